@@ -1,0 +1,647 @@
+//! From the campaign file as written to a [`Campaign`] that can be trusted.
+
+use std::fs;
+use std::path::Path;
+
+use jiff::tz::{Offset, TimeZone};
+
+use super::aperture::{Shape, crosses_itself, intercept_area_m2};
+use super::find::{CAMPAIGN_FILE, campaign_name};
+use super::locate::{Checker, nearest};
+use super::model::{
+    Aperture, Campaign, Columns, Cooker, CookerType, Exclusion, Instrument, Instruments, OwnLimit,
+    Photo, Plane, RunPlan, Site, Uncertainty,
+};
+use super::moment::{Moment, WrittenMoment};
+use super::schema::{
+    ApertureTable, ColumnTable, CookerTable, InstrumentTable, InstrumentTables, LimitTable,
+    OneOrMore, RunTable, SiteTable,
+};
+use crate::error::{Error, Problem, Result};
+use crate::hash::sha256_hex;
+
+/// The test practice that campaigns are rated by.
+pub const PROCEDURE: &str = "S580.1";
+
+/// Largest campaign file that is read, bytes.
+const LARGEST_FILE: u64 = 4 << 20;
+
+/// Reads and checks the campaign file of a folder.
+///
+/// # Errors
+/// [`Error::Campaign`] with the line and a remedy for everything that is wrong:
+/// syntax, unknown or missing keys, values out of sense, files that are not there.
+pub fn read_campaign(folder: &Path) -> Result<Campaign> {
+    let file = folder.join(CAMPAIGN_FILE);
+    let fail =
+        |what: String, hint: &str| Error::Campaign(Problem::at(&file, what).hint(hint).into());
+    let size = fs::metadata(&file).map_or(0, |metadata| metadata.len());
+    if size > LARGEST_FILE {
+        return Err(fail(
+            format!("is {size} bytes long, expected a few thousand"),
+            "is this a log? the campaign file is a short text",
+        ));
+    }
+    let bytes = fs::read(&file).map_err(|error| {
+        fail(
+            format!("cannot be read ({error})"),
+            "check that it is a file and that you may read it",
+        )
+    })?;
+    let text = std::str::from_utf8(&bytes).map_err(|error| {
+        fail(
+            format!("is not UTF-8 text (at byte {})", error.valid_up_to() + 1),
+            "save it as plain text in UTF-8",
+        )
+    })?;
+    let text = text.strip_prefix('\u{feff}').unwrap_or(text);
+    check_text(folder, &file, text, sha256_hex(&bytes))
+}
+
+fn check_text(folder: &Path, file: &Path, text: &str, sha256: String) -> Result<Campaign> {
+    let mut checker = Checker::new(file, text);
+    let written = checker.parse()?;
+    let procedure = written
+        .campaign
+        .procedure
+        .unwrap_or_else(|| PROCEDURE.to_owned());
+    if procedure != PROCEDURE {
+        checker.problem(
+            "campaign.procedure",
+            format!("found \"{procedure}\", expected \"{PROCEDURE}\""),
+            format!("leave the key out: {PROCEDURE} is the only procedure there is so far"),
+        );
+    }
+    for (key, text) in [
+        ("campaign.title", &written.campaign.title),
+        ("cooker.name", &written.cooker.name),
+        ("site.name", &written.site.name),
+    ] {
+        if text.trim().is_empty() {
+            checker.problem(
+                key,
+                "is empty",
+                "say what a reader of the report should see",
+            );
+        }
+    }
+    checker.positive("load.water_kg", written.load.water_kg, 1000.0, "kg");
+    if written.load.vessels == 0 {
+        checker.problem(
+            "load.vessels",
+            "found 0, expected at least 1",
+            "count the vessels",
+        );
+    }
+    let limits = check_limits(&mut checker, &written.limits);
+    let site = check_site(&mut checker, written.site);
+    let runs = check_runs(&mut checker, folder, written.run, written.load.water_kg);
+    let campaign = Campaign {
+        name: campaign_name(folder),
+        file: file.to_path_buf(),
+        sha256,
+        title: written.campaign.title,
+        demonstration: written.campaign.demonstration,
+        procedure,
+        tester: written.campaign.tester,
+        client: written.campaign.client,
+        report_number: written.campaign.report_number,
+        notes: written.campaign.notes,
+        cooker: check_cooker(&mut checker, folder, written.cooker),
+        site,
+        water_kg: written.load.water_kg,
+        vessels: written.load.vessels,
+        instruments: check_instruments(&mut checker, written.instruments),
+        columns: check_columns(&mut checker, written.columns),
+        limits,
+        runs,
+    };
+    checker.finish(campaign)
+}
+
+fn check_limits(checker: &mut Checker<'_>, written: &LimitTable) -> Vec<OwnLimit> {
+    let entries = written.entries();
+    for (key, value) in &entries {
+        checker.in_range(
+            &format!("limits.{key}"),
+            *value,
+            -100.0,
+            10_000.0,
+            "in the key's unit",
+        );
+    }
+    let own_limit = |(key, value)| OwnLimit { key, value };
+    entries.into_iter().map(own_limit).collect()
+}
+
+fn check_cooker(checker: &mut Checker<'_>, folder: &Path, written: CookerTable) -> Cooker {
+    let kind = CookerType::ALL
+        .into_iter()
+        .find(|(_, word)| *word == written.kind)
+        .map(|(kind, _)| kind);
+    if kind.is_none() {
+        checker.problem(
+            "cooker.type",
+            format!("found \"{}\", expected one of {}", written.kind, words(CookerType::ALL.map(|(_, word)| word))),
+            "a reflector that keeps a focus is \"concentrating\"; a shallow or folding one is \"panel\"",
+        );
+    }
+    let aperture = written
+        .aperture
+        .and_then(|table| check_aperture(checker, table));
+    let intercept_area_m2 = match (written.intercept_area_m2, &aperture) {
+        (Some(area_m2), None) => {
+            checker.positive("cooker.intercept_area_m2", area_m2, 1000.0, "m²");
+            area_m2
+        }
+        (None, Some(aperture)) => {
+            let area_m2 = intercept_area_m2(&aperture.shape, aperture.incidence_deg);
+            checker.positive("cooker.aperture", area_m2, 1000.0, "m²");
+            area_m2
+        }
+        (Some(_), Some(_)) => {
+            checker.problem(
+                "cooker.intercept_area_m2",
+                "both intercept_area_m2 and [cooker.aperture] are given, expected one",
+                "keep the one you measured and delete the other",
+            );
+            f64::NAN
+        }
+        (None, None) => {
+            if checker.line_of("cooker.aperture") == checker.line_of("cooker") {
+                checker.problem(
+                    "cooker",
+                    "has neither intercept_area_m2 nor [cooker.aperture]",
+                    "measure the area that collects sunlight, as seen from the sun, in m²",
+                );
+            }
+            f64::NAN
+        }
+    };
+    for (key, value, highest, unit) in [
+        ("cooker.cost", written.cost, 1e12, "units of currency"),
+        ("cooker.mass_kg", written.mass_kg, 1e5, "kg"),
+    ] {
+        if let Some(value) = value {
+            checker.positive(key, value, highest, unit);
+        }
+    }
+    Cooker {
+        name: written.name,
+        kind: kind.unwrap_or(CookerType::Panel),
+        intercept_area_m2,
+        aperture,
+        description: written.description,
+        photo: written
+            .photo
+            .and_then(|name| check_photo(checker, folder, &name)),
+        cost: written.cost,
+        currency: written.currency,
+        mass_kg: written.mass_kg,
+    }
+}
+
+fn check_aperture(checker: &mut Checker<'_>, table: ApertureTable) -> Option<Aperture> {
+    const SHAPES: [&str; 4] = ["circle", "rectangle", "regular-polygon", "outline"];
+    let incidence_deg = table.incidence_deg.unwrap_or(0.0);
+    checker.in_range(
+        "cooker.aperture.incidence_deg",
+        incidence_deg,
+        0.0,
+        89.0,
+        "degrees",
+    );
+    let mut length = |key: &str, value: Option<f64>| {
+        let path = format!("cooker.aperture.{key}");
+        match value {
+            Some(value) => checker.positive(&path, value, 100.0, "m"),
+            None => checker.problem(
+                &path,
+                format!("a {} needs the key {key}", table.shape),
+                "measure it, in m",
+            ),
+        }
+        value
+    };
+    let shape = match table.shape.as_str() {
+        "circle" => Shape::Circle {
+            diameter_m: length("diameter_m", table.diameter_m)?,
+        },
+        "rectangle" => {
+            let width_m = length("width_m", table.width_m);
+            let height_m = length("height_m", table.height_m);
+            Shape::Rectangle {
+                width_m: width_m?,
+                height_m: height_m?,
+            }
+        }
+        "regular-polygon" => {
+            let across_corners_m = length("across_corners_m", table.across_corners_m);
+            let sides = table.sides.filter(|&sides| (3..=1000).contains(&sides));
+            if sides.is_none() {
+                checker.problem(
+                    "cooker.aperture.sides",
+                    "a regular-polygon needs sides, a whole number from 3 to 1000",
+                    "count the sides",
+                );
+            }
+            Shape::RegularPolygon {
+                sides: sides?,
+                across_corners_m: across_corners_m?,
+            }
+        }
+        "outline" => {
+            let points_m = table.points_m.unwrap_or_default();
+            let key = "cooker.aperture.points_m";
+            if !(3..=1000).contains(&points_m.len()) {
+                checker.problem(
+                    key,
+                    format!("found {} points, expected 3 to 1000", points_m.len()),
+                    "list the corners in order as [[x, y], …], in m",
+                );
+                return None;
+            }
+            if points_m.iter().flatten().any(|v| !v.is_finite()) || crosses_itself(&points_m) {
+                checker.problem(
+                    key,
+                    "the outline crosses itself or has a point that is no number",
+                    "list the corners in the order in which you meet them going round",
+                );
+                return None;
+            }
+            Shape::Outline { points_m }
+        }
+        other => {
+            checker.problem(
+                "cooker.aperture.shape",
+                format!("found \"{other}\", expected one of {}", words(SHAPES)),
+                "an uneven shape is an \"outline\" of its corners",
+            );
+            return None;
+        }
+    };
+    Some(Aperture {
+        shape,
+        incidence_deg,
+    })
+}
+
+fn check_photo(checker: &mut Checker<'_>, folder: &Path, name: &str) -> Option<Photo> {
+    let path = folder.join(name);
+    let bytes = match fs::read(&path) {
+        Ok(bytes) => bytes,
+        Err(error) => {
+            checker.problem(
+                "cooker.photo",
+                format!("\"{name}\" cannot be read ({error})"),
+                "put the picture into the campaign folder, or delete the key",
+            );
+            return None;
+        }
+    };
+    let extension = match bytes.as_slice() {
+        [0x89, b'P', b'N', b'G', ..] => "png",
+        [0xff, 0xd8, 0xff, ..] => "jpg",
+        _ => {
+            checker.problem(
+                "cooker.photo",
+                format!("\"{name}\" is neither a JPEG nor a PNG picture"),
+                "save the picture as JPEG or PNG",
+            );
+            return None;
+        }
+    };
+    Some(Photo {
+        path,
+        extension,
+        bytes,
+    })
+}
+
+fn check_site(checker: &mut Checker<'_>, written: SiteTable) -> Site {
+    checker.in_range(
+        "site.latitude_deg",
+        written.latitude_deg,
+        -90.0,
+        90.0,
+        "degrees, north positive",
+    );
+    checker.in_range(
+        "site.longitude_deg",
+        written.longitude_deg,
+        -180.0,
+        180.0,
+        "degrees, east positive",
+    );
+    checker.in_range("site.elevation_m", written.elevation_m, -430.0, 6000.0, "m");
+    if let Some(pressure_hpa) = written.pressure_hpa {
+        checker.in_range(
+            "site.pressure_hpa",
+            pressure_hpa,
+            400.0,
+            1100.0,
+            "hPa (station pressure, not reduced to sea level)",
+        );
+    }
+    let time_zone = parse_zone(&written.time_zone);
+    if time_zone.is_none() {
+        let near = jiff::tz::db()
+            .available()
+            .map(|name| name.to_string())
+            .collect::<Vec<_>>();
+        let near = nearest(&written.time_zone, near.iter().map(String::as_str))
+            .map_or_else(String::new, |near| format!("did you mean \"{near}\"? "));
+        checker.problem(
+            "site.time_zone",
+            format!(
+                "found \"{}\", expected an IANA zone or a fixed offset",
+                written.time_zone
+            ),
+            format!(
+                "{near}write a name such as \"Africa/Nairobi\", or an offset such as \"-05:00\""
+            ),
+        );
+    }
+    Site {
+        name: written.name,
+        latitude_deg: written.latitude_deg,
+        longitude_deg: written.longitude_deg,
+        elevation_m: written.elevation_m,
+        pressure_hpa: written.pressure_hpa,
+        time_zone: time_zone.unwrap_or(TimeZone::UTC),
+        time_zone_name: written.time_zone,
+    }
+}
+
+/// An IANA zone by its name, or a fixed offset `±hh:mm`.
+fn parse_zone(name: &str) -> Option<TimeZone> {
+    if let Some(rest) = name.strip_prefix(['+', '-']) {
+        let (hours, minutes) = rest.split_once(':')?;
+        let digits = |text: &str| text.len() == 2 && text.bytes().all(|b| b.is_ascii_digit());
+        let (hours, minutes): (i32, i32) = (digits(hours) && digits(minutes))
+            .then(|| Some((hours.parse().ok()?, minutes.parse().ok()?)))??;
+        if hours > 14 || minutes > 59 {
+            return None;
+        }
+        let seconds = (hours * 60 + minutes) * 60;
+        let signed = if name.starts_with('-') {
+            -seconds
+        } else {
+            seconds
+        };
+        return Some(TimeZone::fixed(Offset::from_seconds(signed).ok()?));
+    }
+    TimeZone::get(name).ok()
+}
+
+fn check_instruments(checker: &mut Checker<'_>, written: InstrumentTables) -> Instruments {
+    let plane = written.irradiance.plane.as_deref();
+    let irradiance_plane = match plane {
+        Some("normal") => Some(Plane::Normal),
+        Some("horizontal") => Some(Plane::Horizontal),
+        None => None,
+        Some(other) => {
+            checker.problem(
+                "instruments.irradiance.plane",
+                format!("found \"{other}\", expected \"normal\" or \"horizontal\""),
+                "\"normal\" is a sensor kept facing the sun, \"horizontal\" one that lies flat",
+            );
+            None
+        }
+    };
+    let irradiance = InstrumentTable {
+        relative_uncertainty: written.irradiance.relative_uncertainty,
+        id: written.irradiance.id,
+        description: written.irradiance.description,
+        ..InstrumentTable::default()
+    };
+    Instruments {
+        irradiance_plane,
+        irradiance: check_instrument(checker, "irradiance", irradiance, "relative_uncertainty"),
+        water_temperature: check_instrument(
+            checker,
+            "water_temperature",
+            written.water_temperature,
+            "uncertainty_k",
+        ),
+        ambient_temperature: check_instrument(
+            checker,
+            "ambient_temperature",
+            written.ambient_temperature,
+            "uncertainty_k",
+        ),
+        water_mass: check_instrument(
+            checker,
+            "water_mass",
+            written.water_mass,
+            "relative_uncertainty",
+        ),
+        wind_speed: check_instrument(checker, "wind_speed", written.wind_speed, "uncertainty_m_s"),
+    }
+}
+
+/// An instrument whose uncertainty stands under the one key that fits its quantity.
+fn check_instrument(
+    checker: &mut Checker<'_>,
+    table: &str,
+    written: InstrumentTable,
+    fitting: &str,
+) -> Instrument {
+    let mut uncertainty = None;
+    for (key, value, highest, wrap) in [
+        (
+            "relative_uncertainty",
+            written.relative_uncertainty,
+            1.0,
+            Uncertainty::Relative as fn(f64) -> Uncertainty,
+        ),
+        (
+            "uncertainty_k",
+            written.uncertainty_k,
+            50.0,
+            Uncertainty::Kelvin,
+        ),
+        (
+            "uncertainty_m_s",
+            written.uncertainty_m_s,
+            10.0,
+            Uncertainty::MetresPerSecond,
+        ),
+    ] {
+        let Some(value) = value else { continue };
+        let path = format!("instruments.{table}.{key}");
+        if key == fitting {
+            checker.in_range(
+                &path,
+                value,
+                0.0,
+                highest,
+                "(a standard uncertainty, k = 1)",
+            );
+            uncertainty = Some(wrap(value));
+        } else {
+            checker.problem(&path, "unknown key", format!("did you mean \"{fitting}\"?"));
+        }
+    }
+    Instrument {
+        id: written.id,
+        description: written.description,
+        uncertainty,
+    }
+}
+
+fn check_columns(checker: &mut Checker<'_>, written: ColumnTable) -> Columns {
+    let columns = Columns {
+        time: written.time,
+        water_temperature: match written.water_temperature {
+            None => Vec::new(),
+            Some(OneOrMore::One(header)) => vec![header],
+            Some(OneOrMore::More(headers)) => headers,
+        },
+        ambient_temperature: written.ambient_temperature,
+        irradiance: written.irradiance,
+        wind_speed: written.wind_speed,
+    };
+    let mut seen: Vec<&str> = Vec::new();
+    let single = [
+        &columns.time,
+        &columns.ambient_temperature,
+        &columns.irradiance,
+        &columns.wind_speed,
+    ];
+    for header in single
+        .into_iter()
+        .flatten()
+        .chain(&columns.water_temperature)
+    {
+        if seen.contains(&header.trim()) {
+            checker.problem(
+                "columns",
+                format!("the column \"{header}\" is named twice"),
+                "give each quantity a column of its own",
+            );
+        }
+        seen.push(header.trim());
+    }
+    columns
+}
+
+fn check_runs(
+    checker: &mut Checker<'_>,
+    folder: &Path,
+    written: Vec<RunTable>,
+    campaign_water_kg: f64,
+) -> Vec<RunPlan> {
+    if written.is_empty() {
+        checker.problem(
+            "run",
+            "there is no run",
+            "add a [[run]] table with log = \"…\" for each log",
+        );
+    }
+    let mut runs: Vec<RunPlan> = Vec::new();
+    for (index, table) in written.into_iter().enumerate() {
+        let key = format!("run.{}", index + 1);
+        let path = folder.join(&table.log);
+        if !path.exists() {
+            checker.problem(
+                &format!("{key}.log"),
+                format!("the log \"{}\" is not there", table.log),
+                format!("put it into {}, or correct the name", folder.display()),
+            );
+        } else if let Some(other) = runs.iter().position(|run| same_file(&run.path, &path)) {
+            checker.problem(
+                &format!("{key}.log"),
+                format!("names the same log as [[run]] {}", other + 1),
+                "each run has a log of its own; delete one of the two",
+            );
+        }
+        runs.push(check_run(checker, &key, table, path, campaign_water_kg));
+    }
+    runs
+}
+
+fn same_file(left: &Path, right: &Path) -> bool {
+    match (fs::canonicalize(left), fs::canonicalize(right)) {
+        (Ok(left), Ok(right)) => left == right,
+        _ => left == right,
+    }
+}
+
+fn check_run(
+    checker: &mut Checker<'_>,
+    key: &str,
+    table: RunTable,
+    path: std::path::PathBuf,
+    campaign_water_kg: f64,
+) -> RunPlan {
+    if let Some(water_kg) = table.water_kg {
+        checker.positive(&format!("{key}.water_kg"), water_kg, 1000.0, "kg");
+    }
+    if let Some(minutes) = table.tracking_interval_min {
+        checker.positive(
+            &format!("{key}.tracking_interval_min"),
+            minutes,
+            1440.0,
+            "min",
+        );
+    }
+    let date = table.date.and_then(|written| {
+        let date = written.to_string().parse().ok();
+        if date.is_none() {
+            checker.problem(
+                &format!("{key}.date"),
+                format!("found \"{written}\", expected a date"),
+                "write the date as 2026-03-14",
+            );
+        }
+        date
+    });
+    let mut moment = |name: &str, written: &WrittenMoment| {
+        let moment = Moment::parse(&written.to_string());
+        if moment.is_none() {
+            checker.problem(
+                &format!("{key}.{name}"),
+                format!("found \"{written}\", expected a time"),
+                "write local clock time as \"10:05\", or \"2026-03-14 10:05\"",
+            );
+        }
+        moment
+    };
+    let start = table
+        .start
+        .as_ref()
+        .and_then(|written| moment("start", written));
+    let end = table
+        .end
+        .as_ref()
+        .and_then(|written| moment("end", written));
+    let mut exclusions = Vec::new();
+    for (number, span) in table.exclude.into_iter().enumerate() {
+        let name = |end: &str| format!("exclude.{}.{end}", number + 1);
+        let from = moment(&name("from"), &span.from);
+        let to = moment(&name("to"), &span.to);
+        if let (Some(from), Some(to)) = (from, to) {
+            exclusions.push(Exclusion {
+                from,
+                to,
+                reason: span.reason,
+            });
+        }
+    }
+    RunPlan {
+        log: table.log,
+        path,
+        water_kg: table.water_kg.unwrap_or(campaign_water_kg),
+        tracking_interval_min: table.tracking_interval_min,
+        date,
+        start,
+        end,
+        notes: table.notes,
+        exclusions,
+    }
+}
+
+fn words<const N: usize>(words: [&str; N]) -> String {
+    words.map(|word| format!("\"{word}\"")).join(", ")
+}

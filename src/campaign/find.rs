@@ -1,0 +1,117 @@
+//! Campaign folders below the paths a person names.
+
+use std::fs;
+use std::path::{Path, PathBuf};
+
+use crate::error::{Error, Problem, Problems, Result};
+
+/// Name of the file that makes a folder a campaign.
+pub const CAMPAIGN_FILE: &str = "campaign.toml";
+
+/// How deep below a named folder campaigns are looked for.
+const DEEPEST: usize = 6;
+
+/// Campaign folders at or below each path, in the order of their names.
+///
+/// A path may be a campaign folder, a `campaign.toml`, or a folder that holds
+/// campaign folders at any depth up to six; hidden folders are passed over.
+///
+/// # Errors
+/// [`Error::Usage`] for a path that does not exist, is another file, or holds
+/// no campaign, and for two campaigns that would write the same output files.
+pub fn find_campaigns(paths: &[PathBuf]) -> Result<Vec<PathBuf>> {
+    let mut problems = Problems::default();
+    let mut folders = Vec::new();
+    for path in paths {
+        match campaigns_under(path) {
+            Ok(found) => folders.extend(found),
+            Err(problem) => problems.push(problem),
+        }
+    }
+    let mut seen: Vec<(PathBuf, String)> = Vec::new();
+    let mut distinct = Vec::new();
+    for folder in folders {
+        let real = fs::canonicalize(&folder).unwrap_or_else(|_| folder.clone());
+        if seen.iter().any(|(other, _)| *other == real) {
+            continue;
+        }
+        let name = campaign_name(&folder);
+        if seen.iter().any(|(_, other)| *other == name) {
+            problems.push(
+                Problem::at(&folder, format!("a second campaign folder named \"{name}\""))
+                    .hint("outputs are named after the folder: rename one, or rate them one at a time into different --out folders"),
+            );
+        }
+        seen.push((real, name));
+        distinct.push(folder);
+    }
+    if problems.is_empty() {
+        Ok(distinct)
+    } else {
+        Err(Error::Usage(problems))
+    }
+}
+
+/// Name of a campaign: that of its folder.
+pub fn campaign_name(folder: &Path) -> String {
+    fs::canonicalize(folder)
+        .ok()
+        .as_deref()
+        .and_then(Path::file_name)
+        .map_or_else(
+            || "campaign".to_owned(),
+            |name| name.to_string_lossy().into_owned(),
+        )
+}
+
+fn campaigns_under(path: &Path) -> std::result::Result<Vec<PathBuf>, Problem> {
+    let metadata = fs::metadata(path).map_err(|error| {
+        Problem::at(path, format!("cannot be opened ({error})"))
+            .hint("name a campaign folder, or a folder that holds some")
+    })?;
+    if metadata.is_file() {
+        return match (path.file_name(), path.parent()) {
+            (Some(name), Some(parent)) if name == CAMPAIGN_FILE => {
+                let here = parent.as_os_str().is_empty();
+                Ok(vec![if here {
+                    PathBuf::from(".")
+                } else {
+                    parent.to_path_buf()
+                }])
+            }
+            _ => Err(Problem::at(path, "is a file, expected a folder")
+                .hint(format!("name the folder that holds {CAMPAIGN_FILE}"))),
+        };
+    }
+    let mut found = Vec::new();
+    walk(path, DEEPEST, &mut found)
+        .map_err(|error| Problem::at(path, format!("cannot be listed ({error})")))?;
+    if found.is_empty() {
+        return Err(Problem::at(path, format!("holds no {CAMPAIGN_FILE}"))
+            .hint(format!("start one with: simmerline new {}", path.display())));
+    }
+    Ok(found)
+}
+
+fn walk(folder: &Path, depth: usize, found: &mut Vec<PathBuf>) -> std::io::Result<()> {
+    if folder.join(CAMPAIGN_FILE).exists() {
+        found.push(folder.to_path_buf());
+        return Ok(());
+    }
+    if depth == 0 {
+        return Ok(());
+    }
+    let mut below = Vec::new();
+    for entry in fs::read_dir(folder)? {
+        let entry = entry?;
+        let hidden = entry.file_name().to_string_lossy().starts_with('.');
+        if entry.file_type()?.is_dir() && !hidden {
+            below.push(entry.path());
+        }
+    }
+    below.sort();
+    for path in below {
+        walk(&path, depth - 1, found)?;
+    }
+    Ok(())
+}

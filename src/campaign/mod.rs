@@ -1,0 +1,18 @@
+//! The campaign file: what was tested, where, with what, and which logs hold it.
+//!
+//! [`schema`] is the file as written, [`check`] turns it into the [`Campaign`]
+//! of [`model`] or lists everything that is wrong with it, and [`aperture`]
+//! does the geometry of the intercept area.
+
+pub mod aperture;
+pub mod check;
+pub mod find;
+pub mod locate;
+pub mod model;
+pub mod moment;
+pub mod schema;
+pub mod template;
+
+pub use check::read_campaign;
+pub use find::find_campaigns;
+pub use model::Campaign;

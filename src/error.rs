@@ -1,0 +1,169 @@
+//! What can go wrong, as data: where, what was found, what to do about it.
+//!
+//! Each class of [`Error`] has one exit code; the help texts list them.
+
+use std::fmt;
+use std::path::{Path, PathBuf};
+
+/// At most this many problems of one file are listed; the rest are counted.
+pub const LISTED_PROBLEMS: usize = 20;
+
+/// Where a problem sits. Fields that do not apply are `None`.
+#[derive(Debug, Clone, Default, PartialEq, Eq)]
+pub struct Place {
+    /// File or folder, as the user would name it.
+    pub path: PathBuf,
+    /// Line in the file, counted from 1.
+    pub line: Option<u64>,
+    /// Column header in a log, or key in a campaign file.
+    pub item: Option<String>,
+}
+
+/// One problem: where, what was found and expected, and how to mend it.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Problem {
+    /// Position, never glued into `what`.
+    pub place: Place,
+    /// What was found and what was expected; lower case, no full stop.
+    pub what: String,
+    /// What to do about it, where that is not plain from `what`.
+    pub hint: Option<String>,
+}
+
+impl Problem {
+    /// A problem with a file or folder as a whole.
+    pub fn at(path: &Path, what: impl Into<String>) -> Self {
+        let place = Place {
+            path: path.to_path_buf(),
+            ..Place::default()
+        };
+        Problem {
+            place,
+            what: what.into(),
+            hint: None,
+        }
+    }
+
+    /// The same problem, placed at a line (counted from 1).
+    pub fn line(mut self, line: u64) -> Self {
+        self.place.line = Some(line);
+        self
+    }
+
+    /// The same problem, placed at a column header or key.
+    pub fn item(mut self, item: impl Into<String>) -> Self {
+        self.place.item = Some(item.into());
+        self
+    }
+
+    /// The same problem with a remedy.
+    pub fn hint(mut self, hint: impl Into<String>) -> Self {
+        self.hint = Some(hint.into());
+        self
+    }
+}
+
+impl fmt::Display for Problem {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "{}", self.place.path.display())?;
+        if let Some(line) = self.place.line {
+            write!(f, ":{line}")?;
+        }
+        if let Some(item) = &self.place.item {
+            write!(f, ": {item}")?;
+        }
+        write!(f, ": {}", self.what)?;
+        if let Some(hint) = &self.hint {
+            write!(f, "\nhint: {hint}")?;
+        }
+        Ok(())
+    }
+}
+
+/// All problems of one file, the first [`LISTED_PROBLEMS`] of them in full.
+#[derive(Debug, Clone, Default, PartialEq, Eq)]
+pub struct Problems {
+    listed: Vec<Problem>,
+    unlisted: usize,
+}
+
+impl Problems {
+    /// Adds one problem, listed or counted.
+    pub fn push(&mut self, problem: Problem) {
+        if self.listed.len() < LISTED_PROBLEMS {
+            self.listed.push(problem);
+        } else {
+            self.unlisted += 1;
+        }
+    }
+
+    /// Whether nothing is wrong.
+    pub fn is_empty(&self) -> bool {
+        self.listed.is_empty()
+    }
+
+    /// The problems kept in full.
+    pub fn listed(&self) -> &[Problem] {
+        &self.listed
+    }
+}
+
+impl From<Problem> for Problems {
+    fn from(problem: Problem) -> Self {
+        Problems {
+            listed: vec![problem],
+            unlisted: 0,
+        }
+    }
+}
+
+impl fmt::Display for Problems {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        for (index, problem) in self.listed.iter().enumerate() {
+            if index > 0 {
+                write!(f, "\nerror: ")?;
+            }
+            write!(f, "{problem}")?;
+        }
+        if self.unlisted > 0 {
+            write!(
+                f,
+                "\nhint: {} more like these in the same file",
+                self.unlisted
+            )?;
+        }
+        Ok(())
+    }
+}
+
+/// Everything that stops a campaign, by class.
+#[derive(Debug, thiserror::Error)]
+pub enum Error {
+    /// The command line asks for something that cannot be done.
+    #[error("{0}")]
+    Usage(Problems),
+    /// A log cannot be read.
+    #[error("{0}")]
+    Input(Problems),
+    /// The campaign file is invalid.
+    #[error("{0}")]
+    Campaign(Problems),
+    /// A fault of ours.
+    #[error("this is a fault in simmerline, not in your data: {0}")]
+    Internal(String),
+}
+
+/// The library's result.
+pub type Result<T> = std::result::Result<T, Error>;
+
+impl Error {
+    /// The process's exit code for this class.
+    pub fn exit_code(&self) -> u8 {
+        match self {
+            Error::Internal(_) => 1,
+            Error::Usage(_) => 2,
+            Error::Input(_) => 3,
+            Error::Campaign(_) => 4,
+        }
+    }
+}

@@ -1,0 +1,19 @@
+//! SHA-256 of the inputs, for the report's provenance.
+
+use sha2::{Digest, Sha256};
+
+/// SHA-256 as 64 lower-case hex digits.
+///
+/// ```
+/// // FIPS 180-4, the example message "abc".
+/// assert!(simmerline::hash::sha256_hex(b"abc").starts_with("ba7816bf8f01cfea"));
+/// ```
+///
+/// # Source
+/// FIPS PUB 180-4, Secure Hash Standard, by the sha2 crate.
+pub fn sha256_hex(bytes: &[u8]) -> String {
+    Sha256::digest(bytes)
+        .iter()
+        .map(|byte| format!("{byte:02x}"))
+        .collect()
+}

@@ -1,0 +1,65 @@
+//! Valid readings of a run, each quantity on its own.
+
+/// Valid readings of one quantity, in time order, no two at one time.
+#[derive(Debug, Clone, Default, PartialEq)]
+pub struct Series {
+    /// Microseconds since 1970, UTC, strictly increasing.
+    pub time_us: Vec<i64>,
+    /// Values in the unit of the field that holds the series.
+    pub value: Vec<f64>,
+}
+
+impl Series {
+    /// Readings from one time to another, both included.
+    pub fn between(&self, from_us: i64, to_us: i64) -> (&[i64], &[f64]) {
+        let first = self.time_us.partition_point(|&time| time < from_us);
+        let last = self
+            .time_us
+            .partition_point(|&time| time <= to_us)
+            .max(first);
+        (&self.time_us[first..last], &self.value[first..last])
+    }
+
+    fn keep(&mut self, from_us: i64, to_us: i64) {
+        let first = self.time_us.partition_point(|&time| time < from_us);
+        let last = self
+            .time_us
+            .partition_point(|&time| time <= to_us)
+            .max(first);
+        self.time_us.truncate(last);
+        self.value.truncate(last);
+        self.time_us.drain(..first);
+        self.value.drain(..first);
+    }
+}
+
+/// Readings of one run. A quantity that the log never holds is `None`.
+#[derive(Debug, Clone, Default, PartialEq)]
+pub struct Readings {
+    /// Time of every reading, valid or not, microseconds since 1970, UTC.
+    pub time_us: Vec<i64>,
+    /// Water temperature, °C: the mean of the valid sensors.
+    pub water_c: Series,
+    /// Ambient temperature, °C.
+    pub ambient_c: Option<Series>,
+    /// Irradiance in the sensor's plane, W/m².
+    pub irradiance_w_m2: Option<Series>,
+    /// Wind speed, m/s.
+    pub wind_m_s: Option<Series>,
+}
+
+impl Readings {
+    /// Keeps the readings from one time to another, both included.
+    pub fn keep(&mut self, from_us: i64, to_us: i64) {
+        self.time_us.retain(|time| (from_us..=to_us).contains(time));
+        self.water_c.keep(from_us, to_us);
+        let others = [
+            &mut self.ambient_c,
+            &mut self.irradiance_w_m2,
+            &mut self.wind_m_s,
+        ];
+        for series in others.into_iter().flatten() {
+            series.keep(from_us, to_us);
+        }
+    }
+}

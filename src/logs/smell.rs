@@ -1,0 +1,124 @@
+//! Readings that cannot be what their column says: single faults, or a wrong unit.
+
+use std::path::Path;
+
+use super::columns::Quantity;
+use super::readings::Series;
+use crate::error::Problem;
+use crate::units::fixed;
+
+/// Share of readings out of range beyond which the unit, not a sensor, is at fault.
+const WRONG_UNIT_SHARE: f64 = 0.05;
+
+/// Largest irradiance of a log that looks like kW/m².
+const LARGEST_KILOWATTS: f64 = 3.0;
+
+/// Values that can occur beside a cooker in use.
+/// Common practice, no published source; water in an open pot boils below 101 °C.
+fn believable(quantity: Quantity) -> std::ops::RangeInclusive<f64> {
+    match quantity {
+        Quantity::Water => -5.0..=105.0,
+        Quantity::Ambient => -40.0..=60.0,
+        Quantity::Irradiance => -50.0..=2000.0,
+        Quantity::Wind => -0.5..=75.0,
+    }
+}
+
+/// Takes single readings out that cannot be true, and says how many they were.
+///
+/// # Errors
+/// A [`Problem`] if so many cannot be true that the unit must be another one.
+pub fn take_out_faults(
+    path: &Path,
+    quantity: Quantity,
+    series: &mut Series,
+) -> Result<usize, Problem> {
+    let range = believable(quantity);
+    let total = series.value.len();
+    let wrong = series
+        .value
+        .iter()
+        .filter(|value| !range.contains(value))
+        .count();
+    let highest = series
+        .value
+        .iter()
+        .copied()
+        .fold(f64::NEG_INFINITY, f64::max);
+    if quantity == Quantity::Irradiance && total > 0 && (0.05..LARGEST_KILOWATTS).contains(&highest)
+    {
+        return Err(wrong_unit(path, quantity, highest)
+            .hint("this looks like kW/m²: multiply the column by 1000"));
+    }
+    if wrong as f64 > WRONG_UNIT_SHARE * total as f64 {
+        let hint = match quantity {
+            Quantity::Water | Quantity::Ambient if highest <= 250.0 => {
+                "this looks like °F: convert the column to °C, (°F − 32)/1.8"
+            }
+            _ => "check the column's unit, and leave cells blank where the sensor failed",
+        };
+        return Err(wrong_unit(path, quantity, highest).hint(hint));
+    }
+    if wrong > 0 {
+        let kept = series.time_us.iter().zip(&series.value);
+        let (time_us, value) = kept
+            .filter(|(_, value)| range.contains(value))
+            .map(|(time, value)| (*time, *value))
+            .unzip();
+        *series = Series { time_us, value };
+    }
+    Ok(wrong)
+}
+
+fn wrong_unit(path: &Path, quantity: Quantity, highest: f64) -> Problem {
+    let range = believable(quantity);
+    let unit = quantity.unit();
+    Problem::at(
+        path,
+        format!(
+            "found up to {}, expected {} between {} and {} {unit}",
+            fixed(highest, 1),
+            quantity.name(),
+            fixed(*range.start(), 0),
+            fixed(*range.end(), 0),
+        ),
+    )
+    .item(quantity.name())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn series(value: &[f64]) -> Series {
+        Series {
+            time_us: (0..value.len() as i64).collect(),
+            value: value.to_vec(),
+        }
+    }
+
+    #[test]
+    fn water_in_fahrenheit_is_refused_and_named() {
+        let mut water = series(&[70.0, 120.0, 160.0, 195.0]);
+        let problem = take_out_faults(Path::new("a.csv"), Quantity::Water, &mut water).unwrap_err();
+        assert!(problem.hint.unwrap().contains("°F"));
+    }
+
+    #[test]
+    fn one_spike_in_a_day_is_taken_out_and_counted() {
+        let mut value = vec![25.0; 100];
+        value[40] = 327.67;
+        let mut water = series(&value);
+        let taken = take_out_faults(Path::new("a.csv"), Quantity::Water, &mut water).unwrap();
+        assert_eq!((taken, water.value.len()), (1, 99));
+        assert!(!water.time_us.contains(&40));
+    }
+
+    #[test]
+    fn irradiance_in_kilowatts_is_refused() {
+        let mut sun = series(&[0.71, 0.85, 0.92]);
+        let problem =
+            take_out_faults(Path::new("a.csv"), Quantity::Irradiance, &mut sun).unwrap_err();
+        assert!(problem.hint.unwrap().contains("kW/m²"));
+    }
+}

@@ -1,0 +1,6 @@
+//! Pure functions of sun, air and water. Nothing here knows of cookers.
+
+pub mod air;
+pub mod heating;
+pub mod sun;
+pub mod water;

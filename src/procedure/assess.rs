@@ -1,0 +1,332 @@
+//! A campaign and its logs to one rating.
+
+use jiff::civil::Date;
+use jiff::tz::TimeZone;
+
+use super::conformity::{Conformity, judge};
+use super::cooking::{Cooking, cook};
+use super::intervals::{Hole, Interval, find_holes, form_intervals};
+use super::limits::{Limits, RATING_DIFFERENCE_K};
+use super::screen::{ExcludedSpan, Reason, screen_run};
+use crate::campaign::Campaign;
+use crate::campaign::model::{RunPlan, Site};
+use crate::error::{Error, Problem, Problems, Result};
+use crate::logs::{Log, Readings};
+use crate::notice::Notice;
+use crate::physics::air::pressure_pa;
+use crate::physics::water::boiling_point_c;
+use crate::stats::line::{self, Line, fit_line};
+use crate::units::{local_clock, spoken_date, zoned};
+
+/// Pascals in a hectopascal.
+const PA_PER_HPA: f64 = 100.0;
+
+/// Everything that is known about a campaign after the practice has been applied.
+#[derive(Debug, Clone)]
+pub struct Assessment {
+    pub campaign: Campaign,
+    /// In the order of the campaign file.
+    pub runs: Vec<Run>,
+    /// Of all runs, in order, used and set aside.
+    pub intervals: Vec<Interval>,
+    pub limits: Limits,
+    /// Local boiling point of water, °C.
+    pub boiling_point_c: f64,
+    /// Ps on Td over the used intervals; `None` where no line can be fitted.
+    pub line: Option<Line>,
+    pub rating: Option<Rating>,
+    pub conformity: Conformity,
+    /// What the line means for a pot of water.
+    pub cooking: Option<Cooking>,
+    pub notices: Vec<Notice>,
+}
+
+/// One run as rated.
+#[derive(Debug, Clone)]
+pub struct Run {
+    pub plan: RunPlan,
+    /// Local date of the first reading.
+    pub date: Date,
+    /// Water over intercept area, kg/m².
+    pub load_kg_m2: f64,
+    pub readings: Readings,
+    /// Number of intervals, and of those that are used.
+    pub intervals: usize,
+    pub used: usize,
+    pub holes: Vec<Hole>,
+    /// SHA-256 of the log.
+    pub sha256: String,
+}
+
+/// The single figure, W.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Rating {
+    /// Ps(50): the line read at a temperature difference of 50 K.
+    pub ps50_w: f64,
+    /// Standard error of the line there, from the regression alone.
+    pub standard_error_w: f64,
+    pub confidence_w: line::Interval,
+    pub prediction_w: line::Interval,
+    /// 50 K lies outside the temperature differences that were observed.
+    pub is_extrapolated: bool,
+}
+
+/// Applies the practice.
+///
+/// `logs` are those of `campaign.runs`, in the same order.
+///
+/// # Errors
+/// [`Error::Campaign`] for a start, end or exclusion that leaves nothing or does
+/// not exist in the site's zone.
+///
+/// # Source
+/// ASAE S580.1; the reading of it is this project's design, stated in the report.
+pub fn assess(campaign: Campaign, logs: Vec<Log>) -> Result<Assessment> {
+    let limits = Limits::new(&campaign.limits);
+    let boiling_point_c = local_boiling_point_c(&campaign.site);
+    let mut notices = Vec::new();
+    let mut problems = Problems::default();
+    let mut runs = Vec::new();
+    let mut intervals = Vec::new();
+    for (index, log) in logs.into_iter().enumerate() {
+        notices.extend(log.notices.iter().cloned());
+        let plan = campaign.runs[index].clone();
+        match prepare_run(&campaign, plan, log, &mut notices) {
+            Err(problem) => problems.push(problem),
+            Ok((mut run, excluded)) => {
+                let water_kg = run.plan.water_kg;
+                let mut formed = form_intervals(index, &run.readings, water_kg, &campaign.site);
+                screen_run(
+                    &mut formed,
+                    &run.readings,
+                    &excluded,
+                    &limits,
+                    boiling_point_c,
+                );
+                run.intervals = formed.len();
+                run.used = formed.iter().filter(|interval| interval.is_used()).count();
+                run.holes = find_holes(&formed, &run.readings.water_c.time_us);
+                notices.extend(run_notices(
+                    &run,
+                    &formed,
+                    &excluded,
+                    &campaign.site.time_zone,
+                ));
+                intervals.extend(formed);
+                runs.push(run);
+            }
+        }
+    }
+    if !problems.is_empty() {
+        return Err(Error::Campaign(problems));
+    }
+    let measures_irradiance = runs
+        .iter()
+        .any(|run| run.readings.irradiance_w_m2.is_some());
+    if campaign.instruments.irradiance_plane.is_none() && measures_irradiance {
+        notices.push(Notice::PlaneAssumed);
+    }
+    let line = fit_used(&intervals);
+    let rating = line.as_ref().map(rate);
+    let conformity = judge(
+        &campaign,
+        &runs,
+        &intervals,
+        &limits,
+        boiling_point_c,
+        line.as_ref(),
+    );
+    let cooking = line
+        .as_ref()
+        .and_then(|line| cook(line, &intervals, boiling_point_c));
+    Ok(Assessment {
+        campaign,
+        runs,
+        intervals,
+        limits,
+        boiling_point_c,
+        line,
+        rating,
+        conformity,
+        cooking,
+        notices,
+    })
+}
+
+impl Assessment {
+    /// The intervals of one run.
+    pub fn intervals_of(&self, run: usize) -> impl Iterator<Item = &Interval> {
+        self.intervals
+            .iter()
+            .filter(move |interval| interval.run == run)
+    }
+
+    /// The used intervals.
+    pub fn used(&self) -> impl Iterator<Item = &Interval> {
+        self.intervals.iter().filter(|interval| interval.is_used())
+    }
+
+    /// Local dates with used intervals, in order.
+    pub fn used_dates(&self) -> Vec<Date> {
+        used_dates(&self.intervals, &self.campaign.site.time_zone)
+    }
+
+    /// Each reason that occurs among some intervals, with how often, most frequent first.
+    pub fn count_reasons<'i>(
+        intervals: impl Iterator<Item = &'i Interval>,
+    ) -> Vec<(Reason, usize)> {
+        let mut counts: Vec<(Reason, usize)> = Reason::ALL.map(|reason| (reason, 0)).to_vec();
+        for reason in intervals.flat_map(|interval| &interval.reasons) {
+            counts[*reason as usize].1 += 1;
+        }
+        counts.retain(|(_, count)| *count > 0);
+        counts.sort_by_key(|(_, count)| std::cmp::Reverse(*count));
+        counts
+    }
+}
+
+/// Local dates on which used intervals start, in order.
+pub fn used_dates(intervals: &[Interval], zone: &TimeZone) -> Vec<Date> {
+    let mut dates: Vec<Date> = intervals
+        .iter()
+        .filter(|interval| interval.is_used())
+        .map(|interval| zoned(interval.start_us, zone).date())
+        .collect();
+    dates.sort();
+    dates.dedup();
+    dates
+}
+
+/// Local boiling point of water, °C, from measured pressure or from elevation.
+pub fn local_boiling_point_c(site: &Site) -> f64 {
+    let pressure_pa = match site.pressure_hpa {
+        Some(pressure_hpa) => pressure_hpa * PA_PER_HPA,
+        None => pressure_pa(site.elevation_m),
+    };
+    boiling_point_c(pressure_pa)
+}
+
+fn fit_used(intervals: &[Interval]) -> Option<Line> {
+    let used = intervals.iter().filter(|interval| interval.is_used());
+    let (difference_k, power_w): (Vec<f64>, Vec<f64>) = used.filter_map(Interval::point).unzip();
+    fit_line(&difference_k, &power_w)
+}
+
+fn rate(line: &Line) -> Rating {
+    let at_k = RATING_DIFFERENCE_K;
+    let (lowest_k, highest_k) = line.x_range;
+    Rating {
+        ps50_w: line.predict(at_k),
+        standard_error_w: line.standard_error(at_k),
+        confidence_w: line.confidence(at_k),
+        prediction_w: line.prediction(at_k),
+        is_extrapolated: at_k < lowest_k || at_k > highest_k,
+    }
+}
+
+/// Trims a log to the run's start and end, and places the excluded spans in time.
+fn prepare_run(
+    campaign: &Campaign,
+    plan: RunPlan,
+    log: Log,
+    notices: &mut Vec<Notice>,
+) -> std::result::Result<(Run, Vec<ExcludedSpan>), Problem> {
+    let zone = &campaign.site.time_zone;
+    let mut readings = log.readings;
+    let first_us = readings.time_us.first().copied().unwrap_or_default();
+    let date = zoned(first_us, zone).date();
+    if let Some(stated) = plan.date
+        && stated != date
+    {
+        notices.push(Notice::DateDiffers {
+            log: plan.log.clone(),
+            stated: spoken_date(stated),
+            found: spoken_date(date),
+        });
+    }
+    let fail = |what: &str, hint: &str| {
+        Problem::at(&campaign.file, what)
+            .item(format!("[[run]] with log \"{}\"", plan.log))
+            .hint(hint)
+    };
+    let resolve = |moment: &crate::campaign::moment::Moment| {
+        moment.resolve_us(date, zone).ok_or_else(|| {
+            fail(
+                "a start, end or exclusion is at a time that the zone does not have",
+                "correct the date or the time",
+            )
+        })
+    };
+    let start_us = plan
+        .start
+        .as_ref()
+        .map(resolve)
+        .transpose()?
+        .unwrap_or(i64::MIN);
+    let end_us = plan
+        .end
+        .as_ref()
+        .map(resolve)
+        .transpose()?
+        .unwrap_or(i64::MAX);
+    let before = readings.time_us.len();
+    readings.keep(start_us, end_us);
+    if readings.time_us.is_empty() || readings.water_c.value.is_empty() {
+        return Err(fail(
+            "no reading lies between its start and end",
+            "correct start and end; without a date they are clock times on the day of the first reading",
+        ));
+    }
+    let trimmed = before - readings.time_us.len();
+    if trimmed > 0 {
+        notices.push(Notice::ReadingsTrimmed {
+            log: plan.log.clone(),
+            readings: trimmed,
+        });
+    }
+    let mut excluded = Vec::new();
+    for exclusion in &plan.exclusions {
+        let (from_us, to_us) = (resolve(&exclusion.from)?, resolve(&exclusion.to)?);
+        if to_us <= from_us {
+            return Err(fail(
+                "an excluded span ends before it begins",
+                "exchange from and to",
+            ));
+        }
+        excluded.push(ExcludedSpan { from_us, to_us });
+    }
+    let run = Run {
+        date,
+        load_kg_m2: plan.water_kg / campaign.cooker.intercept_area_m2,
+        plan,
+        readings,
+        intervals: 0,
+        used: 0,
+        holes: Vec::new(),
+        sha256: log.sha256,
+    };
+    Ok((run, excluded))
+}
+
+fn run_notices(
+    run: &Run,
+    intervals: &[Interval],
+    excluded: &[ExcludedSpan],
+    zone: &TimeZone,
+) -> Vec<Notice> {
+    let log = || run.plan.log.clone();
+    let mut notices = Vec::new();
+    if intervals.is_empty() {
+        notices.push(Notice::NoIntervals { log: log() });
+    }
+    for span in excluded {
+        if !intervals.iter().any(|interval| span.overlaps(interval)) {
+            notices.push(Notice::IdleExclusion {
+                log: log(),
+                from: local_clock(span.from_us, zone),
+                to: local_clock(span.to_us, zone),
+            });
+        }
+    }
+    notices
+}

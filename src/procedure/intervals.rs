@@ -1,0 +1,268 @@
+//! Readings to intervals: spans of about ten minutes over which power is taken.
+
+use super::limits::STANDARD_IRRADIANCE_W_M2;
+use super::screen::Reason;
+use crate::campaign::model::Site;
+use crate::logs::{Readings, Series};
+use crate::physics::sun::solar_time_h;
+use crate::physics::water::SPECIFIC_HEAT_J_PER_KG_K;
+use crate::units::{MICROSECONDS_PER_SECOND, seconds_between};
+
+/// Length an interval aims at, s.
+///
+/// # Source
+/// ASAE S580, the clause on cooking power.
+pub const INTERVAL_S: i64 = 600;
+/// Shortest and longest interval that readings by hand still give, s.
+/// Common practice, no published source.
+pub const SHORTEST_INTERVAL_S: i64 = 540;
+/// See [`SHORTEST_INTERVAL_S`].
+pub const LONGEST_INTERVAL_S: i64 = 660;
+
+const US: i64 = MICROSECONDS_PER_SECOND as i64;
+
+/// Mean and extremes of a quantity over an interval.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Summary {
+    pub mean: f64,
+    pub min: f64,
+    pub max: f64,
+    /// Longest time between two neighbouring readings, s.
+    pub longest_gap_s: f64,
+}
+
+/// One interval with everything that the practice asks about it.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Interval {
+    /// Index of the run.
+    pub run: usize,
+    /// Microseconds since 1970, UTC.
+    pub start_us: i64,
+    pub end_us: i64,
+    /// Time that really passed, s.
+    pub duration_s: f64,
+    pub water_start_c: f64,
+    pub water_end_c: f64,
+    pub water: Summary,
+    /// `None` where there is no reading.
+    pub ambient: Option<Summary>,
+    pub irradiance: Option<Summary>,
+    pub wind: Option<Summary>,
+    pub solar_start_h: f64,
+    pub solar_end_h: f64,
+    /// P, W; negative while the water cools.
+    pub cooking_power_w: f64,
+    /// Ps, W.
+    pub standardised_power_w: Option<f64>,
+    /// Td, K.
+    pub difference_k: Option<f64>,
+    /// Empty for a used interval.
+    pub reasons: Vec<Reason>,
+}
+
+impl Interval {
+    /// Whether the practice lets one use it.
+    pub fn is_used(&self) -> bool {
+        self.reasons.is_empty()
+    }
+
+    /// Its point on the plot, if it is complete.
+    pub fn point(&self) -> Option<(f64, f64)> {
+        Some((self.difference_k?, self.standardised_power_w?))
+    }
+}
+
+/// A stretch of a run that no interval covers.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Hole {
+    /// Microseconds since 1970, UTC.
+    pub from_us: i64,
+    pub to_us: i64,
+}
+
+/// Cooking power of an interval, W: P = m c (T2 − T1)/Δt, with the mass of water m
+/// (kg), its temperature at both ends (°C) and the time between them (s).
+///
+/// ```
+/// let watts = simmerline::procedure::intervals::cooking_power_w(1.0, 20.0, 30.0, 418.6);
+/// assert!((watts - 100.0).abs() < 1e-9);
+/// ```
+///
+/// # Source
+/// ASAE S580, the clause on cooking power; c = 4186 J/(kg K), Δt 600 s.
+/// DIFFERENCE: Δt is the time that really passed, so that readings by hand can be used.
+pub fn cooking_power_w(water_kg: f64, start_c: f64, end_c: f64, duration_s: f64) -> f64 {
+    water_kg * SPECIFIC_HEAT_J_PER_KG_K * (end_c - start_c) / duration_s
+}
+
+/// Standardised cooking power, W: Ps = P·700/G, with the mean irradiance G of the
+/// interval (W/m²); `None` unless G is positive.
+///
+/// # Source
+/// ASAE S580, the clause on standardised cooking power.
+pub fn standardised_power_w(cooking_power_w: f64, irradiance_mean_w_m2: f64) -> Option<f64> {
+    (irradiance_mean_w_m2 > 0.0)
+        .then(|| cooking_power_w * STANDARD_IRRADIANCE_W_M2 / irradiance_mean_w_m2)
+}
+
+/// Time-weighted mean (trapezoid) and extremes of the readings from one time to
+/// another, both included; `None` without a reading, and itself for a single one.
+pub fn summarise(series: &Series, from_us: i64, to_us: i64) -> Option<Summary> {
+    let (time_us, value) = series.between(from_us, to_us);
+    let (first, last) = (*time_us.first()?, *time_us.last()?);
+    let mut area = 0.0;
+    let mut longest_gap_s: f64 = 0.0;
+    for (time, value) in time_us.windows(2).zip(value.windows(2)) {
+        let step_s = seconds_between(time[0], time[1]);
+        area += (value[0] + value[1]) / 2.0 * step_s;
+        longest_gap_s = longest_gap_s.max(step_s);
+    }
+    let mean = if last > first {
+        area / seconds_between(first, last)
+    } else {
+        value[0]
+    };
+    Some(Summary {
+        mean,
+        min: value.iter().copied().fold(f64::INFINITY, f64::min),
+        max: value.iter().copied().fold(f64::NEG_INFINITY, f64::max),
+        longest_gap_s,
+    })
+}
+
+/// Boundaries of the intervals: pairs of indices into the water readings.
+///
+/// An interval ends at the reading nearest to 600 s after its start among those
+/// 540 to 660 s after it, the earlier of two equally near; the next starts there.
+/// Where there is none, the chain goes on from the next reading.
+pub fn chain(water_time_us: &[i64]) -> Vec<(usize, usize)> {
+    let mut pairs = Vec::new();
+    let mut start = 0;
+    while start < water_time_us.len() {
+        let after = |seconds: i64| water_time_us[start].saturating_add(seconds * US);
+        let from = water_time_us.partition_point(|&time| time < after(SHORTEST_INTERVAL_S));
+        let to = water_time_us.partition_point(|&time| time <= after(LONGEST_INTERVAL_S));
+        let nearest = (from..to).min_by_key(|&end| (water_time_us[end] - after(INTERVAL_S)).abs());
+        match nearest {
+            Some(end) => {
+                pairs.push((start, end));
+                start = end;
+            }
+            None => start += 1,
+        }
+    }
+    pairs
+}
+
+/// Intervals of a run, not yet screened.
+pub fn form_intervals(
+    run: usize,
+    readings: &Readings,
+    water_kg: f64,
+    site: &Site,
+) -> Vec<Interval> {
+    let water = &readings.water_c;
+    let interval = |(start, end): (usize, usize)| {
+        let (start_us, end_us) = (water.time_us[start], water.time_us[end]);
+        let (water_start_c, water_end_c) = (water.value[start], water.value[end]);
+        let duration_s = seconds_between(start_us, end_us);
+        let over = |series: &Option<Series>| {
+            series
+                .as_ref()
+                .and_then(|series| summarise(series, start_us, end_us))
+        };
+        let water = summarise(water, start_us, end_us)
+            .expect("both boundaries of an interval are water readings");
+        let (ambient, irradiance) = (over(&readings.ambient_c), over(&readings.irradiance_w_m2));
+        let cooking_power_w = cooking_power_w(water_kg, water_start_c, water_end_c, duration_s);
+        Interval {
+            run,
+            start_us,
+            end_us,
+            duration_s,
+            water_start_c,
+            water_end_c,
+            water,
+            ambient,
+            irradiance,
+            wind: over(&readings.wind_m_s),
+            solar_start_h: solar_h(start_us, site),
+            solar_end_h: solar_h(end_us, site),
+            cooking_power_w,
+            standardised_power_w: irradiance
+                .and_then(|irradiance| standardised_power_w(cooking_power_w, irradiance.mean)),
+            difference_k: ambient.map(|ambient| water.mean - ambient.mean),
+            reasons: Vec::new(),
+        }
+    };
+    chain(&water.time_us).into_iter().map(interval).collect()
+}
+
+/// Stretches longer than an interval's end may wander that no interval covers.
+pub fn find_holes(intervals: &[Interval], water_time_us: &[i64]) -> Vec<Hole> {
+    let (Some(&first_us), Some(&last_us)) = (water_time_us.first(), water_time_us.last()) else {
+        return Vec::new();
+    };
+    let mut holes = Vec::new();
+    let mut covered_to = first_us;
+    let mut note = |from_us: i64, to_us: i64, least_s: i64| {
+        if to_us - from_us > least_s * US {
+            holes.push(Hole { from_us, to_us });
+        }
+    };
+    for interval in intervals {
+        note(covered_to, interval.start_us, 0);
+        covered_to = interval.end_us;
+    }
+    note(covered_to, last_us, LONGEST_INTERVAL_S);
+    holes
+}
+
+fn solar_h(time_us: i64, site: &Site) -> f64 {
+    let unix_s = time_us as f64 / MICROSECONDS_PER_SECOND;
+    solar_time_h(
+        unix_s,
+        site.latitude_deg,
+        site.longitude_deg,
+        site.elevation_m,
+    )
+    .expect("site and readings were checked, and the algorithm covers 8000 years")
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn at(seconds: &[i64]) -> Vec<i64> {
+        seconds.iter().map(|second| second * US).collect()
+    }
+
+    #[test]
+    fn the_nearest_reading_ends_an_interval_and_the_earlier_of_two() {
+        assert_eq!(chain(&at(&[0, 560, 630])), [(0, 2)]);
+        assert_eq!(chain(&at(&[0, 580, 620])), [(0, 1)]);
+        assert_eq!(chain(&at(&[0, 540])), [(0, 1)]);
+        assert_eq!(chain(&at(&[0, 660])), [(0, 1)]);
+        assert_eq!(chain(&at(&[0, 539, 661])), []);
+    }
+
+    #[test]
+    fn after_a_hole_the_chain_goes_on_from_the_next_reading() {
+        assert_eq!(chain(&at(&[0, 600, 3000, 3600])), [(0, 1), (2, 3)]);
+        assert_eq!(chain(&at(&[0, 300, 900, 1500])), [(1, 2), (2, 3)]);
+    }
+
+    #[test]
+    fn uneven_readings_are_weighted_by_time() {
+        let series = Series {
+            time_us: at(&[0, 60, 600]),
+            value: vec![0.0, 10.0, 10.0],
+        };
+        let summary = summarise(&series, 0, 600 * US).unwrap();
+        assert!((summary.mean - (300.0 + 5400.0) / 600.0).abs() < 1e-12);
+        assert_eq!(summary.longest_gap_s, 540.0);
+        let single = summarise(&series, 30 * US, 90 * US).unwrap();
+        assert_eq!(single.mean, 10.0);
+        assert_eq!(summarise(&series, 61 * US, 90 * US), None);
+    }
+}

@@ -1,0 +1,15 @@
+//! The published practice of cooker tests: ASAE S580.1.
+//!
+//! [`limits`] is its table of limits, [`intervals`] forms intervals from
+//! readings, [`screen`] sets aside those that the practice does not let one use,
+//! [`conformity`] weighs what is left, [`cooking`] says what the line means for a
+//! pot of water, and [`assess`] runs them in this order.
+
+pub mod assess;
+pub mod conformity;
+pub mod cooking;
+pub mod intervals;
+pub mod limits;
+pub mod screen;
+
+pub use assess::{Assessment, Run, assess};

@@ -1,0 +1,130 @@
+//! Unit conversions, and the only place where numbers become text for people.
+
+use jiff::Timestamp;
+use jiff::tz::TimeZone;
+
+/// Seconds in an hour.
+pub const SECONDS_PER_HOUR: f64 = 3600.0;
+/// Microseconds in a second: the resolution of a reading's time.
+pub const MICROSECONDS_PER_SECOND: f64 = 1e6;
+
+/// Degrees Fahrenheit to degrees Celsius.
+///
+/// ```
+/// assert_eq!(simmerline::units::celsius_from_fahrenheit(212.0), 100.0);
+/// ```
+///
+/// # Source
+/// NIST SP 811 (2008), B.8: t/°C = (t/°F − 32)/1.8.
+pub fn celsius_from_fahrenheit(fahrenheit: f64) -> f64 {
+    (fahrenheit - 32.0) / 1.8
+}
+
+/// Seconds between two times in microseconds since 1970.
+pub fn seconds_between(from_us: i64, to_us: i64) -> f64 {
+    to_us.saturating_sub(from_us) as f64 / MICROSECONDS_PER_SECOND
+}
+
+/// A number with a fixed count of decimals, a true minus sign and no "−0".
+///
+/// ```
+/// assert_eq!(simmerline::units::fixed(-1.882, 2), "−1.88");
+/// assert_eq!(simmerline::units::fixed(-0.001, 1), "0.0");
+/// ```
+pub fn fixed(value: f64, decimals: usize) -> String {
+    let text = format!("{value:.decimals$}");
+    match text.strip_prefix('-') {
+        Some(digits) if digits.bytes().all(|b| b == b'0' || b == b'.') => digits.to_owned(),
+        Some(digits) => format!("−{digits}"),
+        None => text,
+    }
+}
+
+/// A number as short as it is exact enough for a limit: `450`, `1.0`, `0.75`.
+pub fn short(value: f64) -> String {
+    let text = format!("{value}");
+    text.replace('-', "−")
+}
+
+/// `from – to`, both with the same count of decimals.
+pub fn range(from: f64, to: f64, decimals: usize) -> String {
+    format!("{} – {}", fixed(from, decimals), fixed(to, decimals))
+}
+
+/// Decimals that show a value no finer than its half-width deserves: two
+/// significant digits of the half-width, at least none and at most three.
+///
+/// ```
+/// assert_eq!(simmerline::units::decimals_for(7.2), 1);
+/// assert_eq!(simmerline::units::decimals_for(14.0), 0);
+/// ```
+pub fn decimals_for(half_width: f64) -> usize {
+    if half_width.is_finite() && half_width > 0.0 {
+        (1.0 - half_width.log10().floor()).clamp(0.0, 3.0) as usize
+    } else {
+        1
+    }
+}
+
+/// Hours of the day as a clock: `10.25` → `10:15`, rounded to the minute.
+pub fn clock_from_hours(hours: f64) -> String {
+    let minutes = (hours * 60.0).round().rem_euclid(1440.0) as u32;
+    format!("{:02}:{:02}", minutes / 60, minutes % 60)
+}
+
+/// A span of time as people say it: `35 min`, `1 h 40 min`.
+///
+/// ```
+/// assert_eq!(simmerline::units::spoken_duration(6000.0), "1 h 40 min");
+/// ```
+pub fn spoken_duration(seconds: f64) -> String {
+    let minutes = (seconds / 60.0).round() as u64;
+    match (minutes / 60, minutes % 60) {
+        (0, m) => format!("{m} min"),
+        (h, 0) => format!("{h} h"),
+        (h, m) => format!("{h} h {m} min"),
+    }
+}
+
+/// A count with its noun: `1 day`, `3 days`.
+pub fn counted(count: usize, noun: &str) -> String {
+    format!("{count} {noun}{}", if count == 1 { "" } else { "s" })
+}
+
+/// Several words as a list in a sentence: `a, b and c`.
+pub fn listed(words: &[String]) -> String {
+    match words {
+        [] => String::new(),
+        [only] => only.clone(),
+        [first @ .., last] => format!("{} and {last}", first.join(", ")),
+    }
+}
+
+/// A reading's time (microseconds since 1970) in a zone.
+pub fn zoned(time_us: i64, zone: &TimeZone) -> jiff::ZonedDateTime {
+    Timestamp::from_microsecond(time_us)
+        .unwrap_or(Timestamp::UNIX_EPOCH)
+        .to_zoned_datetime(zone.clone())
+}
+
+/// Local clock time, `10:20`.
+pub fn local_clock(time_us: i64, zone: &TimeZone) -> String {
+    zoned(time_us, zone).strftime("%H:%M").to_string()
+}
+
+/// Local clock time to the second, `10:20:05`.
+pub fn local_clock_seconds(time_us: i64, zone: &TimeZone) -> String {
+    zoned(time_us, zone).strftime("%H:%M:%S").to_string()
+}
+
+/// RFC 3339 local time with its offset, `2026-03-14T10:20:00-05:00`.
+pub fn rfc3339(time_us: i64, zone: &TimeZone) -> String {
+    zoned(time_us, zone)
+        .strftime("%Y-%m-%dT%H:%M:%S%.f%:z")
+        .to_string()
+}
+
+/// A date in words, `14 March 2026`.
+pub fn spoken_date(date: jiff::civil::Date) -> String {
+    date.strftime("%-d %B %Y").to_string()
+}

@@ -1,0 +1,536 @@
+#!/usr/bin/env python3
+"""An independent second opinion on the sample campaigns.
+
+Reads campaign folders and works out intervals, screening, regression, rating
+and conformity once more, in another language and with other libraries than the
+tool, from the published practice and the written design only. The results are
+frozen in `reference/NAME.json`, with the keys of the tool's `rating.json`.
+
+    pip install numpy pandas statsmodels scipy pvlib iapws tzdata
+    python3 tests/data/reference.py sample-runs/*/
+
+Who does what: pandas reads the logs, statsmodels fits the line and gives both
+bands, pvlib (`spa_python`, the algorithm of NREL/TP-560-34302) the equation of
+time, iapws (IAPWS-IF97) the boiling point, zoneinfo the time zones.
+"""
+
+import io
+import json
+import math
+import platform
+import re
+import sys
+import tomllib
+from datetime import date, datetime, time, timedelta, timezone
+from importlib.metadata import version
+from pathlib import Path
+from zoneinfo import ZoneInfo
+
+import numpy as np
+import pandas as pd
+import pvlib
+import statsmodels.api as sm
+from iapws.iapws97 import _TSat_P
+
+WATER_J_KG_K = 4186.0
+STANDARD_IRRADIANCE_W_M2 = 700.0
+RATING_DIFFERENCE_K = 50.0
+LOAD_KG_M2 = 7.0
+LOAD_TOLERANCE = 0.05
+INTERVAL_S, SHORTEST_S, LONGEST_S = 600.0, 540.0, 660.0
+GUST_SPAN_S = 600.0
+SLACK = 1e-9
+
+# key under [limits]: value, whether it bounds from below or above, standing
+LIMITS = {
+    "water_above_ambient_k": (5.0, "min", "requirement"),
+    "water_below_boiling_k": (5.0, "min", "requirement"),
+    "ambient_min_c": (20.0, "min", "recommendation"),
+    "ambient_max_c": (35.0, "max", "recommendation"),
+    "irradiance_min_w_m2": (450.0, "min", "requirement"),
+    "irradiance_max_w_m2": (1100.0, "max", "requirement"),
+    "irradiance_range_w_m2": (100.0, "max", "requirement"),
+    "wind_mean_max_m_s": (1.0, "max", "recommendation"),
+    "wind_gust_m_s": (2.5, "max", "requirement"),
+    "solar_time_start_h": (10.0, "min", "recommendation"),
+    "solar_time_end_h": (14.0, "max", "recommendation"),
+}
+# A fixed water window has no default; it replaces the moving one, a requirement.
+FIXED_WINDOW = ("water_min_c", "water_max_c")
+
+INDICATIVE = [
+    "too-few-intervals",
+    "too-few-days",
+    "r-squared-low",
+    "line-not-falling",
+    "no-rating",
+    "load-off",
+    "wind-not-measured",
+    "irradiance-not-normal",
+    "impossible-gain",
+    "requirement-relaxed",
+]
+NOTES = ["recommendation-relaxed", "limit-tightened", "excluded-by-tester", "extrapolated"]
+
+
+# ------------------------------------------------------------ campaign and site
+
+
+def intercept_area_m2(cooker):
+    if "intercept_area_m2" in cooker:
+        return float(cooker["intercept_area_m2"])
+    a = cooker["aperture"]
+    if a["shape"] == "circle":
+        area = math.pi * a["diameter_m"] ** 2 / 4
+    elif a["shape"] == "rectangle":
+        area = a["width_m"] * a["height_m"]
+    elif a["shape"] == "regular-polygon":
+        # n triangles with two sides of half the distance across corners
+        n, r = a["sides"], a["across_corners_m"] / 2
+        area = n * r * r * math.sin(2 * math.pi / n) / 2
+    else:  # outline: the shoelace formula
+        x, y = np.array(a["points_m"], dtype=float).T
+        area = abs(np.dot(x, np.roll(y, -1)) - np.dot(y, np.roll(x, -1))) / 2
+    return area * math.cos(math.radians(a.get("incidence_deg", 0)))
+
+
+def boiling_point_c(site):
+    if "pressure_hpa" in site:
+        pressure_pa = site["pressure_hpa"] * 100
+    else:
+        # ICAO standard atmosphere, troposphere (linear lapse, hydrostatic)
+        t0, lapse, p0 = 288.15, 0.0065, 101325.0
+        exponent = 9.80665 * 0.0289644 / (8.31432 * lapse)
+        pressure_pa = p0 * (1 - lapse * site["elevation_m"] / t0) ** exponent
+    return _TSat_P(pressure_pa / 1e6) - 273.15
+
+
+def zone_of(name):
+    offset = re.fullmatch(r"([+-])(\d\d):(\d\d)", name)
+    if not offset:
+        return ZoneInfo(name)
+    sign, hours, minutes = offset.groups()
+    delta = timedelta(hours=int(hours), minutes=int(minutes))
+    return timezone(delta if sign == "+" else -delta)
+
+
+def solar_time_h(moments, longitude_deg):
+    """Apparent solar time = UTC + 4 min per degree east + equation of time."""
+    utc = pd.DatetimeIndex([m.astimezone(timezone.utc) for m in moments])
+    # The equation of time does not depend on the place.
+    equation_min = pvlib.solarposition.spa_python(utc, 0.0, 0.0)["equation_of_time"].to_numpy()
+    utc_min = (utc - utc.normalize()).total_seconds().to_numpy() / 60
+    return (utc_min + 4 * longitude_deg + equation_min) % 1440 / 60
+
+
+# --------------------------------------------------------------------- readings
+
+QUANTITIES = ["water_c", "ambient_c", "irradiance_w_m2", "wind_m_s"]
+
+
+def number(cell):
+    """A cell's number, or NaN for a blank, a NaN or a logger's fault value."""
+    cell = cell.strip()
+    if cell == "" or re.fullmatch(r"-9{3,}(\.0*)?", cell):
+        return math.nan
+    return float(cell)
+
+
+def read_log(path, columns, zone):
+    """All readings of a log, in time order, without repeated times."""
+    lines = [line for line in path.read_text("utf-8").splitlines() if not line.startswith("#")]
+    raw = pd.read_csv(io.StringIO("\n".join(lines)), dtype=str, keep_default_na=False)
+    raw.columns = raw.columns.str.strip()
+    names = {
+        "water_c": columns.get("water_temperature", "water_c"),
+        "ambient_c": columns.get("ambient_temperature", "ambient_c"),
+        "irradiance_w_m2": columns.get("irradiance", "irradiance_w_m2"),
+        "wind_m_s": columns.get("wind_speed", "wind_m_s"),
+    }
+    readings = pd.DataFrame(
+        {"time": [local_moment(t.strip(), zone) for t in raw[columns.get("time", "time")]]},
+        dtype=object,
+    )
+    for quantity, name in names.items():
+        sensors = [name] if isinstance(name, str) else name
+        present = [raw[s].map(number) for s in sensors if s in raw.columns]
+        # Several sensors: the mean of the valid ones (pandas skips NaN).
+        readings[quantity] = pd.concat(present, axis=1).mean(axis=1) if present else math.nan
+    readings["s"] = [t.timestamp() for t in readings["time"]]
+    readings = readings.sort_values("s", kind="stable").drop_duplicates("s", keep="first")
+    return readings.reset_index(drop=True)
+
+
+def local_moment(text, zone, on=None):
+    """A moment from a local date and time, an ISO 8601 time, or a clock time `on` a date."""
+    if isinstance(text, datetime):
+        moment = text
+    elif isinstance(text, time):
+        moment = datetime.combine(on, text)
+    elif re.fullmatch(r"\d\d?:\d\d(:\d\d)?", text):
+        clock = [int(part) for part in text.split(":")]
+        moment = datetime.combine(on, time(*clock))
+    else:
+        moment = datetime.fromisoformat(text)
+    return moment.replace(tzinfo=zone) if moment.tzinfo is None else moment.astimezone(zone)
+
+
+def trim(readings, run, zone):
+    """Readings from `start` to `end`, both included."""
+    on = readings["time"].iloc[0].date()
+    keep = pd.Series(True, index=readings.index)
+    if "start" in run:
+        keep &= readings["s"] >= local_moment(run["start"], zone, on).timestamp()
+    if "end" in run:
+        keep &= readings["s"] <= local_moment(run["end"], zone, on).timestamp()
+    return readings[keep].reset_index(drop=True)
+
+
+# -------------------------------------------------------------------- intervals
+
+
+def boundaries(readings):
+    """Pairs of readings, as positions, between which power is taken."""
+    valid = readings.index[readings["water_c"].notna()].to_numpy()
+    seconds = readings["s"].to_numpy()
+    pairs, at = [], 0
+    while at < len(valid):
+        since = seconds[valid] - seconds[valid[at]]
+        fitting = np.flatnonzero((since >= SHORTEST_S - SLACK) & (since <= LONGEST_S + SLACK))
+        if len(fitting) == 0:
+            at += 1  # a hole: go on from the next reading
+            continue
+        # argmin takes the first, so the earlier of two equally near ones
+        nearest = fitting[np.argmin(np.abs(since[fitting] - INTERVAL_S))]
+        pairs.append((valid[at], valid[nearest]))
+        at = nearest
+    return pairs
+
+
+def time_mean(rows, quantity):
+    """Trapezoid over the valid readings, divided by the time they span."""
+    valid = rows[rows[quantity].notna()]
+    if len(valid) == 0:
+        return None
+    values, seconds = valid[quantity].to_numpy(), valid["s"].to_numpy()
+    if len(valid) == 1:
+        return float(values[0])
+    return float(np.trapezoid(values, seconds) / (seconds[-1] - seconds[0]))
+
+
+def has_gap(rows, measured):
+    """Whether a quantity that the run measures is too sparse in an interval."""
+    for quantity in measured:
+        seconds = rows.loc[rows[quantity].notna(), "s"].to_numpy()
+        if len(seconds) == 0 or (np.diff(seconds) > LONGEST_S + SLACK).any():
+            return True
+    return False
+
+
+def gusty(readings, limit_m_s):
+    """Whether consecutive wind readings over the limit span more than ten minutes."""
+    wind = readings.dropna(subset="wind_m_s")
+    first = None
+    for second, speed in zip(wind["s"], wind["wind_m_s"]):
+        if speed <= limit_m_s + SLACK:
+            first = None
+            continue
+        first = second if first is None else first
+        if second - first > GUST_SPAN_S + SLACK:
+            return True
+    return False
+
+
+def screen(interval, irradiance, limit, fixed, boiling_c, run_gusty, gap, excluded):
+    """Every reason to set an interval aside, in the order of the design's table."""
+    i, reasons = interval, []
+    coldest = min(i["water_start_c"], i["water_end_c"])
+    hottest = max(i["water_start_c"], i["water_end_c"])
+    ambient_c = i["ambient_mean_c"]
+    floor_c = fixed.get("water_min_c")
+    if floor_c is None and ambient_c is not None:
+        floor_c = ambient_c + limit["water_above_ambient_k"]
+    if floor_c is not None and coldest < floor_c - SLACK:
+        reasons.append("water-below-window")
+    ceiling_c = fixed.get("water_max_c", boiling_c - limit["water_below_boiling_k"])
+    if hottest > ceiling_c + SLACK:
+        reasons.append("water-above-window")
+    if ambient_c is not None and not (
+        limit["ambient_min_c"] - SLACK <= ambient_c <= limit["ambient_max_c"] + SLACK
+    ):
+        reasons.append("ambient-out-of-range")
+    if len(irradiance) > 0:
+        low, high = irradiance.min(), irradiance.max()
+        if low < limit["irradiance_min_w_m2"] - SLACK:
+            reasons.append("irradiance-low")
+        if high > limit["irradiance_max_w_m2"] + SLACK:
+            reasons.append("irradiance-high")
+        if high - low > limit["irradiance_range_w_m2"] + SLACK:
+            reasons.append("irradiance-unsteady")
+    wind_m_s = i["wind_mean_m_s"]
+    if run_gusty or (wind_m_s is not None and wind_m_s > limit["wind_mean_max_m_s"] + SLACK):
+        reasons.append("wind-high")
+    if (
+        i["solar_time_start_h"] < limit["solar_time_start_h"] - SLACK
+        or i["solar_time_end_h"] > limit["solar_time_end_h"] + SLACK
+    ):
+        reasons.append("outside-solar-window")
+    if gap:
+        reasons.append("reading-gap")
+    if excluded:
+        reasons.append("excluded-by-tester")
+    return reasons
+
+
+def rate_run(run, folder, campaign, area_m2, boiling_c):
+    """The run's summary, and its intervals."""
+    site, zone = campaign["site"], zone_of(campaign["site"]["time_zone"])
+    own = campaign.get("limits", {})
+    limit = {key: own.get(key, value) for key, (value, _, _) in LIMITS.items()}
+    fixed = {key: own[key] for key in FIXED_WINDOW if key in own}
+    water_kg = run.get("water_kg", campaign["load"]["water_kg"])
+
+    readings = trim(read_log(folder / run["log"], campaign.get("columns", {}), zone), run, zone)
+    on = readings["time"].iloc[0].date()
+    measured = [q for q in QUANTITIES if readings[q].notna().any()]
+    run_gusty = gusty(readings, limit["wind_gust_m_s"])
+    exclusions = [
+        (local_moment(e["from"], zone, on), local_moment(e["to"], zone, on))
+        for e in run.get("exclude", [])
+    ]
+    pairs = boundaries(readings)
+    moments = readings["time"]
+    solar_starts = solar_time_h([moments[a] for a, _ in pairs], site["longitude_deg"])
+    solar_ends = solar_time_h([moments[b] for _, b in pairs], site["longitude_deg"])
+
+    intervals = []
+    for (a, b), solar_start, solar_end in zip(pairs, solar_starts, solar_ends):
+        rows = readings.loc[a:b]  # both boundaries included
+        irradiance = rows["irradiance_w_m2"].dropna()
+        water_mean, ambient_mean = time_mean(rows, "water_c"), time_mean(rows, "ambient_c")
+        irradiance_mean = time_mean(rows, "irradiance_w_m2")
+        start_c, end_c = float(rows["water_c"].iloc[0]), float(rows["water_c"].iloc[-1])
+        duration_s = float(rows["s"].iloc[-1] - rows["s"].iloc[0])
+        power_w = water_kg * WATER_J_KG_K * (end_c - start_c) / duration_s
+        interval = {
+            "run": run["log"],
+            "start": moments[a].isoformat(),
+            "end": moments[b].isoformat(),
+            "duration_s": duration_s,
+            "water_start_c": start_c,
+            "water_end_c": end_c,
+            "water_mean_c": water_mean,
+            "ambient_mean_c": ambient_mean,
+            "irradiance_mean_w_m2": irradiance_mean,
+            "irradiance_min_w_m2": None if irradiance.empty else float(irradiance.min()),
+            "irradiance_max_w_m2": None if irradiance.empty else float(irradiance.max()),
+            "wind_mean_m_s": time_mean(rows, "wind_m_s"),
+            "solar_time_start_h": float(solar_start),
+            "solar_time_end_h": float(solar_end),
+            "cooking_power_w": power_w,
+            "standardised_power_w": (
+                power_w * STANDARD_IRRADIANCE_W_M2 / irradiance_mean if irradiance_mean else None
+            ),
+            "temperature_difference_k": (
+                water_mean - ambient_mean if ambient_mean is not None else None
+            ),
+        }
+        reasons = screen(
+            interval,
+            irradiance,
+            limit,
+            fixed,
+            boiling_c,
+            run_gusty,
+            has_gap(rows, measured),
+            any(moments[a] < to and moments[b] > since for since, to in exclusions),
+        )
+        intervals.append({**interval, "used": not reasons, "reasons": reasons})
+
+    summary = {
+        "log": run["log"],
+        "date": on.isoformat(),
+        "water_kg": float(water_kg),
+        "load_kg_m2": water_kg / area_m2,
+        "readings": len(readings),
+        "intervals": len(intervals),
+        "used": sum(i["used"] for i in intervals),
+    }
+    return summary, intervals, measured
+
+
+# --------------------------------------------------------- regression and rating
+
+
+def fit(used):
+    """Ordinary least squares of standardised power on temperature difference."""
+    points = [
+        (i["temperature_difference_k"], i["standardised_power_w"], i["start"][:10])
+        for i in used
+        if i["standardised_power_w"] is not None and i["temperature_difference_k"] is not None
+    ]
+    if len(points) < 3 or len({p[0] for p in points}) < 2:
+        return None, None
+    td = np.array([p[0] for p in points])
+    ps = np.array([p[1] for p in points])
+    line = sm.OLS(ps, sm.add_constant(td)).fit()
+    at_50 = line.get_prediction([[1.0, RATING_DIFFERENCE_K]]).summary_frame(alpha=0.05).iloc[0]
+    regression = {
+        "intercept_w": float(line.params[0]),
+        "slope_w_per_k": float(line.params[1]),
+        "intercept_standard_error_w": float(line.bse[0]),
+        "slope_standard_error_w_per_k": float(line.bse[1]),
+        "r_squared": float(line.rsquared),
+        "residual_sd_w": math.sqrt(line.mse_resid),
+        "intervals": len(points),
+        "days": len({p[2] for p in points}),
+    }
+    rating = {
+        "ps50_w": float(at_50["mean"]),
+        "ps50_standard_error_w": float(at_50["mean_se"]),
+        "ps50_confidence_95_w": [float(at_50["mean_ci_lower"]), float(at_50["mean_ci_upper"])],
+        "ps50_prediction_95_w": [float(at_50["obs_ci_lower"]), float(at_50["obs_ci_upper"])],
+        "extrapolated": bool(
+            RATING_DIFFERENCE_K < td.min() - SLACK or RATING_DIFFERENCE_K > td.max() + SLACK
+        ),
+    }
+    return regression, rating
+
+
+def own_limit_findings(own, intervals, boiling_c):
+    """What own limits do to conformity."""
+    found = set()
+    for key, (default, bound, standing) in LIMITS.items():
+        if key in own and own[key] != default:
+            looser = own[key] < default if bound == "min" else own[key] > default
+            found.add(f"{standing}-relaxed" if looser else "limit-tightened")
+    # A fixed window is looser where it admits water that the moving one does not.
+    moving = {key: value for key, (value, _, _) in LIMITS.items()}
+    if "water_min_c" in own:
+        floors = [
+            i["ambient_mean_c"] + moving["water_above_ambient_k"]
+            for i in intervals
+            if i["ambient_mean_c"] is not None
+        ]
+        looser = any(own["water_min_c"] < floor - SLACK for floor in floors)
+        found.add("requirement-relaxed" if looser else "limit-tightened")
+    if "water_max_c" in own:
+        ceiling = boiling_c - moving["water_below_boiling_k"]
+        looser = own["water_max_c"] > ceiling + SLACK
+        found.add("requirement-relaxed" if looser else "limit-tightened")
+    return found
+
+
+def judge(campaign, area_m2, boiling_c, runs, measured, intervals, regression, rating):
+    """Conformity: the findings and the level they allow."""
+    used = [i for i in intervals if i["used"]]
+    # If no run contributes, the judgement is about all of them.
+    contributing = [r for r in runs if r["used"]] or runs
+    found = own_limit_findings(campaign.get("limits", {}), intervals, boiling_c)
+    if len(used) < 30:
+        found.add("too-few-intervals")
+    if len({i["start"][:10] for i in used}) < 3:
+        found.add("too-few-days")
+    if rating is None:
+        found.add("no-rating")
+    else:
+        if regression["r_squared"] < 0.75 - SLACK:
+            found.add("r-squared-low")
+        if regression["slope_w_per_k"] >= 0:
+            found.add("line-not-falling")
+        if rating["extrapolated"]:
+            found.add("extrapolated")
+    for run in runs:
+        off = abs(run["load_kg_m2"] / LOAD_KG_M2 - 1)
+        if run["used"] and off > LOAD_TOLERANCE + SLACK:
+            found.add("load-off")
+    if any("wind_m_s" not in measured[r["log"]] for r in contributing):
+        found.add("wind-not-measured")
+    horizontal = campaign["instruments"]["irradiance"]["plane"] != "normal"
+    if horizontal or any("irradiance_w_m2" not in measured[r["log"]] for r in contributing):
+        found.add("irradiance-not-normal")
+    for i in used:
+        sun = i["irradiance_mean_w_m2"]
+        if sun is not None and i["cooking_power_w"] > area_m2 * sun + SLACK:
+            found.add("impossible-gain")
+    if any("excluded-by-tester" in i["reasons"] for i in intervals):
+        found.add("excluded-by-tester")
+
+    if found & set(INDICATIVE):
+        level = "indicative"
+    elif found:
+        level = "conforms-with-notes"
+    else:
+        level = "conforms"
+    in_order = [code for code in INDICATIVE + NOTES if code in found]
+    return {"level": level, "findings": [{"code": code} for code in in_order]}
+
+
+def rate_campaign(folder):
+    campaign = tomllib.loads((folder / "campaign.toml").read_text("utf-8"))
+    area_m2 = intercept_area_m2(campaign["cooker"])
+    boiling_c = boiling_point_c(campaign["site"])
+    runs, intervals, measured = [], [], {}
+    for run in campaign["run"]:
+        summary, of_run, quantities = rate_run(run, folder, campaign, area_m2, boiling_c)
+        runs.append(summary)
+        intervals += of_run
+        measured[run["log"]] = quantities
+    regression, rating = fit([i for i in intervals if i["used"]])
+    return {
+        "made_by": {
+            "script": "tests/data/reference.py",
+            "python": platform.python_version(),
+            **{
+                name: version(name)
+                for name in ("numpy", "pandas", "scipy", "statsmodels", "pvlib", "iapws")
+            },
+        },
+        "campaign": campaign["campaign"]["title"],
+        "cooker": campaign["cooker"]["name"],
+        "demonstration": campaign["campaign"]["demonstration"],
+        "intercept_area_m2": area_m2,
+        "boiling_point_c": boiling_c,
+        "runs": runs,
+        "rating": rating,
+        "regression": regression,
+        "conformity": judge(
+            campaign, area_m2, boiling_c, runs, measured, intervals, regression, rating
+        ),
+        "intervals": intervals,
+    }
+
+
+def summarise(name, result):
+    """A few lines for the terminal."""
+    used = sum(i["used"] for i in result["intervals"])
+    line, rating = result["regression"], result["rating"]
+    print(f"{name}: {result['conformity']['level']}, {used}/{len(result['intervals'])} used")
+    print("  findings:", *[f["code"] for f in result["conformity"]["findings"]])
+    if rating:
+        low, high = rating["ps50_confidence_95_w"]
+        print(
+            f"  Ps(50) {rating['ps50_w']:.2f} W [{low:.2f}, {high:.2f}], "
+            f"a {line['intercept_w']:.2f} W, b {line['slope_w_per_k']:.4f} W/K, "
+            f"R² {line['r_squared']:.4f}, s {line['residual_sd_w']:.2f} W, days {line['days']}"
+        )
+    reasons = pd.Series([r for i in result["intervals"] for r in i["reasons"]], dtype=object)
+    print("  reasons:", reasons.value_counts().to_dict())
+    for run in result["runs"]:
+        print(f"  {run['log']}: {run['used']}/{run['intervals']}, {run['load_kg_m2']:.3f} kg/m²")
+
+
+def main():
+    if len(sys.argv) < 2:
+        sys.exit("usage: reference.py CAMPAIGN_FOLDER…")
+    target = Path(__file__).parent / "reference"
+    target.mkdir(exist_ok=True)
+    for folder in map(Path, sys.argv[1:]):
+        result = rate_campaign(folder)
+        text = json.dumps(result, indent=1, ensure_ascii=False, allow_nan=False)
+        (target / f"{folder.name}.json").write_text(text + "\n", "utf-8")
+        summarise(folder.name, result)
+
+
+if __name__ == "__main__":
+    main()
