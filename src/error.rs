@@ -5,7 +5,7 @@
 use std::fmt;
 use std::path::{Path, PathBuf};
 
-/// At most this many problems of one file are listed; the rest are counted.
+/// At most this many problems of one campaign are listed; the rest are counted.
 pub const LISTED_PROBLEMS: usize = 20;
 
 /// Where a problem sits. Fields that do not apply are `None`.
@@ -80,7 +80,7 @@ impl fmt::Display for Problem {
     }
 }
 
-/// All problems of one file, the first [`LISTED_PROBLEMS`] of them in full.
+/// All problems of one campaign, the first [`LISTED_PROBLEMS`] of them in full.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
 pub struct Problems {
     listed: Vec<Problem>,
@@ -100,6 +100,15 @@ impl Problems {
     /// Whether nothing is wrong.
     pub fn is_empty(&self) -> bool {
         self.listed.is_empty()
+    }
+
+    /// Adds the problems of another file.
+    pub fn extend(&mut self, other: Problems) {
+        self.unlisted += other.unlisted;
+        other
+            .listed
+            .into_iter()
+            .for_each(|problem| self.push(problem));
     }
 
     /// The problems kept in full.
@@ -126,11 +135,7 @@ impl fmt::Display for Problems {
             write!(f, "{problem}")?;
         }
         if self.unlisted > 0 {
-            write!(
-                f,
-                "\nhint: {} more like these in the same file",
-                self.unlisted
-            )?;
+            write!(f, "\nhint: {} more problems are not listed", self.unlisted)?;
         }
         Ok(())
     }

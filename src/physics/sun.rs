@@ -47,37 +47,35 @@ pub fn sun_position(
     })
 }
 
-/// Apparent solar time, hours from 0 to 24: 12 h plus the sun's hour angle over
-/// 15 degrees an hour. Arguments as for [`sun_position`].
+/// Equation of time, minutes: apparent minus mean solar time, at a time in
+/// seconds since 1970, UTC.
 ///
-/// The hour angle H follows from zenith θ and azimuth Γ (from north) at latitude φ:
-/// H = atan2(−sin Γ sin θ, cos φ cos θ − sin φ sin θ cos Γ).
-/// This equals clock time corrected by longitude and by the equation of time.
+/// Taken from the hour angle of the sun as it stands at that instant over the
+/// equator, at the longitude where mean solar time is noon: there the sun is so
+/// near the meridian that the observer's place on the globe does not matter.
 ///
 /// # Source
-/// Spherical astronomy; the terms as in Duffie and Beckman, Solar Engineering of
-/// Thermal Processes, sections 1.5 and 1.6.
-pub fn solar_time_h(
-    unix_s: f64,
-    latitude_deg: f64,
-    longitude_deg: f64,
-    elevation_m: f64,
-) -> Option<f64> {
-    let sun = sun_position(unix_s, latitude_deg, longitude_deg, elevation_m)?;
+/// The definition of the equation of time; position as in [`sun_position`].
+pub fn equation_of_time_min(unix_s: f64) -> Option<f64> {
+    let noon_longitude_deg = (12.0 - utc_hours(unix_s)) / HOURS_PER_DEGREE;
+    let sun = sun_position(unix_s, 0.0, noon_longitude_deg, 0.0)?;
     let (sin_zenith, cos_zenith) = sun.zenith_deg.to_radians().sin_cos();
-    let (sin_azimuth, cos_azimuth) = sun.azimuth_deg.to_radians().sin_cos();
-    let (sin_latitude, cos_latitude) = latitude_deg.to_radians().sin_cos();
-    let west = -sin_azimuth * sin_zenith;
-    let meridian = cos_latitude * cos_zenith - sin_latitude * sin_zenith * cos_azimuth;
-    let hour_angle_deg = west.atan2(meridian).to_degrees();
-    Some((12.0 + hour_angle_deg * HOURS_PER_DEGREE).rem_euclid(24.0))
+    let west = -sun.azimuth_deg.to_radians().sin() * sin_zenith;
+    let hour_angle_deg = west.atan2(cos_zenith).to_degrees();
+    Some(hour_angle_deg * HOURS_PER_DEGREE * 60.0)
 }
 
-/// Equation of time, minutes: apparent minus mean solar time.
-/// `unix_s` as for [`sun_position`].
-pub fn equation_of_time_min(unix_s: f64) -> Option<f64> {
-    let apparent_h = solar_time_h(unix_s, 0.0, 0.0, 0.0)?;
-    let mean_h = (unix_s / 3600.0).rem_euclid(24.0);
-    let difference_h = (apparent_h - mean_h + 12.0).rem_euclid(24.0) - 12.0;
-    Some(difference_h * 60.0)
+/// Apparent solar time, hours from 0 to 24, at a time in seconds since 1970, UTC,
+/// and a longitude in degrees, east positive: UTC + longitude/15 + equation of time.
+///
+/// # Source
+/// Duffie and Beckman, Solar Engineering of Thermal Processes, equation 1.5.2.
+pub fn solar_time_h(unix_s: f64, longitude_deg: f64) -> Option<f64> {
+    let equation_h = equation_of_time_min(unix_s)? / 60.0;
+    let hours = utc_hours(unix_s) + longitude_deg * HOURS_PER_DEGREE + equation_h;
+    Some(hours.rem_euclid(24.0))
+}
+
+fn utc_hours(unix_s: f64) -> f64 {
+    (unix_s / 3600.0).rem_euclid(24.0)
 }

@@ -3,12 +3,14 @@
 use jiff::civil::Date;
 use jiff::tz::TimeZone;
 
+use super::budget::{Budget, draw_up};
 use super::conformity::{Conformity, judge};
 use super::cooking::{Cooking, cook};
 use super::intervals::{Hole, Interval, find_holes, form_intervals};
 use super::limits::{Limits, RATING_DIFFERENCE_K};
 use super::screen::{ExcludedSpan, Reason, screen_run};
 use crate::campaign::Campaign;
+use crate::campaign::find::CAMPAIGN_FILE;
 use crate::campaign::model::{RunPlan, Site};
 use crate::error::{Error, Problem, Problems, Result};
 use crate::logs::{Log, Readings};
@@ -35,6 +37,8 @@ pub struct Assessment {
     /// Ps on Td over the used intervals; `None` where no line can be fitted.
     pub line: Option<Line>,
     pub rating: Option<Rating>,
+    /// What contributes to the uncertainty of the rating.
+    pub budget: Option<Budget>,
     pub conformity: Conformity,
     /// What the line means for a pot of water.
     pub cooking: Option<Cooking>,
@@ -128,6 +132,9 @@ pub fn assess(campaign: Campaign, logs: Vec<Log>) -> Result<Assessment> {
     }
     let line = fit_used(&intervals);
     let rating = line.as_ref().map(rate);
+    let budget = line
+        .as_ref()
+        .map(|line| draw_up(line, &campaign.instruments));
     let conformity = judge(
         &campaign,
         &runs,
@@ -147,6 +154,7 @@ pub fn assess(campaign: Campaign, logs: Vec<Log>) -> Result<Assessment> {
         boiling_point_c,
         line,
         rating,
+        budget,
         conformity,
         cooking,
         notices,
@@ -169,6 +177,16 @@ impl Assessment {
     /// Local dates with used intervals, in order.
     pub fn used_dates(&self) -> Vec<Date> {
         used_dates(&self.intervals, &self.campaign.site.time_zone)
+    }
+
+    /// Every file the result rests on, with its SHA-256: campaign file, then logs.
+    pub fn inputs(&self) -> Vec<(String, String)> {
+        let campaign = (CAMPAIGN_FILE.to_owned(), self.campaign.sha256.clone());
+        let logs = self
+            .runs
+            .iter()
+            .map(|run| (run.plan.log.clone(), run.sha256.clone()));
+        std::iter::once(campaign).chain(logs).collect()
     }
 
     /// Each reason that occurs among some intervals, with how often, most frequent first.

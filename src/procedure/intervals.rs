@@ -220,13 +220,8 @@ pub fn find_holes(intervals: &[Interval], water_time_us: &[i64]) -> Vec<Hole> {
 
 fn solar_h(time_us: i64, site: &Site) -> f64 {
     let unix_s = time_us as f64 / MICROSECONDS_PER_SECOND;
-    solar_time_h(
-        unix_s,
-        site.latitude_deg,
-        site.longitude_deg,
-        site.elevation_m,
-    )
-    .expect("site and readings were checked, and the algorithm covers 8000 years")
+    solar_time_h(unix_s, site.longitude_deg)
+        .expect("site and readings were checked, and the algorithm covers 8000 years")
 }
 
 #[cfg(test)]

@@ -2,10 +2,11 @@
 //!
 //! [`limits`] is its table of limits, [`intervals`] forms intervals from
 //! readings, [`screen`] sets aside those that the practice does not let one use,
-//! [`conformity`] weighs what is left, [`cooking`] says what the line means for a
-//! pot of water, and [`assess`] runs them in this order.
+//! [`conformity`] weighs what is left, [`budget`] says how sure the figure is,
+//! [`cooking`] what it means for a pot of water; [`assess`] runs them in this order.
 
 pub mod assess;
+pub mod budget;
 pub mod conformity;
 pub mod cooking;
 pub mod intervals;

@@ -1,0 +1,116 @@
+//! The command line's arguments as types.
+
+use std::path::PathBuf;
+
+use clap::{Args, Parser, Subcommand};
+use clap_complete::Shell;
+
+const EXIT_CODES: &str = "\
+Exit codes:
+  0  done
+  1  a fault in simmerline
+  2  the command line asks for something that cannot be done
+  3  a log cannot be read
+  4  a campaign file is invalid
+  5  all done, but a rating is only indicative (with --strict)";
+
+const EXAMPLES: &str = "\
+Example, from nothing to a report:
+  simmerline new my-cooker        write a campaign file to fill in
+  simmerline check my-cooker      what can be used so far, and what is missing
+  simmerline report my-cooker     the rating, as reports/my-cooker.pdf";
+
+const REPORT_HELP: &str = "\
+Example:
+  simmerline report sample-runs --out reports
+
+Writes for each campaign NAME.pdf (the report), NAME.rating.json (everything in
+it, as data) and NAME.intervals.csv (one row an interval); NAME is the name of
+the campaign's folder. A campaign that cannot be read does not stop the others.";
+
+const CHECK_HELP: &str = "\
+Example:
+  simmerline check my-cooker
+
+Reads and screens the logs as a report would, writes nothing, and says what was
+used, what was set aside and why, and what would mend it.";
+
+const NEW_HELP: &str = "\
+Example:
+  simmerline new my-cooker
+
+Writes campaign.toml, with every key explained, and an empty log with the right
+header. Nothing that is already there is overwritten.";
+
+const COMPLETIONS_HELP: &str = "\
+Example:
+  simmerline completions bash > ~/.local/share/bash-completion/completions/simmerline";
+
+const MANUAL_HELP: &str = "\
+Example:
+  simmerline manual > simmerline.1 && man ./simmerline.1";
+
+/// Rates solar cookers from water-heating test logs and writes the report.
+#[derive(Debug, Parser)]
+#[command(name = "simmerline", version, about, after_help = EXAMPLES, after_long_help = format!("{EXAMPLES}\n\n{EXIT_CODES}"))]
+pub struct Arguments {
+    #[command(subcommand)]
+    pub command: Command,
+}
+
+/// What to do.
+#[derive(Debug, Subcommand)]
+pub enum Command {
+    /// Rate campaigns and write their reports
+    #[command(after_help = format!("{REPORT_HELP}\n\n{EXIT_CODES}"))]
+    Report(ReportOptions),
+    /// Say what can be used so far, and what is missing
+    #[command(after_help = format!("{CHECK_HELP}\n\n{EXIT_CODES}"))]
+    Check(CheckOptions),
+    /// Start a campaign: write its file, to fill in, and an empty log
+    #[command(after_help = format!("{NEW_HELP}\n\n{EXIT_CODES}"))]
+    New(NewOptions),
+    /// Print a completion script for a shell
+    #[command(after_help = COMPLETIONS_HELP)]
+    Completions(CompletionsOptions),
+    /// Print the manual page
+    #[command(after_help = MANUAL_HELP)]
+    Manual,
+}
+
+#[derive(Debug, Args)]
+pub struct ReportOptions {
+    /// Campaign folders, or folders that hold some
+    #[arg(required = true, value_name = "PATH")]
+    pub paths: Vec<PathBuf>,
+    /// Folder for the reports; made if it is not there
+    #[arg(long, value_name = "DIR", default_value = "reports")]
+    pub out: PathBuf,
+    /// Exit with 5 if a rating is only indicative
+    #[arg(long)]
+    pub strict: bool,
+    /// Print nothing but errors
+    #[arg(long)]
+    pub quiet: bool,
+}
+
+#[derive(Debug, Args)]
+pub struct CheckOptions {
+    /// Campaign folders, or folders that hold some
+    #[arg(required = true, value_name = "PATH")]
+    pub paths: Vec<PathBuf>,
+}
+
+#[derive(Debug, Args)]
+pub struct NewOptions {
+    /// Folder for the campaign; made if it is not there
+    #[arg(value_name = "DIR")]
+    pub folder: PathBuf,
+}
+
+#[derive(Debug, Args)]
+pub struct CompletionsOptions {
+    /// Shell to complete for
+    #[arg(value_name = "SHELL")]
+    pub shell: Shell,
+}

@@ -1,0 +1,139 @@
+//! `check`: what can be used so far, and what is missing.
+
+use super::args::CheckOptions;
+use super::terminal::{Align, print, print_error, table};
+use crate::campaign::find::find_campaigns;
+use crate::error::Result;
+use crate::procedure::conformity::Level;
+use crate::procedure::{Assessment, Run};
+use crate::units::{fixed, local_clock, zoned};
+
+/// Screens each campaign and prints what was found.
+///
+/// # Errors
+/// [`crate::error::Error::Usage`] if there is no campaign; what is wrong with a single one is
+/// printed, and told by the exit code.
+pub fn run(options: &CheckOptions) -> Result<u8> {
+    let mut first_failure = None;
+    for (index, folder) in find_campaigns(&options.paths)?.iter().enumerate() {
+        if index > 0 {
+            print("\n");
+        }
+        match crate::assess_folder(folder) {
+            Ok(assessment) => print(&describe(&assessment)),
+            Err(error) => {
+                print_error(&error);
+                first_failure.get_or_insert(error.exit_code());
+            }
+        }
+    }
+    Ok(first_failure.unwrap_or(0))
+}
+
+fn describe(assessment: &Assessment) -> String {
+    let campaign = &assessment.campaign;
+    let mark = if campaign.demonstration {
+        " (invented data)"
+    } else {
+        ""
+    };
+    let mut text = format!("{}: {}{mark}\n\n", campaign.name, campaign.title);
+    let rows: Vec<[String; 6]> = (0..assessment.runs.len())
+        .map(|run| run_row(assessment, run))
+        .collect();
+    text += &table(HEADER, &rows);
+    text += &holes(assessment);
+    text += &verdict(assessment);
+    for finding in &assessment.conformity.findings {
+        text += &format!(
+            "  {}: {}\n    mend: {}\n",
+            finding.code, finding.text, finding.remedy
+        );
+    }
+    let reasons = Assessment::count_reasons(assessment.intervals.iter());
+    if !reasons.is_empty() {
+        text += "\nIntervals set aside, and what helps\n";
+    }
+    for (reason, count) in reasons {
+        text += &format!(
+            "  {} ({count}): {}\n    helps: {}\n",
+            reason.code(),
+            reason.describe(),
+            reason.remedy()
+        );
+    }
+    if !assessment.notices.is_empty() {
+        text += "\nTo know\n";
+    }
+    for notice in &assessment.notices {
+        text += &format!("  {notice}\n");
+    }
+    text
+}
+
+const HEADER: [(&str, Align); 6] = [
+    ("run", Align::Left),
+    ("date", Align::Left),
+    ("readings", Align::Right),
+    ("intervals", Align::Right),
+    ("used", Align::Right),
+    ("set aside for", Align::Left),
+];
+
+fn run_row(assessment: &Assessment, index: usize) -> [String; 6] {
+    let Run {
+        plan,
+        date,
+        readings,
+        intervals,
+        used,
+        ..
+    } = &assessment.runs[index];
+    let reasons: Vec<String> = Assessment::count_reasons(assessment.intervals_of(index))
+        .into_iter()
+        .map(|(reason, count)| format!("{} {count}", reason.code()))
+        .collect();
+    [
+        plan.log.clone(),
+        date.to_string(),
+        readings.time_us.len().to_string(),
+        intervals.to_string(),
+        used.to_string(),
+        reasons.join(", "),
+    ]
+}
+
+fn holes(assessment: &Assessment) -> String {
+    let zone = &assessment.campaign.site.time_zone;
+    let mut text = String::new();
+    for run in &assessment.runs {
+        for hole in &run.holes {
+            let (from, to) = (
+                local_clock(hole.from_us, zone),
+                local_clock(hole.to_us, zone),
+            );
+            let date = zoned(hole.from_us, zone).date();
+            text += &format!(
+                "{}: no interval from {from} to {to} on {date}\n",
+                run.plan.log
+            );
+        }
+    }
+    text
+}
+
+fn verdict(assessment: &Assessment) -> String {
+    let conformity = &assessment.conformity;
+    let level = conformity.level.describe();
+    let rating = assessment
+        .rating
+        .map_or("No rating yet".to_owned(), |rating| {
+            format!("Ps(50) so far {} W", fixed(rating.ps50_w, 0))
+        });
+    let missing = match (&conformity.missing, conformity.level) {
+        (Some(missing), _) => format!("; still missing: {missing}"),
+        (None, Level::Indicative) => "; intervals and days are enough, but see below".to_owned(),
+        (None, _) => "; intervals and days are enough".to_owned(),
+    };
+    format!("\n{level}. {rating}{missing}.\n")
+}

@@ -1,0 +1,51 @@
+//! `new`: a campaign folder to fill in.
+
+use std::fs::{self, File};
+use std::io::{ErrorKind, Write};
+use std::path::Path;
+
+use super::args::NewOptions;
+use super::terminal::print;
+use crate::campaign::find::CAMPAIGN_FILE;
+use crate::campaign::template::{CAMPAIGN_TEMPLATE, CANONICAL_HEADER, LOG_NAME};
+use crate::error::{Error, Problem, Result};
+
+/// Writes the campaign file and the empty log.
+///
+/// # Errors
+/// [`Error::Usage`] if one is there already, or the folder cannot be written to.
+pub fn run(options: &NewOptions) -> Result<u8> {
+    let folder = &options.folder;
+    for name in [CAMPAIGN_FILE, LOG_NAME] {
+        if folder.join(name).exists() {
+            let problem = Problem::at(&folder.join(name), "is there already and stays as it is")
+                .hint("choose another folder");
+            return Err(Error::Usage(problem.into()));
+        }
+    }
+    fs::create_dir_all(folder).map_err(|error| cannot_write(folder, &error))?;
+    write_new(&folder.join(CAMPAIGN_FILE), CAMPAIGN_TEMPLATE)?;
+    write_new(&folder.join(LOG_NAME), &format!("{CANONICAL_HEADER}\n"))?;
+    let name = folder.display();
+    print(&format!(
+        "{name}: wrote {CAMPAIGN_FILE} and {LOG_NAME}\n\
+         Fill in both, then: simmerline check {name}\n"
+    ));
+    Ok(0)
+}
+
+/// Writes a file that must not be there yet.
+fn write_new(path: &Path, text: &str) -> Result<()> {
+    File::create_new(path)
+        .and_then(|mut file| file.write_all(text.as_bytes()))
+        .map_err(|error| cannot_write(path, &error))
+}
+
+fn cannot_write(path: &Path, error: &std::io::Error) -> Error {
+    let hint = match error.kind() {
+        ErrorKind::AlreadyExists => "a file of that name is there already: choose another folder",
+        _ => "choose a folder you may write to",
+    };
+    let problem = Problem::at(path, format!("cannot be written ({error})"));
+    Error::Usage(problem.hint(hint).into())
+}

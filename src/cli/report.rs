@@ -1,0 +1,132 @@
+//! `report`: campaigns to reports.
+
+use std::io::IsTerminal;
+use std::path::Path;
+
+use indicatif::{ProgressBar, ProgressStyle};
+use jiff::Timestamp;
+
+use super::args::ReportOptions;
+use super::terminal::{Align, print, print_error, print_note, table};
+use crate::campaign::find::find_campaigns;
+use crate::error::{Error, Problem, Result};
+use crate::procedure::Assessment;
+use crate::procedure::conformity::Level;
+use crate::report::files::{prepare_folder, write_all};
+use crate::report::outputs;
+use crate::units::{decimals_for, fixed, range};
+
+/// Environment variable that fixes the time of issue, seconds since 1970.
+const FIXED_TIME: &str = "SOURCE_DATE_EPOCH";
+
+/// Rates each campaign and writes its outputs.
+///
+/// # Errors
+/// [`Error::Usage`] if there is no campaign or the output folder cannot be used;
+/// what is wrong with a single campaign is printed, and told by the exit code.
+pub fn run(options: &ReportOptions) -> Result<u8> {
+    let folders = find_campaigns(&options.paths)?;
+    let issued = time_of_issue()?;
+    prepare_folder(&options.out)?;
+    let progress = progress_bar(folders.len(), options.quiet);
+    let mut rows = Vec::new();
+    let mut first_failure = None;
+    let mut is_indicative = false;
+    for folder in &folders {
+        progress.set_message(folder.display().to_string());
+        match rate_and_write(folder, &options.out, issued) {
+            Ok(assessment) => {
+                is_indicative |= assessment.conformity.level == Level::Indicative;
+                if !options.quiet {
+                    let name = &assessment.campaign.name;
+                    let notices = assessment.notices.iter();
+                    progress.suspend(|| notices.for_each(|n| print_note(&format!("{name}: {n}"))));
+                }
+                rows.push(table_row(&assessment, &options.out));
+            }
+            Err(error) => {
+                progress.suspend(|| print_error(&error));
+                first_failure.get_or_insert(error.exit_code());
+            }
+        }
+        progress.inc(1);
+    }
+    progress.finish_and_clear();
+    if !options.quiet && !rows.is_empty() {
+        print(&table(HEADER, &rows));
+    }
+    let strict_failure = (options.strict && is_indicative).then_some(5);
+    Ok(first_failure.or(strict_failure).unwrap_or(0))
+}
+
+fn rate_and_write(folder: &Path, out: &Path, issued: Timestamp) -> Result<Assessment> {
+    let assessment = crate::assess_folder(folder)?;
+    write_all(out, &outputs(&assessment, issued)?)?;
+    Ok(assessment)
+}
+
+/// The time printed as that of issue: now, or what the environment fixes.
+fn time_of_issue() -> Result<Timestamp> {
+    let Some(fixed) = std::env::var_os(FIXED_TIME) else {
+        return Ok(Timestamp::now());
+    };
+    let seconds = fixed.to_str().and_then(|text| text.trim().parse().ok());
+    seconds
+        .and_then(|seconds| Timestamp::from_second(seconds).ok())
+        .ok_or_else(|| {
+            let found = fixed.to_string_lossy();
+            let problem = Problem::at(
+                Path::new(FIXED_TIME),
+                format!("found \"{found}\", expected seconds since 1970"),
+            );
+            Error::Usage(
+                problem
+                    .hint("unset the environment variable, or give a whole number")
+                    .into(),
+            )
+        })
+}
+
+fn progress_bar(campaigns: usize, is_quiet: bool) -> ProgressBar {
+    if is_quiet || !std::io::stderr().is_terminal() {
+        return ProgressBar::hidden();
+    }
+    let style = ProgressStyle::with_template("{pos} of {len}  {bar:24}  {msg}")
+        .unwrap_or_else(|_| ProgressStyle::default_bar());
+    ProgressBar::new(campaigns as u64).with_style(style)
+}
+
+const HEADER: [(&str, Align); 7] = [
+    ("cooker", Align::Left),
+    ("Ps(50), W (95 %)", Align::Left),
+    ("R²", Align::Right),
+    ("used", Align::Right),
+    ("days", Align::Right),
+    ("conformity", Align::Left),
+    ("report", Align::Left),
+];
+
+fn table_row(assessment: &Assessment, out: &Path) -> [String; 7] {
+    let rating = assessment.rating.map_or("no rating".to_owned(), |rating| {
+        let interval = rating.confidence_w;
+        let decimals = decimals_for(interval.half_width());
+        let between = range(interval.lower, interval.upper, decimals);
+        format!("{} ({between})", fixed(rating.ps50_w, decimals))
+    });
+    let r_squared = assessment.line.and_then(|line| line.r_squared);
+    [
+        assessment.campaign.cooker.name.clone(),
+        rating,
+        r_squared.map_or_else(|| "–".to_owned(), |r_squared| fixed(r_squared, 2)),
+        format!(
+            "{}/{}",
+            assessment.used().count(),
+            assessment.intervals.len()
+        ),
+        assessment.used_dates().len().to_string(),
+        assessment.conformity.level.describe().to_lowercase(),
+        out.join(format!("{}.pdf", assessment.campaign.name))
+            .display()
+            .to_string(),
+    ]
+}

@@ -1,0 +1,8 @@
+//! Figures as SVG, drawn with plotters; text in a font that the report embeds.
+//!
+//! Everything that knows plotters is in this folder.
+
+pub mod power_line;
+pub mod residuals;
+pub mod run_day;
+pub mod style;

@@ -1,0 +1,257 @@
+//! Standardised power against temperature difference: the figure of page one.
+
+use plotters::prelude::*;
+use plotters::style::text_anchor::{HPos, VPos};
+
+use super::style::{
+    Area, BAND, GRID, INK, LINE, QUIET, WIDTH_PT, anchored, draw, fault, padded, pt, size, stroke,
+    strong, text,
+};
+use crate::error::Result;
+use crate::procedure::Assessment;
+use crate::procedure::assess::Rating;
+use crate::procedure::intervals::Interval;
+use crate::procedure::limits::RATING_DIFFERENCE_K;
+use crate::stats::line::Line;
+use crate::units::fixed;
+
+const HEIGHT_PT: f64 = 250.0;
+/// Points along the bands.
+const STEPS: usize = 80;
+/// Widest view beyond the used intervals, K, so that a plateau does not press them flat.
+const ROOM_K: f64 = 15.0;
+
+type Chart<'a, 'b> = ChartContext<
+    'a,
+    SVGBackend<'b>,
+    Cartesian2d<plotters::coord::types::RangedCoordf64, plotters::coord::types::RangedCoordf64>,
+>;
+
+/// Draws used and set-aside intervals, the line, both bands and the 50 K mark.
+///
+/// # Errors
+/// [`crate::error::Error::Internal`] if the drawing fails.
+pub fn draw_power_line(assessment: &Assessment) -> Result<String> {
+    draw(HEIGHT_PT, |area| draw_on(area, assessment))
+}
+
+/// The smallest and largest temperature difference in view, K.
+fn view_k(assessment: &Assessment) -> (f64, f64) {
+    let used: Vec<f64> = assessment.used().filter_map(|i| i.difference_k).collect();
+    let seen = |values: &[f64]| padded(values.iter().copied(), true);
+    let all: Vec<f64> = assessment
+        .intervals
+        .iter()
+        .filter_map(|i| i.difference_k)
+        .collect();
+    if used.is_empty() {
+        return seen(&all);
+    }
+    let (low, high) = padded(used.iter().copied().chain([RATING_DIFFERENCE_K]), true);
+    let (all_low, all_high) = seen(&all);
+    (
+        all_low.max(low - ROOM_K).min(low),
+        all_high.min(high + ROOM_K).max(high),
+    )
+}
+
+fn draw_on(area: &Area<'_>, assessment: &Assessment) -> Result<()> {
+    let (left_k, right_k) = view_k(assessment);
+    let in_view = |interval: &&Interval| {
+        interval
+            .difference_k
+            .is_some_and(|k| (left_k..=right_k).contains(&k))
+    };
+    let powers = assessment
+        .intervals
+        .iter()
+        .filter(in_view)
+        .filter_map(|i| i.standardised_power_w);
+    let at_edges = assessment.line.iter().flat_map(|line| {
+        [
+            line.prediction(left_k).upper,
+            line.prediction(right_k).lower.max(0.0),
+        ]
+    });
+    let (bottom_w, top_w) = padded(powers.chain(at_edges), true);
+    let mut chart = ChartBuilder::on(area)
+        .margin_right(size(6.0))
+        .margin_top(size(6.0))
+        .x_label_area_size(size(34.0))
+        .y_label_area_size(size(44.0))
+        .build_cartesian_2d(left_k..right_k, bottom_w..top_w)
+        .map_err(fault)?;
+    chart
+        .configure_mesh()
+        .disable_x_mesh()
+        .light_line_style(TRANSPARENT)
+        .bold_line_style(stroke(&GRID, 0.5))
+        .axis_style(stroke(&INK, 0.7))
+        .label_style(text(8.0, &INK))
+        .axis_desc_style(text(8.5, &INK))
+        .x_desc("temperature difference Td, water minus ambient, K")
+        .y_desc("standardised cooking power Ps, W")
+        .x_label_formatter(&|value| fixed(*value, 0))
+        .y_label_formatter(&|value| fixed(*value, 0))
+        .draw()
+        .map_err(fault)?;
+    if let Some(line) = &assessment.line {
+        draw_bands(&mut chart, line, (left_k, right_k))?;
+    }
+    draw_points(&mut chart, assessment, in_view)?;
+    if let (Some(line), Some(rating)) = (&assessment.line, &assessment.rating) {
+        draw_mark(&mut chart, line, rating, (left_k, bottom_w))?;
+    }
+    draw_key(area, assessment)
+}
+
+fn draw_bands(chart: &mut Chart<'_, '_>, line: &Line, (left_k, right_k): (f64, f64)) -> Result<()> {
+    let step_k = (right_k - left_k) / STEPS as f64;
+    let steps: Vec<f64> = (0..=STEPS)
+        .map(|step| left_k + step_k * step as f64)
+        .collect();
+    let upper = steps.iter().map(|&k| (k, line.confidence(k).upper));
+    let lower = steps.iter().rev().map(|&k| (k, line.confidence(k).lower));
+    let band = Polygon::new(upper.chain(lower).collect::<Vec<_>>(), BAND.filled());
+    chart.draw_series([band]).map_err(fault)?;
+    for edge in [true, false] {
+        let points = steps.iter().map(|&k| {
+            let prediction = line.prediction(k);
+            (
+                k,
+                if edge {
+                    prediction.upper
+                } else {
+                    prediction.lower
+                },
+            )
+        });
+        let dashed = DashedLineSeries::new(points, size(2.0), size(2.5), stroke(&LINE, 0.6));
+        chart.draw_series(dashed).map_err(fault)?;
+    }
+    let (low_k, high_k) = line.x_range;
+    let observed = [(low_k, line.predict(low_k)), (high_k, line.predict(high_k))];
+    let beyond = [
+        (left_k, line.predict(left_k)),
+        (right_k, line.predict(right_k)),
+    ];
+    chart
+        .draw_series(LineSeries::new(beyond, stroke(&LINE, 0.7)))
+        .map_err(fault)?;
+    chart
+        .draw_series(LineSeries::new(observed, stroke(&LINE, 1.8)))
+        .map_err(fault)?;
+    Ok(())
+}
+
+fn draw_points(
+    chart: &mut Chart<'_, '_>,
+    assessment: &Assessment,
+    in_view: impl Fn(&&Interval) -> bool,
+) -> Result<()> {
+    let points = |used: bool| -> Vec<(f64, f64)> {
+        let intervals = assessment
+            .intervals
+            .iter()
+            .filter(|interval| in_view(interval));
+        intervals
+            .filter(|interval| interval.is_used() == used)
+            .filter_map(Interval::point)
+            .collect()
+    };
+    let crosses = points(false)
+        .into_iter()
+        .map(|at| Cross::new(at, pt(1.9), stroke(&QUIET, 0.7)));
+    chart.draw_series(crosses).map_err(fault)?;
+    let dots = points(true).into_iter().map(|at| {
+        EmptyElement::at(at)
+            + Circle::new((0, 0), pt(2.3), WHITE.filled())
+            + Circle::new((0, 0), pt(1.8), INK.filled())
+    });
+    chart.draw_series(dots).map_err(fault)?;
+    Ok(())
+}
+
+fn draw_mark(
+    chart: &mut Chart<'_, '_>,
+    line: &Line,
+    rating: &Rating,
+    (left_k, bottom_w): (f64, f64),
+) -> Result<()> {
+    let at = (RATING_DIFFERENCE_K, rating.ps50_w);
+    for far in [(RATING_DIFFERENCE_K, bottom_w), (left_k, rating.ps50_w)] {
+        let guide = DashedLineSeries::new([far, at], size(3.0), size(2.5), stroke(&INK, 0.6));
+        chart.draw_series(guide).map_err(fault)?;
+    }
+    let diamond = |half_pt: f64| {
+        let half = pt(half_pt);
+        vec![(0, -half), (half, 0), (0, half), (-half, 0)]
+    };
+    let mark = EmptyElement::at(at)
+        + Polygon::new(diamond(6.0), INK.filled())
+        + Polygon::new(diamond(4.6), WHITE.filled());
+    chart.draw_series([mark]).map_err(fault)?;
+    let falls = line.slope < 0.0;
+    let label = format!("{} W at 50 K", fixed(rating.ps50_w, 0));
+    let style = anchored(
+        strong(9.5, &INK),
+        HPos::Left,
+        if falls { VPos::Bottom } else { VPos::Top },
+    );
+    let offset = (pt(7.0), if falls { pt(-7.0) } else { pt(7.0) });
+    let written = EmptyElement::at(at) + Text::new(label, offset, style);
+    chart.draw_series([written]).map_err(fault)?;
+    Ok(())
+}
+
+/// Names the marks in the free corner above a falling line.
+fn draw_key(area: &Area<'_>, assessment: &Assessment) -> Result<()> {
+    let used = assessment.used().count();
+    let aside = assessment.intervals.len() - used;
+    let right = pt(WIDTH_PT - 12.0);
+    let row = |index: i32| pt(14.0) + index * pt(12.0);
+    let label = |name: String, index: i32| {
+        Text::new(
+            name,
+            (right - pt(14.0), row(index)),
+            anchored(text(8.0, &INK), HPos::Right, VPos::Center),
+        )
+    };
+    let mark_x = right - pt(5.0);
+    area.draw(&label(format!("used intervals ({used})"), 0))
+        .map_err(fault)?;
+    area.draw(&Circle::new((mark_x, row(0)), pt(1.8), INK.filled()))
+        .map_err(fault)?;
+    area.draw(&label(format!("set aside ({aside})"), 1))
+        .map_err(fault)?;
+    area.draw(&Cross::new((mark_x, row(1)), pt(1.9), stroke(&QUIET, 0.7)))
+        .map_err(fault)?;
+    if assessment.line.is_some() {
+        area.draw(&label(
+            "line, with the band that holds it (95 %)".to_owned(),
+            2,
+        ))
+        .map_err(fault)?;
+        let band = [
+            (mark_x - pt(5.0), row(2) - pt(3.0)),
+            (mark_x + pt(5.0), row(2) + pt(3.0)),
+        ];
+        area.draw(&Rectangle::new(band, BAND.filled()))
+            .map_err(fault)?;
+        let stretch = vec![(mark_x - pt(5.0), row(2)), (mark_x + pt(5.0), row(2))];
+        area.draw(&PathElement::new(stretch, stroke(&LINE, 1.8)))
+            .map_err(fault)?;
+        area.draw(&label(
+            "band that holds single intervals (95 %)".to_owned(),
+            3,
+        ))
+        .map_err(fault)?;
+        for dash in [-5.0, -0.5, 4.0] {
+            let from = mark_x + pt(dash);
+            let piece = vec![(from, row(3)), (from + pt(2.0), row(3))];
+            area.draw(&PathElement::new(piece, stroke(&LINE, 0.6)))
+                .map_err(fault)?;
+        }
+    }
+    Ok(())
+}

@@ -1,0 +1,182 @@
+//! One run against local clock time: temperatures above, irradiance below.
+
+use jiff::tz::TimeZone;
+use plotters::coord::types::RangedCoordf64;
+use plotters::prelude::*;
+use plotters::style::text_anchor::{HPos, VPos};
+
+use super::style::{
+    Area, GRID, INK, QUIET, SHADE, SUN, anchored, draw, fault, padded, pt, size, stroke, text,
+};
+use crate::error::Result;
+use crate::logs::Series;
+use crate::procedure::{Assessment, Run};
+use crate::units::{fixed, zoned};
+
+const HEIGHT_PT: f64 = 205.0;
+const UPPER_PT: f64 = 112.0;
+/// Points of a curve; a longer one is thinned.
+const LONGEST_CURVE: usize = 1200;
+/// A time between readings over which no curve is drawn, s.
+const LONGEST_STEP_S: f64 = 1200.0;
+
+type Chart<'a, 'b> = ChartContext<'a, SVGBackend<'b>, Cartesian2d<RangedCoordf64, RangedCoordf64>>;
+
+/// Draws a run, with its used spans shaded.
+///
+/// # Errors
+/// [`crate::error::Error::Internal`] if the drawing fails.
+pub fn draw_run(assessment: &Assessment, index: usize) -> Result<String> {
+    let run = &assessment.runs[index];
+    let zone = &assessment.campaign.site.time_zone;
+    let hours = |time_us: i64| local_hours(time_us, run, zone);
+    let first = run.readings.time_us.first().copied().unwrap_or_default();
+    let last = run.readings.time_us.last().copied().unwrap_or_default();
+    let (from_h, to_h) = (hours(first), hours(last).max(hours(first) + 0.1));
+    let used: Vec<(f64, f64)> = assessment
+        .intervals_of(index)
+        .filter(|interval| interval.is_used())
+        .map(|interval| (hours(interval.start_us), hours(interval.end_us)))
+        .collect();
+    draw(HEIGHT_PT, |area| {
+        let (upper, lower) = area.split_vertically(pt(UPPER_PT));
+        let ambient = run.readings.ambient_c.as_ref();
+        let water = &run.readings.water_c;
+        let values = water
+            .value
+            .iter()
+            .chain(ambient.iter().flat_map(|a| &a.value));
+        let (cold_c, hot_c) = padded(values.copied(), false);
+        let mut chart = panel(
+            &upper,
+            (from_h, to_h),
+            (cold_c, hot_c),
+            "temperature, °C",
+            false,
+        )?;
+        shade(&mut chart, &used, (cold_c, hot_c))?;
+        curve(&mut chart, water, &hours, stroke(&INK, 1.5))?;
+        label_end(&mut chart, water, &hours, "water", &INK)?;
+        if let Some(ambient) = ambient {
+            curve(&mut chart, ambient, &hours, stroke(&QUIET, 1.2))?;
+            label_end(&mut chart, ambient, &hours, "ambient", &QUIET)?;
+        }
+        let sun = run.readings.irradiance_w_m2.as_ref();
+        let (_, high) = padded(sun.iter().flat_map(|sun| sun.value.iter().copied()), true);
+        let bounds = (0.0, high.max(100.0));
+        let mut chart = panel(&lower, (from_h, to_h), bounds, "irradiance, W/m²", true)?;
+        shade(&mut chart, &used, bounds)?;
+        match sun {
+            Some(sun) => curve(&mut chart, sun, &hours, stroke(&SUN, 1.2))?,
+            None => {
+                let middle = ((from_h + to_h) / 2.0, high / 2.0);
+                let style = anchored(text(8.5, &QUIET), HPos::Center, VPos::Center);
+                let words = Text::new("not measured", middle, style);
+                chart.draw_series([words]).map_err(fault)?;
+            }
+        }
+        Ok(())
+    })
+}
+
+/// Local clock time as hours since midnight of the run's date; goes on past 24.
+fn local_hours(time_us: i64, run: &Run, zone: &TimeZone) -> f64 {
+    let local = zoned(time_us, zone).datetime();
+    let midnight = run.date.to_datetime(jiff::civil::Time::midnight());
+    local.duration_since(midnight).as_secs_f64() / 3600.0
+}
+
+fn panel<'a, 'b>(
+    area: &'a Area<'b>,
+    (from_h, to_h): (f64, f64),
+    (low, high): (f64, f64),
+    name: &str,
+    with_clock: bool,
+) -> Result<Chart<'a, 'b>> {
+    let mut chart = ChartBuilder::on(area)
+        .margin_right(size(44.0))
+        .margin_top(size(5.0))
+        .x_label_area_size(size(if with_clock { 32.0 } else { 6.0 }))
+        .y_label_area_size(size(44.0))
+        .build_cartesian_2d(from_h..to_h, low..high)
+        .map_err(fault)?;
+    let mut mesh = chart.configure_mesh();
+    mesh.disable_x_mesh()
+        .y_labels(5)
+        .x_labels(10)
+        .light_line_style(TRANSPARENT)
+        .bold_line_style(stroke(&GRID, 0.5))
+        .axis_style(stroke(&INK, 0.7))
+        .label_style(text(8.0, &INK))
+        .axis_desc_style(text(8.5, &INK))
+        .y_desc(name)
+        .y_label_formatter(&|value| fixed(*value, 0));
+    if with_clock {
+        mesh.x_desc("local clock time")
+            .x_label_formatter(&|hours| clock(*hours));
+        mesh.draw().map_err(fault)?;
+    } else {
+        mesh.x_label_formatter(&|_| String::new())
+            .draw()
+            .map_err(fault)?;
+    }
+    Ok(chart)
+}
+
+fn clock(hours: f64) -> String {
+    crate::units::clock_from_hours(hours)
+}
+
+fn shade(chart: &mut Chart<'_, '_>, spans: &[(f64, f64)], (low, high): (f64, f64)) -> Result<()> {
+    let shades = spans
+        .iter()
+        .map(|&(from_h, to_h)| Rectangle::new([(from_h, low), (to_h, high)], SHADE.filled()));
+    chart.draw_series(shades).map_err(fault)?;
+    Ok(())
+}
+
+/// Draws a series, interrupted where readings are far apart.
+fn curve(
+    chart: &mut Chart<'_, '_>,
+    series: &Series,
+    hours: &impl Fn(i64) -> f64,
+    style: ShapeStyle,
+) -> Result<()> {
+    let step = series.value.len().div_ceil(LONGEST_CURVE).max(1);
+    let mut piece: Vec<(f64, f64)> = Vec::new();
+    let mut pieces = Vec::new();
+    for (&time_us, &value) in series.time_us.iter().zip(&series.value).step_by(step) {
+        let at = hours(time_us);
+        if piece
+            .last()
+            .is_some_and(|last| (at - last.0) * 3600.0 > LONGEST_STEP_S)
+        {
+            pieces.push(std::mem::take(&mut piece));
+        }
+        piece.push((at, value));
+    }
+    pieces.push(piece);
+    for piece in pieces {
+        chart
+            .draw_series(LineSeries::new(piece, style))
+            .map_err(fault)?;
+    }
+    Ok(())
+}
+
+fn label_end(
+    chart: &mut Chart<'_, '_>,
+    series: &Series,
+    hours: &impl Fn(i64) -> f64,
+    name: &str,
+    colour: &RGBColor,
+) -> Result<()> {
+    let (Some(&time_us), Some(&value)) = (series.time_us.last(), series.value.last()) else {
+        return Ok(());
+    };
+    let style = anchored(text(8.0, colour), HPos::Left, VPos::Center);
+    let label =
+        EmptyElement::at((hours(time_us), value)) + Text::new(name.to_owned(), (pt(4.0), 0), style);
+    chart.draw_series([label]).map_err(fault)?;
+    Ok(())
+}

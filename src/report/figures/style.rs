@@ -1,0 +1,113 @@
+//! What all figures share: sizes in points, ink, and text.
+
+use std::fmt::Display;
+
+use plotters::backend::SVGBackend;
+use plotters::coord::Shift;
+use plotters::prelude::*;
+use plotters::style::text_anchor::{HPos, Pos, VPos};
+
+use crate::error::{Error, Result};
+
+/// Font of all figures; the report embeds it.
+const FONT: &str = "Inter";
+/// Drawing units in a point. plotters places things on whole units only.
+const UNITS_PER_POINT: f64 = 8.0;
+/// plotters divides a font's size by this before it writes SVG.
+const FONT_SCALE: f64 = 1.24;
+
+/// Width of a figure: that of the report's text block, points.
+pub const WIDTH_PT: f64 = 482.0;
+
+/// Ink for axes, text and used intervals.
+pub const INK: RGBColor = RGBColor(0x20, 0x2a, 0x30);
+/// Quiet ink for what was set aside.
+pub const QUIET: RGBColor = RGBColor(0x8b, 0x94, 0x99);
+/// Grid lines.
+pub const GRID: RGBColor = RGBColor(0xe1, 0xe5, 0xe7);
+/// The fitted line.
+pub const LINE: RGBColor = RGBColor(0x0b, 0x5c, 0x6b);
+/// Its confidence band.
+pub const BAND: RGBColor = RGBColor(0xb9, 0xd6, 0xda);
+/// Irradiance.
+pub const SUN: RGBColor = RGBColor(0xb0, 0x6a, 0x00);
+/// Used spans of a run.
+pub const SHADE: RGBColor = RGBColor(0xe4, 0xee, 0xf0);
+
+/// A drawing surface.
+pub type Area<'a> = DrawingArea<SVGBackend<'a>, Shift>;
+
+/// Points to drawing units.
+pub fn pt(points: f64) -> i32 {
+    (points * UNITS_PER_POINT).round() as i32
+}
+
+/// Points to an unsigned size in drawing units.
+pub fn size(points: f64) -> u32 {
+    pt(points).max(0) as u32
+}
+
+/// Draws on a surface of a given size and returns the SVG.
+///
+/// # Errors
+/// [`Error::Internal`] if the drawing fails.
+pub fn draw<F>(height_pt: f64, drawing: F) -> Result<String>
+where
+    F: FnOnce(&Area<'_>) -> Result<()>,
+{
+    let mut svg = String::new();
+    {
+        let area = SVGBackend::with_string(&mut svg, (size(WIDTH_PT), size(height_pt)));
+        let area = area.into_drawing_area();
+        drawing(&area)?;
+        area.present().map_err(fault)?;
+    }
+    Ok(svg)
+}
+
+/// A plotting failure as our own error.
+pub fn fault(error: impl Display) -> Error {
+    Error::Internal(format!("a figure cannot be drawn: {error}"))
+}
+
+/// Text of a size in points and a colour.
+pub fn text(points: f64, colour: &RGBColor) -> TextStyle<'static> {
+    let font = (FONT, points * UNITS_PER_POINT * FONT_SCALE);
+    font.into_font().color(colour)
+}
+
+/// Heavier text.
+pub fn strong(points: f64, colour: &RGBColor) -> TextStyle<'static> {
+    let font = (FONT, points * UNITS_PER_POINT * FONT_SCALE, FontStyle::Bold);
+    font.into_font().color(colour)
+}
+
+/// The same text, held at another point of its box.
+pub fn anchored(style: TextStyle<'static>, horizontal: HPos, vertical: VPos) -> TextStyle<'static> {
+    style.pos(Pos::new(horizontal, vertical))
+}
+
+/// A stroke of a width in points.
+pub fn stroke(colour: &RGBColor, width_pt: f64) -> ShapeStyle {
+    colour.stroke_width(size(width_pt))
+}
+
+/// A range that holds the values with a little room, starting at zero if `from_zero`.
+pub fn padded(values: impl Iterator<Item = f64>, from_zero: bool) -> (f64, f64) {
+    let (low, high) = values.fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), value| {
+        (low.min(value), high.max(value))
+    });
+    if low > high {
+        return (0.0, 1.0);
+    }
+    let room = ((high - low) * 0.06).max(1e-6 + high.abs() * 1e-3);
+    let bottom = if from_zero { low.min(0.0) } else { low };
+    (
+        if bottom < 0.0 || !from_zero {
+            bottom - room
+        } else {
+            0.0
+        },
+        high + room,
+    )
+}

@@ -1,0 +1,341 @@
+//! `rating.json`: the whole result as data, in full precision.
+
+use serde::Serialize;
+
+use crate::error::{Error, Result};
+use crate::procedure::Assessment;
+use crate::procedure::budget::{Budget, COVERAGE_FACTOR};
+use crate::procedure::conformity::Finding;
+use crate::procedure::cooking::Cooking;
+use crate::procedure::intervals::Interval;
+use crate::procedure::limits::Limit;
+use crate::stats;
+use crate::units::rfc3339;
+
+/// Name and version of the schema. Keys are only added within a version.
+pub const SCHEMA: &str = "simmerline.rating/1";
+
+/// The file. Units are in the keys; what was not measured is `null`.
+#[derive(Debug, Serialize)]
+pub struct RatingFile {
+    schema: &'static str,
+    campaign: String,
+    cooker: String,
+    demonstration: bool,
+    procedure: String,
+    intercept_area_m2: f64,
+    boiling_point_c: f64,
+    runs: Vec<RunEntry>,
+    limits: Vec<LimitEntry>,
+    rating: Option<RatingEntry>,
+    regression: Option<RegressionEntry>,
+    uncertainty: Option<UncertaintyEntry>,
+    conformity: ConformityEntry,
+    cooking: Option<CookingEntry>,
+    intervals: Vec<IntervalEntry>,
+    notices: Vec<String>,
+    provenance: Provenance,
+}
+
+#[derive(Debug, Serialize)]
+struct RunEntry {
+    log: String,
+    date: String,
+    water_kg: f64,
+    load_kg_m2: f64,
+    readings: usize,
+    intervals: usize,
+    used: usize,
+}
+
+#[derive(Debug, Serialize)]
+struct LimitEntry {
+    code: &'static str,
+    key: Option<&'static str>,
+    limit: f64,
+    unit: &'static str,
+    source: &'static str,
+    standing: &'static str,
+    changed: bool,
+}
+
+#[derive(Debug, Serialize)]
+struct RatingEntry {
+    ps50_w: f64,
+    ps50_standard_error_w: f64,
+    ps50_confidence_95_w: [f64; 2],
+    ps50_prediction_95_w: [f64; 2],
+    extrapolated: bool,
+}
+
+#[derive(Debug, Serialize)]
+struct RegressionEntry {
+    intercept_w: f64,
+    slope_w_per_k: f64,
+    intercept_standard_error_w: f64,
+    slope_standard_error_w_per_k: f64,
+    covariance_w2_per_k: f64,
+    r_squared: Option<f64>,
+    residual_sd_w: f64,
+    intervals: usize,
+    days: usize,
+}
+
+#[derive(Debug, Serialize)]
+struct UncertaintyEntry {
+    ps50_combined_standard_uncertainty_w: f64,
+    ps50_expanded_uncertainty_w: f64,
+    coverage_factor: f64,
+    contributions: Vec<ContributionEntry>,
+    not_stated: Vec<&'static str>,
+}
+
+#[derive(Debug, Serialize)]
+struct ContributionEntry {
+    source: &'static str,
+    evaluation: char,
+    ps50_standard_uncertainty_w: f64,
+}
+
+#[derive(Debug, Serialize)]
+struct ConformityEntry {
+    level: &'static str,
+    findings: Vec<FindingEntry>,
+    missing: Option<String>,
+}
+
+#[derive(Debug, Serialize)]
+struct FindingEntry {
+    code: &'static str,
+    text: String,
+    remedy: String,
+    allows: &'static str,
+}
+
+#[derive(Debug, Serialize)]
+struct CookingEntry {
+    irradiance_w_m2: f64,
+    ambient_c: f64,
+    target_c: f64,
+    heat_ends_c: Option<f64>,
+    heatings: Vec<HeatingEntry>,
+}
+
+#[derive(Debug, Serialize)]
+struct HeatingEntry {
+    water_kg: f64,
+    time_s: Option<f64>,
+    time_95_s: Option<[Option<f64>; 2]>,
+}
+
+#[derive(Debug, Serialize)]
+struct IntervalEntry {
+    run: String,
+    start: String,
+    end: String,
+    duration_s: f64,
+    water_start_c: f64,
+    water_end_c: f64,
+    water_mean_c: f64,
+    ambient_mean_c: Option<f64>,
+    irradiance_mean_w_m2: Option<f64>,
+    irradiance_min_w_m2: Option<f64>,
+    irradiance_max_w_m2: Option<f64>,
+    wind_mean_m_s: Option<f64>,
+    solar_time_start_h: f64,
+    solar_time_end_h: f64,
+    cooking_power_w: f64,
+    standardised_power_w: Option<f64>,
+    temperature_difference_k: Option<f64>,
+    used: bool,
+    reasons: Vec<&'static str>,
+}
+
+#[derive(Debug, Serialize)]
+struct Provenance {
+    tool_version: &'static str,
+    inputs: Vec<InputEntry>,
+}
+
+#[derive(Debug, Serialize)]
+struct InputEntry {
+    file: String,
+    sha256: String,
+}
+
+impl RatingFile {
+    /// The file's content.
+    pub fn new(assessment: &Assessment) -> Self {
+        let campaign = &assessment.campaign;
+        let inputs = assessment.inputs().into_iter();
+        RatingFile {
+            schema: SCHEMA,
+            campaign: campaign.title.clone(),
+            cooker: campaign.cooker.name.clone(),
+            demonstration: campaign.demonstration,
+            procedure: campaign.procedure.clone(),
+            intercept_area_m2: campaign.cooker.intercept_area_m2,
+            boiling_point_c: assessment.boiling_point_c,
+            runs: run_entries(assessment),
+            limits: assessment.limits.rows.iter().map(limit_entry).collect(),
+            rating: rating_entry(assessment),
+            regression: regression_entry(assessment),
+            uncertainty: assessment.budget.as_ref().map(uncertainty_entry),
+            conformity: ConformityEntry {
+                level: assessment.conformity.level.code(),
+                findings: assessment
+                    .conformity
+                    .findings
+                    .iter()
+                    .map(finding_entry)
+                    .collect(),
+                missing: assessment.conformity.missing.clone(),
+            },
+            cooking: assessment.cooking.as_ref().map(cooking_entry),
+            intervals: interval_entries(assessment),
+            notices: assessment.notices.iter().map(ToString::to_string).collect(),
+            provenance: Provenance {
+                tool_version: env!("CARGO_PKG_VERSION"),
+                inputs: inputs
+                    .map(|(file, sha256)| InputEntry { file, sha256 })
+                    .collect(),
+            },
+        }
+    }
+
+    /// The file as text.
+    ///
+    /// # Errors
+    /// [`Error::Internal`] if a value has no JSON form.
+    pub fn to_text(&self) -> Result<String> {
+        let text = serde_json::to_string_pretty(self);
+        text.map(|text| text + "\n")
+            .map_err(|error| Error::Internal(error.to_string()))
+    }
+}
+
+fn pair(interval: stats::line::Interval) -> [f64; 2] {
+    [interval.lower, interval.upper]
+}
+
+fn run_entries(assessment: &Assessment) -> Vec<RunEntry> {
+    let entry = |run: &crate::procedure::Run| RunEntry {
+        log: run.plan.log.clone(),
+        date: run.date.to_string(),
+        water_kg: run.plan.water_kg,
+        load_kg_m2: run.load_kg_m2,
+        readings: run.readings.time_us.len(),
+        intervals: run.intervals,
+        used: run.used,
+    };
+    assessment.runs.iter().map(entry).collect()
+}
+
+fn limit_entry(row: &Limit) -> LimitEntry {
+    LimitEntry {
+        code: row.code,
+        key: (!row.key.is_empty()).then_some(row.key),
+        limit: row.value,
+        unit: row.unit,
+        source: row.source,
+        standing: row.standing.word(),
+        changed: row.changed,
+    }
+}
+
+fn rating_entry(assessment: &Assessment) -> Option<RatingEntry> {
+    let rating = assessment.rating?;
+    Some(RatingEntry {
+        ps50_w: rating.ps50_w,
+        ps50_standard_error_w: rating.standard_error_w,
+        ps50_confidence_95_w: pair(rating.confidence_w),
+        ps50_prediction_95_w: pair(rating.prediction_w),
+        extrapolated: rating.is_extrapolated,
+    })
+}
+
+fn regression_entry(assessment: &Assessment) -> Option<RegressionEntry> {
+    let line = assessment.line?;
+    Some(RegressionEntry {
+        intercept_w: line.intercept,
+        slope_w_per_k: line.slope,
+        intercept_standard_error_w: line.intercept_standard_error,
+        slope_standard_error_w_per_k: line.slope_standard_error,
+        covariance_w2_per_k: line.covariance,
+        r_squared: line.r_squared,
+        residual_sd_w: line.residual_sd,
+        intervals: line.points,
+        days: assessment.used_dates().len(),
+    })
+}
+
+fn uncertainty_entry(budget: &Budget) -> UncertaintyEntry {
+    let contributions = budget.contributions.iter().map(|part| ContributionEntry {
+        source: part.source,
+        evaluation: part.evaluation,
+        ps50_standard_uncertainty_w: part.of_rating_w,
+    });
+    UncertaintyEntry {
+        ps50_combined_standard_uncertainty_w: budget.combined_w,
+        ps50_expanded_uncertainty_w: budget.expanded_w(),
+        coverage_factor: COVERAGE_FACTOR,
+        contributions: contributions.collect(),
+        not_stated: budget.not_stated.clone(),
+    }
+}
+
+fn finding_entry(finding: &Finding) -> FindingEntry {
+    FindingEntry {
+        code: finding.code,
+        text: finding.text.clone(),
+        remedy: finding.remedy.clone(),
+        allows: finding.level.code(),
+    }
+}
+
+fn cooking_entry(cooking: &Cooking) -> CookingEntry {
+    let heatings = cooking.heatings.iter().map(|heating| HeatingEntry {
+        water_kg: heating.water_kg,
+        time_s: heating.time.map(|time| time.best_s),
+        time_95_s: heating
+            .time
+            .map(|time| [Some(time.shortest_s), time.longest_s]),
+    });
+    CookingEntry {
+        irradiance_w_m2: cooking.irradiance_w_m2,
+        ambient_c: cooking.ambient_c,
+        target_c: cooking.target_c,
+        heat_ends_c: cooking.heat_ends_c,
+        heatings: heatings.collect(),
+    }
+}
+
+fn interval_entries(assessment: &Assessment) -> Vec<IntervalEntry> {
+    let zone = &assessment.campaign.site.time_zone;
+    let entry = |interval: &Interval| IntervalEntry {
+        run: assessment.runs[interval.run].plan.log.clone(),
+        start: rfc3339(interval.start_us, zone),
+        end: rfc3339(interval.end_us, zone),
+        duration_s: interval.duration_s,
+        water_start_c: interval.water_start_c,
+        water_end_c: interval.water_end_c,
+        water_mean_c: interval.water.mean,
+        ambient_mean_c: interval.ambient.map(|ambient| ambient.mean),
+        irradiance_mean_w_m2: interval.irradiance.map(|sun| sun.mean),
+        irradiance_min_w_m2: interval.irradiance.map(|sun| sun.min),
+        irradiance_max_w_m2: interval.irradiance.map(|sun| sun.max),
+        wind_mean_m_s: interval.wind.map(|wind| wind.mean),
+        solar_time_start_h: interval.solar_start_h,
+        solar_time_end_h: interval.solar_end_h,
+        cooking_power_w: interval.cooking_power_w,
+        standardised_power_w: interval.standardised_power_w,
+        temperature_difference_k: interval.difference_k,
+        used: interval.is_used(),
+        reasons: interval
+            .reasons
+            .iter()
+            .map(|reason| reason.code())
+            .collect(),
+    };
+    assessment.intervals.iter().map(entry).collect()
+}
