@@ -198,3 +198,9 @@ pub struct Exclusion {
     pub to: Moment,
     pub reason: Option<String>,
 }
+
+impl std::fmt::Display for Exclusion {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        write!(f, "{} to {}", self.from, self.to)
+    }
+}

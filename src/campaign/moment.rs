@@ -61,6 +61,16 @@ impl Moment {
     }
 }
 
+impl std::fmt::Display for Moment {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        match self {
+            Moment::Clock(clock) => write!(f, "{}", clock.strftime("%H:%M")),
+            Moment::Local(local) => write!(f, "{}", local.strftime("%Y-%m-%d %H:%M")),
+            Moment::Instant(instant) => write!(f, "{instant}"),
+        }
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

@@ -7,8 +7,9 @@ use super::budget::{Budget, draw_up};
 use super::conformity::{Conformity, judge};
 use super::cooking::{Cooking, cook};
 use super::intervals::{Hole, Interval, find_holes, form_intervals};
+use super::limits::Limit;
 use super::limits::{Limits, RATING_DIFFERENCE_K};
-use super::screen::{ExcludedSpan, Reason, screen_run};
+use super::screen::{ExcludedSpan, Reason, Surroundings, breaks, has_long_gust, screen_run};
 use crate::campaign::Campaign;
 use crate::campaign::find::CAMPAIGN_FILE;
 use crate::campaign::model::{RunPlan, Site};
@@ -58,6 +59,8 @@ pub struct Run {
     pub intervals: usize,
     pub used: usize,
     pub holes: Vec<Hole>,
+    /// Wind stayed over the gust limit for too long: the whole run is set aside.
+    pub has_long_gust: bool,
     /// SHA-256 of the log.
     pub sha256: String,
 }
@@ -99,14 +102,13 @@ pub fn assess(campaign: Campaign, logs: Vec<Log>) -> Result<Assessment> {
             Err(problem) => problems.push(problem),
             Ok((mut run, excluded)) => {
                 let water_kg = run.plan.water_kg;
+                run.has_long_gust = has_long_gust(run.readings.wind_m_s.as_ref(), &limits);
                 let mut formed = form_intervals(index, &run.readings, water_kg, &campaign.site);
-                screen_run(
-                    &mut formed,
-                    &run.readings,
-                    &excluded,
-                    &limits,
+                let around = Surroundings {
                     boiling_point_c,
-                );
+                    has_long_gust: run.has_long_gust,
+                };
+                screen_run(&mut formed, &run.readings, &excluded, &limits, around);
                 run.intervals = formed.len();
                 run.used = formed.iter().filter(|interval| interval.is_used()).count();
                 run.holes = find_holes(&formed, &run.readings.water_c.time_us);
@@ -177,6 +179,18 @@ impl Assessment {
     /// Local dates with used intervals, in order.
     pub fn used_dates(&self) -> Vec<Date> {
         used_dates(&self.intervals, &self.campaign.site.time_zone)
+    }
+
+    /// How many intervals break a limit.
+    pub fn count_breaking(&self, limit: &Limit) -> usize {
+        let breaking = |interval: &&Interval| {
+            let around = Surroundings {
+                boiling_point_c: self.boiling_point_c,
+                has_long_gust: self.runs[interval.run].has_long_gust,
+            };
+            breaks(interval, limit, around)
+        };
+        self.intervals.iter().filter(breaking).count()
     }
 
     /// Every file the result rests on, with its SHA-256: campaign file, then logs.
@@ -321,6 +335,7 @@ fn prepare_run(
         intervals: 0,
         used: 0,
         holes: Vec::new(),
+        has_long_gust: false,
         sha256: log.sha256,
     };
     Ok((run, excluded))

@@ -1,7 +1,7 @@
 //! Which intervals the practice lets one use, and every reason for those it does not.
 
 use super::intervals::{Interval, LONGEST_INTERVAL_S};
-use super::limits::{Limits, at_least, at_most};
+use super::limits::{Allowed, Limit, Limits, at_least, at_most};
 use crate::logs::{Readings, Series};
 use crate::units::seconds_between;
 
@@ -129,73 +129,78 @@ pub fn has_long_gust(wind: Option<&Series>, limits: &Limits) -> bool {
         })
 }
 
+/// What an interval's surroundings add to its own numbers.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Surroundings {
+    /// Local boiling point of water, °C.
+    pub boiling_point_c: f64,
+    /// The run had a long gust, by [`has_long_gust`].
+    pub has_long_gust: bool,
+}
+
+/// The number of an interval that a limit is held against, in the limit's unit;
+/// `None` where it was not measured, or the limit is not on single intervals.
+pub fn observe(interval: &Interval, limit: &Limit, boiling_point_c: f64) -> Option<f64> {
+    let coldest_c = interval.water_start_c.min(interval.water_end_c);
+    let hottest_c = interval.water_start_c.max(interval.water_end_c);
+    let sun = interval.irradiance;
+    match limit.key {
+        "water_above_ambient_k" => Some(coldest_c - interval.ambient?.mean),
+        "water_below_boiling_k" => Some(boiling_point_c - hottest_c),
+        "water_min_c" => Some(coldest_c),
+        "water_max_c" => Some(hottest_c),
+        "ambient_min_c" | "ambient_max_c" => Some(interval.ambient?.mean),
+        "irradiance_min_w_m2" => Some(sun?.min),
+        "irradiance_max_w_m2" => Some(sun?.max),
+        "irradiance_range_w_m2" => Some(sun?.max - sun?.min),
+        "wind_mean_max_m_s" => Some(interval.wind?.mean),
+        "wind_gust_m_s" => Some(interval.wind?.max),
+        "solar_time_start_h" => Some(interval.solar_start_h),
+        // Past solar midnight the hours go on counting.
+        "solar_time_end_h" if interval.solar_end_h < interval.solar_start_h => {
+            Some(interval.solar_end_h + 24.0)
+        }
+        "solar_time_end_h" => Some(interval.solar_end_h),
+        _ => None,
+    }
+}
+
+/// Whether an interval breaks a limit.
+pub fn breaks(interval: &Interval, limit: &Limit, around: Surroundings) -> bool {
+    if limit.key == "wind_gust_m_s" {
+        return around.has_long_gust;
+    }
+    match (
+        observe(interval, limit, around.boiling_point_c),
+        limit.allowed,
+    ) {
+        (Some(value), Allowed::AtLeast) => !at_least(value, limit.value),
+        (Some(value), Allowed::AtMost) => !at_most(value, limit.value),
+        _ => false,
+    }
+}
+
 /// Notes every reason of every interval of one run.
 pub fn screen_run(
     intervals: &mut [Interval],
     readings: &Readings,
     excluded: &[ExcludedSpan],
     limits: &Limits,
-    boiling_point_c: f64,
+    around: Surroundings,
 ) {
-    let gusty = has_long_gust(readings.wind_m_s.as_ref(), limits);
     for interval in intervals {
         let applies = |reason: &Reason| match reason {
-            Reason::WaterBelowWindow => is_water_below(interval, limits),
-            Reason::WaterAboveWindow => is_water_above(interval, limits, boiling_point_c),
-            Reason::WindHigh => gusty || is_wind_high(interval, limits),
             Reason::ReadingGap => has_gap(interval, readings),
             Reason::ExcludedByTester => excluded.iter().any(|span| span.overlaps(interval)),
-            other => breaks_range(interval, *other, limits),
+            reason => {
+                let mut rows = limits
+                    .rows
+                    .iter()
+                    .filter(|limit| limit.code == reason.code());
+                rows.any(|limit| breaks(interval, limit, around))
+            }
         };
         interval.reasons = Reason::ALL.into_iter().filter(applies).collect();
-    }
-}
-
-fn is_water_below(interval: &Interval, limits: &Limits) -> bool {
-    let lowest_c = interval.water_start_c.min(interval.water_end_c);
-    let moving = || {
-        let above_k = limits.get("water_above_ambient_k")?;
-        Some(interval.ambient?.mean + above_k)
-    };
-    let limit_c = limits.get("water_min_c").or_else(moving);
-    limit_c.is_some_and(|limit_c| !at_least(lowest_c, limit_c))
-}
-
-fn is_water_above(interval: &Interval, limits: &Limits, boiling_point_c: f64) -> bool {
-    let highest_c = interval.water_start_c.max(interval.water_end_c);
-    let moving = || Some(boiling_point_c - limits.get("water_below_boiling_k")?);
-    let limit_c = limits.get("water_max_c").or_else(moving);
-    limit_c.is_some_and(|limit_c| !at_most(highest_c, limit_c))
-}
-
-fn is_wind_high(interval: &Interval, limits: &Limits) -> bool {
-    match (interval.wind, limits.get("wind_mean_max_m_s")) {
-        (Some(wind), Some(most)) => !at_most(wind.mean, most),
-        _ => false,
-    }
-}
-
-/// Reasons that hold one number of the interval against one limit.
-fn breaks_range(interval: &Interval, reason: Reason, limits: &Limits) -> bool {
-    let under = |value: Option<f64>, key: &str| matches!((value, limits.get(key)), (Some(value), Some(least)) if !at_least(value, least));
-    let over = |value: Option<f64>, key: &str| matches!((value, limits.get(key)), (Some(value), Some(most)) if !at_most(value, most));
-    let ambient_c = interval.ambient.map(|ambient| ambient.mean);
-    let sun = interval.irradiance;
-    match reason {
-        Reason::AmbientOutOfRange => {
-            under(ambient_c, "ambient_min_c") || over(ambient_c, "ambient_max_c")
-        }
-        Reason::IrradianceLow => under(sun.map(|sun| sun.min), "irradiance_min_w_m2"),
-        Reason::IrradianceHigh => over(sun.map(|sun| sun.max), "irradiance_max_w_m2"),
-        Reason::IrradianceUnsteady => {
-            over(sun.map(|sun| sun.max - sun.min), "irradiance_range_w_m2")
-        }
-        Reason::OutsideSolarWindow => {
-            under(Some(interval.solar_start_h), "solar_time_start_h")
-                || over(Some(interval.solar_end_h), "solar_time_end_h")
-                || interval.solar_end_h < interval.solar_start_h
-        }
-        _ => false,
     }
 }
 

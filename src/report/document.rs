@@ -1,0 +1,147 @@
+//! The report as PDF. Everything that knows Typst is in this file.
+
+use jiff::Timestamp;
+use typst::foundations::{Bytes, Datetime, Smart};
+use typst::text::Font;
+use typst_as_lib::TypstEngine;
+use typst_layout::PagedDocument;
+use typst_pdf::{PdfOptions, PdfStandard, PdfStandards, Timestamp as PdfTimestamp};
+
+use super::model::Report;
+use crate::error::{Error, Problem, Result};
+
+/// Template sources, by the name under which they import each other.
+const TEMPLATES: [(&str, &str); 3] = [
+    ("report.typ", include_str!("../../templates/report.typ")),
+    ("parts.typ", include_str!("../../templates/parts.typ")),
+    ("style.typ", include_str!("../../templates/style.typ")),
+];
+
+/// Fonts of figures and tables, beside those that come with Typst.
+const SANS: [&[u8]; 2] = [
+    include_bytes!("../../templates/fonts/Inter-Regular.otf"),
+    include_bytes!("../../templates/fonts/Inter-SemiBold.otf"),
+];
+
+/// Families taken from those that come with Typst.
+const FAMILIES: [&str; 2] = ["Libertinus Serif", "DejaVu Sans Mono"];
+
+/// Archival with its source, and accessible.
+const STANDARDS: [PdfStandard; 2] = [PdfStandard::A_3a, PdfStandard::Ua_1];
+
+/// A file that the templates use: a figure or a photo.
+pub struct Asset {
+    pub name: String,
+    pub bytes: Vec<u8>,
+}
+
+/// Sets the report and returns the PDF.
+///
+/// # Errors
+/// [`Error::Campaign`] if a text holds a character that no font of the report has;
+/// [`Error::Internal`] if the templates do not compile or the PDF cannot be written.
+pub fn typeset(report: &Report, assets: Vec<Asset>, issued: Timestamp) -> Result<Vec<u8>> {
+    let fonts = fonts();
+    check_characters(report, &fonts)?;
+    let data = serde_json::to_vec(report).map_err(internal)?;
+    let data = Asset {
+        name: "report.json".to_owned(),
+        bytes: data,
+    };
+    let files: Vec<(String, Bytes)> = assets
+        .into_iter()
+        .chain([data])
+        .map(|asset| (asset.name, Bytes::new(asset.bytes)))
+        .collect();
+    let files = files
+        .iter()
+        .map(|(name, bytes)| (name.as_str(), bytes.clone()));
+    let engine = TypstEngine::builder()
+        .fonts(fonts)
+        .with_static_source_file_resolver(TEMPLATES)
+        .with_static_file_resolver(files)
+        .build();
+    let compiled = engine.compile::<_, PagedDocument>("report.typ");
+    let document = compiled.output.map_err(internal)?;
+    let options = PdfOptions {
+        creator: Smart::Custom(Some(
+            concat!("simmerline ", env!("CARGO_PKG_VERSION")).to_owned(),
+        )),
+        timestamp: pdf_timestamp(issued),
+        standards: PdfStandards::new(&STANDARDS).map_err(|error| internal(error.message()))?,
+        ..PdfOptions::default()
+    };
+    typst_pdf::pdf(&document, &options).map_err(|faults| {
+        let messages: Vec<String> = faults
+            .iter()
+            .map(|fault| fault.message.to_string())
+            .collect();
+        internal(messages.join("; "))
+    })
+}
+
+fn fonts() -> Vec<Font> {
+    let of_typst = typst_assets::fonts().flat_map(|data| Font::iter(Bytes::new(data)));
+    let of_typst = of_typst.filter(|font| FAMILIES.contains(&font.info().family.as_str()));
+    let own = SANS
+        .into_iter()
+        .flat_map(|data| Font::iter(Bytes::new(data)));
+    own.chain(of_typst).collect()
+}
+
+/// A PDF for the archive must not hold a character without a glyph.
+fn check_characters(report: &Report, fonts: &[Font]) -> Result<()> {
+    let text = serde_json::to_value(report).map_err(internal)?;
+    let mut missing: Vec<char> = Vec::new();
+    visit_strings(&text, &mut |string| {
+        for character in string.chars().filter(|c| !c.is_control()) {
+            let has_glyph = |font: &Font| font.info().coverage.contains(character as u32);
+            if !missing.contains(&character) && !fonts.iter().any(has_glyph) {
+                missing.push(character);
+            }
+        }
+    });
+    if missing.is_empty() {
+        return Ok(());
+    }
+    let listed: Vec<String> = missing
+        .iter()
+        .take(12)
+        .map(|c| format!("\"{c}\""))
+        .collect();
+    let path = std::path::Path::new(crate::campaign::find::CAMPAIGN_FILE);
+    let problem = Problem::at(
+        path,
+        format!("the report's fonts lack {}", listed.join(", ")),
+    )
+    .hint("write names and notes of this campaign in Latin, Greek or Cyrillic letters");
+    Err(Error::Campaign(problem.into()))
+}
+
+fn visit_strings(value: &serde_json::Value, visit: &mut impl FnMut(&str)) {
+    match value {
+        serde_json::Value::String(text) => visit(text),
+        serde_json::Value::Array(items) => items.iter().for_each(|item| visit_strings(item, visit)),
+        serde_json::Value::Object(fields) => fields
+            .values()
+            .for_each(|field| visit_strings(field, visit)),
+        _ => {}
+    }
+}
+
+fn pdf_timestamp(issued: Timestamp) -> Option<PdfTimestamp> {
+    let utc = jiff::tz::TimeZone::UTC.to_datetime(issued);
+    let datetime = Datetime::from_ymd_hms(
+        i32::from(utc.year()),
+        utc.month().try_into().ok()?,
+        utc.day().try_into().ok()?,
+        utc.hour().try_into().ok()?,
+        utc.minute().try_into().ok()?,
+        utc.second().try_into().ok()?,
+    )?;
+    Some(PdfTimestamp::new_utc(datetime))
+}
+
+fn internal(error: impl std::fmt::Display) -> Error {
+    Error::Internal(format!("the report cannot be set: {error}"))
+}

@@ -1,0 +1,149 @@
+//! Each limit, what was observed, and how many intervals it set aside.
+
+use serde::Serialize;
+
+use crate::procedure::Assessment;
+use crate::procedure::limits::{Allowed, LOAD_TOLERANCE, Limit};
+use crate::procedure::screen::{Reason, observe};
+use crate::units::{clock_from_hours, fixed, range, short};
+
+/// Section 3.
+#[derive(Debug, Clone, Serialize)]
+pub struct Conditions {
+    pub rows: Vec<ConditionRow>,
+    pub notes: Vec<String>,
+}
+
+/// One limit.
+#[derive(Debug, Clone, Serialize)]
+pub struct ConditionRow {
+    pub what: String,
+    pub limit: String,
+    pub standing: String,
+    /// Over all intervals, used or not.
+    pub observed: String,
+    /// Reason code, and intervals it set aside.
+    pub code: String,
+    pub set_aside: String,
+    /// The limit is the campaign's own.
+    pub changed: bool,
+}
+
+/// Puts section 3 into words.
+pub fn conditions(assessment: &Assessment) -> Conditions {
+    let procedure = &assessment.campaign.procedure;
+    let mut rows: Vec<ConditionRow> = assessment
+        .limits
+        .rows
+        .iter()
+        .map(|limit| condition_row(assessment, limit))
+        .collect();
+    for reason in [Reason::ReadingGap, Reason::ExcludedByTester] {
+        let intervals = assessment.intervals.iter();
+        let count = intervals
+            .filter(|interval| interval.reasons.contains(&reason))
+            .count();
+        if count > 0 {
+            rows.push(ConditionRow {
+                what: reason.describe().to_owned(),
+                limit: "–".to_owned(),
+                standing: "–".to_owned(),
+                observed: "–".to_owned(),
+                code: reason.code().to_owned(),
+                set_aside: count.to_string(),
+                changed: false,
+            });
+        }
+    }
+    let mut notes = vec![
+        format!("Limits follow ASAE {procedure}, in our own words. They were set down from knowledge of the practice, without a copy of the standard at hand; where much depends on one, hold it against the standard."),
+        "Observed: lowest to highest over all intervals, used or set aside. An interval that breaks several limits counts for each of them.".to_owned(),
+        "Where R² is too low the practice is content with a note; this report then withholds \"conforms\", which is stricter.".to_owned(),
+    ];
+    if assessment.limits.rows.iter().any(|row| row.changed) {
+        notes.push(
+            "Limits marked \"own\" are the campaign's and deviate from the practice.".to_owned(),
+        );
+    }
+    Conditions { rows, notes }
+}
+
+fn condition_row(assessment: &Assessment, limit: &Limit) -> ConditionRow {
+    let is_reason = Reason::ALL.iter().any(|reason| reason.code() == limit.code);
+    ConditionRow {
+        what: limit.what.to_owned(),
+        limit: spoken_limit(limit),
+        standing: if limit.changed {
+            format!("own, for a {}", limit.standing.word())
+        } else {
+            limit.standing.word().to_owned()
+        },
+        observed: observed(assessment, limit),
+        code: limit.code.to_owned(),
+        set_aside: if is_reason {
+            assessment.count_breaking(limit).to_string()
+        } else {
+            "–".to_owned()
+        },
+        changed: limit.changed,
+    }
+}
+
+fn spoken_limit(limit: &Limit) -> String {
+    let sign = match limit.allowed {
+        Allowed::AtLeast => "≥ ",
+        Allowed::AtMost => "≤ ",
+        Allowed::About => "",
+    };
+    match limit.unit {
+        "h" => format!("{sign}{}", clock_from_hours(limit.value)),
+        "intervals" | "days" | "" => format!("{sign}{}", short(limit.value)),
+        unit if limit.allowed == Allowed::About => {
+            format!(
+                "{} {unit} ± {} %",
+                short(limit.value),
+                short(LOAD_TOLERANCE * 100.0)
+            )
+        }
+        unit => format!("{sign}{} {unit}", short(limit.value)),
+    }
+}
+
+fn observed(assessment: &Assessment, limit: &Limit) -> String {
+    let of_campaign = match limit.code {
+        "load-off" => spread(
+            assessment.runs.iter().map(|run| run.load_kg_m2),
+            2,
+            limit.unit,
+        ),
+        "too-few-intervals" => Some(assessment.used().count().to_string()),
+        "too-few-days" => Some(assessment.used_dates().len().to_string()),
+        "r-squared-low" => assessment
+            .line
+            .and_then(|line| Some(fixed(line.r_squared?, 3))),
+        _ => {
+            let intervals = assessment.intervals.iter();
+            let values = intervals
+                .filter_map(|interval| observe(interval, limit, assessment.boiling_point_c));
+            match limit.unit {
+                "h" => extremes(values).map(|(low, high)| {
+                    format!("{} – {}", clock_from_hours(low), clock_from_hours(high))
+                }),
+                "W/m²" => spread(values, 0, limit.unit),
+                unit => spread(values, 1, unit),
+            }
+        }
+    };
+    of_campaign.unwrap_or_else(|| "not measured".to_owned())
+}
+
+fn extremes(values: impl Iterator<Item = f64>) -> Option<(f64, f64)> {
+    values.fold(None, |seen, value| match seen {
+        None => Some((value, value)),
+        Some((low, high)) => Some((low.min(value), high.max(value))),
+    })
+}
+
+fn spread(values: impl Iterator<Item = f64>, decimals: usize, unit: &str) -> Option<String> {
+    extremes(values).map(|(low, high)| format!("{} {unit}", range(low, high, decimals)))
+}

@@ -1,0 +1,109 @@
+//! What the line means for a pot of water.
+
+use serde::Serialize;
+
+use crate::procedure::Assessment;
+use crate::procedure::cooking::{Cooking, START_C, TARGET_C, TimeRange, WaterHeating};
+use crate::units::{fixed, short, spoken_duration};
+
+/// Section 7.
+#[derive(Debug, Clone, Serialize)]
+pub struct CookingPart {
+    /// Heading of the time column.
+    pub journey: String,
+    pub rows: Vec<HeatingRow>,
+    pub ends: String,
+    pub assumptions: Vec<String>,
+}
+
+/// One load.
+#[derive(Debug, Clone, Serialize)]
+pub struct HeatingRow {
+    pub load: String,
+    pub time: String,
+    pub confidence: String,
+}
+
+/// Puts section 7 into words.
+pub fn cooking(assessment: &Assessment) -> CookingPart {
+    match &assessment.cooking {
+        Some(cooking) => describe(cooking),
+        None => CookingPart {
+            journey: String::new(),
+            rows: Vec::new(),
+            ends: "Without a line nothing can be said about heating times.".to_owned(),
+            assumptions: Vec::new(),
+        },
+    }
+}
+
+fn describe(cooking: &Cooking) -> CookingPart {
+    let row = |heating: &WaterHeating| HeatingRow {
+        load: format!("{} kg", short(heating.water_kg)),
+        time: match (heating.time, cooking.heat_ends_c) {
+            (Some(time), _) => spoken_duration(time.best_s),
+            (None, Some(ends_c)) => format!("does not get there; tends to {} °C", fixed(ends_c, 0)),
+            (None, None) => "does not get there".to_owned(),
+        },
+        confidence: heating.time.map_or_else(|| "–".to_owned(), spoken_range),
+    };
+    CookingPart {
+        journey: format!(
+            "from {} to {} °C",
+            fixed(START_C, 0),
+            fixed(cooking.target_c, 0)
+        ),
+        rows: cooking.heatings.iter().map(row).collect(),
+        ends: ends(cooking),
+        assumptions: assumptions(cooking),
+    }
+}
+
+fn spoken_range(time: TimeRange) -> String {
+    let shortest = spoken_duration(time.shortest_s);
+    match time.longest_s {
+        Some(longest_s) => format!("{shortest} to {}", spoken_duration(longest_s)),
+        None => format!("{shortest} or more; it may not get there"),
+    }
+}
+
+fn ends(cooking: &Cooking) -> String {
+    let boiling = fixed(cooking.boiling_point_c, 1);
+    match cooking.heat_ends_c {
+        Some(ends_c) if ends_c < cooking.boiling_point_c => format!(
+            "The useful heat ends at a water temperature of {} °C, where the line reaches zero; water boils at {boiling} °C here.",
+            fixed(ends_c, 0)
+        ),
+        Some(ends_c) => format!(
+            "Water boils at {boiling} °C here, before the line reaches zero (at {} °C, which holds only for something that does not boil).",
+            fixed(ends_c, 0)
+        ),
+        None => format!(
+            "The line does not fall, so it shows no end of the useful heat; water boils at {boiling} °C here."
+        ),
+    }
+}
+
+fn assumptions(cooking: &Cooking) -> Vec<String> {
+    let mut assumptions = vec![
+        format!(
+            "Steady sunlight of {} W/m² normal to the beam, ambient {} °C (mean of the used intervals), wind as in the used intervals, the cooker re-aimed as in the test.",
+            short(cooking.irradiance_w_m2),
+            fixed(cooking.ambient_c, 1)
+        ),
+        "The load takes up the same power as the load tested; far smaller or larger loads take up less or more, and the heat that the pot itself stores is left out. Below and above the temperatures of the used intervals the line is carried on straight.".to_owned(),
+        "Ranges are 95 % confidence ranges from the regression alone. They hold for the mean of many heatings, not for a single one under a cloud.".to_owned(),
+        "Water is not food: food heats more slowly, and a lid that is lifted costs many minutes.".to_owned(),
+    ];
+    if cooking.boils_below_target {
+        assumptions.insert(
+            0,
+            format!(
+                "Water boils at {} °C here, below {} °C; times are to boiling.",
+                fixed(cooking.boiling_point_c, 1),
+                fixed(TARGET_C, 0)
+            ),
+        );
+    }
+    assumptions
+}

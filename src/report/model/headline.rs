@@ -1,0 +1,226 @@
+//! Page one: the number, how sure it is, whether it conforms, and in plain words.
+
+use serde::Serialize;
+
+use super::report::Figure;
+use crate::procedure::Assessment;
+use crate::procedure::assess::Rating;
+use crate::procedure::conformity::Level;
+use crate::procedure::cooking::{Cooking, START_C};
+use crate::stats::line::Line;
+use crate::units::{counted, decimals_for, fixed, range, spoken_duration};
+
+/// Reasons named in the sentence on what was set aside.
+const NAMED_REASONS: usize = 2;
+
+/// Page one.
+#[derive(Debug, Clone, Serialize)]
+pub struct Headline {
+    pub label: String,
+    /// `None`: no rating.
+    pub number: Option<Number>,
+    pub level: String,
+    pub level_code: String,
+    /// What follows the level: of which practice, and what is missing.
+    pub level_text: String,
+    pub sentences: Vec<String>,
+    pub figure: Figure,
+    pub findings: Vec<FindingText>,
+    pub caution: String,
+}
+
+/// The single figure.
+#[derive(Debug, Clone, Serialize)]
+pub struct Number {
+    pub value: String,
+    pub spread: String,
+    pub unit: String,
+    /// What the spread is.
+    pub explanation: Vec<String>,
+}
+
+/// A finding and what would mend it.
+#[derive(Debug, Clone, Serialize)]
+pub struct FindingText {
+    pub code: String,
+    pub text: String,
+    pub remedy: String,
+}
+
+/// Puts page one into words.
+pub fn headline(assessment: &Assessment) -> Headline {
+    let conformity = &assessment.conformity;
+    let procedure = &assessment.campaign.procedure;
+    let level_text = match (conformity.level, &conformity.missing) {
+        (Level::Indicative, Some(missing)) => {
+            format!("does not conform to ASAE {procedure}; still missing: {missing}")
+        }
+        (Level::Indicative, None) => {
+            format!("does not conform to ASAE {procedure}, for the findings below")
+        }
+        _ => format!("to ASAE {procedure}"),
+    };
+    let finding = |finding: &crate::procedure::conformity::Finding| FindingText {
+        code: finding.code.to_owned(),
+        text: finding.text.clone(),
+        remedy: finding.remedy.clone(),
+    };
+    Headline {
+        label: "Standardised cooking power Ps(50)".to_owned(),
+        number: assessment.rating.map(|rating| number(assessment, &rating)),
+        level: conformity.level.describe().to_owned(),
+        level_code: conformity.level.code().to_owned(),
+        level_text,
+        sentences: sentences(assessment),
+        figure: figure(assessment),
+        findings: conformity.findings.iter().map(finding).collect(),
+        caution: "Hot surfaces and steam burn, the focus blinds and starts fires, and this rating says nothing about food safety. Read the cautions in section 7 before you cook. Local codes and licensed practice come first.".to_owned(),
+    }
+}
+
+fn number(assessment: &Assessment, rating: &Rating) -> Number {
+    let half_width_w = rating.confidence_w.half_width();
+    let decimals = decimals_for(half_width_w);
+    let mut explanation = vec![format!(
+        "95 % confidence interval of the regression, {} W",
+        range(
+            rating.confidence_w.lower,
+            rating.confidence_w.upper,
+            decimals
+        )
+    )];
+    if let Some(budget) = &assessment.budget
+        && budget.contributions.len() > 1
+    {
+        explanation.push(format!(
+            "with the instruments as stated: ± {} W (k = 2), see section 5",
+            fixed(budget.expanded_w(), decimals)
+        ));
+    }
+    if rating.is_extrapolated {
+        explanation.push("an extrapolation: 50 K lies outside what was observed".to_owned());
+    }
+    Number {
+        value: fixed(rating.ps50_w, decimals),
+        spread: format!("± {}", fixed(half_width_w, decimals)),
+        unit: "W".to_owned(),
+        explanation,
+    }
+}
+
+fn sentences(assessment: &Assessment) -> Vec<String> {
+    let mut sentences = Vec::new();
+    match &assessment.rating {
+        Some(rating) => sentences.push(format!(
+            "Water 50 K warmer than the air takes up {} W from sunlight of 700 W/m².",
+            fixed(rating.ps50_w, 0)
+        )),
+        None => sentences.push(
+            "These readings do not give a rating. The findings below say what is missing."
+                .to_owned(),
+        ),
+    }
+    if let Some(cooking) = &assessment.cooking {
+        sentences.push(heating_sentence(cooking));
+    }
+    sentences.push(screening_sentence(assessment));
+    sentences
+}
+
+fn heating_sentence(cooking: &Cooking) -> String {
+    let two_kg = cooking
+        .heatings
+        .iter()
+        .find(|heating| heating.water_kg == 2.0);
+    let time = two_kg.and_then(|heating| heating.time);
+    let journey = format!("{} to {} °C", fixed(START_C, 0), fixed(cooking.target_c, 0));
+    let heating = match time {
+        Some(time) => format!(
+            "At that irradiance two kilograms of water go from {journey} in about {}",
+            spoken_duration(time.best_s)
+        ),
+        None => format!("At that irradiance water does not get from {journey}"),
+    };
+    let end = match cooking.heat_ends_c {
+        Some(ends_c) if ends_c < cooking.boiling_point_c => {
+            format!("the useful heat ends near {} °C", fixed(ends_c, 0))
+        }
+        _ => format!(
+            "water boils, at {} °C here, before the useful heat ends",
+            fixed(cooking.boiling_point_c, 0)
+        ),
+    };
+    format!("{heating}; {end}.")
+}
+
+fn screening_sentence(assessment: &Assessment) -> String {
+    let used = assessment.used().count();
+    let all = assessment.intervals.len();
+    let days = counted(assessment.used_dates().len(), "day");
+    let met = format!("{used} of {all} ten-minute intervals, on {days}, met every condition");
+    let reasons: Vec<String> = Assessment::count_reasons(assessment.intervals.iter())
+        .into_iter()
+        .take(NAMED_REASONS)
+        .map(|(reason, count)| format!("{} ({count})", reason.describe()))
+        .collect();
+    if reasons.is_empty() {
+        format!("{met}.")
+    } else {
+        let most = if used + 1 < all {
+            "the others were set aside, most often because"
+        } else {
+            "the other was set aside because"
+        };
+        format!("{met}; {most} {}.", reasons.join(" or "))
+    }
+}
+
+/// The line's equation, rounded to what its errors deserve.
+pub fn equation(line: &Line) -> String {
+    let intercept_decimals = decimals_for(line.intercept_standard_error);
+    let slope_decimals = decimals_for(line.slope_standard_error).max(2);
+    let sign = if line.slope < 0.0 { '−' } else { '+' };
+    format!(
+        "Ps = {} W {sign} {} W/K · Td",
+        fixed(line.intercept, intercept_decimals),
+        fixed(line.slope.abs(), slope_decimals)
+    )
+}
+
+fn figure(assessment: &Assessment) -> Figure {
+    let used = assessment.used().count();
+    let aside = assessment.intervals.len() - used;
+    let (caption, alt) = match (&assessment.line, &assessment.rating) {
+        (Some(line), Some(rating)) => {
+            let r_squared = line
+                .r_squared
+                .map_or("undefined".to_owned(), |r| fixed(r, 3));
+            let (low_k, high_k) = line.x_range;
+            let facts = format!(
+                "{}; R² = {r_squared}; {used} used intervals on {}, Td from {} to {} K",
+                equation(line),
+                counted(assessment.used_dates().len(), "day"),
+                fixed(low_k, 1),
+                fixed(high_k, 1)
+            );
+            let alt = format!(
+                "Scatter plot of standardised cooking power in watts against the temperature difference between water and ambient in kelvin. {facts}; {aside} set aside. The line reads {} watts at 50 kelvin.",
+                fixed(rating.ps50_w, 1)
+            );
+            (format!("{facts}."), alt)
+        }
+        _ => {
+            let facts =
+                format!("{used} used intervals and {aside} set aside; no line can be fitted");
+            let alt = format!(
+                "Scatter plot of standardised cooking power against temperature difference: {facts}."
+            );
+            (format!("{facts}."), alt)
+        }
+    };
+    Figure {
+        file: "power-line.svg".to_owned(),
+        caption,
+        alt,
+    }
+}

@@ -1,0 +1,14 @@
+//! Every string of the report, in the order of its pages.
+//!
+//! The templates hold layout only: what they print is what stands here.
+
+pub mod conditions;
+pub mod cooking;
+pub mod evidence;
+pub mod headline;
+pub mod provenance;
+pub mod regression;
+pub mod report;
+pub mod tested;
+
+pub use report::{Report, build};

@@ -1,0 +1,93 @@
+//! Deviations, notes, and where every number comes from.
+
+use jiff::Timestamp;
+use serde::Serialize;
+
+use super::report::Row;
+use crate::hash::sha256_hex;
+use crate::procedure::Assessment;
+use crate::units::short;
+
+/// Digits of the number given to a report that has none.
+const NUMBER_DIGITS: usize = 10;
+
+/// Section 9.
+#[derive(Debug, Clone, Serialize)]
+pub struct ProvenancePart {
+    pub deviations: Vec<String>,
+    pub notices: Vec<String>,
+    pub tester_notes: String,
+    pub rows: Vec<Row>,
+    pub inputs: Vec<Row>,
+    pub end: String,
+}
+
+/// The campaign's own number, else one made from the inputs' hashes.
+pub fn report_number(assessment: &Assessment) -> String {
+    assessment
+        .campaign
+        .report_number
+        .clone()
+        .unwrap_or_else(|| {
+            let inputs: Vec<String> = assessment
+                .inputs()
+                .into_iter()
+                .map(|(_, sha256)| sha256)
+                .collect();
+            let hash = sha256_hex(inputs.join("\n").as_bytes()).to_uppercase();
+            hash[..NUMBER_DIGITS].to_owned()
+        })
+}
+
+/// Puts section 9 into words.
+pub fn provenance(assessment: &Assessment, issued: Timestamp) -> ProvenancePart {
+    let campaign = &assessment.campaign;
+    ProvenancePart {
+        deviations: deviations(assessment),
+        notices: assessment.notices.iter().map(ToString::to_string).collect(),
+        tester_notes: campaign.notes.clone().unwrap_or_default(),
+        rows: vec![
+            Row::new(
+                "made with",
+                concat!("simmerline ", env!("CARGO_PKG_VERSION")),
+            ),
+            Row::new("issued", issued.strftime("%Y-%m-%d %H:%M UTC").to_string()),
+            Row::new("practice", format!("ASAE {}", campaign.procedure)),
+            Row::new("solar time", "NREL/TP-560-34302, from time and longitude"),
+            Row::new(
+                "boiling point",
+                "ISO 2533 atmosphere where no pressure was measured, IAPWS-IF97 saturation",
+            ),
+        ],
+        inputs: assessment
+            .inputs()
+            .into_iter()
+            .map(|(file, sha256)| Row::new(&file, sha256))
+            .collect(),
+        end: format!("End of report {}", report_number(assessment)),
+    }
+}
+
+fn deviations(assessment: &Assessment) -> Vec<String> {
+    let mut deviations = Vec::new();
+    for row in assessment.limits.rows.iter().filter(|row| row.changed) {
+        deviations.push(format!(
+            "Own limit: {} = {} {} ({}).",
+            row.key,
+            short(row.value),
+            row.unit,
+            row.what
+        ));
+    }
+    for run in &assessment.runs {
+        for exclusion in &run.plan.exclusions {
+            let reason = exclusion.reason.as_deref().unwrap_or("no reason given");
+            deviations.push(format!(
+                "{}: {exclusion} excluded by the tester: {reason}.",
+                run.plan.log
+            ));
+        }
+    }
+    deviations.push("Interval length: 540 to 660 s are admitted, and power is taken over the time that really passed, where the practice speaks of 600 s.".to_owned());
+    deviations
+}

@@ -1,0 +1,104 @@
+//! The report as a whole.
+
+use jiff::Timestamp;
+use serde::Serialize;
+
+use super::conditions::{Conditions, conditions};
+use super::cooking::{CookingPart, cooking};
+use super::evidence::{IntervalTable, RunPart, interval_tables, run_parts};
+use super::headline::{Headline, headline};
+use super::provenance::{ProvenancePart, provenance, report_number};
+use super::regression::{RegressionPart, regression};
+use super::tested::{Tested, tested};
+use crate::procedure::Assessment;
+use crate::procedure::conformity::Level;
+use crate::report::cautions::{CautionPart, cautions};
+
+/// A label and what stands beside it.
+#[derive(Debug, Clone, Serialize)]
+pub struct Row {
+    pub label: String,
+    pub text: String,
+}
+
+impl Row {
+    /// A row of a list of facts.
+    pub fn new(label: &str, text: impl Into<String>) -> Self {
+        Row {
+            label: label.to_owned(),
+            text: text.into(),
+        }
+    }
+}
+
+/// A figure: its file among the document's, its caption, and its content in words.
+#[derive(Debug, Clone, Serialize)]
+pub struct Figure {
+    pub file: String,
+    pub caption: String,
+    pub alt: String,
+}
+
+/// The report.
+#[derive(Debug, Clone, Serialize)]
+pub struct Report {
+    /// Kind of document, above the title.
+    pub kind: String,
+    pub title: String,
+    pub subtitle: String,
+    pub number: String,
+    /// Said on every page: invented, indicative.
+    pub marks: Vec<String>,
+    /// Foot of every page.
+    pub statement: String,
+    pub author: String,
+    pub headline: Headline,
+    pub tested: Tested,
+    pub conditions: Conditions,
+    pub runs: Vec<RunPart>,
+    pub intervals: Vec<IntervalTable>,
+    pub regression: RegressionPart,
+    pub cooking: CookingPart,
+    pub cautions: CautionPart,
+    pub provenance: ProvenancePart,
+}
+
+/// Puts a result into words; `issued` is the time of issue.
+pub fn build(assessment: &Assessment, issued: Timestamp) -> Report {
+    let campaign = &assessment.campaign;
+    let is_indicative = assessment.conformity.level == Level::Indicative;
+    let mut marks = Vec::new();
+    if is_indicative {
+        marks.push("Indicative only".to_owned());
+    }
+    if campaign.demonstration {
+        marks.push("Invented data, for demonstration".to_owned());
+    }
+    let (kind, title) = if is_indicative {
+        (
+            "Solar cooker test report: indicative",
+            format!("{} (indicative)", campaign.title),
+        )
+    } else {
+        ("Solar cooker test report", campaign.title.clone())
+    };
+    Report {
+        kind: kind.to_owned(),
+        title,
+        subtitle: super::tested::subtitle(assessment),
+        number: report_number(assessment),
+        marks,
+        statement: "Results relate only to the cooker as tested. Reproduce only in full."
+            .to_owned(),
+        author: campaign.tester.clone().unwrap_or_default(),
+        headline: headline(assessment),
+        tested: tested(assessment, issued),
+        conditions: conditions(assessment),
+        runs: run_parts(assessment),
+        intervals: interval_tables(assessment),
+        regression: regression(assessment),
+        cooking: cooking(assessment),
+        cautions: cautions(),
+        provenance: provenance(assessment, issued),
+    }
+}

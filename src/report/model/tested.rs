@@ -1,0 +1,294 @@
+//! What was tested, where, when, with what, by whom.
+
+use jiff::Timestamp;
+use serde::Serialize;
+
+use super::report::{Figure, Row};
+use crate::campaign::model::{Instrument, Plane, Uncertainty};
+use crate::procedure::Assessment;
+use crate::units::{counted, fixed, listed, short, spoken_date};
+
+/// What a report says where the campaign file says nothing.
+pub const NOT_STATED: &str = "not stated";
+
+/// Section 2.
+#[derive(Debug, Clone, Serialize)]
+pub struct Tested {
+    pub groups: Vec<Group>,
+    pub instruments: Vec<InstrumentRow>,
+    pub instruments_note: String,
+    pub photo: Option<Figure>,
+}
+
+/// Facts under one heading.
+#[derive(Debug, Clone, Serialize)]
+pub struct Group {
+    pub name: String,
+    pub rows: Vec<Row>,
+}
+
+/// One instrument.
+#[derive(Debug, Clone, Serialize)]
+pub struct InstrumentRow {
+    pub quantity: String,
+    pub instrument: String,
+    pub uncertainty: String,
+}
+
+/// One line under the title.
+pub fn subtitle(assessment: &Assessment) -> String {
+    let campaign = &assessment.campaign;
+    let mut parts = vec![
+        format!(
+            "{}, {} m²",
+            campaign.cooker.kind.describe(),
+            fixed(campaign.cooker.intercept_area_m2, 2)
+        ),
+        format!(
+            "{}, {} m",
+            campaign.site.name,
+            fixed(campaign.site.elevation_m, 0)
+        ),
+        test_dates(assessment),
+    ];
+    if let Some(tester) = &campaign.tester {
+        parts.push(format!("tested by {tester}"));
+    }
+    parts.join(" · ")
+}
+
+/// First and last date of test: `16 to 19 September 2026`.
+pub fn test_dates(assessment: &Assessment) -> String {
+    let dates = assessment.runs.iter().map(|run| run.date);
+    let (Some(first), Some(last)) = (dates.clone().min(), dates.max()) else {
+        return NOT_STATED.to_owned();
+    };
+    let same_year = first.year() == last.year();
+    let start = match (same_year, same_year && first.month() == last.month()) {
+        _ if first == last => return spoken_date(first),
+        (_, true) => first.strftime("%-d").to_string(),
+        (true, _) => first.strftime("%-d %B").to_string(),
+        _ => spoken_date(first),
+    };
+    format!("{start} to {}", spoken_date(last))
+}
+
+/// Puts section 2 into words.
+pub fn tested(assessment: &Assessment, issued: Timestamp) -> Tested {
+    let is_measured =
+        |measures: fn(&crate::procedure::Run) -> bool| assessment.runs.iter().any(measures);
+    let instruments = &assessment.campaign.instruments;
+    let plane = match instruments.irradiance_plane {
+        Some(Plane::Normal) => "irradiance, normal to the beam",
+        Some(Plane::Horizontal) => "irradiance, horizontal plane",
+        None => "irradiance, plane not stated, taken as normal to the beam",
+    };
+    let row = |quantity: &str, instrument: &Instrument, measured: bool| InstrumentRow {
+        quantity: quantity.to_owned(),
+        instrument: if measured {
+            name_instrument(instrument)
+        } else {
+            "not measured".to_owned()
+        },
+        uncertainty: match instrument.uncertainty {
+            Some(uncertainty) => spoken_uncertainty(uncertainty),
+            None => NOT_STATED.to_owned(),
+        },
+    };
+    let photo = assessment
+        .campaign
+        .cooker
+        .photo
+        .as_ref()
+        .map(|photo| Figure {
+            file: format!("photo.{}", photo.extension),
+            caption: "The cooker as tested.".to_owned(),
+            alt: format!(
+                "Photograph of the cooker {}",
+                assessment.campaign.cooker.name
+            ),
+        });
+    Tested {
+        groups: groups(assessment, issued),
+        instruments: vec![
+            row("water temperature", &instruments.water_temperature, true),
+            row("ambient temperature", &instruments.ambient_temperature, true),
+            row(plane, &instruments.irradiance, is_measured(|run| run.readings.irradiance_w_m2.is_some())),
+            row("wind speed", &instruments.wind_speed, is_measured(|run| run.readings.wind_m_s.is_some())),
+            row("mass of water", &instruments.water_mass, true),
+        ],
+        instruments_note: "Uncertainties are standard uncertainties (k = 1), as the tester states them. The practice asks for the water sensor in the water, at the centre, 10 mm above the bottom.".to_owned(),
+        photo,
+    }
+}
+
+fn groups(assessment: &Assessment, issued: Timestamp) -> Vec<Group> {
+    let group = |name: &str, rows: Vec<Row>| Group {
+        name: name.to_owned(),
+        rows,
+    };
+    vec![
+        group("Cooker", cooker_rows(assessment)),
+        group("Load", load_rows(assessment)),
+        group("Site", site_rows(assessment)),
+        group("Test", test_rows(assessment, issued)),
+    ]
+}
+
+fn cooker_rows(assessment: &Assessment) -> Vec<Row> {
+    let cooker = &assessment.campaign.cooker;
+    let mut rows = vec![
+        Row::new("name", cooker.name.clone()),
+        Row::new("type", cooker.kind.describe()),
+        Row::new(
+            "intercept area",
+            format!("{} m²", fixed(cooker.intercept_area_m2, 3)),
+        ),
+    ];
+    if let Some(aperture) = &cooker.aperture {
+        let incidence = match aperture.incidence_deg {
+            0.0 => String::new(),
+            degrees => format!(", beam {}° off its normal", short(degrees)),
+        };
+        rows.push(Row::new("aperture", aperture.shape.describe() + &incidence));
+    }
+    if let Some(description) = &cooker.description {
+        rows.push(Row::new("description", description.clone()));
+    }
+    if let Some(mass_kg) = cooker.mass_kg {
+        rows.push(Row::new("mass", format!("{} kg", short(mass_kg))));
+    }
+    if let Some(cost) = cooker.cost {
+        let currency = cooker
+            .currency
+            .as_deref()
+            .unwrap_or("(currency not stated)");
+        rows.push(Row::new("cost", format!("{} {currency}", short(cost))));
+    }
+    rows
+}
+
+fn load_rows(assessment: &Assessment) -> Vec<Row> {
+    let loads = assessment
+        .runs
+        .iter()
+        .map(|run| (run.plan.water_kg, run.load_kg_m2));
+    let (lowest, highest) = loads.fold(
+        ((f64::INFINITY, f64::INFINITY), (0.0_f64, 0.0_f64)),
+        |(low, high), load| {
+            (
+                (low.0.min(load.0), low.1.min(load.1)),
+                (high.0.max(load.0), high.1.max(load.1)),
+            )
+        },
+    );
+    let span = |low: f64, high: f64, decimals: usize| {
+        if fixed(low, decimals) == fixed(high, decimals) {
+            fixed(low, decimals)
+        } else {
+            crate::units::range(low, high, decimals)
+        }
+    };
+    vec![
+        Row::new("water", format!("{} kg", span(lowest.0, highest.0, 2))),
+        Row::new(
+            "per intercept area",
+            format!("{} kg/m² (practice: 7 kg/m²)", span(lowest.1, highest.1, 2)),
+        ),
+        Row::new("vessels", assessment.campaign.vessels.to_string()),
+    ]
+}
+
+fn site_rows(assessment: &Assessment) -> Vec<Row> {
+    let site = &assessment.campaign.site;
+    let degrees = |value: f64, positive: char, negative: char| {
+        let side = if value < 0.0 { negative } else { positive };
+        format!("{}° {side}", fixed(value.abs(), 2))
+    };
+    let latitude = degrees(site.latitude_deg, 'N', 'S');
+    let longitude = degrees(site.longitude_deg, 'E', 'W');
+    let pressure = match site.pressure_hpa {
+        Some(pressure_hpa) => format!("from a measured {} hPa", short(pressure_hpa)),
+        None => "from the elevation".to_owned(),
+    };
+    vec![
+        Row::new("name", site.name.clone()),
+        Row::new(
+            "position",
+            format!("{latitude}, {longitude}, {} m", fixed(site.elevation_m, 0)),
+        ),
+        Row::new(
+            "water boils at",
+            format!("{} °C, {pressure}", fixed(assessment.boiling_point_c, 1)),
+        ),
+        Row::new("time zone", site.time_zone_name.clone()),
+    ]
+}
+
+fn test_rows(assessment: &Assessment, issued: Timestamp) -> Vec<Row> {
+    let campaign = &assessment.campaign;
+    let stated = |value: &Option<String>| value.clone().unwrap_or_else(|| NOT_STATED.to_owned());
+    let zone = campaign.site.time_zone.clone();
+    vec![
+        Row::new(
+            "method",
+            format!(
+                "ASAE {}, testing and reporting solar cooker performance",
+                campaign.procedure
+            ),
+        ),
+        Row::new(
+            "dates",
+            format!(
+                "{}, {}",
+                test_dates(assessment),
+                counted(assessment.runs.len(), "run")
+            ),
+        ),
+        Row::new("tracking", tracking(assessment)),
+        Row::new("tested by", stated(&campaign.tester)),
+        Row::new("for", stated(&campaign.client)),
+        Row::new(
+            "report issued",
+            spoken_date(issued.to_zoned_datetime(zone).date()),
+        ),
+    ]
+}
+
+fn tracking(assessment: &Assessment) -> String {
+    let mut minutes: Vec<f64> = assessment
+        .runs
+        .iter()
+        .filter_map(|run| run.plan.tracking_interval_min)
+        .collect();
+    minutes.sort_by(f64::total_cmp);
+    minutes.dedup();
+    if minutes.is_empty() {
+        return NOT_STATED.to_owned();
+    }
+    let words: Vec<String> = minutes.into_iter().map(short).collect();
+    format!("re-aimed every {} min", listed(&words))
+}
+
+fn name_instrument(instrument: &Instrument) -> String {
+    match (&instrument.description, &instrument.id) {
+        (Some(description), Some(id)) => format!("{description} ({id})"),
+        (Some(only), None) | (None, Some(only)) => only.clone(),
+        (None, None) => NOT_STATED.to_owned(),
+    }
+}
+
+/// A standard uncertainty with its unit.
+pub fn spoken_uncertainty(uncertainty: Uncertainty) -> String {
+    match uncertainty {
+        Uncertainty::Relative(fraction) => {
+            let percent = format!("{:.4}", fraction * 100.0);
+            format!(
+                "{} % of the reading",
+                percent.trim_end_matches('0').trim_end_matches('.')
+            )
+        }
+        Uncertainty::Kelvin(kelvin) => format!("{} K", short(kelvin)),
+        Uncertainty::MetresPerSecond(speed) => format!("{} m/s", short(speed)),
+    }
+}
