@@ -51,16 +51,26 @@ pub fn range(from: f64, to: f64, decimals: usize) -> String {
     format!("{} – {}", fixed(from, decimals), fixed(to, decimals))
 }
 
-/// Decimals that show a value no finer than its half-width deserves: two
-/// significant digits of the half-width, at least none and at most three.
+/// Decimals that show a value no finer than its half-width deserves: the
+/// half-width keeps one significant digit, or two where the first is a 1.
+/// At most three.
 ///
 /// ```
-/// assert_eq!(simmerline::units::decimals_for(7.2), 1);
-/// assert_eq!(simmerline::units::decimals_for(14.0), 0);
+/// assert_eq!(simmerline::units::decimals_for(7.2), 0);
+/// assert_eq!(simmerline::units::decimals_for(1.4), 1);
+/// assert_eq!(simmerline::units::decimals_for(0.04), 2);
 /// ```
+///
+/// # Source
+/// JCGM 100:2008, 7.2.6: no more than two significant digits.
 pub fn decimals_for(half_width: f64) -> usize {
     if half_width.is_finite() && half_width > 0.0 {
-        (1.0 - half_width.log10().floor()).clamp(0.0, 3.0) as usize
+        let finest = if half_width < 2.0 * 10_f64.powf(half_width.log10().floor()) {
+            1.0
+        } else {
+            0.0
+        };
+        (finest - half_width.log10().floor()).clamp(0.0, 3.0) as usize
     } else {
         1
     }

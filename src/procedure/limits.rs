@@ -162,7 +162,7 @@ pub const PRACTICE: [Limit; 15] = [
     limit(
         "wind-high",
         "wind_gust_m_s",
-        "wind for more than ten minutes, else the whole run",
+        "wind for over ten minutes, else the whole run goes",
         (AtMost, 2.5, "m/s"),
         Requirement,
     ),

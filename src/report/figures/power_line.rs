@@ -4,8 +4,8 @@ use plotters::prelude::*;
 use plotters::style::text_anchor::{HPos, VPos};
 
 use super::style::{
-    Area, BAND, GRID, INK, LINE, QUIET, WIDTH_PT, anchored, draw, fault, padded, pt, size, stroke,
-    strong, text,
+    Area, Axes, BAND, Chart, INK, LINE, QUIET, WIDTH_PT, anchored, chart, draw, draw_axes, fault,
+    padded, pt, size, stroke, strong, text,
 };
 use crate::error::Result;
 use crate::procedure::Assessment;
@@ -15,17 +15,11 @@ use crate::procedure::limits::RATING_DIFFERENCE_K;
 use crate::stats::line::Line;
 use crate::units::fixed;
 
-const HEIGHT_PT: f64 = 250.0;
+const HEIGHT_PT: f64 = 268.0;
 /// Points along the bands.
 const STEPS: usize = 80;
 /// Widest view beyond the used intervals, K, so that a plateau does not press them flat.
 const ROOM_K: f64 = 15.0;
-
-type Chart<'a, 'b> = ChartContext<
-    'a,
-    SVGBackend<'b>,
-    Cartesian2d<plotters::coord::types::RangedCoordf64, plotters::coord::types::RangedCoordf64>,
->;
 
 /// Draws used and set-aside intervals, the line, both bands and the 50 K mark.
 ///
@@ -74,27 +68,17 @@ fn draw_on(area: &Area<'_>, assessment: &Assessment) -> Result<()> {
         ]
     });
     let (bottom_w, top_w) = padded(powers.chain(at_edges), true);
-    let mut chart = ChartBuilder::on(area)
-        .margin_right(size(6.0))
-        .margin_top(size(6.0))
-        .x_label_area_size(size(34.0))
-        .y_label_area_size(size(44.0))
-        .build_cartesian_2d(left_k..right_k, bottom_w..top_w)
-        .map_err(fault)?;
-    chart
-        .configure_mesh()
-        .disable_x_mesh()
-        .light_line_style(TRANSPARENT)
-        .bold_line_style(stroke(&GRID, 0.5))
-        .axis_style(stroke(&INK, 0.7))
-        .label_style(text(8.0, &INK))
-        .axis_desc_style(text(8.5, &INK))
-        .x_desc("temperature difference Td, water minus ambient, K")
-        .y_desc("standardised cooking power Ps, W")
-        .x_label_formatter(&|value| fixed(*value, 0))
-        .y_label_formatter(&|value| fixed(*value, 0))
-        .draw()
-        .map_err(fault)?;
+    let mut chart = chart(area, (left_k, right_k), (bottom_w, top_w), true, 6.0)?;
+    let whole = |value: &f64| fixed(*value, 0);
+    let axes = Axes {
+        x_name: "temperature difference Td, water minus ambient, K",
+        y_name: "standardised cooking power Ps, W",
+        x_text: &whole,
+        y_text: &whole,
+        x_labels: 10,
+        y_labels: 8,
+    };
+    draw_axes(&mut chart, &axes)?;
     if let Some(line) = &assessment.line {
         draw_bands(&mut chart, line, (left_k, right_k))?;
     }

@@ -2,7 +2,7 @@
 
 use plotters::prelude::*;
 
-use super::style::{GRID, INK, LINE, draw, fault, padded, pt, size, stroke, text};
+use super::style::{Axes, INK, LINE, chart, draw, draw_axes, fault, padded, pt, size, stroke};
 use crate::error::Result;
 use crate::procedure::Assessment;
 use crate::procedure::intervals::Interval;
@@ -29,28 +29,17 @@ pub fn draw_residuals(assessment: &Assessment, line: &Line) -> Result<String> {
         * 1.15
         + 1e-6;
     draw(HEIGHT_PT, |area| {
-        let mut chart = ChartBuilder::on(area)
-            .margin_right(size(6.0))
-            .margin_top(size(5.0))
-            .x_label_area_size(size(34.0))
-            .y_label_area_size(size(44.0))
-            .build_cartesian_2d(left_k..right_k, -largest_w..largest_w)
-            .map_err(fault)?;
-        chart
-            .configure_mesh()
-            .disable_x_mesh()
-            .y_labels(5)
-            .light_line_style(TRANSPARENT)
-            .bold_line_style(stroke(&GRID, 0.5))
-            .axis_style(stroke(&INK, 0.7))
-            .label_style(text(8.0, &INK))
-            .axis_desc_style(text(8.5, &INK))
-            .x_desc("temperature difference Td, K")
-            .y_desc("Ps minus line, W")
-            .x_label_formatter(&|value| fixed(*value, 0))
-            .y_label_formatter(&|value| fixed(*value, if largest_w < 3.0 { 1 } else { 0 }))
-            .draw()
-            .map_err(fault)?;
+        let mut chart = chart(area, (left_k, right_k), (-largest_w, largest_w), true, 6.0)?;
+        let decimals = if largest_w < 3.0 { 1 } else { 0 };
+        let axes = Axes {
+            x_name: "temperature difference Td, K",
+            y_name: "Ps minus line, W",
+            x_text: &|value| fixed(*value, 0),
+            y_text: &|value| fixed(*value, decimals),
+            x_labels: 10,
+            y_labels: 5,
+        };
+        draw_axes(&mut chart, &axes)?;
         let level = [(left_k, 0.0), (right_k, 0.0)];
         chart
             .draw_series(LineSeries::new(level, stroke(&LINE, 1.2)))

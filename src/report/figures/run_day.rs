@@ -1,26 +1,24 @@
 //! One run against local clock time: temperatures above, irradiance below.
 
 use jiff::tz::TimeZone;
-use plotters::coord::types::RangedCoordf64;
 use plotters::prelude::*;
 use plotters::style::text_anchor::{HPos, VPos};
 
 use super::style::{
-    Area, GRID, INK, QUIET, SHADE, SUN, anchored, draw, fault, padded, pt, size, stroke, text,
+    Area, Axes, Chart, INK, QUIET, SHADE, SUN, anchored, chart, draw, draw_axes, fault, padded, pt,
+    stroke, text,
 };
 use crate::error::Result;
 use crate::logs::Series;
 use crate::procedure::{Assessment, Run};
-use crate::units::{fixed, zoned};
+use crate::units::{clock_from_hours, fixed, zoned};
 
-const HEIGHT_PT: f64 = 205.0;
-const UPPER_PT: f64 = 112.0;
+const HEIGHT_PT: f64 = 238.0;
+const UPPER_PT: f64 = 136.0;
 /// Points of a curve; a longer one is thinned.
 const LONGEST_CURVE: usize = 1200;
 /// A time between readings over which no curve is drawn, s.
 const LONGEST_STEP_S: f64 = 1200.0;
-
-type Chart<'a, 'b> = ChartContext<'a, SVGBackend<'b>, Cartesian2d<RangedCoordf64, RangedCoordf64>>;
 
 /// Draws a run, with its used spans shaded.
 ///
@@ -52,9 +50,8 @@ pub fn draw_run(assessment: &Assessment, index: usize) -> Result<String> {
             (from_h, to_h),
             (cold_c, hot_c),
             "temperature, °C",
-            false,
+            &used,
         )?;
-        shade(&mut chart, &used, (cold_c, hot_c))?;
         curve(&mut chart, water, &hours, stroke(&INK, 1.5))?;
         label_end(&mut chart, water, &hours, "water", &INK)?;
         if let Some(ambient) = ambient {
@@ -64,8 +61,7 @@ pub fn draw_run(assessment: &Assessment, index: usize) -> Result<String> {
         let sun = run.readings.irradiance_w_m2.as_ref();
         let (_, high) = padded(sun.iter().flat_map(|sun| sun.value.iter().copied()), true);
         let bounds = (0.0, high.max(100.0));
-        let mut chart = panel(&lower, (from_h, to_h), bounds, "irradiance, W/m²", true)?;
-        shade(&mut chart, &used, bounds)?;
+        let mut chart = panel(&lower, (from_h, to_h), bounds, "irradiance, W/m²", &used)?;
         match sun {
             Some(sun) => curve(&mut chart, sun, &hours, stroke(&SUN, 1.2))?,
             None => {
@@ -86,45 +82,33 @@ fn local_hours(time_us: i64, run: &Run, zone: &TimeZone) -> f64 {
     local.duration_since(midnight).as_secs_f64() / 3600.0
 }
 
+/// A panel with its used spans shaded; the lower one carries the clock.
 fn panel<'a, 'b>(
     area: &'a Area<'b>,
-    (from_h, to_h): (f64, f64),
-    (low, high): (f64, f64),
+    span_h: (f64, f64),
+    bounds: (f64, f64),
     name: &str,
-    with_clock: bool,
+    used: &[(f64, f64)],
 ) -> Result<Chart<'a, 'b>> {
-    let mut chart = ChartBuilder::on(area)
-        .margin_right(size(44.0))
-        .margin_top(size(5.0))
-        .x_label_area_size(size(if with_clock { 32.0 } else { 6.0 }))
-        .y_label_area_size(size(44.0))
-        .build_cartesian_2d(from_h..to_h, low..high)
-        .map_err(fault)?;
-    let mut mesh = chart.configure_mesh();
-    mesh.disable_x_mesh()
-        .y_labels(5)
-        .x_labels(10)
-        .light_line_style(TRANSPARENT)
-        .bold_line_style(stroke(&GRID, 0.5))
-        .axis_style(stroke(&INK, 0.7))
-        .label_style(text(8.0, &INK))
-        .axis_desc_style(text(8.5, &INK))
-        .y_desc(name)
-        .y_label_formatter(&|value| fixed(*value, 0));
-    if with_clock {
-        mesh.x_desc("local clock time")
-            .x_label_formatter(&|hours| clock(*hours));
-        mesh.draw().map_err(fault)?;
-    } else {
-        mesh.x_label_formatter(&|_| String::new())
-            .draw()
-            .map_err(fault)?;
-    }
+    let has_clock = name.starts_with("irradiance");
+    let mut chart = chart(area, span_h, bounds, has_clock, 44.0)?;
+    shade(&mut chart, used, bounds)?;
+    let axes = Axes {
+        x_name: if has_clock { "local clock time" } else { "" },
+        y_name: name,
+        x_text: &|hours| {
+            if has_clock {
+                clock_from_hours(*hours)
+            } else {
+                String::new()
+            }
+        },
+        y_text: &|value| fixed(*value, 0),
+        x_labels: 10,
+        y_labels: 5,
+    };
+    draw_axes(&mut chart, &axes)?;
     Ok(chart)
-}
-
-fn clock(hours: f64) -> String {
-    crate::units::clock_from_hours(hours)
 }
 
 fn shade(chart: &mut Chart<'_, '_>, spans: &[(f64, f64)], (low, high): (f64, f64)) -> Result<()> {

@@ -4,6 +4,7 @@ use std::fmt::Display;
 
 use plotters::backend::SVGBackend;
 use plotters::coord::Shift;
+use plotters::coord::types::RangedCoordf64;
 use plotters::prelude::*;
 use plotters::style::text_anchor::{HPos, Pos, VPos};
 
@@ -90,6 +91,64 @@ pub fn anchored(style: TextStyle<'static>, horizontal: HPos, vertical: VPos) -> 
 /// A stroke of a width in points.
 pub fn stroke(colour: &RGBColor, width_pt: f64) -> ShapeStyle {
     colour.stroke_width(size(width_pt))
+}
+
+/// A chart with plain axes.
+pub type Chart<'a, 'b> =
+    ChartContext<'a, SVGBackend<'b>, Cartesian2d<RangedCoordf64, RangedCoordf64>>;
+
+/// What a chart's axes say.
+pub struct Axes<'s> {
+    pub x_name: &'s str,
+    pub y_name: &'s str,
+    pub x_text: &'s dyn Fn(&f64) -> String,
+    pub y_text: &'s dyn Fn(&f64) -> String,
+    pub x_labels: usize,
+    pub y_labels: usize,
+}
+
+/// A chart on an area, with room for its labels; `right_pt` is its right margin.
+///
+/// # Errors
+/// [`Error::Internal`] if the drawing fails.
+pub fn chart<'a, 'b>(
+    area: &'a Area<'b>,
+    (left, right): (f64, f64),
+    (bottom, top): (f64, f64),
+    has_x_name: bool,
+    right_pt: f64,
+) -> Result<Chart<'a, 'b>> {
+    ChartBuilder::on(area)
+        .margin_right(size(right_pt))
+        .margin_top(size(5.0))
+        .x_label_area_size(size(if has_x_name { 31.0 } else { 5.0 }))
+        .y_label_area_size(size(46.0))
+        .build_cartesian_2d(left..right, bottom..top)
+        .map_err(fault)
+}
+
+/// Draws axes and horizontal grid lines over what has been drawn so far.
+///
+/// # Errors
+/// [`Error::Internal`] if the drawing fails.
+pub fn draw_axes(chart: &mut Chart<'_, '_>, axes: &Axes<'_>) -> Result<()> {
+    let mut mesh = chart.configure_mesh();
+    mesh.disable_x_mesh()
+        .x_labels(axes.x_labels)
+        .y_labels(axes.y_labels)
+        .light_line_style(TRANSPARENT)
+        .bold_line_style(stroke(&GRID, 0.5))
+        .axis_style(stroke(&INK, 0.7))
+        .set_all_tick_mark_size(pt(2.2))
+        .label_style(text(8.0, &INK))
+        .axis_desc_style(text(8.5, &INK))
+        .x_label_formatter(axes.x_text)
+        .y_label_formatter(axes.y_text)
+        .y_desc(axes.y_name);
+    if !axes.x_name.is_empty() {
+        mesh.x_desc(axes.x_name);
+    }
+    mesh.draw().map_err(fault)
 }
 
 /// A range that holds the values with a little room, starting at zero if `from_zero`.

@@ -3,6 +3,7 @@
 use serde::Serialize;
 
 use crate::procedure::Assessment;
+use crate::procedure::intervals::Interval;
 use crate::procedure::limits::{Allowed, LOAD_TOLERANCE, Limit};
 use crate::procedure::screen::{Reason, observe};
 use crate::units::{clock_from_hours, fixed, range, short};
@@ -29,7 +30,85 @@ pub struct ConditionRow {
     pub changed: bool,
 }
 
-/// Puts section 3 into words.
+/// One condition on page one: what the used intervals saw of it.
+#[derive(Debug, Clone, Serialize)]
+pub struct BriefRow {
+    pub what: String,
+    pub limit: String,
+    pub observed: String,
+    pub set_aside: String,
+}
+
+/// Conditions on page one, each with the keys of its lower and upper limit.
+const BRIEF: [(&str, &[&str]); 7] = [
+    (
+        "Irradiance",
+        &["irradiance_min_w_m2", "irradiance_max_w_m2"],
+    ),
+    (
+        "Change of irradiance in an interval",
+        &["irradiance_range_w_m2"],
+    ),
+    ("Mean wind", &["wind_mean_max_m_s"]),
+    (
+        "Mean ambient temperature",
+        &["ambient_min_c", "ambient_max_c"],
+    ),
+    (
+        "Water above ambient",
+        &["water_above_ambient_k", "water_min_c"],
+    ),
+    (
+        "Water below boiling point",
+        &["water_below_boiling_k", "water_max_c"],
+    ),
+    ("Solar time", &["solar_time_start_h", "solar_time_end_h"]),
+];
+
+/// The conditions in brief, as the used intervals saw them.
+pub fn brief(assessment: &Assessment) -> Vec<BriefRow> {
+    BRIEF
+        .iter()
+        .map(|(what, keys)| brief_row(assessment, what, keys))
+        .collect()
+}
+
+fn brief_row(assessment: &Assessment, what: &str, keys: &[&str]) -> BriefRow {
+    let rows = assessment.limits.rows.iter();
+    let limits: Vec<&Limit> = rows.filter(|limit| keys.contains(&limit.key)).collect();
+    let limit = match limits.as_slice() {
+        [low, high] if low.unit == "h" => {
+            format!(
+                "{} – {}",
+                clock_from_hours(low.value),
+                clock_from_hours(high.value)
+            )
+        }
+        [low, high] => format!("{} – {} {}", short(low.value), short(high.value), low.unit),
+        others => others.iter().map(|limit| spoken_limit(limit)).collect(),
+    };
+    let is_aside = |interval: &&Interval| {
+        let mut codes = interval.reasons.iter().map(|reason| reason.code());
+        codes.any(|code| limits.iter().any(|limit| limit.code == code))
+    };
+    let set_aside = assessment.intervals.iter().filter(is_aside).count();
+    let values = limits.iter().flat_map(|limit| {
+        assessment
+            .used()
+            .filter_map(|interval| observe(interval, limit, assessment.boiling_point_c))
+    });
+    let observed = limits
+        .first()
+        .and_then(|limit| spoken_spread(values, limit.unit));
+    BriefRow {
+        what: what.to_owned(),
+        limit,
+        observed: observed.unwrap_or_else(|| "not measured".to_owned()),
+        set_aside: set_aside.to_string(),
+    }
+}
+
+/// Puts section 2 into words.
 pub fn conditions(assessment: &Assessment) -> Conditions {
     let procedure = &assessment.campaign.procedure;
     let mut rows: Vec<ConditionRow> = assessment
@@ -125,16 +204,19 @@ fn observed(assessment: &Assessment, limit: &Limit) -> String {
             let intervals = assessment.intervals.iter();
             let values = intervals
                 .filter_map(|interval| observe(interval, limit, assessment.boiling_point_c));
-            match limit.unit {
-                "h" => extremes(values).map(|(low, high)| {
-                    format!("{} – {}", clock_from_hours(low), clock_from_hours(high))
-                }),
-                "W/m²" => spread(values, 0, limit.unit),
-                unit => spread(values, 1, unit),
-            }
+            spoken_spread(values, limit.unit)
         }
     };
     of_campaign.unwrap_or_else(|| "not measured".to_owned())
+}
+
+fn spoken_spread(values: impl Iterator<Item = f64>, unit: &str) -> Option<String> {
+    match unit {
+        "h" => extremes(values)
+            .map(|(low, high)| format!("{} – {}", clock_from_hours(low), clock_from_hours(high))),
+        "W/m²" => spread(values, 0, unit),
+        unit => spread(values, 1, unit),
+    }
 }
 
 fn extremes(values: impl Iterator<Item = f64>) -> Option<(f64, f64)> {

@@ -2,6 +2,7 @@
 
 use serde::Serialize;
 
+use super::conditions::{BriefRow, brief};
 use super::report::Figure;
 use crate::procedure::Assessment;
 use crate::procedure::assess::Rating;
@@ -26,6 +27,7 @@ pub struct Headline {
     pub sentences: Vec<String>,
     pub figure: Figure,
     pub findings: Vec<FindingText>,
+    pub conditions: Vec<BriefRow>,
     pub caution: String,
 }
 
@@ -74,6 +76,7 @@ pub fn headline(assessment: &Assessment) -> Headline {
         sentences: sentences(assessment),
         figure: figure(assessment),
         findings: conformity.findings.iter().map(finding).collect(),
+        conditions: brief(assessment),
         caution: "Hot surfaces and steam burn, the focus blinds and starts fires, and this rating says nothing about food safety. Read the cautions in section 7 before you cook. Local codes and licensed practice come first.".to_owned(),
     }
 }
@@ -82,7 +85,7 @@ fn number(assessment: &Assessment, rating: &Rating) -> Number {
     let half_width_w = rating.confidence_w.half_width();
     let decimals = decimals_for(half_width_w);
     let mut explanation = vec![format!(
-        "95 % confidence interval of the regression, {} W",
+        "regression, 95 % confidence: {} W",
         range(
             rating.confidence_w.lower,
             rating.confidence_w.upper,
@@ -93,7 +96,7 @@ fn number(assessment: &Assessment, rating: &Rating) -> Number {
         && budget.contributions.len() > 1
     {
         explanation.push(format!(
-            "with the instruments as stated: ± {} W (k = 2), see section 5",
+            "with instruments: ± {} W (k = 2), section 5",
             fixed(budget.expanded_w(), decimals)
         ));
     }
