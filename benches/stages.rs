@@ -1,0 +1,107 @@
+//! How long each stage takes. Run with `cargo bench`.
+
+use std::hint::black_box;
+use std::path::Path;
+
+use criterion::{Criterion, criterion_group, criterion_main};
+use jiff::Timestamp;
+use jiff::tz::TimeZone;
+use simmerline::campaign::model::{Columns, Site};
+use simmerline::logs::read::read_bytes;
+use simmerline::procedure::intervals::{Interval, form_intervals};
+use simmerline::report::{model, outputs};
+use simmerline::stats::line::fit_line;
+
+/// Eight hours at one reading a second.
+const ROWS: i64 = 28_800;
+/// 2026-09-16 06:00 UTC.
+const START_S: i64 = 1_789_538_400;
+
+/// An invented heating, one reading a second.
+fn one_second_log() -> String {
+    let zone = TimeZone::UTC;
+    let mut log = "time,water_c,ambient_c,irradiance_w_m2,wind_m_s\n".to_owned();
+    for second in 0..ROWS {
+        let time = Timestamp::from_second(START_S + second).expect("a time in 2026");
+        let time = zone
+            .to_datetime(time)
+            .strftime("%Y-%m-%d %H:%M:%S")
+            .to_string();
+        let warmed = 70.0 * (1.0 - (-(second as f64) / 9000.0).exp());
+        let waver = (second as f64 / 300.0).sin();
+        log += &format!(
+            "{time},{:.2},{:.2},{:.1},{:.2}\n",
+            24.0 + warmed,
+            26.0 + waver,
+            850.0 + 20.0 * waver,
+            0.5 + 0.2 * waver
+        );
+    }
+    log
+}
+
+fn site() -> Site {
+    Site {
+        name: "invented".to_owned(),
+        latitude_deg: 0.0,
+        longitude_deg: 30.0,
+        elevation_m: 1000.0,
+        pressure_hpa: None,
+        time_zone: TimeZone::UTC,
+        time_zone_name: "UTC".to_owned(),
+    }
+}
+
+fn one_second_day(criterion: &mut Criterion) {
+    let log = one_second_log();
+    let read = || {
+        let path = Path::new("invented.csv");
+        read_bytes(
+            path,
+            "invented.csv",
+            log.as_bytes(),
+            &Columns::default(),
+            &TimeZone::UTC,
+        )
+        .expect("the invented log is valid")
+    };
+    let rate = |readings: &_| {
+        let intervals = form_intervals(0, readings, 7.0, &site());
+        let (difference_k, power_w): (Vec<f64>, Vec<f64>) =
+            intervals.iter().filter_map(Interval::point).unzip();
+        fit_line(&difference_k, &power_w)
+    };
+    criterion.bench_function("one-second day: read", |bench| {
+        bench.iter(|| black_box(read()))
+    });
+    let readings = read().readings;
+    criterion.bench_function("one-second day: intervals and line", |bench| {
+        bench.iter(|| black_box(rate(&readings)));
+    });
+    criterion.bench_function("one-second day: read, intervals and line", |bench| {
+        bench.iter(|| black_box(rate(&read().readings)));
+    });
+}
+
+fn one_campaign(criterion: &mut Criterion) {
+    let folder = Path::new("sample-runs/open-dish");
+    let assess = || simmerline::assess_folder(folder).expect("the sample runs are valid");
+    criterion.bench_function("open-dish: read and rate", |bench| {
+        bench.iter(|| black_box(assess()))
+    });
+    let assessment = assess();
+    let issued = Timestamp::UNIX_EPOCH;
+    criterion.bench_function("open-dish: report in words", |bench| {
+        bench.iter(|| black_box(model::build(&assessment, issued)));
+    });
+    criterion.bench_function("open-dish: all outputs", |bench| {
+        bench.iter(|| black_box(outputs(&assessment, issued).expect("the report can be set")));
+    });
+}
+
+criterion_group! {
+    name = stages;
+    config = Criterion::default().sample_size(20);
+    targets = one_second_day, one_campaign
+}
+criterion_main!(stages);

@@ -1,0 +1,17 @@
+//! Numbers of others, held against ours: one module a source.
+//!
+//! Each test names its source with table or row, and gives its tolerance with a
+//! reason. `tests/data/README.md` says where the data files come from.
+
+mod boiling_point;
+mod data;
+mod gum_h3;
+mod lumped_heating;
+mod montgomery_runger;
+mod nist_strd_norris;
+mod reference_campaigns;
+mod sha256;
+mod solar_time;
+mod specific_heat;
+mod student_t;
+mod three_intervals_by_hand;
