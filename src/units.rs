@@ -101,6 +101,14 @@ pub fn counted(count: usize, noun: &str) -> String {
     format!("{count} {noun}{}", if count == 1 { "" } else { "s" })
 }
 
+/// The same text with a capital letter first.
+pub fn sentence_case(text: &str) -> String {
+    let mut letters = text.chars();
+    letters.next().map_or_else(String::new, |first| {
+        first.to_uppercase().chain(letters).collect()
+    })
+}
+
 /// Several words as a list in a sentence: `a, b and c`.
 pub fn listed(words: &[String]) -> String {
     match words {

@@ -4,8 +4,8 @@ use plotters::prelude::*;
 use plotters::style::text_anchor::{HPos, VPos};
 
 use super::style::{
-    Area, Axes, BAND, Chart, INK, LINE, QUIET, WIDTH_PT, anchored, chart, draw, draw_axes, fault,
-    padded, pt, size, stroke, strong, text,
+    Area, Axes, BAND, Chart, INK, LINE, QUIET, anchored, chart, draw, draw_axes, fault, padded, pt,
+    size, stroke, strong, text,
 };
 use crate::error::Result;
 use crate::procedure::Assessment;
@@ -15,7 +15,9 @@ use crate::procedure::limits::RATING_DIFFERENCE_K;
 use crate::stats::line::Line;
 use crate::units::fixed;
 
-const HEIGHT_PT: f64 = 268.0;
+const HEIGHT_PT: f64 = 276.0;
+/// Height of the row that names the marks.
+const KEY_PT: f64 = 16.0;
 /// Points along the bands.
 const STEPS: usize = 80;
 /// Widest view beyond the used intervals, K, so that a plateau does not press them flat.
@@ -68,7 +70,9 @@ fn draw_on(area: &Area<'_>, assessment: &Assessment) -> Result<()> {
         ]
     });
     let (bottom_w, top_w) = padded(powers.chain(at_edges), true);
-    let mut chart = chart(area, (left_k, right_k), (bottom_w, top_w), true, 6.0)?;
+    let (key, plot) = area.split_vertically(pt(KEY_PT));
+    draw_key(&key, assessment)?;
+    let mut chart = chart(&plot, (left_k, right_k), (bottom_w, top_w), true, 6.0)?;
     let whole = |value: &f64| fixed(*value, 0);
     let axes = Axes {
         x_name: "temperature difference Td, water minus ambient, K",
@@ -84,9 +88,9 @@ fn draw_on(area: &Area<'_>, assessment: &Assessment) -> Result<()> {
     }
     draw_points(&mut chart, assessment, in_view)?;
     if let (Some(line), Some(rating)) = (&assessment.line, &assessment.rating) {
-        draw_mark(&mut chart, line, rating, (left_k, bottom_w))?;
+        draw_mark(&mut chart, line, rating, (left_k, right_k), bottom_w)?;
     }
-    draw_key(area, assessment)
+    Ok(())
 }
 
 fn draw_bands(chart: &mut Chart<'_, '_>, line: &Line, (left_k, right_k): (f64, f64)) -> Result<()> {
@@ -160,7 +164,8 @@ fn draw_mark(
     chart: &mut Chart<'_, '_>,
     line: &Line,
     rating: &Rating,
-    (left_k, bottom_w): (f64, f64),
+    (left_k, right_k): (f64, f64),
+    bottom_w: f64,
 ) -> Result<()> {
     let at = (RATING_DIFFERENCE_K, rating.ps50_w);
     for far in [(RATING_DIFFERENCE_K, bottom_w), (left_k, rating.ps50_w)] {
@@ -175,67 +180,63 @@ fn draw_mark(
         + Polygon::new(diamond(6.0), INK.filled())
         + Polygon::new(diamond(4.6), WHITE.filled());
     chart.draw_series([mark]).map_err(fault)?;
+    // Beside the mark, clear of the line and inside the chart.
+    let style = strong(9.5, &INK);
     let falls = line.slope < 0.0;
+    let (style, offset) = if RATING_DIFFERENCE_K > left_k + 0.7 * (right_k - left_k) {
+        let below = if falls {
+            (VPos::Top, 7.0)
+        } else {
+            (VPos::Bottom, -7.0)
+        };
+        (
+            anchored(style, HPos::Right, below.0),
+            (pt(-8.0), pt(below.1)),
+        )
+    } else {
+        let above = if falls {
+            (VPos::Bottom, -7.0)
+        } else {
+            (VPos::Top, 7.0)
+        };
+        (anchored(style, HPos::Left, above.0), (pt(7.0), pt(above.1)))
+    };
     let label = format!("{} W at 50 K", fixed(rating.ps50_w, 0));
-    let style = anchored(
-        strong(9.5, &INK),
-        HPos::Left,
-        if falls { VPos::Bottom } else { VPos::Top },
-    );
-    let offset = (pt(7.0), if falls { pt(-7.0) } else { pt(7.0) });
     let written = EmptyElement::at(at) + Text::new(label, offset, style);
     chart.draw_series([written]).map_err(fault)?;
     Ok(())
 }
 
-/// Names the marks in the free corner above a falling line.
+/// Names the marks in a row above the chart.
 fn draw_key(area: &Area<'_>, assessment: &Assessment) -> Result<()> {
     let used = assessment.used().count();
     let aside = assessment.intervals.len() - used;
-    let right = pt(WIDTH_PT - 12.0);
-    let row = |index: i32| pt(14.0) + index * pt(12.0);
-    let label = |name: String, index: i32| {
-        Text::new(
-            name,
-            (right - pt(14.0), row(index)),
-            anchored(text(8.0, &INK), HPos::Right, VPos::Center),
-        )
-    };
-    let mark_x = right - pt(5.0);
-    area.draw(&label(format!("used intervals ({used})"), 0))
+    let middle = pt(KEY_PT / 2.0 - 1.0);
+    let style = || anchored(text(8.0, &INK), HPos::Left, VPos::Center);
+    let label = |name: String, left_pt: f64| Text::new(name, (pt(left_pt), middle), style());
+    let stretch = |from_pt: f64, to_pt: f64| vec![(pt(from_pt), middle), (pt(to_pt), middle)];
+    let dot = Circle::new((pt(49.0), middle), pt(1.8), INK.filled());
+    area.draw(&dot).map_err(fault)?;
+    area.draw(&label(format!("used intervals ({used})"), 56.0))
         .map_err(fault)?;
-    area.draw(&Circle::new((mark_x, row(0)), pt(1.8), INK.filled()))
-        .map_err(fault)?;
-    area.draw(&label(format!("set aside ({aside})"), 1))
-        .map_err(fault)?;
-    area.draw(&Cross::new((mark_x, row(1)), pt(1.9), stroke(&QUIET, 0.7)))
+    let cross = Cross::new((pt(149.0), middle), pt(1.9), stroke(&QUIET, 0.7));
+    area.draw(&cross).map_err(fault)?;
+    area.draw(&label(format!("set aside ({aside})"), 156.0))
         .map_err(fault)?;
     if assessment.line.is_some() {
-        area.draw(&label(
-            "line, with the band that holds it (95 %)".to_owned(),
-            2,
-        ))
-        .map_err(fault)?;
-        let band = [
-            (mark_x - pt(5.0), row(2) - pt(3.0)),
-            (mark_x + pt(5.0), row(2) + pt(3.0)),
-        ];
+        let band = [(pt(226.0), middle - pt(3.0)), (pt(238.0), middle + pt(3.0))];
         area.draw(&Rectangle::new(band, BAND.filled()))
             .map_err(fault)?;
-        let stretch = vec![(mark_x - pt(5.0), row(2)), (mark_x + pt(5.0), row(2))];
-        area.draw(&PathElement::new(stretch, stroke(&LINE, 1.8)))
+        let line = PathElement::new(stretch(226.0, 238.0), stroke(&LINE, 1.8));
+        area.draw(&line).map_err(fault)?;
+        area.draw(&label("line with its 95 % band".to_owned(), 243.0))
             .map_err(fault)?;
-        area.draw(&label(
-            "band that holds single intervals (95 %)".to_owned(),
-            3,
-        ))
-        .map_err(fault)?;
-        for dash in [-5.0, -0.5, 4.0] {
-            let from = mark_x + pt(dash);
-            let piece = vec![(from, row(3)), (from + pt(2.0), row(3))];
-            area.draw(&PathElement::new(piece, stroke(&LINE, 0.6)))
-                .map_err(fault)?;
+        for dash_pt in [348.0, 352.5, 357.0] {
+            let dash = PathElement::new(stretch(dash_pt, dash_pt + 2.0), stroke(&LINE, 0.6));
+            area.draw(&dash).map_err(fault)?;
         }
+        area.draw(&label("95 % band of one interval".to_owned(), 364.0))
+            .map_err(fault)?;
     }
     Ok(())
 }

@@ -15,6 +15,10 @@ use crate::units::{clock_from_hours, fixed, zoned};
 
 const HEIGHT_PT: f64 = 238.0;
 const UPPER_PT: f64 = 136.0;
+/// Steps between two clock times on the axis, minutes.
+const CLOCK_STEPS_MIN: [f64; 7] = [5.0, 10.0, 15.0, 30.0, 60.0, 120.0, 240.0];
+/// Most steps on the axis.
+const MOST_CLOCK_TICKS: f64 = 9.0;
 /// Points of a curve; a longer one is thinned.
 const LONGEST_CURVE: usize = 1200;
 /// A time between readings over which no curve is drawn, s.
@@ -96,19 +100,41 @@ fn panel<'a, 'b>(
     let axes = Axes {
         x_name: if has_clock { "local clock time" } else { "" },
         y_name: name,
-        x_text: &|hours| {
-            if has_clock {
-                clock_from_hours(*hours)
-            } else {
-                String::new()
-            }
-        },
+        x_text: &|_| String::new(),
         y_text: &|value| fixed(*value, 0),
-        x_labels: 10,
+        x_labels: 0,
         y_labels: 5,
     };
     draw_axes(&mut chart, &axes)?;
+    draw_clock(&mut chart, span_h, bounds.0, has_clock)?;
     Ok(chart)
+}
+
+/// Ticks at round clock times, which a decimal axis does not find.
+fn draw_clock(
+    chart: &mut Chart<'_, '_>,
+    (from_h, to_h): (f64, f64),
+    bottom: f64,
+    with_text: bool,
+) -> Result<()> {
+    let fits = |minutes: &&f64| (to_h - from_h) * 60.0 / **minutes <= MOST_CLOCK_TICKS;
+    let step_h = CLOCK_STEPS_MIN.iter().find(fits).unwrap_or(&1440.0) / 60.0;
+    let first = (from_h / step_h - 1e-9).ceil() as i64;
+    let last = (to_h / step_h + 1e-9).floor() as i64;
+    let ticks = (first..=last).map(|step| {
+        let hours = step as f64 * step_h;
+        let text_below = if with_text {
+            clock_from_hours(hours)
+        } else {
+            String::new()
+        };
+        let style = anchored(text(8.0, &INK), HPos::Center, VPos::Top);
+        EmptyElement::at((hours, bottom))
+            + PathElement::new(vec![(0, 0), (0, pt(2.2))], stroke(&INK, 0.7))
+            + Text::new(text_below, (0, pt(4.4)), style)
+    });
+    chart.draw_series(ticks).map_err(fault)?;
+    Ok(())
 }
 
 fn shade(chart: &mut Chart<'_, '_>, spans: &[(f64, f64)], (low, high): (f64, f64)) -> Result<()> {

@@ -2,8 +2,9 @@
 
 use serde::Serialize;
 
+use super::headline::spoken_journey;
 use crate::procedure::Assessment;
-use crate::procedure::cooking::{Cooking, START_C, TARGET_C, TimeRange, WaterHeating};
+use crate::procedure::cooking::{Cooking, TARGET_C, TimeRange, WaterHeating};
 use crate::units::{fixed, short, spoken_duration};
 
 /// Section 7.
@@ -48,11 +49,7 @@ fn describe(cooking: &Cooking) -> CookingPart {
         confidence: heating.time.map_or_else(|| "–".to_owned(), spoken_range),
     };
     CookingPart {
-        journey: format!(
-            "from {} to {} °C",
-            fixed(START_C, 0),
-            fixed(cooking.target_c, 0)
-        ),
+        journey: spoken_journey(cooking),
         rows: cooking.heatings.iter().map(row).collect(),
         ends: ends(cooking),
         assumptions: assumptions(cooking),

@@ -9,7 +9,7 @@ use crate::procedure::assess::Rating;
 use crate::procedure::conformity::Level;
 use crate::procedure::cooking::{Cooking, START_C};
 use crate::stats::line::Line;
-use crate::units::{counted, decimals_for, fixed, range, spoken_duration};
+use crate::units::{counted, decimals_for, fixed, range, sentence_case, spoken_duration};
 
 /// Reasons named in the sentence on what was set aside.
 const NAMED_REASONS: usize = 2;
@@ -55,17 +55,17 @@ pub fn headline(assessment: &Assessment) -> Headline {
     let procedure = &assessment.campaign.procedure;
     let level_text = match (conformity.level, &conformity.missing) {
         (Level::Indicative, Some(missing)) => {
-            format!("does not conform to ASAE {procedure}; still missing: {missing}")
+            format!(", does not conform to ASAE {procedure}; still missing: {missing}")
         }
         (Level::Indicative, None) => {
-            format!("does not conform to ASAE {procedure}, for the findings below")
+            format!(", does not conform to ASAE {procedure}, for the findings below")
         }
-        _ => format!("to ASAE {procedure}"),
+        _ => format!(" to ASAE {procedure}"),
     };
     let finding = |finding: &crate::procedure::conformity::Finding| FindingText {
         code: finding.code.to_owned(),
-        text: finding.text.clone(),
-        remedy: finding.remedy.clone(),
+        text: sentence_case(&finding.text),
+        remedy: sentence_case(&finding.remedy),
     };
     Headline {
         label: "Standardised cooking power Ps(50)".to_owned(),
@@ -136,24 +136,34 @@ fn heating_sentence(cooking: &Cooking) -> String {
         .iter()
         .find(|heating| heating.water_kg == 2.0);
     let time = two_kg.and_then(|heating| heating.time);
-    let journey = format!("{} to {} °C", fixed(START_C, 0), fixed(cooking.target_c, 0));
-    let heating = match time {
-        Some(time) => format!(
-            "At that irradiance two kilograms of water go from {journey} in about {}",
-            spoken_duration(time.best_s)
-        ),
-        None => format!("At that irradiance water does not get from {journey}"),
-    };
+    let journey = spoken_journey(cooking);
     let end = match cooking.heat_ends_c {
         Some(ends_c) if ends_c < cooking.boiling_point_c => {
-            format!("the useful heat ends near {} °C", fixed(ends_c, 0))
+            format!("; the useful heat ends near {} °C", fixed(ends_c, 0))
         }
-        _ => format!(
-            "water boils, at {} °C here, before the useful heat ends",
-            fixed(cooking.boiling_point_c, 0)
-        ),
+        _ if cooking.boils_below_target => String::new(),
+        _ => "; the water boils before the useful heat ends".to_owned(),
     };
-    format!("{heating}; {end}.")
+    match time {
+        Some(time) => format!(
+            "At that irradiance two kilograms of water go {journey} in about {}{end}.",
+            spoken_duration(time.best_s)
+        ),
+        None => format!("At that irradiance water does not get {journey}{end}."),
+    }
+}
+
+/// From where to where water is heated: `from 20 to 95 °C`.
+pub fn spoken_journey(cooking: &Cooking) -> String {
+    let start = fixed(START_C, 0);
+    if cooking.boils_below_target {
+        format!(
+            "from {start} °C to boiling ({} °C here)",
+            fixed(cooking.target_c, 1)
+        )
+    } else {
+        format!("from {start} to {} °C", fixed(cooking.target_c, 0))
+    }
 }
 
 fn screening_sentence(assessment: &Assessment) -> String {
