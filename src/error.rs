@@ -63,8 +63,8 @@ impl Problem {
     }
 }
 
-impl fmt::Display for Problem {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+impl Problem {
+    fn write_without_hint(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         write!(f, "{}", self.place.path.display())?;
         if let Some(line) = self.place.line {
             write!(f, ":{line}")?;
@@ -72,7 +72,13 @@ impl fmt::Display for Problem {
         if let Some(item) = &self.place.item {
             write!(f, ": {item}")?;
         }
-        write!(f, ": {}", self.what)?;
+        write!(f, ": {}", self.what)
+    }
+}
+
+impl fmt::Display for Problem {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        self.write_without_hint(f)?;
         if let Some(hint) = &self.hint {
             write!(f, "\nhint: {hint}")?;
         }
@@ -95,6 +101,11 @@ impl Problems {
         } else {
             self.unlisted += 1;
         }
+    }
+
+    /// Puts the problems in the order of their lines.
+    pub fn sort_by_line(&mut self) {
+        self.listed.sort_by_key(|problem| problem.place.line);
     }
 
     /// Whether nothing is wrong.
@@ -132,7 +143,11 @@ impl fmt::Display for Problems {
             if index > 0 {
                 write!(f, "\nerror: ")?;
             }
-            write!(f, "{problem}")?;
+            // Problems that are mended alike share one hint, after the last of them.
+            match self.listed.get(index + 1) {
+                Some(next) if next.hint == problem.hint => problem.write_without_hint(f)?,
+                _ => write!(f, "{problem}")?,
+            }
         }
         if self.unlisted > 0 {
             write!(f, "\nhint: {} more problems are not listed", self.unlisted)?;

@@ -101,7 +101,7 @@ impl fmt::Display for Notice {
             ),
             Notice::NoIntervals { log } => write!(
                 f,
-                "{log}: no two water readings are 9 to 11 minutes apart, so there is no interval; log at least every ten minutes"
+                "{log}: no two water readings are 9 to 11 minutes apart, so there is no interval; log at steps that add up to ten minutes"
             ),
             Notice::IdleExclusion { log, from, to } => write!(
                 f,

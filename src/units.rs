@@ -98,7 +98,12 @@ pub fn spoken_duration(seconds: f64) -> String {
 
 /// A count with its noun: `1 day`, `3 days`.
 pub fn counted(count: usize, noun: &str) -> String {
-    format!("{count} {noun}{}", if count == 1 { "" } else { "s" })
+    counted_plural(count, noun, &format!("{noun}s"))
+}
+
+/// A count with a noun whose plural is not just an s at its end.
+pub fn counted_plural(count: usize, one: &str, more: &str) -> String {
+    format!("{count} {}", if count == 1 { one } else { more })
 }
 
 /// The same text with a capital letter first.
@@ -121,7 +126,7 @@ pub fn listed(words: &[String]) -> String {
 /// A reading's time (microseconds since 1970) in a zone.
 pub fn zoned(time_us: i64, zone: &TimeZone) -> jiff::ZonedDateTime {
     Timestamp::from_microsecond(time_us)
-        .unwrap_or(Timestamp::UNIX_EPOCH)
+        .expect("every time was read from a timestamp")
         .to_zoned_datetime(zone.clone())
 }
 

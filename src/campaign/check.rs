@@ -3,6 +3,7 @@
 use std::fs;
 use std::path::Path;
 
+use image::ImageFormat;
 use jiff::tz::{Offset, TimeZone};
 
 use super::aperture::{Shape, crosses_itself, intercept_area_m2};
@@ -22,6 +23,14 @@ use crate::hash::sha256_hex;
 
 /// The test practice that campaigns are rated by.
 pub const PROCEDURE: &str = "S580.1";
+
+/// Smallest intercept area, m²: a hand's breadth in the square.
+const SMALLEST_AREA_M2: f64 = 1e-3;
+
+/// Longest title or name, characters.
+const LONGEST_NAME: usize = 200;
+/// Longest report number, characters: it stands at the head of every page.
+const LONGEST_NUMBER: usize = 40;
 
 /// Largest campaign file that is read, bytes.
 const LARGEST_FILE: u64 = 4 << 20;
@@ -72,18 +81,12 @@ fn check_text(folder: &Path, file: &Path, text: &str, sha256: String) -> Result<
             format!("leave the key out: {PROCEDURE} is the only procedure there is so far"),
         );
     }
-    for (key, text) in [
-        ("campaign.title", &written.campaign.title),
-        ("cooker.name", &written.cooker.name),
-        ("site.name", &written.site.name),
-    ] {
-        if text.trim().is_empty() {
-            checker.problem(
-                key,
-                "is empty",
-                "say what a reader of the report should see",
-            );
-        }
+    checker.refuse_unprintable();
+    checker.text("campaign.title", &written.campaign.title, LONGEST_NAME);
+    checker.text("cooker.name", &written.cooker.name, LONGEST_NAME);
+    checker.text("site.name", &written.site.name, LONGEST_NAME);
+    if let Some(number) = &written.campaign.report_number {
+        checker.text("campaign.report_number", number, LONGEST_NUMBER);
     }
     checker.positive("load.water_kg", written.load.water_kg, 1000.0, "kg");
     if written.load.vessels == 0 {
@@ -99,6 +102,7 @@ fn check_text(folder: &Path, file: &Path, text: &str, sha256: String) -> Result<
     let campaign = Campaign {
         name: campaign_name(folder),
         file: file.to_path_buf(),
+        text: text.to_owned(),
         sha256,
         title: written.campaign.title,
         demonstration: written.campaign.demonstration,
@@ -122,16 +126,59 @@ fn check_text(folder: &Path, file: &Path, text: &str, sha256: String) -> Result<
 fn check_limits(checker: &mut Checker<'_>, written: &LimitTable) -> Vec<OwnLimit> {
     let entries = written.entries();
     for (key, value) in &entries {
-        checker.in_range(
-            &format!("limits.{key}"),
-            *value,
-            -100.0,
-            10_000.0,
-            "in the key's unit",
-        );
+        let (lowest, highest, unit) = sensible_limit(key);
+        checker.in_range(&format!("limits.{key}"), *value, lowest, highest, unit);
+    }
+    let value_of = |key: &str| {
+        entries
+            .iter()
+            .find(|(set, _)| *set == key)
+            .map(|(_, value)| *value)
+    };
+    for (low, high) in [
+        ("ambient_min_c", "ambient_max_c"),
+        ("water_min_c", "water_max_c"),
+        ("irradiance_min_w_m2", "irradiance_max_w_m2"),
+        ("solar_time_start_h", "solar_time_end_h"),
+    ] {
+        if let (Some(lowest), Some(highest)) = (value_of(low), value_of(high))
+            && lowest >= highest
+        {
+            let what =
+                format!("{low} is {lowest} and {high} is {highest}, so nothing lies between");
+            checker.problem(
+                &format!("limits.{low}"),
+                what,
+                "exchange or correct the two",
+            );
+        }
+    }
+    let is_set = |key: &str| entries.iter().any(|(set, _)| *set == key);
+    for (fixed, moving) in [
+        ("water_min_c", "water_above_ambient_k"),
+        ("water_max_c", "water_below_boiling_k"),
+    ] {
+        if is_set(fixed) && is_set(moving) {
+            checker.problem(
+                &format!("limits.{fixed}"),
+                format!("both {fixed} and {moving} are given, expected one"),
+                "a fixed end of the water window takes the place of the moving one: delete one of the two",
+            );
+        }
     }
     let own_limit = |(key, value)| OwnLimit { key, value };
     entries.into_iter().map(own_limit).collect()
+}
+
+/// Bounds of an own limit, by the unit at the end of its key.
+fn sensible_limit(key: &str) -> (f64, f64, &'static str) {
+    match key {
+        _ if key.ends_with("_w_m2") => (0.0, 2000.0, "W/m²"),
+        _ if key.ends_with("_m_s") => (0.0, 50.0, "m/s"),
+        _ if key.ends_with("_h") => (0.0, 24.0, "h"),
+        _ if key.ends_with("_k") => (0.0, 100.0, "K"),
+        _ => (-40.0, 110.0, "°C"),
+    }
 }
 
 fn check_cooker(checker: &mut Checker<'_>, folder: &Path, written: CookerTable) -> Cooker {
@@ -151,12 +198,24 @@ fn check_cooker(checker: &mut Checker<'_>, folder: &Path, written: CookerTable) 
         .and_then(|table| check_aperture(checker, table));
     let intercept_area_m2 = match (written.intercept_area_m2, &aperture) {
         (Some(area_m2), None) => {
-            checker.positive("cooker.intercept_area_m2", area_m2, 1000.0, "m²");
+            checker.in_range(
+                "cooker.intercept_area_m2",
+                area_m2,
+                SMALLEST_AREA_M2,
+                1000.0,
+                "m²",
+            );
             area_m2
         }
         (None, Some(aperture)) => {
             let area_m2 = intercept_area_m2(&aperture.shape, aperture.incidence_deg);
-            checker.positive("cooker.aperture", area_m2, 1000.0, "m²");
+            if area_m2 < SMALLEST_AREA_M2 {
+                checker.problem(
+                    "cooker.aperture",
+                    format!("encloses {area_m2} m², expected more than {SMALLEST_AREA_M2} m²"),
+                    "check the lengths, in m; list the corners of an outline in order",
+                );
+            }
             area_m2
         }
         (Some(_), Some(_)) => {
@@ -211,17 +270,22 @@ fn check_aperture(checker: &mut Checker<'_>, table: ApertureTable) -> Option<Ape
         89.0,
         "degrees",
     );
+    if !(0.0..=89.0).contains(&incidence_deg) {
+        return None;
+    }
     let mut length = |key: &str, value: Option<f64>| {
         let path = format!("cooker.aperture.{key}");
         match value {
-            Some(value) => checker.positive(&path, value, 100.0, "m"),
-            None => checker.problem(
-                &path,
-                format!("a {} needs the key {key}", table.shape),
-                "measure it, in m",
-            ),
+            Some(value) => checker.positive(&path, value, 100.0, "m").then_some(value),
+            None => {
+                checker.problem(
+                    &path,
+                    format!("a {} needs the key {key}", table.shape),
+                    "measure it, in m",
+                );
+                None
+            }
         }
-        value
     };
     let shape = match table.shape.as_str() {
         "circle" => Shape::Circle {
@@ -299,18 +363,25 @@ fn check_photo(checker: &mut Checker<'_>, folder: &Path, name: &str) -> Option<P
             return None;
         }
     };
-    let extension = match bytes.as_slice() {
-        [0x89, b'P', b'N', b'G', ..] => "png",
-        [0xff, 0xd8, 0xff, ..] => "jpg",
-        _ => {
-            checker.problem(
-                "cooker.photo",
-                format!("\"{name}\" is neither a JPEG nor a PNG picture"),
-                "save the picture as JPEG or PNG",
-            );
-            return None;
-        }
+    let known = [("png", ImageFormat::Png), ("jpg", ImageFormat::Jpeg)];
+    let found = image::guess_format(&bytes).ok();
+    let Some((extension, format)) = known.into_iter().find(|(_, format)| Some(*format) == found)
+    else {
+        checker.problem(
+            "cooker.photo",
+            format!("\"{name}\" is neither a JPEG nor a PNG picture"),
+            "save the picture as JPEG or PNG",
+        );
+        return None;
     };
+    if let Err(error) = image::load_from_memory_with_format(&bytes, format) {
+        checker.problem(
+            "cooker.photo",
+            format!("\"{name}\" is damaged ({error})"),
+            "copy the picture again, or save it anew as JPEG or PNG",
+        );
+        return None;
+    }
     Some(Photo {
         path,
         extension,
@@ -345,10 +416,10 @@ fn check_site(checker: &mut Checker<'_>, written: SiteTable) -> Site {
     }
     let time_zone = parse_zone(&written.time_zone);
     if time_zone.is_none() {
-        let near = jiff::tz::db()
-            .available()
-            .map(|name| name.to_string())
-            .collect::<Vec<_>>();
+        // A zone with digits is an attempt at an offset; the nearest name would mislead.
+        let has_digits = written.time_zone.contains(|c: char| c.is_ascii_digit());
+        let known = jiff::tz::db().available().map(|name| name.to_string());
+        let near: Vec<String> = known.filter(|_| !has_digits).collect();
         let near = nearest(&written.time_zone, near.iter().map(String::as_str))
             .map_or_else(String::new, |near| format!("did you mean \"{near}\"? "));
         checker.problem(
@@ -476,7 +547,11 @@ fn check_instrument(
                 value,
                 0.0,
                 highest,
-                "(a standard uncertainty, k = 1)",
+                match fitting {
+                    "relative_uncertainty" => "as a fraction (0.03 is 3 %)",
+                    "uncertainty_k" => "K",
+                    _ => "m/s",
+                },
             );
             uncertainty = Some(wrap(value));
         } else {
@@ -630,6 +705,7 @@ fn check_run(
         }
     }
     RunPlan {
+        line: checker.line_of(key),
         log: table.log,
         path,
         water_kg: table.water_kg.unwrap_or(campaign_water_kg),

@@ -18,7 +18,7 @@ const DEEPEST: usize = 6;
 ///
 /// # Errors
 /// [`Error::Usage`] for a path that does not exist, is another file, or holds
-/// no campaign, and for two campaigns that would write the same output files.
+/// no campaign.
 pub fn find_campaigns(paths: &[PathBuf]) -> Result<Vec<PathBuf>> {
     let mut problems = Problems::default();
     let mut folders = Vec::new();
@@ -28,25 +28,38 @@ pub fn find_campaigns(paths: &[PathBuf]) -> Result<Vec<PathBuf>> {
             Err(problem) => problems.push(problem),
         }
     }
-    let mut seen: Vec<(PathBuf, String)> = Vec::new();
-    let mut distinct = Vec::new();
+    if !problems.is_empty() {
+        return Err(Error::Usage(problems));
+    }
+    let mut seen = Vec::new();
+    folders.retain(|folder| {
+        let real = fs::canonicalize(folder).unwrap_or_else(|_| folder.clone());
+        let is_new = !seen.contains(&real);
+        seen.push(real);
+        is_new
+    });
+    Ok(folders)
+}
+
+/// Outputs are named after their campaign's folder, so no two may share a name.
+///
+/// # Errors
+/// [`Error::Usage`] with every folder whose name an earlier one has.
+pub fn refuse_same_names(folders: &[PathBuf]) -> Result<()> {
+    let mut problems = Problems::default();
+    let mut names = Vec::new();
     for folder in folders {
-        let real = fs::canonicalize(&folder).unwrap_or_else(|_| folder.clone());
-        if seen.iter().any(|(other, _)| *other == real) {
-            continue;
-        }
-        let name = campaign_name(&folder);
-        if seen.iter().any(|(_, other)| *other == name) {
+        let name = campaign_name(folder);
+        if names.contains(&name) {
             problems.push(
-                Problem::at(&folder, format!("a second campaign folder named \"{name}\""))
+                Problem::at(folder, format!("a second campaign folder named \"{name}\""))
                     .hint("outputs are named after the folder: rename one, or rate them one at a time into different --out folders"),
             );
         }
-        seen.push((real, name));
-        distinct.push(folder);
+        names.push(name);
     }
     if problems.is_empty() {
-        Ok(distinct)
+        Ok(())
     } else {
         Err(Error::Usage(problems))
     }

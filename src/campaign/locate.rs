@@ -7,6 +7,12 @@ use toml::de::{DeTable, DeValue};
 use super::schema::CampaignFile;
 use crate::error::{Error, Problem, Problems, Result};
 
+/// Smallest quantity that counts as more than nothing, in any unit of the file.
+const SMALLEST: f64 = 1e-6;
+
+/// Tables that every campaign file has.
+const NEEDED_TABLES: [&str; 4] = ["campaign", "cooker", "site", "load"];
+
 /// The text of a campaign file with the problems found in it so far.
 pub struct Checker<'t> {
     file: PathBuf,
@@ -29,20 +35,80 @@ impl<'t> Checker<'t> {
     /// Parses the text.
     ///
     /// # Errors
-    /// [`Error::Campaign`] with the line for a syntax error, an unknown key
+    /// [`Error::Campaign`] with the place for a syntax error, an unknown key
     /// (with the nearest known one), a missing key or a value of a wrong type.
     pub fn parse(&self) -> Result<CampaignFile> {
+        if self.text.trim().is_empty() {
+            let problem = Problem::at(&self.file, "is empty")
+                .hint("simmerline new FOLDER writes a campaign file to fill in");
+            return Err(Error::Campaign(problem.into()));
+        }
         toml::from_str(self.text).map_err(|error| {
-            let message = error.message().trim().to_owned();
-            let mut problem = Problem::at(&self.file, message.replace('`', "\""));
+            let message = error.message().trim();
+            let mut problem =
+                Problem::at(&self.file, plain_message(message)).hint(hint_for(message));
             if let Some(span) = error.span() {
                 problem = problem.line(self.line_at(span.start));
-            }
-            if let Some(hint) = hint_for(&message) {
-                problem = problem.hint(hint);
+                if let Some(item) = self.item_at(span.start) {
+                    problem = problem.item(item);
+                }
             }
             Error::Campaign(problem.into())
         })
+    }
+
+    /// Table and key at an offset in the text, as a person reads them.
+    fn item_at(&self, offset: usize) -> Option<String> {
+        let end = self.text[offset..]
+            .find('\n')
+            .map_or(self.text.len(), |end| offset + end);
+        let upto = &self.text[..end];
+        let header = upto
+            .lines()
+            .rev()
+            .map(str::trim)
+            .find(|line| line.starts_with('['));
+        let header = header.and_then(|line| line.rfind(']').map(|end| &line[..=end]));
+        let key = upto
+            .lines()
+            .next_back()
+            .and_then(|line| line.split_once('='));
+        let key = key
+            .map(|(key, _)| key.trim())
+            .filter(|key| !key.starts_with(['#', '[']));
+        match (header, key) {
+            (Some(header), Some(key)) => Some(format!("{header} {key}")),
+            (header, key) => header.or(key).map(str::to_owned),
+        }
+    }
+
+    /// Notes every character of the text that cannot be printed.
+    pub fn refuse_unprintable(&mut self) {
+        let text = self.text;
+        let mut seen = Vec::new();
+        let Some(tree) = self.tree.clone() else {
+            return;
+        };
+        visit_strings(&DeValue::Table(tree), &mut |string, start| {
+            let Some(wrong) = string.chars().find(|&c| is_unprintable(c)) else {
+                return;
+            };
+            seen.push((start, wrong));
+        });
+        for (start, wrong) in seen {
+            let line = 1 + text[..start].matches('\n').count() as u64;
+            let code = wrong as u32;
+            let mut problem = Problem::at(
+                &self.file,
+                format!("holds the character U+{code:04X}, which cannot be printed"),
+            )
+            .line(line)
+            .hint("delete it; it often comes along when text is copied");
+            if let Some(item) = self.item_at(start) {
+                problem = problem.item(item);
+            }
+            self.problems.push(problem);
+        }
     }
 
     /// Notes a problem with a key such as `site.latitude_deg` or `run.2.log`.
@@ -59,21 +125,37 @@ impl<'t> Checker<'t> {
     /// Notes a problem unless the number lies between the bounds, both allowed.
     pub fn in_range(&mut self, key: &str, value: f64, lowest: f64, highest: f64, unit: &str) {
         if !(lowest..=highest).contains(&value) {
-            self.problem(
-                key,
-                format!("found {value}, expected {lowest} to {highest} {unit}"),
-                format!("correct the value; it must be in {unit}"),
-            );
+            let what = format!("found {value}, expected {lowest} to {highest} {unit}");
+            self.problem(key, what, "correct the value");
         }
     }
 
-    /// Notes a problem unless the number is greater than zero and no greater than `highest`.
-    pub fn positive(&mut self, key: &str, value: f64, highest: f64, unit: &str) {
-        if !(value > 0.0 && value <= highest) {
+    /// Notes a problem unless the number is more than zero and no
+    /// greater than `highest`. Says whether it is.
+    pub fn positive(&mut self, key: &str, value: f64, highest: f64, unit: &str) -> bool {
+        let is_right = (SMALLEST..=highest).contains(&value);
+        if !is_right {
+            let what = format!("found {value}, expected more than 0 and at most {highest} {unit}");
+            self.problem(key, what, "correct the value");
+        }
+        is_right
+    }
+
+    /// Notes a problem if a text is empty or longer than its place on paper.
+    pub fn text(&mut self, key: &str, text: &str, longest: usize) {
+        let letters = text.chars().count();
+        if text.trim().is_empty() {
             self.problem(
                 key,
-                format!("found {value}, expected more than 0 and at most {highest} {unit}"),
-                format!("correct the value; it must be in {unit}"),
+                "is empty",
+                "say what a reader of the report should see",
+            );
+        } else if letters > longest {
+            let what = format!("is {letters} characters long, expected at most {longest}");
+            self.problem(
+                key,
+                what,
+                "shorten it; description and notes have room for more",
             );
         }
     }
@@ -82,10 +164,11 @@ impl<'t> Checker<'t> {
     ///
     /// # Errors
     /// [`Error::Campaign`] with every problem noted.
-    pub fn finish<T>(self, value: T) -> Result<T> {
+    pub fn finish<T>(mut self, value: T) -> Result<T> {
         if self.problems.is_empty() {
             Ok(value)
         } else {
+            self.problems.sort_by_line();
             Err(Error::Campaign(self.problems))
         }
     }
@@ -149,29 +232,83 @@ pub fn nearest<'w>(wrong: &str, words: impl IntoIterator<Item = &'w str>) -> Opt
         .map(|(_, word)| word)
 }
 
-fn hint_for(message: &str) -> Option<String> {
-    let quoted: Vec<&str> = message.split('`').skip(1).step_by(2).collect();
+/// Control characters, byte-order marks, private use and non-characters.
+fn is_unprintable(character: char) -> bool {
+    let code = character as u32;
+    let is_break = matches!(character, '\n' | '\r' | '\t');
+    (character.is_control() && !is_break)
+        || matches!(code, 0xFEFF | 0xE000..=0xF8FF | 0xF0000.. | 0xFDD0..=0xFDEF)
+        || code & 0xFFFE == 0xFFFE
+}
+
+fn visit_strings(value: &DeValue<'_>, visit: &mut impl FnMut(&str, usize)) {
+    fn below(value: &toml::Spanned<DeValue<'_>>, visit: &mut impl FnMut(&str, usize)) {
+        match value.get_ref() {
+            DeValue::String(text) => visit(text, value.span().start),
+            other => visit_strings(other, visit),
+        }
+    }
+    match value {
+        DeValue::Array(items) => items.iter().for_each(|item| below(item, visit)),
+        DeValue::Table(table) => table.values().for_each(|item| below(item, visit)),
+        _ => {}
+    }
+}
+
+/// What the parser says, in the words of somebody who writes the file.
+fn plain_message(message: &str) -> String {
+    let first_quoted = message.split('`').nth(1).unwrap_or_default();
     if message.starts_with("unknown field") {
-        let (wrong, known) = quoted.split_first()?;
-        let list = known.join(", ");
-        return Some(match nearest(wrong, known.iter().copied()) {
-            Some(near) => format!("did you mean \"{near}\"? known here: {list}"),
-            None => format!("known here: {list}"),
-        });
+        return format!("unknown key \"{first_quoted}\"");
     }
     if message.starts_with("missing field") {
-        let key = quoted.first()?;
-        return Some(format!(
-            "add the key \"{key}\"; simmerline new writes a file that shows every key"
-        ));
+        return if NEEDED_TABLES.contains(&first_quoted) {
+            format!("the table [{first_quoted}] is missing")
+        } else {
+            format!("the key \"{first_quoted}\" is missing")
+        };
     }
-    if message.starts_with("invalid type") {
-        return Some(
-            "text goes in quotes, numbers do not and have a decimal point, not a comma".to_owned(),
-        );
+    if message.starts_with("invalid basic string") {
+        return "text in quotes is not closed on this line".to_owned();
     }
-    Some(
-        "text goes in quotes, a table starts with [name], each key has a line of its own"
-            .to_owned(),
-    )
+    let words = [
+        ("invalid type: sequence", "found a list"),
+        ("invalid type: map", "found a table"),
+        ("invalid type:", "found"),
+        ("invalid value:", "found"),
+        ("expected f64", "expected a number"),
+        ("expected u32", "expected a whole number"),
+        (
+            "expected a boolean",
+            "expected true or false, without quotes",
+        ),
+        ("expected a string", "expected text in quotes"),
+        ("expected a sequence", "expected a list in brackets"),
+        ("expected a map", "expected a table"),
+        ("`", "\""),
+    ];
+    words
+        .iter()
+        .fold(message.to_owned(), |text, (theirs, ours)| {
+            text.replace(theirs, ours)
+        })
+}
+
+fn hint_for(message: &str) -> String {
+    let quoted: Vec<&str> = message.split('`').skip(1).step_by(2).collect();
+    if let (true, [wrong, known @ ..]) = (message.starts_with("unknown field"), quoted.as_slice()) {
+        return match nearest(wrong, known.iter().copied()) {
+            Some(near) => format!("did you mean \"{near}\"?"),
+            None => format!("known here: {}", known.join(", ")),
+        };
+    }
+    if let (true, [key, ..]) = (message.starts_with("missing field"), quoted.as_slice()) {
+        let what = if NEEDED_TABLES.contains(key) {
+            "the table"
+        } else {
+            "the key"
+        };
+        return format!("add {what}; simmerline new FOLDER writes a file that shows every key");
+    }
+    "text goes in quotes; a number has none, and a decimal point, not a comma; a table starts with [name]; each key has a line of its own".to_owned()
 }

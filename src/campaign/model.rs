@@ -15,6 +15,8 @@ pub struct Campaign {
     pub name: String,
     /// The campaign file, as the user would name it.
     pub file: PathBuf,
+    /// Its text.
+    pub text: String,
     /// SHA-256 of the campaign file, lower-case hex.
     pub sha256: String,
     pub title: String,
@@ -178,6 +180,8 @@ pub struct OwnLimit {
 /// One heating of one load, from one log.
 #[derive(Debug, Clone)]
 pub struct RunPlan {
+    /// Line of the run in the campaign file.
+    pub line: Option<u64>,
     /// The log's name as the campaign file gives it.
     pub log: String,
     pub path: PathBuf,

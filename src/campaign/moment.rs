@@ -1,7 +1,7 @@
 //! Times a tester writes by hand: a clock time, or a full date and time.
 
 use jiff::civil::{Date, DateTime, Time};
-use jiff::tz::TimeZone;
+use jiff::tz::{AmbiguousOffset, TimeZone};
 use serde::Deserialize;
 
 /// A time in the campaign file as written: a string, or TOML's own date-time.
@@ -49,15 +49,19 @@ impl Moment {
     }
 
     /// Microseconds since 1970 in the site's zone, on the run's date where the
-    /// moment has none; `None` for a time that does not exist there.
+    /// moment has none; `None` for a time that the clocks there skipped. Of a time that
+    /// they showed twice it is the first.
     pub fn resolve_us(&self, run_date: Date, zone: &TimeZone) -> Option<i64> {
         let local = match self {
             Moment::Instant(instant) => return Some(instant.as_microsecond()),
             Moment::Local(local) => *local,
             Moment::Clock(clock) => run_date.to_datetime(*clock),
         };
-        let instant = zone.to_ambiguous_timestamp(local).compatible().ok()?;
-        Some(instant.as_microsecond())
+        let ambiguous = zone.to_ambiguous_timestamp(local);
+        if matches!(ambiguous.offset(), AmbiguousOffset::Gap { .. }) {
+            return None;
+        }
+        Some(ambiguous.compatible().ok()?.as_microsecond())
     }
 }
 

@@ -71,10 +71,10 @@ pub enum Command {
     #[command(after_help = format!("{NEW_HELP}\n\n{EXIT_CODES}"))]
     New(NewOptions),
     /// Print a completion script for a shell
-    #[command(after_help = COMPLETIONS_HELP)]
+    #[command(after_help = format!("{COMPLETIONS_HELP}\n\n{EXIT_CODES}"))]
     Completions(CompletionsOptions),
     /// Print the manual page
-    #[command(after_help = MANUAL_HELP)]
+    #[command(after_help = format!("{MANUAL_HELP}\n\n{EXIT_CODES}"))]
     Manual,
 }
 

@@ -132,6 +132,7 @@ fn verdict(assessment: &Assessment) -> String {
         });
     let missing = match (&conformity.missing, conformity.level) {
         (Some(missing), _) => format!("; still missing: {missing}"),
+        (None, _) if assessment.rating.is_none() => String::new(),
         (None, Level::Indicative) => "; intervals and days are enough, but see below".to_owned(),
         (None, _) => "; intervals and days are enough".to_owned(),
     };

@@ -8,7 +8,7 @@ use jiff::Timestamp;
 
 use super::args::ReportOptions;
 use super::terminal::{Align, print, print_error, print_note, table};
-use crate::campaign::find::find_campaigns;
+use crate::campaign::find::{find_campaigns, refuse_same_names};
 use crate::error::{Error, Problem, Result};
 use crate::procedure::Assessment;
 use crate::procedure::conformity::Level;
@@ -19,6 +19,9 @@ use crate::units::{decimals_for, fixed, range};
 /// Environment variable that fixes the time of issue, seconds since 1970.
 const FIXED_TIME: &str = "SOURCE_DATE_EPOCH";
 
+/// End of the last year that a PDF can be dated in, seconds since 1970.
+const END_OF_9999_S: i64 = 253_402_300_800;
+
 /// Rates each campaign and writes its outputs.
 ///
 /// # Errors
@@ -26,6 +29,7 @@ const FIXED_TIME: &str = "SOURCE_DATE_EPOCH";
 /// what is wrong with a single campaign is printed, and told by the exit code.
 pub fn run(options: &ReportOptions) -> Result<u8> {
     let folders = find_campaigns(&options.paths)?;
+    refuse_same_names(&folders)?;
     let issued = time_of_issue()?;
     prepare_folder(&options.out)?;
     let progress = progress_bar(folders.len(), options.quiet);
@@ -72,6 +76,7 @@ fn time_of_issue() -> Result<Timestamp> {
     };
     let seconds = fixed.to_str().and_then(|text| text.trim().parse().ok());
     seconds
+        .filter(|seconds| (0..END_OF_9999_S).contains(seconds))
         .and_then(|seconds| Timestamp::from_second(seconds).ok())
         .ok_or_else(|| {
             let found = fixed.to_string_lossy();

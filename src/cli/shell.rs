@@ -1,8 +1,7 @@
 //! `completions` and `manual`: what a shell and `man` want to know.
 
-use std::io;
-
-use clap::CommandFactory;
+use clap::{Command, CommandFactory};
+use clap_mangen::Man;
 
 use super::args::{Arguments, CompletionsOptions};
 use super::terminal::print;
@@ -29,23 +28,37 @@ pub fn completions(options: &CompletionsOptions) -> Result<u8> {
 /// # Errors
 /// [`Error::Internal`] if the page cannot be set.
 pub fn manual() -> Result<u8> {
-    let mut page = Vec::new();
-    let render = |page: &mut Vec<u8>| -> io::Result<()> {
-        let mut whole = Arguments::command();
-        whole.build();
-        clap_mangen::Man::new(whole.clone()).render(page)?;
-        for command in whole
-            .get_subcommands()
-            .filter(|command| command.get_name() != "help")
-        {
-            let man = clap_mangen::Man::new(command.clone());
-            man.render_name_section(page)?;
+    let mut whole = Arguments::command();
+    whole.build();
+    let mut page = render(&whole, |man, page| man.render(page))?;
+    for command in whole
+        .get_subcommands()
+        .filter(|command| command.get_name() != "help")
+    {
+        let about = command
+            .get_about()
+            .map(ToString::to_string)
+            .unwrap_or_default();
+        let sections = render(command, |man, page| {
             man.render_synopsis_section(page)?;
             man.render_options_section(page)?;
-        }
-        Ok(())
-    };
-    render(&mut page).map_err(|error| Error::Internal(error.to_string()))?;
-    print(&String::from_utf8_lossy(&page));
+            man.render_extra_section(page)
+        })?;
+        page += &format!(".SH {}\n{about}\n", command.get_name().to_uppercase());
+        page += &sections.replace(".SH ", ".SS ");
+    }
+    // What stands below a command's options is examples and exit codes.
+    print(&page.replace(" EXTRA\n", " EXAMPLES\n"));
     Ok(0)
+}
+
+/// Sections of a command's page as text.
+fn render(
+    command: &Command,
+    sections: impl FnOnce(&Man, &mut Vec<u8>) -> std::io::Result<()>,
+) -> Result<String> {
+    let mut page = Vec::new();
+    let internal = |error: &dyn std::fmt::Display| Error::Internal(error.to_string());
+    sections(&Man::new(command.clone()), &mut page).map_err(|error| internal(&error))?;
+    String::from_utf8(page).map_err(|error| internal(&error))
 }

@@ -17,12 +17,16 @@ pub fn print(text: &str) {
 
 /// Prints an error to standard error.
 pub fn print_error(error: &Error) {
-    eprintln!("error: {error}");
+    print_to_stderr(&format!("error: {error}\n"));
 }
 
 /// Prints a remark to standard error.
 pub fn print_note(note: &str) {
-    eprintln!("note: {note}");
+    print_to_stderr(&format!("note: {note}\n"));
+}
+
+fn print_to_stderr(text: &str) {
+    let _closed_pipe = io::stderr().lock().write_all(text.as_bytes());
 }
 
 /// Which edge of its column a cell keeps to.

@@ -76,6 +76,7 @@ pub const TIME_HEADER: &str = "time";
 #[derive(Debug, Clone, PartialEq)]
 pub struct ColumnMap {
     pub time: usize,
+    pub time_header: String,
     /// One entry a sensor, in the order of [`Quantity::ALL`].
     pub sensors: Vec<Sensor>,
     /// Headers that no quantity was found for.
@@ -168,6 +169,7 @@ pub fn map_columns(
         .collect();
     Ok(ColumnMap {
         time,
+        time_header: header[time].clone(),
         sensors,
         ignored,
     })

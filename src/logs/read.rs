@@ -67,10 +67,10 @@ pub fn read_bytes(
         rows.read(line, row, problems);
     });
     if walked.rows == 0 && problems.is_empty() {
-        problems.push(
-            Problem::at(path, "has a header and no readings")
-                .hint("was the logger's memory read out? copy the log again"),
-        );
+        problems
+            .push(Problem::at(path, "has a header and no readings").hint(
+                "write the readings below the header, or copy the log from the logger again",
+            ));
     }
     if !problems.is_empty() {
         return Err(Error::Input(problems));
@@ -156,13 +156,20 @@ impl<'m> RowReader<'m> {
         let text = row.get(self.map.time).unwrap_or_default();
         match self.clock.read_us(text) {
             Ok(time_us) => self.frame.push(time_us, self.values.iter().copied()),
-            Err(fault) => problems.push(time_problem(self.path, line, text, fault)),
+            Err(fault) => {
+                let problem = time_problem(self.path, text, fault);
+                problems.push(
+                    problem
+                        .line(line)
+                        .item(format!("column \"{}\"", self.map.time_header)),
+                );
+            }
         }
     }
 }
 
-fn time_problem(path: &Path, line: u64, text: &str, fault: ClockFault) -> Problem {
-    let problem = |what: String| Problem::at(path, what).line(line).item("time");
+fn time_problem(path: &Path, text: &str, fault: ClockFault) -> Problem {
+    let problem = |what: String| Problem::at(path, what);
     let found = shortened(text);
     match fault {
         ClockFault::Blank => problem("the time is missing".to_owned())

@@ -49,7 +49,8 @@ pub struct Readings {
 }
 
 impl Readings {
-    /// Keeps the readings from one time to another, both included.
+    /// Keeps the readings from one time to another, both included. A quantity of
+    /// which none is left counts as not measured.
     pub fn keep(&mut self, from_us: i64, to_us: i64) {
         self.time_us.retain(|time| (from_us..=to_us).contains(time));
         self.water_c.keep(from_us, to_us);
@@ -58,8 +59,11 @@ impl Readings {
             &mut self.irradiance_w_m2,
             &mut self.wind_m_s,
         ];
-        for series in others.into_iter().flatten() {
-            series.keep(from_us, to_us);
+        for quantity in others {
+            if let Some(series) = quantity {
+                series.keep(from_us, to_us);
+            }
+            quantity.take_if(|series| series.value.is_empty());
         }
     }
 }

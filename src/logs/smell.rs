@@ -9,6 +9,8 @@ use crate::units::fixed;
 
 /// Share of readings out of range beyond which the unit, not a sensor, is at fault.
 const WRONG_UNIT_SHARE: f64 = 0.05;
+/// So few readings out of range are slips, however short the log.
+const MOST_SLIPS: usize = 2;
 
 /// Largest irradiance of a log that looks like kW/m².
 const LARGEST_KILOWATTS: f64 = 3.0;
@@ -47,10 +49,13 @@ pub fn take_out_faults(
         .fold(f64::NEG_INFINITY, f64::max);
     if quantity == Quantity::Irradiance && total > 0 && (0.05..LARGEST_KILOWATTS).contains(&highest)
     {
-        return Err(wrong_unit(path, quantity, highest)
+        let what = format!("found nothing above {highest}, expected hundreds of W/m²");
+        return Err(Problem::at(path, what)
+            .item(quantity.name())
             .hint("this looks like kW/m²: multiply the column by 1000"));
     }
-    if wrong as f64 > WRONG_UNIT_SHARE * total as f64 {
+    let is_slip = wrong <= MOST_SLIPS && wrong < total;
+    if !is_slip && wrong as f64 > WRONG_UNIT_SHARE * total as f64 {
         let hint = match quantity {
             Quantity::Water | Quantity::Ambient if highest <= 250.0 => {
                 "this looks like °F: convert the column to °C, (°F − 32)/1.8"
@@ -76,9 +81,8 @@ fn wrong_unit(path: &Path, quantity: Quantity, highest: f64) -> Problem {
     Problem::at(
         path,
         format!(
-            "found up to {}, expected {} between {} and {} {unit}",
+            "found up to {}, expected between {} and {} {unit}",
             fixed(highest, 1),
-            quantity.name(),
             fixed(*range.start(), 0),
             fixed(*range.end(), 0),
         ),

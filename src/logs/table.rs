@@ -15,6 +15,7 @@ const OTHER_SEPARATORS: [(char, &str); 3] = [(';', "semicolons"), ('\t', "tabs")
 /// A log whose header has been read.
 pub struct Table<'t> {
     path: &'t Path,
+    text: &'t str,
     /// Header cells, trimmed.
     pub header: Vec<String>,
     reader: Reader<&'t [u8]>,
@@ -51,7 +52,7 @@ impl<'t> Table<'t> {
                     .hint("was the logger's memory read out? copy the log again"),
             );
         }
-        let line = first.position().map_or(1, csv::Position::line);
+        let line = line_of(text, &first);
         if let [only] = first.iter().collect::<Vec<_>>().as_slice() {
             for (separator, name) in OTHER_SEPARATORS {
                 if only.contains(separator) {
@@ -66,6 +67,7 @@ impl<'t> Table<'t> {
         }
         Ok(Table {
             path,
+            text,
             header: first.iter().map(|cell| cell.trim().to_owned()).collect(),
             reader,
         })
@@ -89,7 +91,7 @@ impl<'t> Table<'t> {
                     return walked;
                 }
             }
-            let line = row.position().map_or(0, csv::Position::line);
+            let line = line_of(self.text, &row);
             if row.iter().all(|cell| cell.trim().is_empty()) {
                 walked.blank_rows += 1;
             } else if row.len() == self.header.len() {
@@ -97,6 +99,17 @@ impl<'t> Table<'t> {
                 visit(line, &row, problems);
             } else {
                 let (found, expected) = (row.len(), self.header.len());
+                if row.iter().any(|cell| cell.contains('\n')) {
+                    problems.push(
+                        Problem::at(
+                            self.path,
+                            "a quotation mark opened here is not closed on this line",
+                        )
+                        .line(line)
+                        .hint("delete the quotation mark, or close it"),
+                    );
+                    continue;
+                }
                 problems.push(
                     Problem::at(
                         self.path,
@@ -110,6 +123,20 @@ impl<'t> Table<'t> {
             }
         }
     }
+}
+
+/// Line of a row, counted from 1. The reader's own position is that before the
+/// blank lines and remarks that it passed over to get to the row.
+fn line_of(text: &str, row: &StringRecord) -> u64 {
+    let Some(position) = row.position() else {
+        return 1;
+    };
+    let from = usize::try_from(position.byte()).unwrap_or(usize::MAX);
+    let rest = text.as_bytes().get(from..).unwrap_or_default();
+    let lines = rest.split(|&byte| byte == b'\n');
+    let passed_over =
+        lines.take_while(|line| matches!(line.first(), None | Some(&b'\r' | &COMMENT)));
+    position.line() + passed_over.count() as u64
 }
 
 fn unreadable(path: &Path, error: &csv::Error) -> Problem {

@@ -5,6 +5,9 @@ use std::path::Path;
 
 use crate::error::Problem;
 
+/// Byte-order marks of UTF-16.
+const UTF_16_MARKS: [&[u8]; 2] = [b"\xff\xfe", b"\xfe\xff"];
+
 /// Decodes a log's bytes. So far: UTF-8, with or without a byte-order mark.
 ///
 /// # Errors
@@ -16,6 +19,10 @@ pub fn decode<'b>(path: &Path, bytes: &'b [u8]) -> Result<Cow<'b, str>, Problem>
             Problem::at(path, "is empty, expected a header and readings")
                 .hint("was the logger's memory read out? copy the log again"),
         );
+    }
+    if UTF_16_MARKS.iter().any(|mark| bytes.starts_with(mark)) {
+        return Err(Problem::at(path, "is UTF-16 text, expected UTF-8")
+            .hint("save the log as CSV in UTF-8"));
     }
     if let Some(offset) = bytes.iter().position(|&byte| byte == 0) {
         return Err(Problem::at(

@@ -6,20 +6,21 @@ use jiff::tz::TimeZone;
 use super::budget::{Budget, draw_up};
 use super::conformity::{Conformity, judge};
 use super::cooking::{Cooking, cook};
-use super::intervals::{Hole, Interval, find_holes, form_intervals};
+use super::intervals::{Interval, find_holes, form_intervals};
 use super::limits::Limit;
 use super::limits::{Limits, RATING_DIFFERENCE_K};
-use super::screen::{ExcludedSpan, Reason, Surroundings, breaks, has_long_gust, screen_run};
+use super::run::{Run, prepare_run, run_notices};
+use super::screen::{Reason, Surroundings, breaks, has_long_gust, screen_run};
 use crate::campaign::Campaign;
 use crate::campaign::find::CAMPAIGN_FILE;
-use crate::campaign::model::{RunPlan, Site};
-use crate::error::{Error, Problem, Problems, Result};
-use crate::logs::{Log, Readings};
+use crate::campaign::model::Site;
+use crate::error::{Error, Problems, Result};
+use crate::logs::Log;
 use crate::notice::Notice;
 use crate::physics::air::pressure_pa;
 use crate::physics::water::boiling_point_c;
 use crate::stats::line::{self, Line, fit_line};
-use crate::units::{local_clock, spoken_date, zoned};
+use crate::units::zoned;
 
 /// Pascals in a hectopascal.
 const PA_PER_HPA: f64 = 100.0;
@@ -44,25 +45,6 @@ pub struct Assessment {
     /// What the line means for a pot of water.
     pub cooking: Option<Cooking>,
     pub notices: Vec<Notice>,
-}
-
-/// One run as rated.
-#[derive(Debug, Clone)]
-pub struct Run {
-    pub plan: RunPlan,
-    /// Local date of the first reading.
-    pub date: Date,
-    /// Water over intercept area, kg/m².
-    pub load_kg_m2: f64,
-    pub readings: Readings,
-    /// Number of intervals, and of those that are used.
-    pub intervals: usize,
-    pub used: usize,
-    pub holes: Vec<Hole>,
-    /// Wind stayed over the gust limit for too long: the whole run is set aside.
-    pub has_long_gust: bool,
-    /// SHA-256 of the log.
-    pub sha256: String,
 }
 
 /// The single figure, W.
@@ -178,7 +160,13 @@ impl Assessment {
 
     /// Local dates with used intervals, in order.
     pub fn used_dates(&self) -> Vec<Date> {
-        used_dates(&self.intervals, &self.campaign.site.time_zone)
+        local_dates(self.used(), &self.campaign.site.time_zone)
+    }
+
+    /// Local dates with intervals that are on the line, in order.
+    pub fn line_dates(&self) -> Vec<Date> {
+        let on_line = self.used().filter(|interval| interval.point().is_some());
+        local_dates(on_line, &self.campaign.site.time_zone)
     }
 
     /// How many intervals break a limit.
@@ -217,11 +205,12 @@ impl Assessment {
     }
 }
 
-/// Local dates on which used intervals start, in order.
-pub fn used_dates(intervals: &[Interval], zone: &TimeZone) -> Vec<Date> {
+/// Local dates on which intervals start, in order.
+pub fn local_dates<'i>(
+    intervals: impl Iterator<Item = &'i Interval>,
+    zone: &TimeZone,
+) -> Vec<Date> {
     let mut dates: Vec<Date> = intervals
-        .iter()
-        .filter(|interval| interval.is_used())
         .map(|interval| zoned(interval.start_us, zone).date())
         .collect();
     dates.sort();
@@ -254,112 +243,4 @@ fn rate(line: &Line) -> Rating {
         prediction_w: line.prediction(at_k),
         is_extrapolated: at_k < lowest_k || at_k > highest_k,
     }
-}
-
-/// Trims a log to the run's start and end, and places the excluded spans in time.
-fn prepare_run(
-    campaign: &Campaign,
-    plan: RunPlan,
-    log: Log,
-    notices: &mut Vec<Notice>,
-) -> std::result::Result<(Run, Vec<ExcludedSpan>), Problem> {
-    let zone = &campaign.site.time_zone;
-    let mut readings = log.readings;
-    let first_us = readings.time_us.first().copied().unwrap_or_default();
-    let date = zoned(first_us, zone).date();
-    if let Some(stated) = plan.date
-        && stated != date
-    {
-        notices.push(Notice::DateDiffers {
-            log: plan.log.clone(),
-            stated: spoken_date(stated),
-            found: spoken_date(date),
-        });
-    }
-    let fail = |what: &str, hint: &str| {
-        Problem::at(&campaign.file, what)
-            .item(format!("[[run]] with log \"{}\"", plan.log))
-            .hint(hint)
-    };
-    let resolve = |moment: &crate::campaign::moment::Moment| {
-        moment.resolve_us(date, zone).ok_or_else(|| {
-            fail(
-                "a start, end or exclusion is at a time that the zone does not have",
-                "correct the date or the time",
-            )
-        })
-    };
-    let start_us = plan
-        .start
-        .as_ref()
-        .map(resolve)
-        .transpose()?
-        .unwrap_or(i64::MIN);
-    let end_us = plan
-        .end
-        .as_ref()
-        .map(resolve)
-        .transpose()?
-        .unwrap_or(i64::MAX);
-    let before = readings.time_us.len();
-    readings.keep(start_us, end_us);
-    if readings.time_us.is_empty() || readings.water_c.value.is_empty() {
-        return Err(fail(
-            "no reading lies between its start and end",
-            "correct start and end; without a date they are clock times on the day of the first reading",
-        ));
-    }
-    let trimmed = before - readings.time_us.len();
-    if trimmed > 0 {
-        notices.push(Notice::ReadingsTrimmed {
-            log: plan.log.clone(),
-            readings: trimmed,
-        });
-    }
-    let mut excluded = Vec::new();
-    for exclusion in &plan.exclusions {
-        let (from_us, to_us) = (resolve(&exclusion.from)?, resolve(&exclusion.to)?);
-        if to_us <= from_us {
-            return Err(fail(
-                "an excluded span ends before it begins",
-                "exchange from and to",
-            ));
-        }
-        excluded.push(ExcludedSpan { from_us, to_us });
-    }
-    let run = Run {
-        date,
-        load_kg_m2: plan.water_kg / campaign.cooker.intercept_area_m2,
-        plan,
-        readings,
-        intervals: 0,
-        used: 0,
-        holes: Vec::new(),
-        has_long_gust: false,
-        sha256: log.sha256,
-    };
-    Ok((run, excluded))
-}
-
-fn run_notices(
-    run: &Run,
-    intervals: &[Interval],
-    excluded: &[ExcludedSpan],
-    zone: &TimeZone,
-) -> Vec<Notice> {
-    let log = || run.plan.log.clone();
-    let mut notices = Vec::new();
-    if intervals.is_empty() {
-        notices.push(Notice::NoIntervals { log: log() });
-    }
-    for span in excluded {
-        if !intervals.iter().any(|interval| span.overlaps(interval)) {
-            notices.push(Notice::IdleExclusion {
-                log: log(),
-                from: local_clock(span.from_us, zone),
-                to: local_clock(span.to_us, zone),
-            });
-        }
-    }
-    notices
 }

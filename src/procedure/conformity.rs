@@ -1,10 +1,11 @@
 //! Whether the rating conforms to the practice, and what would mend it.
 
-use super::assess::{Run, used_dates};
+use super::assess::local_dates;
 use super::intervals::Interval;
 use super::limits::{
     Allowed, LOAD_TOLERANCE, Limit, Limits, PRACTICE, RATING_DIFFERENCE_K, SLACK, Standing,
 };
+use super::run::Run;
 use super::screen::Reason;
 use crate::campaign::Campaign;
 use crate::campaign::model::Plane;
@@ -56,7 +57,7 @@ pub struct Finding {
 pub struct Conformity {
     pub level: Level,
     pub findings: Vec<Finding>,
-    /// Intervals and days still missing: "9 more intervals and 1 more day".
+    /// Intervals and days that the line still lacks: "9 more intervals and 1 more day".
     pub missing: Option<String>,
 }
 
@@ -69,14 +70,14 @@ pub fn judge(
     boiling_point_c: f64,
     line: Option<&Line>,
 ) -> Conformity {
-    let days = used_dates(intervals, &campaign.site.time_zone).len();
-    let used = intervals
-        .iter()
-        .filter(|interval| interval.is_used())
-        .count();
-    let short_of = Shortfall::new(limits, used, days);
-    let mut findings = short_of.findings();
-    findings.extend(line_findings(limits, line));
+    let zone = &campaign.site.time_zone;
+    let used = || intervals.iter().filter(|interval| interval.is_used());
+    let on_line = || used().filter(|interval| interval.point().is_some());
+    let days = local_dates(used(), zone).len();
+    let mut findings = Shortfall::new(limits, used().count(), days).findings();
+    let line_days = local_dates(on_line(), zone).len();
+    let short_of = Shortfall::new(limits, on_line().count(), line_days);
+    findings.extend(line_findings(limits, line, has_irradiance(runs)));
     findings.extend(load_finding(limits, runs));
     findings.extend(measurement_findings(campaign, runs));
     findings.extend(gain_finding(campaign, intervals));
@@ -180,12 +181,21 @@ impl Shortfall {
     }
 }
 
-fn line_findings(limits: &Limits, line: Option<&Line>) -> Vec<Finding> {
+fn has_irradiance(runs: &[Run]) -> bool {
+    runs.iter()
+        .any(|run| run.readings.irradiance_w_m2.is_some())
+}
+
+fn line_findings(limits: &Limits, line: Option<&Line>, has_irradiance: bool) -> Vec<Finding> {
     let Some(line) = line else {
         return vec![indicative(
             "no-rating",
             "no line can be fitted: it takes three used intervals with irradiance, at different temperature differences".to_owned(),
-            "more intervals that can be used, from ambient to near boiling",
+            if has_irradiance {
+                "more intervals that can be used, from ambient to near boiling"
+            } else {
+                "measure irradiance; without it power cannot be normalised"
+            },
         )];
     };
     let mut findings = Vec::new();

@@ -96,13 +96,14 @@ pub fn cooking_power_w(water_kg: f64, start_c: f64, end_c: f64, duration_s: f64)
 }
 
 /// Standardised cooking power, W: Ps = P·700/G, with the mean irradiance G of the
-/// interval (W/m²); `None` unless G is positive.
+/// interval (W/m²); `None` unless G is positive and Ps a finite number.
 ///
 /// # Source
 /// ASAE S580, the clause on standardised cooking power.
 pub fn standardised_power_w(cooking_power_w: f64, irradiance_mean_w_m2: f64) -> Option<f64> {
     (irradiance_mean_w_m2 > 0.0)
         .then(|| cooking_power_w * STANDARD_IRRADIANCE_W_M2 / irradiance_mean_w_m2)
+        .filter(|power_w| power_w.is_finite())
 }
 
 /// Time-weighted mean (trapezoid) and extremes of the readings from one time to
@@ -221,7 +222,7 @@ pub fn find_holes(intervals: &[Interval], water_time_us: &[i64]) -> Vec<Hole> {
 fn solar_h(time_us: i64, site: &Site) -> f64 {
     let unix_s = time_us as f64 / MICROSECONDS_PER_SECOND;
     solar_time_h(unix_s, site.longitude_deg)
-        .expect("site and readings were checked, and the algorithm covers 8000 years")
+        .expect("readings lie between 1900 and 2200, which the algorithm covers")
 }
 
 #[cfg(test)]

@@ -134,14 +134,14 @@ pub const PRACTICE: [Limit; 15] = [
     limit(
         "irradiance-low",
         "irradiance_min_w_m2",
-        "irradiance, every reading",
+        "lowest irradiance in the interval",
         (AtLeast, 450.0, "W/m²"),
         Requirement,
     ),
     limit(
         "irradiance-high",
         "irradiance_max_w_m2",
-        "irradiance, every reading",
+        "highest irradiance in the interval",
         (AtMost, 1100.0, "W/m²"),
         Requirement,
     ),
@@ -162,7 +162,7 @@ pub const PRACTICE: [Limit; 15] = [
     limit(
         "wind-high",
         "wind_gust_m_s",
-        "wind for over ten minutes, else the whole run goes",
+        "wind kept up for over ten minutes (sets the run aside)",
         (AtMost, 2.5, "m/s"),
         Requirement,
     ),

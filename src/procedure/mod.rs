@@ -1,6 +1,6 @@
 //! The published practice of cooker tests: ASAE S580.1.
 //!
-//! [`limits`] is its table of limits, [`intervals`] forms intervals from
+//! [`limits`] is its table of limits, [`run`] trims a log, [`intervals`] forms intervals from
 //! readings, [`screen`] sets aside those that the practice does not let one use,
 //! [`conformity`] weighs what is left, [`budget`] says how sure the figure is,
 //! [`cooking`] what it means for a pot of water; [`assess`] runs them in this order.
@@ -11,6 +11,8 @@ pub mod conformity;
 pub mod cooking;
 pub mod intervals;
 pub mod limits;
+pub mod run;
 pub mod screen;
 
-pub use assess::{Assessment, Run, assess};
+pub use assess::{Assessment, assess};
+pub use run::Run;

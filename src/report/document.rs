@@ -8,7 +8,7 @@ use typst_layout::PagedDocument;
 use typst_pdf::{PdfOptions, PdfStandard, PdfStandards, Timestamp as PdfTimestamp};
 
 use super::model::Report;
-use crate::error::{Error, Problem, Result};
+use crate::error::{Error, Result};
 
 /// Template sources, by the name under which they import each other.
 const TEMPLATES: [(&str, &str); 3] = [
@@ -26,7 +26,7 @@ const SANS: [&[u8]; 2] = [
 /// Families taken from those that come with Typst.
 const FAMILIES: [&str; 2] = ["Libertinus Serif", "DejaVu Sans Mono"];
 
-/// Archival with its source, and accessible.
+/// PDF/A-3a, for the archive, and PDF/UA-1, for screen readers.
 const STANDARDS: [PdfStandard; 2] = [PdfStandard::A_3a, PdfStandard::Ua_1];
 
 /// A file that the templates use: a figure or a photo.
@@ -38,11 +38,8 @@ pub struct Asset {
 /// Sets the report and returns the PDF.
 ///
 /// # Errors
-/// [`Error::Campaign`] if a text holds a character that no font of the report has;
 /// [`Error::Internal`] if the templates do not compile or the PDF cannot be written.
 pub fn typeset(report: &Report, assets: Vec<Asset>, issued: Timestamp) -> Result<Vec<u8>> {
-    let fonts = fonts();
-    check_characters(report, &fonts)?;
     let data = serde_json::to_vec(report).map_err(internal)?;
     let data = Asset {
         name: "report.json".to_owned(),
@@ -57,7 +54,7 @@ pub fn typeset(report: &Report, assets: Vec<Asset>, issued: Timestamp) -> Result
         .iter()
         .map(|(name, bytes)| (name.as_str(), bytes.clone()));
     let engine = TypstEngine::builder()
-        .fonts(fonts)
+        .fonts(fonts())
         .with_static_source_file_resolver(TEMPLATES)
         .with_static_file_resolver(files)
         .build();
@@ -89,33 +86,24 @@ fn fonts() -> Vec<Font> {
     own.chain(of_typst).collect()
 }
 
-/// A PDF for the archive must not hold a character without a glyph.
-fn check_characters(report: &Report, fonts: &[Font]) -> Result<()> {
+/// Characters of the report that none of its fonts has: a PDF for the archive must
+/// not hold them.
+///
+/// # Errors
+/// [`Error::Internal`] if the report has no JSON form.
+pub fn missing_characters(report: &Report) -> Result<Vec<char>> {
+    let fonts = fonts();
     let text = serde_json::to_value(report).map_err(internal)?;
     let mut missing: Vec<char> = Vec::new();
     visit_strings(&text, &mut |string| {
-        for character in string.chars().filter(|c| !c.is_control()) {
+        for character in string.chars().filter(|character| !character.is_control()) {
             let has_glyph = |font: &Font| font.info().coverage.contains(character as u32);
             if !missing.contains(&character) && !fonts.iter().any(has_glyph) {
                 missing.push(character);
             }
         }
     });
-    if missing.is_empty() {
-        return Ok(());
-    }
-    let listed: Vec<String> = missing
-        .iter()
-        .take(12)
-        .map(|c| format!("\"{c}\""))
-        .collect();
-    let path = std::path::Path::new(crate::campaign::find::CAMPAIGN_FILE);
-    let problem = Problem::at(
-        path,
-        format!("the report's fonts lack {}", listed.join(", ")),
-    )
-    .hint("write names and notes of this campaign in Latin, Greek or Cyrillic letters");
-    Err(Error::Campaign(problem.into()))
+    Ok(missing)
 }
 
 fn visit_strings(value: &serde_json::Value, visit: &mut impl FnMut(&str)) {

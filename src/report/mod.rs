@@ -14,7 +14,7 @@ pub mod rating_json;
 
 use jiff::Timestamp;
 
-use crate::error::Result;
+use crate::error::{Error, Problem, Problems, Result};
 use crate::procedure::Assessment;
 use document::Asset;
 use figures::power_line::draw_power_line;
@@ -25,7 +25,8 @@ use files::Output;
 /// Every output of a campaign, named after its folder; `issued` is the time of issue.
 ///
 /// # Errors
-/// [`crate::error::Error`] if one cannot be made.
+/// [`Error::Campaign`] for a character that the report's fonts lack, and
+/// [`Error::Internal`] if an output cannot be made.
 pub fn outputs(assessment: &Assessment, issued: Timestamp) -> Result<Vec<Output>> {
     let name = &assessment.campaign.name;
     let output = |ending: &str, bytes: Vec<u8>| Output {
@@ -34,6 +35,7 @@ pub fn outputs(assessment: &Assessment, issued: Timestamp) -> Result<Vec<Output>
     };
     let rating = rating_json::RatingFile::new(assessment).to_text()?;
     let report = model::build(assessment, issued);
+    refuse_missing_characters(assessment, &report)?;
     Ok(vec![
         output(
             "pdf",
@@ -45,6 +47,33 @@ pub fn outputs(assessment: &Assessment, issued: Timestamp) -> Result<Vec<Output>
             intervals_csv::intervals_csv(assessment)?.into_bytes(),
         ),
     ])
+}
+
+/// Names every character that cannot be printed, with its line in the campaign file.
+fn refuse_missing_characters(assessment: &Assessment, report: &model::Report) -> Result<()> {
+    let campaign = &assessment.campaign;
+    let mut problems = Problems::default();
+    for character in document::missing_characters(report)? {
+        let what = format!("the report's fonts have no \"{character}\"");
+        let hint =
+            "write names and notes, of logs and columns too, in Latin, Greek or Cyrillic letters";
+        let problem = Problem::at(&campaign.file, what).hint(hint);
+        problems.push(
+            match campaign
+                .text
+                .lines()
+                .position(|line| line.contains(character))
+            {
+                Some(line) => problem.line(line as u64 + 1),
+                None => problem,
+            },
+        );
+    }
+    if problems.is_empty() {
+        Ok(())
+    } else {
+        Err(Error::Campaign(problems))
+    }
 }
 
 /// The figures, and the photo if there is one, by the names that [`model`] gives them.

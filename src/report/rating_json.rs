@@ -265,7 +265,7 @@ fn regression_entry(assessment: &Assessment) -> Option<RegressionEntry> {
         r_squared: line.r_squared,
         residual_sd_w: line.residual_sd,
         intervals: line.points,
-        days: assessment.used_dates().len(),
+        days: assessment.line_dates().len(),
     })
 }
 

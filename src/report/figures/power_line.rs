@@ -83,6 +83,20 @@ fn draw_on(area: &Area<'_>, assessment: &Assessment) -> Result<()> {
         y_labels: 8,
     };
     draw_axes(&mut chart, &axes)?;
+    if !assessment
+        .intervals
+        .iter()
+        .any(|interval| interval.point().is_some())
+    {
+        let middle = ((left_k + right_k) / 2.0, (bottom_w + top_w) / 2.0);
+        let style = anchored(text(9.5, &QUIET), HPos::Center, VPos::Center);
+        let words = Text::new(
+            "irradiance not measured, so there is nothing to plot",
+            middle,
+            style,
+        );
+        chart.draw_series([words]).map_err(fault)?;
+    }
     if let Some(line) = &assessment.line {
         draw_bands(&mut chart, line, (left_k, right_k))?;
     }

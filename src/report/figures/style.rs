@@ -157,7 +157,7 @@ pub fn padded(values: impl Iterator<Item = f64>, from_zero: bool) -> (f64, f64) 
         (low.min(value), high.max(value))
     });
     if low > high {
-        return (0.0, 1.0);
+        return (0.0, 100.0);
     }
     let room = ((high - low) * 0.06).max(1e-6 + high.abs() * 1e-3);
     let bottom = if from_zero { low.min(0.0) } else { low };

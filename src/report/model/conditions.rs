@@ -49,7 +49,7 @@ const BRIEF: [(&str, &[&str]); 7] = [
         "Change of irradiance in an interval",
         &["irradiance_range_w_m2"],
     ),
-    ("Mean wind", &["wind_mean_max_m_s"]),
+    ("Mean wind, and long gusts", &["wind_mean_max_m_s"]),
     (
         "Mean ambient temperature",
         &["ambient_min_c", "ambient_max_c"],
@@ -103,7 +103,7 @@ fn brief_row(assessment: &Assessment, what: &str, keys: &[&str]) -> BriefRow {
     BriefRow {
         what: what.to_owned(),
         limit,
-        observed: observed.unwrap_or_else(|| "not measured".to_owned()),
+        observed: observed.unwrap_or_else(|| nothing_seen(assessment.used().count())),
         set_aside: set_aside.to_string(),
     }
 }
@@ -207,7 +207,17 @@ fn observed(assessment: &Assessment, limit: &Limit) -> String {
             spoken_spread(values, limit.unit)
         }
     };
-    of_campaign.unwrap_or_else(|| "not measured".to_owned())
+    of_campaign.unwrap_or_else(|| nothing_seen(assessment.intervals.len()))
+}
+
+/// Why nothing was seen: there was no interval, or no reading in any.
+fn nothing_seen(intervals: usize) -> String {
+    if intervals == 0 {
+        "no interval"
+    } else {
+        "not measured"
+    }
+    .to_owned()
 }
 
 fn spoken_spread(values: impl Iterator<Item = f64>, unit: &str) -> Option<String> {

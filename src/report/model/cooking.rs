@@ -82,25 +82,30 @@ fn ends(cooking: &Cooking) -> String {
 }
 
 fn assumptions(cooking: &Cooking) -> Vec<String> {
-    let mut assumptions = vec![
-        format!(
-            "Steady sunlight of {} W/m² normal to the beam, ambient {} °C (mean of the used intervals), wind as in the used intervals, the cooker re-aimed as in the test.",
-            short(cooking.irradiance_w_m2),
-            fixed(cooking.ambient_c, 1)
-        ),
-        "The load takes up the same power as the load tested; far smaller or larger loads take up less or more, and the heat that the pot itself stores is left out. Below and above the temperatures of the used intervals the line is carried on straight.".to_owned(),
-        "Ranges are 95 % confidence ranges from the regression alone. They hold for the mean of many heatings, not for a single one under a cloud.".to_owned(),
-        "Water is not food: food heats more slowly, and a lid that is lifted costs many minutes.".to_owned(),
-    ];
-    if cooking.boils_below_target {
-        assumptions.insert(
-            0,
-            format!(
-                "Water boils at {} °C here, below {} °C; times are to boiling.",
-                fixed(cooking.boiling_point_c, 1),
-                fixed(TARGET_C, 0)
-            ),
-        );
+    let gets_there = cooking
+        .heatings
+        .iter()
+        .any(|heating| heating.time.is_some());
+    let mut assumptions = Vec::new();
+    if cooking.boils_below_target && gets_there {
+        assumptions.push(format!(
+            "Water boils at {} °C here, below {} °C; times are to boiling.",
+            fixed(cooking.boiling_point_c, 1),
+            fixed(TARGET_C, 0)
+        ));
     }
+    assumptions.push(format!(
+        "Steady sunlight of {} W/m² normal to the beam, ambient {} °C (mean of the used intervals), wind as in the used intervals, the cooker re-aimed as in the test.",
+        short(cooking.irradiance_w_m2),
+        fixed(cooking.ambient_c, 1)
+    ));
+    assumptions.push("The load takes up the same power as the load tested; far smaller or larger loads take up less or more, and the heat that the pot itself stores is left out. Below and above the temperatures of the used intervals the line is carried on straight.".to_owned());
+    if gets_there {
+        assumptions.push("Ranges are 95 % confidence ranges from the regression alone. They hold for the mean of many heatings, not for a single one under a cloud.".to_owned());
+    }
+    assumptions.push(
+        "Water is not food: food heats more slowly, and a lid that is lifted costs many minutes."
+            .to_owned(),
+    );
     assumptions
 }

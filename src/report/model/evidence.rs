@@ -5,7 +5,7 @@ use serde::Serialize;
 use super::report::Figure;
 use crate::procedure::intervals::Interval;
 use crate::procedure::{Assessment, Run};
-use crate::units::{clock_from_hours, fixed, local_clock, short, spoken_date};
+use crate::units::{clock_from_hours, counted, fixed, local_clock, short, spoken_date};
 
 /// One run of section 4.
 #[derive(Debug, Clone, Serialize)]
@@ -54,14 +54,14 @@ fn run_part(assessment: &Assessment, index: usize, run: &Run) -> RunPart {
         None => String::new(),
     };
     let summary = format!(
-        "{}: {} readings from {} to {}, {} kg of water ({} kg/m²){re_aimed}. {} intervals, {} used.",
+        "{}: {} from {} to {}, {} kg of water ({} kg/m²){re_aimed}. {}, {} used.",
         run.plan.log,
-        run.readings.time_us.len(),
+        counted(run.readings.time_us.len(), "reading"),
         clock(first),
         clock(last),
         fixed(run.plan.water_kg, 2),
         fixed(run.load_kg_m2, 2),
-        run.intervals,
+        counted(run.intervals, "interval"),
         run.used
     );
     let mut remarks = Vec::new();
@@ -86,22 +86,23 @@ fn run_part(assessment: &Assessment, index: usize, run: &Run) -> RunPart {
 }
 
 fn run_alt(run: &Run, from: &str, to: &str) -> String {
-    let extremes = |values: &[f64]| {
+    let extremes = |values: &[f64], decimals: usize| {
         let low = values.iter().copied().fold(f64::INFINITY, f64::min);
         let high = values.iter().copied().fold(f64::NEG_INFINITY, f64::max);
-        (fixed(low, 1), fixed(high, 1))
+        (fixed(low, decimals), fixed(high, decimals))
     };
-    let (cold, hot) = extremes(&run.readings.water_c.value);
+    let (cold, hot) = extremes(&run.readings.water_c.value, 1);
     let sun = match &run.readings.irradiance_w_m2 {
         Some(sun) => {
-            let (low, high) = extremes(&sun.value);
+            let (low, high) = extremes(&sun.value, 0);
             format!("irradiance between {low} and {high} watts per square metre")
         }
         None => "irradiance not measured".to_owned(),
     };
     format!(
-        "Two panels against local clock time from {from} to {to}: water between {cold} and {hot} degrees Celsius with ambient temperature, and {sun}. {} of {} intervals are used and shaded.",
-        run.used, run.intervals
+        "Two panels against local clock time from {from} to {to}: water between {cold} and {hot} degrees Celsius with ambient temperature, and {sun}. Used and shaded: {} of {}.",
+        run.used,
+        counted(run.intervals, "interval")
     )
 }
 

@@ -170,7 +170,15 @@ fn screening_sentence(assessment: &Assessment) -> String {
     let used = assessment.used().count();
     let all = assessment.intervals.len();
     let days = counted(assessment.used_dates().len(), "day");
-    let met = format!("{used} of {all} ten-minute intervals, on {days}, met every condition");
+    let met = format!(
+        "{used} of {}, on {days}, met every condition{}",
+        counted(all, "ten-minute interval"),
+        if is_all_measured(assessment) {
+            ""
+        } else {
+            " that was measured"
+        }
+    );
     let reasons: Vec<String> = Assessment::count_reasons(assessment.intervals.iter())
         .into_iter()
         .take(NAMED_REASONS)
@@ -186,6 +194,14 @@ fn screening_sentence(assessment: &Assessment) -> String {
         };
         format!("{met}; {most} {}.", reasons.join(" or "))
     }
+}
+
+/// Whether wind and irradiance were measured in every run.
+fn is_all_measured(assessment: &Assessment) -> bool {
+    assessment
+        .runs
+        .iter()
+        .all(|run| run.readings.wind_m_s.is_some() && run.readings.irradiance_w_m2.is_some())
 }
 
 /// The line's equation, rounded to what its errors deserve.
@@ -210,8 +226,9 @@ fn figure(assessment: &Assessment) -> Figure {
                 .map_or("undefined".to_owned(), |r| fixed(r, 3));
             let (low_k, high_k) = line.x_range;
             let facts = format!(
-                "{}; R² = {r_squared}; {used} used intervals on {}, Td from {} to {} K",
+                "{}; R² = {r_squared}; {} on {}, Td from {} to {} K",
                 equation(line),
+                counted(line.points, "used interval"),
                 counted(assessment.used_dates().len(), "day"),
                 fixed(low_k, 1),
                 fixed(high_k, 1)
@@ -223,8 +240,10 @@ fn figure(assessment: &Assessment) -> Figure {
             (format!("{facts}."), alt)
         }
         _ => {
-            let facts =
-                format!("{used} used intervals and {aside} set aside; no line can be fitted");
+            let facts = format!(
+                "{} and {aside} set aside; no line can be fitted",
+                counted(used, "used interval")
+            );
             let alt = format!(
                 "Scatter plot of standardised cooking power against temperature difference: {facts}."
             );

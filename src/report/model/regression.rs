@@ -7,7 +7,7 @@ use super::report::{Figure, Row};
 use super::tested::spoken_uncertainty;
 use crate::procedure::Assessment;
 use crate::procedure::budget::Budget;
-use crate::units::{counted, decimals_for, fixed, range};
+use crate::units::{counted, counted_plural, decimals_for, fixed, range};
 
 /// Section 6.
 #[derive(Debug, Clone, Serialize)]
@@ -88,10 +88,10 @@ fn line_part(assessment: &Assessment) -> Option<LinePart> {
         Row::new(
             "points",
             format!(
-                "{} on {}, {} degrees of freedom",
+                "{} on {}, {}",
                 counted(line.points, "interval"),
-                counted(assessment.used_dates().len(), "day"),
-                line.points - 2
+                counted(assessment.line_dates().len(), "day"),
+                counted_plural(line.points - 2, "degree of freedom", "degrees of freedom")
             ),
         ),
         Row::new(
@@ -119,9 +119,10 @@ fn line_part(assessment: &Assessment) -> Option<LinePart> {
             file: "residuals.svg".to_owned(),
             caption: "Residuals of the used intervals; dashed: twice their standard deviation.".to_owned(),
             alt: format!(
-                "Residuals about the line in watts against temperature difference in kelvin; standard deviation {} watts; {outside} of {} points lie further than twice that from the line.",
+                "Residuals about the line in watts against temperature difference in kelvin; standard deviation {} watts; {outside} of {} points {} further than twice that from the line.",
                 fixed(line.residual_sd, 1),
-                line.points
+                line.points,
+                if outside == 1 { "lies" } else { "lie" }
             ),
         },
         budget: budget_rows(budget),
