@@ -2,7 +2,9 @@
 //!
 //! The line is b = y1 + y2 (t − t0) with t0 = 20 °C. Two tolerances: what the source
 //! prints, half of its last digit; and the line worked out once more from table H.6
-//! in 40-digit arithmetic (`tests/data/README.md`), to rounding.
+//! in 40-digit arithmetic (`tests/data/recompute.py`), to rounding. The printed values
+//! are those of `check-values`, section 2; numbers of clauses and equations are from
+//! memory.
 
 use simmerline::stats::line::{Line, fit_line};
 

@@ -3,7 +3,8 @@
 //!
 //! Two tolerances: what the book prints, half of its last digit and a whole one for
 //! the bounds, which it works out from rounded steps; and the same worked out from
-//! table 11-1 in 40-digit arithmetic (`tests/data/README.md`), to rounding.
+//! table 11-1 in 40-digit arithmetic (`tests/data/recompute.py`), to rounding. Which of
+//! the six examples a value belongs to is from memory.
 
 use simmerline::stats::line::{Line, fit_line};
 

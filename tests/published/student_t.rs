@@ -24,9 +24,13 @@ fn critical_values_are_those_of_the_table() {
 #[test]
 fn critical_values_round_to_those_that_the_handbook_prints() {
     // Rows 1, 5, 10, 28 and 60 of the printed table, column 0.975, from memory.
-    for (degrees_of_freedom, printed) in
-        [(1, 12.706), (5, 2.571), (10, 2.228), (28, 2.048), (60, 2.000)]
-    {
+    for (degrees_of_freedom, printed) in [
+        (1, 12.706),
+        (5, 2.571),
+        (10, 2.228),
+        (28, 2.048),
+        (60, 2.000),
+    ] {
         let t = two_sided_t(0.95, degrees_of_freedom);
         let what = format!("t with {degrees_of_freedom} degrees of freedom");
         assert_absolute(&what, t, printed, OF_THE_HANDBOOK);

@@ -1,0 +1,148 @@
+//! What the sample runs show between them. All of them are invented, and say so.
+
+use std::collections::BTreeSet;
+use std::fs;
+use std::path::PathBuf;
+
+use simmerline::assess_folder;
+use simmerline::campaign::find_campaigns;
+use simmerline::procedure::Assessment;
+use simmerline::procedure::conformity::Level;
+use simmerline::procedure::screen::Reason;
+
+/// Every finding that a campaign can have, but for two that no honest test shows:
+/// `no-rating` and `line-not-falling`.
+const FINDINGS: [&str; 12] = [
+    "excluded-by-tester",
+    "extrapolated",
+    "impossible-gain",
+    "irradiance-not-normal",
+    "limit-tightened",
+    "load-off",
+    "r-squared-low",
+    "recommendation-relaxed",
+    "requirement-relaxed",
+    "too-few-days",
+    "too-few-intervals",
+    "wind-not-measured",
+];
+
+fn folders() -> Vec<PathBuf> {
+    let folders = find_campaigns(&[PathBuf::from("sample-runs")]).unwrap();
+    assert!(folders.len() >= 4, "{folders:?}");
+    folders
+}
+
+fn assessments() -> Vec<Assessment> {
+    let folders = folders();
+    folders
+        .iter()
+        .map(|folder| assess_folder(folder).unwrap())
+        .collect()
+}
+
+#[test]
+fn every_reason_occurs() {
+    let assessments = assessments();
+    let occurring: BTreeSet<Reason> = assessments
+        .iter()
+        .flat_map(|assessment| &assessment.intervals)
+        .flat_map(|interval| interval.reasons.iter().copied())
+        .collect();
+    assert_eq!(occurring, Reason::ALL.into_iter().collect());
+}
+
+#[test]
+fn every_finding_occurs_but_the_two_of_a_failed_test() {
+    let assessments = assessments();
+    let occurring: BTreeSet<&str> = assessments
+        .iter()
+        .flat_map(|assessment| &assessment.conformity.findings)
+        .map(|finding| finding.code)
+        .collect();
+    assert_eq!(occurring, FINDINGS.into_iter().collect());
+}
+
+#[test]
+fn every_level_of_conformity_occurs() {
+    let assessments = assessments();
+    let levels: BTreeSet<Level> = assessments
+        .iter()
+        .map(|assessment| assessment.conformity.level)
+        .collect();
+    assert_eq!(
+        levels,
+        [Level::Conforms, Level::ConformsWithNotes, Level::Indicative].into()
+    );
+}
+
+#[test]
+fn every_campaign_file_says_that_its_data_is_invented() {
+    for folder in folders() {
+        let text = fs::read_to_string(folder.join("campaign.toml")).unwrap();
+        assert!(text.starts_with("# Invented data"), "{}", folder.display());
+        assert!(
+            text.lines()
+                .any(|line| line.starts_with("demonstration = true")),
+            "{}",
+            folder.display()
+        );
+        let assessment = assess_folder(&folder).unwrap();
+        assert!(assessment.campaign.demonstration);
+        let site = &assessment.campaign.site.name;
+        assert!(site.contains("invented"), "{site}");
+        for person in [&assessment.campaign.tester, &assessment.campaign.client]
+            .into_iter()
+            .flatten()
+        {
+            assert!(person.contains("invented"), "{person}");
+        }
+    }
+}
+
+#[test]
+fn every_log_is_marked_as_invented_in_its_first_line_and_named_in_a_campaign() {
+    for folder in folders() {
+        let assessment = assess_folder(&folder).unwrap();
+        let named: BTreeSet<PathBuf> = assessment
+            .runs
+            .iter()
+            .map(|run| run.plan.path.clone())
+            .collect();
+        let entries = fs::read_dir(&folder)
+            .unwrap()
+            .map(|entry| entry.unwrap().path());
+        let logs: BTreeSet<PathBuf> = entries
+            .filter(|path| path.extension().is_some_and(|ending| ending == "csv"))
+            .collect();
+        assert_eq!(named, logs);
+        for log in logs {
+            let text = fs::read_to_string(&log).unwrap();
+            let first = text.lines().next().unwrap();
+            assert!(
+                first.starts_with("# Invented"),
+                "{}: {first}",
+                log.display()
+            );
+        }
+    }
+}
+
+#[test]
+fn the_pair_to_compare_differs_in_its_cooker_and_not_in_site_load_area_or_limits() {
+    let assess = |name: &str| assess_folder(&PathBuf::from("sample-runs").join(name)).unwrap();
+    let (bare, skirt) = (assess("open-dish"), assess("open-dish-skirt"));
+    assert_eq!(
+        bare.campaign.cooker.intercept_area_m2,
+        skirt.campaign.cooker.intercept_area_m2
+    );
+    assert_eq!(bare.campaign.site.name, skirt.campaign.site.name);
+    assert_eq!(bare.campaign.water_kg, skirt.campaign.water_kg);
+    assert_eq!(bare.limits, skirt.limits);
+    assert_ne!(bare.campaign.cooker.name, skirt.campaign.cooker.name);
+    let lower_end = |assessment: &Assessment| assessment.rating.unwrap().confidence_w;
+    assert!(
+        lower_end(&skirt).lower > lower_end(&bare).upper,
+        "the change shows"
+    );
+}
