@@ -18,6 +18,8 @@ use crate::units::fixed;
 const HEIGHT_PT: f64 = 276.0;
 /// Height of the row that names the marks.
 const KEY_PT: f64 = 16.0;
+/// Share of the chart's width that the mark's label takes.
+const LABEL_SHARE: f64 = 0.17;
 /// Points along the bands.
 const STEPS: usize = 80;
 /// Widest view beyond the used intervals, K, so that a plateau does not press them flat.
@@ -194,29 +196,22 @@ fn draw_mark(
         + Polygon::new(diamond(6.0), INK.filled())
         + Polygon::new(diamond(4.6), WHITE.filled());
     chart.draw_series([mark]).map_err(fault)?;
-    // Beside the mark, clear of the line and inside the chart.
-    let style = strong(9.5, &INK);
-    let falls = line.slope < 0.0;
-    let (style, offset) = if RATING_DIFFERENCE_K > left_k + 0.7 * (right_k - left_k) {
-        let below = if falls {
-            (VPos::Top, 7.0)
-        } else {
-            (VPos::Bottom, -7.0)
-        };
-        (
-            anchored(style, HPos::Right, below.0),
-            (pt(-8.0), pt(below.1)),
-        )
-    } else {
-        let above = if falls {
-            (VPos::Bottom, -7.0)
-        } else {
-            (VPos::Top, 7.0)
-        };
-        (anchored(style, HPos::Left, above.0), (pt(7.0), pt(above.1)))
+    // Outside the band of single intervals, on the side where the line leaves room.
+    let single = line.prediction(RATING_DIFFERENCE_K);
+    let has_room = right_k - RATING_DIFFERENCE_K > LABEL_SHARE * (right_k - left_k);
+    let (from_w, horizontal, vertical, offset) = match (line.slope < 0.0, has_room) {
+        (true, true) => (single.upper, HPos::Left, VPos::Bottom, (pt(1.0), pt(-3.0))),
+        (true, false) => (single.lower, HPos::Right, VPos::Top, (pt(-5.0), pt(3.0))),
+        (false, _) => (
+            single.upper,
+            HPos::Right,
+            VPos::Bottom,
+            (pt(-1.0), pt(-3.0)),
+        ),
     };
+    let style = anchored(strong(9.5, &INK), horizontal, vertical);
     let label = format!("{} W at 50 K", fixed(rating.ps50_w, 0));
-    let written = EmptyElement::at(at) + Text::new(label, offset, style);
+    let written = EmptyElement::at((at.0, from_w)) + Text::new(label, offset, style);
     chart.draw_series([written]).map_err(fault)?;
     Ok(())
 }

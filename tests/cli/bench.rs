@@ -1,0 +1,276 @@
+//! A folder of invented campaigns for each test, and the program run inside it.
+
+use std::fs;
+use std::path::{Path, PathBuf};
+
+use assert_cmd::Command;
+use assert_cmd::cargo::cargo_bin_cmd;
+use serde_json::Value;
+use tempfile::TempDir;
+
+/// The campaign that each test spoils in one way: three clear days, and it conforms.
+pub const CAMPAIGN: &str = r#"# Invented data, made by tests/cli/bench.rs
+[campaign]
+title = "Mallee trough, bare pot"
+demonstration = true
+tester = "N. Nobody (invented)"
+
+[cooker]
+name = "Mallee trough"
+type = "concentrating"
+intercept_area_m2 = 1.0
+
+[site]
+name = "Nowhere flats (invented)"
+latitude_deg = -20.0
+longitude_deg = 0.0
+elevation_m = 100
+time_zone = "UTC"
+
+[load]
+water_kg = 7.0
+
+[instruments.irradiance]
+plane = "normal"
+
+[[run]]
+log = "day-1.csv"
+
+[[run]]
+log = "day-2.csv"
+
+[[run]]
+log = "day-3.csv"
+"#;
+
+pub const HEADER: &str = "time,water_c,ambient_c,irradiance_w_m2,wind_m_s";
+pub const AMBIENT_C: f64 = 26.0;
+/// Written by `report` for the campaign `mallee`.
+pub const OUTPUTS: [&str; 3] = ["mallee.intervals.csv", "mallee.pdf", "mallee.rating.json"];
+
+/// Water in a pot that starts at ambient and tends to 91 K above it.
+pub fn water_c(seconds: u32) -> f64 {
+    AMBIENT_C + 91.0 * (1.0 - (-f64::from(seconds) / 8600.0).exp())
+}
+
+/// One row: `seconds` after the start of a heating, which starts at 10:05 on `day` of April.
+pub fn row(day: u32, seconds: u32) -> String {
+    let clock = 10 * 3600 + 5 * 60 + seconds;
+    let (hour, minute, second) = (clock / 3600, clock / 60 % 60, clock % 60);
+    format!(
+        "2026-04-{day:02} {hour:02}:{minute:02}:{second:02},{:.1},{AMBIENT_C:.1},{},0.4",
+        water_c(seconds),
+        880 + day
+    )
+}
+
+/// A heating of 230 minutes, a row every five.
+pub fn heating(day: u32) -> String {
+    let rows = (0..=46).map(|step| row(day, step * 300) + "\n");
+    format!("# Invented data\n{HEADER}\n{}", rows.collect::<String>())
+}
+
+/// A folder of its own for each test; the program runs inside it.
+pub struct Bench {
+    pub root: TempDir,
+}
+
+/// What a finished program leaves.
+pub struct Ended {
+    pub code: i32,
+    pub out: String,
+    pub err: String,
+}
+
+impl Bench {
+    pub fn empty() -> Self {
+        Bench {
+            root: TempDir::new().unwrap(),
+        }
+    }
+
+    /// Holds the campaign `mallee`.
+    pub fn new() -> Self {
+        let bench = Bench::empty();
+        bench.add_campaign("mallee");
+        bench
+    }
+
+    pub fn add_campaign(&self, folder: &str) {
+        self.write(&format!("{folder}/campaign.toml"), CAMPAIGN);
+        for day in 1..=3 {
+            self.write(&format!("{folder}/day-{day}.csv"), heating(13 + day));
+        }
+    }
+
+    pub fn path(&self, name: &str) -> PathBuf {
+        self.root.path().join(name)
+    }
+
+    pub fn read(&self, name: &str) -> String {
+        fs::read_to_string(self.path(name)).unwrap()
+    }
+
+    pub fn write(&self, name: &str, content: impl AsRef<[u8]>) {
+        let path = self.path(name);
+        fs::create_dir_all(path.parent().unwrap()).unwrap();
+        fs::write(path, content).unwrap();
+    }
+
+    /// Replaces text that must be there; the number of the last new line.
+    pub fn replace(&self, name: &str, from: &str, to: &str) -> usize {
+        let text = self.read(name);
+        let start = text
+            .find(from)
+            .unwrap_or_else(|| panic!("{name} does not hold {from:?}"));
+        self.write(name, text.replacen(from, to, 1));
+        1 + text[..start].matches('\n').count() + to.matches('\n').count()
+    }
+
+    /// Changes every line of a file; `None` takes it out.
+    pub fn change_lines(&self, name: &str, change: impl Fn(usize, &str) -> Option<String>) {
+        let text = self.read(name);
+        let lines = text.lines().enumerate();
+        let changed = lines.filter_map(|(index, line)| change(index + 1, line));
+        let text: String = changed.map(|line| line + "\n").collect();
+        self.write(name, text);
+    }
+
+    /// Changes every line of every log that is neither remark nor header.
+    pub fn change_rows(&self, change: impl Fn(&[&str]) -> String) {
+        for day in 1..=3 {
+            self.change_lines(&format!("mallee/day-{day}.csv"), |line, text| {
+                let cells: Vec<&str> = text.split(',').collect();
+                Some(if line == 1 {
+                    text.to_owned()
+                } else {
+                    change(&cells)
+                })
+            });
+        }
+    }
+
+    pub fn command(&self, arguments: &[&str]) -> Command {
+        let mut command = cargo_bin_cmd!("simmerline");
+        command
+            .current_dir(self.root.path())
+            .env_remove("SOURCE_DATE_EPOCH")
+            .args(arguments);
+        command
+    }
+
+    pub fn run(&self, arguments: &[&str]) -> Ended {
+        Ended::of(&mut self.command(arguments))
+    }
+
+    /// Every file below a folder with its content, hidden ones too.
+    pub fn files(&self, folder: &str) -> Vec<(String, Vec<u8>)> {
+        let mut files = Vec::new();
+        list(&self.path(folder), &mut files);
+        files.sort();
+        files
+    }
+
+    pub fn names(&self, folder: &str) -> Vec<String> {
+        let root = self.path(folder).display().to_string() + "/";
+        let files = self.files(folder).into_iter();
+        files.map(|(name, _)| name.replace(&root, "")).collect()
+    }
+
+    pub fn rating(&self, name: &str) -> Value {
+        serde_json::from_str(&self.read(&format!("reports/{name}.rating.json"))).unwrap()
+    }
+
+    /// `report mallee` succeeds; its rating.
+    pub fn report(&self) -> Value {
+        self.run(&["report", "mallee"]).exits(0);
+        self.rating("mallee")
+    }
+
+    /// Neither `report` nor `check` takes the campaign: the exit code, every part of the
+    /// message, a remedy, and not one file more or less than before.
+    pub fn refuses(&self, code: i32, parts: &[&str]) -> Ended {
+        let before = self.files("");
+        let checked = self.run(&["check", "mallee"]).exits(code);
+        let ended = self.run(&["report", "mallee"]).exits(code).says(parts);
+        assert_eq!(checked.err, ended.err);
+        assert!(ended.err.starts_with("error: "), "{}", ended.err);
+        assert!(ended.err.contains("\nhint: "), "no remedy: {}", ended.err);
+        assert_eq!(ended.out, "");
+        assert!(self.files("") == before, "a file was written or changed");
+        ended
+    }
+}
+
+pub fn list(folder: &Path, files: &mut Vec<(String, Vec<u8>)>) {
+    let Ok(entries) = fs::read_dir(folder) else {
+        return;
+    };
+    for entry in entries {
+        let path = entry.unwrap().path();
+        if path.is_dir() {
+            list(&path, files);
+        } else {
+            files.push((path.display().to_string(), fs::read(&path).unwrap()));
+        }
+    }
+}
+
+impl Ended {
+    pub fn of(command: &mut Command) -> Self {
+        let output = command.output().unwrap();
+        Ended {
+            code: output.status.code().unwrap(),
+            out: String::from_utf8(output.stdout).unwrap(),
+            err: String::from_utf8(output.stderr).unwrap(),
+        }
+    }
+
+    pub fn exits(self, code: i32) -> Self {
+        assert_eq!(
+            self.code, code,
+            "stderr: {}\nstdout: {}",
+            self.err, self.out
+        );
+        self
+    }
+
+    /// Standard error holds every part.
+    pub fn says(self, parts: &[&str]) -> Self {
+        for part in parts {
+            assert!(self.err.contains(part), "no {part:?} in: {}", self.err);
+        }
+        self
+    }
+
+    /// Standard output holds every part.
+    pub fn prints(self, parts: &[&str]) -> Self {
+        for part in parts {
+            assert!(self.out.contains(part), "no {part:?} in: {}", self.out);
+        }
+        self
+    }
+}
+
+/// One replacement in `campaign.toml` makes it invalid; the message names its last line.
+pub fn refuses_campaign(from: &str, to: &str, parts: &[&str]) {
+    let bench = Bench::new();
+    let line = bench.replace("mallee/campaign.toml", from, to);
+    let place = format!("error: mallee/campaign.toml:{line}: ");
+    bench.refuses(4, &[&[place.as_str()], parts].concat());
+}
+
+/// One replacement in a log makes it unreadable; the message names its last line.
+pub fn refuses_row(from: &str, to: &str, parts: &[&str]) {
+    let bench = Bench::new();
+    let line = bench.replace("mallee/day-2.csv", from, to);
+    let place = format!("error: mallee/day-2.csv:{line}: ");
+    bench.refuses(3, &[&[place.as_str()], parts].concat());
+}
+
+/// A whole log that cannot be read.
+pub fn refuses_log(content: impl AsRef<[u8]>, parts: &[&str]) {
+    let bench = Bench::new();
+    bench.write("mallee/day-2.csv", content);
+    bench.refuses(3, &[&["error: mallee/day-2.csv"], parts].concat());
+}

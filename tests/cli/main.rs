@@ -1,0 +1,9 @@
+//! The program as a person meets it: exit codes, messages, and which files are there
+//! afterwards. All campaigns are invented and made here.
+
+mod bad_campaign;
+mod bad_log;
+mod bench;
+mod commands;
+mod odd_log;
+mod paths;
