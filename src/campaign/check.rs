@@ -3,29 +3,23 @@
 use std::fs;
 use std::path::Path;
 
-use image::ImageFormat;
 use jiff::tz::{Offset, TimeZone};
 
-use super::aperture::{Shape, crosses_itself, intercept_area_m2};
+use super::check_cooker::check_cooker;
+use super::check_runs::check_runs;
 use super::find::{CAMPAIGN_FILE, campaign_name};
 use super::locate::{Checker, nearest};
 use super::model::{
-    Aperture, Campaign, Columns, Cooker, CookerType, Exclusion, Instrument, Instruments, OwnLimit,
-    Photo, Plane, RunPlan, Site, Uncertainty,
+    Campaign, Columns, Instrument, Instruments, OwnLimit, Plane, Site, Uncertainty,
 };
-use super::moment::{Moment, WrittenMoment};
 use super::schema::{
-    ApertureTable, ColumnTable, CookerTable, InstrumentTable, InstrumentTables, LimitTable,
-    OneOrMore, RunTable, SiteTable,
+    ColumnTable, InstrumentTable, InstrumentTables, LimitTable, OneOrMore, SiteTable,
 };
 use crate::error::{Error, Problem, Result};
 use crate::hash::sha256_hex;
 
 /// The test practice that campaigns are rated by.
 pub const PROCEDURE: &str = "S580.1";
-
-/// Smallest intercept area, m²: a hand's breadth in the square.
-const SMALLEST_AREA_M2: f64 = 1e-3;
 
 /// Longest title or name, characters.
 const LONGEST_NAME: usize = 200;
@@ -179,214 +173,6 @@ fn sensible_limit(key: &str) -> (f64, f64, &'static str) {
         _ if key.ends_with("_k") => (0.0, 100.0, "K"),
         _ => (-40.0, 110.0, "°C"),
     }
-}
-
-fn check_cooker(checker: &mut Checker<'_>, folder: &Path, written: CookerTable) -> Cooker {
-    let kind = CookerType::ALL
-        .into_iter()
-        .find(|(_, word)| *word == written.kind)
-        .map(|(kind, _)| kind);
-    if kind.is_none() {
-        checker.problem(
-            "cooker.type",
-            format!("found \"{}\", expected one of {}", written.kind, words(CookerType::ALL.map(|(_, word)| word))),
-            "a reflector that keeps a focus is \"concentrating\"; a shallow or folding one is \"panel\"",
-        );
-    }
-    let aperture = written
-        .aperture
-        .and_then(|table| check_aperture(checker, table));
-    let intercept_area_m2 = match (written.intercept_area_m2, &aperture) {
-        (Some(area_m2), None) => {
-            checker.in_range(
-                "cooker.intercept_area_m2",
-                area_m2,
-                SMALLEST_AREA_M2,
-                1000.0,
-                "m²",
-            );
-            area_m2
-        }
-        (None, Some(aperture)) => {
-            let area_m2 = intercept_area_m2(&aperture.shape, aperture.incidence_deg);
-            if area_m2 < SMALLEST_AREA_M2 {
-                checker.problem(
-                    "cooker.aperture",
-                    format!("encloses {area_m2} m², expected more than {SMALLEST_AREA_M2} m²"),
-                    "check the lengths, in m; list the corners of an outline in order",
-                );
-            }
-            area_m2
-        }
-        (Some(_), Some(_)) => {
-            checker.problem(
-                "cooker.intercept_area_m2",
-                "both intercept_area_m2 and [cooker.aperture] are given, expected one",
-                "keep the one you measured and delete the other",
-            );
-            f64::NAN
-        }
-        (None, None) => {
-            if checker.line_of("cooker.aperture") == checker.line_of("cooker") {
-                checker.problem(
-                    "cooker",
-                    "has neither intercept_area_m2 nor [cooker.aperture]",
-                    "measure the area that collects sunlight, as seen from the sun, in m²",
-                );
-            }
-            f64::NAN
-        }
-    };
-    for (key, value, highest, unit) in [
-        ("cooker.cost", written.cost, 1e12, "units of currency"),
-        ("cooker.mass_kg", written.mass_kg, 1e5, "kg"),
-    ] {
-        if let Some(value) = value {
-            checker.positive(key, value, highest, unit);
-        }
-    }
-    Cooker {
-        name: written.name,
-        kind: kind.unwrap_or(CookerType::Panel),
-        intercept_area_m2,
-        aperture,
-        description: written.description,
-        photo: written
-            .photo
-            .and_then(|name| check_photo(checker, folder, &name)),
-        cost: written.cost,
-        currency: written.currency,
-        mass_kg: written.mass_kg,
-    }
-}
-
-fn check_aperture(checker: &mut Checker<'_>, table: ApertureTable) -> Option<Aperture> {
-    const SHAPES: [&str; 4] = ["circle", "rectangle", "regular-polygon", "outline"];
-    let incidence_deg = table.incidence_deg.unwrap_or(0.0);
-    checker.in_range(
-        "cooker.aperture.incidence_deg",
-        incidence_deg,
-        0.0,
-        89.0,
-        "degrees",
-    );
-    if !(0.0..=89.0).contains(&incidence_deg) {
-        return None;
-    }
-    let mut length = |key: &str, value: Option<f64>| {
-        let path = format!("cooker.aperture.{key}");
-        match value {
-            Some(value) => checker.positive(&path, value, 100.0, "m").then_some(value),
-            None => {
-                checker.problem(
-                    &path,
-                    format!("a {} needs the key {key}", table.shape),
-                    "measure it, in m",
-                );
-                None
-            }
-        }
-    };
-    let shape = match table.shape.as_str() {
-        "circle" => Shape::Circle {
-            diameter_m: length("diameter_m", table.diameter_m)?,
-        },
-        "rectangle" => {
-            let width_m = length("width_m", table.width_m);
-            let height_m = length("height_m", table.height_m);
-            Shape::Rectangle {
-                width_m: width_m?,
-                height_m: height_m?,
-            }
-        }
-        "regular-polygon" => {
-            let across_corners_m = length("across_corners_m", table.across_corners_m);
-            let sides = table.sides.filter(|&sides| (3..=1000).contains(&sides));
-            if sides.is_none() {
-                checker.problem(
-                    "cooker.aperture.sides",
-                    "a regular-polygon needs sides, a whole number from 3 to 1000",
-                    "count the sides",
-                );
-            }
-            Shape::RegularPolygon {
-                sides: sides?,
-                across_corners_m: across_corners_m?,
-            }
-        }
-        "outline" => {
-            let points_m = table.points_m.unwrap_or_default();
-            let key = "cooker.aperture.points_m";
-            if !(3..=1000).contains(&points_m.len()) {
-                checker.problem(
-                    key,
-                    format!("found {} points, expected 3 to 1000", points_m.len()),
-                    "list the corners in order as [[x, y], …], in m",
-                );
-                return None;
-            }
-            if points_m.iter().flatten().any(|v| !v.is_finite()) || crosses_itself(&points_m) {
-                checker.problem(
-                    key,
-                    "the outline crosses itself or has a point that is no number",
-                    "list the corners in the order in which you meet them going round",
-                );
-                return None;
-            }
-            Shape::Outline { points_m }
-        }
-        other => {
-            checker.problem(
-                "cooker.aperture.shape",
-                format!("found \"{other}\", expected one of {}", words(SHAPES)),
-                "an uneven shape is an \"outline\" of its corners",
-            );
-            return None;
-        }
-    };
-    Some(Aperture {
-        shape,
-        incidence_deg,
-    })
-}
-
-fn check_photo(checker: &mut Checker<'_>, folder: &Path, name: &str) -> Option<Photo> {
-    let path = folder.join(name);
-    let bytes = match fs::read(&path) {
-        Ok(bytes) => bytes,
-        Err(error) => {
-            checker.problem(
-                "cooker.photo",
-                format!("\"{name}\" cannot be read ({error})"),
-                "put the picture into the campaign folder, or delete the key",
-            );
-            return None;
-        }
-    };
-    let known = [("png", ImageFormat::Png), ("jpg", ImageFormat::Jpeg)];
-    let found = image::guess_format(&bytes).ok();
-    let Some((extension, format)) = known.into_iter().find(|(_, format)| Some(*format) == found)
-    else {
-        checker.problem(
-            "cooker.photo",
-            format!("\"{name}\" is neither a JPEG nor a PNG picture"),
-            "save the picture as JPEG or PNG",
-        );
-        return None;
-    };
-    if let Err(error) = image::load_from_memory_with_format(&bytes, format) {
-        checker.problem(
-            "cooker.photo",
-            format!("\"{name}\" is damaged ({error})"),
-            "copy the picture again, or save it anew as JPEG or PNG",
-        );
-        return None;
-    }
-    Some(Photo {
-        path,
-        extension,
-        bytes,
-    })
 }
 
 fn check_site(checker: &mut Checker<'_>, written: SiteTable) -> Site {
@@ -601,123 +387,7 @@ fn check_columns(checker: &mut Checker<'_>, written: ColumnTable) -> Columns {
     columns
 }
 
-fn check_runs(
-    checker: &mut Checker<'_>,
-    folder: &Path,
-    written: Vec<RunTable>,
-    campaign_water_kg: f64,
-) -> Vec<RunPlan> {
-    if written.is_empty() {
-        checker.problem(
-            "run",
-            "there is no run",
-            "add a [[run]] table with log = \"…\" for each log",
-        );
-    }
-    let mut runs: Vec<RunPlan> = Vec::new();
-    for (index, table) in written.into_iter().enumerate() {
-        let key = format!("run.{}", index + 1);
-        let path = folder.join(&table.log);
-        if !path.exists() {
-            checker.problem(
-                &format!("{key}.log"),
-                format!("the log \"{}\" is not there", table.log),
-                format!("put it into {}, or correct the name", folder.display()),
-            );
-        } else if let Some(other) = runs.iter().position(|run| same_file(&run.path, &path)) {
-            checker.problem(
-                &format!("{key}.log"),
-                format!("names the same log as [[run]] {}", other + 1),
-                "each run has a log of its own; delete one of the two",
-            );
-        }
-        runs.push(check_run(checker, &key, table, path, campaign_water_kg));
-    }
-    runs
-}
-
-fn same_file(left: &Path, right: &Path) -> bool {
-    match (fs::canonicalize(left), fs::canonicalize(right)) {
-        (Ok(left), Ok(right)) => left == right,
-        _ => left == right,
-    }
-}
-
-fn check_run(
-    checker: &mut Checker<'_>,
-    key: &str,
-    table: RunTable,
-    path: std::path::PathBuf,
-    campaign_water_kg: f64,
-) -> RunPlan {
-    if let Some(water_kg) = table.water_kg {
-        checker.positive(&format!("{key}.water_kg"), water_kg, 1000.0, "kg");
-    }
-    if let Some(minutes) = table.tracking_interval_min {
-        checker.positive(
-            &format!("{key}.tracking_interval_min"),
-            minutes,
-            1440.0,
-            "min",
-        );
-    }
-    let date = table.date.and_then(|written| {
-        let date = written.to_string().parse().ok();
-        if date.is_none() {
-            checker.problem(
-                &format!("{key}.date"),
-                format!("found \"{written}\", expected a date"),
-                "write the date as 2026-03-14",
-            );
-        }
-        date
-    });
-    let mut moment = |name: &str, written: &WrittenMoment| {
-        let moment = Moment::parse(&written.to_string());
-        if moment.is_none() {
-            checker.problem(
-                &format!("{key}.{name}"),
-                format!("found \"{written}\", expected a time"),
-                "write local clock time as \"10:05\", or \"2026-03-14 10:05\"",
-            );
-        }
-        moment
-    };
-    let start = table
-        .start
-        .as_ref()
-        .and_then(|written| moment("start", written));
-    let end = table
-        .end
-        .as_ref()
-        .and_then(|written| moment("end", written));
-    let mut exclusions = Vec::new();
-    for (number, span) in table.exclude.into_iter().enumerate() {
-        let name = |end: &str| format!("exclude.{}.{end}", number + 1);
-        let from = moment(&name("from"), &span.from);
-        let to = moment(&name("to"), &span.to);
-        if let (Some(from), Some(to)) = (from, to) {
-            exclusions.push(Exclusion {
-                from,
-                to,
-                reason: span.reason,
-            });
-        }
-    }
-    RunPlan {
-        line: checker.line_of(key),
-        log: table.log,
-        path,
-        water_kg: table.water_kg.unwrap_or(campaign_water_kg),
-        tracking_interval_min: table.tracking_interval_min,
-        date,
-        start,
-        end,
-        notes: table.notes,
-        exclusions,
-    }
-}
-
-fn words<const N: usize>(words: [&str; N]) -> String {
+/// Words in quotes, separated by commas.
+pub fn words<const N: usize>(words: [&str; N]) -> String {
     words.map(|word| format!("\"{word}\"")).join(", ")
 }

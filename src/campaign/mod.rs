@@ -6,6 +6,8 @@
 
 pub mod aperture;
 pub mod check;
+mod check_cooker;
+mod check_runs;
 pub mod find;
 pub mod locate;
 pub mod model;

@@ -1,0 +1,224 @@
+//! The cooker's tables: area, aperture and photo.
+
+use std::fs;
+use std::path::Path;
+
+use image::ImageFormat;
+
+use super::aperture::{Shape, crosses_itself, intercept_area_m2};
+use super::check::words;
+use super::locate::Checker;
+use super::model::{Aperture, Cooker, CookerType, Photo};
+use super::schema::{ApertureTable, CookerTable};
+
+/// Smallest intercept area, m²: a hand's breadth in the square.
+const SMALLEST_AREA_M2: f64 = 1e-3;
+
+/// The cooker, with its intercept area and its photo.
+pub fn check_cooker(checker: &mut Checker<'_>, folder: &Path, written: CookerTable) -> Cooker {
+    let kind = CookerType::ALL
+        .into_iter()
+        .find(|(_, word)| *word == written.kind)
+        .map(|(kind, _)| kind);
+    if kind.is_none() {
+        checker.problem(
+            "cooker.type",
+            format!("found \"{}\", expected one of {}", written.kind, words(CookerType::ALL.map(|(_, word)| word))),
+            "a reflector that keeps a focus is \"concentrating\"; a shallow or folding one is \"panel\"",
+        );
+    }
+    let aperture = written
+        .aperture
+        .and_then(|table| check_aperture(checker, table));
+    let intercept_area_m2 = match (written.intercept_area_m2, &aperture) {
+        (Some(area_m2), None) => {
+            checker.in_range(
+                "cooker.intercept_area_m2",
+                area_m2,
+                SMALLEST_AREA_M2,
+                1000.0,
+                "m²",
+            );
+            area_m2
+        }
+        (None, Some(aperture)) => {
+            let area_m2 = intercept_area_m2(&aperture.shape, aperture.incidence_deg);
+            if area_m2 < SMALLEST_AREA_M2 {
+                checker.problem(
+                    "cooker.aperture",
+                    format!("encloses {area_m2} m², expected more than {SMALLEST_AREA_M2} m²"),
+                    "check the lengths, in m; list the corners of an outline in order",
+                );
+            }
+            area_m2
+        }
+        (Some(_), Some(_)) => {
+            checker.problem(
+                "cooker.intercept_area_m2",
+                "both intercept_area_m2 and [cooker.aperture] are given, expected one",
+                "keep the one you measured and delete the other",
+            );
+            f64::NAN
+        }
+        (None, None) => {
+            if checker.line_of("cooker.aperture") == checker.line_of("cooker") {
+                checker.problem(
+                    "cooker",
+                    "has neither intercept_area_m2 nor [cooker.aperture]",
+                    "measure the area that collects sunlight, as seen from the sun, in m²",
+                );
+            }
+            f64::NAN
+        }
+    };
+    for (key, value, highest, unit) in [
+        ("cooker.cost", written.cost, 1e12, "units of currency"),
+        ("cooker.mass_kg", written.mass_kg, 1e5, "kg"),
+    ] {
+        if let Some(value) = value {
+            checker.positive(key, value, highest, unit);
+        }
+    }
+    Cooker {
+        name: written.name,
+        kind: kind.unwrap_or(CookerType::Panel),
+        intercept_area_m2,
+        aperture,
+        description: written.description,
+        photo: written
+            .photo
+            .and_then(|name| check_photo(checker, folder, &name)),
+        cost: written.cost,
+        currency: written.currency,
+        mass_kg: written.mass_kg,
+    }
+}
+
+fn check_aperture(checker: &mut Checker<'_>, table: ApertureTable) -> Option<Aperture> {
+    const SHAPES: [&str; 4] = ["circle", "rectangle", "regular-polygon", "outline"];
+    let incidence_deg = table.incidence_deg.unwrap_or(0.0);
+    checker.in_range(
+        "cooker.aperture.incidence_deg",
+        incidence_deg,
+        0.0,
+        89.0,
+        "degrees",
+    );
+    if !(0.0..=89.0).contains(&incidence_deg) {
+        return None;
+    }
+    let mut length = |key: &str, value: Option<f64>| {
+        let path = format!("cooker.aperture.{key}");
+        match value {
+            Some(value) => checker.positive(&path, value, 100.0, "m").then_some(value),
+            None => {
+                checker.problem(
+                    &path,
+                    format!("a {} needs the key {key}", table.shape),
+                    "measure it, in m",
+                );
+                None
+            }
+        }
+    };
+    let shape = match table.shape.as_str() {
+        "circle" => Shape::Circle {
+            diameter_m: length("diameter_m", table.diameter_m)?,
+        },
+        "rectangle" => {
+            let width_m = length("width_m", table.width_m);
+            let height_m = length("height_m", table.height_m);
+            Shape::Rectangle {
+                width_m: width_m?,
+                height_m: height_m?,
+            }
+        }
+        "regular-polygon" => {
+            let across_corners_m = length("across_corners_m", table.across_corners_m);
+            let sides = table.sides.filter(|&sides| (3..=1000).contains(&sides));
+            if sides.is_none() {
+                checker.problem(
+                    "cooker.aperture.sides",
+                    "a regular-polygon needs sides, a whole number from 3 to 1000",
+                    "count the sides",
+                );
+            }
+            Shape::RegularPolygon {
+                sides: sides?,
+                across_corners_m: across_corners_m?,
+            }
+        }
+        "outline" => {
+            let points_m = table.points_m.unwrap_or_default();
+            let key = "cooker.aperture.points_m";
+            if !(3..=1000).contains(&points_m.len()) {
+                checker.problem(
+                    key,
+                    format!("found {} points, expected 3 to 1000", points_m.len()),
+                    "list the corners in order as [[x, y], …], in m",
+                );
+                return None;
+            }
+            if points_m.iter().flatten().any(|v| !v.is_finite()) || crosses_itself(&points_m) {
+                checker.problem(
+                    key,
+                    "the outline crosses itself or has a point that is no number",
+                    "list the corners in the order in which you meet them going round",
+                );
+                return None;
+            }
+            Shape::Outline { points_m }
+        }
+        other => {
+            checker.problem(
+                "cooker.aperture.shape",
+                format!("found \"{other}\", expected one of {}", words(SHAPES)),
+                "an uneven shape is an \"outline\" of its corners",
+            );
+            return None;
+        }
+    };
+    Some(Aperture {
+        shape,
+        incidence_deg,
+    })
+}
+
+fn check_photo(checker: &mut Checker<'_>, folder: &Path, name: &str) -> Option<Photo> {
+    let path = folder.join(name);
+    let bytes = match fs::read(&path) {
+        Ok(bytes) => bytes,
+        Err(error) => {
+            checker.problem(
+                "cooker.photo",
+                format!("\"{name}\" cannot be read ({error})"),
+                "put the picture into the campaign folder, or delete the key",
+            );
+            return None;
+        }
+    };
+    let known = [("png", ImageFormat::Png), ("jpg", ImageFormat::Jpeg)];
+    let found = image::guess_format(&bytes).ok();
+    let Some((extension, format)) = known.into_iter().find(|(_, format)| Some(*format) == found)
+    else {
+        checker.problem(
+            "cooker.photo",
+            format!("\"{name}\" is neither a JPEG nor a PNG picture"),
+            "save the picture as JPEG or PNG",
+        );
+        return None;
+    };
+    if let Err(error) = image::load_from_memory_with_format(&bytes, format) {
+        checker.problem(
+            "cooker.photo",
+            format!("\"{name}\" is damaged ({error})"),
+            "copy the picture again, or save it anew as JPEG or PNG",
+        );
+        return None;
+    }
+    Some(Photo {
+        path,
+        extension,
+        bytes,
+    })
+}

@@ -1,0 +1,8 @@
+//! The report: its words, its PDF, its figures.
+
+mod campaigns;
+mod figures;
+mod names;
+mod pdf;
+mod photo;
+mod words;
