@@ -5,7 +5,7 @@
 use std::fmt;
 use std::path::{Path, PathBuf};
 
-/// At most this many problems of one campaign are listed; the rest are counted.
+/// At most this many problems of one file are listed; the rest are counted.
 pub const LISTED_PROBLEMS: usize = 20;
 
 /// Where a problem sits. Fields that do not apply are `None`.
@@ -86,7 +86,7 @@ impl fmt::Display for Problem {
     }
 }
 
-/// All problems of one campaign, the first [`LISTED_PROBLEMS`] of them in full.
+/// All problems of one or more files, of each the first [`LISTED_PROBLEMS`] of them in full.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
 pub struct Problems {
     listed: Vec<Problem>,
@@ -113,13 +113,10 @@ impl Problems {
         self.listed.is_empty()
     }
 
-    /// Adds the problems of another file.
+    /// Adds the problems of another file, as many as it lists.
     pub fn extend(&mut self, other: Problems) {
         self.unlisted += other.unlisted;
-        other
-            .listed
-            .into_iter()
-            .for_each(|problem| self.push(problem));
+        self.listed.extend(other.listed);
     }
 
     /// The problems kept in full.
@@ -150,7 +147,7 @@ impl fmt::Display for Problems {
             }
         }
         if self.unlisted > 0 {
-            write!(f, "\nhint: {} more problems are not listed", self.unlisted)?;
+            write!(f, "\nhint: not listed here: {} more of them", self.unlisted)?;
         }
         Ok(())
     }

@@ -2,7 +2,7 @@
 
 use std::fmt;
 
-use crate::units::counted;
+use crate::units::{clock_from_hours, counted, fixed, range, short};
 
 /// Something a reader should know that stops nothing.
 #[derive(Debug, Clone, PartialEq)]
@@ -22,8 +22,39 @@ pub enum Notice {
     /// Readings that cannot be true, taken as missing.
     UnbelievableReadings {
         log: String,
+        column: String,
+        readings: usize,
+        /// Lowest and highest of them, in the unit of the canonical log.
+        lowest: f64,
+        highest: f64,
+        unit: &'static str,
+    },
+    /// Sensors of one quantity far apart.
+    SensorsApart {
+        log: String,
         quantity: &'static str,
         readings: usize,
+        apart_k: f64,
+    },
+    /// Times at which one of several sensors has no reading.
+    SensorsIncomplete {
+        log: String,
+        quantity: &'static str,
+        readings: usize,
+    },
+    /// A log that goes on for more than a day.
+    LongRun { log: String, days: f64 },
+    /// Water hotter than it can be in an open pot.
+    WaterAboveBoiling {
+        log: String,
+        highest_c: f64,
+        boiling_point_c: f64,
+    },
+    /// Longitude and time zone do not fit together.
+    OddSolarNoon {
+        log: String,
+        /// Solar noon by the local clock, h.
+        noon_h: f64,
     },
     /// No column for a quantity, and columns that were not understood.
     ColumnNotFound {
@@ -76,13 +107,57 @@ impl fmt::Display for Notice {
             ),
             Notice::UnbelievableReadings {
                 log,
+                column,
+                readings,
+                lowest,
+                highest,
+                unit,
+            } => write!(
+                f,
+                "{log}: {} in column \"{column}\" cannot be true ({} {unit}) and {} taken as missing; check the sensor",
+                counted(*readings, "reading"),
+                range(*lowest, *highest, 1),
+                if *readings == 1 { "is" } else { "are" }
+            ),
+            Notice::SensorsApart {
+                log,
+                quantity,
+                readings,
+                apart_k,
+            } => write!(
+                f,
+                "{log}: the sensors of {quantity} are more than {} K apart at {}; their mean is used: check that none has failed",
+                short(*apart_k),
+                counted(*readings, "time")
+            ),
+            Notice::SensorsIncomplete {
+                log,
                 quantity,
                 readings,
             } => write!(
                 f,
-                "{log}: {} of {quantity} cannot be true and {} taken as missing; check the sensor",
-                counted(*readings, "reading"),
-                if *readings == 1 { "is" } else { "are" }
+                "{log}: at {} one of the sensors of {quantity} has no reading; the mean of the others steps there if they differ",
+                counted(*readings, "time")
+            ),
+            Notice::LongRun { log, days } => write!(
+                f,
+                "{log}: the readings span {} days, a run is one heating on one day; check the dates, or set start and end",
+                fixed(*days, 1)
+            ),
+            Notice::WaterAboveBoiling {
+                log,
+                highest_c,
+                boiling_point_c,
+            } => write!(
+                f,
+                "{log}: the water reaches {} °C, above its boiling point of {} °C here; check the sensor, the elevation or the pressure",
+                fixed(*highest_c, 1),
+                fixed(*boiling_point_c, 1)
+            ),
+            Notice::OddSolarNoon { log, noon_h } => write!(
+                f,
+                "{log}: solar noon falls at {} by the clock; check the longitude (east positive) and the time zone",
+                clock_from_hours(*noon_h)
             ),
             Notice::ColumnNotFound {
                 log,

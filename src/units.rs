@@ -8,18 +8,6 @@ pub const SECONDS_PER_HOUR: f64 = 3600.0;
 /// Microseconds in a second: the resolution of a reading's time.
 pub const MICROSECONDS_PER_SECOND: f64 = 1e6;
 
-/// Degrees Fahrenheit to degrees Celsius.
-///
-/// ```
-/// assert_eq!(simmerline::units::celsius_from_fahrenheit(212.0), 100.0);
-/// ```
-///
-/// # Source
-/// NIST SP 811 (2008), B.8: t/°C = (t/°F − 32)/1.8.
-pub fn celsius_from_fahrenheit(fahrenheit: f64) -> f64 {
-    (fahrenheit - 32.0) / 1.8
-}
-
 /// Seconds between two times in microseconds since 1970.
 pub fn seconds_between(from_us: i64, to_us: i64) -> f64 {
     to_us.saturating_sub(from_us) as f64 / MICROSECONDS_PER_SECOND
@@ -46,13 +34,18 @@ pub fn short(value: f64) -> String {
     text.replace('-', "−")
 }
 
-/// `from – to`, both with the same count of decimals.
+/// `from – to`, both with the same count of decimals; one number where they agree.
 pub fn range(from: f64, to: f64, decimals: usize) -> String {
-    format!("{} – {}", fixed(from, decimals), fixed(to, decimals))
+    let (from, to) = (fixed(from, decimals), fixed(to, decimals));
+    if from == to {
+        from
+    } else {
+        format!("{from} – {to}")
+    }
 }
 
 /// Decimals that show a value no finer than its half-width deserves: the
-/// half-width keeps one significant digit, or two where the first is a 1.
+/// half-width keeps one significant digit, or two where the first is a 1 or 2.
 /// At most three.
 ///
 /// ```
@@ -65,7 +58,7 @@ pub fn range(from: f64, to: f64, decimals: usize) -> String {
 /// JCGM 100:2008, 7.2.6: no more than two significant digits.
 pub fn decimals_for(half_width: f64) -> usize {
     if half_width.is_finite() && half_width > 0.0 {
-        let finest = if half_width < 2.0 * 10_f64.powf(half_width.log10().floor()) {
+        let finest = if half_width < 3.0 * 10_f64.powf(half_width.log10().floor()) {
             1.0
         } else {
             0.0
@@ -115,10 +108,11 @@ pub fn sentence_case(text: &str) -> String {
 }
 
 /// Several words as a list in a sentence: `a, b and c`.
-pub fn listed(words: &[String]) -> String {
-    match words {
+pub fn listed<S: AsRef<str>>(words: &[S]) -> String {
+    let words: Vec<&str> = words.iter().map(AsRef::as_ref).collect();
+    match words.as_slice() {
         [] => String::new(),
-        [only] => only.clone(),
+        [only] => (*only).to_owned(),
         [first @ .., last] => format!("{} and {last}", first.join(", ")),
     }
 }

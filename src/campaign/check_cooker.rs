@@ -13,6 +13,8 @@ use super::schema::{ApertureTable, CookerTable};
 
 /// Smallest intercept area, m²: a hand's breadth in the square.
 const SMALLEST_AREA_M2: f64 = 1e-3;
+/// Largest intercept area, m²; beyond it a length was given in centimetres.
+const LARGEST_AREA_M2: f64 = 100.0;
 
 /// The cooker, with its intercept area and its photo.
 pub fn check_cooker(checker: &mut Checker<'_>, folder: &Path, written: CookerTable) -> Cooker {
@@ -36,17 +38,19 @@ pub fn check_cooker(checker: &mut Checker<'_>, folder: &Path, written: CookerTab
                 "cooker.intercept_area_m2",
                 area_m2,
                 SMALLEST_AREA_M2,
-                1000.0,
+                LARGEST_AREA_M2,
                 "m²",
             );
             area_m2
         }
         (None, Some(aperture)) => {
             let area_m2 = intercept_area_m2(&aperture.shape, aperture.incidence_deg);
-            if area_m2 < SMALLEST_AREA_M2 {
+            if !(SMALLEST_AREA_M2..=LARGEST_AREA_M2).contains(&area_m2) {
                 checker.problem(
                     "cooker.aperture",
-                    format!("encloses {area_m2} m², expected more than {SMALLEST_AREA_M2} m²"),
+                    format!(
+                        "encloses {area_m2} m², expected {SMALLEST_AREA_M2} to {LARGEST_AREA_M2} m²"
+                    ),
                     "check the lengths, in m; list the corners of an outline in order",
                 );
             }
@@ -217,7 +221,7 @@ fn check_photo(checker: &mut Checker<'_>, folder: &Path, name: &str) -> Option<P
         return None;
     }
     Some(Photo {
-        path,
+        name: name.to_owned(),
         extension,
         bytes,
     })

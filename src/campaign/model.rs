@@ -67,7 +67,8 @@ pub struct Aperture {
 /// A picture of the cooker, read and recognised.
 #[derive(Debug, Clone)]
 pub struct Photo {
-    pub path: PathBuf,
+    /// As the campaign file names it.
+    pub name: String,
     /// File name extension that matches the bytes: `png` or `jpg`.
     pub extension: &'static str,
     pub bytes: Vec<u8>,

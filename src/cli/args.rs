@@ -11,8 +11,10 @@ Exit codes:
   1  a fault in simmerline
   2  the command line asks for something that cannot be done
   3  a log cannot be read
-  4  a campaign file is invalid
-  5  all done, but a rating is only indicative (with --strict)";
+  4  a campaign file is invalid";
+
+const STRICT_CODE: &str = "\
+  5  all done, but a rating is only indicative (report with --strict)";
 
 const EXAMPLES: &str = "\
 Example, from nothing to a report:
@@ -44,7 +46,7 @@ header. Nothing that is already there is overwritten.";
 
 const COMPLETIONS_HELP: &str = "\
 Example:
-  simmerline completions bash > ~/.local/share/bash-completion/completions/simmerline";
+  simmerline completions bash > simmerline.bash && source simmerline.bash";
 
 const MANUAL_HELP: &str = "\
 Example:
@@ -52,7 +54,7 @@ Example:
 
 /// Rates solar cookers from water-heating test logs and writes the report.
 #[derive(Debug, Parser)]
-#[command(name = "simmerline", version, about, after_help = EXAMPLES, after_long_help = format!("{EXAMPLES}\n\n{EXIT_CODES}"))]
+#[command(name = "simmerline", version, about, after_help = EXAMPLES, after_long_help = format!("{EXAMPLES}\n\n{EXIT_CODES}\n{STRICT_CODE}"))]
 pub struct Arguments {
     #[command(subcommand)]
     pub command: Command,
@@ -62,7 +64,7 @@ pub struct Arguments {
 #[derive(Debug, Subcommand)]
 pub enum Command {
     /// Rate campaigns and write their reports
-    #[command(after_help = format!("{REPORT_HELP}\n\n{EXIT_CODES}"))]
+    #[command(after_help = format!("{REPORT_HELP}\n\n{EXIT_CODES}\n{STRICT_CODE}"))]
     Report(ReportOptions),
     /// Say what can be used so far, and what is missing
     #[command(after_help = format!("{CHECK_HELP}\n\n{EXIT_CODES}"))]

@@ -5,8 +5,10 @@ use super::terminal::{Align, print, print_error, table};
 use crate::campaign::find::find_campaigns;
 use crate::error::Result;
 use crate::procedure::conformity::Level;
+use crate::procedure::run::clock_ahead_of_sun_h;
+use crate::procedure::screen::Reason;
 use crate::procedure::{Assessment, Run};
-use crate::units::{fixed, local_clock, zoned};
+use crate::units::{clock_from_hours, fixed, local_clock, spoken_date, zoned};
 
 /// Screens each campaign and prints what was found.
 ///
@@ -17,10 +19,10 @@ pub fn run(options: &CheckOptions) -> Result<u8> {
     let mut first_failure = None;
     for (index, folder) in find_campaigns(&options.paths)?.iter().enumerate() {
         if index > 0 {
-            print("\n");
+            print("\n")?;
         }
         match crate::assess_folder(folder) {
-            Ok(assessment) => print(&describe(&assessment)),
+            Ok(assessment) => print(&describe(&assessment))?,
             Err(error) => {
                 print_error(&error);
                 first_failure.get_or_insert(error.exit_code());
@@ -55,8 +57,12 @@ fn describe(assessment: &Assessment) -> String {
         text += "\nIntervals set aside, and what helps\n";
     }
     for (reason, count) in reasons {
+        let by_clock = match reason {
+            Reason::OutsideSolarWindow => solar_window_by_clock(assessment),
+            _ => String::new(),
+        };
         text += &format!(
-            "  {} ({count}): {}\n    helps: {}\n",
+            "  {} ({count}): {}\n    helps: {}{by_clock}\n",
             reason.code(),
             reason.describe(),
             reason.remedy()
@@ -86,9 +92,11 @@ fn run_row(assessment: &Assessment, index: usize) -> [String; 6] {
         date,
         readings,
         intervals,
-        used,
         ..
     } = &assessment.runs[index];
+    let on_line = assessment
+        .intervals_of(index)
+        .filter(|interval| interval.is_on_line());
     let reasons: Vec<String> = Assessment::count_reasons(assessment.intervals_of(index))
         .into_iter()
         .map(|(reason, count)| format!("{} {count}", reason.code()))
@@ -98,7 +106,7 @@ fn run_row(assessment: &Assessment, index: usize) -> [String; 6] {
         date.to_string(),
         readings.time_us.len().to_string(),
         intervals.to_string(),
-        used.to_string(),
+        on_line.count().to_string(),
         reasons.join(", "),
     ]
 }
@@ -114,12 +122,31 @@ fn holes(assessment: &Assessment) -> String {
             );
             let date = zoned(hole.from_us, zone).date();
             text += &format!(
-                "{}: no interval from {from} to {to} on {date}\n",
+                "{}: no interval from {from} to {to} on {date}: no two water readings there are 9 to 11 minutes apart\n",
                 run.plan.log
             );
         }
     }
     text
+}
+
+/// The solar window by the clock of the last run, where it has an interval.
+fn solar_window_by_clock(assessment: &Assessment) -> String {
+    let limits = &assessment.limits;
+    let (Some(last), Some(start_h), Some(end_h)) = (
+        assessment.intervals.last(),
+        limits.get("solar_time_start_h"),
+        limits.get("solar_time_end_h"),
+    ) else {
+        return String::new();
+    };
+    let ahead_h = clock_ahead_of_sun_h(last, &assessment.campaign.site.time_zone);
+    format!(
+        "; on {} that was {} to {} by the clock",
+        spoken_date(assessment.runs[last.run].date),
+        clock_from_hours(start_h + ahead_h),
+        clock_from_hours(end_h + ahead_h)
+    )
 }
 
 fn verdict(assessment: &Assessment) -> String {

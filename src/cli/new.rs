@@ -26,11 +26,16 @@ pub fn run(options: &NewOptions) -> Result<u8> {
     fs::create_dir_all(folder).map_err(|error| cannot_write(folder, &error))?;
     write_new(&folder.join(CAMPAIGN_FILE), CAMPAIGN_TEMPLATE)?;
     write_new(&folder.join(LOG_NAME), &format!("{CANONICAL_HEADER}\n"))?;
-    let name = folder.display();
+    let name = folder.display().to_string();
+    let name = if name.contains(char::is_whitespace) {
+        format!("\"{name}\"")
+    } else {
+        name
+    };
     print(&format!(
         "{name}: wrote {CAMPAIGN_FILE} and {LOG_NAME}\n\
          Fill in both, then: simmerline check {name}\n"
-    ));
+    ))?;
     Ok(0)
 }
 

@@ -57,7 +57,7 @@ pub fn run(options: &ReportOptions) -> Result<u8> {
     }
     progress.finish_and_clear();
     if !options.quiet && !rows.is_empty() {
-        print(&table(HEADER, &rows));
+        print(&table(HEADER, &rows))?;
     }
     let strict_failure = (options.strict && is_indicative).then_some(5);
     Ok(first_failure.or(strict_failure).unwrap_or(0))

@@ -10,7 +10,7 @@ use crate::error::{Error, Result};
 /// Prints the completion script for a shell.
 ///
 /// # Errors
-/// None so far.
+/// [`Error::Usage`] if it cannot be printed.
 pub fn completions(options: &CompletionsOptions) -> Result<u8> {
     let mut script = Vec::new();
     clap_complete::generate(
@@ -19,7 +19,7 @@ pub fn completions(options: &CompletionsOptions) -> Result<u8> {
         "simmerline",
         &mut script,
     );
-    print(&String::from_utf8_lossy(&script));
+    print(&String::from_utf8_lossy(&script))?;
     Ok(0)
 }
 
@@ -48,7 +48,7 @@ pub fn manual() -> Result<u8> {
         page += &sections.replace(".SH ", ".SS ");
     }
     // What stands below a command's options is examples and exit codes.
-    print(&page.replace(" EXTRA\n", " EXAMPLES\n"));
+    print(&page.replace(" EXTRA\n", " EXAMPLES\n"))?;
     Ok(0)
 }
 

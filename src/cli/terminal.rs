@@ -1,18 +1,31 @@
 //! Text on the terminal: tables, errors and remarks.
 
 use std::io::{self, Write};
+use std::path::Path;
 
 use unicode_width::UnicodeWidthStr;
 
-use crate::error::Error;
+use crate::error::{Error, Problem, Result};
 
 /// Space between two columns.
 const GUTTER: &str = "  ";
 
 /// Prints to standard output. A reader that has gone away is no error.
-pub fn print(text: &str) {
+///
+/// # Errors
+/// [`Error::Usage`] if it cannot be written to, say because a disk is full.
+pub fn print(text: &str) -> Result<()> {
     let mut out = io::stdout().lock();
-    let _closed_pipe = out.write_all(text.as_bytes()).and_then(|()| out.flush());
+    match out.write_all(text.as_bytes()).and_then(|()| out.flush()) {
+        Err(error) if error.kind() != io::ErrorKind::BrokenPipe => {
+            let problem = Problem::at(
+                Path::new("standard output"),
+                format!("cannot be written ({error})"),
+            );
+            Err(Error::Usage(problem.hint("print to another place").into()))
+        }
+        _ => Ok(()),
+    }
 }
 
 /// Prints an error to standard error.

@@ -30,6 +30,7 @@ const MISSING_WORDS: [&str; 8] = ["", "nan", "na", "n/a", "null", "none", "-", "
 /// ```
 pub fn read_cell(cell: &str) -> Cell {
     let cell = cell.trim();
+    let unsigned = cell.trim_start_matches(['+', '-']);
     let starts_like_a_number = cell
         .trim_start_matches(['+', '-'])
         .starts_with(|first: char| first.is_ascii_digit() || first == '.');
@@ -40,7 +41,8 @@ pub fn read_cell(cell: &str) -> Cell {
             _ => Cell::Unreadable,
         };
     }
-    if MISSING_WORDS.contains(&cell.to_ascii_lowercase().as_str()) {
+    let is_missing = |word: &str| MISSING_WORDS.contains(&word.to_ascii_lowercase().as_str());
+    if is_missing(cell) || unsigned.eq_ignore_ascii_case("nan") {
         Cell::Missing
     } else {
         Cell::Unreadable

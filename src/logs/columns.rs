@@ -91,6 +91,13 @@ pub struct Sensor {
     pub header: String,
 }
 
+impl Sensor {
+    /// Where a problem with it sits, in words.
+    pub fn item(&self) -> String {
+        format!("column \"{}\" ({})", self.header, self.quantity.name())
+    }
+}
+
 /// Finds each quantity's column: by `[columns]` where it names one, else by the
 /// canonical header (case and spaces around it do not matter).
 ///
@@ -117,7 +124,7 @@ pub fn map_columns(
                     format!("has no column \"{name}\"; there are: {}", quoted(header)),
                 )
                 .hint(format!(
-                    "name the right one under [columns] {key} in campaign.toml"
+                    "name the right one under [columns] {key} in campaign.toml, for all runs, or rename the column in this log"
                 )),
             ),
             several => problems.push(
@@ -156,6 +163,18 @@ pub fn map_columns(
                 column,
                 header: header[column].clone(),
             }));
+        }
+    }
+    for (index, sensor) in sensors.iter().enumerate() {
+        let is_taken = |other: &Sensor| other.column == sensor.column;
+        if Some(sensor.column) == time || sensors[..index].iter().any(is_taken) {
+            problems.push(
+                Problem::at(
+                    path,
+                    format!("the column \"{}\" is named twice", sensor.header),
+                )
+                .hint("under [columns], give each quantity a column of its own"),
+            );
         }
     }
     let Some(time) = time.filter(|_| problems.is_empty()) else {

@@ -1,9 +1,8 @@
-//! The frame of a log's rows: put in order of time, and taken apart by quantity.
+//! The frame of a log's rows: put in order of time, and taken apart by sensor.
 
 use polars::prelude::*;
 
-use super::columns::{Quantity, Sensor};
-use super::readings::{Readings, Series as ReadingSeries};
+use super::readings::Series as ReadingSeries;
 use crate::error::{Error, Result};
 
 const TIME: &str = "time_us";
@@ -73,57 +72,36 @@ impl FrameBuilder {
 }
 
 impl Frame {
-    /// Valid readings of each quantity; several water sensors become their mean.
+    /// Times of all rows, microseconds since 1970.
     ///
     /// # Errors
-    /// [`Error::Internal`] if a column is not there.
-    pub fn readings(&self, sensors: &[Sensor]) -> Result<Readings> {
+    /// [`Error::Internal`] if the column is not there.
+    pub fn time_us(&self) -> Result<Vec<i64>> {
         let time = self
             .data
             .column(TIME)
             .and_then(|time| time.i64())
             .map_err(internal)?;
-        let time_us: Vec<i64> = time.into_no_null_iter().collect();
-        let series = |quantity: Quantity| -> Result<ReadingSeries> {
-            let columns = sensors
-                .iter()
-                .enumerate()
-                .filter(|(_, sensor)| sensor.quantity == quantity)
-                .map(|(index, _)| self.data.column(&sensor_name(index)).and_then(|c| c.f64()))
-                .collect::<PolarsResult<Vec<_>>>()
-                .map_err(internal)?;
-            Ok(mean_of_valid(&time_us, &columns))
-        };
-        let measured = |series: ReadingSeries| (!series.value.is_empty()).then_some(series);
-        Ok(Readings {
-            water_c: series(Quantity::Water)?,
-            ambient_c: measured(series(Quantity::Ambient)?),
-            irradiance_w_m2: measured(series(Quantity::Irradiance)?),
-            wind_m_s: measured(series(Quantity::Wind)?),
-            time_us,
-        })
+        Ok(time.into_no_null_iter().collect())
     }
-}
 
-/// Mean over the columns that are valid in a row; rows with none are left out.
-fn mean_of_valid(time_us: &[i64], columns: &[&Float64Chunked]) -> ReadingSeries {
-    let mut cells: Vec<_> = columns.iter().map(|column| column.iter()).collect();
-    let mut series = ReadingSeries::default();
-    for &time in time_us {
-        let (mut sum, mut valid) = (0.0, 0_u32);
-        for value in cells
-            .iter_mut()
-            .filter_map(|column| column.next().flatten())
-        {
-            sum += value;
-            valid += 1;
-        }
-        if valid > 0 {
-            series.time_us.push(time);
-            series.value.push(sum / f64::from(valid));
-        }
+    /// Valid readings of one sensor.
+    ///
+    /// # Errors
+    /// [`Error::Internal`] if the column is not there.
+    pub fn sensor(&self, index: usize) -> Result<ReadingSeries> {
+        let name = sensor_name(index);
+        let values = self
+            .data
+            .column(&name)
+            .and_then(|column| column.f64())
+            .map_err(internal)?;
+        let rows = self.time_us()?.into_iter().zip(values.iter());
+        let (time_us, value) = rows
+            .filter_map(|(time_us, value)| Some((time_us, value?)))
+            .unzip();
+        Ok(ReadingSeries { time_us, value })
     }
-    series
 }
 
 fn sensor_name(index: usize) -> PlSmallStr {

@@ -9,8 +9,8 @@ use jiff::tz::TimeZone;
 use super::cells::{Cell, read_cell};
 use super::clock::{Clock, ClockFault};
 use super::columns::{ColumnMap, Quantity, Sensor, map_columns};
-use super::frame::FrameBuilder;
-use super::readings::Readings;
+use super::frame::{Frame, FrameBuilder};
+use super::readings::{Merged, Readings, Series, merge};
 use super::smell::take_out_faults;
 use super::table::{Table, Walked};
 use super::text::decode;
@@ -19,6 +19,12 @@ use crate::error::{Error, Problem, Problems, Result};
 use crate::hash::sha256_hex;
 use crate::notice::Notice;
 
+/// Sensors of one load further apart than this, K, are worth a look.
+/// Common practice, no published source.
+const SENSORS_APART: f64 = 15.0;
+/// Share of the readings from which on it is said.
+const SHARE_APART: f64 = 0.05;
+
 /// A log as read.
 #[derive(Debug, Clone)]
 pub struct Log {
@@ -26,10 +32,6 @@ pub struct Log {
     pub sha256: String,
     /// Valid readings in order of time.
     pub readings: Readings,
-    /// Columns that were read.
-    pub sensors: Vec<Sensor>,
-    /// Headers of columns that were not.
-    pub ignored_columns: Vec<String>,
     /// What a reader should know.
     pub notices: Vec<Notice>,
 }
@@ -39,6 +41,15 @@ pub struct Log {
 /// # Errors
 /// [`Error::Input`] with line and column of everything that cannot be read.
 pub fn read_log(run: &RunPlan, columns: &Columns, zone: &TimeZone) -> Result<Log> {
+    if !run.path.is_file() {
+        let problem = Problem::at(
+            &run.path,
+            "is no file (a folder or a device), expected a log",
+        );
+        return Err(input(
+            problem.hint("correct the log's name in campaign.toml"),
+        ));
+    }
     let bytes = fs::read(&run.path).map_err(|error| {
         let problem = Problem::at(&run.path, format!("cannot be read ({error})"))
             .hint("check that it is a file and that you may read it");
@@ -77,7 +88,6 @@ pub fn read_bytes(
     }
     let faults = rows.faults;
     let frame = rows.frame.finish()?;
-    let mut readings = frame.readings(&map.sensors)?;
     let mut notices = row_notices(name, walked, &map, &faults);
     let log = || name.to_owned();
     if frame.was_unsorted {
@@ -89,18 +99,10 @@ pub fn read_bytes(
             rows: frame.repeated,
         });
     }
-    for (quantity, taken_out) in check_readings(path, &mut readings)? {
-        notices.push(Notice::UnbelievableReadings {
-            log: log(),
-            quantity: quantity.name(),
-            readings: taken_out,
-        });
-    }
+    let readings = assemble(path, name, &frame, &map.sensors, &mut notices)?;
     Ok(Log {
         sha256: sha256_hex(bytes),
         readings,
-        sensors: map.sensors,
-        ignored_columns: map.ignored,
         notices,
     })
 }
@@ -176,7 +178,7 @@ fn time_problem(path: &Path, text: &str, fault: ClockFault) -> Problem {
             .hint("write the time as 2026-03-14 10:20:00, or delete the row"),
         ClockFault::Unreadable => {
             problem(format!("found \"{found}\", expected a date and time"))
-                .hint("write the time as 2026-03-14 10:20:00, with an offset if you like")
+                .hint("write the time as 2026-03-14 10:20:00; in a spreadsheet, format the column as yyyy-mm-dd hh:mm:ss")
         }
         ClockFault::Skipped => {
             problem(format!("found \"{found}\", which the clocks of the site's zone skipped"))
@@ -216,44 +218,86 @@ fn row_notices(name: &str, walked: Walked, map: &ColumnMap, faults: &[usize]) ->
     notices
 }
 
-/// Takes faults out of every series; says of which quantity how many.
-fn check_readings(path: &Path, readings: &mut Readings) -> Result<Vec<(Quantity, usize)>> {
-    let mut taken_out = Vec::new();
+/// Readings by quantity: each sensor's faults taken out, then the mean of the sensors.
+fn assemble(
+    path: &Path,
+    name: &str,
+    frame: &Frame,
+    sensors: &[Sensor],
+    notices: &mut Vec<Notice>,
+) -> Result<Readings> {
     let mut problems = Problems::default();
-    let series = [
-        (Quantity::Water, Some(&mut readings.water_c)),
-        (Quantity::Ambient, readings.ambient_c.as_mut()),
-        (Quantity::Irradiance, readings.irradiance_w_m2.as_mut()),
-        (Quantity::Wind, readings.wind_m_s.as_mut()),
-    ];
-    for (quantity, series) in series {
-        let Some(series) = series else { continue };
-        match take_out_faults(path, quantity, series) {
-            Ok(0) => {}
-            Ok(faults) => taken_out.push((quantity, faults)),
-            Err(problem) => problems.push(problem),
+    let mut of_quantity = |quantity: Quantity| -> Result<Series> {
+        let mut valid = Vec::new();
+        for (index, sensor) in sensors.iter().enumerate() {
+            if sensor.quantity != quantity {
+                continue;
+            }
+            let mut series = frame.sensor(index)?;
+            match take_out_faults(path, sensor, &mut series) {
+                Ok(taken_out) => {
+                    notices.extend(taken_out.map(|taken_out| Notice::UnbelievableReadings {
+                        log: name.to_owned(),
+                        column: sensor.header.clone(),
+                        readings: taken_out.readings,
+                        lowest: taken_out.lowest,
+                        highest: taken_out.highest,
+                        unit: quantity.unit(),
+                    }))
+                }
+                Err(problem) => problems.push(problem),
+            }
+            valid.push(series);
         }
-    }
-    for quantity in Quantity::ALL {
-        if quantity.is_needed() && !readings.measures(quantity) {
-            problems.push(
-                Problem::at(path, format!("has no valid {}", quantity.name()))
-                    .hint("check the sensor and the column; a run cannot be rated without it"),
-            );
+        let merged = merge(&valid, SENSORS_APART);
+        notices.extend(merge_notices(name, quantity, &merged));
+        if quantity.is_needed() && merged.mean.value.is_empty() && problems.is_empty() {
+            let what = format!("has no valid {}", quantity.name());
+            let hint = "check the sensor and the column; a run cannot be rated without it";
+            problems.push(Problem::at(path, what).hint(hint));
         }
-    }
+        Ok(merged.mean)
+    };
+    let measured = |series: Series| (!series.value.is_empty()).then_some(series);
+    let readings = Readings {
+        time_us: frame.time_us()?,
+        water_c: of_quantity(Quantity::Water)?,
+        ambient_c: measured(of_quantity(Quantity::Ambient)?),
+        irradiance_w_m2: measured(of_quantity(Quantity::Irradiance)?),
+        wind_m_s: measured(of_quantity(Quantity::Wind)?),
+    };
     if problems.is_empty() {
-        Ok(taken_out)
+        Ok(readings)
     } else {
         Err(Error::Input(problems))
     }
 }
 
+fn merge_notices(name: &str, quantity: Quantity, merged: &Merged) -> Vec<Notice> {
+    let mut notices = Vec::new();
+    if merged.apart as f64 > SHARE_APART * merged.mean.value.len() as f64 {
+        notices.push(Notice::SensorsApart {
+            log: name.to_owned(),
+            quantity: quantity.name(),
+            readings: merged.apart,
+            apart_k: SENSORS_APART,
+        });
+    }
+    if merged.incomplete > 0 {
+        notices.push(Notice::SensorsIncomplete {
+            log: name.to_owned(),
+            quantity: quantity.name(),
+            readings: merged.incomplete,
+        });
+    }
+    notices
+}
+
 fn shortened(text: &str) -> String {
     const LONGEST: usize = 40;
     match text.char_indices().nth(LONGEST) {
-        Some((end, _)) => format!("{}…", &text[..end]),
-        None => text.to_owned(),
+        Some((end, _)) => format!("{}…", text[..end].escape_debug()),
+        None => text.escape_debug().to_string(),
     }
 }
 

@@ -1,5 +1,7 @@
 //! Valid readings of a run, each quantity on its own.
 
+use std::collections::BTreeMap;
+
 /// Valid readings of one quantity, in time order, no two at one time.
 #[derive(Debug, Clone, Default, PartialEq)]
 pub struct Series {
@@ -31,6 +33,46 @@ impl Series {
         self.time_us.drain(..first);
         self.value.drain(..first);
     }
+}
+
+/// Several sensors of one quantity as one.
+#[derive(Debug, Clone, Default, PartialEq)]
+pub struct Merged {
+    /// At each time the mean of the sensors that are valid then.
+    pub mean: Series,
+    /// Times at which some sensor is valid and another is not.
+    pub incomplete: usize,
+    /// Times at which valid sensors differ by more than the limit given.
+    pub apart: usize,
+}
+
+/// Mean of the valid sensors at each time; `apart_by` is in the unit of the values.
+pub fn merge(sensors: &[Series], apart_by: f64) -> Merged {
+    if let [only] = sensors {
+        return Merged {
+            mean: only.clone(),
+            ..Merged::default()
+        };
+    }
+    let mut at_time: BTreeMap<i64, Vec<f64>> = BTreeMap::new();
+    for sensor in sensors {
+        for (&time_us, &value) in sensor.time_us.iter().zip(&sensor.value) {
+            at_time.entry(time_us).or_default().push(value);
+        }
+    }
+    let mut merged = Merged::default();
+    for (time_us, values) in at_time {
+        let lowest = values.iter().copied().fold(f64::INFINITY, f64::min);
+        let highest = values.iter().copied().fold(f64::NEG_INFINITY, f64::max);
+        merged.apart += usize::from(highest - lowest > apart_by);
+        merged.incomplete += usize::from(values.len() < sensors.len());
+        merged.mean.time_us.push(time_us);
+        merged
+            .mean
+            .value
+            .push(values.iter().sum::<f64>() / values.len() as f64);
+    }
+    merged
 }
 
 /// Readings of one run. A quantity that the log never holds is `None`.

@@ -65,6 +65,14 @@ impl<'t> Table<'t> {
                 }
             }
         }
+        if first
+            .iter()
+            .any(|cell| cell.trim().chars().any(char::is_control))
+        {
+            return Err(Problem::at(path, "has a control character in its header")
+                .line(line)
+                .hint("write the header anew; it may come from a damaged file"));
+        }
         Ok(Table {
             path,
             text,
@@ -94,22 +102,20 @@ impl<'t> Table<'t> {
             let line = line_of(self.text, &row);
             if row.iter().all(|cell| cell.trim().is_empty()) {
                 walked.blank_rows += 1;
+            } else if row.iter().any(|cell| cell.contains('\n')) {
+                problems.push(
+                    Problem::at(
+                        self.path,
+                        "a quotation mark opened here is not closed on this line",
+                    )
+                    .line(line)
+                    .hint("delete the quotation mark, or close it"),
+                );
             } else if row.len() == self.header.len() {
                 walked.rows += 1;
                 visit(line, &row, problems);
             } else {
                 let (found, expected) = (row.len(), self.header.len());
-                if row.iter().any(|cell| cell.contains('\n')) {
-                    problems.push(
-                        Problem::at(
-                            self.path,
-                            "a quotation mark opened here is not closed on this line",
-                        )
-                        .line(line)
-                        .hint("delete the quotation mark, or close it"),
-                    );
-                    continue;
-                }
                 problems.push(
                     Problem::at(
                         self.path,

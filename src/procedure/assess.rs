@@ -10,11 +10,12 @@ use super::intervals::{Interval, find_holes, form_intervals};
 use super::limits::Limit;
 use super::limits::{Limits, RATING_DIFFERENCE_K};
 use super::run::{Run, prepare_run, run_notices};
-use super::screen::{Reason, Surroundings, breaks, has_long_gust, screen_run};
+use super::screen::{Reason, Surroundings, breaks, longest_gust_s, screen_run};
 use crate::campaign::Campaign;
 use crate::campaign::find::CAMPAIGN_FILE;
 use crate::campaign::model::Site;
 use crate::error::{Error, Problems, Result};
+use crate::hash::sha256_hex;
 use crate::logs::Log;
 use crate::notice::Notice;
 use crate::physics::air::pressure_pa;
@@ -84,11 +85,11 @@ pub fn assess(campaign: Campaign, logs: Vec<Log>) -> Result<Assessment> {
             Err(problem) => problems.push(problem),
             Ok((mut run, excluded)) => {
                 let water_kg = run.plan.water_kg;
-                run.has_long_gust = has_long_gust(run.readings.wind_m_s.as_ref(), &limits);
+                run.longest_gust_s = longest_gust_s(run.readings.wind_m_s.as_ref(), &limits);
                 let mut formed = form_intervals(index, &run.readings, water_kg, &campaign.site);
                 let around = Surroundings {
                     boiling_point_c,
-                    has_long_gust: run.has_long_gust,
+                    longest_gust_s: run.longest_gust_s,
                 };
                 screen_run(&mut formed, &run.readings, &excluded, &limits, around);
                 run.intervals = formed.len();
@@ -99,6 +100,7 @@ pub fn assess(campaign: Campaign, logs: Vec<Log>) -> Result<Assessment> {
                     &formed,
                     &excluded,
                     &campaign.site.time_zone,
+                    boiling_point_c,
                 ));
                 intervals.extend(formed);
                 runs.push(run);
@@ -129,7 +131,16 @@ pub fn assess(campaign: Campaign, logs: Vec<Log>) -> Result<Assessment> {
     );
     let cooking = line
         .as_ref()
-        .and_then(|line| cook(line, &intervals, boiling_point_c));
+        .zip(budget.as_ref())
+        .and_then(|(line, budget)| {
+            cook(
+                line,
+                budget,
+                &intervals,
+                mean_load_kg(&runs),
+                boiling_point_c,
+            )
+        });
     Ok(Assessment {
         campaign,
         runs,
@@ -153,20 +164,16 @@ impl Assessment {
             .filter(move |interval| interval.run == run)
     }
 
-    /// The used intervals.
+    /// The intervals that the line is drawn through: those used, with irradiance.
     pub fn used(&self) -> impl Iterator<Item = &Interval> {
-        self.intervals.iter().filter(|interval| interval.is_used())
-    }
-
-    /// Local dates with used intervals, in order.
-    pub fn used_dates(&self) -> Vec<Date> {
-        local_dates(self.used(), &self.campaign.site.time_zone)
+        self.intervals
+            .iter()
+            .filter(|interval| interval.is_on_line())
     }
 
     /// Local dates with intervals that are on the line, in order.
-    pub fn line_dates(&self) -> Vec<Date> {
-        let on_line = self.used().filter(|interval| interval.point().is_some());
-        local_dates(on_line, &self.campaign.site.time_zone)
+    pub fn used_dates(&self) -> Vec<Date> {
+        local_dates(self.used(), &self.campaign.site.time_zone)
     }
 
     /// How many intervals break a limit.
@@ -174,21 +181,23 @@ impl Assessment {
         let breaking = |interval: &&Interval| {
             let around = Surroundings {
                 boiling_point_c: self.boiling_point_c,
-                has_long_gust: self.runs[interval.run].has_long_gust,
+                longest_gust_s: self.runs[interval.run].longest_gust_s,
             };
             breaks(interval, limit, around)
         };
         self.intervals.iter().filter(breaking).count()
     }
 
-    /// Every file the result rests on, with its SHA-256: campaign file, then logs.
+    /// Every file the report rests on, with its SHA-256: campaign file, logs, photo.
     pub fn inputs(&self) -> Vec<(String, String)> {
         let campaign = (CAMPAIGN_FILE.to_owned(), self.campaign.sha256.clone());
         let logs = self
             .runs
             .iter()
             .map(|run| (run.plan.log.clone(), run.sha256.clone()));
-        std::iter::once(campaign).chain(logs).collect()
+        let photo = self.campaign.cooker.photo.iter();
+        let photo = photo.map(|photo| (photo.name.clone(), sha256_hex(&photo.bytes)));
+        std::iter::once(campaign).chain(logs).chain(photo).collect()
     }
 
     /// Each reason that occurs among some intervals, with how often, most frequent first.
@@ -228,9 +237,19 @@ pub fn local_boiling_point_c(site: &Site) -> f64 {
 }
 
 fn fit_used(intervals: &[Interval]) -> Option<Line> {
-    let used = intervals.iter().filter(|interval| interval.is_used());
-    let (difference_k, power_w): (Vec<f64>, Vec<f64>) = used.filter_map(Interval::point).unzip();
+    let on_line = intervals.iter().filter(|interval| interval.is_on_line());
+    let (difference_k, power_w): (Vec<f64>, Vec<f64>) = on_line.filter_map(Interval::point).unzip();
     fit_line(&difference_k, &power_w)
+}
+
+/// Mean load of the runs that contribute, kg.
+fn mean_load_kg(runs: &[Run]) -> f64 {
+    let loads: Vec<f64> = runs
+        .iter()
+        .filter(|run| run.used > 0)
+        .map(|run| run.plan.water_kg)
+        .collect();
+    loads.iter().sum::<f64>() / loads.len() as f64
 }
 
 fn rate(line: &Line) -> Rating {

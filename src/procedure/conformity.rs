@@ -57,8 +57,17 @@ pub struct Finding {
 pub struct Conformity {
     pub level: Level,
     pub findings: Vec<Finding>,
-    /// Intervals and days that the line still lacks: "9 more intervals and 1 more day".
+    /// Intervals and days still missing: "9 more intervals and 1 more day".
     pub missing: Option<String>,
+}
+
+impl Conformity {
+    /// A used interval gained more than the sunlight it intercepted.
+    pub fn is_unbelievable(&self) -> bool {
+        self.findings
+            .iter()
+            .any(|finding| finding.code == "impossible-gain")
+    }
 }
 
 /// Weighs a campaign against the practice.
@@ -71,16 +80,14 @@ pub fn judge(
     line: Option<&Line>,
 ) -> Conformity {
     let zone = &campaign.site.time_zone;
-    let used = || intervals.iter().filter(|interval| interval.is_used());
-    let on_line = || used().filter(|interval| interval.point().is_some());
-    let days = local_dates(used(), zone).len();
-    let mut findings = Shortfall::new(limits, used().count(), days).findings();
-    let line_days = local_dates(on_line(), zone).len();
-    let short_of = Shortfall::new(limits, on_line().count(), line_days);
+    let on_line = || intervals.iter().filter(|interval| interval.is_on_line());
+    let days = local_dates(on_line(), zone).len();
+    let short_of = Shortfall::new(limits, on_line().count(), days);
+    let mut findings: Vec<Finding> = gain_finding(campaign, intervals).into_iter().collect();
+    findings.extend(short_of.findings());
     findings.extend(line_findings(limits, line, has_irradiance(runs)));
     findings.extend(load_finding(limits, runs));
     findings.extend(measurement_findings(campaign, runs));
-    findings.extend(gain_finding(campaign, intervals));
     findings.extend(limit_findings(limits, intervals, boiling_point_c));
     findings.extend(exclusion_finding(intervals));
     let level = findings.iter().map(|finding| finding.level).max();
@@ -220,6 +227,18 @@ fn line_findings(limits: &Limits, line: Option<&Line>, has_irradiance: bool) -> 
             "check that the water temperature is that of the water, and cover a wider range of temperatures",
         ));
     }
+    let ps50_w = line.predict(RATING_DIFFERENCE_K);
+    if ps50_w <= 0.0 {
+        findings.push(indicative(
+            "no-useful-heat",
+            format!(
+                "the line reads {} W at {} K: there the water loses heat",
+                fixed(ps50_w, 0),
+                short(RATING_DIFFERENCE_K)
+            ),
+            "check that the readings are of water being heated, with the cooker aimed",
+        ));
+    }
     let (lowest_k, highest_k) = line.x_range;
     if !(lowest_k..=highest_k).contains(&RATING_DIFFERENCE_K) {
         findings.push(note(
@@ -258,7 +277,7 @@ fn load_finding(limits: &Limits, runs: &[Run]) -> Option<Finding> {
                 listed(&off)
             ),
             format!(
-                "weigh in {} kg of water for each m² of intercept area",
+                "weigh in {} kg of water for each m² of intercept area, or correct that area",
                 short(load_kg_m2)
             ),
         )
@@ -295,7 +314,7 @@ fn measurement_findings(campaign: &Campaign, runs: &[Run]) -> Vec<Finding> {
         findings.push(indicative(
             "irradiance-not-normal",
             format!(
-                "irradiance was not measured in {}; its intervals cannot be normalised and are not on the line",
+                "irradiance was not measured in {}, whose intervals cannot be normalised and are not on the line",
                 listed(&sunless)
             ),
             "measure irradiance in the plane normal to the beam",
@@ -303,7 +322,7 @@ fn measurement_findings(campaign: &Campaign, runs: &[Run]) -> Vec<Finding> {
     } else if campaign.instruments.irradiance_plane == Some(Plane::Horizontal) {
         findings.push(indicative(
             "irradiance-not-normal",
-            "irradiance was measured in the horizontal plane, the practice asks for the plane normal to the beam".to_owned(),
+            "irradiance was measured in the horizontal plane, the practice asks for the plane normal to the beam; there it is usually higher, so the rating is probably too high".to_owned(),
             "mount the sensor so that it faces the sun as the cooker does",
         ));
     }
@@ -352,7 +371,7 @@ fn limit_findings(limits: &Limits, intervals: &[Interval], boiling_point_c: f64)
     {
         let text = format!(
             "{} {} {} (practice: {})",
-            own.key,
+            own.what,
             short(own.value),
             own.unit,
             spoken_practice(own, practice)
@@ -375,7 +394,7 @@ fn limit_findings(limits: &Limits, intervals: &[Interval], boiling_point_c: f64)
                 "own limits looser than a requirement: {}",
                 listed(&relaxed_requirements)
             ),
-            "delete these keys under [limits]",
+            "go back to the practice's limits: delete these under [limits] in the campaign file",
         ));
     }
     if !relaxed_recommendations.is_empty() {
@@ -385,7 +404,7 @@ fn limit_findings(limits: &Limits, intervals: &[Interval], boiling_point_c: f64)
                 "own limits looser than a recommendation: {}",
                 listed(&relaxed_recommendations)
             ),
-            "delete these keys under [limits]",
+            "go back to the practice's limits: delete these under [limits] in the campaign file",
         ));
     }
     if !tightened.is_empty() {
@@ -395,7 +414,7 @@ fn limit_findings(limits: &Limits, intervals: &[Interval], boiling_point_c: f64)
                 "own limits tighter than the practice: {}",
                 listed(&tightened)
             ),
-            "delete these keys under [limits]",
+            "go back to the practice's limits: delete these under [limits] in the campaign file",
         ));
     }
     findings

@@ -1,5 +1,6 @@
 //! What the line means for a pot of water.
 
+use super::budget::Budget;
 use super::intervals::Interval;
 use super::limits::STANDARD_IRRADIANCE_W_M2;
 use crate::physics::heating::Heating;
@@ -13,6 +14,11 @@ pub const START_C: f64 = 20.0;
 /// Water temperature aimed at, °C.
 pub const TARGET_C: f64 = 95.0;
 
+/// Normal quantile for 95 %, two-sided.
+const NORMAL_95: f64 = 1.959_964;
+/// Steps of the numeric integral along an edge of the band.
+const STEPS: usize = 200;
+
 /// Heating of water at 700 W/m² in air of the campaign's mean temperature.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Cooking {
@@ -24,10 +30,21 @@ pub struct Cooking {
     pub target_c: f64,
     /// Water boils below [`TARGET_C`].
     pub boils_below_target: bool,
-    /// Temperature at which the useful heat ends, °C; `None` if the line does not fall.
-    pub heat_ends_c: Option<f64>,
+    /// Where the useful heat ends; `None` if the line does not fall.
+    pub heat_ends: Option<HeatEnd>,
+    /// Mean load of the runs that contribute, kg.
+    pub tested_kg: f64,
     pub boiling_point_c: f64,
     pub heatings: Vec<WaterHeating>,
+}
+
+/// Water temperature at which the line reaches zero, with its 95 % confidence range
+/// from the regression, °C.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct HeatEnd {
+    pub best_c: f64,
+    pub lowest_c: f64,
+    pub highest_c: f64,
 }
 
 /// Time to heat one load from [`START_C`] to the target.
@@ -36,9 +53,12 @@ pub struct WaterHeating {
     pub water_kg: f64,
     /// `None`: it does not get there.
     pub time: Option<TimeRange>,
+    /// Along the upper edge of the band it does get there.
+    pub may_get_there: bool,
 }
 
-/// A time with its 95 % confidence range from the regression, s.
+/// A time with its 95 % range from the regression and the stated uncertainty of
+/// irradiance and mass, s.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct TimeRange {
     pub best_s: f64,
@@ -47,11 +67,18 @@ pub struct TimeRange {
     pub longest_s: Option<f64>,
 }
 
-/// Heating times from the line; `None` without a used interval.
-pub fn cook(line: &Line, intervals: &[Interval], boiling_point_c: f64) -> Option<Cooking> {
+/// Heating times from the line and the budget of its uncertainty, for 1, 2 and 4 kg
+/// and for `tested_kg`, the load that was tested; `None` without a used interval.
+pub fn cook(
+    line: &Line,
+    budget: &Budget,
+    intervals: &[Interval],
+    tested_kg: f64,
+    boiling_point_c: f64,
+) -> Option<Cooking> {
     let ambients: Vec<f64> = intervals
         .iter()
-        .filter(|interval| interval.is_used())
+        .filter(|interval| interval.is_on_line())
         .filter_map(|interval| Some(interval.ambient?.mean))
         .collect();
     if ambients.is_empty() {
@@ -59,22 +86,40 @@ pub fn cook(line: &Line, intervals: &[Interval], boiling_point_c: f64) -> Option
     }
     let ambient_c = ambients.iter().sum::<f64>() / ambients.len() as f64;
     let target_c = TARGET_C.min(boiling_point_c);
+    let (from_k, to_k) = (START_C - ambient_c, target_c - ambient_c);
+    let tested_load = Some(tested_kg).filter(|load_kg| !LOADS_KG.contains(load_kg));
     let heatings = LOADS_KG
         .into_iter()
+        .chain(tested_load)
         .map(|water_kg| WaterHeating {
             water_kg,
-            time: heating_time(line, water_kg, START_C - ambient_c, target_c - ambient_c),
+            time: heating_time(line, water_kg, budget.relative_scale(), (from_k, to_k)),
+            may_get_there: line.confidence(to_k).upper > 0.0,
         })
         .collect();
-    let tends_to_k = pot(line, 1.0).tends_to_k();
     Some(Cooking {
         irradiance_w_m2: STANDARD_IRRADIANCE_W_M2,
         ambient_c,
         target_c,
         boils_below_target: boiling_point_c < TARGET_C,
-        heat_ends_c: tends_to_k.map(|difference_k| ambient_c + difference_k),
+        heat_ends: heat_ends(line, ambient_c),
+        tested_kg,
         boiling_point_c,
         heatings,
+    })
+}
+
+/// Where the line reaches zero: x0 = −a/b, with u(x0) = u(a + b·x0)/|b|.
+///
+/// # Source
+/// JCGM 100:2008, equation 13, to first order.
+fn heat_ends(line: &Line, ambient_c: f64) -> Option<HeatEnd> {
+    let ends_k = pot(line, 1.0).tends_to_k()?;
+    let half_width_k = line.t() * line.standard_error(ends_k) / line.slope.abs();
+    Some(HeatEnd {
+        best_c: ambient_c + ends_k,
+        lowest_c: ambient_c + ends_k - half_width_k,
+        highest_c: ambient_c + ends_k + half_width_k,
     })
 }
 
@@ -86,22 +131,50 @@ fn pot(line: &Line, water_kg: f64) -> Heating {
     }
 }
 
-/// Time with a range from the variance of the line: first-order propagation to
-/// ln t, u² = (∂t/∂a)² u²(a) + (∂t/∂b)² u²(b) + 2 ∂t/∂a ∂t/∂b cov(a, b).
-///
-/// # Source
-/// JCGM 100:2008, equation 13.
-fn heating_time(line: &Line, water_kg: f64, from_k: f64, to_k: f64) -> Option<TimeRange> {
-    let heating = pot(line, water_kg).time(from_k, to_k)?;
-    let by_intercept = heating.per_intercept * line.intercept_standard_error;
-    let by_slope = heating.per_slope * line.slope_standard_error;
-    let shared = heating.per_intercept * heating.per_slope * line.covariance;
-    let variance = by_intercept.powi(2) + by_slope.powi(2) + 2.0 * shared;
-    let factor = (line.t() * variance.max(0.0).sqrt() / heating.time_s).exp();
-    let surely_there = line.confidence(to_k).lower > 0.0;
+/// Time with its range: shortest and longest are the times along the upper and the
+/// lower edge of the line's 95 % confidence band; what scales the whole line adds to
+/// both in quadrature, as a factor.
+fn heating_time(
+    line: &Line,
+    water_kg: f64,
+    relative_scale: f64,
+    (from_k, to_k): (f64, f64),
+) -> Option<TimeRange> {
+    let pot = pot(line, water_kg);
+    let best_s = pot.time_s(from_k, to_k)?;
+    let along = |power_w: &dyn Fn(f64) -> f64| {
+        time_along_s(power_w, pot.heat_capacity_j_per_k, from_k, to_k)
+    };
+    let upper_s = along(&|difference_k| line.confidence(difference_k).upper);
+    let lower_s = along(&|difference_k| line.confidence(difference_k).lower);
+    let scale = NORMAL_95 * relative_scale;
+    let stretched_s = |edge_s: f64, sign: f64| {
+        let logarithm = ((edge_s / best_s).ln().powi(2) + scale.powi(2)).sqrt();
+        best_s * (sign * logarithm).exp()
+    };
     Some(TimeRange {
-        best_s: heating.time_s,
-        shortest_s: heating.time_s / factor,
-        longest_s: surely_there.then_some(heating.time_s * factor),
+        best_s,
+        shortest_s: stretched_s(upper_s.unwrap_or(best_s), -1.0),
+        longest_s: lower_s.map(|lower_s| stretched_s(lower_s, 1.0)),
     })
+}
+
+/// Time, s, to heat along any course of the power over the temperature difference:
+/// C ∫ dx/P(x) by the midpoint rule; `None` where the power is not positive.
+fn time_along_s(
+    power_w: &dyn Fn(f64) -> f64,
+    heat_capacity_j_per_k: f64,
+    from_k: f64,
+    to_k: f64,
+) -> Option<f64> {
+    let step_k = (to_k - from_k) / STEPS as f64;
+    let mut time_s = 0.0;
+    for step in 0..STEPS {
+        let power_w = power_w(from_k + (step as f64 + 0.5) * step_k);
+        if power_w <= 0.0 {
+            return None;
+        }
+        time_s += heat_capacity_j_per_k * step_k / power_w;
+    }
+    (power_w(to_k) > 0.0).then_some(time_s)
 }

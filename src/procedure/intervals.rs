@@ -27,8 +27,6 @@ pub struct Summary {
     pub mean: f64,
     pub min: f64,
     pub max: f64,
-    /// Longest time between two neighbouring readings, s.
-    pub longest_gap_s: f64,
 }
 
 /// One interval with everything that the practice asks about it.
@@ -64,6 +62,11 @@ impl Interval {
     /// Whether the practice lets one use it.
     pub fn is_used(&self) -> bool {
         self.reasons.is_empty()
+    }
+
+    /// Whether it is used and can be normalised: a point of the line.
+    pub fn is_on_line(&self) -> bool {
+        self.is_used() && self.point().is_some()
     }
 
     /// Its point on the plot, if it is complete.
@@ -112,11 +115,9 @@ pub fn summarise(series: &Series, from_us: i64, to_us: i64) -> Option<Summary> {
     let (time_us, value) = series.between(from_us, to_us);
     let (first, last) = (*time_us.first()?, *time_us.last()?);
     let mut area = 0.0;
-    let mut longest_gap_s: f64 = 0.0;
     for (time, value) in time_us.windows(2).zip(value.windows(2)) {
         let step_s = seconds_between(time[0], time[1]);
         area += (value[0] + value[1]) / 2.0 * step_s;
-        longest_gap_s = longest_gap_s.max(step_s);
     }
     let mean = if last > first {
         area / seconds_between(first, last)
@@ -127,7 +128,6 @@ pub fn summarise(series: &Series, from_us: i64, to_us: i64) -> Option<Summary> {
         mean,
         min: value.iter().copied().fold(f64::INFINITY, f64::min),
         max: value.iter().copied().fold(f64::NEG_INFINITY, f64::max),
-        longest_gap_s,
     })
 }
 
@@ -256,7 +256,6 @@ mod tests {
         };
         let summary = summarise(&series, 0, 600 * US).unwrap();
         assert!((summary.mean - (300.0 + 5400.0) / 600.0).abs() < 1e-12);
-        assert_eq!(summary.longest_gap_s, 540.0);
         let single = summarise(&series, 30 * US, 90 * US).unwrap();
         assert_eq!(single.mean, 10.0);
         assert_eq!(summarise(&series, 61 * US, 90 * US), None);

@@ -11,7 +11,15 @@ use crate::campaign::moment::Moment;
 use crate::error::Problem;
 use crate::logs::{Log, Readings};
 use crate::notice::Notice;
-use crate::units::{local_clock, spoken_date, zoned};
+use crate::units::{local_clock, seconds_between, spoken_date, zoned};
+
+/// Seconds in a day.
+const SECONDS_PER_DAY: f64 = 86_400.0;
+/// Solar noon further from 12:00 by the clock than in any time zone in use, h.
+const FURTHEST_NOON_H: f64 = 3.5;
+/// How far a good sensor may read above the boiling point, K.
+/// Common practice, no published source.
+const BOILING_SLACK_K: f64 = 2.0;
 
 /// One run as rated.
 #[derive(Debug, Clone)]
@@ -26,8 +34,8 @@ pub struct Run {
     pub intervals: usize,
     pub used: usize,
     pub holes: Vec<Hole>,
-    /// Wind stayed over the gust limit for too long: the whole run is set aside.
-    pub has_long_gust: bool,
+    /// Longest time that the wind stayed over the gust limit, s.
+    pub longest_gust_s: f64,
     /// SHA-256 of the log.
     pub sha256: String,
 }
@@ -65,12 +73,21 @@ pub fn prepare_run(
         let hint = "correct start and end; without a date they are clock times on the run's date, else on that of the first reading";
         return Err(problem(campaign, &plan, what, hint));
     }
+    if readings.ambient_c.is_none() {
+        let what = "no reading with an ambient temperature lies between its start and end";
+        return Err(problem(
+            campaign,
+            &plan,
+            what,
+            "correct start and end, or check the sensor",
+        ));
+    }
     let mut excluded = Vec::new();
     for exclusion in &plan.exclusions {
         let (from_us, to_us) = (resolve(&exclusion.from)?, resolve(&exclusion.to)?);
         if to_us <= from_us {
-            let what = format!("the excluded span {exclusion} ends before it begins");
-            return Err(problem(campaign, &plan, &what, "exchange from and to"));
+            let what = format!("the excluded span {exclusion} does not end after it begins");
+            return Err(problem(campaign, &plan, &what, "correct from and to"));
         }
         excluded.push(ExcludedSpan { from_us, to_us });
     }
@@ -84,7 +101,7 @@ pub fn prepare_run(
         intervals: 0,
         used: 0,
         holes: Vec::new(),
-        has_long_gust: false,
+        longest_gust_s: 0.0,
         sha256: log.sha256,
     };
     Ok((run, excluded))
@@ -131,11 +148,38 @@ pub fn run_notices(
     intervals: &[Interval],
     excluded: &[ExcludedSpan],
     zone: &TimeZone,
+    boiling_point_c: f64,
 ) -> Vec<Notice> {
     let log = || run.plan.log.clone();
     let mut notices = Vec::new();
-    if intervals.is_empty() {
-        notices.push(Notice::NoIntervals { log: log() });
+    match intervals.first() {
+        None => notices.push(Notice::NoIntervals { log: log() }),
+        Some(first) => {
+            let noon_h = 12.0 + clock_ahead_of_sun_h(first, zone);
+            if (noon_h - 12.0).abs() > FURTHEST_NOON_H {
+                notices.push(Notice::OddSolarNoon { log: log(), noon_h });
+            }
+        }
+    }
+    if let (Some(first), Some(last)) = (run.readings.time_us.first(), run.readings.time_us.last()) {
+        let days = seconds_between(*first, *last) / SECONDS_PER_DAY;
+        if days > 1.0 {
+            notices.push(Notice::LongRun { log: log(), days });
+        }
+    }
+    let highest_c = run
+        .readings
+        .water_c
+        .value
+        .iter()
+        .copied()
+        .fold(f64::NEG_INFINITY, f64::max);
+    if highest_c > boiling_point_c + BOILING_SLACK_K {
+        notices.push(Notice::WaterAboveBoiling {
+            log: log(),
+            highest_c,
+            boiling_point_c,
+        });
     }
     for span in excluded {
         if !intervals.iter().any(|interval| span.overlaps(interval)) {
@@ -147,4 +191,13 @@ pub fn run_notices(
         }
     }
     notices
+}
+
+/// How far the local clock is ahead of the sun at the start of an interval, h,
+/// between −12 and 12.
+pub fn clock_ahead_of_sun_h(interval: &Interval, zone: &TimeZone) -> f64 {
+    let clock = zoned(interval.start_us, zone).datetime().time();
+    let since_midnight = clock.duration_since(jiff::civil::Time::midnight());
+    let clock_h = since_midnight.as_secs_f64() / crate::units::SECONDS_PER_HOUR;
+    (clock_h - interval.solar_start_h + 12.0).rem_euclid(24.0) - 12.0
 }

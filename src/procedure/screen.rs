@@ -1,6 +1,6 @@
 //! Which intervals the practice lets one use, and every reason for those it does not.
 
-use super::intervals::{Interval, LONGEST_INTERVAL_S};
+use super::intervals::Interval;
 use super::limits::{Allowed, Limit, Limits, at_least, at_most};
 use crate::logs::{Readings, Series};
 use crate::units::seconds_between;
@@ -88,9 +88,7 @@ impl Reason {
                 "test on days without passing cloud, and keep the sensor aimed"
             }
             Reason::WindHigh => "test in a sheltered place or on calmer days",
-            Reason::OutsideSolarWindow => {
-                "heat between the start and end of the window in solar time, not clock time"
-            }
+            Reason::OutsideSolarWindow => "heat within the window, which is in solar time",
             Reason::ReadingGap => "record every quantity at least every ten minutes",
             Reason::ExcludedByTester => "nothing, unless the exclusion was a mistake",
         }
@@ -111,22 +109,22 @@ impl ExcludedSpan {
     }
 }
 
-/// Whether consecutive wind readings over the gust limit span more than ten minutes.
-pub fn has_long_gust(wind: Option<&Series>, limits: &Limits) -> bool {
+/// Longest time that consecutive wind readings over the gust limit span, s.
+pub fn longest_gust_s(wind: Option<&Series>, limits: &Limits) -> f64 {
     let (Some(wind), Some(limit_m_s)) = (wind, limits.get("wind_gust_m_s")) else {
-        return false;
+        return 0.0;
     };
+    let mut longest_s: f64 = 0.0;
     let mut since_us = None;
-    wind.time_us
-        .iter()
-        .zip(&wind.value)
-        .any(|(&time_us, &value)| {
-            if at_most(value, limit_m_s) {
-                since_us = None;
-                return false;
-            }
-            seconds_between(*since_us.get_or_insert(time_us), time_us) > LONGEST_GUST_S
-        })
+    for (&time_us, &value) in wind.time_us.iter().zip(&wind.value) {
+        if at_most(value, limit_m_s) {
+            since_us = None;
+        } else {
+            let start_us = *since_us.get_or_insert(time_us);
+            longest_s = longest_s.max(seconds_between(start_us, time_us));
+        }
+    }
+    longest_s
 }
 
 /// What an interval's surroundings add to its own numbers.
@@ -134,8 +132,8 @@ pub fn has_long_gust(wind: Option<&Series>, limits: &Limits) -> bool {
 pub struct Surroundings {
     /// Local boiling point of water, °C.
     pub boiling_point_c: f64,
-    /// The run had a long gust, by [`has_long_gust`].
-    pub has_long_gust: bool,
+    /// Longest gust of the run, by [`longest_gust_s`].
+    pub longest_gust_s: f64,
 }
 
 /// The number of an interval that a limit is held against, in the limit's unit;
@@ -154,7 +152,6 @@ pub fn observe(interval: &Interval, limit: &Limit, boiling_point_c: f64) -> Opti
         "irradiance_max_w_m2" => Some(sun?.max),
         "irradiance_range_w_m2" => Some(sun?.max - sun?.min),
         "wind_mean_max_m_s" => Some(interval.wind?.mean),
-        "wind_gust_m_s" => Some(interval.wind?.max),
         "solar_time_start_h" => Some(interval.solar_start_h),
         // Past solar midnight the hours go on counting.
         "solar_time_end_h" if interval.solar_end_h < interval.solar_start_h => {
@@ -168,7 +165,7 @@ pub fn observe(interval: &Interval, limit: &Limit, boiling_point_c: f64) -> Opti
 /// Whether an interval breaks a limit.
 pub fn breaks(interval: &Interval, limit: &Limit, around: Surroundings) -> bool {
     if limit.key == "wind_gust_m_s" {
-        return around.has_long_gust;
+        return around.longest_gust_s > LONGEST_GUST_S;
     }
     match (
         observe(interval, limit, around.boiling_point_c),
@@ -204,19 +201,15 @@ pub fn screen_run(
     }
 }
 
-/// A quantity that the run measures has no reading in the interval, or two
-/// neighbouring ones further apart than an interval may be long.
+/// A quantity that the run measures has no reading in the interval. Two readings in
+/// it are never too far apart: it lasts no longer than readings may be apart.
 fn has_gap(interval: &Interval, readings: &Readings) -> bool {
     let quantities = [
-        (true, Some(interval.water)),
         (readings.ambient_c.is_some(), interval.ambient),
         (readings.irradiance_w_m2.is_some(), interval.irradiance),
         (readings.wind_m_s.is_some(), interval.wind),
     ];
     quantities
         .into_iter()
-        .any(|(is_measured, summary)| match summary {
-            None => is_measured,
-            Some(summary) => summary.longest_gap_s > LONGEST_INTERVAL_S as f64,
-        })
+        .any(|(is_measured, summary)| is_measured && summary.is_none())
 }

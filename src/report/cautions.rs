@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 
-/// Section 8.
+/// Section 7.
 #[derive(Debug, Clone, Serialize)]
 pub struct CautionPart {
     /// Before all others.

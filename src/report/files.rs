@@ -19,6 +19,12 @@ pub struct Output {
 /// # Errors
 /// [`Error::Usage`] if it is a file, or cannot be made or written to.
 pub fn prepare_folder(folder: &Path) -> Result<()> {
+    if folder.is_file() {
+        let problem = Problem::at(folder, "is a file, expected a folder");
+        return Err(Error::Usage(
+            problem.hint("choose another --out DIR").into(),
+        ));
+    }
     fs::create_dir_all(folder).map_err(|error| cannot("be made", folder, &error))?;
     temporary(folder).map(drop)
 }
@@ -68,8 +74,9 @@ fn temporary(folder: &Path) -> Result<NamedTempFile> {
         .map_err(|error| cannot("be written to", folder, &error))
 }
 
+/// The kind of an error alone: its text would name our temporary file.
 fn cannot(what: &str, path: &Path, error: &std::io::Error) -> Error {
-    let problem = Problem::at(path, format!("cannot {what} ({error})"))
+    let problem = Problem::at(path, format!("cannot {what} ({})", error.kind()))
         .hint("choose a folder you may write to with --out DIR");
     Error::Usage(problem.into())
 }

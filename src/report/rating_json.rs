@@ -4,7 +4,7 @@ use serde::Serialize;
 
 use crate::error::{Error, Result};
 use crate::procedure::Assessment;
-use crate::procedure::budget::{Budget, COVERAGE_FACTOR};
+use crate::procedure::budget::Budget;
 use crate::procedure::conformity::Finding;
 use crate::procedure::cooking::Cooking;
 use crate::procedure::intervals::Interval;
@@ -85,6 +85,7 @@ struct RegressionEntry {
 struct UncertaintyEntry {
     ps50_combined_standard_uncertainty_w: f64,
     ps50_expanded_uncertainty_w: f64,
+    effective_degrees_of_freedom: f64,
     coverage_factor: f64,
     contributions: Vec<ContributionEntry>,
     not_stated: Vec<&'static str>,
@@ -118,6 +119,7 @@ struct CookingEntry {
     ambient_c: f64,
     target_c: f64,
     heat_ends_c: Option<f64>,
+    heat_ends_95_c: Option<[f64; 2]>,
     heatings: Vec<HeatingEntry>,
 }
 
@@ -265,7 +267,7 @@ fn regression_entry(assessment: &Assessment) -> Option<RegressionEntry> {
         r_squared: line.r_squared,
         residual_sd_w: line.residual_sd,
         intervals: line.points,
-        days: assessment.line_dates().len(),
+        days: assessment.used_dates().len(),
     })
 }
 
@@ -278,7 +280,8 @@ fn uncertainty_entry(budget: &Budget) -> UncertaintyEntry {
     UncertaintyEntry {
         ps50_combined_standard_uncertainty_w: budget.combined_w,
         ps50_expanded_uncertainty_w: budget.expanded_w(),
-        coverage_factor: COVERAGE_FACTOR,
+        effective_degrees_of_freedom: budget.effective_degrees_of_freedom,
+        coverage_factor: budget.coverage_factor,
         contributions: contributions.collect(),
         not_stated: budget.not_stated.clone(),
     }
@@ -305,7 +308,10 @@ fn cooking_entry(cooking: &Cooking) -> CookingEntry {
         irradiance_w_m2: cooking.irradiance_w_m2,
         ambient_c: cooking.ambient_c,
         target_c: cooking.target_c,
-        heat_ends_c: cooking.heat_ends_c,
+        heat_ends_c: cooking.heat_ends.map(|ends| ends.best_c),
+        heat_ends_95_c: cooking
+            .heat_ends
+            .map(|ends| [ends.lowest_c, ends.highest_c]),
         heatings: heatings.collect(),
     }
 }

@@ -15,5 +15,6 @@ use statrs::distribution::{ContinuousCDF, StudentsT};
 /// NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.6.7.2; by the statrs crate.
 pub fn two_sided_t(coverage: f64, degrees_of_freedom: usize) -> f64 {
     StudentsT::new(0.0, 1.0, degrees_of_freedom as f64)
-        .map_or(f64::INFINITY, |t| t.inverse_cdf((1.0 + coverage) / 2.0))
+        .expect("a line has at least one degree of freedom")
+        .inverse_cdf((1.0 + coverage) / 2.0)
 }

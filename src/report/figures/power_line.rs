@@ -159,7 +159,7 @@ fn draw_points(
             .iter()
             .filter(|interval| in_view(interval));
         intervals
-            .filter(|interval| interval.is_used() == used)
+            .filter(|interval| interval.is_on_line() == used)
             .filter_map(Interval::point)
             .collect()
     };

@@ -1,4 +1,4 @@
-//! One run against local clock time: temperatures above, irradiance below.
+//! One run against local clock time: temperatures, irradiance, wind.
 
 use jiff::tz::TimeZone;
 use plotters::prelude::*;
@@ -13,16 +13,19 @@ use crate::logs::Series;
 use crate::procedure::{Assessment, Run};
 use crate::units::{clock_from_hours, fixed, zoned};
 
-const HEIGHT_PT: f64 = 238.0;
-const UPPER_PT: f64 = 136.0;
+const HEIGHT_PT: f64 = 262.0;
+const TEMPERATURE_PT: f64 = 116.0;
+const IRRADIANCE_PT: f64 = 62.0;
 /// Steps between two clock times on the axis, minutes.
 const CLOCK_STEPS_MIN: [f64; 7] = [5.0, 10.0, 15.0, 30.0, 60.0, 120.0, 240.0];
+/// Hours in a day.
+const HOURS_PER_DAY: f64 = 24.0;
 /// Most steps on the axis.
 const MOST_CLOCK_TICKS: f64 = 9.0;
 /// Points of a curve; a longer one is thinned.
 const LONGEST_CURVE: usize = 1200;
 /// A time between readings over which no curve is drawn, s.
-const LONGEST_STEP_S: f64 = 1200.0;
+const LONGEST_STEP_S: f64 = 700.0;
 
 /// Draws a run, with its used spans shaded.
 ///
@@ -37,46 +40,74 @@ pub fn draw_run(assessment: &Assessment, index: usize) -> Result<String> {
     let (from_h, to_h) = (hours(first), hours(last).max(hours(first) + 0.1));
     let used: Vec<(f64, f64)> = assessment
         .intervals_of(index)
-        .filter(|interval| interval.is_used())
+        .filter(|interval| interval.is_on_line())
         .map(|interval| (hours(interval.start_us), hours(interval.end_us)))
         .collect();
     draw(HEIGHT_PT, |area| {
-        let (upper, lower) = area.split_vertically(pt(UPPER_PT));
-        let ambient = run.readings.ambient_c.as_ref();
-        let water = &run.readings.water_c;
-        let values = water
-            .value
-            .iter()
-            .chain(ambient.iter().flat_map(|a| &a.value));
-        let (cold_c, hot_c) = padded(values.copied(), false);
-        let mut chart = panel(
-            &upper,
-            (from_h, to_h),
-            (cold_c, hot_c),
-            "temperature, °C",
-            &used,
-        )?;
-        curve(&mut chart, water, &hours, stroke(&INK, 1.5))?;
-        label_end(&mut chart, water, &hours, "water", &INK)?;
-        if let Some(ambient) = ambient {
-            curve(&mut chart, ambient, &hours, stroke(&QUIET, 1.2))?;
-            label_end(&mut chart, ambient, &hours, "ambient", &QUIET)?;
-        }
+        let (temperatures, rest) = area.split_vertically(pt(TEMPERATURE_PT));
+        let (irradiance, wind) = rest.split_vertically(pt(IRRADIANCE_PT));
+        let day = Day {
+            span_h: (from_h, to_h),
+            used: &used,
+            hours: &hours,
+        };
+        draw_temperatures(&temperatures, run, &day)?;
         let sun = run.readings.irradiance_w_m2.as_ref();
-        let (_, high) = padded(sun.iter().flat_map(|sun| sun.value.iter().copied()), true);
-        let bounds = (0.0, high.max(100.0));
-        let mut chart = panel(&lower, (from_h, to_h), bounds, "irradiance, W/m²", &used)?;
-        match sun {
-            Some(sun) => curve(&mut chart, sun, &hours, stroke(&SUN, 1.2))?,
-            None => {
-                let middle = ((from_h + to_h) / 2.0, high / 2.0);
-                let style = anchored(text(8.5, &QUIET), HPos::Center, VPos::Center);
-                let words = Text::new("not measured", middle, style);
-                chart.draw_series([words]).map_err(fault)?;
-            }
-        }
-        Ok(())
+        draw_single(&irradiance, sun, &day, ("sun, W/m²", SUN, 100.0), false)?;
+        let air = run.readings.wind_m_s.as_ref();
+        draw_single(&wind, air, &day, ("wind, m/s", INK, 1.5), true)
     })
+}
+
+/// What the panels of a run share.
+struct Day<'d> {
+    span_h: (f64, f64),
+    /// Spans of used intervals, hours.
+    used: &'d [(f64, f64)],
+    hours: &'d dyn Fn(i64) -> f64,
+}
+
+fn draw_temperatures(area: &Area<'_>, run: &Run, day: &Day<'_>) -> Result<()> {
+    let ambient = run.readings.ambient_c.as_ref();
+    let water = &run.readings.water_c;
+    let values = water
+        .value
+        .iter()
+        .chain(ambient.iter().flat_map(|ambient| &ambient.value));
+    let bounds = padded(values.copied(), false);
+    let mut chart = panel(area, day, bounds, ("temperature, °C", 0), false)?;
+    curve(&mut chart, water, day, stroke(&INK, 1.5))?;
+    label_end(&mut chart, water, day, "water", &INK)?;
+    if let Some(ambient) = ambient {
+        curve(&mut chart, ambient, day, stroke(&QUIET, 1.2))?;
+        label_end(&mut chart, ambient, day, "ambient", &QUIET)?;
+    }
+    Ok(())
+}
+
+/// A panel for one quantity from zero, with its name, colour and least range.
+fn draw_single(
+    area: &Area<'_>,
+    series: Option<&Series>,
+    day: &Day<'_>,
+    (name, colour, least): (&str, RGBColor, f64),
+    has_clock: bool,
+) -> Result<()> {
+    let values = series
+        .into_iter()
+        .flat_map(|series| series.value.iter().copied());
+    let high = values.fold(least, f64::max) * 1.06;
+    let decimals = if high < 5.0 { 1 } else { 0 };
+    let mut chart = panel(area, day, (0.0, high), (name, decimals), has_clock)?;
+    let Some(series) = series else {
+        let middle = ((day.span_h.0 + day.span_h.1) / 2.0, high / 2.0);
+        let style = anchored(text(8.5, &QUIET), HPos::Center, VPos::Center);
+        chart
+            .draw_series([Text::new("not measured", middle, style)])
+            .map_err(fault)?;
+        return Ok(());
+    };
+    curve(&mut chart, series, day, stroke(&colour, 1.2))
 }
 
 /// Local clock time as hours since midnight of the run's date; goes on past 24.
@@ -86,27 +117,26 @@ fn local_hours(time_us: i64, run: &Run, zone: &TimeZone) -> f64 {
     local.duration_since(midnight).as_secs_f64() / 3600.0
 }
 
-/// A panel with its used spans shaded; the lower one carries the clock.
+/// A panel with its used spans shaded; the lowest one carries the clock.
 fn panel<'a, 'b>(
     area: &'a Area<'b>,
-    span_h: (f64, f64),
+    day: &Day<'_>,
     bounds: (f64, f64),
-    name: &str,
-    used: &[(f64, f64)],
+    (name, decimals): (&str, usize),
+    has_clock: bool,
 ) -> Result<Chart<'a, 'b>> {
-    let has_clock = name.starts_with("irradiance");
-    let mut chart = chart(area, span_h, bounds, has_clock, 44.0)?;
-    shade(&mut chart, used, bounds)?;
+    let mut chart = chart(area, day.span_h, bounds, has_clock, 44.0)?;
+    shade(&mut chart, day.used, bounds)?;
     let axes = Axes {
         x_name: if has_clock { "local clock time" } else { "" },
         y_name: name,
         x_text: &|_| String::new(),
-        y_text: &|value| fixed(*value, 0),
+        y_text: &|value| fixed(*value, decimals),
         x_labels: 0,
-        y_labels: 5,
+        y_labels: 4,
     };
     draw_axes(&mut chart, &axes)?;
-    draw_clock(&mut chart, span_h, bounds.0, has_clock)?;
+    draw_clock(&mut chart, day.span_h, bounds.0, has_clock)?;
     Ok(chart)
 }
 
@@ -118,7 +148,11 @@ fn draw_clock(
     with_text: bool,
 ) -> Result<()> {
     let fits = |minutes: &&f64| (to_h - from_h) * 60.0 / **minutes <= MOST_CLOCK_TICKS;
-    let step_h = CLOCK_STEPS_MIN.iter().find(fits).unwrap_or(&1440.0) / 60.0;
+    let days = ((to_h - from_h) / HOURS_PER_DAY / MOST_CLOCK_TICKS).ceil();
+    let step_h = CLOCK_STEPS_MIN
+        .iter()
+        .find(fits)
+        .map_or(days * HOURS_PER_DAY, |minutes| minutes / 60.0);
     let first = (from_h / step_h - 1e-9).ceil() as i64;
     let last = (to_h / step_h + 1e-9).floor() as i64;
     let ticks = (first..=last).map(|step| {
@@ -149,14 +183,14 @@ fn shade(chart: &mut Chart<'_, '_>, spans: &[(f64, f64)], (low, high): (f64, f64
 fn curve(
     chart: &mut Chart<'_, '_>,
     series: &Series,
-    hours: &impl Fn(i64) -> f64,
+    day: &Day<'_>,
     style: ShapeStyle,
 ) -> Result<()> {
     let step = series.value.len().div_ceil(LONGEST_CURVE).max(1);
     let mut piece: Vec<(f64, f64)> = Vec::new();
     let mut pieces = Vec::new();
     for (&time_us, &value) in series.time_us.iter().zip(&series.value).step_by(step) {
-        let at = hours(time_us);
+        let at = (day.hours)(time_us);
         if piece
             .last()
             .is_some_and(|last| (at - last.0) * 3600.0 > LONGEST_STEP_S)
@@ -177,7 +211,7 @@ fn curve(
 fn label_end(
     chart: &mut Chart<'_, '_>,
     series: &Series,
-    hours: &impl Fn(i64) -> f64,
+    day: &Day<'_>,
     name: &str,
     colour: &RGBColor,
 ) -> Result<()> {
@@ -185,8 +219,8 @@ fn label_end(
         return Ok(());
     };
     let style = anchored(text(8.0, colour), HPos::Left, VPos::Center);
-    let label =
-        EmptyElement::at((hours(time_us), value)) + Text::new(name.to_owned(), (pt(4.0), 0), style);
+    let label = EmptyElement::at(((day.hours)(time_us), value))
+        + Text::new(name.to_owned(), (pt(4.0), 0), style);
     chart.draw_series([label]).map_err(fault)?;
     Ok(())
 }

@@ -6,9 +6,9 @@ use crate::procedure::Assessment;
 use crate::procedure::intervals::Interval;
 use crate::procedure::limits::{Allowed, LOAD_TOLERANCE, Limit};
 use crate::procedure::screen::{Reason, observe};
-use crate::units::{clock_from_hours, fixed, range, short};
+use crate::units::{clock_from_hours, fixed, range, short, spoken_duration};
 
-/// Section 3.
+/// Section 2.
 #[derive(Debug, Clone, Serialize)]
 pub struct Conditions {
     pub rows: Vec<ConditionRow>,
@@ -55,11 +55,11 @@ const BRIEF: [(&str, &[&str]); 7] = [
         &["ambient_min_c", "ambient_max_c"],
     ),
     (
-        "Water above ambient",
+        "Water above ambient, both ends",
         &["water_above_ambient_k", "water_min_c"],
     ),
     (
-        "Water below boiling point",
+        "Water below boiling, both ends",
         &["water_below_boiling_k", "water_max_c"],
     ),
     ("Solar time", &["solar_time_start_h", "solar_time_end_h"]),
@@ -100,11 +100,24 @@ fn brief_row(assessment: &Assessment, what: &str, keys: &[&str]) -> BriefRow {
     let observed = limits
         .first()
         .and_then(|limit| spoken_spread(values, limit.unit));
+    let is_observed = observed.is_some();
     BriefRow {
-        what: what.to_owned(),
+        what: match limits.as_slice() {
+            [fixed] if fixed.unit == "°C" => "Water temperature, both ends".to_owned(),
+            _ => what.to_owned(),
+        },
         limit,
         observed: observed.unwrap_or_else(|| nothing_seen(assessment.used().count())),
-        set_aside: set_aside.to_string(),
+        set_aside: count_or_dash(set_aside, is_observed),
+    }
+}
+
+/// A count, or a dash where nothing was observed that could have set aside.
+fn count_or_dash(count: usize, is_observed: bool) -> String {
+    if count > 0 || is_observed {
+        count.to_string()
+    } else {
+        "–".to_owned()
     }
 }
 
@@ -137,6 +150,7 @@ pub fn conditions(assessment: &Assessment) -> Conditions {
     let mut notes = vec![
         format!("Limits follow ASAE {procedure}, in our own words. They were set down from knowledge of the practice, without a copy of the standard at hand; where much depends on one, hold it against the standard."),
         "Observed: lowest to highest over all intervals, used or set aside. An interval that breaks several limits counts for each of them.".to_owned(),
+        "The ± 5 % on the load and the 540 to 660 s that an interval may last are common practice, no published source.".to_owned(),
         "Where R² is too low the practice is content with a note; this report then withholds \"conforms\", which is stricter.".to_owned(),
     ];
     if assessment.limits.rows.iter().any(|row| row.changed) {
@@ -190,6 +204,7 @@ fn spoken_limit(limit: &Limit) -> String {
 
 fn observed(assessment: &Assessment, limit: &Limit) -> String {
     let of_campaign = match limit.code {
+        _ if limit.key == "wind_gust_m_s" => longest_gust(assessment),
         "load-off" => spread(
             assessment.runs.iter().map(|run| run.load_kg_m2),
             2,
@@ -208,6 +223,20 @@ fn observed(assessment: &Assessment, limit: &Limit) -> String {
         }
     };
     of_campaign.unwrap_or_else(|| nothing_seen(assessment.intervals.len()))
+}
+
+/// The longest time that the wind stayed over the gust limit, in any run.
+fn longest_gust(assessment: &Assessment) -> Option<String> {
+    let measured = assessment
+        .runs
+        .iter()
+        .filter(|run| run.readings.wind_m_s.is_some());
+    let longest_s = measured
+        .map(|run| run.longest_gust_s)
+        .fold(None, |longest: Option<f64>, s| {
+            Some(longest.map_or(s, |longest| longest.max(s)))
+        })?;
+    Some(format!("for {} at most", spoken_duration(longest_s)))
 }
 
 /// Why nothing was seen: there was no interval, or no reading in any.

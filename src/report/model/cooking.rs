@@ -5,9 +5,9 @@ use serde::Serialize;
 use super::headline::spoken_journey;
 use crate::procedure::Assessment;
 use crate::procedure::cooking::{Cooking, TARGET_C, TimeRange, WaterHeating};
-use crate::units::{fixed, short, spoken_duration};
+use crate::units::{fixed, range, short, spoken_duration};
 
-/// Section 7.
+/// Section 6.
 #[derive(Debug, Clone, Serialize)]
 pub struct CookingPart {
     /// Heading of the time column.
@@ -25,7 +25,7 @@ pub struct HeatingRow {
     pub confidence: String,
 }
 
-/// Puts section 7 into words.
+/// Puts section 6 into words.
 pub fn cooking(assessment: &Assessment) -> CookingPart {
     match &assessment.cooking {
         Some(cooking) => describe(cooking),
@@ -40,10 +40,22 @@ pub fn cooking(assessment: &Assessment) -> CookingPart {
 
 fn describe(cooking: &Cooking) -> CookingPart {
     let row = |heating: &WaterHeating| HeatingRow {
-        load: format!("{} kg", short(heating.water_kg)),
-        time: match (heating.time, cooking.heat_ends_c) {
+        load: if heating.water_kg == cooking.tested_kg {
+            format!("{} kg, as tested", fixed(heating.water_kg, 2))
+        } else {
+            format!("{} kg", short(heating.water_kg))
+        },
+        time: match (heating.time, cooking.heat_ends) {
             (Some(time), _) => spoken_duration(time.best_s),
-            (None, Some(ends_c)) => format!("does not get there; tends to {} °C", fixed(ends_c, 0)),
+            (None, Some(ends)) => format!(
+                "{}; tends to {} °C",
+                if heating.may_get_there {
+                    "may not get there"
+                } else {
+                    "does not get there"
+                },
+                fixed(ends.best_c, 0)
+            ),
             (None, None) => "does not get there".to_owned(),
         },
         confidence: heating.time.map_or_else(|| "–".to_owned(), spoken_range),
@@ -66,15 +78,17 @@ fn spoken_range(time: TimeRange) -> String {
 
 fn ends(cooking: &Cooking) -> String {
     let boiling = fixed(cooking.boiling_point_c, 1);
-    match cooking.heat_ends_c {
-        Some(ends_c) if ends_c < cooking.boiling_point_c => format!(
-            "The useful heat ends at a water temperature of {} °C, where the line reaches zero; water boils at {boiling} °C here.",
-            fixed(ends_c, 0)
+    match cooking.heat_ends {
+        Some(ends) if ends.best_c < cooking.boiling_point_c => format!(
+            "The useful heat ends at a water temperature of {} °C (95 %: {} °C, from the regression), where the line reaches zero; water boils at {boiling} °C here.",
+            fixed(ends.best_c, 0),
+            range(ends.lowest_c, ends.highest_c, 0)
         ),
-        Some(ends_c) => format!(
-            "Water boils at {boiling} °C here, before the line reaches zero (at {} °C, which holds only for something that does not boil).",
-            fixed(ends_c, 0)
+        Some(ends) if ends.lowest_c < cooking.boiling_point_c => format!(
+            "Water boils at {boiling} °C here, probably before the useful heat ends: the range of that end reaches down to {} °C.",
+            fixed(ends.lowest_c, 0)
         ),
+        Some(_) => format!("Water boils at {boiling} °C here, before the useful heat ends."),
         None => format!(
             "The line does not fall, so it shows no end of the useful heat; water boils at {boiling} °C here."
         ),
@@ -95,13 +109,13 @@ fn assumptions(cooking: &Cooking) -> Vec<String> {
         ));
     }
     assumptions.push(format!(
-        "Steady sunlight of {} W/m² normal to the beam, ambient {} °C (mean of the used intervals), wind as in the used intervals, the cooker re-aimed as in the test.",
+        "Steady sunlight of {} W/m² in the plane of the irradiance sensor, ambient {} °C (mean of the used intervals), wind as in the used intervals, the cooker re-aimed as in the test.",
         short(cooking.irradiance_w_m2),
         fixed(cooking.ambient_c, 1)
     ));
     assumptions.push("The load takes up the same power as the load tested; far smaller or larger loads take up less or more, and the heat that the pot itself stores is left out. Below and above the temperatures of the used intervals the line is carried on straight.".to_owned());
     if gets_there {
-        assumptions.push("Ranges are 95 % confidence ranges from the regression alone. They hold for the mean of many heatings, not for a single one under a cloud.".to_owned());
+        assumptions.push("Ranges run along the edges of the line's 95 % band, widened by the stated uncertainty of irradiance and mass. They hold for the mean of many heatings, not for a single one under a cloud.".to_owned());
     }
     assumptions.push(
         "Water is not food: food heats more slowly, and a lid that is lifted costs many minutes."

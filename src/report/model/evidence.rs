@@ -2,12 +2,12 @@
 
 use serde::Serialize;
 
-use super::report::Figure;
+use super::report::{Figure, Row};
 use crate::procedure::intervals::Interval;
 use crate::procedure::{Assessment, Run};
 use crate::units::{clock_from_hours, counted, fixed, local_clock, short, spoken_date};
 
-/// One run of section 4.
+/// One run of section 3.
 #[derive(Debug, Clone, Serialize)]
 pub struct RunPart {
     pub title: String,
@@ -16,7 +16,7 @@ pub struct RunPart {
     pub figure: Figure,
 }
 
-/// The intervals of one run, for section 5.
+/// The intervals of one run, for section 4.
 #[derive(Debug, Clone, Serialize)]
 pub struct IntervalTable {
     pub title: String,
@@ -29,11 +29,11 @@ pub struct IntervalRow {
     pub used: bool,
     /// In the order of the template's header.
     pub cells: Vec<String>,
-    /// Reason codes, or "used".
-    pub outcome: String,
+    /// Reason codes; none for a used interval.
+    pub reasons: Vec<String>,
 }
 
-/// Puts section 4 into words.
+/// Puts section 3 into words.
 pub fn run_parts(assessment: &Assessment) -> Vec<RunPart> {
     let runs = assessment.runs.iter().enumerate();
     runs.map(|(index, run)| run_part(assessment, index, run))
@@ -49,6 +49,10 @@ fn run_part(assessment: &Assessment, index: usize, run: &Run) -> RunPart {
     let clock = |time_us: i64| local_clock(time_us, zone);
     let first = run.readings.time_us.first().copied().unwrap_or_default();
     let last = run.readings.time_us.last().copied().unwrap_or_default();
+    let on_line = assessment
+        .intervals_of(index)
+        .filter(|interval| interval.is_on_line());
+    let used = on_line.count();
     let re_aimed = match run.plan.tracking_interval_min {
         Some(minutes) => format!("; re-aimed every {} min", short(minutes)),
         None => String::new(),
@@ -62,12 +66,12 @@ fn run_part(assessment: &Assessment, index: usize, run: &Run) -> RunPart {
         fixed(run.plan.water_kg, 2),
         fixed(run.load_kg_m2, 2),
         counted(run.intervals, "interval"),
-        run.used
+        used
     );
     let mut remarks = Vec::new();
     for hole in &run.holes {
         remarks.push(format!(
-            "No interval from {} to {}.",
+            "No interval from {} to {}: no two water readings there are 9 to 11 minutes apart.",
             clock(hole.from_us),
             clock(hole.to_us)
         ));
@@ -79,13 +83,17 @@ fn run_part(assessment: &Assessment, index: usize, run: &Run) -> RunPart {
         remarks,
         figure: Figure {
             file: format!("run-{}.svg", index + 1),
-            caption: "Shaded: spans of used intervals.".to_owned(),
-            alt: run_alt(run, &clock(first), &clock(last)),
+            caption: if used > 0 {
+                "Shaded: spans of used intervals.".to_owned()
+            } else {
+                "No interval of this run is used.".to_owned()
+            },
+            alt: run_alt(run, used, &clock(first), &clock(last)),
         },
     }
 }
 
-fn run_alt(run: &Run, from: &str, to: &str) -> String {
+fn run_alt(run: &Run, used: usize, from: &str, to: &str) -> String {
     let extremes = |values: &[f64], decimals: usize| {
         let low = values.iter().copied().fold(f64::INFINITY, f64::min);
         let high = values.iter().copied().fold(f64::NEG_INFINITY, f64::max);
@@ -99,14 +107,29 @@ fn run_alt(run: &Run, from: &str, to: &str) -> String {
         }
         None => "irradiance not measured".to_owned(),
     };
+    let wind = match &run.readings.wind_m_s {
+        Some(wind) => {
+            let (low, high) = extremes(&wind.value, 1);
+            format!("wind between {low} and {high} metres per second")
+        }
+        None => "wind not measured".to_owned(),
+    };
     format!(
-        "Two panels against local clock time from {from} to {to}: water between {cold} and {hot} degrees Celsius with ambient temperature, and {sun}. Used and shaded: {} of {}.",
-        run.used,
+        "Panels against local clock time from {from} to {to}: water between {cold} and {hot} degrees Celsius with ambient temperature; {sun}; {wind}. Used and shaded: {} of {}.",
+        used,
         counted(run.intervals, "interval")
     )
 }
 
-/// Puts section 5 into words.
+/// What the reason codes of section 4 mean, those that occur.
+pub fn reason_key(assessment: &Assessment) -> Vec<Row> {
+    let occurring = Assessment::count_reasons(assessment.intervals.iter()).into_iter();
+    occurring
+        .map(|(reason, _)| Row::new(reason.code(), reason.describe()))
+        .collect()
+}
+
+/// Puts section 4 into words.
 pub fn interval_tables(assessment: &Assessment) -> Vec<IntervalTable> {
     let table = |(index, run): (usize, &Run)| IntervalTable {
         title: run_title(index, run),
@@ -134,13 +157,17 @@ fn interval_row(assessment: &Assessment, interval: &Interval) -> IntervalRow {
             )
         },
     );
-    let codes: Vec<&str> = interval
-        .reasons
-        .iter()
-        .map(|reason| reason.code())
-        .collect();
+    let reasons = if interval.is_used() && !interval.is_on_line() {
+        vec!["no irradiance".to_owned()]
+    } else {
+        let codes = interval
+            .reasons
+            .iter()
+            .map(|reason| reason.code().to_owned());
+        codes.collect()
+    };
     IntervalRow {
-        used: interval.is_used(),
+        used: interval.is_on_line(),
         cells: vec![
             format!(
                 "{}–{}",
@@ -160,10 +187,6 @@ fn interval_row(assessment: &Assessment, interval: &Interval) -> IntervalRow {
             optional(interval.difference_k, 1),
             optional(interval.standardised_power_w, 0),
         ],
-        outcome: if codes.is_empty() {
-            "used".to_owned()
-        } else {
-            codes.join(", ")
-        },
+        reasons,
     }
 }

@@ -60,7 +60,20 @@ pub fn headline(assessment: &Assessment) -> Headline {
         (Level::Indicative, None) => {
             format!(", does not conform to ASAE {procedure}, for the findings below")
         }
-        _ => format!(" to ASAE {procedure}"),
+        _ => format!(" to ASAE {procedure}, as section 2 states it"),
+    };
+    let level_text = if conformity.is_unbelievable() {
+        format!(
+            ", and not to be believed: the water gained more heat than the sunlight holds{}",
+            conformity
+                .missing
+                .as_ref()
+                .map_or(String::new(), |missing| format!(
+                    "; still missing: {missing}"
+                ))
+        )
+    } else {
+        level_text
     };
     let finding = |finding: &crate::procedure::conformity::Finding| FindingText {
         code: finding.code.to_owned(),
@@ -81,28 +94,36 @@ pub fn headline(assessment: &Assessment) -> Headline {
     }
 }
 
+/// The number with the widest spread that is known: instruments included where the
+/// campaign file states their uncertainty.
 fn number(assessment: &Assessment, rating: &Rating) -> Number {
-    let half_width_w = rating.confidence_w.half_width();
-    let decimals = decimals_for(half_width_w);
-    let mut explanation = vec![format!(
-        "regression, 95 % confidence: {} W",
-        range(
-            rating.confidence_w.lower,
-            rating.confidence_w.upper,
-            decimals
-        )
-    )];
-    if let Some(budget) = &assessment.budget
-        && budget.contributions.len() > 1
-    {
-        explanation.push(format!(
-            "with instruments: ± {} W (k = 2), section 5",
-            fixed(budget.expanded_w(), decimals)
-        ));
-    }
+    let interval = rating.confidence_w;
+    let scatter_decimals = decimals_for(interval.half_width());
+    let scatter = range(interval.lower, interval.upper, scatter_decimals);
+    let budget = assessment
+        .budget
+        .as_ref()
+        .filter(|budget| budget.knows_instruments());
+    let (half_width_w, mut explanation) = match budget {
+        Some(budget) => (
+            budget.expanded_w(),
+            vec![
+                "95 %, scatter and instruments (section 5)".to_owned(),
+                format!("regression alone, 95 %: {scatter} W"),
+            ],
+        ),
+        None => (
+            interval.half_width(),
+            vec![
+                format!("95 %, regression alone: {scatter} W"),
+                "uncertainty of the instruments not stated".to_owned(),
+            ],
+        ),
+    };
     if rating.is_extrapolated {
         explanation.push("an extrapolation: 50 K lies outside what was observed".to_owned());
     }
+    let decimals = decimals_for(half_width_w);
     Number {
         value: fixed(rating.ps50_w, decimals),
         spread: format!("± {}", fixed(half_width_w, decimals)),
@@ -115,8 +136,13 @@ fn sentences(assessment: &Assessment) -> Vec<String> {
     let mut sentences = Vec::new();
     match &assessment.rating {
         Some(rating) => sentences.push(format!(
-            "Water 50 K warmer than the air takes up {} W from sunlight of 700 W/m².",
-            fixed(rating.ps50_w, 0)
+            "Water 50 K warmer than the air {} {} W in sunlight of 700 W/m².",
+            if rating.ps50_w < 0.0 {
+                "loses"
+            } else {
+                "takes up"
+            },
+            fixed(rating.ps50_w.abs(), 0)
         )),
         None => sentences.push(
             "These readings do not give a rating. The findings below say what is missing."
@@ -137,18 +163,24 @@ fn heating_sentence(cooking: &Cooking) -> String {
         .find(|heating| heating.water_kg == 2.0);
     let time = two_kg.and_then(|heating| heating.time);
     let journey = spoken_journey(cooking);
-    let end = match cooking.heat_ends_c {
-        Some(ends_c) if ends_c < cooking.boiling_point_c => {
-            format!("; the useful heat ends near {} °C", fixed(ends_c, 0))
-        }
+    let end = match cooking.heat_ends {
+        Some(ends) if ends.best_c < cooking.boiling_point_c => format!(
+            "; the useful heat ends near {} °C (95 %: {} °C)",
+            fixed(ends.best_c, 0),
+            range(ends.lowest_c, ends.highest_c, 0)
+        ),
         _ if cooking.boils_below_target => String::new(),
-        _ => "; the water boils before the useful heat ends".to_owned(),
+        None => String::new(),
+        Some(_) => "; the water boils before the useful heat ends".to_owned(),
     };
     match time {
         Some(time) => format!(
             "At that irradiance two kilograms of water go {journey} in about {}{end}.",
             spoken_duration(time.best_s)
         ),
+        None if two_kg.is_some_and(|heating| heating.may_get_there) => {
+            format!("At that irradiance water may not get {journey}{end}.")
+        }
         None => format!("At that irradiance water does not get {journey}{end}."),
     }
 }

@@ -11,7 +11,7 @@ use crate::units::short;
 /// Digits of the number given to a report that has none.
 const NUMBER_DIGITS: usize = 10;
 
-/// Section 9.
+/// Section 8.
 #[derive(Debug, Clone, Serialize)]
 pub struct ProvenancePart {
     pub deviations: Vec<String>,
@@ -39,7 +39,7 @@ pub fn report_number(assessment: &Assessment) -> String {
         })
 }
 
-/// Puts section 9 into words.
+/// Puts section 8 into words.
 pub fn provenance(assessment: &Assessment, issued: Timestamp) -> ProvenancePart {
     let campaign = &assessment.campaign;
     ProvenancePart {

@@ -7,9 +7,9 @@ use super::report::{Figure, Row};
 use super::tested::spoken_uncertainty;
 use crate::procedure::Assessment;
 use crate::procedure::budget::Budget;
-use crate::units::{counted, counted_plural, decimals_for, fixed, range};
+use crate::units::{counted, counted_plural, decimals_for, fixed, listed, range};
 
-/// Section 6.
+/// Section 5.
 #[derive(Debug, Clone, Serialize)]
 pub struct RegressionPart {
     /// `None`: no line.
@@ -38,7 +38,7 @@ pub struct BudgetRow {
     pub of_rating: String,
 }
 
-/// Puts section 6 into words.
+/// Puts section 5 into words.
 pub fn regression(assessment: &Assessment) -> RegressionPart {
     RegressionPart {
         line: line_part(assessment),
@@ -90,7 +90,7 @@ fn line_part(assessment: &Assessment) -> Option<LinePart> {
             format!(
                 "{} on {}, {}",
                 counted(line.points, "interval"),
-                counted(assessment.line_dates().len(), "day"),
+                counted(assessment.used_dates().len(), "day"),
                 counted_plural(line.points - 2, "degree of freedom", "degrees of freedom")
             ),
         ),
@@ -136,6 +136,15 @@ fn line_part(assessment: &Assessment) -> Option<LinePart> {
     })
 }
 
+/// Degrees of freedom, as far as the number means anything.
+fn spoken_freedom(degrees: f64) -> String {
+    if degrees < 1000.0 {
+        fixed(degrees.floor(), 0)
+    } else {
+        "over 1000".to_owned()
+    }
+}
+
 fn outside_twice(assessment: &Assessment) -> usize {
     let Some(line) = assessment.line else {
         return 0;
@@ -162,13 +171,18 @@ fn budget_rows(budget: &Budget) -> Vec<BudgetRow> {
 
 fn budget_notes(budget: &Budget) -> Vec<String> {
     let mut notes = vec![
-        format!("Expanded uncertainty of Ps(50), k = 2 for about 95 %: ± {} W.", fixed(budget.expanded_w(), 1)),
+        format!(
+            "Expanded uncertainty of Ps(50) for 95 %: ± {} W (k = {}, {} effective degrees of freedom).",
+            fixed(budget.expanded_w(), 1),
+            fixed(budget.coverage_factor, 2),
+            spoken_freedom(budget.effective_degrees_of_freedom)
+        ),
         "Instrument errors are taken as common to all intervals: those of irradiance and mass scale the whole line and never show in the scatter; those of temperature cancel in the rise of the water and shift Td. Differences between days beyond the scatter are not separated.".to_owned(),
     ];
     if !budget.not_stated.is_empty() {
         notes.push(format!(
             "No uncertainty is stated for {}; the true uncertainty is larger by what these add.",
-            budget.not_stated.join(", ")
+            listed(&budget.not_stated)
         ));
     }
     notes

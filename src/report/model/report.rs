@@ -5,7 +5,7 @@ use serde::Serialize;
 
 use super::conditions::{Conditions, conditions};
 use super::cooking::{CookingPart, cooking};
-use super::evidence::{IntervalTable, RunPart, interval_tables, run_parts};
+use super::evidence::{IntervalTable, RunPart, interval_tables, reason_key, run_parts};
 use super::headline::{Headline, headline};
 use super::provenance::{ProvenancePart, provenance, report_number};
 use super::regression::{RegressionPart, regression};
@@ -57,6 +57,8 @@ pub struct Report {
     pub conditions: Conditions,
     pub runs: Vec<RunPart>,
     pub intervals: Vec<IntervalTable>,
+    /// Reason codes and what they mean.
+    pub reasons: Vec<Row>,
     pub regression: RegressionPart,
     pub cooking: CookingPart,
     pub cautions: CautionPart,
@@ -96,6 +98,7 @@ pub fn build(assessment: &Assessment, issued: Timestamp) -> Report {
         conditions: conditions(assessment),
         runs: run_parts(assessment),
         intervals: interval_tables(assessment),
+        reasons: reason_key(assessment),
         regression: regression(assessment),
         cooking: cooking(assessment),
         cautions: cautions(),

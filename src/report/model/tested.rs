@@ -6,12 +6,12 @@ use serde::Serialize;
 use super::report::{Figure, Row};
 use crate::campaign::model::{Instrument, Plane, Uncertainty};
 use crate::procedure::Assessment;
-use crate::units::{counted, fixed, listed, short, spoken_date};
+use crate::units::{counted, fixed, listed, range, short, spoken_date};
 
 /// What a report says where the campaign file says nothing.
 pub const NOT_STATED: &str = "not stated";
 
-/// Section 2.
+/// Section 1.
 #[derive(Debug, Clone, Serialize)]
 pub struct Tested {
     pub groups: Vec<Group>,
@@ -73,7 +73,7 @@ pub fn test_dates(assessment: &Assessment) -> String {
     format!("{start} to {}", spoken_date(last))
 }
 
-/// Puts section 2 into words.
+/// Puts section 1 into words.
 pub fn tested(assessment: &Assessment, issued: Timestamp) -> Tested {
     let is_measured =
         |measures: fn(&crate::procedure::Run) -> bool| assessment.runs.iter().any(measures);
@@ -182,18 +182,14 @@ fn load_rows(assessment: &Assessment) -> Vec<Row> {
             )
         },
     );
-    let span = |low: f64, high: f64, decimals: usize| {
-        if fixed(low, decimals) == fixed(high, decimals) {
-            fixed(low, decimals)
-        } else {
-            crate::units::range(low, high, decimals)
-        }
-    };
     vec![
-        Row::new("water", format!("{} kg", span(lowest.0, highest.0, 2))),
+        Row::new("water", format!("{} kg", range(lowest.0, highest.0, 2))),
         Row::new(
             "per intercept area",
-            format!("{} kg/m² (practice: 7 kg/m²)", span(lowest.1, highest.1, 2)),
+            format!(
+                "{} kg/m² (practice: 7 kg/m²)",
+                range(lowest.1, highest.1, 2)
+            ),
         ),
         Row::new("vessels", assessment.campaign.vessels.to_string()),
     ]
