@@ -3,8 +3,19 @@
 use std::process::ExitCode;
 
 use clap::Parser;
-use simmerline::cli::{self, args::Arguments};
+use simmerline::cli::args::{Arguments, Command};
+use simmerline::cli::{check, new, report, shell, terminal};
 
 fn main() -> ExitCode {
-    ExitCode::from(cli::run(&Arguments::parse()))
+    let outcome = match &Arguments::parse().command {
+        Command::Report(options) => report::run(options),
+        Command::Check(options) => check::run(options),
+        Command::New(options) => new::run(options),
+        Command::Completions(options) => shell::completions(options),
+        Command::Manual => shell::manual(),
+    };
+    ExitCode::from(outcome.unwrap_or_else(|error| {
+        terminal::print_error(&error);
+        error.exit_code()
+    }))
 }

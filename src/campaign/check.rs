@@ -79,6 +79,14 @@ fn check_text(folder: &Path, file: &Path, text: &str, sha256: String) -> Result<
     checker.text("campaign.title", &written.campaign.title, LONGEST_NAME);
     checker.text("cooker.name", &written.cooker.name, LONGEST_NAME);
     checker.text("site.name", &written.site.name, LONGEST_NAME);
+    for (key, text) in [
+        ("campaign.tester", &written.campaign.tester),
+        ("campaign.client", &written.campaign.client),
+    ] {
+        if let Some(text) = text {
+            checker.text(key, text, LONGEST_NAME);
+        }
+    }
     if let Some(number) = &written.campaign.report_number {
         checker.text("campaign.report_number", number, LONGEST_NUMBER);
     }

@@ -18,17 +18,16 @@ const LARGEST_AREA_M2: f64 = 100.0;
 
 /// The cooker, with its intercept area and its photo.
 pub fn check_cooker(checker: &mut Checker<'_>, folder: &Path, written: CookerTable) -> Cooker {
-    let kind = CookerType::ALL
-        .into_iter()
-        .find(|(_, word)| *word == written.kind)
-        .map(|(kind, _)| kind);
+    let mut kinds = CookerType::ALL.into_iter();
+    let kind = kinds.find(|kind| kind.word() == written.kind);
     if kind.is_none() {
         checker.problem(
             "cooker.type",
-            format!("found \"{}\", expected one of {}", written.kind, words(CookerType::ALL.map(|(_, word)| word))),
+            format!("found \"{}\", expected one of {}", written.kind, words(CookerType::ALL.map(CookerType::word))),
             "a reflector that keeps a focus is \"concentrating\"; a shallow or folding one is \"panel\"",
         );
     }
+    let has_aperture = written.aperture.is_some();
     let aperture = written
         .aperture
         .and_then(|table| check_aperture(checker, table));
@@ -65,7 +64,7 @@ pub fn check_cooker(checker: &mut Checker<'_>, folder: &Path, written: CookerTab
             f64::NAN
         }
         (None, None) => {
-            if checker.line_of("cooker.aperture") == checker.line_of("cooker") {
+            if !has_aperture {
                 checker.problem(
                     "cooker",
                     "has neither intercept_area_m2 nor [cooker.aperture]",
@@ -110,6 +109,37 @@ fn check_aperture(checker: &mut Checker<'_>, table: ApertureTable) -> Option<Ape
     );
     if !(0.0..=89.0).contains(&incidence_deg) {
         return None;
+    }
+    let own_keys: &[&str] = match table.shape.as_str() {
+        "circle" => &["diameter_m"],
+        "rectangle" => &["width_m", "height_m"],
+        "regular-polygon" => &["sides", "across_corners_m"],
+        "outline" => &["points_m"],
+        _ => &[
+            "diameter_m",
+            "width_m",
+            "height_m",
+            "sides",
+            "across_corners_m",
+            "points_m",
+        ],
+    };
+    for (key, is_given) in [
+        ("diameter_m", table.diameter_m.is_some()),
+        ("width_m", table.width_m.is_some()),
+        ("height_m", table.height_m.is_some()),
+        ("sides", table.sides.is_some()),
+        ("across_corners_m", table.across_corners_m.is_some()),
+        ("points_m", table.points_m.is_some()),
+    ] {
+        if is_given && !own_keys.contains(&key) {
+            let what = format!("a {} has no {key}", table.shape);
+            checker.problem(
+                &format!("cooker.aperture.{key}"),
+                what,
+                "delete the key, or change the shape",
+            );
+        }
     }
     let mut length = |key: &str, value: Option<f64>| {
         let path = format!("cooker.aperture.{key}");
@@ -190,6 +220,14 @@ fn check_aperture(checker: &mut Checker<'_>, table: ApertureTable) -> Option<Ape
 
 fn check_photo(checker: &mut Checker<'_>, folder: &Path, name: &str) -> Option<Photo> {
     let path = folder.join(name);
+    if path.exists() && !path.is_file() {
+        checker.problem(
+            "cooker.photo",
+            format!("\"{name}\" is no file"),
+            "name a picture in the campaign folder",
+        );
+        return None;
+    }
     let bytes = match fs::read(&path) {
         Ok(bytes) => bytes,
         Err(error) => {

@@ -97,8 +97,7 @@ fn campaigns_under(path: &Path) -> std::result::Result<Vec<PathBuf>, Problem> {
         };
     }
     let mut found = Vec::new();
-    walk(path, DEEPEST, &mut found)
-        .map_err(|error| Problem::at(path, format!("cannot be listed ({error})")))?;
+    walk(path, DEEPEST, &mut found)?;
     if found.is_empty() {
         return Err(Problem::at(path, format!("holds no {CAMPAIGN_FILE}"))
             .hint(format!("start one with: simmerline new {}", path.display())));
@@ -106,7 +105,7 @@ fn campaigns_under(path: &Path) -> std::result::Result<Vec<PathBuf>, Problem> {
     Ok(found)
 }
 
-fn walk(folder: &Path, depth: usize, found: &mut Vec<PathBuf>) -> std::io::Result<()> {
+fn walk(folder: &Path, depth: usize, found: &mut Vec<PathBuf>) -> std::result::Result<(), Problem> {
     if folder.join(CAMPAIGN_FILE).exists() {
         found.push(folder.to_path_buf());
         return Ok(());
@@ -114,11 +113,15 @@ fn walk(folder: &Path, depth: usize, found: &mut Vec<PathBuf>) -> std::io::Resul
     if depth == 0 {
         return Ok(());
     }
+    let unlisted = |error: std::io::Error| {
+        Problem::at(folder, format!("cannot be listed ({})", error.kind()))
+            .hint("make it readable, or name the campaign folders themselves")
+    };
     let mut below = Vec::new();
-    for entry in fs::read_dir(folder)? {
-        let entry = entry?;
+    for entry in fs::read_dir(folder).map_err(unlisted)? {
+        let entry = entry.map_err(unlisted)?;
         let hidden = entry.file_name().to_string_lossy().starts_with('.');
-        if entry.file_type()?.is_dir() && !hidden {
+        if entry.file_type().map_err(unlisted)?.is_dir() && !hidden {
             below.push(entry.path());
         }
     }

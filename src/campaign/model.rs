@@ -84,13 +84,23 @@ pub enum CookerType {
 }
 
 impl CookerType {
-    /// Every kind with its word in the campaign file.
-    pub const ALL: [(CookerType, &'static str); 4] = [
-        (CookerType::Box, "box"),
-        (CookerType::Panel, "panel"),
-        (CookerType::Concentrating, "concentrating"),
-        (CookerType::Tube, "tube"),
+    /// Every kind.
+    pub const ALL: [CookerType; 4] = [
+        CookerType::Box,
+        CookerType::Panel,
+        CookerType::Concentrating,
+        CookerType::Tube,
     ];
+
+    /// The kind's word in the campaign file.
+    pub fn word(self) -> &'static str {
+        match self {
+            CookerType::Box => "box",
+            CookerType::Panel => "panel",
+            CookerType::Concentrating => "concentrating",
+            CookerType::Tube => "tube",
+        }
+    }
 
     /// The kind in words, for the report.
     pub fn describe(self) -> &'static str {

@@ -13,8 +13,7 @@ Exit codes:
   3  a log cannot be read
   4  a campaign file is invalid";
 
-const STRICT_CODE: &str = "\
-  5  all done, but a rating is only indicative (report with --strict)";
+const STRICT_CODE: &str = "  5  all done, but a rating is only indicative (report with --strict)";
 
 const EXAMPLES: &str = "\
 Example, from nothing to a report:

@@ -21,7 +21,11 @@ pub fn run(options: &CheckOptions) -> Result<u8> {
         if index > 0 {
             print("\n")?;
         }
-        match crate::assess_folder(folder) {
+        let assessed = crate::assess_folder(folder).and_then(|assessment| {
+            crate::report::check_characters(&assessment)?;
+            Ok(assessment)
+        });
+        match assessed {
             Ok(assessment) => print(&describe(&assessment))?,
             Err(error) => {
                 print_error(&error);

@@ -118,9 +118,16 @@ fn table_row(assessment: &Assessment, out: &Path) -> [String; 7] {
         let between = range(interval.lower, interval.upper, decimals);
         format!("{} ({between})", fixed(rating.ps50_w, decimals))
     });
+    let campaign = &assessment.campaign;
+    let mark = if campaign.demonstration {
+        " (invented)"
+    } else {
+        ""
+    };
+    let cooker = format!("{}{mark}", campaign.cooker.name);
     let r_squared = assessment.line.and_then(|line| line.r_squared);
     [
-        assessment.campaign.cooker.name.clone(),
+        cooker,
         rating,
         r_squared.map_or_else(|| "–".to_owned(), |r_squared| fixed(r_squared, 2)),
         format!(

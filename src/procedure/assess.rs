@@ -83,7 +83,7 @@ pub fn assess(campaign: Campaign, logs: Vec<Log>) -> Result<Assessment> {
         let plan = campaign.runs[index].clone();
         match prepare_run(&campaign, plan, log, &mut notices) {
             Err(problem) => problems.push(problem),
-            Ok((mut run, excluded)) => {
+            Ok(mut run) => {
                 let water_kg = run.plan.water_kg;
                 run.longest_gust_s = longest_gust_s(run.readings.wind_m_s.as_ref(), &limits);
                 let mut formed = form_intervals(index, &run.readings, water_kg, &campaign.site);
@@ -91,14 +91,13 @@ pub fn assess(campaign: Campaign, logs: Vec<Log>) -> Result<Assessment> {
                     boiling_point_c,
                     longest_gust_s: run.longest_gust_s,
                 };
-                screen_run(&mut formed, &run.readings, &excluded, &limits, around);
+                screen_run(&mut formed, &run.readings, &run.excluded, &limits, around);
                 run.intervals = formed.len();
                 run.used = formed.iter().filter(|interval| interval.is_used()).count();
                 run.holes = find_holes(&formed, &run.readings.water_c.time_us);
                 notices.extend(run_notices(
                     &run,
                     &formed,
-                    &excluded,
                     &campaign.site.time_zone,
                     boiling_point_c,
                 ));

@@ -83,11 +83,11 @@ pub fn judge(
     let on_line = || intervals.iter().filter(|interval| interval.is_on_line());
     let days = local_dates(on_line(), zone).len();
     let short_of = Shortfall::new(limits, on_line().count(), days);
-    let mut findings: Vec<Finding> = gain_finding(campaign, intervals).into_iter().collect();
-    findings.extend(short_of.findings());
+    let mut findings = short_of.findings();
     findings.extend(line_findings(limits, line, has_irradiance(runs)));
     findings.extend(load_finding(limits, runs));
     findings.extend(measurement_findings(campaign, runs));
+    findings.extend(gain_finding(campaign, intervals));
     findings.extend(limit_findings(limits, intervals, boiling_point_c));
     findings.extend(exclusion_finding(intervals));
     let level = findings.iter().map(|finding| finding.level).max();

@@ -34,6 +34,8 @@ pub struct Run {
     pub intervals: usize,
     pub used: usize,
     pub holes: Vec<Hole>,
+    /// In the order of the plan's exclusions.
+    pub excluded: Vec<ExcludedSpan>,
     /// Longest time that the wind stayed over the gust limit, s.
     pub longest_gust_s: f64,
     /// SHA-256 of the log.
@@ -53,7 +55,7 @@ pub fn prepare_run(
     plan: RunPlan,
     log: Log,
     notices: &mut Vec<Notice>,
-) -> Result<(Run, Vec<ExcludedSpan>), Problem> {
+) -> Result<Run, Problem> {
     let zone = &campaign.site.time_zone;
     let mut readings = log.readings;
     let clock_date = plan.date.unwrap_or_else(|| first_date(&readings, zone));
@@ -101,10 +103,11 @@ pub fn prepare_run(
         intervals: 0,
         used: 0,
         holes: Vec::new(),
+        excluded,
         longest_gust_s: 0.0,
         sha256: log.sha256,
     };
-    Ok((run, excluded))
+    Ok(run)
 }
 
 fn first_date(readings: &Readings, zone: &TimeZone) -> Date {
@@ -146,7 +149,6 @@ fn trim_notices(plan: &RunPlan, date: Date, trimmed: usize) -> Vec<Notice> {
 pub fn run_notices(
     run: &Run,
     intervals: &[Interval],
-    excluded: &[ExcludedSpan],
     zone: &TimeZone,
     boiling_point_c: f64,
 ) -> Vec<Notice> {
@@ -181,7 +183,7 @@ pub fn run_notices(
             boiling_point_c,
         });
     }
-    for span in excluded {
+    for span in &run.excluded {
         if !intervals.iter().any(|interval| span.overlaps(interval)) {
             notices.push(Notice::IdleExclusion {
                 log: log(),

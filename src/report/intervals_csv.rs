@@ -1,4 +1,5 @@
-//! `intervals.csv`: one row an interval, used and set aside, in full precision.
+//! `intervals.csv`: one row an interval, used and set aside, in full precision; the
+//! last column says whether the data are invented.
 
 use csv::Writer;
 
@@ -7,7 +8,7 @@ use crate::procedure::Assessment;
 use crate::units::rfc3339;
 
 /// Columns, with their units; an empty cell is a quantity without readings.
-const HEADER: [&str; 19] = [
+const HEADER: [&str; 20] = [
     "run",
     "start",
     "end",
@@ -27,6 +28,7 @@ const HEADER: [&str; 19] = [
     "temperature_difference_k",
     "used",
     "reasons",
+    "demonstration",
 ];
 
 /// The table as text; several reasons are separated by spaces.
@@ -67,6 +69,7 @@ pub fn intervals_csv(assessment: &Assessment) -> Result<String> {
                 optional(interval.difference_k),
                 interval.is_used().to_string(),
                 reasons.join(" "),
+                assessment.campaign.demonstration.to_string(),
             ])
             .map_err(internal)?;
     }

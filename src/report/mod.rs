@@ -1,8 +1,9 @@
-//! Results on paper and in files. Reads results and computes none.
+//! Results on paper and in files: words, figures, layout, no practice.
 //!
 //! [`rating_json`] and [`intervals_csv`] are the results as data; [`model`] fixes
 //! every string of the report, [`figures`] draws, [`cautions`] warns, [`document`]
-//! hands all of it to the templates, and [`files`] writes what came out.
+//! hands all of it to the templates, [`outputs()`] puts a campaign's files together,
+//! and [`files`] writes them.
 
 pub mod cautions;
 pub mod document;
@@ -10,97 +11,7 @@ pub mod figures;
 pub mod files;
 pub mod intervals_csv;
 pub mod model;
+mod outputs;
 pub mod rating_json;
 
-use jiff::Timestamp;
-
-use crate::error::{Error, Problem, Problems, Result};
-use crate::procedure::Assessment;
-use document::Asset;
-use figures::power_line::draw_power_line;
-use figures::residuals::draw_residuals;
-use figures::run_day::draw_run;
-use files::Output;
-
-/// Every output of a campaign, named after its folder; `issued` is the time of issue.
-///
-/// # Errors
-/// [`Error::Campaign`] for a character that the report's fonts lack, and
-/// [`Error::Internal`] if an output cannot be made.
-pub fn outputs(assessment: &Assessment, issued: Timestamp) -> Result<Vec<Output>> {
-    let name = &assessment.campaign.name;
-    let output = |ending: &str, bytes: Vec<u8>| Output {
-        name: format!("{name}.{ending}"),
-        bytes,
-    };
-    let rating = rating_json::RatingFile::new(assessment).to_text()?;
-    let report = model::build(assessment, issued);
-    refuse_missing_characters(assessment, &report)?;
-    Ok(vec![
-        output(
-            "pdf",
-            document::typeset(&report, assets(assessment)?, issued)?,
-        ),
-        output("rating.json", rating.into_bytes()),
-        output(
-            "intervals.csv",
-            intervals_csv::intervals_csv(assessment)?.into_bytes(),
-        ),
-    ])
-}
-
-/// Names every character that cannot be printed, with its line in the campaign file.
-fn refuse_missing_characters(assessment: &Assessment, report: &model::Report) -> Result<()> {
-    let campaign = &assessment.campaign;
-    let mut problems = Problems::default();
-    for character in document::missing_characters(report)? {
-        let what = format!("the report's fonts have no \"{character}\"");
-        let hint =
-            "write names and notes, of logs and columns too, in Latin, Greek or Cyrillic letters";
-        let problem = Problem::at(&campaign.file, what).hint(hint);
-        problems.push(
-            match campaign
-                .text
-                .lines()
-                .position(|line| line.contains(character))
-            {
-                Some(line) => problem.line(line as u64 + 1),
-                None => problem,
-            },
-        );
-    }
-    if problems.is_empty() {
-        Ok(())
-    } else {
-        Err(Error::Campaign(problems))
-    }
-}
-
-/// The figures, and the photo if there is one, by the names that [`model`] gives them.
-fn assets(assessment: &Assessment) -> Result<Vec<Asset>> {
-    let asset = |name: String, svg: String| Asset {
-        name,
-        bytes: svg.into_bytes(),
-    };
-    let mut assets = vec![asset(
-        "power-line.svg".to_owned(),
-        draw_power_line(assessment)?,
-    )];
-    for index in 0..assessment.runs.len() {
-        assets.push(asset(
-            format!("run-{}.svg", index + 1),
-            draw_run(assessment, index)?,
-        ));
-    }
-    if let Some(line) = &assessment.line {
-        assets.push(asset(
-            "residuals.svg".to_owned(),
-            draw_residuals(assessment, line)?,
-        ));
-    }
-    assets.extend(assessment.campaign.cooker.photo.iter().map(|photo| Asset {
-        name: format!("photo.{}", photo.extension),
-        bytes: photo.bytes.clone(),
-    }));
-    Ok(assets)
-}
+pub use outputs::{check_characters, outputs};

@@ -2,13 +2,15 @@
 
 use serde::Serialize;
 
+use crate::campaign::model::{Instrument, Instruments, Plane, Site, Uncertainty};
 use crate::error::{Error, Result};
-use crate::procedure::Assessment;
 use crate::procedure::budget::Budget;
 use crate::procedure::conformity::Finding;
 use crate::procedure::cooking::Cooking;
 use crate::procedure::intervals::Interval;
 use crate::procedure::limits::Limit;
+use crate::procedure::{Assessment, Run};
+use crate::report::model::provenance::report_number;
 use crate::stats;
 use crate::units::rfc3339;
 
@@ -23,6 +25,14 @@ pub struct RatingFile {
     cooker: String,
     demonstration: bool,
     procedure: String,
+    report_number: String,
+    tester: Option<String>,
+    client: Option<String>,
+    notes: Option<String>,
+    cooker_type: &'static str,
+    vessels: u32,
+    site: SiteEntry,
+    instruments: Vec<InstrumentEntry>,
     intercept_area_m2: f64,
     boiling_point_c: f64,
     runs: Vec<RunEntry>,
@@ -38,6 +48,35 @@ pub struct RatingFile {
 }
 
 #[derive(Debug, Serialize)]
+struct SiteEntry {
+    name: String,
+    latitude_deg: f64,
+    longitude_deg: f64,
+    elevation_m: f64,
+    pressure_hpa: Option<f64>,
+    time_zone: String,
+}
+
+/// One instrument; at most one of its standard uncertainties (k = 1) is stated.
+#[derive(Debug, Serialize)]
+struct InstrumentEntry {
+    quantity: &'static str,
+    plane: Option<&'static str>,
+    id: Option<String>,
+    description: Option<String>,
+    relative_uncertainty: Option<f64>,
+    uncertainty_k: Option<f64>,
+    uncertainty_m_s: Option<f64>,
+}
+
+#[derive(Debug, Serialize)]
+struct SpanEntry {
+    from: String,
+    to: String,
+    reason: Option<String>,
+}
+
+#[derive(Debug, Serialize)]
 struct RunEntry {
     log: String,
     date: String,
@@ -46,6 +85,10 @@ struct RunEntry {
     readings: usize,
     intervals: usize,
     used: usize,
+    tracking_interval_min: Option<f64>,
+    notes: Option<String>,
+    holes: Vec<SpanEntry>,
+    excluded: Vec<SpanEntry>,
 }
 
 #[derive(Debug, Serialize)]
@@ -176,6 +219,14 @@ impl RatingFile {
             cooker: campaign.cooker.name.clone(),
             demonstration: campaign.demonstration,
             procedure: campaign.procedure.clone(),
+            report_number: report_number(assessment),
+            tester: campaign.tester.clone(),
+            client: campaign.client.clone(),
+            notes: campaign.notes.clone(),
+            cooker_type: campaign.cooker.kind.word(),
+            vessels: campaign.vessels,
+            site: site_entry(&campaign.site),
+            instruments: instrument_entries(&campaign.instruments),
             intercept_area_m2: campaign.cooker.intercept_area_m2,
             boiling_point_c: assessment.boiling_point_c,
             runs: run_entries(assessment),
@@ -220,8 +271,55 @@ fn pair(interval: stats::line::Interval) -> [f64; 2] {
     [interval.lower, interval.upper]
 }
 
+fn site_entry(site: &Site) -> SiteEntry {
+    SiteEntry {
+        name: site.name.clone(),
+        latitude_deg: site.latitude_deg,
+        longitude_deg: site.longitude_deg,
+        elevation_m: site.elevation_m,
+        pressure_hpa: site.pressure_hpa,
+        time_zone: site.time_zone_name.clone(),
+    }
+}
+
+fn instrument_entries(instruments: &Instruments) -> Vec<InstrumentEntry> {
+    let plane = instruments.irradiance_plane.map(|plane| match plane {
+        Plane::Normal => "normal",
+        Plane::Horizontal => "horizontal",
+    });
+    let entry = |quantity, instrument: &Instrument| {
+        let stated = instrument.uncertainty;
+        InstrumentEntry {
+            quantity,
+            plane: plane.filter(|_| quantity == "irradiance"),
+            id: instrument.id.clone(),
+            description: instrument.description.clone(),
+            relative_uncertainty: match stated {
+                Some(Uncertainty::Relative(fraction)) => Some(fraction),
+                _ => None,
+            },
+            uncertainty_k: match stated {
+                Some(Uncertainty::Kelvin(kelvin)) => Some(kelvin),
+                _ => None,
+            },
+            uncertainty_m_s: match stated {
+                Some(Uncertainty::MetresPerSecond(speed)) => Some(speed),
+                _ => None,
+            },
+        }
+    };
+    vec![
+        entry("irradiance", &instruments.irradiance),
+        entry("water_temperature", &instruments.water_temperature),
+        entry("ambient_temperature", &instruments.ambient_temperature),
+        entry("water_mass", &instruments.water_mass),
+        entry("wind_speed", &instruments.wind_speed),
+    ]
+}
+
 fn run_entries(assessment: &Assessment) -> Vec<RunEntry> {
-    let entry = |run: &crate::procedure::Run| RunEntry {
+    let zone = &assessment.campaign.site.time_zone;
+    let entry = |run: &Run| RunEntry {
         log: run.plan.log.clone(),
         date: run.date.to_string(),
         water_kg: run.plan.water_kg,
@@ -229,6 +327,27 @@ fn run_entries(assessment: &Assessment) -> Vec<RunEntry> {
         readings: run.readings.time_us.len(),
         intervals: run.intervals,
         used: run.used,
+        tracking_interval_min: run.plan.tracking_interval_min,
+        notes: run.plan.notes.clone(),
+        holes: run
+            .holes
+            .iter()
+            .map(|hole| SpanEntry {
+                from: rfc3339(hole.from_us, zone),
+                to: rfc3339(hole.to_us, zone),
+                reason: None,
+            })
+            .collect(),
+        excluded: run
+            .excluded
+            .iter()
+            .zip(&run.plan.exclusions)
+            .map(|(span, written)| SpanEntry {
+                from: rfc3339(span.from_us, zone),
+                to: rfc3339(span.to_us, zone),
+                reason: written.reason.clone(),
+            })
+            .collect(),
     };
     assessment.runs.iter().map(entry).collect()
 }

@@ -131,7 +131,7 @@ fn a_number_out_of_sense_is_refused_with_its_line_key_and_bounds() {
             "intercept_area_m2 = 1.0",
             "intercept_area_m2 = -1.0",
             "intercept_area_m2",
-            "0.001 to 1000 m²",
+            "0.001 to 100 m²",
         ),
         (
             "log = \"day-2.csv\"",
@@ -341,7 +341,7 @@ fn an_exclusion_that_ends_before_it_begins_is_refused() {
     bench.replace("mallee/campaign.toml", "log = \"day-2.csv\"", to);
     bench.refuses(
         4,
-        &["mallee/campaign.toml", "day-2.csv", "ends before it begins"],
+        &["mallee/campaign.toml", "day-2.csv", "does not end after it begins"],
     );
 }
 

@@ -195,7 +195,7 @@ fn heating_time_is_that_of_the_closed_form_for_every_row() {
     let table = Table::new(include_str!("../data/lumped_heating.csv"));
     for row in table.rows(13) {
         let to_k = row.number("Tw_end_C") - AMBIENT_C;
-        let time_s = pot().time(START_C - AMBIENT_C, to_k).unwrap().time_s;
+        let time_s = pot().time_s(START_C - AMBIENT_C, to_k).unwrap();
         assert_absolute("time", time_s, row.number("t_end_s"), 0.2e-6);
     }
 }
@@ -242,7 +242,7 @@ fn heating_time_is_that_of_stepping_the_differential_equation() {
                 ..pot()
             };
             for (from_k, to_k) in [(-8.0, 67.0), (12.0, 80.0), (0.0, 1.0)] {
-                let time_s = pot.time(from_k, to_k).unwrap().time_s;
+                let time_s = pot.time_s(from_k, to_k).unwrap();
                 let stepped_s = stepped_time_s(pot, from_k, to_k);
                 let what = format!("{slope_w_per_k} W/K, {water_kg} kg, to {to_k} K");
                 assert_relative(&what, time_s, stepped_s, 1e-9);
@@ -257,6 +257,6 @@ fn heating_ends_where_the_power_does() {
     // there is none. Tolerance: rounding.
     let tends_to_k = pot().tends_to_k().unwrap();
     assert_relative("end", tends_to_k, 190.0 / 2.2, 1e-15);
-    assert!(pot().time(0.0, tends_to_k - 1.0).is_some());
-    assert!(pot().time(0.0, tends_to_k + 1e-9).is_none());
+    assert!(pot().time_s(0.0, tends_to_k - 1.0).is_some());
+    assert!(pot().time_s(0.0, tends_to_k + 1e-9).is_none());
 }

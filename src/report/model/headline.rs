@@ -90,7 +90,7 @@ pub fn headline(assessment: &Assessment) -> Headline {
         figure: figure(assessment),
         findings: conformity.findings.iter().map(finding).collect(),
         conditions: brief(assessment),
-        caution: "Hot surfaces and steam burn, the focus blinds and starts fires, and this rating says nothing about food safety. Read the cautions in section 7 before you cook. Local codes and licensed practice come first.".to_owned(),
+        caution: "Hot surfaces and steam burn, the focus can blind and start fires, and this rating says nothing about food safety. Read the cautions in section 7 before you cook. Local codes and licensed practice come first.".to_owned(),
     }
 }
 

@@ -117,7 +117,7 @@ pub fn tested(assessment: &Assessment, issued: Timestamp) -> Tested {
             row("wind speed", &instruments.wind_speed, is_measured(|run| run.readings.wind_m_s.is_some())),
             row("mass of water", &instruments.water_mass, true),
         ],
-        instruments_note: "Uncertainties are standard uncertainties (k = 1), as the tester states them. The practice asks for the water sensor in the water, at the centre, 10 mm above the bottom.".to_owned(),
+        instruments_note: "Uncertainties are standard uncertainties (k = 1), as the tester states them. The practice asks for the water sensor in the water, at the centre, 10 mm above the bottom, for the wind beside the cooker at its height, and for an even load over the vessels (from memory); none of these is checked here.".to_owned(),
         photo,
     }
 }
