@@ -13,9 +13,9 @@ use crate::logs::Series;
 use crate::procedure::{Assessment, Run};
 use crate::units::{clock_from_hours, fixed, zoned};
 
-const HEIGHT_PT: f64 = 262.0;
-const TEMPERATURE_PT: f64 = 116.0;
-const IRRADIANCE_PT: f64 = 62.0;
+const HEIGHT_PT: f64 = 264.0;
+const TEMPERATURE_PT: f64 = 108.0;
+const IRRADIANCE_PT: f64 = 74.0;
 /// Steps between two clock times on the axis, minutes.
 const CLOCK_STEPS_MIN: [f64; 7] = [5.0, 10.0, 15.0, 30.0, 60.0, 120.0, 240.0];
 /// Hours in a day.
@@ -53,7 +53,13 @@ pub fn draw_run(assessment: &Assessment, index: usize) -> Result<String> {
         };
         draw_temperatures(&temperatures, run, &day)?;
         let sun = run.readings.irradiance_w_m2.as_ref();
-        draw_single(&irradiance, sun, &day, ("sun, W/m²", SUN, 100.0), false)?;
+        draw_single(
+            &irradiance,
+            sun,
+            &day,
+            ("irradiance, W/m²", SUN, 100.0),
+            false,
+        )?;
         let air = run.readings.wind_m_s.as_ref();
         draw_single(&wind, air, &day, ("wind, m/s", INK, 1.5), true)
     })

@@ -236,7 +236,10 @@ fn longest_gust(assessment: &Assessment) -> Option<String> {
         .fold(None, |longest: Option<f64>, s| {
             Some(longest.map_or(s, |longest| longest.max(s)))
         })?;
-    Some(format!("for {} at most", spoken_duration(longest_s)))
+    Some(match longest_s {
+        0.0 => "never".to_owned(),
+        seconds => format!("for {} at most", spoken_duration(seconds)),
+    })
 }
 
 /// Why nothing was seen: there was no interval, or no reading in any.
