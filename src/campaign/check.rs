@@ -38,6 +38,12 @@ pub fn read_campaign(folder: &Path) -> Result<Campaign> {
     let file = folder.join(CAMPAIGN_FILE);
     let fail =
         |what: String, hint: &str| Error::Campaign(Problem::at(&file, what).hint(hint).into());
+    if file.exists() && !file.is_file() {
+        return Err(fail(
+            "is no file (a folder or a device)".to_owned(),
+            "put a campaign file of that name in its place",
+        ));
+    }
     let size = fs::metadata(&file).map_or(0, |metadata| metadata.len());
     if size > LARGEST_FILE {
         return Err(fail(

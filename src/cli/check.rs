@@ -96,11 +96,9 @@ fn run_row(assessment: &Assessment, index: usize) -> [String; 6] {
         date,
         readings,
         intervals,
+        on_line,
         ..
     } = &assessment.runs[index];
-    let on_line = assessment
-        .intervals_of(index)
-        .filter(|interval| interval.is_on_line());
     let reasons: Vec<String> = Assessment::count_reasons(assessment.intervals_of(index))
         .into_iter()
         .map(|(reason, count)| format!("{} {count}", reason.code()))
@@ -110,7 +108,7 @@ fn run_row(assessment: &Assessment, index: usize) -> [String; 6] {
         date.to_string(),
         readings.time_us.len().to_string(),
         intervals.to_string(),
-        on_line.count().to_string(),
+        on_line.to_string(),
         reasons.join(", "),
     ]
 }

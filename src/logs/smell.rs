@@ -75,7 +75,7 @@ pub fn take_out_faults(
             Quantity::Water | Quantity::Ambient
                 if FAHRENHEIT_HIGHS.contains(&highest) && highest > *range.end() =>
             {
-                "this looks like °F: convert the column to °C, (°F − 32)/1.8"
+                "this looks like °F: convert the column to °C, (°F − 32)/1.8; if the sensor is stuck, leave its cells blank"
             }
             _ => "check the column's unit, and leave cells blank where the sensor failed",
         };

@@ -102,7 +102,7 @@ impl<'t> Table<'t> {
             let line = line_of(self.text, &row);
             if row.iter().all(|cell| cell.trim().is_empty()) {
                 walked.blank_rows += 1;
-            } else if row.iter().any(|cell| cell.contains('\n')) {
+            } else if row.iter().any(|cell| cell.contains(['\n', '\r'])) {
                 problems.push(
                     Problem::at(
                         self.path,

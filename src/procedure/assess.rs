@@ -93,6 +93,10 @@ pub fn assess(campaign: Campaign, logs: Vec<Log>) -> Result<Assessment> {
                 };
                 screen_run(&mut formed, &run.readings, &run.excluded, &limits, around);
                 run.intervals = formed.len();
+                run.on_line = formed
+                    .iter()
+                    .filter(|interval| interval.is_on_line())
+                    .count();
                 run.used = formed.iter().filter(|interval| interval.is_used()).count();
                 run.holes = find_holes(&formed, &run.readings.water_c.time_us);
                 notices.extend(run_notices(
@@ -241,11 +245,11 @@ fn fit_used(intervals: &[Interval]) -> Option<Line> {
     fit_line(&difference_k, &power_w)
 }
 
-/// Mean load of the runs that contribute, kg.
+/// Mean load of the runs that contribute to the line, kg.
 fn mean_load_kg(runs: &[Run]) -> f64 {
     let loads: Vec<f64> = runs
         .iter()
-        .filter(|run| run.used > 0)
+        .filter(|run| run.on_line > 0)
         .map(|run| run.plan.water_kg)
         .collect();
     loads.iter().sum::<f64>() / loads.len() as f64

@@ -6,7 +6,7 @@ use crate::stats::line::{COVERAGE, Line};
 use crate::stats::student::two_sided_t;
 
 /// Degrees of freedom beyond which Student's t is the normal distribution.
-const MOST_DEGREES_OF_FREEDOM: f64 = 1e6;
+const MOST_DEGREES_OF_FREEDOM: f64 = 1e4;
 
 /// Standard uncertainty of Ps(50) with what contributes to it.
 #[derive(Debug, Clone, PartialEq)]

@@ -263,7 +263,7 @@ fn load_finding(limits: &Limits, runs: &[Run]) -> Option<Finding> {
     let is_off = |run: &&Run| (run.load_kg_m2 / load_kg_m2 - 1.0).abs() > LOAD_TOLERANCE + SLACK;
     let off: Vec<String> = runs
         .iter()
-        .filter(|run| run.used > 0)
+        .filter(|run| run.on_line > 0)
         .filter(is_off)
         .map(|run| format!("{} ({} kg/m²)", run.plan.log, fixed(run.load_kg_m2, 2)))
         .collect();

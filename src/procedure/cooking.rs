@@ -94,7 +94,7 @@ pub fn cook(
         .map(|water_kg| WaterHeating {
             water_kg,
             time: heating_time(line, water_kg, budget.relative_scale(), (from_k, to_k)),
-            may_get_there: line.confidence(to_k).upper > 0.0,
+            may_get_there: upper_edge_time_s(line, water_kg, (from_k, to_k)).is_some(),
         })
         .collect();
     Some(Cooking {
@@ -142,11 +142,9 @@ fn heating_time(
 ) -> Option<TimeRange> {
     let pot = pot(line, water_kg);
     let best_s = pot.time_s(from_k, to_k)?;
-    let along = |power_w: &dyn Fn(f64) -> f64| {
-        time_along_s(power_w, pot.heat_capacity_j_per_k, from_k, to_k)
-    };
-    let upper_s = along(&|difference_k| line.confidence(difference_k).upper);
-    let lower_s = along(&|difference_k| line.confidence(difference_k).lower);
+    let upper_s = upper_edge_time_s(line, water_kg, (from_k, to_k));
+    let lower_edge_w = |difference_k: f64| line.confidence(difference_k).lower;
+    let lower_s = time_along_s(&lower_edge_w, pot.heat_capacity_j_per_k, from_k, to_k);
     let scale = NORMAL_95 * relative_scale;
     let stretched_s = |edge_s: f64, sign: f64| {
         let logarithm = ((edge_s / best_s).ln().powi(2) + scale.powi(2)).sqrt();
@@ -157,6 +155,13 @@ fn heating_time(
         shortest_s: stretched_s(upper_s.unwrap_or(best_s), -1.0),
         longest_s: lower_s.map(|lower_s| stretched_s(lower_s, 1.0)),
     })
+}
+
+/// Time, s, along the upper edge of the band; `None`: not even so.
+fn upper_edge_time_s(line: &Line, water_kg: f64, (from_k, to_k): (f64, f64)) -> Option<f64> {
+    let upper_edge_w = |difference_k: f64| line.confidence(difference_k).upper;
+    let heat_capacity_j_per_k = pot(line, water_kg).heat_capacity_j_per_k;
+    time_along_s(&upper_edge_w, heat_capacity_j_per_k, from_k, to_k)
 }
 
 /// Time, s, to heat along any course of the power over the temperature difference:

@@ -33,6 +33,8 @@ pub struct Run {
     /// Number of intervals, and of those that are used.
     pub intervals: usize,
     pub used: usize,
+    /// Number of those that the line is drawn through.
+    pub on_line: usize,
     pub holes: Vec<Hole>,
     /// In the order of the plan's exclusions.
     pub excluded: Vec<ExcludedSpan>,
@@ -102,6 +104,7 @@ pub fn prepare_run(
         readings,
         intervals: 0,
         used: 0,
+        on_line: 0,
         holes: Vec::new(),
         excluded,
         longest_gust_s: 0.0,

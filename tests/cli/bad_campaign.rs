@@ -25,7 +25,7 @@ fn a_campaign_file_that_is_no_text_or_empty_is_refused() {
     let bench = Bench::new();
     fs::remove_file(bench.path("mallee/campaign.toml")).unwrap();
     fs::create_dir(bench.path("mallee/campaign.toml")).unwrap();
-    bench.refuses(4, &["error: mallee/campaign.toml: cannot be read"]);
+    bench.refuses(4, &["error: mallee/campaign.toml: is no file"]);
 }
 
 #[test]
@@ -341,7 +341,11 @@ fn an_exclusion_that_ends_before_it_begins_is_refused() {
     bench.replace("mallee/campaign.toml", "log = \"day-2.csv\"", to);
     bench.refuses(
         4,
-        &["mallee/campaign.toml", "day-2.csv", "does not end after it begins"],
+        &[
+            "mallee/campaign.toml",
+            "day-2.csv",
+            "does not end after it begins",
+        ],
     );
 }
 

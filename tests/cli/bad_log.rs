@@ -139,13 +139,7 @@ fn bad_cells_of_several_logs_are_listed_together() {
             })
         });
     }
-    let ended = bench.refuses(
-        3,
-        &[
-            "mallee/day-1.csv:17: ",
-            "mallee/day-2.csv:17: ",
-        ],
-    );
+    let ended = bench.refuses(3, &["mallee/day-1.csv:17: ", "mallee/day-2.csv:17: "]);
     // Twenty a file: the faults of one log do not hide those of another.
     assert_eq!(ended.err.matches("error: ").count(), 30);
 }
@@ -237,7 +231,13 @@ fn temperatures_in_fahrenheit_are_refused_and_the_unit_named() {
 fn irradiance_in_kilowatts_is_refused_and_the_unit_named() {
     let bench = Bench::new();
     bench.change_rows(|cells| cells.join(",").replace(",26.0,8", ",26.0,0.8"));
-    bench.refuses(3, &["error: mallee/day-1.csv: column \"irradiance_w_m2\" (irradiance)", "kW/m²"]);
+    bench.refuses(
+        3,
+        &[
+            "error: mallee/day-1.csv: column \"irradiance_w_m2\" (irradiance)",
+            "kW/m²",
+        ],
+    );
 }
 
 #[test]

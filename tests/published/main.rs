@@ -15,3 +15,4 @@ mod solar_time;
 mod specific_heat;
 mod student_t;
 mod three_intervals_by_hand;
+mod uncertainty;

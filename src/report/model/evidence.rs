@@ -49,10 +49,7 @@ fn run_part(assessment: &Assessment, index: usize, run: &Run) -> RunPart {
     let clock = |time_us: i64| local_clock(time_us, zone);
     let first = run.readings.time_us.first().copied().unwrap_or_default();
     let last = run.readings.time_us.last().copied().unwrap_or_default();
-    let on_line = assessment
-        .intervals_of(index)
-        .filter(|interval| interval.is_on_line());
-    let used = on_line.count();
+    let used = run.on_line;
     let re_aimed = match run.plan.tracking_interval_min {
         Some(minutes) => format!("; re-aimed every {} min", short(minutes)),
         None => String::new(),
