@@ -129,11 +129,6 @@ pub fn local_clock(time_us: i64, zone: &TimeZone) -> String {
     zoned(time_us, zone).strftime("%H:%M").to_string()
 }
 
-/// Local clock time to the second, `10:20:05`.
-pub fn local_clock_seconds(time_us: i64, zone: &TimeZone) -> String {
-    zoned(time_us, zone).strftime("%H:%M:%S").to_string()
-}
-
 /// RFC 3339 local time with its offset, `2026-03-14T10:20:00-05:00`.
 pub fn rfc3339(time_us: i64, zone: &TimeZone) -> String {
     zoned(time_us, zone)

@@ -14,7 +14,7 @@ use super::screen::{Reason, Surroundings, breaks, longest_gust_s, screen_run};
 use crate::campaign::Campaign;
 use crate::campaign::find::CAMPAIGN_FILE;
 use crate::campaign::model::Site;
-use crate::error::{Error, Problems, Result};
+use crate::error::{Error, Problem, Problems, Result};
 use crate::hash::sha256_hex;
 use crate::logs::Log;
 use crate::notice::Notice;
@@ -80,33 +80,15 @@ pub fn assess(campaign: Campaign, logs: Vec<Log>) -> Result<Assessment> {
     let mut intervals = Vec::new();
     for (index, log) in logs.into_iter().enumerate() {
         notices.extend(log.notices.iter().cloned());
-        let plan = campaign.runs[index].clone();
-        match prepare_run(&campaign, plan, log, &mut notices) {
+        let rule = Rule {
+            limits: &limits,
+            boiling_point_c,
+        };
+        match rate_run(&campaign, index, log, rule, &mut notices) {
             Err(problem) => problems.push(problem),
-            Ok(mut run) => {
-                let water_kg = run.plan.water_kg;
-                run.longest_gust_s = longest_gust_s(run.readings.wind_m_s.as_ref(), &limits);
-                let mut formed = form_intervals(index, &run.readings, water_kg, &campaign.site);
-                let around = Surroundings {
-                    boiling_point_c,
-                    longest_gust_s: run.longest_gust_s,
-                };
-                screen_run(&mut formed, &run.readings, &run.excluded, &limits, around);
-                run.intervals = formed.len();
-                run.on_line = formed
-                    .iter()
-                    .filter(|interval| interval.is_on_line())
-                    .count();
-                run.used = formed.iter().filter(|interval| interval.is_used()).count();
-                run.holes = find_holes(&formed, &run.readings.water_c.time_us);
-                notices.extend(run_notices(
-                    &run,
-                    &formed,
-                    &campaign.site.time_zone,
-                    boiling_point_c,
-                ));
-                intervals.extend(formed);
+            Ok((run, formed)) => {
                 runs.push(run);
+                intervals.extend(formed);
             }
         }
     }
@@ -157,6 +139,39 @@ pub fn assess(campaign: Campaign, logs: Vec<Log>) -> Result<Assessment> {
         cooking,
         notices,
     })
+}
+
+/// What a run's intervals are held against.
+#[derive(Clone, Copy)]
+struct Rule<'l> {
+    limits: &'l Limits,
+    boiling_point_c: f64,
+}
+
+/// One run: trimmed, cut into intervals, screened and counted.
+fn rate_run(
+    campaign: &Campaign,
+    index: usize,
+    log: Log,
+    rule: Rule<'_>,
+    notices: &mut Vec<Notice>,
+) -> std::result::Result<(Run, Vec<Interval>), Problem> {
+    let mut run = prepare_run(campaign, campaign.runs[index].clone(), log, notices)?;
+    let readings = &run.readings;
+    run.longest_gust_s = longest_gust_s(readings.wind_m_s.as_ref(), rule.limits);
+    let around = Surroundings {
+        boiling_point_c: rule.boiling_point_c,
+        longest_gust_s: run.longest_gust_s,
+    };
+    let mut formed = form_intervals(index, readings, run.plan.water_kg, &campaign.site);
+    screen_run(&mut formed, readings, &run.excluded, rule.limits, around);
+    let count = |counts: fn(&Interval) -> bool| formed.iter().filter(|i| counts(i)).count();
+    (run.intervals, run.used) = (formed.len(), count(Interval::is_used));
+    run.on_line = count(Interval::is_on_line);
+    run.holes = find_holes(&formed, &readings.water_c.time_us);
+    let zone = &campaign.site.time_zone;
+    notices.extend(run_notices(&run, &formed, zone, rule.boiling_point_c));
+    Ok((run, formed))
 }
 
 impl Assessment {

@@ -163,6 +163,8 @@ pub fn conditions(assessment: &Assessment) -> Conditions {
 
 fn condition_row(assessment: &Assessment, limit: &Limit) -> ConditionRow {
     let is_reason = Reason::ALL.iter().any(|reason| reason.code() == limit.code);
+    let observed = observed(assessment, limit);
+    let set_aside = assessment.count_breaking(limit);
     ConditionRow {
         what: limit.what.to_owned(),
         limit: spoken_limit(limit),
@@ -171,13 +173,13 @@ fn condition_row(assessment: &Assessment, limit: &Limit) -> ConditionRow {
         } else {
             limit.standing.word().to_owned()
         },
-        observed: observed(assessment, limit),
-        code: limit.code.to_owned(),
         set_aside: if is_reason {
-            assessment.count_breaking(limit).to_string()
+            count_or_dash(set_aside, observed.is_some())
         } else {
             "–".to_owned()
         },
+        observed: observed.unwrap_or_else(|| nothing_seen(assessment.intervals.len())),
+        code: limit.code.to_owned(),
         changed: limit.changed,
     }
 }
@@ -202,8 +204,8 @@ fn spoken_limit(limit: &Limit) -> String {
     }
 }
 
-fn observed(assessment: &Assessment, limit: &Limit) -> String {
-    let of_campaign = match limit.code {
+fn observed(assessment: &Assessment, limit: &Limit) -> Option<String> {
+    match limit.code {
         _ if limit.key == "wind_gust_m_s" => longest_gust(assessment),
         "load-off" => spread(
             assessment.runs.iter().map(|run| run.load_kg_m2),
@@ -214,15 +216,15 @@ fn observed(assessment: &Assessment, limit: &Limit) -> String {
         "too-few-days" => Some(assessment.used_dates().len().to_string()),
         "r-squared-low" => assessment
             .line
-            .and_then(|line| Some(fixed(line.r_squared?, 3))),
+            .and_then(|line| Some(fixed(line.r_squared?, 3)))
+            .or_else(|| Some("no line".to_owned())),
         _ => {
             let intervals = assessment.intervals.iter();
             let values = intervals
                 .filter_map(|interval| observe(interval, limit, assessment.boiling_point_c));
             spoken_spread(values, limit.unit)
         }
-    };
-    of_campaign.unwrap_or_else(|| nothing_seen(assessment.intervals.len()))
+    }
 }
 
 /// The longest time that the wind stayed over the gust limit, in any run.
