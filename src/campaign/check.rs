@@ -138,28 +138,19 @@ fn check_limits(checker: &mut Checker<'_>, written: &LimitTable) -> Vec<OwnLimit
         checker.in_range(&format!("limits.{key}"), *value, lowest, highest, unit);
     }
     let value_of = |key: &str| {
-        entries
-            .iter()
-            .find(|(set, _)| *set == key)
-            .map(|(_, value)| *value)
+        let mut set = entries.iter().filter(|(set, _)| *set == key);
+        set.next().map(|(_, value)| *value)
     };
-    for (low, high) in [
-        ("ambient_min_c", "ambient_max_c"),
-        ("water_min_c", "water_max_c"),
-        ("irradiance_min_w_m2", "irradiance_max_w_m2"),
-        ("solar_time_start_h", "solar_time_end_h"),
-    ] {
-        if let (Some(lowest), Some(highest)) = (value_of(low), value_of(high))
-            && lowest >= highest
-        {
-            let what =
-                format!("{low} is {lowest} and {high} is {highest}, so nothing lies between");
-            checker.problem(
-                &format!("limits.{low}"),
-                what,
-                "exchange or correct the two",
-            );
-        }
+    if let (Some(lowest), Some(highest)) = (value_of("water_min_c"), value_of("water_max_c"))
+        && lowest >= highest
+    {
+        checker.problem(
+            "limits.water_min_c",
+            format!(
+                "water_min_c is {lowest} and water_max_c is {highest}, so nothing lies between"
+            ),
+            "exchange or correct the two",
+        );
     }
     let is_set = |key: &str| entries.iter().any(|(set, _)| *set == key);
     for (fixed, moving) in [

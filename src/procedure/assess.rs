@@ -66,13 +66,18 @@ pub struct Rating {
 /// `logs` are those of `campaign.runs`, in the same order.
 ///
 /// # Errors
-/// [`Error::Campaign`] for a start, end or exclusion that leaves nothing or does
-/// not exist in the site's zone.
+/// [`Error::Campaign`] for own limits between which nothing lies, and for a start,
+/// end or exclusion that leaves nothing or does not exist in the site's zone.
 ///
 /// # Source
 /// ASAE S580.1; the reading of it is this project's design, stated in the report.
 pub fn assess(campaign: Campaign, logs: Vec<Log>) -> Result<Assessment> {
     let limits = Limits::new(&campaign.limits);
+    if let Some(what) = limits.contradiction() {
+        let problem = Problem::at(&campaign.file, what).item("[limits]");
+        let hint = "correct your own limit, or set its other end too";
+        return Err(Error::Campaign(problem.hint(hint).into()));
+    }
     let boiling_point_c = local_boiling_point_c(&campaign.site);
     let mut notices = Vec::new();
     let mut problems = Problems::default();

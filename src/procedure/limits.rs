@@ -285,6 +285,21 @@ impl Limits {
             .map(|row| row.value)
     }
 
+    /// Two limits between which nothing lies, if an own one contradicts another.
+    pub fn contradiction(&self) -> Option<String> {
+        let pairs = [
+            ("ambient_min_c", "ambient_max_c"),
+            ("irradiance_min_w_m2", "irradiance_max_w_m2"),
+            ("solar_time_start_h", "solar_time_end_h"),
+        ];
+        pairs.into_iter().find_map(|(low, high)| {
+            let (lowest, highest) = (self.get(low)?, self.get(high)?);
+            let what =
+                format!("{low} is {lowest} and {high} is {highest}, so nothing lies between");
+            (lowest >= highest).then_some(what)
+        })
+    }
+
     /// Value of the one limit behind a finding of the whole campaign.
     pub fn of_finding(&self, code: &str) -> f64 {
         let row = self.rows.iter().find(|row| row.code == code);

@@ -3,7 +3,7 @@
 //! [`limits`] is its table of limits, [`run`] trims a log, [`intervals`] forms intervals from
 //! readings, [`screen`] sets aside those that the practice does not let one use,
 //! [`conformity`] weighs what is left, [`budget`] says how sure the figure is,
-//! [`cooking`] what it means for a pot of water; [`assess`] runs them in this order.
+//! [`cooking`] what it means for a pot of water; [`assess()`] runs them in this order.
 
 pub mod assess;
 pub mod budget;

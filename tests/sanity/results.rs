@@ -292,3 +292,11 @@ fn a_stray_date_years_away_gives_a_notice_and_still_a_report() {
         assert!(outputs[0].bytes.starts_with(b"%PDF-"));
     }
 }
+
+#[test]
+fn an_own_limit_beyond_the_practices_other_end_is_refused() {
+    let trial = Trial::fair().with_table("[limits]\nambient_min_c = 40");
+    let text = trial.refused_as_campaign();
+    assert!(text.contains("ambient_min_c is 40"), "{text}");
+    assert!(text.contains("ambient_max_c is 35"), "{text}");
+}
