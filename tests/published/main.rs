@@ -6,6 +6,7 @@
 mod boiling_point;
 mod data;
 mod gum_h3;
+mod heating;
 mod lumped_heating;
 mod montgomery_runger;
 mod nist_strd_norris;
