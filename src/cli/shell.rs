@@ -30,7 +30,13 @@ pub fn completions(options: &CompletionsOptions) -> Result<u8> {
 pub fn manual() -> Result<u8> {
     let mut whole = Arguments::command();
     whole.build();
-    let mut page = render(&whole, |man, page| man.render(page))?;
+    let mut page = render(&whole, |man, page| {
+        man.render_title(page)?;
+        man.render_name_section(page)?;
+        man.render_synopsis_section(page)?;
+        man.render_options_section(page)?;
+        man.render_extra_section(page)
+    })?;
     for command in whole
         .get_subcommands()
         .filter(|command| command.get_name() != "help")
