@@ -82,28 +82,21 @@ impl<'t> Checker<'t> {
         }
     }
 
-    /// Notes every character of the text that cannot be printed.
+    /// Notes every text that holds a character that cannot be printed.
     pub fn refuse_unprintable(&mut self) {
-        let text = self.text;
-        let mut seen = Vec::new();
-        let Some(tree) = self.tree.clone() else {
-            return;
-        };
-        visit_strings(&DeValue::Table(tree), &mut |string, start| {
-            let Some(wrong) = string.chars().find(|&c| is_unprintable(c)) else {
-                return;
-            };
-            seen.push((start, wrong));
-        });
-        for (start, wrong) in seen {
-            let line = 1 + text[..start].matches('\n').count() as u64;
+        let mut found = Vec::new();
+        for value in self.tree.iter().flat_map(|tree| tree.values()) {
+            visit_strings(value, &mut |text, start| {
+                let wrong = text.chars().find(|&character| is_unprintable(character));
+                found.extend(wrong.map(|wrong| (start, wrong)));
+            });
+        }
+        for (start, wrong) in found {
             let code = wrong as u32;
-            let mut problem = Problem::at(
-                &self.file,
-                format!("holds the character U+{code:04X}, which cannot be printed"),
-            )
-            .line(line)
-            .hint("delete it; it often comes along when text is copied");
+            let what = format!("holds the character U+{code:04X}, which cannot be printed");
+            let mut problem = Problem::at(&self.file, what)
+                .line(self.line_at(start))
+                .hint("delete it; it often comes along when text is copied");
             if let Some(item) = self.item_at(start) {
                 problem = problem.item(item);
             }
@@ -241,16 +234,12 @@ fn is_unprintable(character: char) -> bool {
         || code & 0xFFFE == 0xFFFE
 }
 
-fn visit_strings(value: &DeValue<'_>, visit: &mut impl FnMut(&str, usize)) {
-    fn below(value: &toml::Spanned<DeValue<'_>>, visit: &mut impl FnMut(&str, usize)) {
-        match value.get_ref() {
-            DeValue::String(text) => visit(text, value.span().start),
-            other => visit_strings(other, visit),
-        }
-    }
-    match value {
-        DeValue::Array(items) => items.iter().for_each(|item| below(item, visit)),
-        DeValue::Table(table) => table.values().for_each(|item| below(item, visit)),
+/// Hands every text below a value to `visit`, with where it starts.
+fn visit_strings(value: &toml::Spanned<DeValue<'_>>, visit: &mut impl FnMut(&str, usize)) {
+    match value.get_ref() {
+        DeValue::String(text) => visit(text, value.span().start),
+        DeValue::Array(items) => items.iter().for_each(|item| visit_strings(item, visit)),
+        DeValue::Table(table) => table.values().for_each(|item| visit_strings(item, visit)),
         _ => {}
     }
 }

@@ -25,8 +25,8 @@ const REPORT_HELP: &str = "\
 Example:
   simmerline report sample-runs --out reports
 
-Writes for each campaign NAME.pdf (the report), NAME.rating.json (everything in
-it, as data) and NAME.intervals.csv (one row an interval); NAME is the name of
+Writes for each campaign NAME.pdf (the report), NAME.rating.json (its
+results, as data) and NAME.intervals.csv (one row an interval); NAME is the name of
 the campaign's folder. A campaign that cannot be read does not stop the others.";
 
 const CHECK_HELP: &str = "\

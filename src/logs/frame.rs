@@ -85,20 +85,20 @@ impl Frame {
         Ok(time.into_no_null_iter().collect())
     }
 
-    /// Valid readings of one sensor.
+    /// Valid readings of one sensor; `time_us` as [`Frame::time_us`] gives it.
     ///
     /// # Errors
     /// [`Error::Internal`] if the column is not there.
-    pub fn sensor(&self, index: usize) -> Result<ReadingSeries> {
+    pub fn sensor(&self, index: usize, time_us: &[i64]) -> Result<ReadingSeries> {
         let name = sensor_name(index);
         let values = self
             .data
             .column(&name)
             .and_then(|column| column.f64())
             .map_err(internal)?;
-        let rows = self.time_us()?.into_iter().zip(values.iter());
+        let rows = time_us.iter().zip(values.iter());
         let (time_us, value) = rows
-            .filter_map(|(time_us, value)| Some((time_us, value?)))
+            .filter_map(|(&time_us, value)| Some((time_us, value?)))
             .unzip();
         Ok(ReadingSeries { time_us, value })
     }

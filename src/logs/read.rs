@@ -19,9 +19,10 @@ use crate::error::{Error, Problem, Problems, Result};
 use crate::hash::sha256_hex;
 use crate::notice::Notice;
 
-/// Sensors of one load further apart than this, K, are worth a look.
+/// Sensors of one load further apart than this are worth a look. Only the water can
+/// have several.
 /// Common practice, no published source.
-const SENSORS_APART: f64 = 15.0;
+const SENSORS_APART_K: f64 = 15.0;
 /// Share of the readings from which on it is said.
 const SHARE_APART: f64 = 0.05;
 
@@ -226,6 +227,7 @@ fn assemble(
     sensors: &[Sensor],
     notices: &mut Vec<Notice>,
 ) -> Result<Readings> {
+    let time_us = frame.time_us()?;
     let mut problems = Problems::default();
     let mut of_quantity = |quantity: Quantity| -> Result<Series> {
         let mut valid = Vec::new();
@@ -233,7 +235,7 @@ fn assemble(
             if sensor.quantity != quantity {
                 continue;
             }
-            let mut series = frame.sensor(index)?;
+            let mut series = frame.sensor(index, &time_us)?;
             match take_out_faults(path, sensor, &mut series) {
                 Ok(taken_out) => {
                     notices.extend(taken_out.map(|taken_out| Notice::UnbelievableReadings {
@@ -249,7 +251,7 @@ fn assemble(
             }
             valid.push(series);
         }
-        let merged = merge(&valid, SENSORS_APART);
+        let merged = merge(valid, SENSORS_APART_K);
         notices.extend(merge_notices(name, quantity, &merged));
         if quantity.is_needed() && merged.mean.value.is_empty() && problems.is_empty() {
             let what = format!("has no valid {}", quantity.name());
@@ -260,11 +262,11 @@ fn assemble(
     };
     let measured = |series: Series| (!series.value.is_empty()).then_some(series);
     let readings = Readings {
-        time_us: frame.time_us()?,
         water_c: of_quantity(Quantity::Water)?,
         ambient_c: measured(of_quantity(Quantity::Ambient)?),
         irradiance_w_m2: measured(of_quantity(Quantity::Irradiance)?),
         wind_m_s: measured(of_quantity(Quantity::Wind)?),
+        time_us,
     };
     if problems.is_empty() {
         Ok(readings)
@@ -280,7 +282,7 @@ fn merge_notices(name: &str, quantity: Quantity, merged: &Merged) -> Vec<Notice>
             log: name.to_owned(),
             quantity: quantity.name(),
             readings: merged.apart,
-            apart_k: SENSORS_APART,
+            apart_k: SENSORS_APART_K,
         });
     }
     if merged.incomplete > 0 {

@@ -47,15 +47,15 @@ pub struct Merged {
 }
 
 /// Mean of the valid sensors at each time; `apart_by` is in the unit of the values.
-pub fn merge(sensors: &[Series], apart_by: f64) -> Merged {
-    if let [only] = sensors {
+pub fn merge(mut sensors: Vec<Series>, apart_by: f64) -> Merged {
+    if sensors.len() == 1 {
         return Merged {
-            mean: only.clone(),
+            mean: sensors.remove(0),
             ..Merged::default()
         };
     }
     let mut at_time: BTreeMap<i64, Vec<f64>> = BTreeMap::new();
-    for sensor in sensors {
+    for sensor in &sensors {
         for (&time_us, &value) in sensor.time_us.iter().zip(&sensor.value) {
             at_time.entry(time_us).or_default().push(value);
         }

@@ -7,8 +7,7 @@ use super::budget::{Budget, draw_up};
 use super::conformity::{Conformity, judge};
 use super::cooking::{Cooking, cook};
 use super::intervals::{Interval, find_holes, form_intervals};
-use super::limits::Limit;
-use super::limits::{Limits, RATING_DIFFERENCE_K};
+use super::limits::{Limit, Limits, RATING_DIFFERENCE_K};
 use super::run::{Run, prepare_run, run_notices};
 use super::screen::{Reason, Surroundings, breaks, longest_gust_s, screen_run};
 use crate::campaign::Campaign;
@@ -194,6 +193,17 @@ impl Assessment {
             .filter(|interval| interval.is_on_line())
     }
 
+    /// The intervals that break no rule but have no irradiance to be normalised by.
+    pub fn not_normalised(&self) -> impl Iterator<Item = &Interval> {
+        let intervals = self.intervals.iter();
+        intervals.filter(|interval| interval.is_used() && !interval.is_on_line())
+    }
+
+    /// The intervals that are set aside.
+    pub fn set_aside(&self) -> impl Iterator<Item = &Interval> {
+        self.intervals.iter().filter(|interval| !interval.is_used())
+    }
+
     /// Local dates with intervals that are on the line, in order.
     pub fn used_dates(&self) -> Vec<Date> {
         local_dates(self.used(), &self.campaign.site.time_zone)
@@ -277,12 +287,11 @@ fn mean_load_kg(runs: &[Run]) -> f64 {
 
 fn rate(line: &Line) -> Rating {
     let at_k = RATING_DIFFERENCE_K;
-    let (lowest_k, highest_k) = line.x_range;
     Rating {
         ps50_w: line.predict(at_k),
         standard_error_w: line.standard_error(at_k),
         confidence_w: line.confidence(at_k),
         prediction_w: line.prediction(at_k),
-        is_extrapolated: at_k < lowest_k || at_k > highest_k,
+        is_extrapolated: !line.spans(at_k),
     }
 }

@@ -239,8 +239,8 @@ fn line_findings(limits: &Limits, line: Option<&Line>, has_irradiance: bool) -> 
             "check that the readings are of water being heated, with the cooker aimed",
         ));
     }
-    let (lowest_k, highest_k) = line.x_range;
-    if !(lowest_k..=highest_k).contains(&RATING_DIFFERENCE_K) {
+    if !line.spans(RATING_DIFFERENCE_K) {
+        let (lowest_k, highest_k) = line.x_range;
         findings.push(note(
             "extrapolated",
             format!(
@@ -352,6 +352,10 @@ fn gain_finding(campaign: &Campaign, intervals: &[Interval]) -> Option<Finding> 
     ))
 }
 
+/// What mends an own limit.
+const BACK_TO_THE_PRACTICE: &str =
+    "go back to the practice's limits: delete these under [limits] in the campaign file";
+
 /// How an own limit compares with the practice's.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 enum Change {
@@ -394,7 +398,7 @@ fn limit_findings(limits: &Limits, intervals: &[Interval], boiling_point_c: f64)
                 "own limits looser than a requirement: {}",
                 listed(&relaxed_requirements)
             ),
-            "go back to the practice's limits: delete these under [limits] in the campaign file",
+            BACK_TO_THE_PRACTICE,
         ));
     }
     if !relaxed_recommendations.is_empty() {
@@ -404,7 +408,7 @@ fn limit_findings(limits: &Limits, intervals: &[Interval], boiling_point_c: f64)
                 "own limits looser than a recommendation: {}",
                 listed(&relaxed_recommendations)
             ),
-            "go back to the practice's limits: delete these under [limits] in the campaign file",
+            BACK_TO_THE_PRACTICE,
         ));
     }
     if !tightened.is_empty() {
@@ -414,7 +418,7 @@ fn limit_findings(limits: &Limits, intervals: &[Interval], boiling_point_c: f64)
                 "own limits tighter than the practice: {}",
                 listed(&tightened)
             ),
-            "go back to the practice's limits: delete these under [limits] in the campaign file",
+            BACK_TO_THE_PRACTICE,
         ));
     }
     findings
@@ -433,7 +437,8 @@ fn spoken_practice(own: &Limit, practice: &Limit) -> String {
     }
 }
 
-/// Looser if it lets any interval through that the practice would set aside.
+/// Looser if it lies beyond the practice's limit; a fixed end of the water window, if it
+/// does so for any interval.
 fn compare(
     own: &Limit,
     practice: &Limit,

@@ -125,6 +125,11 @@ impl Line {
         self.interval(x, self.residual_sd * (1.0 + self.leverage(x)).sqrt())
     }
 
+    /// Whether `x` lies within the x that were observed.
+    pub fn spans(&self, x: f64) -> bool {
+        (self.x_range.0..=self.x_range.1).contains(&x)
+    }
+
     /// Two-sided 95 % critical value of Student's t for this line.
     pub fn t(&self) -> f64 {
         two_sided_t(COVERAGE, self.points - 2)

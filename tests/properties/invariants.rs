@@ -93,7 +93,7 @@ pub fn rate_messy(rows: &[MessyRow]) -> std::result::Result<Assessment, TestCase
 }
 
 #[test]
-fn used_and_set_aside_intervals_are_all_intervals() {
+fn used_and_set_aside_intervals_are_all_that_the_readings_form() {
     check(96, messy_day(), |rows| {
         let rated = rate_messy(&rows)?;
         let file = json(&rated);
@@ -107,7 +107,12 @@ fn used_and_set_aside_intervals_are_all_intervals() {
         };
         prop_assert_eq!(total("intervals"), intervals.len() as u64);
         prop_assert_eq!(total("used"), used as u64);
-        prop_assert_eq!(rated.used().count(), used);
+        let rows_with_water = instants(&rows).into_iter().zip(&rows);
+        let water_us: Vec<i64> = rows_with_water
+            .filter(|(_, (_, cells))| cells[0].is_some())
+            .map(|(at_s, _)| at_s * 1_000_000)
+            .collect();
+        prop_assert_eq!(intervals.len(), chain_word_by_word(&water_us).len());
         for interval in intervals {
             let reasons = list(&interval["reasons"]);
             prop_assert_eq!(interval["used"] == true, reasons.is_empty(), "{}", interval);

@@ -46,3 +46,11 @@ fn saturation_temperature_is_that_of_the_verification_table() {
         assert_absolute(&what, found_k, expected_k, 0.51e-6);
     }
 }
+
+#[test]
+fn standard_pressure_is_that_printed_at_the_tropopause() {
+    // ISO 2533:1975, table of pressure at a geopotential altitude of 11 000 m: 22 632 Pa,
+    // from memory, with the temperature 216.65 K that its lapse rate gives. Tolerance:
+    // the value is printed to the pascal.
+    assert_absolute("pressure at 11 km", pressure_pa(11_000.0), 22_632.0, 0.51);
+}

@@ -219,7 +219,7 @@ fn draw_mark(
 /// Names the marks in a row above the chart.
 fn draw_key(area: &Area<'_>, assessment: &Assessment) -> Result<()> {
     let used = assessment.used().count();
-    let aside = assessment.intervals.len() - used;
+    let aside = assessment.set_aside().count();
     let middle = pt(KEY_PT / 2.0 - 1.0);
     let style = || anchored(text(8.0, &INK), HPos::Left, VPos::Center);
     let label = |name: String, left_pt: f64| Text::new(name, (pt(left_pt), middle), style());

@@ -199,33 +199,35 @@ pub fn spoken_journey(cooking: &Cooking) -> String {
 }
 
 fn screening_sentence(assessment: &Assessment) -> String {
-    let used = assessment.used().count();
-    let all = assessment.intervals.len();
-    let days = counted(assessment.used_dates().len(), "day");
-    let met = format!(
-        "{used} of {}, on {days}, met every condition{}",
-        counted(all, "ten-minute interval"),
+    let mut parts = vec![format!(
+        "{} of {}, on {}, met every condition{}",
+        assessment.used().count(),
+        counted(assessment.intervals.len(), "ten-minute interval"),
+        counted(assessment.used_dates().len(), "day"),
         if is_all_measured(assessment) {
             ""
         } else {
             " that was measured"
         }
-    );
+    )];
+    let not_normalised = assessment.not_normalised().count();
+    if not_normalised > 0 {
+        parts.push(format!("{not_normalised} more have no irradiance"));
+    }
     let reasons: Vec<String> = Assessment::count_reasons(assessment.intervals.iter())
         .into_iter()
         .take(NAMED_REASONS)
         .map(|(reason, count)| format!("{} ({count})", reason.describe()))
         .collect();
-    if reasons.is_empty() {
-        format!("{met}.")
-    } else {
-        let most = if used + 1 < all {
+    if !reasons.is_empty() {
+        let most = if assessment.set_aside().count() > 1 {
             "the others were set aside, most often because"
         } else {
             "the other was set aside because"
         };
-        format!("{met}; {most} {}.", reasons.join(" or "))
+        parts.push(format!("{most} {}", reasons.join(" or ")));
     }
+    format!("{}.", parts.join("; "))
 }
 
 /// Whether wind and irradiance were measured in every run.
@@ -250,7 +252,7 @@ pub fn equation(line: &Line) -> String {
 
 fn figure(assessment: &Assessment) -> Figure {
     let used = assessment.used().count();
-    let aside = assessment.intervals.len() - used;
+    let aside = assessment.set_aside().count();
     let (caption, alt) = match (&assessment.line, &assessment.rating) {
         (Some(line), Some(rating)) => {
             let r_squared = line

@@ -187,8 +187,9 @@ fn load_rows(assessment: &Assessment) -> Vec<Row> {
         Row::new(
             "per intercept area",
             format!(
-                "{} kg/m² (practice: 7 kg/m²)",
-                range(lowest.1, highest.1, 2)
+                "{} kg/m² (practice: {} kg/m²)",
+                range(lowest.1, highest.1, 2),
+                short(assessment.limits.of_finding("load-off"))
             ),
         ),
         Row::new("vessels", assessment.campaign.vessels.to_string()),
