@@ -6,8 +6,8 @@ use std::path::Path;
 use criterion::{Criterion, criterion_group, criterion_main};
 use jiff::Timestamp;
 use jiff::tz::TimeZone;
-use simmerline::campaign::model::{Columns, Site};
-use simmerline::logs::read::read_bytes;
+use simmerline::campaign::model::{LogRules, Site};
+use simmerline::logs::read::{Request, read_bytes};
 use simmerline::procedure::intervals::{Interval, form_intervals};
 use simmerline::report::{model, outputs};
 use simmerline::stats::line::fit_line;
@@ -60,8 +60,7 @@ fn one_second_day(criterion: &mut Criterion) {
             path,
             "invented.csv",
             log.as_bytes(),
-            &Columns::default(),
-            &TimeZone::UTC,
+            &Request::new(&LogRules::default(), &TimeZone::UTC),
         )
         .expect("the invented log is valid")
     };

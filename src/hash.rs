@@ -12,8 +12,10 @@ use sha2::{Digest, Sha256};
 /// # Source
 /// FIPS PUB 180-4, Secure Hash Standard, by the sha2 crate.
 pub fn sha256_hex(bytes: &[u8]) -> String {
-    Sha256::digest(bytes)
-        .iter()
-        .map(|byte| format!("{byte:02x}"))
-        .collect()
+    hex(&Sha256::digest(bytes))
+}
+
+/// Bytes as lower-case hex digits.
+pub fn hex(bytes: &[u8]) -> String {
+    bytes.iter().map(|byte| format!("{byte:02x}")).collect()
 }

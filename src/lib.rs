@@ -18,32 +18,21 @@ pub mod cli;
 
 pub mod error;
 pub mod hash;
+pub mod measure;
 pub mod notice;
 pub mod units;
 
 use std::path::Path;
 
-use error::{Error, Problems, Result};
+use error::Result;
 
 /// The pipeline up to the result: reads a campaign folder and its logs, and rates.
 ///
 /// # Errors
-/// [`Error::Campaign`] for the campaign file, [`Error::Input`] for the logs, with
+/// [`error::Error::Campaign`] for the campaign file, [`error::Error::Input`] for the logs, with
 /// the problems of all logs together.
 pub fn assess_folder(folder: &Path) -> Result<procedure::Assessment> {
     let campaign = campaign::read_campaign(folder)?;
-    let mut read = Vec::new();
-    let mut problems = Problems::default();
-    for run in &campaign.runs {
-        match logs::read_log(run, &campaign.columns, &campaign.site.time_zone) {
-            Ok(log) => read.push(log),
-            Err(Error::Input(of_log)) => problems.extend(of_log),
-            Err(other) => return Err(other),
-        }
-    }
-    if problems.is_empty() {
-        procedure::assess(campaign, read)
-    } else {
-        Err(Error::Input(problems))
-    }
+    let logs = logs::read_logs(&campaign)?;
+    procedure::assess(campaign, logs)
 }

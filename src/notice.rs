@@ -11,8 +11,44 @@ pub enum Notice {
     RowsSorted { log: String },
     /// Rows share their time with an earlier one.
     RepeatedTimes { log: String, rows: usize },
-    /// Rows with no cell filled.
-    BlankRows { log: String, rows: usize },
+    /// Rows behind the readings that are none.
+    RowsLeftOut {
+        log: String,
+        rows: usize,
+        lines: String,
+        reason: &'static str,
+    },
+    /// No unit is stated for a column.
+    UnitAssumed {
+        log: String,
+        column: String,
+        unit: &'static str,
+        /// Key under `[units]`.
+        key: &'static str,
+    },
+    /// Readings beyond the points of a calibration.
+    BeyondCalibration {
+        log: String,
+        column: String,
+        readings: usize,
+    },
+    /// Both logs of a run hold a quantity.
+    QuantityInBoth {
+        log: String,
+        weather: String,
+        quantity: &'static str,
+    },
+    /// A log of many days was split into runs.
+    LogSplit {
+        log: String,
+        runs: usize,
+        /// Parts of it that are no run.
+        without: usize,
+        readings_left_out: usize,
+        /// The campaign file says when each day's heating begins or ends.
+        is_bounded: bool,
+        least_rise_k: f64,
+    },
     /// A logger's fault values, taken as missing.
     FaultValues {
         log: String,
@@ -60,7 +96,6 @@ pub enum Notice {
     ColumnNotFound {
         log: String,
         quantity: &'static str,
-        header: &'static str,
         ignored: Vec<String>,
     },
     /// Readings before `start` or after `end` of the run.
@@ -97,8 +132,70 @@ impl fmt::Display for Notice {
                 "{log}: {} with the time of an earlier row left out; the first counts",
                 counted(*rows, "row")
             ),
-            Notice::BlankRows { log, rows } => {
-                write!(f, "{log}: {} passed over", counted(*rows, "blank row"))
+            Notice::RowsLeftOut {
+                log,
+                rows,
+                lines,
+                reason,
+            } => write!(
+                f,
+                "{log}: {} left out ({}: {reason})",
+                counted(*rows, "row"),
+                if *rows == 1 {
+                    format!("line {lines}")
+                } else {
+                    format!("lines {lines}")
+                }
+            ),
+            Notice::UnitAssumed {
+                log,
+                column,
+                unit,
+                key,
+            } => write!(
+                f,
+                "{log}: no unit is stated for column \"{column}\", which is read in {unit}; state it in the header, or as {key} under [units]"
+            ),
+            Notice::BeyondCalibration {
+                log,
+                column,
+                readings,
+            } => write!(
+                f,
+                "{log}: {} in column \"{column}\" beyond the points of its calibration, by the nearest straight line",
+                counted(*readings, "reading")
+            ),
+            Notice::QuantityInBoth {
+                log,
+                weather,
+                quantity,
+            } => write!(
+                f,
+                "{quantity} is in {log} and in {weather}; that beside the cooker counts"
+            ),
+            Notice::LogSplit {
+                log,
+                runs,
+                without,
+                readings_left_out,
+                is_bounded,
+                least_rise_k,
+            } => {
+                let kept = if *is_bounded {
+                    "from the run's start to its end".to_owned()
+                } else {
+                    format!(
+                        "from the coldest water to the hottest, where it rises by {} K or more",
+                        short(*least_rise_k)
+                    )
+                };
+                write!(
+                    f,
+                    "{log}: split into {} by date and gap, each {kept}; {} and {} left out",
+                    counted(*runs, "run"),
+                    counted(*without, "part"),
+                    counted(*readings_left_out, "reading")
+                )
             }
             Notice::FaultValues { log, column, cells } => write!(
                 f,
@@ -141,7 +238,7 @@ impl fmt::Display for Notice {
             ),
             Notice::LongRun { log, days } => write!(
                 f,
-                "{log}: the readings span {} days, a run is one heating on one day; check the dates, or set start and end",
+                "{log}: the readings span {} days, a run is one heating on one day; check the dates, set start and end, or split = \"daily\"",
                 fixed(*days, 1)
             ),
             Notice::WaterAboveBoiling {
@@ -162,11 +259,10 @@ impl fmt::Display for Notice {
             Notice::ColumnNotFound {
                 log,
                 quantity,
-                header,
                 ignored,
             } => write!(
                 f,
-                "{log}: no column \"{header}\", so {quantity} counts as not measured; not read: {}; if one of them holds it, name it under [columns]",
+                "{log}: no column is understood as {quantity}, which counts as not measured; not read: {}; if one of them holds it, name it under [columns]",
                 crate::logs::columns::quoted(ignored)
             ),
             Notice::ReadingsTrimmed { log, readings } => write!(

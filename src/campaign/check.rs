@@ -6,15 +6,14 @@ use std::path::Path;
 use jiff::tz::{Offset, TimeZone};
 
 use super::check_cooker::check_cooker;
-use super::check_runs::check_runs;
+use super::check_logs::{check_calibrations, check_rules, check_weather};
+use super::check_runs::{RunBase, check_load, check_runs};
 use super::find::{CAMPAIGN_FILE, campaign_name};
 use super::locate::{Checker, nearest};
 use super::model::{
-    Campaign, Columns, Instrument, Instruments, OwnLimit, Plane, Site, Uncertainty,
+    Campaign, Instrument, Instruments, LogRules, OwnLimit, Plane, Sensitivity, Site, Uncertainty,
 };
-use super::schema::{
-    ColumnTable, InstrumentTable, InstrumentTables, LimitTable, OneOrMore, SiteTable,
-};
+use super::schema::{InstrumentTable, InstrumentTables, IrradianceTable, LimitTable, SiteTable};
 use crate::error::{Error, Problem, Result};
 use crate::hash::sha256_hex;
 
@@ -96,17 +95,25 @@ fn check_text(folder: &Path, file: &Path, text: &str, sha256: String) -> Result<
     if let Some(number) = &written.campaign.report_number {
         checker.text("campaign.report_number", number, LONGEST_NUMBER);
     }
-    checker.positive("load.water_kg", written.load.water_kg, 1000.0, "kg");
-    if written.load.vessels == 0 {
-        checker.problem(
-            "load.vessels",
-            "found 0, expected at least 1",
-            "count the vessels",
-        );
-    }
+    let load = check_load(&mut checker, &written.load);
     let limits = check_limits(&mut checker, &written.limits);
     let site = check_site(&mut checker, written.site);
-    let runs = check_runs(&mut checker, folder, written.run, written.load.water_kg);
+    let rules = check_rules(
+        &mut checker,
+        "",
+        &LogRules::default(),
+        written.columns,
+        &written.units,
+        written.format,
+    );
+    let base = RunBase {
+        folder,
+        weather: check_weather(&mut checker, &rules, written.weather),
+        rules,
+        load: &load,
+    };
+    let runs = check_runs(&mut checker, &base, written.run);
+    let calibrations = check_calibrations(&mut checker, written.calibration);
     let campaign = Campaign {
         name: campaign_name(folder),
         file: file.to_path_buf(),
@@ -121,10 +128,10 @@ fn check_text(folder: &Path, file: &Path, text: &str, sha256: String) -> Result<
         notes: written.campaign.notes,
         cooker: check_cooker(&mut checker, folder, written.cooker),
         site,
-        water_kg: written.load.water_kg,
-        vessels: written.load.vessels,
+        water_kg: load.water_kg,
+        vessels: load.vessels,
         instruments: check_instruments(&mut checker, written.instruments),
-        columns: check_columns(&mut checker, written.columns),
+        calibrations,
         limits,
         runs,
     };
@@ -236,7 +243,7 @@ fn check_site(checker: &mut Checker<'_>, written: SiteTable) -> Site {
 }
 
 /// An IANA zone by its name, or a fixed offset `±hh:mm`.
-fn parse_zone(name: &str) -> Option<TimeZone> {
+pub fn parse_zone(name: &str) -> Option<TimeZone> {
     if let Some(rest) = name.strip_prefix(['+', '-']) {
         let (hours, minutes) = rest.split_once(':')?;
         let digits = |text: &str| text.len() == 2 && text.bytes().all(|b| b.is_ascii_digit());
@@ -271,6 +278,7 @@ fn check_instruments(checker: &mut Checker<'_>, written: InstrumentTables) -> In
             None
         }
     };
+    let sensitivity = check_sensitivity(checker, &written.irradiance);
     let irradiance = InstrumentTable {
         relative_uncertainty: written.irradiance.relative_uncertainty,
         id: written.irradiance.id,
@@ -279,6 +287,7 @@ fn check_instruments(checker: &mut Checker<'_>, written: InstrumentTables) -> In
     };
     Instruments {
         irradiance_plane,
+        sensitivity,
         irradiance: check_instrument(checker, "irradiance", irradiance, "relative_uncertainty"),
         water_temperature: check_instrument(
             checker,
@@ -299,6 +308,20 @@ fn check_instruments(checker: &mut Checker<'_>, written: InstrumentTables) -> In
             "relative_uncertainty",
         ),
         wind_speed: check_instrument(checker, "wind_speed", written.wind_speed, "uncertainty_m_s"),
+    }
+}
+
+fn check_sensitivity(checker: &mut Checker<'_>, written: &IrradianceTable) -> Sensitivity {
+    for (key, value) in [
+        ("sensitivity_uv_per_w_m2", written.sensitivity_uv_per_w_m2),
+        ("sensitivity_ma_per_w_m2", written.sensitivity_ma_per_w_m2),
+    ] {
+        let Some(value) = value else { continue };
+        checker.positive(&format!("instruments.irradiance.{key}"), value, 1e4, "");
+    }
+    Sensitivity {
+        uv_per_w_m2: written.sensitivity_uv_per_w_m2,
+        ma_per_w_m2: written.sensitivity_ma_per_w_m2,
     }
 }
 
@@ -354,42 +377,6 @@ fn check_instrument(
         description: written.description,
         uncertainty,
     }
-}
-
-fn check_columns(checker: &mut Checker<'_>, written: ColumnTable) -> Columns {
-    let columns = Columns {
-        time: written.time,
-        water_temperature: match written.water_temperature {
-            None => Vec::new(),
-            Some(OneOrMore::One(header)) => vec![header],
-            Some(OneOrMore::More(headers)) => headers,
-        },
-        ambient_temperature: written.ambient_temperature,
-        irradiance: written.irradiance,
-        wind_speed: written.wind_speed,
-    };
-    let mut seen: Vec<&str> = Vec::new();
-    let single = [
-        &columns.time,
-        &columns.ambient_temperature,
-        &columns.irradiance,
-        &columns.wind_speed,
-    ];
-    for header in single
-        .into_iter()
-        .flatten()
-        .chain(&columns.water_temperature)
-    {
-        if seen.contains(&header.trim()) {
-            checker.problem(
-                "columns",
-                format!("the column \"{header}\" is named twice"),
-                "give each quantity a column of its own",
-            );
-        }
-        seen.push(header.trim());
-    }
-    columns
 }
 
 /// Words in quotes, separated by commas.

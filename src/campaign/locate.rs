@@ -204,6 +204,8 @@ fn spoken_key(key: &str) -> String {
     match key.split('.').collect::<Vec<_>>().as_slice() {
         ["run"] => "[[run]]".to_owned(),
         ["run", number] => format!("[[run]] {number}"),
+        ["calibration", number] => format!("[[calibration]] {number}"),
+        ["calibration", number, key] => format!("[[calibration]] {number}, {key}"),
         ["run", number, rest @ ..] => format!("[[run]] {number}, {}", rest.join(" ")),
         [tables @ .., last] if !tables.is_empty() => format!("[{}] {last}", tables.join(".")),
         _ => format!("[{key}]"),

@@ -7,6 +7,7 @@
 pub mod aperture;
 pub mod check;
 mod check_cooker;
+mod check_logs;
 mod check_runs;
 pub mod find;
 pub mod locate;

@@ -7,6 +7,7 @@ use jiff::tz::TimeZone;
 
 use super::aperture::Shape;
 use super::moment::Moment;
+use crate::measure::Unit;
 
 /// All runs of one cooker in one configuration.
 #[derive(Debug, Clone)]
@@ -34,7 +35,7 @@ pub struct Campaign {
     pub water_kg: f64,
     pub vessels: u32,
     pub instruments: Instruments,
-    pub columns: Columns,
+    pub calibrations: Vec<Calibration>,
     /// Own limits, in the order of their keys.
     pub limits: Vec<OwnLimit>,
     pub runs: Vec<RunPlan>,
@@ -143,6 +144,7 @@ pub enum Plane {
 pub struct Instruments {
     /// `None` where the campaign file does not say.
     pub irradiance_plane: Option<Plane>,
+    pub sensitivity: Sensitivity,
     pub irradiance: Instrument,
     pub water_temperature: Instrument,
     pub ambient_temperature: Instrument,
@@ -169,14 +171,111 @@ pub enum Uncertainty {
     MetresPerSecond(f64),
 }
 
-/// Headers of a log, where its own are not understood. Empty: the canonical ones.
-#[derive(Debug, Clone, Default)]
+/// How a log is to be read, where that cannot be seen from it.
+#[derive(Debug, Clone, Default, PartialEq)]
+pub struct LogRules {
+    pub columns: Columns,
+    pub units: Units,
+    pub format: Format,
+}
+
+/// Headers of a log, where its own are not understood.
+#[derive(Debug, Clone, Default, PartialEq, Eq)]
 pub struct Columns {
-    pub time: Option<String>,
-    pub water_temperature: Vec<String>,
+    /// One column, or a date column and a clock column.
+    pub time: Vec<String>,
+    /// The sensors of each vessel.
+    pub water_temperature: Vec<Vec<String>>,
     pub ambient_temperature: Option<String>,
     pub irradiance: Option<String>,
     pub wind_speed: Option<String>,
+}
+
+/// Units, where a log does not state them.
+#[derive(Debug, Clone, Default, PartialEq)]
+pub struct Units {
+    /// Of a time that is a number: elapsed, or since 1970.
+    pub time: Option<Unit>,
+    pub water_temperature: Option<Unit>,
+    pub ambient_temperature: Option<Unit>,
+    pub irradiance: Option<Unit>,
+    pub wind_speed: Option<Unit>,
+}
+
+/// How a log is written. `None`: as it looks.
+#[derive(Debug, Clone, Default, PartialEq)]
+pub struct Format {
+    /// WHATWG label of the encoding.
+    pub encoding: Option<String>,
+    pub delimiter: Option<Delimiter>,
+    pub decimal_mark: Option<char>,
+    pub thousands_mark: Option<char>,
+    /// Counted from 1.
+    pub header_line: Option<u64>,
+    pub date_order: Option<DateOrder>,
+    /// Zone of the logger's clock, if not the site's.
+    pub time_zone: Option<TimeZone>,
+    /// Sheet of a spreadsheet.
+    pub sheet: Option<String>,
+}
+
+/// What separates the cells of a row.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Delimiter {
+    Comma,
+    Semicolon,
+    Tab,
+    Pipe,
+    /// Runs of spaces.
+    Space,
+    /// Runs of two spaces or more, so that a cell can hold single ones.
+    WideSpace,
+}
+
+/// Order of day, month and year.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum DateOrder {
+    YearMonthDay,
+    DayMonthYear,
+    MonthDayYear,
+}
+
+/// A second log of a run, from a weather station.
+#[derive(Debug, Clone)]
+pub struct WeatherPlan {
+    /// The log's name as the campaign file gives it.
+    pub log: String,
+    pub path: PathBuf,
+    /// Added to its times, µs.
+    pub clock_offset_us: i64,
+    pub rules: LogRules,
+}
+
+/// Calibration of one sensor: true value from its reading, both in the unit of the
+/// canonical log.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Calibration {
+    /// Header of the sensor's column.
+    pub column: String,
+    pub curve: Curve,
+}
+
+/// From reading to true value.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Curve {
+    /// gain × reading + offset.
+    Line { gain: f64, offset: f64 },
+    /// Reading and true value, readings rising, straight lines between.
+    Points(Vec<[f64; 2]>),
+}
+
+/// Irradiance sensors that are logged as a voltage or a current.
+#[derive(Debug, Clone, Copy, Default, PartialEq)]
+pub struct Sensitivity {
+    /// µV per W/m².
+    pub uv_per_w_m2: Option<f64>,
+    /// Short-circuit current of a reference cell, mA per W/m².
+    pub ma_per_w_m2: Option<f64>,
 }
 
 /// A limit the campaign sets itself.
@@ -195,8 +294,18 @@ pub struct RunPlan {
     pub line: Option<u64>,
     /// The log's name as the campaign file gives it.
     pub log: String,
+    /// What the run is called: its log, with the date where a log holds several runs.
+    pub label: String,
     pub path: PathBuf,
+    pub rules: LogRules,
+    pub weather: Option<WeatherPlan>,
+    /// The log holds many days: each local date, and each side of a long gap, is a run.
+    pub is_split: bool,
+    /// Other runs name the same log: of a run with a `date` only that date counts.
+    pub shares_log: bool,
     pub water_kg: f64,
+    /// Water in each vessel, kg; empty where the vessels are not told apart.
+    pub vessel_water_kg: Vec<f64>,
     /// Minutes between two re-aimings.
     pub tracking_interval_min: Option<f64>,
     pub date: Option<Date>,

@@ -19,6 +19,14 @@ pub struct CampaignFile {
     #[serde(default)]
     pub columns: ColumnTable,
     #[serde(default)]
+    pub units: UnitTable,
+    #[serde(default)]
+    pub format: FormatTable,
+    #[serde(default)]
+    pub weather: WeatherTable,
+    #[serde(default)]
+    pub calibration: Vec<CalibrationTable>,
+    #[serde(default)]
     pub limits: LimitTable,
     #[serde(default)]
     pub run: Vec<RunTable>,
@@ -79,13 +87,9 @@ pub struct SiteTable {
 #[derive(Debug, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct LoadTable {
-    pub water_kg: f64,
-    #[serde(default = "one_vessel")]
-    pub vessels: u32,
-}
-
-fn one_vessel() -> u32 {
-    1
+    pub water_kg: Option<f64>,
+    pub vessel_water_kg: Option<Vec<f64>>,
+    pub vessels: Option<u32>,
 }
 
 #[derive(Debug, Default, Deserialize)]
@@ -102,6 +106,8 @@ pub struct InstrumentTables {
 #[serde(deny_unknown_fields, default)]
 pub struct IrradianceTable {
     pub plane: Option<String>,
+    pub sensitivity_uv_per_w_m2: Option<f64>,
+    pub sensitivity_ma_per_w_m2: Option<f64>,
     pub relative_uncertainty: Option<f64>,
     pub id: Option<String>,
     pub description: Option<String>,
@@ -117,29 +123,97 @@ pub struct InstrumentTable {
     pub description: Option<String>,
 }
 
-#[derive(Debug, Default, Deserialize)]
+/// Headers of a log. A list of times is a date column and a clock column; a list in
+/// the list of water temperatures holds the sensors of one vessel.
+#[derive(Debug, Clone, Default, Deserialize)]
 #[serde(deny_unknown_fields, default)]
 pub struct ColumnTable {
-    pub time: Option<String>,
-    pub water_temperature: Option<OneOrMore>,
+    pub time: Option<OneOrMore<String>>,
+    pub water_temperature: Option<OneOrMore<OneOrMore<String>>>,
     pub ambient_temperature: Option<String>,
     pub irradiance: Option<String>,
     pub wind_speed: Option<String>,
 }
 
-/// One header, or a list of them.
-#[derive(Debug, Deserialize)]
+/// A list of items, or one of them. The list comes first: of a list of lists, the outer
+/// one is this.
+#[derive(Debug, Clone, Deserialize)]
 #[serde(untagged)]
-pub enum OneOrMore {
-    One(String),
-    More(Vec<String>),
+pub enum OneOrMore<T> {
+    More(Vec<T>),
+    One(T),
+}
+
+impl<T> OneOrMore<T> {
+    /// As a list.
+    pub fn into_vec(self) -> Vec<T> {
+        match self {
+            OneOrMore::One(item) => vec![item],
+            OneOrMore::More(items) => items,
+        }
+    }
+}
+
+/// Units, where a log does not state them.
+#[derive(Debug, Clone, Default, Deserialize)]
+#[serde(deny_unknown_fields, default)]
+pub struct UnitTable {
+    pub time: Option<String>,
+    pub water_temperature: Option<String>,
+    pub ambient_temperature: Option<String>,
+    pub irradiance: Option<String>,
+    pub wind_speed: Option<String>,
+}
+
+/// How a log is written, where that cannot be seen.
+#[derive(Debug, Clone, Default, Deserialize)]
+#[serde(deny_unknown_fields, default)]
+pub struct FormatTable {
+    pub encoding: Option<String>,
+    pub delimiter: Option<String>,
+    pub decimal_mark: Option<String>,
+    pub thousands_mark: Option<String>,
+    pub header_line: Option<u64>,
+    pub date_order: Option<String>,
+    pub time_zone: Option<String>,
+    pub sheet: Option<String>,
+}
+
+/// How weather logs are read; what is not set is as for the other logs.
+#[derive(Debug, Clone, Default, Deserialize)]
+#[serde(deny_unknown_fields, default)]
+pub struct WeatherTable {
+    pub columns: ColumnTable,
+    pub units: UnitTable,
+    pub format: FormatTable,
+}
+
+/// Calibration of one sensor, by its column.
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct CalibrationTable {
+    pub column: String,
+    pub gain: Option<f64>,
+    pub offset: Option<f64>,
+    pub points: Option<Vec<[f64; 2]>>,
 }
 
 #[derive(Debug, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct RunTable {
     pub log: String,
+    pub weather: Option<String>,
+    pub weather_clock_offset_s: Option<f64>,
+    pub split: Option<String>,
+    pub sheet: Option<String>,
+    #[serde(default)]
+    pub columns: ColumnTable,
+    #[serde(default)]
+    pub units: UnitTable,
+    #[serde(default)]
+    pub format: FormatTable,
     pub water_kg: Option<f64>,
+    pub vessel_water_kg: Option<Vec<f64>>,
     pub tracking_interval_min: Option<f64>,
     pub date: Option<WrittenMoment>,
     pub start: Option<WrittenMoment>,

@@ -104,7 +104,7 @@ fn run_row(assessment: &Assessment, index: usize) -> [String; 6] {
         .map(|(reason, count)| format!("{} {count}", reason.code()))
         .collect();
     [
-        plan.log.clone(),
+        plan.label.clone(),
         date.to_string(),
         readings.time_us.len().to_string(),
         intervals.to_string(),
@@ -125,7 +125,7 @@ fn holes(assessment: &Assessment) -> String {
             let date = zoned(hole.from_us, zone).date();
             text += &format!(
                 "{}: no interval from {from} to {to} on {date}: no two water readings there are 9 to 11 minutes apart\n",
-                run.plan.log
+                run.plan.label
             );
         }
     }

@@ -1,5 +1,7 @@
 //! The frame of a log's rows: put in order of time, and taken apart by sensor.
 
+use std::sync::Arc;
+
 use polars::prelude::*;
 
 use super::readings::Series as ReadingSeries;
@@ -16,6 +18,7 @@ pub struct FrameBuilder {
 /// Rows in order of time, no two with the same time.
 pub struct Frame {
     data: DataFrame,
+    times: Arc<Vec<i64>>,
     /// The rows were not in order of time.
     pub was_unsorted: bool,
     /// Rows left out because an earlier row has the same time.
@@ -41,66 +44,77 @@ impl FrameBuilder {
         }
     }
 
-    /// Sorts the rows by time; of several with one time the first in the log stays.
+    /// Puts the clock right by an offset (µs) and sorts the rows by time; of several
+    /// with one time the first in the log stays.
     ///
     /// # Errors
     /// [`Error::Internal`] if the columns do not fit together.
-    pub fn finish(self) -> Result<Frame> {
+    pub fn finish(mut self, clock_offset_us: i64) -> Result<Frame> {
+        if clock_offset_us != 0 {
+            for time_us in &mut self.time_us {
+                *time_us += clock_offset_us;
+            }
+        }
         let rows = self.time_us.len();
         let was_unsorted = !self.time_us.is_sorted();
-        let mut columns = vec![Column::new(TIME.into(), self.time_us)];
+        let mut times = self.time_us;
         let sensors = self.sensors.into_iter();
-        columns.extend(sensors.map(|sensor| sensor.finish().into_series().into_column()));
-        let mut data = DataFrame::new(rows, columns).map_err(internal)?;
-        if was_unsorted {
+        let mut columns: Vec<Column> = sensors
+            .map(|sensor| sensor.finish().into_series().into_column())
+            .collect();
+        // Most logs are in order, and need no copy to be put there.
+        if was_unsorted || times.windows(2).any(|pair| pair[0] == pair[1]) {
+            columns.push(Column::new(TIME.into(), times));
+            let mut data = DataFrame::new(rows, columns).map_err(internal)?;
             let in_row_order = SortMultipleOptions::default().with_maintain_order(true);
             data = data.sort([TIME], in_row_order).map_err(internal)?;
+            let time = data
+                .column(TIME)
+                .and_then(|time| time.i64())
+                .map_err(internal)?;
+            let new_time: BooleanChunked = time.not_equal_missing(&time.shift(1));
+            let mut data = data.filter(&new_time).map_err(internal)?;
+            let time = data.drop_in_place(TIME).map_err(internal)?;
+            times = time.i64().map_err(internal)?.into_no_null_iter().collect();
+            columns = data.into_columns();
         }
-        let time = data
-            .column(TIME)
-            .and_then(|time| time.i64())
-            .map_err(internal)?;
-        let new_time: BooleanChunked = time.not_equal_missing(&time.shift(1));
-        let data = data.filter(&new_time).map_err(internal)?;
-        let repeated = rows - data.height();
+        let data = DataFrame::new(times.len(), columns).map_err(internal)?;
         Ok(Frame {
             data,
             was_unsorted,
-            repeated,
+            repeated: rows - times.len(),
+            times: Arc::new(times),
         })
     }
 }
 
 impl Frame {
     /// Times of all rows, microseconds since 1970.
-    ///
-    /// # Errors
-    /// [`Error::Internal`] if the column is not there.
-    pub fn time_us(&self) -> Result<Vec<i64>> {
-        let time = self
-            .data
-            .column(TIME)
-            .and_then(|time| time.i64())
-            .map_err(internal)?;
-        Ok(time.into_no_null_iter().collect())
+    pub fn time_us(&self) -> Arc<Vec<i64>> {
+        Arc::clone(&self.times)
     }
 
-    /// Valid readings of one sensor; `time_us` as [`Frame::time_us`] gives it.
+    /// Takes the valid readings of one sensor out of the frame.
     ///
     /// # Errors
     /// [`Error::Internal`] if the column is not there.
-    pub fn sensor(&self, index: usize, time_us: &[i64]) -> Result<ReadingSeries> {
-        let name = sensor_name(index);
-        let values = self
+    pub fn take_sensor(&mut self, index: usize) -> Result<ReadingSeries> {
+        let column = self
             .data
-            .column(&name)
-            .and_then(|column| column.f64())
+            .drop_in_place(&sensor_name(index))
             .map_err(internal)?;
-        let rows = time_us.iter().zip(values.iter());
+        let values = column.f64().map_err(internal)?;
+        if values.null_count() == 0 {
+            return Ok(ReadingSeries {
+                time_us: self.time_us(),
+                value: values.into_no_null_iter().collect(),
+            });
+        }
+        let rows = self.times.iter().zip(values.iter());
         let (time_us, value) = rows
             .filter_map(|(&time_us, value)| Some((time_us, value?)))
             .unzip();
-        Ok(ReadingSeries { time_us, value })
+        Ok(ReadingSeries::new(time_us, value))
     }
 }
 

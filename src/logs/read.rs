@@ -1,23 +1,32 @@
-//! One log, from its file to readings.
+//! One log, from its bytes to readings.
 
-use std::fs;
 use std::path::Path;
+use std::thread;
 
-use csv::StringRecord;
+use jiff::civil::Date;
 use jiff::tz::TimeZone;
 
-use super::cells::{Cell, read_cell};
-use super::clock::{Clock, ClockFault};
-use super::columns::{ColumnMap, Quantity, Sensor, map_columns};
-use super::frame::{Frame, FrameBuilder};
-use super::readings::{Merged, Readings, Series, merge};
+use super::account::{Account, ColumnAccount, Skip};
+use super::cells::{MarkEvidence, Marks};
+use super::columns::{ColumnMap, Quantity, Role, Sensor, UnitFrom, map_columns};
+use super::frame::Frame;
+use super::layout::{Layout, find_layout, find_sheet_layout};
+use super::readings::{Merged, Readings, Series, Vessels, merge};
+use super::sheet::{Sheet, read_sheet};
 use super::smell::take_out_faults;
-use super::table::{Table, Walked};
-use super::text::decode;
-use crate::campaign::model::{Columns, RunPlan};
+use super::source::{Container, Source, unreadable};
+use super::table::{Row, Rows, SheetRows, TextRows};
+use super::text::TextEncoding;
+use super::times::{TimeRules, TimeSurvey};
+use super::walk::{Reading, WalkFault, Walked, walk};
+use crate::campaign::model::{Calibration, LogRules, Sensitivity};
+use crate::campaign::moment::Moment;
 use crate::error::{Error, Problem, Problems, Result};
-use crate::hash::sha256_hex;
 use crate::notice::Notice;
+use crate::units::{MICROSECONDS_PER_SECOND, seconds_between};
+
+/// Rows after which whole numbers are taken to stay whole.
+const MARK_ROWS: usize = 100_000;
 
 /// Sensors of one load further apart than this are worth a look. Only the water can
 /// have several.
@@ -26,70 +35,315 @@ const SENSORS_APART_K: f64 = 15.0;
 /// Share of the readings from which on it is said.
 const SHARE_APART: f64 = 0.05;
 
-/// A log as read.
+/// How a log is to be read.
 #[derive(Debug, Clone)]
-pub struct Log {
-    /// SHA-256 of the file, lower-case hex.
-    pub sha256: String,
-    /// Valid readings in order of time.
-    pub readings: Readings,
-    /// What a reader should know.
-    pub notices: Vec<Notice>,
+pub struct Request<'c> {
+    pub role: Role,
+    pub rules: &'c LogRules,
+    /// The site's zone.
+    pub zone: &'c TimeZone,
+    /// Of the run, for times without a date and dates with two readings.
+    pub date: Option<Date>,
+    /// Of the run, from which elapsed time counts.
+    pub start: Option<Moment>,
+    /// Added to all times, µs.
+    pub clock_offset_us: i64,
+    pub calibrations: &'c [Calibration],
+    pub sensitivity: Sensitivity,
+    /// Water in each vessel, kg; empty where the vessels count alike.
+    pub vessel_water_kg: &'c [f64],
 }
 
-/// Reads the log of a run.
+impl<'c> Request<'c> {
+    /// A run's only log, with nothing said about it but the rules.
+    pub fn new(rules: &'c LogRules, zone: &'c TimeZone) -> Self {
+        Request {
+            role: Role::Whole,
+            rules,
+            zone,
+            date: None,
+            start: None,
+            clock_offset_us: 0,
+            calibrations: &[],
+            sensitivity: Sensitivity::default(),
+            vessel_water_kg: &[],
+        }
+    }
+}
+
+/// One log as read.
+#[derive(Debug, Clone)]
+pub struct FileLog {
+    /// SHA-256 of the file, lower-case hex.
+    pub sha256: String,
+    pub readings: Readings,
+    pub account: Account,
+    pub notices: Vec<Notice>,
+    /// Quantities that it has a column of.
+    pub quantities: Vec<Quantity>,
+    /// Keys and headers of `[columns]` that it does not have.
+    pub absent: Vec<(&'static str, String)>,
+    /// Headers of sensors that are calibrated.
+    pub calibrated: Vec<String>,
+}
+
+/// Reads a log file; `name` is what notices call it.
 ///
 /// # Errors
 /// [`Error::Input`] with line and column of everything that cannot be read.
-pub fn read_log(run: &RunPlan, columns: &Columns, zone: &TimeZone) -> Result<Log> {
-    if !run.path.is_file() {
-        let problem = Problem::at(
-            &run.path,
-            "is no file (a folder or a device), expected a log",
-        );
+pub fn read_file(path: &Path, name: &str, request: &Request<'_>) -> Result<FileLog> {
+    if !path.is_file() {
+        let problem = Problem::at(path, "is no file (a folder or a device), expected a log");
         return Err(input(
             problem.hint("correct the log's name in campaign.toml"),
         ));
     }
-    let bytes = fs::read(&run.path).map_err(|error| {
-        let problem = Problem::at(&run.path, format!("cannot be read ({error})"))
-            .hint("check that it is a file and that you may read it");
-        Error::Input(problem.into())
-    })?;
-    read_bytes(&run.path, &run.log, &bytes, columns, zone)
+    read_source(path, name, Source::File(path), request)
 }
 
-/// Reads a log from its bytes; `name` is what the notices call it.
+/// Reads a log from its bytes.
 ///
 /// # Errors
-/// As [`read_log`].
-pub fn read_bytes(
+/// As [`read_file`].
+pub fn read_bytes(path: &Path, name: &str, bytes: &[u8], request: &Request<'_>) -> Result<FileLog> {
+    read_source(path, name, Source::Bytes(bytes), request)
+}
+
+fn read_source(
     path: &Path,
     name: &str,
-    bytes: &[u8],
-    columns: &Columns,
-    zone: &TimeZone,
-) -> Result<Log> {
-    let text = decode(path, bytes).map_err(input)?;
-    let table = Table::open(path, &text).map_err(input)?;
-    let map = map_columns(path, &table.header, columns).map_err(Error::Input)?;
-    let mut rows = RowReader::new(path, &map, zone);
-    let mut problems = Problems::default();
-    let walked = table.walk(&mut problems, |line, row, problems| {
-        rows.read(line, row, problems);
-    });
-    if walked.rows == 0 && problems.is_empty() {
-        problems
-            .push(Problem::at(path, "has a header and no readings").hint(
-                "write the readings below the header, or copy the log from the logger again",
-            ));
+    source: Source<'_>,
+    request: &Request<'_>,
+) -> Result<FileLog> {
+    thread::scope(|scope| {
+        // Hashing a large log takes as long as reading it.
+        let hash = scope.spawn(move || source.sha256());
+        let read = read_readings(path, name, source, request);
+        let hash = hash
+            .join()
+            .map_err(|_| Error::Internal("hashing failed".to_owned()))?;
+        let mut log = read?;
+        log.sha256 = hash.map_err(|error| input(unreadable(path, &error)))?;
+        Ok(log)
+    })
+}
+
+/// The rows of a log, as often as they are needed.
+enum Opened<'s> {
+    Text(Source<'s>, TextEncoding),
+    Sheet(Sheet),
+}
+
+fn read_readings(
+    path: &Path,
+    name: &str,
+    source: Source<'_>,
+    request: &Request<'_>,
+) -> Result<FileLog> {
+    let container = source
+        .container()
+        .map_err(|error| input(unreadable(path, &error)))?;
+    let sheet = request.rules.format.sheet.as_deref();
+    match container {
+        Container::OldSpreadsheet => Err(input(
+            Problem::at(path, "is a spreadsheet of the old .xls kind")
+                .hint("save it as .xlsx, .ods or CSV"),
+        )),
+        Container::Spreadsheet => {
+            let sheet = read_sheet(path, source, sheet).map_err(input)?;
+            read_opened(path, name, container, &Opened::Sheet(sheet), request).map_err(Fault::error)
+        }
+        Container::Plain | Container::Gzip => {
+            let declared = request.rules.format.encoding.as_deref();
+            let encoding = TextEncoding::detect(path, source, declared).map_err(input)?;
+            let read = |encoding| {
+                let opened = Opened::Text(source, encoding);
+                read_opened(path, name, container, &opened, request)
+            };
+            match (read(encoding), encoding.instead()) {
+                (Err(Fault::NotText(_)), Some(other)) => read(other).map_err(Fault::error),
+                (read, _) => read.map_err(Fault::error),
+            }
+        }
     }
-    if !problems.is_empty() {
-        return Err(Error::Input(problems));
+}
+
+/// Why a log was not read.
+enum Fault {
+    /// It is not text in the encoding that was tried.
+    NotText(Problem),
+    Other(Error),
+}
+
+impl Fault {
+    fn error(self) -> Error {
+        match self {
+            Fault::NotText(problem) => input(problem),
+            Fault::Other(error) => error,
+        }
     }
-    let faults = rows.faults;
-    let frame = rows.frame.finish()?;
-    let mut notices = row_notices(name, walked, &map, &faults);
+}
+
+impl From<Problem> for Fault {
+    fn from(problem: Problem) -> Self {
+        Fault::Other(input(problem))
+    }
+}
+
+fn read_opened(
+    path: &Path,
+    name: &str,
+    container: Container,
+    opened: &Opened<'_>,
+    request: &Request<'_>,
+) -> std::result::Result<FileLog, Fault> {
+    let layout = match opened {
+        Opened::Text(source, encoding) => find_layout(path, *source, *encoding, request.rules)?,
+        Opened::Sheet(sheet) => find_sheet_layout(path, &mut sheet.rows(), request.rules)?,
+    };
+    let map = map_columns(path, &layout, request).map_err(|p| Fault::Other(Error::Input(p)))?;
+    let open = || opened.rows(path, &layout);
+    let (marks, times) = survey(path, open()?, &layout, &map, request)?;
+    let reading = Reading {
+        path,
+        layout: &layout,
+        map: &map,
+        marks,
+        times: &times,
+    };
+    let walked = walk(&mut open()?, reading).map_err(|fault| match (fault, opened) {
+        (WalkFault::Row(fault, problems), Opened::Text(_, encoding)) => {
+            let problem = fault.problem(path, Some(*encoding));
+            if problems.is_empty() && fault.is_not_text() {
+                return Fault::NotText(problem);
+            }
+            let mut problems = problems;
+            problems.push(problem);
+            Fault::Other(Error::Input(problems))
+        }
+        (WalkFault::Row(_, problems) | WalkFault::Rows(problems), _) => {
+            Fault::Other(Error::Input(problems))
+        }
+    })?;
+    let mut log = finish(path, name, &map, walked, request).map_err(Fault::Other)?;
+    log.account.written_in = opened.describe(container, &layout);
+    log.account.decimal_mark = match marks.decimal {
+        ',' => "comma".to_owned(),
+        _ => "point".to_owned(),
+    };
+    if let Some(mark) = marks.thousands {
+        log.account.decimal_mark += &format!(", thousands \"{mark}\" (campaign file)");
+    }
+    log.account.header_line = layout.header_line;
+    log.account.time_format = times.describe();
+    log.account.time_zone = times.describe_zone();
+    Ok(log)
+}
+
+impl Opened<'_> {
+    fn rows(&self, path: &Path, layout: &Layout) -> std::result::Result<Rows<'_>, Problem> {
+        match (self, layout.delimiter) {
+            (Opened::Text(source, encoding), Some(delimiter)) => {
+                let rows = TextRows::open(path, *source, *encoding, delimiter)?;
+                Ok(Rows::Text(Box::new(rows)))
+            }
+            (Opened::Sheet(sheet), _) => Ok(sheet.rows()),
+            (Opened::Text(..), None) => Err(Problem::at(path, "has no delimiter")),
+        }
+    }
+
+    fn describe(&self, container: Container, layout: &Layout) -> String {
+        match self {
+            Opened::Sheet(sheet) => format!("spreadsheet, sheet \"{}\"", sheet.name),
+            Opened::Text(_, encoding) => {
+                let packed = if container == Container::Gzip {
+                    "gzip, "
+                } else {
+                    ""
+                };
+                let delimiter = layout
+                    .delimiter
+                    .map_or("", |delimiter| delimiter.describe());
+                format!(
+                    "{packed}{}, cells separated by {delimiter}",
+                    encoding.describe()
+                )
+            }
+        }
+    }
+}
+
+impl Sheet {
+    fn rows(&self) -> Rows<'static> {
+        Rows::Sheet(SheetRows::new(self.rows.clone()))
+    }
+}
+
+/// Settles how numbers and times are written, from as many rows as that takes.
+fn survey(
+    path: &Path,
+    mut rows: Rows<'_>,
+    layout: &Layout,
+    map: &ColumnMap,
+    request: &Request<'_>,
+) -> std::result::Result<(Marks, TimeRules), Problem> {
+    let format = &request.rules.format;
+    let mut times = TimeSurvey::new(&map.time);
+    let mut marks = MarkEvidence::default();
+    let (mut row, mut seen) = (Row::default(), 0);
+    // A row that cannot be had is met again when the readings are read.
+    while let Ok(true) = rows.next(&mut row) {
+        if row.line <= layout.header_line {
+            continue;
+        }
+        layout.fit(&mut row, map);
+        if !layout.fits(&row) {
+            continue;
+        }
+        seen += 1;
+        times.see(&row, request.date);
+        for sensor in &map.sensors {
+            marks.see(row.line, row.cell(sensor.column));
+        }
+        let marks_are_settled =
+            marks.is_enough() || seen >= MARK_ROWS || format.decimal_mark.is_some();
+        if marks_are_settled && times.is_settled() {
+            break;
+        }
+    }
+    let decimal = match (format.decimal_mark, format.thousands_mark) {
+        (Some(mark), _) => mark,
+        // The other one of the two.
+        (None, Some('.')) => ',',
+        (None, Some(',')) => '.',
+        (None, _) => marks.decimal_mark().map_err(|open| {
+            let [decimal, thousands] = &open.readings;
+            let what = format!("found \"{}\", which is {decimal} or {thousands}", open.found);
+            Problem::at(path, what).line(open.line).hint(
+                "write decimal_mark, or thousands_mark if it stands between thousands, under [format] in campaign.toml",
+            )
+        })?,
+    };
+    let times = times.finish(request).map_err(|fault| {
+        Problem::at(path, fault.what)
+            .line(fault.line)
+            .item(format!("column \"{}\"", map.time.header))
+            .hint(fault.hint)
+    })?;
+    let thousands = format.thousands_mark;
+    Ok((Marks { decimal, thousands }, times))
+}
+
+/// From rows to readings by quantity, with what a reader should know.
+fn finish(
+    path: &Path,
+    name: &str,
+    map: &ColumnMap,
+    walked: Walked,
+    request: &Request<'_>,
+) -> Result<FileLog> {
+    let mut notices = row_notices(name, map, &walked);
+    let mut frame = walked.frame.finish(request.clock_offset_us)?;
     let log = || name.to_owned();
     if frame.was_unsorted {
         notices.push(Notice::RowsSorted { log: log() });
@@ -100,103 +354,66 @@ pub fn read_bytes(
             rows: frame.repeated,
         });
     }
-    let readings = assemble(path, name, &frame, &map.sensors, &mut notices)?;
-    Ok(Log {
-        sha256: sha256_hex(bytes),
+    let readings = assemble(path, name, &mut frame, map, request, &mut notices)?;
+    let times = &readings.time_us;
+    let account = Account {
+        log: log(),
+        written_in: String::new(),
+        decimal_mark: String::new(),
+        header_line: 0,
+        time_header: map.time.header.clone(),
+        time_format: String::new(),
+        time_zone: String::new(),
+        clock_offset_s: request.clock_offset_us as f64 / MICROSECONDS_PER_SECOND,
+        columns: map.sensors.iter().map(ColumnAccount::new).collect(),
+        not_read: map.ignored.clone(),
+        readings: times.len(),
+        first_us: times.first().copied().unwrap_or_default(),
+        last_us: times.last().copied().unwrap_or_default(),
+        step_s: median_step_s(times),
+        skipped: walked.skipped,
+    };
+    let mut quantities: Vec<Quantity> = map.sensors.iter().map(|sensor| sensor.quantity).collect();
+    quantities.dedup();
+    let calibrated = map
+        .sensors
+        .iter()
+        .filter(|sensor| sensor.calibration.is_some());
+    Ok(FileLog {
+        sha256: String::new(),
         readings,
+        account,
         notices,
+        quantities,
+        absent: map.absent.clone(),
+        calibrated: calibrated.map(|sensor| sensor.header.clone()).collect(),
     })
 }
 
-/// Reads cells into the frame and remembers faults by sensor.
-struct RowReader<'m> {
-    path: &'m Path,
-    map: &'m ColumnMap,
-    clock: Clock<'m>,
-    frame: FrameBuilder,
-    faults: Vec<usize>,
-    values: Vec<Option<f64>>,
+fn median_step_s(time_us: &[i64]) -> Option<f64> {
+    let mut steps: Vec<i64> = time_us.windows(2).map(|pair| pair[1] - pair[0]).collect();
+    let middle = steps.len() / 2;
+    if steps.is_empty() {
+        return None;
+    }
+    let (_, median, _) = steps.select_nth_unstable(middle);
+    Some(seconds_between(0, *median))
 }
 
-impl<'m> RowReader<'m> {
-    fn new(path: &'m Path, map: &'m ColumnMap, zone: &'m TimeZone) -> Self {
-        RowReader {
-            path,
-            map,
-            clock: Clock::new(zone),
-            frame: FrameBuilder::new(map.sensors.len()),
-            faults: vec![0; map.sensors.len()],
-            values: vec![None; map.sensors.len()],
-        }
-    }
-
-    fn read(&mut self, line: u64, row: &StringRecord, problems: &mut Problems) {
-        for (index, sensor) in self.map.sensors.iter().enumerate() {
-            let text = row.get(sensor.column).unwrap_or_default();
-            self.values[index] = match read_cell(text) {
-                Cell::Number(value) => Some(value),
-                Cell::Missing => None,
-                Cell::Fault => {
-                    self.faults[index] += 1;
-                    None
-                }
-                Cell::Unreadable => {
-                    let unit = sensor.quantity.unit();
-                    let what =
-                        format!("found \"{}\", expected a number in {unit}", shortened(text));
-                    problems.push(
-                        Problem::at(self.path, what)
-                            .line(line)
-                            .item(format!("column \"{}\"", sensor.header))
-                            .hint(
-                                "correct the number, with a decimal point, or leave the cell blank",
-                            ),
-                    );
-                    None
-                }
-            };
-        }
-        let text = row.get(self.map.time).unwrap_or_default();
-        match self.clock.read_us(text) {
-            Ok(time_us) => self.frame.push(time_us, self.values.iter().copied()),
-            Err(fault) => {
-                let problem = time_problem(self.path, text, fault);
-                problems.push(
-                    problem
-                        .line(line)
-                        .item(format!("column \"{}\"", self.map.time_header)),
-                );
-            }
-        }
-    }
-}
-
-fn time_problem(path: &Path, text: &str, fault: ClockFault) -> Problem {
-    let problem = |what: String| Problem::at(path, what);
-    let found = shortened(text);
-    match fault {
-        ClockFault::Blank => problem("the time is missing".to_owned())
-            .hint("write the time as 2026-03-14 10:20:00, or delete the row"),
-        ClockFault::Unreadable => {
-            problem(format!("found \"{found}\", expected a date and time"))
-                .hint("write the time as 2026-03-14 10:20:00; in a spreadsheet, format the column as yyyy-mm-dd hh:mm:ss")
-        }
-        ClockFault::Skipped => {
-            problem(format!("found \"{found}\", which the clocks of the site's zone skipped"))
-                .hint("check site.time_zone; a logger kept on one offset all year wants that offset, such as \"-05:00\"")
-        }
-    }
-}
-
-fn row_notices(name: &str, walked: Walked, map: &ColumnMap, faults: &[usize]) -> Vec<Notice> {
+fn row_notices(name: &str, map: &ColumnMap, walked: &Walked) -> Vec<Notice> {
     let mut notices = Vec::new();
-    if walked.blank_rows > 0 {
-        notices.push(Notice::BlankRows {
-            log: name.to_owned(),
-            rows: walked.blank_rows,
-        });
+    for reason in [Skip::Footer, Skip::CutOff] {
+        let rows = walked.skipped.count(reason);
+        if rows > 0 {
+            notices.push(Notice::RowsLeftOut {
+                log: name.to_owned(),
+                rows,
+                lines: walked.skipped.lines(reason),
+                reason: reason.describe(),
+            });
+        }
     }
-    for (sensor, &cells) in map.sensors.iter().zip(faults) {
+    for (sensor, &cells) in map.sensors.iter().zip(&walked.faults) {
         if cells > 0 {
             notices.push(Notice::FaultValues {
                 log: name.to_owned(),
@@ -204,15 +421,12 @@ fn row_notices(name: &str, walked: Walked, map: &ColumnMap, faults: &[usize]) ->
                 cells,
             });
         }
-    }
-    for quantity in Quantity::ALL {
-        let found = map.sensors.iter().any(|sensor| sensor.quantity == quantity);
-        if !found && !map.ignored.is_empty() {
-            notices.push(Notice::ColumnNotFound {
+        if sensor.unit_from == UnitFrom::Assumed {
+            notices.push(Notice::UnitAssumed {
                 log: name.to_owned(),
-                quantity: quantity.name(),
-                header: quantity.header(),
-                ignored: map.ignored.clone(),
+                column: sensor.header.clone(),
+                unit: sensor.unit.symbol(),
+                key: sensor.quantity.key(),
             });
         }
     }
@@ -223,37 +437,47 @@ fn row_notices(name: &str, walked: Walked, map: &ColumnMap, faults: &[usize]) ->
 fn assemble(
     path: &Path,
     name: &str,
-    frame: &Frame,
-    sensors: &[Sensor],
+    frame: &mut Frame,
+    map: &ColumnMap,
+    request: &Request<'_>,
     notices: &mut Vec<Notice>,
 ) -> Result<Readings> {
-    let time_us = frame.time_us()?;
     let mut problems = Problems::default();
     let mut of_quantity = |quantity: Quantity| -> Result<Series> {
         let mut valid = Vec::new();
-        for (index, sensor) in sensors.iter().enumerate() {
+        let mut vessels = Vec::new();
+        for (index, sensor) in map.sensors.iter().enumerate() {
             if sensor.quantity != quantity {
                 continue;
             }
-            let mut series = frame.sensor(index, &time_us)?;
+            let mut series = frame.take_sensor(index)?;
             match take_out_faults(path, sensor, &mut series) {
                 Ok(taken_out) => {
-                    notices.extend(taken_out.map(|taken_out| Notice::UnbelievableReadings {
-                        log: name.to_owned(),
-                        column: sensor.header.clone(),
-                        readings: taken_out.readings,
-                        lowest: taken_out.lowest,
-                        highest: taken_out.highest,
-                        unit: quantity.unit(),
-                    }))
+                    notices.extend(taken_out.map(|taken_out| taken_out.notice(name, sensor)))
                 }
                 Err(problem) => problems.push(problem),
             }
+            notices.extend(beyond_points(name, sensor, &series));
             valid.push(series);
+            vessels.push(sensor.vessel);
         }
-        let merged = merge(valid, SENSORS_APART_K);
+        let loads = match quantity {
+            Quantity::Water => request.vessel_water_kg,
+            _ => &[],
+        };
+        let merged = merge(
+            valid,
+            &Vessels {
+                of_sensor: &vessels,
+                water_kg: loads,
+            },
+            SENSORS_APART_K,
+        );
         notices.extend(merge_notices(name, quantity, &merged));
-        if quantity.is_needed() && merged.mean.value.is_empty() && problems.is_empty() {
+        let is_sought = request.role.sought().contains(&quantity)
+            && map.sensors.iter().any(|s| s.quantity == quantity);
+        if quantity.is_needed() && is_sought && merged.mean.value.is_empty() && problems.is_empty()
+        {
             let what = format!("has no valid {}", quantity.name());
             let hint = "check the sensor and the column; a run cannot be rated without it";
             problems.push(Problem::at(path, what).hint(hint));
@@ -266,13 +490,31 @@ fn assemble(
         ambient_c: measured(of_quantity(Quantity::Ambient)?),
         irradiance_w_m2: measured(of_quantity(Quantity::Irradiance)?),
         wind_m_s: measured(of_quantity(Quantity::Wind)?),
-        time_us,
+        time_us: frame.time_us(),
     };
     if problems.is_empty() {
         Ok(readings)
     } else {
         Err(Error::Input(problems))
     }
+}
+
+/// Readings beyond the ends of a table of calibration points.
+fn beyond_points(name: &str, sensor: &Sensor, series: &Series) -> Option<Notice> {
+    let Some(crate::campaign::model::Curve::Points(points)) = &sensor.calibration else {
+        return None;
+    };
+    let (first, last) = (points.first()?[1], points.last()?[1]);
+    let readings = series
+        .value
+        .iter()
+        .filter(|value| !(first..=last).contains(*value))
+        .count();
+    (readings > 0).then(|| Notice::BeyondCalibration {
+        log: name.to_owned(),
+        column: sensor.header.clone(),
+        readings,
+    })
 }
 
 fn merge_notices(name: &str, quantity: Quantity, merged: &Merged) -> Vec<Notice> {
@@ -293,14 +535,6 @@ fn merge_notices(name: &str, quantity: Quantity, merged: &Merged) -> Vec<Notice>
         });
     }
     notices
-}
-
-fn shortened(text: &str) -> String {
-    const LONGEST: usize = 40;
-    match text.char_indices().nth(LONGEST) {
-        Some((end, _)) => format!("{}…", text[..end].escape_debug()),
-        None => text.escape_debug().to_string(),
-    }
 }
 
 fn input(problem: Problem) -> Error {

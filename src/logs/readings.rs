@@ -1,38 +1,47 @@
 //! Valid readings of a run, each quantity on its own.
 
-use std::collections::BTreeMap;
+use std::sync::Arc;
 
 /// Valid readings of one quantity, in time order, no two at one time.
 #[derive(Debug, Clone, Default, PartialEq)]
 pub struct Series {
-    /// Microseconds since 1970, UTC, strictly increasing.
-    pub time_us: Vec<i64>,
+    /// Microseconds since 1970, UTC, strictly increasing. Shared by the quantities that
+    /// are valid in every row of a log, which halves the memory of a large one.
+    pub time_us: Arc<Vec<i64>>,
     /// Values in the unit of the field that holds the series.
     pub value: Vec<f64>,
 }
 
 impl Series {
-    /// Readings from one time to another, both included.
-    pub fn between(&self, from_us: i64, to_us: i64) -> (&[i64], &[f64]) {
-        let first = self.time_us.partition_point(|&time| time < from_us);
-        let last = self
-            .time_us
-            .partition_point(|&time| time <= to_us)
-            .max(first);
-        (&self.time_us[first..last], &self.value[first..last])
+    /// A series of times and as many values.
+    pub fn new(time_us: Vec<i64>, value: Vec<f64>) -> Self {
+        Series {
+            time_us: Arc::new(time_us),
+            value,
+        }
     }
 
-    fn keep(&mut self, from_us: i64, to_us: i64) {
-        let first = self.time_us.partition_point(|&time| time < from_us);
-        let last = self
-            .time_us
-            .partition_point(|&time| time <= to_us)
-            .max(first);
-        self.time_us.truncate(last);
-        self.value.truncate(last);
-        self.time_us.drain(..first);
-        self.value.drain(..first);
+    /// Readings from one time to another, both included.
+    pub fn between(&self, from_us: i64, to_us: i64) -> (&[i64], &[f64]) {
+        let span = span(&self.time_us, from_us, to_us);
+        (&self.time_us[span.clone()], &self.value[span])
     }
+}
+
+/// Positions of the times from one to another, both included.
+fn span(time_us: &[i64], from_us: i64, to_us: i64) -> std::ops::Range<usize> {
+    let first = time_us.partition_point(|&time| time < from_us);
+    let last = time_us.partition_point(|&time| time <= to_us);
+    first..last.max(first)
+}
+
+/// Which vessel each sensor is in, and how much water each vessel holds.
+#[derive(Debug, Clone, Copy, Default)]
+pub struct Vessels<'v> {
+    /// One index a sensor.
+    pub of_sensor: &'v [usize],
+    /// Water in each vessel, kg; empty where they count alike.
+    pub water_kg: &'v [f64],
 }
 
 /// Several sensors of one quantity as one.
@@ -46,40 +55,70 @@ pub struct Merged {
     pub apart: usize,
 }
 
-/// Mean of the valid sensors at each time; `apart_by` is in the unit of the values.
-pub fn merge(mut sensors: Vec<Series>, apart_by: f64) -> Merged {
+/// Mean of the valid sensors at each time: of each vessel's sensors, and then of the
+/// vessels, weighted by their water. `apart_by` is in the unit of the values.
+pub fn merge(mut sensors: Vec<Series>, vessels: &Vessels<'_>, apart_by: f64) -> Merged {
     if sensors.len() == 1 {
         return Merged {
             mean: sensors.remove(0),
             ..Merged::default()
         };
     }
-    let mut at_time: BTreeMap<i64, Vec<f64>> = BTreeMap::new();
-    for sensor in &sensors {
-        for (&time_us, &value) in sensor.time_us.iter().zip(&sensor.value) {
-            at_time.entry(time_us).or_default().push(value);
-        }
-    }
     let mut merged = Merged::default();
-    for (time_us, values) in at_time {
-        let lowest = values.iter().copied().fold(f64::INFINITY, f64::min);
-        let highest = values.iter().copied().fold(f64::NEG_INFINITY, f64::max);
+    let (mut times, mut means) = (Vec::new(), Vec::new());
+    let mut next = vec![0; sensors.len()];
+    let mut valid: Vec<(usize, f64)> = Vec::new();
+    loop {
+        let heads = sensors.iter().zip(&next);
+        let earliest = heads
+            .filter_map(|(sensor, &at)| sensor.time_us.get(at))
+            .min();
+        let Some(&time_us) = earliest else { break };
+        valid.clear();
+        for (index, sensor) in sensors.iter().enumerate() {
+            if sensor.time_us.get(next[index]) == Some(&time_us) {
+                valid.push((index, sensor.value[next[index]]));
+                next[index] += 1;
+            }
+        }
+        let values = valid.iter().map(|(_, value)| *value);
+        let lowest = values.clone().fold(f64::INFINITY, f64::min);
+        let highest = values.fold(f64::NEG_INFINITY, f64::max);
         merged.apart += usize::from(highest - lowest > apart_by);
-        merged.incomplete += usize::from(values.len() < sensors.len());
-        merged.mean.time_us.push(time_us);
-        merged
-            .mean
-            .value
-            .push(values.iter().sum::<f64>() / values.len() as f64);
+        merged.incomplete += usize::from(valid.len() < sensors.len());
+        times.push(time_us);
+        means.push(vessels.mean(&valid));
     }
+    merged.mean = Series::new(times, means);
     merged
+}
+
+impl Vessels<'_> {
+    /// Mean over sensors, given as index and value.
+    fn mean(&self, valid: &[(usize, f64)]) -> f64 {
+        if self.water_kg.is_empty() {
+            return valid.iter().map(|(_, value)| value).sum::<f64>() / valid.len() as f64;
+        }
+        let (mut heat, mut water_kg) = (0.0, 0.0);
+        for (vessel, kg) in self.water_kg.iter().enumerate() {
+            let inside = valid
+                .iter()
+                .filter(|(index, _)| self.of_sensor[*index] == vessel);
+            let count = inside.clone().count();
+            if count > 0 {
+                heat += kg * inside.map(|(_, value)| value).sum::<f64>() / count as f64;
+                water_kg += kg;
+            }
+        }
+        heat / water_kg
+    }
 }
 
 /// Readings of one run. A quantity that the log never holds is `None`.
 #[derive(Debug, Clone, Default, PartialEq)]
 pub struct Readings {
     /// Time of every reading, valid or not, microseconds since 1970, UTC.
-    pub time_us: Vec<i64>,
+    pub time_us: Arc<Vec<i64>>,
     /// Water temperature, °C: the mean of the valid sensors.
     pub water_c: Series,
     /// Ambient temperature, °C.
@@ -91,21 +130,61 @@ pub struct Readings {
 }
 
 impl Readings {
-    /// Keeps the readings from one time to another, both included. A quantity of
-    /// which none is left counts as not measured.
-    pub fn keep(&mut self, from_us: i64, to_us: i64) {
-        self.time_us.retain(|time| (from_us..=to_us).contains(time));
-        self.water_c.keep(from_us, to_us);
-        let others = [
-            &mut self.ambient_c,
-            &mut self.irradiance_w_m2,
-            &mut self.wind_m_s,
-        ];
-        for quantity in others {
-            if let Some(series) = quantity {
-                series.keep(from_us, to_us);
-            }
-            quantity.take_if(|series| series.value.is_empty());
+    /// The readings from one time to another, both included. A quantity of which there
+    /// is none counts as not measured.
+    pub fn part(&self, from_us: i64, to_us: i64) -> Readings {
+        let times = |time_us: &[i64]| Arc::new(time_us[span(time_us, from_us, to_us)].to_vec());
+        let time_us = times(&self.time_us);
+        let part = |series: &Series| Series {
+            time_us: if Arc::ptr_eq(&series.time_us, &self.time_us) {
+                Arc::clone(&time_us)
+            } else {
+                times(&series.time_us)
+            },
+            value: series.between(from_us, to_us).1.to_vec(),
+        };
+        let optional = |series: &Option<Series>| {
+            series
+                .as_ref()
+                .map(part)
+                .filter(|series| !series.value.is_empty())
+        };
+        Readings {
+            water_c: part(&self.water_c),
+            ambient_c: optional(&self.ambient_c),
+            irradiance_w_m2: optional(&self.irradiance_w_m2),
+            wind_m_s: optional(&self.wind_m_s),
+            time_us,
         }
+    }
+
+    /// Keeps the readings from one time to another, both included.
+    pub fn keep(&mut self, from_us: i64, to_us: i64) {
+        let holds =
+            |time_us: Option<&i64>| time_us.is_none_or(|time| (from_us..=to_us).contains(time));
+        if !holds(self.time_us.first()) || !holds(self.time_us.last()) {
+            *self = self.part(from_us, to_us);
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn vessels_count_by_their_water() {
+        let sensors = vec![
+            Series::new(vec![0, 1], vec![30.0, 40.0]),
+            Series::new(vec![0, 1], vec![32.0, 42.0]),
+            Series::new(vec![0], vec![61.0]),
+        ];
+        let vessels = Vessels {
+            of_sensor: &[0, 0, 1],
+            water_kg: &[3.0, 1.0],
+        };
+        let merged = merge(sensors, &vessels, 15.0);
+        assert_eq!(merged.mean.value, [(3.0 * 31.0 + 61.0) / 4.0, 41.0]);
+        assert_eq!((merged.incomplete, merged.apart), (1, 1));
     }
 }

@@ -2,9 +2,10 @@
 
 use std::path::Path;
 
-use super::columns::{Quantity, Sensor};
+use super::columns::{Quantity, Sensor, UnitFrom};
 use super::readings::Series;
 use crate::error::Problem;
+use crate::notice::Notice;
 use crate::units;
 
 /// Share of readings out of range beyond which the unit, not a sensor, is at fault.
@@ -29,6 +30,9 @@ fn believable(quantity: Quantity) -> std::ops::RangeInclusive<f64> {
     }
 }
 
+/// Lowest temperature of a log in kelvin.
+const LOWEST_KELVIN: f64 = 230.0;
+
 /// Readings that were taken out.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct TakenOut {
@@ -49,12 +53,8 @@ pub fn take_out_faults(
     let quantity = sensor.quantity;
     let range = believable(quantity);
     let total = series.value.len();
-    let (kept, taken): (Vec<_>, Vec<_>) = series
-        .time_us
-        .iter()
-        .copied()
-        .zip(series.value.iter().copied())
-        .partition(|(_, value)| range.contains(value));
+    let is_taken = |value: &f64| !range.contains(value);
+    let taken: Vec<f64> = series.value.iter().copied().filter(is_taken).collect();
     let wrong = taken.len();
     let lowest = series.value.iter().copied().fold(f64::INFINITY, f64::min);
     let highest = series
@@ -67,31 +67,66 @@ pub fn take_out_faults(
         let what = format!("found nothing above {highest}, expected hundreds of W/m²");
         return Err(Problem::at(path, what)
             .item(sensor.item())
-            .hint("this looks like kW/m²: multiply the column by 1000"));
+            .hint(looks_like(sensor, "kW/m²")));
     }
     let is_slip = wrong <= MOST_SLIPS && wrong < total;
     if !is_slip && wrong as f64 > WRONG_UNIT_SHARE * total as f64 {
-        let hint = match quantity {
-            Quantity::Water | Quantity::Ambient
-                if FAHRENHEIT_HIGHS.contains(&highest) && highest > *range.end() =>
-            {
-                "this looks like °F: convert the column to °C, (°F − 32)/1.8; if the sensor is stuck, leave its cells blank"
-            }
-            _ => "check the column's unit, and leave cells blank where the sensor failed",
+        let is_temperature = matches!(quantity, Quantity::Water | Quantity::Ambient);
+        let hint = if is_temperature && lowest > LOWEST_KELVIN {
+            looks_like(sensor, "K")
+        } else if is_temperature && FAHRENHEIT_HIGHS.contains(&highest) && highest > *range.end() {
+            let stuck = "; if the sensor is stuck, leave its cells blank";
+            looks_like(sensor, "°F") + stuck
+        } else {
+            "check the column's unit, and leave cells blank where the sensor failed".to_owned()
         };
         return Err(wrong_unit(path, sensor, lowest, highest).hint(hint));
     }
     if taken.is_empty() {
         return Ok(None);
     }
-    let (time_us, value) = kept.into_iter().unzip();
-    *series = Series { time_us, value };
-    let values = taken.iter().map(|(_, value)| *value);
+    let readings = series
+        .time_us
+        .iter()
+        .copied()
+        .zip(series.value.iter().copied());
+    let (time_us, value) = readings.filter(|(_, value)| !is_taken(value)).unzip();
+    *series = Series::new(time_us, value);
+    let values = taken.iter().copied();
     Ok(Some(TakenOut {
         readings: wrong,
         lowest: values.clone().fold(f64::INFINITY, f64::min),
         highest: values.fold(f64::NEG_INFINITY, f64::max),
     }))
+}
+
+impl TakenOut {
+    /// As a reader is told.
+    pub fn notice(&self, log: &str, sensor: &Sensor) -> Notice {
+        Notice::UnbelievableReadings {
+            log: log.to_owned(),
+            column: sensor.header.clone(),
+            readings: self.readings,
+            lowest: self.lowest,
+            highest: self.highest,
+            unit: sensor.quantity.unit(),
+        }
+    }
+}
+
+/// What to do about a column in another unit than it was read in.
+fn looks_like(sensor: &Sensor, unit: &str) -> String {
+    let key = sensor.quantity.key();
+    match sensor.unit_from {
+        UnitFrom::Assumed => format!(
+            "this looks like {unit}, and no unit is stated: write {key} = \"{unit}\" under [units] in campaign.toml, or ({unit}) behind the header"
+        ),
+        stated => format!(
+            "this looks like {unit}, but {} is stated ({}): correct that",
+            sensor.unit.symbol(),
+            stated.describe()
+        ),
+    }
 }
 
 fn wrong_unit(path: &Path, sensor: &Sensor, lowest: f64, highest: f64) -> Problem {
@@ -110,10 +145,7 @@ mod tests {
     use super::*;
 
     fn series(value: &[f64]) -> Series {
-        Series {
-            time_us: (0..value.len() as i64).collect(),
-            value: value.to_vec(),
-        }
+        Series::new((0..value.len() as i64).collect(), value.to_vec())
     }
 
     fn sensor(quantity: Quantity) -> Sensor {
@@ -121,6 +153,13 @@ mod tests {
             quantity,
             column: 1,
             header: "invented".to_owned(),
+            found_by: crate::logs::columns::FoundBy::Synonym,
+            unit: crate::measure::Unit::base(quantity.meaning().kinds()[0]),
+            unit_from: UnitFrom::Assumed,
+            has_unit_in_cells: false,
+            vessel: 0,
+            per_w_m2: 1.0,
+            calibration: None,
         }
     }
 

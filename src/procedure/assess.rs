@@ -8,14 +8,16 @@ use super::conformity::{Conformity, judge};
 use super::cooking::{Cooking, cook};
 use super::intervals::{Interval, find_holes, form_intervals};
 use super::limits::{Limit, Limits, RATING_DIFFERENCE_K};
-use super::run::{Run, prepare_run, run_notices};
+use super::run::{Run, prepare_run, problem, run_notices};
 use super::screen::{Reason, Surroundings, breaks, longest_gust_s, screen_run};
+use super::split::{Piece, split};
 use crate::campaign::Campaign;
 use crate::campaign::find::CAMPAIGN_FILE;
-use crate::campaign::model::Site;
+use crate::campaign::model::{RunPlan, Site};
 use crate::error::{Error, Problem, Problems, Result};
 use crate::hash::sha256_hex;
-use crate::logs::Log;
+use crate::logs::account::Account;
+use crate::logs::{Log, Readings};
 use crate::notice::Notice;
 use crate::physics::air::pressure_pa;
 use crate::physics::water::boiling_point_c;
@@ -29,6 +31,10 @@ const PA_PER_HPA: f64 = 100.0;
 #[derive(Debug, Clone)]
 pub struct Assessment {
     pub campaign: Campaign,
+    /// Name and SHA-256 of every log.
+    pub logs: Vec<(String, String)>,
+    /// How every log was read.
+    pub accounts: Vec<Account>,
     /// In the order of the campaign file.
     pub runs: Vec<Run>,
     /// Of all runs, in order, used and set aside.
@@ -82,19 +88,28 @@ pub fn assess(campaign: Campaign, logs: Vec<Log>) -> Result<Assessment> {
     let mut problems = Problems::default();
     let mut runs = Vec::new();
     let mut intervals = Vec::new();
-    for (index, log) in logs.into_iter().enumerate() {
-        notices.extend(log.notices.iter().cloned());
-        let rule = Rule {
-            limits: &limits,
-            boiling_point_c,
-        };
-        match rate_run(&campaign, index, log, rule, &mut notices) {
-            Err(problem) => problems.push(problem),
-            Ok((run, formed)) => {
-                runs.push(run);
-                intervals.extend(formed);
+    let (mut inputs, mut accounts) = (Vec::new(), Vec::new());
+    let rule = Rule {
+        limits: &limits,
+        boiling_point_c,
+    };
+    for (plan, log) in campaign.runs.iter().zip(logs) {
+        add_new(&mut notices, log.notices);
+        add_new(&mut inputs, log.inputs);
+        add_new(&mut accounts, log.accounts);
+        let pieces = pieces_of(&campaign, plan, log.readings, &mut notices);
+        for piece in pieces.map_err(|problem| Error::Campaign(problem.into()))? {
+            match rate_run(&campaign, runs.len(), piece, rule, &mut notices) {
+                Err(problem) => problems.push(problem),
+                Ok((run, formed)) => {
+                    runs.push(run);
+                    intervals.extend(formed);
+                }
             }
         }
+    }
+    if let Some(problem) = overlap(&campaign, &runs) {
+        problems.push(problem);
     }
     if !problems.is_empty() {
         return Err(Error::Campaign(problems));
@@ -132,6 +147,8 @@ pub fn assess(campaign: Campaign, logs: Vec<Log>) -> Result<Assessment> {
         });
     Ok(Assessment {
         campaign,
+        logs: inputs,
+        accounts,
         runs,
         intervals,
         limits,
@@ -142,6 +159,62 @@ pub fn assess(campaign: Campaign, logs: Vec<Log>) -> Result<Assessment> {
         conformity,
         cooking,
         notices,
+    })
+}
+
+/// Adds what is not there yet: a log of several runs says everything once.
+fn add_new<T: PartialEq>(all: &mut Vec<T>, new: Vec<T>) {
+    for item in new {
+        if !all.contains(&item) {
+            all.push(item);
+        }
+    }
+}
+
+/// The runs in a log: one, or as many as it is split into.
+fn pieces_of(
+    campaign: &Campaign,
+    plan: &RunPlan,
+    readings: Readings,
+    notices: &mut Vec<Notice>,
+) -> std::result::Result<Vec<Piece>, Problem> {
+    if !plan.is_split {
+        let plan = plan.clone();
+        return Ok(vec![Piece { plan, readings }]);
+    }
+    let (pieces, about) = split(plan, &readings, &campaign.site.time_zone);
+    notices.extend(about);
+    if pieces.is_empty() {
+        let what = "no heating was found in the log that is split";
+        let hint = "check start and end, or that the water rises in it";
+        return Err(problem(campaign, plan, what, hint));
+    }
+    Ok(pieces)
+}
+
+/// Two runs of one log that share readings.
+fn overlap(campaign: &Campaign, runs: &[Run]) -> Option<Problem> {
+    runs.iter().enumerate().find_map(|(index, run)| {
+        let span = |run: &Run| {
+            Some((
+                *run.readings.time_us.first()?,
+                *run.readings.time_us.last()?,
+            ))
+        };
+        let meets = |other: &&Run| {
+            let spans = span(run).zip(span(other));
+            let share = spans.is_some_and(|(one, other)| one.0 <= other.1 && other.0 <= one.1);
+            other.plan.path == run.plan.path
+                && other.plan.rules.format.sheet == run.plan.rules.format.sheet
+                && share
+        };
+        let other = runs[..index].iter().find(meets)?;
+        let what = format!(
+            "has readings in common with the run \"{}\"",
+            other.plan.label
+        );
+        let hint = "a reading belongs to one run: correct date, start and end";
+        Some(problem(campaign, &run.plan, &what, hint))
     })
 }
 
@@ -156,11 +229,11 @@ struct Rule<'l> {
 fn rate_run(
     campaign: &Campaign,
     index: usize,
-    log: Log,
+    piece: Piece,
     rule: Rule<'_>,
     notices: &mut Vec<Notice>,
 ) -> std::result::Result<(Run, Vec<Interval>), Problem> {
-    let mut run = prepare_run(campaign, campaign.runs[index].clone(), log, notices)?;
+    let mut run = prepare_run(campaign, piece.plan, piece.readings, notices)?;
     let readings = &run.readings;
     run.longest_gust_s = longest_gust_s(readings.wind_m_s.as_ref(), rule.limits);
     let around = Surroundings {
@@ -224,10 +297,7 @@ impl Assessment {
     /// Every file the report rests on, with its SHA-256: campaign file, logs, photo.
     pub fn inputs(&self) -> Vec<(String, String)> {
         let campaign = (CAMPAIGN_FILE.to_owned(), self.campaign.sha256.clone());
-        let logs = self
-            .runs
-            .iter()
-            .map(|run| (run.plan.log.clone(), run.sha256.clone()));
+        let logs = self.logs.iter().cloned();
         let photo = self.campaign.cooker.photo.iter();
         let photo = photo.map(|photo| (photo.name.clone(), sha256_hex(&photo.bytes)));
         std::iter::once(campaign).chain(logs).chain(photo).collect()

@@ -265,7 +265,7 @@ fn load_finding(limits: &Limits, runs: &[Run]) -> Option<Finding> {
         .iter()
         .filter(|run| run.on_line > 0)
         .filter(is_off)
-        .map(|run| format!("{} ({} kg/m²)", run.plan.log, fixed(run.load_kg_m2, 2)))
+        .map(|run| format!("{} ({} kg/m²)", run.plan.label, fixed(run.load_kg_m2, 2)))
         .collect();
     (!off.is_empty()).then(|| {
         indicative(
@@ -298,7 +298,7 @@ fn measurement_findings(campaign: &Campaign, runs: &[Run]) -> Vec<Finding> {
     let runs = contributing(runs);
     let without = |lacks: fn(&Run) -> bool| -> Vec<String> {
         let lacking = runs.iter().filter(|run| lacks(run));
-        lacking.map(|run| run.plan.log.clone()).collect()
+        lacking.map(|run| run.plan.label.clone()).collect()
     };
     let mut findings = Vec::new();
     let windless = without(|run| run.readings.wind_m_s.is_none());

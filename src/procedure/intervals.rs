@@ -251,7 +251,7 @@ mod tests {
     #[test]
     fn uneven_readings_are_weighted_by_time() {
         let series = Series {
-            time_us: at(&[0, 60, 600]),
+            time_us: at(&[0, 60, 600]).into(),
             value: vec![0.0, 10.0, 10.0],
         };
         let summary = summarise(&series, 0, 600 * US).unwrap();

@@ -1,6 +1,6 @@
 //! The published practice of cooker tests: ASAE S580.1.
 //!
-//! [`limits`] is its table of limits, [`run`] trims a log, [`intervals`] forms intervals from
+//! [`limits`] is its table of limits, [`split`] makes runs of a log of many days, [`run`] trims a log, [`intervals`] forms intervals from
 //! readings, [`screen`] sets aside those that the practice does not let one use,
 //! [`conformity`] weighs what is left, [`budget`] says how sure the figure is,
 //! [`cooking`] what it means for a pot of water; [`assess()`] runs them in this order.
@@ -13,6 +13,7 @@ pub mod intervals;
 pub mod limits;
 pub mod run;
 pub mod screen;
+pub mod split;
 
 pub use assess::{Assessment, assess};
 pub use run::Run;

@@ -9,7 +9,7 @@ use crate::campaign::Campaign;
 use crate::campaign::model::RunPlan;
 use crate::campaign::moment::Moment;
 use crate::error::Problem;
-use crate::logs::{Log, Readings};
+use crate::logs::Readings;
 use crate::notice::Notice;
 use crate::units::{local_clock, seconds_between, spoken_date, zoned};
 
@@ -40,8 +40,6 @@ pub struct Run {
     pub excluded: Vec<ExcludedSpan>,
     /// Longest time that the wind stayed over the gust limit, s.
     pub longest_gust_s: f64,
-    /// SHA-256 of the log.
-    pub sha256: String,
 }
 
 /// Trims a log to the run's start and end, and places the excluded spans in time.
@@ -55,11 +53,10 @@ pub struct Run {
 pub fn prepare_run(
     campaign: &Campaign,
     plan: RunPlan,
-    log: Log,
+    mut readings: Readings,
     notices: &mut Vec<Notice>,
 ) -> Result<Run, Problem> {
     let zone = &campaign.site.time_zone;
-    let mut readings = log.readings;
     let clock_date = plan.date.unwrap_or_else(|| first_date(&readings, zone));
     let resolve = |moment: &Moment| {
         moment.resolve_us(clock_date, zone).ok_or_else(|| {
@@ -108,7 +105,6 @@ pub fn prepare_run(
         holes: Vec::new(),
         excluded,
         longest_gust_s: 0.0,
-        sha256: log.sha256,
     };
     Ok(run)
 }
@@ -118,7 +114,8 @@ fn first_date(readings: &Readings, zone: &TimeZone) -> Date {
     zoned(first_us, zone).date()
 }
 
-fn problem(campaign: &Campaign, plan: &RunPlan, what: &str, hint: &str) -> Problem {
+/// A problem with a run in the campaign file.
+pub fn problem(campaign: &Campaign, plan: &RunPlan, what: &str, hint: &str) -> Problem {
     let problem = Problem::at(&campaign.file, what)
         .item(format!("[[run]] with log \"{}\"", plan.log))
         .hint(hint);
@@ -132,7 +129,7 @@ fn trim_notices(plan: &RunPlan, date: Date, trimmed: usize) -> Vec<Notice> {
     let mut notices = Vec::new();
     if trimmed > 0 {
         notices.push(Notice::ReadingsTrimmed {
-            log: plan.log.clone(),
+            log: plan.label.clone(),
             readings: trimmed,
         });
     }
@@ -140,7 +137,7 @@ fn trim_notices(plan: &RunPlan, date: Date, trimmed: usize) -> Vec<Notice> {
         && stated != date
     {
         notices.push(Notice::DateDiffers {
-            log: plan.log.clone(),
+            log: plan.label.clone(),
             stated: spoken_date(stated),
             found: spoken_date(date),
         });
@@ -155,7 +152,7 @@ pub fn run_notices(
     zone: &TimeZone,
     boiling_point_c: f64,
 ) -> Vec<Notice> {
-    let log = || run.plan.log.clone();
+    let log = || run.plan.label.clone();
     let mut notices = Vec::new();
     match intervals.first() {
         None => notices.push(Notice::NoIntervals { log: log() }),

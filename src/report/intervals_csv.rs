@@ -50,7 +50,7 @@ pub fn intervals_csv(assessment: &Assessment) -> Result<String> {
         let sun = interval.irradiance;
         table
             .write_record([
-                assessment.runs[interval.run].plan.log.clone(),
+                assessment.runs[interval.run].plan.label.clone(),
                 rfc3339(interval.start_us, zone),
                 rfc3339(interval.end_us, zone),
                 number(interval.duration_s),

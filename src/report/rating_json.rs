@@ -438,7 +438,7 @@ fn cooking_entry(cooking: &Cooking) -> CookingEntry {
 fn interval_entries(assessment: &Assessment) -> Vec<IntervalEntry> {
     let zone = &assessment.campaign.site.time_zone;
     let entry = |interval: &Interval| IntervalEntry {
-        run: assessment.runs[interval.run].plan.log.clone(),
+        run: assessment.runs[interval.run].plan.label.clone(),
         start: rfc3339(interval.start_us, zone),
         end: rfc3339(interval.end_us, zone),
         duration_s: interval.duration_s,

@@ -1,6 +1,6 @@
 //! A log that is wrong is refused with place and remedy.
 
-use crate::bench::{Bench, HEADER, heating, refuses_campaign, refuses_log, refuses_row, row};
+use crate::bench::{Bench, HEADER, refuses_campaign, refuses_log, refuses_row, row};
 use std::fs;
 
 #[test]
@@ -17,7 +17,7 @@ fn an_empty_log_is_refused() {
     for content in ["", "\n \r\n\n", "\u{feff}"] {
         refuses_log(content, &["is empty", "expected a header and readings"]);
     }
-    refuses_log("# Invented data\n", &["only remarks"]);
+    refuses_log("# Invented data\n", &["no header and readings"]);
 }
 
 #[test]
@@ -32,12 +32,12 @@ fn a_log_with_a_header_only_is_refused() {
 #[test]
 fn a_log_without_a_needed_column_is_refused_with_the_columns_that_are_there() {
     let bench = Bench::new();
-    bench.replace("mallee/day-2.csv", HEADER, "time,water_c,air,sun,breeze");
+    bench.replace("mallee/day-2.csv", HEADER, "time,water_c,shed,roof,breeze");
     bench.refuses(
         3,
         &[
-            "error: mallee/day-2.csv: has no column \"ambient_c\"",
-            "there are: \"time\", \"water_c\", \"air\", \"sun\", \"breeze\"",
+            "error: mallee/day-2.csv:2: has no column that is understood as ambient temperature",
+            "there are: \"time\", \"water_c\", \"shed\", \"roof\", \"breeze\"",
             "hint: ",
             "[columns] ambient_temperature",
         ],
@@ -75,16 +75,8 @@ fn a_column_that_is_there_twice_is_refused() {
 }
 
 #[test]
-fn a_log_with_semicolons_is_refused_with_a_remedy() {
-    refuses_log(
-        heating(15).replace(',', ";"),
-        &["day-2.csv:2: ", "semicolons", "commas"],
-    );
-}
-
-#[test]
 fn text_where_a_number_belongs_is_refused_with_line_and_column() {
-    for found in ["9l.4", "26,5", "n.a.", "inf", "1e999", "26.0 °C"] {
+    for found in ["9l.4", "26,5", "inf", "1e999", "26.0 °C"] {
         let row = row(15, 600);
         let cells: Vec<&str> = row.split(',').collect();
         let quoted = format!(
@@ -150,14 +142,13 @@ fn a_time_that_is_none_is_refused_with_its_line() {
     for (time, part) in [
         (
             "half past ten",
-            "found \"half past ten\", expected a date and time",
+            "found \"half past ten\", expected a time as",
         ),
-        ("2026-04-15", "expected a date and time"),
-        ("10:15:00", "expected a date and time"),
-        ("2026-04-31 10:15:00", "expected a date and time"),
-        ("2026-04-15 25:15:00", "expected a date and time"),
-        ("15.04.2026 10:15", "expected a date and time"),
-        ("0001-04-15 10:15:00", "expected a date and time"),
+        ("2026-04-15", "a date without a clock time"),
+        ("10:15:00", "expected a time as"),
+        ("2026-04-31 10:15:00", "expected a time as"),
+        ("2026-04-15 25:15:00", "expected a time as"),
+        ("0001-04-15 10:15:00", "expected a time as"),
         ("", "the time is missing"),
     ] {
         let spoiled = row.replacen("2026-04-15 10:15:00", time, 1) + " ";
@@ -257,30 +248,14 @@ fn a_log_without_one_valid_water_reading_is_refused() {
 #[test]
 fn bytes_that_are_no_text_are_refused() {
     let every_byte: Vec<u8> = (0..=255).cycle().take(5000).collect();
-    refuses_log(every_byte, &["binary data", "CSV in UTF-8"]);
+    refuses_log(every_byte, &["binary data", "CSV"]);
     let high_bytes: Vec<u8> = (128..=255).cycle().take(5000).collect();
-    refuses_log(high_bytes, &["not UTF-8", "CSV in UTF-8"]);
-    let mut latin_1 = heating(15).into_bytes();
-    latin_1.extend(b"\xb0C,,,,\n");
-    refuses_log(latin_1, &["day-2.csv:50: ", "not UTF-8", "CSV in UTF-8"]);
-}
-
-#[test]
-fn a_log_in_utf_16_is_refused() {
-    let big: Vec<u8> = heating(15)
-        .encode_utf16()
-        .flat_map(u16::to_be_bytes)
-        .collect();
-    let little: Vec<u8> = heating(15)
-        .encode_utf16()
-        .flat_map(u16::to_le_bytes)
-        .collect();
-    refuses_log([b"\xfe\xff".as_slice(), &big].concat(), &["CSV in UTF-8"]);
-    refuses_log(
-        [b"\xff\xfe".as_slice(), &little].concat(),
-        &["CSV in UTF-8"],
-    );
-    refuses_log(little, &["CSV in UTF-8"]);
+    refuses_log(high_bytes, &["no header"]);
+    // UTF-8 up to a damaged byte: another encoding would turn "é" into two letters.
+    let mut damaged = format!("{HEADER}\n# café\n").into_bytes();
+    damaged.extend(b"x".repeat(70_000));
+    damaged.extend(b"\n\xb0C,,,,\n");
+    refuses_log(damaged, &["day-2.csv:4: ", "not UTF-8 text", "encoding"]);
 }
 
 #[test]

@@ -11,7 +11,7 @@ use proptest::sample::{Index, select};
 use proptest::test_runner::TestCaseResult;
 use simmerline::campaign::{Campaign, read_campaign};
 use simmerline::error::Error;
-use simmerline::logs::read::read_bytes;
+use simmerline::logs::read::{Request, read_bytes};
 use simmerline::procedure::{Assessment, assess};
 use simmerline::report::figures::{power_line, residuals, run_day};
 use simmerline::report::intervals_csv::intervals_csv;
@@ -62,11 +62,11 @@ fn checked_campaign() -> (TempDir, Campaign) {
 /// Reads bytes as the log of a campaign, and rates and writes out what can be read.
 /// Whether it could be read.
 fn rate_bytes(campaign: &Campaign, bytes: &[u8]) -> std::result::Result<bool, TestCaseError> {
-    let (columns, zone) = (&campaign.columns, &campaign.site.time_zone);
-    let read = read_bytes(Path::new("day-1.csv"), "day-1.csv", bytes, columns, zone);
+    let request = Request::new(&campaign.runs[0].rules, &campaign.site.time_zone);
+    let read = read_bytes(Path::new("day-1.csv"), "day-1.csv", bytes, &request);
     match read {
         Ok(log) => {
-            let rated = assess(campaign.clone(), vec![log]);
+            let rated = assess(campaign.clone(), vec![log.into()]);
             let rated = rated.map_err(|error| TestCaseError::fail(error.to_string()))?;
             write_out(&rated)?;
             draw(&rated)?;

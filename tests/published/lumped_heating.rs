@@ -56,19 +56,19 @@ fn intervals_of_readings_every(step_s: i64) -> Vec<Interval> {
     let time_us: Vec<i64> = after_s.iter().map(|s| BEGIN_US + s * 1_000_000).collect();
     let level = |value: f64| {
         Some(Series {
-            time_us: time_us.clone(),
+            time_us: time_us.clone().into(),
             value: vec![value; time_us.len()],
         })
     };
     let readings = Readings {
         water_c: Series {
-            time_us: time_us.clone(),
+            time_us: time_us.clone().into(),
             value: after_s.iter().map(|s| water_c(*s as f64)).collect(),
         },
         ambient_c: level(AMBIENT_C),
         irradiance_w_m2: level(IRRADIANCE_W_M2),
         wind_m_s: level(0.3),
-        time_us,
+        time_us: time_us.clone().into(),
     };
     let site = Site {
         name: "Invented terrace".to_owned(),

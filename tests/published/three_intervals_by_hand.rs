@@ -52,7 +52,8 @@ fn intervals() -> Vec<Interval> {
     let series = |value: fn(&(i64, f64, f64, f64)) -> f64| Series {
         time_us: READINGS
             .map(|(after_s, ..)| BEGIN_US + after_s * 1_000_000)
-            .to_vec(),
+            .to_vec()
+            .into(),
         value: READINGS.iter().map(value).collect(),
     };
     let water_c = series(|reading| reading.1);

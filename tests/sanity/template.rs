@@ -3,7 +3,27 @@
 use simmerline::campaign::template::CAMPAIGN_TEMPLATE;
 
 /// Every table and key of the campaign file.
-const KEYS: [&str; 72] = [
+const KEYS: [&str; 92] = [
+    "units",
+    "format",
+    "weather",
+    "calibration",
+    "vessel_water_kg",
+    "sensitivity_uv_per_w_m2",
+    "sensitivity_ma_per_w_m2",
+    "encoding",
+    "delimiter",
+    "decimal_mark",
+    "thousands_mark",
+    "header_line",
+    "date_order",
+    "sheet",
+    "column",
+    "gain",
+    "offset",
+    "points",
+    "weather_clock_offset_s",
+    "split",
     "campaign",
     "cooker",
     "site",

@@ -56,7 +56,7 @@ fn run_part(assessment: &Assessment, index: usize, run: &Run) -> RunPart {
     };
     let summary = format!(
         "{}: {} from {} to {}, {} kg of water ({} kg/m²){re_aimed}. {}, {} used.",
-        run.plan.log,
+        run.plan.label,
         counted(run.readings.time_us.len(), "reading"),
         clock(first),
         clock(last),

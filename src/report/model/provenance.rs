@@ -85,7 +85,7 @@ fn deviations(assessment: &Assessment) -> Vec<String> {
             let reason = exclusion.reason.as_deref().unwrap_or("no reason given");
             deviations.push(format!(
                 "{}: {exclusion} excluded by the tester: {reason}.",
-                run.plan.log
+                run.plan.label
             ));
         }
     }

@@ -1,0 +1,590 @@
+//! One written date or time to its parts. Which number of `03/04/2026` is the month is
+//! left open here; [`super::times`] settles it for a whole column.
+//!
+//! Month and day names stand in `calendar.toml`.
+
+use std::collections::{HashMap, HashSet};
+use std::sync::LazyLock;
+
+use jiff::Timestamp;
+use jiff::civil::Date;
+use serde::Deserialize;
+
+use super::names::fold;
+use crate::campaign::model::DateOrder;
+
+/// Microseconds in a second, an hour and a day.
+pub const SECOND_US: i64 = 1_000_000;
+const HOUR_US: i64 = 3600 * SECOND_US;
+/// See [`SECOND_US`].
+pub const DAY_US: i64 = 24 * HOUR_US;
+
+/// Two-digit years from here on belong to the last century (POSIX `strptime`, %y).
+const LAST_CENTURY: i16 = 69;
+
+/// A time as written.
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq)]
+pub struct Written {
+    pub date: Option<WrittenDate>,
+    /// Time of day, µs since midnight; 24:00 is the end of the day.
+    pub clock_us: Option<i64>,
+    /// Offset from UTC, s, where one is written.
+    pub offset_s: Option<i32>,
+}
+
+/// A date as written.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum WrittenDate {
+    Known(Date),
+    Open(ThreeNumbers),
+}
+
+/// A date of three numbers, the first of which is no four-digit year.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct ThreeNumbers {
+    numbers: [i16; 3],
+    has_long_year: bool,
+    separator: char,
+}
+
+impl ThreeNumbers {
+    /// The date in one order, if there is such a day.
+    pub fn read(self, order: DateOrder) -> Option<Date> {
+        let [first, second, third] = self.numbers;
+        let (year, month, day) = match order {
+            DateOrder::YearMonthDay => (first, second, third),
+            DateOrder::DayMonthYear => (third, second, first),
+            DateOrder::MonthDayYear => (third, first, second),
+        };
+        let year_is_last = order != DateOrder::YearMonthDay;
+        let year = match (self.has_long_year, year_is_last) {
+            (true, true) => year,
+            (true, false) => return None,
+            (false, _) => full_year(year),
+        };
+        Date::new(year, i8::try_from(month).ok()?, i8::try_from(day).ok()?).ok()
+    }
+
+    /// Every order in which people write such a date and in which it is a day.
+    ///
+    /// Points stand between day, month and year only (DIN 1355-1, withdrawn, from
+    /// memory), and a two-digit year comes first between hyphens only: common practice,
+    /// no published source.
+    pub fn readings(self) -> Vec<(DateOrder, Date)> {
+        let usual: &[DateOrder] = match (self.separator, self.has_long_year) {
+            ('.', _) => &[DateOrder::DayMonthYear],
+            ('-', false) => &[
+                DateOrder::YearMonthDay,
+                DateOrder::DayMonthYear,
+                DateOrder::MonthDayYear,
+            ],
+            _ => &[DateOrder::DayMonthYear, DateOrder::MonthDayYear],
+        };
+        let read = |orders: &[DateOrder]| -> Vec<(DateOrder, Date)> {
+            let dates = orders
+                .iter()
+                .filter_map(|&order| Some((order, self.read(order)?)));
+            dates.collect()
+        };
+        let readings = read(usual);
+        if readings.is_empty() {
+            return read(&[DateOrder::YearMonthDay, DateOrder::MonthDayYear]);
+        }
+        readings
+    }
+}
+
+fn full_year(year: i16) -> i16 {
+    match year {
+        0..LAST_CENTURY => year + 2000,
+        LAST_CENTURY..=99 => year + 1900,
+        _ => year,
+    }
+}
+
+/// Reads a date, a clock time or both, in ISO 8601 or as people and loggers write
+/// them. `None` if it is neither.
+///
+/// ```
+/// use simmerline::logs::dates::{WrittenDate, read_written};
+/// let written = read_written("14 de marzo de 2026, 3:05 p. m.").unwrap();
+/// let day = jiff::civil::date(2026, 3, 14);
+/// assert_eq!(written.date, Some(WrittenDate::Known(day)));
+/// assert_eq!(written.clock_us, Some((15 * 60 + 5) * 60_000_000));
+/// ```
+pub fn read_written(text: &str) -> Option<Written> {
+    if let Some(written) = read_compact(text).or_else(|| read_instant(text)) {
+        return Some(written);
+    }
+    let folded = fold(text);
+    let mut tokens = tokens(&folded);
+    let clock = take_clock(&mut tokens)?;
+    let date = read_date(&tokens)?;
+    if date.is_none() && clock.is_none() {
+        return None;
+    }
+    let (clock_us, offset_s) = match clock {
+        Some((clock_us, offset_s)) => (Some(clock_us), offset_s),
+        None => (None, None),
+    };
+    Some(Written {
+        date,
+        clock_us,
+        offset_s,
+    })
+}
+
+/// `20260314`, `202603141020` and `20260314102000`, also with a `T` between.
+fn read_compact(text: &str) -> Option<Written> {
+    let digits = text.replacen(['T', 't'], "", 1);
+    if !digits.bytes().all(|b| b.is_ascii_digit()) || !matches!(digits.len(), 8 | 12 | 14) {
+        return None;
+    }
+    let number = |from: usize, to: usize| digits.get(from..to).and_then(|n| n.parse::<i16>().ok());
+    let year = number(0, 4).filter(|year| (1970..2100).contains(year))?;
+    let (month, day) = (number(4, 6)? as i8, number(6, 8)? as i8);
+    let date = Date::new(year, month, day).ok()?;
+    let clock_us = match digits.len() {
+        8 => None,
+        length => {
+            let second = if length == 14 { number(12, 14)? } else { 0 };
+            Some(clock_us(
+                number(8, 10)?.into(),
+                number(10, 12)?.into(),
+                second.into(),
+                0,
+            )?)
+        }
+    };
+    Some(Written {
+        date: Some(WrittenDate::Known(date)),
+        clock_us,
+        offset_s: None,
+    })
+}
+
+/// ISO 8601 with an offset, by the time library.
+fn read_instant(text: &str) -> Option<Written> {
+    let instant: Timestamp = text.parse().ok()?;
+    let utc = instant.to_zoned_datetime(jiff::tz::TimeZone::UTC);
+    let midnight = utc.date().to_datetime(jiff::civil::Time::midnight());
+    let since = utc.datetime().duration_since(midnight);
+    Some(Written {
+        date: Some(WrittenDate::Known(utc.date())),
+        clock_us: i64::try_from(since.as_micros()).ok(),
+        offset_s: Some(0),
+    })
+}
+
+/// A piece of a written time.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Token<'t> {
+    Number(&'t str),
+    Word(&'t str),
+    Mark(char),
+    Space,
+}
+
+fn tokens(text: &str) -> Vec<Token<'_>> {
+    let mut tokens = Vec::new();
+    let mut rest = text.trim();
+    while let Some(first) = rest.chars().next() {
+        let is_same = |c: char| {
+            (first.is_ascii_digit() && c.is_ascii_digit())
+                || (first.is_alphabetic() && c.is_alphabetic())
+                || (first.is_whitespace() && c.is_whitespace())
+        };
+        let mark_end = first.len_utf8();
+        let end = rest
+            .find(|c: char| !is_same(c))
+            .unwrap_or(rest.len())
+            .max(mark_end);
+        let (token, after) = rest.split_at(end);
+        tokens.push(match first {
+            _ if first.is_ascii_digit() => Token::Number(token),
+            _ if first.is_alphabetic() => Token::Word(token),
+            _ if first.is_whitespace() => Token::Space,
+            '−' | '–' => Token::Mark('-'),
+            mark => Token::Mark(mark),
+        });
+        rest = after;
+    }
+    tokens
+}
+
+/// Takes the clock time with what belongs to it out of the tokens; `None` inside if
+/// there is none, and outside if it is no time of day.
+#[allow(clippy::option_option, clippy::type_complexity)]
+fn take_clock(tokens: &mut Vec<Token<'_>>) -> Option<Option<(i64, Option<i32>)>> {
+    let is_clock = |at: usize| {
+        matches!(
+            (tokens.get(at), tokens.get(at + 1)),
+            (
+                Some(Token::Number(_)),
+                Some(Token::Mark(':') | Token::Word("h"))
+            )
+        )
+    };
+    let Some(start) = (0..tokens.len()).find(|&at| is_clock(at)) else {
+        return Some(None);
+    };
+    let number = |at: usize| match tokens.get(at) {
+        Some(Token::Number(text)) => text.parse::<i64>().ok(),
+        _ => None,
+    };
+    let is_separator = |at: usize| {
+        matches!(
+            tokens.get(at),
+            Some(Token::Mark(':') | Token::Word("h" | "m" | "min" | "mn"))
+        )
+    };
+    let mut end = start + 2;
+    let mut parts = [number(start)?, 0, 0];
+    for part in &mut parts[1..] {
+        let Some(value) = number(end) else { break };
+        *part = value;
+        end += 1;
+        if is_separator(end) {
+            end += 1;
+        }
+    }
+    if matches!(tokens.get(end), Some(Token::Word("s"))) {
+        end += 1;
+    }
+    let mut fraction_us = 0;
+    if let (Some(Token::Mark('.' | ',')), Some(Token::Number(digits))) =
+        (tokens.get(end), tokens.get(end + 1))
+    {
+        let micro: String = digits.chars().chain("000000".chars()).take(6).collect();
+        fraction_us = micro.parse().ok()?;
+        end += 2;
+    }
+    let half = take_half(tokens, &mut end);
+    let offset_s = take_offset(tokens, &mut end);
+    let [hour, minute, second] = parts;
+    let hour = match half {
+        None => hour,
+        Some(_) if !(1..=12).contains(&hour) => return None,
+        Some(Half::Am) => hour % 12,
+        Some(Half::Pm) => hour % 12 + 12,
+    };
+    let clock_us = clock_us(hour, minute, second, fraction_us)?;
+    tokens.drain(start..end);
+    Some(Some((clock_us, offset_s)))
+}
+
+fn clock_us(hour: i64, minute: i64, second: i64, fraction_us: i64) -> Option<i64> {
+    if hour > 24 || minute > 59 || second > 59 {
+        return None;
+    }
+    let seconds = hour * 3600 + minute * 60 + second;
+    let clock_us = seconds * SECOND_US + fraction_us;
+    (clock_us <= DAY_US).then_some(clock_us)
+}
+
+#[derive(Clone, Copy)]
+enum Half {
+    Am,
+    Pm,
+}
+
+/// AM or PM after a clock time, also as `p. m.`.
+fn take_half(tokens: &[Token<'_>], end: &mut usize) -> Option<Half> {
+    let mut letters = String::new();
+    for (index, token) in tokens.iter().enumerate().skip(*end) {
+        match token {
+            Token::Space => continue,
+            Token::Mark('.') if !letters.is_empty() => {}
+            Token::Word(word) if letters.len() + word.len() <= 2 => letters += word,
+            _ => break,
+        }
+        let half = match letters.as_str() {
+            _ if CALENDAR.am.contains(&letters) => Half::Am,
+            _ if CALENDAR.pm.contains(&letters) => Half::Pm,
+            _ => continue,
+        };
+        *end = index + 1;
+        if matches!(tokens.get(*end), Some(Token::Mark('.'))) {
+            *end += 1;
+        }
+        return Some(half);
+    }
+    None
+}
+
+/// `Z`, `UTC`, `+01:00`, `-0500` or `+1` after a clock time, s.
+fn take_offset(tokens: &[Token<'_>], end: &mut usize) -> Option<i32> {
+    let mut at = *end;
+    while tokens.get(at) == Some(&Token::Space) {
+        at += 1;
+    }
+    let is_named = matches!(tokens.get(at), Some(Token::Word("z" | "utc" | "gmt")));
+    at += usize::from(is_named);
+    let offset = signed_offset(&tokens[at.min(tokens.len())..]);
+    match offset {
+        Some((offset_s, used)) => {
+            *end = at + used;
+            Some(offset_s)
+        }
+        None if is_named => {
+            *end = at;
+            Some(0)
+        }
+        None => None,
+    }
+}
+
+fn signed_offset(tokens: &[Token<'_>]) -> Option<(i32, usize)> {
+    let (sign, digits) = match tokens {
+        [Token::Mark('+'), Token::Number(digits), ..] => (1, digits),
+        [Token::Mark('-'), Token::Number(digits), ..] => (-1, digits),
+        _ => return None,
+    };
+    let number = |text: &str| text.parse::<i32>().ok();
+    let (hours, minutes, used) = match (digits.len(), tokens.get(2), tokens.get(3)) {
+        (1 | 2, Some(Token::Mark(':')), Some(Token::Number(minutes))) => {
+            (number(digits)?, number(minutes)?, 4)
+        }
+        (1 | 2, ..) => (number(digits)?, 0, 2),
+        (4, ..) => (number(&digits[..2])?, number(&digits[2..])?, 2),
+        _ => return None,
+    };
+    (hours <= 14 && minutes < 60).then_some((sign * (hours * 60 + minutes) * 60, used))
+}
+
+/// An offset from UTC as it stands in a header: `UTC`, `GMT-5`, `+01:00`.
+pub fn read_zone(text: &str) -> Option<i32> {
+    let folded = fold(text);
+    let tokens = tokens(&folded);
+    let mut end = 0;
+    let offset_s = take_offset(&tokens, &mut end)?;
+    (end == tokens.len()).then_some(offset_s)
+}
+
+/// The date in what is left; `None` inside if nothing is, and outside if it is no date.
+#[allow(clippy::option_option)]
+fn read_date(tokens: &[Token<'_>]) -> Option<Option<WrittenDate>> {
+    let mut numbers: Vec<&str> = Vec::new();
+    let mut month = None;
+    let mut month_at = 0;
+    let mut separator = None;
+    for token in tokens {
+        match token {
+            Token::Number(digits) => numbers.push(digits),
+            Token::Mark(mark @ ('-' | '/' | '.')) if numbers.len() == 1 => {
+                separator = separator.or(Some(*mark));
+            }
+            Token::Space | Token::Mark('-' | '/' | '.' | ',' | '\'') => {}
+            Token::Mark(_) => return None,
+            Token::Word("t") => {}
+            Token::Word(word) if CALENDAR.ignored.contains(*word) => {}
+            Token::Word(word) => {
+                let named = CALENDAR.months.get(*word).copied();
+                if named.is_none() || month.is_some() {
+                    return None;
+                }
+                (month, month_at) = (named, numbers.len());
+            }
+        }
+    }
+    if numbers.is_empty() && month.is_none() {
+        return Some(None);
+    }
+    let value = |text: &str| text.parse::<i16>().ok();
+    if let Some(month) = month {
+        let [first, second] = numbers[..] else {
+            return None;
+        };
+        let year_first = month_at > 0 && (first.len() == 4 || value(first)? > 31);
+        let (year, day) = if year_first {
+            (first, second)
+        } else {
+            (second, first)
+        };
+        let full = if year.len() == 4 {
+            value(year)?
+        } else {
+            full_year(value(year)?)
+        };
+        let date = Date::new(full, month, i8::try_from(value(day)?).ok()?).ok()?;
+        return Some(Some(WrittenDate::Known(date)));
+    }
+    let [first, second, third] = numbers[..] else {
+        return None;
+    };
+    let small = |text: &str| text.len() <= 2;
+    if first.len() == 4 && small(second) && small(third) {
+        let number = |text: &str| value(text).and_then(|n| i8::try_from(n).ok());
+        let date = Date::new(value(first)?, number(second)?, number(third)?).ok()?;
+        return Some(Some(WrittenDate::Known(date)));
+    }
+    let has_long_year = third.len() == 4;
+    if !small(first) || !small(second) || !(small(third) || has_long_year) {
+        return None;
+    }
+    let open = ThreeNumbers {
+        numbers: [value(first)?, value(second)?, value(third)?],
+        has_long_year,
+        separator: separator.unwrap_or(' '),
+    };
+    let is_a_day = !open.readings().is_empty();
+    is_a_day.then_some(Some(WrittenDate::Open(open)))
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct CalendarFile {
+    months: HashMap<String, Vec<Vec<String>>>,
+    weekdays: HashMap<String, Vec<String>>,
+    connectors: HashMap<String, Vec<String>>,
+    am: Words,
+    pm: Words,
+}
+
+#[derive(Deserialize)]
+struct Words {
+    words: Vec<String>,
+}
+
+struct Calendar {
+    months: HashMap<String, i8>,
+    /// Names of days, and words between the parts of a date.
+    ignored: HashSet<String>,
+    am: HashSet<String>,
+    pm: HashSet<String>,
+}
+
+static CALENDAR: LazyLock<Calendar> = LazyLock::new(|| {
+    let file: CalendarFile =
+        toml::from_str(include_str!("calendar.toml")).expect("calendar.toml is checked by a test");
+    let months = file.months.into_values().flat_map(|year| (1..).zip(year));
+    let months = months.flat_map(|(month, names)| names.into_iter().map(move |name| (name, month)));
+    let ignored = file
+        .weekdays
+        .into_values()
+        .chain(file.connectors.into_values());
+    let joined = |words: Words| {
+        words
+            .words
+            .iter()
+            .map(|word| word.replace(' ', ""))
+            .collect()
+    };
+    Calendar {
+        months: months.collect(),
+        ignored: ignored.flatten().collect(),
+        am: joined(file.am),
+        pm: joined(file.pm),
+    }
+});
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    const CLOCK: i64 = (10 * 60 + 20) * 60 * SECOND_US;
+
+    fn day(year: i16, month: i8, day: i8) -> Date {
+        jiff::civil::date(year, month, day)
+    }
+
+    #[test]
+    fn a_month_is_named_in_five_languages() {
+        for text in [
+            "14 March 2026 10:20",
+            "Sat, Mar 14, 2026 10:20 AM",
+            "14-Mar-26 10:20:00",
+            "14 de marzo de 2026 10:20",
+            "14 mars 2026 à 10h20",
+            "14. März 2026, 10:20 Uhr",
+            "14 de março de 2026 10:20",
+            "2026 Mar 14 10:20",
+        ] {
+            let written = read_written(text).unwrap_or_else(|| panic!("{text}"));
+            assert_eq!(
+                written.date,
+                Some(WrittenDate::Known(day(2026, 3, 14))),
+                "{text}"
+            );
+            assert_eq!(written.clock_us, Some(CLOCK), "{text}");
+        }
+    }
+
+    #[test]
+    fn each_language_has_twelve_months_and_no_name_means_two() {
+        let file: CalendarFile = toml::from_str(include_str!("calendar.toml")).unwrap();
+        let mut seen = HashMap::new();
+        for year in file.months.values() {
+            assert_eq!(year.len(), 12);
+            for (month, names) in year.iter().enumerate() {
+                for name in names {
+                    assert_eq!(&fold(name), name);
+                    assert_eq!(*seen.entry(name.clone()).or_insert(month), month, "{name}");
+                }
+            }
+        }
+    }
+
+    #[test]
+    fn noon_and_midnight_of_the_twelve_hour_clock() {
+        let clock = |text: &str| read_written(text).and_then(|written| written.clock_us);
+        assert_eq!(clock("12:00 AM"), Some(0));
+        assert_eq!(clock("12:30 pm"), Some(12 * HOUR_US + HOUR_US / 2));
+        assert_eq!(clock("1:00 p.m."), Some(13 * HOUR_US));
+        assert_eq!(clock("01:00PM"), Some(13 * HOUR_US));
+        assert_eq!(clock("1:00 p. m."), Some(13 * HOUR_US));
+        assert_eq!(clock("13:00 PM"), None);
+        assert_eq!(clock("24:00"), Some(DAY_US));
+        assert_eq!(clock("25:00"), None);
+        assert_eq!(clock("10:60"), None);
+    }
+
+    #[test]
+    fn three_numbers_keep_every_order_that_people_write() {
+        let orders = |text: &str| match read_written(text).unwrap().date.unwrap() {
+            WrittenDate::Known(_) => Vec::new(),
+            WrittenDate::Open(open) => open.readings(),
+        };
+        let (april, march) = (day(2026, 4, 3), day(2026, 3, 4));
+        assert_eq!(
+            orders("03/04/2026"),
+            [
+                (DateOrder::DayMonthYear, april),
+                (DateOrder::MonthDayYear, march)
+            ]
+        );
+        assert_eq!(orders("03.04.2026"), [(DateOrder::DayMonthYear, april)]);
+        assert_eq!(
+            orders("14/03/26"),
+            [(DateOrder::DayMonthYear, day(2026, 3, 14))]
+        );
+        assert_eq!(orders("26-03-14").len(), 2);
+        assert_eq!(read_written("45/45/2026"), None);
+    }
+
+    #[test]
+    fn offsets_are_read_where_they_stand() {
+        let offset = |text: &str| read_written(text).unwrap().offset_s;
+        assert_eq!(offset("14/03/2026 10:20 +01:00"), Some(3600));
+        assert_eq!(offset("14/03/2026 10:20:00 UTC"), Some(0));
+        assert_eq!(offset("14/03/2026 10:20 GMT-5"), Some(-18_000));
+        assert_eq!(offset("14/03/2026 10:20"), None);
+        assert_eq!(read_zone("UTC-05:00"), Some(-18_000));
+        assert_eq!(read_zone("local"), None);
+    }
+
+    #[test]
+    fn numbers_and_words_are_no_time() {
+        for text in [
+            "21.8",
+            "",
+            "end of data",
+            "10",
+            "2026",
+            "14 Foo 2026",
+            "2026-13-14",
+        ] {
+            assert_eq!(read_written(text), None, "{text}");
+        }
+    }
+}

@@ -1,0 +1,361 @@
+//! The logs of each run put together: each quantity keeps the readings of one log.
+
+use std::collections::BTreeSet;
+use std::path::{Path, PathBuf};
+use std::rc::Rc;
+
+use jiff::civil::Date;
+
+use super::account::Account;
+use super::columns::{Quantity, Role, quoted};
+use super::read::{FileLog, Request, read_file};
+use super::readings::Readings;
+use crate::campaign::Campaign;
+use crate::campaign::model::{LogRules, RunPlan};
+use crate::campaign::moment::Moment;
+use crate::error::{Error, Problem, Problems, Result};
+use crate::notice::Notice;
+
+/// What the logs of a run hold.
+#[derive(Debug, Clone, Default)]
+pub struct Log {
+    /// Name and SHA-256 of each file.
+    pub inputs: Vec<(String, String)>,
+    /// Valid readings in order of time.
+    pub readings: Readings,
+    /// How each file was read.
+    pub accounts: Vec<Account>,
+    /// What a reader should know.
+    pub notices: Vec<Notice>,
+}
+
+/// Reads the logs of all runs, in the order of the campaign file; one that several runs
+/// name is read once.
+///
+/// # Errors
+/// [`Error::Input`] with the problems of all logs together; [`Error::Campaign`] for a
+/// calibration of a column that no log has.
+pub fn read_logs(campaign: &Campaign) -> Result<Vec<Log>> {
+    let mut shelf = Shelf {
+        campaign,
+        read: Vec::new(),
+        calibrated: BTreeSet::new(),
+        columns: BTreeSet::new(),
+    };
+    let mut logs = Vec::new();
+    let mut problems = Problems::default();
+    for run in &campaign.runs {
+        match shelf.read_run(run) {
+            Ok(log) => logs.push(log),
+            Err(Error::Input(of_run)) => problems.extend(of_run),
+            Err(other) => return Err(other),
+        }
+    }
+    if !problems.is_empty() {
+        return Err(Error::Input(problems));
+    }
+    shelf.check_calibrations()?;
+    Ok(logs)
+}
+
+/// Logs that have been read, for the runs that name them again.
+struct Shelf<'c> {
+    campaign: &'c Campaign,
+    read: Vec<Shelved>,
+    /// Columns that a calibration was used for, in lower case.
+    calibrated: BTreeSet<String>,
+    /// Columns of numbers that were read.
+    columns: BTreeSet<String>,
+}
+
+struct Shelved {
+    path: PathBuf,
+    role: Role,
+    rules: LogRules,
+    clock_offset_us: i64,
+    log: Rc<FileLog>,
+}
+
+impl Shelf<'_> {
+    fn read_run(&mut self, run: &RunPlan) -> Result<Log> {
+        let role = match run.weather {
+            None => Role::Whole,
+            Some(_) => Role::Cooker,
+        };
+        let file = File {
+            path: &run.path,
+            name: &run.log,
+            role,
+            rules: &run.rules,
+            clock_offset_us: 0,
+            vessel_water_kg: &run.vessel_water_kg,
+            is_shared: run.shares_log,
+        };
+        let cooker = self.read(file, run);
+        let weather = run.weather.as_ref().map(|weather| {
+            let file = File {
+                path: &weather.path,
+                name: &weather.log,
+                role: Role::Weather,
+                rules: &weather.rules,
+                clock_offset_us: weather.clock_offset_us,
+                vessel_water_kg: &[],
+                is_shared: self.is_named_twice(&weather.path),
+            };
+            self.read(file, run)
+        });
+        match (cooker, weather.transpose()) {
+            (Ok(cooker), Ok(None)) => Ok(alone(cooker, run, self.campaign)),
+            (Ok(cooker), Ok(Some(weather))) => together(&cooker, &weather, run, self.campaign),
+            (Err(Error::Input(mut problems)), Err(Error::Input(more))) => {
+                problems.extend(more);
+                Err(Error::Input(problems))
+            }
+            (Err(error), _) | (_, Err(error)) => Err(error),
+        }
+    }
+
+    fn is_named_twice(&self, path: &Path) -> bool {
+        let weather = self
+            .campaign
+            .runs
+            .iter()
+            .filter_map(|run| run.weather.as_ref());
+        weather.filter(|weather| weather.path == path).count() > 1
+    }
+
+    /// Reads a log, or takes it from the shelf. A log of several runs is first read
+    /// without the date of any of them.
+    fn read(&mut self, file: File<'_>, run: &RunPlan) -> Result<Rc<FileLog>> {
+        let is_it = |shelved: &&Shelved| {
+            shelved.path == file.path
+                && shelved.role == file.role
+                && shelved.rules == *file.rules
+                && shelved.clock_offset_us == file.clock_offset_us
+        };
+        if let Some(shelved) = self.read.iter().find(is_it) {
+            return Ok(Rc::clone(&shelved.log));
+        }
+        let dated = || self.read_file(file, run.date, run.start);
+        let log = if file.is_shared {
+            match self.read_file(file, None, None) {
+                Ok(log) => {
+                    let log = Rc::new(log);
+                    self.read.push(Shelved {
+                        path: file.path.to_path_buf(),
+                        role: file.role,
+                        rules: file.rules.clone(),
+                        clock_offset_us: file.clock_offset_us,
+                        log: Rc::clone(&log),
+                    });
+                    log
+                }
+                Err(_) if run.date.is_some() || run.start.is_some() => Rc::new(dated()?),
+                Err(error) => return Err(error),
+            }
+        } else {
+            Rc::new(dated()?)
+        };
+        let columns = log.account.columns.iter();
+        self.columns
+            .extend(columns.map(|column| column.header.clone()));
+        self.calibrated
+            .extend(log.calibrated.iter().map(|header| header.to_lowercase()));
+        Ok(log)
+    }
+
+    fn read_file(
+        &self,
+        file: File<'_>,
+        date: Option<Date>,
+        start: Option<Moment>,
+    ) -> Result<FileLog> {
+        let request = Request {
+            role: file.role,
+            rules: file.rules,
+            zone: &self.campaign.site.time_zone,
+            date,
+            start,
+            clock_offset_us: file.clock_offset_us,
+            calibrations: &self.campaign.calibrations,
+            sensitivity: self.campaign.instruments.sensitivity,
+            vessel_water_kg: file.vessel_water_kg,
+        };
+        read_file(file.path, file.name, &request)
+    }
+
+    fn check_calibrations(&self) -> Result<()> {
+        let mut problems = Problems::default();
+        for (index, calibration) in self.campaign.calibrations.iter().enumerate() {
+            if !self.calibrated.contains(&calibration.column.to_lowercase()) {
+                let columns: Vec<String> = self.columns.iter().cloned().collect();
+                let what = format!(
+                    "no log has a column \"{}\" that is read; there are: {}",
+                    calibration.column,
+                    quoted(&columns)
+                );
+                let item = format!("[[calibration]] {}, column", index + 1);
+                problems.push(Problem::at(&self.campaign.file, what).item(item).hint(
+                    "write the header of the sensor's column as it stands in the log, unit included",
+                ));
+            }
+        }
+        if problems.is_empty() {
+            Ok(())
+        } else {
+            Err(Error::Campaign(problems))
+        }
+    }
+}
+
+#[derive(Clone, Copy)]
+struct File<'f> {
+    path: &'f Path,
+    name: &'f str,
+    role: Role,
+    rules: &'f LogRules,
+    clock_offset_us: i64,
+    vessel_water_kg: &'f [f64],
+    is_shared: bool,
+}
+
+/// The part of a log that is the run's, if it has a date and shares the log with others.
+fn own_part(readings: Readings, run: &RunPlan, campaign: &Campaign) -> Readings {
+    let Some(date) = run.date.filter(|_| run.shares_log) else {
+        return readings;
+    };
+    let zone = &campaign.site.time_zone;
+    let midnight = |date: Date| {
+        zone.to_timestamp(date.at(0, 0, 0, 0))
+            .map(|at| at.as_microsecond())
+    };
+    match (midnight(date), date.tomorrow().and_then(midnight)) {
+        (Ok(from), Ok(to)) => readings.part(from, to - 1),
+        _ => readings,
+    }
+}
+
+/// A run with a single log.
+fn alone(log: Rc<FileLog>, run: &RunPlan, campaign: &Campaign) -> Log {
+    let mut log = Log::from(Rc::unwrap_or_clone(log));
+    log.readings = own_part(log.readings, run, campaign);
+    log
+}
+
+impl From<FileLog> for Log {
+    fn from(file: FileLog) -> Self {
+        let mut notices = file.notices;
+        let name = &file.account.log;
+        for quantity in Quantity::ALL {
+            if !file.quantities.contains(&quantity) && !file.account.not_read.is_empty() {
+                notices.push(Notice::ColumnNotFound {
+                    log: name.clone(),
+                    quantity: quantity.name(),
+                    ignored: file.account.not_read.clone(),
+                });
+            }
+        }
+        Log {
+            inputs: vec![(name.clone(), file.sha256)],
+            readings: file.readings,
+            accounts: vec![file.account],
+            notices,
+        }
+    }
+}
+
+/// A run with a log beside the cooker and one of the weather: what the first does not
+/// hold is taken from the second, as far as the first reaches. Nothing is interpolated,
+/// so no value is invented where either has a hole.
+fn together(
+    cooker: &FileLog,
+    weather: &FileLog,
+    run: &RunPlan,
+    campaign: &Campaign,
+) -> Result<Log> {
+    let weather_name = &weather.account.log;
+    let mut readings = own_part(cooker.readings.clone(), run, campaign);
+    let (first, last) = match (readings.time_us.first(), readings.time_us.last()) {
+        (Some(first), Some(last)) => (*first, *last),
+        _ => (i64::MAX, i64::MIN),
+    };
+    let around = weather.readings.part(first, last);
+    if around.time_us.is_empty() && !readings.time_us.is_empty() {
+        let what = "has no reading while the cooker's log runs";
+        let problem = Problem::at(&run.path.with_file_name(weather_name), what);
+        let hint = "check the dates, the time zone (time_zone under [weather.format]) and weather_clock_offset_s";
+        return Err(Error::Input(problem.hint(hint).into()));
+    }
+    let mut notices = cooker.notices.clone();
+    notices.extend(weather.notices.iter().cloned());
+    let mut take = |quantity: Quantity, own: &mut Option<_>, other: Option<_>| {
+        let has = |log: &FileLog| log.quantities.contains(&quantity);
+        if own.is_some() && has(weather) {
+            notices.push(Notice::QuantityInBoth {
+                log: run.log.clone(),
+                weather: weather_name.clone(),
+                quantity: quantity.name(),
+            });
+        } else if own.is_none() {
+            *own = other;
+        }
+        if !has(cooker) && !has(weather) {
+            let columns = [&cooker.account.not_read[..], &weather.account.not_read[..]].concat();
+            notices.push(Notice::ColumnNotFound {
+                log: run.log.clone(),
+                quantity: quantity.name(),
+                ignored: columns,
+            });
+        }
+    };
+    take(Quantity::Ambient, &mut readings.ambient_c, around.ambient_c);
+    take(
+        Quantity::Irradiance,
+        &mut readings.irradiance_w_m2,
+        around.irradiance_w_m2,
+    );
+    take(Quantity::Wind, &mut readings.wind_m_s, around.wind_m_s);
+    check_together(cooker, weather, &readings, run)?;
+    Ok(Log {
+        inputs: vec![
+            (run.log.clone(), cooker.sha256.clone()),
+            (weather_name.clone(), weather.sha256.clone()),
+        ],
+        readings,
+        accounts: vec![cooker.account.clone(), weather.account.clone()],
+        notices,
+    })
+}
+
+/// What neither log holds.
+fn check_together(
+    cooker: &FileLog,
+    weather: &FileLog,
+    readings: &Readings,
+    run: &RunPlan,
+) -> Result<()> {
+    let mut problems = Problems::default();
+    let both = || format!("{} and {}", run.log, weather.account.log);
+    for (key, name) in &cooker.absent {
+        if weather.absent.contains(&(*key, name.clone())) {
+            let what = format!("neither of {} has a column \"{name}\"", both());
+            let hint = format!("correct it under [columns] {key} in campaign.toml");
+            problems.push(Problem::at(&run.path, what).hint(hint));
+        }
+    }
+    if readings.ambient_c.is_none() && problems.is_empty() {
+        let columns = [&cooker.account.not_read[..], &weather.account.not_read[..]].concat();
+        let what = format!(
+            "neither of {} has an ambient temperature; not read: {}",
+            both(),
+            quoted(&columns)
+        );
+        let hint = "name its column under [columns] ambient_temperature in campaign.toml";
+        problems.push(Problem::at(&run.path, what).hint(hint));
+    }
+    if problems.is_empty() {
+        Ok(())
+    } else {
+        Err(Error::Input(problems))
+    }
+}

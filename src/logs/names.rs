@@ -1,0 +1,494 @@
+//! What a column's header means, and in which unit.
+//!
+//! The names stand in `synonyms.toml`, which says how to add one.
+
+use std::collections::{BTreeMap, HashMap, HashSet};
+use std::sync::LazyLock;
+
+use serde::Deserialize;
+use unicode_normalization::UnicodeNormalization;
+use unicode_normalization::char::is_combining_mark;
+
+use super::dates::read_zone;
+use crate::measure::{Kind, Unit};
+
+/// What a column can be.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Deserialize)]
+#[serde(rename_all = "lowercase")]
+pub enum Meaning {
+    /// Date and clock time.
+    Time,
+    Date,
+    /// A clock time; alone, also date and time, or a number.
+    Clock,
+    Elapsed,
+    Water,
+    Ambient,
+    Irradiance,
+    Wind,
+}
+
+impl Meaning {
+    /// The kinds of unit in which it is logged.
+    pub fn kinds(self) -> &'static [Kind] {
+        match self {
+            Meaning::Water | Meaning::Ambient => &[Kind::Temperature],
+            Meaning::Irradiance => &[Kind::Irradiance, Kind::Voltage, Kind::Current],
+            Meaning::Wind => &[Kind::Speed],
+            _ => &[Kind::Time],
+        }
+    }
+
+    /// In words.
+    pub fn describe(self) -> &'static str {
+        match self {
+            Meaning::Time => "time",
+            Meaning::Date => "date",
+            Meaning::Clock => "clock time",
+            Meaning::Elapsed => "elapsed time",
+            Meaning::Water => "water temperature",
+            Meaning::Ambient => "ambient temperature",
+            Meaning::Irradiance => "irradiance",
+            Meaning::Wind => "wind speed",
+        }
+    }
+}
+
+/// What a name means.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Recognised {
+    /// One thing; the name without numbers and filler tells sensors of one kind.
+    As { meaning: Meaning, base: String },
+    /// One of these, which must not be guessed.
+    OneOf(Vec<Meaning>),
+    /// Something that is not needed.
+    Other,
+    /// Nothing that is known.
+    Unknown,
+}
+
+/// A header taken apart.
+#[derive(Debug, Clone, PartialEq)]
+pub struct HeaderName {
+    pub recognised: Recognised,
+    pub unit: Option<Unit>,
+    /// Text where a unit is expected that is none.
+    pub not_a_unit: Option<String>,
+}
+
+/// Lower case without accents; ß as ss.
+pub fn fold(text: &str) -> String {
+    if text.is_ascii() {
+        return text.to_ascii_lowercase();
+    }
+    let lower = text.to_lowercase().replace('ß', "ss");
+    lower.nfd().filter(|c| !is_combining_mark(*c)).collect()
+}
+
+/// Takes a header apart: name and unit, of which either may be missing.
+pub fn read_header(header: &str) -> HeaderName {
+    let found = |recognised, unit| HeaderName {
+        recognised,
+        unit,
+        not_a_unit: None,
+    };
+    let brackets = bracketed(header);
+    for (name, inside) in &brackets {
+        if let Some((recognised, unit)) = with_unit(name, inside) {
+            return found(recognised, Some(unit));
+        }
+    }
+    if brackets
+        .iter()
+        .any(|(_, inside)| is_of_something_else(inside))
+    {
+        return found(Recognised::Other, None);
+    }
+    let whole = recognise(header, false);
+    if whole != Recognised::Unknown {
+        let unit = match &whole {
+            Recognised::As {
+                meaning: Meaning::Elapsed,
+                ..
+            } => unit_among_words(header),
+            _ => None,
+        };
+        return found(whole, unit);
+    }
+    for (name, suffix) in suffixes(header) {
+        if let Some((recognised, unit)) = with_unit(name, suffix) {
+            return found(recognised, Some(unit));
+        }
+    }
+    for (name, inside) in brackets {
+        let recognised = recognise(&name, true);
+        let is_time = |meaning: Meaning| meaning.kinds() == [Kind::Time];
+        let not_a_unit = match &recognised {
+            Recognised::Unknown => continue,
+            Recognised::As { meaning, .. } if is_time(*meaning) => None,
+            // A unit, but of another kind: the temperature of a pyranometer.
+            _ if Unit::parse(&inside, &Kind::ALL).is_some() => {
+                return found(Recognised::Other, None);
+            }
+            _ => Some(inside),
+        };
+        return HeaderName {
+            recognised,
+            unit: None,
+            not_a_unit,
+        };
+    }
+    found(recognise(header, true), None)
+}
+
+/// The unit in a header whose quantity is known already.
+pub fn unit_of(header: &str, kinds: &[Kind]) -> Option<Unit> {
+    let in_brackets = bracketed(header).into_iter().map(|(_, inside)| inside);
+    let at_end = suffixes(header).map(|(_, suffix)| suffix.to_owned());
+    in_brackets
+        .chain(at_end)
+        .find_map(|text| Unit::parse(&text, kinds))
+}
+
+/// The offset from UTC that the header of a time column states, s.
+pub fn zone_of(header: &str) -> Option<i32> {
+    let in_brackets = bracketed(header).into_iter().map(|(_, inside)| inside);
+    let at_end = suffixes(header).map(|(_, suffix)| suffix.to_owned());
+    let whole = std::iter::once(header.to_owned());
+    in_brackets
+        .chain(at_end)
+        .chain(whole)
+        .find_map(|text| read_zone(&text))
+}
+
+/// Units of what is no reading of a cooker test.
+const OTHER_UNITS: [&str; 12] = [
+    "%", "% rh", "lux", "lx", "hpa", "mbar", "kpa", "wh/m2", "kwh/m2", "mj/m2", "wh", "kwh",
+];
+
+fn is_of_something_else(unit: &str) -> bool {
+    OTHER_UNITS.contains(&fold(unit).trim().replace('²', "2").as_str())
+}
+
+/// Name and unit, where the unit fits what the name means.
+fn with_unit(name: &str, unit: &str) -> Option<(Recognised, Unit)> {
+    let recognised = recognise(name, false);
+    let kinds: Vec<Kind> = match &recognised {
+        Recognised::As { meaning, .. } => meaning.kinds().to_vec(),
+        Recognised::OneOf(meanings) => meanings.iter().flat_map(|m| m.kinds()).copied().collect(),
+        Recognised::Other | Recognised::Unknown => return None,
+    };
+    Some((recognised, Unit::parse(unit, &kinds)?))
+}
+
+fn unit_among_words(header: &str) -> Option<Unit> {
+    let folded = fold(header);
+    let mut words = folded.split(|c: char| !c.is_alphanumeric());
+    words.find_map(|word| Unit::parse(word, &[Kind::Time]))
+}
+
+/// Each bracketed part with the header around it, the last first.
+fn bracketed(header: &str) -> Vec<(String, String)> {
+    let mut parts = Vec::new();
+    let mut open: Vec<usize> = Vec::new();
+    for (at, character) in header.char_indices() {
+        match character {
+            '(' | '[' | '{' => open.push(at),
+            ')' | ']' | '}' => {
+                // Only the outermost: W/(m²) is one unit.
+                if let (Some(start), true) = (open.pop(), open.is_empty()) {
+                    let around = format!("{} {}", &header[..start], &header[at + 1..]);
+                    parts.push((around, header[start + 1..at].to_owned()));
+                }
+            }
+            _ => {}
+        }
+    }
+    parts.reverse();
+    parts
+}
+
+/// Ways to cut a unit off the end: after a comma, slash or underline; after a space, if
+/// it has more than one letter.
+fn suffixes(header: &str) -> impl Iterator<Item = (&str, &str)> {
+    header.char_indices().filter_map(move |(at, character)| {
+        let is_cut = matches!(character, ',' | ';' | '/' | '_' | '-' | '|' | ':')
+            || character.is_whitespace();
+        if !is_cut || at == 0 {
+            return None;
+        }
+        let suffix = header[at + character.len_utf8()..].trim();
+        let letters = suffix
+            .chars()
+            .filter(|c| c.is_alphanumeric() || *c == '°')
+            .count();
+        let is_letter = letters == 1 && character.is_whitespace();
+        (!suffix.is_empty() && !is_letter).then_some((&header[..at], suffix))
+    })
+}
+
+/// What a name means. `with_letters`: a single letter a to d at its end may be a
+/// channel's, as in "Pot A".
+fn recognise(name: &str, with_letters: bool) -> Recognised {
+    let folded = fold(name);
+    let words: Vec<&str> = folded
+        .split(|c: char| !c.is_alphanumeric())
+        .filter(|word| !word.is_empty())
+        .collect();
+    let table = &*TABLE;
+    let is_number = |word: &str| word.bytes().all(|b| b.is_ascii_digit());
+    let keep = |words: &[&str]| -> Vec<String> {
+        let kept = words
+            .iter()
+            .filter(|w| !is_number(w) && !table.filler.contains(**w));
+        kept.map(|word| (*word).to_owned()).collect()
+    };
+    let bare: Vec<&str> = words
+        .iter()
+        .map(|word| {
+            if is_number(word) {
+                *word
+            } else {
+                word.trim_end_matches(|c: char| c.is_ascii_digit())
+            }
+        })
+        .collect();
+    let without_numbers: Vec<String> = bare
+        .iter()
+        .filter(|word| !is_number(word))
+        .map(|word| (*word).to_owned())
+        .collect();
+    let mut tries = vec![
+        words.iter().map(|w| (*w).to_owned()).collect(),
+        keep(&words),
+        keep(&bare),
+    ];
+    if with_letters {
+        let last = bare
+            .last()
+            .is_some_and(|word| matches!(*word, "a" | "b" | "c" | "d"));
+        if last && bare.len() > 1 {
+            tries.push(keep(&bare[..bare.len() - 1]));
+        }
+    }
+    tries.push(without_numbers);
+    let is_of_heat = words
+        .iter()
+        .any(|word| word.starts_with("temper") || *word == "temp");
+    for tried in &tries {
+        let key = tried.join(" ");
+        if let Some(&meaning) = table.names.get(&key) {
+            if is_of_heat && matches!(meaning, Meaning::Irradiance | Meaning::Wind) {
+                // The temperature of the pyranometer.
+                return Recognised::Other;
+            }
+            return Recognised::As { meaning, base: key };
+        }
+        if let Some(meanings) = table.ambiguous.get(&key) {
+            return Recognised::OneOf(meanings.clone());
+        }
+        if table.other.contains(&key) {
+            return Recognised::Other;
+        }
+    }
+    // Nothing but filler: "CH1 temp".
+    if keep(&bare).is_empty()
+        && let Some(meanings) = bare.iter().find_map(|word| table.ambiguous.get(*word))
+    {
+        return Recognised::OneOf(meanings.clone());
+    }
+    Recognised::Unknown
+}
+
+type ByLanguage = BTreeMap<String, Vec<String>>;
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct SynonymFile {
+    filler: ByLanguage,
+    time: ByLanguage,
+    date: ByLanguage,
+    clock: ByLanguage,
+    elapsed: ByLanguage,
+    water: ByLanguage,
+    ambient: ByLanguage,
+    irradiance: ByLanguage,
+    wind: ByLanguage,
+    other: ByLanguage,
+    ambiguous: AmbiguousTable,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct AmbiguousTable {
+    names: Vec<AmbiguousName>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct AmbiguousName {
+    name: String,
+    could_be: Vec<Meaning>,
+}
+
+impl SynonymFile {
+    fn read() -> Self {
+        toml::from_str(include_str!("synonyms.toml")).expect("synonyms.toml is checked by a test")
+    }
+
+    fn meanings(&self) -> [(Meaning, &ByLanguage); 8] {
+        [
+            (Meaning::Time, &self.time),
+            (Meaning::Date, &self.date),
+            (Meaning::Clock, &self.clock),
+            (Meaning::Elapsed, &self.elapsed),
+            (Meaning::Water, &self.water),
+            (Meaning::Ambient, &self.ambient),
+            (Meaning::Irradiance, &self.irradiance),
+            (Meaning::Wind, &self.wind),
+        ]
+    }
+}
+
+struct Table {
+    filler: HashSet<String>,
+    names: HashMap<String, Meaning>,
+    ambiguous: HashMap<String, Vec<Meaning>>,
+    other: HashSet<String>,
+}
+
+static TABLE: LazyLock<Table> = LazyLock::new(|| {
+    let file = SynonymFile::read();
+    let all = |names: &ByLanguage| names.values().flatten().cloned().collect();
+    let names = file.meanings().into_iter().flat_map(|(meaning, names)| {
+        let names = names.values().flatten();
+        names.map(move |name| (name.clone(), meaning))
+    });
+    let ambiguous = file.ambiguous.names.iter();
+    Table {
+        filler: all(&file.filler),
+        names: names.collect(),
+        ambiguous: ambiguous
+            .map(|row| (row.name.clone(), row.could_be.clone()))
+            .collect(),
+        other: all(&file.other),
+    }
+});
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn meaning(header: &str) -> Option<Meaning> {
+        match read_header(header).recognised {
+            Recognised::As { meaning, .. } => Some(meaning),
+            _ => None,
+        }
+    }
+
+    #[test]
+    fn no_two_quantities_claim_one_name() {
+        let file = SynonymFile::read();
+        let mut owner: HashMap<&str, String> = HashMap::new();
+        let mut claim = |name: &'static str, owned_by: String| {
+            let owned = owner.entry(name).or_insert_with(|| owned_by.clone());
+            assert_eq!(*owned, owned_by, "\"{name}\" is claimed twice");
+        };
+        let leak = |name: &String| -> &'static str { name.clone().leak() };
+        for (meaning, names) in file.meanings() {
+            for name in names.values().flatten() {
+                claim(leak(name), format!("{meaning:?}"));
+            }
+        }
+        for name in file.other.values().flatten() {
+            claim(leak(name), "other".to_owned());
+        }
+        for row in &file.ambiguous.names {
+            claim(leak(&row.name), "ambiguous".to_owned());
+        }
+    }
+
+    #[test]
+    fn every_name_is_found_under_what_claims_it() {
+        let file = SynonymFile::read();
+        for (meaning, names) in file.meanings() {
+            for name in names.values().flatten() {
+                assert_eq!(&fold(name), name, "not normalised");
+                let found = recognise(name, false);
+                assert!(
+                    matches!(&found, Recognised::As { meaning: m, .. } if *m == meaning),
+                    "\"{name}\" is {found:?}, not {meaning:?}"
+                );
+            }
+        }
+    }
+
+    #[test]
+    fn headers_in_five_languages_are_understood() {
+        let cases = [
+            ("Water temperature (°C)", Meaning::Water),
+            ("water_c", Meaning::Water),
+            ("T_amb [°C]", Meaning::Ambient),
+            ("Temperatura del agua, °C", Meaning::Water),
+            ("Température de l'eau (°C)", Meaning::Water),
+            ("Wassertemperatur / °C", Meaning::Water),
+            ("Lufttemperatur in °C", Meaning::Ambient),
+            ("Temperatura ambiente [ºC]", Meaning::Ambient),
+            ("irradiance_w_m2", Meaning::Irradiance),
+            ("Einstrahlung (W/m²)", Meaning::Irradiance),
+            ("Radiación solar W/m2", Meaning::Irradiance),
+            ("wind_m_s", Meaning::Wind),
+            ("Windgeschwindigkeit km/h", Meaning::Wind),
+            ("Vitesse du vent (m/s)", Meaning::Wind),
+            ("Velocidade do vento", Meaning::Wind),
+            ("Date Time", Meaning::Time),
+            ("Fecha y hora", Meaning::Time),
+            ("time", Meaning::Clock),
+            ("Elapsed time (s)", Meaning::Elapsed),
+        ];
+        for (header, expected) in cases {
+            assert_eq!(meaning(header), Some(expected), "{header}");
+        }
+    }
+
+    #[test]
+    fn a_unit_is_cut_off_where_it_fits_the_name() {
+        let unit = |header: &str| read_header(header).unit.map(Unit::symbol);
+        assert_eq!(unit("Water (°F)"), Some("°F"));
+        assert_eq!(unit("water_c"), Some("°C"));
+        assert_eq!(unit("wind_m_s"), Some("m/s"));
+        assert_eq!(unit("Solar radiation, W/m^2"), Some("W/m²"));
+        assert_eq!(unit("Pyranometer (mV)"), Some("mV"));
+        assert_eq!(unit("T_a"), None);
+        assert_eq!(meaning("T_a"), Some(Meaning::Ambient));
+        assert_eq!(unit("Elapsed (min)"), Some("min"));
+        assert_eq!(unit("elapsed_s"), Some("s"));
+        assert_eq!(
+            read_header("Wind (furlongs)").not_a_unit.as_deref(),
+            Some("furlongs")
+        );
+        assert_eq!(zone_of("Time (UTC-05:00)"), Some(-18_000));
+    }
+
+    #[test]
+    fn a_header_that_could_be_two_things_is_not_guessed() {
+        for header in [
+            "Temperature",
+            "Temperature 1 (°C)",
+            "T2",
+            "TC1",
+            "Temp_2",
+            "CH1 temp",
+        ] {
+            let found = read_header(header).recognised;
+            assert!(matches!(found, Recognised::OneOf(_)), "{header}: {found:?}");
+        }
+        for header in ["Wind direction", "Humidity (%)", "Battery (V)"] {
+            assert_eq!(
+                read_header(header).recognised,
+                Recognised::Other,
+                "{header}"
+            );
+        }
+    }
+}

@@ -1,0 +1,185 @@
+//! A log's bytes, from a file or from memory, unpacked on the way.
+
+use std::fs::File;
+use std::io::{self, Cursor, Read};
+use std::path::Path;
+
+use flate2::read::MultiGzDecoder;
+use sha2::{Digest, Sha256};
+
+use crate::error::Problem;
+use crate::hash::hex;
+
+/// A compressed log may unpack to this many times its size …
+const LARGEST_EXPANSION: u64 = 200;
+/// … and to this many bytes in any case.
+const ALWAYS_UNPACKED: u64 = 16 << 20;
+
+/// Bytes that are looked at to tell what a file is.
+pub const HEAD: usize = 64 << 10;
+
+/// Where a log's bytes are.
+#[derive(Debug, Clone, Copy)]
+pub enum Source<'s> {
+    File(&'s Path),
+    Bytes(&'s [u8]),
+}
+
+/// What the bytes are packed in.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Container {
+    Plain,
+    Gzip,
+    /// A zip archive: .xlsx or .ods.
+    Spreadsheet,
+    /// The spreadsheet files of before 2007.
+    OldSpreadsheet,
+}
+
+impl<'s> Source<'s> {
+    /// The raw bytes, from the start.
+    ///
+    /// # Errors
+    /// That of the file system.
+    pub fn open(self) -> io::Result<Box<dyn Read + 's>> {
+        Ok(match self {
+            Source::File(path) => Box::new(File::open(path)?),
+            Source::Bytes(bytes) => Box::new(Cursor::new(bytes)),
+        })
+    }
+
+    /// Number of raw bytes.
+    ///
+    /// # Errors
+    /// That of the file system.
+    pub fn size(self) -> io::Result<u64> {
+        Ok(match self {
+            Source::File(path) => path.metadata()?.len(),
+            Source::Bytes(bytes) => bytes.len() as u64,
+        })
+    }
+
+    /// What the bytes are packed in, by their first ones.
+    ///
+    /// # Errors
+    /// That of the file system.
+    pub fn container(self) -> io::Result<Container> {
+        let mut first = Vec::new();
+        self.open()?.take(8).read_to_end(&mut first)?;
+        Ok(if first.starts_with(b"\x1f\x8b") {
+            Container::Gzip
+        } else if first.starts_with(b"PK\x03\x04") {
+            Container::Spreadsheet
+        } else if first.starts_with(b"\xd0\xcf\x11\xe0\xa1\xb1\x1a\xe1") {
+            Container::OldSpreadsheet
+        } else {
+            Container::Plain
+        })
+    }
+
+    /// The bytes of text, unpacked where they are compressed, but never more of them
+    /// than a log of that size can hold.
+    ///
+    /// # Errors
+    /// That of the file system.
+    pub fn open_text(self) -> io::Result<Box<dyn Read + 's>> {
+        if self.container()? != Container::Gzip {
+            return self.open();
+        }
+        let most = ALWAYS_UNPACKED.max(self.size()?.saturating_mul(LARGEST_EXPANSION));
+        Ok(Box::new(Bounded {
+            inner: MultiGzDecoder::new(self.open()?),
+            left: most,
+        }))
+    }
+
+    /// SHA-256 of the raw bytes, lower-case hex.
+    ///
+    /// # Errors
+    /// That of the file system.
+    pub fn sha256(self) -> io::Result<String> {
+        let mut hasher = Sha256::new();
+        let mut source = self.open()?;
+        let mut block = vec![0; 1 << 20];
+        loop {
+            match source.read(&mut block)? {
+                0 => return Ok(hex(&hasher.finalize())),
+                read => hasher.update(&block[..read]),
+            }
+        }
+    }
+}
+
+/// Fails rather than hand out more bytes than it was allowed.
+struct Bounded<R> {
+    inner: R,
+    left: u64,
+}
+
+impl<R: Read> Read for Bounded<R> {
+    fn read(&mut self, buffer: &mut [u8]) -> io::Result<usize> {
+        let read = self.inner.read(buffer)?;
+        match self.left.checked_sub(read as u64) {
+            Some(left) => self.left = left,
+            None => return Err(io::Error::other(TOO_MUCH)),
+        }
+        Ok(read)
+    }
+}
+
+/// What a log that unpacks to too much fails with.
+const TOO_MUCH: &str = "it unpacks to far more than a log of its size can hold";
+
+/// A failure to read, as a problem.
+pub fn unreadable(path: &Path, error: &io::Error) -> Problem {
+    let hint = match error.kind() {
+        io::ErrorKind::UnexpectedEof | io::ErrorKind::InvalidInput | io::ErrorKind::InvalidData => {
+            "the compressed file is damaged or cut off: copy it again, or unpack it first"
+        }
+        io::ErrorKind::Other => "unpack the file yourself, and look at what is in it",
+        _ => "check that it is a file and that you may read it",
+    };
+    Problem::at(path, format!("cannot be read ({error})")).hint(hint)
+}
+
+#[cfg(test)]
+mod tests {
+    use std::io::Write;
+
+    use flate2::Compression;
+    use flate2::write::GzEncoder;
+
+    use super::*;
+
+    fn gzip(bytes: &[u8]) -> Vec<u8> {
+        let mut encoder = GzEncoder::new(Vec::new(), Compression::best());
+        encoder.write_all(bytes).unwrap();
+        encoder.finish().unwrap()
+    }
+
+    #[test]
+    fn a_compressed_log_is_unpacked_and_hashed_as_it_lies() {
+        let packed = gzip(b"time,water_c\n");
+        let source = Source::Bytes(&packed);
+        assert_eq!(source.container().unwrap(), Container::Gzip);
+        let mut text = String::new();
+        source
+            .open_text()
+            .unwrap()
+            .read_to_string(&mut text)
+            .unwrap();
+        assert_eq!(text, "time,water_c\n");
+        assert_eq!(source.sha256().unwrap(), crate::hash::sha256_hex(&packed));
+    }
+
+    #[test]
+    fn a_bomb_is_stopped() {
+        let packed = gzip(&vec![b'0'; 64 << 20]);
+        assert!(packed.len() < 100_000);
+        let unpacked = io::copy(
+            &mut Source::Bytes(&packed).open_text().unwrap(),
+            &mut io::sink(),
+        );
+        assert!(unpacked.unwrap_err().to_string().contains("unpacks"));
+    }
+}

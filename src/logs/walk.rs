@@ -1,0 +1,387 @@
+//! Goes through the rows of a log: which are readings, and what is wrong with the rest.
+
+use std::path::Path;
+
+use super::account::{Skip, Skipped};
+use super::cells::{Cell, Marks, read_cell};
+use super::columns::{ColumnMap, Sensor, number_alone};
+use super::frame::FrameBuilder;
+use super::layout::Layout;
+use super::table::{Row, RowFault, Rows};
+use super::times::{TimeFault, TimeReader, TimeRules};
+use crate::campaign::model::Delimiter;
+use crate::error::{Problem, Problems};
+
+/// Rows that are kept back until it is known whether readings follow them.
+const MOST_PENDING: usize = 1000;
+/// A cell that starts with a digit and has so many of them was meant to be a time.
+const DIGITS_OF_A_TIME: usize = 4;
+
+/// How the cells of a log are read.
+#[derive(Clone, Copy)]
+pub struct Reading<'r> {
+    pub path: &'r Path,
+    pub layout: &'r Layout,
+    pub map: &'r ColumnMap,
+    pub marks: Marks,
+    pub times: &'r TimeRules,
+}
+
+/// What the rows held.
+pub struct Walked {
+    pub frame: FrameBuilder,
+    pub rows: usize,
+    pub skipped: Skipped,
+    /// Fault values by sensor.
+    pub faults: Vec<usize>,
+}
+
+impl Layout {
+    /// Brings a row into the shape of the header, where spaces separate cells and a
+    /// time holds one.
+    pub fn fit(&self, row: &mut Row, map: &ColumnMap) {
+        let is_spaced = matches!(
+            self.delimiter,
+            Some(Delimiter::Space | Delimiter::WideSpace)
+        );
+        if is_spaced && map.time.clock.is_none() {
+            row.join(map.time.first, self.header.len());
+        }
+    }
+
+    /// Whether a row has the cells that the header names.
+    pub fn fits(&self, row: &Row) -> bool {
+        row.len() >= self.header.len()
+            && (row.len() == self.header.len() || row.filled() <= self.header.len())
+    }
+
+    fn is_header(&self, row: &Row) -> bool {
+        let words = |text: &str| text.split_whitespace().collect::<Vec<_>>().join(" ");
+        row.filled() == self.header.len()
+            && self
+                .header
+                .iter()
+                .zip(row.iter())
+                .all(|(header, cell)| *header == words(cell))
+    }
+}
+
+/// Why the rows gave no readings.
+pub enum WalkFault {
+    /// What is wrong with them, in their order.
+    Rows(Problems),
+    /// A row could not be had; what was wrong with those before it.
+    Row(RowFault, Problems),
+}
+
+/// Puts every reading into a frame.
+///
+/// # Errors
+/// [`WalkFault`].
+pub fn walk(rows: &mut Rows<'_>, reading: Reading<'_>) -> Result<Walked, WalkFault> {
+    let mut walker = Walker {
+        reading,
+        times: TimeReader::new(reading.times, &reading.map.time),
+        walked: Walked {
+            frame: FrameBuilder::new(reading.map.sensors.len()),
+            rows: 0,
+            skipped: Skipped::default(),
+            faults: vec![0; reading.map.sensors.len()],
+        },
+        values: vec![None; reading.map.sensors.len()],
+        pending: Vec::new(),
+        problems: Problems::default(),
+    };
+    let mut row = Row::default();
+    loop {
+        match rows.next(&mut row) {
+            Ok(true) => walker.take(&mut row),
+            Ok(false) => break,
+            Err(fault) => {
+                walker.fail_pending();
+                return Err(WalkFault::Row(fault, walker.problems));
+            }
+        }
+    }
+    walker.finish(rows.is_open_ended()).map_err(WalkFault::Rows)
+}
+
+/// A row that is no reading, and is a fault only if readings follow it.
+struct Pending {
+    line: u64,
+    problem: Problem,
+    /// It was meant to be a reading.
+    is_reading: bool,
+    is_short: bool,
+}
+
+struct Walker<'w> {
+    reading: Reading<'w>,
+    times: TimeReader<'w>,
+    walked: Walked,
+    values: Vec<Option<f64>>,
+    pending: Vec<Pending>,
+    problems: Problems,
+}
+
+impl Walker<'_> {
+    fn skip(&mut self, reason: Skip, line: u64) {
+        self.walked.skipped.add(reason, line);
+    }
+
+    fn take(&mut self, row: &mut Row) {
+        let layout = self.reading.layout;
+        if row.line <= layout.header_line {
+            if row.line < layout.header_line && row.filled() > 0 {
+                self.skip(Skip::BeforeHeader, row.line);
+            }
+            return;
+        }
+        layout.fit(row, self.reading.map);
+        if row.spans_lines
+            && row.swallows(
+                layout.header.len(),
+                layout.delimiter.unwrap_or(Delimiter::Comma),
+            )
+        {
+            self.fail_pending();
+            let problem = RowFault::OpenQuote(row.line).problem(self.reading.path, None);
+            return self.problems.push(problem);
+        }
+        let mut unread = TimeFault::Blank;
+        if layout.fits(row) && !row.cell(self.reading.map.time.first).is_empty() {
+            // What nearly every row is.
+            match self.times.read_us(row) {
+                Ok(time_us) => return self.read(row, time_us),
+                Err(fault @ (TimeFault::Unreadable | TimeFault::Blank | TimeFault::NoClock)) => {
+                    unread = fault;
+                }
+                Err(fault) => {
+                    self.fail_pending();
+                    let problem = self.time_problem(row, &fault);
+                    return self.problems.push(problem);
+                }
+            }
+        }
+        self.set_aside(row, &unread);
+    }
+
+    /// A row that is no reading as it stands.
+    fn set_aside(&mut self, row: &Row, unread: &TimeFault) {
+        let Reading { layout, map, .. } = self.reading;
+        let line = row.line;
+        if row.filled() == 0 {
+            return self.skip(Skip::Blank, line);
+        }
+        if row.is_remark() {
+            return self.skip(Skip::Remark, line);
+        }
+        if layout.is_header(row) {
+            for row in std::mem::take(&mut self.pending) {
+                self.skip(Skip::BeforeHeaderAgain, row.line);
+            }
+            return self.skip(Skip::HeaderAgain, line);
+        }
+        let is_units =
+            |(_, units): &(u64, Vec<String>)| units.iter().map(String::as_str).eq(row.iter());
+        if layout.units.as_ref().is_some_and(is_units) {
+            return self.skip(Skip::UnitsRow, line);
+        }
+        if layout.preamble.contains(&row.shown()) {
+            return self.skip(Skip::BeforeHeaderAgain, line);
+        }
+        let time = row.cell(map.time.first);
+        let digits = time.bytes().filter(u8::is_ascii_digit).count();
+        let fits = layout.fits(row);
+        let looks_like_a_time =
+            digits >= DIGITS_OF_A_TIME && time.starts_with(|c: char| c.is_ascii_digit());
+        let is_reading = match fits {
+            true if *unread == TimeFault::Blank => map
+                .sensors
+                .iter()
+                .all(|sensor| self.cell(sensor, row) != Cell::Unreadable),
+            true => looks_like_a_time,
+            false => looks_like_a_time || self.times.read_us(row).is_ok(),
+        };
+        if self.walked.rows == 0 && !is_reading {
+            return self.skip(Skip::BetweenHeaderAndReadings, line);
+        }
+        let problem = if fits {
+            self.time_problem(row, unread)
+        } else {
+            self.shape_problem(row)
+        };
+        self.pending.push(Pending {
+            line,
+            problem,
+            is_reading,
+            is_short: row.len() < layout.header.len(),
+        });
+        if self.pending.len() > MOST_PENDING {
+            self.fail_pending();
+        }
+    }
+
+    fn read(&mut self, row: &Row, time_us: i64) {
+        self.fail_pending();
+        self.walked.rows += 1;
+        for (index, sensor) in self.reading.map.sensors.iter().enumerate() {
+            self.values[index] = match self.cell(sensor, row) {
+                Cell::Number(reading) => Some(sensor.value(reading)),
+                Cell::Missing => None,
+                Cell::Fault => {
+                    self.walked.faults[index] += 1;
+                    None
+                }
+                Cell::Unreadable => {
+                    self.problems.push(self.number_problem(sensor, row));
+                    None
+                }
+            };
+        }
+        self.walked.frame.push(time_us, self.values.iter().copied());
+    }
+
+    fn cell(&self, sensor: &Sensor, row: &Row) -> Cell {
+        let text = row.cell(sensor.column);
+        let text = if sensor.has_unit_in_cells {
+            number_alone(text)
+        } else {
+            text
+        };
+        read_cell(text, self.reading.marks)
+    }
+
+    /// Readings follow: what was kept back is at fault.
+    fn fail_pending(&mut self) {
+        for pending in self.pending.drain(..) {
+            self.problems.push(pending.problem);
+        }
+    }
+
+    fn finish(mut self, is_open_ended: bool) -> Result<Walked, Problems> {
+        let last = self.pending.len().saturating_sub(1);
+        let has_readings = self.walked.rows > 0;
+        for (index, row) in std::mem::take(&mut self.pending).into_iter().enumerate() {
+            if has_readings && index == last && is_open_ended && row.is_short {
+                self.skip(Skip::CutOff, row.line);
+            } else if has_readings && !row.is_reading {
+                self.skip(Skip::Footer, row.line);
+            } else {
+                self.problems.push(row.problem);
+            }
+        }
+        if !has_readings && self.problems.is_empty() {
+            self.problems.push(
+                Problem::at(self.reading.path, "has a header and no readings").hint(
+                    "write the readings below the header, or copy the log from the logger again",
+                ),
+            );
+        }
+        if self.problems.is_empty() {
+            Ok(self.walked)
+        } else {
+            Err(self.problems)
+        }
+    }
+
+    fn shape_problem(&self, row: &Row) -> Problem {
+        let expected = self.reading.layout.header.len();
+        let found = if row.len() < expected {
+            row.len()
+        } else {
+            row.filled()
+        };
+        let what = format!("found {found} cells, expected {expected} as in the header");
+        let hint = match self.reading.layout.delimiter {
+            Some(Delimiter::Comma) if found > expected => {
+                "delete what is too much; a decimal comma splits a number in two where commas separate the cells: save the log with semicolons or tabs between them"
+            }
+            _ => "complete or delete the row",
+        };
+        Problem::at(self.reading.path, what)
+            .line(row.line)
+            .hint(hint)
+    }
+
+    fn number_problem(&self, sensor: &Sensor, row: &Row) -> Problem {
+        let text = row.cell(sensor.column);
+        let what = format!(
+            "found \"{}\", expected a number in {}",
+            shortened(text),
+            sensor.unit.symbol()
+        );
+        let Marks { decimal, thousands } = self.reading.marks;
+        let looks_marked = text
+            .bytes()
+            .all(|b| b.is_ascii_digit() || b"., '-+".contains(&b) || !b.is_ascii())
+            && text.contains(['.', ',', '\'', ' ', '\u{a0}', '\u{202f}']);
+        let hint = match (looks_marked, decimal, thousands) {
+            (true, _, None) => format!(
+                "the decimal mark here is \"{decimal}\"; if the number has thousands, declare their mark as thousands_mark under [format] in campaign.toml; if not, declare decimal_mark"
+            ),
+            (_, '.', _) => {
+                "correct the number, with a decimal point, or leave the cell blank".to_owned()
+            }
+            _ => {
+                "correct the number, with a decimal comma as in the others, or leave the cell blank"
+                    .to_owned()
+            }
+        };
+        Problem::at(self.reading.path, what)
+            .line(row.line)
+            .item(format!("column \"{}\"", sensor.header))
+            .hint(hint)
+    }
+
+    fn time_problem(&self, row: &Row, fault: &TimeFault) -> Problem {
+        let columns = &self.reading.map.time;
+        let found = shortened(&columns.text(row));
+        let (what, hint) = match fault {
+            TimeFault::Blank => (
+                "the time is missing".to_owned(),
+                "write the time as 2026-03-14 10:20:00, or delete the row",
+            ),
+            TimeFault::Unreadable => (
+                format!(
+                    "found \"{found}\", expected {}",
+                    self.reading.times.expected()
+                ),
+                "correct the time, or write all of them as 2026-03-14 10:20:00; time zones other than UTC are written as an offset",
+            ),
+            TimeFault::NoClock => (
+                format!("found \"{found}\", a date without a clock time"),
+                "write the time as 2026-03-14 10:20:00; if the clock time has a column of its own, name both under [columns]: time = [\"Date\", \"Clock\"]",
+            ),
+            TimeFault::Skipped => (
+                format!("found \"{found}\", which the clocks of the site's zone skipped"),
+                "check site.time_zone; a logger kept on one offset all year wants that offset, such as time_zone = \"-05:00\" under [format]",
+            ),
+            TimeFault::TwoWays([first, second]) => (
+                format!("found \"{found}\", which is {first} or {second}"),
+                "write date_order under [format] in campaign.toml",
+            ),
+            TimeFault::NotInOrder(order) => (
+                format!("found \"{found}\", which is no day in the order {order}"),
+                "correct the date, or date_order under [format] in campaign.toml; all dates of a log stand in one order",
+            ),
+            TimeFault::GoesBack => (
+                format!("found \"{found}\", earlier than the row above"),
+                "rows with a clock time only stand in order of time; write 24-hour times, or AM and PM",
+            ),
+        };
+        Problem::at(self.reading.path, what)
+            .line(row.line)
+            .item(format!("column \"{}\"", columns.header))
+            .hint(hint)
+    }
+}
+
+/// A cell as it is quoted in a message.
+pub fn shortened(text: &str) -> String {
+    const LONGEST: usize = 40;
+    match text.char_indices().nth(LONGEST) {
+        Some((end, _)) => format!("{}…", text[..end].escape_debug()),
+        None => text.escape_debug().to_string(),
+    }
+}
