@@ -3,7 +3,10 @@
 use super::args::CheckOptions;
 use super::terminal::{Align, print, print_error, table};
 use crate::campaign::find::find_campaigns;
+use unicode_width::UnicodeWidthStr;
+
 use crate::error::Result;
+use crate::logs::account::alike;
 use crate::procedure::conformity::Level;
 use crate::procedure::run::clock_ahead_of_sun_h;
 use crate::procedure::screen::Reason;
@@ -77,6 +80,35 @@ fn describe(assessment: &Assessment) -> String {
     }
     for notice in &assessment.notices {
         text += &format!("  {notice}\n");
+    }
+    text + &how_read(assessment)
+}
+
+/// How each log was read, those that are written alike together.
+fn how_read(assessment: &Assessment) -> String {
+    let mut text = "\nHow the logs were read\n".to_owned();
+    for (index, group) in alike(&assessment.accounts).into_iter().enumerate() {
+        if index > 0 {
+            text.push('\n');
+        }
+        let form = group[0].form();
+        let logs = group.iter().map(|account| account.log.as_str());
+        let labels = form.iter().map(|(label, _)| label.as_str()).chain(logs);
+        let width = labels.map(UnicodeWidthStr::width).max().unwrap_or(0);
+        let mut row = |label: &str, what: &str| {
+            let blanks = " ".repeat(width - label.width());
+            text += &format!("  {label}{blanks}  {what}\n");
+        };
+        for account in &group {
+            let zone = &assessment.campaign.site.time_zone;
+            row(&account.log, &account.readings(zone));
+            for left_out in account.skipped.describe() {
+                row("", &left_out);
+            }
+        }
+        for (label, what) in &form {
+            row(label, what);
+        }
     }
     text
 }

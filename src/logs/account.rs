@@ -2,8 +2,11 @@
 
 use std::collections::BTreeMap;
 
+use jiff::tz::TimeZone;
+
 use super::columns::Sensor;
 use crate::campaign::model::Curve;
+use crate::units::{counted, short, zoned};
 
 /// At most so many lines are listed for one reason; the rest are counted.
 const LISTED_LINES: usize = 12;
@@ -92,7 +95,7 @@ impl Skipped {
             .iter()
             .map(|(reason, (_, count))| {
                 let noun = if *count == 1 { "line" } else { "lines" };
-                format!("{noun} {}: {}", self.lines(*reason), reason.describe())
+                format!("{noun} {} left out: {}", self.lines(*reason), reason.describe())
             })
             .collect()
     }
@@ -110,6 +113,8 @@ pub struct Account {
     /// Header of the time, how times are written, and their zone.
     pub time_header: String,
     pub time_format: String,
+    /// A time of it.
+    pub time_example: String,
     pub time_zone: String,
     /// Added to the times, s.
     pub clock_offset_s: f64,
@@ -123,6 +128,81 @@ pub struct Account {
     /// Median time from one reading to the next, s; `None` with a single one.
     pub step_s: Option<f64>,
     pub skipped: Skipped,
+}
+
+impl Account {
+    /// How the log is written, a fact a row: what it is, and how it was understood.
+    pub fn form(&self) -> Vec<(String, String)> {
+        let mut rows = vec![
+            (
+                "form".to_owned(),
+                format!(
+                    "{}; header on line {}; decimal {}",
+                    self.written_in, self.header_line, self.decimal_mark
+                ),
+            ),
+            (
+                quoted(&self.time_header),
+                format!(
+                    "time: {}, as in \"{}\"; zone {}",
+                    self.time_format, self.time_example, self.time_zone
+                ),
+            ),
+        ];
+        if self.clock_offset_s != 0.0 {
+            let offset = format!("{} s added to all times", short(self.clock_offset_s));
+            rows.push(("clock".to_owned(), offset));
+        }
+        let columns = self.columns.iter();
+        rows.extend(columns.map(|column| (quoted(&column.header), column.describe())));
+        if !self.not_read.is_empty() {
+            let headers: Vec<String> = self.not_read.iter().map(|header| quoted(header)).collect();
+            rows.push(("not read".to_owned(), headers.join(", ")));
+        }
+        rows
+    }
+
+    /// The readings: how many, from when to when, how often.
+    pub fn readings(&self, zone: &TimeZone) -> String {
+        let from = zoned(self.first_us, zone);
+        let to = zoned(self.last_us, zone);
+        let last = if from.date() == to.date() { "%H:%M:%S" } else { "%Y-%m-%d %H:%M:%S" };
+        let step = match self.step_s {
+            Some(step_s) => format!(", mostly one every {} s", short(step_s)),
+            None => String::new(),
+        };
+        format!(
+            "{} from {} to {}{step}",
+            counted(self.readings, "reading"),
+            from.strftime("%Y-%m-%d %H:%M:%S"),
+            to.strftime(last),
+        )
+    }
+
+    /// Whether another log is written in the same way.
+    fn is_like(&self, other: &Account) -> bool {
+        let written_alike = Account {
+            time_example: self.time_example.clone(),
+            ..other.clone()
+        };
+        self.form() == written_alike.form()
+    }
+}
+
+fn quoted(header: &str) -> String {
+    format!("\"{header}\"")
+}
+
+/// The logs, those that are written in one way together.
+pub fn alike(accounts: &[Account]) -> Vec<Vec<&Account>> {
+    let mut groups: Vec<Vec<&Account>> = Vec::new();
+    for account in accounts {
+        match groups.iter_mut().find(|group| group[0].is_like(account)) {
+            Some(group) => group.push(account),
+            None => groups.push(vec![account]),
+        }
+    }
+    groups
 }
 
 /// How one column was understood.
@@ -200,7 +280,7 @@ mod tests {
         for line in [1, 2, 3, 7] {
             skipped.add(Skip::BeforeHeader, line);
         }
-        assert_eq!(skipped.describe(), ["lines 1–3, 7: before the header"]);
+        assert_eq!(skipped.describe(), ["lines 1–3, 7 left out: before the header"]);
         for line in 0..40 {
             skipped.add(Skip::Remark, 10 + 2 * line);
         }

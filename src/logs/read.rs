@@ -236,6 +236,7 @@ fn read_opened(
     }
     log.account.header_line = layout.header_line;
     log.account.time_format = times.describe();
+    log.account.time_example = times.example().to_owned();
     log.account.time_zone = times.describe_zone();
     Ok(log)
 }
@@ -363,6 +364,7 @@ fn finish(
         header_line: 0,
         time_header: map.time.header.clone(),
         time_format: String::new(),
+        time_example: String::new(),
         time_zone: String::new(),
         clock_offset_s: request.clock_offset_us as f64 / MICROSECONDS_PER_SECOND,
         columns: map.sensors.iter().map(ColumnAccount::new).collect(),

@@ -671,14 +671,14 @@ impl From<ClockFault> for TimeFault {
 }
 
 impl TimeRules {
-    /// How the times are written, with an example.
+    /// How the times are written.
     pub fn describe(&self) -> String {
         let form = match (self.form, self.order) {
             (Form::Written, None) => "date and time".to_owned(),
             (Form::Written, Some(order)) => {
                 format!("{} ({})", order_word(order), self.order_from)
             }
-            (Form::ClockOnly(date), _) => format!("clock time from {} on", spoken_date(date)),
+            (Form::ClockOnly(date), _) => format!("clock time, the first on {}", spoken_date(date)),
             (Form::Stopwatch(_), _) => "elapsed time from the run's start".to_owned(),
             (Form::Count(count), _) => match count.origin {
                 Origin::Epoch => format!("{} since 1970", count.unit.symbol()),
@@ -691,7 +691,12 @@ impl TimeRules {
         } else {
             ""
         };
-        format!("{form}, as in \"{}\"{order}", self.example)
+        format!("{form}{order}")
+    }
+
+    /// The first time of the column.
+    pub fn example(&self) -> &str {
+        &self.example
     }
 
     /// What a time of this column should look like.

@@ -132,8 +132,10 @@ impl Walker<'_> {
     fn take(&mut self, row: &mut Row) {
         let layout = self.reading.layout;
         if row.line <= layout.header_line {
-            if row.line < layout.header_line && row.filled() > 0 {
-                self.skip(Skip::BeforeHeader, row.line);
+            match row.line < layout.header_line {
+                true if row.is_remark() => self.skip(Skip::Remark, row.line),
+                true if row.filled() > 0 => self.skip(Skip::BeforeHeader, row.line),
+                _ => {}
             }
             return;
         }

@@ -10,6 +10,7 @@ pub mod document;
 pub mod figures;
 pub mod files;
 pub mod intervals_csv;
+mod logs_json;
 pub mod model;
 mod outputs;
 pub mod rating_json;

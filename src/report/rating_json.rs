@@ -10,6 +10,7 @@ use crate::procedure::cooking::Cooking;
 use crate::procedure::intervals::Interval;
 use crate::procedure::limits::Limit;
 use crate::procedure::{Assessment, Run};
+use super::logs_json::{LogEntry, log_entry};
 use crate::report::model::provenance::report_number;
 use crate::stats;
 use crate::units::rfc3339;
@@ -79,6 +80,9 @@ struct SpanEntry {
 #[derive(Debug, Serialize)]
 struct RunEntry {
     log: String,
+    /// What `intervals[].run` calls it: the log, with the date if the log holds several.
+    name: String,
+    weather_log: Option<String>,
     date: String,
     water_kg: f64,
     load_kg_m2: f64,
@@ -200,6 +204,7 @@ struct IntervalEntry {
 struct Provenance {
     tool_version: &'static str,
     inputs: Vec<InputEntry>,
+    logs: Vec<LogEntry>,
 }
 
 #[derive(Debug, Serialize)]
@@ -251,6 +256,11 @@ impl RatingFile {
                 tool_version: env!("CARGO_PKG_VERSION"),
                 inputs: inputs
                     .map(|(file, sha256)| InputEntry { file, sha256 })
+                    .collect(),
+                logs: assessment
+                    .accounts
+                    .iter()
+                    .map(|account| log_entry(account, &campaign.site.time_zone))
                     .collect(),
             },
         }
@@ -321,6 +331,8 @@ fn run_entries(assessment: &Assessment) -> Vec<RunEntry> {
     let zone = &assessment.campaign.site.time_zone;
     let entry = |run: &Run| RunEntry {
         log: run.plan.log.clone(),
+        name: run.plan.label.clone(),
+        weather_log: run.plan.weather.as_ref().map(|weather| weather.log.clone()),
         date: run.date.to_string(),
         water_kg: run.plan.water_kg,
         load_kg_m2: run.load_kg_m2,

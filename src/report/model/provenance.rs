@@ -5,6 +5,7 @@ use serde::Serialize;
 
 use super::report::Row;
 use crate::hash::sha256_hex;
+use crate::logs::account::{Account, alike};
 use crate::procedure::Assessment;
 use crate::units::short;
 
@@ -18,6 +19,8 @@ pub struct ProvenancePart {
     pub notices: Vec<String>,
     pub tester_notes: String,
     pub rows: Vec<Row>,
+    /// How the logs were read, those that are written alike together.
+    pub logs: Vec<Vec<Row>>,
     pub inputs: Vec<Row>,
     pub end: String,
 }
@@ -60,6 +63,7 @@ pub fn provenance(assessment: &Assessment, issued: Timestamp) -> ProvenancePart 
                 "ISO 2533 atmosphere where no pressure was measured, IAPWS-IF97 saturation",
             ),
         ],
+        logs: logs(assessment),
         inputs: assessment
             .inputs()
             .into_iter()
@@ -67,6 +71,22 @@ pub fn provenance(assessment: &Assessment, issued: Timestamp) -> ProvenancePart 
             .collect(),
         end: format!("End of report {}", report_number(assessment)),
     }
+}
+
+fn logs(assessment: &Assessment) -> Vec<Vec<Row>> {
+    let zone = &assessment.campaign.site.time_zone;
+    let part = |group: Vec<&Account>| {
+        let readings = group.iter().map(|account| {
+            let mut lines = vec![account.readings(zone)];
+            lines.extend(account.skipped.describe());
+            Row::new(&account.log, lines.join("; "))
+        });
+        let form = group[0].form().into_iter();
+        readings
+            .chain(form.map(|(label, text)| Row::new(&label, text)))
+            .collect()
+    };
+    alike(&assessment.accounts).into_iter().map(part).collect()
 }
 
 fn deviations(assessment: &Assessment) -> Vec<String> {
