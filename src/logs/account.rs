@@ -95,7 +95,11 @@ impl Skipped {
             .iter()
             .map(|(reason, (_, count))| {
                 let noun = if *count == 1 { "line" } else { "lines" };
-                format!("{noun} {} left out: {}", self.lines(*reason), reason.describe())
+                format!(
+                    "{noun} {} left out: {}",
+                    self.lines(*reason),
+                    reason.describe()
+                )
             })
             .collect()
     }
@@ -166,7 +170,11 @@ impl Account {
     pub fn readings(&self, zone: &TimeZone) -> String {
         let from = zoned(self.first_us, zone);
         let to = zoned(self.last_us, zone);
-        let last = if from.date() == to.date() { "%H:%M:%S" } else { "%Y-%m-%d %H:%M:%S" };
+        let last = if from.date() == to.date() {
+            "%H:%M:%S"
+        } else {
+            "%Y-%m-%d %H:%M:%S"
+        };
         let step = match self.step_s {
             Some(step_s) => format!(", mostly one every {} s", short(step_s)),
             None => String::new(),
@@ -280,7 +288,10 @@ mod tests {
         for line in [1, 2, 3, 7] {
             skipped.add(Skip::BeforeHeader, line);
         }
-        assert_eq!(skipped.describe(), ["lines 1–3, 7 left out: before the header"]);
+        assert_eq!(
+            skipped.describe(),
+            ["lines 1–3, 7 left out: before the header"]
+        );
         for line in 0..40 {
             skipped.add(Skip::Remark, 10 + 2 * line);
         }

@@ -64,17 +64,15 @@ pub fn find_layout(
     };
     let mut best: Option<(Score, Layout)> = None;
     for &delimiter in declared {
+        // Spaces stand inside cells too: they separate only what nothing else does.
+        let is_space = matches!(delimiter, Delimiter::Space | Delimiter::WideSpace);
+        if is_space && best.as_ref().is_some_and(|(score, _)| score.separates()) {
+            break;
+        }
         let mut rows = Rows::Text(Box::new(TextRows::open(path, source, encoding, delimiter)?));
-        let head = match read_head(&mut rows) {
-            Ok(head) => head,
-            // Only a delimiter that is not the right one may open a quotation mark.
-            Err(fault) if declared.len() == 1 || delimiter == Delimiter::Comma => {
-                if best.is_none() && declared.len() == 1 {
-                    return Err(fault.problem(path, Some(encoding)));
-                }
-                continue;
-            }
-            Err(_) => continue,
+        // A quotation mark may be open for one delimiter only.
+        let Ok(head) = read_head(&mut rows) else {
+            continue;
         };
         let Some((score, layout)) = best_header(&head, rules, Some(delimiter)) else {
             continue;
@@ -85,7 +83,7 @@ pub fn find_layout(
     }
     match best {
         Some((_, layout)) => printable(path, layout),
-        None => Err(no_header(path, source, encoding)),
+        None => Err(no_header(path, source, encoding, rules)),
     }
 }
 
@@ -118,9 +116,10 @@ fn printable(path: &Path, layout: Layout) -> Result<Layout, Problem> {
     Ok(layout)
 }
 
-fn no_header(path: &Path, source: Source<'_>, encoding: TextEncoding) -> Problem {
+fn no_header(path: &Path, source: Source<'_>, encoding: TextEncoding, rules: &LogRules) -> Problem {
     // The text itself may be at fault; then that is what to say.
-    let text = TextRows::open(path, source, encoding, Delimiter::Comma);
+    let delimiter = rules.format.delimiter.unwrap_or(Delimiter::Comma);
+    let text = TextRows::open(path, source, encoding, delimiter);
     if let Ok(rows) = text
         && let Err(fault) = read_head(&mut Rows::Text(Box::new(rows)))
     {
@@ -149,6 +148,13 @@ struct Score {
     /// Rows below that look like readings.
     readings: usize,
     columns: usize,
+}
+
+impl Score {
+    /// Whether readings were found that are cut into cells as the header is.
+    fn separates(self) -> bool {
+        self.has_readings && self.understood >= 3
+    }
 }
 
 fn best_header(

@@ -2,6 +2,7 @@
 
 use serde::Serialize;
 
+use super::logs_json::{LogEntry, log_entry};
 use crate::campaign::model::{Instrument, Instruments, Plane, Site, Uncertainty};
 use crate::error::{Error, Result};
 use crate::procedure::budget::Budget;
@@ -10,7 +11,6 @@ use crate::procedure::cooking::Cooking;
 use crate::procedure::intervals::Interval;
 use crate::procedure::limits::Limit;
 use crate::procedure::{Assessment, Run};
-use super::logs_json::{LogEntry, log_entry};
 use crate::report::model::provenance::report_number;
 use crate::stats;
 use crate::units::rfc3339;

@@ -344,7 +344,12 @@ fn every_key_that_a_new_campaign_file_shows_is_known() {
         "# sheet",
         "# header_line",
     ];
-    let of_other_logs = ["[units]", "[format]", "[weather.columns]", "[weather.units]"];
+    let of_other_logs = [
+        "[units]",
+        "[format]",
+        "[weather.columns]",
+        "[weather.units]",
+    ];
     let mut table = "";
     let lines = text.lines().filter(|line| {
         if let Some(name) = line.trim_start_matches("# ").split_whitespace().next()
