@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use jiff::tz::TimeZone;
 
-use super::columns::Sensor;
+use super::sensor::Sensor;
 use crate::campaign::model::Curve;
 use crate::units::{counted, short, zoned};
 

@@ -2,249 +2,15 @@
 
 use std::path::Path;
 
-use super::cells::{Cell, Marks, read_cell};
 use super::layout::Layout;
-use super::names::{HeaderName, Meaning, Recognised, read_header, unit_of, zone_of};
+use super::names::{HeaderName, Meaning, Recognised, read_header, unit_of};
+use super::quantity::{Quantity, Role};
 use super::read::Request;
-use super::readings::Readings;
+use super::sensor::{FoundBy, Sensor, UnitFrom, after_number};
+use super::time_columns::TimeColumns;
 use super::walk::shortened;
-use crate::campaign::model::{Columns, Curve, Units};
 use crate::error::{Problem, Problems};
 use crate::measure::{Kind, Unit};
-
-/// A measured quantity of the canonical log.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Quantity {
-    Water,
-    Ambient,
-    Irradiance,
-    Wind,
-}
-
-impl Quantity {
-    /// Every quantity, in the order of the canonical header.
-    pub const ALL: [Quantity; 4] = [
-        Quantity::Water,
-        Quantity::Ambient,
-        Quantity::Irradiance,
-        Quantity::Wind,
-    ];
-
-    /// Header of the canonical log.
-    pub fn header(self) -> &'static str {
-        match self {
-            Quantity::Water => "water_c",
-            Quantity::Ambient => "ambient_c",
-            Quantity::Irradiance => "irradiance_w_m2",
-            Quantity::Wind => "wind_m_s",
-        }
-    }
-
-    /// Key under `[columns]` and `[units]`.
-    pub fn key(self) -> &'static str {
-        match self {
-            Quantity::Water => "water_temperature",
-            Quantity::Ambient => "ambient_temperature",
-            Quantity::Irradiance => "irradiance",
-            Quantity::Wind => "wind_speed",
-        }
-    }
-
-    /// What a header of it means.
-    pub fn meaning(self) -> Meaning {
-        match self {
-            Quantity::Water => Meaning::Water,
-            Quantity::Ambient => Meaning::Ambient,
-            Quantity::Irradiance => Meaning::Irradiance,
-            Quantity::Wind => Meaning::Wind,
-        }
-    }
-
-    /// The quantity in words.
-    pub fn name(self) -> &'static str {
-        self.meaning().describe()
-    }
-
-    /// Unit of the canonical log.
-    pub fn unit(self) -> &'static str {
-        self.base_unit().symbol()
-    }
-
-    fn base_unit(self) -> Unit {
-        Unit::base(self.meaning().kinds()[0])
-    }
-
-    /// Without it nothing can be rated.
-    pub fn is_needed(self) -> bool {
-        matches!(self, Quantity::Water | Quantity::Ambient)
-    }
-
-    fn named(self, columns: &Columns) -> Vec<(usize, &str)> {
-        let single = match self {
-            Quantity::Water => {
-                let vessels = columns.water_temperature.iter().enumerate();
-                return vessels
-                    .flat_map(|(vessel, names)| {
-                        names.iter().map(move |name| (vessel, name.as_str()))
-                    })
-                    .collect();
-            }
-            Quantity::Ambient => &columns.ambient_temperature,
-            Quantity::Irradiance => &columns.irradiance,
-            Quantity::Wind => &columns.wind_speed,
-        };
-        single.iter().map(|name| (0, name.as_str())).collect()
-    }
-
-    fn declared_unit(self, units: &Units) -> Option<Unit> {
-        match self {
-            Quantity::Water => units.water_temperature,
-            Quantity::Ambient => units.ambient_temperature,
-            Quantity::Irradiance => units.irradiance,
-            Quantity::Wind => units.wind_speed,
-        }
-    }
-}
-
-/// Which of a run's logs a log is.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Role {
-    /// The only one.
-    Whole,
-    /// The one with the water; another holds the weather.
-    Cooker,
-    /// The one with the weather.
-    Weather,
-}
-
-impl Role {
-    /// The quantities that it is searched for.
-    pub fn sought(self) -> &'static [Quantity] {
-        match self {
-            Role::Weather => &Quantity::ALL[1..],
-            _ => &Quantity::ALL,
-        }
-    }
-
-    fn is_needed(self, quantity: Quantity) -> bool {
-        match self {
-            Role::Whole => quantity.is_needed(),
-            Role::Cooker => quantity == Quantity::Water,
-            Role::Weather => false,
-        }
-    }
-}
-
-/// Why a column was taken for a quantity.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum FoundBy {
-    CampaignFile,
-    CanonicalHeader,
-    Synonym,
-    /// The only thing it can be in a weather log.
-    Elimination,
-}
-
-impl FoundBy {
-    /// In words.
-    pub fn describe(self) -> &'static str {
-        match self {
-            FoundBy::CampaignFile => "campaign file",
-            FoundBy::CanonicalHeader => "header",
-            FoundBy::Synonym => "synonym",
-            FoundBy::Elimination => "nothing else in a weather log",
-        }
-    }
-}
-
-/// Where a unit is stated.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum UnitFrom {
-    Header,
-    UnitsRow,
-    CampaignFile,
-    Cells,
-    /// Nowhere: taken as the canonical log's, and said so.
-    Assumed,
-}
-
-impl UnitFrom {
-    /// In words.
-    pub fn describe(self) -> &'static str {
-        match self {
-            UnitFrom::Header => "header",
-            UnitFrom::UnitsRow => "units row",
-            UnitFrom::CampaignFile => "campaign file",
-            UnitFrom::Cells => "cells",
-            UnitFrom::Assumed => "not stated, assumed",
-        }
-    }
-}
-
-/// One column of numbers.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Sensor {
-    pub quantity: Quantity,
-    pub column: usize,
-    pub header: String,
-    pub found_by: FoundBy,
-    pub unit: Unit,
-    pub unit_from: UnitFrom,
-    /// Cells repeat the unit behind the number.
-    pub has_unit_in_cells: bool,
-    /// Index of the vessel that it is in.
-    pub vessel: usize,
-    /// Base units of a voltage or current per W/m²; 1 for all other units.
-    pub per_w_m2: f64,
-    pub calibration: Option<Curve>,
-}
-
-impl Sensor {
-    /// Where a problem with it sits, in words.
-    pub fn item(&self) -> String {
-        format!("column \"{}\" ({})", self.header, self.quantity.name())
-    }
-
-    /// A reading in the unit of the canonical log, calibrated.
-    pub fn value(&self, reading: f64) -> f64 {
-        let value = self.unit.to_base(reading) / self.per_w_m2;
-        match &self.calibration {
-            None => value,
-            Some(curve) => curve.apply(value),
-        }
-    }
-}
-
-impl Curve {
-    /// True value of a reading, both in the unit of the canonical log. Beyond the first
-    /// and last point the nearest straight line goes on.
-    pub fn apply(&self, reading: f64) -> f64 {
-        match self {
-            Curve::Line { gain, offset } => gain * reading + offset,
-            Curve::Points(points) => {
-                let after = points.partition_point(|point| point[0] < reading);
-                let end = after.clamp(1, points.len() - 1);
-                let ([x0, y0], [x1, y1]) = (points[end - 1], points[end]);
-                y0 + (y1 - y0) * (reading - x0) / (x1 - x0)
-            }
-        }
-    }
-}
-
-/// The column or columns of the time.
-#[derive(Debug, Clone, PartialEq)]
-pub struct TimeColumns {
-    /// Of the time, or of the date.
-    pub first: usize,
-    /// Of the clock time, where it has a column of its own.
-    pub clock: Option<usize>,
-    pub header: String,
-    pub is_elapsed: bool,
-    pub unit: Option<Unit>,
-    /// Offset from UTC that the header states, s.
-    pub offset_s: Option<i32>,
-    pub found_by: FoundBy,
-}
 
 /// Positions of the columns that are read.
 #[derive(Debug, Clone, PartialEq)]
@@ -329,25 +95,26 @@ pub fn map_columns(
     })
 }
 
-struct Search<'s> {
-    path: &'s Path,
-    layout: &'s Layout,
-    request: &'s Request<'s>,
-    names: Vec<HeaderName>,
+/// The search for the columns of one log.
+pub(super) struct Search<'s> {
+    pub(super) path: &'s Path,
+    pub(super) layout: &'s Layout,
+    pub(super) request: &'s Request<'s>,
+    pub(super) names: Vec<HeaderName>,
     /// Columns that have a quantity.
-    taken: Vec<usize>,
-    problems: Problems,
-    absent: Vec<(&'static str, String)>,
+    pub(super) taken: Vec<usize>,
+    pub(super) problems: Problems,
+    pub(super) absent: Vec<(&'static str, String)>,
 }
 
 impl Search<'_> {
-    fn problem(&mut self, what: String, hint: String) {
+    pub(super) fn problem(&mut self, what: String, hint: String) {
         let problem = Problem::at(self.path, what).line(self.layout.header_line);
         self.problems.push(problem.hint(hint));
     }
 
     /// The column of a header that `[columns]` names.
-    fn named_column(
+    pub(super) fn named_column(
         &mut self,
         key: &'static str,
         name: &str,
@@ -400,108 +167,7 @@ impl Search<'_> {
         self.request.role == Role::Whole && !quantity.named(&self.request.rules.columns).is_empty()
     }
 
-    fn find_time(&mut self) -> Option<TimeColumns> {
-        let wanted = self.request.rules.columns.time.clone();
-        let may_be_elsewhere = self.request.role != Role::Whole;
-        let named: Vec<usize> = wanted
-            .iter()
-            .filter_map(|name| self.named_column("time", name, may_be_elsewhere))
-            .collect();
-        if let [first, rest @ ..] = named.as_slice() {
-            return (named.len() == wanted.len())
-                .then(|| self.time_columns(*first, rest.first().copied(), FoundBy::CampaignFile));
-        }
-        if !wanted.is_empty() && !may_be_elsewhere {
-            return None;
-        }
-        let of = |meaning: Meaning| self.columns_of(meaning);
-        let (time, date) = (of(Meaning::Time), of(Meaning::Date));
-        let (clock, elapsed) = (of(Meaning::Clock), of(Meaning::Elapsed));
-        let (first, second) = match (time.first(), date.first(), clock.first(), elapsed.first()) {
-            (Some(&time), ..) => (time, None),
-            (None, Some(&date), Some(&clock), _) => (date, Some(clock)),
-            (None, None, Some(&clock), _) => (clock, None),
-            (None, Some(&date), None, _) => (date, None),
-            (None, None, None, Some(&elapsed)) => (elapsed, None),
-            (None, None, None, None) => {
-                self.refuse_time();
-                return None;
-            }
-        };
-        let kind = [&time, &date, &clock, &elapsed]
-            .into_iter()
-            .find(|columns| columns.contains(&first));
-        if let Some(several) = kind.filter(|columns| columns.len() > 1 && second.is_none()) {
-            let headers: Vec<String> = several
-                .iter()
-                .map(|&column| self.layout.header[column].clone())
-                .collect();
-            self.problem(
-                format!("has several time columns: {}", quoted(&headers)),
-                "say which counts under [columns] time in campaign.toml".to_owned(),
-            );
-            return None;
-        }
-        let found_by = if second.is_none() && self.layout.header[first].eq_ignore_ascii_case("time")
-        {
-            FoundBy::CanonicalHeader
-        } else {
-            FoundBy::Synonym
-        };
-        self.taken.extend(std::iter::once(first).chain(second));
-        Some(self.time_columns(first, second, found_by))
-    }
-
-    fn time_columns(&self, first: usize, clock: Option<usize>, found_by: FoundBy) -> TimeColumns {
-        let header = &self.layout.header;
-        let is_meant = |column: usize, wanted: Meaning| matches!(self.names[column].recognised, Recognised::As { meaning, .. } if meaning == wanted);
-        let units_row = self.layout.units.as_ref();
-        let in_units_row = units_row.and_then(|(_, cells)| cells.get(first));
-        let columns = std::iter::once(first).chain(clock);
-        TimeColumns {
-            first,
-            clock,
-            header: match clock {
-                Some(clock) => format!("{} + {}", header[first], header[clock]),
-                None => header[first].clone(),
-            },
-            is_elapsed: is_meant(first, Meaning::Elapsed),
-            unit: self.names[first]
-                .unit
-                .or_else(|| unit_of(&header[first], &[Kind::Time]))
-                .filter(|unit| unit.kind() == Kind::Time)
-                .or_else(|| Unit::parse(in_units_row?, &[Kind::Time]))
-                .or(self.request.rules.units.time),
-            offset_s: columns
-                .into_iter()
-                .find_map(|column| zone_of(&header[column])),
-            found_by,
-        }
-    }
-
-    fn refuse_time(&mut self) {
-        let is_time = |meaning: &Meaning| meaning.kinds() == [Kind::Time];
-        let open = (0..self.names.len()).find(|&column| {
-            matches!(&self.names[column].recognised, Recognised::OneOf(meanings) if meanings.iter().any(is_time))
-        });
-        let header = &self.layout.header;
-        let what = match open {
-            Some(column) => format!(
-                "no column is certain to be the time; \"{}\" could be",
-                header[column]
-            ),
-            None => format!(
-                "has no column that is understood as time; there are: {}",
-                quoted(header)
-            ),
-        };
-        self.problem(
-            what,
-            "name it under [columns] time in campaign.toml, or call it \"time\"".to_owned(),
-        );
-    }
-
-    fn columns_of(&self, wanted: Meaning) -> Vec<usize> {
+    pub(super) fn columns_of(&self, wanted: Meaning) -> Vec<usize> {
         let is_it = |column: &usize| {
             let name = &self.names[*column].recognised;
             matches!(name, Recognised::As { meaning, .. } if *meaning == wanted)
@@ -761,21 +427,6 @@ impl Search<'_> {
     }
 }
 
-/// What follows the number in a cell.
-pub fn after_number(cell: &str) -> &str {
-    let is_number = |c: char| c.is_ascii_digit() || matches!(c, '.' | ',' | '+' | '-' | '−' | '\'');
-    cell.trim_start_matches(is_number).trim()
-}
-
-/// A cell without the unit behind its number.
-pub fn number_alone(cell: &str) -> &str {
-    let unit = after_number(cell);
-    match read_cell(cell, Marks::POINT) {
-        Cell::Number(_) => cell,
-        _ => cell[..cell.len() - unit.len()].trim_end(),
-    }
-}
-
 fn same_header(left: &str, right: &str) -> bool {
     let words = |text: &str| {
         text.split_whitespace()
@@ -793,16 +444,4 @@ pub fn quoted(headers: &[String]) -> String {
         .map(|header| format!("\"{header}\""))
         .collect();
     quoted.join(", ")
-}
-
-impl Readings {
-    /// Whether the run holds at least one valid reading of a quantity.
-    pub fn measures(&self, quantity: Quantity) -> bool {
-        match quantity {
-            Quantity::Water => !self.water_c.value.is_empty(),
-            Quantity::Ambient => self.ambient_c.is_some(),
-            Quantity::Irradiance => self.irradiance_w_m2.is_some(),
-            Quantity::Wind => self.wind_m_s.is_some(),
-        }
-    }
 }

@@ -7,7 +7,8 @@ use std::rc::Rc;
 use jiff::civil::Date;
 
 use super::account::Account;
-use super::columns::{Quantity, Role, quoted};
+use super::columns::quoted;
+use super::quantity::{Quantity, Role};
 use super::read::{FileLog, Request, read_file};
 use super::readings::Readings;
 use crate::campaign::Campaign;

@@ -9,7 +9,7 @@ use serde::Deserialize;
 use unicode_normalization::UnicodeNormalization;
 use unicode_normalization::char::is_combining_mark;
 
-use super::dates::read_zone;
+use super::times::dates::read_zone;
 use crate::measure::{Kind, Unit};
 
 /// What a column can be.

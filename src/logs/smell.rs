@@ -2,8 +2,9 @@
 
 use std::path::Path;
 
-use super::columns::{Quantity, Sensor, UnitFrom};
+use super::quantity::Quantity;
 use super::readings::Series;
+use super::sensor::{Sensor, UnitFrom};
 use crate::error::Problem;
 use crate::notice::Notice;
 use crate::units;
@@ -153,7 +154,7 @@ mod tests {
             quantity,
             column: 1,
             header: "invented".to_owned(),
-            found_by: crate::logs::columns::FoundBy::Synonym,
+            found_by: crate::logs::sensor::FoundBy::Synonym,
             unit: crate::measure::Unit::base(quantity.meaning().kinds()[0]),
             unit_from: UnitFrom::Assumed,
             has_unit_in_cells: false,

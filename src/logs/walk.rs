@@ -4,11 +4,13 @@ use std::path::Path;
 
 use super::account::{Skip, Skipped};
 use super::cells::{Cell, Marks, read_cell};
-use super::columns::{ColumnMap, Sensor, number_alone};
+use super::columns::ColumnMap;
 use super::frame::FrameBuilder;
 use super::layout::Layout;
+use super::sensor::{Sensor, number_alone};
 use super::table::{Row, RowFault, Rows};
-use super::times::{TimeFault, TimeReader, TimeRules};
+use super::times::reader::{TimeFault, TimeReader};
+use super::times::rules::TimeRules;
 use crate::campaign::model::Delimiter;
 use crate::error::{Problem, Problems};
 

@@ -193,7 +193,14 @@ fn comparison_leaves_no_key_of_an_interval_run_or_regression_out() {
     let (found, expected) = (rated("open-dish"), reference("open-dish"));
     for list in ["intervals", "runs"] {
         let mut found = keys(&found[list][0]);
-        for of_the_campaign_file in ["tracking_interval_min", "notes", "holes", "excluded"] {
+        for of_the_campaign_file in [
+            "tracking_interval_min",
+            "notes",
+            "holes",
+            "excluded",
+            "name",
+            "weather_log",
+        ] {
             found.remove(of_the_campaign_file);
         }
         assert_eq!(found, keys(&expected[list][0]), "{list}");

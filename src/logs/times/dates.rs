@@ -1,17 +1,12 @@
 //! One written date or time to its parts. Which number of `03/04/2026` is the month is
 //! left open here; [`super::times`] settles it for a whole column.
-//!
-//! Month and day names stand in `calendar.toml`.
-
-use std::collections::{HashMap, HashSet};
-use std::sync::LazyLock;
 
 use jiff::Timestamp;
 use jiff::civil::Date;
-use serde::Deserialize;
 
-use super::names::fold;
+use super::calendar::CALENDAR;
 use crate::campaign::model::DateOrder;
+use crate::logs::names::fold;
 
 /// Microseconds in a second, an hour and a day.
 pub const SECOND_US: i64 = 1_000_000;
@@ -106,7 +101,7 @@ fn full_year(year: i16) -> i16 {
 /// them. `None` if it is neither.
 ///
 /// ```
-/// use simmerline::logs::dates::{WrittenDate, read_written};
+/// use simmerline::logs::times::dates::{WrittenDate, read_written};
 /// let written = read_written("14 de marzo de 2026, 3:05 p. m.").unwrap();
 /// let day = jiff::civil::date(2026, 3, 14);
 /// assert_eq!(written.date, Some(WrittenDate::Known(day)));
@@ -431,53 +426,6 @@ fn read_date(tokens: &[Token<'_>]) -> Option<Option<WrittenDate>> {
     is_a_day.then_some(Some(WrittenDate::Open(open)))
 }
 
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct CalendarFile {
-    months: HashMap<String, Vec<Vec<String>>>,
-    weekdays: HashMap<String, Vec<String>>,
-    connectors: HashMap<String, Vec<String>>,
-    am: Words,
-    pm: Words,
-}
-
-#[derive(Deserialize)]
-struct Words {
-    words: Vec<String>,
-}
-
-struct Calendar {
-    months: HashMap<String, i8>,
-    /// Names of days, and words between the parts of a date.
-    ignored: HashSet<String>,
-    am: HashSet<String>,
-    pm: HashSet<String>,
-}
-
-static CALENDAR: LazyLock<Calendar> = LazyLock::new(|| {
-    let file: CalendarFile =
-        toml::from_str(include_str!("calendar.toml")).expect("calendar.toml is checked by a test");
-    let months = file.months.into_values().flat_map(|year| (1..).zip(year));
-    let months = months.flat_map(|(month, names)| names.into_iter().map(move |name| (name, month)));
-    let ignored = file
-        .weekdays
-        .into_values()
-        .chain(file.connectors.into_values());
-    let joined = |words: Words| {
-        words
-            .words
-            .iter()
-            .map(|word| word.replace(' ', ""))
-            .collect()
-    };
-    Calendar {
-        months: months.collect(),
-        ignored: ignored.flatten().collect(),
-        am: joined(file.am),
-        pm: joined(file.pm),
-    }
-});
-
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -507,21 +455,6 @@ mod tests {
                 "{text}"
             );
             assert_eq!(written.clock_us, Some(CLOCK), "{text}");
-        }
-    }
-
-    #[test]
-    fn each_language_has_twelve_months_and_no_name_means_two() {
-        let file: CalendarFile = toml::from_str(include_str!("calendar.toml")).unwrap();
-        let mut seen = HashMap::new();
-        for year in file.months.values() {
-            assert_eq!(year.len(), 12);
-            for (month, names) in year.iter().enumerate() {
-                for name in names {
-                    assert_eq!(&fold(name), name);
-                    assert_eq!(*seen.entry(name.clone()).or_insert(month), month, "{name}");
-                }
-            }
         }
     }
 

@@ -1,0 +1,128 @@
+//! The time cells of one row.
+
+use jiff::civil::Date;
+
+use super::clock::midnight_us;
+use super::dates::{DAY_US, SECOND_US, Written, WrittenDate, read_written};
+use crate::campaign::model::DateOrder;
+use crate::logs::table::Row;
+use crate::logs::time_columns::TimeColumns;
+
+/// Days since the end of 1899, as spreadsheets count them, of the years 1980 to 2100.
+pub const SERIAL_DAYS: std::ops::Range<f64> = 29_221.0..73_051.0;
+/// Day 0 of a spreadsheet.
+pub const SERIAL_ZERO: Date = jiff::civil::date(1899, 12, 30);
+/// Times this near to a whole second are meant to be on it: what is left of a fraction
+/// of a day in binary.
+const ROUNDING_US: f64 = 50.0;
+
+/// What stands where the time should be.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Cell {
+    Number(f64),
+    Written(Written),
+}
+
+impl TimeColumns {
+    /// The time of a row as it is shown to people.
+    pub fn text(&self, row: &Row) -> String {
+        match self.clock {
+            None => row.cell(self.first).to_owned(),
+            Some(clock) => format!("{} {}", row.cell(self.first), row.cell(clock)),
+        }
+    }
+
+    /// Whether nothing stands where the time should be.
+    pub fn is_blank(&self, row: &Row) -> bool {
+        let clock = self.clock.map(|clock| row.cell(clock));
+        row.cell(self.first).is_empty() || clock.is_some_and(str::is_empty)
+    }
+}
+
+/// The time of a row; `None` if there is none.
+pub fn read_cells(columns: &TimeColumns, row: &Row) -> Option<Cell> {
+    let text = row.cell(columns.first);
+    let Some(clock) = columns.clock else {
+        return match read_written(text) {
+            Some(written) => Some(Cell::Written(written)),
+            None => number(text).map(Cell::Number),
+        };
+    };
+    let clock = row.cell(clock);
+    let clock_of_day = match read_written(clock) {
+        Some(Written {
+            clock_us: Some(clock_us),
+            offset_s,
+            ..
+        }) => (clock_us, offset_s),
+        _ => {
+            // A fraction of a day, as a spreadsheet saves it.
+            let fraction = number(clock).filter(|fraction| (0.0..1.0).contains(fraction))?;
+            (to_us(clock, fraction, DAY_US as f64), None)
+        }
+    };
+    let date = match read_written(text) {
+        // A spreadsheet's date may bring midnight along.
+        Some(Written {
+            date: Some(date),
+            clock_us: None | Some(0),
+            ..
+        }) => date,
+        Some(_) => return None,
+        None => {
+            let days = number(text).filter(|days| SERIAL_DAYS.contains(days))?;
+            WrittenDate::Known(serial_date(days)?)
+        }
+    };
+    Some(Cell::Written(Written {
+        date: Some(date),
+        clock_us: Some(clock_of_day.0),
+        offset_s: clock_of_day.1,
+    }))
+}
+
+fn serial_date(days: f64) -> Option<Date> {
+    let since = jiff::Span::new().try_days(days.floor() as i64).ok()?;
+    SERIAL_ZERO.checked_add(since).ok()
+}
+
+/// A number with a point or a comma.
+fn number(text: &str) -> Option<f64> {
+    let is_digit_or_mark =
+        |b: u8| b.is_ascii_digit() || matches!(b, b'.' | b',' | b'-' | b'e' | b'E' | b'+');
+    if text.is_empty() || !text.bytes().all(is_digit_or_mark) {
+        return None;
+    }
+    text.replace(',', ".")
+        .parse()
+        .ok()
+        .filter(|value: &f64| value.is_finite())
+}
+
+/// A number of units in µs, on the whole second where its digits allow that.
+pub fn to_us(text: &str, value: f64, us_per_unit: f64) -> i64 {
+    let digits = text
+        .find(['.', ','])
+        .map_or(0, |mark| text.len() - mark - 1);
+    let resolution_us = us_per_unit * 0.1_f64.powi(digits as i32) / 2.0;
+    let us = value * us_per_unit;
+    let second = SECOND_US as f64;
+    let whole = (us / second).round() * second;
+    if (us - whole).abs() <= resolution_us.max(ROUNDING_US) {
+        whole as i64
+    } else {
+        us.round() as i64
+    }
+}
+
+/// Local time, µs since 1970 by the local clock, as far as a cell tells it.
+pub fn local_us(cell: &Cell, order: Option<DateOrder>) -> Option<i64> {
+    let Cell::Written(written) = cell else {
+        return None;
+    };
+    let date = match written.date? {
+        WrittenDate::Known(date) => date,
+        WrittenDate::Open(open) => open.read(order?)?,
+    };
+    Some(midnight_us(date) + written.clock_us?)
+}
