@@ -23,8 +23,7 @@ pub fn outputs(assessment: &Assessment, issued: Timestamp) -> Result<Vec<Output>
         bytes,
     };
     let rating = rating_json::RatingFile::new(assessment).to_text()?;
-    let report = model::build(assessment, issued);
-    refuse_missing_characters(assessment, &report)?;
+    let report = printable_report(assessment, issued)?;
     Ok(vec![
         output(
             "pdf",
@@ -43,7 +42,29 @@ pub fn outputs(assessment: &Assessment, issued: Timestamp) -> Result<Vec<Output>
 /// # Errors
 /// [`Error::Campaign`] with the line of each that they lack.
 pub fn check_characters(assessment: &Assessment) -> Result<()> {
-    refuse_missing_characters(assessment, &model::build(assessment, Timestamp::UNIX_EPOCH))
+    printable_report(assessment, Timestamp::UNIX_EPOCH).map(|_| ())
+}
+
+/// The report in words. Characters of a log's own text that the fonts lack become "?";
+/// one of the campaign file is refused, with its line.
+fn printable_report(assessment: &Assessment, issued: Timestamp) -> Result<model::Report> {
+    let campaign = &assessment.campaign;
+    let mut report = model::build(assessment, issued);
+    let missing = document::missing_characters(&report)?;
+    let of_logs: Vec<char> = missing
+        .into_iter()
+        .filter(|character| !campaign.text.contains(*character))
+        .collect();
+    if !of_logs.is_empty() {
+        let printable = |text: &mut String| *text = text.replace(of_logs.as_slice(), "?");
+        report.provenance.notices.iter_mut().for_each(printable);
+        for row in report.provenance.logs.iter_mut().flatten() {
+            printable(&mut row.label);
+            printable(&mut row.text);
+        }
+    }
+    refuse_missing_characters(assessment, &report)?;
+    Ok(report)
 }
 
 /// Names every character that cannot be printed, with its line in the campaign file.
