@@ -34,7 +34,9 @@ fn gzip(bytes: &[u8]) -> Vec<u8> {
 fn archive(files: &[(&str, &[u8])]) -> Vec<u8> {
     let mut writer = ZipWriter::new(Cursor::new(Vec::new()));
     for (name, content) in files {
-        writer.start_file(*name, SimpleFileOptions::default()).unwrap();
+        writer
+            .start_file(*name, SimpleFileOptions::default())
+            .unwrap();
         writer.write_all(content).unwrap();
     }
     writer.finish().unwrap().into_inner()
@@ -75,19 +77,36 @@ fn memory_stays_in_proportion_to_the_input() {
     let inputs: Vec<(&str, Vec<u8>)> = vec![
         ("a plain log", format!("{HEADER}{rows}").into_bytes()),
         ("one endless line", b"1,2,".repeat(4 * MIB)),
-        ("nothing but delimiters", [HEADER.as_bytes(), &b",".repeat(8 * MIB)].concat()),
+        (
+            "nothing but delimiters",
+            [HEADER.as_bytes(), &b",".repeat(8 * MIB)].concat(),
+        ),
         ("nothing but quotation marks", b"\"".repeat(8 * MIB)),
-        ("a quoted cell without end", [HEADER.as_bytes(), b"\"", &b"x\n".repeat(4 * MIB)].concat()),
+        (
+            "a quoted cell without end",
+            [HEADER.as_bytes(), b"\"", &b"x\n".repeat(4 * MIB)].concat(),
+        ),
         ("ends of lines", b"\n".repeat(8 * MIB)),
         ("headers", HEADER.repeat(100_000).into_bytes()),
         ("a gzip bomb", gzip(&zeros)),
-        ("a gzip bomb of lines", gzip(&b"1,2,3,4,5\n".repeat(10 * MIB))),
+        (
+            "a gzip bomb of lines",
+            gzip(&b"1,2,3,4,5\n".repeat(10 * MIB)),
+        ),
         ("a zip bomb", archive(&[("xl/workbook.xml", &zeros)])),
-        ("a far cell", xlsx(&format!(r#"<row r="1048576">{}</row>"#, cell("XFD1048576")))),
-        ("repeated cells", ods(&format!("<table:table-row>{filled}</table:table-row>").repeat(2000))),
+        (
+            "a far cell",
+            xlsx(&format!(r#"<row r="1048576">{}</row>"#, cell("XFD1048576"))),
+        ),
+        (
+            "repeated cells",
+            ods(&format!("<table:table-row>{filled}</table:table-row>").repeat(2000)),
+        ),
         (
             "repeated rows",
-            ods(&format!(r#"<table:table-row table:number-rows-repeated="1048576">{filled}</table:table-row>"#)),
+            ods(&format!(
+                r#"<table:table-row table:number-rows-repeated="1048576">{filled}</table:table-row>"#
+            )),
         ),
     ];
     let zone = TimeZone::UTC;
@@ -98,7 +117,12 @@ fn memory_stays_in_proportion_to_the_input() {
         let read = read_bytes(Path::new(name), name, &bytes, &Request::new(&rules, &zone));
         let peak = ALLOCATOR.peak_usage() - before;
         let most = ALWAYS + PER_BYTE * bytes.len();
-        assert!(peak <= most, "{name}: {} MiB for {} bytes", peak / MIB, bytes.len());
+        assert!(
+            peak <= most,
+            "{name}: {} MiB for {} bytes",
+            peak / MIB,
+            bytes.len()
+        );
         assert_eq!(read.is_ok(), name == "a plain log", "{name}");
     }
 }

@@ -34,7 +34,8 @@ Example:
   simmerline check my-cooker
 
 Reads and screens the logs as a report would, writes nothing, and says what was
-used, what was set aside and why, and what would mend it.";
+used, what was set aside and why, what would mend it, and how each column of the
+logs was understood.";
 
 const NEW_HELP: &str = "\
 Example:

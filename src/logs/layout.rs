@@ -171,7 +171,8 @@ fn best_header(
         }
         let cells = header_cells(row);
         let filled = cells.iter().filter(|cell| !cell.is_empty()).count();
-        if filled < 2 {
+        let is_named = cells.iter().any(|cell| is_named(cell, rules));
+        if filled < 2 || (looks_like_reading(row) && !is_named) {
             continue;
         }
         let readings = readings_below(&head[index + 1..], cells.len(), delimiter);
@@ -227,20 +228,25 @@ fn header_cells(row: &Row) -> Vec<String> {
     cells
 }
 
-/// 2 for a header that names a quantity, 1 for one that may, 0 for one that says nothing.
-fn understood(header: &str, rules: &LogRules) -> usize {
+/// Whether `[columns]` names a header.
+fn is_named(header: &str, rules: &LogRules) -> bool {
     let columns = &rules.columns;
-    let named = [
+    let single = [
         &columns.ambient_temperature,
         &columns.irradiance,
         &columns.wind_speed,
     ];
-    let mut named = named
+    let mut named = single
         .into_iter()
         .flatten()
         .chain(&columns.time)
         .chain(columns.water_temperature.iter().flatten());
-    if named.any(|name| name.trim().eq_ignore_ascii_case(header)) {
+    named.any(|name| name.trim().eq_ignore_ascii_case(header))
+}
+
+/// 2 for a header that names a quantity, 1 for one that may, 0 for one that says nothing.
+fn understood(header: &str, rules: &LogRules) -> usize {
+    if is_named(header, rules) {
         return 2;
     }
     match read_header(header).recognised {

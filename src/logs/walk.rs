@@ -369,6 +369,10 @@ impl Walker<'_> {
                 format!("found \"{found}\", which is no day in the order {order}"),
                 "correct the date, or date_order under [format] in campaign.toml; all dates of a log stand in one order",
             ),
+            TimeFault::TwelveHours => (
+                format!("found \"{found}\", about twelve hours before the row above"),
+                "write 24-hour times, or AM and PM behind those of a 12-hour clock",
+            ),
             TimeFault::GoesBack => (
                 format!("found \"{found}\", earlier than the row above"),
                 "rows with a clock time only stand in order of time; write 24-hour times, or AM and PM",

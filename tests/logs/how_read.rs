@@ -63,3 +63,27 @@ fn both_logs_of_a_run_are_told_with_the_clock_that_was_put_right() {
         .map(|account| account.clock_offset_s.abs());
     assert!(offsets.into_iter().any(|offset| offset == 120.0));
 }
+
+#[test]
+fn a_header_that_the_fonts_lack_does_not_stop_the_report() {
+    let folder = tempfile::tempdir().unwrap();
+    let canonical = Path::new("tests/data/dresses/canonical");
+    for entry in std::fs::read_dir(canonical).unwrap() {
+        let entry = entry.unwrap();
+        let text = std::fs::read_to_string(entry.path()).unwrap();
+        let text = text.replace("wind_m_s", "wind_m_s,\u{5929}\u{6c17}");
+        // A cell more in each row, of a column that is not read.
+        let rows = text.lines().map(|line| match line.starts_with("2026") {
+            true => format!("{line},1\n"),
+            false => format!("{line}\n"),
+        });
+        std::fs::write(
+            folder.path().join(entry.file_name()),
+            rows.collect::<String>(),
+        )
+        .unwrap();
+    }
+    let rated = assess_folder(folder.path()).unwrap();
+    assert_eq!(rated.accounts[0].not_read, ["\u{5929}\u{6c17}"]);
+    simmerline::report::outputs(&rated, jiff::Timestamp::UNIX_EPOCH).unwrap();
+}

@@ -302,3 +302,12 @@ fn clock_times_go_on_after_midnight() {
     let message = Folder::new(run, &[("night.csv", format!("{HEADER}{noon}"))]).refusal();
     assert!(message.contains("earlier than the row above"), "{message}");
 }
+
+#[test]
+fn a_clock_of_twelve_hours_without_am_and_pm_is_refused() {
+    let rows = "2026-03-10 12:40,30,25,800,0.5\n2026-03-10 12:50,31,25,800,0.5\n2026-03-10 01:00,32,25,800,0.5\n";
+    let run = "[[run]]\nlog = \"noon.csv\"\n";
+    let message = Folder::new(run, &[("noon.csv", format!("{HEADER}{rows}"))]).refusal();
+    assert!(message.contains("noon.csv:4"), "{message}");
+    assert!(message.contains("AM and PM"), "{message}");
+}

@@ -10,7 +10,8 @@ use crate::logs::names::fold;
 
 /// Microseconds in a second, an hour and a day.
 pub const SECOND_US: i64 = 1_000_000;
-const HOUR_US: i64 = 3600 * SECOND_US;
+/// See [`SECOND_US`].
+pub const HOUR_US: i64 = 3600 * SECOND_US;
 /// See [`SECOND_US`].
 pub const DAY_US: i64 = 24 * HOUR_US;
 

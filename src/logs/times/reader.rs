@@ -4,7 +4,7 @@ use jiff::civil::Date;
 
 use super::cells::{Cell, SERIAL_ZERO, read_cells, to_us};
 use super::clock::{Clock, ClockFault, midnight_us};
-use super::dates::{DAY_US, SECOND_US, Written, WrittenDate};
+use super::dates::{DAY_US, HOUR_US, SECOND_US, Written, WrittenDate};
 use super::rules::{Count, Form, Origin, TimeRules, long_date, order_word};
 use crate::logs::table::Row;
 use crate::logs::time_columns::TimeColumns;
@@ -29,6 +29,8 @@ pub enum TimeFault {
     NotInOrder(&'static str),
     /// A clock time without a date goes back.
     GoesBack,
+    /// A time is earlier than the one above, as on a clock of twelve hours after noon.
+    TwelveHours,
 }
 
 /// Reads a settled time column from top to bottom.
@@ -38,6 +40,9 @@ pub struct TimeReader<'r> {
     clock: Clock<'r>,
     /// Midnight of the last date read in the canonical form.
     last_date: ([u8; 10], i64),
+    /// Whether all times so far could be of a 12-hour clock, and the last of them.
+    could_be_twelve_hours: bool,
+    last_local_us: i64,
     /// Of clock times without a date: midnight of the day, and the last time of day.
     day_us: i64,
     last_clock_us: i64,
@@ -55,6 +60,8 @@ impl<'r> TimeReader<'r> {
             columns,
             clock: Clock::new(&rules.zone, rules.is_backward),
             last_date: ([0; 10], 0),
+            could_be_twelve_hours: !rules.is_backward,
+            last_local_us: i64::MIN,
             day_us,
             last_clock_us: 0,
         }
@@ -142,7 +149,18 @@ impl<'r> TimeReader<'r> {
         self.instant(self.day_us + clock_us)
     }
 
+    /// # Errors
+    /// [`TimeFault::TwelveHours`] for 1:00 after 12:50 on the same date, where no time
+    /// says that it is of a 24-hour clock.
     fn instant(&mut self, local_us: i64) -> Result<i64, TimeFault> {
+        let since_midnight_us = local_us.rem_euclid(DAY_US);
+        self.could_be_twelve_hours &= since_midnight_us < 13 * HOUR_US;
+        let back_us = self.last_local_us.saturating_sub(local_us);
+        let is_noon_passed = (11 * HOUR_US + 1..=12 * HOUR_US).contains(&back_us);
+        if self.could_be_twelve_hours && is_noon_passed && since_midnight_us >= HOUR_US {
+            return Err(TimeFault::TwelveHours);
+        }
+        self.last_local_us = local_us;
         self.clock.instant_us(local_us).map_err(TimeFault::from)
     }
 
