@@ -38,6 +38,8 @@ pub enum Notice {
         weather: String,
         quantity: &'static str,
     },
+    /// The weather log covers a part of the run.
+    WeatherInPart { log: String, weather: String },
     /// A log of many days was split into runs.
     LogSplit {
         log: String,
@@ -172,6 +174,10 @@ impl fmt::Display for Notice {
             } => write!(
                 f,
                 "{quantity} is in {log} and in {weather}; that beside the cooker counts"
+            ),
+            Notice::WeatherInPart { log, weather } => write!(
+                f,
+                "{weather} covers a part of {log} only; check the clocks of both (time_zone, weather_clock_offset_s)"
             ),
             Notice::LogSplit {
                 log,

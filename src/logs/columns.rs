@@ -3,12 +3,13 @@
 use std::path::Path;
 
 use super::layout::Layout;
-use super::names::{HeaderName, Meaning, Recognised, read_header, unit_of};
+use super::names::{HeaderName, Meaning, Recognised, fold, read_header, unit_of};
 use super::quantity::{Quantity, Role};
 use super::read::Request;
 use super::sensor::{FoundBy, Sensor, UnitFrom, after_number};
 use super::time_columns::TimeColumns;
 use super::walk::shortened;
+use crate::campaign::model::Plane;
 use crate::error::{Problem, Problems};
 use crate::measure::{Kind, Unit};
 
@@ -22,6 +23,8 @@ pub struct ColumnMap {
     pub ignored: Vec<String>,
     /// Keys and headers of `[columns]` that this log does not have, where another may.
     pub absent: Vec<(&'static str, String)>,
+    /// Cells that a row must have for every column that is read.
+    pub least_cells: usize,
 }
 
 /// Finds each quantity's column: by `[columns]` where it names one, else by what its
@@ -84,7 +87,14 @@ pub fn map_columns(
         return Err(problems);
     };
     let ignored = (0..layout.header.len()).filter(|index| !taken.contains(index));
+    let of_time = std::iter::once(time.first)
+        .chain(time.clock)
+        .chain(time.half);
+    let last = of_time
+        .chain(sensors.iter().map(|sensor| sensor.column))
+        .max();
     Ok(ColumnMap {
+        least_cells: last.map_or(0, |last| last + 1),
         time,
         sensors,
         ignored: ignored
@@ -179,7 +189,12 @@ impl Search<'_> {
     /// Columns whose header means a quantity; several only for the water, and only if
     /// their headers differ in nothing but a number.
     fn find_by_meaning(&mut self, quantity: Quantity) -> Vec<(usize, usize, FoundBy)> {
-        let columns = self.columns_of(quantity.meaning());
+        let mut columns = self.columns_of(quantity.meaning());
+        // A column in the unit of something else is no rival of one that fits.
+        let fits = |column: &usize| self.names[*column].not_a_unit.is_none();
+        if columns.iter().any(fits) {
+            columns.retain(fits);
+        }
         let base = |column: usize| match &self.names[column].recognised {
             Recognised::As { base, .. } => base.clone(),
             _ => String::new(),
@@ -311,6 +326,18 @@ impl Search<'_> {
         found_by: FoundBy,
     ) -> Option<Sensor> {
         let header = self.layout.header[column].clone();
+        let is_normal = self.request.plane != Some(Plane::Horizontal);
+        if quantity == Quantity::Irradiance
+            && found_by != FoundBy::CampaignFile
+            && is_normal
+            && is_horizontal(&header)
+        {
+            self.problem(
+                format!("the column \"{header}\" is horizontal irradiance by its name, and the campaign file's sensor is normal to the beam"),
+                "write plane = \"horizontal\" under [instruments.irradiance], or name the right column under [columns] irradiance".to_owned(),
+            );
+            return None;
+        }
         let (unit, unit_from) = self.unit(quantity, column)?;
         let calibration = self
             .request
@@ -340,18 +367,39 @@ impl Search<'_> {
             .unit
             .filter(|unit| kinds.contains(&unit.kind()))
             .or_else(|| unit_of(header, kinds));
-        if let Some(unit) = in_header {
-            return Some((unit, UnitFrom::Header));
-        }
         let units_row = self.layout.units.as_ref();
         let in_row = units_row
             .and_then(|(_, cells)| cells.get(column))
             .filter(|cell| !cell.is_empty());
-        if let Some(unit) = in_row.and_then(|cell| Unit::parse(cell, kinds)) {
-            return Some((unit, UnitFrom::UnitsRow));
-        }
-        if let Some(unit) = quantity.declared_unit(&self.request.rules.units) {
-            return Some((unit, UnitFrom::CampaignFile));
+        let stated = [
+            (in_header, UnitFrom::Header),
+            (
+                in_row.and_then(|cell| Unit::parse(cell, kinds)),
+                UnitFrom::UnitsRow,
+            ),
+            (
+                quantity.declared_unit(&self.request.rules.units),
+                UnitFrom::CampaignFile,
+            ),
+        ];
+        let stated = stated
+            .into_iter()
+            .filter_map(|(unit, from)| Some((unit?, from)));
+        let stated: Vec<(Unit, UnitFrom)> = stated.collect();
+        if let [(unit, from), others @ ..] = stated.as_slice() {
+            if let Some((other, other_from)) = others.iter().find(|(other, _)| other != unit) {
+                let what = format!(
+                    "column \"{header}\" is in {} by its {} and in {} by the {}",
+                    unit.symbol(),
+                    from.describe(),
+                    other.symbol(),
+                    other_from.describe()
+                );
+                let hint = "take out the wrong one; [units] is for logs that state none, and can stand under a [[run]]";
+                self.problem(what, hint.to_owned());
+                return None;
+            }
+            return Some((*unit, *from));
         }
         if let Some(not_a_unit) = in_row.cloned().or_else(|| name.not_a_unit.clone()) {
             let (key, known) = (quantity.key(), Unit::known(kinds));
@@ -425,6 +473,13 @@ impl Search<'_> {
             );
         }
     }
+}
+
+/// Whether a header says that irradiance is that on the horizontal.
+fn is_horizontal(header: &str) -> bool {
+    let folded = fold(header);
+    let mut words = folded.split(|c: char| !c.is_alphanumeric());
+    words.any(|word| matches!(word, "ghi" | "horizontal" | "horizontale"))
 }
 
 fn same_header(left: &str, right: &str) -> bool {

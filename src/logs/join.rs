@@ -17,6 +17,10 @@ use crate::campaign::moment::Moment;
 use crate::error::{Error, Problem, Problems, Result};
 use crate::notice::Notice;
 
+/// A weather log that begins later or ends earlier than the cooker's by more than this
+/// covers a part of the run, µs.
+const PARTLY_US: i64 = 600_000_000;
+
 /// What the logs of a run hold.
 #[derive(Debug, Clone, Default)]
 pub struct Log {
@@ -180,6 +184,7 @@ impl Shelf<'_> {
             clock_offset_us: file.clock_offset_us,
             calibrations: &self.campaign.calibrations,
             sensitivity: self.campaign.instruments.sensitivity,
+            plane: self.campaign.instruments.irradiance_plane,
             vessel_water_kg: file.vessel_water_kg,
         };
         read_file(file.path, file.name, &request)
@@ -288,6 +293,13 @@ fn together(
         return Err(Error::Input(problem.hint(hint).into()));
     }
     let mut notices = cooker.notices.clone();
+    let covered = (weather.account.first_us, weather.account.last_us);
+    if covered.0 - first > PARTLY_US || last - covered.1 > PARTLY_US {
+        notices.push(Notice::WeatherInPart {
+            log: run.log.clone(),
+            weather: weather_name.clone(),
+        });
+    }
     notices.extend(weather.notices.iter().cloned());
     let mut take = |quantity: Quantity, own: &mut Option<_>, other: Option<_>| {
         let has = |log: &FileLog| log.quantities.contains(&quantity);

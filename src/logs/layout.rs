@@ -4,7 +4,7 @@ use std::path::Path;
 
 use super::names::{Recognised, read_header};
 use super::source::Source;
-use super::table::{Row, Rows, TextRows};
+use super::table::{Row, RowFault, Rows, TextRows};
 use super::text::TextEncoding;
 use crate::campaign::model::{Delimiter, LogRules};
 use crate::error::Problem;
@@ -70,10 +70,8 @@ pub fn find_layout(
             break;
         }
         let mut rows = Rows::Text(Box::new(TextRows::open(path, source, encoding, delimiter)?));
-        // A quotation mark may be open for one delimiter only.
-        let Ok(head) = read_head(&mut rows) else {
-            continue;
-        };
+        // What cannot be had further down is met again when the readings are read.
+        let (head, _) = read_head(&mut rows);
         let Some((score, layout)) = best_header(&head, rules, Some(delimiter)) else {
             continue;
         };
@@ -96,7 +94,7 @@ pub fn find_sheet_layout(
     rows: &mut Rows<'_>,
     rules: &LogRules,
 ) -> Result<Layout, Problem> {
-    let head = read_head(rows).unwrap_or_default();
+    let (head, _) = read_head(rows);
     match best_header(&head, rules, None) {
         Some((_, layout)) => printable(path, layout),
         None => Err(
@@ -121,7 +119,7 @@ fn no_header(path: &Path, source: Source<'_>, encoding: TextEncoding, rules: &Lo
     let delimiter = rules.format.delimiter.unwrap_or(Delimiter::Comma);
     let text = TextRows::open(path, source, encoding, delimiter);
     if let Ok(rows) = text
-        && let Err(fault) = read_head(&mut Rows::Text(Box::new(rows)))
+        && let (_, Some(fault)) = read_head(&mut Rows::Text(Box::new(rows)))
     {
         return fault.problem(path, Some(encoding));
     }
@@ -129,13 +127,18 @@ fn no_header(path: &Path, source: Source<'_>, encoding: TextEncoding, rules: &Lo
         .hint("the log needs a line that names its columns, and a line for each reading, with one of comma, semicolon, tab, | or spaces between the cells; was the logger's memory read out?")
 }
 
-fn read_head(rows: &mut Rows<'_>) -> Result<Vec<Row>, super::table::RowFault> {
+/// The first rows, and why there are no more of them.
+fn read_head(rows: &mut Rows<'_>) -> (Vec<Row>, Option<RowFault>) {
     let mut head = Vec::new();
     let mut row = Row::default();
-    while head.len() < HEADER_ROWS && rows.next(&mut row)? {
-        head.push(row.clone());
+    while head.len() < HEADER_ROWS {
+        match rows.next(&mut row) {
+            Ok(true) => head.push(row.clone()),
+            Ok(false) => break,
+            Err(fault) => return (head, Some(fault)),
+        }
     }
-    Ok(head)
+    (head, None)
 }
 
 /// How well a row does as a header; the first part that differs decides.

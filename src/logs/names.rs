@@ -9,7 +9,7 @@ use serde::Deserialize;
 use unicode_normalization::UnicodeNormalization;
 use unicode_normalization::char::is_combining_mark;
 
-use super::times::dates::read_zone;
+use super::times::dates::{find_zone, read_zone};
 use crate::measure::{Kind, Unit};
 
 /// What a column can be.
@@ -87,6 +87,7 @@ pub fn fold(text: &str) -> String {
 
 /// Takes a header apart: name and unit, of which either may be missing.
 pub fn read_header(header: &str) -> HeaderName {
+    let header = &apart(header);
     let found = |recognised, unit| HeaderName {
         recognised,
         unit,
@@ -97,14 +98,20 @@ pub fn read_header(header: &str) -> HeaderName {
         if let Some((recognised, unit)) = with_unit(name, inside) {
             return found(recognised, Some(unit));
         }
+        // "Temp °C (water)"
+        let turned = format!("{inside} {name}");
+        let mut cuts = suffixes(&turned);
+        if let Some((recognised, unit)) = cuts.find_map(|(name, unit)| with_unit(name, unit)) {
+            return found(recognised, Some(unit));
+        }
     }
+    let whole = recognise(header, false);
     if brackets
         .iter()
-        .any(|(_, inside)| is_of_something_else(inside))
+        .any(|(_, inside)| is_direction(&whole, inside))
     {
         return found(Recognised::Other, None);
     }
-    let whole = recognise(header, false);
     if whole != Recognised::Unknown {
         let unit = match &whole {
             Recognised::As {
@@ -113,32 +120,102 @@ pub fn read_header(header: &str) -> HeaderName {
             } => unit_among_words(header),
             _ => None,
         };
-        return found(whole, unit);
+        return HeaderName {
+            not_a_unit: brackets
+                .iter()
+                .filter(|(name, _)| recognise(name, true) == whole)
+                .find_map(|(_, inside)| no_unit(&whole, inside)),
+            ..found(whole, unit)
+        };
     }
-    for (name, suffix) in suffixes(header) {
-        if let Some((recognised, unit)) = with_unit(name, suffix) {
-            return found(recognised, Some(unit));
-        }
+    let bare = without_last_filler(header);
+    let first = header.split_once(' ').map(|(unit, name)| (name, unit));
+    let mut cuts = suffixes(header).chain(suffixes(bare)).chain(first);
+    if let Some((recognised, unit)) = cuts.find_map(|(name, unit)| with_unit(name, unit)) {
+        return found(recognised, Some(unit));
     }
     for (name, inside) in brackets {
         let recognised = recognise(&name, true);
-        let is_time = |meaning: Meaning| meaning.kinds() == [Kind::Time];
-        let not_a_unit = match &recognised {
-            Recognised::Unknown => continue,
-            Recognised::As { meaning, .. } if is_time(*meaning) => None,
-            // A unit, but of another kind: the temperature of a pyranometer.
-            _ if Unit::parse(&inside, &Kind::ALL).is_some() => {
-                return found(Recognised::Other, None);
-            }
-            _ => Some(inside),
-        };
+        if recognised == Recognised::Unknown {
+            continue;
+        }
+        if is_direction(&recognised, &inside) {
+            return found(Recognised::Other, None);
+        }
         return HeaderName {
-            recognised,
-            unit: None,
-            not_a_unit,
+            not_a_unit: no_unit(&recognised, &inside),
+            ..found(recognised, None)
         };
     }
     found(recognise(header, true), None)
+}
+
+/// What stands in brackets where a unit should, if it is none: no label such as
+/// "(sensor 1)", and nothing behind a time.
+fn no_unit(recognised: &Recognised, inside: &str) -> Option<String> {
+    let is_time = |meaning: &Meaning| meaning.kinds() == [Kind::Time];
+    if !matches!(recognised, Recognised::As { meaning, .. } if !is_time(meaning)) {
+        return None;
+    }
+    let folded = fold(inside);
+    let mut words = folded
+        .split(|c: char| !c.is_alphanumeric())
+        .filter(|word| !word.is_empty());
+    let is_label = |word: &str| {
+        let is_word = word.len() > 2 && TABLE.filler.contains(word);
+        is_word || word.bytes().all(|b| b.is_ascii_digit())
+    };
+    let is_labelled = words.clone().next().is_some() && words.all(is_label);
+    (!is_labelled).then(|| inside.to_owned())
+}
+
+/// Degrees behind the wind are where it comes from.
+fn is_direction(recognised: &Recognised, unit: &str) -> bool {
+    let is_wind = matches!(
+        recognised,
+        Recognised::As {
+            meaning: Meaning::Wind,
+            ..
+        }
+    );
+    is_wind
+        && matches!(
+            fold(unit).trim(),
+            "°" | "deg" | "degrees" | "grad" | "grados" | "graus" | "degres"
+        )
+}
+
+/// A header with the words of camel case apart.
+fn apart(header: &str) -> String {
+    let header = header.replace(
+        ['ª', 'º'],
+        if header.contains("ºC") || header.contains("ºF") {
+            "°"
+        } else {
+            " "
+        },
+    );
+    if header.contains([' ', '_']) {
+        return header;
+    }
+    let mut words = String::new();
+    let mut last = ' ';
+    for character in header.chars() {
+        if last.is_lowercase() && character.is_uppercase() {
+            words.push('_');
+        }
+        words.push(character);
+        last = character;
+    }
+    words
+}
+
+/// A header without filler words at its end: "Water_C_Avg".
+fn without_last_filler(header: &str) -> &str {
+    match header.rfind(['_', ' ']) {
+        Some(at) if TABLE.filler.contains(&fold(&header[at + 1..])) => &header[..at],
+        _ => header,
+    }
 }
 
 /// The unit in a header whose quantity is known already.
@@ -152,33 +229,68 @@ pub fn unit_of(header: &str, kinds: &[Kind]) -> Option<Unit> {
 
 /// The offset from UTC that the header of a time column states, s.
 pub fn zone_of(header: &str) -> Option<i32> {
+    let header = &apart(header);
     let in_brackets = bracketed(header).into_iter().map(|(_, inside)| inside);
     let at_end = suffixes(header).map(|(_, suffix)| suffix.to_owned());
-    let whole = std::iter::once(header.to_owned());
     in_brackets
         .chain(at_end)
-        .chain(whole)
         .find_map(|text| read_zone(&text))
+        .or_else(|| find_zone(header))
 }
 
-/// Units of what is no reading of a cooker test.
-const OTHER_UNITS: [&str; 12] = [
-    "%", "% rh", "lux", "lx", "hpa", "mbar", "kpa", "wh/m2", "kwh/m2", "mj/m2", "wh", "kwh",
-];
-
-fn is_of_something_else(unit: &str) -> bool {
-    OTHER_UNITS.contains(&fold(unit).trim().replace('²', "2").as_str())
+/// What a time column's header says of its zone, where that is not understood: "AEST",
+/// "standard time".
+pub fn unknown_zone_of(header: &str) -> Option<String> {
+    const WORDS: [&str; 14] = [
+        "standard",
+        "daylight",
+        "summer",
+        "winter",
+        "dst",
+        "sommerzeit",
+        "winterzeit",
+        "verano",
+        "invierno",
+        "ete",
+        "hiver",
+        "verao",
+        "inverno",
+        "eastern",
+    ];
+    let is_zone = |inside: &String| {
+        let is_letters = (2..=5).contains(&inside.len())
+            && inside.bytes().all(|b| b.is_ascii_uppercase())
+            && !matches!(inside.as_str(), "AM" | "PM" | "HH" | "LOCAL");
+        let folded = fold(inside);
+        is_letters || folded.split_whitespace().any(|word| WORDS.contains(&word))
+    };
+    let inside = bracketed(header).into_iter().map(|(_, inside)| inside);
+    inside.into_iter().find(is_zone)
 }
 
 /// Name and unit, where the unit fits what the name means.
 fn with_unit(name: &str, unit: &str) -> Option<(Recognised, Unit)> {
-    let recognised = recognise(name, false);
-    let kinds: Vec<Kind> = match &recognised {
-        Recognised::As { meaning, .. } => meaning.kinds().to_vec(),
-        Recognised::OneOf(meanings) => meanings.iter().flat_map(|m| m.kinds()).copied().collect(),
-        Recognised::Other | Recognised::Unknown => return None,
+    let recognised = match recognise(name, false) {
+        Recognised::Unknown => recognise(name, true),
+        known => known,
     };
-    Some((recognised, Unit::parse(unit, &kinds)?))
+    match recognised {
+        Recognised::As { meaning, .. } => Some((recognised, Unit::parse(unit, meaning.kinds())?)),
+        Recognised::OneOf(meanings) => {
+            let fits = |meaning: &Meaning| Unit::parse(unit, meaning.kinds()).is_some();
+            let left: Vec<Meaning> = meanings.into_iter().filter(fits).collect();
+            let unit = Unit::parse(unit, left.first()?.kinds())?;
+            match left.as_slice() {
+                // "t (s)" is no temperature.
+                [Meaning::Elapsed] => {
+                    let (meaning, base) = (Meaning::Elapsed, String::new());
+                    Some((Recognised::As { meaning, base }, unit))
+                }
+                _ => Some((Recognised::OneOf(left), unit)),
+            }
+        }
+        Recognised::Other | Recognised::Unknown => None,
+    }
 }
 
 fn unit_among_words(header: &str) -> Option<Unit> {
@@ -223,7 +335,10 @@ fn suffixes(header: &str) -> impl Iterator<Item = (&str, &str)> {
             .filter(|c| c.is_alphanumeric() || *c == '°')
             .count();
         let is_letter = letters == 1 && character.is_whitespace();
-        (!suffix.is_empty() && !is_letter).then_some((&header[..at], suffix))
+        // "Lufttemperatur in °C"
+        let name = &header[..at];
+        let name = name.strip_suffix(" in").unwrap_or(name);
+        (!suffix.is_empty() && !is_letter).then_some((name, suffix))
     })
 }
 
@@ -463,11 +578,25 @@ mod tests {
         assert_eq!(meaning("T_a"), Some(Meaning::Ambient));
         assert_eq!(unit("Elapsed (min)"), Some("min"));
         assert_eq!(unit("elapsed_s"), Some("s"));
+        assert_eq!(unit("waterTempC"), Some("°C"));
+        assert_eq!(unit("Water_C_Avg"), Some("°C"));
+        assert_eq!(unit("°C Water"), Some("°C"));
+        assert_eq!(unit("Temp °C (water)"), Some("°C"));
+        assert_eq!(meaning("t (s)"), Some(Meaning::Elapsed));
+        assert_eq!(meaning("Water in (°C)"), None);
+        let not_a_unit = |header: &str| read_header(header).not_a_unit;
+        assert_eq!(not_a_unit("Water (L)").as_deref(), Some("L"));
+        assert_eq!(not_a_unit("Irradiance (lux)").as_deref(), Some("lux"));
+        assert_eq!(not_a_unit("Water (sensor 1)"), None);
         assert_eq!(
             read_header("Wind (furlongs)").not_a_unit.as_deref(),
             Some("furlongs")
         );
         assert_eq!(zone_of("Time (UTC-05:00)"), Some(-18_000));
+        assert_eq!(zone_of("utc_time"), Some(0));
+        assert_eq!(zone_of("DateTimeUTC"), Some(0));
+        assert_eq!(zone_of("Time (AEST)"), None);
+        assert_eq!(unknown_zone_of("Time (AEST)").as_deref(), Some("AEST"));
     }
 
     #[test]
@@ -483,7 +612,7 @@ mod tests {
             let found = read_header(header).recognised;
             assert!(matches!(found, Recognised::OneOf(_)), "{header}: {found:?}");
         }
-        for header in ["Wind direction", "Humidity (%)", "Battery (V)"] {
+        for header in ["Wind direction", "Wind (°)", "Humidity (%)", "Battery (V)"] {
             assert_eq!(
                 read_header(header).recognised,
                 Recognised::Other,

@@ -20,7 +20,7 @@ use super::text::TextEncoding;
 use super::times::rules::TimeRules;
 use super::times::survey::TimeSurvey;
 use super::walk::{Reading, WalkFault, walk};
-use crate::campaign::model::{Calibration, LogRules, Sensitivity};
+use crate::campaign::model::{Calibration, LogRules, Plane, Sensitivity};
 use crate::campaign::moment::Moment;
 use crate::error::{Error, Problem, Result};
 use crate::notice::Notice;
@@ -43,6 +43,8 @@ pub struct Request<'c> {
     pub clock_offset_us: i64,
     pub calibrations: &'c [Calibration],
     pub sensitivity: Sensitivity,
+    /// Of the irradiance sensor; `None` where it is not stated.
+    pub plane: Option<Plane>,
     /// Water in each vessel, kg; empty where the vessels count alike.
     pub vessel_water_kg: &'c [f64],
 }
@@ -59,6 +61,7 @@ impl<'c> Request<'c> {
             clock_offset_us: 0,
             calibrations: &[],
             sensitivity: Sensitivity::default(),
+            plane: None,
             vessel_water_kg: &[],
         }
     }
@@ -291,7 +294,7 @@ fn survey(
             continue;
         }
         layout.fit(&mut row, map);
-        if !layout.fits(&row) {
+        if !layout.fits(&row, map) {
             continue;
         }
         seen += 1;

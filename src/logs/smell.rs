@@ -31,6 +31,9 @@ fn believable(quantity: Quantity) -> std::ops::RangeInclusive<f64> {
     }
 }
 
+/// Irradiance that some time of a test day exceeds, W/m².
+const LEAST_SUN_W_M2: f64 = 100.0;
+
 /// Lowest temperature of a log in kelvin.
 const LOWEST_KELVIN: f64 = 230.0;
 
@@ -69,6 +72,17 @@ pub fn take_out_faults(
         return Err(Problem::at(path, what)
             .item(sensor.item())
             .hint(looks_like(sensor, "kW/m²")));
+    }
+    let is_assumed = sensor.unit_from == UnitFrom::Assumed;
+    if quantity == Quantity::Irradiance
+        && is_assumed
+        && (LARGEST_KILOWATTS..LEAST_SUN_W_M2).contains(&highest)
+    {
+        let what = format!(
+            "found nothing above {highest}, expected hundreds of W/m², and no unit is stated"
+        );
+        let hint = "write the unit of the column, such as irradiance = \"mV\" or \"W/m²\", under [units] in campaign.toml";
+        return Err(Problem::at(path, what).item(sensor.item()).hint(hint));
     }
     let is_slip = wrong <= MOST_SLIPS && wrong < total;
     if !is_slip && wrong as f64 > WRONG_UNIT_SHARE * total as f64 {

@@ -264,6 +264,7 @@ fn split_plain(
 /// A row with quotation marks, taken apart by the csv library after RFC 4180.
 struct QuotedRow {
     reader: Reader,
+    delimiter: u8,
     is_spaced: bool,
     output: Vec<u8>,
     written: usize,
@@ -276,6 +277,7 @@ impl QuotedRow {
     fn new(delimiter: Delimiter) -> Self {
         QuotedRow {
             reader: ReaderBuilder::new().delimiter(delimiter.byte()).build(),
+            delimiter: delimiter.byte(),
             is_spaced: matches!(delimiter, Delimiter::Space | Delimiter::WideSpace),
             output: vec![0; 1024],
             written: 0,
@@ -293,8 +295,13 @@ impl QuotedRow {
     /// Takes a line; whether the row is whole with it.
     fn feed(&mut self, line: &str) -> bool {
         let joined;
+        let spaced_quote = format!("{} \"", self.delimiter as char);
         let line = if self.is_spaced {
             joined = line.split_whitespace().collect::<Vec<_>>().join(" ");
+            &joined
+        } else if line.contains(&spaced_quote) {
+            // DIFFERENCE: a space before a quotation mark is no part of the cell.
+            joined = line.replace(&spaced_quote, &format!("{}\"", self.delimiter as char));
             &joined
         } else {
             line

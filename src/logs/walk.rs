@@ -7,6 +7,7 @@ use super::cells::{Cell, Marks, read_cell};
 use super::columns::ColumnMap;
 use super::frame::FrameBuilder;
 use super::layout::Layout;
+use super::names::{Recognised, read_header};
 use super::sensor::{Sensor, number_alone};
 use super::table::{Row, RowFault, Rows};
 use super::times::reader::{TimeFault, TimeReader};
@@ -33,6 +34,7 @@ pub struct Reading<'r> {
 pub struct Walked {
     pub frame: FrameBuilder,
     pub rows: usize,
+    stretches: Stretches,
     pub skipped: Skipped,
     /// Fault values by sensor.
     pub faults: Vec<usize>,
@@ -51,10 +53,12 @@ impl Layout {
         }
     }
 
-    /// Whether a row has the cells that the header names.
-    pub fn fits(&self, row: &Row) -> bool {
-        row.len() >= self.header.len()
-            && (row.len() == self.header.len() || row.filled() <= self.header.len())
+    /// Whether a row has the cells that are read, and none beyond the header. To the
+    /// right of a spreadsheet's table there may be another.
+    pub fn fits(&self, row: &Row, map: &ColumnMap) -> bool {
+        let is_sheet = self.delimiter.is_none();
+        row.len() >= map.least_cells
+            && (row.len() <= self.header.len() || is_sheet || row.filled() <= self.header.len())
     }
 
     fn is_header(&self, row: &Row) -> bool {
@@ -87,11 +91,13 @@ pub fn walk(rows: &mut Rows<'_>, reading: Reading<'_>) -> Result<Walked, WalkFau
         walked: Walked {
             frame: FrameBuilder::new(reading.map.sensors.len()),
             rows: 0,
+            stretches: Stretches::default(),
             skipped: Skipped::default(),
             faults: vec![0; reading.map.sensors.len()],
         },
         values: vec![None; reading.map.sensors.len()],
         pending: Vec::new(),
+        first_unread: None,
         problems: Problems::default(),
     };
     let mut row = Row::default();
@@ -106,6 +112,72 @@ pub fn walk(rows: &mut Rows<'_>, reading: Reading<'_>) -> Result<Walked, WalkFau
         }
     }
     walker.finish(rows.is_open_ended()).map_err(WalkFault::Rows)
+}
+
+/// Stretches of rows in order of time. Rows out of order are sorted; but a clock that was
+/// put back, or two logs in one file, would be interleaved by that.
+#[derive(Default)]
+struct Stretches {
+    found: Vec<Stretch>,
+    /// So many stretches that the rows are in no order at all.
+    is_disorder: bool,
+}
+
+/// Rows in order of time: the first two and the last two times.
+struct Stretch {
+    line: u64,
+    first: i64,
+    second: Option<i64>,
+    before_last: i64,
+    last: i64,
+}
+
+/// More stretches than this are rows in no order.
+const MOST_STRETCHES: usize = 4;
+
+impl Stretches {
+    fn see(&mut self, line: u64, time_us: i64) {
+        let stretches = self.found.len();
+        match self.found.last_mut() {
+            Some(stretch) if stretch.last <= time_us => {
+                stretch.second.get_or_insert(time_us);
+                stretch.before_last = stretch.last;
+                stretch.last = time_us;
+            }
+            _ if stretches == MOST_STRETCHES => self.is_disorder = true,
+            _ => self.found.push(Stretch {
+                line,
+                first: time_us,
+                second: None,
+                before_last: time_us,
+                last: time_us,
+            }),
+        }
+    }
+
+    /// The line on which a stretch begins that runs through the times of one before.
+    fn interleaved(&self) -> Option<u64> {
+        let pairs = self.found.iter().enumerate().flat_map(|(index, later)| {
+            let earlier = self.found[..index].iter();
+            earlier.map(move |earlier| (earlier, later))
+        });
+        let mut meeting = pairs.filter(|(earlier, later)| earlier.meets(later));
+        let (_, later) = meeting.next().filter(|_| !self.is_disorder)?;
+        Some(later.line)
+    }
+}
+
+impl Stretch {
+    /// Whether two stretches have two rows or more each in the time that both span: one
+    /// row alone is a slip.
+    fn meets(&self, other: &Stretch) -> bool {
+        let from = self.first.max(other.first);
+        let to = self.last.min(other.last);
+        let has_two = |stretch: &Stretch| {
+            stretch.before_last >= from && stretch.second.is_some_and(|second| second <= to)
+        };
+        from < to && has_two(self) && has_two(other)
+    }
 }
 
 /// A row that is no reading, and is a fault only if readings follow it.
@@ -123,6 +195,8 @@ struct Walker<'w> {
     walked: Walked,
     values: Vec<Option<f64>>,
     pending: Vec<Pending>,
+    /// Of the first row that has all cells but no time, if no row has one.
+    first_unread: Option<Problem>,
     problems: Problems,
 }
 
@@ -153,7 +227,7 @@ impl Walker<'_> {
             return self.problems.push(problem);
         }
         let mut unread = TimeFault::Blank;
-        if layout.fits(row) && !row.cell(self.reading.map.time.first).is_empty() {
+        if layout.fits(row, self.reading.map) && !row.cell(self.reading.map.time.first).is_empty() {
             // What nearly every row is.
             match self.times.read_us(row) {
                 Ok(time_us) => return self.read(row, time_us),
@@ -174,7 +248,10 @@ impl Walker<'_> {
     fn set_aside(&mut self, row: &Row, unread: &TimeFault) {
         let Reading { layout, map, .. } = self.reading;
         let line = row.line;
-        if row.filled() == 0 {
+        let header = layout.header.len();
+        if row.iter().take(header).all(str::is_empty)
+            && (row.filled() == 0 || layout.delimiter.is_none())
+        {
             return self.skip(Skip::Blank, line);
         }
         if row.is_remark() {
@@ -196,7 +273,7 @@ impl Walker<'_> {
         }
         let time = row.cell(map.time.first);
         let digits = time.bytes().filter(u8::is_ascii_digit).count();
-        let fits = layout.fits(row);
+        let fits = layout.fits(row, self.reading.map);
         let looks_like_a_time =
             digits >= DIGITS_OF_A_TIME && time.starts_with(|c: char| c.is_ascii_digit());
         let is_reading = match fits {
@@ -208,9 +285,20 @@ impl Walker<'_> {
             false => looks_like_a_time || self.times.read_us(row).is_ok(),
         };
         if self.walked.rows == 0 && !is_reading {
+            if fits {
+                let problem = self.time_problem(row, unread);
+                self.first_unread.get_or_insert(problem);
+            }
             return self.skip(Skip::BetweenHeaderAndReadings, line);
         }
-        let problem = if fits {
+        let named = row
+            .iter()
+            .filter(|cell| matches!(read_header(cell).recognised, Recognised::As { .. }));
+        let problem = if named.count() > 2 {
+            let what = "is a second header, with other columns or units than the first";
+            let hint = "put what follows into a log of its own, with a [[run]] of its own";
+            Problem::at(self.reading.path, what).line(line).hint(hint)
+        } else if fits {
             self.time_problem(row, unread)
         } else {
             self.shape_problem(row)
@@ -219,7 +307,7 @@ impl Walker<'_> {
             line,
             problem,
             is_reading,
-            is_short: row.len() < layout.header.len(),
+            is_short: row.len() < map.least_cells,
         });
         if self.pending.len() > MOST_PENDING {
             self.fail_pending();
@@ -229,6 +317,7 @@ impl Walker<'_> {
     fn read(&mut self, row: &Row, time_us: i64) {
         self.fail_pending();
         self.walked.rows += 1;
+        self.walked.stretches.see(row.line, time_us);
         for (index, sensor) in self.reading.map.sensors.iter().enumerate() {
             self.values[index] = match self.cell(sensor, row) {
                 Cell::Number(reading) => Some(sensor.value(reading)),
@@ -276,11 +365,19 @@ impl Walker<'_> {
             }
         }
         if !has_readings && self.problems.is_empty() {
-            self.problems.push(
+            let empty = || {
                 Problem::at(self.reading.path, "has a header and no readings").hint(
                     "write the readings below the header, or copy the log from the logger again",
-                ),
-            );
+                )
+            };
+            self.problems
+                .push(self.first_unread.take().unwrap_or_else(empty));
+        }
+        if let Some(line) = self.walked.stretches.interleaved() {
+            let what = "the time goes back here, and the rows that follow run through times that were there before";
+            let hint = "was the clock put back, or was a second log added? put what follows into a log of its own, or correct its times";
+            self.problems
+                .push(Problem::at(self.reading.path, what).line(line).hint(hint));
         }
         if self.problems.is_empty() {
             Ok(self.walked)
@@ -364,6 +461,13 @@ impl Walker<'_> {
             TimeFault::TwoWays([first, second]) => (
                 format!("found \"{found}\", which is {first} or {second}"),
                 "write date_order under [format] in campaign.toml",
+            ),
+            TimeFault::TwoNotations => (
+                format!(
+                    "found \"{found}\", another way to write a date than the first, \"{}\"",
+                    self.reading.times.example
+                ),
+                "write all dates of a log in one way; a spreadsheet may have read some with day and month exchanged",
             ),
             TimeFault::NotInOrder(order) => (
                 format!("found \"{found}\", which is no day in the order {order}"),

@@ -192,28 +192,31 @@ fn pieces_of(
     Ok(pieces)
 }
 
-/// Two runs of one log that share readings.
+/// So many readings of two runs may lie at one time by a slip in one of them.
+const COMMON_READINGS: usize = 1;
+
+/// Two runs at one time: a cooker heats one load at a time, so readings stand twice.
 fn overlap(campaign: &Campaign, runs: &[Run]) -> Option<Problem> {
     runs.iter().enumerate().find_map(|(index, run)| {
         let span = |run: &Run| {
-            Some((
-                *run.readings.time_us.first()?,
-                *run.readings.time_us.last()?,
-            ))
+            let times = &run.readings.time_us;
+            Some((*times.first()?, *times.last()?))
         };
+        // A stray date makes a span long; readings of both runs must lie in what is common.
         let meets = |other: &&Run| {
-            let spans = span(run).zip(span(other));
-            let share = spans.is_some_and(|(one, other)| one.0 <= other.1 && other.0 <= one.1);
-            other.plan.path == run.plan.path
-                && other.plan.rules.format.sheet == run.plan.rules.format.sheet
-                && share
+            let Some((one, two)) = span(run).zip(span(other)) else {
+                return false;
+            };
+            let (from, to) = (one.0.max(two.0), one.1.min(two.1));
+            let readings = |run: &Run| {
+                let times = &run.readings.time_us;
+                times.iter().filter(|&time| (from..=to).contains(time)).count()
+            };
+            from < to && readings(run) > COMMON_READINGS && readings(other) > COMMON_READINGS
         };
         let other = runs[..index].iter().find(meets)?;
-        let what = format!(
-            "has readings in common with the run \"{}\"",
-            other.plan.label
-        );
-        let hint = "a reading belongs to one run: correct date, start and end";
+        let what = format!("runs at the same time as \"{}\"", other.plan.label);
+        let hint = "a cooker heats one load at a time: take out the log that is there twice, or correct date, start and end";
         Some(problem(campaign, &run.plan, &what, hint))
     })
 }

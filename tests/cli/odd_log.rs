@@ -187,7 +187,7 @@ fn a_log_of_a_million_rows_is_reported() {
         let water_c = water_c(heated);
         writeln!(
             text,
-            "2026-04-{day:02} {hour:02}:{minute:02}:{:02},{water_c:.2},{AMBIENT_C},900,0.4",
+            "2026-05-{day:02} {hour:02}:{minute:02}:{:02},{water_c:.2},{AMBIENT_C},900,0.4",
             clock % 60
         )
         .unwrap();

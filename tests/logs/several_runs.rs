@@ -184,7 +184,7 @@ fn runs_may_share_a_log_if_each_has_its_date() {
     );
     let twice = run("2026-03-11", 6.0) + &run("2026-03-11", 6.0);
     let message = Folder::new(&twice, &[("all.csv", log(&days))]).refusal();
-    assert!(message.contains("readings in common"), "{message}");
+    assert!(message.contains("at the same time"), "{message}");
 }
 
 /// A cooker's log of time and water, and a weather log of the rest.

@@ -26,10 +26,11 @@ pub enum Cell {
 impl TimeColumns {
     /// The time of a row as it is shown to people.
     pub fn text(&self, row: &Row) -> String {
-        match self.clock {
-            None => row.cell(self.first).to_owned(),
-            Some(clock) => format!("{} {}", row.cell(self.first), row.cell(clock)),
-        }
+        let columns = std::iter::once(self.first)
+            .chain(self.clock)
+            .chain(self.half);
+        let cells: Vec<&str> = columns.map(|column| row.cell(column)).collect();
+        cells.join(" ")
     }
 
     /// Whether nothing stands where the time should be.
@@ -42,14 +43,30 @@ impl TimeColumns {
 /// The time of a row; `None` if there is none.
 pub fn read_cells(columns: &TimeColumns, row: &Row) -> Option<Cell> {
     let text = row.cell(columns.first);
+    let half = columns.half.map_or("", |half| row.cell(half));
     let Some(clock) = columns.clock else {
+        let whole;
+        let text = if half.is_empty() {
+            text
+        } else {
+            whole = format!("{text} {half}");
+            &whole
+        };
         return match read_written(text) {
             Some(written) => Some(Cell::Written(written)),
             None => number(text).map(Cell::Number),
         };
     };
-    let clock = row.cell(clock);
-    let clock_of_day = match read_written(clock) {
+    let clock_text = row.cell(clock);
+    // "11.30" is a clock time here: the date stands beside it.
+    let dotted = clock_text.matches('.').count();
+    let with_colons = if dotted > 0 && !clock_text.contains(':') && !clock_text.starts_with("0.") {
+        clock_text.replace('.', ":")
+    } else {
+        clock_text.to_owned()
+    };
+    let written = format!("{with_colons} {half}");
+    let clock_of_day = match read_written(&written).or_else(|| read_written(clock_text)) {
         Some(Written {
             clock_us: Some(clock_us),
             offset_s,
@@ -57,8 +74,8 @@ pub fn read_cells(columns: &TimeColumns, row: &Row) -> Option<Cell> {
         }) => (clock_us, offset_s),
         _ => {
             // A fraction of a day, as a spreadsheet saves it.
-            let fraction = number(clock).filter(|fraction| (0.0..1.0).contains(fraction))?;
-            (to_us(clock, fraction, DAY_US as f64), None)
+            let fraction = number(clock_text).filter(|fraction| (0.0..1.0).contains(fraction))?;
+            (to_us(clock_text, fraction, DAY_US as f64), None)
         }
     };
     let date = match read_written(text) {
@@ -78,6 +95,7 @@ pub fn read_cells(columns: &TimeColumns, row: &Row) -> Option<Cell> {
         date: Some(date),
         clock_us: Some(clock_of_day.0),
         offset_s: clock_of_day.1,
+        is_short: false,
     }))
 }
 

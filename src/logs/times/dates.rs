@@ -18,6 +18,9 @@ pub const DAY_US: i64 = 24 * HOUR_US;
 /// Two-digit years from here on belong to the last century (POSIX `strptime`, %y).
 const LAST_CENTURY: i16 = 69;
 
+/// A number in the place of a day that may as well be a recent year of two digits.
+const FIRST_SHORT_YEAR: i16 = 24;
+
 /// A time as written.
 #[derive(Debug, Clone, Copy, Default, PartialEq, Eq)]
 pub struct Written {
@@ -26,6 +29,8 @@ pub struct Written {
     pub clock_us: Option<i64>,
     /// Offset from UTC, s, where one is written.
     pub offset_s: Option<i32>,
+    /// The clock time has hours and minutes only.
+    pub is_short: bool,
 }
 
 /// A date as written.
@@ -64,12 +69,12 @@ impl ThreeNumbers {
     /// Every order in which people write such a date and in which it is a day.
     ///
     /// Points stand between day, month and year only (DIN 1355-1, withdrawn, from
-    /// memory), and a two-digit year comes first between hyphens only: common practice,
-    /// no published source.
+    /// memory), and a two-digit year comes first between hyphens, or where it can be a
+    /// recent one: common practice, no published source.
     pub fn readings(self) -> Vec<(DateOrder, Date)> {
         let usual: &[DateOrder] = match (self.separator, self.has_long_year) {
             ('.', _) => &[DateOrder::DayMonthYear],
-            ('-', false) => &[
+            (separator, false) if separator == '-' || self.numbers[0] >= FIRST_SHORT_YEAR => &[
                 DateOrder::YearMonthDay,
                 DateOrder::DayMonthYear,
                 DateOrder::MonthDayYear,
@@ -113,20 +118,16 @@ pub fn read_written(text: &str) -> Option<Written> {
         return Some(written);
     }
     let folded = fold(text);
+    let folded = with_colons(&folded);
     let mut tokens = tokens(&folded);
     let clock = take_clock(&mut tokens)?;
     let date = read_date(&tokens)?;
     if date.is_none() && clock.is_none() {
         return None;
     }
-    let (clock_us, offset_s) = match clock {
-        Some((clock_us, offset_s)) => (Some(clock_us), offset_s),
-        None => (None, None),
-    };
     Some(Written {
         date,
-        clock_us,
-        offset_s,
+        ..clock.unwrap_or_default()
     })
 }
 
@@ -156,6 +157,7 @@ fn read_compact(text: &str) -> Option<Written> {
         date: Some(WrittenDate::Known(date)),
         clock_us,
         offset_s: None,
+        is_short: digits.len() == 12,
     })
 }
 
@@ -169,7 +171,29 @@ fn read_instant(text: &str) -> Option<Written> {
         date: Some(WrittenDate::Known(utc.date())),
         clock_us: i64::try_from(since.as_micros()).ok(),
         offset_s: Some(0),
+        is_short: false,
     })
+}
+
+/// A clock time with points behind a date, `24.02.2026 11.30`, or before "Uhr", with
+/// colons: without a date it could be a number.
+fn with_colons(text: &str) -> std::borrow::Cow<'_, str> {
+    let trimmed = text.trim();
+    let (body, is_hour) = match trimmed.strip_suffix("uhr") {
+        Some(body) => (body.trim_end(), true),
+        None => (trimmed, false),
+    };
+    let (before, clock) = body.rsplit_once(' ').unwrap_or(("", body));
+    let parts: Vec<&str> = clock.split('.').collect();
+    let is_digits =
+        |part: &&str| (1..=2).contains(&part.len()) && part.bytes().all(|b| b.is_ascii_digit());
+    let is_clock = matches!(parts.len(), 2 | 3) && parts.iter().all(is_digits);
+    let has_date = before.bytes().filter(u8::is_ascii_digit).count() >= 3;
+    if is_clock && (is_hour || has_date) {
+        format!("{before} {}", parts.join(":")).into()
+    } else {
+        text.into()
+    }
 }
 
 /// A piece of a written time.
@@ -210,8 +234,8 @@ fn tokens(text: &str) -> Vec<Token<'_>> {
 
 /// Takes the clock time with what belongs to it out of the tokens; `None` inside if
 /// there is none, and outside if it is no time of day.
-#[allow(clippy::option_option, clippy::type_complexity)]
-fn take_clock(tokens: &mut Vec<Token<'_>>) -> Option<Option<(i64, Option<i32>)>> {
+#[allow(clippy::option_option)]
+fn take_clock(tokens: &mut Vec<Token<'_>>) -> Option<Option<Written>> {
     let is_clock = |at: usize| {
         matches!(
             (tokens.get(at), tokens.get(at + 1)),
@@ -236,9 +260,11 @@ fn take_clock(tokens: &mut Vec<Token<'_>>) -> Option<Option<(i64, Option<i32>)>>
     };
     let mut end = start + 2;
     let mut parts = [number(start)?, 0, 0];
+    let mut written = 1;
     for part in &mut parts[1..] {
         let Some(value) = number(end) else { break };
         *part = value;
+        written += 1;
         end += 1;
         if is_separator(end) {
             end += 1;
@@ -266,7 +292,12 @@ fn take_clock(tokens: &mut Vec<Token<'_>>) -> Option<Option<(i64, Option<i32>)>>
     };
     let clock_us = clock_us(hour, minute, second, fraction_us)?;
     tokens.drain(start..end);
-    Some(Some((clock_us, offset_s)))
+    Some(Some(Written {
+        date: None,
+        clock_us: Some(clock_us),
+        offset_s,
+        is_short: written < 3,
+    }))
 }
 
 fn clock_us(hour: i64, minute: i64, second: i64, fraction_us: i64) -> Option<i64> {
@@ -295,6 +326,9 @@ fn take_half(tokens: &[Token<'_>], end: &mut usize) -> Option<Half> {
             _ => break,
         }
         let half = match letters.as_str() {
+            // "12:00p": a letter right behind the time, and nothing after it.
+            "a" if index == *end && index + 1 == tokens.len() => Half::Am,
+            "p" if index == *end && index + 1 == tokens.len() => Half::Pm,
             _ if CALENDAR.am.contains(&letters) => Half::Am,
             _ if CALENDAR.pm.contains(&letters) => Half::Pm,
             _ => continue,
@@ -357,12 +391,23 @@ pub fn read_zone(text: &str) -> Option<i32> {
     (end == tokens.len()).then_some(offset_s)
 }
 
+/// The offset from UTC of a header that says "UTC" or "GMT" somewhere.
+pub fn find_zone(text: &str) -> Option<i32> {
+    let folded = fold(text);
+    let tokens = tokens(&folded);
+    let mut named =
+        (0..tokens.len()).filter(|&at| matches!(tokens[at], Token::Word("utc" | "gmt")));
+    let mut at = named.next()?;
+    take_offset(&tokens, &mut at)
+}
+
 /// The date in what is left; `None` inside if nothing is, and outside if it is no date.
 #[allow(clippy::option_option)]
 fn read_date(tokens: &[Token<'_>]) -> Option<Option<WrittenDate>> {
     let mut numbers: Vec<&str> = Vec::new();
     let mut month = None;
     let mut month_at = 0;
+    let mut month_word = "";
     let mut separator = None;
     for token in tokens {
         match token {
@@ -376,10 +421,13 @@ fn read_date(tokens: &[Token<'_>]) -> Option<Option<WrittenDate>> {
             Token::Word(word) if CALENDAR.ignored.contains(*word) => {}
             Token::Word(word) => {
                 let named = CALENDAR.months.get(*word).copied();
-                if named.is_none() || month.is_some() {
+                // "mar. 24 févr. 2026": a Tuesday, of which "mar" is short too.
+                let was_weekday = month_word == "mar" && month_at == 0;
+                if named.is_none() || (month.is_some() && !was_weekday) {
                     return None;
                 }
                 (month, month_at) = (named, numbers.len());
+                month_word = word;
             }
         }
     }
@@ -404,6 +452,12 @@ fn read_date(tokens: &[Token<'_>]) -> Option<Option<WrittenDate>> {
         };
         let date = Date::new(full, month, i8::try_from(value(day)?).ok()?).ok()?;
         return Some(Some(WrittenDate::Known(date)));
+    }
+    if let [compact] = numbers[..] {
+        // "20260224 11:30"
+        return read_compact(compact)
+            .filter(|written| written.clock_us.is_none())
+            .map(|written| written.date);
     }
     let [first, second, third] = numbers[..] else {
         return None;
@@ -446,15 +500,20 @@ mod tests {
             "14 de marzo de 2026 10:20",
             "14 mars 2026 à 10h20",
             "14. März 2026, 10:20 Uhr",
+            "sam. 14 mars 2026 10:20",
+            "20260314 10:20",
+            "14.03.2026 10.20",
+            "14.03.2026 10.20 Uhr",
+            "14 Mar 2026 10:20a",
             "14 de março de 2026 10:20",
             "2026 Mar 14 10:20",
         ] {
             let written = read_written(text).unwrap_or_else(|| panic!("{text}"));
-            assert_eq!(
-                written.date,
-                Some(WrittenDate::Known(day(2026, 3, 14))),
-                "{text}"
-            );
+            let date = match written.date {
+                Some(WrittenDate::Open(open)) => Some(WrittenDate::Known(open.readings()[0].1)),
+                known => known,
+            };
+            assert_eq!(date, Some(WrittenDate::Known(day(2026, 3, 14))), "{text}");
             assert_eq!(written.clock_us, Some(CLOCK), "{text}");
         }
     }

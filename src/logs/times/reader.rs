@@ -25,6 +25,8 @@ pub enum TimeFault {
     Skipped,
     /// A date with two readings, in words.
     TwoWays([String; 2]),
+    /// A date that is written in another way than the first.
+    TwoNotations,
     /// A date that is none in the order of the others, in words.
     NotInOrder(&'static str),
     /// A clock time without a date goes back.
@@ -90,9 +92,14 @@ impl<'r> TimeReader<'r> {
                 Cell::Written(Written {
                     date: None,
                     clock_us: Some(clock_us),
+                    is_short,
                     ..
                 }),
-            ) => self.note(start_us + clock_us),
+            ) => {
+                let is_in_minutes = self.columns.unit.is_some_and(|unit| unit.symbol() == "min");
+                let per = if is_short && is_in_minutes { 60 } else { 1 };
+                self.note(start_us + clock_us / per)
+            }
             (
                 Form::ClockOnly(_),
                 Cell::Written(Written {
@@ -108,6 +115,8 @@ impl<'r> TimeReader<'r> {
 
     fn written(&mut self, written: Written) -> Result<i64, TimeFault> {
         let date = match written.date.ok_or(TimeFault::Unreadable)? {
+            WrittenDate::Known(_) if self.rules.is_open => return Err(TimeFault::TwoNotations),
+            WrittenDate::Open(_) if !self.rules.is_open => return Err(TimeFault::TwoNotations),
             WrittenDate::Known(date) => date,
             WrittenDate::Open(open) => match self.rules.order {
                 Some(order) => open

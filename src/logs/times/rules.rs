@@ -16,6 +16,8 @@ pub struct TimeRules {
     /// Why that order.
     pub order_from: &'static str,
     pub zone: TimeZone,
+    /// Dates are of three numbers in an order, and not written otherwise.
+    pub is_open: bool,
     /// Who says so.
     pub zone_from: &'static str,
     /// Rows state their offset from UTC.

@@ -4,7 +4,7 @@ use jiff::civil::Date;
 use jiff::tz::{Offset, TimeZone};
 
 use super::cells::{Cell, SERIAL_DAYS, local_us, read_cells};
-use super::dates::WrittenDate;
+use super::dates::{Written, WrittenDate};
 use super::rules::{Count, Form, Origin, TimeRules, long_date, order_word};
 use crate::campaign::model::DateOrder;
 use crate::campaign::moment::Moment;
@@ -132,7 +132,7 @@ impl<'c> TimeSurvey<'c> {
             (Some(zone), _) => (zone.clone(), "campaign file"),
             (None, Some(offset_s)) => {
                 let offset = Offset::from_seconds(offset_s).unwrap_or(Offset::UTC);
-                (TimeZone::fixed(offset), "header")
+                (TimeZone::fixed(offset), self.columns.offset_from)
             }
             (None, None) => (request.zone.clone(), "site"),
         };
@@ -145,6 +145,7 @@ impl<'c> TimeSurvey<'c> {
                 zone,
                 zone_from,
                 has_offsets: false,
+                is_open: false,
                 is_backward: false,
                 example: String::new(),
             });
@@ -154,6 +155,15 @@ impl<'c> TimeSurvey<'c> {
         let form = match first {
             Cell::Number(_) => Form::Count(self.count(request, &zone).map_err(fault)?),
             Cell::Written(written) if written.date.is_some() => Form::Written,
+            Cell::Written(written)
+                if self.columns.is_elapsed && written.is_short && self.columns.unit.is_none() =>
+            {
+                let what = format!(
+                    "found \"{example}\", which is hours and minutes or minutes and seconds"
+                );
+                let hint = "write time = \"h\" or time = \"min\" under [units] in campaign.toml, for what stands before the colon";
+                return Err(fault((what, hint.to_owned())));
+            }
             Cell::Written(_) if self.columns.is_elapsed => {
                 Form::Stopwatch(start_us(request, &zone).map_err(fault)?)
             }
@@ -179,6 +189,13 @@ impl<'c> TimeSurvey<'c> {
             zone,
             zone_from,
             has_offsets: self.has_offsets,
+            is_open: matches!(
+                first,
+                Cell::Written(Written {
+                    date: Some(WrittenDate::Open(_)),
+                    ..
+                })
+            ),
             is_backward,
             example,
         })
