@@ -74,6 +74,12 @@ fn memory_stays_in_proportion_to_the_input() {
     let rows = "2026-03-14 10:20:00,21.8,23.9,894,0.7\n".repeat(100_000);
     let zeros = vec![b'0'; 200 * MIB];
     let filled = r#"<table:table-cell table:number-columns-repeated="16384" office:value-type="float" office:value="1"><text:p>1</text:p></table:table-cell>"#;
+    let long: String = (1..5000)
+        .map(|row| {
+            let text = "x".repeat(20_000);
+            format!(r#"<c r="A{row}" t="inlineStr"><is><t>{text}</t></is></c>"#)
+        })
+        .collect();
     let inputs: Vec<(&str, Vec<u8>)> = vec![
         ("a plain log", format!("{HEADER}{rows}").into_bytes()),
         ("one endless line", b"1,2,".repeat(4 * MIB)),
@@ -97,6 +103,31 @@ fn memory_stays_in_proportion_to_the_input() {
         (
             "a far cell",
             xlsx(&format!(r#"<row r="1048576">{}</row>"#, cell("XFD1048576"))),
+        ),
+        (
+            "a row that no sheet has",
+            xlsx(&format!(
+                r#"<row r="400000000">{}</row>"#,
+                cell("A400000000")
+            )),
+        ),
+        (
+            "a row beyond 32 bits",
+            xlsx(&format!(
+                r#"<row r="4294967295">{}</row>"#,
+                cell("A4294967296")
+            )),
+        ),
+        (
+            "a long text in many cells",
+            xlsx(&format!(r#"<row r="1">{long}</row>"#)),
+        ),
+        (
+            "a long text in repeated rows",
+            ods(&format!(
+                r#"<table:table-row table:number-rows-repeated="1000000"><table:table-cell><text:p>{}</text:p></table:table-cell></table:table-row>"#,
+                "x".repeat(100_000)
+            )),
         ),
         (
             "repeated cells",

@@ -24,6 +24,7 @@ pub fn check_rules(
     LogRules {
         columns: check_columns(checker, &format!("{prefix}columns"), &base.columns, columns),
         units: check_units(checker, &format!("{prefix}units"), &base.units, units),
+        units_come_first: prefix.starts_with("run.") && *units != UnitTable::default(),
         format: check_format(checker, &format!("{prefix}format"), &base.format, format),
     }
 }
@@ -272,7 +273,10 @@ pub fn check_calibrations(
     for (index, table) in written.into_iter().enumerate() {
         let key = format!("calibration.{}", index + 1);
         let column = table.column.trim().to_owned();
-        if calibrations.iter().any(|other| other.column == column) {
+        if calibrations
+            .iter()
+            .any(|other| other.column.to_lowercase() == column.to_lowercase())
+        {
             checker.problem(
                 &format!("{key}.column"),
                 format!("the column \"{column}\" has a calibration already"),

@@ -176,6 +176,8 @@ pub enum Uncertainty {
 pub struct LogRules {
     pub columns: Columns,
     pub units: Units,
+    /// The units are of this run alone, and count before those that its log states.
+    pub units_come_first: bool,
     pub format: Format,
 }
 

@@ -155,7 +155,7 @@ impl<T> OneOrMore<T> {
 }
 
 /// Units, where a log does not state them.
-#[derive(Debug, Clone, Default, Deserialize)]
+#[derive(Debug, Clone, Default, PartialEq, Deserialize)]
 #[serde(deny_unknown_fields, default)]
 pub struct UnitTable {
     pub time: Option<String>,

@@ -4,6 +4,7 @@ use std::collections::BTreeMap;
 
 use jiff::tz::TimeZone;
 
+use super::quantity::Quantity;
 use super::sensor::Sensor;
 use crate::campaign::model::Curve;
 use crate::units::{counted, short, zoned};
@@ -221,14 +222,17 @@ pub struct ColumnAccount {
     pub found_by: &'static str,
     pub unit: &'static str,
     pub unit_from: &'static str,
-    /// Calibration and sensitivity, in words; empty if there is none.
+    /// Vessel, calibration and sensitivity, in words; empty if there is none.
     pub correction: String,
 }
 
 impl ColumnAccount {
-    /// Of a sensor.
-    pub fn new(sensor: &Sensor) -> Self {
+    /// Of a sensor, with the water of each vessel, kg, where they are told apart.
+    pub fn new(sensor: &Sensor, vessel_water_kg: &[f64]) -> Self {
         let mut corrections = Vec::new();
+        if let (Quantity::Water, Some(kg)) = (sensor.quantity, vessel_water_kg.get(sensor.vessel)) {
+            corrections.push(format!("vessel {}, {} kg", sensor.vessel + 1, short(*kg)));
+        }
         if sensor.per_w_m2 != 1.0 {
             let base = crate::measure::Unit::base(sensor.unit.kind()).symbol();
             corrections.push(format!("sensitivity {} {base} per W/m²", sensor.per_w_m2));

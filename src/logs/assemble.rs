@@ -59,7 +59,11 @@ pub fn finish(
         time_example: String::new(),
         time_zone: String::new(),
         clock_offset_s: request.clock_offset_us as f64 / MICROSECONDS_PER_SECOND,
-        columns: map.sensors.iter().map(ColumnAccount::new).collect(),
+        columns: map
+            .sensors
+            .iter()
+            .map(|sensor| ColumnAccount::new(sensor, request.vessel_water_kg))
+            .collect(),
         not_read: map.ignored.clone(),
         readings: times.len(),
         first_us: times.first().copied().unwrap_or_default(),

@@ -36,6 +36,10 @@ const MISSING_WORDS: [&str; 9] = [
     "nan", "na", "n/a", "#n/a", "n.a.", "null", "none", "nil", "?",
 ];
 
+/// Words that a logger writes for a fault, in lower case.
+/// Common practice, no published source.
+const FAULT_WORDS: [&str; 5] = ["ol", "err", "error", "fault", "overflow"];
+
 /// A spreadsheet's errors, in lower case (OpenDocument 1.3 part 4, and common practice).
 const SHEET_ERRORS: [&str; 6] = ["#div/0!", "#value!", "#ref!", "#name?", "#num!", "#null!"];
 
@@ -60,7 +64,9 @@ pub fn read_cell(cell: &str, marks: Marks) -> Cell {
     if is_missing(cell) {
         return Cell::Missing;
     }
-    if SHEET_ERRORS.contains(&cell.to_ascii_lowercase().as_str()) {
+    if FAULT_WORDS.contains(&cell.to_ascii_lowercase().as_str())
+        || SHEET_ERRORS.contains(&cell.to_ascii_lowercase().as_str())
+    {
         return Cell::Fault;
     }
     match plain_number(cell, marks) {
@@ -88,7 +94,9 @@ fn read_plain(cell: &str) -> Cell {
 
 fn is_missing(cell: &str) -> bool {
     let unsigned = cell.trim_start_matches(['+', '-']);
-    let is_dashes = cell.chars().all(|c| matches!(c, '-' | '–' | '—' | '_'));
+    let is_dashes = cell
+        .chars()
+        .all(|c| matches!(c, '-' | '–' | '—' | '_' | '.'));
     let word = unsigned.to_ascii_lowercase();
     is_dashes || MISSING_WORDS.contains(&word.as_str())
 }
@@ -174,7 +182,8 @@ impl MarkEvidence {
             return;
         }
         let Some(last) = mantissa.rfind(['.', ',']) else {
-            self.long_whole |= mantissa.len() >= 3;
+            // Not a logger's −999.
+            self.long_whole |= mantissa.len() >= 3 && digits.len() == cell.len();
             return;
         };
         let (whole, decimals) = (&mantissa[..last], &mantissa[last + 1..]);
@@ -206,27 +215,39 @@ impl MarkEvidence {
     pub fn is_enough(&self) -> bool {
         self.point.is_some() || self.comma.is_some()
     }
+}
 
-    /// The decimal mark; `.` where there is none.
-    ///
-    /// # Errors
-    /// [`OpenMarks`] where every number can be read in two ways.
-    pub fn decimal_mark(&self) -> Result<char, OpenMarks> {
-        let open = |(line, found): &(u64, String), mark: char| OpenMarks {
-            line: *line,
-            found: found.clone(),
-            readings: [found.replace(mark, "."), found.replace(mark, "")],
-        };
-        match (&self.point, &self.comma) {
-            (Some((first, _)), Some((other, _))) => Ok(if first <= other { '.' } else { ',' }),
-            (Some(_), None) => Ok('.'),
-            (None, Some(_)) => Ok(','),
-            (None, None) => match (&self.open_comma, &self.open_point) {
-                (Some(comma), _) => Err(open(comma, ',')),
-                (None, Some(point)) if self.long_whole => Err(open(point, '.')),
-                (None, _) => Ok('.'),
-            },
-        }
+/// The decimal mark that the columns of a log have in common; `.` where there is none.
+///
+/// # Errors
+/// [`OpenMarks`] where every number can be read in two ways.
+pub fn decimal_mark(columns: &[MarkEvidence]) -> Result<char, OpenMarks> {
+    let open = |(line, found): &(u64, String), mark: char| OpenMarks {
+        line: *line,
+        found: found.clone(),
+        readings: [found.replace(mark, "."), found.replace(mark, "")],
+    };
+    let first_line = |of: fn(&MarkEvidence) -> &Option<(u64, String)>| {
+        columns
+            .iter()
+            .filter_map(|column| of(column).as_ref())
+            .min()
+    };
+    let (point, comma) = (first_line(|c| &c.point), first_line(|c| &c.comma));
+    match (point, comma) {
+        (Some(point), Some(comma)) => return Ok(if point.0 <= comma.0 { '.' } else { ',' }),
+        (Some(_), None) => return Ok('.'),
+        (None, Some(_)) => return Ok(','),
+        (None, None) => {}
+    }
+    if let Some(comma) = first_line(|column| &column.open_comma) {
+        return Err(open(comma, ','));
+    }
+    // 1.234 among 894 in one column: thousands, or decimals that were left off?
+    let mut mixed = columns.iter().filter(|column| column.long_whole);
+    match mixed.find_map(|column| column.open_point.as_ref()) {
+        Some(point) => Err(open(point, '.')),
+        None => Ok('.'),
     }
 }
 
@@ -292,29 +313,29 @@ mod tests {
         assert_eq!(comma("10125,5", Some('.')), Cell::Number(10125.5));
     }
 
-    fn decimal_mark(cells: &[&str]) -> Result<char, OpenMarks> {
+    fn of_column(cells: &[&str]) -> Result<char, OpenMarks> {
         let mut evidence = MarkEvidence::default();
         for (line, cell) in cells.iter().enumerate() {
             evidence.see(line as u64, cell);
         }
-        evidence.decimal_mark()
+        decimal_mark(&[evidence])
     }
 
     #[test]
     fn the_decimal_mark_is_told_by_what_cannot_be_otherwise() {
-        assert_eq!(decimal_mark(&["21", "1.012", "21.8"]), Ok('.'));
-        assert_eq!(decimal_mark(&["894,125", "21,8"]), Ok(','));
-        assert_eq!(decimal_mark(&["0,894"]), Ok(','));
-        assert_eq!(decimal_mark(&["1.012,5"]), Ok(','));
-        assert_eq!(decimal_mark(&["1,012.5"]), Ok('.'));
-        assert_eq!(decimal_mark(&["21", "894"]), Ok('.'));
-        assert_eq!(decimal_mark(&["21.125", "22.250"]), Ok('.'));
+        assert_eq!(of_column(&["21", "1.012", "21.8"]), Ok('.'));
+        assert_eq!(of_column(&["894,125", "21,8"]), Ok(','));
+        assert_eq!(of_column(&["0,894"]), Ok(','));
+        assert_eq!(of_column(&["1.012,5"]), Ok(','));
+        assert_eq!(of_column(&["1,012.5"]), Ok('.'));
+        assert_eq!(of_column(&["21", "894"]), Ok('.'));
+        assert_eq!(of_column(&["21.125", "22.250"]), Ok('.'));
     }
 
     #[test]
     fn numbers_with_two_readings_are_open() {
-        let open = decimal_mark(&["21", "1,012"]).unwrap_err();
+        let open = of_column(&["21", "1,012"]).unwrap_err();
         assert_eq!(open.readings, ["1.012", "1012"]);
-        assert!(decimal_mark(&["894", "1.012"]).is_err());
+        assert!(of_column(&["894", "1.012"]).is_err());
     }
 }

@@ -3,7 +3,7 @@
 use std::path::Path;
 
 use super::layout::Layout;
-use super::names::{HeaderName, Meaning, Recognised, fold, read_header, unit_of};
+use super::names::{HeaderName, Meaning, Recognised, fold, read_headers, unit_of};
 use super::quantity::{Quantity, Role};
 use super::read::Request;
 use super::sensor::{FoundBy, Sensor, UnitFrom, after_number};
@@ -42,11 +42,7 @@ pub fn map_columns(
         path,
         layout,
         request,
-        names: layout
-            .header
-            .iter()
-            .map(|header| read_header(header))
-            .collect(),
+        names: read_headers(&layout.header),
         taken: Vec::new(),
         problems: Problems::default(),
         absent: Vec::new(),
@@ -119,6 +115,13 @@ pub(super) struct Search<'s> {
 
 impl Search<'_> {
     pub(super) fn problem(&mut self, what: String, hint: String) {
+        let hint = match self.request.role {
+            Role::Weather => hint
+                .replace("[columns]", "[weather.columns]")
+                .replace("[units]", "[weather.units]")
+                .replace("[format]", "[weather.format]"),
+            _ => hint,
+        };
         let problem = Problem::at(self.path, what).line(self.layout.header_line);
         self.problems.push(problem.hint(hint));
     }
@@ -363,24 +366,27 @@ impl Search<'_> {
         let kinds = quantity.meaning().kinds();
         let header = &self.layout.header[column];
         let name = &self.names[column];
+        // Where the header is understood, it has said what its unit is.
+        let is_meant = matches!(&name.recognised, Recognised::As { meaning, .. } if *meaning == quantity.meaning());
         let in_header = name
             .unit
             .filter(|unit| kinds.contains(&unit.kind()))
-            .or_else(|| unit_of(header, kinds));
+            .or_else(|| unit_of(header, kinds).filter(|_| !is_meant));
         let units_row = self.layout.units.as_ref();
         let in_row = units_row
             .and_then(|(_, cells)| cells.get(column))
             .filter(|cell| !cell.is_empty());
+        let declared = quantity.declared_unit(&self.request.rules.units);
+        if let Some(unit) = declared.filter(|_| self.request.rules.units_come_first) {
+            return Some((unit, UnitFrom::CampaignFile));
+        }
         let stated = [
             (in_header, UnitFrom::Header),
             (
                 in_row.and_then(|cell| Unit::parse(cell, kinds)),
                 UnitFrom::UnitsRow,
             ),
-            (
-                quantity.declared_unit(&self.request.rules.units),
-                UnitFrom::CampaignFile,
-            ),
+            (declared, UnitFrom::CampaignFile),
         ];
         let stated = stated
             .into_iter()
@@ -466,7 +472,16 @@ impl Search<'_> {
             .iter()
             .filter(|sensor| sensor.quantity == Quantity::Water);
         let vessels = water.map(|sensor| sensor.vessel + 1).max().unwrap_or(0);
-        if loads > 0 && vessels > 0 && loads != vessels {
+        let are_named = sensors
+            .iter()
+            .filter(|sensor| sensor.quantity == Quantity::Water)
+            .all(|sensor| sensor.found_by == FoundBy::CampaignFile);
+        if loads > 1 && vessels > 1 && !are_named {
+            self.problem(
+                "has the water of several vessels, and it is not said which column is which".to_owned(),
+                "name them in the order of vessel_water_kg: water_temperature = [\"…\", \"…\"] under [columns] in campaign.toml".to_owned(),
+            );
+        } else if loads > 0 && vessels > 0 && loads != vessels {
             self.problem(
                 format!("has the water of {vessels} vessels, and vessel_water_kg has {loads}"),
                 "name the water columns in the order of the vessels under [columns] water_temperature; several sensors of one vessel stand in a list of their own".to_owned(),

@@ -129,8 +129,8 @@ impl Shelf<'_> {
         weather.filter(|weather| weather.path == path).count() > 1
     }
 
-    /// Reads a log, or takes it from the shelf. A log of several runs is first read
-    /// without the date of any of them.
+    /// Reads a log, or takes it from the shelf. A log of several runs is read without
+    /// the date of any of them; where that cannot be, date and start of the first count.
     fn read(&mut self, file: File<'_>, run: &RunPlan) -> Result<Rc<FileLog>> {
         let is_it = |shelved: &&Shelved| {
             shelved.path == file.path
@@ -141,26 +141,21 @@ impl Shelf<'_> {
         if let Some(shelved) = self.read.iter().find(is_it) {
             return Ok(Rc::clone(&shelved.log));
         }
-        let dated = || self.read_file(file, run.date, run.start);
-        let log = if file.is_shared {
-            match self.read_file(file, None, None) {
-                Ok(log) => {
-                    let log = Rc::new(log);
-                    self.read.push(Shelved {
-                        path: file.path.to_path_buf(),
-                        role: file.role,
-                        rules: file.rules.clone(),
-                        clock_offset_us: file.clock_offset_us,
-                        log: Rc::clone(&log),
-                    });
-                    log
-                }
-                Err(_) if run.date.is_some() || run.start.is_some() => Rc::new(dated()?),
-                Err(error) => return Err(error),
-            }
-        } else {
-            Rc::new(dated()?)
+        let undated = file.is_shared.then(|| self.read_file(file, None, None));
+        let log = match undated {
+            Some(Ok(log)) => log,
+            _ => self.read_file(file, run.date, run.start)?,
         };
+        let log = Rc::new(log);
+        if file.is_shared {
+            self.read.push(Shelved {
+                path: file.path.to_path_buf(),
+                role: file.role,
+                rules: file.rules.clone(),
+                clock_offset_us: file.clock_offset_us,
+                log: Rc::clone(&log),
+            });
+        }
         let columns = log.account.columns.iter();
         self.columns
             .extend(columns.map(|column| column.header.clone()));

@@ -12,10 +12,16 @@ use crate::measure::{Kind, Unit};
 
 /// Rows among which the header must be.
 const HEADER_ROWS: usize = 300;
+/// Lines down to which a declared header is looked for.
+const MOST_LINES: u64 = 100_000;
 /// Rows after a header that must look like it, to tell.
 const ROWS_BELOW: usize = 8;
 /// Rows that may stand between header and readings: units, and what a logger did.
 const ROWS_BETWEEN: usize = 3;
+
+/// What the columns of a header must say together, in the points of [`understood`]: one
+/// quantity, and something that may be another.
+const UNDERSTOOD: usize = 3;
 
 /// Most spaces in a time: date, clock time, AM or PM, offset.
 const SPACES_OF_A_TIME: usize = 3;
@@ -71,7 +77,7 @@ pub fn find_layout(
         }
         let mut rows = Rows::Text(Box::new(TextRows::open(path, source, encoding, delimiter)?));
         // What cannot be had further down is met again when the readings are read.
-        let (head, _) = read_head(&mut rows);
+        let (head, _) = read_head(&mut rows, rules);
         let Some((score, layout)) = best_header(&head, rules, Some(delimiter)) else {
             continue;
         };
@@ -94,7 +100,7 @@ pub fn find_sheet_layout(
     rows: &mut Rows<'_>,
     rules: &LogRules,
 ) -> Result<Layout, Problem> {
-    let (head, _) = read_head(rows);
+    let (head, _) = read_head(rows, rules);
     match best_header(&head, rules, None) {
         Some((_, layout)) => printable(path, layout),
         None => Err(
@@ -119,19 +125,29 @@ fn no_header(path: &Path, source: Source<'_>, encoding: TextEncoding, rules: &Lo
     let delimiter = rules.format.delimiter.unwrap_or(Delimiter::Comma);
     let text = TextRows::open(path, source, encoding, delimiter);
     if let Ok(rows) = text
-        && let (_, Some(fault)) = read_head(&mut Rows::Text(Box::new(rows)))
+        && let (_, Some(fault)) = read_head(&mut Rows::Text(Box::new(rows)), rules)
     {
         return fault.problem(path, Some(encoding));
+    }
+    if let Some(line) = rules.format.header_line {
+        return Problem::at(path, "names no columns on the line that header_line says")
+            .line(line)
+            .hint("correct header_line under [format] in campaign.toml, or leave it out");
     }
     Problem::at(path, "has no header and readings")
         .hint("the log needs a line that names its columns, and a line for each reading, with one of comma, semicolon, tab, | or spaces between the cells; was the logger's memory read out?")
 }
 
 /// The first rows, and why there are no more of them.
-fn read_head(rows: &mut Rows<'_>) -> (Vec<Row>, Option<RowFault>) {
+fn read_head(rows: &mut Rows<'_>, rules: &LogRules) -> (Vec<Row>, Option<RowFault>) {
+    let declared = rules
+        .format
+        .header_line
+        .map_or(0, |line| line.min(MOST_LINES) as usize);
+    let most = HEADER_ROWS.max(declared + ROWS_BELOW);
     let mut head = Vec::new();
     let mut row = Row::default();
-    while head.len() < HEADER_ROWS {
+    while head.len() < most {
         match rows.next(&mut row) {
             Ok(true) => head.push(row.clone()),
             Ok(false) => break,
@@ -148,15 +164,13 @@ struct Score {
     has_readings: bool,
     /// Columns that are understood: two a quantity, one for what may be one.
     understood: usize,
-    /// Rows below that look like readings.
-    readings: usize,
     columns: usize,
 }
 
 impl Score {
     /// Whether readings were found that are cut into cells as the header is.
     fn separates(self) -> bool {
-        self.has_readings && self.understood >= 3
+        self.has_readings && self.understood >= UNDERSTOOD
     }
 }
 
@@ -182,12 +196,11 @@ fn best_header(
         let score = Score {
             has_readings: readings > 0,
             understood: cells.iter().map(|cell| understood(cell, rules)).sum(),
-            readings,
             columns: filled,
         };
         // A remark is a header only if it names columns, a row of numbers never.
-        let is_header = score.understood >= 3
-            || (!row.is_remark() && score.readings > 0 && !looks_like_reading(row));
+        let is_header = score.understood >= UNDERSTOOD
+            || (!row.is_remark() && score.has_readings && !looks_like_reading(row));
         if is_header && best.is_none_or(|(other, _)| score > other) {
             best = Some((score, index));
         }
@@ -288,7 +301,9 @@ fn readings_below(below: &[Row], columns: usize, delimiter: Option<Delimiter>) -
     below
         .take(ROWS_BELOW)
         .filter(|row| {
-            let fits = row.len() >= columns && row.filled() <= columns + extra;
+            // A row of a spreadsheet ends with its last cell that holds something.
+            let is_whole = row.len() >= columns || delimiter.is_none();
+            let fits = is_whole && row.filled() <= columns + extra;
             fits && looks_like_reading(row)
         })
         .count()

@@ -150,6 +150,30 @@ pub fn read_header(header: &str) -> HeaderName {
     found(recognise(header, true), None)
 }
 
+/// Takes the headers of a log apart. "Pot_C" beside "Pot_F" is a pot, not a unit.
+pub fn read_headers(headers: &[String]) -> Vec<HeaderName> {
+    let before_letter = |header: &str| {
+        let (name, letter) = header.rsplit_once(['_', '-'])?;
+        (letter.len() == 1).then(|| name.to_lowercase())
+    };
+    let names: Vec<Option<String>> = headers.iter().map(|header| before_letter(header)).collect();
+    let read = |(index, header): (usize, &String)| {
+        let twins = names
+            .iter()
+            .filter(|name| name.is_some() && **name == names[index])
+            .count();
+        match &names[index] {
+            Some(name) if twins > 1 => HeaderName {
+                recognised: recognise(name, true),
+                unit: None,
+                not_a_unit: None,
+            },
+            _ => read_header(header),
+        }
+    };
+    headers.iter().enumerate().map(read).collect()
+}
+
 /// What stands in brackets where a unit should, if it is none: no label such as
 /// "(sensor 1)", and nothing behind a time.
 fn no_unit(recognised: &Recognised, inside: &str) -> Option<String> {
@@ -264,8 +288,11 @@ pub fn unknown_zone_of(header: &str) -> Option<String> {
         let folded = fold(inside);
         is_letters || folded.split_whitespace().any(|word| WORDS.contains(&word))
     };
-    let inside = bracketed(header).into_iter().map(|(_, inside)| inside);
-    inside.into_iter().find(is_zone)
+    if zone_of(header).is_some() {
+        return None;
+    }
+    let mut inside = bracketed(header).into_iter().map(|(_, inside)| inside);
+    inside.find(is_zone)
 }
 
 /// Name and unit, where the unit fits what the name means.
@@ -337,7 +364,8 @@ fn suffixes(header: &str) -> impl Iterator<Item = (&str, &str)> {
         let is_letter = letters == 1 && character.is_whitespace();
         // "Lufttemperatur in °C"
         let name = &header[..at];
-        let name = name.strip_suffix(" in").unwrap_or(name);
+        let is_open = !suffix.starts_with(['(', '[']);
+        let name = name.strip_suffix(" in").filter(|_| is_open).unwrap_or(name);
         (!suffix.is_empty() && !is_letter).then_some((name, suffix))
     })
 }

@@ -8,7 +8,7 @@ use jiff::tz::TimeZone;
 
 use super::account::Account;
 use super::assemble::finish;
-use super::cells::{MarkEvidence, Marks};
+use super::cells::{MarkEvidence, Marks, decimal_mark};
 use super::columns::{ColumnMap, map_columns};
 use super::layout::{Layout, find_layout, find_sheet_layout};
 use super::quantity::{Quantity, Role};
@@ -271,8 +271,8 @@ impl Opened<'_> {
 }
 
 impl Sheet {
-    fn rows(&self) -> Rows<'static> {
-        Rows::Sheet(SheetRows::new(self.rows.clone()))
+    fn rows(&self) -> Rows<'_> {
+        Rows::Sheet(SheetRows::new(&self.rows))
     }
 }
 
@@ -286,7 +286,7 @@ fn survey(
 ) -> std::result::Result<(Marks, TimeRules), Problem> {
     let format = &request.rules.format;
     let mut times = TimeSurvey::new(&map.time);
-    let mut marks = MarkEvidence::default();
+    let mut marks = vec![MarkEvidence::default(); map.sensors.len()];
     let (mut row, mut seen) = (Row::default(), 0);
     // A row that cannot be had is met again when the readings are read.
     while let Ok(true) = rows.next(&mut row) {
@@ -299,11 +299,12 @@ fn survey(
         }
         seen += 1;
         times.see(&row, request.date);
-        for sensor in &map.sensors {
+        for (sensor, marks) in map.sensors.iter().zip(&mut marks) {
             marks.see(row.line, row.cell(sensor.column));
         }
-        let marks_are_settled =
-            marks.is_enough() || seen >= MARK_ROWS || format.decimal_mark.is_some();
+        let marks_are_settled = marks.iter().any(MarkEvidence::is_enough)
+            || seen >= MARK_ROWS
+            || format.decimal_mark.is_some();
         if marks_are_settled && times.is_settled() {
             break;
         }
@@ -313,7 +314,7 @@ fn survey(
         // The other one of the two.
         (None, Some('.')) => ',',
         (None, Some(',')) => '.',
-        (None, _) => marks.decimal_mark().map_err(|open| {
+        (None, _) => decimal_mark(&marks).map_err(|open| {
             let [decimal, thousands] = &open.readings;
             let what = format!("found \"{}\", which is {decimal} or {thousands}", open.found);
             Problem::at(path, what).line(open.line).hint(

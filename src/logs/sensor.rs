@@ -1,6 +1,5 @@
 //! One column of numbers: what it measures, in which unit, and how it is put right.
 
-use super::cells::{Cell, Marks, read_cell};
 use super::quantity::Quantity;
 use crate::campaign::model::Curve;
 use crate::measure::Unit;
@@ -75,6 +74,16 @@ impl Sensor {
         format!("column \"{}\" ({})", self.header, self.quantity.name())
     }
 
+    /// A cell without the sensor's unit behind its number; as it is with another text.
+    pub fn number_alone<'c>(&self, cell: &'c str) -> &'c str {
+        let unit = after_number(cell);
+        if Unit::parse(unit, self.quantity.meaning().kinds()) == Some(self.unit) {
+            cell[..cell.len() - unit.len()].trim_end()
+        } else {
+            cell
+        }
+    }
+
     /// A reading in the unit of the canonical log, calibrated.
     pub fn value(&self, reading: f64) -> f64 {
         let value = self.unit.to_base(reading) / self.per_w_m2;
@@ -105,13 +114,4 @@ impl Curve {
 pub fn after_number(cell: &str) -> &str {
     let is_number = |c: char| c.is_ascii_digit() || matches!(c, '.' | ',' | '+' | '-' | '−' | '\'');
     cell.trim_start_matches(is_number).trim()
-}
-
-/// A cell without the unit behind its number.
-pub fn number_alone(cell: &str) -> &str {
-    let unit = after_number(cell);
-    match read_cell(cell, Marks::POINT) {
-        Cell::Number(_) => cell,
-        _ => cell[..cell.len() - unit.len()].trim_end(),
-    }
 }

@@ -10,7 +10,7 @@ use calamine::{Data, ExcelDateTime, Ods, Reader, Xlsx};
 use quick_xml::events::{BytesStart, Event};
 use zip::ZipArchive;
 
-use super::source::Source;
+use super::source::{Source, most_unpacked};
 use crate::error::Problem;
 
 /// Largest spreadsheet file, bytes.
@@ -19,6 +19,14 @@ const LARGEST_FILE: u64 = 256 << 20;
 const LARGEST_CONTENT: u64 = 1 << 30;
 /// Most cells of a sheet, as a rectangle.
 const MOST_CELLS: u64 = 8_000_000;
+/// Most text in a sheet, bytes, with what an empty cell takes.
+const LARGEST_TEXT: u64 = 1 << 29;
+/// What a cell takes besides its text, bytes.
+const CELL_BYTES: u64 = 24;
+/// Longest text of a cell that is kept, characters.
+const LONGEST_TEXT: usize = 256;
+/// Rows of a sheet in either format.
+const MOST_ROWS: usize = 1 << 20;
 /// Columns that are read.
 const MOST_COLUMNS: usize = 256;
 
@@ -100,12 +108,21 @@ fn xlsx_rows<R: io::Read + io::Seek>(
         .worksheet_cells_reader(name)
         .map_err(|error| error.to_string())?;
     let mut rows: Vec<Vec<String>> = Vec::new();
+    let (mut cells_read, mut text_read) = (0, 0);
     while let Some(cell) = cells.next_cell().map_err(|error| error.to_string())? {
         let (row, column) = cell.get_position();
         let (row, column) = (row as usize, column as usize);
         let text = text_of(&Data::from(cell.get_value().clone()));
         if column >= MOST_COLUMNS || text.is_empty() {
             continue;
+        }
+        if row >= MOST_ROWS {
+            return Err(format!("it has a row {}", row + 1));
+        }
+        cells_read += 1;
+        text_read += text.len() as u64 + (column as u64) * CELL_BYTES;
+        if cells_read > MOST_CELLS || text_read > LARGEST_TEXT {
+            return Err("it holds more than a log can".to_owned());
         }
         if rows.len() <= row {
             rows.resize_with(row + 1, Vec::new);
@@ -114,11 +131,6 @@ fn xlsx_rows<R: io::Read + io::Seek>(
             rows[row].resize(column + 1, String::new());
         }
         rows[row][column] = text;
-    }
-    // Cells that a row does not reach are blank, not missing.
-    let width = rows.iter().map(Vec::len).max().unwrap_or(0);
-    for row in rows.iter_mut().filter(|row| !row.is_empty()) {
-        row.resize(width, String::new());
     }
     Ok(rows)
 }
@@ -131,7 +143,9 @@ fn text_of(cell: &Data) -> String {
         Data::Float(value) => value.to_string(),
         Data::Int(value) => value.to_string(),
         Data::Error(error) => error.to_string(),
-        Data::String(text) | Data::DateTimeIso(text) => text.trim().to_owned(),
+        Data::String(text) | Data::DateTimeIso(text) => {
+            text.trim().chars().take(LONGEST_TEXT).collect()
+        }
         Data::Bool(value) => value.to_string(),
         Data::Empty => String::new(),
     }
@@ -166,7 +180,7 @@ fn clock_of_duration(text: &str) -> String {
 /// Unpacks an archive to nowhere and counts; whether it is an OpenDocument.
 fn measure(bytes: &[u8]) -> Result<bool, String> {
     let mut archive = ZipArchive::new(Cursor::new(bytes)).map_err(|error| error.to_string())?;
-    let most = LARGEST_CONTENT.min((16 << 20) + 200 * bytes.len() as u64);
+    let most = LARGEST_CONTENT.min(most_unpacked(bytes.len() as u64));
     let mut unpacked = 0;
     let mut is_ods = false;
     for index in 0..archive.len() {
@@ -197,6 +211,8 @@ fn measure_tables(content: &str) -> Result<(), String> {
     let (mut rows, mut row_repeat, mut columns) = (0_u64, 1_u64, 0_u64);
     // Rows and columns up to the last cell that holds something.
     let (mut used_rows, mut used_columns, mut is_used) = (0_u64, 0_u64, false);
+    // Bytes of text, with every repetition.
+    let (mut text, mut row_text, mut repeat) = (0_u64, 0_u64, 1_u64);
     loop {
         let event = reader.read_event().map_err(|error| error.to_string())?;
         match &event {
@@ -207,29 +223,39 @@ fn measure_tables(content: &str) -> Result<(), String> {
                     "table" if !is_empty => (rows, used_rows, used_columns) = (0, 0, 0),
                     "table-row" => {
                         row_repeat = repeated(tag, "table:number-rows-repeated");
-                        (columns, is_used) = (0, false);
+                        (columns, is_used, row_text) = (0, false, 0);
                         if is_empty {
                             rows = rows.saturating_add(row_repeat);
                         }
                     }
                     "table-cell" | "covered-table-cell" => {
-                        columns =
-                            columns.saturating_add(repeated(tag, "table:number-columns-repeated"));
-                        if !is_empty {
+                        repeat = repeated(tag, "table:number-columns-repeated");
+                        columns = columns.saturating_add(repeat);
+                        let holds_value = |key: &str| key.starts_with("office:");
+                        let mut keys = tag.attributes().filter_map(Result::ok);
+                        if !is_empty || keys.any(|attribute| holds_value(attribute.key.0)) {
                             is_used = true;
                             used_columns = used_columns.max(columns);
+                            let bytes = tag.len() as u64 + CELL_BYTES;
+                            row_text = row_text.saturating_add(bytes.saturating_mul(repeat));
                         }
                     }
                     _ => {}
                 }
+            }
+            Event::Text(inside) => {
+                let bytes = (inside.len() as u64).saturating_mul(repeat);
+                row_text = row_text.saturating_add(bytes);
             }
             Event::End(tag) if tag.local_name().as_ref() == "table-row" => {
                 rows = rows.saturating_add(row_repeat);
                 if is_used {
                     used_rows = rows;
                 }
-                if used_rows.saturating_mul(used_columns) > MOST_CELLS {
-                    return Err(format!("it spans more than {MOST_CELLS} cells"));
+                text = text.saturating_add(row_text.saturating_mul(row_repeat));
+                let cells = used_rows.saturating_mul(used_columns);
+                if cells > MOST_CELLS || text > LARGEST_TEXT {
+                    return Err("it holds more cells or text than a log can".to_owned());
                 }
             }
             _ => {}

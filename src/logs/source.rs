@@ -86,7 +86,7 @@ impl<'s> Source<'s> {
         if self.container()? != Container::Gzip {
             return self.open();
         }
-        let most = ALWAYS_UNPACKED.max(self.size()?.saturating_mul(LARGEST_EXPANSION));
+        let most = most_unpacked(self.size()?);
         Ok(Box::new(Bounded {
             inner: MultiGzDecoder::new(self.open()?),
             left: most,
@@ -108,6 +108,11 @@ impl<'s> Source<'s> {
             }
         }
     }
+}
+
+/// Most bytes that a compressed file of so many may unpack to.
+pub fn most_unpacked(size: u64) -> u64 {
+    ALWAYS_UNPACKED.max(size.saturating_mul(LARGEST_EXPANSION))
 }
 
 /// Fails rather than hand out more bytes than it was allowed.

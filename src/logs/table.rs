@@ -1,7 +1,7 @@
 //! A log as rows of cells, from text or from a spreadsheet.
 
 use std::path::Path;
-use std::vec;
+use std::slice;
 
 use csv_core::{ReadRecordResult, Reader, ReaderBuilder};
 
@@ -83,9 +83,9 @@ impl Row {
         let separator = delimiter.byte() as char;
         let holds_row = |text: &str| {
             let lines = text.split('\n').skip(1);
-            lines
-                .into_iter()
-                .any(|line| line.split(separator).count() + 1 >= cells)
+            let mut rows =
+                lines.filter(|line| line.trim_start().starts_with(|c: char| c.is_ascii_digit()));
+            rows.any(|line| line.split(separator).count() + 1 >= cells)
         };
         self.spans_lines && self.iter().any(holds_row)
     }
@@ -107,7 +107,7 @@ impl Row {
 }
 
 fn is_remark(text: &str) -> bool {
-    let text = text.trim_start_matches(['"', ' ', '\t']);
+    let text = text.trim_start();
     // `#N/A` is a spreadsheet's missing value.
     REMARKS.iter().any(|mark| text.starts_with(mark)) && !text.starts_with("#N/A")
 }
@@ -115,7 +115,7 @@ fn is_remark(text: &str) -> bool {
 /// Rows of a log, one after the other.
 pub enum Rows<'s> {
     Text(Box<TextRows<'s>>),
-    Sheet(SheetRows),
+    Sheet(SheetRows<'s>),
 }
 
 impl Rows<'_> {
@@ -164,16 +164,16 @@ impl RowFault {
 }
 
 /// Rows of a spreadsheet, read as a whole.
-pub struct SheetRows {
-    rows: vec::IntoIter<Vec<String>>,
+pub struct SheetRows<'s> {
+    rows: slice::Iter<'s, Vec<String>>,
     line: u64,
 }
 
-impl SheetRows {
+impl<'s> SheetRows<'s> {
     /// The rows, of which the first is row 1 of the sheet.
-    pub fn new(rows: Vec<Vec<String>>) -> Self {
+    pub fn new(rows: &'s [Vec<String>]) -> Self {
         SheetRows {
-            rows: rows.into_iter(),
+            rows: rows.iter(),
             line: 0,
         }
     }
@@ -218,9 +218,10 @@ impl<'s> TextRows<'s> {
         let Some(line) = self.lines.next().map_err(RowFault::Line)? else {
             return Ok(false);
         };
-        if is_remark(line) || !line.contains('"') {
-            let line_text = line;
-            split_plain(line_text, self.delimiter, |cells| row.set(0, cells));
+        // A remark may hold a quotation mark that nothing closes.
+        let is_plain = !line.contains('"') || (is_remark(line) && !self.quoted.is_closed(line));
+        if is_plain {
+            split_plain(line, self.delimiter, |cells| row.set(0, cells));
             row.line = self.lines.line();
             return Ok(true);
         }
@@ -285,6 +286,12 @@ impl QuotedRow {
             ended: 0,
             text: String::new(),
         }
+    }
+
+    /// Whether a line is a row by itself.
+    fn is_closed(&mut self, line: &str) -> bool {
+        self.begin();
+        self.feed(line)
     }
 
     fn begin(&mut self) {

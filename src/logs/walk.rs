@@ -8,7 +8,7 @@ use super::columns::ColumnMap;
 use super::frame::FrameBuilder;
 use super::layout::Layout;
 use super::names::{Recognised, read_header};
-use super::sensor::{Sensor, number_alone};
+use super::sensor::Sensor;
 use super::table::{Row, RowFault, Rows};
 use super::times::reader::{TimeFault, TimeReader};
 use super::times::rules::TimeRules;
@@ -17,6 +17,8 @@ use crate::error::{Problem, Problems};
 
 /// Rows that are kept back until it is known whether readings follow them.
 const MOST_PENDING: usize = 1000;
+/// Lines of sums, means and the like that may stand below the readings.
+const MOST_SUMS: usize = 5;
 /// A cell that starts with a digit and has so many of them was meant to be a time.
 const DIGITS_OF_A_TIME: usize = 4;
 
@@ -53,12 +55,16 @@ impl Layout {
         }
     }
 
-    /// Whether a row has the cells that are read, and none beyond the header. To the
-    /// right of a spreadsheet's table there may be another.
+    /// Whether a row has the cells that are read, and none beyond the header. Where spaces
+    /// separate, one that is missing would shift the others; to the right of a
+    /// spreadsheet's table there may be another.
     pub fn fits(&self, row: &Row, map: &ColumnMap) -> bool {
-        let is_sheet = self.delimiter.is_none();
-        row.len() >= map.least_cells
-            && (row.len() <= self.header.len() || is_sheet || row.filled() <= self.header.len())
+        let columns = self.header.len();
+        match self.delimiter {
+            None => true,
+            Some(Delimiter::Space | Delimiter::WideSpace) => row.len() == columns,
+            Some(_) => row.len() >= map.least_cells && row.filled() <= columns,
+        }
     }
 
     fn is_header(&self, row: &Row) -> bool {
@@ -186,6 +192,8 @@ struct Pending {
     problem: Problem,
     /// It was meant to be a reading.
     is_reading: bool,
+    /// All its cells but the time are numbers: a reading, or a line of sums and means.
+    has_numbers: bool,
     is_short: bool,
 }
 
@@ -276,6 +284,8 @@ impl Walker<'_> {
         let fits = layout.fits(row, self.reading.map);
         let looks_like_a_time =
             digits >= DIGITS_OF_A_TIME && time.starts_with(|c: char| c.is_ascii_digit());
+        let is_number = |sensor: &Sensor| matches!(self.cell(sensor, row), Cell::Number(_));
+        let has_numbers = fits && map.sensors.iter().all(is_number);
         let is_reading = match fits {
             true if *unread == TimeFault::Blank => map
                 .sensors
@@ -284,7 +294,7 @@ impl Walker<'_> {
             true => looks_like_a_time,
             false => looks_like_a_time || self.times.read_us(row).is_ok(),
         };
-        if self.walked.rows == 0 && !is_reading {
+        if self.walked.rows == 0 && !is_reading && !has_numbers {
             if fits {
                 let problem = self.time_problem(row, unread);
                 self.first_unread.get_or_insert(problem);
@@ -307,6 +317,7 @@ impl Walker<'_> {
             line,
             problem,
             is_reading,
+            has_numbers,
             is_short: row.len() < map.least_cells,
         });
         if self.pending.len() > MOST_PENDING {
@@ -338,11 +349,16 @@ impl Walker<'_> {
     fn cell(&self, sensor: &Sensor, row: &Row) -> Cell {
         let text = row.cell(sensor.column);
         let text = if sensor.has_unit_in_cells {
-            number_alone(text)
+            sensor.number_alone(text)
         } else {
             text
         };
-        read_cell(text, self.reading.marks)
+        let is_sheet = self.reading.layout.delimiter.is_none();
+        // A spreadsheet's numbers know no marks; its texts do.
+        match is_sheet.then(|| read_cell(text, Marks::POINT)) {
+            None | Some(Cell::Unreadable) => read_cell(text, self.reading.marks),
+            Some(number) => number,
+        }
     }
 
     /// Readings follow: what was kept back is at fault.
@@ -355,10 +371,12 @@ impl Walker<'_> {
     fn finish(mut self, is_open_ended: bool) -> Result<Walked, Problems> {
         let last = self.pending.len().saturating_sub(1);
         let has_readings = self.walked.rows > 0;
+        let numbers = self.pending.iter().filter(|row| row.has_numbers).count();
+        let are_sums = numbers <= MOST_SUMS;
         for (index, row) in std::mem::take(&mut self.pending).into_iter().enumerate() {
             if has_readings && index == last && is_open_ended && row.is_short {
                 self.skip(Skip::CutOff, row.line);
-            } else if has_readings && !row.is_reading {
+            } else if has_readings && !row.is_reading && (are_sums || !row.has_numbers) {
                 self.skip(Skip::Footer, row.line);
             } else {
                 self.problems.push(row.problem);
@@ -413,9 +431,10 @@ impl Walker<'_> {
             sensor.unit.symbol()
         );
         let Marks { decimal, thousands } = self.reading.marks;
-        let looks_marked = text
-            .bytes()
-            .all(|b| b.is_ascii_digit() || b"., '-+".contains(&b) || !b.is_ascii())
+        let looks_marked = text.contains(|c: char| c.is_ascii_digit())
+            && text
+                .bytes()
+                .all(|b| b.is_ascii_digit() || b"., '-+".contains(&b) || !b.is_ascii())
             && text.contains(['.', ',', '\'', ' ', '\u{a0}', '\u{202f}']);
         let hint = match (looks_marked, decimal, thousands) {
             (true, _, None) => format!(
@@ -479,7 +498,7 @@ impl Walker<'_> {
             ),
             TimeFault::GoesBack => (
                 format!("found \"{found}\", earlier than the row above"),
-                "rows with a clock time only stand in order of time; write 24-hour times, or AM and PM",
+                "rows with clock times or elapsed times only stand in order of time; write 24-hour times, or AM and PM; a log that was begun anew is a run of its own",
             ),
         };
         Problem::at(self.reading.path, what)

@@ -25,20 +25,16 @@ pub struct Piece {
 
 /// Splits a log at each local midnight and at each gap of more than an hour.
 ///
-/// Where the run has a start or an end, that is when each day's heating begins and ends.
-/// Where it has neither, a heating goes from the coldest water before the hottest to the
-/// hottest, and a part in which the water rises less than 10 K is none.
+/// A heating goes from the coldest water before the hottest to the hottest; a start or an
+/// end of the run, as clock times, take the place of either on each day. A part in which
+/// the water rises less than 10 K is none, unless it has both.
 pub fn split(plan: &RunPlan, readings: &Readings, zone: &TimeZone) -> (Vec<Piece>, Vec<Notice>) {
-    let is_bounded = plan.start.is_some() || plan.end.is_some();
+    let is_bounded = is_clock(&plan.start) && is_clock(&plan.end);
     let mut pieces: Vec<Piece> = Vec::new();
     let mut flat = 0;
     for part in parts(&readings.water_c.time_us, zone) {
         let Part { date, from, to } = part;
-        let span = if is_bounded {
-            within(plan, date, (from, to), zone)
-        } else {
-            heating(readings, from, to)
-        };
+        let span = heating(readings, plan, date, (from, to), zone);
         let Some((from, to)) = span else {
             flat += 1;
             continue;
@@ -51,6 +47,9 @@ pub fn split(plan: &RunPlan, readings: &Readings, zone: &TimeZone) -> (Vec<Piece
         let plan = RunPlan {
             date: Some(date),
             label: format!("{} {date}", plan.log),
+            // The readings are the run's already.
+            start: None,
+            end: None,
             ..plan.clone()
         };
         pieces.push(Piece { plan, readings });
@@ -107,8 +106,14 @@ fn parts(water_us: &[i64], zone: &TimeZone) -> Vec<Part> {
     parts
 }
 
-/// The part between the run's start and end, read on the date.
-fn within(
+/// Whether a start or end holds on every date.
+fn is_clock(moment: &Option<Moment>) -> bool {
+    matches!(moment, Some(Moment::Clock(_)))
+}
+
+/// The heating in a part of a log.
+fn heating(
+    readings: &Readings,
     plan: &RunPlan,
     date: Date,
     (from, to): (i64, i64),
@@ -118,16 +123,16 @@ fn within(
     let start = resolve(&plan.start).unwrap_or(Some(i64::MIN))?;
     let end = resolve(&plan.end).unwrap_or(Some(i64::MAX))?;
     let (from, to) = (from.max(start), to.min(end));
-    (from < to).then_some((from, to))
-}
-
-/// From the coldest water before the hottest to the hottest.
-fn heating(readings: &Readings, from: i64, to: i64) -> Option<(i64, i64)> {
     let (times, water_c) = readings.water_c.between(from, to);
-    let top =
-        (0..water_c.len()).reduce(|top, at| if water_c[at] > water_c[top] { at } else { top })?;
-    let low = (0..=top).reduce(|low, at| if water_c[at] <= water_c[low] { at } else { low })?;
-    (water_c[top] - water_c[low] >= LEAST_RISE_K).then(|| (times[low], times[top]))
+    let hotter = |top: usize, at: usize| if water_c[at] > water_c[top] { at } else { top };
+    let top = (0..water_c.len()).reduce(hotter)?;
+    let colder = |low: usize, at: usize| if water_c[at] <= water_c[low] { at } else { low };
+    let low = (0..=top).reduce(colder)?;
+    let rises = water_c[top] - water_c[low] >= LEAST_RISE_K;
+    let (starts, ends) = (is_clock(&plan.start), is_clock(&plan.end));
+    let from = if starts { from } else { times[low] };
+    let to = if ends { to } else { times[top] };
+    (from < to && (rises || (starts && ends))).then_some((from, to))
 }
 
 /// Tells the runs of one date apart.
@@ -182,9 +187,31 @@ fn deal_exclusions(pieces: &mut [Piece], exclusions: &[Exclusion], zone: &TimeZo
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::campaign::model::LogRules;
     use crate::logs::Series;
 
     const MINUTE_US: i64 = 60_000_000;
+
+    fn plan() -> RunPlan {
+        RunPlan {
+            line: None,
+            log: "all.csv".to_owned(),
+            label: "all.csv".to_owned(),
+            path: "all.csv".into(),
+            rules: LogRules::default(),
+            weather: None,
+            is_split: true,
+            shares_log: false,
+            water_kg: 7.0,
+            vessel_water_kg: Vec::new(),
+            tracking_interval_min: None,
+            date: None,
+            start: None,
+            end: None,
+            notes: None,
+            exclusions: Vec::new(),
+        }
+    }
 
     /// Water every ten minutes from midnight UTC of 1970-01-02 on.
     fn readings(water_c: &[f64]) -> Readings {
@@ -205,9 +232,17 @@ mod tests {
     fn a_heating_goes_from_the_coldest_to_the_hottest() {
         let readings = readings(&[30.0, 25.0, 25.0, 60.0, 90.0, 90.0, 70.0, 20.0]);
         let times = &readings.time_us;
-        let span = heating(&readings, times[0], times[7]);
-        assert_eq!(span, Some((times[2], times[4])));
-        assert_eq!(heating(&readings, times[0], times[2]), None);
+        let pieces = |from: usize, to: usize| {
+            let part = readings.part(times[from], times[to]);
+            let spans = |piece: &Piece| {
+                let times = &piece.readings.time_us;
+                (times[0], times[times.len() - 1])
+            };
+            let (pieces, _) = split(&plan(), &part, &TimeZone::UTC);
+            pieces.iter().map(spans).collect::<Vec<_>>()
+        };
+        assert_eq!(pieces(0, 7), [(times[2], times[4])]);
+        assert_eq!(pieces(0, 2), []);
     }
 
     #[test]

@@ -12,3 +12,4 @@ mod nist_sp_811;
 mod rfc_3339;
 mod rfc_4180;
 mod several_runs;
+mod traps;

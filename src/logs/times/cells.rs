@@ -52,9 +52,14 @@ pub fn read_cells(columns: &TimeColumns, row: &Row) -> Option<Cell> {
             whole = format!("{text} {half}");
             &whole
         };
-        return match read_written(text) {
-            Some(written) => Some(Cell::Written(written)),
-            None => number(text).map(Cell::Number),
+        // A count may look like a date: 20260314 ms.
+        let is_count = columns.is_elapsed || columns.unit.is_some();
+        let count = number(text).map(Cell::Number);
+        let written = || read_written(text).map(Cell::Written);
+        return if is_count {
+            count.or_else(written)
+        } else {
+            written().or(count)
         };
     };
     let clock_text = row.cell(clock);

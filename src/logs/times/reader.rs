@@ -98,7 +98,7 @@ impl<'r> TimeReader<'r> {
             ) => {
                 let is_in_minutes = self.columns.unit.is_some_and(|unit| unit.symbol() == "min");
                 let per = if is_short && is_in_minutes { 60 } else { 1 };
-                self.note(start_us + clock_us / per)
+                self.elapsed(start_us + clock_us / per)
             }
             (
                 Form::ClockOnly(_),
@@ -143,9 +143,18 @@ impl<'r> TimeReader<'r> {
         let us = to_us(text, value, us_per_unit);
         match count.origin {
             Origin::Epoch => self.note(us),
-            Origin::Start(start_us) => self.note(start_us.saturating_add(us)),
+            Origin::Start(start_us) => self.elapsed(start_us.saturating_add(us)),
             Origin::Serial => self.instant(midnight_us(SERIAL_ZERO).saturating_add(us)),
         }
+    }
+
+    /// A stopwatch that goes back was begun anew.
+    fn elapsed(&mut self, time_us: i64) -> Result<i64, TimeFault> {
+        if time_us < self.last_local_us {
+            return Err(TimeFault::GoesBack);
+        }
+        self.last_local_us = time_us;
+        self.note(time_us)
     }
 
     fn clock_only(&mut self, clock_us: i64) -> Result<i64, TimeFault> {

@@ -50,6 +50,8 @@ struct OpenDates {
     line: u64,
     text: String,
     readings: Vec<(DateOrder, Date)>,
+    /// Every date so far is the same day in each order: 05/05/2026.
+    is_one_way: bool,
     orders: [OrderEvidence; 3],
 }
 
@@ -94,9 +96,11 @@ impl<'c> TimeSurvey<'c> {
                         line: row.line,
                         text: self.columns.text(row),
                         readings: open.readings(),
+                        is_one_way: true,
                         orders: [OrderEvidence::default(); 3],
                     });
                     let readings = open.readings();
+                    first.is_one_way &= readings.windows(2).all(|pair| pair[0].1 == pair[1].1);
                     for (order, evidence) in ORDERS.iter().zip(&mut first.orders) {
                         let date = readings.iter().find(|(of, _)| of == order);
                         evidence.see(date.map(|(_, date)| *date), run_date);
@@ -229,6 +233,9 @@ impl<'c> TimeSurvey<'c> {
             }
             _ => {}
         }
+        if open.is_one_way {
+            return Ok((Some(possible[0]), "the same day in any order"));
+        }
         if let [only] = of(&|evidence| evidence.longest_step_days <= 1).as_slice() {
             return Ok((Some(*only), "the only order in which day follows on day"));
         }
@@ -242,7 +249,10 @@ impl<'c> TimeSurvey<'c> {
         let spoken: Vec<String> = readings.map(|(_, date)| long_date(*date)).collect();
         let (first, second) = (open.readings[0], open.readings[open.readings.len() - 1]);
         let stated = match request.date {
-            Some(date) => format!("; the run's date, {}, is none of them", spoken_date(date)),
+            Some(date) if of(&|evidence| evidence.meets_run_date).is_empty() => {
+                format!("; the run's date, {}, is none of them", spoken_date(date))
+            }
+            Some(date) => format!("; the run's date, {}, is among both", spoken_date(date)),
             None => String::new(),
         };
         Err(ColumnFault {
