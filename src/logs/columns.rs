@@ -3,10 +3,11 @@
 use std::path::Path;
 
 use super::layout::Layout;
-use super::names::{HeaderName, Meaning, Recognised, fold, read_headers, unit_of};
+use super::names::{HeaderName, Recognised, fold, read_headers, unit_of};
 use super::quantity::{Quantity, Role};
 use super::read::Request;
 use super::sensor::{FoundBy, Sensor, UnitFrom, after_number};
+use super::synonyms::Meaning;
 use super::time_columns::TimeColumns;
 use super::walk::shortened;
 use crate::campaign::model::Plane;

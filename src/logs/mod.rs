@@ -2,7 +2,7 @@
 //!
 //! In the order in which a reading travels: [`source`] unpacks the bytes, [`text`]
 //! decodes them to lines, [`sheet`] takes a spreadsheet instead, [`table`] cuts rows
-//! into cells; [`layout`] finds the header, [`names`], [`time_columns`] and [`columns`] say which column
+//! into cells; [`layout`] finds the header, [`names`] by [`synonyms`], [`time_columns`] and [`columns`] say which column
 //! is which [`quantity`], read by which [`sensor`]; [`cells`] and [`times`] read numbers and
 //! times; [`walk`] goes through the rows; [`frame`] orders
 //! them, [`smell`] questions and [`assemble`] gathers the result, and [`join`] puts the logs of a run together.
@@ -23,6 +23,7 @@ pub mod sensor;
 pub mod sheet;
 pub mod smell;
 pub mod source;
+pub mod synonyms;
 pub mod table;
 pub mod text;
 pub mod time_columns;

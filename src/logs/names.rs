@@ -1,58 +1,11 @@
 //! What a column's header means, and in which unit.
-//!
-//! The names stand in `synonyms.toml`, which says how to add one.
 
-use std::collections::{BTreeMap, HashMap, HashSet};
-use std::sync::LazyLock;
-
-use serde::Deserialize;
 use unicode_normalization::UnicodeNormalization;
 use unicode_normalization::char::is_combining_mark;
 
-use super::times::dates::{find_zone, read_zone};
+use super::synonyms::{Meaning, TABLE};
+use super::times::time_of_day::{find_zone, read_zone};
 use crate::measure::{Kind, Unit};
-
-/// What a column can be.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Deserialize)]
-#[serde(rename_all = "lowercase")]
-pub enum Meaning {
-    /// Date and clock time.
-    Time,
-    Date,
-    /// A clock time; alone, also date and time, or a number.
-    Clock,
-    Elapsed,
-    Water,
-    Ambient,
-    Irradiance,
-    Wind,
-}
-
-impl Meaning {
-    /// The kinds of unit in which it is logged.
-    pub fn kinds(self) -> &'static [Kind] {
-        match self {
-            Meaning::Water | Meaning::Ambient => &[Kind::Temperature],
-            Meaning::Irradiance => &[Kind::Irradiance, Kind::Voltage, Kind::Current],
-            Meaning::Wind => &[Kind::Speed],
-            _ => &[Kind::Time],
-        }
-    }
-
-    /// In words.
-    pub fn describe(self) -> &'static str {
-        match self {
-            Meaning::Time => "time",
-            Meaning::Date => "date",
-            Meaning::Clock => "clock time",
-            Meaning::Elapsed => "elapsed time",
-            Meaning::Water => "water temperature",
-            Meaning::Ambient => "ambient temperature",
-            Meaning::Irradiance => "irradiance",
-            Meaning::Wind => "wind speed",
-        }
-    }
-}
 
 /// What a name means.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -443,81 +396,6 @@ fn recognise(name: &str, with_letters: bool) -> Recognised {
     Recognised::Unknown
 }
 
-type ByLanguage = BTreeMap<String, Vec<String>>;
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct SynonymFile {
-    filler: ByLanguage,
-    time: ByLanguage,
-    date: ByLanguage,
-    clock: ByLanguage,
-    elapsed: ByLanguage,
-    water: ByLanguage,
-    ambient: ByLanguage,
-    irradiance: ByLanguage,
-    wind: ByLanguage,
-    other: ByLanguage,
-    ambiguous: AmbiguousTable,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct AmbiguousTable {
-    names: Vec<AmbiguousName>,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct AmbiguousName {
-    name: String,
-    could_be: Vec<Meaning>,
-}
-
-impl SynonymFile {
-    fn read() -> Self {
-        toml::from_str(include_str!("synonyms.toml")).expect("synonyms.toml is checked by a test")
-    }
-
-    fn meanings(&self) -> [(Meaning, &ByLanguage); 8] {
-        [
-            (Meaning::Time, &self.time),
-            (Meaning::Date, &self.date),
-            (Meaning::Clock, &self.clock),
-            (Meaning::Elapsed, &self.elapsed),
-            (Meaning::Water, &self.water),
-            (Meaning::Ambient, &self.ambient),
-            (Meaning::Irradiance, &self.irradiance),
-            (Meaning::Wind, &self.wind),
-        ]
-    }
-}
-
-struct Table {
-    filler: HashSet<String>,
-    names: HashMap<String, Meaning>,
-    ambiguous: HashMap<String, Vec<Meaning>>,
-    other: HashSet<String>,
-}
-
-static TABLE: LazyLock<Table> = LazyLock::new(|| {
-    let file = SynonymFile::read();
-    let all = |names: &ByLanguage| names.values().flatten().cloned().collect();
-    let names = file.meanings().into_iter().flat_map(|(meaning, names)| {
-        let names = names.values().flatten();
-        names.map(move |name| (name.clone(), meaning))
-    });
-    let ambiguous = file.ambiguous.names.iter();
-    Table {
-        filler: all(&file.filler),
-        names: names.collect(),
-        ambiguous: ambiguous
-            .map(|row| (row.name.clone(), row.could_be.clone()))
-            .collect(),
-        other: all(&file.other),
-    }
-});
-
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -526,43 +404,6 @@ mod tests {
         match read_header(header).recognised {
             Recognised::As { meaning, .. } => Some(meaning),
             _ => None,
-        }
-    }
-
-    #[test]
-    fn no_two_quantities_claim_one_name() {
-        let file = SynonymFile::read();
-        let mut owner: HashMap<&str, String> = HashMap::new();
-        let mut claim = |name: &'static str, owned_by: String| {
-            let owned = owner.entry(name).or_insert_with(|| owned_by.clone());
-            assert_eq!(*owned, owned_by, "\"{name}\" is claimed twice");
-        };
-        let leak = |name: &String| -> &'static str { name.clone().leak() };
-        for (meaning, names) in file.meanings() {
-            for name in names.values().flatten() {
-                claim(leak(name), format!("{meaning:?}"));
-            }
-        }
-        for name in file.other.values().flatten() {
-            claim(leak(name), "other".to_owned());
-        }
-        for row in &file.ambiguous.names {
-            claim(leak(&row.name), "ambiguous".to_owned());
-        }
-    }
-
-    #[test]
-    fn every_name_is_found_under_what_claims_it() {
-        let file = SynonymFile::read();
-        for (meaning, names) in file.meanings() {
-            for name in names.values().flatten() {
-                assert_eq!(&fold(name), name, "not normalised");
-                let found = recognise(name, false);
-                assert!(
-                    matches!(&found, Recognised::As { meaning: m, .. } if *m == meaning),
-                    "\"{name}\" is {found:?}, not {meaning:?}"
-                );
-            }
         }
     }
 

@@ -1,7 +1,7 @@
 //! What a log measures, and which of a run's logs must hold what.
 
-use super::names::Meaning;
 use super::readings::Readings;
+use super::synonyms::Meaning;
 use crate::campaign::model::{Columns, Units};
 use crate::measure::Unit;
 

@@ -1,11 +1,13 @@
 //! Which column of a log is the time.
 
 use super::columns::{Search, quoted};
-use super::names::{Meaning, Recognised, fold, unit_of, unknown_zone_of, zone_of};
+use super::names::{Recognised, fold, unit_of, unknown_zone_of, zone_of};
 use super::quantity::Role;
 use super::sensor::FoundBy;
+use super::synonyms::Meaning;
 use super::times::calendar::CALENDAR;
-use super::times::dates::{read_written, read_zone};
+use super::times::dates::read_written;
+use super::times::time_of_day::read_zone;
 use super::walk::shortened;
 use crate::measure::{Kind, Unit};
 

@@ -1,6 +1,7 @@
 //! A log's times to instants.
 //!
-//! [`dates`] takes one written time apart, by the words of [`calendar`]; [`cells`] puts
+//! [`tokens`] cuts a written time into pieces, [`time_of_day`] and [`dates`] read them, by the
+//! words of [`calendar`]; [`cells`] puts
 //! the time cells of a row together; [`survey`] settles for the whole column how it is to
 //! be read, which is [`rules`]; [`reader`] reads it row by row, by the zone of [`clock`].
 
@@ -11,3 +12,5 @@ pub mod dates;
 pub mod reader;
 pub mod rules;
 pub mod survey;
+pub mod time_of_day;
+pub mod tokens;
