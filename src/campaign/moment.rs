@@ -37,7 +37,7 @@ pub enum Moment {
 impl Moment {
     /// Reads `10:05`, `10:05:30`, `2026-03-14 10:05`, or one with an offset.
     pub fn parse(text: &str) -> Option<Moment> {
-        let text = text.trim();
+        let text = &with_two_digits(text.trim());
         if !text.contains('-') && text.contains(':') {
             return text.parse().ok().map(Moment::Clock);
         }
@@ -65,6 +65,16 @@ impl Moment {
     }
 }
 
+/// A time with its hour in two digits: `9:05` as `09:05`.
+fn with_two_digits(text: &str) -> String {
+    let start = text.rfind([' ', 'T']).map_or(0, |at| at + 1);
+    let (before, clock) = text.split_at(start);
+    match clock.find(':') {
+        Some(1) => format!("{before}0{clock}"),
+        _ => text.to_owned(),
+    }
+}
+
 impl std::fmt::Display for Moment {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
         match self {
@@ -82,6 +92,11 @@ mod tests {
     #[test]
     fn clock_date_time_and_offset_are_told_apart() {
         assert!(matches!(Moment::parse("10:05"), Some(Moment::Clock(_))));
+        assert_eq!(Moment::parse("9:05"), Moment::parse("09:05"));
+        assert_eq!(
+            Moment::parse("2026-03-14 9:05"),
+            Moment::parse("2026-03-14 09:05")
+        );
         assert!(matches!(
             Moment::parse("2026-03-14 10:05"),
             Some(Moment::Local(_))

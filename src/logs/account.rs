@@ -121,6 +121,8 @@ pub struct Account {
     /// A time of it.
     pub time_example: String,
     pub time_zone: String,
+    /// Times count from the run's start.
+    pub is_elapsed: bool,
     /// Added to the times, s.
     pub clock_offset_s: f64,
     pub columns: Vec<ColumnAccount>,

@@ -58,6 +58,7 @@ pub fn finish(
         time_format: String::new(),
         time_example: String::new(),
         time_zone: String::new(),
+        is_elapsed: false,
         clock_offset_s: request.clock_offset_us as f64 / MICROSECONDS_PER_SECOND,
         columns: map
             .sensors

@@ -13,6 +13,7 @@ use super::walk::shortened;
 use crate::campaign::model::Plane;
 use crate::error::{Problem, Problems};
 use crate::measure::{Kind, Unit};
+use crate::units::counted;
 
 /// Positions of the columns that are read.
 #[derive(Debug, Clone, PartialEq)]
@@ -91,7 +92,7 @@ pub fn map_columns(
         .chain(sensors.iter().map(|sensor| sensor.column))
         .max();
     Ok(ColumnMap {
-        least_cells: last.map_or(0, |last| last + 1),
+        least_cells: least_cells(layout, last.map_or(0, |last| last + 1)),
         time,
         sensors,
         ignored: ignored
@@ -100,6 +101,34 @@ pub fn map_columns(
             .collect(),
         absent,
     })
+}
+
+/// Cells that a row must have: those that are read, and those beside them that hold
+/// something in rows of full length, where a lost cell would shift the others. Blank ones
+/// and notes at the end of a row may be left off.
+fn least_cells(layout: &Layout, read: usize) -> usize {
+    let whole = || {
+        layout
+            .first_rows
+            .iter()
+            .filter(|row| row.len() >= layout.header.len())
+    };
+    let is_note = |column: usize| {
+        let header = fold(&layout.header[column]);
+        [
+            "note", "nota", "remark", "comment", "coment", "bemerk", "obs",
+        ]
+        .iter()
+        .any(|word| header.contains(word))
+    };
+    let is_blank = |column: usize| whole().all(|row| row.cell(column).is_empty());
+    let may_lack =
+        |column: &usize| whole().next().is_some() && (is_note(*column) || is_blank(*column));
+    let end = (read..layout.header.len())
+        .rev()
+        .take_while(may_lack)
+        .last();
+    end.unwrap_or(layout.header.len())
 }
 
 /// The search for the columns of one log.
@@ -135,9 +164,15 @@ impl Search<'_> {
         may_be_elsewhere: bool,
     ) -> Option<usize> {
         let header = &self.layout.header;
-        let matching: Vec<usize> = (0..header.len())
-            .filter(|&index| same_header(&header[index], name))
-            .collect();
+        let with = |same: &dyn Fn(&str) -> bool| -> Vec<usize> {
+            (0..header.len())
+                .filter(|&index| same(&header[index]))
+                .collect()
+        };
+        let mut matching = with(&|header| same_header(header, name));
+        if matching.is_empty() {
+            matching = with(&|header| same_header(&without_brackets(header), name));
+        }
         match matching.as_slice() {
             [column] => {
                 if self.taken.contains(column) {
@@ -198,6 +233,19 @@ impl Search<'_> {
         let fits = |column: &usize| self.names[*column].not_a_unit.is_none();
         if columns.iter().any(fits) {
             columns.retain(fits);
+        }
+        // One quantity in two units: that of the canonical log counts.
+        let units: Vec<_> = columns
+            .iter()
+            .map(|&column| self.names[column].unit)
+            .collect();
+        let is_other = |unit: &Option<Unit>| unit.is_some_and(|unit| unit != quantity.base_unit());
+        let in_base = units
+            .iter()
+            .filter(|unit| **unit == Some(quantity.base_unit()))
+            .count();
+        if in_base == 1 && units.iter().filter(|unit| is_other(unit)).count() + 1 == units.len() {
+            columns.retain(|&column| self.names[column].unit == Some(quantity.base_unit()));
         }
         let base = |column: usize| match &self.names[column].recognised {
             Recognised::As { base, .. } => base.clone(),
@@ -347,7 +395,7 @@ impl Search<'_> {
             .request
             .calibrations
             .iter()
-            .find(|one| same_header(&one.column, &header));
+            .find(|one| is_header_of(&header, &one.column));
         Some(Sensor {
             quantity,
             column,
@@ -376,7 +424,7 @@ impl Search<'_> {
         let units_row = self.layout.units.as_ref();
         let in_row = units_row
             .and_then(|(_, cells)| cells.get(column))
-            .filter(|cell| !cell.is_empty());
+            .filter(|cell| !cell.trim_matches(['-', '–', '—', ' ']).is_empty());
         let declared = quantity.declared_unit(&self.request.rules.units);
         if let Some(unit) = declared.filter(|_| self.request.rules.units_come_first) {
             return Some((unit, UnitFrom::CampaignFile));
@@ -484,7 +532,10 @@ impl Search<'_> {
             );
         } else if loads > 0 && vessels > 0 && loads != vessels {
             self.problem(
-                format!("has the water of {vessels} vessels, and vessel_water_kg has {loads}"),
+                format!(
+                    "has the water of {}, and vessel_water_kg has {loads}",
+                    counted(vessels, "vessel")
+                ),
                 "name the water columns in the order of the vessels under [columns] water_temperature; several sensors of one vessel stand in a list of their own".to_owned(),
             );
         }
@@ -496,6 +547,16 @@ fn is_horizontal(header: &str) -> bool {
     let folded = fold(header);
     let mut words = folded.split(|c: char| !c.is_alphanumeric());
     words.any(|word| matches!(word, "ghi" | "horizontal" | "horizontale"))
+}
+
+/// Whether a name is a header's, with its unit in brackets or without.
+pub fn is_header_of(header: &str, name: &str) -> bool {
+    same_header(header, name) || same_header(&without_brackets(header), name)
+}
+
+fn without_brackets(header: &str) -> String {
+    let end = header.find(['(', '[']).filter(|&start| start > 0);
+    header[..end.unwrap_or(header.len())].to_owned()
 }
 
 fn same_header(left: &str, right: &str) -> bool {

@@ -36,6 +36,11 @@ impl FrameBuilder {
         }
     }
 
+    /// Times of the rows so far, in their order.
+    pub fn time_us(&self) -> &[i64] {
+        &self.time_us
+    }
+
     /// Adds a row: its time (microseconds since 1970) and a value a sensor.
     pub fn push(&mut self, time_us: i64, values: impl Iterator<Item = Option<f64>>) {
         self.time_us.push(time_us);

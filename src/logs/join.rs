@@ -7,7 +7,7 @@ use std::rc::Rc;
 use jiff::civil::Date;
 
 use super::account::Account;
-use super::columns::quoted;
+use super::columns::{is_header_of, quoted};
 use super::quantity::{Quantity, Role};
 use super::read::{FileLog, Request, read_file};
 use super::readings::Readings;
@@ -188,7 +188,8 @@ impl Shelf<'_> {
     fn check_calibrations(&self) -> Result<()> {
         let mut problems = Problems::default();
         for (index, calibration) in self.campaign.calibrations.iter().enumerate() {
-            if !self.calibrated.contains(&calibration.column.to_lowercase()) {
+            let is_used = |header: &String| is_header_of(header, &calibration.column);
+            if !self.calibrated.iter().any(is_used) {
                 let columns: Vec<String> = self.columns.iter().cloned().collect();
                 let what = format!(
                     "no log has a column \"{}\" that is read; there are: {}",

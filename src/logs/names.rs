@@ -40,7 +40,7 @@ pub fn fold(text: &str) -> String {
 
 /// Takes a header apart: name and unit, of which either may be missing.
 pub fn read_header(header: &str) -> HeaderName {
-    let header = &apart(header);
+    let header = &apart(&without_clock_label(header));
     let found = |recognised, unit| HeaderName {
         recognised,
         unit,
@@ -59,12 +59,6 @@ pub fn read_header(header: &str) -> HeaderName {
         }
     }
     let whole = recognise(header, false);
-    if brackets
-        .iter()
-        .any(|(_, inside)| is_direction(&whole, inside))
-    {
-        return found(Recognised::Other, None);
-    }
     if whole != Recognised::Unknown {
         let unit = match &whole {
             Recognised::As {
@@ -73,12 +67,16 @@ pub fn read_header(header: &str) -> HeaderName {
             } => unit_among_words(header),
             _ => None,
         };
-        return HeaderName {
-            not_a_unit: brackets
-                .iter()
-                .filter(|(name, _)| recognise(name, true) == whole)
-                .find_map(|(_, inside)| no_unit(&whole, inside)),
-            ..found(whole, unit)
+        // A bracket that adds nothing to the name is a label, or no unit.
+        let mut idle = brackets
+            .iter()
+            .filter(|(name, _)| recognise(name, true) == whole);
+        return match idle.next() {
+            Some((_, inside)) => HeaderName {
+                unit,
+                ..with_bracket(whole, inside)
+            },
+            None => found(whole, unit),
         };
     }
     let bare = without_last_filler(header);
@@ -92,18 +90,12 @@ pub fn read_header(header: &str) -> HeaderName {
         if recognised == Recognised::Unknown {
             continue;
         }
-        if is_direction(&recognised, &inside) {
-            return found(Recognised::Other, None);
-        }
-        return HeaderName {
-            not_a_unit: no_unit(&recognised, &inside),
-            ..found(recognised, None)
-        };
+        return with_bracket(recognised, &inside);
     }
     found(recognise(header, true), None)
 }
 
-/// Takes the headers of a log apart. "Pot_C" beside "Pot_F" is a pot, not a unit.
+/// Takes the headers of a log apart. "Pot_C" beside "Pot_A" is a pot, not a unit.
 pub fn read_headers(headers: &[String]) -> Vec<HeaderName> {
     let before_letter = |header: &str| {
         let (name, letter) = header.rsplit_once(['_', '-'])?;
@@ -115,8 +107,11 @@ pub fn read_headers(headers: &[String]) -> Vec<HeaderName> {
             .iter()
             .filter(|name| name.is_some() && **name == names[index])
             .count();
+        let are_units = headers.iter().zip(&names).all(|(header, name)| {
+            *name != names[index] || header.to_lowercase().ends_with(['c', 'f', 'k'])
+        });
         match &names[index] {
-            Some(name) if twins > 1 => HeaderName {
+            Some(name) if twins > 1 && !are_units => HeaderName {
                 recognised: recognise(name, true),
                 unit: None,
                 not_a_unit: None,
@@ -127,23 +122,81 @@ pub fn read_headers(headers: &[String]) -> Vec<HeaderName> {
     headers.iter().enumerate().map(read).collect()
 }
 
-/// What stands in brackets where a unit should, if it is none: no label such as
-/// "(sensor 1)", and nothing behind a time.
-fn no_unit(recognised: &Recognised, inside: &str) -> Option<String> {
-    let is_time = |meaning: &Meaning| meaning.kinds() == [Kind::Time];
-    if !matches!(recognised, Recognised::As { meaning, .. } if !is_time(meaning)) {
-        return None;
-    }
+/// What stands in brackets behind a name.
+enum Bracket {
+    /// Something that looks like a unit and is none of the quantity's.
+    NoUnit(String),
+    /// Another thing than the name: its gusts, its lid.
+    OtherThing,
+    /// Which one, or where it is.
+    Label,
+}
+
+/// Units of what is no reading of a cooker test.
+const FOREIGN_UNITS: [&str; 34] = [
+    "furlong", "furlongs", "l", "litre", "litres", "liter", "liters", "kg", "g", "lb", "bar",
+    "mbar", "hpa", "kpa", "psi", "lux", "lx", "klux", "ppm", "hz", "w", "kw", "wh", "kwh", "j",
+    "mj", "m", "cm", "mm", "km", "ft", "pa", "ohm", "db",
+];
+
+/// Words for another thing than the quantity they stand behind.
+const OTHER_THINGS: [&str; 22] = [
+    "lid",
+    "plate",
+    "absorber",
+    "glass",
+    "wall",
+    "direct",
+    "diffuse",
+    "beam",
+    "max",
+    "maximum",
+    "min",
+    "minimum",
+    "gust",
+    "gusts",
+    "boe",
+    "boen",
+    "bo",
+    "direction",
+    "std",
+    "sd",
+    "inlet",
+    "outlet",
+];
+
+fn judge_bracket(inside: &str) -> Bracket {
     let folded = fold(inside);
-    let mut words = folded
-        .split(|c: char| !c.is_alphanumeric())
-        .filter(|word| !word.is_empty());
-    let is_label = |word: &str| {
-        let is_word = word.len() > 2 && TABLE.filler.contains(word);
-        is_word || word.bytes().all(|b| b.is_ascii_digit())
+    let folded = folded.trim();
+    let looks_like_a_unit = folded.contains(['/', '°', '²', '^', '%'])
+        || FOREIGN_UNITS.contains(&folded)
+        || Unit::parse(folded, &Kind::ALL).is_some();
+    let mut words = folded.split(|c: char| !c.is_alphanumeric());
+    if looks_like_a_unit {
+        Bracket::NoUnit(inside.to_owned())
+    } else if words.any(|word| OTHER_THINGS.contains(&word)) {
+        Bracket::OtherThing
+    } else {
+        Bracket::Label
+    }
+}
+
+/// A name with what stands in brackets behind it, which is no unit of its quantity.
+fn with_bracket(recognised: Recognised, inside: &str) -> HeaderName {
+    let is_time = |meaning: &Meaning| meaning.kinds() == [Kind::Time];
+    let is_sensor = matches!(&recognised, Recognised::As { meaning, .. } if !is_time(meaning));
+    let (recognised, not_a_unit) = match judge_bracket(inside) {
+        _ if is_direction(&recognised, inside) => (Recognised::Other, None),
+        Bracket::NoUnit(text) if is_sensor => (recognised, Some(text)),
+        Bracket::OtherThing if is_sensor => (Recognised::Other, None),
+        _ => (recognised, None),
     };
-    let is_labelled = words.clone().next().is_some() && words.all(is_label);
-    (!is_labelled).then(|| inside.to_owned())
+    HeaderName {
+        recognised,
+        // "Elapsed time [h:min]"
+        unit: clock_unit_of(inside).filter(|_| !is_sensor),
+        not_a_unit,
+    }
 }
 
 /// Degrees behind the wind are where it comes from.
@@ -160,6 +213,37 @@ fn is_direction(recognised: &Recognised, unit: &str) -> bool {
             fold(unit).trim(),
             "°" | "deg" | "degrees" | "grad" | "grados" | "graus" | "degres"
         )
+}
+
+/// A header without "(24 h)", which says how the clock is read.
+fn without_clock_label(header: &str) -> String {
+    let is_label = |inside: &str| {
+        let letters: String = inside.to_lowercase().split_whitespace().collect();
+        matches!(letters.as_str(), "24h" | "12h" | "24hr" | "12hr")
+    };
+    match bracketed(header)
+        .into_iter()
+        .find(|(_, inside)| is_label(inside))
+    {
+        Some((around, _)) => around.trim().to_owned(),
+        None => header.to_owned(),
+    }
+}
+
+/// The unit before the colon in a header such as "(mm:ss)" or "[h:min]".
+pub fn clock_unit_of(text: &str) -> Option<Unit> {
+    let inside = bracketed(text).into_iter().map(|(_, inside)| inside);
+    let mut patterns = inside.chain(std::iter::once(text.to_owned()));
+    let pattern = patterns.find(|text| {
+        let letters = |c: char| c.is_alphabetic() || c == ':' || c == ' ';
+        text.contains(':') && text.chars().all(letters)
+    })?;
+    let symbol = match fold(&pattern).trim().chars().next()? {
+        'h' | 's' => "h", // "hh:mm", "stunden:minuten"
+        'm' => "min",
+        _ => return None,
+    };
+    Unit::parse(symbol, &[Kind::Time])
 }
 
 /// A header with the words of camel case apart.
@@ -234,10 +318,14 @@ pub fn unknown_zone_of(header: &str) -> Option<String> {
         "inverno",
         "eastern",
     ];
+    const ZONES: [&str; 44] = [
+        "EST", "EDT", "CST", "CDT", "MST", "MDT", "PST", "PDT", "AEST", "AEDT", "ACST", "ACDT",
+        "AWST", "NZST", "NZDT", "CET", "CEST", "MEZ", "MESZ", "WET", "WEST", "EET", "EEST", "BST",
+        "IST", "SAST", "CAT", "EAT", "WAT", "PKT", "JST", "KST", "HKT", "SGT", "BRT", "ART", "CLT",
+        "PET", "COT", "VET", "AST", "NPT", "MSK", "OEZ",
+    ];
     let is_zone = |inside: &String| {
-        let is_letters = (2..=5).contains(&inside.len())
-            && inside.bytes().all(|b| b.is_ascii_uppercase())
-            && !matches!(inside.as_str(), "AM" | "PM" | "HH" | "LOCAL");
+        let is_letters = ZONES.contains(&inside.trim());
         let folded = fold(inside);
         is_letters || folded.split_whitespace().any(|word| WORDS.contains(&word))
     };
@@ -274,6 +362,9 @@ fn with_unit(name: &str, unit: &str) -> Option<(Recognised, Unit)> {
 }
 
 fn unit_among_words(header: &str) -> Option<Unit> {
+    if header.contains(':') {
+        return clock_unit_of(header);
+    }
     let folded = fold(header);
     let mut words = folded.split(|c: char| !c.is_alphanumeric());
     words.find_map(|word| Unit::parse(word, &[Kind::Time]))
@@ -456,7 +547,25 @@ mod tests {
         let not_a_unit = |header: &str| read_header(header).not_a_unit;
         assert_eq!(not_a_unit("Water (L)").as_deref(), Some("L"));
         assert_eq!(not_a_unit("Irradiance (lux)").as_deref(), Some("lux"));
-        assert_eq!(not_a_unit("Water (sensor 1)"), None);
+        for header in [
+            "Water (sensor 1)",
+            "Water (ch 1)",
+            "Water (5 kg)",
+            "Water temp (TC1)",
+            "Ambient (shade)",
+            "Irradiance (tilted)",
+            "Radiation (Pyranometer)",
+            "Wind (2 m)",
+            "Air temp (2 m)",
+            "Water (black pot)",
+            "Pyranometer (SN 1234)",
+        ] {
+            assert_eq!(not_a_unit(header), None, "{header}");
+            assert!(meaning(header).is_some(), "{header}");
+        }
+        assert_eq!(unit("Elapsed time [h:min]"), Some("h"));
+        assert_eq!(unit("Duration (mm:ss)"), Some("min"));
+        assert_eq!(meaning("Time (24 h)"), Some(Meaning::Clock));
         assert_eq!(
             read_header("Wind (furlongs)").not_a_unit.as_deref(),
             Some("furlongs")
@@ -466,6 +575,15 @@ mod tests {
         assert_eq!(zone_of("DateTimeUTC"), Some(0));
         assert_eq!(zone_of("Time (AEST)"), None);
         assert_eq!(unknown_zone_of("Time (AEST)").as_deref(), Some("AEST"));
+        for header in [
+            "TIME (MIN)",
+            "Date (DMY)",
+            "Time (HHMM)",
+            "Time (RTC)",
+            "Time (UTC)",
+        ] {
+            assert_eq!(unknown_zone_of(header), None, "{header}");
+        }
     }
 
     #[test]

@@ -234,6 +234,7 @@ fn read_opened(
     log.account.time_format = times.describe();
     log.account.time_example = times.example.clone();
     log.account.time_zone = times.describe_zone();
+    log.account.is_elapsed = times.counts_from_start();
     Ok(log)
 }
 

@@ -1,13 +1,13 @@
 //! Which column of a log is the time.
 
 use super::columns::{Search, quoted};
-use super::names::{Recognised, fold, unit_of, unknown_zone_of, zone_of};
+use super::names::{Recognised, clock_unit_of, fold, unit_of, unknown_zone_of, zone_of};
 use super::quantity::Role;
 use super::sensor::FoundBy;
 use super::synonyms::Meaning;
 use super::times::calendar::CALENDAR;
 use super::times::dates::read_written;
-use super::times::time_of_day::read_zone;
+use super::times::time_of_day::{find_zone, read_zone};
 use super::walk::shortened;
 use crate::measure::{Kind, Unit};
 
@@ -110,6 +110,9 @@ impl Search<'_> {
         let is_meant = |column: usize, wanted: Meaning| matches!(self.names[column].recognised, Recognised::As { meaning, .. } if meaning == wanted);
         let units_row = self.layout.units.as_ref();
         let in_units_row = units_row.and_then(|(_, cells)| cells.get(first));
+        let pattern = clock_unit_of(&header[first])
+            .or_else(|| in_units_row.and_then(|cell| clock_unit_of(cell)))
+            .filter(|_| clock.is_none());
         let in_header = time_headers().find_map(|header| zone_of(header));
         let in_units = in_units_row.and_then(|cell| read_zone(cell));
         let (offset_s, offset_from) = match (in_header, in_units, self.preamble_zone()) {
@@ -126,9 +129,11 @@ impl Search<'_> {
             clock,
             half,
             header: headers.join(" + "),
-            is_elapsed: is_meant(first, Meaning::Elapsed),
-            unit: self.names[first]
-                .unit
+            // "Time (mm:ss)" is no time of day.
+            is_elapsed: is_meant(first, Meaning::Elapsed)
+                || (clock.is_none() && pattern.is_some_and(|unit| unit.symbol() == "min")),
+            unit: pattern
+                .or(self.names[first].unit)
                 .or_else(|| unit_of(&header[first], &[Kind::Time]))
                 .filter(|unit| unit.kind() == Kind::Time)
                 .or_else(|| Unit::parse(in_units_row?, &[Kind::Time]))
@@ -178,9 +183,11 @@ impl Search<'_> {
             let line = fold(line);
             let word = WORDS.into_iter().find(|word| line.contains(word))?;
             let after = line.split_once(word)?.1;
-            read_zone(after.trim_matches(|c: char| {
-                matches!(c, ':' | ';' | ',' | '=' | '"') || c.is_whitespace()
-            }))
+            find_zone(after).or_else(|| {
+                read_zone(after.trim_matches(|c: char| {
+                    matches!(c, ':' | ';' | ',' | '=' | '"') || c.is_whitespace()
+                }))
+            })
         })
     }
 

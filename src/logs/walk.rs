@@ -14,6 +14,7 @@ use super::times::reader::{TimeFault, TimeReader};
 use super::times::rules::TimeRules;
 use crate::campaign::model::Delimiter;
 use crate::error::{Problem, Problems};
+use crate::units::counted;
 
 /// Rows that are kept back until it is known whether readings follow them.
 const MOST_PENDING: usize = 1000;
@@ -124,18 +125,12 @@ pub fn walk(rows: &mut Rows<'_>, reading: Reading<'_>) -> Result<Walked, WalkFau
 /// put back, or two logs in one file, would be interleaved by that.
 #[derive(Default)]
 struct Stretches {
-    found: Vec<Stretch>,
+    /// Line and row on which each begins.
+    begins: Vec<(u64, usize)>,
+    rows: usize,
+    last_us: i64,
     /// So many stretches that the rows are in no order at all.
     is_disorder: bool,
-}
-
-/// Rows in order of time: the first two and the last two times.
-struct Stretch {
-    line: u64,
-    first: i64,
-    second: Option<i64>,
-    before_last: i64,
-    last: i64,
 }
 
 /// More stretches than this are rows in no order.
@@ -143,47 +138,45 @@ const MOST_STRETCHES: usize = 4;
 
 impl Stretches {
     fn see(&mut self, line: u64, time_us: i64) {
-        let stretches = self.found.len();
-        match self.found.last_mut() {
-            Some(stretch) if stretch.last <= time_us => {
-                stretch.second.get_or_insert(time_us);
-                stretch.before_last = stretch.last;
-                stretch.last = time_us;
+        if self.rows == 0 || time_us < self.last_us {
+            self.is_disorder |= self.begins.len() == MOST_STRETCHES;
+            if !self.is_disorder {
+                self.begins.push((line, self.rows));
             }
-            _ if stretches == MOST_STRETCHES => self.is_disorder = true,
-            _ => self.found.push(Stretch {
-                line,
-                first: time_us,
-                second: None,
-                before_last: time_us,
-                last: time_us,
-            }),
         }
+        self.rows += 1;
+        self.last_us = time_us;
     }
 
-    /// The line on which a stretch begins that runs through the times of one before.
-    fn interleaved(&self) -> Option<u64> {
-        let pairs = self.found.iter().enumerate().flat_map(|(index, later)| {
-            let earlier = self.found[..index].iter();
-            earlier.map(move |earlier| (earlier, later))
+    /// The line on which a stretch begins whose rows lie in several places between those
+    /// of a stretch before. Rows that are there already, and a block that fills one hole,
+    /// are no fault.
+    fn interleaved(&self, time_us: &[i64]) -> Option<u64> {
+        if self.is_disorder {
+            return None;
+        }
+        let ends = self.begins.iter().skip(1).map(|begin| begin.1);
+        let ends: Vec<usize> = ends.chain(std::iter::once(self.rows)).collect();
+        let stretch = |index: usize| &time_us[self.begins[index].1..ends[index]];
+        let pairs =
+            (0..ends.len()).flat_map(|later| (0..later).map(move |earlier| (earlier, later)));
+        let mut meeting = pairs.filter(|&(earlier, later)| {
+            let mut places = places(stretch(earlier), stretch(later));
+            places.dedup();
+            places.len() > 1
         });
-        let mut meeting = pairs.filter(|(earlier, later)| earlier.meets(later));
-        let (_, later) = meeting.next().filter(|_| !self.is_disorder)?;
-        Some(later.line)
+        meeting.next().map(|(_, later)| self.begins[later].0)
     }
 }
 
-impl Stretch {
-    /// Whether two stretches have two rows or more each in the time that both span: one
-    /// row alone is a slip.
-    fn meets(&self, other: &Stretch) -> bool {
-        let from = self.first.max(other.first);
-        let to = self.last.min(other.last);
-        let has_two = |stretch: &Stretch| {
-            stretch.before_last >= from && stretch.second.is_some_and(|second| second <= to)
-        };
-        from < to && has_two(self) && has_two(other)
-    }
+/// Between which rows of one stretch the rows of another lie, where they lie inside it.
+fn places(earlier: &[i64], later: &[i64]) -> Vec<usize> {
+    let inside = later
+        .iter()
+        .filter_map(|time| earlier.binary_search(time).err());
+    inside
+        .filter(|place| (1..earlier.len()).contains(place))
+        .collect()
 }
 
 /// A row that is no reading, and is a fault only if readings follow it.
@@ -239,7 +232,13 @@ impl Walker<'_> {
             // What nearly every row is.
             match self.times.read_us(row) {
                 Ok(time_us) => return self.read(row, time_us),
-                Err(fault @ (TimeFault::Unreadable | TimeFault::Blank | TimeFault::NoClock)) => {
+                Err(
+                    fault @ (TimeFault::Unreadable
+                    | TimeFault::Blank
+                    | TimeFault::NoClock
+                    | TimeFault::TwoNotations
+                    | TimeFault::NotInOrder(_)),
+                ) => {
                     unread = fault;
                 }
                 Err(fault) => {
@@ -291,7 +290,7 @@ impl Walker<'_> {
                 .sensors
                 .iter()
                 .all(|sensor| self.cell(sensor, row) != Cell::Unreadable),
-            true => looks_like_a_time,
+            true => looks_like_a_time && map.sensors.iter().any(is_number),
             false => looks_like_a_time || self.times.read_us(row).is_ok(),
         };
         if self.walked.rows == 0 && !is_reading && !has_numbers {
@@ -391,7 +390,11 @@ impl Walker<'_> {
             self.problems
                 .push(self.first_unread.take().unwrap_or_else(empty));
         }
-        if let Some(line) = self.walked.stretches.interleaved() {
+        if let Some(line) = self
+            .walked
+            .stretches
+            .interleaved(self.walked.frame.time_us())
+        {
             let what = "the time goes back here, and the rows that follow run through times that were there before";
             let hint = "was the clock put back, or was a second log added? put what follows into a log of its own, or correct its times";
             self.problems
@@ -411,7 +414,10 @@ impl Walker<'_> {
         } else {
             row.filled()
         };
-        let what = format!("found {found} cells, expected {expected} as in the header");
+        let what = format!(
+            "found {}, expected {expected} as in the header",
+            counted(found, "cell")
+        );
         let hint = match self.reading.layout.delimiter {
             Some(Delimiter::Comma) if found > expected => {
                 "delete what is too much; a decimal comma splits a number in two where commas separate the cells: save the log with semicolons or tabs between them"

@@ -96,8 +96,13 @@ pub fn assess(campaign: Campaign, logs: Vec<Log>) -> Result<Assessment> {
     for (plan, log) in campaign.runs.iter().zip(logs) {
         add_new(&mut notices, log.notices);
         add_new(&mut inputs, log.inputs);
+        let mut plan = plan.clone();
+        if plan.is_split && log.accounts.iter().any(|account| account.is_elapsed) {
+            // It says when the stopwatch was started, not when each day's heating begins.
+            plan.start = None;
+        }
         add_new(&mut accounts, log.accounts);
-        let pieces = pieces_of(&campaign, plan, log.readings, &mut notices);
+        let pieces = pieces_of(&campaign, &plan, log.readings, &mut notices);
         for piece in pieces.map_err(|problem| Error::Campaign(problem.into()))? {
             match rate_run(&campaign, runs.len(), piece, rule, &mut notices) {
                 Err(problem) => problems.push(problem),
@@ -108,7 +113,7 @@ pub fn assess(campaign: Campaign, logs: Vec<Log>) -> Result<Assessment> {
             }
         }
     }
-    if let Some(problem) = overlap(&campaign, &runs) {
+    if let Some(problem) = overlap(&campaign, &runs).or_else(|| copy(&campaign, &runs)) {
         problems.push(problem);
     }
     if !problems.is_empty() {
@@ -216,8 +221,30 @@ fn overlap(campaign: &Campaign, runs: &[Run]) -> Option<Problem> {
         };
         let other = runs[..index].iter().find(meets)?;
         let what = format!("runs at the same time as \"{}\"", other.plan.label);
-        let hint = "a cooker heats one load at a time: take out the log that is there twice, or correct date, start and end";
+        let hint = "a cooker heats one load at a time: take out the log that is there twice, correct date, start and end, or give another cooker a campaign of its own";
         Some(problem(campaign, &run.plan, &what, hint))
+    })
+}
+
+/// Two runs of one file with the same water temperatures from end to end: a sheet that was
+/// not named is read twice, under another date.
+fn copy(campaign: &Campaign, runs: &[Run]) -> Option<Problem> {
+    runs.iter().enumerate().find_map(|(index, run)| {
+        let is_same = |other: &&Run| {
+            let (one, two) = (&run.readings.water_c.value, &other.readings.water_c.value);
+            let sheets = [run, other].map(|run| &run.plan.rules.format.sheet);
+            let is_one_file = other.plan.path == run.plan.path && sheets[0] != sheets[1];
+            is_one_file && one.len() > COMMON_READINGS && one == two
+        };
+        let other = runs[..index].iter().find(is_same)?;
+        let mut steps = run.readings.water_c.value.windows(2);
+        let is_flat = steps.all(|pair| pair[0] == pair[1]);
+        let what = format!(
+            "has the same water temperatures as \"{}\", reading by reading",
+            other.plan.label
+        );
+        let hint = "a log is a run once: take one of the two out, or name its sheet or its date";
+        (!is_flat).then(|| problem(campaign, &run.plan, &what, hint))
     })
 }
 

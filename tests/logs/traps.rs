@@ -102,8 +102,10 @@ fn the_water_of_a_vessel_is_not_dealt_by_the_order_of_columns() {
 
 #[test]
 fn the_letter_of_a_pot_is_no_unit_beside_that_of_another() {
-    let log = "time,Pot_C,Pot_F,ambient (°C)\n2026-09-16 10:00:00,30.5,40.5,24.5\n";
+    let log = "time,Pot_A,Pot_C,ambient (°C)\n2026-09-16 10:00:00,30.5,40.5,24.5\n";
     assert_eq!(read(log).readings.water_c.value, [35.5]);
+    let log = "time,water_c,water_f,ambient_c\n2026-09-16 10:00:00,30.5,86.9,24.5\n";
+    assert_eq!(read(log).readings.water_c.value, [30.5]);
     let log = "time,Pot_F,ambient_F\n2026-09-16 10:00:00,86,77\n";
     assert_eq!(read(log).readings.water_c.value, [30.0]);
 }
@@ -204,4 +206,58 @@ fn a_declared_order_of_dates_is_kept_to() {
     let read = read_with(log, &rules, &[]).unwrap();
     let ten: jiff::Timestamp = "2026-03-04T10:00:00Z".parse().unwrap();
     assert_eq!(*read.readings.time_us, [ten.as_microsecond()]);
+}
+
+#[test]
+fn a_stopwatch_says_which_part_is_before_the_colon() {
+    let log =
+        |header: &str| format!("{header},water_c,ambient_c\n0:00,30.5,24.5\n26:30,36.5,24.5\n");
+    let step_s = |header: &str| {
+        let times = read(&log(header)).readings.time_us;
+        (times[1] - times[0]) / 1_000_000
+    };
+    assert_eq!(step_s("Elapsed (mm:ss)"), 26 * 60 + 30);
+    assert_eq!(step_s("Time (MM:SS)"), 26 * 60 + 30);
+    assert_eq!(step_s("Elapsed time [h:min]"), 26 * 3600 + 30 * 60);
+    refused(
+        &log("Elapsed time"),
+        "hours and minutes or minutes and seconds",
+    );
+}
+
+#[test]
+fn am_and_pm_of_a_column_reach_every_form_of_time() {
+    let log = "time,AM/PM,water_c,ambient_c\n2026-09-16 12:50:00,PM,30.5,24.5\n2026-09-16 01:00:00,PM,36.5,24.5\n";
+    let times = read(log).readings.time_us;
+    assert_eq!(times[1] - times[0], 600_000_000);
+}
+
+#[test]
+fn a_lost_cell_in_the_middle_is_no_missing_note() {
+    let header = "time,water_c,ambient_c,rh,note\n";
+    let row = |cells: &str| format!("2026-09-16 10:00:00,{cells}\n");
+    let noted = format!(
+        "{header}{}2026-09-16 10:10:00,36.5,24.5,45\n",
+        row("30.5,24.5,45,fair")
+    );
+    assert_eq!(read(&noted).readings.time_us.len(), 2);
+    let lost = format!(
+        "{header}{}2026-09-16 10:10:00,36.5,45\n2026-09-16 10:20:00,36.5,24.5,45,\n",
+        row("30.5,24.5,45,fair")
+    );
+    refused(&lost, "found 3 cells");
+}
+
+#[test]
+fn rows_that_are_there_twice_and_blocks_that_came_late_are_sorted() {
+    let twice = format!("{HEADER}{}{}", rows(0, 30), rows(20, 50));
+    assert_eq!(read(&twice).readings.time_us.len(), 50);
+    let late = format!("{HEADER}{}{}{}", rows(0, 10), rows(14, 30), rows(10, 14));
+    assert_eq!(read(&late).readings.time_us.len(), 30);
+}
+
+#[test]
+fn a_last_line_with_a_date_and_words_is_a_footer() {
+    let log = format!("{HEADER}{}2026-09-16,end of test,,,\n", rows(0, 5));
+    assert_eq!(read(&log).readings.time_us.len(), 5);
 }

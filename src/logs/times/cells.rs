@@ -7,6 +7,7 @@ use super::dates::{DAY_US, SECOND_US, Written, WrittenDate, read_written};
 use crate::campaign::model::DateOrder;
 use crate::logs::table::Row;
 use crate::logs::time_columns::TimeColumns;
+use crate::measure::Unit;
 
 /// Days since the end of 1899, as spreadsheets count them, of the years 1980 to 2100.
 pub const SERIAL_DAYS: std::ops::Range<f64> = 29_221.0..73_051.0;
@@ -52,6 +53,11 @@ pub fn read_cells(columns: &TimeColumns, row: &Row) -> Option<Cell> {
             whole = format!("{text} {half}");
             &whole
         };
+        if columns.is_elapsed
+            && let Some(elapsed) = elapsed(text, columns.unit)
+        {
+            return Some(Cell::Written(elapsed));
+        }
         // A count may look like a date: 20260314 ms.
         let is_count = columns.is_elapsed || columns.unit.is_some();
         let count = number(text).map(Cell::Number);
@@ -102,6 +108,27 @@ pub fn read_cells(columns: &TimeColumns, row: &Row) -> Option<Cell> {
         offset_s: clock_of_day.1,
         is_short: false,
     }))
+}
+
+/// Time on a stopwatch: `h:mm:ss`, or two parts of which the unit names the first.
+fn elapsed(text: &str, unit: Option<Unit>) -> Option<Written> {
+    let parts: Vec<f64> = text
+        .split(':')
+        .map(|part| part.parse().ok())
+        .collect::<Option<_>>()?;
+    let is_in_minutes = unit.is_some_and(|unit| unit.symbol() == "min");
+    let seconds = match parts.as_slice() {
+        [hours, minutes, seconds] => hours * 3600.0 + minutes * 60.0 + seconds,
+        [minutes, seconds] if is_in_minutes => minutes * 60.0 + seconds,
+        [hours, minutes] => hours * 3600.0 + minutes * 60.0,
+        _ => return None,
+    };
+    let is_time = parts[1..].iter().all(|part| (0.0..60.0).contains(part)) && seconds >= 0.0;
+    is_time.then(|| Written {
+        clock_us: Some((seconds * SECOND_US as f64).round() as i64),
+        is_short: parts.len() == 2 && unit.is_none(),
+        ..Written::default()
+    })
 }
 
 fn serial_date(days: f64) -> Option<Date> {

@@ -75,6 +75,7 @@ impl<'r> TimeReader<'r> {
     /// A [`TimeFault`] for a row that holds no time, or one that does not exist.
     pub fn read_us(&mut self, row: &Row) -> Result<i64, TimeFault> {
         if self.columns.clock.is_none()
+            && self.columns.half.is_none()
             && let Some(local_us) = self.canonical_us(row.cell(self.columns.first).as_bytes())
         {
             return self.instant(local_us);
@@ -92,14 +93,9 @@ impl<'r> TimeReader<'r> {
                 Cell::Written(Written {
                     date: None,
                     clock_us: Some(clock_us),
-                    is_short,
                     ..
                 }),
-            ) => {
-                let is_in_minutes = self.columns.unit.is_some_and(|unit| unit.symbol() == "min");
-                let per = if is_short && is_in_minutes { 60 } else { 1 };
-                self.elapsed(start_us + clock_us / per)
-            }
+            ) => self.elapsed(start_us.saturating_add(clock_us)),
             (
                 Form::ClockOnly(_),
                 Cell::Written(Written {

@@ -83,6 +83,16 @@ impl TimeRules {
         format!("{form}{order}")
     }
 
+    /// Whether the times count from the run's start.
+    pub fn counts_from_start(&self) -> bool {
+        let is_start = |count: &Count| matches!(count.origin, Origin::Start(_));
+        match &self.form {
+            Form::Count(count) => is_start(count),
+            Form::Stopwatch(_) => true,
+            _ => false,
+        }
+    }
+
     /// What a time of this column should look like.
     pub fn expected(&self) -> String {
         match self.form {

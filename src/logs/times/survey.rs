@@ -159,9 +159,7 @@ impl<'c> TimeSurvey<'c> {
         let form = match first {
             Cell::Number(_) => Form::Count(self.count(request, &zone).map_err(fault)?),
             Cell::Written(written) if written.date.is_some() => Form::Written,
-            Cell::Written(written)
-                if self.columns.is_elapsed && written.is_short && self.columns.unit.is_none() =>
-            {
+            Cell::Written(written) if self.columns.is_elapsed && written.is_short => {
                 let what = format!(
                     "found \"{example}\", which is hours and minutes or minutes and seconds"
                 );
