@@ -18,13 +18,11 @@ pub enum Notice {
         lines: String,
         reason: &'static str,
     },
-    /// No unit is stated for a column.
-    UnitAssumed {
-        log: String,
-        column: String,
-        unit: &'static str,
-        /// Key under `[units]`.
-        key: &'static str,
+    /// No unit is stated for some columns. Without the log, so that logs that are alike
+    /// say it once.
+    UnitsAssumed {
+        /// Header, and the unit that is taken.
+        columns: Vec<(String, &'static str)>,
     },
     /// Readings beyond the points of a calibration.
     BeyondCalibration {
@@ -149,15 +147,22 @@ impl fmt::Display for Notice {
                     format!("lines {lines}")
                 }
             ),
-            Notice::UnitAssumed {
-                log,
-                column,
-                unit,
-                key,
-            } => write!(
-                f,
-                "{log}: no unit is stated for column \"{column}\", which is read in {unit}; state it in the header, or as {key} under [units]"
-            ),
+            Notice::UnitsAssumed { columns } => {
+                let read: Vec<String> = columns
+                    .iter()
+                    .map(|(header, unit)| format!("\"{header}\" in {unit}"))
+                    .collect();
+                write!(
+                    f,
+                    "no unit is stated for {}, read as {}; state it in the header, or under [units]",
+                    if columns.len() == 1 {
+                        "a column"
+                    } else {
+                        "columns"
+                    },
+                    read.join(", ")
+                )
+            }
             Notice::BeyondCalibration {
                 log,
                 column,

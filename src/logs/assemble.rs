@@ -120,14 +120,16 @@ fn row_notices(name: &str, map: &ColumnMap, walked: &Walked) -> Vec<Notice> {
                 cells,
             });
         }
-        if sensor.unit_from == UnitFrom::Assumed {
-            notices.push(Notice::UnitAssumed {
-                log: name.to_owned(),
-                column: sensor.header.clone(),
-                unit: sensor.unit.symbol(),
-                key: sensor.quantity.key(),
-            });
-        }
+    }
+    let assumed = map
+        .sensors
+        .iter()
+        .filter(|sensor| sensor.unit_from == UnitFrom::Assumed);
+    let columns: Vec<_> = assumed
+        .map(|sensor| (sensor.header.clone(), sensor.unit.symbol()))
+        .collect();
+    if !columns.is_empty() {
+        notices.push(Notice::UnitsAssumed { columns });
     }
     notices
 }

@@ -133,10 +133,11 @@ enum Bracket {
 }
 
 /// Units of what is no reading of a cooker test.
-const FOREIGN_UNITS: [&str; 34] = [
+const FOREIGN_UNITS: [&str; 46] = [
     "furlong", "furlongs", "l", "litre", "litres", "liter", "liters", "kg", "g", "lb", "bar",
     "mbar", "hpa", "kpa", "psi", "lux", "lx", "klux", "ppm", "hz", "w", "kw", "wh", "kwh", "j",
-    "mj", "m", "cm", "mm", "km", "ft", "pa", "ohm", "db",
+    "mj", "m", "cm", "mm", "km", "ft", "pa", "ohm", "db", "beaufort", "bft", "bf", "pulse",
+    "pulses", "counts", "index", "level", "raw", "adc", "state", "rpm",
 ];
 
 /// Words for another thing than the quantity they stand behind.

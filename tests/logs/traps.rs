@@ -261,3 +261,15 @@ fn a_last_line_with_a_date_and_words_is_a_footer() {
     let log = format!("{HEADER}{}2026-09-16,end of test,,,\n", rows(0, 5));
     assert_eq!(read(&log).readings.time_us.len(), 5);
 }
+
+#[test]
+fn a_unit_that_is_not_stated_is_said_once_for_logs_that_are_alike() {
+    let log = format!("time,water,ambient\n{}", "2026-09-16 10:00:00,30.5,24.5\n");
+    let told: Vec<String> = read(&log).notices.iter().map(ToString::to_string).collect();
+    assert_eq!(
+        told,
+        [
+            "no unit is stated for columns, read as \"water\" in °C, \"ambient\" in °C; state it in the header, or under [units]"
+        ]
+    );
+}
