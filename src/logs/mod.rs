@@ -2,17 +2,20 @@
 //!
 //! In the order in which a reading travels: [`source`] unpacks the bytes, [`text`]
 //! decodes them to lines, [`sheet`] takes a spreadsheet instead, [`table`] cuts rows
-//! into cells; [`layout`] finds the header, [`names`] by [`synonyms`], [`time_columns`] and [`columns`] say which column
+//! into cells; [`layout`] finds the header, [`names`] by [`header_text`], [`time_header`] and [`synonyms`], [`time_columns`],
+//! [`column_units`] and [`columns`] say which column
 //! is which [`quantity`], read by which [`sensor`]; [`cells`] and [`times`] read numbers and
-//! times; [`walk`] goes through the rows; [`frame`] orders
+//! times; [`walk`] goes through the rows, with an eye on [`stretches`] out of order; [`frame`] orders
 //! them, [`smell`] questions and [`assemble`] gathers the result, and [`join`] puts the logs of a run together.
 //! [`account`] keeps how a log was read.
 
 pub mod account;
 pub mod assemble;
 pub mod cells;
+pub mod column_units;
 pub mod columns;
 pub mod frame;
+pub mod header_text;
 pub mod join;
 pub mod layout;
 pub mod names;
@@ -23,10 +26,12 @@ pub mod sensor;
 pub mod sheet;
 pub mod smell;
 pub mod source;
+pub mod stretches;
 pub mod synonyms;
 pub mod table;
 pub mod text;
 pub mod time_columns;
+pub mod time_header;
 pub mod times;
 pub mod walk;
 

@@ -3,8 +3,11 @@
 use unicode_normalization::UnicodeNormalization;
 use unicode_normalization::char::is_combining_mark;
 
+use super::header_text::{
+    Bracket, apart, bracketed, judge_bracket, suffixes, without_clock_label, without_last_filler,
+};
 use super::synonyms::{Meaning, TABLE};
-use super::times::time_of_day::{find_zone, read_zone};
+use super::time_header::clock_unit_of;
 use crate::measure::{Kind, Unit};
 
 /// What a name means.
@@ -122,66 +125,6 @@ pub fn read_headers(headers: &[String]) -> Vec<HeaderName> {
     headers.iter().enumerate().map(read).collect()
 }
 
-/// What stands in brackets behind a name.
-enum Bracket {
-    /// Something that looks like a unit and is none of the quantity's.
-    NoUnit(String),
-    /// Another thing than the name: its gusts, its lid.
-    OtherThing,
-    /// Which one, or where it is.
-    Label,
-}
-
-/// Units of what is no reading of a cooker test.
-const FOREIGN_UNITS: [&str; 46] = [
-    "furlong", "furlongs", "l", "litre", "litres", "liter", "liters", "kg", "g", "lb", "bar",
-    "mbar", "hpa", "kpa", "psi", "lux", "lx", "klux", "ppm", "hz", "w", "kw", "wh", "kwh", "j",
-    "mj", "m", "cm", "mm", "km", "ft", "pa", "ohm", "db", "beaufort", "bft", "bf", "pulse",
-    "pulses", "counts", "index", "level", "raw", "adc", "state", "rpm",
-];
-
-/// Words for another thing than the quantity they stand behind.
-const OTHER_THINGS: [&str; 22] = [
-    "lid",
-    "plate",
-    "absorber",
-    "glass",
-    "wall",
-    "direct",
-    "diffuse",
-    "beam",
-    "max",
-    "maximum",
-    "min",
-    "minimum",
-    "gust",
-    "gusts",
-    "boe",
-    "boen",
-    "bo",
-    "direction",
-    "std",
-    "sd",
-    "inlet",
-    "outlet",
-];
-
-fn judge_bracket(inside: &str) -> Bracket {
-    let folded = fold(inside);
-    let folded = folded.trim();
-    let looks_like_a_unit = folded.contains(['/', '°', '²', '^', '%'])
-        || FOREIGN_UNITS.contains(&folded)
-        || Unit::parse(folded, &Kind::ALL).is_some();
-    let mut words = folded.split(|c: char| !c.is_alphanumeric());
-    if looks_like_a_unit {
-        Bracket::NoUnit(inside.to_owned())
-    } else if words.any(|word| OTHER_THINGS.contains(&word)) {
-        Bracket::OtherThing
-    } else {
-        Bracket::Label
-    }
-}
-
 /// A name with what stands in brackets behind it, which is no unit of its quantity.
 fn with_bracket(recognised: Recognised, inside: &str) -> HeaderName {
     let is_time = |meaning: &Meaning| meaning.kinds() == [Kind::Time];
@@ -216,70 +159,6 @@ fn is_direction(recognised: &Recognised, unit: &str) -> bool {
         )
 }
 
-/// A header without "(24 h)", which says how the clock is read.
-fn without_clock_label(header: &str) -> String {
-    let is_label = |inside: &str| {
-        let letters: String = inside.to_lowercase().split_whitespace().collect();
-        matches!(letters.as_str(), "24h" | "12h" | "24hr" | "12hr")
-    };
-    match bracketed(header)
-        .into_iter()
-        .find(|(_, inside)| is_label(inside))
-    {
-        Some((around, _)) => around.trim().to_owned(),
-        None => header.to_owned(),
-    }
-}
-
-/// The unit before the colon in a header such as "(mm:ss)" or "[h:min]".
-pub fn clock_unit_of(text: &str) -> Option<Unit> {
-    let inside = bracketed(text).into_iter().map(|(_, inside)| inside);
-    let mut patterns = inside.chain(std::iter::once(text.to_owned()));
-    let pattern = patterns.find(|text| {
-        let letters = |c: char| c.is_alphabetic() || c == ':' || c == ' ';
-        text.contains(':') && text.chars().all(letters)
-    })?;
-    let symbol = match fold(&pattern).trim().chars().next()? {
-        'h' | 's' => "h", // "hh:mm", "stunden:minuten"
-        'm' => "min",
-        _ => return None,
-    };
-    Unit::parse(symbol, &[Kind::Time])
-}
-
-/// A header with the words of camel case apart.
-fn apart(header: &str) -> String {
-    let header = header.replace(
-        ['ª', 'º'],
-        if header.contains("ºC") || header.contains("ºF") {
-            "°"
-        } else {
-            " "
-        },
-    );
-    if header.contains([' ', '_']) {
-        return header;
-    }
-    let mut words = String::new();
-    let mut last = ' ';
-    for character in header.chars() {
-        if last.is_lowercase() && character.is_uppercase() {
-            words.push('_');
-        }
-        words.push(character);
-        last = character;
-    }
-    words
-}
-
-/// A header without filler words at its end: "Water_C_Avg".
-fn without_last_filler(header: &str) -> &str {
-    match header.rfind(['_', ' ']) {
-        Some(at) if TABLE.filler.contains(&fold(&header[at + 1..])) => &header[..at],
-        _ => header,
-    }
-}
-
 /// The unit in a header whose quantity is known already.
 pub fn unit_of(header: &str, kinds: &[Kind]) -> Option<Unit> {
     let in_brackets = bracketed(header).into_iter().map(|(_, inside)| inside);
@@ -287,54 +166,6 @@ pub fn unit_of(header: &str, kinds: &[Kind]) -> Option<Unit> {
     in_brackets
         .chain(at_end)
         .find_map(|text| Unit::parse(&text, kinds))
-}
-
-/// The offset from UTC that the header of a time column states, s.
-pub fn zone_of(header: &str) -> Option<i32> {
-    let header = &apart(header);
-    let in_brackets = bracketed(header).into_iter().map(|(_, inside)| inside);
-    let at_end = suffixes(header).map(|(_, suffix)| suffix.to_owned());
-    in_brackets
-        .chain(at_end)
-        .find_map(|text| read_zone(&text))
-        .or_else(|| find_zone(header))
-}
-
-/// What a time column's header says of its zone, where that is not understood: "AEST",
-/// "standard time".
-pub fn unknown_zone_of(header: &str) -> Option<String> {
-    const WORDS: [&str; 14] = [
-        "standard",
-        "daylight",
-        "summer",
-        "winter",
-        "dst",
-        "sommerzeit",
-        "winterzeit",
-        "verano",
-        "invierno",
-        "ete",
-        "hiver",
-        "verao",
-        "inverno",
-        "eastern",
-    ];
-    const ZONES: [&str; 44] = [
-        "EST", "EDT", "CST", "CDT", "MST", "MDT", "PST", "PDT", "AEST", "AEDT", "ACST", "ACDT",
-        "AWST", "NZST", "NZDT", "CET", "CEST", "MEZ", "MESZ", "WET", "WEST", "EET", "EEST", "BST",
-        "IST", "SAST", "CAT", "EAT", "WAT", "PKT", "JST", "KST", "HKT", "SGT", "BRT", "ART", "CLT",
-        "PET", "COT", "VET", "AST", "NPT", "MSK", "OEZ",
-    ];
-    let is_zone = |inside: &String| {
-        let is_letters = ZONES.contains(&inside.trim());
-        let folded = fold(inside);
-        is_letters || folded.split_whitespace().any(|word| WORDS.contains(&word))
-    };
-    if zone_of(header).is_some() {
-        return None;
-    }
-    let mut inside = bracketed(header).into_iter().map(|(_, inside)| inside);
-    inside.find(is_zone)
 }
 
 /// Name and unit, where the unit fits what the name means.
@@ -369,50 +200,6 @@ fn unit_among_words(header: &str) -> Option<Unit> {
     let folded = fold(header);
     let mut words = folded.split(|c: char| !c.is_alphanumeric());
     words.find_map(|word| Unit::parse(word, &[Kind::Time]))
-}
-
-/// Each bracketed part with the header around it, the last first.
-fn bracketed(header: &str) -> Vec<(String, String)> {
-    let mut parts = Vec::new();
-    let mut open: Vec<usize> = Vec::new();
-    for (at, character) in header.char_indices() {
-        match character {
-            '(' | '[' | '{' => open.push(at),
-            ')' | ']' | '}' => {
-                // Only the outermost: W/(m²) is one unit.
-                if let (Some(start), true) = (open.pop(), open.is_empty()) {
-                    let around = format!("{} {}", &header[..start], &header[at + 1..]);
-                    parts.push((around, header[start + 1..at].to_owned()));
-                }
-            }
-            _ => {}
-        }
-    }
-    parts.reverse();
-    parts
-}
-
-/// Ways to cut a unit off the end: after a comma, slash or underline; after a space, if
-/// it has more than one letter.
-fn suffixes(header: &str) -> impl Iterator<Item = (&str, &str)> {
-    header.char_indices().filter_map(move |(at, character)| {
-        let is_cut = matches!(character, ',' | ';' | '/' | '_' | '-' | '|' | ':')
-            || character.is_whitespace();
-        if !is_cut || at == 0 {
-            return None;
-        }
-        let suffix = header[at + character.len_utf8()..].trim();
-        let letters = suffix
-            .chars()
-            .filter(|c| c.is_alphanumeric() || *c == '°')
-            .count();
-        let is_letter = letters == 1 && character.is_whitespace();
-        // "Lufttemperatur in °C"
-        let name = &header[..at];
-        let is_open = !suffix.starts_with(['(', '[']);
-        let name = name.strip_suffix(" in").filter(|_| is_open).unwrap_or(name);
-        (!suffix.is_empty() && !is_letter).then_some((name, suffix))
-    })
 }
 
 /// What a name means. `with_letters`: a single letter a to d at its end may be a
@@ -491,6 +278,7 @@ fn recognise(name: &str, with_letters: bool) -> Recognised {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::logs::time_header::{unknown_zone_of, zone_of};
 
     fn meaning(header: &str) -> Option<Meaning> {
         match read_header(header).recognised {

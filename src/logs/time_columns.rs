@@ -1,10 +1,11 @@
 //! Which column of a log is the time.
 
 use super::columns::{Search, quoted};
-use super::names::{Recognised, clock_unit_of, fold, unit_of, unknown_zone_of, zone_of};
+use super::names::{Recognised, fold, unit_of};
 use super::quantity::Role;
 use super::sensor::FoundBy;
 use super::synonyms::Meaning;
+use super::time_header::{clock_unit_of, unknown_zone_of, zone_of};
 use super::times::calendar::CALENDAR;
 use super::times::dates::read_written;
 use super::times::time_of_day::{find_zone, read_zone};

@@ -9,6 +9,7 @@ use super::frame::FrameBuilder;
 use super::layout::Layout;
 use super::names::{Recognised, read_header};
 use super::sensor::Sensor;
+use super::stretches::Stretches;
 use super::table::{Row, RowFault, Rows};
 use super::times::reader::{TimeFault, TimeReader};
 use super::times::rules::TimeRules;
@@ -119,64 +120,6 @@ pub fn walk(rows: &mut Rows<'_>, reading: Reading<'_>) -> Result<Walked, WalkFau
         }
     }
     walker.finish(rows.is_open_ended()).map_err(WalkFault::Rows)
-}
-
-/// Stretches of rows in order of time. Rows out of order are sorted; but a clock that was
-/// put back, or two logs in one file, would be interleaved by that.
-#[derive(Default)]
-struct Stretches {
-    /// Line and row on which each begins.
-    begins: Vec<(u64, usize)>,
-    rows: usize,
-    last_us: i64,
-    /// So many stretches that the rows are in no order at all.
-    is_disorder: bool,
-}
-
-/// More stretches than this are rows in no order.
-const MOST_STRETCHES: usize = 4;
-
-impl Stretches {
-    fn see(&mut self, line: u64, time_us: i64) {
-        if self.rows == 0 || time_us < self.last_us {
-            self.is_disorder |= self.begins.len() == MOST_STRETCHES;
-            if !self.is_disorder {
-                self.begins.push((line, self.rows));
-            }
-        }
-        self.rows += 1;
-        self.last_us = time_us;
-    }
-
-    /// The line on which a stretch begins whose rows lie in several places between those
-    /// of a stretch before. Rows that are there already, and a block that fills one hole,
-    /// are no fault.
-    fn interleaved(&self, time_us: &[i64]) -> Option<u64> {
-        if self.is_disorder {
-            return None;
-        }
-        let ends = self.begins.iter().skip(1).map(|begin| begin.1);
-        let ends: Vec<usize> = ends.chain(std::iter::once(self.rows)).collect();
-        let stretch = |index: usize| &time_us[self.begins[index].1..ends[index]];
-        let pairs =
-            (0..ends.len()).flat_map(|later| (0..later).map(move |earlier| (earlier, later)));
-        let mut meeting = pairs.filter(|&(earlier, later)| {
-            let mut places = places(stretch(earlier), stretch(later));
-            places.dedup();
-            places.len() > 1
-        });
-        meeting.next().map(|(_, later)| self.begins[later].0)
-    }
-}
-
-/// Between which rows of one stretch the rows of another lie, where they lie inside it.
-fn places(earlier: &[i64], later: &[i64]) -> Vec<usize> {
-    let inside = later
-        .iter()
-        .filter_map(|time| earlier.binary_search(time).err());
-    inside
-        .filter(|place| (1..earlier.len()).contains(place))
-        .collect()
 }
 
 /// A row that is no reading, and is a fault only if readings follow it.
