@@ -2,12 +2,13 @@
 //!
 //! In the order in which a reading travels: [`source`] unpacks the bytes, [`text`]
 //! decodes them to lines, [`sheet`] takes a spreadsheet instead, [`table`] cuts rows
-//! into cells; [`layout`] finds the header, [`names`] by [`header_text`], [`time_header`] and [`synonyms`], [`time_columns`],
-//! [`column_units`] and [`columns`] say which column
-//! is which [`quantity`], read by which [`sensor`]; [`cells`] and [`times`] read numbers and
-//! times; [`walk`] goes through the rows, with an eye on [`stretches`] out of order; [`frame`] orders
-//! them, [`smell`] questions and [`assemble`] gathers the result, and [`join`] puts the logs of a run together.
-//! [`account`] keeps how a log was read.
+//! into cells. [`layout`] finds the header; [`names`], by [`header_text`],
+//! [`time_header`] and [`synonyms`], says what a header means, and [`columns`], with
+//! [`time_columns`] and [`column_units`], which [`sensor`] measures which [`quantity`].
+//! [`cells`] and [`times`] read numbers and times; [`walk`] goes through the rows, with
+//! an eye on [`stretches`] out of order. [`frame`] orders them, [`smell`] questions and
+//! [`assemble`] gathers the [`readings`], and [`join`] puts the logs of a run together.
+//! [`mod@read`] runs all that for one log, and [`account`] keeps how it was read.
 
 pub mod account;
 pub mod assemble;
