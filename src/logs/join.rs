@@ -78,6 +78,9 @@ struct Shelved {
     role: Role,
     rules: LogRules,
     clock_offset_us: i64,
+    vessel_water_kg: Vec<f64>,
+    /// Date and start of the run that was the first to name it.
+    anchor: (Option<Date>, Option<Moment>),
     log: Rc<FileLog>,
 }
 
@@ -137,14 +140,17 @@ impl Shelf<'_> {
                 && shelved.role == file.role
                 && shelved.rules == *file.rules
                 && shelved.clock_offset_us == file.clock_offset_us
+                && shelved.vessel_water_kg == file.vessel_water_kg
         };
         if let Some(shelved) = self.read.iter().find(is_it) {
             return Ok(Rc::clone(&shelved.log));
         }
         let undated = file.is_shared.then(|| self.read_file(file, None, None));
+        let first = self.read.iter().find(|shelved| shelved.path == file.path);
+        let anchor = first.map_or((run.date, run.start), |first| first.anchor);
         let log = match undated {
             Some(Ok(log)) => log,
-            _ => self.read_file(file, run.date, run.start)?,
+            _ => self.read_file(file, anchor.0, anchor.1)?,
         };
         let log = Rc::new(log);
         if file.is_shared {
@@ -153,6 +159,8 @@ impl Shelf<'_> {
                 role: file.role,
                 rules: file.rules.clone(),
                 clock_offset_us: file.clock_offset_us,
+                vessel_water_kg: file.vessel_water_kg.to_vec(),
+                anchor,
                 log: Rc::clone(&log),
             });
         }

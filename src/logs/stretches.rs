@@ -12,7 +12,7 @@ pub struct Stretches {
     is_disorder: bool,
 }
 
-/// More stretches than this are rows in no order.
+/// More stretches than this are rows in no order. Common practice, no published source.
 const MOST_STRETCHES: usize = 4;
 
 impl Stretches {

@@ -311,3 +311,28 @@ fn a_clock_of_twelve_hours_without_am_and_pm_is_refused() {
     assert!(message.contains("noon.csv:4"), "{message}");
     assert!(message.contains("AM and PM"), "{message}");
 }
+
+#[test]
+fn runs_that_share_a_log_weigh_its_vessels_each_by_its_own_load() {
+    let rows = |date: &str| format!("{date} 11:00:00,30,50,25\n{date} 11:10:00,40,70,25\n");
+    let text = format!(
+        "time,A,B,ambient_c\n{}{}",
+        rows("2026-03-10"),
+        rows("2026-03-11")
+    );
+    let run = |date: &str, kg: &str| {
+        format!("[[run]]\nlog = \"all.csv\"\ndate = {date}\nvessel_water_kg = {kg}\n")
+    };
+    let runs = "[columns]\nwater_temperature = [\"A\", \"B\"]\n".to_owned()
+        + &run("2026-03-10", "[6.0, 1.0]")
+        + &run("2026-03-11", "[1.0, 6.0]");
+    let rated = Folder::new(&runs, &[("all.csv", text)]).rate().unwrap();
+    let rises: Vec<f64> = rated
+        .intervals
+        .iter()
+        .map(|interval| interval.water_end_c - interval.water_start_c)
+        .collect();
+    // 10 K in A and 20 K in B, weighted 6 to 1 and 1 to 6.
+    assert!((rises[0] - 80.0 / 7.0).abs() < 1e-9, "{rises:?}");
+    assert!((rises[1] - 130.0 / 7.0).abs() < 1e-9, "{rises:?}");
+}
