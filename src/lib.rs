@@ -3,11 +3,12 @@
 //! The modules in the order in which a number travels:
 //! [`campaign`] reads what was tested and where, [`logs`] turns bytes into valid
 //! readings, [`physics`] and [`stats`] hold the formulas, [`procedure`] applies the
-//! published practice (intervals, screening, rating, conformity), and [`report`]
-//! puts the result on paper and into files. [`cli`] is the command line.
-//! Shared by all: [`error`], [`notice`], [`units`] and [`hash`].
+//! published practice (intervals, screening, rating, conformity), [`comparison`] holds
+//! ratings against each other, and [`report`] puts the result on paper and into files.
+//! [`cli`] is the command line. Shared by all: [`error`], [`notice`], [`units`] and [`hash`].
 
 pub mod campaign;
+pub mod comparison;
 pub mod logs;
 pub mod physics;
 pub mod procedure;

@@ -110,6 +110,11 @@ pub enum Notice {
     },
     /// The irradiance sensor's plane is not stated.
     PlaneAssumed,
+    /// Neither uncertainty nor class of some instruments is stated.
+    InstrumentsAssumed {
+        /// Quantity, and the class that is taken.
+        instruments: Vec<(&'static str, &'static str)>,
+    },
     /// The run's `date` differs from that of its readings.
     DateDiffers {
         log: String,
@@ -293,6 +298,17 @@ impl fmt::Display for Notice {
                 f,
                 "the plane of the irradiance sensor is not stated and taken as normal to the beam; state it under [instruments.irradiance]"
             ),
+            Notice::InstrumentsAssumed { instruments } => {
+                let taken: Vec<String> = instruments
+                    .iter()
+                    .map(|(quantity, class)| format!("{quantity} by a {class}"))
+                    .collect();
+                write!(
+                    f,
+                    "uncertainty not stated, so the most cautious instrument is taken: {}; state class or uncertainty under [instruments]",
+                    taken.join(", ")
+                )
+            }
             Notice::DateDiffers { log, stated, found } => write!(
                 f,
                 "{log}: the run's date is given as {stated}, its readings begin on {found}; the readings count"

@@ -44,6 +44,20 @@ pub fn range(from: f64, to: f64, decimals: usize) -> String {
     }
 }
 
+/// A probability: `0.034`, `0.34`, or `under 0.001`.
+///
+/// ```
+/// assert_eq!(simmerline::units::probability(0.0342), "0.034");
+/// assert_eq!(simmerline::units::probability(0.0002), "under 0.001");
+/// ```
+pub fn probability(p: f64) -> String {
+    match p {
+        _ if p < 0.001 => "under 0.001".to_owned(),
+        _ if p < 0.1 => fixed(p, 3),
+        _ => fixed(p, 2),
+    }
+}
+
 /// Decimals that show a value no finer than its half-width deserves: the
 /// half-width keeps one significant digit, or two where the first is a 1 or 2.
 /// At most three.
@@ -127,6 +141,13 @@ pub fn zoned(time_us: i64, zone: &TimeZone) -> jiff::ZonedDateTime {
 /// Local clock time, `10:20`.
 pub fn local_clock(time_us: i64, zone: &TimeZone) -> String {
     zoned(time_us, zone).strftime("%H:%M").to_string()
+}
+
+/// Local clock time as hours since midnight.
+pub fn local_hours(time_us: i64, zone: &TimeZone) -> f64 {
+    let clock = zoned(time_us, zone).datetime().time();
+    let since_midnight = clock.duration_since(jiff::civil::Time::midnight());
+    since_midnight.as_secs_f64() / SECONDS_PER_HOUR
 }
 
 /// RFC 3339 local time with its offset, `2026-03-14T10:20:00-05:00`.

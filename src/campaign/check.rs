@@ -6,14 +6,13 @@ use std::path::Path;
 use jiff::tz::{Offset, TimeZone};
 
 use super::check_cooker::check_cooker;
+use super::check_instruments::check_instruments;
 use super::check_logs::{check_calibrations, check_rules, check_weather};
 use super::check_runs::{RunBase, check_load, check_runs};
 use super::find::{CAMPAIGN_FILE, campaign_name};
 use super::locate::{Checker, nearest};
-use super::model::{
-    Campaign, Instrument, Instruments, LogRules, OwnLimit, Plane, Sensitivity, Site, Uncertainty,
-};
-use super::schema::{InstrumentTable, InstrumentTables, IrradianceTable, LimitTable, SiteTable};
+use super::model::{Campaign, LogRules, OwnLimit, Site, Target};
+use super::schema::{CampaignTable, LimitTable, SiteTable};
 use crate::error::{Error, Problem, Result};
 use crate::hash::sha256_hex;
 
@@ -69,6 +68,7 @@ pub fn read_campaign(folder: &Path) -> Result<Campaign> {
 fn check_text(folder: &Path, file: &Path, text: &str, sha256: String) -> Result<Campaign> {
     let mut checker = Checker::new(file, text);
     let written = checker.parse()?;
+    let target = check_target(&mut checker, &written.campaign);
     let procedure = written
         .campaign
         .procedure
@@ -126,6 +126,7 @@ fn check_text(folder: &Path, file: &Path, text: &str, sha256: String) -> Result<
         client: written.campaign.client,
         report_number: written.campaign.report_number,
         notes: written.campaign.notes,
+        target,
         cooker: check_cooker(&mut checker, folder, written.cooker),
         site,
         water_kg: load.water_kg,
@@ -136,6 +137,32 @@ fn check_text(folder: &Path, file: &Path, text: &str, sha256: String) -> Result<
         runs,
     };
     checker.finish(campaign)
+}
+
+/// The expanded uncertainty aimed at: in watts or as a fraction, not both.
+fn check_target(checker: &mut Checker<'_>, written: &CampaignTable) -> Option<Target> {
+    const WATTS: &str = "campaign.target_uncertainty_w";
+    const FRACTION: &str = "campaign.target_relative_uncertainty";
+    match (
+        written.target_uncertainty_w,
+        written.target_relative_uncertainty,
+    ) {
+        (Some(_), Some(_)) => {
+            checker.problem(
+                WATTS,
+                "both target_uncertainty_w and target_relative_uncertainty are given, expected one",
+                "keep the one you care for and delete the other",
+            );
+            None
+        }
+        (Some(watts), None) => checker
+            .positive(WATTS, watts, 1e5, "W")
+            .then_some(Target::Watts(watts)),
+        (None, Some(fraction)) => checker
+            .positive(FRACTION, fraction, 1.0, "as a fraction (0.05 is 5 %)")
+            .then_some(Target::Fraction(fraction)),
+        (None, None) => None,
+    }
 }
 
 fn check_limits(checker: &mut Checker<'_>, written: &LimitTable) -> Vec<OwnLimit> {
@@ -261,122 +288,6 @@ pub fn parse_zone(name: &str) -> Option<TimeZone> {
         return Some(TimeZone::fixed(Offset::from_seconds(signed).ok()?));
     }
     TimeZone::get(name).ok()
-}
-
-fn check_instruments(checker: &mut Checker<'_>, written: InstrumentTables) -> Instruments {
-    let plane = written.irradiance.plane.as_deref();
-    let irradiance_plane = match plane {
-        Some("normal") => Some(Plane::Normal),
-        Some("horizontal") => Some(Plane::Horizontal),
-        None => None,
-        Some(other) => {
-            checker.problem(
-                "instruments.irradiance.plane",
-                format!("found \"{other}\", expected \"normal\" or \"horizontal\""),
-                "\"normal\" is a sensor kept facing the sun, \"horizontal\" one that lies flat",
-            );
-            None
-        }
-    };
-    let sensitivity = check_sensitivity(checker, &written.irradiance);
-    let irradiance = InstrumentTable {
-        relative_uncertainty: written.irradiance.relative_uncertainty,
-        id: written.irradiance.id,
-        description: written.irradiance.description,
-        ..InstrumentTable::default()
-    };
-    Instruments {
-        irradiance_plane,
-        sensitivity,
-        irradiance: check_instrument(checker, "irradiance", irradiance, "relative_uncertainty"),
-        water_temperature: check_instrument(
-            checker,
-            "water_temperature",
-            written.water_temperature,
-            "uncertainty_k",
-        ),
-        ambient_temperature: check_instrument(
-            checker,
-            "ambient_temperature",
-            written.ambient_temperature,
-            "uncertainty_k",
-        ),
-        water_mass: check_instrument(
-            checker,
-            "water_mass",
-            written.water_mass,
-            "relative_uncertainty",
-        ),
-        wind_speed: check_instrument(checker, "wind_speed", written.wind_speed, "uncertainty_m_s"),
-    }
-}
-
-fn check_sensitivity(checker: &mut Checker<'_>, written: &IrradianceTable) -> Sensitivity {
-    for (key, value) in [
-        ("sensitivity_uv_per_w_m2", written.sensitivity_uv_per_w_m2),
-        ("sensitivity_ma_per_w_m2", written.sensitivity_ma_per_w_m2),
-    ] {
-        let Some(value) = value else { continue };
-        checker.positive(&format!("instruments.irradiance.{key}"), value, 1e4, "");
-    }
-    Sensitivity {
-        uv_per_w_m2: written.sensitivity_uv_per_w_m2,
-        ma_per_w_m2: written.sensitivity_ma_per_w_m2,
-    }
-}
-
-/// An instrument whose uncertainty stands under the one key that fits its quantity.
-fn check_instrument(
-    checker: &mut Checker<'_>,
-    table: &str,
-    written: InstrumentTable,
-    fitting: &str,
-) -> Instrument {
-    let mut uncertainty = None;
-    for (key, value, highest, wrap) in [
-        (
-            "relative_uncertainty",
-            written.relative_uncertainty,
-            1.0,
-            Uncertainty::Relative as fn(f64) -> Uncertainty,
-        ),
-        (
-            "uncertainty_k",
-            written.uncertainty_k,
-            50.0,
-            Uncertainty::Kelvin,
-        ),
-        (
-            "uncertainty_m_s",
-            written.uncertainty_m_s,
-            10.0,
-            Uncertainty::MetresPerSecond,
-        ),
-    ] {
-        let Some(value) = value else { continue };
-        let path = format!("instruments.{table}.{key}");
-        if key == fitting {
-            checker.in_range(
-                &path,
-                value,
-                0.0,
-                highest,
-                match fitting {
-                    "relative_uncertainty" => "as a fraction (0.03 is 3 %)",
-                    "uncertainty_k" => "K",
-                    _ => "m/s",
-                },
-            );
-            uncertainty = Some(wrap(value));
-        } else {
-            checker.problem(&path, "unknown key", format!("did you mean \"{fitting}\"?"));
-        }
-    }
-    Instrument {
-        id: written.id,
-        description: written.description,
-        uncertainty,
-    }
 }
 
 /// Words in quotes, separated by commas.

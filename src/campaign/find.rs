@@ -11,7 +11,7 @@ pub const CAMPAIGN_FILE: &str = "campaign.toml";
 /// How deep below a named folder campaigns are looked for.
 const DEEPEST: usize = 6;
 
-/// Campaign folders at or below each path, in the order of their names.
+/// Campaign folders at or below each path, in the order of their names, each once.
 ///
 /// A path may be a campaign folder, a `campaign.toml`, or a folder that holds
 /// campaign folders at any depth up to six; hidden folders are passed over.
@@ -20,6 +20,22 @@ const DEEPEST: usize = 6;
 /// [`Error::Usage`] for a path that does not exist, is another file, or holds
 /// no campaign.
 pub fn find_campaigns(paths: &[PathBuf]) -> Result<Vec<PathBuf>> {
+    let mut folders = find_each(paths)?;
+    let mut seen = Vec::new();
+    folders.retain(|folder| {
+        let real = real_path(folder);
+        let is_new = !seen.contains(&real);
+        seen.push(real);
+        is_new
+    });
+    Ok(folders)
+}
+
+/// The same, with folders that are named twice twice.
+///
+/// # Errors
+/// As [`find_campaigns`].
+pub fn find_each(paths: &[PathBuf]) -> Result<Vec<PathBuf>> {
     let mut problems = Problems::default();
     let mut folders = Vec::new();
     for path in paths {
@@ -28,24 +44,24 @@ pub fn find_campaigns(paths: &[PathBuf]) -> Result<Vec<PathBuf>> {
             Err(problem) => problems.push(problem),
         }
     }
-    if !problems.is_empty() {
-        return Err(Error::Usage(problems));
+    if problems.is_empty() {
+        Ok(folders)
+    } else {
+        Err(Error::Usage(problems))
     }
-    let mut seen = Vec::new();
-    folders.retain(|folder| {
-        let real = fs::canonicalize(folder).unwrap_or_else(|_| folder.clone());
-        let is_new = !seen.contains(&real);
-        seen.push(real);
-        is_new
-    });
-    Ok(folders)
 }
 
-/// Outputs are named after their campaign's folder, so no two may share a name.
+/// A path by which a folder can be told from others, however it was named.
+pub fn real_path(folder: &Path) -> PathBuf {
+    fs::canonicalize(folder).unwrap_or_else(|_| folder.to_path_buf())
+}
+
+/// Campaigns are known by their folder's name, so no two may share it; `remedy` says what
+/// to do then.
 ///
 /// # Errors
 /// [`Error::Usage`] with every folder whose name an earlier one has.
-pub fn refuse_same_names(folders: &[PathBuf]) -> Result<()> {
+pub fn refuse_same_names(folders: &[PathBuf], remedy: &str) -> Result<()> {
     let mut problems = Problems::default();
     let mut names = Vec::new();
     for folder in folders {
@@ -53,7 +69,7 @@ pub fn refuse_same_names(folders: &[PathBuf]) -> Result<()> {
         if names.contains(&name) {
             problems.push(
                 Problem::at(folder, format!("a second campaign folder named \"{name}\""))
-                    .hint("outputs are named after the folder: rename one, or rate them one at a time into different --out folders"),
+                    .hint(remedy),
             );
         }
         names.push(name);

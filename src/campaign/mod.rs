@@ -7,8 +7,10 @@
 pub mod aperture;
 pub mod check;
 mod check_cooker;
+mod check_instruments;
 mod check_logs;
 mod check_runs;
+pub mod classes;
 pub mod find;
 pub mod locate;
 pub mod model;

@@ -6,6 +6,7 @@ use jiff::civil::Date;
 use jiff::tz::TimeZone;
 
 use super::aperture::Shape;
+use super::classes::Class;
 use super::moment::Moment;
 use crate::measure::Unit;
 
@@ -29,6 +30,8 @@ pub struct Campaign {
     pub client: Option<String>,
     pub report_number: Option<String>,
     pub notes: Option<String>,
+    /// Expanded uncertainty (95 %) of Ps(50) that the tester aims at.
+    pub target: Option<Target>,
     pub cooker: Cooker,
     pub site: Site,
     /// Water in the vessels, kg, where a run does not say otherwise.
@@ -39,6 +42,14 @@ pub struct Campaign {
     /// Own limits, in the order of their keys.
     pub limits: Vec<OwnLimit>,
     pub runs: Vec<RunPlan>,
+}
+
+/// An expanded uncertainty to aim at.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Target {
+    Watts(f64),
+    /// Fraction of Ps(50).
+    Fraction(f64),
 }
 
 /// The thing rated.
@@ -150,6 +161,7 @@ pub struct Instruments {
     pub ambient_temperature: Instrument,
     pub water_mass: Instrument,
     pub wind_speed: Instrument,
+    pub clock: Instrument,
 }
 
 /// One instrument as the tester describes it.
@@ -157,7 +169,12 @@ pub struct Instruments {
 pub struct Instrument {
     pub id: Option<String>,
     pub description: Option<String>,
+    /// As stated.
     pub uncertainty: Option<Uncertainty>,
+    /// Its class, whose uncertainty is taken where none is stated.
+    pub class: Option<&'static Class>,
+    /// Smallest step of its readings, K, as stated.
+    pub resolution_k: Option<f64>,
 }
 
 /// Standard uncertainty (k = 1).
@@ -169,6 +186,20 @@ pub enum Uncertainty {
     Kelvin(f64),
     /// Metres per second.
     MetresPerSecond(f64),
+    /// Seconds, of one reading of a clock.
+    Seconds(f64),
+}
+
+impl Uncertainty {
+    /// Its number, in its unit.
+    pub fn size(self) -> f64 {
+        match self {
+            Uncertainty::Relative(size)
+            | Uncertainty::Kelvin(size)
+            | Uncertainty::MetresPerSecond(size)
+            | Uncertainty::Seconds(size) => size,
+        }
+    }
 }
 
 /// How a log is to be read, where that cannot be seen from it.

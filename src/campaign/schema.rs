@@ -43,6 +43,8 @@ pub struct CampaignTable {
     pub client: Option<String>,
     pub report_number: Option<String>,
     pub notes: Option<String>,
+    pub target_uncertainty_w: Option<f64>,
+    pub target_relative_uncertainty: Option<f64>,
 }
 
 #[derive(Debug, Deserialize)]
@@ -100,6 +102,7 @@ pub struct InstrumentTables {
     pub ambient_temperature: InstrumentTable,
     pub water_mass: InstrumentTable,
     pub wind_speed: InstrumentTable,
+    pub clock: InstrumentTable,
 }
 
 #[derive(Debug, Default, Deserialize)]
@@ -109,6 +112,7 @@ pub struct IrradianceTable {
     pub sensitivity_uv_per_w_m2: Option<f64>,
     pub sensitivity_ma_per_w_m2: Option<f64>,
     pub relative_uncertainty: Option<f64>,
+    pub class: Option<String>,
     pub id: Option<String>,
     pub description: Option<String>,
 }
@@ -118,7 +122,10 @@ pub struct IrradianceTable {
 pub struct InstrumentTable {
     pub uncertainty_k: Option<f64>,
     pub uncertainty_m_s: Option<f64>,
+    pub uncertainty_s: Option<f64>,
     pub relative_uncertainty: Option<f64>,
+    pub resolution_k: Option<f64>,
+    pub class: Option<String>,
     pub id: Option<String>,
     pub description: Option<String>,
 }

@@ -37,6 +37,15 @@ Reads and screens the logs as a report would, writes nothing, and says what was
 used, what was set aside and why, what would mend it, and how each column of the
 logs was understood.";
 
+const COMPARE_HELP: &str = "\
+Example:
+  simmerline compare my-cooker my-cooker-with-skirt
+
+Takes two to twenty campaigns and writes comparison.pdf, comparison.json and
+comparison.csv: every difference of Ps(50) with its 95 % interval, and whether it is
+real. Give one id under [instruments] to an instrument that several campaigns share:
+its errors then cancel.";
+
 const NEW_HELP: &str = "\
 Example:
   simmerline new my-cooker
@@ -69,6 +78,9 @@ pub enum Command {
     /// Say what can be used so far, and what is missing
     #[command(after_help = format!("{CHECK_HELP}\n\n{EXIT_CODES}"))]
     Check(CheckOptions),
+    /// Compare campaigns: which cooker gives more, and how sure that is
+    #[command(after_help = format!("{COMPARE_HELP}\n\n{EXIT_CODES}"))]
+    Compare(CompareOptions),
     /// Start a campaign: write its file, to fill in, and an empty log
     #[command(after_help = format!("{NEW_HELP}\n\n{EXIT_CODES}"))]
     New(NewOptions),
@@ -101,6 +113,25 @@ pub struct CheckOptions {
     /// Campaign folders, or folders that hold some
     #[arg(required = true, value_name = "PATH")]
     pub paths: Vec<PathBuf>,
+}
+
+#[derive(Debug, Args)]
+pub struct CompareOptions {
+    /// Campaign folders, or folders that hold some
+    #[arg(required = true, value_name = "PATH")]
+    pub paths: Vec<PathBuf>,
+    /// Hold all others against this campaign only, not each against each
+    #[arg(long, value_name = "CAMPAIGN")]
+    pub baseline: Option<PathBuf>,
+    /// Compare campaigns of different procedure or limits; the report says so
+    #[arg(long)]
+    pub allow_mixed: bool,
+    /// Folder for the comparison; made if it is not there
+    #[arg(long, value_name = "DIR", default_value = "reports")]
+    pub out: PathBuf,
+    /// Print nothing but errors
+    #[arg(long)]
+    pub quiet: bool,
 }
 
 #[derive(Debug, Args)]

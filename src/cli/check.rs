@@ -11,7 +11,8 @@ use crate::procedure::conformity::Level;
 use crate::procedure::run::clock_ahead_of_sun_h;
 use crate::procedure::screen::Reason;
 use crate::procedure::{Assessment, Run};
-use crate::units::{clock_from_hours, fixed, local_clock, spoken_date, zoned};
+use crate::report::model::uncertainty::{outlook, with_uncertainty};
+use crate::units::{clock_from_hours, local_clock, spoken_date, zoned};
 
 /// Screens each campaign and prints what was found.
 ///
@@ -183,19 +184,31 @@ fn solar_window_by_clock(assessment: &Assessment) -> String {
     )
 }
 
+/// How far the expanded uncertainty aimed at is, where one is.
+fn towards_target(assessment: &Assessment) -> String {
+    let sure = assessment.uncertainty.as_ref();
+    let aim = sure.filter(|sure| sure.target.is_some()).and_then(outlook);
+    aim.map_or_else(String::new, |aim| format!("{aim}\n"))
+}
+
 fn verdict(assessment: &Assessment) -> String {
     let conformity = &assessment.conformity;
     let level = conformity.level.describe();
-    let rating = assessment
-        .rating
-        .map_or("No rating yet".to_owned(), |rating| {
-            format!("Ps(50) so far {} W", fixed(rating.ps50_w, 0))
-        });
+    let rating = match &assessment.uncertainty {
+        Some(sure) => format!(
+            "Ps(50) so far {}",
+            with_uncertainty(sure.budget.power_w, sure.budget.expanded_w())
+        ),
+        None => "No rating yet".to_owned(),
+    };
     let missing = match (&conformity.missing, conformity.level) {
         (Some(missing), _) => format!("; still missing: {missing}"),
         (None, _) if assessment.rating.is_none() => String::new(),
         (None, Level::Indicative) => "; intervals and days are enough, but see below".to_owned(),
         (None, _) => "; intervals and days are enough".to_owned(),
     };
-    format!("\n{level}. {rating}{missing}.\n")
+    format!(
+        "\n{level}. {rating}{missing}.\n{}",
+        towards_target(assessment)
+    )
 }

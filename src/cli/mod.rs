@@ -2,6 +2,7 @@
 
 pub mod args;
 pub mod check;
+pub mod compare;
 pub mod new;
 pub mod report;
 pub mod shell;

@@ -14,7 +14,10 @@ use crate::procedure::Assessment;
 use crate::procedure::conformity::Level;
 use crate::report::files::{prepare_folder, write_all};
 use crate::report::outputs;
-use crate::units::{decimals_for, fixed, range};
+use crate::units::{decimals_for, fixed};
+
+/// What to do about two campaigns of one name.
+const SAME_NAME: &str = "outputs are named after the folder: rename one, or rate them one at a time into different --out folders";
 
 /// Environment variable that fixes the time of issue, seconds since 1970.
 const FIXED_TIME: &str = "SOURCE_DATE_EPOCH";
@@ -29,7 +32,7 @@ const END_OF_9999_S: i64 = 253_402_300_800;
 /// what is wrong with a single campaign is printed, and told by the exit code.
 pub fn run(options: &ReportOptions) -> Result<u8> {
     let folders = find_campaigns(&options.paths)?;
-    refuse_same_names(&folders)?;
+    refuse_same_names(&folders, SAME_NAME)?;
     let issued = time_of_issue()?;
     prepare_folder(&options.out)?;
     let progress = progress_bar(folders.len(), options.quiet);
@@ -70,7 +73,7 @@ fn rate_and_write(folder: &Path, out: &Path, issued: Timestamp) -> Result<Assess
 }
 
 /// The time printed as that of issue: now, or what the environment fixes.
-fn time_of_issue() -> Result<Timestamp> {
+pub fn time_of_issue() -> Result<Timestamp> {
     let Some(fixed) = std::env::var_os(FIXED_TIME) else {
         return Ok(Timestamp::now());
     };
@@ -112,12 +115,18 @@ const HEADER: [(&str, Align); 7] = [
 ];
 
 fn table_row(assessment: &Assessment, out: &Path) -> [String; 7] {
-    let rating = assessment.rating.map_or("no rating".to_owned(), |rating| {
-        let interval = rating.confidence_w;
-        let decimals = decimals_for(interval.half_width());
-        let between = range(interval.lower, interval.upper, decimals);
-        format!("{} ({between})", fixed(rating.ps50_w, decimals))
-    });
+    let rating = match &assessment.uncertainty {
+        Some(sure) => {
+            let expanded_w = sure.budget.expanded_w();
+            let decimals = decimals_for(expanded_w);
+            format!(
+                "{} ± {}",
+                fixed(sure.budget.power_w, decimals),
+                fixed(expanded_w, decimals)
+            )
+        }
+        None => "no rating".to_owned(),
+    };
     let campaign = &assessment.campaign;
     let mark = if campaign.demonstration {
         " (invented)"

@@ -3,7 +3,6 @@
 use jiff::civil::Date;
 use jiff::tz::TimeZone;
 
-use super::budget::{Budget, draw_up};
 use super::conformity::{Conformity, judge};
 use super::cooking::{Cooking, cook};
 use super::intervals::{Interval, find_holes, form_intervals};
@@ -11,6 +10,7 @@ use super::limits::{Limit, Limits, RATING_DIFFERENCE_K};
 use super::run::{Run, prepare_run, problem, run_notices};
 use super::screen::{Reason, Surroundings, breaks, longest_gust_s, screen_run};
 use super::split::{Piece, split};
+use super::uncertainty::{RatingUncertainty, evaluate};
 use crate::campaign::Campaign;
 use crate::campaign::find::CAMPAIGN_FILE;
 use crate::campaign::model::{RunPlan, Site};
@@ -45,8 +45,8 @@ pub struct Assessment {
     /// Ps on Td over the used intervals; `None` where no line can be fitted.
     pub line: Option<Line>,
     pub rating: Option<Rating>,
-    /// What contributes to the uncertainty of the rating.
-    pub budget: Option<Budget>,
+    /// How sure the rating is.
+    pub uncertainty: Option<RatingUncertainty>,
     pub conformity: Conformity,
     /// What the line means for a pot of water.
     pub cooking: Option<Cooking>,
@@ -127,9 +127,10 @@ pub fn assess(campaign: Campaign, logs: Vec<Log>) -> Result<Assessment> {
     }
     let line = fit_used(&intervals);
     let rating = line.as_ref().map(rate);
-    let budget = line
+    let uncertainty = line
         .as_ref()
-        .map(|line| draw_up(line, &campaign.instruments));
+        .map(|line| evaluate(&campaign, &runs, &intervals, line));
+    notices.extend(uncertainty.as_ref().and_then(assumed_notice));
     let conformity = judge(
         &campaign,
         &runs,
@@ -138,18 +139,10 @@ pub fn assess(campaign: Campaign, logs: Vec<Log>) -> Result<Assessment> {
         boiling_point_c,
         line.as_ref(),
     );
-    let cooking = line
-        .as_ref()
-        .zip(budget.as_ref())
-        .and_then(|(line, budget)| {
-            cook(
-                line,
-                budget,
-                &intervals,
-                mean_load_kg(&runs),
-                boiling_point_c,
-            )
-        });
+    let cooking = uncertainty.as_ref().and_then(|uncertainty| {
+        let load_kg = mean_load_kg(&runs);
+        cook(&uncertainty.of_line, &intervals, load_kg, boiling_point_c)
+    });
     Ok(Assessment {
         campaign,
         logs: inputs,
@@ -160,7 +153,7 @@ pub fn assess(campaign: Campaign, logs: Vec<Log>) -> Result<Assessment> {
         boiling_point_c,
         line,
         rating,
-        budget,
+        uncertainty,
         conformity,
         cooking,
         notices,
@@ -373,6 +366,14 @@ fn fit_used(intervals: &[Interval]) -> Option<Line> {
     let on_line = intervals.iter().filter(|interval| interval.is_on_line());
     let (difference_k, power_w): (Vec<f64>, Vec<f64>) = on_line.filter_map(Interval::point).unzip();
     fit_line(&difference_k, &power_w)
+}
+
+/// That instruments are assumed, where some are.
+fn assumed_notice(uncertainty: &RatingUncertainty) -> Option<Notice> {
+    let assumed = uncertainty.assumed();
+    (!assumed.is_empty()).then_some(Notice::InstrumentsAssumed {
+        instruments: assumed,
+    })
 }
 
 /// Mean load of the runs that contribute to the line, kg.

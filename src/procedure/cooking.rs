@@ -1,8 +1,8 @@
 //! What the line means for a pot of water.
 
-use super::budget::Budget;
 use super::intervals::Interval;
 use super::limits::STANDARD_IRRADIANCE_W_M2;
+use super::uncertainty::LineUncertainty;
 use crate::physics::heating::Heating;
 use crate::physics::water::SPECIFIC_HEAT_J_PER_KG_K;
 use crate::stats::line::Line;
@@ -14,8 +14,6 @@ pub const START_C: f64 = 20.0;
 /// Water temperature aimed at, °C.
 pub const TARGET_C: f64 = 95.0;
 
-/// Normal quantile for 95 %, two-sided.
-const NORMAL_95: f64 = 1.959_964;
 /// Steps of the numeric integral along an edge of the band.
 const STEPS: usize = 200;
 
@@ -38,8 +36,7 @@ pub struct Cooking {
     pub heatings: Vec<WaterHeating>,
 }
 
-/// Water temperature at which the line reaches zero, with its 95 % confidence range
-/// from the regression, °C.
+/// Water temperature at which the line reaches zero, with its 95 % range, °C.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct HeatEnd {
     pub best_c: f64,
@@ -57,8 +54,7 @@ pub struct WaterHeating {
     pub may_get_there: bool,
 }
 
-/// A time with its 95 % range from the regression and the stated uncertainty of
-/// irradiance and mass, s.
+/// A time with its range along the edges of the line's 95 % band, instruments included, s.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct TimeRange {
     pub best_s: f64,
@@ -67,11 +63,10 @@ pub struct TimeRange {
     pub longest_s: Option<f64>,
 }
 
-/// Heating times from the line and the budget of its uncertainty, for 1, 2 and 4 kg
-/// and for `tested_kg`, the load that was tested; `None` without a used interval.
+/// Heating times from the line and its uncertainty, for 1, 2 and 4 kg and for
+/// `tested_kg`, the load that was tested; `None` without a used interval.
 pub fn cook(
-    line: &Line,
-    budget: &Budget,
+    uncertainty: &LineUncertainty,
     intervals: &[Interval],
     tested_kg: f64,
     boiling_point_c: f64,
@@ -86,15 +81,16 @@ pub fn cook(
     }
     let ambient_c = ambients.iter().sum::<f64>() / ambients.len() as f64;
     let target_c = TARGET_C.min(boiling_point_c);
-    let (from_k, to_k) = (START_C - ambient_c, target_c - ambient_c);
+    let span_k = (START_C - ambient_c, target_c - ambient_c);
     let tested_load = Some(tested_kg).filter(|load_kg| !LOADS_KG.contains(load_kg));
+    let edges = Edges::along(uncertainty, span_k);
     let heatings = LOADS_KG
         .into_iter()
         .chain(tested_load)
         .map(|water_kg| WaterHeating {
             water_kg,
-            time: heating_time(line, water_kg, budget.relative_scale(), (from_k, to_k)),
-            may_get_there: upper_edge_time_s(line, water_kg, (from_k, to_k)).is_some(),
+            time: edges.heating_time(&uncertainty.line, water_kg),
+            may_get_there: edges.upper_k_per_w.is_some(),
         })
         .collect();
     Some(Cooking {
@@ -102,20 +98,30 @@ pub fn cook(
         ambient_c,
         target_c,
         boils_below_target: boiling_point_c < TARGET_C,
-        heat_ends: heat_ends(line, ambient_c),
+        heat_ends: heat_ends(uncertainty, ambient_c),
         tested_kg,
         boiling_point_c,
         heatings,
     })
 }
 
-/// Where the line reaches zero: x0 = −a/b, with u(x0) = u(a + b·x0)/|b|.
+/// Time to heat one load over a span of temperature differences (K above ambient).
+pub fn heating_time(
+    uncertainty: &LineUncertainty,
+    water_kg: f64,
+    span_k: (f64, f64),
+) -> Option<TimeRange> {
+    Edges::along(uncertainty, span_k).heating_time(&uncertainty.line, water_kg)
+}
+
+/// Where the line reaches zero: x0 = −a/b, with U(x0) = U(a + b·x0)/|b|.
 ///
 /// # Source
 /// JCGM 100:2008, equation 13, to first order.
-fn heat_ends(line: &Line, ambient_c: f64) -> Option<HeatEnd> {
+fn heat_ends(uncertainty: &LineUncertainty, ambient_c: f64) -> Option<HeatEnd> {
+    let line = &uncertainty.line;
     let ends_k = pot(line, 1.0).tends_to_k()?;
-    let half_width_k = line.t() * line.standard_error(ends_k) / line.slope.abs();
+    let half_width_k = uncertainty.at(ends_k).expanded_w() / line.slope.abs();
     Some(HeatEnd {
         best_c: ambient_c + ends_k,
         lowest_c: ambient_c + ends_k - half_width_k,
@@ -131,55 +137,55 @@ fn pot(line: &Line, water_kg: f64) -> Heating {
     }
 }
 
-/// Time with its range: shortest and longest are the times along the upper and the
-/// lower edge of the line's 95 % confidence band; what scales the whole line adds to
-/// both in quadrature, as a factor.
-fn heating_time(
-    line: &Line,
-    water_kg: f64,
-    relative_scale: f64,
-    (from_k, to_k): (f64, f64),
-) -> Option<TimeRange> {
-    let pot = pot(line, water_kg);
-    let best_s = pot.time_s(from_k, to_k)?;
-    let upper_s = upper_edge_time_s(line, water_kg, (from_k, to_k));
-    let lower_edge_w = |difference_k: f64| line.confidence(difference_k).lower;
-    let lower_s = time_along_s(&lower_edge_w, pot.heat_capacity_j_per_k, from_k, to_k);
-    let scale = NORMAL_95 * relative_scale;
-    let stretched_s = |edge_s: f64, sign: f64| {
-        let logarithm = ((edge_s / best_s).ln().powi(2) + scale.powi(2)).sqrt();
-        best_s * (sign * logarithm).exp()
-    };
-    Some(TimeRange {
-        best_s,
-        shortest_s: stretched_s(upper_s.unwrap_or(best_s), -1.0),
-        longest_s: lower_s.map(|lower_s| stretched_s(lower_s, 1.0)),
-    })
+/// Both edges of the 95 % band over a span of temperature differences.
+struct Edges {
+    span_k: (f64, f64),
+    /// ∫ dx/P along the edge, K/W; `None` where the power is not positive all the way.
+    upper_k_per_w: Option<f64>,
+    lower_k_per_w: Option<f64>,
 }
 
-/// Time, s, along the upper edge of the band; `None`: not even so.
-fn upper_edge_time_s(line: &Line, water_kg: f64, (from_k, to_k): (f64, f64)) -> Option<f64> {
-    let upper_edge_w = |difference_k: f64| line.confidence(difference_k).upper;
-    let heat_capacity_j_per_k = pot(line, water_kg).heat_capacity_j_per_k;
-    time_along_s(&upper_edge_w, heat_capacity_j_per_k, from_k, to_k)
+impl Edges {
+    fn along(uncertainty: &LineUncertainty, span_k: (f64, f64)) -> Edges {
+        let edge_w = |sign: f64| {
+            move |difference_k: f64| {
+                let budget = uncertainty.at(difference_k);
+                budget.power_w + sign * budget.expanded_w()
+            }
+        };
+        Edges {
+            span_k,
+            upper_k_per_w: kelvins_per_watt(&edge_w(1.0), span_k),
+            lower_k_per_w: kelvins_per_watt(&edge_w(-1.0), span_k),
+        }
+    }
+
+    fn heating_time(&self, line: &Line, water_kg: f64) -> Option<TimeRange> {
+        let pot = pot(line, water_kg);
+        let best_s = pot.time_s(self.span_k.0, self.span_k.1)?;
+        // Where there is no band, the numeric integral must not beat the closed form.
+        let time_s = |k_per_w: f64| pot.heat_capacity_j_per_k * k_per_w;
+        Some(TimeRange {
+            best_s,
+            shortest_s: self.upper_k_per_w.map_or(best_s, time_s).min(best_s),
+            longest_s: self
+                .lower_k_per_w
+                .map(|k_per_w| time_s(k_per_w).max(best_s)),
+        })
+    }
 }
 
-/// Time, s, to heat along any course of the power over the temperature difference:
-/// C ∫ dx/P(x) by the midpoint rule; `None` where the power is not positive.
-fn time_along_s(
-    power_w: &dyn Fn(f64) -> f64,
-    heat_capacity_j_per_k: f64,
-    from_k: f64,
-    to_k: f64,
-) -> Option<f64> {
+/// ∫ dx/P(x), K/W, of any course of the power by the midpoint rule; `None` where the power
+/// is not positive. Times a heat capacity it is a time.
+fn kelvins_per_watt(power_w: &dyn Fn(f64) -> f64, (from_k, to_k): (f64, f64)) -> Option<f64> {
     let step_k = (to_k - from_k) / STEPS as f64;
-    let mut time_s = 0.0;
+    let mut sum = 0.0;
     for step in 0..STEPS {
         let power_w = power_w(from_k + (step as f64 + 0.5) * step_k);
         if power_w <= 0.0 {
             return None;
         }
-        time_s += heat_capacity_j_per_k * step_k / power_w;
+        sum += step_k / power_w;
     }
-    (power_w(to_k) > 0.0).then_some(time_s)
+    (power_w(to_k) > 0.0).then_some(sum)
 }

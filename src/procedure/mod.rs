@@ -1,12 +1,12 @@
 //! The published practice of cooker tests: ASAE S580.1.
 //!
-//! [`limits`] is its table of limits, [`split`] makes runs of a log of many days, [`run`] trims a log, [`intervals`] forms intervals from
-//! readings, [`screen`] sets aside those that the practice does not let one use,
-//! [`conformity`] weighs what is left, [`budget`] says how sure the figure is,
-//! [`cooking`] what it means for a pot of water; [`assess()`] runs them in this order.
+//! [`limits`] is its table of limits, [`split`] makes runs of a log of many days, [`run`]
+//! trims a log, [`intervals`] forms intervals from readings, [`screen`] sets aside those
+//! that the practice does not let one use, [`conformity`] weighs what is left,
+//! [`uncertainty`] says how sure the figure is, [`cooking`] what it means for a pot of
+//! water; [`assess()`] runs them in this order.
 
 pub mod assess;
-pub mod budget;
 pub mod conformity;
 pub mod cooking;
 pub mod intervals;
@@ -14,6 +14,7 @@ pub mod limits;
 pub mod run;
 pub mod screen;
 pub mod split;
+pub mod uncertainty;
 
 pub use assess::{Assessment, assess};
 pub use run::Run;

@@ -11,7 +11,7 @@ use crate::campaign::moment::Moment;
 use crate::error::Problem;
 use crate::logs::Readings;
 use crate::notice::Notice;
-use crate::units::{local_clock, seconds_between, spoken_date, zoned};
+use crate::units::{local_clock, local_hours, seconds_between, spoken_date, zoned};
 
 /// Seconds in a day.
 const SECONDS_PER_DAY: f64 = 86_400.0;
@@ -198,8 +198,6 @@ pub fn run_notices(
 /// How far the local clock is ahead of the sun at the start of an interval, h,
 /// between −12 and 12.
 pub fn clock_ahead_of_sun_h(interval: &Interval, zone: &TimeZone) -> f64 {
-    let clock = zoned(interval.start_us, zone).datetime().time();
-    let since_midnight = clock.duration_since(jiff::civil::Time::midnight());
-    let clock_h = since_midnight.as_secs_f64() / crate::units::SECONDS_PER_HOUR;
+    let clock_h = local_hours(interval.start_us, zone);
     (clock_h - interval.solar_start_h + 12.0).rem_euclid(24.0) - 12.0
 }

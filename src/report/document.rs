@@ -1,18 +1,24 @@
 //! The report as PDF. Everything that knows Typst is in this file.
 
 use jiff::Timestamp;
+use serde::Serialize;
 use typst::foundations::{Bytes, Datetime, Smart};
 use typst::text::Font;
 use typst_as_lib::TypstEngine;
 use typst_layout::PagedDocument;
 use typst_pdf::{PdfOptions, PdfStandard, PdfStandards, Timestamp as PdfTimestamp};
 
-use super::model::Report;
 use crate::error::{Error, Result};
 
+/// Template of the report on one campaign.
+pub const REPORT: &str = "report.typ";
+/// Template of a comparison.
+pub const COMPARISON: &str = "comparison.typ";
+
 /// Template sources, by the name under which they import each other.
-const TEMPLATES: [(&str, &str); 3] = [
-    ("report.typ", include_str!("../../templates/report.typ")),
+const TEMPLATES: [(&str, &str); 4] = [
+    (REPORT, include_str!("../../templates/report.typ")),
+    (COMPARISON, include_str!("../../templates/comparison.typ")),
     ("parts.typ", include_str!("../../templates/parts.typ")),
     ("style.typ", include_str!("../../templates/style.typ")),
 ];
@@ -35,11 +41,16 @@ pub struct Asset {
     pub bytes: Vec<u8>,
 }
 
-/// Sets the report and returns the PDF.
+/// Sets a report by one of the templates and returns the PDF.
 ///
 /// # Errors
 /// [`Error::Internal`] if the templates do not compile or the PDF cannot be written.
-pub fn typeset(report: &Report, assets: Vec<Asset>, issued: Timestamp) -> Result<Vec<u8>> {
+pub fn typeset(
+    template: &str,
+    report: &impl Serialize,
+    assets: Vec<Asset>,
+    issued: Timestamp,
+) -> Result<Vec<u8>> {
     let data = serde_json::to_vec(report).map_err(internal)?;
     let data = Asset {
         name: "report.json".to_owned(),
@@ -58,7 +69,7 @@ pub fn typeset(report: &Report, assets: Vec<Asset>, issued: Timestamp) -> Result
         .with_static_source_file_resolver(TEMPLATES)
         .with_static_file_resolver(files)
         .build();
-    let compiled = engine.compile::<_, PagedDocument>("report.typ");
+    let compiled = engine.compile::<_, PagedDocument>(template);
     let document = compiled.output.map_err(internal)?;
     let options = PdfOptions {
         creator: Smart::Custom(Some(
@@ -91,7 +102,7 @@ fn fonts() -> Vec<Font> {
 ///
 /// # Errors
 /// [`Error::Internal`] if the report has no JSON form.
-pub fn missing_characters(report: &Report) -> Result<Vec<char>> {
+pub fn missing_characters(report: &impl Serialize) -> Result<Vec<char>> {
     let fonts = fonts();
     let text = serde_json::to_value(report).map_err(internal)?;
     let mut missing: Vec<char> = Vec::new();

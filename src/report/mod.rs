@@ -3,9 +3,10 @@
 //! [`rating_json`] and [`intervals_csv`] are the results as data; [`model`] fixes
 //! every string of the report, [`figures`] draws, [`cautions`] warns, [`document`]
 //! hands all of it to the templates, [`outputs()`] puts a campaign's files together,
-//! and [`files`] writes them.
+//! and [`files`] writes them. [`comparison`] does the same for several campaigns.
 
 pub mod cautions;
+pub mod comparison;
 pub mod document;
 pub mod figures;
 pub mod files;
@@ -14,5 +15,6 @@ mod logs_json;
 pub mod model;
 mod outputs;
 pub mod rating_json;
+mod uncertainty_json;
 
 pub use outputs::{check_characters, outputs};

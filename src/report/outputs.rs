@@ -6,8 +6,10 @@ use super::document::{self, Asset};
 use super::figures::power_line::draw_power_line;
 use super::figures::residuals::draw_residuals;
 use super::figures::run_day::draw_run;
+use super::figures::spread::draw_spread;
 use super::files::Output;
 use super::{intervals_csv, model, rating_json};
+use crate::campaign::Campaign;
 use crate::error::{Error, Problem, Problems, Result};
 use crate::procedure::Assessment;
 
@@ -27,7 +29,7 @@ pub fn outputs(assessment: &Assessment, issued: Timestamp) -> Result<Vec<Output>
     Ok(vec![
         output(
             "pdf",
-            document::typeset(&report, assets(assessment)?, issued)?,
+            document::typeset(document::REPORT, &report, assets(assessment)?, issued)?,
         ),
         output("rating.json", rating.into_bytes()),
         output(
@@ -63,29 +65,35 @@ fn printable_report(assessment: &Assessment, issued: Timestamp) -> Result<model:
             printable(&mut row.text);
         }
     }
-    refuse_missing_characters(assessment, &report)?;
+    refuse_missing_characters(&[&assessment.campaign], &report)?;
     Ok(report)
 }
 
 /// Names every character that cannot be printed, with its line in the campaign file.
-fn refuse_missing_characters(assessment: &Assessment, report: &model::Report) -> Result<()> {
-    let campaign = &assessment.campaign;
+///
+/// # Errors
+/// [`Error::Campaign`] with each.
+pub fn refuse_missing_characters(
+    campaigns: &[&Campaign],
+    report: &impl serde::Serialize,
+) -> Result<()> {
     let mut problems = Problems::default();
     for character in document::missing_characters(report)? {
         let what = format!("the report's fonts have no \"{character}\"");
         let hint =
             "write names and notes, of logs and columns too, in Latin, Greek or Cyrillic letters";
-        let problem = Problem::at(&campaign.file, what).hint(hint);
-        problems.push(
-            match campaign
-                .text
-                .lines()
-                .position(|line| line.contains(character))
-            {
-                Some(line) => problem.line(line as u64 + 1),
-                None => problem,
-            },
-        );
+        let line_in = |campaign: &&Campaign| {
+            let mut lines = campaign.text.lines();
+            Some((
+                campaign.file.clone(),
+                lines.position(|line| line.contains(character))?,
+            ))
+        };
+        let place = campaigns.iter().find_map(line_in);
+        problems.push(match place {
+            Some((file, line)) => Problem::at(&file, what).hint(hint).line(line as u64 + 1),
+            None => Problem::at(&campaigns[0].file, what).hint(hint),
+        });
     }
     if problems.is_empty() {
         Ok(())
@@ -110,11 +118,10 @@ fn assets(assessment: &Assessment) -> Result<Vec<Asset>> {
             draw_run(assessment, index)?,
         ));
     }
-    if let Some(line) = &assessment.line {
-        assets.push(asset(
-            "residuals.svg".to_owned(),
-            draw_residuals(assessment, line)?,
-        ));
+    if let Some(sure) = &assessment.uncertainty {
+        let residuals = draw_residuals(assessment, sure)?;
+        assets.push(asset("residuals.svg".to_owned(), residuals));
+        assets.push(asset("band.svg".to_owned(), draw_spread(assessment, sure)?));
     }
     assets.extend(assessment.campaign.cooker.photo.iter().map(|photo| Asset {
         name: format!("photo.{}", photo.extension),

@@ -3,9 +3,9 @@
 use serde::Serialize;
 
 use super::logs_json::{LogEntry, log_entry};
+use super::uncertainty_json::{UncertaintyEntry, uncertainty_entry};
 use crate::campaign::model::{Instrument, Instruments, Plane, Site, Uncertainty};
 use crate::error::{Error, Result};
-use crate::procedure::budget::Budget;
 use crate::procedure::conformity::Finding;
 use crate::procedure::cooking::Cooking;
 use crate::procedure::intervals::Interval;
@@ -68,6 +68,10 @@ struct InstrumentEntry {
     relative_uncertainty: Option<f64>,
     uncertainty_k: Option<f64>,
     uncertainty_m_s: Option<f64>,
+    uncertainty_s: Option<f64>,
+    /// Its class by the campaign file's word.
+    class: Option<&'static str>,
+    resolution_k: Option<f64>,
 }
 
 #[derive(Debug, Serialize)]
@@ -126,23 +130,6 @@ struct RegressionEntry {
     residual_sd_w: f64,
     intervals: usize,
     days: usize,
-}
-
-#[derive(Debug, Serialize)]
-struct UncertaintyEntry {
-    ps50_combined_standard_uncertainty_w: f64,
-    ps50_expanded_uncertainty_w: f64,
-    effective_degrees_of_freedom: f64,
-    coverage_factor: f64,
-    contributions: Vec<ContributionEntry>,
-    not_stated: Vec<&'static str>,
-}
-
-#[derive(Debug, Serialize)]
-struct ContributionEntry {
-    source: &'static str,
-    evaluation: char,
-    ps50_standard_uncertainty_w: f64,
 }
 
 #[derive(Debug, Serialize)]
@@ -238,7 +225,7 @@ impl RatingFile {
             limits: assessment.limits.rows.iter().map(limit_entry).collect(),
             rating: rating_entry(assessment),
             regression: regression_entry(assessment),
-            uncertainty: assessment.budget.as_ref().map(uncertainty_entry),
+            uncertainty: uncertainty_entry(assessment),
             conformity: ConformityEntry {
                 level: assessment.conformity.level.code(),
                 findings: assessment
@@ -316,6 +303,12 @@ fn instrument_entries(instruments: &Instruments) -> Vec<InstrumentEntry> {
                 Some(Uncertainty::MetresPerSecond(speed)) => Some(speed),
                 _ => None,
             },
+            uncertainty_s: match stated {
+                Some(Uncertainty::Seconds(seconds)) => Some(seconds),
+                _ => None,
+            },
+            class: instrument.class.map(|class| class.word),
+            resolution_k: instrument.resolution_k,
         }
     };
     vec![
@@ -324,6 +317,7 @@ fn instrument_entries(instruments: &Instruments) -> Vec<InstrumentEntry> {
         entry("ambient_temperature", &instruments.ambient_temperature),
         entry("water_mass", &instruments.water_mass),
         entry("wind_speed", &instruments.wind_speed),
+        entry("clock", &instruments.clock),
     ]
 }
 
@@ -400,22 +394,6 @@ fn regression_entry(assessment: &Assessment) -> Option<RegressionEntry> {
         intervals: line.points,
         days: assessment.used_dates().len(),
     })
-}
-
-fn uncertainty_entry(budget: &Budget) -> UncertaintyEntry {
-    let contributions = budget.contributions.iter().map(|part| ContributionEntry {
-        source: part.source,
-        evaluation: part.evaluation,
-        ps50_standard_uncertainty_w: part.of_rating_w,
-    });
-    UncertaintyEntry {
-        ps50_combined_standard_uncertainty_w: budget.combined_w,
-        ps50_expanded_uncertainty_w: budget.expanded_w(),
-        effective_degrees_of_freedom: budget.effective_degrees_of_freedom,
-        coverage_factor: budget.coverage_factor,
-        contributions: contributions.collect(),
-        not_stated: budget.not_stated.clone(),
-    }
 }
 
 fn finding_entry(finding: &Finding) -> FindingEntry {

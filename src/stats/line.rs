@@ -135,8 +135,26 @@ impl Line {
         two_sided_t(COVERAGE, self.points - 2)
     }
 
-    fn leverage(&self, x: f64) -> f64 {
-        1.0 / self.points as f64 + (x - self.x_mean).powi(2) / self.x_squares
+    /// Variance of the line at `x`, in units of the residual variance:
+    /// 1/n + (x − x̄)²/Sxx.
+    pub fn leverage(&self, x: f64) -> f64 {
+        self.weight(x, x)
+    }
+
+    /// Weight of a point at `x` in the line read at `at`: 1/n + (x − x̄)(at − x̄)/Sxx.
+    /// The weights of all points add up to one.
+    pub fn weight(&self, x: f64, at: f64) -> f64 {
+        1.0 / self.points as f64 + (x - self.x_mean) * (at - self.x_mean) / self.x_squares
+    }
+
+    /// Mean of x.
+    pub fn x_mean(&self) -> f64 {
+        self.x_mean
+    }
+
+    /// Σ(x − x̄)².
+    pub fn x_squares(&self) -> f64 {
+        self.x_squares
     }
 
     fn interval(&self, x: f64, standard_error: f64) -> Interval {

@@ -15,7 +15,9 @@ fn report_writes_three_files_and_prints_the_table_alone() {
             .unwrap()
             .starts_with(b"%PDF-")
     );
-    assert_eq!(ended.err, "", "a pipe shows no progress bar");
+    // A pipe shows no progress bar; the campaign states no uncertainty.
+    assert!(ended.err.starts_with("note: mallee: uncertainty not stated"));
+    assert_eq!(ended.err.lines().count(), 1, "{}", ended.err);
     let rating = bench.rating("mallee");
     assert_eq!(rating["schema"], "simmerline.rating/1");
     assert_eq!(rating["conformity"]["level"], "conforms");

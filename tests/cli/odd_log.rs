@@ -143,7 +143,8 @@ fn blanks_and_fault_values_are_missing_and_never_numbers() {
         "note: mallee: day-2.csv: 1 fault value in column \"irradiance_w_m2\"",
         "note: mallee: day-2.csv: 1 fault value in column \"water_c\"",
     ]);
-    assert_eq!(ended.err.lines().count(), 2, "{}", ended.err);
+    // And that the campaign states no uncertainty.
+    assert_eq!(ended.err.lines().count(), 3, "{}", ended.err);
     let csv = bench.read("reports/mallee.intervals.csv");
     assert!(!csv.contains("-999") && !csv.contains("NaN"));
     let rating = bench.rating("mallee");
@@ -172,7 +173,8 @@ fn unsorted_and_repeated_rows_are_noticed_and_change_no_number() {
     let rating = bench.rating("mallee");
     assert_eq!(plain["intervals"], rating["intervals"]);
     assert_eq!(plain["rating"], rating["rating"]);
-    assert_eq!(rating["notices"].as_array().unwrap().len(), 2);
+    // And that the campaign states no uncertainty.
+    assert_eq!(rating["notices"].as_array().unwrap().len(), 3);
 }
 
 #[test]

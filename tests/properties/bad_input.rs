@@ -13,7 +13,7 @@ use simmerline::campaign::{Campaign, read_campaign};
 use simmerline::error::Error;
 use simmerline::logs::read::{Request, read_bytes};
 use simmerline::procedure::{Assessment, assess};
-use simmerline::report::figures::{power_line, residuals, run_day};
+use simmerline::report::figures::{power_line, residuals, run_day, spread};
 use simmerline::report::intervals_csv::intervals_csv;
 use simmerline::report::model;
 use simmerline::report::rating_json::RatingFile;
@@ -37,8 +37,9 @@ fn write_out(rated: &Assessment) -> TestCaseResult {
 fn draw(rated: &Assessment) -> TestCaseResult {
     let fail = |error: Error| TestCaseError::fail(error.to_string());
     power_line::draw_power_line(rated).map_err(fail)?;
-    if let Some(line) = &rated.line {
-        residuals::draw_residuals(rated, line).map_err(fail)?;
+    if let Some(sure) = &rated.uncertainty {
+        residuals::draw_residuals(rated, sure).map_err(fail)?;
+        spread::draw_spread(rated, sure).map_err(fail)?;
     }
     for index in 0..rated.runs.len() {
         run_day::draw_run(rated, index).map_err(fail)?;

@@ -2,8 +2,7 @@
 //! from the invented line of `uncertainty.rs`: closed form, stepping, and the edges of the
 //! band. First-order propagation by JCGM 100:2008, equation 13 (clause from memory).
 
-use simmerline::campaign::model::{Instruments, Uncertainty};
-use simmerline::procedure::budget::draw_up;
+use simmerline::campaign::model::Instruments;
 use simmerline::procedure::cooking::{Cooking, TimeRange, WaterHeating, cook};
 use simmerline::procedure::intervals::{Interval, Summary};
 use simmerline::procedure::screen::Reason;
@@ -13,7 +12,7 @@ use crate::data::{assert_absolute, assert_relative};
 
 use crate::uncertainty::{
     AMBIENT_C, BOILING_POINT_C, FROM_K, RESIDUAL_SD_W, ROUNDING, SPECIFIC_HEAT_J_PER_KG_K,
-    TESTED_KG, TO_K, by_hand, four_instruments, line_of, no_instruments, stated,
+    TESTED_KG, TO_K, by_hand, four_instruments, line_of, no_instruments, uncertainty_of,
 };
 
 /// An invented interval on the line; of it only the ambient temperature matters here.
@@ -45,8 +44,8 @@ fn interval(ambient_c: f64) -> Interval {
 
 fn cooking_of(line: &Line, instruments: &Instruments) -> Cooking {
     let intervals = [interval(AMBIENT_C - 1.0), interval(AMBIENT_C + 1.0)];
-    let budget = draw_up(line, instruments);
-    cook(line, &budget, &intervals, TESTED_KG, BOILING_POINT_C).unwrap()
+    let sure = uncertainty_of(line, instruments);
+    cook(&sure, &intervals, TESTED_KG, BOILING_POINT_C).unwrap()
 }
 
 fn heating(cooking: &Cooking, water_kg: f64) -> WaterHeating {
@@ -139,50 +138,25 @@ fn shortest_and_longest_time_run_along_the_edges_of_the_band() {
 }
 
 #[test]
-fn irradiance_and_mass_widen_the_range_in_quadrature() {
-    // ln(t/best)² = ln(edge/best)² + (1.959 963 985·0.030 413 813)². Tolerance as above,
-    // on a logarithm of at least 0.05.
+fn instruments_widen_the_band_and_so_the_range() {
+    // The edges by stepping: u² = s²·(1/8 + (x − 40)²/800) + (0.03² + 0.005²)·P² + 2·(0.5·2)²,
+    // k by 26.7.5 of Abramowitz and Stegun from ν = 6·(u/u_A)⁴ rounded down, at least 6:
+    // between 1.96 and 2.45, so held only between the two. Then with no scatter, where k
+    // is the normal quantile (10⁴ degrees of freedom: 1.960 201): to the midpoint rule.
     let plain = time_of(&by_hand(), &no_instruments(), 2.0);
     let widened = time_of(&by_hand(), &four_instruments(), 2.0);
     assert_relative("best", widened.best_s, plain.best_s, ROUNDING);
-    let scale: f64 = 1.959_963_985 * 0.030_413_812_65;
-    for (narrow_s, wide_s, sign) in [
-        (plain.shortest_s, widened.shortest_s, -1.0),
-        (plain.longest_s.unwrap(), widened.longest_s.unwrap(), 1.0),
-    ] {
-        let logarithm = (narrow_s / plain.best_s).ln().hypot(scale);
-        let expected_s = plain.best_s * (sign * logarithm).exp();
-        assert_relative("edge", wide_s, expected_s, 1e-6);
-    }
-}
-
-#[test]
-fn temperature_sensors_alone_do_not_widen_the_range() {
-    let sensors = Instruments {
-        water_temperature: stated(Uncertainty::Kelvin(0.5)),
-        ambient_temperature: stated(Uncertainty::Kelvin(0.5)),
-        ..no_instruments()
+    assert!(widened.shortest_s < plain.shortest_s);
+    assert!(widened.longest_s.unwrap() > plain.longest_s.unwrap());
+    let perfect = time_of(&line_of(180.0, -2.0, 0.0), &four_instruments(), 2.0);
+    let half_width_w = |k: f64| {
+        let power_w = 180.0 - 2.0 * k;
+        1.960_201 * ((0.03_f64.powi(2) + 0.005_f64.powi(2)) * power_w * power_w + 2.0).sqrt()
     };
-    let plain = time_of(&by_hand(), &no_instruments(), 1.0);
-    assert_eq!(time_of(&by_hand(), &sensors, 1.0), plain);
-}
-
-#[test]
-fn a_perfect_line_leaves_the_scale_alone() {
-    // exp(±1.959 963 985·0.030 413 813) = exp(±0.059 609 978). Tolerance: both edges are
-    // the line itself, by the midpoint rule, 3e-5 off (above): √(0.0596² + 3e-5²) differs
-    // from 0.0596 by 1e-8; the quantile and the scale have nine digits.
-    let perfect = line_of(180.0, -2.0, 0.0);
-    assert_eq!(perfect.residual_sd, 0.0);
-    let time = time_of(&perfect, &four_instruments(), 4.0);
-    let factor = 0.059_609_978_f64.exp();
-    assert_relative("shortest", time.shortest_s, time.best_s / factor, 3e-8);
-    assert_relative(
-        "longest",
-        time.longest_s.unwrap(),
-        time.best_s * factor,
-        3e-8,
-    );
+    let shortest_s = stepped_s(|k| 180.0 - 2.0 * k + half_width_w(k), 2.0);
+    let longest_s = stepped_s(|k| 180.0 - 2.0 * k - half_width_w(k), 2.0);
+    assert_relative("shortest", perfect.shortest_s, shortest_s, 3e-5);
+    assert_relative("longest", perfect.longest_s.unwrap(), longest_s, 3e-5);
 }
 
 #[test]
@@ -227,10 +201,10 @@ fn a_lower_edge_that_reaches_zero_leaves_no_longest_time() {
 #[test]
 fn a_target_above_the_lines_zero_is_never_reached_but_may_be_within_the_band() {
     // The half-width at 69 K is 5.308 W (above): a line that reads −5.2 W there has an
-    // upper edge above zero, one that reads −5.4 W has not.
+    // upper edge above zero, one that reads −5.4 W has not. Scatter alone.
     for (at_target_w, may_get_there) in [(-5.2, true), (-5.4, false), (-40.0, false)] {
         let line = line_of(at_target_w + 2.0 * TO_K, -2.0, 1.0);
-        for heating in cooking_of(&line, &four_instruments()).heatings {
+        for heating in cooking_of(&line, &no_instruments()).heatings {
             assert_eq!(heating.time, None, "{at_target_w} W");
             assert_eq!(heating.may_get_there, may_get_there, "{at_target_w} W");
         }
@@ -261,13 +235,21 @@ fn water_that_loses_heat_on_the_way_never_gets_there() {
 #[test]
 fn useful_heat_ends_at_the_lines_zero_with_its_range_by_hand() {
     // −a/b = 90 K, so 116 °C; u = s·√(1/8 + (90 − 40)²/800)/|b| = 2·√3.25/2 = 1.802 776 K,
-    // times t95(6) = 4.411 234 K. Instruments do not enter. Tolerance: the six decimals.
-    for instruments in [no_instruments(), four_instruments()] {
-        let ends = cooking_of(&by_hand(), &instruments).heat_ends.unwrap();
-        assert_relative("best", ends.best_c, 116.0, ROUNDING);
-        assert_absolute("lowest", ends.lowest_c, 116.0 - 4.411_234, 1e-6);
-        assert_absolute("highest", ends.highest_c, 116.0 + 4.411_234, 1e-6);
-    }
+    // times t95(6) = 4.411 234 K. Tolerance: the six decimals.
+    let ends = cooking_of(&by_hand(), &no_instruments()).heat_ends.unwrap();
+    assert_relative("best", ends.best_c, 116.0, ROUNDING);
+    assert_absolute("lowest", ends.lowest_c, 116.0 - 4.411_234, 1e-6);
+    assert_absolute("highest", ends.highest_c, 116.0 + 4.411_234, 1e-6);
+    // Where no power is left irradiance and mass have nothing to scale; both thermometers
+    // add 0.5 K each: without scatter ± 1.960 201·√(0.5² + 0.5²) = 1.386 071 K.
+    let perfect = cooking_of(&line_of(180.0, -2.0, 0.0), &four_instruments());
+    let ends = perfect.heat_ends.unwrap();
+    assert_absolute(
+        "thermometers alone",
+        ends.highest_c,
+        116.0 + 1.386_071,
+        1e-5,
+    );
 }
 
 #[test]
@@ -284,8 +266,8 @@ fn water_that_boils_below_the_target_is_heated_to_boiling() {
     // To 90 °C: P2 = 180 − 2·64 = 52 W, ln(192/52) = 1.306 251 653,
     // 1 kg: 2093·1.306 251 653 = 2733.984 711 s. Tolerance: the ten digits.
     let (line, intervals) = (by_hand(), [interval(AMBIENT_C)]);
-    let budget = draw_up(&line, &no_instruments());
-    let cooking = cook(&line, &budget, &intervals, TESTED_KG, 90.0).unwrap();
+    let sure = uncertainty_of(&line, &no_instruments());
+    let cooking = cook(&sure, &intervals, TESTED_KG, 90.0).unwrap();
     assert_eq!((cooking.target_c, cooking.boils_below_target), (90.0, true));
     let time_s = heating(&cooking, 1.0).time.unwrap().best_s;
     assert_relative("1 kg", time_s, 2_733.984_711, 1e-9);
@@ -297,9 +279,9 @@ fn ambient_is_the_mean_of_the_intervals_on_the_line_alone() {
     set_aside.reasons = vec![Reason::IrradianceLow];
     let mut sunless = interval(40.0);
     (sunless.irradiance, sunless.standardised_power_w) = (None, None);
-    let (line, budget) = (by_hand(), draw_up(&by_hand(), &no_instruments()));
+    let sure = uncertainty_of(&by_hand(), &no_instruments());
     let mean_c = |intervals: &[Interval]| {
-        let cooking = cook(&line, &budget, intervals, TESTED_KG, BOILING_POINT_C);
+        let cooking = cook(&sure, intervals, TESTED_KG, BOILING_POINT_C);
         cooking.map(|cooking| cooking.ambient_c)
     };
     let all = [
@@ -315,8 +297,8 @@ fn ambient_is_the_mean_of_the_intervals_on_the_line_alone() {
 #[test]
 fn a_tested_load_that_is_listed_anyway_is_listed_once() {
     let (line, intervals) = (by_hand(), [interval(AMBIENT_C)]);
-    let budget = draw_up(&line, &no_instruments());
-    let cooking = cook(&line, &budget, &intervals, 2.0, BOILING_POINT_C).unwrap();
+    let sure = uncertainty_of(&line, &no_instruments());
+    let cooking = cook(&sure, &intervals, 2.0, BOILING_POINT_C).unwrap();
     let loads: Vec<f64> = cooking.heatings.iter().map(|h| h.water_kg).collect();
     assert_eq!(loads, [1.0, 2.0, 4.0]);
 }

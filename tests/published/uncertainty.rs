@@ -15,7 +15,11 @@
 //! Stegun, Handbook of Mathematical Functions, 26.7.3 to 26.7.5 (Student's t).
 
 use simmerline::campaign::model::{Instrument, Instruments, Uncertainty};
-use simmerline::procedure::budget::{Budget, draw_up};
+use simmerline::procedure::uncertainty::budget::{Contribution, Origin, ReadingNoise};
+use simmerline::procedure::uncertainty::days::DayEffect;
+use simmerline::procedure::uncertainty::{Budget, LineUncertainty, sources};
+use simmerline::stats::combine::{combined, effective_freedom};
+use simmerline::stats::groups::Sums;
 use simmerline::stats::line::{Line, fit_line};
 use simmerline::stats::student::two_sided_t;
 
@@ -81,18 +85,57 @@ pub fn no_instruments() -> Instruments {
         ambient_temperature: Instrument::default(),
         water_mass: Instrument::default(),
         wind_speed: Instrument::default(),
+        clock: Instrument::default(),
+    }
+}
+
+/// The uncertainty of a line whose points are of one day, with the instruments that are
+/// stated and nothing else.
+pub fn uncertainty_of(line: &Line, instruments: &Instruments) -> LineUncertainty {
+    let is_stated = |error: &sources::CommonError| error.origin == sources::Origin::Stated;
+    let day = Sums {
+        points: line.points,
+        x_mean: line.x_mean(),
+        ..Sums::default()
+    };
+    LineUncertainty {
+        line: *line,
+        days: DayEffect {
+            days: vec![day],
+            test: None,
+            neighbours: None,
+            within_sd_w: None,
+            between_sd_w: None,
+        },
+        common: sources::common_errors(instruments, "invented")
+            .into_iter()
+            .filter(is_stated)
+            .collect(),
+        reading: ReadingNoise::default(),
+    }
+}
+
+fn draw_up(line: &Line, instruments: &Instruments) -> Budget {
+    uncertainty_of(line, instruments).at(50.0)
+}
+
+fn name(part: &Contribution) -> &'static str {
+    match &part.origin {
+        Origin::Common(error) => error.source.name(),
+        _ => "scatter",
     }
 }
 
 fn contribution_w(budget: &Budget, source: &str) -> f64 {
     let mut parts = budget.contributions.iter();
-    let part = parts.find(|part| part.source.contains(source));
+    let part = parts.find(|part| name(part).contains(source));
     part.unwrap_or_else(|| panic!("no contribution of {source}"))
-        .of_rating_w
+        .effect_w
+        .abs()
 }
 
-/// Welch–Satterthwaite, G.4.1 equation G.2b, from standard uncertainties and their
-/// degrees of freedom: ν_eff = u_c⁴/Σ(u_i⁴/ν_i).
+/// Welch–Satterthwaite, G.4.1 equation G.2b, once more, from standard uncertainties and
+/// their degrees of freedom: ν_eff = u_c⁴/Σ(u_i⁴/ν_i).
 fn effective_degrees_of_freedom(parts: &[(f64, f64)]) -> f64 {
     let squares: f64 = parts.iter().map(|(u, _)| u * u).sum();
     let quotients = parts.iter().map(|(u, nu)| u.powi(4) / nu);
@@ -144,15 +187,18 @@ fn each_instrument_adds_what_it_does_by_hand() {
         assert_relative(source, found_w, expected_w, ROUNDING);
     }
     assert_eq!(budget.contributions.len(), 5);
-    assert!(budget.not_stated.is_empty());
-    let by_statistics: Vec<&str> = budget
+    let by_statistics = budget
         .contributions
         .iter()
-        .filter(|part| part.evaluation == 'A')
-        .map(|part| part.source)
-        .collect();
-    assert_eq!(by_statistics, [budget.contributions[0].source]);
-    assert!(budget.knows_instruments());
+        .filter(|part| part.evaluation() == 'A');
+    assert_eq!(by_statistics.map(name).collect::<Vec<_>>(), ["scatter"]);
+    let shares: f64 = budget.contributions.iter().map(|part| part.share).sum();
+    assert_relative("shares", shares, 1.0, ROUNDING);
+    let parts = budget
+        .contributions
+        .iter()
+        .map(|part| budget.part_of_expanded_w(part));
+    assert_relative("parts", parts.sum(), budget.expanded_w(), ROUNDING);
 }
 
 #[test]
@@ -164,7 +210,7 @@ fn combined_and_expanded_uncertainty_are_those_by_hand() {
     // Tolerance: half of the last digit written here, and of both factors in U.
     let budget = draw_up(&by_hand(), &four_instruments());
     assert_absolute("u_c", budget.combined_w, 2.986_636_905, 0.51e-9);
-    let found = budget.effective_degrees_of_freedom;
+    let found = budget.effective_freedom;
     assert_relative("ν_eff", found, 477.398_4, 10.0 * ROUNDING);
     assert_absolute("k", budget.coverage_factor, 1.964_949_728, 0.51e-9);
     assert_absolute("U", budget.expanded_w(), 5.868_591_373, 3e-9);
@@ -173,12 +219,38 @@ fn combined_and_expanded_uncertainty_are_those_by_hand() {
 }
 
 #[test]
-fn uncertainty_common_to_all_powers_is_that_of_irradiance_and_mass_alone() {
-    // √(0.03² + 0.005²) = √0.000925 = 0.030 413 812 65.
+fn what_intervals_share_is_kept_apart_from_scatter() {
+    // u_common² = 5.76 + 0.16 + 1 + 1 = 7.92 W², u_A = 1 W.
     let budget = draw_up(&by_hand(), &four_instruments());
-    assert_relative("scale", budget.relative_scale(), 0.030_413_812_65, 1e-9);
-    let none = draw_up(&by_hand(), &no_instruments());
-    assert_eq!(none.relative_scale(), 0.0);
+    assert_relative("common²", budget.common_w.powi(2), 7.92, 10.0 * ROUNDING);
+    assert_relative("scatter", budget.statistical_w, 1.0, ROUNDING);
+}
+
+#[test]
+fn one_thermometer_for_water_and_air_cancels_in_their_difference() {
+    // An offset of it is in both, so Td does not move: u_c² = 1 + 5.76 + 0.16 W².
+    let mut instruments = four_instruments();
+    instruments.water_temperature.id = Some("thermometer 1".to_owned());
+    instruments.ambient_temperature.id = Some("thermometer 1".to_owned());
+    let budget = draw_up(&by_hand(), &instruments);
+    assert_relative("u_c²", budget.combined_w.powi(2), 6.92, 10.0 * ROUNDING);
+}
+
+#[test]
+fn what_is_not_stated_is_assumed_to_be_the_most_cautious_class() {
+    let errors = sources::common_errors(&no_instruments(), "invented");
+    let assumed: Vec<&str> = errors
+        .iter()
+        .filter_map(|error| match error.origin {
+            sources::Origin::Assumed(class) => Some(class.word),
+            _ => None,
+        })
+        .collect();
+    let thermometer = "kitchen-thermometer";
+    assert_eq!(
+        assumed,
+        ["pyranometer-c", thermometer, thermometer, "kitchen-scale"]
+    );
 }
 
 #[test]
@@ -191,7 +263,7 @@ fn degrees_of_freedom_are_rounded_down() {
         ..no_instruments()
     };
     let budget = draw_up(&by_hand(), &instruments);
-    let found = budget.effective_degrees_of_freedom;
+    let found = budget.effective_freedom;
     assert_absolute("ν_eff", found, 10.715_790, 0.51e-6);
     assert_absolute("k", budget.coverage_factor, 2.228_138_852, QUANTILE);
     assert_absolute("coverage", coverage(2.228_138_852, 10), 0.95, QUANTILE);
@@ -204,9 +276,9 @@ fn formula_of_g_4_1_gives_the_example_that_the_guide_prints() {
     // ν_eff = 19.0, t95(19) = 2.09 and U95 = 2.2 %. Tolerance: half of the last printed
     // digit. Before rounding ν_eff is 18.97, and the guide enters its table with 19.
     let parts = [(0.25, 9.0), (0.57, 4.0), (0.82, 14.0)];
-    let combined: f64 = parts.iter().map(|(u, _)| u * u).sum::<f64>().sqrt();
+    let combined = combined(&parts.map(|(u, _)| u), |_, _| 0.0);
     assert_absolute("u_c", combined, 1.03, 0.005);
-    let found = effective_degrees_of_freedom(&parts);
+    let found = effective_freedom(combined, &parts);
     assert_absolute("ν_eff", found, 19.0, 0.05);
     let t = two_sided_t(0.95, found.round() as usize);
     assert_absolute("t95(19)", t, 2.09, 0.005);
@@ -240,7 +312,7 @@ fn degrees_of_freedom_agree_with_the_formula_for_any_mix_of_instruments() {
                     (water_k.unwrap_or(0.0) * 2.0, 1e9),
                 ];
                 let expected = effective_degrees_of_freedom(&parts);
-                let found = budget.effective_degrees_of_freedom;
+                let found = budget.effective_freedom;
                 let what = format!("{scatter}, {irradiance:?}, {water_k:?}");
                 assert_relative(&what, found, expected, 1.3e-6);
                 let covered = coverage(budget.coverage_factor, found as u32);
@@ -255,19 +327,9 @@ fn without_instruments_the_budget_is_the_regressions_own_interval() {
     // t95(6): 2.446 911 851 leaves 0.95 inside by the finite sum.
     let budget = draw_up(&by_hand(), &no_instruments());
     assert_relative("u_c", budget.combined_w, 1.0, ROUNDING);
-    assert_relative("ν", budget.effective_degrees_of_freedom, 6.0, ROUNDING);
+    assert_relative("ν", budget.effective_freedom, 6.0, ROUNDING);
     assert_absolute("t95(6)", coverage(2.446_911_851, 6), 0.95, QUANTILE);
     assert_absolute("k", budget.coverage_factor, 2.446_911_851, QUANTILE);
-    assert!(!budget.knows_instruments());
-    assert_eq!(
-        budget.not_stated,
-        [
-            "irradiance",
-            "water mass",
-            "water temperature",
-            "ambient temperature"
-        ]
-    );
 }
 
 #[test]
@@ -311,8 +373,8 @@ fn a_rating_below_zero_has_uncertainties_above_zero() {
     let (falling, mirrored) = (by_hand(), line_of(-180.0, 2.0, 1.0));
     let [expected, found] = [falling, mirrored].map(|line| draw_up(&line, &four_instruments()));
     for part in &expected.contributions {
-        let found_w = contribution_w(&found, part.source);
-        assert_relative(part.source, found_w, part.of_rating_w, ROUNDING);
+        let found_w = contribution_w(&found, name(part));
+        assert_relative(name(part), found_w, part.effect_w.abs(), ROUNDING);
     }
     assert_relative("u_c", found.combined_w, expected.combined_w, ROUNDING);
 }

@@ -4,6 +4,7 @@ use lopdf::Document;
 use simmerline::report::figures::power_line::draw_power_line;
 use simmerline::report::figures::residuals::draw_residuals;
 use simmerline::report::figures::run_day::draw_run;
+use simmerline::report::figures::spread::draw_spread;
 
 use crate::campaigns::*;
 use crate::pdf::pages;
@@ -16,8 +17,9 @@ fn every_figure_is_well_formed_and_has_only_finite_numbers() {
         for run in 0..assessment.runs.len() {
             figures.push(draw_run(&assessment, run).unwrap());
         }
-        if let Some(line) = &assessment.line {
-            figures.push(draw_residuals(&assessment, line).unwrap());
+        if let Some(sure) = &assessment.uncertainty {
+            figures.push(draw_residuals(&assessment, sure).unwrap());
+            figures.push(draw_spread(&assessment, sure).unwrap());
             residuals += 1;
         }
         for svg in figures {

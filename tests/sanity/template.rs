@@ -3,7 +3,7 @@
 use simmerline::campaign::template::CAMPAIGN_TEMPLATE;
 
 /// Every table and key of the campaign file.
-const KEYS: [&str; 92] = [
+const KEYS: [&str; 98] = [
     "units",
     "format",
     "weather",
@@ -68,6 +68,12 @@ const KEYS: [&str; 92] = [
     "ambient_temperature",
     "water_mass",
     "wind_speed",
+    "clock",
+    "class",
+    "resolution_k",
+    "uncertainty_s",
+    "target_uncertainty_w",
+    "target_relative_uncertainty",
     "plane",
     "relative_uncertainty",
     "id",
@@ -99,7 +105,14 @@ const KEYS: [&str; 92] = [
 ];
 
 /// Keys that the template names in a remark only, beside another of their table.
-const REMARKED: [&str; 5] = ["id", "width_m", "height_m", "sides", "across_corners_m"];
+const REMARKED: [&str; 6] = [
+    "target_relative_uncertainty",
+    "id",
+    "width_m",
+    "height_m",
+    "sides",
+    "across_corners_m",
+];
 
 fn is_of_a_word(c: char) -> bool {
     c.is_ascii_alphanumeric() || c == '_'

@@ -34,6 +34,13 @@ time_zone = "+00:00"
 water_kg = 7.0
 [instruments.irradiance]
 plane = "normal"
+relative_uncertainty = 0.03
+[instruments.water_temperature]
+class = "thermocouple-t-1"
+[instruments.ambient_temperature]
+class = "thermocouple-t-1"
+[instruments.water_mass]
+class = "platform-scale"
 "#;
 
 pub const HEADER: &str = "time,water_c,ambient_c,irradiance_w_m2,wind_m_s";

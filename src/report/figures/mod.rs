@@ -2,7 +2,11 @@
 //!
 //! Everything that knows plotters is in this folder.
 
+mod bands;
+pub mod compared_lines;
+pub mod marks;
 pub mod power_line;
 pub mod residuals;
 pub mod run_day;
+pub mod spread;
 pub mod style;

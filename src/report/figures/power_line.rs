@@ -3,15 +3,17 @@
 use plotters::prelude::*;
 use plotters::style::text_anchor::{HPos, VPos};
 
+use super::bands::{about, fill_band, steps};
 use super::style::{
-    Area, Axes, BAND, Chart, INK, LINE, QUIET, anchored, chart, draw, draw_axes, fault, padded, pt,
-    size, stroke, strong, text,
+    Area, Axes, BAND, Chart, INK, LINE, OUTER_BAND, QUIET, anchored, chart, draw, draw_axes, fault,
+    padded, pt, size, stroke, strong, text,
 };
 use crate::error::Result;
 use crate::procedure::Assessment;
 use crate::procedure::assess::Rating;
 use crate::procedure::intervals::Interval;
 use crate::procedure::limits::RATING_DIFFERENCE_K;
+use crate::procedure::uncertainty::RatingUncertainty;
 use crate::stats::line::Line;
 use crate::units::fixed;
 
@@ -20,8 +22,6 @@ const HEIGHT_PT: f64 = 276.0;
 const KEY_PT: f64 = 16.0;
 /// Share of the chart's width that the mark's label takes.
 const LABEL_SHARE: f64 = 0.17;
-/// Points along the bands.
-const STEPS: usize = 80;
 /// Widest view beyond the used intervals, K, so that a plateau does not press them flat.
 const ROOM_K: f64 = 15.0;
 
@@ -99,8 +99,8 @@ fn draw_on(area: &Area<'_>, assessment: &Assessment) -> Result<()> {
         );
         chart.draw_series([words]).map_err(fault)?;
     }
-    if let Some(line) = &assessment.line {
-        draw_bands(&mut chart, line, (left_k, right_k))?;
+    if let Some(sure) = &assessment.uncertainty {
+        draw_bands(&mut chart, sure, (left_k, right_k))?;
     }
     draw_points(&mut chart, assessment, in_view)?;
     if let (Some(line), Some(rating)) = (&assessment.line, &assessment.rating) {
@@ -109,26 +109,28 @@ fn draw_on(area: &Area<'_>, assessment: &Assessment) -> Result<()> {
     Ok(())
 }
 
-fn draw_bands(chart: &mut Chart<'_, '_>, line: &Line, (left_k, right_k): (f64, f64)) -> Result<()> {
-    let step_k = (right_k - left_k) / STEPS as f64;
-    let steps: Vec<f64> = (0..=STEPS)
-        .map(|step| left_k + step_k * step as f64)
-        .collect();
-    let upper = steps.iter().map(|&k| (k, line.confidence(k).upper));
-    let lower = steps.iter().rev().map(|&k| (k, line.confidence(k).lower));
-    let band = Polygon::new(upper.chain(lower).collect::<Vec<_>>(), BAND.filled());
-    chart.draw_series([band]).map_err(fault)?;
+fn draw_bands(
+    chart: &mut Chart<'_, '_>,
+    sure: &RatingUncertainty,
+    (left_k, right_k): (f64, f64),
+) -> Result<()> {
+    let line = &sure.of_line.line;
+    let span = (left_k, right_k);
+    fill_band(chart, span, OUTER_BAND, |k| {
+        about(line.predict(k), sure.of_line.at(k).expanded_w())
+    })?;
+    fill_band(chart, span, BAND, |k| {
+        about(line.predict(k), sure.of_line.at(k).without_common_w())
+    })?;
     for edge in [true, false] {
-        let points = steps.iter().map(|&k| {
+        let points = steps(span).map(|k| {
             let prediction = line.prediction(k);
-            (
-                k,
-                if edge {
-                    prediction.upper
-                } else {
-                    prediction.lower
-                },
-            )
+            let power_w = if edge {
+                prediction.upper
+            } else {
+                prediction.lower
+            };
+            (k, power_w)
         });
         let dashed = DashedLineSeries::new(points, size(2.0), size(2.5), stroke(&LINE, 0.6));
         chart.draw_series(dashed).map_err(fault)?;
@@ -224,28 +226,30 @@ fn draw_key(area: &Area<'_>, assessment: &Assessment) -> Result<()> {
     let style = || anchored(text(8.0, &INK), HPos::Left, VPos::Center);
     let label = |name: String, left_pt: f64| Text::new(name, (pt(left_pt), middle), style());
     let stretch = |from_pt: f64, to_pt: f64| vec![(pt(from_pt), middle), (pt(to_pt), middle)];
+    let put = |name: String, left_pt: f64| area.draw(&label(name, left_pt)).map_err(fault);
+    put(format!("used intervals ({used})"), 56.0)?;
+    put(format!("set aside ({aside})"), 146.0)?;
+    if assessment.line.is_some() {
+        put("line; 95 %: scatter, with instruments".to_owned(), 227.0)?;
+        put("95 % of one interval".to_owned(), 393.0)?;
+    }
     let dot = Circle::new((pt(49.0), middle), pt(1.8), INK.filled());
     area.draw(&dot).map_err(fault)?;
-    area.draw(&label(format!("used intervals ({used})"), 56.0))
-        .map_err(fault)?;
-    let cross = Cross::new((pt(149.0), middle), pt(1.9), stroke(&QUIET, 0.7));
+    let cross = Cross::new((pt(139.0), middle), pt(1.9), stroke(&QUIET, 0.7));
     area.draw(&cross).map_err(fault)?;
-    area.draw(&label(format!("set aside ({aside})"), 156.0))
-        .map_err(fault)?;
     if assessment.line.is_some() {
-        let band = [(pt(226.0), middle - pt(3.0)), (pt(238.0), middle + pt(3.0))];
-        area.draw(&Rectangle::new(band, BAND.filled()))
-            .map_err(fault)?;
-        let line = PathElement::new(stretch(226.0, 238.0), stroke(&LINE, 1.8));
+        for (half_pt, colour) in [(5.0, OUTER_BAND), (2.8, BAND)] {
+            let half = pt(half_pt);
+            let band = [(pt(210.0), middle - half), (pt(222.0), middle + half)];
+            area.draw(&Rectangle::new(band, colour.filled()))
+                .map_err(fault)?;
+        }
+        let line = PathElement::new(stretch(210.0, 222.0), stroke(&LINE, 1.8));
         area.draw(&line).map_err(fault)?;
-        area.draw(&label("line with its 95 % band".to_owned(), 243.0))
-            .map_err(fault)?;
-        for dash_pt in [348.0, 352.5, 357.0] {
+        for dash_pt in [376.0, 380.5, 385.0] {
             let dash = PathElement::new(stretch(dash_pt, dash_pt + 2.0), stroke(&LINE, 0.6));
             area.draw(&dash).map_err(fault)?;
         }
-        area.draw(&label("95 % band of one interval".to_owned(), 364.0))
-            .map_err(fault)?;
     }
     Ok(())
 }

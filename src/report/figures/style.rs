@@ -30,6 +30,8 @@ pub const GRID: RGBColor = RGBColor(0xe1, 0xe5, 0xe7);
 pub const LINE: RGBColor = RGBColor(0x0b, 0x5c, 0x6b);
 /// Its confidence band.
 pub const BAND: RGBColor = RGBColor(0xb9, 0xd6, 0xda);
+/// Its band with the instruments.
+pub const OUTER_BAND: RGBColor = RGBColor(0xe2, 0xee, 0xf0);
 /// Irradiance.
 pub const SUN: RGBColor = RGBColor(0xb0, 0x6a, 0x00);
 /// Used spans of a run.

@@ -80,7 +80,7 @@ fn ends(cooking: &Cooking) -> String {
     let boiling = fixed(cooking.boiling_point_c, 1);
     match cooking.heat_ends {
         Some(ends) if ends.best_c < cooking.boiling_point_c => format!(
-            "The useful heat ends at a water temperature of {} °C (95 %: {} °C, from the regression), where the line reaches zero; water boils at {boiling} °C here.",
+            "The useful heat ends at a water temperature of {} °C (95 %: {} °C), where the line reaches zero; water boils at {boiling} °C here.",
             fixed(ends.best_c, 0),
             range(ends.lowest_c, ends.highest_c, 0)
         ),
@@ -115,7 +115,7 @@ fn assumptions(cooking: &Cooking) -> Vec<String> {
     ));
     assumptions.push("The load takes up the same power as the load tested; far smaller or larger loads take up less or more, and the heat that the pot itself stores is left out. Below and above the temperatures of the used intervals the line is carried on straight.".to_owned());
     if gets_there {
-        assumptions.push("Ranges run along the edges of the line's 95 % band, widened by the stated uncertainty of irradiance and mass. They hold for the mean of many heatings, not for a single one under a cloud.".to_owned());
+        assumptions.push("Ranges run along the edges of the line's 95 % band, instruments included. They hold for the mean of many heatings, not for a single one under a cloud.".to_owned());
     }
     assumptions.push(
         "Water is not food: food heats more slowly, and a lid that is lifted costs many minutes."

@@ -8,6 +8,7 @@ use crate::procedure::Assessment;
 use crate::procedure::assess::Rating;
 use crate::procedure::conformity::Level;
 use crate::procedure::cooking::{Cooking, START_C};
+use crate::procedure::uncertainty::RatingUncertainty;
 use crate::stats::line::Line;
 use crate::units::{counted, decimals_for, fixed, range, sentence_case, spoken_duration};
 
@@ -82,7 +83,11 @@ pub fn headline(assessment: &Assessment) -> Headline {
     };
     Headline {
         label: "Standardised cooking power Ps(50)".to_owned(),
-        number: assessment.rating.map(|rating| number(assessment, &rating)),
+        number: assessment
+            .uncertainty
+            .as_ref()
+            .zip(assessment.rating.as_ref())
+            .map(|(sure, rating)| number(sure, rating)),
         level: conformity.level.describe().to_owned(),
         level_code: conformity.level.code().to_owned(),
         level_text,
@@ -94,40 +99,34 @@ pub fn headline(assessment: &Assessment) -> Headline {
     }
 }
 
-/// The number with the widest spread that is known: instruments included where the
-/// campaign file states their uncertainty.
-fn number(assessment: &Assessment, rating: &Rating) -> Number {
-    let interval = rating.confidence_w;
-    let scatter_decimals = decimals_for(interval.half_width());
-    let scatter = range(interval.lower, interval.upper, scatter_decimals);
-    let budget = assessment
-        .budget
-        .as_ref()
-        .filter(|budget| budget.knows_instruments());
-    let (half_width_w, mut explanation) = match budget {
-        Some(budget) => (
-            budget.expanded_w(),
-            vec![
-                "95 %, scatter and instruments (section 5)".to_owned(),
-                format!("regression alone, 95 %: {scatter} W"),
-            ],
-        ),
-        None => (
-            interval.half_width(),
-            vec![
-                format!("95 %, regression alone: {scatter} W"),
-                "uncertainty of the instruments not stated".to_owned(),
-            ],
-        ),
-    };
+/// The number with its expanded uncertainty.
+fn number(sure: &RatingUncertainty, rating: &Rating) -> Number {
+    let budget = &sure.budget;
+    let expanded_w = budget.expanded_w();
+    let decimals = decimals_for(expanded_w);
+    let of_intervals_w = budget.statistical_part_w();
+    let mut explanation = vec![format!(
+        "of it, scatter and days {} W, instruments {} W",
+        fixed(of_intervals_w, decimals),
+        fixed(expanded_w - of_intervals_w, decimals)
+    )];
+    explanation.push(match sure.assumed().len() {
+        0 => "95 %; each watt has its line in section 5".to_owned(),
+        _ => "95 %; some instruments are assumed (section 5)".to_owned(),
+    });
+    if let Some(drawn) = sure.monte_carlo.filter(|drawn| !drawn.agrees()) {
+        explanation.push(format!(
+            "a Monte Carlo check gives {} W (section 5)",
+            range(drawn.outcome.lower, drawn.outcome.upper, decimals)
+        ));
+    }
     if rating.is_extrapolated {
         explanation.push("an extrapolation: 50 K lies outside what was observed".to_owned());
     }
-    let decimals = decimals_for(half_width_w);
     Number {
         value: fixed(rating.ps50_w, decimals),
-        spread: format!("± {}", fixed(half_width_w, decimals)),
-        unit: "W".to_owned(),
+        spread: format!("± {}", fixed(expanded_w, decimals)),
+        unit: "W (95 %)".to_owned(),
         explanation,
     }
 }

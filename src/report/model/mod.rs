@@ -10,5 +10,6 @@ pub mod provenance;
 pub mod regression;
 pub mod report;
 pub mod tested;
+pub mod uncertainty;
 
 pub use report::{Report, build};

@@ -32,15 +32,34 @@ pub fn report_number(assessment: &Assessment) -> String {
         .report_number
         .clone()
         .unwrap_or_else(|| {
-            let mut inputs: Vec<String> = assessment
-                .inputs()
-                .into_iter()
-                .map(|(_, sha256)| sha256)
-                .collect();
-            inputs.push(env!("CARGO_PKG_VERSION").to_owned());
-            let hash = sha256_hex(inputs.join("\n").as_bytes()).to_uppercase();
-            hash[..NUMBER_DIGITS].to_owned()
+            let inputs = assessment.inputs().into_iter();
+            short_number(&inputs.map(|(_, sha256)| sha256).collect::<Vec<_>>())
         })
+}
+
+/// A number made of hashes and our version.
+pub fn short_number(hashes: &[String]) -> String {
+    let version = env!("CARGO_PKG_VERSION");
+    let text = hashes.join("\n") + "\n" + version;
+    let hash = sha256_hex(text.as_bytes()).to_uppercase();
+    hash[..NUMBER_DIGITS].to_owned()
+}
+
+/// What made a report, when, and by whose methods.
+pub fn made_with(issued: Timestamp, practice: &str) -> Vec<Row> {
+    vec![
+        Row::new(
+            "made with",
+            concat!("simmerline ", env!("CARGO_PKG_VERSION")),
+        ),
+        Row::new("issued", issued.strftime("%Y-%m-%d %H:%M UTC").to_string()),
+        Row::new("practice", practice),
+        Row::new("solar time", "NREL/TP-560-34302, from time and longitude"),
+        Row::new(
+            "boiling point",
+            "ISO 2533 atmosphere where no pressure was measured, IAPWS-IF97 saturation",
+        ),
+    ]
 }
 
 /// Puts section 8 into words.
@@ -50,19 +69,7 @@ pub fn provenance(assessment: &Assessment, issued: Timestamp) -> ProvenancePart 
         deviations: deviations(assessment),
         notices: assessment.notices.iter().map(ToString::to_string).collect(),
         tester_notes: campaign.notes.clone().unwrap_or_default(),
-        rows: vec![
-            Row::new(
-                "made with",
-                concat!("simmerline ", env!("CARGO_PKG_VERSION")),
-            ),
-            Row::new("issued", issued.strftime("%Y-%m-%d %H:%M UTC").to_string()),
-            Row::new("practice", format!("ASAE {}", campaign.procedure)),
-            Row::new("solar time", "NREL/TP-560-34302, from time and longitude"),
-            Row::new(
-                "boiling point",
-                "ISO 2533 atmosphere where no pressure was measured, IAPWS-IF97 saturation",
-            ),
-        ],
+        rows: made_with(issued, &format!("ASAE {}", campaign.procedure)),
         logs: logs(assessment),
         inputs: assessment
             .inputs()

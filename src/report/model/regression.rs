@@ -4,10 +4,9 @@ use serde::Serialize;
 
 use super::headline::equation;
 use super::report::{Figure, Row};
-use super::tested::spoken_uncertainty;
+use super::uncertainty::{UncertaintyPart, uncertainty};
 use crate::procedure::Assessment;
-use crate::procedure::budget::Budget;
-use crate::units::{counted, counted_plural, decimals_for, fixed, listed, range};
+use crate::units::{counted, counted_plural, decimals_for, fixed, range};
 
 /// Section 5.
 #[derive(Debug, Clone, Serialize)]
@@ -24,18 +23,7 @@ pub struct LinePart {
     pub method: String,
     pub rows: Vec<Row>,
     pub figure: Figure,
-    pub budget: Vec<BudgetRow>,
-    pub budget_total: BudgetRow,
-    pub budget_notes: Vec<String>,
-}
-
-/// One line of the budget.
-#[derive(Debug, Clone, Serialize)]
-pub struct BudgetRow {
-    pub source: String,
-    pub of_source: String,
-    pub evaluation: String,
-    pub of_rating: String,
+    pub uncertainty: UncertaintyPart,
 }
 
 /// Puts section 5 into words.
@@ -47,10 +35,10 @@ pub fn regression(assessment: &Assessment) -> RegressionPart {
 }
 
 fn line_part(assessment: &Assessment) -> Option<LinePart> {
-    let (line, rating, budget) = (
+    let (line, rating, sure) = (
         assessment.line?,
         assessment.rating?,
-        assessment.budget.as_ref()?,
+        assessment.uncertainty.as_ref()?,
     );
     let power = |value: f64, error: f64| fixed(value, decimals_for(error));
     let interval = |interval: crate::stats::line::Interval| {
@@ -103,7 +91,7 @@ fn line_part(assessment: &Assessment) -> Option<LinePart> {
             ),
         ),
         Row::new(
-            "95 % confidence interval of the line at 50 K",
+            "95 % confidence interval of the line at 50 K, from its scatter alone",
             interval(rating.confidence_w),
         ),
         Row::new(
@@ -117,32 +105,16 @@ fn line_part(assessment: &Assessment) -> Option<LinePart> {
         rows,
         figure: Figure {
             file: "residuals.svg".to_owned(),
-            caption: "Residuals of the used intervals; dashed: twice their standard deviation.".to_owned(),
+            caption: "Residuals of the used intervals, by day; dashed: twice their standard deviation.".to_owned(),
             alt: format!(
-                "Residuals about the line in watts against temperature difference in kelvin; standard deviation {} watts; {outside} of {} points {} further than twice that from the line.",
+                "Residuals about the line in watts, against temperature difference in kelvin and against local clock time, with a mark for each day; standard deviation {} watts; {outside} of {} points {} further than twice that from the line.",
                 fixed(line.residual_sd, 1),
                 line.points,
                 if outside == 1 { "lies" } else { "lie" }
             ),
         },
-        budget: budget_rows(budget),
-        budget_total: BudgetRow {
-            source: "combined".to_owned(),
-            of_source: "root of the sum of squares".to_owned(),
-            evaluation: String::new(),
-            of_rating: format!("{} W", fixed(budget.combined_w, 2)),
-        },
-        budget_notes: budget_notes(budget),
+        uncertainty: uncertainty(assessment, sure),
     })
-}
-
-/// Degrees of freedom, as far as the number means anything.
-fn spoken_freedom(degrees: f64) -> String {
-    if degrees < 1000.0 {
-        fixed(degrees.floor(), 0)
-    } else {
-        "over 1000".to_owned()
-    }
 }
 
 fn outside_twice(assessment: &Assessment) -> usize {
@@ -155,35 +127,4 @@ fn outside_twice(assessment: &Assessment) -> usize {
     points
         .filter(|(k, power_w)| (power_w - line.predict(*k)).abs() > 2.0 * line.residual_sd)
         .count()
-}
-
-fn budget_rows(budget: &Budget) -> Vec<BudgetRow> {
-    let row = |part: &crate::procedure::budget::Contribution| BudgetRow {
-        source: part.source.to_owned(),
-        of_source: part
-            .of_source
-            .map_or_else(|| "from the regression".to_owned(), spoken_uncertainty),
-        evaluation: part.evaluation.to_string(),
-        of_rating: format!("{} W", fixed(part.of_rating_w, 2)),
-    };
-    budget.contributions.iter().map(row).collect()
-}
-
-fn budget_notes(budget: &Budget) -> Vec<String> {
-    let mut notes = vec![
-        format!(
-            "Expanded uncertainty of Ps(50) for 95 %: ± {} W (k = {}, {} effective degrees of freedom).",
-            fixed(budget.expanded_w(), 1),
-            fixed(budget.coverage_factor, 2),
-            spoken_freedom(budget.effective_degrees_of_freedom)
-        ),
-        "Instrument errors are taken as common to all intervals: those of irradiance and mass scale the whole line and never show in the scatter; those of temperature cancel in the rise of the water and shift Td. Differences between days beyond the scatter are not separated.".to_owned(),
-    ];
-    if !budget.not_stated.is_empty() {
-        notes.push(format!(
-            "No uncertainty is stated for {}; the true uncertainty is larger by what these add.",
-            listed(&budget.not_stated)
-        ));
-    }
-    notes
 }

@@ -75,6 +75,29 @@ pub fn test_dates(assessment: &Assessment) -> String {
 
 /// Puts section 1 into words.
 pub fn tested(assessment: &Assessment, issued: Timestamp) -> Tested {
+    let photo = assessment
+        .campaign
+        .cooker
+        .photo
+        .as_ref()
+        .map(|photo| Figure {
+            file: format!("photo.{}", photo.extension),
+            caption: "The cooker as tested.".to_owned(),
+            alt: format!(
+                "Photograph of the cooker {}",
+                assessment.campaign.cooker.name
+            ),
+        });
+    Tested {
+        groups: groups(assessment, issued),
+        instruments: instrument_rows(assessment),
+        instruments_note: "Uncertainties are standard uncertainties (k = 1), as the tester states them; section 5 says what is taken where none is stated. The practice asks for the water sensor in the water, at the centre, 10 mm above the bottom, for the wind beside the cooker at its height, and for an even load over the vessels (from memory); none of these is checked here.".to_owned(),
+        photo,
+    }
+}
+
+/// Each quantity with its instrument and its standard uncertainty.
+pub fn instrument_rows(assessment: &Assessment) -> Vec<InstrumentRow> {
     let is_measured =
         |measures: fn(&crate::procedure::Run) -> bool| assessment.runs.iter().any(measures);
     let instruments = &assessment.campaign.instruments;
@@ -92,34 +115,31 @@ pub fn tested(assessment: &Assessment, issued: Timestamp) -> Tested {
         },
         uncertainty: match instrument.uncertainty {
             Some(uncertainty) => spoken_uncertainty(uncertainty),
-            None => NOT_STATED.to_owned(),
+            None => instrument.class.map_or_else(
+                || NOT_STATED.to_owned(),
+                |class| format!("by its class, {}", class.basis),
+            ),
         },
     };
-    let photo = assessment
-        .campaign
-        .cooker
-        .photo
-        .as_ref()
-        .map(|photo| Figure {
-            file: format!("photo.{}", photo.extension),
-            caption: "The cooker as tested.".to_owned(),
-            alt: format!(
-                "Photograph of the cooker {}",
-                assessment.campaign.cooker.name
-            ),
-        });
-    Tested {
-        groups: groups(assessment, issued),
-        instruments: vec![
-            row("water temperature", &instruments.water_temperature, true),
-            row("ambient temperature", &instruments.ambient_temperature, true),
-            row(plane, &instruments.irradiance, is_measured(|run| run.readings.irradiance_w_m2.is_some())),
-            row("wind speed", &instruments.wind_speed, is_measured(|run| run.readings.wind_m_s.is_some())),
-            row("mass of water", &instruments.water_mass, true),
-        ],
-        instruments_note: "Uncertainties are standard uncertainties (k = 1), as the tester states them. The practice asks for the water sensor in the water, at the centre, 10 mm above the bottom, for the wind beside the cooker at its height, and for an even load over the vessels (from memory); none of these is checked here.".to_owned(),
-        photo,
-    }
+    vec![
+        row("water temperature", &instruments.water_temperature, true),
+        row(
+            "ambient temperature",
+            &instruments.ambient_temperature,
+            true,
+        ),
+        row(
+            plane,
+            &instruments.irradiance,
+            is_measured(|run| run.readings.irradiance_w_m2.is_some()),
+        ),
+        row(
+            "wind speed",
+            &instruments.wind_speed,
+            is_measured(|run| run.readings.wind_m_s.is_some()),
+        ),
+        row("mass of water", &instruments.water_mass, true),
+    ]
 }
 
 fn groups(assessment: &Assessment, issued: Timestamp) -> Vec<Group> {
@@ -271,7 +291,9 @@ fn name_instrument(instrument: &Instrument) -> String {
     match (&instrument.description, &instrument.id) {
         (Some(description), Some(id)) => format!("{description} ({id})"),
         (Some(only), None) | (None, Some(only)) => only.clone(),
-        (None, None) => NOT_STATED.to_owned(),
+        (None, None) => instrument
+            .class
+            .map_or_else(|| NOT_STATED.to_owned(), |class| class.name.to_owned()),
     }
 }
 
@@ -287,5 +309,6 @@ pub fn spoken_uncertainty(uncertainty: Uncertainty) -> String {
         }
         Uncertainty::Kelvin(kelvin) => format!("{} K", short(kelvin)),
         Uncertainty::MetresPerSecond(speed) => format!("{} m/s", short(speed)),
+        Uncertainty::Seconds(seconds) => format!("{} s", short(seconds)),
     }
 }

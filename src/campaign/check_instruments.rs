@@ -1,0 +1,179 @@
+//! The instruments: plane, sensitivity, uncertainty, class.
+
+use super::classes::{CLASSES, Class, Kind};
+use super::locate::{Checker, nearest};
+use super::model::{Instrument, Instruments, Plane, Sensitivity, Uncertainty};
+use super::schema::{InstrumentTable, InstrumentTables, IrradianceTable};
+
+/// A key for a standard uncertainty.
+struct UncertaintyKey {
+    name: &'static str,
+    highest: f64,
+    unit: &'static str,
+    value: fn(&InstrumentTable) -> Option<f64>,
+    wrap: fn(f64) -> Uncertainty,
+}
+
+const KEYS: [UncertaintyKey; 4] = [
+    UncertaintyKey {
+        name: "relative_uncertainty",
+        highest: 1.0,
+        unit: "as a fraction (0.03 is 3 %)",
+        value: |table| table.relative_uncertainty,
+        wrap: Uncertainty::Relative,
+    },
+    UncertaintyKey {
+        name: "uncertainty_k",
+        highest: 50.0,
+        unit: "K",
+        value: |table| table.uncertainty_k,
+        wrap: Uncertainty::Kelvin,
+    },
+    UncertaintyKey {
+        name: "uncertainty_m_s",
+        highest: 10.0,
+        unit: "m/s",
+        value: |table| table.uncertainty_m_s,
+        wrap: Uncertainty::MetresPerSecond,
+    },
+    UncertaintyKey {
+        name: "uncertainty_s",
+        highest: 300.0,
+        unit: "s",
+        value: |table| table.uncertainty_s,
+        wrap: Uncertainty::Seconds,
+    },
+];
+
+/// Largest step of a thermometer, K.
+const LARGEST_RESOLUTION_K: f64 = 20.0;
+
+/// Every instrument.
+pub fn check_instruments(checker: &mut Checker<'_>, written: InstrumentTables) -> Instruments {
+    let plane = written.irradiance.plane.as_deref();
+    let irradiance_plane = match plane {
+        Some("normal") => Some(Plane::Normal),
+        Some("horizontal") => Some(Plane::Horizontal),
+        None => None,
+        Some(other) => {
+            checker.problem(
+                "instruments.irradiance.plane",
+                format!("found \"{other}\", expected \"normal\" or \"horizontal\""),
+                "\"normal\" is a sensor kept facing the sun, \"horizontal\" one that lies flat",
+            );
+            None
+        }
+    };
+    let sensitivity = check_sensitivity(checker, &written.irradiance);
+    let irradiance = InstrumentTable {
+        relative_uncertainty: written.irradiance.relative_uncertainty,
+        class: written.irradiance.class,
+        id: written.irradiance.id,
+        description: written.irradiance.description,
+        ..InstrumentTable::default()
+    };
+    let mut check = |table: &str, written: InstrumentTable, fitting: &str, kind: Option<Kind>| {
+        check_instrument(checker, table, written, fitting, kind)
+    };
+    let (fraction, kelvin) = ("relative_uncertainty", "uncertainty_k");
+    let (water, ambient) = (written.water_temperature, written.ambient_temperature);
+    Instruments {
+        irradiance_plane,
+        sensitivity,
+        irradiance: check("irradiance", irradiance, fraction, Some(Kind::Irradiance)),
+        water_temperature: check("water_temperature", water, kelvin, Some(Kind::Temperature)),
+        ambient_temperature: check(
+            "ambient_temperature",
+            ambient,
+            kelvin,
+            Some(Kind::Temperature),
+        ),
+        water_mass: check("water_mass", written.water_mass, fraction, Some(Kind::Mass)),
+        wind_speed: check("wind_speed", written.wind_speed, "uncertainty_m_s", None),
+        clock: check("clock", written.clock, "uncertainty_s", Some(Kind::Clock)),
+    }
+}
+
+fn check_sensitivity(checker: &mut Checker<'_>, written: &IrradianceTable) -> Sensitivity {
+    for (key, value) in [
+        ("sensitivity_uv_per_w_m2", written.sensitivity_uv_per_w_m2),
+        ("sensitivity_ma_per_w_m2", written.sensitivity_ma_per_w_m2),
+    ] {
+        let Some(value) = value else { continue };
+        checker.positive(&format!("instruments.irradiance.{key}"), value, 1e4, "");
+    }
+    Sensitivity {
+        uv_per_w_m2: written.sensitivity_uv_per_w_m2,
+        ma_per_w_m2: written.sensitivity_ma_per_w_m2,
+    }
+}
+
+/// An instrument whose uncertainty stands under the one key that fits its quantity.
+fn check_instrument(
+    checker: &mut Checker<'_>,
+    table: &str,
+    written: InstrumentTable,
+    fitting: &str,
+    kind: Option<Kind>,
+) -> Instrument {
+    let path = |key: &str| format!("instruments.{table}.{key}");
+    let mut uncertainty = None;
+    for key in &KEYS {
+        let Some(value) = (key.value)(&written) else {
+            continue;
+        };
+        if key.name == fitting {
+            checker.in_range(&path(key.name), value, 0.0, key.highest, key.unit);
+            uncertainty = Some((key.wrap)(value));
+        } else {
+            let hint = format!("did you mean \"{fitting}\"?");
+            checker.problem(&path(key.name), "unknown key", hint);
+        }
+    }
+    if let Some(step_k) = written.resolution_k {
+        if kind == Some(Kind::Temperature) {
+            checker.positive(&path("resolution_k"), step_k, LARGEST_RESOLUTION_K, "K");
+        } else {
+            let hint = "only thermometers have one here; delete the key";
+            checker.problem(&path("resolution_k"), "unknown key", hint);
+        }
+    }
+    Instrument {
+        class: written
+            .class
+            .and_then(|word| check_class(checker, &path("class"), &word, kind)),
+        id: written.id,
+        description: written.description,
+        uncertainty,
+        resolution_k: written.resolution_k,
+    }
+}
+
+/// A class by its word.
+fn check_class(
+    checker: &mut Checker<'_>,
+    path: &str,
+    word: &str,
+    kind: Option<Kind>,
+) -> Option<&'static Class> {
+    let fitting = CLASSES.iter().filter(|class| Some(class.kind) == kind);
+    let found = fitting.clone().find(|class| class.word == word);
+    if found.is_none() {
+        let words: Vec<&str> = fitting.map(|class| class.word).collect();
+        let (what, hint) = match nearest(word, words.iter().copied()) {
+            _ if words.is_empty() => (
+                "unknown key".to_owned(),
+                "this instrument has no classes; delete the key".to_owned(),
+            ),
+            near => (
+                format!("found \"{word}\", expected one of {}", words.join(", ")),
+                near.map_or_else(
+                    || "or leave it out and state the uncertainty itself".to_owned(),
+                    |near| format!("did you mean \"{near}\"?"),
+                ),
+            ),
+        };
+        checker.problem(path, what, hint);
+    }
+    found
+}

@@ -1,0 +1,77 @@
+//! `compare`: several campaigns, and which cooker is better.
+
+use super::args::CompareOptions;
+use super::report::time_of_issue;
+use super::terminal::{Align, print, print_note, table};
+use crate::comparison::{Comparison, compare, gather};
+use crate::error::Result;
+use crate::report::comparison::differences::verdict;
+use crate::report::comparison::outputs::{NAME, outputs};
+use crate::report::comparison::tables::rating_table;
+use crate::report::comparison::words::names;
+use crate::report::files::{prepare_folder, write_all};
+
+/// Rates the campaigns, compares them and writes the comparison.
+///
+/// # Errors
+/// [`crate::error::Error::Usage`] for campaigns that cannot be compared and for an output folder that
+/// cannot be used; else what is wrong with a campaign or its logs.
+pub fn run(options: &CompareOptions) -> Result<u8> {
+    let folders = gather::folders(&options.paths)?;
+    let baseline = options
+        .baseline
+        .as_ref()
+        .map(|named| gather::baseline(&folders, named))
+        .transpose()?;
+    let issued = time_of_issue()?;
+    prepare_folder(&options.out)?;
+    let campaigns = folders
+        .iter()
+        .map(|folder| crate::assess_folder(folder))
+        .collect::<Result<Vec<_>>>()?;
+    let comparison = compare(campaigns, baseline, options.allow_mixed)?;
+    write_all(&options.out, &outputs(&comparison, issued)?)?;
+    if !options.quiet {
+        for one in &comparison.campaigns {
+            let notices = one.notices.iter();
+            notices.for_each(|notice| print_note(&format!("{}: {notice}", one.campaign.name)));
+        }
+        print(&describe(&comparison))?;
+        let file = options.out.join(format!("{NAME}.pdf"));
+        print(&format!("\n{}\n", file.display()))?;
+    }
+    Ok(0)
+}
+
+const HEADER: [(&str, Align); 9] = [
+    ("", Align::Left),
+    ("cooker", Align::Left),
+    ("Ps(50), W (95 %)", Align::Left),
+    ("a, W", Align::Right),
+    ("b, W/K", Align::Right),
+    ("R²", Align::Right),
+    ("used", Align::Right),
+    ("days", Align::Right),
+    ("conformity", Align::Left),
+];
+
+fn describe(comparison: &Comparison) -> String {
+    let mut names = names(&comparison.campaigns);
+    for (name, one) in names.iter_mut().zip(&comparison.campaigns) {
+        if one.campaign.demonstration {
+            *name += " (invented)";
+        }
+    }
+    let rows: Vec<[String; 9]> = rating_table(comparison, &names)
+        .rows
+        .into_iter()
+        .filter_map(|row| row.try_into().ok())
+        .collect();
+    let mut text = table(HEADER, &rows);
+    text.push('\n');
+    for pair in &comparison.pairs {
+        text += &verdict(comparison, pair, &names);
+        text.push('\n');
+    }
+    text
+}

@@ -1,0 +1,169 @@
+//! What can be compared with what.
+
+use std::path::PathBuf;
+
+use crate::campaign::find::{campaign_name, find_each, real_path, refuse_same_names};
+use crate::error::{Error, Problem, Problems, Result};
+use crate::procedure::{Assessment, Run};
+use crate::units::counted;
+
+/// Fewest and most campaigns of a comparison.
+pub const COUNT: std::ops::RangeInclusive<usize> = 2..=20;
+
+/// The campaign folders to compare.
+///
+/// # Errors
+/// [`Error::Usage`] for fewer than two or more than twenty, for one named twice, and for
+/// two of one name.
+pub fn folders(paths: &[PathBuf]) -> Result<Vec<PathBuf>> {
+    let folders = find_each(paths)?;
+    let mut problems = Problems::default();
+    for (index, folder) in folders.iter().enumerate() {
+        let is_same = |other: &PathBuf| real_path(other) == real_path(folder);
+        if folders[..index].iter().any(is_same) {
+            let problem = Problem::at(folder, "is named twice: a campaign is compared with itself");
+            problems.push(problem.hint("name each campaign once"));
+        }
+    }
+    if !problems.is_empty() {
+        return Err(Error::Usage(problems));
+    }
+    if !COUNT.contains(&folders.len()) {
+        let what = format!(
+            "{} found, a comparison takes {} to {}",
+            counted(folders.len(), "campaign"),
+            COUNT.start(),
+            COUNT.end()
+        );
+        let place = folders.first().cloned().unwrap_or_default();
+        let hint = "name the campaign folders that are to be compared";
+        return Err(Error::Usage(Problem::at(&place, what).hint(hint).into()));
+    }
+    refuse_same_names(
+        &folders,
+        "campaigns are told apart by the name of their folder: rename one",
+    )?;
+    Ok(folders)
+}
+
+/// The campaign that `--baseline` names, by its folder's name or its path.
+///
+/// # Errors
+/// [`Error::Usage`] if it is none of those compared.
+pub fn baseline(folders: &[PathBuf], named: &std::path::Path) -> Result<usize> {
+    let is_named = |folder: &PathBuf| {
+        campaign_name(folder).as_str() == named.as_os_str() || real_path(folder) == real_path(named)
+    };
+    folders.iter().position(is_named).ok_or_else(|| {
+        let names: Vec<String> = folders.iter().map(|folder| campaign_name(folder)).collect();
+        let problem = Problem::at(named, "is none of the campaigns compared");
+        Error::Usage(
+            problem
+                .hint(format!("name one of {}", names.join(", ")))
+                .into(),
+        )
+    })
+}
+
+/// Refuses campaigns without a rating, and two that rest on the same readings.
+///
+/// # Errors
+/// [`Error::Usage`] with each of them.
+pub fn refuse_incomparable(campaigns: &[Assessment]) -> Result<()> {
+    let mut problems = Problems::default();
+    for (index, one) in campaigns.iter().enumerate() {
+        if one.rating.is_none() {
+            let what = "has no rating: no line can be fitted through its used intervals";
+            let hint = format!(
+                "see what is missing with: simmerline check {}; or leave it out of the comparison",
+                one.campaign.name
+            );
+            problems.push(Problem::at(&one.campaign.file, what).hint(hint));
+        }
+        for other in &campaigns[..index] {
+            if let Some(run) = common_run(one, other) {
+                let what = format!(
+                    "holds the readings of \"{}\" that {} holds too",
+                    run.plan.label, other.campaign.name
+                );
+                let hint = "a campaign is compared with itself, or a log was copied into the wrong one: take one of them out";
+                problems.push(Problem::at(&one.campaign.file, what).hint(hint));
+            }
+        }
+    }
+    if problems.is_empty() {
+        Ok(())
+    } else {
+        Err(Error::Usage(problems))
+    }
+}
+
+/// A run of one campaign with the very readings of a run of another.
+fn common_run<'a>(one: &'a Assessment, other: &Assessment) -> Option<&'a Run> {
+    let is_same = |one: &Run, other: &Run| {
+        let (one, other) = (&one.readings.water_c, &other.readings.water_c);
+        one.value == other.value && one.time_us == other.time_us
+    };
+    one.runs
+        .iter()
+        .find(|run| other.runs.iter().any(|other| is_same(run, other)))
+}
+
+/// How the practice or the limits of each campaign differ from those of the first, in
+/// words; empty where they do not.
+pub fn departures(campaigns: &[Assessment]) -> Vec<Vec<String>> {
+    let first = &campaigns[0];
+    let of = |one: &Assessment| {
+        let mut departures = Vec::new();
+        if one.campaign.procedure != first.campaign.procedure {
+            departures.push(format!(
+                "procedure {} where the first has {}",
+                one.campaign.procedure, first.campaign.procedure
+            ));
+        }
+        let all = one.limits.rows.iter().chain(&first.limits.rows);
+        let mut keys: Vec<&str> = all
+            .map(|limit| limit.key)
+            .filter(|key| !key.is_empty())
+            .collect();
+        keys.sort_unstable();
+        keys.dedup();
+        for key in keys {
+            let (here, there) = (one.limits.get(key), first.limits.get(key));
+            let spoken = |value: Option<f64>| value.map_or("none".to_owned(), crate::units::short);
+            if here != there {
+                departures.push(format!(
+                    "{key} {} where the first has {}",
+                    spoken(here),
+                    spoken(there)
+                ));
+            }
+        }
+        departures
+    };
+    campaigns.iter().map(of).collect()
+}
+
+/// Refuses campaigns of different procedure or limits.
+///
+/// # Errors
+/// [`Error::Usage`] with each that departs from the first.
+pub fn refuse_mixed(campaigns: &[Assessment], departures: &[Vec<String>]) -> Result<()> {
+    let mut problems = Problems::default();
+    for (one, departures) in campaigns.iter().zip(departures) {
+        if !departures.is_empty() {
+            let what = format!(
+                "differs from {} in what it was tested by: {}",
+                campaigns[0].campaign.name,
+                departures.join("; ")
+            );
+            let hint = "rate both by the same limits, or compare them all the same with --allow-mixed, which the report then says";
+            problems.push(Problem::at(&one.campaign.file, what).hint(hint));
+        }
+    }
+    if problems.is_empty() {
+        Ok(())
+    } else {
+        Err(Error::Usage(problems))
+    }
+}

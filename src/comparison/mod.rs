@@ -1,0 +1,14 @@
+//! Campaigns side by side: which cooker is better, and how sure that is.
+//!
+//! [`gather`] refuses what cannot be compared, [`pair`] weighs the difference of two
+//! ratings, [`shape`] tells a change of slope from one of level, [`needed`] says how many
+//! intervals would show a difference; [`compare()`] runs them over all pairs.
+
+mod compare;
+pub mod gather;
+pub mod needed;
+pub mod pair;
+pub mod shape;
+
+pub use compare::{Comparison, compare};
+pub use pair::Pair;

@@ -1,0 +1,253 @@
+//! The difference of two ratings.
+
+use jiff::civil::Date;
+
+use super::needed::{Needed, needed};
+use super::shape::{Shape, shape};
+use crate::procedure::Assessment;
+use crate::procedure::limits::RATING_DIFFERENCE_K;
+use crate::procedure::uncertainty::budget::{Origin, coverage_factor};
+use crate::procedure::uncertainty::days::SHOWN_P;
+use crate::procedure::uncertainty::sources::Source;
+use crate::procedure::uncertainty::{Budget, RatingUncertainty};
+use crate::stats::combine::{combined, effective_freedom};
+use crate::stats::student::two_sided_p;
+use crate::units::zoned;
+
+/// Fewest days on which two cookers stand side by side that are paired.
+const FEWEST_PAIRED_DAYS: usize = 3;
+/// How far apart sites are one site, degrees: about a kilometre.
+const ONE_SITE_DEG: f64 = 0.01;
+
+/// How the scatter of a difference was evaluated.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Method {
+    /// The campaigns' own scatter and days, one beside the other.
+    Apart,
+    /// Differences day by day: what a day does to both cancels.
+    PairedByDay { days: usize },
+}
+
+/// What one source contributes to the uncertainty of a difference.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Part {
+    pub name: &'static str,
+    /// Standard uncertainty that it gives the difference, W.
+    pub of_difference_w: f64,
+    /// What it would give if the two campaigns had nothing in common, W.
+    pub apart_w: f64,
+}
+
+/// Two campaigns, the second held against the first.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Pair {
+    /// Places among the campaigns compared.
+    pub first: usize,
+    pub second: usize,
+    /// Ps(50) of the second less that of the first, W.
+    pub difference_w: f64,
+    pub method: Method,
+    /// Of scatter and days, W.
+    pub statistical_w: f64,
+    /// Of instruments, W.
+    pub common_w: f64,
+    pub combined_w: f64,
+    pub effective_freedom: f64,
+    pub coverage_factor: f64,
+    pub parts: Vec<Part>,
+    /// Probability of so large a difference if there is none.
+    pub p: f64,
+    /// The same, corrected by Holm for the number of pairs.
+    pub p_corrected: f64,
+    /// `None` where slopes cannot be told apart from scatter.
+    pub shape: Option<Shape>,
+    pub needed: Needed,
+}
+
+impl Pair {
+    /// Half-width of the 95 % interval, W.
+    pub fn expanded_w(&self) -> f64 {
+        self.coverage_factor * self.combined_w
+    }
+
+    /// The 95 % interval of the difference, W.
+    pub fn interval_w(&self) -> (f64, f64) {
+        let half_width_w = self.expanded_w();
+        (
+            self.difference_w - half_width_w,
+            self.difference_w + half_width_w,
+        )
+    }
+
+    /// Whether the difference is real, however many pairs were looked at.
+    pub fn is_shown(&self) -> bool {
+        self.p_corrected < SHOWN_P
+    }
+
+    /// Whether it would be real if this were the only pair.
+    pub fn is_shown_alone(&self) -> bool {
+        self.p < SHOWN_P
+    }
+}
+
+/// Weighs the difference of two campaigns; `p_corrected` is left as `p`.
+///
+/// Errors of one identity are one error: with signs, u² = (u_second − u_first)² for those
+/// that both share, and u_first² + u_second² for the others. Scatter and days add, unless
+/// both cookers were tested on the same days and days matter: then the differences of the
+/// days' mean residuals have what is left, with k − 1 degrees of freedom.
+///
+/// # Source
+/// JCGM 100:2008, 5.2.2 and F.1.2.3; G.4.1 for degrees of freedom.
+pub fn weigh(campaigns: &[Assessment], first: usize, second: usize) -> Option<Pair> {
+    let (one, two) = (&campaigns[first], &campaigns[second]);
+    let (sure_one, sure_two) = (one.uncertainty.as_ref()?, two.uncertainty.as_ref()?);
+    let (budget_one, budget_two) = (&sure_one.budget, &sure_two.budget);
+    let difference_w = budget_two.power_w - budget_one.power_w;
+    let paired = pair_by_day(one, two);
+    let (method, statistical_w, finite) = match paired {
+        Some((days, u_w)) => (
+            Method::PairedByDay { days },
+            u_w,
+            vec![(u_w, (days - 1) as f64)],
+        ),
+        None => {
+            let finite = [budget_one, budget_two]
+                .map(|budget| (budget.statistical_w, budget.statistical_freedom));
+            (
+                Method::Apart,
+                finite[0].0.hypot(finite[1].0),
+                finite.to_vec(),
+            )
+        }
+    };
+    let mut parts = vec![Part {
+        name: "scatter and days",
+        of_difference_w: statistical_w,
+        apart_w: budget_one.statistical_w.hypot(budget_two.statistical_w),
+    }];
+    parts.extend(instrument_parts(budget_one, budget_two));
+    let common_w = common_w(&effects(budget_one, budget_two));
+    let combined_w = statistical_w.hypot(common_w);
+    let effective = effective_freedom(combined_w, &finite);
+    let p = if combined_w > 0.0 {
+        two_sided_p(difference_w / combined_w, effective.clamp(1.0, 1e6))
+    } else {
+        f64::from(u8::from(difference_w == 0.0))
+    };
+    Some(Pair {
+        first,
+        second,
+        difference_w,
+        method,
+        statistical_w,
+        common_w,
+        combined_w,
+        effective_freedom: effective,
+        coverage_factor: coverage_factor(effective),
+        parts,
+        p,
+        p_corrected: p,
+        shape: shape(sure_one, sure_two),
+        needed: needed(&sure_one.of_line, &sure_two.of_line, common_w),
+    })
+}
+
+/// An error of one campaign, with its effect on the difference, W.
+struct Effect<'b> {
+    source: Source,
+    identity: &'b str,
+    effect_w: f64,
+}
+
+/// Errors of both campaigns in their difference.
+fn effects<'b>(one: &'b Budget, two: &'b Budget) -> Vec<Effect<'b>> {
+    let of = |budget: &'b Budget, sign: f64| {
+        budget
+            .contributions
+            .iter()
+            .filter_map(move |part| match &part.origin {
+                Origin::Common(error) => Some(Effect {
+                    source: error.source,
+                    identity: &error.identity,
+                    effect_w: sign * part.effect_w,
+                }),
+                _ => None,
+            })
+    };
+    of(one, -1.0).chain(of(two, 1.0)).collect()
+}
+
+fn common_w(effects: &[Effect<'_>]) -> f64 {
+    let sizes: Vec<f64> = effects.iter().map(|effect| effect.effect_w).collect();
+    let correlation =
+        |i: usize, j: usize| f64::from(u8::from(effects[i].identity == effects[j].identity));
+    combined(&sizes, correlation)
+}
+
+fn instrument_parts(one: &Budget, two: &Budget) -> Vec<Part> {
+    let mut parts: Vec<Part> = Vec::new();
+    let all = effects(one, two);
+    for effect in &all {
+        if parts.iter().any(|part| part.name == effect.source.name()) {
+            continue;
+        }
+        let (mut alike, mut apart_w) = (Vec::new(), 0.0_f64);
+        for other in all.iter().filter(|other| other.source == effect.source) {
+            apart_w = apart_w.hypot(other.effect_w);
+            alike.push(Effect { ..*other });
+        }
+        parts.push(Part {
+            name: effect.source.name(),
+            of_difference_w: common_w(&alike),
+            apart_w,
+        });
+    }
+    parts
+}
+
+/// Standard uncertainty of scatter and days, W, from the differences day by day; `None`
+/// unless both were tested on the same days at one site, and days matter to one of them.
+///
+/// s² is the variance of the differences r_2j − r_1j of the days' mean residuals, and
+/// u² = s²·(B_1 + B_2)/2 with the sums B of the squared weights of days in either line.
+fn pair_by_day(one: &Assessment, two: &Assessment) -> Option<(usize, f64)> {
+    let (sure_one, sure_two) = (one.uncertainty.as_ref()?, two.uncertainty.as_ref()?);
+    let sites = (&one.campaign.site, &two.campaign.site);
+    let is_one_site = (sites.0.latitude_deg - sites.1.latitude_deg).abs() < ONE_SITE_DEG
+        && (sites.0.longitude_deg - sites.1.longitude_deg).abs() < ONE_SITE_DEG;
+    let days_matter = sure_one.of_line.days.is_honoured() || sure_two.of_line.days.is_honoured();
+    let dates = one.used_dates();
+    let is_paired = is_one_site && days_matter && dates == two.used_dates();
+    if !is_paired || dates.len() < FEWEST_PAIRED_DAYS {
+        return None;
+    }
+    let differences: Vec<f64> = dates
+        .iter()
+        .map(|&date| mean_residual_w(two, sure_two, date) - mean_residual_w(one, sure_one, date))
+        .collect();
+    let count = differences.len() as f64;
+    let mean = differences.iter().sum::<f64>() / count;
+    let squares: f64 = differences.iter().map(|d| (d - mean).powi(2)).sum();
+    let weight = [sure_one, sure_two].map(|sure| {
+        let of_line = &sure.of_line;
+        of_line
+            .days
+            .weight_of_days(&of_line.line, RATING_DIFFERENCE_K)
+    });
+    let variance = squares / (count - 1.0) * (weight[0] + weight[1]) / 2.0;
+    Some((differences.len(), variance.sqrt()))
+}
+
+/// Mean of a day's residuals about the campaign's line, W.
+fn mean_residual_w(campaign: &Assessment, sure: &RatingUncertainty, date: Date) -> f64 {
+    let zone = &campaign.campaign.site.time_zone;
+    let line = &sure.of_line.line;
+    let residuals: Vec<f64> = campaign
+        .used()
+        .filter(|interval| zoned(interval.start_us, zone).date() == date)
+        .filter_map(|interval| interval.point())
+        .map(|(difference_k, power_w)| power_w - line.predict(difference_k))
+        .collect();
+    residuals.iter().sum::<f64>() / residuals.len() as f64
+}

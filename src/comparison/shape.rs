@@ -1,0 +1,100 @@
+//! Whether two lines differ in slope, in level, or in both.
+
+use crate::procedure::uncertainty::RatingUncertainty;
+use crate::procedure::uncertainty::days::SHOWN_P;
+use crate::stats::combine::effective_freedom;
+use crate::stats::groups::{
+    FTest, Sums, compare_nested, one_line, overall, parallel_lines, slope_by_set,
+};
+use crate::stats::student::two_sided_p;
+
+/// What the data show of two lines.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Shape {
+    /// Slope of the second less that of the first, W/K.
+    pub slope_difference_w_per_k: f64,
+    /// Intercept of the second less that of the first, W.
+    pub intercept_difference_w: f64,
+    /// Same slope?
+    pub slopes: FTest,
+    /// Probability of intercepts so far apart if they are one; with one slope for both
+    /// where the slopes do not differ, else with a slope for each.
+    pub intercepts_p: f64,
+    /// Days, and not intervals, are what is independent.
+    pub by_days: bool,
+}
+
+impl Shape {
+    /// Whether the slopes differ: losses, as by insulation.
+    pub fn slopes_differ(&self) -> bool {
+        self.slopes.p < SHOWN_P
+    }
+
+    /// Whether the intercepts differ: sunlight taken in, as by optics.
+    pub fn intercepts_differ(&self) -> bool {
+        self.intercepts_p < SHOWN_P
+    }
+}
+
+/// Analysis of covariance of two lines.
+///
+/// Slopes: lines with a slope each against parallel ones. Intercepts: parallel lines
+/// against one, or, where slopes differ, the difference at Td = 0 by Student's t. Where
+/// days matter to either, every day has an intercept of its own, and intercepts of
+/// campaigns are held against the spread of days. Instruments are not in it. `None`
+/// where there is no scatter or no freedom to test with.
+///
+/// # Source
+/// Analysis of covariance, as in any text on linear models.
+pub fn shape(one: &RatingUncertainty, two: &RatingUncertainty) -> Option<Shape> {
+    let (line_one, line_two) = (&one.of_line, &two.of_line);
+    let by_days = line_one.days.is_honoured() || line_two.days.is_honoured();
+    let (days_one, days_two) = (&line_one.days.days, &line_two.days.days);
+    let whole = [overall(days_one), overall(days_two)];
+    let slopes = if by_days {
+        let all: Vec<Sums> = [days_one.as_slice(), days_two].concat();
+        compare_nested(parallel_lines(&all)?, slope_by_set(&[days_one, days_two])?)?
+    } else {
+        let each = slope_by_set(&[&whole[..1], &whole[1..]])?;
+        compare_nested(parallel_lines(&whole)?, each)?
+    };
+    let intercepts_p = if slopes.p < SHOWN_P {
+        at_zero_p(one, two)
+    } else if by_days {
+        let all: Vec<Sums> = [days_one.as_slice(), days_two].concat();
+        let campaigns = parallel_lines(&whole)?;
+        let (one_line, by_day) = (one_line(&whole)?, parallel_lines(&all)?);
+        let of_days = all.len().checked_sub(2).filter(|days| *days > 0)?;
+        let between = crate::stats::groups::Fit {
+            residual_squares: (campaigns.residual_squares - by_day.residual_squares).max(0.0),
+            freedom: of_days,
+            ..campaigns
+        };
+        FTest::new(
+            one_line.residual_squares - campaigns.residual_squares,
+            1,
+            between,
+        )?
+        .p
+    } else {
+        compare_nested(one_line(&whole)?, parallel_lines(&whole)?)?.p
+    };
+    Some(Shape {
+        slope_difference_w_per_k: line_two.line.slope - line_one.line.slope,
+        intercept_difference_w: line_two.line.intercept - line_one.line.intercept,
+        slopes,
+        intercepts_p,
+        by_days,
+    })
+}
+
+/// Probability of intercepts so far apart, from scatter and days of either line at Td = 0.
+fn at_zero_p(one: &RatingUncertainty, two: &RatingUncertainty) -> f64 {
+    let budgets = [one, two].map(|sure| sure.of_line.at(0.0));
+    let u_w = budgets[0].statistical_w.hypot(budgets[1].statistical_w);
+    let finite = budgets
+        .each_ref()
+        .map(|budget| (budget.statistical_w, budget.statistical_freedom));
+    let difference_w = budgets[1].power_w - budgets[0].power_w;
+    two_sided_p(difference_w / u_w, effective_freedom(u_w, &finite).max(1.0))
+}

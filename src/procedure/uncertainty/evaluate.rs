@@ -1,0 +1,158 @@
+//! How sure the rating of a campaign is.
+
+use jiff::tz::TimeZone;
+
+use super::budget::{Budget, LineUncertainty, ReadingNoise};
+use super::days::{DayEffect, Points};
+use super::outlook::Outlook;
+use super::sources::{Origin, common_errors};
+use super::step::step_seen_k;
+use super::trials::{MonteCarlo, draw};
+use crate::campaign::Campaign;
+use crate::campaign::model::Target;
+use crate::procedure::intervals::Interval;
+use crate::procedure::limits::RATING_DIFFERENCE_K;
+use crate::procedure::run::Run;
+use crate::stats::influence::influences;
+use crate::stats::line::Line;
+use crate::units::zoned;
+
+/// Cook's distance, times the number of intervals, from which an interval stands out.
+///
+/// # Source
+/// Bollen and Jackman 1990, from memory.
+const STANDS_OUT: f64 = 4.0;
+
+/// How sure Ps(50) is.
+#[derive(Debug, Clone, PartialEq)]
+pub struct RatingUncertainty {
+    /// Anywhere along the line.
+    pub of_line: LineUncertainty,
+    /// At 50 K.
+    pub budget: Budget,
+    /// `None` where nothing is uncertain.
+    pub monte_carlo: Option<MonteCarlo>,
+    /// Intervals that stand out, most influential first.
+    pub influential: Vec<Influential>,
+    /// The expanded uncertainty aimed at, W, and what it takes.
+    pub target: Option<(f64, Outlook)>,
+}
+
+/// An interval that moves the rating more than others do.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Influential {
+    /// Its place among all intervals of the campaign.
+    pub interval: usize,
+    pub cooks_distance: f64,
+    /// Ps(50) without it, W.
+    pub ps50_without_w: f64,
+}
+
+impl RatingUncertainty {
+    /// Sources whose standard uncertainty the campaign file does not state.
+    pub fn not_stated(&self) -> Vec<&'static str> {
+        let errors = self.of_line.common.iter();
+        errors
+            .filter(|error| matches!(error.origin, Origin::Class(_) | Origin::Assumed(_)))
+            .map(|error| error.source.name())
+            .collect()
+    }
+
+    /// Sources for which neither uncertainty nor class is given.
+    pub fn assumed(&self) -> Vec<(&'static str, &'static str)> {
+        let errors = self.of_line.common.iter();
+        errors
+            .filter_map(|error| match error.origin {
+                Origin::Assumed(class) => Some((error.source.name(), class.name)),
+                _ => None,
+            })
+            .collect()
+    }
+}
+
+/// Evaluates the uncertainty of a campaign's line.
+pub fn evaluate(
+    campaign: &Campaign,
+    runs: &[Run],
+    intervals: &[Interval],
+    line: &Line,
+) -> RatingUncertainty {
+    let on_line: Vec<(usize, &Interval)> = intervals
+        .iter()
+        .enumerate()
+        .filter(|(_, interval)| interval.is_on_line())
+        .collect();
+    let weighed: Vec<(&Interval, f64)> = on_line
+        .iter()
+        .map(|(_, interval)| (*interval, runs[interval.run].plan.water_kg))
+        .collect();
+    let points = points_of(&weighed, &campaign.site.time_zone);
+    let of_line = LineUncertainty {
+        line: *line,
+        days: DayEffect::weigh(line, &points),
+        common: common_errors(&campaign.instruments, &campaign.file.to_string_lossy()),
+        reading: ReadingNoise::of(&weighed, &campaign.instruments, step_seen_k(runs)),
+    };
+    let budget = of_line.at(RATING_DIFFERENCE_K);
+    let target = campaign.target.map(|target| {
+        let target_w = match target {
+            Target::Watts(watts) => watts,
+            Target::Fraction(fraction) => fraction * budget.power_w.abs(),
+        };
+        (target_w, of_line.outlook(target_w, RATING_DIFFERENCE_K))
+    });
+    RatingUncertainty {
+        monte_carlo: draw(&of_line, &budget, &weighed, &points.day),
+        influential: influential(line, &points, &on_line),
+        budget,
+        target,
+        of_line,
+    }
+}
+
+/// The points of some intervals, in their order, with their local dates as days.
+pub fn points_of(intervals: &[(&Interval, f64)], zone: &TimeZone) -> Points {
+    let mut points = Points::default();
+    let mut dates = Vec::new();
+    let mut before: Option<&Interval> = None;
+    for (interval, _) in intervals {
+        let Some((difference_k, power_w)) = interval.point() else {
+            continue;
+        };
+        let date = zoned(interval.start_us, zone).date();
+        let day = dates.iter().position(|known| *known == date);
+        points.day.push(day.unwrap_or_else(|| {
+            dates.push(date);
+            dates.len() - 1
+        }));
+        points.difference_k.push(difference_k);
+        points.power_w.push(power_w);
+        let follows = before
+            .is_some_and(|before| before.run == interval.run && before.end_us == interval.start_us);
+        points.follows.push(follows);
+        before = Some(*interval);
+    }
+    points
+}
+
+fn influential(line: &Line, points: &Points, on_line: &[(usize, &Interval)]) -> Vec<Influential> {
+    let all = influences(
+        line,
+        &points.difference_k,
+        &points.power_w,
+        RATING_DIFFERENCE_K,
+    );
+    let ps50_w = line.predict(RATING_DIFFERENCE_K);
+    let mut standing_out: Vec<Influential> = all
+        .into_iter()
+        .zip(on_line)
+        .filter(|(influence, _)| influence.distance * line.points as f64 > STANDS_OUT)
+        .map(|(influence, (interval, _))| Influential {
+            interval: *interval,
+            cooks_distance: influence.distance,
+            ps50_without_w: ps50_w - influence.shift,
+        })
+        .collect();
+    standing_out.sort_by(|one, two| two.cooks_distance.total_cmp(&one.cooks_distance));
+    standing_out
+}

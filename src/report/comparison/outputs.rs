@@ -1,0 +1,50 @@
+//! The files of a comparison, put together.
+
+use jiff::Timestamp;
+
+use super::comparison_csv::comparison_csv;
+use super::comparison_json::ComparisonFile;
+use super::words::build;
+use crate::comparison::Comparison;
+use crate::error::Result;
+use crate::report::document::{self, Asset, COMPARISON};
+use crate::report::figures::compared_lines::draw_lines;
+use crate::report::files::Output;
+use crate::report::outputs::refuse_missing_characters;
+
+/// Name of every file of a comparison, before its ending.
+pub const NAME: &str = "comparison";
+
+/// Every output; `issued` is the time of issue.
+///
+/// # Errors
+/// [`crate::error::Error::Campaign`] for a character that the report's fonts lack, and
+/// [`crate::error::Error::Internal`] if an output cannot be made.
+pub fn outputs(comparison: &Comparison, issued: Timestamp) -> Result<Vec<Output>> {
+    let report = build(comparison, issued);
+    let campaigns: Vec<_> = comparison
+        .campaigns
+        .iter()
+        .map(|one| &one.campaign)
+        .collect();
+    refuse_missing_characters(&campaigns, &report)?;
+    let lines = Asset {
+        name: report.figure.file.clone(),
+        bytes: draw_lines(comparison)?.into_bytes(),
+    };
+    let output = |ending: &str, bytes: Vec<u8>| Output {
+        name: format!("{NAME}.{ending}"),
+        bytes,
+    };
+    Ok(vec![
+        output(
+            "pdf",
+            document::typeset(COMPARISON, &report, vec![lines], issued)?,
+        ),
+        output(
+            "json",
+            ComparisonFile::new(comparison).to_text()?.into_bytes(),
+        ),
+        output("csv", comparison_csv(comparison)?.into_bytes()),
+    ])
+}
