@@ -16,7 +16,11 @@ fn report_writes_three_files_and_prints_the_table_alone() {
             .starts_with(b"%PDF-")
     );
     // A pipe shows no progress bar; the campaign states no uncertainty.
-    assert!(ended.err.starts_with("note: mallee: uncertainty not stated"));
+    assert!(
+        ended
+            .err
+            .starts_with("note: mallee: uncertainty not stated")
+    );
     assert_eq!(ended.err.lines().count(), 1, "{}", ended.err);
     let rating = bench.rating("mallee");
     assert_eq!(rating["schema"], "simmerline.rating/1");

@@ -5,5 +5,6 @@ mod bad_campaign;
 mod bad_log;
 mod bench;
 mod commands;
+mod compare;
 mod odd_log;
 mod paths;

@@ -5,8 +5,10 @@
 
 mod boiling_point;
 mod data;
+mod gum_budgets;
 mod gum_h3;
 mod heating;
+mod jcgm_101;
 mod lumped_heating;
 mod montgomery_runger;
 mod nist_strd_norris;
@@ -14,6 +16,7 @@ mod reference_campaigns;
 mod sha256;
 mod solar_time;
 mod specific_heat;
+mod statistics;
 mod student_t;
 mod three_intervals_by_hand;
 mod uncertainty;

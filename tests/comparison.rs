@@ -1,0 +1,138 @@
+//! Comparisons of invented campaigns: what must hold whatever the numbers are.
+
+use std::path::Path;
+
+use simmerline::comparison::pair::{Method, Pair};
+use simmerline::comparison::{Comparison, compare};
+use simmerline::procedure::Assessment;
+
+fn rated(name: &str) -> Assessment {
+    let samples = Path::new(env!("CARGO_MANIFEST_DIR")).join("sample-runs");
+    simmerline::assess_folder(&samples.join(name)).unwrap()
+}
+
+fn of(names: &[&str], baseline: Option<usize>) -> Comparison {
+    let campaigns = names.iter().map(|name| rated(name)).collect();
+    compare(campaigns, baseline, true).unwrap()
+}
+
+fn part<'p>(pair: &'p Pair, name: &str) -> &'p simmerline::comparison::pair::Part {
+    pair.parts.iter().find(|part| part.name == name).unwrap()
+}
+
+#[test]
+fn the_other_order_gives_the_other_sign_and_nothing_else() {
+    let there = &of(&["open-dish", "open-dish-skirt"], None).pairs[0];
+    let back = &of(&["open-dish-skirt", "open-dish"], None).pairs[0];
+    assert!((there.difference_w + back.difference_w).abs() < 1e-9);
+    assert!((there.combined_w - back.combined_w).abs() < 1e-9);
+    assert!((there.p - back.p).abs() < 1e-9);
+    let (there, back) = (there.shape.unwrap(), back.shape.unwrap());
+    assert!((there.slopes.p - back.slopes.p).abs() < 1e-9);
+    assert!((there.intercepts_p - back.intercepts_p).abs() < 1e-9);
+}
+
+#[test]
+fn what_one_instrument_reads_wrong_cancels_but_for_the_difference() {
+    // By hand: one pyranometer of 2.5 % leaves 0.025·|D|, two leave 0.025·√(A² + B²).
+    let shared = of(&["open-dish", "open-dish-skirt"], None);
+    let pair = &shared.pairs[0];
+    let irradiance = part(pair, "irradiance");
+    assert!((irradiance.of_difference_w - 0.025 * pair.difference_w.abs()).abs() < 1e-9);
+    let rating = |place: usize| shared.campaigns[place].rating.unwrap().ps50_w;
+    let apart_w = 0.025 * rating(0).hypot(rating(1));
+    assert!((irradiance.apart_w - apart_w).abs() < 1e-9);
+    let mut stranger = rated("open-dish-skirt");
+    for error in stranger
+        .uncertainty
+        .iter_mut()
+        .flat_map(|sure| &mut sure.budget.contributions)
+    {
+        use simmerline::procedure::uncertainty::budget::Origin;
+        if let Origin::Common(error) = &mut error.origin {
+            error.identity += " of another";
+        }
+    }
+    let apart = compare(vec![rated("open-dish"), stranger], None, false).unwrap();
+    let irradiance = part(&apart.pairs[0], "irradiance");
+    assert!((irradiance.of_difference_w - apart_w).abs() < 1e-9);
+    assert!(apart.pairs[0].combined_w > pair.combined_w);
+}
+
+#[test]
+fn intervals_p_values_and_holm_agree_with_each_other() {
+    let all = of(
+        &[
+            "open-dish",
+            "open-dish-skirt",
+            "box",
+            "box-autumn",
+            "tube-area-slip",
+        ],
+        None,
+    );
+    assert_eq!(all.pairs.len(), 10);
+    for pair in &all.pairs {
+        let (lower_w, upper_w) = pair.interval_w();
+        let excludes_zero = lower_w > 0.0 || upper_w < 0.0;
+        // Degrees of freedom are rounded down for the interval, so it is the wider of the two.
+        assert!(!excludes_zero || pair.p < 0.05, "{pair:?}");
+        assert!(pair.p_corrected >= pair.p && pair.p_corrected <= 1.0);
+        assert_eq!(pair.method, Method::Apart);
+    }
+}
+
+#[test]
+fn cookers_side_by_side_on_the_same_days_are_paired_by_day() {
+    // The same dish twice, the second one's power a tenth higher: what days do to it is in
+    // both, so their differences scatter by a tenth of what the days do.
+    let one = rated("open-dish");
+    let mut two = rated("open-dish");
+    for interval in &mut two.intervals {
+        interval.standardised_power_w = interval.standardised_power_w.map(|power_w| 1.1 * power_w);
+    }
+    for run in &mut two.runs {
+        for value in &mut run.readings.water_c.value {
+            *value += 0.001;
+        }
+    }
+    let points: (Vec<f64>, Vec<f64>) = two.used().filter_map(|interval| interval.point()).unzip();
+    let line = simmerline::stats::line::fit_line(&points.0, &points.1).unwrap();
+    two.uncertainty = Some(simmerline::procedure::uncertainty::evaluate(
+        &two.campaign,
+        &two.runs,
+        &two.intervals,
+        &line,
+    ));
+    let pair = &compare(vec![one, two], None, false).unwrap().pairs[0];
+    assert_eq!(pair.method, Method::PairedByDay { days: 4 });
+    let scatter = part(pair, "scatter and days");
+    assert!(
+        scatter.of_difference_w < 0.12 * scatter.apart_w,
+        "{scatter:?}"
+    );
+    assert!(pair.is_shown());
+}
+
+#[test]
+fn a_baseline_stands_first_in_every_pair() {
+    let all = of(&["open-dish", "open-dish-skirt", "box"], Some(2));
+    let places: Vec<(usize, usize)> = all
+        .pairs
+        .iter()
+        .map(|pair| (pair.first, pair.second))
+        .collect();
+    assert_eq!(places, [(2, 0), (2, 1)]);
+}
+
+#[test]
+fn more_intervals_are_asked_for_only_where_they_would_help() {
+    let all = of(&["box", "box-autumn"], None);
+    let needed = all.pairs[0].needed;
+    assert!(needed.sought_w > 0.0);
+    // These two boxes were tested with instruments that nobody says are the same.
+    assert!(
+        needed.intervals_each.is_none_or(|more| more > 0),
+        "{needed:?}"
+    );
+}
