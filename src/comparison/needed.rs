@@ -2,10 +2,10 @@
 
 use crate::procedure::limits::RATING_DIFFERENCE_K;
 use crate::procedure::uncertainty::LineUncertainty;
+use crate::procedure::uncertainty::budget::coverage_factor;
 use crate::procedure::uncertainty::outlook::MOST_INTERVALS;
 use crate::stats::combine::effective_freedom;
-use crate::stats::line::COVERAGE;
-use crate::stats::student::{quantile_t, two_sided_t};
+use crate::stats::student::quantile_t;
 
 /// The difference that is sought, as a share of the first campaign's Ps(50).
 const SOUGHT_SHARE: f64 = 0.1;
@@ -34,8 +34,8 @@ pub fn needed(one: &LineUncertainty, two: &LineUncertainty, common_w: f64) -> Ne
         let statistical_w = finite[0].0.hypot(finite[1].0);
         let combined_w = statistical_w.hypot(common_w);
         let effective = effective_freedom(combined_w, &finite);
-        let freedom = effective.clamp(1.0, MOST_FREEDOM) as usize;
-        let t = two_sided_t(COVERAGE, freedom) + quantile_t(POWER, freedom);
+        let freedom = effective.clamp(1.0, MOST_FREEDOM);
+        let t = coverage_factor(freedom) + quantile_t(POWER, freedom);
         t * combined_w <= sought_w
     };
     Needed {

@@ -17,10 +17,10 @@ pub fn two_sided_t(coverage: f64, degrees_of_freedom: usize) -> f64 {
     distribution(degrees_of_freedom as f64).inverse_cdf((1.0 + coverage) / 2.0)
 }
 
-/// Value that Student's t stays below with a probability (0 to 1, exclusive), with
-/// `degrees_of_freedom` ≥ 1.
-pub fn quantile_t(probability: f64, degrees_of_freedom: usize) -> f64 {
-    distribution(degrees_of_freedom as f64).inverse_cdf(probability)
+/// Value that Student's t stays below with a probability (0 to 1, exclusive);
+/// `degrees_of_freedom` ≥ 1 may be a fraction.
+pub fn quantile_t(probability: f64, degrees_of_freedom: f64) -> f64 {
+    distribution(degrees_of_freedom).inverse_cdf(probability)
 }
 
 /// Probability that Student's t lies at least as far from zero, on either side, as `t`;

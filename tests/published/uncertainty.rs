@@ -11,7 +11,7 @@
 //! ```
 //!
 //! Sources, clause numbers and printed values from memory: JCGM 100:2008, G.4.1
-//! (Welch–Satterthwaite) and G.6.4 (degrees of freedom rounded down); Abramowitz and
+//! (Welch–Satterthwaite) and G.6.4 (degrees of freedom that are not whole); Abramowitz and
 //! Stegun, Handbook of Mathematical Functions, 26.7.3 to 26.7.5 (Student's t).
 
 use simmerline::campaign::model::{Instrument, Instruments, Uncertainty};
@@ -21,7 +21,7 @@ use simmerline::procedure::uncertainty::{Budget, LineUncertainty, sources};
 use simmerline::stats::combine::{combined, effective_freedom};
 use simmerline::stats::groups::Sums;
 use simmerline::stats::line::{Line, fit_line};
-use simmerline::stats::student::two_sided_t;
+use simmerline::stats::student::{two_sided_p, two_sided_t};
 
 use crate::data::{assert_absolute, assert_relative};
 
@@ -204,18 +204,16 @@ fn each_instrument_adds_what_it_does_by_hand() {
 #[test]
 fn combined_and_expanded_uncertainty_are_those_by_hand() {
     // u_c² = 1 + 5.76 + 0.16 + 1 + 1 = 8.92 W², u_c = 2.986 636 905 W.
-    // ν_eff = 8.92²/(1⁴/6) = 6·79.5664 = 477.3984, rounded down to 477.
-    // k by 26.7.5, in z = 1.959 963 985 and 1/477: z + (z³ + z)/(4ν)
-    // + (5z⁵ + 16z³ + 3z)/(96ν²) + … = 1.964 949 728. U = u_c·k = 5.868 591 373 W.
+    // ν_eff = 8.92²/(1⁴/6) = 6·79.5664 = 477.3984.
+    // k by scipy 1.17.1, t.ppf(0.975, 477.3984) = 1.964 945 557, of which 26.7.5 gives the
+    // same in z = 1.959 963 985. U = u_c·k = 5.868 578 916 W.
     // Tolerance: half of the last digit written here, and of both factors in U.
     let budget = draw_up(&by_hand(), &four_instruments());
     assert_absolute("u_c", budget.combined_w, 2.986_636_905, 0.51e-9);
     let found = budget.effective_freedom;
     assert_relative("ν_eff", found, 477.398_4, 10.0 * ROUNDING);
-    assert_absolute("k", budget.coverage_factor, 1.964_949_728, 0.51e-9);
-    assert_absolute("U", budget.expanded_w(), 5.868_591_373, 3e-9);
-    let covered = coverage(budget.coverage_factor, 477);
-    assert_absolute("coverage of k", covered, 0.95, QUANTILE);
+    assert_absolute("k", budget.coverage_factor, 1.964_945_557, 1e-9);
+    assert_absolute("U", budget.expanded_w(), 5.868_578_916, 3e-9);
 }
 
 #[test]
@@ -254,19 +252,19 @@ fn what_is_not_stated_is_assumed_to_be_the_most_cautious_class() {
 }
 
 #[test]
-fn degrees_of_freedom_are_rounded_down() {
+fn degrees_of_freedom_need_not_be_whole() {
     // The water's temperature alone, 0.29 K: u_c² = 1 + (0.29·2)² = 1.3364 W²,
-    // ν_eff = 6·1.3364² = 10.715 790, of which 10 count (to the nearest it were 11):
-    // k = 2.228 138 852, row 10 of student_t.csv, which has nine decimals.
+    // ν_eff = 6·1.3364² = 10.715 790; k by scipy 1.17.1, t.ppf(0.975, 10.71579), lies
+    // between rows 10 and 11 of student_t.csv.
     let instruments = Instruments {
         water_temperature: stated(Uncertainty::Kelvin(0.29)),
         ..no_instruments()
     };
     let budget = draw_up(&by_hand(), &instruments);
-    let found = budget.effective_freedom;
-    assert_absolute("ν_eff", found, 10.715_790, 0.51e-6);
-    assert_absolute("k", budget.coverage_factor, 2.228_138_852, QUANTILE);
+    assert_absolute("ν_eff", budget.effective_freedom, 10.715_790, 0.51e-6);
+    assert_absolute("k", budget.coverage_factor, 2.208_128_365, 1e-7);
     assert_absolute("coverage", coverage(2.228_138_852, 10), 0.95, QUANTILE);
+    assert!(budget.coverage_factor < 2.228_138_852);
 }
 
 #[test]
@@ -315,8 +313,8 @@ fn degrees_of_freedom_agree_with_the_formula_for_any_mix_of_instruments() {
                 let found = budget.effective_freedom;
                 let what = format!("{scatter}, {irradiance:?}, {water_k:?}");
                 assert_relative(&what, found, expected, 1.3e-6);
-                let covered = coverage(budget.coverage_factor, found as u32);
-                assert_absolute(&what, covered, 0.95, QUANTILE);
+                let left_out = two_sided_p(budget.coverage_factor, found);
+                assert_absolute(&what, left_out, 0.05, QUANTILE);
             }
         }
     }
@@ -333,17 +331,17 @@ fn without_instruments_the_budget_is_the_regressions_own_interval() {
 }
 
 #[test]
-fn without_instruments_no_degree_of_freedom_is_lost_to_rounding() {
-    // (u_c/u_A)⁴ is 1; a last digit too little would be rounded down to n − 3.
+fn without_instruments_no_degree_of_freedom_is_lost() {
+    // (u_c/u_A)⁴ is 1.
     for step in 1..2000 {
         let scatter = f64::from(step) * 0.0137;
         let line = line_of(180.0 - scatter, -2.0 + scatter / 77.0, scatter);
         let budget = draw_up(&line, &no_instruments());
         let half_width_w = line.confidence(50.0).half_width();
         let what = format!("scatter {scatter}");
-        assert_relative(&what, budget.coverage_factor, line.t(), ROUNDING);
+        assert_relative(&what, budget.coverage_factor, line.t(), QUANTILE);
         // Half of a difference of two numbers near 80 W.
-        assert_absolute(&what, budget.expanded_w(), half_width_w, 80.0 * ROUNDING);
+        assert_absolute(&what, budget.expanded_w(), half_width_w, 80.0 * QUANTILE);
     }
 }
 

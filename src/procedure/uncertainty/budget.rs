@@ -9,7 +9,7 @@ use crate::procedure::intervals::Interval;
 use crate::procedure::limits::STANDARD_IRRADIANCE_W_M2;
 use crate::stats::combine::{combined, effective_freedom};
 use crate::stats::line::{COVERAGE, Line};
-use crate::stats::student::two_sided_t;
+use crate::stats::student::quantile_t;
 
 /// Degrees of freedom beyond which Student's t is the normal distribution.
 const MOST_FREEDOM: f64 = 1e4;
@@ -120,12 +120,13 @@ impl Budget {
     }
 }
 
-/// Student's t for 95 % and degrees of freedom rounded down.
+/// Student's t for 95 % and degrees of freedom that need not be whole.
 ///
 /// # Source
-/// JCGM 100:2008, G.6.4.
+/// JCGM 100:2008, G.6.4, which lets one interpolate or round down. Rounded down, k would
+/// leap from 4.3 to 12.7 where 2 degrees of freedom are passed.
 pub fn coverage_factor(freedom: f64) -> f64 {
-    two_sided_t(COVERAGE, freedom.clamp(1.0, MOST_FREEDOM) as usize)
+    quantile_t((1.0 + COVERAGE) / 2.0, freedom.clamp(1.0, MOST_FREEDOM))
 }
 
 impl LineUncertainty {

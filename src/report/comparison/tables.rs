@@ -137,9 +137,7 @@ fn spoken_heating(time: Option<TimeRange>) -> String {
     let Some(time) = time else {
         return "does not get there".to_owned();
     };
-    let longest = time
-        .longest_s
-        .map_or("never".to_owned(), |longest_s| spoken_duration(longest_s));
+    let longest = time.longest_s.map_or("never".to_owned(), spoken_duration);
     format!(
         "{} ({} – {longest})",
         spoken_duration(time.best_s),

@@ -14,6 +14,8 @@ use crate::units::{counted, listed, range, spoken_date};
 
 /// Pairs that page one has a sentence for.
 const SENTENCES: usize = 6;
+/// Days below which the spread of days is hardly known.
+const FEW_DAYS: usize = 3;
 /// Longest title made of the cookers' names, characters.
 const LONGEST_TITLE: usize = 76;
 
@@ -193,6 +195,14 @@ fn warnings(comparison: &Comparison) -> Vec<String> {
             warnings.push(format!(
                 "{} is only indicative: a difference from it is no better than its rating.",
                 letter(place)
+            ));
+        }
+        let days = one.used_dates().len();
+        if days < FEW_DAYS {
+            warnings.push(format!(
+                "{} was tested on {} only: how much its days differ is hardly known, and its intervals may be too narrow.",
+                letter(place),
+                counted(days, "day")
             ));
         }
         if !departures.is_empty() {

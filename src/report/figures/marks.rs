@@ -31,8 +31,13 @@ pub fn outline(kind: usize) -> (Vec<(i32, i32)>, bool) {
     }
 }
 
-/// The parts of a mark: its face and its edge.
-pub fn parts(kind: usize, colour: RGBColor) -> (Polygon<(i32, i32)>, PathElement<(i32, i32)>) {
+/// Face of a mark, in drawing units about its middle.
+type Face = Polygon<(i32, i32)>;
+/// Its edge.
+type Edge = PathElement<(i32, i32)>;
+
+/// The parts of a mark.
+pub fn parts(kind: usize, colour: RGBColor) -> (Face, Edge) {
     let (corners, is_filled) = outline(kind);
     let face = if is_filled { colour } else { WHITE };
     let closed: Vec<(i32, i32)> = corners.iter().chain(corners.first()).copied().collect();

@@ -150,7 +150,7 @@ fn spoken_origin(error: &sources::CommonError) -> String {
 /// Degrees of freedom, as far as the number means anything.
 fn spoken_freedom(degrees: f64) -> String {
     if degrees < 1000.0 {
-        fixed(degrees.floor(), 0)
+        fixed(degrees, 1)
     } else {
         "over 1000".to_owned()
     }
