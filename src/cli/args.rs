@@ -19,7 +19,8 @@ const EXAMPLES: &str = "\
 Example, from nothing to a report:
   simmerline new my-cooker        write a campaign file to fill in
   simmerline check my-cooker      what can be used so far, and what is missing
-  simmerline report my-cooker     the rating, as reports/my-cooker.pdf";
+  simmerline report my-cooker     the rating, as reports/my-cooker.pdf
+  simmerline compare my-cooker my-cooker-2    which gives more, and how sure that is";
 
 const REPORT_HELP: &str = "\
 Example:

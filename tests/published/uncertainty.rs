@@ -16,7 +16,8 @@
 
 use simmerline::campaign::model::{Instrument, Instruments, Uncertainty};
 use simmerline::procedure::uncertainty::budget::{Contribution, Origin, ReadingNoise};
-use simmerline::procedure::uncertainty::days::DayEffect;
+use simmerline::procedure::uncertainty::days::{DayEffect, Points};
+use simmerline::procedure::uncertainty::outlook::Outlook;
 use simmerline::procedure::uncertainty::{Budget, LineUncertainty, sources};
 use simmerline::stats::combine::{combined, effective_freedom};
 use simmerline::stats::groups::Sums;
@@ -375,4 +376,59 @@ fn a_rating_below_zero_has_uncertainties_above_zero() {
         assert_relative(name(part), found_w, part.effect_w.abs(), ROUNDING);
     }
     assert_relative("u_c", found.combined_w, expected.combined_w, ROUNDING);
+}
+
+#[test]
+fn more_intervals_shrink_the_scatter_until_the_target_is_met() {
+    // By hand: u² = s²·(1/4)·8/n = 8/n W² for n intervals spread as these; t95(n − 2)·u is
+    // 2.039 513·√(8/33) = 1.0042 W at 33 and 2.036 933·√(8/34) = 0.9881 W at 34 intervals
+    // (Student's t from printed tables, to 31 and 32 degrees of freedom). Eight a day.
+    let sure = uncertainty_of(&by_hand(), &no_instruments());
+    let more = Outlook::More {
+        intervals: 26,
+        days: 4,
+    };
+    assert_eq!(sure.outlook(1.0, 50.0), more);
+    assert_eq!(sure.outlook(2.5, 50.0), Outlook::Reached);
+    // The instruments alone leave 1.960·√7.92 = 5.516 W.
+    let sure = uncertainty_of(&by_hand(), &four_instruments());
+    let Outlook::OutOfReach { least_w } = sure.outlook(5.0, 50.0) else {
+        panic!("more intervals do not help against instruments");
+    };
+    assert_absolute("least", least_w, 5.516, 0.001);
+}
+
+#[test]
+fn two_days_are_two_observations_where_days_differ() {
+    // Two days of the same three Td, residuals 1, −2, 1 W about lines 3 W above and below
+    // Ps = Td. One line leaves 12 + 6·9 = 66 W², parallel ones 12 W² with 3 degrees of
+    // freedom: F = 54/4 = 13.5, n0 = 6 − 18/6 = 3, s_d² = (54 − 4)/3 = 16.67 W².
+    // At the mean Td u² = 4/6 + 16.67/2 = 9 W²: 3 W, as of the mean of two days at ± 3 W.
+    let points = Points {
+        difference_k: vec![0.0, 1.0, 2.0, 0.0, 1.0, 2.0],
+        power_w: vec![4.0, 2.0, 6.0, -2.0, -4.0, 0.0],
+        day: vec![0, 0, 0, 1, 1, 1],
+        follows: vec![false, true, true, false, true, true],
+    };
+    let line = fit_line(&points.difference_k, &points.power_w).unwrap();
+    let days = DayEffect::weigh(&line, &points);
+    let test = days.test.unwrap();
+    assert_relative("F", test.statistic, 13.5, ROUNDING * 10.0);
+    assert_relative(
+        "s_d²",
+        days.between_sd_w.unwrap().powi(2),
+        50.0 / 3.0,
+        ROUNDING * 10.0,
+    );
+    assert!(days.is_honoured());
+    let sure = LineUncertainty {
+        days,
+        common: Vec::new(),
+        ..uncertainty_of(&line, &no_instruments())
+    };
+    let budget = sure.at(1.0);
+    assert_relative("u", budget.combined_w, 3.0, ROUNDING * 10.0);
+    assert_relative("k − 1", budget.effective_freedom, 1.0, ROUNDING * 10.0);
+    // t95(1) = 12.706, as every table of it prints.
+    assert_absolute("k", budget.coverage_factor, 12.706, 0.000_5);
 }
