@@ -300,3 +300,13 @@ fn an_own_limit_beyond_the_practices_other_end_is_refused() {
     assert!(text.contains("ambient_min_c is 40"), "{text}");
     assert!(text.contains("ambient_max_c is 35"), "{text}");
 }
+
+#[test]
+fn irradiance_that_may_be_nothing_gives_no_monte_carlo_check_and_no_number_that_is_none() {
+    let wild = Trial::fair().change("relative_uncertainty = 0.03", "relative_uncertainty = 1.0");
+    let assessment = wild.rated();
+    let sure = assessment.uncertainty.as_ref().unwrap();
+    assert_eq!(sure.monte_carlo, None);
+    let report = serde_json::to_string(&report(&assessment)).unwrap();
+    assert!(report.contains("No Monte Carlo check") && !report.contains("NaN"));
+}

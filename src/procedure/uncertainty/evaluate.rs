@@ -30,7 +30,7 @@ pub struct RatingUncertainty {
     pub of_line: LineUncertainty,
     /// At 50 K.
     pub budget: Budget,
-    /// `None` where nothing is uncertain.
+    /// `None` where nothing is uncertain, or the draws fail.
     pub monte_carlo: Option<MonteCarlo>,
     /// Intervals that stand out, most influential first.
     pub influential: Vec<Influential>,

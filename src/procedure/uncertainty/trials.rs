@@ -53,7 +53,8 @@ struct Read {
 ///
 /// Common errors are drawn once a trial, stated ones from a normal distribution and those
 /// within limits from a rectangular one; scatter and days as a scaled t distribution with
-/// their degrees of freedom, the scale drawn once a trial. `None` where nothing is uncertain.
+/// their degrees of freedom, the scale drawn once a trial. `None` where nothing is uncertain,
+/// and where irradiance is so uncertain that some draws of it fall to zero or below.
 ///
 /// # Source
 /// JCGM 101:2008, 6.4 for the distributions, 7.9 for the number of trials, 8.1 for the
@@ -96,6 +97,9 @@ pub fn draw(
             read_line(points, budget.at_k)
         }
     });
+    if !(outcome.mean.is_finite() && outcome.sd.is_finite()) {
+        return None;
+    }
     let ends = [
         budget.power_w - budget.expanded_w(),
         budget.power_w + budget.expanded_w(),

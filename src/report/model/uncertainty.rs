@@ -169,6 +169,9 @@ fn result(budget: &Budget) -> String {
 
 fn notes(sure: &RatingUncertainty) -> Vec<String> {
     let mut notes = Vec::new();
+    if sure.monte_carlo.is_none() && sure.budget.combined_w > 0.0 {
+        notes.push("No Monte Carlo check: irradiance is so uncertain that some draws of it fall to zero or below. The interval above is then no more than a guess.".to_owned());
+    }
     notes.extend(
         sure.monte_carlo
             .as_ref()
