@@ -47,6 +47,8 @@ pub struct Pair {
     /// Ps(50) of the second less that of the first, W.
     pub difference_w: f64,
     pub method: Method,
+    /// Both were tested on several days, so that what a day does can be told.
+    pub knows_days: bool,
     /// Of scatter and days, W.
     pub statistical_w: f64,
     /// Of instruments, W.
@@ -79,9 +81,10 @@ impl Pair {
         )
     }
 
-    /// Whether the difference is real, however many pairs were looked at.
+    /// Whether the difference is real, however many pairs were looked at. On a single day
+    /// it could be the day's.
     pub fn is_shown(&self) -> bool {
-        self.p_corrected < SHOWN_P
+        self.knows_days && self.p_corrected < SHOWN_P
     }
 
     /// Whether it would be real if this were the only pair.
@@ -140,6 +143,9 @@ pub fn weigh(campaigns: &[Assessment], first: usize, second: usize) -> Option<Pa
         second,
         difference_w,
         method,
+        knows_days: [sure_one, sure_two]
+            .iter()
+            .all(|sure| sure.of_line.days.test.is_some()),
         statistical_w,
         common_w,
         combined_w,

@@ -237,3 +237,20 @@ fn one_day_of_test_says_that_days_are_not_in_the_uncertainty() {
     assert!(rating["uncertainty"]["days"]["p"].is_null());
     assert_eq!(rating["uncertainty"]["days"]["independent"], "intervals");
 }
+
+#[test]
+fn a_difference_of_two_single_days_is_never_called_real() {
+    let bench = two();
+    for name in ["mallee", "wattle"] {
+        let file = format!("{name}/campaign.toml");
+        let text = bench.read(&file);
+        let second = text.find("[[run]]\nlog = \"day-2.csv\"").unwrap();
+        let classes = "[instruments.water_mass]\nid = \"scale\"\n";
+        let shared = text[..second].replace("[[run]]", &format!("{classes}[[run]]"));
+        let shared = shared.replace("plane = \"normal\"", "plane = \"normal\"\nid = \"sun\"");
+        bench.write(&file, shared);
+    }
+    let ended = bench.run(&["compare", "mallee", "wattle"]).exits(0);
+    assert!(!ended.out.contains("a real difference"), "{}", ended.out);
+    ended.prints(&["not on several days each"]);
+}

@@ -7,6 +7,7 @@ use crate::comparison::Comparison;
 use crate::comparison::needed::Needed;
 use crate::comparison::pair::{Method, Pair};
 use crate::comparison::shape::Shape;
+use crate::procedure::uncertainty::days::SHOWN_P;
 use crate::report::model::report::Row;
 use crate::units::{counted, decimals_for, fixed, probability, short};
 
@@ -143,6 +144,11 @@ pub fn verdict(comparison: &Comparison, pair: &Pair, names: &[String]) -> String
         return format!(
             "{second} gives {size} than {first} ({interval}), {} %: a real difference.",
             fixed(share, 0)
+        );
+    }
+    if !pair.knows_days && pair.p_corrected < SHOWN_P {
+        return format!(
+            "{second} gave {size} than {first} ({interval}) when tested, but not on several days each, so the days alone may explain it: test both again on other days."
         );
     }
     if pair.is_shown_alone() {

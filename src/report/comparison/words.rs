@@ -8,6 +8,7 @@ use super::tables::{CampaignPart, FigureTable, campaigns, per_unit_table, rating
 use crate::comparison::Comparison;
 use crate::procedure::Assessment;
 use crate::report::cautions::{CautionPart, cautions};
+use crate::report::figures::compared_lines::WITH_BANDS;
 use crate::report::model::provenance::{made_with, short_number};
 use crate::report::model::report::{Figure, Row};
 use crate::units::{counted, listed, range, spoken_date};
@@ -251,7 +252,14 @@ fn figure(comparison: &Comparison, names: &[String]) -> Figure {
         .collect();
     Figure {
         file: "lines.svg".to_owned(),
-        caption: "Lines over the temperature differences that were observed, thin beyond, with 95 % bands of scatter, days and instruments. Errors that cookers share are in every band but cancel in a difference, so bands that overlap can still differ.".to_owned(),
+        caption: format!(
+            "Lines over the temperature differences that were observed, thin beyond, with {} of scatter, days and instruments. Errors that cookers share are in every one but cancel in a difference, so two that overlap can still differ.",
+            if comparison.campaigns.len() > WITH_BANDS {
+                "95 % bars at 50 K"
+            } else {
+                "95 % bands"
+            }
+        ),
         alt: format!(
             "Lines of standardised cooking power in watts against temperature difference in kelvin. At 50 kelvin: {}.",
             read.join("; ")

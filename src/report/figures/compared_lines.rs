@@ -26,7 +26,7 @@ const LETTER_STEP: f64 = 0.048;
 /// Campaigns whose intervals are drawn, too.
 const WITH_POINTS: usize = 3;
 /// Campaigns whose bands are filled; of more, only the edges at 50 K are drawn.
-const WITH_BANDS: usize = 6;
+pub const WITH_BANDS: usize = 6;
 
 /// Colours that stay apart in grey and for the colour-blind, darkest first.
 const COLOURS: [RGBColor; 4] = [
@@ -181,10 +181,18 @@ fn draw_letters(
         .map(|one| (one.place, one.sure.of_line.line.predict(span.1)))
         .collect();
     ends.sort_by(|one, two| one.1.total_cmp(&two.1));
+    // Upwards until no two touch, then down again from the top.
     let mut lowest_w = bottom_w;
-    for (place, end_w) in ends {
-        let at_w = end_w.max(lowest_w);
-        lowest_w = at_w + step_w;
+    for (_, at_w) in &mut ends {
+        *at_w = at_w.max(lowest_w);
+        lowest_w = *at_w + step_w;
+    }
+    let mut highest_w = top_w;
+    for (_, at_w) in ends.iter_mut().rev() {
+        *at_w = at_w.min(highest_w);
+        highest_w = *at_w - step_w;
+    }
+    for (place, at_w) in ends {
         let style = anchored(strong(9.5, &colour(place)), HPos::Left, VPos::Center);
         let written = EmptyElement::at((span.1, at_w))
             + Text::new(letter(place).to_string(), (pt(5.0), 0), style);
