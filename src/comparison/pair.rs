@@ -145,7 +145,7 @@ pub fn weigh(campaigns: &[Assessment], first: usize, second: usize) -> Option<Pa
         method,
         knows_days: [sure_one, sure_two]
             .iter()
-            .all(|sure| sure.of_line.days.test.is_some()),
+            .all(|sure| sure.of_line.days.days.len() > 1),
         statistical_w,
         common_w,
         combined_w,

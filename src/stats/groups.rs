@@ -150,7 +150,7 @@ pub struct FTest {
 impl FTest {
     /// The test of a mean square against that of the scatter.
     pub fn new(square: f64, numerator_freedom: usize, scatter: Fit) -> Option<FTest> {
-        if numerator_freedom == 0 || scatter.is_exact {
+        if numerator_freedom == 0 || scatter.is_exact || scatter.residual_squares <= 0.0 {
             return None;
         }
         let statistic = square / scatter.mean_square();

@@ -24,6 +24,9 @@ const SMALLEST_BLOCK: usize = 2_000;
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct MonteCarlo {
     pub outcome: Outcome,
+    /// Standard deviation of the draws, W; `None` where Student's t has none, with two
+    /// degrees of freedom or fewer.
+    pub sd_w: Option<f64>,
     /// Largest difference of the ends of both intervals that is none, W.
     pub tolerance_w: f64,
     /// Larger of the differences of the lower and of the upper ends, W.
@@ -108,6 +111,7 @@ pub fn draw(
         .abs()
         .max((ends[1] - outcome.upper).abs());
     Some(MonteCarlo {
+        sd_w: (scatter.freedom > 2.0).then_some(outcome.sd),
         outcome,
         tolerance_w,
         apart_w,
