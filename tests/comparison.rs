@@ -135,3 +135,13 @@ fn more_intervals_are_asked_for_only_where_they_would_help() {
         "{needed:?}"
     );
 }
+
+#[test]
+fn no_cause_is_named_where_no_difference_is_shown() {
+    use simmerline::report::comparison::differences::shape_words;
+    let all = of(&["box", "box-autumn"], None);
+    assert!(!all.pairs[0].is_shown());
+    assert!(shape_words(&all.pairs[0]).starts_with("As no difference"));
+    let pair = of(&["open-dish", "open-dish-skirt"], None);
+    assert!(shape_words(&pair.pairs[0]).contains("better insulation"));
+}

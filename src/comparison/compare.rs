@@ -68,9 +68,10 @@ pub fn compare(
             .flat_map(|one| (one + 1..count).map(move |two| (one, two)))
             .collect(),
     };
+    let count_of_pairs = places.len();
     let mut pairs: Vec<Pair> = places
         .into_iter()
-        .filter_map(|(first, second)| weigh(&campaigns, first, second))
+        .filter_map(|(first, second)| weigh(&campaigns, first, second, count_of_pairs))
         .collect();
     let p: Vec<f64> = pairs.iter().map(|pair| pair.p).collect();
     for (pair, corrected) in pairs.iter_mut().zip(holm(&p)) {

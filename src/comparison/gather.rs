@@ -4,6 +4,7 @@ use std::path::PathBuf;
 
 use crate::campaign::find::{campaign_name, find_each, real_path, refuse_same_names};
 use crate::error::{Error, Problem, Problems, Result};
+use crate::procedure::uncertainty::sources::CommonError;
 use crate::procedure::{Assessment, Run};
 use crate::units::counted;
 
@@ -81,6 +82,15 @@ pub fn refuse_incomparable(campaigns: &[Assessment]) -> Result<()> {
             problems.push(Problem::at(&one.campaign.file, what).hint(hint));
         }
         for other in &campaigns[..index] {
+            for id in two_uncertainties(one, other) {
+                let what = format!(
+                    "states another uncertainty than {} for {id}, which has one id in both",
+                    other.campaign.name
+                );
+                let hint =
+                    "an instrument has one uncertainty: state the same in both, or give another id";
+                problems.push(Problem::at(&one.campaign.file, what).hint(hint));
+            }
             if let Some(run) = common_run(one, other) {
                 let what = format!(
                     "holds the readings of \"{}\" that {} holds too",
@@ -96,6 +106,24 @@ pub fn refuse_incomparable(campaigns: &[Assessment]) -> Result<()> {
     } else {
         Err(Error::Usage(problems))
     }
+}
+
+/// Quantities that one instrument measures in both campaigns with two uncertainties.
+fn two_uncertainties(one: &Assessment, other: &Assessment) -> Vec<&'static str> {
+    let errors = |one: &Assessment| {
+        let sure = one.uncertainty.as_ref();
+        sure.map_or_else(Vec::new, |sure| sure.of_line.common.clone())
+    };
+    let others = errors(other);
+    let is_other = |error: &CommonError| {
+        others.iter().any(|other| {
+            other.identity == error.identity
+                && other.source == error.source
+                && other.standard != error.standard
+        })
+    };
+    let errors = errors(one).into_iter().filter(is_other);
+    errors.map(|error| error.source.name()).collect()
 }
 
 /// A run of one campaign with the very readings of a run of another.

@@ -2,12 +2,12 @@
 
 use crate::procedure::limits::RATING_DIFFERENCE_K;
 use crate::procedure::uncertainty::LineUncertainty;
-use crate::procedure::uncertainty::budget::coverage_factor;
 use crate::procedure::uncertainty::outlook::MOST_INTERVALS;
 use crate::stats::combine::effective_freedom;
+use crate::stats::line::COVERAGE;
 use crate::stats::student::quantile_t;
 
-/// The difference that is sought, as a share of the first campaign's Ps(50).
+/// The difference that is sought, as a share of the larger Ps(50).
 const SOUGHT_SHARE: f64 = 0.1;
 /// Chance with which a true difference of that size is to be shown.
 pub const POWER: f64 = 0.8;
@@ -23,19 +23,26 @@ pub struct Needed {
     pub intervals_each: Option<usize>,
 }
 
-/// What it takes to show a difference of a tenth of the first campaign's Ps(50), at 95 %
-/// and with a chance of 80 %: (t_0.975 + t_0.80)·u ≤ difference, with u of scatter and
-/// days after so many more intervals, and of the instruments that do not cancel.
-pub fn needed(one: &LineUncertainty, two: &LineUncertainty, common_w: f64) -> Needed {
+/// What it takes to show a difference of a tenth of the larger Ps(50), at 95 % for all
+/// `pairs` together (Bonferroni) and with a chance of 80 %: (t_(1 − 0.025/pairs) + t_0.80)·u
+/// ≤ difference, with u of scatter and days after so many more intervals, and of the
+/// instruments that do not cancel.
+pub fn needed(one: &LineUncertainty, two: &LineUncertainty, common_w: f64, pairs: usize) -> Needed {
     let at_k = RATING_DIFFERENCE_K;
-    let sought_w = round_to_two_digits(SOUGHT_SHARE * one.line.predict(at_k).abs());
+    let larger_w = one
+        .line
+        .predict(at_k)
+        .abs()
+        .max(two.line.predict(at_k).abs());
+    let sought_w = round_to_two_digits(SOUGHT_SHARE * larger_w);
+    let confidence = 1.0 - (1.0 - COVERAGE) / 2.0 / pairs.max(1) as f64;
     let shows = |more: &usize| {
         let finite = [one, two].map(|line| line.statistical_with(line.extent_with(*more), at_k));
         let statistical_w = finite[0].0.hypot(finite[1].0);
         let combined_w = statistical_w.hypot(common_w);
         let effective = effective_freedom(combined_w, &finite);
         let freedom = effective.clamp(1.0, MOST_FREEDOM);
-        let t = coverage_factor(freedom) + quantile_t(POWER, freedom);
+        let t = quantile_t(confidence, freedom) + quantile_t(POWER, freedom);
         t * combined_w <= sought_w
     };
     Needed {

@@ -16,6 +16,9 @@ use crate::units::zoned;
 
 /// Fewest days on which two cookers stand side by side that are paired.
 const FEWEST_PAIRED_DAYS: usize = 3;
+/// Days are paired only where the line takes up at most so much of what they do, as a share
+/// left: their mean Td then lie close together.
+const LEAST_LEFT: f64 = 0.9;
 /// How far apart sites are one site, degrees: about a kilometre.
 const ONE_SITE_DEG: f64 = 0.01;
 
@@ -93,7 +96,7 @@ impl Pair {
     }
 }
 
-/// Weighs the difference of two campaigns; `p_corrected` is left as `p`.
+/// Weighs the difference of two campaigns, one of so many pairs; `p_corrected` is left as `p`.
 ///
 /// Errors of one identity are one error: with signs, u² = (u_second − u_first)² for those
 /// that both share, and u_first² + u_second² for the others. Scatter and days add, unless
@@ -102,7 +105,7 @@ impl Pair {
 ///
 /// # Source
 /// JCGM 100:2008, 5.2.2 and F.1.2.3; G.4.1 for degrees of freedom.
-pub fn weigh(campaigns: &[Assessment], first: usize, second: usize) -> Option<Pair> {
+pub fn weigh(campaigns: &[Assessment], first: usize, second: usize, pairs: usize) -> Option<Pair> {
     let (one, two) = (&campaigns[first], &campaigns[second]);
     let (sure_one, sure_two) = (one.uncertainty.as_ref()?, two.uncertainty.as_ref()?);
     let (budget_one, budget_two) = (&sure_one.budget, &sure_two.budget);
@@ -155,7 +158,7 @@ pub fn weigh(campaigns: &[Assessment], first: usize, second: usize) -> Option<Pa
         p,
         p_corrected: p,
         shape: shape(sure_one, sure_two),
-        needed: needed(&sure_one.of_line, &sure_two.of_line, common_w),
+        needed: needed(&sure_one.of_line, &sure_two.of_line, common_w, pairs),
     })
 }
 
@@ -216,7 +219,9 @@ fn instrument_parts(one: &Budget, two: &Budget) -> Vec<Part> {
 /// unless both were tested on the same days at one site, and days matter to one of them.
 ///
 /// s² is the variance of the differences r_2j − r_1j of the days' mean residuals, and
-/// u² = s²·(B_1 + B_2)/2 with the sums B of the squared weights of days in either line.
+/// u² = s²/c·(B_1 + B_2)/2 with the sums B of the squared weights of days in either line,
+/// and c what the slopes leave of what days do, see [`share_left`]. Where they take up much
+/// of it, days are not paired. Not below what single readings give.
 fn pair_by_day(one: &Assessment, two: &Assessment) -> Option<(usize, f64)> {
     let (sure_one, sure_two) = (one.uncertainty.as_ref()?, two.uncertainty.as_ref()?);
     let sites = (&one.campaign.site, &two.campaign.site);
@@ -226,6 +231,10 @@ fn pair_by_day(one: &Assessment, two: &Assessment) -> Option<(usize, f64)> {
     let dates = one.used_dates();
     let is_paired = is_one_site && days_matter && dates == two.used_dates();
     if !is_paired || dates.len() < FEWEST_PAIRED_DAYS {
+        return None;
+    }
+    let left = (share_left(sure_one) + share_left(sure_two)) / 2.0;
+    if left < LEAST_LEFT {
         return None;
     }
     let differences: Vec<f64> = dates
@@ -241,8 +250,23 @@ fn pair_by_day(one: &Assessment, two: &Assessment) -> Option<(usize, f64)> {
             .days
             .weight_of_days(&of_line.line, RATING_DIFFERENCE_K)
     });
-    let variance = squares / (count - 1.0) * (weight[0] + weight[1]) / 2.0;
-    Some((differences.len(), variance.sqrt()))
+    let variance = squares / ((count - 1.0) * left) * (weight[0] + weight[1]) / 2.0;
+    let floor_w = [sure_one, sure_two].map(|sure| {
+        let of_line = &sure.of_line;
+        of_line.reading.of_interval_w() * of_line.line.leverage(RATING_DIFFERENCE_K).sqrt()
+    });
+    let u_w = variance.sqrt().max(floor_w[0].hypot(floor_w[1]));
+    Some((differences.len(), u_w))
+}
+
+/// What the line's slope leaves of the differences between days:
+/// 1 − Σn_j(x̄_j − x̄)²/(Sxx·(k − 1)).
+fn share_left(sure: &RatingUncertainty) -> f64 {
+    let (line, days) = (&sure.of_line.line, &sure.of_line.days.days);
+    let apart = days
+        .iter()
+        .map(|day| day.points as f64 * (day.x_mean - line.x_mean()).powi(2));
+    1.0 - apart.sum::<f64>() / (line.x_squares() * (days.len() - 1) as f64)
 }
 
 /// Mean of a day's residuals about the campaign's line, W.

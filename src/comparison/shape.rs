@@ -4,7 +4,7 @@ use crate::procedure::uncertainty::RatingUncertainty;
 use crate::procedure::uncertainty::days::SHOWN_P;
 use crate::stats::combine::effective_freedom;
 use crate::stats::groups::{
-    FTest, Sums, compare_nested, one_line, overall, parallel_lines, slope_by_set,
+    FTest, Fit, Sums, compare_nested, one_line, overall, parallel_lines, slope_by_set,
 };
 use crate::stats::student::two_sided_p;
 
@@ -13,7 +13,8 @@ use crate::stats::student::two_sided_p;
 pub struct Shape {
     /// Slope of the second less that of the first, W/K.
     pub slope_difference_w_per_k: f64,
-    /// Intercept of the second less that of the first, W.
+    /// Intercept of the second less that of the first, W; of parallel lines where the slopes
+    /// do not differ.
     pub intercept_difference_w: f64,
     /// Same slope?
     pub slopes: FTest,
@@ -40,8 +41,8 @@ impl Shape {
 ///
 /// Slopes: lines with a slope each against parallel ones. Intercepts: parallel lines
 /// against one, or, where slopes differ, the difference at Td = 0 by Student's t. Where
-/// days matter to either, every day has an intercept of its own, and intercepts of
-/// campaigns are held against the spread of days. Instruments are not in it. `None`
+/// days matter to either, every day has an intercept of its own, and slopes and intercepts
+/// of campaigns are held against the spread of days. Instruments are not in it. `None`
 /// where there is no scatter or no freedom to test with.
 ///
 /// # Source
@@ -52,8 +53,7 @@ pub fn shape(one: &RatingUncertainty, two: &RatingUncertainty) -> Option<Shape> 
     let (days_one, days_two) = (&line_one.days.days, &line_two.days.days);
     let whole = [overall(days_one), overall(days_two)];
     let slopes = if by_days {
-        let all: Vec<Sums> = [days_one.as_slice(), days_two].concat();
-        compare_nested(parallel_lines(&all)?, slope_by_set(&[days_one, days_two])?)?
+        slopes_by_days(days_one, days_two)?
     } else {
         let each = slope_by_set(&[&whole[..1], &whole[1..]])?;
         compare_nested(parallel_lines(&whole)?, each)?
@@ -65,10 +65,10 @@ pub fn shape(one: &RatingUncertainty, two: &RatingUncertainty) -> Option<Shape> 
         let campaigns = parallel_lines(&whole)?;
         let (one_line, by_day) = (one_line(&whole)?, parallel_lines(&all)?);
         let of_days = all.len().checked_sub(2).filter(|days| *days > 0)?;
-        let between = crate::stats::groups::Fit {
+        let between = Fit {
             residual_squares: (campaigns.residual_squares - by_day.residual_squares).max(0.0),
             freedom: of_days,
-            ..campaigns
+            is_exact: false,
         };
         FTest::new(
             one_line.residual_squares - campaigns.residual_squares,
@@ -79,12 +79,59 @@ pub fn shape(one: &RatingUncertainty, two: &RatingUncertainty) -> Option<Shape> 
     } else {
         compare_nested(one_line(&whole)?, parallel_lines(&whole)?)?.p
     };
+    let groups = if by_days {
+        [days_one.as_slice(), days_two]
+    } else {
+        [&whole[..1], &whole[1..]]
+    };
+    let [slope_one, slope_two] = groups.map(slope_within);
+    let intercept_difference_w = if slopes.p < SHOWN_P {
+        line_two.line.intercept - line_one.line.intercept
+    } else {
+        // Of the parallel lines that were tested.
+        let slope = slope_within(&groups.concat());
+        let level = |all: &Sums| all.y_mean - slope * all.x_mean;
+        level(&whole[1]) - level(&whole[0])
+    };
     Some(Shape {
-        slope_difference_w_per_k: line_two.line.slope - line_one.line.slope,
-        intercept_difference_w: line_two.line.intercept - line_one.line.intercept,
+        slope_difference_w_per_k: slope_two - slope_one,
+        intercept_difference_w,
         slopes,
         intercepts_p,
         by_days,
+    })
+}
+
+/// Slope common to lines with an intercept for each group.
+fn slope_within(groups: &[Sums]) -> f64 {
+    let (xy, xx) = groups
+        .iter()
+        .fold((0.0, 0.0), |(xy, xx), group| (xy + group.xy, xx + group.xx));
+    xy / xx
+}
+
+/// Whether the campaigns' slopes differ, every day with an intercept of its own: against
+/// the scatter of intervals, and against the spread of the days' own slopes, with one
+/// degree of freedom less than days for each campaign. The more cautious of both counts.
+fn slopes_by_days(one: &[Sums], two: &[Sums]) -> Option<FTest> {
+    let all: Vec<Sums> = [one, two].concat();
+    let campaigns = slope_by_set(&[one, two])?;
+    let against_intervals = compare_nested(parallel_lines(&all)?, campaigns)?;
+    let each: Vec<&[Sums]> = all.chunks(1).collect();
+    let explained = against_intervals.statistic * campaigns.mean_square();
+    let of_days = slope_by_set(&each)
+        .zip(all.len().checked_sub(2).filter(|days| *days > 0))
+        .and_then(|(days, freedom)| {
+            let spread = Fit {
+                residual_squares: (campaigns.residual_squares - days.residual_squares).max(0.0),
+                freedom,
+                is_exact: false,
+            };
+            FTest::new(explained, 1, spread)
+        });
+    Some(match of_days {
+        Some(test) if test.p > against_intervals.p => test,
+        _ => against_intervals,
     })
 }
 

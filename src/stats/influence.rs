@@ -2,6 +2,9 @@
 
 use super::line::Line;
 
+/// What is left beside a point, 1 − h, that is rounding: the line needs that point.
+const NO_REST: f64 = 1e-9;
+
 /// What one point does.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Influence {
@@ -23,7 +26,7 @@ pub fn influences(line: &Line, x: &[f64], y: &[f64], at: f64) -> Vec<Influence> 
     let of_point = |(&x, &y): (&f64, &f64)| {
         let (residual, leverage) = (y - line.predict(x), line.leverage(x));
         let rest = 1.0 - leverage;
-        if variance <= 0.0 || rest <= 0.0 {
+        if variance <= 0.0 || rest <= NO_REST {
             return Influence {
                 distance: 0.0,
                 shift: 0.0,

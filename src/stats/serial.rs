@@ -13,7 +13,8 @@ pub struct DurbinWatson {
 
 /// Tests whether the residuals e of a straight line on x are alike from neighbour to
 /// neighbour. `follows[i]` says that point i follows directly on point i − 1; the first
-/// entry does not count.
+/// entry does not count. The line has two `parameters`; where groups of points have an
+/// intercept each it has one more than groups, and x is that about the group's mean.
 ///
 /// d = ((n − 1)/m) Σ(e_i − e_{i−1})²/Σe² over the m pairs of neighbours, which is the
 /// usual statistic where all points follow each other. Its mean and variance under
@@ -23,7 +24,12 @@ pub struct DurbinWatson {
 /// # Source
 /// Durbin and Watson, Biometrika 37 (1950) 409–428, for mean and variance.
 /// DIFFERENCE: pairs across a gap or from run to run are left out.
-pub fn durbin_watson(x: &[f64], residuals: &[f64], follows: &[bool]) -> Option<DurbinWatson> {
+pub fn durbin_watson(
+    x: &[f64],
+    residuals: &[f64],
+    follows: &[bool],
+    parameters: usize,
+) -> Option<DurbinWatson> {
     let n = x.len();
     let is_pair = |i: usize| i > 0 && follows[i];
     let pairs = (0..n).filter(|&i| is_pair(i)).count();
@@ -31,7 +37,7 @@ pub fn durbin_watson(x: &[f64], residuals: &[f64], follows: &[bool]) -> Option<D
     let count = n as f64;
     let x_mean = x.iter().sum::<f64>() / count;
     let xx: f64 = x.iter().map(|x| (x - x_mean).powi(2)).sum();
-    if n < 5 || pairs < 3 || squares <= 0.0 || xx <= 0.0 {
+    if n < parameters + 3 || pairs < 3 || squares <= 0.0 || xx <= 0.0 {
         return None;
     }
     // A sums the squared differences of neighbours: Σ(e_i − e_{i−1})² = e'Ae.
@@ -58,7 +64,7 @@ pub fn durbin_watson(x: &[f64], residuals: &[f64], follows: &[bool]) -> Option<D
     let trace_of_square = (0..n).map(|i| neighbours(i).powi(2)).sum::<f64>() + 2.0 * pairs as f64
         - 2.0 * in_x_twice
         + in_x * in_x;
-    let freedom = count - 2.0;
+    let freedom = count - parameters as f64;
     let mean = trace / freedom;
     let variance =
         2.0 * (freedom * trace_of_square - trace * trace) / (freedom * freedom * (freedom + 2.0));

@@ -254,3 +254,41 @@ fn a_difference_of_two_single_days_is_never_called_real() {
     assert!(!ended.out.contains("a real difference"), "{}", ended.out);
     ended.prints(&["not on several days each"]);
 }
+
+#[test]
+fn one_instrument_with_two_uncertainties_is_refused() {
+    let bench = two();
+    for (name, fraction) in [("mallee", "0.025"), ("wattle", "0.10")] {
+        let table = format!("plane = \"normal\"\nid = \"sun\"\nrelative_uncertainty = {fraction}");
+        bench.replace(
+            &format!("{name}/campaign.toml"),
+            "plane = \"normal\"",
+            &table,
+        );
+    }
+    let ended = bench.run(&["compare", "mallee", "wattle"]).exits(2);
+    ended.says(&["wattle/campaign.toml: states another uncertainty than mallee for irradiance"]);
+}
+
+#[test]
+fn a_sixteenth_of_a_degree_is_seen_as_the_step_of_the_thermometer() {
+    // Not the 1 K of the thermometer that is assumed. Steps are in proportion to what they
+    // explain.
+    let explained_w = |step_c: f64| {
+        let bench = Bench::new();
+        for day in 1..=3 {
+            bench.change_lines(&format!("mallee/day-{day}.csv"), |_, text| {
+                let mut cells: Vec<String> = text.split(',').map(str::to_owned).collect();
+                if let Some(Ok(water_c)) = cells.get(1).map(|cell| cell.parse::<f64>()) {
+                    cells[1] = ((water_c / step_c).round() * step_c).to_string();
+                }
+                Some(cells.join(","))
+            });
+        }
+        bench.report()["uncertainty"]["reading_resolution_w"]
+            .as_f64()
+            .unwrap()
+    };
+    let ratio = explained_w(0.0625) / explained_w(1.0);
+    assert!((ratio - 0.0625).abs() < 0.001, "{ratio}");
+}

@@ -115,7 +115,7 @@ fn durbin_watson_agrees_with_statsmodels_and_its_distribution_with_draws() {
         year.iter().zip(&volume).map(residual).collect()
     };
     let follows = vec![true; year.len()];
-    let found = durbin_watson(&year, &residuals(1.0), &follows).unwrap();
+    let found = durbin_watson(&year, &residuals(1.0), &follows, 2).unwrap();
     let expected = nile["durbin_watson"].as_f64().unwrap();
     assert_relative("d", found.statistic, expected, SUMS);
     assert!(
@@ -141,7 +141,7 @@ fn p_of(x: &[f64], wanted: f64) -> f64 {
             .collect()
     };
     let follows = vec![true; x.len()];
-    let test = |share: f64| durbin_watson(x, &mixed(share), &follows).unwrap();
+    let test = |share: f64| durbin_watson(x, &mixed(share), &follows, 2).unwrap();
     let (mut low, mut high) = (0.0, 1.0);
     for _ in 0..60 {
         let middle = (low + high) / 2.0;

@@ -15,6 +15,9 @@ pub const DAYS_ALIKE_P: f64 = 0.25;
 /// Level of a test whose result is called shown.
 pub const SHOWN_P: f64 = 0.05;
 
+/// Intervals a day below which the line's slope leaves nothing to tell days by.
+const LEAST_A_DAY: f64 = 1e-6;
+
 /// Points of the line with what belongs together.
 #[derive(Debug, Clone, Default, PartialEq)]
 pub struct Points {
@@ -56,7 +59,6 @@ impl DayEffect {
     pub fn weigh(line: &Line, points: &Points) -> DayEffect {
         let (x, y) = (&points.difference_k, &points.power_w);
         let days = sums_by_group(x, y, &points.day);
-        let residuals: Vec<f64> = x.iter().zip(y).map(|(&x, y)| y - line.predict(x)).collect();
         let fits = one_line(&days).zip(parallel_lines(&days));
         let fits = fits.filter(|_| days.len() > 1);
         let between_square = |(one, parallel): (Fit, Fit)| {
@@ -66,9 +68,11 @@ impl DayEffect {
         };
         DayEffect {
             test: fits.and_then(|(one, parallel)| compare_nested(one, parallel)),
-            neighbours: durbin_watson(x, &residuals, &points.follows),
+            neighbours: neighbours(&days, points),
             within_sd_w: fits.map(|(_, parallel)| parallel.mean_square().sqrt()),
-            between_sd_w: fits.map(|fits| between_square(fits).max(0.0).sqrt()),
+            between_sd_w: fits
+                .filter(|_| points_a_day(line, &days) > LEAST_A_DAY)
+                .map(|fits| between_square(fits).max(0.0).sqrt()),
             days,
         }
     }
@@ -90,6 +94,26 @@ impl DayEffect {
         let weight = |day: &Sums| day.points as f64 * line.weight(day.x_mean, at_k);
         self.days.iter().map(|day| weight(day).powi(2)).sum()
     }
+}
+
+/// Durbin–Watson about the days' parallel lines, so that what days do is not in it.
+fn neighbours(days: &[Sums], points: &Points) -> Option<DurbinWatson> {
+    let (xy, xx) = days
+        .iter()
+        .fold((0.0, 0.0), |(xy, xx), day| (xy + day.xy, xx + day.xx));
+    if xx <= 0.0 {
+        return None;
+    }
+    let about = |values: &[f64], mean: fn(&Sums) -> f64| -> Vec<f64> {
+        let values = values.iter().zip(&points.day);
+        values
+            .map(|(value, &day)| value - mean(&days[day]))
+            .collect()
+    };
+    let x = about(&points.difference_k, |day| day.x_mean);
+    let y = about(&points.power_w, |day| day.y_mean);
+    let residuals: Vec<f64> = x.iter().zip(&y).map(|(x, y)| y - xy / xx * x).collect();
+    durbin_watson(&x, &residuals, &points.follows, days.len() + 1)
 }
 
 /// n0: how many intervals a day has, for the variance between days.

@@ -44,7 +44,7 @@ impl LineUncertainty {
         let of_intervals = self.line.leverage(at_k) * now.intervals / extent.intervals;
         let of_days = self.days.weight_of_days(&self.line, at_k) * now.days / extent.days;
         let variance = scatter.sd_w.powi(2) * of_intervals + scatter.between_sd_w.powi(2) * of_days;
-        let freedom = if !scatter.is_seen {
+        let freedom = if !scatter.is_seen && scatter.between_sd_w == 0.0 {
             scatter.freedom
         } else if self.days.is_honoured() {
             extent.days - 1.0

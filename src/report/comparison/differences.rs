@@ -136,14 +136,19 @@ pub fn verdict(comparison: &Comparison, pair: &Pair, names: &[String]) -> String
     );
     let (second, first) = (call(pair.second), call(pair.first));
     if pair.is_shown() {
-        let share = comparison.campaigns[pair.first]
-            .rating
-            .map_or(0.0, |rating| {
-                pair.difference_w.abs() / rating.ps50_w.abs() * 100.0
+        // A share of a rating near zero would say nothing.
+        let sure = comparison.campaigns[pair.first].uncertainty.as_ref();
+        let budget = sure.map(|sure| &sure.budget);
+        let share = budget
+            .filter(|budget| budget.power_w > budget.expanded_w())
+            .map_or(String::new(), |budget| {
+                format!(
+                    ", {} %",
+                    fixed(pair.difference_w.abs() / budget.power_w * 100.0, 0)
+                )
             });
         return format!(
-            "{second} gives {size} than {first} ({interval}), {} %: a real difference.",
-            fixed(share, 0)
+            "{second} gives {size} than {first} ({interval}){share}: a real difference."
         );
     }
     if !pair.knows_days && pair.p_corrected < SHOWN_P {
@@ -158,21 +163,30 @@ pub fn verdict(comparison: &Comparison, pair: &Pair, names: &[String]) -> String
         );
     }
     format!(
-        "No difference between {second} and {first} could be shown: {size}, and anything from {interval} fits the data. {}",
-        spoken_needed(&pair.needed)
+        "No difference between {second} and {first} could be shown: {size}, and anything from {interval} fits the data.{}",
+        spoken_needed(pair)
     )
 }
 
-fn spoken_needed(needed: &Needed) -> String {
+/// What would show a difference, where the spread of days can be told and is the
+/// campaigns' own.
+fn spoken_needed(pair: &Pair) -> String {
+    if !pair.knows_days {
+        return " Test both again on other days.".to_owned();
+    }
+    if pair.method != Method::Apart {
+        return String::new();
+    }
+    let needed: &Needed = &pair.needed;
     let sought = format!("{} W", short(needed.sought_w));
     match needed.intervals_each {
-        Some(0) => format!("One of {sought} would most likely have been seen."),
+        Some(0) => format!(" One of {sought} would most likely have been seen."),
         Some(more) => format!(
-            "{} of each would most likely show one of {sought}.",
+            " {} of each would most likely show one of {sought}.",
             counted(more, "more used interval")
         ),
         None => format!(
-            "No number of intervals would show one of {sought}: test both with the same instruments, or better known ones, and name them by id."
+            " More intervals alone would hardly show one of {sought}: days, or instruments that are not the same by id, differ by too much."
         ),
     }
 }
@@ -191,7 +205,12 @@ pub fn shape_words(pair: &Pair) -> String {
         probability(shape.intercepts_p),
         if shape.by_days { "; by days" } else { "" }
     );
-    format!("{} ({numbers}).", meaning(shape, one, two))
+    if pair.is_shown() {
+        format!("{} ({numbers}).", meaning(shape, one, two))
+    } else {
+        // Instruments and single days are not in these tests.
+        format!("As no difference of Ps(50) is shown, no cause of one is named: {numbers}.")
+    }
 }
 
 /// What a change of slope or intercept comes from.

@@ -206,9 +206,17 @@ fn notes(sure: &RatingUncertainty) -> Vec<String> {
     notes
 }
 
+/// Width of the drawn interval, W.
+fn outcome_width_w(drawn: &MonteCarlo) -> f64 {
+    drawn.outcome.upper - drawn.outcome.lower
+}
+
 fn monte_carlo(budget: &Budget, drawn: &MonteCarlo) -> String {
-    let cause = if budget.statistical_freedom < FEW_DEGREES {
-        "The tails of Student's t for so few days weigh more in the draws; more days bring the two together. Where much depends on it, take the wider one."
+    let drawn_width_w = outcome_width_w(drawn);
+    let cause = if drawn_width_w < 2.0 * budget.expanded_w() {
+        "The draws reach less far: errors within limits end where a normal distribution goes on. The budget is on the safe side."
+    } else if budget.statistical_freedom < FEW_DEGREES {
+        "The tails of Student's t for so few degrees of freedom weigh more in the draws; more days bring the two together. Where much depends on it, take the wider one."
     } else {
         "Dividing by an irradiance that may be far off skews the draws; a better known sensor brings the two together. Where much depends on it, take the wider one."
     };
