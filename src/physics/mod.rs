@@ -2,5 +2,6 @@
 
 pub mod air;
 pub mod heating;
+pub mod sky;
 pub mod sun;
 pub mod water;

@@ -1,11 +1,17 @@
-//! Apparent solar time from the sun's true position.
+//! Where the sun stands, when it rises, and apparent solar time.
 
-use solar_positioning::{Location, SolarPositions, delta_t, time::JulianDate};
+use solar_positioning::{
+    Horizon, HorizonState, Location, SolarEvents, SolarPositions, delta_t, time::JulianDate,
+};
 
 /// Julian date of 1970-01-01 00:00 UTC.
 const JULIAN_DATE_1970: f64 = 2_440_587.5;
 /// Seconds in a day.
 const SECONDS_PER_DAY: f64 = 86_400.0;
+/// Temperature of the air that bends the light, °C.
+const AIR_C: f64 = 12.0;
+/// Elevation below which refraction is left out: the sun is not seen, degrees.
+const LOWEST_REFRACTED_DEG: f64 = -0.8333;
 /// Hours the sun takes for one degree of hour angle.
 const HOURS_PER_DEGREE: f64 = 1.0 / 15.0;
 
@@ -30,10 +36,7 @@ pub fn sun_position(
     longitude_deg: f64,
     elevation_m: f64,
 ) -> Option<SunPosition> {
-    let year = 1970.0 + unix_s / (365.2425 * SECONDS_PER_DAY);
-    let delta_t_s = delta_t::estimate(year).ok()?;
-    let julian_date = JULIAN_DATE_1970 + unix_s / SECONDS_PER_DAY;
-    let time = JulianDate::new(julian_date, delta_t_s).ok()?;
+    let time = JulianDate::new(julian_date(unix_s), delta_t_s(unix_s)?).ok()?;
     let place = Location {
         latitude: latitude_deg,
         longitude: longitude_deg,
@@ -45,6 +48,121 @@ pub fn sun_position(
         zenith_deg: sun.zenith_angle(),
         azimuth_deg: sun.azimuth(),
     })
+}
+
+impl SunPosition {
+    /// Angle from the zenith at which the sun is seen through air of a pressure (Pa) and
+    /// 12 °C, degrees; without refraction well below the horizon.
+    ///
+    /// # Source
+    /// NREL/TP-560-34302, equation 42.
+    pub fn apparent_zenith_deg(&self, pressure_pa: f64) -> f64 {
+        let elevation_deg = 90.0 - self.zenith_deg;
+        if elevation_deg < LOWEST_REFRACTED_DEG {
+            return self.zenith_deg;
+        }
+        let bent_deg = (elevation_deg + 10.3 / (elevation_deg + 5.11)).to_radians();
+        let density = pressure_pa / 101_000.0 * 283.0 / (273.0 + AIR_C);
+        self.zenith_deg - density * 1.02 / (60.0 * bent_deg.tan())
+    }
+
+    /// Angle between two positions, degrees from 0 to 180.
+    ///
+    /// ```
+    /// use simmerline::physics::sun::SunPosition;
+    /// let noon = SunPosition { zenith_deg: 0.0, azimuth_deg: 0.0 };
+    /// let later = SunPosition { zenith_deg: 15.0, azimuth_deg: 270.0 };
+    /// assert!((noon.apart_deg(&later) - 15.0).abs() < 1e-9);
+    /// ```
+    pub fn apart_deg(&self, other: &SunPosition) -> f64 {
+        let direction = |sun: &SunPosition| {
+            let (sin_zenith, cos_zenith) = sun.zenith_deg.to_radians().sin_cos();
+            let (sin_azimuth, cos_azimuth) = sun.azimuth_deg.to_radians().sin_cos();
+            [
+                sin_zenith * sin_azimuth,
+                sin_zenith * cos_azimuth,
+                cos_zenith,
+            ]
+        };
+        let (one, two) = (direction(self), direction(other));
+        let chord = (0..3)
+            .map(|axis| (one[axis] - two[axis]).powi(2))
+            .sum::<f64>();
+        (2.0 * (chord.sqrt() / 2.0).min(1.0).asin()).to_degrees()
+    }
+}
+
+/// What the sun does from one time to another.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Daylight {
+    /// First rise and first set after it, seconds since 1970, UTC; `None` where it does
+    /// not happen in that time.
+    RisesAndSets {
+        rise_s: Option<f64>,
+        set_s: Option<f64>,
+    },
+    AlwaysUp,
+    AlwaysDown,
+}
+
+/// Rise and set of the sun's upper edge over a level horizon, with 34′ of refraction and
+/// 16′ of radius, from one time to another (seconds since 1970, UTC).
+///
+/// # Source
+/// NREL/TP-560-34302, appendix A.2, by the solar-positioning crate.
+pub fn daylight(from_s: f64, to_s: f64, latitude_deg: f64, longitude_deg: f64) -> Option<Daylight> {
+    let place = Location {
+        latitude: latitude_deg,
+        longitude: longitude_deg,
+    };
+    let events = SolarEvents::new()
+        .for_interval_from_julian(
+            julian_date(from_s),
+            julian_date(to_s),
+            place,
+            delta_t_s(from_s)?,
+            Horizon::SunriseSunset,
+        )
+        .ok()?;
+    Some(match events.state_at_start {
+        HorizonState::Above if events.always_above() => Daylight::AlwaysUp,
+        HorizonState::Below if events.always_below() => Daylight::AlwaysDown,
+        _ => Daylight::RisesAndSets {
+            rise_s: events.rises.first().map(|date| unix_s_of(*date)),
+            set_s: events.sets.first().map(|date| unix_s_of(*date)),
+        },
+    })
+}
+
+/// Next time after `from_s` (seconds since 1970, UTC) at which the sun is on the meridian,
+/// within a day and a bit.
+///
+/// # Source
+/// As [`daylight`].
+pub fn next_noon_s(from_s: f64, longitude_deg: f64) -> Option<f64> {
+    let to_s = from_s + 1.1 * SECONDS_PER_DAY;
+    let noon = SolarEvents::new()
+        .next_transit_from_julian(
+            julian_date(from_s),
+            julian_date(to_s),
+            longitude_deg,
+            delta_t_s(from_s)?,
+        )
+        .ok()?;
+    noon.map(unix_s_of)
+}
+
+fn julian_date(unix_s: f64) -> f64 {
+    JULIAN_DATE_1970 + unix_s / SECONDS_PER_DAY
+}
+
+fn unix_s_of(julian_date: f64) -> f64 {
+    (julian_date - JULIAN_DATE_1970) * SECONDS_PER_DAY
+}
+
+/// Uniform time minus that of the turning earth, s.
+fn delta_t_s(unix_s: f64) -> Option<f64> {
+    delta_t::estimate(1970.0 + unix_s / (365.2425 * SECONDS_PER_DAY)).ok()
 }
 
 /// Equation of time, minutes: apparent minus mean solar time, at a time in

@@ -14,6 +14,7 @@ mod montgomery_runger;
 mod nist_strd_norris;
 mod reference_campaigns;
 mod sha256;
+mod sky;
 mod solar_time;
 mod specific_heat;
 mod statistics;
