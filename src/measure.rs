@@ -6,6 +6,8 @@ use std::sync::LazyLock;
 
 use serde::Deserialize;
 
+use crate::physics::wind::speed_m_s;
+
 /// What a unit measures.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
 #[serde(rename_all = "lowercase")]
@@ -48,6 +50,9 @@ pub struct Definition {
     times: f64,
     #[serde(default = "one")]
     per: f64,
+    /// The Beaufort scale: a number of it is no multiple of a speed.
+    #[serde(default)]
+    is_beaufort: bool,
     spellings: Vec<String>,
 }
 
@@ -117,6 +122,11 @@ impl Unit {
         &self.0.symbol
     }
 
+    /// Whether it is an estimate by eye.
+    pub fn is_estimate(self) -> bool {
+        self.0.is_beaufort
+    }
+
     /// What it measures.
     pub fn kind(self) -> Kind {
         self.0.kind
@@ -127,6 +137,9 @@ impl Unit {
     /// # Source
     /// NIST Special Publication 811 (2008), appendix B.8.
     pub fn to_base(self, reading: f64) -> f64 {
+        if self.0.is_beaufort {
+            return speed_m_s(reading);
+        }
         (reading - self.0.minus) * self.0.times / self.0.per
     }
 }

@@ -8,10 +8,11 @@ use jiff::tz::{Offset, TimeZone};
 use super::check_cooker::check_cooker;
 use super::check_instruments::check_instruments;
 use super::check_logs::{check_calibrations, check_rules, check_weather};
-use super::check_runs::{RunBase, check_load, check_runs};
+use super::check_meaning::{check_impact, check_stagnations, check_wishes};
+use super::check_runs::{Purpose, RunBase, check_load, check_runs};
 use super::find::{CAMPAIGN_FILE, campaign_name};
 use super::locate::{Checker, nearest};
-use super::model::{Campaign, LogRules, OwnLimit, Site, Target};
+use super::model::{Campaign, IrradianceEstimate, LogRules, OwnLimit, Site, Target};
 use super::schema::{CampaignTable, LimitTable, SiteTable};
 use crate::error::{Error, Problem, Result};
 use crate::hash::sha256_hex;
@@ -33,6 +34,18 @@ const LARGEST_FILE: u64 = 4 << 20;
 /// [`Error::Campaign`] with the line and a remedy for everything that is wrong:
 /// syntax, unknown or missing keys, values out of sense, files that are not there.
 pub fn read_campaign(folder: &Path) -> Result<Campaign> {
+    read_for(folder, Purpose::Rating)
+}
+
+/// The same for somebody who has yet to test: logs that are not there are passed over.
+///
+/// # Errors
+/// As [`read_campaign`].
+pub fn read_campaign_to_plan(folder: &Path) -> Result<Campaign> {
+    read_for(folder, Purpose::Planning)
+}
+
+fn read_for(folder: &Path, purpose: Purpose) -> Result<Campaign> {
     let file = folder.join(CAMPAIGN_FILE);
     let fail =
         |what: String, hint: &str| Error::Campaign(Problem::at(&file, what).hint(hint).into());
@@ -62,10 +75,16 @@ pub fn read_campaign(folder: &Path) -> Result<Campaign> {
         )
     })?;
     let text = text.strip_prefix('\u{feff}').unwrap_or(text);
-    check_text(folder, &file, text, sha256_hex(&bytes))
+    check_text(folder, &file, text, sha256_hex(&bytes), purpose)
 }
 
-fn check_text(folder: &Path, file: &Path, text: &str, sha256: String) -> Result<Campaign> {
+fn check_text(
+    folder: &Path,
+    file: &Path,
+    text: &str,
+    sha256: String,
+    purpose: Purpose,
+) -> Result<Campaign> {
     let mut checker = Checker::new(file, text);
     let written = checker.parse()?;
     let target = check_target(&mut checker, &written.campaign);
@@ -111,6 +130,8 @@ fn check_text(folder: &Path, file: &Path, text: &str, sha256: String) -> Result<
         weather: check_weather(&mut checker, &rules, written.weather),
         rules,
         load: &load,
+        purpose,
+        has_stagnation: !written.stagnation.is_empty(),
     };
     let runs = check_runs(&mut checker, &base, written.run);
     let calibrations = check_calibrations(&mut checker, written.calibration);
@@ -135,8 +156,26 @@ fn check_text(folder: &Path, file: &Path, text: &str, sha256: String) -> Result<
         calibrations,
         limits,
         runs,
+        stagnations: check_stagnations(&mut checker, written.stagnation),
+        wishes: check_wishes(&mut checker, written.cooking),
+        impact: check_impact(&mut checker, written.impact),
     };
+    check_cloudless(&mut checker, &campaign);
     checker.finish(campaign)
+}
+
+/// Spans stated cloudless serve the clear-sky model alone.
+fn check_cloudless(checker: &mut Checker<'_>, campaign: &Campaign) {
+    let is_used = campaign.instruments.irradiance_estimate == Some(IrradianceEstimate::ClearSky);
+    for (index, run) in campaign.runs.iter().enumerate() {
+        if !is_used && !run.cloudless.is_empty() {
+            checker.problem(
+                &format!("run.{}.cloudless", index + 1),
+                "nothing makes use of a cloudless span here",
+                "write estimate = \"clear-sky\" under [instruments.irradiance], or delete the span",
+            );
+        }
+    }
 }
 
 /// The expanded uncertainty aimed at: in watts or as a fraction, not both.
@@ -239,6 +278,10 @@ fn check_site(checker: &mut Checker<'_>, written: SiteTable) -> Site {
             "hPa (station pressure, not reduced to sea level)",
         );
     }
+    if let Some(turbidity) = written.linke_turbidity {
+        let unit = "(2 is mountain air, 3 clear, 5 to 7 hazy or dusty)";
+        checker.in_range("site.linke_turbidity", turbidity, 1.0, 10.0, unit);
+    }
     let time_zone = parse_zone(&written.time_zone);
     if time_zone.is_none() {
         // A zone with digits is an attempt at an offset; the nearest name would mislead.
@@ -264,6 +307,7 @@ fn check_site(checker: &mut Checker<'_>, written: SiteTable) -> Site {
         longitude_deg: written.longitude_deg,
         elevation_m: written.elevation_m,
         pressure_hpa: written.pressure_hpa,
+        linke_turbidity: written.linke_turbidity,
         time_zone: time_zone.unwrap_or(TimeZone::UTC),
         time_zone_name: written.time_zone,
     }

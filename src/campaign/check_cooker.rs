@@ -16,6 +16,11 @@ const SMALLEST_AREA_M2: f64 = 1e-3;
 /// Largest intercept area, m²; beyond it a length was given in centimetres.
 const LARGEST_AREA_M2: f64 = 100.0;
 
+/// Radius of the sun's disc, degrees: no reflector can do with less.
+const SUN_RADIUS_DEG: f64 = 0.27;
+/// Largest half angle from which a cooker takes light, degrees.
+const WIDEST_DEG: f64 = 90.0;
+
 /// The cooker, with its intercept area and its photo.
 pub fn check_cooker(checker: &mut Checker<'_>, folder: &Path, written: CookerTable) -> Cooker {
     let mut kinds = CookerType::ALL.into_iter();
@@ -82,6 +87,15 @@ pub fn check_cooker(checker: &mut Checker<'_>, folder: &Path, written: CookerTab
             checker.positive(key, value, highest, unit);
         }
     }
+    if let Some(half_angle_deg) = written.acceptance_half_angle_deg
+        && !(SUN_RADIUS_DEG..=WIDEST_DEG).contains(&half_angle_deg)
+    {
+        checker.problem(
+            "cooker.acceptance_half_angle_deg",
+            format!("found {half_angle_deg}, expected {SUN_RADIUS_DEG} to {WIDEST_DEG} degrees"),
+            "turn the cooker away from the sun until the pot gets visibly less light, and measure that angle; the sun itself has a radius of 0.27 degrees",
+        );
+    }
     Cooker {
         name: written.name,
         kind: kind.unwrap_or(CookerType::Panel),
@@ -94,6 +108,7 @@ pub fn check_cooker(checker: &mut Checker<'_>, folder: &Path, written: CookerTab
         cost: written.cost,
         currency: written.currency,
         mass_kg: written.mass_kg,
+        acceptance_half_angle_deg: written.acceptance_half_angle_deg,
     }
 }
 

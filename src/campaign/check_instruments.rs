@@ -1,8 +1,9 @@
 //! The instruments: plane, sensitivity, uncertainty, class.
 
-use super::classes::{CLASSES, Class, Kind};
+use super::check::words;
+use super::classes::{CLASSES, Class, Kind, SOLAR_PANEL};
 use super::locate::{Checker, nearest};
-use super::model::{Instrument, Instruments, Plane, Sensitivity, Uncertainty};
+use super::model::{Instrument, Instruments, IrradianceEstimate, Plane, Sensitivity, Uncertainty};
 use super::schema::{InstrumentTable, InstrumentTables, IrradianceTable};
 
 /// A key for a standard uncertainty.
@@ -64,10 +65,18 @@ pub fn check_instruments(checker: &mut Checker<'_>, written: InstrumentTables) -
             None
         }
     };
+    let irradiance_estimate = check_estimate(checker, &written.irradiance, irradiance_plane);
+    let irradiance_plane = match irradiance_estimate {
+        Some(IrradianceEstimate::FromHorizontal) => Some(Plane::Horizontal),
+        _ => irradiance_plane,
+    };
     let sensitivity = check_sensitivity(checker, &written.irradiance);
     let irradiance = InstrumentTable {
         relative_uncertainty: written.irradiance.relative_uncertainty,
-        class: written.irradiance.class,
+        class: written.irradiance.class.or_else(|| {
+            let is_panel = irradiance_estimate == Some(IrradianceEstimate::SolarPanel);
+            is_panel.then(|| SOLAR_PANEL.to_owned())
+        }),
         id: written.irradiance.id,
         description: written.irradiance.description,
         ..InstrumentTable::default()
@@ -79,6 +88,7 @@ pub fn check_instruments(checker: &mut Checker<'_>, written: InstrumentTables) -
     let (water, ambient) = (written.water_temperature, written.ambient_temperature);
     Instruments {
         irradiance_plane,
+        irradiance_estimate,
         sensitivity,
         irradiance: check("irradiance", irradiance, fraction, Some(Kind::Irradiance)),
         water_temperature: check("water_temperature", water, kelvin, Some(Kind::Temperature)),
@@ -92,6 +102,46 @@ pub fn check_instruments(checker: &mut Checker<'_>, written: InstrumentTables) -
         wind_speed: check("wind_speed", written.wind_speed, "uncertainty_m_s", None),
         clock: check("clock", written.clock, "uncertainty_s", Some(Kind::Clock)),
     }
+}
+
+/// How irradiance is estimated, where it is.
+fn check_estimate(
+    checker: &mut Checker<'_>,
+    written: &IrradianceTable,
+    plane: Option<Plane>,
+) -> Option<IrradianceEstimate> {
+    const KEY: &str = "instruments.irradiance.estimate";
+    let word = written.estimate.as_deref()?;
+    let mut ways = IrradianceEstimate::ALL.into_iter();
+    let Some(way) = ways.find(|way| way.word() == word) else {
+        let known = IrradianceEstimate::ALL.map(IrradianceEstimate::word);
+        let near = nearest(word, known).map_or_else(
+            || "leave the key out for a sensor at the cooker that faces the sun".to_owned(),
+            |near| format!("did you mean \"{near}\"?"),
+        );
+        let what = format!("found \"{word}\", expected one of {}", words(known));
+        checker.problem(KEY, what, near);
+        return None;
+    };
+    let has_sensor = written.relative_uncertainty.is_some() || written.class.is_some();
+    let (what, hint) = match (way, plane) {
+        (IrradianceEstimate::ClearSky, _) if has_sensor => (
+            "the clear-sky model is no instrument and has an uncertainty of its own",
+            "delete class and relative_uncertainty, or delete estimate if a sensor was there",
+        ),
+        (IrradianceEstimate::ClearSky, Some(Plane::Horizontal))
+        | (IrradianceEstimate::FromHorizontal, Some(Plane::Normal)) => (
+            "does not go together with the plane",
+            "delete plane: the model gives the plane normal to the beam, and \"from-horizontal\" a sensor that lies flat",
+        ),
+        (IrradianceEstimate::Station | IrradianceEstimate::SolarPanel, None) => (
+            "needs the plane of the sensor",
+            "write plane = \"horizontal\" if it lies flat, as at most stations, or \"normal\"",
+        ),
+        _ => return Some(way),
+    };
+    checker.problem(KEY, what, hint);
+    None
 }
 
 fn check_sensitivity(checker: &mut Checker<'_>, written: &IrradianceTable) -> Sensitivity {

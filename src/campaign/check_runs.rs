@@ -5,7 +5,7 @@ use std::path::{Path, PathBuf};
 
 use super::check_logs::check_rules;
 use super::locate::Checker;
-use super::model::{Exclusion, LogRules, RunPlan, WeatherPlan};
+use super::model::{Exclusion, LogRules, RunPlan, Span, WeatherPlan};
 use super::moment::{Moment, WrittenMoment};
 use super::schema::{LoadTable, RunTable};
 use crate::units::{MICROSECONDS_PER_SECOND, short};
@@ -16,6 +16,15 @@ const SPLIT_DAILY: &str = "daily";
 /// a wrong clock.
 const LARGEST_CLOCK_OFFSET_S: f64 = 86_400.0;
 
+/// What a campaign file is read for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Purpose {
+    /// Its logs must be there.
+    Rating,
+    /// Those that are not there yet do not matter.
+    Planning,
+}
+
 /// What holds for a run where it does not say otherwise.
 pub struct RunBase<'b> {
     pub folder: &'b Path,
@@ -23,6 +32,9 @@ pub struct RunBase<'b> {
     /// Rules of weather logs.
     pub weather: LogRules,
     pub load: &'b Load,
+    pub purpose: Purpose,
+    /// A dry vessel was tested, which takes no run.
+    pub has_stagnation: bool,
 }
 
 /// The water in the vessels.
@@ -93,9 +105,11 @@ fn check_water(
 pub fn check_runs(
     checker: &mut Checker<'_>,
     base: &RunBase<'_>,
-    written: Vec<RunTable>,
+    mut written: Vec<RunTable>,
 ) -> Vec<RunPlan> {
-    if written.is_empty() {
+    if base.purpose == Purpose::Planning {
+        written.retain(|table| base.folder.join(&table.log).exists());
+    } else if written.is_empty() && !base.has_stagnation {
         checker.problem(
             "run",
             "there is no run",
@@ -227,19 +241,24 @@ fn check_run(
         .end
         .as_ref()
         .and_then(|written| moment("end", written));
+    let mut span = |list: &str, index: usize, from: &WrittenMoment, to: &WrittenMoment| {
+        let name = |end: &str| format!("{list}.{}.{end}", index + 1);
+        let (from, to) = (moment(&name("from"), from), moment(&name("to"), to));
+        Some(Span {
+            from: from?,
+            to: to?,
+        })
+    };
     let mut exclusions = Vec::new();
-    for (number, span) in table.exclude.into_iter().enumerate() {
-        let name = |end: &str| format!("exclude.{}.{end}", number + 1);
-        let from = moment(&name("from"), &span.from);
-        let to = moment(&name("to"), &span.to);
-        if let (Some(from), Some(to)) = (from, to) {
-            exclusions.push(Exclusion {
-                from,
-                to,
-                reason: span.reason,
-            });
-        }
+    for (index, written) in table.exclude.into_iter().enumerate() {
+        let reason = written.reason;
+        let span = span("exclude", index, &written.from, &written.to);
+        exclusions.extend(span.map(|span| Exclusion { span, reason }));
     }
+    let written = table.cloudless.iter().enumerate();
+    let cloudless = written
+        .filter_map(|(index, written)| span("cloudless", index, &written.from, &written.to))
+        .collect();
     RunPlan {
         line: checker.line_of(key),
         label: table.log.clone(),
@@ -257,6 +276,7 @@ fn check_run(
         end,
         notes: table.notes,
         exclusions,
+        cloudless,
     }
 }
 

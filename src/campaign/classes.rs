@@ -38,6 +38,10 @@ pub struct Class {
     pub source: &'static str,
 }
 
+/// Word of the class that a solar panel has where none is named: its current also follows
+/// its temperature, its dirt and the colour of the light.
+pub const SOLAR_PANEL: &str = "solar-panel";
+
 /// Half-width of a rectangular distribution over its standard deviation, √3.
 ///
 /// # Source
@@ -104,7 +108,7 @@ const fn fraction(limit: f64) -> Uncertainty {
 
 /// Every class. The last of each kind is the most cautious, and taken where the campaign
 /// file names none.
-pub const CLASSES: [Class; 19] = {
+pub const CLASSES: [Class; 20] = {
     use Kind::{Clock, Irradiance, Mass, Temperature};
     [
         pyranometer(
@@ -124,6 +128,13 @@ pub const CLASSES: [Class; 19] = {
             ("reference-cell", "reference cell"),
             fraction(0.08),
             "within ± 8 %",
+            COMMON,
+        ),
+        within(
+            Irradiance,
+            (SOLAR_PANEL, "solar panel by its short-circuit current"),
+            fraction(0.15),
+            "within ± 15 %",
             COMMON,
         ),
         within(

@@ -205,6 +205,8 @@ fn spoken_key(key: &str) -> String {
         ["run"] => "[[run]]".to_owned(),
         ["run", number] => format!("[[run]] {number}"),
         ["calibration", number] => format!("[[calibration]] {number}"),
+        ["stagnation", number] => format!("[[stagnation]] {number}"),
+        ["stagnation", number, key] => format!("[[stagnation]] {number}, {key}"),
         ["calibration", number, key] => format!("[[calibration]] {number}, {key}"),
         ["run", number, rest @ ..] => format!("[[run]] {number}, {}", rest.join(" ")),
         [tables @ .., last] if !tables.is_empty() => format!("[{}] {last}", tables.join(".")),

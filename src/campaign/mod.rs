@@ -9,6 +9,7 @@ pub mod check;
 mod check_cooker;
 mod check_instruments;
 mod check_logs;
+mod check_meaning;
 mod check_runs;
 pub mod classes;
 pub mod find;
@@ -18,6 +19,6 @@ pub mod moment;
 pub mod schema;
 pub mod template;
 
-pub use check::read_campaign;
+pub use check::{read_campaign, read_campaign_to_plan};
 pub use find::find_campaigns;
 pub use model::Campaign;

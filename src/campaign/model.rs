@@ -2,7 +2,7 @@
 
 use std::path::PathBuf;
 
-use jiff::civil::Date;
+use jiff::civil::{Date, Time};
 use jiff::tz::TimeZone;
 
 use super::aperture::Shape;
@@ -42,6 +42,58 @@ pub struct Campaign {
     /// Own limits, in the order of their keys.
     pub limits: Vec<OwnLimit>,
     pub runs: Vec<RunPlan>,
+    pub stagnations: Vec<StagnationTest>,
+    pub wishes: CookingWishes,
+    pub impact: Option<Impact>,
+}
+
+/// A test of the dry, empty vessel: it is left in the sun until it gets no hotter.
+#[derive(Debug, Clone)]
+pub struct StagnationTest {
+    pub date: Date,
+    /// Local clock time of the plateau.
+    pub time: Option<Time>,
+    /// Highest steady temperature of the vessel, °C.
+    pub plateau_c: f64,
+    pub ambient_c: f64,
+    pub light: StagnationLight,
+    /// Standard uncertainty of the thermometer, K, as stated.
+    pub uncertainty_k: Option<f64>,
+    pub notes: Option<String>,
+}
+
+/// Where the irradiance of a stagnation test is from.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum StagnationLight {
+    /// W/m².
+    Measured(f64),
+    /// The sky was cloudless: from the clear-sky model.
+    ClearSky,
+}
+
+/// What the report is to say about cooking, where the campaign file asks for it.
+#[derive(Debug, Clone, Default)]
+pub struct CookingWishes {
+    /// Amounts of water, kg; empty: the usual ones.
+    pub water_kg: Vec<f64>,
+    pub irradiance_w_m2: Option<f64>,
+    pub ambient_c: Option<f64>,
+    /// Temperature of water and food at the start, °C.
+    pub start_c: Option<f64>,
+}
+
+/// The fuel that the cooker's heat stands in for, with the source of each assumption.
+#[derive(Debug, Clone)]
+pub struct Impact {
+    pub fuel: String,
+    /// Lower heating value, MJ/kg.
+    pub heating_value_mj_kg: f64,
+    pub heating_value_source: String,
+    /// Share of that heat which the stove brings into the pot.
+    pub stove_efficiency: f64,
+    pub stove_efficiency_source: String,
+    pub days_per_year: f64,
+    pub days_source: String,
 }
 
 /// An expanded uncertainty to aim at.
@@ -66,6 +118,8 @@ pub struct Cooker {
     pub cost: Option<f64>,
     pub currency: Option<String>,
     pub mass_kg: Option<f64>,
+    /// How far off its axis the sun may stand before light is lost, degrees.
+    pub acceptance_half_angle_deg: Option<f64>,
 }
 
 /// Aperture as measured.
@@ -136,6 +190,8 @@ pub struct Site {
     pub elevation_m: f64,
     /// Measured station pressure, hPa.
     pub pressure_hpa: Option<f64>,
+    /// Linke turbidity of a clear sky, as stated.
+    pub linke_turbidity: Option<f64>,
     pub time_zone: TimeZone,
     /// The zone as the campaign file names it.
     pub time_zone_name: String,
@@ -150,11 +206,46 @@ pub enum Plane {
     Horizontal,
 }
 
+/// Irradiance that no sensor at the cooker measured in the plane normal to the beam.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum IrradianceEstimate {
+    /// From a model, for spans stated to be cloudless.
+    ClearSky,
+    /// From a sensor that lies flat.
+    FromHorizontal,
+    /// From a station nearby.
+    Station,
+    /// From the short-circuit current of a solar panel.
+    SolarPanel,
+}
+
+impl IrradianceEstimate {
+    /// Every way.
+    pub const ALL: [IrradianceEstimate; 4] = [
+        IrradianceEstimate::ClearSky,
+        IrradianceEstimate::FromHorizontal,
+        IrradianceEstimate::Station,
+        IrradianceEstimate::SolarPanel,
+    ];
+
+    /// Its word in the campaign file.
+    pub fn word(self) -> &'static str {
+        match self {
+            IrradianceEstimate::ClearSky => "clear-sky",
+            IrradianceEstimate::FromHorizontal => "from-horizontal",
+            IrradianceEstimate::Station => "station",
+            IrradianceEstimate::SolarPanel => "solar-panel",
+        }
+    }
+}
+
 /// What was measured with what. Uncertainties are standard uncertainties (k = 1).
 #[derive(Debug, Clone)]
 pub struct Instruments {
     /// `None` where the campaign file does not say.
     pub irradiance_plane: Option<Plane>,
+    /// Irradiance is estimated, and how.
+    pub irradiance_estimate: Option<IrradianceEstimate>,
     pub sensitivity: Sensitivity,
     pub irradiance: Instrument,
     pub water_temperature: Instrument,
@@ -346,18 +437,26 @@ pub struct RunPlan {
     pub end: Option<Moment>,
     pub notes: Option<String>,
     pub exclusions: Vec<Exclusion>,
+    /// Spans that the tester states to have been cloudless.
+    pub cloudless: Vec<Span>,
+}
+
+/// From one time to another.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Span {
+    pub from: Moment,
+    pub to: Moment,
+}
+
+impl std::fmt::Display for Span {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        write!(f, "{} to {}", self.from, self.to)
+    }
 }
 
 /// A span that the tester takes out.
 #[derive(Debug, Clone)]
 pub struct Exclusion {
-    pub from: Moment,
-    pub to: Moment,
+    pub span: Span,
     pub reason: Option<String>,
-}
-
-impl std::fmt::Display for Exclusion {
-    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        write!(f, "{} to {}", self.from, self.to)
-    }
 }

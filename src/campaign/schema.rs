@@ -30,6 +30,11 @@ pub struct CampaignFile {
     pub limits: LimitTable,
     #[serde(default)]
     pub run: Vec<RunTable>,
+    #[serde(default)]
+    pub stagnation: Vec<StagnationTable>,
+    #[serde(default)]
+    pub cooking: CookingTable,
+    pub impact: Option<ImpactTable>,
 }
 
 #[derive(Debug, Deserialize)]
@@ -60,6 +65,7 @@ pub struct CookerTable {
     pub cost: Option<f64>,
     pub currency: Option<String>,
     pub mass_kg: Option<f64>,
+    pub acceptance_half_angle_deg: Option<f64>,
 }
 
 #[derive(Debug, Deserialize)]
@@ -83,6 +89,7 @@ pub struct SiteTable {
     pub longitude_deg: f64,
     pub elevation_m: f64,
     pub pressure_hpa: Option<f64>,
+    pub linke_turbidity: Option<f64>,
     pub time_zone: String,
 }
 
@@ -109,6 +116,7 @@ pub struct InstrumentTables {
 #[serde(deny_unknown_fields, default)]
 pub struct IrradianceTable {
     pub plane: Option<String>,
+    pub estimate: Option<String>,
     pub sensitivity_uv_per_w_m2: Option<f64>,
     pub sensitivity_ma_per_w_m2: Option<f64>,
     pub relative_uncertainty: Option<f64>,
@@ -228,6 +236,56 @@ pub struct RunTable {
     pub notes: Option<String>,
     #[serde(default)]
     pub exclude: Vec<ExcludeTable>,
+    #[serde(default)]
+    pub cloudless: Vec<CloudlessTable>,
+}
+
+/// A span that the tester states to have been cloudless.
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct CloudlessTable {
+    pub from: WrittenMoment,
+    pub to: WrittenMoment,
+}
+
+/// A test of the dry, empty vessel.
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct StagnationTable {
+    pub date: WrittenMoment,
+    pub time: Option<WrittenMoment>,
+    pub plateau_c: Option<f64>,
+    pub plateau_f: Option<f64>,
+    pub ambient_c: Option<f64>,
+    pub ambient_f: Option<f64>,
+    pub irradiance_w_m2: Option<f64>,
+    #[serde(default)]
+    pub cloudless: bool,
+    pub uncertainty_k: Option<f64>,
+    pub notes: Option<String>,
+}
+
+/// What the report is to say about cooking.
+#[derive(Debug, Default, Deserialize)]
+#[serde(deny_unknown_fields, default)]
+pub struct CookingTable {
+    pub water_kg: Option<Vec<f64>>,
+    pub irradiance_w_m2: Option<f64>,
+    pub ambient_c: Option<f64>,
+    pub start_c: Option<f64>,
+}
+
+/// Fuel that the cooker stands in for.
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct ImpactTable {
+    pub fuel: String,
+    pub heating_value_mj_kg: f64,
+    pub heating_value_source: String,
+    pub stove_efficiency: f64,
+    pub stove_efficiency_source: String,
+    pub days_per_year: f64,
+    pub days_source: String,
 }
 
 #[derive(Debug, Deserialize)]

@@ -5,3 +5,4 @@ pub mod heating;
 pub mod sky;
 pub mod sun;
 pub mod water;
+pub mod wind;

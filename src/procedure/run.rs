@@ -4,9 +4,9 @@ use jiff::civil::Date;
 use jiff::tz::TimeZone;
 
 use super::intervals::{Hole, Interval};
-use super::screen::ExcludedSpan;
+use super::screen::TimeSpan;
 use crate::campaign::Campaign;
-use crate::campaign::model::RunPlan;
+use crate::campaign::model::{RunPlan, Span};
 use crate::campaign::moment::Moment;
 use crate::error::Problem;
 use crate::logs::Readings;
@@ -37,7 +37,9 @@ pub struct Run {
     pub on_line: usize,
     pub holes: Vec<Hole>,
     /// In the order of the plan's exclusions.
-    pub excluded: Vec<ExcludedSpan>,
+    pub excluded: Vec<TimeSpan>,
+    /// Spans that the tester states to have been cloudless, in the plan's order.
+    pub cloudless: Vec<TimeSpan>,
     /// Longest time that the wind stayed over the gust limit, s.
     pub longest_gust_s: f64,
 }
@@ -83,15 +85,22 @@ pub fn prepare_run(
             "correct start and end, or check the sensor",
         ));
     }
-    let mut excluded = Vec::new();
-    for exclusion in &plan.exclusions {
-        let (from_us, to_us) = (resolve(&exclusion.from)?, resolve(&exclusion.to)?);
+    let place = |span: &Span, kind: &str| {
+        let (from_us, to_us) = (resolve(&span.from)?, resolve(&span.to)?);
         if to_us <= from_us {
-            let what = format!("the excluded span {exclusion} does not end after it begins");
+            let what = format!("the {kind} span {span} does not end after it begins");
             return Err(problem(campaign, &plan, &what, "correct from and to"));
         }
-        excluded.push(ExcludedSpan { from_us, to_us });
-    }
+        Ok(TimeSpan { from_us, to_us })
+    };
+    let excluded = plan.exclusions.iter();
+    let excluded = excluded
+        .map(|exclusion| place(&exclusion.span, "excluded"))
+        .collect::<Result<Vec<_>, _>>()?;
+    let cloudless = plan.cloudless.iter();
+    let cloudless = cloudless
+        .map(|span| place(span, "cloudless"))
+        .collect::<Result<Vec<_>, _>>()?;
     let date = first_date(&readings, zone);
     notices.extend(trim_notices(&plan, date, before - readings.time_us.len()));
     let run = Run {
@@ -104,6 +113,7 @@ pub fn prepare_run(
         on_line: 0,
         holes: Vec::new(),
         excluded,
+        cloudless,
         longest_gust_s: 0.0,
     };
     Ok(run)

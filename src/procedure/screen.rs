@@ -95,17 +95,22 @@ impl Reason {
     }
 }
 
-/// A span that the tester excludes, microseconds since 1970, UTC.
+/// A span of time, microseconds since 1970, UTC.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct ExcludedSpan {
+pub struct TimeSpan {
     pub from_us: i64,
     pub to_us: i64,
 }
 
-impl ExcludedSpan {
+impl TimeSpan {
     /// Whether an interval overlaps the span.
     pub fn overlaps(&self, interval: &Interval) -> bool {
         interval.start_us < self.to_us && interval.end_us > self.from_us
+    }
+
+    /// Whether an interval lies in the span as a whole.
+    pub fn holds(&self, interval: &Interval) -> bool {
+        self.from_us <= interval.start_us && interval.end_us <= self.to_us
     }
 }
 
@@ -181,7 +186,7 @@ pub fn breaks(interval: &Interval, limit: &Limit, around: Surroundings) -> bool 
 pub fn screen_run(
     intervals: &mut [Interval],
     readings: &Readings,
-    excluded: &[ExcludedSpan],
+    excluded: &[TimeSpan],
     limits: &Limits,
     around: Surroundings,
 ) {

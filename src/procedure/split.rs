@@ -159,7 +159,7 @@ fn number_twins(pieces: &mut [Piece]) {
 /// An excluded span with a date goes to the run that it meets, else to the first, where
 /// it is reported to meet nothing; one without a date holds every day.
 fn deal_exclusions(pieces: &mut [Piece], exclusions: &[Exclusion], zone: &TimeZone) {
-    let has_date = |exclusion: &Exclusion| !matches!(exclusion.from, Moment::Clock(_));
+    let has_date = |exclusion: &Exclusion| !matches!(exclusion.span.from, Moment::Clock(_));
     for piece in pieces.iter_mut() {
         piece
             .plan
@@ -169,8 +169,8 @@ fn deal_exclusions(pieces: &mut [Piece], exclusions: &[Exclusion], zone: &TimeZo
     for exclusion in exclusions.iter().filter(|exclusion| has_date(exclusion)) {
         let meets = |piece: &Piece| {
             let date = piece.plan.date.unwrap_or_default();
-            let from = exclusion.from.resolve_us(date, zone);
-            let to = exclusion.to.resolve_us(date, zone);
+            let from = exclusion.span.from.resolve_us(date, zone);
+            let to = exclusion.span.to.resolve_us(date, zone);
             let times = &piece.readings.time_us;
             match (from, to, times.first(), times.last()) {
                 (Some(from), Some(to), Some(first), Some(last)) => from <= *last && to >= *first,

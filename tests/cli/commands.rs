@@ -349,12 +349,14 @@ fn every_key_that_a_new_campaign_file_shows_is_known() {
         "# columns = {",
         "# sheet",
         "# header_line",
+        "# estimate",
     ];
     let of_other_logs = [
         "[units]",
         "[format]",
         "[weather.columns]",
         "[weather.units]",
+        "[[run.cloudless]]",
     ];
     let mut table = "";
     let lines = text.lines().filter(|line| {

@@ -3,7 +3,7 @@
 use simmerline::campaign::template::CAMPAIGN_TEMPLATE;
 
 /// Every table and key of the campaign file.
-const KEYS: [&str; 98] = [
+const KEYS: [&str; 118] = [
     "units",
     "format",
     "weather",
@@ -102,16 +102,38 @@ const KEYS: [&str; 98] = [
     "wind_gust_m_s",
     "solar_time_start_h",
     "solar_time_end_h",
+    "acceptance_half_angle_deg",
+    "linke_turbidity",
+    "estimate",
+    "cloudless",
+    "stagnation",
+    "cooking",
+    "impact",
+    "plateau_c",
+    "plateau_f",
+    "ambient_c",
+    "ambient_f",
+    "irradiance_w_m2",
+    "start_c",
+    "fuel",
+    "heating_value_mj_kg",
+    "heating_value_source",
+    "stove_efficiency",
+    "stove_efficiency_source",
+    "days_per_year",
+    "days_source",
 ];
 
 /// Keys that the template names in a remark only, beside another of their table.
-const REMARKED: [&str; 6] = [
+const REMARKED: [&str; 8] = [
     "target_relative_uncertainty",
     "id",
     "width_m",
     "height_m",
     "sides",
     "across_corners_m",
+    "plateau_f",
+    "ambient_f",
 ];
 
 fn is_of_a_word(c: char) -> bool {

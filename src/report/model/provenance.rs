@@ -111,8 +111,8 @@ fn deviations(assessment: &Assessment) -> Vec<String> {
         for exclusion in &run.plan.exclusions {
             let reason = exclusion.reason.as_deref().unwrap_or("no reason given");
             deviations.push(format!(
-                "{}: {exclusion} excluded by the tester: {reason}.",
-                run.plan.label
+                "{}: {} excluded by the tester: {reason}.",
+                run.plan.label, exclusion.span
             ));
         }
     }

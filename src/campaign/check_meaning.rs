@@ -1,0 +1,184 @@
+//! What the readings are to mean: dry tests, wishes for the cooking section, fuel.
+
+use jiff::civil::{Date, Time};
+
+use super::locate::Checker;
+use super::model::{CookingWishes, Impact, StagnationLight, StagnationTest};
+use super::schema::{CookingTable, ImpactTable, StagnationTable};
+use crate::measure::{Kind, Unit};
+
+/// Highest temperature of a vessel in the sun that is believed, °C.
+const HOTTEST_C: f64 = 600.0;
+/// Most amounts of water that the report has room for.
+const MOST_AMOUNTS: usize = 6;
+
+/// The tests of the dry vessel.
+pub fn check_stagnations(
+    checker: &mut Checker<'_>,
+    written: Vec<StagnationTable>,
+) -> Vec<StagnationTest> {
+    let tables = written.into_iter().enumerate();
+    tables
+        .filter_map(|(index, table)| {
+            check_stagnation(checker, &format!("stagnation.{}", index + 1), table)
+        })
+        .collect()
+}
+
+fn check_stagnation(
+    checker: &mut Checker<'_>,
+    key: &str,
+    table: StagnationTable,
+) -> Option<StagnationTest> {
+    let date: Option<Date> = table.date.to_string().parse().ok();
+    if date.is_none() {
+        let what = format!("found \"{}\", expected a date", table.date);
+        checker.problem(&format!("{key}.date"), what, "write the date as 2026-03-14");
+    }
+    let time = table.time.map(|written| {
+        let time: Option<Time> = written.to_string().parse().ok();
+        if time.is_none() {
+            let what = format!("found \"{written}\", expected a clock time");
+            checker.problem(&format!("{key}.time"), what, "write it as \"12:30\"");
+        }
+        time
+    });
+    let mut temperature = |name: &str, celsius: Option<f64>, fahrenheit: Option<f64>| {
+        let (unit, value) = match (celsius, fahrenheit) {
+            (Some(celsius), None) => ("c", celsius),
+            (None, Some(fahrenheit)) => {
+                let unit = Unit::parse("°F", &[Kind::Temperature]);
+                ("f", unit.map_or(f64::NAN, |unit| unit.to_base(fahrenheit)))
+            }
+            _ => {
+                let what = format!("expected one of {name}_c and {name}_f");
+                checker.problem(&format!("{key}.{name}_c"), what, "write what was read");
+                return None;
+            }
+        };
+        let key = format!("{key}.{name}_{unit}");
+        checker.in_range(&key, value, -40.0, HOTTEST_C, "°C, once converted");
+        Some(value)
+    };
+    let plateau_c = temperature("plateau", table.plateau_c, table.plateau_f);
+    let ambient_c = temperature("ambient", table.ambient_c, table.ambient_f);
+    if let (Some(plateau_c), Some(ambient_c)) = (plateau_c, ambient_c)
+        && plateau_c <= ambient_c
+    {
+        checker.problem(
+            &format!("{key}.plateau_c"),
+            "the vessel is no hotter than the air",
+            "exchange or correct the two",
+        );
+    }
+    let light = match (table.irradiance_w_m2, table.cloudless) {
+        (Some(irradiance_w_m2), false) => {
+            let key = format!("{key}.irradiance_w_m2");
+            checker.in_range(&key, irradiance_w_m2, 100.0, 2000.0, "W/m²");
+            Some(StagnationLight::Measured(irradiance_w_m2))
+        }
+        (None, true) if time.is_some() => Some(StagnationLight::ClearSky),
+        (None, true) => {
+            let what = "a cloudless sky needs the time of the plateau";
+            checker.problem(&format!("{key}.time"), what, "add it as time = \"12:30\"");
+            None
+        }
+        _ => {
+            checker.problem(
+                &format!("{key}.irradiance_w_m2"),
+                "expected one of irradiance_w_m2 and cloudless = true",
+                "write the irradiance that was measured, or that the sky was cloudless",
+            );
+            None
+        }
+    };
+    if let Some(kelvin) = table.uncertainty_k {
+        checker.in_range(&format!("{key}.uncertainty_k"), kelvin, 0.0, 50.0, "K");
+    }
+    Some(StagnationTest {
+        date: date?,
+        time: time.flatten(),
+        plateau_c: plateau_c?,
+        ambient_c: ambient_c?,
+        light: light?,
+        uncertainty_k: table.uncertainty_k,
+        notes: table.notes,
+    })
+}
+
+/// What the report is to say about cooking.
+pub fn check_wishes(checker: &mut Checker<'_>, written: CookingTable) -> CookingWishes {
+    let water_kg = written.water_kg.unwrap_or_default();
+    for &kg in &water_kg {
+        checker.positive("cooking.water_kg", kg, 1000.0, "kg");
+    }
+    if water_kg.len() > MOST_AMOUNTS {
+        let what = format!(
+            "found {} amounts, expected at most {MOST_AMOUNTS}",
+            water_kg.len()
+        );
+        checker.problem("cooking.water_kg", what, "keep those that matter");
+    }
+    for (key, value, lowest, highest, unit) in [
+        (
+            "cooking.irradiance_w_m2",
+            written.irradiance_w_m2,
+            450.0,
+            1100.0,
+            "W/m², within which the practice tests",
+        ),
+        ("cooking.ambient_c", written.ambient_c, -20.0, 50.0, "°C"),
+        ("cooking.start_c", written.start_c, 0.0, 60.0, "°C"),
+    ] {
+        if let Some(value) = value {
+            checker.in_range(key, value, lowest, highest, unit);
+        }
+    }
+    CookingWishes {
+        water_kg,
+        irradiance_w_m2: written.irradiance_w_m2,
+        ambient_c: written.ambient_c,
+        start_c: written.start_c,
+    }
+}
+
+/// The fuel, where the campaign file asks for it.
+pub fn check_impact(checker: &mut Checker<'_>, written: Option<ImpactTable>) -> Option<Impact> {
+    let written = written?;
+    let (heat, share) = (written.heating_value_mj_kg, written.stove_efficiency);
+    checker.in_range("impact.heating_value_mj_kg", heat, 1.0, 150.0, "MJ/kg");
+    checker.in_range(
+        "impact.stove_efficiency",
+        share,
+        0.01,
+        1.0,
+        "as a fraction (0.15 is 15 %)",
+    );
+    checker.in_range(
+        "impact.days_per_year",
+        written.days_per_year,
+        1.0,
+        366.0,
+        "days",
+    );
+    for (key, text) in [
+        ("impact.fuel", &written.fuel),
+        ("impact.heating_value_source", &written.heating_value_source),
+        (
+            "impact.stove_efficiency_source",
+            &written.stove_efficiency_source,
+        ),
+        ("impact.days_source", &written.days_source),
+    ] {
+        checker.text(key, text, 200);
+    }
+    Some(Impact {
+        fuel: written.fuel,
+        heating_value_mj_kg: heat,
+        heating_value_source: written.heating_value_source,
+        stove_efficiency: share,
+        stove_efficiency_source: written.stove_efficiency_source,
+        days_per_year: written.days_per_year,
+        days_source: written.days_source,
+    })
+}
