@@ -144,6 +144,14 @@ impl Unit {
     }
 }
 
+impl Unit {
+    /// A value in the base unit of its kind, in this unit: the way back of
+    /// [`Unit::to_base`], but for estimates by eye.
+    pub fn of_base(self, value: f64) -> f64 {
+        value * self.0.per / self.0.times + self.0.minus
+    }
+}
+
 /// A unit's text with everything taken out that people write differently.
 fn spelling(text: &str) -> String {
     let mut spelling = String::new();

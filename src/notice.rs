@@ -108,6 +108,12 @@ pub enum Notice {
         from: String,
         to: String,
     },
+    /// Spans stated cloudless in which the water stalls as under a cloud.
+    StallUnderClearSky {
+        log: String,
+        /// Local clock times, from and to.
+        spans: Vec<String>,
+    },
     /// The irradiance sensor's plane is not stated.
     PlaneAssumed,
     /// Neither uncertainty nor class of some instruments is stated.
@@ -293,6 +299,11 @@ impl fmt::Display for Notice {
             Notice::IdleExclusion { log, from, to } => write!(
                 f,
                 "{log}: the excluded span {from} to {to} meets no interval; check its times"
+            ),
+            Notice::StallUnderClearSky { log, spans } => write!(
+                f,
+                "{log}: the water gains less than half of what the line says from {}, as under a cloud, where the sky is stated to be cloudless; look at your notes, and at the aim",
+                crate::units::listed(spans)
             ),
             Notice::PlaneAssumed => write!(
                 f,

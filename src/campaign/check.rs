@@ -154,6 +154,7 @@ fn check_text(
         vessels: load.vessels,
         instruments: check_instruments(&mut checker, written.instruments),
         calibrations,
+        rules: base.rules.clone(),
         limits,
         runs,
         stagnations: check_stagnations(&mut checker, written.stagnation),

@@ -51,6 +51,20 @@ pub fn find_each(paths: &[PathBuf]) -> Result<Vec<PathBuf>> {
     }
 }
 
+/// The one campaign folder at or below a path.
+///
+/// # Errors
+/// As [`find_campaigns`], and where there are several.
+pub fn find_one(path: &Path) -> Result<PathBuf> {
+    let mut folders = find_campaigns(&[path.to_path_buf()])?;
+    if folders.len() > 1 {
+        let what = format!("holds {} campaigns, expected one", folders.len());
+        let hint = format!("name one of them, such as {}", folders[0].display());
+        return Err(Error::Usage(Problem::at(path, what).hint(hint).into()));
+    }
+    Ok(folders.remove(0))
+}
+
 /// A path by which a folder can be told from others, however it was named.
 pub fn real_path(folder: &Path) -> PathBuf {
     fs::canonicalize(folder).unwrap_or_else(|_| folder.to_path_buf())

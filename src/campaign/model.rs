@@ -39,6 +39,8 @@ pub struct Campaign {
     pub vessels: u32,
     pub instruments: Instruments,
     pub calibrations: Vec<Calibration>,
+    /// How logs are to be read, where a run does not say otherwise.
+    pub rules: LogRules,
     /// Own limits, in the order of their keys.
     pub limits: Vec<OwnLimit>,
     pub runs: Vec<RunPlan>,
@@ -235,6 +237,18 @@ impl IrradianceEstimate {
             IrradianceEstimate::FromHorizontal => "from-horizontal",
             IrradianceEstimate::Station => "station",
             IrradianceEstimate::SolarPanel => "solar-panel",
+        }
+    }
+
+    /// Where it is from, in words.
+    pub fn describe(self) -> &'static str {
+        match self {
+            IrradianceEstimate::ClearSky => "by a clear-sky model (Ineichen and Perez 2002)",
+            IrradianceEstimate::FromHorizontal => {
+                "from a sensor that lies flat (Erbs, Klein and Duffie 1982)"
+            }
+            IrradianceEstimate::Station => "from the log of a station nearby",
+            IrradianceEstimate::SolarPanel => "from the short-circuit current of a solar panel",
         }
     }
 }

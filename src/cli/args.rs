@@ -5,6 +5,8 @@ use std::path::PathBuf;
 use clap::{Args, Parser, Subcommand};
 use clap_complete::Shell;
 
+use crate::report::plan::sheet::Paper;
+
 const EXIT_CODES: &str = "\
 Exit codes:
   0  done
@@ -47,6 +49,15 @@ comparison.csv: every difference of Ps(50) with its 95 % interval, and whether i
 real. Give one id under [instruments] to an instrument that several campaigns share:
 its errors then cancel.";
 
+const PLAN_HELP: &str = "\
+Example:
+  simmerline plan my-cooker --date 2026-03-21
+
+Says when the practice lets one test that day, what the sun does and how strong a clear
+sky is, how much water to weigh in, when to re-aim, what is still missing and, for a
+cooker rated already, what to expect; and writes a field sheet of one page,
+NAME.DATE.field-sheet.pdf, to fill in with a pencil.";
+
 const NEW_HELP: &str = "\
 Example:
   simmerline new my-cooker
@@ -82,6 +93,9 @@ pub enum Command {
     /// Compare campaigns: which cooker gives more, and how sure that is
     #[command(after_help = format!("{COMPARE_HELP}\n\n{EXIT_CODES}"))]
     Compare(CompareOptions),
+    /// Plan a test day, and write a field sheet for it
+    #[command(after_help = format!("{PLAN_HELP}\n\n{EXIT_CODES}"))]
+    Plan(PlanOptions),
     /// Start a campaign: write its file, to fill in, and an empty log
     #[command(after_help = format!("{NEW_HELP}\n\n{EXIT_CODES}"))]
     New(NewOptions),
@@ -133,6 +147,22 @@ pub struct CompareOptions {
     /// Print nothing but errors
     #[arg(long)]
     pub quiet: bool,
+}
+
+#[derive(Debug, Args)]
+pub struct PlanOptions {
+    /// Campaign folder; its logs need not be there yet
+    #[arg(value_name = "CAMPAIGN")]
+    pub campaign: PathBuf,
+    /// Day to plan, such as 2026-03-21; today at the site if left out
+    #[arg(long, value_name = "DATE")]
+    pub date: Option<String>,
+    /// Paper of the field sheet
+    #[arg(long, value_enum, default_value = "a4")]
+    pub paper: Paper,
+    /// Folder for the field sheet; made if it is not there
+    #[arg(long, value_name = "DIR", default_value = "reports")]
+    pub out: PathBuf,
 }
 
 #[derive(Debug, Args)]

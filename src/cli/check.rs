@@ -11,6 +11,7 @@ use crate::procedure::conformity::Level;
 use crate::procedure::run::clock_ahead_of_sun_h;
 use crate::procedure::screen::Reason;
 use crate::procedure::{Assessment, Run};
+use crate::report::model::report::IRRADIANCE_ESTIMATED;
 use crate::report::model::uncertainty::{outlook, with_uncertainty};
 use crate::units::{clock_from_hours, local_clock, spoken_date, zoned};
 
@@ -208,7 +209,12 @@ fn verdict(assessment: &Assessment) -> String {
         (None, _) => "; intervals and days are enough".to_owned(),
     };
     format!(
-        "\n{level}. {rating}{missing}.\n{}",
+        "\n{level}{}. {rating}{missing}.\n{}",
+        if assessment.estimates_irradiance() {
+            format!(", {IRRADIANCE_ESTIMATED}")
+        } else {
+            String::new()
+        },
         towards_target(assessment)
     )
 }

@@ -4,6 +4,7 @@ pub mod args;
 pub mod check;
 pub mod compare;
 pub mod new;
+pub mod plan;
 pub mod report;
 pub mod shell;
 pub mod terminal;

@@ -13,6 +13,7 @@ use crate::error::{Error, Problem, Result};
 use crate::procedure::Assessment;
 use crate::procedure::conformity::Level;
 use crate::report::files::{prepare_folder, write_all};
+use crate::report::model::report::IRRADIANCE_ESTIMATED;
 use crate::report::outputs;
 use crate::units::{decimals_for, fixed};
 
@@ -104,6 +105,15 @@ fn progress_bar(campaigns: usize, is_quiet: bool) -> ProgressBar {
     ProgressBar::new(campaigns as u64).with_style(style)
 }
 
+fn conformity_cell(assessment: &Assessment) -> String {
+    let level = assessment.conformity.level.describe().to_lowercase();
+    if assessment.estimates_irradiance() {
+        format!("{level}; {IRRADIANCE_ESTIMATED}")
+    } else {
+        level
+    }
+}
+
 const HEADER: [(&str, Align); 7] = [
     ("cooker", Align::Left),
     ("Ps(50), W (95 %)", Align::Left),
@@ -145,7 +155,7 @@ fn table_row(assessment: &Assessment, out: &Path) -> [String; 7] {
             assessment.intervals.len()
         ),
         assessment.used_dates().len().to_string(),
-        assessment.conformity.level.describe().to_lowercase(),
+        conformity_cell(assessment),
         out.join(format!("{}.pdf", assessment.campaign.name))
             .display()
             .to_string(),

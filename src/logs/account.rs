@@ -138,6 +138,11 @@ pub struct Account {
 }
 
 impl Account {
+    /// Whether its wind is an estimate by eye.
+    pub fn estimates_wind(&self) -> bool {
+        self.columns.iter().any(|column| column.is_estimate)
+    }
+
     /// How the log is written, a fact a row: what it is, and how it was understood.
     pub fn form(&self) -> Vec<(String, String)> {
         let mut rows = vec![
@@ -224,6 +229,8 @@ pub struct ColumnAccount {
     pub found_by: &'static str,
     pub unit: &'static str,
     pub unit_from: &'static str,
+    /// Its unit is one of estimates by eye.
+    pub is_estimate: bool,
     /// Vessel, calibration and sensitivity, in words; empty if there is none.
     pub correction: String,
 }
@@ -248,6 +255,7 @@ impl ColumnAccount {
             found_by: sensor.found_by.describe(),
             unit: sensor.unit.symbol(),
             unit_from: sensor.unit_from.describe(),
+            is_estimate: sensor.unit.is_estimate(),
             correction: corrections.join("; "),
         }
     }

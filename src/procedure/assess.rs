@@ -4,7 +4,8 @@ use jiff::civil::Date;
 use jiff::tz::TimeZone;
 
 use super::conformity::{Conformity, judge};
-use super::cooking::{Cooking, cook};
+use super::cooking::{Cooking, cook, mean_ambient_c};
+use super::estimate::{contradictions, estimate_irradiance};
 use super::intervals::{Interval, find_holes, form_intervals};
 use super::limits::{Limit, Limits, RATING_DIFFERENCE_K};
 use super::run::{Run, prepare_run, problem, run_notices};
@@ -13,10 +14,11 @@ use super::split::{Piece, split};
 use super::uncertainty::{RatingUncertainty, evaluate};
 use crate::campaign::Campaign;
 use crate::campaign::find::CAMPAIGN_FILE;
-use crate::campaign::model::{RunPlan, Site};
+use crate::campaign::model::{IrradianceEstimate, RunPlan, Site};
 use crate::error::{Error, Problem, Problems, Result};
 use crate::hash::sha256_hex;
 use crate::logs::account::Account;
+use crate::logs::quantity::Quantity;
 use crate::logs::{Log, Readings};
 use crate::notice::Notice;
 use crate::physics::air::pressure_pa;
@@ -94,19 +96,23 @@ pub fn assess(campaign: Campaign, logs: Vec<Log>) -> Result<Assessment> {
         boiling_point_c,
     };
     for (plan, log) in campaign.runs.iter().zip(logs) {
-        add_new(&mut notices, log.notices);
+        let about_log = log.notices.into_iter();
+        let about_log = about_log.filter(|notice| !is_expected(&campaign, notice));
+        add_new(&mut notices, about_log.collect());
         add_new(&mut inputs, log.inputs);
         let mut plan = plan.clone();
         if plan.is_split && log.accounts.iter().any(|account| account.is_elapsed) {
             // It says when the stopwatch was started, not when each day's heating begins.
             plan.start = None;
         }
+        let estimates_wind = log.accounts.iter().any(Account::estimates_wind);
         add_new(&mut accounts, log.accounts);
         let pieces = pieces_of(&campaign, &plan, log.readings, &mut notices);
         for piece in pieces.map_err(|problem| Error::Campaign(problem.into()))? {
             match rate_run(&campaign, runs.len(), piece, rule, &mut notices) {
                 Err(problem) => problems.push(problem),
-                Ok((run, formed)) => {
+                Ok((mut run, formed)) => {
+                    run.estimates_wind = estimates_wind;
                     runs.push(run);
                     intervals.extend(formed);
                 }
@@ -122,7 +128,9 @@ pub fn assess(campaign: Campaign, logs: Vec<Log>) -> Result<Assessment> {
     let measures_irradiance = runs
         .iter()
         .any(|run| run.readings.irradiance_w_m2.is_some());
-    if campaign.instruments.irradiance_plane.is_none() && measures_irradiance {
+    let instruments = &campaign.instruments;
+    let is_estimated = instruments.irradiance_estimate.is_some();
+    if instruments.irradiance_plane.is_none() && measures_irradiance && !is_estimated {
         notices.push(Notice::PlaneAssumed);
     }
     let line = fit_used(&intervals);
@@ -131,6 +139,9 @@ pub fn assess(campaign: Campaign, logs: Vec<Log>) -> Result<Assessment> {
         .as_ref()
         .map(|line| evaluate(&campaign, &runs, &intervals, line));
     notices.extend(uncertainty.as_ref().and_then(assumed_notice));
+    if let Some(sure) = &uncertainty {
+        notices.extend(contradictions(&campaign, &runs, &intervals, &sure.of_line));
+    }
     let conformity = judge(
         &campaign,
         &runs,
@@ -158,6 +169,13 @@ pub fn assess(campaign: Campaign, logs: Vec<Log>) -> Result<Assessment> {
         cooking,
         notices,
     })
+}
+
+/// A log without irradiance, where it is to come from the clear-sky model.
+fn is_expected(campaign: &Campaign, notice: &Notice) -> bool {
+    let way = campaign.instruments.irradiance_estimate;
+    way == Some(IrradianceEstimate::ClearSky)
+        && matches!(notice, Notice::ColumnNotFound { quantity, .. } if *quantity == Quantity::Irradiance.name())
 }
 
 /// Adds what is not there yet: a log of several runs says everything once.
@@ -257,6 +275,7 @@ fn rate_run(
     notices: &mut Vec<Notice>,
 ) -> std::result::Result<(Run, Vec<Interval>), Problem> {
     let mut run = prepare_run(campaign, piece.plan, piece.readings, notices)?;
+    estimate_irradiance(campaign, &mut run)?;
     let readings = &run.readings;
     run.longest_gust_s = longest_gust_s(readings.wind_m_s.as_ref(), rule.limits);
     let around = Surroundings {
@@ -264,7 +283,7 @@ fn rate_run(
         longest_gust_s: run.longest_gust_s,
     };
     let mut formed = form_intervals(index, readings, run.plan.water_kg, &campaign.site);
-    screen_run(&mut formed, readings, &run.excluded, rule.limits, around);
+    screen_run(&mut formed, &run, rule.limits, around);
     let count = |counts: fn(&Interval) -> bool| formed.iter().filter(|i| counts(i)).count();
     (run.intervals, run.used) = (formed.len(), count(Interval::is_used));
     run.on_line = count(Interval::is_on_line);
@@ -275,6 +294,11 @@ fn rate_run(
 }
 
 impl Assessment {
+    /// Whether irradiance is estimated.
+    pub fn estimates_irradiance(&self) -> bool {
+        self.campaign.instruments.irradiance_estimate.is_some()
+    }
+
     /// The intervals of one run.
     pub fn intervals_of(&self, run: usize) -> impl Iterator<Item = &Interval> {
         self.intervals
@@ -298,6 +322,11 @@ impl Assessment {
     /// The intervals that are set aside.
     pub fn set_aside(&self) -> impl Iterator<Item = &Interval> {
         self.intervals.iter().filter(|interval| !interval.is_used())
+    }
+
+    /// Mean ambient temperature of the intervals on the line, °C; `None` without one.
+    pub fn mean_ambient_c(&self) -> Option<f64> {
+        mean_ambient_c(&self.intervals)
     }
 
     /// Local dates with intervals that are on the line, in order.
@@ -355,11 +384,15 @@ pub fn local_dates<'i>(
 
 /// Local boiling point of water, °C, from measured pressure or from elevation.
 pub fn local_boiling_point_c(site: &Site) -> f64 {
-    let pressure_pa = match site.pressure_hpa {
+    boiling_point_c(local_pressure_pa(site))
+}
+
+/// Air pressure, Pa, as measured or from elevation.
+pub fn local_pressure_pa(site: &Site) -> f64 {
+    match site.pressure_hpa {
         Some(pressure_hpa) => pressure_hpa * PA_PER_HPA,
         None => pressure_pa(site.elevation_m),
-    };
-    boiling_point_c(pressure_pa)
+    }
 }
 
 fn fit_used(intervals: &[Interval]) -> Option<Line> {

@@ -115,7 +115,7 @@ fn note(code: &'static str, text: String, remedy: impl Into<String>) -> Finding 
 }
 
 /// Used intervals and days, and how many are missing.
-struct Shortfall {
+pub struct Shortfall {
     used: usize,
     days: usize,
     least_used: usize,
@@ -123,7 +123,8 @@ struct Shortfall {
 }
 
 impl Shortfall {
-    fn new(limits: &Limits, used: usize, days: usize) -> Self {
+    /// Of so many used intervals and days.
+    pub fn new(limits: &Limits, used: usize, days: usize) -> Self {
         Shortfall {
             used,
             days,
@@ -140,7 +141,8 @@ impl Shortfall {
         self.least_days.saturating_sub(self.days)
     }
 
-    fn describe(&self) -> Option<String> {
+    /// What is missing in words; `None`: nothing.
+    pub fn describe(&self) -> Option<String> {
         let more = |count: usize, noun: &str| {
             let nouns = counted(count, noun);
             (count > 0).then(|| nouns.replacen(' ', " more ", 1))
@@ -308,6 +310,28 @@ fn measurement_findings(campaign: &Campaign, runs: &[Run]) -> Vec<Finding> {
             format!("wind was not measured in {}", listed(&windless)),
             "measure the wind beside the cooker, at its height",
         ));
+    }
+    let by_eye = without(|run| run.readings.wind_m_s.is_some() && run.estimates_wind);
+    if !by_eye.is_empty() {
+        findings.push(indicative(
+            "wind-estimated",
+            format!(
+                "wind is an estimate by eye in {}, good to a number of the Beaufort scale",
+                listed(&by_eye)
+            ),
+            "measure the wind beside the cooker, at its height",
+        ));
+    }
+    if let Some(way) = campaign.instruments.irradiance_estimate {
+        findings.push(indicative(
+            "irradiance-estimated",
+            format!(
+                "irradiance was not measured at the cooker in the plane normal to the beam, but estimated {}",
+                way.describe()
+            ),
+            "measure irradiance beside the cooker, with a sensor that faces the sun",
+        ));
+        return findings;
     }
     let sunless = without(|run| run.readings.irradiance_w_m2.is_none());
     if !sunless.is_empty() {

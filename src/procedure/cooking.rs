@@ -71,15 +71,7 @@ pub fn cook(
     tested_kg: f64,
     boiling_point_c: f64,
 ) -> Option<Cooking> {
-    let ambients: Vec<f64> = intervals
-        .iter()
-        .filter(|interval| interval.is_on_line())
-        .filter_map(|interval| Some(interval.ambient?.mean))
-        .collect();
-    if ambients.is_empty() {
-        return None;
-    }
-    let ambient_c = ambients.iter().sum::<f64>() / ambients.len() as f64;
+    let ambient_c = mean_ambient_c(intervals)?;
     let target_c = TARGET_C.min(boiling_point_c);
     let span_k = (START_C - ambient_c, target_c - ambient_c);
     let tested_load = Some(tested_kg).filter(|load_kg| !LOADS_KG.contains(load_kg));
@@ -103,6 +95,16 @@ pub fn cook(
         boiling_point_c,
         heatings,
     })
+}
+
+/// Mean ambient temperature of the intervals on the line, °C; `None` without one.
+pub fn mean_ambient_c(intervals: &[Interval]) -> Option<f64> {
+    let ambients: Vec<f64> = intervals
+        .iter()
+        .filter(|interval| interval.is_on_line())
+        .filter_map(|interval| Some(interval.ambient?.mean))
+        .collect();
+    (!ambients.is_empty()).then(|| ambients.iter().sum::<f64>() / ambients.len() as f64)
 }
 
 /// Time to heat one load over a span of temperature differences (K above ambient).

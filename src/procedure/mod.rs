@@ -1,7 +1,7 @@
 //! The published practice of cooker tests: ASAE S580.1.
 //!
 //! [`limits`] is its table of limits, [`split`] makes runs of a log of many days, [`run`]
-//! trims a log, [`intervals`] forms intervals from readings, [`screen`] sets aside those
+//! trims a log, [`estimate`] gives it the irradiance that was not measured, [`intervals`] forms intervals from readings, [`screen`] sets aside those
 //! that the practice does not let one use, [`conformity`] weighs what is left,
 //! [`uncertainty`] says how sure the figure is, [`cooking`] what it means for a pot of
 //! water; [`assess()`] runs them in this order.
@@ -9,8 +9,10 @@
 pub mod assess;
 pub mod conformity;
 pub mod cooking;
+pub mod estimate;
 pub mod intervals;
 pub mod limits;
+pub mod local_sky;
 pub mod run;
 pub mod screen;
 pub mod split;

@@ -6,7 +6,7 @@ use jiff::tz::TimeZone;
 use super::intervals::{Hole, Interval};
 use super::screen::TimeSpan;
 use crate::campaign::Campaign;
-use crate::campaign::model::{RunPlan, Span};
+use crate::campaign::model::{IrradianceEstimate, RunPlan, Span};
 use crate::campaign::moment::Moment;
 use crate::error::Problem;
 use crate::logs::Readings;
@@ -38,8 +38,11 @@ pub struct Run {
     pub holes: Vec<Hole>,
     /// In the order of the plan's exclusions.
     pub excluded: Vec<TimeSpan>,
-    /// Spans that the tester states to have been cloudless, in the plan's order.
-    pub cloudless: Vec<TimeSpan>,
+    /// Spans that the tester states to have been cloudless, in the plan's order; `None`
+    /// where irradiance does not depend on it.
+    pub cloudless: Option<Vec<TimeSpan>>,
+    /// The wind is an estimate by eye.
+    pub estimates_wind: bool,
     /// Longest time that the wind stayed over the gust limit, s.
     pub longest_gust_s: f64,
 }
@@ -97,10 +100,15 @@ pub fn prepare_run(
     let excluded = excluded
         .map(|exclusion| place(&exclusion.span, "excluded"))
         .collect::<Result<Vec<_>, _>>()?;
-    let cloudless = plan.cloudless.iter();
-    let cloudless = cloudless
-        .map(|span| place(span, "cloudless"))
-        .collect::<Result<Vec<_>, _>>()?;
+    let needs_clear_sky =
+        campaign.instruments.irradiance_estimate == Some(IrradianceEstimate::ClearSky);
+    let cloudless = needs_clear_sky.then(|| {
+        let spans = plan.cloudless.iter();
+        spans
+            .map(|span| place(span, "cloudless"))
+            .collect::<Result<Vec<_>, _>>()
+    });
+    let cloudless = cloudless.transpose()?;
     let date = first_date(&readings, zone);
     notices.extend(trim_notices(&plan, date, before - readings.time_us.len()));
     let run = Run {
@@ -114,6 +122,7 @@ pub fn prepare_run(
         holes: Vec::new(),
         excluded,
         cloudless,
+        estimates_wind: false,
         longest_gust_s: 0.0,
     };
     Ok(run)

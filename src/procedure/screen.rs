@@ -2,6 +2,7 @@
 
 use super::intervals::Interval;
 use super::limits::{Allowed, Limit, Limits, at_least, at_most};
+use super::run::Run;
 use crate::logs::{Readings, Series};
 use crate::units::seconds_between;
 
@@ -21,11 +22,12 @@ pub enum Reason {
     OutsideSolarWindow,
     ReadingGap,
     ExcludedByTester,
+    NotCloudless,
 }
 
 impl Reason {
     /// Every reason, in the order of the report.
-    pub const ALL: [Reason; 10] = [
+    pub const ALL: [Reason; 11] = [
         Reason::WaterBelowWindow,
         Reason::WaterAboveWindow,
         Reason::AmbientOutOfRange,
@@ -36,6 +38,7 @@ impl Reason {
         Reason::OutsideSolarWindow,
         Reason::ReadingGap,
         Reason::ExcludedByTester,
+        Reason::NotCloudless,
     ];
 
     /// The code in files.
@@ -51,6 +54,7 @@ impl Reason {
             Reason::OutsideSolarWindow => "outside-solar-window",
             Reason::ReadingGap => "reading-gap",
             Reason::ExcludedByTester => "excluded-by-tester",
+            Reason::NotCloudless => "not-cloudless",
         }
     }
 
@@ -67,6 +71,7 @@ impl Reason {
             Reason::OutsideSolarWindow => "it was too early or too late in the solar day",
             Reason::ReadingGap => "readings were missing",
             Reason::ExcludedByTester => "the tester excluded the span",
+            Reason::NotCloudless => "the tester does not state that the sky was cloudless",
         }
     }
 
@@ -91,6 +96,9 @@ impl Reason {
             Reason::OutsideSolarWindow => "heat within the window, which is in solar time",
             Reason::ReadingGap => "record every quantity at least every ten minutes",
             Reason::ExcludedByTester => "nothing, unless the exclusion was a mistake",
+            Reason::NotCloudless => {
+                "note for every reading whether the sky was cloudless; measure irradiance where clouds pass"
+            }
         }
     }
 }
@@ -183,17 +191,16 @@ pub fn breaks(interval: &Interval, limit: &Limit, around: Surroundings) -> bool 
 }
 
 /// Notes every reason of every interval of one run.
-pub fn screen_run(
-    intervals: &mut [Interval],
-    readings: &Readings,
-    excluded: &[TimeSpan],
-    limits: &Limits,
-    around: Surroundings,
-) {
+pub fn screen_run(intervals: &mut [Interval], run: &Run, limits: &Limits, around: Surroundings) {
     for interval in intervals {
+        let is_clouded = run
+            .cloudless
+            .as_ref()
+            .is_some_and(|spans| !spans.iter().any(|span| span.holds(interval)));
         let applies = |reason: &Reason| match reason {
-            Reason::ReadingGap => has_gap(interval, readings),
-            Reason::ExcludedByTester => excluded.iter().any(|span| span.overlaps(interval)),
+            Reason::ReadingGap => has_gap(interval, &run.readings, is_clouded),
+            Reason::ExcludedByTester => run.excluded.iter().any(|span| span.overlaps(interval)),
+            Reason::NotCloudless => is_clouded,
             reason => {
                 let mut rows = limits
                     .rows
@@ -208,10 +215,11 @@ pub fn screen_run(
 
 /// A quantity that the run measures has no reading in the interval. Two readings in
 /// it are never too far apart: it lasts no longer than readings may be apart.
-fn has_gap(interval: &Interval, readings: &Readings) -> bool {
+fn has_gap(interval: &Interval, readings: &Readings, is_clouded: bool) -> bool {
+    let has_sun = readings.irradiance_w_m2.is_some() && !is_clouded;
     let quantities = [
         (readings.ambient_c.is_some(), interval.ambient),
-        (readings.irradiance_w_m2.is_some(), interval.irradiance),
+        (has_sun, interval.irradiance),
         (readings.wind_m_s.is_some(), interval.wind),
     ];
     quantities

@@ -15,10 +15,14 @@ pub const REPORT: &str = "report.typ";
 /// Template of a comparison.
 pub const COMPARISON: &str = "comparison.typ";
 
+/// Template of a field sheet.
+pub const FIELD_SHEET: &str = "field-sheet.typ";
+
 /// Template sources, by the name under which they import each other.
-const TEMPLATES: [(&str, &str); 4] = [
+const TEMPLATES: [(&str, &str); 5] = [
     (REPORT, include_str!("../../templates/report.typ")),
     (COMPARISON, include_str!("../../templates/comparison.typ")),
+    (FIELD_SHEET, include_str!("../../templates/field-sheet.typ")),
     ("parts.typ", include_str!("../../templates/parts.typ")),
     ("style.typ", include_str!("../../templates/style.typ")),
 ];

@@ -14,6 +14,7 @@ pub mod intervals_csv;
 mod logs_json;
 pub mod model;
 mod outputs;
+pub mod plan;
 pub mod rating_json;
 mod uncertainty_json;
 

@@ -41,11 +41,21 @@ pub struct RatingFile {
     rating: Option<RatingEntry>,
     regression: Option<RegressionEntry>,
     uncertainty: Option<UncertaintyEntry>,
+    estimates: EstimatesEntry,
     conformity: ConformityEntry,
     cooking: Option<CookingEntry>,
     intervals: Vec<IntervalEntry>,
     notices: Vec<String>,
     provenance: Provenance,
+}
+
+/// What was estimated in place of a measurement; the budget has how sure that is.
+#[derive(Debug, Serialize)]
+struct EstimatesEntry {
+    /// The campaign file's word for the way; `null` where it was measured.
+    irradiance: Option<&'static str>,
+    /// By eye, on the Beaufort scale, in some run.
+    wind: bool,
 }
 
 #[derive(Debug, Serialize)]
@@ -226,6 +236,13 @@ impl RatingFile {
             rating: rating_entry(assessment),
             regression: regression_entry(assessment),
             uncertainty: uncertainty_entry(assessment),
+            estimates: EstimatesEntry {
+                irradiance: campaign
+                    .instruments
+                    .irradiance_estimate
+                    .map(|way| way.word()),
+                wind: assessment.runs.iter().any(|run| run.estimates_wind),
+            },
             conformity: ConformityEntry {
                 level: assessment.conformity.level.code(),
                 findings: assessment

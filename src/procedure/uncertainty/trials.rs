@@ -166,7 +166,9 @@ impl Errors {
             drawn.push((&error.identity, unit));
             let size = unit * error.standard.size();
             match error.source {
-                Source::Irradiance => errors.irradiance += size,
+                Source::Irradiance | Source::ClearSky | Source::Conversion | Source::Distance => {
+                    errors.irradiance += size
+                }
                 Source::WaterMass => errors.mass += size,
                 Source::SpecificHeat => errors.specific_heat += size,
                 Source::ClockRate => errors.time += size,

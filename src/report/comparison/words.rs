@@ -213,6 +213,13 @@ fn warnings(comparison: &Comparison) -> Vec<String> {
                 departures.join("; ")
             ));
         }
+        if one.estimates_irradiance() {
+            warnings.push(format!(
+                "The irradiance of {} is estimated, not measured.",
+                letter(place)
+            ));
+            continue;
+        }
         let plane = one.campaign.instruments.irradiance_plane;
         let of_first = comparison.campaigns[0]
             .campaign

@@ -78,7 +78,11 @@ fn draw_on(area: &Area<'_>, assessment: &Assessment) -> Result<()> {
     let whole = |value: &f64| fixed(*value, 0);
     let axes = Axes {
         x_name: "temperature difference Td, water minus ambient, K",
-        y_name: "standardised cooking power Ps, W",
+        y_name: if assessment.estimates_irradiance() {
+            "Ps, W, with irradiance estimated"
+        } else {
+            "standardised cooking power Ps, W"
+        },
         x_text: &whole,
         y_text: &whole,
         x_labels: 10,

@@ -3,7 +3,8 @@
 use serde::Serialize;
 
 use super::conditions::{BriefRow, brief};
-use super::report::Figure;
+use super::report::{Figure, IRRADIANCE_ESTIMATED};
+use super::uncertainty::what_limits;
 use crate::procedure::Assessment;
 use crate::procedure::assess::Rating;
 use crate::procedure::conformity::Level;
@@ -87,7 +88,7 @@ pub fn headline(assessment: &Assessment) -> Headline {
             .uncertainty
             .as_ref()
             .zip(assessment.rating.as_ref())
-            .map(|(sure, rating)| number(sure, rating)),
+            .map(|(sure, rating)| number(assessment, sure, rating)),
         level: conformity.level.describe().to_owned(),
         level_code: conformity.level.code().to_owned(),
         level_text,
@@ -100,16 +101,19 @@ pub fn headline(assessment: &Assessment) -> Headline {
 }
 
 /// The number with its expanded uncertainty.
-fn number(sure: &RatingUncertainty, rating: &Rating) -> Number {
+fn number(assessment: &Assessment, sure: &RatingUncertainty, rating: &Rating) -> Number {
     let budget = &sure.budget;
     let expanded_w = budget.expanded_w();
     let decimals = decimals_for(expanded_w);
     let of_intervals_w = budget.statistical_part_w();
-    let mut explanation = vec![format!(
+    let estimate = assessment.campaign.instruments.irradiance_estimate;
+    let estimate = estimate.map(|way| format!("{IRRADIANCE_ESTIMATED} {}", way.describe()));
+    let mut explanation: Vec<String> = estimate.into_iter().collect();
+    explanation.push(format!(
         "of it, scatter and days {} W, instruments {} W",
         fixed(of_intervals_w, decimals),
         fixed(expanded_w - of_intervals_w, decimals)
-    )];
+    ));
     explanation.push(match sure.assumed().len() {
         0 => "95 %; each watt has its line in section 5".to_owned(),
         _ => "95 %; some instruments are assumed (section 5)".to_owned(),
@@ -152,6 +156,7 @@ fn sentences(assessment: &Assessment) -> Vec<String> {
         sentences.push(heating_sentence(cooking));
     }
     sentences.push(screening_sentence(assessment));
+    sentences.extend(assessment.uncertainty.as_ref().and_then(what_limits));
     sentences
 }
 
@@ -203,7 +208,9 @@ fn screening_sentence(assessment: &Assessment) -> String {
         assessment.used().count(),
         counted(assessment.intervals.len(), "ten-minute interval"),
         counted(assessment.used_dates().len(), "day"),
-        if is_all_measured(assessment) {
+        if is_estimated(assessment) {
+            " that was measured or estimated"
+        } else if is_all_measured(assessment) {
             ""
         } else {
             " that was measured"
@@ -227,6 +234,11 @@ fn screening_sentence(assessment: &Assessment) -> String {
         parts.push(format!("{most} {}", reasons.join(" or ")));
     }
     format!("{}.", parts.join("; "))
+}
+
+/// Whether wind or irradiance is an estimate.
+fn is_estimated(assessment: &Assessment) -> bool {
+    assessment.estimates_irradiance() || assessment.runs.iter().any(|run| run.estimates_wind)
 }
 
 /// Whether wind and irradiance were measured in every run.
@@ -270,7 +282,11 @@ fn figure(assessment: &Assessment) -> Figure {
                 "Scatter plot of standardised cooking power in watts against the temperature difference between water and ambient in kelvin. {facts}; {aside} set aside. The line reads {} watts at 50 kelvin.",
                 fixed(rating.ps50_w, 1)
             );
-            (format!("{facts}."), alt)
+            let mark = match assessment.estimates_irradiance() {
+                true => format!("{}: ", sentence_case(IRRADIANCE_ESTIMATED)),
+                false => String::new(),
+            };
+            (format!("{mark}{facts}."), format!("{mark}{alt}"))
         }
         _ => {
             let facts = format!(

@@ -4,9 +4,12 @@ use jiff::Timestamp;
 use serde::Serialize;
 
 use super::report::Row;
+use crate::campaign::Campaign;
+use crate::campaign::model::IrradianceEstimate;
 use crate::hash::sha256_hex;
 use crate::logs::account::{Account, alike};
 use crate::procedure::Assessment;
+use crate::procedure::local_sky::USUAL_TURBIDITY;
 use crate::units::short;
 
 /// Digits of the number given to a report that has none.
@@ -69,7 +72,10 @@ pub fn provenance(assessment: &Assessment, issued: Timestamp) -> ProvenancePart 
         deviations: deviations(assessment),
         notices: assessment.notices.iter().map(ToString::to_string).collect(),
         tester_notes: campaign.notes.clone().unwrap_or_default(),
-        rows: made_with(issued, &format!("ASAE {}", campaign.procedure)),
+        rows: made_with(issued, &format!("ASAE {}", campaign.procedure))
+            .into_iter()
+            .chain(estimate_row(campaign))
+            .collect(),
         logs: logs(assessment),
         inputs: assessment
             .inputs()
@@ -78,6 +84,28 @@ pub fn provenance(assessment: &Assessment, issued: Timestamp) -> ProvenancePart 
             .collect(),
         end: format!("End of report {}", report_number(assessment)),
     }
+}
+
+/// Models that stand in for a sensor.
+fn estimate_row(campaign: &Campaign) -> Option<Row> {
+    let way = campaign.instruments.irradiance_estimate?;
+    let turbidity = match (way, campaign.site.linke_turbidity) {
+        (IrradianceEstimate::ClearSky, Some(stated)) => {
+            format!(", Linke turbidity {} as stated", short(stated))
+        }
+        (IrradianceEstimate::ClearSky, None) => format!(
+            ", Linke turbidity {} (common practice, no published source)",
+            short(USUAL_TURBIDITY)
+        ),
+        _ => String::new(),
+    };
+    Some(Row::new(
+        "irradiance",
+        format!(
+            "estimated {}{turbidity}; plane normal to the beam after Liu and Jordan 1963",
+            way.describe()
+        ),
+    ))
 }
 
 fn logs(assessment: &Assessment) -> Vec<Vec<Row>> {

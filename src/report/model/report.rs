@@ -13,6 +13,12 @@ use super::tested::{Tested, tested};
 use crate::procedure::Assessment;
 use crate::procedure::conformity::Level;
 use crate::report::cautions::{CautionPart, cautions};
+use crate::units::sentence_case;
+
+/// Kind of document.
+const KIND: &str = "Solar cooker test report";
+/// Said in the title, at the number and in the figure.
+pub const IRRADIANCE_ESTIMATED: &str = "irradiance estimated";
 
 /// A label and what stands beside it.
 #[derive(Debug, Clone, Serialize)]
@@ -76,16 +82,22 @@ pub fn build(assessment: &Assessment, issued: Timestamp) -> Report {
     if campaign.demonstration {
         marks.push("Invented data, for demonstration".to_owned());
     }
-    let (kind, title) = if is_indicative {
-        (
-            "Solar cooker test report: indicative",
-            format!("{} (indicative)", campaign.title),
-        )
-    } else {
-        ("Solar cooker test report", campaign.title.clone())
-    };
+    let mut qualities = Vec::new();
+    if is_indicative {
+        qualities.push("indicative");
+    }
+    if assessment.estimates_irradiance() {
+        marks.push(sentence_case(IRRADIANCE_ESTIMATED));
+        qualities.push(IRRADIANCE_ESTIMATED);
+    }
+    let (mut kind, mut title) = (KIND.to_owned(), campaign.title.clone());
+    if !qualities.is_empty() {
+        let qualities = qualities.join(", ");
+        kind += &format!(": {qualities}");
+        title += &format!(" ({qualities})");
+    }
     Report {
-        kind: kind.to_owned(),
+        kind,
         title,
         subtitle: super::tested::subtitle(assessment),
         number: report_number(assessment),

@@ -4,7 +4,7 @@ use jiff::Timestamp;
 use serde::Serialize;
 
 use super::report::{Figure, Row};
-use crate::campaign::model::{Instrument, Plane, Uncertainty};
+use crate::campaign::model::{Instrument, IrradianceEstimate, Plane, Uncertainty};
 use crate::procedure::Assessment;
 use crate::units::{counted, fixed, listed, range, short, spoken_date};
 
@@ -102,6 +102,7 @@ pub fn instrument_rows(assessment: &Assessment) -> Vec<InstrumentRow> {
         |measures: fn(&crate::procedure::Run) -> bool| assessment.runs.iter().any(measures);
     let instruments = &assessment.campaign.instruments;
     let plane = match instruments.irradiance_plane {
+        _ if assessment.estimates_irradiance() => "irradiance, estimated",
         Some(Plane::Normal) => "irradiance, normal to the beam",
         Some(Plane::Horizontal) => "irradiance, horizontal plane",
         None => "irradiance, plane not stated, taken as normal to the beam",
@@ -121,6 +122,28 @@ pub fn instrument_rows(assessment: &Assessment) -> Vec<InstrumentRow> {
             ),
         },
     };
+    let sun = row(
+        plane,
+        &instruments.irradiance,
+        is_measured(|run| run.readings.irradiance_w_m2.is_some()),
+    );
+    let sun = match instruments.irradiance_estimate {
+        Some(way) => InstrumentRow {
+            instrument: match way {
+                IrradianceEstimate::ClearSky => way.describe().to_owned(),
+                _ => format!("{}, {}", sun.instrument, way.describe()),
+            },
+            uncertainty: format!(
+                "{}; section 5",
+                match way {
+                    IrradianceEstimate::ClearSky => "that of the model".to_owned(),
+                    _ => sun.uncertainty,
+                }
+            ),
+            ..sun
+        },
+        None => sun,
+    };
     vec![
         row("water temperature", &instruments.water_temperature, true),
         row(
@@ -128,11 +151,7 @@ pub fn instrument_rows(assessment: &Assessment) -> Vec<InstrumentRow> {
             &instruments.ambient_temperature,
             true,
         ),
-        row(
-            plane,
-            &instruments.irradiance,
-            is_measured(|run| run.readings.irradiance_w_m2.is_some()),
-        ),
+        sun,
         row(
             "wind speed",
             &instruments.wind_speed,

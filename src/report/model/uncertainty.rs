@@ -300,12 +300,34 @@ fn heaviest(sure: &RatingUncertainty) -> &'static str {
         .map_or("nothing", |(name, _)| name)
 }
 
+/// What limits the number most, where irradiance is estimated or the thermometer is coarse.
+pub fn what_limits(sure: &RatingUncertainty) -> Option<String> {
+    let parts = sure.budget.contributions.iter();
+    let most = parts.max_by(|one, two| one.share.total_cmp(&two.share))?;
+    let is_step = !most.is_common() && !matches!(most.origin, Origin::Days) && step_is_most(sure);
+    let what = match &most.origin {
+        _ if is_step => "the step in which the water thermometer is read",
+        Origin::Common(error) if error.source.is_estimate() => "that irradiance is estimated",
+        _ => return None,
+    };
+    Some(format!(
+        "What limits this number most is {what}: {} % of its variance.",
+        fixed(most.share * 100.0, 0)
+    ))
+}
+
+/// Whether the step of the thermometer is most of the scatter.
+fn step_is_most(sure: &RatingUncertainty) -> bool {
+    let resolution_w = sure.of_line.reading.resolution_w.unwrap_or(0.0);
+    resolution_w > sure.of_line.scatter().sd_w / 2.0_f64.sqrt()
+}
+
 /// What single readings explain of the scatter.
 fn reading(sure: &RatingUncertainty) -> Option<String> {
     let noise = &sure.of_line.reading;
     let resolution_w = noise.resolution_w.filter(|watts| *watts > 0.0)?;
     let scatter = sure.of_line.scatter();
-    let limits = if resolution_w > scatter.sd_w / 2.0_f64.sqrt() {
+    let limits = if step_is_most(sure) {
         " The thermometer's step is most of the scatter: a finer one would help more than anything."
     } else {
         ""

@@ -1,0 +1,143 @@
+//! `plan`: a test day before it comes, and a field sheet for it.
+
+use jiff::civil::Date;
+
+use super::args::PlanOptions;
+use super::report::time_of_issue;
+use super::terminal::{Align, print, print_note, table};
+use crate::campaign::find::find_one;
+use crate::campaign::read_campaign_to_plan;
+use crate::error::{Error, Problem, Result};
+use crate::planning::{Plan, plan};
+use crate::procedure::{Assessment, assess};
+use crate::report::files::{prepare_folder, write_all};
+use crate::report::plan::sheet::field_sheet;
+use crate::report::plan::words::{
+    aiming, expectation, expected_rows, load_rows, missing, models, spoken_day, sun_rows,
+    water_unit,
+};
+use crate::units::{fixed, local_clock};
+
+/// Prints the plan of a day and writes its field sheet.
+///
+/// # Errors
+/// [`Error::Usage`] for a folder without a campaign, a date that cannot be planned, or an
+/// output folder that cannot be used; [`Error::Campaign`] for the campaign file.
+pub fn run(options: &PlanOptions) -> Result<u8> {
+    let folder = find_one(&options.campaign)?;
+    let issued = time_of_issue()?;
+    prepare_folder(&options.out)?;
+    let campaign = read_campaign_to_plan(&folder)?;
+    let zone = campaign.site.time_zone.clone();
+    let date = match &options.date {
+        Some(written) => parse_date(written)?,
+        None => issued.to_zoned_datetime(zone).date(),
+    };
+    let rated = rated_so_far(&campaign);
+    let plan = plan(campaign, rated.as_ref(), date)?;
+    let sheet = field_sheet(&plan, options.paper, issued)?;
+    print(&describe(&plan))?;
+    match sheet {
+        Some(sheet) => {
+            let file = options.out.join(&sheet.name);
+            write_all(&options.out, &[sheet])?;
+            print(&format!("\n{}\n", file.display()))?;
+        }
+        None => print("\nNo field sheet: no time of this day can be used.\n")?,
+    }
+    Ok(0)
+}
+
+/// A date as the command line has it.
+///
+/// # Errors
+/// [`Error::Usage`] if it is none.
+pub fn parse_date(written: &str) -> Result<Date> {
+    written.trim().parse().map_err(|_| {
+        let place = std::path::Path::new("--date");
+        let problem = Problem::at(place, format!("found \"{written}\", expected a date"));
+        Error::Usage(problem.hint("write it as 2026-03-21").into())
+    })
+}
+
+/// What the campaign's logs say so far; a remark where they cannot be rated yet.
+fn rated_so_far(campaign: &crate::campaign::Campaign) -> Option<Assessment> {
+    if campaign.runs.is_empty() {
+        return None;
+    }
+    let logs = crate::logs::read_logs(campaign);
+    match logs.and_then(|logs| assess(campaign.clone(), logs)) {
+        Ok(assessment) => Some(assessment),
+        Err(error) => {
+            print_note(&format!(
+                "planned as for a first day, since the logs cannot be rated yet: {error}"
+            ));
+            None
+        }
+    }
+}
+
+fn describe(plan: &Plan) -> String {
+    let campaign = &plan.campaign;
+    let mark = if campaign.demonstration {
+        " (invented data)"
+    } else {
+        ""
+    };
+    let mut text = format!(
+        "{}: {}{mark}\n{}, {}, clock of {}\n\n",
+        campaign.name,
+        campaign.title,
+        spoken_day(plan),
+        campaign.site.name,
+        campaign.site.time_zone_name
+    );
+    for row in sun_rows(plan).iter().chain(&load_rows(plan)) {
+        text += &format!("{:<14}{}\n", row.label, row.text);
+    }
+    text += &format!("{:<14}{}\n\n{}\n", "aim", aiming(plan), missing(plan));
+    if !plan.day.rows.is_empty() {
+        text += &format!(
+            "\n{}{}\n",
+            table(SUN_HEADER, &sun_table(plan)),
+            models(plan)
+        );
+    }
+    if let Some(expectation) = expectation(plan) {
+        let unit = water_unit(plan).symbol();
+        let (water, band) = (format!("water, {unit}"), format!("95 %, {unit}"));
+        let header = [
+            ("clock", Align::Left),
+            (water.as_str(), Align::Right),
+            (band.as_str(), Align::Right),
+            ("power, W", Align::Right),
+        ];
+        text += &format!("\n{}{expectation}\n", table(header, &expected_rows(plan)));
+    }
+    text
+}
+
+const SUN_HEADER: [(&str, Align); 5] = [
+    ("clock", Align::Left),
+    ("elevation, °", Align::Right),
+    ("azimuth, °", Align::Right),
+    ("normal, W/m²", Align::Right),
+    ("horizontal, W/m²", Align::Right),
+];
+
+fn sun_table(plan: &Plan) -> Vec<[String; 5]> {
+    let zone = &plan.campaign.site.time_zone;
+    plan.day
+        .rows
+        .iter()
+        .map(|row| {
+            [
+                local_clock(row.time_us, zone),
+                fixed(90.0 - row.clear.sun.zenith_deg, 0),
+                fixed(row.clear.sun.azimuth_deg, 0),
+                fixed(row.clear.normal_w_m2, 0),
+                fixed(row.clear.horizontal_w_m2, 0),
+            ]
+        })
+        .collect()
+}

@@ -1,0 +1,79 @@
+//! What a cooker that is rated already should show on a clear day.
+
+use super::day::STEP_S;
+use crate::physics::water::SPECIFIC_HEAT_J_PER_KG_K;
+use crate::procedure::Assessment;
+use crate::procedure::limits::STANDARD_IRRADIANCE_W_M2;
+use crate::procedure::local_sky::LocalSky;
+use crate::units::MICROSECONDS_PER_SECOND;
+
+/// The course of one heating.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Expected {
+    pub water_kg: f64,
+    /// Mean ambient temperature of the intervals that the line rests on, °C.
+    pub ambient_c: f64,
+    pub moments: Vec<ExpectedMoment>,
+}
+
+/// What to expect at one time, °C and W.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct ExpectedMoment {
+    /// µs since 1970, UTC.
+    pub time_us: i64,
+    pub water_c: f64,
+    /// Along the lower and the upper edge of the line's 95 % band.
+    pub lowest_c: f64,
+    pub highest_c: f64,
+    /// Cooking power at `water_c`.
+    pub power_w: f64,
+}
+
+/// Heats a load along the campaign's line and a clear sky, from `start_c` at the first of
+/// some times; `None` where there is no line.
+///
+/// dT/dt = (G/700) (a + b (T − Ta))/(m c), in steps of a minute, up to the boiling point.
+pub fn expect(
+    assessment: &Assessment,
+    water_kg: f64,
+    start_above_ambient_k: f64,
+    times_us: &[i64],
+) -> Option<Expected> {
+    let line = &assessment.uncertainty.as_ref()?.of_line;
+    let ambient_c = assessment.mean_ambient_c()?;
+    let sky = LocalSky::over(&assessment.campaign.site);
+    let heat_j_per_k = water_kg * SPECIFIC_HEAT_J_PER_KG_K;
+    let power_w = |water_c: f64, edge: f64, normal_w_m2: f64| {
+        let budget = line.at(water_c - ambient_c);
+        let standard_w = budget.power_w + edge * budget.expanded_w();
+        standard_w * normal_w_m2 / STANDARD_IRRADIANCE_W_M2
+    };
+    let start_c = ambient_c + start_above_ambient_k;
+    let mut water_c = [start_c; 3];
+    let mut now_s = *times_us.first()? as f64 / MICROSECONDS_PER_SECOND;
+    let mut moments = Vec::new();
+    for &time_us in times_us {
+        let until_s = time_us as f64 / MICROSECONDS_PER_SECOND;
+        while now_s < until_s {
+            let step_s = STEP_S.min(until_s - now_s);
+            let normal_w_m2 = sky.clear(now_s + step_s / 2.0).normal_w_m2;
+            for (water_c, edge) in water_c.iter_mut().zip([0.0, -1.0, 1.0]) {
+                let rise_k = power_w(*water_c, edge, normal_w_m2) * step_s / heat_j_per_k;
+                *water_c = (*water_c + rise_k).min(assessment.boiling_point_c);
+            }
+            now_s += step_s;
+        }
+        moments.push(ExpectedMoment {
+            time_us,
+            water_c: water_c[0],
+            lowest_c: water_c[1],
+            highest_c: water_c[2],
+            power_w: power_w(water_c[0], 0.0, sky.clear(until_s).normal_w_m2),
+        });
+    }
+    Some(Expected {
+        water_kg,
+        ambient_c,
+        moments,
+    })
+}

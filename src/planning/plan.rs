@@ -1,0 +1,147 @@
+//! Everything a person needs to know before a test day.
+
+use jiff::civil::Date;
+use jiff::tz::TimeZone;
+
+use super::aim::aiming_times;
+use super::day::{SunDay, sun_day};
+use super::expect::{Expected, expect};
+use crate::campaign::Campaign;
+use crate::error::{Error, Problem, Result};
+use crate::procedure::Assessment;
+use crate::procedure::assess::local_boiling_point_c;
+use crate::procedure::conformity::Shortfall;
+use crate::procedure::intervals::INTERVAL_S;
+use crate::procedure::limits::Limits;
+use crate::procedure::local_sky::LocalSky;
+use crate::procedure::screen::TimeSpan;
+use crate::units::{MICROSECONDS_PER_SECOND, zoned};
+
+/// Years of test days.
+pub const YEARS: std::ops::RangeInclusive<i16> = 1900..=2200;
+/// Length of an interval, µs.
+const INTERVAL_US: i64 = INTERVAL_S * US;
+const US: i64 = MICROSECONDS_PER_SECOND as i64;
+
+/// The plan of one day.
+#[derive(Debug, Clone)]
+pub struct Plan {
+    pub campaign: Campaign,
+    pub date: Date,
+    pub limits: Limits,
+    pub day: SunDay,
+    /// Water that the practice asks for, kg.
+    pub load_kg: f64,
+    pub boiling_point_c: f64,
+    /// Times of the field sheet, every ten minutes by the clock in the solar window, µs.
+    pub times_us: Vec<i64>,
+    /// When to aim, µs; `None` where the acceptance angle is not stated.
+    pub aimings_us: Option<Vec<i64>>,
+    /// Intervals and days still missing, in words; `None`: enough.
+    pub missing: Option<String>,
+    /// Ten-minute intervals that fit into the usable part of the day.
+    pub most_intervals: usize,
+    /// Of a cooker that is rated already.
+    pub expected: Option<Expected>,
+    /// Rated so far: Ps(50) and its expanded uncertainty, W.
+    pub rated_w: Option<(f64, f64)>,
+}
+
+/// Plans a day; `rated` is what the campaign's logs say so far.
+///
+/// # Errors
+/// [`Error::Usage`] for a date outside the years 1900 to 2200 or one that the clocks of the
+/// site skipped; [`Error::Campaign`] for own limits between which nothing lies.
+pub fn plan(campaign: Campaign, rated: Option<&Assessment>, date: Date) -> Result<Plan> {
+    let refuse = |what: &str, hint: &str| {
+        let problem = Problem::at(&campaign.file, format!("{date} {what}"));
+        Error::Usage(problem.hint(hint).into())
+    };
+    if !YEARS.contains(&date.year()) {
+        return Err(refuse(
+            "is outside the years 1900 to 2200",
+            "write the date as 2026-03-21",
+        ));
+    }
+    let limits = Limits::new(&campaign.limits);
+    if let Some(what) = limits.contradiction() {
+        let problem = Problem::at(&campaign.file, what).item("[limits]");
+        let hint = "correct your own limit, or set its other end too";
+        return Err(Error::Campaign(problem.hint(hint).into()));
+    }
+    let day = sun_day(&campaign.site, &limits, date).ok_or_else(|| {
+        refuse(
+            "does not exist in the site's time zone",
+            "choose another date",
+        )
+    })?;
+    let zone = &campaign.site.time_zone;
+    let times_us = day
+        .usable
+        .as_ref()
+        .map_or_else(Vec::new, |span| sheet_times(span, zone));
+    let sky = LocalSky::over(&campaign.site);
+    let half_angle_deg = campaign.cooker.acceptance_half_angle_deg;
+    let aimings_us = half_angle_deg
+        .zip(day.usable.as_ref())
+        .map(|(half_angle_deg, usable)| aiming_times(&sky, usable, half_angle_deg));
+    let load_kg = limits.of_finding("load-off") * campaign.cooker.intercept_area_m2;
+    let start_k = limits.get("water_above_ambient_k").unwrap_or(0.0);
+    let missing = match rated {
+        Some(rated) => rated.conformity.missing.clone(),
+        None => Shortfall::new(&limits, 0, 0).describe(),
+    };
+    let sure = rated.and_then(|rated| rated.uncertainty.as_ref());
+    Ok(Plan {
+        boiling_point_c: local_boiling_point_c(&campaign.site),
+        most_intervals: day.usable.as_ref().map_or(0, |span| {
+            ((span.to_us - span.from_us) / INTERVAL_US) as usize
+        }),
+        expected: rated.and_then(|rated| expect(rated, load_kg, start_k, &times_us)),
+        rated_w: sure.map(|sure| (sure.budget.power_w, sure.budget.expanded_w())),
+        date,
+        limits,
+        day,
+        load_kg,
+        times_us,
+        aimings_us,
+        missing,
+        campaign,
+    })
+}
+
+/// Every ten minutes of the local clock within a span.
+fn sheet_times(span: &TimeSpan, zone: &TimeZone) -> Vec<i64> {
+    let offset_us = zoned(span.from_us, zone).offset().seconds() as i64 * US;
+    let (from_us, to_us) = (span.from_us + offset_us, span.to_us + offset_us);
+    let first = -(-from_us).div_euclid(INTERVAL_US);
+    let last = to_us.div_euclid(INTERVAL_US);
+    let tens = first..=last;
+    tens.map(|ten| ten * INTERVAL_US - offset_us).collect()
+}
+
+impl Plan {
+    /// Ten-minute intervals that one heating of the load gives, as far as it is known.
+    pub fn intervals_a_heating(&self) -> Option<usize> {
+        let stop_c = self.stop_c();
+        let moments = &self.expected.as_ref()?.moments;
+        let within = moments.iter().take_while(|moment| moment.water_c <= stop_c);
+        Some(within.count().saturating_sub(1))
+    }
+
+    /// Water temperature at which a run ends, °C.
+    pub fn stop_c(&self) -> f64 {
+        match self.limits.get("water_max_c") {
+            Some(highest_c) => highest_c,
+            None => self.boiling_point_c - self.limits.get("water_below_boiling_k").unwrap_or(0.0),
+        }
+    }
+
+    /// Water temperature, °C, from which a run counts, with air of a temperature, °C.
+    pub fn start_c(&self, ambient_c: f64) -> f64 {
+        match self.limits.get("water_min_c") {
+            Some(lowest_c) => lowest_c,
+            None => ambient_c + self.limits.get("water_above_ambient_k").unwrap_or(0.0),
+        }
+    }
+}
