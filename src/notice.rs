@@ -2,7 +2,9 @@
 
 use std::fmt;
 
-use crate::units::{clock_from_hours, counted, fixed, range, short};
+use crate::procedure::cooking::{HOT_C, TimeRange};
+use crate::procedure::danger::{COLD_C, DangerZone};
+use crate::units::{clock_from_hours, counted, fixed, range, short, spoken_duration};
 
 /// Something a reader should know that stops nothing.
 #[derive(Debug, Clone, PartialEq)]
@@ -113,6 +115,13 @@ pub enum Notice {
         log: String,
         /// Local clock times, from and to.
         spans: Vec<String>,
+    },
+    /// Heating that would leave food too long where bacteria grow.
+    DangerZone(DangerZone),
+    /// Dry or wet, the cooker does more than such cookers are known to do.
+    AboveFilm {
+        /// Share of the sunlight intercepted that the line's intercept takes up.
+        share: f64,
     },
     /// The irradiance sensor's plane is not stated.
     PlaneAssumed,
@@ -305,6 +314,12 @@ impl fmt::Display for Notice {
                 "{log}: the water gains less than half of what the line says from {}, as under a cloud, where the sky is stated to be cloudless; look at your notes, and at the aim",
                 crate::units::listed(spans)
             ),
+            Notice::DangerZone(found) => write!(f, "{}", describe_danger(found)),
+            Notice::AboveFilm { share } => write!(
+                f,
+                "at ambient temperature the line takes up {} % of the sunlight intercepted, more than a reflective film sends on (86 %; common practice, no published source); check intercept area, mass of water and irradiance",
+                fixed(share * 100.0, 0)
+            ),
             Notice::PlaneAssumed => write!(
                 f,
                 "the plane of the irradiance sensor is not stated and taken as normal to the beam; state it under [instruments.irradiance]"
@@ -326,4 +341,42 @@ impl fmt::Display for Notice {
             ),
         }
     }
+}
+
+fn describe_danger(found: &DangerZone) -> String {
+    let zone = format!("between {} and {} °C", short(COLD_C), short(HOT_C));
+    let mut ways = Vec::new();
+    if let Some((run, seconds)) = &found.measured {
+        ways.push(format!(
+            "in {run} the water was {zone} for {}",
+            spoken_duration(*seconds)
+        ));
+    }
+    if let Some(predicted) = found.predicted {
+        ways.push(match predicted {
+            None => format!(
+                "by the line the load tested does not get to {} °C",
+                short(HOT_C)
+            ),
+            Some(TimeRange {
+                best_s,
+                shortest_s,
+                longest_s,
+            }) => format!(
+                "by the line the load tested takes about {} to {} °C ({} {})",
+                spoken_duration(best_s),
+                short(HOT_C),
+                spoken_duration(shortest_s),
+                longest_s.map_or_else(
+                    || "or more, or it does not get there".to_owned(),
+                    |longest_s| format!("to {}", spoken_duration(longest_s))
+                )
+            ),
+        });
+    }
+    format!(
+        "food safety: {}; food must not stay {zone} for more than {} in all (USDA FSIS, WHO), where bacteria grow: cook smaller amounts, begin with hot water, and keep meat, fish, eggs, milk and cooked rice for a stronger sun or another stove",
+        ways.join(", and "),
+        spoken_duration(found.longest_s)
+    )
 }

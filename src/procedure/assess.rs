@@ -4,17 +4,20 @@ use jiff::civil::Date;
 use jiff::tz::TimeZone;
 
 use super::conformity::{Conformity, judge};
-use super::cooking::{Cooking, cook, mean_ambient_c};
+use super::cooking::{Cooking, Kitchen, cook, mean_ambient_c};
+use super::danger::{DangerZone, danger_zone};
 use super::estimate::{contradictions, estimate_irradiance};
 use super::intervals::{Interval, find_holes, form_intervals};
-use super::limits::{Limit, Limits, RATING_DIFFERENCE_K};
+use super::limits::{Limit, Limits, RATING_DIFFERENCE_K, STANDARD_IRRADIANCE_W_M2};
 use super::run::{Run, prepare_run, problem, run_notices};
 use super::screen::{Reason, Surroundings, breaks, longest_gust_s, screen_run};
 use super::split::{Piece, split};
+use super::stagnation::{Stagnation, stagnations};
 use super::uncertainty::{RatingUncertainty, evaluate};
+use super::year::{ClearYear, clear_year};
 use crate::campaign::Campaign;
 use crate::campaign::find::CAMPAIGN_FILE;
-use crate::campaign::model::{IrradianceEstimate, RunPlan, Site};
+use crate::campaign::model::{CookerType, IrradianceEstimate, RunPlan, Site};
 use crate::error::{Error, Problem, Problems, Result};
 use crate::hash::sha256_hex;
 use crate::logs::account::Account;
@@ -52,6 +55,12 @@ pub struct Assessment {
     pub conformity: Conformity,
     /// What the line means for a pot of water.
     pub cooking: Option<Cooking>,
+    /// What it means for clear days through the year.
+    pub year: Option<ClearYear>,
+    /// Heating that would leave food too long where bacteria grow.
+    pub danger_zone: Option<DangerZone>,
+    /// Of the campaign's tests of the dry vessel, in their order.
+    pub stagnations: Vec<Stagnation>,
     pub notices: Vec<Notice>,
 }
 
@@ -150,10 +159,23 @@ pub fn assess(campaign: Campaign, logs: Vec<Log>) -> Result<Assessment> {
         boiling_point_c,
         line.as_ref(),
     );
-    let cooking = uncertainty.as_ref().and_then(|uncertainty| {
-        let load_kg = mean_load_kg(&runs);
-        cook(&uncertainty.of_line, &intervals, load_kg, boiling_point_c)
-    });
+    let kitchen = Kitchen {
+        tested_kg: mean_load_kg(&runs),
+        boiling_point_c,
+        window_s: limits.solar_window_s(),
+        wishes: &campaign.wishes,
+    };
+    let cooking = uncertainty
+        .as_ref()
+        .and_then(|uncertainty| cook(&uncertainty.of_line, &intervals, kitchen));
+    let year = uncertainty
+        .as_ref()
+        .zip(cooking.as_ref())
+        .and_then(|(sure, cooking)| clear_year(&campaign, &runs, &sure.of_line, cooking, &limits));
+    let danger_zone = danger_zone(&runs, cooking.as_ref());
+    notices.extend(danger_zone.clone().map(Notice::DangerZone));
+    notices.extend(line.as_ref().and_then(|line| above_film(&campaign, line)));
+    let stagnations = stagnations(&campaign).map_err(|problem| Error::Campaign(problem.into()))?;
     Ok(Assessment {
         campaign,
         logs: inputs,
@@ -167,6 +189,9 @@ pub fn assess(campaign: Campaign, logs: Vec<Log>) -> Result<Assessment> {
         uncertainty,
         conformity,
         cooking,
+        year,
+        danger_zone,
+        stagnations,
         notices,
     })
 }
@@ -407,6 +432,18 @@ fn assumed_notice(uncertainty: &RatingUncertainty) -> Option<Notice> {
     (!assumed.is_empty()).then_some(Notice::InstrumentsAssumed {
         instruments: assumed,
     })
+}
+
+/// Share of sunlight that a metallised film sends on when new.
+/// Common practice, no published source.
+const FILM_REFLECTANCE: f64 = 0.86;
+
+/// That a reflector takes up more than its film can send on.
+fn above_film(campaign: &Campaign, line: &Line) -> Option<Notice> {
+    let cooker = &campaign.cooker;
+    let is_reflector = matches!(cooker.kind, CookerType::Panel | CookerType::Concentrating);
+    let share = line.intercept / (STANDARD_IRRADIANCE_W_M2 * cooker.intercept_area_m2);
+    (is_reflector && share > FILM_REFLECTANCE).then_some(Notice::AboveFilm { share })
 }
 
 /// Mean load of the runs that contribute to the line, kg.

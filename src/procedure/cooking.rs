@@ -3,9 +3,10 @@
 use super::intervals::Interval;
 use super::limits::STANDARD_IRRADIANCE_W_M2;
 use super::uncertainty::LineUncertainty;
+use crate::campaign::model::CookingWishes;
+use crate::physics::food::{FOODS, Food};
 use crate::physics::heating::Heating;
 use crate::physics::water::SPECIFIC_HEAT_J_PER_KG_K;
-use crate::stats::line::Line;
 
 /// Loads that heating times are given for, kg of water.
 const LOADS_KG: [f64; 3] = [1.0, 2.0, 4.0];
@@ -13,17 +14,25 @@ const LOADS_KG: [f64; 3] = [1.0, 2.0, 4.0];
 pub const START_C: f64 = 20.0;
 /// Water temperature aimed at, °C.
 pub const TARGET_C: f64 = 95.0;
+/// Temperature from which bacteria no longer grow in food, °C.
+///
+/// # Source
+/// WHO, Five Keys to Safer Food (2006), key 4: 5 to 60 °C is where they do.
+pub const HOT_C: f64 = 60.0;
 
 /// Steps of the numeric integral along an edge of the band.
 const STEPS: usize = 200;
 
-/// Heating of water at 700 W/m² in air of the campaign's mean temperature.
+/// Heating of water at one irradiance in air of one temperature.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Cooking {
     /// Irradiance assumed, W/m².
     pub irradiance_w_m2: f64,
-    /// Mean ambient temperature of the used intervals, °C.
+    /// Ambient temperature, °C: the mean of the used intervals, or as the campaign asks.
     pub ambient_c: f64,
+    pub is_ambient_asked: bool,
+    /// Temperature at the start, °C.
+    pub start_c: f64,
     /// [`TARGET_C`], or the local boiling point if that is lower, °C.
     pub target_c: f64,
     /// Water boils below [`TARGET_C`].
@@ -34,6 +43,40 @@ pub struct Cooking {
     pub tested_kg: f64,
     pub boiling_point_c: f64,
     pub heatings: Vec<WaterHeating>,
+    /// What fits into the solar window.
+    pub foods: Vec<FoodHeating>,
+    /// Length of the solar window, s.
+    pub window_s: f64,
+    /// Time from the start to 60 °C with the load tested, where bacteria no longer grow.
+    pub to_hot: Option<TimeRange>,
+}
+
+/// Along the line, and along the lower and the upper edge of its 95 % band.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Spread<T = f64> {
+    pub best: T,
+    pub lowest: T,
+    pub highest: T,
+}
+
+impl<T> Spread<T> {
+    /// The same of each.
+    pub fn map<U>(self, of: impl Fn(T) -> U) -> Spread<U> {
+        Spread {
+            best: of(self.best),
+            lowest: of(self.lowest),
+            highest: of(self.highest),
+        }
+    }
+}
+
+/// Food that can be brought to its cooking temperature and held there, kg.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct FoodHeating {
+    pub food: Food,
+    /// `None`: it does not get there. Never more than the load tested, beyond which the
+    /// rating says nothing.
+    pub kg: Spread<Option<f64>>,
 }
 
 /// Water temperature at which the line reaches zero, with its 95 % range, °C.
@@ -44,12 +87,14 @@ pub struct HeatEnd {
     pub highest_c: f64,
 }
 
-/// Time to heat one load from [`START_C`] to the target.
+/// Time to heat one load from the start to the target.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct WaterHeating {
     pub water_kg: f64,
     /// `None`: it does not get there.
     pub time: Option<TimeRange>,
+    /// To boiling.
+    pub boil: Option<TimeRange>,
     /// Along the upper edge of the band it does get there.
     pub may_get_there: bool,
 }
@@ -63,37 +108,85 @@ pub struct TimeRange {
     pub longest_s: Option<f64>,
 }
 
-/// Heating times from the line and its uncertainty, for 1, 2 and 4 kg and for
-/// `tested_kg`, the load that was tested; `None` without a used interval.
+/// What a rated cooker is asked about.
+#[derive(Debug, Clone, Copy)]
+pub struct Kitchen<'k> {
+    /// Load that was tested, kg.
+    pub tested_kg: f64,
+    pub boiling_point_c: f64,
+    /// Length of the solar window, s.
+    pub window_s: f64,
+    pub wishes: &'k CookingWishes,
+}
+
+/// Heating times from the line and its uncertainty, for the amounts the campaign asks for,
+/// else 1, 2 and 4 kg, and for the load that was tested; `None` without a used interval.
 pub fn cook(
     uncertainty: &LineUncertainty,
     intervals: &[Interval],
-    tested_kg: f64,
-    boiling_point_c: f64,
+    kitchen: Kitchen<'_>,
 ) -> Option<Cooking> {
-    let ambient_c = mean_ambient_c(intervals)?;
+    let Kitchen {
+        tested_kg,
+        boiling_point_c,
+        window_s,
+        wishes,
+    } = kitchen;
+    let mean_ambient_c = mean_ambient_c(intervals)?;
+    let ambient_c = wishes.ambient_c.unwrap_or(mean_ambient_c);
+    let start_c = wishes.start_c.unwrap_or(START_C);
+    let irradiance_w_m2 = wishes.irradiance_w_m2.unwrap_or(STANDARD_IRRADIANCE_W_M2);
     let target_c = TARGET_C.min(boiling_point_c);
-    let span_k = (START_C - ambient_c, target_c - ambient_c);
-    let tested_load = Some(tested_kg).filter(|load_kg| !LOADS_KG.contains(load_kg));
-    let edges = Edges::along(uncertainty, span_k);
-    let heatings = LOADS_KG
-        .into_iter()
+    let band = Band {
+        uncertainty,
+        ambient_c,
+        irradiance_w_m2,
+    };
+    let amounts = match wishes.water_kg.as_slice() {
+        [] => LOADS_KG.to_vec(),
+        asked => asked.to_vec(),
+    };
+    let tested_load = Some(tested_kg).filter(|load_kg| !amounts.contains(load_kg));
+    let (to_target, to_boiling) = (
+        band.kelvins_per_watt(start_c, target_c),
+        band.kelvins_per_watt(start_c, boiling_point_c),
+    );
+    let heatings = amounts
+        .iter()
+        .copied()
         .chain(tested_load)
         .map(|water_kg| WaterHeating {
             water_kg,
-            time: edges.heating_time(&uncertainty.line, water_kg),
-            may_get_there: edges.upper_k_per_w.is_some(),
+            time: time_range(to_target, water_kg),
+            boil: time_range(to_boiling, water_kg),
+            may_get_there: to_target.highest.is_some(),
         })
         .collect();
+    let food = |food: &Food| {
+        let k_per_w = band.kelvins_per_watt(start_c, food.cooks_at_c.min(boiling_point_c));
+        let left_s = (window_s - food.held_s).max(0.0);
+        let heat_j_per_kg_k = food.specific_heat_j_per_kg_k();
+        FoodHeating {
+            food: *food,
+            kg: k_per_w.map(|k_per_w| {
+                k_per_w.map(|k_per_w| (left_s / (heat_j_per_kg_k * k_per_w)).min(tested_kg))
+            }),
+        }
+    };
     Some(Cooking {
-        irradiance_w_m2: STANDARD_IRRADIANCE_W_M2,
+        irradiance_w_m2,
         ambient_c,
+        is_ambient_asked: wishes.ambient_c.is_some(),
+        start_c,
         target_c,
         boils_below_target: boiling_point_c < TARGET_C,
         heat_ends: heat_ends(uncertainty, ambient_c),
         tested_kg,
         boiling_point_c,
         heatings,
+        foods: FOODS.iter().map(food).collect(),
+        window_s,
+        to_hot: time_range(band.kelvins_per_watt(start_c, HOT_C), tested_kg),
     })
 }
 
@@ -107,13 +200,19 @@ pub fn mean_ambient_c(intervals: &[Interval]) -> Option<f64> {
     (!ambients.is_empty()).then(|| ambients.iter().sum::<f64>() / ambients.len() as f64)
 }
 
-/// Time to heat one load over a span of temperature differences (K above ambient).
+/// Time to heat one load over a span of temperature differences (K above ambient), at
+/// 700 W/m².
 pub fn heating_time(
     uncertainty: &LineUncertainty,
     water_kg: f64,
-    span_k: (f64, f64),
+    (from_k, to_k): (f64, f64),
 ) -> Option<TimeRange> {
-    Edges::along(uncertainty, span_k).heating_time(&uncertainty.line, water_kg)
+    let band = Band {
+        uncertainty,
+        ambient_c: 0.0,
+        irradiance_w_m2: STANDARD_IRRADIANCE_W_M2,
+    };
+    time_range(band.kelvins_per_watt(from_k, to_k), water_kg)
 }
 
 /// Where the line reaches zero: x0 = −a/b, with U(x0) = U(a + b·x0)/|b|.
@@ -122,7 +221,12 @@ pub fn heating_time(
 /// JCGM 100:2008, equation 13, to first order.
 fn heat_ends(uncertainty: &LineUncertainty, ambient_c: f64) -> Option<HeatEnd> {
     let line = &uncertainty.line;
-    let ends_k = pot(line, 1.0).tends_to_k()?;
+    let one_kelvin = Heating {
+        intercept_w: line.intercept,
+        slope_w_per_k: line.slope,
+        heat_capacity_j_per_k: 1.0,
+    };
+    let ends_k = one_kelvin.tends_to_k()?;
     let half_width_k = uncertainty.at(ends_k).expanded_w() / line.slope.abs();
     Some(HeatEnd {
         best_c: ambient_c + ends_k,
@@ -131,50 +235,58 @@ fn heat_ends(uncertainty: &LineUncertainty, ambient_c: f64) -> Option<HeatEnd> {
     })
 }
 
-fn pot(line: &Line, water_kg: f64) -> Heating {
-    Heating {
-        intercept_w: line.intercept,
-        slope_w_per_k: line.slope,
-        heat_capacity_j_per_k: water_kg * SPECIFIC_HEAT_J_PER_KG_K,
-    }
+/// The line with its 95 % band, in air of one temperature and at one irradiance.
+#[derive(Debug, Clone, Copy)]
+pub struct Band<'u> {
+    pub uncertainty: &'u LineUncertainty,
+    pub ambient_c: f64,
+    pub irradiance_w_m2: f64,
 }
 
-/// Both edges of the 95 % band over a span of temperature differences.
-struct Edges {
-    span_k: (f64, f64),
-    /// ∫ dx/P along the edge, K/W; `None` where the power is not positive all the way.
-    upper_k_per_w: Option<f64>,
-    lower_k_per_w: Option<f64>,
-}
-
-impl Edges {
-    fn along(uncertainty: &LineUncertainty, span_k: (f64, f64)) -> Edges {
-        let edge_w = |sign: f64| {
-            move |difference_k: f64| {
-                let budget = uncertainty.at(difference_k);
-                budget.power_w + sign * budget.expanded_w()
-            }
+impl Band<'_> {
+    /// Cooking power at a temperature difference, W.
+    pub fn power_w(&self, difference_k: f64) -> Spread {
+        let budget = self.uncertainty.at(difference_k);
+        let along = |edge: f64| {
+            let standard_w = budget.power_w + edge * budget.expanded_w();
+            standard_w * self.irradiance_w_m2 / STANDARD_IRRADIANCE_W_M2
         };
-        Edges {
-            span_k,
-            upper_k_per_w: kelvins_per_watt(&edge_w(1.0), span_k),
-            lower_k_per_w: kelvins_per_watt(&edge_w(-1.0), span_k),
+        Spread {
+            best: along(0.0),
+            lowest: along(-1.0),
+            highest: along(1.0),
         }
     }
 
-    fn heating_time(&self, line: &Line, water_kg: f64) -> Option<TimeRange> {
-        let pot = pot(line, water_kg);
-        let best_s = pot.time_s(self.span_k.0, self.span_k.1)?;
-        // Where there is no band, the numeric integral must not beat the closed form.
-        let time_s = |k_per_w: f64| pot.heat_capacity_j_per_k * k_per_w;
-        Some(TimeRange {
-            best_s,
-            shortest_s: self.upper_k_per_w.map_or(best_s, time_s).min(best_s),
-            longest_s: self
-                .lower_k_per_w
-                .map(|k_per_w| time_s(k_per_w).max(best_s)),
-        })
+    /// ∫ dx/P over a span of water temperatures, °C, in K/W: times a heat capacity it is a
+    /// time. `None` where the power is not positive all the way.
+    pub fn kelvins_per_watt(&self, from_c: f64, to_c: f64) -> Spread<Option<f64>> {
+        let span_k = (from_c - self.ambient_c, to_c - self.ambient_c);
+        let share = self.irradiance_w_m2 / STANDARD_IRRADIANCE_W_M2;
+        let line = self.uncertainty.line;
+        let joule = Heating {
+            intercept_w: line.intercept * share,
+            slope_w_per_k: line.slope * share,
+            heat_capacity_j_per_k: 1.0,
+        };
+        Spread {
+            best: joule.time_s(span_k.0, span_k.1),
+            lowest: kelvins_per_watt(&|k| self.power_w(k).lowest, span_k),
+            highest: kelvins_per_watt(&|k| self.power_w(k).highest, span_k),
+        }
     }
+}
+
+/// Time to heat water by what a band takes for each kelvin.
+fn time_range(k_per_w: Spread<Option<f64>>, water_kg: f64) -> Option<TimeRange> {
+    let time_s = |k_per_w: f64| water_kg * SPECIFIC_HEAT_J_PER_KG_K * k_per_w;
+    let best_s = time_s(k_per_w.best?);
+    // Where there is no band, the numeric integral must not beat the closed form.
+    Some(TimeRange {
+        best_s,
+        shortest_s: k_per_w.highest.map_or(best_s, time_s).min(best_s),
+        longest_s: k_per_w.lowest.map(|k_per_w| time_s(k_per_w).max(best_s)),
+    })
 }
 
 /// ∫ dx/P(x), K/W, of any course of the power by the midpoint rule; `None` where the power

@@ -1,6 +1,7 @@
 //! Every limit of the practice in one table, a row a limit, and a campaign's own.
 
 use crate::campaign::model::OwnLimit;
+use crate::units::SECONDS_PER_HOUR;
 
 /// Slack with which a limit that is met exactly counts as met.
 pub const SLACK: f64 = 1e-9;
@@ -275,6 +276,12 @@ impl Limits {
         Limits {
             rows: rows.to_vec(),
         }
+    }
+
+    /// Length of the solar window, s.
+    pub fn solar_window_s(&self) -> f64 {
+        let hour = |key: &str| self.get(key).unwrap_or(0.0);
+        (hour("solar_time_end_h") - hour("solar_time_start_h")).max(0.0) * SECONDS_PER_HOUR
     }
 
     /// Value of the limit with a key, if it holds for this campaign.

@@ -4,11 +4,13 @@
 //! trims a log, [`estimate`] gives it the irradiance that was not measured, [`intervals`] forms intervals from readings, [`screen`] sets aside those
 //! that the practice does not let one use, [`conformity`] weighs what is left,
 //! [`uncertainty`] says how sure the figure is, [`cooking`] what it means for a pot of
-//! water; [`assess()`] runs them in this order.
+//! water, [`year`] for the months, [`danger`] for the safety of food; [`stagnation`] is the
+//! test of a dry vessel; [`assess()`] runs them in this order.
 
 pub mod assess;
 pub mod conformity;
 pub mod cooking;
+pub mod danger;
 pub mod estimate;
 pub mod intervals;
 pub mod limits;
@@ -16,7 +18,9 @@ pub mod local_sky;
 pub mod run;
 pub mod screen;
 pub mod split;
+pub mod stagnation;
 pub mod uncertainty;
+pub mod year;
 
 pub use assess::{Assessment, assess};
 pub use run::Run;

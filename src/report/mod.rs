@@ -7,6 +7,7 @@
 
 pub mod cautions;
 pub mod comparison;
+mod cooking_json;
 pub mod document;
 pub mod figures;
 pub mod files;

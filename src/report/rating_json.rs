@@ -2,12 +2,14 @@
 
 use serde::Serialize;
 
+use super::cooking_json::{
+    CookingEntry, DangerEntry, StagnationEntry, cooking_entry, danger_entry, stagnation_entries,
+};
 use super::logs_json::{LogEntry, log_entry};
 use super::uncertainty_json::{UncertaintyEntry, uncertainty_entry};
 use crate::campaign::model::{Instrument, Instruments, Plane, Site, Uncertainty};
 use crate::error::{Error, Result};
 use crate::procedure::conformity::Finding;
-use crate::procedure::cooking::Cooking;
 use crate::procedure::intervals::Interval;
 use crate::procedure::limits::Limit;
 use crate::procedure::{Assessment, Run};
@@ -44,6 +46,8 @@ pub struct RatingFile {
     estimates: EstimatesEntry,
     conformity: ConformityEntry,
     cooking: Option<CookingEntry>,
+    food_safety_warning: Option<DangerEntry>,
+    stagnation: Vec<StagnationEntry>,
     intervals: Vec<IntervalEntry>,
     notices: Vec<String>,
     provenance: Provenance,
@@ -158,23 +162,6 @@ struct FindingEntry {
 }
 
 #[derive(Debug, Serialize)]
-struct CookingEntry {
-    irradiance_w_m2: f64,
-    ambient_c: f64,
-    target_c: f64,
-    heat_ends_c: Option<f64>,
-    heat_ends_95_c: Option<[f64; 2]>,
-    heatings: Vec<HeatingEntry>,
-}
-
-#[derive(Debug, Serialize)]
-struct HeatingEntry {
-    water_kg: f64,
-    time_s: Option<f64>,
-    time_95_s: Option<[Option<f64>; 2]>,
-}
-
-#[derive(Debug, Serialize)]
 struct IntervalEntry {
     run: String,
     start: String,
@@ -253,7 +240,12 @@ impl RatingFile {
                     .collect(),
                 missing: assessment.conformity.missing.clone(),
             },
-            cooking: assessment.cooking.as_ref().map(cooking_entry),
+            cooking: assessment
+                .cooking
+                .as_ref()
+                .map(|cooking| cooking_entry(assessment, cooking)),
+            food_safety_warning: assessment.danger_zone.as_ref().map(danger_entry),
+            stagnation: stagnation_entries(assessment),
             intervals: interval_entries(assessment),
             notices: assessment.notices.iter().map(ToString::to_string).collect(),
             provenance: Provenance {
@@ -419,26 +411,6 @@ fn finding_entry(finding: &Finding) -> FindingEntry {
         text: finding.text.clone(),
         remedy: finding.remedy.clone(),
         allows: finding.level.code(),
-    }
-}
-
-fn cooking_entry(cooking: &Cooking) -> CookingEntry {
-    let heatings = cooking.heatings.iter().map(|heating| HeatingEntry {
-        water_kg: heating.water_kg,
-        time_s: heating.time.map(|time| time.best_s),
-        time_95_s: heating
-            .time
-            .map(|time| [Some(time.shortest_s), time.longest_s]),
-    });
-    CookingEntry {
-        irradiance_w_m2: cooking.irradiance_w_m2,
-        ambient_c: cooking.ambient_c,
-        target_c: cooking.target_c,
-        heat_ends_c: cooking.heat_ends.map(|ends| ends.best_c),
-        heat_ends_95_c: cooking
-            .heat_ends
-            .map(|ends| [ends.lowest_c, ends.highest_c]),
-        heatings: heatings.collect(),
     }
 }
 

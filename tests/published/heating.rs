@@ -2,8 +2,9 @@
 //! from the invented line of `uncertainty.rs`: closed form, stepping, and the edges of the
 //! band. First-order propagation by JCGM 100:2008, equation 13 (clause from memory).
 
+use simmerline::campaign::model::CookingWishes;
 use simmerline::campaign::model::Instruments;
-use simmerline::procedure::cooking::{Cooking, TimeRange, WaterHeating, cook};
+use simmerline::procedure::cooking::{Cooking, Kitchen, TimeRange, WaterHeating, cook};
 use simmerline::procedure::intervals::{Interval, Summary};
 use simmerline::procedure::screen::Reason;
 use simmerline::stats::line::{Line, fit_line};
@@ -45,7 +46,13 @@ fn interval(ambient_c: f64) -> Interval {
 fn cooking_of(line: &Line, instruments: &Instruments) -> Cooking {
     let intervals = [interval(AMBIENT_C - 1.0), interval(AMBIENT_C + 1.0)];
     let sure = uncertainty_of(line, instruments);
-    cook(&sure, &intervals, TESTED_KG, BOILING_POINT_C).unwrap()
+    let kitchen = Kitchen {
+        tested_kg: TESTED_KG,
+        boiling_point_c: BOILING_POINT_C,
+        window_s: 4.0 * 3600.0,
+        wishes: &CookingWishes::default(),
+    };
+    cook(&sure, &intervals, kitchen).unwrap()
 }
 
 fn heating(cooking: &Cooking, water_kg: f64) -> WaterHeating {

@@ -39,6 +39,11 @@ const DISTANCE: Estimated = Estimated {
 };
 const COMMON_PRACTICE: &str = "common practice, no published source";
 
+/// Standard uncertainty of the clear-sky model, as a fraction.
+pub fn clear_sky_fraction() -> f64 {
+    CLEAR_SKY.standard
+}
+
 /// How sure an estimate of irradiance is.
 struct Estimated {
     source: Source,

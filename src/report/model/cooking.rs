@@ -1,19 +1,29 @@
-//! What the line means for a pot of water.
+//! What the line means for a pot of water and of food.
 
 use serde::Serialize;
 
 use super::headline::spoken_journey;
+use super::year::{YearPart, year_part};
+use crate::notice::Notice;
 use crate::procedure::Assessment;
-use crate::procedure::cooking::{Cooking, TARGET_C, TimeRange, WaterHeating};
-use crate::units::{fixed, range, short, spoken_duration};
+use crate::procedure::cooking::{Cooking, FoodHeating, TARGET_C, TimeRange, WaterHeating};
+use crate::units::{fixed, range, sentence_case, short, spoken_duration};
 
 /// Section 6.
-#[derive(Debug, Clone, Serialize)]
+#[derive(Debug, Clone, Default, Serialize)]
 pub struct CookingPart {
+    /// Food that would stay too long where bacteria grow; empty: nothing to warn of.
+    pub warning: String,
     /// Heading of the time column.
     pub journey: String,
     pub rows: Vec<HeatingRow>,
     pub ends: String,
+    /// Heading over the foods.
+    pub foods_title: String,
+    pub foods: Vec<FoodRow>,
+    pub foods_note: String,
+    /// `None` without a line.
+    pub year: Option<YearPart>,
     pub assumptions: Vec<String>,
 }
 
@@ -23,17 +33,36 @@ pub struct HeatingRow {
     pub load: String,
     pub time: String,
     pub confidence: String,
+    /// To boiling, with its range.
+    pub boil: String,
+}
+
+/// One food.
+#[derive(Debug, Clone, Serialize)]
+pub struct FoodRow {
+    pub food: String,
+    pub specific_heat: String,
+    pub cooked: String,
+    pub amount: String,
+    pub confidence: String,
 }
 
 /// Puts section 6 into words.
 pub fn cooking(assessment: &Assessment) -> CookingPart {
+    let danger = assessment.danger_zone.clone();
+    let warning = danger.map_or_else(String::new, |found| {
+        format!("{}.", sentence_case(&Notice::DangerZone(found).to_string()))
+    });
     match &assessment.cooking {
-        Some(cooking) => describe(cooking),
+        Some(cooking) => CookingPart {
+            warning,
+            year: year_part(assessment, cooking),
+            ..describe(cooking)
+        },
         None => CookingPart {
-            journey: String::new(),
-            rows: Vec::new(),
+            warning,
             ends: "Without a line nothing can be said about heating times.".to_owned(),
-            assumptions: Vec::new(),
+            ..CookingPart::default()
         },
     }
 }
@@ -59,12 +88,64 @@ fn describe(cooking: &Cooking) -> CookingPart {
             (None, None) => "does not get there".to_owned(),
         },
         confidence: heating.time.map_or_else(|| "–".to_owned(), spoken_range),
+        boil: heating.boil.map_or_else(
+            || "does not get there".to_owned(),
+            |time| format!("{} ({})", spoken_duration(time.best_s), spoken_range(time)),
+        ),
     };
+    let foods = cooking.foods.iter();
     CookingPart {
         journey: spoken_journey(cooking),
         rows: cooking.heatings.iter().map(row).collect(),
         ends: ends(cooking),
+        foods_title: format!(
+            "Food brought to cooking temperature and held there within {}",
+            spoken_duration(cooking.window_s)
+        ),
+        foods: foods.map(|food| food_row(food, cooking)).collect(),
+        foods_note: format!(
+            "From {} °C at {} W/m², in the length of the solar window; never more than the {} kg of the load tested, beyond which the rating says nothing. Specific heats by Chen 1985 from water contents of the ASHRAE Handbook, Refrigeration (both from memory); cooking temperatures and times are common practice, no published source, the 74 °C those of USDA FSIS. Estimated: try it with a thermometer in the food.",
+            short(cooking.start_c),
+            short(cooking.irradiance_w_m2),
+            fixed(cooking.tested_kg, 2)
+        ),
         assumptions: assumptions(cooking),
+        ..CookingPart::default()
+    }
+}
+
+fn food_row(heating: &FoodHeating, cooking: &Cooking) -> FoodRow {
+    let amount = |kg: f64| {
+        if kg >= cooking.tested_kg {
+            format!("{} kg or more", fixed(kg, 1))
+        } else {
+            format!("{} kg", fixed(kg, 1))
+        }
+    };
+    let kg = heating.kg;
+    FoodRow {
+        food: heating.food.name.to_owned(),
+        specific_heat: format!(
+            "{} kJ/(kg K)",
+            fixed(heating.food.specific_heat_j_per_kg_k() / 1000.0, 2)
+        ),
+        cooked: format!(
+            "{} °C for {}",
+            short(heating.food.cooks_at_c),
+            spoken_duration(heating.food.held_s)
+        ),
+        amount: kg
+            .best
+            .map_or_else(|| "does not get there".to_owned(), amount),
+        confidence: match (kg.lowest, kg.highest) {
+            _ if kg.best.is_none() => "–".to_owned(),
+            (Some(lowest), Some(highest)) if lowest < highest => {
+                format!("{} to {}", fixed(lowest, 1), amount(highest))
+            }
+            (Some(lowest), _) => amount(lowest),
+            (None, Some(highest)) => format!("up to {}; it may not get there", amount(highest)),
+            (None, None) => "–".to_owned(),
+        },
     }
 }
 
@@ -109,9 +190,14 @@ fn assumptions(cooking: &Cooking) -> Vec<String> {
         ));
     }
     assumptions.push(format!(
-        "Steady sunlight of {} W/m² in the plane of the irradiance sensor, ambient {} °C (mean of the used intervals), wind as in the used intervals, the cooker re-aimed as in the test.",
+        "Steady sunlight of {} W/m² in the plane of the irradiance sensor, ambient {} °C ({}), wind as in the used intervals, the cooker re-aimed as in the test.",
         short(cooking.irradiance_w_m2),
-        fixed(cooking.ambient_c, 1)
+        fixed(cooking.ambient_c, 1),
+        if cooking.is_ambient_asked {
+            "as the campaign asks"
+        } else {
+            "mean of the used intervals"
+        }
     ));
     assumptions.push("The load takes up the same power as the load tested; far smaller or larger loads take up less or more, and the heat that the pot itself stores is left out. Below and above the temperatures of the used intervals the line is carried on straight.".to_owned());
     if gets_there {

@@ -4,14 +4,16 @@ use serde::Serialize;
 
 use super::conditions::{BriefRow, brief};
 use super::report::{Figure, IRRADIANCE_ESTIMATED};
+use super::stagnation::spoken_stagnation;
 use super::uncertainty::what_limits;
 use crate::procedure::Assessment;
 use crate::procedure::assess::Rating;
 use crate::procedure::conformity::Level;
-use crate::procedure::cooking::{Cooking, START_C};
+use crate::procedure::cooking::Cooking;
+use crate::procedure::limits::STANDARD_IRRADIANCE_W_M2;
 use crate::procedure::uncertainty::RatingUncertainty;
 use crate::stats::line::Line;
-use crate::units::{counted, decimals_for, fixed, range, sentence_case, spoken_duration};
+use crate::units::{counted, decimals_for, fixed, range, sentence_case, short, spoken_duration};
 
 /// Reasons named in the sentence on what was set aside.
 const NAMED_REASONS: usize = 2;
@@ -155,17 +157,31 @@ fn sentences(assessment: &Assessment) -> Vec<String> {
     if let Some(cooking) = &assessment.cooking {
         sentences.push(heating_sentence(cooking));
     }
-    sentences.push(screening_sentence(assessment));
+    sentences.extend(assessment.stagnations.last().map(|dry| {
+        format!(
+            "The dry vessel came to {} K above the air in {} W/m²: {} (section 6).",
+            fixed(dry.difference_k, 0),
+            fixed(dry.irradiance_w_m2, 0),
+            spoken_stagnation(dry)
+        )
+    }));
+    if !assessment.runs.is_empty() {
+        sentences.push(screening_sentence(assessment));
+    }
     sentences.extend(assessment.uncertainty.as_ref().and_then(what_limits));
     sentences
 }
 
 fn heating_sentence(cooking: &Cooking) -> String {
-    let two_kg = cooking
-        .heatings
-        .iter()
-        .find(|heating| heating.water_kg == 2.0);
-    let time = two_kg.and_then(|heating| heating.time);
+    let mut usual = cooking.heatings.iter();
+    let named = usual
+        .find(|heating| heating.water_kg == 2.0)
+        .or(cooking.heatings.first());
+    let time = named.and_then(|heating| heating.time);
+    let amount = match named.map(|heating| heating.water_kg) {
+        Some(2.0) | None => "two kilograms".to_owned(),
+        Some(kg) => format!("{} kg", short(kg)),
+    };
     let journey = spoken_journey(cooking);
     let end = match cooking.heat_ends {
         Some(ends) if ends.best_c < cooking.boiling_point_c => format!(
@@ -177,21 +193,26 @@ fn heating_sentence(cooking: &Cooking) -> String {
         None => String::new(),
         Some(_) => "; the water boils before the useful heat ends".to_owned(),
     };
+    let at = if cooking.irradiance_w_m2 == STANDARD_IRRADIANCE_W_M2 {
+        "At that irradiance".to_owned()
+    } else {
+        format!("At {} W/m²", short(cooking.irradiance_w_m2))
+    };
     match time {
         Some(time) => format!(
-            "At that irradiance two kilograms of water go {journey} in about {}{end}.",
+            "{at} {amount} of water go {journey} in about {}{end}.",
             spoken_duration(time.best_s)
         ),
-        None if two_kg.is_some_and(|heating| heating.may_get_there) => {
-            format!("At that irradiance water may not get {journey}{end}.")
+        None if named.is_some_and(|heating| heating.may_get_there) => {
+            format!("{at} water may not get {journey}{end}.")
         }
-        None => format!("At that irradiance water does not get {journey}{end}."),
+        None => format!("{at} water does not get {journey}{end}."),
     }
 }
 
 /// From where to where water is heated: `from 20 to 95 °C`.
 pub fn spoken_journey(cooking: &Cooking) -> String {
-    let start = fixed(START_C, 0);
+    let start = fixed(cooking.start_c, 0);
     if cooking.boils_below_target {
         format!(
             "from {start} °C to boiling ({} °C here)",

@@ -9,7 +9,9 @@ pub mod headline;
 pub mod provenance;
 pub mod regression;
 pub mod report;
+pub mod stagnation;
 pub mod tested;
 pub mod uncertainty;
+pub mod year;
 
 pub use report::{Report, build};

@@ -9,6 +9,7 @@ use super::evidence::{IntervalTable, RunPart, interval_tables, reason_key, run_p
 use super::headline::{Headline, headline};
 use super::provenance::{ProvenancePart, provenance, report_number};
 use super::regression::{RegressionPart, regression};
+use super::stagnation::{StagnationPart, stagnation_part};
 use super::tested::{Tested, tested};
 use crate::procedure::Assessment;
 use crate::procedure::conformity::Level;
@@ -67,6 +68,8 @@ pub struct Report {
     pub reasons: Vec<Row>,
     pub regression: RegressionPart,
     pub cooking: CookingPart,
+    /// `None`: no dry vessel was tested.
+    pub stagnation: Option<StagnationPart>,
     pub cautions: CautionPart,
     pub provenance: ProvenancePart,
 }
@@ -113,6 +116,7 @@ pub fn build(assessment: &Assessment, issued: Timestamp) -> Report {
         reasons: reason_key(assessment),
         regression: regression(assessment),
         cooking: cooking(assessment),
+        stagnation: stagnation_part(assessment),
         cautions: cautions(),
         provenance: provenance(assessment, issued),
     }

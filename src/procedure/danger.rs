@@ -1,0 +1,70 @@
+//! How long food would stay where bacteria grow.
+
+use super::cooking::{Cooking, HOT_C, TimeRange};
+use super::run::Run;
+use crate::units::{SECONDS_PER_HOUR, seconds_between};
+
+/// Temperature below which bacteria hardly grow, °C; the range ends at [`HOT_C`].
+///
+/// # Source
+/// WHO, Five Keys to Safer Food (2006), key 4.
+pub const COLD_C: f64 = 5.0;
+/// Longest time that food may stay between, s, and the same in hot air.
+///
+/// # Source
+/// USDA FSIS, danger zone 40 to 140 °F: two hours, one hour above 90 °F (32 °C).
+const LONGEST_S: f64 = 2.0 * SECONDS_PER_HOUR;
+const LONGEST_IN_HEAT_S: f64 = SECONDS_PER_HOUR;
+/// Hot air, °C.
+const HOT_AIR_C: f64 = 32.0;
+
+/// Heating that leaves food too long between 5 and 60 °C.
+#[derive(Debug, Clone, PartialEq)]
+pub struct DangerZone {
+    /// Longest time allowed, s.
+    pub longest_s: f64,
+    /// The run that stayed longest, and how long, s, if that is too long.
+    pub measured: Option<(String, f64)>,
+    /// By the line, with the load tested, if that is or may be too long; `None` inside where
+    /// it never gets to 60 °C.
+    pub predicted: Option<Option<TimeRange>>,
+}
+
+/// Weighs what was measured and what the line predicts; `None`: nothing to warn of.
+pub fn danger_zone(runs: &[Run], cooking: Option<&Cooking>) -> Option<DangerZone> {
+    let is_hot_air = cooking.is_some_and(|cooking| cooking.ambient_c > HOT_AIR_C);
+    let longest_s = if is_hot_air {
+        LONGEST_IN_HEAT_S
+    } else {
+        LONGEST_S
+    };
+    let measured = runs
+        .iter()
+        .map(|run| (run.plan.label.clone(), between_s(run)))
+        .filter(|(_, seconds)| *seconds > longest_s)
+        .max_by(|one, two| one.1.total_cmp(&two.1));
+    let predicted = cooking.map(|cooking| cooking.to_hot).filter(|time| {
+        time.is_none_or(|time| time.longest_s.is_none_or(|seconds| seconds > longest_s))
+    });
+    let is_warned = measured.is_some() || predicted.is_some();
+    is_warned.then_some(DangerZone {
+        longest_s,
+        measured,
+        predicted,
+    })
+}
+
+/// Time that the water of a run spent between 5 and 60 °C on its way up, s.
+fn between_s(run: &Run) -> f64 {
+    let water = &run.readings.water_c;
+    let readings = water.time_us.iter().zip(&water.value);
+    let on_the_way = readings.take_while(|(_, celsius)| **celsius < HOT_C);
+    let inside: Vec<i64> = on_the_way
+        .filter(|(_, celsius)| **celsius >= COLD_C)
+        .map(|(time_us, _)| *time_us)
+        .collect();
+    let (first, last) = (inside.first(), inside.last());
+    first
+        .zip(last)
+        .map_or(0.0, |(from_us, to_us)| seconds_between(*from_us, *to_us))
+}

@@ -1,0 +1,184 @@
+//! Clear days through the year: heat delivered, and water made safe.
+
+use jiff::civil::{Date, Time};
+
+use super::cooking::{Band, Cooking, Spread};
+use super::limits::{Limits, RATING_DIFFERENCE_K, STANDARD_IRRADIANCE_W_M2, at_least};
+use super::local_sky::LocalSky;
+use super::run::Run;
+use super::uncertainty::LineUncertainty;
+use crate::campaign::model::{Campaign, Impact};
+use crate::physics::sun::next_noon_s;
+use crate::physics::water::SPECIFIC_HEAT_J_PER_KG_K;
+use crate::units::{MICROSECONDS_PER_SECOND, SECONDS_PER_HOUR};
+
+/// Water temperature that counts as pasteurising, °C, and how long it is held, s.
+///
+/// # Source
+/// 65 °C for 6 minutes: Ciochetti and Metcalf 1984, Appl. Environ. Microbiol. 47, 223–228,
+/// from memory.
+pub const PASTEURISED_C: f64 = 65.0;
+/// See [`PASTEURISED_C`].
+pub const PASTEURISED_S: f64 = 360.0;
+
+/// Day of each month that stands for it.
+const MIDDLE: i8 = 15;
+/// Step at which the sky is computed, s, and at which water is heated, s.
+const SKY_STEP_S: f64 = 1200.0;
+const WATER_STEP_S: f64 = 60.0;
+/// Half a day, s.
+const HALF_DAY_S: f64 = 43_200.0;
+/// Joules in a megajoule.
+const J_PER_MJ: f64 = 1e6;
+
+/// One month, by its clear middle day.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Month {
+    /// 1 to 12.
+    pub month: i8,
+    /// Hours in which a clear sky gives enough irradiance by the practice.
+    pub hours: f64,
+    /// Heat taken up in them by water 50 K above ambient, J.
+    pub heat_j: Spread,
+    /// Water pasteurised in them, load by load, kg.
+    pub pasteurised_kg: Spread,
+}
+
+/// Fuel not burnt.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct FuelSaved {
+    /// Mean heat on a clear day, J.
+    pub heat_a_day_j: f64,
+    /// In a year, kg.
+    pub fuel_kg: Spread,
+}
+
+/// Clear days through the year.
+#[derive(Debug, Clone, PartialEq)]
+pub struct ClearYear {
+    pub months: Vec<Month>,
+    /// Where the campaign asks for it.
+    pub fuel: Option<FuelSaved>,
+}
+
+/// The months of the year of the last test, on days as clear as the model's.
+///
+/// Heat: Ps(50) ∫ G/700 dt over the hours with enough irradiance. Pasteurised: loads as
+/// tested, one after the other, from the start temperature to 65 °C by the line, and held
+/// for six minutes; a load that is not done by the end of those hours does not count.
+pub fn clear_year(
+    campaign: &Campaign,
+    runs: &[Run],
+    uncertainty: &LineUncertainty,
+    cooking: &Cooking,
+    limits: &Limits,
+) -> Option<ClearYear> {
+    let year = runs.iter().map(|run| run.date.year()).max()?;
+    let least_w_m2 = limits.get("irradiance_min_w_m2")?;
+    let band = Band {
+        uncertainty,
+        ambient_c: cooking.ambient_c,
+        irradiance_w_m2: STANDARD_IRRADIANCE_W_M2,
+    };
+    let sky = LocalSky::over(&campaign.site);
+    let load_kg = cooking.tested_kg;
+    let heat_j_per_k = load_kg * SPECIFIC_HEAT_J_PER_KG_K;
+    let standard_s = band
+        .kelvins_per_watt(cooking.start_c, PASTEURISED_C)
+        .map(|k_per_w| k_per_w.map(|k_per_w| heat_j_per_k * k_per_w));
+    let rating_w = band.power_w(RATING_DIFFERENCE_K);
+    let month = |month: i8| {
+        let noon_s = noon_s(campaign, Date::new(year, month, MIDDLE).ok()?)?;
+        let enough = day(&sky, noon_s, least_w_m2);
+        let sun_s: f64 = enough.iter().sum::<f64>() * WATER_STEP_S / STANDARD_IRRADIANCE_W_M2;
+        Some(Month {
+            month,
+            hours: enough.len() as f64 * WATER_STEP_S / SECONDS_PER_HOUR,
+            heat_j: rating_w.map(|watts| watts.max(0.0) * sun_s),
+            pasteurised_kg: standard_s.map(|standard_s| {
+                standard_s.map_or(0.0, |standard_s| {
+                    load_kg * loads(&enough, standard_s) as f64
+                })
+            }),
+        })
+    };
+    let months: Vec<Month> = (1..=12).filter_map(month).collect();
+    Some(ClearYear {
+        fuel: campaign
+            .impact
+            .as_ref()
+            .and_then(|impact| fuel_saved(&months, impact)),
+        months,
+    })
+}
+
+fn noon_s(campaign: &Campaign, date: Date) -> Option<f64> {
+    let local = date.to_datetime(Time::midnight());
+    let zone = &campaign.site.time_zone;
+    let midnight = zone.to_ambiguous_timestamp(local).compatible().ok()?;
+    next_noon_s(
+        midnight.as_microsecond() as f64 / MICROSECONDS_PER_SECOND,
+        campaign.site.longitude_deg,
+    )
+}
+
+/// Irradiance on the plane normal to the beam, W/m², minute by minute while it is enough:
+/// computed for the afternoon, straight lines between; the morning is its mirror, but for
+/// what the sun's declination changes within a day.
+fn day(sky: &LocalSky, noon_s: f64, least_w_m2: f64) -> Vec<f64> {
+    let steps = (HALF_DAY_S / SKY_STEP_S) as usize;
+    let coarse: Vec<f64> = (0..=steps)
+        .map(|step| sky.clear(noon_s + step as f64 * SKY_STEP_S).normal_w_m2)
+        .collect();
+    let minutes_a_step = (SKY_STEP_S / WATER_STEP_S) as usize;
+    let afternoon: Vec<f64> = coarse
+        .windows(2)
+        .flat_map(|pair| {
+            let (from, to) = (pair[0], pair[1]);
+            (0..minutes_a_step).map(move |minute| {
+                from + (to - from) * (minute as f64 + 0.5) / minutes_a_step as f64
+            })
+        })
+        .filter(|normal_w_m2| at_least(*normal_w_m2, least_w_m2))
+        .collect();
+    let morning = afternoon.iter().rev();
+    morning.chain(&afternoon).copied().collect()
+}
+
+/// Loads heated and held one after the other, each taking `standard_s` seconds of 700 W/m².
+fn loads(minutes: &[f64], standard_s: f64) -> usize {
+    let (mut done, mut heated_s, mut held_s) = (0, 0.0, 0.0);
+    for irradiance_w_m2 in minutes {
+        if heated_s < standard_s {
+            heated_s += WATER_STEP_S * irradiance_w_m2 / STANDARD_IRRADIANCE_W_M2;
+        } else {
+            held_s += WATER_STEP_S;
+        }
+        if heated_s >= standard_s && held_s >= PASTEURISED_S {
+            done += 1;
+            (heated_s, held_s) = (0.0, 0.0);
+        }
+    }
+    done
+}
+
+/// Fuel that a stove would burn for the same heat on so many clear days:
+/// heat a day × days/(heating value × efficiency).
+fn fuel_saved(months: &[Month], impact: &Impact) -> Option<FuelSaved> {
+    if months.is_empty() {
+        return None;
+    }
+    let mean = |of: fn(&Spread) -> f64| {
+        months.iter().map(|month| of(&month.heat_j)).sum::<f64>() / months.len() as f64
+    };
+    let heat_j = Spread {
+        best: mean(|spread| spread.best),
+        lowest: mean(|spread| spread.lowest),
+        highest: mean(|spread| spread.highest),
+    };
+    let of_fuel_j = impact.heating_value_mj_kg * J_PER_MJ * impact.stove_efficiency;
+    Some(FuelSaved {
+        heat_a_day_j: heat_j.best,
+        fuel_kg: heat_j.map(|heat_j| heat_j * impact.days_per_year / of_fuel_j),
+    })
+}
