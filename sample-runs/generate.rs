@@ -51,9 +51,14 @@ fn main() -> io::Result<()> {
     for campaign in campaigns() {
         let folder = Path::new(&target).join(campaign.folder);
         fs::create_dir_all(&folder)?;
-        for day in &campaign.days {
-            let log = write_log(&campaign, day);
-            fs::write(folder.join(day.log_name()), log)?;
+        for (index, day) in campaign.days.iter().enumerate() {
+            let is_pencilled =
+                matches!(campaign.style, Style::FieldSheet) && index + 1 == campaign.days.len();
+            let (name, log) = match campaign.style {
+                Style::FieldSheet => write_sheet(&campaign, day, is_pencilled),
+                _ => (day.log_name(), write_log(&campaign, day)),
+            };
+            fs::write(folder.join(name), log)?;
         }
     }
     Ok(())
@@ -203,7 +208,7 @@ fn write_log(campaign: &Campaign, day: &Day) -> String {
         Style::OwnHeaders => {
             "Record,Battery V,Air,Pyranometer,Pot left,Pot right,Anemometer,Stamp\n"
         }
-        Style::Notebook => "time,water_c,ambient_c,irradiance_w_m2\n",
+        Style::Notebook | Style::FieldSheet => "time,water_c,ambient_c,irradiance_w_m2\n",
     });
     for (record, second) in (1..).zip(reading_times(style, day, &mut rng)) {
         let minute = day.from + second.div_euclid(60);
@@ -232,6 +237,57 @@ fn write_log(campaign: &Campaign, day: &Day) -> String {
         }
     }
     log
+}
+
+/// A day of a field sheet, as it was typed in or as it stands there in pencil: its name and
+/// its text.
+fn write_sheet(campaign: &Campaign, day: &Day, is_pencilled: bool) -> (String, String) {
+    let mut rng = Rng::named(&format!("{}/{}", campaign.folder, day.log_name()));
+    let moments = heat_water(campaign, day, &mut rng);
+    let mut text = if is_pencilled {
+        String::from(
+            "# Invented field sheet, made by sample-runs/generate.rs\n# clock water air wind sky notes\n",
+        )
+    } else {
+        String::from(
+            "# Invented sample data, made by sample-runs/generate.rs\ntime,water (°F),air (°F),wind (Bft),sky,notes\n",
+        )
+    };
+    for (line, second) in (0..).zip(reading_times(&campaign.style, day, &mut rng)) {
+        let moment = &moments[(second / STEP_S) as usize];
+        let clock_min = day.from + second / 60;
+        // Water to the nearest mark of the dial, air every second line.
+        let to_mark = |celsius: f64, step: f64| ((celsius * 1.8 + 32.0) / step).round() * step;
+        let water_f = to_mark(moment.water_c, 5.0);
+        let air = match line % 2 {
+            0 => format!("{:.0}", to_mark(moment.ambient_c, 5.0)),
+            _ if is_pencilled => "-".into(),
+            _ => String::new(),
+        };
+        let force = u8::from(moment.wind_m_s >= 0.25) + u8::from(moment.wind_m_s >= 1.55);
+        let is_clear = line > 0
+            && (clock_min - 10..=clock_min)
+                .all(|minute| cloud_factor(&day.clouds, minute as f64) == 1.0);
+        let (sky, note) = match (line, is_clear) {
+            (0, _) => ("clear", "begun"),
+            (_, true) => ("clear", ""),
+            (_, false) => ("cloud", "sun gone for a while"),
+        };
+        let (hour, minute) = (clock_min / 60, clock_min % 60);
+        let written = if is_pencilled {
+            format!("{hour:02}:{minute:02} {water_f:.0} {air} {force} {sky} {note}")
+        } else {
+            let time = format!("{} {hour:02}:{minute:02}", day.date);
+            format!("{time},{water_f:.0},{air},{force},{sky},{note}")
+        };
+        text += written.trim_end();
+        text.push('\n');
+    }
+    let name = match is_pencilled {
+        true => format!("{}.sheet.txt", day.date),
+        false => day.log_name(),
+    };
+    (name, text)
 }
 
 /// What the sensors show at one moment; text where a mishap can spoil it.
@@ -284,7 +340,9 @@ fn write_line(style: &Style, record: u16, cells: &Cells) -> String {
                  {water_c:.1},{other_water},{wind_m_s:.1},{time}\n"
             )
         }
-        Style::Notebook => format!("{time},{water_c:.1},{ambient_c:.1},{sun}\n"),
+        Style::Notebook | Style::FieldSheet => {
+            format!("{time},{water_c:.1},{ambient_c:.1},{sun}\n")
+        }
     }
 }
 
@@ -294,6 +352,7 @@ fn reading_times(style: &Style, day: &Day, rng: &mut Rng) -> Vec<i64> {
     match style {
         Style::Canonical { every_s } => (0..=last / every_s).map(|i| i * every_s).collect(),
         Style::OwnHeaders => (0..=last / 60).map(|i| i * 60).collect(),
+        Style::FieldSheet => (0..=last / 600).map(|i| i * 600).collect(),
         // Nobody reads a thermometer on the dot: up to 40 s early or late.
         Style::Notebook => (0..=last / 600)
             .map(|i| {

@@ -40,6 +40,9 @@ pub enum Style {
     /// A thermometer, a hand-held meter for horizontal irradiance, no wind, a
     /// line about every ten minutes.
     Notebook,
+    /// A kitchen thermometer marked every five degrees Fahrenheit, the wind and the sky by
+    /// eye, a line every ten minutes; the last day is still as it stands on the field sheet.
+    FieldSheet,
 }
 
 pub struct Day {
@@ -203,6 +206,7 @@ pub fn campaigns() -> Vec<Campaign> {
         panel_cloudy(),
         notebook(),
         tube_area_slip(),
+        kitchen_thermometer(),
     ]
 }
 
@@ -610,4 +614,59 @@ fn tube_days() -> Vec<Day> {
         }
     }
     days
+}
+
+/// A shallow many-sided reflector in a yard, a kitchen thermometer and nothing else.
+fn kitchen_thermometer() -> Campaign {
+    Campaign {
+        folder: "kitchen-thermometer",
+        place: COBBLE,
+        cooker: Cooker {
+            area_m2: 0.70,
+            optical_efficiency: 0.46,
+            loss_w_k: 2.0,
+            wind_loss_w_k: 0.4,
+            dead_capacity_j_k: 900.0,
+            aimed_every_min: 30.0,
+            aim_loss: 0.05,
+        },
+        style: Style::FieldSheet,
+        days: vec![
+            Day {
+                date: date(2026, 9, 8),
+                utc_offset_h: 2.0,
+                from: at(12, 10),
+                to: at(15, 0),
+                water_kg: 4.9,
+                water_start_c: 27.0,
+                ambient_c: [25.0, 29.0],
+                wind_m_s: 0.8,
+                ..FAIR
+            },
+            Day {
+                date: date(2026, 9, 9),
+                utc_offset_h: 2.0,
+                from: at(12, 20),
+                to: at(15, 30),
+                water_kg: 4.9,
+                water_start_c: 26.0,
+                ambient_c: [24.5, 28.5],
+                wind_m_s: 0.8,
+                // A cloud that the tester saw and wrote down.
+                clouds: vec![cloud(at(13, 34), 9.0, 0.6, 0.1)],
+                ..FAIR
+            },
+            Day {
+                date: date(2026, 9, 11),
+                utc_offset_h: 2.0,
+                from: at(12, 10),
+                to: at(15, 0),
+                water_kg: 4.9,
+                water_start_c: 27.5,
+                ambient_c: [25.5, 29.5],
+                wind_m_s: 0.7,
+                ..FAIR
+            },
+        ],
+    }
 }

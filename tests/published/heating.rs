@@ -43,16 +43,27 @@ fn interval(ambient_c: f64) -> Interval {
     }
 }
 
+/// Nothing is asked for.
+static NO_WISHES: CookingWishes = CookingWishes {
+    water_kg: Vec::new(),
+    irradiance_w_m2: None,
+    ambient_c: None,
+    start_c: None,
+};
+
+fn kitchen(tested_kg: f64, boiling_point_c: f64) -> Kitchen<'static> {
+    Kitchen {
+        tested_kg,
+        boiling_point_c,
+        window_s: 4.0 * 3600.0,
+        wishes: &NO_WISHES,
+    }
+}
+
 fn cooking_of(line: &Line, instruments: &Instruments) -> Cooking {
     let intervals = [interval(AMBIENT_C - 1.0), interval(AMBIENT_C + 1.0)];
     let sure = uncertainty_of(line, instruments);
-    let kitchen = Kitchen {
-        tested_kg: TESTED_KG,
-        boiling_point_c: BOILING_POINT_C,
-        window_s: 4.0 * 3600.0,
-        wishes: &CookingWishes::default(),
-    };
-    cook(&sure, &intervals, kitchen).unwrap()
+    cook(&sure, &intervals, kitchen(TESTED_KG, BOILING_POINT_C)).unwrap()
 }
 
 fn heating(cooking: &Cooking, water_kg: f64) -> WaterHeating {
@@ -274,7 +285,7 @@ fn water_that_boils_below_the_target_is_heated_to_boiling() {
     // 1 kg: 2093·1.306 251 653 = 2733.984 711 s. Tolerance: the ten digits.
     let (line, intervals) = (by_hand(), [interval(AMBIENT_C)]);
     let sure = uncertainty_of(&line, &no_instruments());
-    let cooking = cook(&sure, &intervals, TESTED_KG, 90.0).unwrap();
+    let cooking = cook(&sure, &intervals, kitchen(TESTED_KG, 90.0)).unwrap();
     assert_eq!((cooking.target_c, cooking.boils_below_target), (90.0, true));
     let time_s = heating(&cooking, 1.0).time.unwrap().best_s;
     assert_relative("1 kg", time_s, 2_733.984_711, 1e-9);
@@ -288,7 +299,7 @@ fn ambient_is_the_mean_of_the_intervals_on_the_line_alone() {
     (sunless.irradiance, sunless.standardised_power_w) = (None, None);
     let sure = uncertainty_of(&by_hand(), &no_instruments());
     let mean_c = |intervals: &[Interval]| {
-        let cooking = cook(&sure, intervals, TESTED_KG, BOILING_POINT_C);
+        let cooking = cook(&sure, intervals, kitchen(TESTED_KG, BOILING_POINT_C));
         cooking.map(|cooking| cooking.ambient_c)
     };
     let all = [
@@ -305,7 +316,7 @@ fn ambient_is_the_mean_of_the_intervals_on_the_line_alone() {
 fn a_tested_load_that_is_listed_anyway_is_listed_once() {
     let (line, intervals) = (by_hand(), [interval(AMBIENT_C)]);
     let sure = uncertainty_of(&line, &no_instruments());
-    let cooking = cook(&sure, &intervals, 2.0, BOILING_POINT_C).unwrap();
+    let cooking = cook(&sure, &intervals, kitchen(2.0, BOILING_POINT_C)).unwrap();
     let loads: Vec<f64> = cooking.heatings.iter().map(|h| h.water_kg).collect();
     assert_eq!(loads, [1.0, 2.0, 4.0]);
 }

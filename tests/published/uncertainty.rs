@@ -80,6 +80,7 @@ pub fn four_instruments() -> Instruments {
 pub fn no_instruments() -> Instruments {
     Instruments {
         sensitivity: simmerline::campaign::model::Sensitivity::default(),
+        irradiance_estimate: None,
         irradiance_plane: None,
         irradiance: Instrument::default(),
         water_temperature: Instrument::default(),
