@@ -210,6 +210,7 @@ mod tests {
             end: None,
             notes: None,
             exclusions: Vec::new(),
+            cloudless: Vec::new(),
         }
     }
 
