@@ -5,10 +5,12 @@
 //! readings, [`physics`] and [`stats`] hold the formulas, [`procedure`] applies the
 //! published practice (intervals, screening, rating, conformity), [`comparison`] holds
 //! ratings against each other, and [`report`] puts the result on paper and into files.
+//! [`entry`] comes before all: a field sheet that is typed in becomes a log.
 //! [`cli`] is the command line. Shared by all: [`error`], [`notice`], [`units`] and [`hash`].
 
 pub mod campaign;
 pub mod comparison;
+pub mod entry;
 pub mod logs;
 pub mod physics;
 pub mod procedure;

@@ -4,7 +4,7 @@ use std::process::ExitCode;
 
 use clap::Parser;
 use simmerline::cli::args::{Arguments, Command};
-use simmerline::cli::{check, compare, new, report, shell, terminal};
+use simmerline::cli::{check, compare, enter, new, report, shell, terminal};
 
 fn main() -> ExitCode {
     let outcome = match &Arguments::parse().command {
@@ -12,6 +12,7 @@ fn main() -> ExitCode {
         Command::Check(options) => check::run(options),
         Command::Compare(options) => compare::run(options),
         Command::New(options) => new::run(options),
+        Command::Enter(options) => enter::run(options),
         Command::Completions(options) => shell::completions(options),
         Command::Manual => shell::manual(),
     };

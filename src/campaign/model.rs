@@ -39,6 +39,8 @@ pub struct Campaign {
     pub vessels: u32,
     pub instruments: Instruments,
     pub calibrations: Vec<Calibration>,
+    /// How logs are to be read, where a run does not say otherwise.
+    pub rules: LogRules,
     /// Own limits, in the order of their keys.
     pub limits: Vec<OwnLimit>,
     pub runs: Vec<RunPlan>,
