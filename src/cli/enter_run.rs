@@ -49,6 +49,11 @@ pub fn add_run(folder: &Path, log: &str, sheet: &Sheet) -> Result<u8> {
             campaign.file.display(),
             lines_by_hand(&entry)
         ))?;
+        if sheet.lines().iter().all(|line| line.cells.air.is_none()) {
+            print_note(
+                "no line has an air temperature: type it, or name a second log that holds it in the run, as weather = \"…\"",
+            );
+        }
         return Err(error);
     }
     let done = match place {
