@@ -47,6 +47,7 @@ fn site() -> Site {
         longitude_deg: 30.0,
         elevation_m: 1000.0,
         pressure_hpa: None,
+        linke_turbidity: None,
         time_zone: TimeZone::UTC,
         time_zone_name: "UTC".to_owned(),
     }

@@ -36,6 +36,7 @@ fn instruments(scenario: &Scenario) -> Instruments {
     };
     Instruments {
         irradiance_plane: None,
+        irradiance_estimate: None,
         sensitivity: Sensitivity::default(),
         irradiance: stated(Uncertainty::Relative(scenario.irradiance)),
         water_temperature: stated(Uncertainty::Kelvin(scenario.thermometer_k)),

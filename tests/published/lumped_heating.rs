@@ -76,6 +76,7 @@ fn intervals_of_readings_every(step_s: i64) -> Vec<Interval> {
         longitude_deg: -71.5,
         elevation_m: 2335.0,
         pressure_hpa: None,
+        linke_turbidity: None,
         time_zone: jiff::tz::TimeZone::UTC,
         time_zone_name: "UTC".to_owned(),
     };

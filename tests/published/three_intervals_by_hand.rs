@@ -70,6 +70,7 @@ fn intervals() -> Vec<Interval> {
         longitude_deg: -71.5,
         elevation_m: 2335.0,
         pressure_hpa: None,
+        linke_turbidity: None,
         time_zone: TimeZone::get("America/Lima").unwrap(),
         time_zone_name: "America/Lima".to_owned(),
     };

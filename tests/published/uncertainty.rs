@@ -81,6 +81,7 @@ pub fn no_instruments() -> Instruments {
     Instruments {
         sensitivity: simmerline::campaign::model::Sensitivity::default(),
         irradiance_plane: None,
+        irradiance_estimate: None,
         irradiance: Instrument::default(),
         water_temperature: Instrument::default(),
         ambient_temperature: Instrument::default(),
