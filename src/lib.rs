@@ -4,11 +4,14 @@
 //! [`campaign`] reads what was tested and where, [`logs`] turns bytes into valid
 //! readings, [`physics`] and [`stats`] hold the formulas, [`procedure`] applies the
 //! published practice (intervals, screening, rating, conformity), [`comparison`] holds
-//! ratings against each other, [`planning`] looks ahead to a test day, and [`report`] puts the result on paper and into files.
+//! ratings against each other, and [`report`] puts the result on paper and into files.
+//! Before all that, [`planning`] looks ahead to a test day, and [`entry`] makes a log of a
+//! field sheet that is typed in.
 //! [`cli`] is the command line. Shared by all: [`error`], [`notice`], [`units`] and [`hash`].
 
 pub mod campaign;
 pub mod comparison;
+pub mod entry;
 pub mod logs;
 pub mod physics;
 pub mod planning;

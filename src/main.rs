@@ -4,7 +4,7 @@ use std::process::ExitCode;
 
 use clap::Parser;
 use simmerline::cli::args::{Arguments, Command};
-use simmerline::cli::{check, compare, new, plan, report, shell, terminal};
+use simmerline::cli::{check, compare, enter, new, plan, report, shell, terminal};
 
 fn main() -> ExitCode {
     let outcome = match &Arguments::parse().command {
@@ -13,6 +13,7 @@ fn main() -> ExitCode {
         Command::Compare(options) => compare::run(options),
         Command::Plan(options) => plan::run(options),
         Command::New(options) => new::run(options),
+        Command::Enter(options) => enter::run(options),
         Command::Completions(options) => shell::completions(options),
         Command::Manual => shell::manual(),
     };

@@ -45,6 +45,16 @@ pub fn read_campaign_to_plan(folder: &Path) -> Result<Campaign> {
     read_for(folder, Purpose::Planning)
 }
 
+/// The same for a text that is to become the campaign file of a folder.
+///
+/// # Errors
+/// As [`read_campaign`].
+pub fn check_new_text(folder: &Path, text: &str) -> Result<Campaign> {
+    let file = folder.join(CAMPAIGN_FILE);
+    let sha256 = sha256_hex(text.as_bytes());
+    check_text(folder, &file, text, sha256, Purpose::Planning)
+}
+
 fn read_for(folder: &Path, purpose: Purpose) -> Result<Campaign> {
     let file = folder.join(CAMPAIGN_FILE);
     let fail =

@@ -65,6 +65,17 @@ Example:
 Writes campaign.toml, with every key explained, and an empty log with the right
 header. Nothing that is already there is overwritten.";
 
+const ENTER_HELP: &str = "\
+Example:
+  simmerline enter my-cooker --date 2026-11-03
+
+Types in a pencilled field sheet, a line a time: water, air, wind (Beaufort number),
+sky (clear or cloud), notes, as in
+  10:20  > 31.5 24 1 clear thin haze
+Times go on every ten minutes. Every line is saved at once, so the same command goes on
+after an interruption. \"done\" adds the run to campaign.toml; \"help\" says the rest.
+With --from, the same lines come from a text file, each with its time first.";
+
 const COMPLETIONS_HELP: &str = "\
 Example:
   simmerline completions bash > simmerline.bash && source simmerline.bash";
@@ -99,6 +110,9 @@ pub enum Command {
     /// Start a campaign: write its file, to fill in, and an empty log
     #[command(after_help = format!("{NEW_HELP}\n\n{EXIT_CODES}"))]
     New(NewOptions),
+    /// Type in a field sheet: it becomes a log and a run of the campaign
+    #[command(after_help = format!("{ENTER_HELP}\n\n{EXIT_CODES}"))]
+    Enter(EnterOptions),
     /// Print a completion script for a shell
     #[command(after_help = format!("{COMPLETIONS_HELP}\n\n{EXIT_CODES}"))]
     Completions(CompletionsOptions),
@@ -170,6 +184,25 @@ pub struct NewOptions {
     /// Folder for the campaign; made if it is not there
     #[arg(value_name = "DIR")]
     pub folder: PathBuf,
+}
+
+#[derive(Debug, Args)]
+pub struct EnterOptions {
+    /// Campaign folder
+    #[arg(value_name = "CAMPAIGN")]
+    pub campaign: PathBuf,
+    /// Day of the heating, as 2026-11-03
+    #[arg(long, value_name = "DATE")]
+    pub date: String,
+    /// Time of the first line; else the solar window's start
+    #[arg(long, value_name = "HH:MM", conflicts_with = "from")]
+    pub start: Option<String>,
+    /// Text file of lines, each with its time first
+    #[arg(long, value_name = "FILE")]
+    pub from: Option<PathBuf>,
+    /// Name of the log; else DATE.csv. For a second heating on one day
+    #[arg(long, value_name = "NAME.csv")]
+    pub log: Option<String>,
 }
 
 #[derive(Debug, Args)]

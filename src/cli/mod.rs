@@ -3,6 +3,8 @@
 pub mod args;
 pub mod check;
 pub mod compare;
+pub mod enter;
+pub mod enter_run;
 pub mod new;
 pub mod plan;
 pub mod report;

@@ -5,7 +5,7 @@ use std::io::{ErrorKind, Write};
 use std::path::Path;
 
 use super::args::NewOptions;
-use super::terminal::print;
+use super::terminal::{print, quoted};
 use crate::campaign::find::CAMPAIGN_FILE;
 use crate::campaign::template::{CAMPAIGN_TEMPLATE, CANONICAL_HEADER, LOG_NAME};
 use crate::error::{Error, Problem, Result};
@@ -26,12 +26,7 @@ pub fn run(options: &NewOptions) -> Result<u8> {
     fs::create_dir_all(folder).map_err(|error| cannot_write(folder, &error))?;
     write_new(&folder.join(CAMPAIGN_FILE), CAMPAIGN_TEMPLATE)?;
     write_new(&folder.join(LOG_NAME), &format!("{CANONICAL_HEADER}\n"))?;
-    let name = folder.display().to_string();
-    let name = if name.contains(char::is_whitespace) {
-        format!("\"{name}\"")
-    } else {
-        name
-    };
+    let name = quoted(folder);
     print(&format!(
         "{name}: wrote {CAMPAIGN_FILE} and {LOG_NAME}\n\
          Fill in both, then: simmerline check {name}\n"

@@ -42,6 +42,16 @@ fn print_to_stderr(text: &str) {
     let _closed_pipe = io::stderr().lock().write_all(text.as_bytes());
 }
 
+/// A path as it can be typed in a command.
+pub fn quoted(path: &Path) -> String {
+    let name = path.display().to_string();
+    if name.contains(char::is_whitespace) {
+        format!("\"{name}\"")
+    } else {
+        name
+    }
+}
+
 /// Which edge of its column a cell keeps to.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Align {

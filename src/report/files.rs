@@ -8,6 +8,9 @@ use tempfile::{Builder, NamedTempFile};
 
 use crate::error::{Error, Problem, Result};
 
+/// What to do where a report cannot be written.
+const OTHER_OUT: &str = "choose a folder you may write to with --out DIR";
+
 /// One output: its file name and content.
 pub struct Output {
     pub name: String,
@@ -25,8 +28,49 @@ pub fn prepare_folder(folder: &Path) -> Result<()> {
             problem.hint("choose another --out DIR").into(),
         ));
     }
-    fs::create_dir_all(folder).map_err(|error| cannot("be made", folder, &error))?;
-    temporary(folder).map(drop)
+    fs::create_dir_all(folder).map_err(|error| cannot("be made", folder, &error, OTHER_OUT))?;
+    try_folder(folder, OTHER_OUT)
+}
+
+/// Tries that a file can be made in a folder; `hint` says what to do if not.
+///
+/// # Errors
+/// [`Error::Usage`] if it cannot.
+pub fn try_folder(folder: &Path, hint: &str) -> Result<()> {
+    let tried = temporary(folder);
+    tried
+        .map(drop)
+        .map_err(|error| cannot("be written to", folder, &error, hint))
+}
+
+/// Puts bytes in the place of a file, or where none is yet: first into a temporary file
+/// beside it, which is then renamed. `hint` says what to do if that fails.
+///
+/// # Errors
+/// [`Error::Usage`] if it cannot be written; the older file is then as it was.
+pub fn replace_file(path: &Path, bytes: &[u8], hint: &str) -> Result<()> {
+    // What a link leads to is replaced, not the link.
+    let target = fs::canonicalize(path).unwrap_or_else(|_| path.to_path_buf());
+    let failed = |error: std::io::Error| cannot("be written", path, &error, hint);
+    let folder = match target.parent() {
+        Some(folder) if folder != Path::new("") => folder,
+        _ => Path::new("."),
+    };
+    let mut file = temporary(folder).map_err(failed)?;
+    if let Ok(older) = fs::metadata(&target) {
+        let permissions = older.permissions();
+        if permissions.readonly() {
+            return Err(failed(std::io::ErrorKind::PermissionDenied.into()));
+        }
+        file.as_file()
+            .set_permissions(permissions)
+            .map_err(failed)?;
+    }
+    file.write_all(bytes)
+        .and_then(|()| file.as_file().sync_all())
+        .map_err(failed)?;
+    file.persist(&target).map_err(|error| failed(error.error))?;
+    Ok(())
 }
 
 /// Writes all outputs: first each to a temporary file beside its place, then, when
@@ -45,22 +89,23 @@ pub fn write_all(folder: &Path, outputs: &[Output]) -> Result<Vec<PathBuf>> {
                 problem.hint("move it away, or choose another --out").into(),
             ));
         }
-        let mut file = temporary(folder)?;
+        let mut file = temporary(folder)
+            .map_err(|error| cannot("be written to", folder, &error, OTHER_OUT))?;
         file.write_all(&output.bytes)
             .and_then(|()| file.as_file().sync_all())
-            .map_err(|error| cannot("be written", &path, &error))?;
+            .map_err(|error| cannot("be written", &path, &error, OTHER_OUT))?;
         complete.push((file, path));
     }
     let mut written = Vec::new();
     for (file, path) in complete {
         file.persist(&path)
-            .map_err(|error| cannot("be written", &path, &error.error))?;
+            .map_err(|error| cannot("be written", &path, &error.error, OTHER_OUT))?;
         written.push(path);
     }
     Ok(written)
 }
 
-fn temporary(folder: &Path) -> Result<NamedTempFile> {
+fn temporary(folder: &Path) -> std::io::Result<NamedTempFile> {
     let mut builder = Builder::new();
     builder.prefix(".simmerline-").suffix(".part");
     #[cfg(unix)]
@@ -69,14 +114,11 @@ fn temporary(folder: &Path) -> Result<NamedTempFile> {
         // Readable as any other new file; the umask still applies.
         builder.permissions(fs::Permissions::from_mode(0o666));
     }
-    builder
-        .tempfile_in(folder)
-        .map_err(|error| cannot("be written to", folder, &error))
+    builder.tempfile_in(folder)
 }
 
 /// The kind of an error alone: its text would name our temporary file.
-fn cannot(what: &str, path: &Path, error: &std::io::Error) -> Error {
-    let problem = Problem::at(path, format!("cannot {what} ({})", error.kind()))
-        .hint("choose a folder you may write to with --out DIR");
-    Error::Usage(problem.into())
+fn cannot(what: &str, path: &Path, error: &std::io::Error, hint: &str) -> Error {
+    let problem = Problem::at(path, format!("cannot {what} ({})", error.kind()));
+    Error::Usage(problem.hint(hint).into())
 }

@@ -447,7 +447,15 @@ fn help_of_the_program_and_of_each_command_shows_an_example_and_the_exit_codes()
         "Example",
         "Exit codes:",
     ]);
-    for command in ["report", "check", "new", "completions", "manual"] {
+    for command in [
+        "report",
+        "check",
+        "compare",
+        "new",
+        "enter",
+        "completions",
+        "manual",
+    ] {
         for flag in ["--help", "-h"] {
             let ended = bench.run(&[command, flag]).exits(0);
             let example = format!("simmerline {command}");

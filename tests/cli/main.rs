@@ -6,5 +6,8 @@ mod bad_log;
 mod bench;
 mod commands;
 mod compare;
+mod enter;
 mod odd_log;
 mod paths;
+#[cfg(unix)]
+mod typist;

@@ -82,6 +82,7 @@ pub fn no_instruments() -> Instruments {
         sensitivity: simmerline::campaign::model::Sensitivity::default(),
         irradiance_estimate: None,
         irradiance_plane: None,
+        irradiance_estimate: None,
         irradiance: Instrument::default(),
         water_temperature: Instrument::default(),
         ambient_temperature: Instrument::default(),

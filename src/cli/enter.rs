@@ -1,0 +1,301 @@
+//! `enter`: a pencilled field sheet is typed in.
+
+use std::fs;
+use std::io::{self, BufRead, ErrorKind, IsTerminal};
+use std::path::{Path, PathBuf};
+
+use jiff::civil::Date;
+
+use super::args::EnterOptions;
+use super::enter_run::add_run;
+use super::terminal::{print, print_note, quoted};
+use crate::campaign::find::CAMPAIGN_FILE;
+use crate::campaign::{Campaign, read_campaign_to_plan};
+use crate::entry::desk::{Desk, Outcome};
+use crate::entry::line::{Form, Refusal};
+use crate::entry::sheet::{Sheet, spoken};
+use crate::entry::start::{common_start, next_time, read_date, read_start, window_start};
+use crate::entry::text_file::read_text;
+use crate::error::{Error, Problem, Result};
+use crate::measure::{Kind, Unit};
+use crate::physics::wind::BEAUFORT;
+use crate::procedure::assess::local_boiling_point_c;
+use crate::report::files::{replace_file, try_folder};
+use crate::units::{counted, spoken_date};
+
+/// Largest text that is read as a sheet, bytes.
+const LARGEST_SHEET: u64 = 4 << 20;
+/// What to do where nothing can be saved.
+const NOT_SAVED: &str = "make room, or see that you may write to the campaign's folder";
+
+/// Takes lines from a file or from standard input, saves them, and adds the run.
+///
+/// # Errors
+/// [`Error::Usage`] for a date, time or log that cannot be, and if nothing can be saved;
+/// [`Error::Input`] with every line of a file that cannot be taken; [`Error::Campaign`]
+/// if the campaign file is invalid or does not take the run.
+pub fn run(options: &EnterOptions) -> Result<u8> {
+    let is_file = options.campaign.ends_with(CAMPAIGN_FILE);
+    let folder = match options.campaign.parent().filter(|_| is_file) {
+        Some(parent) if parent == Path::new("") => Path::new("."),
+        Some(parent) => parent,
+        None => &options.campaign,
+    };
+    let date = read_date(&options.date)?;
+    let name = log_name(options.log.as_deref(), date)?;
+    let campaign = read_campaign_to_plan(folder)?;
+    let (mut log, mut sheet) = TypedLog::open(folder, name, form(&campaign, date))?;
+    try_folder(folder, NOT_SAVED)?;
+    if let Some(file) = &options.from {
+        from_file(&mut log, &mut sheet, file)?;
+        return add_run(folder, &log.name, &sheet);
+    }
+    let next = match (
+        &options.start,
+        common_start(sheet.lines()),
+        sheet.lines().last(),
+    ) {
+        (Some(start), _, last) => Some(read_start(start, last)?),
+        (None, Some(start), Some(last)) => next_time(last.time, start),
+        _ => Some(window_start(&campaign, date)?),
+    };
+    let start = options.start.as_ref().and(next);
+    let start = start.or_else(|| common_start(sheet.lines())).or(next);
+    let start = start.expect("a sheet without a line has a next time");
+    print(&greeting(&log, &sheet))?;
+    let mut desk = Desk::new(sheet, next, start);
+    if type_in(&mut desk, &mut log)? {
+        return add_run(folder, &log.name, &desk.sheet);
+    }
+    let named = match &options.log {
+        Some(name) => format!(" --log {}", quoted(Path::new(name))),
+        None => String::new(),
+    };
+    print(&format!(
+        "\n{}: {} kept\nTo go on: simmerline enter {} --date {date}{named}\n",
+        log.path.display(),
+        counted(desk.sheet.lines().len(), "line"),
+        quoted(folder)
+    ))?;
+    Ok(0)
+}
+
+/// What holds for a sheet of a campaign.
+fn form(campaign: &Campaign, date: Date) -> Form {
+    let celsius = Unit::base(Kind::Temperature);
+    let typed = |rule: Option<Unit>| rule.filter(|unit| unit.symbol() == "°F").unwrap_or(celsius);
+    Form {
+        date,
+        zone: campaign.site.time_zone.clone(),
+        water_unit: typed(campaign.rules.units.water_temperature),
+        air_unit: typed(campaign.rules.units.ambient_temperature),
+        boiling_point_c: local_boiling_point_c(&campaign.site),
+        is_demonstration: campaign.demonstration,
+    }
+}
+
+fn log_name(chosen: Option<&str>, date: Date) -> Result<String> {
+    let Some(name) = chosen else {
+        return Ok(format!("{date}.csv"));
+    };
+    let is_plain = !name.starts_with('.')
+        && name.to_lowercase().ends_with(".csv")
+        && !name.contains(|c: char| matches!(c, '/' | '\\' | ':' | '"') || c.is_control());
+    if is_plain {
+        return Ok(name.to_owned());
+    }
+    let problem = Problem::at(
+        Path::new("--log"),
+        format!("found \"{name}\", expected the name of a CSV file in the campaign's folder"),
+    );
+    let hint = format!("write for example --log {date}-2.csv");
+    Err(Error::Usage(problem.hint(hint).into()))
+}
+
+/// The log of a sheet on disk.
+struct TypedLog {
+    name: String,
+    path: PathBuf,
+    /// As it was read or saved last; `None` where it is not there.
+    saved: Option<Vec<u8>>,
+}
+
+impl TypedLog {
+    /// The log with the sheet that it holds, if it is there.
+    fn open(folder: &Path, name: String, form: Form) -> Result<(Self, Sheet)> {
+        let path = folder.join(&name);
+        let saved = read_if_there(&path)?;
+        let sheet = match &saved {
+            None => Sheet::new(form),
+            // What is no text has no typed sheet's header either.
+            Some(bytes) => Sheet::from_csv(form, &path, &String::from_utf8_lossy(bytes))?,
+        };
+        Ok((TypedLog { name, path, saved }, sheet))
+    }
+
+    /// Saves the whole sheet, unless somebody else has changed the log meanwhile.
+    fn save(&mut self, sheet: &Sheet) -> Result<()> {
+        if read_if_there(&self.path)? != self.saved {
+            let problem = Problem::at(
+                &self.path,
+                "was changed by another program meanwhile, and stays as that left it",
+            );
+            let hint = "start again: typing goes on after its last line";
+            return Err(Error::Usage(problem.hint(hint).into()));
+        }
+        let bytes = sheet.to_csv()?.into_bytes();
+        replace_file(&self.path, &bytes, NOT_SAVED)?;
+        self.saved = Some(bytes);
+        Ok(())
+    }
+}
+
+fn read_if_there(path: &Path) -> Result<Option<Vec<u8>>> {
+    match read_small(path) {
+        Ok(bytes) => Ok(Some(bytes)),
+        Err(error) if error.kind() == ErrorKind::NotFound => Ok(None),
+        Err(error) => {
+            let problem = Problem::at(path, format!("cannot be read ({error})"));
+            let hint = "move it away, or choose another name with --log NAME.csv";
+            Err(Error::Usage(problem.hint(hint).into()))
+        }
+    }
+}
+
+/// A file no larger than a sheet can be.
+fn read_small(path: &Path) -> io::Result<Vec<u8>> {
+    let size = fs::metadata(path)?.len();
+    if size > LARGEST_SHEET {
+        let what = format!("{size} bytes, too long for a sheet that was typed in");
+        return Err(io::Error::new(ErrorKind::FileTooLarge, what));
+    }
+    fs::read(path)
+}
+
+fn from_file(log: &mut TypedLog, sheet: &mut Sheet, file: &Path) -> Result<()> {
+    if let Some(last) = sheet.lines().last() {
+        let what = format!(
+            "is there already, with lines to {}, and stays as it is",
+            spoken(last.time)
+        );
+        let hint = "move it away, or choose another name with --log NAME.csv";
+        let problem = Problem::at(&log.path, what).hint(hint);
+        return Err(Error::Usage(problem.into()));
+    }
+    let bytes = read_small(file).map_err(|error| {
+        let problem = Problem::at(file, format!("cannot be read ({error})"));
+        Error::Input(problem.hint("name a text file that you may read").into())
+    })?;
+    for odd in read_text(sheet, file, &bytes)? {
+        let what = odd.what;
+        print_note(&format!(
+            "{}:{}: {what}; taken all the same",
+            file.display(),
+            odd.line
+        ));
+    }
+    log.save(sheet)
+}
+
+fn greeting(log: &TypedLog, sheet: &Sheet) -> String {
+    let there = match sheet.lines().last() {
+        Some(last) => format!(
+            "{} are there; it goes on after {}.\n",
+            counted(sheet.lines().len(), "line"),
+            spoken(last.time)
+        ),
+        None => String::new(),
+    };
+    format!(
+        "Field sheet of {}, saved line by line in {}\n{there}{}",
+        spoken_date(sheet.form.date),
+        log.path.display(),
+        how_to_type(sheet)
+    )
+}
+
+fn how_to_type(sheet: &Sheet) -> String {
+    let form = &sheet.form;
+    format!(
+        "Each line: water ({}), air ({}), wind (Beaufort), sky (c clear, x cloud), notes.\n  \
+         31.5 24 1 c thin haze       all but the water can be left out, from the end\n  \
+         31.5 - - c                  - for what was not read\n  \
+         10:22 31.5                  at another time than the one filled in\n\
+         Enter alone passes over a time. undo takes a line back, done ends, help says more.\n",
+        form.water_unit.symbol(),
+        form.air_unit.symbol()
+    )
+}
+
+fn help(sheet: &Sheet) -> String {
+    let mut text = how_to_type(sheet);
+    text +=
+        "Sky: clear if no cloud was near the sun since the line before.\nWind by what it does:\n";
+    for (number, force) in BEAUFORT.iter().enumerate() {
+        text += &format!("  {number}  {}\n", force.sign);
+    }
+    text + "Ctrl-D stops without adding the run; every line is kept.\n"
+}
+
+/// Asks for lines until somebody is done (`true`) or the input ends.
+fn type_in(desk: &mut Desk, log: &mut TypedLog) -> Result<bool> {
+    let mut input = io::stdin().lock();
+    let mut refused = 0;
+    loop {
+        let time = desk.next.map_or_else(|| "--:--".to_owned(), spoken);
+        print(&format!("{time}  > "))?;
+        let mut bytes = Vec::new();
+        let read = input.read_until(b'\n', &mut bytes).map_err(|error| {
+            let problem = Problem::at(
+                Path::new("standard input"),
+                format!("cannot be read ({error})"),
+            );
+            Error::Usage(problem.hint("every line before is saved").into())
+        })?;
+        let outcome = match String::from_utf8(bytes) {
+            _ if read == 0 => break,
+            Ok(text) => desk.take(&text),
+            Err(_) => Outcome::Refused(Refusal::new(
+                "the line is not UTF-8 text",
+                "type it again, in plain letters",
+            )),
+        };
+        match outcome {
+            Outcome::Done => {
+                note_refused(refused);
+                return Ok(true);
+            }
+            Outcome::Help => print(&help(&desk.sheet))?,
+            Outcome::Passed => {}
+            Outcome::Refused(refusal) => {
+                refused += 1;
+                print_note(&format!(
+                    "not taken: {}\nhint: {}",
+                    refusal.what, refusal.hint
+                ));
+            }
+            Outcome::TakenBack(time) => {
+                log.save(&desk.sheet)?;
+                print(&format!("The line of {} is taken back.\n", spoken(time)))?;
+            }
+            Outcome::Kept { odd } => {
+                log.save(&desk.sheet)?;
+                if let Some(odd) = odd {
+                    print_note(&format!("{odd}; kept, undo takes it back"));
+                }
+            }
+        }
+    }
+    note_refused(refused);
+    Ok(false)
+}
+
+/// Where nobody types, nobody has seen that a line was not taken.
+fn note_refused(refused: usize) {
+    if refused > 0 && !io::stdin().is_terminal() {
+        print_note(&format!(
+            "{} not taken, so that later lines without a time may stand at the wrong one",
+            counted(refused, "line")
+        ));
+    }
+}

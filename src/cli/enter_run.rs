@@ -1,0 +1,146 @@
+//! The end of `enter`: the typed log becomes a run of the campaign.
+
+use std::fs;
+use std::path::Path;
+
+use super::terminal::{print, print_note, quoted};
+use crate::campaign::check::check_new_text;
+use crate::campaign::model::{IrradianceEstimate, RunPlan};
+use crate::campaign::{Campaign, read_campaign_to_plan};
+use crate::entry::own_rules::own_rules;
+use crate::entry::run_table::{Place, RunEntry, lines_by_hand, with_run};
+use crate::entry::sheet::{Sheet, spoken};
+use crate::error::{Error, Problem, Result};
+use crate::logs::read_logs;
+use crate::report::files::replace_file;
+use crate::units::counted;
+
+/// What to do where the campaign file cannot be written.
+const NOT_WRITTEN: &str = "add the lines above to it by hand, or type done once you may write it";
+
+/// Longest log that can be a header alone, bytes.
+const LONGEST_EMPTY_LOG: u64 = 4096;
+
+/// Adds the run of a saved sheet to the campaign file, and says what is saved.
+///
+/// # Errors
+/// [`Error::Campaign`] or [`Error::Usage`] if the campaign file does not take the run;
+/// the lines to add by hand are printed before.
+pub fn add_run(folder: &Path, log: &str, sheet: &Sheet) -> Result<u8> {
+    let (Some(first), Some(last)) = (sheet.lines().first(), sheet.lines().last()) else {
+        print("No line was typed, so no run is added.\n")?;
+        return Ok(0);
+    };
+    print(&format!(
+        "{}: {} from {} to {}\n",
+        folder.join(log).display(),
+        counted(sheet.lines().len(), "line"),
+        spoken(first.time),
+        spoken(last.time)
+    ))?;
+    // It may have been changed while somebody typed.
+    let campaign = read_campaign_to_plan(folder)?;
+    let place = place(&campaign, &folder.join(log));
+    let entry = entry(&campaign, log, place, sheet);
+    let written = write(folder, &campaign, &entry);
+    if let Err(error) = written {
+        print(&format!(
+            "\nThe log is saved. Its run in {} would be:\n\n{}\n",
+            campaign.file.display(),
+            lines_by_hand(&entry)
+        ))?;
+        if sheet.lines().iter().all(|line| line.cells.air.is_none()) {
+            print_note(
+                "no line has an air temperature: type it, or name a second log that holds it in the run, as weather = \"…\"",
+            );
+        }
+        return Err(error);
+    }
+    let done = match place {
+        Place::New => format!("the run {log} is added"),
+        Place::Present(_) => format!("the run {log} is there"),
+        Place::InsteadOf(empty) => format!("the run {log} takes the place of the empty {empty}"),
+    };
+    let spans = match entry.cloudless.len() {
+        0 => String::new(),
+        count => format!(", with {}", counted(count, "cloudless span")),
+    };
+    print(&format!(
+        "{}: {done}{spans}\nNext: simmerline check {}\n",
+        campaign.file.display(),
+        quoted(folder)
+    ))?;
+    Ok(0)
+}
+
+fn entry<'r>(campaign: &Campaign, log: &'r str, place: Place<'r>, sheet: &Sheet) -> RunEntry<'r> {
+    let is_clear_sky =
+        campaign.instruments.irradiance_estimate == Some(IrradianceEstimate::ClearSky);
+    let cloudless = match is_clear_sky {
+        true => sheet.clear_spans(),
+        false => Vec::new(),
+    };
+    if is_clear_sky && cloudless.is_empty() {
+        print_note(
+            "no line after the first is marked clear, so no irradiance can be estimated for this run",
+        );
+    }
+    RunEntry {
+        log,
+        place,
+        own_rules: own_rules(sheet, &campaign.rules, &campaign.site.time_zone_name),
+        cloudless,
+    }
+}
+
+/// The run that names the log, or one whose log is empty.
+fn place<'c>(campaign: &'c Campaign, path: &Path) -> Place<'c> {
+    let is_same = |run: &&RunPlan| match (fs::canonicalize(&run.path), fs::canonicalize(path)) {
+        (Ok(one), Ok(other)) => one == other,
+        _ => false,
+    };
+    let runs = || campaign.runs.iter();
+    if let Some(run) = runs().find(is_same) {
+        return Place::Present(&run.log);
+    }
+    match runs().find(|run| is_empty_log(&run.path)) {
+        Some(run) => Place::InsteadOf(&run.log),
+        None => Place::New,
+    }
+}
+
+/// Whether a log has a header and nothing else. One that is long or no text has more.
+fn is_empty_log(path: &Path) -> bool {
+    let is_short = |size: u64| size <= LONGEST_EMPTY_LOG;
+    let Ok(true) = fs::metadata(path).map(|of| of.is_file() && is_short(of.len())) else {
+        return false;
+    };
+    let Ok(text) = fs::read_to_string(path) else {
+        return false;
+    };
+    let lines = text.lines().map(str::trim);
+    let mut lines = lines.filter(|line| !line.is_empty() && !line.starts_with('#'));
+    lines.next().is_some() && lines.next().is_none()
+}
+
+/// Writes the campaign file with the run, once its new text and the log in it were read.
+fn write(folder: &Path, campaign: &Campaign, entry: &RunEntry<'_>) -> Result<()> {
+    let text = with_run(&campaign.text, entry).map_err(|refusal| {
+        let problem = Problem::at(&campaign.file, refusal.what);
+        let hint = format!("change it by hand: {}", refusal.hint);
+        Error::Campaign(problem.hint(hint).into())
+    })?;
+    let mut changed = check_new_text(folder, &text)?;
+    let name = match entry.place {
+        Place::Present(name) => name,
+        Place::New | Place::InsteadOf(_) => entry.log,
+    };
+    changed.runs.retain(|run| run.log == name);
+    // They may be of the columns of other logs.
+    changed.calibrations.clear();
+    read_logs(&changed)?;
+    if text == campaign.text {
+        return Ok(());
+    }
+    replace_file(&campaign.file, text.as_bytes(), NOT_WRITTEN)
+}

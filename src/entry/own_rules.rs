@@ -1,0 +1,154 @@
+//! What a typed log's run has to say of itself, where the campaign's logs are written
+//! another way than a typed one.
+
+use super::sheet::Sheet;
+use crate::campaign::model::{DateOrder, Delimiter, LogRules};
+
+/// Keys and values of a run's table, each inside `units`, `format` or `columns`.
+#[derive(Debug, Clone, Default, PartialEq, Eq)]
+pub struct OwnRules {
+    pub units: Vec<(&'static str, String)>,
+    pub format: Vec<(&'static str, String)>,
+    pub columns: Vec<(&'static str, String)>,
+}
+
+/// The keys by which a typed log differs from the rules that hold for all logs;
+/// `time_zone` is the site's.
+pub fn own_rules(sheet: &Sheet, rules: &LogRules, time_zone: &str) -> OwnRules {
+    let (form, units) = (&sheet.form, &rules.units);
+    let mut own = OwnRules::default();
+    for (key, rule, unit) in [
+        (
+            "water_temperature",
+            units.water_temperature,
+            form.water_unit.symbol(),
+        ),
+        (
+            "ambient_temperature",
+            units.ambient_temperature,
+            form.air_unit.symbol(),
+        ),
+        ("wind_speed", units.wind_speed, "Bft"),
+    ] {
+        if rule.is_some_and(|rule| rule.symbol() != unit) {
+            own.units.push((key, unit.to_owned()));
+        }
+    }
+    let format = &rules.format;
+    let has_other_order = |order: &DateOrder| *order != DateOrder::YearMonthDay;
+    for (key, is_needed, value) in [
+        (
+            "delimiter",
+            format.delimiter.is_some_and(|d| d != Delimiter::Comma),
+            ",",
+        ),
+        (
+            "decimal_mark",
+            format.decimal_mark.is_some_and(|mark| mark != '.'),
+            ".",
+        ),
+        ("thousands_mark", format.thousands_mark == Some('.'), "'"),
+        (
+            "date_order",
+            format.date_order.as_ref().is_some_and(has_other_order),
+            "year-month-day",
+        ),
+        ("time_zone", format.time_zone.is_some(), time_zone),
+        ("encoding", format.encoding.is_some(), "utf-8"),
+    ] {
+        if is_needed {
+            own.format.push((key, value.to_owned()));
+        }
+    }
+    let columns = &rules.columns;
+    let [time, water, air, wind, ..] = sheet.header();
+    for (key, is_needed, header) in [
+        ("time", !columns.time.is_empty(), time),
+        (
+            "water_temperature",
+            !columns.water_temperature.is_empty(),
+            water,
+        ),
+        (
+            "ambient_temperature",
+            columns.ambient_temperature.is_some(),
+            air,
+        ),
+        ("wind_speed", columns.wind_speed.is_some(), wind),
+    ] {
+        if is_needed {
+            own.columns.push((key, header));
+        }
+    }
+    own
+}
+
+impl OwnRules {
+    /// The tables that hold something, by the name of each.
+    pub fn tables(&self) -> impl Iterator<Item = (&'static str, &[(&'static str, String)])> {
+        let all = [
+            ("units", self.units.as_slice()),
+            ("format", self.format.as_slice()),
+            ("columns", self.columns.as_slice()),
+        ];
+        all.into_iter().filter(|(_, keys)| !keys.is_empty())
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::campaign::model::{Columns, Format, Units};
+    use crate::entry::sheet::tests::sheet;
+    use crate::measure::{Kind, Unit};
+
+    #[test]
+    fn nothing_is_said_where_the_rules_fit() {
+        let rules = LogRules {
+            units: Units {
+                water_temperature: Unit::parse("°C", &[Kind::Temperature]),
+                wind_speed: Unit::parse("Bft", &[Kind::Speed]),
+                ..Units::default()
+            },
+            ..LogRules::default()
+        };
+        assert_eq!(
+            own_rules(&sheet("°C", &[]), &rules, "UTC"),
+            OwnRules::default()
+        );
+    }
+
+    #[test]
+    fn what_differs_is_said() {
+        let rules = LogRules {
+            units: Units {
+                water_temperature: Unit::parse("K", &[Kind::Temperature]),
+                wind_speed: Unit::parse("km/h", &[Kind::Speed]),
+                ..Units::default()
+            },
+            format: Format {
+                delimiter: Some(Delimiter::Semicolon),
+                decimal_mark: Some(','),
+                thousands_mark: Some('.'),
+                ..Format::default()
+            },
+            columns: Columns {
+                wind_speed: Some("Ch 5".to_owned()),
+                ..Columns::default()
+            },
+            ..LogRules::default()
+        };
+        let own = own_rules(&sheet("°C", &[]), &rules, "UTC");
+        let keys = |keys: &[(&'static str, String)]| -> Vec<String> {
+            keys.iter()
+                .map(|(key, value)| format!("{key}={value}"))
+                .collect()
+        };
+        assert_eq!(keys(&own.units), ["water_temperature=°C", "wind_speed=Bft"]);
+        assert_eq!(
+            keys(&own.format),
+            ["delimiter=,", "decimal_mark=.", "thousands_mark='"]
+        );
+        assert_eq!(keys(&own.columns), ["wind_speed=wind (Bft)"]);
+    }
+}

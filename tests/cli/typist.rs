@@ -1,0 +1,111 @@
+//! A person at a terminal: the program behind a pseudo-terminal.
+
+use std::fs::File;
+use std::io::{Read, Write};
+use std::path::Path;
+use std::process::{Child, Command, Stdio};
+use std::sync::mpsc::{Receiver, RecvTimeoutError, channel};
+use std::thread;
+use std::time::{Duration, Instant};
+
+use assert_cmd::cargo::cargo_bin;
+use rustix::fs::{Mode, OFlags, open};
+use rustix::pty::{OpenptFlags, grantpt, openpt, ptsname, unlockpt};
+
+/// Longest that anything is waited for.
+const PATIENCE: Duration = Duration::from_secs(30);
+
+/// What stands on the screen, and the keyboard.
+pub struct Typist {
+    child: Child,
+    keyboard: File,
+    screen: Receiver<Vec<u8>>,
+    shown: Vec<u8>,
+    /// Up to where the screen has been looked at.
+    seen: usize,
+}
+
+impl Typist {
+    /// Starts the program in a folder.
+    pub fn start(folder: &Path, arguments: &[&str]) -> Self {
+        let ours = openpt(OpenptFlags::RDWR | OpenptFlags::NOCTTY).unwrap();
+        grantpt(&ours).unwrap();
+        unlockpt(&ours).unwrap();
+        let name = ptsname(&ours, Vec::new()).unwrap();
+        let theirs = open(&*name, OFlags::RDWR | OFlags::NOCTTY, Mode::empty()).unwrap();
+        let stream = || Stdio::from(theirs.try_clone().unwrap());
+        let child = Command::new(cargo_bin!("simmerline"))
+            .current_dir(folder)
+            .args(arguments)
+            .stdin(stream())
+            .stdout(stream())
+            .stderr(stream())
+            .spawn()
+            .unwrap();
+        drop(theirs);
+        let keyboard = File::from(ours);
+        let mut reader = keyboard.try_clone().unwrap();
+        let (sender, screen) = channel();
+        thread::spawn(move || {
+            let mut buffer = [0; 4096];
+            // Reading fails when the program has closed its side.
+            while let Ok(count @ 1..) = reader.read(&mut buffer) {
+                if sender.send(buffer[..count].to_vec()).is_err() {
+                    break;
+                }
+            }
+        });
+        Typist {
+            child,
+            keyboard,
+            screen,
+            shown: Vec::new(),
+            seen: 0,
+        }
+    }
+
+    /// Waits until a text stands on the screen, behind what was waited for before.
+    pub fn sees(&mut self, text: &str) -> &mut Self {
+        let until = Instant::now() + PATIENCE;
+        loop {
+            let ahead = String::from_utf8_lossy(&self.shown[self.seen..]).into_owned();
+            if let Some(at) = ahead.find(text) {
+                self.seen += at + text.len();
+                return self;
+            }
+            let left = until.saturating_duration_since(Instant::now());
+            match self.screen.recv_timeout(left) {
+                Ok(bytes) => self.shown.extend(bytes),
+                Err(RecvTimeoutError::Timeout | RecvTimeoutError::Disconnected) => {
+                    panic!("no {text:?} in: {ahead}")
+                }
+            }
+        }
+    }
+
+    /// Types a line and the Enter key.
+    pub fn types(&mut self, line: &str) -> &mut Self {
+        self.press(&format!("{line}\n"))
+    }
+
+    /// Presses keys.
+    pub fn press(&mut self, keys: &str) -> &mut Self {
+        self.keyboard.write_all(keys.as_bytes()).unwrap();
+        self
+    }
+
+    /// Waits for the end of the program: its exit code.
+    pub fn code(mut self) -> i32 {
+        let until = Instant::now() + PATIENCE;
+        loop {
+            if let Some(status) = self.child.try_wait().unwrap() {
+                return status.code().unwrap();
+            }
+            if Instant::now() > until {
+                self.child.kill().unwrap();
+                panic!("still running: {}", String::from_utf8_lossy(&self.shown));
+            }
+            thread::sleep(Duration::from_millis(10));
+        }
+    }
+}
