@@ -12,10 +12,11 @@ use simmerline::procedure::screen::Reason;
 
 /// Every finding that a campaign can have, but for two that no honest test shows:
 /// `no-rating` and `line-not-falling`.
-const FINDINGS: [&str; 12] = [
+const FINDINGS: [&str; 14] = [
     "excluded-by-tester",
     "extrapolated",
     "impossible-gain",
+    "irradiance-estimated",
     "irradiance-not-normal",
     "limit-tightened",
     "load-off",
@@ -24,6 +25,7 @@ const FINDINGS: [&str; 12] = [
     "requirement-relaxed",
     "too-few-days",
     "too-few-intervals",
+    "wind-estimated",
     "wind-not-measured",
 ];
 

@@ -25,8 +25,8 @@ pub struct DangerZone {
     pub longest_s: f64,
     /// The run that stayed longest, and how long, s, if that is too long.
     pub measured: Option<(String, f64)>,
-    /// By the line, with the load tested, if that is or may be too long; `None` inside where
-    /// it never gets to 60 °C.
+    /// By the line, with the load tested, if that is too long; `None` inside where it never
+    /// gets to 60 °C.
     pub predicted: Option<Option<TimeRange>>,
 }
 
@@ -43,9 +43,9 @@ pub fn danger_zone(runs: &[Run], cooking: Option<&Cooking>) -> Option<DangerZone
         .map(|run| (run.plan.label.clone(), between_s(run)))
         .filter(|(_, seconds)| *seconds > longest_s)
         .max_by(|one, two| one.1.total_cmp(&two.1));
-    let predicted = cooking.map(|cooking| cooking.to_hot).filter(|time| {
-        time.is_none_or(|time| time.longest_s.is_none_or(|seconds| seconds > longest_s))
-    });
+    let predicted = cooking
+        .map(|cooking| cooking.to_hot)
+        .filter(|time| time.is_none_or(|time| time.best_s > longest_s));
     let is_warned = measured.is_some() || predicted.is_some();
     is_warned.then_some(DangerZone {
         longest_s,

@@ -67,6 +67,8 @@ INDICATIVE = [
     "load-off",
     "wind-not-measured",
     "irradiance-not-normal",
+    "irradiance-estimated",
+    "wind-estimated",
     "impossible-gain",
     "requirement-relaxed",
 ]
@@ -128,6 +130,51 @@ def solar_time_h(moments, longitude_deg):
 QUANTITIES = ["water_c", "ambient_c", "irradiance_w_m2", "wind_m_s"]
 
 
+# Middles of the Beaufort numbers' ranges (WMO-No. 8), m/s.
+BEAUFORT_M_S = [0.1, 0.9, 2.45, 4.4, 6.7, 9.35]
+# Columns of a field sheet that was typed in: how a cell becomes the quantity.
+SHEET = {
+    "water_c": ("water (°F)", lambda f: (f - 32) / 1.8),
+    "ambient_c": ("air (°F)", lambda f: (f - 32) / 1.8),
+    "wind_m_s": ("wind (Bft)", lambda force: BEAUFORT_M_S[int(force)]),
+}
+
+
+def read_sheet(raw, zone):
+    readings = pd.DataFrame(
+        {"time": [local_moment(t.strip(), zone) for t in raw["time"]]}, dtype=object
+    )
+    for quantity, (name, convert) in SHEET.items():
+        cells = raw[name].map(number)
+        readings[quantity] = cells.map(lambda c: math.nan if math.isnan(c) else convert(c))
+    readings["irradiance_w_m2"] = math.nan
+    return readings
+
+
+def clear_sky(seconds, site):
+    """Global irradiance normal to the beam under a sky without clouds, by pvlib."""
+    times = pd.to_datetime(np.array(seconds), unit="s", utc=True)
+    pressure_pa = 101325.0 * (1 - 0.0065 * site["elevation_m"] / 288.15) ** 5.255876
+    sun = pvlib.solarposition.spa_python(
+        times, site["latitude_deg"], site["longitude_deg"], altitude=site["elevation_m"],
+        pressure=pressure_pa, temperature=12.0, delta_t=None,
+    )
+    zenith = sun["apparent_zenith"]
+    mass = pvlib.atmosphere.get_absolute_airmass(
+        pvlib.atmosphere.get_relative_airmass(zenith, "kastenyoung1989"), pressure_pa
+    )
+    outside = pvlib.irradiance.get_extra_radiation(times, method="spencer")
+    sky = pvlib.clearsky.ineichen(
+        zenith, mass, site.get("linke_turbidity", 3.0), altitude=site["elevation_m"],
+        dni_extra=outside,
+    )
+    return (
+        sky["dni"]
+        + pvlib.irradiance.isotropic(zenith, sky["dhi"])
+        + pvlib.irradiance.get_ground_diffuse(zenith, sky["ghi"], albedo=0.2)
+    ).to_numpy()
+
+
 def number(cell):
     """A cell's number, or NaN for a blank, a NaN or a logger's fault value."""
     cell = cell.strip()
@@ -141,6 +188,10 @@ def read_log(path, columns, zone):
     lines = [line for line in path.read_text("utf-8").splitlines() if not line.startswith("#")]
     raw = pd.read_csv(io.StringIO("\n".join(lines)), dtype=str, keep_default_na=False)
     raw.columns = raw.columns.str.strip()
+    if "water (°F)" in raw.columns:
+        readings = read_sheet(raw, zone)
+        readings["s"] = [t.timestamp() for t in readings["time"]]
+        return readings
     names = {
         "water_c": columns.get("water_temperature", "water_c"),
         "ambient_c": columns.get("ambient_temperature", "ambient_c"),
@@ -298,6 +349,15 @@ def rate_run(run, folder, campaign, area_m2, boiling_c):
         (local_moment(e["from"], zone, on), local_moment(e["to"], zone, on))
         for e in run.get("exclude", [])
     ]
+    # The clear-sky model minute by minute through each span stated cloudless.
+    estimated = campaign["instruments"]["irradiance"].get("estimate") == "clear-sky"
+    spans = [
+        [local_moment(c[end], zone, on).timestamp() for end in ("from", "to")]
+        for c in run.get("cloudless", [])
+    ]
+    grid = [s for since, to in spans for s in np.arange(since, to + 1, 60.0)]
+    grid = sorted({s for s in grid if readings["s"].iloc[0] <= s <= readings["s"].iloc[-1]})
+    model = pd.DataFrame({"s": grid, "irradiance_w_m2": clear_sky(grid, site) if grid else []})
     pairs = boundaries(readings)
     moments = readings["time"]
     solar_starts = solar_time_h([moments[a] for a, _ in pairs], site["longitude_deg"])
@@ -306,9 +366,15 @@ def rate_run(run, folder, campaign, area_m2, boiling_c):
     intervals = []
     for (a, b), solar_start, solar_end in zip(pairs, solar_starts, solar_ends):
         rows = readings.loc[a:b]  # both boundaries included
-        irradiance = rows["irradiance_w_m2"].dropna()
+        light = rows
+        if estimated:
+            light = model[model["s"].between(rows["s"].iloc[0], rows["s"].iloc[-1])]
+        irradiance = light["irradiance_w_m2"].dropna()
+        clouded = estimated and not any(
+            since <= rows["s"].iloc[0] and rows["s"].iloc[-1] <= to for since, to in spans
+        )
         water_mean, ambient_mean = time_mean(rows, "water_c"), time_mean(rows, "ambient_c")
-        irradiance_mean = time_mean(rows, "irradiance_w_m2")
+        irradiance_mean = time_mean(light, "irradiance_w_m2")
         start_c, end_c = float(rows["water_c"].iloc[0]), float(rows["water_c"].iloc[-1])
         duration_s = float(rows["s"].iloc[-1] - rows["s"].iloc[0])
         power_w = water_kg * WATER_J_KG_K * (end_c - start_c) / duration_s
@@ -345,6 +411,8 @@ def rate_run(run, folder, campaign, area_m2, boiling_c):
             has_gap(rows, measured),
             any(moments[a] < to and moments[b] > since for since, to in exclusions),
         )
+        if clouded:
+            reasons.append("not-cloudless")
         intervals.append({**interval, "used": not reasons, "reasons": reasons})
 
     summary = {
@@ -446,8 +514,12 @@ def judge(campaign, area_m2, boiling_c, runs, measured, intervals, regression, r
             found.add("load-off")
     if any("wind_m_s" not in measured[r["log"]] for r in contributing):
         found.add("wind-not-measured")
-    horizontal = campaign["instruments"]["irradiance"]["plane"] != "normal"
-    if horizontal or any("irradiance_w_m2" not in measured[r["log"]] for r in contributing):
+    estimated = "estimate" in campaign["instruments"]["irradiance"]
+    if estimated:
+        found.add("irradiance-estimated")
+        found.add("wind-estimated")  # every sample that estimates one estimates the other
+    horizontal = campaign["instruments"]["irradiance"].get("plane", "normal") != "normal"
+    if horizontal or not estimated and any("irradiance_w_m2" not in measured[r["log"]] for r in contributing):
         found.add("irradiance-not-normal")
     for i in used:
         sun = i["irradiance_mean_w_m2"]

@@ -80,7 +80,6 @@ pub fn four_instruments() -> Instruments {
 pub fn no_instruments() -> Instruments {
     Instruments {
         sensitivity: simmerline::campaign::model::Sensitivity::default(),
-        irradiance_estimate: None,
         irradiance_plane: None,
         irradiance_estimate: None,
         irradiance: Instrument::default(),

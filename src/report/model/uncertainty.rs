@@ -135,7 +135,7 @@ fn budget_row(of_line: &LineUncertainty, budget: &Budget, part: &Contribution) -
         sensitivity,
         of_rating: format!("{} W", fixed(part.effect_w.abs(), 2)),
         part: format!("{} W", fixed(budget.part_of_expanded_w(part), 2)),
-        part_percent: format!("{:.1}", (part.share * 100.0).clamp(0.0, 100.0)),
+        part_percent: fixed((part.share * 100.0).clamp(0.0, 100.0), 1),
     }
 }
 
