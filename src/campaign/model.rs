@@ -269,6 +269,14 @@ pub struct Instruments {
     pub clock: Instrument,
 }
 
+impl Instruments {
+    /// Whether a sensor of irradiance stands beside the cooker.
+    pub fn has_own_irradiance(&self) -> bool {
+        use IrradianceEstimate::{ClearSky, Station};
+        !matches!(self.irradiance_estimate, Some(ClearSky | Station))
+    }
+}
+
 /// One instrument as the tester describes it.
 #[derive(Debug, Clone, Default)]
 pub struct Instrument {

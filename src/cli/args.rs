@@ -70,7 +70,7 @@ Example:
   simmerline enter my-cooker --date 2026-11-03
 
 Types in a pencilled field sheet, a line a time: water, air, wind (Beaufort number),
-sky (clear or cloud), notes, as in
+sky (clear or cloud), irradiance where a sensor is read, notes, as in
   10:20  > 31.5 24 1 clear thin haze
 Times go on every ten minutes. Every line is saved at once, so the same command goes on
 after an interruption. \"done\" adds the run to campaign.toml; \"help\" says the rest.

@@ -89,6 +89,7 @@ fn form(campaign: &Campaign, date: Date) -> Form {
         zone: campaign.site.time_zone.clone(),
         water_unit: typed(campaign.rules.units.water_temperature),
         air_unit: typed(campaign.rules.units.ambient_temperature),
+        has_irradiance: campaign.instruments.has_own_irradiance(),
         boiling_point_c: local_boiling_point_c(&campaign.site),
         is_demonstration: campaign.demonstration,
     }
@@ -217,13 +218,19 @@ fn greeting(log: &TypedLog, sheet: &Sheet) -> String {
 fn how_to_type(sheet: &Sheet) -> String {
     let form = &sheet.form;
     format!(
-        "Each line: water ({}), air ({}), wind (Beaufort), sky (c clear, x cloud), notes.\n  \
-         31.5 24 1 c thin haze       all but the water can be left out, from the end\n  \
+        "Each line: water ({}), air ({}), wind (Beaufort), sky (c clear, x cloud){}, notes.\n  \
+         31.5 24 1 c{} thin haze   all but the water can be left out, from the end\n  \
          31.5 - - c                  - for what was not read\n  \
          10:22 31.5                  at another time than the one filled in\n\
          Enter alone passes over a time. undo takes a line back, done ends, help says more.\n",
         form.water_unit.symbol(),
-        form.air_unit.symbol()
+        form.air_unit.symbol(),
+        if form.has_irradiance {
+            ", irradiance (W/m²)"
+        } else {
+            ""
+        },
+        if form.has_irradiance { " 912" } else { "" }
     )
 }
 

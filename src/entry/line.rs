@@ -13,6 +13,8 @@ const COLDEST_WATER_C: f64 = -5.0;
 const ABOVE_BOILING_K: f64 = 2.0;
 /// Coldest and hottest air that is believed, °C.
 const AIR_C: [f64; 2] = [-40.0, 60.0];
+/// Highest irradiance that is believed, W/m².
+const MOST_W_M2: f64 = 2000.0;
 /// Longest number, characters.
 const LONGEST_NUMBER: usize = 10;
 /// Longest note, characters.
@@ -30,6 +32,8 @@ pub struct Form {
     pub air_unit: Unit,
     /// Of water at the site, °C.
     pub boiling_point_c: f64,
+    /// A sensor of irradiance is read by hand, too.
+    pub has_irradiance: bool,
     /// The data are invented.
     pub is_demonstration: bool,
 }
@@ -87,6 +91,8 @@ pub struct Cells {
     /// Number of the Beaufort scale.
     pub wind: Option<Number>,
     pub sky: Option<Sky>,
+    /// W/m².
+    pub irradiance: Option<Number>,
     pub notes: String,
 }
 
@@ -98,7 +104,8 @@ pub struct TypedLine {
 }
 
 impl Form {
-    /// Reads `[time] water [air] [wind] [sky] [notes…]`.
+    /// Reads `[time] water [air] [wind] [sky] [notes…]`, with the irradiance before the notes
+    /// where a sensor is read.
     ///
     /// # Errors
     /// A [`Refusal`] for the first item that cannot be read or cannot be true.
@@ -118,7 +125,11 @@ impl Form {
         let (water, rest) = next_word(rest);
         let (air, rest) = next_word(rest);
         let (wind, rest) = next_word(rest);
-        let (sky, notes) = next_word(rest);
+        let (sky, rest) = next_word(rest);
+        let (irradiance, notes) = match self.has_irradiance {
+            true => next_word(rest),
+            false => ("", rest),
+        };
         if water.is_empty() {
             return Err(Refusal::new(
                 format!(
@@ -133,6 +144,7 @@ impl Form {
             air: self.air(air)?,
             wind: self.wind(wind)?,
             sky: self.sky(sky)?,
+            irradiance: self.irradiance(irradiance)?,
             notes: self.notes(notes)?,
         };
         if cells == Cells::default() {
@@ -230,6 +242,26 @@ impl Form {
                 "type c or x, or - in its place before the notes",
             )),
         }
+    }
+
+    /// Irradiance, W/m²; `None` where it was not read.
+    ///
+    /// # Errors
+    /// If it is no number from 0 to 2000.
+    pub fn irradiance(&self, text: &str) -> Result<Option<Number>, Refusal> {
+        if is_not_read(text) {
+            return Ok(None);
+        }
+        let found = number(text);
+        found
+            .filter(|number| (0.0..=MOST_W_M2).contains(&number.value))
+            .map(Some)
+            .ok_or_else(|| {
+                Refusal::new(
+                    format!("found \"{text}\", expected the irradiance in W/m², 0 to {MOST_W_M2}"),
+                    "type the number of the meter, or - in its place before the notes",
+                )
+            })
     }
 
     /// Notes without spaces around them.
@@ -364,7 +396,31 @@ pub mod tests {
             water_unit: unit,
             air_unit: unit,
             boiling_point_c: 100.0,
+            has_irradiance: false,
             is_demonstration: true,
+        }
+    }
+
+    #[test]
+    fn irradiance_stands_before_the_notes_where_a_sensor_is_read() {
+        let form = Form {
+            has_irradiance: true,
+            ..form("°C")
+        };
+        let typed = form.read_line("31.5 24 1 c 912,5 thin haze").unwrap();
+        assert_eq!(typed.cells.irradiance.unwrap().value, 912.5);
+        assert_eq!(typed.cells.notes, "thin haze");
+        let typed = form.read_line("31.5 24 1 c - 2 min late").unwrap();
+        assert_eq!(
+            (typed.cells.irradiance, typed.cells.notes.as_str()),
+            (None, "2 min late")
+        );
+        for wrong in ["thin", "-5", "2001"] {
+            let refusal = form.read_line(&format!("31.5 24 1 c {wrong}")).unwrap_err();
+            assert!(
+                refusal.what.contains("expected the irradiance"),
+                "{refusal:?}"
+            );
         }
     }
 

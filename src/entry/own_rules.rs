@@ -29,6 +29,11 @@ pub fn own_rules(sheet: &Sheet, rules: &LogRules, time_zone: &str) -> OwnRules {
             form.air_unit.symbol(),
         ),
         ("wind_speed", units.wind_speed, "Bft"),
+        (
+            "irradiance",
+            units.irradiance.filter(|_| form.has_irradiance),
+            "W/m²",
+        ),
     ] {
         if rule.is_some_and(|rule| rule.symbol() != unit) {
             own.units.push((key, unit.to_owned()));
@@ -61,23 +66,28 @@ pub fn own_rules(sheet: &Sheet, rules: &LogRules, time_zone: &str) -> OwnRules {
         }
     }
     let columns = &rules.columns;
-    let [time, water, air, wind, ..] = sheet.header();
+    let header = sheet.header();
     for (key, is_needed, header) in [
-        ("time", !columns.time.is_empty(), time),
+        ("time", !columns.time.is_empty(), &header[0]),
         (
             "water_temperature",
             !columns.water_temperature.is_empty(),
-            water,
+            &header[1],
         ),
         (
             "ambient_temperature",
             columns.ambient_temperature.is_some(),
-            air,
+            &header[2],
         ),
-        ("wind_speed", columns.wind_speed.is_some(), wind),
+        ("wind_speed", columns.wind_speed.is_some(), &header[3]),
+        (
+            "irradiance",
+            columns.irradiance.is_some() && form.has_irradiance,
+            &header[5],
+        ),
     ] {
         if is_needed {
-            own.columns.push((key, header));
+            own.columns.push((key, header.clone()));
         }
     }
     own

@@ -11,8 +11,6 @@ use crate::units::fixed;
 
 /// First line of a log whose data are invented.
 const INVENTED: &str = "# Invented sample data";
-/// Cells of a row.
-const COLUMNS: usize = 6;
 /// Rise of the water in one step that is odd, K.
 const ODD_RISE_K: f64 = 25.0;
 /// Fall of the water since the line before that is odd, K.
@@ -127,8 +125,8 @@ impl Sheet {
     }
 
     /// The log's header.
-    pub fn header(&self) -> [String; COLUMNS] {
-        header(self.form.water_unit, self.form.air_unit)
+    pub fn header(&self) -> Vec<String> {
+        header(&self.form)
     }
 
     /// The log as text.
@@ -144,14 +142,17 @@ impl Sheet {
             let text = |number: &Option<super::line::Number>| {
                 number.as_ref().map_or_else(String::new, |n| n.text.clone())
             };
-            let row = [
+            let mut row = vec![
                 at.strftime("%Y-%m-%d %H:%M").to_string(),
                 text(&cells.water),
                 text(&cells.air),
                 text(&cells.wind),
                 cells.sky.map_or("", Sky::word).to_owned(),
-                cells.notes.clone(),
             ];
+            if self.form.has_irradiance {
+                row.push(text(&cells.irradiance));
+            }
+            row.push(cells.notes.clone());
             writer.write_record(row).map_err(failed)?;
         }
         let bytes = writer.into_inner().map_err(|error| error.to_string());
@@ -199,19 +200,33 @@ impl Sheet {
     }
 
     fn refuse_other_header(&self, path: &Path, first: Option<&csv::StringRecord>) -> Result<()> {
-        let is = |header: &[String; COLUMNS]| first.is_some_and(|first| first.iter().eq(header));
+        let is = |header: &Vec<String>| first.is_some_and(|first| first.iter().eq(header));
         if is(&self.header()) {
             return Ok(());
         }
+        let in_units = |water_unit: Unit, air_unit: Unit, has_irradiance: bool| {
+            header(&Form {
+                water_unit,
+                air_unit,
+                has_irradiance,
+                ..self.form.clone()
+            })
+        };
         let units = ["°C", "°F", "K"].map(|unit| Unit::parse(unit, &[Kind::Temperature]));
         let units = || units.iter().flatten();
-        let was_typed = units().any(|water| units().any(|air| is(&header(*water, *air))));
+        let was_typed = units().any(|water| {
+            units().any(|air| {
+                [true, false]
+                    .iter()
+                    .any(|sun| is(&in_units(*water, *air, *sun)))
+            })
+        });
         let problem = if was_typed {
             Problem::at(
                 path,
-                "was typed in other units than those of the campaign file now",
+                "was typed in other units, or with other instruments, than the campaign file has now",
             )
-            .hint("set [units] in campaign.toml back to what they were")
+            .hint("set [units] and estimate in campaign.toml back to what they were")
         } else {
             Problem::at(path, "is there already, and is no sheet that was typed in")
                 .hint("it stays as it is; choose another name with --log NAME.csv")
@@ -221,14 +236,21 @@ impl Sheet {
 
     fn read_row(&self, row: &csv::StringRecord) -> std::result::Result<Line, Refusal> {
         let form = &self.form;
-        let cells: [&str; COLUMNS] = {
-            let cells: Vec<&str> = row.iter().collect();
-            let count = cells.len();
-            cells
-                .try_into()
-                .map_err(|_| Refusal::new(format!("found {count} cells, expected {COLUMNS}"), ""))?
-        };
-        let [at, water, air, wind, sky, notes] = cells;
+        let cells: Vec<&str> = row.iter().collect();
+        let (at, water, air, wind, sky, irradiance, notes) =
+            match (cells.as_slice(), form.has_irradiance) {
+                ([at, water, air, wind, sky, irradiance, notes], true) => {
+                    (*at, water, air, wind, sky, *irradiance, notes)
+                }
+                ([at, water, air, wind, sky, notes], false) => {
+                    (*at, water, air, wind, sky, "", notes)
+                }
+                _ => {
+                    let (count, expected) = (cells.len(), self.header().len());
+                    let what = format!("found {count} cells, expected {expected}");
+                    return Err(Refusal::new(what, ""));
+                }
+            };
         let time = DateTime::strptime("%Y-%m-%d %H:%M", at).ok();
         let Some(time) = time.filter(|at| at.date() == form.date) else {
             let what = format!("found \"{at}\", expected a time on {}", form.date);
@@ -241,21 +263,26 @@ impl Sheet {
                 air: form.air(air)?,
                 wind: form.wind(wind)?,
                 sky: form.sky(sky)?,
+                irradiance: form.irradiance(irradiance)?,
                 notes: form.notes(notes)?,
             },
         })
     }
 }
 
-fn header(water: Unit, air: Unit) -> [String; COLUMNS] {
-    [
+fn header(form: &Form) -> Vec<String> {
+    let mut header = vec![
         "time".to_owned(),
-        format!("water ({})", water.symbol()),
-        format!("air ({})", air.symbol()),
+        format!("water ({})", form.water_unit.symbol()),
+        format!("air ({})", form.air_unit.symbol()),
         "wind (Bft)".to_owned(),
         "sky".to_owned(),
-        "notes".to_owned(),
-    ]
+    ];
+    if form.has_irradiance {
+        header.push("irradiance (W/m²)".to_owned());
+    }
+    header.push("notes".to_owned());
+    header
 }
 
 /// Minutes since midnight.

@@ -239,14 +239,20 @@ fn the_run_of_an_empty_log_is_taken() {
         "mallee/run-1.csv",
         "time,water_c,ambient_c,irradiance_w_m2,wind_m_s\n",
     );
-    bench.write("sheet.txt", SHEET);
+    // A sensor is read, so its reading stands before the notes.
+    bench.write("sheet.txt", SHEET.replace("1 c thin", "1 c 905 thin"));
     let ended = bench
         .run(&[&ENTER[..], &["--from", "sheet.txt"]].concat())
         .exits(0);
     ended.prints(&["takes the place of the empty run-1.csv"]);
     let expected = text + &run.replace("run-1", "2026-11-03");
     assert_eq!(bench.read("mallee/campaign.toml"), expected);
-    bench.run(&["check", "mallee"]).exits(0);
+    let row = "2026-11-03 10:40,40.5,,1,clear,905,\"thin haze, west\"\n";
+    assert!(bench.read(LOG).contains(row));
+    bench
+        .run(&["check", "mallee"])
+        .exits(0)
+        .prints(&["\"irradiance (W/m²)\"  irradiance", "wind-estimated"]);
 }
 
 #[test]

@@ -39,6 +39,7 @@ pub struct FieldSheet {
     checks: Vec<String>,
     header: Vec<String>,
     rows: Vec<SheetRow>,
+    has_irradiance: bool,
     has_expected: bool,
     notes: Vec<String>,
     forces: String,
@@ -80,9 +81,9 @@ pub fn build(plan: &Plan, paper: Paper) -> FieldSheet {
         "clock".to_owned(),
         format!("water, {}", unit(units.water_temperature)),
         format!("air, {}", unit(units.ambient_temperature)),
-        "irradiance, W/m²".to_owned(),
-        "wind, Bft or m/s".to_owned(),
+        "wind, Bft".to_owned(),
         "sky: clear or cloud".to_owned(),
+        "irradiance, W/m²".to_owned(),
         format!("expected, {}", water_unit(plan).symbol()),
         "aim".to_owned(),
         "notes".to_owned(),
@@ -112,6 +113,7 @@ pub fn build(plan: &Plan, paper: Paper) -> FieldSheet {
         checks: CHECKS.map(str::to_owned).to_vec(),
         header: header.to_vec(),
         rows: sheet_rows(plan),
+        has_irradiance: campaign.instruments.has_own_irradiance(),
         has_expected: plan.expected.is_some(),
         notes: expectation(plan)
             .into_iter()
