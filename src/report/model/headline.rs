@@ -157,7 +157,8 @@ fn sentences(assessment: &Assessment) -> Vec<String> {
     if let Some(cooking) = &assessment.cooking {
         sentences.push(heating_sentence(cooking));
     }
-    sentences.extend(assessment.stagnations.last().map(|dry| {
+    let dry = assessment.stagnations.last();
+    sentences.extend(dry.filter(|_| assessment.rating.is_none()).map(|dry| {
         format!(
             "The dry vessel came to {} K above the air in {} W/m²: {} (section 6).",
             fixed(dry.difference_k, 0),

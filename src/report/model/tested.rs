@@ -144,6 +144,20 @@ pub fn instrument_rows(assessment: &Assessment) -> Vec<InstrumentRow> {
         },
         None => sun,
     };
+    let wind = row(
+        "wind speed",
+        &instruments.wind_speed,
+        is_measured(|run| run.readings.wind_m_s.is_some()),
+    );
+    let wind = if is_measured(|run| run.estimates_wind) {
+        InstrumentRow {
+            instrument: "by eye, Beaufort scale (WMO-No. 8)".to_owned(),
+            uncertainty: "the range of a number, such as 0.3 to 1.5 m/s".to_owned(),
+            ..wind
+        }
+    } else {
+        wind
+    };
     vec![
         row("water temperature", &instruments.water_temperature, true),
         row(
@@ -152,11 +166,7 @@ pub fn instrument_rows(assessment: &Assessment) -> Vec<InstrumentRow> {
             true,
         ),
         sun,
-        row(
-            "wind speed",
-            &instruments.wind_speed,
-            is_measured(|run| run.readings.wind_m_s.is_some()),
-        ),
+        wind,
         row("mass of water", &instruments.water_mass, true),
     ]
 }

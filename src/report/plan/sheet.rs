@@ -110,7 +110,11 @@ pub fn build(plan: &Plan, paper: Paper) -> FieldSheet {
         },
         facts,
         missing: missing(plan),
-        checks: CHECKS.map(str::to_owned).to_vec(),
+        checks: CHECKS
+            .into_iter()
+            .filter(|check| campaign.instruments.has_own_irradiance() || *check != SENSOR_CHECK)
+            .map(str::to_owned)
+            .collect(),
         header: header.to_vec(),
         rows: sheet_rows(plan),
         has_irradiance: campaign.instruments.has_own_irradiance(),
@@ -124,6 +128,9 @@ pub fn build(plan: &Plan, paper: Paper) -> FieldSheet {
     }
 }
 
+/// For those who have one.
+const SENSOR_CHECK: &str = "irradiance sensor clean and facing the sun";
+
 /// What to look at before the first reading.
 const CHECKS: [&str; 8] = [
     "no shade on the cooker until the end",
@@ -132,7 +139,7 @@ const CHECKS: [&str; 8] = [
     "sensor in the water, 10 mm above the bottom, off the wall",
     "lid on, and it stays on",
     "air thermometer in the shade, out of the cooker's light",
-    "irradiance sensor clean and facing the sun, if there is one",
+    SENSOR_CHECK,
     "aimed, and nothing that burns near the focus",
 ];
 
