@@ -111,6 +111,14 @@ impl Bench {
         fs::read_to_string(self.path(name)).unwrap()
     }
 
+    /// Text of a PDF, without its spaces.
+    pub fn pdf_text(&self, name: &str) -> String {
+        let pdf = lopdf::Document::load(self.path(name)).unwrap();
+        let pages: Vec<u32> = pdf.get_pages().into_keys().collect();
+        let text = pdf.extract_text(&pages).unwrap();
+        text.split_whitespace().collect()
+    }
+
     pub fn write(&self, name: &str, content: impl AsRef<[u8]>) {
         let path = self.path(name);
         fs::create_dir_all(path.parent().unwrap()).unwrap();

@@ -7,7 +7,9 @@ mod bench;
 mod commands;
 mod compare;
 mod enter;
+mod estimates;
 mod odd_log;
 mod paths;
+mod plan;
 #[cfg(unix)]
 mod typist;
