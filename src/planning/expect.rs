@@ -32,7 +32,8 @@ pub struct ExpectedMoment {
 /// Heats a load along the campaign's line and a clear sky, from `start_c` at the first of
 /// some times; `None` where there is no line.
 ///
-/// dT/dt = (G/700) (a + b (T − Ta))/(m c), in steps of a minute, up to the boiling point.
+/// dT/dt = (G/700) (a + b (T − Ta))/(m c), by the midpoint rule in steps of a minute,
+/// up to the boiling point.
 pub fn expect(
     assessment: &Assessment,
     water_kg: f64,
@@ -58,7 +59,9 @@ pub fn expect(
             let step_s = STEP_S.min(until_s - now_s);
             let normal_w_m2 = sky.clear(now_s + step_s / 2.0).normal_w_m2;
             for (water_c, edge) in water_c.iter_mut().zip([0.0, -1.0, 1.0]) {
-                let rise_k = power_w(*water_c, edge, normal_w_m2) * step_s / heat_j_per_k;
+                let rise_k =
+                    |from_c: f64| power_w(from_c, edge, normal_w_m2) * step_s / heat_j_per_k;
+                let rise_k = rise_k(*water_c + rise_k(*water_c) / 2.0);
                 *water_c = (*water_c + rise_k).min(assessment.boiling_point_c);
             }
             now_s += step_s;

@@ -164,7 +164,7 @@ fn loads(minutes: &[f64], standard_s: f64) -> usize {
 
 /// Fuel that a stove would burn for the same heat on so many clear days:
 /// heat a day × days/(heating value × efficiency).
-fn fuel_saved(months: &[Month], impact: &Impact) -> Option<FuelSaved> {
+pub fn fuel_saved(months: &[Month], impact: &Impact) -> Option<FuelSaved> {
     if months.is_empty() {
         return None;
     }

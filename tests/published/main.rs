@@ -3,8 +3,10 @@
 //! Each test names its source with table or row, and gives its tolerance with a
 //! reason. `tests/data/README.md` says where the data files come from.
 
+mod beaufort;
 mod boiling_point;
 mod data;
+mod food;
 mod gum_budgets;
 mod gum_h3;
 mod heating;
@@ -21,3 +23,4 @@ mod statistics;
 mod student_t;
 mod three_intervals_by_hand;
 mod uncertainty;
+mod year;

@@ -1,0 +1,120 @@
+//! Aiming and expectation, held against geometry and the closed form of the heating.
+
+use std::path::Path;
+
+use simmerline::campaign::model::Site;
+use simmerline::planning::aim::{aiming_times, spacing_s};
+use simmerline::planning::plan;
+use simmerline::procedure::limits::STANDARD_IRRADIANCE_W_M2;
+use simmerline::procedure::local_sky::LocalSky;
+use simmerline::procedure::screen::TimeSpan;
+use simmerline::{assess_folder, campaign};
+
+fn equator() -> Site {
+    Site {
+        name: "Nowhere (invented)".to_owned(),
+        latitude_deg: 0.0,
+        longitude_deg: 0.0,
+        elevation_m: 0.0,
+        pressure_hpa: None,
+        linke_turbidity: None,
+        time_zone: jiff::tz::TimeZone::UTC,
+        time_zone_name: "UTC".to_owned(),
+    }
+}
+
+/// Microseconds since 1970.
+fn micros(text: &str) -> i64 {
+    text.parse::<jiff::Timestamp>().unwrap().as_microsecond()
+}
+
+#[test]
+fn at_the_equinox_on_the_equator_eleven_degrees_last_three_quarters_of_an_hour() {
+    // 15° an hour: 11.25° in 45 minutes. Common practice, no published source, re-aims a
+    // shallow reflector as often; times are whole minutes before the light is lost.
+    let sky = LocalSky::over(&equator());
+    let span = TimeSpan {
+        from_us: micros("2026-03-20T10:07:26Z"),
+        to_us: micros("2026-03-20T14:07:26Z"),
+    };
+    let times = aiming_times(&sky, &span, 11.3);
+    let (shortest_s, longest_s) = spacing_s(&times).unwrap();
+    assert_eq!((times.len(), shortest_s, longest_s), (6, 2700.0, 2700.0));
+    // 3° in twelve minutes: a sharp dish every ten to fifteen.
+    let sharp = spacing_s(&aiming_times(&sky, &span, 3.01)).unwrap();
+    assert_eq!(sharp, (720.0, 720.0));
+    for pair in times.windows(2) {
+        let at = |time_us: i64| sky.sun(time_us as f64 / 1e6);
+        let moved_deg = at(pair[0]).apart_deg(&at(pair[1]));
+        assert!((11.2..=11.3).contains(&moved_deg), "{moved_deg}");
+    }
+}
+
+#[test]
+fn near_the_zenith_the_azimuth_races_and_the_aim_does_not() {
+    // The azimuth turns by half a circle at noon; the sun itself still moves 15° an hour.
+    let sky = LocalSky::over(&equator());
+    let span = TimeSpan {
+        from_us: micros("2026-03-20T11:50:00Z"),
+        to_us: micros("2026-03-20T12:20:00Z"),
+    };
+    assert_eq!(aiming_times(&sky, &span, 8.0).len(), 1);
+}
+
+#[test]
+fn expected_water_is_the_closed_form_in_standard_seconds() {
+    // With S = ∫ G/700 dt the heating is that of a steady 700 W/m²:
+    // T = T∞ − (T∞ − T0) e^(b S/(m c)), T∞ = Ta − a/b; steps of a minute are within 0.02 K.
+    let folder = Path::new("sample-runs/box");
+    let rated = assess_folder(folder).unwrap();
+    let campaign = campaign::read_campaign(folder).unwrap();
+    let sky = LocalSky::over(&campaign.site);
+    let date = "2026-06-30".parse().unwrap();
+    let planned = plan(campaign, Some(&rated), date).unwrap();
+    let expected = planned.expected.as_ref().unwrap();
+    let line = rated.line.unwrap();
+    let ends_c = expected.ambient_c - line.intercept / line.slope;
+    let first = expected.moments[0];
+    assert_eq!(first.water_c, expected.ambient_c + 5.0);
+    let (mut standard_s, mut now_us) = (0.0, first.time_us);
+    for moment in &expected.moments {
+        while now_us < moment.time_us {
+            let sun = sky.clear((now_us + 5_000_000) as f64 / 1e6).normal_w_m2;
+            standard_s += 10.0 * sun / STANDARD_IRRADIANCE_W_M2;
+            now_us += 10_000_000;
+        }
+        let decay = (line.slope * standard_s / (expected.water_kg * 4186.0)).exp();
+        let closed_c = ends_c - (ends_c - first.water_c) * decay;
+        if closed_c > rated.boiling_point_c {
+            break;
+        }
+        assert!(
+            (moment.water_c - closed_c).abs() < 0.02,
+            "{moment:?}: {closed_c}"
+        );
+        assert!(moment.lowest_c <= moment.water_c && moment.water_c <= moment.highest_c);
+    }
+    assert!(standard_s > 7200.0, "{standard_s}");
+}
+
+#[test]
+fn sheet_times_are_tens_by_the_clock_in_any_zone() {
+    for (zone, longitude_deg) in [("+05:45", 85.3), ("-03:30", -52.7), ("+12:45", -176.5)] {
+        let folder = Path::new("sample-runs/open-dish");
+        let mut campaign = campaign::read_campaign(folder).unwrap();
+        campaign.site.time_zone = campaign::check::parse_zone(zone).unwrap();
+        campaign.site.longitude_deg = longitude_deg;
+        campaign.site.elevation_m = 0.0;
+        let zone = campaign.site.time_zone.clone();
+        let planned = plan(campaign, None, "2026-09-30".parse().unwrap()).unwrap();
+        assert!(planned.times_us.len() >= 23, "{}", planned.times_us.len());
+        for time_us in planned.times_us {
+            let clock = simmerline::units::local_clock(time_us, &zone);
+            assert!(clock.ends_with('0'), "{clock}");
+        }
+        assert_eq!(
+            planned.missing.as_deref(),
+            Some("30 more intervals and 3 more days")
+        );
+    }
+}
