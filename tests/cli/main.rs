@@ -6,6 +6,7 @@ mod bad_log;
 mod bench;
 mod commands;
 mod compare;
+mod cooking;
 mod enter;
 mod estimates;
 mod odd_log;
