@@ -20,6 +20,8 @@ const STRICT_CODE: &str = "  5  all done, but a rating is only indicative (repor
 const EXAMPLES: &str = "\
 Example, from nothing to a report:
   simmerline new my-cooker        write a campaign file to fill in
+  simmerline plan my-cooker       when to test today, and a field sheet for a pencil
+  simmerline enter my-cooker --date 2026-11-03    type the field sheet in
   simmerline check my-cooker      what can be used so far, and what is missing
   simmerline report my-cooker     the rating, as reports/my-cooker.pdf
   simmerline compare my-cooker my-cooker-2    which gives more, and how sure that is";
@@ -104,12 +106,12 @@ pub enum Command {
     /// Compare campaigns: which cooker gives more, and how sure that is
     #[command(after_help = format!("{COMPARE_HELP}\n\n{EXIT_CODES}"))]
     Compare(CompareOptions),
-    /// Plan a test day, and write a field sheet for it
-    #[command(after_help = format!("{PLAN_HELP}\n\n{EXIT_CODES}"))]
-    Plan(PlanOptions),
     /// Start a campaign: write its file, to fill in, and an empty log
     #[command(after_help = format!("{NEW_HELP}\n\n{EXIT_CODES}"))]
     New(NewOptions),
+    /// Plan a test day, and write a field sheet for it
+    #[command(after_help = format!("{PLAN_HELP}\n\n{EXIT_CODES}"))]
+    Plan(PlanOptions),
     /// Type in a field sheet: it becomes a log and a run of the campaign
     #[command(after_help = format!("{ENTER_HELP}\n\n{EXIT_CODES}"))]
     Enter(EnterOptions),

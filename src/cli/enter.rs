@@ -217,20 +217,18 @@ fn greeting(log: &TypedLog, sheet: &Sheet) -> String {
 
 fn how_to_type(sheet: &Sheet) -> String {
     let form = &sheet.form;
+    let (named, example) = match form.has_irradiance {
+        true => (", irradiance (W/m²)", "31.5 24 1 c 912 thin haze"),
+        false => ("", "31.5 24 1 c thin haze"),
+    };
     format!(
-        "Each line: water ({}), air ({}), wind (Beaufort), sky (c clear, x cloud){}, notes.\n  \
-         31.5 24 1 c{} thin haze   all but the water can be left out, from the end\n  \
+        "Each line: water ({}), air ({}), wind (Beaufort), sky (c clear, x cloud){named}, notes.\n  \
+         {example:<28}all but the water can be left out, from the end\n  \
          31.5 - - c                  - for what was not read\n  \
          10:22 31.5                  at another time than the one filled in\n\
          Enter alone passes over a time. undo takes a line back, done ends, help says more.\n",
         form.water_unit.symbol(),
-        form.air_unit.symbol(),
-        if form.has_irradiance {
-            ", irradiance (W/m²)"
-        } else {
-            ""
-        },
-        if form.has_irradiance { " 912" } else { "" }
+        form.air_unit.symbol()
     )
 }
 
