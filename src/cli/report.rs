@@ -1,7 +1,11 @@
 //! `report`: campaigns to reports.
 
+use std::collections::BTreeMap;
 use std::io::IsTerminal;
-use std::path::Path;
+use std::path::{Path, PathBuf};
+use std::sync::atomic::{AtomicUsize, Ordering};
+use std::sync::mpsc;
+use std::thread;
 
 use indicatif::{ProgressBar, ProgressStyle};
 use jiff::Timestamp;
@@ -19,6 +23,9 @@ use crate::units::{decimals_for, fixed};
 
 /// What to do about two campaigns of one name.
 const SAME_NAME: &str = "outputs are named after the folder: rename one, or rate them one at a time into different --out folders";
+
+/// So many campaigns are rated at once; large logs of more would not fit into memory.
+const AT_ONCE: usize = 2;
 
 /// Environment variable that fixes the time of issue, seconds since 1970.
 const FIXED_TIME: &str = "SOURCE_DATE_EPOCH";
@@ -40,9 +47,10 @@ pub fn run(options: &ReportOptions) -> Result<u8> {
     let mut rows = Vec::new();
     let mut first_failure = None;
     let mut is_indicative = false;
-    for folder in &folders {
+    let work = |folder: &PathBuf| rate_and_write(folder, &options.out, issued);
+    side_by_side(&folders, work, |folder, outcome| {
         progress.set_message(folder.display().to_string());
-        match rate_and_write(folder, &options.out, issued) {
+        match outcome {
             Ok(assessment) => {
                 is_indicative |= assessment.conformity.level == Level::Indicative;
                 if !options.quiet {
@@ -58,13 +66,48 @@ pub fn run(options: &ReportOptions) -> Result<u8> {
             }
         }
         progress.inc(1);
-    }
+    });
     progress.finish_and_clear();
     if !options.quiet && !rows.is_empty() {
         print(&table(HEADER, &rows))?;
     }
     let strict_failure = (options.strict && is_indicative).then_some(5);
     Ok(first_failure.or(strict_failure).unwrap_or(0))
+}
+
+/// Works on the folders, [`AT_ONCE`] at a time, and hands over what came of each in their
+/// order.
+fn side_by_side<T: Send>(
+    folders: &[PathBuf],
+    work: impl Fn(&PathBuf) -> T + Sync,
+    mut hand_over: impl FnMut(&PathBuf, T),
+) {
+    let (next, work) = (&AtomicUsize::new(0), &work);
+    let (done, outcomes) = mpsc::channel();
+    thread::scope(|scope| {
+        for _ in 0..AT_ONCE {
+            let done = done.clone();
+            scope.spawn(move || {
+                loop {
+                    let index = next.fetch_add(1, Ordering::Relaxed);
+                    let Some(folder) = folders.get(index) else {
+                        break;
+                    };
+                    done.send((index, work(folder)))
+                        .expect("outcomes are taken until all are done");
+                }
+            });
+        }
+        drop(done);
+        let (mut early, mut due) = (BTreeMap::new(), 0);
+        for (index, outcome) in outcomes {
+            early.insert(index, outcome);
+            while let Some(outcome) = early.remove(&due) {
+                hand_over(&folders[due], outcome);
+                due += 1;
+            }
+        }
+    });
 }
 
 fn rate_and_write(folder: &Path, out: &Path, issued: Timestamp) -> Result<Assessment> {
