@@ -347,7 +347,7 @@ fn measurement_findings(campaign: &Campaign, runs: &[Run]) -> Vec<Finding> {
         findings.push(indicative(
             "irradiance-not-normal",
             "irradiance was measured in the horizontal plane, the practice asks for the plane normal to the beam; there it is usually higher, so the rating is probably too high".to_owned(),
-            "mount the sensor so that it faces the sun as the cooker does",
+            "mount the sensor so that it faces the sun as the cooker does; until then estimate = \"from-horizontal\" turns its readings to the sun",
         ));
     }
     findings
