@@ -40,6 +40,9 @@ fn readme_shows_what_the_program_prints() {
     // last has left.
     let folder = TempDir::new().unwrap();
     copy(Path::new("sample-runs"), &folder.path().join("sample-runs"));
+    // The README's "cp -r".
+    let sample = Path::new("sample-runs/kitchen-thermometer");
+    copy(sample, &folder.path().join("my-basin"));
     let blocks = blocks(&fs::read_to_string("README.md").unwrap());
     assert!(blocks.len() >= 6, "{}", blocks.len());
     std::env::set_current_dir(folder.path()).unwrap();
