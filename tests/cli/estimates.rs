@@ -64,7 +64,7 @@ fn a_clear_sky_rates_a_log_without_irradiance_and_marks_it_everywhere() {
     assert_eq!(rating["conformity"]["level"], "indicative");
     assert_eq!(codes(&rating), ["irradiance-estimated"]);
     assert_eq!(of_source(&rating, "irradiance"), None);
-    assert_eq!(of_source(&rating, "irradiance, estimated"), Some(0.08));
+    assert_eq!(of_source(&rating, "irradiance, estimated"), Some(0.10));
     for interval in rating["intervals"].as_array().unwrap() {
         // At sea level and turbidity 3, from 25 to 45 degrees off the zenith.
         let sun = interval["irradiance_mean_w_m2"].as_f64().unwrap();
