@@ -7,7 +7,8 @@
 //! ratings against each other, and [`report`] puts the result on paper and into files.
 //! Before all that, [`planning`] looks ahead to a test day, and [`entry`] makes a log of a
 //! field sheet that is typed in.
-//! [`cli`] is the command line. Shared by all: [`error`], [`notice`], [`units`] and [`hash`].
+//! [`cli`] is the command line. Shared by all: [`error`], [`notice`],
+//! [`language`], [`units`] and [`hash`].
 
 pub mod campaign;
 pub mod comparison;
@@ -23,6 +24,7 @@ pub mod cli;
 
 pub mod error;
 pub mod hash;
+pub mod language;
 pub mod measure;
 pub mod notice;
 pub mod units;

@@ -44,6 +44,32 @@ pub fn range(from: f64, to: f64, decimals: usize) -> String {
     }
 }
 
+/// Kilograms in a pound.
+///
+/// # Source
+/// NIST SP 811 (2008), appendix B.8: exact.
+pub const KILOGRAMS_PER_POUND: f64 = 0.453_592_37;
+
+/// Degrees Fahrenheit of a temperature in degrees Celsius.
+///
+/// # Source
+/// NIST SP 811 (2008), appendix B.8.
+///
+/// ```
+/// assert_eq!(simmerline::units::celsius_to_fahrenheit(100.0), 212.0);
+/// ```
+pub fn celsius_to_fahrenheit(celsius: f64) -> f64 {
+    celsius * 1.8 + 32.0
+}
+
+/// Pounds of a mass in kilograms.
+pub fn kilograms_to_pounds(kilograms: f64) -> f64 {
+    kilograms / KILOGRAMS_PER_POUND
+}
+
+/// Probabilities below it are not told apart.
+pub const LEAST_PROBABILITY: f64 = 0.001;
+
 /// A probability: `0.034`, `0.34`, or `under 0.001`.
 ///
 /// ```
@@ -52,7 +78,7 @@ pub fn range(from: f64, to: f64, decimals: usize) -> String {
 /// ```
 pub fn probability(p: f64) -> String {
     match p {
-        _ if p < 0.001 => "under 0.001".to_owned(),
+        _ if p < LEAST_PROBABILITY => "under 0.001".to_owned(),
         _ if p < 0.1 => fixed(p, 3),
         _ => fixed(p, 2),
     }

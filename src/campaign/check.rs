@@ -9,6 +9,7 @@ use super::check_cooker::check_cooker;
 use super::check_instruments::check_instruments;
 use super::check_logs::{check_calibrations, check_rules, check_weather};
 use super::check_meaning::{check_impact, check_stagnations, check_wishes};
+use super::check_report::check_report;
 use super::check_runs::{Purpose, RunBase, check_load, check_runs};
 use super::find::{CAMPAIGN_FILE, campaign_name};
 use super::locate::{Checker, nearest};
@@ -157,6 +158,7 @@ fn check_text(
         client: written.campaign.client,
         report_number: written.campaign.report_number,
         notes: written.campaign.notes,
+        report: check_report(&mut checker, written.report),
         target,
         cooker: check_cooker(&mut checker, folder, written.cooker),
         site,

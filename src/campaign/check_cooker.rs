@@ -21,6 +21,9 @@ const SUN_RADIUS_DEG: f64 = 0.27;
 /// Largest half angle from which a cooker takes light, degrees.
 const WIDEST_DEG: f64 = 90.0;
 
+/// Longest text of a key, characters.
+const LONGEST_TEXT: usize = 400;
+
 /// The cooker, with its intercept area and its photo.
 pub fn check_cooker(checker: &mut Checker<'_>, folder: &Path, written: CookerTable) -> Cooker {
     let mut kinds = CookerType::ALL.into_iter();
@@ -31,6 +34,14 @@ pub fn check_cooker(checker: &mut Checker<'_>, folder: &Path, written: CookerTab
             format!("found \"{}\", expected one of {}", written.kind, words(CookerType::ALL.map(CookerType::word))),
             "a reflector that keeps a focus is \"concentrating\"; a shallow or folding one is \"panel\"",
         );
+    }
+    for (key, text) in [
+        ("cooker.identification", &written.identification),
+        ("cooker.condition", &written.condition),
+    ] {
+        if let Some(text) = text {
+            checker.text(key, text, LONGEST_TEXT);
+        }
     }
     let has_aperture = written.aperture.is_some();
     let aperture = written
@@ -105,6 +116,11 @@ pub fn check_cooker(checker: &mut Checker<'_>, folder: &Path, written: CookerTab
         photo: written
             .photo
             .and_then(|name| check_photo(checker, folder, &name)),
+        identification: written.identification,
+        condition: written.condition,
+        received: written
+            .received
+            .and_then(|date| checker.date("cooker.received", &date)),
         cost: written.cost,
         currency: written.currency,
         mass_kg: written.mass_kg,

@@ -1,6 +1,6 @@
 //! What the readings are to mean: dry tests, wishes for the cooking section, fuel.
 
-use jiff::civil::{Date, Time};
+use jiff::civil::Time;
 
 use super::locate::Checker;
 use super::model::{CookingWishes, Impact, StagnationLight, StagnationTest};
@@ -30,11 +30,7 @@ fn check_stagnation(
     key: &str,
     table: StagnationTable,
 ) -> Option<StagnationTest> {
-    let date: Option<Date> = table.date.to_string().parse().ok();
-    if date.is_none() {
-        let what = format!("found \"{}\", expected a date", table.date);
-        checker.problem(&format!("{key}.date"), what, "write the date as 2026-03-14");
-    }
+    let date = checker.date(&format!("{key}.date"), &table.date);
     let time = table.time.map(|written| {
         let time: Option<Time> = written.to_string().parse().ok();
         if time.is_none() {

@@ -2,6 +2,7 @@
 
 use std::path::{Path, PathBuf};
 
+use jiff::civil::Date;
 use toml::de::{DeTable, DeValue};
 
 use super::schema::CampaignFile;
@@ -132,6 +133,16 @@ impl<'t> Checker<'t> {
             self.problem(key, what, "correct the value");
         }
         is_right
+    }
+
+    /// A date without a clock time; a problem if it is none.
+    pub fn date(&mut self, key: &str, written: &impl std::fmt::Display) -> Option<Date> {
+        let date = written.to_string().parse().ok();
+        if date.is_none() {
+            let what = format!("found \"{written}\", expected a date");
+            self.problem(key, what, "write the date as 2026-03-14");
+        }
+        date
     }
 
     /// Notes a problem if a text is empty or longer than its place on paper.

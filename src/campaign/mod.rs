@@ -10,6 +10,7 @@ mod check_cooker;
 mod check_instruments;
 mod check_logs;
 mod check_meaning;
+mod check_report;
 mod check_runs;
 pub mod classes;
 pub mod find;

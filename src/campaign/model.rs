@@ -8,6 +8,7 @@ use jiff::tz::TimeZone;
 use super::aperture::Shape;
 use super::classes::Class;
 use super::moment::Moment;
+use crate::language::Language;
 use crate::measure::Unit;
 
 /// All runs of one cooker in one configuration.
@@ -30,6 +31,7 @@ pub struct Campaign {
     pub client: Option<String>,
     pub report_number: Option<String>,
     pub notes: Option<String>,
+    pub report: ReportWishes,
     /// Expanded uncertainty (95 %) of Ps(50) that the tester aims at.
     pub target: Option<Target>,
     pub cooker: Cooker,
@@ -47,6 +49,63 @@ pub struct Campaign {
     pub stagnations: Vec<StagnationTest>,
     pub wishes: CookingWishes,
     pub impact: Option<Impact>,
+}
+
+/// What the campaign file says of its report.
+#[derive(Debug, Clone)]
+pub struct ReportWishes {
+    pub language: Language,
+    pub paper: Paper,
+    pub units: UnitSystem,
+    /// Name and address of who answers for the test.
+    pub laboratory: Option<String>,
+    pub client_contact: Option<String>,
+    pub authorised_by: Option<String>,
+    /// How the cooker was chosen from among several.
+    pub sampling: Option<String>,
+    /// Results from somebody else, and whose.
+    pub external_results: Option<String>,
+}
+
+/// Paper of a report and of a field sheet.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, clap::ValueEnum)]
+pub enum Paper {
+    A4,
+    UsLetter,
+}
+
+impl Paper {
+    /// Every paper.
+    pub const ALL: [Paper; 2] = [Paper::A4, Paper::UsLetter];
+
+    /// The paper's word in the campaign file and in the templates.
+    pub fn word(self) -> &'static str {
+        match self {
+            Paper::A4 => "a4",
+            Paper::UsLetter => "us-letter",
+        }
+    }
+}
+
+/// Units of a report. Those of the SI are always there.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum UnitSystem {
+    Si,
+    /// Degrees Fahrenheit and pounds stand beside.
+    Us,
+}
+
+impl UnitSystem {
+    /// Every system.
+    pub const ALL: [UnitSystem; 2] = [UnitSystem::Si, UnitSystem::Us];
+
+    /// The system's word in the campaign file.
+    pub fn word(self) -> &'static str {
+        match self {
+            UnitSystem::Si => "si",
+            UnitSystem::Us => "us",
+        }
+    }
 }
 
 /// A test of the dry, empty vessel: it is left in the sun until it gets no hotter.
@@ -117,6 +176,11 @@ pub struct Cooker {
     pub aperture: Option<Aperture>,
     pub description: Option<String>,
     pub photo: Option<Photo>,
+    /// Mark or serial number that tells it from others.
+    pub identification: Option<String>,
+    /// In which condition it was tested.
+    pub condition: Option<String>,
+    pub received: Option<Date>,
     pub cost: Option<f64>,
     pub currency: Option<String>,
     pub mass_kg: Option<f64>,

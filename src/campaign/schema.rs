@@ -11,6 +11,8 @@ use super::moment::WrittenMoment;
 #[serde(deny_unknown_fields)]
 pub struct CampaignFile {
     pub campaign: CampaignTable,
+    #[serde(default)]
+    pub report: ReportTable,
     pub cooker: CookerTable,
     pub site: SiteTable,
     pub load: LoadTable,
@@ -52,6 +54,19 @@ pub struct CampaignTable {
     pub target_relative_uncertainty: Option<f64>,
 }
 
+#[derive(Debug, Default, Deserialize)]
+#[serde(deny_unknown_fields, default)]
+pub struct ReportTable {
+    pub language: Option<String>,
+    pub paper: Option<String>,
+    pub units: Option<String>,
+    pub laboratory: Option<String>,
+    pub client_contact: Option<String>,
+    pub authorised_by: Option<String>,
+    pub sampling: Option<String>,
+    pub external_results: Option<String>,
+}
+
 #[derive(Debug, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct CookerTable {
@@ -62,6 +77,9 @@ pub struct CookerTable {
     pub aperture: Option<ApertureTable>,
     pub description: Option<String>,
     pub photo: Option<String>,
+    pub identification: Option<String>,
+    pub condition: Option<String>,
+    pub received: Option<WrittenMoment>,
     pub cost: Option<f64>,
     pub currency: Option<String>,
     pub mass_kg: Option<f64>,

@@ -2,10 +2,13 @@
 
 use std::path::PathBuf;
 
+use clap::builder::{PossibleValuesParser, TypedValueParser};
 use clap::{Args, Parser, Subcommand};
 use clap_complete::Shell;
 
-use crate::report::plan::sheet::Paper;
+use crate::campaign::model::Paper;
+use crate::language::{LANGUAGES, Language};
+use crate::report::Format;
 
 const EXIT_CODES: &str = "\
 Exit codes:
@@ -123,14 +126,32 @@ pub enum Command {
     Manual,
 }
 
+/// The codes of the languages that there are.
+fn languages() -> impl TypedValueParser<Value = Language> {
+    PossibleValuesParser::new(LANGUAGES.map(|language| language.code))
+        .map(|code| Language::of_code(&code).expect("clap took one of the codes"))
+}
+
 #[derive(Debug, Args)]
 pub struct ReportOptions {
     /// Campaign folders, or folders that hold some
     #[arg(required = true, value_name = "PATH")]
     pub paths: Vec<PathBuf>,
+    /// Language; else the campaign's
+    #[arg(long, value_name = "CODE", value_parser = languages())]
+    pub language: Option<Language>,
     /// Folder for the reports; made if it is not there
     #[arg(long, value_name = "DIR", default_value = "reports")]
     pub out: PathBuf,
+    /// Form of the results; several with commas. JSON and CSV there always are
+    #[arg(
+        long,
+        value_name = "FORMAT",
+        value_enum,
+        value_delimiter = ',',
+        default_value = "pdf"
+    )]
+    pub format: Vec<Format>,
     /// Exit with 5 if a rating is only indicative
     #[arg(long)]
     pub strict: bool,
@@ -157,6 +178,9 @@ pub struct CompareOptions {
     /// Compare campaigns of different procedure or limits; the report says so
     #[arg(long)]
     pub allow_mixed: bool,
+    /// Language; else the campaign's
+    #[arg(long, value_name = "CODE", value_parser = languages())]
+    pub language: Option<Language>,
     /// Folder for the comparison; made if it is not there
     #[arg(long, value_name = "DIR", default_value = "reports")]
     pub out: PathBuf,
@@ -173,9 +197,12 @@ pub struct PlanOptions {
     /// Day to plan, such as 2026-03-21; today at the site if left out
     #[arg(long, value_name = "DATE")]
     pub date: Option<String>,
-    /// Paper of the field sheet
-    #[arg(long, value_enum, default_value = "a4")]
-    pub paper: Paper,
+    /// Paper of the field sheet; else the campaign's
+    #[arg(long, value_enum)]
+    pub paper: Option<Paper>,
+    /// Language; else the campaign's
+    #[arg(long, value_name = "CODE", value_parser = languages())]
+    pub language: Option<Language>,
     /// Folder for the field sheet; made if it is not there
     #[arg(long, value_name = "DIR", default_value = "reports")]
     pub out: PathBuf,

@@ -5,6 +5,7 @@ use super::report::time_of_issue;
 use super::terminal::{Align, print, print_note, table};
 use crate::comparison::{Comparison, compare, gather};
 use crate::error::Result;
+use crate::report::Edition;
 use crate::report::comparison::differences::verdict;
 use crate::report::comparison::outputs::{NAME, outputs};
 use crate::report::comparison::tables::rating_table;
@@ -30,7 +31,9 @@ pub fn run(options: &CompareOptions) -> Result<u8> {
         .map(|folder| crate::assess_folder(folder))
         .collect::<Result<Vec<_>>>()?;
     let comparison = compare(campaigns, baseline, options.allow_mixed)?;
-    write_all(&options.out, &outputs(&comparison, issued)?)?;
+    let wishes = &comparison.campaigns[0].campaign.report;
+    let edition = Edition::wished(wishes, issued).in_language(options.language);
+    write_all(&options.out, &outputs(&comparison, &edition)?)?;
     if !options.quiet {
         for one in &comparison.campaigns {
             let notices = one.notices.iter();

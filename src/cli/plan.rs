@@ -10,6 +10,7 @@ use crate::campaign::read_campaign_to_plan;
 use crate::error::{Error, Problem, Result};
 use crate::planning::{Plan, plan};
 use crate::procedure::{Assessment, assess};
+use crate::report::Edition;
 use crate::report::files::{prepare_folder, write_all};
 use crate::report::plan::sheet::field_sheet;
 use crate::report::plan::words::{
@@ -35,7 +36,12 @@ pub fn run(options: &PlanOptions) -> Result<u8> {
     };
     let rated = rated_so_far(&campaign);
     let plan = plan(campaign, rated.as_ref(), date)?;
-    let sheet = field_sheet(&plan, options.paper, issued)?;
+    let wishes = &plan.campaign.report;
+    let edition = Edition {
+        paper: options.paper.unwrap_or(wishes.paper),
+        ..Edition::wished(wishes, issued).in_language(options.language)
+    };
+    let sheet = field_sheet(&plan, &edition)?;
     print(&describe(&plan))?;
     match sheet {
         Some(sheet) => {

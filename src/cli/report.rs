@@ -18,7 +18,7 @@ use crate::procedure::Assessment;
 use crate::procedure::conformity::Level;
 use crate::report::files::{prepare_folder, write_all};
 use crate::report::model::report::IRRADIANCE_ESTIMATED;
-use crate::report::outputs;
+use crate::report::{Edition, outputs};
 use crate::units::{decimals_for, fixed};
 
 /// What to do about two campaigns of one name.
@@ -47,7 +47,7 @@ pub fn run(options: &ReportOptions) -> Result<u8> {
     let mut rows = Vec::new();
     let mut first_failure = None;
     let mut is_indicative = false;
-    let work = |folder: &PathBuf| rate_and_write(folder, &options.out, issued);
+    let work = |folder: &PathBuf| rate_and_write(folder, options, issued);
     side_by_side(&folders, work, |folder, outcome| {
         progress.set_message(folder.display().to_string());
         match outcome {
@@ -110,9 +110,14 @@ fn side_by_side<T: Send>(
     });
 }
 
-fn rate_and_write(folder: &Path, out: &Path, issued: Timestamp) -> Result<Assessment> {
+fn rate_and_write(folder: &Path, options: &ReportOptions, issued: Timestamp) -> Result<Assessment> {
     let assessment = crate::assess_folder(folder)?;
-    write_all(out, &outputs(&assessment, issued)?)?;
+    let wishes = &assessment.campaign.report;
+    let edition = Edition {
+        formats: options.format.clone(),
+        ..Edition::wished(wishes, issued).in_language(options.language)
+    };
+    write_all(&options.out, &outputs(&assessment, &edition)?)?;
     Ok(assessment)
 }
 

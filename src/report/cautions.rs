@@ -2,6 +2,8 @@
 
 use serde::Serialize;
 
+use crate::language::Words;
+
 /// Section 7.
 #[derive(Debug, Clone, Serialize)]
 pub struct CautionPart {
@@ -20,7 +22,7 @@ pub struct Caution {
 }
 
 /// The cautions.
-pub fn cautions() -> CautionPart {
+pub fn cautions(words: &Words) -> CautionPart {
     CautionPart {
         first: "Local codes, and the practice of those licensed to work under them, come before anything in this report. The report rates heat; it is no statement on the safety of the cooker or of food.",
         cautions: vec![

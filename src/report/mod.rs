@@ -9,6 +9,7 @@ pub mod cautions;
 pub mod comparison;
 mod cooking_json;
 pub mod document;
+mod edition;
 pub mod figures;
 pub mod files;
 pub mod intervals_csv;
@@ -19,4 +20,5 @@ pub mod plan;
 pub mod rating_json;
 mod uncertainty_json;
 
+pub use edition::{Edition, Format, Setting};
 pub use outputs::{check_characters, outputs};

@@ -3,6 +3,7 @@
 use jiff::Timestamp;
 
 use super::document::{self, Asset};
+use super::edition::{Edition, Format};
 use super::figures::power_line::draw_power_line;
 use super::figures::residuals::draw_residuals;
 use super::figures::run_day::draw_run;
@@ -11,32 +12,36 @@ use super::files::Output;
 use super::{intervals_csv, model, rating_json};
 use crate::campaign::Campaign;
 use crate::error::{Error, Problem, Problems, Result};
+use crate::language::Words;
 use crate::procedure::Assessment;
 
-/// Every output of a campaign, named after its folder; `issued` is the time of issue.
+/// Every output of a campaign, named after its folder.
 ///
 /// # Errors
 /// [`Error::Campaign`] for a character that the report's fonts lack, and
 /// [`Error::Internal`] if an output cannot be made.
-pub fn outputs(assessment: &Assessment, issued: Timestamp) -> Result<Vec<Output>> {
+pub fn outputs(assessment: &Assessment, edition: &Edition) -> Result<Vec<Output>> {
     let name = &assessment.campaign.name;
     let output = |ending: &str, bytes: Vec<u8>| Output {
         name: format!("{name}.{ending}"),
         bytes,
     };
     let rating = rating_json::RatingFile::new(assessment).to_text()?;
-    let report = printable_report(assessment, issued)?;
-    Ok(vec![
-        output(
-            "pdf",
-            document::typeset(document::REPORT, &report, assets(assessment)?, issued)?,
-        ),
-        output("rating.json", rating.into_bytes()),
-        output(
-            "intervals.csv",
-            intervals_csv::intervals_csv(assessment)?.into_bytes(),
-        ),
-    ])
+    let report = printable_report(assessment, edition)?;
+    let mut outputs = Vec::new();
+    for format in &edition.formats {
+        outputs.push(match format {
+            Format::Pdf => {
+                let assets = assets(assessment, &edition.words)?;
+                let pdf = document::typeset(document::REPORT, &report, assets, edition.issued)?;
+                output("pdf", pdf)
+            }
+        });
+    }
+    outputs.push(output("rating.json", rating.into_bytes()));
+    let intervals = intervals_csv::intervals_csv(assessment)?;
+    outputs.push(output("intervals.csv", intervals.into_bytes()));
+    Ok(outputs)
 }
 
 /// Checks that the report's fonts have every character it would print.
@@ -44,14 +49,15 @@ pub fn outputs(assessment: &Assessment, issued: Timestamp) -> Result<Vec<Output>
 /// # Errors
 /// [`Error::Campaign`] with the line of each that they lack.
 pub fn check_characters(assessment: &Assessment) -> Result<()> {
-    printable_report(assessment, Timestamp::UNIX_EPOCH).map(|_| ())
+    let edition = Edition::wished(&assessment.campaign.report, Timestamp::UNIX_EPOCH);
+    printable_report(assessment, &edition).map(|_| ())
 }
 
 /// The report in words. Characters of a log's own text that the fonts lack become "?";
 /// one of the campaign file is refused, with its line.
-fn printable_report(assessment: &Assessment, issued: Timestamp) -> Result<model::Report> {
+fn printable_report(assessment: &Assessment, edition: &Edition) -> Result<model::Report> {
     let campaign = &assessment.campaign;
-    let mut report = model::build(assessment, issued);
+    let mut report = model::build(assessment, edition);
     let missing = document::missing_characters(&report)?;
     let of_logs: Vec<char> = missing
         .into_iter()
@@ -103,25 +109,28 @@ pub fn refuse_missing_characters(
 }
 
 /// The figures, and the photo if there is one, by the names that [`model`] gives them.
-fn assets(assessment: &Assessment) -> Result<Vec<Asset>> {
+fn assets(assessment: &Assessment, words: &Words) -> Result<Vec<Asset>> {
     let asset = |name: String, svg: String| Asset {
         name,
         bytes: svg.into_bytes(),
     };
     let mut assets = vec![asset(
         "power-line.svg".to_owned(),
-        draw_power_line(assessment)?,
+        draw_power_line(assessment, words)?,
     )];
     for index in 0..assessment.runs.len() {
         assets.push(asset(
             format!("run-{}.svg", index + 1),
-            draw_run(assessment, index)?,
+            draw_run(assessment, index, words)?,
         ));
     }
     if let Some(sure) = &assessment.uncertainty {
-        let residuals = draw_residuals(assessment, sure)?;
+        let residuals = draw_residuals(assessment, sure, words)?;
         assets.push(asset("residuals.svg".to_owned(), residuals));
-        assets.push(asset("band.svg".to_owned(), draw_spread(assessment, sure)?));
+        assets.push(asset(
+            "band.svg".to_owned(),
+            draw_spread(assessment, sure, words)?,
+        ));
     }
     assets.extend(assessment.campaign.cooker.photo.iter().map(|photo| Asset {
         name: format!("photo.{}", photo.extension),

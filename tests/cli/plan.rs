@@ -50,7 +50,7 @@ fn a_day_is_planned_before_there_is_a_log() {
 #[test]
 fn the_field_sheet_is_one_page_of_the_paper_asked_for() {
     // ISO 216: A4 is 210 mm by 297 mm; ANSI letter 8.5 in by 11 in; 72 points to the inch.
-    for (paper_name, size) in [("a4", [595.276, 841.89]), ("letter", [612.0, 792.0])] {
+    for (paper_name, size) in [("a4", [595.276, 841.89]), ("us-letter", [612.0, 792.0])] {
         let bench = Bench::new();
         let half_angle = "type = \"concentrating\"\nacceptance_half_angle_deg = 3";
         bench.replace(

@@ -85,5 +85,9 @@ fn a_header_that_the_fonts_lack_does_not_stop_the_report() {
     }
     let rated = assess_folder(folder.path()).unwrap();
     assert_eq!(rated.accounts[0].not_read, ["\u{5929}\u{6c17}"]);
-    simmerline::report::outputs(&rated, jiff::Timestamp::UNIX_EPOCH).unwrap();
+    simmerline::report::outputs(
+        &rated,
+        &simmerline::report::Edition::plain(jiff::Timestamp::UNIX_EPOCH),
+    )
+    .unwrap();
 }

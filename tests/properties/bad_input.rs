@@ -30,19 +30,23 @@ fn write_out(rated: &Assessment) -> TestCaseResult {
     prop_assert_eq!(non_finite(&file), None);
     file.to_text().map_err(fail)?;
     intervals_csv(rated).map_err(fail)?;
-    model::build(rated, Timestamp::UNIX_EPOCH);
+    model::build(
+        rated,
+        &simmerline::report::Edition::plain(Timestamp::UNIX_EPOCH),
+    );
     Ok(())
 }
 
 fn draw(rated: &Assessment) -> TestCaseResult {
     let fail = |error: Error| TestCaseError::fail(error.to_string());
-    power_line::draw_power_line(rated).map_err(fail)?;
+    power_line::draw_power_line(rated, simmerline::language::Words::english()).map_err(fail)?;
     if let Some(sure) = &rated.uncertainty {
-        residuals::draw_residuals(rated, sure).map_err(fail)?;
-        spread::draw_spread(rated, sure).map_err(fail)?;
+        residuals::draw_residuals(rated, sure, simmerline::language::Words::english())
+            .map_err(fail)?;
+        spread::draw_spread(rated, sure, simmerline::language::Words::english()).map_err(fail)?;
     }
     for index in 0..rated.runs.len() {
-        run_day::draw_run(rated, index).map_err(fail)?;
+        run_day::draw_run(rated, index, simmerline::language::Words::english()).map_err(fail)?;
     }
     Ok(())
 }
@@ -412,8 +416,12 @@ fn picture_that_cannot_be_decoded_is_no_fault_of_ours() {
     let text = campaign_text(3.5, &["day-1.csv"]).replace("type = \"panel\"", photo);
     write(folder.path(), "campaign.toml", text);
     write(folder.path(), "cooker.jpg", b"\xff\xd8\xff\xe0 cut short");
-    let outputs = simmerline::assess_folder(folder.path())
-        .and_then(|rated| simmerline::report::outputs(&rated, Timestamp::UNIX_EPOCH));
+    let outputs = simmerline::assess_folder(folder.path()).and_then(|rated| {
+        simmerline::report::outputs(
+            &rated,
+            &simmerline::report::Edition::plain(Timestamp::UNIX_EPOCH),
+        )
+    });
     match outputs {
         Ok(_) | Err(Error::Campaign(_)) => {}
         Err(other) => panic!("{other}"),

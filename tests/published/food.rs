@@ -65,7 +65,7 @@ fn temperatures_and_times_are_those_of_the_sources() {
         assert!(found.cooks_at_c >= 73.9, "{food}");
     }
     assert_eq!(threshold("time limit,"), ("2 (1 above 90 F/32 C)", "h"));
-    let food = cautions().cautions;
+    let food = cautions(simmerline::language::Words::english()).cautions;
     let food = food
         .iter()
         .find(|caution| caution.title == "Food safety")

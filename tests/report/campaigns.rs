@@ -8,11 +8,17 @@ use simmerline::assess_folder;
 use simmerline::campaign::find_campaigns;
 use simmerline::error::Error;
 use simmerline::procedure::Assessment;
+use simmerline::report::Edition;
 use simmerline::report::outputs;
 use tempfile::TempDir;
 
 /// 3 November 2026, 12:00 UTC.
 pub const ISSUED_S: i64 = 1_793_707_200;
+
+/// English, A4, SI.
+pub fn edition() -> Edition {
+    Edition::plain(issued())
+}
 
 pub fn issued() -> Timestamp {
     Timestamp::from_second(ISSUED_S).unwrap()
@@ -31,7 +37,7 @@ pub fn samples() -> Vec<(String, Assessment)> {
 }
 
 pub fn pdf_of(assessment: &Assessment) -> Vec<u8> {
-    let outputs = outputs(assessment, issued()).unwrap();
+    let outputs = outputs(assessment, &edition()).unwrap();
     outputs
         .into_iter()
         .find(|output| output.name.ends_with(".pdf"))
@@ -100,7 +106,7 @@ impl Copy {
     pub fn fails(&self) -> Error {
         match assess_folder(self.root.path()) {
             Err(error) => error,
-            Ok(assessment) => match outputs(&assessment, issued()) {
+            Ok(assessment) => match outputs(&assessment, &edition()) {
                 Err(error) => error,
                 Ok(_) => panic!("a report was made"),
             },

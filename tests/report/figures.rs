@@ -1,6 +1,7 @@
 //! Figures of whole and of poor campaigns.
 
 use lopdf::Document;
+use simmerline::language::Words;
 use simmerline::report::figures::power_line::draw_power_line;
 use simmerline::report::figures::residuals::draw_residuals;
 use simmerline::report::figures::run_day::draw_run;
@@ -13,13 +14,13 @@ use crate::pdf::pages;
 fn every_figure_is_well_formed_and_has_only_finite_numbers() {
     let mut residuals = 0;
     for (name, assessment) in samples().into_iter().chain(poor_campaigns()) {
-        let mut figures = vec![draw_power_line(&assessment).unwrap()];
+        let mut figures = vec![draw_power_line(&assessment, Words::english()).unwrap()];
         for run in 0..assessment.runs.len() {
-            figures.push(draw_run(&assessment, run).unwrap());
+            figures.push(draw_run(&assessment, run, Words::english()).unwrap());
         }
         if let Some(sure) = &assessment.uncertainty {
-            figures.push(draw_residuals(&assessment, sure).unwrap());
-            figures.push(draw_spread(&assessment, sure).unwrap());
+            figures.push(draw_residuals(&assessment, sure, Words::english()).unwrap());
+            figures.push(draw_spread(&assessment, sure, Words::english()).unwrap());
             residuals += 1;
         }
         for svg in figures {
@@ -38,7 +39,7 @@ fn every_figure_is_well_formed_and_has_only_finite_numbers() {
 #[test]
 fn no_axis_of_the_figure_on_page_one_shows_a_number_twice() {
     for (name, assessment) in samples().into_iter().chain(poor_campaigns()) {
-        let svg = draw_power_line(&assessment).unwrap();
+        let svg = draw_power_line(&assessment, Words::english()).unwrap();
         // Labels of an axis share one coordinate and hold a number only.
         let mut labels: Vec<(String, String)> = Vec::new();
         for text in svg.split("<text ").skip(1) {

@@ -118,7 +118,7 @@ fn control_and_invisible_characters_print_or_are_refused_and_are_no_fault_of_our
                 &format!("title = \"Saltbush{odd}octagon\""),
             );
         let made =
-            assess_folder(copy.root.path()).and_then(|assessment| outputs(&assessment, issued()));
+            assess_folder(copy.root.path()).and_then(|assessment| outputs(&assessment, &edition()));
         match made {
             Ok(made) => assert!(Document::load_mem(&made[0].bytes).is_ok(), "{odd}"),
             Err(error) if error.exit_code() == 4 => {}

@@ -2,8 +2,10 @@
 
 use jiff::Timestamp;
 use lopdf::{Dictionary, Document, Object};
+use simmerline::language::Words;
 use simmerline::procedure::Assessment;
 use simmerline::procedure::conformity::Level;
+use simmerline::report::Edition;
 use simmerline::report::cautions::cautions;
 use simmerline::report::model::build;
 use simmerline::report::outputs;
@@ -27,7 +29,7 @@ pub fn squeezed(text: &str) -> String {
 #[test]
 fn the_pdf_of_every_sample_run_holds_what_a_report_must_carry() {
     for (name, assessment) in samples() {
-        let report = build(&assessment, issued());
+        let report = build(&assessment, &edition());
         let pdf = Document::load_mem(&pdf_of(&assessment)).unwrap();
         let pages = pages(&pdf);
         assert!(pages.len() > 3, "{name}: {} pages", pages.len());
@@ -53,7 +55,7 @@ fn the_pdf_of_every_sample_run_holds_what_a_report_must_carry() {
         for (reason, _) in Assessment::count_reasons(assessment.intervals.iter()) {
             assert!(text.contains(reason.code()), "{name}: {}", reason.code());
         }
-        for caution in cautions().cautions {
+        for caution in cautions(Words::english()).cautions {
             assert!(
                 text.contains(&squeezed(caution.title)),
                 "{name}: {}",
@@ -81,7 +83,7 @@ fn the_pdf_of_every_sample_run_holds_what_a_report_must_carry() {
 fn every_string_of_the_model_is_on_paper_or_is_a_key() {
     for name in ["open-dish", "panel-cloudy"] {
         let assessment = sample(name);
-        let report = build(&assessment, issued());
+        let report = build(&assessment, &edition());
         let text = pages(&Document::load_mem(&pdf_of(&assessment)).unwrap()).concat();
         let mut printed = vec![
             report.kind.clone(),
@@ -146,7 +148,7 @@ pub fn dictionaries(pdf: &Document) -> impl Iterator<Item = &Dictionary> {
 #[test]
 fn the_pdf_is_tagged_titled_archival_and_accessible() {
     for (name, assessment) in samples() {
-        let report = build(&assessment, issued());
+        let report = build(&assessment, &edition());
         let pdf = Document::load_mem(&pdf_of(&assessment)).unwrap();
         let catalog = pdf.catalog().unwrap();
         let (_, metadata) = pdf.dereference(catalog.get(b"Metadata").unwrap()).unwrap();
@@ -227,8 +229,8 @@ fn every_font_of_the_pdf_is_embedded() {
 #[test]
 fn the_same_result_and_time_of_issue_give_the_same_bytes() {
     for (name, assessment) in samples() {
-        let first = outputs(&assessment, issued()).unwrap();
-        let second = outputs(&assessment, issued()).unwrap();
+        let first = outputs(&assessment, &edition()).unwrap();
+        let second = outputs(&assessment, &edition()).unwrap();
         assert_eq!(first.len(), 3);
         for (first, second) in first.iter().zip(&second) {
             assert_eq!(first.name, second.name);
@@ -240,10 +242,10 @@ fn the_same_result_and_time_of_issue_give_the_same_bytes() {
 #[test]
 fn the_time_of_issue_changes_the_pdf_and_no_data() {
     let assessment = sample("open-dish");
-    let first = outputs(&assessment, issued()).unwrap();
+    let first = outputs(&assessment, &edition()).unwrap();
     let later = outputs(
         &assessment,
-        Timestamp::from_second(ISSUED_S + 86_400).unwrap(),
+        &Edition::plain(Timestamp::from_second(ISSUED_S + 86_400).unwrap()),
     )
     .unwrap();
     for (first, later) in first.iter().zip(&later) {

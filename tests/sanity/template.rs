@@ -3,7 +3,7 @@
 use simmerline::campaign::template::CAMPAIGN_TEMPLATE;
 
 /// Every table and key of the campaign file.
-const KEYS: [&str; 118] = [
+const KEYS: [&str; 129] = [
     "units",
     "format",
     "weather",
@@ -103,6 +103,17 @@ const KEYS: [&str; 118] = [
     "solar_time_start_h",
     "solar_time_end_h",
     "acceptance_half_angle_deg",
+    "report",
+    "language",
+    "paper",
+    "laboratory",
+    "client_contact",
+    "authorised_by",
+    "sampling",
+    "external_results",
+    "identification",
+    "condition",
+    "received",
     "linke_turbidity",
     "estimate",
     "cloudless",

@@ -185,7 +185,10 @@ pub fn rating_json(assessment: &Assessment) -> Value {
 }
 
 pub fn report(assessment: &Assessment) -> Report {
-    build(assessment, Timestamp::UNIX_EPOCH)
+    build(
+        assessment,
+        &simmerline::report::Edition::plain(Timestamp::UNIX_EPOCH),
+    )
 }
 
 pub fn ps50_w(assessment: &Assessment) -> f64 {

@@ -1,12 +1,11 @@
 //! The files of a comparison, put together.
 
-use jiff::Timestamp;
-
 use super::comparison_csv::comparison_csv;
 use super::comparison_json::ComparisonFile;
 use super::words::build;
 use crate::comparison::Comparison;
 use crate::error::Result;
+use crate::report::Edition;
 use crate::report::document::{self, Asset, COMPARISON};
 use crate::report::figures::compared_lines::draw_lines;
 use crate::report::files::Output;
@@ -15,13 +14,13 @@ use crate::report::outputs::refuse_missing_characters;
 /// Name of every file of a comparison, before its ending.
 pub const NAME: &str = "comparison";
 
-/// Every output; `issued` is the time of issue.
+/// Every output.
 ///
 /// # Errors
 /// [`crate::error::Error::Campaign`] for a character that the report's fonts lack, and
 /// [`crate::error::Error::Internal`] if an output cannot be made.
-pub fn outputs(comparison: &Comparison, issued: Timestamp) -> Result<Vec<Output>> {
-    let report = build(comparison, issued);
+pub fn outputs(comparison: &Comparison, edition: &Edition) -> Result<Vec<Output>> {
+    let report = build(comparison, edition);
     let campaigns: Vec<_> = comparison
         .campaigns
         .iter()
@@ -30,7 +29,7 @@ pub fn outputs(comparison: &Comparison, issued: Timestamp) -> Result<Vec<Output>
     refuse_missing_characters(&campaigns, &report)?;
     let lines = Asset {
         name: report.figure.file.clone(),
-        bytes: draw_lines(comparison)?.into_bytes(),
+        bytes: draw_lines(comparison, &edition.words)?.into_bytes(),
     };
     let output = |ending: &str, bytes: Vec<u8>| Output {
         name: format!("{NAME}.{ending}"),
@@ -39,7 +38,7 @@ pub fn outputs(comparison: &Comparison, issued: Timestamp) -> Result<Vec<Output>
     Ok(vec![
         output(
             "pdf",
-            document::typeset(COMPARISON, &report, vec![lines], issued)?,
+            document::typeset(COMPARISON, &report, vec![lines], edition.issued)?,
         ),
         output(
             "json",

@@ -1,6 +1,5 @@
 //! Every string of a comparison, in the order of its pages.
 
-use jiff::Timestamp;
 use serde::Serialize;
 
 use super::differences::{DifferencesPart, differences, shape_words, verdict};
@@ -11,6 +10,7 @@ use crate::report::cautions::{CautionPart, cautions};
 use crate::report::figures::compared_lines::WITH_BANDS;
 use crate::report::model::provenance::{made_with, short_number};
 use crate::report::model::report::{Figure, Row};
+use crate::report::{Edition, Setting};
 use crate::units::{counted, listed, range, spoken_date};
 
 /// Pairs that page one has a sentence for.
@@ -23,6 +23,7 @@ const LONGEST_TITLE: usize = 76;
 /// The comparison.
 #[derive(Debug, Clone, Serialize)]
 pub struct ComparisonReport {
+    pub setting: Setting,
     pub kind: String,
     pub title: String,
     pub subtitle: String,
@@ -79,11 +80,12 @@ pub fn number(comparison: &Comparison) -> String {
     short_number(&parts)
 }
 
-/// Puts a comparison into words; `issued` is the time of issue.
-pub fn build(comparison: &Comparison, issued: Timestamp) -> ComparisonReport {
+/// Puts a comparison into words.
+pub fn build(comparison: &Comparison, edition: &Edition) -> ComparisonReport {
     let names = names(&comparison.campaigns);
     let number = number(comparison);
     ComparisonReport {
+        setting: edition.setting(),
         kind: "Solar cookers compared".to_owned(),
         title: title(&names),
         subtitle: subtitle(comparison),
@@ -99,9 +101,9 @@ pub fn build(comparison: &Comparison, issued: Timestamp) -> ComparisonReport {
         caution: "Hot surfaces and steam burn, the focus can blind and start fires, and these ratings say nothing about food safety. Read the cautions in section 3 before you cook. Local codes and licensed practice come first.".to_owned(),
         differences: differences(comparison),
         campaigns: campaigns(comparison, &names),
-        cautions: cautions(),
+        cautions: cautions(&edition.words),
         notes: notes(comparison),
-        made_with: made_with(issued, "ASAE S580.1 for each rating; JCGM 100:2008 for the differences"),
+        made_with: made_with(edition.issued, "ASAE S580.1 for each rating; JCGM 100:2008 for the differences"),
         inputs: inputs(comparison),
         end: format!("End of report {number}"),
         number,

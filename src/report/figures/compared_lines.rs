@@ -11,6 +11,7 @@ use super::style::{
 };
 use crate::comparison::Comparison;
 use crate::error::Result;
+use crate::language::Words;
 use crate::procedure::Assessment;
 use crate::procedure::intervals::Interval;
 use crate::procedure::limits::RATING_DIFFERENCE_K;
@@ -46,7 +47,7 @@ fn colour(place: usize) -> RGBColor {
 ///
 /// # Errors
 /// [`crate::error::Error::Internal`] if the drawing fails.
-pub fn draw_lines(comparison: &Comparison) -> Result<String> {
+pub fn draw_lines(comparison: &Comparison, words: &Words) -> Result<String> {
     draw(HEIGHT_PT, |area| draw_on(area, comparison))
 }
 

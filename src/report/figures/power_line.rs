@@ -9,6 +9,7 @@ use super::style::{
     padded, pt, size, stroke, strong, text,
 };
 use crate::error::Result;
+use crate::language::Words;
 use crate::procedure::Assessment;
 use crate::procedure::assess::Rating;
 use crate::procedure::intervals::Interval;
@@ -29,7 +30,7 @@ const ROOM_K: f64 = 15.0;
 ///
 /// # Errors
 /// [`crate::error::Error::Internal`] if the drawing fails.
-pub fn draw_power_line(assessment: &Assessment) -> Result<String> {
+pub fn draw_power_line(assessment: &Assessment, words: &Words) -> Result<String> {
     draw(HEIGHT_PT, |area| draw_on(area, assessment))
 }
 

@@ -9,6 +9,7 @@ use super::style::{
     stroke, text,
 };
 use crate::error::Result;
+use crate::language::Words;
 use crate::procedure::Assessment;
 use crate::procedure::uncertainty::RatingUncertainty;
 use crate::units::{clock_from_hours, fixed, local_hours, zoned};
@@ -32,7 +33,11 @@ struct Residual {
 ///
 /// # Errors
 /// [`crate::error::Error::Internal`] if the drawing fails.
-pub fn draw_residuals(assessment: &Assessment, sure: &RatingUncertainty) -> Result<String> {
+pub fn draw_residuals(
+    assessment: &Assessment,
+    sure: &RatingUncertainty,
+    words: &Words,
+) -> Result<String> {
     let line = &sure.of_line.line;
     let zone = &assessment.campaign.site.time_zone;
     let dates = assessment.used_dates();

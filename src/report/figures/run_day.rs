@@ -9,6 +9,7 @@ use super::style::{
     stroke, text,
 };
 use crate::error::Result;
+use crate::language::Words;
 use crate::logs::Series;
 use crate::procedure::{Assessment, Run};
 use crate::units::{clock_from_hours, fixed, zoned};
@@ -31,7 +32,7 @@ const LONGEST_STEP_S: f64 = 700.0;
 ///
 /// # Errors
 /// [`crate::error::Error::Internal`] if the drawing fails.
-pub fn draw_run(assessment: &Assessment, index: usize) -> Result<String> {
+pub fn draw_run(assessment: &Assessment, index: usize, words: &Words) -> Result<String> {
     let run = &assessment.runs[index];
     let zone = &assessment.campaign.site.time_zone;
     let hours = |time_us: i64| local_hours(time_us, run, zone);

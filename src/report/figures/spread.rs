@@ -8,6 +8,7 @@ use super::style::{
     size, stroke,
 };
 use crate::error::Result;
+use crate::language::Words;
 use crate::procedure::Assessment;
 use crate::procedure::intervals::Interval;
 use crate::procedure::limits::RATING_DIFFERENCE_K;
@@ -21,7 +22,11 @@ const HEIGHT_PT: f64 = 150.0;
 ///
 /// # Errors
 /// [`crate::error::Error::Internal`] if the drawing fails.
-pub fn draw_spread(assessment: &Assessment, sure: &RatingUncertainty) -> Result<String> {
+pub fn draw_spread(
+    assessment: &Assessment,
+    sure: &RatingUncertainty,
+    words: &Words,
+) -> Result<String> {
     draw(HEIGHT_PT, |area| {
         let (left, right) = area.split_horizontally(pt(WIDTH_PT / 2.0));
         draw_quantiles(&left, assessment, sure)?;

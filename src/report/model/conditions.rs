@@ -2,6 +2,7 @@
 
 use serde::Serialize;
 
+use crate::language::Words;
 use crate::procedure::Assessment;
 use crate::procedure::intervals::Interval;
 use crate::procedure::limits::{Allowed, LOAD_TOLERANCE, Limit};
@@ -66,7 +67,7 @@ const BRIEF: [(&str, &[&str]); 7] = [
 ];
 
 /// The conditions in brief, as the used intervals saw them.
-pub fn brief(assessment: &Assessment) -> Vec<BriefRow> {
+pub fn brief(assessment: &Assessment, words: &Words) -> Vec<BriefRow> {
     BRIEF
         .iter()
         .map(|(what, keys)| brief_row(assessment, what, keys))
@@ -122,7 +123,7 @@ fn count_or_dash(count: usize, is_observed: bool) -> String {
 }
 
 /// Puts section 2 into words.
-pub fn conditions(assessment: &Assessment) -> Conditions {
+pub fn conditions(assessment: &Assessment, words: &Words) -> Conditions {
     let procedure = &assessment.campaign.procedure;
     let mut rows: Vec<ConditionRow> = assessment
         .limits

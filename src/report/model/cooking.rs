@@ -4,6 +4,7 @@ use serde::Serialize;
 
 use super::headline::spoken_journey;
 use super::year::{YearPart, year_part};
+use crate::language::Words;
 use crate::notice::Notice;
 use crate::procedure::Assessment;
 use crate::procedure::cooking::{Cooking, FoodHeating, TARGET_C, TimeRange, WaterHeating};
@@ -48,7 +49,7 @@ pub struct FoodRow {
 }
 
 /// Puts section 6 into words.
-pub fn cooking(assessment: &Assessment) -> CookingPart {
+pub fn cooking(assessment: &Assessment, words: &Words) -> CookingPart {
     let danger = assessment.danger_zone.clone();
     let warning = danger.map_or_else(String::new, |found| {
         format!("{}.", sentence_case(&Notice::DangerZone(found).to_string()))

@@ -2,6 +2,8 @@
 
 use serde::Serialize;
 
+use crate::language::Words;
+
 use super::report::{Figure, Row};
 use crate::procedure::intervals::Interval;
 use crate::procedure::{Assessment, Run};
@@ -34,7 +36,7 @@ pub struct IntervalRow {
 }
 
 /// Puts section 3 into words.
-pub fn run_parts(assessment: &Assessment) -> Vec<RunPart> {
+pub fn run_parts(assessment: &Assessment, words: &Words) -> Vec<RunPart> {
     let runs = assessment.runs.iter().enumerate();
     runs.map(|(index, run)| run_part(assessment, index, run))
         .collect()
@@ -119,7 +121,7 @@ fn run_alt(run: &Run, used: usize, from: &str, to: &str) -> String {
 }
 
 /// What the reason codes of section 4 mean, those that occur.
-pub fn reason_key(assessment: &Assessment) -> Vec<Row> {
+pub fn reason_key(assessment: &Assessment, words: &Words) -> Vec<Row> {
     let occurring = Assessment::count_reasons(assessment.intervals.iter()).into_iter();
     occurring
         .map(|(reason, _)| Row::new(reason.code(), reason.describe()))
@@ -127,7 +129,7 @@ pub fn reason_key(assessment: &Assessment) -> Vec<Row> {
 }
 
 /// Puts section 4 into words.
-pub fn interval_tables(assessment: &Assessment) -> Vec<IntervalTable> {
+pub fn interval_tables(assessment: &Assessment, words: &Words) -> Vec<IntervalTable> {
     let table = |(index, run): (usize, &Run)| IntervalTable {
         title: run_title(index, run),
         rows: assessment

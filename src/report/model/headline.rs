@@ -6,6 +6,7 @@ use super::conditions::{BriefRow, brief};
 use super::report::{Figure, IRRADIANCE_ESTIMATED};
 use super::stagnation::spoken_stagnation;
 use super::uncertainty::what_limits;
+use crate::language::Words;
 use crate::procedure::Assessment;
 use crate::procedure::assess::Rating;
 use crate::procedure::conformity::Level;
@@ -54,7 +55,7 @@ pub struct FindingText {
 }
 
 /// Puts page one into words.
-pub fn headline(assessment: &Assessment) -> Headline {
+pub fn headline(assessment: &Assessment, words: &Words) -> Headline {
     let conformity = &assessment.conformity;
     let procedure = &assessment.campaign.procedure;
     let level_text = match (conformity.level, &conformity.missing) {
@@ -97,7 +98,7 @@ pub fn headline(assessment: &Assessment) -> Headline {
         sentences: sentences(assessment),
         figure: figure(assessment),
         findings: conformity.findings.iter().map(finding).collect(),
-        conditions: brief(assessment),
+        conditions: brief(assessment, words),
         caution: "Hot surfaces and steam burn, the focus can blind and start fires, and this rating says nothing about food safety. Read the cautions in section 7 before you cook. Local codes and licensed practice come first.".to_owned(),
     }
 }

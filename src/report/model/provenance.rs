@@ -10,6 +10,7 @@ use crate::hash::sha256_hex;
 use crate::logs::account::{Account, alike};
 use crate::procedure::Assessment;
 use crate::procedure::local_sky::USUAL_TURBIDITY;
+use crate::report::Edition;
 use crate::units::short;
 
 /// Digits of the number given to a report that has none.
@@ -66,13 +67,13 @@ pub fn made_with(issued: Timestamp, practice: &str) -> Vec<Row> {
 }
 
 /// Puts section 8 into words.
-pub fn provenance(assessment: &Assessment, issued: Timestamp) -> ProvenancePart {
+pub fn provenance(assessment: &Assessment, edition: &Edition) -> ProvenancePart {
     let campaign = &assessment.campaign;
     ProvenancePart {
         deviations: deviations(assessment),
         notices: assessment.notices.iter().map(ToString::to_string).collect(),
         tester_notes: campaign.notes.clone().unwrap_or_default(),
-        rows: made_with(issued, &format!("ASAE {}", campaign.procedure))
+        rows: made_with(edition.issued, &format!("ASAE {}", campaign.procedure))
             .into_iter()
             .chain(estimate_row(campaign))
             .collect(),

@@ -5,6 +5,7 @@ use serde::Serialize;
 use super::headline::equation;
 use super::report::{Figure, Row};
 use super::uncertainty::{UncertaintyPart, uncertainty};
+use crate::language::Words;
 use crate::procedure::Assessment;
 use crate::units::{counted, counted_plural, decimals_for, fixed, range};
 
@@ -27,7 +28,7 @@ pub struct LinePart {
 }
 
 /// Puts section 5 into words.
-pub fn regression(assessment: &Assessment) -> RegressionPart {
+pub fn regression(assessment: &Assessment, words: &Words) -> RegressionPart {
     RegressionPart {
         line: line_part(assessment),
         absence: "No line can be fitted: that takes at least three used intervals with irradiance, at different temperature differences.".to_owned(),

@@ -1,6 +1,5 @@
 //! The report as a whole.
 
-use jiff::Timestamp;
 use serde::Serialize;
 
 use super::conditions::{Conditions, conditions};
@@ -14,6 +13,7 @@ use super::tested::{Tested, tested};
 use crate::procedure::Assessment;
 use crate::procedure::conformity::Level;
 use crate::report::cautions::{CautionPart, cautions};
+use crate::report::{Edition, Setting};
 use crate::units::sentence_case;
 
 /// Kind of document.
@@ -49,6 +49,7 @@ pub struct Figure {
 /// The report.
 #[derive(Debug, Clone, Serialize)]
 pub struct Report {
+    pub setting: Setting,
     /// Kind of document, above the title.
     pub kind: String,
     pub title: String,
@@ -74,8 +75,9 @@ pub struct Report {
     pub provenance: ProvenancePart,
 }
 
-/// Puts a result into words; `issued` is the time of issue.
-pub fn build(assessment: &Assessment, issued: Timestamp) -> Report {
+/// Puts a result into words.
+pub fn build(assessment: &Assessment, edition: &Edition) -> Report {
+    let words = &edition.words;
     let campaign = &assessment.campaign;
     let is_indicative = assessment.conformity.level == Level::Indicative;
     let mut marks = Vec::new();
@@ -100,6 +102,7 @@ pub fn build(assessment: &Assessment, issued: Timestamp) -> Report {
         title += &format!(" ({qualities})");
     }
     Report {
+        setting: edition.setting(),
         kind,
         title,
         subtitle: super::tested::subtitle(assessment),
@@ -108,16 +111,16 @@ pub fn build(assessment: &Assessment, issued: Timestamp) -> Report {
         statement: "Results relate only to the cooker as tested. Reproduce only in full."
             .to_owned(),
         author: campaign.tester.clone().unwrap_or_default(),
-        headline: headline(assessment),
-        tested: tested(assessment, issued),
-        conditions: conditions(assessment),
-        runs: run_parts(assessment),
-        intervals: interval_tables(assessment),
-        reasons: reason_key(assessment),
-        regression: regression(assessment),
-        cooking: cooking(assessment),
-        stagnation: stagnation_part(assessment),
-        cautions: cautions(),
-        provenance: provenance(assessment, issued),
+        headline: headline(assessment, words),
+        tested: tested(assessment, edition),
+        conditions: conditions(assessment, words),
+        runs: run_parts(assessment, words),
+        intervals: interval_tables(assessment, words),
+        reasons: reason_key(assessment, words),
+        regression: regression(assessment, words),
+        cooking: cooking(assessment, words),
+        stagnation: stagnation_part(assessment, words),
+        cautions: cautions(words),
+        provenance: provenance(assessment, edition),
     }
 }

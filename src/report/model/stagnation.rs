@@ -3,6 +3,7 @@
 use serde::Serialize;
 
 use crate::campaign::model::{StagnationLight, StagnationTest};
+use crate::language::Words;
 use crate::procedure::Assessment;
 use crate::procedure::stagnation::Stagnation;
 use crate::units::{decimals_for, fixed, spoken_date};
@@ -26,7 +27,7 @@ pub struct StagnationRow {
 }
 
 /// Puts the tests into words; `None` where there are none.
-pub fn stagnation_part(assessment: &Assessment) -> Option<StagnationPart> {
+pub fn stagnation_part(assessment: &Assessment, words: &Words) -> Option<StagnationPart> {
     let tests = assessment.campaign.stagnations.iter();
     let rows: Vec<StagnationRow> = tests
         .zip(&assessment.stagnations)

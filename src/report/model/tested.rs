@@ -1,11 +1,11 @@
 //! What was tested, where, when, with what, by whom.
 
-use jiff::Timestamp;
 use serde::Serialize;
 
 use super::report::{Figure, Row};
 use crate::campaign::model::{Instrument, IrradianceEstimate, Plane, Uncertainty};
 use crate::procedure::Assessment;
+use crate::report::Edition;
 use crate::units::{counted, fixed, listed, range, short, spoken_date};
 
 /// What a report says where the campaign file says nothing.
@@ -74,7 +74,7 @@ pub fn test_dates(assessment: &Assessment) -> String {
 }
 
 /// Puts section 1 into words.
-pub fn tested(assessment: &Assessment, issued: Timestamp) -> Tested {
+pub fn tested(assessment: &Assessment, edition: &Edition) -> Tested {
     let photo = assessment
         .campaign
         .cooker
@@ -89,7 +89,7 @@ pub fn tested(assessment: &Assessment, issued: Timestamp) -> Tested {
             ),
         });
     Tested {
-        groups: groups(assessment, issued),
+        groups: groups(assessment, edition),
         instruments: instrument_rows(assessment),
         instruments_note: "Uncertainties are standard uncertainties (k = 1), as the tester states them; section 5 says what is taken where none is stated. The practice asks for the water sensor in the water, at the centre, 10 mm above the bottom, for the wind beside the cooker at its height, and for an even load over the vessels (from memory); none of these is checked here.".to_owned(),
         photo,
@@ -171,7 +171,7 @@ pub fn instrument_rows(assessment: &Assessment) -> Vec<InstrumentRow> {
     ]
 }
 
-fn groups(assessment: &Assessment, issued: Timestamp) -> Vec<Group> {
+fn groups(assessment: &Assessment, edition: &Edition) -> Vec<Group> {
     let group = |name: &str, rows: Vec<Row>| Group {
         name: name.to_owned(),
         rows,
@@ -180,7 +180,7 @@ fn groups(assessment: &Assessment, issued: Timestamp) -> Vec<Group> {
         group("Cooker", cooker_rows(assessment)),
         group("Load", load_rows(assessment)),
         group("Site", site_rows(assessment)),
-        group("Test", test_rows(assessment, issued)),
+        group("Test", test_rows(assessment, edition)),
     ]
 }
 
@@ -271,7 +271,7 @@ fn site_rows(assessment: &Assessment) -> Vec<Row> {
     ]
 }
 
-fn test_rows(assessment: &Assessment, issued: Timestamp) -> Vec<Row> {
+fn test_rows(assessment: &Assessment, edition: &Edition) -> Vec<Row> {
     let campaign = &assessment.campaign;
     let stated = |value: &Option<String>| value.clone().unwrap_or_else(|| NOT_STATED.to_owned());
     let zone = campaign.site.time_zone.clone();
@@ -296,7 +296,7 @@ fn test_rows(assessment: &Assessment, issued: Timestamp) -> Vec<Row> {
         Row::new("for", stated(&campaign.client)),
         Row::new(
             "report issued",
-            spoken_date(issued.to_zoned_datetime(zone).date()),
+            spoken_date(edition.issued.to_zoned_datetime(zone).date()),
         ),
     ]
 }

@@ -1,6 +1,5 @@
 //! The field sheet: one page for a pencil.
 
-use jiff::Timestamp;
 use serde::Serialize;
 
 use super::words::{
@@ -15,17 +14,11 @@ use crate::report::document::{self, FIELD_SHEET};
 use crate::report::files::Output;
 use crate::report::model::report::Row;
 use crate::report::outputs::refuse_missing_characters;
+use crate::report::{Edition, Setting};
 use crate::units::{local_clock, range};
 
 /// Beaufort numbers that the sheet explains: beyond them nobody tests.
 const FORCES: usize = 5;
-
-/// Paper of the field sheet.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, clap::ValueEnum)]
-pub enum Paper {
-    A4,
-    Letter,
-}
 
 /// The sheet.
 #[derive(Debug, Clone, Serialize)]
@@ -33,7 +26,7 @@ pub struct FieldSheet {
     title: String,
     subtitle: String,
     mark: String,
-    paper: &'static str,
+    setting: Setting,
     facts: Vec<Row>,
     missing: String,
     checks: Vec<String>,
@@ -60,20 +53,20 @@ struct SheetRow {
 /// # Errors
 /// [`crate::error::Error::Campaign`] for a character that the fonts lack,
 /// [`crate::error::Error::Internal`] if it cannot be set.
-pub fn field_sheet(plan: &Plan, paper: Paper, issued: Timestamp) -> Result<Option<Output>> {
+pub fn field_sheet(plan: &Plan, edition: &Edition) -> Result<Option<Output>> {
     if plan.times_us.is_empty() {
         return Ok(None);
     }
-    let sheet = build(plan, paper);
+    let sheet = build(plan, edition);
     refuse_missing_characters(&[&plan.campaign], &sheet)?;
     Ok(Some(Output {
         name: format!("{}.{}.field-sheet.pdf", plan.campaign.name, plan.date),
-        bytes: document::typeset(FIELD_SHEET, &sheet, Vec::new(), issued)?,
+        bytes: document::typeset(FIELD_SHEET, &sheet, Vec::new(), edition.issued)?,
     }))
 }
 
 /// Puts the sheet into words.
-pub fn build(plan: &Plan, paper: Paper) -> FieldSheet {
+pub fn build(plan: &Plan, edition: &Edition) -> FieldSheet {
     let campaign = &plan.campaign;
     let unit = |unit: Option<Unit>| unit.map_or("°C", Unit::symbol);
     let units = &campaign.rules.units;
@@ -104,10 +97,7 @@ pub fn build(plan: &Plan, paper: Paper) -> FieldSheet {
         } else {
             String::new()
         },
-        paper: match paper {
-            Paper::A4 => "a4",
-            Paper::Letter => "us-letter",
-        },
+        setting: edition.setting(),
         facts,
         missing: missing(plan),
         checks: CHECKS

@@ -1,0 +1,59 @@
+//! The report's table: language, paper, units, and who answers for it.
+
+use super::check::words;
+use super::locate::Checker;
+use super::model::{Paper, ReportWishes, UnitSystem};
+use super::schema::ReportTable;
+use crate::language::{LANGUAGES, Language};
+
+/// Longest text of a key, characters.
+const LONGEST_TEXT: usize = 400;
+
+/// The report's wishes; what is left out is English, A4 and the SI alone.
+pub fn check_report(checker: &mut Checker<'_>, written: ReportTable) -> ReportWishes {
+    for (key, text) in [
+        ("report.laboratory", &written.laboratory),
+        ("report.client_contact", &written.client_contact),
+        ("report.authorised_by", &written.authorised_by),
+        ("report.sampling", &written.sampling),
+        ("report.external_results", &written.external_results),
+    ] {
+        if let Some(text) = text {
+            checker.text(key, text, LONGEST_TEXT);
+        }
+    }
+    let languages = LANGUAGES.map(|language| (language.code, language));
+    let papers = Paper::ALL.map(|paper| (paper.word(), paper));
+    let systems = UnitSystem::ALL.map(|system| (system.word(), system));
+    ReportWishes {
+        language: choose(checker, "report.language", written.language, languages)
+            .unwrap_or(Language::ENGLISH),
+        paper: choose(checker, "report.paper", written.paper, papers).unwrap_or(Paper::A4),
+        units: choose(checker, "report.units", written.units, systems).unwrap_or(UnitSystem::Si),
+        laboratory: written.laboratory,
+        client_contact: written.client_contact,
+        authorised_by: written.authorised_by,
+        sampling: written.sampling,
+        external_results: written.external_results,
+    }
+}
+
+/// What a word of the campaign file stands for.
+fn choose<T, const N: usize>(
+    checker: &mut Checker<'_>,
+    key: &str,
+    written: Option<String>,
+    known: [(&str, T); N],
+) -> Option<T> {
+    let found = written?;
+    let all = known.each_ref().map(|(word, _)| *word);
+    let choice = known.into_iter().find(|(word, _)| *word == found);
+    if choice.is_none() {
+        checker.problem(
+            key,
+            format!("found \"{found}\", expected one of {}", words(all)),
+            "write one of them, or delete the key",
+        );
+    }
+    choice.map(|(_, meant)| meant)
+}

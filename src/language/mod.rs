@@ -1,0 +1,17 @@
+//! Everything said to people, in any of the report's languages.
+//!
+//! A [`Message`] is data: the name of a message and what goes into it. [`Words`] puts it
+//! into a language by the message files in `templates/languages` (Fluent). To print a
+//! message is to say it in English.
+
+mod message;
+mod paired;
+mod phrase;
+mod words;
+
+pub use message::Message;
+pub use phrase::{
+    Phrase, celsius, clock, date, duration, fixed, joined, kilograms, listed, probability, range,
+    short, spread_clock,
+};
+pub use words::{LANGUAGES, Language, Words};

@@ -1,0 +1,191 @@
+//! A language, and what is said in it.
+
+use std::collections::BTreeMap;
+use std::sync::LazyLock;
+
+use fluent_bundle::concurrent::FluentBundle;
+use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
+use unic_langid::LanguageIdentifier;
+
+use super::message::Message;
+use super::paired::PairedUnit;
+use super::phrase::Phrase;
+use crate::campaign::model::UnitSystem;
+use crate::message;
+use crate::units;
+
+/// A language of the report.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Language {
+    /// BCP 47, as `--language` and the campaign file take it.
+    pub code: &'static str,
+    /// What its speakers call it.
+    pub name: &'static str,
+    /// Its message file.
+    messages: &'static str,
+}
+
+/// Every language, English first. To add one: its message file, and a row here.
+pub const LANGUAGES: [Language; 1] = [Language {
+    code: "en",
+    name: "English",
+    messages: include_str!("../../templates/languages/en.ftl"),
+}];
+
+impl Language {
+    /// The language in which everything is written first.
+    pub const ENGLISH: Language = LANGUAGES[0];
+
+    /// The language of a code; `None`: there is no message file for it.
+    pub fn of_code(code: &str) -> Option<Language> {
+        LANGUAGES.into_iter().find(|language| language.code == code)
+    }
+}
+
+/// A language with its messages, and the units that it says.
+pub struct Words {
+    pub language: Language,
+    pub units: UnitSystem,
+    bundle: FluentBundle<FluentResource>,
+    decimal_mark: String,
+}
+
+static ENGLISH: LazyLock<Words> = LazyLock::new(|| Words::new(Language::ENGLISH, UnitSystem::Si));
+
+impl Words {
+    /// Reads a language's message file.
+    ///
+    /// # Panics
+    /// If the message file is not Fluent, or a message stands in it twice; `tests/languages`
+    /// holds every file against that.
+    pub fn new(language: Language, units: UnitSystem) -> Self {
+        let of_code: LanguageIdentifier = language.code.parse().expect("a code is BCP 47");
+        let mut bundle = FluentBundle::new_concurrent(vec![of_code]);
+        // Marks for mixed directions would be characters that the fonts lack.
+        bundle.set_use_isolating(false);
+        let messages = FluentResource::try_new(language.messages.to_owned());
+        let messages = messages.map_err(|(_, faults)| faults);
+        bundle
+            .add_resource(messages.expect("a message file is Fluent"))
+            .expect("a message stands once in its file");
+        let mut words = Words {
+            language,
+            units,
+            bundle,
+            decimal_mark: String::new(),
+        };
+        words.decimal_mark = words.say(message!("decimal-mark"));
+        words
+    }
+
+    /// English, read once.
+    pub fn english() -> &'static Words {
+        &ENGLISH
+    }
+
+    /// Says something in this language.
+    ///
+    /// # Panics
+    /// If a message is not in the message file, or lacks something that goes into it;
+    /// `tests/languages` holds every file against that.
+    pub fn say(&self, phrase: impl Into<Phrase>) -> String {
+        match phrase.into() {
+            Phrase::Text(text) => text,
+            Phrase::Count(count) => count.to_string(),
+            Phrase::Fixed(value, decimals) => self.number(units::fixed(value, decimals)),
+            Phrase::Short(value) => self.number(units::short(value)),
+            Phrase::Range(from, to, decimals) => self.number(units::range(from, to, decimals)),
+            Phrase::Quantity(number, unit) => self.quantity(*number, unit),
+            Phrase::Probability(p) if p < units::LEAST_PROBABILITY => self.say(message!(
+                "under",
+                number = Phrase::Short(units::LEAST_PROBABILITY)
+            )),
+            Phrase::Probability(p) => self.number(units::probability(p)),
+            Phrase::Clock(hours) => units::clock_from_hours(hours),
+            Phrase::Duration(seconds) => units::spoken_duration(seconds),
+            Phrase::Date(date) => self.say(
+                message!(
+                    "date",
+                    day = date.day().to_string(),
+                    year = date.year().to_string()
+                )
+                .with("month", Message::new(format!("month-{}", date.month()))),
+            ),
+            Phrase::Message(message) => self.say_message(&message),
+            Phrase::Listed(phrases) => self.list(phrases),
+            Phrase::Joined(phrases, between) => {
+                let said: Vec<String> =
+                    phrases.into_iter().map(|phrase| self.say(phrase)).collect();
+                said.join(between)
+            }
+        }
+    }
+
+    fn number(&self, text: String) -> String {
+        text.replace('.', &self.decimal_mark)
+    }
+
+    /// A number with its unit, and beside it what that is in the units of the US.
+    fn quantity(&self, number: Phrase, unit: PairedUnit) -> String {
+        let beside = (self.units == UnitSystem::Us).then(|| {
+            let in_us = unit.in_us(&number);
+            format!(" ({} {})", self.say(in_us), unit.us_symbol())
+        });
+        let said = self.say(number);
+        format!("{said} {}{}", unit.symbol(), beside.unwrap_or_default())
+    }
+
+    fn list(&self, mut phrases: Vec<Phrase>) -> String {
+        match phrases.pop() {
+            None => String::new(),
+            Some(only) if phrases.is_empty() => self.say(only),
+            Some(last) => self.say(message!(
+                "list",
+                first = Phrase::Joined(phrases, ", "),
+                last = last
+            )),
+        }
+    }
+
+    fn say_message(&self, message: &Message) -> String {
+        let name = &message.name;
+        let pattern = self
+            .bundle
+            .get_message(name)
+            .and_then(|found| found.value())
+            .unwrap_or_else(|| panic!("{}.ftl has no message \"{name}\"", self.language.code));
+        let mut arguments = FluentArgs::new();
+        for (argument, phrase) in &message.arguments {
+            let value = match phrase {
+                Phrase::Count(count) => FluentValue::from(*count),
+                other => FluentValue::from(self.say(other)),
+            };
+            arguments.set(*argument, value);
+        }
+        let mut faults = Vec::new();
+        let said = self
+            .bundle
+            .format_pattern(pattern, Some(&arguments), &mut faults);
+        assert!(faults.is_empty(), "message \"{name}\": {faults:?}");
+        said.into_owned()
+    }
+
+    /// Every message whose name begins with a prefix, by the rest of its name: words of a
+    /// template, into which nothing goes.
+    pub fn beginning_with(&self, prefix: &str) -> BTreeMap<String, String> {
+        let names = message_names(self.language.messages);
+        names
+            .filter_map(|name| Some((name.strip_prefix(prefix)?.to_owned(), name)))
+            .map(|(rest, name)| (rest, self.say(Message::new(name.to_owned()))))
+            .collect()
+    }
+}
+
+/// The names of the messages of a file, in its order: each begins a line.
+fn message_names(messages: &str) -> impl Iterator<Item = &str> {
+    messages.lines().filter_map(|line| {
+        let (name, _) = line.split_once('=')?;
+        line.starts_with(|first: char| first.is_ascii_lowercase())
+            .then(|| name.trim())
+    })
+}

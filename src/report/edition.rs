@@ -1,0 +1,83 @@
+//! How a report is made: when, in which language and units, on which paper.
+
+use std::collections::BTreeMap;
+
+use jiff::Timestamp;
+use serde::Serialize;
+
+use crate::campaign::model::{Paper, ReportWishes, UnitSystem};
+use crate::language::{Language, Words};
+
+/// A form in which results can be had; JSON and CSV there always are.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, clap::ValueEnum)]
+pub enum Format {
+    /// The report, as PDF
+    Pdf,
+}
+
+/// What is chosen about a report, apart from what it says.
+pub struct Edition {
+    /// Time of issue.
+    pub issued: Timestamp,
+    pub words: Words,
+    pub paper: Paper,
+    pub formats: Vec<Format>,
+    /// The PDF carries its evidence inside.
+    pub has_attachments: bool,
+}
+
+/// What a template needs to know of an edition.
+#[derive(Debug, Clone, Serialize)]
+pub struct Setting {
+    /// Code of the language, for hyphenation and screen readers.
+    pub language: &'static str,
+    pub paper: &'static str,
+    /// The template's own words: messages that begin with `page-`, by the rest of their name.
+    pub words: BTreeMap<String, String>,
+}
+
+/// Prefix of messages that are a template's own words.
+const OF_TEMPLATES: &str = "page-";
+
+impl Edition {
+    /// In English, on A4, in the units of the SI, as PDF with attachments.
+    pub fn plain(issued: Timestamp) -> Self {
+        Edition {
+            issued,
+            words: Words::new(Language::ENGLISH, UnitSystem::Si),
+            paper: Paper::A4,
+            formats: vec![Format::Pdf],
+            has_attachments: true,
+        }
+    }
+
+    /// As a campaign wishes it.
+    pub fn wished(wishes: &ReportWishes, issued: Timestamp) -> Self {
+        Edition {
+            words: Words::new(wishes.language, wishes.units),
+            paper: wishes.paper,
+            ..Edition::plain(issued)
+        }
+    }
+
+    /// The same in another language; `None`: in the same.
+    #[must_use]
+    pub fn in_language(self, language: Option<Language>) -> Self {
+        match language {
+            Some(language) => Edition {
+                words: Words::new(language, self.words.units),
+                ..self
+            },
+            None => self,
+        }
+    }
+
+    /// What the templates need to know of it.
+    pub fn setting(&self) -> Setting {
+        Setting {
+            language: self.words.language.code,
+            paper: self.paper.word(),
+            words: self.words.beginning_with(OF_TEMPLATES),
+        }
+    }
+}

@@ -1,0 +1,25 @@
+# English: the language in which everything is written first.
+#
+# One message a line: its name, then what is said. { $name } is put in by the program; the
+# order may change, all of them have to stay. A count chooses between singular and plural:
+#     { $days -> [one] 1 day *[other] { $days } days }
+# (https: see the Fluent syntax guide.)
+
+## Numbers, dates, lists
+
+decimal-mark = .
+under = under { $number }
+list = { $first } and { $last }
+date = { $day } { $month } { $year }
+month-1 = January
+month-2 = February
+month-3 = March
+month-4 = April
+month-5 = May
+month-6 = June
+month-7 = July
+month-8 = August
+month-9 = September
+month-10 = October
+month-11 = November
+month-12 = December
