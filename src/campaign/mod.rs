@@ -17,6 +17,7 @@ pub mod find;
 pub mod locate;
 pub mod model;
 pub mod moment;
+mod photo;
 pub mod schema;
 pub mod template;
 
