@@ -21,6 +21,7 @@ use crate::campaign::find::CAMPAIGN_FILE;
 use crate::campaign::model::{CookerType, IrradianceEstimate, RunPlan, Site};
 use crate::error::{Error, Problem, Problems, Result};
 use crate::hash::sha256_hex;
+use crate::language::Phrase;
 use crate::logs::account::Account;
 use crate::logs::quantity::Quantity;
 use crate::logs::{Log, Readings};
@@ -209,7 +210,7 @@ pub fn assess(campaign: Campaign, logs: Vec<Log>) -> Result<Assessment> {
 fn is_expected(campaign: &Campaign, notice: &Notice) -> bool {
     let way = campaign.instruments.irradiance_estimate;
     way == Some(IrradianceEstimate::ClearSky)
-        && matches!(notice, Notice::ColumnNotFound { quantity, .. } if *quantity == Quantity::Irradiance.name())
+        && matches!(notice, Notice::ColumnNotFound { quantity, .. } if *quantity == Quantity::Irradiance)
 }
 
 /// Adds what is not there yet: a log of several runs says everything once.
@@ -439,9 +440,11 @@ fn fit_used(intervals: &[Interval]) -> Option<Line> {
 /// That instruments are assumed, where some are.
 fn assumed_notice(uncertainty: &RatingUncertainty) -> Option<Notice> {
     let assumed = uncertainty.assumed();
-    (!assumed.is_empty()).then_some(Notice::InstrumentsAssumed {
-        instruments: assumed,
-    })
+    let instruments = assumed.into_iter();
+    let instruments: Vec<(Phrase, Phrase)> = instruments
+        .map(|(quantity, class)| (quantity.into(), class.into()))
+        .collect();
+    (!instruments.is_empty()).then_some(Notice::InstrumentsAssumed { instruments })
 }
 
 /// Share of sunlight that a metallised film sends on when new.
