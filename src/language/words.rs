@@ -29,7 +29,10 @@ pub struct Language {
 pub const LANGUAGES: [Language; 1] = [Language {
     code: "en",
     name: "English",
-    messages: include_str!("../../templates/languages/en.ftl"),
+    messages: concat!(
+        include_str!("../../templates/languages/en.ftl"),
+        include_str!("../../templates/languages/en/rating.ftl"),
+    ),
 }];
 
 impl Language {

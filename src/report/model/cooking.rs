@@ -58,7 +58,7 @@ pub fn cooking(assessment: &Assessment, words: &Words) -> CookingPart {
         Some(cooking) => CookingPart {
             warning,
             year: year_part(assessment, cooking),
-            ..describe(cooking)
+            ..describe(cooking, words)
         },
         None => CookingPart {
             warning,
@@ -68,7 +68,7 @@ pub fn cooking(assessment: &Assessment, words: &Words) -> CookingPart {
     }
 }
 
-fn describe(cooking: &Cooking) -> CookingPart {
+fn describe(cooking: &Cooking, words: &Words) -> CookingPart {
     let row = |heating: &WaterHeating| HeatingRow {
         load: if heating.water_kg == cooking.tested_kg {
             format!("{} kg, as tested", fixed(heating.water_kg, 2))
@@ -96,7 +96,7 @@ fn describe(cooking: &Cooking) -> CookingPart {
     };
     let foods = cooking.foods.iter();
     CookingPart {
-        journey: spoken_journey(cooking),
+        journey: words.say(spoken_journey(cooking)),
         rows: cooking.heatings.iter().map(row).collect(),
         ends: ends(cooking),
         foods_title: format!(

@@ -133,7 +133,7 @@ fn deviations(assessment: &Assessment) -> Vec<String> {
             row.key,
             short(row.value),
             row.unit,
-            row.what
+            row.what()
         ));
     }
     for run in &assessment.runs {
