@@ -7,11 +7,11 @@ use unicode_width::UnicodeWidthStr;
 
 use crate::error::Result;
 use crate::logs::account::alike;
+use crate::message;
 use crate::procedure::conformity::Level;
 use crate::procedure::run::clock_ahead_of_sun_h;
 use crate::procedure::screen::Reason;
 use crate::procedure::{Assessment, Run};
-use crate::report::model::report::IRRADIANCE_ESTIMATED;
 use crate::report::model::uncertainty::{outlook, with_uncertainty};
 use crate::units::{clock_from_hours, local_clock, spoken_date, zoned};
 
@@ -215,7 +215,7 @@ fn verdict(assessment: &Assessment) -> String {
     format!(
         "\n{level}{}. {rating}{missing}.\n{}",
         if assessment.estimates_irradiance() {
-            format!(", {IRRADIANCE_ESTIMATED}")
+            format!(", {}", message!("irradiance-estimated"))
         } else {
             String::new()
         },

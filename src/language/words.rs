@@ -34,6 +34,7 @@ pub const LANGUAGES: [Language; 1] = [Language {
         include_str!("../../templates/languages/en/cautions.ftl"),
         include_str!("../../templates/languages/en/cooking.ftl"),
         include_str!("../../templates/languages/en/notices.ftl"),
+        include_str!("../../templates/languages/en/rating.ftl"),
     ),
 }];
 

@@ -190,7 +190,7 @@ fn intervals_and_days_without_irradiance_do_not_count_as_enough() {
     assert!(few_days.contains("on 1 day,"), "{few_days}");
     let missing = assessment.conformity.missing.clone().unwrap();
     let expected = format!("{} more intervals and 2 more days", 30 - on_line);
-    assert_eq!(missing, expected);
+    assert_eq!(missing.to_string(), expected);
 }
 
 #[test]

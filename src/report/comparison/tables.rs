@@ -54,7 +54,7 @@ pub fn rating_table(comparison: &Comparison, names: &[String]) -> FigureTable {
             line.r_squared.map_or("–".to_owned(), |r| fixed(r, 2)),
             line.points.to_string(),
             one.used_dates().len().to_string(),
-            one.conformity.level.describe().to_lowercase(),
+            one.conformity.level.describe().to_string().to_lowercase(),
         ])
     };
     FigureTable {
@@ -216,7 +216,7 @@ fn campaign_rows(one: &Assessment) -> Vec<Row> {
         .conformity
         .findings
         .iter()
-        .map(|finding| sentence_case(&finding.text))
+        .map(|finding| sentence_case(&finding.text.to_string()))
         .collect();
     rows.push(Row::new(
         "conformity",

@@ -138,7 +138,7 @@ fn deviations(assessment: &Assessment) -> Vec<String> {
             row.key,
             short(row.value),
             row.unit,
-            row.what
+            row.what()
         ));
     }
     for run in &assessment.runs {
