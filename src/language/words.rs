@@ -29,7 +29,12 @@ pub struct Language {
 pub const LANGUAGES: [Language; 1] = [Language {
     code: "en",
     name: "English",
-    messages: include_str!("../../templates/languages/en.ftl"),
+    messages: concat!(
+        include_str!("../../templates/languages/en.ftl"),
+        include_str!("../../templates/languages/en/figures.ftl"),
+        include_str!("../../templates/languages/en/comparison.ftl"),
+        include_str!("../../templates/languages/en/plan.ftl"),
+    ),
 }];
 
 impl Language {
