@@ -2,8 +2,9 @@
 
 use std::path::Path;
 
-use simmerline::comparison::pair::{Method, Pair};
+use simmerline::comparison::pair::{Method, Pair, Part};
 use simmerline::comparison::{Comparison, compare};
+use simmerline::language::Words;
 use simmerline::procedure::Assessment;
 
 fn rated(name: &str) -> Assessment {
@@ -16,8 +17,9 @@ fn of(names: &[&str], baseline: Option<usize>) -> Comparison {
     compare(campaigns, baseline, true).unwrap()
 }
 
-fn part<'p>(pair: &'p Pair, name: &str) -> &'p simmerline::comparison::pair::Part {
-    pair.parts.iter().find(|part| part.name == name).unwrap()
+fn part<'p>(pair: &'p Pair, name: &str) -> &'p Part {
+    let is_named = |part: &&Part| Words::english().say(part.name()) == name;
+    pair.parts.iter().find(is_named).unwrap()
 }
 
 #[test]
@@ -138,10 +140,18 @@ fn more_intervals_are_asked_for_only_where_they_would_help() {
 
 #[test]
 fn no_cause_is_named_where_no_difference_is_shown() {
-    use simmerline::report::comparison::differences::shape_words;
+    use simmerline::report::comparison::differences::shape_message;
     let all = of(&["box", "box-autumn"], None);
     assert!(!all.pairs[0].is_shown());
-    assert!(shape_words(&all.pairs[0]).starts_with("As no difference"));
+    assert!(
+        shape_message(&all.pairs[0])
+            .to_string()
+            .starts_with("As no difference")
+    );
     let pair = of(&["open-dish", "open-dish-skirt"], None);
-    assert!(shape_words(&pair.pairs[0]).contains("better insulation"));
+    assert!(
+        shape_message(&pair.pairs[0])
+            .to_string()
+            .contains("better insulation")
+    );
 }

@@ -5,6 +5,7 @@ use super::report::time_of_issue;
 use super::terminal::{Align, print, print_note, table};
 use crate::comparison::{Comparison, compare, gather};
 use crate::error::Result;
+use crate::language::Words;
 use crate::report::Edition;
 use crate::report::comparison::differences::verdict;
 use crate::report::comparison::outputs::{NAME, outputs};
@@ -65,7 +66,7 @@ fn describe(comparison: &Comparison) -> String {
             *name += " (invented)";
         }
     }
-    let rows: Vec<[String; 9]> = rating_table(comparison, &names)
+    let rows: Vec<[String; 9]> = rating_table(comparison, &names, Words::english())
         .rows
         .into_iter()
         .filter_map(|row| row.try_into().ok())
@@ -73,7 +74,7 @@ fn describe(comparison: &Comparison) -> String {
     let mut text = table(HEADER, &rows);
     text.push('\n');
     for pair in &comparison.pairs {
-        text += &verdict(comparison, pair, &names);
+        text += &Words::english().say(verdict(comparison, pair, &names));
         text.push('\n');
     }
     text

@@ -3,6 +3,7 @@
 use super::gather::{departures, refuse_incomparable, refuse_mixed};
 use super::pair::{Pair, weigh};
 use crate::error::Result;
+use crate::language::Message;
 use crate::procedure::Assessment;
 use crate::procedure::conformity::Level;
 use crate::procedure::cooking::{START_C, TARGET_C, TimeRange, heating_time};
@@ -19,7 +20,7 @@ pub struct Comparison {
     /// The campaign that all others are held against; `None`: each against each.
     pub baseline: Option<usize>,
     /// How each departs from the practice and limits of the first; empty where none does.
-    pub departures: Vec<Vec<String>>,
+    pub departures: Vec<Vec<Message>>,
     pub pairs: Vec<Pair>,
     /// Air and target of all heating times, °C.
     pub ambient_c: f64,

@@ -4,6 +4,8 @@ use std::path::PathBuf;
 
 use crate::campaign::find::{campaign_name, find_each, real_path, refuse_same_names};
 use crate::error::{Error, Problem, Problems, Result};
+use crate::language::{Message, Words, joined, short};
+use crate::message;
 use crate::procedure::uncertainty::sources::CommonError;
 use crate::procedure::{Assessment, Run};
 use crate::units::counted;
@@ -139,14 +141,15 @@ fn common_run<'a>(one: &'a Assessment, other: &Assessment) -> Option<&'a Run> {
 
 /// How the practice or the limits of each campaign differ from those of the first, in
 /// words; empty where they do not.
-pub fn departures(campaigns: &[Assessment]) -> Vec<Vec<String>> {
+pub fn departures(campaigns: &[Assessment]) -> Vec<Vec<Message>> {
     let first = &campaigns[0];
     let of = |one: &Assessment| {
         let mut departures = Vec::new();
         if one.campaign.procedure != first.campaign.procedure {
-            departures.push(format!(
-                "procedure {} where the first has {}",
-                one.campaign.procedure, first.campaign.procedure
+            departures.push(message!(
+                "departure-procedure",
+                here = &one.campaign.procedure,
+                there = &first.campaign.procedure
             ));
         }
         let all = one.limits.rows.iter().chain(&first.limits.rows);
@@ -158,12 +161,14 @@ pub fn departures(campaigns: &[Assessment]) -> Vec<Vec<String>> {
         keys.dedup();
         for key in keys {
             let (here, there) = (one.limits.get(key), first.limits.get(key));
-            let spoken = |value: Option<f64>| value.map_or("none".to_owned(), crate::units::short);
+            let spoken =
+                |value: Option<f64>| value.map_or_else(|| message!("departure-none").into(), short);
             if here != there {
-                departures.push(format!(
-                    "{key} {} where the first has {}",
-                    spoken(here),
-                    spoken(there)
+                departures.push(message!(
+                    "departure-limit",
+                    limit = key,
+                    here = spoken(here),
+                    there = spoken(there)
                 ));
             }
         }
@@ -176,14 +181,14 @@ pub fn departures(campaigns: &[Assessment]) -> Vec<Vec<String>> {
 ///
 /// # Errors
 /// [`Error::Usage`] with each that departs from the first.
-pub fn refuse_mixed(campaigns: &[Assessment], departures: &[Vec<String>]) -> Result<()> {
+pub fn refuse_mixed(campaigns: &[Assessment], departures: &[Vec<Message>]) -> Result<()> {
     let mut problems = Problems::default();
     for (one, departures) in campaigns.iter().zip(departures) {
         if !departures.is_empty() {
             let what = format!(
                 "differs from {} in what it was tested by: {}",
                 campaigns[0].campaign.name,
-                departures.join("; ")
+                Words::english().say(joined(departures, "; "))
             );
             let hint = "rate both by the same limits, or compare them all the same with --allow-mixed, which the report then says";
             problems.push(Problem::at(&one.campaign.file, what).hint(hint));

@@ -10,5 +10,5 @@ pub mod needed;
 pub mod pair;
 pub mod shape;
 
-pub use compare::{Comparison, compare};
+pub use compare::{Comparison, HEATED_KG, compare};
 pub use pair::Pair;

@@ -4,6 +4,8 @@ use jiff::civil::Date;
 
 use super::needed::{Needed, needed};
 use super::shape::{Shape, shape};
+use crate::language::Phrase;
+use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::limits::RATING_DIFFERENCE_K;
 use crate::procedure::uncertainty::budget::{Origin, coverage_factor};
@@ -34,11 +36,22 @@ pub enum Method {
 /// What one source contributes to the uncertainty of a difference.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Part {
-    pub name: &'static str,
+    /// `None`: scatter and days.
+    pub source: Option<Source>,
     /// Standard uncertainty that it gives the difference, W.
     pub of_difference_w: f64,
     /// What it would give if the two campaigns had nothing in common, W.
     pub apart_w: f64,
+}
+
+impl Part {
+    /// What contributes, in words.
+    pub fn name(&self) -> Phrase {
+        match self.source {
+            Some(source) => source.name().into(),
+            None => message!("pair-budget-scatter").into(),
+        }
+    }
 }
 
 /// Two campaigns, the second held against the first.
@@ -128,7 +141,7 @@ pub fn weigh(campaigns: &[Assessment], first: usize, second: usize, pairs: usize
         }
     };
     let mut parts = vec![Part {
-        name: "scatter and days",
+        source: None,
         of_difference_w: statistical_w,
         apart_w: budget_one.statistical_w.hypot(budget_two.statistical_w),
     }];
@@ -198,7 +211,7 @@ fn instrument_parts(one: &Budget, two: &Budget) -> Vec<Part> {
     let mut parts: Vec<Part> = Vec::new();
     let all = effects(one, two);
     for effect in &all {
-        if parts.iter().any(|part| part.name == effect.source.name()) {
+        if parts.iter().any(|part| part.source == Some(effect.source)) {
             continue;
         }
         let (mut alike, mut apart_w) = (Vec::new(), 0.0_f64);
@@ -207,7 +220,7 @@ fn instrument_parts(one: &Budget, two: &Budget) -> Vec<Part> {
             alike.push(Effect { ..*other });
         }
         parts.push(Part {
-            name: effect.source.name(),
+            source: Some(effect.source),
             of_difference_w: common_w(&alike),
             apart_w,
         });

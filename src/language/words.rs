@@ -35,6 +35,9 @@ pub const LANGUAGES: [Language; 1] = [Language {
         include_str!("../../templates/languages/en/cooking.ftl"),
         include_str!("../../templates/languages/en/notices.ftl"),
         include_str!("../../templates/languages/en/rating.ftl"),
+        include_str!("../../templates/languages/en/figures.ftl"),
+        include_str!("../../templates/languages/en/comparison.ftl"),
+        include_str!("../../templates/languages/en/plan.ftl"),
     ),
 }];
 

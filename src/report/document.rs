@@ -1,9 +1,12 @@
 //! The report as PDF. Everything that knows Typst is in this file.
 
+use std::sync::LazyLock;
+
 use jiff::Timestamp;
 use serde::Serialize;
 use typst::foundations::{Bytes, Datetime, Smart};
-use typst::text::Font;
+use typst::layout::Abs;
+use typst::text::{Font, FontInstance, FontVariant, FontVariations};
 use typst_as_lib::TypstEngine;
 use typst_layout::PagedDocument;
 use typst_pdf::{PdfOptions, PdfStandard, PdfStandards, Timestamp as PdfTimestamp};
@@ -99,6 +102,28 @@ fn fonts() -> Vec<Font> {
         .into_iter()
         .flat_map(|data| Font::iter(Bytes::new(data)));
     own.chain(of_typst).collect()
+}
+
+/// Width of a line in the font of figures, as a share of its size. A character that the
+/// font lacks is as wide as it is high.
+pub fn width_in_figures(line: &str, is_strong: bool) -> f64 {
+    static FACES: LazyLock<Vec<FontInstance>> = LazyLock::new(|| {
+        let faces = SANS.into_iter();
+        let faces = faces.flat_map(|data| Font::iter(Bytes::new(data)));
+        let as_it_is = |face: Font| {
+            let variant = FontVariant::default();
+            face.instantiate(variant, Abs::pt(1.0), &FontVariations::default())
+        };
+        faces.map(as_it_is).collect()
+    });
+    let face = &FACES[usize::from(is_strong)];
+    let width_em = |character: char| {
+        let glyph = face.ttf().glyph_index(character)?;
+        Some(face.x_advance(glyph.0)?.get())
+    };
+    line.chars()
+        .map(|character| width_em(character).unwrap_or(1.0))
+        .sum()
 }
 
 /// Characters of the report that none of its fonts has: a PDF for the archive must

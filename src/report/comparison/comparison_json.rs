@@ -7,6 +7,7 @@ use crate::comparison::Comparison;
 use crate::comparison::pair::{Method, Pair};
 use crate::comparison::shape::Shape;
 use crate::error::{Error, Result};
+use crate::language::{Message, Words};
 use crate::procedure::Assessment;
 use crate::report::model::provenance::report_number;
 
@@ -76,7 +77,7 @@ struct PairEntry {
 
 #[derive(Debug, Serialize)]
 struct PartEntry {
-    source: &'static str,
+    source: String,
     standard_uncertainty_w: f64,
     if_nothing_were_shared_w: f64,
 }
@@ -191,7 +192,10 @@ fn campaign_entry(
         currency: cooker.currency.clone(),
         heating_2_kg_s: heating.map(|time| time.best_s),
         heating_2_kg_95_s: heating.map(|time| [Some(time.shortest_s), time.longest_s]),
-        departures: comparison.departures[place].clone(),
+        departures: comparison.departures[place]
+            .iter()
+            .map(Message::to_string)
+            .collect(),
     }
 }
 
@@ -218,7 +222,7 @@ fn pair_entry(pair: &Pair, first: String, second: String) -> PairEntry {
             .parts
             .iter()
             .map(|part| PartEntry {
-                source: part.name,
+                source: Words::english().say(part.name()),
                 standard_uncertainty_w: part.of_difference_w,
                 if_nothing_were_shared_w: part.apart_w,
             })

@@ -7,9 +7,11 @@ use crate::comparison::Comparison;
 use crate::comparison::needed::Needed;
 use crate::comparison::pair::{Method, Pair};
 use crate::comparison::shape::Shape;
+use crate::language::{Message, Phrase, Words, fixed, joined, probability, short};
+use crate::message;
 use crate::procedure::uncertainty::days::SHOWN_P;
 use crate::report::model::report::Row;
-use crate::units::{counted, decimals_for, fixed, probability, short};
+use crate::units::decimals_for;
 
 /// Pairs whose uncertainty is shown source by source.
 const SHOWN_BUDGETS: usize = 3;
@@ -42,20 +44,17 @@ pub struct PairBudget {
 }
 
 /// Puts section 1 into words.
-pub fn differences(comparison: &Comparison) -> DifferencesPart {
+pub fn differences(comparison: &Comparison, words: &Words) -> DifferencesPart {
     let pairs = &comparison.pairs;
+    let shape = |pair: &Pair| Row::new(&between(pair), words.say(shape_message(pair)));
+    let shown = pairs.iter().take(SHOWN_BUDGETS);
+    let others = pairs.len().saturating_sub(SHOWN_BUDGETS);
     DifferencesPart {
-        rows: pairs.iter().map(row).collect(),
-        shapes: pairs
-            .iter()
-            .map(|pair| Row::new(&between(pair), shape_words(pair)))
-            .collect(),
-        budgets: pairs.iter().take(SHOWN_BUDGETS).map(budget).collect(),
-        budgets_note: if pairs.len() > SHOWN_BUDGETS {
-            format!(
-                "The other {} are in the data file.",
-                pairs.len() - SHOWN_BUDGETS
-            )
+        rows: pairs.iter().map(|pair| row(pair, words)).collect(),
+        shapes: pairs.iter().map(shape).collect(),
+        budgets: shown.map(|pair| budget(pair, words)).collect(),
+        budgets_note: if others > 0 {
+            words.say(message!("pair-budget-others", count = others))
         } else {
             String::new()
         },
@@ -67,48 +66,54 @@ fn between(pair: &Pair) -> String {
     format!("{} − {}", letter(pair.second), letter(pair.first))
 }
 
-/// `6 to 30 W`, as fine as the half-width deserves.
-fn spoken_interval(pair: &Pair) -> String {
-    let (lower_w, upper_w) = pair.interval_w();
+/// `6 to 30`, as fine as the half-width deserves.
+fn spoken_interval(pair: &Pair, (lower_w, upper_w): (f64, f64)) -> Message {
     let decimals = decimals_for(pair.expanded_w());
-    format!(
-        "{} to {} W",
-        fixed(lower_w, decimals),
-        fixed(upper_w, decimals)
+    message!(
+        "comparison-span",
+        from = fixed(lower_w, decimals),
+        to = fixed(upper_w, decimals)
     )
 }
 
-fn row(pair: &Pair) -> DifferenceRow {
-    let decimals = decimals_for(pair.expanded_w());
+fn watts(number: impl Into<Phrase>) -> Phrase {
+    joined([number.into(), "W".into()], " ")
+}
+
+fn row(pair: &Pair, words: &Words) -> DifferenceRow {
+    let difference = signed(pair.difference_w, decimals_for(pair.expanded_w()));
     let method = match pair.method {
-        Method::Apart => "each by its own days".to_owned(),
-        Method::PairedByDay { days } => format!("paired by day, {}", counted(days, "day")),
+        Method::Apart => message!("difference-apart"),
+        Method::PairedByDay { days } => message!("difference-paired", days = days),
     };
+    let verdict = if pair.is_shown() {
+        message!("difference-real")
+    } else {
+        message!("difference-not-shown")
+    };
+    let cells = [
+        between(pair).into(),
+        watts(difference),
+        watts(spoken_interval(pair, pair.interval_w())),
+        probability(pair.p),
+        probability(pair.p_corrected),
+        method.into(),
+        verdict.into(),
+    ];
     DifferenceRow {
-        cells: vec![
-            between(pair),
-            format!("{} W", signed(pair.difference_w, decimals)),
-            spoken_interval(pair),
-            probability(pair.p),
-            probability(pair.p_corrected),
-            method,
-            if pair.is_shown() { "real" } else { "not shown" }.to_owned(),
-        ],
+        cells: cells.map(|cell| words.say(cell)).to_vec(),
         is_shown: pair.is_shown(),
     }
 }
 
-fn signed(value: f64, decimals: usize) -> String {
-    let text = fixed(value, decimals);
-    if value > 0.0 {
-        format!("+{text}")
-    } else {
-        text
-    }
+/// A number with its sign, whichever it is.
+fn signed(value: f64, decimals: usize) -> Phrase {
+    let sign = if value > 0.0 { "+" } else { "" };
+    joined([sign.into(), fixed(value, decimals)], "")
 }
 
 /// The sentence on a pair that a builder reads first.
-pub fn verdict(comparison: &Comparison, pair: &Pair, names: &[String]) -> String {
+pub fn verdict(comparison: &Comparison, pair: &Pair, names: &[String]) -> Phrase {
     let call = |place: usize| {
         if names.len() <= NAMED {
             format!("{} ({})", letter(place), names[place])
@@ -116,155 +121,135 @@ pub fn verdict(comparison: &Comparison, pair: &Pair, names: &[String]) -> String
             letter(place).to_string()
         }
     };
-    let decimals = decimals_for(pair.expanded_w());
     let is_more = pair.difference_w >= 0.0;
     let (lower_w, upper_w) = pair.interval_w();
-    let (lower_w, upper_w) = if is_more {
+    let interval_w = if is_more {
         (lower_w, upper_w)
     } else {
         (-upper_w, -lower_w)
     };
-    let interval = format!(
-        "{} to {} W",
-        fixed(lower_w, decimals),
-        fixed(upper_w, decimals)
-    );
-    let size = format!(
-        "{} W {}",
-        fixed(pair.difference_w.abs(), decimals),
-        if is_more { "more" } else { "less" }
-    );
-    let (second, first) = (call(pair.second), call(pair.first));
+    let size = fixed(pair.difference_w.abs(), decimals_for(pair.expanded_w()));
+    let said = |more: &'static str, less: &'static str| {
+        Message::new(if is_more { more } else { less })
+            .with("second", call(pair.second))
+            .with("first", call(pair.first))
+            .with("difference", &size)
+            .with("interval", spoken_interval(pair, interval_w))
+    };
     if pair.is_shown() {
-        // A share of a rating near zero would say nothing.
-        let sure = comparison.campaigns[pair.first].uncertainty.as_ref();
-        let budget = sure.map(|sure| &sure.budget);
-        let share = budget
-            .filter(|budget| budget.power_w > budget.expanded_w())
-            .map_or(String::new(), |budget| {
-                format!(
-                    ", {} %",
-                    fixed(pair.difference_w.abs() / budget.power_w * 100.0, 0)
-                )
-            });
-        return format!(
-            "{second} gives {size} than {first} ({interval}){share}: a real difference."
-        );
+        return match share_percent(comparison, pair) {
+            Some(share) => said("verdict-shown-more-share", "verdict-shown-less-share")
+                .with("share", fixed(share, 0))
+                .into(),
+            None => said("verdict-shown-more", "verdict-shown-less").into(),
+        };
     }
     if !pair.knows_days && pair.p_corrected < SHOWN_P {
-        return format!(
-            "{second} gave {size} than {first} ({interval}) when tested, but not on several days each, so the days alone may explain it: test both again on other days."
-        );
+        return said("verdict-one-day-more", "verdict-one-day-less").into();
     }
     if pair.is_shown_alone() {
-        return format!(
-            "{second} gives {size} than {first} ({interval}), but among {} so large a difference also comes by chance: it is not shown.",
-            counted(comparison.pairs.len(), "pair")
-        );
+        return said("verdict-by-chance-more", "verdict-by-chance-less")
+            .with("pairs", comparison.pairs.len())
+            .into();
     }
-    format!(
-        "No difference between {second} and {first} could be shown: {size}, and anything from {interval} fits the data.{}",
-        spoken_needed(pair)
-    )
+    let not_shown = said("verdict-not-shown-more", "verdict-not-shown-less");
+    joined([not_shown].into_iter().chain(needed(pair)), " ")
+}
+
+/// The difference as a part of the rating of the first, %; `None` where that is near zero,
+/// of which a part would say nothing.
+fn share_percent(comparison: &Comparison, pair: &Pair) -> Option<f64> {
+    let budget = &comparison.campaigns[pair.first]
+        .uncertainty
+        .as_ref()?
+        .budget;
+    (budget.power_w > budget.expanded_w()).then(|| pair.difference_w.abs() / budget.power_w * 100.0)
 }
 
 /// What would show a difference, where the spread of days can be told and is the
 /// campaigns' own.
-fn spoken_needed(pair: &Pair) -> String {
+fn needed(pair: &Pair) -> Option<Message> {
     if !pair.knows_days {
-        return " Test both again on other days.".to_owned();
+        return Some(message!("needed-other-days"));
     }
     if pair.method != Method::Apart {
-        return String::new();
+        return None;
     }
     let needed: &Needed = &pair.needed;
-    let sought = format!("{} W", short(needed.sought_w));
-    match needed.intervals_each {
-        Some(0) => format!(" One of {sought} would most likely have been seen."),
-        Some(more) => format!(
-            " {} of each would most likely show one of {sought}.",
-            counted(more, "more used interval")
-        ),
-        None => format!(
-            " More intervals alone would hardly show one of {sought}: days, or instruments that are not the same by id, differ by too much."
-        ),
-    }
+    let sought = short(needed.sought_w);
+    Some(match needed.intervals_each {
+        Some(0) => message!("needed-none", sought = sought),
+        Some(more) => message!("needed-more", more = more, sought = sought),
+        None => message!("needed-no-number", sought = sought),
+    })
 }
 
 /// What the slopes and intercepts of a pair say, with their numbers.
-pub fn shape_words(pair: &Pair) -> String {
+pub fn shape_message(pair: &Pair) -> Message {
     let Some(shape) = &pair.shape else {
-        return "Too few intervals, or none that scatter, to compare slopes.".to_owned();
+        return message!("shape-unknown");
     };
-    let (one, two) = (letter(pair.first), letter(pair.second));
-    let numbers = format!(
-        "slope {} W/K, p = {}; intercept {} W, p = {}{}",
-        signed(shape.slope_difference_w_per_k, 2),
-        probability(shape.slopes.p),
-        signed(shape.intercept_difference_w, 0),
-        probability(shape.intercepts_p),
-        if shape.by_days { "; by days" } else { "" }
-    );
-    if pair.is_shown() {
-        format!("{} ({numbers}).", meaning(shape, one, two))
+    let numbers = if shape.by_days {
+        message!("shape-numbers-by-days")
     } else {
-        // Instruments and single days are not in these tests.
-        format!("As no difference of Ps(50) is shown, no cause of one is named: {numbers}.")
+        message!("shape-numbers")
+    };
+    let numbers = numbers
+        .with("slope", signed(shape.slope_difference_w_per_k, 2))
+        .with("slope_p", probability(shape.slopes.p))
+        .with("intercept", signed(shape.intercept_difference_w, 0))
+        .with("intercept_p", probability(shape.intercepts_p));
+    if !pair.is_shown() {
+        return message!("shape-no-cause", numbers = numbers);
     }
+    Message::new(meaning(shape))
+        .with("first", letter(pair.first).to_string())
+        .with("second", letter(pair.second).to_string())
+        .with("numbers", numbers)
 }
 
-/// What a change of slope or intercept comes from.
-fn meaning(shape: &Shape, one: char, two: char) -> String {
-    let losses = if shape.slope_difference_w_per_k > 0.0 {
-        format!("{two} loses less heat for each kelvin than {one}, as with better insulation")
-    } else {
-        format!("{two} loses more heat for each kelvin than {one}, as with poorer insulation")
-    };
-    let takes = if shape.intercept_difference_w > 0.0 {
-        "more"
-    } else {
-        "less"
-    };
-    let optics = format!("{two} takes in {takes} sunlight than {one}, as after a change of optics");
+/// The message on what a change of slope or intercept comes from.
+fn meaning(shape: &Shape) -> &'static str {
+    let less_loss = shape.slope_difference_w_per_k > 0.0;
+    let more_sun = shape.intercept_difference_w > 0.0;
     match (shape.slopes_differ(), shape.intercepts_differ()) {
-        (true, true) => format!("Both differ: {losses}; and {optics}"),
-        (true, false) => {
-            format!("The slopes differ and the intercepts do not: {losses}; optics look alike")
-        }
-        (false, true) => {
-            format!("The lines run alike but not at one height: {optics}; losses look alike")
-        }
-        (false, false) => {
-            "Neither slopes nor intercepts differ by more than scatter and days explain".to_owned()
-        }
+        (true, true) => match (less_loss, more_sun) {
+            (true, true) => "shape-both-less-loss-more-sun",
+            (true, false) => "shape-both-less-loss-less-sun",
+            (false, true) => "shape-both-more-loss-more-sun",
+            (false, false) => "shape-both-more-loss-less-sun",
+        },
+        (true, false) if less_loss => "shape-slopes-less-loss",
+        (true, false) => "shape-slopes-more-loss",
+        (false, true) if more_sun => "shape-levels-more-sun",
+        (false, true) => "shape-levels-less-sun",
+        (false, false) => "shape-alike",
     }
 }
 
-fn budget(pair: &Pair) -> PairBudget {
-    let mut rows: Vec<[String; 3]> = pair
-        .parts
-        .iter()
-        .map(|part| {
-            [
-                part.name.to_owned(),
-                format!("{} W", fixed(part.of_difference_w, 2)),
-                format!("{} W", fixed(part.apart_w, 2)),
-            ]
-        })
-        .collect();
+fn budget(pair: &Pair, words: &Words) -> PairBudget {
+    let said = |number_w: f64| words.say(watts(fixed(number_w, 2)));
+    let of_parts = pair.parts.iter().map(|part| {
+        [
+            words.say(part.name()),
+            said(part.of_difference_w),
+            said(part.apart_w),
+        ]
+    });
     let apart_w = pair.parts.iter().map(|part| part.apart_w.powi(2));
-    rows.push([
-        "combined".to_owned(),
-        format!("{} W", fixed(pair.combined_w, 2)),
-        format!("{} W", fixed(apart_w.sum::<f64>().sqrt(), 2)),
-    ]);
-    rows.push([
-        format!("expanded, 95 %, k = {}", fixed(pair.coverage_factor, 2)),
-        format!("{} W", fixed(pair.expanded_w(), 2)),
+    let combined = [
+        words.say(message!("pair-budget-combined")),
+        said(pair.combined_w),
+        said(apart_w.sum::<f64>().sqrt()),
+    ];
+    let factor = fixed(pair.coverage_factor, 2);
+    let expanded = [
+        words.say(message!("pair-budget-expanded", factor = factor)),
+        said(pair.expanded_w()),
         String::new(),
-    ]);
+    ];
     PairBudget {
-        title: format!("Uncertainty of {}", between(pair)),
-        rows,
+        title: words.say(message!("pair-budget-title", pair = between(pair))),
+        rows: of_parts.chain([combined, expanded]).collect(),
     }
 }

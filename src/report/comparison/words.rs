@@ -2,16 +2,19 @@
 
 use serde::Serialize;
 
-use super::differences::{DifferencesPart, differences, shape_words, verdict};
+use super::differences::{DifferencesPart, differences, shape_message, verdict};
 use super::tables::{CampaignPart, FigureTable, campaigns, per_unit_table, rating_table};
+use crate::campaign::model::Plane;
 use crate::comparison::Comparison;
+use crate::language::{Message, Phrase, Words, date, fixed, joined, listed, range};
+use crate::message;
 use crate::procedure::Assessment;
+use crate::procedure::conformity::Level;
 use crate::report::cautions::{CautionPart, cautions};
 use crate::report::figures::compared_lines::WITH_BANDS;
 use crate::report::model::provenance::{made_with, short_number};
 use crate::report::model::report::{Figure, Row};
 use crate::report::{Edition, Setting};
-use crate::units::{counted, listed, range, spoken_date};
 
 /// Pairs that page one has a sentence for.
 const SENTENCES: usize = 6;
@@ -82,44 +85,53 @@ pub fn number(comparison: &Comparison) -> String {
 
 /// Puts a comparison into words.
 pub fn build(comparison: &Comparison, edition: &Edition) -> ComparisonReport {
+    let words = &edition.words;
     let names = names(&comparison.campaigns);
     let number = number(comparison);
     ComparisonReport {
         setting: edition.setting(),
-        kind: "Solar cookers compared".to_owned(),
-        title: title(&names),
-        subtitle: subtitle(comparison),
-        marks: marks(comparison),
-        statement: "Results relate only to the cookers as tested. Reproduce only in full."
-            .to_owned(),
+        kind: words.say(message!("comparison-kind")),
+        title: title(&names, words),
+        subtitle: words.say(subtitle(comparison)),
+        marks: marks(comparison)
+            .into_iter()
+            .map(|mark| words.say(mark))
+            .collect(),
+        statement: words.say(message!("comparison-statement")),
         author: String::new(),
-        sentences: sentences(comparison, &names),
-        warnings: warnings(comparison),
-        figure: figure(comparison, &names),
-        ratings: rating_table(comparison, &names),
-        per_unit: per_unit_table(comparison),
-        caution: "Hot surfaces and steam burn, the focus can blind and start fires, and these ratings say nothing about food safety. Read the cautions in section 3 before you cook. Local codes and licensed practice come first.".to_owned(),
-        differences: differences(comparison),
-        campaigns: campaigns(comparison, &names),
-        cautions: cautions(&edition.words),
-        notes: notes(comparison),
-        made_with: made_with(edition.issued, "ASAE S580.1 for each rating; JCGM 100:2008 for the differences"),
+        sentences: sentences(comparison, &names)
+            .into_iter()
+            .map(|sentence| words.say(sentence))
+            .collect(),
+        warnings: warnings(comparison)
+            .into_iter()
+            .map(|warning| words.say(warning))
+            .collect(),
+        figure: figure(comparison, &names, words),
+        ratings: rating_table(comparison, &names, words),
+        per_unit: per_unit_table(comparison, words),
+        caution: words.say(message!("comparison-caution")),
+        differences: differences(comparison, words),
+        campaigns: campaigns(comparison, &names, words),
+        cautions: cautions(words),
+        notes: notes(comparison).map(|note| words.say(note)).to_vec(),
+        made_with: made_with(edition.issued, &words.say(message!("comparison-practice"))),
         inputs: inputs(comparison),
-        end: format!("End of report {number}"),
+        end: words.say(message!("comparison-end", number = &number)),
         number,
     }
 }
 
-fn title(names: &[String]) -> String {
-    let all = listed(names);
+fn title(names: &[String], words: &Words) -> String {
+    let all = words.say(listed(names));
     if all.chars().count() <= LONGEST_TITLE {
         all
     } else {
-        format!("{} compared", counted(names.len(), "solar cooker"))
+        words.say(message!("comparison-title-count", count = names.len()))
     }
 }
 
-fn subtitle(comparison: &Comparison) -> String {
+fn subtitle(comparison: &Comparison) -> Message {
     let mut sites: Vec<&str> = comparison
         .campaigns
         .iter()
@@ -130,163 +142,139 @@ fn subtitle(comparison: &Comparison) -> String {
         .campaigns
         .iter()
         .flat_map(|one| one.runs.iter().map(|run| run.date));
-    let dates = match (dates.clone().min(), dates.max()) {
-        (Some(first), Some(last)) if first == last => spoken_date(first),
-        (Some(first), Some(last)) => format!("{} to {}", spoken_date(first), spoken_date(last)),
-        _ => String::new(),
+    let dates: Phrase = match (dates.clone().min(), dates.max()) {
+        (Some(first), Some(last)) if first == last => date(first),
+        (Some(first), Some(last)) => {
+            message!("comparison-dates", first = date(first), last = date(last)).into()
+        }
+        _ => "".into(),
     };
     let sites = if sites.len() > 3 {
-        counted(sites.len(), "site")
+        message!("comparison-sites", count = sites.len()).into()
     } else {
-        listed(&sites)
+        listed(sites)
     };
-    format!(
-        "{} · {sites} · {dates}",
-        counted(comparison.campaigns.len(), "campaign")
+    message!(
+        "comparison-subtitle",
+        campaigns = comparison.campaigns.len(),
+        sites = sites,
+        dates = dates
     )
 }
 
-fn marks(comparison: &Comparison) -> Vec<String> {
+fn marks(comparison: &Comparison) -> Vec<Message> {
     let mut marks = Vec::new();
     if comparison.is_mixed() {
-        marks.push("Mixed procedures or limits".to_owned());
+        marks.push(message!("comparison-mark-mixed"));
     }
     if comparison.is_indicative() {
-        marks.push("Indicative in part".to_owned());
+        marks.push(message!("comparison-mark-indicative"));
     }
     if comparison
         .campaigns
         .iter()
         .any(|one| one.campaign.demonstration)
     {
-        marks.push("Invented data, for demonstration".to_owned());
+        marks.push(message!("comparison-mark-invented"));
     }
     marks
 }
 
-fn sentences(comparison: &Comparison, names: &[String]) -> Vec<String> {
+fn sentences(comparison: &Comparison, names: &[String]) -> Vec<Phrase> {
     let pairs = &comparison.pairs;
-    let mut sentences: Vec<String> = pairs
+    let mut sentences: Vec<Phrase> = pairs
         .iter()
         .take(SENTENCES)
         .map(|pair| verdict(comparison, pair, names))
         .collect();
     if let [only] = pairs.as_slice() {
-        sentences.push(shape_words(only));
+        sentences.push(shape_message(only).into());
     }
     if pairs.len() > SENTENCES {
         let shown = pairs.iter().filter(|pair| pair.is_shown()).count();
-        sentences.push(format!(
-            "In all {} of {} show a real difference; section 1 has every one.",
-            shown,
-            counted(pairs.len(), "pair")
-        ));
+        let in_all = message!("comparison-in-all", shown = shown, pairs = pairs.len());
+        sentences.push(in_all.into());
     }
     sentences
 }
 
-fn warnings(comparison: &Comparison) -> Vec<String> {
+fn warnings(comparison: &Comparison) -> Vec<Message> {
     let mut warnings = Vec::new();
+    let of_first = measured_plane(&comparison.campaigns[0]);
     for (place, (one, departures)) in comparison
         .campaigns
         .iter()
         .zip(&comparison.departures)
         .enumerate()
     {
-        let level = one.conformity.level;
-        if level == crate::procedure::conformity::Level::Indicative {
-            warnings.push(format!(
-                "{} is only indicative: a difference from it is no better than its rating.",
-                letter(place)
-            ));
+        let campaign = letter(place).to_string();
+        if one.conformity.level == Level::Indicative {
+            warnings.push(message!("warning-indicative", campaign = &campaign));
         }
         let days = one.used_dates().len();
         if days < FEW_DAYS {
-            warnings.push(format!(
-                "{} was tested on {} only: how much its days differ is hardly known, and its intervals may be too narrow.",
-                letter(place),
-                counted(days, "day")
+            warnings.push(message!(
+                "warning-few-days",
+                campaign = &campaign,
+                days = days
             ));
         }
         if !departures.is_empty() {
-            warnings.push(format!(
-                "{} was tested by other limits than A, and is compared all the same: {}.",
-                letter(place),
-                departures.join("; ")
+            warnings.push(message!(
+                "warning-departures",
+                campaign = &campaign,
+                departures = joined(departures, "; ")
             ));
         }
         if one.estimates_irradiance() {
-            warnings.push(format!(
-                "The irradiance of {} is estimated, not measured.",
-                letter(place)
-            ));
-            continue;
-        }
-        let plane = one.campaign.instruments.irradiance_plane;
-        let of_first = comparison.campaigns[0]
-            .campaign
-            .instruments
-            .irradiance_plane;
-        if plane.unwrap_or(crate::campaign::model::Plane::Normal)
-            != of_first.unwrap_or(crate::campaign::model::Plane::Normal)
-        {
-            warnings.push(format!(
-                "The irradiance of {} was measured in another plane than that of A; no uncertainty here covers that.",
-                letter(place)
-            ));
+            warnings.push(message!("warning-estimated", campaign = campaign));
+        } else if measured_plane(one) != of_first {
+            warnings.push(message!("warning-plane", campaign = campaign));
         }
     }
     warnings
 }
 
-fn figure(comparison: &Comparison, names: &[String]) -> Figure {
-    let read: Vec<String> = comparison
-        .campaigns
-        .iter()
-        .zip(names)
-        .enumerate()
-        .filter_map(|(place, (one, name))| {
-            let budget = &one.uncertainty.as_ref()?.budget;
-            Some(format!(
-                "{} ({name}) {} watts, 95 percent {} watts",
-                letter(place),
-                crate::units::fixed(budget.power_w, 1),
-                range(
-                    budget.power_w - budget.expanded_w(),
-                    budget.power_w + budget.expanded_w(),
-                    1
-                )
-            ))
-        })
-        .collect();
+/// The plane in which irradiance was measured; one that is not stated is taken as normal to
+/// the beam.
+fn measured_plane(one: &Assessment) -> Plane {
+    let plane = one.campaign.instruments.irradiance_plane;
+    plane.unwrap_or(Plane::Normal)
+}
+
+fn figure(comparison: &Comparison, names: &[String], words: &Words) -> Figure {
+    let read = comparison.campaigns.iter().zip(names).enumerate();
+    let read = read.filter_map(|(place, (one, name))| {
+        let budget = &one.uncertainty.as_ref()?.budget;
+        let (power_w, expanded_w) = (budget.power_w, budget.expanded_w());
+        Some(message!(
+            "comparison-lines-one",
+            campaign = letter(place).to_string(),
+            name = name,
+            power = fixed(power_w, 1),
+            range = range(power_w - expanded_w, power_w + expanded_w, 1)
+        ))
+    });
+    let caption = if comparison.campaigns.len() > WITH_BANDS {
+        message!("comparison-lines-bars")
+    } else {
+        message!("comparison-lines-bands")
+    };
     Figure {
         file: "lines.svg".to_owned(),
-        caption: format!(
-            "Lines over the temperature differences that were observed, thin beyond, with {} of scatter, days and instruments. Errors that cookers share are in every one but cancel in a difference, so two that overlap can still differ.",
-            if comparison.campaigns.len() > WITH_BANDS {
-                "95 % bars at 50 K"
-            } else {
-                "95 % bands"
-            }
-        ),
-        alt: format!(
-            "Lines of standardised cooking power in watts against temperature difference in kelvin. At 50 kelvin: {}.",
-            read.join("; ")
-        ),
+        caption: words.say(caption),
+        alt: words.say(message!("comparison-lines-alt", lines = joined(read, "; "))),
     }
 }
 
-fn notes(comparison: &Comparison) -> Vec<String> {
-    vec![
-        "A difference is that of the lines at Td = 50 K. Its uncertainty has the scatter and days of both campaigns, and what their instruments do not share. Instruments are one and the same where the campaign files give one id; those without an id count as different, which makes the uncertainty larger. Specific heat is common to all.".to_owned(),
-        "Where both were tested on the same days at one site, and days matter, differences are taken day by day, so that what a day does to both cancels.".to_owned(),
-        format!(
-            "p is the probability of so large a difference if there is none (Student's t, Welch–Satterthwaite); the corrected p allows for {} by Holm's method. A difference is called real where the corrected p is under 0.05.",
-            counted(comparison.pairs.len(), "pair")
-        ),
-        "Slopes and intercepts are compared by analysis of covariance, from scatter and days alone; where days matter every day has an intercept of its own. Instruments that differ could move both by as much as their uncertainty. Their p are not corrected for the number of pairs.".to_owned(),
-        "How many more intervals are needed: for a chance of four in five to show a difference of that size at 95 %, if the spread stays as it was seen.".to_owned(),
-        "Each rating has its own report, with its readings, conditions and budget.".to_owned(),
+fn notes(comparison: &Comparison) -> [Message; 6] {
+    [
+        message!("comparison-note-difference"),
+        message!("comparison-note-paired"),
+        message!("comparison-note-p", pairs = comparison.pairs.len()),
+        message!("comparison-note-shapes"),
+        message!("comparison-note-needed"),
+        message!("comparison-note-reports"),
     ]
 }
 

@@ -11,13 +11,13 @@ use super::style::{
 };
 use crate::comparison::Comparison;
 use crate::error::Result;
-use crate::language::Words;
+use crate::language::{Words, fixed};
+use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::intervals::Interval;
 use crate::procedure::limits::RATING_DIFFERENCE_K;
 use crate::procedure::uncertainty::RatingUncertainty;
 use crate::report::comparison::words::letter;
-use crate::units::fixed;
 
 const HEIGHT_PT: f64 = 250.0;
 /// Room for the letters at the right.
@@ -48,7 +48,7 @@ fn colour(place: usize) -> RGBColor {
 /// # Errors
 /// [`crate::error::Error::Internal`] if the drawing fails.
 pub fn draw_lines(comparison: &Comparison, words: &Words) -> Result<String> {
-    draw(HEIGHT_PT, |area| draw_on(area, comparison))
+    draw(HEIGHT_PT, |area| draw_on(area, comparison, words))
 }
 
 /// Temperature differences of a campaign's used intervals, and the line there.
@@ -58,7 +58,7 @@ struct Drawn<'c> {
     sure: &'c RatingUncertainty,
 }
 
-fn draw_on(area: &Area<'_>, comparison: &Comparison) -> Result<()> {
+fn draw_on(area: &Area<'_>, comparison: &Comparison, words: &Words) -> Result<()> {
     let drawn: Vec<Drawn<'_>> = comparison
         .campaigns
         .iter()
@@ -91,10 +91,10 @@ fn draw_on(area: &Area<'_>, comparison: &Comparison) -> Result<()> {
     });
     let bounds = padded(edges.chain(points), true);
     let mut chart = chart(area, span, bounds, true, LETTERS_PT)?;
-    let whole = |value: &f64| fixed(*value, 0);
+    let whole = |value: &f64| words.say(fixed(*value, 0));
     let axes = Axes {
-        x_name: "temperature difference Td, water minus ambient, K",
-        y_name: "standardised cooking power Ps, W",
+        x_name: &words.say(message!("figure-difference")),
+        y_name: &words.say(message!("figure-power")),
         x_text: &whole,
         y_text: &whole,
         x_labels: 10,

@@ -4,6 +4,8 @@
 
 mod bands;
 pub mod compared_lines;
+mod fit;
+mod key;
 pub mod marks;
 pub mod power_line;
 pub mod residuals;

@@ -4,24 +4,29 @@ use plotters::prelude::*;
 use plotters::style::text_anchor::{HPos, VPos};
 
 use super::bands::{about, fill_band, steps};
+use super::fit::strong_width_pt;
+use super::key::{Entry, Key};
 use super::style::{
     Area, Axes, BAND, Chart, INK, LINE, OUTER_BAND, QUIET, anchored, chart, draw, draw_axes, fault,
     padded, pt, size, stroke, strong, text,
 };
 use crate::error::Result;
-use crate::language::Words;
+use crate::language::{Message, Words, fixed};
+use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::assess::Rating;
 use crate::procedure::intervals::Interval;
 use crate::procedure::limits::RATING_DIFFERENCE_K;
 use crate::procedure::uncertainty::RatingUncertainty;
 use crate::stats::line::Line;
-use crate::units::fixed;
 
 const HEIGHT_PT: f64 = 276.0;
 /// Height of the row that names the marks.
 const KEY_PT: f64 = 16.0;
-/// Share of the chart's width that the mark's label takes.
+/// Size of the mark's label, and room beside it, points.
+const LABEL_SIZE_PT: f64 = 9.5;
+const LABEL_GAP_PT: f64 = 2.0;
+/// Least share of the chart's width that the mark's label takes.
 const LABEL_SHARE: f64 = 0.17;
 /// Widest view beyond the used intervals, K, so that a plateau does not press them flat.
 const ROOM_K: f64 = 15.0;
@@ -31,7 +36,7 @@ const ROOM_K: f64 = 15.0;
 /// # Errors
 /// [`crate::error::Error::Internal`] if the drawing fails.
 pub fn draw_power_line(assessment: &Assessment, words: &Words) -> Result<String> {
-    draw(HEIGHT_PT, |area| draw_on(area, assessment))
+    draw(HEIGHT_PT, |area| draw_on(area, assessment, words))
 }
 
 /// The smallest and largest temperature difference in view, K.
@@ -54,7 +59,7 @@ fn view_k(assessment: &Assessment) -> (f64, f64) {
     )
 }
 
-fn draw_on(area: &Area<'_>, assessment: &Assessment) -> Result<()> {
+fn draw_on(area: &Area<'_>, assessment: &Assessment, words: &Words) -> Result<()> {
     let (left_k, right_k) = view_k(assessment);
     let in_view = |interval: &&Interval| {
         interval
@@ -73,17 +78,19 @@ fn draw_on(area: &Area<'_>, assessment: &Assessment) -> Result<()> {
         ]
     });
     let (bottom_w, top_w) = padded(powers.chain(at_edges), true);
-    let (key, plot) = area.split_vertically(pt(KEY_PT));
-    draw_key(&key, assessment)?;
+    let key = key(assessment, words);
+    let (names, plot) = area.split_vertically(pt(key.height_pt()));
+    draw_key(&names, &key)?;
     let mut chart = chart(&plot, (left_k, right_k), (bottom_w, top_w), true, 6.0)?;
-    let whole = |value: &f64| fixed(*value, 0);
+    let whole = |value: &f64| words.say(fixed(*value, 0));
+    let power = if assessment.estimates_irradiance() {
+        message!("figure-power-estimated")
+    } else {
+        message!("figure-power")
+    };
     let axes = Axes {
-        x_name: "temperature difference Td, water minus ambient, K",
-        y_name: if assessment.estimates_irradiance() {
-            "Ps, W, with irradiance estimated"
-        } else {
-            "standardised cooking power Ps, W"
-        },
+        x_name: &words.say(message!("figure-difference")),
+        y_name: &words.say(power),
         x_text: &whole,
         y_text: &whole,
         x_labels: 10,
@@ -97,19 +104,20 @@ fn draw_on(area: &Area<'_>, assessment: &Assessment) -> Result<()> {
     {
         let middle = ((left_k + right_k) / 2.0, (bottom_w + top_w) / 2.0);
         let style = anchored(text(9.5, &QUIET), HPos::Center, VPos::Center);
-        let words = Text::new(
-            "irradiance not measured, so there is nothing to plot",
-            middle,
-            style,
-        );
-        chart.draw_series([words]).map_err(fault)?;
+        let nothing = words.say(message!("figure-nothing-to-plot"));
+        chart
+            .draw_series([Text::new(nothing, middle, style)])
+            .map_err(fault)?;
     }
     if let Some(sure) = &assessment.uncertainty {
         draw_bands(&mut chart, sure, (left_k, right_k))?;
     }
     draw_points(&mut chart, assessment, in_view)?;
     if let (Some(line), Some(rating)) = (&assessment.line, &assessment.rating) {
-        draw_mark(&mut chart, line, rating, (left_k, right_k), bottom_w)?;
+        let power = fixed(rating.ps50_w, 0);
+        let label = words.say(message!("figure-rating", power = power));
+        draw_mark(&mut chart, rating, left_k, bottom_w)?;
+        label_mark(&mut chart, line, label, (left_k, right_k))?;
     }
     Ok(())
 }
@@ -183,13 +191,7 @@ fn draw_points(
     Ok(())
 }
 
-fn draw_mark(
-    chart: &mut Chart<'_, '_>,
-    line: &Line,
-    rating: &Rating,
-    (left_k, right_k): (f64, f64),
-    bottom_w: f64,
-) -> Result<()> {
+fn draw_mark(chart: &mut Chart<'_, '_>, rating: &Rating, left_k: f64, bottom_w: f64) -> Result<()> {
     let at = (RATING_DIFFERENCE_K, rating.ps50_w);
     for far in [(RATING_DIFFERENCE_K, bottom_w), (left_k, rating.ps50_w)] {
         let guide = DashedLineSeries::new([far, at], size(3.0), size(2.5), stroke(&INK, 0.6));
@@ -203,9 +205,22 @@ fn draw_mark(
         + Polygon::new(diamond(6.0), INK.filled())
         + Polygon::new(diamond(4.6), WHITE.filled());
     chart.draw_series([mark]).map_err(fault)?;
-    // Outside the band of single intervals, on the side where the line leaves room.
+    Ok(())
+}
+
+/// Writes the rating outside the band of single intervals, on the side where the line leaves
+/// room.
+fn label_mark(
+    chart: &mut Chart<'_, '_>,
+    line: &Line,
+    label: String,
+    (left_k, right_k): (f64, f64),
+) -> Result<()> {
     let single = line.prediction(RATING_DIFFERENCE_K);
-    let has_room = right_k - RATING_DIFFERENCE_K > LABEL_SHARE * (right_k - left_k);
+    let (chart_width, _) = chart.plotting_area().dim_in_pixel();
+    let width = pt(strong_width_pt(&label, LABEL_SIZE_PT) + LABEL_GAP_PT);
+    let least_share = LABEL_SHARE.max(f64::from(width) / f64::from(chart_width));
+    let has_room = right_k - RATING_DIFFERENCE_K > least_share * (right_k - left_k);
     let (from_w, horizontal, vertical, offset) = match (line.slope < 0.0, has_room) {
         (true, true) => (single.upper, HPos::Left, VPos::Bottom, (pt(1.0), pt(-3.0))),
         (true, false) => (single.lower, HPos::Right, VPos::Top, (pt(-5.0), pt(3.0))),
@@ -216,43 +231,62 @@ fn draw_mark(
             (pt(-1.0), pt(-3.0)),
         ),
     };
-    let style = anchored(strong(9.5, &INK), horizontal, vertical);
-    let label = format!("{} W at 50 K", fixed(rating.ps50_w, 0));
-    let written = EmptyElement::at((at.0, from_w)) + Text::new(label, offset, style);
+    let style = anchored(strong(LABEL_SIZE_PT, &INK), horizontal, vertical);
+    let written = EmptyElement::at((RATING_DIFFERENCE_K, from_w)) + Text::new(label, offset, style);
     chart.draw_series([written]).map_err(fault)?;
     Ok(())
 }
 
-/// Names the marks in a row above the chart.
-fn draw_key(area: &Area<'_>, assessment: &Assessment) -> Result<()> {
+/// The names of the marks, for the key above the chart.
+fn key(assessment: &Assessment, words: &Words) -> Key {
+    let entry = |message: Message, left_pt: f64, mark_pt: f64| Entry {
+        name: words.say(message),
+        left_pt,
+        mark_pt,
+    };
     let used = assessment.used().count();
     let aside = assessment.set_aside().count();
-    let middle = pt(KEY_PT / 2.0 - 1.0);
-    let style = || anchored(text(8.0, &INK), HPos::Left, VPos::Center);
-    let label = |name: String, left_pt: f64| Text::new(name, (pt(left_pt), middle), style());
-    let stretch = |from_pt: f64, to_pt: f64| vec![(pt(from_pt), middle), (pt(to_pt), middle)];
-    let put = |name: String, left_pt: f64| area.draw(&label(name, left_pt)).map_err(fault);
-    put(format!("used intervals ({used})"), 56.0)?;
-    put(format!("set aside ({aside})"), 146.0)?;
+    let mut entries = vec![
+        entry(message!("figure-key-used", count = used), 56.0, 9.0),
+        entry(message!("figure-key-aside", count = aside), 146.0, 9.0),
+    ];
     if assessment.line.is_some() {
-        put("line; 95 %: scatter, with instruments".to_owned(), 227.0)?;
-        put("95 % of one interval".to_owned(), 393.0)?;
+        entries.push(entry(message!("figure-key-line"), 227.0, 17.0));
+        entries.push(entry(message!("figure-key-single"), 393.0, 17.0));
     }
-    let dot = Circle::new((pt(49.0), middle), pt(1.8), INK.filled());
-    area.draw(&dot).map_err(fault)?;
-    let cross = Cross::new((pt(139.0), middle), pt(1.9), stroke(&QUIET, 0.7));
-    area.draw(&cross).map_err(fault)?;
-    if assessment.line.is_some() {
+    Key::new(entries, KEY_PT)
+}
+
+/// Names the marks above the chart.
+fn draw_key(area: &Area<'_>, key: &Key) -> Result<()> {
+    let places = key.write(area, KEY_PT / 2.0 - 1.0)?;
+    let before = |place: usize, points: f64| {
+        let (left, middle) = *places.get(place)?;
+        Some((left - pt(points), middle))
+    };
+    if let Some(at) = before(0, 7.0) {
+        let dot = Circle::new(at, pt(1.8), INK.filled());
+        area.draw(&dot).map_err(fault)?;
+    }
+    if let Some(at) = before(1, 7.0) {
+        let cross = Cross::new(at, pt(1.9), stroke(&QUIET, 0.7));
+        area.draw(&cross).map_err(fault)?;
+    }
+    let stretch =
+        |(left, middle): (i32, i32), points: f64| vec![(left, middle), (left + pt(points), middle)];
+    if let Some((left, middle)) = before(2, 17.0) {
         for (half_pt, colour) in [(5.0, OUTER_BAND), (2.8, BAND)] {
             let half = pt(half_pt);
-            let band = [(pt(210.0), middle - half), (pt(222.0), middle + half)];
+            let band = [(left, middle - half), (left + pt(12.0), middle + half)];
             area.draw(&Rectangle::new(band, colour.filled()))
                 .map_err(fault)?;
         }
-        let line = PathElement::new(stretch(210.0, 222.0), stroke(&LINE, 1.8));
+        let line = PathElement::new(stretch((left, middle), 12.0), stroke(&LINE, 1.8));
         area.draw(&line).map_err(fault)?;
-        for dash_pt in [376.0, 380.5, 385.0] {
-            let dash = PathElement::new(stretch(dash_pt, dash_pt + 2.0), stroke(&LINE, 0.6));
+    }
+    for dash_pt in [17.0, 12.5, 8.0] {
+        if let Some(at) = before(3, dash_pt) {
+            let dash = PathElement::new(stretch(at, 2.0), stroke(&LINE, 0.6));
             area.draw(&dash).map_err(fault)?;
         }
     }

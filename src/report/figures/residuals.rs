@@ -1,23 +1,27 @@
 //! Residuals about the line: what the scatter looks like, over Td and over the day.
 
+use jiff::civil::Date;
 use plotters::prelude::*;
-use plotters::style::text_anchor::{HPos, VPos};
 
+use super::key::{Entry, Key};
 use super::marks::{KINDS, parts};
 use super::style::{
-    Area, Axes, INK, LINE, WIDTH_PT, anchored, chart, draw, draw_axes, fault, padded, pt, size,
-    stroke, text,
+    Area, Axes, INK, LINE, WIDTH_PT, chart, draw, draw_axes, fault, padded, pt, size, stroke,
 };
 use crate::error::Result;
-use crate::language::Words;
+use crate::language::{Message, Words, clock, fixed};
+use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::uncertainty::RatingUncertainty;
-use crate::units::{clock_from_hours, fixed, local_hours, zoned};
+use crate::units::{local_hours, zoned};
 
 const HEIGHT_PT: f64 = 158.0;
 /// Height of the row that names the days.
 const KEY_PT: f64 = 14.0;
-/// Width of one day in that row, points.
+/// Where the first day stands in that row, and what its mark takes before it, points.
+const KEY_LEFT_PT: f64 = 56.0;
+const KEY_MARK_PT: f64 = 9.0;
+/// Least width of one day in that row, points.
 const KEY_STEP_PT: f64 = 72.0;
 
 /// A residual with its place.
@@ -61,53 +65,52 @@ pub fn draw_residuals(
         .fold(twice_w, f64::max)
         * 1.15
         + 1e-6;
-    let whole = |value: &f64| fixed(*value, 0);
-    let clock = |value: &f64| clock_from_hours(*value);
+    let key = (dates.len() <= KINDS).then(|| key(&dates, words));
+    let key_pt = key.as_ref().map_or(KEY_PT, Key::height_pt);
     draw(HEIGHT_PT, |area| {
-        let (key, panels) = area.split_vertically(pt(KEY_PT));
-        if dates.len() <= KINDS {
-            let names = dates.iter().map(|date| date.strftime("%-d %B").to_string());
-            draw_key(&key, &names.collect::<Vec<_>>())?;
+        let (names, panels) = area.split_vertically(pt(key_pt));
+        if let Some(key) = &key {
+            draw_key(&names, key)?;
         }
         let (left, right) = panels.split_horizontally(pt(WIDTH_PT / 2.0));
-        let by_difference: Vec<(f64, f64, usize)> = residuals
-            .iter()
-            .map(|at| (at.difference_k, at.watts, at.day))
-            .collect();
-        let by_hour: Vec<(f64, f64, usize)> = residuals
-            .iter()
-            .map(|at| (at.hour, at.watts, at.day))
-            .collect();
         let heights = (largest_w, twice_w);
-        draw_panel(
-            &left,
-            &by_difference,
-            heights,
-            ("temperature difference Td, K", &whole),
-        )?;
-        draw_panel(
-            &right,
-            &by_hour,
-            heights,
-            ("local time at the start", &clock),
-        )
+        let by_difference = Panel {
+            x_name: message!("figure-difference-short"),
+            x_text: &|value| words.say(fixed(*value, 0)),
+            x_of: |residual| residual.difference_k,
+        };
+        let by_hour = Panel {
+            x_name: message!("figure-start"),
+            x_text: &|value| words.say(clock(*value)),
+            x_of: |residual| residual.hour,
+        };
+        draw_panel(&left, &residuals, heights, &by_difference, words)?;
+        draw_panel(&right, &residuals, heights, &by_hour, words)
     })
+}
+
+/// What residuals are drawn over.
+struct Panel<'p> {
+    x_name: Message,
+    x_text: &'p dyn Fn(&f64) -> String,
+    x_of: fn(&Residual) -> f64,
 }
 
 fn draw_panel(
     area: &Area<'_>,
-    points: &[(f64, f64, usize)],
+    residuals: &[Residual],
     (largest_w, twice_w): (f64, f64),
-    (x_name, x_text): (&str, &dyn Fn(&f64) -> String),
+    panel: &Panel<'_>,
+    words: &Words,
 ) -> Result<()> {
-    let (left, right) = padded(points.iter().map(|point| point.0), false);
+    let (left, right) = padded(residuals.iter().map(panel.x_of), false);
     let mut chart = chart(area, (left, right), (-largest_w, largest_w), true, 6.0)?;
     let decimals = if largest_w < 3.0 { 1 } else { 0 };
     let axes = Axes {
-        x_name,
-        y_name: "Ps minus line, W",
-        x_text,
-        y_text: &|value| fixed(*value, decimals),
+        x_name: &words.say(panel.x_name.clone()),
+        y_name: &words.say(message!("figure-residual")),
+        x_text: panel.x_text,
+        y_text: &|value| words.say(fixed(*value, decimals)),
         x_labels: 5,
         y_labels: 5,
     };
@@ -123,25 +126,35 @@ fn draw_panel(
         let dashed = DashedLineSeries::new(ends, size(2.0), size(2.5), stroke(&LINE, 0.6));
         chart.draw_series(dashed).map_err(fault)?;
     }
-    let marks = points.iter().map(|&(x, y, day)| {
-        let (face, edge) = parts(day, INK);
-        EmptyElement::at((x, y)) + face + edge
+    let marks = residuals.iter().map(|residual| {
+        let (face, edge) = parts(residual.day, INK);
+        EmptyElement::at(((panel.x_of)(residual), residual.watts)) + face + edge
     });
     chart.draw_series(marks).map_err(fault)?;
     Ok(())
 }
 
+/// The days, for the key above the panels.
+fn key(dates: &[Date], words: &Words) -> Key {
+    let entry = |(place, date): (usize, &Date)| {
+        let month = Message::new(format!("month-{}", date.month()));
+        let day = message!("figure-day", day = date.day().to_string(), month = month);
+        Entry {
+            name: words.say(day),
+            left_pt: KEY_LEFT_PT + KEY_STEP_PT * place as f64,
+            mark_pt: KEY_MARK_PT,
+        }
+    };
+    Key::new(dates.iter().enumerate().map(entry).collect(), KEY_PT)
+}
+
 /// Names the marks of the days.
-fn draw_key(area: &Area<'_>, names: &[String]) -> Result<()> {
-    let middle = pt(KEY_PT / 2.0);
-    for (day, name) in names.iter().enumerate() {
-        let left_pt = 49.0 + KEY_STEP_PT * day as f64;
+fn draw_key(area: &Area<'_>, key: &Key) -> Result<()> {
+    let places = key.write(area, KEY_PT / 2.0)?;
+    for (day, (left, middle)) in places.into_iter().enumerate() {
         let (face, edge) = parts(day, INK);
-        let mark = EmptyElement::at((pt(left_pt), middle)) + face + edge;
+        let mark = EmptyElement::at((left - pt(7.0), middle)) + face + edge;
         area.draw(&mark).map_err(fault)?;
-        let style = anchored(text(8.0, &INK), HPos::Left, VPos::Center);
-        let label = Text::new(name.as_str(), (pt(left_pt + 7.0), middle), style);
-        area.draw(&label).map_err(fault)?;
     }
     Ok(())
 }

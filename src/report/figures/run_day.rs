@@ -4,19 +4,26 @@ use jiff::tz::TimeZone;
 use plotters::prelude::*;
 use plotters::style::text_anchor::{HPos, VPos};
 
+use super::fit::width_pt;
 use super::style::{
     Area, Axes, Chart, INK, QUIET, SHADE, SUN, anchored, chart, draw, draw_axes, fault, padded, pt,
     stroke, text,
 };
 use crate::error::Result;
-use crate::language::Words;
+use crate::language::{Message, Words, clock, fixed};
 use crate::logs::Series;
+use crate::message;
 use crate::procedure::{Assessment, Run};
-use crate::units::{clock_from_hours, fixed, zoned};
+use crate::units::zoned;
 
 const HEIGHT_PT: f64 = 264.0;
 const TEMPERATURE_PT: f64 = 108.0;
 const IRRADIANCE_PT: f64 = 74.0;
+/// Size of the names of curves, and the room beside them, points.
+const NAME_PT: f64 = 8.0;
+const NAME_GAP_PT: f64 = 4.0;
+/// Least room for them at the right, points.
+const NAMES_PT: f64 = 44.0;
 /// Steps between two clock times on the axis, minutes.
 const CLOCK_STEPS_MIN: [f64; 7] = [5.0, 10.0, 15.0, 30.0, 60.0, 120.0, 240.0];
 /// Hours in a day.
@@ -51,6 +58,8 @@ pub fn draw_run(assessment: &Assessment, index: usize, words: &Words) -> Result<
             span_h: (from_h, to_h),
             used: &used,
             hours: &hours,
+            names_pt: names_pt(words),
+            words,
         };
         draw_temperatures(&temperatures, run, &day)?;
         let sun = run.readings.irradiance_w_m2.as_ref();
@@ -58,12 +67,20 @@ pub fn draw_run(assessment: &Assessment, index: usize, words: &Words) -> Result<
             &irradiance,
             sun,
             &day,
-            ("irradiance, W/m²", SUN, 100.0),
+            (message!("figure-irradiance"), SUN, 100.0),
             false,
         )?;
         let air = run.readings.wind_m_s.as_ref();
-        draw_single(&wind, air, &day, ("wind, m/s", INK, 1.5), true)
+        let wind_speed = message!("figure-wind");
+        draw_single(&wind, air, &day, (wind_speed, INK, 1.5), true)
     })
+}
+
+/// Room at the right for the names of curves, points.
+fn names_pt(words: &Words) -> f64 {
+    let names = [message!("figure-water"), message!("figure-ambient")];
+    let widths = names.map(|name| width_pt(&words.say(name), NAME_PT) + 2.0 * NAME_GAP_PT);
+    widths.into_iter().fold(NAMES_PT, f64::max)
 }
 
 /// What the panels of a run share.
@@ -72,6 +89,9 @@ struct Day<'d> {
     /// Spans of used intervals, hours.
     used: &'d [(f64, f64)],
     hours: &'d dyn Fn(i64) -> f64,
+    /// Room at the right for the names of curves, points.
+    names_pt: f64,
+    words: &'d Words,
 }
 
 fn draw_temperatures(area: &Area<'_>, run: &Run, day: &Day<'_>) -> Result<()> {
@@ -82,12 +102,18 @@ fn draw_temperatures(area: &Area<'_>, run: &Run, day: &Day<'_>) -> Result<()> {
         .iter()
         .chain(ambient.iter().flat_map(|ambient| &ambient.value));
     let bounds = padded(values.copied(), false);
-    let mut chart = panel(area, day, bounds, ("temperature, °C", 0), false)?;
+    let mut chart = panel(
+        area,
+        day,
+        bounds,
+        (message!("figure-temperature"), 0),
+        false,
+    )?;
     curve(&mut chart, water, day, stroke(&INK, 1.5))?;
-    label_end(&mut chart, water, day, "water", &INK)?;
+    label_end(&mut chart, water, day, message!("figure-water"), &INK)?;
     if let Some(ambient) = ambient {
         curve(&mut chart, ambient, day, stroke(&QUIET, 1.2))?;
-        label_end(&mut chart, ambient, day, "ambient", &QUIET)?;
+        label_end(&mut chart, ambient, day, message!("figure-ambient"), &QUIET)?;
     }
     Ok(())
 }
@@ -97,7 +123,7 @@ fn draw_single(
     area: &Area<'_>,
     series: Option<&Series>,
     day: &Day<'_>,
-    (name, colour, least): (&str, RGBColor, f64),
+    (name, colour, least): (Message, RGBColor, f64),
     has_clock: bool,
 ) -> Result<()> {
     let values = series
@@ -109,8 +135,9 @@ fn draw_single(
     let Some(series) = series else {
         let middle = ((day.span_h.0 + day.span_h.1) / 2.0, high / 2.0);
         let style = anchored(text(8.5, &QUIET), HPos::Center, VPos::Center);
+        let absence = day.words.say(message!("figure-not-measured"));
         chart
-            .draw_series([Text::new("not measured", middle, style)])
+            .draw_series([Text::new(absence, middle, style)])
             .map_err(fault)?;
         return Ok(());
     };
@@ -129,31 +156,34 @@ fn panel<'a, 'b>(
     area: &'a Area<'b>,
     day: &Day<'_>,
     bounds: (f64, f64),
-    (name, decimals): (&str, usize),
+    (name, decimals): (Message, usize),
     has_clock: bool,
 ) -> Result<Chart<'a, 'b>> {
-    let mut chart = chart(area, day.span_h, bounds, has_clock, 44.0)?;
+    let mut chart = chart(area, day.span_h, bounds, has_clock, day.names_pt)?;
     shade(&mut chart, day.used, bounds)?;
+    let words = day.words;
+    let x_name = has_clock.then(|| words.say(message!("figure-clock")));
     let axes = Axes {
-        x_name: if has_clock { "local clock time" } else { "" },
-        y_name: name,
+        x_name: &x_name.unwrap_or_default(),
+        y_name: &words.say(name),
         x_text: &|_| String::new(),
-        y_text: &|value| fixed(*value, decimals),
+        y_text: &|value| words.say(fixed(*value, decimals)),
         x_labels: 0,
         y_labels: 4,
     };
     draw_axes(&mut chart, &axes)?;
-    draw_clock(&mut chart, day.span_h, bounds.0, has_clock)?;
+    draw_clock(&mut chart, day, bounds.0, has_clock)?;
     Ok(chart)
 }
 
 /// Ticks at round clock times, which a decimal axis does not find.
 fn draw_clock(
     chart: &mut Chart<'_, '_>,
-    (from_h, to_h): (f64, f64),
+    day: &Day<'_>,
     bottom: f64,
     with_text: bool,
 ) -> Result<()> {
+    let (from_h, to_h) = day.span_h;
     let fits = |minutes: &&f64| (to_h - from_h) * 60.0 / **minutes <= MOST_CLOCK_TICKS;
     let days = ((to_h - from_h) / HOURS_PER_DAY / MOST_CLOCK_TICKS).ceil();
     let step_h = CLOCK_STEPS_MIN
@@ -165,7 +195,7 @@ fn draw_clock(
     let ticks = (first..=last).map(|step| {
         let hours = step as f64 * step_h;
         let text_below = if with_text {
-            clock_from_hours(hours)
+            day.words.say(clock(hours))
         } else {
             String::new()
         };
@@ -219,15 +249,15 @@ fn label_end(
     chart: &mut Chart<'_, '_>,
     series: &Series,
     day: &Day<'_>,
-    name: &str,
+    name: Message,
     colour: &RGBColor,
 ) -> Result<()> {
     let (Some(&time_us), Some(&value)) = (series.time_us.last(), series.value.last()) else {
         return Ok(());
     };
-    let style = anchored(text(8.0, colour), HPos::Left, VPos::Center);
+    let style = anchored(text(NAME_PT, colour), HPos::Left, VPos::Center);
     let label = EmptyElement::at(((day.hours)(time_us), value))
-        + Text::new(name.to_owned(), (pt(4.0), 0), style);
+        + Text::new(day.words.say(name), (pt(NAME_GAP_PT), 0), style);
     chart.draw_series([label]).map_err(fault)?;
     Ok(())
 }

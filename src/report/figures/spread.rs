@@ -8,13 +8,13 @@ use super::style::{
     size, stroke,
 };
 use crate::error::Result;
-use crate::language::Words;
+use crate::language::{Words, fixed};
+use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::intervals::Interval;
 use crate::procedure::limits::RATING_DIFFERENCE_K;
 use crate::procedure::uncertainty::RatingUncertainty;
 use crate::stats::normal::normal_order_scores;
-use crate::units::fixed;
 
 const HEIGHT_PT: f64 = 150.0;
 
@@ -29,8 +29,8 @@ pub fn draw_spread(
 ) -> Result<String> {
     draw(HEIGHT_PT, |area| {
         let (left, right) = area.split_horizontally(pt(WIDTH_PT / 2.0));
-        draw_quantiles(&left, assessment, sure)?;
-        draw_bands(&right, assessment, sure)
+        draw_quantiles(&left, assessment, sure, words)?;
+        draw_bands(&right, assessment, sure, words)
     })
 }
 
@@ -38,6 +38,7 @@ fn draw_quantiles(
     area: &Area<'_>,
     assessment: &Assessment,
     sure: &RatingUncertainty,
+    words: &Words,
 ) -> Result<()> {
     let line = &sure.of_line.line;
     let mut residuals: Vec<f64> = assessment
@@ -54,10 +55,10 @@ fn draw_quantiles(
     let mut chart = chart(area, (left, right), bounds, true, 6.0)?;
     let decimals = if sd_w < 1.0 { 1 } else { 0 };
     let axes = Axes {
-        x_name: "expected, standard deviations",
-        y_name: "Ps minus line, W",
-        x_text: &|value| fixed(*value, 0),
-        y_text: &|value| fixed(*value, decimals),
+        x_name: &words.say(message!("figure-expected")),
+        y_name: &words.say(message!("figure-residual")),
+        x_text: &|value| words.say(fixed(*value, 0)),
+        y_text: &|value| words.say(fixed(*value, decimals)),
         x_labels: 5,
         y_labels: 5,
     };
@@ -71,7 +72,12 @@ fn draw_quantiles(
     Ok(())
 }
 
-fn draw_bands(area: &Area<'_>, assessment: &Assessment, sure: &RatingUncertainty) -> Result<()> {
+fn draw_bands(
+    area: &Area<'_>,
+    assessment: &Assessment,
+    sure: &RatingUncertainty,
+    words: &Words,
+) -> Result<()> {
     let line = &sure.of_line.line;
     let observed = assessment
         .used()
@@ -85,10 +91,10 @@ fn draw_bands(area: &Area<'_>, assessment: &Assessment, sure: &RatingUncertainty
     fill_band(&mut chart, span, OUTER_BAND, outer)?;
     fill_band(&mut chart, span, BAND, inner)?;
     let axes = Axes {
-        x_name: "temperature difference Td, K",
-        y_name: "line with 95 % band, W",
-        x_text: &|value| fixed(*value, 0),
-        y_text: &|value| fixed(*value, 0),
+        x_name: &words.say(message!("figure-difference-short")),
+        y_name: &words.say(message!("figure-band")),
+        x_text: &|value| words.say(fixed(*value, 0)),
+        y_text: &|value| words.say(fixed(*value, 0)),
         x_labels: 5,
         y_labels: 5,
     };

@@ -8,6 +8,7 @@ use plotters::coord::types::RangedCoordf64;
 use plotters::prelude::*;
 use plotters::style::text_anchor::{HPos, Pos, VPos};
 
+use super::fit::{Fitted, fit, fit_line};
 use crate::error::{Error, Result};
 
 /// Font of all figures; the report embeds it.
@@ -19,6 +20,13 @@ const FONT_SCALE: f64 = 1.24;
 
 /// Width of a figure: that of the report's text block, points.
 pub const WIDTH_PT: f64 = 482.0;
+
+/// Room left of a chart for the numbers and the name of its upright axis, points.
+const UPRIGHT_PT: f64 = 46.0;
+/// Size of the names of axes, points.
+const NAME_PT: f64 = 8.5;
+/// How far the name of an axis may reach beyond it at either end, points.
+const BEYOND_PT: f64 = 5.0;
 
 /// Ink for axes, text and used intervals.
 pub const INK: RGBColor = RGBColor(0x20, 0x2a, 0x30);
@@ -124,16 +132,20 @@ pub fn chart<'a, 'b>(
         .margin_right(size(right_pt))
         .margin_top(size(5.0))
         .x_label_area_size(size(if has_x_name { 31.0 } else { 5.0 }))
-        .y_label_area_size(size(46.0))
+        .y_label_area_size(size(UPRIGHT_PT))
         .build_cartesian_2d(left..right, bottom..top)
         .map_err(fault)
 }
 
-/// Draws axes and horizontal grid lines over what has been drawn so far.
+/// Draws axes and horizontal grid lines over what has been drawn so far. A name that is too
+/// long for its axis is set smaller, an upright one first on two lines.
 ///
 /// # Errors
 /// [`Error::Internal`] if the drawing fails.
 pub fn draw_axes(chart: &mut Chart<'_, '_>, axes: &Axes<'_>) -> Result<()> {
+    let (width, height) = chart.plotting_area().dim_in_pixel();
+    let room_pt = |length: u32| f64::from(length) / UNITS_PER_POINT + 2.0 * BEYOND_PT;
+    let upright = fit(axes.y_name, NAME_PT, room_pt(height));
     let mut mesh = chart.configure_mesh();
     mesh.disable_x_mesh()
         .x_labels(axes.x_labels)
@@ -143,14 +155,28 @@ pub fn draw_axes(chart: &mut Chart<'_, '_>, axes: &Axes<'_>) -> Result<()> {
         .axis_style(stroke(&INK, 0.7))
         .set_all_tick_mark_size(pt(2.2))
         .label_style(text(8.0, &INK))
-        .axis_desc_style(text(8.5, &INK))
+        .axis_desc_style(text(fit_line(axes.x_name, NAME_PT, room_pt(width)), &INK))
         .x_label_formatter(axes.x_text)
-        .y_label_formatter(axes.y_text)
-        .y_desc(axes.y_name);
+        .y_label_formatter(axes.y_text);
     if !axes.x_name.is_empty() {
         mesh.x_desc(axes.x_name);
     }
-    mesh.draw().map_err(fault)
+    mesh.draw().map_err(fault)?;
+    write_upright(chart, &upright)
+}
+
+/// The name of the upright axis, from the left edge of its room.
+fn write_upright(chart: &mut Chart<'_, '_>, name: &Fitted<'_>) -> Result<()> {
+    let (x, y) = (chart.x_range(), chart.y_range());
+    let middle = (x.start, (y.start + y.end) / 2.0);
+    let lines = name.lines.iter().enumerate().map(|(index, line)| {
+        let from_axis_pt = name.size_pt * index as f64 - UPRIGHT_PT;
+        let style = text(name.size_pt, &INK).transform(FontTransform::Rotate270);
+        let style = anchored(style, HPos::Center, VPos::Top);
+        EmptyElement::at(middle) + Text::new((*line).to_owned(), (pt(from_axis_pt), 0), style)
+    });
+    chart.draw_series(lines).map_err(fault)?;
+    Ok(())
 }
 
 /// A range that holds the values with a little room, starting at zero if `from_zero`.
