@@ -2,7 +2,10 @@
 #
 # One message a line: its name, then what is said. { $name } is put in by the program; the
 # order may change, all of them have to stay. A count chooses between singular and plural:
-#     { $days -> [one] 1 day *[other] { $days } days }
+#     { $days ->
+#             [one] { $days } day
+#            *[other] { $days } days
+#         }
 # (https: see the Fluent syntax guide.)
 
 ## Numbers, dates, lists
