@@ -152,6 +152,9 @@ pub struct ReportOptions {
         default_value = "pdf"
     )]
     pub format: Vec<Format>,
+    /// Leave the logs and the data out of the PDF: a slim file, which nobody can verify
+    #[arg(long)]
+    pub no_attachments: bool,
     /// Exit with 5 if a rating is only indicative
     #[arg(long)]
     pub strict: bool,
