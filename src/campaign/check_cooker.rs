@@ -1,11 +1,10 @@
 //! The cooker's tables: area, aperture and photo.
 
-use std::path::Path;
-
 use super::aperture::{Shape, crosses_itself, intercept_area_m2};
 use super::check::words;
 use super::locate::Checker;
 use super::model::{Aperture, Cooker, CookerType};
+use super::named_files::NamedFiles;
 use super::photo::check_photo;
 use super::schema::{ApertureTable, CookerTable};
 
@@ -23,7 +22,11 @@ const WIDEST_DEG: f64 = 90.0;
 const LONGEST_TEXT: usize = 400;
 
 /// The cooker, with its intercept area and its photo.
-pub fn check_cooker(checker: &mut Checker<'_>, folder: &Path, written: CookerTable) -> Cooker {
+pub fn check_cooker(
+    checker: &mut Checker<'_>,
+    files: NamedFiles<'_>,
+    written: CookerTable,
+) -> Cooker {
     let mut kinds = CookerType::ALL.into_iter();
     let kind = kinds.find(|kind| kind.word() == written.kind);
     if kind.is_none() {
@@ -113,7 +116,7 @@ pub fn check_cooker(checker: &mut Checker<'_>, folder: &Path, written: CookerTab
         description: written.description,
         photo: written
             .photo
-            .and_then(|name| check_photo(checker, folder, &name)),
+            .and_then(|name| check_photo(checker, files, &name)),
         identification: written.identification,
         condition: written.condition,
         received: written

@@ -2,7 +2,6 @@
 
 use std::fs;
 use std::io::Cursor;
-use std::path::Path;
 
 use image::codecs::jpeg::JpegEncoder;
 use image::imageops::FilterType;
@@ -11,6 +10,7 @@ use image::{DynamicImage, ImageDecoder, ImageFormat, ImageReader, ImageResult, L
 
 use super::locate::Checker;
 use super::model::Photo;
+use super::named_files::NamedFiles;
 
 /// Longest side in the report, pixels: 300 to the inch over the width of the text.
 const LONGEST_SIDE: u32 = 2000;
@@ -21,13 +21,15 @@ const JPEG_QUALITY: u8 = 85;
 /// Longest side that is read at all, pixels, and memory that reading may take, bytes.
 const LONGEST_SIDE_READ: u32 = 30_000;
 const MEMORY_BYTES: u64 = 1 << 30;
+/// Memory for one that a report has carried, and which has been made small for that.
+const MEMORY_CARRIED_BYTES: u64 = 64 << 20;
 
 /// Pictures that are understood.
 const FORMATS: [ImageFormat; 3] = [ImageFormat::Jpeg, ImageFormat::Png, ImageFormat::WebP];
 
 /// Reads and checks the photo that the campaign file names.
-pub fn check_photo(checker: &mut Checker<'_>, folder: &Path, name: &str) -> Option<Photo> {
-    let (what, hint) = match read_photo(folder, name) {
+pub fn check_photo(checker: &mut Checker<'_>, files: NamedFiles<'_>, name: &str) -> Option<Photo> {
+    let (what, hint) = match read_photo(files, name) {
         Ok(photo) => return Some(photo),
         Err(problem) => problem,
     };
@@ -36,14 +38,17 @@ pub fn check_photo(checker: &mut Checker<'_>, folder: &Path, name: &str) -> Opti
 }
 
 /// The photo, or what is wrong with it and how to mend that.
-fn read_photo(folder: &Path, name: &str) -> Result<Photo, (String, &'static str)> {
-    let path = folder.join(name);
+fn read_photo(files: NamedFiles<'_>, name: &str) -> Result<Photo, (String, &'static str)> {
+    let path = files.path(name);
     if path.exists() && !path.is_file() {
         let hint = "name a picture in the campaign folder";
         return Err(("is no file".to_owned(), hint));
     }
     let bytes = fs::read(&path).map_err(|error| {
-        let hint = "put the picture into the campaign folder, or delete the key";
+        let hint = match files.is_own() {
+            true => "put the picture into the campaign folder, or delete the key",
+            false => "it is not attached: ask for a report that carries all its evidence",
+        };
         (format!("cannot be read ({error})"), hint)
     })?;
     let format = image::guess_format(&bytes).ok();
@@ -51,7 +56,7 @@ fn read_photo(folder: &Path, name: &str) -> Result<Photo, (String, &'static str)
         let hint = "save the picture as JPEG, PNG or WebP";
         return Err(("is no JPEG, PNG or WebP picture".to_owned(), hint));
     };
-    let (extension, bytes) = for_report(bytes, format).map_err(|error| {
+    let (extension, bytes) = for_report(bytes, format, limits(files)).map_err(|error| {
         let hint = "copy the picture again, or save it anew as JPEG or PNG";
         (format!("is damaged or too large ({error})"), hint)
     })?;
@@ -62,14 +67,27 @@ fn read_photo(folder: &Path, name: &str) -> Result<Photo, (String, &'static str)
     })
 }
 
+/// What reading a picture may take.
+fn limits(files: NamedFiles<'_>) -> Limits {
+    let (longest_side, memory_bytes) = match files.is_own() {
+        true => (LONGEST_SIDE_READ, MEMORY_BYTES),
+        false => (LONGEST_SIDE, MEMORY_CARRIED_BYTES),
+    };
+    let mut limits = Limits::default();
+    limits.max_image_width = Some(longest_side);
+    limits.max_image_height = Some(longest_side);
+    limits.max_alloc = Some(memory_bytes);
+    limits
+}
+
 /// The picture as a report takes it: as it is if it is upright, small and of a kind that PDF
 /// knows, else turned, scaled and written as JPEG. What comes out would be taken as it is.
-fn for_report(bytes: Vec<u8>, format: ImageFormat) -> ImageResult<(&'static str, Vec<u8>)> {
+fn for_report(
+    bytes: Vec<u8>,
+    format: ImageFormat,
+    limits: Limits,
+) -> ImageResult<(&'static str, Vec<u8>)> {
     let mut reader = ImageReader::with_format(Cursor::new(&bytes), format);
-    let mut limits = Limits::default();
-    limits.max_image_width = Some(LONGEST_SIDE_READ);
-    limits.max_image_height = Some(LONGEST_SIDE_READ);
-    limits.max_alloc = Some(MEMORY_BYTES);
     reader.limits(limits);
     let mut decoder = reader.into_decoder()?;
     let orientation = decoder.orientation()?;
@@ -114,6 +132,8 @@ fn on_white(picture: &DynamicImage) -> DynamicImage {
 
 #[cfg(test)]
 mod tests {
+    use std::path::Path;
+
     use image::{Rgba, RgbaImage};
 
     use super::*;
@@ -122,6 +142,10 @@ mod tests {
         let mut bytes = Cursor::new(Vec::new());
         picture.write_to(&mut bytes, format).unwrap();
         bytes.into_inner()
+    }
+
+    fn taken(bytes: Vec<u8>, format: ImageFormat) -> ImageResult<(&'static str, Vec<u8>)> {
+        for_report(bytes, format, limits(NamedFiles::From(Path::new(""))))
     }
 
     /// A picture that no encoder makes small.
@@ -139,7 +163,7 @@ mod tests {
     fn a_small_picture_is_taken_as_it_is() {
         let bytes = encoded(&noise(40, 30), ImageFormat::Png);
         assert_eq!(
-            for_report(bytes.clone(), ImageFormat::Png).unwrap(),
+            taken(bytes.clone(), ImageFormat::Png).unwrap(),
             ("png", bytes)
         );
     }
@@ -149,14 +173,14 @@ mod tests {
         let large = noise(5472, 3648);
         for format in [ImageFormat::Jpeg, ImageFormat::Png] {
             let bytes = encoded(&large, format);
-            let (extension, small) = for_report(bytes, format).unwrap();
+            let (extension, small) = taken(bytes, format).unwrap();
             let picture = image::load_from_memory(&small).unwrap();
             assert_eq!(
                 (extension, picture.width(), picture.height()),
                 ("jpg", 2000, 1333)
             );
             assert!(small.len() <= SMALL_BYTES, "{} bytes", small.len());
-            let again = for_report(small.clone(), ImageFormat::Jpeg).unwrap();
+            let again = taken(small.clone(), ImageFormat::Jpeg).unwrap();
             assert_eq!(again, ("jpg", small));
         }
     }
@@ -165,7 +189,7 @@ mod tests {
     fn webp_becomes_jpeg_and_what_shows_through_white() {
         let clear = RgbaImage::from_pixel(20, 10, Rgba([200, 0, 0, 0]));
         let bytes = encoded(&DynamicImage::ImageRgba8(clear), ImageFormat::WebP);
-        let (extension, jpeg) = for_report(bytes, ImageFormat::WebP).unwrap();
+        let (extension, jpeg) = taken(bytes, ImageFormat::WebP).unwrap();
         let picture = image::load_from_memory(&jpeg).unwrap().into_rgb8();
         assert_eq!(extension, "jpg");
         assert!(

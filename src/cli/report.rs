@@ -115,6 +115,7 @@ fn rate_and_write(folder: &Path, options: &ReportOptions, issued: Timestamp) -> 
     let wishes = &assessment.campaign.report;
     let edition = Edition {
         formats: options.format.clone(),
+        has_attachments: !options.no_attachments,
         ..Edition::wished(wishes, issued).in_language(options.language)
     };
     write_all(&options.out, &outputs(&assessment, &edition)?)?;

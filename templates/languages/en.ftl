@@ -26,3 +26,11 @@ month-9 = September
 month-10 = October
 month-11 = November
 month-12 = December
+
+## What is attached to a report, one line each
+
+attached-campaign = Campaign file: what was tested, where, and with what
+attached-log = Log, byte for byte as it was read
+attached-photo = Photo of the cooker, as it stands in the report
+attached-rating = All results as data, in full precision
+attached-intervals = One row an interval, used and set aside
