@@ -6,7 +6,8 @@
 //! published practice (intervals, screening, rating, conformity), [`comparison`] holds
 //! ratings against each other, and [`report`] puts the result on paper and into files.
 //! Before all that, [`planning`] looks ahead to a test day, and [`entry`] makes a log of a
-//! field sheet that is typed in.
+//! field sheet that is typed in; long after it, [`mod@verify`] holds a report against the data
+//! that it carries.
 //! [`cli`] is the command line. Shared by all: [`error`], [`notice`],
 //! [`language`], [`units`] and [`hash`].
 
@@ -19,6 +20,7 @@ pub mod planning;
 pub mod procedure;
 pub mod report;
 pub mod stats;
+pub mod verify;
 
 pub mod cli;
 

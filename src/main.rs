@@ -4,13 +4,14 @@ use std::process::ExitCode;
 
 use clap::Parser;
 use simmerline::cli::args::{Arguments, Command};
-use simmerline::cli::{check, compare, enter, new, plan, report, shell, terminal};
+use simmerline::cli::{check, compare, enter, new, plan, report, shell, terminal, verify};
 
 fn main() -> ExitCode {
     let outcome = match &Arguments::parse().command {
         Command::Report(options) => report::run(options),
         Command::Check(options) => check::run(options),
         Command::Compare(options) => compare::run(options),
+        Command::Verify(options) => verify::run(options),
         Command::Plan(options) => plan::run(options),
         Command::New(options) => new::run(options),
         Command::Enter(options) => enter::run(options),

@@ -2,9 +2,16 @@
 
 use std::fmt;
 
+use jiff::civil::Date;
+
+use crate::language::{
+    Message, Phrase, celsius, clock, date, duration, fixed, joined, listed, range, short,
+};
+use crate::logs::account::Skip;
+use crate::logs::quantity::Quantity;
+use crate::message;
 use crate::procedure::cooking::{HOT_C, TimeRange};
 use crate::procedure::danger::{COLD_C, DangerZone};
-use crate::units::{clock_from_hours, counted, fixed, range, short, spoken_duration};
 
 /// Something a reader should know that stops nothing.
 #[derive(Debug, Clone, PartialEq)]
@@ -17,8 +24,8 @@ pub enum Notice {
     RowsLeftOut {
         log: String,
         rows: usize,
-        lines: String,
-        reason: &'static str,
+        lines: Phrase,
+        reason: Skip,
     },
     /// No unit is stated for some columns. Without the log, so that logs that are alike
     /// say it once.
@@ -36,7 +43,7 @@ pub enum Notice {
     QuantityInBoth {
         log: String,
         weather: String,
-        quantity: &'static str,
+        quantity: Quantity,
     },
     /// The weather log covers a part of the run.
     WeatherInPart { log: String, weather: String },
@@ -70,14 +77,14 @@ pub enum Notice {
     /// Sensors of one quantity far apart.
     SensorsApart {
         log: String,
-        quantity: &'static str,
+        quantity: Quantity,
         readings: usize,
         apart_k: f64,
     },
     /// Times at which one of several sensors has no reading.
     SensorsIncomplete {
         log: String,
-        quantity: &'static str,
+        quantity: Quantity,
         readings: usize,
     },
     /// A log that goes on for more than a day.
@@ -97,7 +104,7 @@ pub enum Notice {
     /// No column for a quantity, and columns that were not understood.
     ColumnNotFound {
         log: String,
-        quantity: &'static str,
+        quantity: Quantity,
         ignored: Vec<String>,
     },
     /// Readings before `start` or after `end` of the run.
@@ -114,7 +121,7 @@ pub enum Notice {
     StallUnderClearSky {
         log: String,
         /// Local clock times, from and to.
-        spans: Vec<String>,
+        spans: Vec<(String, String)>,
     },
     /// Heating that would leave food too long where bacteria grow.
     DangerZone(DangerZone),
@@ -128,82 +135,75 @@ pub enum Notice {
     /// Neither uncertainty nor class of some instruments is stated.
     InstrumentsAssumed {
         /// Quantity, and the class that is taken.
-        instruments: Vec<(&'static str, &'static str)>,
+        instruments: Vec<(Phrase, Phrase)>,
     },
     /// The run's `date` differs from that of its readings.
     DateDiffers {
         log: String,
-        stated: String,
-        found: String,
+        stated: Date,
+        found: Date,
     },
 }
 
 impl fmt::Display for Notice {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        self.message().fmt(f)
+    }
+}
+
+impl Notice {
+    /// What it says.
+    pub fn message(&self) -> Message {
         match self {
-            Notice::RowsSorted { log } => {
-                write!(
-                    f,
-                    "{log}: the rows were not in order of time and have been sorted"
-                )
+            Notice::RowsSorted { log } => message!("notice-rows-sorted", log = log),
+            Notice::RepeatedTimes { log, rows } => {
+                message!("notice-repeated-times", log = log, rows = *rows)
             }
-            Notice::RepeatedTimes { log, rows } => write!(
-                f,
-                "{log}: {} with the time of an earlier row left out; the first counts",
-                counted(*rows, "row")
-            ),
             Notice::RowsLeftOut {
                 log,
                 rows,
                 lines,
                 reason,
-            } => write!(
-                f,
-                "{log}: {} left out ({}: {reason})",
-                counted(*rows, "row"),
-                if *rows == 1 {
-                    format!("line {lines}")
-                } else {
-                    format!("lines {lines}")
-                }
+            } => message!(
+                "notice-rows-left-out",
+                log = log,
+                rows = *rows,
+                lines = lines,
+                reason = reason.describe()
             ),
             Notice::UnitsAssumed { columns } => {
-                let read: Vec<String> = columns
-                    .iter()
-                    .map(|(header, unit)| format!("\"{header}\" in {unit}"))
-                    .collect();
-                write!(
-                    f,
-                    "no unit is stated for {}, read as {}; state it in the header, or under [units]",
-                    if columns.len() == 1 {
-                        "a column"
-                    } else {
-                        "columns"
-                    },
-                    read.join(", ")
+                let read = columns.iter().map(|(header, unit)| {
+                    message!("notice-unit-assumed", header = header, unit = *unit)
+                });
+                message!(
+                    "notice-units-assumed",
+                    count = columns.len(),
+                    columns = joined(read, ", ")
                 )
             }
             Notice::BeyondCalibration {
                 log,
                 column,
                 readings,
-            } => write!(
-                f,
-                "{log}: {} in column \"{column}\" beyond the points of its calibration, by the nearest straight line",
-                counted(*readings, "reading")
+            } => message!(
+                "notice-beyond-calibration",
+                log = log,
+                column = column,
+                readings = *readings
             ),
             Notice::QuantityInBoth {
                 log,
                 weather,
                 quantity,
-            } => write!(
-                f,
-                "{quantity} is in {log} and in {weather}; that beside the cooker counts"
+            } => message!(
+                "notice-quantity-in-both",
+                log = log,
+                weather = weather,
+                quantity = quantity.name()
             ),
-            Notice::WeatherInPart { log, weather } => write!(
-                f,
-                "{weather} covers a part of {log} only; check the clocks of both (time_zone, weather_clock_offset_s)"
-            ),
+            Notice::WeatherInPart { log, weather } => {
+                message!("notice-weather-in-part", log = log, weather = weather)
+            }
             Notice::LogSplit {
                 log,
                 runs,
@@ -212,26 +212,25 @@ impl fmt::Display for Notice {
                 is_bounded,
                 least_rise_k,
             } => {
-                let kept = if *is_bounded {
-                    "from the run's start to its end".to_owned()
+                let split = if *is_bounded {
+                    message!("notice-log-split-bounded")
                 } else {
-                    format!(
-                        "from the coldest water to the hottest, where it rises by {} K or more",
-                        short(*least_rise_k)
-                    )
+                    message!("notice-log-split-rising", rise = short(*least_rise_k))
                 };
-                write!(
-                    f,
-                    "{log}: split into {} by date and gap, each {kept}; {} and {} left out",
-                    counted(*runs, "run"),
-                    counted(*without, "part"),
-                    counted(*readings_left_out, "reading")
-                )
+                split
+                    .with("log", log)
+                    .with("runs", *runs)
+                    .with("parts", message!("notice-log-parts", count = *without))
+                    .with(
+                        "readings",
+                        message!("notice-log-readings", count = *readings_left_out),
+                    )
             }
-            Notice::FaultValues { log, column, cells } => write!(
-                f,
-                "{log}: {} in column \"{column}\" taken as missing; check the sensor's wiring",
-                counted(*cells, "fault value")
+            Notice::FaultValues { log, column, cells } => message!(
+                "notice-fault-values",
+                log = log,
+                column = column,
+                cells = *cells
             ),
             Notice::UnbelievableReadings {
                 log,
@@ -240,143 +239,128 @@ impl fmt::Display for Notice {
                 lowest,
                 highest,
                 unit,
-            } => write!(
-                f,
-                "{log}: {} in column \"{column}\" cannot be true ({} {unit}) and {} taken as missing; check the sensor",
-                counted(*readings, "reading"),
-                range(*lowest, *highest, 1),
-                if *readings == 1 { "is" } else { "are" }
+            } => message!(
+                "notice-unbelievable",
+                log = log,
+                column = column,
+                readings = *readings,
+                values = range(*lowest, *highest, 1),
+                unit = *unit
             ),
             Notice::SensorsApart {
                 log,
                 quantity,
                 readings,
                 apart_k,
-            } => write!(
-                f,
-                "{log}: the sensors of {quantity} are more than {} K apart at {}; their mean is used: check that none has failed",
-                short(*apart_k),
-                counted(*readings, "time")
+            } => message!(
+                "notice-sensors-apart",
+                log = log,
+                quantity = quantity.name(),
+                readings = *readings,
+                apart = short(*apart_k)
             ),
             Notice::SensorsIncomplete {
                 log,
                 quantity,
                 readings,
-            } => write!(
-                f,
-                "{log}: at {} one of the sensors of {quantity} has no reading; the mean of the others steps there if they differ",
-                counted(*readings, "time")
+            } => message!(
+                "notice-sensors-incomplete",
+                log = log,
+                quantity = quantity.name(),
+                readings = *readings
             ),
-            Notice::LongRun { log, days } => write!(
-                f,
-                "{log}: the readings span {} days, a run is one heating on one day; check the dates, set start and end, or split = \"daily\"",
-                fixed(*days, 1)
-            ),
+            Notice::LongRun { log, days } => {
+                message!("notice-long-run", log = log, days = fixed(*days, 1))
+            }
             Notice::WaterAboveBoiling {
                 log,
                 highest_c,
                 boiling_point_c,
-            } => write!(
-                f,
-                "{log}: the water reaches {} °C, above its boiling point of {} °C here; check the sensor, the elevation or the pressure",
-                fixed(*highest_c, 1),
-                fixed(*boiling_point_c, 1)
+            } => message!(
+                "notice-above-boiling",
+                log = log,
+                highest = celsius(fixed(*highest_c, 1)),
+                boiling = celsius(fixed(*boiling_point_c, 1))
             ),
-            Notice::OddSolarNoon { log, noon_h } => write!(
-                f,
-                "{log}: solar noon falls at {} by the clock; check the longitude (east positive) and the time zone",
-                clock_from_hours(*noon_h)
-            ),
+            Notice::OddSolarNoon { log, noon_h } => {
+                message!("notice-odd-noon", log = log, noon = clock(*noon_h))
+            }
             Notice::ColumnNotFound {
                 log,
                 quantity,
                 ignored,
-            } => write!(
-                f,
-                "{log}: no column is understood as {quantity}, which counts as not measured; not read: {}; if one of them holds it, name it under [columns]",
-                crate::logs::columns::quoted(ignored)
+            } => message!(
+                "notice-column-not-found",
+                log = log,
+                quantity = quantity.name(),
+                ignored = crate::logs::columns::quoted(ignored)
             ),
-            Notice::ReadingsTrimmed { log, readings } => write!(
-                f,
-                "{log}: {} before the run's start or after its end left out",
-                counted(*readings, "reading")
-            ),
-            Notice::NoIntervals { log } => write!(
-                f,
-                "{log}: no two water readings are 9 to 11 minutes apart, so there is no interval; log at steps that add up to ten minutes"
-            ),
-            Notice::IdleExclusion { log, from, to } => write!(
-                f,
-                "{log}: the excluded span {from} to {to} meets no interval; check its times"
-            ),
-            Notice::StallUnderClearSky { log, spans } => write!(
-                f,
-                "{log}: the water gains less than half of what the line says from {}, as under a cloud, where the sky is stated to be cloudless; look at your notes, and at the aim",
-                crate::units::listed(spans)
-            ),
-            Notice::DangerZone(found) => write!(f, "{}", describe_danger(found)),
-            Notice::AboveFilm { share } => write!(
-                f,
-                "at ambient temperature the line takes up {} % of the sunlight intercepted, more than a reflective film sends on (86 %; common practice, no published source); check intercept area, mass of water and irradiance",
-                fixed(share * 100.0, 0)
-            ),
-            Notice::PlaneAssumed => write!(
-                f,
-                "the plane of the irradiance sensor is not stated and taken as normal to the beam; state it under [instruments.irradiance]"
-            ),
-            Notice::InstrumentsAssumed { instruments } => {
-                let taken: Vec<String> = instruments
-                    .iter()
-                    .map(|(quantity, class)| format!("{quantity} by a {class}"))
-                    .collect();
-                write!(
-                    f,
-                    "uncertainty not stated, so the most cautious instrument is taken: {}; state class or uncertainty under [instruments]",
-                    taken.join(", ")
-                )
+            Notice::ReadingsTrimmed { log, readings } => {
+                message!("notice-trimmed", log = log, readings = *readings)
             }
-            Notice::DateDiffers { log, stated, found } => write!(
-                f,
-                "{log}: the run's date is given as {stated}, its readings begin on {found}; the readings count"
+            Notice::NoIntervals { log } => message!("notice-no-intervals", log = log),
+            Notice::IdleExclusion { log, from, to } => {
+                message!("notice-idle-exclusion", log = log, from = from, to = to)
+            }
+            Notice::StallUnderClearSky { log, spans } => {
+                let spans = spans.iter();
+                let spans = spans.map(|(from, to)| message!("notice-span", from = from, to = to));
+                message!("notice-stall", log = log, spans = listed(spans))
+            }
+            Notice::DangerZone(found) => describe_danger(found),
+            Notice::AboveFilm { share } => {
+                message!("notice-above-film", share = fixed(share * 100.0, 0))
+            }
+            Notice::PlaneAssumed => message!("notice-plane-assumed"),
+            Notice::InstrumentsAssumed { instruments } => {
+                let taken = instruments.iter().map(|(quantity, class)| {
+                    message!(
+                        "notice-instrument-taken",
+                        quantity = quantity,
+                        class = class
+                    )
+                });
+                message!("notice-instruments-assumed", taken = joined(taken, ", "))
+            }
+            Notice::DateDiffers { log, stated, found } => message!(
+                "notice-date-differs",
+                log = log,
+                stated = date(*stated),
+                found = date(*found)
             ),
         }
     }
 }
 
-fn describe_danger(found: &DangerZone) -> String {
-    let zone = format!("between {} and {} °C", short(COLD_C), short(HOT_C));
-    let mut ways = Vec::new();
-    if let Some((run, seconds)) = &found.measured {
-        ways.push(format!(
-            "in {run} the water was {zone} for {}",
-            spoken_duration(*seconds)
-        ));
-    }
-    if let Some(predicted) = found.predicted {
-        ways.push(match predicted {
-            None => format!(
-                "by the line the load tested does not get to {} °C",
-                short(HOT_C)
-            ),
-            Some(TimeRange {
-                best_s,
-                shortest_s,
-                longest_s,
-            }) => format!(
-                "by the line the load tested takes about {} to {} °C ({} {})",
-                spoken_duration(best_s),
-                short(HOT_C),
-                spoken_duration(shortest_s),
-                longest_s.map_or_else(
-                    || "or more, or it does not get there".to_owned(),
-                    |longest_s| format!("to {}", spoken_duration(longest_s))
-                )
-            ),
-        });
-    }
-    format!(
-        "food safety: {}; food must not stay {zone} for more than {} in all (USDA FSIS, WHO), where bacteria grow: cook smaller amounts, begin with hot water, and keep meat, fish, eggs, milk and cooked rice for a stronger sun or another stove",
-        ways.join(", and "),
-        spoken_duration(found.longest_s)
+fn describe_danger(found: &DangerZone) -> Message {
+    let hot = || celsius(short(HOT_C));
+    let predicted = found.predicted.map(|predicted| match predicted {
+        None => message!("danger-never", hot = hot()),
+        Some(TimeRange {
+            best_s,
+            shortest_s,
+            longest_s,
+        }) => match longest_s {
+            Some(longest_s) => message!("danger-takes", longest = duration(longest_s)),
+            None => message!("danger-takes-open"),
+        }
+        .with("time", duration(best_s))
+        .with("hot", hot())
+        .with("shortest", duration(shortest_s)),
+    });
+    let said = match (&found.measured, predicted) {
+        (Some(_), Some(predicted)) => message!("danger-both", predicted = predicted),
+        (Some(_), None) => message!("danger-measured"),
+        (None, Some(predicted)) => message!("danger-predicted", predicted = predicted),
+        (None, None) => unreachable!("a danger is measured or predicted"),
+    };
+    let said = match &found.measured {
+        Some((run, seconds)) => said.with("run", run).with("time", duration(*seconds)),
+        None => said,
+    };
+    said.with(
+        "zone",
+        message!("danger-zone", cold = short(COLD_C), hot = hot()),
     )
+    .with("longest", duration(found.longest_s))
 }

@@ -113,7 +113,10 @@ fn sheet_times_are_tens_by_the_clock_in_any_zone() {
             assert!(clock.ends_with('0'), "{clock}");
         }
         assert_eq!(
-            planned.missing.as_deref(),
+            planned
+                .missing
+                .map(|missing| missing.to_string())
+                .as_deref(),
             Some("30 more intervals and 3 more days")
         );
     }

@@ -1,7 +1,8 @@
 //! From the campaign file as written to a [`Campaign`] that can be trusted.
 
+use std::collections::BTreeMap;
 use std::fs;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
 use jiff::tz::{Offset, TimeZone};
 
@@ -14,6 +15,7 @@ use super::check_runs::{Purpose, RunBase, check_load, check_runs};
 use super::find::{CAMPAIGN_FILE, campaign_name};
 use super::locate::{Checker, nearest};
 use super::model::{Campaign, IrradianceEstimate, LogRules, OwnLimit, Site, Target};
+use super::named_files::NamedFiles;
 use super::schema::{CampaignTable, LimitTable, SiteTable};
 use crate::error::{Error, Problem, Result};
 use crate::hash::sha256_hex;
@@ -35,7 +37,7 @@ const LARGEST_FILE: u64 = 4 << 20;
 /// [`Error::Campaign`] with the line and a remedy for everything that is wrong:
 /// syntax, unknown or missing keys, values out of sense, files that are not there.
 pub fn read_campaign(folder: &Path) -> Result<Campaign> {
-    read_for(folder, Purpose::Rating)
+    read_for(&Asked::of_folder(folder, Purpose::Rating))
 }
 
 /// The same for somebody who has yet to test: logs that are not there are passed over.
@@ -43,7 +45,7 @@ pub fn read_campaign(folder: &Path) -> Result<Campaign> {
 /// # Errors
 /// As [`read_campaign`].
 pub fn read_campaign_to_plan(folder: &Path) -> Result<Campaign> {
-    read_for(folder, Purpose::Planning)
+    read_for(&Asked::of_folder(folder, Purpose::Planning))
 }
 
 /// The same for a text that is to become the campaign file of a folder.
@@ -51,29 +53,67 @@ pub fn read_campaign_to_plan(folder: &Path) -> Result<Campaign> {
 /// # Errors
 /// As [`read_campaign`].
 pub fn check_new_text(folder: &Path, text: &str) -> Result<Campaign> {
-    let file = folder.join(CAMPAIGN_FILE);
     let sha256 = sha256_hex(text.as_bytes());
-    check_text(folder, &file, text, sha256, Purpose::Planning)
+    check_text(&Asked::of_folder(folder, Purpose::Planning), text, sha256)
 }
 
-fn read_for(folder: &Path, purpose: Purpose) -> Result<Campaign> {
-    let file = folder.join(CAMPAIGN_FILE);
+/// Reads and checks a campaign file that came attached to a report, of the campaign of a
+/// name. `files` are the logs and the photo by the names that it gives them; it is not
+/// trusted, and makes no other file be read.
+///
+/// # Errors
+/// As [`read_campaign`].
+pub fn read_attached_campaign(
+    file: &Path,
+    name: &str,
+    files: &BTreeMap<String, PathBuf>,
+) -> Result<Campaign> {
+    read_for(&Asked {
+        file: file.to_path_buf(),
+        name: name.to_owned(),
+        files: NamedFiles::Only(files),
+        purpose: Purpose::Rating,
+    })
+}
+
+/// Which campaign file is asked for, and how.
+struct Asked<'a> {
+    file: PathBuf,
+    /// Of the campaign.
+    name: String,
+    files: NamedFiles<'a>,
+    purpose: Purpose,
+}
+
+impl<'a> Asked<'a> {
+    fn of_folder(folder: &'a Path, purpose: Purpose) -> Self {
+        Asked {
+            file: folder.join(CAMPAIGN_FILE),
+            name: campaign_name(folder),
+            files: NamedFiles::From(folder),
+            purpose,
+        }
+    }
+}
+
+fn read_for(asked: &Asked<'_>) -> Result<Campaign> {
+    let file = &asked.file;
     let fail =
-        |what: String, hint: &str| Error::Campaign(Problem::at(&file, what).hint(hint).into());
+        |what: String, hint: &str| Error::Campaign(Problem::at(file, what).hint(hint).into());
     if file.exists() && !file.is_file() {
         return Err(fail(
             "is no file (a folder or a device)".to_owned(),
             "put a campaign file of that name in its place",
         ));
     }
-    let size = fs::metadata(&file).map_or(0, |metadata| metadata.len());
+    let size = fs::metadata(file).map_or(0, |metadata| metadata.len());
     if size > LARGEST_FILE {
         return Err(fail(
             format!("is {size} bytes long, expected a few thousand"),
             "is this a log? the campaign file is a short text",
         ));
     }
-    let bytes = fs::read(&file).map_err(|error| {
+    let bytes = fs::read(file).map_err(|error| {
         fail(
             format!("cannot be read ({error})"),
             "check that it is a file and that you may read it",
@@ -86,16 +126,11 @@ fn read_for(folder: &Path, purpose: Purpose) -> Result<Campaign> {
         )
     })?;
     let text = text.strip_prefix('\u{feff}').unwrap_or(text);
-    check_text(folder, &file, text, sha256_hex(&bytes), purpose)
+    check_text(asked, text, sha256_hex(&bytes))
 }
 
-fn check_text(
-    folder: &Path,
-    file: &Path,
-    text: &str,
-    sha256: String,
-    purpose: Purpose,
-) -> Result<Campaign> {
+fn check_text(asked: &Asked<'_>, text: &str, sha256: String) -> Result<Campaign> {
+    let (file, files) = (asked.file.as_path(), asked.files);
     let mut checker = Checker::new(file, text);
     let written = checker.parse()?;
     let target = check_target(&mut checker, &written.campaign);
@@ -137,17 +172,17 @@ fn check_text(
         written.format,
     );
     let base = RunBase {
-        folder,
+        files,
         weather: check_weather(&mut checker, &rules, written.weather),
         rules,
         load: &load,
-        purpose,
+        purpose: asked.purpose,
         has_stagnation: !written.stagnation.is_empty(),
     };
     let runs = check_runs(&mut checker, &base, written.run);
     let calibrations = check_calibrations(&mut checker, written.calibration);
     let campaign = Campaign {
-        name: campaign_name(folder),
+        name: asked.name.clone(),
         file: file.to_path_buf(),
         text: text.to_owned(),
         sha256,
@@ -160,7 +195,7 @@ fn check_text(
         notes: written.campaign.notes,
         report: check_report(&mut checker, written.report),
         target,
-        cooker: check_cooker(&mut checker, folder, written.cooker),
+        cooker: check_cooker(&mut checker, files, written.cooker),
         site,
         water_kg: load.water_kg,
         vessels: load.vessels,

@@ -1,14 +1,11 @@
 //! The cooker's tables: area, aperture and photo.
 
-use std::fs;
-use std::path::Path;
-
-use image::ImageFormat;
-
 use super::aperture::{Shape, crosses_itself, intercept_area_m2};
 use super::check::words;
 use super::locate::Checker;
-use super::model::{Aperture, Cooker, CookerType, Photo};
+use super::model::{Aperture, Cooker, CookerType};
+use super::named_files::NamedFiles;
+use super::photo::check_photo;
 use super::schema::{ApertureTable, CookerTable};
 
 /// Smallest intercept area, m²: a hand's breadth in the square.
@@ -25,7 +22,11 @@ const WIDEST_DEG: f64 = 90.0;
 const LONGEST_TEXT: usize = 400;
 
 /// The cooker, with its intercept area and its photo.
-pub fn check_cooker(checker: &mut Checker<'_>, folder: &Path, written: CookerTable) -> Cooker {
+pub fn check_cooker(
+    checker: &mut Checker<'_>,
+    files: NamedFiles<'_>,
+    written: CookerTable,
+) -> Cooker {
     let mut kinds = CookerType::ALL.into_iter();
     let kind = kinds.find(|kind| kind.word() == written.kind);
     if kind.is_none() {
@@ -115,7 +116,7 @@ pub fn check_cooker(checker: &mut Checker<'_>, folder: &Path, written: CookerTab
         description: written.description,
         photo: written
             .photo
-            .and_then(|name| check_photo(checker, folder, &name)),
+            .and_then(|name| check_photo(checker, files, &name)),
         identification: written.identification,
         condition: written.condition,
         received: written
@@ -246,52 +247,5 @@ fn check_aperture(checker: &mut Checker<'_>, table: ApertureTable) -> Option<Ape
     Some(Aperture {
         shape,
         incidence_deg,
-    })
-}
-
-fn check_photo(checker: &mut Checker<'_>, folder: &Path, name: &str) -> Option<Photo> {
-    let path = folder.join(name);
-    if path.exists() && !path.is_file() {
-        checker.problem(
-            "cooker.photo",
-            format!("\"{name}\" is no file"),
-            "name a picture in the campaign folder",
-        );
-        return None;
-    }
-    let bytes = match fs::read(&path) {
-        Ok(bytes) => bytes,
-        Err(error) => {
-            checker.problem(
-                "cooker.photo",
-                format!("\"{name}\" cannot be read ({error})"),
-                "put the picture into the campaign folder, or delete the key",
-            );
-            return None;
-        }
-    };
-    let known = [("png", ImageFormat::Png), ("jpg", ImageFormat::Jpeg)];
-    let found = image::guess_format(&bytes).ok();
-    let Some((extension, format)) = known.into_iter().find(|(_, format)| Some(*format) == found)
-    else {
-        checker.problem(
-            "cooker.photo",
-            format!("\"{name}\" is neither a JPEG nor a PNG picture"),
-            "save the picture as JPEG or PNG",
-        );
-        return None;
-    };
-    if let Err(error) = image::load_from_memory_with_format(&bytes, format) {
-        checker.problem(
-            "cooker.photo",
-            format!("\"{name}\" is damaged ({error})"),
-            "copy the picture again, or save it anew as JPEG or PNG",
-        );
-        return None;
-    }
-    Some(Photo {
-        name: name.to_owned(),
-        extension,
-        bytes,
     })
 }

@@ -7,6 +7,7 @@ use super::check_logs::check_rules;
 use super::locate::Checker;
 use super::model::{Exclusion, LogRules, RunPlan, Span, WeatherPlan};
 use super::moment::{Moment, WrittenMoment};
+use super::named_files::NamedFiles;
 use super::schema::{LoadTable, RunTable};
 use crate::units::{MICROSECONDS_PER_SECOND, short};
 
@@ -27,7 +28,7 @@ pub enum Purpose {
 
 /// What holds for a run where it does not say otherwise.
 pub struct RunBase<'b> {
-    pub folder: &'b Path,
+    pub files: NamedFiles<'b>,
     pub rules: LogRules,
     /// Rules of weather logs.
     pub weather: LogRules,
@@ -108,7 +109,7 @@ pub fn check_runs(
     mut written: Vec<RunTable>,
 ) -> Vec<RunPlan> {
     if base.purpose == Purpose::Planning {
-        written.retain(|table| base.folder.join(&table.log).exists());
+        written.retain(|table| base.files.path(&table.log).exists());
     } else if written.is_empty() && !base.has_stagnation {
         checker.problem(
             "run",
@@ -119,7 +120,7 @@ pub fn check_runs(
     let mut runs: Vec<RunPlan> = Vec::new();
     for (index, table) in written.into_iter().enumerate() {
         let key = format!("run.{}", index + 1);
-        let path = log_path(checker, &format!("{key}.log"), base.folder, &table.log);
+        let path = log_path(checker, &format!("{key}.log"), base.files, &table.log);
         let mut run = check_run(checker, &key, table, path, base);
         let twin = runs.iter_mut().enumerate();
         let mut twin = twin.filter(|(_, other)| {
@@ -158,13 +159,13 @@ impl RunPlan {
     }
 }
 
-fn log_path(checker: &mut Checker<'_>, key: &str, folder: &Path, name: &str) -> PathBuf {
-    let path = folder.join(name);
+fn log_path(checker: &mut Checker<'_>, key: &str, files: NamedFiles<'_>, name: &str) -> PathBuf {
+    let path = files.path(name);
     if !path.exists() {
         checker.problem(
             key,
             format!("the log \"{name}\" is not there"),
-            format!("put it into {}, or correct the name", folder.display()),
+            files.remedy(),
         );
     }
     path
@@ -318,7 +319,7 @@ fn check_weather_log(
         return None;
     };
     Some(WeatherPlan {
-        path: log_path(checker, &format!("{key}.weather"), base.folder, log),
+        path: log_path(checker, &format!("{key}.weather"), base.files, log),
         log: log.clone(),
         clock_offset_us: (offset_s * MICROSECONDS_PER_SECOND).round() as i64,
         rules: base.weather.clone(),

@@ -17,9 +17,11 @@ pub mod find;
 pub mod locate;
 pub mod model;
 pub mod moment;
+mod named_files;
+mod photo;
 pub mod schema;
 pub mod template;
 
-pub use check::{read_campaign, read_campaign_to_plan};
+pub use check::{read_attached_campaign, read_campaign, read_campaign_to_plan};
 pub use find::find_campaigns;
 pub use model::Campaign;

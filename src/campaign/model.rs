@@ -196,7 +196,7 @@ pub struct Aperture {
     pub incidence_deg: f64,
 }
 
-/// A picture of the cooker, read and recognised.
+/// A picture of the cooker, as it stands in the report.
 #[derive(Debug, Clone)]
 pub struct Photo {
     /// As the campaign file names it.

@@ -15,10 +15,11 @@ Exit codes:
   0  done
   1  a fault in simmerline
   2  the command line asks for something that cannot be done
-  3  a log cannot be read
+  3  a log, or a report to verify, cannot be read
   4  a campaign file is invalid";
 
 const STRICT_CODE: &str = "  5  all done, but a rating is only indicative (report with --strict)";
+const VERIFY_CODE: &str = "  6  a report does not agree with the data that it carries (verify)";
 
 const EXAMPLES: &str = "\
 Example, from nothing to a report:
@@ -27,7 +28,8 @@ Example, from nothing to a report:
   simmerline enter my-cooker --date 2026-11-03    type the field sheet in
   simmerline check my-cooker      what can be used so far, and what is missing
   simmerline report my-cooker     the rating, as reports/my-cooker.pdf
-  simmerline compare my-cooker my-cooker-2    which gives more, and how sure that is";
+  simmerline compare my-cooker my-cooker-2    which gives more, and how sure that is
+  simmerline verify reports/my-cooker.pdf     whether a report says what its data give";
 
 const REPORT_HELP: &str = "\
 Example:
@@ -53,6 +55,15 @@ Takes two to twenty campaigns and writes comparison.pdf, comparison.json and
 comparison.csv: every difference of Ps(50) with its 95 % interval, and whether it is
 real. Give one id under [instruments] to an instrument that several campaigns share:
 its errors then cancel.";
+
+const VERIFY_HELP: &str = "\
+Example:
+  simmerline verify reports/my-cooker.pdf
+
+A report carries its campaign file, logs, photo and results. This takes them out,
+computes everything again, and says line by line whether hashes, rating, regression,
+every interval, the headline and the words and drawing of every page agree. It shows
+that the pages follow from the data, not that the data are true.";
 
 const PLAN_HELP: &str = "\
 Example:
@@ -91,7 +102,7 @@ Example:
 
 /// Rates solar cookers from water-heating test logs and writes the report.
 #[derive(Debug, Parser)]
-#[command(name = "simmerline", version, about, after_help = EXAMPLES, after_long_help = format!("{EXAMPLES}\n\n{EXIT_CODES}\n{STRICT_CODE}"))]
+#[command(name = "simmerline", version, about, after_help = EXAMPLES, after_long_help = format!("{EXAMPLES}\n\n{EXIT_CODES}\n{STRICT_CODE}\n{VERIFY_CODE}"))]
 pub struct Arguments {
     #[command(subcommand)]
     pub command: Command,
@@ -109,6 +120,9 @@ pub enum Command {
     /// Compare campaigns: which cooker gives more, and how sure that is
     #[command(after_help = format!("{COMPARE_HELP}\n\n{EXIT_CODES}"))]
     Compare(CompareOptions),
+    /// Verify a report from its file alone: everything is computed again
+    #[command(after_help = format!("{VERIFY_HELP}\n\n{EXIT_CODES}\n{VERIFY_CODE}"))]
+    Verify(VerifyOptions),
     /// Start a campaign: write its file, to fill in, and an empty log
     #[command(after_help = format!("{NEW_HELP}\n\n{EXIT_CODES}"))]
     New(NewOptions),
@@ -152,6 +166,9 @@ pub struct ReportOptions {
         default_value = "pdf"
     )]
     pub format: Vec<Format>,
+    /// Leave the logs and the data out of the PDF: a slim file, which nobody can verify
+    #[arg(long)]
+    pub no_attachments: bool,
     /// Exit with 5 if a rating is only indicative
     #[arg(long)]
     pub strict: bool,
@@ -187,6 +204,16 @@ pub struct CompareOptions {
     /// Print nothing but errors
     #[arg(long)]
     pub quiet: bool,
+}
+
+#[derive(Debug, Args)]
+pub struct VerifyOptions {
+    /// A report, as PDF
+    #[arg(value_name = "REPORT")]
+    pub report: PathBuf,
+    /// Write what is attached into this folder, over nothing that is there
+    #[arg(long, value_name = "DIR")]
+    pub extract: Option<PathBuf>,
 }
 
 #[derive(Debug, Args)]

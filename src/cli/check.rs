@@ -7,11 +7,11 @@ use unicode_width::UnicodeWidthStr;
 
 use crate::error::Result;
 use crate::logs::account::alike;
+use crate::message;
 use crate::procedure::conformity::Level;
 use crate::procedure::run::clock_ahead_of_sun_h;
 use crate::procedure::screen::Reason;
 use crate::procedure::{Assessment, Run};
-use crate::report::model::report::IRRADIANCE_ESTIMATED;
 use crate::report::model::uncertainty::{outlook, with_uncertainty};
 use crate::units::{clock_from_hours, local_clock, spoken_date, zoned};
 
@@ -93,7 +93,11 @@ fn how_read(assessment: &Assessment) -> String {
         if index > 0 {
             text.push('\n');
         }
-        let form = group[0].form();
+        let form: Vec<(String, String)> = group[0]
+            .form()
+            .iter()
+            .map(|(label, text)| (label.to_string(), text.to_string()))
+            .collect();
         let logs = group.iter().map(|account| account.log.as_str());
         let labels = form.iter().map(|(label, _)| label.as_str()).chain(logs);
         let width = labels.map(UnicodeWidthStr::width).max().unwrap_or(0);
@@ -103,9 +107,9 @@ fn how_read(assessment: &Assessment) -> String {
         };
         for account in &group {
             let zone = &assessment.campaign.site.time_zone;
-            row(&account.log, &account.readings(zone));
+            row(&account.log, &account.readings(zone).to_string());
             for left_out in account.skipped.describe() {
-                row("", &left_out);
+                row("", &left_out.to_string());
             }
         }
         for (label, what) in &form {
@@ -211,7 +215,7 @@ fn verdict(assessment: &Assessment) -> String {
     format!(
         "\n{level}{}. {rating}{missing}.\n{}",
         if assessment.estimates_irradiance() {
-            format!(", {IRRADIANCE_ESTIMATED}")
+            format!(", {}", message!("irradiance-estimated"))
         } else {
             String::new()
         },

@@ -10,3 +10,4 @@ pub mod plan;
 pub mod report;
 pub mod shell;
 pub mod terminal;
+pub mod verify;

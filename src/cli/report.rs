@@ -14,10 +14,10 @@ use super::args::ReportOptions;
 use super::terminal::{Align, print, print_error, print_note, table};
 use crate::campaign::find::{find_campaigns, refuse_same_names};
 use crate::error::{Error, Problem, Result};
+use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::conformity::Level;
 use crate::report::files::{prepare_folder, write_all};
-use crate::report::model::report::IRRADIANCE_ESTIMATED;
 use crate::report::{Edition, outputs};
 use crate::units::{decimals_for, fixed};
 
@@ -115,6 +115,7 @@ fn rate_and_write(folder: &Path, options: &ReportOptions, issued: Timestamp) -> 
     let wishes = &assessment.campaign.report;
     let edition = Edition {
         formats: options.format.clone(),
+        has_attachments: !options.no_attachments,
         ..Edition::wished(wishes, issued).in_language(options.language)
     };
     write_all(&options.out, &outputs(&assessment, &edition)?)?;
@@ -154,9 +155,10 @@ fn progress_bar(campaigns: usize, is_quiet: bool) -> ProgressBar {
 }
 
 fn conformity_cell(assessment: &Assessment) -> String {
-    let level = assessment.conformity.level.describe().to_lowercase();
+    let level = assessment.conformity.level.describe();
+    let level = level.to_string().to_lowercase();
     if assessment.estimates_irradiance() {
-        format!("{level}; {IRRADIANCE_ESTIMATED}")
+        format!("{level}; {}", message!("irradiance-estimated"))
     } else {
         level
     }

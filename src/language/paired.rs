@@ -1,6 +1,6 @@
 //! Units that have one of the US beside them.
 
-use super::phrase::{Phrase, fixed, range};
+use super::phrase::{Phrase, fixed, joined, range};
 use crate::units::{celsius_to_fahrenheit, kilograms_to_pounds};
 
 /// A unit of the SI with its neighbour of the US.
@@ -43,7 +43,7 @@ impl PairedUnit {
         }
     }
 
-    /// The same number or range in the unit of the US.
+    /// The same numbers in the unit of the US.
     pub fn in_us(self, number: &Phrase) -> Phrase {
         match number {
             Phrase::Fixed(value, decimals) => fixed(self.convert(*value), self.decimals(*decimals)),
@@ -53,7 +53,38 @@ impl PairedUnit {
                 self.decimals(*decimals),
             ),
             Phrase::Short(value) => fixed(self.convert(*value), self.decimals(0)),
+            Phrase::Joined(numbers, between) => {
+                joined(numbers.iter().map(|number| self.in_us(number)), between)
+            }
+            Phrase::Message(message) => {
+                let mut converted = message.as_ref().clone();
+                for (_, number) in &mut converted.arguments {
+                    *number = self.in_us(number);
+                }
+                converted.into()
+            }
             other => other.clone(),
         }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::campaign::model::UnitSystem;
+    use crate::language::{Language, Words, celsius, kilograms, short};
+    use crate::message;
+
+    // 20, 35 and 95 °C are 68, 95 and 203 °F, 2 kg are 4.4 lb: NIST SP 811 (2008), appendix B.8.
+    #[test]
+    fn every_number_of_a_quantity_is_said_in_units_of_the_us() {
+        let words = Words::new(Language::ENGLISH, UnitSystem::Us);
+        let spread = joined([short(20.0), short(35.0)], " – ");
+        assert_eq!(words.say(celsius(spread)), "20 – 35 °C (68 – 95 °F)");
+        let (start, target) = (fixed(20.0, 0), fixed(95.0, 0));
+        let degrees = message!("journey-degrees", start = start, target = target);
+        let said = words.say(celsius(degrees.into()));
+        assert_eq!(said, "20 to 95 °C (68 to 203 °F)");
+        assert_eq!(words.say(kilograms(short(2.0))), "2 kg (4.4 lb)");
     }
 }

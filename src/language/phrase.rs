@@ -1,11 +1,14 @@
 //! What goes into a message: numbers, dates, other messages, the tester's own words.
 
+use std::fmt;
+
 use jiff::civil::Date;
 
 use super::message::Message;
 use super::paired::PairedUnit;
+use super::words::Words;
 
-/// Something that a language can say.
+/// Something that a language can say. Printed, it is English.
 #[derive(Debug, Clone, PartialEq)]
 pub enum Phrase {
     /// Said as it stands: names, codes, the tester's words.
@@ -94,6 +97,12 @@ pub fn joined<P: Into<Phrase>>(
     between: &'static str,
 ) -> Phrase {
     Phrase::Joined(phrases.into_iter().map(Into::into).collect(), between)
+}
+
+impl fmt::Display for Phrase {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(&Words::english().say(self))
+    }
 }
 
 impl From<String> for Phrase {

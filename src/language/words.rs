@@ -31,6 +31,10 @@ pub const LANGUAGES: [Language; 1] = [Language {
     name: "English",
     messages: concat!(
         include_str!("../../templates/languages/en.ftl"),
+        include_str!("../../templates/languages/en/cautions.ftl"),
+        include_str!("../../templates/languages/en/cooking.ftl"),
+        include_str!("../../templates/languages/en/notices.ftl"),
+        include_str!("../../templates/languages/en/rating.ftl"),
         include_str!("../../templates/languages/en/figures.ftl"),
         include_str!("../../templates/languages/en/comparison.ftl"),
         include_str!("../../templates/languages/en/plan.ftl"),

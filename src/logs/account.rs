@@ -7,7 +7,9 @@ use jiff::tz::TimeZone;
 use super::quantity::Quantity;
 use super::sensor::Sensor;
 use crate::campaign::model::Curve;
-use crate::units::{counted, short, zoned};
+use crate::language::{Message, Phrase, joined, kilograms, short};
+use crate::message;
+use crate::units::zoned;
 
 /// At most so many lines are listed for one reason; the rest are counted.
 const LISTED_LINES: usize = 12;
@@ -28,17 +30,17 @@ pub enum Skip {
 
 impl Skip {
     /// In words.
-    pub fn describe(self) -> &'static str {
+    pub fn describe(self) -> Message {
         match self {
-            Skip::BeforeHeader => "before the header",
-            Skip::UnitsRow => "units under the header",
-            Skip::BetweenHeaderAndReadings => "between header and readings",
-            Skip::Remark => "remark",
-            Skip::Blank => "blank",
-            Skip::HeaderAgain => "header again",
-            Skip::BeforeHeaderAgain => "before a repeated header",
-            Skip::Footer => "after the last reading",
-            Skip::CutOff => "cut off at the end of the file",
+            Skip::BeforeHeader => message!("skip-before-header"),
+            Skip::UnitsRow => message!("skip-units-row"),
+            Skip::BetweenHeaderAndReadings => message!("skip-between"),
+            Skip::Remark => message!("skip-remark"),
+            Skip::Blank => message!("skip-blank"),
+            Skip::HeaderAgain => message!("skip-header-again"),
+            Skip::BeforeHeaderAgain => message!("skip-before-header-again"),
+            Skip::Footer => message!("skip-footer"),
+            Skip::CutOff => message!("skip-cut-off"),
         }
     }
 }
@@ -65,9 +67,9 @@ impl Skipped {
     }
 
     /// Lines left out for a reason, as `3, 7–9`, with how many more.
-    pub fn lines(&self, reason: Skip) -> String {
+    pub fn lines(&self, reason: Skip) -> Phrase {
         let Some((lines, count)) = self.by_reason.get(&reason) else {
-            return String::new();
+            return "".into();
         };
         let mut runs: Vec<(u64, u64)> = Vec::new();
         for &line in lines {
@@ -83,23 +85,23 @@ impl Skipped {
                 _ => format!("{first}–{last}"),
             })
             .collect();
-        let more = match count - lines.len() {
-            0 => String::new(),
-            more => format!(" and {more} more"),
-        };
-        format!("{}{more}", shown.join(", "))
+        let lines_shown = shown.join(", ");
+        match count - lines.len() {
+            0 => lines_shown.into(),
+            more => message!("skipped-more", lines = lines_shown, more = more).into(),
+        }
     }
 
     /// Each reason with its lines in words: `line 3: units under the header`.
-    pub fn describe(&self) -> Vec<String> {
+    pub fn describe(&self) -> Vec<Message> {
         self.by_reason
             .iter()
             .map(|(reason, (_, count))| {
-                let noun = if *count == 1 { "line" } else { "lines" };
-                format!(
-                    "{noun} {} left out: {}",
-                    self.lines(*reason),
-                    reason.describe()
+                message!(
+                    "skipped-lines",
+                    count = *count,
+                    lines = self.lines(*reason),
+                    reason = reason.describe()
                 )
             })
             .collect()
@@ -112,15 +114,15 @@ pub struct Account {
     /// The log's name as the campaign file gives it.
     pub log: String,
     /// Encoding and delimiter, or the sheet.
-    pub written_in: String,
-    pub decimal_mark: String,
+    pub written_in: Message,
+    pub decimal_mark: Message,
     pub header_line: u64,
     /// Header of the time, how times are written, and their zone.
     pub time_header: String,
-    pub time_format: String,
+    pub time_format: Message,
     /// A time of it.
     pub time_example: String,
-    pub time_zone: String,
+    pub time_zone: Message,
     /// Times count from the run's start.
     pub is_elapsed: bool,
     /// Added to the times, s.
@@ -144,38 +146,46 @@ impl Account {
     }
 
     /// How the log is written, a fact a row: what it is, and how it was understood.
-    pub fn form(&self) -> Vec<(String, String)> {
-        let mut rows = vec![
+    pub fn form(&self) -> Vec<(Phrase, Phrase)> {
+        let mut rows: Vec<(Phrase, Phrase)> = vec![
             (
-                "form".to_owned(),
-                format!(
-                    "{}; header on line {}; decimal {}",
-                    self.written_in, self.header_line, self.decimal_mark
-                ),
+                message!("log-form").into(),
+                message!(
+                    "log-form-text",
+                    written_in = &self.written_in,
+                    line = self.header_line.to_string(),
+                    mark = &self.decimal_mark
+                )
+                .into(),
             ),
             (
-                quoted(&self.time_header),
-                format!(
-                    "time: {}, as in \"{}\"; zone {}",
-                    self.time_format, self.time_example, self.time_zone
-                ),
+                quoted(&self.time_header).into(),
+                message!(
+                    "log-time-text",
+                    format = &self.time_format,
+                    example = &self.time_example,
+                    zone = &self.time_zone
+                )
+                .into(),
             ),
         ];
         if self.clock_offset_s != 0.0 {
-            let offset = format!("{} s added to all times", short(self.clock_offset_s));
-            rows.push(("clock".to_owned(), offset));
+            let offset = message!("log-clock-text", seconds = short(self.clock_offset_s));
+            rows.push((message!("log-clock").into(), offset.into()));
         }
         let columns = self.columns.iter();
-        rows.extend(columns.map(|column| (quoted(&column.header), column.describe())));
+        rows.extend(
+            columns.map(|column| (quoted(&column.header).into(), column.describe().into())),
+        );
         if !self.not_read.is_empty() {
             let headers: Vec<String> = self.not_read.iter().map(|header| quoted(header)).collect();
-            rows.push(("not read".to_owned(), headers.join(", ")));
+            rows.push((message!("log-not-read").into(), headers.join(", ").into()));
         }
         rows
     }
 
     /// The readings: how many, from when to when, how often.
-    pub fn readings(&self, zone: &TimeZone) -> String {
+    pub fn readings(&self, zone: &TimeZone) -> Message {
         let from = zoned(self.first_us, zone);
         let to = zoned(self.last_us, zone);
         let last = if from.date() == to.date() {
@@ -183,16 +193,13 @@ impl Account {
         } else {
             "%Y-%m-%d %H:%M:%S"
         };
-        let step = match self.step_s {
-            Some(step_s) => format!(", mostly one every {} s", short(step_s)),
-            None => String::new(),
+        let said = match self.step_s {
+            Some(step_s) => message!("log-readings-every", step = short(step_s)),
+            None => message!("log-readings"),
         };
-        format!(
-            "{} from {} to {}{step}",
-            counted(self.readings, "reading"),
-            from.strftime("%Y-%m-%d %H:%M:%S"),
-            to.strftime(last),
-        )
+        said.with("readings", self.readings)
+            .with("from", from.strftime("%Y-%m-%d %H:%M:%S").to_string())
+            .with("to", to.strftime(last).to_string())
     }
 
     /// Whether another log is written in the same way.
@@ -222,17 +229,17 @@ pub fn alike(accounts: &[Account]) -> Vec<Vec<&Account>> {
 }
 
 /// How one column was understood.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct ColumnAccount {
     pub header: String,
-    pub quantity: &'static str,
-    pub found_by: &'static str,
+    pub quantity: Message,
+    pub found_by: Message,
     pub unit: &'static str,
-    pub unit_from: &'static str,
+    pub unit_from: Message,
     /// Its unit is one of estimates by eye.
     pub is_estimate: bool,
-    /// Vessel, calibration and sensitivity, in words; empty if there is none.
-    pub correction: String,
+    /// Vessel, calibration and sensitivity; empty if there is none.
+    pub corrections: Vec<Message>,
 }
 
 impl ColumnAccount {
@@ -240,11 +247,19 @@ impl ColumnAccount {
     pub fn new(sensor: &Sensor, vessel_water_kg: &[f64]) -> Self {
         let mut corrections = Vec::new();
         if let (Quantity::Water, Some(kg)) = (sensor.quantity, vessel_water_kg.get(sensor.vessel)) {
-            corrections.push(format!("vessel {}, {} kg", sensor.vessel + 1, short(*kg)));
+            corrections.push(message!(
+                "corrected-vessel",
+                vessel = (sensor.vessel + 1).to_string(),
+                load = kilograms(short(*kg))
+            ));
         }
         if sensor.per_w_m2 != 1.0 {
             let base = crate::measure::Unit::base(sensor.unit.kind()).symbol();
-            corrections.push(format!("sensitivity {} {base} per W/m²", sensor.per_w_m2));
+            corrections.push(message!(
+                "corrected-sensitivity",
+                sensitivity = short(sensor.per_w_m2),
+                unit = base
+            ));
         }
         if let Some(curve) = &sensor.calibration {
             corrections.push(describe_curve(curve, sensor.quantity.unit()));
@@ -256,38 +271,49 @@ impl ColumnAccount {
             unit: sensor.unit.symbol(),
             unit_from: sensor.unit_from.describe(),
             is_estimate: sensor.unit.is_estimate(),
-            correction: corrections.join("; "),
+            corrections,
         }
+    }
+
+    /// Its corrections, one after the other.
+    pub fn correction(&self) -> Phrase {
+        joined(&self.corrections, "; ")
     }
 
     /// In one line.
-    pub fn describe(&self) -> String {
-        let correction = match self.correction.as_str() {
-            "" => String::new(),
-            correction => format!("; {correction}"),
+    pub fn describe(&self) -> Message {
+        let said = if self.corrections.is_empty() {
+            message!("log-column")
+        } else {
+            message!("log-column-corrected", corrections = self.correction())
         };
-        format!(
-            "{} ({}), {} ({}){correction}",
-            self.quantity, self.found_by, self.unit, self.unit_from
-        )
+        said.with("quantity", &self.quantity)
+            .with("found_by", &self.found_by)
+            .with("unit", self.unit)
+            .with("unit_from", &self.unit_from)
     }
 }
 
-fn describe_curve(curve: &Curve, unit: &str) -> String {
+fn describe_curve(curve: &Curve, unit: &str) -> Message {
     match curve {
         Curve::Line { gain, offset } => {
-            let sign = if *offset < 0.0 { '−' } else { '+' };
-            format!(
-                "calibrated: reading × {gain} {sign} {} {unit}",
-                offset.abs()
-            )
+            let said = if *offset < 0.0 {
+                message!("corrected-line-minus")
+            } else {
+                message!("corrected-line-plus")
+            };
+            said.with("gain", short(*gain))
+                .with("offset", short(offset.abs()))
+                .with("unit", unit)
         }
         Curve::Points(points) => {
-            let points: Vec<String> = points
-                .iter()
-                .map(|[read, real]| format!("{read} → {real}"))
-                .collect();
-            format!("calibrated by points, {unit}: {}", points.join(", "))
+            let points = points.iter();
+            let points = points.map(|[read, real]| joined([short(*read), short(*real)], " → "));
+            message!(
+                "corrected-points",
+                unit = unit,
+                points = joined(points, ", ")
+            )
         }
     }
 }
@@ -303,12 +329,13 @@ mod tests {
             skipped.add(Skip::BeforeHeader, line);
         }
         assert_eq!(
-            skipped.describe(),
-            ["lines 1–3, 7 left out: before the header"]
+            skipped.describe()[0].to_string(),
+            "lines 1–3, 7 left out: before the header"
         );
         for line in 0..40 {
             skipped.add(Skip::Remark, 10 + 2 * line);
         }
-        assert!(skipped.lines(Skip::Remark).ends_with("and 28 more"));
+        let lines = skipped.lines(Skip::Remark).to_string();
+        assert!(lines.ends_with("and 28 more"), "{lines}");
     }
 }

@@ -13,6 +13,7 @@ use super::smell::take_out_faults;
 use super::walk::Walked;
 use crate::campaign::model::Curve;
 use crate::error::{Error, Problem, Problems, Result};
+use crate::language::Message;
 use crate::notice::Notice;
 use crate::units::{MICROSECONDS_PER_SECOND, seconds_between};
 
@@ -51,13 +52,13 @@ pub fn finish(
     let times = &readings.time_us;
     let account = Account {
         log: log(),
-        written_in: String::new(),
-        decimal_mark: String::new(),
+        written_in: unread(),
+        decimal_mark: unread(),
         header_line: 0,
         time_header: map.time.header.clone(),
-        time_format: String::new(),
+        time_format: unread(),
         time_example: String::new(),
-        time_zone: String::new(),
+        time_zone: unread(),
         is_elapsed: false,
         clock_offset_s: request.clock_offset_us as f64 / MICROSECONDS_PER_SECOND,
         columns: map
@@ -99,6 +100,11 @@ fn median_step_s(time_us: &[i64]) -> Option<f64> {
     Some(seconds_between(0, *median))
 }
 
+/// Before a log has been read whole.
+fn unread() -> Message {
+    Message::new("log-not-read")
+}
+
 fn row_notices(name: &str, map: &ColumnMap, walked: &Walked) -> Vec<Notice> {
     let mut notices = Vec::new();
     for reason in [Skip::Footer, Skip::CutOff] {
@@ -108,7 +114,7 @@ fn row_notices(name: &str, map: &ColumnMap, walked: &Walked) -> Vec<Notice> {
                 log: name.to_owned(),
                 rows,
                 lines: walked.skipped.lines(reason),
-                reason: reason.describe(),
+                reason,
             });
         }
     }
@@ -223,7 +229,7 @@ fn merge_notices(name: &str, quantity: Quantity, merged: &Merged) -> Vec<Notice>
     if merged.apart as f64 > SHARE_APART * merged.mean.value.len() as f64 {
         notices.push(Notice::SensorsApart {
             log: name.to_owned(),
-            quantity: quantity.name(),
+            quantity,
             readings: merged.apart,
             apart_k: SENSORS_APART_K,
         });
@@ -231,7 +237,7 @@ fn merge_notices(name: &str, quantity: Quantity, merged: &Merged) -> Vec<Notice>
     if merged.incomplete > 0 {
         notices.push(Notice::SensorsIncomplete {
             log: name.to_owned(),
-            quantity: quantity.name(),
+            quantity,
             readings: merged.incomplete,
         });
     }

@@ -333,7 +333,10 @@ impl Search<'_> {
                 continue;
             }
             refused = true;
-            let candidates: Vec<&str> = meanings.iter().map(|meaning| meaning.describe()).collect();
+            let candidates: Vec<String> = meanings
+                .iter()
+                .map(|meaning| meaning.describe().to_string())
+                .collect();
             let header = &self.layout.header[column];
             let keys: Vec<String> = guessed
                 .iter()

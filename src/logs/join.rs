@@ -260,7 +260,7 @@ impl From<FileLog> for Log {
             if !file.quantities.contains(&quantity) && !file.account.not_read.is_empty() {
                 notices.push(Notice::ColumnNotFound {
                     log: name.clone(),
-                    quantity: quantity.name(),
+                    quantity,
                     ignored: file.account.not_read.clone(),
                 });
             }
@@ -311,7 +311,7 @@ fn together(
             notices.push(Notice::QuantityInBoth {
                 log: run.log.clone(),
                 weather: weather_name.clone(),
-                quantity: quantity.name(),
+                quantity,
             });
         } else if own.is_none() {
             *own = other;
@@ -320,7 +320,7 @@ fn together(
             let columns = [&cooker.account.not_read[..], &weather.account.not_read[..]].concat();
             notices.push(Notice::ColumnNotFound {
                 log: run.log.clone(),
-                quantity: quantity.name(),
+                quantity,
                 ignored: columns,
             });
         }

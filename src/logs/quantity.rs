@@ -3,6 +3,7 @@
 use super::readings::Readings;
 use super::synonyms::Meaning;
 use crate::campaign::model::{Columns, Units};
+use crate::language::Message;
 use crate::measure::Unit;
 
 /// A measured quantity of the canonical log.
@@ -54,7 +55,7 @@ impl Quantity {
     }
 
     /// The quantity in words.
-    pub fn name(self) -> &'static str {
+    pub fn name(self) -> Message {
         self.meaning().describe()
     }
 

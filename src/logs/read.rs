@@ -23,6 +23,8 @@ use super::walk::{Reading, WalkFault, walk};
 use crate::campaign::model::{Calibration, LogRules, Plane, Sensitivity};
 use crate::campaign::moment::Moment;
 use crate::error::{Error, Problem, Result};
+use crate::language::{Message, Phrase};
+use crate::message;
 use crate::notice::Notice;
 
 /// Rows after which whole numbers are taken to stay whole.
@@ -223,13 +225,14 @@ fn read_opened(
     })?;
     let mut log = finish(path, name, &map, walked, request).map_err(Fault::Other)?;
     log.account.written_in = opened.describe(container, &layout);
-    log.account.decimal_mark = match marks.decimal {
-        ',' => "comma".to_owned(),
-        _ => "point".to_owned(),
+    let decimal = match marks.decimal {
+        ',' => message!("mark-comma"),
+        _ => message!("mark-point"),
     };
-    if let Some(mark) = marks.thousands {
-        log.account.decimal_mark += &format!(", thousands \"{mark}\" (campaign file)");
-    }
+    log.account.decimal_mark = match marks.thousands {
+        Some(mark) => message!("mark-thousands", decimal = decimal, mark = mark.to_string()),
+        None => decimal,
+    };
     log.account.header_line = layout.header_line;
     log.account.time_format = times.describe();
     log.account.time_example = times.example.clone();
@@ -250,22 +253,20 @@ impl Opened<'_> {
         }
     }
 
-    fn describe(&self, container: Container, layout: &Layout) -> String {
+    fn describe(&self, container: Container, layout: &Layout) -> Message {
         match self {
-            Opened::Sheet(sheet) => format!("spreadsheet, sheet \"{}\"", sheet.name),
+            Opened::Sheet(sheet) => message!("written-sheet", sheet = &sheet.name),
             Opened::Text(_, encoding) => {
-                let packed = if container == Container::Gzip {
-                    "gzip, "
-                } else {
-                    ""
-                };
                 let delimiter = layout
                     .delimiter
-                    .map_or("", |delimiter| delimiter.describe());
-                format!(
-                    "{packed}{}, cells separated by {delimiter}",
-                    encoding.describe()
-                )
+                    .map_or_else(|| "".into(), |delimiter| Phrase::from(delimiter.describe()));
+                let written = match container {
+                    Container::Gzip => message!("written-gzip"),
+                    _ => message!("written-text"),
+                };
+                written
+                    .with("encoding", encoding.describe())
+                    .with("delimiter", delimiter)
             }
         }
     }

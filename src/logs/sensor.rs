@@ -2,7 +2,9 @@
 
 use super::quantity::Quantity;
 use crate::campaign::model::Curve;
+use crate::language::Message;
 use crate::measure::Unit;
+use crate::message;
 
 /// Why a column was taken for a quantity.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -16,12 +18,12 @@ pub enum FoundBy {
 
 impl FoundBy {
     /// In words.
-    pub fn describe(self) -> &'static str {
+    pub fn describe(self) -> Message {
         match self {
-            FoundBy::CampaignFile => "campaign file",
-            FoundBy::CanonicalHeader => "header",
-            FoundBy::Synonym => "synonym",
-            FoundBy::Elimination => "nothing else in a weather log",
+            FoundBy::CampaignFile => message!("found-campaign-file"),
+            FoundBy::CanonicalHeader => message!("found-header"),
+            FoundBy::Synonym => message!("found-synonym"),
+            FoundBy::Elimination => message!("found-elimination"),
         }
     }
 }
@@ -39,13 +41,13 @@ pub enum UnitFrom {
 
 impl UnitFrom {
     /// In words.
-    pub fn describe(self) -> &'static str {
+    pub fn describe(self) -> Message {
         match self {
-            UnitFrom::Header => "header",
-            UnitFrom::UnitsRow => "units row",
-            UnitFrom::CampaignFile => "campaign file",
-            UnitFrom::Cells => "cells",
-            UnitFrom::Assumed => "not stated, assumed",
+            UnitFrom::Header => message!("unit-header"),
+            UnitFrom::UnitsRow => message!("unit-units-row"),
+            UnitFrom::CampaignFile => message!("unit-campaign-file"),
+            UnitFrom::Cells => message!("unit-cells"),
+            UnitFrom::Assumed => message!("unit-assumed"),
         }
     }
 }

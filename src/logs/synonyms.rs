@@ -7,7 +7,9 @@ use std::sync::LazyLock;
 
 use serde::Deserialize;
 
+use crate::language::Message;
 use crate::measure::Kind;
+use crate::message;
 
 /// What a column can be.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Deserialize)]
@@ -37,16 +39,16 @@ impl Meaning {
     }
 
     /// In words.
-    pub fn describe(self) -> &'static str {
+    pub fn describe(self) -> Message {
         match self {
-            Meaning::Time => "time",
-            Meaning::Date => "date",
-            Meaning::Clock => "clock time",
-            Meaning::Elapsed => "elapsed time",
-            Meaning::Water => "water temperature",
-            Meaning::Ambient => "ambient temperature",
-            Meaning::Irradiance => "irradiance",
-            Meaning::Wind => "wind speed",
+            Meaning::Time => message!("quantity-time"),
+            Meaning::Date => message!("quantity-date"),
+            Meaning::Clock => message!("quantity-clock"),
+            Meaning::Elapsed => message!("quantity-elapsed"),
+            Meaning::Water => message!("quantity-water"),
+            Meaning::Ambient => message!("quantity-ambient"),
+            Meaning::Irradiance => message!("quantity-irradiance"),
+            Meaning::Wind => message!("quantity-wind"),
         }
     }
 }

@@ -9,6 +9,8 @@ use super::source::{Source, unreadable};
 use super::text::{LineFault, Lines, TextEncoding};
 use crate::campaign::model::Delimiter;
 use crate::error::Problem;
+use crate::language::Message;
+use crate::message;
 
 /// Lines over which a quoted cell may go on.
 const QUOTED_LINES: usize = 20;
@@ -358,14 +360,14 @@ impl Delimiter {
     }
 
     /// In words.
-    pub fn describe(self) -> &'static str {
+    pub fn describe(self) -> Message {
         match self {
-            Delimiter::Comma => "comma",
-            Delimiter::Semicolon => "semicolon",
-            Delimiter::Tab => "tab",
-            Delimiter::Pipe => "pipe",
-            Delimiter::Space => "runs of spaces",
-            Delimiter::WideSpace => "runs of two spaces or more",
+            Delimiter::Comma => message!("delimiter-comma"),
+            Delimiter::Semicolon => message!("delimiter-semicolon"),
+            Delimiter::Tab => message!("delimiter-tab"),
+            Delimiter::Pipe => message!("delimiter-pipe"),
+            Delimiter::Space => message!("delimiter-space"),
+            Delimiter::WideSpace => message!("delimiter-wide-space"),
         }
     }
 }

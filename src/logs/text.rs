@@ -8,6 +8,8 @@ use memchr::memchr2;
 
 use super::source::{HEAD, Source, unreadable};
 use crate::error::Problem;
+use crate::language::Phrase;
+use crate::message;
 
 /// Longest line, bytes of UTF-8. No logger writes one; a damaged file may hold one.
 const LONGEST_LINE: usize = 1 << 20;
@@ -96,19 +98,18 @@ impl TextEncoding {
     }
 
     /// In words.
-    pub fn describe(self) -> String {
+    pub fn describe(self) -> Phrase {
         let name = match self.encoding.name() {
             "UTF-16LE" => "UTF-16 LE",
             "UTF-16BE" => "UTF-16 BE",
             "windows-1252" => "Windows-1252",
             other => other,
         };
-        let from = match (self.has_mark, self.is_declared) {
-            (true, _) => " with byte-order mark",
-            (_, true) => " (campaign file)",
-            _ => "",
-        };
-        format!("{name}{from}")
+        match (self.has_mark, self.is_declared) {
+            (true, _) => message!("encoding-marked", name = name).into(),
+            (_, true) => message!("encoding-stated", name = name).into(),
+            _ => name.into(),
+        }
     }
 }
 
@@ -244,7 +245,9 @@ impl LineFault {
         match self {
             LineFault::Unreadable(error) => unreadable(path, error),
             LineFault::NotText(line) => {
-                let encoding = encoding.map_or("".to_owned(), |encoding| encoding.describe() + " ");
+                let encoding = encoding.map_or("".to_owned(), |encoding| {
+                    format!("{} ", encoding.describe())
+                });
                 let what = format!("holds bytes that are not {encoding}text");
                 Problem::at(path, what).line(*line).hint(
                     "copy the log again; if it is in another encoding, name it under [format] encoding, such as \"windows-1252\"",
@@ -270,7 +273,7 @@ mod tests {
         while let Some(line) = lines.next().unwrap() {
             read.push(line.to_owned());
         }
-        (encoding.describe(), read)
+        (encoding.describe().to_string(), read)
     }
 
     #[test]

@@ -10,7 +10,9 @@ use super::times::calendar::CALENDAR;
 use super::times::dates::read_written;
 use super::times::time_of_day::{find_zone, read_zone};
 use super::walk::shortened;
+use crate::language::Message;
 use crate::measure::{Kind, Unit};
+use crate::message;
 
 /// The column or columns of the time.
 #[derive(Debug, Clone, PartialEq)]
@@ -27,7 +29,7 @@ pub struct TimeColumns {
     /// Offset from UTC that the header states, s.
     pub offset_s: Option<i32>,
     /// Where the offset stands.
-    pub offset_from: &'static str,
+    pub offset_from: Message,
     pub found_by: FoundBy,
 }
 
@@ -117,9 +119,9 @@ impl Search<'_> {
         let in_header = time_headers().find_map(|header| zone_of(header));
         let in_units = in_units_row.and_then(|cell| read_zone(cell));
         let (offset_s, offset_from) = match (in_header, in_units, self.preamble_zone()) {
-            (Some(offset_s), ..) => (Some(offset_s), "header"),
-            (None, Some(offset_s), _) => (Some(offset_s), "units row"),
-            (None, None, found) => (found, "line before the header"),
+            (Some(offset_s), ..) => (Some(offset_s), message!("from-header")),
+            (None, Some(offset_s), _) => (Some(offset_s), message!("from-units-row")),
+            (None, None, found) => (found, message!("from-line-before")),
         };
         let headers: Vec<&str> = time_headers()
             .map(String::as_str)

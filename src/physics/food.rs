@@ -1,5 +1,7 @@
 //! Heat that food takes up.
 
+use crate::language::Message;
+
 /// Specific heat of unfrozen food, J/(kg K), from its mass fraction of solids (0 to 1):
 /// c = 4190 − 2300 x − 628 x³.
 ///
@@ -18,7 +20,8 @@ pub fn specific_heat_j_per_kg_k(solids: f64) -> f64 {
 /// A common food, ready for the pot.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Food {
-    pub name: &'static str,
+    /// Its word in the message files and in data.
+    pub code: &'static str,
     /// Mass fraction of water.
     ///
     /// ASHRAE Handbook, Refrigeration, table of unfrozen composition; from memory.
@@ -36,9 +39,9 @@ const DRY_RICE: f64 = 0.12;
 /// Parts of water to one of rice, by mass.
 const WATER_TO_RICE: f64 = 2.0;
 
-const fn food(name: &'static str, water: f64, cooks_at_c: f64, held_min: f64) -> Food {
+const fn food(code: &'static str, water: f64, cooks_at_c: f64, held_min: f64) -> Food {
     Food {
-        name,
+        code,
         water,
         cooks_at_c,
         held_s: held_min * 60.0,
@@ -47,20 +50,25 @@ const fn food(name: &'static str, water: f64, cooks_at_c: f64, held_min: f64) ->
 
 /// The foods that the report names.
 pub const FOODS: [Food; 6] = [
-    food("potatoes, in pieces", 0.7896, 90.0, 40.0),
-    food("carrots, in pieces", 0.8779, 90.0, 40.0),
-    food("cabbage, chopped", 0.9215, 90.0, 30.0),
+    food("potatoes", 0.7896, 90.0, 40.0),
+    food("carrots", 0.8779, 90.0, 40.0),
+    food("cabbage", 0.9215, 90.0, 30.0),
     food(
-        "rice with twice its mass of water",
+        "rice",
         (DRY_RICE + WATER_TO_RICE) / (1.0 + WATER_TO_RICE),
         90.0,
         30.0,
     ),
-    food("eggs, whole", 0.7533, 74.0, 15.0),
-    food("fish (cod)", 0.8122, 74.0, 15.0),
+    food("eggs", 0.7533, 74.0, 15.0),
+    food("fish", 0.8122, 74.0, 15.0),
 ];
 
 impl Food {
+    /// What it is called.
+    pub fn name(&self) -> Message {
+        Message::new(format!("food-{}", self.code))
+    }
+
     /// Its specific heat, J/(kg K).
     pub fn specific_heat_j_per_kg_k(&self) -> f64 {
         specific_heat_j_per_kg_k(1.0 - self.water)

@@ -44,6 +44,29 @@ impl Heating {
         Some(c / b * (p2 / p1).ln())
     }
 
+    /// Temperature difference, K above ambient, that is reached after a time in seconds.
+    ///
+    /// dx/dt = (a + b x)/C, so x(t) = x0 + (a + b x0)/b · (exp(b t/C) − 1).
+    ///
+    /// ```
+    /// use simmerline::physics::heating::Heating;
+    /// let level = Heating { intercept_w: 4186.0, slope_w_per_k: 0.0, heat_capacity_j_per_k: 4186.0 };
+    /// assert_eq!(level.after_k(10.0, 60.0), 70.0);
+    /// ```
+    ///
+    /// # Source
+    /// As [`Heating::time_s`], of which it is the inverse.
+    pub fn after_k(&self, from_k: f64, seconds: f64) -> f64 {
+        let power_w = self.intercept_w + self.slope_w_per_k * from_k;
+        let decay = self.slope_w_per_k * seconds / self.heat_capacity_j_per_k;
+        let mean_share = if decay.abs() < LEVEL {
+            1.0 + decay / 2.0
+        } else {
+            decay.exp_m1() / decay
+        };
+        from_k + power_w * seconds / self.heat_capacity_j_per_k * mean_share
+    }
+
     /// Temperature difference that the water tends to, K: −a/b; `None` if the
     /// power does not fall.
     pub fn tends_to_k(&self) -> Option<f64> {
@@ -65,6 +88,15 @@ mod tests {
     fn a_target_beyond_the_lines_zero_is_never_reached() {
         assert_eq!(COOKER.time_s(0.0, 86.4), None);
         assert!((COOKER.tends_to_k().unwrap() - 86.363_636).abs() < 1e-6);
+    }
+
+    #[test]
+    fn the_temperature_after_a_time_is_that_which_takes_this_time() {
+        for (from_k, to_k) in [(0.0, 50.0), (5.0, 80.0), (60.0, 60.5)] {
+            let seconds = COOKER.time_s(from_k, to_k).unwrap();
+            assert!((COOKER.after_k(from_k, seconds) - to_k).abs() < 1e-9);
+        }
+        assert!((COOKER.after_k(100.0, 1e9) - COOKER.tends_to_k().unwrap()).abs() < 1e-9);
     }
 
     #[test]

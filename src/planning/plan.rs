@@ -8,6 +8,7 @@ use super::day::{SunDay, sun_day};
 use super::expect::{Expected, expect};
 use crate::campaign::Campaign;
 use crate::error::{Error, Problem, Result};
+use crate::language::Message;
 use crate::procedure::Assessment;
 use crate::procedure::assess::local_boiling_point_c;
 use crate::procedure::conformity::Shortfall;
@@ -38,7 +39,7 @@ pub struct Plan {
     /// When to aim, µs; `None` where the acceptance angle is not stated.
     pub aimings_us: Option<Vec<i64>>,
     /// Intervals and days still missing, in words; `None`: enough.
-    pub missing: Option<String>,
+    pub missing: Option<Message>,
     /// Ten-minute intervals that fit into the usable part of the day.
     pub most_intervals: usize,
     /// Of a cooker that is rated already.

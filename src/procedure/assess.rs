@@ -9,6 +9,7 @@ use super::danger::{DangerZone, danger_zone};
 use super::estimate::{contradictions, estimate_irradiance};
 use super::intervals::{Interval, find_holes, form_intervals};
 use super::limits::{Limit, Limits, RATING_DIFFERENCE_K, STANDARD_IRRADIANCE_W_M2};
+use super::predicted::{Predicted, predict_run};
 use super::run::{Run, prepare_run, problem, run_notices};
 use super::screen::{Reason, Surroundings, breaks, longest_gust_s, screen_run};
 use super::split::{Piece, split};
@@ -20,6 +21,7 @@ use crate::campaign::find::CAMPAIGN_FILE;
 use crate::campaign::model::{CookerType, IrradianceEstimate, RunPlan, Site};
 use crate::error::{Error, Problem, Problems, Result};
 use crate::hash::sha256_hex;
+use crate::language::Phrase;
 use crate::logs::account::Account;
 use crate::logs::quantity::Quantity;
 use crate::logs::{Log, Readings};
@@ -61,6 +63,8 @@ pub struct Assessment {
     pub danger_zone: Option<DangerZone>,
     /// Of the campaign's tests of the dry vessel, in their order.
     pub stagnations: Vec<Stagnation>,
+    /// Of each run, in their order; `None` without a line or a used interval.
+    pub predicted: Vec<Option<Predicted>>,
     pub notices: Vec<Notice>,
 }
 
@@ -176,6 +180,11 @@ pub fn assess(campaign: Campaign, logs: Vec<Log>) -> Result<Assessment> {
     notices.extend(danger_zone.clone().map(Notice::DangerZone));
     notices.extend(line.as_ref().and_then(|line| above_film(&campaign, line)));
     let stagnations = stagnations(&campaign).map_err(|problem| Error::Campaign(problem.into()))?;
+    let predict = |(index, run): (usize, &Run)| {
+        let of_run: Vec<&Interval> = intervals.iter().filter(|one| one.run == index).collect();
+        predict_run(line.as_ref()?, run, &of_run, boiling_point_c)
+    };
+    let predicted = runs.iter().enumerate().map(predict).collect();
     Ok(Assessment {
         campaign,
         logs: inputs,
@@ -192,6 +201,7 @@ pub fn assess(campaign: Campaign, logs: Vec<Log>) -> Result<Assessment> {
         year,
         danger_zone,
         stagnations,
+        predicted,
         notices,
     })
 }
@@ -200,7 +210,7 @@ pub fn assess(campaign: Campaign, logs: Vec<Log>) -> Result<Assessment> {
 fn is_expected(campaign: &Campaign, notice: &Notice) -> bool {
     let way = campaign.instruments.irradiance_estimate;
     way == Some(IrradianceEstimate::ClearSky)
-        && matches!(notice, Notice::ColumnNotFound { quantity, .. } if *quantity == Quantity::Irradiance.name())
+        && matches!(notice, Notice::ColumnNotFound { quantity, .. } if *quantity == Quantity::Irradiance)
 }
 
 /// Adds what is not there yet: a log of several runs says everything once.
@@ -371,7 +381,8 @@ impl Assessment {
         self.intervals.iter().filter(breaking).count()
     }
 
-    /// Every file the report rests on, with its SHA-256: campaign file, logs, photo.
+    /// Every file the report rests on, with its SHA-256: campaign file, logs, and the
+    /// photo as it stands in the report.
     pub fn inputs(&self) -> Vec<(String, String)> {
         let campaign = (CAMPAIGN_FILE.to_owned(), self.campaign.sha256.clone());
         let logs = self.logs.iter().cloned();
@@ -429,9 +440,11 @@ fn fit_used(intervals: &[Interval]) -> Option<Line> {
 /// That instruments are assumed, where some are.
 fn assumed_notice(uncertainty: &RatingUncertainty) -> Option<Notice> {
     let assumed = uncertainty.assumed();
-    (!assumed.is_empty()).then_some(Notice::InstrumentsAssumed {
-        instruments: assumed,
-    })
+    let instruments = assumed.into_iter();
+    let instruments: Vec<(Phrase, Phrase)> = instruments
+        .map(|(quantity, class)| (quantity.into(), class.into()))
+        .collect();
+    (!instruments.is_empty()).then_some(Notice::InstrumentsAssumed { instruments })
 }
 
 /// Share of sunlight that a metallised film sends on when new.

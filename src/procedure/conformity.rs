@@ -9,8 +9,9 @@ use super::run::Run;
 use super::screen::Reason;
 use crate::campaign::Campaign;
 use crate::campaign::model::Plane;
+use crate::language::{Message, Phrase, fixed, kilograms, listed, short};
+use crate::message;
 use crate::stats::line::Line;
-use crate::units::{counted, fixed, listed, short};
 
 /// How far a rating conforms, best first.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -31,12 +32,8 @@ impl Level {
     }
 
     /// The level in words.
-    pub fn describe(self) -> &'static str {
-        match self {
-            Level::Conforms => "Conforms",
-            Level::ConformsWithNotes => "Conforms with notes",
-            Level::Indicative => "Indicative only",
-        }
+    pub fn describe(self) -> Message {
+        Message::new(format!("level-{}", self.code()))
     }
 }
 
@@ -47,9 +44,9 @@ pub struct Finding {
     /// The best level it allows.
     pub level: Level,
     /// What was found.
-    pub text: String,
+    pub text: Message,
     /// What would mend it.
-    pub remedy: String,
+    pub remedy: Message,
 }
 
 /// The level with all that led to it.
@@ -58,7 +55,7 @@ pub struct Conformity {
     pub level: Level,
     pub findings: Vec<Finding>,
     /// Intervals and days still missing: "9 more intervals and 1 more day".
-    pub missing: Option<String>,
+    pub missing: Option<Message>,
 }
 
 impl Conformity {
@@ -98,16 +95,16 @@ pub fn judge(
     }
 }
 
-fn indicative(code: &'static str, text: String, remedy: impl Into<String>) -> Finding {
+fn indicative(code: &'static str, text: Message, remedy: Message) -> Finding {
     Finding {
         code,
         level: Level::Indicative,
         text,
-        remedy: remedy.into(),
+        remedy,
     }
 }
 
-fn note(code: &'static str, text: String, remedy: impl Into<String>) -> Finding {
+fn note(code: &'static str, text: Message, remedy: Message) -> Finding {
     Finding {
         level: Level::ConformsWithNotes,
         ..indicative(code, text, remedy)
@@ -142,17 +139,17 @@ impl Shortfall {
     }
 
     /// What is missing in words; `None`: nothing.
-    pub fn describe(&self) -> Option<String> {
-        let more = |count: usize, noun: &str| {
-            let nouns = counted(count, noun);
-            (count > 0).then(|| nouns.replacen(' ', " more ", 1))
-        };
-        match (
-            more(self.missing_intervals(), "interval"),
-            more(self.missing_days(), "day"),
-        ) {
-            (Some(intervals), Some(days)) => Some(format!("{intervals} and {days}")),
-            (intervals, days) => intervals.or(days),
+    pub fn describe(&self) -> Option<Message> {
+        let (intervals, days) = (self.missing_intervals(), self.missing_days());
+        match (intervals, days) {
+            (0, 0) => None,
+            (0, _) => Some(message!("missing-days", days = days)),
+            (_, 0) => Some(message!("missing-intervals", intervals = intervals)),
+            _ => Some(message!(
+                "missing-intervals-and-days",
+                intervals = intervals,
+                days = days
+            )),
         }
     }
 
@@ -161,29 +158,26 @@ impl Shortfall {
         if self.missing_intervals() > 0 {
             findings.push(indicative(
                 "too-few-intervals",
-                format!(
-                    "{} used, the practice asks for {}",
-                    counted(self.used, "interval"),
-                    self.least_used
+                message!(
+                    "finding-too-few-intervals",
+                    intervals = self.used,
+                    least = self.least_used
                 ),
-                format!(
-                    "{} that can be used",
-                    counted(self.missing_intervals(), "more interval")
+                message!(
+                    "finding-too-few-intervals-remedy",
+                    intervals = self.missing_intervals()
                 ),
             ));
         }
         if self.missing_days() > 0 {
             findings.push(indicative(
                 "too-few-days",
-                format!(
-                    "used intervals on {}, the practice asks for {}",
-                    counted(self.days, "day"),
-                    self.least_days
+                message!(
+                    "finding-too-few-days",
+                    days = self.days,
+                    least = self.least_days
                 ),
-                format!(
-                    "used intervals on {}",
-                    counted(self.missing_days(), "more day")
-                ),
+                message!("finding-too-few-days-remedy", days = self.missing_days()),
             ));
         }
         findings
@@ -199,11 +193,11 @@ fn line_findings(limits: &Limits, line: Option<&Line>, has_irradiance: bool) -> 
     let Some(line) = line else {
         return vec![indicative(
             "no-rating",
-            "no line can be fitted: it takes three used intervals with irradiance, at different temperature differences".to_owned(),
+            message!("finding-no-rating"),
             if has_irradiance {
-                "more intervals that can be used, from ambient to near boiling"
+                message!("finding-no-rating-remedy")
             } else {
-                "measure irradiance; without it power cannot be normalised"
+                message!("finding-no-rating-remedy-irradiance")
             },
         )];
     };
@@ -213,48 +207,48 @@ fn line_findings(limits: &Limits, line: Option<&Line>, has_irradiance: bool) -> 
         .r_squared
         .is_none_or(|r_squared| r_squared < least - SLACK)
     {
-        let found = line
-            .r_squared
-            .map_or("undefined".to_owned(), |r_squared| fixed(r_squared, 2));
+        let found = line.r_squared.map(|r_squared| fixed(r_squared, 2));
         findings.push(indicative(
             "r-squared-low",
-            format!("R² is {found}, below {}; the practice would be content with a note, this report is not", short(least)),
-            "steadier aiming, clearer sky and less wind; a sensor that does not touch the pot",
+            message!(
+                "finding-r-squared-low",
+                r_squared = found.unwrap_or_else(|| message!("undefined").into()),
+                least = short(least)
+            ),
+            message!("finding-r-squared-low-remedy"),
         ));
     }
     if line.slope >= 0.0 {
         findings.push(indicative(
             "line-not-falling",
-            "the power does not fall as the water gets hotter, which no real cooker does".to_owned(),
-            "check that the water temperature is that of the water, and cover a wider range of temperatures",
+            message!("finding-line-not-falling"),
+            message!("finding-line-not-falling-remedy"),
         ));
     }
+    let rating_k = || short(RATING_DIFFERENCE_K);
     let ps50_w = line.predict(RATING_DIFFERENCE_K);
     if ps50_w <= 0.0 {
         findings.push(indicative(
             "no-useful-heat",
-            format!(
-                "the line reads {} W at {} K: there the water loses heat",
-                fixed(ps50_w, 0),
-                short(RATING_DIFFERENCE_K)
+            message!(
+                "finding-no-useful-heat",
+                power = fixed(ps50_w, 0),
+                difference = rating_k()
             ),
-            "check that the readings are of water being heated, with the cooker aimed",
+            message!("finding-no-useful-heat-remedy"),
         ));
     }
     if !line.spans(RATING_DIFFERENCE_K) {
         let (lowest_k, highest_k) = line.x_range;
         findings.push(note(
             "extrapolated",
-            format!(
-                "{} K lies outside the temperature differences observed, {} to {} K",
-                short(RATING_DIFFERENCE_K),
-                fixed(lowest_k, 1),
-                fixed(highest_k, 1)
+            message!(
+                "finding-extrapolated",
+                difference = rating_k(),
+                lowest = fixed(lowest_k, 1),
+                highest = fixed(highest_k, 1)
             ),
-            format!(
-                "used intervals on both sides of {} K",
-                short(RATING_DIFFERENCE_K)
-            ),
+            message!("finding-extrapolated-remedy", difference = rating_k()),
         ));
     }
     findings
@@ -263,24 +257,30 @@ fn line_findings(limits: &Limits, line: Option<&Line>, has_irradiance: bool) -> 
 fn load_finding(limits: &Limits, runs: &[Run]) -> Option<Finding> {
     let load_kg_m2 = limits.of_finding("load-off");
     let is_off = |run: &&Run| (run.load_kg_m2 / load_kg_m2 - 1.0).abs() > LOAD_TOLERANCE + SLACK;
-    let off: Vec<String> = runs
+    let off: Vec<Message> = runs
         .iter()
         .filter(|run| run.on_line > 0)
         .filter(is_off)
-        .map(|run| format!("{} ({} kg/m²)", run.plan.label, fixed(run.load_kg_m2, 2)))
+        .map(|run| {
+            message!(
+                "finding-load-off-run",
+                run = &run.plan.label,
+                load = fixed(run.load_kg_m2, 2)
+            )
+        })
         .collect();
     (!off.is_empty()).then(|| {
         indicative(
             "load-off",
-            format!(
-                "the load is more than {} % away from {} kg/m² in {}",
-                short(LOAD_TOLERANCE * 100.0),
-                short(load_kg_m2),
-                listed(&off)
+            message!(
+                "finding-load-off",
+                tolerance = short(LOAD_TOLERANCE * 100.0),
+                load = short(load_kg_m2),
+                runs = listed(off)
             ),
-            format!(
-                "weigh in {} kg of water for each m² of intercept area, or correct that area",
-                short(load_kg_m2)
+            message!(
+                "finding-load-off-remedy",
+                load = kilograms(short(load_kg_m2))
             ),
         )
     })
@@ -307,29 +307,23 @@ fn measurement_findings(campaign: &Campaign, runs: &[Run]) -> Vec<Finding> {
     if !windless.is_empty() {
         findings.push(indicative(
             "wind-not-measured",
-            format!("wind was not measured in {}", listed(&windless)),
-            "measure the wind beside the cooker, at its height",
+            message!("finding-wind-not-measured", runs = listed(windless)),
+            message!("finding-wind-not-measured-remedy"),
         ));
     }
     let by_eye = without(|run| run.readings.wind_m_s.is_some() && run.estimates_wind);
     if !by_eye.is_empty() {
         findings.push(indicative(
             "wind-estimated",
-            format!(
-                "wind is an estimate by eye in {}, good to a number of the Beaufort scale",
-                listed(&by_eye)
-            ),
-            "measure the wind beside the cooker, at its height",
+            message!("finding-wind-estimated", runs = listed(by_eye)),
+            message!("finding-wind-not-measured-remedy"),
         ));
     }
     if let Some(way) = campaign.instruments.irradiance_estimate {
         findings.push(indicative(
             "irradiance-estimated",
-            format!(
-                "irradiance was not measured at the cooker in the plane normal to the beam, but estimated {}",
-                way.describe()
-            ),
-            "measure irradiance beside the cooker, with a sensor that faces the sun",
+            message!("finding-irradiance-estimated", way = way.describe()),
+            message!("finding-irradiance-estimated-remedy"),
         ));
         return findings;
     }
@@ -337,17 +331,14 @@ fn measurement_findings(campaign: &Campaign, runs: &[Run]) -> Vec<Finding> {
     if !sunless.is_empty() {
         findings.push(indicative(
             "irradiance-not-normal",
-            format!(
-                "irradiance was not measured in {}, whose intervals cannot be normalised and are not on the line",
-                listed(&sunless)
-            ),
-            "measure irradiance in the plane normal to the beam",
+            message!("finding-irradiance-missing", runs = listed(sunless)),
+            message!("finding-irradiance-missing-remedy"),
         ));
     } else if campaign.instruments.irradiance_plane == Some(Plane::Horizontal) {
         findings.push(indicative(
             "irradiance-not-normal",
-            "irradiance was measured in the horizontal plane, the practice asks for the plane normal to the beam; there it is usually higher, so the rating is probably too high".to_owned(),
-            "mount the sensor so that it faces the sun as the cooker does; until then estimate = \"from-horizontal\" turns its readings to the sun",
+            message!("finding-irradiance-horizontal"),
+            message!("finding-irradiance-horizontal-remedy"),
         ));
     }
     findings
@@ -366,19 +357,15 @@ fn gain_finding(campaign: &Campaign, intervals: &[Interval]) -> Option<Finding> 
     let first = impossible.first()?;
     Some(indicative(
         "impossible-gain",
-        format!(
-            "{} gained more heat than the sunlight intercepted; the first took {} W from {} W",
-            counted(impossible.len(), "used interval"),
-            fixed(first.cooking_power_w, 0),
-            fixed(intercepted_w(first)?, 0)
+        message!(
+            "finding-impossible-gain",
+            intervals = impossible.len(),
+            power = fixed(first.cooking_power_w, 0),
+            sunlight = fixed(intercepted_w(first)?, 0)
         ),
-        "check the mass of water, the intercept area, and the units of temperature and irradiance",
+        message!("finding-impossible-gain-remedy"),
     ))
 }
-
-/// What mends an own limit.
-const BACK_TO_THE_PRACTICE: &str =
-    "go back to the practice's limits: delete these under [limits] in the campaign file";
 
 /// How an own limit compares with the practice's.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -397,12 +384,11 @@ fn limit_findings(limits: &Limits, intervals: &[Interval], boiling_point_c: f64)
         .zip(&PRACTICE)
         .filter(|(own, _)| own.changed)
     {
-        let text = format!(
-            "{} {} {} (practice: {})",
-            own.what,
-            short(own.value),
-            own.unit,
-            spoken_practice(own, practice)
+        let text = message!(
+            "finding-own-limit",
+            what = own.what(),
+            value = own.amount(),
+            practice = spoken_practice(own, practice)
         );
         match (
             compare(own, practice, intervals, boiling_point_c),
@@ -415,49 +401,47 @@ fn limit_findings(limits: &Limits, intervals: &[Interval], boiling_point_c: f64)
         }
     }
     let mut findings = Vec::new();
+    let remedy = || message!("finding-own-limit-remedy");
     if !relaxed_requirements.is_empty() {
         findings.push(indicative(
             "requirement-relaxed",
-            format!(
-                "own limits looser than a requirement: {}",
-                listed(&relaxed_requirements)
+            message!(
+                "finding-requirement-relaxed",
+                limits = listed(relaxed_requirements)
             ),
-            BACK_TO_THE_PRACTICE,
+            remedy(),
         ));
     }
     if !relaxed_recommendations.is_empty() {
         findings.push(note(
             "recommendation-relaxed",
-            format!(
-                "own limits looser than a recommendation: {}",
-                listed(&relaxed_recommendations)
+            message!(
+                "finding-recommendation-relaxed",
+                limits = listed(relaxed_recommendations)
             ),
-            BACK_TO_THE_PRACTICE,
+            remedy(),
         ));
     }
     if !tightened.is_empty() {
         findings.push(note(
             "limit-tightened",
-            format!(
-                "own limits tighter than the practice: {}",
-                listed(&tightened)
-            ),
-            BACK_TO_THE_PRACTICE,
+            message!("finding-limit-tightened", limits = listed(tightened)),
+            remedy(),
         ));
     }
     findings
 }
 
-fn spoken_practice(own: &Limit, practice: &Limit) -> String {
+fn spoken_practice(own: &Limit, practice: &Limit) -> Phrase {
     if own.key == practice.key {
-        format!("{} {}", short(practice.value), practice.unit)
+        practice.amount()
     } else {
-        format!(
-            "{} {} {}",
-            practice.what,
-            short(practice.value),
-            practice.unit
+        message!(
+            "finding-practice-limit",
+            what = practice.what(),
+            value = practice.amount()
         )
+        .into()
     }
 }
 
@@ -500,8 +484,8 @@ fn exclusion_finding(intervals: &[Interval]) -> Option<Finding> {
     (excluded > 0).then(|| {
         note(
             "excluded-by-tester",
-            format!("{} excluded by the tester", counted(excluded, "interval")),
-            "none, if the reason given in the campaign file stands",
+            message!("finding-excluded-by-tester", intervals = excluded),
+            message!("finding-excluded-by-tester-remedy"),
         )
     })
 }

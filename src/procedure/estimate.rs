@@ -114,15 +114,14 @@ pub fn contradictions(
     };
     let mut notices = Vec::new();
     for (index, run) in runs.iter().enumerate() {
-        let spans: Vec<String> = intervals
+        let spans: Vec<(String, String)> = intervals
             .iter()
             .filter(|interval| interval.run == index)
             .filter(stalls)
             .map(|interval| {
-                format!(
-                    "{} to {}",
+                (
                     local_clock(interval.start_us, zone),
-                    local_clock(interval.end_us, zone)
+                    local_clock(interval.end_us, zone),
                 )
             })
             .collect();

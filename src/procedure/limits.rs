@@ -1,6 +1,7 @@
 //! Every limit of the practice in one table, a row a limit, and a campaign's own.
 
 use crate::campaign::model::OwnLimit;
+use crate::language::{Message, Phrase, celsius, joined, short};
 use crate::units::SECONDS_PER_HOUR;
 
 /// Slack with which a limit that is met exactly counts as met.
@@ -32,12 +33,22 @@ pub enum Standing {
 }
 
 impl Standing {
-    /// The word in files and on paper.
+    /// The word in files.
     pub fn word(self) -> &'static str {
         match self {
             Standing::Requirement => "requirement",
             Standing::Recommendation => "recommendation",
         }
+    }
+
+    /// The standing in words.
+    pub fn describe(self) -> Message {
+        Message::new(format!("standing-{}", self.word()))
+    }
+
+    /// That a campaign has a limit of its own in place of one that stands so.
+    pub fn describe_own(self) -> Message {
+        Message::new(format!("standing-own-{}", self.word()))
     }
 }
 
@@ -68,8 +79,8 @@ pub struct Limit {
     pub code: &'static str,
     /// Key under `[limits]`; empty where a campaign cannot change it.
     pub key: &'static str,
-    /// What is limited, in words.
-    pub what: &'static str,
+    /// Name of the message that says what is limited.
+    message: &'static str,
     pub value: f64,
     pub unit: &'static str,
     pub allowed: Allowed,
@@ -79,17 +90,37 @@ pub struct Limit {
     pub changed: bool,
 }
 
+impl Limit {
+    /// What is limited, in words.
+    pub fn what(&self) -> Message {
+        Message::new(self.message)
+    }
+
+    /// The limit with its unit.
+    pub fn amount(&self) -> Phrase {
+        with_unit(short(self.value), self.unit)
+    }
+}
+
+/// Numbers with the unit of a limit.
+pub fn with_unit(numbers: Phrase, unit: &'static str) -> Phrase {
+    match unit {
+        "°C" => celsius(numbers),
+        unit => joined([numbers, unit.into()], " "),
+    }
+}
+
 const fn limit(
     code: &'static str,
     key: &'static str,
-    what: &'static str,
+    message: &'static str,
     (allowed, value, unit): (Allowed, f64, &'static str),
     standing: Standing,
 ) -> Limit {
     Limit {
         code,
         key,
-        what,
+        message,
         value,
         unit,
         allowed,
@@ -107,98 +138,98 @@ pub const PRACTICE: [Limit; 15] = [
     limit(
         "water-below-window",
         "water_above_ambient_k",
-        "water above mean ambient",
+        "limit-water-above-ambient",
         (AtLeast, 5.0, "K"),
         Requirement,
     ),
     limit(
         "water-above-window",
         "water_below_boiling_k",
-        "water below local boiling point",
+        "limit-water-below-boiling",
         (AtLeast, 5.0, "K"),
         Requirement,
     ),
     limit(
         "ambient-out-of-range",
         "ambient_min_c",
-        "mean ambient temperature",
+        "limit-ambient",
         (AtLeast, 20.0, "°C"),
         Recommendation,
     ),
     limit(
         "ambient-out-of-range",
         "ambient_max_c",
-        "mean ambient temperature",
+        "limit-ambient",
         (AtMost, 35.0, "°C"),
         Recommendation,
     ),
     limit(
         "irradiance-low",
         "irradiance_min_w_m2",
-        "lowest irradiance in the interval",
+        "limit-irradiance-lowest",
         (AtLeast, 450.0, "W/m²"),
         Requirement,
     ),
     limit(
         "irradiance-high",
         "irradiance_max_w_m2",
-        "highest irradiance in the interval",
+        "limit-irradiance-highest",
         (AtMost, 1100.0, "W/m²"),
         Requirement,
     ),
     limit(
         "irradiance-unsteady",
         "irradiance_range_w_m2",
-        "change of irradiance in the interval",
+        "limit-irradiance-change",
         (AtMost, 100.0, "W/m²"),
         Requirement,
     ),
     limit(
         "wind-high",
         "wind_mean_max_m_s",
-        "mean wind",
+        "limit-wind-mean",
         (AtMost, 1.0, "m/s"),
         Recommendation,
     ),
     limit(
         "wind-high",
         "wind_gust_m_s",
-        "wind kept up for over ten minutes (sets the run aside)",
+        "limit-wind-gust",
         (AtMost, 2.5, "m/s"),
         Requirement,
     ),
     limit(
         "outside-solar-window",
         "solar_time_start_h",
-        "solar time at the start",
+        "limit-solar-time-start",
         (AtLeast, 10.0, "h"),
         Recommendation,
     ),
     limit(
         "outside-solar-window",
         "solar_time_end_h",
-        "solar time at the end",
+        "limit-solar-time-end",
         (AtMost, 14.0, "h"),
         Recommendation,
     ),
     limit(
         "load-off",
         "",
-        "water for each m² of intercept area",
+        "limit-load",
         (About, 7.0, "kg/m²"),
         Requirement,
     ),
     limit(
         "too-few-intervals",
         "",
-        "used intervals",
+        "limit-intervals",
         (AtLeast, 30.0, "intervals"),
         Requirement,
     ),
     limit(
         "too-few-days",
         "",
-        "days with used intervals",
+        "limit-days",
         (AtLeast, 3.0, "days"),
         Requirement,
     ),
@@ -207,7 +238,7 @@ pub const PRACTICE: [Limit; 15] = [
         ..limit(
             "r-squared-low",
             "",
-            "R² of the line",
+            "limit-r-squared",
             (AtLeast, 0.75, ""),
             Recommendation,
         )
@@ -221,7 +252,7 @@ const FIXED_WINDOW: [(&str, Limit); 2] = [
         limit(
             "water-below-window",
             "water_min_c",
-            "water temperature",
+            "limit-water-temperature",
             (AtLeast, 0.0, "°C"),
             Requirement,
         ),
@@ -231,7 +262,7 @@ const FIXED_WINDOW: [(&str, Limit); 2] = [
         limit(
             "water-above-window",
             "water_max_c",
-            "water temperature",
+            "limit-water-temperature",
             (AtMost, 0.0, "°C"),
             Requirement,
         ),
@@ -348,6 +379,18 @@ mod tests {
             value: 20.0,
         }]);
         assert!(limits.rows.iter().all(|row| !row.changed));
+    }
+
+    #[test]
+    fn every_row_and_its_standing_are_said() {
+        let rows = PRACTICE.into_iter().chain(FIXED_WINDOW.map(|(_, row)| row));
+        for row in rows {
+            assert!(!row.what().to_string().is_empty());
+            let word = row.standing.word();
+            assert_eq!(row.standing.describe().to_string(), word);
+            let own = row.standing.describe_own().to_string();
+            assert_eq!(own, format!("own, for a {word}"));
+        }
     }
 
     #[test]

@@ -15,6 +15,7 @@ pub mod estimate;
 pub mod intervals;
 pub mod limits;
 pub mod local_sky;
+pub mod predicted;
 pub mod run;
 pub mod screen;
 pub mod split;

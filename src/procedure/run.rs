@@ -157,8 +157,8 @@ fn trim_notices(plan: &RunPlan, date: Date, trimmed: usize) -> Vec<Notice> {
     {
         notices.push(Notice::DateDiffers {
             log: plan.label.clone(),
-            stated: spoken_date(stated),
-            found: spoken_date(date),
+            stated,
+            found: date,
         });
     }
     notices

@@ -3,6 +3,7 @@
 use super::intervals::Interval;
 use super::limits::{Allowed, Limit, Limits, at_least, at_most};
 use super::run::Run;
+use crate::language::Message;
 use crate::logs::{Readings, Series};
 use crate::units::seconds_between;
 
@@ -59,23 +60,11 @@ impl Reason {
     }
 
     /// The reason in words.
-    pub fn describe(self) -> &'static str {
-        match self {
-            Reason::WaterBelowWindow => "the water was still too close to ambient",
-            Reason::WaterAboveWindow => "the water was too close to boiling",
-            Reason::AmbientOutOfRange => "the air was too cold or too hot",
-            Reason::IrradianceLow => "the sun was too weak",
-            Reason::IrradianceHigh => "the sun was too strong",
-            Reason::IrradianceUnsteady => "the sun was unsteady",
-            Reason::WindHigh => "it was too windy",
-            Reason::OutsideSolarWindow => "it was too early or too late in the solar day",
-            Reason::ReadingGap => "readings were missing",
-            Reason::ExcludedByTester => "the tester excluded the span",
-            Reason::NotCloudless => "the tester does not state that the sky was cloudless",
-        }
+    pub fn describe(self) -> Message {
+        Message::new(format!("reason-{}", self.code()))
     }
 
-    /// What the person beside the cooker can do about it.
+    /// What the person beside the cooker can do about it, on the terminal.
     pub fn remedy(self) -> &'static str {
         match self {
             Reason::WaterBelowWindow => {
@@ -225,4 +214,16 @@ fn has_gap(interval: &Interval, readings: &Readings, is_clouded: bool) -> bool {
     quantities
         .into_iter()
         .any(|(is_measured, summary)| is_measured && summary.is_none())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_reason_is_said() {
+        for reason in Reason::ALL {
+            assert!(!reason.describe().to_string().is_empty());
+        }
+    }
 }

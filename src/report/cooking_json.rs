@@ -34,7 +34,7 @@ struct HeatingEntry {
 
 #[derive(Debug, Serialize)]
 struct FoodEntry {
-    food: &'static str,
+    food: String,
     specific_heat_j_per_kg_k: f64,
     cooks_at_c: f64,
     held_s: f64,
@@ -134,7 +134,7 @@ fn heating_entry(heating: &WaterHeating) -> HeatingEntry {
 
 fn food_entry(heating: &FoodHeating) -> FoodEntry {
     FoodEntry {
-        food: heating.food.name,
+        food: heating.food.name().to_string(),
         specific_heat_j_per_kg_k: heating.food.specific_heat_j_per_kg_k(),
         cooks_at_c: heating.food.cooks_at_c,
         held_s: heating.food.held_s,

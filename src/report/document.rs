@@ -11,6 +11,7 @@ use typst_as_lib::TypstEngine;
 use typst_layout::PagedDocument;
 use typst_pdf::{PdfOptions, PdfStandard, PdfStandards, Timestamp as PdfTimestamp};
 
+use super::attachments::Attachment;
 use crate::error::{Error, Result};
 
 /// Template of the report on one campaign.
@@ -39,16 +40,19 @@ const SANS: [&[u8]; 2] = [
 /// Families taken from those that come with Typst.
 const FAMILIES: [&str; 2] = ["Libertinus Serif", "DejaVu Sans Mono"];
 
-/// PDF/A-3a, for the archive, and PDF/UA-1, for screen readers.
-const STANDARDS: [PdfStandard; 2] = [PdfStandard::A_3a, PdfStandard::Ua_1];
+/// PDF/A, for the archive, and PDF/UA-1, for screen readers. Only PDF/A-3 carries files of
+/// any kind; PDF/A-2 is the same without them.
+const CARRYING: [PdfStandard; 2] = [PdfStandard::A_3a, PdfStandard::Ua_1];
+const SLIM: [PdfStandard; 2] = [PdfStandard::A_2a, PdfStandard::Ua_1];
 
-/// A file that the templates use: a figure or a photo.
+/// A file that the templates use: a figure, a photo, the bytes of an attachment.
 pub struct Asset {
     pub name: String,
     pub bytes: Vec<u8>,
 }
 
-/// Sets a report by one of the templates and returns the PDF.
+/// Sets a report by one of the templates and returns the PDF. The bytes of `attachments` are
+/// among the assets.
 ///
 /// # Errors
 /// [`Error::Internal`] if the templates do not compile or the PDF cannot be written.
@@ -56,16 +60,21 @@ pub fn typeset(
     template: &str,
     report: &impl Serialize,
     assets: Vec<Asset>,
+    attachments: &[Attachment],
     issued: Timestamp,
 ) -> Result<Vec<u8>> {
-    let data = serde_json::to_vec(report).map_err(internal)?;
-    let data = Asset {
-        name: "report.json".to_owned(),
-        bytes: data,
+    let data = [
+        json("report.json", report)?,
+        json("attachments.json", &attachments)?,
+    ];
+    let standards = if attachments.is_empty() {
+        SLIM
+    } else {
+        CARRYING
     };
     let files: Vec<(String, Bytes)> = assets
         .into_iter()
-        .chain([data])
+        .chain(data)
         .map(|asset| (asset.name, Bytes::new(asset.bytes)))
         .collect();
     let files = files
@@ -83,7 +92,7 @@ pub fn typeset(
             concat!("simmerline ", env!("CARGO_PKG_VERSION")).to_owned(),
         )),
         timestamp: pdf_timestamp(issued),
-        standards: PdfStandards::new(&STANDARDS).map_err(|error| internal(error.message()))?,
+        standards: PdfStandards::new(&standards).map_err(|error| internal(error.message()))?,
         ..PdfOptions::default()
     };
     typst_pdf::pdf(&document, &options).map_err(|faults| {
@@ -92,6 +101,13 @@ pub fn typeset(
             .map(|fault| fault.message.to_string())
             .collect();
         internal(messages.join("; "))
+    })
+}
+
+fn json(name: &str, data: &impl Serialize) -> Result<Asset> {
+    Ok(Asset {
+        name: name.to_owned(),
+        bytes: serde_json::to_vec(data).map_err(internal)?,
     })
 }
 

@@ -31,10 +31,10 @@ pub struct LogEntry {
 #[derive(Debug, Serialize)]
 struct ColumnEntry {
     column: String,
-    quantity: &'static str,
-    found_by: &'static str,
+    quantity: String,
+    found_by: String,
     unit: &'static str,
-    unit_from: &'static str,
+    unit_from: String,
     correction: String,
 }
 
@@ -42,21 +42,21 @@ struct ColumnEntry {
 pub fn log_entry(account: &Account, zone: &TimeZone) -> LogEntry {
     let columns = account.columns.iter().map(|column| ColumnEntry {
         column: column.header.clone(),
-        quantity: column.quantity,
-        found_by: column.found_by,
+        quantity: column.quantity.to_string(),
+        found_by: column.found_by.to_string(),
         unit: column.unit,
-        unit_from: column.unit_from,
-        correction: column.correction.clone(),
+        unit_from: column.unit_from.to_string(),
+        correction: column.correction().to_string(),
     });
     LogEntry {
         log: account.log.clone(),
-        written_in: account.written_in.clone(),
-        decimal_mark: account.decimal_mark.clone(),
+        written_in: account.written_in.to_string(),
+        decimal_mark: account.decimal_mark.to_string(),
         header_line: account.header_line,
         time_column: account.time_header.clone(),
-        time_format: account.time_format.clone(),
+        time_format: account.time_format.to_string(),
         time_example: account.time_example.clone(),
-        time_zone: account.time_zone.clone(),
+        time_zone: account.time_zone.to_string(),
         clock_offset_s: account.clock_offset_s,
         columns: columns.collect(),
         columns_not_read: account.not_read.clone(),
@@ -64,6 +64,11 @@ pub fn log_entry(account: &Account, zone: &TimeZone) -> LogEntry {
         first: rfc3339(account.first_us, zone),
         last: rfc3339(account.last_us, zone),
         step_s: account.step_s,
-        rows_left_out: account.skipped.describe(),
+        rows_left_out: account
+            .skipped
+            .describe()
+            .iter()
+            .map(ToString::to_string)
+            .collect(),
     }
 }

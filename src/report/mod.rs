@@ -5,6 +5,8 @@
 //! hands all of it to the templates, [`outputs()`] puts a campaign's files together,
 //! and [`files`] writes them. [`comparison`] does the same for several campaigns.
 
+mod attached_names;
+mod attachments;
 pub mod cautions;
 pub mod comparison;
 mod cooking_json;
@@ -20,5 +22,7 @@ pub mod plan;
 pub mod rating_json;
 mod uncertainty_json;
 
+pub use attached_names::{RATING_ENDING, TakenNames, attached_names, is_plain, result_names};
+pub use attachments::{LARGEST_TOTAL, MOST_ATTACHMENTS};
 pub use edition::{Edition, Format, Setting};
 pub use outputs::{check_characters, outputs};

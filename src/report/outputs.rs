@@ -2,6 +2,7 @@
 
 use jiff::Timestamp;
 
+use super::attachments::enclose;
 use super::document::{self, Asset};
 use super::edition::{Edition, Format};
 use super::figures::power_line::draw_power_line;
@@ -18,8 +19,9 @@ use crate::procedure::Assessment;
 /// Every output of a campaign, named after its folder.
 ///
 /// # Errors
-/// [`Error::Campaign`] for a character that the report's fonts lack, and
-/// [`Error::Internal`] if an output cannot be made.
+/// [`Error::Campaign`] for a character that the report's fonts lack, [`Error::Input`] for a
+/// log that has changed since it was read, [`Error::Usage`] for more than a PDF can carry,
+/// and [`Error::Internal`] if an output cannot be made.
 pub fn outputs(assessment: &Assessment, edition: &Edition) -> Result<Vec<Output>> {
     let name = &assessment.campaign.name;
     let output = |ending: &str, bytes: Vec<u8>| Output {
@@ -27,19 +29,26 @@ pub fn outputs(assessment: &Assessment, edition: &Edition) -> Result<Vec<Output>
         bytes,
     };
     let rating = rating_json::RatingFile::new(assessment).to_text()?;
+    let intervals = intervals_csv::intervals_csv(assessment)?;
     let report = printable_report(assessment, edition)?;
     let mut outputs = Vec::new();
     for format in &edition.formats {
         outputs.push(match format {
             Format::Pdf => {
-                let assets = assets(assessment, &edition.words)?;
-                let pdf = document::typeset(document::REPORT, &report, assets, edition.issued)?;
+                let mut assets = assets(assessment, &edition.words)?;
+                let mut attachments = Vec::new();
+                if edition.has_attachments {
+                    let enclosed = enclose(assessment, &edition.words, &rating, &intervals)?;
+                    assets.extend(enclosed.assets);
+                    attachments = enclosed.attachments;
+                }
+                let (template, issued) = (document::REPORT, edition.issued);
+                let pdf = document::typeset(template, &report, assets, &attachments, issued)?;
                 output("pdf", pdf)
             }
         });
     }
     outputs.push(output("rating.json", rating.into_bytes()));
-    let intervals = intervals_csv::intervals_csv(assessment)?;
     outputs.push(output("intervals.csv", intervals.into_bytes()));
     Ok(outputs)
 }

@@ -238,7 +238,11 @@ impl RatingFile {
                     .iter()
                     .map(finding_entry)
                     .collect(),
-                missing: assessment.conformity.missing.clone(),
+                missing: assessment
+                    .conformity
+                    .missing
+                    .as_ref()
+                    .map(ToString::to_string),
             },
             cooking: assessment
                 .cooking
@@ -408,8 +412,8 @@ fn regression_entry(assessment: &Assessment) -> Option<RegressionEntry> {
 fn finding_entry(finding: &Finding) -> FindingEntry {
     FindingEntry {
         code: finding.code,
-        text: finding.text.clone(),
-        remedy: finding.remedy.clone(),
+        text: finding.text.to_string(),
+        remedy: finding.remedy.to_string(),
         allows: finding.level.code(),
     }
 }

@@ -2,7 +2,10 @@
 #
 # One message a line: its name, then what is said. { $name } is put in by the program; the
 # order may change, all of them have to stay. A count chooses between singular and plural:
-#     { $days -> [one] 1 day *[other] { $days } days }
+#     { $days ->
+#             [one] { $days } day
+#            *[other] { $days } days
+#         }
 # (https: see the Fluent syntax guide.)
 
 ## Numbers, dates, lists
@@ -23,3 +26,11 @@ month-9 = September
 month-10 = October
 month-11 = November
 month-12 = December
+
+## What is attached to a report, one line each
+
+attached-campaign = Campaign file: what was tested, where, and with what
+attached-log = Log, byte for byte as it was read
+attached-photo = Photo of the cooker, as it stands in the report
+attached-rating = All results as data, in full precision
+attached-intervals = One row an interval, used and set aside

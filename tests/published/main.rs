@@ -14,6 +14,7 @@ mod jcgm_101;
 mod lumped_heating;
 mod montgomery_runger;
 mod nist_strd_norris;
+mod predicted;
 mod reference_campaigns;
 mod sha256;
 mod sky;

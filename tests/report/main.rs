@@ -2,6 +2,7 @@
 
 mod campaigns;
 mod figures;
+mod long;
 mod names;
 mod pdf;
 mod photo;

@@ -57,12 +57,12 @@ fn the_pdf_of_every_sample_run_holds_what_a_report_must_carry() {
         }
         for caution in cautions(Words::english()).cautions {
             assert!(
-                text.contains(&squeezed(caution.title)),
+                text.contains(&squeezed(&caution.title)),
                 "{name}: {}",
                 caution.title
             );
             assert!(
-                text.contains(&squeezed(caution.text)),
+                text.contains(&squeezed(&caution.text)),
                 "{name}: {}",
                 caution.title
             );

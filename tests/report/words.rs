@@ -118,7 +118,10 @@ fn an_indicative_report_says_so_in_its_title_and_what_is_missing() {
             is_indicative
         );
         if let Some(missing) = &assessment.conformity.missing {
-            assert!(report.headline.level_text.contains(missing), "{name}");
+            assert!(
+                report.headline.level_text.contains(&missing.to_string()),
+                "{name}"
+            );
         }
         assert_eq!(
             report.headline.findings.len(),

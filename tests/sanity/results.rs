@@ -77,7 +77,7 @@ fn a_second_water_sensor_stuck_at_zero_gives_the_notice_that_the_sensors_are_apa
     for day in 1..=3 {
         let expected = Notice::SensorsApart {
             log: format!("day-{day}.csv"),
-            quantity: "water temperature",
+            quantity: simmerline::logs::quantity::Quantity::Water,
             readings: ROWS as usize,
             apart_k: 15.0,
         };
@@ -116,7 +116,7 @@ fn a_sensor_that_fails_in_two_rows_is_taken_out_before_the_mean() {
             },
             Notice::SensorsIncomplete {
                 log,
-                quantity: "water temperature",
+                quantity: simmerline::logs::quantity::Quantity::Water,
                 readings: 2,
             },
         ] {
@@ -190,7 +190,7 @@ fn intervals_and_days_without_irradiance_do_not_count_as_enough() {
     assert!(few_days.contains("on 1 day,"), "{few_days}");
     let missing = assessment.conformity.missing.clone().unwrap();
     let expected = format!("{} more intervals and 2 more days", 30 - on_line);
-    assert_eq!(missing, expected);
+    assert_eq!(missing.to_string(), expected);
 }
 
 #[test]

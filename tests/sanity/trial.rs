@@ -177,7 +177,7 @@ pub fn finding(assessment: &Assessment, code: &str) -> String {
     found
         .unwrap_or_else(|| panic!("no {code} in {:?}", codes(assessment)))
         .text
-        .clone()
+        .to_string()
 }
 
 pub fn rating_json(assessment: &Assessment) -> Value {

@@ -6,6 +6,7 @@ use super::cells::{Cell, SERIAL_ZERO, read_cells, to_us};
 use super::clock::{Clock, ClockFault, midnight_us};
 use super::dates::{DAY_US, HOUR_US, SECOND_US, Written, WrittenDate};
 use super::rules::{Count, Form, Origin, TimeRules, long_date, order_word};
+use crate::language::Message;
 use crate::logs::table::Row;
 use crate::logs::time_columns::TimeColumns;
 
@@ -13,7 +14,7 @@ use crate::logs::time_columns::TimeColumns;
 const MIDNIGHT_STEP_US: i64 = DAY_US / 2;
 
 /// Why a time cannot be read.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub enum TimeFault {
     /// The cell is blank.
     Blank,
@@ -28,7 +29,7 @@ pub enum TimeFault {
     /// A date that is written in another way than the first.
     TwoNotations,
     /// A date that is none in the order of the others, in words.
-    NotInOrder(&'static str),
+    NotInOrder(Message),
     /// A clock time without a date goes back.
     GoesBack,
     /// A time is earlier than the one above, as on a clock of twelve hours after noon.

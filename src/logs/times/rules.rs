@@ -4,8 +4,9 @@ use jiff::civil::Date;
 use jiff::tz::TimeZone;
 
 use crate::campaign::model::DateOrder;
+use crate::language::{Message, Phrase, date};
 use crate::measure::Unit;
-use crate::units::spoken_date;
+use crate::message;
 
 /// How a time column is to be read.
 #[derive(Debug, Clone)]
@@ -14,12 +15,12 @@ pub struct TimeRules {
     /// Of dates whose order their digits do not tell.
     pub order: Option<DateOrder>,
     /// Why that order.
-    pub order_from: &'static str,
+    pub order_from: Message,
     pub zone: TimeZone,
     /// Dates are of three numbers in an order, and not written otherwise.
     pub is_open: bool,
     /// Who says so.
-    pub zone_from: &'static str,
+    pub zone_from: Message,
     /// Rows state their offset from UTC.
     pub has_offsets: bool,
     /// The newest row stands first.
@@ -61,26 +62,27 @@ pub enum Origin {
 
 impl TimeRules {
     /// How the times are written.
-    pub fn describe(&self) -> String {
+    pub fn describe(&self) -> Message {
         let form = match (self.form, self.order) {
-            (Form::Written, None) => "date and time".to_owned(),
-            (Form::Written, Some(order)) => {
-                format!("{} ({})", order_word(order), self.order_from)
-            }
-            (Form::ClockOnly(date), _) => format!("clock time, the first on {}", spoken_date(date)),
-            (Form::Stopwatch(_), _) => "elapsed time from the run's start".to_owned(),
+            (Form::Written, None) => message!("time-date-and-time"),
+            (Form::Written, Some(order)) => message!(
+                "time-ordered",
+                order = order_word(order),
+                from = &self.order_from
+            ),
+            (Form::ClockOnly(first), _) => message!("time-clock-only", date = date(first)),
+            (Form::Stopwatch(_), _) => message!("time-stopwatch"),
             (Form::Count(count), _) => match count.origin {
-                Origin::Epoch => format!("{} since 1970", count.unit.symbol()),
-                Origin::Serial => "spreadsheet days since 1899-12-30".to_owned(),
-                Origin::Start(_) => format!("elapsed {} from the run's start", count.unit.symbol()),
+                Origin::Epoch => message!("time-since-1970", unit = count.unit.symbol()),
+                Origin::Serial => message!("time-serial"),
+                Origin::Start(_) => message!("time-elapsed", unit = count.unit.symbol()),
             },
         };
-        let order = if self.is_backward {
-            ", newest first"
+        if self.is_backward {
+            message!("time-newest-first", form = form)
         } else {
-            ""
-        };
-        format!("{form}{order}")
+            form
+        }
     }
 
     /// Whether the times count from the run's start.
@@ -103,29 +105,34 @@ impl TimeRules {
     }
 
     /// The zone the times are in, and who says so.
-    pub fn describe_zone(&self) -> String {
+    pub fn describe_zone(&self) -> Message {
         match self.form {
             Form::Count(Count {
                 origin: Origin::Epoch,
                 ..
-            }) => "UTC (since 1970)".to_owned(),
+            }) => message!("zone-epoch"),
             Form::Count(Count {
                 origin: Origin::Start(_),
                 ..
             })
-            | Form::Stopwatch(_) => "that of the run's start".to_owned(),
-            _ if self.has_offsets => "offset in each row".to_owned(),
-            _ => format!("{} ({})", zone_name(&self.zone), self.zone_from),
+            | Form::Stopwatch(_) => message!("zone-start"),
+            _ if self.has_offsets => message!("zone-offsets"),
+            _ => message!(
+                "zone-named",
+                zone = zone_name(&self.zone),
+                from = &self.zone_from
+            ),
         }
     }
 }
 
-fn zone_name(zone: &TimeZone) -> String {
+fn zone_name(zone: &TimeZone) -> Phrase {
     match zone.iana_name() {
-        Some(name) => name.to_owned(),
-        None => zone
-            .to_fixed_offset()
-            .map_or_else(|_| "local".to_owned(), |offset| format!("UTC{offset}")),
+        Some(name) => name.into(),
+        None => zone.to_fixed_offset().map_or_else(
+            |_| message!("zone-local").into(),
+            |offset| format!("UTC{offset}").into(),
+        ),
     }
 }
 
@@ -135,10 +142,10 @@ pub fn long_date(date: Date) -> String {
 }
 
 /// An order as `date_order` writes it.
-pub fn order_word(order: DateOrder) -> &'static str {
+pub fn order_word(order: DateOrder) -> Message {
     match order {
-        DateOrder::YearMonthDay => "year-month-day",
-        DateOrder::DayMonthYear => "day-month-year",
-        DateOrder::MonthDayYear => "month-day-year",
+        DateOrder::YearMonthDay => message!("order-year-month-day"),
+        DateOrder::DayMonthYear => message!("order-day-month-year"),
+        DateOrder::MonthDayYear => message!("order-month-day-year"),
     }
 }

@@ -8,10 +8,12 @@ use super::dates::{Written, WrittenDate};
 use super::rules::{Count, Form, Origin, TimeRules, long_date, order_word};
 use crate::campaign::model::DateOrder;
 use crate::campaign::moment::Moment;
+use crate::language::Message;
 use crate::logs::read::Request;
 use crate::logs::table::Row;
 use crate::logs::time_columns::TimeColumns;
 use crate::measure::{Kind, Unit};
+use crate::message;
 use crate::units::spoken_date;
 
 /// Rows after which a column of numbers is judged.
@@ -133,19 +135,19 @@ impl<'c> TimeSurvey<'c> {
     pub fn finish(self, request: &Request<'_>) -> Result<TimeRules, ColumnFault> {
         let format = &request.rules.format;
         let (zone, zone_from) = match (&format.time_zone, self.columns.offset_s) {
-            (Some(zone), _) => (zone.clone(), "campaign file"),
+            (Some(zone), _) => (zone.clone(), message!("from-campaign-file")),
             (None, Some(offset_s)) => {
                 let offset = Offset::from_seconds(offset_s).unwrap_or(Offset::UTC);
-                (TimeZone::fixed(offset), self.columns.offset_from)
+                (TimeZone::fixed(offset), self.columns.offset_from.clone())
             }
-            (None, None) => (request.zone.clone(), "site"),
+            (None, None) => (request.zone.clone(), message!("from-site")),
         };
         let Some((line, example, first)) = self.first.clone() else {
             // No time is readable: every row will say so.
             return Ok(TimeRules {
                 form: Form::Written,
                 order: format.date_order,
-                order_from: "",
+                order_from: message!("order-first-row"),
                 zone,
                 zone_from,
                 has_offsets: false,
@@ -205,15 +207,12 @@ impl<'c> TimeSurvey<'c> {
 
     /// Order of the dates: as declared, else the only one possible, else the one in which
     /// day follows on day, else the one that has the run's date in it.
-    fn order(
-        &self,
-        request: &Request<'_>,
-    ) -> Result<(Option<DateOrder>, &'static str), ColumnFault> {
+    fn order(&self, request: &Request<'_>) -> Result<(Option<DateOrder>, Message), ColumnFault> {
         if let Some(order) = request.rules.format.date_order {
-            return Ok((Some(order), "campaign file"));
+            return Ok((Some(order), message!("from-campaign-file")));
         }
         let Some(open) = &self.open else {
-            return Ok((None, ""));
+            return Ok((None, message!("order-first-row")));
         };
         let of = |keep: &dyn Fn(&OrderEvidence) -> bool| -> Vec<DateOrder> {
             let possible = open.possible().filter(|(_, evidence)| keep(evidence));
@@ -221,24 +220,24 @@ impl<'c> TimeSurvey<'c> {
         };
         let possible = of(&|_| true);
         match possible.as_slice() {
-            [only] => return Ok((Some(*only), "the only order in which every row is a day")),
+            [only] => return Ok((Some(*only), message!("order-only-days"))),
             [] => {
                 // Row by row: each says what is wrong with it.
                 return Ok((
                     open.readings.first().map(|(order, _)| *order),
-                    "the first row",
+                    message!("order-first-row"),
                 ));
             }
             _ => {}
         }
         if open.is_one_way {
-            return Ok((Some(possible[0]), "the same day in any order"));
+            return Ok((Some(possible[0]), message!("order-same-day")));
         }
         if let [only] = of(&|evidence| evidence.longest_step_days <= 1).as_slice() {
-            return Ok((Some(*only), "the only order in which day follows on day"));
+            return Ok((Some(*only), message!("order-only-following")));
         }
         if let [only] = of(&|evidence| evidence.meets_run_date).as_slice() {
-            return Ok((Some(*only), "the run's date"));
+            return Ok((Some(*only), message!("order-run-date")));
         }
         let readings = open
             .readings

@@ -38,7 +38,7 @@ pub fn outputs(comparison: &Comparison, edition: &Edition) -> Result<Vec<Output>
     Ok(vec![
         output(
             "pdf",
-            document::typeset(COMPARISON, &report, vec![lines], edition.issued)?,
+            document::typeset(COMPARISON, &report, vec![lines], &[], edition.issued)?,
         ),
         output(
             "json",

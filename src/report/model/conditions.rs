@@ -2,12 +2,14 @@
 
 use serde::Serialize;
 
-use crate::language::Words;
+use crate::language::{
+    Message, Phrase, Words, clock, duration, fixed, joined, range, short, spread_clock,
+};
+use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::intervals::Interval;
-use crate::procedure::limits::{Allowed, LOAD_TOLERANCE, Limit};
+use crate::procedure::limits::{Allowed, LOAD_TOLERANCE, Limit, with_unit};
 use crate::procedure::screen::{Reason, observe};
-use crate::units::{clock_from_hours, fixed, range, short, spoken_duration};
 
 /// Section 2.
 #[derive(Debug, Clone, Serialize)]
@@ -40,53 +42,55 @@ pub struct BriefRow {
     pub set_aside: String,
 }
 
-/// Conditions on page one, each with the keys of its lower and upper limit.
+/// Conditions on page one: the message of each, and the keys of its lower and upper limit.
 const BRIEF: [(&str, &[&str]); 7] = [
     (
-        "Irradiance",
+        "brief-irradiance",
         &["irradiance_min_w_m2", "irradiance_max_w_m2"],
     ),
+    ("brief-irradiance-change", &["irradiance_range_w_m2"]),
+    ("brief-wind", &["wind_mean_max_m_s"]),
+    ("brief-ambient", &["ambient_min_c", "ambient_max_c"]),
     (
-        "Change of irradiance in an interval",
-        &["irradiance_range_w_m2"],
-    ),
-    ("Mean wind, and long gusts", &["wind_mean_max_m_s"]),
-    (
-        "Mean ambient temperature",
-        &["ambient_min_c", "ambient_max_c"],
-    ),
-    (
-        "Water above ambient, both ends",
+        "brief-water-above",
         &["water_above_ambient_k", "water_min_c"],
     ),
     (
-        "Water below boiling, both ends",
+        "brief-water-below",
         &["water_below_boiling_k", "water_max_c"],
     ),
-    ("Solar time", &["solar_time_start_h", "solar_time_end_h"]),
+    (
+        "brief-solar-time",
+        &["solar_time_start_h", "solar_time_end_h"],
+    ),
 ];
 
 /// The conditions in brief, as the used intervals saw them.
 pub fn brief(assessment: &Assessment, words: &Words) -> Vec<BriefRow> {
     BRIEF
         .iter()
-        .map(|(what, keys)| brief_row(assessment, what, keys))
+        .map(|(name, keys)| brief_row(assessment, name, keys, words))
         .collect()
 }
 
-fn brief_row(assessment: &Assessment, what: &str, keys: &[&str]) -> BriefRow {
+fn brief_row(
+    assessment: &Assessment,
+    name: &'static str,
+    keys: &[&str],
+    words: &Words,
+) -> BriefRow {
     let rows = assessment.limits.rows.iter();
     let limits: Vec<&Limit> = rows.filter(|limit| keys.contains(&limit.key)).collect();
     let limit = match limits.as_slice() {
-        [low, high] if low.unit == "h" => {
-            format!(
-                "{} – {}",
-                clock_from_hours(low.value),
-                clock_from_hours(high.value)
-            )
+        [low, high] if low.unit == "h" => words.say(spread_clock(low.value, high.value)),
+        [low, high] => {
+            let numbers = joined([short(low.value), short(high.value)], " – ");
+            words.say(with_unit(numbers, low.unit))
         }
-        [low, high] => format!("{} – {} {}", short(low.value), short(high.value), low.unit),
-        others => others.iter().map(|limit| spoken_limit(limit)).collect(),
+        others => {
+            let others = others.iter();
+            others.map(|limit| words.say(spoken_limit(limit))).collect()
+        }
     };
     let is_aside = |interval: &&Interval| {
         let mut codes = interval.reasons.iter().map(|reason| reason.code());
@@ -103,12 +107,12 @@ fn brief_row(assessment: &Assessment, what: &str, keys: &[&str]) -> BriefRow {
         .and_then(|limit| spoken_spread(values, limit.unit));
     let is_observed = observed.is_some();
     BriefRow {
-        what: match limits.as_slice() {
-            [fixed] if fixed.unit == "°C" => "Water temperature, both ends".to_owned(),
-            _ => what.to_owned(),
-        },
+        what: words.say(match limits.as_slice() {
+            [fixed] if fixed.unit == "°C" => message!("brief-water-fixed"),
+            _ => Message::new(name),
+        }),
         limit,
-        observed: observed.unwrap_or_else(|| nothing_seen(assessment.used().count())),
+        observed: words.say(observed.unwrap_or_else(|| nothing_seen(assessment.used().count()))),
         set_aside: count_or_dash(set_aside, is_observed),
     }
 }
@@ -129,7 +133,7 @@ pub fn conditions(assessment: &Assessment, words: &Words) -> Conditions {
         .limits
         .rows
         .iter()
-        .map(|limit| condition_row(assessment, limit))
+        .map(|limit| condition_row(assessment, limit, words))
         .collect();
     for reason in [Reason::ReadingGap, Reason::ExcludedByTester] {
         let intervals = assessment.intervals.iter();
@@ -138,7 +142,7 @@ pub fn conditions(assessment: &Assessment, words: &Words) -> Conditions {
             .count();
         if count > 0 {
             rows.push(ConditionRow {
-                what: reason.describe().to_owned(),
+                what: words.say(reason.describe()),
                 limit: "–".to_owned(),
                 standing: "–".to_owned(),
                 observed: "–".to_owned(),
@@ -149,76 +153,73 @@ pub fn conditions(assessment: &Assessment, words: &Words) -> Conditions {
         }
     }
     let mut notes = vec![
-        format!("Limits follow ASAE {procedure}, in our own words. They were set down from knowledge of the practice, without a copy of the standard at hand; where much depends on one, hold it against the standard."),
-        "Observed: lowest to highest over all intervals, used or set aside. An interval that breaks several limits counts for each of them.".to_owned(),
-        "The ± 5 % on the load and the 540 to 660 s that an interval may last are common practice, no published source.".to_owned(),
-        "Where R² is too low the practice is content with a note; this report then withholds \"conforms\", which is stricter.".to_owned(),
+        message!("conditions-source", procedure = procedure),
+        message!("conditions-observed"),
+        message!("conditions-common-practice"),
+        message!("conditions-r-squared"),
     ];
     if assessment.limits.rows.iter().any(|row| row.changed) {
-        notes.push(
-            "Limits marked \"own\" are the campaign's and deviate from the practice.".to_owned(),
-        );
+        notes.push(message!("conditions-own"));
     }
+    let notes = notes.into_iter().map(|note| words.say(note)).collect();
     Conditions { rows, notes }
 }
 
-fn condition_row(assessment: &Assessment, limit: &Limit) -> ConditionRow {
+fn condition_row(assessment: &Assessment, limit: &Limit, words: &Words) -> ConditionRow {
     let is_reason = Reason::ALL.iter().any(|reason| reason.code() == limit.code);
     let observed = observed(assessment, limit);
     let set_aside = assessment.count_breaking(limit);
     ConditionRow {
-        what: limit.what.to_owned(),
-        limit: spoken_limit(limit),
-        standing: if limit.changed {
-            format!("own, for a {}", limit.standing.word())
+        what: words.say(limit.what()),
+        limit: words.say(spoken_limit(limit)),
+        standing: words.say(if limit.changed {
+            limit.standing.describe_own()
         } else {
-            limit.standing.word().to_owned()
-        },
+            limit.standing.describe()
+        }),
         set_aside: if is_reason {
             count_or_dash(set_aside, observed.is_some())
         } else {
             "–".to_owned()
         },
-        observed: observed.unwrap_or_else(|| nothing_seen(assessment.intervals.len())),
+        observed: words.say(observed.unwrap_or_else(|| nothing_seen(assessment.intervals.len()))),
         code: limit.code.to_owned(),
         changed: limit.changed,
     }
 }
 
-fn spoken_limit(limit: &Limit) -> String {
-    let sign = match limit.allowed {
-        Allowed::AtLeast => "≥ ",
-        Allowed::AtMost => "≤ ",
-        Allowed::About => "",
+fn spoken_limit(limit: &Limit) -> Phrase {
+    let amount = match limit.unit {
+        "h" => clock(limit.value),
+        "intervals" | "days" | "" => short(limit.value),
+        _ => limit.amount(),
     };
-    match limit.unit {
-        "h" => format!("{sign}{}", clock_from_hours(limit.value)),
-        "intervals" | "days" | "" => format!("{sign}{}", short(limit.value)),
-        unit if limit.allowed == Allowed::About => {
-            format!(
-                "{} {unit} ± {} %",
-                short(limit.value),
-                short(LOAD_TOLERANCE * 100.0)
-            )
-        }
-        unit => format!("{sign}{} {unit}", short(limit.value)),
+    match limit.allowed {
+        Allowed::AtLeast => joined(["≥".into(), amount], " "),
+        Allowed::AtMost => joined(["≤".into(), amount], " "),
+        Allowed::About => message!(
+            "conditions-about",
+            load = amount,
+            tolerance = short(LOAD_TOLERANCE * 100.0)
+        )
+        .into(),
     }
 }
 
-fn observed(assessment: &Assessment, limit: &Limit) -> Option<String> {
+fn observed(assessment: &Assessment, limit: &Limit) -> Option<Phrase> {
     match limit.code {
-        _ if limit.key == "wind_gust_m_s" => longest_gust(assessment),
+        _ if limit.key == "wind_gust_m_s" => longest_gust(assessment).map(Phrase::from),
         "load-off" => spread(
             assessment.runs.iter().map(|run| run.load_kg_m2),
             2,
             limit.unit,
         ),
-        "too-few-intervals" => Some(assessment.used().count().to_string()),
-        "too-few-days" => Some(assessment.used_dates().len().to_string()),
+        "too-few-intervals" => Some(assessment.used().count().into()),
+        "too-few-days" => Some(assessment.used_dates().len().into()),
         "r-squared-low" => assessment
             .line
             .and_then(|line| Some(fixed(line.r_squared?, 3)))
-            .or_else(|| Some("no line".to_owned())),
+            .or_else(|| Some(message!("conditions-no-line").into())),
         _ => {
             let intervals = assessment.intervals.iter();
             let values = intervals
@@ -229,7 +230,7 @@ fn observed(assessment: &Assessment, limit: &Limit) -> Option<String> {
 }
 
 /// The longest time that the wind stayed over the gust limit, in any run.
-fn longest_gust(assessment: &Assessment) -> Option<String> {
+fn longest_gust(assessment: &Assessment) -> Option<Message> {
     let measured = assessment
         .runs
         .iter()
@@ -240,25 +241,22 @@ fn longest_gust(assessment: &Assessment) -> Option<String> {
             Some(longest.map_or(s, |longest| longest.max(s)))
         })?;
     Some(match longest_s {
-        0.0 => "never".to_owned(),
-        seconds => format!("for {} at most", spoken_duration(seconds)),
+        0.0 => message!("conditions-never"),
+        seconds => message!("conditions-gust", time = duration(seconds)),
     })
 }
 
 /// Why nothing was seen: there was no interval, or no reading in any.
-fn nothing_seen(intervals: usize) -> String {
-    if intervals == 0 {
-        "no interval"
-    } else {
-        "not measured"
+fn nothing_seen(intervals: usize) -> Phrase {
+    match intervals {
+        0 => message!("conditions-no-interval").into(),
+        _ => message!("conditions-not-measured").into(),
     }
-    .to_owned()
 }
 
-fn spoken_spread(values: impl Iterator<Item = f64>, unit: &str) -> Option<String> {
+fn spoken_spread(values: impl Iterator<Item = f64>, unit: &'static str) -> Option<Phrase> {
     match unit {
-        "h" => extremes(values)
-            .map(|(low, high)| format!("{} – {}", clock_from_hours(low), clock_from_hours(high))),
+        "h" => extremes(values).map(|(low, high)| spread_clock(low, high)),
         "W/m²" => spread(values, 0, unit),
         unit => spread(values, 1, unit),
     }
@@ -271,6 +269,10 @@ fn extremes(values: impl Iterator<Item = f64>) -> Option<(f64, f64)> {
     })
 }
 
-fn spread(values: impl Iterator<Item = f64>, decimals: usize, unit: &str) -> Option<String> {
-    extremes(values).map(|(low, high)| format!("{} {unit}", range(low, high, decimals)))
+fn spread(
+    values: impl Iterator<Item = f64>,
+    decimals: usize,
+    unit: &'static str,
+) -> Option<Phrase> {
+    extremes(values).map(|(low, high)| with_unit(range(low, high, decimals), unit))
 }

@@ -2,12 +2,12 @@
 
 use serde::Serialize;
 
-use crate::language::Words;
-
 use super::report::{Figure, Row};
+use crate::language::{Message, Words, date, fixed, joined, kilograms, short};
+use crate::message;
 use crate::procedure::intervals::Interval;
 use crate::procedure::{Assessment, Run};
-use crate::units::{clock_from_hours, counted, fixed, local_clock, short, spoken_date};
+use crate::units::{clock_from_hours, local_clock};
 
 /// One run of section 3.
 #[derive(Debug, Clone, Serialize)]
@@ -38,85 +38,103 @@ pub struct IntervalRow {
 /// Puts section 3 into words.
 pub fn run_parts(assessment: &Assessment, words: &Words) -> Vec<RunPart> {
     let runs = assessment.runs.iter().enumerate();
-    runs.map(|(index, run)| run_part(assessment, index, run))
+    runs.map(|(index, run)| run_part(assessment, index, run, words))
         .collect()
 }
 
-fn run_title(index: usize, run: &Run) -> String {
-    format!("Run {}, {}", index + 1, spoken_date(run.date))
+fn run_title(index: usize, run: &Run) -> Message {
+    message!("run-title", number = index + 1, date = date(run.date))
 }
 
-fn run_part(assessment: &Assessment, index: usize, run: &Run) -> RunPart {
+fn run_part(assessment: &Assessment, index: usize, run: &Run, words: &Words) -> RunPart {
     let zone = &assessment.campaign.site.time_zone;
     let clock = |time_us: i64| local_clock(time_us, zone);
     let first = run.readings.time_us.first().copied().unwrap_or_default();
     let last = run.readings.time_us.last().copied().unwrap_or_default();
-    let used = run.on_line;
-    let re_aimed = match run.plan.tracking_interval_min {
-        Some(minutes) => format!("; re-aimed every {} min", short(minutes)),
-        None => String::new(),
+    let summary = match run.plan.tracking_interval_min {
+        Some(minutes) => message!("run-summary-re-aimed", minutes = short(minutes)),
+        None => message!("run-summary"),
     };
-    let summary = format!(
-        "{}: {} from {} to {}, {} kg of water ({} kg/m²){re_aimed}. {}, {} used.",
-        run.plan.label,
-        counted(run.readings.time_us.len(), "reading"),
-        clock(first),
-        clock(last),
-        fixed(run.plan.water_kg, 2),
-        fixed(run.load_kg_m2, 2),
-        counted(run.intervals, "interval"),
-        used
-    );
-    let mut remarks = Vec::new();
-    for hole in &run.holes {
-        remarks.push(format!(
-            "No interval from {} to {}: no two water readings there are 9 to 11 minutes apart.",
-            clock(hole.from_us),
-            clock(hole.to_us)
-        ));
-    }
-    remarks.extend(run.plan.notes.clone());
+    let summary = summary
+        .with("run", &run.plan.label)
+        .with("readings", run.readings.time_us.len())
+        .with("from", clock(first))
+        .with("to", clock(last))
+        .with("water", kilograms(fixed(run.plan.water_kg, 2)))
+        .with("load", fixed(run.load_kg_m2, 2))
+        .with("intervals", run.intervals)
+        .with("used", run.on_line);
+    let holes = run.holes.iter().map(|hole| {
+        words.say(message!(
+            "run-hole",
+            from = clock(hole.from_us),
+            to = clock(hole.to_us)
+        ))
+    });
     RunPart {
-        title: run_title(index, run),
-        summary,
-        remarks,
+        title: words.say(run_title(index, run)),
+        summary: words.say(summary),
+        remarks: holes.chain(run.plan.notes.clone()).collect(),
         figure: Figure {
             file: format!("run-{}.svg", index + 1),
-            caption: if used > 0 {
-                "Shaded: spans of used intervals.".to_owned()
-            } else {
-                "No interval of this run is used.".to_owned()
-            },
-            alt: run_alt(run, used, &clock(first), &clock(last)),
+            caption: words.say(match &assessment.predicted[index] {
+                Some(predicted) => {
+                    message!("run-caption-predicted", rms = fixed(predicted.rms_k, 1))
+                }
+                None if run.on_line > 0 => message!("run-caption"),
+                None => message!("run-caption-none"),
+            }),
+            alt: words.say(run_alt(assessment, index, clock(first), clock(last))),
         },
     }
 }
 
-fn run_alt(run: &Run, used: usize, from: &str, to: &str) -> String {
+fn run_alt(assessment: &Assessment, index: usize, from: String, to: String) -> Message {
+    let run = &assessment.runs[index];
     let extremes = |values: &[f64], decimals: usize| {
         let low = values.iter().copied().fold(f64::INFINITY, f64::min);
         let high = values.iter().copied().fold(f64::NEG_INFINITY, f64::max);
         (fixed(low, decimals), fixed(high, decimals))
     };
-    let (cold, hot) = extremes(&run.readings.water_c.value, 1);
-    let sun = match &run.readings.irradiance_w_m2 {
+    let (coldest, hottest) = extremes(&run.readings.water_c.value, 1);
+    let irradiance = match &run.readings.irradiance_w_m2 {
         Some(sun) => {
-            let (low, high) = extremes(&sun.value, 0);
-            format!("irradiance between {low} and {high} watts per square metre")
+            let (lowest, highest) = extremes(&sun.value, 0);
+            message!("run-alt-irradiance", lowest = lowest, highest = highest)
         }
-        None => "irradiance not measured".to_owned(),
+        None => message!("run-alt-no-irradiance"),
     };
     let wind = match &run.readings.wind_m_s {
         Some(wind) => {
-            let (low, high) = extremes(&wind.value, 1);
-            format!("wind between {low} and {high} metres per second")
+            let (lowest, highest) = extremes(&wind.value, 1);
+            message!("run-alt-wind", lowest = lowest, highest = highest)
         }
-        None => "wind not measured".to_owned(),
+        None => message!("run-alt-no-wind"),
     };
-    format!(
-        "Panels against local clock time from {from} to {to}: water between {cold} and {hot} degrees Celsius with ambient temperature; {sun}; {wind}. Used and shaded: {} of {}.",
-        used,
-        counted(run.intervals, "interval")
+    let aside = Assessment::count_reasons(assessment.intervals_of(index)).into_iter();
+    let aside = aside.map(|(reason, count)| {
+        message!(
+            "run-alt-aside",
+            intervals = count,
+            reason = reason.describe()
+        )
+    });
+    let predicted = match &assessment.predicted[index] {
+        Some(predicted) => message!("run-alt-predicted", rms = fixed(predicted.rms_k, 1)),
+        None => message!("run-alt-not-predicted"),
+    };
+    message!(
+        "run-alt",
+        from = from,
+        to = to,
+        coldest = coldest,
+        hottest = hottest,
+        irradiance = irradiance,
+        wind = wind,
+        used = run.on_line,
+        intervals = run.intervals,
+        aside = joined(aside, "; "),
+        predicted = predicted
     )
 }
 
@@ -124,40 +142,37 @@ fn run_alt(run: &Run, used: usize, from: &str, to: &str) -> String {
 pub fn reason_key(assessment: &Assessment, words: &Words) -> Vec<Row> {
     let occurring = Assessment::count_reasons(assessment.intervals.iter()).into_iter();
     occurring
-        .map(|(reason, _)| Row::new(reason.code(), reason.describe()))
+        .map(|(reason, _)| Row::said(words, reason.code(), reason.describe()))
         .collect()
 }
 
 /// Puts section 4 into words.
 pub fn interval_tables(assessment: &Assessment, words: &Words) -> Vec<IntervalTable> {
     let table = |(index, run): (usize, &Run)| IntervalTable {
-        title: run_title(index, run),
+        title: words.say(run_title(index, run)),
         rows: assessment
             .intervals_of(index)
-            .map(|interval| interval_row(assessment, interval))
+            .map(|interval| interval_row(assessment, interval, words))
             .collect(),
     };
     assessment.runs.iter().enumerate().map(table).collect()
 }
 
-fn interval_row(assessment: &Assessment, interval: &Interval) -> IntervalRow {
+fn interval_row(assessment: &Assessment, interval: &Interval, words: &Words) -> IntervalRow {
     let zone = &assessment.campaign.site.time_zone;
+    let number = |value: f64, decimals: usize| words.say(fixed(value, decimals));
     let optional = |value: Option<f64>, decimals: usize| {
-        value.map_or_else(|| "–".to_owned(), |value| fixed(value, decimals))
+        value.map_or_else(|| "–".to_owned(), |value| number(value, decimals))
     };
     let sun = interval.irradiance.map_or_else(
         || "–".to_owned(),
         |sun| {
-            format!(
-                "{} ({}–{})",
-                fixed(sun.mean, 0),
-                fixed(sun.min, 0),
-                fixed(sun.max, 0)
-            )
+            let (mean, min, max) = (number(sun.mean, 0), number(sun.min, 0), number(sun.max, 0));
+            format!("{mean} ({min}–{max})")
         },
     );
     let reasons = if interval.is_used() && !interval.is_on_line() {
-        vec!["no irradiance".to_owned()]
+        vec![words.say(message!("interval-no-irradiance"))]
     } else {
         let codes = interval
             .reasons
@@ -176,13 +191,13 @@ fn interval_row(assessment: &Assessment, interval: &Interval) -> IntervalRow {
             clock_from_hours(interval.solar_start_h),
             format!(
                 "{} → {}",
-                fixed(interval.water_start_c, 1),
-                fixed(interval.water_end_c, 1)
+                number(interval.water_start_c, 1),
+                number(interval.water_end_c, 1)
             ),
             optional(interval.ambient.map(|ambient| ambient.mean), 1),
             sun,
             optional(interval.wind.map(|wind| wind.mean), 1),
-            fixed(interval.cooking_power_w, 0),
+            number(interval.cooking_power_w, 0),
             optional(interval.difference_k, 1),
             optional(interval.standardised_power_w, 0),
         ],

@@ -3,21 +3,22 @@
 use serde::Serialize;
 
 use super::conditions::{BriefRow, brief};
-use super::report::{Figure, IRRADIANCE_ESTIMATED};
+use super::report::Figure;
 use super::stagnation::spoken_stagnation;
 use super::uncertainty::what_limits;
-use crate::language::Words;
+use crate::campaign::model::UnitSystem;
+use crate::language::{
+    Message, Phrase, Words, celsius, duration, fixed, joined, kilograms, range, short,
+};
+use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::assess::Rating;
-use crate::procedure::conformity::Level;
+use crate::procedure::conformity::{Conformity, Finding, Level};
 use crate::procedure::cooking::Cooking;
 use crate::procedure::limits::STANDARD_IRRADIANCE_W_M2;
 use crate::procedure::uncertainty::RatingUncertainty;
 use crate::stats::line::Line;
-use crate::units::{counted, decimals_for, fixed, range, sentence_case, short, spoken_duration};
-
-/// Reasons named in the sentence on what was set aside.
-const NAMED_REASONS: usize = 2;
+use crate::units::{decimals_for, sentence_case};
 
 /// Page one.
 #[derive(Debug, Clone, Serialize)]
@@ -27,7 +28,7 @@ pub struct Headline {
     pub number: Option<Number>,
     pub level: String,
     pub level_code: String,
-    /// What follows the level: of which practice, and what is missing.
+    /// Says the level, of which practice, and what is missing.
     pub level_text: String,
     pub sentences: Vec<String>,
     pub figure: Figure,
@@ -57,206 +58,220 @@ pub struct FindingText {
 /// Puts page one into words.
 pub fn headline(assessment: &Assessment, words: &Words) -> Headline {
     let conformity = &assessment.conformity;
-    let procedure = &assessment.campaign.procedure;
-    let level_text = match (conformity.level, &conformity.missing) {
-        (Level::Indicative, Some(missing)) => {
-            format!(", does not conform to ASAE {procedure}; still missing: {missing}")
-        }
-        (Level::Indicative, None) => {
-            format!(", does not conform to ASAE {procedure}, for the findings below")
-        }
-        _ => format!(" to ASAE {procedure}, as section 2 states it"),
-    };
-    let level_text = if conformity.is_unbelievable() {
-        format!(
-            ", and not to be believed: the water gained more heat than the sunlight holds{}",
-            conformity
-                .missing
-                .as_ref()
-                .map_or(String::new(), |missing| format!(
-                    "; still missing: {missing}"
-                ))
-        )
-    } else {
-        level_text
-    };
-    let finding = |finding: &crate::procedure::conformity::Finding| FindingText {
+    let finding = |finding: &Finding| FindingText {
         code: finding.code.to_owned(),
-        text: sentence_case(&finding.text),
-        remedy: sentence_case(&finding.remedy),
+        text: sentence_case(&words.say(&finding.text)),
+        remedy: sentence_case(&words.say(&finding.remedy)),
     };
     Headline {
-        label: "Standardised cooking power Ps(50)".to_owned(),
+        label: words.say(message!("headline-label")),
         number: assessment
             .uncertainty
             .as_ref()
             .zip(assessment.rating.as_ref())
-            .map(|(sure, rating)| number(assessment, sure, rating)),
-        level: conformity.level.describe().to_owned(),
+            .map(|(sure, rating)| number(assessment, sure, rating, words)),
+        level: words.say(conformity.level.describe()),
         level_code: conformity.level.code().to_owned(),
-        level_text,
-        sentences: sentences(assessment),
-        figure: figure(assessment),
+        level_text: words.say(level_text(conformity, &assessment.campaign.procedure)),
+        sentences: sentences(assessment, words),
+        figure: figure(assessment, words),
         findings: conformity.findings.iter().map(finding).collect(),
         conditions: brief(assessment, words),
-        caution: "Hot surfaces and steam burn, the focus can blind and start fires, and this rating says nothing about food safety. Read the cautions in section 7 before you cook. Local codes and licensed practice come first.".to_owned(),
+        caution: words.say(message!("headline-caution")),
+    }
+}
+
+fn level_text(conformity: &Conformity, procedure: &str) -> Message {
+    let missing = conformity.missing.as_ref();
+    match (conformity.level, missing) {
+        (_, Some(missing)) if conformity.is_unbelievable() => {
+            message!("headline-unbelievable-missing", missing = missing)
+        }
+        (_, None) if conformity.is_unbelievable() => message!("headline-unbelievable"),
+        (Level::Indicative, Some(missing)) => message!(
+            "headline-indicative-missing",
+            procedure = procedure,
+            missing = missing
+        ),
+        (Level::Indicative, None) => message!("headline-indicative", procedure = procedure),
+        (Level::ConformsWithNotes, _) => {
+            message!("headline-conforms-with-notes", procedure = procedure)
+        }
+        (Level::Conforms, _) => message!("headline-conforms", procedure = procedure),
     }
 }
 
 /// The number with its expanded uncertainty.
-fn number(assessment: &Assessment, sure: &RatingUncertainty, rating: &Rating) -> Number {
-    let budget = &sure.budget;
-    let expanded_w = budget.expanded_w();
+fn number(
+    assessment: &Assessment,
+    sure: &RatingUncertainty,
+    rating: &Rating,
+    words: &Words,
+) -> Number {
+    let expanded_w = sure.budget.expanded_w();
     let decimals = decimals_for(expanded_w);
-    let of_intervals_w = budget.statistical_part_w();
+    let of_intervals_w = sure.budget.statistical_part_w();
     let estimate = assessment.campaign.instruments.irradiance_estimate;
-    let estimate = estimate.map(|way| format!("{IRRADIANCE_ESTIMATED} {}", way.describe()));
-    let mut explanation: Vec<String> = estimate.into_iter().collect();
-    explanation.push(format!(
-        "of it, scatter and days {} W, instruments {} W",
-        fixed(of_intervals_w, decimals),
-        fixed(expanded_w - of_intervals_w, decimals)
+    let estimate =
+        estimate.map(|way| message!("headline-irradiance-estimated", way = way.describe()));
+    let mut explanation: Vec<Message> = estimate.into_iter().collect();
+    explanation.push(message!(
+        "headline-parts",
+        scatter = fixed(of_intervals_w, decimals),
+        instruments = fixed(expanded_w - of_intervals_w, decimals)
     ));
     explanation.push(match sure.assumed().len() {
-        0 => "95 %; each watt has its line in section 5".to_owned(),
-        _ => "95 %; some instruments are assumed (section 5)".to_owned(),
+        0 => message!("headline-each-watt"),
+        _ => message!("headline-some-assumed"),
     });
     if let Some(drawn) = sure.monte_carlo.filter(|drawn| !drawn.agrees()) {
-        explanation.push(format!(
-            "a Monte Carlo check gives {} W (section 5)",
-            range(drawn.outcome.lower, drawn.outcome.upper, decimals)
+        explanation.push(message!(
+            "headline-monte-carlo",
+            range = range(drawn.outcome.lower, drawn.outcome.upper, decimals)
         ));
     }
     if rating.is_extrapolated {
-        explanation.push("an extrapolation: 50 K lies outside what was observed".to_owned());
+        explanation.push(message!("headline-extrapolated"));
     }
     Number {
-        value: fixed(rating.ps50_w, decimals),
-        spread: format!("± {}", fixed(expanded_w, decimals)),
-        unit: "W (95 %)".to_owned(),
-        explanation,
+        value: words.say(fixed(rating.ps50_w, decimals)),
+        spread: format!("± {}", words.say(fixed(expanded_w, decimals))),
+        unit: words.say(message!("headline-unit")),
+        explanation: explanation
+            .into_iter()
+            .map(|line| words.say(line))
+            .collect(),
     }
 }
 
-fn sentences(assessment: &Assessment) -> Vec<String> {
-    let mut sentences = Vec::new();
-    match &assessment.rating {
-        Some(rating) => sentences.push(format!(
-            "Water 50 K warmer than the air {} {} W in sunlight of 700 W/m².",
-            if rating.ps50_w < 0.0 {
-                "loses"
-            } else {
-                "takes up"
-            },
-            fixed(rating.ps50_w.abs(), 0)
-        )),
-        None => sentences.push(
-            "These readings do not give a rating. The findings below say what is missing."
-                .to_owned(),
-        ),
-    }
+fn sentences(assessment: &Assessment, words: &Words) -> Vec<String> {
+    let mut sentences = vec![words.say(match &assessment.rating {
+        Some(rating) if rating.ps50_w < 0.0 => {
+            message!("headline-loses", power = fixed(-rating.ps50_w, 0))
+        }
+        Some(rating) => message!("headline-takes-up", power = fixed(rating.ps50_w, 0)),
+        None => message!("headline-no-rating"),
+    })];
     if let Some(cooking) = &assessment.cooking {
-        sentences.push(heating_sentence(cooking));
+        sentences.push(sentence(heating_clauses(cooking, words), words));
     }
     let dry = assessment.stagnations.last();
     sentences.extend(dry.filter(|_| assessment.rating.is_none()).map(|dry| {
-        format!(
-            "The dry vessel came to {} K above the air in {} W/m²: {} (section 6).",
-            fixed(dry.difference_k, 0),
-            fixed(dry.irradiance_w_m2, 0),
-            spoken_stagnation(dry)
-        )
+        words.say(message!(
+            "headline-dry",
+            difference = fixed(dry.difference_k, 0),
+            irradiance = fixed(dry.irradiance_w_m2, 0),
+            result = spoken_stagnation(dry)
+        ))
     }));
     if !assessment.runs.is_empty() {
-        sentences.push(screening_sentence(assessment));
+        sentences.push(sentence(screening_clauses(assessment), words));
     }
-    sentences.extend(assessment.uncertainty.as_ref().and_then(what_limits));
+    let limited = assessment.uncertainty.as_ref().and_then(what_limits);
+    sentences.extend(limited.map(|limited| words.say(limited)));
     sentences
 }
 
-fn heating_sentence(cooking: &Cooking) -> String {
+/// Clauses, each complete in itself, as one sentence.
+fn sentence(clauses: Vec<Message>, words: &Words) -> String {
+    format!("{}.", words.say(joined(clauses, "; ")))
+}
+
+fn heating_clauses(cooking: &Cooking, words: &Words) -> Vec<Message> {
     let mut usual = cooking.heatings.iter();
     let named = usual
         .find(|heating| heating.water_kg == 2.0)
         .or(cooking.heatings.first());
-    let time = named.and_then(|heating| heating.time);
-    let amount = match named.map(|heating| heating.water_kg) {
-        Some(2.0) | None => "two kilograms".to_owned(),
-        Some(kg) => format!("{} kg", short(kg)),
-    };
-    let journey = spoken_journey(cooking);
-    let end = match cooking.heat_ends {
-        Some(ends) if ends.best_c < cooking.boiling_point_c => format!(
-            "; the useful heat ends near {} °C (95 %: {} °C)",
-            fixed(ends.best_c, 0),
-            range(ends.lowest_c, ends.highest_c, 0)
-        ),
-        _ if cooking.boils_below_target => String::new(),
-        None => String::new(),
-        Some(_) => "; the water boils before the useful heat ends".to_owned(),
-    };
-    let at = if cooking.irradiance_w_m2 == STANDARD_IRRADIANCE_W_M2 {
-        "At that irradiance".to_owned()
-    } else {
-        format!("At {} W/m²", short(cooking.irradiance_w_m2))
-    };
-    match time {
-        Some(time) => format!(
-            "{at} {amount} of water go {journey} in about {}{end}.",
-            spoken_duration(time.best_s)
-        ),
-        None if named.is_some_and(|heating| heating.may_get_there) => {
-            format!("{at} water may not get {journey}{end}.")
+    let (standard, other) = match named {
+        Some(heating) if heating.time.is_some() => {
+            (message!("headline-heats"), message!("headline-heats-at"))
         }
-        None => format!("{at} water does not get {journey}{end}."),
+        Some(heating) if heating.may_get_there => (
+            message!("headline-may-not-heat"),
+            message!("headline-may-not-heat-at"),
+        ),
+        _ => (
+            message!("headline-does-not-heat"),
+            message!("headline-does-not-heat-at"),
+        ),
+    };
+    let mut heating = if cooking.irradiance_w_m2 == STANDARD_IRRADIANCE_W_M2 {
+        standard
+    } else {
+        other.with("irradiance", short(cooking.irradiance_w_m2))
+    };
+    heating = heating.with("journey", spoken_journey(cooking));
+    if let Some((named, time)) = named.and_then(|named| Some((named, named.time?))) {
+        let amount = match (named.water_kg, words.units) {
+            (2.0, UnitSystem::Si) => message!("headline-two-kilograms").into(),
+            (kg, _) => kilograms(short(kg)),
+        };
+        heating = heating
+            .with("amount", amount)
+            .with("time", duration(time.best_s));
     }
+    let end = match cooking.heat_ends {
+        Some(ends) if ends.best_c < cooking.boiling_point_c => Some(message!(
+            "headline-heat-ends",
+            end = celsius(fixed(ends.best_c, 0)),
+            range = celsius(range(ends.lowest_c, ends.highest_c, 0))
+        )),
+        Some(_) if !cooking.boils_below_target => Some(message!("headline-boils-first")),
+        _ => None,
+    };
+    [heating].into_iter().chain(end).collect()
 }
 
 /// From where to where water is heated: `from 20 to 95 °C`.
-pub fn spoken_journey(cooking: &Cooking) -> String {
+pub fn spoken_journey(cooking: &Cooking) -> Message {
     let start = fixed(cooking.start_c, 0);
     if cooking.boils_below_target {
-        format!(
-            "from {start} °C to boiling ({} °C here)",
-            fixed(cooking.target_c, 1)
+        message!(
+            "journey-to-boiling",
+            start = celsius(start),
+            boiling = celsius(fixed(cooking.target_c, 1))
         )
     } else {
-        format!("from {start} to {} °C", fixed(cooking.target_c, 0))
+        let target = fixed(cooking.target_c, 0);
+        let degrees = message!("journey-degrees", start = start, target = target);
+        message!("journey", degrees = celsius(degrees.into()))
     }
 }
 
-fn screening_sentence(assessment: &Assessment) -> String {
-    let mut parts = vec![format!(
-        "{} of {}, on {}, met every condition{}",
-        assessment.used().count(),
-        counted(assessment.intervals.len(), "ten-minute interval"),
-        counted(assessment.used_dates().len(), "day"),
-        if is_estimated(assessment) {
-            " that was measured or estimated"
-        } else if is_all_measured(assessment) {
-            ""
-        } else {
-            " that was measured"
-        }
-    )];
+fn screening_clauses(assessment: &Assessment) -> Vec<Message> {
+    let met = if is_estimated(assessment) {
+        message!("headline-met-estimated")
+    } else if is_all_measured(assessment) {
+        message!("headline-met")
+    } else {
+        message!("headline-met-measured")
+    };
+    let mut clauses = vec![
+        met.with("used", assessment.used().count())
+            .with("intervals", assessment.intervals.len())
+            .with("days", assessment.used_dates().len()),
+    ];
     let not_normalised = assessment.not_normalised().count();
     if not_normalised > 0 {
-        parts.push(format!("{not_normalised} more have no irradiance"));
+        clauses.push(message!("headline-no-irradiance", count = not_normalised));
     }
-    let reasons: Vec<String> = Assessment::count_reasons(assessment.intervals.iter())
-        .into_iter()
-        .take(NAMED_REASONS)
-        .map(|(reason, count)| format!("{} ({count})", reason.describe()))
-        .collect();
-    if !reasons.is_empty() {
-        let most = if assessment.set_aside().count() > 1 {
-            "the others were set aside, most often because"
-        } else {
-            "the other was set aside because"
-        };
-        parts.push(format!("{most} {}", reasons.join(" or ")));
-    }
-    format!("{}.", parts.join("; "))
+    let counts = Assessment::count_reasons(assessment.intervals.iter()).into_iter();
+    let mut reasons = counts.map(|(reason, count)| {
+        message!("headline-reason", reason = reason.describe(), count = count)
+    });
+    let reasons = match (reasons.next(), reasons.next()) {
+        (Some(first), Some(second)) => Some(message!(
+            "headline-either-reason",
+            first = first,
+            second = second
+        )),
+        (only, _) => only,
+    };
+    clauses.extend(reasons.map(|reasons| match assessment.set_aside().count() {
+        1 => message!("headline-other", reasons = reasons),
+        _ => message!("headline-others", reasons = reasons),
+    }));
+    clauses
 }
 
 /// Whether wind or irradiance is an estimate.
@@ -273,58 +288,62 @@ fn is_all_measured(assessment: &Assessment) -> bool {
 }
 
 /// The line's equation, rounded to what its errors deserve.
-pub fn equation(line: &Line) -> String {
+pub fn equation(line: &Line) -> Message {
+    let equation = if line.slope < 0.0 {
+        message!("equation-falling")
+    } else {
+        message!("equation-rising")
+    };
     let intercept_decimals = decimals_for(line.intercept_standard_error);
     let slope_decimals = decimals_for(line.slope_standard_error).max(2);
-    let sign = if line.slope < 0.0 { '−' } else { '+' };
-    format!(
-        "Ps = {} W {sign} {} W/K · Td",
-        fixed(line.intercept, intercept_decimals),
-        fixed(line.slope.abs(), slope_decimals)
-    )
+    equation
+        .with("intercept", fixed(line.intercept, intercept_decimals))
+        .with("slope", fixed(line.slope.abs(), slope_decimals))
 }
 
-fn figure(assessment: &Assessment) -> Figure {
-    let used = assessment.used().count();
+/// R² with so many decimals, or that it is undefined.
+pub fn spoken_r_squared(line: &Line, decimals: usize) -> Phrase {
+    let r_squared = line.r_squared.map(|r_squared| fixed(r_squared, decimals));
+    r_squared.unwrap_or_else(|| message!("undefined").into())
+}
+
+fn figure(assessment: &Assessment, words: &Words) -> Figure {
     let aside = assessment.set_aside().count();
     let (caption, alt) = match (&assessment.line, &assessment.rating) {
         (Some(line), Some(rating)) => {
-            let r_squared = line
-                .r_squared
-                .map_or("undefined".to_owned(), |r| fixed(r, 3));
-            let (low_k, high_k) = line.x_range;
-            let facts = format!(
-                "{}; R² = {r_squared}; {} on {}, Td from {} to {} K",
-                equation(line),
-                counted(line.points, "used interval"),
-                counted(assessment.used_dates().len(), "day"),
-                fixed(low_k, 1),
-                fixed(high_k, 1)
+            let (lowest_k, highest_k) = line.x_range;
+            let facts = message!(
+                "power-line-facts",
+                equation = equation(line),
+                r_squared = spoken_r_squared(line, 3),
+                intervals = line.points,
+                days = assessment.used_dates().len(),
+                lowest = fixed(lowest_k, 1),
+                highest = fixed(highest_k, 1)
             );
-            let alt = format!(
-                "Scatter plot of standardised cooking power in watts against the temperature difference between water and ambient in kelvin. {facts}; {aside} set aside. The line reads {} watts at 50 kelvin.",
-                fixed(rating.ps50_w, 1)
+            let alt = message!(
+                "power-line-alt",
+                facts = &facts,
+                aside = aside,
+                power = fixed(rating.ps50_w, 1)
             );
-            let mark = match assessment.estimates_irradiance() {
-                true => format!("{}: ", sentence_case(IRRADIANCE_ESTIMATED)),
-                false => String::new(),
+            let marked = |text: Message| match assessment.estimates_irradiance() {
+                true => message!("power-line-estimated", text = text),
+                false => text,
             };
-            (format!("{mark}{facts}."), format!("{mark}{alt}"))
+            let caption = message!("power-line-caption", facts = facts);
+            (marked(caption), marked(alt))
         }
         _ => {
-            let facts = format!(
-                "{} and {aside} set aside; no line can be fitted",
-                counted(used, "used interval")
-            );
-            let alt = format!(
-                "Scatter plot of standardised cooking power against temperature difference: {facts}."
-            );
-            (format!("{facts}."), alt)
+            let used = assessment.used().count();
+            let facts = message!("no-line-facts", intervals = used, aside = aside);
+            let alt = message!("no-line-alt", facts = &facts);
+            (message!("power-line-caption", facts = facts), alt)
         }
     };
     Figure {
         file: "power-line.svg".to_owned(),
-        caption,
-        alt,
+        caption: words.say(caption),
+        alt: words.say(alt),
     }
 }

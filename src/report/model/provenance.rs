@@ -7,6 +7,7 @@ use super::report::Row;
 use crate::campaign::Campaign;
 use crate::campaign::model::IrradianceEstimate;
 use crate::hash::sha256_hex;
+use crate::language::{Words, joined};
 use crate::logs::account::{Account, alike};
 use crate::procedure::Assessment;
 use crate::procedure::local_sky::USUAL_TURBIDITY;
@@ -71,13 +72,17 @@ pub fn provenance(assessment: &Assessment, edition: &Edition) -> ProvenancePart 
     let campaign = &assessment.campaign;
     ProvenancePart {
         deviations: deviations(assessment),
-        notices: assessment.notices.iter().map(ToString::to_string).collect(),
+        notices: assessment
+            .notices
+            .iter()
+            .map(|notice| edition.words.say(notice.message()))
+            .collect(),
         tester_notes: campaign.notes.clone().unwrap_or_default(),
         rows: made_with(edition.issued, &format!("ASAE {}", campaign.procedure))
             .into_iter()
             .chain(estimate_row(campaign))
             .collect(),
-        logs: logs(assessment),
+        logs: logs(assessment, &edition.words),
         inputs: assessment
             .inputs()
             .into_iter()
@@ -109,17 +114,17 @@ fn estimate_row(campaign: &Campaign) -> Option<Row> {
     ))
 }
 
-fn logs(assessment: &Assessment) -> Vec<Vec<Row>> {
+fn logs(assessment: &Assessment, words: &Words) -> Vec<Vec<Row>> {
     let zone = &assessment.campaign.site.time_zone;
     let part = |group: Vec<&Account>| {
         let readings = group.iter().map(|account| {
             let mut lines = vec![account.readings(zone)];
             lines.extend(account.skipped.describe());
-            Row::new(&account.log, lines.join("; "))
+            Row::new(&account.log, words.say(joined(lines, "; ")))
         });
         let form = group[0].form().into_iter();
         readings
-            .chain(form.map(|(label, text)| Row::new(&label, text)))
+            .chain(form.map(|(label, text)| Row::new(&words.say(label), words.say(text))))
             .collect()
     };
     alike(&assessment.accounts).into_iter().map(part).collect()
@@ -133,7 +138,7 @@ fn deviations(assessment: &Assessment) -> Vec<String> {
             row.key,
             short(row.value),
             row.unit,
-            row.what
+            row.what()
         ));
     }
     for run in &assessment.runs {

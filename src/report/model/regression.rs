@@ -2,12 +2,15 @@
 
 use serde::Serialize;
 
-use super::headline::equation;
+use super::headline::{equation, spoken_r_squared};
 use super::report::{Figure, Row};
 use super::uncertainty::{UncertaintyPart, uncertainty};
-use crate::language::Words;
+use crate::language::{Phrase, Words, fixed, joined, range};
+use crate::message;
 use crate::procedure::Assessment;
-use crate::units::{counted, counted_plural, decimals_for, fixed, range};
+use crate::procedure::assess::Rating;
+use crate::stats::line::{Interval, Line};
+use crate::units::decimals_for;
 
 /// Section 5.
 #[derive(Debug, Clone, Serialize)]
@@ -30,92 +33,90 @@ pub struct LinePart {
 /// Puts section 5 into words.
 pub fn regression(assessment: &Assessment, words: &Words) -> RegressionPart {
     RegressionPart {
-        line: line_part(assessment),
-        absence: "No line can be fitted: that takes at least three used intervals with irradiance, at different temperature differences.".to_owned(),
+        line: line_part(assessment, words),
+        absence: words.say(message!("regression-none")),
     }
 }
 
-fn line_part(assessment: &Assessment) -> Option<LinePart> {
+fn line_part(assessment: &Assessment, words: &Words) -> Option<LinePart> {
     let (line, rating, sure) = (
         assessment.line?,
         assessment.rating?,
         assessment.uncertainty.as_ref()?,
     );
-    let power = |value: f64, error: f64| fixed(value, decimals_for(error));
-    let interval = |interval: crate::stats::line::Interval| {
-        let decimals = decimals_for(interval.half_width());
-        format!("{} W", range(interval.lower, interval.upper, decimals))
-    };
-    let slope_decimals = decimals_for(line.slope_standard_error).max(2) + 1;
-    let rows = vec![
-        Row::new("line", equation(&line)),
-        Row::new(
-            "intercept a",
-            format!(
-                "{} W, standard error {} W",
-                power(line.intercept, line.intercept_standard_error),
-                power(line.intercept_standard_error, line.intercept_standard_error)
-            ),
-        ),
-        Row::new(
-            "slope b",
-            format!(
-                "{} W/K, standard error {} W/K",
-                fixed(line.slope, slope_decimals),
-                fixed(line.slope_standard_error, slope_decimals)
-            ),
-        ),
-        Row::new(
-            "R²",
-            line.r_squared
-                .map_or("undefined".to_owned(), |r| fixed(r, 4)),
-        ),
-        Row::new(
-            "residual standard deviation",
-            format!("{} W", fixed(line.residual_sd, 2)),
-        ),
-        Row::new(
-            "points",
-            format!(
-                "{} on {}, {}",
-                counted(line.points, "interval"),
-                counted(assessment.used_dates().len(), "day"),
-                counted_plural(line.points - 2, "degree of freedom", "degrees of freedom")
-            ),
-        ),
-        Row::new(
-            "Ps(50)",
-            format!(
-                "{} W, standard error {} W",
-                fixed(rating.ps50_w, 2),
-                fixed(rating.standard_error_w, 2)
-            ),
-        ),
-        Row::new(
-            "95 % confidence interval of the line at 50 K, from its scatter alone",
-            interval(rating.confidence_w),
-        ),
-        Row::new(
-            "95 % prediction interval of one interval at 50 K",
-            interval(rating.prediction_w),
-        ),
-    ];
-    let outside = outside_twice(assessment);
+    let alt = message!(
+        "residuals-alt",
+        deviation = fixed(line.residual_sd, 1),
+        outside = outside_twice(assessment),
+        points = line.points
+    );
+    let mut rows = line_rows(&line, assessment.used_dates().len(), words);
+    rows.extend(rating_rows(&rating, words));
     Some(LinePart {
-        method: "Ordinary least squares of Ps on Td over the used intervals of all runs, each with equal weight; intervals with Student's t. P = m·c·(T2 − T1)/Δt with c = 4186 J/(kg K) and the time that really passed; Ps = P·700/G with the mean irradiance G of the interval; Td = mean water minus mean ambient temperature. Means are weighted by time.".to_owned(),
+        method: words.say(message!("regression-method")),
         rows,
         figure: Figure {
             file: "residuals.svg".to_owned(),
-            caption: "Residuals of the used intervals, by day; dashed: twice their standard deviation.".to_owned(),
-            alt: format!(
-                "Residuals about the line in watts, against temperature difference in kelvin and against local clock time, with a mark for each day; standard deviation {} watts; {outside} of {} points {} further than twice that from the line.",
-                fixed(line.residual_sd, 1),
-                line.points,
-                if outside == 1 { "lies" } else { "lie" }
-            ),
+            caption: words.say(message!("residuals-caption")),
+            alt: words.say(alt),
         },
         uncertainty: uncertainty(assessment, sure),
     })
+}
+
+fn in_watts(number: Phrase) -> Phrase {
+    joined([number, "W".into()], " ")
+}
+
+/// What there is to know of the line.
+fn line_rows(line: &Line, days: usize, words: &Words) -> Vec<Row> {
+    let power = |value: f64| fixed(value, decimals_for(line.intercept_standard_error));
+    let slope_decimals = decimals_for(line.slope_standard_error).max(2) + 1;
+    let intercept = message!(
+        "regression-watts",
+        value = power(line.intercept),
+        error = power(line.intercept_standard_error)
+    );
+    let slope = message!(
+        "regression-watts-per-kelvin",
+        value = fixed(line.slope, slope_decimals),
+        error = fixed(line.slope_standard_error, slope_decimals)
+    );
+    let points = message!(
+        "regression-points-text",
+        intervals = line.points,
+        days = days,
+        freedom = line.points - 2
+    );
+    let residual = in_watts(fixed(line.residual_sd, 2));
+    vec![
+        Row::said(words, message!("regression-line"), equation(line)),
+        Row::said(words, message!("regression-intercept"), intercept),
+        Row::said(words, message!("regression-slope"), slope),
+        Row::said(words, "R²", spoken_r_squared(line, 4)),
+        Row::said(words, message!("regression-residual"), residual),
+        Row::said(words, message!("regression-points"), points),
+    ]
+}
+
+/// What there is to know of the line at 50 K.
+fn rating_rows(rating: &Rating, words: &Words) -> Vec<Row> {
+    let interval = |interval: Interval| {
+        let decimals = decimals_for(interval.half_width());
+        in_watts(range(interval.lower, interval.upper, decimals))
+    };
+    let ps50 = message!(
+        "regression-watts",
+        value = fixed(rating.ps50_w, 2),
+        error = fixed(rating.standard_error_w, 2)
+    );
+    let confidence = interval(rating.confidence_w);
+    let prediction = interval(rating.prediction_w);
+    vec![
+        Row::said(words, "Ps(50)", ps50),
+        Row::said(words, message!("regression-confidence"), confidence),
+        Row::said(words, message!("regression-prediction"), prediction),
+    ]
 }
 
 fn outside_twice(assessment: &Assessment) -> usize {

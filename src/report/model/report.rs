@@ -10,16 +10,13 @@ use super::provenance::{ProvenancePart, provenance, report_number};
 use super::regression::{RegressionPart, regression};
 use super::stagnation::{StagnationPart, stagnation_part};
 use super::tested::{Tested, tested};
+use crate::language::{Message, Phrase, Words};
+use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::conformity::Level;
 use crate::report::cautions::{CautionPart, cautions};
 use crate::report::{Edition, Setting};
 use crate::units::sentence_case;
-
-/// Kind of document.
-const KIND: &str = "Solar cooker test report";
-/// Said in the title, at the number and in the figure.
-pub const IRRADIANCE_ESTIMATED: &str = "irradiance estimated";
 
 /// A label and what stands beside it.
 #[derive(Debug, Clone, Serialize)]
@@ -35,6 +32,11 @@ impl Row {
             label: label.to_owned(),
             text: text.into(),
         }
+    }
+
+    /// A row of a list of facts, said in a language.
+    pub fn said(words: &Words, label: impl Into<Phrase>, text: impl Into<Phrase>) -> Self {
+        Row::new(&words.say(label), words.say(text))
     }
 }
 
@@ -79,37 +81,15 @@ pub struct Report {
 pub fn build(assessment: &Assessment, edition: &Edition) -> Report {
     let words = &edition.words;
     let campaign = &assessment.campaign;
-    let is_indicative = assessment.conformity.level == Level::Indicative;
-    let mut marks = Vec::new();
-    if is_indicative {
-        marks.push("Indicative only".to_owned());
-    }
-    if campaign.demonstration {
-        marks.push("Invented data, for demonstration".to_owned());
-    }
-    let mut qualities = Vec::new();
-    if is_indicative {
-        qualities.push("indicative");
-    }
-    if assessment.estimates_irradiance() {
-        marks.push(sentence_case(IRRADIANCE_ESTIMATED));
-        qualities.push(IRRADIANCE_ESTIMATED);
-    }
-    let (mut kind, mut title) = (KIND.to_owned(), campaign.title.clone());
-    if !qualities.is_empty() {
-        let qualities = qualities.join(", ");
-        kind += &format!(": {qualities}");
-        title += &format!(" ({qualities})");
-    }
+    let (kind, title) = kind_and_title(assessment);
     Report {
         setting: edition.setting(),
-        kind,
-        title,
+        kind: words.say(kind),
+        title: words.say(title),
         subtitle: super::tested::subtitle(assessment),
         number: report_number(assessment),
-        marks,
-        statement: "Results relate only to the cooker as tested. Reproduce only in full."
-            .to_owned(),
+        marks: marks(assessment, words),
+        statement: words.say(message!("report-statement")),
         author: campaign.tester.clone().unwrap_or_default(),
         headline: headline(assessment, words),
         tested: tested(assessment, edition),
@@ -123,4 +103,34 @@ pub fn build(assessment: &Assessment, edition: &Edition) -> Report {
         cautions: cautions(words),
         provenance: provenance(assessment, edition),
     }
+}
+
+/// The kind of document and its title, both with what a reader must know of the rating.
+fn kind_and_title(assessment: &Assessment) -> (Message, Phrase) {
+    let title = &assessment.campaign.title;
+    // A rating by an estimate is always indicative.
+    if assessment.estimates_irradiance() {
+        let title = message!("report-title-estimated", title = title);
+        (message!("report-kind-estimated"), title.into())
+    } else if assessment.conformity.level == Level::Indicative {
+        let title = message!("report-title-indicative", title = title);
+        (message!("report-kind-indicative"), title.into())
+    } else {
+        (message!("report-kind"), title.into())
+    }
+}
+
+fn marks(assessment: &Assessment, words: &Words) -> Vec<String> {
+    let mut marks = Vec::new();
+    let level = assessment.conformity.level;
+    if level == Level::Indicative {
+        marks.push(words.say(level.describe()));
+    }
+    if assessment.campaign.demonstration {
+        marks.push(words.say(message!("report-invented")));
+    }
+    if assessment.estimates_irradiance() {
+        marks.push(sentence_case(&words.say(message!("irradiance-estimated"))));
+    }
+    marks
 }

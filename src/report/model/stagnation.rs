@@ -3,10 +3,15 @@
 use serde::Serialize;
 
 use crate::campaign::model::{StagnationLight, StagnationTest};
-use crate::language::Words;
+use crate::language::{Message, Phrase, Words, celsius, date, fixed, joined};
+use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::stagnation::Stagnation;
-use crate::units::{decimals_for, fixed, spoken_date};
+use crate::units::decimals_for;
+
+/// What a thin dark pot in a shallow many-sided reflector of about a square metre comes to.
+/// Common practice, no published source.
+const USUAL_PLATEAU_C: f64 = 190.0;
 
 /// Tests of the dry vessel.
 #[derive(Debug, Clone, Serialize)]
@@ -31,41 +36,49 @@ pub fn stagnation_part(assessment: &Assessment, words: &Words) -> Option<Stagnat
     let tests = assessment.campaign.stagnations.iter();
     let rows: Vec<StagnationRow> = tests
         .zip(&assessment.stagnations)
-        .map(|(test, found)| row(test, found))
+        .map(|(test, found)| row(test, found, words))
         .collect();
     (!rows.is_empty()).then_some(StagnationPart {
         rows,
-        note: "Highest steady temperature of the empty, dark vessel above ambient, for each W/m²; ± for 95 %, an oven thermometer within ± 10 K where no uncertainty is stated. It tells losses from light, and is no cooking power. The ratio is the one Mullick, Kandpal and Saxena 1987 use for box cookers (from memory); for other cookers it only compares like with like. To hold it against, common practice, no published source: a thin dark pot in a shallow many-sided reflector of about a square metre comes to around 190 °C in half an hour. An empty vessel can glow, crack or lose its coating: never leave it.".to_owned(),
+        note: words.say(message!(
+            "stagnation-note",
+            usual = celsius(fixed(USUAL_PLATEAU_C, 0))
+        )),
     })
 }
 
-fn row(test: &StagnationTest, found: &Stagnation) -> StagnationRow {
-    let clock = test
-        .time
-        .map_or_else(String::new, |time| format!(", {}", time.strftime("%H:%M")));
+fn row(test: &StagnationTest, found: &Stagnation, words: &Words) -> StagnationRow {
+    let irradiance = fixed(found.irradiance_w_m2, 0);
+    let irradiance: Phrase = match test.light {
+        StagnationLight::Measured(_) => joined([irradiance, "W/m²".into()], " "),
+        StagnationLight::ClearSky => {
+            message!("stagnation-irradiance-estimated", irradiance = irradiance).into()
+        }
+    };
     StagnationRow {
-        date: format!("{}{clock}", spoken_date(test.date)),
-        plateau: format!("{} °C", fixed(test.plateau_c, 0)),
-        ambient: format!("{} °C", fixed(test.ambient_c, 0)),
-        irradiance: format!(
-            "{} W/m²{}",
-            fixed(found.irradiance_w_m2, 0),
-            match test.light {
-                StagnationLight::Measured(_) => "",
-                StagnationLight::ClearSky => ", estimated",
-            }
-        ),
-        result: spoken_stagnation(found),
+        date: words.say(match test.time {
+            Some(time) => message!(
+                "stagnation-date-and-time",
+                date = date(test.date),
+                time = time.strftime("%H:%M").to_string()
+            )
+            .into(),
+            None => date(test.date),
+        }),
+        plateau: words.say(celsius(fixed(test.plateau_c, 0))),
+        ambient: words.say(celsius(fixed(test.ambient_c, 0))),
+        irradiance: words.say(irradiance),
+        result: words.say(spoken_stagnation(found)),
         notes: test.notes.clone().unwrap_or_default(),
     }
 }
 
 /// `0.183 ± 0.020 K m²/W`.
-pub fn spoken_stagnation(found: &Stagnation) -> String {
+pub fn spoken_stagnation(found: &Stagnation) -> Message {
     let decimals = decimals_for(found.expanded_k_m2_w);
-    format!(
-        "{} ± {} K m²/W",
-        fixed(found.per_irradiance_k_m2_w, decimals),
-        fixed(found.expanded_k_m2_w, decimals)
+    message!(
+        "stagnation-result",
+        difference = fixed(found.per_irradiance_k_m2_w, decimals),
+        half_width = fixed(found.expanded_k_m2_w, decimals)
     )
 }

@@ -4,31 +4,17 @@ use serde::Serialize;
 
 use super::report::Row;
 use crate::campaign::model::Impact;
+use crate::language::{Message, Phrase, Words, celsius, duration, fixed, kilograms, range, short};
+use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::cooking::{Cooking, Spread};
 use crate::procedure::limits::RATING_DIFFERENCE_K;
 use crate::procedure::year::{ClearYear, FuelSaved, Month, PASTEURISED_C, PASTEURISED_S};
-use crate::units::{decimals_for, fixed, range, short, spoken_duration};
+use crate::units::decimals_for;
 
 /// Joules in a megajoule and in a kilowatt hour.
 const J_PER_MJ: f64 = 1e6;
 const J_PER_KWH: f64 = 3.6e6;
-
-/// The months of the year.
-const MONTHS: [&str; 12] = [
-    "January",
-    "February",
-    "March",
-    "April",
-    "May",
-    "June",
-    "July",
-    "August",
-    "September",
-    "October",
-    "November",
-    "December",
-];
 
 /// Clear days through the year.
 #[derive(Debug, Clone, Serialize)]
@@ -50,101 +36,114 @@ pub struct MonthRow {
 }
 
 /// Puts the year into words; `None` without a line.
-pub fn year_part(assessment: &Assessment, cooking: &Cooking) -> Option<YearPart> {
+pub fn year_part(assessment: &Assessment, cooking: &Cooking, words: &Words) -> Option<YearPart> {
     let year = assessment.year.as_ref()?;
     let impact = assessment.campaign.impact.as_ref();
     let (fuel, fuel_result) = match (year.fuel, impact) {
-        (Some(fuel), Some(impact)) => (fuel_rows(&fuel, impact), fuel_result(&fuel, impact)),
+        (Some(fuel), Some(impact)) => (
+            fuel_rows(&fuel, impact, words),
+            words.say(fuel_result(&fuel, impact)),
+        ),
         _ => (Vec::new(), String::new()),
     };
+    let months = year.months.iter();
     Some(YearPart {
-        rows: year.months.iter().map(month_row).collect(),
-        notes: notes(assessment, year, cooking),
+        rows: months.map(|month| month_row(month, words)).collect(),
+        notes: notes(assessment, year, cooking)
+            .into_iter()
+            .map(|note| words.say(note))
+            .collect(),
         fuel,
         fuel_result,
     })
 }
 
-fn month_row(month: &Month) -> MonthRow {
+fn month_row(month: &Month, words: &Words) -> MonthRow {
     let heat = month.heat_j.map(|joules| joules / J_PER_MJ);
     let water = month.pasteurised_kg;
     MonthRow {
-        month: MONTHS[usize::from(month.month.unsigned_abs()) - 1].to_owned(),
-        hours: format!("{} h", fixed(month.hours, 1)),
-        heat: format!(
-            "{} MJ ({})",
-            fixed(heat.best, 1),
-            range(heat.lowest, heat.highest, 1)
-        ),
-        water: format!(
-            "{} L ({})",
-            fixed(water.best, 0),
-            range(water.lowest, water.highest, 0)
-        ),
+        month: words.say(Message::new(format!("month-{}", month.month))),
+        hours: format!("{} h", words.say(fixed(month.hours, 1))),
+        heat: words.say(message!(
+            "year-heat",
+            best = fixed(heat.best, 1),
+            range = range(heat.lowest, heat.highest, 1)
+        )),
+        water: words.say(message!(
+            "year-water",
+            best = fixed(water.best, 0),
+            range = range(water.lowest, water.highest, 0)
+        )),
     }
 }
 
-fn notes(assessment: &Assessment, year: &ClearYear, cooking: &Cooking) -> Vec<String> {
+fn notes(assessment: &Assessment, year: &ClearYear, cooking: &Cooking) -> [Message; 2] {
     let limit = assessment.limits.get("irradiance_min_w_m2").unwrap_or(0.0);
     let days = year.months.iter().map(|month| month.heat_j.best);
     let mean_kwh = days.sum::<f64>() / year.months.len() as f64 / J_PER_KWH;
-    vec![
-        format!(
-            "Estimated for the 15th of each month under a sky without clouds (Ineichen and Perez 2002), counting the hours with {} W/m² or more on the plane normal to the beam; every cloudy or hazy hour takes its part away. Heat: into water {} K warmer than the air; the mean of the months is {} kWh a day. Ambient {} °C all year, the cooker aimed all day; in brackets 95 % ranges, from the rating's uncertainty alone.",
-            short(limit),
-            short(RATING_DIFFERENCE_K),
-            fixed(mean_kwh, 2),
-            fixed(cooking.ambient_c, 1)
+    [
+        message!(
+            "year-note-heat",
+            irradiance = short(limit),
+            difference = short(RATING_DIFFERENCE_K),
+            mean = fixed(mean_kwh, 2),
+            ambient = celsius(fixed(cooking.ambient_c, 1))
         ),
-        format!(
-            "Water: loads of {} kg one after the other, each from {} °C to {} °C and held for {} (Ciochetti and Metcalf 1984, from memory); 1 kg is taken as 1 L. WHO finds that viruses die only slowly between 60 and 65 °C: where you can, bring water to a rolling boil, and read the caution on drinking water. For clear water only; heat takes away no poison.",
-            fixed(cooking.tested_kg, 2),
-            short(cooking.start_c),
-            short(PASTEURISED_C),
-            spoken_duration(PASTEURISED_S)
+        message!(
+            "year-note-water",
+            load = kilograms(fixed(cooking.tested_kg, 2)),
+            start = celsius(short(cooking.start_c)),
+            end = celsius(short(PASTEURISED_C)),
+            time = duration(PASTEURISED_S)
         ),
     ]
 }
 
-fn fuel_rows(fuel: &FuelSaved, impact: &Impact) -> Vec<Row> {
-    let heat_mj = fixed(fuel.heat_a_day_j / J_PER_MJ, 1);
-    let (value, efficiency) = (impact.heating_value_mj_kg, impact.stove_efficiency * 100.0);
+fn fuel_rows(fuel: &FuelSaved, impact: &Impact, words: &Words) -> Vec<Row> {
+    let row = |label: Message, text: String| Row::new(&words.say(label), text);
+    let sourced =
+        |number: Phrase, unit: &str, source: &str| format!("{}{unit}: {source}", words.say(number));
+    let heat = fixed(fuel.heat_a_day_j / J_PER_MJ, 1);
     vec![
-        Row::new("fuel", impact.fuel.clone()),
-        Row::new(
-            "heat on a clear day",
-            format!("{heat_mj} MJ, the mean of the months above"),
+        row(message!("fuel-name"), impact.fuel.clone()),
+        row(
+            message!("fuel-heat"),
+            words.say(message!("fuel-heat-text", heat = heat)),
         ),
-        Row::new(
-            "lower heating value",
-            format!("{} MJ/kg: {}", short(value), impact.heating_value_source),
-        ),
-        Row::new(
-            "efficiency of the stove",
-            format!(
-                "{} %: {}",
-                fixed(efficiency, 0),
-                impact.stove_efficiency_source
+        row(
+            message!("fuel-value"),
+            sourced(
+                short(impact.heating_value_mj_kg),
+                " MJ/kg",
+                &impact.heating_value_source,
             ),
         ),
-        Row::new(
-            "days in a year",
-            format!("{}: {}", short(impact.days_per_year), impact.days_source),
+        row(
+            message!("fuel-stove"),
+            sourced(
+                fixed(impact.stove_efficiency * 100.0, 0),
+                " %",
+                &impact.stove_efficiency_source,
+            ),
+        ),
+        row(
+            message!("fuel-days"),
+            sourced(short(impact.days_per_year), "", &impact.days_source),
         ),
     ]
 }
 
-fn fuel_result(fuel: &FuelSaved, impact: &Impact) -> String {
+fn fuel_result(fuel: &FuelSaved, impact: &Impact) -> Message {
     let Spread {
         best,
         lowest,
         highest,
     } = fuel.fuel_kg;
     let decimals = decimals_for((highest - lowest) / 2.0);
-    format!(
-        "With these assumptions, all of them the tester's, the same heat would take an estimated {} kg of {} in a year ({} kg from the rating's uncertainty alone). It is saved only as far as the fire is really not lit; nothing is promised.",
-        fixed(best, decimals),
-        impact.fuel,
-        range(lowest, highest, decimals)
+    message!(
+        "fuel-result",
+        best = fixed(best, decimals),
+        fuel = &impact.fuel,
+        range = range(lowest, highest, decimals)
     )
 }

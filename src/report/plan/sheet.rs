@@ -63,7 +63,7 @@ pub fn field_sheet(plan: &Plan, edition: &Edition) -> Result<Option<Output>> {
     refuse_missing_characters(&[&plan.campaign], &sheet)?;
     Ok(Some(Output {
         name: format!("{}.{}.field-sheet.pdf", plan.campaign.name, plan.date),
-        bytes: document::typeset(FIELD_SHEET, &sheet, Vec::new(), edition.issued)?,
+        bytes: document::typeset(FIELD_SHEET, &sheet, Vec::new(), &[], edition.issued)?,
     }))
 }
 

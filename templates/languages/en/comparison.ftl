@@ -35,17 +35,29 @@ verdict-shown-more-share = { $second } gives { $difference } W more than { $firs
 verdict-shown-less-share = { $second } gives { $difference } W less than { $first } ({ $interval } W), { $share } %: a real difference.
 verdict-one-day-more = { $second } gave { $difference } W more than { $first } ({ $interval } W) when tested, but not on several days each, so the days alone may explain it: test both again on other days.
 verdict-one-day-less = { $second } gave { $difference } W less than { $first } ({ $interval } W) when tested, but not on several days each, so the days alone may explain it: test both again on other days.
-verdict-by-chance-more = { $second } gives { $difference } W more than { $first } ({ $interval } W), but among { $pairs -> [one] { $pairs } pair *[other] { $pairs } pairs } so large a difference also comes by chance: it is not shown.
-verdict-by-chance-less = { $second } gives { $difference } W less than { $first } ({ $interval } W), but among { $pairs -> [one] { $pairs } pair *[other] { $pairs } pairs } so large a difference also comes by chance: it is not shown.
+verdict-by-chance-more = { $second } gives { $difference } W more than { $first } ({ $interval } W), but among { $pairs ->
+        [one] { $pairs } pair
+       *[other] { $pairs } pairs
+    } so large a difference also comes by chance: it is not shown.
+verdict-by-chance-less = { $second } gives { $difference } W less than { $first } ({ $interval } W), but among { $pairs ->
+        [one] { $pairs } pair
+       *[other] { $pairs } pairs
+    } so large a difference also comes by chance: it is not shown.
 # One of the sentences that begin with needed- may follow.
 verdict-not-shown-more = No difference between { $second } and { $first } could be shown: { $difference } W more, and anything from { $interval } W fits the data.
 verdict-not-shown-less = No difference between { $second } and { $first } could be shown: { $difference } W less, and anything from { $interval } W fits the data.
 # "One" is a difference, in the next three.
 needed-other-days = Test both again on other days.
 needed-none = One of { $sought } W would most likely have been seen.
-needed-more = { $more -> [one] { $more } more used interval *[other] { $more } more used intervals } of each would most likely show one of { $sought } W.
+needed-more = { $more ->
+        [one] { $more } more used interval
+       *[other] { $more } more used intervals
+    } of each would most likely show one of { $sought } W.
 needed-no-number = More intervals alone would hardly show one of { $sought } W: days, or instruments that are not the same by id, differ by too much.
-comparison-in-all = In all { $shown } of { $pairs -> [one] { $pairs } pair *[other] { $pairs } pairs } show a real difference; section 1 has every one.
+comparison-in-all = In all { $shown } of { $pairs ->
+        [one] { $pairs } pair
+       *[other] { $pairs } pairs
+    } show a real difference; section 1 has every one.
 
 ## Comparison: slope or intercept
 #
@@ -73,7 +85,10 @@ shape-alike = Neither slopes nor intercepts differ by more than scatter and days
 
 # { $campaign }: the letter of one.
 warning-indicative = { $campaign } is only indicative: a difference from it is no better than its rating.
-warning-few-days = { $campaign } was tested on { $days -> [one] { $days } day *[other] { $days } days } only: how much its days differ is hardly known, and its intervals may be too narrow.
+warning-few-days = { $campaign } was tested on { $days ->
+        [one] { $days } day
+       *[other] { $days } days
+    } only: how much its days differ is hardly known, and its intervals may be too narrow.
 # { $departures }: messages that begin with departure-, with ";" between them.
 warning-departures = { $campaign } was tested by other limits than A, and is compared all the same: { $departures }.
 warning-estimated = The irradiance of { $campaign } is estimated, not measured.
@@ -143,7 +158,10 @@ page-comparison-method = scatter and days
 # Whether the difference is real.
 page-comparison-verdict = difference
 difference-apart = each by its own days
-difference-paired = paired by day, { $days -> [one] { $days } day *[other] { $days } days }
+difference-paired = paired by day, { $days ->
+        [one] { $days } day
+       *[other] { $days } days
+    }
 difference-real = real
 difference-not-shown = not shown
 page-comparison-shapes = Slope or intercept: what a change may come from
@@ -178,9 +196,15 @@ comparison-campaign-text = { $title } ({ $folder })
 # { $cooker }: its kind, such as "box cooker"; { $description }: the tester's own words.
 comparison-cooker-text = { $cooker }, { $area } m²
 comparison-cooker-described = { $cooker }, { $area } m². { $description }
-comparison-test-text = { $dates }, { $runs -> [one] { $runs } run *[other] { $runs } runs }; { $site }, { $elevation } m; tested by { $tester }
+comparison-test-text = { $dates }, { $runs ->
+        [one] { $runs } run
+       *[other] { $runs } runs
+    }; { $site }, { $elevation } m; tested by { $tester }
 comparison-not-stated = not stated
-comparison-line-text = { $intervals -> [one] { $intervals } used interval *[other] { $intervals } used intervals } at Td from { $range } K
+comparison-line-text = { $intervals ->
+        [one] { $intervals } used interval
+       *[other] { $intervals } used intervals
+    } at Td from { $range } K
 comparison-instrument = { $quantity }: { $instrument }, { $uncertainty }
 
 ## Comparison: sections 3 and 4
@@ -192,7 +216,10 @@ page-comparison-made-with = Made with
 comparison-practice = ASAE S580.1 for each rating; JCGM 100:2008 for the differences
 comparison-note-difference = A difference is that of the lines at Td = 50 K. Its uncertainty has the scatter and days of both campaigns, and what their instruments do not share. Instruments are one and the same where the campaign files give one id; those without an id count as different, which makes the uncertainty larger. Specific heat is common to all.
 comparison-note-paired = Where both were tested on the same days at one site, and days matter, differences are taken day by day, so that what a day does to both cancels.
-comparison-note-p = p is the probability of so large a difference if there is none (Student's t, Welch–Satterthwaite); the corrected p allows for { $pairs -> [one] { $pairs } pair *[other] { $pairs } pairs } by Holm's method. A difference is called real where the corrected p is under 0.05.
+comparison-note-p = p is the probability of so large a difference if there is none (Student's t, Welch–Satterthwaite); the corrected p allows for { $pairs ->
+        [one] { $pairs } pair
+       *[other] { $pairs } pairs
+    } by Holm's method. A difference is called real where the corrected p is under 0.05.
 comparison-note-shapes = Slopes and intercepts are compared by analysis of covariance, from scatter and days alone; where days matter every day has an intercept of its own. Instruments that differ could move both by as much as their uncertainty. Their p are not corrected for the number of pairs.
 comparison-note-needed = How many more intervals are needed: for a chance of four in five to show a difference of that size at 95 %, if the spread stays as it was seen.
 comparison-note-reports = Each rating has its own report, with its readings, conditions and budget.

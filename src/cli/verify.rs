@@ -1,0 +1,69 @@
+//! `verify`: a report against the data that it carries.
+
+use std::path::Path;
+
+use super::args::VerifyOptions;
+use super::terminal::print;
+use crate::error::Result;
+use crate::verify::{Evidence, Outcome, Pdf, Verification, verdict, verify};
+
+/// Exit code of a report that does not agree with its data.
+const DIFFERS: u8 = 6;
+
+/// Verifies a report, and writes out what is attached to it if that is asked for.
+///
+/// # Errors
+/// [`crate::error::Error::Input`] for a file that is no report with evidence, and
+/// [`crate::error::Error::Usage`] if attachments cannot be written.
+pub fn run(options: &VerifyOptions) -> Result<u8> {
+    let evidence = Evidence::take_out(Pdf::read(&options.report)?)?;
+    if let Some(folder) = &options.extract {
+        evidence.extract(folder)?;
+    }
+    let verification = verify(&evidence)?;
+    let mut text = lines(&options.report, &verification);
+    if let Some(folder) = &options.extract {
+        let count = evidence.attachments.len();
+        text += &format!("{count} attachments written into {}\n", folder.display());
+    }
+    print(&text)?;
+    Ok(if verification.agrees() { 0 } else { DIFFERS })
+}
+
+fn lines(report: &Path, verification: &Verification) -> String {
+    let issued = verification
+        .issued
+        .as_deref()
+        .unwrap_or("at no time it states");
+    let mut text = format!("{}: issued {issued}\n", report.display());
+    for check in &verification.checks {
+        let mark = match check.outcome {
+            Outcome::Agrees => "agrees",
+            Outcome::Differs => "DIFFERS",
+            Outcome::NotCompared => "–",
+        };
+        line(
+            &mut text,
+            &format!("  {mark:<8} {:<12} {}", check.subject, check.text),
+        );
+        for difference in check.told() {
+            line(&mut text, &format!("             {difference}"));
+        }
+    }
+    line(&mut text, &verdict(verification));
+    text
+}
+
+/// Adds a line. The file may hold anything, and a terminal obeys control characters.
+fn line(text: &mut String, line: &str) {
+    let shown = |character: char| {
+        if character.is_control() {
+            '\u{fffd}'
+        } else {
+            character
+        }
+    };
+    let line: String = line.chars().map(shown).collect();
+    text.push_str(&line);
+    text.push('\n');
+}

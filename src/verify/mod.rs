@@ -1,0 +1,18 @@
+//! Anybody's check of a report, from its file alone.
+//!
+//! [`Pdf`] takes the file apart, [`Evidence`] takes out what is attached, [`verify()`]
+//! computes everything again and holds the results and the pages against it. What a
+//! campaign file names is read among the attachments and nowhere else.
+
+mod check;
+mod compare;
+mod evidence;
+mod hold;
+mod pages;
+mod pdf;
+mod recompute;
+
+pub use check::{Check, Outcome, Verification};
+pub use evidence::Evidence;
+pub use hold::{verdict, verify};
+pub use pdf::Pdf;

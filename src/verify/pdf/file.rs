@@ -1,0 +1,369 @@
+//! The file as a whole: what it says of itself, its attachments, its pages.
+
+use std::collections::BTreeSet;
+use std::fs;
+use std::io::Write;
+use std::path::{Path, PathBuf};
+
+use jiff::Timestamp;
+use lopdf::xref::XrefEntry;
+use lopdf::{Dictionary, Document, LoadOptions, Object, ObjectId, Stream};
+
+use super::drawing::{Page, Reading};
+use super::unpack::{Unpacked, unpack};
+use crate::campaign::model::Paper;
+use crate::error::{Error, Problem, Result};
+use crate::logs::source::most_unpacked;
+use crate::report::MOST_ATTACHMENTS;
+
+/// Largest file that is read, bytes.
+const LARGEST_FILE: u64 = 4 << 30;
+/// A PDF of ours begins with this.
+const SIGNATURE: &[u8] = b"%PDF-";
+/// So much a table of objects may unpack to, bytes; reports have none that is packed.
+const LARGEST_TABLE: usize = 1 << 20;
+/// More pages than any report has.
+const MOST_PAGES: usize = 20_000;
+/// Deepest tree of names.
+const DEEPEST: usize = 32;
+
+/// How far two sides of a page may differ from a paper's, points.
+const SAME_SIZE_PT: f32 = 1.0;
+
+/// What to do about a file that cannot be read.
+const ASK: &str = "ask for the report again, as simmerline wrote it";
+
+/// A PDF that can be read.
+pub struct Pdf {
+    path: PathBuf,
+    document: Document,
+}
+
+/// What a report says of how it was made.
+pub struct Imprint {
+    /// Program and version.
+    pub creator: String,
+    /// Code of the language.
+    pub language: String,
+    pub issued: Option<Timestamp>,
+    pub paper: Option<Paper>,
+}
+
+/// A file in the PDF.
+pub struct Embedded<'p> {
+    pub name: String,
+    /// By the word of PDF: `Source`, `Data`, `Supplement`.
+    pub relationship: String,
+    content: &'p Stream,
+}
+
+impl Pdf {
+    /// Reads a file.
+    ///
+    /// # Errors
+    /// [`Error::Input`] for one that is no PDF, is damaged, incomplete or encrypted.
+    pub fn read(path: &Path) -> Result<Self> {
+        let fail = |what: String, hint: &str| input(Problem::at(path, what).hint(hint));
+        let size = fs::metadata(path).map(|metadata| metadata.len());
+        if size.is_ok() && !path.is_file() {
+            return Err(fail("is no file".to_owned(), "name a report's PDF"));
+        }
+        if size.is_ok_and(|size| size > LARGEST_FILE) {
+            return Err(fail(
+                "is too large for a report".to_owned(),
+                "name a report's PDF",
+            ));
+        }
+        let bytes = fs::read(path).map_err(|error| {
+            fail(
+                format!("cannot be read ({})", error.kind()),
+                "check its name, and that you may read it",
+            )
+        })?;
+        Pdf::parse(path, &bytes)
+    }
+
+    /// Reads a file's bytes.
+    ///
+    /// # Errors
+    /// As [`Pdf::read`].
+    pub fn parse(path: &Path, bytes: &[u8]) -> Result<Self> {
+        let fail = |what: String, hint: &str| Err(input(Problem::at(path, what).hint(hint)));
+        if !bytes.starts_with(SIGNATURE) {
+            return fail("is no PDF".to_owned(), "name a report's PDF");
+        }
+        // Objects packed into a stream are not unpacked: reports have none, bombs do.
+        let options = LoadOptions {
+            filter: Some(unless_packed),
+            strict: true,
+            max_decompressed_size: Some(LARGEST_TABLE),
+            ..LoadOptions::default()
+        };
+        let document = match Document::load_mem_with_options(bytes, options) {
+            Ok(document) => document,
+            Err(lopdf::Error::InvalidPassword | lopdf::Error::Decryption(_)) => {
+                return fail(
+                    "is encrypted".to_owned(),
+                    "take the password off, or ask for the report as simmerline wrote it",
+                );
+            }
+            Err(error) => return fail(format!("is a damaged or incomplete PDF ({error})"), ASK),
+        };
+        if document.is_encrypted() || document.was_encrypted() {
+            return fail(
+                "is encrypted".to_owned(),
+                "take the password off, or ask for the report as simmerline wrote it",
+            );
+        }
+        let mut entries = document.reference_table.entries.values();
+        if entries.any(|entry| matches!(entry, XrefEntry::Compressed { .. })) {
+            return fail(
+                "was saved again by another program, which packed its objects".to_owned(),
+                ASK,
+            );
+        }
+        let pdf = Pdf {
+            path: path.to_path_buf(),
+            document,
+        };
+        if pdf.document.catalog().is_err() || pdf.page_ids().next().is_none() {
+            return fail(
+                "is a damaged or incomplete PDF (it has no pages)".to_owned(),
+                ASK,
+            );
+        }
+        Ok(pdf)
+    }
+
+    /// A problem with this file.
+    pub fn problem(&self, what: impl Into<String>) -> Problem {
+        Problem::at(&self.path, what)
+    }
+
+    /// What it says of how it was made.
+    pub fn imprint(&self) -> Imprint {
+        let information = self.document.trailer.get_deref(b"Info", &self.document);
+        let information = information.and_then(Object::as_dict).ok();
+        let stated = |key: &[u8]| {
+            let value = information?.get_deref(key, &self.document).ok()?;
+            lopdf::decode_text_string(value).ok()
+        };
+        let language = self
+            .document
+            .catalog()
+            .and_then(|catalog| catalog.get(b"Lang"));
+        Imprint {
+            creator: stated(b"Creator").unwrap_or_default(),
+            language: language
+                .and_then(lopdf::decode_text_string)
+                .unwrap_or_default(),
+            issued: stated(b"CreationDate").and_then(|date| timestamp(&date)),
+            paper: self.paper(),
+        }
+    }
+
+    fn paper(&self) -> Option<Paper> {
+        let page = self.document.get_dictionary(self.page_ids().next()?).ok()?;
+        let media = page
+            .get_deref(b"MediaBox", &self.document)
+            .ok()?
+            .as_array()
+            .ok()?;
+        let sides: Vec<f32> = media
+            .iter()
+            .filter_map(|side| side.as_float().ok())
+            .collect();
+        let [left, bottom, right, top] = sides[..] else {
+            return None;
+        };
+        let is_near = |side: f32, expected: f32| (side - expected).abs() < SAME_SIZE_PT;
+        let is_of = |paper: &Paper| {
+            let (width, height) = size_pt(*paper);
+            is_near(right - left, width) && is_near(top - bottom, height)
+        };
+        Paper::ALL.into_iter().find(is_of)
+    }
+
+    /// The files in it.
+    ///
+    /// # Errors
+    /// [`Error::Input`] for more of them than a report has, and for an entry that is none.
+    pub fn attachments(&self) -> Result<Vec<Embedded<'_>>> {
+        let Some(root) = self.name_tree() else {
+            return Ok(Vec::new());
+        };
+        let mut entries = Vec::new();
+        self.gather(root, &mut entries, &mut BTreeSet::new(), DEEPEST)?;
+        entries
+            .into_iter()
+            .map(|entry| self.embedded(entry))
+            .collect()
+    }
+
+    fn name_tree(&self) -> Option<&Dictionary> {
+        let names = self
+            .document
+            .catalog()
+            .ok()?
+            .get_deref(b"Names", &self.document);
+        let names = names.and_then(Object::as_dict).ok()?;
+        let root = names.get_deref(b"EmbeddedFiles", &self.document);
+        root.and_then(Object::as_dict).ok()
+    }
+
+    /// Everything that a tree of names holds.
+    fn gather<'p>(
+        &'p self,
+        node: &'p Dictionary,
+        entries: &mut Vec<&'p Object>,
+        seen: &mut BTreeSet<ObjectId>,
+        depth: usize,
+    ) -> Result<()> {
+        let list = |key: &[u8]| {
+            let list = node.get_deref(key, &self.document);
+            list.and_then(Object::as_array)
+                .map_or(&[][..], Vec::as_slice)
+        };
+        entries.extend(list(b"Names").chunks_exact(2).map(|pair| &pair[1]));
+        if entries.len() > MOST_ATTACHMENTS {
+            let what = format!("has more than {MOST_ATTACHMENTS} attachments, which no report has");
+            return Err(input(self.problem(what).hint(ASK)));
+        }
+        for kid in list(b"Kids") {
+            let id = kid.as_reference().ok();
+            let child = id.and_then(|id| self.document.get_dictionary(id).ok());
+            let is_new = id.is_some_and(|id| seen.insert(id));
+            match child {
+                Some(child) if is_new && depth > 0 => {
+                    self.gather(child, entries, seen, depth - 1)?
+                }
+                _ => {
+                    return Err(input(
+                        self.problem("has a list of attachments that leads nowhere or in circles")
+                            .hint(ASK),
+                    ));
+                }
+            }
+        }
+        Ok(())
+    }
+
+    fn embedded<'p>(&'p self, entry: &'p Object) -> Result<Embedded<'p>> {
+        let read = || {
+            let (_, entry) = self.document.dereference(entry).ok()?;
+            let entry = entry.as_dict().ok()?;
+            let files = entry
+                .get_deref(b"EF", &self.document)
+                .ok()?
+                .as_dict()
+                .ok()?;
+            // Programs differ in which of the two they take.
+            let is_one =
+                |dictionary: &Dictionary| match (dictionary.get(b"F"), dictionary.get(b"UF")) {
+                    (Ok(one), Ok(other)) => one == other,
+                    _ => true,
+                };
+            let name = entry.get(b"UF").or_else(|_| entry.get(b"F")).ok()?;
+            let content = files
+                .get_deref(b"F", &self.document)
+                .ok()?
+                .as_stream()
+                .ok()?;
+            let relationship = entry.get(b"AFRelationship").and_then(Object::as_name);
+            is_one(files).then_some(Embedded {
+                name: lopdf::decode_text_string(name).ok()?,
+                relationship: String::from_utf8_lossy(relationship.unwrap_or_default())
+                    .into_owned(),
+                content,
+            })
+        };
+        read().ok_or_else(|| {
+            input(
+                self.problem("has an attachment without a name or without content")
+                    .hint(ASK),
+            )
+        })
+    }
+
+    fn page_ids(&self) -> impl Iterator<Item = ObjectId> + '_ {
+        self.document.page_iter().take(MOST_PAGES)
+    }
+
+    /// All pages, in their order.
+    ///
+    /// # Errors
+    /// [`Error::Input`] with the page that cannot be read.
+    pub fn pages(&self) -> Result<Vec<Page>> {
+        let mut reading = Reading::new(&self.document);
+        let mut pages = Vec::new();
+        for id in self.page_ids() {
+            let page = reading.page(id).map_err(|fault| {
+                let what = fault.what();
+                input(
+                    self.problem(what)
+                        .item(format!("page {}", pages.len() + 1))
+                        .hint(ASK),
+                )
+            })?;
+            pages.push(page);
+        }
+        Ok(pages)
+    }
+}
+
+impl Embedded<'_> {
+    /// Unpacks it, to so many bytes at most, and says its SHA-256 and its size.
+    ///
+    /// # Errors
+    /// What is wrong with it, in words.
+    pub fn unpack(&self, out: &mut impl Write, most: u64) -> std::result::Result<Unpacked, String> {
+        let packed = self.content.content.len() as u64;
+        let most = most.min(most_unpacked(packed));
+        unpack(self.content, out, most).map_err(|fault| fault.what())
+    }
+}
+
+/// Leaves out objects that hold others. Of what comes back, only that there is something
+/// counts.
+fn unless_packed(id: ObjectId, object: &mut Object) -> Option<(ObjectId, Object)> {
+    let is_packed = object
+        .as_stream()
+        .is_ok_and(|stream| stream.dict.has_type(b"ObjStm"));
+    (!is_packed).then(|| (id, Object::Null))
+}
+
+/// Width and height, points.
+///
+/// # Source
+/// ISO 216 for A4; US Letter is 8.5 by 11 inches (ANSI/ASME Y14.1).
+fn size_pt(paper: Paper) -> (f32, f32) {
+    match paper {
+        Paper::A4 => (595.276, 841.890),
+        Paper::UsLetter => (612.0, 792.0),
+    }
+}
+
+/// A PDF's date, which reports write in UTC: `D:20261103120000Z`.
+fn timestamp(date: &str) -> Option<Timestamp> {
+    let digits = date.strip_prefix("D:")?.strip_suffix('Z')?;
+    let civil = jiff::civil::DateTime::strptime("%Y%m%d%H%M%S", digits).ok()?;
+    Some(jiff::tz::TimeZone::UTC.to_timestamp(civil).ok()?)
+}
+
+fn input(problem: Problem) -> Error {
+    Error::Input(problem.into())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_date_is_read_as_reports_write_it() {
+        let issued = timestamp("D:20261103120000Z").unwrap();
+        assert_eq!(issued.to_string(), "2026-11-03T12:00:00Z");
+        for date in ["", "D:2026", "D:20261103120000+01'00'", "D:20261399120000Z"] {
+            assert_eq!(timestamp(date), None, "{date}");
+        }
+    }
+}

@@ -1,0 +1,12 @@
+//! A report's PDF, taken apart. Everything that knows lopdf is in this folder.
+//!
+//! The file may have been made to do harm: nothing in it is believed before it is checked,
+//! nothing is unpacked beyond a bound, and no path of references is followed without end.
+
+mod drawing;
+mod file;
+mod text;
+mod unpack;
+
+pub use drawing::Page;
+pub use file::{Embedded, Imprint, Pdf};

@@ -1,0 +1,4 @@
+//! The message files: whole, translated, used, and safe.
+
+mod files;
+mod reports;

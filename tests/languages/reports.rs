@@ -1,0 +1,127 @@
+//! Reports in every language: nothing English in them, and numbers as the language has them.
+
+use std::path::Path;
+
+use jiff::Timestamp;
+use serde_json::Value;
+use simmerline::assess_folder;
+use simmerline::campaign::find_campaigns;
+use simmerline::campaign::model::UnitSystem;
+use simmerline::language::{LANGUAGES, Language, Words};
+use simmerline::report::model::build;
+use simmerline::report::{Edition, outputs};
+
+/// Words that betray English in a sentence, in none of the other languages.
+const ENGLISH_WORDS: [&str; 12] = [
+    "the", "and", "with", "from", "which", "is", "are", "was", "were", "not", "water", "each",
+];
+
+fn edition(language: Language) -> Edition {
+    Edition {
+        words: Words::new(language, UnitSystem::Si),
+        ..Edition::plain(Timestamp::UNIX_EPOCH)
+    }
+}
+
+fn strings(value: &Value, path: &str, found: &mut Vec<(String, String)>) {
+    match value {
+        Value::String(text) => found.push((path.to_owned(), text.clone())),
+        Value::Array(items) => {
+            for (index, item) in items.iter().enumerate() {
+                strings(item, &format!("{path}[{index}]"), found);
+            }
+        }
+        Value::Object(fields) => {
+            for (key, field) in fields {
+                strings(field, &format!("{path}.{key}"), found);
+            }
+        }
+        _ => {}
+    }
+}
+
+/// A text without what the tester wrote and without what is written alike everywhere:
+/// titles in quotes, names of files.
+fn without_own_words(text: &str, campaign: &str) -> String {
+    let own = campaign
+        .split('"')
+        .skip(1)
+        .step_by(2)
+        .filter(|own| own.len() > 2);
+    own.fold(text.to_owned(), |text, own| text.replace(own, " "))
+}
+
+#[test]
+fn no_report_has_english_in_it_or_a_decimal_mark_of_another_language() {
+    let mut wrong = Vec::new();
+    for folder in find_campaigns(&["sample-runs".into()]).unwrap() {
+        let assessment = assess_folder(&folder).unwrap();
+        for language in LANGUAGES.into_iter().skip(1) {
+            let edition = edition(language);
+            let has_comma = edition.words.say(simmerline::message!("decimal-mark")) == ",";
+            let report = serde_json::to_value(build(&assessment, &edition)).unwrap();
+            let mut found = Vec::new();
+            strings(&report, "", &mut found);
+            for (path, text) in found {
+                let place = format!("{} {}{path}", language.code, folder.display());
+                let own = without_own_words(&text, &assessment.campaign.text);
+                let mut words = own.split(|letter: char| !letter.is_alphanumeric());
+                if let Some(word) = words.find(|word| ENGLISH_WORDS.contains(word)) {
+                    wrong.push(format!("{place}: \"{word}\" in {text}"));
+                }
+                let figures: Vec<char> = own.chars().collect();
+                let has_point = figures.windows(3).any(|three| {
+                    three[0].is_ascii_digit() && three[1] == '.' && three[2].is_ascii_digit()
+                });
+                if has_comma && has_point && !is_code(&path, &text) {
+                    wrong.push(format!("{place}: a decimal point in {text}"));
+                }
+            }
+        }
+    }
+    wrong.sort();
+    wrong.dedup();
+    assert!(wrong.is_empty(), "{}:\n{}", wrong.len(), wrong.join("\n"));
+}
+
+/// Numbers of standards and of versions keep their point.
+fn is_code(_path: &str, text: &str) -> bool {
+    [
+        "S580.1",
+        "simmerline ",
+        ".csv",
+        ".toml",
+        "7.8",
+        "4.3.7",
+        "7.2.6",
+    ]
+    .iter()
+    .any(|code| text.contains(code))
+}
+
+#[test]
+fn every_sample_is_printed_in_every_language() {
+    for folder in find_campaigns(&["sample-runs".into()]).unwrap() {
+        let assessment = assess_folder(&folder).unwrap();
+        for language in LANGUAGES {
+            let outputs = outputs(&assessment, &edition(language));
+            let outputs = outputs
+                .unwrap_or_else(|error| panic!("{} {}: {error}", language.code, folder.display()));
+            assert!(outputs[0].bytes.starts_with(b"%PDF-"));
+        }
+    }
+}
+
+#[test]
+fn units_of_the_us_stand_beside_those_of_the_si() {
+    let assessment = assess_folder(Path::new("sample-runs/open-dish")).unwrap();
+    let edition = Edition {
+        words: Words::new(Language::ENGLISH, UnitSystem::Us),
+        ..Edition::plain(Timestamp::UNIX_EPOCH)
+    };
+    let report = serde_json::to_string(&build(&assessment, &edition)).unwrap();
+    // 95 °C is 203 °F exactly; 2 kg is 4.4 lb (NIST SP 811).
+    for expected in ["95 °C (203 °F)", "2 kg (4.4 lb)"] {
+        assert!(report.contains(expected), "no {expected}");
+    }
+}
