@@ -89,7 +89,7 @@ fn food_that_would_stay_too_long_where_bacteria_grow_is_warned_of() {
     let ended = slow.run(&["report", "mallee"]).exits(0);
     ended.says(&[
         "food safety: in day-",
-        "between 5 and 60 °C for",
+        "between 5 °C and 60 °C for",
         "more than 2 h in all",
     ]);
     let rating: Value = serde_json::from_str(&slow.read("reports/mallee.rating.json")).unwrap();
