@@ -18,7 +18,7 @@ use crate::entry::start::{common_start, next_time, read_date, read_start, window
 use crate::entry::text_file::read_text;
 use crate::error::{Error, Problem, Result};
 use crate::measure::{Kind, Unit};
-use crate::physics::wind::BEAUFORT;
+use crate::physics::wind::{BEAUFORT, sign};
 use crate::procedure::assess::local_boiling_point_c;
 use crate::report::files::{replace_file, try_folder};
 use crate::units::{counted, spoken_date};
@@ -236,8 +236,8 @@ fn help(sheet: &Sheet) -> String {
     let mut text = how_to_type(sheet);
     text +=
         "Sky: clear if no cloud was near the sun since the line before.\nWind by what it does:\n";
-    for (number, force) in BEAUFORT.iter().enumerate() {
-        text += &format!("  {number}  {}\n", force.sign);
+    for number in 0..BEAUFORT.len() {
+        text += &format!("  {number}  {}\n", sign(number));
     }
     text + "Ctrl-D stops without adding the run; every line is kept.\n"
 }

@@ -8,6 +8,7 @@ use super::terminal::{Align, print, print_note, table};
 use crate::campaign::find::find_one;
 use crate::campaign::read_campaign_to_plan;
 use crate::error::{Error, Problem, Result};
+use crate::language::Words;
 use crate::planning::{Plan, plan};
 use crate::procedure::{Assessment, assess};
 use crate::report::Edition;
@@ -90,6 +91,7 @@ fn describe(plan: &Plan) -> String {
     } else {
         ""
     };
+    let words = Words::english();
     let mut text = format!(
         "{}: {}{mark}\n{}, {}, clock of {}\n\n",
         campaign.name,
@@ -98,10 +100,12 @@ fn describe(plan: &Plan) -> String {
         campaign.site.name,
         campaign.site.time_zone_name
     );
-    for row in sun_rows(plan).iter().chain(&load_rows(plan)) {
+    let load = load_rows(plan, words);
+    for row in sun_rows(plan, words).iter().chain(&load) {
         text += &format!("{:<14}{}\n", row.label, row.text);
     }
-    text += &format!("{:<14}{}\n\n{}\n", "aim", aiming(plan), missing(plan));
+    let missing = words.say(missing(plan));
+    text += &format!("{:<14}{}\n\n{missing}\n", "aim", aiming(plan));
     if !plan.day.rows.is_empty() {
         text += &format!(
             "\n{}{}\n",
@@ -118,7 +122,10 @@ fn describe(plan: &Plan) -> String {
             (band.as_str(), Align::Right),
             ("power, W", Align::Right),
         ];
-        text += &format!("\n{}{expectation}\n", table(header, &expected_rows(plan)));
+        text += &format!(
+            "\n{}{expectation}\n",
+            table(header, &expected_rows(plan, words))
+        );
     }
     text
 }

@@ -1,21 +1,25 @@
 //! Wind by what it does, where there is no anemometer.
 
+use crate::language::Message;
+
 /// One number of the Beaufort scale.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Beaufort {
     /// Lowest and highest speed 10 m above open ground, m/s.
     pub lowest_m_s: f64,
     pub highest_m_s: f64,
-    /// What one sees on land, in our own words.
-    pub sign: &'static str,
 }
 
-const fn force(lowest_m_s: f64, highest_m_s: f64, sign: &'static str) -> Beaufort {
+const fn force(lowest_m_s: f64, highest_m_s: f64) -> Beaufort {
     Beaufort {
         lowest_m_s,
         highest_m_s,
-        sign,
     }
+}
+
+/// What one sees on land at a number of the scale, in our own words.
+pub fn sign(number: usize) -> Message {
+    Message::new(format!("wind-sign-{number}"))
 }
 
 /// The scale from 0 up to the wind in which nobody cooks, one row a number.
@@ -24,15 +28,15 @@ const fn force(lowest_m_s: f64, highest_m_s: f64, sign: &'static str) -> Beaufor
 /// WMO-No. 8, Guide to Instruments and Methods of Observation, table on wind by
 /// observation; numbers 6 and above from memory.
 pub const BEAUFORT: [Beaufort; 9] = [
-    force(0.0, 0.2, "smoke rises straight up"),
-    force(0.3, 1.5, "smoke drifts, vanes stay still"),
-    force(1.6, 3.3, "felt on the face, leaves rustle"),
-    force(3.4, 5.4, "leaves and small twigs keep moving"),
-    force(5.5, 7.9, "dust and loose paper rise"),
-    force(8.0, 10.7, "small trees sway"),
-    force(10.8, 13.8, "large branches move"),
-    force(13.9, 17.1, "whole trees move"),
-    force(17.2, 20.7, "twigs break off"),
+    force(0.0, 0.2),
+    force(0.3, 1.5),
+    force(1.6, 3.3),
+    force(3.4, 5.4),
+    force(5.5, 7.9),
+    force(8.0, 10.7),
+    force(10.8, 13.8),
+    force(13.9, 17.1),
+    force(17.2, 20.7),
 ];
 
 /// Wind speed, m/s, at a number of the scale, halves between two numbers among them: the

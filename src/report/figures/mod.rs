@@ -4,6 +4,7 @@
 
 mod bands;
 pub mod compared_lines;
+pub mod condition_strip;
 mod fit;
 mod key;
 pub mod marks;

@@ -1,24 +1,29 @@
-//! One run against local clock time: temperatures, irradiance, wind.
+//! One run against local clock time: temperatures, irradiance, wind, and what was used.
 
 use jiff::tz::TimeZone;
 use plotters::prelude::*;
 use plotters::style::text_anchor::{HPos, VPos};
 
+use super::condition_strip::{ROW_PT, StripPlace, draw_strip, strip_rows};
 use super::fit::width_pt;
 use super::style::{
-    Area, Axes, Chart, INK, QUIET, SHADE, SUN, anchored, chart, draw, draw_axes, fault, padded, pt,
-    stroke, text,
+    Area, Axes, Chart, INK, LINE, QUIET, SHADE, SUN, anchored, chart, draw, draw_axes, fault,
+    padded, pt, size, stroke, text,
 };
 use crate::error::Result;
 use crate::language::{Message, Words, clock, fixed};
 use crate::logs::Series;
 use crate::message;
+use crate::procedure::intervals::Interval;
+use crate::procedure::predicted::Predicted;
 use crate::procedure::{Assessment, Run};
 use crate::units::zoned;
 
-const HEIGHT_PT: f64 = 264.0;
-const TEMPERATURE_PT: f64 = 108.0;
-const IRRADIANCE_PT: f64 = 74.0;
+const PANELS_PT: f64 = 206.0;
+const TEMPERATURE_PT: f64 = 92.0;
+const IRRADIANCE_PT: f64 = 52.0;
+/// Room between the clock and the strip of conditions.
+const STRIP_GAP_PT: f64 = 3.0;
 /// Size of the names of curves, and the room beside them, points.
 const NAME_PT: f64 = 8.0;
 const NAME_GAP_PT: f64 = 4.0;
@@ -35,7 +40,7 @@ const LONGEST_CURVE: usize = 1200;
 /// A time between readings over which no curve is drawn, s.
 const LONGEST_STEP_S: f64 = 700.0;
 
-/// Draws a run, with its used spans shaded.
+/// Draws a run, with its used spans shaded, and what the line predicts for it.
 ///
 /// # Errors
 /// [`crate::error::Error::Internal`] if the drawing fails.
@@ -51,8 +56,12 @@ pub fn draw_run(assessment: &Assessment, index: usize, words: &Words) -> Result<
         .filter(|interval| interval.is_on_line())
         .map(|interval| (hours(interval.start_us), hours(interval.end_us)))
         .collect();
-    draw(HEIGHT_PT, |area| {
-        let (temperatures, rest) = area.split_vertically(pt(TEMPERATURE_PT));
+    let intervals: Vec<&Interval> = assessment.intervals_of(index).collect();
+    let strip = strip_rows(&intervals, words);
+    let height_pt = PANELS_PT + STRIP_GAP_PT + ROW_PT * strip.len() as f64;
+    draw(height_pt, |area| {
+        let (panels, below) = area.split_vertically(pt(PANELS_PT));
+        let (temperatures, rest) = panels.split_vertically(pt(TEMPERATURE_PT));
         let (irradiance, wind) = rest.split_vertically(pt(IRRADIANCE_PT));
         let day = Day {
             span_h: (from_h, to_h),
@@ -61,7 +70,8 @@ pub fn draw_run(assessment: &Assessment, index: usize, words: &Words) -> Result<
             names_pt: names_pt(words),
             words,
         };
-        draw_temperatures(&temperatures, run, &day)?;
+        let predicted = assessment.predicted[index].as_ref();
+        draw_temperatures(&temperatures, run, predicted, &intervals, &day)?;
         let sun = run.readings.irradiance_w_m2.as_ref();
         draw_single(
             &irradiance,
@@ -72,7 +82,17 @@ pub fn draw_run(assessment: &Assessment, index: usize, words: &Words) -> Result<
         )?;
         let air = run.readings.wind_m_s.as_ref();
         let wind_speed = message!("figure-wind");
-        draw_single(&wind, air, &day, (wind_speed, INK, 1.5), true)
+        draw_single(&wind, air, &day, (wind_speed, INK, 1.5), true)?;
+        let (_, below) = below.split_vertically(pt(STRIP_GAP_PT));
+        draw_strip(
+            &below,
+            &strip,
+            &StripPlace {
+                span_h: day.span_h,
+                right_pt: day.names_pt,
+                hours: day.hours,
+            },
+        )
     })
 }
 
@@ -94,7 +114,13 @@ struct Day<'d> {
     words: &'d Words,
 }
 
-fn draw_temperatures(area: &Area<'_>, run: &Run, day: &Day<'_>) -> Result<()> {
+fn draw_temperatures(
+    area: &Area<'_>,
+    run: &Run,
+    predicted: Option<&Predicted>,
+    intervals: &[&Interval],
+    day: &Day<'_>,
+) -> Result<()> {
     let ambient = run.readings.ambient_c.as_ref();
     let water = &run.readings.water_c;
     let values = water
@@ -114,6 +140,31 @@ fn draw_temperatures(area: &Area<'_>, run: &Run, day: &Day<'_>) -> Result<()> {
     if let Some(ambient) = ambient {
         curve(&mut chart, ambient, day, stroke(&QUIET, 1.2))?;
         label_end(&mut chart, ambient, day, message!("figure-ambient"), &QUIET)?;
+    }
+    match predicted {
+        Some(predicted) => draw_predicted(&mut chart, predicted, intervals, day),
+        None => Ok(()),
+    }
+}
+
+/// What the line predicts, dashed, and what was measured at the ends of the intervals, dots.
+fn draw_predicted(
+    chart: &mut Chart<'_, '_>,
+    predicted: &Predicted,
+    intervals: &[&Interval],
+    day: &Day<'_>,
+) -> Result<()> {
+    let dots = intervals.iter().map(|interval| {
+        EmptyElement::at(((day.hours)(interval.end_us), interval.water_end_c))
+            + Circle::new((0, 0), pt(1.5), INK.filled())
+    });
+    chart.draw_series(dots).map_err(fault)?;
+    for piece in &predicted.pieces {
+        let points = piece
+            .iter()
+            .map(|&(time_us, water_c)| ((day.hours)(time_us), water_c));
+        let dashed = DashedLineSeries::new(points, size(4.0), size(2.5), stroke(&LINE, 1.4));
+        chart.draw_series(dashed).map_err(fault)?;
     }
     Ok(())
 }

@@ -3,7 +3,7 @@
 use serde::Serialize;
 
 use super::report::{Figure, Row};
-use crate::language::{Message, Words, date, fixed, kilograms, short};
+use crate::language::{Message, Words, date, fixed, joined, kilograms, short};
 use crate::message;
 use crate::procedure::intervals::Interval;
 use crate::procedure::{Assessment, Run};
@@ -77,17 +77,19 @@ fn run_part(assessment: &Assessment, index: usize, run: &Run, words: &Words) -> 
         remarks: holes.chain(run.plan.notes.clone()).collect(),
         figure: Figure {
             file: format!("run-{}.svg", index + 1),
-            caption: words.say(if run.on_line > 0 {
-                message!("run-caption")
-            } else {
-                message!("run-caption-none")
+            caption: words.say(match &assessment.predicted[index] {
+                Some(predicted) => {
+                    message!("run-caption-predicted", rms = fixed(predicted.rms_k, 1))
+                }
+                None => message!("run-caption-none"),
             }),
-            alt: words.say(run_alt(run, clock(first), clock(last))),
+            alt: words.say(run_alt(assessment, index, clock(first), clock(last))),
         },
     }
 }
 
-fn run_alt(run: &Run, from: String, to: String) -> Message {
+fn run_alt(assessment: &Assessment, index: usize, from: String, to: String) -> Message {
+    let run = &assessment.runs[index];
     let extremes = |values: &[f64], decimals: usize| {
         let low = values.iter().copied().fold(f64::INFINITY, f64::min);
         let high = values.iter().copied().fold(f64::NEG_INFINITY, f64::max);
@@ -108,6 +110,18 @@ fn run_alt(run: &Run, from: String, to: String) -> Message {
         }
         None => message!("run-alt-no-wind"),
     };
+    let aside = Assessment::count_reasons(assessment.intervals_of(index)).into_iter();
+    let aside = aside.map(|(reason, count)| {
+        message!(
+            "run-alt-aside",
+            intervals = count,
+            reason = reason.describe()
+        )
+    });
+    let predicted = match &assessment.predicted[index] {
+        Some(predicted) => message!("run-alt-predicted", rms = fixed(predicted.rms_k, 1)),
+        None => message!("run-alt-not-predicted"),
+    };
     message!(
         "run-alt",
         from = from,
@@ -117,7 +131,9 @@ fn run_alt(run: &Run, from: String, to: String) -> Message {
         irradiance = irradiance,
         wind = wind,
         used = run.on_line,
-        intervals = run.intervals
+        intervals = run.intervals,
+        aside = joined(aside, "; "),
+        predicted = predicted
     )
 }
 

@@ -182,16 +182,23 @@ fn heating_clauses(cooking: &Cooking, words: &Words) -> Vec<Message> {
     let named = usual
         .find(|heating| heating.water_kg == 2.0)
         .or(cooking.heatings.first());
-    let is_standard = cooking.irradiance_w_m2 == STANDARD_IRRADIANCE_W_M2;
-    let outcome = match named {
-        Some(heating) if heating.time.is_some() => "headline-heats",
-        Some(heating) if heating.may_get_there => "headline-may-not-heat",
-        _ => "headline-does-not-heat",
+    let (standard, other) = match named {
+        Some(heating) if heating.time.is_some() => {
+            (message!("headline-heats"), message!("headline-heats-at"))
+        }
+        Some(heating) if heating.may_get_there => (
+            message!("headline-may-not-heat"),
+            message!("headline-may-not-heat-at"),
+        ),
+        _ => (
+            message!("headline-does-not-heat"),
+            message!("headline-does-not-heat-at"),
+        ),
     };
-    let mut heating = if is_standard {
-        Message::new(outcome)
+    let mut heating = if cooking.irradiance_w_m2 == STANDARD_IRRADIANCE_W_M2 {
+        standard
     } else {
-        Message::new(format!("{outcome}-at")).with("irradiance", short(cooking.irradiance_w_m2))
+        other.with("irradiance", short(cooking.irradiance_w_m2))
     };
     heating = heating.with("journey", spoken_journey(cooking));
     if let Some((named, time)) = named.and_then(|named| Some((named, named.time?))) {

@@ -27,16 +27,16 @@ pub struct Row {
 
 impl Row {
     /// A row of a list of facts.
-    pub fn new(label: impl Into<String>, text: impl Into<String>) -> Self {
+    pub fn new(label: &str, text: impl Into<String>) -> Self {
         Row {
-            label: label.into(),
+            label: label.to_owned(),
             text: text.into(),
         }
     }
 
     /// A row of a list of facts, said in a language.
     pub fn said(words: &Words, label: impl Into<Phrase>, text: impl Into<Phrase>) -> Self {
-        Row::new(words.say(label), words.say(text))
+        Row::new(&words.say(label), words.say(text))
     }
 }
 

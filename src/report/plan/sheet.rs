@@ -7,15 +7,17 @@ use super::words::{
     water_unit,
 };
 use crate::error::Result;
+use crate::language::{Message, Words, joined, range};
 use crate::measure::Unit;
-use crate::physics::wind::BEAUFORT;
+use crate::message;
+use crate::physics::wind::{BEAUFORT, sign};
 use crate::planning::Plan;
 use crate::report::document::{self, FIELD_SHEET};
 use crate::report::files::Output;
 use crate::report::model::report::Row;
 use crate::report::outputs::refuse_missing_characters;
 use crate::report::{Edition, Setting};
-use crate::units::{local_clock, range};
+use crate::units::local_clock;
 
 /// Beaufort numbers that the sheet explains: beyond them nobody tests.
 const FORCES: usize = 5;
@@ -67,80 +69,84 @@ pub fn field_sheet(plan: &Plan, edition: &Edition) -> Result<Option<Output>> {
 
 /// Puts the sheet into words.
 pub fn build(plan: &Plan, edition: &Edition) -> FieldSheet {
+    let words = &edition.words;
     let campaign = &plan.campaign;
-    let unit = |unit: Option<Unit>| unit.map_or("°C", Unit::symbol);
-    let units = &campaign.rules.units;
-    let header = [
-        "clock".to_owned(),
-        format!("water, {}", unit(units.water_temperature)),
-        format!("air, {}", unit(units.ambient_temperature)),
-        "wind, Bft".to_owned(),
-        "sky: clear or cloud".to_owned(),
-        "irradiance, W/m²".to_owned(),
-        format!("expected, {}", water_unit(plan).symbol()),
-        "aim".to_owned(),
-        "notes".to_owned(),
-    ];
-    let mut facts = sun_rows(plan);
-    facts.extend(load_rows(plan));
-    facts.push(Row::new("aim", aiming(plan)));
+    let mut facts = sun_rows(plan, words);
+    facts.extend(load_rows(plan, words));
+    facts.push(Row::new(
+        &words.say(message!("plan-aim")),
+        words.say(aiming(plan)),
+    ));
+    let notes = expectation(plan).into_iter().chain([models(plan)]);
     FieldSheet {
         title: campaign.cooker.name.clone(),
-        subtitle: format!(
-            "{} · {} · clock of {}",
-            spoken_day(plan),
-            campaign.site.name,
-            campaign.site.time_zone_name
-        ),
+        subtitle: words.say(message!(
+            "sheet-subtitle",
+            day = spoken_day(plan),
+            site = &campaign.site.name,
+            zone = &campaign.site.time_zone_name
+        )),
         mark: if campaign.demonstration {
-            "Invented data, for demonstration".to_owned()
+            words.say(message!("sheet-mark"))
         } else {
             String::new()
         },
         setting: edition.setting(),
         facts,
-        missing: missing(plan),
-        checks: CHECKS
+        missing: words.say(missing(plan)),
+        checks: checks(campaign.instruments.has_own_irradiance())
             .into_iter()
-            .filter(|check| campaign.instruments.has_own_irradiance() || *check != SENSOR_CHECK)
-            .map(str::to_owned)
+            .map(|check| words.say(check))
             .collect(),
-        header: header.to_vec(),
-        rows: sheet_rows(plan),
+        header: header(plan).map(|name| words.say(name)).to_vec(),
+        rows: sheet_rows(plan, words),
         has_irradiance: campaign.instruments.has_own_irradiance(),
         has_expected: plan.expected.is_some(),
-        notes: expectation(plan)
-            .into_iter()
-            .chain([models(plan)])
-            .collect(),
-        forces: forces(),
-        caution: CAUTION.to_owned(),
+        notes: notes.map(|note| words.say(note)).collect(),
+        forces: words.say(forces()),
+        caution: words.say(message!("sheet-caution")),
     }
 }
 
-/// For those who have one.
-const SENSOR_CHECK: &str = "irradiance sensor clean and facing the sun";
+fn header(plan: &Plan) -> [Message; 9] {
+    let unit = |unit: Option<Unit>| unit.map_or("°C", Unit::symbol);
+    let units = &plan.campaign.rules.units;
+    [
+        message!("sheet-clock"),
+        message!("sheet-water", unit = unit(units.water_temperature)),
+        message!("sheet-air", unit = unit(units.ambient_temperature)),
+        message!("sheet-wind"),
+        message!("sheet-sky"),
+        message!("sheet-irradiance"),
+        message!("sheet-expected", unit = water_unit(plan).symbol()),
+        message!("sheet-aim"),
+        message!("sheet-notes"),
+    ]
+}
 
 /// What to look at before the first reading.
-const CHECKS: [&str; 8] = [
-    "no shade on the cooker until the end",
-    "wind light: smoke drifts, leaves still",
-    "water weighed, not poured by the cup",
-    "sensor in the water, 10 mm above the bottom, off the wall",
-    "lid on, and it stays on",
-    "air thermometer in the shade, out of the cooker's light",
-    SENSOR_CHECK,
-    "aimed, and nothing that burns near the focus",
-];
+fn checks(has_irradiance: bool) -> Vec<Message> {
+    let mut checks = vec![
+        message!("check-shade"),
+        message!("check-wind"),
+        message!("check-weighed"),
+        message!("check-sensor"),
+        message!("check-lid"),
+        message!("check-air"),
+    ];
+    if has_irradiance {
+        checks.push(message!("check-irradiance"));
+    }
+    checks.push(message!("check-aimed"));
+    checks
+}
 
-const CAUTION: &str = "Never look into the focus or at the sun. Hot metal and steam burn: gloves, lid away from you. Keep away children and all that burns; stay with the cooker; turn it from the sun before you reach in; tie it down against wind. Shade and water for yourself. Throw the test water away. Local codes and licensed practice come first.";
-
-fn sheet_rows(plan: &Plan) -> Vec<SheetRow> {
+fn sheet_rows(plan: &Plan, words: &Words) -> Vec<SheetRow> {
     let zone = &plan.campaign.site.time_zone;
     let clock = |time_us: i64| local_clock(time_us, zone);
     let times = &plan.times_us;
     let aims = plan.aimings_us.clone().unwrap_or_default();
-    let expected = expected_rows(plan);
+    let expected = expected_rows(plan, words);
     let row = |(index, &time_us): (usize, &i64)| {
         let next_us = times.get(index + 1).copied().unwrap_or(i64::MAX);
         let here: Vec<String> = aims
@@ -166,16 +172,15 @@ fn sheet_rows(plan: &Plan) -> Vec<SheetRow> {
     times.iter().enumerate().map(row).collect()
 }
 
-fn forces() -> String {
+fn forces() -> Message {
     let rows = BEAUFORT.iter().take(FORCES).enumerate();
-    let words: Vec<String> = rows
-        .map(|(number, force)| {
-            format!(
-                "{number} {} ({} m/s)",
-                force.sign,
-                range(force.lowest_m_s, force.highest_m_s, 1)
-            )
-        })
-        .collect();
-    format!("Wind by eye, Beaufort (WMO-No. 8): {}.", words.join("; "))
+    let forces = rows.map(|(number, force)| {
+        message!(
+            "sheet-force",
+            number = number.to_string(),
+            sign = sign(number),
+            speeds = range(force.lowest_m_s, force.highest_m_s, 1)
+        )
+    });
+    message!("sheet-forces", forces = joined(forces, "; "))
 }

@@ -43,6 +43,9 @@ figure-irradiance = irradiance, W/m²
 # Upright, up to 11 letters.
 figure-wind = wind, m/s
 figure-clock = local clock time
+# Names of bars: what it is, and for how long in all.
+strip-used = used: { $time }
+strip-aside = { $reason }: { $time }
 # At the end of a curve.
 figure-water = water
 figure-ambient = ambient
