@@ -2,6 +2,9 @@
 
 use std::f64::consts::{PI, TAU};
 
+use crate::language::{Message, short};
+use crate::message;
+
 /// Outline of the aperture, lengths in metres.
 #[derive(Debug, Clone, PartialEq)]
 pub enum Shape {
@@ -71,17 +74,25 @@ impl Shape {
     }
 
     /// The shape in words, for the report.
-    pub fn describe(&self) -> String {
+    pub fn describe(&self) -> Message {
         match self {
-            Shape::Circle { diameter_m } => format!("circle, {diameter_m} m across"),
-            Shape::Rectangle { width_m, height_m } => {
-                format!("rectangle, {width_m} m by {height_m} m")
+            Shape::Circle { diameter_m } => {
+                message!("aperture-circle", diameter = short(*diameter_m))
             }
+            Shape::Rectangle { width_m, height_m } => message!(
+                "aperture-rectangle",
+                width = short(*width_m),
+                height = short(*height_m)
+            ),
             Shape::RegularPolygon {
                 sides,
                 across_corners_m,
-            } => format!("regular polygon, {sides} sides, {across_corners_m} m across corners"),
-            Shape::Outline { points_m } => format!("outline of {} points", points_m.len()),
+            } => message!(
+                "aperture-regular-polygon",
+                sides = *sides as usize,
+                across = short(*across_corners_m)
+            ),
+            Shape::Outline { points_m } => message!("aperture-outline", points = points_m.len()),
         }
     }
 }

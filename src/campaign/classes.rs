@@ -2,6 +2,8 @@
 //! campaign file states none.
 
 use super::model::Uncertainty;
+use crate::language::{Message, fixed, short};
+use crate::message;
 
 /// Tables under `[instruments]` that know classes.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -20,22 +22,89 @@ pub enum Shape {
     Rectangular,
 }
 
+/// What a standard uncertainty follows from.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Basis {
+    /// An uncertainty for 95 %, percent of the reading.
+    For95Percent(f64),
+    /// Limits, percent of the reading.
+    WithinPercent(f64),
+    /// Limits, K, and the decimals with which they are printed.
+    WithinKelvin(f64, usize),
+    /// Limits of one reading, s.
+    WithinSeconds(f64),
+}
+
+impl Basis {
+    /// Standard uncertainty (k = 1).
+    const fn standard(self) -> Uncertainty {
+        match self {
+            Basis::For95Percent(percent) => Uncertainty::Relative(percent / 100.0 / WMO_COVERAGE),
+            Basis::WithinPercent(percent) => Uncertainty::Relative(percent / 100.0 / ROOT_3),
+            Basis::WithinKelvin(limit_k, _) => Uncertainty::Kelvin(limit_k / ROOT_3),
+            Basis::WithinSeconds(limit_s) => Uncertainty::Seconds(limit_s / ROOT_3),
+        }
+    }
+
+    const fn shape(self) -> Shape {
+        match self {
+            Basis::For95Percent(_) => Shape::Normal,
+            _ => Shape::Rectangular,
+        }
+    }
+}
+
 /// One class.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Class {
     pub kind: Kind,
     /// Its word in the campaign file.
     pub word: &'static str,
-    /// Its name in the report.
-    pub name: &'static str,
     /// Standard uncertainty (k = 1) common to all readings.
     pub standard: Uncertainty,
     pub shape: Shape,
-    /// What `standard` follows from.
-    pub basis: &'static str,
+    basis: Basis,
     /// Smallest step that is read, K.
     pub resolution_k: Option<f64>,
-    pub source: &'static str,
+    /// Name of the message that says where the basis is from.
+    source: &'static str,
+}
+
+impl Class {
+    /// Its name in the report.
+    pub fn name(&self) -> Message {
+        Message::new(format!("class-{}", self.word))
+    }
+
+    /// What the standard uncertainty follows from.
+    pub fn basis(&self) -> Message {
+        match (self.basis, self.resolution_k) {
+            (Basis::For95Percent(percent), _) => {
+                message!("basis-for-95-percent", limit = short(percent))
+            }
+            (Basis::WithinPercent(percent), _) => {
+                message!("basis-within-percent", limit = short(percent))
+            }
+            (Basis::WithinKelvin(limit_k, decimals), Some(step_k)) if step_k > LOGGED_K => {
+                message!(
+                    "basis-within-kelvin-read",
+                    limit = fixed(limit_k, decimals),
+                    step = short(step_k)
+                )
+            }
+            (Basis::WithinKelvin(limit_k, decimals), _) => {
+                message!("basis-within-kelvin", limit = fixed(limit_k, decimals))
+            }
+            (Basis::WithinSeconds(limit_s), _) => {
+                message!("basis-within-seconds", limit = short(limit_s))
+            }
+        }
+    }
+
+    /// Where the basis is from.
+    pub fn source(&self) -> Message {
+        Message::new(self.source)
+    }
 }
 
 /// Word of the class that a solar panel has where none is named: its current also follows
@@ -50,207 +119,94 @@ const ROOT_3: f64 = 1.732_050_807_568_877_2;
 /// Coverage factor of the uncertainties that WMO-No. 8 states for 95 %.
 const WMO_COVERAGE: f64 = 2.0;
 
-const WMO: &str = "WMO-No. 8, hourly totals, for the classes of ISO 9060:1990 (secondary standard, first, second) that A, B, C of 2018 follow";
-const IEC_60584: &str = "IEC 60584-1:2013, tolerance up to 100 °C";
-const IEC_60751: &str = "IEC 60751, tolerance at 100 °C, from memory";
-const COMMON: &str = "common practice, no published source";
-/// Step of a logger: the practice asks for the nearest 0.1 °C.
-const LOGGED_K: Option<f64> = Some(0.1);
+/// Messages that say where a basis is from.
+const WMO: &str = "source-wmo-8";
+const IEC_60584: &str = "source-iec-60584";
+const IEC_60751: &str = "source-iec-60751";
+const COMMON: &str = "source-common-practice";
+/// Step of a logger, K: the practice asks for the nearest 0.1 °C.
+const LOGGED_K: f64 = 0.1;
 
-const fn pyranometer(
-    word: &'static str,
-    name: &'static str,
-    of_95: f64,
-    basis: &'static str,
-) -> Class {
-    Class {
-        kind: Kind::Irradiance,
-        word,
-        name,
-        standard: Uncertainty::Relative(of_95 / WMO_COVERAGE),
-        shape: Shape::Normal,
-        basis,
-        resolution_k: None,
-        source: WMO,
-    }
-}
-
-const fn within(
-    kind: Kind,
-    (word, name): (&'static str, &'static str),
-    standard: Uncertainty,
-    basis: &'static str,
-    source: &'static str,
-) -> Class {
+const fn class(kind: Kind, word: &'static str, basis: Basis, source: &'static str) -> Class {
     let resolution_k = match kind {
-        Kind::Temperature => LOGGED_K,
+        Kind::Temperature => Some(LOGGED_K),
         _ => None,
     };
     Class {
         kind,
         word,
-        name,
-        standard,
-        shape: Shape::Rectangular,
+        standard: basis.standard(),
+        shape: basis.shape(),
         basis,
         resolution_k,
         source,
     }
 }
 
-const fn kelvin(limit_k: f64) -> Uncertainty {
-    Uncertainty::Kelvin(limit_k / ROOT_3)
-}
-
-const fn fraction(limit: f64) -> Uncertainty {
-    Uncertainty::Relative(limit / ROOT_3)
-}
-
 /// Every class. The last of each kind is the most cautious, and taken where the campaign
 /// file names none.
 pub const CLASSES: [Class; 20] = {
+    use Basis::{For95Percent, WithinKelvin, WithinPercent, WithinSeconds};
     use Kind::{Clock, Irradiance, Mass, Temperature};
     [
-        pyranometer(
-            "pyranometer-a",
-            "pyranometer of class A",
-            0.03,
-            "± 3 % for 95 %",
-        ),
-        pyranometer(
-            "pyranometer-b",
-            "pyranometer of class B",
-            0.08,
-            "± 8 % for 95 %",
-        ),
-        within(
-            Irradiance,
-            ("reference-cell", "reference cell"),
-            fraction(0.08),
-            "within ± 8 %",
-            COMMON,
-        ),
-        within(
-            Irradiance,
-            (SOLAR_PANEL, "solar panel by its short-circuit current"),
-            fraction(0.15),
-            "within ± 15 %",
-            COMMON,
-        ),
-        within(
-            Irradiance,
-            ("hand-held-meter", "hand-held meter"),
-            fraction(0.20),
-            "within ± 20 %",
-            COMMON,
-        ),
-        pyranometer(
-            "pyranometer-c",
-            "pyranometer of class C",
-            0.20,
-            "± 20 % for 95 %",
-        ),
-        within(
+        class(Irradiance, "pyranometer-a", For95Percent(3.0), WMO),
+        class(Irradiance, "pyranometer-b", For95Percent(8.0), WMO),
+        class(Irradiance, "reference-cell", WithinPercent(8.0), COMMON),
+        class(Irradiance, SOLAR_PANEL, WithinPercent(15.0), COMMON),
+        class(Irradiance, "hand-held-meter", WithinPercent(20.0), COMMON),
+        class(Irradiance, "pyranometer-c", For95Percent(20.0), WMO),
+        class(
             Temperature,
-            ("thermocouple-t-1", "thermocouple type T, class 1"),
-            kelvin(0.5),
-            "within ± 0.5 K",
+            "thermocouple-t-1",
+            WithinKelvin(0.5, 1),
             IEC_60584,
         ),
-        within(
+        class(
             Temperature,
-            ("thermocouple-t-2", "thermocouple type T, class 2"),
-            kelvin(1.0),
-            "within ± 1.0 K",
+            "thermocouple-t-2",
+            WithinKelvin(1.0, 1),
             IEC_60584,
         ),
-        within(
+        class(
             Temperature,
-            ("thermocouple-k-1", "thermocouple type K, class 1"),
-            kelvin(1.5),
-            "within ± 1.5 K",
+            "thermocouple-k-1",
+            WithinKelvin(1.5, 1),
             IEC_60584,
         ),
-        within(
+        class(
             Temperature,
-            ("thermocouple-k-2", "thermocouple type K, class 2"),
-            kelvin(2.5),
-            "within ± 2.5 K",
+            "thermocouple-k-2",
+            WithinKelvin(2.5, 1),
             IEC_60584,
         ),
-        within(
+        class(
             Temperature,
-            ("thermocouple-j-1", "thermocouple type J, class 1"),
-            kelvin(1.5),
-            "within ± 1.5 K",
+            "thermocouple-j-1",
+            WithinKelvin(1.5, 1),
             IEC_60584,
         ),
-        within(
+        class(
             Temperature,
-            ("thermocouple-j-2", "thermocouple type J, class 2"),
-            kelvin(2.5),
-            "within ± 2.5 K",
+            "thermocouple-j-2",
+            WithinKelvin(2.5, 1),
             IEC_60584,
         ),
-        within(
-            Temperature,
-            ("pt100-a", "Pt100, class A"),
-            kelvin(0.35),
-            "within ± 0.35 K",
-            IEC_60751,
-        ),
-        within(
-            Temperature,
-            ("pt100-b", "Pt100, class B"),
-            kelvin(0.80),
-            "within ± 0.8 K",
-            IEC_60751,
-        ),
+        class(Temperature, "pt100-a", WithinKelvin(0.35, 2), IEC_60751),
+        class(Temperature, "pt100-b", WithinKelvin(0.8, 1), IEC_60751),
         Class {
             resolution_k: Some(1.0),
-            ..within(
+            ..class(
                 Temperature,
-                ("kitchen-thermometer", "kitchen thermometer"),
-                kelvin(2.0),
-                "within ± 2 K, read to 1 K",
+                "kitchen-thermometer",
+                WithinKelvin(2.0, 0),
                 COMMON,
             )
         },
-        within(
-            Mass,
-            ("measuring-jug", "measuring jug"),
-            fraction(0.03),
-            "within ± 3 %",
-            COMMON,
-        ),
-        within(
-            Mass,
-            ("platform-scale", "platform scale"),
-            fraction(0.005),
-            "within ± 0.5 %",
-            COMMON,
-        ),
-        within(
-            Mass,
-            ("kitchen-scale", "kitchen scale"),
-            fraction(0.01),
-            "within ± 1 %",
-            COMMON,
-        ),
-        within(
-            Clock,
-            ("watch", "watch, read by hand"),
-            Uncertainty::Seconds(10.0 / ROOT_3),
-            "within ± 10 s",
-            COMMON,
-        ),
-        within(
-            Clock,
-            ("logger", "a logger's clock"),
-            Uncertainty::Seconds(1.0 / ROOT_3),
-            "within ± 1 s",
-            COMMON,
-        ),
+        class(Mass, "measuring-jug", WithinPercent(3.0), COMMON),
+        class(Mass, "platform-scale", WithinPercent(0.5), COMMON),
+        class(Mass, "kitchen-scale", WithinPercent(1.0), COMMON),
+        class(Clock, "watch", WithinSeconds(10.0), COMMON),
+        class(Clock, "logger", WithinSeconds(1.0), COMMON),
     ]
 };
 
@@ -266,6 +222,15 @@ pub fn assumed(kind: Kind) -> &'static Class {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn every_class_has_a_name_a_basis_and_a_source_in_words() {
+        for class in &CLASSES {
+            for said in [class.name(), class.basis(), class.source()] {
+                assert!(!said.to_string().is_empty(), "{}", class.word);
+            }
+        }
+    }
 
     #[test]
     fn every_kind_assumes_what_the_report_says_it_does() {

@@ -8,7 +8,7 @@ use jiff::tz::TimeZone;
 use super::aperture::Shape;
 use super::classes::Class;
 use super::moment::Moment;
-use crate::language::Language;
+use crate::language::{Language, Message};
 use crate::measure::Unit;
 
 /// All runs of one cooker in one configuration.
@@ -235,13 +235,8 @@ impl CookerType {
     }
 
     /// The kind in words, for the report.
-    pub fn describe(self) -> &'static str {
-        match self {
-            CookerType::Box => "Box cooker",
-            CookerType::Panel => "Panel cooker",
-            CookerType::Concentrating => "Concentrating cooker",
-            CookerType::Tube => "Tube cooker",
-        }
+    pub fn describe(self) -> Message {
+        Message::new(format!("cooker-{}", self.word()))
     }
 }
 
@@ -305,15 +300,8 @@ impl IrradianceEstimate {
     }
 
     /// Where it is from, in words.
-    pub fn describe(self) -> &'static str {
-        match self {
-            IrradianceEstimate::ClearSky => "by a clear-sky model (Ineichen and Perez 2002)",
-            IrradianceEstimate::FromHorizontal => {
-                "from a sensor that lies flat (Erbs, Klein and Duffie 1982)"
-            }
-            IrradianceEstimate::Station => "from the log of a station nearby",
-            IrradianceEstimate::SolarPanel => "from the short-circuit current of a solar panel",
-        }
+    pub fn describe(self) -> Message {
+        Message::new(format!("estimated-{}", self.word()))
     }
 }
 

@@ -111,7 +111,7 @@ pub fn refuse_incomparable(campaigns: &[Assessment]) -> Result<()> {
 }
 
 /// Quantities that one instrument measures in both campaigns with two uncertainties.
-fn two_uncertainties(one: &Assessment, other: &Assessment) -> Vec<&'static str> {
+fn two_uncertainties(one: &Assessment, other: &Assessment) -> Vec<Message> {
     let errors = |one: &Assessment| {
         let sure = one.uncertainty.as_ref();
         sure.map_or_else(Vec::new, |sure| sure.of_line.common.clone())

@@ -37,6 +37,7 @@ pub const LANGUAGES: [Language; 1] = [Language {
         include_str!("../../templates/languages/en/rating.ftl"),
         include_str!("../../templates/languages/en/figures.ftl"),
         include_str!("../../templates/languages/en/comparison.ftl"),
+        include_str!("../../templates/languages/en/evidence.ftl"),
         include_str!("../../templates/languages/en/plan.ftl"),
     ),
 }];

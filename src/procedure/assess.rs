@@ -442,7 +442,7 @@ fn assumed_notice(uncertainty: &RatingUncertainty) -> Option<Notice> {
     let assumed = uncertainty.assumed();
     let instruments = assumed.into_iter();
     let instruments: Vec<(Phrase, Phrase)> = instruments
-        .map(|(quantity, class)| (quantity.into(), class.into()))
+        .map(|(source, class)| (source.name().into(), class.name().into()))
         .collect();
     (!instruments.is_empty()).then_some(Notice::InstrumentsAssumed { instruments })
 }

@@ -30,7 +30,7 @@ pub struct UncertaintyEntry {
     reading_resolution_w: Option<f64>,
     reading_moment_w: f64,
     /// Instruments whose uncertainty the campaign file does not state.
-    not_stated: Vec<&'static str>,
+    not_stated: Vec<String>,
     days: DaysEntry,
     monte_carlo: Option<MonteCarloEntry>,
     influential: Vec<InfluentialEntry>,
@@ -39,7 +39,7 @@ pub struct UncertaintyEntry {
 
 #[derive(Debug, Serialize)]
 struct ContributionEntry {
-    source: &'static str,
+    source: String,
     evaluation: char,
     /// `independent` from interval to interval or day to day, or `common` to all.
     part: &'static str,
@@ -121,7 +121,11 @@ pub fn uncertainty_entry(assessment: &Assessment) -> Option<UncertaintyEntry> {
             .collect(),
         reading_resolution_w: sure.of_line.reading.resolution_w,
         reading_moment_w: sure.of_line.reading.clock_w,
-        not_stated: sure.not_stated(),
+        not_stated: sure
+            .not_stated()
+            .into_iter()
+            .map(|source| source.name().to_string())
+            .collect(),
         days: days_entry(&sure.of_line.days),
         monte_carlo: sure.monte_carlo.as_ref().map(monte_carlo_entry),
         influential: influential_entries(assessment, sure),
@@ -131,7 +135,7 @@ pub fn uncertainty_entry(assessment: &Assessment) -> Option<UncertaintyEntry> {
 
 fn contribution_entry(sure: &RatingUncertainty, part: &Contribution) -> ContributionEntry {
     let entry = ContributionEntry {
-        source: "",
+        source: String::new(),
         evaluation: part.evaluation(),
         part: "independent",
         origin: "statistics",
@@ -145,17 +149,17 @@ fn contribution_entry(sure: &RatingUncertainty, part: &Contribution) -> Contribu
     };
     match &part.origin {
         Origin::Scatter => ContributionEntry {
-            source: "scatter about the line",
+            source: "scatter about the line".to_owned(),
             ..entry
         },
         Origin::ReadingNoise => ContributionEntry {
-            source: "reading of the water temperature",
+            source: "reading of the water temperature".to_owned(),
             origin: "known",
             distribution: "normal",
             ..entry
         },
         Origin::Days => ContributionEntry {
-            source: "day-to-day spread",
+            source: "day-to-day spread".to_owned(),
             ..entry
         },
         Origin::Common(error) => {
@@ -163,7 +167,7 @@ fn contribution_entry(sure: &RatingUncertainty, part: &Contribution) -> Contribu
                 sources::Origin::Stated => ("stated", None),
                 sources::Origin::Class(class) => ("class", Some(class.word)),
                 sources::Origin::Assumed(class) => ("assumed", Some(class.word)),
-                sources::Origin::Known { .. } => ("known", None),
+                sources::Origin::Known(_) => ("known", None),
             };
             let (relative_uncertainty, uncertainty_k) = match error.standard {
                 Uncertainty::Relative(fraction) => (Some(fraction), None),
@@ -171,7 +175,7 @@ fn contribution_entry(sure: &RatingUncertainty, part: &Contribution) -> Contribu
                 Uncertainty::MetresPerSecond(_) | Uncertainty::Seconds(_) => (None, None),
             };
             ContributionEntry {
-                source: error.source.name(),
+                source: error.source.name().to_string(),
                 part: "common",
                 origin,
                 class,

@@ -121,10 +121,10 @@ fn draw_up(line: &Line, instruments: &Instruments) -> Budget {
     uncertainty_of(line, instruments).at(50.0)
 }
 
-fn name(part: &Contribution) -> &'static str {
+fn name(part: &Contribution) -> String {
     match &part.origin {
-        Origin::Common(error) => error.source.name(),
-        _ => "scatter",
+        Origin::Common(error) => error.source.name().to_string(),
+        _ => "scatter".to_owned(),
     }
 }
 
@@ -373,8 +373,8 @@ fn a_rating_below_zero_has_uncertainties_above_zero() {
     let (falling, mirrored) = (by_hand(), line_of(-180.0, 2.0, 1.0));
     let [expected, found] = [falling, mirrored].map(|line| draw_up(&line, &four_instruments()));
     for part in &expected.contributions {
-        let found_w = contribution_w(&found, name(part));
-        assert_relative(name(part), found_w, part.effect_w.abs(), ROUNDING);
+        let found_w = contribution_w(&found, &name(part));
+        assert_relative(&name(part), found_w, part.effect_w.abs(), ROUNDING);
     }
     assert_relative("u_c", found.combined_w, expected.combined_w, ROUNDING);
 }

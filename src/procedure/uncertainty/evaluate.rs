@@ -5,10 +5,11 @@ use jiff::tz::TimeZone;
 use super::budget::{Budget, LineUncertainty, ReadingNoise};
 use super::days::{DayEffect, Points};
 use super::outlook::Outlook;
-use super::sources::{Origin, common_errors};
+use super::sources::{Origin, Source, common_errors};
 use super::step::step_seen_k;
 use super::trials::{MonteCarlo, draw};
 use crate::campaign::Campaign;
+use crate::campaign::classes::Class;
 use crate::campaign::model::Target;
 use crate::procedure::intervals::Interval;
 use crate::procedure::limits::RATING_DIFFERENCE_K;
@@ -50,20 +51,20 @@ pub struct Influential {
 
 impl RatingUncertainty {
     /// Sources whose standard uncertainty the campaign file does not state.
-    pub fn not_stated(&self) -> Vec<&'static str> {
+    pub fn not_stated(&self) -> Vec<Source> {
         let errors = self.of_line.common.iter();
         errors
             .filter(|error| matches!(error.origin, Origin::Class(_) | Origin::Assumed(_)))
-            .map(|error| error.source.name())
+            .map(|error| error.source)
             .collect()
     }
 
-    /// Sources for which neither uncertainty nor class is given.
-    pub fn assumed(&self) -> Vec<(&'static str, &'static str)> {
+    /// Sources for which neither uncertainty nor class is given, and the class taken.
+    pub fn assumed(&self) -> Vec<(Source, &'static Class)> {
         let errors = self.of_line.common.iter();
         errors
             .filter_map(|error| match error.origin {
-                Origin::Assumed(class) => Some((error.source.name(), class.name)),
+                Origin::Assumed(class) => Some((error.source, class)),
                 _ => None,
             })
             .collect()

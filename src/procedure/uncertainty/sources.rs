@@ -2,6 +2,7 @@
 
 use crate::campaign::classes::{Class, Kind, Shape, assumed};
 use crate::campaign::model::{Instrument, Instruments, IrradianceEstimate, Plane, Uncertainty};
+use crate::language::{Message, short};
 use crate::stats::line::Line;
 
 /// Largest departure of the specific heat of water from 4186 J/(kg K) between 10 and
@@ -19,25 +20,18 @@ const CLOCK_RATE_WITHIN: f64 = 1e-4;
 const CLEAR_SKY: Estimated = Estimated {
     source: Source::ClearSky,
     standard: 0.10,
-    basis: "10 %: clear-sky model 5 %, turbidity within ± 2 the rest",
-    from: "Ineichen and Perez 2002; 5 % from memory of Reno, Hansen and Stein 2012 (SAND2012-2389); turbidity: common practice, no published source",
 };
 /// The same, of the plane normal to the beam from the horizontal: a beam that is wrong by a
 /// fifth moves it by 2 % with the sun at 30° from the zenith, by 10 % at 60°.
 const CONVERSION: Estimated = Estimated {
     source: Source::Conversion,
     standard: 0.05,
-    basis: "conversion 5 %, from a beam within a fifth",
-    from: "Erbs, Klein and Duffie 1982; spread of the beam from memory of Gueymard and Ruiz-Arias 2016",
 };
 /// The same, of a station a few kilometres away under a sky without clouds.
 const DISTANCE: Estimated = Estimated {
     source: Source::Distance,
     standard: 0.10,
-    basis: "10 % for a station nearby",
-    from: COMMON_PRACTICE,
 };
-const COMMON_PRACTICE: &str = "common practice, no published source";
 
 /// Standard uncertainty of the clear-sky model, as a fraction.
 pub fn clear_sky_fraction() -> f64 {
@@ -48,8 +42,6 @@ pub fn clear_sky_fraction() -> f64 {
 struct Estimated {
     source: Source,
     standard: f64,
-    basis: &'static str,
-    from: &'static str,
 }
 
 /// What is in error.
@@ -78,19 +70,24 @@ impl Source {
         )
     }
 
-    /// The source in words.
-    pub fn name(self) -> &'static str {
+    /// The source as names of messages have it.
+    pub fn code(self) -> &'static str {
         match self {
             Source::Irradiance => "irradiance",
-            Source::ClearSky => "irradiance, estimated",
-            Source::Conversion => "irradiance, turned to the sun",
-            Source::Distance => "irradiance, at the station",
-            Source::WaterTemperature => "water temperature",
-            Source::AmbientTemperature => "ambient temperature",
-            Source::WaterMass => "water mass",
-            Source::SpecificHeat => "specific heat of water",
-            Source::ClockRate => "time",
+            Source::ClearSky => "clear-sky",
+            Source::Conversion => "conversion",
+            Source::Distance => "distance",
+            Source::WaterTemperature => "water-temperature",
+            Source::AmbientTemperature => "ambient-temperature",
+            Source::WaterMass => "water-mass",
+            Source::SpecificHeat => "specific-heat",
+            Source::ClockRate => "clock-rate",
         }
+    }
+
+    /// The source in words.
+    pub fn name(self) -> Message {
+        Message::new(format!("error-{}", self.code()))
     }
 }
 
@@ -104,10 +101,34 @@ pub enum Origin {
     /// The campaign file names neither: the most cautious class.
     Assumed(&'static Class),
     /// Not the tester's to state.
-    Known {
-        basis: &'static str,
-        source: &'static str,
-    },
+    Known(Known),
+}
+
+/// How sure something is that no instrument measures.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Known {
+    source: Source,
+    /// Standard uncertainty or limit that the report names, as a fraction.
+    fraction: f64,
+}
+
+impl Known {
+    /// What the standard uncertainty follows from.
+    pub fn basis(&self) -> Message {
+        // Without what is beyond a double's digits.
+        let percent = short((self.fraction * 1e6).round() / 1e4);
+        Message::new(format!("known-{}", self.source.code())).with("percent", percent)
+    }
+
+    /// Where that is from.
+    pub fn named_source(&self) -> Message {
+        Message::new(match self.source {
+            Source::ClearSky => "source-clear-sky",
+            Source::Conversion => "source-conversion",
+            Source::SpecificHeat => "source-specific-heat",
+            _ => "source-common-practice",
+        })
+    }
 }
 
 /// One error, the same in all intervals.
@@ -183,30 +204,25 @@ pub fn common_errors(instruments: &Instruments, owner: &str) -> Vec<CommonError>
             origin,
         }
     };
-    let known = |source: Source, identity: String, within: f64, origin: Origin| CommonError {
+    let known = |source: Source, identity: String, within: f64| CommonError {
         source,
         identity,
         standard: Uncertainty::Relative(within / 3.0_f64.sqrt()),
         shape: Shape::Rectangular,
-        origin,
+        origin: Origin::Known(Known {
+            source,
+            fraction: within,
+        }),
     };
     let specific_heat = known(
         Source::SpecificHeat,
         "water".to_owned(),
         SPECIFIC_HEAT_WITHIN,
-        Origin::Known {
-            basis: "4186 J/(kg K) within ± 0.6 %",
-            source: "IAPWS-IF97, 10 to 95 °C",
-        },
     );
     let clock = known(
         Source::ClockRate,
         format!("clock of {owner}"),
         CLOCK_RATE_WITHIN,
-        Origin::Known {
-            basis: "rate of the clock within ± 0.01 %",
-            source: COMMON_PRACTICE,
-        },
     );
     let has_sensor = instruments.irradiance_estimate != Some(IrradianceEstimate::ClearSky);
     let estimated = estimates(instruments)
@@ -216,10 +232,10 @@ pub fn common_errors(instruments: &Instruments, owner: &str) -> Vec<CommonError>
             identity: format!("{:?} of {owner}", estimated.source),
             standard: Uncertainty::Relative(estimated.standard),
             shape: Shape::Normal,
-            origin: Origin::Known {
-                basis: estimated.basis,
-                source: estimated.from,
-            },
+            origin: Origin::Known(Known {
+                source: estimated.source,
+                fraction: estimated.standard,
+            }),
         });
     let (sun, others) = measured.split_at(1);
     let sun = sun.iter().filter(|_| has_sensor);

@@ -11,9 +11,10 @@ use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::conformity::Level;
 use crate::procedure::cooking::{START_C, TimeRange};
+use crate::report::model::instruments::instrument_rows;
 use crate::report::model::provenance::report_number;
 use crate::report::model::report::Row;
-use crate::report::model::tested::{instrument_rows, test_dates};
+use crate::report::model::tested::test_dates;
 use crate::units::{decimals_for, sentence_case};
 
 /// A table with its header.
@@ -207,7 +208,10 @@ fn campaign_rows(one: &Assessment, words: &Words) -> Vec<Row> {
         row(message!("comparison-cooker"), spoken_cooker(one).into()),
         row(message!("comparison-test"), spoken_test(one).into()),
         row(message!("comparison-line"), spoken_line(one).into()),
-        row(message!("comparison-instruments"), spoken_instruments(one)),
+        row(
+            message!("comparison-instruments"),
+            spoken_instruments(one, words),
+        ),
         row(
             message!("comparison-conformity"),
             spoken_conformity(one, words),
@@ -257,8 +261,8 @@ fn spoken_line(one: &Assessment) -> Message {
     )
 }
 
-fn spoken_instruments(one: &Assessment) -> Phrase {
-    let instruments = instrument_rows(one).into_iter().map(|row| {
+fn spoken_instruments(one: &Assessment, words: &Words) -> Phrase {
+    let instruments = instrument_rows(one, words).into_iter().map(|row| {
         message!(
             "comparison-instrument",
             quantity = row.quantity,

@@ -115,7 +115,7 @@ pub fn build(comparison: &Comparison, edition: &Edition) -> ComparisonReport {
         campaigns: campaigns(comparison, &names, words),
         cautions: cautions(words),
         notes: notes(comparison).map(|note| words.say(note)).to_vec(),
-        made_with: made_with(edition.issued, &words.say(message!("comparison-practice"))),
+        made_with: made_with(edition, message!("comparison-practice")),
         inputs: inputs(comparison),
         end: words.say(message!("comparison-end", number = &number)),
         number,

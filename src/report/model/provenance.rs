@@ -1,18 +1,17 @@
 //! Deviations, notes, and where every number comes from.
 
-use jiff::Timestamp;
 use serde::Serialize;
 
 use super::report::Row;
 use crate::campaign::Campaign;
 use crate::campaign::model::IrradianceEstimate;
 use crate::hash::sha256_hex;
-use crate::language::{Words, joined};
+use crate::language::{Message, Phrase, Words, joined, short};
 use crate::logs::account::{Account, alike};
+use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::local_sky::USUAL_TURBIDITY;
 use crate::report::Edition;
-use crate::units::short;
 
 /// Digits of the number given to a report that has none.
 const NUMBER_DIGITS: usize = 10;
@@ -51,18 +50,23 @@ pub fn short_number(hashes: &[String]) -> String {
 }
 
 /// What made a report, when, and by whose methods.
-pub fn made_with(issued: Timestamp, practice: &str) -> Vec<Row> {
+pub fn made_with(edition: &Edition, practice: impl Into<Phrase>) -> Vec<Row> {
+    let row = |label: Message, text: Phrase| Row::said(&edition.words, label, text);
+    let issued = edition.issued.strftime("%Y-%m-%d %H:%M UTC").to_string();
     vec![
-        Row::new(
-            "made with",
-            concat!("simmerline ", env!("CARGO_PKG_VERSION")),
+        row(
+            message!("made-with"),
+            concat!("simmerline ", env!("CARGO_PKG_VERSION")).into(),
         ),
-        Row::new("issued", issued.strftime("%Y-%m-%d %H:%M UTC").to_string()),
-        Row::new("practice", practice),
-        Row::new("solar time", "NREL/TP-560-34302, from time and longitude"),
-        Row::new(
-            "boiling point",
-            "ISO 2533 atmosphere where no pressure was measured, IAPWS-IF97 saturation",
+        row(message!("made-issued"), issued.into()),
+        row(message!("made-practice"), practice.into()),
+        row(
+            message!("made-solar-time"),
+            message!("made-solar-time-text").into(),
+        ),
+        row(
+            message!("made-boiling"),
+            message!("made-boiling-text").into(),
         ),
     ]
 }
@@ -70,48 +74,45 @@ pub fn made_with(issued: Timestamp, practice: &str) -> Vec<Row> {
 /// Puts section 8 into words.
 pub fn provenance(assessment: &Assessment, edition: &Edition) -> ProvenancePart {
     let campaign = &assessment.campaign;
+    let words = &edition.words;
+    let number = report_number(assessment);
+    let mut rows = made_with(edition, format!("ASAE {}", campaign.procedure));
+    rows.extend(estimate(campaign).map(|how| Row::said(words, message!("made-irradiance"), how)));
     ProvenancePart {
-        deviations: deviations(assessment),
+        deviations: deviations(assessment)
+            .into_iter()
+            .map(|deviation| words.say(deviation))
+            .collect(),
         notices: assessment
             .notices
             .iter()
-            .map(|notice| edition.words.say(notice.message()))
+            .map(|notice| words.say(notice.message()))
             .collect(),
         tester_notes: campaign.notes.clone().unwrap_or_default(),
-        rows: made_with(edition.issued, &format!("ASAE {}", campaign.procedure))
-            .into_iter()
-            .chain(estimate_row(campaign))
-            .collect(),
-        logs: logs(assessment, &edition.words),
+        rows,
+        logs: logs(assessment, words),
         inputs: assessment
             .inputs()
             .into_iter()
             .map(|(file, sha256)| Row::new(&file, sha256))
             .collect(),
-        end: format!("End of report {}", report_number(assessment)),
+        end: words.say(message!("report-end", number = number)),
     }
 }
 
 /// Models that stand in for a sensor.
-fn estimate_row(campaign: &Campaign) -> Option<Row> {
+fn estimate(campaign: &Campaign) -> Option<Message> {
     let way = campaign.instruments.irradiance_estimate?;
-    let turbidity = match (way, campaign.site.linke_turbidity) {
+    let said = match (way, campaign.site.linke_turbidity) {
         (IrradianceEstimate::ClearSky, Some(stated)) => {
-            format!(", Linke turbidity {} as stated", short(stated))
+            message!("made-irradiance-stated", turbidity = short(stated))
         }
-        (IrradianceEstimate::ClearSky, None) => format!(
-            ", Linke turbidity {} (common practice, no published source)",
-            short(USUAL_TURBIDITY)
-        ),
-        _ => String::new(),
+        (IrradianceEstimate::ClearSky, None) => {
+            message!("made-irradiance-usual", turbidity = short(USUAL_TURBIDITY))
+        }
+        _ => message!("made-irradiance-text"),
     };
-    Some(Row::new(
-        "irradiance",
-        format!(
-            "estimated {}{turbidity}; plane normal to the beam after Liu and Jordan 1963",
-            way.describe()
-        ),
-    ))
+    Some(said.with("way", way.describe()))
 }
 
 fn logs(assessment: &Assessment, words: &Words) -> Vec<Vec<Row>> {
@@ -130,33 +131,33 @@ fn logs(assessment: &Assessment, words: &Words) -> Vec<Vec<Row>> {
     alike(&assessment.accounts).into_iter().map(part).collect()
 }
 
-fn deviations(assessment: &Assessment) -> Vec<String> {
-    let mut deviations = Vec::new();
-    for row in assessment.limits.rows.iter().filter(|row| row.changed) {
-        deviations.push(format!(
-            "Own limit: {} = {} {} ({}).",
-            row.key,
-            short(row.value),
-            row.unit,
-            row.what()
-        ));
-    }
+fn deviations(assessment: &Assessment) -> Vec<Message> {
+    let own = assessment.limits.rows.iter().filter(|row| row.changed);
+    let mut deviations: Vec<Message> = own
+        .map(|row| {
+            message!(
+                "deviation-limit",
+                key = row.key,
+                value = row.amount(),
+                what = row.what()
+            )
+        })
+        .collect();
     for run in &assessment.runs {
-        for exclusion in &run.plan.exclusions {
-            let reason = exclusion.reason.as_deref().unwrap_or("no reason given");
-            deviations.push(format!(
-                "{}: {} excluded by the tester: {reason}.",
-                run.plan.label, exclusion.span
-            ));
-        }
+        deviations.extend(run.plan.exclusions.iter().map(|exclusion| {
+            let said = match &exclusion.reason {
+                Some(reason) => message!("deviation-excluded", reason = reason),
+                None => message!("deviation-excluded-no-reason"),
+            };
+            said.with("run", &run.plan.label)
+                .with("from", exclusion.span.from.to_string())
+                .with("to", exclusion.span.to.to_string())
+        }));
     }
-    let other = assessment.conformity.findings.iter();
-    if other
-        .clone()
-        .any(|finding| !finding.code.ends_with("tester"))
-    {
-        deviations.push("Further: every finding on page one.".to_owned());
+    let mut findings = assessment.conformity.findings.iter();
+    if findings.any(|finding| !finding.code.ends_with("tester")) {
+        deviations.push(message!("deviation-findings"));
     }
-    deviations.push("Interval length: 540 to 660 s are admitted, and power is taken over the time that really passed, where the practice speaks of 600 s.".to_owned());
+    deviations.push(message!("deviation-interval"));
     deviations
 }

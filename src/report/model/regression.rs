@@ -60,7 +60,7 @@ fn line_part(assessment: &Assessment, words: &Words) -> Option<LinePart> {
             caption: words.say(message!("residuals-caption")),
             alt: words.say(alt),
         },
-        uncertainty: uncertainty(assessment, sure),
+        uncertainty: uncertainty(assessment, sure, words),
     })
 }
 

@@ -86,7 +86,7 @@ pub fn build(assessment: &Assessment, edition: &Edition) -> Report {
         setting: edition.setting(),
         kind: words.say(kind),
         title: words.say(title),
-        subtitle: super::tested::subtitle(assessment),
+        subtitle: words.say(super::tested::subtitle(assessment)),
         number: report_number(assessment),
         marks: marks(assessment, words),
         statement: words.say(message!("report-statement")),

@@ -1,15 +1,17 @@
 //! What was tested, where, when, with what, by whom.
 
+use jiff::civil::Date;
 use serde::Serialize;
 
+use super::instruments::{InstrumentRow, instrument_rows};
 use super::report::{Figure, Row};
-use crate::campaign::model::{Instrument, IrradianceEstimate, Plane, Uncertainty};
+use crate::campaign::model::Site;
+use crate::language::{
+    Message, Phrase, celsius, date, fixed, joined, kilograms, listed, range, short,
+};
+use crate::message;
 use crate::procedure::Assessment;
 use crate::report::Edition;
-use crate::units::{counted, fixed, listed, range, short, spoken_date};
-
-/// What a report says where the campaign file says nothing.
-pub const NOT_STATED: &str = "not stated";
 
 /// Section 1.
 #[derive(Debug, Clone, Serialize)]
@@ -27,281 +29,226 @@ pub struct Group {
     pub rows: Vec<Row>,
 }
 
-/// One instrument.
-#[derive(Debug, Clone, Serialize)]
-pub struct InstrumentRow {
-    pub quantity: String,
-    pub instrument: String,
-    pub uncertainty: String,
+/// What a report says where the campaign file says nothing.
+pub fn not_stated() -> Phrase {
+    message!("not-stated").into()
+}
+
+/// What the campaign file says, else that it says nothing.
+fn stated(text: &Option<String>) -> Phrase {
+    text.as_ref().map_or_else(not_stated, Into::into)
 }
 
 /// One line under the title.
-pub fn subtitle(assessment: &Assessment) -> String {
+pub fn subtitle(assessment: &Assessment) -> Phrase {
     let campaign = &assessment.campaign;
-    let mut parts = vec![
-        format!(
-            "{}, {} m²",
-            campaign.cooker.kind.describe(),
-            fixed(campaign.cooker.intercept_area_m2, 2)
-        ),
-        format!(
-            "{}, {} m",
-            campaign.site.name,
-            fixed(campaign.site.elevation_m, 0)
-        ),
-        test_dates(assessment),
-    ];
-    if let Some(tester) = &campaign.tester {
-        parts.push(format!("tested by {tester}"));
-    }
-    parts.join(" · ")
+    let cooker = message!(
+        "subtitle-cooker",
+        cooker = campaign.cooker.kind.describe(),
+        area = fixed(campaign.cooker.intercept_area_m2, 2)
+    );
+    let site = message!(
+        "subtitle-site",
+        site = &campaign.site.name,
+        elevation = fixed(campaign.site.elevation_m, 0)
+    );
+    let mut parts: Vec<Phrase> = vec![cooker.into(), site.into(), test_dates(assessment)];
+    let tester = campaign.tester.iter();
+    parts.extend(tester.map(|tester| message!("subtitle-tester", tester = tester).into()));
+    joined(parts, " · ")
 }
 
 /// First and last date of test: `16 to 19 September 2026`.
-pub fn test_dates(assessment: &Assessment) -> String {
+pub fn test_dates(assessment: &Assessment) -> Phrase {
     let dates = assessment.runs.iter().map(|run| run.date);
-    let (Some(first), Some(last)) = (dates.clone().min(), dates.max()) else {
-        return NOT_STATED.to_owned();
-    };
-    let same_year = first.year() == last.year();
-    let start = match (same_year, same_year && first.month() == last.month()) {
-        _ if first == last => return spoken_date(first),
-        (_, true) => first.strftime("%-d").to_string(),
-        (true, _) => first.strftime("%-d %B").to_string(),
-        _ => spoken_date(first),
-    };
-    format!("{start} to {}", spoken_date(last))
+    match (dates.clone().min(), dates.max()) {
+        (Some(first), Some(last)) => spoken_dates(first, last),
+        _ => not_stated(),
+    }
+}
+
+fn spoken_dates(first: Date, last: Date) -> Phrase {
+    let day = first.day().to_string();
+    if first == last {
+        date(first)
+    } else if first.year() != last.year() {
+        message!("dates", first = date(first), last = date(last)).into()
+    } else if first.month() != last.month() {
+        let month = Message::new(format!("month-{}", first.month()));
+        message!(
+            "dates-of-a-year",
+            day = day,
+            month = month,
+            last = date(last)
+        )
+        .into()
+    } else {
+        message!("dates-of-a-month", first = day, last = date(last)).into()
+    }
 }
 
 /// Puts section 1 into words.
 pub fn tested(assessment: &Assessment, edition: &Edition) -> Tested {
-    let photo = assessment
-        .campaign
-        .cooker
-        .photo
-        .as_ref()
-        .map(|photo| Figure {
-            file: format!("photo.{}", photo.extension),
-            caption: "The cooker as tested.".to_owned(),
-            alt: format!(
-                "Photograph of the cooker {}",
-                assessment.campaign.cooker.name
-            ),
-        });
+    let words = &edition.words;
+    let cooker = &assessment.campaign.cooker;
+    let photo = cooker.photo.as_ref().map(|photo| Figure {
+        file: format!("photo.{}", photo.extension),
+        caption: words.say(message!("tested-photo")),
+        alt: words.say(message!("tested-photo-alt", cooker = &cooker.name)),
+    });
     Tested {
         groups: groups(assessment, edition),
-        instruments: instrument_rows(assessment),
-        instruments_note: "Uncertainties are standard uncertainties (k = 1), as the tester states them; section 5 says what is taken where none is stated. The practice asks for the water sensor in the water, at the centre, 10 mm above the bottom, for the wind beside the cooker at its height, and for an even load over the vessels (from memory); none of these is checked here.".to_owned(),
+        instruments: instrument_rows(assessment, words),
+        instruments_note: words.say(message!("tested-instruments-note")),
         photo,
     }
 }
 
-/// Each quantity with its instrument and its standard uncertainty.
-pub fn instrument_rows(assessment: &Assessment) -> Vec<InstrumentRow> {
-    let is_measured =
-        |measures: fn(&crate::procedure::Run) -> bool| assessment.runs.iter().any(measures);
-    let instruments = &assessment.campaign.instruments;
-    let plane = match instruments.irradiance_plane {
-        _ if assessment.estimates_irradiance() => "irradiance, estimated",
-        Some(Plane::Normal) => "irradiance, normal to the beam",
-        Some(Plane::Horizontal) => "irradiance, horizontal plane",
-        None => "irradiance, plane not stated, taken as normal to the beam",
-    };
-    let row = |quantity: &str, instrument: &Instrument, measured: bool| InstrumentRow {
-        quantity: quantity.to_owned(),
-        instrument: if measured {
-            name_instrument(instrument)
-        } else {
-            "not measured".to_owned()
-        },
-        uncertainty: match instrument.uncertainty {
-            Some(uncertainty) => spoken_uncertainty(uncertainty),
-            None => instrument.class.map_or_else(
-                || NOT_STATED.to_owned(),
-                |class| format!("by its class, {}", class.basis),
-            ),
-        },
-    };
-    let sun = row(
-        plane,
-        &instruments.irradiance,
-        is_measured(|run| run.readings.irradiance_w_m2.is_some()),
-    );
-    let sun = match instruments.irradiance_estimate {
-        Some(way) => InstrumentRow {
-            instrument: match way {
-                IrradianceEstimate::ClearSky => way.describe().to_owned(),
-                _ => format!("{}, {}", sun.instrument, way.describe()),
-            },
-            uncertainty: format!(
-                "{}; section 5",
-                match way {
-                    IrradianceEstimate::ClearSky => "that of the model".to_owned(),
-                    _ => sun.uncertainty,
-                }
-            ),
-            ..sun
-        },
-        None => sun,
-    };
-    let wind = row(
-        "wind speed",
-        &instruments.wind_speed,
-        is_measured(|run| run.readings.wind_m_s.is_some()),
-    );
-    let wind = if is_measured(|run| run.estimates_wind) {
-        InstrumentRow {
-            instrument: "by eye, Beaufort scale (WMO-No. 8)".to_owned(),
-            uncertainty: "the range of a number, such as 0.3 to 1.5 m/s".to_owned(),
-            ..wind
-        }
-    } else {
-        wind
-    };
-    vec![
-        row("water temperature", &instruments.water_temperature, true),
-        row(
-            "ambient temperature",
-            &instruments.ambient_temperature,
-            true,
-        ),
-        sun,
-        wind,
-        row("mass of water", &instruments.water_mass, true),
-    ]
-}
-
 fn groups(assessment: &Assessment, edition: &Edition) -> Vec<Group> {
-    let group = |name: &str, rows: Vec<Row>| Group {
-        name: name.to_owned(),
-        rows,
+    let words = &edition.words;
+    let group = |name: Message, rows: Vec<(Message, Phrase)>| Group {
+        name: words.say(name),
+        rows: rows
+            .into_iter()
+            .map(|(label, text)| Row::said(words, label, text))
+            .collect(),
     };
     vec![
-        group("Cooker", cooker_rows(assessment)),
-        group("Load", load_rows(assessment)),
-        group("Site", site_rows(assessment)),
-        group("Test", test_rows(assessment, edition)),
+        group(message!("tested-cooker"), cooker_rows(assessment)),
+        group(message!("tested-load"), load_rows(assessment)),
+        group(
+            message!("tested-site"),
+            site_rows(&assessment.campaign.site, assessment.boiling_point_c),
+        ),
+        group(message!("tested-test"), test_rows(assessment, edition)),
     ]
 }
 
-fn cooker_rows(assessment: &Assessment) -> Vec<Row> {
+fn cooker_rows(assessment: &Assessment) -> Vec<(Message, Phrase)> {
     let cooker = &assessment.campaign.cooker;
-    let mut rows = vec![
-        Row::new("name", cooker.name.clone()),
-        Row::new("type", cooker.kind.describe()),
-        Row::new(
-            "intercept area",
-            format!("{} m²", fixed(cooker.intercept_area_m2, 3)),
+    let area = fixed(cooker.intercept_area_m2, 3);
+    let mut rows: Vec<(Message, Phrase)> = vec![
+        (message!("tested-name"), (&cooker.name).into()),
+        (message!("tested-type"), cooker.kind.describe().into()),
+        (
+            message!("tested-area"),
+            message!("tested-area-text", area = area).into(),
         ),
     ];
     if let Some(aperture) = &cooker.aperture {
-        let incidence = match aperture.incidence_deg {
-            0.0 => String::new(),
-            degrees => format!(", beam {}° off its normal", short(degrees)),
+        let shape = aperture.shape.describe();
+        let shape = match aperture.incidence_deg {
+            0.0 => shape,
+            degrees => message!(
+                "aperture-off-normal",
+                shape = shape,
+                degrees = short(degrees)
+            ),
         };
-        rows.push(Row::new("aperture", aperture.shape.describe() + &incidence));
+        rows.push((message!("tested-aperture"), shape.into()));
     }
     if let Some(description) = &cooker.description {
-        rows.push(Row::new("description", description.clone()));
+        rows.push((message!("tested-description"), description.into()));
     }
     if let Some(mass_kg) = cooker.mass_kg {
-        rows.push(Row::new("mass", format!("{} kg", short(mass_kg))));
+        rows.push((message!("tested-mass"), kilograms(short(mass_kg))));
     }
     if let Some(cost) = cooker.cost {
-        let currency = cooker
-            .currency
-            .as_deref()
-            .unwrap_or("(currency not stated)");
-        rows.push(Row::new("cost", format!("{} {currency}", short(cost))));
+        let said = match &cooker.currency {
+            Some(currency) => message!("tested-cost-text", currency = currency),
+            None => message!("tested-cost-no-currency"),
+        };
+        rows.push((
+            message!("tested-cost"),
+            said.with("cost", short(cost)).into(),
+        ));
     }
     rows
 }
 
-fn load_rows(assessment: &Assessment) -> Vec<Row> {
-    let loads = assessment
-        .runs
-        .iter()
-        .map(|run| (run.plan.water_kg, run.load_kg_m2));
-    let (lowest, highest) = loads.fold(
-        ((f64::INFINITY, f64::INFINITY), (0.0_f64, 0.0_f64)),
-        |(low, high), load| {
-            (
-                (low.0.min(load.0), low.1.min(load.1)),
-                (high.0.max(load.0), high.1.max(load.1)),
+fn load_rows(assessment: &Assessment) -> Vec<(Message, Phrase)> {
+    let spread = |of: fn(&crate::procedure::Run) -> f64| {
+        let loads = assessment.runs.iter().map(of);
+        let (lowest, highest) = loads.fold((f64::INFINITY, 0.0_f64), |(low, high), load| {
+            (low.min(load), high.max(load))
+        });
+        range(lowest, highest, 2)
+    };
+    let practice = short(assessment.limits.of_finding("load-off"));
+    vec![
+        (
+            message!("tested-water"),
+            kilograms(spread(|run| run.plan.water_kg)),
+        ),
+        (
+            message!("tested-per-area"),
+            message!(
+                "tested-per-area-text",
+                load = spread(|run| run.load_kg_m2),
+                practice = practice
             )
-        },
+            .into(),
+        ),
+        (
+            message!("tested-vessels"),
+            assessment.campaign.vessels.to_string().into(),
+        ),
+    ]
+}
+
+fn site_rows(site: &Site, boiling_point_c: f64) -> Vec<(Message, Phrase)> {
+    let latitude = if site.latitude_deg < 0.0 {
+        message!("tested-south")
+    } else {
+        message!("tested-north")
+    };
+    let longitude = if site.longitude_deg < 0.0 {
+        message!("tested-west")
+    } else {
+        message!("tested-east")
+    };
+    let position = message!(
+        "tested-position-text",
+        latitude = latitude.with("degrees", fixed(site.latitude_deg.abs(), 2)),
+        longitude = longitude.with("degrees", fixed(site.longitude_deg.abs(), 2)),
+        elevation = fixed(site.elevation_m, 0)
+    );
+    let boiling = match site.pressure_hpa {
+        Some(pressure_hpa) => {
+            message!("tested-boiling-by-pressure", pressure = short(pressure_hpa))
+        }
+        None => message!("tested-boiling-by-elevation"),
+    };
+    let boiling = boiling.with("boiling", celsius(fixed(boiling_point_c, 1)));
+    vec![
+        (message!("tested-name"), (&site.name).into()),
+        (message!("tested-position"), position.into()),
+        (message!("tested-boiling"), boiling.into()),
+        (message!("tested-time-zone"), (&site.time_zone_name).into()),
+    ]
+}
+
+fn test_rows(assessment: &Assessment, edition: &Edition) -> Vec<(Message, Phrase)> {
+    let campaign = &assessment.campaign;
+    let zone = campaign.site.time_zone.clone();
+    let issued = edition.issued.to_zoned_datetime(zone).date();
+    let method = message!("tested-method-text", procedure = &campaign.procedure);
+    let dates = message!(
+        "tested-dates-text",
+        dates = test_dates(assessment),
+        runs = assessment.runs.len()
     );
     vec![
-        Row::new("water", format!("{} kg", range(lowest.0, highest.0, 2))),
-        Row::new(
-            "per intercept area",
-            format!(
-                "{} kg/m² (practice: {} kg/m²)",
-                range(lowest.1, highest.1, 2),
-                short(assessment.limits.of_finding("load-off"))
-            ),
-        ),
-        Row::new("vessels", assessment.campaign.vessels.to_string()),
+        (message!("tested-method"), method.into()),
+        (message!("tested-dates"), dates.into()),
+        (message!("tested-tracking"), tracking(assessment)),
+        (message!("tested-tester"), stated(&campaign.tester)),
+        (message!("tested-client"), stated(&campaign.client)),
+        (message!("tested-issued"), date(issued)),
     ]
 }
 
-fn site_rows(assessment: &Assessment) -> Vec<Row> {
-    let site = &assessment.campaign.site;
-    let degrees = |value: f64, positive: char, negative: char| {
-        let side = if value < 0.0 { negative } else { positive };
-        format!("{}° {side}", fixed(value.abs(), 2))
-    };
-    let latitude = degrees(site.latitude_deg, 'N', 'S');
-    let longitude = degrees(site.longitude_deg, 'E', 'W');
-    let pressure = match site.pressure_hpa {
-        Some(pressure_hpa) => format!("from a measured {} hPa", short(pressure_hpa)),
-        None => "from the elevation".to_owned(),
-    };
-    vec![
-        Row::new("name", site.name.clone()),
-        Row::new(
-            "position",
-            format!("{latitude}, {longitude}, {} m", fixed(site.elevation_m, 0)),
-        ),
-        Row::new(
-            "water boils at",
-            format!("{} °C, {pressure}", fixed(assessment.boiling_point_c, 1)),
-        ),
-        Row::new("time zone", site.time_zone_name.clone()),
-    ]
-}
-
-fn test_rows(assessment: &Assessment, edition: &Edition) -> Vec<Row> {
-    let campaign = &assessment.campaign;
-    let stated = |value: &Option<String>| value.clone().unwrap_or_else(|| NOT_STATED.to_owned());
-    let zone = campaign.site.time_zone.clone();
-    vec![
-        Row::new(
-            "method",
-            format!(
-                "ASAE {}, testing and reporting solar cooker performance",
-                campaign.procedure
-            ),
-        ),
-        Row::new(
-            "dates",
-            format!(
-                "{}, {}",
-                test_dates(assessment),
-                counted(assessment.runs.len(), "run")
-            ),
-        ),
-        Row::new("tracking", tracking(assessment)),
-        Row::new("tested by", stated(&campaign.tester)),
-        Row::new("for", stated(&campaign.client)),
-        Row::new(
-            "report issued",
-            spoken_date(edition.issued.to_zoned_datetime(zone).date()),
-        ),
-    ]
-}
-
-fn tracking(assessment: &Assessment) -> String {
+fn tracking(assessment: &Assessment) -> Phrase {
     let mut minutes: Vec<f64> = assessment
         .runs
         .iter()
@@ -310,34 +257,8 @@ fn tracking(assessment: &Assessment) -> String {
     minutes.sort_by(f64::total_cmp);
     minutes.dedup();
     if minutes.is_empty() {
-        return NOT_STATED.to_owned();
+        return not_stated();
     }
-    let words: Vec<String> = minutes.into_iter().map(short).collect();
-    format!("re-aimed every {} min", listed(&words))
-}
-
-fn name_instrument(instrument: &Instrument) -> String {
-    match (&instrument.description, &instrument.id) {
-        (Some(description), Some(id)) => format!("{description} ({id})"),
-        (Some(only), None) | (None, Some(only)) => only.clone(),
-        (None, None) => instrument
-            .class
-            .map_or_else(|| NOT_STATED.to_owned(), |class| class.name.to_owned()),
-    }
-}
-
-/// A standard uncertainty with its unit.
-pub fn spoken_uncertainty(uncertainty: Uncertainty) -> String {
-    match uncertainty {
-        Uncertainty::Relative(fraction) => {
-            let percent = format!("{:.4}", fraction * 100.0);
-            format!(
-                "{} % of the reading",
-                percent.trim_end_matches('0').trim_end_matches('.')
-            )
-        }
-        Uncertainty::Kelvin(kelvin) => format!("{} K", short(kelvin)),
-        Uncertainty::MetresPerSecond(speed) => format!("{} m/s", short(speed)),
-        Uncertainty::Seconds(seconds) => format!("{} s", short(seconds)),
-    }
+    let minutes = listed(minutes.into_iter().map(short));
+    message!("tested-tracking-text", minutes = minutes).into()
 }

@@ -1,0 +1,89 @@
+//! How days, neighbours and single intervals scatter, in words.
+
+use crate::language::{Message, Phrase, date, fixed, joined, probability};
+use crate::message;
+use crate::procedure::Assessment;
+use crate::procedure::uncertainty::RatingUncertainty;
+use crate::procedure::uncertainty::days::{DAYS_ALIKE_P, DayEffect, SHOWN_P};
+use crate::units::{local_clock, zoned};
+
+/// Days below which the interval is known to be too narrow where days differ.
+const FEW_DAYS: usize = 3;
+/// Influential intervals that are named; the rest are counted.
+const NAMED_INTERVALS: usize = 4;
+
+/// Days, neighbours and single intervals in words.
+pub fn scatter(assessment: &Assessment, sure: &RatingUncertainty) -> Vec<Phrase> {
+    let mut lines = vec![days(&sure.of_line.days)];
+    lines.extend(neighbours(&sure.of_line.days).map(Phrase::from));
+    lines.extend(influence(assessment, sure).map(Phrase::from));
+    lines
+}
+
+fn days(days: &DayEffect) -> Phrase {
+    let Some(test) = days.test else {
+        return match (days.days.len(), days.within_sd_w) {
+            (1, _) => message!("days-one"),
+            (_, None) => message!("days-too-few-intervals"),
+            _ => message!("days-no-scatter"),
+        }
+        .into();
+    };
+    let numbers = message!(
+        "days-numbers",
+        between = test.numerator_freedom.to_string(),
+        within = test.denominator_freedom.to_string(),
+        statistic = fixed(test.statistic, 2),
+        p = probability(test.p)
+    );
+    let what = if test.p < SHOWN_P {
+        message!("days-differ")
+    } else if test.p < DAYS_ALIKE_P {
+        message!("days-may-differ")
+    } else if days.is_honoured() {
+        message!("days-neighbours")
+    } else {
+        return message!("days-alike", numbers = numbers).into();
+    };
+    let count = days.days.len();
+    let independent = if count < FEW_DAYS {
+        message!("days-are-independent-two")
+    } else {
+        message!("days-are-independent")
+    };
+    let independent = independent.with("days", count).with("freedom", count - 1);
+    joined([what.with("numbers", numbers), independent], " ")
+}
+
+fn neighbours(days: &DayEffect) -> Option<Message> {
+    let neighbours = days.neighbours?;
+    let said = if days.neighbours_are_alike() {
+        message!("neighbours-alike")
+    } else {
+        message!("neighbours-independent")
+    };
+    Some(
+        said.with("statistic", fixed(neighbours.statistic, 2))
+            .with("p", probability(neighbours.p)),
+    )
+}
+
+fn influence(assessment: &Assessment, sure: &RatingUncertainty) -> Option<Message> {
+    let zone = &assessment.campaign.site.time_zone;
+    let all = &sure.influential;
+    let named = all.iter().take(NAMED_INTERVALS).map(|influential| {
+        let start_us = assessment.intervals[influential.interval].start_us;
+        message!(
+            "influence-one",
+            date = date(zoned(start_us, zone).date()),
+            time = local_clock(start_us, zone),
+            distance = fixed(influential.cooks_distance, 2),
+            power = fixed(influential.ps50_without_w, 1)
+        )
+    });
+    let said = match all.len().saturating_sub(NAMED_INTERVALS) {
+        0 => message!("influence"),
+        more => message!("influence-more", more = more),
+    };
+    (!all.is_empty()).then(|| said.with("intervals", joined(named, ", ")))
+}
