@@ -2,9 +2,11 @@
 //!
 //! [`rating_json`] and [`intervals_csv`] are the results as data; [`model`] fixes
 //! every string of the report, [`figures`] draws, [`cautions`] warns, [`document`]
-//! hands all of it to the templates, [`outputs()`] puts a campaign's files together,
+//! hands all of it to the templates of the PDF and [`web_page`] to those of the web page,
+//! [`outputs()`] puts a campaign's files together,
 //! and [`files`] writes them. [`comparison`] does the same for several campaigns.
 
+mod base64;
 pub mod cautions;
 pub mod comparison;
 mod cooking_json;
@@ -19,6 +21,7 @@ mod outputs;
 pub mod plan;
 pub mod rating_json;
 mod uncertainty_json;
+pub mod web_page;
 
 pub use edition::{Edition, Format, Setting};
 pub use outputs::{check_characters, outputs};

@@ -9,7 +9,7 @@ use super::figures::residuals::draw_residuals;
 use super::figures::run_day::draw_run;
 use super::figures::spread::draw_spread;
 use super::files::Output;
-use super::{intervals_csv, model, rating_json};
+use super::{intervals_csv, model, rating_json, web_page};
 use crate::campaign::Campaign;
 use crate::error::{Error, Problem, Problems, Result};
 use crate::language::Words;
@@ -30,13 +30,12 @@ pub fn outputs(assessment: &Assessment, edition: &Edition) -> Result<Vec<Output>
     let report = printable_report(assessment, edition)?;
     let mut outputs = Vec::new();
     for format in &edition.formats {
-        outputs.push(match format {
-            Format::Pdf => {
-                let assets = assets(assessment, &edition.words)?;
-                let pdf = document::typeset(document::REPORT, &report, assets, edition.issued)?;
-                output("pdf", pdf)
-            }
-        });
+        let assets = assets(assessment, &edition.words)?;
+        let bytes = match format {
+            Format::Pdf => document::typeset(document::REPORT, &report, assets, edition.issued)?,
+            Format::Html => web_page::compose(web_page::REPORT, &report, &assets)?.into_bytes(),
+        };
+        outputs.push(output(format.ending(), bytes));
     }
     outputs.push(output("rating.json", rating.into_bytes()));
     let intervals = intervals_csv::intervals_csv(assessment)?;
