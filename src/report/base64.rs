@@ -14,7 +14,11 @@ pub fn base64(bytes: &[u8]) -> String {
         for place in 0..4 {
             let digit = DIGITS[(bits >> (18 - 6 * place) & 63) as usize];
             // Three bytes give four digits, two give three, one gives two.
-            text.push(if place <= group.len() { char::from(digit) } else { '=' });
+            text.push(if place <= group.len() {
+                char::from(digit)
+            } else {
+                '='
+            });
         }
     }
     text

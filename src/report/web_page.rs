@@ -17,20 +17,38 @@ pub const REPORT: &str = "report.html";
 /// Template sources, by the name under which they take each other in.
 const TEMPLATES: [(&str, &str); 12] = [
     (REPORT, include_str!("../../templates/web/report.html")),
-    (
-        "style.css",
-        include_str!("../../templates/web/style.css"),
-    ),
+    ("style.css", include_str!("../../templates/web/style.css")),
     ("parts.html", include_str!("../../templates/web/parts.html")),
     ("front.html", include_str!("../../templates/web/front.html")),
-    ("tested.html", include_str!("../../templates/web/tested.html")),
-    ("conditions.html", include_str!("../../templates/web/conditions.html")),
+    (
+        "tested.html",
+        include_str!("../../templates/web/tested.html"),
+    ),
+    (
+        "conditions.html",
+        include_str!("../../templates/web/conditions.html"),
+    ),
     ("runs.html", include_str!("../../templates/web/runs.html")),
-    ("intervals.html", include_str!("../../templates/web/intervals.html")),
-    ("regression.html", include_str!("../../templates/web/regression.html")),
-    ("cooking.html", include_str!("../../templates/web/cooking.html")),
-    ("cautions.html", include_str!("../../templates/web/cautions.html")),
-    ("provenance.html", include_str!("../../templates/web/provenance.html")),
+    (
+        "intervals.html",
+        include_str!("../../templates/web/intervals.html"),
+    ),
+    (
+        "regression.html",
+        include_str!("../../templates/web/regression.html"),
+    ),
+    (
+        "cooking.html",
+        include_str!("../../templates/web/cooking.html"),
+    ),
+    (
+        "cautions.html",
+        include_str!("../../templates/web/cautions.html"),
+    ),
+    (
+        "provenance.html",
+        include_str!("../../templates/web/provenance.html"),
+    ),
 ];
 
 /// A figure or photo, as the templates put it into the page.
@@ -55,7 +73,7 @@ pub fn compose(template: &str, report: &impl Serialize, assets: &[Asset]) -> Res
     environment.set_lstrip_blocks(true);
     environment.set_formatter(|out, state, value| match value.as_str() {
         Some(text) if !value.is_safe() => {
-            escape_formatter(out, state, &Value::from(printable(text)))
+            escape_formatter(out, state, &Value::from(kept_together(text)))
         }
         _ => escape_formatter(out, state, value),
     });
@@ -72,11 +90,17 @@ pub fn compose(template: &str, report: &impl Serialize, assets: &[Asset]) -> Res
         .map_err(internal)
 }
 
-/// Text without characters that a page must not hold, a number and its unit on one line.
-fn printable(text: &str) -> String {
-    let is_allowed = |character: &char| !character.is_control() || "\n\t".contains(*character);
-    let text: String = text.chars().filter(is_allowed).collect();
-    text.replace(" %", "\u{a0}%").replace(" °", "\u{a0}°")
+/// A number and its unit stay on one line, as in the PDF.
+fn kept_together(text: &str) -> String {
+    let mut kept = String::with_capacity(text.len());
+    let mut characters = text.chars().peekable();
+    while let Some(character) = characters.next() {
+        let is_before_unit = character == ' '
+            && kept.ends_with(|before: char| before.is_ascii_digit())
+            && matches!(characters.peek(), Some('%' | '°'));
+        kept.push(if is_before_unit { '\u{a0}' } else { character });
+    }
+    kept
 }
 
 fn picture(asset: &Asset) -> Result<Picture> {
