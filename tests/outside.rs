@@ -4,6 +4,9 @@
 //! qpdf, poppler-utils and Chromium are Debian's packages of these names; `frictionless` is
 //! the reference library of Frictionless Data, from PyPI.
 
+#[path = "outside/browser.rs"]
+mod browser;
+
 use std::ffi::OsStr;
 use std::fs;
 use std::path::{Path, PathBuf};
@@ -38,10 +41,11 @@ fn main() -> ExitCode {
 /// A check of one sample's files, with the program that it runs.
 type Check = fn(&Made, &str) -> Result<(), Failed>;
 
-const CHECKS: [(&str, Check); 3] = [
+const CHECKS: [(&str, Check); 4] = [
     ("qpdf", qpdf),
     ("pdfinfo", pdfinfo),
     ("pdfdetach", pdfdetach),
+    ("chromium", browser::chromium),
 ];
 
 /// The outputs of all samples.
@@ -54,7 +58,8 @@ impl Made {
     fn new() -> Self {
         let folder = TempDir::new().expect("a folder for the outputs");
         let status = Command::new(env!("CARGO_BIN_EXE_simmerline"))
-            .args(["report", "sample-runs", "--quiet", "--out"])
+            .args(["report", "sample-runs", "--quiet", "--format", "pdf,html"])
+            .arg("--out")
             .arg(folder.path())
             .env("SOURCE_DATE_EPOCH", ISSUED_S)
             .status()

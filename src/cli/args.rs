@@ -37,7 +37,9 @@ Example:
 
 Writes for each campaign NAME.pdf (the report), NAME.rating.json (its
 results, as data) and NAME.intervals.csv (one row an interval); NAME is the name of
-the campaign's folder. A campaign that cannot be read does not stop the others.";
+the campaign's folder. --format html writes the report as NAME.html, one file that opens
+without a network, on a phone too; --format pdf,html writes both. A campaign that cannot
+be read does not stop the others.";
 
 const CHECK_HELP: &str = "\
 Example:

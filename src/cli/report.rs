@@ -18,7 +18,7 @@ use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::conformity::Level;
 use crate::report::files::{prepare_folder, write_all};
-use crate::report::{Edition, outputs};
+use crate::report::{Edition, Format, outputs};
 use crate::units::{decimals_for, fixed};
 
 /// What to do about two campaigns of one name.
@@ -58,7 +58,7 @@ pub fn run(options: &ReportOptions) -> Result<u8> {
                     let notices = assessment.notices.iter();
                     progress.suspend(|| notices.for_each(|n| print_note(&format!("{name}: {n}"))));
                 }
-                rows.push(table_row(&assessment, &options.out));
+                rows.push(table_row(&assessment, options));
             }
             Err(error) => {
                 progress.suspend(|| print_error(&error));
@@ -164,6 +164,13 @@ fn conformity_cell(assessment: &Assessment) -> String {
     }
 }
 
+/// Where the report is; of several forms, the first.
+fn report_cell(name: &str, options: &ReportOptions) -> String {
+    let first = options.format.first().copied().unwrap_or(Format::Pdf);
+    let file = options.out.join(format!("{name}.{}", first.ending()));
+    file.display().to_string()
+}
+
 const HEADER: [(&str, Align); 7] = [
     ("cooker", Align::Left),
     ("Ps(50), W (95 %)", Align::Left),
@@ -174,7 +181,7 @@ const HEADER: [(&str, Align); 7] = [
     ("report", Align::Left),
 ];
 
-fn table_row(assessment: &Assessment, out: &Path) -> [String; 7] {
+fn table_row(assessment: &Assessment, options: &ReportOptions) -> [String; 7] {
     let rating = match &assessment.uncertainty {
         Some(sure) => {
             let expanded_w = sure.budget.expanded_w();
@@ -206,8 +213,6 @@ fn table_row(assessment: &Assessment, out: &Path) -> [String; 7] {
         ),
         assessment.used_dates().len().to_string(),
         conformity_cell(assessment),
-        out.join(format!("{}.pdf", assessment.campaign.name))
-            .display()
-            .to_string(),
+        report_cell(&assessment.campaign.name, options),
     ]
 }

@@ -13,6 +13,18 @@ use crate::language::{Language, Words};
 pub enum Format {
     /// The report, as PDF
     Pdf,
+    /// The report, as one web page that needs no network
+    Html,
+}
+
+impl Format {
+    /// What the name of its file ends with.
+    pub fn ending(self) -> &'static str {
+        match self {
+            Format::Pdf => "pdf",
+            Format::Html => "html",
+        }
+    }
 }
 
 /// What is chosen about a report, apart from what it says.

@@ -2,7 +2,8 @@
 //!
 //! [`rating_json`] and [`intervals_csv`] are the results as data; [`model`] fixes
 //! every string of the report, [`figures`] draws, [`cautions`] warns, [`document`]
-//! hands all of it to the templates, [`outputs()`] puts a campaign's files together,
+//! hands all of it to the templates of the PDF and [`web_page`] to those of the web page,
+//! [`outputs()`] puts a campaign's files together,
 //! and [`files`] writes them. [`comparison`] does the same for several campaigns.
 
 mod attached_names;
@@ -21,6 +22,7 @@ mod outputs;
 pub mod plan;
 pub mod rating_json;
 mod uncertainty_json;
+pub mod web_page;
 
 pub use attached_names::{RATING_ENDING, TakenNames, attached_names, is_plain, result_names};
 pub use attachments::{LARGEST_TOTAL, MOST_ATTACHMENTS};

@@ -10,7 +10,7 @@ use super::figures::residuals::draw_residuals;
 use super::figures::run_day::draw_run;
 use super::figures::spread::draw_spread;
 use super::files::Output;
-use super::{intervals_csv, model, rating_json};
+use super::{intervals_csv, model, rating_json, web_page};
 use crate::campaign::Campaign;
 use crate::error::{Error, Problem, Problems, Result};
 use crate::language::Words;
@@ -33,9 +33,9 @@ pub fn outputs(assessment: &Assessment, edition: &Edition) -> Result<Vec<Output>
     let report = printable_report(assessment, edition)?;
     let mut outputs = Vec::new();
     for format in &edition.formats {
-        outputs.push(match format {
+        let mut assets = assets(assessment, &edition.words)?;
+        let bytes = match format {
             Format::Pdf => {
-                let mut assets = assets(assessment, &edition.words)?;
                 let mut attachments = Vec::new();
                 if edition.has_attachments {
                     let enclosed = enclose(assessment, &edition.words, &rating, &intervals)?;
@@ -43,10 +43,11 @@ pub fn outputs(assessment: &Assessment, edition: &Edition) -> Result<Vec<Output>
                     attachments = enclosed.attachments;
                 }
                 let (template, issued) = (document::REPORT, edition.issued);
-                let pdf = document::typeset(template, &report, assets, &attachments, issued)?;
-                output("pdf", pdf)
+                document::typeset(template, &report, assets, &attachments, issued)?
             }
-        });
+            Format::Html => web_page::compose(web_page::REPORT, &report, &assets)?.into_bytes(),
+        };
+        outputs.push(output(format.ending(), bytes));
     }
     outputs.push(output("rating.json", rating.into_bytes()));
     outputs.push(output("intervals.csv", intervals.into_bytes()));

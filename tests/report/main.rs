@@ -1,4 +1,4 @@
-//! The report: its words, its PDF, its figures.
+//! The report: its words, its PDF, its web page, its figures.
 
 mod campaigns;
 mod figures;
@@ -6,4 +6,5 @@ mod long;
 mod names;
 mod pdf;
 mod photo;
+mod web_page;
 mod words;

@@ -6,7 +6,7 @@ use crate::campaigns::*;
 use crate::pdf::{dictionaries, pages};
 
 /// A grey picture, 5 by 3, as PNG.
-fn png() -> Vec<u8> {
+pub fn png() -> Vec<u8> {
     fn crc32(bytes: &[u8]) -> u32 {
         !bytes.iter().fold(!0, |crc, byte| {
             (0..8).fold(crc ^ u32::from(*byte), |crc, _| {
@@ -47,7 +47,7 @@ fn png() -> Vec<u8> {
 }
 
 /// A grey picture, 8 by 8, as JPEG: one block, every coefficient zero.
-fn jpeg() -> Vec<u8> {
+pub fn jpeg() -> Vec<u8> {
     [
         &b"\xff\xd8\xff\xdb\x00\x43\x00"[..],
         &[1; 64],
@@ -61,7 +61,7 @@ fn jpeg() -> Vec<u8> {
     .concat()
 }
 
-fn with_photo(name: &str, bytes: &[u8]) -> Copy {
+pub fn with_photo(name: &str, bytes: &[u8]) -> Copy {
     let copy = Copy::new().with_one_run();
     copy.write(name, bytes);
     copy.replace("cost = 64", &format!("photo = \"{name}\""))

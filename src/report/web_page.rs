@@ -1,0 +1,142 @@
+//! The report as one web page that needs nothing else. Everything that knows minijinja is
+//! in this file.
+
+use std::collections::BTreeMap;
+
+use minijinja::value::Value;
+use minijinja::{Environment, UndefinedBehavior, context, escape_formatter};
+use serde::Serialize;
+
+use super::document::Asset;
+use crate::error::{Error, Result};
+use base64::Engine;
+use base64::engine::general_purpose::STANDARD;
+
+/// Template of the report on one campaign.
+pub const REPORT: &str = "report.html";
+
+/// Template sources, by the name under which they take each other in.
+const TEMPLATES: [(&str, &str); 12] = [
+    (REPORT, include_str!("../../templates/web/report.html")),
+    ("style.css", include_str!("../../templates/web/style.css")),
+    ("parts.html", include_str!("../../templates/web/parts.html")),
+    ("front.html", include_str!("../../templates/web/front.html")),
+    (
+        "tested.html",
+        include_str!("../../templates/web/tested.html"),
+    ),
+    (
+        "conditions.html",
+        include_str!("../../templates/web/conditions.html"),
+    ),
+    ("runs.html", include_str!("../../templates/web/runs.html")),
+    (
+        "intervals.html",
+        include_str!("../../templates/web/intervals.html"),
+    ),
+    (
+        "regression.html",
+        include_str!("../../templates/web/regression.html"),
+    ),
+    (
+        "cooking.html",
+        include_str!("../../templates/web/cooking.html"),
+    ),
+    (
+        "cautions.html",
+        include_str!("../../templates/web/cautions.html"),
+    ),
+    (
+        "provenance.html",
+        include_str!("../../templates/web/provenance.html"),
+    ),
+];
+
+/// A figure or photo, as the templates put it into the page.
+#[derive(Serialize)]
+struct Picture {
+    /// What a drawing consists of, as SVG, and the view that shows it; `None`: a photo.
+    shapes: Option<Value>,
+    view: Option<String>,
+    /// A photo, as a `data:` URI.
+    data: Option<String>,
+}
+
+/// Fills one of the templates. What goes into it is escaped; the SVG of our own figures
+/// stays as it was drawn.
+///
+/// # Errors
+/// [`Error::Internal`] if a template does not compile or asks for what is not there.
+pub fn compose(template: &str, report: &impl Serialize, assets: &[Asset]) -> Result<String> {
+    let mut environment = Environment::new();
+    environment.set_undefined_behavior(UndefinedBehavior::SemiStrict);
+    environment.set_trim_blocks(true);
+    environment.set_lstrip_blocks(true);
+    environment.set_formatter(|out, state, value| match value.as_str() {
+        Some(text) if !value.is_safe() => {
+            escape_formatter(out, state, &Value::from(kept_together(text)))
+        }
+        _ => escape_formatter(out, state, value),
+    });
+    for (name, source) in TEMPLATES {
+        environment.add_template(name, source).map_err(internal)?;
+    }
+    let pictures = assets
+        .iter()
+        .map(|asset| Ok((asset.name.as_str(), picture(asset)?)))
+        .collect::<Result<BTreeMap<&str, Picture>>>()?;
+    let template = environment.get_template(template).map_err(internal)?;
+    template
+        .render(context! { report, pictures })
+        .map_err(internal)
+}
+
+/// A number and its unit stay on one line, as in the PDF.
+fn kept_together(text: &str) -> String {
+    let mut kept = String::with_capacity(text.len());
+    let mut characters = text.chars().peekable();
+    while let Some(character) = characters.next() {
+        let is_before_unit = character == ' '
+            && kept.ends_with(|before: char| before.is_ascii_digit())
+            && matches!(characters.peek(), Some('%' | '°'));
+        kept.push(if is_before_unit { '\u{a0}' } else { character });
+    }
+    kept
+}
+
+fn picture(asset: &Asset) -> Result<Picture> {
+    let kind = match asset.name.rsplit_once('.') {
+        Some((_, "svg")) => return drawing(asset),
+        Some((_, "jpg")) => "jpeg",
+        Some((_, extension)) => extension,
+        None => return Err(internal(format!("{} has no extension", asset.name))),
+    };
+    Ok(Picture {
+        shapes: None,
+        view: None,
+        data: Some(format!(
+            "data:image/{kind};base64,{}",
+            STANDARD.encode(&asset.bytes)
+        )),
+    })
+}
+
+/// A figure without its outermost element, to which the template gives a size and words.
+fn drawing(asset: &Asset) -> Result<Picture> {
+    let svg = std::str::from_utf8(&asset.bytes).map_err(internal)?;
+    let parts = svg.strip_prefix("<svg ").and_then(|svg| {
+        let (attributes, shapes) = svg.trim_end().strip_suffix("</svg>")?.split_once('>')?;
+        let (_, view) = attributes.split_once("viewBox=\"")?;
+        Some((view.split_once('"')?.0, shapes))
+    });
+    let (view, shapes) = parts.ok_or_else(|| internal(format!("{} is no drawing", asset.name)))?;
+    Ok(Picture {
+        shapes: Some(Value::from_safe_string(shapes.to_owned())),
+        view: Some(view.to_owned()),
+        data: None,
+    })
+}
+
+fn internal(error: impl std::fmt::Display) -> Error {
+    Error::Internal(format!("the web page cannot be made: {error}"))
+}
