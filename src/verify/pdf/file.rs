@@ -271,7 +271,7 @@ impl Pdf {
                 .ok()?;
             let relationship = entry.get(b"AFRelationship").and_then(Object::as_name);
             is_one(files).then_some(Embedded {
-                name: lopdf::decode_text_string(name).ok()?,
+                name: readable(name)?,
                 relationship: String::from_utf8_lossy(relationship.unwrap_or_default())
                     .into_owned(),
                 content,
@@ -279,8 +279,10 @@ impl Pdf {
         };
         read().ok_or_else(|| {
             input(
-                self.problem("has an attachment without a name or without content")
-                    .hint(ASK),
+                self.problem(
+                    "has an attachment without content, or without a name that can be read",
+                )
+                .hint(ASK),
             )
         })
     }
@@ -321,6 +323,15 @@ impl Embedded<'_> {
         let most = most.min(most_unpacked(packed));
         unpack(self.content, out, most).map_err(|fault| fault.what())
     }
+}
+
+/// A text without characters that decoding would drop.
+fn readable(text: &Object) -> Option<String> {
+    let is_unicode =
+        |bytes: &[u8]| bytes.starts_with(b"\xfe\xff") || bytes.starts_with(b"\xef\xbb\xbf");
+    let bytes = text.as_str().ok()?;
+    let drops = !is_unicode(bytes) && bytes.iter().any(u8::is_ascii_control);
+    lopdf::decode_text_string(text).ok().filter(|_| !drops)
 }
 
 /// Leaves out objects that hold others. Of what comes back, only that there is something
