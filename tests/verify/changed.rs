@@ -286,6 +286,20 @@ fn a_note_laid_over_a_page() {
 }
 
 #[test]
+fn a_program_or_a_form_in_the_document() {
+    for key in ["OpenAction", "AcroForm", "OCProperties"] {
+        let pdf = open_dish(|document| {
+            document
+                .catalog_mut()
+                .unwrap()
+                .set(key, lopdf::Dictionary::new());
+        });
+        let named = format!("the document has \"{key}\", which no report has");
+        differs(&pdf, &["pages"], &[&named]);
+    }
+}
+
+#[test]
 fn a_page_that_is_gone() {
     let pdf = open_dish(|document| document.delete_pages(&[5]));
     differs(

@@ -184,6 +184,20 @@ impl Pdf {
         Paper::ALL.into_iter().find(is_of)
     }
 
+    /// What the document has besides its pages: names of its catalogue's entries, such as
+    /// forms, layers and programs, which can change what a reader shows.
+    pub fn features(&self) -> BTreeSet<String> {
+        let named = |dictionary: Option<&Dictionary>| -> Vec<String> {
+            let keys = dictionary.into_iter().flat_map(Dictionary::iter);
+            keys.map(|(key, _)| String::from_utf8_lossy(key).escape_debug().to_string())
+                .collect()
+        };
+        let catalog = self.document.catalog().ok();
+        let mut features = BTreeSet::from_iter(named(catalog));
+        features.extend(named(self.names()));
+        features
+    }
+
     /// The files in it.
     ///
     /// # Errors
@@ -200,14 +214,14 @@ impl Pdf {
             .collect()
     }
 
+    fn names(&self) -> Option<&Dictionary> {
+        let catalog = self.document.catalog().ok()?;
+        let names = catalog.get_deref(b"Names", &self.document);
+        names.and_then(Object::as_dict).ok()
+    }
+
     fn name_tree(&self) -> Option<&Dictionary> {
-        let names = self
-            .document
-            .catalog()
-            .ok()?
-            .get_deref(b"Names", &self.document);
-        let names = names.and_then(Object::as_dict).ok()?;
-        let root = names.get_deref(b"EmbeddedFiles", &self.document);
+        let root = self.names()?.get_deref(b"EmbeddedFiles", &self.document);
         root.and_then(Object::as_dict).ok()
     }
 
@@ -358,7 +372,7 @@ fn size_pt(paper: Paper) -> (f32, f32) {
 fn timestamp(date: &str) -> Option<Timestamp> {
     let digits = date.strip_prefix("D:")?.strip_suffix('Z')?;
     let civil = jiff::civil::DateTime::strptime("%Y%m%d%H%M%S", digits).ok()?;
-    Some(jiff::tz::TimeZone::UTC.to_timestamp(civil).ok()?)
+    jiff::tz::TimeZone::UTC.to_timestamp(civil).ok()
 }
 
 fn input(problem: Problem) -> Error {
