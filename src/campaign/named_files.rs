@@ -3,6 +3,9 @@
 use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 
+/// What to do about a file that is not among those attached to a report.
+pub const NOT_ATTACHED: &str = "it is not attached: ask for a report that carries all its evidence";
+
 /// Where the logs and the photo are looked for.
 #[derive(Debug, Clone, Copy)]
 pub enum NamedFiles<'f> {
@@ -28,9 +31,7 @@ impl NamedFiles<'_> {
             NamedFiles::From(folder) => {
                 format!("put it into {}, or correct the name", folder.display())
             }
-            NamedFiles::Only(_) => {
-                "it is not attached: ask for a report that carries all its evidence".to_owned()
-            }
+            NamedFiles::Only(_) => NOT_ATTACHED.to_owned(),
         }
     }
 

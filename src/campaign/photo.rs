@@ -10,7 +10,7 @@ use image::{DynamicImage, ImageDecoder, ImageFormat, ImageReader, ImageResult, L
 
 use super::locate::Checker;
 use super::model::Photo;
-use super::named_files::NamedFiles;
+use super::named_files::{NOT_ATTACHED, NamedFiles};
 
 /// Longest side in the report, pixels: 300 to the inch over the width of the text.
 const LONGEST_SIDE: u32 = 2000;
@@ -44,11 +44,11 @@ fn read_photo(files: NamedFiles<'_>, name: &str) -> Result<Photo, (String, &'sta
         let hint = "name a picture in the campaign folder";
         return Err(("is no file".to_owned(), hint));
     }
+    if !files.is_own() && !path.exists() {
+        return Err(("is not there".to_owned(), NOT_ATTACHED));
+    }
     let bytes = fs::read(&path).map_err(|error| {
-        let hint = match files.is_own() {
-            true => "put the picture into the campaign folder, or delete the key",
-            false => "it is not attached: ask for a report that carries all its evidence",
-        };
+        let hint = "put the picture into the campaign folder, or delete the key";
         (format!("cannot be read ({error})"), hint)
     })?;
     let format = image::guess_format(&bytes).ok();

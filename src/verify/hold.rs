@@ -178,7 +178,7 @@ fn check_results(
         (Ok(pages), Ok(edition)) => {
             let headline = build(assessment, &edition).headline;
             let in_full = match is_same {
-                true => check_all_pages(pages, output(".pdf")),
+                true => check_all_pages(&evidence.pdf, pages, output(".pdf")),
                 false => Check::skipped("pages", "by another version: not compared"),
             };
             (check_headline(&headline, pages), in_full)
@@ -193,12 +193,19 @@ fn both(check: impl Fn(&'static str) -> Check) -> (Check, Check) {
     (check("headline"), check("pages"))
 }
 
-fn check_all_pages(pages: &[Page], made: &[u8]) -> Check {
-    let expected = Pdf::parse(Path::new("the report made again"), made).and_then(|pdf| pdf.pages());
-    match expected {
-        Ok(expected) => check_pages(pages, &expected),
-        Err(error) => Check::new("pages", "cannot be set again", vec![error.to_string()]),
-    }
+/// Every page, and whatever can change what is shown of them.
+fn check_all_pages(pdf: &Pdf, pages: &[Page], made: &[u8]) -> Check {
+    let again = || -> Result<Check> {
+        let again = Pdf::parse(Path::new("the report made again"), made)?;
+        let strange = pdf
+            .features()
+            .difference(&again.features())
+            .cloned()
+            .collect();
+        Ok(check_pages(pages, &again.pages()?, strange))
+    };
+    again()
+        .unwrap_or_else(|error| Check::new("pages", "cannot be set again", vec![error.to_string()]))
 }
 
 /// The attached results against those computed again.

@@ -77,9 +77,11 @@ fn beginning_after(printed: &str, label: &str) -> String {
     }
 }
 
-/// Every page, by its text and by everything else that is drawn on it.
-pub fn check_pages(pages: &[Page], expected: &[Page]) -> Check {
-    let mut differences = Vec::new();
+/// Every page, by its text and by everything else that is drawn on it. `strange` is what the
+/// document has besides its pages, and no report has.
+pub fn check_pages(pages: &[Page], expected: &[Page], strange: Vec<String>) -> Check {
+    let besides = |name: String| format!("the document has \"{name}\", which no report has");
+    let mut differences: Vec<String> = strange.into_iter().map(besides).collect();
     if pages.len() != expected.len() {
         differences.push(format!(
             "there are {} pages, expected {}",
@@ -155,7 +157,7 @@ mod tests {
     #[test]
     fn pages_differ_in_words_in_drawing_and_in_number() {
         let expected = [page("one131±10W", 1), page("two", 2)];
-        let differences = |pages: &[Page]| check_pages(pages, &expected).differences;
+        let differences = |pages: &[Page]| check_pages(pages, &expected, Vec::new()).differences;
         assert!(differences(&expected).is_empty());
         assert_eq!(
             differences(&[page("one113±10W", 9), page("two", 9)]),

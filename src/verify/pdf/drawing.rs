@@ -32,13 +32,14 @@ pub struct Reading<'d> {
 }
 
 /// Entries that lead to other pages and to the structure, or say how a stream is packed.
-const LEADING_AWAY: [&[u8]; 6] = [
+const LEADING_AWAY: [&[u8]; 7] = [
     b"Parent",
     b"P",
     b"StructParent",
     b"StructParents",
     b"Tabs",
     b"Length",
+    b"Filter",
 ];
 
 impl<'d> Reading<'d> {
@@ -134,8 +135,13 @@ impl<'d> Reading<'d> {
             Object::Stream(stream) => {
                 self.dictionary(&stream.dict, hasher, depth)?;
                 match packing(stream) {
-                    Packing::Other => feed(hasher, b'r', &stream.content),
-                    _ => feed(hasher, b'r', &self.unpacked(stream)?),
+                    Packing::Other => {
+                        if let Ok(filter) = stream.dict.get(b"Filter") {
+                            self.object(filter, hasher, depth)?;
+                        }
+                        feed(hasher, b'r', &stream.content);
+                    }
+                    Packing::None | Packing::Deflate => feed(hasher, b'r', &self.unpacked(stream)?),
                 }
             }
             Object::Reference(id) => hasher.update(self.referred(*id, depth)?),
@@ -149,14 +155,8 @@ impl<'d> Reading<'d> {
         hasher: &mut Sha256,
         depth: usize,
     ) -> Result<(), Fault> {
-        let is_packed = matches!(
-            dictionary.get(b"Filter").and_then(Object::as_name),
-            Ok(b"FlateDecode")
-        );
         let mut entries: Vec<(&Vec<u8>, &Object)> = dictionary.iter().collect();
-        entries.retain(|(key, _)| {
-            !LEADING_AWAY.contains(&key.as_slice()) && !(is_packed && *key == b"Filter")
-        });
+        entries.retain(|(key, _)| !LEADING_AWAY.contains(&key.as_slice()));
         entries.sort_by_key(|(key, _)| *key);
         for (key, value) in entries {
             feed(hasher, b'k', key);

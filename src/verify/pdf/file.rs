@@ -184,6 +184,20 @@ impl Pdf {
         Paper::ALL.into_iter().find(is_of)
     }
 
+    /// What the document has besides its pages: names of its catalogue's entries, such as
+    /// forms, layers and programs, which can change what a reader shows.
+    pub fn features(&self) -> BTreeSet<String> {
+        let named = |dictionary: Option<&Dictionary>| -> Vec<String> {
+            let keys = dictionary.into_iter().flat_map(Dictionary::iter);
+            keys.map(|(key, _)| String::from_utf8_lossy(key).escape_debug().to_string())
+                .collect()
+        };
+        let catalog = self.document.catalog().ok();
+        let mut features = BTreeSet::from_iter(named(catalog));
+        features.extend(named(self.names()));
+        features
+    }
+
     /// The files in it.
     ///
     /// # Errors
@@ -200,14 +214,14 @@ impl Pdf {
             .collect()
     }
 
+    fn names(&self) -> Option<&Dictionary> {
+        let catalog = self.document.catalog().ok()?;
+        let names = catalog.get_deref(b"Names", &self.document);
+        names.and_then(Object::as_dict).ok()
+    }
+
     fn name_tree(&self) -> Option<&Dictionary> {
-        let names = self
-            .document
-            .catalog()
-            .ok()?
-            .get_deref(b"Names", &self.document);
-        let names = names.and_then(Object::as_dict).ok()?;
-        let root = names.get_deref(b"EmbeddedFiles", &self.document);
+        let root = self.names()?.get_deref(b"EmbeddedFiles", &self.document);
         root.and_then(Object::as_dict).ok()
     }
 
@@ -271,7 +285,7 @@ impl Pdf {
                 .ok()?;
             let relationship = entry.get(b"AFRelationship").and_then(Object::as_name);
             is_one(files).then_some(Embedded {
-                name: lopdf::decode_text_string(name).ok()?,
+                name: readable(name)?,
                 relationship: String::from_utf8_lossy(relationship.unwrap_or_default())
                     .into_owned(),
                 content,
@@ -279,8 +293,10 @@ impl Pdf {
         };
         read().ok_or_else(|| {
             input(
-                self.problem("has an attachment without a name or without content")
-                    .hint(ASK),
+                self.problem(
+                    "has an attachment without content, or without a name that can be read",
+                )
+                .hint(ASK),
             )
         })
     }
@@ -323,6 +339,15 @@ impl Embedded<'_> {
     }
 }
 
+/// A text without characters that decoding would drop.
+fn readable(text: &Object) -> Option<String> {
+    let is_unicode =
+        |bytes: &[u8]| bytes.starts_with(b"\xfe\xff") || bytes.starts_with(b"\xef\xbb\xbf");
+    let bytes = text.as_str().ok()?;
+    let drops = !is_unicode(bytes) && bytes.iter().any(u8::is_ascii_control);
+    lopdf::decode_text_string(text).ok().filter(|_| !drops)
+}
+
 /// Leaves out objects that hold others. Of what comes back, only that there is something
 /// counts.
 fn unless_packed(id: ObjectId, object: &mut Object) -> Option<(ObjectId, Object)> {
@@ -347,7 +372,7 @@ fn size_pt(paper: Paper) -> (f32, f32) {
 fn timestamp(date: &str) -> Option<Timestamp> {
     let digits = date.strip_prefix("D:")?.strip_suffix('Z')?;
     let civil = jiff::civil::DateTime::strptime("%Y%m%d%H%M%S", digits).ok()?;
-    Some(jiff::tz::TimeZone::UTC.to_timestamp(civil).ok()?)
+    jiff::tz::TimeZone::UTC.to_timestamp(civil).ok()
 }
 
 fn input(problem: Problem) -> Error {

@@ -1,0 +1,140 @@
+//! Reports to verify, and ways to change what is in them. All campaigns are invented.
+
+use std::collections::BTreeMap;
+use std::path::{Path, PathBuf};
+use std::sync::{LazyLock, Mutex};
+
+use jiff::Timestamp;
+use lopdf::{Dictionary, Document, Object, ObjectId, Stream};
+use simmerline::assess_folder;
+use simmerline::error::Result;
+use simmerline::report::{Edition, outputs};
+use simmerline::verify::{Evidence, Outcome, Pdf, Verification, verdict, verify};
+
+/// 3 November 2026, 12:00 UTC.
+pub const ISSUED_S: i64 = 1_793_707_200;
+
+static MADE: LazyLock<Mutex<BTreeMap<PathBuf, Vec<u8>>>> = LazyLock::new(Mutex::default);
+
+/// The report on a campaign folder.
+pub fn report_on(folder: &Path) -> Vec<u8> {
+    let assessment = assess_folder(folder).unwrap();
+    let wishes = &assessment.campaign.report;
+    let edition = Edition::wished(wishes, Timestamp::from_second(ISSUED_S).unwrap());
+    let made = outputs(&assessment, &edition).unwrap();
+    let pdf = made.into_iter().find(|one| one.name.ends_with(".pdf"));
+    pdf.unwrap().bytes
+}
+
+/// The report on a sample run, made once.
+pub fn sample(name: &str) -> Vec<u8> {
+    let folder = Path::new("sample-runs").join(name);
+    let mut made = MADE.lock().unwrap();
+    let report = made
+        .entry(folder)
+        .or_insert_with_key(|folder| report_on(folder));
+    report.clone()
+}
+
+pub fn take_out(pdf: &[u8]) -> Result<Evidence> {
+    Evidence::take_out(Pdf::parse(Path::new("report.pdf"), pdf)?)
+}
+
+pub fn verified(pdf: &[u8]) -> Verification {
+    verify(&take_out(pdf).unwrap()).unwrap()
+}
+
+/// Everything that is said, for a message.
+pub fn said(verification: &Verification) -> String {
+    let checks = verification.checks.iter();
+    let lines = checks.map(|check| format!("{check:?}\n"));
+    lines.collect::<String>() + &verdict(verification)
+}
+
+/// Asserts which checks differ, and that the differences name all that is expected.
+pub fn differs(pdf: &[u8], subjects: &[&str], named: &[&str]) {
+    let verification = verified(pdf);
+    let said = said(&verification);
+    assert_eq!(verification.of(Outcome::Differs), subjects, "{said}");
+    assert!(verdict(&verification).contains("DOES NOT AGREE"), "{said}");
+    let differences: Vec<&String> = verification
+        .checks
+        .iter()
+        .flat_map(|check| &check.differences)
+        .collect();
+    for name in named {
+        assert!(
+            differences.iter().any(|line| line.contains(name)),
+            "no {name:?} in {said}"
+        );
+    }
+}
+
+/// A PDF with something changed, saved by another program.
+pub fn changed(pdf: &[u8], change: impl FnOnce(&mut Document)) -> Vec<u8> {
+    let mut document = Document::load_mem(pdf).unwrap();
+    change(&mut document);
+    let mut saved = Vec::new();
+    document.save_to(&mut saved).unwrap();
+    saved
+}
+
+/// The file specification of an attachment.
+pub fn specification(document: &Document, name: &str) -> ObjectId {
+    let is_it = |dictionary: &Dictionary| {
+        let found = dictionary.get(b"UF").and_then(lopdf::decode_text_string);
+        dictionary.has_type(b"Filespec") && found.is_ok_and(|found| found == name)
+    };
+    let mut objects = document.objects.iter();
+    let found = objects.find(|(_, object)| object.as_dict().is_ok_and(is_it));
+    *found.unwrap_or_else(|| panic!("{name} is not attached")).0
+}
+
+/// Where an attachment's content is.
+pub fn content(document: &Document, name: &str) -> ObjectId {
+    let specification = document
+        .get_dictionary(specification(document, name))
+        .unwrap();
+    let files = specification
+        .get_deref(b"EF", document)
+        .unwrap()
+        .as_dict()
+        .unwrap();
+    files.get(b"F").unwrap().as_reference().unwrap()
+}
+
+pub fn attached(document: &Document, name: &str) -> Vec<u8> {
+    let stream = document.get_object(content(document, name)).unwrap();
+    stream.as_stream().unwrap().get_plain_content().unwrap()
+}
+
+pub fn attached_text(document: &Document, name: &str) -> String {
+    String::from_utf8(attached(document, name)).unwrap()
+}
+
+/// Puts other bytes into an attachment, compressed.
+pub fn attach_instead(document: &mut Document, name: &str, bytes: &[u8]) {
+    let id = content(document, name);
+    let mut stream = Stream::new(Dictionary::new(), bytes.to_vec());
+    stream.compress().unwrap();
+    document.objects.insert(id, Object::Stream(stream));
+}
+
+/// Replaces text in an attachment that must be there once at least.
+pub fn replace_in(document: &mut Document, name: &str, from: &str, to: &str) {
+    let text = attached_text(document, name);
+    assert!(text.contains(from), "{name} holds no {from:?}");
+    attach_instead(document, name, text.replacen(from, to, 1).as_bytes());
+}
+
+/// Names and file specifications of all attachments, as the PDF lists them.
+pub fn name_list(document: &mut Document) -> &mut Vec<Object> {
+    let catalog = document.catalog_mut().unwrap();
+    let names = catalog.get_mut(b"Names").unwrap().as_dict_mut().unwrap();
+    let files = names
+        .get_mut(b"EmbeddedFiles")
+        .unwrap()
+        .as_dict_mut()
+        .unwrap();
+    files.get_mut(b"Names").unwrap().as_array_mut().unwrap()
+}

@@ -1,0 +1,14 @@
+//! Reports against the data that they carry: sound ones, ones with one thing changed, and
+//! files that were made to do harm.
+
+mod agrees;
+mod bench;
+mod changed;
+mod crafted;
+mod hostile;
+mod named_elsewhere;
+
+use peak_alloc::PeakAlloc;
+
+#[global_allocator]
+static ALLOCATOR: PeakAlloc = PeakAlloc;
