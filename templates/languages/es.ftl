@@ -1,0 +1,1505 @@
+# Español neutro.
+#
+# { $name } lo pone el programa, igual que { otro-mensaje }; su orden puede cambiar, pero
+# todos han de quedar. Lo que pone una plantilla va entre corchetes: [page].
+
+## Numbers, dates, lists
+
+decimal-mark = ,
+under = menos de { $number }
+list = { $first } y { $last }
+date = { $day } de { $month } de { $year }
+month-1 = enero
+month-2 = febrero
+month-3 = marzo
+month-4 = abril
+month-5 = mayo
+month-6 = junio
+month-7 = julio
+month-8 = agosto
+month-9 = septiembre
+month-10 = octubre
+month-11 = noviembre
+month-12 = diciembre
+
+## What is attached to a report, one line each
+
+attached-campaign = Archivo de campaña: qué se ensayó, dónde y con qué
+attached-log = Registro, byte por byte, tal como se leyó
+attached-photo = Foto de la cocina, tal como aparece en el informe
+attached-rating = Todos los resultados como datos, con toda su precisión
+attached-intervals = Una fila por intervalo, utilizados y descartados
+
+# The rating: page one, conditions, runs, intervals, the line, tests of the dry vessel.
+#
+# Standardised cooking power is "Ps", the temperature difference between water and ambient
+# "Td", the rating "Ps(50)": symbols stay as they are in every language.
+
+## Counts, each within several of the sentences below
+#
+# Where a language needs them in another case, write them into the sentence instead.
+
+counted-intervals = { $intervals ->
+    [one] { $intervals } intervalo
+   *[other] { $intervals } intervalos
+}
+counted-used = { $intervals ->
+    [one] { $intervals } intervalo utilizado
+   *[other] { $intervals } intervalos utilizados
+}
+counted-ten-minutes = { $intervals ->
+    [one] { $intervals } intervalo de diez minutos
+   *[other] { $intervals } intervalos de diez minutos
+}
+counted-days = { $days ->
+    [one] { $days } día
+   *[other] { $days } días
+}
+counted-readings = { $readings ->
+    [one] { $readings } lectura
+   *[other] { $readings } lecturas
+}
+# Of the line: points less two.
+counted-freedom = { $freedom ->
+    [one] { $freedom } grado de libertad
+   *[other] { $freedom } grados de libertad
+}
+
+## Every page
+
+report-kind = Informe de ensayo de cocina solar
+report-kind-indicative = Informe de ensayo de cocina solar: indicativo
+report-kind-estimated = Informe de ensayo de cocina solar: indicativo, irradiancia estimada
+# { $title } is the tester's own.
+report-title-indicative = { $title } (indicativo)
+report-title-estimated = { $title } (indicativo, irradiancia estimada)
+report-invented = Datos inventados, para demostración
+report-statement = Los resultados se refieren solo a la cocina tal como se ensayó. Reprodúzcase solo íntegramente.
+# In the middle of a line; the program sets a capital letter where it stands alone.
+irradiance-estimated = irradiancia estimada
+# At the head of a page. [number] is put in by the program and has to stay as it is written.
+page-head = Informe [number]
+# At the foot of a page. [page] and [pages] are put in by the program.
+page-foot = página [page] de [pages]
+
+## Page one: how far the rating conforms
+
+level-conforms = Conforme
+level-conforms-with-notes = Conforme con notas
+level-indicative = Solo indicativa
+# In the sentences that follow, the words of the level are set in bold where they stand
+# exactly as above. No full stop.
+headline-conforms = { level-conforms } a ASAE { $procedure }, según la expone la sección 2
+headline-conforms-with-notes = { level-conforms-with-notes } respecto a ASAE { $procedure }, según la expone la sección 2
+headline-indicative = { level-indicative }, no conforme a ASAE { $procedure }, por los hallazgos de abajo
+headline-indicative-missing = { level-indicative }, no conforme a ASAE { $procedure }; aún faltan: { $missing }
+headline-unbelievable = { level-indicative }, y no creíble: el agua ganó más calor del que contiene la luz solar
+headline-unbelievable-missing = { level-indicative }, y no creíble: el agua ganó más calor del que contiene la luz solar; aún faltan: { $missing }
+# What is still missing.
+missing-intervals = { $intervals ->
+    [one] { $intervals } intervalo más
+   *[other] { $intervals } intervalos más
+}
+missing-days = { $days ->
+    [one] { $days } día más
+   *[other] { $days } días más
+}
+missing-intervals-and-days = { missing-intervals } y { missing-days }
+
+## Page one: the number
+
+headline-label = Potencia de cocción estandarizada Ps(50)
+# Beside the number and its ±; 95 % is the level of confidence.
+# As in English
+headline-unit = W (95 %)
+page-no-rating = sin calificación
+# { $way }: "by a clear-sky model", "from the log of a station nearby" and the like.
+headline-irradiance-estimated = irradiancia estimada { $way }
+# What of the ± comes from what. These lines stand below the number, in small letters.
+headline-parts = de ello, dispersión y días { $scatter } W, instrumentos { $instruments } W
+headline-each-watt = 95 %; cada vatio tiene su línea en la sección 5
+headline-some-assumed = 95 %; algunos instrumentos son supuestos (sección 5)
+headline-monte-carlo = una comprobación de Monte Carlo da { $range } W (sección 5)
+headline-extrapolated = una extrapolación: 50 K queda fuera de lo observado
+
+## Page one: the rating in plain words
+
+headline-takes-up = El agua 50 K más caliente que el aire absorbe { $power } W con una luz solar de 700 W/m².
+headline-loses = El agua 50 K más caliente que el aire pierde { $power } W con una luz solar de 700 W/m².
+headline-no-rating = Estas lecturas no dan una calificación. Los hallazgos de abajo dicen qué falta.
+# Followed by "; " and one of headline-heat-ends and headline-boils-first, or by a full stop.
+# { $amount }: headline-two-kilograms or "1.5 kg". { $journey }: from where to where, below.
+# "That irradiance" is the one of headline-takes-up.
+headline-heats = Con esa irradiancia, { $amount } de agua pasan { $journey } en aproximadamente { $time }
+headline-heats-at = Con { $irradiance } W/m², { $amount } de agua pasan { $journey } en aproximadamente { $time }
+headline-may-not-heat = Con esa irradiancia, puede que el agua no llegue { $journey }
+headline-may-not-heat-at = Con { $irradiance } W/m², puede que el agua no llegue { $journey }
+headline-does-not-heat = Con esa irradiancia, el agua no llega { $journey }
+headline-does-not-heat-at = Con { $irradiance } W/m², el agua no llega { $journey }
+headline-two-kilograms = dos kilogramos
+headline-heat-ends = el calor útil termina cerca de { $end } (95 %: { $range })
+headline-boils-first = el agua hierve antes de que termine el calor útil
+# From where to where water is heated. { $degrees } is the next message with its unit.
+journey = de { $degrees }
+journey-degrees = { $start } a { $target }
+journey-to-boiling = de { $start } a la ebullición ({ $boiling } aquí)
+# { $result } as in stagnation-result.
+headline-dry = El recipiente vacío llegó a { $difference } K por encima del aire con { $irradiance } W/m²: { $result } (sección 6).
+# How many intervals count. No full stop; headline-no-irradiance and headline-others follow
+# after "; " where they apply.
+headline-met = En { $used } de { counted-ten-minutes }, a lo largo de { counted-days }, se cumplieron todas las condiciones
+headline-met-measured = { headline-met } que se midieron
+headline-met-estimated = { headline-met } que se midieron o estimaron
+headline-no-irradiance = { $count } más sin irradiancia
+# { $reasons }: headline-reason or headline-either-reason.
+headline-other = el otro se descartó porque { $reasons }
+headline-others = los demás se descartaron, la mayoría de las veces porque { $reasons }
+# { $reason }: one of the messages that begin with reason-; { $count }: intervals.
+# As in English
+headline-reason = { $reason } ({ $count })
+headline-either-reason = { $first } o { $second }
+
+## Page one: figure, findings, conditions, caution
+
+# The line with its numbers: Ps = 201 W − 1.88 W/K · Td.
+# As in English
+equation-falling = Ps = { $intercept } W − { $slope } W/K · Td
+# As in English
+equation-rising = Ps = { $intercept } W + { $slope } W/K · Td
+# No full stop.
+power-line-facts = { $equation }; R² = { $r_squared }; { counted-used } en { counted-days }, Td de { $lowest } a { $highest } K
+# R² of points that all have the same power.
+undefined = indefinido
+# As in English
+power-line-caption = { $facts }.
+# Read out to those who do not see the figure.
+power-line-alt = Diagrama de dispersión de la potencia de cocción estandarizada en vatios frente a la diferencia de temperatura entre agua y ambiente en kelvin. { $facts }; descartados: { $aside }. La recta indica { $power } vatios a 50 kelvin.
+power-line-estimated = Irradiancia estimada: { $text }
+no-line-facts = { counted-used }, descartados: { $aside }; no se puede ajustar ninguna recta
+no-line-alt = Diagrama de dispersión de la potencia de cocción estandarizada frente a la diferencia de temperatura: { $facts }.
+page-findings = Hallazgos, y qué los remediaría
+page-brief = Condiciones, según los intervalos utilizados
+page-brief-condition = condición
+page-brief-limit = límite
+page-brief-observed = observado
+page-brief-set-aside = intervalos descartados
+page-brief-note = Un intervalo puede incumplir varias condiciones y entonces cuenta en cada una.
+brief-irradiance = Irradiancia
+brief-irradiance-change = Variación de la irradiancia en un intervalo
+brief-wind = Viento medio, y rachas largas
+brief-ambient = Temperatura ambiente media
+brief-water-above = Agua sobre el ambiente, ambos extremos
+brief-water-below = Agua bajo la ebullición, ambos extremos
+brief-water-fixed = Temperatura del agua, ambos extremos
+brief-solar-time = Hora solar
+page-before-you-cook = Antes de cocinar.
+headline-caution = Las superficies calientes y el vapor queman, el foco puede cegar y provocar incendios, y esta calificación no dice nada sobre la seguridad de los alimentos. Lea las advertencias de la sección 7 antes de cocinar. Las normas locales y la práctica de los profesionales habilitados van primero.
+
+## Findings: what keeps a rating from conforming, and what would mend it
+#
+# A short clause without a full stop; the program sets a capital letter first.
+
+finding-too-few-intervals = se utilizaron solo { counted-intervals }, la práctica pide { $least }
+finding-too-few-intervals-remedy = { missing-intervals } en condiciones de utilizarse
+finding-too-few-days = hay intervalos utilizados en { counted-days }, la práctica pide { $least }
+finding-too-few-days-remedy = intervalos utilizados en { missing-days }
+finding-no-rating = no se puede ajustar ninguna recta: hacen falta tres intervalos utilizados con irradiancia, con distintas diferencias de temperatura
+finding-no-rating-remedy = más intervalos que se puedan utilizar, desde el ambiente hasta cerca de la ebullición
+finding-no-rating-remedy-irradiance = medir la irradiancia; sin ella no se puede normalizar la potencia
+finding-r-squared-low = R² es { $r_squared }, por debajo de { $least }; la práctica se conformaría con una nota, este informe no
+finding-r-squared-low-remedy = orientación más constante, cielo más despejado y menos viento; un sensor que no toque la olla
+finding-line-not-falling = la potencia no disminuye al calentarse el agua, cosa que no hace ninguna cocina real
+finding-line-not-falling-remedy = comprobar que la temperatura del agua es la del agua, y abarcar un margen más amplio de temperaturas
+finding-no-useful-heat = la recta indica { $power } W a { $difference } K: ahí el agua pierde calor
+finding-no-useful-heat-remedy = comprobar que las lecturas son de agua que se está calentando, con la cocina orientada
+finding-extrapolated = { $difference } K queda fuera de las diferencias de temperatura observadas, { $lowest } a { $highest } K
+finding-extrapolated-remedy = intervalos utilizados a ambos lados de { $difference } K
+# { $runs }: a list of finding-load-off-run.
+finding-load-off = la carga se aparta más de un { $tolerance } % de { $load } kg/m² en { $runs }
+# As in English
+finding-load-off-run = { $run } ({ $load } kg/m²)
+finding-load-off-remedy = pesar { $load } de agua por cada m² de área de intercepción, o corregir esa área
+# In the findings that follow, { $runs } is a list of the names of runs.
+finding-wind-not-measured = no se midió el viento en { $runs }
+finding-wind-not-measured-remedy = medir el viento junto a la cocina, a su altura
+finding-wind-estimated = el viento es una estimación a ojo en { $runs }, con la exactitud de un grado de la escala de Beaufort
+finding-irradiance-estimated = la irradiancia no se midió junto a la cocina en el plano normal a la radiación directa, sino que se estimó { $way }
+finding-irradiance-estimated-remedy = medir la irradiancia junto a la cocina, con un sensor orientado hacia el sol
+finding-irradiance-missing = no se midió la irradiancia en { $runs }, cuyos intervalos no se pueden normalizar y no están en la recta
+finding-irradiance-missing-remedy = medir la irradiancia en el plano normal a la radiación directa
+finding-irradiance-horizontal = la irradiancia se midió en el plano horizontal, la práctica pide el plano normal a la radiación directa; allí suele ser mayor, de modo que la calificación es probablemente demasiado alta
+# estimate = "from-horizontal" is written in the campaign file and stays as it is.
+finding-irradiance-horizontal-remedy = montar el sensor de modo que mire al sol como la cocina; hasta entonces, estimate = "from-horizontal" lleva sus lecturas al plano orientado al sol
+finding-impossible-gain = más calor ganado que luz solar interceptada en { counted-used }; el primero absorbió { $power } W de { $sunlight } W
+finding-impossible-gain-remedy = comprobar la masa de agua, el área de intercepción y las unidades de temperatura e irradiancia
+# { $limits }: a list of finding-own-limit.
+finding-requirement-relaxed = límites propios más laxos que un requisito: { $limits }
+finding-recommendation-relaxed = límites propios más laxos que una recomendación: { $limits }
+finding-limit-tightened = límites propios más estrictos que la práctica: { $limits }
+# { $what }: one of the messages that begin with limit-; { $practice }: an amount, or
+# finding-practice-limit where the practice limits something else.
+finding-own-limit = { $what } { $value } (práctica: { $practice })
+# As in English
+finding-practice-limit = { $what } { $value }
+# [limits] is a part of the campaign file and stays as it is.
+finding-own-limit-remedy = volver a los límites de la práctica: borrar estos bajo [limits] en el archivo de campaña
+finding-excluded-by-tester = { counted-intervals } por exclusión de quien ensayó
+finding-excluded-by-tester-remedy = ninguno, si se sostiene el motivo dado en el archivo de campaña
+
+## Section 1
+
+page-tested = Qué se ensayó
+page-instruments = Instrumentos
+page-instruments-quantity = magnitud
+page-instruments-instrument = instrumento
+page-instruments-uncertainty = incertidumbre estándar
+
+## Section 2: conditions
+
+page-conditions = Condiciones
+# Headers of the table.
+page-conditions-condition = condición
+page-conditions-limit = límite
+page-conditions-standing = carácter
+page-conditions-observed = observado
+page-conditions-set-aside = descartados
+# What is limited. Also within findings.
+limit-water-above-ambient = agua por encima del ambiente medio
+limit-water-below-boiling = agua por debajo del punto de ebullición local
+limit-water-temperature = temperatura del agua
+limit-ambient = temperatura ambiente media
+limit-irradiance-lowest = irradiancia mínima en el intervalo
+limit-irradiance-highest = irradiancia máxima en el intervalo
+limit-irradiance-change = variación de la irradiancia en el intervalo
+limit-wind-mean = viento medio
+limit-wind-gust = viento sostenido más de diez minutos (descarta el ensayo)
+limit-solar-time-start = hora solar al inicio
+limit-solar-time-end = hora solar al final
+limit-load = agua por cada m² de área de intercepción
+limit-intervals = intervalos utilizados
+limit-days = días con intervalos utilizados
+limit-r-squared = R² de la recta
+# How binding the practice makes a limit: "shall", "should". There is little room.
+standing-requirement = requisito
+standing-recommendation = recomendación
+# The campaign has a limit of its own in place of the practice's.
+standing-own-requirement = propio, por un requisito
+standing-own-recommendation = propio, por una recomendación
+# As in English
+conditions-about = { $load } ± { $tolerance } %
+conditions-no-line = sin recta
+# Of gusts.
+conditions-never = nunca
+conditions-gust = durante { $time } como máximo
+conditions-no-interval = ningún intervalo
+conditions-not-measured = no medido
+conditions-source = Los límites siguen ASAE { $procedure }, con nuestras propias palabras. Se redactaron a partir del conocimiento de la práctica, sin un ejemplar de la norma a mano; donde mucho dependa de uno, cotéjelo con la norma.
+conditions-observed = Observado: del mínimo al máximo de todos los intervalos, utilizados o descartados. Un intervalo que incumple varios límites cuenta en cada uno de ellos.
+conditions-common-practice = El ± 5 % de la carga y los 540 a 660 s que puede durar un intervalo son práctica habitual, sin fuente publicada.
+conditions-r-squared = Donde R² es demasiado bajo, la práctica se conforma con una nota; este informe niega entonces el «conforme», lo que es más estricto.
+# "Own" as in standing-own-requirement.
+conditions-own = Los límites marcados como «propio» son de la campaña y se desvían de la práctica.
+
+## Section 3: runs
+
+page-runs = Ensayos
+page-runs-how = Sombreado: tramos de los intervalos utilizados. Línea discontinua: la temperatura del agua que predice la recta a partir de la irradiancia y del aire medidos; puntos: medida, en los extremos de los intervalos. Barras: el tiempo que se utiliza, y el tiempo que descartó cada límite.
+run-title = Ensayo { $number }, { $date }
+# { $run }: its name; { $from }, { $to }: times of day.
+run-summary = { $run }: { counted-readings } de { $from } a { $to }, { $water } de agua ({ $load } kg/m²). { counted-intervals }, utilizados: { $used }.
+run-summary-re-aimed = { $run }: { counted-readings } de { $from } a { $to }, { $water } de agua ({ $load } kg/m²); reorientada cada { $minutes } min. { counted-intervals }, utilizados: { $used }.
+run-hole = Ningún intervalo de { $from } a { $to }: allí no hay dos lecturas del agua separadas de 9 a 11 minutos.
+run-caption-predicted = La recta predice la temperatura del agua con una diferencia de { $rms } K, raíz cuadrática media.
+run-caption-none = No se utiliza ningún intervalo de este ensayo.
+# Read out to those who do not see the figure. { $irradiance }, { $wind }: the next messages.
+run-alt = Paneles frente a la hora local del reloj, de { $from } a { $to }: agua entre { $coldest } y { $hottest } grados Celsius con la temperatura ambiente; { $irradiance }; { $wind }. Utilizados y sombreados: { $used } de { counted-intervals }. { $predicted } Descartados: { $aside }.
+# As in English
+run-alt-aside = { counted-intervals }, { $reason }
+run-alt-predicted = La recta predice la temperatura del agua con una diferencia de { $rms } kelvin, raíz cuadrática media.
+run-alt-not-predicted = La recta no predice nada para este ensayo.
+run-alt-irradiance = irradiancia entre { $lowest } y { $highest } vatios por metro cuadrado
+run-alt-no-irradiance = irradiancia no medida
+run-alt-wind = viento entre { $lowest } y { $highest } metros por segundo
+run-alt-no-wind = viento no medido
+
+## Section 4: intervals
+
+page-intervals = Intervalos
+# Headers of a table of ten narrow columns: as short as can be.
+page-intervals-local = hora local
+page-intervals-solar = hora solar
+page-intervals-water = agua, °C
+# As in English
+page-intervals-ambient = amb., °C
+page-intervals-irradiance = irrad., W/m²
+page-intervals-wind = viento, m/s
+# As in English
+page-intervals-power = P, W
+# As in English
+page-intervals-difference = Td, K
+# As in English
+page-intervals-standardised = Ps, W
+page-intervals-outcome = utilizado, o descartado porque
+page-intervals-used = utilizado
+interval-no-irradiance = sin irradiancia
+page-intervals-note = Agua: al inicio y al final del intervalo. Irradiancia: media, mínima y máxima. P: potencia de cocción. Td: temperatura media del agua menos temperatura ambiente media. Ps: P normalizada a 700 W/m².
+page-reasons = Qué significan los motivos
+# Why an interval is set aside. Also within headline-reason, after "because".
+reason-water-below-window = el agua estaba aún demasiado cerca del ambiente
+reason-water-above-window = el agua estaba demasiado cerca de la ebullición
+reason-ambient-out-of-range = el aire estaba demasiado frío o demasiado caliente
+reason-irradiance-low = el sol era demasiado débil
+reason-irradiance-high = el sol era demasiado fuerte
+reason-irradiance-unsteady = el sol era inestable
+reason-wind-high = había demasiado viento
+reason-outside-solar-window = era demasiado temprano o demasiado tarde en el día solar
+reason-reading-gap = faltaban lecturas
+reason-excluded-by-tester = quien ensayó excluyó el tramo
+reason-not-cloudless = quien ensayó no declara que el cielo estuviera sin nubes
+
+## Section 5: regression and uncertainty
+
+page-regression = Regresión e incertidumbre
+regression-none = No se puede ajustar ninguna recta: para ello hacen falta al menos tres intervalos utilizados con irradiancia, con distintas diferencias de temperatura.
+regression-method = Mínimos cuadrados ordinarios de Ps sobre Td en los intervalos utilizados de todos los ensayos, cada uno con igual peso; intervalos con la t de Student. P = m·c·(T2 − T1)/Δt con c = 4186 J/(kg K) y el tiempo realmente transcurrido; Ps = P·700/G con la irradiancia media G del intervalo; Td = temperatura media del agua menos temperatura ambiente media. Las medias están ponderadas por el tiempo.
+# Labels, and what stands beside them.
+regression-line = recta
+regression-intercept = ordenada en el origen a
+regression-watts = { $value } W, error estándar { $error } W
+regression-slope = pendiente b
+regression-watts-per-kelvin = { $value } W/K, error estándar { $error } W/K
+regression-residual = desviación estándar residual
+regression-points = puntos
+regression-points-text = { counted-intervals } en { counted-days }, { counted-freedom }
+regression-confidence = intervalo de confianza del 95 % de la recta a 50 K, solo por su dispersión
+regression-prediction = intervalo de predicción del 95 % de un intervalo a 50 K
+residuals-caption = Residuos de los intervalos utilizados, por día; línea discontinua: dos veces su desviación estándar.
+# Read out to those who do not see the figure.
+residuals-alt = Residuos en torno a la recta en vatios, frente a la diferencia de temperatura en kelvin y frente a la hora local del reloj, con una marca para cada día; desviación estándar { $deviation } vatios; { $outside ->
+    [one] { $outside } de { $points } puntos queda a más del doble de eso de la recta.
+   *[other] { $outside } de { $points } puntos quedan a más del doble de eso de la recta.
+}
+page-scatter = Días, vecinos e intervalos sueltos
+page-uncertainty = Incertidumbre de Ps(50)
+# Headers of a table of six columns.
+page-uncertainty-source = fuente
+page-uncertainty-of-source = su incertidumbre estándar
+# Type A or B of the GUM.
+page-uncertainty-type = tipo
+page-uncertainty-sensitivity = sensibilidad
+page-uncertainty-of-rating = en Ps(50)
+page-uncertainty-part = parte del ±
+
+## Section 6: what it means for cooking
+
+page-cooking = Qué significa para cocinar
+page-cooking-water = agua
+# [journey] is put in by the program: "from 20 °C to 95 °C", the message journey.
+page-cooking-time = tiempo [journey]
+page-cooking-range = margen 95 %
+page-cooking-boiling = hasta hervir (95 %)
+page-foods-food = alimento
+page-foods-specific-heat = calor específico
+page-foods-cooked = se cuece a
+page-foods-amount = cantidad
+page-foods-range = margen 95 %
+page-year = Días despejados a lo largo del año
+page-year-month = mes
+page-year-hours = horas con sol suficiente
+page-year-heat = calor al día
+page-year-water = agua pasteurizada al día
+page-fuel = Combustible al que equivale el calor
+page-dry = Recipiente vacío
+page-dry-date = fecha
+page-dry-plateau = meseta
+page-dry-air = aire
+page-dry-irradiance = irradiancia
+page-dry-difference = diferencia por cada W/m²
+page-dry-notes = notas
+# As in English
+stagnation-date-and-time = { $date }, { $time }
+stagnation-irradiance-estimated = { $irradiance } W/m², estimada
+# As in English
+stagnation-result = { $difference } ± { $half_width } K m²/W
+# { $usual }: "190 °C".
+stagnation-note = Temperatura estable más alta del recipiente vacío y oscuro por encima del ambiente, por cada W/m²; ± para el 95 %, un termómetro de horno dentro de ± 10 K donde no se indica incertidumbre. Distingue las pérdidas de la luz recibida, y no es una potencia de cocción. El cociente es el que usan Mullick, Kandpal y Saxena 1987 para cocinas de caja (de memoria); para otras cocinas solo compara lo semejante con lo semejante. Como referencia, práctica habitual, sin fuente publicada: una olla oscura y delgada en un reflector poco profundo de muchos lados y alrededor de un metro cuadrado llega a unos { $usual } en media hora. Un recipiente vacío puede ponerse al rojo, rajarse o perder su recubrimiento: no lo deje nunca solo.
+page-assumed = Supuestos
+
+## Section 7
+
+page-cautions = Advertencias
+# [source] is put in by the program.
+page-cautions-source = Fuente: [source].
+
+## Section 8: deviations, notes and provenance
+
+page-provenance = Desviaciones, notas y procedencia
+page-deviations = Desviaciones de la práctica
+page-tester-notes = Notas de quien ensayó
+page-notices = Avisos de la lectura de los registros
+page-logs = Cómo se leyeron los registros
+page-made-with = Hecho con
+# SHA-256: digits that change when a file changes.
+page-inputs = Entradas, con su SHA-256
+
+# What was tested, with what, and by whom; the uncertainty line by line; provenance.
+
+## What the campaign file does not say
+
+not-stated = no indicado
+
+## Kinds of cooker, shapes of aperture
+
+# Each stands first in its line.
+cooker-box = Cocina de caja
+cooker-panel = Cocina de panel
+cooker-concentrating = Cocina de concentración
+cooker-tube = Cocina de tubo
+aperture-circle = círculo, { $diameter } m de diámetro
+aperture-rectangle = rectángulo, { $width } m por { $height } m
+# Across corners: diameter of the circle through the corners.
+aperture-regular-polygon = polígono regular, { $sides } lados, { $across } m entre vértices
+aperture-outline = contorno de { $points } puntos
+# { $shape }: one of the four above. The beam is the light that comes straight from the sun.
+aperture-off-normal = { $shape }, radiación directa a { $degrees }° de su normal
+
+## Ways to estimate irradiance
+#
+# Each goes on after "irradiance estimated", and also stands alone after a comma.
+
+estimated-clear-sky = con un modelo de cielo despejado (Ineichen y Perez 2002)
+estimated-from-horizontal = a partir de un sensor en horizontal (Erbs, Klein y Duffie 1982)
+estimated-station = a partir del registro de una estación cercana
+estimated-solar-panel = a partir de la corriente de cortocircuito de un panel solar
+
+## Classes of instruments
+
+# Also within budget-assumed and notice-instrument-taken: "assumed a kitchen scale".
+class-pyranometer-a = piranómetro de clase A
+class-pyranometer-b = piranómetro de clase B
+class-pyranometer-c = piranómetro de clase C
+class-reference-cell = célula de referencia
+class-solar-panel = panel solar por su corriente de cortocircuito
+class-hand-held-meter = medidor de mano
+class-thermocouple-t-1 = termopar tipo T, clase 1
+class-thermocouple-t-2 = termopar tipo T, clase 2
+class-thermocouple-k-1 = termopar tipo K, clase 1
+class-thermocouple-k-2 = termopar tipo K, clase 2
+class-thermocouple-j-1 = termopar tipo J, clase 1
+class-thermocouple-j-2 = termopar tipo J, clase 2
+class-pt100-a = Pt100, clase A
+class-pt100-b = Pt100, clase B
+class-kitchen-thermometer = termómetro de cocina
+class-measuring-jug = jarra medidora
+class-platform-scale = báscula de plataforma
+class-kitchen-scale = balanza de cocina
+class-watch = reloj, leído a mano
+class-logger = reloj de un registrador de datos
+# What the uncertainty of a class follows from. 95 %: level of confidence.
+basis-for-95-percent = ± { $limit } % para el 95 %
+basis-within-percent = dentro de ± { $limit } %
+basis-within-kelvin = dentro de ± { $limit } K
+basis-within-kelvin-read = dentro de ± { $limit } K, con lectura a { $step } K
+basis-within-seconds = dentro de ± { $limit } s
+
+## Section 1: the line under the title
+
+# These four stand after each other, with a dot between them.
+# As in English
+subtitle-cooker = { $cooker }, { $area } m²
+# As in English
+subtitle-site = { $site }, { $elevation } m
+subtitle-tester = ensayada por { $tester }
+# First and last day of the test: "16 to 19 September 2026", { $first } only a number.
+dates-of-a-month = del { $first } al { $last }
+# "28 September to 3 October 2026".
+dates-of-a-year = del { $day } de { $month } al { $last }
+dates = del { $first } al { $last }
+
+## Section 1: what was tested
+#
+# Labels stand at the left in a column of about 18 letters; longer ones break.
+
+tested-photo = La cocina tal como se ensayó.
+# Read out to those who do not see it.
+tested-photo-alt = Fotografía de la cocina { $cooker }
+tested-cooker = Cocina
+tested-name = nombre
+tested-type = tipo
+tested-area = área de intercepción
+# As in English
+tested-area-text = { $area } m²
+tested-aperture = abertura
+tested-description = descripción
+tested-mass = masa
+tested-cost = costo
+# { $currency }: as the tester wrote it.
+# As in English
+tested-cost-text = { $cost } { $currency }
+tested-cost-no-currency = { $cost } (moneda no indicada)
+tested-load = Carga
+tested-water = agua
+tested-per-area = por área de intercepción
+tested-per-area-text = { $load } kg/m² (práctica: { $practice } kg/m²)
+tested-vessels = recipientes
+tested-site = Lugar
+tested-position = posición
+# As in English
+tested-position-text = { $latitude }, { $longitude }, { $elevation } m
+# As in English
+tested-north = { $degrees }° N
+# As in English
+tested-south = { $degrees }° S
+# As in English
+tested-east = { $degrees }° E
+tested-west = { $degrees }° O
+# { $boiling }: "95.2 °C".
+tested-boiling = el agua hierve a
+tested-boiling-by-pressure = { $boiling }, según una presión medida de { $pressure } hPa
+tested-boiling-by-elevation = { $boiling }, según la altitud
+tested-time-zone = zona horaria
+tested-test = Ensayo
+tested-method = método
+# The title of the standard stands in English.
+# As in English
+tested-method-text = ASAE { $procedure }, testing and reporting solar cooker performance
+tested-dates = fechas
+tested-dates-text = { $dates }, { $runs ->
+        [one] { $runs } ensayo
+       *[other] { $runs } ensayos
+    }
+tested-tracking = seguimiento
+# { $minutes }: a number, or a list of numbers.
+tested-tracking-text = reorientada cada { $minutes } min
+tested-tester = ensayada por
+tested-client = para
+tested-issued = informe emitido
+
+## Section 1: instruments
+
+tested-water-temperature = temperatura del agua
+tested-ambient-temperature = temperatura ambiente
+tested-wind-speed = velocidad del viento
+tested-water-mass = masa de agua
+tested-irradiance-estimated = irradiancia, estimada
+tested-irradiance-normal = irradiancia, normal a la radiación directa
+tested-irradiance-horizontal = irradiancia, plano horizontal
+tested-irradiance-plane-assumed = irradiancia, plano no indicado, tomado como normal a la radiación directa
+instrument-not-measured = no medido
+# { $description }: the tester's own words; { $id }: a mark or number.
+# As in English
+instrument-with-id = { $description } ({ $id })
+# { $way }: one of the messages that begin with estimated-.
+# As in English
+instrument-estimated = { $instrument }, { $way }
+# { $uncertainty } as in the other rows.
+instrument-estimated-uncertainty = { $uncertainty }; sección 5
+instrument-uncertainty-of-model = la del modelo; sección 5
+instrument-by-class = por su clase, { $basis }
+instrument-by-eye = a ojo, escala de Beaufort (WMO-No. 8)
+instrument-by-eye-uncertainty = el margen de un grado, por ejemplo de 0,3 a 1,5 m/s
+uncertainty-percent = { $percent } % de la lectura
+# As in English
+uncertainty-kelvin = { $kelvin } K
+# As in English
+uncertainty-speed = { $speed } m/s
+# As in English
+uncertainty-seconds = { $seconds } s
+tested-instruments-note = Las incertidumbres son incertidumbres estándar (k = 1), tal como las indica quien ensayó; la sección 5 dice qué se toma donde no se indica ninguna. La práctica pide el sensor del agua dentro del agua, en el centro, a 10 mm del fondo, el del viento junto a la cocina a su altura, y una carga repartida por igual entre los recipientes (de memoria); nada de esto se comprueba aquí.
+
+## Section 5: the budget of uncertainty
+#
+# Cells of a table of six columns: short.
+
+budget-combined = combinada
+budget-root = raíz de la suma de cuadrados
+# The rating with its expanded uncertainty.
+# As in English
+rating-with-uncertainty = { $power } W ± { $half_width } W (95 %)
+budget-scatter = dispersión en torno a la recta
+budget-scatter-within-days = dispersión dentro de los días
+budget-scatter-text = { $deviation } W por intervalo, { $intervals ->
+        [one] { $intervals } intervalo
+       *[other] { $intervals } intervalos
+    }
+budget-reading = lectura de la temperatura del agua
+budget-reading-text = { $deviation } W por intervalo, { $intervals ->
+        [one] { $intervals } intervalo
+       *[other] { $intervals } intervalos
+    }; más que la dispersión observada
+budget-days = variación de un día a otro
+budget-days-text = { $deviation } W por día, { $days ->
+        [one] { $days } día
+       *[other] { $days } días
+    }
+budget-per-percent = { $sensitivity } W por %
+budget-per-kelvin = { $sensitivity } W por K
+# As in English
+budget-watts = { $power } W
+# { $uncertainty }: "0.5 K" or "3 % of the reading".
+budget-stated = { $uncertainty }, indicada
+# { $class }: one of the messages that begin with class-; { $basis }: one that begins with basis-.
+# As in English
+budget-class = { $class }: { $basis }
+budget-assumed = se supone { $class }: { $basis }
+# What is in error, in the same table, and in the sentences below.
+error-irradiance = irradiancia
+error-clear-sky = irradiancia, estimada
+# From the horizontal plane to the plane normal to the beam.
+error-conversion = irradiancia, llevada al plano del sol
+# A weather station a few kilometres away.
+error-distance = irradiancia, en la estación
+error-water-temperature = temperatura del agua
+error-ambient-temperature = temperatura ambiente
+error-water-mass = masa de agua
+error-specific-heat = calor específico del agua
+error-clock-rate = tiempo
+# What their uncertainty follows from, where it is not the tester's to state.
+known-clear-sky = { $percent } %: modelo de cielo despejado 5 %, turbidez dentro de ± 2 el resto
+known-conversion = conversión { $percent } %, por una radiación directa conocida dentro de un quinto
+known-distance = { $percent } % por una estación cercana
+known-specific-heat = 4186 J/(kg K) dentro de ± { $percent } %
+known-clock-rate = marcha del reloj dentro de ± { $percent } %
+# Where it is from, in a list with ";" between: titles and names stay as they are.
+source-common-practice = práctica habitual, sin fuente publicada
+source-wmo-8 = WMO-No. 8, totales horarios, para las clases de ISO 9060:1990 (patrón secundario, primera, segunda) a las que siguen las A, B, C de 2018
+source-iec-60584 = IEC 60584-1:2013, tolerancia hasta 100 °C
+source-iec-60751 = IEC 60751, tolerancia a 100 °C, de memoria
+source-clear-sky = Ineichen y Perez 2002; 5 % de memoria de Reno, Hansen y Stein 2012 (SAND2012-2389); turbidez: práctica habitual, sin fuente publicada
+source-conversion = Erbs, Klein y Duffie 1982; dispersión de la radiación directa de memoria de Gueymard y Ruiz-Arias 2016
+source-specific-heat = IAPWS-IF97, 10 a 95 °C
+
+## Section 5: what the budget comes to
+
+# { $rating }: rating-with-uncertainty. { $freedom }: a number, or freedom-large.
+budget-result = Ps(50) = { $rating }. Incertidumbre expandida ± { $expanded } W: combinada { $combined } W por k = { $factor }, t de Student para el 95 % y { $freedom } grados efectivos de libertad (JCGM 100:2008, Welch–Satterthwaite).
+freedom-large = más de 1000
+budget-note-columns = Última columna: la contribución de cada línea a la varianza, como su parte de la incertidumbre expandida; las partes suman esta. Tipo A: por estadística de los intervalos; B: de otro modo. Los errores de los instrumentos se toman como comunes a todos los intervalos: los de la irradiancia, la masa, el calor específico y el tiempo cambian la escala de toda la recta y nunca aparecen en la dispersión; los de la temperatura se anulan en la subida del agua y desplazan Td.
+# { $sources }: a list of the messages that begin with source-, with ";" between them.
+budget-note-sources = Lo que no indicó quien ensayó procede de: { $sources }. Los límites sin más conocimiento se toman como rectangulares, u = límite/√3 (JCGM 100:2008, 4.3.7).
+# { $quantities }: a list of messages that begin with error-.
+budget-note-assumed = Para { $quantities } el archivo de campaña no indica ni incertidumbre ni clase, por lo que se supone la clase más prudente. Indicar lo que se usó muy probablemente reducirá la incertidumbre.
+# What single readings explain of the scatter.
+budget-note-reading = De los { $scatter } W en que se dispersa un intervalo, el paso con que se lee el termómetro del agua explica { $step } W y el momento de la lectura { $moment } W; ambos están en la dispersión y no se cuentan otra vez.
+budget-note-reading-most = De los { $scatter } W en que se dispersa un intervalo, el paso con que se lee el termómetro del agua explica { $step } W y el momento de la lectura { $moment } W; ambos están en la dispersión y no se cuentan otra vez. El paso del termómetro es la mayor parte de la dispersión: uno más fino ayudaría más que ninguna otra cosa.
+
+## Section 5: check by Monte Carlo
+#
+# Two sentences, one after the other: what was drawn, and what follows from it.
+
+drawn-none = Sin comprobación de Monte Carlo: la irradiancia es tan incierta que algunos de sus valores sorteados caen a cero o por debajo. El intervalo de arriba no es entonces más que una conjetura.
+drawn = Comprobación de Monte Carlo (JCGM 101:2008): los mismos errores, sorteados { $trials } veces a través de lecturas, potencia, regresión y recta, dan de { $lower } a { $upper } W para el 95 %.
+drawn-deviation = Comprobación de Monte Carlo (JCGM 101:2008): los mismos errores, sorteados { $trials } veces a través de lecturas, potencia, regresión y recta, dan de { $lower } a { $upper } W para el 95 %, desviación estándar { $deviation } W.
+drawn-agrees = Los extremos de ambos intervalos distan menos de { $tolerance } W, la tolerancia de JCGM 101 para una cifra significativa: el balance de incertidumbre se sostiene.
+drawn-narrower = Eso dista { $apart } W del intervalo del balance, donde JCGM 101 admite { $tolerance } W para una cifra significativa. Los sorteos llegan menos lejos: los errores con límites terminan donde una distribución normal continúa. El balance está del lado seguro.
+drawn-few-days = Eso dista { $apart } W del intervalo del balance, donde JCGM 101 admite { $tolerance } W para una cifra significativa. Las colas de la t de Student con tan pocos grados de libertad pesan más en los sorteos; más días acercan ambos. Donde mucho dependa de ello, tome el más ancho.
+drawn-skewed = Eso dista { $apart } W del intervalo del balance, donde JCGM 101 admite { $tolerance } W para una cifra significativa. Dividir por una irradiancia que puede estar muy errada hace asimétricos los sorteos; un sensor mejor conocido acerca ambos. Donde mucho dependa de ello, tome el más ancho.
+
+## Section 5: what more data would bring
+
+outlook-at-best = Más intervalos y días bajarían la incertidumbre a ± { $least } W en el mejor de los casos; el resto es de los instrumentos.
+outlook-reached = Se alcanzan los ± { $target } W buscados.
+# { $more }: outlook-intervals or outlook-intervals-and-days.
+outlook-more = Los ± { $target } W buscados requieren { $more }, suponiendo la dispersión vista hasta ahora.
+outlook-more-one-day = Los ± { $target } W buscados requieren { $more }, suponiendo la dispersión vista hasta ahora y que los días no difieran.
+outlook-intervals = { $intervals ->
+        [one] { $intervals } intervalo utilizado más
+       *[other] { $intervals } intervalos utilizados más
+    }
+outlook-intervals-and-days = { $intervals ->
+        [one] { $intervals } intervalo utilizado más
+       *[other] { $intervals } intervalos utilizados más
+    } en { $days ->
+        [one] { $days } día más
+       *[other] { $days } días más
+    }
+# { $heaviest }: one of the sentences that follow.
+outlook-out-of-reach = Los ± { $target } W buscados no se pueden alcanzar con más intervalos: los instrumentos por sí solos dejan ± { $least } W. { $heaviest }
+heaviest-irradiance = Lo que más pesa es la irradiancia.
+heaviest-clear-sky = Lo que más pesa es la irradiancia, estimada.
+heaviest-conversion = Lo que más pesa es la irradiancia, llevada al plano del sol.
+heaviest-distance = Lo que más pesa es la irradiancia, en la estación.
+heaviest-water-temperature = Lo que más pesa es la temperatura del agua.
+heaviest-ambient-temperature = Lo que más pesa es la temperatura ambiente.
+heaviest-water-mass = Lo que más pesa es la masa de agua.
+heaviest-specific-heat = Lo que más pesa es el calor específico del agua.
+heaviest-clock-rate = Lo que más pesa es el tiempo.
+outlook-too-far = Los ± { $target } W buscados requerirían más intervalos de los que nadie mide, suponiendo la dispersión vista hasta ahora.
+outlook-too-far-one-day = Los ± { $target } W buscados requerirían más intervalos de los que nadie mide, suponiendo la dispersión vista hasta ahora y que los días no difieran.
+
+## Page one, and section 5: what limits the number most
+
+limits-most-step = Lo que más limita este número es el paso con que se lee el termómetro del agua: { $percent } % de su varianza.
+limits-most-estimate = Lo que más limita este número es que la irradiancia es estimada: { $percent } % de su varianza.
+
+## Section 5: days, neighbours and single intervals
+
+days-one = Todos los intervalos utilizados son de un solo día: no se puede saber cuánto difieren los días, así que eso no está en la incertidumbre. Otro día bien puede dar un valor fuera del margen indicado.
+days-too-few-intervals = Demasiado pocos intervalos para distinguir los días de la dispersión; cuánto difieren los días no está en la incertidumbre.
+days-no-scatter = Los intervalos están sobre las rectas de sus días sin dispersión alguna, así que no se pueden poner a prueba los días.
+# Of Fisher's F test: degrees of freedom, the statistic, the probability.
+# As in English
+days-numbers = F({ $between }, { $within }) = { $statistic }, p = { $p }
+# { $numbers }: days-numbers. One of days-are-independent and days-are-independent-two follows
+# after the first three.
+days-differ = Los días difieren más de lo que explica su dispersión ({ $numbers }).
+days-may-differ = Los días pueden diferir ({ $numbers }); pasarlo por alto sería indicar una incertidumbre demasiado pequeña.
+days-neighbours = Los días no difieren más allá de la dispersión ({ $numbers }), pero los intervalos vecinos dentro de un ensayo se parecen.
+days-alike = Los días no difieren más allá de la dispersión de sus intervalos ({ $numbers }), de modo que cada intervalo cuenta como independiente.
+days-are-independent = La incertidumbre toma por ello { $days } días, y no los intervalos, como lo que es independiente, con { $freedom ->
+        [one] { $freedom } grado
+       *[other] { $freedom } grados
+    } de libertad.
+days-are-independent-two = La incertidumbre toma por ello { $days } días, y no los intervalos, como lo que es independiente, con { $freedom ->
+        [one] { $freedom } grado
+       *[other] { $freedom } grados
+    } de libertad. Dos días son demasiado pocos para eso: donde los días difieren, en simulaciones el intervalo cubrió entonces el valor verdadero en 89 de 100 casos, no en 95.
+neighbours-alike = Durbin–Watson dentro de los ensayos d = { $statistic } (2 si son independientes), p = { $p }: los intervalos que se siguen se parecen, como cuando la orientación o el cielo cambian poco a poco.
+neighbours-independent = Durbin–Watson dentro de los ensayos d = { $statistic } (2 si son independientes), p = { $p }: ningún indicio de que se parezcan los intervalos que se siguen.
+# { $intervals }: influence-one of each, with "," between them.
+influence = Intervalos que mueven la recta más que otros, con distancia de Cook mayor que 4/n, ninguno de ellos eliminado: { $intervals }.
+influence-more = Intervalos que mueven la recta más que otros, con distancia de Cook mayor que 4/n, ninguno de ellos eliminado: { $intervals }; { $more } más.
+# { $time }: time of day.
+influence-one = { $date } { $time } (distancia de Cook { $distance }; sin él, Ps(50) es { $power } W)
+
+## Section 5: the figure beside the budget
+
+spread-caption = Izquierda: residuos por orden de tamaño frente a los de una distribución normal; sobre la línea discontinua si son normales. Derecha: la recta con su banda del 95 %, oscura por dispersión y días, clara con los instrumentos.
+# Read out to those who do not see the figure.
+spread-alt = Dos paneles. Gráfico de cuantiles normales de { $points } residuos. La recta con su banda del 95 por ciento: a 50 kelvin { $power } vatios, más o menos { $scatter } vatios por dispersión y días, más o menos { $expanded } vatios con los instrumentos.
+
+## Section 8: deviations and provenance
+
+# { $limit }: a key of the campaign file, with its value; { $what }: a message that begins
+# with limit-.
+deviation-limit = Límite propio: { $key } = { $value } ({ $what }).
+# { $from }, { $to }: times. { $reason }: the tester's own words.
+deviation-excluded = { $run }: de { $from } a { $to }, tramo excluido por quien ensayó: { $reason }.
+deviation-excluded-no-reason = { $run }: de { $from } a { $to }, tramo excluido por quien ensayó: sin motivo indicado.
+deviation-findings = Además: cada hallazgo de la página uno.
+deviation-interval = Duración del intervalo: se admiten de 540 a 660 s, y la potencia se toma sobre el tiempo realmente transcurrido, donde la práctica habla de 600 s.
+# Labels stand at the left; there is room for 20 letters.
+made-with = hecho con
+made-issued = emitido
+made-practice = práctica
+made-solar-time = hora solar
+made-solar-time-text = NREL/TP-560-34302, a partir de la hora y la longitud
+made-boiling = punto de ebullición
+made-boiling-text = atmósfera ISO 2533 donde no se midió la presión, saturación IAPWS-IF97
+made-irradiance = irradiancia
+# { $way }: one of the messages that begin with estimated-.
+made-irradiance-text = estimada { $way }; plano normal a la radiación directa según Liu y Jordan 1963
+# Linke turbidity: how much haze a clear sky has.
+made-irradiance-stated = estimada { $way }, turbidez de Linke { $turbidity } según lo indicado; plano normal a la radiación directa según Liu y Jordan 1963
+made-irradiance-usual = estimada { $way }, turbidez de Linke { $turbidity } (práctica habitual, sin fuente publicada); plano normal a la radiación directa según Liu y Jordan 1963
+report-end = Fin del informe { $number }
+
+## What it means for cooking
+
+cooking-no-line = Sin una recta no se puede decir nada sobre los tiempos de calentamiento.
+# A load of water, in the first column of a table.
+cooking-load-tested = { $load }, la ensayada
+cooking-not-there = no llega
+cooking-not-there-tends = no llega; tiende a { $temperature }
+cooking-may-not-there-tends = puede no llegar; tiende a { $temperature }
+cooking-time-range = { $shortest } a { $longest }
+cooking-time-open = { $shortest } o más; puede no llegar
+# As in English
+cooking-boil = { $time } ({ $range })
+cooking-foods-title = Alimentos llevados a la temperatura de cocción y mantenidos a ella en menos de { $time }
+cooking-foods-note = Desde { $start } con { $irradiance } W/m², en lo que dura la ventana solar; nunca más que los { $load } de la carga ensayada, más allá de la cual la calificación no dice nada. Calores específicos según Chen 1985 a partir de los contenidos de agua del ASHRAE Handbook, Refrigeration (ambos de memoria); las temperaturas y los tiempos de cocción son práctica habitual, sin fuente publicada, los { $safe } son los del USDA FSIS. Estimado: compruébelo con un termómetro dentro del alimento.
+cooking-amount-or-more = { $amount } o más
+cooking-cooked-at = { $temperature } durante { $time }
+cooking-amount-range = { $lowest } a { $highest }
+cooking-amount-up-to = hasta { $highest }; puede no llegar
+cooking-ends-below = El calor útil termina a una temperatura del agua de { $end } (95 %: { $range }), donde la recta llega a cero; aquí el agua hierve a { $boiling }.
+cooking-ends-perhaps = Aquí el agua hierve a { $boiling }, probablemente antes de que termine el calor útil: el margen de ese final baja hasta { $lowest }.
+cooking-ends-above = Aquí el agua hierve a { $boiling }, antes de que termine el calor útil.
+cooking-no-end = La recta no baja, de modo que no muestra ningún final del calor útil; aquí el agua hierve a { $boiling }.
+cooking-boils-below-target = Aquí el agua hierve a { $boiling }, por debajo de { $target }; los tiempos son hasta la ebullición.
+cooking-assumed-asked = Luz solar constante de { $irradiance } W/m² en el plano del sensor de irradiancia, ambiente a { $ambient } (como pide la campaña), viento como en los intervalos utilizados, la cocina reorientada como en el ensayo.
+cooking-assumed-mean = Luz solar constante de { $irradiance } W/m² en el plano del sensor de irradiancia, ambiente a { $ambient } (media de los intervalos utilizados), viento como en los intervalos utilizados, la cocina reorientada como en el ensayo.
+cooking-assumed-load = La carga absorbe la misma potencia que la carga ensayada; cargas mucho menores o mayores absorben menos o más, y no se cuenta el calor que almacena la propia olla. Por debajo y por encima de las temperaturas de los intervalos utilizados, la recta se prolonga tal cual, en línea recta.
+cooking-assumed-ranges = Los márgenes siguen los bordes de la banda del 95 % de la recta, instrumentos incluidos. Valen para la media de muchos calentamientos, no para uno solo bajo una nube.
+cooking-assumed-water = El agua no es comida: los alimentos se calientan más despacio, y levantar la tapa cuesta muchos minutos.
+food-potatoes = papas (patatas), en trozos
+food-carrots = zanahorias, en trozos
+food-cabbage = col (repollo), picada
+food-rice = arroz con el doble de su masa de agua
+food-eggs = huevos, enteros
+food-fish = pescado (bacalao)
+
+## Clear days through the year
+
+# What is in brackets is a range: 3.1 MJ (2.9 – 3.3).
+# As in English
+year-heat = { $best } MJ ({ $range })
+# As in English
+year-water = { $best } L ({ $range })
+year-note-heat = Estimado para el día 15 de cada mes con un cielo sin nubes (Ineichen y Perez 2002), contando las horas con { $irradiance } W/m² o más en el plano normal a la radiación directa; cada hora nublada o brumosa le quita su parte. Calor: hacia agua { $difference } K más caliente que el aire; la media de los meses es de { $mean } kWh al día. Ambiente a { $ambient } todo el año, la cocina orientada todo el día; entre paréntesis, márgenes del 95 %, debidos solo a la incertidumbre de la calificación.
+year-note-water = Agua: cargas de { $load } una tras otra, cada una de { $start } a { $end } y mantenida durante { $time } (Ciochetti y Metcalf 1984, de memoria); 1 kg se toma como 1 L. La OMS constata que los virus mueren solo despacio entre 60 °C y 65 °C: siempre que pueda, lleve el agua a ebullición a borbotones, y lea la advertencia sobre el agua para beber. Solo para agua clara; el calor no elimina venenos.
+fuel-name = combustible
+fuel-heat = calor en un día despejado
+fuel-heat-text = { $heat } MJ, la media de los meses de arriba
+fuel-value = poder calorífico inferior
+fuel-stove = rendimiento de la estufa o fogón
+fuel-days = días al año
+fuel-result = Con estos supuestos, todos ellos de quien ensaya, el mismo calor requeriría una cantidad estimada de { $best } kg de { $fuel } al año ({ $range } kg debidos solo a la incertidumbre de la calificación). Se ahorra solo en la medida en que el fuego realmente no se enciende; no se promete nada.
+
+## Cautions
+#
+# These are safety texts. Every sentence of the English has to be there, in its order, none
+# weaker, with the same numbers; a test counts both. caution-governs, empty in English, says in
+# every other language that the English text governs until a speaker has checked it.
+
+caution-first = Las normas locales, y la práctica de quienes están habilitados para trabajar conforme a ellas, van antes que cualquier cosa de este informe. El informe califica el calor; no dice nada sobre la seguridad de la cocina ni de los alimentos.
+caution-governs = Mientras una persona de habla española no haya revisado esta traducción, prevalece el texto en inglés.
+caution-burns-title = Quemaduras y escaldaduras
+caution-burns-text = La olla, su tapa, la cubierta transparente, la rejilla y el vapor están lo bastante calientes para quemar al menor contacto, mucho antes de que hierva el agua: el metal desnudo quema a unos 65 °C en menos de un segundo y a unos 51 °C en menos de un minuto. Use guantes secos, abra la tapa hacia el lado opuesto a usted, y haga sombra a la cocina y deje reposar la olla antes de transportarla. El vidrio caliente se raja al tocarlo el agua fría, y un tubo estrecho puede expulsar el agua hirviendo.
+caution-burns-source = ISO 13732-1:2006, valores citados de memoria; el resto es práctica habitual, sin fuente publicada
+caution-light-title = Luz concentrada y deslumbramiento
+caution-light-text = Nunca mire hacia el foco, ni al sol ni a su imagen en un reflector o panel: no hay gafas de sol que hagan eso seguro, y cerca del foco las gafas oscuras no bastan. Mantenga la cabeza y las manos fuera del haz. Aparte el reflector del sol, o hágale sombra, antes de acercar la mano a la olla. Tenga en cuenta que puede deslumbrar a vecinos, conductores y transeúntes.
+caution-light-source = práctica habitual, sin fuente publicada
+caution-fire-title = Incendio
+caution-fire-text = Un reflector conserva su foco mientras el sol se mueve, y así puede prender fuego a hierba seca, tela, madera o una pared hacia la que no miraba hace una hora. Instálelo sobre suelo desnudo, lejos de todo lo que arda, tenga a mano agua o arena, y cubra el reflector o póngalo boca abajo cuando no se use, también bajo techo y en el almacén. Nunca eche agua sobre grasa en llamas: tápela.
+caution-fire-source = práctica habitual, sin fuente publicada
+caution-unattended-title = Nunca sin vigilancia
+caution-unattended-text = Alguien que conoce los peligros permanece junto a la cocina, la orienta y vigila la olla. Una olla que ha hervido hasta quedarse seca se sobrecalienta, se raja o se incendia; un frasco cerrado herméticamente o una tapa sujeta con abrazaderas pueden reventar.
+caution-unattended-source = práctica habitual, sin fuente publicada
+caution-children-title = Niños y animales
+caution-children-text = Mantenga a los niños y a los animales fuera de una línea marcada alrededor de la cocina. Ellos no ven el foco, y este puede estar a la altura de sus ojos.
+caution-children-source = práctica habitual, sin fuente publicada
+caution-wind-title = Viento
+caution-wind-text = Un reflector es como la vela de un barco. Sujételo con peso o átelo, y guárdelo antes de que llegue un viento fuerte: cuando vuelca, derrama agua hirviendo y lanza su foco hacia otro lugar.
+caution-wind-source = práctica habitual, sin fuente publicada
+caution-materials-title = Sol, calor y materiales
+caution-materials-text = Quien ensaya está al sol durante horas: sombrero, sombra, agua y descansos. No use pintura, lámina, adhesivo ni metal galvanizado que se caliente cerca de los alimentos o que desprenda vapores; caliente una cocina nueva una vez sin alimentos, al aire libre.
+caution-materials-source = práctica habitual, sin fuente publicada
+caution-food-title = Seguridad de los alimentos
+caution-food-text = Las bacterias se multiplican deprisa entre 5 °C y 60 °C. Los alimentos no deben permanecer a esas temperaturas más de dos horas en total, ni más de una hora donde el aire está por encima de 32 °C; una cocina que calienta despacio, o una nube, puede hacer que superen ese tiempo, y recalentar no deshace lo que ya se haya formado. Mida dentro del alimento: al menos 74 °C en todas sus partes. Mantenga los alimentos calientes a 60 °C o más. En caso de duda, tírelos.
+caution-food-source = USDA FSIS, zona de peligro de 40 a 140 °F, regla de las dos horas y temperaturas mínimas seguras (74 °C, la de las aves y las sobras, es la más alta de ellas); OMS, Five Keys to Safer Food, 5 °C a 60 °C; sobre el recalentado: práctica habitual, sin fuente publicada
+caution-water-title = Agua para beber
+caution-water-text = El calor mata los gérmenes; no elimina venenos, ni sal, ni suciedad. Lleve toda el agua a ebullición a borbotones y manténgala hirviendo durante un minuto; por encima de 1500 m, durante tres. Con menos calor se tarda más y es menos seguro: 65 °C mantenidos durante seis minutos es lo que se llama pasteurizado, y los virus mueren solo despacio entre 60 °C y 65 °C. Deje enfriar el agua tapada, en el recipiente en que se calentó.
+caution-water-source = Recomendación de la US EPA de hervir el agua (1 min, 3 min por encima de 5000 ft), citada en Emerging Infectious Diseases 31(8), 2025; WHO/FWC/WSH/15.02; Ciochetti y Metcalf 1984, Appl. Environ. Microbiol. 47, valor citado de memoria
+
+## Notices: what a reader should know about the logs
+#
+# { $log } and { $weather } are names of files, { $column } is the header of a column.
+
+notice-rows-sorted = { $log }: las filas no estaban en orden de tiempo y se han ordenado
+notice-repeated-times = { $log }: { $rows ->
+        [one] { $rows } fila omitida
+       *[other] { $rows } filas omitidas
+    } con la hora de una fila anterior; vale la primera
+notice-rows-left-out = { $log }: { $rows ->
+        [one] { $rows } fila omitida (línea { $lines }: { $reason })
+       *[other] { $rows } filas omitidas (líneas { $lines }: { $reason })
+    }
+# { $columns } is a list of notice-unit-assumed.
+notice-units-assumed = { $count ->
+        [one] no se indica la unidad de una columna, leída como { $columns }; indíquela en el encabezado, o bajo [units]
+       *[other] no se indica la unidad de varias columnas, leídas como { $columns }; indíquela en el encabezado, o bajo [units]
+    }
+notice-unit-assumed = «{ $header }» en { $unit }
+notice-beyond-calibration = { $log }: { $readings ->
+        [one] { $readings } lectura
+       *[other] { $readings } lecturas
+    } de la columna «{ $column }» más allá de los puntos de su calibración, por la recta más cercana
+notice-quantity-in-both = { $quantity } está en { $log } y en { $weather }; vale lo medido junto a la cocina
+notice-weather-in-part = { $weather } cubre solo una parte de { $log }; compruebe los relojes de ambos (time_zone, weather_clock_offset_s)
+# { $parts } and { $readings } are a notice-log-parts and a notice-log-readings.
+notice-log-split-bounded = { $log }: dividido en { $runs ->
+        [one] { $runs } ensayo
+       *[other] { $runs } ensayos
+    } por fecha y hueco, cada uno desde el inicio del ensayo hasta su final; se omiten { $parts } y { $readings }
+notice-log-split-rising = { $log }: dividido en { $runs ->
+        [one] { $runs } ensayo
+       *[other] { $runs } ensayos
+    } por fecha y hueco, cada uno desde el agua más fría hasta la más caliente, donde sube { $rise } K o más; se omiten { $parts } y { $readings }
+notice-log-parts = { $count ->
+        [one] { $count } parte
+       *[other] { $count } partes
+    }
+notice-log-readings = { $count ->
+        [one] { $count } lectura
+       *[other] { $count } lecturas
+    }
+notice-fault-values = { $log }: { $cells ->
+        [one] { $cells } valor de fallo
+       *[other] { $cells } valores de fallo
+    } en la columna «{ $column }», tomados como ausentes; compruebe el cableado del sensor
+notice-unbelievable = { $readings ->
+        [one] { $log }: { $readings } lectura de la columna «{ $column }» no puede ser cierta ({ $values } { $unit }) y se toma como ausente; compruebe el sensor
+       *[other] { $log }: { $readings } lecturas de la columna «{ $column }» no pueden ser ciertas ({ $values } { $unit }) y se toman como ausentes; compruebe el sensor
+    }
+notice-sensors-apart = { $log }: los sensores de { $quantity } difieren en más de { $apart } K en { $readings ->
+        [one] { $readings } momento
+       *[other] { $readings } momentos
+    }; se usa su media: compruebe que ninguno haya fallado
+notice-sensors-incomplete = { $log }: en { $readings ->
+        [one] { $readings } momento
+       *[other] { $readings } momentos
+    } a uno de los sensores de { $quantity } le falta la lectura; la media de los demás da ahí un salto si difieren
+notice-long-run = { $log }: las lecturas abarcan { $days } días, un ensayo es un calentamiento en un día; compruebe las fechas, fije start y end, o split = "daily"
+notice-above-boiling = { $log }: el agua alcanza { $highest }, por encima de su punto de ebullición de { $boiling } aquí; compruebe el sensor, la altitud o la presión
+notice-odd-noon = { $log }: el mediodía solar cae a las { $noon } del reloj; compruebe la longitud (este positivo) y la zona horaria
+notice-column-not-found = { $log }: ninguna columna se reconoce como { $quantity }, magnitud que cuenta como no medida; sin leer: { $ignored }; si una de ellas la contiene, nómbrela bajo [columns]
+notice-trimmed = { $log }: { $readings ->
+        [one] { $readings } lectura omitida
+       *[other] { $readings } lecturas omitidas
+    } antes del inicio del ensayo o después de su final
+notice-no-intervals = { $log }: no hay dos lecturas del agua separadas de 9 a 11 minutos, así que no hay intervalo; registre a pasos que sumen diez minutos
+notice-idle-exclusion = { $log }: el tramo excluido de { $from } a { $to } no toca ningún intervalo; compruebe sus horas
+notice-stall = { $log }: el agua gana menos de la mitad de lo que dice la recta { $spans }, como bajo una nube, aunque se declara que el cielo estaba sin nubes; mire sus notas, y la orientación
+# A span of clock times: from 11:20 to 11:40.
+notice-span = de { $from } a { $to }
+# Food safety: as careful as the cautions. { $zone } is danger-zone.
+danger-zone = entre { $cold } y { $hot }
+danger-measured = seguridad de los alimentos: en { $run } el agua estuvo { $zone } durante { $time }; los alimentos no deben permanecer { $zone }, donde se multiplican las bacterias, más de { $longest } en total (USDA FSIS, OMS): cocine cantidades menores, empiece con agua caliente, y deje la carne, el pescado, los huevos, la leche y el arroz cocido para un sol más fuerte u otro fogón
+danger-predicted = seguridad de los alimentos: { $predicted }; los alimentos no deben permanecer { $zone }, donde se multiplican las bacterias, más de { $longest } en total (USDA FSIS, OMS): cocine cantidades menores, empiece con agua caliente, y deje la carne, el pescado, los huevos, la leche y el arroz cocido para un sol más fuerte u otro fogón
+danger-both = seguridad de los alimentos: en { $run } el agua estuvo { $zone } durante { $time }, y { $predicted }; los alimentos no deben permanecer { $zone }, donde se multiplican las bacterias, más de { $longest } en total (USDA FSIS, OMS): cocine cantidades menores, empiece con agua caliente, y deje la carne, el pescado, los huevos, la leche y el arroz cocido para un sol más fuerte u otro fogón
+# What the line says, within the sentences above.
+danger-never = según la recta, la carga ensayada no llega a { $hot }
+danger-takes = según la recta, la carga ensayada tarda alrededor de { $time } en llegar a { $hot } ({ $shortest } a { $longest })
+danger-takes-open = según la recta, la carga ensayada tarda alrededor de { $time } en llegar a { $hot } ({ $shortest } o más, o no llega)
+notice-above-film = a temperatura ambiente, según la recta se absorbe el { $share } % de la luz solar interceptada, más de lo que devuelve una lámina reflectante (86 %; práctica habitual, sin fuente publicada); compruebe el área de intercepción, la masa de agua y la irradiancia
+notice-plane-assumed = el plano del sensor de irradiancia no está indicado y se toma como normal a la radiación directa; indíquelo bajo [instruments.irradiance]
+# { $taken } is a list of notice-instrument-taken.
+notice-instruments-assumed = incertidumbre no indicada, por lo que se toma el instrumento más prudente: { $taken }; indique la clase o la incertidumbre bajo [instruments]
+notice-instrument-taken = { $quantity } con { $class }
+notice-date-differs = { $log }: la fecha del ensayo se da como { $stated }, sus lecturas comienzan el { $found }; valen las lecturas
+
+## How the logs were read
+
+quantity-time = hora
+quantity-date = fecha
+quantity-clock = hora del reloj
+quantity-elapsed = tiempo transcurrido
+quantity-water = temperatura del agua
+quantity-ambient = temperatura ambiente
+quantity-irradiance = irradiancia
+quantity-wind = velocidad del viento
+skip-before-header = antes del encabezado
+skip-units-row = unidades bajo el encabezado
+skip-between = entre el encabezado y las lecturas
+skip-remark = comentario
+skip-blank = en blanco
+skip-header-again = encabezado repetido
+skip-before-header-again = antes de un encabezado repetido
+skip-footer = después de la última lectura
+skip-cut-off = cortada al final del archivo
+skipped-more = { $lines } y { $more } más
+skipped-lines = { $count ->
+        [one] línea { $lines } omitida: { $reason }
+       *[other] líneas { $lines } omitidas: { $reason }
+    }
+# Labels and texts of a list of facts about a log.
+log-form = formato
+log-form-text = { $written_in }; encabezado en la línea { $line }; signo decimal: { $mark }
+log-time-text = hora: { $format }, como en «{ $example }»; zona { $zone }
+log-clock = reloj
+log-clock-text = { $seconds } s sumados a todas las horas
+log-not-read = sin leer
+log-readings = { $readings ->
+        [one] { $readings } lectura de { $from } a { $to }
+       *[other] { $readings } lecturas de { $from } a { $to }
+    }
+log-readings-every = { $readings ->
+        [one] { $readings } lectura de { $from } a { $to }, por lo general una cada { $step } s
+       *[other] { $readings } lecturas de { $from } a { $to }, por lo general una cada { $step } s
+    }
+# How a column was understood: water temperature (synonym), °C (header).
+# As in English
+log-column = { $quantity } ({ $found_by }), { $unit } ({ $unit_from })
+# As in English
+log-column-corrected = { $quantity } ({ $found_by }), { $unit } ({ $unit_from }); { $corrections }
+found-campaign-file = archivo de campaña
+found-header = encabezado
+found-synonym = sinónimo
+found-elimination = nada más en un registro meteorológico
+unit-header = encabezado
+unit-units-row = fila de unidades
+unit-campaign-file = archivo de campaña
+unit-cells = celdas
+unit-assumed = no indicada, supuesta
+corrected-vessel = recipiente { $vessel }, { $load }
+corrected-sensitivity = sensibilidad { $sensitivity } { $unit } por W/m²
+corrected-line-plus = calibrada: lectura × { $gain } + { $offset } { $unit }
+corrected-line-minus = calibrada: lectura × { $gain } − { $offset } { $unit }
+corrected-points = calibrada por puntos, { $unit }: { $points }
+# How the file is written: what it is, then what separates its cells.
+written-sheet = hoja de cálculo, hoja «{ $sheet }»
+written-text = { $encoding }, celdas separadas por { $delimiter }
+written-gzip = gzip, { $encoding }, celdas separadas por { $delimiter }
+encoding-marked = { $name } con marca de orden de bytes
+encoding-stated = { $name } (archivo de campaña)
+delimiter-comma = coma
+delimiter-semicolon = punto y coma
+delimiter-tab = tabulador
+delimiter-pipe = barra vertical
+delimiter-space = uno o más espacios
+delimiter-wide-space = dos o más espacios
+mark-comma = coma
+mark-point = punto
+mark-thousands = { $decimal }, millares «{ $mark }» (archivo de campaña)
+# How times are written: date and time, newest first.
+time-newest-first = { $form }, la más reciente primero
+time-date-and-time = fecha y hora
+# { $order } is year-month-day or the like, { $from } one of order-from-….
+# As in English
+time-ordered = { $order } ({ $from })
+time-clock-only = hora del reloj, la primera el { $date }
+time-stopwatch = tiempo transcurrido desde el inicio del ensayo
+time-since-1970 = { $unit } desde 1970
+time-serial = días de hoja de cálculo desde 1899-12-30
+time-elapsed = { $unit } transcurridos desde el inicio del ensayo
+zone-epoch = UTC (desde 1970)
+zone-start = la del inicio del ensayo
+zone-offsets = desfase en cada fila
+# { $zone } is a name such as Europe/Madrid, { $from } where it stands.
+# As in English
+zone-named = { $zone } ({ $from })
+# As in English
+zone-local = local
+from-header = encabezado
+from-units-row = fila de unidades
+from-line-before = línea anterior al encabezado
+from-campaign-file = archivo de campaña
+from-site = lugar
+order-only-days = el único orden en que cada fila es un día
+order-first-row = la primera fila
+order-same-day = el mismo día en cualquier orden
+order-only-following = el único orden en que un día sigue a otro
+order-run-date = la fecha del ensayo
+order-year-month-day = año-mes-día
+order-day-month-year = día-mes-año
+order-month-day-year = mes-día-año
+
+# The figures: names of axes, keys, labels. None of them ends with a full stop.
+#
+# Room is short. The names of axes stand upright or along the axis, on one line if they fit:
+# where a number of letters is given, longer ones are broken in two and set smaller.
+
+## Figures: power against temperature difference
+
+# Along the lower axis, up to 80 letters.
+figure-difference = diferencia de temperatura Td, agua menos ambiente, K
+# Upright, up to 45 letters.
+figure-power = potencia de cocción estandarizada Ps, W
+figure-power-estimated = Ps, W, con irradiancia estimada
+# In an empty figure.
+figure-nothing-to-plot = irradiancia no medida, así que no hay nada que representar
+# Beside the mark on the line, up to 18 letters with the number.
+figure-rating = { $power } W a 50 K
+# The key above the figure: four names beside each other, or in two rows where they are long.
+figure-key-used = intervalos utilizados ({ $count })
+figure-key-aside = descartados ({ $count })
+# A line in two bands: the inner one of the scatter, the outer one of the instruments, too.
+figure-key-line = recta; 95 %: dispersión, con instrumentos
+figure-key-single = 95 % de un intervalo
+
+## Figures: residuals and their spread
+
+# Along the lower axis of half a figure, up to 40 letters.
+figure-difference-short = diferencia de temperatura Td, K
+figure-start = hora local al inicio
+# Of a normal distribution: how many standard deviations from the mean one expects a value.
+figure-expected = esperado, desviaciones estándar
+# Upright, up to 22 letters: how far a point is above the line.
+figure-residual = Ps menos recta, W
+figure-band = recta con banda del 95 %, W
+# A day in a key.
+figure-day = { $day } de { $month }
+
+## Figures: a run over the day
+
+# Upright, up to 20 letters.
+figure-temperature = temperatura, °C
+# Upright, up to 16 letters.
+figure-irradiance = irrad., W/m²
+# Upright, up to 11 letters.
+figure-wind = viento, m/s
+figure-clock = hora local del reloj
+# Names of bars: what it is, and for how long in all.
+strip-used = utilizado: { $time }
+# As in English
+strip-aside = { $reason }: { $time }
+# At the end of a curve.
+figure-water = agua
+figure-ambient = ambiente
+# In an empty figure.
+figure-not-measured = no medido
+
+# The comparison of several campaigns, in the order of its pages.
+#
+# Campaigns are called by letters, A, B, C …, with the cooker's name in brackets behind it
+# where they are few: { $first } and { $second } are "A (Box one)" or "A". The difference is
+# that of the second from the first.
+
+## Comparison: every page
+
+comparison-kind = Comparación de cocinas solares
+# In place of a title that would be too long.
+comparison-title-count = Comparación de { $count } cocinas solares
+# { $sites }: a list of names of places, or comparison-sites. { $dates }: a date, or
+# comparison-dates.
+comparison-subtitle = { $campaigns } campañas · { $sites } · { $dates }
+comparison-sites = { $count } lugares
+comparison-dates = del { $first } al { $last }
+comparison-statement = Los resultados se refieren solo a las cocinas tal como se ensayaron. Reprodúzcase solo íntegramente.
+# At the head of every page.
+comparison-mark-mixed = Procedimientos o límites distintos
+comparison-mark-indicative = Indicativo en parte
+comparison-mark-invented = Datos inventados, para demostración
+comparison-end = Fin del informe { $number }
+
+## Comparison: what each pair comes to
+#
+# { $difference }: watts, never negative. { $interval }: comparison-span, a confidence
+# interval. "Real" and "shown" are words for what statistics can tell from chance.
+
+# A range of numbers.
+comparison-span = { $from } a { $to }
+verdict-shown-more = { $second } da { $difference } W más que { $first } ({ $interval } W): una diferencia real.
+verdict-shown-less = { $second } da { $difference } W menos que { $first } ({ $interval } W): una diferencia real.
+# { $share }: the difference as a part of the rating of the first.
+verdict-shown-more-share = { $second } da { $difference } W más que { $first } ({ $interval } W), un { $share } %: una diferencia real.
+verdict-shown-less-share = { $second } da { $difference } W menos que { $first } ({ $interval } W), un { $share } %: una diferencia real.
+verdict-one-day-more = { $second } dio { $difference } W más que { $first } ({ $interval } W) al ensayarse, pero no en varios días cada una, de modo que los días por sí solos pueden explicarlo: ensaye ambas de nuevo en otros días.
+verdict-one-day-less = { $second } dio { $difference } W menos que { $first } ({ $interval } W) al ensayarse, pero no en varios días cada una, de modo que los días por sí solos pueden explicarlo: ensaye ambas de nuevo en otros días.
+verdict-by-chance-more = { $second } da { $difference } W más que { $first } ({ $interval } W), pero entre { $pairs ->
+        [one] { $pairs } par
+       *[other] { $pairs } pares
+    } una diferencia tan grande también se da por azar: no queda demostrada.
+verdict-by-chance-less = { $second } da { $difference } W menos que { $first } ({ $interval } W), pero entre { $pairs ->
+        [one] { $pairs } par
+       *[other] { $pairs } pares
+    } una diferencia tan grande también se da por azar: no queda demostrada.
+# One of the sentences that begin with needed- may follow.
+verdict-not-shown-more = No se pudo demostrar ninguna diferencia entre { $second } y { $first }: { $difference } W más, y cualquier valor de { $interval } W es compatible con los datos.
+verdict-not-shown-less = No se pudo demostrar ninguna diferencia entre { $second } y { $first }: { $difference } W menos, y cualquier valor de { $interval } W es compatible con los datos.
+# "One" is a difference, in the next three.
+needed-other-days = Ensaye ambas de nuevo en otros días.
+needed-none = Una de { $sought } W muy probablemente se habría visto.
+needed-more = Con { $more ->
+        [one] { $more } intervalo utilizado más
+       *[other] { $more } intervalos utilizados más
+    } de cada una, muy probablemente se demostraría una de { $sought } W.
+needed-no-number = Más intervalos por sí solos difícilmente demostrarían una de { $sought } W: los días, o los instrumentos que no son el mismo según su id, difieren demasiado.
+comparison-in-all = En total se demuestra una diferencia real en { $shown } de { $pairs ->
+        [one] { $pairs } par
+       *[other] { $pairs } pares
+    }; la sección 1 los contiene todos.
+
+## Comparison: slope or intercept
+#
+# The line is power against temperature difference: its slope tells of heat lost, its
+# intercept of sunlight taken in. { $numbers }: shape-numbers.
+
+shape-unknown = Demasiado pocos intervalos, o ninguno con dispersión, para comparar pendientes.
+# Differences of both lines, with their signs and probabilities.
+shape-numbers = pendiente { $slope } W/K, p = { $slope_p }; ordenada en el origen { $intercept } W, p = { $intercept_p }
+# Days, and not intervals, are taken as independent.
+shape-numbers-by-days = { shape-numbers }; por días
+# Instruments and single days are not in these tests.
+shape-no-cause = Como no se demuestra ninguna diferencia de Ps(50), no se nombra causa alguna: { $numbers }.
+shape-both-less-loss-more-sun = Ambas difieren: { $second } pierde menos calor por cada kelvin que { $first }, como con un aislamiento mejor; y { $second } capta más luz solar que { $first }, como tras un cambio de la óptica ({ $numbers }).
+shape-both-less-loss-less-sun = Ambas difieren: { $second } pierde menos calor por cada kelvin que { $first }, como con un aislamiento mejor; y { $second } capta menos luz solar que { $first }, como tras un cambio de la óptica ({ $numbers }).
+shape-both-more-loss-more-sun = Ambas difieren: { $second } pierde más calor por cada kelvin que { $first }, como con un aislamiento peor; y { $second } capta más luz solar que { $first }, como tras un cambio de la óptica ({ $numbers }).
+shape-both-more-loss-less-sun = Ambas difieren: { $second } pierde más calor por cada kelvin que { $first }, como con un aislamiento peor; y { $second } capta menos luz solar que { $first }, como tras un cambio de la óptica ({ $numbers }).
+shape-slopes-less-loss = Las pendientes difieren y las ordenadas en el origen no: { $second } pierde menos calor por cada kelvin que { $first }, como con un aislamiento mejor; la óptica parece igual ({ $numbers }).
+shape-slopes-more-loss = Las pendientes difieren y las ordenadas en el origen no: { $second } pierde más calor por cada kelvin que { $first }, como con un aislamiento peor; la óptica parece igual ({ $numbers }).
+shape-levels-more-sun = Las rectas son paralelas pero no están a la misma altura: { $second } capta más luz solar que { $first }, como tras un cambio de la óptica; las pérdidas parecen iguales ({ $numbers }).
+shape-levels-less-sun = Las rectas son paralelas pero no están a la misma altura: { $second } capta menos luz solar que { $first }, como tras un cambio de la óptica; las pérdidas parecen iguales ({ $numbers }).
+shape-alike = Ni las pendientes ni las ordenadas en el origen difieren más de lo que explican la dispersión y los días ({ $numbers }).
+
+## Comparison: what a reader must know first
+
+# { $campaign }: the letter of one.
+warning-indicative = { $campaign } es solo indicativa: una diferencia respecto a ella no es mejor que su calificación.
+warning-few-days = { $campaign } se ensayó solo en { $days ->
+        [one] { $days } día
+       *[other] { $days } días
+    }: apenas se sabe cuánto difieren sus días, y sus intervalos pueden ser demasiado estrechos.
+# { $departures }: messages that begin with departure-, with ";" between them.
+warning-departures = { $campaign } se ensayó con límites distintos de los de A, y aun así se compara: { $departures }.
+warning-estimated = La irradiancia de { $campaign } es estimada, no medida.
+warning-plane = La irradiancia de { $campaign } se midió en un plano distinto del de A; ninguna incertidumbre de aquí cubre eso.
+# "The first" is the campaign named first, A.
+departure-procedure = procedimiento { $here } donde la primera tiene { $there }
+# { $limit }: a key of the campaign file. { $here }, { $there }: numbers, or departure-none.
+departure-limit = { $limit } { $here } donde la primera tiene { $there }
+departure-none = ninguno
+
+## Comparison: the figure
+
+comparison-lines-bands = Rectas en las diferencias de temperatura que se observaron, finas más allá, con bandas del 95 % de dispersión, días e instrumentos. Los errores que las cocinas comparten están en todas pero se anulan en una diferencia, de modo que dos que se solapan aún pueden diferir.
+comparison-lines-bars = Rectas en las diferencias de temperatura que se observaron, finas más allá, con barras del 95 % a 50 K de dispersión, días e instrumentos. Los errores que las cocinas comparten están en todas pero se anulan en una diferencia, de modo que dos que se solapan aún pueden diferir.
+# Read out to those who do not see the figure. { $lines }: comparison-lines-one of each,
+# with ";" between them.
+comparison-lines-alt = Rectas de la potencia de cocción estandarizada en vatios frente a la diferencia de temperatura en kelvin. A 50 kelvin: { $lines }.
+comparison-lines-one = { $campaign } ({ $name }) { $power } vatios, 95 por ciento { $range } vatios
+
+## Comparison: tables of page one
+
+# Headers have little room. a and b: intercept and slope of the line.
+ratings-cooker = cocina
+# As in English
+ratings-rating = Ps(50), W (95 %)
+# As in English
+ratings-intercept = a, W
+# As in English
+ratings-slope = b, W/K
+# As in English
+ratings-r-squared = R²
+ratings-intervals = intervalos
+ratings-days = días
+ratings-conformity = conformidad
+ratings-conforms = conforme
+ratings-conforms-with-notes = conforme con notas
+ratings-indicative = solo indicativa
+# The campaign that all others are held against.
+ratings-baseline = { $name } (referencia)
+# A header: the rating over the area that the cooker turns to the sun.
+per-unit-area = W/m² de área de intercepción
+per-unit-mass = W/kg de cocina
+per-unit-cost = por costo
+# A header: the time for that. { $degrees }: comparison-span with its unit.
+per-unit-heating = { $load } de { $degrees }
+# A cell: the rating for each piece of money. { $currency }: as the tester wrote it.
+# As in English
+per-unit-of-cost = { $rating } W/{ $currency }
+per-unit-no-currency = (moneda no indicada)
+per-unit-note = Ps(50) dividida entre el área, la masa y el costo según los archivos de campaña, que se toman como exactos. Tiempos de calentamiento con su margen del 95 %: 700 W/m², aire a { $ambient } para todas, sin contar el calor propio de la olla.
+# Cells: a time with its range.
+# As in English
+heating-time = { $best } ({ $shortest } – { $longest })
+heating-time-or-never = { $best } ({ $shortest } – nunca)
+heating-never = no llega
+
+## Comparison: caution on page one
+
+comparison-caution = Las superficies calientes y el vapor queman, el foco puede cegar y provocar incendios, y estas calificaciones no dicen nada sobre la seguridad de los alimentos. Lea las advertencias de la sección 3 antes de cocinar. Las normas locales y la práctica de los profesionales habilitados van primero.
+
+## Comparison: section 1, differences
+
+page-comparison-differences = Diferencias, y en qué se apoyan
+# Headers have little room.
+page-comparison-pair = par
+page-comparison-difference = diferencia de Ps(50)
+page-comparison-interval = intervalo 95 %
+# As in English
+page-comparison-p = p
+# Probabilities corrected for the number of pairs.
+page-comparison-p-corrected = p corregida
+# How scatter and days were taken into account.
+page-comparison-method = dispersión y días
+# Whether the difference is real.
+page-comparison-verdict = diferencia
+difference-apart = cada una por sus propios días
+difference-paired = emparejadas por día, { $days ->
+        [one] { $days } día
+       *[other] { $days } días
+    }
+# As in English
+difference-real = real
+difference-not-shown = no demostrada
+page-comparison-shapes = Pendiente u ordenada en el origen: de qué puede venir un cambio
+# { $pair }: "B − A".
+pair-budget-title = Incertidumbre de { $pair }
+# Headers: what a source gives the difference, and what it would give it if the campaigns
+# had no instrument in common.
+page-comparison-source = fuente
+page-comparison-shared = en la diferencia
+page-comparison-apart = si nada fuera común
+pair-budget-scatter = dispersión y días
+pair-budget-combined = combinada
+pair-budget-expanded = expandida, 95 %, k = { $factor }
+# Budgets of other pairs.
+pair-budget-others = Los otros { $count } están en el archivo de datos.
+
+## Comparison: section 2, the campaigns
+
+page-comparison-campaigns = Las campañas
+# As in English
+comparison-campaign-title = { $campaign }: { $name }
+# What stands at the left; there is room for 18 letters.
+comparison-campaign = campaña
+comparison-report = informe
+comparison-cooker = cocina
+comparison-test = ensayos
+comparison-line = recta
+comparison-instruments = instrumentos
+comparison-conformity = conformidad
+comparison-mass = masa
+# { $title }: the tester's own; { $folder }: the name of its folder.
+# As in English
+comparison-campaign-text = { $title } ({ $folder })
+# { $cooker }: its kind, such as "box cooker"; { $description }: the tester's own words.
+# As in English
+comparison-cooker-text = { $cooker }, { $area } m²
+# As in English
+comparison-cooker-described = { $cooker }, { $area } m². { $description }
+comparison-test-text = { $dates }, { $runs ->
+        [one] { $runs } ensayo
+       *[other] { $runs } ensayos
+    }; { $site }, { $elevation } m; ensayada por { $tester }
+comparison-not-stated = no indicado
+comparison-line-text = { $intervals ->
+        [one] { $intervals } intervalo utilizado
+       *[other] { $intervals } intervalos utilizados
+    } con Td de { $range } K
+# As in English
+comparison-instrument = { $quantity }: { $instrument }, { $uncertainty }
+
+## Comparison: sections 3 and 4
+
+page-comparison-cautions = Advertencias
+page-comparison-provenance = Método y procedencia
+page-comparison-made-with = Hecho con
+# Titles of standards stay as they are.
+comparison-practice = ASAE S580.1 para cada calificación; JCGM 100:2008 para las diferencias
+comparison-note-difference = Una diferencia es la de las rectas en Td = 50 K. Su incertidumbre contiene la dispersión y los días de ambas campañas, y lo que sus instrumentos no comparten. Los instrumentos son uno y el mismo donde los archivos de campaña dan un mismo id; los que no tienen id cuentan como distintos, lo que aumenta la incertidumbre. El calor específico es común a todas.
+comparison-note-paired = Donde ambas se ensayaron los mismos días en un mismo lugar, y los días influyen, las diferencias se toman día por día, de modo que se anula lo que un día hace a ambas.
+comparison-note-p = p es la probabilidad de una diferencia tan grande si no hay ninguna (t de Student, Welch–Satterthwaite); la p corregida tiene en cuenta { $pairs ->
+        [one] { $pairs } par
+       *[other] { $pairs } pares
+    } por el método de Holm. Una diferencia se llama real donde la p corregida es menor que 0,05.
+comparison-note-shapes = Las pendientes y las ordenadas en el origen se comparan por análisis de covarianza, solo a partir de la dispersión y los días; donde los días influyen, cada día tiene su propia ordenada en el origen. Instrumentos distintos podrían desplazar ambas tanto como su incertidumbre. Sus p no están corregidas por el número de pares.
+comparison-note-needed = Cuántos intervalos más hacen falta: para una probabilidad de cuatro entre cinco de demostrar una diferencia de ese tamaño al 95 %, si la dispersión sigue como se vio.
+comparison-note-reports = Cada calificación tiene su propio informe, con sus lecturas, condiciones y balance de incertidumbre.
+
+# The plan of a test day, for the terminal and for the field sheet: one page for a pencil,
+# on which everything is small. Times of day such as { $from } and { $noon } are "10:33".
+
+## Field sheet: head
+
+# { $weekday }: a message that begins with weekday-. { $date }: as in the report.
+plan-day = { $weekday }, { $date }
+weekday-1 = lunes
+weekday-2 = martes
+weekday-3 = miércoles
+weekday-4 = jueves
+weekday-5 = viernes
+weekday-6 = sábado
+weekday-7 = domingo
+# { $zone }: the name of a time zone, such as Europe/Madrid.
+sheet-subtitle = { $day } · { $site } · reloj de { $zone }
+sheet-mark = Datos inventados, para demostración
+
+## Field sheet: sun, water, aiming
+#
+# What stands at the left has room for 13 letters, else it goes onto two lines.
+
+plan-sun = sol
+plan-sun-course = sale { $rise }, mediodía solar { $noon }, se pone { $set }
+plan-sun-no-rise = no sale, mediodía solar { $noon }, se pone { $set }
+plan-sun-no-set = sale { $rise }, mediodía solar { $noon }, no se pone
+plan-sun-neither = no sale, mediodía solar { $noon }, no se pone
+plan-sun-always = no se pone; mediodía solar { $noon }
+plan-sun-never = no sale
+# The hours about noon in which the practice lets one test.
+plan-window = ventana solar
+plan-window-text = de { $clocks } según el reloj ({ $from } a { $to } de hora solar)
+# Two times of day.
+plan-clocks = { $from } a { $to }
+plan-clear-sky = cielo claro
+# plan-too-much may follow, after a semicolon.
+plan-enough-all-through = { $least } W/m² o más en el plano normal a la radiación directa de { $clocks }, es decir, durante toda la ventana solar
+plan-enough-in-window = { $least } W/m² o más en el plano normal a la radiación directa de { $clocks }, en la ventana solar de { $usable }
+plan-too-much = por encima de { $most } W/m² los intervalos también se descartan, y un cielo muy despejado da aquí hasta { $highest }
+plan-enough-outside = { $least } W/m² solo de { $clocks }, fuera de la ventana solar: no se puede utilizar ningún intervalo de este día
+plan-never-enough = nunca llega a { $least } W/m² (como máximo { $highest }): no se puede utilizar ningún intervalo de este día
+plan-water = agua
+# { $load }, { $each }, { $vessel }: masses with their unit. plan-load-stated may follow, after
+# a semicolon.
+plan-load-one = { $load }, { $each } por cada uno de { $area } m², en un recipiente
+plan-load-several = { $load }, { $each } por cada uno de { $area } m², { $vessel } en cada uno de { $vessels } recipientes
+plan-load-stated = el archivo de campaña dice { $stated }
+# From and up to which temperature of the water its readings count.
+plan-start = cuenta desde
+plan-start-above = { $difference } por encima del aire, por ejemplo { $start } con aire a { $air }
+plan-stop = cuenta hasta
+plan-stop-text = { $stop }; aquí el agua hierve a { $boiling }
+# In the unit of the tester's thermometer, with °C or K in brackets.
+# As in English
+plan-temperature = { $temperature } { $unit } ({ $celsius } °C)
+# As in English
+plan-difference = { $difference } { $unit } ({ $kelvin } K)
+# To turn the cooker to the sun.
+plan-aim = orientar
+plan-aim-unknown = acceptance_half_angle_deg no está indicado bajo [cooker], así que no se dan horas. Práctica habitual, sin fuente publicada: un reflector poco profundo de muchos lados, cada 45 minutos aproximadamente, en los que el sol se mueve unos 11°, un paraboloide de foco agudo cada 10 a 15.
+plan-aim-no-time = no se puede utilizar ninguna hora de este día
+# { $clocks }: one time of day or several. { $angle }: degrees.
+plan-aim-once = a las { $clocks } y luego ya no más: { $angle }° bastan para toda la ventana
+plan-aim-drive = todo el tiempo, con un mecanismo de seguimiento: el sol se mueve { $angle }° en menos de { $time }
+plan-aim-at = a las { $clocks }; en ese tiempo ({ $minutes } min) el sol se mueve { $angle }°, el semiángulo de aceptación
+plan-aim-every = cada { $minutes } min desde las { $first }; en ese tiempo el sol se mueve { $angle }°, el semiángulo de aceptación
+
+## Field sheet: what is missing
+
+# Two of these follow each other. { $missing }: "9 more intervals and 1 more day".
+plan-missing = Aún faltan: { $missing }.
+plan-missing-nothing = Ya hay suficientes intervalos y días.
+plan-gives-none = Este día no puede dar ninguno.
+plan-gives = Este día puede dar como máximo { $most ->
+        [one] { $most } intervalo de diez minutos
+       *[other] { $most } intervalos de diez minutos
+    }.
+plan-gives-by-heating = Este día puede dar como máximo { $most ->
+        [one] { $most } intervalo de diez minutos
+       *[other] { $most } intervalos de diez minutos
+    }; un calentamiento de esta carga, alrededor de { $heating }, después empiece de nuevo con agua fresca.
+
+## Field sheet: before the first reading
+
+check-shade = ninguna sombra sobre la cocina hasta el final
+check-wind = viento flojo: el humo se desvía, las hojas quietas
+check-weighed = agua pesada, no medida a tazas
+check-sensor = sensor en el agua, a 10 mm del fondo, sin tocar la pared
+check-lid = tapa puesta, y se queda puesta
+check-air = termómetro del aire a la sombra, fuera de la luz de la cocina
+check-irradiance = sensor de irradiancia limpio y de cara al sol
+check-aimed = orientada, y nada que arda cerca del foco
+# Lines to write on.
+page-sheet-tester = ensaya
+page-sheet-weighed = agua pesada, kg
+
+## Field sheet: the table to fill in
+#
+# Columns are narrow: words of more than ten letters are broken.
+
+sheet-clock = hora
+sheet-water = agua, { $unit }
+sheet-air = aire, { $unit }
+# Bft: Beaufort.
+sheet-wind = viento, Bft
+sheet-sky = cielo: claro o nube
+sheet-irradiance = irrad., W/m²
+sheet-expected = esperada, { $unit }
+sheet-aim = orientar
+sheet-notes = notas
+
+## Field sheet: foot
+
+# { $forces }: sheet-force of the lowest numbers, with ";" between them.
+sheet-forces = Viento a ojo, Beaufort (WMO-No. 8): { $forces }.
+# As in English
+sheet-force = { $number } { $sign } ({ $speeds } m/s)
+# What one sees of the wind on land, at each number of the Beaufort scale.
+wind-sign-0 = el humo sube recto
+wind-sign-1 = el humo se desvía, las veletas quietas
+wind-sign-2 = se nota en la cara, susurran las hojas
+wind-sign-3 = hojas y ramitas se mueven sin cesar
+wind-sign-4 = se levantan polvo y papeles sueltos
+wind-sign-5 = se mecen los árboles pequeños
+wind-sign-6 = se mueven las ramas grandes
+wind-sign-7 = se mueven árboles enteros
+wind-sign-8 = se rompen ramitas
+# What the column of expected temperatures rests on. { $start }, { $air }: temperatures.
+plan-expected = Lo que se espera de la cocina según su calificación hasta ahora, Ps(50) = { $power } W ± { $expanded } W (95 %): { $load } calentados desde { $start } con cielo despejado, con aire a { $air } como en sus ensayos; con su margen del 95 %. Un agua muy por debajo de eso indica bruma, viento, una mala orientación o una tapa suelta.
+# The models behind the numbers.
+plan-models = Cielo despejado según Ineichen y Perez 2002 para { $elevation } m, turbidez de Linke { $turbidity } (habitual con cielo despejado); la bruma y el polvo dan menos. Sol según NREL/TP-560-34302; un horizonte llano.
+plan-models-stated = Cielo despejado según Ineichen y Perez 2002 para { $elevation } m, turbidez de Linke { $turbidity } (la indicada); la bruma y el polvo dan menos. Sol según NREL/TP-560-34302; un horizonte llano.
+page-sheet-caution = Advertencia.
+sheet-caution = Nunca mire hacia el foco ni al sol. El metal caliente y el vapor queman: guantes, tapa hacia el lado opuesto a usted. Mantenga lejos a los niños y todo lo que arda; permanezca junto a la cocina; apártela del sol antes de meter la mano; átela contra el viento. Sombra y agua para usted. Tire el agua del ensayo. Las normas locales y la práctica de los profesionales habilitados van primero.

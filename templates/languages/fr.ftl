@@ -1,0 +1,1542 @@
+# French (français), for West Africa and France. Not yet checked by a speaker.
+#
+# Words kept to: run = essai, interval = intervalle, reading = relevé, used = retenu, set
+# aside = écarté, rating = évaluation, finding = constat, the practice = la norme, irradiance
+# = éclairement, line = droite, scatter = dispersion, budget = bilan, load = charge, pot =
+# marmite, vessel = récipient, to aim = orienter, focus = foyer, stove = fourneau.
+#
+# Each message has its name, then what is said. { $name } is put in by the program, as is
+# { another-message }; their order may change, all of them have to stay. A count chooses
+# between singular and plural, each on a line of its own:
+#     { $days ->
+#         [one] { $days } day
+#        *[other] { $days } days
+#     }
+# What a template puts in stands in brackets: [page].
+
+## Numbers, dates, lists
+
+decimal-mark = ,
+under = moins de { $number }
+list = { $first } et { $last }
+# As in English
+date = { $day } { $month } { $year }
+month-1 = janvier
+month-2 = février
+month-3 = mars
+month-4 = avril
+month-5 = mai
+month-6 = juin
+month-7 = juillet
+month-8 = août
+month-9 = septembre
+month-10 = octobre
+month-11 = novembre
+month-12 = décembre
+
+## What is attached to a report, one line each
+
+attached-campaign = Fichier de campagne : ce qui a été essayé, où et avec quoi
+attached-log = Journal, octet pour octet tel qu’il a été lu
+attached-photo = Photo du cuiseur, telle qu’elle figure dans le rapport
+attached-rating = Tous les résultats sous forme de données, en pleine précision
+attached-intervals = Une ligne par intervalle, retenu ou écarté
+
+# The rating: page one, conditions, runs, intervals, the line, tests of the dry vessel.
+#
+# Standardised cooking power is "Ps", the temperature difference between water and ambient
+# "Td", the rating "Ps(50)": symbols stay as they are in every language.
+
+## Counts, each within several of the sentences below
+#
+# Where a language needs them in another case, write them into the sentence instead.
+
+counted-intervals = { $intervals ->
+    [one] { $intervals } intervalle
+   *[other] { $intervals } intervalles
+}
+counted-used = { $intervals ->
+    [one] { $intervals } intervalle retenu
+   *[other] { $intervals } intervalles retenus
+}
+counted-ten-minutes = { $intervals ->
+    [one] { $intervals } intervalle de dix minutes
+   *[other] { $intervals } intervalles de dix minutes
+}
+counted-days = { $days ->
+    [one] { $days } jour
+   *[other] { $days } jours
+}
+counted-readings = { $readings ->
+    [one] { $readings } relevé
+   *[other] { $readings } relevés
+}
+# Of the line: points less two.
+counted-freedom = { $freedom ->
+    [one] { $freedom } degré de liberté
+   *[other] { $freedom } degrés de liberté
+}
+
+## Every page
+
+report-kind = Rapport d’essai de cuiseur solaire
+report-kind-indicative = Rapport d’essai de cuiseur solaire : indicatif
+report-kind-estimated = Rapport d’essai de cuiseur solaire : indicatif, éclairement estimé
+# { $title } is the tester's own.
+report-title-indicative = { $title } (indicatif)
+report-title-estimated = { $title } (indicatif, éclairement estimé)
+report-invented = Données inventées, pour démonstration
+report-statement = Les résultats ne valent que pour le cuiseur tel qu’essayé. Ne reproduire qu’en entier.
+# In the middle of a line; the program sets a capital letter where it stands alone.
+irradiance-estimated = éclairement estimé
+# At the head of a page. [number] is put in by the program and has to stay as it is written.
+page-head = Rapport [number]
+# At the foot of a page. [page] and [pages] are put in by the program.
+page-foot = page [page] sur [pages]
+
+## Page one: how far the rating conforms
+
+level-conforms = Conforme
+level-conforms-with-notes = Conforme avec remarques
+level-indicative = Indicatif seulement
+# In the sentences that follow, the words of the level are set in bold where they stand
+# exactly as above. No full stop.
+headline-conforms = { level-conforms } à ASAE { $procedure }, de la manière indiquée à la section 2
+headline-conforms-with-notes = { level-conforms-with-notes } à ASAE { $procedure }, de la manière indiquée à la section 2
+headline-indicative = { level-indicative }, non conforme à ASAE { $procedure }, en raison des constats ci-dessous
+headline-indicative-missing = { level-indicative }, non conforme à ASAE { $procedure } ; il manque encore : { $missing }
+headline-unbelievable = { level-indicative }, et à ne pas croire : l’eau a gagné plus de chaleur que le rayonnement solaire n’en contient
+headline-unbelievable-missing = { level-indicative }, et à ne pas croire : l’eau a gagné plus de chaleur que le rayonnement solaire n’en contient ; il manque encore : { $missing }
+# What is still missing.
+missing-intervals = { $intervals ->
+    [one] { $intervals } intervalle de plus
+   *[other] { $intervals } intervalles de plus
+}
+missing-days = { $days ->
+    [one] { $days } jour de plus
+   *[other] { $days } jours de plus
+}
+missing-intervals-and-days = { missing-intervals } et { missing-days }
+
+## Page one: the number
+
+headline-label = Puissance de cuisson normalisée Ps(50)
+# Beside the number and its ±; 95 % is the level of confidence.
+headline-unit = W (95 %)
+page-no-rating = pas d’évaluation
+# { $way }: "by a clear-sky model", "from the log of a station nearby" and the like.
+headline-irradiance-estimated = éclairement estimé { $way }
+# What of the ± comes from what. These lines stand below the number, in small letters.
+headline-parts = dont dispersion et jours { $scatter } W, instruments { $instruments } W
+headline-each-watt = 95 % ; chaque watt a sa ligne à la section 5
+headline-some-assumed = 95 % ; certains instruments sont supposés (section 5)
+headline-monte-carlo = une vérification par Monte-Carlo donne { $range } W (section 5)
+headline-extrapolated = une extrapolation : 50 K se trouve hors de ce qui a été observé
+
+## Page one: the rating in plain words
+
+headline-takes-up = Une eau plus chaude que l’air de 50 K absorbe { $power } W sous un ensoleillement de 700 W/m².
+headline-loses = Une eau plus chaude que l’air de 50 K perd { $power } W sous un ensoleillement de 700 W/m².
+headline-no-rating = Ces relevés ne permettent pas d’évaluation. Les constats ci-dessous disent ce qui manque.
+# Followed by "; " and one of headline-heat-ends and headline-boils-first, or by a full stop.
+# { $amount }: headline-two-kilograms or "1.5 kg". { $journey }: from where to where, below.
+# "That irradiance" is the one of headline-takes-up.
+headline-heats = Sous cet éclairement, chauffer { $amount } d’eau { $journey } prend environ { $time }
+headline-heats-at = Sous { $irradiance } W/m², chauffer { $amount } d’eau { $journey } prend environ { $time }
+headline-may-not-heat = Sous cet éclairement, l’eau risque de ne pas passer { $journey }
+headline-may-not-heat-at = Sous { $irradiance } W/m², l’eau risque de ne pas passer { $journey }
+headline-does-not-heat = Sous cet éclairement, l’eau ne passe pas { $journey }
+headline-does-not-heat-at = Sous { $irradiance } W/m², l’eau ne passe pas { $journey }
+headline-two-kilograms = deux kilogrammes
+headline-heat-ends = la chaleur utile cesse vers { $end } (95 % : { $range })
+headline-boils-first = l’eau bout avant que la chaleur utile ne cesse
+# From where to where water is heated. { $degrees } is the next message with its unit.
+journey = de { $degrees }
+journey-degrees = { $start } à { $target }
+journey-to-boiling = de { $start } à l’ébullition ({ $boiling } ici)
+# { $result } as in stagnation-result.
+headline-dry = Le récipient à sec est monté à { $difference } K au-dessus de l’air sous { $irradiance } W/m² : { $result } (section 6).
+# How many intervals count. No full stop; headline-no-irradiance and headline-others follow
+# after "; " where they apply.
+headline-met = { $used ->
+    [one] { $used } sur { counted-ten-minutes }, en { counted-days }, remplit toutes les conditions
+   *[other] { $used } sur { counted-ten-minutes }, en { counted-days }, remplissent toutes les conditions
+}
+headline-met-measured = { headline-met } mesurées
+headline-met-estimated = { headline-met } mesurées ou estimées
+headline-no-irradiance = { $count ->
+    [one] { $count } autre n’a pas d’éclairement
+   *[other] { $count } autres n’ont pas d’éclairement
+}
+# { $reasons }: headline-reason or headline-either-reason.
+headline-other = l’autre a été écarté parce que { $reasons }
+headline-others = les autres ont été écartés, le plus souvent parce que { $reasons }
+# { $reason }: one of the messages that begin with reason-; { $count }: intervals.
+# As in English
+headline-reason = { $reason } ({ $count })
+headline-either-reason = { $first } ou que { $second }
+
+## Page one: figure, findings, conditions, caution
+
+# The line with its numbers: Ps = 201 W − 1.88 W/K · Td.
+# As in English
+equation-falling = Ps = { $intercept } W − { $slope } W/K · Td
+# As in English
+equation-rising = Ps = { $intercept } W + { $slope } W/K · Td
+# No full stop.
+power-line-facts = { $equation } ; R² = { $r_squared } ; { counted-used } en { counted-days }, Td de { $lowest } à { $highest } K
+# R² of points that all have the same power.
+undefined = indéfini
+# As in English
+power-line-caption = { $facts }.
+# Read out to those who do not see the figure.
+power-line-alt = Nuage de points de la puissance de cuisson normalisée en watts selon l’écart de température entre l’eau et l’air ambiant en kelvins. { $facts } ; écartés : { $aside }. La droite indique { $power } watts à 50 kelvins.
+power-line-estimated = Éclairement estimé : { $text }
+no-line-facts = { counted-used }, écartés : { $aside } ; aucune droite ne peut être ajustée
+no-line-alt = Nuage de points de la puissance de cuisson normalisée selon l’écart de température : { $facts }.
+page-findings = Constats, et comment y remédier
+page-brief = Conditions, telles que les intervalles retenus les ont connues
+# As in English
+page-brief-condition = condition
+page-brief-limit = limite
+page-brief-observed = observé
+page-brief-set-aside = intervalles écartés
+page-brief-note = Un intervalle peut enfreindre plusieurs conditions et compte alors pour chacune.
+brief-irradiance = Éclairement
+brief-irradiance-change = Variation de l’éclairement dans un intervalle
+brief-wind = Vent moyen, et longues rafales
+brief-ambient = Température ambiante moyenne
+brief-water-above = Eau au-dessus de l’ambiante, aux deux bouts
+brief-water-below = Eau en dessous de l’ébullition, aux deux bouts
+brief-water-fixed = Température de l’eau, aux deux bouts
+brief-solar-time = Heure solaire
+page-before-you-cook = Avant de cuisiner.
+headline-caution = Les surfaces chaudes et la vapeur brûlent, le foyer peut rendre aveugle et allumer des incendies, et cette évaluation ne dit rien de la sécurité des aliments. Lisez les mises en garde de la section 7 avant de cuisiner. Les règlements locaux et la pratique des professionnels habilités passent en premier.
+
+## Findings: what keeps a rating from conforming, and what would mend it
+#
+# A short clause without a full stop; the program sets a capital letter first.
+
+finding-too-few-intervals = on a retenu { counted-intervals }, la norme en demande { $least }
+finding-too-few-intervals-remedy = { missing-intervals } que l’on puisse retenir
+finding-too-few-days = intervalles retenus en { counted-days }, la norme en demande { $least }
+finding-too-few-days-remedy = des intervalles retenus sur { missing-days }
+finding-no-rating = aucune droite ne peut être ajustée : il y faut trois intervalles retenus avec éclairement, à des écarts de température différents
+finding-no-rating-remedy = davantage d’intervalles que l’on puisse retenir, de la température ambiante jusque près de l’ébullition
+finding-no-rating-remedy-irradiance = mesurer l’éclairement ; sans lui, la puissance ne peut pas être normalisée
+finding-r-squared-low = R² vaut { $r_squared }, moins que { $least } ; la norme se contenterait d’une remarque, pas ce rapport
+finding-r-squared-low-remedy = une orientation plus régulière, un ciel plus clair et moins de vent ; un capteur qui ne touche pas la marmite
+finding-line-not-falling = la puissance ne baisse pas quand l’eau devient plus chaude, ce que ne fait aucun cuiseur réel
+finding-line-not-falling-remedy = vérifier que la température de l’eau est bien celle de l’eau, et couvrir une plage de températures plus large
+finding-no-useful-heat = la droite indique { $power } W à { $difference } K : là, l’eau perd de la chaleur
+finding-no-useful-heat-remedy = vérifier que les relevés sont ceux d’une eau que l’on chauffe, cuiseur orienté
+finding-extrapolated = { $difference } K se trouve hors des écarts de température observés, de { $lowest } à { $highest } K
+finding-extrapolated-remedy = des intervalles retenus de part et d’autre de { $difference } K
+# { $runs }: a list of finding-load-off-run.
+finding-load-off = la charge s’écarte de plus de { $tolerance } % de { $load } kg/m² dans { $runs }
+# As in English
+finding-load-off-run = { $run } ({ $load } kg/m²)
+finding-load-off-remedy = peser { $load } d’eau pour chaque m² de surface d’interception, ou corriger cette surface
+# In the findings that follow, { $runs } is a list of the names of runs.
+finding-wind-not-measured = le vent n’a pas été mesuré dans { $runs }
+finding-wind-not-measured-remedy = mesurer le vent à côté du cuiseur, à sa hauteur
+finding-wind-estimated = le vent est une estimation à vue dans { $runs }, à un degré près de l’échelle de Beaufort
+finding-irradiance-estimated = l’éclairement n’a pas été mesuré près du cuiseur dans le plan normal au rayonnement direct, mais estimé { $way }
+finding-irradiance-estimated-remedy = mesurer l’éclairement à côté du cuiseur, avec un capteur tourné vers le soleil
+finding-irradiance-missing = l’éclairement n’a pas été mesuré dans { $runs }, dont les intervalles ne peuvent pas être normalisés et ne comptent pas pour la droite
+finding-irradiance-missing-remedy = mesurer l’éclairement dans le plan normal au rayonnement direct
+finding-irradiance-horizontal = l’éclairement a été mesuré dans le plan horizontal, la norme demande le plan normal au rayonnement direct ; il y est d’ordinaire plus élevé, l’évaluation est donc probablement trop élevée
+# estimate = "from-horizontal" is written in the campaign file and stays as it is.
+finding-irradiance-horizontal-remedy = monter le capteur de façon qu’il soit tourné vers le soleil comme le cuiseur ; d’ici là, estimate = "from-horizontal" ramène ses relevés face au soleil
+finding-impossible-gain = dans { counted-used }, l’eau a gagné plus de chaleur que le rayonnement solaire intercepté ; dans le premier, elle a pris { $power } W sur { $sunlight } W
+finding-impossible-gain-remedy = vérifier la masse d’eau, la surface d’interception, et les unités de température et d’éclairement
+# { $limits }: a list of finding-own-limit.
+finding-requirement-relaxed = limites propres plus larges qu’une exigence : { $limits }
+finding-recommendation-relaxed = limites propres plus larges qu’une recommandation : { $limits }
+finding-limit-tightened = limites propres plus strictes que la norme : { $limits }
+# { $what }: one of the messages that begin with limit-; { $practice }: an amount, or
+# finding-practice-limit where the practice limits something else.
+finding-own-limit = { $what } { $value } (norme : { $practice })
+# As in English
+finding-practice-limit = { $what } { $value }
+# [limits] is a part of the campaign file and stays as it is.
+finding-own-limit-remedy = revenir aux limites de la norme : supprimer celles-ci sous [limits] dans le fichier de campagne
+finding-excluded-by-tester = l’opérateur a exclu { counted-intervals }
+finding-excluded-by-tester-remedy = rien à faire, si la raison donnée dans le fichier de campagne est fondée
+
+## Section 1
+
+page-tested = Ce qui a été essayé
+# As in English
+page-instruments = Instruments
+page-instruments-quantity = grandeur
+# As in English
+page-instruments-instrument = instrument
+page-instruments-uncertainty = incertitude-type
+
+## Section 2: conditions
+
+# As in English
+page-conditions = Conditions
+# Headers of the table.
+# As in English
+page-conditions-condition = condition
+page-conditions-limit = limite
+page-conditions-standing = portée
+page-conditions-observed = observé
+page-conditions-set-aside = écartés
+# What is limited. Also within findings.
+limit-water-above-ambient = eau au-dessus de l’ambiante moyenne
+limit-water-below-boiling = eau en dessous du point d’ébullition local
+limit-water-temperature = température de l’eau
+limit-ambient = température ambiante moyenne
+limit-irradiance-lowest = éclairement le plus bas de l’intervalle
+limit-irradiance-highest = éclairement le plus élevé de l’intervalle
+limit-irradiance-change = variation de l’éclairement dans l’intervalle
+limit-wind-mean = vent moyen
+limit-wind-gust = vent maintenu plus de dix minutes (écarte l’essai)
+limit-solar-time-start = heure solaire au début
+limit-solar-time-end = heure solaire à la fin
+limit-load = eau par m² de surface d’interception
+limit-intervals = intervalles retenus
+limit-days = jours avec des intervalles retenus
+limit-r-squared = R² de la droite
+# How binding the practice makes a limit: "shall", "should". There is little room.
+standing-requirement = exigence
+standing-recommendation = recommandation
+# The campaign has a limit of its own in place of the practice's.
+standing-own-requirement = propre, pour une exigence
+standing-own-recommendation = propre, pour une recommandation
+conditions-about = { $load } ± { $tolerance } %
+conditions-no-line = pas de droite
+# Of gusts.
+conditions-never = jamais
+conditions-gust = pendant { $time } au plus
+conditions-no-interval = aucun intervalle
+conditions-not-measured = non mesuré
+conditions-source = Les limites suivent ASAE { $procedure }, avec nos propres mots. Elles ont été notées d’après la connaissance de la norme, sans en avoir d’exemplaire sous la main ; là où beaucoup dépend de l’une d’elles, comparez-la à la norme.
+conditions-observed = Observé : de la plus basse à la plus haute valeur sur tous les intervalles, retenus ou écartés. Un intervalle qui enfreint plusieurs limites compte pour chacune d’elles.
+conditions-common-practice = Les ± 5 % sur la charge et les 540 à 660 s que peut durer un intervalle sont de pratique courante, sans source publiée.
+conditions-r-squared = Quand R² est trop bas, la norme se contente d’une remarque ; ce rapport refuse alors « conforme », ce qui est plus strict.
+# "Own" as in standing-own-requirement.
+conditions-own = Les limites marquées « propre » sont celles de la campagne et s’écartent de la norme.
+
+## Section 3: runs
+
+page-runs = Essais
+page-runs-how = Ombré : étendue des intervalles retenus. Tirets : température de l’eau que la droite prédit à partir de l’éclairement et de l’air mesurés ; points : mesurée, aux bouts des intervalles. Barres : temps retenu, et temps écarté par chaque limite.
+run-title = Essai { $number }, { $date }
+# { $run }: its name; { $from }, { $to }: times of day.
+run-summary = { $run } : { counted-readings } de { $from } à { $to }, { $water } d’eau ({ $load } kg/m²). { counted-intervals }, { $used ->
+    [one] { $used } retenu.
+   *[other] { $used } retenus.
+}
+run-summary-re-aimed = { $run } : { counted-readings } de { $from } à { $to }, { $water } d’eau ({ $load } kg/m²) ; cuiseur réorienté toutes les { $minutes } min. { counted-intervals }, { $used ->
+    [one] { $used } retenu.
+   *[other] { $used } retenus.
+}
+run-hole = Pas d’intervalle de { $from } à { $to } : il n’y a pas là deux relevés de l’eau séparés de 9 à 11 minutes.
+run-caption-predicted = La droite prédit la température de l’eau à { $rms } K près, en moyenne quadratique.
+run-caption-none = Aucun intervalle de cet essai n’est retenu.
+# Read out to those who do not see the figure. { $irradiance }, { $wind }: the next messages.
+run-alt = Tracés selon l’heure locale de { $from } à { $to } : eau entre { $coldest } et { $hottest } degrés Celsius, avec la température ambiante ; { $irradiance } ; { $wind }. Retenus et ombrés : { $used } sur { counted-intervals }. { $predicted } Écartés : { $aside }.
+# As in English
+run-alt-aside = { counted-intervals }, { $reason }
+run-alt-predicted = La droite prédit la température de l’eau à { $rms } kelvin près, en moyenne quadratique.
+run-alt-not-predicted = La droite ne prédit rien pour cet essai.
+run-alt-irradiance = éclairement entre { $lowest } et { $highest } watts par mètre carré
+run-alt-no-irradiance = éclairement non mesuré
+run-alt-wind = vent entre { $lowest } et { $highest } mètres par seconde
+run-alt-no-wind = vent non mesuré
+
+## Section 4: intervals
+
+page-intervals = Intervalles
+# Headers of a table of ten narrow columns: as short as can be.
+page-intervals-local = heure locale
+page-intervals-solar = solaire
+page-intervals-water = eau, °C
+# As in English
+page-intervals-ambient = amb., °C
+page-intervals-irradiance = éclairement, W/m²
+page-intervals-wind = vent, m/s
+# As in English
+page-intervals-power = P, W
+# As in English
+page-intervals-difference = Td, K
+# As in English
+page-intervals-standardised = Ps, W
+page-intervals-outcome = retenu, ou écarté pour
+page-intervals-used = retenu
+interval-no-irradiance = pas d’éclairement
+page-intervals-note = Eau : au début et à la fin de l’intervalle. Éclairement : moyen, le plus bas et le plus élevé. P : puissance de cuisson. Td : moyenne de l’eau moins température ambiante moyenne. Ps : P normalisée à 700 W/m².
+page-reasons = Ce que signifient les motifs
+# Why an interval is set aside. Also within headline-reason, after "because".
+reason-water-below-window = l’eau était encore trop proche de l’ambiante
+reason-water-above-window = l’eau était trop proche de l’ébullition
+reason-ambient-out-of-range = l’air était trop froid ou trop chaud
+reason-irradiance-low = le soleil était trop faible
+reason-irradiance-high = le soleil était trop fort
+reason-irradiance-unsteady = le soleil était irrégulier
+reason-wind-high = le vent était trop fort
+reason-outside-solar-window = l’heure solaire était trop matinale ou trop tardive
+reason-reading-gap = des relevés manquaient
+reason-excluded-by-tester = l’opérateur a exclu cette période
+reason-not-cloudless = l’opérateur n’indique pas que le ciel était sans nuages
+
+## Section 5: regression and uncertainty
+
+page-regression = Régression et incertitude
+regression-none = Aucune droite ne peut être ajustée : il y faut au moins trois intervalles retenus avec éclairement, à des écarts de température différents.
+regression-method = Moindres carrés ordinaires de Ps selon Td sur les intervalles retenus de tous les essais, chacun avec le même poids ; intervalles statistiques par le t de Student. P = m·c·(T2 − T1)/Δt avec c = 4186 J/(kg K) et le temps réellement écoulé ; Ps = P·700/G avec l’éclairement moyen G de l’intervalle ; Td = moyenne de l’eau moins température ambiante moyenne. Les moyennes sont pondérées par le temps.
+# Labels, and what stands beside them.
+regression-line = droite
+regression-intercept = ordonnée à l’origine a
+regression-watts = { $value } W, erreur type { $error } W
+regression-slope = pente b
+regression-watts-per-kelvin = { $value } W/K, erreur type { $error } W/K
+regression-residual = écart-type résiduel
+# As in English
+regression-points = points
+regression-points-text = { counted-intervals } en { counted-days }, { counted-freedom }
+regression-confidence = intervalle de confiance à 95 % de la droite à 50 K, d’après sa seule dispersion
+regression-prediction = intervalle de prédiction à 95 % d’un intervalle à 50 K
+residuals-caption = Résidus des intervalles retenus, par jour ; tirets : deux fois leur écart-type.
+# Read out to those who do not see the figure.
+residuals-alt = Résidus autour de la droite en watts, selon l’écart de température en kelvins et selon l’heure locale, avec une marque pour chaque jour ; écart-type { $deviation } watts ; { $outside ->
+    [one] { $outside } point sur { $points } est à plus de deux fois cette valeur de la droite.
+   *[other] { $outside } points sur { $points } sont à plus de deux fois cette valeur de la droite.
+}
+page-scatter = Jours, voisins et intervalles isolés
+page-uncertainty = Incertitude de Ps(50)
+# Headers of a table of six columns.
+# As in English
+page-uncertainty-source = source
+page-uncertainty-of-source = son incertitude-type
+# Type A or B of the GUM.
+# As in English
+page-uncertainty-type = type
+page-uncertainty-sensitivity = sensibilité
+page-uncertainty-of-rating = dans Ps(50)
+page-uncertainty-part = part du ±
+
+## Section 6: what it means for cooking
+
+page-cooking = Ce que cela signifie pour la cuisson
+page-cooking-water = eau
+# [journey] is put in by the program: "from 20 to 95 °C", the message journey.
+page-cooking-time = durée [journey]
+page-cooking-range = plage à 95 %
+page-cooking-boiling = jusqu’à l’ébullition (95 %)
+page-foods-food = aliment
+page-foods-specific-heat = chaleur massique
+page-foods-cooked = cuit à
+page-foods-amount = quantité
+page-foods-range = plage à 95 %
+page-year = Les jours clairs au fil de l’année
+page-year-month = mois
+page-year-hours = heures d’assez de soleil
+page-year-heat = chaleur par jour
+page-year-water = eau pasteurisée par jour
+page-fuel = Combustible que cette chaleur remplace
+page-dry = Récipient à sec
+# As in English
+page-dry-date = date
+page-dry-plateau = palier
+# As in English
+page-dry-air = air
+page-dry-irradiance = éclairement
+page-dry-difference = écart par W/m²
+page-dry-notes = remarques
+# As in English
+stagnation-date-and-time = { $date }, { $time }
+stagnation-irradiance-estimated = { $irradiance } W/m², estimé
+# As in English
+stagnation-result = { $difference } ± { $half_width } K m²/W
+# { $usual }: "190 °C".
+stagnation-note = Plus haute température stable du récipient vide et sombre au-dessus de l’ambiante, par W/m² ; ± pour 95 %, un thermomètre de four à ± 10 K là où aucune incertitude n’est indiquée. Elle distingue les pertes de la lumière, et n’est pas une puissance de cuisson. Le rapport est celui que Mullick, Kandpal et Saxena 1987 emploient pour les cuiseurs boîtes (de mémoire) ; pour d’autres cuiseurs, il ne compare que des semblables. Comme repère, de pratique courante, sans source publiée : une marmite mince et sombre dans un réflecteur peu profond à nombreux pans d’environ un mètre carré atteint environ { $usual } en une demi-heure. Un récipient vide peut rougir, se fendre ou perdre son revêtement : ne le quittez jamais.
+page-assumed = Hypothèses
+
+## Section 7
+
+page-cautions = Mises en garde
+# [source] is put in by the program.
+page-cautions-source = Source : [source].
+
+## Section 8: deviations, notes and provenance
+
+page-provenance = Écarts, remarques et provenance
+page-deviations = Écarts par rapport à la norme
+page-tester-notes = Remarques de l’opérateur
+page-notices = Avis à la lecture des journaux
+page-logs = Comment les journaux ont été lus
+page-made-with = Réalisé avec
+# SHA-256: digits that change when a file changes.
+page-inputs = Fichiers d’entrée, avec leur SHA-256
+
+# What was tested, with what, and by whom; the uncertainty line by line; provenance.
+
+## What the campaign file does not say
+
+not-stated = non indiqué
+
+## Kinds of cooker, shapes of aperture
+
+# Each stands first in its line.
+cooker-box = Cuiseur boîte
+cooker-panel = Cuiseur à panneaux
+cooker-concentrating = Cuiseur à concentration
+cooker-tube = Cuiseur à tube
+aperture-circle = cercle, { $diameter } m de diamètre
+aperture-rectangle = rectangle, { $width } m sur { $height } m
+# Across corners: diameter of the circle through the corners.
+aperture-regular-polygon = polygone régulier, { $sides } côtés, { $across } m entre sommets
+aperture-outline = contour de { $points } points
+# { $shape }: one of the four above. The beam is the light that comes straight from the sun.
+aperture-off-normal = { $shape }, rayonnement direct à { $degrees }° de sa normale
+
+## Ways to estimate irradiance
+#
+# Each goes on after "irradiance estimated", and also stands alone after a comma.
+
+estimated-clear-sky = par un modèle de ciel clair (Ineichen et Perez 2002)
+estimated-from-horizontal = d’après un capteur posé à plat (Erbs, Klein et Duffie 1982)
+estimated-station = d’après le journal d’une station voisine
+estimated-solar-panel = d’après le courant de court-circuit d’un panneau solaire
+
+## Classes of instruments
+
+# Also within budget-assumed and notice-instrument-taken: "assumed a kitchen scale".
+class-pyranometer-a = pyranomètre de classe A
+class-pyranometer-b = pyranomètre de classe B
+class-pyranometer-c = pyranomètre de classe C
+class-reference-cell = cellule de référence
+class-solar-panel = panneau solaire, par son courant de court-circuit
+class-hand-held-meter = appareil de mesure à main
+class-thermocouple-t-1 = thermocouple de type T, classe 1
+class-thermocouple-t-2 = thermocouple de type T, classe 2
+class-thermocouple-k-1 = thermocouple de type K, classe 1
+class-thermocouple-k-2 = thermocouple de type K, classe 2
+class-thermocouple-j-1 = thermocouple de type J, classe 1
+class-thermocouple-j-2 = thermocouple de type J, classe 2
+class-pt100-a = Pt100, classe A
+class-pt100-b = Pt100, classe B
+class-kitchen-thermometer = thermomètre de cuisine
+class-measuring-jug = verre doseur
+class-platform-scale = balance à plateforme
+class-kitchen-scale = balance de cuisine
+class-watch = montre, lue à la main
+class-logger = horloge d’un enregistreur
+# What the uncertainty of a class follows from. 95 %: level of confidence.
+basis-for-95-percent = ± { $limit } % pour 95 %
+basis-within-percent = à ± { $limit } % près
+basis-within-kelvin = à ± { $limit } K près
+basis-within-kelvin-read = à ± { $limit } K près, lu à { $step } K
+basis-within-seconds = à ± { $limit } s près
+
+## Section 1: the line under the title
+
+# These four stand after each other, with a dot between them.
+# As in English
+subtitle-cooker = { $cooker }, { $area } m²
+# As in English
+subtitle-site = { $site }, { $elevation } m
+subtitle-tester = opérateur : { $tester }
+# First and last day of the test: "16 to 19 September 2026", { $first } only a number.
+dates-of-a-month = du { $first } au { $last }
+# "28 September to 3 October 2026".
+dates-of-a-year = du { $day } { $month } au { $last }
+dates = du { $first } au { $last }
+
+## Section 1: what was tested
+#
+# Labels stand at the left in a column of about 18 letters; longer ones break.
+
+tested-photo = Le cuiseur tel qu’essayé.
+# Read out to those who do not see it.
+tested-photo-alt = Photographie du cuiseur { $cooker }
+tested-cooker = Cuiseur
+tested-name = nom
+# As in English
+tested-type = type
+tested-area = surface d’interception
+# As in English
+tested-area-text = { $area } m²
+tested-aperture = ouverture
+# As in English
+tested-description = description
+tested-mass = masse
+tested-cost = coût
+# { $currency }: as the tester wrote it.
+# As in English
+tested-cost-text = { $cost } { $currency }
+tested-cost-no-currency = { $cost } (monnaie non indiquée)
+tested-load = Charge
+tested-water = eau
+tested-per-area = par surface d’interception
+tested-per-area-text = { $load } kg/m² (norme : { $practice } kg/m²)
+tested-vessels = récipients
+# As in English
+tested-site = Site
+# As in English
+tested-position = position
+# As in English
+tested-position-text = { $latitude }, { $longitude }, { $elevation } m
+# As in English
+tested-north = { $degrees }° N
+# As in English
+tested-south = { $degrees }° S
+# As in English
+tested-east = { $degrees }° E
+tested-west = { $degrees }° O
+# { $boiling }: "95.2 °C".
+tested-boiling = l’eau bout à
+tested-boiling-by-pressure = { $boiling }, d’après { $pressure } hPa mesurés
+tested-boiling-by-elevation = { $boiling }, d’après l’altitude
+tested-time-zone = fuseau horaire
+tested-test = Essais
+tested-method = méthode
+# The title of the standard stands in English.
+# As in English
+tested-method-text = ASAE { $procedure }, testing and reporting solar cooker performance
+# As in English
+tested-dates = dates
+tested-dates-text = { $dates }, { $runs ->
+        [one] { $runs } essai
+       *[other] { $runs } essais
+    }
+tested-tracking = suivi du soleil
+# { $minutes }: a number, or a list of numbers.
+tested-tracking-text = réorienté toutes les { $minutes } min
+tested-tester = opérateur
+tested-client = pour
+tested-issued = rapport établi
+
+## Section 1: instruments
+
+tested-water-temperature = température de l’eau
+tested-ambient-temperature = température ambiante
+tested-wind-speed = vitesse du vent
+tested-water-mass = masse d’eau
+tested-irradiance-estimated = éclairement, estimé
+tested-irradiance-normal = éclairement, normal au rayonnement direct
+tested-irradiance-horizontal = éclairement, plan horizontal
+tested-irradiance-plane-assumed = éclairement, plan non indiqué, supposé normal au rayonnement direct
+instrument-not-measured = non mesuré
+# { $description }: the tester's own words; { $id }: a mark or number.
+# As in English
+instrument-with-id = { $description } ({ $id })
+# { $way }: one of the messages that begin with estimated-.
+# As in English
+instrument-estimated = { $instrument }, { $way }
+# { $uncertainty } as in the other rows.
+instrument-estimated-uncertainty = { $uncertainty } ; section 5
+instrument-uncertainty-of-model = celle du modèle ; section 5
+instrument-by-class = selon sa classe, { $basis }
+instrument-by-eye = à vue, échelle de Beaufort (WMO-No. 8)
+instrument-by-eye-uncertainty = la plage d’un degré, par exemple 0,3 à 1,5 m/s
+uncertainty-percent = { $percent } % du relevé
+# As in English
+uncertainty-kelvin = { $kelvin } K
+# As in English
+uncertainty-speed = { $speed } m/s
+# As in English
+uncertainty-seconds = { $seconds } s
+tested-instruments-note = Les incertitudes sont des incertitudes-types (k = 1), telles que l’opérateur les indique ; la section 5 dit ce qui est pris là où aucune n’est indiquée. La norme demande le capteur d’eau dans l’eau, au centre, à 10 mm au-dessus du fond, celui du vent à côté du cuiseur à sa hauteur, et une charge égale dans les récipients (de mémoire) ; rien de cela n’est vérifié ici.
+
+## Section 5: the budget of uncertainty
+#
+# Cells of a table of six columns: short.
+
+budget-combined = composée
+budget-root = racine de la somme des carrés
+# The rating with its expanded uncertainty.
+rating-with-uncertainty = { $power } W ± { $half_width } W (95 %)
+budget-scatter = dispersion autour de la droite
+budget-scatter-within-days = dispersion au sein des jours
+budget-scatter-text = { $deviation } W par intervalle, { $intervals ->
+        [one] { $intervals } intervalle
+       *[other] { $intervals } intervalles
+    }
+budget-reading = lecture de la température de l’eau
+budget-reading-text = { $deviation } W par intervalle, { $intervals ->
+        [one] { $intervals } intervalle
+       *[other] { $intervals } intervalles
+    } ; plus que la dispersion observée
+budget-days = dispersion d’un jour à l’autre
+budget-days-text = { $deviation } W par jour, { $days ->
+        [one] { $days } jour
+       *[other] { $days } jours
+    }
+budget-per-percent = { $sensitivity } W par %
+budget-per-kelvin = { $sensitivity } W par K
+# As in English
+budget-watts = { $power } W
+# { $uncertainty }: "0.5 K" or "3 % of the reading".
+budget-stated = { $uncertainty }, indiqué
+# { $class }: one of the messages that begin with class-; { $basis }: one that begins with basis-.
+budget-class = { $class } : { $basis }
+budget-assumed = supposé, { $class } : { $basis }
+# What is in error, in the same table, and in the sentences below.
+error-irradiance = éclairement
+error-clear-sky = éclairement, estimé
+# From the horizontal plane to the plane normal to the beam.
+error-conversion = éclairement, ramené face au soleil
+# A weather station a few kilometres away.
+error-distance = éclairement, à la station
+error-water-temperature = température de l’eau
+error-ambient-temperature = température ambiante
+error-water-mass = masse d’eau
+error-specific-heat = chaleur massique de l’eau
+error-clock-rate = temps
+# What their uncertainty follows from, where it is not the tester's to state.
+known-clear-sky = { $percent } % : modèle de ciel clair 5 %, le reste du trouble à ± 2 près
+known-conversion = conversion { $percent } %, d’un rayonnement direct connu à un cinquième près
+known-distance = { $percent } % pour une station voisine
+known-specific-heat = 4186 J/(kg K) à ± { $percent } % près
+known-clock-rate = marche de l’horloge à ± { $percent } % près
+# Where it is from, in a list with ";" between: titles and names stay as they are.
+source-common-practice = pratique courante, sans source publiée
+source-wmo-8 = WMO-No. 8, totaux horaires, pour les classes d’ISO 9060:1990 (étalon secondaire, première, seconde) auxquelles A, B, C de 2018 font suite
+source-iec-60584 = IEC 60584-1:2013, tolérance jusqu’à 100 °C
+source-iec-60751 = IEC 60751, tolérance à 100 °C, de mémoire
+source-clear-sky = Ineichen et Perez 2002 ; 5 % de mémoire d’après Reno, Hansen et Stein 2012 (SAND2012-2389) ; trouble : pratique courante, sans source publiée
+source-conversion = Erbs, Klein et Duffie 1982 ; dispersion du rayonnement direct de mémoire d’après Gueymard et Ruiz-Arias 2016
+source-specific-heat = IAPWS-IF97, 10 à 95 °C
+
+## Section 5: what the budget comes to
+
+# { $rating }: rating-with-uncertainty. { $freedom }: a number, or freedom-large.
+budget-result = Ps(50) = { $rating }. Incertitude élargie ± { $expanded } W : composée { $combined } W fois k = { $factor }, t de Student pour 95 % et { $freedom } degrés de liberté effectifs (JCGM 100:2008, Welch–Satterthwaite).
+freedom-large = plus de 1000
+budget-note-columns = Dernière colonne : la part de variance de chaque ligne, comme part de l’incertitude élargie ; la somme des parts la donne. Type A : par la statistique des intervalles ; B : autrement. Les erreurs des instruments sont supposées communes à tous les intervalles : celles de l’éclairement, de la masse, de la chaleur massique et du temps multiplient toute la droite et n’apparaissent jamais dans la dispersion ; celles de la température s’annulent dans la montée de l’eau et déplacent Td.
+# { $sources }: a list of the messages that begin with source-, with ";" between them.
+budget-note-sources = Ce que l’opérateur n’a pas indiqué vient de : { $sources }. Les limites dont on ne sait rien de plus sont prises comme rectangulaires, u = limite/√3 (JCGM 100:2008, 4.3.7).
+# { $quantities }: a list of messages that begin with error-.
+budget-note-assumed = Pour ces grandeurs ({ $quantities }), le fichier de campagne n’indique ni incertitude ni classe, la classe la plus prudente est donc supposée. Indiquer ce qui a été utilisé réduira très probablement l’incertitude.
+# What single readings explain of the scatter.
+budget-note-reading = Des { $scatter } W dont un intervalle se disperse, le pas auquel on lit le thermomètre de l’eau explique { $step } W et le moment de la lecture { $moment } W ; les deux sont dans la dispersion et ne sont pas comptés une seconde fois.
+budget-note-reading-most = Des { $scatter } W dont un intervalle se disperse, le pas auquel on lit le thermomètre de l’eau explique { $step } W et le moment de la lecture { $moment } W ; les deux sont dans la dispersion et ne sont pas comptés une seconde fois. Le pas du thermomètre fait la plus grande part de la dispersion : un pas plus fin aiderait plus que tout.
+
+## Section 5: check by Monte Carlo
+#
+# Two sentences, one after the other: what was drawn, and what follows from it.
+
+drawn-none = Pas de vérification par Monte-Carlo : l’éclairement est si incertain que certains de ses tirages tombent à zéro ou en dessous. L’intervalle ci-dessus n’est alors qu’une supposition.
+drawn = Vérification par Monte-Carlo (JCGM 101:2008) : les mêmes erreurs tirées { $trials } fois à travers relevés, puissance, régression et droite donnent { $lower } à { $upper } W pour 95 %.
+drawn-deviation = Vérification par Monte-Carlo (JCGM 101:2008) : les mêmes erreurs tirées { $trials } fois à travers relevés, puissance, régression et droite donnent { $lower } à { $upper } W pour 95 %, écart-type { $deviation } W.
+drawn-agrees = Les bouts des deux intervalles concordent à { $tolerance } W près, la tolérance de JCGM 101 pour un chiffre significatif : le bilan tient.
+drawn-narrower = C’est à { $apart } W de l’intervalle du bilan, là où JCGM 101 admet { $tolerance } W pour un chiffre significatif. Les tirages vont moins loin : des erreurs bornées s’arrêtent là où une loi normale continue. Le bilan est du côté sûr.
+drawn-few-days = C’est à { $apart } W de l’intervalle du bilan, là où JCGM 101 admet { $tolerance } W pour un chiffre significatif. Les queues du t de Student pour si peu de degrés de liberté pèsent plus dans les tirages ; plus de jours rapprochent les deux. Là où beaucoup en dépend, prenez le plus large.
+drawn-skewed = C’est à { $apart } W de l’intervalle du bilan, là où JCGM 101 admet { $tolerance } W pour un chiffre significatif. Diviser par un éclairement qui peut être très faux rend les tirages asymétriques ; un capteur mieux connu rapproche les deux. Là où beaucoup en dépend, prenez le plus large.
+
+## Section 5: what more data would bring
+
+outlook-at-best = Plus d’intervalles et de jours ramèneraient l’incertitude à ± { $least } W au mieux ; le reste vient des instruments.
+outlook-reached = Les ± { $target } W visés sont atteints.
+# { $more }: outlook-intervals or outlook-intervals-and-days.
+outlook-more = Les ± { $target } W visés demandent { $more }, en supposant la dispersion vue jusqu’ici.
+outlook-more-one-day = Les ± { $target } W visés demandent { $more }, en supposant la dispersion vue jusqu’ici et que les jours ne diffèrent pas.
+outlook-intervals = { $intervals ->
+        [one] { $intervals } intervalle retenu de plus
+       *[other] { $intervals } intervalles retenus de plus
+    }
+outlook-intervals-and-days = { $intervals ->
+        [one] { $intervals } intervalle retenu de plus
+       *[other] { $intervals } intervalles retenus de plus
+    } sur { $days ->
+        [one] { $days } jour de plus
+       *[other] { $days } jours de plus
+    }
+# { $heaviest }: one of the sentences that follow.
+outlook-out-of-reach = Les ± { $target } W visés ne peuvent pas être atteints avec plus d’intervalles : les instruments seuls laissent ± { $least } W. { $heaviest }
+heaviest-irradiance = L’éclairement pèse le plus.
+heaviest-clear-sky = L’éclairement estimé pèse le plus.
+heaviest-conversion = L’éclairement ramené face au soleil pèse le plus.
+heaviest-distance = L’éclairement à la station pèse le plus.
+heaviest-water-temperature = La température de l’eau pèse le plus.
+heaviest-ambient-temperature = La température ambiante pèse le plus.
+heaviest-water-mass = La masse d’eau pèse le plus.
+heaviest-specific-heat = La chaleur massique de l’eau pèse le plus.
+heaviest-clock-rate = Le temps pèse le plus.
+outlook-too-far = Les ± { $target } W visés demanderaient plus d’intervalles que personne n’en mesure, en supposant la dispersion vue jusqu’ici.
+outlook-too-far-one-day = Les ± { $target } W visés demanderaient plus d’intervalles que personne n’en mesure, en supposant la dispersion vue jusqu’ici et que les jours ne diffèrent pas.
+
+## Page one, and section 5: what limits the number most
+
+limits-most-step = Ce qui limite le plus ce nombre est le pas auquel on lit le thermomètre de l’eau : { $percent } % de sa variance.
+limits-most-estimate = Ce qui limite le plus ce nombre est que l’éclairement est estimé : { $percent } % de sa variance.
+
+## Section 5: days, neighbours and single intervals
+
+days-one = Tous les intervalles retenus sont d’un seul jour : on ne peut pas dire combien les jours diffèrent, cela n’est donc pas dans l’incertitude. Un autre jour peut bien donner un résultat hors de la plage indiquée.
+days-too-few-intervals = Trop peu d’intervalles pour distinguer les jours de la dispersion ; ce dont les jours diffèrent n’est pas dans l’incertitude.
+days-no-scatter = Les intervalles se trouvent sur les droites de leurs jours sans aucune dispersion, les jours ne peuvent donc pas être testés.
+# Of Fisher's F test: degrees of freedom, the statistic, the probability.
+days-numbers = F({ $between } ; { $within }) = { $statistic }, p = { $p }
+# { $numbers }: days-numbers. One of days-are-independent and days-are-independent-two follows
+# after the first three.
+days-differ = Les jours diffèrent plus que leur dispersion ne l’explique ({ $numbers }).
+days-may-differ = Les jours diffèrent peut-être ({ $numbers }) ; l’ignorer donnerait une incertitude trop petite.
+days-neighbours = Les jours ne diffèrent pas au-delà de la dispersion ({ $numbers }), mais les voisins au sein d’un essai se ressemblent.
+days-alike = Les jours ne diffèrent pas au-delà de la dispersion de leurs intervalles ({ $numbers }), chaque intervalle compte donc comme indépendant.
+days-are-independent = L’incertitude prend donc { $days } jours, et non les intervalles, comme ce qui est indépendant, avec { $freedom ->
+        [one] { $freedom } degré
+       *[other] { $freedom } degrés
+    } de liberté.
+days-are-independent-two = L’incertitude prend donc { $days } jours, et non les intervalles, comme ce qui est indépendant, avec { $freedom ->
+        [one] { $freedom } degré
+       *[other] { $freedom } degrés
+    } de liberté. Deux jours sont trop peu pour cela : là où les jours diffèrent, dans des simulations, l’intervalle couvrait alors la vraie valeur dans 89 cas sur 100, et non dans 95.
+neighbours-alike = Durbin–Watson au sein des essais d = { $statistic } (2 si indépendants), p = { $p } : les intervalles qui se suivent se ressemblent, comme quand l’orientation ou le ciel dérive.
+neighbours-independent = Durbin–Watson au sein des essais d = { $statistic } (2 si indépendants), p = { $p } : aucun signe que les intervalles qui se suivent se ressemblent.
+# { $intervals }: influence-one of each, with "," between them.
+influence = Intervalles qui déplacent la droite plus que d’autres, par une distance de Cook de plus de 4/n, aucun n’a été retiré : { $intervals }.
+influence-more = Intervalles qui déplacent la droite plus que d’autres, par une distance de Cook de plus de 4/n, aucun n’a été retiré : { $intervals } ; { $more } de plus.
+# { $time }: time of day.
+influence-one = { $date } { $time } (distance de Cook { $distance } ; sans lui, Ps(50) vaut { $power } W)
+
+## Section 5: the figure beside the budget
+
+spread-caption = À gauche : les résidus par ordre de grandeur face à ceux d’une loi normale ; sur la ligne en tirets s’ils sont normaux. À droite : la droite avec sa bande à 95 %, foncée pour la dispersion et les jours, claire avec les instruments.
+# Read out to those who do not see the figure.
+spread-alt = Deux tracés. Diagramme quantile-quantile normal de { $points } résidus. La droite avec sa bande à 95 pour cent : à 50 kelvins { $power } watts, plus ou moins { $scatter } watts pour la dispersion et les jours, plus ou moins { $expanded } watts avec les instruments.
+
+## Section 8: deviations and provenance
+
+# { $limit }: a key of the campaign file, with its value; { $what }: a message that begins
+# with limit-.
+deviation-limit = Limite propre : { $key } = { $value } ({ $what }).
+# { $from }, { $to }: times. { $reason }: the tester's own words.
+deviation-excluded = { $run } : de { $from } à { $to } exclu par l’opérateur : { $reason }.
+deviation-excluded-no-reason = { $run } : de { $from } à { $to } exclu par l’opérateur : aucune raison donnée.
+deviation-findings = De plus : chaque constat de la première page.
+deviation-interval = Durée des intervalles : 540 à 660 s sont admises, et la puissance est prise sur le temps réellement écoulé, là où la norme parle de 600 s.
+# Labels stand at the left; there is room for 20 letters.
+made-with = réalisé avec
+made-issued = établi
+made-practice = norme
+made-solar-time = heure solaire
+made-solar-time-text = NREL/TP-560-34302, d’après l’heure et la longitude
+made-boiling = point d’ébullition
+made-boiling-text = atmosphère ISO 2533 là où aucune pression n’a été mesurée, saturation IAPWS-IF97
+made-irradiance = éclairement
+# { $way }: one of the messages that begin with estimated-.
+made-irradiance-text = estimé { $way } ; plan normal au rayonnement direct d’après Liu et Jordan 1963
+# Linke turbidity: how much haze a clear sky has.
+made-irradiance-stated = estimé { $way }, trouble de Linke { $turbidity } comme indiqué ; plan normal au rayonnement direct d’après Liu et Jordan 1963
+made-irradiance-usual = estimé { $way }, trouble de Linke { $turbidity } (pratique courante, sans source publiée) ; plan normal au rayonnement direct d’après Liu et Jordan 1963
+report-end = Fin du rapport { $number }
+
+## What it means for cooking
+
+cooking-no-line = Sans droite, on ne peut rien dire des durées de chauffage.
+# A load of water, in the first column of a table.
+cooking-load-tested = { $load }, comme à l’essai
+cooking-not-there = n’y arrive pas
+cooking-not-there-tends = n’y arrive pas ; tend vers { $temperature }
+cooking-may-not-there-tends = risque de ne pas y arriver ; tend vers { $temperature }
+cooking-time-range = { $shortest } à { $longest }
+cooking-time-open = { $shortest } ou plus ; risque de ne pas y arriver
+# As in English
+cooking-boil = { $time } ({ $range })
+cooking-foods-title = Aliments portés à la température de cuisson et maintenus à celle-ci en { $time } au plus
+cooking-foods-note = À partir de { $start } sous { $irradiance } W/m², pendant la durée de la fenêtre solaire ; jamais plus que les { $load } de la charge essayée, au-delà desquels l’évaluation ne dit rien. Chaleurs massiques selon Chen 1985 à partir des teneurs en eau de ASHRAE Handbook, Refrigeration (les deux de mémoire) ; les températures et durées de cuisson sont de pratique courante, sans source publiée, les { $safe } sont ceux de l’USDA FSIS. Estimation : vérifiez avec un thermomètre dans l’aliment.
+cooking-amount-or-more = { $amount } ou plus
+cooking-cooked-at = { $temperature } pendant { $time }
+cooking-amount-range = { $lowest } à { $highest }
+cooking-amount-up-to = jusqu’à { $highest } ; risque de ne pas y arriver
+cooking-ends-below = La chaleur utile cesse à une température de l’eau de { $end } (95 % : { $range }), où la droite atteint zéro ; l’eau bout ici à { $boiling }.
+cooking-ends-perhaps = L’eau bout ici à { $boiling }, probablement avant que la chaleur utile ne cesse : la plage de cette limite descend jusqu’à { $lowest }.
+cooking-ends-above = L’eau bout ici à { $boiling }, avant que la chaleur utile ne cesse.
+cooking-no-end = La droite ne descend pas, elle ne montre donc aucune fin de la chaleur utile ; l’eau bout ici à { $boiling }.
+cooking-boils-below-target = L’eau bout ici à { $boiling }, en dessous de { $target } ; les durées vont jusqu’à l’ébullition.
+cooking-assumed-asked = Ensoleillement constant de { $irradiance } W/m² dans le plan du capteur d’éclairement, température ambiante { $ambient } (comme la campagne le demande), vent comme dans les intervalles retenus, cuiseur réorienté comme pendant l’essai.
+cooking-assumed-mean = Ensoleillement constant de { $irradiance } W/m² dans le plan du capteur d’éclairement, température ambiante { $ambient } (moyenne des intervalles retenus), vent comme dans les intervalles retenus, cuiseur réorienté comme pendant l’essai.
+cooking-assumed-load = La charge absorbe la même puissance que la charge essayée ; des charges beaucoup plus petites ou plus grandes en absorbent moins ou plus, et la chaleur que la marmite elle-même emmagasine n’est pas comptée. En dessous et au-dessus des températures des intervalles retenus, la droite est prolongée telle quelle.
+cooking-assumed-ranges = Les plages suivent les bords de la bande à 95 % de la droite, instruments compris. Elles valent pour la moyenne de nombreux chauffages, non pour un seul sous un nuage.
+cooking-assumed-water = L’eau n’est pas un aliment : les aliments chauffent plus lentement, et un couvercle que l’on soulève coûte de nombreuses minutes.
+food-potatoes = pommes de terre, en morceaux
+food-carrots = carottes, en morceaux
+food-cabbage = chou, émincé
+food-rice = riz avec deux fois sa masse d’eau
+food-eggs = œufs, entiers
+food-fish = poisson (cabillaud)
+
+## Clear days through the year
+
+# What is in brackets is a range: 3.1 MJ (2.9 – 3.3).
+# As in English
+year-heat = { $best } MJ ({ $range })
+# As in English
+year-water = { $best } L ({ $range })
+year-note-heat = Estimation pour le 15 de chaque mois sous un ciel sans nuages (Ineichen et Perez 2002), en comptant les heures avec { $irradiance } W/m² ou plus dans le plan normal au rayonnement direct ; chaque heure de nuages ou de brume en retire sa part. Chaleur : dans de l’eau plus chaude que l’air de { $difference } K ; la moyenne des mois est de { $mean } kWh par jour. Température ambiante { $ambient } toute l’année, cuiseur orienté toute la journée ; entre parenthèses, plages à 95 %, dues à la seule incertitude de l’évaluation.
+year-note-water = Eau : charges de { $load } l’une après l’autre, chacune portée de { $start } à { $end } et maintenue pendant { $time } (Ciochetti et Metcalf 1984, de mémoire) ; 1 kg est compté comme 1 L. L’OMS constate que les virus ne meurent que lentement entre 60 °C et 65 °C : quand vous le pouvez, portez l’eau à gros bouillons, et lisez la mise en garde sur l’eau de boisson. Pour l’eau claire seulement ; la chaleur n’enlève aucun poison.
+fuel-name = combustible
+fuel-heat = chaleur par jour clair
+fuel-heat-text = { $heat } MJ, la moyenne des mois ci-dessus
+fuel-value = pouvoir calorifique inférieur
+fuel-stove = rendement du fourneau
+fuel-days = jours par an
+fuel-result = Avec ces hypothèses, toutes de l’opérateur, la même chaleur demanderait, selon l’estimation, { $best } kg de combustible ({ $fuel }) par an ({ $range } kg selon la seule incertitude de l’évaluation). Il n’est économisé que dans la mesure où le feu n’est vraiment pas allumé ; rien n’est promis.
+
+## Cautions
+#
+# These are safety texts. Every sentence of the English has to be there, in its order, none
+# weaker, with the same numbers; a test counts both. caution-governs, empty in English, says in
+# every other language that the English text governs until a speaker has checked it.
+
+caution-first = Les règlements locaux, et la pratique des professionnels habilités à travailler selon ces règlements, passent avant tout ce que contient ce rapport. Le rapport évalue la chaleur ; il ne se prononce pas sur la sécurité du cuiseur ni sur celle des aliments.
+caution-governs = Tant qu’une personne de langue française n’a pas vérifié cette traduction, c’est le texte anglais qui fait foi.
+caution-burns-title = Brûlures et échaudures
+caution-burns-text = La marmite, son couvercle, le vitrage, la grille et la vapeur sont assez chauds pour brûler au moindre contact, bien avant que l’eau ne bouille : le métal nu brûle vers 65 °C en l’espace d’une seconde et vers 51 °C en l’espace d’une minute. Mettez des gants secs, ouvrez le couvercle en l’écartant de vous, et mettez le cuiseur à l’ombre et laissez reposer la marmite avant de la porter. Le verre chaud se fend au contact de l’eau froide, et un tube étroit peut projeter son eau bouillante.
+caution-burns-source = ISO 13732-1:2006, valeurs données de mémoire ; le reste est de pratique courante, sans source publiée
+caution-light-title = Lumière concentrée et éblouissement
+caution-light-text = Ne regardez jamais dans le foyer, ni vers le soleil ou son image dans un réflecteur ou un panneau : aucune paire de lunettes de soleil ne rend cela sans danger, et des verres foncés ne suffisent pas près du foyer. Gardez la tête et les mains hors du faisceau. Détournez le réflecteur du soleil, ou mettez-le à l’ombre, avant de tendre la main vers la marmite. Attention : il peut éblouir les voisins, les conducteurs et les passants.
+caution-light-source = pratique courante, sans source publiée
+caution-fire-title = Incendie
+caution-fire-text = Un réflecteur garde son foyer pendant que le soleil se déplace, et peut ainsi mettre le feu à de l’herbe sèche, à du tissu, à du bois ou à un mur auxquels il ne faisait pas face une heure plus tôt. Installez-le sur un sol nu, à l’écart de tout ce qui brûle, gardez de l’eau ou du sable à portée de main, et couvrez le réflecteur ou tournez-le vers le bas quand il ne sert pas, y compris à l’intérieur et pendant le stockage. Ne mettez jamais d’eau sur une matière grasse en feu : couvrez-la.
+caution-fire-source = pratique courante, sans source publiée
+caution-unattended-title = Jamais sans surveillance
+caution-unattended-text = Une personne qui connaît les dangers reste auprès du cuiseur, l’oriente et surveille la marmite. Une marmite où il n’y a plus d’eau surchauffe, se fend ou prend feu ; un bocal fermé hermétiquement ou un couvercle bloqué par serrage peut éclater.
+caution-unattended-source = pratique courante, sans source publiée
+caution-children-title = Enfants et animaux
+caution-children-text = Tenez les enfants et les animaux à l’extérieur d’une ligne marquée autour du cuiseur. Ils ne voient pas le foyer, et celui-ci peut se trouver à la hauteur de leurs yeux.
+caution-children-source = pratique courante, sans source publiée
+caution-wind-title = Vent
+caution-wind-text = Un réflecteur est une voile. Lestez-le ou attachez-le, et rangez-le avant un vent fort : quand il bascule, il renverse de l’eau bouillante et projette son foyer ailleurs.
+caution-wind-source = pratique courante, sans source publiée
+caution-materials-title = Soleil, chaleur et matériaux
+caution-materials-text = Qui fait l’essai reste des heures au soleil : chapeau, ombre, eau et pauses. N’utilisez ni peinture, ni film, ni colle, ni métal galvanisé qui chauffe près des aliments ou dégage des émanations ; chauffez une fois un cuiseur neuf sans aliments, en plein air.
+caution-materials-source = pratique courante, sans source publiée
+caution-food-title = Sécurité des aliments
+caution-food-text = Les bactéries se multiplient vite entre 5 °C et 60 °C. Les aliments ne doivent pas rester dans cette plage plus de deux heures en tout, plus d’une heure là où l’air dépasse 32 °C ; un cuiseur qui chauffe lentement, ou un nuage, peut leur faire dépasser cette durée, et réchauffer n’efface pas ce qui s’est formé entre-temps. Mesurez à l’intérieur de l’aliment : au moins 74 °C partout. Gardez les aliments chauds à 60 °C ou plus. En cas de doute, jetez-les.
+caution-food-source = USDA FSIS, zone de danger de 40 à 140 °F, règle des deux heures et températures minimales sûres (74 °C, celle de la volaille et des restes, en est la plus élevée) ; OMS, Five Keys to Safer Food, de 5 °C à 60 °C ; pour le réchauffage : pratique courante, sans source publiée
+caution-water-title = Eau de boisson
+caution-water-text = La chaleur tue les germes ; elle n’enlève ni poison, ni sel, ni saleté. Portez toute l’eau à gros bouillons et maintenez-la en ébullition pendant une minute, au-dessus de 1500 m pendant trois minutes. Moins de chaleur prend plus de temps et est moins sûr : 65 °C maintenus pendant six minutes, c’est ce qu’on appelle pasteuriser, et les virus ne meurent que lentement entre 60 °C et 65 °C. Laissez l’eau refroidir couverte, dans le récipient où elle a été chauffée.
+caution-water-source = US EPA, conseils pour faire bouillir l’eau (1 min, 3 min au-dessus de 5000 ft), cités dans Emerging Infectious Diseases 31(8), 2025 ; WHO/FWC/WSH/15.02 ; Ciochetti et Metcalf 1984, Appl. Environ. Microbiol. 47, valeur donnée de mémoire
+
+## Notices: what a reader should know about the logs
+#
+# { $log } and { $weather } are names of files, { $column } is the header of a column.
+
+notice-rows-sorted = { $log } : les lignes n’étaient pas dans l’ordre du temps et ont été triées
+notice-repeated-times = { $log } : { $rows ->
+        [one] { $rows } ligne à la même heure qu’une ligne précédente laissée de côté
+       *[other] { $rows } lignes à la même heure qu’une ligne précédente laissées de côté
+    } ; la première compte
+notice-rows-left-out = { $log } : { $rows ->
+        [one] { $rows } ligne laissée de côté (ligne { $lines } : { $reason })
+       *[other] { $rows } lignes laissées de côté (lignes { $lines } : { $reason })
+    }
+# { $columns } is a list of notice-unit-assumed.
+notice-units-assumed = { $count ->
+        [one] aucune unité n’est indiquée pour une colonne, lue comme { $columns } ; indiquez-la dans l’en-tête, ou sous [units]
+       *[other] aucune unité n’est indiquée pour des colonnes, lues comme { $columns } ; indiquez-la dans l’en-tête, ou sous [units]
+    }
+notice-unit-assumed = « { $header } » en { $unit }
+notice-beyond-calibration = { $log } : { $readings ->
+        [one] { $readings } relevé
+       *[other] { $readings } relevés
+    } de la colonne « { $column } » au-delà des points de son étalonnage, d’après le segment de droite le plus proche
+notice-quantity-in-both = { $quantity } : dans { $log } et dans { $weather } ; ce qui est relevé à côté du cuiseur compte
+notice-weather-in-part = { $weather } ne couvre qu’une partie de { $log } ; vérifiez les horloges des deux (time_zone, weather_clock_offset_s)
+# { $parts } and { $readings } are a notice-log-parts and a notice-log-readings.
+notice-log-split-bounded = { $log } : partagé en { $runs ->
+        [one] { $runs } essai
+       *[other] { $runs } essais
+    } selon les dates et les trous, chacun du début à la fin de l’essai ; laissés de côté : { $parts } et { $readings }
+notice-log-split-rising = { $log } : partagé en { $runs ->
+        [one] { $runs } essai
+       *[other] { $runs } essais
+    } selon les dates et les trous, chacun de l’eau la plus froide à la plus chaude, là où elle monte de { $rise } K ou plus ; laissés de côté : { $parts } et { $readings }
+notice-log-parts = { $count ->
+        [one] { $count } partie
+       *[other] { $count } parties
+    }
+notice-log-readings = { $count ->
+        [one] { $count } relevé
+       *[other] { $count } relevés
+    }
+notice-fault-values = { $log } : { $cells ->
+        [one] { $cells } valeur de défaut de la colonne « { $column } » comptée comme manquante
+       *[other] { $cells } valeurs de défaut de la colonne « { $column } » comptées comme manquantes
+    } ; vérifiez le câblage du capteur
+notice-unbelievable = { $readings ->
+        [one] { $log } : { $readings } relevé de la colonne « { $column } » ne peut pas être vrai ({ $values } { $unit }) et est compté comme manquant ; vérifiez le capteur
+       *[other] { $log } : { $readings } relevés de la colonne « { $column } » ne peuvent pas être vrais ({ $values } { $unit }) et sont comptés comme manquants ; vérifiez le capteur
+    }
+notice-sensors-apart = { $log } : les capteurs ({ $quantity }) s’écartent de plus de { $apart } K l’un de l’autre à { $readings ->
+        [one] { $readings } instant
+       *[other] { $readings } instants
+    } ; leur moyenne est utilisée : vérifiez qu’aucun n’est en panne
+notice-sensors-incomplete = { $log } : à { $readings ->
+        [one] { $readings } instant
+       *[other] { $readings } instants
+    }, un des capteurs ({ $quantity }) n’a pas de relevé ; la moyenne des autres y fait un saut s’ils diffèrent
+notice-long-run = { $log } : les relevés s’étendent sur { $days } jours, un essai est un seul chauffage en un jour ; vérifiez les dates, fixez le début et la fin, ou split = "daily"
+notice-above-boiling = { $log } : l’eau atteint { $highest }, au-dessus de son point d’ébullition de { $boiling } ici ; vérifiez le capteur, l’altitude ou la pression
+notice-odd-noon = { $log } : le midi solaire tombe à { $noon } à l’horloge ; vérifiez la longitude (est positif) et le fuseau horaire
+notice-column-not-found = { $log } : aucune colonne n’est comprise comme { $quantity }, ce qui compte comme non mesuré ; colonnes non lues : { $ignored } ; si l’une d’elles contient cette grandeur, nommez-la sous [columns]
+notice-trimmed = { $log } : { $readings ->
+        [one] { $readings } relevé avant le début de l’essai ou après sa fin laissé de côté
+       *[other] { $readings } relevés avant le début de l’essai ou après sa fin laissés de côté
+    }
+notice-no-intervals = { $log } : il n’y a pas deux relevés de l’eau séparés de 9 à 11 minutes, il n’y a donc pas d’intervalle ; enregistrez à un pas dont la somme fait dix minutes
+notice-idle-exclusion = { $log } : la période exclue de { $from } à { $to } ne touche aucun intervalle ; vérifiez ses heures
+notice-stall = { $log } : l’eau gagne moins de la moitié de ce que dit la droite { $spans }, comme sous un nuage, alors que le ciel est dit sans nuages ; regardez vos notes, et l’orientation
+# A span of clock times: from 11:20 to 11:40.
+notice-span = de { $from } à { $to }
+# Food safety: as careful as the cautions. { $zone } is danger-zone.
+danger-zone = entre { $cold } et { $hot }
+danger-measured = sécurité des aliments : dans { $run }, l’eau est restée { $zone } pendant { $time } ; les aliments ne doivent pas rester { $zone } plus de { $longest } en tout (USDA FSIS, OMS), là où les bactéries se multiplient : cuisez de plus petites quantités, commencez avec de l’eau chaude, et gardez viande, poisson, œufs, lait et riz cuit pour un soleil plus fort ou un autre fourneau
+danger-predicted = sécurité des aliments : { $predicted } ; les aliments ne doivent pas rester { $zone } plus de { $longest } en tout (USDA FSIS, OMS), là où les bactéries se multiplient : cuisez de plus petites quantités, commencez avec de l’eau chaude, et gardez viande, poisson, œufs, lait et riz cuit pour un soleil plus fort ou un autre fourneau
+danger-both = sécurité des aliments : dans { $run }, l’eau est restée { $zone } pendant { $time }, et { $predicted } ; les aliments ne doivent pas rester { $zone } plus de { $longest } en tout (USDA FSIS, OMS), là où les bactéries se multiplient : cuisez de plus petites quantités, commencez avec de l’eau chaude, et gardez viande, poisson, œufs, lait et riz cuit pour un soleil plus fort ou un autre fourneau
+# What the line says, within the sentences above.
+danger-never = d’après la droite, la charge essayée n’arrive pas à { $hot }
+danger-takes = d’après la droite, la charge essayée met environ { $time } pour arriver à { $hot } ({ $shortest } à { $longest })
+danger-takes-open = d’après la droite, la charge essayée met environ { $time } pour arriver à { $hot } ({ $shortest } ou plus, ou elle n’y arrive pas)
+notice-above-film = à température ambiante, la droite absorbe { $share } % du rayonnement solaire intercepté, plus que ce que renvoie un film réfléchissant (86 % ; pratique courante, sans source publiée) ; vérifiez la surface d’interception, la masse d’eau et l’éclairement
+notice-plane-assumed = le plan du capteur d’éclairement n’est pas indiqué et est supposé normal au rayonnement direct ; indiquez-le sous [instruments.irradiance]
+# { $taken } is a list of notice-instrument-taken.
+notice-instruments-assumed = incertitude non indiquée, on suppose donc l’instrument le plus prudent : { $taken } ; indiquez la classe ou l’incertitude sous [instruments]
+notice-instrument-taken = { $quantity } par { $class }
+notice-date-differs = { $log } : la date donnée pour l’essai est { $stated }, ses relevés commencent le { $found } ; les relevés comptent
+
+## How the logs were read
+
+quantity-time = temps
+# As in English
+quantity-date = date
+quantity-clock = heure d’horloge
+quantity-elapsed = temps écoulé
+quantity-water = température de l’eau
+quantity-ambient = température ambiante
+quantity-irradiance = éclairement
+quantity-wind = vitesse du vent
+skip-before-header = avant l’en-tête
+skip-units-row = unités sous l’en-tête
+skip-between = entre l’en-tête et les relevés
+skip-remark = remarque
+skip-blank = vide
+skip-header-again = en-tête répété
+skip-before-header-again = avant un en-tête répété
+skip-footer = après le dernier relevé
+skip-cut-off = coupée à la fin du fichier
+skipped-more = { $lines } et { $more } de plus
+skipped-lines = { $count ->
+        [one] ligne { $lines } laissée de côté : { $reason }
+       *[other] lignes { $lines } laissées de côté : { $reason }
+    }
+# Labels and texts of a list of facts about a log.
+log-form = forme
+log-form-text = { $written_in } ; en-tête à la ligne { $line } ; marque décimale : { $mark }
+log-time-text = temps : { $format }, comme dans « { $example } » ; fuseau : { $zone }
+log-clock = horloge
+log-clock-text = { $seconds } s ajoutées à toutes les heures
+log-not-read = non lu
+log-readings = { $readings ->
+        [one] { $readings } relevé de { $from } à { $to }
+       *[other] { $readings } relevés de { $from } à { $to }
+    }
+log-readings-every = { $readings ->
+        [one] { $readings } relevé de { $from } à { $to }, le plus souvent un toutes les { $step } s
+       *[other] { $readings } relevés de { $from } à { $to }, le plus souvent un toutes les { $step } s
+    }
+# How a column was understood: water temperature (synonym), °C (header).
+# As in English
+log-column = { $quantity } ({ $found_by }), { $unit } ({ $unit_from })
+log-column-corrected = { $quantity } ({ $found_by }), { $unit } ({ $unit_from }) ; { $corrections }
+found-campaign-file = fichier de campagne
+found-header = en-tête
+found-synonym = synonyme
+found-elimination = rien d’autre dans un journal météo
+unit-header = en-tête
+unit-units-row = ligne d’unités
+unit-campaign-file = fichier de campagne
+unit-cells = cellules
+unit-assumed = non indiquée, supposée
+corrected-vessel = récipient { $vessel }, { $load }
+corrected-sensitivity = sensibilité { $sensitivity } { $unit } par W/m²
+corrected-line-plus = étalonné : relevé × { $gain } + { $offset } { $unit }
+corrected-line-minus = étalonné : relevé × { $gain } − { $offset } { $unit }
+corrected-points = étalonné par points, { $unit } : { $points }
+# How the file is written: what it is, then what separates its cells.
+written-sheet = tableur, feuille « { $sheet } »
+written-text = { $encoding }, cellules séparées par { $delimiter }
+written-gzip = gzip, { $encoding }, cellules séparées par { $delimiter }
+encoding-marked = { $name } avec marque d’ordre des octets
+encoding-stated = { $name } (fichier de campagne)
+delimiter-comma = virgule
+delimiter-semicolon = point-virgule
+delimiter-tab = tabulation
+delimiter-pipe = barre verticale
+delimiter-space = suites d’espaces
+delimiter-wide-space = suites de deux espaces ou plus
+mark-comma = virgule
+# As in English
+mark-point = point
+mark-thousands = { $decimal }, milliers « { $mark } » (fichier de campagne)
+# How times are written: date and time, newest first.
+time-newest-first = { $form }, la plus récente d’abord
+time-date-and-time = date et heure
+# { $order } is year-month-day or the like, { $from } one of order-from-….
+# As in English
+time-ordered = { $order } ({ $from })
+time-clock-only = heure d’horloge, la première le { $date }
+time-stopwatch = temps écoulé depuis le début de l’essai
+time-since-1970 = { $unit } depuis 1970
+time-serial = jours de tableur depuis 1899-12-30
+time-elapsed = { $unit } depuis le début de l’essai (temps écoulé)
+zone-epoch = UTC (depuis 1970)
+zone-start = celui du début de l’essai
+zone-offsets = décalage à chaque ligne
+# { $zone } is a name such as Europe/Madrid, { $from } where it stands.
+# As in English
+zone-named = { $zone } ({ $from })
+# As in English
+zone-local = local
+from-header = en-tête
+from-units-row = ligne d’unités
+from-line-before = ligne avant l’en-tête
+from-campaign-file = fichier de campagne
+# As in English
+from-site = site
+order-only-days = le seul ordre où chaque ligne est un jour
+order-first-row = la première ligne
+order-same-day = le même jour dans n’importe quel ordre
+order-only-following = le seul ordre où les jours se suivent
+order-run-date = la date de l’essai
+order-year-month-day = année-mois-jour
+order-day-month-year = jour-mois-année
+order-month-day-year = mois-jour-année
+
+# The figures: names of axes, keys, labels. None of them ends with a full stop.
+#
+# Room is short. The names of axes stand upright or along the axis, on one line if they fit:
+# where a number of letters is given, longer ones are broken in two and set smaller.
+
+## Figures: power against temperature difference
+
+# Along the lower axis, up to 80 letters.
+figure-difference = écart de température Td, eau moins ambiante, K
+# Upright, up to 45 letters.
+figure-power = puissance de cuisson normalisée Ps, W
+figure-power-estimated = Ps, W, avec éclairement estimé
+# In an empty figure.
+figure-nothing-to-plot = éclairement non mesuré, il n’y a donc rien à tracer
+# Beside the mark on the line, up to 18 letters with the number.
+figure-rating = { $power } W à 50 K
+# The key above the figure: four names beside each other, or in two rows where they are long.
+figure-key-used = intervalles retenus ({ $count })
+figure-key-aside = écartés ({ $count })
+# A line in two bands: the inner one of the scatter, the outer one of the instruments, too.
+figure-key-line = droite ; 95 % : dispersion, avec instruments
+figure-key-single = 95 % d’un intervalle
+
+## Figures: residuals and their spread
+
+# Along the lower axis of half a figure, up to 40 letters.
+figure-difference-short = écart de température Td, K
+figure-start = heure locale au début
+# Of a normal distribution: how many standard deviations from the mean one expects a value.
+figure-expected = attendu, en écarts-types
+# Upright, up to 22 letters: how far a point is above the line.
+figure-residual = Ps moins droite, W
+figure-band = droite, bande 95 %, W
+# A day in a key.
+# As in English
+figure-day = { $day } { $month }
+
+## Figures: a run over the day
+
+# Upright, up to 20 letters.
+figure-temperature = température, °C
+# Upright, up to 16 letters.
+figure-irradiance = éclairement W/m²
+# Upright, up to 11 letters.
+figure-wind = vent, m/s
+figure-clock = heure locale
+# Names of bars: what it is, and for how long in all.
+strip-used = retenu : { $time }
+strip-aside = { $reason } : { $time }
+# At the end of a curve.
+figure-water = eau
+figure-ambient = ambiante
+# In an empty figure.
+figure-not-measured = non mesuré
+
+# The comparison of several campaigns, in the order of its pages.
+#
+# Campaigns are called by letters, A, B, C …, with the cooker's name in brackets behind it
+# where they are few: { $first } and { $second } are "A (Box one)" or "A". The difference is
+# that of the second from the first.
+
+## Comparison: every page
+
+comparison-kind = Cuiseurs solaires comparés
+# In place of a title that would be too long.
+comparison-title-count = { $count } cuiseurs solaires comparés
+# { $sites }: a list of names of places, or comparison-sites. { $dates }: a date, or
+# comparison-dates.
+comparison-subtitle = { $campaigns } campagnes · { $sites } · { $dates }
+# As in English
+comparison-sites = { $count } sites
+comparison-dates = du { $first } au { $last }
+comparison-statement = Les résultats ne valent que pour les cuiseurs tels qu’essayés. Ne reproduire qu’en entier.
+# At the head of every page.
+comparison-mark-mixed = Procédures ou limites mélangées
+comparison-mark-indicative = Indicatif en partie
+comparison-mark-invented = Données inventées, pour démonstration
+comparison-end = Fin du rapport { $number }
+
+## Comparison: what each pair comes to
+#
+# { $difference }: watts, never negative. { $interval }: comparison-span, a confidence
+# interval. "Real" and "shown" are words for what statistics can tell from chance.
+
+# A range of numbers.
+comparison-span = { $from } à { $to }
+verdict-shown-more = { $second } donne { $difference } W de plus que { $first } ({ $interval } W) : une différence réelle.
+verdict-shown-less = { $second } donne { $difference } W de moins que { $first } ({ $interval } W) : une différence réelle.
+# { $share }: the difference as a part of the rating of the first.
+verdict-shown-more-share = { $second } donne { $difference } W de plus que { $first } ({ $interval } W), { $share } % : une différence réelle.
+verdict-shown-less-share = { $second } donne { $difference } W de moins que { $first } ({ $interval } W), { $share } % : une différence réelle.
+verdict-one-day-more = { $second } a donné { $difference } W de plus que { $first } ({ $interval } W) lors des essais, mais pas sur plusieurs jours chacun ; les jours seuls peuvent donc l’expliquer : essayez de nouveau les deux d’autres jours.
+verdict-one-day-less = { $second } a donné { $difference } W de moins que { $first } ({ $interval } W) lors des essais, mais pas sur plusieurs jours chacun ; les jours seuls peuvent donc l’expliquer : essayez de nouveau les deux d’autres jours.
+verdict-by-chance-more = { $second } donne { $difference } W de plus que { $first } ({ $interval } W), mais parmi { $pairs ->
+        [one] { $pairs } paire
+       *[other] { $pairs } paires
+    } une différence aussi grande apparaît aussi par hasard : elle n’est pas démontrée.
+verdict-by-chance-less = { $second } donne { $difference } W de moins que { $first } ({ $interval } W), mais parmi { $pairs ->
+        [one] { $pairs } paire
+       *[other] { $pairs } paires
+    } une différence aussi grande apparaît aussi par hasard : elle n’est pas démontrée.
+# One of the sentences that begin with needed- may follow.
+verdict-not-shown-more = Aucune différence entre { $second } et { $first } n’a pu être démontrée : { $difference } W de plus, et toute valeur de { $interval } W est compatible avec les données.
+verdict-not-shown-less = Aucune différence entre { $second } et { $first } n’a pu être démontrée : { $difference } W de moins, et toute valeur de { $interval } W est compatible avec les données.
+# "One" is a difference, in the next three.
+needed-other-days = Essayez de nouveau les deux d’autres jours.
+needed-none = Une différence de { $sought } W aurait très probablement été vue.
+needed-more = Avec { $more ->
+        [one] { $more } intervalle retenu de plus
+       *[other] { $more } intervalles retenus de plus
+    } pour chacun, on en verrait très probablement une de { $sought } W.
+needed-no-number = Des intervalles de plus, à eux seuls, n’en montreraient guère une de { $sought } W : les jours, ou les instruments dont l’id n’est pas le même, diffèrent trop.
+comparison-in-all = En tout, une différence réelle est démontrée pour { $shown } sur { $pairs ->
+        [one] { $pairs } paire
+       *[other] { $pairs } paires
+    } ; la section 1 les donne toutes.
+
+## Comparison: slope or intercept
+#
+# The line is power against temperature difference: its slope tells of heat lost, its
+# intercept of sunlight taken in. { $numbers }: shape-numbers.
+
+shape-unknown = Trop peu d’intervalles, ou aucun qui se disperse, pour comparer les pentes.
+# Differences of both lines, with their signs and probabilities.
+shape-numbers = pente { $slope } W/K, p = { $slope_p } ; ordonnée à l’origine { $intercept } W, p = { $intercept_p }
+# Days, and not intervals, are taken as independent.
+shape-numbers-by-days = { shape-numbers } ; par jours
+# Instruments and single days are not in these tests.
+shape-no-cause = Comme aucune différence de Ps(50) n’est démontrée, aucune cause n’en est nommée : { $numbers }.
+shape-both-less-loss-more-sun = Les deux diffèrent : { $second } perd moins de chaleur par kelvin que { $first }, comme avec une meilleure isolation ; et { $second } capte plus de soleil que { $first }, comme après un changement d’optique ({ $numbers }).
+shape-both-less-loss-less-sun = Les deux diffèrent : { $second } perd moins de chaleur par kelvin que { $first }, comme avec une meilleure isolation ; et { $second } capte moins de soleil que { $first }, comme après un changement d’optique ({ $numbers }).
+shape-both-more-loss-more-sun = Les deux diffèrent : { $second } perd plus de chaleur par kelvin que { $first }, comme avec une moins bonne isolation ; et { $second } capte plus de soleil que { $first }, comme après un changement d’optique ({ $numbers }).
+shape-both-more-loss-less-sun = Les deux diffèrent : { $second } perd plus de chaleur par kelvin que { $first }, comme avec une moins bonne isolation ; et { $second } capte moins de soleil que { $first }, comme après un changement d’optique ({ $numbers }).
+shape-slopes-less-loss = Les pentes diffèrent et les ordonnées à l’origine non : { $second } perd moins de chaleur par kelvin que { $first }, comme avec une meilleure isolation ; les optiques semblent pareilles ({ $numbers }).
+shape-slopes-more-loss = Les pentes diffèrent et les ordonnées à l’origine non : { $second } perd plus de chaleur par kelvin que { $first }, comme avec une moins bonne isolation ; les optiques semblent pareilles ({ $numbers }).
+shape-levels-more-sun = Les droites sont parallèles mais pas à la même hauteur : { $second } capte plus de soleil que { $first }, comme après un changement d’optique ; les pertes semblent pareilles ({ $numbers }).
+shape-levels-less-sun = Les droites sont parallèles mais pas à la même hauteur : { $second } capte moins de soleil que { $first }, comme après un changement d’optique ; les pertes semblent pareilles ({ $numbers }).
+shape-alike = Ni les pentes ni les ordonnées à l’origine ne diffèrent plus que la dispersion et les jours ne l’expliquent ({ $numbers }).
+
+## Comparison: what a reader must know first
+
+# { $campaign }: the letter of one.
+warning-indicative = La campagne { $campaign } n’est qu’indicative : une différence avec elle ne vaut pas mieux que son évaluation.
+warning-few-days = La campagne { $campaign } n’a été menée que sur { $days ->
+        [one] { $days } jour
+       *[other] { $days } jours
+    } : on ne sait guère combien ses jours diffèrent, et ses intervalles de confiance peuvent être trop étroits.
+# { $departures }: messages that begin with departure-, with ";" between them.
+warning-departures = La campagne { $campaign } a été menée avec d’autres limites que A, et est comparée malgré tout : { $departures }.
+warning-estimated = L’éclairement de { $campaign } est estimé, non mesuré.
+warning-plane = L’éclairement de { $campaign } a été mesuré dans un autre plan que celui de A ; aucune incertitude ne couvre cela ici.
+# "The first" is the campaign named first, A.
+departure-procedure = procédure { $here } là où la première a { $there }
+# { $limit }: a key of the campaign file. { $here }, { $there }: numbers, or departure-none.
+departure-limit = { $limit } { $here } là où la première a { $there }
+departure-none = aucune
+
+## Comparison: the figure
+
+comparison-lines-bands = Droites sur les écarts de température observés, minces au-delà, avec des bandes à 95 % pour la dispersion, les jours et les instruments. Les erreurs communes aux cuiseurs sont dans chacune mais s’annulent dans une différence ; deux bandes qui se recouvrent peuvent donc quand même différer.
+comparison-lines-bars = Droites sur les écarts de température observés, minces au-delà, avec des barres à 95 % à 50 K pour la dispersion, les jours et les instruments. Les erreurs communes aux cuiseurs sont dans chacune mais s’annulent dans une différence ; deux barres qui se recouvrent peuvent donc quand même différer.
+# Read out to those who do not see the figure. { $lines }: comparison-lines-one of each,
+# with ";" between them.
+comparison-lines-alt = Droites de la puissance de cuisson normalisée en watts selon l’écart de température en kelvins. À 50 kelvins : { $lines }.
+comparison-lines-one = { $campaign } ({ $name }) { $power } watts, 95 pour cent { $range } watts
+
+## Comparison: tables of page one
+
+# Headers have little room. a and b: intercept and slope of the line.
+ratings-cooker = cuiseur
+ratings-rating = Ps(50), W (95 %)
+# As in English
+ratings-intercept = a, W
+# As in English
+ratings-slope = b, W/K
+# As in English
+ratings-r-squared = R²
+ratings-intervals = intervalles
+ratings-days = jours
+ratings-conformity = conformité
+ratings-conforms = conforme
+ratings-conforms-with-notes = conforme avec remarques
+ratings-indicative = indicatif seulement
+# The campaign that all others are held against.
+ratings-baseline = { $name } (référence)
+# A header: the rating over the area that the cooker turns to the sun.
+per-unit-area = W/m² de surface d’interception
+per-unit-mass = W/kg de cuiseur
+per-unit-cost = selon le coût
+# A header: the time for that. { $degrees }: comparison-span with its unit.
+per-unit-heating = { $load } de { $degrees }
+# A cell: the rating for each piece of money. { $currency }: as the tester wrote it.
+# As in English
+per-unit-of-cost = { $rating } W/{ $currency }
+per-unit-no-currency = (monnaie non indiquée)
+per-unit-note = Ps(50) rapporté à la surface, à la masse et au coût indiqués dans les fichiers de campagne, supposés exacts. Durées de chauffage avec leur plage à 95 % : 700 W/m², air à { $ambient } pour tous, sans la chaleur propre de la marmite.
+# Cells: a time with its range.
+# As in English
+heating-time = { $best } ({ $shortest } – { $longest })
+heating-time-or-never = { $best } ({ $shortest } – jamais)
+heating-never = n’y arrive pas
+
+## Comparison: caution on page one
+
+comparison-caution = Les surfaces chaudes et la vapeur brûlent, le foyer peut rendre aveugle et allumer des incendies, et ces évaluations ne disent rien de la sécurité des aliments. Lisez les mises en garde de la section 3 avant de cuisiner. Les règlements locaux et la pratique des professionnels habilités passent en premier.
+
+## Comparison: section 1, differences
+
+page-comparison-differences = Différences, et ce sur quoi elles reposent
+# Headers have little room.
+page-comparison-pair = paire
+page-comparison-difference = différence de Ps(50)
+page-comparison-interval = intervalle à 95 %
+# As in English
+page-comparison-p = p
+# Probabilities corrected for the number of pairs.
+page-comparison-p-corrected = p corrigé
+# How scatter and days were taken into account.
+page-comparison-method = dispersion et jours
+# Whether the difference is real.
+page-comparison-verdict = différence
+difference-apart = chacun par ses propres jours
+difference-paired = appariés par jour, { $days ->
+        [one] { $days } jour
+       *[other] { $days } jours
+    }
+difference-real = réelle
+difference-not-shown = non démontrée
+page-comparison-shapes = Pente ou ordonnée à l’origine : d’où peut venir un changement
+# { $pair }: "B − A".
+pair-budget-title = Incertitude de { $pair }
+# Headers: what a source gives the difference, and what it would give it if the campaigns
+# had no instrument in common.
+# As in English
+page-comparison-source = source
+page-comparison-shared = dans la différence
+page-comparison-apart = si rien n’était commun
+pair-budget-scatter = dispersion et jours
+pair-budget-combined = composée
+pair-budget-expanded = élargie, 95 %, k = { $factor }
+# Budgets of other pairs.
+pair-budget-others = Les { $count } autres sont dans le fichier de données.
+
+## Comparison: section 2, the campaigns
+
+page-comparison-campaigns = Les campagnes
+comparison-campaign-title = { $campaign } : { $name }
+# What stands at the left; there is room for 18 letters.
+comparison-campaign = campagne
+comparison-report = rapport
+comparison-cooker = cuiseur
+comparison-test = essais
+comparison-line = droite
+# As in English
+comparison-instruments = instruments
+comparison-conformity = conformité
+comparison-mass = masse
+# { $title }: the tester's own; { $folder }: the name of its folder.
+# As in English
+comparison-campaign-text = { $title } ({ $folder })
+# { $cooker }: its kind, such as "box cooker"; { $description }: the tester's own words.
+# As in English
+comparison-cooker-text = { $cooker }, { $area } m²
+# As in English
+comparison-cooker-described = { $cooker }, { $area } m². { $description }
+comparison-test-text = { $dates }, { $runs ->
+        [one] { $runs } essai
+       *[other] { $runs } essais
+    } ; { $site }, { $elevation } m ; opérateur : { $tester }
+comparison-not-stated = non indiqué
+comparison-line-text = { $intervals ->
+        [one] { $intervals } intervalle retenu
+       *[other] { $intervals } intervalles retenus
+    } pour Td de { $range } K
+comparison-instrument = { $quantity } : { $instrument }, { $uncertainty }
+
+## Comparison: sections 3 and 4
+
+page-comparison-cautions = Mises en garde
+page-comparison-provenance = Méthode et provenance
+page-comparison-made-with = Réalisé avec
+# Titles of standards stay as they are.
+comparison-practice = ASAE S580.1 pour chaque évaluation ; JCGM 100:2008 pour les différences
+comparison-note-difference = Une différence est celle des droites à Td = 50 K. Son incertitude comprend la dispersion et les jours des deux campagnes, et ce que leurs instruments n’ont pas en commun. Les instruments sont les mêmes quand les fichiers de campagne donnent un même id ; ceux sans id comptent comme différents, ce qui agrandit l’incertitude. La chaleur massique est commune à tous.
+comparison-note-paired = Quand les deux ont été essayés les mêmes jours sur un même site, et que les jours comptent, les différences sont prises jour par jour, de sorte que ce qu’un jour fait aux deux s’annule.
+comparison-note-p = p est la probabilité d’une différence aussi grande s’il n’y en a aucune (t de Student, Welch–Satterthwaite) ; le p corrigé tient compte de { $pairs ->
+        [one] { $pairs } paire
+       *[other] { $pairs } paires
+    } par la méthode de Holm. Une différence est dite réelle quand le p corrigé est inférieur à 0,05.
+comparison-note-shapes = Pentes et ordonnées à l’origine sont comparées par analyse de covariance, d’après la dispersion et les jours seuls ; quand les jours comptent, chaque jour a sa propre ordonnée à l’origine. Des instruments différents pourraient déplacer les deux d’autant que leur incertitude. Leurs p ne sont pas corrigés du nombre de paires.
+comparison-note-needed = Nombre d’intervalles de plus qu’il faut : pour quatre chances sur cinq de démontrer à 95 % une différence de cette taille, si la dispersion reste telle qu’elle a été vue.
+comparison-note-reports = Chaque évaluation a son propre rapport, avec ses relevés, ses conditions et son bilan.
+
+# The plan of a test day, for the terminal and for the field sheet: one page for a pencil,
+# on which everything is small. Times of day such as { $from } and { $noon } are "10:33".
+
+## Field sheet: head
+
+# { $weekday }: a message that begins with weekday-. { $date }: as in the report.
+# As in English
+plan-day = { $weekday } { $date }
+weekday-1 = lundi
+weekday-2 = mardi
+weekday-3 = mercredi
+weekday-4 = jeudi
+weekday-5 = vendredi
+weekday-6 = samedi
+weekday-7 = dimanche
+# { $zone }: the name of a time zone, such as Europe/Madrid.
+sheet-subtitle = { $day } · { $site } · horloge de { $zone }
+sheet-mark = Données inventées, pour démonstration
+
+## Field sheet: sun, water, aiming
+#
+# What stands at the left has room for 13 letters, else it goes onto two lines.
+
+plan-sun = soleil
+plan-sun-course = se lève à { $rise }, midi solaire à { $noon }, se couche à { $set }
+plan-sun-no-rise = ne se lève pas, midi solaire à { $noon }, se couche à { $set }
+plan-sun-no-set = se lève à { $rise }, midi solaire à { $noon }, ne se couche pas
+plan-sun-neither = ne se lève pas, midi solaire à { $noon }, ne se couche pas
+plan-sun-always = ne se couche pas ; midi solaire à { $noon }
+plan-sun-never = ne se lève pas
+# The hours about noon in which the practice lets one test.
+plan-window = fenêtre solaire
+plan-window-text = { $clocks } à l’horloge ({ $from } à { $to } en heure solaire)
+# Two times of day.
+plan-clocks = { $from } à { $to }
+plan-clear-sky = ciel clair
+# plan-too-much may follow, after a semicolon.
+plan-enough-all-through = { $least } W/m² ou plus dans le plan normal au rayonnement direct de { $clocks }, donc pendant toute la fenêtre solaire
+plan-enough-in-window = { $least } W/m² ou plus dans le plan normal au rayonnement direct de { $clocks }, dans la fenêtre solaire de { $usable }
+plan-too-much = au-delà de { $most } W/m², les intervalles sont aussi écartés, et un ciel très clair donne ici jusqu’à { $highest }
+plan-enough-outside = { $least } W/m² seulement de { $clocks }, hors de la fenêtre solaire : aucun intervalle de ce jour ne peut être retenu
+plan-never-enough = n’atteint jamais { $least } W/m² (au plus { $highest }) : aucun intervalle de ce jour ne peut être retenu
+plan-water = eau
+# { $load }, { $each }, { $vessel }: masses with their unit. plan-load-stated may follow, after
+# a semicolon.
+plan-load-one = { $load }, { $each } pour chacun des { $area } m², dans un récipient
+plan-load-several = { $load }, { $each } pour chacun des { $area } m², { $vessel } dans chacun des { $vessels } récipients
+plan-load-stated = le fichier de campagne indique { $stated }
+# From and up to which temperature of the water its readings count.
+plan-start = compte dès
+plan-start-above = { $difference } au-dessus de l’air, par exemple { $start } dans un air à { $air }
+plan-stop = jusqu’à
+plan-stop-text = { $stop } ; l’eau bout ici à { $boiling }
+# In the unit of the tester's thermometer, with °C or K in brackets.
+# As in English
+plan-temperature = { $temperature } { $unit } ({ $celsius } °C)
+# As in English
+plan-difference = { $difference } { $unit } ({ $kelvin } K)
+# To turn the cooker to the sun.
+plan-aim = orienter
+plan-aim-unknown = acceptance_half_angle_deg n’est pas indiqué sous [cooker], aucune heure n’est donc donnée. Pratique courante, sans source publiée : un réflecteur peu profond à nombreux pans environ toutes les 45 minutes, pendant lesquelles le soleil se déplace d’environ 11°, une parabole à foyer net toutes les 10 à 15.
+plan-aim-no-time = aucune heure de ce jour ne peut servir
+# { $clocks }: one time of day or several. { $angle }: degrees.
+plan-aim-once = à { $clocks } et ensuite plus du tout : { $angle }° suffisent pour toute la fenêtre
+plan-aim-drive = en continu, par un entraînement motorisé : le soleil se déplace de { $angle }° en moins de { $time }
+plan-aim-at = à { $clocks } ; le soleil se déplace de { $angle }°, le demi-angle d’acceptance, pendant ce temps ({ $minutes } min)
+plan-aim-every = toutes les { $minutes } min à partir de { $first } ; le soleil se déplace de { $angle }°, le demi-angle d’acceptance, pendant ce temps
+
+## Field sheet: what is missing
+
+# Two of these follow each other. { $missing }: "9 more intervals and 1 more day".
+plan-missing = Il manque encore : { $missing }.
+plan-missing-nothing = Les intervalles et les jours suffisent déjà.
+plan-gives-none = Ce jour ne peut en donner aucun.
+plan-gives = Ce jour peut donner { $most ->
+        [one] { $most } intervalle de dix minutes
+       *[other] { $most } intervalles de dix minutes
+    } au plus.
+plan-gives-by-heating = Ce jour peut donner { $most ->
+        [one] { $most } intervalle de dix minutes
+       *[other] { $most } intervalles de dix minutes
+    } au plus ; un chauffage de cette charge environ { $heating }, puis recommencez avec de l’eau fraîche.
+
+## Field sheet: before the first reading
+
+check-shade = pas d’ombre sur le cuiseur jusqu’à la fin
+check-wind = vent faible : la fumée dérive, les feuilles ne bougent pas
+check-weighed = eau pesée, non versée à la tasse
+check-sensor = capteur dans l’eau, à 10 mm au-dessus du fond, sans toucher la paroi
+check-lid = couvercle mis, et il reste en place
+check-air = thermomètre de l’air à l’ombre, hors de la lumière du cuiseur
+check-irradiance = capteur d’éclairement propre et tourné vers le soleil
+check-aimed = cuiseur orienté, et rien qui brûle près du foyer
+# Lines to write on.
+page-sheet-tester = opérateur
+page-sheet-weighed = eau pesée, kg
+
+## Field sheet: the table to fill in
+#
+# Columns are narrow: words of more than ten letters are broken.
+
+sheet-clock = heure
+sheet-water = eau, { $unit }
+# As in English
+sheet-air = air, { $unit }
+# Bft: Beaufort.
+sheet-wind = vent, Bft
+sheet-sky = ciel : clair ou nuage
+sheet-irradiance = soleil, W/m²
+sheet-expected = attendu, { $unit }
+sheet-aim = orienté
+sheet-notes = remarques
+
+## Field sheet: foot
+
+# { $forces }: sheet-force of the lowest numbers, with ";" between them.
+sheet-forces = Vent à vue, Beaufort (WMO-No. 8) : { $forces }.
+# As in English
+sheet-force = { $number } { $sign } ({ $speeds } m/s)
+# What one sees of the wind on land, at each number of the Beaufort scale.
+wind-sign-0 = la fumée monte tout droit
+wind-sign-1 = la fumée dérive, les girouettes ne bougent pas
+wind-sign-2 = on le sent au visage, les feuilles frémissent
+wind-sign-3 = feuilles et petites brindilles bougent sans cesse
+wind-sign-4 = poussière et papiers se soulèvent
+wind-sign-5 = les petits arbres se balancent
+wind-sign-6 = les grosses branches bougent
+wind-sign-7 = des arbres entiers bougent
+wind-sign-8 = des brindilles se cassent
+# What the column of expected temperatures rests on. { $start }, { $air }: temperatures.
+plan-expected = Attendu du cuiseur tel qu’évalué jusqu’ici, Ps(50) = { $power } W ± { $expanded } W (95 %) : { $load } chauffés à partir de { $start } sous un ciel clair, dans un air à { $air } comme lors de ses essais ; avec sa plage à 95 %. Une eau nettement en dessous indique de la brume, du vent, une mauvaise orientation ou un couvercle mal fermé.
+# The models behind the numbers.
+plan-models = Ciel clair d’après Ineichen et Perez 2002 pour { $elevation } m, trouble de Linke { $turbidity } (habituel pour un ciel clair) ; brume et poussière donnent moins. Soleil d’après NREL/TP-560-34302 ; un horizon plat.
+plan-models-stated = Ciel clair d’après Ineichen et Perez 2002 pour { $elevation } m, trouble de Linke { $turbidity } (comme indiqué) ; brume et poussière donnent moins. Soleil d’après NREL/TP-560-34302 ; un horizon plat.
+page-sheet-caution = Attention.
+sheet-caution = Ne regardez jamais dans le foyer ni vers le soleil. Le métal chaud et la vapeur brûlent : gants, couvercle écarté de vous. Éloignez les enfants et tout ce qui brûle ; restez près du cuiseur ; détournez-le du soleil avant d’y mettre les mains ; attachez-le contre le vent. De l’ombre et de l’eau pour vous. Jetez l’eau de l’essai. Les règlements locaux et la pratique des professionnels habilités passent en premier.
