@@ -360,7 +360,7 @@ fn describe_danger(found: &DangerZone) -> Message {
     };
     said.with(
         "zone",
-        message!("danger-zone", cold = short(COLD_C), hot = hot()),
+        message!("danger-zone", cold = celsius(short(COLD_C)), hot = hot()),
     )
     .with("longest", duration(found.longest_s))
 }

@@ -72,7 +72,11 @@ impl Words {
         let mut bundle = FluentBundle::new_concurrent(vec![of_code]);
         // Marks for mixed directions would be characters that the fonts lack.
         bundle.set_use_isolating(false);
-        let messages = FluentResource::try_new(language.messages.to_owned());
+        let messages = match units {
+            UnitSystem::Si => language.messages.to_owned(),
+            UnitSystem::Us => with_fahrenheit(language.messages),
+        };
+        let messages = FluentResource::try_new(messages);
         let messages = messages.map_err(|(_, faults)| faults);
         bundle
             .add_resource(messages.expect("a message file is Fluent"))
@@ -190,6 +194,23 @@ impl Words {
     }
 }
 
+/// Messages with degrees Fahrenheit beside every whole number of degrees Celsius in them.
+fn with_fahrenheit(messages: &str) -> String {
+    let mut parts = messages.split(" °C");
+    let mut text = parts.next().unwrap_or_default().to_owned();
+    for part in parts {
+        let digits = text.len() - text.trim_end_matches(|c: char| c.is_ascii_digit()).len();
+        let celsius: Option<f64> = text[text.len() - digits..].parse().ok();
+        text.push_str(" °C");
+        if let Some(celsius) = celsius {
+            let fahrenheit = units::fixed(units::celsius_to_fahrenheit(celsius), 0);
+            text.push_str(&format!(" ({fahrenheit} °F)"));
+        }
+        text.push_str(part);
+    }
+    text
+}
+
 /// The names of the messages of a file, in its order: each begins a line.
 fn message_names(messages: &str) -> impl Iterator<Item = &str> {
     messages.lines().filter_map(|line| {
@@ -197,4 +218,18 @@ fn message_names(messages: &str) -> impl Iterator<Item = &str> {
         line.starts_with(|first: char| first.is_ascii_lowercase())
             .then(|| name.trim())
     })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn degrees_in_a_message_have_fahrenheit_beside_them() {
+        // NIST SP 811 (2008), appendix B.8: t/°F = 1.8 t/°C + 32.
+        assert_eq!(
+            with_fahrenheit("between 5 °C and 60 °C, { $t } °C"),
+            "between 5 °C (41 °F) and 60 °C (140 °F), { $t } °C"
+        );
+    }
 }

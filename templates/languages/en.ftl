@@ -1,12 +1,13 @@
 # English: the language in which everything is written first.
 #
-# One message a line: its name, then what is said. { $name } is put in by the program; the
-# order may change, all of them have to stay. A count chooses between singular and plural:
+# Each message has its name, then what is said. { $name } is put in by the program, as is
+# { another-message }; their order may change, all of them have to stay. A count chooses
+# between singular and plural, each on a line of its own:
 #     { $days ->
-#             [one] { $days } day
-#            *[other] { $days } days
-#         }
-# (https: see the Fluent syntax guide.)
+#         [one] { $days } day
+#        *[other] { $days } days
+#     }
+# What a template puts in stands in brackets: [page].
 
 ## Numbers, dates, lists
 

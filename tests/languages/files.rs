@@ -87,6 +87,10 @@ fn gather_expression(expression: &Expression<String>, found: &mut Entered) {
         InlineExpression::VariableReference { id } => {
             found.arguments.insert(id.name.clone());
         }
+        // A message within a message: what goes into that one is looked at there.
+        InlineExpression::MessageReference { id, .. } => {
+            found.arguments.insert(id.name.clone());
+        }
         InlineExpression::StringLiteral { .. } => {}
         other => panic!("only arguments go into a message: {other:?}"),
     };
@@ -206,12 +210,15 @@ fn every_message_is_used() {
         .flat_map(|ending| sources(Path::new("templates"), ending))
         .map(|path| fs::read_to_string(path).unwrap())
         .collect();
-    for name in messages_of(&Language::ENGLISH).keys() {
+    let english = messages_of(&Language::ENGLISH);
+    for name in english.keys() {
+        let mut others = english.values();
+        let is_within = others.any(|other| other.arguments.contains(name));
         let is_used = match name.strip_prefix("page-") {
             Some(word) => templates.contains(&format!("\"{word}\"")),
             None => whole.contains(name) || begun.iter().any(|start| name.starts_with(start)),
         };
-        assert!(is_used, "nothing uses \"{name}\"");
+        assert!(is_used || is_within, "nothing uses \"{name}\"");
     }
 }
 
@@ -243,6 +250,33 @@ fn every_message_that_the_code_names_is_there() {
     }
 }
 
+#[test]
+fn words_of_templates_keep_what_the_template_puts_in() {
+    let placeholders = |message: &Entered| -> BTreeSet<String> {
+        let parts = message.words.split('[').skip(1);
+        let named = parts.filter_map(|part| Some(part.split_once(']')?.0.to_owned()));
+        named.collect()
+    };
+    let english = messages_of(&Language::ENGLISH);
+    let held = english.iter().filter(|(name, _)| name.starts_with("page-"));
+    let held: Vec<_> = held
+        .filter(|(_, message)| message.words.contains('['))
+        .collect();
+    assert!(held.len() > 3, "{} words of templates", held.len());
+    for language in LANGUAGES.iter().skip(1) {
+        let messages = messages_of(language);
+        for (name, of_english) in &held {
+            let found = placeholders(&messages[*name]);
+            assert_eq!(
+                found,
+                placeholders(of_english),
+                "{}: \"{name}\"",
+                language.code
+            );
+        }
+    }
+}
+
 /// Numbers of a text, each as its figures alone, so that 1.5 and 1,5 are the same.
 fn numbers(text: &str) -> Vec<String> {
     let is_figure = |letter: char| letter.is_ascii_digit() || letter == '.' || letter == ',';
@@ -263,15 +297,20 @@ fn sentences(text: &str) -> usize {
     text.char_indices().filter(|end| ends(*end)).count()
 }
 
+/// Cautions, and what else is said of the safety of food and water.
+fn is_safety(name: &str) -> bool {
+    name.starts_with("caution-")
+        || name.starts_with("danger-")
+        || ["year-note-water", "cooking-foods-note", "headline-caution"].contains(&name)
+}
+
 #[test]
 fn cautions_have_every_sentence_and_every_number_of_the_english() {
     let english = messages_of(&Language::ENGLISH);
     for language in LANGUAGES.iter().skip(1) {
         let messages = messages_of(language);
         let code = language.code;
-        let cautions = english
-            .iter()
-            .filter(|(name, _)| name.starts_with("caution-"));
+        let cautions = english.iter().filter(|(name, _)| is_safety(name));
         let mut held = 0;
         for (name, of_english) in cautions {
             if name == "caution-governs" {

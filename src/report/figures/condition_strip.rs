@@ -11,9 +11,9 @@ use crate::procedure::intervals::Interval;
 use crate::procedure::screen::Reason;
 
 /// Height of a row, points: its name with its bar below.
-pub const ROW_PT: f64 = 16.0;
+pub const ROW_PT: f64 = 13.5;
 /// Height of a bar as a share of its row.
-const BAR_SHARE: f64 = 0.3;
+const BAR_SHARE: f64 = 0.22;
 
 /// One row: a name, and the intervals that it stands for.
 pub struct StripRow<'i> {
@@ -87,7 +87,7 @@ pub fn draw_strip(area: &Area<'_>, rows: &[StripRow<'_>], place: &StripPlace<'_>
             )
         });
         chart.draw_series(bars).map_err(fault)?;
-        let style = anchored(text(7.5, &INK), HPos::Left, VPos::Bottom);
+        let style = anchored(text(7.0, &INK), HPos::Left, VPos::Bottom);
         let name = EmptyElement::at((from_h, bottom + BAR_SHARE))
             + Text::new(row.name.clone(), (0, -pt(1.2)), style);
         chart.draw_series([name]).map_err(fault)?;

@@ -19,11 +19,11 @@ use crate::procedure::predicted::Predicted;
 use crate::procedure::{Assessment, Run};
 use crate::units::zoned;
 
-const PANELS_PT: f64 = 264.0;
-const TEMPERATURE_PT: f64 = 108.0;
-const IRRADIANCE_PT: f64 = 74.0;
+const PANELS_PT: f64 = 206.0;
+const TEMPERATURE_PT: f64 = 92.0;
+const IRRADIANCE_PT: f64 = 52.0;
 /// Room between the clock and the strip of conditions.
-const STRIP_GAP_PT: f64 = 6.0;
+const STRIP_GAP_PT: f64 = 3.0;
 /// Size of the names of curves, and the room beside them, points.
 const NAME_PT: f64 = 8.0;
 const NAME_GAP_PT: f64 = 4.0;

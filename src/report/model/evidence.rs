@@ -81,7 +81,6 @@ fn run_part(assessment: &Assessment, index: usize, run: &Run, words: &Words) -> 
                 Some(predicted) => {
                     message!("run-caption-predicted", rms = fixed(predicted.rms_k, 1))
                 }
-                None if run.on_line > 0 => message!("run-caption"),
                 None => message!("run-caption-none"),
             }),
             alt: words.say(run_alt(assessment, index, clock(first), clock(last))),

@@ -263,14 +263,14 @@ conditions-own = Limits marked "own" are the campaign's and deviate from the pra
 ## Section 3: runs
 
 page-runs = Runs
+page-runs-how = Shaded: spans of used intervals. Dashed: the water temperature that the line predicts from the irradiance and the air measured; dots: measured, at the ends of the intervals. Bars: the time that is used, and the time that each limit set aside.
 run-title = Run { $number }, { $date }
 # { $run }: its name; { $from }, { $to }: times of day.
 run-summary = { $run }: { counted-readings } from { $from } to { $to }, { $water } of water ({ $load } kg/m²). { counted-intervals }, { $used } used.
 run-summary-re-aimed = { $run }: { counted-readings } from { $from } to { $to }, { $water } of water ({ $load } kg/m²); re-aimed every { $minutes } min. { counted-intervals }, { $used } used.
 run-hole = No interval from { $from } to { $to }: no two water readings there are 9 to 11 minutes apart.
-run-caption-predicted = Shaded: spans of used intervals. Dashed: the water temperature that the line predicts from the irradiance and air measured; dots: measured at the ends of intervals. They differ by { $rms } K, root mean square. Bars: time used, and time that each limit set aside.
-run-caption = Shaded: spans of used intervals. Bars: time used, and time that each limit set aside.
-run-caption-none = No interval of this run is used. Bars: time that each limit set aside.
+run-caption-predicted = The line predicts the water temperature within { $rms } K, root mean square.
+run-caption-none = No interval of this run is used.
 # Read out to those who do not see the figure. { $irradiance }, { $wind }: the next messages.
 run-alt = Panels against local clock time from { $from } to { $to }: water between { $coldest } and { $hottest } degrees Celsius with ambient temperature; { $irradiance }; { $wind }. Used and shaded: { $used } of { counted-intervals }. { $predicted } Set aside: { $aside }.
 run-alt-aside = { counted-intervals }, { $reason }
