@@ -189,3 +189,21 @@ fn pdf_timestamp(issued: Timestamp) -> Option<PdfTimestamp> {
 fn internal(error: impl std::fmt::Display) -> Error {
     Error::Internal(format!("the report cannot be set: {error}"))
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn widths_are_those_of_the_font() {
+        // Advance widths of W, m, /, ² and ä from the font files' tables head, cmap and hmtx,
+        // 2816 units to the em, read byte by byte apart from any font library.
+        for (is_strong, units) in [
+            (false, 2672.0 + 2448.0 + 1004.0 + 1184.0 + 1588.0),
+            (true, 2835.0 + 2528.0 + 1066.0 + 1190.0 + 1618.0),
+        ] {
+            let width_em = width_in_figures("Wm/²ä", is_strong);
+            assert!((width_em - units / 2816.0).abs() < 1e-6, "{width_em}");
+        }
+    }
+}

@@ -110,7 +110,7 @@ pub fn build(comparison: &Comparison, edition: &Edition) -> ComparisonReport {
         figure: figure(comparison, &names, words),
         ratings: rating_table(comparison, &names, words),
         per_unit: per_unit_table(comparison, words),
-        caution: words.say(message!("comparison-caution")),
+        caution: words.say(message!("caution-compared")),
         differences: differences(comparison, words),
         campaigns: campaigns(comparison, &names, words),
         cautions: cautions(words),

@@ -59,3 +59,31 @@ fn halves(name: &str) -> Vec<&str> {
         .min_by(|one, two| widest(one).total_cmp(&widest(two)))
         .unwrap_or_else(|| vec![name])
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_name_that_fits_stays_whole_and_of_its_size() {
+        let fitted = fit("wind, m/s", 8.5, 60.0);
+        assert_eq!((fitted.lines, fitted.size_pt), (vec!["wind, m/s"], 8.5));
+    }
+
+    #[test]
+    fn a_longer_name_is_broken_where_its_lines_are_most_alike() {
+        let fitted = fit("irradiance on the tilted plane, W/m²", 8.5, 100.0);
+        let lines = vec!["irradiance on the", "tilted plane, W/m²"];
+        assert_eq!((fitted.lines, fitted.size_pt), (lines, 8.5));
+    }
+
+    #[test]
+    fn a_word_that_is_too_long_is_set_smaller_but_can_be_read() {
+        let word = "Bestrahlungsstärke,";
+        let fitted = fit("Bestrahlungsstärke, W/m²", 8.5, 74.0);
+        assert_eq!(fitted.lines, [word, "W/m²"]);
+        assert!((width_pt(word, fitted.size_pt) - 74.0).abs() < 1e-9);
+        assert_eq!(fit(&word.repeat(4), 8.5, 74.0).size_pt, SMALLEST_PT);
+        assert_eq!(fit_line(&word.repeat(4), 8.5, 74.0), SMALLEST_PT);
+    }
+}

@@ -80,3 +80,39 @@ impl Key {
         Ok(places)
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn key(names: &[&str]) -> Key {
+        let entry = |(place, name): (usize, &&str)| Entry {
+            name: (*name).to_owned(),
+            left_pt: 56.0 + 100.0 * place as f64,
+            mark_pt: 9.0,
+        };
+        Key::new(names.iter().enumerate().map(entry).collect(), 16.0)
+    }
+
+    #[test]
+    fn short_names_keep_their_places() {
+        let key = key(&["used", "set aside", "line"]);
+        let left_pt: Vec<f64> = key.entries.iter().map(|entry| entry.left_pt).collect();
+        assert_eq!(left_pt, [56.0, 156.0, 256.0]);
+        assert_eq!(key.height_pt(), 16.0);
+    }
+
+    #[test]
+    fn long_names_neither_touch_nor_leave_the_figure() {
+        let key = key(&["intervals that were used (1234)"; 7]);
+        assert!(key.height_pt() > 16.0);
+        let mut end = (0, 0.0);
+        for (entry, row) in key.entries.iter().zip(&key.rows) {
+            let end_pt = entry.left_pt + width_pt(&entry.name, SIZE_PT);
+            assert!(end_pt <= WIDTH_PT, "{end_pt}");
+            let before_pt = if *row == end.0 { end.1 } else { 0.0 };
+            assert!(entry.left_pt - entry.mark_pt > before_pt, "{before_pt}");
+            end = (*row, end_pt);
+        }
+    }
+}

@@ -25,6 +25,8 @@ pub const WIDTH_PT: f64 = 482.0;
 const UPRIGHT_PT: f64 = 46.0;
 /// Size of the names of axes, points.
 const NAME_PT: f64 = 8.5;
+/// From one line of it to the next, as a share of its size.
+const LINE_STEP: f64 = 1.1;
 /// How far the name of an axis may reach beyond it at either end, points.
 const BEYOND_PT: f64 = 5.0;
 
@@ -170,7 +172,7 @@ fn write_upright(chart: &mut Chart<'_, '_>, name: &Fitted<'_>) -> Result<()> {
     let (x, y) = (chart.x_range(), chart.y_range());
     let middle = (x.start, (y.start + y.end) / 2.0);
     let lines = name.lines.iter().enumerate().map(|(index, line)| {
-        let from_axis_pt = name.size_pt * index as f64 - UPRIGHT_PT;
+        let from_axis_pt = LINE_STEP * name.size_pt * index as f64 - UPRIGHT_PT;
         let style = text(name.size_pt, &INK).transform(FontTransform::Rotate270);
         let style = anchored(style, HPos::Center, VPos::Top);
         EmptyElement::at(middle) + Text::new((*line).to_owned(), (pt(from_axis_pt), 0), style)

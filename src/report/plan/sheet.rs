@@ -104,7 +104,7 @@ pub fn build(plan: &Plan, edition: &Edition) -> FieldSheet {
         has_expected: plan.expected.is_some(),
         notes: notes.map(|note| words.say(note)).collect(),
         forces: words.say(forces()),
-        caution: words.say(message!("sheet-caution")),
+        caution: words.say(message!("caution-field-sheet")),
     }
 }
 

@@ -68,7 +68,7 @@ shape-unknown = Too few intervals, or none that scatter, to compare slopes.
 # Differences of both lines, with their signs and probabilities.
 shape-numbers = slope { $slope } W/K, p = { $slope_p }; intercept { $intercept } W, p = { $intercept_p }
 # Days, and not intervals, are taken as independent.
-shape-numbers-by-days = { shape-numbers }; by days
+shape-numbers-by-days = slope { $slope } W/K, p = { $slope_p }; intercept { $intercept } W, p = { $intercept_p }; by days
 # Instruments and single days are not in these tests.
 shape-no-cause = As no difference of Ps(50) is shown, no cause of one is named: { $numbers }.
 shape-both-less-loss-more-sun = Both differ: { $second } loses less heat for each kelvin than { $first }, as with better insulation; and { $second } takes in more sunlight than { $first }, as after a change of optics ({ $numbers }).
@@ -141,7 +141,7 @@ heating-never = does not get there
 
 ## Comparison: caution on page one
 
-comparison-caution = Hot surfaces and steam burn, the focus can blind and start fires, and these ratings say nothing about food safety. Read the cautions in section 3 before you cook. Local codes and licensed practice come first.
+caution-compared = Hot surfaces and steam burn, the focus can blind and start fires, and these ratings say nothing about food safety. Read the cautions in section 3 before you cook. Local codes and licensed practice come first.
 
 ## Comparison: section 1, differences
 
