@@ -1,6 +1,8 @@
 
 ## What it means for cooking
 
+# As ISO/IEC 17025 asks: an interpretation is marked as one.
+cooking-is-opinion = The times, amounts and months in this section, and the heating time on page one, are an interpretation: they follow from the line and from the assumptions named here, and were not measured.
 cooking-no-line = Without a line nothing can be said about heating times.
 # A load of water, in the first column of a table.
 cooking-load-tested = { $load }, as tested
