@@ -16,9 +16,10 @@ use crate::campaign::find::{find_campaigns, refuse_same_names};
 use crate::error::{Error, Problem, Result};
 use crate::procedure::Assessment;
 use crate::procedure::conformity::Level;
-use crate::report::files::{prepare_folder, write_all};
+use crate::report::files::{FileFacts, Output, prepare_folder, write_all};
 use crate::report::model::report::IRRADIANCE_ESTIMATED;
-use crate::report::{Edition, outputs};
+use crate::report::tables::Collection;
+use crate::report::{Edition, Format, outputs};
 use crate::units::{decimals_for, fixed};
 
 /// What to do about two campaigns of one name.
@@ -47,18 +48,23 @@ pub fn run(options: &ReportOptions) -> Result<u8> {
     let mut rows = Vec::new();
     let mut first_failure = None;
     let mut is_indicative = false;
+    let wants_tables = options.format.contains(&Format::Parquet);
+    let mut collection = wants_tables.then(Collection::default);
     let work = |folder: &PathBuf| rate_and_write(folder, options, issued);
     side_by_side(&folders, work, |folder, outcome| {
         progress.set_message(folder.display().to_string());
         match outcome {
-            Ok(assessment) => {
+            Ok((assessment, files)) => {
+                if let Some(collection) = &mut collection {
+                    collection.add(&assessment, files);
+                }
                 is_indicative |= assessment.conformity.level == Level::Indicative;
                 if !options.quiet {
                     let name = &assessment.campaign.name;
                     let notices = assessment.notices.iter();
                     progress.suspend(|| notices.for_each(|n| print_note(&format!("{name}: {n}"))));
                 }
-                rows.push(table_row(&assessment, &options.out));
+                rows.push(table_row(&assessment, options));
             }
             Err(error) => {
                 progress.suspend(|| print_error(&error));
@@ -70,6 +76,9 @@ pub fn run(options: &ReportOptions) -> Result<u8> {
     progress.finish_and_clear();
     if !options.quiet && !rows.is_empty() {
         print(&table(HEADER, &rows))?;
+    }
+    if let Some(collection) = &collection {
+        write_tables(collection, options, issued)?;
     }
     let strict_failure = (options.strict && is_indicative).then_some(5);
     Ok(first_failure.or(strict_failure).unwrap_or(0))
@@ -110,15 +119,32 @@ fn side_by_side<T: Send>(
     });
 }
 
-fn rate_and_write(folder: &Path, options: &ReportOptions, issued: Timestamp) -> Result<Assessment> {
+/// A campaign's rating, and what was written of it.
+fn rate_and_write(
+    folder: &Path,
+    options: &ReportOptions,
+    issued: Timestamp,
+) -> Result<(Assessment, Vec<FileFacts>)> {
     let assessment = crate::assess_folder(folder)?;
     let wishes = &assessment.campaign.report;
     let edition = Edition {
         formats: options.format.clone(),
         ..Edition::wished(wishes, issued).in_language(options.language)
     };
-    write_all(&options.out, &outputs(&assessment, &edition)?)?;
-    Ok(assessment)
+    let outputs = outputs(&assessment, &edition)?;
+    write_all(&options.out, &outputs)?;
+    let facts = outputs.iter().map(Output::facts).collect();
+    Ok((assessment, facts))
+}
+
+/// Writes the tables of all campaigns, and says where they are.
+fn write_tables(collection: &Collection, options: &ReportOptions, issued: Timestamp) -> Result<()> {
+    let written = write_all(&options.out, &collection.outputs(issued)?)?;
+    if !options.quiet && !written.is_empty() {
+        let paths = written.iter().map(|path| format!("{}\n", path.display()));
+        print(&format!("\n{}", paths.collect::<String>()))?;
+    }
+    Ok(())
 }
 
 /// The time printed as that of issue: now, or what the environment fixes.
@@ -172,7 +198,12 @@ const HEADER: [(&str, Align); 7] = [
     ("report", Align::Left),
 ];
 
-fn table_row(assessment: &Assessment, out: &Path) -> [String; 7] {
+fn table_row(assessment: &Assessment, options: &ReportOptions) -> [String; 7] {
+    let ending = if options.format.contains(&Format::Pdf) {
+        "pdf"
+    } else {
+        "rating.json"
+    };
     let rating = match &assessment.uncertainty {
         Some(sure) => {
             let expanded_w = sure.budget.expanded_w();
@@ -204,7 +235,9 @@ fn table_row(assessment: &Assessment, out: &Path) -> [String; 7] {
         ),
         assessment.used_dates().len().to_string(),
         conformity_cell(assessment),
-        out.join(format!("{}.pdf", assessment.campaign.name))
+        options
+            .out
+            .join(format!("{}.{ending}", campaign.name))
             .display()
             .to_string(),
     ]

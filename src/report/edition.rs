@@ -13,6 +13,8 @@ use crate::language::{Language, Words};
 pub enum Format {
     /// The report, as PDF
     Pdf,
+    /// Tables of all campaigns together, as Apache Parquet, with a data package
+    Parquet,
 }
 
 /// What is chosen about a report, apart from what it says.

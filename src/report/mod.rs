@@ -1,10 +1,11 @@
 //! Results on paper and in files: words, figures, layout, no practice.
 //!
-//! [`rating_json`] and [`intervals_csv`] are the results as data; [`model`] fixes
+//! [`rating_json`] and [`tables`] are the results as data; [`model`] fixes
 //! every string of the report, [`figures`] draws, [`cautions`] warns, [`document`]
 //! hands all of it to the templates, [`outputs()`] puts a campaign's files together,
 //! and [`files`] writes them. [`comparison`] does the same for several campaigns.
 
+mod campaign_json;
 pub mod cautions;
 pub mod comparison;
 mod cooking_json;
@@ -12,12 +13,13 @@ pub mod document;
 mod edition;
 pub mod figures;
 pub mod files;
-pub mod intervals_csv;
+mod intervals_json;
 mod logs_json;
 pub mod model;
 mod outputs;
 pub mod plan;
 pub mod rating_json;
+pub mod tables;
 mod uncertainty_json;
 
 pub use edition::{Edition, Format, Setting};

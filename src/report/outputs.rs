@@ -9,7 +9,8 @@ use super::figures::residuals::draw_residuals;
 use super::figures::run_day::draw_run;
 use super::figures::spread::draw_spread;
 use super::files::Output;
-use super::{intervals_csv, model, rating_json};
+use super::tables::intervals_csv;
+use super::{model, rating_json};
 use crate::campaign::Campaign;
 use crate::error::{Error, Problem, Problems, Result};
 use crate::language::Words;
@@ -30,16 +31,18 @@ pub fn outputs(assessment: &Assessment, edition: &Edition) -> Result<Vec<Output>
     let report = printable_report(assessment, edition)?;
     let mut outputs = Vec::new();
     for format in &edition.formats {
-        outputs.push(match format {
+        match format {
             Format::Pdf => {
                 let assets = assets(assessment, &edition.words)?;
                 let pdf = document::typeset(document::REPORT, &report, assets, edition.issued)?;
-                output("pdf", pdf)
+                outputs.push(output("pdf", pdf));
             }
-        });
+            // Of all campaigns together: `tables::Collection`.
+            Format::Parquet => {}
+        }
     }
     outputs.push(output("rating.json", rating.into_bytes()));
-    let intervals = intervals_csv::intervals_csv(assessment)?;
+    let intervals = intervals_csv(assessment)?;
     outputs.push(output("intervals.csv", intervals.into_bytes()));
     Ok(outputs)
 }

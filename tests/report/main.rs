@@ -5,4 +5,6 @@ mod figures;
 mod names;
 mod pdf;
 mod photo;
+mod schema;
+mod tables;
 mod words;
