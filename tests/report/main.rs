@@ -6,5 +6,7 @@ mod long;
 mod names;
 mod pdf;
 mod photo;
+mod schema;
+mod tables;
 mod web_page;
 mod words;
