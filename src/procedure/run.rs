@@ -11,7 +11,7 @@ use crate::campaign::moment::Moment;
 use crate::error::Problem;
 use crate::logs::Readings;
 use crate::notice::Notice;
-use crate::units::{local_clock, local_hours, seconds_between, spoken_date, zoned};
+use crate::units::{local_clock, local_hours, seconds_between, zoned};
 
 /// Seconds in a day.
 const SECONDS_PER_DAY: f64 = 86_400.0;

@@ -1200,7 +1200,7 @@ shape-unknown = Demasiado pocos intervalos, o ninguno con dispersión, para comp
 # Differences of both lines, with their signs and probabilities.
 shape-numbers = pendiente { $slope } W/K, p = { $slope_p }; ordenada en el origen { $intercept } W, p = { $intercept_p }
 # Days, and not intervals, are taken as independent.
-shape-numbers-by-days = { shape-numbers }; por días
+shape-numbers-by-days = pendiente { $slope } W/K, p = { $slope_p }; ordenada en el origen { $intercept } W, p = { $intercept_p }; por días
 # Instruments and single days are not in these tests.
 shape-no-cause = Como no se demuestra ninguna diferencia de Ps(50), no se nombra causa alguna: { $numbers }.
 shape-both-less-loss-more-sun = Ambas difieren: { $second } pierde menos calor por cada kelvin que { $first }, como con un aislamiento mejor; y { $second } capta más luz solar que { $first }, como tras un cambio de la óptica ({ $numbers }).
@@ -1279,7 +1279,7 @@ heating-never = no llega
 
 ## Comparison: caution on page one
 
-comparison-caution = Las superficies calientes y el vapor queman, el foco puede cegar y provocar incendios, y estas calificaciones no dicen nada sobre la seguridad de los alimentos. Lea las advertencias de la sección 3 antes de cocinar. Las normas locales y la práctica de los profesionales habilitados van primero.
+caution-compared = Las superficies calientes y el vapor queman, el foco puede cegar y provocar incendios, y estas calificaciones no dicen nada sobre la seguridad de los alimentos. Lea las advertencias de la sección 3 antes de cocinar. Las normas locales y la práctica de los profesionales habilitados van primero.
 
 ## Comparison: section 1, differences
 
@@ -1502,4 +1502,4 @@ plan-expected = Lo que se espera de la cocina según su calificación hasta ahor
 plan-models = Cielo despejado según Ineichen y Perez 2002 para { $elevation } m, turbidez de Linke { $turbidity } (habitual con cielo despejado); la bruma y el polvo dan menos. Sol según NREL/TP-560-34302; un horizonte llano.
 plan-models-stated = Cielo despejado según Ineichen y Perez 2002 para { $elevation } m, turbidez de Linke { $turbidity } (la indicada); la bruma y el polvo dan menos. Sol según NREL/TP-560-34302; un horizonte llano.
 page-sheet-caution = Advertencia.
-sheet-caution = Nunca mire hacia el foco ni al sol. El metal caliente y el vapor queman: guantes, tapa hacia el lado opuesto a usted. Mantenga lejos a los niños y todo lo que arda; permanezca junto a la cocina; apártela del sol antes de meter la mano; átela contra el viento. Sombra y agua para usted. Tire el agua del ensayo. Las normas locales y la práctica de los profesionales habilitados van primero.
+caution-field-sheet = Nunca mire hacia el foco ni al sol. El metal caliente y el vapor queman: guantes, tapa hacia el lado opuesto a usted. Mantenga lejos a los niños y todo lo que arda; permanezca junto a la cocina; apártela del sol antes de meter la mano; átela contra el viento. Sombra y agua para usted. Tire el agua del ensayo. Las normas locales y la práctica de los profesionales habilitados van primero.

@@ -1237,7 +1237,7 @@ shape-unknown = Trop peu d’intervalles, ou aucun qui se disperse, pour compare
 # Differences of both lines, with their signs and probabilities.
 shape-numbers = pente { $slope } W/K, p = { $slope_p } ; ordonnée à l’origine { $intercept } W, p = { $intercept_p }
 # Days, and not intervals, are taken as independent.
-shape-numbers-by-days = { shape-numbers } ; par jours
+shape-numbers-by-days = pente { $slope } W/K, p = { $slope_p } ; ordonnée à l’origine { $intercept } W, p = { $intercept_p } ; par jours
 # Instruments and single days are not in these tests.
 shape-no-cause = Comme aucune différence de Ps(50) n’est démontrée, aucune cause n’en est nommée : { $numbers }.
 shape-both-less-loss-more-sun = Les deux diffèrent : { $second } perd moins de chaleur par kelvin que { $first }, comme avec une meilleure isolation ; et { $second } capte plus de soleil que { $first }, comme après un changement d’optique ({ $numbers }).
@@ -1315,7 +1315,7 @@ heating-never = n’y arrive pas
 
 ## Comparison: caution on page one
 
-comparison-caution = Les surfaces chaudes et la vapeur brûlent, le foyer peut rendre aveugle et allumer des incendies, et ces évaluations ne disent rien de la sécurité des aliments. Lisez les mises en garde de la section 3 avant de cuisiner. Les règlements locaux et la pratique des professionnels habilités passent en premier.
+caution-compared = Les surfaces chaudes et la vapeur brûlent, le foyer peut rendre aveugle et allumer des incendies, et ces évaluations ne disent rien de la sécurité des aliments. Lisez les mises en garde de la section 3 avant de cuisiner. Les règlements locaux et la pratique des professionnels habilités passent en premier.
 
 ## Comparison: section 1, differences
 
@@ -1539,4 +1539,4 @@ plan-expected = Attendu du cuiseur tel qu’évalué jusqu’ici, Ps(50) = { $po
 plan-models = Ciel clair d’après Ineichen et Perez 2002 pour { $elevation } m, trouble de Linke { $turbidity } (habituel pour un ciel clair) ; brume et poussière donnent moins. Soleil d’après NREL/TP-560-34302 ; un horizon plat.
 plan-models-stated = Ciel clair d’après Ineichen et Perez 2002 pour { $elevation } m, trouble de Linke { $turbidity } (comme indiqué) ; brume et poussière donnent moins. Soleil d’après NREL/TP-560-34302 ; un horizon plat.
 page-sheet-caution = Attention.
-sheet-caution = Ne regardez jamais dans le foyer ni vers le soleil. Le métal chaud et la vapeur brûlent : gants, couvercle écarté de vous. Éloignez les enfants et tout ce qui brûle ; restez près du cuiseur ; détournez-le du soleil avant d’y mettre les mains ; attachez-le contre le vent. De l’ombre et de l’eau pour vous. Jetez l’eau de l’essai. Les règlements locaux et la pratique des professionnels habilités passent en premier.
+caution-field-sheet = Ne regardez jamais dans le foyer ni vers le soleil. Le métal chaud et la vapeur brûlent : gants, couvercle écarté de vous. Éloignez les enfants et tout ce qui brûle ; restez près du cuiseur ; détournez-le du soleil avant d’y mettre les mains ; attachez-le contre le vent. De l’ombre et de l’eau pour vous. Jetez l’eau de l’essai. Les règlements locaux et la pratique des professionnels habilités passent en premier.
