@@ -17,7 +17,8 @@ use crate::error::{Error, Problem, Result};
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::conformity::Level;
-use crate::report::files::{prepare_folder, write_all};
+use crate::report::files::{FileFacts, Output, prepare_folder, write_all};
+use crate::report::tables::Collection;
 use crate::report::{Edition, Format, outputs};
 use crate::units::{decimals_for, fixed};
 
@@ -47,11 +48,16 @@ pub fn run(options: &ReportOptions) -> Result<u8> {
     let mut rows = Vec::new();
     let mut first_failure = None;
     let mut is_indicative = false;
+    let wants_tables = options.format.contains(&Format::Parquet);
+    let mut collection = wants_tables.then(Collection::default);
     let work = |folder: &PathBuf| rate_and_write(folder, options, issued);
     side_by_side(&folders, work, |folder, outcome| {
         progress.set_message(folder.display().to_string());
         match outcome {
-            Ok(assessment) => {
+            Ok((assessment, files)) => {
+                if let Some(collection) = &mut collection {
+                    collection.add(&assessment, files);
+                }
                 is_indicative |= assessment.conformity.level == Level::Indicative;
                 if !options.quiet {
                     let name = &assessment.campaign.name;
@@ -70,6 +76,9 @@ pub fn run(options: &ReportOptions) -> Result<u8> {
     progress.finish_and_clear();
     if !options.quiet && !rows.is_empty() {
         print(&table(HEADER, &rows))?;
+    }
+    if let Some(collection) = &collection {
+        write_tables(collection, options, issued)?;
     }
     let strict_failure = (options.strict && is_indicative).then_some(5);
     Ok(first_failure.or(strict_failure).unwrap_or(0))
@@ -110,7 +119,12 @@ fn side_by_side<T: Send>(
     });
 }
 
-fn rate_and_write(folder: &Path, options: &ReportOptions, issued: Timestamp) -> Result<Assessment> {
+/// A campaign's rating, and what was written of it.
+fn rate_and_write(
+    folder: &Path,
+    options: &ReportOptions,
+    issued: Timestamp,
+) -> Result<(Assessment, Vec<FileFacts>)> {
     let assessment = crate::assess_folder(folder)?;
     let wishes = &assessment.campaign.report;
     let edition = Edition {
@@ -118,8 +132,20 @@ fn rate_and_write(folder: &Path, options: &ReportOptions, issued: Timestamp) -> 
         has_attachments: !options.no_attachments,
         ..Edition::wished(wishes, issued).in_language(options.language)
     };
-    write_all(&options.out, &outputs(&assessment, &edition)?)?;
-    Ok(assessment)
+    let outputs = outputs(&assessment, &edition)?;
+    write_all(&options.out, &outputs)?;
+    let facts = outputs.iter().map(Output::facts).collect();
+    Ok((assessment, facts))
+}
+
+/// Writes the tables of all campaigns, and says where they are.
+fn write_tables(collection: &Collection, options: &ReportOptions, issued: Timestamp) -> Result<()> {
+    let written = write_all(&options.out, &collection.outputs(issued)?)?;
+    if !options.quiet && !written.is_empty() {
+        let paths = written.iter().map(|path| format!("{}\n", path.display()));
+        print(&format!("\n{}", paths.collect::<String>()))?;
+    }
+    Ok(())
 }
 
 /// The time printed as that of issue: now, or what the environment fixes.

@@ -36,7 +36,7 @@ impl fmt::Display for Message {
     }
 }
 
-/// `message!("used-on-days", used = 31, days = 3)`: a message of the message files, with
+/// `message!("counted-days", days = 3)`: a message of the message files, with
 /// what goes into it.
 ///
 /// ```

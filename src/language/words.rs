@@ -26,21 +26,28 @@ pub struct Language {
 }
 
 /// Every language, English first. To add one: its message file, and a row here.
-pub const LANGUAGES: [Language; 1] = [Language {
-    code: "en",
-    name: "English",
-    messages: concat!(
-        include_str!("../../templates/languages/en.ftl"),
-        include_str!("../../templates/languages/en/cautions.ftl"),
-        include_str!("../../templates/languages/en/cooking.ftl"),
-        include_str!("../../templates/languages/en/notices.ftl"),
-        include_str!("../../templates/languages/en/rating.ftl"),
-        include_str!("../../templates/languages/en/figures.ftl"),
-        include_str!("../../templates/languages/en/comparison.ftl"),
-        include_str!("../../templates/languages/en/evidence.ftl"),
-        include_str!("../../templates/languages/en/plan.ftl"),
-    ),
-}];
+pub const LANGUAGES: [Language; 4] = [
+    Language {
+        code: "en",
+        name: "English",
+        messages: include_str!("../../templates/languages/en.ftl"),
+    },
+    Language {
+        code: "es",
+        name: "español",
+        messages: include_str!("../../templates/languages/es.ftl"),
+    },
+    Language {
+        code: "fr",
+        name: "français",
+        messages: include_str!("../../templates/languages/fr.ftl"),
+    },
+    Language {
+        code: "pt",
+        name: "português",
+        messages: include_str!("../../templates/languages/pt.ftl"),
+    },
+];
 
 impl Language {
     /// The language in which everything is written first.

@@ -23,7 +23,7 @@ pub enum Level {
 
 impl Level {
     /// The code in files.
-    pub fn code(self) -> &'static str {
+    pub const fn code(self) -> &'static str {
         match self {
             Level::Conforms => "conforms",
             Level::ConformsWithNotes => "conforms-with-notes",

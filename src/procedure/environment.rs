@@ -3,8 +3,8 @@
 use super::assess::Assessment;
 use super::intervals::{Interval, Summary};
 
-/// What the used intervals had around them: of the intervals' means their mean, lowest and
-/// highest. `None` where nothing was measured or no interval is used.
+/// What the used intervals had around them: the mean of their means, and the lowest and
+/// highest reading. `None` where nothing was measured or no interval is used.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Environment {
     /// °C.
@@ -18,9 +18,8 @@ pub struct Environment {
 impl Assessment {
     /// The environment of the used intervals.
     pub fn environment(&self) -> Environment {
-        let over_used = |of: fn(&Interval) -> Option<Summary>| {
-            summarise(self.used().filter_map(of).map(|summary| summary.mean))
-        };
+        let over_used =
+            |of: fn(&Interval) -> Option<Summary>| summarise(self.used().filter_map(of));
         Environment {
             ambient: over_used(|interval| interval.ambient),
             irradiance: over_used(|interval| interval.irradiance),
@@ -29,13 +28,18 @@ impl Assessment {
     }
 }
 
-/// Mean and extremes of some means; `None` without one.
-fn summarise(means: impl Iterator<Item = f64>) -> Option<Summary> {
-    let means: Vec<f64> = means.collect();
-    (!means.is_empty()).then(|| Summary {
-        mean: means.iter().sum::<f64>() / means.len() as f64,
-        min: means.iter().copied().fold(f64::INFINITY, f64::min),
-        max: means.iter().copied().fold(f64::NEG_INFINITY, f64::max),
+/// Mean of the means, lowest and highest of all; `None` without one.
+fn summarise(all: impl Iterator<Item = Summary>) -> Option<Summary> {
+    let all: Vec<Summary> = all.collect();
+    let sum = all.iter().map(|one| one.mean).sum::<f64>();
+    let over_all = all.iter().copied().reduce(|one, other| Summary {
+        min: one.min.min(other.min),
+        max: one.max.max(other.max),
+        ..one
+    })?;
+    Some(Summary {
+        mean: sum / all.len() as f64,
+        ..over_all
     })
 }
 
@@ -44,15 +48,16 @@ mod tests {
     use super::*;
 
     #[test]
-    fn means_of_intervals_have_a_mean_and_extremes() {
-        // By hand: (21 + 24 + 30)/3 = 25.
-        let found = summarise([24.0, 21.0, 30.0].into_iter());
-        let expected = Summary {
-            mean: 25.0,
-            min: 21.0,
-            max: 30.0,
-        };
-        assert_eq!(found, Some(expected));
+    fn intervals_have_a_mean_and_the_extremes_of_their_readings() {
+        let interval = |mean: f64, min: f64, max: f64| Summary { mean, min, max };
+        let all = [
+            interval(24.0, 23.5, 25.0),
+            interval(21.0, 20.0, 22.0),
+            interval(30.0, 27.0, 30.5),
+        ];
+        // By hand: (24 + 21 + 30)/3 = 25.
+        let expected = interval(25.0, 20.0, 30.5);
+        assert_eq!(summarise(all.into_iter()), Some(expected));
         assert_eq!(summarise(std::iter::empty()), None);
     }
 }

@@ -1,5 +1,6 @@
 //! What the rating means for cooking as data, for `rating.json`.
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use crate::campaign::model::StagnationLight;
@@ -8,81 +9,128 @@ use crate::procedure::cooking::{Cooking, FoodHeating, Spread, TimeRange, WaterHe
 use crate::procedure::danger::DangerZone;
 use crate::procedure::year::Month;
 
-#[derive(Debug, Serialize)]
+/// What the line means for a pot. A heating or food that does not get there has null.
+/// Ranges (`…_95_…`) are from the lowest to the highest along the line's 95 % band,
+/// instruments included.
+#[derive(Debug, Serialize, JsonSchema)]
 pub struct CookingEntry {
+    /// For which it is worked out, W/m².
     irradiance_w_m2: f64,
+    /// For which it is worked out, °C.
     ambient_c: f64,
+    /// Of the water, °C.
     start_c: f64,
+    /// Of the water, °C.
     target_c: f64,
+    /// Water temperature at which the line reaches zero, °C.
     heat_ends_c: Option<f64>,
+    /// Its range, °C.
     heat_ends_95_c: Option<[f64; 2]>,
     heatings: Vec<HeatingEntry>,
     foods: Vec<FoodEntry>,
     /// Clear middle days of the months.
     months: Vec<MonthEntry>,
+    /// Null where the campaign does not ask for it.
     fuel_saved: Option<FuelEntry>,
 }
 
-#[derive(Debug, Serialize)]
+/// Time to heat one load.
+#[derive(Debug, Serialize, JsonSchema)]
 struct HeatingEntry {
+    /// The load, kg.
     water_kg: f64,
+    /// From start to target, s.
     time_s: Option<f64>,
+    /// Shortest and longest, s.
     time_95_s: Option<[Option<f64>; 2]>,
+    /// From start to boiling, s.
     boil_time_s: Option<f64>,
+    /// Shortest and longest, s.
     boil_time_95_s: Option<[Option<f64>; 2]>,
 }
 
-#[derive(Debug, Serialize)]
+/// How much of a food can be cooked in the solar window.
+#[derive(Debug, Serialize, JsonSchema)]
 struct FoodEntry {
+    /// In words.
     food: String,
+    /// J/(kg K).
     specific_heat_j_per_kg_k: f64,
+    /// Temperature that cooks it, °C.
     cooks_at_c: f64,
+    /// Time that it is held there, s.
     held_s: f64,
-    /// Not more than the load tested.
+    /// Not more than the load tested, kg.
     amount_kg: Option<f64>,
+    /// Least and most, kg.
     amount_95_kg: [Option<f64>; 2],
 }
 
-#[derive(Debug, Serialize)]
+/// The clear middle day of a month.
+#[derive(Debug, Serialize, JsonSchema)]
 struct MonthEntry {
+    /// 1 to 12.
     month: i8,
+    /// In which a clear sky gives enough irradiance by the practice, h.
     hours: f64,
+    /// Taken up in them by water 50 K above ambient, J.
     heat_j: f64,
+    /// Least and most, J.
     heat_95_j: [f64; 2],
+    /// Water pasteurised in them, load by load, kg.
     pasteurised_kg: f64,
+    /// Least and most, kg.
     pasteurised_95_kg: [f64; 2],
 }
 
-#[derive(Debug, Serialize)]
+/// Fuel not burnt.
+#[derive(Debug, Serialize, JsonSchema)]
 struct FuelEntry {
+    /// By the campaign file's name.
     fuel: String,
+    /// Mean heat on a clear day, J.
     heat_a_day_j: f64,
+    /// In a year, kg.
     fuel_kg_per_year: f64,
+    /// Least and most, kg.
     fuel_95_kg_per_year: [f64; 2],
 }
 
 /// Food that would stay too long between 5 and 60 °C.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 pub struct DangerEntry {
+    /// Longest time allowed there, s.
     longest_allowed_s: f64,
+    /// The run that stayed longest, if that was too long.
     measured_run: Option<String>,
+    /// How long it stayed, s.
     measured_s: Option<f64>,
-    /// By the line, with the load tested; `null` where it never gets to 60 °C, or is not
+    /// By the line, with the load tested, s; null where it never gets to 60 °C, or is not
     /// warned of.
     predicted_s: Option<f64>,
+    /// Shortest and longest, s.
     predicted_95_s: Option<[Option<f64>; 2]>,
+    /// By the line it never gets to 60 °C.
     never_hot: bool,
 }
 
 /// One test of the dry vessel.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 pub struct StagnationEntry {
+    /// Local date.
+    #[schemars(extend("format" = "date"))]
     date: String,
+    /// Highest steady temperature of the vessel, °C.
     plateau_c: f64,
+    /// °C.
     ambient_c: f64,
+    /// W/m².
     irradiance_w_m2: f64,
+    /// The irradiance is that of a clear-sky model.
     irradiance_estimated: bool,
+    /// Vessel above ambient for each W/m², K m²/W.
     difference_per_irradiance_k_m2_per_w: f64,
+    /// Of it, for 95 %, K m²/W.
     expanded_uncertainty_k_m2_per_w: f64,
 }
 

@@ -15,6 +15,8 @@ pub enum Format {
     Pdf,
     /// The report, as one web page that needs no network
     Html,
+    /// Tables of all campaigns together, as Apache Parquet, with a data package
+    Parquet,
 }
 
 impl Format {
@@ -23,6 +25,7 @@ impl Format {
         match self {
             Format::Pdf => "pdf",
             Format::Html => "html",
+            Format::Parquet => "parquet",
         }
     }
 }

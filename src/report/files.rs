@@ -7,6 +7,7 @@ use std::path::{Path, PathBuf};
 use tempfile::{Builder, NamedTempFile};
 
 use crate::error::{Error, Problem, Result};
+use crate::hash::sha256_hex;
 
 /// What to do where a report cannot be written.
 const OTHER_OUT: &str = "choose a folder you may write to with --out DIR";
@@ -15,6 +16,27 @@ const OTHER_OUT: &str = "choose a folder you may write to with --out DIR";
 pub struct Output {
     pub name: String,
     pub bytes: Vec<u8>,
+}
+
+/// What can be said of an output without its content.
+#[derive(Debug, Clone)]
+pub struct FileFacts {
+    pub name: String,
+    /// Length in bytes.
+    pub length: usize,
+    /// SHA-256, lower-case hex.
+    pub sha256: String,
+}
+
+impl Output {
+    /// Its name, length and hash.
+    pub fn facts(&self) -> FileFacts {
+        FileFacts {
+            name: self.name.clone(),
+            length: self.bytes.len(),
+            sha256: sha256_hex(&self.bytes),
+        }
+    }
 }
 
 /// Makes the output folder if it is not there, and tries that it can be written to.

@@ -1,6 +1,6 @@
 //! Results on paper and in files: words, figures, layout, no practice.
 //!
-//! [`rating_json`] and [`intervals_csv`] are the results as data; [`model`] fixes
+//! [`rating_json`] and [`tables`] are the results as data; [`model`] fixes
 //! every string of the report, [`figures`] draws, [`cautions`] warns, [`document`]
 //! hands all of it to the templates of the PDF and [`web_page`] to those of the web page,
 //! [`outputs()`] puts a campaign's files together,
@@ -8,6 +8,7 @@
 
 mod attached_names;
 mod attachments;
+mod campaign_json;
 pub mod cautions;
 pub mod comparison;
 mod cooking_json;
@@ -15,12 +16,13 @@ pub mod document;
 mod edition;
 pub mod figures;
 pub mod files;
-pub mod intervals_csv;
+mod intervals_json;
 mod logs_json;
 pub mod model;
 mod outputs;
 pub mod plan;
 pub mod rating_json;
+pub mod tables;
 mod uncertainty_json;
 pub mod web_page;
 

@@ -10,7 +10,8 @@ use super::figures::residuals::draw_residuals;
 use super::figures::run_day::draw_run;
 use super::figures::spread::draw_spread;
 use super::files::Output;
-use super::{intervals_csv, model, rating_json, web_page};
+use super::tables::intervals_csv;
+use super::{model, rating_json, web_page};
 use crate::campaign::Campaign;
 use crate::error::{Error, Problem, Problems, Result};
 use crate::language::Words;
@@ -29,7 +30,7 @@ pub fn outputs(assessment: &Assessment, edition: &Edition) -> Result<Vec<Output>
         bytes,
     };
     let rating = rating_json::RatingFile::new(assessment).to_text()?;
-    let intervals = intervals_csv::intervals_csv(assessment)?;
+    let intervals = intervals_csv(assessment)?;
     let report = printable_report(assessment, edition)?;
     let mut outputs = Vec::new();
     for format in &edition.formats {
@@ -46,6 +47,8 @@ pub fn outputs(assessment: &Assessment, edition: &Edition) -> Result<Vec<Output>
                 document::typeset(template, &report, assets, &attachments, issued)?
             }
             Format::Html => web_page::compose(web_page::REPORT, &report, &assets)?.into_bytes(),
+            // Of all campaigns together: `tables::Collection`.
+            Format::Parquet => continue,
         };
         outputs.push(output(format.ending(), bytes));
     }

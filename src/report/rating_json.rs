@@ -1,199 +1,208 @@
 //! `rating.json`: the whole result as data, in full precision.
 
+use schemars::generate::SchemaSettings;
+use schemars::transform::RestrictFormats;
+use schemars::{JsonSchema, Schema};
 use serde::Serialize;
 
+use super::campaign_json::{
+    InstrumentEntry, RunEntry, SiteEntry, instrument_entries, run_entries, site_entry,
+};
 use super::cooking_json::{
     CookingEntry, DangerEntry, StagnationEntry, cooking_entry, danger_entry, stagnation_entries,
 };
+use super::intervals_json::{IntervalEntry, interval_entries};
 use super::logs_json::{LogEntry, log_entry};
 use super::uncertainty_json::{UncertaintyEntry, uncertainty_entry};
-use crate::campaign::model::{Instrument, Instruments, Plane, Site, Uncertainty};
 use crate::error::{Error, Result};
-use crate::procedure::conformity::Finding;
-use crate::procedure::intervals::Interval;
+use crate::procedure::Assessment;
+use crate::procedure::conformity::{Finding, Level};
 use crate::procedure::limits::Limit;
-use crate::procedure::{Assessment, Run};
 use crate::report::model::provenance::report_number;
 use crate::stats;
-use crate::units::rfc3339;
 
 /// Name and version of the schema. Keys are only added within a version.
 pub const SCHEMA: &str = "simmerline.rating/1";
 
-/// The file. Units are in the keys; what was not measured is `null`.
-#[derive(Debug, Serialize)]
+/// Its name as a URI, in its JSON Schema.
+pub const SCHEMA_ID: &str = "urn:simmerline:rating:1";
+
+/// Codes of the levels of conformity.
+const LEVELS: [&str; 3] = [
+    Level::Conforms.code(),
+    Level::ConformsWithNotes.code(),
+    Level::Indicative.code(),
+];
+
+/// A campaign's rating by water-heating test, with all that it rests on. Units are in the
+/// keys, numbers have full precision, times their offset from UTC. What was not measured is
+/// null, never zero. Within a version of the schema keys are added, never taken away or
+/// changed: a file by an older simmerline may lack the newest.
+#[derive(Debug, Serialize, JsonSchema)]
+#[schemars(title = "Rating of a solar cooker", extend("$id" = SCHEMA_ID))]
 pub struct RatingFile {
+    /// Name and version of this schema.
+    #[schemars(extend("const" = SCHEMA))]
     schema: &'static str,
+    /// Title of the campaign.
     campaign: String,
+    /// Name of the cooker: the thing rated.
     cooker: String,
+    /// The data are invented, to show what the program does.
     demonstration: bool,
+    /// Test practice, by its number.
     procedure: String,
+    /// The tester's, else one made of the inputs' hashes.
     report_number: String,
+    /// Who tested.
     tester: Option<String>,
+    /// For whom.
     client: Option<String>,
+    /// The tester's.
     notes: Option<String>,
+    /// `box`, `panel`, `concentrating` or `tube`.
     cooker_type: &'static str,
+    /// Number of vessels.
     vessels: u32,
     site: SiteEntry,
     instruments: Vec<InstrumentEntry>,
+    /// Area that collects sunlight, projected on the plane normal to the beam, m².
     intercept_area_m2: f64,
+    /// Local boiling point of water, °C.
     boiling_point_c: f64,
     runs: Vec<RunEntry>,
+    /// The practice's, and the campaign's own in their place.
     limits: Vec<LimitEntry>,
+    /// Null where no line can be drawn.
     rating: Option<RatingEntry>,
+    /// Null where no line can be drawn.
     regression: Option<RegressionEntry>,
+    /// How sure the rating is, instruments included; null without a rating.
     uncertainty: Option<UncertaintyEntry>,
     estimates: EstimatesEntry,
     conformity: ConformityEntry,
+    /// What the line means for cooking; null without a line.
     cooking: Option<CookingEntry>,
+    /// Null where there is nothing to warn of. It takes the place of no food-safety rule.
     food_safety_warning: Option<DangerEntry>,
+    /// Tests of the dry vessel.
     stagnation: Vec<StagnationEntry>,
+    /// Of all runs, in order, used and set aside.
     intervals: Vec<IntervalEntry>,
+    /// What the reader should know of the data, in words.
     notices: Vec<String>,
     provenance: Provenance,
 }
 
 /// What was estimated in place of a measurement; the budget has how sure that is.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 struct EstimatesEntry {
-    /// The campaign file's word for the way; `null` where it was measured.
+    /// The campaign file's word for the way; null where it was measured.
     irradiance: Option<&'static str>,
     /// By eye, on the Beaufort scale, in some run.
     wind: bool,
 }
 
-#[derive(Debug, Serialize)]
-struct SiteEntry {
-    name: String,
-    latitude_deg: f64,
-    longitude_deg: f64,
-    elevation_m: f64,
-    pressure_hpa: Option<f64>,
-    time_zone: String,
-}
-
-/// One instrument; at most one of its standard uncertainties (k = 1) is stated.
-#[derive(Debug, Serialize)]
-struct InstrumentEntry {
-    quantity: &'static str,
-    plane: Option<&'static str>,
-    id: Option<String>,
-    description: Option<String>,
-    relative_uncertainty: Option<f64>,
-    uncertainty_k: Option<f64>,
-    uncertainty_m_s: Option<f64>,
-    uncertainty_s: Option<f64>,
-    /// Its class by the campaign file's word.
-    class: Option<&'static str>,
-    resolution_k: Option<f64>,
-}
-
-#[derive(Debug, Serialize)]
-struct SpanEntry {
-    from: String,
-    to: String,
-    reason: Option<String>,
-}
-
-#[derive(Debug, Serialize)]
-struct RunEntry {
-    log: String,
-    /// What `intervals[].run` calls it: the log, with the date if the log holds several.
-    name: String,
-    weather_log: Option<String>,
-    date: String,
-    water_kg: f64,
-    load_kg_m2: f64,
-    readings: usize,
-    intervals: usize,
-    used: usize,
-    tracking_interval_min: Option<f64>,
-    notes: Option<String>,
-    holes: Vec<SpanEntry>,
-    excluded: Vec<SpanEntry>,
-}
-
-#[derive(Debug, Serialize)]
+/// A limit of the practice, or the campaign's own in its place.
+#[derive(Debug, Serialize, JsonSchema)]
 struct LimitEntry {
+    /// Reason or finding that breaking it gives.
     code: &'static str,
+    /// Its key under `[limits]` of the campaign file; null where it cannot be changed.
     key: Option<&'static str>,
+    /// In `unit`.
     limit: f64,
+    /// Of the limit.
     unit: &'static str,
+    /// Where it is from.
     source: &'static str,
+    /// `requirement` or `recommendation`.
     standing: &'static str,
+    /// The campaign has put its own in place of the practice's.
     changed: bool,
 }
 
-#[derive(Debug, Serialize)]
+/// The single figure, from the regression alone.
+#[derive(Debug, Serialize, JsonSchema)]
 struct RatingEntry {
+    /// Ps(50): standardised cooking power at a temperature difference of 50 K, W.
     ps50_w: f64,
+    /// Standard error of the line there, W.
     ps50_standard_error_w: f64,
+    /// Ends of the 95 % confidence interval of the line there, W.
     ps50_confidence_95_w: [f64; 2],
+    /// Ends of the 95 % interval for one more interval there, W.
     ps50_prediction_95_w: [f64; 2],
+    /// 50 K lies outside the temperature differences that were observed.
     extrapolated: bool,
 }
 
-#[derive(Debug, Serialize)]
+/// The line Ps = a + b·Td through the used intervals, by least squares.
+#[derive(Debug, Serialize, JsonSchema)]
 struct RegressionEntry {
+    /// a, W.
     intercept_w: f64,
+    /// b, W/K.
     slope_w_per_k: f64,
+    /// Of a, W.
     intercept_standard_error_w: f64,
+    /// Of b, W/K.
     slope_standard_error_w_per_k: f64,
+    /// Of a and b, W²/K.
     covariance_w2_per_k: f64,
+    /// R²; null where Ps does not vary.
     r_squared: Option<f64>,
+    /// Standard deviation of the residuals, W.
     residual_sd_w: f64,
+    /// Number of points of the line.
     intervals: usize,
+    /// Number of local dates with a point.
     days: usize,
 }
 
-#[derive(Debug, Serialize)]
+/// Whether the rating conforms to the practice.
+#[derive(Debug, Serialize, JsonSchema)]
 struct ConformityEntry {
+    /// `conforms`, `conforms-with-notes` or `indicative`.
+    #[schemars(extend("enum" = LEVELS))]
     level: &'static str,
+    /// What lowers the level.
     findings: Vec<FindingEntry>,
+    /// Intervals and days still missing, in words; null where none are.
     missing: Option<String>,
 }
 
-#[derive(Debug, Serialize)]
+/// Something that lowers the level.
+#[derive(Debug, Serialize, JsonSchema)]
 struct FindingEntry {
+    /// Its code, as the README lists them.
     code: &'static str,
+    /// What was found.
     text: String,
+    /// What would mend it.
     remedy: String,
+    /// The best level that it allows.
+    #[schemars(extend("enum" = LEVELS))]
     allows: &'static str,
 }
 
-#[derive(Debug, Serialize)]
-struct IntervalEntry {
-    run: String,
-    start: String,
-    end: String,
-    duration_s: f64,
-    water_start_c: f64,
-    water_end_c: f64,
-    water_mean_c: f64,
-    ambient_mean_c: Option<f64>,
-    irradiance_mean_w_m2: Option<f64>,
-    irradiance_min_w_m2: Option<f64>,
-    irradiance_max_w_m2: Option<f64>,
-    wind_mean_m_s: Option<f64>,
-    solar_time_start_h: f64,
-    solar_time_end_h: f64,
-    cooking_power_w: f64,
-    standardised_power_w: Option<f64>,
-    temperature_difference_k: Option<f64>,
-    used: bool,
-    reasons: Vec<&'static str>,
-}
-
-#[derive(Debug, Serialize)]
+/// What the file was made from, and by what.
+#[derive(Debug, Serialize, JsonSchema)]
 struct Provenance {
+    /// Version of simmerline.
     tool_version: &'static str,
+    /// Every file it rests on: campaign file, logs, photo.
     inputs: Vec<InputEntry>,
+    /// How each log was read.
     logs: Vec<LogEntry>,
 }
 
-#[derive(Debug, Serialize)]
+/// A file that was read.
+#[derive(Debug, Serialize, JsonSchema)]
 struct InputEntry {
+    /// As the campaign file names it.
     file: String,
+    /// SHA-256 of its bytes, 64 lower-case hex digits.
     sha256: String,
 }
 
@@ -266,6 +275,14 @@ impl RatingFile {
         }
     }
 
+    /// The JSON Schema (draft 2020-12) that every file meets; the repository has it as
+    /// `templates/schemas/rating-1.schema.json`.
+    pub fn schema() -> Schema {
+        let settings = SchemaSettings::draft2020_12().for_serialize();
+        let settings = settings.with_transform(RestrictFormats::default());
+        settings.into_generator().into_root_schema_for::<Self>()
+    }
+
     /// The file as text.
     ///
     /// # Errors
@@ -279,96 +296,6 @@ impl RatingFile {
 
 fn pair(interval: stats::line::Interval) -> [f64; 2] {
     [interval.lower, interval.upper]
-}
-
-fn site_entry(site: &Site) -> SiteEntry {
-    SiteEntry {
-        name: site.name.clone(),
-        latitude_deg: site.latitude_deg,
-        longitude_deg: site.longitude_deg,
-        elevation_m: site.elevation_m,
-        pressure_hpa: site.pressure_hpa,
-        time_zone: site.time_zone_name.clone(),
-    }
-}
-
-fn instrument_entries(instruments: &Instruments) -> Vec<InstrumentEntry> {
-    let plane = instruments.irradiance_plane.map(|plane| match plane {
-        Plane::Normal => "normal",
-        Plane::Horizontal => "horizontal",
-    });
-    let entry = |quantity, instrument: &Instrument| {
-        let stated = instrument.uncertainty;
-        InstrumentEntry {
-            quantity,
-            plane: plane.filter(|_| quantity == "irradiance"),
-            id: instrument.id.clone(),
-            description: instrument.description.clone(),
-            relative_uncertainty: match stated {
-                Some(Uncertainty::Relative(fraction)) => Some(fraction),
-                _ => None,
-            },
-            uncertainty_k: match stated {
-                Some(Uncertainty::Kelvin(kelvin)) => Some(kelvin),
-                _ => None,
-            },
-            uncertainty_m_s: match stated {
-                Some(Uncertainty::MetresPerSecond(speed)) => Some(speed),
-                _ => None,
-            },
-            uncertainty_s: match stated {
-                Some(Uncertainty::Seconds(seconds)) => Some(seconds),
-                _ => None,
-            },
-            class: instrument.class.map(|class| class.word),
-            resolution_k: instrument.resolution_k,
-        }
-    };
-    vec![
-        entry("irradiance", &instruments.irradiance),
-        entry("water_temperature", &instruments.water_temperature),
-        entry("ambient_temperature", &instruments.ambient_temperature),
-        entry("water_mass", &instruments.water_mass),
-        entry("wind_speed", &instruments.wind_speed),
-        entry("clock", &instruments.clock),
-    ]
-}
-
-fn run_entries(assessment: &Assessment) -> Vec<RunEntry> {
-    let zone = &assessment.campaign.site.time_zone;
-    let entry = |run: &Run| RunEntry {
-        log: run.plan.log.clone(),
-        name: run.plan.label.clone(),
-        weather_log: run.plan.weather.as_ref().map(|weather| weather.log.clone()),
-        date: run.date.to_string(),
-        water_kg: run.plan.water_kg,
-        load_kg_m2: run.load_kg_m2,
-        readings: run.readings.time_us.len(),
-        intervals: run.intervals,
-        used: run.used,
-        tracking_interval_min: run.plan.tracking_interval_min,
-        notes: run.plan.notes.clone(),
-        holes: run
-            .holes
-            .iter()
-            .map(|hole| SpanEntry {
-                from: rfc3339(hole.from_us, zone),
-                to: rfc3339(hole.to_us, zone),
-                reason: None,
-            })
-            .collect(),
-        excluded: run
-            .excluded
-            .iter()
-            .zip(&run.plan.exclusions)
-            .map(|(span, written)| SpanEntry {
-                from: rfc3339(span.from_us, zone),
-                to: rfc3339(span.to_us, zone),
-                reason: written.reason.clone(),
-            })
-            .collect(),
-    };
-    assessment.runs.iter().map(entry).collect()
 }
 
 fn limit_entry(row: &Limit) -> LimitEntry {
@@ -416,34 +343,4 @@ fn finding_entry(finding: &Finding) -> FindingEntry {
         remedy: finding.remedy.to_string(),
         allows: finding.level.code(),
     }
-}
-
-fn interval_entries(assessment: &Assessment) -> Vec<IntervalEntry> {
-    let zone = &assessment.campaign.site.time_zone;
-    let entry = |interval: &Interval| IntervalEntry {
-        run: assessment.runs[interval.run].plan.label.clone(),
-        start: rfc3339(interval.start_us, zone),
-        end: rfc3339(interval.end_us, zone),
-        duration_s: interval.duration_s,
-        water_start_c: interval.water_start_c,
-        water_end_c: interval.water_end_c,
-        water_mean_c: interval.water.mean,
-        ambient_mean_c: interval.ambient.map(|ambient| ambient.mean),
-        irradiance_mean_w_m2: interval.irradiance.map(|sun| sun.mean),
-        irradiance_min_w_m2: interval.irradiance.map(|sun| sun.min),
-        irradiance_max_w_m2: interval.irradiance.map(|sun| sun.max),
-        wind_mean_m_s: interval.wind.map(|wind| wind.mean),
-        solar_time_start_h: interval.solar_start_h,
-        solar_time_end_h: interval.solar_end_h,
-        cooking_power_w: interval.cooking_power_w,
-        standardised_power_w: interval.standardised_power_w,
-        temperature_difference_k: interval.difference_k,
-        used: interval.is_used(),
-        reasons: interval
-            .reasons
-            .iter()
-            .map(|reason| reason.code())
-            .collect(),
-    };
-    assessment.intervals.iter().map(entry).collect()
 }

@@ -1,5 +1,6 @@
 //! The uncertainty of the rating as data, for `rating.json`.
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use crate::campaign::classes::Shape;
@@ -12,91 +13,142 @@ use crate::procedure::uncertainty::trials::{MonteCarlo, SEED};
 use crate::procedure::uncertainty::{RatingUncertainty, sources};
 use crate::units::rfc3339;
 
-#[derive(Debug, Serialize)]
+/// How sure Ps(50) is, instruments and days included, by JCGM 100.
+#[derive(Debug, Serialize, JsonSchema)]
 pub struct UncertaintyEntry {
+    /// Combined standard uncertainty (k = 1), W.
     ps50_combined_standard_uncertainty_w: f64,
+    /// Expanded uncertainty for 95 %: coverage factor times combined uncertainty, W.
     ps50_expanded_uncertainty_w: f64,
-    /// Ps(50) less and plus the expanded uncertainty.
+    /// Ps(50) less and plus the expanded uncertainty, W.
     ps50_interval_95_w: [f64; 2],
+    /// By Welch and Satterthwaite.
     effective_degrees_of_freedom: f64,
+    /// Of Student's t for 95 %.
     coverage_factor: f64,
-    /// Of scatter and days, with their degrees of freedom.
+    /// Of scatter and days (k = 1), W.
     independent_standard_uncertainty_w: f64,
+    /// Of scatter and days.
     independent_degrees_of_freedom: f64,
-    /// Of what all intervals share.
+    /// Of what all intervals share (k = 1), W.
     common_standard_uncertainty_w: f64,
+    /// The budget, a line a source.
     contributions: Vec<ContributionEntry>,
-    /// Part of the scatter already: of one interval.
+    /// What the thermometer's resolution adds to the scatter of one interval, W; it is part
+    /// of the scatter already. Null where the resolution is not stated.
     reading_resolution_w: Option<f64>,
+    /// What the moment of reading adds to the scatter of one interval, W; likewise.
     reading_moment_w: f64,
     /// Instruments whose uncertainty the campaign file does not state.
     not_stated: Vec<String>,
     days: DaysEntry,
+    /// The check by drawing; null where it was not made.
     monte_carlo: Option<MonteCarloEntry>,
+    /// Intervals that move the rating most.
     influential: Vec<InfluentialEntry>,
+    /// Null where the campaign aims at no uncertainty.
     target: Option<TargetEntry>,
 }
 
-#[derive(Debug, Serialize)]
+/// One line of the budget.
+#[derive(Debug, Serialize, JsonSchema)]
 struct ContributionEntry {
+    /// In words.
     source: String,
+    /// `A` by statistics, `B` by other means.
     evaluation: char,
     /// `independent` from interval to interval or day to day, or `common` to all.
     part: &'static str,
     /// `stated`, `class`, `assumed`, `known` or `statistics`.
     origin: &'static str,
+    /// Class of the instrument by the campaign file's word.
     class: Option<&'static str>,
+    /// `normal`, `rectangular` or `t`.
     distribution: &'static str,
+    /// Standard uncertainty of the reading as a fraction.
     relative_uncertainty: Option<f64>,
+    /// Standard uncertainty of the reading, K.
     uncertainty_k: Option<f64>,
     /// W per unit of a fraction, or W/K, of a reading too high.
     sensitivity: Option<f64>,
+    /// Standard uncertainty of Ps(50) from it, W.
     ps50_standard_uncertainty_w: f64,
+    /// Part of the variance, 0 to 1.
     share_of_variance: f64,
 }
 
-#[derive(Debug, Serialize)]
+/// Whether days differ by more than intervals scatter. Null where there are too few.
+#[derive(Debug, Serialize, JsonSchema)]
 struct DaysEntry {
+    /// Number of days with used intervals.
     days: usize,
+    /// F statistic of the days.
     f: Option<f64>,
+    /// Of the numerator and of the denominator.
     degrees_of_freedom: Option<[usize; 2]>,
+    /// Probability of so large an F where days do not differ.
     p: Option<f64>,
+    /// Standard deviation within a day, W.
     within_day_sd_w: Option<f64>,
+    /// Standard deviation from day to day, W.
     between_day_sd_w: Option<f64>,
+    /// Statistic of neighbours that are alike.
     durbin_watson: Option<f64>,
+    /// Probability of so small a statistic where neighbours are not alike.
     durbin_watson_p: Option<f64>,
     /// What is taken as independent: `intervals` or `days`.
     independent: &'static str,
 }
 
-#[derive(Debug, Serialize)]
+/// The budget's interval held against draws of every error, by JCGM 101.
+#[derive(Debug, Serialize, JsonSchema)]
 struct MonteCarloEntry {
+    /// Of the random numbers.
     seed: u64,
+    /// Number of draws.
     trials: usize,
+    /// Both ends of the interval are known as closely as was asked for.
     stable: bool,
+    /// Of the draws of Ps(50), W; null where they have no standard deviation.
     mean_w: Option<f64>,
+    /// Of the draws, W; null where Student's t has none.
     standard_deviation_w: Option<f64>,
+    /// Ends of the interval that holds 95 % of the draws, W.
     interval_95_w: [f64; 2],
+    /// Largest difference of the ends of both intervals that is none, W.
     tolerance_w: f64,
+    /// Larger of the differences of the lower and of the upper ends, W.
     apart_w: f64,
+    /// Whether the budget's interval is that of the draws.
     agrees: bool,
 }
 
-#[derive(Debug, Serialize)]
+/// An interval that moves the rating more than others.
+#[derive(Debug, Serialize, JsonSchema)]
 struct InfluentialEntry {
+    /// The run's name, as in `runs[].name`.
     run: String,
+    /// Local time of the interval's start with its offset from UTC.
+    #[schemars(extend("format" = "date-time"))]
     start: String,
+    /// Cook's distance: how far the line moves without it, over how sure the line is.
     cooks_distance: f64,
+    /// Ps(50) without the interval, W.
     ps50_without_w: f64,
 }
 
-#[derive(Debug, Serialize)]
+/// How far it is to the uncertainty that the campaign aims at.
+#[derive(Debug, Serialize, JsonSchema)]
 struct TargetEntry {
+    /// Expanded uncertainty aimed at, W.
     expanded_uncertainty_w: f64,
     /// `reached`, `more`, `out-of-reach` or `too-far`.
     outlook: &'static str,
+    /// Used intervals still needed.
     more_intervals: Option<usize>,
+    /// Days still needed.
     more_days: Option<usize>,
+    /// Least expanded uncertainty that the instruments leave, W.
     instruments_leave_w: Option<f64>,
 }
 

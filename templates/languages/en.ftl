@@ -35,3 +35,1455 @@ attached-log = Log, byte for byte as it was read
 attached-photo = Photo of the cooker, as it stands in the report
 attached-rating = All results as data, in full precision
 attached-intervals = One row an interval, used and set aside
+
+# The rating: page one, conditions, runs, intervals, the line, tests of the dry vessel.
+#
+# Standardised cooking power is "Ps", the temperature difference between water and ambient
+# "Td", the rating "Ps(50)": symbols stay as they are in every language.
+
+## Counts, each within several of the sentences below
+#
+# Where a language needs them in another case, write them into the sentence instead.
+
+counted-intervals = { $intervals ->
+    [one] { $intervals } interval
+   *[other] { $intervals } intervals
+}
+counted-used = { $intervals ->
+    [one] { $intervals } used interval
+   *[other] { $intervals } used intervals
+}
+counted-ten-minutes = { $intervals ->
+    [one] { $intervals } ten-minute interval
+   *[other] { $intervals } ten-minute intervals
+}
+counted-days = { $days ->
+    [one] { $days } day
+   *[other] { $days } days
+}
+counted-readings = { $readings ->
+    [one] { $readings } reading
+   *[other] { $readings } readings
+}
+# Of the line: points less two.
+counted-freedom = { $freedom ->
+    [one] { $freedom } degree of freedom
+   *[other] { $freedom } degrees of freedom
+}
+
+## Every page
+
+report-kind = Solar cooker test report
+report-kind-indicative = Solar cooker test report: indicative
+report-kind-estimated = Solar cooker test report: indicative, irradiance estimated
+# { $title } is the tester's own.
+report-title-indicative = { $title } (indicative)
+report-title-estimated = { $title } (indicative, irradiance estimated)
+report-invented = Invented data, for demonstration
+report-statement = Results relate only to the cooker as tested. Reproduce only in full.
+# In the middle of a line; the program sets a capital letter where it stands alone.
+irradiance-estimated = irradiance estimated
+# At the head of a page. [number] is put in by the program and has to stay as it is written.
+page-head = Report [number]
+# At the foot of a page. [page] and [pages] are put in by the program.
+page-foot = page [page] of [pages]
+
+## Page one: how far the rating conforms
+
+level-conforms = Conforms
+level-conforms-with-notes = Conforms with notes
+level-indicative = Indicative only
+# In the sentences that follow, the words of the level are set in bold where they stand
+# exactly as above. No full stop.
+headline-conforms = { level-conforms } to ASAE { $procedure }, as section 2 states it
+headline-conforms-with-notes = { level-conforms-with-notes } to ASAE { $procedure }, as section 2 states it
+headline-indicative = { level-indicative }, does not conform to ASAE { $procedure }, for the findings below
+headline-indicative-missing = { level-indicative }, does not conform to ASAE { $procedure }; still missing: { $missing }
+headline-unbelievable = { level-indicative }, and not to be believed: the water gained more heat than the sunlight holds
+headline-unbelievable-missing = { level-indicative }, and not to be believed: the water gained more heat than the sunlight holds; still missing: { $missing }
+# What is still missing.
+missing-intervals = { $intervals ->
+    [one] { $intervals } more interval
+   *[other] { $intervals } more intervals
+}
+missing-days = { $days ->
+    [one] { $days } more day
+   *[other] { $days } more days
+}
+missing-intervals-and-days = { missing-intervals } and { missing-days }
+
+## Page one: the number
+
+headline-label = Standardised cooking power Ps(50)
+# Beside the number and its ±; 95 % is the level of confidence.
+headline-unit = W (95 %)
+page-no-rating = no rating
+# { $way }: "by a clear-sky model", "from the log of a station nearby" and the like.
+headline-irradiance-estimated = irradiance estimated { $way }
+# What of the ± comes from what. These lines stand below the number, in small letters.
+headline-parts = of it, scatter and days { $scatter } W, instruments { $instruments } W
+headline-each-watt = 95 %; each watt has its line in section 5
+headline-some-assumed = 95 %; some instruments are assumed (section 5)
+headline-monte-carlo = a Monte Carlo check gives { $range } W (section 5)
+headline-extrapolated = an extrapolation: 50 K lies outside what was observed
+
+## Page one: the rating in plain words
+
+headline-takes-up = Water 50 K warmer than the air takes up { $power } W in sunlight of 700 W/m².
+headline-loses = Water 50 K warmer than the air loses { $power } W in sunlight of 700 W/m².
+headline-no-rating = These readings do not give a rating. The findings below say what is missing.
+# Followed by "; " and one of headline-heat-ends and headline-boils-first, or by a full stop.
+# { $amount }: headline-two-kilograms or "1.5 kg". { $journey }: from where to where, below.
+# "That irradiance" is the one of headline-takes-up.
+headline-heats = At that irradiance { $amount } of water go { $journey } in about { $time }
+headline-heats-at = At { $irradiance } W/m² { $amount } of water go { $journey } in about { $time }
+headline-may-not-heat = At that irradiance water may not get { $journey }
+headline-may-not-heat-at = At { $irradiance } W/m² water may not get { $journey }
+headline-does-not-heat = At that irradiance water does not get { $journey }
+headline-does-not-heat-at = At { $irradiance } W/m² water does not get { $journey }
+headline-two-kilograms = two kilograms
+headline-heat-ends = the useful heat ends near { $end } (95 %: { $range })
+headline-boils-first = the water boils before the useful heat ends
+# From where to where water is heated. { $degrees } is the next message with its unit.
+journey = from { $degrees }
+journey-degrees = { $start } to { $target }
+journey-to-boiling = from { $start } to boiling ({ $boiling } here)
+# { $result } as in stagnation-result.
+headline-dry = The dry vessel came to { $difference } K above the air in { $irradiance } W/m²: { $result } (section 6).
+# How many intervals count. No full stop; headline-no-irradiance and headline-others follow
+# after "; " where they apply.
+headline-met = { $used } of { counted-ten-minutes }, on { counted-days }, met every condition
+headline-met-measured = { headline-met } that was measured
+headline-met-estimated = { headline-met } that was measured or estimated
+headline-no-irradiance = { $count } more have no irradiance
+# { $reasons }: headline-reason or headline-either-reason.
+headline-other = the other was set aside because { $reasons }
+headline-others = the others were set aside, most often because { $reasons }
+# { $reason }: one of the messages that begin with reason-; { $count }: intervals.
+headline-reason = { $reason } ({ $count })
+headline-either-reason = { $first } or { $second }
+
+## Page one: figure, findings, conditions, caution
+
+# The line with its numbers: Ps = 201 W − 1.88 W/K · Td.
+equation-falling = Ps = { $intercept } W − { $slope } W/K · Td
+equation-rising = Ps = { $intercept } W + { $slope } W/K · Td
+# No full stop.
+power-line-facts = { $equation }; R² = { $r_squared }; { counted-used } on { counted-days }, Td from { $lowest } to { $highest } K
+# R² of points that all have the same power.
+undefined = undefined
+power-line-caption = { $facts }.
+# Read out to those who do not see the figure.
+power-line-alt = Scatter plot of standardised cooking power in watts against the temperature difference between water and ambient in kelvin. { $facts }; { $aside } set aside. The line reads { $power } watts at 50 kelvin.
+power-line-estimated = Irradiance estimated: { $text }
+no-line-facts = { counted-used } and { $aside } set aside; no line can be fitted
+no-line-alt = Scatter plot of standardised cooking power against temperature difference: { $facts }.
+page-findings = Findings, and what would mend them
+page-brief = Conditions, as the used intervals saw them
+page-brief-condition = condition
+page-brief-limit = limit
+page-brief-observed = observed
+page-brief-set-aside = intervals set aside
+page-brief-note = An interval may break several conditions and then counts for each.
+brief-irradiance = Irradiance
+brief-irradiance-change = Change of irradiance in an interval
+brief-wind = Mean wind, and long gusts
+brief-ambient = Mean ambient temperature
+brief-water-above = Water above ambient, both ends
+brief-water-below = Water below boiling, both ends
+brief-water-fixed = Water temperature, both ends
+brief-solar-time = Solar time
+page-before-you-cook = Before you cook.
+headline-caution = Hot surfaces and steam burn, the focus can blind and start fires, and this rating says nothing about food safety. Read the cautions in section 7 before you cook. Local codes and licensed practice come first.
+
+## Findings: what keeps a rating from conforming, and what would mend it
+#
+# A short clause without a full stop; the program sets a capital letter first.
+
+finding-too-few-intervals = { counted-intervals } used, the practice asks for { $least }
+finding-too-few-intervals-remedy = { missing-intervals } that can be used
+finding-too-few-days = used intervals on { counted-days }, the practice asks for { $least }
+finding-too-few-days-remedy = used intervals on { missing-days }
+finding-no-rating = no line can be fitted: it takes three used intervals with irradiance, at different temperature differences
+finding-no-rating-remedy = more intervals that can be used, from ambient to near boiling
+finding-no-rating-remedy-irradiance = measure irradiance; without it power cannot be normalised
+finding-r-squared-low = R² is { $r_squared }, below { $least }; the practice would be content with a note, this report is not
+finding-r-squared-low-remedy = steadier aiming, clearer sky and less wind; a sensor that does not touch the pot
+finding-line-not-falling = the power does not fall as the water gets hotter, which no real cooker does
+finding-line-not-falling-remedy = check that the water temperature is that of the water, and cover a wider range of temperatures
+finding-no-useful-heat = the line reads { $power } W at { $difference } K: there the water loses heat
+finding-no-useful-heat-remedy = check that the readings are of water being heated, with the cooker aimed
+finding-extrapolated = { $difference } K lies outside the temperature differences observed, { $lowest } to { $highest } K
+finding-extrapolated-remedy = used intervals on both sides of { $difference } K
+# { $runs }: a list of finding-load-off-run.
+finding-load-off = the load is more than { $tolerance } % away from { $load } kg/m² in { $runs }
+finding-load-off-run = { $run } ({ $load } kg/m²)
+finding-load-off-remedy = weigh in { $load } of water for each m² of intercept area, or correct that area
+# In the findings that follow, { $runs } is a list of the names of runs.
+finding-wind-not-measured = wind was not measured in { $runs }
+finding-wind-not-measured-remedy = measure the wind beside the cooker, at its height
+finding-wind-estimated = wind is an estimate by eye in { $runs }, good to a number of the Beaufort scale
+finding-irradiance-estimated = irradiance was not measured at the cooker in the plane normal to the beam, but estimated { $way }
+finding-irradiance-estimated-remedy = measure irradiance beside the cooker, with a sensor that faces the sun
+finding-irradiance-missing = irradiance was not measured in { $runs }, whose intervals cannot be normalised and are not on the line
+finding-irradiance-missing-remedy = measure irradiance in the plane normal to the beam
+finding-irradiance-horizontal = irradiance was measured in the horizontal plane, the practice asks for the plane normal to the beam; there it is usually higher, so the rating is probably too high
+# estimate = "from-horizontal" is written in the campaign file and stays as it is.
+finding-irradiance-horizontal-remedy = mount the sensor so that it faces the sun as the cooker does; until then estimate = "from-horizontal" turns its readings to the sun
+finding-impossible-gain = { counted-used } gained more heat than the sunlight intercepted; the first took { $power } W from { $sunlight } W
+finding-impossible-gain-remedy = check the mass of water, the intercept area, and the units of temperature and irradiance
+# { $limits }: a list of finding-own-limit.
+finding-requirement-relaxed = own limits looser than a requirement: { $limits }
+finding-recommendation-relaxed = own limits looser than a recommendation: { $limits }
+finding-limit-tightened = own limits tighter than the practice: { $limits }
+# { $what }: one of the messages that begin with limit-; { $practice }: an amount, or
+# finding-practice-limit where the practice limits something else.
+finding-own-limit = { $what } { $value } (practice: { $practice })
+finding-practice-limit = { $what } { $value }
+# [limits] is a part of the campaign file and stays as it is.
+finding-own-limit-remedy = go back to the practice's limits: delete these under [limits] in the campaign file
+finding-excluded-by-tester = { counted-intervals } excluded by the tester
+finding-excluded-by-tester-remedy = none, if the reason given in the campaign file stands
+
+## Section 1
+
+page-tested = What was tested
+page-instruments = Instruments
+page-instruments-quantity = quantity
+page-instruments-instrument = instrument
+page-instruments-uncertainty = standard uncertainty
+
+## Section 2: conditions
+
+page-conditions = Conditions
+# Headers of the table.
+page-conditions-condition = condition
+page-conditions-limit = limit
+page-conditions-standing = standing
+page-conditions-observed = observed
+page-conditions-set-aside = set aside
+# What is limited. Also within findings.
+limit-water-above-ambient = water above mean ambient
+limit-water-below-boiling = water below local boiling point
+limit-water-temperature = water temperature
+limit-ambient = mean ambient temperature
+limit-irradiance-lowest = lowest irradiance in the interval
+limit-irradiance-highest = highest irradiance in the interval
+limit-irradiance-change = change of irradiance in the interval
+limit-wind-mean = mean wind
+limit-wind-gust = wind kept up for over ten minutes (sets the run aside)
+limit-solar-time-start = solar time at the start
+limit-solar-time-end = solar time at the end
+limit-load = water for each m² of intercept area
+limit-intervals = used intervals
+limit-days = days with used intervals
+limit-r-squared = R² of the line
+# How binding the practice makes a limit: "shall", "should". There is little room.
+standing-requirement = requirement
+standing-recommendation = recommendation
+# The campaign has a limit of its own in place of the practice's.
+standing-own-requirement = own, for a requirement
+standing-own-recommendation = own, for a recommendation
+conditions-about = { $load } ± { $tolerance } %
+conditions-no-line = no line
+# Of gusts.
+conditions-never = never
+conditions-gust = for { $time } at most
+conditions-no-interval = no interval
+conditions-not-measured = not measured
+conditions-source = Limits follow ASAE { $procedure }, in our own words. They were set down from knowledge of the practice, without a copy of the standard at hand; where much depends on one, hold it against the standard.
+conditions-observed = Observed: lowest to highest over all intervals, used or set aside. An interval that breaks several limits counts for each of them.
+conditions-common-practice = The ± 5 % on the load and the 540 to 660 s that an interval may last are common practice, no published source.
+conditions-r-squared = Where R² is too low the practice is content with a note; this report then withholds "conforms", which is stricter.
+# "Own" as in standing-own-requirement.
+conditions-own = Limits marked "own" are the campaign's and deviate from the practice.
+
+## Section 3: runs
+
+page-runs = Runs
+page-runs-how = Shaded: spans of used intervals. Dashed: the water temperature that the line predicts from the irradiance and the air measured; dots: measured, at the ends of the intervals. Bars: the time that is used, and the time that each limit set aside.
+run-title = Run { $number }, { $date }
+# { $run }: its name; { $from }, { $to }: times of day.
+run-summary = { $run }: { counted-readings } from { $from } to { $to }, { $water } of water ({ $load } kg/m²). { counted-intervals }, { $used } used.
+run-summary-re-aimed = { $run }: { counted-readings } from { $from } to { $to }, { $water } of water ({ $load } kg/m²); re-aimed every { $minutes } min. { counted-intervals }, { $used } used.
+run-hole = No interval from { $from } to { $to }: no two water readings there are 9 to 11 minutes apart.
+run-caption-predicted = The line predicts the water temperature within { $rms } K, root mean square.
+run-caption-none = No interval of this run is used.
+# Read out to those who do not see the figure. { $irradiance }, { $wind }: the next messages.
+run-alt = Panels against local clock time from { $from } to { $to }: water between { $coldest } and { $hottest } degrees Celsius with ambient temperature; { $irradiance }; { $wind }. Used and shaded: { $used } of { counted-intervals }. { $predicted } Set aside: { $aside }.
+run-alt-aside = { counted-intervals }, { $reason }
+run-alt-predicted = The line predicts the water temperature within { $rms } kelvin, root mean square.
+run-alt-not-predicted = The line predicts nothing for this run.
+run-alt-irradiance = irradiance between { $lowest } and { $highest } watts per square metre
+run-alt-no-irradiance = irradiance not measured
+run-alt-wind = wind between { $lowest } and { $highest } metres per second
+run-alt-no-wind = wind not measured
+
+## Section 4: intervals
+
+page-intervals = Intervals
+# Headers of a table of ten narrow columns: as short as can be.
+page-intervals-local = local time
+page-intervals-solar = solar
+page-intervals-water = water, °C
+page-intervals-ambient = amb., °C
+page-intervals-irradiance = irradiance, W/m²
+page-intervals-wind = wind, m/s
+page-intervals-power = P, W
+page-intervals-difference = Td, K
+page-intervals-standardised = Ps, W
+page-intervals-outcome = used, or set aside for
+page-intervals-used = used
+interval-no-irradiance = no irradiance
+page-intervals-note = Water: at the start and end of the interval. Irradiance: mean, lowest and highest. P: cooking power. Td: mean water minus mean ambient temperature. Ps: P normalised to 700 W/m².
+page-reasons = What the reasons mean
+# Why an interval is set aside. Also within headline-reason, after "because".
+reason-water-below-window = the water was still too close to ambient
+reason-water-above-window = the water was too close to boiling
+reason-ambient-out-of-range = the air was too cold or too hot
+reason-irradiance-low = the sun was too weak
+reason-irradiance-high = the sun was too strong
+reason-irradiance-unsteady = the sun was unsteady
+reason-wind-high = it was too windy
+reason-outside-solar-window = it was too early or too late in the solar day
+reason-reading-gap = readings were missing
+reason-excluded-by-tester = the tester excluded the span
+reason-not-cloudless = the tester does not state that the sky was cloudless
+
+## Section 5: regression and uncertainty
+
+page-regression = Regression and uncertainty
+regression-none = No line can be fitted: that takes at least three used intervals with irradiance, at different temperature differences.
+regression-method = Ordinary least squares of Ps on Td over the used intervals of all runs, each with equal weight; intervals with Student's t. P = m·c·(T2 − T1)/Δt with c = 4186 J/(kg K) and the time that really passed; Ps = P·700/G with the mean irradiance G of the interval; Td = mean water minus mean ambient temperature. Means are weighted by time.
+# Labels, and what stands beside them.
+regression-line = line
+regression-intercept = intercept a
+regression-watts = { $value } W, standard error { $error } W
+regression-slope = slope b
+regression-watts-per-kelvin = { $value } W/K, standard error { $error } W/K
+regression-residual = residual standard deviation
+regression-points = points
+regression-points-text = { counted-intervals } on { counted-days }, { counted-freedom }
+regression-confidence = 95 % confidence interval of the line at 50 K, from its scatter alone
+regression-prediction = 95 % prediction interval of one interval at 50 K
+residuals-caption = Residuals of the used intervals, by day; dashed: twice their standard deviation.
+# Read out to those who do not see the figure.
+residuals-alt = Residuals about the line in watts, against temperature difference in kelvin and against local clock time, with a mark for each day; standard deviation { $deviation } watts; { $outside ->
+    [one] { $outside } of { $points } points lies further than twice that from the line.
+   *[other] { $outside } of { $points } points lie further than twice that from the line.
+}
+page-scatter = Days, neighbours and single intervals
+page-uncertainty = Uncertainty of Ps(50)
+# Headers of a table of six columns.
+page-uncertainty-source = source
+page-uncertainty-of-source = its standard uncertainty
+# Type A or B of the GUM.
+page-uncertainty-type = type
+page-uncertainty-sensitivity = sensitivity
+page-uncertainty-of-rating = in Ps(50)
+page-uncertainty-part = part of the ±
+
+## Section 6: what it means for cooking
+
+page-cooking = What it means for cooking
+page-cooking-water = water
+# [journey] is put in by the program: "from 20 to 95 °C", the message journey.
+page-cooking-time = time [journey]
+page-cooking-range = 95 % range
+page-cooking-boiling = to boiling (95 %)
+page-foods-food = food
+page-foods-specific-heat = specific heat
+page-foods-cooked = cooked at
+page-foods-amount = amount
+page-foods-range = 95 % range
+page-year = Clear days through the year
+page-year-month = month
+page-year-hours = hours with enough sun
+page-year-heat = heat a day
+page-year-water = water pasteurised a day
+page-fuel = Fuel that the heat stands in for
+page-dry = Dry vessel
+page-dry-date = date
+page-dry-plateau = plateau
+page-dry-air = air
+page-dry-irradiance = irradiance
+page-dry-difference = difference for each W/m²
+page-dry-notes = notes
+stagnation-date-and-time = { $date }, { $time }
+stagnation-irradiance-estimated = { $irradiance } W/m², estimated
+stagnation-result = { $difference } ± { $half_width } K m²/W
+# { $usual }: "190 °C".
+stagnation-note = Highest steady temperature of the empty, dark vessel above ambient, for each W/m²; ± for 95 %, an oven thermometer within ± 10 K where no uncertainty is stated. It tells losses from light, and is no cooking power. The ratio is the one Mullick, Kandpal and Saxena 1987 use for box cookers (from memory); for other cookers it only compares like with like. To hold it against, common practice, no published source: a thin dark pot in a shallow many-sided reflector of about a square metre comes to around { $usual } in half an hour. An empty vessel can glow, crack or lose its coating: never leave it.
+page-assumed = Assumed
+
+## Section 7
+
+page-cautions = Cautions
+# [source] is put in by the program.
+page-cautions-source = Source: [source].
+
+## Section 8: deviations, notes and provenance
+
+page-provenance = Deviations, notes and provenance
+page-deviations = Deviations from the practice
+page-tester-notes = The tester’s notes
+page-notices = Notices from reading the logs
+page-logs = How the logs were read
+page-made-with = Made with
+# SHA-256: digits that change when a file changes.
+page-inputs = Inputs, with their SHA-256
+
+# What was tested, with what, and by whom; the uncertainty line by line; provenance.
+
+## What the campaign file does not say
+
+not-stated = not stated
+
+## Kinds of cooker, shapes of aperture
+
+# Each stands first in its line.
+cooker-box = Box cooker
+cooker-panel = Panel cooker
+cooker-concentrating = Concentrating cooker
+cooker-tube = Tube cooker
+aperture-circle = circle, { $diameter } m across
+aperture-rectangle = rectangle, { $width } m by { $height } m
+# Across corners: diameter of the circle through the corners.
+aperture-regular-polygon = regular polygon, { $sides } sides, { $across } m across corners
+aperture-outline = outline of { $points } points
+# { $shape }: one of the four above. The beam is the light that comes straight from the sun.
+aperture-off-normal = { $shape }, beam { $degrees }° off its normal
+
+## Ways to estimate irradiance
+#
+# Each goes on after "irradiance estimated", and also stands alone after a comma.
+
+estimated-clear-sky = by a clear-sky model (Ineichen and Perez 2002)
+estimated-from-horizontal = from a sensor that lies flat (Erbs, Klein and Duffie 1982)
+estimated-station = from the log of a station nearby
+estimated-solar-panel = from the short-circuit current of a solar panel
+
+## Classes of instruments
+
+# Also within budget-assumed and notice-instrument-taken: "assumed a kitchen scale".
+class-pyranometer-a = pyranometer of class A
+class-pyranometer-b = pyranometer of class B
+class-pyranometer-c = pyranometer of class C
+class-reference-cell = reference cell
+class-solar-panel = solar panel by its short-circuit current
+class-hand-held-meter = hand-held meter
+class-thermocouple-t-1 = thermocouple type T, class 1
+class-thermocouple-t-2 = thermocouple type T, class 2
+class-thermocouple-k-1 = thermocouple type K, class 1
+class-thermocouple-k-2 = thermocouple type K, class 2
+class-thermocouple-j-1 = thermocouple type J, class 1
+class-thermocouple-j-2 = thermocouple type J, class 2
+class-pt100-a = Pt100, class A
+class-pt100-b = Pt100, class B
+class-kitchen-thermometer = kitchen thermometer
+class-measuring-jug = measuring jug
+class-platform-scale = platform scale
+class-kitchen-scale = kitchen scale
+class-watch = watch, read by hand
+class-logger = a logger's clock
+# What the uncertainty of a class follows from. 95 %: level of confidence.
+basis-for-95-percent = ± { $limit } % for 95 %
+basis-within-percent = within ± { $limit } %
+basis-within-kelvin = within ± { $limit } K
+basis-within-kelvin-read = within ± { $limit } K, read to { $step } K
+basis-within-seconds = within ± { $limit } s
+
+## Section 1: the line under the title
+
+# These four stand after each other, with a dot between them.
+subtitle-cooker = { $cooker }, { $area } m²
+subtitle-site = { $site }, { $elevation } m
+subtitle-tester = tested by { $tester }
+# First and last day of the test: "16 to 19 September 2026", { $first } only a number.
+dates-of-a-month = { $first } to { $last }
+# "28 September to 3 October 2026".
+dates-of-a-year = { $day } { $month } to { $last }
+dates = { $first } to { $last }
+
+## Section 1: what was tested
+#
+# Labels stand at the left in a column of about 18 letters; longer ones break.
+
+tested-photo = The cooker as tested.
+# Read out to those who do not see it.
+tested-photo-alt = Photograph of the cooker { $cooker }
+tested-cooker = Cooker
+tested-name = name
+# Mark or serial number of the cooker.
+tested-identification = identification
+tested-type = type
+tested-area = intercept area
+tested-area-text = { $area } m²
+tested-aperture = aperture
+tested-description = description
+# In which condition the cooker was when it was tested.
+tested-condition = condition
+# When the cooker came to the tester.
+tested-received = received
+tested-mass = mass
+tested-cost = cost
+# { $currency }: as the tester wrote it.
+tested-cost-text = { $cost } { $currency }
+tested-cost-no-currency = { $cost } (currency not stated)
+tested-load = Load
+tested-water = water
+tested-per-area = per intercept area
+tested-per-area-text = { $load } kg/m² (practice: { $practice } kg/m²)
+tested-vessels = vessels
+# Heading: what surrounded the used intervals.
+tested-environment = Environment of the used intervals
+environment-ambient = ambient
+environment-irradiance = irradiance
+environment-wind = wind
+# A unit follows.
+environment-numbers = mean { $mean }, range { $range }
+environment-none = no used interval
+tested-site = Site
+tested-place = place of test
+tested-position = position
+tested-position-text = { $latitude }, { $longitude }, { $elevation } m
+tested-north = { $degrees }° N
+tested-south = { $degrees }° S
+tested-east = { $degrees }° E
+tested-west = { $degrees }° W
+# { $boiling }: "95.2 °C".
+tested-boiling = water boils at
+tested-boiling-by-pressure = { $boiling }, from a measured { $pressure } hPa
+tested-boiling-by-elevation = { $boiling }, from the elevation
+tested-time-zone = time zone
+tested-test = Test
+tested-method = method
+# The title of the standard stands in English.
+tested-method-text = ASAE { $procedure }, testing and reporting solar cooker performance
+tested-dates = dates
+tested-dates-text = { $dates }, { $runs ->
+        [one] { $runs } run
+       *[other] { $runs } runs
+    }
+tested-tracking = tracking
+# { $minutes }: a number, or a list of numbers.
+tested-tracking-text = re-aimed every { $minutes } min
+tested-issued = report issued
+# Heading: who answers for the report, for whom it is, and what others contributed.
+tested-parties = Laboratory and client
+tested-laboratory = laboratory
+tested-laboratory-not-stated = name and address not stated
+tested-tester = tested by
+tested-authorised = authorised by
+tested-client = for (client)
+tested-contact = client's contact
+# What of the data the client supplied, and not the tester.
+tested-client-data = from the client
+# How the cooker was chosen from among several.
+tested-sampling = sampling
+tested-not-sampled = not stated, taken as handed in and not sampled
+# Results that somebody else measured.
+tested-others = results from others
+tested-others-station = irradiance, from the log of a station nearby
+# As ISO/IEC 17025 asks: what was not established by the test is marked.
+tested-stated-note = What is said of the cooker, the load, the site, the laboratory and the client is stated in the campaign file and not checked here; what follows from it, such as the load per area and the boiling point, is as good as that. A wrong area, load or uncertainty makes a wrong rating. Results are of the cooker as it was handed in.
+
+## Section 1: instruments
+
+tested-water-temperature = water temperature
+tested-ambient-temperature = ambient temperature
+tested-wind-speed = wind speed
+tested-water-mass = mass of water
+tested-irradiance-estimated = irradiance, estimated
+tested-irradiance-normal = irradiance, normal to the beam
+tested-irradiance-horizontal = irradiance, horizontal plane
+tested-irradiance-plane-assumed = irradiance, plane not stated, taken as normal to the beam
+instrument-not-measured = not measured
+# { $description }: the tester's own words; { $id }: a mark or number.
+instrument-with-id = { $description } ({ $id })
+# { $way }: one of the messages that begin with estimated-.
+instrument-estimated = { $instrument }, { $way }
+# { $uncertainty } as in the other rows.
+instrument-estimated-uncertainty = { $uncertainty }; section 5
+instrument-uncertainty-of-model = that of the model; section 5
+instrument-by-class = by its class, { $basis }
+instrument-by-eye = by eye, Beaufort scale (WMO-No. 8)
+instrument-by-eye-uncertainty = the range of a number, such as 0.3 to 1.5 m/s
+uncertainty-percent = { $percent } % of the reading
+uncertainty-kelvin = { $kelvin } K
+uncertainty-speed = { $speed } m/s
+uncertainty-seconds = { $seconds } s
+tested-instruments-note = Uncertainties are standard uncertainties (k = 1), as the tester states them; section 5 says what is taken where none is stated. The practice asks for the water sensor in the water, at the centre, 10 mm above the bottom, for the wind beside the cooker at its height, and for an even load over the vessels (from memory); none of these is checked here.
+
+## Section 5: the budget of uncertainty
+#
+# Cells of a table of six columns: short.
+
+budget-combined = combined
+budget-root = root of the sum of squares
+# The rating with its expanded uncertainty.
+rating-with-uncertainty = { $power } W ± { $half_width } W (95 %)
+budget-scatter = scatter about the line
+budget-scatter-within-days = scatter within days
+budget-scatter-text = { $deviation } W an interval, { $intervals ->
+        [one] { $intervals } interval
+       *[other] { $intervals } intervals
+    }
+budget-reading = reading of the water temperature
+budget-reading-text = { $deviation } W an interval, { $intervals ->
+        [one] { $intervals } interval
+       *[other] { $intervals } intervals
+    }; more than the scatter that was seen
+budget-days = day-to-day spread
+budget-days-text = { $deviation } W a day, { $days ->
+        [one] { $days } day
+       *[other] { $days } days
+    }
+budget-per-percent = { $sensitivity } W per %
+budget-per-kelvin = { $sensitivity } W per K
+budget-watts = { $power } W
+# { $uncertainty }: "0.5 K" or "3 % of the reading".
+budget-stated = { $uncertainty }, stated
+# { $class }: one of the messages that begin with class-; { $basis }: one that begins with basis-.
+budget-class = { $class }: { $basis }
+budget-assumed = assumed a { $class }: { $basis }
+# What is in error, in the same table, and in the sentences below.
+error-irradiance = irradiance
+error-clear-sky = irradiance, estimated
+# From the horizontal plane to the plane normal to the beam.
+error-conversion = irradiance, turned to the sun
+# A weather station a few kilometres away.
+error-distance = irradiance, at the station
+error-water-temperature = water temperature
+error-ambient-temperature = ambient temperature
+error-water-mass = water mass
+error-specific-heat = specific heat of water
+error-clock-rate = time
+# What their uncertainty follows from, where it is not the tester's to state.
+known-clear-sky = { $percent } %: clear-sky model 5 %, turbidity within ± 2 the rest
+known-conversion = conversion { $percent } %, from a beam within a fifth
+known-distance = { $percent } % for a station nearby
+known-specific-heat = 4186 J/(kg K) within ± { $percent } %
+known-clock-rate = rate of the clock within ± { $percent } %
+# Where it is from, in a list with ";" between: titles and names stay as they are.
+source-common-practice = common practice, no published source
+source-wmo-8 = WMO-No. 8, hourly totals, for the classes of ISO 9060:1990 (secondary standard, first, second) that A, B, C of 2018 follow
+source-iec-60584 = IEC 60584-1:2013, tolerance up to 100 °C
+source-iec-60751 = IEC 60751, tolerance at 100 °C, from memory
+source-clear-sky = Ineichen and Perez 2002; 5 % from memory of Reno, Hansen and Stein 2012 (SAND2012-2389); turbidity: common practice, no published source
+source-conversion = Erbs, Klein and Duffie 1982; spread of the beam from memory of Gueymard and Ruiz-Arias 2016
+source-specific-heat = IAPWS-IF97, 10 to 95 °C
+
+## Section 5: what the budget comes to
+
+# { $rating }: rating-with-uncertainty. { $freedom }: a number, or freedom-large.
+budget-result = Ps(50) = { $rating }. Expanded uncertainty ± { $expanded } W: combined { $combined } W times k = { $factor }, Student's t for 95 % and { $freedom } effective degrees of freedom (JCGM 100:2008, Welch–Satterthwaite).
+freedom-large = over 1000
+budget-note-columns = Last column: each line's share of the variance, as its part of the expanded uncertainty; the parts add up to it. Type A: by statistics of the intervals; B: otherwise. Errors of instruments are taken as common to all intervals: those of irradiance, mass, specific heat and time scale the whole line and never show in the scatter; those of temperature cancel in the rise of the water and move Td.
+# { $sources }: a list of the messages that begin with source-, with ";" between them.
+budget-note-sources = What the tester did not state is from: { $sources }. Limits without more knowledge are taken as rectangular, u = limit/√3 (JCGM 100:2008, 4.3.7).
+# { $quantities }: a list of messages that begin with error-.
+budget-note-assumed = For { $quantities } the campaign file states neither uncertainty nor class, so the most cautious class is assumed. Stating what was used will most likely make the uncertainty smaller.
+# What single readings explain of the scatter.
+budget-note-reading = Of the { $scatter } W by which an interval scatters, the step in which the water thermometer is read explains { $step } W and the moment of reading { $moment } W; both are in the scatter and not counted again.
+budget-note-reading-most = Of the { $scatter } W by which an interval scatters, the step in which the water thermometer is read explains { $step } W and the moment of reading { $moment } W; both are in the scatter and not counted again. The thermometer's step is most of the scatter: a finer one would help more than anything.
+
+## Section 5: check by Monte Carlo
+#
+# Two sentences, one after the other: what was drawn, and what follows from it.
+
+drawn-none = No Monte Carlo check: irradiance is so uncertain that some draws of it fall to zero or below. The interval above is then no more than a guess.
+drawn = Monte Carlo check (JCGM 101:2008): the same errors drawn { $trials } times through readings, power, regression and line give { $lower } to { $upper } W for 95 %.
+drawn-deviation = Monte Carlo check (JCGM 101:2008): the same errors drawn { $trials } times through readings, power, regression and line give { $lower } to { $upper } W for 95 %, standard deviation { $deviation } W.
+drawn-agrees = The ends of both intervals lie within { $tolerance } W, the tolerance of JCGM 101 for one significant digit: the budget holds.
+drawn-narrower = That is { $apart } W from the budget's interval, where JCGM 101 allows { $tolerance } W for one significant digit. The draws reach less far: errors within limits end where a normal distribution goes on. The budget is on the safe side.
+drawn-few-days = That is { $apart } W from the budget's interval, where JCGM 101 allows { $tolerance } W for one significant digit. The tails of Student's t for so few degrees of freedom weigh more in the draws; more days bring the two together. Where much depends on it, take the wider one.
+drawn-skewed = That is { $apart } W from the budget's interval, where JCGM 101 allows { $tolerance } W for one significant digit. Dividing by an irradiance that may be far off skews the draws; a better known sensor brings the two together. Where much depends on it, take the wider one.
+
+## Section 5: what more data would bring
+
+outlook-at-best = More intervals and days would bring the uncertainty down to ± { $least } W at best; the rest is the instruments'.
+outlook-reached = The ± { $target } W aimed at are reached.
+# { $more }: outlook-intervals or outlook-intervals-and-days.
+outlook-more = The ± { $target } W aimed at take { $more }, assuming the spread seen so far.
+outlook-more-one-day = The ± { $target } W aimed at take { $more }, assuming the spread seen so far and that days do not differ.
+outlook-intervals = { $intervals ->
+        [one] { $intervals } more used interval
+       *[other] { $intervals } more used intervals
+    }
+outlook-intervals-and-days = { $intervals ->
+        [one] { $intervals } more used interval
+       *[other] { $intervals } more used intervals
+    } on { $days ->
+        [one] { $days } more day
+       *[other] { $days } more days
+    }
+# { $heaviest }: one of the sentences that follow.
+outlook-out-of-reach = The ± { $target } W aimed at cannot be reached with more intervals: the instruments alone leave ± { $least } W. { $heaviest }
+heaviest-irradiance = Irradiance weighs most.
+heaviest-clear-sky = Irradiance, estimated weighs most.
+heaviest-conversion = Irradiance, turned to the sun weighs most.
+heaviest-distance = Irradiance, at the station weighs most.
+heaviest-water-temperature = Water temperature weighs most.
+heaviest-ambient-temperature = Ambient temperature weighs most.
+heaviest-water-mass = Water mass weighs most.
+heaviest-specific-heat = Specific heat of water weighs most.
+heaviest-clock-rate = Time weighs most.
+outlook-too-far = The ± { $target } W aimed at would take more intervals than anybody measures, assuming the spread seen so far.
+outlook-too-far-one-day = The ± { $target } W aimed at would take more intervals than anybody measures, assuming the spread seen so far and that days do not differ.
+
+## Page one, and section 5: what limits the number most
+
+limits-most-step = What limits this number most is the step in which the water thermometer is read: { $percent } % of its variance.
+limits-most-estimate = What limits this number most is that irradiance is estimated: { $percent } % of its variance.
+
+## Section 5: days, neighbours and single intervals
+
+days-one = All used intervals are from one day: how much days differ cannot be told, so it is not in the uncertainty. Another day may well read outside the range stated.
+days-too-few-intervals = Too few intervals to tell days apart from scatter; how much days differ is not in the uncertainty.
+days-no-scatter = The intervals lie on their days' lines without any scatter, so days cannot be tested.
+# Of Fisher's F test: degrees of freedom, the statistic, the probability.
+days-numbers = F({ $between }, { $within }) = { $statistic }, p = { $p }
+# { $numbers }: days-numbers. One of days-are-independent and days-are-independent-two follows
+# after the first three.
+days-differ = Days differ by more than their scatter explains ({ $numbers }).
+days-may-differ = Days may differ ({ $numbers }); to overlook it would state too small an uncertainty.
+days-neighbours = Days do not differ beyond the scatter ({ $numbers }), but neighbours within a run are alike.
+days-alike = Days do not differ beyond the scatter of their intervals ({ $numbers }), so every interval counts as independent.
+days-are-independent = The uncertainty therefore takes { $days } days, and not the intervals, as what is independent, with { $freedom ->
+        [one] { $freedom } degree
+       *[other] { $freedom } degrees
+    } of freedom.
+days-are-independent-two = The uncertainty therefore takes { $days } days, and not the intervals, as what is independent, with { $freedom ->
+        [one] { $freedom } degree
+       *[other] { $freedom } degrees
+    } of freedom. Two days are too few for that: where days differ, in simulations the interval then covered the truth in 89 of 100 cases, not in 95.
+neighbours-alike = Durbin–Watson within runs d = { $statistic } (2 if independent), p = { $p }: intervals that follow each other are alike, as when the aim or the sky drifts.
+neighbours-independent = Durbin–Watson within runs d = { $statistic } (2 if independent), p = { $p }: no sign that intervals that follow each other are alike.
+# { $intervals }: influence-one of each, with "," between them.
+influence = Intervals that move the line more than others, by Cook's distance over 4/n, none of them removed: { $intervals }.
+influence-more = Intervals that move the line more than others, by Cook's distance over 4/n, none of them removed: { $intervals }; { $more } more.
+# { $time }: time of day.
+influence-one = { $date } { $time } (Cook's distance { $distance }; without it Ps(50) is { $power } W)
+
+## Section 5: the figure beside the budget
+
+spread-caption = Left: residuals in order of size against those of a normal distribution; on the dashed line if they are normal. Right: the line with its 95 % band, dark from scatter and days, light with the instruments.
+# Read out to those who do not see the figure.
+spread-alt = Two panels. Normal quantile plot of { $points } residuals. The line with its 95 percent band: at 50 kelvin { $power } watts, plus or minus { $scatter } watts from scatter and days, plus or minus { $expanded } watts with the instruments.
+
+## Section 8: deviations and provenance
+
+# { $limit }: a key of the campaign file, with its value; { $what }: a message that begins
+# with limit-.
+deviation-limit = Own limit: { $key } = { $value } ({ $what }).
+# { $from }, { $to }: times. { $reason }: the tester's own words.
+deviation-excluded = { $run }: { $from } to { $to } excluded by the tester: { $reason }.
+deviation-excluded-no-reason = { $run }: { $from } to { $to } excluded by the tester: no reason given.
+deviation-findings = Further: every finding on page one.
+deviation-interval = Interval length: 540 to 660 s are admitted, and power is taken over the time that really passed, where the practice speaks of 600 s.
+# Labels stand at the left; there is room for 20 letters.
+made-with = made with
+made-issued = issued
+made-practice = practice
+made-solar-time = solar time
+made-solar-time-text = NREL/TP-560-34302, from time and longitude
+made-boiling = boiling point
+made-boiling-text = ISO 2533 atmosphere where no pressure was measured, IAPWS-IF97 saturation
+# How it is decided whether a limit is met. Titles of standards stay as they are.
+made-decision = decision rule
+made-decision-text = each limit is held against the value observed, with no allowance for its uncertainty, and is met when met exactly: the simple acceptance of JCGM 106:2012 (from memory)
+made-irradiance = irradiance
+# { $way }: one of the messages that begin with estimated-.
+made-irradiance-text = estimated { $way }; plane normal to the beam after Liu and Jordan 1963
+# Linke turbidity: how much haze a clear sky has.
+made-irradiance-stated = estimated { $way }, Linke turbidity { $turbidity } as stated; plane normal to the beam after Liu and Jordan 1963
+made-irradiance-usual = estimated { $way }, Linke turbidity { $turbidity } (common practice, no published source); plane normal to the beam after Liu and Jordan 1963
+report-end = End of report { $number }
+
+## What it means for cooking
+
+# As ISO/IEC 17025 asks: an interpretation is marked as one.
+cooking-is-opinion = The times, amounts and months in this section, and the heating time on page one, are an interpretation: they follow from the line and from the assumptions named here, and were not measured.
+cooking-no-line = Without a line nothing can be said about heating times.
+# A load of water, in the first column of a table.
+cooking-load-tested = { $load }, as tested
+cooking-not-there = does not get there
+cooking-not-there-tends = does not get there; tends to { $temperature }
+cooking-may-not-there-tends = may not get there; tends to { $temperature }
+cooking-time-range = { $shortest } to { $longest }
+cooking-time-open = { $shortest } or more; it may not get there
+cooking-boil = { $time } ({ $range })
+cooking-foods-title = Food brought to cooking temperature and held there within { $time }
+cooking-foods-note = From { $start } at { $irradiance } W/m², in the length of the solar window; never more than the { $load } of the load tested, beyond which the rating says nothing. Specific heats by Chen 1985 from water contents of the ASHRAE Handbook, Refrigeration (both from memory); cooking temperatures and times are common practice, no published source, the { $safe } those of USDA FSIS. Estimated: try it with a thermometer in the food.
+cooking-amount-or-more = { $amount } or more
+cooking-cooked-at = { $temperature } for { $time }
+cooking-amount-range = { $lowest } to { $highest }
+cooking-amount-up-to = up to { $highest }; it may not get there
+cooking-ends-below = The useful heat ends at a water temperature of { $end } (95 %: { $range }), where the line reaches zero; water boils at { $boiling } here.
+cooking-ends-perhaps = Water boils at { $boiling } here, probably before the useful heat ends: the range of that end reaches down to { $lowest }.
+cooking-ends-above = Water boils at { $boiling } here, before the useful heat ends.
+cooking-no-end = The line does not fall, so it shows no end of the useful heat; water boils at { $boiling } here.
+cooking-boils-below-target = Water boils at { $boiling } here, below { $target }; times are to boiling.
+cooking-assumed-asked = Steady sunlight of { $irradiance } W/m² in the plane of the irradiance sensor, ambient { $ambient } (as the campaign asks), wind as in the used intervals, the cooker re-aimed as in the test.
+cooking-assumed-mean = Steady sunlight of { $irradiance } W/m² in the plane of the irradiance sensor, ambient { $ambient } (mean of the used intervals), wind as in the used intervals, the cooker re-aimed as in the test.
+cooking-assumed-load = The load takes up the same power as the load tested; far smaller or larger loads take up less or more, and the heat that the pot itself stores is left out. Below and above the temperatures of the used intervals the line is carried on straight.
+cooking-assumed-ranges = Ranges run along the edges of the line's 95 % band, instruments included. They hold for the mean of many heatings, not for a single one under a cloud.
+cooking-assumed-water = Water is not food: food heats more slowly, and a lid that is lifted costs many minutes.
+food-potatoes = potatoes, in pieces
+food-carrots = carrots, in pieces
+food-cabbage = cabbage, chopped
+food-rice = rice with twice its mass of water
+food-eggs = eggs, whole
+food-fish = fish (cod)
+
+## Clear days through the year
+
+# What is in brackets is a range: 3.1 MJ (2.9 – 3.3).
+year-heat = { $best } MJ ({ $range })
+year-water = { $best } L ({ $range })
+year-note-heat = Estimated for the 15th of each month under a sky without clouds (Ineichen and Perez 2002), counting the hours with { $irradiance } W/m² or more on the plane normal to the beam; every cloudy or hazy hour takes its part away. Heat: into water { $difference } K warmer than the air; the mean of the months is { $mean } kWh a day. Ambient { $ambient } all year, the cooker aimed all day; in brackets 95 % ranges, from the rating's uncertainty alone.
+year-note-water = Water: loads of { $load } one after the other, each from { $start } to { $end } and held for { $time } (Ciochetti and Metcalf 1984, from memory); 1 kg is taken as 1 L. WHO finds that viruses die only slowly between 60 °C and 65 °C: where you can, bring water to a rolling boil, and read the caution on drinking water. For clear water only; heat takes away no poison.
+fuel-name = fuel
+fuel-heat = heat on a clear day
+fuel-heat-text = { $heat } MJ, the mean of the months above
+fuel-value = lower heating value
+fuel-stove = efficiency of the stove
+fuel-days = days in a year
+fuel-result = With these assumptions, all of them the tester's, the same heat would take an estimated { $best } kg of { $fuel } in a year ({ $range } kg from the rating's uncertainty alone). It is saved only as far as the fire is really not lit; nothing is promised.
+
+## Cautions
+#
+# These are safety texts. Every sentence of the English has to be there, in its order, none
+# weaker, with the same numbers; a test counts both. caution-governs, empty in English, says in
+# every other language that the English text governs until a speaker has checked it.
+
+caution-first = Local codes, and the practice of those licensed to work under them, come before anything in this report. The report rates heat; it is no statement on the safety of the cooker or of food.
+caution-governs = { "" }
+caution-burns-title = Burns and scalds
+caution-burns-text = The pot, its lid, the glazing, the grate and steam are hot enough to burn at a touch, long before the water boils: bare metal burns at about 65 °C within a second and at about 51 °C within a minute. Use dry gloves, open the lid away from you, and shade the cooker and let the pot stand before you carry it. Hot glass cracks when cold water meets it, and a narrow tube can throw its boiling water out.
+caution-burns-source = ISO 13732-1:2006, values from memory; the rest is common practice, no published source
+caution-light-title = Concentrated light and glare
+caution-light-text = Never look into the focus, or at the sun or its image in a reflector or panel: no sunglasses make that safe, and dark glasses are not enough near the focus. Keep head and hands out of the beam. Turn the reflector away from the sun, or shade it, before you reach for the pot. Mind that it can dazzle neighbours, drivers and passers-by.
+caution-light-source = common practice, no published source
+caution-fire-title = Fire
+caution-fire-text = A reflector keeps its focus while the sun moves, and so can set light to dry grass, cloth, wood or a wall that it did not face an hour ago. Set it up on bare ground, clear of anything that burns, keep water or sand at hand, and cover the reflector or turn it down when it is not in use, indoors and in storage too. Never put water on burning fat: cover it.
+caution-fire-source = common practice, no published source
+caution-unattended-title = Never unattended
+caution-unattended-text = Somebody who knows the hazards stays with the cooker, aims it, and watches the pot. A pot that has boiled dry overheats, cracks or catches fire; a sealed jar or a lid clamped down can burst.
+caution-unattended-source = common practice, no published source
+caution-children-title = Children and animals
+caution-children-text = Keep children and animals outside a marked line round the cooker. They do not see the focus, and it may be at the height of their eyes.
+caution-children-source = common practice, no published source
+caution-wind-title = Wind
+caution-wind-text = A reflector is a sail. Weigh or tie it down, and put it away before strong wind: when it tips over it spills boiling water and throws its focus somewhere else.
+caution-wind-source = common practice, no published source
+caution-materials-title = Sun, heat and materials
+caution-materials-text = Whoever tests stands in the sun for hours: hat, shade, water and breaks. Use no paint, film, adhesive or galvanised metal that gets hot near food or gives off fumes; heat a new cooker once without food, outdoors.
+caution-materials-source = common practice, no published source
+caution-food-title = Food safety
+caution-food-text = Bacteria grow fast between 5 °C and 60 °C. Food must not stay in that range for more than two hours in all, one hour where the air is above 32 °C; a cooker that heats slowly, or a cloud, can take it past that, and reheating does not undo what has formed by then. Measure inside the food: at least 74 °C all through. Keep hot food at 60 °C or above. If in doubt, throw it out.
+caution-food-source = USDA FSIS, danger zone 40 to 140 °F, two-hour rule and safe minimum temperatures (74 °C, that of poultry and leftovers, is the highest of them); WHO, Five Keys to Safer Food, 5 °C to 60 °C; on reheating: common practice, no published source
+caution-water-title = Drinking water
+caution-water-text = Heat kills germs; it takes away no poison, salt or dirt. Bring all of the water to a rolling boil and keep it boiling for one minute, above 1500 m for three. Less heat takes longer and is less sure: 65 °C held for six minutes is what is called pasteurised, and viruses die only slowly between 60 °C and 65 °C. Let the water cool covered, in the vessel it was heated in.
+caution-water-source = US EPA boil-water advice (1 min, 3 min above 5000 ft), as quoted in Emerging Infectious Diseases 31(8), 2025; WHO/FWC/WSH/15.02; Ciochetti and Metcalf 1984, Appl. Environ. Microbiol. 47, value from memory
+
+## Notices: what a reader should know about the logs
+#
+# { $log } and { $weather } are names of files, { $column } is the header of a column.
+
+notice-rows-sorted = { $log }: the rows were not in order of time and have been sorted
+notice-repeated-times = { $log }: { $rows ->
+        [one] { $rows } row
+       *[other] { $rows } rows
+    } with the time of an earlier row left out; the first counts
+notice-rows-left-out = { $log }: { $rows ->
+        [one] { $rows } row left out (line { $lines }: { $reason })
+       *[other] { $rows } rows left out (lines { $lines }: { $reason })
+    }
+# { $columns } is a list of notice-unit-assumed.
+notice-units-assumed = { $count ->
+        [one] no unit is stated for a column, read as { $columns }; state it in the header, or under [units]
+       *[other] no unit is stated for columns, read as { $columns }; state it in the header, or under [units]
+    }
+notice-unit-assumed = "{ $header }" in { $unit }
+notice-beyond-calibration = { $log }: { $readings ->
+        [one] { $readings } reading
+       *[other] { $readings } readings
+    } in column "{ $column }" beyond the points of its calibration, by the nearest straight line
+notice-quantity-in-both = { $quantity } is in { $log } and in { $weather }; that beside the cooker counts
+notice-weather-in-part = { $weather } covers a part of { $log } only; check the clocks of both (time_zone, weather_clock_offset_s)
+# { $parts } and { $readings } are a notice-log-parts and a notice-log-readings.
+notice-log-split-bounded = { $log }: split into { $runs ->
+        [one] { $runs } run
+       *[other] { $runs } runs
+    } by date and gap, each from the run's start to its end; { $parts } and { $readings } left out
+notice-log-split-rising = { $log }: split into { $runs ->
+        [one] { $runs } run
+       *[other] { $runs } runs
+    } by date and gap, each from the coldest water to the hottest, where it rises by { $rise } K or more; { $parts } and { $readings } left out
+notice-log-parts = { $count ->
+        [one] { $count } part
+       *[other] { $count } parts
+    }
+notice-log-readings = { $count ->
+        [one] { $count } reading
+       *[other] { $count } readings
+    }
+notice-fault-values = { $log }: { $cells ->
+        [one] { $cells } fault value
+       *[other] { $cells } fault values
+    } in column "{ $column }" taken as missing; check the sensor's wiring
+notice-unbelievable = { $readings ->
+        [one] { $log }: { $readings } reading in column "{ $column }" cannot be true ({ $values } { $unit }) and is taken as missing; check the sensor
+       *[other] { $log }: { $readings } readings in column "{ $column }" cannot be true ({ $values } { $unit }) and are taken as missing; check the sensor
+    }
+notice-sensors-apart = { $log }: the sensors of { $quantity } are more than { $apart } K apart at { $readings ->
+        [one] { $readings } time
+       *[other] { $readings } times
+    }; their mean is used: check that none has failed
+notice-sensors-incomplete = { $log }: at { $readings ->
+        [one] { $readings } time
+       *[other] { $readings } times
+    } one of the sensors of { $quantity } has no reading; the mean of the others steps there if they differ
+notice-long-run = { $log }: the readings span { $days } days, a run is one heating on one day; check the dates, set start and end, or split = "daily"
+notice-above-boiling = { $log }: the water reaches { $highest }, above its boiling point of { $boiling } here; check the sensor, the elevation or the pressure
+notice-odd-noon = { $log }: solar noon falls at { $noon } by the clock; check the longitude (east positive) and the time zone
+notice-column-not-found = { $log }: no column is understood as { $quantity }, which counts as not measured; not read: { $ignored }; if one of them holds it, name it under [columns]
+notice-trimmed = { $log }: { $readings ->
+        [one] { $readings } reading
+       *[other] { $readings } readings
+    } before the run's start or after its end left out
+notice-no-intervals = { $log }: no two water readings are 9 to 11 minutes apart, so there is no interval; log at steps that add up to ten minutes
+notice-idle-exclusion = { $log }: the excluded span { $from } to { $to } meets no interval; check its times
+notice-stall = { $log }: the water gains less than half of what the line says from { $spans }, as under a cloud, where the sky is stated to be cloudless; look at your notes, and at the aim
+# A span of clock times: from 11:20 to 11:40.
+notice-span = { $from } to { $to }
+# Food safety: as careful as the cautions. { $zone } is danger-zone.
+danger-zone = between { $cold } and { $hot }
+danger-measured = food safety: in { $run } the water was { $zone } for { $time }; food must not stay { $zone } for more than { $longest } in all (USDA FSIS, WHO), where bacteria grow: cook smaller amounts, begin with hot water, and keep meat, fish, eggs, milk and cooked rice for a stronger sun or another stove
+danger-predicted = food safety: { $predicted }; food must not stay { $zone } for more than { $longest } in all (USDA FSIS, WHO), where bacteria grow: cook smaller amounts, begin with hot water, and keep meat, fish, eggs, milk and cooked rice for a stronger sun or another stove
+danger-both = food safety: in { $run } the water was { $zone } for { $time }, and { $predicted }; food must not stay { $zone } for more than { $longest } in all (USDA FSIS, WHO), where bacteria grow: cook smaller amounts, begin with hot water, and keep meat, fish, eggs, milk and cooked rice for a stronger sun or another stove
+# What the line says, within the sentences above.
+danger-never = by the line the load tested does not get to { $hot }
+danger-takes = by the line the load tested takes about { $time } to { $hot } ({ $shortest } to { $longest })
+danger-takes-open = by the line the load tested takes about { $time } to { $hot } ({ $shortest } or more, or it does not get there)
+notice-above-film = at ambient temperature the line takes up { $share } % of the sunlight intercepted, more than a reflective film sends on (86 %; common practice, no published source); check intercept area, mass of water and irradiance
+notice-plane-assumed = the plane of the irradiance sensor is not stated and taken as normal to the beam; state it under [instruments.irradiance]
+# { $taken } is a list of notice-instrument-taken.
+notice-instruments-assumed = uncertainty not stated, so the most cautious instrument is taken: { $taken }; state class or uncertainty under [instruments]
+notice-instrument-taken = { $quantity } by a { $class }
+notice-date-differs = { $log }: the run's date is given as { $stated }, its readings begin on { $found }; the readings count
+
+## How the logs were read
+
+quantity-time = time
+quantity-date = date
+quantity-clock = clock time
+quantity-elapsed = elapsed time
+quantity-water = water temperature
+quantity-ambient = ambient temperature
+quantity-irradiance = irradiance
+quantity-wind = wind speed
+skip-before-header = before the header
+skip-units-row = units under the header
+skip-between = between header and readings
+skip-remark = remark
+skip-blank = blank
+skip-header-again = header again
+skip-before-header-again = before a repeated header
+skip-footer = after the last reading
+skip-cut-off = cut off at the end of the file
+skipped-more = { $lines } and { $more } more
+skipped-lines = { $count ->
+        [one] line { $lines } left out: { $reason }
+       *[other] lines { $lines } left out: { $reason }
+    }
+# Labels and texts of a list of facts about a log.
+log-form = form
+log-form-text = { $written_in }; header on line { $line }; decimal { $mark }
+log-time-text = time: { $format }, as in "{ $example }"; zone { $zone }
+log-clock = clock
+log-clock-text = { $seconds } s added to all times
+log-not-read = not read
+log-readings = { $readings ->
+        [one] { $readings } reading from { $from } to { $to }
+       *[other] { $readings } readings from { $from } to { $to }
+    }
+log-readings-every = { $readings ->
+        [one] { $readings } reading from { $from } to { $to }, mostly one every { $step } s
+       *[other] { $readings } readings from { $from } to { $to }, mostly one every { $step } s
+    }
+# How a column was understood: water temperature (synonym), °C (header).
+log-column = { $quantity } ({ $found_by }), { $unit } ({ $unit_from })
+log-column-corrected = { $quantity } ({ $found_by }), { $unit } ({ $unit_from }); { $corrections }
+found-campaign-file = campaign file
+found-header = header
+found-synonym = synonym
+found-elimination = nothing else in a weather log
+unit-header = header
+unit-units-row = units row
+unit-campaign-file = campaign file
+unit-cells = cells
+unit-assumed = not stated, assumed
+corrected-vessel = vessel { $vessel }, { $load }
+corrected-sensitivity = sensitivity { $sensitivity } { $unit } per W/m²
+corrected-line-plus = calibrated: reading × { $gain } + { $offset } { $unit }
+corrected-line-minus = calibrated: reading × { $gain } − { $offset } { $unit }
+corrected-points = calibrated by points, { $unit }: { $points }
+# How the file is written: what it is, then what separates its cells.
+written-sheet = spreadsheet, sheet "{ $sheet }"
+written-text = { $encoding }, cells separated by { $delimiter }
+written-gzip = gzip, { $encoding }, cells separated by { $delimiter }
+encoding-marked = { $name } with byte-order mark
+encoding-stated = { $name } (campaign file)
+delimiter-comma = comma
+delimiter-semicolon = semicolon
+delimiter-tab = tab
+delimiter-pipe = pipe
+delimiter-space = runs of spaces
+delimiter-wide-space = runs of two spaces or more
+mark-comma = comma
+mark-point = point
+mark-thousands = { $decimal }, thousands "{ $mark }" (campaign file)
+# How times are written: date and time, newest first.
+time-newest-first = { $form }, newest first
+time-date-and-time = date and time
+# { $order } is year-month-day or the like, { $from } one of order-from-….
+time-ordered = { $order } ({ $from })
+time-clock-only = clock time, the first on { $date }
+time-stopwatch = elapsed time from the run's start
+time-since-1970 = { $unit } since 1970
+time-serial = spreadsheet days since 1899-12-30
+time-elapsed = elapsed { $unit } from the run's start
+zone-epoch = UTC (since 1970)
+zone-start = that of the run's start
+zone-offsets = offset in each row
+# { $zone } is a name such as Europe/Madrid, { $from } where it stands.
+zone-named = { $zone } ({ $from })
+zone-local = local
+from-header = header
+from-units-row = units row
+from-line-before = line before the header
+from-campaign-file = campaign file
+from-site = site
+order-only-days = the only order in which every row is a day
+order-first-row = the first row
+order-same-day = the same day in any order
+order-only-following = the only order in which day follows on day
+order-run-date = the run's date
+order-year-month-day = year-month-day
+order-day-month-year = day-month-year
+order-month-day-year = month-day-year
+
+# The figures: names of axes, keys, labels. None of them ends with a full stop.
+#
+# Room is short. The names of axes stand upright or along the axis, on one line if they fit:
+# where a number of letters is given, longer ones are broken in two and set smaller.
+
+## Figures: power against temperature difference
+
+# Along the lower axis, up to 80 letters.
+figure-difference = temperature difference Td, water minus ambient, K
+# Upright, up to 45 letters.
+figure-power = standardised cooking power Ps, W
+figure-power-estimated = Ps, W, with irradiance estimated
+# In an empty figure.
+figure-nothing-to-plot = irradiance not measured, so there is nothing to plot
+# Beside the mark on the line, up to 18 letters with the number.
+figure-rating = { $power } W at 50 K
+# The key above the figure: four names beside each other, or in two rows where they are long.
+figure-key-used = used intervals ({ $count })
+figure-key-aside = set aside ({ $count })
+# A line in two bands: the inner one of the scatter, the outer one of the instruments, too.
+figure-key-line = line; 95 %: scatter, with instruments
+figure-key-single = 95 % of one interval
+
+## Figures: residuals and their spread
+
+# Along the lower axis of half a figure, up to 40 letters.
+figure-difference-short = temperature difference Td, K
+figure-start = local time at the start
+# Of a normal distribution: how many standard deviations from the mean one expects a value.
+figure-expected = expected, standard deviations
+# Upright, up to 22 letters: how far a point is above the line.
+figure-residual = Ps minus line, W
+figure-band = line with 95 % band, W
+# A day in a key.
+figure-day = { $day } { $month }
+
+## Figures: a run over the day
+
+# Upright, up to 20 letters.
+figure-temperature = temperature, °C
+# Upright, up to 16 letters.
+figure-irradiance = irradiance, W/m²
+# Upright, up to 11 letters.
+figure-wind = wind, m/s
+figure-clock = local clock time
+# Names of bars: what it is, and for how long in all.
+strip-used = used: { $time }
+strip-aside = { $reason }: { $time }
+# At the end of a curve.
+figure-water = water
+figure-ambient = ambient
+# In an empty figure.
+figure-not-measured = not measured
+
+# The comparison of several campaigns, in the order of its pages.
+#
+# Campaigns are called by letters, A, B, C …, with the cooker's name in brackets behind it
+# where they are few: { $first } and { $second } are "A (Box one)" or "A". The difference is
+# that of the second from the first.
+
+## Comparison: every page
+
+comparison-kind = Solar cookers compared
+# In place of a title that would be too long.
+comparison-title-count = { $count } solar cookers compared
+# { $sites }: a list of names of places, or comparison-sites. { $dates }: a date, or
+# comparison-dates.
+comparison-subtitle = { $campaigns } campaigns · { $sites } · { $dates }
+comparison-sites = { $count } sites
+comparison-dates = { $first } to { $last }
+comparison-statement = Results relate only to the cookers as tested. Reproduce only in full.
+# At the head of every page.
+comparison-mark-mixed = Mixed procedures or limits
+comparison-mark-indicative = Indicative in part
+comparison-mark-invented = Invented data, for demonstration
+comparison-end = End of report { $number }
+
+## Comparison: what each pair comes to
+#
+# { $difference }: watts, never negative. { $interval }: comparison-span, a confidence
+# interval. "Real" and "shown" are words for what statistics can tell from chance.
+
+# A range of numbers.
+comparison-span = { $from } to { $to }
+verdict-shown-more = { $second } gives { $difference } W more than { $first } ({ $interval } W): a real difference.
+verdict-shown-less = { $second } gives { $difference } W less than { $first } ({ $interval } W): a real difference.
+# { $share }: the difference as a part of the rating of the first.
+verdict-shown-more-share = { $second } gives { $difference } W more than { $first } ({ $interval } W), { $share } %: a real difference.
+verdict-shown-less-share = { $second } gives { $difference } W less than { $first } ({ $interval } W), { $share } %: a real difference.
+verdict-one-day-more = { $second } gave { $difference } W more than { $first } ({ $interval } W) when tested, but not on several days each, so the days alone may explain it: test both again on other days.
+verdict-one-day-less = { $second } gave { $difference } W less than { $first } ({ $interval } W) when tested, but not on several days each, so the days alone may explain it: test both again on other days.
+verdict-by-chance-more = { $second } gives { $difference } W more than { $first } ({ $interval } W), but among { $pairs ->
+        [one] { $pairs } pair
+       *[other] { $pairs } pairs
+    } so large a difference also comes by chance: it is not shown.
+verdict-by-chance-less = { $second } gives { $difference } W less than { $first } ({ $interval } W), but among { $pairs ->
+        [one] { $pairs } pair
+       *[other] { $pairs } pairs
+    } so large a difference also comes by chance: it is not shown.
+# One of the sentences that begin with needed- may follow.
+verdict-not-shown-more = No difference between { $second } and { $first } could be shown: { $difference } W more, and anything from { $interval } W fits the data.
+verdict-not-shown-less = No difference between { $second } and { $first } could be shown: { $difference } W less, and anything from { $interval } W fits the data.
+# "One" is a difference, in the next three.
+needed-other-days = Test both again on other days.
+needed-none = One of { $sought } W would most likely have been seen.
+needed-more = { $more ->
+        [one] { $more } more used interval
+       *[other] { $more } more used intervals
+    } of each would most likely show one of { $sought } W.
+needed-no-number = More intervals alone would hardly show one of { $sought } W: days, or instruments that are not the same by id, differ by too much.
+comparison-in-all = In all { $shown } of { $pairs ->
+        [one] { $pairs } pair
+       *[other] { $pairs } pairs
+    } show a real difference; section 1 has every one.
+
+## Comparison: slope or intercept
+#
+# The line is power against temperature difference: its slope tells of heat lost, its
+# intercept of sunlight taken in. { $numbers }: shape-numbers.
+
+shape-unknown = Too few intervals, or none that scatter, to compare slopes.
+# Differences of both lines, with their signs and probabilities.
+shape-numbers = slope { $slope } W/K, p = { $slope_p }; intercept { $intercept } W, p = { $intercept_p }
+# Days, and not intervals, are taken as independent.
+shape-numbers-by-days = slope { $slope } W/K, p = { $slope_p }; intercept { $intercept } W, p = { $intercept_p }; by days
+# Instruments and single days are not in these tests.
+shape-no-cause = As no difference of Ps(50) is shown, no cause of one is named: { $numbers }.
+shape-both-less-loss-more-sun = Both differ: { $second } loses less heat for each kelvin than { $first }, as with better insulation; and { $second } takes in more sunlight than { $first }, as after a change of optics ({ $numbers }).
+shape-both-less-loss-less-sun = Both differ: { $second } loses less heat for each kelvin than { $first }, as with better insulation; and { $second } takes in less sunlight than { $first }, as after a change of optics ({ $numbers }).
+shape-both-more-loss-more-sun = Both differ: { $second } loses more heat for each kelvin than { $first }, as with poorer insulation; and { $second } takes in more sunlight than { $first }, as after a change of optics ({ $numbers }).
+shape-both-more-loss-less-sun = Both differ: { $second } loses more heat for each kelvin than { $first }, as with poorer insulation; and { $second } takes in less sunlight than { $first }, as after a change of optics ({ $numbers }).
+shape-slopes-less-loss = The slopes differ and the intercepts do not: { $second } loses less heat for each kelvin than { $first }, as with better insulation; optics look alike ({ $numbers }).
+shape-slopes-more-loss = The slopes differ and the intercepts do not: { $second } loses more heat for each kelvin than { $first }, as with poorer insulation; optics look alike ({ $numbers }).
+shape-levels-more-sun = The lines run alike but not at one height: { $second } takes in more sunlight than { $first }, as after a change of optics; losses look alike ({ $numbers }).
+shape-levels-less-sun = The lines run alike but not at one height: { $second } takes in less sunlight than { $first }, as after a change of optics; losses look alike ({ $numbers }).
+shape-alike = Neither slopes nor intercepts differ by more than scatter and days explain ({ $numbers }).
+
+## Comparison: what a reader must know first
+
+# { $campaign }: the letter of one.
+warning-indicative = { $campaign } is only indicative: a difference from it is no better than its rating.
+warning-few-days = { $campaign } was tested on { $days ->
+        [one] { $days } day
+       *[other] { $days } days
+    } only: how much its days differ is hardly known, and its intervals may be too narrow.
+# { $departures }: messages that begin with departure-, with ";" between them.
+warning-departures = { $campaign } was tested by other limits than A, and is compared all the same: { $departures }.
+warning-estimated = The irradiance of { $campaign } is estimated, not measured.
+warning-plane = The irradiance of { $campaign } was measured in another plane than that of A; no uncertainty here covers that.
+# "The first" is the campaign named first, A.
+departure-procedure = procedure { $here } where the first has { $there }
+# { $limit }: a key of the campaign file. { $here }, { $there }: numbers, or departure-none.
+departure-limit = { $limit } { $here } where the first has { $there }
+departure-none = none
+
+## Comparison: the figure
+
+comparison-lines-bands = Lines over the temperature differences that were observed, thin beyond, with 95 % bands of scatter, days and instruments. Errors that cookers share are in every one but cancel in a difference, so two that overlap can still differ.
+comparison-lines-bars = Lines over the temperature differences that were observed, thin beyond, with 95 % bars at 50 K of scatter, days and instruments. Errors that cookers share are in every one but cancel in a difference, so two that overlap can still differ.
+# Read out to those who do not see the figure. { $lines }: comparison-lines-one of each,
+# with ";" between them.
+comparison-lines-alt = Lines of standardised cooking power in watts against temperature difference in kelvin. At 50 kelvin: { $lines }.
+comparison-lines-one = { $campaign } ({ $name }) { $power } watts, 95 percent { $range } watts
+
+## Comparison: tables of page one
+
+# Headers have little room. a and b: intercept and slope of the line.
+ratings-cooker = cooker
+ratings-rating = Ps(50), W (95 %)
+ratings-intercept = a, W
+ratings-slope = b, W/K
+ratings-r-squared = R²
+ratings-intervals = intervals
+ratings-days = days
+ratings-conformity = conformity
+ratings-conforms = conforms
+ratings-conforms-with-notes = conforms with notes
+ratings-indicative = indicative only
+# The campaign that all others are held against.
+ratings-baseline = { $name } (baseline)
+# A header: the rating over the area that the cooker turns to the sun.
+per-unit-area = W/m² of intercept area
+per-unit-mass = W/kg of cooker
+per-unit-cost = by cost
+# A header: the time for that. { $degrees }: comparison-span with its unit.
+per-unit-heating = { $load } from { $degrees }
+# A cell: the rating for each piece of money. { $currency }: as the tester wrote it.
+per-unit-of-cost = { $rating } W/{ $currency }
+per-unit-no-currency = (currency not stated)
+per-unit-note = Ps(50) over area, mass and cost as the campaign files state them, which are taken as exact. Heating times with their 95 % range: 700 W/m², air of { $ambient } for all, the pot's own heat left out.
+# Cells: a time with its range.
+heating-time = { $best } ({ $shortest } – { $longest })
+heating-time-or-never = { $best } ({ $shortest } – never)
+heating-never = does not get there
+
+## Comparison: caution on page one
+
+caution-compared = Hot surfaces and steam burn, the focus can blind and start fires, and these ratings say nothing about food safety. Read the cautions in section 3 before you cook. Local codes and licensed practice come first.
+
+## Comparison: section 1, differences
+
+page-comparison-differences = Differences, and what they rest on
+# Headers have little room.
+page-comparison-pair = pair
+page-comparison-difference = difference of Ps(50)
+page-comparison-interval = 95 % interval
+page-comparison-p = p
+# Probabilities corrected for the number of pairs.
+page-comparison-p-corrected = p corrected
+# How scatter and days were taken into account.
+page-comparison-method = scatter and days
+# Whether the difference is real.
+page-comparison-verdict = difference
+difference-apart = each by its own days
+difference-paired = paired by day, { $days ->
+        [one] { $days } day
+       *[other] { $days } days
+    }
+difference-real = real
+difference-not-shown = not shown
+page-comparison-shapes = Slope or intercept: what a change may come from
+# { $pair }: "B − A".
+pair-budget-title = Uncertainty of { $pair }
+# Headers: what a source gives the difference, and what it would give it if the campaigns
+# had no instrument in common.
+page-comparison-source = source
+page-comparison-shared = in the difference
+page-comparison-apart = if nothing were shared
+pair-budget-scatter = scatter and days
+pair-budget-combined = combined
+pair-budget-expanded = expanded, 95 %, k = { $factor }
+# Budgets of other pairs.
+pair-budget-others = The other { $count } are in the data file.
+
+## Comparison: section 2, the campaigns
+
+page-comparison-campaigns = The campaigns
+comparison-campaign-title = { $campaign }: { $name }
+# What stands at the left; there is room for 18 letters.
+comparison-campaign = campaign
+comparison-report = report
+comparison-cooker = cooker
+comparison-test = test
+comparison-line = line
+comparison-instruments = instruments
+comparison-conformity = conformity
+comparison-mass = mass
+# { $title }: the tester's own; { $folder }: the name of its folder.
+comparison-campaign-text = { $title } ({ $folder })
+# { $cooker }: its kind, such as "box cooker"; { $description }: the tester's own words.
+comparison-cooker-text = { $cooker }, { $area } m²
+comparison-cooker-described = { $cooker }, { $area } m². { $description }
+comparison-test-text = { $dates }, { $runs ->
+        [one] { $runs } run
+       *[other] { $runs } runs
+    }; { $site }, { $elevation } m; tested by { $tester }
+comparison-not-stated = not stated
+comparison-line-text = { $intervals ->
+        [one] { $intervals } used interval
+       *[other] { $intervals } used intervals
+    } at Td from { $range } K
+comparison-instrument = { $quantity }: { $instrument }, { $uncertainty }
+
+## Comparison: sections 3 and 4
+
+page-comparison-cautions = Cautions
+page-comparison-provenance = Method and provenance
+page-comparison-made-with = Made with
+# Titles of standards stay as they are.
+comparison-practice = ASAE S580.1 for each rating; JCGM 100:2008 for the differences
+comparison-note-difference = A difference is that of the lines at Td = 50 K. Its uncertainty has the scatter and days of both campaigns, and what their instruments do not share. Instruments are one and the same where the campaign files give one id; those without an id count as different, which makes the uncertainty larger. Specific heat is common to all.
+comparison-note-paired = Where both were tested on the same days at one site, and days matter, differences are taken day by day, so that what a day does to both cancels.
+comparison-note-p = p is the probability of so large a difference if there is none (Student's t, Welch–Satterthwaite); the corrected p allows for { $pairs ->
+        [one] { $pairs } pair
+       *[other] { $pairs } pairs
+    } by Holm's method. A difference is called real where the corrected p is under 0.05.
+comparison-note-shapes = Slopes and intercepts are compared by analysis of covariance, from scatter and days alone; where days matter every day has an intercept of its own. Instruments that differ could move both by as much as their uncertainty. Their p are not corrected for the number of pairs.
+comparison-note-needed = How many more intervals are needed: for a chance of four in five to show a difference of that size at 95 %, if the spread stays as it was seen.
+comparison-note-reports = Each rating has its own report, with its readings, conditions and budget.
+
+# The plan of a test day, for the terminal and for the field sheet: one page for a pencil,
+# on which everything is small. Times of day such as { $from } and { $noon } are "10:33".
+
+## Field sheet: head
+
+# { $weekday }: a message that begins with weekday-. { $date }: as in the report.
+plan-day = { $weekday } { $date }
+weekday-1 = Monday
+weekday-2 = Tuesday
+weekday-3 = Wednesday
+weekday-4 = Thursday
+weekday-5 = Friday
+weekday-6 = Saturday
+weekday-7 = Sunday
+# { $zone }: the name of a time zone, such as Europe/Madrid.
+sheet-subtitle = { $day } · { $site } · clock of { $zone }
+sheet-mark = Invented data, for demonstration
+
+## Field sheet: sun, water, aiming
+#
+# What stands at the left has room for 13 letters, else it goes onto two lines.
+
+plan-sun = sun
+plan-sun-course = rises { $rise }, solar noon { $noon }, sets { $set }
+plan-sun-no-rise = does not rise, solar noon { $noon }, sets { $set }
+plan-sun-no-set = rises { $rise }, solar noon { $noon }, does not set
+plan-sun-neither = does not rise, solar noon { $noon }, does not set
+plan-sun-always = does not set; solar noon { $noon }
+plan-sun-never = does not rise
+# The hours about noon in which the practice lets one test.
+plan-window = solar window
+plan-window-text = { $clocks } by the clock ({ $from } to { $to } solar time)
+# Two times of day.
+plan-clocks = { $from } to { $to }
+plan-clear-sky = clear sky
+# plan-too-much may follow, after a semicolon.
+plan-enough-all-through = { $least } W/m² or more on the plane normal to the beam from { $clocks }, so all through the solar window
+plan-enough-in-window = { $least } W/m² or more on the plane normal to the beam from { $clocks }, in the solar window from { $usable }
+plan-too-much = beyond { $most } W/m² intervals are set aside too, and a very clear sky here gives up to { $highest }
+plan-enough-outside = { $least } W/m² only from { $clocks }, outside the solar window: no interval of this day can be used
+plan-never-enough = never reaches { $least } W/m² (at most { $highest }): no interval of this day can be used
+plan-water = water
+# { $load }, { $each }, { $vessel }: masses with their unit. plan-load-stated may follow, after
+# a semicolon.
+plan-load-one = { $load }, { $each } for each of { $area } m², in one vessel
+plan-load-several = { $load }, { $each } for each of { $area } m², { $vessel } in each of { $vessels } vessels
+plan-load-stated = the campaign file says { $stated }
+# From and up to which temperature of the water its readings count.
+plan-start = counts from
+plan-start-above = { $difference } above the air, such as { $start } in air of { $air }
+plan-stop = counts up to
+plan-stop-text = { $stop }; water boils at { $boiling } here
+# In the unit of the tester's thermometer, with °C or K in brackets.
+plan-temperature = { $temperature } { $unit } ({ $celsius } °C)
+plan-difference = { $difference } { $unit } ({ $kelvin } K)
+# To turn the cooker to the sun.
+plan-aim = aim
+plan-aim-unknown = acceptance_half_angle_deg is not stated under [cooker], so no times are given. Common practice, no published source: a shallow many-sided reflector about every 45 minutes, in which the sun moves about 11°, a sharp dish every 10 to 15.
+plan-aim-no-time = no time of this day can be used
+# { $clocks }: one time of day or several. { $angle }: degrees.
+plan-aim-once = at { $clocks } and then no more: { $angle }° are enough for the whole window
+plan-aim-drive = all the time, by a drive: the sun moves { $angle }° in under { $time }
+plan-aim-at = at { $clocks }; the sun moves { $angle }°, the acceptance half angle, in that time ({ $minutes } min)
+plan-aim-every = every { $minutes } min from { $first }; the sun moves { $angle }°, the acceptance half angle, in that time
+
+## Field sheet: what is missing
+
+# Two of these follow each other. { $missing }: "9 more intervals and 1 more day".
+plan-missing = Still missing: { $missing }.
+plan-missing-nothing = Intervals and days are enough already.
+plan-gives-none = This day can give none.
+plan-gives = This day can give { $most ->
+        [one] { $most } ten-minute interval
+       *[other] { $most } ten-minute intervals
+    } at most.
+plan-gives-by-heating = This day can give { $most ->
+        [one] { $most } ten-minute interval
+       *[other] { $most } ten-minute intervals
+    } at most; one heating of this load about { $heating }, then start again with fresh water.
+
+## Field sheet: before the first reading
+
+check-shade = no shade on the cooker until the end
+check-wind = wind light: smoke drifts, leaves still
+check-weighed = water weighed, not poured by the cup
+check-sensor = sensor in the water, 10 mm above the bottom, off the wall
+check-lid = lid on, and it stays on
+check-air = air thermometer in the shade, out of the cooker's light
+check-irradiance = irradiance sensor clean and facing the sun
+check-aimed = aimed, and nothing that burns near the focus
+# Lines to write on.
+page-sheet-tester = tester
+page-sheet-weighed = water weighed, kg
+
+## Field sheet: the table to fill in
+#
+# Columns are narrow: words of more than ten letters are broken.
+
+sheet-clock = clock
+sheet-water = water, { $unit }
+sheet-air = air, { $unit }
+# Bft: Beaufort.
+sheet-wind = wind, Bft
+sheet-sky = sky: clear or cloud
+sheet-irradiance = irradiance, W/m²
+sheet-expected = expected, { $unit }
+sheet-aim = aim
+sheet-notes = notes
+
+## Field sheet: foot
+
+# { $forces }: sheet-force of the lowest numbers, with ";" between them.
+sheet-forces = Wind by eye, Beaufort (WMO-No. 8): { $forces }.
+sheet-force = { $number } { $sign } ({ $speeds } m/s)
+# What one sees of the wind on land, at each number of the Beaufort scale.
+wind-sign-0 = smoke rises straight up
+wind-sign-1 = smoke drifts, vanes stay still
+wind-sign-2 = felt on the face, leaves rustle
+wind-sign-3 = leaves and small twigs keep moving
+wind-sign-4 = dust and loose paper rise
+wind-sign-5 = small trees sway
+wind-sign-6 = large branches move
+wind-sign-7 = whole trees move
+wind-sign-8 = twigs break off
+# What the column of expected temperatures rests on. { $start }, { $air }: temperatures.
+plan-expected = Expected of the cooker as rated so far, Ps(50) = { $power } W ± { $expanded } W (95 %): { $load } heated from { $start } under a clear sky, in air of { $air } as in its tests; with its 95 % range. Water well below that speaks of haze, wind, a wrong aim or a loose lid.
+# The models behind the numbers.
+plan-models = Clear sky after Ineichen and Perez 2002 for { $elevation } m, Linke turbidity { $turbidity } (usual for a clear sky); haze and dust give less. Sun after NREL/TP-560-34302; a level horizon.
+plan-models-stated = Clear sky after Ineichen and Perez 2002 for { $elevation } m, Linke turbidity { $turbidity } (as stated); haze and dust give less. Sun after NREL/TP-560-34302; a level horizon.
+page-sheet-caution = Caution.
+caution-field-sheet = Never look into the focus or at the sun. Hot metal and steam burn: gloves, lid away from you. Keep away children and all that burns; stay with the cooker; turn it from the sun before you reach in; tie it down against wind. Shade and water for yourself. Throw the test water away. Local codes and licensed practice come first.

@@ -525,12 +525,15 @@ tested-photo = La cocina tal como se ensayó.
 tested-photo-alt = Fotografía de la cocina { $cooker }
 tested-cooker = Cocina
 tested-name = nombre
+tested-identification = identificación
 tested-type = tipo
 tested-area = área de intercepción
 # As in English
 tested-area-text = { $area } m²
 tested-aperture = abertura
 tested-description = descripción
+tested-condition = estado
+tested-received = recibida el
 tested-mass = masa
 tested-cost = costo
 # { $currency }: as the tester wrote it.
@@ -542,7 +545,14 @@ tested-water = agua
 tested-per-area = por área de intercepción
 tested-per-area-text = { $load } kg/m² (práctica: { $practice } kg/m²)
 tested-vessels = recipientes
+tested-environment = Entorno de los intervalos usados
+environment-ambient = ambiente
+environment-irradiance = irradiancia
+environment-wind = viento
+environment-numbers = media { $mean }, rango { $range }
+environment-none = ningún intervalo usado
 tested-site = Lugar
+tested-place = lugar del ensayo
 tested-position = posición
 # As in English
 tested-position-text = { $latitude }, { $longitude }, { $elevation } m
@@ -571,9 +581,20 @@ tested-dates-text = { $dates }, { $runs ->
 tested-tracking = seguimiento
 # { $minutes }: a number, or a list of numbers.
 tested-tracking-text = reorientada cada { $minutes } min
-tested-tester = ensayada por
-tested-client = para
 tested-issued = informe emitido
+tested-parties = Laboratorio y cliente
+tested-laboratory = laboratorio
+tested-laboratory-not-stated = nombre y dirección no indicados
+tested-tester = ensayada por
+tested-authorised = autorizado por
+tested-client = para (cliente)
+tested-contact = contacto del cliente
+tested-client-data = datos del cliente
+tested-sampling = muestreo
+tested-not-sampled = no indicado, se toma como entregada y no muestreada
+tested-others = resultados ajenos
+tested-others-station = irradiancia, del registro de una estación cercana
+tested-stated-note = Lo que se dice de la cocina, la carga, el lugar, el laboratorio y el cliente está indicado en el archivo de campaña y no se comprueba aquí; lo que se deduce de ello, como la carga por área y el punto de ebullición, vale tanto como esos datos. Un área, una carga o una incertidumbre erróneas dan un resultado erróneo. Los resultados son de la cocina tal como se entregó.
 
 ## Section 1: instruments
 
@@ -786,6 +807,8 @@ made-solar-time = hora solar
 made-solar-time-text = NREL/TP-560-34302, a partir de la hora y la longitud
 made-boiling = punto de ebullición
 made-boiling-text = atmósfera ISO 2533 donde no se midió la presión, saturación IAPWS-IF97
+made-decision = regla de decisión
+made-decision-text = cada límite se compara con el valor observado, sin margen por su incertidumbre, y se cumple aunque se cumpla justo: la aceptación simple de JCGM 106:2012 (de memoria)
 made-irradiance = irradiancia
 # { $way }: one of the messages that begin with estimated-.
 made-irradiance-text = estimada { $way }; plano normal a la radiación directa según Liu y Jordan 1963
@@ -796,6 +819,7 @@ report-end = Fin del informe { $number }
 
 ## What it means for cooking
 
+cooking-is-opinion = Los tiempos, las cantidades y los meses de esta sección, y el tiempo de calentamiento de la primera página, son una interpretación: se deducen de la recta y de los supuestos que aquí se nombran, y no se midieron.
 cooking-no-line = Sin una recta no se puede decir nada sobre los tiempos de calentamiento.
 # A load of water, in the first column of a table.
 cooking-load-tested = { $load }, la ensayada
@@ -1200,7 +1224,7 @@ shape-unknown = Demasiado pocos intervalos, o ninguno con dispersión, para comp
 # Differences of both lines, with their signs and probabilities.
 shape-numbers = pendiente { $slope } W/K, p = { $slope_p }; ordenada en el origen { $intercept } W, p = { $intercept_p }
 # Days, and not intervals, are taken as independent.
-shape-numbers-by-days = { shape-numbers }; por días
+shape-numbers-by-days = pendiente { $slope } W/K, p = { $slope_p }; ordenada en el origen { $intercept } W, p = { $intercept_p }; por días
 # Instruments and single days are not in these tests.
 shape-no-cause = Como no se demuestra ninguna diferencia de Ps(50), no se nombra causa alguna: { $numbers }.
 shape-both-less-loss-more-sun = Ambas difieren: { $second } pierde menos calor por cada kelvin que { $first }, como con un aislamiento mejor; y { $second } capta más luz solar que { $first }, como tras un cambio de la óptica ({ $numbers }).
@@ -1279,7 +1303,7 @@ heating-never = no llega
 
 ## Comparison: caution on page one
 
-comparison-caution = Las superficies calientes y el vapor queman, el foco puede cegar y provocar incendios, y estas calificaciones no dicen nada sobre la seguridad de los alimentos. Lea las advertencias de la sección 3 antes de cocinar. Las normas locales y la práctica de los profesionales habilitados van primero.
+caution-compared = Las superficies calientes y el vapor queman, el foco puede cegar y provocar incendios, y estas calificaciones no dicen nada sobre la seguridad de los alimentos. Lea las advertencias de la sección 3 antes de cocinar. Las normas locales y la práctica de los profesionales habilitados van primero.
 
 ## Comparison: section 1, differences
 
@@ -1502,4 +1526,4 @@ plan-expected = Lo que se espera de la cocina según su calificación hasta ahor
 plan-models = Cielo despejado según Ineichen y Perez 2002 para { $elevation } m, turbidez de Linke { $turbidity } (habitual con cielo despejado); la bruma y el polvo dan menos. Sol según NREL/TP-560-34302; un horizonte llano.
 plan-models-stated = Cielo despejado según Ineichen y Perez 2002 para { $elevation } m, turbidez de Linke { $turbidity } (la indicada); la bruma y el polvo dan menos. Sol según NREL/TP-560-34302; un horizonte llano.
 page-sheet-caution = Advertencia.
-sheet-caution = Nunca mire hacia el foco ni al sol. El metal caliente y el vapor queman: guantes, tapa hacia el lado opuesto a usted. Mantenga lejos a los niños y todo lo que arda; permanezca junto a la cocina; apártela del sol antes de meter la mano; átela contra el viento. Sombra y agua para usted. Tire el agua del ensayo. Las normas locales y la práctica de los profesionales habilitados van primero.
+caution-field-sheet = Nunca mire hacia el foco ni al sol. El metal caliente y el vapor queman: guantes, tapa hacia el lado opuesto a usted. Mantenga lejos a los niños y todo lo que arda; permanezca junto a la cocina; apártela del sol antes de meter la mano; átela contra el viento. Sombra y agua para usted. Tire el agua del ensayo. Las normas locales y la práctica de los profesionales habilitados van primero.

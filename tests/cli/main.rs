@@ -12,5 +12,6 @@ mod estimates;
 mod odd_log;
 mod paths;
 mod plan;
+mod tables;
 #[cfg(unix)]
 mod typist;

@@ -14,9 +14,9 @@ use simmerline::error::Error;
 use simmerline::logs::read::{Request, read_bytes};
 use simmerline::procedure::{Assessment, assess};
 use simmerline::report::figures::{power_line, residuals, run_day, spread};
-use simmerline::report::intervals_csv::intervals_csv;
 use simmerline::report::model;
 use simmerline::report::rating_json::RatingFile;
+use simmerline::report::tables::intervals_csv;
 use tempfile::TempDir;
 
 use crate::finite::*;

@@ -2,9 +2,12 @@
 
 mod campaigns;
 mod figures;
+mod iso_17025;
 mod long;
 mod names;
 mod pdf;
 mod photo;
+mod schema;
+mod tables;
 mod web_page;
 mod words;

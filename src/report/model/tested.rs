@@ -303,26 +303,29 @@ fn environment_rows(assessment: &Assessment) -> Vec<(Message, Phrase)> {
     let environment = assessment.environment();
     let has_used = assessment.used().next().is_some();
     let spoken = |of: Option<Summary>, decimals: usize, unit: &'static str| match of {
-        Some(of) => message!(
-            "environment-text",
-            mean = with_unit(fixed(of.mean, decimals), unit),
-            range = with_unit(range(of.min, of.max, decimals), unit)
-        ),
-        None if has_used => message!("instrument-not-measured"),
-        None => message!("environment-none"),
+        Some(of) => {
+            let numbers = message!(
+                "environment-numbers",
+                mean = fixed(of.mean, decimals),
+                range = range(of.min, of.max, decimals)
+            );
+            with_unit(numbers.into(), unit)
+        }
+        None if has_used => message!("instrument-not-measured").into(),
+        None => message!("environment-none").into(),
     };
     vec![
         (
             message!("environment-ambient"),
-            spoken(environment.ambient, 1, "°C").into(),
+            spoken(environment.ambient, 1, "°C"),
         ),
         (
             message!("environment-irradiance"),
-            spoken(environment.irradiance, 0, "W/m²").into(),
+            spoken(environment.irradiance, 0, "W/m²"),
         ),
         (
             message!("environment-wind"),
-            spoken(environment.wind, 1, "m/s").into(),
+            spoken(environment.wind, 1, "m/s"),
         ),
     ]
 }

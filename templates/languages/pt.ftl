@@ -1,0 +1,1532 @@
+# Português: palavras que se entendem no Brasil, em Moçambique, em Angola e em Portugal.
+#
+# Glossary: cooking power "potência de cozimento", standardised "padronizada", intercept area
+# "área de interceptação", run "sessão", log "arquivo de leituras", set aside "descartado",
+# finding "constatação", rating "avaliação", line "reta", slope "inclinação", intercept "ordenada
+# na origem", scatter "dispersão", budget "balanço de incerteza", cooker "fogão", pot "panela",
+# vessel "recipiente", section "capítulo" (secção and seção differ), file "arquivo".
+
+## Numbers, dates, lists
+
+decimal-mark = ,
+under = menos de { $number }
+list = { $first } e { $last }
+date = { $day } de { $month } de { $year }
+month-1 = janeiro
+month-2 = fevereiro
+month-3 = março
+month-4 = abril
+month-5 = maio
+month-6 = junho
+month-7 = julho
+month-8 = agosto
+month-9 = setembro
+month-10 = outubro
+month-11 = novembro
+month-12 = dezembro
+
+## What is attached to a report, one line each
+
+attached-campaign = Arquivo da campanha: o que foi ensaiado, onde e com quê
+attached-log = Arquivo de leituras, byte por byte, tal como foi lido
+attached-photo = Foto do fogão, tal como está no relatório
+attached-rating = Todos os resultados como dados, com a precisão completa
+attached-intervals = Uma linha por intervalo, usados e descartados
+
+# The rating: page one, conditions, runs, intervals, the line, tests of the dry vessel.
+#
+# Standardised cooking power is "Ps", the temperature difference between water and ambient
+# "Td", the rating "Ps(50)": symbols stay as they are in every language.
+
+## Counts, each within several of the sentences below
+#
+# Sentences around them are built so that no verb or adjective has to agree with the number.
+
+counted-intervals = { $intervals ->
+    [one] { $intervals } intervalo
+   *[other] { $intervals } intervalos
+}
+counted-used = { $intervals ->
+    [one] { $intervals } intervalo usado
+   *[other] { $intervals } intervalos usados
+}
+counted-ten-minutes = { $intervals ->
+    [one] { $intervals } intervalo de dez minutos
+   *[other] { $intervals } intervalos de dez minutos
+}
+counted-days = { $days ->
+    [one] { $days } dia
+   *[other] { $days } dias
+}
+counted-readings = { $readings ->
+    [one] { $readings } leitura
+   *[other] { $readings } leituras
+}
+# Of the line: points less two.
+counted-freedom = { $freedom ->
+    [one] { $freedom } grau de liberdade
+   *[other] { $freedom } graus de liberdade
+}
+
+## Every page
+
+report-kind = Relatório de ensaio de fogão solar
+report-kind-indicative = Relatório de ensaio de fogão solar: indicativo
+report-kind-estimated = Relatório de ensaio de fogão solar: indicativo, irradiância estimada
+# { $title } is the tester's own.
+report-title-indicative = { $title } (indicativo)
+report-title-estimated = { $title } (indicativo, irradiância estimada)
+report-invented = Dados inventados, para demonstração
+report-statement = Os resultados dizem respeito apenas ao fogão tal como foi ensaiado. Reproduzir somente na íntegra.
+# In the middle of a line; the program sets a capital letter where it stands alone.
+irradiance-estimated = irradiância estimada
+# At the head of a page. [number] is put in by the program and has to stay as it is written.
+page-head = Relatório [number]
+# At the foot of a page. [page] and [pages] are put in by the program.
+page-foot = página [page] de [pages]
+
+## Page one: how far the rating conforms
+
+level-conforms = Conforme
+level-conforms-with-notes = Conforme com notas
+level-indicative = Apenas indicativo
+# In the sentences that follow, the words of the level are set in bold where they stand
+# exactly as above. No full stop.
+headline-conforms = { level-conforms }: cumpre a ASAE { $procedure }, como o capítulo 2 a enuncia
+headline-conforms-with-notes = { level-conforms-with-notes }: cumpre a ASAE { $procedure }, como o capítulo 2 a enuncia
+headline-indicative = { level-indicative }, não conforme à ASAE { $procedure }, pelas constatações abaixo
+headline-indicative-missing = { level-indicative }, não conforme à ASAE { $procedure }; ainda falta: { $missing }
+headline-unbelievable = { level-indicative }, e não merece crédito: a água ganhou mais calor do que a luz solar contém
+headline-unbelievable-missing = { level-indicative }, e não merece crédito: a água ganhou mais calor do que a luz solar contém; ainda falta: { $missing }
+# What is still missing.
+missing-intervals = { $intervals ->
+    [one] mais { $intervals } intervalo
+   *[other] mais { $intervals } intervalos
+}
+missing-days = { $days ->
+    [one] mais { $days } dia
+   *[other] mais { $days } dias
+}
+missing-intervals-and-days = { missing-intervals } e { missing-days }
+
+## Page one: the number
+
+headline-label = Potência de cozimento padronizada Ps(50)
+# Beside the number and its ±; 95 % is the level of confidence.
+# As in English
+headline-unit = W (95 %)
+page-no-rating = sem avaliação
+# { $way }: "by a clear-sky model", "from the log of a station nearby" and the like.
+headline-irradiance-estimated = irradiância estimada { $way }
+# What of the ± comes from what. These lines stand below the number, in small letters.
+headline-parts = deste ±, dispersão e dias { $scatter } W, instrumentos { $instruments } W
+headline-each-watt = 95 %; cada watt tem a sua linha no capítulo 5
+headline-some-assumed = 95 %; alguns instrumentos são supostos (capítulo 5)
+headline-monte-carlo = uma verificação por Monte Carlo dá { $range } W (capítulo 5)
+headline-extrapolated = uma extrapolação: 50 K está fora do que foi observado
+
+## Page one: the rating in plain words
+
+headline-takes-up = A água 50 K mais quente que o ar absorve { $power } W sob luz solar de 700 W/m².
+headline-loses = A água 50 K mais quente que o ar perde { $power } W sob luz solar de 700 W/m².
+headline-no-rating = Estas leituras não dão uma avaliação. As constatações abaixo dizem o que falta.
+# Followed by "; " and one of headline-heat-ends and headline-boils-first, or by a full stop.
+# { $amount }: headline-two-kilograms or "1.5 kg". { $journey }: from where to where, below.
+# "That irradiance" is the one of headline-takes-up.
+headline-heats = Com essa irradiância { $amount } de água aquecem { $journey } em cerca de { $time }
+headline-heats-at = Com { $irradiance } W/m² { $amount } de água aquecem { $journey } em cerca de { $time }
+headline-may-not-heat = Com essa irradiância é possível que a água não aqueça { $journey }
+headline-may-not-heat-at = Com { $irradiance } W/m² é possível que a água não aqueça { $journey }
+headline-does-not-heat = Com essa irradiância a água não chega a aquecer { $journey }
+headline-does-not-heat-at = Com { $irradiance } W/m² a água não chega a aquecer { $journey }
+headline-two-kilograms = dois quilogramas
+headline-heat-ends = o calor útil acaba perto de { $end } (95 %: { $range })
+headline-boils-first = a água ferve antes de o calor útil acabar
+# From where to where water is heated. { $degrees } is the next message with its unit.
+journey = de { $degrees }
+journey-degrees = { $start } a { $target }
+journey-to-boiling = de { $start } até ferver ({ $boiling } aqui)
+# { $result } as in stagnation-result.
+headline-dry = O recipiente seco chegou a { $difference } K acima do ar sob { $irradiance } W/m²: { $result } (capítulo 6).
+# How many intervals count. No full stop; headline-no-irradiance and headline-others follow
+# after "; " where they apply.
+headline-met = { $used } de { counted-ten-minutes }, em { counted-days }, { $used ->
+    [one] cumpriu todas as condições
+   *[other] cumpriram todas as condições
+}
+headline-met-measured = { headline-met } que foram medidas
+headline-met-estimated = { headline-met } que foram medidas ou estimadas
+headline-no-irradiance = mais { $count } sem irradiância
+# { $reasons }: headline-reason or headline-either-reason.
+headline-other = o outro foi descartado porque { $reasons }
+headline-others = os outros foram descartados, na maioria das vezes porque { $reasons }
+# { $reason }: one of the messages that begin with reason-; { $count }: intervals.
+# As in English
+headline-reason = { $reason } ({ $count })
+headline-either-reason = { $first } ou { $second }
+
+## Page one: figure, findings, conditions, caution
+
+# The line with its numbers: Ps = 201 W − 1.88 W/K · Td.
+# As in English
+equation-falling = Ps = { $intercept } W − { $slope } W/K · Td
+# As in English
+equation-rising = Ps = { $intercept } W + { $slope } W/K · Td
+# No full stop.
+power-line-facts = { $equation }; R² = { $r_squared }; { counted-used } em { counted-days }, Td de { $lowest } a { $highest } K
+# R² of points that all have the same power.
+undefined = indefinido
+# As in English
+power-line-caption = { $facts }.
+# Read out to those who do not see the figure.
+power-line-alt = Gráfico de pontos da potência de cozimento padronizada, em watts, em função da diferença de temperatura entre a água e o ambiente, em kelvins. { $facts }; descartados: { $aside }. A reta indica { $power } watts a 50 kelvins.
+power-line-estimated = Irradiância estimada: { $text }
+no-line-facts = { counted-used }, descartados: { $aside }; não se pode ajustar uma reta
+no-line-alt = Gráfico de pontos da potência de cozimento padronizada em função da diferença de temperatura: { $facts }.
+page-findings = Constatações, e o que as resolveria
+page-brief = Condições, tal como os intervalos usados as encontraram
+page-brief-condition = condição
+page-brief-limit = limite
+page-brief-observed = observado
+page-brief-set-aside = intervalos descartados
+page-brief-note = Um intervalo pode falhar várias condições e então conta para cada uma.
+brief-irradiance = Irradiância
+brief-irradiance-change = Variação da irradiância num intervalo
+brief-wind = Vento médio, e rajadas longas
+brief-ambient = Temperatura ambiente média
+brief-water-above = Água acima do ambiente, início e fim
+brief-water-below = Água abaixo da ebulição, início e fim
+brief-water-fixed = Temperatura da água, início e fim
+brief-solar-time = Hora solar
+page-before-you-cook = Antes de cozinhar.
+headline-caution = As superfícies quentes e o vapor queimam, o foco pode cegar e provocar incêndios, e esta avaliação nada diz sobre a segurança dos alimentos. Leia os avisos de segurança no capítulo 7 antes de cozinhar. Os regulamentos locais e a prática de profissionais licenciados vêm primeiro.
+
+## Findings: what keeps a rating from conforming, and what would mend it
+#
+# A short clause without a full stop; the program sets a capital letter first.
+
+finding-too-few-intervals = usados: { counted-intervals }, a prática pede { $least }
+finding-too-few-intervals-remedy = { missing-intervals } em condições de uso
+finding-too-few-days = intervalos usados em { counted-days }, a prática pede { $least }
+finding-too-few-days-remedy = intervalos usados em { missing-days }
+finding-no-rating = não se pode ajustar uma reta: são precisos três intervalos usados com irradiância, a diferenças de temperatura distintas
+finding-no-rating-remedy = mais intervalos em condições de uso, desde o ambiente até perto da ebulição
+finding-no-rating-remedy-irradiance = meça a irradiância; sem ela a potência não pode ser normalizada
+finding-r-squared-low = R² é { $r_squared }, abaixo de { $least }; a prática contenta-se com uma nota, este relatório não
+finding-r-squared-low-remedy = orientação mais constante, céu mais limpo e menos vento; um sensor que não toque na panela
+finding-line-not-falling = a potência não diminui quando a água aquece, o que nenhum fogão real faz
+finding-line-not-falling-remedy = verifique se a temperatura da água é mesmo a da água, e abranja uma faixa maior de temperaturas
+finding-no-useful-heat = a reta indica { $power } W a { $difference } K: aí a água perde calor
+finding-no-useful-heat-remedy = verifique se as leituras são de água a aquecer, com o fogão orientado para o sol
+finding-extrapolated = { $difference } K está fora das diferenças de temperatura observadas, de { $lowest } a { $highest } K
+finding-extrapolated-remedy = intervalos usados dos dois lados de { $difference } K
+# { $runs }: a list of finding-load-off-run.
+finding-load-off = a carga afasta-se mais de { $tolerance } % de { $load } kg/m² em { $runs }
+# As in English
+finding-load-off-run = { $run } ({ $load } kg/m²)
+finding-load-off-remedy = pese { $load } de água por m² de área de interceptação, ou corrija essa área
+# In the findings that follow, { $runs } is a list of the names of runs.
+finding-wind-not-measured = o vento não foi medido em { $runs }
+finding-wind-not-measured-remedy = meça o vento ao lado do fogão, à altura dele
+finding-wind-estimated = o vento é uma estimativa a olho em { $runs }, com precisão de um grau da escala de Beaufort
+finding-irradiance-estimated = a irradiância não foi medida junto do fogão no plano normal à radiação direta, mas estimada { $way }
+finding-irradiance-estimated-remedy = meça a irradiância ao lado do fogão, com um sensor virado para o sol
+finding-irradiance-missing = a irradiância não foi medida em { $runs }, cujos intervalos não podem ser normalizados e não estão na reta
+finding-irradiance-missing-remedy = meça a irradiância no plano normal à radiação direta
+finding-irradiance-horizontal = a irradiância foi medida no plano horizontal, a prática pede o plano normal à radiação direta; nesse plano ela é em geral mais alta, por isso a avaliação é provavelmente alta demais
+# estimate = "from-horizontal" is written in the campaign file and stays as it is.
+finding-irradiance-horizontal-remedy = monte o sensor virado para o sol, tal como o fogão; até lá, estimate = "from-horizontal" converte as leituras para o plano virado para o sol
+finding-impossible-gain = em { counted-used } a água ganhou mais calor do que a luz solar interceptada; no primeiro absorveu { $power } W de { $sunlight } W
+finding-impossible-gain-remedy = verifique a massa de água, a área de interceptação e as unidades de temperatura e de irradiância
+# { $limits }: a list of finding-own-limit.
+finding-requirement-relaxed = limites próprios menos rigorosos que um requisito: { $limits }
+finding-recommendation-relaxed = limites próprios menos rigorosos que uma recomendação: { $limits }
+finding-limit-tightened = limites próprios mais rigorosos que a prática: { $limits }
+# { $what }: one of the messages that begin with limit-; { $practice }: an amount, or
+# finding-practice-limit where the practice limits something else.
+finding-own-limit = { $what } { $value } (prática: { $practice })
+# As in English
+finding-practice-limit = { $what } { $value }
+# [limits] is a part of the campaign file and stays as it is.
+finding-own-limit-remedy = volte aos limites da prática: apague estes em [limits] no arquivo da campanha
+finding-excluded-by-tester = excluídos pelo responsável pelo ensaio: { counted-intervals }
+finding-excluded-by-tester-remedy = nada a fazer, se o motivo dado no arquivo da campanha se mantém
+
+## Section 1
+
+page-tested = O que foi ensaiado
+page-instruments = Instrumentos
+page-instruments-quantity = grandeza
+page-instruments-instrument = instrumento
+page-instruments-uncertainty = incerteza-padrão
+
+## Section 2: conditions
+
+page-conditions = Condições
+# Headers of the table.
+page-conditions-condition = condição
+page-conditions-limit = limite
+page-conditions-standing = exigência
+page-conditions-observed = observado
+page-conditions-set-aside = descartados
+# What is limited. Also within findings.
+limit-water-above-ambient = água acima da temperatura ambiente média
+limit-water-below-boiling = água abaixo do ponto de ebulição local
+limit-water-temperature = temperatura da água
+limit-ambient = temperatura ambiente média
+limit-irradiance-lowest = irradiância mais baixa no intervalo
+limit-irradiance-highest = irradiância mais alta no intervalo
+limit-irradiance-change = variação da irradiância no intervalo
+limit-wind-mean = vento médio
+limit-wind-gust = vento mantido por mais de dez minutos (descarta a sessão)
+limit-solar-time-start = hora solar no início
+limit-solar-time-end = hora solar no fim
+limit-load = água por m² de área de interceptação
+limit-intervals = intervalos usados
+limit-days = dias com intervalos usados
+limit-r-squared = R² da reta
+# How binding the practice makes a limit: "shall", "should". There is little room.
+standing-requirement = requisito
+standing-recommendation = recomendação
+# The campaign has a limit of its own in place of the practice's.
+standing-own-requirement = próprio, para um requisito
+standing-own-recommendation = próprio, para uma recomendação
+# As in English
+conditions-about = { $load } ± { $tolerance } %
+conditions-no-line = sem reta
+# Of gusts.
+conditions-never = nunca
+conditions-gust = por { $time } no máximo
+conditions-no-interval = nenhum intervalo
+conditions-not-measured = não medido
+conditions-source = Os limites seguem a ASAE { $procedure }, em palavras nossas. Foram escritos a partir do conhecimento da prática, sem um exemplar da norma à mão; quando muito depender de um deles, confira-o com a norma.
+conditions-observed = Observado: do mais baixo ao mais alto em todos os intervalos, usados ou descartados. Um intervalo que falha vários limites conta para cada um deles.
+conditions-common-practice = Os ± 5 % da carga e os 540 a 660 s que um intervalo pode durar são prática comum, sem fonte publicada.
+conditions-r-squared = Onde R² é baixo demais, a prática contenta-se com uma nota; este relatório nega então o “conforme”, o que é mais rigoroso.
+# "Own" as in standing-own-requirement.
+conditions-own = Os limites marcados como “próprio” são da campanha e desviam-se da prática.
+
+## Section 3: runs
+
+page-runs = Sessões
+page-runs-how = Sombreado: trechos dos intervalos usados. Tracejado: a temperatura da água que a reta prevê a partir da irradiância e do ar medidos; pontos: medida, nos extremos dos intervalos. Barras: o tempo que é usado, e o tempo que cada limite descartou.
+run-title = Sessão { $number }, { $date }
+# { $run }: its name; { $from }, { $to }: times of day.
+run-summary = { $run }: { counted-readings } de { $from } a { $to }, { $water } de água ({ $load } kg/m²). { counted-intervals }, usados: { $used }.
+run-summary-re-aimed = { $run }: { counted-readings } de { $from } a { $to }, { $water } de água ({ $load } kg/m²); reorientado a cada { $minutes } min. { counted-intervals }, usados: { $used }.
+run-hole = Nenhum intervalo de { $from } a { $to }: aí não há duas leituras da água separadas por 9 a 11 minutos.
+run-caption-predicted = A reta prevê a temperatura da água com diferença de { $rms } K, raiz da média dos quadrados.
+run-caption-none = Nenhum intervalo desta sessão é usado.
+# Read out to those who do not see the figure. { $irradiance }, { $wind }: the next messages.
+run-alt = Painéis em função da hora local do relógio, de { $from } a { $to }: água entre { $coldest } e { $hottest } graus Celsius com a temperatura ambiente; { $irradiance }; { $wind }. Usados e sombreados: { $used } de { counted-intervals }. { $predicted } Descartados: { $aside }.
+# As in English
+run-alt-aside = { counted-intervals }, { $reason }
+run-alt-predicted = A reta prevê a temperatura da água com diferença de { $rms } kelvin, raiz da média dos quadrados.
+run-alt-not-predicted = A reta nada prevê para esta sessão.
+run-alt-irradiance = irradiância entre { $lowest } e { $highest } watts por metro quadrado
+run-alt-no-irradiance = irradiância não medida
+run-alt-wind = vento entre { $lowest } e { $highest } metros por segundo
+run-alt-no-wind = vento não medido
+
+## Section 4: intervals
+
+page-intervals = Intervalos
+# Headers of a table of ten narrow columns: as short as can be.
+page-intervals-local = hora local
+# As in English
+page-intervals-solar = solar
+page-intervals-water = água, °C
+# As in English
+page-intervals-ambient = amb., °C
+page-intervals-irradiance = irradiância, W/m²
+page-intervals-wind = vento, m/s
+# As in English
+page-intervals-power = P, W
+# As in English
+page-intervals-difference = Td, K
+# As in English
+page-intervals-standardised = Ps, W
+page-intervals-outcome = usado, ou motivo do descarte
+page-intervals-used = usado
+interval-no-irradiance = sem irradiância
+page-intervals-note = Água: no início e no fim do intervalo. Irradiância: média, mais baixa e mais alta. P: potência de cozimento. Td: temperatura média da água menos temperatura ambiente média. Ps: P normalizada para 700 W/m².
+page-reasons = O que significam os motivos
+# Why an interval is set aside. Also within headline-reason, after "because".
+reason-water-below-window = a água ainda estava perto demais da temperatura ambiente
+reason-water-above-window = a água estava perto demais da ebulição
+reason-ambient-out-of-range = o ar estava frio demais ou quente demais
+reason-irradiance-low = o sol estava fraco demais
+reason-irradiance-high = o sol estava forte demais
+reason-irradiance-unsteady = o sol estava instável
+reason-wind-high = havia vento demais
+reason-outside-solar-window = era cedo demais ou tarde demais no dia solar
+reason-reading-gap = faltavam leituras
+reason-excluded-by-tester = o responsável pelo ensaio excluiu o trecho
+reason-not-cloudless = o responsável pelo ensaio não declara que o céu estava sem nuvens
+
+## Section 5: regression and uncertainty
+
+page-regression = Regressão e incerteza
+regression-none = Não se pode ajustar uma reta: são precisos pelo menos três intervalos usados com irradiância, a diferenças de temperatura distintas.
+regression-method = Mínimos quadrados ordinários de Ps em função de Td sobre os intervalos usados de todas as sessões, todos com o mesmo peso; intervalos de confiança com o t de Student. P = m·c·(T2 − T1)/Δt com c = 4186 J/(kg K) e o tempo que realmente passou; Ps = P·700/G com a irradiância média G do intervalo; Td = temperatura média da água menos temperatura ambiente média. As médias são ponderadas pelo tempo.
+# Labels, and what stands beside them.
+regression-line = reta
+regression-intercept = ordenada na origem a
+regression-watts = { $value } W, erro-padrão { $error } W
+regression-slope = inclinação b
+regression-watts-per-kelvin = { $value } W/K, erro-padrão { $error } W/K
+regression-residual = desvio-padrão dos resíduos
+regression-points = pontos
+regression-points-text = { counted-intervals } em { counted-days }, { counted-freedom }
+regression-confidence = intervalo de confiança de 95 % da reta a 50 K, só pela sua dispersão
+regression-prediction = intervalo de predição de 95 % de um intervalo a 50 K
+residuals-caption = Resíduos dos intervalos usados, por dia; tracejado: duas vezes o seu desvio-padrão.
+# Read out to those who do not see the figure.
+residuals-alt = Resíduos em relação à reta, em watts, em função da diferença de temperatura, em kelvins, e da hora local do relógio, com uma marca para cada dia; desvio-padrão { $deviation } watts; { $outside ->
+    [one] { $outside } de { $points } pontos está mais longe da reta do que duas vezes esse valor.
+   *[other] { $outside } de { $points } pontos estão mais longe da reta do que duas vezes esse valor.
+}
+page-scatter = Dias, vizinhos e intervalos isolados
+page-uncertainty = Incerteza de Ps(50)
+# Headers of a table of six columns.
+page-uncertainty-source = fonte
+page-uncertainty-of-source = sua incerteza-padrão
+# Type A or B of the GUM.
+page-uncertainty-type = tipo
+page-uncertainty-sensitivity = sensibilidade
+page-uncertainty-of-rating = em Ps(50)
+page-uncertainty-part = parte do ±
+
+## Section 6: what it means for cooking
+
+page-cooking = O que isto significa para cozinhar
+page-cooking-water = água
+# [journey] is put in by the program: "from 20 °C to 95 °C", the message journey.
+page-cooking-time = tempo [journey]
+page-cooking-range = faixa de 95 %
+page-cooking-boiling = até ferver (95 %)
+page-foods-food = alimento
+page-foods-specific-heat = calor específico
+page-foods-cooked = cozido a
+page-foods-amount = quantidade
+page-foods-range = faixa de 95 %
+page-year = Dias de céu limpo ao longo do ano
+page-year-month = mês
+page-year-hours = horas com sol suficiente
+page-year-heat = calor por dia
+page-year-water = água pasteurizada por dia
+page-fuel = Combustível que o calor substitui
+page-dry = Recipiente seco
+page-dry-date = data
+page-dry-plateau = patamar
+page-dry-air = ar
+page-dry-irradiance = irradiância
+page-dry-difference = diferença por W/m²
+page-dry-notes = notas
+# As in English
+stagnation-date-and-time = { $date }, { $time }
+stagnation-irradiance-estimated = { $irradiance } W/m², estimada
+# As in English
+stagnation-result = { $difference } ± { $half_width } K m²/W
+# { $usual }: "190 °C".
+stagnation-note = Temperatura estável mais alta do recipiente vazio e escuro acima do ambiente, por W/m²; ± para 95 %, com um termômetro de forno de ± 10 K onde não se indica a incerteza. Separa as perdas da luz captada, e não é uma potência de cozimento. A razão é a que Mullick, Kandpal e Saxena 1987 usam para fogões de caixa (de memória); para outros fogões só compara semelhante com semelhante. Para ter com que comparar, prática comum, sem fonte publicada: uma panela escura e fina num refletor raso de muitas faces, de cerca de um metro quadrado, chega a perto de { $usual } em meia hora. Um recipiente vazio pode ficar em brasa, rachar ou perder o revestimento: nunca o deixe sozinho.
+page-assumed = Suposições
+
+## Section 7
+
+page-cautions = Avisos de segurança
+# [source] is put in by the program.
+page-cautions-source = Fonte: [source].
+
+## Section 8: deviations, notes and provenance
+
+page-provenance = Desvios, notas e proveniência
+page-deviations = Desvios em relação à prática
+page-tester-notes = Notas do responsável pelo ensaio
+page-notices = Observações da leitura dos arquivos
+page-logs = Como os arquivos de leituras foram lidos
+page-made-with = Feito com
+# SHA-256: digits that change when a file changes.
+page-inputs = Arquivos de entrada, com o seu SHA-256
+
+# What was tested, with what, and by whom; the uncertainty line by line; provenance.
+
+## What the campaign file does not say
+
+not-stated = não indicado
+
+## Kinds of cooker, shapes of aperture
+
+# Each stands first in its line.
+cooker-box = Fogão de caixa
+cooker-panel = Fogão de painéis
+cooker-concentrating = Fogão concentrador
+cooker-tube = Fogão de tubo
+aperture-circle = círculo, { $diameter } m de diâmetro
+aperture-rectangle = retângulo, { $width } m por { $height } m
+# Across corners: diameter of the circle through the corners.
+aperture-regular-polygon = polígono regular, { $sides } lados, { $across } m entre vértices
+aperture-outline = contorno de { $points } pontos
+# { $shape }: one of the four above. The beam is the light that comes straight from the sun.
+aperture-off-normal = { $shape }, radiação direta a { $degrees }° da sua normal
+
+## Ways to estimate irradiance
+#
+# Each goes on after "irradiance estimated", and also stands alone after a comma.
+
+estimated-clear-sky = por um modelo de céu limpo (Ineichen e Perez 2002)
+estimated-from-horizontal = a partir de um sensor na horizontal (Erbs, Klein e Duffie 1982)
+estimated-station = a partir do arquivo de leituras de uma estação próxima
+estimated-solar-panel = a partir da corrente de curto-circuito de um painel solar
+
+## Classes of instruments
+
+# Also within budget-assumed and notice-instrument-taken: "assumed a kitchen scale".
+class-pyranometer-a = piranômetro da classe A
+class-pyranometer-b = piranômetro da classe B
+class-pyranometer-c = piranômetro da classe C
+class-reference-cell = célula de referência
+class-solar-panel = painel solar pela sua corrente de curto-circuito
+class-hand-held-meter = medidor portátil
+class-thermocouple-t-1 = termopar tipo T, classe 1
+class-thermocouple-t-2 = termopar tipo T, classe 2
+class-thermocouple-k-1 = termopar tipo K, classe 1
+class-thermocouple-k-2 = termopar tipo K, classe 2
+class-thermocouple-j-1 = termopar tipo J, classe 1
+class-thermocouple-j-2 = termopar tipo J, classe 2
+class-pt100-a = Pt100, classe A
+class-pt100-b = Pt100, classe B
+class-kitchen-thermometer = termômetro de cozinha
+class-measuring-jug = jarro graduado
+class-platform-scale = balança de plataforma
+class-kitchen-scale = balança de cozinha
+class-watch = relógio, lido por uma pessoa
+class-logger = relógio de um coletor de dados
+# What the uncertainty of a class follows from. 95 %: level of confidence.
+basis-for-95-percent = ± { $limit } % para 95 %
+basis-within-percent = dentro de ± { $limit } %
+basis-within-kelvin = dentro de ± { $limit } K
+basis-within-kelvin-read = dentro de ± { $limit } K, lido a { $step } K
+basis-within-seconds = dentro de ± { $limit } s
+
+## Section 1: the line under the title
+
+# These four stand after each other, with a dot between them.
+# As in English
+subtitle-cooker = { $cooker }, { $area } m²
+# As in English
+subtitle-site = { $site }, { $elevation } m
+subtitle-tester = ensaiado por { $tester }
+# First and last day of the test: "16 to 19 September 2026", { $first } only a number.
+dates-of-a-month = { $first } a { $last }
+# "28 September to 3 October 2026".
+dates-of-a-year = { $day } de { $month } a { $last }
+dates = { $first } a { $last }
+
+## Section 1: what was tested
+#
+# Labels stand at the left in a column of about 18 letters; longer ones break.
+
+tested-photo = O fogão tal como foi ensaiado.
+# Read out to those who do not see it.
+tested-photo-alt = Fotografia do fogão { $cooker }
+tested-cooker = Fogão
+tested-name = nome
+tested-identification = identificação
+tested-type = tipo
+tested-area = área de interceptação
+# As in English
+tested-area-text = { $area } m²
+tested-aperture = abertura
+tested-description = descrição
+tested-condition = estado
+tested-received = recebido em
+tested-mass = massa
+tested-cost = custo
+# { $currency }: as the tester wrote it.
+# As in English
+tested-cost-text = { $cost } { $currency }
+tested-cost-no-currency = { $cost } (moeda não indicada)
+tested-load = Carga
+tested-water = água
+tested-per-area = por área de interceptação
+tested-per-area-text = { $load } kg/m² (prática: { $practice } kg/m²)
+tested-vessels = recipientes
+tested-environment = Ambiente dos intervalos usados
+environment-ambient = ar ambiente
+environment-irradiance = irradiância
+environment-wind = vento
+environment-numbers = média { $mean }, faixa { $range }
+environment-none = nenhum intervalo usado
+tested-site = Local
+tested-place = local do ensaio
+tested-position = posição
+# As in English
+tested-position-text = { $latitude }, { $longitude }, { $elevation } m
+# As in English
+tested-north = { $degrees }° N
+# As in English
+tested-south = { $degrees }° S
+# As in English
+tested-east = { $degrees }° E
+tested-west = { $degrees }° O
+# { $boiling }: "95.2 °C".
+tested-boiling = a água ferve a
+tested-boiling-by-pressure = { $boiling }, pela pressão medida de { $pressure } hPa
+tested-boiling-by-elevation = { $boiling }, pela altitude
+tested-time-zone = fuso horário
+tested-test = Ensaio
+tested-method = método
+# The title of the standard stands in English.
+# As in English
+tested-method-text = ASAE { $procedure }, testing and reporting solar cooker performance
+tested-dates = datas
+tested-dates-text = { $dates }, { $runs ->
+        [one] { $runs } sessão
+       *[other] { $runs } sessões
+    }
+tested-tracking = orientação
+# { $minutes }: a number, or a list of numbers.
+tested-tracking-text = reorientado a cada { $minutes } min
+tested-issued = relatório emitido
+tested-parties = Laboratório e cliente
+tested-laboratory = laboratório
+tested-laboratory-not-stated = nome e endereço não indicados
+tested-tester = ensaiado por
+tested-authorised = autorizado por
+tested-client = para (cliente)
+tested-contact = contato do cliente
+tested-client-data = dados do cliente
+tested-sampling = amostragem
+tested-not-sampled = não indicado, tomado como entregue e não amostrado
+tested-others = resultados de outros
+tested-others-station = irradiância, do arquivo de leituras de uma estação próxima
+tested-stated-note = O que se diz do fogão, da carga, do local, do laboratório e do cliente está indicado no arquivo de campanha e não é verificado aqui; o que daí decorre, como a carga por área e o ponto de ebulição, vale tanto quanto esses dados. Uma área, uma carga ou uma incerteza erradas dão um resultado errado. Os resultados são do fogão tal como foi entregue.
+
+## Section 1: instruments
+
+tested-water-temperature = temperatura da água
+tested-ambient-temperature = temperatura ambiente
+tested-wind-speed = velocidade do vento
+tested-water-mass = massa de água
+tested-irradiance-estimated = irradiância, estimada
+tested-irradiance-normal = irradiância, normal à radiação direta
+tested-irradiance-horizontal = irradiância, plano horizontal
+tested-irradiance-plane-assumed = irradiância, plano não indicado, tomado como normal à radiação direta
+instrument-not-measured = não medido
+# { $description }: the tester's own words; { $id }: a mark or number.
+# As in English
+instrument-with-id = { $description } ({ $id })
+# { $way }: one of the messages that begin with estimated-.
+# As in English
+instrument-estimated = { $instrument }, { $way }
+# { $uncertainty } as in the other rows.
+instrument-estimated-uncertainty = { $uncertainty }; capítulo 5
+instrument-uncertainty-of-model = a do modelo; capítulo 5
+instrument-by-class = pela sua classe, { $basis }
+instrument-by-eye = a olho, escala de Beaufort (WMO-No. 8)
+instrument-by-eye-uncertainty = a faixa de um grau da escala, por exemplo 0,3 a 1,5 m/s
+uncertainty-percent = { $percent } % da leitura
+# As in English
+uncertainty-kelvin = { $kelvin } K
+# As in English
+uncertainty-speed = { $speed } m/s
+# As in English
+uncertainty-seconds = { $seconds } s
+tested-instruments-note = As incertezas são incertezas-padrão (k = 1), como o responsável pelo ensaio as indica; o capítulo 5 diz o que se toma onde nenhuma é indicada. A prática pede o sensor da água dentro da água, no centro, 10 mm acima do fundo, o do vento ao lado do fogão, à altura dele, e uma carga igual em todos os recipientes (de memória); nada disto é verificado aqui.
+
+## Section 5: the budget of uncertainty
+#
+# Cells of a table of six columns: short.
+
+budget-combined = combinada
+budget-root = raiz da soma dos quadrados
+# The rating with its expanded uncertainty.
+# As in English
+rating-with-uncertainty = { $power } W ± { $half_width } W (95 %)
+budget-scatter = dispersão em torno da reta
+budget-scatter-within-days = dispersão dentro dos dias
+budget-scatter-text = { $deviation } W por intervalo, { $intervals ->
+        [one] { $intervals } intervalo
+       *[other] { $intervals } intervalos
+    }
+budget-reading = leitura da temperatura da água
+budget-reading-text = { $deviation } W por intervalo, { $intervals ->
+        [one] { $intervals } intervalo
+       *[other] { $intervals } intervalos
+    }; mais que a dispersão que se viu
+budget-days = dispersão de um dia para outro
+budget-days-text = { $deviation } W por dia, { $days ->
+        [one] { $days } dia
+       *[other] { $days } dias
+    }
+budget-per-percent = { $sensitivity } W por %
+budget-per-kelvin = { $sensitivity } W por K
+# As in English
+budget-watts = { $power } W
+# { $uncertainty }: "0.5 K" or "3 % of the reading".
+budget-stated = { $uncertainty }, conforme indicado
+# { $class }: one of the messages that begin with class-; { $basis }: one that begins with basis-.
+# As in English
+budget-class = { $class }: { $basis }
+budget-assumed = por suposição, { $class }: { $basis }
+# What is in error, in the same table, and in the sentences below.
+error-irradiance = irradiância
+error-clear-sky = irradiância, estimada
+# From the horizontal plane to the plane normal to the beam.
+error-conversion = irradiância, convertida para o plano virado para o sol
+# A weather station a few kilometres away.
+error-distance = irradiância, na estação
+error-water-temperature = temperatura da água
+error-ambient-temperature = temperatura ambiente
+error-water-mass = massa de água
+error-specific-heat = calor específico da água
+error-clock-rate = tempo
+# What their uncertainty follows from, where it is not the tester's to state.
+known-clear-sky = { $percent } %: modelo de céu limpo 5 %, turbidez dentro de ± 2 o restante
+known-conversion = conversão { $percent } %, com a radiação direta conhecida dentro de um quinto
+known-distance = { $percent } % para uma estação próxima
+known-specific-heat = 4186 J/(kg K) dentro de ± { $percent } %
+known-clock-rate = andamento do relógio dentro de ± { $percent } %
+# Where it is from, in a list with ";" between: titles and names stay as they are.
+source-common-practice = prática comum, sem fonte publicada
+source-wmo-8 = WMO-No. 8, totais horários, para as classes da ISO 9060:1990 (padrão secundário, primeira, segunda) que as A, B, C de 2018 seguem
+source-iec-60584 = IEC 60584-1:2013, tolerância até 100 °C
+source-iec-60751 = IEC 60751, tolerância a 100 °C, de memória
+source-clear-sky = Ineichen e Perez 2002; 5 % de memória de Reno, Hansen e Stein 2012 (SAND2012-2389); turbidez: prática comum, sem fonte publicada
+source-conversion = Erbs, Klein e Duffie 1982; dispersão da radiação direta de memória de Gueymard e Ruiz-Arias 2016
+source-specific-heat = IAPWS-IF97, 10 a 95 °C
+
+## Section 5: what the budget comes to
+
+# { $rating }: rating-with-uncertainty. { $freedom }: a number, or freedom-large.
+budget-result = Ps(50) = { $rating }. Incerteza expandida ± { $expanded } W: a combinada de { $combined } W vezes k = { $factor }, t de Student para 95 % e { $freedom } graus de liberdade efetivos (JCGM 100:2008, Welch–Satterthwaite).
+freedom-large = mais de 1000
+budget-note-columns = Última coluna: a quota de cada linha na variância, como a sua parte da incerteza expandida; as partes somam esse total. Tipo A: por estatística dos intervalos; B: de outro modo. Os erros dos instrumentos são tomados como comuns a todos os intervalos: os de irradiância, massa, calor específico e tempo mudam a escala de toda a reta e nunca aparecem na dispersão; os de temperatura anulam-se na subida da água e deslocam Td.
+# { $sources }: a list of the messages that begin with source-, with ";" between them.
+budget-note-sources = O que o responsável pelo ensaio não indicou vem de: { $sources }. Limites sem mais conhecimento são tomados como retangulares, u = limite/√3 (JCGM 100:2008, 4.3.7).
+# { $quantities }: a list of messages that begin with error-.
+budget-note-assumed = Para { $quantities } o arquivo da campanha não indica nem incerteza nem classe, por isso supõe-se a classe mais cautelosa. Indicar o que foi usado tornará a incerteza muito provavelmente menor.
+# What single readings explain of the scatter.
+budget-note-reading = Dos { $scatter } W de dispersão de um intervalo, o passo com que se lê o termômetro da água explica { $step } W e o momento da leitura { $moment } W; os dois estão na dispersão e não são contados outra vez.
+budget-note-reading-most = Dos { $scatter } W de dispersão de um intervalo, o passo com que se lê o termômetro da água explica { $step } W e o momento da leitura { $moment } W; os dois estão na dispersão e não são contados outra vez. O passo do termômetro é a maior parte da dispersão: um mais fino ajudaria mais do que tudo.
+
+## Section 5: check by Monte Carlo
+#
+# Two sentences, one after the other: what was drawn, and what follows from it.
+
+drawn-none = Sem verificação por Monte Carlo: a irradiância é tão incerta que alguns dos seus sorteios caem a zero ou abaixo. O intervalo acima não é então mais que um palpite.
+drawn = Verificação por Monte Carlo (JCGM 101:2008): os mesmos erros, sorteados { $trials } vezes através de leituras, potência, regressão e reta, dão { $lower } a { $upper } W para 95 %.
+drawn-deviation = Verificação por Monte Carlo (JCGM 101:2008): os mesmos erros, sorteados { $trials } vezes através de leituras, potência, regressão e reta, dão { $lower } a { $upper } W para 95 %, desvio-padrão { $deviation } W.
+drawn-agrees = Os extremos dos dois intervalos diferem no máximo { $tolerance } W, a tolerância do JCGM 101 para um algarismo significativo: o balanço de incerteza é válido.
+drawn-narrower = Isto fica a { $apart } W do intervalo do balanço, onde o JCGM 101 admite { $tolerance } W para um algarismo significativo. Os sorteios vão menos longe: erros dentro de limites acabam onde uma distribuição normal continua. O balanço está do lado seguro.
+drawn-few-days = Isto fica a { $apart } W do intervalo do balanço, onde o JCGM 101 admite { $tolerance } W para um algarismo significativo. As caudas do t de Student com tão poucos graus de liberdade pesam mais nos sorteios; mais dias aproximam os dois. Onde muito depender disto, tome o mais largo.
+drawn-skewed = Isto fica a { $apart } W do intervalo do balanço, onde o JCGM 101 admite { $tolerance } W para um algarismo significativo. Dividir por uma irradiância que pode estar muito errada torna os sorteios assimétricos; um sensor mais bem conhecido aproxima os dois. Onde muito depender disto, tome o mais largo.
+
+## Section 5: what more data would bring
+
+outlook-at-best = Mais intervalos e dias baixariam a incerteza para ± { $least } W no melhor caso; o resto é dos instrumentos.
+outlook-reached = Os ± { $target } W pretendidos foram alcançados.
+# { $more }: outlook-intervals or outlook-intervals-and-days.
+outlook-more = Os ± { $target } W pretendidos exigem { $more }, supondo a dispersão vista até agora.
+outlook-more-one-day = Os ± { $target } W pretendidos exigem { $more }, supondo a dispersão vista até agora e que os dias não diferem.
+outlook-intervals = { $intervals ->
+        [one] mais { $intervals } intervalo usado
+       *[other] mais { $intervals } intervalos usados
+    }
+outlook-intervals-and-days = { $intervals ->
+        [one] mais { $intervals } intervalo usado
+       *[other] mais { $intervals } intervalos usados
+    } em { $days ->
+        [one] mais { $days } dia
+       *[other] mais { $days } dias
+    }
+# { $heaviest }: one of the sentences that follow.
+outlook-out-of-reach = Os ± { $target } W pretendidos não podem ser alcançados com mais intervalos: só os instrumentos deixam ± { $least } W. { $heaviest }
+heaviest-irradiance = A irradiância é o que mais pesa.
+heaviest-clear-sky = A irradiância, estimada, é o que mais pesa.
+heaviest-conversion = A irradiância, convertida para o plano virado para o sol, é o que mais pesa.
+heaviest-distance = A irradiância, na estação, é o que mais pesa.
+heaviest-water-temperature = A temperatura da água é o que mais pesa.
+heaviest-ambient-temperature = A temperatura ambiente é o que mais pesa.
+heaviest-water-mass = A massa de água é o que mais pesa.
+heaviest-specific-heat = O calor específico da água é o que mais pesa.
+heaviest-clock-rate = O tempo é o que mais pesa.
+outlook-too-far = Os ± { $target } W pretendidos exigiriam mais intervalos do que alguém mede, supondo a dispersão vista até agora.
+outlook-too-far-one-day = Os ± { $target } W pretendidos exigiriam mais intervalos do que alguém mede, supondo a dispersão vista até agora e que os dias não diferem.
+
+## Page one, and section 5: what limits the number most
+
+limits-most-step = O que mais limita este número é o passo com que se lê o termômetro da água: { $percent } % da sua variância.
+limits-most-estimate = O que mais limita este número é que a irradiância é estimada: { $percent } % da sua variância.
+
+## Section 5: days, neighbours and single intervals
+
+days-one = Todos os intervalos usados são de um só dia: não se pode dizer quanto os dias diferem, por isso tal não está na incerteza. Outro dia pode muito bem dar um valor fora da faixa indicada.
+days-too-few-intervals = Intervalos de menos para distinguir os dias da dispersão; quanto os dias diferem não está na incerteza.
+days-no-scatter = Os intervalos estão nas retas dos seus dias sem qualquer dispersão, por isso os dias não podem ser testados.
+# Of Fisher's F test: degrees of freedom, the statistic, the probability.
+# As in English
+days-numbers = F({ $between }, { $within }) = { $statistic }, p = { $p }
+# { $numbers }: days-numbers. One of days-are-independent and days-are-independent-two follows
+# after the first three.
+days-differ = Os dias diferem mais do que a sua dispersão explica ({ $numbers }).
+days-may-differ = Os dias podem diferir ({ $numbers }); ignorá-lo seria indicar uma incerteza pequena demais.
+days-neighbours = Os dias não diferem além da dispersão ({ $numbers }), mas os vizinhos dentro de uma sessão são parecidos.
+days-alike = Os dias não diferem além da dispersão dos seus intervalos ({ $numbers }), por isso cada intervalo conta como independente.
+days-are-independent = A incerteza toma por isso { $days } dias, e não os intervalos, como o que é independente, com { $freedom ->
+        [one] { $freedom } grau
+       *[other] { $freedom } graus
+    } de liberdade.
+days-are-independent-two = A incerteza toma por isso { $days } dias, e não os intervalos, como o que é independente, com { $freedom ->
+        [one] { $freedom } grau
+       *[other] { $freedom } graus
+    } de liberdade. Dois dias são poucos demais para isso: onde os dias diferem, em simulações o intervalo cobriu então o valor verdadeiro em 89 de 100 casos, não em 95.
+neighbours-alike = Durbin–Watson dentro das sessões d = { $statistic } (2 se independentes), p = { $p }: intervalos que se seguem são parecidos, como quando a orientação ou o céu vai mudando.
+neighbours-independent = Durbin–Watson dentro das sessões d = { $statistic } (2 se independentes), p = { $p }: nenhum sinal de que intervalos que se seguem sejam parecidos.
+# { $intervals }: influence-one of each, with "," between them.
+influence = Intervalos que movem a reta mais que os outros, com distância de Cook acima de 4/n, nenhum deles retirado: { $intervals }.
+influence-more = Intervalos que movem a reta mais que os outros, com distância de Cook acima de 4/n, nenhum deles retirado: { $intervals }; mais { $more }.
+# { $time }: time of day.
+influence-one = { $date } { $time } (distância de Cook { $distance }; sem ele Ps(50) é { $power } W)
+
+## Section 5: the figure beside the budget
+
+spread-caption = Esquerda: resíduos por ordem de tamanho em comparação com os de uma distribuição normal; sobre a linha tracejada se são normais. Direita: a reta com a sua banda de 95 %, escura pela dispersão e pelos dias, clara com os instrumentos.
+# Read out to those who do not see the figure.
+spread-alt = Dois painéis. Gráfico de quantis normais de { $points } resíduos. A reta com a sua banda de 95 por cento: a 50 kelvins { $power } watts, mais ou menos { $scatter } watts pela dispersão e pelos dias, mais ou menos { $expanded } watts com os instrumentos.
+
+## Section 8: deviations and provenance
+
+# { $limit }: a key of the campaign file, with its value; { $what }: a message that begins
+# with limit-.
+deviation-limit = Limite próprio: { $key } = { $value } ({ $what }).
+# { $from }, { $to }: times. { $reason }: the tester's own words.
+deviation-excluded = { $run }: de { $from } a { $to } excluído pelo responsável pelo ensaio: { $reason }.
+deviation-excluded-no-reason = { $run }: de { $from } a { $to } excluído pelo responsável pelo ensaio: nenhum motivo dado.
+deviation-findings = Além disso: todas as constatações da primeira página.
+deviation-interval = Duração do intervalo: admitem-se 540 a 660 s, e a potência é calculada sobre o tempo que realmente passou, onde a prática fala de 600 s.
+# Labels stand at the left; there is room for 20 letters.
+made-with = feito com
+made-issued = emitido
+made-practice = prática
+made-solar-time = hora solar
+made-solar-time-text = NREL/TP-560-34302, a partir da hora e da longitude
+made-boiling = ponto de ebulição
+made-boiling-text = atmosfera da ISO 2533 onde não se mediu a pressão, saturação da IAPWS-IF97
+made-decision = regra de decisão
+made-decision-text = cada limite é comparado com o valor observado, sem margem pela incerteza, e é cumprido mesmo que cumprido à justa: a aceitação simples do JCGM 106:2012 (de memória)
+made-irradiance = irradiância
+# { $way }: one of the messages that begin with estimated-.
+made-irradiance-text = estimada { $way }; plano normal à radiação direta segundo Liu e Jordan 1963
+# Linke turbidity: how much haze a clear sky has.
+made-irradiance-stated = estimada { $way }, turbidez de Linke { $turbidity } como indicada; plano normal à radiação direta segundo Liu e Jordan 1963
+made-irradiance-usual = estimada { $way }, turbidez de Linke { $turbidity } (prática comum, sem fonte publicada); plano normal à radiação direta segundo Liu e Jordan 1963
+report-end = Fim do relatório { $number }
+
+## What it means for cooking
+
+cooking-is-opinion = Os tempos, as quantidades e os meses deste capítulo, e o tempo de aquecimento da primeira página, são uma interpretação: decorrem da reta e das suposições aqui nomeadas, e não foram medidos.
+cooking-no-line = Sem uma reta nada se pode dizer sobre os tempos de aquecimento.
+# A load of water, in the first column of a table.
+cooking-load-tested = { $load }, como ensaiado
+cooking-not-there = não chega lá
+cooking-not-there-tends = não chega lá; tende para { $temperature }
+cooking-may-not-there-tends = pode não chegar lá; tende para { $temperature }
+cooking-time-range = { $shortest } a { $longest }
+cooking-time-open = { $shortest } ou mais; pode não chegar lá
+# As in English
+cooking-boil = { $time } ({ $range })
+cooking-foods-title = Alimentos levados à temperatura de cozimento e mantidos nela dentro de { $time }
+cooking-foods-note = A partir de { $start } com { $irradiance } W/m², na duração da janela solar; nunca mais que os { $load } da carga ensaiada, além dos quais a avaliação nada diz. Calores específicos segundo Chen 1985 a partir dos teores de água do ASHRAE Handbook, Refrigeration (ambos de memória); temperaturas e tempos de cozimento são prática comum, sem fonte publicada, os { $safe } são os da USDA FSIS. Estimado: experimente com um termômetro dentro do alimento.
+cooking-amount-or-more = { $amount } ou mais
+cooking-cooked-at = { $temperature } por { $time }
+cooking-amount-range = { $lowest } a { $highest }
+cooking-amount-up-to = até { $highest }; pode não chegar lá
+cooking-ends-below = O calor útil acaba a uma temperatura da água de { $end } (95 %: { $range }), onde a reta chega a zero; a água ferve a { $boiling } aqui.
+cooking-ends-perhaps = A água ferve a { $boiling } aqui, provavelmente antes de o calor útil acabar: a faixa desse fim desce até { $lowest }.
+cooking-ends-above = A água ferve a { $boiling } aqui, antes de o calor útil acabar.
+cooking-no-end = A reta não desce, por isso não mostra um fim do calor útil; a água ferve a { $boiling } aqui.
+cooking-boils-below-target = A água ferve a { $boiling } aqui, abaixo de { $target }; os tempos são até ferver.
+cooking-assumed-asked = Luz solar constante de { $irradiance } W/m² no plano do sensor de irradiância, ambiente a { $ambient } (como a campanha pede), vento como nos intervalos usados, o fogão reorientado como no ensaio.
+cooking-assumed-mean = Luz solar constante de { $irradiance } W/m² no plano do sensor de irradiância, ambiente a { $ambient } (média dos intervalos usados), vento como nos intervalos usados, o fogão reorientado como no ensaio.
+cooking-assumed-load = A carga absorve a mesma potência que a carga ensaiada; cargas muito menores ou maiores absorvem menos ou mais, e o calor que a própria panela armazena não é contado. Abaixo e acima das temperaturas dos intervalos usados a reta é prolongada a direito.
+cooking-assumed-ranges = As faixas seguem as bordas da banda de 95 % da reta, com os instrumentos incluídos. Valem para a média de muitos aquecimentos, não para um único sob uma nuvem.
+cooking-assumed-water = Água não é comida: a comida aquece mais devagar, e uma tampa levantada custa muitos minutos.
+food-potatoes = batatas, em pedaços
+food-carrots = cenouras, em pedaços
+food-cabbage = repolho, picado
+food-rice = arroz com o dobro da sua massa de água
+food-eggs = ovos, inteiros
+food-fish = peixe (bacalhau fresco)
+
+## Clear days through the year
+
+# What is in brackets is a range: 3.1 MJ (2.9 – 3.3).
+# As in English
+year-heat = { $best } MJ ({ $range })
+# As in English
+year-water = { $best } L ({ $range })
+year-note-heat = Estimado para o dia 15 de cada mês sob um céu sem nuvens (Ineichen e Perez 2002), contando as horas com { $irradiance } W/m² ou mais no plano normal à radiação direta; cada hora nublada ou com névoa tira a sua parte. Calor: para água { $difference } K mais quente que o ar; a média dos meses é { $mean } kWh por dia. Ambiente a { $ambient } o ano todo, o fogão orientado o dia todo; entre parênteses, faixas de 95 %, só pela incerteza da avaliação.
+year-note-water = Água: cargas de { $load } uma após a outra, cada uma de { $start } a { $end } e mantida durante { $time } (Ciochetti e Metcalf 1984, de memória); 1 kg é tomado como 1 L. A OMS constata que os vírus só morrem devagar entre 60 °C e 65 °C: sempre que puder, leve a água a uma fervura forte, com bolhas grandes, e leia o aviso sobre a água de beber. Só para água límpida; o calor não retira veneno.
+fuel-name = combustível
+fuel-heat = calor num dia de céu limpo
+fuel-heat-text = { $heat } MJ, a média dos meses acima
+fuel-value = poder calorífico inferior
+fuel-stove = rendimento do fogão a combustível
+fuel-days = dias num ano
+fuel-result = Com estas suposições, todas elas do responsável pelo ensaio, o mesmo calor consumiria, por estimativa, { $best } kg de { $fuel } num ano ({ $range } kg só pela incerteza da avaliação). Só se poupa na medida em que o fogo realmente não é aceso; nada é prometido.
+
+## Cautions
+#
+# These are safety texts. Every sentence of the English has to be there, in its order, none
+# weaker, with the same numbers; a test counts both.
+
+caution-first = Os regulamentos locais, e a prática de quem tem licença para trabalhar segundo eles, vêm antes de tudo o que está neste relatório. O relatório avalia calor; não é uma declaração sobre a segurança do fogão nem dos alimentos.
+caution-governs = Até que uma pessoa que fale português tenha conferido esta tradução, vale o texto em inglês.
+caution-burns-title = Queimaduras e escaldaduras
+caution-burns-text = A panela, a sua tampa, a cobertura transparente, a grelha e o vapor estão quentes o bastante para queimar ao menor toque, muito antes de a água ferver: o metal nu queima a cerca de 65 °C em menos de um segundo e a cerca de 51 °C em menos de um minuto. Use luvas secas, abra a tampa para o lado oposto a si, faça sombra sobre o fogão e deixe a panela repousar antes de a carregar. O vidro quente racha quando a água fria o toca, e um tubo estreito pode lançar para fora a água a ferver.
+caution-burns-source = ISO 13732-1:2006, valores citados de memória; o restante é prática comum, sem fonte publicada
+caution-light-title = Luz concentrada e ofuscamento
+caution-light-text = Nunca olhe para o foco, nem para o sol ou para a sua imagem em um refletor ou painel: não há óculos de sol que tornem isso seguro, e lentes escuras não bastam perto do foco. Mantenha a cabeça e as mãos fora do feixe de luz. Vire o refletor para longe do sol, ou faça sombra sobre ele, antes de pegar na panela. Lembre-se de que ele pode ofuscar vizinhos, motoristas e quem passa.
+caution-light-source = prática comum, sem fonte publicada
+caution-fire-title = Fogo
+caution-fire-text = Um refletor mantém o seu foco enquanto o sol se move, e assim pode pôr fogo a capim seco, pano, madeira ou a uma parede para a qual não estava virado uma hora antes. Monte-o em chão nu, longe de tudo o que arde, tenha água ou areia à mão, e cubra o refletor ou vire-o para baixo quando não está em uso, também dentro de casa e quando guardado. Nunca ponha água em gordura em chamas: cubra a gordura.
+caution-fire-source = prática comum, sem fonte publicada
+caution-unattended-title = Nunca sem vigilância
+caution-unattended-text = Alguém que conhece os perigos fica junto do fogão, orienta-o e vigia a panela. Uma panela que ferveu até secar aquece demais, racha ou pega fogo; um frasco fechado ou uma tampa presa com força pode explodir.
+caution-unattended-source = prática comum, sem fonte publicada
+caution-children-title = Crianças e animais
+caution-children-text = Mantenha crianças e animais fora de uma linha marcada em volta do fogão. Eles não veem o foco, e este pode estar à altura dos seus olhos.
+caution-children-source = prática comum, sem fonte publicada
+caution-wind-title = Vento
+caution-wind-text = Um refletor é como a vela de um barco. Ponha-lhe pesos ou amarre-o, e guarde-o antes do vento forte: quando tomba, derrama água a ferver e lança o seu foco para outro lugar.
+caution-wind-source = prática comum, sem fonte publicada
+caution-materials-title = Sol, calor e materiais
+caution-materials-text = Quem ensaia fica horas ao sol: chapéu, sombra, água e pausas. Não use tinta, película, cola nem metal galvanizado que aqueça perto dos alimentos ou que emita gases ou vapores; aqueça um fogão novo uma vez sem alimentos, ao ar livre.
+caution-materials-source = prática comum, sem fonte publicada
+caution-food-title = Segurança dos alimentos
+caution-food-text = As bactérias multiplicam-se depressa entre 5 °C e 60 °C. Os alimentos não podem ficar nessa faixa mais de duas horas no total, uma hora onde o ar está acima de 32 °C; um fogão que aquece devagar, ou uma nuvem, pode fazê-los passar desse limite, e voltar a aquecê-los não desfaz o que já se formou até então. Meça dentro do alimento: pelo menos 74 °C em todo ele. Mantenha os alimentos quentes a 60 °C ou mais. Na dúvida, ponha no lixo.
+caution-food-source = USDA FSIS, zona de perigo de 40 a 140 °F, regra das duas horas e temperaturas mínimas seguras (74 °C, a das aves e das sobras, é a mais alta delas); OMS, Five Keys to Safer Food, 5 °C a 60 °C; sobre voltar a aquecer: prática comum, sem fonte publicada
+caution-water-title = Água de beber
+caution-water-text = O calor mata germes; não retira veneno, sal nem sujeira. Leve toda a água a uma fervura forte, com bolhas grandes, e mantenha-a a ferver durante um minuto, acima de 1500 m durante três. Menos calor demora mais e é menos seguro: 65 °C mantidos durante seis minutos é o que se chama pasteurizado, e os vírus só morrem devagar entre 60 °C e 65 °C. Deixe a água esfriar tapada, no recipiente em que foi aquecida.
+caution-water-source = US EPA, orientação para ferver a água (1 min, 3 min acima de 5000 pés), conforme citada em Emerging Infectious Diseases 31(8), 2025; WHO/FWC/WSH/15.02; Ciochetti e Metcalf 1984, Appl. Environ. Microbiol. 47, valor citado de memória
+
+## Notices: what a reader should know about the logs
+#
+# { $log } and { $weather } are names of files, { $column } is the header of a column.
+
+notice-rows-sorted = { $log }: as linhas não estavam por ordem de tempo e foram ordenadas
+notice-repeated-times = { $log }: { $rows ->
+        [one] { $rows } linha com a hora de uma linha anterior foi omitida
+       *[other] { $rows } linhas com a hora de uma linha anterior foram omitidas
+    }; vale a primeira
+notice-rows-left-out = { $log }: { $rows ->
+        [one] { $rows } linha omitida (linha { $lines }: { $reason })
+       *[other] { $rows } linhas omitidas (linhas { $lines }: { $reason })
+    }
+# { $columns } is a list of notice-unit-assumed.
+notice-units-assumed = { $count ->
+        [one] não se indica a unidade de uma coluna, lida como { $columns }; indique-a no cabeçalho, ou em [units]
+       *[other] não se indica a unidade de algumas colunas, lidas como { $columns }; indique-a no cabeçalho, ou em [units]
+    }
+notice-unit-assumed = “{ $header }” em { $unit }
+notice-beyond-calibration = { $log }: { $readings ->
+        [one] { $readings } leitura
+       *[other] { $readings } leituras
+    } na coluna “{ $column }” para além dos pontos da sua calibração, pela reta mais próxima
+notice-quantity-in-both = { $quantity } consta de { $log } e de { $weather }; vale a que foi medida ao lado do fogão
+notice-weather-in-part = { $weather } só cobre uma parte de { $log }; verifique os relógios dos dois (time_zone, weather_clock_offset_s)
+# { $parts } and { $readings } are a notice-log-parts and a notice-log-readings.
+notice-log-split-bounded = { $log }: dividido em { $runs ->
+        [one] { $runs } sessão
+       *[other] { $runs } sessões
+    } por data e lacuna, cada uma do início da sessão ao seu fim; não entram { $parts } e { $readings }
+notice-log-split-rising = { $log }: dividido em { $runs ->
+        [one] { $runs } sessão
+       *[other] { $runs } sessões
+    } por data e lacuna, cada uma da água mais fria à mais quente, onde a temperatura sobe { $rise } K ou mais; não entram { $parts } e { $readings }
+notice-log-parts = { $count ->
+        [one] { $count } parte
+       *[other] { $count } partes
+    }
+notice-log-readings = { $count ->
+        [one] { $count } leitura
+       *[other] { $count } leituras
+    }
+notice-fault-values = { $log }: { $cells ->
+        [one] { $cells } valor de falha na coluna “{ $column }” tomado
+       *[other] { $cells } valores de falha na coluna “{ $column }” tomados
+    } como em falta; verifique as ligações do sensor
+notice-unbelievable = { $readings ->
+        [one] { $log }: { $readings } leitura na coluna “{ $column }” não pode ser verdadeira ({ $values } { $unit }) e é tomada como em falta; verifique o sensor
+       *[other] { $log }: { $readings } leituras na coluna “{ $column }” não podem ser verdadeiras ({ $values } { $unit }) e são tomadas como em falta; verifique o sensor
+    }
+notice-sensors-apart = { $log }: os sensores de { $quantity } afastam-se mais de { $apart } K em { $readings ->
+        [one] { $readings } momento
+       *[other] { $readings } momentos
+    }; usa-se a sua média: verifique se nenhum falhou
+notice-sensors-incomplete = { $log }: em { $readings ->
+        [one] { $readings } momento
+       *[other] { $readings } momentos
+    } um dos sensores de { $quantity } não tem leitura; a média dos outros dá aí um salto se eles diferem
+notice-long-run = { $log }: as leituras abrangem { $days } dias, uma sessão é um aquecimento num dia; verifique as datas, defina início e fim, ou split = "daily"
+notice-above-boiling = { $log }: a água chega a { $highest }, acima do seu ponto de ebulição de { $boiling } aqui; verifique o sensor, a altitude ou a pressão
+notice-odd-noon = { $log }: o meio-dia solar cai às { $noon } pelo relógio; verifique a longitude (leste positivo) e o fuso horário
+notice-column-not-found = { $log }: nenhuma coluna foi entendida como { $quantity }, que conta como não medida; não lidas: { $ignored }; se uma delas a contém, indique-a em [columns]
+notice-trimmed = { $log }: { $readings ->
+        [one] { $readings } leitura antes do início da sessão ou depois do seu fim omitida
+       *[other] { $readings } leituras antes do início da sessão ou depois do seu fim omitidas
+    }
+notice-no-intervals = { $log }: não há duas leituras da água separadas por 9 a 11 minutos, por isso não há intervalo; meça em passos que somem dez minutos
+notice-idle-exclusion = { $log }: o trecho excluído de { $from } a { $to } não toca nenhum intervalo; verifique as suas horas
+notice-stall = { $log }: a água ganha menos de metade do que a reta indica, de { $spans }, como sob uma nuvem, onde se declara que o céu estava sem nuvens; consulte as suas notas, e verifique a orientação
+# A span of clock times: from 11:20 to 11:40.
+notice-span = { $from } a { $to }
+# Food safety: as careful as the cautions. { $zone } is danger-zone.
+danger-zone = entre { $cold } e { $hot }
+danger-measured = segurança dos alimentos: em { $run } a água esteve { $zone } durante { $time }; os alimentos não podem ficar { $zone } por mais de { $longest } no total (USDA FSIS, OMS), onde as bactérias se multiplicam: cozinhe quantidades menores, comece com água quente, e guarde carne, peixe, ovos, leite e arroz cozido para um sol mais forte ou outro fogão
+danger-predicted = segurança dos alimentos: { $predicted }; os alimentos não podem ficar { $zone } por mais de { $longest } no total (USDA FSIS, OMS), onde as bactérias se multiplicam: cozinhe quantidades menores, comece com água quente, e guarde carne, peixe, ovos, leite e arroz cozido para um sol mais forte ou outro fogão
+danger-both = segurança dos alimentos: em { $run } a água esteve { $zone } durante { $time }, e { $predicted }; os alimentos não podem ficar { $zone } por mais de { $longest } no total (USDA FSIS, OMS), onde as bactérias se multiplicam: cozinhe quantidades menores, comece com água quente, e guarde carne, peixe, ovos, leite e arroz cozido para um sol mais forte ou outro fogão
+# What the line says, within the sentences above.
+danger-never = pela reta a carga ensaiada não chega a { $hot }
+danger-takes = pela reta a carga ensaiada demora cerca de { $time } para chegar a { $hot } ({ $shortest } a { $longest })
+danger-takes-open = pela reta a carga ensaiada demora cerca de { $time } para chegar a { $hot } ({ $shortest } ou mais, ou não chega lá)
+notice-above-film = à temperatura ambiente a reta absorve { $share } % da luz solar interceptada, mais do que uma película refletora devolve (86 %; prática comum, sem fonte publicada); verifique a área de interceptação, a massa de água e a irradiância
+notice-plane-assumed = o plano do sensor de irradiância não está indicado e é tomado como normal à radiação direta; indique-o em [instruments.irradiance]
+# { $taken } is a list of notice-instrument-taken.
+notice-instruments-assumed = incerteza não indicada, por isso toma-se o instrumento mais cauteloso: { $taken }; indique a classe ou a incerteza em [instruments]
+notice-instrument-taken = { $quantity } com { $class }
+notice-date-differs = { $log }: a data da sessão é dada como { $stated }, as suas leituras começam em { $found }; valem as leituras
+
+## How the logs were read
+
+quantity-time = hora
+quantity-date = data
+quantity-clock = hora do relógio
+quantity-elapsed = tempo decorrido
+quantity-water = temperatura da água
+quantity-ambient = temperatura ambiente
+quantity-irradiance = irradiância
+quantity-wind = velocidade do vento
+skip-before-header = antes do cabeçalho
+skip-units-row = unidades sob o cabeçalho
+skip-between = entre o cabeçalho e as leituras
+skip-remark = comentário
+skip-blank = vazia
+skip-header-again = cabeçalho repetido
+skip-before-header-again = antes de um cabeçalho repetido
+skip-footer = depois da última leitura
+skip-cut-off = cortada no fim do arquivo
+skipped-more = { $lines } e mais { $more }
+skipped-lines = { $count ->
+        [one] linha { $lines } omitida: { $reason }
+       *[other] linhas { $lines } omitidas: { $reason }
+    }
+# Labels and texts of a list of facts about a log.
+log-form = formato
+log-form-text = { $written_in }; cabeçalho na linha { $line }; sinal decimal: { $mark }
+log-time-text = hora: { $format }, como em “{ $example }”; fuso { $zone }
+log-clock = relógio
+log-clock-text = { $seconds } s somados a todas as horas
+log-not-read = não lidas
+log-readings = { $readings ->
+        [one] { $readings } leitura de { $from } a { $to }
+       *[other] { $readings } leituras de { $from } a { $to }
+    }
+log-readings-every = { $readings ->
+        [one] { $readings } leitura de { $from } a { $to }, na maioria uma a cada { $step } s
+       *[other] { $readings } leituras de { $from } a { $to }, na maioria uma a cada { $step } s
+    }
+# How a column was understood: water temperature (synonym), °C (header).
+# As in English
+log-column = { $quantity } ({ $found_by }), { $unit } ({ $unit_from })
+# As in English
+log-column-corrected = { $quantity } ({ $found_by }), { $unit } ({ $unit_from }); { $corrections }
+found-campaign-file = arquivo da campanha
+found-header = cabeçalho
+found-synonym = sinônimo
+found-elimination = não há outra coisa num arquivo meteorológico
+unit-header = cabeçalho
+unit-units-row = linha de unidades
+unit-campaign-file = arquivo da campanha
+unit-cells = células
+unit-assumed = não indicada, suposta
+corrected-vessel = recipiente { $vessel }, { $load }
+corrected-sensitivity = sensibilidade { $sensitivity } { $unit } por W/m²
+corrected-line-plus = calibrado: leitura × { $gain } + { $offset } { $unit }
+corrected-line-minus = calibrado: leitura × { $gain } − { $offset } { $unit }
+corrected-points = calibrado por pontos, { $unit }: { $points }
+# How the file is written: what it is, then what separates its cells.
+written-sheet = folha de cálculo, folha “{ $sheet }”
+written-text = { $encoding }, células separadas por { $delimiter }
+written-gzip = gzip, { $encoding }, células separadas por { $delimiter }
+encoding-marked = { $name } com marca de ordem de bytes
+encoding-stated = { $name } (arquivo da campanha)
+delimiter-comma = vírgula
+delimiter-semicolon = ponto e vírgula
+delimiter-tab = tabulação
+delimiter-pipe = barra vertical
+delimiter-space = sequências de espaços
+delimiter-wide-space = sequências de dois espaços ou mais
+mark-comma = vírgula
+mark-point = ponto
+mark-thousands = { $decimal }, milhares “{ $mark }” (arquivo da campanha)
+# How times are written: date and time, newest first.
+time-newest-first = { $form }, mais recentes primeiro
+time-date-and-time = data e hora
+# { $order } is year-month-day or the like, { $from } one of order-from-….
+# As in English
+time-ordered = { $order } ({ $from })
+time-clock-only = hora do relógio, a primeira em { $date }
+time-stopwatch = tempo decorrido desde o início da sessão
+time-since-1970 = { $unit } desde 1970
+time-serial = dias de folha de cálculo desde 1899-12-30
+time-elapsed = { $unit } decorridos desde o início da sessão
+zone-epoch = UTC (desde 1970)
+zone-start = o do início da sessão
+zone-offsets = diferença para UTC em cada linha
+# { $zone } is a name such as Europe/Madrid, { $from } where it stands.
+# As in English
+zone-named = { $zone } ({ $from })
+# As in English
+zone-local = local
+from-header = cabeçalho
+from-units-row = linha de unidades
+from-line-before = linha antes do cabeçalho
+from-campaign-file = arquivo da campanha
+from-site = local
+order-only-days = a única ordem em que cada linha é um dia
+order-first-row = a primeira linha
+order-same-day = o mesmo dia em qualquer ordem
+order-only-following = a única ordem em que os dias se seguem
+order-run-date = a data da sessão
+order-year-month-day = ano-mês-dia
+order-day-month-year = dia-mês-ano
+order-month-day-year = mês-dia-ano
+
+# The figures: names of axes, keys, labels. None of them ends with a full stop.
+
+## Figures: power against temperature difference
+
+# Along the lower axis, up to 80 letters.
+figure-difference = diferença de temperatura Td, água menos ambiente, K
+# Upright, up to 45 letters.
+figure-power = potência de cozimento padronizada Ps, W
+figure-power-estimated = Ps, W, com irradiância estimada
+# In an empty figure.
+figure-nothing-to-plot = irradiância não medida, por isso não há nada a mostrar
+# Beside the mark on the line, up to 18 letters with the number.
+figure-rating = { $power } W a 50 K
+# The key above the figure: four names beside each other, or in two rows where they are long.
+figure-key-used = intervalos usados ({ $count })
+figure-key-aside = descartados ({ $count })
+# A line in two bands: the inner one of the scatter, the outer one of the instruments, too.
+figure-key-line = reta; 95 %: dispersão, com instrumentos
+figure-key-single = 95 % de um intervalo
+
+## Figures: residuals and their spread
+
+# Along the lower axis of half a figure, up to 40 letters.
+figure-difference-short = diferença de temperatura Td, K
+figure-start = hora local no início
+# Of a normal distribution: how many standard deviations from the mean one expects a value.
+figure-expected = esperado, desvios-padrão
+# Upright, up to 22 letters: how far a point is above the line.
+figure-residual = Ps menos a reta, W
+figure-band = reta com banda de 95 %, W
+# A day in a key.
+figure-day = { $day } de { $month }
+
+## Figures: a run over the day
+
+# Upright, up to 20 letters.
+figure-temperature = temperatura, °C
+# Upright, up to 16 letters.
+figure-irradiance = irrad., W/m²
+# Upright, up to 11 letters.
+figure-wind = vento, m/s
+figure-clock = hora local do relógio
+# Names of bars: what it is, and for how long in all.
+strip-used = usado: { $time }
+# As in English
+strip-aside = { $reason }: { $time }
+# At the end of a curve.
+figure-water = água
+figure-ambient = ambiente
+# In an empty figure.
+figure-not-measured = não medido
+
+# The comparison of several campaigns, in the order of its pages.
+#
+# Campaigns are called by letters, A, B, C …, with the cooker's name in brackets behind it
+# where they are few: { $first } and { $second } are "A (Box one)" or "A". The difference is
+# that of the second from the first.
+
+## Comparison: every page
+
+comparison-kind = Comparação de fogões solares
+# In place of a title that would be too long.
+comparison-title-count = Comparação de { $count } fogões solares
+# { $sites }: a list of names of places, or comparison-sites. { $dates }: a date, or
+# comparison-dates.
+comparison-subtitle = { $campaigns } campanhas · { $sites } · { $dates }
+comparison-sites = { $count } locais
+comparison-dates = { $first } a { $last }
+comparison-statement = Os resultados dizem respeito apenas aos fogões tal como foram ensaiados. Reproduzir somente na íntegra.
+# At the head of every page.
+comparison-mark-mixed = Procedimentos ou limites diferentes
+comparison-mark-indicative = Em parte indicativo
+comparison-mark-invented = Dados inventados, para demonstração
+comparison-end = Fim do relatório { $number }
+
+## Comparison: what each pair comes to
+#
+# { $difference }: watts, never negative. { $interval }: comparison-span, a confidence
+# interval. "Real" and "shown" are words for what statistics can tell from chance.
+
+# A range of numbers.
+comparison-span = { $from } a { $to }
+verdict-shown-more = { $second } fornece { $difference } W a mais que { $first } ({ $interval } W): uma diferença real.
+verdict-shown-less = { $second } fornece { $difference } W a menos que { $first } ({ $interval } W): uma diferença real.
+# { $share }: the difference as a part of the rating of the first.
+verdict-shown-more-share = { $second } fornece { $difference } W a mais que { $first } ({ $interval } W), { $share } %: uma diferença real.
+verdict-shown-less-share = { $second } fornece { $difference } W a menos que { $first } ({ $interval } W), { $share } %: uma diferença real.
+verdict-one-day-more = { $second } forneceu { $difference } W a mais que { $first } ({ $interval } W) quando ensaiado, mas não em vários dias cada um, de modo que os dias, por si só, podem explicar a diferença: ensaie os dois de novo em outros dias.
+verdict-one-day-less = { $second } forneceu { $difference } W a menos que { $first } ({ $interval } W) quando ensaiado, mas não em vários dias cada um, de modo que os dias, por si só, podem explicar a diferença: ensaie os dois de novo em outros dias.
+verdict-by-chance-more = { $second } fornece { $difference } W a mais que { $first } ({ $interval } W), mas entre { $pairs ->
+        [one] { $pairs } par
+       *[other] { $pairs } pares
+    } uma diferença tão grande também surge por acaso: não está demonstrada.
+verdict-by-chance-less = { $second } fornece { $difference } W a menos que { $first } ({ $interval } W), mas entre { $pairs ->
+        [one] { $pairs } par
+       *[other] { $pairs } pares
+    } uma diferença tão grande também surge por acaso: não está demonstrada.
+# One of the sentences that begin with needed- may follow.
+verdict-not-shown-more = Não se pôde demonstrar diferença entre { $second } e { $first }: { $difference } W a mais, e qualquer valor de { $interval } W é compatível com os dados.
+verdict-not-shown-less = Não se pôde demonstrar diferença entre { $second } e { $first }: { $difference } W a menos, e qualquer valor de { $interval } W é compatível com os dados.
+# "One" is a difference, in the next three.
+needed-other-days = Ensaie os dois de novo em outros dias.
+needed-none = Uma diferença de { $sought } W teria sido vista, muito provavelmente.
+needed-more = Com { $more ->
+        [one] mais { $more } intervalo usado
+       *[other] mais { $more } intervalos usados
+    } de cada um, muito provavelmente se veria uma diferença de { $sought } W.
+needed-no-number = Só com mais intervalos dificilmente se veria uma diferença de { $sought } W: os dias, ou os instrumentos que não são os mesmos pelo id, diferem demais.
+comparison-in-all = No total, { $shown } de { $pairs ->
+        [one] { $pairs } par
+       *[other] { $pairs } pares
+    } com uma diferença real; o capítulo 1 mostra todos.
+
+## Comparison: slope or intercept
+#
+# The line is power against temperature difference: its slope tells of heat lost, its
+# intercept of sunlight taken in. { $numbers }: shape-numbers.
+
+shape-unknown = Intervalos de menos, ou sem dispersão, para comparar inclinações.
+# Differences of both lines, with their signs and probabilities.
+shape-numbers = inclinação { $slope } W/K, p = { $slope_p }; ordenada na origem { $intercept } W, p = { $intercept_p }
+# Days, and not intervals, are taken as independent.
+shape-numbers-by-days = inclinação { $slope } W/K, p = { $slope_p }; ordenada na origem { $intercept } W, p = { $intercept_p }; por dias
+# Instruments and single days are not in these tests.
+shape-no-cause = Como não se demonstra diferença de Ps(50), não se indica causa: { $numbers }.
+shape-both-less-loss-more-sun = As duas diferem: { $second } perde menos calor por kelvin que { $first }, como com melhor isolamento; e { $second } capta mais luz solar que { $first }, como após uma mudança na ótica ({ $numbers }).
+shape-both-less-loss-less-sun = As duas diferem: { $second } perde menos calor por kelvin que { $first }, como com melhor isolamento; e { $second } capta menos luz solar que { $first }, como após uma mudança na ótica ({ $numbers }).
+shape-both-more-loss-more-sun = As duas diferem: { $second } perde mais calor por kelvin que { $first }, como com pior isolamento; e { $second } capta mais luz solar que { $first }, como após uma mudança na ótica ({ $numbers }).
+shape-both-more-loss-less-sun = As duas diferem: { $second } perde mais calor por kelvin que { $first }, como com pior isolamento; e { $second } capta menos luz solar que { $first }, como após uma mudança na ótica ({ $numbers }).
+shape-slopes-less-loss = As inclinações diferem e as ordenadas na origem não: { $second } perde menos calor por kelvin que { $first }, como com melhor isolamento; a ótica parece igual ({ $numbers }).
+shape-slopes-more-loss = As inclinações diferem e as ordenadas na origem não: { $second } perde mais calor por kelvin que { $first }, como com pior isolamento; a ótica parece igual ({ $numbers }).
+shape-levels-more-sun = As retas são paralelas mas não à mesma altura: { $second } capta mais luz solar que { $first }, como após uma mudança na ótica; as perdas parecem iguais ({ $numbers }).
+shape-levels-less-sun = As retas são paralelas mas não à mesma altura: { $second } capta menos luz solar que { $first }, como após uma mudança na ótica; as perdas parecem iguais ({ $numbers }).
+shape-alike = Nem as inclinações nem as ordenadas na origem diferem mais do que a dispersão e os dias explicam ({ $numbers }).
+
+## Comparison: what a reader must know first
+
+# { $campaign }: the letter of one.
+warning-indicative = { $campaign } é apenas indicativo: uma diferença em relação a ele não vale mais que a sua avaliação.
+warning-few-days = { $campaign } só foi ensaiado em { $days ->
+        [one] { $days } dia
+       *[other] { $days } dias
+    }: mal se sabe quanto os seus dias diferem, e os seus intervalos de confiança podem ser estreitos demais.
+# { $departures }: messages that begin with departure-, with ";" between them.
+warning-departures = { $campaign } foi ensaiado com limites diferentes dos de A, e é comparado mesmo assim: { $departures }.
+warning-estimated = A irradiância de { $campaign } é estimada, não medida.
+warning-plane = A irradiância de { $campaign } foi medida num plano diferente do de A; nenhuma incerteza aqui cobre isso.
+# "The first" is the campaign named first, A.
+departure-procedure = procedimento { $here } onde o primeiro tem { $there }
+# { $limit }: a key of the campaign file. { $here }, { $there }: numbers, or departure-none.
+departure-limit = { $limit } { $here } onde o primeiro tem { $there }
+departure-none = nenhum
+
+## Comparison: the figure
+
+comparison-lines-bands = Retas sobre as diferenças de temperatura observadas, finas para além delas, com bandas de 95 % de dispersão, dias e instrumentos. Os erros que os fogões têm em comum estão em todas mas anulam-se numa diferença, por isso duas que se sobrepõem ainda podem diferir.
+comparison-lines-bars = Retas sobre as diferenças de temperatura observadas, finas para além delas, com barras de 95 % a 50 K de dispersão, dias e instrumentos. Os erros que os fogões têm em comum estão em todas mas anulam-se numa diferença, por isso duas que se sobrepõem ainda podem diferir.
+# Read out to those who do not see the figure. { $lines }: comparison-lines-one of each,
+# with ";" between them.
+comparison-lines-alt = Retas da potência de cozimento padronizada, em watts, em função da diferença de temperatura, em kelvins. A 50 kelvins: { $lines }.
+comparison-lines-one = { $campaign } ({ $name }) { $power } watts, 95 por cento { $range } watts
+
+## Comparison: tables of page one
+
+# Headers have little room. a and b: intercept and slope of the line.
+ratings-cooker = fogão
+# As in English
+ratings-rating = Ps(50), W (95 %)
+# As in English
+ratings-intercept = a, W
+# As in English
+ratings-slope = b, W/K
+# As in English
+ratings-r-squared = R²
+ratings-intervals = intervalos
+ratings-days = dias
+ratings-conformity = conformidade
+ratings-conforms = conforme
+ratings-conforms-with-notes = conforme com notas
+ratings-indicative = apenas indicativo
+# The campaign that all others are held against.
+ratings-baseline = { $name } (referência)
+# A header: the rating over the area that the cooker turns to the sun.
+per-unit-area = W/m² de área de interceptação
+per-unit-mass = W/kg de fogão
+per-unit-cost = por custo
+# A header: the time for that. { $degrees }: comparison-span with its unit.
+per-unit-heating = { $load } de { $degrees }
+# A cell: the rating for each piece of money. { $currency }: as the tester wrote it.
+# As in English
+per-unit-of-cost = { $rating } W/{ $currency }
+per-unit-no-currency = (moeda não indicada)
+per-unit-note = Ps(50) dividida pela área, pela massa e pelo custo como os arquivos das campanhas os indicam, que se tomam como exatos. Tempos de aquecimento com a sua faixa de 95 %: 700 W/m², ar a { $ambient } para todos, sem contar o calor da própria panela.
+# Cells: a time with its range.
+# As in English
+heating-time = { $best } ({ $shortest } – { $longest })
+heating-time-or-never = { $best } ({ $shortest } – nunca)
+heating-never = não chega lá
+
+## Comparison: caution on page one
+
+caution-compared = As superfícies quentes e o vapor queimam, o foco pode cegar e provocar incêndios, e estas avaliações nada dizem sobre a segurança dos alimentos. Leia os avisos de segurança no capítulo 3 antes de cozinhar. Os regulamentos locais e a prática de profissionais licenciados vêm primeiro.
+
+## Comparison: section 1, differences
+
+page-comparison-differences = Diferenças, e em que se baseiam
+# Headers have little room.
+page-comparison-pair = par
+page-comparison-difference = diferença de Ps(50)
+page-comparison-interval = intervalo de 95 %
+# As in English
+page-comparison-p = p
+# Probabilities corrected for the number of pairs.
+page-comparison-p-corrected = p corrigido
+# How scatter and days were taken into account.
+page-comparison-method = dispersão e dias
+# Whether the difference is real.
+page-comparison-verdict = diferença
+difference-apart = cada um pelos seus dias
+difference-paired = dia a dia, { $days ->
+        [one] { $days } dia
+       *[other] { $days } dias
+    }
+# As in English
+difference-real = real
+difference-not-shown = não demonstrada
+page-comparison-shapes = Inclinação ou ordenada na origem: de onde pode vir uma mudança
+# { $pair }: "B − A".
+pair-budget-title = Incerteza de { $pair }
+# Headers: what a source gives the difference, and what it would give it if the campaigns
+# had no instrument in common.
+page-comparison-source = fonte
+page-comparison-shared = na diferença
+page-comparison-apart = se nada fosse comum
+pair-budget-scatter = dispersão e dias
+pair-budget-combined = combinada
+pair-budget-expanded = expandida, 95 %, k = { $factor }
+# Budgets of other pairs.
+pair-budget-others = Os outros { $count } estão no arquivo de dados.
+
+## Comparison: section 2, the campaigns
+
+page-comparison-campaigns = As campanhas
+# As in English
+comparison-campaign-title = { $campaign }: { $name }
+# What stands at the left; there is room for 18 letters.
+comparison-campaign = campanha
+comparison-report = relatório
+comparison-cooker = fogão
+comparison-test = ensaio
+comparison-line = reta
+comparison-instruments = instrumentos
+comparison-conformity = conformidade
+comparison-mass = massa
+# { $title }: the tester's own; { $folder }: the name of its folder.
+# As in English
+comparison-campaign-text = { $title } ({ $folder })
+# { $cooker }: its kind, such as "box cooker"; { $description }: the tester's own words.
+# As in English
+comparison-cooker-text = { $cooker }, { $area } m²
+# As in English
+comparison-cooker-described = { $cooker }, { $area } m². { $description }
+comparison-test-text = { $dates }, { $runs ->
+        [one] { $runs } sessão
+       *[other] { $runs } sessões
+    }; { $site }, { $elevation } m; ensaiado por { $tester }
+comparison-not-stated = não indicado
+comparison-line-text = { $intervals ->
+        [one] { $intervals } intervalo usado
+       *[other] { $intervals } intervalos usados
+    } com Td de { $range } K
+# As in English
+comparison-instrument = { $quantity }: { $instrument }, { $uncertainty }
+
+## Comparison: sections 3 and 4
+
+page-comparison-cautions = Avisos de segurança
+page-comparison-provenance = Método e proveniência
+page-comparison-made-with = Feito com
+# Titles of standards stay as they are.
+comparison-practice = ASAE S580.1 para cada avaliação; JCGM 100:2008 para as diferenças
+comparison-note-difference = Uma diferença é a das retas em Td = 50 K. A sua incerteza inclui a dispersão e os dias das duas campanhas, e o que os seus instrumentos não têm em comum. Os instrumentos são um só onde os arquivos das campanhas dão o mesmo id; os que não têm id contam como diferentes, o que aumenta a incerteza. O calor específico é comum a todos.
+comparison-note-paired = Onde os dois foram ensaiados nos mesmos dias no mesmo local, e os dias têm influência, as diferenças são tomadas dia a dia, de modo que o que um dia faz aos dois se anula.
+comparison-note-p = p é a probabilidade de uma diferença tão grande se não houver nenhuma (t de Student, Welch–Satterthwaite); o p corrigido tem em conta { $pairs ->
+        [one] { $pairs } par
+       *[other] { $pairs } pares
+    } pelo método de Holm. Uma diferença é chamada real onde o p corrigido é menor que 0,05.
+comparison-note-shapes = Inclinações e ordenadas na origem são comparadas por análise de covariância, só a partir da dispersão e dos dias; onde os dias têm influência, cada dia tem a sua própria ordenada na origem. Instrumentos que diferem poderiam deslocar as duas tanto quanto a sua incerteza. Os seus p não são corrigidos para o número de pares.
+comparison-note-needed = Quantos intervalos a mais são necessários: para uma probabilidade de quatro em cinco de demonstrar uma diferença desse tamanho a 95 %, se a dispersão continuar como foi vista.
+comparison-note-reports = Cada avaliação tem o seu próprio relatório, com as suas leituras, condições e balanço de incerteza.
+
+# The plan of a test day, for the terminal and for the field sheet: one page for a pencil,
+# on which everything is small. Times of day such as { $from } and { $noon } are "10:33".
+
+## Field sheet: head
+
+# { $weekday }: a message that begins with weekday-. { $date }: as in the report.
+plan-day = { $weekday }, { $date }
+weekday-1 = segunda-feira
+weekday-2 = terça-feira
+weekday-3 = quarta-feira
+weekday-4 = quinta-feira
+weekday-5 = sexta-feira
+weekday-6 = sábado
+weekday-7 = domingo
+# { $zone }: the name of a time zone, such as Europe/Madrid.
+sheet-subtitle = { $day } · { $site } · relógio de { $zone }
+sheet-mark = Dados inventados, para demonstração
+
+## Field sheet: sun, water, aiming
+#
+# What stands at the left has room for 13 letters, else it goes onto two lines.
+
+plan-sun = sol
+plan-sun-course = nasce às { $rise }, meio-dia solar às { $noon }, põe-se às { $set }
+plan-sun-no-rise = não nasce, meio-dia solar às { $noon }, põe-se às { $set }
+plan-sun-no-set = nasce às { $rise }, meio-dia solar às { $noon }, não se põe
+plan-sun-neither = não nasce, meio-dia solar às { $noon }, não se põe
+plan-sun-always = não se põe; meio-dia solar às { $noon }
+plan-sun-never = não nasce
+# The hours about noon in which the practice lets one test.
+plan-window = janela solar
+plan-window-text = { $clocks } pelo relógio ({ $from } a { $to } em hora solar)
+# Two times of day.
+plan-clocks = { $from } a { $to }
+plan-clear-sky = céu limpo
+# plan-too-much may follow, after a semicolon.
+plan-enough-all-through = { $least } W/m² ou mais no plano normal à radiação direta de { $clocks }, portanto durante toda a janela solar
+plan-enough-in-window = { $least } W/m² ou mais no plano normal à radiação direta de { $clocks }, dentro da janela solar de { $usable }
+plan-too-much = acima de { $most } W/m² os intervalos também são descartados, e um céu muito limpo aqui dá até { $highest }
+plan-enough-outside = { $least } W/m² só de { $clocks }, fora da janela solar: nenhum intervalo deste dia pode ser usado
+plan-never-enough = nunca chega a { $least } W/m² (no máximo { $highest }): nenhum intervalo deste dia pode ser usado
+plan-water = água
+# { $load }, { $each }, { $vessel }: masses with their unit. plan-load-stated may follow, after
+# a semicolon.
+plan-load-one = { $load }, { $each } para cada um de { $area } m², num só recipiente
+plan-load-several = { $load }, { $each } para cada um de { $area } m², { $vessel } em cada um de { $vessels } recipientes
+plan-load-stated = o arquivo da campanha diz { $stated }
+# From and up to which temperature of the water its readings count.
+plan-start = conta desde
+plan-start-above = { $difference } acima do ar, por exemplo { $start } com o ar a { $air }
+plan-stop = conta até
+plan-stop-text = { $stop }; a água ferve a { $boiling } aqui
+# In the unit of the tester's thermometer, with °C or K in brackets.
+# As in English
+plan-temperature = { $temperature } { $unit } ({ $celsius } °C)
+# As in English
+plan-difference = { $difference } { $unit } ({ $kelvin } K)
+# To turn the cooker to the sun.
+plan-aim = orientar
+plan-aim-unknown = acceptance_half_angle_deg não está indicado em [cooker], por isso não se dão horas. Prática comum, sem fonte publicada: um refletor raso de muitas faces a cada 45 minutos, mais ou menos, em que o sol se move cerca de 11°, um refletor parabólico de foco nítido a cada 10 a 15.
+plan-aim-no-time = nenhuma hora deste dia pode ser usada
+# { $clocks }: one time of day or several. { $angle }: degrees.
+plan-aim-once = às { $clocks } e depois não mais: { $angle }° bastam para toda a janela
+plan-aim-drive = o tempo todo, por um motor: o sol move-se { $angle }° em menos de { $time }
+plan-aim-at = às { $clocks }; o sol move-se { $angle }°, o semiângulo de aceitação, nesse tempo ({ $minutes } min)
+plan-aim-every = a cada { $minutes } min a partir das { $first }; o sol move-se { $angle }°, o semiângulo de aceitação, nesse tempo
+
+## Field sheet: what is missing
+
+# Two of these follow each other. { $missing }: "9 more intervals and 1 more day".
+plan-missing = Ainda falta: { $missing }.
+plan-missing-nothing = Já há intervalos e dias suficientes.
+plan-gives-none = Este dia não pode dar nenhum.
+plan-gives = Este dia pode dar no máximo { $most ->
+        [one] { $most } intervalo de dez minutos
+       *[other] { $most } intervalos de dez minutos
+    }.
+plan-gives-by-heating = Este dia pode dar no máximo { $most ->
+        [one] { $most } intervalo de dez minutos
+       *[other] { $most } intervalos de dez minutos
+    }; um aquecimento desta carga dura cerca de { $heating }, depois recomece com água nova.
+
+## Field sheet: before the first reading
+
+check-shade = nenhuma sombra sobre o fogão até ao fim
+check-wind = vento fraco: a fumaça desvia-se, as folhas estão quietas
+check-weighed = água pesada na balança, não medida a copo
+check-sensor = sensor na água, 10 mm acima do fundo, sem tocar na parede
+check-lid = tampa posta, e fica posta
+check-air = termômetro do ar à sombra, fora da luz do fogão
+check-irradiance = sensor de irradiância limpo e virado para o sol
+check-aimed = fogão orientado, e nada que arda perto do foco
+# Lines to write on.
+page-sheet-tester = responsável pelo ensaio
+page-sheet-weighed = massa de água na balança, kg
+
+## Field sheet: the table to fill in
+#
+# Columns are narrow: words of more than ten letters are broken.
+
+sheet-clock = hora
+sheet-water = água, { $unit }
+sheet-air = ar, { $unit }
+# Bft: Beaufort.
+sheet-wind = vento, Bft
+sheet-sky = céu: limpo ou nuvem
+sheet-irradiance = irrad., W/m²
+sheet-expected = esperada, { $unit }
+sheet-aim = orientar
+sheet-notes = notas
+
+## Field sheet: foot
+
+# { $forces }: sheet-force of the lowest numbers, with ";" between them.
+sheet-forces = Vento a olho, Beaufort (WMO-No. 8): { $forces }.
+# As in English
+sheet-force = { $number } { $sign } ({ $speeds } m/s)
+# What one sees of the wind on land, at each number of the Beaufort scale.
+wind-sign-0 = a fumaça sobe na vertical
+wind-sign-1 = a fumaça desvia-se, os cata-ventos ficam parados
+wind-sign-2 = sente-se no rosto, ouvem-se as folhas
+wind-sign-3 = folhas e raminhos movem-se sem parar
+wind-sign-4 = levantam-se poeira e papéis soltos
+wind-sign-5 = árvores pequenas balançam
+wind-sign-6 = ramos grandes movem-se
+wind-sign-7 = árvores inteiras movem-se
+wind-sign-8 = quebram-se raminhos
+# What the column of expected temperatures rests on. { $start }, { $air }: temperatures.
+plan-expected = Esperado do fogão como avaliado até agora, Ps(50) = { $power } W ± { $expanded } W (95 %): { $load } a aquecer desde { $start } sob céu limpo, com o ar a { $air } como nos seus ensaios; com a sua faixa de 95 %. Água bem abaixo disso indica névoa, vento, má orientação ou tampa solta.
+# The models behind the numbers.
+plan-models = Céu limpo segundo Ineichen e Perez 2002 para { $elevation } m, turbidez de Linke { $turbidity } (habitual para céu limpo); névoa e poeira dão menos. Sol segundo NREL/TP-560-34302; horizonte plano.
+plan-models-stated = Céu limpo segundo Ineichen e Perez 2002 para { $elevation } m, turbidez de Linke { $turbidity } (como indicada); névoa e poeira dão menos. Sol segundo NREL/TP-560-34302; horizonte plano.
+page-sheet-caution = Cuidado.
+caution-field-sheet = Nunca olhe para o foco nem para o sol. O metal quente e o vapor queimam: luvas, tampa para o lado oposto a si. Mantenha longe as crianças e tudo o que arde; fique junto do fogão; vire-o para longe do sol antes de lhe pôr as mãos; amarre-o contra o vento. Sombra e água para si. Despeje fora a água do ensaio. Os regulamentos locais e a prática de profissionais licenciados vêm primeiro.

@@ -1,0 +1,110 @@
+//! `report --format parquet`: which files are there, and what is said of them.
+
+use std::fs;
+
+use serde_json::Value;
+
+use crate::bench::{Bench, OUTPUTS};
+
+const TABLES: [&str; 3] = ["campaigns.parquet", "datapackage.json", "intervals.parquet"];
+
+fn paths(bench: &Bench) -> Vec<String> {
+    let package: Value = serde_json::from_str(&bench.read("reports/datapackage.json")).unwrap();
+    let resources = package["resources"].as_array().unwrap().iter();
+    let paths = resources.map(|one| one["path"].as_str().unwrap().to_owned());
+    paths.collect()
+}
+
+#[test]
+fn tables_are_written_for_all_campaigns_together_beside_their_own_files() {
+    let bench = Bench::new();
+    bench.add_campaign("wattle");
+    let arguments = ["report", "mallee", "wattle", "--format", "pdf,parquet"];
+    let ended = bench.run(&arguments).exits(0);
+    let mut expected: Vec<String> = ["mallee", "wattle"]
+        .iter()
+        .flat_map(|name| OUTPUTS.map(|output| output.replace("mallee", name)))
+        .chain(TABLES.map(str::to_owned))
+        .collect();
+    expected.sort();
+    assert_eq!(bench.names("reports"), expected);
+    ended.prints(&[
+        "reports/mallee.pdf",
+        "reports/campaigns.parquet",
+        "reports/intervals.parquet",
+        "reports/datapackage.json",
+    ]);
+    for name in ["campaigns.parquet", "intervals.parquet"] {
+        let bytes = fs::read(bench.path(&format!("reports/{name}"))).unwrap();
+        // Apache Parquet format: magic number at both ends.
+        assert!(bytes.starts_with(b"PAR1") && bytes.ends_with(b"PAR1"));
+    }
+    assert_eq!(
+        paths(&bench),
+        [
+            "campaigns.parquet",
+            "intervals.parquet",
+            "mallee.rating.json",
+            "mallee.intervals.csv",
+            "wattle.rating.json",
+            "wattle.intervals.csv",
+        ]
+    );
+}
+
+#[test]
+fn parquet_alone_writes_no_pdf_and_names_none() {
+    let bench = Bench::new();
+    let ended = bench
+        .run(&["report", "mallee", "--format", "parquet"])
+        .exits(0);
+    assert!(!bench.names("reports").contains(&"mallee.pdf".to_owned()));
+    assert!(!ended.out.contains(".pdf"), "{}", ended.out);
+    ended.prints(&["reports/mallee.rating.json"]);
+}
+
+#[test]
+fn campaign_that_fails_does_not_spoil_the_tables_of_the_others() {
+    let bench = Bench::new();
+    bench.add_campaign("wattle");
+    bench.replace("mallee/campaign.toml", "water_kg = 7.0", "water_kg = -7.0");
+    let arguments = ["report", "mallee", "wattle", "--format", "parquet"];
+    bench.run(&arguments).exits(4);
+    assert_eq!(
+        paths(&bench),
+        [
+            "campaigns.parquet",
+            "intervals.parquet",
+            "wattle.rating.json",
+            "wattle.intervals.csv"
+        ]
+    );
+}
+
+#[test]
+fn nothing_is_written_where_every_campaign_fails() {
+    let bench = Bench::new();
+    bench.replace("mallee/campaign.toml", "water_kg = 7.0", "water_kg = -7.0");
+    let ended = bench
+        .run(&["report", "mallee", "--format", "parquet"])
+        .exits(4);
+    assert!(bench.names("reports").is_empty());
+    assert_eq!(ended.out, "");
+}
+
+#[test]
+fn none_of_the_tables_is_written_where_one_cannot_be() {
+    let bench = Bench::new();
+    fs::create_dir_all(bench.path("reports/datapackage.json")).unwrap();
+    let ended = bench
+        .run(&["report", "mallee", "--format", "parquet"])
+        .exits(2);
+    let complaint = "reports/datapackage.json: is a folder where a file has to go";
+    assert!(ended.err.contains(complaint), "{}", ended.err);
+    assert!(
+        !bench
+            .names("reports")
+            .iter()
+            .any(|name| name.ends_with(".parquet"))
+    );
+}
