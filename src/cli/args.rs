@@ -35,7 +35,10 @@ Example:
 
 Writes for each campaign NAME.pdf (the report), NAME.rating.json (its
 results, as data) and NAME.intervals.csv (one row an interval); NAME is the name of
-the campaign's folder. A campaign that cannot be read does not stop the others.";
+the campaign's folder. With --format parquet, or pdf,parquet to keep the PDF, it also
+writes campaigns.parquet (one row a campaign), intervals.parquet (one row an interval
+of all campaigns) and datapackage.json (what is in each file and column). A campaign
+that cannot be read does not stop the others.";
 
 const CHECK_HELP: &str = "\
 Example:
