@@ -55,7 +55,7 @@ fn without_own_words(text: &str, campaign: &str) -> String {
             .map(str::to_owned)
             .collect()
     };
-    let own = [quoted(campaign), quoted(text)].concat();
+    let own = [quoted(text), quoted(campaign)].concat();
     let own = own.iter().map(String::as_str).chain(TITLES);
     own.fold(text.to_owned(), |text, own| text.replace(own, " "))
 }
