@@ -14,6 +14,7 @@ pub fn check_report(checker: &mut Checker<'_>, written: ReportTable) -> ReportWi
     for (key, text) in [
         ("report.laboratory", &written.laboratory),
         ("report.client_contact", &written.client_contact),
+        ("report.client_data", &written.client_data),
         ("report.authorised_by", &written.authorised_by),
         ("report.sampling", &written.sampling),
         ("report.external_results", &written.external_results),
@@ -32,6 +33,7 @@ pub fn check_report(checker: &mut Checker<'_>, written: ReportTable) -> ReportWi
         units: choose(checker, "report.units", written.units, systems).unwrap_or(UnitSystem::Si),
         laboratory: written.laboratory,
         client_contact: written.client_contact,
+        client_data: written.client_data,
         authorised_by: written.authorised_by,
         sampling: written.sampling,
         external_results: written.external_results,

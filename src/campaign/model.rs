@@ -60,6 +60,8 @@ pub struct ReportWishes {
     /// Name and address of who answers for the test.
     pub laboratory: Option<String>,
     pub client_contact: Option<String>,
+    /// What the client supplied of what the campaign file and the logs hold.
+    pub client_data: Option<String>,
     pub authorised_by: Option<String>,
     /// How the cooker was chosen from among several.
     pub sampling: Option<String>,

@@ -62,6 +62,7 @@ pub struct ReportTable {
     pub units: Option<String>,
     pub laboratory: Option<String>,
     pub client_contact: Option<String>,
+    pub client_data: Option<String>,
     pub authorised_by: Option<String>,
     pub sampling: Option<String>,
     pub external_results: Option<String>,

@@ -5,12 +5,13 @@
 //! that the practice does not let one use, [`conformity`] weighs what is left,
 //! [`uncertainty`] says how sure the figure is, [`cooking`] what it means for a pot of
 //! water, [`year`] for the months, [`danger`] for the safety of food; [`stagnation`] is the
-//! test of a dry vessel; [`assess()`] runs them in this order.
+//! test of a dry vessel, [`environment`] what surrounded the used intervals; [`assess()`] runs them in this order.
 
 pub mod assess;
 pub mod conformity;
 pub mod cooking;
 pub mod danger;
+pub mod environment;
 pub mod estimate;
 pub mod intervals;
 pub mod limits;

@@ -32,7 +32,7 @@ pub struct ResultNames {
 
 /// How the names of the attached results end.
 pub const RATING_ENDING: &str = ".rating.json";
-const INTERVALS_ENDING: &str = ".intervals.csv";
+pub const INTERVALS_ENDING: &str = ".intervals.csv";
 
 /// Names of the results of a campaign of a name.
 pub fn result_names(campaign: &str) -> ResultNames {

@@ -26,7 +26,9 @@ pub mod tables;
 mod uncertainty_json;
 pub mod web_page;
 
-pub use attached_names::{RATING_ENDING, TakenNames, attached_names, is_plain, result_names};
+pub use attached_names::{
+    INTERVALS_ENDING, RATING_ENDING, TakenNames, attached_names, is_plain, result_names,
+};
 pub use attachments::{LARGEST_TOTAL, MOST_ATTACHMENTS};
 pub use edition::{Edition, Format, Setting};
 pub use outputs::{check_characters, outputs};

@@ -175,9 +175,9 @@ struct ConformityEntry {
 /// Something that lowers the level.
 #[derive(Debug, Serialize, JsonSchema)]
 struct FindingEntry {
-    /// Its code, as the README lists them.
+    /// What was found, by its code.
     code: &'static str,
-    /// What was found.
+    /// The same in words.
     text: String,
     /// What would mend it.
     remedy: String,

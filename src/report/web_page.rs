@@ -86,8 +86,11 @@ pub fn compose(template: &str, report: &impl Serialize, assets: &[Asset]) -> Res
         .map(|asset| Ok((asset.name.as_str(), picture(asset)?)))
         .collect::<Result<BTreeMap<&str, Picture>>>()?;
     let template = environment.get_template(template).map_err(internal)?;
+    let report = Value::from_serialize(report);
+    let setting = report.get_attr("setting").map_err(internal)?;
+    let words = setting.get_attr("words").map_err(internal)?;
     template
-        .render(context! { report, pictures })
+        .render(context! { report, pictures, words })
         .map_err(internal)
 }
 

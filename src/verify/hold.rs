@@ -14,7 +14,7 @@ use super::recompute::{assess_again, edition};
 use crate::error::Result;
 use crate::procedure::Assessment;
 use crate::report::model::build;
-use crate::report::{Edition, outputs, result_names};
+use crate::report::{Edition, INTERVALS_ENDING, RATING_ENDING, outputs, result_names};
 
 /// This version of simmerline.
 const THIS_VERSION: &str = env!("CARGO_PKG_VERSION");
@@ -165,7 +165,7 @@ fn check_results(
         found.map_or(&[][..], |output| output.bytes.as_slice())
     };
     let text = |ending: &str| String::from_utf8_lossy(output(ending));
-    let mut checks = check_data(evidence, &text(".json"), &text(".csv"));
+    let mut checks = check_data(evidence, &text(RATING_ENDING), &text(INTERVALS_ENDING));
     let is_same = is_by_this_version(evidence);
     let (headline, in_full) = match (pages, edition) {
         (Err(why), _) => {

@@ -514,11 +514,17 @@ tested-photo = The cooker as tested.
 tested-photo-alt = Photograph of the cooker { $cooker }
 tested-cooker = Cooker
 tested-name = name
+# Mark or serial number of the cooker.
+tested-identification = identification
 tested-type = type
 tested-area = intercept area
 tested-area-text = { $area } m²
 tested-aperture = aperture
 tested-description = description
+# In which condition the cooker was when it was tested.
+tested-condition = condition
+# When the cooker came to the tester.
+tested-received = received
 tested-mass = mass
 tested-cost = cost
 # { $currency }: as the tester wrote it.
@@ -529,7 +535,16 @@ tested-water = water
 tested-per-area = per intercept area
 tested-per-area-text = { $load } kg/m² (practice: { $practice } kg/m²)
 tested-vessels = vessels
+# Heading: what surrounded the used intervals.
+tested-environment = Environment of the used intervals
+environment-ambient = ambient
+environment-irradiance = irradiance
+environment-wind = wind
+# A unit follows.
+environment-numbers = mean { $mean }, range { $range }
+environment-none = no used interval
 tested-site = Site
+tested-place = place of test
 tested-position = position
 tested-position-text = { $latitude }, { $longitude }, { $elevation } m
 tested-north = { $degrees }° N
@@ -553,9 +568,25 @@ tested-dates-text = { $dates }, { $runs ->
 tested-tracking = tracking
 # { $minutes }: a number, or a list of numbers.
 tested-tracking-text = re-aimed every { $minutes } min
-tested-tester = tested by
-tested-client = for
 tested-issued = report issued
+# Heading: who answers for the report, for whom it is, and what others contributed.
+tested-parties = Laboratory and client
+tested-laboratory = laboratory
+tested-laboratory-not-stated = name and address not stated
+tested-tester = tested by
+tested-authorised = authorised by
+tested-client = for (client)
+tested-contact = client's contact
+# What of the data the client supplied, and not the tester.
+tested-client-data = from the client
+# How the cooker was chosen from among several.
+tested-sampling = sampling
+tested-not-sampled = not stated, taken as handed in and not sampled
+# Results that somebody else measured.
+tested-others = results from others
+tested-others-station = irradiance, from the log of a station nearby
+# As ISO/IEC 17025 asks: what was not established by the test is marked.
+tested-stated-note = What is said of the cooker, the load, the site, the laboratory and the client is stated in the campaign file and not checked here; what follows from it, such as the load per area and the boiling point, is as good as that. A wrong area, load or uncertainty makes a wrong rating. Results are of the cooker as it was handed in.
 
 ## Section 1: instruments
 
@@ -759,6 +790,9 @@ made-solar-time = solar time
 made-solar-time-text = NREL/TP-560-34302, from time and longitude
 made-boiling = boiling point
 made-boiling-text = ISO 2533 atmosphere where no pressure was measured, IAPWS-IF97 saturation
+# How it is decided whether a limit is met. Titles of standards stay as they are.
+made-decision = decision rule
+made-decision-text = each limit is held against the value observed, with no allowance for its uncertainty, and is met when met exactly: the simple acceptance of JCGM 106:2012 (from memory)
 made-irradiance = irradiance
 # { $way }: one of the messages that begin with estimated-.
 made-irradiance-text = estimated { $way }; plane normal to the beam after Liu and Jordan 1963
@@ -769,6 +803,8 @@ report-end = End of report { $number }
 
 ## What it means for cooking
 
+# As ISO/IEC 17025 asks: an interpretation is marked as one.
+cooking-is-opinion = The times, amounts and months in this section, and the heating time on page one, are an interpretation: they follow from the line and from the assumptions named here, and were not measured.
 cooking-no-line = Without a line nothing can be said about heating times.
 # A load of water, in the first column of a table.
 cooking-load-tested = { $load }, as tested

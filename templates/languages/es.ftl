@@ -525,12 +525,15 @@ tested-photo = La cocina tal como se ensayó.
 tested-photo-alt = Fotografía de la cocina { $cooker }
 tested-cooker = Cocina
 tested-name = nombre
+tested-identification = identificación
 tested-type = tipo
 tested-area = área de intercepción
 # As in English
 tested-area-text = { $area } m²
 tested-aperture = abertura
 tested-description = descripción
+tested-condition = estado
+tested-received = recibida el
 tested-mass = masa
 tested-cost = costo
 # { $currency }: as the tester wrote it.
@@ -542,7 +545,14 @@ tested-water = agua
 tested-per-area = por área de intercepción
 tested-per-area-text = { $load } kg/m² (práctica: { $practice } kg/m²)
 tested-vessels = recipientes
+tested-environment = Entorno de los intervalos usados
+environment-ambient = ambiente
+environment-irradiance = irradiancia
+environment-wind = viento
+environment-numbers = media { $mean }, rango { $range }
+environment-none = ningún intervalo usado
 tested-site = Lugar
+tested-place = lugar del ensayo
 tested-position = posición
 # As in English
 tested-position-text = { $latitude }, { $longitude }, { $elevation } m
@@ -571,9 +581,20 @@ tested-dates-text = { $dates }, { $runs ->
 tested-tracking = seguimiento
 # { $minutes }: a number, or a list of numbers.
 tested-tracking-text = reorientada cada { $minutes } min
-tested-tester = ensayada por
-tested-client = para
 tested-issued = informe emitido
+tested-parties = Laboratorio y cliente
+tested-laboratory = laboratorio
+tested-laboratory-not-stated = nombre y dirección no indicados
+tested-tester = ensayada por
+tested-authorised = autorizado por
+tested-client = para (cliente)
+tested-contact = contacto del cliente
+tested-client-data = datos del cliente
+tested-sampling = muestreo
+tested-not-sampled = no indicado, se toma como entregada y no muestreada
+tested-others = resultados ajenos
+tested-others-station = irradiancia, del registro de una estación cercana
+tested-stated-note = Lo que se dice de la cocina, la carga, el lugar, el laboratorio y el cliente está indicado en el archivo de campaña y no se comprueba aquí; lo que se deduce de ello, como la carga por área y el punto de ebullición, vale tanto como esos datos. Un área, una carga o una incertidumbre erróneas dan un resultado erróneo. Los resultados son de la cocina tal como se entregó.
 
 ## Section 1: instruments
 
@@ -786,6 +807,8 @@ made-solar-time = hora solar
 made-solar-time-text = NREL/TP-560-34302, a partir de la hora y la longitud
 made-boiling = punto de ebullición
 made-boiling-text = atmósfera ISO 2533 donde no se midió la presión, saturación IAPWS-IF97
+made-decision = regla de decisión
+made-decision-text = cada límite se compara con el valor observado, sin margen por su incertidumbre, y se cumple aunque se cumpla justo: la aceptación simple de JCGM 106:2012 (de memoria)
 made-irradiance = irradiancia
 # { $way }: one of the messages that begin with estimated-.
 made-irradiance-text = estimada { $way }; plano normal a la radiación directa según Liu y Jordan 1963
@@ -796,6 +819,7 @@ report-end = Fin del informe { $number }
 
 ## What it means for cooking
 
+cooking-is-opinion = Los tiempos, las cantidades y los meses de esta sección, y el tiempo de calentamiento de la primera página, son una interpretación: se deducen de la recta y de los supuestos que aquí se nombran, y no se midieron.
 cooking-no-line = Sin una recta no se puede decir nada sobre los tiempos de calentamiento.
 # A load of water, in the first column of a table.
 cooking-load-tested = { $load }, la ensayada

@@ -558,6 +558,8 @@ tested-photo-alt = Photographie du cuiseur { $cooker }
 tested-cooker = Cuiseur
 tested-name = nom
 # As in English
+tested-identification = identification
+# As in English
 tested-type = type
 tested-area = surface d’interception
 # As in English
@@ -565,6 +567,8 @@ tested-area-text = { $area } m²
 tested-aperture = ouverture
 # As in English
 tested-description = description
+tested-condition = état
+tested-received = reçu le
 tested-mass = masse
 tested-cost = coût
 # { $currency }: as the tester wrote it.
@@ -576,8 +580,15 @@ tested-water = eau
 tested-per-area = par surface d’interception
 tested-per-area-text = { $load } kg/m² (norme : { $practice } kg/m²)
 tested-vessels = récipients
+tested-environment = Environnement des intervalles retenus
+environment-ambient = air ambiant
+environment-irradiance = éclairement
+environment-wind = vent
+environment-numbers = moyenne { $mean }, plage { $range }
+environment-none = aucun intervalle retenu
 # As in English
 tested-site = Site
+tested-place = lieu des essais
 # As in English
 tested-position = position
 # As in English
@@ -608,9 +619,20 @@ tested-dates-text = { $dates }, { $runs ->
 tested-tracking = suivi du soleil
 # { $minutes }: a number, or a list of numbers.
 tested-tracking-text = réorienté toutes les { $minutes } min
-tested-tester = opérateur
-tested-client = pour
 tested-issued = rapport établi
+tested-parties = Laboratoire et client
+tested-laboratory = laboratoire
+tested-laboratory-not-stated = nom et adresse non indiqués
+tested-tester = opérateur
+tested-authorised = autorisé par
+tested-client = pour (client)
+tested-contact = contact du client
+tested-client-data = fourni par le client
+tested-sampling = échantillonnage
+tested-not-sampled = non indiqué, pris comme remis et non échantillonné
+tested-others = résultats d’autrui
+tested-others-station = éclairement, du journal d’une station voisine
+tested-stated-note = Ce qui est dit du cuiseur, de la charge, du site, du laboratoire et du client est indiqué dans le fichier de campagne et n’est pas vérifié ici ; ce qui en découle, comme la charge par surface et le point d’ébullition, vaut ce que valent ces données. Une surface, une charge ou une incertitude fausses donnent un résultat faux. Les résultats sont ceux du cuiseur tel qu’il a été remis.
 
 ## Section 1: instruments
 
@@ -820,6 +842,8 @@ made-solar-time = heure solaire
 made-solar-time-text = NREL/TP-560-34302, d’après l’heure et la longitude
 made-boiling = point d’ébullition
 made-boiling-text = atmosphère ISO 2533 là où aucune pression n’a été mesurée, saturation IAPWS-IF97
+made-decision = règle de décision
+made-decision-text = chaque limite est comparée à la valeur observée, sans marge pour son incertitude, et est respectée même si elle l’est tout juste : l’acceptation simple de JCGM 106:2012 (de mémoire)
 made-irradiance = éclairement
 # { $way }: one of the messages that begin with estimated-.
 made-irradiance-text = estimé { $way } ; plan normal au rayonnement direct d’après Liu et Jordan 1963
@@ -830,6 +854,7 @@ report-end = Fin du rapport { $number }
 
 ## What it means for cooking
 
+cooking-is-opinion = Les durées, les quantités et les mois de cette section, ainsi que la durée de chauffage de la première page, sont une interprétation : ils découlent de la droite et des hypothèses nommées ici, et n’ont pas été mesurés.
 cooking-no-line = Sans droite, on ne peut rien dire des durées de chauffage.
 # A load of water, in the first column of a table.
 cooking-load-tested = { $load }, comme à l’essai

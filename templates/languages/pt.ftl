@@ -532,12 +532,15 @@ tested-photo = O fogão tal como foi ensaiado.
 tested-photo-alt = Fotografia do fogão { $cooker }
 tested-cooker = Fogão
 tested-name = nome
+tested-identification = identificação
 tested-type = tipo
 tested-area = área de interceptação
 # As in English
 tested-area-text = { $area } m²
 tested-aperture = abertura
 tested-description = descrição
+tested-condition = estado
+tested-received = recebido em
 tested-mass = massa
 tested-cost = custo
 # { $currency }: as the tester wrote it.
@@ -549,7 +552,14 @@ tested-water = água
 tested-per-area = por área de interceptação
 tested-per-area-text = { $load } kg/m² (prática: { $practice } kg/m²)
 tested-vessels = recipientes
+tested-environment = Ambiente dos intervalos usados
+environment-ambient = ar ambiente
+environment-irradiance = irradiância
+environment-wind = vento
+environment-numbers = média { $mean }, faixa { $range }
+environment-none = nenhum intervalo usado
 tested-site = Local
+tested-place = local do ensaio
 tested-position = posição
 # As in English
 tested-position-text = { $latitude }, { $longitude }, { $elevation } m
@@ -578,9 +588,20 @@ tested-dates-text = { $dates }, { $runs ->
 tested-tracking = orientação
 # { $minutes }: a number, or a list of numbers.
 tested-tracking-text = reorientado a cada { $minutes } min
-tested-tester = ensaiado por
-tested-client = para
 tested-issued = relatório emitido
+tested-parties = Laboratório e cliente
+tested-laboratory = laboratório
+tested-laboratory-not-stated = nome e endereço não indicados
+tested-tester = ensaiado por
+tested-authorised = autorizado por
+tested-client = para (cliente)
+tested-contact = contato do cliente
+tested-client-data = dados do cliente
+tested-sampling = amostragem
+tested-not-sampled = não indicado, tomado como entregue e não amostrado
+tested-others = resultados de outros
+tested-others-station = irradiância, do arquivo de leituras de uma estação próxima
+tested-stated-note = O que se diz do fogão, da carga, do local, do laboratório e do cliente está indicado no arquivo de campanha e não é verificado aqui; o que daí decorre, como a carga por área e o ponto de ebulição, vale tanto quanto esses dados. Uma área, uma carga ou uma incerteza erradas dão um resultado errado. Os resultados são do fogão tal como foi entregue.
 
 ## Section 1: instruments
 
@@ -793,6 +814,8 @@ made-solar-time = hora solar
 made-solar-time-text = NREL/TP-560-34302, a partir da hora e da longitude
 made-boiling = ponto de ebulição
 made-boiling-text = atmosfera da ISO 2533 onde não se mediu a pressão, saturação da IAPWS-IF97
+made-decision = regra de decisão
+made-decision-text = cada limite é comparado com o valor observado, sem margem pela incerteza, e é cumprido mesmo que cumprido à justa: a aceitação simples do JCGM 106:2012 (de memória)
 made-irradiance = irradiância
 # { $way }: one of the messages that begin with estimated-.
 made-irradiance-text = estimada { $way }; plano normal à radiação direta segundo Liu e Jordan 1963
@@ -803,6 +826,7 @@ report-end = Fim do relatório { $number }
 
 ## What it means for cooking
 
+cooking-is-opinion = Os tempos, as quantidades e os meses deste capítulo, e o tempo de aquecimento da primeira página, são uma interpretação: decorrem da reta e das suposições aqui nomeadas, e não foram medidos.
 cooking-no-line = Sem uma reta nada se pode dizer sobre os tempos de aquecimento.
 # A load of water, in the first column of a table.
 cooking-load-tested = { $load }, como ensaiado

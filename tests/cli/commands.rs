@@ -45,6 +45,30 @@ fn report_writes_three_files_and_prints_the_table_alone() {
 }
 
 #[test]
+fn report_writes_the_forms_that_are_asked_for_and_names_the_first() {
+    for (forms, expected) in [
+        ("html", ["mallee.html"].as_slice()),
+        ("html,pdf", &["mallee.html", "mallee.pdf"]),
+        ("pdf,html", &["mallee.pdf", "mallee.html"]),
+    ] {
+        let bench = Bench::new();
+        bench
+            .run(&["report", "mallee", "--format", forms])
+            .exits(0)
+            .prints(&[&format!("reports/{}", expected[0])]);
+        let mut all = [expected, &["mallee.intervals.csv", "mallee.rating.json"]].concat();
+        all.sort_unstable();
+        assert_eq!(bench.names("reports"), all, "{forms}");
+    }
+    let bench = Bench::new();
+    bench
+        .run(&["report", "mallee", "--format", "page"])
+        .exits(2)
+        .says(&["page", "html"]);
+    assert!(!bench.path("reports").exists());
+}
+
+#[test]
 fn report_puts_outputs_into_a_new_folder_named_with_out() {
     let bench = Bench::new();
     bench

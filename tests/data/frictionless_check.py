@@ -56,9 +56,9 @@ def package_problems(folder):
         yield f"frictionless: {error}"
     for task in report.tasks:
         is_table = task.place.endswith((".csv", ".parquet"))
-        rows = task.stats.get("rows")
+        rows = task.stats.get("rows", 0)
         print(f"{task.place}: {task.type}, {rows} rows, {'valid' if task.valid else 'not valid'}")
-        if is_table and (task.type != "table" or rows is None):
+        if is_table and task.type != "table":
             yield f"{task.place}: frictionless has not read it as a table"
 
 

@@ -37,7 +37,20 @@ pub fn samples() -> Vec<(String, Assessment)> {
 }
 
 pub fn pdf_of(assessment: &Assessment) -> Vec<u8> {
-    let outputs = outputs(assessment, &edition()).unwrap();
+    pdf_in(assessment, &edition())
+}
+
+/// Without attachments: its logs may be gone.
+pub fn slim_pdf_of(assessment: &Assessment) -> Vec<u8> {
+    let slim = Edition {
+        has_attachments: false,
+        ..edition()
+    };
+    pdf_in(assessment, &slim)
+}
+
+fn pdf_in(assessment: &Assessment, edition: &Edition) -> Vec<u8> {
+    let outputs = outputs(assessment, edition).unwrap();
     outputs
         .into_iter()
         .find(|output| output.name.ends_with(".pdf"))

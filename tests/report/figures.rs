@@ -65,7 +65,7 @@ fn no_axis_of_the_figure_on_page_one_shows_a_number_twice() {
 #[test]
 fn a_campaign_that_lacks_something_still_gets_a_report_that_names_it() {
     for (lacking, assessment) in poor_campaigns() {
-        let pdf = Document::load_mem(&pdf_of(&assessment)).unwrap();
+        let pdf = Document::load_mem(&slim_pdf_of(&assessment)).unwrap();
         let pages = pages(&pdf);
         let text = pages.concat();
         let said = match lacking.as_str() {

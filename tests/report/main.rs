@@ -2,6 +2,7 @@
 
 mod campaigns;
 mod figures;
+mod iso_17025;
 mod long;
 mod names;
 mod pdf;

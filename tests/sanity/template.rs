@@ -3,7 +3,7 @@
 use simmerline::campaign::template::CAMPAIGN_TEMPLATE;
 
 /// Every table and key of the campaign file.
-const KEYS: [&str; 129] = [
+const KEYS: [&str; 130] = [
     "units",
     "format",
     "weather",
@@ -108,6 +108,7 @@ const KEYS: [&str; 129] = [
     "paper",
     "laboratory",
     "client_contact",
+    "client_data",
     "authorised_by",
     "sampling",
     "external_results",

@@ -301,12 +301,13 @@ fn a_program_or_a_form_in_the_document() {
 
 #[test]
 fn a_page_that_is_gone() {
-    let pdf = open_dish(|document| document.delete_pages(&[5]));
-    differs(
-        &pdf,
-        &["pages"],
-        &["there are 9 pages, expected 10", "page 5 prints"],
-    );
+    let mut pages = 0;
+    let pdf = open_dish(|document| {
+        pages = document.get_pages().len();
+        document.delete_pages(&[5]);
+    });
+    let count = format!("there are {} pages, expected {pages}", pages - 1);
+    differs(&pdf, &["pages"], &[&count, "page 5 prints"]);
 }
 
 #[test]

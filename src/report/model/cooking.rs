@@ -19,6 +19,8 @@ const SAFE_C: f64 = 74.0;
 /// Section 6.
 #[derive(Debug, Clone, Default, Serialize)]
 pub struct CookingPart {
+    /// That the section is no result of the test; empty without a line.
+    pub opinion: String,
     /// Food that would stay too long where bacteria grow; empty: nothing to warn of.
     pub warning: String,
     /// Heading of the time column.
@@ -79,6 +81,7 @@ fn describe(cooking: &Cooking, words: &Words) -> CookingPart {
     let heatings = cooking.heatings.iter();
     let foods = cooking.foods.iter();
     CookingPart {
+        opinion: words.say(message!("cooking-is-opinion")),
         journey: words.say(spoken_journey(cooking)),
         rows: heatings
             .map(|heating| heating_row(heating, cooking, words))

@@ -77,6 +77,11 @@ pub fn provenance(assessment: &Assessment, edition: &Edition) -> ProvenancePart 
     let words = &edition.words;
     let number = report_number(assessment);
     let mut rows = made_with(edition, format!("ASAE {}", campaign.procedure));
+    rows.push(Row::said(
+        words,
+        message!("made-decision"),
+        message!("made-decision-text"),
+    ));
     rows.extend(estimate(campaign).map(|how| Row::said(words, message!("made-irradiance"), how)));
     ProvenancePart {
         deviations: deviations(assessment)

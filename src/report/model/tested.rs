@@ -5,18 +5,24 @@ use serde::Serialize;
 
 use super::instruments::{InstrumentRow, instrument_rows};
 use super::report::{Figure, Row};
-use crate::campaign::model::Site;
+use crate::campaign::Campaign;
+use crate::campaign::model::{IrradianceEstimate, Site};
 use crate::language::{
     Message, Phrase, celsius, date, fixed, joined, kilograms, listed, range, short,
 };
 use crate::message;
 use crate::procedure::Assessment;
+use crate::procedure::intervals::Summary;
+use crate::procedure::limits::with_unit;
 use crate::report::Edition;
 
 /// Section 1.
 #[derive(Debug, Clone, Serialize)]
 pub struct Tested {
+    /// For two columns of as many groups each.
     pub groups: Vec<Group>,
+    /// What of all that is not checked.
+    pub stated_note: String,
     pub instruments: Vec<InstrumentRow>,
     pub instruments_note: String,
     pub photo: Option<Figure>,
@@ -98,6 +104,7 @@ pub fn tested(assessment: &Assessment, edition: &Edition) -> Tested {
     });
     Tested {
         groups: groups(assessment, edition),
+        stated_note: words.say(message!("tested-stated-note")),
         instruments: instrument_rows(assessment, words),
         instruments_note: words.say(message!("tested-instruments-note")),
         photo,
@@ -116,11 +123,13 @@ fn groups(assessment: &Assessment, edition: &Edition) -> Vec<Group> {
     vec![
         group(message!("tested-cooker"), cooker_rows(assessment)),
         group(message!("tested-load"), load_rows(assessment)),
+        group(message!("tested-environment"), environment_rows(assessment)),
         group(
             message!("tested-site"),
             site_rows(&assessment.campaign.site, assessment.boiling_point_c),
         ),
         group(message!("tested-test"), test_rows(assessment, edition)),
+        group(message!("tested-parties"), party_rows(&assessment.campaign)),
     ]
 }
 
@@ -129,6 +138,10 @@ fn cooker_rows(assessment: &Assessment) -> Vec<(Message, Phrase)> {
     let area = fixed(cooker.intercept_area_m2, 3);
     let mut rows: Vec<(Message, Phrase)> = vec![
         (message!("tested-name"), (&cooker.name).into()),
+        (
+            message!("tested-identification"),
+            stated(&cooker.identification),
+        ),
         (message!("tested-type"), cooker.kind.describe().into()),
         (
             message!("tested-area"),
@@ -147,9 +160,14 @@ fn cooker_rows(assessment: &Assessment) -> Vec<(Message, Phrase)> {
         };
         rows.push((message!("tested-aperture"), shape.into()));
     }
-    if let Some(description) = &cooker.description {
-        rows.push((message!("tested-description"), description.into()));
-    }
+    rows.extend([
+        (message!("tested-description"), stated(&cooker.description)),
+        (message!("tested-condition"), stated(&cooker.condition)),
+        (
+            message!("tested-received"),
+            cooker.received.map_or_else(not_stated, date),
+        ),
+    ]);
     if let Some(mass_kg) = cooker.mass_kg {
         rows.push((message!("tested-mass"), kilograms(short(mass_kg))));
     }
@@ -221,7 +239,7 @@ fn site_rows(site: &Site, boiling_point_c: f64) -> Vec<(Message, Phrase)> {
     };
     let boiling = boiling.with("boiling", celsius(fixed(boiling_point_c, 1)));
     vec![
-        (message!("tested-name"), (&site.name).into()),
+        (message!("tested-place"), (&site.name).into()),
         (message!("tested-position"), position.into()),
         (message!("tested-boiling"), boiling.into()),
         (message!("tested-time-zone"), (&site.time_zone_name).into()),
@@ -242,9 +260,73 @@ fn test_rows(assessment: &Assessment, edition: &Edition) -> Vec<(Message, Phrase
         (message!("tested-method"), method.into()),
         (message!("tested-dates"), dates.into()),
         (message!("tested-tracking"), tracking(assessment)),
-        (message!("tested-tester"), stated(&campaign.tester)),
-        (message!("tested-client"), stated(&campaign.client)),
         (message!("tested-issued"), date(issued)),
+    ]
+}
+
+/// Who answers for the report, for whom it is, and what others contributed.
+fn party_rows(campaign: &Campaign) -> Vec<(Message, Phrase)> {
+    let wishes = &campaign.report;
+    let stated_else = |text: &Option<String>, otherwise: Message| match text {
+        Some(text) => text.into(),
+        None => otherwise.into(),
+    };
+    let station = campaign.instruments.irradiance_estimate == Some(IrradianceEstimate::Station);
+    let others = if station {
+        message!("tested-others-station")
+    } else {
+        message!("not-stated")
+    };
+    vec![
+        (
+            message!("tested-laboratory"),
+            stated_else(&wishes.laboratory, message!("tested-laboratory-not-stated")),
+        ),
+        (message!("tested-tester"), stated(&campaign.tester)),
+        (message!("tested-authorised"), stated(&wishes.authorised_by)),
+        (message!("tested-client"), stated(&campaign.client)),
+        (message!("tested-contact"), stated(&wishes.client_contact)),
+        (message!("tested-client-data"), stated(&wishes.client_data)),
+        (
+            message!("tested-sampling"),
+            stated_else(&wishes.sampling, message!("tested-not-sampled")),
+        ),
+        (
+            message!("tested-others"),
+            stated_else(&wishes.external_results, others),
+        ),
+    ]
+}
+
+/// What surrounded the used intervals.
+fn environment_rows(assessment: &Assessment) -> Vec<(Message, Phrase)> {
+    let environment = assessment.environment();
+    let has_used = assessment.used().next().is_some();
+    let spoken = |of: Option<Summary>, decimals: usize, unit: &'static str| match of {
+        Some(of) => {
+            let numbers = message!(
+                "environment-numbers",
+                mean = fixed(of.mean, decimals),
+                range = range(of.min, of.max, decimals)
+            );
+            with_unit(numbers.into(), unit)
+        }
+        None if has_used => message!("instrument-not-measured").into(),
+        None => message!("environment-none").into(),
+    };
+    vec![
+        (
+            message!("environment-ambient"),
+            spoken(environment.ambient, 1, "°C"),
+        ),
+        (
+            message!("environment-irradiance"),
+            spoken(environment.irradiance, 0, "W/m²"),
+        ),
+        (
+            message!("environment-wind"),
+            spoken(environment.wind, 1, "m/s"),
+        ),
     ]
 }
 

@@ -15,7 +15,8 @@ use crate::report::files::{FileFacts, Output};
 use crate::report::rating_json::SCHEMA_ID;
 
 /// What the tables are, whatever is in them.
-const WHAT: &str = "Ratings of solar cookers by water-heating tests, and the intervals that they rest on. What was not measured is null, never zero.";
+const WHAT: &str = "Ratings of solar cookers by water-heating tests, and the intervals that they \
+    rest on. What was not measured is null, never zero.";
 
 /// One campaign of a collection.
 struct Member {
@@ -128,7 +129,7 @@ impl Collection {
                         format!("rating-{short}"),
                         file,
                         format!("Rating of {name}"),
-                        format!("{mark}Every result and what it rests on, by the JSON Schema {SCHEMA_ID}."),
+                        format!("{mark}The whole result, by the JSON Schema {SCHEMA_ID}."),
                     ));
                 }
             }

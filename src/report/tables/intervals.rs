@@ -14,169 +14,156 @@ const fn column(heading: Heading, cell: OfInterval) -> Column<OfInterval> {
 /// Its columns. What was not measured is null.
 const COLUMNS: [Column<OfInterval>; 23] = [
     column(
-Heading::new(
+        Heading::new(
             "campaign",
             Kind::Text,
             "Name of the campaign: its folder's, as in the table of campaigns",
         )
         .not_in_csv(),
-|campaign, _| (&campaign.campaign.name).into(),
+        |campaign, _| (&campaign.campaign.name).into(),
     ),
     column(
-Heading::new(
+        Heading::new(
             "run",
             Kind::Text,
             "Run: its log, with the date if the log holds several",
         ),
-|campaign, interval| (&campaign.runs[interval.run].plan.label).into(),
+        |campaign, interval| (&campaign.runs[interval.run].plan.label).into(),
     ),
     column(
-Heading::new("start", Kind::Instant, "Start of the interval"),
-|campaign, interval| {
-            Cell::instant(interval.start_us, &campaign.campaign.site.time_zone)
-        },
+        Heading::new("start", Kind::Instant, "Start of the interval"),
+        |campaign, interval| Cell::instant(interval.start_us, &campaign.campaign.site.time_zone),
     ),
     column(
-Heading::new("end", Kind::Instant, "End of the interval"),
-|campaign, interval| {
-            Cell::instant(interval.end_us, &campaign.campaign.site.time_zone)
-        },
+        Heading::new("end", Kind::Instant, "End of the interval"),
+        |campaign, interval| Cell::instant(interval.end_us, &campaign.campaign.site.time_zone),
     ),
     column(
-Heading::new(
+        Heading::new(
             "start_local",
             Kind::Text,
             "Start in the site's time, with its offset from UTC (RFC 3339)",
         )
         .not_in_csv(),
-|campaign, interval| {
-            rfc3339(interval.start_us, &campaign.campaign.site.time_zone).into()
-        },
+        |campaign, interval| rfc3339(interval.start_us, &campaign.campaign.site.time_zone).into(),
     ),
     column(
-Heading::new(
+        Heading::new(
             "end_local",
             Kind::Text,
             "End in the site's time, with its offset from UTC (RFC 3339)",
         )
         .not_in_csv(),
-|campaign, interval| {
-            rfc3339(interval.end_us, &campaign.campaign.site.time_zone).into()
-        },
+        |campaign, interval| rfc3339(interval.end_us, &campaign.campaign.site.time_zone).into(),
     ),
     column(
-Heading::number("duration_s", "s", "Time that really passed"),
-|_, interval| interval.duration_s.into(),
+        Heading::number("duration_s", "s", "Time that really passed"),
+        |_, interval| interval.duration_s.into(),
     ),
     column(
-Heading::number("water_start_c", "°C", "Water temperature at the start"),
-|_, interval| interval.water_start_c.into(),
+        Heading::number("water_start_c", "°C", "Water temperature at the start"),
+        |_, interval| interval.water_start_c.into(),
     ),
     column(
-Heading::number("water_end_c", "°C", "Water temperature at the end"),
-|_, interval| interval.water_end_c.into(),
+        Heading::number("water_end_c", "°C", "Water temperature at the end"),
+        |_, interval| interval.water_end_c.into(),
     ),
     column(
-Heading::number(
+        Heading::number(
             "water_mean_c",
             "°C",
             "Mean water temperature, weighted by time",
         ),
-|_, interval| interval.water.mean.into(),
+        |_, interval| interval.water.mean.into(),
     ),
     column(
-Heading::number(
+        Heading::number(
             "ambient_mean_c",
             "°C",
             "Mean ambient temperature, weighted by time",
         )
         .or_null(),
-|_, interval| interval.ambient.map(|ambient| ambient.mean).into(),
+        |_, interval| interval.ambient.map(|ambient| ambient.mean).into(),
     ),
     column(
-Heading::number(
+        Heading::number(
             "irradiance_mean_w_m2",
             "W/m²",
             "Mean irradiance, weighted by time",
         )
         .or_null(),
-|_, interval| interval.irradiance.map(|sun| sun.mean).into(),
+        |_, interval| interval.irradiance.map(|sun| sun.mean).into(),
     ),
     column(
-Heading::number("irradiance_min_w_m2", "W/m²", "Least irradiance").or_null(),
-|_, interval| interval.irradiance.map(|sun| sun.min).into(),
+        Heading::number("irradiance_min_w_m2", "W/m²", "Least irradiance").or_null(),
+        |_, interval| interval.irradiance.map(|sun| sun.min).into(),
     ),
     column(
-Heading::number("irradiance_max_w_m2", "W/m²", "Greatest irradiance").or_null(),
-|_, interval| interval.irradiance.map(|sun| sun.max).into(),
+        Heading::number("irradiance_max_w_m2", "W/m²", "Greatest irradiance").or_null(),
+        |_, interval| interval.irradiance.map(|sun| sun.max).into(),
     ),
     column(
-Heading::number(
-            "wind_mean_m_s",
-            "m/s",
-            "Mean wind speed, weighted by time",
-        )
-        .or_null(),
-|_, interval| interval.wind.map(|wind| wind.mean).into(),
+        Heading::number("wind_mean_m_s", "m/s", "Mean wind speed, weighted by time").or_null(),
+        |_, interval| interval.wind.map(|wind| wind.mean).into(),
     ),
     column(
-Heading::number(
+        Heading::number(
             "solar_time_start_h",
             "h",
             "Apparent solar time of the start",
         ),
-|_, interval| interval.solar_start_h.into(),
+        |_, interval| interval.solar_start_h.into(),
     ),
     column(
-Heading::number("solar_time_end_h", "h", "Apparent solar time of the end"),
-|_, interval| interval.solar_end_h.into(),
+        Heading::number("solar_time_end_h", "h", "Apparent solar time of the end"),
+        |_, interval| interval.solar_end_h.into(),
     ),
     column(
-Heading::number(
+        Heading::number(
             "cooking_power_w",
             "W",
-            "P: mass of the water times its specific heat times its rise over the duration; negative while it cools",
+            "P: heat taken up by the water over the duration; negative while it cools",
         ),
-|_, interval| interval.cooking_power_w.into(),
+        |_, interval| interval.cooking_power_w.into(),
     ),
     column(
-Heading::number(
+        Heading::number(
             "standardised_power_w",
             "W",
             "Ps: P times 700 W/m² over mean irradiance",
         )
         .or_null(),
-|_, interval| interval.standardised_power_w.into(),
+        |_, interval| interval.standardised_power_w.into(),
     ),
     column(
-Heading::number(
+        Heading::number(
             "temperature_difference_k",
             "K",
             "Td: mean water minus mean ambient temperature",
         )
         .or_null(),
-|_, interval| interval.difference_k.into(),
+        |_, interval| interval.difference_k.into(),
     ),
     column(
-Heading::new("used", Kind::Truth, "The practice lets one use it"),
-|_, interval| interval.is_used().into(),
+        Heading::new("used", Kind::Truth, "The practice lets one use it"),
+        |_, interval| interval.is_used().into(),
     ),
     column(
-Heading::new(
+        Heading::new(
             "reasons",
             Kind::Text,
-            "Codes of every reason for setting it aside, separated by spaces; null where it is used",
+            "Codes of all reasons to set it aside, with spaces between; null if it is used",
         )
         .or_null(),
-|_, interval| Cell::codes(interval.reasons.iter().map(|reason| reason.code())),
+        |_, interval| Cell::codes(interval.reasons.iter().map(|reason| reason.code())),
     ),
     column(
-Heading::new(
+        Heading::new(
             "demonstration",
             Kind::Truth,
             "The data are invented, to show what the program does",
         ),
-|campaign, _| campaign.campaign.demonstration.into(),
+        |campaign, _| campaign.campaign.demonstration.into(),
     ),
 ];
 
