@@ -237,15 +237,12 @@ fn every_key_and_file_that_the_table_names_exists() {
             let is_in = |line: &&str| {
                 line.starts_with(&format!("[{table}]")) || *line == format!("[[{table}]]")
             };
-            let start = keys.iter().position(|line| is_in(line));
+            let start = keys.iter().position(is_in);
             let start = start.unwrap_or_else(|| panic!("{item}: no [{table}]"));
             let is_key = |line: &&str| {
                 line.starts_with(&format!("{key} =")) || **line == format!("[[{table}.{key}]]")
             };
-            assert!(
-                keys[start..].iter().any(|line| is_key(line)),
-                "{item}: no {from}"
-            );
+            assert!(keys[start..].iter().any(is_key), "{item}: no {from}");
         }
     }
 }
