@@ -34,6 +34,11 @@ fn main() -> ExitCode {
             trials.push(trial.with_ignored_flag(!is_there(tool)));
         }
     }
+    let is_python_there = Path::new(PYTHON).is_file();
+    let trial = Trial::test("frictionless_accepts_the_data_package", move || {
+        tables(&made)
+    });
+    trials.push(trial.with_ignored_flag(!is_python_there));
     let conclusion = libtest_mimic::run(&arguments, trials);
     conclusion.exit_code()
 }
@@ -58,7 +63,13 @@ impl Made {
     fn new() -> Self {
         let folder = TempDir::new().expect("a folder for the outputs");
         let status = Command::new(env!("CARGO_BIN_EXE_simmerline"))
-            .args(["report", "sample-runs", "--quiet", "--format", "pdf,html"])
+            .args([
+                "report",
+                "sample-runs",
+                "--quiet",
+                "--format",
+                "pdf,html,parquet",
+            ])
             .arg("--out")
             .arg(folder.path())
             .env("SOURCE_DATE_EPOCH", ISSUED_S)
@@ -118,6 +129,12 @@ fn pdfinfo(made: &Made, name: &str) -> Result<(), Failed> {
         holds(&squeezed, expected)?;
     }
     Ok(())
+}
+
+/// The tables are what their descriptions and the CSV files say.
+fn tables(made: &Made) -> Result<(), Failed> {
+    let script = Path::new("tests/data/frictionless_check.py");
+    output(PYTHON, &[script.as_ref(), made.folder.path().as_ref()]).map(|_| ())
 }
 
 /// Every attachment comes out as it went in.

@@ -190,10 +190,11 @@ fn conformity_cell(assessment: &Assessment) -> String {
     }
 }
 
-/// Where the report is; of several forms, the first.
+/// Where the report is; of several forms, the first, and of none the results.
 fn report_cell(name: &str, options: &ReportOptions) -> String {
-    let first = options.format.first().copied().unwrap_or(Format::Pdf);
-    let file = options.out.join(format!("{name}.{}", first.ending()));
+    let mut endings = options.format.iter().filter_map(|format| format.ending());
+    let ending = endings.next().unwrap_or("rating.json");
+    let file = options.out.join(format!("{name}.{ending}"));
     file.display().to_string()
 }
 

@@ -26,7 +26,7 @@ pub struct Language {
 }
 
 /// Every language, English first. To add one: its message file, and a row here.
-pub const LANGUAGES: [Language; 4] = [
+pub const LANGUAGES: [Language; 5] = [
     Language {
         code: "en",
         name: "English",
@@ -46,6 +46,11 @@ pub const LANGUAGES: [Language; 4] = [
         code: "pt",
         name: "português",
         messages: include_str!("../../templates/languages/pt.ftl"),
+    },
+    Language {
+        code: "sw",
+        name: "Kiswahili",
+        messages: include_str!("../../templates/languages/sw.ftl"),
     },
 ];
 

@@ -3,7 +3,9 @@
 use schemars::JsonSchema;
 use serde::Serialize;
 
+use crate::campaign::Campaign;
 use crate::campaign::model::{Instrument, Instruments, Plane, Site, Uncertainty};
+use crate::procedure::predicted::Predicted;
 use crate::procedure::{Assessment, Run};
 use crate::units::rfc3339;
 
@@ -64,6 +66,47 @@ struct SpanEntry {
     reason: Option<String>,
 }
 
+/// Who answers for the report, and what they state of the cooker as tested; null where the
+/// campaign file does not say.
+#[derive(Debug, Serialize, JsonSchema)]
+pub struct StatedEntry {
+    /// Name and address of the laboratory.
+    laboratory: Option<String>,
+    /// How to reach the client.
+    client_contact: Option<String>,
+    /// What the client supplied of what the campaign file and the logs hold.
+    client_data: Option<String>,
+    /// Who authorises the report.
+    authorised_by: Option<String>,
+    /// How the cooker was chosen from among several.
+    sampling: Option<String>,
+    /// Results that somebody else measured, and who.
+    external_results: Option<String>,
+    /// Mark or serial number of the cooker.
+    cooker_identification: Option<String>,
+    /// In which condition it was tested.
+    cooker_condition: Option<String>,
+    /// Local date on which it came to the tester.
+    #[schemars(extend("format" = "date"))]
+    cooker_received: Option<String>,
+}
+
+/// What the campaign file states for the report.
+pub fn stated_entry(campaign: &Campaign) -> StatedEntry {
+    let (report, cooker) = (&campaign.report, &campaign.cooker);
+    StatedEntry {
+        laboratory: report.laboratory.clone(),
+        client_contact: report.client_contact.clone(),
+        client_data: report.client_data.clone(),
+        authorised_by: report.authorised_by.clone(),
+        sampling: report.sampling.clone(),
+        external_results: report.external_results.clone(),
+        cooker_identification: cooker.identification.clone(),
+        cooker_condition: cooker.condition.clone(),
+        cooker_received: cooker.received.map(|date| date.to_string()),
+    }
+}
+
 /// One heating of one load on one day.
 #[derive(Debug, Serialize, JsonSchema)]
 pub struct RunEntry {
@@ -88,6 +131,9 @@ pub struct RunEntry {
     used: usize,
     /// Time between two re-aimings, min; null where it is not stated.
     tracking_interval_min: Option<f64>,
+    /// Root mean square of the water temperature that the line predicts minus that measured,
+    /// K; null where nothing of the run is on the line.
+    predicted_rms_k: Option<f64>,
     /// The tester's.
     notes: Option<String>,
     /// Stretches that no interval covers.
@@ -154,7 +200,7 @@ pub fn instrument_entries(instruments: &Instruments) -> Vec<InstrumentEntry> {
 /// The runs, in the campaign's order.
 pub fn run_entries(assessment: &Assessment) -> Vec<RunEntry> {
     let zone = &assessment.campaign.site.time_zone;
-    let entry = |run: &Run| RunEntry {
+    let entry = |(run, predicted): (&Run, &Option<Predicted>)| RunEntry {
         log: run.plan.log.clone(),
         name: run.plan.label.clone(),
         weather_log: run.plan.weather.as_ref().map(|weather| weather.log.clone()),
@@ -165,6 +211,7 @@ pub fn run_entries(assessment: &Assessment) -> Vec<RunEntry> {
         intervals: run.intervals,
         used: run.used,
         tracking_interval_min: run.plan.tracking_interval_min,
+        predicted_rms_k: predicted.as_ref().map(|predicted| predicted.rms_k),
         notes: run.plan.notes.clone(),
         holes: run
             .holes
@@ -186,5 +233,6 @@ pub fn run_entries(assessment: &Assessment) -> Vec<RunEntry> {
             })
             .collect(),
     };
-    assessment.runs.iter().map(entry).collect()
+    let runs = assessment.runs.iter().zip(&assessment.predicted);
+    runs.map(entry).collect()
 }

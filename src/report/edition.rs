@@ -20,12 +20,12 @@ pub enum Format {
 }
 
 impl Format {
-    /// What the name of its file ends with.
-    pub fn ending(self) -> &'static str {
+    /// What the name of a campaign's file in it ends with; `None`: it is one file for all.
+    pub fn ending(self) -> Option<&'static str> {
         match self {
-            Format::Pdf => "pdf",
-            Format::Html => "html",
-            Format::Parquet => "parquet",
+            Format::Pdf => Some("pdf"),
+            Format::Html => Some("html"),
+            Format::Parquet => None,
         }
     }
 }

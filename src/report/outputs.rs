@@ -34,9 +34,14 @@ pub fn outputs(assessment: &Assessment, edition: &Edition) -> Result<Vec<Output>
     let report = printable_report(assessment, edition)?;
     let mut outputs = Vec::new();
     for format in &edition.formats {
+        // A form without an ending is of all campaigns together: `tables::Collection`.
+        let Some(ending) = format.ending() else {
+            continue;
+        };
         let mut assets = assets(assessment, &edition.words)?;
         let bytes = match format {
-            Format::Pdf => {
+            Format::Html => web_page::compose(web_page::REPORT, &report, &assets)?.into_bytes(),
+            _ => {
                 let mut attachments = Vec::new();
                 if edition.has_attachments {
                     let enclosed = enclose(assessment, &edition.words, &rating, &intervals)?;
@@ -46,11 +51,8 @@ pub fn outputs(assessment: &Assessment, edition: &Edition) -> Result<Vec<Output>
                 let (template, issued) = (document::REPORT, edition.issued);
                 document::typeset(template, &report, assets, &attachments, issued)?
             }
-            Format::Html => web_page::compose(web_page::REPORT, &report, &assets)?.into_bytes(),
-            // Of all campaigns together: `tables::Collection`.
-            Format::Parquet => continue,
         };
-        outputs.push(output(format.ending(), bytes));
+        outputs.push(output(ending, bytes));
     }
     outputs.push(output("rating.json", rating.into_bytes()));
     outputs.push(output("intervals.csv", intervals.into_bytes()));

@@ -6,7 +6,8 @@ use schemars::{JsonSchema, Schema};
 use serde::Serialize;
 
 use super::campaign_json::{
-    InstrumentEntry, RunEntry, SiteEntry, instrument_entries, run_entries, site_entry,
+    InstrumentEntry, RunEntry, SiteEntry, StatedEntry, instrument_entries, run_entries, site_entry,
+    stated_entry,
 };
 use super::cooking_json::{
     CookingEntry, DangerEntry, StagnationEntry, cooking_entry, danger_entry, stagnation_entries,
@@ -58,6 +59,7 @@ pub struct RatingFile {
     tester: Option<String>,
     /// For whom.
     client: Option<String>,
+    stated: StatedEntry,
     /// The tester's.
     notes: Option<String>,
     /// `box`, `panel`, `concentrating` or `tube`.
@@ -220,6 +222,7 @@ impl RatingFile {
             report_number: report_number(assessment),
             tester: campaign.tester.clone(),
             client: campaign.client.clone(),
+            stated: stated_entry(campaign),
             notes: campaign.notes.clone(),
             cooker_type: campaign.cooker.kind.word(),
             vessels: campaign.vessels,

@@ -1114,11 +1114,11 @@ figure-day = { $day } { $month }
 
 ## Figures: a run over the day
 
-# Upright, up to 20 letters.
+# Upright, up to 18 letters, or two lines of as many.
 figure-temperature = temperature, °C
-# Upright, up to 16 letters.
+# Upright, up to 12 letters, or two lines of as many.
 figure-irradiance = irradiance, W/m²
-# Upright, up to 11 letters.
+# Upright, up to 8 letters, or two lines of as many.
 figure-wind = wind, m/s
 figure-clock = local clock time
 # Names of bars: what it is, and for how long in all.

@@ -74,7 +74,7 @@ fn temperatures_and_times_are_those_of_the_sources() {
         .find(|caution| caution.title == "Food safety")
         .unwrap();
     for said in [
-        "between 5 and 60 °C",
+        "between 5 °C and 60 °C",
         "two hours in all, one hour where the air is above 32 °C",
         "74 °C",
     ] {

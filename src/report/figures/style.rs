@@ -28,7 +28,7 @@ const NAME_PT: f64 = 8.5;
 /// From one line of it to the next, as a share of its size.
 const LINE_STEP: f64 = 1.1;
 /// How far the name of an axis may reach beyond it at either end, points.
-const BEYOND_PT: f64 = 5.0;
+const BEYOND_PT: f64 = 4.0;
 
 /// Ink for axes, text and used intervals.
 pub const INK: RGBColor = RGBColor(0x20, 0x2a, 0x30);

@@ -104,7 +104,13 @@ pub fn build(plan: &Plan, edition: &Edition) -> FieldSheet {
         has_expected: plan.expected.is_some(),
         notes: notes.map(|note| words.say(note)).collect(),
         forces: words.say(forces()),
-        caution: words.say(message!("caution-field-sheet")),
+        caution: words
+            .say(joined(
+                [message!("caution-field-sheet"), message!("caution-governs")],
+                " ",
+            ))
+            .trim_end()
+            .to_owned(),
     }
 }
 

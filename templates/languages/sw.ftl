@@ -1,0 +1,1525 @@
+# Kiswahili.
+
+## Numbers, dates, lists
+
+# As in English
+decimal-mark = .
+under = chini ya { $number }
+list = { $first } na { $last }
+# As in English
+date = { $day } { $month } { $year }
+month-1 = Januari
+month-2 = Februari
+month-3 = Machi
+month-4 = Aprili
+month-5 = Mei
+month-6 = Juni
+month-7 = Julai
+month-8 = Agosti
+month-9 = Septemba
+month-10 = Oktoba
+month-11 = Novemba
+month-12 = Desemba
+
+## What is attached to a report, one line each
+
+attached-campaign = Faili ya kampeni: nini kilijaribiwa, wapi, na kwa vifaa gani
+attached-log = Rekodi, baiti kwa baiti kama ilivyosomwa
+attached-photo = Picha ya jiko, kama ilivyo katika ripoti
+attached-rating = Matokeo yote kama data, kwa usahihi kamili
+attached-intervals = Safumlalo moja kwa kila kipindi, vilivyotumika na vilivyowekwa kando
+
+# The rating: page one, conditions, runs, intervals, the line, tests of the dry vessel.
+#
+# Standardised cooking power is "Ps", the temperature difference between water and ambient
+# "Td", the rating "Ps(50)": symbols stay as they are in every language.
+
+## Counts, each within several of the sentences below
+#
+# Where a language needs them in another case, write them into the sentence instead.
+
+counted-intervals = { $intervals ->
+    [one] kipindi { $intervals }
+   *[other] vipindi { $intervals }
+}
+counted-used = { $intervals ->
+    [one] kipindi { $intervals } kilichotumika
+   *[other] vipindi { $intervals } vilivyotumika
+}
+counted-ten-minutes = { $intervals ->
+    [one] kipindi { $intervals } cha dakika kumi
+   *[other] vipindi { $intervals } vya dakika kumi
+}
+counted-days = { $days ->
+    [one] siku { $days }
+   *[other] siku { $days }
+}
+counted-readings = { $readings ->
+    [one] kipimo { $readings }
+   *[other] vipimo { $readings }
+}
+# Of the line: points less two.
+counted-freedom = { $freedom ->
+    [one] digrii { $freedom } ya uhuru
+   *[other] digrii { $freedom } za uhuru
+}
+
+## Every page
+
+report-kind = Ripoti ya jaribio la jiko la jua
+report-kind-indicative = Ripoti ya jaribio la jiko la jua: elekezi
+report-kind-estimated = Ripoti ya jaribio la jiko la jua: elekezi, mnururisho umekadiriwa
+# { $title } is the tester's own.
+report-title-indicative = { $title } (elekezi)
+report-title-estimated = { $title } (elekezi, mnururisho umekadiriwa)
+report-invented = Data za kubuni, kwa maonyesho
+report-statement = Matokeo yanahusu tu jiko kama lilivyojaribiwa. Nakili ripoti nzima tu.
+# In the middle of a line; the program sets a capital letter where it stands alone.
+irradiance-estimated = mnururisho umekadiriwa
+# At the head of a page. [number] is put in by the program and has to stay as it is written.
+page-head = Ripoti [number]
+# At the foot of a page. [page] and [pages] are put in by the program.
+page-foot = ukurasa [page] kati ya [pages]
+
+## Page one: how far the rating conforms
+
+level-conforms = Inakidhi
+level-conforms-with-notes = Inakidhi, pamoja na maelezo
+level-indicative = Elekezi tu
+# In the sentences that follow, the words of the level are set in bold where they stand
+# exactly as above. No full stop.
+headline-conforms = { level-conforms } ASAE { $procedure }, kama sehemu ya 2 inavyoieleza
+headline-conforms-with-notes = { level-conforms-with-notes }: ASAE { $procedure }, kama sehemu ya 2 inavyoieleza
+headline-indicative = { level-indicative }, haikidhi ASAE { $procedure }, kwa sababu ya hoja zilizo hapa chini
+headline-indicative-missing = { level-indicative }, haikidhi ASAE { $procedure }; bado inahitaji: { $missing }
+headline-unbelievable = { level-indicative }, na si ya kuaminiwa: maji yalipata joto zaidi ya lile lililomo katika mwanga wa jua
+headline-unbelievable-missing = { level-indicative }, na si ya kuaminiwa: maji yalipata joto zaidi ya lile lililomo katika mwanga wa jua; bado inahitaji: { $missing }
+# What is still missing.
+missing-intervals = { $intervals ->
+    [one] kipindi { $intervals } zaidi
+   *[other] vipindi { $intervals } zaidi
+}
+missing-days = { $days ->
+    [one] siku { $days } zaidi
+   *[other] siku { $days } zaidi
+}
+missing-intervals-and-days = { missing-intervals } na { missing-days }
+
+## Page one: the number
+
+headline-label = Nguvu sanifu ya kupikia Ps(50)
+# Beside the number and its ±; 95 % is the level of confidence.
+# As in English
+headline-unit = W (95 %)
+page-no-rating = hakuna tathmini
+# { $way }: "by a clear-sky model", "from the log of a station nearby" and the like.
+headline-irradiance-estimated = mnururisho umekadiriwa { $way }
+# What of the ± comes from what. These lines stand below the number, in small letters.
+headline-parts = kati yake, mtawanyiko na siku { $scatter } W, vifaa { $instruments } W
+headline-each-watt = 95 %; kila wati ina mstari wake katika sehemu ya 5
+headline-some-assumed = 95 %; baadhi ya vifaa vimekisiwa (sehemu ya 5)
+headline-monte-carlo = uhakiki wa Monte Carlo unatoa { $range } W (sehemu ya 5)
+headline-extrapolated = imekisiwa nje ya vipimo: 50 K ziko nje ya yaliyoonekana
+
+## Page one: the rating in plain words
+
+headline-takes-up = Maji yenye joto la 50 K zaidi ya hewa hupokea { $power } W katika jua la 700 W/m².
+headline-loses = Maji yenye joto la 50 K zaidi ya hewa hupoteza { $power } W katika jua la 700 W/m².
+headline-no-rating = Vipimo hivi havitoi tathmini. Hoja zilizo hapa chini zinasema kinachokosekana.
+# Followed by "; " and one of headline-heat-ends and headline-boils-first, or by a full stop.
+# { $amount }: headline-two-kilograms or "1.5 kg". { $journey }: from where to where, below.
+# "That irradiance" is the one of headline-takes-up.
+headline-heats = Kwa mnururisho huo maji { $amount } hupashwa { $journey } kwa muda wa takriban { $time }
+headline-heats-at = Kwa { $irradiance } W/m² maji { $amount } hupashwa { $journey } kwa muda wa takriban { $time }
+headline-may-not-heat = Kwa mnururisho huo huenda maji yasiweze kupashwa { $journey }
+headline-may-not-heat-at = Kwa { $irradiance } W/m² huenda maji yasiweze kupashwa { $journey }
+headline-does-not-heat = Kwa mnururisho huo maji hayawezi kupashwa { $journey }
+headline-does-not-heat-at = Kwa { $irradiance } W/m² maji hayawezi kupashwa { $journey }
+headline-two-kilograms = kilo mbili
+headline-heat-ends = joto lenye manufaa huishia karibu na { $end } (95 %: { $range })
+headline-boils-first = maji huchemka kabla joto lenye manufaa halijaisha
+# From where to where water is heated. { $degrees } is the next message with its unit.
+journey = kutoka { $degrees }
+journey-degrees = { $start } hadi { $target }
+journey-to-boiling = kutoka { $start } hadi kuchemka ({ $boiling } hapa)
+# { $result } as in stagnation-result.
+headline-dry = Chombo kikavu kilifika { $difference } K juu ya hewa katika { $irradiance } W/m²: { $result } (sehemu ya 6).
+# How many intervals count. No full stop; headline-no-irradiance and headline-others follow
+# after "; " where they apply.
+headline-met = { $used } kati ya { counted-ten-minutes }, katika { counted-days }, vilitimiza kila sharti
+headline-met-measured = { headline-met } lililopimwa
+headline-met-estimated = { headline-met } lililopimwa au kukadiriwa
+headline-no-irradiance = vingine { $count } havina mnururisho
+# { $reasons }: headline-reason or headline-either-reason.
+headline-other = kimoja kilichobaki kiliwekwa kando kwa sababu { $reasons }
+headline-others = vingine viliwekwa kando, mara nyingi kwa sababu { $reasons }
+# { $reason }: one of the messages that begin with reason-; { $count }: intervals.
+# As in English
+headline-reason = { $reason } ({ $count })
+headline-either-reason = { $first } au { $second }
+
+## Page one: figure, findings, conditions, caution
+
+# The line with its numbers: Ps = 201 W − 1.88 W/K · Td.
+# As in English
+equation-falling = Ps = { $intercept } W − { $slope } W/K · Td
+# As in English
+equation-rising = Ps = { $intercept } W + { $slope } W/K · Td
+# No full stop.
+power-line-facts = { $equation }; R² = { $r_squared }; { counted-used } katika { counted-days }, Td kuanzia { $lowest } hadi { $highest } K
+# R² of points that all have the same power.
+undefined = haina maana
+# As in English
+power-line-caption = { $facts }.
+# Read out to those who do not see the figure.
+power-line-alt = Mchoro wa nukta wa nguvu sanifu ya kupikia kwa wati dhidi ya tofauti ya halijoto kati ya maji na mazingira kwa kelvini. { $facts }; vilivyowekwa kando: { $aside }. Mstari unaonyesha wati { $power } kwa kelvini 50.
+power-line-estimated = Mnururisho umekadiriwa: { $text }
+no-line-facts = Hakuna mstari unaoweza kuchorwa: { counted-used }, na { $aside } vilivyowekwa kando
+no-line-alt = Mchoro wa nukta wa nguvu sanifu ya kupikia dhidi ya tofauti ya halijoto: { $facts }.
+page-findings = Hoja, na jinsi ya kuzirekebisha
+page-brief = Masharti, kama vipindi vilivyotumika vilivyoyaona
+page-brief-condition = sharti
+page-brief-limit = kikomo
+page-brief-observed = kilichoonekana
+page-brief-set-aside = vipindi vilivyowekwa kando
+page-brief-note = Kipindi kinaweza kuvunja masharti kadhaa na hapo huhesabiwa kwa kila moja.
+brief-irradiance = Mnururisho (irradiance)
+brief-irradiance-change = Mabadiliko ya mnururisho ndani ya kipindi
+brief-wind = Wastani wa upepo, na mavumo marefu
+brief-ambient = Wastani wa halijoto ya mazingira
+brief-water-above = Maji juu ya mazingira, ncha zote mbili
+brief-water-below = Maji chini ya kuchemka, ncha zote mbili
+brief-water-fixed = Halijoto ya maji, ncha zote mbili
+brief-solar-time = Wakati wa jua
+page-before-you-cook = Kabla hujapika.
+headline-caution = Nyuso zenye moto na mvuke huunguza, kitovu cha mwanga kinaweza kupofusha na kuwasha moto, na tathmini hii haisemi lolote kuhusu usalama wa chakula. Soma tahadhari zilizo katika sehemu ya 7 kabla hujapika. Kanuni za mahali ulipo na utendaji wenye leseni hutangulia.
+
+## Findings: what keeps a rating from conforming, and what would mend it
+#
+# A short clause without a full stop; the program sets a capital letter first.
+
+finding-too-few-intervals = idadi iliyotumika ni { counted-intervals }, kanuni inataka { $least }
+finding-too-few-intervals-remedy = { missing-intervals } vinavyoweza kutumika
+finding-too-few-days = vipindi vilivyotumika ni vya { counted-days }, kanuni inataka { $least }
+finding-too-few-days-remedy = vipindi vinavyoweza kutumika katika { missing-days }
+finding-no-rating = hakuna mstari unaoweza kuchorwa: vinahitajika vipindi vitatu vilivyotumika vyenye mnururisho, kwa tofauti mbalimbali za halijoto
+finding-no-rating-remedy = vipindi zaidi vinavyoweza kutumika, kuanzia halijoto ya mazingira hadi karibu na kuchemka
+finding-no-rating-remedy-irradiance = pima mnururisho; bila huo nguvu haiwezi kusanifishwa
+finding-r-squared-low = R² ni { $r_squared }, chini ya { $least }; kanuni ingeridhika na maelezo, ripoti hii hairidhiki
+finding-r-squared-low-remedy = kulielekeza jiko kwa uthabiti zaidi, anga safi zaidi na upepo mdogo zaidi; kihisi kisichogusa sufuria
+finding-line-not-falling = nguvu haipungui maji yanapozidi kupata joto, jambo lisilotokea kwa jiko lolote halisi
+finding-line-not-falling-remedy = hakikisha kwamba halijoto ya maji ni ya maji yenyewe, na upime masafa mapana zaidi ya halijoto
+finding-no-useful-heat = mstari unaonyesha { $power } W kwa { $difference } K: hapo maji hupoteza joto
+finding-no-useful-heat-remedy = hakikisha kwamba vipimo ni vya maji yanayopashwa, jiko likiwa limeelekezwa kwenye jua
+finding-extrapolated = { $difference } K ziko nje ya tofauti za halijoto zilizoonekana, { $lowest } hadi { $highest } K
+finding-extrapolated-remedy = vipindi vinavyotumika pande zote mbili za { $difference } K
+# { $runs }: a list of finding-load-off-run.
+finding-load-off = mzigo umekengeuka kwa zaidi ya { $tolerance } % kutoka { $load } kg/m² katika { $runs }
+# As in English
+finding-load-off-run = { $run } ({ $load } kg/m²)
+finding-load-off-remedy = pima kwa mizani { $load } za maji kwa kila m² ya eneo la kupokea mwanga, au sahihisha eneo hilo
+# In the findings that follow, { $runs } is a list of the names of runs.
+finding-wind-not-measured = upepo haukupimwa katika { $runs }
+finding-wind-not-measured-remedy = pima upepo kando ya jiko, kwa kimo chake
+finding-wind-estimated = upepo umekadiriwa kwa macho katika { $runs }, kwa usahihi wa namba moja ya kipimo cha Beaufort
+finding-irradiance-estimated = mnururisho haukupimwa kwenye jiko katika bapa lililo pembemraba na miale ya jua, bali umekadiriwa { $way }
+finding-irradiance-estimated-remedy = pima mnururisho kando ya jiko, kwa kihisi kinacholielekea jua
+finding-irradiance-missing = mnururisho haukupimwa katika { $runs }, ambazo vipindi vyake haviwezi kusanifishwa na havimo katika mstari
+finding-irradiance-missing-remedy = pima mnururisho katika bapa lililo pembemraba na miale ya jua
+finding-irradiance-horizontal = mnururisho ulipimwa katika bapa la mlalo, kanuni inataka bapa lililo pembemraba na miale ya jua; huko kwa kawaida huwa mkubwa zaidi, kwa hiyo pengine tathmini ni ya juu mno
+# estimate = "from-horizontal" is written in the campaign file and stays as it is.
+finding-irradiance-horizontal-remedy = funga kihisi ili kilielekee jua kama jiko linavyolielekea; hadi hapo estimate = "from-horizontal" hugeuza vipimo vyake kuelekea jua
+finding-impossible-gain = joto lililopatikana katika { counted-used } ni zaidi ya mwanga wa jua uliopokewa; cha kwanza kilipata { $power } W kutoka { $sunlight } W
+finding-impossible-gain-remedy = kagua uzito wa maji, eneo la kupokea mwanga, na vizio vya halijoto na mnururisho
+# { $limits }: a list of finding-own-limit.
+finding-requirement-relaxed = vikomo binafsi vilivyolegezwa kuliko takwa: { $limits }
+finding-recommendation-relaxed = vikomo binafsi vilivyolegezwa kuliko pendekezo: { $limits }
+finding-limit-tightened = vikomo binafsi vikali kuliko kanuni: { $limits }
+# { $what }: one of the messages that begin with limit-; { $practice }: an amount, or
+# finding-practice-limit where the practice limits something else.
+finding-own-limit = { $what } { $value } (kanuni: { $practice })
+# As in English
+finding-practice-limit = { $what } { $value }
+# [limits] is a part of the campaign file and stays as it is.
+finding-own-limit-remedy = rudi kwenye vikomo vya kanuni: futa hivi chini ya [limits] katika faili ya kampeni
+finding-excluded-by-tester = mpimaji aliondoa { counted-intervals }
+finding-excluded-by-tester-remedy = hakuna, ikiwa sababu iliyotolewa katika faili ya kampeni ni ya kweli
+
+## Section 1
+
+page-tested = Kilichojaribiwa
+page-instruments = Vifaa vya kupimia
+page-instruments-quantity = kinachopimwa
+page-instruments-instrument = kifaa
+page-instruments-uncertainty = utovu sanifu wa uhakika
+
+## Section 2: conditions
+
+page-conditions = Masharti
+# Headers of the table.
+page-conditions-condition = sharti
+page-conditions-limit = kikomo
+page-conditions-standing = hadhi
+page-conditions-observed = kilichoonekana
+page-conditions-set-aside = kando
+# What is limited. Also within findings.
+limit-water-above-ambient = maji juu ya wastani wa mazingira
+limit-water-below-boiling = maji chini ya kiwango cha kuchemka cha mahali
+limit-water-temperature = halijoto ya maji
+limit-ambient = wastani wa halijoto ya mazingira
+limit-irradiance-lowest = mnururisho wa chini kabisa katika kipindi
+limit-irradiance-highest = mnururisho wa juu kabisa katika kipindi
+limit-irradiance-change = mabadiliko ya mnururisho katika kipindi
+limit-wind-mean = wastani wa upepo
+limit-wind-gust = upepo uliodumu kwa zaidi ya dakika kumi (huweka duru kando)
+limit-solar-time-start = wakati wa jua mwanzoni
+limit-solar-time-end = wakati wa jua mwishoni
+limit-load = maji kwa kila m² ya eneo la kupokea mwanga
+limit-intervals = vipindi vilivyotumika
+limit-days = siku zenye vipindi vilivyotumika
+limit-r-squared = R² ya mstari
+# How binding the practice makes a limit: "shall", "should". There is little room.
+standing-requirement = takwa
+standing-recommendation = pendekezo
+# The campaign has a limit of its own in place of the practice's.
+standing-own-requirement = binafsi, badala ya takwa
+standing-own-recommendation = binafsi, badala ya pendekezo
+# As in English
+conditions-about = { $load } ± { $tolerance } %
+conditions-no-line = hakuna mstari
+# Of gusts.
+conditions-never = kamwe
+conditions-gust = kwa { $time } zaidi sana
+conditions-no-interval = hakuna kipindi
+conditions-not-measured = haikupimwa
+conditions-source = Vikomo vinafuata ASAE { $procedure }, kwa maneno yetu wenyewe. Viliandikwa kutokana na ujuzi wa kanuni hiyo, bila nakala ya kiwango hicho mkononi; pale ambapo mengi yanategemea kimojawapo, kilinganishe na kiwango chenyewe.
+conditions-observed = Kilichoonekana: cha chini hadi cha juu kabisa katika vipindi vyote, vilivyotumika au vilivyowekwa kando. Kipindi kinachovunja vikomo kadhaa huhesabiwa kwa kila kimoja.
+conditions-common-practice = Ile ± 5 % ya mzigo na zile 540 hadi 660 s ambazo kipindi kinaweza kudumu ni mazoea ya kawaida, hakuna chanzo kilichochapishwa.
+conditions-r-squared = R² inapokuwa ndogo mno kanuni huridhika na maelezo; hapo ripoti hii huzuia neno "inakidhi", jambo ambalo ni kali zaidi.
+# "Own" as in standing-own-requirement.
+conditions-own = Vikomo vyenye alama "binafsi" ni vya kampeni yenyewe na vinakengeuka kanuni.
+
+## Section 3: runs
+
+page-runs = Duru
+page-runs-how = Kivuli: muda wa vipindi vilivyotumika. Mistari ya vipandevipande: halijoto ya maji ambayo mstari wa tathmini unatabiri kutokana na mnururisho na hewa vilivyopimwa; nukta: iliyopimwa, kwenye ncha za vipindi. Pau: muda unaotumika, na muda ambao kila kikomo kiliuweka kando.
+run-title = Duru ya { $number }, { $date }
+# { $run }: its name; { $from }, { $to }: times of day.
+run-summary = { $run }: { counted-readings } kuanzia { $from } hadi { $to }, maji { $water } ({ $load } kg/m²). Jumla { counted-intervals }, vilivyotumika { $used }.
+run-summary-re-aimed = { $run }: { counted-readings } kuanzia { $from } hadi { $to }, maji { $water } ({ $load } kg/m²); jiko lilielekezwa upya kila { $minutes } min. Jumla { counted-intervals }, vilivyotumika { $used }.
+run-hole = Hakuna kipindi kuanzia { $from } hadi { $to }: hakuna vipimo viwili vya maji huko vilivyopishana kwa dakika 9 hadi 11.
+run-caption-predicted = Mstari unatabiri halijoto ya maji ndani ya { $rms } K, kipeo cha pili cha wastani wa miraba.
+run-caption-none = Hakuna kipindi cha duru hii kilichotumika.
+# Read out to those who do not see the figure. { $irradiance }, { $wind }: the next messages.
+run-alt = Michoro dhidi ya saa ya mahali kuanzia { $from } hadi { $to }: maji kati ya nyuzi { $coldest } na { $hottest } za Selsiasi pamoja na halijoto ya mazingira; { $irradiance }; { $wind }. Vilivyotumika na kutiwa kivuli: { $used } kati ya { counted-intervals }. { $predicted } Kando: { $aside }.
+# As in English
+run-alt-aside = { counted-intervals }, { $reason }
+run-alt-predicted = Mstari unatabiri halijoto ya maji ndani ya kelvini { $rms }, kipeo cha pili cha wastani wa miraba.
+run-alt-not-predicted = Mstari hautabiri lolote kwa duru hii.
+run-alt-irradiance = mnururisho kati ya wati { $lowest } na { $highest } kwa mita ya mraba
+run-alt-no-irradiance = mnururisho haukupimwa
+run-alt-wind = upepo kati ya mita { $lowest } na { $highest } kwa sekunde
+run-alt-no-wind = upepo haukupimwa
+
+## Section 4: intervals
+
+page-intervals = Vipindi
+# Headers of a table of ten narrow columns: as short as can be.
+page-intervals-local = saa ya mahali
+page-intervals-solar = ya jua
+page-intervals-water = maji, °C
+page-intervals-ambient = mazing., °C
+page-intervals-irradiance = mnurur., W/m²
+page-intervals-wind = upepo, m/s
+# As in English
+page-intervals-power = P, W
+# As in English
+page-intervals-difference = Td, K
+# As in English
+page-intervals-standardised = Ps, W
+page-intervals-outcome = kimetumika, au kando kwa sababu
+page-intervals-used = kimetumika
+interval-no-irradiance = hakuna mnururisho
+page-intervals-note = Maji: mwanzoni na mwishoni mwa kipindi. Mnururisho: wastani, wa chini na wa juu kabisa. P: nguvu ya kupikia. Td: wastani wa halijoto ya maji kutoa wastani wa halijoto ya mazingira. Ps: P iliyosanifishwa kwa 700 W/m².
+page-reasons = Maana ya sababu
+# Why an interval is set aside. Also within headline-reason, after "because".
+reason-water-below-window = maji yalikuwa bado karibu mno na halijoto ya mazingira
+reason-water-above-window = maji yalikuwa karibu mno na kuchemka
+reason-ambient-out-of-range = hewa ilikuwa baridi mno au yenye joto mno
+reason-irradiance-low = jua lilikuwa dhaifu mno
+reason-irradiance-high = jua lilikuwa kali mno
+reason-irradiance-unsteady = jua lilikuwa likibadilikabadilika
+reason-wind-high = upepo ulikuwa mkali mno
+reason-outside-solar-window = ilikuwa mapema mno au kuchelewa mno katika siku ya jua
+reason-reading-gap = vipimo vilikosekana
+reason-excluded-by-tester = mpimaji aliuondoa muda huo
+reason-not-cloudless = mpimaji hasemi kwamba anga lilikuwa bila mawingu
+
+## Section 5: regression and uncertainty
+
+page-regression = Regresheni na utovu wa uhakika (uncertainty)
+regression-none = Hakuna mstari unaoweza kuchorwa: vinahitajika angalau vipindi vitatu vilivyotumika vyenye mnururisho, kwa tofauti mbalimbali za halijoto.
+regression-method = Miraba midogo kabisa ya kawaida ya Ps juu ya Td kwa vipindi vilivyotumika vya duru zote, kila kimoja kwa uzito sawa; masafa ya uhakika kwa Student t. P = m·c·(T2 − T1)/Δt ambapo c = 4186 J/(kg K) na muda uliopita kweli; Ps = P·700/G ambapo G ni wastani wa mnururisho wa kipindi; Td = wastani wa halijoto ya maji kutoa wastani wa halijoto ya mazingira. Wastani huzingatia uzito wa muda.
+# Labels, and what stands beside them.
+regression-line = mstari
+regression-intercept = kikatizo a
+regression-watts = { $value } W, kosa sanifu { $error } W
+regression-slope = mteremko b
+regression-watts-per-kelvin = { $value } W/K, kosa sanifu { $error } W/K
+regression-residual = mchepuko sanifu wa masalio
+regression-points = nukta
+regression-points-text = { counted-intervals } katika { counted-days }, { counted-freedom }
+regression-confidence = masafa ya uhakika ya 95 % ya mstari kwa 50 K, kutokana na mtawanyiko wake pekee
+regression-prediction = masafa ya utabiri ya 95 % ya kipindi kimoja kwa 50 K
+residuals-caption = Masalio ya vipindi vilivyotumika, kwa siku; mistari ya vipandevipande: mara mbili ya mchepuko sanifu wake.
+# Read out to those who do not see the figure.
+residuals-alt = Masalio kuzunguka mstari kwa wati, dhidi ya tofauti ya halijoto kwa kelvini na dhidi ya saa ya mahali, alama moja kwa kila siku; mchepuko sanifu wati { $deviation }; { $outside ->
+    [one] nukta { $outside } kati ya { $points } iko mbali na mstari kwa zaidi ya mara mbili ya huo.
+   *[other] nukta { $outside } kati ya { $points } ziko mbali na mstari kwa zaidi ya mara mbili ya huo.
+}
+page-scatter = Siku, majirani na vipindi kimoja kimoja
+page-uncertainty = Utovu wa uhakika wa Ps(50)
+# Headers of a table of six columns.
+page-uncertainty-source = chanzo
+page-uncertainty-of-source = utovu sanifu wake wa uhakika
+# Type A or B of the GUM.
+page-uncertainty-type = aina
+page-uncertainty-sensitivity = unyeti
+page-uncertainty-of-rating = katika Ps(50)
+page-uncertainty-part = sehemu ya ±
+
+## Section 6: what it means for cooking
+
+page-cooking = Maana yake kwa upishi
+page-cooking-water = maji
+# [journey] is put in by the program: "from 20 to 95 °C", the message journey.
+page-cooking-time = muda [journey]
+page-cooking-range = masafa ya 95 %
+page-cooking-boiling = hadi kuchemka (95 %)
+page-foods-food = chakula
+page-foods-specific-heat = joto mahususi
+page-foods-cooked = hupikwa kwa
+page-foods-amount = kiasi
+page-foods-range = masafa ya 95 %
+page-year = Siku zisizo na mawingu mwaka mzima
+page-year-month = mwezi
+page-year-hours = saa zenye jua la kutosha
+page-year-heat = joto kwa siku
+page-year-water = maji yaliyopasteurishwa kwa siku
+page-fuel = Nishati ya kupikia ambayo joto hili huchukua nafasi yake
+page-dry = Chombo kikavu
+page-dry-date = tarehe
+page-dry-plateau = kilele tulivu
+page-dry-air = hewa
+page-dry-irradiance = mnururisho
+page-dry-difference = tofauti kwa kila W/m²
+page-dry-notes = maelezo
+# As in English
+stagnation-date-and-time = { $date }, { $time }
+stagnation-irradiance-estimated = { $irradiance } W/m², umekadiriwa
+# As in English
+stagnation-result = { $difference } ± { $half_width } K m²/W
+# { $usual }: "190 °C".
+stagnation-note = Halijoto ya juu kabisa iliyotulia ya chombo kitupu cheusi juu ya mazingira, kwa kila W/m²; ± kwa 95 %, kipimajoto cha oveni ndani ya ± 10 K pale ambapo utovu wa uhakika haukutajwa. Hutofautisha upotevu wa joto na upokeaji wa mwanga, na si nguvu ya kupikia. Uwiano huu ndio ambao Mullick, Kandpal na Saxena 1987 hutumia kwa majiko ya sanduku (kwa kumbukumbu ya kichwani); kwa majiko mengine hulinganisha tu vitu vinavyofanana. Cha kulinganisha nacho, mazoea ya kawaida, hakuna chanzo kilichochapishwa: sufuria nyembamba nyeusi katika kiakisi kisicho na kina chenye pande nyingi cha takriban mita moja ya mraba hufika karibu { $usual } kwa nusu saa. Chombo kitupu kinaweza kuwa chekundu kwa moto, kupasuka au kupoteza mpako wake: usikiache kamwe.
+page-assumed = Makisio
+
+## Section 7
+
+page-cautions = Tahadhari
+# [source] is put in by the program.
+page-cautions-source = Chanzo: [source].
+
+## Section 8: deviations, notes and provenance
+
+page-provenance = Mikengeuko, maelezo na asili
+page-deviations = Mikengeuko kutoka kwa kanuni
+page-tester-notes = Maelezo ya mpimaji
+page-notices = Ilani kutokana na usomaji wa rekodi
+page-logs = Jinsi rekodi zilivyosomwa
+page-made-with = Imetengenezwa kwa
+# SHA-256: digits that change when a file changes.
+page-inputs = Faili zilizotumika, pamoja na SHA-256 zake
+
+# What was tested, with what, and by whom; the uncertainty line by line; provenance.
+
+## What the campaign file does not say
+
+not-stated = haikutajwa
+
+## Kinds of cooker, shapes of aperture
+
+# Each stands first in its line.
+cooker-box = Jiko la sanduku
+cooker-panel = Jiko la paneli za kuakisi
+cooker-concentrating = Jiko la kukusanya miale
+cooker-tube = Jiko la mrija
+aperture-circle = duara, kipenyo { $diameter } m
+aperture-rectangle = mstatili, { $width } m kwa { $height } m
+# Across corners: diameter of the circle through the corners.
+aperture-regular-polygon = poligoni sawa, pande { $sides }, { $across } m kati ya pembe
+aperture-outline = umbo la nukta { $points }
+# { $shape }: one of the four above. The beam is the light that comes straight from the sun.
+aperture-off-normal = { $shape }, miale iko { $degrees }° nje ya pembemraba yake
+
+## Ways to estimate irradiance
+#
+# Each goes on after "irradiance estimated", and also stands alone after a comma.
+
+estimated-clear-sky = kwa modeli ya anga safi (Ineichen na Perez 2002)
+estimated-from-horizontal = kutokana na kihisi kilicholazwa (Erbs, Klein na Duffie 1982)
+estimated-station = kutokana na rekodi ya kituo cha karibu
+estimated-solar-panel = kutokana na mkondo wa mzunguko mfupi wa paneli ya sola
+
+## Classes of instruments
+
+# Also within budget-assumed and notice-instrument-taken: "assumed a kitchen scale".
+class-pyranometer-a = piranomita ya daraja A
+class-pyranometer-b = piranomita ya daraja B
+class-pyranometer-c = piranomita ya daraja C
+class-reference-cell = seli rejea
+class-solar-panel = paneli ya sola kwa mkondo wake wa mzunguko mfupi
+class-hand-held-meter = mita ya mkononi
+class-thermocouple-t-1 = themokapo aina T, daraja 1
+class-thermocouple-t-2 = themokapo aina T, daraja 2
+class-thermocouple-k-1 = themokapo aina K, daraja 1
+class-thermocouple-k-2 = themokapo aina K, daraja 2
+class-thermocouple-j-1 = themokapo aina J, daraja 1
+class-thermocouple-j-2 = themokapo aina J, daraja 2
+class-pt100-a = Pt100, daraja A
+class-pt100-b = Pt100, daraja B
+class-kitchen-thermometer = kipimajoto cha jikoni
+class-measuring-jug = jagi la kupimia
+class-platform-scale = mizani ya jukwaa
+class-kitchen-scale = mizani ya jikoni
+class-watch = saa ya kawaida, inayosomwa na mtu
+class-logger = saa ya kifaa cha kurekodi
+# What the uncertainty of a class follows from. 95 %: level of confidence.
+basis-for-95-percent = ± { $limit } % kwa 95 %
+basis-within-percent = ndani ya ± { $limit } %
+basis-within-kelvin = ndani ya ± { $limit } K
+basis-within-kelvin-read = ndani ya ± { $limit } K, husomwa kwa hatua za { $step } K
+basis-within-seconds = ndani ya ± { $limit } s
+
+## Section 1: the line under the title
+
+# These four stand after each other, with a dot between them.
+# As in English
+subtitle-cooker = { $cooker }, { $area } m²
+# As in English
+subtitle-site = { $site }, { $elevation } m
+subtitle-tester = lilijaribiwa na { $tester }
+# First and last day of the test: "16 to 19 September 2026", { $first } only a number.
+dates-of-a-month = { $first } hadi { $last }
+# "28 September to 3 October 2026".
+dates-of-a-year = { $day } { $month } hadi { $last }
+dates = { $first } hadi { $last }
+
+## Section 1: what was tested
+#
+# Labels stand at the left in a column of about 18 letters; longer ones break.
+
+tested-photo = Jiko kama lilivyojaribiwa.
+# Read out to those who do not see it.
+tested-photo-alt = Picha ya jiko { $cooker }
+tested-cooker = Jiko
+tested-name = jina
+tested-type = aina
+tested-area = eneo la kupokea mwanga
+# As in English
+tested-area-text = { $area } m²
+tested-aperture = uwazi wa jiko
+tested-description = maelezo
+tested-mass = uzito
+tested-cost = gharama
+# { $currency }: as the tester wrote it.
+# As in English
+tested-cost-text = { $cost } { $currency }
+tested-cost-no-currency = { $cost } (sarafu haikutajwa)
+tested-load = Mzigo
+tested-water = maji
+tested-per-area = kwa eneo la kupokea mwanga
+tested-per-area-text = { $load } kg/m² (kanuni: { $practice } kg/m²)
+tested-vessels = vyombo
+tested-site = Mahali
+tested-position = viwianishi
+# As in English
+tested-position-text = { $latitude }, { $longitude }, { $elevation } m
+tested-north = { $degrees }° Kaskazini
+tested-south = { $degrees }° Kusini
+tested-east = { $degrees }° Mashariki
+tested-west = { $degrees }° Magharibi
+# { $boiling }: "95.2 °C".
+tested-boiling = maji huchemka kwa
+tested-boiling-by-pressure = { $boiling }, kutokana na mgandamizo wa hewa uliopimwa wa { $pressure } hPa
+tested-boiling-by-elevation = { $boiling }, kutokana na mwinuko
+tested-time-zone = ukanda wa saa
+tested-test = Jaribio
+tested-method = mbinu
+# The title of the standard stands in English.
+# As in English
+tested-method-text = ASAE { $procedure }, testing and reporting solar cooker performance
+tested-dates = tarehe
+tested-dates-text = { $dates }, { $runs ->
+        [one] duru { $runs }
+       *[other] duru { $runs }
+    }
+tested-tracking = kufuata jua
+# { $minutes }: a number, or a list of numbers.
+tested-tracking-text = lilielekezwa upya kila { $minutes } min
+tested-identification = utambulisho
+tested-condition = hali
+tested-received = lilipokelewa
+tested-environment = Mazingira ya vipindi vilivyotumika
+environment-ambient = hewa ya mazingira
+environment-irradiance = mnururisho
+environment-wind = upepo
+environment-numbers = wastani { $mean }, kati ya { $range }
+environment-none = hakuna kipindi kilichotumika
+tested-place = mahali pa jaribio
+tested-parties = Maabara na mteja
+tested-laboratory = maabara
+tested-laboratory-not-stated = jina na anwani hazikutajwa
+tested-authorised = imeidhinishwa na
+tested-contact = mawasiliano ya mteja
+tested-client-data = kutoka kwa mteja
+tested-sampling = sampuli
+tested-not-sampled = haikutajwa; linachukuliwa kama lilivyoletwa, bila kuchaguliwa kwa sampuli
+tested-others = matokeo kutoka kwa wengine
+tested-others-station = mnururisho, kutoka rekodi ya kituo cha jirani
+tested-stated-note = Yanayosemwa kuhusu jiko, mzigo, mahali, maabara na mteja yametajwa katika faili ya kampeni na hayakaguliwi hapa; yanayotokana nayo, kama vile mzigo kwa eneo na kiwango cha kuchemka, yana ubora uleule. Eneo, mzigo au utovu wa uhakika usio sahihi hutoa tathmini isiyo sahihi. Matokeo ni ya jiko kama lilivyoletwa.
+tested-tester = lilijaribiwa na
+tested-client = kwa ajili ya (mteja)
+tested-issued = ripoti ilitolewa
+
+## Section 1: instruments
+
+tested-water-temperature = halijoto ya maji
+tested-ambient-temperature = halijoto ya mazingira
+tested-wind-speed = kasi ya upepo
+tested-water-mass = uzito wa maji
+tested-irradiance-estimated = mnururisho, umekadiriwa
+tested-irradiance-normal = mnururisho, pembemraba na miale
+tested-irradiance-horizontal = mnururisho, bapa la mlalo
+tested-irradiance-plane-assumed = mnururisho, bapa halikutajwa, limechukuliwa kuwa pembemraba na miale
+instrument-not-measured = haikupimwa
+# { $description }: the tester's own words; { $id }: a mark or number.
+# As in English
+instrument-with-id = { $description } ({ $id })
+# { $way }: one of the messages that begin with estimated-.
+# As in English
+instrument-estimated = { $instrument }, { $way }
+# { $uncertainty } as in the other rows.
+instrument-estimated-uncertainty = { $uncertainty }; sehemu ya 5
+instrument-uncertainty-of-model = ule wa modeli; sehemu ya 5
+instrument-by-class = kwa daraja lake, { $basis }
+instrument-by-eye = kwa macho, kipimo cha Beaufort (WMO-No. 8)
+instrument-by-eye-uncertainty = masafa ya namba moja, kwa mfano 0.3 hadi 1.5 m/s
+uncertainty-percent = { $percent } % ya kipimo
+# As in English
+uncertainty-kelvin = { $kelvin } K
+# As in English
+uncertainty-speed = { $speed } m/s
+# As in English
+uncertainty-seconds = { $seconds } s
+tested-instruments-note = Utovu wa uhakika ni utovu sanifu (k = 1), kama mpimaji anavyoutaja; sehemu ya 5 inasema kinachochukuliwa pale usipotajwa. Kanuni inataka kihisi cha maji kiwe ndani ya maji, katikati, 10 mm juu ya kitako, upepo upimwe kando ya jiko kwa kimo chake, na mzigo ugawanywe sawa katika vyombo (kwa kumbukumbu ya kichwani); hakuna kati ya haya kinachokaguliwa hapa.
+
+## Section 5: the budget of uncertainty
+#
+# Cells of a table of six columns: short.
+
+budget-combined = uliojumuishwa
+budget-root = kipeo cha pili cha jumla ya miraba
+# The rating with its expanded uncertainty.
+# As in English
+rating-with-uncertainty = { $power } W ± { $half_width } W (95 %)
+budget-scatter = mtawanyiko kuzunguka mstari
+budget-scatter-within-days = mtawanyiko ndani ya siku
+budget-scatter-text = { $deviation } W kwa kipindi, { $intervals ->
+        [one] kipindi { $intervals }
+       *[other] vipindi { $intervals }
+    }
+budget-reading = usomaji wa halijoto ya maji
+budget-reading-text = { $deviation } W kwa kipindi, { $intervals ->
+        [one] kipindi { $intervals }
+       *[other] vipindi { $intervals }
+    }; zaidi ya mtawanyiko ulioonekana
+budget-days = tofauti kati ya siku na siku
+budget-days-text = { $deviation } W kwa siku, { $days ->
+        [one] siku { $days }
+       *[other] siku { $days }
+    }
+budget-per-percent = { $sensitivity } W kwa %
+budget-per-kelvin = { $sensitivity } W kwa K
+# As in English
+budget-watts = { $power } W
+# { $uncertainty }: "0.5 K" or "3 % of the reading".
+budget-stated = { $uncertainty }, umetajwa
+# { $class }: one of the messages that begin with class-; { $basis }: one that begins with basis-.
+# As in English
+budget-class = { $class }: { $basis }
+budget-assumed = imekisiwa kuwa { $class }: { $basis }
+# What is in error, in the same table, and in the sentences below.
+error-irradiance = mnururisho
+error-clear-sky = mnururisho, umekadiriwa
+# From the horizontal plane to the plane normal to the beam.
+error-conversion = mnururisho, umegeuzwa kuelekea jua
+# A weather station a few kilometres away.
+error-distance = mnururisho, kwenye kituo
+error-water-temperature = halijoto ya maji
+error-ambient-temperature = halijoto ya mazingira
+error-water-mass = uzito wa maji
+error-specific-heat = joto mahususi la maji
+error-clock-rate = muda
+# What their uncertainty follows from, where it is not the tester's to state.
+known-clear-sky = { $percent } %: modeli ya anga safi 5 %, utusitusi ndani ya ± 2 iliyobaki
+known-conversion = ugeuzaji { $percent } %, kutokana na miale ndani ya moja ya tano
+known-distance = { $percent } % kwa kituo cha karibu
+known-specific-heat = 4186 J/(kg K) ndani ya ± { $percent } %
+known-clock-rate = mwendo wa saa ndani ya ± { $percent } %
+# Where it is from, in a list with ";" between: titles and names stay as they are.
+source-common-practice = mazoea ya kawaida, hakuna chanzo kilichochapishwa
+source-wmo-8 = WMO-No. 8, jumla za kila saa, kwa madaraja ya ISO 9060:1990 (kiwango cha pili, daraja la kwanza, la pili) ambayo A, B, C za 2018 huyafuata
+source-iec-60584 = IEC 60584-1:2013, ustahimilivu hadi 100 °C
+source-iec-60751 = IEC 60751, ustahimilivu kwa 100 °C, kwa kumbukumbu ya kichwani
+source-clear-sky = Ineichen na Perez 2002; 5 % kwa kumbukumbu ya kichwani ya Reno, Hansen na Stein 2012 (SAND2012-2389); utusitusi: mazoea ya kawaida, hakuna chanzo kilichochapishwa
+source-conversion = Erbs, Klein na Duffie 1982; mtawanyiko wa miale kwa kumbukumbu ya kichwani ya Gueymard na Ruiz-Arias 2016
+source-specific-heat = IAPWS-IF97, 10 hadi 95 °C
+
+## Section 5: what the budget comes to
+
+# { $rating }: rating-with-uncertainty. { $freedom }: a number, or freedom-large.
+budget-result = Ps(50) = { $rating }. Utovu uliopanuliwa wa uhakika ± { $expanded } W: uliojumuishwa { $combined } W mara k = { $factor }, Student t kwa 95 % na digrii { $freedom } fanisi za uhuru (JCGM 100:2008, Welch–Satterthwaite).
+freedom-large = zaidi ya 1000
+budget-note-columns = Safuwima ya mwisho: mgawo wa kila mstari katika variansi, kama sehemu yake ya utovu uliopanuliwa wa uhakika; sehemu zote zikijumlishwa ndizo huo. Aina A: kwa takwimu za vipindi; B: kwa njia nyingine. Makosa ya vifaa huchukuliwa kuwa ya pamoja kwa vipindi vyote: yale ya mnururisho, uzito, joto mahususi na muda hukuza au kupunguza mstari wote na kamwe hayaonekani katika mtawanyiko; yale ya halijoto hujifuta katika upandaji wa joto la maji na huisogeza Td.
+# { $sources }: a list of the messages that begin with source-, with ";" between them.
+budget-note-sources = Ambayo mpimaji hakuyataja yametoka: { $sources }. Vikomo bila ujuzi zaidi huchukuliwa kuwa na mgawanyo wa mstatili, u = kikomo/√3 (JCGM 100:2008, 4.3.7).
+# { $quantities }: a list of messages that begin with error-.
+budget-note-assumed = Kwa { $quantities } faili ya kampeni haitaji utovu wa uhakika wala daraja, kwa hiyo daraja la tahadhari kubwa zaidi limekisiwa. Kutaja kilichotumika kwa uwezekano mkubwa kutapunguza utovu wa uhakika.
+# What single readings explain of the scatter.
+budget-note-reading = Kati ya { $scatter } W ambazo kipindi hutawanyika, hatua ya usomaji wa kipimajoto cha maji hueleza { $step } W na nukta ya wakati wa kusoma { $moment } W; zote mbili zimo katika mtawanyiko na hazihesabiwi tena.
+budget-note-reading-most = Kati ya { $scatter } W ambazo kipindi hutawanyika, hatua ya usomaji wa kipimajoto cha maji hueleza { $step } W na nukta ya wakati wa kusoma { $moment } W; zote mbili zimo katika mtawanyiko na hazihesabiwi tena. Hatua ya kipimajoto ndiyo sehemu kubwa ya mtawanyiko: chenye hatua ndogo zaidi kingesaidia kuliko kitu kingine chochote.
+
+## Section 5: check by Monte Carlo
+#
+# Two sentences, one after the other: what was drawn, and what follows from it.
+
+drawn-none = Hakuna uhakiki wa Monte Carlo: mnururisho hauna uhakika kiasi kwamba baadhi ya thamani zake zilizochotwa kwa nasibu huwa sifuri au chini yake. Masafa yaliyo juu hapo si zaidi ya kubahatisha.
+drawn = Uhakiki wa Monte Carlo (JCGM 101:2008): makosa yaleyale yaliyochotwa kwa nasibu mara { $trials } kupitia vipimo, nguvu, regresheni na mstari hutoa { $lower } hadi { $upper } W kwa 95 %.
+drawn-deviation = Uhakiki wa Monte Carlo (JCGM 101:2008): makosa yaleyale yaliyochotwa kwa nasibu mara { $trials } kupitia vipimo, nguvu, regresheni na mstari hutoa { $lower } hadi { $upper } W kwa 95 %, mchepuko sanifu { $deviation } W.
+drawn-agrees = Ncha za masafa yote mawili ziko ndani ya { $tolerance } W, ustahimilivu wa JCGM 101 kwa tarakimu moja muhimu: bajeti inathibitika.
+drawn-narrower = Hizo ni { $apart } W kutoka kwa masafa ya bajeti, ambapo JCGM 101 huruhusu { $tolerance } W kwa tarakimu moja muhimu. Thamani zilizochotwa hazifiki mbali vile: makosa yaliyo ndani ya vikomo huishia pale ambapo mgawanyo wa kawaida huendelea. Bajeti iko upande salama.
+drawn-few-days = Hizo ni { $apart } W kutoka kwa masafa ya bajeti, ambapo JCGM 101 huruhusu { $tolerance } W kwa tarakimu moja muhimu. Mikia ya Student t kwa digrii chache hivi za uhuru ina uzito zaidi katika thamani zilizochotwa; siku zaidi huyaleta mawili haya pamoja. Pale ambapo mengi yanategemea hilo, chukua yaliyo mapana zaidi.
+drawn-skewed = Hizo ni { $apart } W kutoka kwa masafa ya bajeti, ambapo JCGM 101 huruhusu { $tolerance } W kwa tarakimu moja muhimu. Kugawanya kwa mnururisho ambao huenda uko mbali na ukweli hupindisha thamani zilizochotwa; kihisi kinachojulikana vizuri zaidi huyaleta mawili haya pamoja. Pale ambapo mengi yanategemea hilo, chukua yaliyo mapana zaidi.
+
+## Section 5: what more data would bring
+
+outlook-at-best = Vipindi na siku zaidi vingeshusha utovu wa uhakika hadi ± { $least } W kwa ubora wake; uliobaki ni wa vifaa.
+outlook-reached = Lengo la ± { $target } W limefikiwa.
+# { $more }: outlook-intervals or outlook-intervals-and-days.
+outlook-more = Lengo la ± { $target } W linahitaji { $more }, ikichukuliwa kwamba mtawanyiko ni ule ulioonekana hadi sasa.
+outlook-more-one-day = Lengo la ± { $target } W linahitaji { $more }, ikichukuliwa kwamba mtawanyiko ni ule ulioonekana hadi sasa na kwamba siku hazitofautiani.
+outlook-intervals = { $intervals ->
+        [one] kipindi { $intervals } zaidi kilichotumika
+       *[other] vipindi { $intervals } zaidi vilivyotumika
+    }
+outlook-intervals-and-days = { $intervals ->
+        [one] kipindi { $intervals } zaidi kilichotumika
+       *[other] vipindi { $intervals } zaidi vilivyotumika
+    } katika { $days ->
+        [one] siku { $days } zaidi
+       *[other] siku { $days } zaidi
+    }
+# { $heaviest }: one of the sentences that follow.
+outlook-out-of-reach = Lengo la ± { $target } W haliwezi kufikiwa kwa vipindi zaidi: vifaa pekee huacha ± { $least } W. { $heaviest }
+heaviest-irradiance = Mnururisho ndio wenye uzito mkubwa zaidi.
+heaviest-clear-sky = Mnururisho, uliokadiriwa, ndio wenye uzito mkubwa zaidi.
+heaviest-conversion = Mnururisho, uliogeuzwa kuelekea jua, ndio wenye uzito mkubwa zaidi.
+heaviest-distance = Mnururisho, wa kwenye kituo, ndio wenye uzito mkubwa zaidi.
+heaviest-water-temperature = Halijoto ya maji ndiyo yenye uzito mkubwa zaidi.
+heaviest-ambient-temperature = Halijoto ya mazingira ndiyo yenye uzito mkubwa zaidi.
+heaviest-water-mass = Uzito wa maji ndio wenye athari kubwa zaidi.
+heaviest-specific-heat = Joto mahususi la maji ndilo lenye uzito mkubwa zaidi.
+heaviest-clock-rate = Muda ndio wenye uzito mkubwa zaidi.
+outlook-too-far = Lengo la ± { $target } W lingehitaji vipindi vingi kuliko mtu yeyote anavyopima, ikichukuliwa kwamba mtawanyiko ni ule ulioonekana hadi sasa.
+outlook-too-far-one-day = Lengo la ± { $target } W lingehitaji vipindi vingi kuliko mtu yeyote anavyopima, ikichukuliwa kwamba mtawanyiko ni ule ulioonekana hadi sasa na kwamba siku hazitofautiani.
+
+## Page one, and section 5: what limits the number most
+
+limits-most-step = Kinachoibana zaidi namba hii ni hatua ya usomaji wa kipimajoto cha maji: { $percent } % ya variansi yake.
+limits-most-estimate = Kinachoibana zaidi namba hii ni kwamba mnururisho umekadiriwa: { $percent } % ya variansi yake.
+
+## Section 5: days, neighbours and single intervals
+
+days-one = Vipindi vyote vilivyotumika ni vya siku moja: haiwezekani kujua siku hutofautiana kiasi gani, kwa hiyo hilo halimo katika utovu wa uhakika. Huenda kabisa siku nyingine ikatoa thamani nje ya masafa yaliyotajwa.
+days-too-few-intervals = Vipindi ni vichache mno kutenganisha siku na mtawanyiko; kiasi ambacho siku hutofautiana hakimo katika utovu wa uhakika.
+days-no-scatter = Vipindi viko kwenye mistari ya siku zake bila mtawanyiko wowote, kwa hiyo siku haziwezi kujaribiwa.
+# Of Fisher's F test: degrees of freedom, the statistic, the probability.
+# As in English
+days-numbers = F({ $between }, { $within }) = { $statistic }, p = { $p }
+# { $numbers }: days-numbers. One of days-are-independent and days-are-independent-two follows
+# after the first three.
+days-differ = Siku hutofautiana zaidi ya mtawanyiko wake unavyoeleza ({ $numbers }).
+days-may-differ = Huenda siku hutofautiana ({ $numbers }); kulipuuza hilo kungetaja utovu wa uhakika ulio mdogo mno.
+days-neighbours = Siku hazitofautiani zaidi ya mtawanyiko ({ $numbers }), lakini vipindi jirani ndani ya duru hufanana.
+days-alike = Siku hazitofautiani zaidi ya mtawanyiko wa vipindi vyake ({ $numbers }), kwa hiyo kila kipindi huhesabiwa kuwa huru.
+days-are-independent = Kwa hiyo utovu wa uhakika huchukua siku { $days }, na si vipindi, kuwa ndizo huru, kwa { $freedom ->
+        [one] digrii { $freedom } ya
+       *[other] digrii { $freedom } za
+    } uhuru.
+days-are-independent-two = Kwa hiyo utovu wa uhakika huchukua siku { $days }, na si vipindi, kuwa ndizo huru, kwa { $freedom ->
+        [one] digrii { $freedom } ya
+       *[other] digrii { $freedom } za
+    } uhuru. Siku mbili ni chache mno kwa hilo: pale siku zinapotofautiana, katika uigaji masafa hayo yalifunika ukweli katika hali 89 kati ya 100, si katika 95.
+neighbours-alike = Durbin–Watson ndani ya duru d = { $statistic } (2 vikiwa huru), p = { $p }: vipindi vinavyofuatana hufanana, kama pale uelekeo wa jiko au anga unapobadilika polepole.
+neighbours-independent = Durbin–Watson ndani ya duru d = { $statistic } (2 vikiwa huru), p = { $p }: hakuna dalili kwamba vipindi vinavyofuatana hufanana.
+# { $intervals }: influence-one of each, with "," between them.
+influence = Vipindi vinavyosogeza mstari zaidi ya vingine, kwa umbali wa Cook ulio juu ya 4/n, hakuna kilichoondolewa: { $intervals }.
+influence-more = Vipindi vinavyosogeza mstari zaidi ya vingine, kwa umbali wa Cook ulio juu ya 4/n, hakuna kilichoondolewa: { $intervals }; vingine { $more }.
+# { $time }: time of day.
+influence-one = { $date } { $time } (umbali wa Cook { $distance }; bila hicho Ps(50) ni { $power } W)
+
+## Section 5: the figure beside the budget
+
+spread-caption = Kushoto: masalio kwa mpangilio wa ukubwa dhidi ya yale ya mgawanyo wa kawaida; yako kwenye mstari wa vipandevipande ikiwa ni ya kawaida. Kulia: mstari na ukanda wake wa 95 %, rangi nzito kutokana na mtawanyiko na siku, rangi hafifu pamoja na vifaa.
+# Read out to those who do not see the figure.
+spread-alt = Michoro miwili. Mchoro wa kwantili za kawaida wa masalio { $points }. Mstari na ukanda wake wa asilimia 95: kwa kelvini 50 wati { $power }, kuongeza au kutoa wati { $scatter } kutokana na mtawanyiko na siku, kuongeza au kutoa wati { $expanded } pamoja na vifaa.
+
+## Section 8: deviations and provenance
+
+# { $limit }: a key of the campaign file, with its value; { $what }: a message that begins
+# with limit-.
+deviation-limit = Kikomo binafsi: { $key } = { $value } ({ $what }).
+# { $from }, { $to }: times. { $reason }: the tester's own words.
+deviation-excluded = { $run }: { $from } hadi { $to } iliondolewa na mpimaji: { $reason }.
+deviation-excluded-no-reason = { $run }: { $from } hadi { $to } iliondolewa na mpimaji: hakuna sababu iliyotolewa.
+deviation-findings = Zaidi ya hayo: kila hoja iliyo kwenye ukurasa wa kwanza.
+deviation-interval = Urefu wa kipindi: 540 hadi 660 s hukubaliwa, na nguvu huhesabiwa kwa muda uliopita kweli, ambapo kanuni hutaja 600 s.
+# Labels stand at the left; there is room for 20 letters.
+made-decision-text = kila kikomo hulinganishwa na thamani iliyoonekana, bila nafasi kwa utovu wake wa uhakika, na hutimizwa hata kikifikiwa sawasawa: ukubali rahisi wa JCGM 106:2012 (kwa kumbukumbu ya kichwani)
+made-decision = kanuni ya uamuzi
+made-with = imetengenezwa kwa
+made-issued = imetolewa
+made-practice = kanuni
+made-solar-time = wakati wa jua
+made-solar-time-text = NREL/TP-560-34302, kutokana na saa na longitudo
+made-boiling = kiwango cha kuchemka
+made-boiling-text = angahewa ya ISO 2533 pale ambapo mgandamizo wa hewa haukupimwa, mvuke uliojaa wa IAPWS-IF97
+made-irradiance = mnururisho
+# { $way }: one of the messages that begin with estimated-.
+made-irradiance-text = umekadiriwa { $way }; bapa lililo pembemraba na miale kwa mujibu wa Liu na Jordan 1963
+# Linke turbidity: how much haze a clear sky has.
+made-irradiance-stated = umekadiriwa { $way }, utusitusi wa Linke { $turbidity } kama ulivyotajwa; bapa lililo pembemraba na miale kwa mujibu wa Liu na Jordan 1963
+made-irradiance-usual = umekadiriwa { $way }, utusitusi wa Linke { $turbidity } (mazoea ya kawaida, hakuna chanzo kilichochapishwa); bapa lililo pembemraba na miale kwa mujibu wa Liu na Jordan 1963
+report-end = Mwisho wa ripoti { $number }
+
+## What it means for cooking
+
+cooking-is-opinion = Nyakati, kiasi na miezi katika sehemu hii, na muda wa kupasha joto kwenye ukurasa wa kwanza, ni tafsiri: vinatokana na mstari na makisio yaliyotajwa hapa, na havikupimwa.
+cooking-no-line = Bila mstari hakuna linaloweza kusemwa kuhusu muda wa kupasha.
+# A load of water, in the first column of a table.
+cooking-load-tested = { $load }, kama ilivyojaribiwa
+cooking-not-there = hayafiki hapo
+cooking-not-there-tends = hayafiki hapo; huelekea { $temperature }
+cooking-may-not-there-tends = huenda yasifike hapo; huelekea { $temperature }
+cooking-time-range = { $shortest } hadi { $longest }
+cooking-time-open = { $shortest } au zaidi; huenda yasifike hapo
+# As in English
+cooking-boil = { $time } ({ $range })
+cooking-foods-title = Chakula kilichofikishwa kwenye halijoto ya kupikia na kudumishwa hapo ndani ya { $time }
+cooking-foods-note = Kuanzia { $start } kwa { $irradiance } W/m², katika urefu wa dirisha la jua; kamwe si zaidi ya { $load } za mzigo uliojaribiwa, kwani zaidi ya hapo tathmini haisemi lolote. Joto mahususi kwa mujibu wa Chen 1985 kutokana na viwango vya maji vya ASHRAE Handbook, Refrigeration (yote mawili kwa kumbukumbu ya kichwani); halijoto na muda wa kupika ni mazoea ya kawaida, hakuna chanzo kilichochapishwa, { $safe } ni za USDA FSIS. Ni makadirio: jaribu kwa kipimajoto ndani ya chakula.
+cooking-amount-or-more = { $amount } au zaidi
+cooking-cooked-at = { $temperature } kwa { $time }
+cooking-amount-range = { $lowest } hadi { $highest }
+cooking-amount-up-to = hadi { $highest }; huenda kisifike hapo
+cooking-ends-below = Joto lenye manufaa huishia kwenye halijoto ya maji ya { $end } (95 %: { $range }), ambapo mstari hufika sifuri; maji huchemka kwa { $boiling } hapa.
+cooking-ends-perhaps = Maji huchemka kwa { $boiling } hapa, pengine kabla joto lenye manufaa halijaisha: masafa ya mwisho huo hushuka hadi { $lowest }.
+cooking-ends-above = Maji huchemka kwa { $boiling } hapa, kabla joto lenye manufaa halijaisha.
+cooking-no-end = Mstari haushuki, kwa hiyo hauonyeshi mwisho wa joto lenye manufaa; maji huchemka kwa { $boiling } hapa.
+cooking-boils-below-target = Maji huchemka kwa { $boiling } hapa, chini ya { $target }; muda ni wa hadi kuchemka.
+cooking-assumed-asked = Jua lisilobadilika la { $irradiance } W/m² katika bapa la kihisi cha mnururisho, hewa ya mazingira { $ambient } (kama kampeni inavyotaka), upepo kama katika vipindi vilivyotumika, jiko likielekezwa upya kama katika jaribio.
+cooking-assumed-mean = Jua lisilobadilika la { $irradiance } W/m² katika bapa la kihisi cha mnururisho, hewa ya mazingira { $ambient } (wastani wa vipindi vilivyotumika), upepo kama katika vipindi vilivyotumika, jiko likielekezwa upya kama katika jaribio.
+cooking-assumed-load = Mzigo hupokea nguvu ileile ya mzigo uliojaribiwa; mizigo midogo sana au mikubwa sana hupokea pungufu au zaidi, na joto ambalo sufuria yenyewe huhifadhi halikuhesabiwa. Chini na juu ya halijoto za vipindi vilivyotumika mstari huendelezwa ukiwa umenyooka.
+cooking-assumed-ranges = Masafa hufuata kingo za ukanda wa 95 % wa mstari, vifaa vya kupimia vikiwemo. Hufaa kwa wastani wa upashaji mwingi, si kwa upashaji mmoja chini ya wingu.
+cooking-assumed-water = Maji si chakula: chakula hupata joto polepole zaidi, na kifuniko kinachofunuliwa hugharimu dakika nyingi.
+food-potatoes = viazi, vipande
+food-carrots = karoti, vipande
+food-cabbage = kabichi, iliyokatwakatwa
+food-rice = mchele na maji mara mbili ya uzito wake
+food-eggs = mayai, mazima
+food-fish = samaki (chewa wa baharini, cod)
+
+## Clear days through the year
+
+# What is in brackets is a range: 3.1 MJ (2.9 – 3.3).
+# As in English
+year-heat = { $best } MJ ({ $range })
+# As in English
+year-water = { $best } L ({ $range })
+year-note-heat = Makadirio ya tarehe 15 ya kila mwezi chini ya anga bila mawingu (Ineichen na Perez 2002), yakihesabu saa zenye { $irradiance } W/m² au zaidi kwenye bapa lililo pembemraba na miale ya jua; kila saa yenye mawingu au ukungu huondoa sehemu yake. Joto: ndani ya maji yenye { $difference } K zaidi ya hewa; wastani wa miezi ni { $mean } kWh kwa siku. Hewa ya mazingira { $ambient } mwaka mzima, jiko likielekezwa siku nzima; katika mabano ni masafa ya 95 %, kutokana na utovu wa uhakika wa tathmini pekee.
+year-note-water = Maji: mizigo ya { $load } mmoja baada ya mwingine, kila mmoja kutoka { $start } hadi { $end } na kudumishwa kwa { $time } (Ciochetti na Metcalf 1984, kwa kumbukumbu ya kichwani); 1 kg huchukuliwa kuwa 1 L. WHO imebaini kwamba virusi hufa polepole tu kati ya 60 °C na 65 °C: unapoweza, chemsha maji hadi yatokote kwa nguvu, na usome tahadhari kuhusu maji ya kunywa. Kwa maji maangavu tu; joto haliondoi sumu.
+fuel-name = nishati ya kupikia
+fuel-heat = joto katika siku isiyo na mawingu
+fuel-heat-text = { $heat } MJ, wastani wa miezi iliyo juu
+fuel-value = thamani ya chini ya joto
+fuel-stove = ufanisi wa jiko la moto
+fuel-days = siku kwa mwaka
+fuel-result = Kwa makisio haya, yote yakiwa ya mpimaji, joto hilohilo lingehitaji takriban { $best } kg za { $fuel } kwa mwaka kwa makadirio ({ $range } kg kutokana na utovu wa uhakika wa tathmini pekee). Huokolewa kwa kiasi tu ambacho moto kweli hauwashwi; hakuna kinachoahidiwa.
+
+## Cautions
+#
+# These are safety texts. Every sentence of the English has to be there, in its order, none
+# weaker, with the same numbers; a test counts both. caution-governs, empty in English, says in
+# every other language that the English text governs until a speaker has checked it.
+
+caution-first = Sheria na kanuni za mahali ulipo, na utendaji wa wale walio na leseni ya kufanya kazi kwa mujibu wake, hutangulia lolote lililomo katika ripoti hii. Ripoti hii hutathmini joto; si tamko kuhusu usalama wa jiko wala wa chakula.
+caution-governs = Maandishi ya Kiingereza ndiyo yenye mamlaka hadi msemaji wa Kiswahili atakapokuwa ameikagua tafsiri hii.
+caution-burns-title = Kuungua kwa moto na kwa maji au mvuke
+caution-burns-text = Sufuria, kifuniko chake, kioo cha kufunika jiko, wavu na mvuke huwa na joto la kutosha kuunguza kwa kugusa tu, muda mrefu kabla maji hayajachemka: metali tupu huunguza kwa takriban 65 °C ndani ya sekunde moja na kwa takriban 51 °C ndani ya dakika moja. Tumia glavu kavu, fungua kifuniko kikielekea mbali nawe, na utie jiko kivuli na kuiacha sufuria itulie kabla ya kuibeba. Kioo chenye moto hupasuka maji baridi yanapokigusa, na mrija mwembamba unaweza kurusha nje maji yake yanayochemka.
+caution-burns-source = ISO 13732-1:2006, thamani zimetolewa kwa kumbukumbu ya kichwani; mengine ni mazoea ya kawaida, hakuna chanzo kilichochapishwa
+caution-light-title = Mwanga uliokusanywa na mng'ao
+caution-light-text = Usiangalie kamwe ndani ya kitovu cha mwanga (fokasi), wala jua au taswira yake katika kiakisi au paneli: hakuna miwani ya jua inayofanya hilo kuwa salama, na miwani ya giza haitoshi karibu na kitovu cha mwanga. Weka kichwa na mikono nje ya miale. Geuza kiakisi mbali na jua, au kitie kivuli, kabla ya kunyoosha mkono kuichukua sufuria. Kumbuka kwamba kinaweza kuwapofusha kwa mng'ao majirani, madereva na wapita njia.
+caution-light-source = mazoea ya kawaida, hakuna chanzo kilichochapishwa
+caution-fire-title = Moto
+caution-fire-text = Kiakisi hubaki na kitovu chake cha mwanga wakati jua linasonga, na hivyo kinaweza kuwasha moto kwenye nyasi kavu, kitambaa, mbao au ukuta, vitu ambavyo hakikuvielekea saa moja iliyopita. Kisimamishe kwenye ardhi tupu, mbali na chochote kinachoungua, weka maji au mchanga karibu, na ufunike kiakisi au ukielekeze chini kisipotumika, hata ndani ya nyumba na ghalani. Usimwage kamwe maji kwenye mafuta yanayoungua: yafunike.
+caution-fire-source = mazoea ya kawaida, hakuna chanzo kilichochapishwa
+caution-unattended-title = Kamwe lisiachwe bila mwangalizi
+caution-unattended-text = Mtu anayezijua hatari abaki na jiko, alielekeze, na aiangalie sufuria. Sufuria iliyochemka hadi kukauka hupata joto kupita kiasi, hupasuka au hushika moto; chupa iliyozibwa au kifuniko kilichobanwa kinaweza kupasuka kwa kishindo.
+caution-unattended-source = mazoea ya kawaida, hakuna chanzo kilichochapishwa
+caution-children-title = Watoto na wanyama
+caution-children-text = Waweke watoto na wanyama nje ya mstari uliochorwa kuzunguka jiko. Hawakioni kitovu cha mwanga, na huenda kikawa kwenye kimo cha macho yao.
+caution-children-source = mazoea ya kawaida, hakuna chanzo kilichochapishwa
+caution-wind-title = Upepo
+caution-wind-text = Kiakisi ni tanga. Kiwekee uzito au kifunge chini, na ukiondoe kabla ya upepo mkali: kinapopinduka humwaga maji yanayochemka na hutupa kitovu chake cha mwanga mahali pengine.
+caution-wind-source = mazoea ya kawaida, hakuna chanzo kilichochapishwa
+caution-materials-title = Jua, joto na vifaa vya kutengenezea
+caution-materials-text = Anayejaribu jiko husimama juani kwa saa nyingi: kofia, kivuli, maji na mapumziko. Usitumie rangi, utando, gundi au metali iliyopakwa zinki ambavyo hupata moto karibu na chakula au hutoa mafusho; kwa mara ya kwanza pasha jiko jipya bila chakula, nje ya nyumba.
+caution-materials-source = mazoea ya kawaida, hakuna chanzo kilichochapishwa
+caution-food-title = Usalama wa chakula
+caution-food-text = Bakteria huongezeka haraka kati ya 5 °C na 60 °C. Ni lazima chakula kisikae katika masafa hayo ya halijoto kwa zaidi ya saa mbili kwa jumla, saa moja pale ambapo hewa imezidi 32 °C; jiko linalopasha polepole, au wingu, linaweza kukipitisha muda huo, na kupasha tena hakuondoi kile ambacho kimekwisha kutokea. Pima ndani ya chakula: angalau 74 °C kote. Weka chakula cha moto kwenye 60 °C au zaidi. Ukiwa na shaka, kitupe.
+caution-food-source = USDA FSIS, eneo la hatari 40 hadi 140 °F, kanuni ya saa mbili na halijoto za chini kabisa zilizo salama (74 °C, ile ya nyama ya kuku na ndege wengine na ya viporo, ndiyo ya juu kuliko zote); WHO, Five Keys to Safer Food, 5 °C hadi 60 °C; kuhusu kupasha tena: mazoea ya kawaida, hakuna chanzo kilichochapishwa
+caution-water-title = Maji ya kunywa
+caution-water-text = Joto huua vijidudu; haliondoi sumu, chumvi wala uchafu. Chemsha maji yote hadi yatokote kwa nguvu na uyaache yaendelee kuchemka kwa dakika moja, kwenye mwinuko wa zaidi ya 1500 m kwa dakika tatu. Joto lililo chini ya hapo huchukua muda mrefu zaidi na uhakika wake ni mdogo zaidi: 65 °C zikidumishwa kwa dakika sita ndiko kunakoitwa kupasteurisha, na virusi hufa polepole tu kati ya 60 °C na 65 °C. Acha maji yapoe yakiwa yamefunikwa, katika chombo ambamo yalipashwa.
+caution-water-source = US EPA, ushauri wa kuchemsha maji (1 min, 3 min juu ya 5000 ft), kama ulivyonukuliwa katika Emerging Infectious Diseases 31(8), 2025; WHO/FWC/WSH/15.02; Ciochetti na Metcalf 1984, Appl. Environ. Microbiol. 47, thamani imetolewa kwa kumbukumbu ya kichwani
+
+## Notices: what a reader should know about the logs
+#
+# { $log } and { $weather } are names of files, { $column } is the header of a column.
+
+notice-rows-sorted = { $log }: safumlalo hazikuwa katika mpangilio wa wakati na zimepangwa
+notice-repeated-times = { $log }: { $rows ->
+        [one] safumlalo { $rows } yenye
+       *[other] safumlalo { $rows } zenye
+    } wakati wa safumlalo ya awali kuachwa; ya kwanza ndiyo inayohesabiwa
+notice-rows-left-out = { $log }: { $rows ->
+        [one] safumlalo { $rows } imeachwa (mstari { $lines }: { $reason })
+       *[other] safumlalo { $rows } zimeachwa (mistari { $lines }: { $reason })
+    }
+# { $columns } is a list of notice-unit-assumed.
+notice-units-assumed = { $count ->
+        [one] hakuna kizio kilichotajwa kwa safuwima, imesomwa kama { $columns }; kitaje katika kichwa, au chini ya [units]
+       *[other] hakuna kizio kilichotajwa kwa safuwima, zimesomwa kama { $columns }; kitaje katika kichwa, au chini ya [units]
+    }
+notice-unit-assumed = "{ $header }" kwa { $unit }
+notice-beyond-calibration = { $log }: { $readings ->
+        [one] kipimo { $readings }
+       *[other] vipimo { $readings }
+    } katika safuwima "{ $column }" nje ya nukta za ugezi (calibration) wake, kwa mstari mnyoofu ulio karibu zaidi
+notice-quantity-in-both = { $quantity } imo katika { $log } na katika { $weather }; ile ya kando ya jiko ndiyo inayohesabiwa
+notice-weather-in-part = { $weather } inahusu sehemu tu ya { $log }; kagua saa za zote mbili (time_zone, weather_clock_offset_s)
+# { $parts } and { $readings } are a notice-log-parts and a notice-log-readings.
+notice-log-split-bounded = { $log }: imegawanywa katika { $runs ->
+        [one] duru { $runs }
+       *[other] duru { $runs }
+    } kwa tarehe na pengo, kila moja kuanzia mwanzo wa duru hadi mwisho wake; { $parts } na { $readings } vimeachwa
+notice-log-split-rising = { $log }: imegawanywa katika { $runs ->
+        [one] duru { $runs }
+       *[other] duru { $runs }
+    } kwa tarehe na pengo, kila moja kuanzia maji baridi kabisa hadi ya moto kabisa, pale yanapopanda kwa { $rise } K au zaidi; { $parts } na { $readings } vimeachwa
+notice-log-parts = { $count ->
+        [one] sehemu { $count }
+       *[other] sehemu { $count }
+    }
+notice-log-readings = { $count ->
+        [one] kipimo { $count }
+       *[other] vipimo { $count }
+    }
+notice-fault-values = { $log }: { $cells ->
+        [one] thamani { $cells } ya hitilafu
+       *[other] thamani { $cells } za hitilafu
+    } katika safuwima "{ $column }" kuchukuliwa kuwa pengo la data; kagua nyaya za kihisi
+notice-unbelievable = { $readings ->
+        [one] { $log }: kipimo { $readings } katika safuwima "{ $column }" hakiwezi kuwa kweli ({ $values } { $unit }) na kimechukuliwa kuwa hakipo; kagua kihisi
+       *[other] { $log }: vipimo { $readings } katika safuwima "{ $column }" haviwezi kuwa kweli ({ $values } { $unit }) na vimechukuliwa kuwa havipo; kagua kihisi
+    }
+notice-sensors-apart = { $log }: vihisi vya { $quantity } vinatofautiana kwa zaidi ya { $apart } K katika { $readings ->
+        [one] wakati { $readings }
+       *[other] nyakati { $readings }
+    }; wastani wake umetumika: hakikisha kwamba hakuna kilichoharibika
+notice-sensors-incomplete = { $log }: katika { $readings ->
+        [one] wakati { $readings }
+       *[other] nyakati { $readings }
+    } kimojawapo cha vihisi vya { $quantity } hakina kipimo; wastani wa vingine huruka hapo vikiwa vinatofautiana
+notice-long-run = { $log }: vipimo vinachukua siku { $days }, duru ni upashaji mmoja katika siku moja; kagua tarehe, weka start na end, au split = "daily"
+notice-above-boiling = { $log }: maji yanafika { $highest }, juu ya kiwango chake cha kuchemka cha { $boiling } hapa; kagua kihisi, mwinuko au mgandamizo wa hewa
+notice-odd-noon = { $log }: adhuhuri ya jua ni { $noon } kwa saa hiyo; kagua longitudo (mashariki ni chanya) na ukanda wa saa
+notice-column-not-found = { $log }: hakuna safuwima inayoeleweka kuwa { $quantity }, ambayo huhesabiwa kuwa haikupimwa; hazikusomwa: { $ignored }; ikiwa moja yao inayo, itaje chini ya [columns]
+notice-trimmed = { $log }: { $readings ->
+        [one] kipimo { $readings } cha
+       *[other] vipimo { $readings } vya
+    } kabla ya mwanzo wa duru au baada ya mwisho wake kuachwa
+notice-no-intervals = { $log }: hakuna vipimo viwili vya maji vilivyopishana kwa dakika 9 hadi 11, kwa hiyo hakuna kipindi; rekodi kwa hatua zinazojumlika kuwa dakika kumi
+notice-idle-exclusion = { $log }: muda ulioondolewa { $from } hadi { $to } haugusi kipindi chochote; kagua saa zake
+notice-stall = { $log }: maji yanapata chini ya nusu ya kile mstari unachosema katika { $spans }, kama chini ya wingu, ingawa anga limetajwa kuwa bila mawingu; angalia maelezo yako, na uelekeo wa jiko
+# A span of clock times: from 11:20 to 11:40.
+notice-span = { $from } hadi { $to }
+# Food safety: as careful as the cautions. { $zone } is danger-zone.
+danger-zone = kati ya { $cold } na { $hot }
+danger-measured = usalama wa chakula: katika { $run } maji yalikuwa { $zone } kwa { $time }; ni lazima chakula kisikae { $zone } kwa zaidi ya { $longest } kwa jumla (USDA FSIS, WHO), ambapo bakteria huongezeka: pika kiasi kidogo zaidi, anza na maji ya moto, na kwa nyama, samaki, mayai, maziwa na wali tumia jua kali zaidi au jiko jingine
+danger-predicted = usalama wa chakula: { $predicted }; ni lazima chakula kisikae { $zone } kwa zaidi ya { $longest } kwa jumla (USDA FSIS, WHO), ambapo bakteria huongezeka: pika kiasi kidogo zaidi, anza na maji ya moto, na kwa nyama, samaki, mayai, maziwa na wali tumia jua kali zaidi au jiko jingine
+danger-both = usalama wa chakula: katika { $run } maji yalikuwa { $zone } kwa { $time }, na { $predicted }; ni lazima chakula kisikae { $zone } kwa zaidi ya { $longest } kwa jumla (USDA FSIS, WHO), ambapo bakteria huongezeka: pika kiasi kidogo zaidi, anza na maji ya moto, na kwa nyama, samaki, mayai, maziwa na wali tumia jua kali zaidi au jiko jingine
+# What the line says, within the sentences above.
+danger-never = kwa mujibu wa mstari mzigo uliojaribiwa haufiki { $hot }
+danger-takes = kwa mujibu wa mstari mzigo uliojaribiwa huchukua takriban { $time } kufika { $hot } ({ $shortest } hadi { $longest })
+danger-takes-open = kwa mujibu wa mstari mzigo uliojaribiwa huchukua takriban { $time } kufika { $hot } ({ $shortest } au zaidi, au haufiki hapo)
+notice-above-film = kwa halijoto ya mazingira mstari hupokea { $share } % ya mwanga wa jua uliopokewa na eneo la jiko, zaidi ya kile utando wa kuakisi hupeleka mbele (86 %; mazoea ya kawaida, hakuna chanzo kilichochapishwa); kagua eneo la kupokea mwanga, uzito wa maji na mnururisho
+notice-plane-assumed = bapa la kihisi cha mnururisho halikutajwa na limechukuliwa kuwa pembemraba na miale ya jua; litaje chini ya [instruments.irradiance]
+# { $taken } is a list of notice-instrument-taken.
+notice-instruments-assumed = utovu wa uhakika haukutajwa, kwa hiyo kifaa cha tahadhari kubwa zaidi kimechukuliwa: { $taken }; taja daraja au utovu wa uhakika chini ya [instruments]
+notice-instrument-taken = { $quantity } kwa { $class }
+notice-date-differs = { $log }: tarehe ya duru imetajwa kuwa { $stated }, vipimo vyake vinaanza tarehe { $found }; vipimo ndivyo vinavyohesabiwa
+
+## How the logs were read
+
+quantity-time = wakati
+quantity-date = tarehe
+quantity-clock = saa
+quantity-elapsed = muda uliopita
+quantity-water = halijoto ya maji
+quantity-ambient = halijoto ya mazingira
+quantity-irradiance = mnururisho
+quantity-wind = kasi ya upepo
+skip-before-header = kabla ya kichwa
+skip-units-row = vizio chini ya kichwa
+skip-between = kati ya kichwa na vipimo
+skip-remark = maelezo
+skip-blank = tupu
+skip-header-again = kichwa tena
+skip-before-header-again = kabla ya kichwa kilichorudiwa
+skip-footer = baada ya kipimo cha mwisho
+skip-cut-off = umekatika mwishoni mwa faili
+skipped-more = { $lines } na mingine { $more }
+skipped-lines = { $count ->
+        [one] mstari { $lines } umeachwa: { $reason }
+       *[other] mistari { $lines } imeachwa: { $reason }
+    }
+# Labels and texts of a list of facts about a log.
+log-form = muundo
+log-form-text = { $written_in }; kichwa kwenye mstari { $line }; alama ya desimali { $mark }
+log-time-text = wakati: { $format }, kama katika "{ $example }"; ukanda { $zone }
+log-clock = saa
+log-clock-text = { $seconds } s zimeongezwa kwenye nyakati zote
+log-not-read = hazikusomwa
+log-readings = { $readings ->
+        [one] kipimo { $readings } kuanzia { $from } hadi { $to }
+       *[other] vipimo { $readings } kuanzia { $from } hadi { $to }
+    }
+log-readings-every = { $readings ->
+        [one] kipimo { $readings } kuanzia { $from } hadi { $to }, kwa kawaida kimoja kila { $step } s
+       *[other] vipimo { $readings } kuanzia { $from } hadi { $to }, kwa kawaida kimoja kila { $step } s
+    }
+# How a column was understood: water temperature (synonym), °C (header).
+# As in English
+log-column = { $quantity } ({ $found_by }), { $unit } ({ $unit_from })
+# As in English
+log-column-corrected = { $quantity } ({ $found_by }), { $unit } ({ $unit_from }); { $corrections }
+found-campaign-file = faili ya kampeni
+found-header = kichwa
+found-synonym = kisawe
+found-elimination = hakuna kingine katika rekodi ya hali ya hewa
+unit-header = kichwa
+unit-units-row = safumlalo ya vizio
+unit-campaign-file = faili ya kampeni
+unit-cells = seli
+unit-assumed = hakikutajwa, kimekisiwa
+corrected-vessel = chombo { $vessel }, { $load }
+corrected-sensitivity = unyeti { $sensitivity } { $unit } kwa kila W/m²
+corrected-line-plus = baada ya ugezi: kipimo × { $gain } + { $offset } { $unit }
+corrected-line-minus = baada ya ugezi: kipimo × { $gain } − { $offset } { $unit }
+corrected-points = baada ya ugezi kwa nukta, { $unit }: { $points }
+# How the file is written: what it is, then what separates its cells.
+written-sheet = lahajedwali, karatasi "{ $sheet }"
+written-text = { $encoding }, seli zimetenganishwa kwa { $delimiter }
+written-gzip = gzip, { $encoding }, seli zimetenganishwa kwa { $delimiter }
+encoding-marked = { $name } yenye alama ya mpangilio wa baiti
+encoding-stated = { $name } (faili ya kampeni)
+delimiter-comma = mkato
+delimiter-semicolon = nukta mkato
+delimiter-tab = kichupo (tab)
+delimiter-pipe = mstari wima
+delimiter-space = nafasi moja au zaidi mfululizo
+delimiter-wide-space = nafasi mbili au zaidi mfululizo
+mark-comma = mkato
+mark-point = nukta
+mark-thousands = { $decimal }, maelfu "{ $mark }" (faili ya kampeni)
+# How times are written: date and time, newest first.
+time-newest-first = { $form }, mpya zaidi kwanza
+time-date-and-time = tarehe na saa
+# { $order } is year-month-day or the like, { $from } one of order-from-….
+# As in English
+time-ordered = { $order } ({ $from })
+time-clock-only = saa, ya kwanza tarehe { $date }
+time-stopwatch = muda uliopita tangu mwanzo wa duru
+time-since-1970 = { $unit } tangu 1970
+time-serial = siku za lahajedwali tangu 1899-12-30
+time-elapsed = { $unit } zilizopita tangu mwanzo wa duru
+zone-epoch = UTC (tangu 1970)
+zone-start = ule wa mwanzo wa duru
+zone-offsets = tofauti na UTC katika kila safumlalo
+# { $zone } is a name such as Europe/Madrid, { $from } where it stands.
+# As in English
+zone-named = { $zone } ({ $from })
+zone-local = wa mahali
+from-header = kichwa
+from-units-row = safumlalo ya vizio
+from-line-before = mstari kabla ya kichwa
+from-campaign-file = faili ya kampeni
+from-site = mahali pa jaribio
+order-only-days = mpangilio pekee ambao kila safumlalo ni siku
+order-first-row = safumlalo ya kwanza
+order-same-day = siku ileile kwa mpangilio wowote
+order-only-following = mpangilio pekee ambao siku hufuata siku
+order-run-date = tarehe ya duru
+order-year-month-day = mwaka-mwezi-siku
+order-day-month-year = siku-mwezi-mwaka
+order-month-day-year = mwezi-siku-mwaka
+
+# The figures: names of axes, keys, labels. None of them ends with a full stop.
+#
+# Room is short. The names of axes stand upright or along the axis, on one line if they fit:
+# where a number of letters is given, longer ones are broken in two and set smaller.
+
+## Figures: power against temperature difference
+
+# Along the lower axis, up to 80 letters.
+figure-difference = tofauti ya halijoto Td, maji kutoa mazingira, K
+# Upright, up to 45 letters.
+figure-power = nguvu sanifu ya kupikia Ps, W
+figure-power-estimated = Ps, W, kwa mnururisho uliokadiriwa
+# In an empty figure.
+figure-nothing-to-plot = mnururisho haukupimwa, kwa hiyo hakuna cha kuchora
+# Beside the mark on the line, up to 18 letters with the number.
+figure-rating = { $power } W kwa 50 K
+# The key above the figure: four names beside each other, or in two rows where they are long.
+figure-key-used = vilivyotumika ({ $count })
+figure-key-aside = vilivyowekwa kando ({ $count })
+# A line in two bands: the inner one of the scatter, the outer one of the instruments, too.
+figure-key-line = mstari; 95 %: mtawanyiko, pamoja na vifaa
+figure-key-single = 95 % ya kipindi kimoja
+
+## Figures: residuals and their spread
+
+# Along the lower axis of half a figure, up to 40 letters.
+figure-difference-short = tofauti ya halijoto Td, K
+figure-start = saa ya mahali mwanzoni
+# Of a normal distribution: how many standard deviations from the mean one expects a value.
+figure-expected = inayotarajiwa, michepuko sanifu
+# Upright, up to 22 letters: how far a point is above the line.
+figure-residual = Ps kutoa mstari, W
+figure-band = mstari na ukanda wa 95 %, W
+# A day in a key.
+# As in English
+figure-day = { $day } { $month }
+
+## Figures: a run over the day
+
+# Upright, up to 20 letters.
+figure-temperature = halijoto, °C
+# Upright, up to 16 letters.
+figure-irradiance = mnururisho, W/m²
+# Upright, up to 11 letters.
+figure-wind = upepo, m/s
+figure-clock = saa ya mahali
+# Names of bars: what it is, and for how long in all.
+strip-used = imetumika: { $time }
+# As in English
+strip-aside = { $reason }: { $time }
+# At the end of a curve.
+figure-water = maji
+figure-ambient = mazingira
+# In an empty figure.
+figure-not-measured = haikupimwa
+
+# The comparison of several campaigns, in the order of its pages.
+#
+# Campaigns are called by letters, A, B, C …, with the cooker's name in brackets behind it
+# where they are few: { $first } and { $second } are "A (Box one)" or "A". The difference is
+# that of the second from the first.
+
+## Comparison: every page
+
+comparison-kind = Majiko ya jua yaliyolinganishwa
+# In place of a title that would be too long.
+comparison-title-count = Majiko ya jua { $count } yaliyolinganishwa
+# { $sites }: a list of names of places, or comparison-sites. { $dates }: a date, or
+# comparison-dates.
+comparison-subtitle = Kampeni { $campaigns } · { $sites } · { $dates }
+comparison-sites = maeneo { $count }
+comparison-dates = { $first } hadi { $last }
+comparison-statement = Matokeo yanahusu tu majiko kama yalivyojaribiwa. Nakili ripoti nzima tu.
+# At the head of every page.
+comparison-mark-mixed = Taratibu au vikomo vimechanganyika
+comparison-mark-indicative = Elekezi kwa sehemu
+comparison-mark-invented = Data za kubuni, kwa maonyesho
+comparison-end = Mwisho wa ripoti { $number }
+
+## Comparison: what each pair comes to
+#
+# { $difference }: watts, never negative. { $interval }: comparison-span, a confidence
+# interval. "Real" and "shown" are words for what statistics can tell from chance.
+
+# A range of numbers.
+comparison-span = { $from } hadi { $to }
+verdict-shown-more = { $second } hutoa { $difference } W zaidi ya { $first } ({ $interval } W): tofauti halisi.
+verdict-shown-less = { $second } hutoa { $difference } W pungufu ya { $first } ({ $interval } W): tofauti halisi.
+# { $share }: the difference as a part of the rating of the first.
+verdict-shown-more-share = { $second } hutoa { $difference } W zaidi ya { $first } ({ $interval } W), { $share } %: tofauti halisi.
+verdict-shown-less-share = { $second } hutoa { $difference } W pungufu ya { $first } ({ $interval } W), { $share } %: tofauti halisi.
+verdict-one-day-more = { $second } ilitoa { $difference } W zaidi ya { $first } ({ $interval } W) ilipojaribiwa, lakini si kwa siku kadhaa kila moja, kwa hiyo huenda siku pekee zinaieleza: jaribu zote mbili tena katika siku nyingine.
+verdict-one-day-less = { $second } ilitoa { $difference } W pungufu ya { $first } ({ $interval } W) ilipojaribiwa, lakini si kwa siku kadhaa kila moja, kwa hiyo huenda siku pekee zinaieleza: jaribu zote mbili tena katika siku nyingine.
+verdict-by-chance-more = { $second } hutoa { $difference } W zaidi ya { $first } ({ $interval } W), lakini kati ya { $pairs ->
+        [one] jozi { $pairs }
+       *[other] jozi { $pairs }
+    } tofauti kubwa hivi hutokea pia kwa bahati: haijaonyeshwa.
+verdict-by-chance-less = { $second } hutoa { $difference } W pungufu ya { $first } ({ $interval } W), lakini kati ya { $pairs ->
+        [one] jozi { $pairs }
+       *[other] jozi { $pairs }
+    } tofauti kubwa hivi hutokea pia kwa bahati: haijaonyeshwa.
+# One of the sentences that begin with needed- may follow.
+verdict-not-shown-more = Hakuna tofauti kati ya { $second } na { $first } iliyoweza kuonyeshwa: { $difference } W zaidi, na chochote kuanzia { $interval } W kinalingana na data.
+verdict-not-shown-less = Hakuna tofauti kati ya { $second } na { $first } iliyoweza kuonyeshwa: { $difference } W pungufu, na chochote kuanzia { $interval } W kinalingana na data.
+# "One" is a difference, in the next three.
+needed-other-days = Jaribu zote mbili tena katika siku nyingine.
+needed-none = Tofauti ya { $sought } W kwa uwezekano mkubwa ingeonekana.
+needed-more = { $more ->
+        [one] Kipindi { $more } zaidi kilichotumika kwa kila moja kingetosha
+       *[other] Vipindi { $more } zaidi vilivyotumika kwa kila moja vingetosha
+    } kwa uwezekano mkubwa kuonyesha tofauti ya { $sought } W.
+needed-no-number = Vipindi zaidi pekee visingeweza kuonyesha tofauti ya { $sought } W ila kwa shida: siku, au vifaa ambavyo si vilevile kwa id, hutofautiana mno.
+comparison-in-all = Kwa jumla { $shown } kati ya { $pairs ->
+        [one] jozi { $pairs }
+       *[other] jozi { $pairs }
+    } zinaonyesha tofauti halisi; sehemu ya 1 ina kila moja.
+
+## Comparison: slope or intercept
+#
+# The line is power against temperature difference: its slope tells of heat lost, its
+# intercept of sunlight taken in. { $numbers }: shape-numbers.
+
+shape-unknown = Vipindi ni vichache mno, au hakuna vinavyotawanyika, kulinganisha miteremko.
+# Differences of both lines, with their signs and probabilities.
+shape-numbers = mteremko { $slope } W/K, p = { $slope_p }; kikatizo { $intercept } W, p = { $intercept_p }
+# Days, and not intervals, are taken as independent.
+shape-numbers-by-days = mteremko { $slope } W/K, p = { $slope_p }; kikatizo { $intercept } W, p = { $intercept_p }; kwa siku
+# Instruments and single days are not in these tests.
+shape-no-cause = Kwa kuwa hakuna tofauti ya Ps(50) iliyoonyeshwa, hakuna sababu yake inayotajwa: { $numbers }.
+shape-both-less-loss-more-sun = Yote mawili hutofautiana: { $second } hupoteza joto pungufu kwa kila kelvini kuliko { $first }, kama kwa kuzuia joto vizuri zaidi; na { $second } hupokea mwanga wa jua zaidi ya { $first }, kama baada ya kubadilisha sehemu za mwanga ({ $numbers }).
+shape-both-less-loss-less-sun = Yote mawili hutofautiana: { $second } hupoteza joto pungufu kwa kila kelvini kuliko { $first }, kama kwa kuzuia joto vizuri zaidi; na { $second } hupokea mwanga wa jua pungufu ya { $first }, kama baada ya kubadilisha sehemu za mwanga ({ $numbers }).
+shape-both-more-loss-more-sun = Yote mawili hutofautiana: { $second } hupoteza joto zaidi kwa kila kelvini kuliko { $first }, kama kwa kuzuia joto vibaya zaidi; na { $second } hupokea mwanga wa jua zaidi ya { $first }, kama baada ya kubadilisha sehemu za mwanga ({ $numbers }).
+shape-both-more-loss-less-sun = Yote mawili hutofautiana: { $second } hupoteza joto zaidi kwa kila kelvini kuliko { $first }, kama kwa kuzuia joto vibaya zaidi; na { $second } hupokea mwanga wa jua pungufu ya { $first }, kama baada ya kubadilisha sehemu za mwanga ({ $numbers }).
+shape-slopes-less-loss = Miteremko hutofautiana na vikatizo havitofautiani: { $second } hupoteza joto pungufu kwa kila kelvini kuliko { $first }, kama kwa kuzuia joto vizuri zaidi; sehemu za mwanga zinaonekana kufanana ({ $numbers }).
+shape-slopes-more-loss = Miteremko hutofautiana na vikatizo havitofautiani: { $second } hupoteza joto zaidi kwa kila kelvini kuliko { $first }, kama kwa kuzuia joto vibaya zaidi; sehemu za mwanga zinaonekana kufanana ({ $numbers }).
+shape-levels-more-sun = Mistari huenda sambamba lakini si kwa kimo kimoja: { $second } hupokea mwanga wa jua zaidi ya { $first }, kama baada ya kubadilisha sehemu za mwanga; upotevu wa joto unaonekana kufanana ({ $numbers }).
+shape-levels-less-sun = Mistari huenda sambamba lakini si kwa kimo kimoja: { $second } hupokea mwanga wa jua pungufu ya { $first }, kama baada ya kubadilisha sehemu za mwanga; upotevu wa joto unaonekana kufanana ({ $numbers }).
+shape-alike = Si miteremko wala vikatizo vinavyotofautiana zaidi ya mtawanyiko na siku zinavyoeleza ({ $numbers }).
+
+## Comparison: what a reader must know first
+
+# { $campaign }: the letter of one.
+warning-indicative = { $campaign } ni elekezi tu: tofauti nayo si bora kuliko tathmini yake.
+warning-few-days = { $campaign } ilijaribiwa kwa { $days ->
+        [one] siku { $days }
+       *[other] siku { $days }
+    } tu: haijulikani vizuri siku zake hutofautiana kiasi gani, na huenda masafa yake ni finyu mno.
+# { $departures }: messages that begin with departure-, with ";" between them.
+warning-departures = { $campaign } ilijaribiwa kwa vikomo tofauti na vya A, na inalinganishwa hata hivyo: { $departures }.
+warning-estimated = Mnururisho wa { $campaign } umekadiriwa, haukupimwa.
+warning-plane = Mnururisho wa { $campaign } ulipimwa katika bapa jingine na si lile la A; hakuna utovu wa uhakika hapa unaolihusisha hilo.
+# "The first" is the campaign named first, A.
+departure-procedure = utaratibu { $here } ambapo ya kwanza ina { $there }
+# { $limit }: a key of the campaign file. { $here }, { $there }: numbers, or departure-none.
+departure-limit = { $limit } { $here } ambapo ya kwanza ina { $there }
+departure-none = hakuna
+
+## Comparison: the figure
+
+comparison-lines-bands = Mistari katika tofauti za halijoto zilizoonekana, nyembamba nje ya hapo, yenye kanda za 95 % za mtawanyiko, siku na vifaa. Makosa ambayo majiko yanayashiriki yamo katika kila moja lakini hufutana katika tofauti, kwa hiyo mbili zinazofunikana kwa sehemu bado zinaweza kutofautiana.
+comparison-lines-bars = Mistari katika tofauti za halijoto zilizoonekana, nyembamba nje ya hapo, yenye pau za 95 % kwa 50 K za mtawanyiko, siku na vifaa. Makosa ambayo majiko yanayashiriki yamo katika kila moja lakini hufutana katika tofauti, kwa hiyo mbili zinazofunikana kwa sehemu bado zinaweza kutofautiana.
+# Read out to those who do not see the figure. { $lines }: comparison-lines-one of each,
+# with ";" between them.
+comparison-lines-alt = Mistari ya nguvu sanifu ya kupikia kwa wati dhidi ya tofauti ya halijoto kwa kelvini. Kwa kelvini 50: { $lines }.
+comparison-lines-one = { $campaign } ({ $name }) wati { $power }, asilimia 95 wati { $range }
+
+## Comparison: tables of page one
+
+# Headers have little room. a and b: intercept and slope of the line.
+ratings-cooker = jiko
+# As in English
+ratings-rating = Ps(50), W (95 %)
+# As in English
+ratings-intercept = a, W
+# As in English
+ratings-slope = b, W/K
+# As in English
+ratings-r-squared = R²
+ratings-intervals = vipindi
+ratings-days = siku
+ratings-conformity = ulinganifu
+ratings-conforms = inakidhi
+ratings-conforms-with-notes = inakidhi, pamoja na maelezo
+ratings-indicative = elekezi tu
+# The campaign that all others are held against.
+ratings-baseline = { $name } (msingi)
+# A header: the rating over the area that the cooker turns to the sun.
+per-unit-area = W/m² ya eneo la kupokea mwanga
+per-unit-mass = W/kg ya jiko
+per-unit-cost = kwa gharama
+# A header: the time for that. { $degrees }: comparison-span with its unit.
+per-unit-heating = { $load } kutoka { $degrees }
+# A cell: the rating for each piece of money. { $currency }: as the tester wrote it.
+# As in English
+per-unit-of-cost = { $rating } W/{ $currency }
+per-unit-no-currency = (sarafu haikutajwa)
+per-unit-note = Ps(50) kwa eneo, uzito na gharama kama faili za kampeni zinavyozitaja, ambazo huchukuliwa kuwa kamili. Muda wa kupasha na masafa yake ya 95 %: 700 W/m², hewa ya { $ambient } kwa yote, joto la sufuria yenyewe halikuhesabiwa.
+# Cells: a time with its range.
+# As in English
+heating-time = { $best } ({ $shortest } – { $longest })
+heating-time-or-never = { $best } ({ $shortest } – kamwe)
+heating-never = hayafiki hapo
+
+## Comparison: caution on page one
+
+caution-compared = Nyuso zenye moto na mvuke huunguza, kitovu cha mwanga kinaweza kupofusha na kuwasha moto, na tathmini hizi hazisemi lolote kuhusu usalama wa chakula. Soma tahadhari zilizo katika sehemu ya 3 kabla hujapika. Kanuni za mahali ulipo na utendaji wenye leseni hutangulia.
+
+## Comparison: section 1, differences
+
+page-comparison-differences = Tofauti, na msingi wake
+# Headers have little room.
+page-comparison-pair = jozi
+page-comparison-difference = tofauti ya Ps(50)
+page-comparison-interval = masafa ya 95 %
+# As in English
+page-comparison-p = p
+# Probabilities corrected for the number of pairs.
+page-comparison-p-corrected = p sahihishwa
+# How scatter and days were taken into account.
+page-comparison-method = mtawanyiko na siku
+# Whether the difference is real.
+page-comparison-verdict = tofauti
+difference-apart = kila moja kwa siku zake
+difference-paired = zimeoanishwa kwa siku, { $days ->
+        [one] siku { $days }
+       *[other] siku { $days }
+    }
+difference-real = halisi
+difference-not-shown = haijaonyeshwa
+page-comparison-shapes = Mteremko (slope) au kikatizo (intercept): badiliko linaweza kutoka wapi
+# { $pair }: "B − A".
+pair-budget-title = Utovu wa uhakika wa { $pair }
+# Headers: what a source gives the difference, and what it would give it if the campaigns
+# had no instrument in common.
+page-comparison-source = chanzo
+page-comparison-shared = katika tofauti
+page-comparison-apart = kama hakuna kinachoshirikiwa
+pair-budget-scatter = mtawanyiko na siku
+pair-budget-combined = uliojumuishwa
+pair-budget-expanded = uliopanuliwa, 95 %, k = { $factor }
+# Budgets of other pairs.
+pair-budget-others = Nyingine { $count } zimo katika faili ya data.
+
+## Comparison: section 2, the campaigns
+
+page-comparison-campaigns = Kampeni
+# As in English
+comparison-campaign-title = { $campaign }: { $name }
+# What stands at the left; there is room for 18 letters.
+comparison-campaign = kampeni
+comparison-report = ripoti
+comparison-cooker = jiko
+comparison-test = jaribio
+comparison-line = mstari
+comparison-instruments = vifaa vya kupimia
+comparison-conformity = ulinganifu
+comparison-mass = uzito
+# { $title }: the tester's own; { $folder }: the name of its folder.
+# As in English
+comparison-campaign-text = { $title } ({ $folder })
+# { $cooker }: its kind, such as "box cooker"; { $description }: the tester's own words.
+# As in English
+comparison-cooker-text = { $cooker }, { $area } m²
+# As in English
+comparison-cooker-described = { $cooker }, { $area } m². { $description }
+comparison-test-text = { $dates }, { $runs ->
+        [one] duru { $runs }
+       *[other] duru { $runs }
+    }; { $site }, { $elevation } m; lilijaribiwa na { $tester }
+comparison-not-stated = haikutajwa
+comparison-line-text = { $intervals ->
+        [one] kipindi { $intervals } kilichotumika
+       *[other] vipindi { $intervals } vilivyotumika
+    } kwa Td kuanzia { $range } K
+# As in English
+comparison-instrument = { $quantity }: { $instrument }, { $uncertainty }
+
+## Comparison: sections 3 and 4
+
+page-comparison-cautions = Tahadhari
+page-comparison-provenance = Mbinu na asili
+page-comparison-made-with = Imetengenezwa kwa
+# Titles of standards stay as they are.
+comparison-practice = ASAE S580.1 kwa kila tathmini; JCGM 100:2008 kwa tofauti
+comparison-note-difference = Tofauti ni ile ya mistari kwa Td = 50 K. Utovu wake wa uhakika una mtawanyiko na siku za kampeni zote mbili, na kile ambacho vifaa vyake havishiriki. Vifaa ni kimoja na kilekile pale ambapo faili za kampeni zinatoa id moja; visivyo na id huhesabiwa kuwa tofauti, jambo ambalo hukuza utovu wa uhakika. Joto mahususi ni la pamoja kwa zote.
+comparison-note-paired = Pale ambapo zote mbili zilijaribiwa katika siku zilezile mahali pamoja, na siku zina athari, tofauti huchukuliwa siku kwa siku, ili kile ambacho siku huzifanyia zote mbili kijifute.
+comparison-note-p = p ni uwezekano wa tofauti kubwa hivi ikiwa hakuna tofauti (Student t, Welch–Satterthwaite); p iliyosahihishwa huzingatia { $pairs ->
+        [one] jozi { $pairs }
+       *[other] jozi { $pairs }
+    } kwa mbinu ya Holm. Tofauti huitwa halisi pale ambapo p iliyosahihishwa iko chini ya 0.05.
+comparison-note-shapes = Miteremko na vikatizo hulinganishwa kwa uchanganuzi wa kovariansi, kutokana na mtawanyiko na siku pekee; pale ambapo siku zina athari kila siku ina kikatizo chake. Vifaa vinavyotofautiana vinaweza kusogeza vyote viwili kwa kiasi cha utovu wake wa uhakika. Thamani zake za p hazikusahihishwa kwa idadi ya jozi.
+comparison-note-needed = Ni vipindi vingapi zaidi vinahitajika: kwa uwezekano wa nne kati ya tano kuonyesha tofauti ya ukubwa huo kwa 95 %, ikiwa mtawanyiko utabaki kama ulivyoonekana.
+comparison-note-reports = Kila tathmini ina ripoti yake, yenye vipimo, masharti na bajeti yake.
+
+# The plan of a test day, for the terminal and for the field sheet: one page for a pencil,
+# on which everything is small. Times of day such as { $from } and { $noon } are "10:33".
+
+## Field sheet: head
+
+# { $weekday }: a message that begins with weekday-. { $date }: as in the report.
+# As in English
+plan-day = { $weekday } { $date }
+weekday-1 = Jumatatu
+weekday-2 = Jumanne
+weekday-3 = Jumatano
+weekday-4 = Alhamisi
+weekday-5 = Ijumaa
+weekday-6 = Jumamosi
+weekday-7 = Jumapili
+# { $zone }: the name of a time zone, such as Europe/Madrid. Many speakers count the hours of
+# the day from six in the morning, so it is said that these begin at midnight.
+sheet-subtitle = { $day } · { $site } · saa za { $zone }, kuanzia usiku wa manane
+sheet-mark = Data za kubuni, kwa maonyesho
+
+## Field sheet: sun, water, aiming
+#
+# What stands at the left has room for 13 letters, else it goes onto two lines.
+
+plan-sun = jua
+plan-sun-course = huchomoza { $rise }, adhuhuri ya jua { $noon }, huzama { $set }
+plan-sun-no-rise = halichomozi, adhuhuri ya jua { $noon }, huzama { $set }
+plan-sun-no-set = huchomoza { $rise }, adhuhuri ya jua { $noon }, halizami
+plan-sun-neither = halichomozi, adhuhuri ya jua { $noon }, halizami
+plan-sun-always = halizami; adhuhuri ya jua { $noon }
+plan-sun-never = halichomozi
+# The hours about noon in which the practice lets one test.
+plan-window = dirisha la jua
+plan-window-text = { $clocks } kwa saa ({ $from } hadi { $to } kwa wakati wa jua)
+# Two times of day.
+plan-clocks = { $from } hadi { $to }
+plan-clear-sky = anga safi
+# plan-too-much may follow, after a semicolon.
+plan-enough-all-through = { $least } W/m² au zaidi kwenye bapa lililo pembemraba na miale ya jua kuanzia { $clocks }, yaani katika dirisha lote la jua
+plan-enough-in-window = { $least } W/m² au zaidi kwenye bapa lililo pembemraba na miale ya jua kuanzia { $clocks }, ndani ya dirisha la jua kuanzia { $usable }
+plan-too-much = juu ya { $most } W/m² vipindi huwekwa kando pia, na anga safi sana hapa hutoa hadi { $highest }
+plan-enough-outside = { $least } W/m² kuanzia { $clocks } tu, nje ya dirisha la jua: hakuna kipindi cha siku hii kinachoweza kutumika
+plan-never-enough = kamwe haifiki { $least } W/m² (juu kabisa { $highest }): hakuna kipindi cha siku hii kinachoweza kutumika
+plan-water = maji
+# { $load }, { $each }, { $vessel }: masses with their unit. plan-load-stated may follow, after
+# a semicolon.
+plan-load-one = { $load }, { $each } kwa kila moja ya { $area } m², katika chombo kimoja
+plan-load-several = { $load }, { $each } kwa kila moja ya { $area } m², { $vessel } katika kila kimoja cha vyombo { $vessels }
+plan-load-stated = faili ya kampeni inasema { $stated }
+# From and up to which temperature of the water its readings count.
+plan-start = kuanzia
+plan-start-above = { $difference } juu ya hewa, kwa mfano { $start } hewa ikiwa { $air }
+plan-stop = hadi
+plan-stop-text = { $stop }; maji huchemka kwa { $boiling } hapa
+# In the unit of the tester's thermometer, with °C or K in brackets.
+# As in English
+plan-temperature = { $temperature } { $unit } ({ $celsius } °C)
+# As in English
+plan-difference = { $difference } { $unit } ({ $kelvin } K)
+# To turn the cooker to the sun.
+plan-aim = kuelekeza
+plan-aim-unknown = acceptance_half_angle_deg haikutajwa chini ya [cooker], kwa hiyo nyakati hazikutolewa. Mazoea ya kawaida, hakuna chanzo kilichochapishwa: kiakisi kisicho na kina chenye pande nyingi takriban kila dakika 45, ambamo jua husonga takriban 11°, dishi lenye kitovu kidogo kila dakika 10 hadi 15.
+plan-aim-no-time = hakuna wakati wa siku hii unaoweza kutumika
+# { $clocks }: one time of day or several. { $angle }: degrees.
+plan-aim-once = saa { $clocks } na kisha basi: { $angle }° zinatosha kwa dirisha lote
+plan-aim-drive = wakati wote, kwa mtambo: jua husonga { $angle }° kwa chini ya { $time }
+plan-aim-at = saa { $clocks }; jua husonga { $angle }°, nusu ya pembe ya kupokea mwanga, kwa muda huo ({ $minutes } min)
+plan-aim-every = kila { $minutes } min kuanzia { $first }; jua husonga { $angle }°, nusu ya pembe ya kupokea mwanga, kwa muda huo
+
+## Field sheet: what is missing
+
+# Two of these follow each other. { $missing }: "9 more intervals and 1 more day".
+plan-missing = Bado vinahitajika: { $missing }.
+plan-missing-nothing = Vipindi na siku tayari vinatosha.
+plan-gives-none = Siku hii haiwezi kutoa chochote.
+plan-gives = Siku hii inaweza kutoa { $most ->
+        [one] kipindi { $most } cha dakika kumi
+       *[other] vipindi { $most } vya dakika kumi
+    } zaidi sana.
+plan-gives-by-heating = Siku hii inaweza kutoa { $most ->
+        [one] kipindi { $most } cha dakika kumi
+       *[other] vipindi { $most } vya dakika kumi
+    } zaidi sana; upashaji mmoja wa mzigo huu takriban { $heating }, kisha anza tena kwa maji mapya.
+
+## Field sheet: before the first reading
+
+check-shade = hakuna kivuli kwenye jiko hadi mwisho
+check-wind = upepo hafifu: moshi unapeperuka, majani yametulia
+check-weighed = maji yamepimwa kwa mizani, si kwa kikombe
+check-sensor = kihisi ndani ya maji, 10 mm juu ya kitako, mbali na ukuta
+check-lid = kifuniko kimefunikwa, na kinabaki hivyo
+check-air = kipimajoto cha hewa kivulini, nje ya mwanga wa jiko
+check-irradiance = kihisi cha mnururisho ni safi na kinalielekea jua
+check-aimed = limeelekezwa, na hakuna kinachoungua karibu na kitovu cha mwanga
+# Lines to write on.
+page-sheet-tester = mpimaji
+page-sheet-weighed = maji yaliyopimwa, kg
+
+## Field sheet: the table to fill in
+#
+# Columns are narrow: words of more than ten letters are broken.
+
+sheet-clock = saa
+sheet-water = maji, { $unit }
+sheet-air = hewa, { $unit }
+# Bft: Beaufort.
+sheet-wind = upepo, Bft
+sheet-sky = anga: safi au wingu
+sheet-irradiance = mnururisho, W/m²
+sheet-expected = tarajio, { $unit }
+sheet-aim = kuelekeza
+sheet-notes = maelezo
+
+## Field sheet: foot
+
+# { $forces }: sheet-force of the lowest numbers, with ";" between them.
+sheet-forces = Upepo kwa macho, Beaufort (WMO-No. 8): { $forces }.
+# As in English
+sheet-force = { $number } { $sign } ({ $speeds } m/s)
+# What one sees of the wind on land, at each number of the Beaufort scale.
+wind-sign-0 = moshi hupanda wima
+wind-sign-1 = moshi hupeperuka, vielekeza upepo hutulia
+wind-sign-2 = huhisiwa usoni, majani huchakarika
+wind-sign-3 = majani na vijiti vidogo husogea mfululizo
+wind-sign-4 = vumbi na karatasi zilizolegea huinuka
+wind-sign-5 = miti midogo huyumba
+wind-sign-6 = matawi makubwa husogea
+wind-sign-7 = miti mizima husogea
+wind-sign-8 = vijiti hukatika mitini
+# What the column of expected temperatures rests on. { $start }, { $air }: temperatures.
+plan-expected = Tarajio la jiko kama lilivyotathminiwa hadi sasa, Ps(50) = { $power } W ± { $expanded } W (95 %): { $load } zikipashwa kuanzia { $start } chini ya anga safi, katika hewa ya { $air } kama katika majaribio yake; pamoja na masafa yake ya 95 %. Maji yaliyo chini sana ya hapo huashiria ukungu, upepo, uelekeo usio sahihi au kifuniko kilicholegea.
+# The models behind the numbers.
+plan-models = Anga safi kwa mujibu wa Ineichen na Perez 2002 kwa { $elevation } m, utusitusi wa Linke { $turbidity } (wa kawaida kwa anga safi); ukungu na vumbi hutoa pungufu. Jua kwa mujibu wa NREL/TP-560-34302; upeo wa macho ulio tambarare.
+plan-models-stated = Anga safi kwa mujibu wa Ineichen na Perez 2002 kwa { $elevation } m, utusitusi wa Linke { $turbidity } (kama ulivyotajwa); ukungu na vumbi hutoa pungufu. Jua kwa mujibu wa NREL/TP-560-34302; upeo wa macho ulio tambarare.
+page-sheet-caution = Tahadhari.
+caution-field-sheet = Usiangalie kamwe ndani ya kitovu cha mwanga wala jua. Metali yenye moto na mvuke huunguza: glavu, kifuniko kielekee mbali nawe. Weka mbali watoto na kila kinachoungua; baki na jiko; ligeuze mbali na jua kabla ya kuingiza mkono; lifunge chini dhidi ya upepo. Kivuli na maji kwa ajili yako. Mwaga maji ya jaribio. Kanuni za mahali ulipo na utendaji wenye leseni hutangulia.
