@@ -148,11 +148,9 @@ fn a_report_in_units_of_the_us_agrees() {
     }
     let file = folder.path().join("campaign.toml");
     let text = fs::read_to_string(&file).unwrap();
-    fs::write(
-        file,
-        format!("{text}\n[report]\nunits = \"us\"\npaper = \"us-letter\"\n"),
-    )
-    .unwrap();
+    let wished = "[report]\nunits = \"us\"\npaper = \"us-letter\"";
+    assert!(text.contains("[report]"));
+    fs::write(file, text.replacen("[report]", wished, 1)).unwrap();
     let verification = verified(&report_on(folder.path()));
     assert!(verification.agrees(), "{}", said(&verification));
 }
