@@ -131,12 +131,7 @@ pub fn spoken_duration(seconds: f64) -> String {
 
 /// A count with its noun: `1 day`, `3 days`.
 pub fn counted(count: usize, noun: &str) -> String {
-    counted_plural(count, noun, &format!("{noun}s"))
-}
-
-/// A count with a noun whose plural is not just an s at its end.
-pub fn counted_plural(count: usize, one: &str, more: &str) -> String {
-    format!("{count} {}", if count == 1 { one } else { more })
+    format!("{count} {noun}{}", if count == 1 { "" } else { "s" })
 }
 
 /// The same text with a capital letter first.
@@ -145,16 +140,6 @@ pub fn sentence_case(text: &str) -> String {
     letters.next().map_or_else(String::new, |first| {
         first.to_uppercase().chain(letters).collect()
     })
-}
-
-/// Several words as a list in a sentence: `a, b and c`.
-pub fn listed<S: AsRef<str>>(words: &[S]) -> String {
-    let words: Vec<&str> = words.iter().map(AsRef::as_ref).collect();
-    match words.as_slice() {
-        [] => String::new(),
-        [only] => (*only).to_owned(),
-        [first @ .., last] => format!("{} and {last}", first.join(", ")),
-    }
 }
 
 /// A reading's time (microseconds since 1970) in a zone.

@@ -584,7 +584,7 @@ tested-environment = Environnement des intervalles retenus
 environment-ambient = air ambiant
 environment-irradiance = éclairement
 environment-wind = vent
-environment-numbers = moyenne { $mean }, plage { $range }
+environment-numbers = moy. { $mean }, plage { $range }
 environment-none = aucun intervalle retenu
 # As in English
 tested-site = Site
