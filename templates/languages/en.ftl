@@ -310,7 +310,9 @@ run-hole = No interval from { $from } to { $to }: no two water readings there ar
 run-caption-predicted = The line predicts the water temperature within { $rms } K, root mean square.
 run-caption-none = No interval of this run is used.
 # Read out to those who do not see the figure. { $irradiance }, { $wind }: the next messages.
-run-alt = Panels against local clock time from { $from } to { $to }: water between { $coldest } and { $hottest } degrees Celsius with ambient temperature; { $irradiance }; { $wind }. Used and shaded: { $used } of { counted-intervals }. { $predicted } Set aside: { $aside }.
+run-alt = Panels against local clock time from { $from } to { $to }: water between { $coldest } and { $hottest } degrees Celsius with ambient temperature; { $irradiance }; { $wind }. Used and shaded: { $used } of { counted-intervals }. { $predicted } { $aside }
+run-alt-set-aside = Set aside: { $reasons }.
+run-alt-none-aside = Nothing is set aside.
 run-alt-aside = { counted-intervals }, { $reason }
 run-alt-predicted = The line predicts the water temperature within { $rms } kelvin, root mean square.
 run-alt-not-predicted = The line predicts nothing for this run.

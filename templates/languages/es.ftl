@@ -312,7 +312,9 @@ run-hole = Ningún intervalo de { $from } a { $to }: allí no hay dos lecturas d
 run-caption-predicted = La recta predice la temperatura del agua con una diferencia de { $rms } K, raíz cuadrática media.
 run-caption-none = No se utiliza ningún intervalo de este ensayo.
 # Read out to those who do not see the figure. { $irradiance }, { $wind }: the next messages.
-run-alt = Paneles frente a la hora local del reloj, de { $from } a { $to }: agua entre { $coldest } y { $hottest } grados Celsius con la temperatura ambiente; { $irradiance }; { $wind }. Utilizados y sombreados: { $used } de { counted-intervals }. { $predicted } Descartados: { $aside }.
+run-alt = Paneles frente a la hora local del reloj, de { $from } a { $to }: agua entre { $coldest } y { $hottest } grados Celsius con la temperatura ambiente; { $irradiance }; { $wind }. Utilizados y sombreados: { $used } de { counted-intervals }. { $predicted } { $aside }
+run-alt-set-aside = Descartados: { $reasons }.
+run-alt-none-aside = No se descarta nada.
 # As in English
 run-alt-aside = { counted-intervals }, { $reason }
 run-alt-predicted = La recta predice la temperatura del agua con una diferencia de { $rms } kelvin, raíz cuadrática media.

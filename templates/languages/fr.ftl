@@ -339,7 +339,9 @@ run-hole = Pas d’intervalle de { $from } à { $to } : il n’y a pas là deux
 run-caption-predicted = La droite prédit la température de l’eau à { $rms } K près, en moyenne quadratique.
 run-caption-none = Aucun intervalle de cet essai n’est retenu.
 # Read out to those who do not see the figure. { $irradiance }, { $wind }: the next messages.
-run-alt = Tracés selon l’heure locale de { $from } à { $to } : eau entre { $coldest } et { $hottest } degrés Celsius, avec la température ambiante ; { $irradiance } ; { $wind }. Retenus et ombrés : { $used } sur { counted-intervals }. { $predicted } Écartés : { $aside }.
+run-alt = Tracés selon l’heure locale de { $from } à { $to } : eau entre { $coldest } et { $hottest } degrés Celsius, avec la température ambiante ; { $irradiance } ; { $wind }. Retenus et ombrés : { $used } sur { counted-intervals }. { $predicted } { $aside }
+run-alt-set-aside = Écartés : { $reasons }.
+run-alt-none-aside = Rien n’est écarté.
 # As in English
 run-alt-aside = { counted-intervals }, { $reason }
 run-alt-predicted = La droite prédit la température de l’eau à { $rms } kelvin près, en moyenne quadratique.

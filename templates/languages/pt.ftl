@@ -318,7 +318,9 @@ run-hole = Nenhum intervalo de { $from } a { $to }: aí não há duas leituras d
 run-caption-predicted = A reta prevê a temperatura da água com diferença de { $rms } K, raiz da média dos quadrados.
 run-caption-none = Nenhum intervalo desta sessão é usado.
 # Read out to those who do not see the figure. { $irradiance }, { $wind }: the next messages.
-run-alt = Painéis em função da hora local do relógio, de { $from } a { $to }: água entre { $coldest } e { $hottest } graus Celsius com a temperatura ambiente; { $irradiance }; { $wind }. Usados e sombreados: { $used } de { counted-intervals }. { $predicted } Descartados: { $aside }.
+run-alt = Painéis em função da hora local do relógio, de { $from } a { $to }: água entre { $coldest } e { $hottest } graus Celsius com a temperatura ambiente; { $irradiance }; { $wind }. Usados e sombreados: { $used } de { counted-intervals }. { $predicted } { $aside }
+run-alt-set-aside = Descartados: { $reasons }.
+run-alt-none-aside = Nada é descartado.
 # As in English
 run-alt-aside = { counted-intervals }, { $reason }
 run-alt-predicted = A reta prevê a temperatura da água com diferença de { $rms } kelvin, raiz da média dos quadrados.

@@ -311,7 +311,9 @@ run-hole = Hakuna kipindi kuanzia { $from } hadi { $to }: hakuna vipimo viwili v
 run-caption-predicted = Mstari unatabiri halijoto ya maji ndani ya { $rms } K, kipeo cha pili cha wastani wa miraba.
 run-caption-none = Hakuna kipindi cha duru hii kilichotumika.
 # Read out to those who do not see the figure. { $irradiance }, { $wind }: the next messages.
-run-alt = Michoro dhidi ya saa ya mahali kuanzia { $from } hadi { $to }: maji kati ya nyuzi { $coldest } na { $hottest } za Selsiasi pamoja na halijoto ya mazingira; { $irradiance }; { $wind }. Vilivyotumika na kutiwa kivuli: { $used } kati ya { counted-intervals }. { $predicted } Kando: { $aside }.
+run-alt = Michoro dhidi ya saa ya mahali kuanzia { $from } hadi { $to }: maji kati ya nyuzi { $coldest } na { $hottest } za Selsiasi pamoja na halijoto ya mazingira; { $irradiance }; { $wind }. Vilivyotumika na kutiwa kivuli: { $used } kati ya { counted-intervals }. { $predicted } { $aside }
+run-alt-set-aside = Kando: { $reasons }.
+run-alt-none-aside = Hakuna kilichowekwa kando.
 # As in English
 run-alt-aside = { counted-intervals }, { $reason }
 run-alt-predicted = Mstari unatabiri halijoto ya maji ndani ya kelvini { $rms }, kipeo cha pili cha wastani wa miraba.

@@ -111,13 +111,20 @@ fn run_alt(assessment: &Assessment, index: usize, from: String, to: String) -> M
         None => message!("run-alt-no-wind"),
     };
     let aside = Assessment::count_reasons(assessment.intervals_of(index)).into_iter();
-    let aside = aside.map(|(reason, count)| {
-        message!(
-            "run-alt-aside",
-            intervals = count,
-            reason = reason.describe()
-        )
-    });
+    let aside: Vec<Message> = aside
+        .map(|(reason, count)| {
+            message!(
+                "run-alt-aside",
+                intervals = count,
+                reason = reason.describe()
+            )
+        })
+        .collect();
+    let aside = if aside.is_empty() {
+        message!("run-alt-none-aside")
+    } else {
+        message!("run-alt-set-aside", reasons = joined(aside, "; "))
+    };
     let predicted = match &assessment.predicted[index] {
         Some(predicted) => message!("run-alt-predicted", rms = fixed(predicted.rms_k, 1)),
         None => message!("run-alt-not-predicted"),
@@ -132,7 +139,7 @@ fn run_alt(assessment: &Assessment, index: usize, from: String, to: String) -> M
         wind = wind,
         used = run.on_line,
         intervals = run.intervals,
-        aside = joined(aside, "; "),
+        aside = aside,
         predicted = predicted
     )
 }
