@@ -674,7 +674,7 @@ source-iec-60584 = IEC 60584-1:2013, tolerance up to 100 °C
 source-iec-60751 = IEC 60751, tolerance at 100 °C, from memory
 source-clear-sky = Ineichen and Perez 2002; 5 % from memory of Reno, Hansen and Stein 2012 (SAND2012-2389); turbidity: common practice, no published source
 source-conversion = Erbs, Klein and Duffie 1982; spread of the beam from memory of Gueymard and Ruiz-Arias 2016
-source-specific-heat = IAPWS-IF97, 10 to 95 °C
+source-specific-heat = IAPWS-IF97, 10 °C to 95 °C
 
 ## Section 5: what the budget comes to
 

@@ -690,7 +690,7 @@ source-iec-60584 = IEC 60584-1:2013, tolerancia hasta 100 °C
 source-iec-60751 = IEC 60751, tolerancia a 100 °C, de memoria
 source-clear-sky = Ineichen y Perez 2002; 5 % de memoria de Reno, Hansen y Stein 2012 (SAND2012-2389); turbidez: práctica habitual, sin fuente publicada
 source-conversion = Erbs, Klein y Duffie 1982; dispersión de la radiación directa de memoria de Gueymard y Ruiz-Arias 2016
-source-specific-heat = IAPWS-IF97, 10 a 95 °C
+source-specific-heat = IAPWS-IF97, 10 °C a 95 °C
 
 ## Section 5: what the budget comes to
 

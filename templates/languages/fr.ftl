@@ -726,7 +726,7 @@ source-iec-60584 = IEC 60584-1:2013, tolérance jusqu’à 100 °C
 source-iec-60751 = IEC 60751, tolérance à 100 °C, de mémoire
 source-clear-sky = Ineichen et Perez 2002 ; 5 % de mémoire d’après Reno, Hansen et Stein 2012 (SAND2012-2389) ; trouble : pratique courante, sans source publiée
 source-conversion = Erbs, Klein et Duffie 1982 ; dispersion du rayonnement direct de mémoire d’après Gueymard et Ruiz-Arias 2016
-source-specific-heat = IAPWS-IF97, 10 à 95 °C
+source-specific-heat = IAPWS-IF97, 10 °C à 95 °C
 
 ## Section 5: what the budget comes to
 

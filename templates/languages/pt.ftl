@@ -697,7 +697,7 @@ source-iec-60584 = IEC 60584-1:2013, tolerância até 100 °C
 source-iec-60751 = IEC 60751, tolerância a 100 °C, de memória
 source-clear-sky = Ineichen e Perez 2002; 5 % de memória de Reno, Hansen e Stein 2012 (SAND2012-2389); turbidez: prática comum, sem fonte publicada
 source-conversion = Erbs, Klein e Duffie 1982; dispersão da radiação direta de memória de Gueymard e Ruiz-Arias 2016
-source-specific-heat = IAPWS-IF97, 10 a 95 °C
+source-specific-heat = IAPWS-IF97, 10 °C a 95 °C
 
 ## Section 5: what the budget comes to
 

@@ -685,7 +685,7 @@ source-iec-60584 = IEC 60584-1:2013, ustahimilivu hadi 100 °C
 source-iec-60751 = IEC 60751, ustahimilivu kwa 100 °C, kwa kumbukumbu ya kichwani
 source-clear-sky = Ineichen na Perez 2002; 5 % kwa kumbukumbu ya kichwani ya Reno, Hansen na Stein 2012 (SAND2012-2389); utusitusi: mazoea ya kawaida, hakuna chanzo kilichochapishwa
 source-conversion = Erbs, Klein na Duffie 1982; mtawanyiko wa miale kwa kumbukumbu ya kichwani ya Gueymard na Ruiz-Arias 2016
-source-specific-heat = IAPWS-IF97, 10 hadi 95 °C
+source-specific-heat = IAPWS-IF97, 10 °C hadi 95 °C
 
 ## Section 5: what the budget comes to
 
