@@ -6,7 +6,9 @@ use std::io::Cursor;
 use image::codecs::jpeg::JpegEncoder;
 use image::imageops::FilterType;
 use image::metadata::Orientation;
-use image::{DynamicImage, ImageDecoder, ImageFormat, ImageReader, ImageResult, Limits};
+use image::{
+    DynamicImage, ImageDecoder, ImageError, ImageFormat, ImageReader, ImageResult, Limits,
+};
 
 use super::locate::Checker;
 use super::model::Photo;
@@ -56,10 +58,17 @@ fn read_photo(files: NamedFiles<'_>, name: &str) -> Result<Photo, (String, &'sta
         let hint = "save the picture as JPEG, PNG or WebP";
         return Err(("is no JPEG, PNG or WebP picture".to_owned(), hint));
     };
-    let (extension, bytes) = for_report(bytes, format, limits(files)).map_err(|error| {
-        let hint = "copy the picture again, or save it anew as JPEG or PNG";
-        (format!("is damaged or too large ({error})"), hint)
-    })?;
+    let (extension, bytes) =
+        for_report(bytes, format, limits(files)).map_err(|error| match error {
+            ImageError::Limits(_) => (
+                format!("is larger than {LONGEST_SIDE_READ} pixels a side, or than memory allows"),
+                "make it smaller; a report shows 2000 pixels",
+            ),
+            error => (
+                format!("is damaged ({error})"),
+                "copy the picture again, or save it anew as JPEG or PNG",
+            ),
+        })?;
     Ok(Photo {
         name: name.to_owned(),
         extension,
@@ -80,8 +89,8 @@ fn limits(files: NamedFiles<'_>) -> Limits {
     limits
 }
 
-/// The picture as a report takes it: as it is if it is upright, small and of a kind that PDF
-/// knows, else turned, scaled and written as JPEG. What comes out would be taken as it is.
+/// The picture as a report takes it: as it is if it is upright, small, of a kind that PDF
+/// knows and without a camera's particulars, else turned, scaled and written as JPEG. What comes out would be taken as it is.
 fn for_report(
     bytes: Vec<u8>,
     format: ImageFormat,
@@ -91,10 +100,13 @@ fn for_report(
     reader.limits(limits);
     let mut decoder = reader.into_decoder()?;
     let orientation = decoder.orientation()?;
+    // Cameras write there where the picture was taken, and with which device.
+    let has_particulars = decoder.exif_metadata()?.is_some();
     let mut picture = DynamicImage::from_decoder(decoder)?;
     let is_small = bytes.len() <= SMALL_BYTES
         && picture.width().max(picture.height()) <= LONGEST_SIDE
-        && orientation == Orientation::NoTransforms;
+        && orientation == Orientation::NoTransforms
+        && !has_particulars;
     match format {
         ImageFormat::Jpeg if is_small => return Ok(("jpg", bytes)),
         ImageFormat::Png if is_small => return Ok(("png", bytes)),

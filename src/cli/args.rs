@@ -19,6 +19,14 @@ Exit codes:
   4  a campaign file is invalid";
 
 const STRICT_CODE: &str = "  5  all done, but a rating is only indicative (report with --strict)";
+const VERIFY_CODES: &str = "\
+Exit codes:
+  0  the report agrees with the data that it carries
+  1  a fault in simmerline
+  2  the command line asks for something that cannot be done
+  3  the file cannot be read as a report, or carries no evidence
+  6  the report does not agree with the data that it carries";
+
 const VERIFY_CODE: &str = "  6  a report does not agree with the data that it carries (verify)";
 
 const EXAMPLES: &str = "\
@@ -125,7 +133,7 @@ pub enum Command {
     #[command(after_help = format!("{COMPARE_HELP}\n\n{EXIT_CODES}"))]
     Compare(CompareOptions),
     /// Verify a report from its file alone: everything is computed again
-    #[command(after_help = format!("{VERIFY_HELP}\n\n{EXIT_CODES}\n{VERIFY_CODE}"))]
+    #[command(after_help = format!("{VERIFY_HELP}\n\n{VERIFY_CODES}"))]
     Verify(VerifyOptions),
     /// Start a campaign: write its file, to fill in, and an empty log
     #[command(after_help = format!("{NEW_HELP}\n\n{EXIT_CODES}"))]

@@ -77,8 +77,11 @@ pub fn run(options: &ReportOptions) -> Result<u8> {
     if !options.quiet && !rows.is_empty() {
         print(&table(HEADER, &rows))?;
     }
-    if let Some(collection) = &collection {
-        write_tables(collection, options, issued)?;
+    if let Some(collection) = &collection
+        && let Err(error) = write_tables(collection, options, issued)
+    {
+        print_error(&error);
+        first_failure.get_or_insert(error.exit_code());
     }
     let strict_failure = (options.strict && is_indicative).then_some(5);
     Ok(first_failure.or(strict_failure).unwrap_or(0))
@@ -128,7 +131,7 @@ fn rate_and_write(
     let assessment = crate::assess_folder(folder)?;
     let wishes = &assessment.campaign.report;
     let edition = Edition {
-        formats: options.format.clone(),
+        formats: distinct(&options.format),
         has_attachments: !options.no_attachments,
         ..Edition::wished(wishes, issued).in_language(options.language)
     };
@@ -136,6 +139,17 @@ fn rate_and_write(
     write_all(&options.out, &outputs)?;
     let facts = outputs.iter().map(Output::facts).collect();
     Ok((assessment, facts))
+}
+
+/// Each format once, in the order asked for.
+fn distinct(formats: &[Format]) -> Vec<Format> {
+    let mut distinct = Vec::new();
+    for format in formats {
+        if !distinct.contains(format) {
+            distinct.push(*format);
+        }
+    }
+    distinct
 }
 
 /// Writes the tables of all campaigns, and says where they are.

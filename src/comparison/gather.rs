@@ -4,7 +4,7 @@ use std::path::PathBuf;
 
 use crate::campaign::find::{campaign_name, find_each, real_path, refuse_same_names};
 use crate::error::{Error, Problem, Problems, Result};
-use crate::language::{Message, Words, joined, short};
+use crate::language::{Message, Words, clauses, short};
 use crate::message;
 use crate::procedure::uncertainty::sources::CommonError;
 use crate::procedure::{Assessment, Run};
@@ -188,7 +188,7 @@ pub fn refuse_mixed(campaigns: &[Assessment], departures: &[Vec<Message>]) -> Re
             let what = format!(
                 "differs from {} in what it was tested by: {}",
                 campaigns[0].campaign.name,
-                Words::english().say(joined(departures, "; "))
+                Words::english().say(clauses(departures))
             );
             let hint = "rate both by the same limits, or compare them all the same with --allow-mixed, which the report then says";
             problems.push(Problem::at(&one.campaign.file, what).hint(hint));

@@ -11,7 +11,7 @@ mod words;
 
 pub use message::Message;
 pub use phrase::{
-    Phrase, celsius, clock, date, duration, fixed, joined, kilograms, listed, probability, range,
-    short, spread_clock,
+    Phrase, celsius, clauses, clock, date, duration, fixed, joined, kilograms, listed, probability,
+    range, short, spread_clock,
 };
 pub use words::{LANGUAGES, Language, Words};

@@ -32,6 +32,8 @@ pub enum Phrase {
     Message(Box<Message>),
     /// As a list in a sentence: `a, b and c`.
     Listed(Vec<Phrase>),
+    /// One after the other, as a language parts clauses: `a; b`.
+    Clauses(Vec<Phrase>),
     /// One after the other, with something between them.
     Joined(Vec<Phrase>, &'static str),
 }
@@ -89,6 +91,11 @@ pub fn date(date: Date) -> Phrase {
 /// A list in a sentence: `a, b and c`.
 pub fn listed<P: Into<Phrase>>(phrases: impl IntoIterator<Item = P>) -> Phrase {
     Phrase::Listed(phrases.into_iter().map(Into::into).collect())
+}
+
+/// Clauses one after the other: `a; b`.
+pub fn clauses<P: Into<Phrase>>(phrases: impl IntoIterator<Item = P>) -> Phrase {
+    Phrase::Clauses(phrases.into_iter().map(Into::into).collect())
 }
 
 /// Phrases one after the other, with `between` between them.

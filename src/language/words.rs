@@ -139,6 +139,11 @@ impl Words {
             ),
             Phrase::Message(message) => self.say_message(&message),
             Phrase::Listed(phrases) => self.list(phrases),
+            Phrase::Clauses(phrases) => {
+                let said: Vec<String> =
+                    phrases.into_iter().map(|phrase| self.say(phrase)).collect();
+                said.join(&self.say(message!("clause-break")))
+            }
             Phrase::Joined(phrases, between) => {
                 let said: Vec<String> =
                     phrases.into_iter().map(|phrase| self.say(phrase)).collect();

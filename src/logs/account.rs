@@ -7,7 +7,7 @@ use jiff::tz::TimeZone;
 use super::quantity::Quantity;
 use super::sensor::Sensor;
 use crate::campaign::model::Curve;
-use crate::language::{Message, Phrase, joined, kilograms, short};
+use crate::language::{Message, Phrase, clauses, joined, kilograms, short};
 use crate::message;
 use crate::units::zoned;
 
@@ -277,7 +277,7 @@ impl ColumnAccount {
 
     /// Its corrections, one after the other.
     pub fn correction(&self) -> Phrase {
-        joined(&self.corrections, "; ")
+        clauses(&self.corrections)
     }
 
     /// In one line.

@@ -22,6 +22,9 @@ pub enum Level {
 }
 
 impl Level {
+    /// Every level, best first.
+    pub const ALL: [Level; 3] = [Level::Conforms, Level::ConformsWithNotes, Level::Indicative];
+
     /// The code in files.
     pub const fn code(self) -> &'static str {
         match self {

@@ -118,6 +118,11 @@ pub fn check_length(name: &str, stated: &str, again: &str) -> Result<(), String>
 pub fn table(text: &str) -> Result<Vec<Value>, String> {
     let mut reader = csv::Reader::from_reader(text.as_bytes());
     let headers = reader.headers().map_err(|error| error.to_string())?.clone();
+    for (index, header) in headers.iter().enumerate() {
+        if headers.iter().take(index).any(|other| other == header) {
+            return Err(format!("the column \"{header}\" stands twice"));
+        }
+    }
     let mut rows = Vec::new();
     for record in reader.records() {
         let record = record.map_err(|error| error.to_string())?;
@@ -172,5 +177,6 @@ mod tests {
             ]
         );
         assert!(table("a,b\n1\n").is_err());
+        assert!(table("a,b,a\n1,2,3\n").is_err());
     }
 }

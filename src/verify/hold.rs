@@ -8,6 +8,7 @@ use serde_json::Value;
 use super::check::{Check, Outcome, Verification};
 use super::compare::{Keys, check_length, differences, table};
 use super::evidence::{Evidence, ResultText};
+use super::keys::check_keys;
 use super::pages::{check_hashes, check_headline, check_pages};
 use super::pdf::{Page, Pdf};
 use super::recompute::{assess_again, edition};
@@ -68,14 +69,14 @@ pub fn verify(evidence: &Evidence) -> Result<Verification> {
     let pages = pages.map_err(|error| error.to_string());
     checks.push(match &pages {
         Ok(pages) => check_hashes(evidence, pages),
-        Err(why) => Check::new("hashes", "the pages cannot be read", vec![why.clone()]),
+        Err(why) => Check::new("hashes", "the pages cannot be read", lines(why)),
     });
     match assess_again(evidence) {
         Ok(assessment) => checks.extend(check_results(evidence, &assessment, pages.as_deref())),
         Err(why) => checks.push(Check::new(
             "rating",
             "the attached data do not give one",
-            why.lines().map(str::to_owned).collect(),
+            lines(&why),
         )),
     }
     let issued = evidence.imprint.issued;
@@ -156,7 +157,7 @@ fn check_results(
         Ok(made) => made,
         Err(error) => {
             let what = "the report cannot be made again";
-            return vec![Check::new("rating", what, vec![error.to_string()])];
+            return vec![Check::new("rating", what, lines(&error.to_string()))];
         }
     };
     let output = |ending: &str| {
@@ -169,7 +170,7 @@ fn check_results(
     let is_same = is_by_this_version(evidence);
     let (headline, in_full) = match (pages, edition) {
         (Err(why), _) => {
-            both(|subject| Check::new(subject, "the pages cannot be read", vec![why.clone()]))
+            both(|subject| Check::new(subject, "the pages cannot be read", lines(why)))
         }
         (_, Err(why)) if is_same => {
             both(|subject| Check::new(subject, "cannot be set again", vec![why.clone()]))
@@ -177,15 +178,21 @@ fn check_results(
         (_, Err(why)) => both(|subject| Check::skipped(subject, why.clone())),
         (Ok(pages), Ok(edition)) => {
             let headline = build(assessment, &edition).headline;
+            let headline = check_headline(&headline, &edition.words, pages);
             let in_full = match is_same {
                 true => check_all_pages(&evidence.pdf, pages, output(".pdf")),
                 false => Check::skipped("pages", "by another version: not compared"),
             };
-            (check_headline(&headline, pages), in_full)
+            (headline, in_full)
         }
     };
     checks.extend([headline, in_full]);
     checks
+}
+
+/// An error as differences, one a line.
+fn lines(why: &str) -> Vec<String> {
+    why.lines().map(str::to_owned).collect()
 }
 
 /// What is to be said of the headline and of the pages alike.
@@ -202,10 +209,12 @@ fn check_all_pages(pdf: &Pdf, pages: &[Page], made: &[u8]) -> Check {
             .difference(&again.features())
             .cloned()
             .collect();
-        Ok(check_pages(pages, &again.pages()?, strange))
+        let unseen = pdf.unseen() == again.unseen();
+        Ok(check_pages(pages, &again.pages()?, strange, unseen))
     };
-    again()
-        .unwrap_or_else(|error| Check::new("pages", "cannot be set again", vec![error.to_string()]))
+    again().unwrap_or_else(|error| {
+        Check::new("pages", "cannot be set again", lines(&error.to_string()))
+    })
 }
 
 /// The attached results against those computed again.
@@ -216,7 +225,7 @@ fn check_data(evidence: &Evidence, rating: &str, intervals: &str) -> Vec<Check> 
         false => Keys::AtLeast(of_all),
     };
     let stated = parse(&evidence.rating, rating);
-    let again: Value = serde_json::from_str(rating).unwrap_or_default();
+    let again: Value = serde_json::from_str(rating).expect("our own results are JSON");
     let stated = match stated {
         Ok(stated) => stated,
         Err(why) => {
@@ -245,6 +254,7 @@ fn check_data(evidence: &Evidence, rating: &str, intervals: &str) -> Vec<Check> 
 
 fn parse(stated: &ResultText, again: &str) -> std::result::Result<Value, String> {
     check_length(&stated.name, &stated.text, again)?;
+    check_keys(&stated.text).map_err(|error| format!("{}: {error}", stated.name))?;
     serde_json::from_str(&stated.text).map_err(|error| format!("{}: {error}", stated.name))
 }
 

@@ -8,6 +8,7 @@ mod check;
 mod compare;
 mod evidence;
 mod hold;
+mod keys;
 mod pages;
 mod pdf;
 mod recompute;

@@ -3,6 +3,8 @@
 use super::check::Check;
 use super::evidence::Evidence;
 use super::pdf::Page;
+use crate::language::Words;
+use crate::procedure::conformity::Level;
 use crate::report::model::headline::Headline;
 
 /// So many characters are shown before and after the place where two texts part.
@@ -49,19 +51,29 @@ pub fn check_hashes(evidence: &Evidence, pages: &[Page]) -> Check {
 }
 
 /// The number, its spread and the level on page one.
-pub fn check_headline(headline: &Headline, pages: &[Page]) -> Check {
+pub fn check_headline(headline: &Headline, words: &Words, pages: &[Page]) -> Check {
     let printed = pages.first().map_or("", |page| page.text.as_str());
+    let label = squeezed(&headline.label);
+    let after_label = printed.split_once(&label).map_or("", |(_, rest)| rest);
     let number = headline.number.as_ref();
     let number = number.map(|number| format!("{} {} {}", number.value, number.spread, number.unit));
-    let mut differences = Vec::new();
-    for expected in number.iter().chain([&headline.level]) {
-        if !printed.contains(&squeezed(expected)) {
-            let instead = beginning_after(printed, &squeezed(&headline.label));
-            differences.push(format!(
-                "page 1 does not print \"{expected}\"; it prints {instead}"
-            ));
-        }
+    let is_number = |number: &String| after_label.starts_with(&squeezed(number));
+    // "Conforms with notes" begins as "Conforms" does.
+    let level = squeezed(&headline.level);
+    let levels = Level::ALL.map(|level| squeezed(&words.say(level.describe())));
+    let is_more = |other: &String| *other != level && other.starts_with(&level);
+    let is_other = levels
+        .iter()
+        .any(|other| is_more(other) && printed.contains(other));
+    let mut wrong: Vec<&String> = number.iter().filter(|number| !is_number(number)).collect();
+    if is_other || !printed.contains(&level) {
+        wrong.push(&headline.level);
     }
+    let differences = wrong.into_iter().map(|expected| {
+        let instead = beginning_after(printed, &label);
+        format!("page 1 does not print \"{expected}\"; it prints {instead}")
+    });
+    let differences = differences.collect();
     let said: Vec<String> = number.into_iter().chain([headline.level.clone()]).collect();
     Check::new("headline", said.join("; "), differences)
 }
@@ -79,9 +91,19 @@ fn beginning_after(printed: &str, label: &str) -> String {
 
 /// Every page, by its text and by everything else that is drawn on it. `strange` is what the
 /// document has besides its pages, and no report has.
-pub fn check_pages(pages: &[Page], expected: &[Page], strange: Vec<String>) -> Check {
+/// `is_heard` says whether what is not drawn, alternative texts and titles, is as it ought to be.
+pub fn check_pages(
+    pages: &[Page],
+    expected: &[Page],
+    strange: Vec<String>,
+    is_heard: bool,
+) -> Check {
     let besides = |name: String| format!("the document has \"{name}\", which no report has");
     let mut differences: Vec<String> = strange.into_iter().map(besides).collect();
+    if !is_heard {
+        let what = "what is not drawn is another: an alternative text of a figure, or a title";
+        differences.push(what.to_owned());
+    }
     if pages.len() != expected.len() {
         differences.push(format!(
             "there are {} pages, expected {}",
@@ -157,7 +179,8 @@ mod tests {
     #[test]
     fn pages_differ_in_words_in_drawing_and_in_number() {
         let expected = [page("one131±10W", 1), page("two", 2)];
-        let differences = |pages: &[Page]| check_pages(pages, &expected, Vec::new()).differences;
+        let differences =
+            |pages: &[Page]| check_pages(pages, &expected, Vec::new(), true).differences;
         assert!(differences(&expected).is_empty());
         assert_eq!(
             differences(&[page("one113±10W", 9), page("two", 9)]),

@@ -14,6 +14,8 @@
 decimal-mark = .
 under = under { $number }
 list = { $first } and { $last }
+# Between two clauses of a sentence.
+clause-break = { "; " }
 date = { $day } { $month } { $year }
 month-1 = January
 month-2 = February
@@ -434,6 +436,8 @@ page-logs = How the logs were read
 page-made-with = Made with
 # SHA-256: digits that change when a file changes.
 page-inputs = Inputs, with their SHA-256
+# A photo among the inputs.
+input-photo = { $file }, as it stands in this report
 
 # What was tested, with what, and by whom; the uncertainty line by line; provenance.
 
@@ -543,7 +547,7 @@ environment-ambient = ambient
 environment-irradiance = irradiance
 environment-wind = wind
 # A unit follows.
-environment-numbers = mean { $mean }, range { $range }
+environment-numbers = mean { $mean }, readings { $range }
 environment-none = no used interval
 tested-site = Site
 tested-place = place of test

@@ -8,6 +8,8 @@
 decimal-mark = ,
 under = menos de { $number }
 list = { $first } y { $last }
+# Between two clauses of a sentence.
+clause-break = { "; " }
 date = { $day } de { $month } de { $year }
 month-1 = enero
 month-2 = febrero
@@ -443,6 +445,8 @@ page-logs = Cómo se leyeron los registros
 page-made-with = Hecho con
 # SHA-256: digits that change when a file changes.
 page-inputs = Entradas, con su SHA-256
+# A photo among the inputs.
+input-photo = { $file }, tal como está en este informe
 
 # What was tested, with what, and by whom; the uncertainty line by line; provenance.
 
@@ -551,7 +555,7 @@ tested-environment = Entorno de los intervalos utilizados
 environment-ambient = ambiente
 environment-irradiance = irradiancia
 environment-wind = viento
-environment-numbers = media { $mean }, rango { $range }
+environment-numbers = media { $mean }, lecturas { $range }
 environment-none = ningún intervalo utilizado
 tested-site = Lugar
 tested-place = lugar del ensayo

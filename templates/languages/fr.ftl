@@ -19,6 +19,8 @@
 decimal-mark = ,
 under = moins de { $number }
 list = { $first } et { $last }
+# Between two clauses of a sentence.
+clause-break = { "\u202F; " }
 # As in English
 date = { $day } { $month } { $year }
 month-1 = janvier
@@ -475,6 +477,8 @@ page-logs = Comment les journaux ont été lus
 page-made-with = Réalisé avec
 # SHA-256: digits that change when a file changes.
 page-inputs = Fichiers d’entrée, avec leur SHA-256
+# A photo among the inputs.
+input-photo = { $file }, telle que dans ce rapport
 
 # What was tested, with what, and by whom; the uncertainty line by line; provenance.
 
@@ -586,7 +590,7 @@ tested-environment = Environnement des intervalles retenus
 environment-ambient = air ambiant
 environment-irradiance = éclairement
 environment-wind = vent
-environment-numbers = moy. { $mean }, plage { $range }
+environment-numbers = moy. { $mean }, relevés { $range }
 environment-none = aucun intervalle retenu
 # As in English
 tested-site = Site

@@ -11,6 +11,8 @@
 decimal-mark = ,
 under = menos de { $number }
 list = { $first } e { $last }
+# Between two clauses of a sentence.
+clause-break = { "; " }
 date = { $day } de { $month } de { $year }
 month-1 = janeiro
 month-2 = fevereiro
@@ -450,6 +452,8 @@ page-logs = Como os arquivos de leituras foram lidos
 page-made-with = Feito com
 # SHA-256: digits that change when a file changes.
 page-inputs = Arquivos de entrada, com o seu SHA-256
+# A photo among the inputs.
+input-photo = { $file }, tal como está neste relatório
 
 # What was tested, with what, and by whom; the uncertainty line by line; provenance.
 
@@ -558,7 +562,7 @@ tested-environment = Ambiente dos intervalos usados
 environment-ambient = ar ambiente
 environment-irradiance = irradiância
 environment-wind = vento
-environment-numbers = média { $mean }, faixa { $range }
+environment-numbers = média { $mean }, leituras { $range }
 environment-none = nenhum intervalo usado
 tested-site = Local
 tested-place = local do ensaio

@@ -6,6 +6,8 @@
 decimal-mark = .
 under = chini ya { $number }
 list = { $first } na { $last }
+# Between two clauses of a sentence.
+clause-break = { "; " }
 # As in English
 date = { $day } { $month } { $year }
 month-1 = Januari
@@ -441,6 +443,8 @@ page-logs = Jinsi rekodi zilivyosomwa
 page-made-with = Imetengenezwa kwa
 # SHA-256: digits that change when a file changes.
 page-inputs = Faili zilizotumika, pamoja na SHA-256 zake
+# A photo among the inputs.
+input-photo = { $file }, kama ilivyo katika ripoti hii
 
 # What was tested, with what, and by whom; the uncertainty line by line; provenance.
 
@@ -575,7 +579,7 @@ tested-environment = Mazingira ya vipindi vilivyotumika
 environment-ambient = hewa ya mazingira
 environment-irradiance = mnururisho
 environment-wind = upepo
-environment-numbers = wastani { $mean }, kati ya { $range }
+environment-numbers = wastani { $mean }, vipimo { $range }
 environment-none = hakuna kipindi kilichotumika
 tested-place = mahali pa jaribio
 tested-parties = Maabara na mteja

@@ -5,7 +5,7 @@ use serde::Serialize;
 use super::words::letter;
 use crate::comparison::{Comparison, HEATED_KG};
 use crate::language::{
-    Message, Phrase, Words, celsius, duration, fixed, joined, kilograms, range, short,
+    Message, Phrase, Words, celsius, clauses, duration, fixed, joined, kilograms, range, short,
 };
 use crate::message;
 use crate::procedure::Assessment;
@@ -270,7 +270,7 @@ fn spoken_instruments(one: &Assessment, words: &Words) -> Phrase {
             uncertainty = row.uncertainty
         )
     });
-    joined(instruments, "; ")
+    clauses(instruments)
 }
 
 /// The level, and a sentence for each finding.

@@ -6,7 +6,7 @@ use super::differences::{DifferencesPart, differences, shape_message, verdict};
 use super::tables::{CampaignPart, FigureTable, campaigns, per_unit_table, rating_table};
 use crate::campaign::model::Plane;
 use crate::comparison::Comparison;
-use crate::language::{Message, Phrase, Words, date, fixed, joined, listed, range};
+use crate::language::{Message, Phrase, Words, clauses, date, fixed, listed, range};
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::conformity::Level;
@@ -223,7 +223,7 @@ fn warnings(comparison: &Comparison) -> Vec<Message> {
             warnings.push(message!(
                 "warning-departures",
                 campaign = &campaign,
-                departures = joined(departures, "; ")
+                departures = clauses(departures)
             ));
         }
         if one.estimates_irradiance() {
@@ -263,7 +263,7 @@ fn figure(comparison: &Comparison, names: &[String], words: &Words) -> Figure {
     Figure {
         file: "lines.svg".to_owned(),
         caption: words.say(caption),
-        alt: words.say(message!("comparison-lines-alt", lines = joined(read, "; "))),
+        alt: words.say(message!("comparison-lines-alt", lines = clauses(read))),
     }
 }
 

@@ -11,9 +11,9 @@ use crate::procedure::intervals::Interval;
 use crate::procedure::screen::Reason;
 
 /// Height of a row, points: its name with its bar below.
-pub const ROW_PT: f64 = 13.5;
+pub const ROW_PT: f64 = 14.5;
 /// Height of a bar as a share of its row.
-const BAR_SHARE: f64 = 0.22;
+const BAR_SHARE: f64 = 0.2;
 
 /// One row: a name, and the intervals that it stands for.
 pub struct StripRow<'i> {

@@ -17,7 +17,7 @@ use crate::message;
 use crate::procedure::intervals::Interval;
 use crate::procedure::predicted::Predicted;
 use crate::procedure::{Assessment, Run};
-use crate::units::zoned;
+use crate::units::{SECONDS_PER_HOUR, seconds_between, zoned};
 
 const PANELS_PT: f64 = 206.0;
 const TEMPERATURE_PT: f64 = 92.0;
@@ -37,7 +37,7 @@ const HOURS_PER_DAY: f64 = 24.0;
 const MOST_CLOCK_TICKS: f64 = 9.0;
 /// Points of a curve; a longer one is thinned.
 const LONGEST_CURVE: usize = 1200;
-/// A time between readings over which no curve is drawn, s.
+/// Shortest time between readings over which no curve is drawn, s.
 const LONGEST_STEP_S: f64 = 700.0;
 
 /// Draws a run, with its used spans shaded, and what the line predicts for it.
@@ -275,13 +275,14 @@ fn curve(
     style: ShapeStyle,
 ) -> Result<()> {
     let step = series.value.len().div_ceil(LONGEST_CURVE).max(1);
+    let longest_s = longest_step_s(series);
     let mut piece: Vec<(f64, f64)> = Vec::new();
     let mut pieces = Vec::new();
     for (&time_us, &value) in series.time_us.iter().zip(&series.value).step_by(step) {
         let at = (day.hours)(time_us);
         if piece
             .last()
-            .is_some_and(|last| (at - last.0) * 3600.0 > LONGEST_STEP_S)
+            .is_some_and(|last| (at - last.0) * SECONDS_PER_HOUR > longest_s)
         {
             pieces.push(std::mem::take(&mut piece));
         }
@@ -289,11 +290,27 @@ fn curve(
     }
     pieces.push(piece);
     for piece in pieces {
+        // A reading alone would be no line.
+        let alone = (piece.len() == 1).then(|| piece[0]);
+        let dot = alone.map(|at| Circle::new(at, pt(1.2), style.filled()));
+        chart.draw_series(dot).map_err(fault)?;
         chart
             .draw_series(LineSeries::new(piece, style))
             .map_err(fault)?;
     }
     Ok(())
+}
+
+/// A time between readings over which no curve is drawn, s: longer than these readings are
+/// mostly apart.
+fn longest_step_s(series: &Series) -> f64 {
+    let times = series.time_us.windows(2);
+    let mut steps_s: Vec<f64> = times
+        .map(|pair| seconds_between(pair[0], pair[1]))
+        .collect();
+    steps_s.sort_by(f64::total_cmp);
+    let median_s = steps_s.get(steps_s.len() / 2).copied().unwrap_or(0.0);
+    (1.5 * median_s).max(LONGEST_STEP_S)
 }
 
 fn label_end(
@@ -303,11 +320,11 @@ fn label_end(
     name: Message,
     colour: &RGBColor,
 ) -> Result<()> {
-    let (Some(&time_us), Some(&value)) = (series.time_us.last(), series.value.last()) else {
+    let Some(&value) = series.value.last() else {
         return Ok(());
     };
     let style = anchored(text(NAME_PT, colour), HPos::Left, VPos::Center);
-    let label = EmptyElement::at(((day.hours)(time_us), value))
+    let label = EmptyElement::at((day.span_h.1, value))
         + Text::new(day.words.say(name), (pt(NAME_GAP_PT), 0), style);
     chart.draw_series([label]).map_err(fault)?;
     Ok(())

@@ -3,7 +3,7 @@
 use serde::Serialize;
 
 use super::report::{Figure, Row};
-use crate::language::{Message, Words, date, fixed, joined, kilograms, short};
+use crate::language::{Message, Words, clauses, date, fixed, kilograms, short};
 use crate::message;
 use crate::procedure::intervals::Interval;
 use crate::procedure::{Assessment, Run};
@@ -123,7 +123,7 @@ fn run_alt(assessment: &Assessment, index: usize, from: String, to: String) -> M
     let aside = if aside.is_empty() {
         message!("run-alt-none-aside")
     } else {
-        message!("run-alt-set-aside", reasons = joined(aside, "; "))
+        message!("run-alt-set-aside", reasons = clauses(aside))
     };
     let predicted = match &assessment.predicted[index] {
         Some(predicted) => message!("run-alt-predicted", rms = fixed(predicted.rms_k, 1)),

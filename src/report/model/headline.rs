@@ -8,7 +8,7 @@ use super::stagnation::spoken_stagnation;
 use super::uncertainty::what_limits;
 use crate::campaign::model::UnitSystem;
 use crate::language::{
-    Message, Phrase, Words, celsius, duration, fixed, joined, kilograms, range, short,
+    Message, Phrase, Words, celsius, clauses, duration, fixed, kilograms, range, short,
 };
 use crate::message;
 use crate::procedure::Assessment;
@@ -173,8 +173,8 @@ fn sentences(assessment: &Assessment, words: &Words) -> Vec<String> {
 }
 
 /// Clauses, each complete in itself, as one sentence.
-fn sentence(clauses: Vec<Message>, words: &Words) -> String {
-    format!("{}.", words.say(joined(clauses, "; ")))
+fn sentence(parts: Vec<Message>, words: &Words) -> String {
+    format!("{}.", words.say(clauses(parts)))
 }
 
 fn heating_clauses(cooking: &Cooking, words: &Words) -> Vec<Message> {

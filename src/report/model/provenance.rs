@@ -6,7 +6,7 @@ use super::report::Row;
 use crate::campaign::Campaign;
 use crate::campaign::model::IrradianceEstimate;
 use crate::hash::sha256_hex;
-use crate::language::{Message, Phrase, Words, joined, short};
+use crate::language::{Message, Phrase, Words, clauses, short};
 use crate::logs::account::{Account, alike};
 use crate::message;
 use crate::procedure::Assessment;
@@ -99,9 +99,17 @@ pub fn provenance(assessment: &Assessment, edition: &Edition) -> ProvenancePart 
         inputs: assessment
             .inputs()
             .into_iter()
-            .map(|(file, sha256)| Row::new(&file, sha256))
+            .map(|(file, sha256)| Row::new(&words.say(input_label(campaign, file)), sha256))
             .collect(),
         end: words.say(message!("report-end", number = number)),
+    }
+}
+
+/// What an input is called; the hash of a photo is that of the picture in the report.
+fn input_label(campaign: &Campaign, file: String) -> Phrase {
+    match &campaign.cooker.photo {
+        Some(photo) if photo.name == file => message!("input-photo", file = file).into(),
+        _ => file.into(),
     }
 }
 
@@ -126,7 +134,7 @@ fn logs(assessment: &Assessment, words: &Words) -> Vec<Vec<Row>> {
         let readings = group.iter().map(|account| {
             let mut lines = vec![account.readings(zone)];
             lines.extend(account.skipped.describe());
-            Row::new(&account.log, words.say(joined(lines, "; ")))
+            Row::new(&account.log, words.say(clauses(lines)))
         });
         let form = group[0].form().into_iter();
         readings

@@ -6,7 +6,7 @@ use super::instruments::spoken_uncertainty;
 use super::report::Figure;
 use super::scatter::scatter;
 use crate::campaign::model::Uncertainty;
-use crate::language::{Message, Phrase, Words, fixed, joined, listed, short};
+use crate::language::{Message, Phrase, Words, clauses, fixed, joined, listed, short};
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::uncertainty::budget::{Budget, Contribution, Origin};
@@ -207,7 +207,7 @@ fn notes(sure: &RatingUncertainty, words: &Words) -> Vec<Phrase> {
     let mut named: Vec<String> = named.map(|source| words.say(source)).collect();
     named.sort_unstable();
     named.dedup();
-    notes.push(message!("budget-note-sources", sources = joined(named, "; ")).into());
+    notes.push(message!("budget-note-sources", sources = clauses(named)).into());
     let assumed = sure.assumed().into_iter().map(|(source, _)| source.name());
     if assumed.len() > 0 {
         notes.push(message!("budget-note-assumed", quantities = listed(assumed)).into());

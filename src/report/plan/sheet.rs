@@ -7,7 +7,7 @@ use super::words::{
     water_unit,
 };
 use crate::error::Result;
-use crate::language::{Message, Words, joined, range};
+use crate::language::{Message, Words, clauses, joined, range};
 use crate::measure::Unit;
 use crate::message;
 use crate::physics::wind::{BEAUFORT, sign};
@@ -188,5 +188,5 @@ fn forces() -> Message {
             speeds = range(force.lowest_m_s, force.highest_m_s, 1)
         )
     });
-    message!("sheet-forces", forces = joined(forces, "; "))
+    message!("sheet-forces", forces = clauses(forces))
 }

@@ -1,7 +1,8 @@
 //! The plan of a test day in words, for the terminal and for the field sheet.
 
 use crate::language::{
-    Message, Phrase, Words, celsius, clock, date, duration, fixed, joined, kilograms, range, short,
+    Message, Phrase, Words, celsius, clauses, clock, date, duration, fixed, joined, kilograms,
+    range, short,
 };
 use crate::measure::{Kind, Unit};
 use crate::message;
@@ -100,7 +101,7 @@ fn enough(plan: &Plan) -> Phrase {
     };
     let too_much = (plan.day.most_w_m2 > most_w_m2)
         .then(|| message!("plan-too-much", most = short(most_w_m2), highest = highest));
-    joined([enough].into_iter().chain(too_much), "; ")
+    clauses([enough].into_iter().chain(too_much))
 }
 
 /// The load, and the temperatures between which a run counts.
@@ -147,7 +148,7 @@ fn load(plan: &Plan) -> Phrase {
     let stated_kg = plan.campaign.water_kg;
     let stated = ((stated_kg - plan.load_kg).abs() > 0.005 * plan.load_kg)
         .then(|| message!("plan-load-stated", stated = kilograms(short(stated_kg))));
-    joined([load].into_iter().chain(stated), "; ")
+    clauses([load].into_iter().chain(stated))
 }
 
 /// The unit of the water thermometer.

@@ -42,6 +42,12 @@ const LEADING_AWAY: [&[u8]; 7] = [
     b"Filter",
 ];
 
+/// Entries that a page without its own takes from the nodes above it.
+///
+/// # Source
+/// ISO 32000-1:2008, 7.7.3.4 (clause from memory).
+const INHERITED: [&[u8]; 4] = [b"CropBox", b"MediaBox", b"Resources", b"Rotate"];
+
 impl<'d> Reading<'d> {
     /// Nothing read yet.
     pub fn new(document: &'d Document) -> Self {
@@ -68,6 +74,12 @@ impl<'d> Reading<'d> {
         }
         let mut hasher = Sha256::new();
         self.dictionary(page, &mut hasher, DEEPEST)?;
+        for key in INHERITED.iter().filter(|key| !page.has(key)) {
+            if let Some(object) = self.inherited(page, key) {
+                feed(&mut hasher, b'i', key);
+                self.object(object, &mut hasher, DEEPEST)?;
+            }
+        }
         let maps = self.read_fonts(id)?;
         let fonts = maps
             .into_iter()
@@ -76,6 +88,16 @@ impl<'d> Reading<'d> {
             text: shown_text(&instructions, &fonts.collect()),
             drawing: hasher.finalize().into(),
         })
+    }
+
+    /// What a page takes from the nodes above it.
+    fn inherited(&self, page: &'d Dictionary, key: &[u8]) -> Option<&'d Object> {
+        let above = |node: &'d Dictionary| {
+            let parent = node.get(b"Parent").and_then(Object::as_reference).ok()?;
+            self.document.get_dictionary(parent).ok()
+        };
+        let nodes = std::iter::successors(above(page), |node| above(node));
+        nodes.take(DEEPEST).find_map(|node| node.get(key).ok())
     }
 
     fn unpacked_object(&mut self, id: ObjectId) -> Result<Vec<u8>, Fault> {

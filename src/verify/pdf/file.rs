@@ -198,6 +198,39 @@ impl Pdf {
         features
     }
 
+    /// What it says without drawing it, in order: alternative texts, and what it is called.
+    pub fn unseen(&self) -> Vec<String> {
+        let texts = |dictionary: &Dictionary, keys: &[&[u8]]| -> Vec<String> {
+            let text = |key: &&[u8]| {
+                let value = dictionary.get_deref(key, &self.document).ok()?;
+                let text = lopdf::decode_text_string(value).ok()?;
+                Some(format!("{}: {text}", String::from_utf8_lossy(key)))
+            };
+            keys.iter().filter_map(text).collect()
+        };
+        let dictionaries = self
+            .document
+            .objects
+            .values()
+            .filter_map(|object| match object {
+                Object::Dictionary(dictionary) => Some(dictionary),
+                Object::Stream(stream) => Some(&stream.dict),
+                _ => None,
+            });
+        let mut unseen: Vec<String> = dictionaries
+            .flat_map(|dictionary| texts(dictionary, &[b"Alt", b"ActualText", b"E"]))
+            .collect();
+        let information = self.document.trailer.get_deref(b"Info", &self.document);
+        if let Ok(information) = information.and_then(Object::as_dict) {
+            unseen.extend(texts(
+                information,
+                &[b"Title", b"Author", b"Subject", b"Keywords"],
+            ));
+        }
+        unseen.sort();
+        unseen
+    }
+
     /// The files in it.
     ///
     /// # Errors
