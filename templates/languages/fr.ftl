@@ -20,7 +20,7 @@ decimal-mark = ,
 under = moins de { $number }
 list = { $first } et { $last }
 # Between two clauses of a sentence.
-clause-break = { "\u202F; " }
+clause-break = { " ; " }
 # As in English
 date = { $day } { $month } { $year }
 month-1 = janvier

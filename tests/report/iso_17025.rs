@@ -114,7 +114,7 @@ fn the_environment_of_the_used_intervals_is_told() {
     let mean_c = used.iter().sum::<f64>() / used.len() as f64;
     let text = row_of(&report, "ambient");
     assert!(
-        text.starts_with(&format!("mean {mean_c:.1}, range ")),
+        text.starts_with(&format!("mean {mean_c:.1}, readings ")),
         "{text}"
     );
     assert!(text.ends_with(" °C"), "{text}");

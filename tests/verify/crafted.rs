@@ -132,7 +132,7 @@ fn a_photo_that_would_fill_the_memory() {
     differs(
         &pdf,
         &["hashes", "rating"],
-        &["photo: \"cooker.png\" is damaged or too large"],
+        &["photo: \"cooker.png\" is larger than 30000 pixels a side"],
     );
 }
 

@@ -7,6 +7,7 @@ mod changed;
 mod crafted;
 mod hostile;
 mod named_elsewhere;
+mod unseen;
 
 use peak_alloc::PeakAlloc;
 

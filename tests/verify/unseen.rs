@@ -1,0 +1,106 @@
+//! Changes that hide: in front of the number, above the pages, beside what is drawn.
+
+use lopdf::content::Content;
+use lopdf::{Document, Object};
+
+use crate::bench::*;
+
+const RATING: &str = "open-dish.rating.json";
+
+fn open_dish(change: impl FnOnce(&mut Document)) -> Vec<u8> {
+    changed(&sample("open-dish"), change)
+}
+
+#[test]
+fn a_digit_in_front_of_the_number() {
+    // In a report that says it is by another version only the headline's words are held.
+    let pdf = open_dish(|document| {
+        let page = document.page_iter().next().unwrap();
+        let mut content = Content::decode(&document.get_page_content(page)).unwrap();
+        let is_size = |operand: &Object| operand.as_float().is_ok_and(|size| size == 42.0);
+        let at = content.operations.iter().position(|operation| {
+            operation.operator == "Tf" && operation.operands.last().is_some_and(is_size)
+        });
+        let shown = content.operations[at.unwrap()..]
+            .iter_mut()
+            .find(|operation| matches!(operation.operator.as_str(), "Tj" | "TJ"))
+            .unwrap();
+        let string = match &mut shown.operands[0] {
+            Object::Array(items) => &mut items[0],
+            string => string,
+        };
+        let Object::String(codes, _) = string else {
+            panic!("{string:?}")
+        };
+        // "131" becomes "3131".
+        let three = [codes[2], codes[3]];
+        codes.splice(0..0, three);
+        document
+            .change_page_content(page, content.encode().unwrap())
+            .unwrap();
+    });
+    differs(
+        &pdf,
+        &["headline", "pages"],
+        &["page 1 does not print \"131 ± 10 W (95 %)\""],
+    );
+}
+
+#[test]
+fn what_pages_inherit() {
+    let crop: Vec<Object> = vec![0.into(), 150.into(), 595.into(), 842.into()];
+    for (key, value) in [
+        ("CropBox", Object::Array(crop)),
+        ("Rotate", Object::Integer(180)),
+    ] {
+        let pdf = open_dish(|document| {
+            let catalog = document.catalog().unwrap();
+            let pages = catalog.get(b"Pages").unwrap().as_reference().unwrap();
+            let pages = document.get_dictionary_mut(pages).unwrap();
+            pages.set(key, value);
+        });
+        differs(&pdf, &["pages"], &["is drawn otherwise"]);
+    }
+}
+
+#[test]
+fn a_key_or_a_column_that_stands_twice() {
+    let pdf = open_dish(|document| {
+        replace_in(
+            document,
+            RATING,
+            "\"ps50_w\": ",
+            "\"ps50_w\": 999.0, \"ps50_w\": ",
+        );
+    });
+    differs(&pdf, &["rating"], &["the key \"ps50_w\" stands twice"]);
+    let name = "open-dish.intervals.csv";
+    let pdf = open_dish(|document| {
+        let text = attached_text(document, name);
+        let rows = text.lines().enumerate().map(|(index, row)| {
+            let first = match index {
+                0 => "standardised_power_w",
+                _ => "999",
+            };
+            format!("{first},{row}\n")
+        });
+        let rows: String = rows.collect();
+        attach_instead(document, name, rows.as_bytes());
+    });
+    differs(
+        &pdf,
+        &["intervals"],
+        &["the column \"standardised_power_w\" stands twice"],
+    );
+}
+
+#[test]
+fn the_words_for_who_cannot_see_a_figure() {
+    let pdf = open_dish(|document| {
+        let objects = document.objects.values_mut();
+        let mut dictionaries = objects.filter_map(|object| object.as_dict_mut().ok());
+        let figure = dictionaries.find(|one| one.has(b"Alt")).unwrap();
+        figure.set("Alt", Object::string_literal("164 W, all is well"));
+    });
+    differs(&pdf, &["pages"], &["an alternative text of a figure"]);
+}
