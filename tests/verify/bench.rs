@@ -5,6 +5,7 @@ use std::path::{Path, PathBuf};
 use std::sync::{LazyLock, Mutex};
 
 use jiff::Timestamp;
+use lopdf::content::Content;
 use lopdf::{Dictionary, Document, Object, ObjectId, Stream};
 use simmerline::assess_folder;
 use simmerline::error::Result;
@@ -137,4 +138,44 @@ pub fn name_list(document: &mut Document) -> &mut Vec<Object> {
         .as_dict_mut()
         .unwrap();
     files.get_mut(b"Names").unwrap().as_array_mut().unwrap()
+}
+
+/// Results of the sample that is changed most.
+pub const RATING: &str = "open-dish.rating.json";
+
+/// The report on `open-dish` with something changed.
+pub fn open_dish(change: impl FnOnce(&mut Document)) -> Vec<u8> {
+    changed(&sample("open-dish"), change)
+}
+
+/// Changes the instructions that draw page one.
+pub fn redrawn(change: impl FnOnce(&mut Content)) -> Vec<u8> {
+    open_dish(|document| {
+        let page = document.page_iter().next().unwrap();
+        let mut content = Content::decode(&document.get_page_content(page)).unwrap();
+        change(&mut content);
+        document
+            .change_page_content(page, content.encode().unwrap())
+            .unwrap();
+    })
+}
+
+/// The glyphs of the rating on page one: the only text of its size.
+pub fn codes_of_number(content: &mut Content) -> &mut Vec<u8> {
+    let is_size = |operand: &Object| operand.as_float().is_ok_and(|size| size == 42.0);
+    let at = content.operations.iter().position(|operation| {
+        operation.operator == "Tf" && operation.operands.last().is_some_and(is_size)
+    });
+    let shown = content.operations[at.unwrap()..]
+        .iter_mut()
+        .find(|operation| matches!(operation.operator.as_str(), "Tj" | "TJ"))
+        .unwrap();
+    let string = match &mut shown.operands[0] {
+        Object::Array(items) => &mut items[0],
+        string => string,
+    };
+    match string {
+        Object::String(codes, _) => codes,
+        other => panic!("{other:?}"),
+    }
 }

@@ -3,17 +3,10 @@
 use std::fs;
 
 use assert_cmd::cargo::cargo_bin_cmd;
-use lopdf::content::Content;
-use lopdf::{Document, Object, dictionary};
+use lopdf::{Object, dictionary};
 use tempfile::TempDir;
 
 use crate::bench::*;
-
-const RATING: &str = "open-dish.rating.json";
-
-fn open_dish(change: impl FnOnce(&mut Document)) -> Vec<u8> {
-    changed(&sample("open-dish"), change)
-}
 
 #[test]
 fn a_byte_of_a_log() {
@@ -181,38 +174,11 @@ fn an_attachment_too_few_or_too_many() {
     differs(&more, &["attachments"], &["stranger.csv: does not belong"]);
 }
 
-/// Changes the instructions that draw page one.
-fn redrawn(change: impl FnOnce(&mut Content)) -> Vec<u8> {
-    open_dish(|document| {
-        let page = document.page_iter().next().unwrap();
-        let mut content = Content::decode(&document.get_page_content(page)).unwrap();
-        change(&mut content);
-        document
-            .change_page_content(page, content.encode().unwrap())
-            .unwrap();
-    })
-}
-
 #[test]
 fn two_digits_of_the_headline() {
     let pdf = redrawn(|content| {
-        // The rating is the only text of its size.
-        let is_size = |operand: &Object| operand.as_float().is_ok_and(|size| size == 42.0);
-        let at = content.operations.iter().position(|operation| {
-            operation.operator == "Tf" && operation.operands.last().is_some_and(is_size)
-        });
-        let shown = content.operations[at.unwrap()..]
-            .iter_mut()
-            .find(|operation| matches!(operation.operator.as_str(), "Tj" | "TJ"))
-            .unwrap();
-        let string = match &mut shown.operands[0] {
-            Object::Array(items) => &mut items[0],
-            string => string,
-        };
         // "131": two bytes a glyph.
-        let Object::String(codes, _) = string else {
-            panic!("{string:?}")
-        };
+        let codes = codes_of_number(content);
         assert_eq!(codes.len(), 6, "{codes:?}");
         codes.swap(2, 4);
         codes.swap(3, 5);

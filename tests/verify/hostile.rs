@@ -33,10 +33,6 @@ fn refused(pdf: &[u8], what: &str) {
     );
 }
 
-fn open_dish(change: impl FnOnce(&mut Document)) -> Vec<u8> {
-    changed(&sample("open-dish"), change)
-}
-
 #[test]
 fn what_is_no_pdf() {
     for bytes in [&b""[..], b"PDF", b"time,water_c\n", b"\x1f\x8b"] {

@@ -1,43 +1,16 @@
 //! Changes that hide: in front of the number, above the pages, beside what is drawn.
 
-use lopdf::content::Content;
-use lopdf::{Document, Object};
+use lopdf::Object;
 
 use crate::bench::*;
 
-const RATING: &str = "open-dish.rating.json";
-
-fn open_dish(change: impl FnOnce(&mut Document)) -> Vec<u8> {
-    changed(&sample("open-dish"), change)
-}
-
 #[test]
 fn a_digit_in_front_of_the_number() {
-    // In a report that says it is by another version only the headline's words are held.
-    let pdf = open_dish(|document| {
-        let page = document.page_iter().next().unwrap();
-        let mut content = Content::decode(&document.get_page_content(page)).unwrap();
-        let is_size = |operand: &Object| operand.as_float().is_ok_and(|size| size == 42.0);
-        let at = content.operations.iter().position(|operation| {
-            operation.operator == "Tf" && operation.operands.last().is_some_and(is_size)
-        });
-        let shown = content.operations[at.unwrap()..]
-            .iter_mut()
-            .find(|operation| matches!(operation.operator.as_str(), "Tj" | "TJ"))
-            .unwrap();
-        let string = match &mut shown.operands[0] {
-            Object::Array(items) => &mut items[0],
-            string => string,
-        };
-        let Object::String(codes, _) = string else {
-            panic!("{string:?}")
-        };
+    let pdf = redrawn(|content| {
         // "131" becomes "3131".
+        let codes = codes_of_number(content);
         let three = [codes[2], codes[3]];
         codes.splice(0..0, three);
-        document
-            .change_page_content(page, content.encode().unwrap())
-            .unwrap();
     });
     differs(
         &pdf,
