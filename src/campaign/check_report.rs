@@ -2,8 +2,8 @@
 
 use super::check::words;
 use super::locate::Checker;
-use super::model::{Paper, ReportWishes, UnitSystem};
 use super::schema::ReportTable;
+use super::wishes::{Paper, ReportWishes, UnitSystem};
 use crate::language::{LANGUAGES, Language};
 
 /// Longest text of a key, characters.

@@ -21,6 +21,7 @@ mod named_files;
 mod photo;
 pub mod schema;
 pub mod template;
+pub mod wishes;
 
 pub use check::{read_attached_campaign, read_campaign, read_campaign_to_plan};
 pub use find::find_campaigns;

@@ -212,4 +212,18 @@ mod tests {
                 .all(|channel| *channel > 250)
         );
     }
+
+    #[test]
+    fn what_a_camera_writes_of_place_and_device_is_left_out() {
+        // An empty EXIF directory behind the start of the file (JEITA CP-3451, 4.5; from memory).
+        let jpeg = encoded(&noise(40, 30), ImageFormat::Jpeg);
+        let directory = b"\xff\xe1\x00\x16Exif\0\0II*\0\x08\0\0\0\0\0\0\0\0\0";
+        let by_camera = [&jpeg[..2], directory, &jpeg[2..]].concat();
+        let holds_exif = |bytes: &[u8]| bytes.windows(4).any(|four| four == b"Exif");
+        assert!(holds_exif(&by_camera));
+        let (_, plain) = taken(jpeg.clone(), ImageFormat::Jpeg).unwrap();
+        assert_eq!(plain, jpeg);
+        let (extension, left) = taken(by_camera, ImageFormat::Jpeg).unwrap();
+        assert_eq!((extension, holds_exif(&left)), ("jpg", false));
+    }
 }

@@ -6,7 +6,7 @@ use clap::builder::{PossibleValuesParser, TypedValueParser};
 use clap::{Args, Parser, Subcommand};
 use clap_complete::Shell;
 
-use crate::campaign::model::Paper;
+use crate::campaign::wishes::Paper;
 use crate::language::{LANGUAGES, Language};
 use crate::report::Format;
 

@@ -71,7 +71,7 @@ impl PairedUnit {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::campaign::model::UnitSystem;
+    use crate::campaign::wishes::UnitSystem;
     use crate::language::{Language, Words, celsius, kilograms, short};
     use crate::message;
 

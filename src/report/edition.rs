@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use jiff::Timestamp;
 use serde::Serialize;
 
-use crate::campaign::model::{Paper, ReportWishes, UnitSystem};
+use crate::campaign::wishes::{Paper, ReportWishes, UnitSystem};
 use crate::language::{Language, Words};
 
 /// A form in which results can be had; JSON and CSV there always are.

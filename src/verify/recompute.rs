@@ -6,8 +6,8 @@ use jiff::Timestamp;
 
 use super::evidence::Evidence;
 use crate::campaign::find::CAMPAIGN_FILE;
-use crate::campaign::model::Paper;
 use crate::campaign::read_attached_campaign;
+use crate::campaign::wishes::Paper;
 use crate::error::Result;
 use crate::language::{Language, Words};
 use crate::logs::read_logs;

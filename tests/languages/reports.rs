@@ -6,7 +6,7 @@ use jiff::Timestamp;
 use serde_json::Value;
 use simmerline::assess_folder;
 use simmerline::campaign::find_campaigns;
-use simmerline::campaign::model::UnitSystem;
+use simmerline::campaign::wishes::UnitSystem;
 use simmerline::language::{LANGUAGES, Language, Words};
 use simmerline::report::model::build;
 use simmerline::report::{Edition, outputs};

@@ -37,6 +37,22 @@ fn every_figure_is_well_formed_and_has_only_finite_numbers() {
 }
 
 #[test]
+fn the_air_read_every_second_time_is_still_drawn() {
+    // Water every ten minutes, air every twenty: the quiet ink draws nothing else but names
+    // and the bars of the strip, which are rectangles.
+    let assessment = sample("kitchen-thermometer");
+    let svg = draw_run(&assessment, 0, Words::english()).unwrap();
+    let lines = svg.split("<polyline ").skip(1);
+    let of_air = lines.filter(|line| line.split('>').next().unwrap().contains("#8B9499"));
+    let longest = of_air
+        .map(|line| line.split("points=\"").nth(1).unwrap())
+        .map(|points| points.split('"').next().unwrap().split_whitespace().count())
+        .max();
+    let readings = assessment.runs[0].readings.ambient_c.as_ref();
+    assert_eq!(longest, Some(readings.unwrap().value.len()));
+}
+
+#[test]
 fn no_axis_of_the_figure_on_page_one_shows_a_number_twice() {
     for (name, assessment) in samples().into_iter().chain(poor_campaigns()) {
         let svg = draw_power_line(&assessment, Words::english()).unwrap();

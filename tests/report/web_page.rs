@@ -312,7 +312,7 @@ fn paper_of_the_page_is_that_of_the_edition() {
     let copy = Copy::new().with_one_run();
     assert!(page_of(&copy.assess()).contains("size: A4;"));
     let edition = Edition {
-        paper: simmerline::campaign::model::Paper::UsLetter,
+        paper: simmerline::campaign::wishes::Paper::UsLetter,
         ..web_edition()
     };
     let made = outputs(&copy.assess(), &edition).unwrap();

@@ -7,7 +7,7 @@ use assert_cmd::cargo::cargo_bin_cmd;
 use jiff::Timestamp;
 use lopdf::{Document, Object};
 use simmerline::assess_folder;
-use simmerline::campaign::model::{Paper, UnitSystem};
+use simmerline::campaign::wishes::{Paper, UnitSystem};
 use simmerline::hash::sha256_hex;
 use simmerline::language::{LANGUAGES, Words};
 use simmerline::report::{Edition, outputs};

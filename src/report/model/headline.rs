@@ -6,7 +6,7 @@ use super::conditions::{BriefRow, brief};
 use super::report::Figure;
 use super::stagnation::spoken_stagnation;
 use super::uncertainty::what_limits;
-use crate::campaign::model::UnitSystem;
+use crate::campaign::wishes::UnitSystem;
 use crate::language::{
     Message, Phrase, Words, celsius, clauses, duration, fixed, kilograms, range, short,
 };

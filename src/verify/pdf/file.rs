@@ -11,7 +11,7 @@ use lopdf::{Dictionary, Document, LoadOptions, Object, ObjectId, Stream};
 
 use super::drawing::{Page, Reading};
 use super::unpack::{Unpacked, unpack};
-use crate::campaign::model::Paper;
+use crate::campaign::wishes::Paper;
 use crate::error::{Error, Problem, Result};
 use crate::logs::source::most_unpacked;
 use crate::report::MOST_ATTACHMENTS;

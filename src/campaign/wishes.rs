@@ -1,0 +1,62 @@
+//! What a campaign wishes of its report: language, paper, units, and who answers for it.
+
+use crate::language::Language;
+
+/// What the campaign file says of its report.
+#[derive(Debug, Clone)]
+pub struct ReportWishes {
+    pub language: Language,
+    pub paper: Paper,
+    pub units: UnitSystem,
+    /// Name and address of who answers for the test.
+    pub laboratory: Option<String>,
+    pub client_contact: Option<String>,
+    /// What the client supplied of what the campaign file and the logs hold.
+    pub client_data: Option<String>,
+    pub authorised_by: Option<String>,
+    /// How the cooker was chosen from among several.
+    pub sampling: Option<String>,
+    /// Results from somebody else, and whose.
+    pub external_results: Option<String>,
+}
+
+/// Paper of a report and of a field sheet.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, clap::ValueEnum)]
+pub enum Paper {
+    A4,
+    UsLetter,
+}
+
+impl Paper {
+    /// Every paper.
+    pub const ALL: [Paper; 2] = [Paper::A4, Paper::UsLetter];
+
+    /// The paper's word in the campaign file and in the templates.
+    pub fn word(self) -> &'static str {
+        match self {
+            Paper::A4 => "a4",
+            Paper::UsLetter => "us-letter",
+        }
+    }
+}
+
+/// Units of a report. Those of the SI are always there.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum UnitSystem {
+    Si,
+    /// Degrees Fahrenheit and pounds stand beside.
+    Us,
+}
+
+impl UnitSystem {
+    /// Every system.
+    pub const ALL: [UnitSystem; 2] = [UnitSystem::Si, UnitSystem::Us];
+
+    /// The system's word in the campaign file.
+    pub fn word(self) -> &'static str {
+        match self {
+            UnitSystem::Si => "si",
+            UnitSystem::Us => "us",
+        }
+    }
+}
