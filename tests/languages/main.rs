@@ -1,4 +1,0 @@
-//! The message files: whole, translated, used, and safe.
-
-mod files;
-mod reports;

@@ -1,0 +1,115 @@
+//! The library, module by module: a test stands in the folder of the module that it checks.
+//!
+//! Numbers of others, held against ours, are one file a published source, named after it.
+//! Each such test names its source with table or row, and gives its tolerance with a
+//! reason. `tests/data/README.md` says where the data files come from.
+
+mod data;
+
+/// What holds from a folder to its rating, whatever is in the folder.
+mod pipeline {
+    mod any_bytes;
+    mod bad_input;
+    mod finite;
+    mod invariants;
+    mod made;
+    mod results;
+    mod samples;
+    mod trial;
+}
+
+mod campaign {
+    mod template;
+}
+
+/// Any log a person has: one campaign in many dresses, logs that must be refused, and
+/// what outside sources say about text, times and zones. All readings are invented;
+/// `tests/data/dresses/README.md` says with which software each dress was made.
+mod logs {
+    mod any_dialect;
+    mod clock_changes;
+    mod daylight_saving;
+    mod dresses;
+    mod how_read;
+    mod rfc_3339;
+    mod rfc_4180;
+    mod several_runs;
+    mod traps;
+}
+
+mod physics {
+    mod beaufort;
+    mod boiling_point;
+    mod sky;
+    mod solar_time;
+    mod specific_heat;
+}
+
+mod stats {
+    mod gum_budgets;
+    mod gum_h3;
+    mod jcgm_101;
+    mod montgomery_runger;
+    mod nist_strd_norris;
+    mod statistics;
+    mod student_t;
+}
+
+mod procedure {
+    /// The standardised cooking power of ASAE S580.1.
+    mod s580 {
+        mod lumped_heating;
+        mod predicted;
+        mod reference_campaigns;
+        mod three_intervals_by_hand;
+        pub mod uncertainty;
+    }
+
+    /// What the line means for pots, food and months.
+    mod cooking {
+        mod food;
+        mod heating;
+        mod year;
+    }
+}
+
+mod comparison {
+    mod pairs;
+}
+
+mod planning {
+    mod plan;
+}
+
+/// The report: its words, its PDF, its web page, its tables.
+mod report {
+    mod campaigns;
+    mod iso_17025;
+    mod long;
+    mod names;
+    mod pdf;
+    mod photo;
+    mod schema;
+    mod tables;
+    mod web_page;
+
+    /// Words and figures of the standardised cooking power.
+    mod s580 {
+        mod figures;
+        mod words;
+    }
+}
+
+/// The message files: whole, translated, used, and safe.
+mod language {
+    mod files;
+    mod reports;
+}
+
+mod measure {
+    mod nist_sp_811;
+}
+
+mod hash {
+    mod sha256;
+}

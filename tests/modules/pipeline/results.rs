@@ -1,0 +1,317 @@
+//! Results that make no sense, and what is said about them.
+
+use jiff::Timestamp;
+use serde_json::Value;
+use simmerline::notice::Notice;
+use simmerline::procedure::conformity::Level;
+
+use crate::pipeline::trial::*;
+
+#[test]
+fn the_unchanged_campaign_conforms_without_a_notice() {
+    let assessment = Trial::fair().rated();
+    assert_eq!(assessment.conformity.level, Level::Conforms);
+    assert_eq!(codes(&assessment), [""; 0]);
+    assert_eq!(assessment.notices, []);
+    assert_eq!(assessment.intervals.len(), 3 * INTERVALS);
+    // 7 kg·4186 J/(kg K)/8600 s·(91 − 50) K·700/895 = 109.26 W; the trapezoid over rows
+    // 300 s apart takes 1e-4 of it, and the written temperatures three decimals.
+    assert!((ps50_w(&assessment) - 109.26).abs() < 0.05);
+}
+
+#[test]
+fn water_that_only_cools_has_no_useful_heat_and_never_conforms() {
+    let cooling = |day| log(day, |s| AMBIENT_C + 62.0 * (-s / TIME_CONSTANT_S).exp());
+    let assessment = Trial::of(&[14, 15, 16].map(cooling)).rated();
+    assert!(ps50_w(&assessment) < -100.0);
+    assert!(finding(&assessment, "no-useful-heat").contains("loses heat"));
+    assert_eq!(assessment.conformity.level, Level::Indicative);
+    let rating = rating_json(&assessment);
+    assert_eq!(rating["conformity"]["level"], "indicative");
+    assert!(report(&assessment).title.ends_with("(indicative)"));
+    for heating in assessment.cooking.unwrap().heatings {
+        assert_eq!((heating.time, heating.may_get_there), (None, false));
+    }
+}
+
+#[test]
+fn a_line_that_rises_with_the_temperature_difference_is_said_not_to_fall() {
+    // dx/dt = (x + 20 K)/τ from x = 8 K: the power grows with the temperature.
+    let rising = |day| log(day, |s| AMBIENT_C - 20.0 + 28.0 * (s / 12_500.0).exp());
+    let assessment = Trial::of(&[14, 15, 16].map(rising)).rated();
+    assert!(assessment.line.unwrap().slope > 0.0);
+    finding(&assessment, "line-not-falling");
+    assert_eq!(assessment.conformity.level, Level::Indicative);
+}
+
+const TWO_WATER_COLUMNS: &str = "[columns]\nwater_temperature = [\"left_c\", \"right_c\"]";
+
+/// Three days with a second water column, from the row's number and the first one.
+fn two_sensors(second_c: impl Fn(u32, f64) -> f64 + Copy) -> Trial {
+    let with_second = |day| {
+        changed_log(day, |row, line| match row {
+            None => line.replace("water_c", "left_c") + ",right_c",
+            Some(row) => {
+                let left_c: f64 = line.split(',').nth(1).unwrap().parse().unwrap();
+                format!("{line},{:.3}", second_c(row, left_c))
+            }
+        })
+    };
+    Trial::of(&[14, 15, 16].map(with_second)).with_table(TWO_WATER_COLUMNS)
+}
+
+#[test]
+fn a_second_water_sensor_stuck_at_150_celsius_is_an_error_that_names_its_column() {
+    let message = two_sensors(|_, _| 150.0).refused_as_input();
+    for log in ["day-1.csv", "day-2.csv", "day-3.csv"] {
+        assert!(message.contains(log), "{message}");
+    }
+    assert!(message.contains("column \"right_c\""), "{message}");
+    assert!(message.contains("150"), "{message}");
+    assert!(!message.contains("left_c"), "{message}");
+}
+
+#[test]
+fn a_second_water_sensor_stuck_at_zero_gives_the_notice_that_the_sensors_are_apart() {
+    let assessment = two_sensors(|_, _| 0.0).rated();
+    for day in 1..=3 {
+        let expected = Notice::SensorsApart {
+            log: format!("day-{day}.csv"),
+            quantity: simmerline::logs::quantity::Quantity::Water,
+            readings: ROWS as usize,
+            apart_k: 15.0,
+        };
+        assert!(assessment.notices.contains(&expected), "day {day}");
+        let on_paper = report(&assessment).provenance.notices;
+        assert!(on_paper.contains(&expected.to_string()), "{on_paper:?}");
+    }
+}
+
+#[test]
+fn two_water_sensors_that_agree_give_no_notice() {
+    let assessment = two_sensors(|_, left_c| left_c + 0.4).rated();
+    assert_eq!(assessment.notices, []);
+}
+
+#[test]
+fn a_sensor_that_fails_in_two_rows_is_taken_out_before_the_mean() {
+    // 120 °C and the 60 °C of the other sensor have a mean that could be believed.
+    let plain = two_sensors(|_, left_c| left_c).rated();
+    let failed = |row| matches!(row, 20 | 31);
+    let assessment =
+        two_sensors(move |row, left_c| if failed(row) { 120.0 } else { left_c }).rated();
+    for run in 0..3 {
+        assert_eq!(points(&assessment, run), points(&plain, run));
+        let readings = &assessment.runs[run].readings.water_c;
+        assert_eq!(readings, &plain.runs[run].readings.water_c);
+        let log = format!("day-{}.csv", run + 1);
+        for expected in [
+            Notice::UnbelievableReadings {
+                log: log.clone(),
+                column: "right_c".to_owned(),
+                readings: 2,
+                lowest: 120.0,
+                highest: 120.0,
+                unit: "°C",
+            },
+            Notice::SensorsIncomplete {
+                log,
+                quantity: simmerline::logs::quantity::Quantity::Water,
+                readings: 2,
+            },
+        ] {
+            assert!(assessment.notices.contains(&expected), "{expected}");
+        }
+    }
+}
+
+/// A fair day without the column of irradiance.
+fn sunless_log(day: u32) -> String {
+    changed_log(day, |_, line| {
+        let cells: Vec<&str> = line.split(',').collect();
+        [cells[0], cells[1], cells[2], cells[4]].join(",")
+    })
+}
+
+#[test]
+fn intervals_without_irradiance_stay_used_in_the_file_but_are_not_on_the_line() {
+    let plain = Trial::fair().rated();
+    let logs = [fair_log(14), fair_log(15), sunless_log(17), fair_log(16)];
+    let assessment = Trial::of(&logs).rated();
+    assert_eq!(assessment.line, plain.line);
+    let rating = rating_json(&assessment);
+    let intervals = rating["intervals"].as_array().unwrap();
+    let of_run = intervals.iter().filter(|i| i["run"] == "day-3.csv");
+    let used: Vec<&Value> = of_run.filter(|i| i["used"] == true).collect();
+    assert!(!used.is_empty());
+    assert_eq!(rating["runs"][2]["used"], used.len());
+    for interval in used {
+        for key in ["irradiance_mean_w_m2", "standardised_power_w"] {
+            assert_eq!(interval[key], Value::Null);
+        }
+        assert_eq!(interval["reasons"], Value::Array(Vec::new()));
+    }
+    let on_line = rating_json(&plain)["regression"]["intervals"].clone();
+    assert_eq!(rating["regression"]["intervals"], on_line);
+    assert_eq!(rating["regression"]["days"], 3);
+    let used = |i: &&Value| i["used"] == true;
+    let all_used = intervals.iter().filter(used).count();
+    assert!(all_used as u64 > on_line.as_u64().unwrap());
+    let text = finding(&assessment, "irradiance-not-normal");
+    assert!(text.contains("day-3.csv"), "{text}");
+    assert!(!text.contains("day-1.csv"), "{text}");
+    assert_eq!(assessment.conformity.level, Level::Indicative);
+}
+
+#[test]
+fn intervals_and_days_without_irradiance_do_not_count_as_enough() {
+    let logs = [
+        fair_log(14),
+        sunless_log(15),
+        sunless_log(16),
+        sunless_log(17),
+    ];
+    let assessment = Trial::of(&logs).rated();
+    let on_line = assessment
+        .intervals_of(0)
+        .filter(|i| i.is_on_line())
+        .count();
+    let used = assessment.intervals.iter().filter(|i| i.is_used()).count();
+    assert!((3..30).contains(&on_line) && used >= 30);
+    let rating = rating_json(&assessment);
+    assert_eq!(rating["regression"]["intervals"], on_line);
+    assert_eq!(rating["regression"]["days"], 1);
+    let few_intervals = finding(&assessment, "too-few-intervals");
+    assert!(
+        few_intervals.starts_with(&format!("{on_line} intervals")),
+        "{few_intervals}"
+    );
+    let few_days = finding(&assessment, "too-few-days");
+    assert!(few_days.contains("on 1 day,"), "{few_days}");
+    let missing = assessment.conformity.missing.clone().unwrap();
+    let expected = format!("{} more intervals and 2 more days", 30 - on_line);
+    assert_eq!(missing.to_string(), expected);
+}
+
+#[test]
+fn a_run_that_is_not_on_the_line_does_not_change_the_load_as_tested() {
+    let logs = [14, 15, 16].map(fair_log).into_iter();
+    let logs: Vec<String> = logs.chain([sunless_log(17)]).collect();
+    let run = "log = \"day-4.csv\"\n";
+    let trial = Trial::of(&logs).change(run, &format!("{run}water_kg = 3.0\n"));
+    let cooking = trial.rated().cooking.unwrap();
+    assert_eq!(cooking.tested_kg, 7.0);
+}
+
+#[test]
+fn water_three_kelvin_above_the_local_boiling_point_gives_a_notice() {
+    let boiling_point_c = Trial::fair().rated().boiling_point_c;
+    let up_to = |highest_c: f64| {
+        let steep = move |s: f64| AMBIENT_C + 140.0 * (1.0 - (-s / TIME_CONSTANT_S).exp());
+        log(15, move |s| steep(s).min(highest_c))
+    };
+    let says_so = |highest_c: f64| {
+        let assessment = Trial::with_second(up_to(highest_c)).rated();
+        assessment.notices.iter().find_map(|notice| match notice {
+            Notice::WaterAboveBoiling { log, highest_c, .. } => Some((log.clone(), *highest_c)),
+            _ => None,
+        })
+    };
+    let (log, highest_c) = says_so(boiling_point_c + 3.0).unwrap();
+    assert_eq!(log, "day-2.csv");
+    // The log has three decimals.
+    assert!((highest_c - boiling_point_c - 3.0).abs() < 0.000_6);
+    assert_eq!(says_so(boiling_point_c + 1.0), None);
+}
+
+/// Hours by the clock at which solar noon is said to fall.
+fn odd_noons_h(trial: &Trial) -> Vec<f64> {
+    let notices = trial.rated().notices.into_iter();
+    let noons = notices.filter_map(|notice| match notice {
+        Notice::OddSolarNoon { noon_h, .. } => Some(noon_h),
+        _ => None,
+    });
+    noons.collect()
+}
+
+#[test]
+fn a_longitude_of_the_wrong_sign_gives_the_notice_on_solar_noon() {
+    // 75° east is five hours ahead of UTC; at 75° west noon by that clock is at 22:00,
+    // give or take the equation of time, under 0.1 h in April.
+    let at = |longitude: &str| {
+        Trial::fair()
+            .change("longitude_deg = 0.0", longitude)
+            .change("\"+00:00\"", "\"+05:00\"")
+    };
+    assert!(odd_noons_h(&at("longitude_deg = 75.0")).is_empty());
+    let noons_h = odd_noons_h(&at("longitude_deg = -75.0"));
+    assert_eq!(noons_h.len(), 3);
+    for noon_h in noons_h {
+        assert!((noon_h - 22.0).abs() < 0.1, "{noon_h}");
+    }
+}
+
+#[test]
+fn a_time_zone_far_off_gives_the_notice_on_solar_noon() {
+    for (zone, noon_h) in [("+09:00", 21.0), ("-08:00", 4.0), ("Asia/Tokyo", 21.0)] {
+        let trial = Trial::fair().change("+00:00", zone);
+        let noons_h = odd_noons_h(&trial);
+        assert_eq!(noons_h.len(), 3, "{zone}");
+        for found_h in noons_h {
+            assert!((found_h - noon_h).abs() < 0.1, "{zone}: {found_h}");
+        }
+    }
+}
+
+#[test]
+fn a_stray_date_years_away_gives_a_notice_and_still_a_report() {
+    let plain_w = ps50_w(&Trial::fair().rated());
+    let days = 20.0 * 365.25;
+    for (row, stray) in [(0, "2006"), (ROWS - 1, "2046")] {
+        // A row more than the plain log has, before its first or after its last.
+        let stray_log = changed_log(15, |at, line| match at {
+            Some(at) if at == row && row == 0 => {
+                format!("{}\n{line}", line.replace("2026", stray))
+            }
+            Some(at) if at == row => format!("{line}\n{}", line.replace("2026", stray)),
+            _ => line.to_owned(),
+        });
+        let assessment = Trial::with_second(stray_log).rated();
+        let found = assessment.notices.iter().find_map(|notice| match notice {
+            Notice::LongRun { log, days } => Some((log.clone(), *days)),
+            _ => None,
+        });
+        let (log, found_days) = found.unwrap_or_else(|| panic!("{stray}: no notice"));
+        assert_eq!(log, "day-2.csv");
+        assert!((found_days - days).abs() < 2.0, "{stray}: {found_days}");
+        assert_eq!(ps50_w(&assessment), plain_w, "{stray}");
+        let outputs = within(60, move || {
+            // The trial's folder, with the logs to attach, is gone.
+            let edition = simmerline::report::Edition {
+                has_attachments: false,
+                ..simmerline::report::Edition::plain(Timestamp::UNIX_EPOCH)
+            };
+            simmerline::report::outputs(&assessment, &edition).unwrap()
+        });
+        assert_eq!(outputs.len(), 3);
+        assert!(outputs[0].bytes.starts_with(b"%PDF-"));
+    }
+}
+
+#[test]
+fn an_own_limit_beyond_the_practices_other_end_is_refused() {
+    let trial = Trial::fair().with_table("[limits]\nambient_min_c = 40");
+    let text = trial.refused_as_campaign();
+    assert!(text.contains("ambient_min_c is 40"), "{text}");
+    assert!(text.contains("ambient_max_c is 35"), "{text}");
+}
+
+#[test]
+fn irradiance_that_may_be_nothing_gives_no_monte_carlo_check_and_no_number_that_is_none() {
+    let wild = Trial::fair().change("relative_uncertainty = 0.03", "relative_uncertainty = 1.0");
+    let assessment = wild.rated();
+    let sure = assessment.uncertainty.as_ref().unwrap();
+    assert_eq!(sure.monte_carlo, None);
+    let report = serde_json::to_string(&report(&assessment)).unwrap();
+    assert!(report.contains("No Monte Carlo check") && !report.contains("NaN"));
+}

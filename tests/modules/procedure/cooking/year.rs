@@ -1,0 +1,72 @@
+//! Clear days through the year against pvlib, and what follows from them by hand.
+
+use simmerline::assess_folder;
+use simmerline::campaign::model::Impact;
+use simmerline::physics::water::SPECIFIC_HEAT_J_PER_KG_K;
+use simmerline::procedure::year::fuel_saved;
+
+use crate::data::{Table, assert_absolute, assert_relative};
+
+#[test]
+fn months_have_the_hours_and_the_sunlight_of_pvlib() {
+    // `clear_months.csv`: pvlib minute by minute. Ours goes by steps of twenty minutes of the
+    // afternoon and takes the morning as its mirror: 0.05 h and 0.5 %.
+    let assessment = assess_folder(std::path::Path::new("sample-runs/box-autumn")).unwrap();
+    let year = assessment.year.as_ref().unwrap();
+    let ps50_w = assessment.rating.unwrap().ps50_w;
+    let cooking = assessment.cooking.as_ref().unwrap();
+    let line = assessment.line.unwrap();
+    // Time of 700 W/m² to heat a load from 20 to 65 °C: m c ln(P1/P2)/(−b).
+    let power_w = |celsius: f64| line.predict(celsius - cooking.ambient_c);
+    let load_s =
+        cooking.tested_kg * SPECIFIC_HEAT_J_PER_KG_K * (power_w(20.0) / power_w(65.0)).ln()
+            / -line.slope;
+    let table = Table::new(include_str!("../../../data/clear_months.csv"));
+    for (row, month) in table.rows(12).zip(&year.months) {
+        assert_eq!(f64::from(month.month), row.number("month"));
+        assert_absolute("hours", month.hours, row.number("hours"), 0.05);
+        let standard_s = row.number("standard_s");
+        assert_relative("heat", month.heat_j.best, ps50_w * standard_s, 5e-3);
+        // As many loads as fit: each takes its sunlight, and six minutes and a minute to spare
+        // at up to 1.5 times 700 W/m².
+        let loads = month.pasteurised_kg.best / cooking.tested_kg;
+        let most = standard_s / load_s;
+        let least = standard_s / (load_s + 8.0 * 60.0 * 1.5) - 1.0;
+        assert!(
+            (least..=most).contains(&loads),
+            "{least} to {most}: {loads}"
+        );
+        assert_absolute("whole loads", loads, loads.round(), 1e-9);
+        assert!(month.pasteurised_kg.lowest <= month.pasteurised_kg.best);
+        assert!(
+            month.heat_j.lowest < month.heat_j.best && month.heat_j.best < month.heat_j.highest
+        );
+    }
+}
+
+#[test]
+fn fuel_is_heat_over_heating_value_and_efficiency() {
+    // By hand, with all months alike: 4.68 MJ a day on 200 days over 15.6 MJ/kg at 10 %
+    // are 600 kg.
+    let assessment = assess_folder(std::path::Path::new("sample-runs/box-autumn")).unwrap();
+    let mut months = assessment.year.unwrap().months;
+    for month in &mut months {
+        month.heat_j.best = 4.68e6;
+        month.heat_j.lowest = 3.9e6;
+        month.heat_j.highest = 5.46e6;
+    }
+    let impact = Impact {
+        fuel: "firewood".to_owned(),
+        heating_value_mj_kg: 15.6,
+        heating_value_source: "IPCC 2006, wood".to_owned(),
+        stove_efficiency: 0.10,
+        stove_efficiency_source: "by hand".to_owned(),
+        days_per_year: 200.0,
+        days_source: "by hand".to_owned(),
+    };
+    let saved = fuel_saved(&months, &impact).unwrap();
+    assert_relative("fuel", saved.fuel_kg.best, 600.0, 1e-12);
+    assert_relative("lowest", saved.fuel_kg.lowest, 500.0, 1e-12);
+    assert_relative("highest", saved.fuel_kg.highest, 700.0, 1e-12);
+    assert!(fuel_saved(&[], &impact).is_none());
+}

@@ -1,0 +1,68 @@
+//! A long campaign: years of a laboratory in one report.
+
+use std::fmt::Write;
+
+use lopdf::Document;
+
+use crate::report::campaigns::*;
+use crate::report::pdf::{pages, squeezed};
+
+const RUNS: usize = 40;
+const INTERVALS_A_RUN: usize = 50;
+
+/// Invented logs, a run a day: water that tends to 105 °C in a steady sun.
+fn long_campaign() -> Copy {
+    let copy = Copy::new().with_one_run();
+    let path = copy.root.path().join("campaign.toml");
+    let text = std::fs::read_to_string(&path).unwrap();
+    let head = text.split("[[run]]").next().unwrap();
+    let mut campaign = head.to_owned();
+    for run in 0..RUNS {
+        let date = format!("2026-{:02}-{:02}", 1 + run / 20, 1 + run % 20);
+        let mut log = "time,water_c,ambient_c,irradiance_w_m2,wind_m_s\n".to_owned();
+        for step in 0..=INTERVALS_A_RUN {
+            let minutes = 8 * 60 + 10 * step;
+            let wobble = ((run * 7 + step * 13) % 11) as f64 / 10.0;
+            let water_c = 105.0 - 85.0 * (-(step as f64) / 25.0).exp();
+            writeln!(
+                log,
+                "{date} {:02}:{:02}:00,{water_c:.2},{:.1},{:.0},{:.1}",
+                minutes / 60,
+                minutes % 60,
+                24.0 + wobble,
+                850.0 + 30.0 * wobble,
+                0.5 * wobble
+            )
+            .unwrap();
+        }
+        copy.write(&format!("{date}.csv"), log);
+        write!(campaign, "[[run]]\nlog = \"{date}.csv\"\n\n").unwrap();
+    }
+    copy.write("campaign.toml", campaign);
+    copy
+}
+
+#[test]
+fn forty_runs_and_two_thousand_intervals_are_printed_whole() {
+    let copy = long_campaign();
+    let assessment = copy.assess();
+    assert_eq!(assessment.runs.len(), RUNS);
+    assert_eq!(assessment.intervals.len(), RUNS * INTERVALS_A_RUN);
+    let bytes = pdf_of(&assessment);
+    assert!(bytes.len() < 5_000_000, "{} bytes", bytes.len());
+    let pdf = Document::load_mem(&bytes).unwrap();
+    let pages = pages(&pdf);
+    let text = pages.concat();
+    for run in 1..=RUNS {
+        let titles = text.matches(&squeezed(&format!("Run {run}, "))).count();
+        assert!(titles >= 2, "run {run}: {titles} titles");
+    }
+    let times = text.matches("16:10–16:20").count();
+    assert_eq!(times, RUNS, "last intervals");
+    let last = pages.last().unwrap();
+    assert!(last.contains("Endofreport"), "{last}");
+    for (index, page) in pages.iter().enumerate() {
+        let letters = page.chars().count();
+        assert!(letters > 250, "page {} holds {letters} letters", index + 1);
+    }
+}

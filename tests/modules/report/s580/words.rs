@@ -1,0 +1,131 @@
+//! The report's words, and its snapshots.
+
+use serde_json::Value;
+use simmerline::procedure::conformity::Level;
+use simmerline::report::model::{Report, build};
+
+use crate::report::campaigns::*;
+
+#[test]
+fn wording_of_a_conforming_report() {
+    insta::assert_json_snapshot!("open-dish", without_setting("open-dish"));
+}
+
+#[test]
+fn wording_of_an_indicative_report() {
+    insta::assert_json_snapshot!("panel-cloudy", without_setting("panel-cloudy"));
+}
+
+/// A sample's report without the words of the templates, which no sample changes.
+fn without_setting(name: &str) -> Report {
+    let mut report = build(&sample(name), &edition());
+    report.setting.words.clear();
+    report
+}
+
+/// Every string of a report.
+fn strings(report: &Report) -> Vec<String> {
+    fn collect(value: &Value, strings: &mut Vec<String>) {
+        match value {
+            Value::String(text) => strings.push(text.clone()),
+            Value::Array(items) => items.iter().for_each(|item| collect(item, strings)),
+            Value::Object(fields) => fields.values().for_each(|field| collect(field, strings)),
+            Value::Number(number) => panic!("a number not yet put into words: {number}"),
+            Value::Null | Value::Bool(_) => {}
+        }
+    }
+    let mut found = Vec::new();
+    collect(&serde_json::to_value(report).unwrap(), &mut found);
+    found
+}
+
+#[test]
+fn no_string_of_a_report_shows_a_number_that_is_none_or_a_word_of_the_language() {
+    for (name, assessment) in samples().into_iter().chain(poor_campaigns()) {
+        for text in strings(&build(&assessment, &edition())) {
+            let words: Vec<&str> = text.split(|c: char| !c.is_alphanumeric()).collect();
+            for wrong in ["NaN", "inf", "null", "undefined"] {
+                assert!(!words.contains(&wrong), "{name}: {text}");
+            }
+            for wrong in [
+                "−0 ", "-0.0", "  ", " ,", " .", "()", "{", "..", " ;", "None)", "Some(",
+            ] {
+                assert!(!text.contains(wrong), "{name}: {wrong:?} in {text:?}");
+            }
+        }
+    }
+}
+
+#[test]
+fn one_is_never_followed_by_a_plural() {
+    let mut wrong = Vec::new();
+    for (name, assessment) in samples().into_iter().chain(poor_campaigns()) {
+        for text in strings(&build(&assessment, &edition())) {
+            let words: Vec<&str> = text.split_whitespace().collect();
+            let is_plural = |start: usize| {
+                let mut after = words[start..].iter().filter(|word| **word != "used");
+                let noun = after
+                    .next()
+                    .map_or("", |word| word.trim_end_matches([',', '.', ';', ')']));
+                let is_word = noun.chars().all(char::is_alphabetic);
+                is_word && noun.ends_with('s') && !["is", "was", "has", "lies"].contains(&noun)
+            };
+            let is_one = |word: &str| word.trim_start_matches('(') == "1";
+            if (1..words.len()).any(|start| is_one(words[start - 1]) && is_plural(start)) {
+                wrong.push(format!("{name}: {text}"));
+            }
+        }
+    }
+    assert!(wrong.is_empty(), "{}", wrong.join("\n"));
+}
+
+#[test]
+fn what_was_measured_is_not_called_unmeasured_where_no_interval_is_used() {
+    let (_, assessment) = poor_campaigns().swap_remove(0);
+    assert_eq!(assessment.used().count(), 0);
+    for row in build(&assessment, &edition()).headline.conditions {
+        assert_ne!(row.observed, "not measured", "{}", row.what);
+    }
+}
+
+#[test]
+fn the_number_on_page_one_is_that_of_the_rating() {
+    for (name, assessment) in samples() {
+        let headline = build(&assessment, &edition()).headline;
+        let number = headline.number.unwrap();
+        let printed: f64 = number.value.parse().unwrap();
+        let decimals = number
+            .value
+            .split_once('.')
+            .map_or(0, |(_, decimals)| decimals.len());
+        let ps50_w = assessment.rating.unwrap().ps50_w;
+        let half_a_digit = 0.5 * 10_f64.powi(-(decimals as i32));
+        assert!(
+            (printed - ps50_w).abs() <= half_a_digit + 1e-9,
+            "{name}: {printed} for {ps50_w}"
+        );
+    }
+}
+
+#[test]
+fn an_indicative_report_says_so_in_its_title_and_what_is_missing() {
+    for (name, assessment) in samples() {
+        let report = build(&assessment, &edition());
+        let is_indicative = assessment.conformity.level == Level::Indicative;
+        assert_eq!(report.title.contains("indicative"), is_indicative, "{name}");
+        assert_eq!(
+            report.marks.iter().any(|mark| mark.contains("Indicative")),
+            is_indicative
+        );
+        if let Some(missing) = &assessment.conformity.missing {
+            assert!(
+                report.headline.level_text.contains(&missing.to_string()),
+                "{name}"
+            );
+        }
+        assert_eq!(
+            report.headline.findings.len(),
+            assessment.conformity.findings.len()
+        );
+    }
+}

@@ -1,0 +1,320 @@
+//! The web page: well-formed, alone, with everything that the report says, and nothing run.
+
+use std::collections::BTreeSet;
+
+use roxmltree::{Document, Node, ParsingOptions};
+use serde_json::Value;
+use simmerline::procedure::Assessment;
+use simmerline::procedure::conformity::Level;
+use simmerline::report::model::build;
+use simmerline::report::{Edition, Format, outputs};
+
+use crate::report::campaigns::*;
+use crate::report::pdf::squeezed;
+use crate::report::photo::{jpeg, png, with_photo};
+
+/// Largest page that is still sent by mail, bytes.
+const MOST_BYTES: usize = 5_000_000;
+
+/// Keys of the model whose strings are for the program: codes, names of files, the setting.
+const KEYS: [&str; 4] = ["setting", "file", "code", "level_code"];
+
+fn web_edition() -> Edition {
+    Edition {
+        formats: vec![Format::Html],
+        ..edition()
+    }
+}
+
+fn page_of(assessment: &Assessment) -> String {
+    let outputs = outputs(assessment, &web_edition()).unwrap();
+    let page = outputs.into_iter().next().unwrap();
+    assert!(page.name.ends_with(".html"), "{}", page.name);
+    String::from_utf8(page.bytes).unwrap()
+}
+
+/// The page as XML, which a page of this kind is as well.
+fn parsed(page: &str) -> Document<'_> {
+    let options = ParsingOptions {
+        allow_dtd: true,
+        ..ParsingOptions::default()
+    };
+    Document::parse_with_options(page, options).unwrap()
+}
+
+fn elements<'a>(page: &'a Document<'_>, name: &str) -> Vec<Node<'a, 'a>> {
+    let all = page.root_element().descendants();
+    all.filter(|node| node.has_tag_name(name)).collect()
+}
+
+/// All that the page says, to eyes or ears, without white space.
+fn said(page: &Document<'_>) -> String {
+    let mut said = String::new();
+    for node in page.root_element().descendants() {
+        if node.is_text() && !node.parent().unwrap().has_tag_name("style") {
+            said += node.text().unwrap();
+        }
+        let spoken = ["aria-label", "alt", "content"].into_iter();
+        said.extend(spoken.filter_map(|name| node.attribute(name)));
+    }
+    squeezed(&said)
+}
+
+#[test]
+fn every_page_is_well_formed_and_asks_for_nothing_from_outside() {
+    for (name, assessment) in samples().into_iter().chain(poor_campaigns()) {
+        let page = page_of(&assessment);
+        assert!(page.starts_with("<!DOCTYPE html>"), "{name}");
+        assert!(page.len() < MOST_BYTES, "{name}: {} bytes", page.len());
+        for wrong in ["http:", "https:", "<script", "@import", "url("] {
+            assert!(!page.contains(wrong), "{name}: {wrong}");
+        }
+        let page = parsed(&page);
+        for node in page.root_element().descendants() {
+            for attribute in node.attributes() {
+                let (key, value) = (attribute.name(), attribute.value());
+                assert!(!key.starts_with("on"), "{name}: {key}");
+                match key {
+                    "href" => assert!(value.starts_with('#'), "{name}: {value}"),
+                    "src" => assert!(value.starts_with("data:image/"), "{name}"),
+                    "srcset" | "action" | "data" => panic!("{name}: {key}"),
+                    _ => {}
+                }
+            }
+        }
+        let policy = elements(&page, "meta").into_iter().find_map(|meta| {
+            let is_policy = meta.attribute("http-equiv") == Some("Content-Security-Policy");
+            meta.attribute("content").filter(|_| is_policy)
+        });
+        let expected = "default-src 'none'; style-src 'unsafe-inline'; img-src data:";
+        assert_eq!(policy, Some(expected), "{name}");
+    }
+}
+
+#[test]
+fn every_string_of_the_model_is_in_the_page_or_is_a_key() {
+    for (name, assessment) in samples().into_iter().chain(poor_campaigns()) {
+        let mut report = build(&assessment, &web_edition());
+        // As in the PDF, the conditions take the place of findings, and words that of a line.
+        if !report.headline.findings.is_empty() {
+            report.headline.conditions.clear();
+        }
+        if report.regression.line.is_some() {
+            report.regression.absence.clear();
+        }
+        let page = page_of(&assessment);
+        let said = said(&parsed(&page));
+        let mut count = 0;
+        visit_strings(
+            &serde_json::to_value(&report).unwrap(),
+            "",
+            &mut |key, text| {
+                count += 1;
+                let is_there = match key {
+                    // The length of a bar.
+                    "part_percent" => page.contains(&format!("width: {text}%")),
+                    _ => said.contains(&squeezed(text)),
+                };
+                assert!(text.is_empty() || is_there, "{name}, {key}: {text}");
+            },
+        );
+        assert!(count > 150, "{name}: {count} strings");
+    }
+}
+
+fn visit_strings(value: &Value, key: &str, visit: &mut impl FnMut(&str, &str)) {
+    match value {
+        Value::String(text) => visit(key, text),
+        Value::Array(items) => items
+            .iter()
+            .for_each(|item| visit_strings(item, key, visit)),
+        Value::Object(fields) => {
+            for (key, field) in fields
+                .iter()
+                .filter(|(key, _)| !KEYS.contains(&key.as_str()))
+            {
+                visit_strings(field, key, visit);
+            }
+        }
+        _ => {}
+    }
+}
+
+#[test]
+fn marks_number_and_statement_are_in_the_head_and_foot_that_stay() {
+    for (name, assessment) in samples() {
+        let report = build(&assessment, &web_edition());
+        let page = page_of(&assessment);
+        let page = parsed(&page);
+        let head = elements(&page, "header");
+        let [head] = head.as_slice() else {
+            panic!("{name}: {} heads", head.len())
+        };
+        let text = |node: &Node<'_, '_>| -> String {
+            let texts = node.descendants().filter(Node::is_text);
+            texts.filter_map(|node| node.text()).collect()
+        };
+        let head = text(head);
+        for part in report.marks.iter().chain([&report.number]) {
+            assert!(head.contains(part), "{name}: no {part} in {head}");
+        }
+        let is_indicative = assessment.conformity.level == Level::Indicative;
+        assert_eq!(head.contains("Indicative only"), is_indicative, "{name}");
+        assert!(text(&elements(&page, "footer")[0]).contains(&report.statement));
+        assert_eq!(text(&elements(&page, "title")[0]), report.title, "{name}");
+        assert_eq!(text(&elements(&page, "h1")[0]), report.title, "{name}");
+        assert_eq!(page.root_element().attribute("lang"), Some("en"));
+    }
+}
+
+#[test]
+fn headings_tables_and_figures_can_be_heard() {
+    for (name, assessment) in samples() {
+        let page = page_of(&assessment);
+        let page = parsed(&page);
+        let mut level = 0;
+        for node in page.root_element().descendants() {
+            let heading = ["h1", "h2", "h3"]
+                .iter()
+                .position(|tag| node.has_tag_name(*tag));
+            if let Some(found) = heading {
+                assert!(found <= level, "{name}: {:?} is out of order", node.range());
+                level = found + 1;
+            }
+        }
+        assert_eq!(elements(&page, "h1").len(), 1, "{name}");
+        for table in elements(&page, "table") {
+            let caption = table.children().find(Node::is_element).unwrap();
+            assert!(caption.has_tag_name("caption"), "{name}");
+            for head in table.descendants().filter(|node| node.has_tag_name("th")) {
+                assert!(head.has_attribute("scope"), "{name}");
+            }
+        }
+        let drawings = elements(&page, "svg");
+        // The line, a figure a run, the residuals, the bands.
+        assert_eq!(drawings.len(), 3 + assessment.runs.len(), "{name}");
+        for drawing in drawings {
+            assert_eq!(drawing.attribute("role"), Some("img"), "{name}");
+            assert!(
+                drawing.attribute("aria-label").unwrap().len() > 60,
+                "{name}"
+            );
+            assert!(drawing.descendants().any(|node| node.has_tag_name("text")));
+        }
+        let ids = page
+            .root_element()
+            .descendants()
+            .filter_map(|node| node.attribute("id"));
+        let ids: Vec<&str> = ids.collect();
+        let unique: BTreeSet<&str> = ids.iter().copied().collect();
+        assert_eq!(ids.len(), unique.len(), "{name}: {ids:?}");
+        for link in elements(&page, "a") {
+            let target = link.attribute("href").unwrap().trim_start_matches('#');
+            assert!(unique.contains(target), "{name}: {target}");
+        }
+    }
+}
+
+#[test]
+fn the_same_result_gives_the_same_page() {
+    for (name, assessment) in samples() {
+        assert!(page_of(&assessment) == page_of(&assessment), "{name}");
+    }
+}
+
+#[test]
+fn markup_of_the_tester_is_text_and_nothing_else() {
+    let odd = "<script>alert(1)</script> \"q\" 'a' &amp; {{ report }} {% raw %} ]]> --> </style>";
+    let quoted = odd.replace('"', "\\\"");
+    let copy = Copy::new().with_one_run();
+    let plain = elements(&parsed(&page_of(&copy.assess())), "p").len();
+    let copy = copy
+        .replace(
+            "name = \"Saltbush octagon\"",
+            &format!("name = \"{quoted}\""),
+        )
+        .replace(
+            "title = \"Saltbush octagon, bare pot\"",
+            &format!("title = \"{quoted}\""),
+        )
+        .replace(
+            "tester = \"A. Sample (invented)\"",
+            &format!("tester = \"{quoted}\""),
+        )
+        .replace("report_number = \"DEMO-1\"", "report_number = \"<b>1</b>\"")
+        .replace(
+            "notes = \"Aimed by hand",
+            &format!("notes = \"{quoted} Aimed by hand"),
+        )
+        .replace(
+            "notes = \"Set up early",
+            &format!("notes = \"{quoted} Set up early"),
+        )
+        .replace(
+            "name = \"Drymere flats (invented)\"",
+            &format!("name = \"{quoted}\""),
+        );
+    let text = page_of(&copy.assess());
+    assert!(!text.contains("<script") && !text.contains("<b>"));
+    let page = parsed(&text);
+    assert!(elements(&page, "script").is_empty());
+    assert_eq!(elements(&page, "style").len(), 1);
+    assert_eq!(elements(&page, "p").len(), plain);
+    let author = elements(&page, "meta").into_iter();
+    let author = author.filter(|meta| meta.attribute("name") == Some("author"));
+    let authors: Vec<&str> = author
+        .filter_map(|meta| meta.attribute("content"))
+        .collect();
+    assert_eq!(authors, [odd]);
+    let said = said(&page);
+    let times = said.matches(&squeezed(odd)).count();
+    assert!(times >= 7, "{times} times in {said}");
+}
+
+#[test]
+fn a_number_stays_with_its_percent_and_degrees() {
+    let page = page_of(&sample("open-dish"));
+    let page = parsed(&page);
+    let texts = elements(&page, "p").into_iter().filter_map(|p| p.text());
+    let text: String = texts.collect();
+    assert!(text.contains("95\u{a0}%") && text.contains("95\u{a0}°C"));
+    assert!(!text.contains("5 %") && !text.contains("5 °C"));
+}
+
+#[test]
+fn a_photo_is_in_the_page_with_its_words() {
+    for (name, bytes, start) in [
+        // The signatures of PNG (ISO/IEC 15948, 5.2) and JPEG (ITU-T T.81, B.1.1.3), in base 64.
+        ("cooker.png", png(), "data:image/png;base64,iVBORw0KGgo"),
+        ("cooker.jpg", jpeg(), "data:image/jpeg;base64,/9j/"),
+    ] {
+        let page = page_of(&with_photo(name, &bytes).assess());
+        let page = parsed(&page);
+        let photos = elements(&page, "img");
+        assert_eq!(photos.len(), 1, "{name}");
+        assert!(
+            photos[0].attribute("src").unwrap().starts_with(start),
+            "{name}"
+        );
+        assert!(
+            photos[0]
+                .attribute("alt")
+                .unwrap()
+                .contains("Saltbush octagon"),
+            "{name}"
+        );
+        assert!(said(&page).contains("Thecookerastested."), "{name}");
+    }
+}
+
+#[test]
+fn paper_of_the_page_is_that_of_the_edition() {
+    let copy = Copy::new().with_one_run();
+    assert!(page_of(&copy.assess()).contains("size: A4;"));
+    let edition = Edition {
+        paper: simmerline::campaign::wishes::Paper::UsLetter,
+        ..web_edition()
+    };
+    let made = outputs(&copy.assess(), &edition).unwrap();
+    assert!(String::from_utf8_lossy(&made[0].bytes).contains("size: letter;"));
+}

@@ -1,0 +1,18 @@
+//! The program as a person meets it: exit codes, messages, and which files are there
+//! afterwards. All campaigns are invented and made here.
+
+mod bad_campaign;
+mod bad_log;
+mod bench;
+mod commands;
+mod compare;
+mod cooking;
+mod enter;
+mod estimates;
+mod odd_log;
+mod paths;
+mod plan;
+mod readme;
+mod tables;
+#[cfg(unix)]
+mod typist;
