@@ -6,6 +6,16 @@
 
 mod data;
 
+#[path = "../kit"]
+mod kit {
+    pub mod campaign;
+    pub mod files;
+    pub mod header;
+    pub mod heating;
+    pub mod rate;
+    pub mod samples;
+}
+
 /// What holds from a folder to its rating, whatever is in the folder.
 mod pipeline {
     mod any_bytes;

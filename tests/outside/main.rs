@@ -6,6 +6,11 @@
 
 mod browser;
 
+#[path = "../kit"]
+mod kit {
+    pub mod samples;
+}
+
 use std::ffi::OsStr;
 use std::fs;
 use std::path::{Path, PathBuf};
@@ -14,6 +19,8 @@ use std::sync::Arc;
 
 use libtest_mimic::{Arguments, Failed, Trial};
 use tempfile::TempDir;
+
+use kit::samples::{sample_folder, sample_names};
 
 /// Time of issue, so that a failing file can be made again.
 const ISSUED_S: &str = "1795600000";
@@ -75,13 +82,7 @@ impl Made {
             .status()
             .expect("simmerline runs");
         assert!(status.success());
-        let entries = fs::read_dir("sample-runs").expect("the samples are there");
-        let folders = entries.map(|entry| entry.expect("a readable entry").path());
-        let campaigns = folders.filter(|folder| folder.join("campaign.toml").is_file());
-        let mut names: Vec<String> = campaigns
-            .filter_map(|folder| Some(folder.file_name()?.to_str()?.to_owned()))
-            .collect();
-        names.sort();
+        let names = sample_names();
         Made { folder, names }
     }
 
@@ -140,7 +141,7 @@ fn tables(made: &Made) -> Result<(), Failed> {
 fn pdfdetach(made: &Made, name: &str) -> Result<(), Failed> {
     let pdf = made.path(name, "pdf");
     let list = output("pdfdetach", &["-list".as_ref(), pdf.as_ref()])?;
-    let inputs = Path::new("sample-runs").join(name);
+    let inputs = sample_folder(name);
     for (attachment, original) in [
         ("campaign.toml".to_owned(), inputs.join("campaign.toml")),
         (

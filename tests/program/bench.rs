@@ -8,60 +8,23 @@ use assert_cmd::cargo::cargo_bin_cmd;
 use serde_json::Value;
 use tempfile::TempDir;
 
+use crate::kit::campaign::Invented;
+use crate::kit::files;
+pub use crate::kit::header::HEADER;
+use crate::kit::heating::row_with;
+pub use crate::kit::heating::{AMBIENT_C, water_c};
+
 /// The campaign that each test spoils in one way: three clear days, and it conforms.
-pub const CAMPAIGN: &str = r#"# Invented data, made by tests/cli/bench.rs
-[campaign]
-title = "Mallee trough, bare pot"
-demonstration = true
-tester = "N. Nobody (invented)"
+pub fn campaign() -> String {
+    Invented::default().text(&["day-1.csv", "day-2.csv", "day-3.csv"])
+}
 
-[cooker]
-name = "Mallee trough"
-type = "concentrating"
-intercept_area_m2 = 1.0
-
-[site]
-name = "Nowhere flats (invented)"
-latitude_deg = -20.0
-longitude_deg = 0.0
-elevation_m = 100
-time_zone = "UTC"
-
-[load]
-water_kg = 7.0
-
-[instruments.irradiance]
-plane = "normal"
-
-[[run]]
-log = "day-1.csv"
-
-[[run]]
-log = "day-2.csv"
-
-[[run]]
-log = "day-3.csv"
-"#;
-
-pub const HEADER: &str = "time,water_c,ambient_c,irradiance_w_m2,wind_m_s";
-pub const AMBIENT_C: f64 = 26.0;
 /// Written by `report` for the campaign `mallee`.
 pub const OUTPUTS: [&str; 3] = ["mallee.intervals.csv", "mallee.pdf", "mallee.rating.json"];
 
-/// Water in a pot that starts at ambient and tends to 91 K above it.
-pub fn water_c(seconds: u32) -> f64 {
-    AMBIENT_C + 91.0 * (1.0 - (-f64::from(seconds) / 8600.0).exp())
-}
-
-/// One row: `seconds` after the start of a heating, which starts at 10:05 on `day` of April.
-pub fn row(day: u32, seconds: u32) -> String {
-    let clock = 10 * 3600 + 5 * 60 + seconds;
-    let (hour, minute, second) = (clock / 3600, clock / 60 % 60, clock % 60);
-    format!(
-        "2026-04-{day:02} {hour:02}:{minute:02}:{second:02},{:.1},{AMBIENT_C:.1},{},0.4",
-        water_c(seconds),
-        880 + day
-    )
+/// One row of a heating, with the water to a tenth.
+pub fn row(day: u32, after_s: u32) -> String {
+    row_with(day, after_s, &format!("{:.1}", water_c(f64::from(after_s))))
 }
 
 /// A heating of 230 minutes, a row every five.
@@ -97,7 +60,7 @@ impl Bench {
     }
 
     pub fn add_campaign(&self, folder: &str) {
-        self.write(&format!("{folder}/campaign.toml"), CAMPAIGN);
+        self.write(&format!("{folder}/campaign.toml"), campaign());
         for day in 1..=3 {
             self.write(&format!("{folder}/day-{day}.csv"), heating(13 + day));
         }
@@ -120,19 +83,12 @@ impl Bench {
     }
 
     pub fn write(&self, name: &str, content: impl AsRef<[u8]>) {
-        let path = self.path(name);
-        fs::create_dir_all(path.parent().unwrap()).unwrap();
-        fs::write(path, content).unwrap();
+        files::write(self.root.path(), name, content);
     }
 
     /// Replaces text that must be there; the number of the last new line.
     pub fn replace(&self, name: &str, from: &str, to: &str) -> usize {
-        let text = self.read(name);
-        let start = text
-            .find(from)
-            .unwrap_or_else(|| panic!("{name} does not hold {from:?}"));
-        self.write(name, text.replacen(from, to, 1));
-        1 + text[..start].matches('\n').count() + to.matches('\n').count()
+        files::replace(self.root.path(), name, from, to)
     }
 
     /// Changes every line of a file; `None` takes it out.

@@ -2,7 +2,7 @@
 
 use std::fs;
 
-use crate::bench::{Bench, CAMPAIGN, Ended, heating};
+use crate::bench::{Bench, Ended, campaign, heating};
 
 const LOG: &str = "mallee/2026-11-03.csv";
 const ENTER: [&str; 4] = ["enter", "mallee", "--date", "2026-11-03"];
@@ -14,8 +14,9 @@ const SHEET: &str = "# an invented sheet\n\n10:20 31,5 26 1\n10:30 36 26 1 c\n\
 /// A campaign without runs, and the line of its file that ends with `irradiance`.
 fn bench(irradiance: &str) -> Bench {
     let bench = Bench::empty();
-    let start = CAMPAIGN.find("\n[[run]]").unwrap();
-    let text = &CAMPAIGN[..start];
+    let whole = campaign();
+    let start = whole.find("\n[[run]]").unwrap();
+    let text = &whole[..start];
     let text = text.replace(
         "plane = \"normal\"\n",
         &format!("plane = \"normal\"\n{irradiance}"),

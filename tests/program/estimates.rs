@@ -112,14 +112,14 @@ fn a_stall_under_a_sky_stated_cloudless_is_noticed() {
     bench.change_lines("mallee/day-2.csv", |_, line| {
         let cells: Vec<&str> = line.split(',').collect();
         let is_after = cells[0].len() > 16 && cells[0][11..16] > *"11:05";
-        let stalled = water_c(3600);
+        let stalled = water_c(3600.0);
         let water = cells.get(1).unwrap_or(&"").parse::<f64>();
         Some(match (is_after, water) {
             (true, Ok(water)) if cells[0][11..16] <= *"11:15" => {
                 line.replace(&format!(",{water:.1},"), &format!(",{stalled:.1},"))
             }
             (true, Ok(water)) => {
-                let lost = water_c(4200) - stalled;
+                let lost = water_c(4200.0) - stalled;
                 line.replace(&format!(",{water:.1},"), &format!(",{:.1},", water - lost))
             }
             _ => line.to_owned(),

@@ -1,6 +1,14 @@
 //! The program as a person meets it: exit codes, messages, and which files are there
 //! afterwards. All campaigns are invented and made here.
 
+#[path = "../kit"]
+mod kit {
+    pub mod campaign;
+    pub mod files;
+    pub mod header;
+    pub mod heating;
+}
+
 mod bad_campaign;
 mod bad_log;
 mod bench;

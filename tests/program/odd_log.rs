@@ -1,6 +1,6 @@
 //! Logs that are odd and still good.
 
-use crate::bench::{AMBIENT_C, Bench, CAMPAIGN, HEADER, row, water_c};
+use crate::bench::{AMBIENT_C, Bench, HEADER, campaign, row, water_c};
 use serde_json::Value;
 
 #[test]
@@ -13,7 +13,7 @@ fn three_rows_only_are_reported_without_a_rating() {
             format!("{HEADER}\n{}\n", rows.join("\n")),
         );
     }
-    let one_run = CAMPAIGN.replace(
+    let one_run = campaign().replace(
         "\n[[run]]\nlog = \"day-2.csv\"\n\n[[run]]\nlog = \"day-3.csv\"\n",
         "",
     );
@@ -186,7 +186,7 @@ fn a_log_of_a_million_rows_is_reported() {
         let (day, clock) = (5 + second / 86_400, second % 86_400);
         let (hour, minute) = (clock / 3600, clock / 60 % 60);
         let heated = clock.saturating_sub(36_300).min(14_400);
-        let water_c = water_c(heated);
+        let water_c = water_c(f64::from(heated));
         writeln!(
             text,
             "2026-05-{day:02} {hour:02}:{minute:02}:{:02},{water_c:.2},{AMBIENT_C},900,0.4",

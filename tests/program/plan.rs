@@ -1,13 +1,13 @@
 //! `plan`: before there is a log, and where no day will do.
 
-use crate::bench::{Bench, CAMPAIGN};
+use crate::bench::{Bench, campaign};
 
 const DAY: [&str; 4] = ["plan", "mallee", "--date", "2026-04-20"];
 
 /// A campaign whose logs are not there yet, at a latitude.
 fn planned(latitude: &str) -> Bench {
     let bench = Bench::empty();
-    let text = CAMPAIGN.replace(
+    let text = campaign().replace(
         "latitude_deg = -20.0",
         &format!("latitude_deg = {latitude}"),
     );

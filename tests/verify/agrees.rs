@@ -15,18 +15,8 @@ use simmerline::verify::{Outcome, verdict};
 use tempfile::TempDir;
 
 use crate::bench::*;
-
-fn sample_names() -> Vec<String> {
-    let folders = fs::read_dir("sample-runs")
-        .unwrap()
-        .map(|entry| entry.unwrap().path());
-    let campaigns = folders.filter(|folder| folder.join("campaign.toml").is_file());
-    let name =
-        |folder: std::path::PathBuf| folder.file_name().unwrap().to_str().unwrap().to_owned();
-    let names: Vec<String> = campaigns.map(name).collect();
-    assert!(names.len() >= 8);
-    names
-}
+use crate::kit::files::{copy, replace};
+use crate::kit::samples::{sample_folder, sample_names};
 
 #[test]
 fn every_sample_agrees_and_carries_all_its_inputs() {
@@ -142,15 +132,9 @@ fn a_report_agrees_in_every_language_on_either_paper_in_either_unit_system() {
 #[test]
 fn a_report_in_units_of_the_us_agrees() {
     let folder = TempDir::new().unwrap();
-    for entry in fs::read_dir("sample-runs/open-dish").unwrap() {
-        let entry = entry.unwrap();
-        fs::copy(entry.path(), folder.path().join(entry.file_name())).unwrap();
-    }
-    let file = folder.path().join("campaign.toml");
-    let text = fs::read_to_string(&file).unwrap();
+    copy(&sample_folder("open-dish"), folder.path());
     let wished = "[report]\nunits = \"us\"\npaper = \"us-letter\"";
-    assert!(text.contains("[report]"));
-    fs::write(file, text.replacen("[report]", wished, 1)).unwrap();
+    replace(folder.path(), "campaign.toml", "[report]", wished);
     let verification = verified(&report_on(folder.path()));
     assert!(verification.agrees(), "{}", said(&verification));
 }

@@ -12,6 +12,8 @@ use simmerline::error::Result;
 use simmerline::report::{Edition, outputs};
 use simmerline::verify::{Evidence, Outcome, Pdf, Verification, verdict, verify};
 
+use crate::kit::samples::sample_folder;
+
 /// 3 November 2026, 12:00 UTC.
 pub const ISSUED_S: i64 = 1_793_707_200;
 
@@ -29,7 +31,7 @@ pub fn report_on(folder: &Path) -> Vec<u8> {
 
 /// The report on a sample run, made once.
 pub fn sample(name: &str) -> Vec<u8> {
-    let folder = Path::new("sample-runs").join(name);
+    let folder = sample_folder(name);
     let mut made = MADE.lock().unwrap();
     let report = made
         .entry(folder)

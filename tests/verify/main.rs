@@ -1,6 +1,12 @@
 //! Reports against the data that they carry: sound ones, ones with one thing changed, and
 //! files that were made to do harm.
 
+#[path = "../kit"]
+mod kit {
+    pub mod files;
+    pub mod samples;
+}
+
 mod agrees;
 mod bench;
 mod changed;

@@ -1,16 +1,10 @@
 //! Comparisons of invented campaigns: what must hold whatever the numbers are.
 
-use std::path::Path;
-
 use simmerline::comparison::pair::{Method, Pair, Part};
 use simmerline::comparison::{Comparison, compare};
 use simmerline::language::Words;
-use simmerline::procedure::Assessment;
 
-fn rated(name: &str) -> Assessment {
-    let samples = Path::new(env!("CARGO_MANIFEST_DIR")).join("sample-runs");
-    simmerline::assess_folder(&samples.join(name)).unwrap()
-}
+use crate::kit::rate::sample as rated;
 
 fn of(names: &[&str], baseline: Option<usize>) -> Comparison {
     let campaigns = names.iter().map(|name| rated(name)).collect();

@@ -1,15 +1,13 @@
 //! Reports in every language: nothing English in them, and numbers as the language has them.
 
-use std::path::Path;
-
 use jiff::Timestamp;
 use serde_json::Value;
-use simmerline::assess_folder;
-use simmerline::campaign::find_campaigns;
 use simmerline::campaign::wishes::UnitSystem;
 use simmerline::language::{LANGUAGES, Language, Words};
 use simmerline::report::model::build;
 use simmerline::report::{Edition, outputs};
+
+use crate::kit::rate::{sample, samples};
 
 /// Words that betray English in a sentence, in none of the other languages.
 const ENGLISH_WORDS: [&str; 12] = [
@@ -63,8 +61,7 @@ fn without_own_words(text: &str, campaign: &str) -> String {
 #[test]
 fn no_report_has_english_in_it_or_a_decimal_mark_of_another_language() {
     let mut wrong = Vec::new();
-    for folder in find_campaigns(&["sample-runs".into()]).unwrap() {
-        let assessment = assess_folder(&folder).unwrap();
+    for (name, assessment) in samples() {
         for language in LANGUAGES.into_iter().skip(1) {
             let edition = edition(language);
             let has_comma = edition.words.say(simmerline::message!("decimal-mark")) == ",";
@@ -72,7 +69,7 @@ fn no_report_has_english_in_it_or_a_decimal_mark_of_another_language() {
             let mut found = Vec::new();
             strings(&report, "", &mut found);
             for (path, text) in found {
-                let place = format!("{} {}{path}", language.code, folder.display());
+                let place = format!("{} {}{path}", language.code, name);
                 let own = without_own_words(&text, &assessment.campaign.text);
                 let mut words =
                     own.split(|letter: char| !(letter.is_alphanumeric() || "-_.".contains(letter)));
@@ -112,12 +109,11 @@ fn is_code(path: &str, text: &str) -> bool {
 
 #[test]
 fn every_sample_is_printed_in_every_language() {
-    for folder in find_campaigns(&["sample-runs".into()]).unwrap() {
-        let assessment = assess_folder(&folder).unwrap();
+    for (name, assessment) in samples() {
         for language in LANGUAGES {
             let outputs = outputs(&assessment, &edition(language));
-            let outputs = outputs
-                .unwrap_or_else(|error| panic!("{} {}: {error}", language.code, folder.display()));
+            let outputs =
+                outputs.unwrap_or_else(|error| panic!("{} {}: {error}", language.code, name));
             assert!(outputs[0].bytes.starts_with(b"%PDF-"));
         }
     }
@@ -125,7 +121,7 @@ fn every_sample_is_printed_in_every_language() {
 
 #[test]
 fn units_of_the_us_stand_beside_those_of_the_si() {
-    let assessment = assess_folder(Path::new("sample-runs/open-dish")).unwrap();
+    let assessment = sample("open-dish");
     let edition = Edition {
         words: Words::new(Language::ENGLISH, UnitSystem::Us),
         ..Edition::plain(Timestamp::UNIX_EPOCH)

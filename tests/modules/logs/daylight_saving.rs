@@ -8,7 +8,6 @@
 //! 02:00 → 02:30.
 
 use std::fmt::Write as _;
-use std::path::Path;
 
 use jiff::Timestamp;
 use jiff::tz::TimeZone;
@@ -16,7 +15,10 @@ use simmerline::error::Error;
 use simmerline::procedure::Assessment;
 use simmerline::procedure::intervals::Interval;
 
-const HEADER: &str = "time,water_c,ambient_c,irradiance_w_m2,wind_m_s\n";
+use crate::kit::campaign::Invented;
+use crate::kit::header::HEADER;
+use crate::kit::rate::rate;
+
 const STEP_S: i64 = 300;
 const READINGS: i64 = 49;
 
@@ -90,7 +92,7 @@ impl Change {
 
     /// Water that warms ever more slowly, in the order of the instants.
     fn log(&self, clock: Clock) -> String {
-        let mut log = HEADER.to_owned();
+        let mut log = format!("{HEADER}\n");
         for (n, instant) in self.instants().into_iter().enumerate() {
             let n = n as f64;
             let water_c = 96.0 - 70.0 * (-n / 24.0).exp();
@@ -102,35 +104,20 @@ impl Change {
     }
 
     fn campaign(&self, extra: &str) -> String {
-        format!(
-            r#"
-[campaign]
-title = "Invented night heating across a clock change"
-demonstration = true
-[cooker]
-name = "Invented lamp box"
-type = "box"
-intercept_area_m2 = 0.5
-[site]
-name = "Invented shed"
-latitude_deg = {}
-longitude_deg = {}
-elevation_m = 100
-time_zone = "{}"
-[load]
-water_kg = 3.5
-[[run]]
-log = "night.csv"
-{extra}"#,
-            self.latitude_deg, self.longitude_deg, self.zone
-        )
+        let invented = Invented {
+            cooker_type: "box",
+            intercept_area_m2: 0.5,
+            latitude_deg: self.latitude_deg,
+            longitude_deg: self.longitude_deg,
+            time_zone: self.zone,
+            water_kg: 3.5,
+            instruments: "",
+        };
+        invented.text(&["night.csv"]) + extra
     }
 
     fn rate(&self, log: &str, extra: &str) -> simmerline::error::Result<Assessment> {
-        let folder = tempfile::tempdir().unwrap();
-        write(folder.path(), "campaign.toml", &self.campaign(extra));
-        write(folder.path(), "night.csv", log);
-        simmerline::assess_folder(folder.path())
+        rate(&self.campaign(extra), &[("night.csv", log)])
     }
 
     fn intervals(&self, clock: Clock) -> Vec<Interval> {
@@ -153,10 +140,6 @@ log = "night.csv"
             assert!((interval.cooking_power_w - power_w).abs() < 1e-9);
         }
     }
-}
-
-fn write(folder: &Path, name: &str, text: &str) {
-    std::fs::write(folder.join(name), text).unwrap();
 }
 
 /// The problems of a log that must not be read, as the user sees them.

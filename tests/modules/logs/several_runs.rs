@@ -12,6 +12,10 @@ use simmerline::logs::read::{Request, read_bytes};
 use simmerline::procedure::Assessment;
 use tempfile::TempDir;
 
+use crate::kit::campaign::Invented;
+use crate::kit::files::write;
+use crate::kit::header::HEADER;
+
 /// Times of a log's readings, µs since 1970, in order.
 pub fn log_times_us(times: &[&str], zone: &TimeZone) -> Vec<i64> {
     let rows: String = times
@@ -27,8 +31,6 @@ pub fn log_times_us(times: &[&str], zone: &TimeZone) -> Vec<i64> {
         .time_us
         .to_vec()
 }
-
-const HEADER: &str = "time,water_c,ambient_c,irradiance_w_m2,wind_m_s\n";
 
 /// Rows of one heating at 0.5 K/min from 30 °C, a reading every five minutes.
 fn heating(date: &str, hour: u32, rows: u32) -> String {
@@ -47,28 +49,14 @@ struct Folder(TempDir);
 impl Folder {
     fn new(runs: &str, files: &[(&str, String)]) -> Self {
         let folder = Folder(tempfile::tempdir().unwrap());
-        let campaign = format!(
-            r#"
-[campaign]
-title = "Invented shed trials"
-demonstration = true
-[cooker]
-name = "Invented lamp box"
-type = "box"
-intercept_area_m2 = 1.0
-[site]
-name = "Invented shed"
-latitude_deg = -20.0
-longitude_deg = 0.0
-elevation_m = 100
-time_zone = "UTC"
-[load]
-water_kg = 7.0
-{runs}"#
-        );
-        std::fs::write(folder.0.path().join("campaign.toml"), campaign).unwrap();
+        let invented = Invented {
+            cooker_type: "box",
+            instruments: "",
+            ..Invented::default()
+        };
+        write(folder.0.path(), "campaign.toml", invented.text(&[]) + runs);
         for (name, text) in files {
-            std::fs::write(folder.0.path().join(name), text).unwrap();
+            write(folder.0.path(), name, text);
         }
         folder
     }
@@ -88,7 +76,7 @@ water_kg = 7.0
 }
 
 fn log(parts: &[String]) -> String {
-    format!("{HEADER}{}", parts.concat())
+    format!("{HEADER}\n{}", parts.concat())
 }
 
 const SPLIT: &str = "[[run]]\nlog = \"all.csv\"\nsplit = \"daily\"\n";
@@ -156,7 +144,7 @@ fn a_gap_of_more_than_an_hour_parts_two_runs_of_one_day() {
 #[test]
 fn a_log_without_heating_cannot_be_split() {
     let flat = "2026-03-10 11:00:00,30,25,800,0.5\n2026-03-10 11:10:00,31,25,800,0.5\n";
-    let folder = Folder::new(SPLIT, &[("all.csv", format!("{HEADER}{flat}"))]);
+    let folder = Folder::new(SPLIT, &[("all.csv", format!("{HEADER}\n{flat}"))]);
     assert!(folder.refusal().contains("no heating was found"));
 }
 
@@ -289,7 +277,7 @@ fn clock_times_go_on_after_midnight() {
         })
         .collect();
     let run = "[[run]]\nlog = \"night.csv\"\ndate = 2026-03-10\n";
-    let rated = Folder::new(run, &[("night.csv", format!("{HEADER}{rows}"))])
+    let rated = Folder::new(run, &[("night.csv", format!("{HEADER}\n{rows}"))])
         .rate()
         .unwrap();
     let times = &rated.runs[0].readings.time_us;
@@ -299,7 +287,7 @@ fn clock_times_go_on_after_midnight() {
             .all(|pair| pair[1] - pair[0] == 600_000_000)
     );
     let noon = rows.replace("23:00", "11:00").replace("23:10", "10:50");
-    let message = Folder::new(run, &[("night.csv", format!("{HEADER}{noon}"))]).refusal();
+    let message = Folder::new(run, &[("night.csv", format!("{HEADER}\n{noon}"))]).refusal();
     assert!(message.contains("earlier than the row above"), "{message}");
 }
 
@@ -307,7 +295,7 @@ fn clock_times_go_on_after_midnight() {
 fn a_clock_of_twelve_hours_without_am_and_pm_is_refused() {
     let rows = "2026-03-10 12:40,30,25,800,0.5\n2026-03-10 12:50,31,25,800,0.5\n2026-03-10 01:00,32,25,800,0.5\n";
     let run = "[[run]]\nlog = \"noon.csv\"\n";
-    let message = Folder::new(run, &[("noon.csv", format!("{HEADER}{rows}"))]).refusal();
+    let message = Folder::new(run, &[("noon.csv", format!("{HEADER}\n{rows}"))]).refusal();
     assert!(message.contains("noon.csv:4"), "{message}");
     assert!(message.contains("AM and PM"), "{message}");
 }

@@ -238,7 +238,7 @@ fn arbitrary_text_under_a_log_header_never_panics() {
     let (_folder, campaign) = checked_campaign();
     let rows = text_of("0123456789-:T. ,,,,\n\n\n\r\"#eEnaifZ+°\u{feff}\0;", 200);
     check(1000, rows, |rows| {
-        rate_bytes(&campaign, (HEADER.to_owned() + &rows).as_bytes()).map(drop)
+        rate_bytes(&campaign, format!("{HEADER}\n{rows}").as_bytes()).map(drop)
     });
 }
 

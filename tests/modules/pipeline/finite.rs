@@ -98,7 +98,7 @@ fn what_was_measured_is_a_number_in_rating_json() {
 
 /// Every fifth minute one reading, all with the same sun, for two hours.
 pub fn log_with_irradiance(irradiance: &str) -> String {
-    let mut log = HEADER.to_owned();
+    let mut log = format!("{HEADER}\n");
     for n in 0..24 {
         let time = Timestamp::from_second(BEGIN_S + 300 * n).unwrap();
         writeln!(
@@ -158,7 +158,7 @@ fn date_of_a_run_is_that_of_its_first_reading_that_counts() {
     // A logger switched on the evening before; `start` leaves that reading out.
     let folder = tempfile::tempdir().unwrap();
     let log = log_with_irradiance("800");
-    let evening = HEADER.to_owned() + "2026-03-13T23:00:00Z,20,20,5,0.1\n";
+    let evening = HEADER.to_owned() + "\n2026-03-13T23:00:00Z,20,20,5,0.1";
     write(folder.path(), "day.csv", log.replace(HEADER, &evening));
     let text = campaign_text(3.5, &["day.csv"]) + "start = \"2026-03-14 10:20\"\n";
     write(folder.path(), "campaign.toml", text);

@@ -1,7 +1,6 @@
 //! Invented campaigns and logs, by proptest from a fixed seed: the same on every machine.
 
 use std::fmt::Write as _;
-use std::path::Path;
 
 use jiff::Timestamp;
 use proptest::collection::vec;
@@ -9,6 +8,11 @@ use proptest::prelude::*;
 use proptest::test_runner::{RngSeed, TestCaseResult, TestRunner};
 use simmerline::error::Result;
 use simmerline::procedure::Assessment;
+
+use crate::kit::campaign::Invented;
+pub use crate::kit::files::write;
+pub use crate::kit::header::HEADER;
+use crate::kit::rate::rate;
 
 /// Seed of every test.
 pub const SEED: u64 = 20_260_314;
@@ -33,54 +37,34 @@ pub fn check<S: Strategy>(cases: u32, cases_of: S, test: impl Fn(S::Value) -> Te
     }
 }
 
-pub const HEADER: &str = "time,water_c,ambient_c,irradiance_w_m2,wind_m_s\n";
-
-pub fn campaign_text(water_kg: f64, logs: &[&str]) -> String {
-    let mut text = format!(
-        r#"
-[campaign]
-title = "Invented panel"
-demonstration = true
-[cooker]
-name = "Invented panel"
-type = "panel"
-intercept_area_m2 = 0.5
-[site]
-name = "Invented terrace"
-latitude_deg = -16.4
-longitude_deg = -71.5
-elevation_m = 100
-time_zone = "America/Lima"
-[load]
-water_kg = {water_kg}
-[instruments.irradiance]
+const INSTRUMENTS: &str = r#"[instruments.irradiance]
 plane = "normal"
 relative_uncertainty = 0.03
 [instruments.water_temperature]
 uncertainty_k = 0.5
-"#
-    );
-    for log in logs {
-        writeln!(text, "[[run]]\nlog = \"{log}\"").unwrap();
-    }
-    text
-}
+"#;
 
-pub fn write(folder: &Path, name: &str, bytes: impl AsRef<[u8]>) {
-    std::fs::write(folder.join(name), bytes).unwrap();
+/// The invented campaign as a panel in Peru.
+pub fn campaign_text(water_kg: f64, logs: &[&str]) -> String {
+    let invented = Invented {
+        cooker_type: "panel",
+        intercept_area_m2: 0.5,
+        latitude_deg: -16.4,
+        longitude_deg: -71.5,
+        time_zone: "America/Lima",
+        water_kg,
+        instruments: INSTRUMENTS,
+    };
+    invented.text(logs)
 }
 
 /// Rates logs as one campaign.
 pub fn rate_logs(water_kg: f64, logs: &[String]) -> Result<Assessment> {
-    let folder = tempfile::tempdir().unwrap();
     let names: Vec<String> = (1..=logs.len()).map(|n| format!("day-{n}.csv")).collect();
     let names: Vec<&str> = names.iter().map(String::as_str).collect();
-    let campaign = campaign_text(water_kg, &names);
-    write(folder.path(), "campaign.toml", campaign);
-    for (name, log) in names.iter().zip(logs) {
-        write(folder.path(), name, log);
-    }
-    simmerline::assess_folder(folder.path())
+    let logs = logs.iter().map(String::as_str);
+    let named: Vec<(&str, &str)> = names.iter().copied().zip(logs).collect();
+    rate(&campaign_text(water_kg, &names), &named)
 }
 
 /// Rows of a day that gives a rating: water that warms towards a plateau, with noise.
@@ -108,7 +92,7 @@ pub fn fair_day(day: i64) -> impl Strategy<Value = Vec<String>> {
 }
 
 pub fn log_of(rows: &[String]) -> String {
-    HEADER.to_owned() + &rows.join("\n") + "\n"
+    format!("{HEADER}\n{}\n", rows.join("\n"))
 }
 
 /// One row of a day on which much goes wrong: seconds since the row before, and four
@@ -152,7 +136,7 @@ pub fn instants(rows: &[MessyRow]) -> Vec<i64> {
 }
 
 pub fn messy_log(rows: &[MessyRow]) -> String {
-    let mut log = HEADER.to_owned();
+    let mut log = format!("{HEADER}\n");
     for ((n, (_, cells)), at_s) in rows.iter().enumerate().zip(instants(rows)) {
         let missing = ["", "NaN", "-999", "-9999.0"][n % 4];
         let text = cells.map(|cell| cell.map_or(missing.to_owned(), |value| value.to_string()));

@@ -5,10 +5,12 @@ use std::fs;
 use std::path::PathBuf;
 
 use simmerline::assess_folder;
-use simmerline::campaign::find_campaigns;
 use simmerline::procedure::Assessment;
 use simmerline::procedure::conformity::Level;
 use simmerline::procedure::screen::Reason;
+
+use crate::kit::rate::{sample, samples};
+use crate::kit::samples::{sample_folder, sample_names};
 
 /// Every finding that a campaign can have, but for two that no honest test shows:
 /// `no-rating` and `line-not-falling`.
@@ -30,17 +32,13 @@ const FINDINGS: [&str; 14] = [
 ];
 
 fn folders() -> Vec<PathBuf> {
-    let folders = find_campaigns(&[PathBuf::from("sample-runs")]).unwrap();
-    assert!(folders.len() >= 4, "{folders:?}");
-    folders
+    let names = sample_names();
+    names.iter().map(|name| sample_folder(name)).collect()
 }
 
 fn assessments() -> Vec<Assessment> {
-    let folders = folders();
-    folders
-        .iter()
-        .map(|folder| assess_folder(folder).unwrap())
-        .collect()
+    let samples = samples().into_iter();
+    samples.map(|(_, assessment)| assessment).collect()
 }
 
 #[test]
@@ -132,8 +130,7 @@ fn every_log_is_marked_as_invented_in_its_first_line_and_named_in_a_campaign() {
 
 #[test]
 fn the_pair_to_compare_differs_in_its_cooker_and_not_in_site_load_area_or_limits() {
-    let assess = |name: &str| assess_folder(&PathBuf::from("sample-runs").join(name)).unwrap();
-    let (bare, skirt) = (assess("open-dish"), assess("open-dish-skirt"));
+    let (bare, skirt) = (sample("open-dish"), sample("open-dish-skirt"));
     assert_eq!(
         bare.campaign.cooker.intercept_area_m2,
         skirt.campaign.cooker.intercept_area_m2

@@ -1,7 +1,5 @@
-//! An invented campaign, written to a folder of its own, with one thing changed.
+//! The invented campaign as a box, in a folder of its own, with one thing changed.
 
-use std::fmt::Write as _;
-use std::fs;
 use std::path::PathBuf;
 use std::sync::mpsc;
 use std::thread;
@@ -16,23 +14,13 @@ use simmerline::report::model::{Report, build};
 use simmerline::report::rating_json::RatingFile;
 use tempfile::TempDir;
 
-pub const CAMPAIGN: &str = r#"# Invented data, made by tests/sanity/trial.rs
-[campaign]
-title = "Invented kettle box"
-demonstration = true
-[cooker]
-name = "Invented kettle box"
-type = "box"
-intercept_area_m2 = 1.0
-[site]
-name = "Invented plain"
-latitude_deg = -20.0
-longitude_deg = 0.0
-elevation_m = 100
-time_zone = "+00:00"
-[load]
-water_kg = 7.0
-[instruments.irradiance]
+use crate::kit::campaign::Invented;
+use crate::kit::files::write;
+pub use crate::kit::header::HEADER;
+pub use crate::kit::heating::{AMBIENT_C, TIME_CONSTANT_S};
+use crate::kit::heating::{row_with, water_c};
+
+const INSTRUMENTS: &str = r#"[instruments.irradiance]
 plane = "normal"
 relative_uncertainty = 0.03
 [instruments.water_temperature]
@@ -43,43 +31,23 @@ class = "thermocouple-t-1"
 class = "platform-scale"
 "#;
 
-pub const HEADER: &str = "time,water_c,ambient_c,irradiance_w_m2,wind_m_s";
-pub const AMBIENT_C: f64 = 26.0;
 /// Rows of a log, five minutes apart from 10:05 to 13:55.
 pub const ROWS: u32 = 47;
 pub const STEP_S: u32 = 300;
 /// Intervals of ten minutes in a log.
 pub const INTERVALS: usize = 23;
-/// How fast the invented water follows, s.
-pub const TIME_CONSTANT_S: f64 = 8600.0;
-
-/// Water that starts at ambient and tends to 91 K above it.
-pub fn fair_water_c(after_s: f64) -> f64 {
-    AMBIENT_C + 91.0 * (1.0 - (-after_s / TIME_CONSTANT_S).exp())
-}
-
-/// Local clock time of a row on a day of April.
-pub fn clock(day: u32, row: u32) -> String {
-    let minutes = 10 * 60 + 5 + row * STEP_S / 60;
-    format!(
-        "2026-04-{day:02} {:02}:{:02}:00",
-        minutes / 60,
-        minutes % 60
-    )
-}
-
 /// A log with the canonical header, from the water's course over the seconds.
 pub fn log(day: u32, water_c: impl Fn(f64) -> f64) -> String {
-    let mut log = format!("{HEADER}\n");
-    for row in 0..ROWS {
-        let (time, water_c) = (clock(day, row), water_c(f64::from(row * STEP_S)));
-        writeln!(log, "{time},{water_c:.3},{AMBIENT_C},{},0.4", 880 + day).unwrap();
-    }
-    log
+    let rows = (0..ROWS).map(|row| {
+        let after_s = row * STEP_S;
+        let water = format!("{:.3}", water_c(f64::from(after_s)));
+        row_with(day, after_s, &water) + "\n"
+    });
+    format!("{HEADER}\n{}", rows.collect::<String>())
 }
 
 pub fn fair_log(day: u32) -> String {
-    log(day, fair_water_c)
+    log(day, water_c)
 }
 
 /// A log whose rows and header are changed, row by row; the header is row `None`.
@@ -99,16 +67,20 @@ pub struct Trial {
 impl Trial {
     /// With these logs as runs `day-1.csv`, `day-2.csv`, …
     pub fn of(logs: &[String]) -> Self {
-        let mut trial = Trial {
-            folder: TempDir::new().unwrap(),
-            campaign: CAMPAIGN.to_owned(),
-        };
-        for (index, log) in logs.iter().enumerate() {
-            let name = format!("day-{}.csv", index + 1);
-            writeln!(trial.campaign, "[[run]]\nlog = \"{name}\"").unwrap();
-            fs::write(trial.path(&name), log).unwrap();
+        let folder = TempDir::new().unwrap();
+        let names: Vec<String> = (1..=logs.len()).map(|n| format!("day-{n}.csv")).collect();
+        for (name, log) in names.iter().zip(logs) {
+            write(folder.path(), name, log);
         }
-        trial
+        let invented = Invented {
+            cooker_type: "box",
+            time_zone: "+00:00",
+            instruments: INSTRUMENTS,
+            ..Invented::default()
+        };
+        let names: Vec<&str> = names.iter().map(String::as_str).collect();
+        let campaign = invented.text(&names);
+        Trial { folder, campaign }
     }
 
     /// Three fair days: the campaign conforms.
@@ -138,7 +110,7 @@ impl Trial {
     }
 
     pub fn rate(&self) -> Result<Assessment> {
-        fs::write(self.path("campaign.toml"), &self.campaign).unwrap();
+        write(self.folder.path(), "campaign.toml", &self.campaign);
         simmerline::assess_folder(self.folder.path())
     }
 

@@ -1,16 +1,18 @@
 //! The campaigns that the tests report on: sample runs, and copies with one thing changed.
 
 use std::fs;
-use std::path::{Path, PathBuf};
 
 use jiff::Timestamp;
 use simmerline::assess_folder;
-use simmerline::campaign::find_campaigns;
 use simmerline::error::Error;
 use simmerline::procedure::Assessment;
 use simmerline::report::Edition;
 use simmerline::report::outputs;
 use tempfile::TempDir;
+
+use crate::kit::files;
+pub use crate::kit::rate::{sample, samples};
+use crate::kit::samples::sample_folder;
 
 /// 3 November 2026, 12:00 UTC.
 pub const ISSUED_S: i64 = 1_793_707_200;
@@ -22,18 +24,6 @@ pub fn edition() -> Edition {
 
 pub fn issued() -> Timestamp {
     Timestamp::from_second(ISSUED_S).unwrap()
-}
-
-pub fn sample(name: &str) -> Assessment {
-    assess_folder(&Path::new("sample-runs").join(name)).unwrap()
-}
-
-/// Every sample run with its name.
-pub fn samples() -> Vec<(String, Assessment)> {
-    let folders = find_campaigns(&[PathBuf::from("sample-runs")]).unwrap();
-    assert!(folders.len() >= 4, "{folders:?}");
-    let assess = |folder: &PathBuf| (folder.display().to_string(), assess_folder(folder).unwrap());
-    folders.iter().map(assess).collect()
 }
 
 pub fn pdf_of(assessment: &Assessment) -> Vec<u8> {
@@ -68,23 +58,17 @@ impl Copy {
         let copy = Copy {
             root: TempDir::new().unwrap(),
         };
-        for entry in fs::read_dir("sample-runs/open-dish").unwrap() {
-            let entry = entry.unwrap();
-            fs::copy(entry.path(), copy.root.path().join(entry.file_name())).unwrap();
-        }
+        files::copy(&sample_folder("open-dish"), copy.root.path());
         copy
     }
 
     pub fn write(&self, name: &str, content: impl AsRef<[u8]>) {
-        fs::write(self.root.path().join(name), content).unwrap();
+        files::write(self.root.path(), name, content);
     }
 
     /// Replaces text of the campaign file that must be there.
     pub fn replace(self, from: &str, to: &str) -> Self {
-        let path = self.root.path().join("campaign.toml");
-        let text = fs::read_to_string(&path).unwrap();
-        assert!(text.contains(from), "no {from:?}");
-        fs::write(path, text.replacen(from, to, 1)).unwrap();
+        files::replace(self.root.path(), "campaign.toml", from, to);
         self
     }
 
