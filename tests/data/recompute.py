@@ -1,5 +1,5 @@
 #!/usr/bin/env python3
-"""The longer digits in tests/published, worked out once more in 40-digit arithmetic.
+"""The longer digits in tests/modules, worked out once more in 40-digit arithmetic.
 
     pip install mpmath
     python3 tests/data/recompute.py
