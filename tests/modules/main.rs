@@ -16,6 +16,13 @@ mod kit {
     pub mod samples;
 }
 
+/// The order of the house itself, read off the source text.
+mod house {
+    mod circles;
+    mod lengths;
+    mod source;
+}
+
 /// What holds from a folder to its rating, whatever is in the folder.
 mod pipeline {
     mod any_bytes;

@@ -36,6 +36,7 @@ pub const ROWS: u32 = 47;
 pub const STEP_S: u32 = 300;
 /// Intervals of ten minutes in a log.
 pub const INTERVALS: usize = 23;
+
 /// A log with the canonical header, from the water's course over the seconds.
 pub fn log(day: u32, water_c: impl Fn(f64) -> f64) -> String {
     let rows = (0..ROWS).map(|row| {
