@@ -8,7 +8,7 @@ use jiff::Timestamp;
 use jiff::tz::TimeZone;
 use simmerline::campaign::model::{LogRules, Site};
 use simmerline::logs::read::{Request, read_bytes};
-use simmerline::procedure::intervals::{Interval, form_intervals};
+use simmerline::procedure::s580::intervals::{Measured, measure_intervals};
 use simmerline::report::{Edition, model, outputs};
 use simmerline::stats::line::fit_line;
 
@@ -66,9 +66,9 @@ fn one_second_day(criterion: &mut Criterion) {
         .expect("the invented log is valid")
     };
     let rate = |readings: &_| {
-        let intervals = form_intervals(0, readings, 7.0, &site());
+        let intervals = measure_intervals(readings, 7.0, &site());
         let (difference_k, power_w): (Vec<f64>, Vec<f64>) =
-            intervals.iter().filter_map(Interval::point).unzip();
+            intervals.iter().filter_map(Measured::point).unzip();
         fit_line(&difference_k, &power_w)
     };
     criterion.bench_function("one-second day: read", |bench| {

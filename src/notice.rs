@@ -2,16 +2,10 @@
 
 use std::fmt;
 
-use jiff::civil::Date;
-
-use crate::language::{
-    Message, Phrase, celsius, clock, date, duration, fixed, joined, listed, range, short,
-};
+use crate::language::{Message, Phrase, joined, range, short};
 use crate::logs::account::Skip;
 use crate::logs::quantity::Quantity;
 use crate::message;
-use crate::procedure::cooking::{HOT_C, TimeRange};
-use crate::procedure::danger::{COLD_C, DangerZone};
 
 /// Something a reader should know that stops nothing.
 #[derive(Debug, Clone, PartialEq)]
@@ -47,17 +41,6 @@ pub enum Notice {
     },
     /// The weather log covers a part of the run.
     WeatherInPart { log: String, weather: String },
-    /// A log of many days was split into runs.
-    LogSplit {
-        log: String,
-        runs: usize,
-        /// Parts of it that are no run.
-        without: usize,
-        readings_left_out: usize,
-        /// The campaign file says when each day's heating begins or ends.
-        is_bounded: bool,
-        least_rise_k: f64,
-    },
     /// A logger's fault values, taken as missing.
     FaultValues {
         log: String,
@@ -87,61 +70,11 @@ pub enum Notice {
         quantity: Quantity,
         readings: usize,
     },
-    /// A log that goes on for more than a day.
-    LongRun { log: String, days: f64 },
-    /// Water hotter than it can be in an open pot.
-    WaterAboveBoiling {
-        log: String,
-        highest_c: f64,
-        boiling_point_c: f64,
-    },
-    /// Longitude and time zone do not fit together.
-    OddSolarNoon {
-        log: String,
-        /// Solar noon by the local clock, h.
-        noon_h: f64,
-    },
     /// No column for a quantity, and columns that were not understood.
     ColumnNotFound {
         log: String,
         quantity: Quantity,
         ignored: Vec<String>,
-    },
-    /// Readings before `start` or after `end` of the run.
-    ReadingsTrimmed { log: String, readings: usize },
-    /// No interval could be formed.
-    NoIntervals { log: String },
-    /// A span excluded by the tester that meets no interval.
-    IdleExclusion {
-        log: String,
-        from: String,
-        to: String,
-    },
-    /// Spans stated cloudless in which the water stalls as under a cloud.
-    StallUnderClearSky {
-        log: String,
-        /// Local clock times, from and to.
-        spans: Vec<(String, String)>,
-    },
-    /// Heating that would leave food too long where bacteria grow.
-    DangerZone(DangerZone),
-    /// Dry or wet, the cooker does more than such cookers are known to do.
-    AboveFilm {
-        /// Share of the sunlight intercepted that the line's intercept takes up.
-        share: f64,
-    },
-    /// The irradiance sensor's plane is not stated.
-    PlaneAssumed,
-    /// Neither uncertainty nor class of some instruments is stated.
-    InstrumentsAssumed {
-        /// Quantity, and the class that is taken.
-        instruments: Vec<(Phrase, Phrase)>,
-    },
-    /// The run's `date` differs from that of its readings.
-    DateDiffers {
-        log: String,
-        stated: Date,
-        found: Date,
     },
 }
 
@@ -204,28 +137,6 @@ impl Notice {
             Notice::WeatherInPart { log, weather } => {
                 message!("notice-weather-in-part", log = log, weather = weather)
             }
-            Notice::LogSplit {
-                log,
-                runs,
-                without,
-                readings_left_out,
-                is_bounded,
-                least_rise_k,
-            } => {
-                let split = if *is_bounded {
-                    message!("notice-log-split-bounded")
-                } else {
-                    message!("notice-log-split-rising", rise = short(*least_rise_k))
-                };
-                split
-                    .with("log", log)
-                    .with("runs", *runs)
-                    .with("parts", message!("notice-log-parts", count = *without))
-                    .with(
-                        "readings",
-                        message!("notice-log-readings", count = *readings_left_out),
-                    )
-            }
             Notice::FaultValues { log, column, cells } => message!(
                 "notice-fault-values",
                 log = log,
@@ -269,22 +180,6 @@ impl Notice {
                 quantity = quantity.name(),
                 readings = *readings
             ),
-            Notice::LongRun { log, days } => {
-                message!("notice-long-run", log = log, days = fixed(*days, 1))
-            }
-            Notice::WaterAboveBoiling {
-                log,
-                highest_c,
-                boiling_point_c,
-            } => message!(
-                "notice-above-boiling",
-                log = log,
-                highest = celsius(fixed(*highest_c, 1)),
-                boiling = celsius(fixed(*boiling_point_c, 1))
-            ),
-            Notice::OddSolarNoon { log, noon_h } => {
-                message!("notice-odd-noon", log = log, noon = clock(*noon_h))
-            }
             Notice::ColumnNotFound {
                 log,
                 quantity,
@@ -295,72 +190,6 @@ impl Notice {
                 quantity = quantity.name(),
                 ignored = crate::logs::columns::quoted(ignored)
             ),
-            Notice::ReadingsTrimmed { log, readings } => {
-                message!("notice-trimmed", log = log, readings = *readings)
-            }
-            Notice::NoIntervals { log } => message!("notice-no-intervals", log = log),
-            Notice::IdleExclusion { log, from, to } => {
-                message!("notice-idle-exclusion", log = log, from = from, to = to)
-            }
-            Notice::StallUnderClearSky { log, spans } => {
-                let spans = spans.iter();
-                let spans = spans.map(|(from, to)| message!("notice-span", from = from, to = to));
-                message!("notice-stall", log = log, spans = listed(spans))
-            }
-            Notice::DangerZone(found) => describe_danger(found),
-            Notice::AboveFilm { share } => {
-                message!("notice-above-film", share = fixed(share * 100.0, 0))
-            }
-            Notice::PlaneAssumed => message!("notice-plane-assumed"),
-            Notice::InstrumentsAssumed { instruments } => {
-                let taken = instruments.iter().map(|(quantity, class)| {
-                    message!(
-                        "notice-instrument-taken",
-                        quantity = quantity,
-                        class = class
-                    )
-                });
-                message!("notice-instruments-assumed", taken = joined(taken, ", "))
-            }
-            Notice::DateDiffers { log, stated, found } => message!(
-                "notice-date-differs",
-                log = log,
-                stated = date(*stated),
-                found = date(*found)
-            ),
         }
     }
-}
-
-fn describe_danger(found: &DangerZone) -> Message {
-    let hot = || celsius(short(HOT_C));
-    let predicted = found.predicted.map(|predicted| match predicted {
-        None => message!("danger-never", hot = hot()),
-        Some(TimeRange {
-            best_s,
-            shortest_s,
-            longest_s,
-        }) => match longest_s {
-            Some(longest_s) => message!("danger-takes", longest = duration(longest_s)),
-            None => message!("danger-takes-open"),
-        }
-        .with("time", duration(best_s))
-        .with("hot", hot())
-        .with("shortest", duration(shortest_s)),
-    });
-    let said = match (&found.measured, predicted) {
-        (Some(_), Some(predicted)) => message!("danger-both", predicted = predicted),
-        (Some(_), None) => message!("danger-measured"),
-        (None, Some(predicted)) => message!("danger-predicted", predicted = predicted),
-        (None, None) => unreachable!("a danger is measured or predicted"),
-    };
-    let said = match &found.measured {
-        Some((run, seconds)) => said.with("run", run).with("time", duration(*seconds)),
-        None => said,
-    };
-    said.with(
-        "zone",
-        message!("danger-zone", cold = celsius(short(COLD_C)), hot = hot()),
-    )
-    .with("longest", duration(found.longest_s))
 }

@@ -8,10 +8,11 @@ use unicode_width::UnicodeWidthStr;
 use crate::error::Result;
 use crate::logs::account::alike;
 use crate::message;
-use crate::procedure::conformity::Level;
-use crate::procedure::run::clock_ahead_of_sun_h;
-use crate::procedure::screen::Reason;
-use crate::procedure::{Assessment, Run};
+use crate::procedure::Assessment;
+use crate::procedure::finding::Level;
+use crate::procedure::s580::notice::clock_ahead_of_sun_h;
+use crate::procedure::s580::reason::Reason;
+use crate::procedure::s580::result::count_reasons;
 use crate::report::model::uncertainty::{outlook, with_uncertainty};
 use crate::units::{clock_from_hours, local_clock, spoken_date, zoned};
 
@@ -42,26 +43,28 @@ pub fn run(options: &CheckOptions) -> Result<u8> {
 }
 
 fn describe(assessment: &Assessment) -> String {
-    let campaign = &assessment.campaign;
+    let campaign = &assessment.tested.campaign;
     let mark = if campaign.demonstration {
         " (invented data)"
     } else {
         ""
     };
     let mut text = format!("{}: {}{mark}\n\n", campaign.name, campaign.title);
-    let rows: Vec<[String; 6]> = (0..assessment.runs.len())
+    let rows: Vec<[String; 6]> = (0..assessment.tested.runs.len())
         .map(|run| run_row(assessment, run))
         .collect();
     text += &table(HEADER, &rows);
     text += &holes(assessment);
     text += &verdict(assessment);
-    for finding in &assessment.conformity.findings {
+    for finding in &assessment.s580.conformity.findings {
         text += &format!(
             "  {}: {}\n    mend: {}\n",
-            finding.code, finding.text, finding.remedy
+            finding.code.code(),
+            finding.text,
+            finding.remedy
         );
     }
-    let reasons = Assessment::count_reasons(assessment.intervals.iter());
+    let reasons = count_reasons(assessment.s580.intervals.iter());
     if !reasons.is_empty() {
         text += "\nIntervals set aside, and what helps\n";
     }
@@ -89,7 +92,7 @@ fn describe(assessment: &Assessment) -> String {
 /// How each log was read, those that are written alike together.
 fn how_read(assessment: &Assessment) -> String {
     let mut text = "\nHow the logs were read\n".to_owned();
-    for (index, group) in alike(&assessment.accounts).into_iter().enumerate() {
+    for (index, group) in alike(&assessment.tested.accounts).into_iter().enumerate() {
         if index > 0 {
             text.push('\n');
         }
@@ -106,7 +109,7 @@ fn how_read(assessment: &Assessment) -> String {
             text += &format!("  {label}{blanks}  {what}\n");
         };
         for account in &group {
-            let zone = &assessment.campaign.site.time_zone;
+            let zone = &assessment.tested.campaign.site.time_zone;
             row(&account.log, &account.readings(zone).to_string());
             for left_out in account.skipped.describe() {
                 row("", &left_out.to_string());
@@ -129,33 +132,28 @@ const HEADER: [(&str, Align); 6] = [
 ];
 
 fn run_row(assessment: &Assessment, index: usize) -> [String; 6] {
-    let Run {
-        plan,
-        date,
-        readings,
-        intervals,
-        on_line,
-        ..
-    } = &assessment.runs[index];
-    let reasons: Vec<String> = Assessment::count_reasons(assessment.intervals_of(index))
+    let run = &assessment.tested.runs[index];
+    let screening = &assessment.s580.screenings[index];
+    let reasons: Vec<String> = count_reasons(assessment.s580.intervals_of(index))
         .into_iter()
         .map(|(reason, count)| format!("{} {count}", reason.code()))
         .collect();
     [
-        plan.label.clone(),
-        date.to_string(),
-        readings.time_us.len().to_string(),
-        intervals.to_string(),
-        on_line.to_string(),
+        run.plan.label.clone(),
+        run.date.to_string(),
+        run.readings.time_us.len().to_string(),
+        screening.intervals.to_string(),
+        screening.on_line.to_string(),
         reasons.join(", "),
     ]
 }
 
 fn holes(assessment: &Assessment) -> String {
-    let zone = &assessment.campaign.site.time_zone;
+    let zone = &assessment.tested.campaign.site.time_zone;
     let mut text = String::new();
-    for run in &assessment.runs {
-        for hole in &run.holes {
+    let runs = assessment.tested.runs.iter();
+    for (run, screening) in runs.zip(&assessment.s580.screenings) {
+        for hole in &screening.holes {
             let (from, to) = (
                 local_clock(hole.from_us, zone),
                 local_clock(hole.to_us, zone),
@@ -172,18 +170,15 @@ fn holes(assessment: &Assessment) -> String {
 
 /// The solar window by the clock of the last run, where it has an interval.
 fn solar_window_by_clock(assessment: &Assessment) -> String {
-    let limits = &assessment.limits;
-    let (Some(last), Some(start_h), Some(end_h)) = (
-        assessment.intervals.last(),
-        limits.get("solar_time_start_h"),
-        limits.get("solar_time_end_h"),
-    ) else {
+    let Some(last) = assessment.s580.intervals.last() else {
         return String::new();
     };
-    let ahead_h = clock_ahead_of_sun_h(last, &assessment.campaign.site.time_zone);
+    let (start_h, end_h) = assessment.s580.limits.solar_window_h();
+    let zone = &assessment.tested.campaign.site.time_zone;
+    let ahead_h = clock_ahead_of_sun_h(&last.measured, zone);
     format!(
         "; on {} that was {} to {} by the clock",
-        spoken_date(assessment.runs[last.run].date),
+        spoken_date(assessment.tested.runs[last.run].date),
         clock_from_hours(start_h + ahead_h),
         clock_from_hours(end_h + ahead_h)
     )
@@ -191,30 +186,31 @@ fn solar_window_by_clock(assessment: &Assessment) -> String {
 
 /// How far the expanded uncertainty aimed at is, where one is.
 fn towards_target(assessment: &Assessment) -> String {
-    let sure = assessment.uncertainty.as_ref();
-    let aim = sure.filter(|sure| sure.target.is_some()).and_then(outlook);
+    let uncertainty = assessment.s580.uncertainty();
+    let aim = uncertainty.filter(|uncertainty| uncertainty.target.is_some());
+    let aim = aim.and_then(outlook);
     aim.map_or_else(String::new, |aim| format!("{aim}\n"))
 }
 
 fn verdict(assessment: &Assessment) -> String {
-    let conformity = &assessment.conformity;
+    let conformity = &assessment.s580.conformity;
     let level = conformity.level.describe();
-    let rating = match &assessment.uncertainty {
-        Some(sure) => format!(
+    let rating = match &assessment.s580.rated {
+        Some(rated) => format!(
             "Ps(50) so far {}",
-            with_uncertainty(sure.budget.power_w, sure.budget.expanded_w())
+            with_uncertainty(rated.rating.ps50_w, rated.uncertainty.budget.expanded_w())
         ),
         None => "No rating yet".to_owned(),
     };
     let missing = match (&conformity.missing, conformity.level) {
         (Some(missing), _) => format!("; still missing: {missing}"),
-        (None, _) if assessment.rating.is_none() => String::new(),
+        (None, _) if assessment.s580.rated.is_none() => String::new(),
         (None, Level::Indicative) => "; intervals and days are enough, but see below".to_owned(),
         (None, _) => "; intervals and days are enough".to_owned(),
     };
     format!(
         "\n{level}{}. {rating}{missing}.\n{}",
-        if assessment.estimates_irradiance() {
+        if assessment.tested.estimates_irradiance() {
             format!(", {}", message!("irradiance-estimated"))
         } else {
             String::new()

@@ -32,13 +32,14 @@ pub fn run(options: &CompareOptions) -> Result<u8> {
         .map(|folder| crate::assess_folder(folder))
         .collect::<Result<Vec<_>>>()?;
     let comparison = compare(campaigns, baseline, options.allow_mixed)?;
-    let wishes = &comparison.campaigns[0].campaign.report;
+    let wishes = &comparison.campaigns[0].tested.campaign.report;
     let edition = Edition::wished(wishes, issued).in_language(options.language);
     write_all(&options.out, &outputs(&comparison, &edition)?)?;
     if !options.quiet {
         for one in &comparison.campaigns {
             let notices = one.notices.iter();
-            notices.for_each(|notice| print_note(&format!("{}: {notice}", one.campaign.name)));
+            notices
+                .for_each(|notice| print_note(&format!("{}: {notice}", one.tested.campaign.name)));
         }
         print(&describe(&comparison))?;
         let file = options.out.join(format!("{NAME}.pdf"));
@@ -62,7 +63,7 @@ const HEADER: [(&str, Align); 9] = [
 fn describe(comparison: &Comparison) -> String {
     let mut names = names(&comparison.campaigns);
     for (name, one) in names.iter_mut().zip(&comparison.campaigns) {
-        if one.campaign.demonstration {
+        if one.tested.campaign.demonstration {
             *name += " (invented)";
         }
     }

@@ -19,7 +19,7 @@ use crate::entry::text_file::read_text;
 use crate::error::{Error, Problem, Result};
 use crate::measure::{Kind, Unit};
 use crate::physics::wind::{BEAUFORT, sign};
-use crate::procedure::assess::local_boiling_point_c;
+use crate::procedure::site::local_boiling_point_c;
 use crate::report::files::{replace_file, try_folder};
 use crate::units::{counted, spoken_date};
 

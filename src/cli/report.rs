@@ -16,7 +16,7 @@ use crate::campaign::find::{find_campaigns, refuse_same_names};
 use crate::error::{Error, Problem, Result};
 use crate::message;
 use crate::procedure::Assessment;
-use crate::procedure::conformity::Level;
+use crate::procedure::finding::Level;
 use crate::report::files::{FileFacts, Output, prepare_folder, write_all};
 use crate::report::tables::Collection;
 use crate::report::{Edition, Format, outputs};
@@ -58,9 +58,9 @@ pub fn run(options: &ReportOptions) -> Result<u8> {
                 if let Some(collection) = &mut collection {
                     collection.add(&assessment, files);
                 }
-                is_indicative |= assessment.conformity.level == Level::Indicative;
+                is_indicative |= assessment.s580.conformity.level == Level::Indicative;
                 if !options.quiet {
-                    let name = &assessment.campaign.name;
+                    let name = &assessment.tested.campaign.name;
                     let notices = assessment.notices.iter();
                     progress.suspend(|| notices.for_each(|n| print_note(&format!("{name}: {n}"))));
                 }
@@ -129,7 +129,7 @@ fn rate_and_write(
     issued: Timestamp,
 ) -> Result<(Assessment, Vec<FileFacts>)> {
     let assessment = crate::assess_folder(folder)?;
-    let wishes = &assessment.campaign.report;
+    let wishes = &assessment.tested.campaign.report;
     let edition = Edition {
         formats: distinct(&options.format),
         has_attachments: !options.no_attachments,
@@ -195,9 +195,9 @@ fn progress_bar(campaigns: usize, is_quiet: bool) -> ProgressBar {
 }
 
 fn conformity_cell(assessment: &Assessment) -> String {
-    let level = assessment.conformity.level.describe();
+    let level = assessment.s580.conformity.level.describe();
     let level = level.to_string().to_lowercase();
-    if assessment.estimates_irradiance() {
+    if assessment.tested.estimates_irradiance() {
         format!("{level}; {}", message!("irradiance-estimated"))
     } else {
         level
@@ -223,37 +223,34 @@ const HEADER: [(&str, Align); 7] = [
 ];
 
 fn table_row(assessment: &Assessment, options: &ReportOptions) -> [String; 7] {
-    let rating = match &assessment.uncertainty {
-        Some(sure) => {
-            let expanded_w = sure.budget.expanded_w();
+    let s580 = &assessment.s580;
+    let rating = match &s580.rated {
+        Some(rated) => {
+            let expanded_w = rated.uncertainty.budget.expanded_w();
             let decimals = decimals_for(expanded_w);
             format!(
                 "{} ± {}",
-                fixed(sure.budget.power_w, decimals),
+                fixed(rated.rating.ps50_w, decimals),
                 fixed(expanded_w, decimals)
             )
         }
         None => "no rating".to_owned(),
     };
-    let campaign = &assessment.campaign;
+    let campaign = &assessment.tested.campaign;
     let mark = if campaign.demonstration {
         " (invented)"
     } else {
         ""
     };
     let cooker = format!("{}{mark}", campaign.cooker.name);
-    let r_squared = assessment.line.and_then(|line| line.r_squared);
+    let r_squared = s580.line().and_then(|line| line.r_squared);
     [
         cooker,
         rating,
         r_squared.map_or_else(|| "–".to_owned(), |r_squared| fixed(r_squared, 2)),
-        format!(
-            "{}/{}",
-            assessment.used().count(),
-            assessment.intervals.len()
-        ),
-        assessment.used_dates().len().to_string(),
+        format!("{}/{}", s580.used().count(), s580.intervals.len()),
+        s580.dates.len().to_string(),
         conformity_cell(assessment),
-        report_cell(&assessment.campaign.name, options),
+        report_cell(&assessment.tested.campaign.name, options),
     ]
 }

@@ -1,12 +1,12 @@
 //! All campaigns, and all pairs of them.
 
 use super::gather::{departures, refuse_incomparable, refuse_mixed};
-use super::pair::{Pair, weigh};
+use super::pair::{Difference, Pair, weigh};
 use crate::error::Result;
 use crate::language::Message;
 use crate::procedure::Assessment;
-use crate::procedure::conformity::Level;
-use crate::procedure::cooking::{START_C, TARGET_C, TimeRange, heating_time};
+use crate::procedure::cooking::pots::{START_C, TARGET_C, TimeRange, heating_time};
+use crate::procedure::finding::Level;
 use crate::stats::holm::holm;
 
 /// Load that heating times are given for, kg.
@@ -40,7 +40,7 @@ impl Comparison {
     /// Whether a rating is only indicative.
     pub fn is_indicative(&self) -> bool {
         let mut campaigns = self.campaigns.iter();
-        campaigns.any(|one| one.conformity.level == Level::Indicative)
+        campaigns.any(|one| one.s580.conformity.level == Level::Indicative)
     }
 }
 
@@ -70,31 +70,33 @@ pub fn compare(
             .collect(),
     };
     let count_of_pairs = places.len();
-    let mut pairs: Vec<Pair> = places
+    let differences: Vec<Difference> = places
         .into_iter()
         .filter_map(|(first, second)| weigh(&campaigns, first, second, count_of_pairs))
         .collect();
-    let p: Vec<f64> = pairs.iter().map(|pair| pair.p).collect();
-    for (pair, corrected) in pairs.iter_mut().zip(holm(&p)) {
-        pair.p_corrected = corrected;
-    }
+    let p: Vec<f64> = differences.iter().map(|difference| difference.p).collect();
+    let pairs = differences.into_iter().zip(holm(&p));
+    let pairs = pairs.map(|(difference, p_corrected)| Pair {
+        difference,
+        p_corrected,
+    });
     let ambients: Vec<f64> = campaigns
         .iter()
-        .filter_map(|one| Some(one.cooking.as_ref()?.ambient_c))
+        .filter_map(|one| Some(one.prospect.as_ref()?.cooking.ambient_c))
         .collect();
     let ambient_c = ambients.iter().sum::<f64>() / ambients.len().max(1) as f64;
-    let boiling_c = campaigns.iter().map(|one| one.boiling_point_c);
+    let boiling_c = campaigns.iter().map(|one| one.tested.boiling_point_c);
     let target_c = boiling_c.fold(TARGET_C, f64::min);
     let span_k = (START_C - ambient_c, target_c - ambient_c);
     let heating = campaigns
         .iter()
-        .map(|one| heating_time(&one.uncertainty.as_ref()?.of_line, HEATED_KG, span_k))
+        .map(|one| heating_time(&one.s580.uncertainty()?.of_line, HEATED_KG, span_k))
         .collect();
     Ok(Comparison {
         campaigns,
         baseline,
         departures,
-        pairs,
+        pairs: pairs.collect(),
         ambient_c,
         target_c,
         heating,

@@ -6,7 +6,8 @@ use crate::campaign::find::{campaign_name, find_each, real_path, refuse_same_nam
 use crate::error::{Error, Problem, Problems, Result};
 use crate::language::{Message, Words, clauses, short};
 use crate::message;
-use crate::procedure::uncertainty::sources::CommonError;
+use crate::procedure::s580::limits::LimitKey;
+use crate::procedure::sources::CommonError;
 use crate::procedure::{Assessment, Run};
 use crate::units::counted;
 
@@ -75,31 +76,31 @@ pub fn baseline(folders: &[PathBuf], named: &std::path::Path) -> Result<usize> {
 pub fn refuse_incomparable(campaigns: &[Assessment]) -> Result<()> {
     let mut problems = Problems::default();
     for (index, one) in campaigns.iter().enumerate() {
-        if one.rating.is_none() {
+        if one.s580.rated.is_none() {
             let what = "has no rating: no line can be fitted through its used intervals";
             let hint = format!(
                 "see what is missing with: simmerline check {}; or leave it out of the comparison",
-                one.campaign.name
+                one.tested.campaign.name
             );
-            problems.push(Problem::at(&one.campaign.file, what).hint(hint));
+            problems.push(Problem::at(&one.tested.campaign.file, what).hint(hint));
         }
         for other in &campaigns[..index] {
             for id in two_uncertainties(one, other) {
                 let what = format!(
                     "states another uncertainty than {} for {id}, which has one id in both",
-                    other.campaign.name
+                    other.tested.campaign.name
                 );
                 let hint =
                     "an instrument has one uncertainty: state the same in both, or give another id";
-                problems.push(Problem::at(&one.campaign.file, what).hint(hint));
+                problems.push(Problem::at(&one.tested.campaign.file, what).hint(hint));
             }
             if let Some(run) = common_run(one, other) {
                 let what = format!(
                     "holds the readings of \"{}\" that {} holds too",
-                    run.plan.label, other.campaign.name
+                    run.plan.label, other.tested.campaign.name
                 );
                 let hint = "a campaign is compared with itself, or a log was copied into the wrong one: take one of them out";
-                problems.push(Problem::at(&one.campaign.file, what).hint(hint));
+                problems.push(Problem::at(&one.tested.campaign.file, what).hint(hint));
             }
         }
     }
@@ -113,8 +114,8 @@ pub fn refuse_incomparable(campaigns: &[Assessment]) -> Result<()> {
 /// Quantities that one instrument measures in both campaigns with two uncertainties.
 fn two_uncertainties(one: &Assessment, other: &Assessment) -> Vec<Message> {
     let errors = |one: &Assessment| {
-        let sure = one.uncertainty.as_ref();
-        sure.map_or_else(Vec::new, |sure| sure.of_line.common.clone())
+        let uncertainty = one.s580.uncertainty();
+        uncertainty.map_or_else(Vec::new, |uncertainty| uncertainty.of_line.common.clone())
     };
     let others = errors(other);
     let is_other = |error: &CommonError| {
@@ -134,9 +135,10 @@ fn common_run<'a>(one: &'a Assessment, other: &Assessment) -> Option<&'a Run> {
         let (one, other) = (&one.readings.water_c, &other.readings.water_c);
         one.value == other.value && one.time_us == other.time_us
     };
-    one.runs
+    one.tested
+        .runs
         .iter()
-        .find(|run| other.runs.iter().any(|other| is_same(run, other)))
+        .find(|run| other.tested.runs.iter().any(|other| is_same(run, other)))
 }
 
 /// How the practice or the limits of each campaign differ from those of the first, in
@@ -145,28 +147,27 @@ pub fn departures(campaigns: &[Assessment]) -> Vec<Vec<Message>> {
     let first = &campaigns[0];
     let of = |one: &Assessment| {
         let mut departures = Vec::new();
-        if one.campaign.procedure != first.campaign.procedure {
+        if one.tested.campaign.procedure != first.tested.campaign.procedure {
             departures.push(message!(
                 "departure-procedure",
-                here = &one.campaign.procedure,
-                there = &first.campaign.procedure
+                here = &one.tested.campaign.procedure,
+                there = &first.tested.campaign.procedure
             ));
         }
-        let all = one.limits.rows.iter().chain(&first.limits.rows);
-        let mut keys: Vec<&str> = all
-            .map(|limit| limit.key)
-            .filter(|key| !key.is_empty())
+        let all = one.s580.limits.rows.iter().chain(&first.s580.limits.rows);
+        let mut keys: Vec<(&str, LimitKey)> = all
+            .filter_map(|limit| Some((limit.word?, limit.key)))
             .collect();
-        keys.sort_unstable();
+        keys.sort_unstable_by_key(|(word, _)| *word);
         keys.dedup();
-        for key in keys {
-            let (here, there) = (one.limits.get(key), first.limits.get(key));
+        for (word, key) in keys {
+            let (here, there) = (one.s580.limits.get(key), first.s580.limits.get(key));
             let spoken =
                 |value: Option<f64>| value.map_or_else(|| message!("departure-none").into(), short);
             if here != there {
                 departures.push(message!(
                     "departure-limit",
-                    limit = key,
+                    limit = word,
                     here = spoken(here),
                     there = spoken(there)
                 ));
@@ -187,11 +188,11 @@ pub fn refuse_mixed(campaigns: &[Assessment], departures: &[Vec<Message>]) -> Re
         if !departures.is_empty() {
             let what = format!(
                 "differs from {} in what it was tested by: {}",
-                campaigns[0].campaign.name,
+                campaigns[0].tested.campaign.name,
                 Words::english().say(clauses(departures))
             );
             let hint = "rate both by the same limits, or compare them all the same with --allow-mixed, which the report then says";
-            problems.push(Problem::at(&one.campaign.file, what).hint(hint));
+            problems.push(Problem::at(&one.tested.campaign.file, what).hint(hint));
         }
     }
     if problems.is_empty() {

@@ -11,4 +11,4 @@ pub mod pair;
 pub mod shape;
 
 pub use compare::{Comparison, HEATED_KG, compare};
-pub use pair::Pair;
+pub use pair::{Difference, Pair};

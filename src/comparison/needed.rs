@@ -1,8 +1,8 @@
 //! How many intervals would show a difference.
 
-use crate::procedure::limits::RATING_DIFFERENCE_K;
-use crate::procedure::uncertainty::LineUncertainty;
-use crate::procedure::uncertainty::outlook::MOST_INTERVALS;
+use crate::procedure::s580::limits::RATING_DIFFERENCE_K;
+use crate::procedure::s580::uncertainty::LineUncertainty;
+use crate::procedure::s580::uncertainty::outlook::MOST_INTERVALS;
 use crate::stats::combine::effective_freedom;
 use crate::stats::line::COVERAGE;
 use crate::stats::student::quantile_t;

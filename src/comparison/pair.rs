@@ -7,11 +7,11 @@ use super::shape::{Shape, shape};
 use crate::language::Phrase;
 use crate::message;
 use crate::procedure::Assessment;
-use crate::procedure::limits::RATING_DIFFERENCE_K;
-use crate::procedure::uncertainty::budget::{Origin, coverage_factor};
-use crate::procedure::uncertainty::days::SHOWN_P;
-use crate::procedure::uncertainty::sources::Source;
-use crate::procedure::uncertainty::{Budget, RatingUncertainty};
+use crate::procedure::s580::limits::RATING_DIFFERENCE_K;
+use crate::procedure::s580::uncertainty::budget::{Origin, coverage_factor};
+use crate::procedure::s580::uncertainty::days::SHOWN_P;
+use crate::procedure::s580::uncertainty::{Budget, RatingUncertainty};
+use crate::procedure::sources::Source;
 use crate::stats::combine::{combined, effective_freedom};
 use crate::stats::student::two_sided_p;
 use crate::units::zoned;
@@ -56,7 +56,7 @@ impl Part {
 
 /// Two campaigns, the second held against the first.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Pair {
+pub struct Difference {
     /// Places among the campaigns compared.
     pub first: usize,
     pub second: usize,
@@ -75,14 +75,21 @@ pub struct Pair {
     pub parts: Vec<Part>,
     /// Probability of so large a difference if there is none.
     pub p: f64,
-    /// The same, corrected by Holm for the number of pairs.
-    pub p_corrected: f64,
     /// `None` where slopes cannot be told apart from scatter.
     pub shape: Option<Shape>,
     pub needed: Needed,
 }
 
-impl Pair {
+/// A difference as one of several pairs.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Pair {
+    pub difference: Difference,
+    /// Probability of so large a difference if there is none, corrected by Holm for the
+    /// number of pairs.
+    pub p_corrected: f64,
+}
+
+impl Difference {
     /// Half-width of the 95 % interval, W.
     pub fn expanded_w(&self) -> f64 {
         self.coverage_factor * self.combined_w
@@ -97,19 +104,21 @@ impl Pair {
         )
     }
 
-    /// Whether the difference is real, however many pairs were looked at. On a single day
-    /// it could be the day's.
-    pub fn is_shown(&self) -> bool {
-        self.knows_days && self.p_corrected < SHOWN_P
-    }
-
     /// Whether it would be real if this were the only pair.
     pub fn is_shown_alone(&self) -> bool {
         self.p < SHOWN_P
     }
 }
 
-/// Weighs the difference of two campaigns, one of so many pairs; `p_corrected` is left as `p`.
+impl Pair {
+    /// Whether the difference is real, however many pairs were looked at. On a single day
+    /// it could be the day's.
+    pub fn is_shown(&self) -> bool {
+        self.difference.knows_days && self.p_corrected < SHOWN_P
+    }
+}
+
+/// Weighs the difference of two campaigns, one of so many pairs.
 ///
 /// Errors of one identity are one error: with signs, u² = (u_second − u_first)² for those
 /// that both share, and u_first² + u_second² for the others. Scatter and days add, unless
@@ -118,9 +127,14 @@ impl Pair {
 ///
 /// # Source
 /// JCGM 100:2008, 5.2.2 and F.1.2.3; G.4.1 for degrees of freedom.
-pub fn weigh(campaigns: &[Assessment], first: usize, second: usize, pairs: usize) -> Option<Pair> {
+pub fn weigh(
+    campaigns: &[Assessment],
+    first: usize,
+    second: usize,
+    pairs: usize,
+) -> Option<Difference> {
     let (one, two) = (&campaigns[first], &campaigns[second]);
-    let (sure_one, sure_two) = (one.uncertainty.as_ref()?, two.uncertainty.as_ref()?);
+    let (sure_one, sure_two) = (one.s580.uncertainty()?, two.s580.uncertainty()?);
     let (budget_one, budget_two) = (&sure_one.budget, &sure_two.budget);
     let difference_w = budget_two.power_w - budget_one.power_w;
     let paired = pair_by_day(one, two);
@@ -154,7 +168,7 @@ pub fn weigh(campaigns: &[Assessment], first: usize, second: usize, pairs: usize
     } else {
         f64::from(u8::from(difference_w == 0.0))
     };
-    Some(Pair {
+    Some(Difference {
         first,
         second,
         difference_w,
@@ -169,7 +183,6 @@ pub fn weigh(campaigns: &[Assessment], first: usize, second: usize, pairs: usize
         coverage_factor: coverage_factor(effective),
         parts,
         p,
-        p_corrected: p,
         shape: shape(sure_one, sure_two),
         needed: needed(&sure_one.of_line, &sure_two.of_line, common_w, pairs),
     })
@@ -236,13 +249,13 @@ fn instrument_parts(one: &Budget, two: &Budget) -> Vec<Part> {
 /// and c what the slopes leave of what days do, see [`share_left`]. Where they take up much
 /// of it, days are not paired. Not below what single readings give.
 fn pair_by_day(one: &Assessment, two: &Assessment) -> Option<(usize, f64)> {
-    let (sure_one, sure_two) = (one.uncertainty.as_ref()?, two.uncertainty.as_ref()?);
-    let sites = (&one.campaign.site, &two.campaign.site);
+    let (sure_one, sure_two) = (one.s580.uncertainty()?, two.s580.uncertainty()?);
+    let sites = (&one.tested.campaign.site, &two.tested.campaign.site);
     let is_one_site = (sites.0.latitude_deg - sites.1.latitude_deg).abs() < ONE_SITE_DEG
         && (sites.0.longitude_deg - sites.1.longitude_deg).abs() < ONE_SITE_DEG;
     let days_matter = sure_one.of_line.days.is_honoured() || sure_two.of_line.days.is_honoured();
-    let dates = one.used_dates();
-    let is_paired = is_one_site && days_matter && dates == two.used_dates();
+    let dates = &one.s580.dates;
+    let is_paired = is_one_site && days_matter && *dates == two.s580.dates;
     if !is_paired || dates.len() < FEWEST_PAIRED_DAYS {
         return None;
     }
@@ -284,11 +297,12 @@ fn share_left(sure: &RatingUncertainty) -> f64 {
 
 /// Mean of a day's residuals about the campaign's line, W.
 fn mean_residual_w(campaign: &Assessment, sure: &RatingUncertainty, date: Date) -> f64 {
-    let zone = &campaign.campaign.site.time_zone;
+    let zone = &campaign.tested.campaign.site.time_zone;
     let line = &sure.of_line.line;
     let residuals: Vec<f64> = campaign
+        .s580
         .used()
-        .filter(|interval| zoned(interval.start_us, zone).date() == date)
+        .filter(|interval| zoned(interval.measured.span.from_us, zone).date() == date)
         .filter_map(|interval| interval.point())
         .map(|(difference_k, power_w)| power_w - line.predict(difference_k))
         .collect();

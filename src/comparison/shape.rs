@@ -1,7 +1,7 @@
 //! Whether two lines differ in slope, in level, or in both.
 
-use crate::procedure::uncertainty::RatingUncertainty;
-use crate::procedure::uncertainty::days::SHOWN_P;
+use crate::procedure::s580::uncertainty::RatingUncertainty;
+use crate::procedure::s580::uncertainty::days::SHOWN_P;
 use crate::stats::combine::effective_freedom;
 use crate::stats::groups::{
     FTest, Fit, Sums, compare_nested, one_line, overall, parallel_lines, slope_by_set,

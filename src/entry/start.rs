@@ -9,7 +9,7 @@ use super::sheet::{Line, STEP_MIN, minutes, spoken};
 use crate::campaign::Campaign;
 use crate::error::{Error, Problem, Result};
 use crate::physics::sun::next_noon_s;
-use crate::procedure::limits::Limits;
+use crate::procedure::s580::Limits;
 use crate::units::SECONDS_PER_HOUR;
 
 /// Years in which a test can have taken place.
@@ -73,13 +73,15 @@ pub fn read_start(text: &str, last: Option<&Line>) -> Result<Time> {
 /// [`Error::Usage`] if it is on another date by that clock.
 pub fn window_start(campaign: &Campaign, date: Date) -> Result<Time> {
     let zone = &campaign.site.time_zone;
-    let start_h = Limits::new(&campaign.limits).get("solar_time_start_h");
+    let limits = Limits::of(&campaign.file, &campaign.limits)
+        .map_err(|problem| Error::Campaign(problem.into()))?;
+    let (start_h, _) = limits.solar_window_h();
     let midnight_s = date
         .to_zoned_datetime(zone.clone())
         .ok()
         .map(|midnight| midnight.timestamp().as_second() as f64);
     let noon_s = midnight_s.and_then(|from_s| next_noon_s(from_s, campaign.site.longitude_deg));
-    let start = start_h.zip(noon_s).and_then(|(start_h, noon_s)| {
+    let start = noon_s.and_then(|noon_s| {
         let start_s = noon_s - (NOON_H - start_h) * SECONDS_PER_HOUR;
         rounded_up(start_s, zone).filter(|(day, _)| *day == date)
     });

@@ -38,3 +38,5 @@ pub mod walk;
 
 pub use join::{Log, read_logs};
 pub use readings::{Readings, Series};
+
+pub use crate::notice::Notice as LogNotice;

@@ -1,8 +1,8 @@
 //! When to re-aim a cooker that stands still while the sun moves.
 
 use super::day::{STEP_S, micros};
-use crate::procedure::local_sky::LocalSky;
-use crate::procedure::screen::TimeSpan;
+use crate::procedure::sky::LocalSky;
+use crate::procedure::spans::TimeSpan;
 use crate::units::MICROSECONDS_PER_SECOND;
 
 /// Shortest time between two aimings that a person keeps up, s.

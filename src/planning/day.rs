@@ -5,9 +5,10 @@ use jiff::tz::TimeZone;
 
 use crate::campaign::model::Site;
 use crate::physics::sun::{Daylight, daylight, next_noon_s, solar_time_h};
-use crate::procedure::limits::{Limits, at_least};
-use crate::procedure::local_sky::{ClearMoment, LocalSky};
-use crate::procedure::screen::TimeSpan;
+use crate::procedure::limit::at_least;
+use crate::procedure::s580::Limits;
+use crate::procedure::sky::{ClearMoment, LocalSky};
+use crate::procedure::spans::TimeSpan;
 use crate::units::{MICROSECONDS_PER_SECOND, SECONDS_PER_HOUR};
 
 /// Half a day, s.
@@ -59,19 +60,12 @@ pub fn sun_day(site: &Site, limits: &Limits, date: Date) -> Option<SunDay> {
             (rise_s.unwrap_or(from_s), set_s.unwrap_or(to_s))
         }
     };
+    let (start_h, end_h) = limits.solar_window_h();
     let window = TimeSpan {
-        from_us: micros(at_solar_time(
-            noon_s,
-            site.longitude_deg,
-            limits.get("solar_time_start_h")?,
-        )),
-        to_us: micros(at_solar_time(
-            noon_s,
-            site.longitude_deg,
-            limits.get("solar_time_end_h")?,
-        )),
+        from_us: micros(at_solar_time(noon_s, site.longitude_deg, start_h)),
+        to_us: micros(at_solar_time(noon_s, site.longitude_deg, end_h)),
     };
-    let least_w_m2 = limits.get("irradiance_min_w_m2")?;
+    let least_w_m2 = limits.irradiance_min_w_m2();
     let minutes: Vec<(i64, f64)> = minutes(rise_s, set_s)
         .map(|unix_s| (micros(unix_s), sky.clear(unix_s).normal_w_m2))
         .collect();

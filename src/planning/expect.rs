@@ -3,8 +3,8 @@
 use super::day::STEP_S;
 use crate::physics::water::SPECIFIC_HEAT_J_PER_KG_K;
 use crate::procedure::Assessment;
-use crate::procedure::limits::STANDARD_IRRADIANCE_W_M2;
-use crate::procedure::local_sky::LocalSky;
+use crate::procedure::s580::limits::STANDARD_IRRADIANCE_W_M2;
+use crate::procedure::sky::LocalSky;
 use crate::units::MICROSECONDS_PER_SECOND;
 
 /// The course of one heating.
@@ -40,9 +40,9 @@ pub fn expect(
     start_above_ambient_k: f64,
     times_us: &[i64],
 ) -> Option<Expected> {
-    let line = &assessment.uncertainty.as_ref()?.of_line;
-    let ambient_c = assessment.mean_ambient_c()?;
-    let sky = LocalSky::over(&assessment.campaign.site);
+    let line = &assessment.s580.uncertainty()?.of_line;
+    let ambient_c = assessment.s580.mean_ambient_c()?;
+    let sky = LocalSky::over(&assessment.tested.campaign.site);
     let heat_j_per_k = water_kg * SPECIFIC_HEAT_J_PER_KG_K;
     let power_w = |water_c: f64, edge: f64, normal_w_m2: f64| {
         let budget = line.at(water_c - ambient_c);
@@ -62,7 +62,7 @@ pub fn expect(
                 let rise_k =
                     |from_c: f64| power_w(from_c, edge, normal_w_m2) * step_s / heat_j_per_k;
                 let rise_k = rise_k(*water_c + rise_k(*water_c) / 2.0);
-                *water_c = (*water_c + rise_k).min(assessment.boiling_point_c);
+                *water_c = (*water_c + rise_k).min(assessment.tested.boiling_point_c);
             }
             now_s += step_s;
         }

@@ -10,12 +10,12 @@ use crate::campaign::Campaign;
 use crate::error::{Error, Problem, Result};
 use crate::language::Message;
 use crate::procedure::Assessment;
-use crate::procedure::assess::local_boiling_point_c;
-use crate::procedure::conformity::Shortfall;
-use crate::procedure::intervals::INTERVAL_S;
-use crate::procedure::limits::Limits;
-use crate::procedure::local_sky::LocalSky;
-use crate::procedure::screen::TimeSpan;
+use crate::procedure::s580::Limits;
+use crate::procedure::s580::intervals::INTERVAL_S;
+use crate::procedure::s580::shortfall::Shortfall;
+use crate::procedure::site::local_boiling_point_c;
+use crate::procedure::sky::LocalSky;
+use crate::procedure::spans::TimeSpan;
 use crate::units::{MICROSECONDS_PER_SECOND, zoned};
 
 /// Years of test days.
@@ -64,12 +64,8 @@ pub fn plan(campaign: Campaign, rated: Option<&Assessment>, date: Date) -> Resul
             "write the date as 2026-03-21",
         ));
     }
-    let limits = Limits::new(&campaign.limits);
-    if let Some(what) = limits.contradiction() {
-        let problem = Problem::at(&campaign.file, what).item("[limits]");
-        let hint = "correct your own limit, or set its other end too";
-        return Err(Error::Campaign(problem.hint(hint).into()));
-    }
+    let limits = Limits::of(&campaign.file, &campaign.limits)
+        .map_err(|problem| Error::Campaign(problem.into()))?;
     let day = sun_day(&campaign.site, &limits, date).ok_or_else(|| {
         refuse(
             "does not exist in the site's time zone",
@@ -86,13 +82,13 @@ pub fn plan(campaign: Campaign, rated: Option<&Assessment>, date: Date) -> Resul
     let aimings_us = half_angle_deg
         .zip(day.usable.as_ref())
         .map(|(half_angle_deg, usable)| aiming_times(&sky, usable, half_angle_deg));
-    let load_kg = limits.of_finding("load-off") * campaign.cooker.intercept_area_m2;
-    let start_k = limits.get("water_above_ambient_k").unwrap_or(0.0);
+    let load_kg = limits.load().value * campaign.cooker.intercept_area_m2;
+    let start_k = limits.water_start_above_ambient_k();
     let missing = match rated {
-        Some(rated) => rated.conformity.missing.clone(),
+        Some(rated) => rated.s580.conformity.missing.clone(),
         None => Shortfall::new(&limits, 0, 0).describe(),
     };
-    let sure = rated.and_then(|rated| rated.uncertainty.as_ref());
+    let sure = rated.and_then(|rated| rated.s580.uncertainty());
     Ok(Plan {
         boiling_point_c: local_boiling_point_c(&campaign.site),
         most_intervals: day.usable.as_ref().map_or(0, |span| {
@@ -132,17 +128,11 @@ impl Plan {
 
     /// Water temperature at which a run ends, °C.
     pub fn stop_c(&self) -> f64 {
-        match self.limits.get("water_max_c") {
-            Some(highest_c) => highest_c,
-            None => self.boiling_point_c - self.limits.get("water_below_boiling_k").unwrap_or(0.0),
-        }
+        self.limits.water_stop_c(self.boiling_point_c)
     }
 
     /// Water temperature, °C, from which a run counts, with air of a temperature, °C.
     pub fn start_c(&self, ambient_c: f64) -> f64 {
-        match self.limits.get("water_min_c") {
-            Some(lowest_c) => lowest_c,
-            None => ambient_c + self.limits.get("water_above_ambient_k").unwrap_or(0.0),
-        }
+        self.limits.water_start_c(ambient_c)
     }
 }

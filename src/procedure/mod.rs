@@ -1,28 +1,33 @@
-//! The published practice of cooker tests: ASAE S580.1.
+//! Published test practice: from a campaign's readings to results.
 //!
-//! [`limits`] is its table of limits, [`split`] makes runs of a log of many days, [`run`]
-//! trims a log, [`estimate`] gives it the irradiance that was not measured, [`intervals`] forms intervals from readings, [`screen`] sets aside those
-//! that the practice does not let one use, [`conformity`] weighs what is left,
-//! [`uncertainty`] says how sure the figure is, [`cooking`] what it means for a pot of
-//! water, [`year`] for the months, [`danger`] for the safety of food; [`stagnation`] is the
-//! test of a dry vessel, [`environment`] what surrounded the used intervals; [`assess()`] runs them in this order.
+//! What any heating test has: [`split`] makes runs of a log of many days, [`run`] trims a log,
+//! [`estimate`] gives it the irradiance that was not measured by the sky in [`sky`],
+//! [`conflicts`] refuses runs that cannot both be true, [`tested`] does all of it; [`site`] and
+//! [`spans`] serve them, and [`sources`] says how sure the instruments are. The vocabulary is in
+//! [`limit`] and [`finding`].
+//!
+//! The procedures, a folder each: [`s580`], the rating by ASAE S580.1, and [`dry_vessel`].
+//! [`cooking`] says what results mean in the kitchen; [`assess()`] runs them in this order.
 
 pub mod assess;
-pub mod conformity;
+pub mod conflicts;
 pub mod cooking;
-pub mod danger;
-pub mod environment;
+pub mod dry_vessel;
 pub mod estimate;
-pub mod intervals;
-pub mod limits;
-pub mod local_sky;
-pub mod predicted;
+pub mod finding;
+pub mod limit;
+pub mod notice;
+mod problem;
 pub mod run;
-pub mod screen;
+pub mod run_notice;
+pub mod s580;
+pub mod site;
+pub mod sky;
+pub mod sources;
+pub mod spans;
 pub mod split;
-pub mod stagnation;
-pub mod uncertainty;
-pub mod year;
+pub mod tested;
 
 pub use assess::{Assessment, assess};
 pub use run::Run;
+pub use tested::Tested;

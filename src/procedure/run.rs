@@ -1,27 +1,27 @@
-//! One run: its log trimmed to what counts, and its excluded spans placed in time.
+//! One run: its log trimmed to what counts, its spans placed in time, its irradiance.
 
 use jiff::civil::Date;
 use jiff::tz::TimeZone;
 
-use super::intervals::{Hole, Interval};
-use super::screen::TimeSpan;
+use super::estimate::estimate_irradiance;
+use super::problem::run_problem;
+use super::run_notice::RunNotice;
+use super::spans::TimeSpan;
+use super::split::Piece;
 use crate::campaign::Campaign;
 use crate::campaign::model::{IrradianceEstimate, RunPlan, Span};
 use crate::campaign::moment::Moment;
 use crate::error::Problem;
 use crate::logs::Readings;
-use crate::notice::Notice;
-use crate::units::{local_clock, local_hours, seconds_between, zoned};
+use crate::units::{seconds_between, zoned};
 
 /// Seconds in a day.
 const SECONDS_PER_DAY: f64 = 86_400.0;
-/// Solar noon further from 12:00 by the clock than in any time zone in use, h.
-const FURTHEST_NOON_H: f64 = 3.5;
 /// How far a good sensor may read above the boiling point, K.
 /// Common practice, no published source.
 const BOILING_SLACK_K: f64 = 2.0;
 
-/// One run as rated.
+/// One heating of one load on one day.
 #[derive(Debug, Clone)]
 pub struct Run {
     pub plan: RunPlan,
@@ -29,13 +29,8 @@ pub struct Run {
     pub date: Date,
     /// Water over intercept area, kg/m².
     pub load_kg_m2: f64,
+    /// Those that count, with the irradiance that is estimated in place of a sensor's.
     pub readings: Readings,
-    /// Number of intervals, and of those that are used.
-    pub intervals: usize,
-    pub used: usize,
-    /// Number of those that the line is drawn through.
-    pub on_line: usize,
-    pub holes: Vec<Hole>,
     /// In the order of the plan's exclusions.
     pub excluded: Vec<TimeSpan>,
     /// Spans that the tester states to have been cloudless, in the plan's order; `None`
@@ -43,31 +38,78 @@ pub struct Run {
     pub cloudless: Option<Vec<TimeSpan>>,
     /// The wind is an estimate by eye.
     pub estimates_wind: bool,
-    /// Longest time that the wind stayed over the gust limit, s.
-    pub longest_gust_s: f64,
+    /// Of its log, where it is the first in it, and of itself.
+    pub notices: Vec<RunNotice>,
 }
 
-/// Trims a log to the run's start and end, and places the excluded spans in time.
+/// What is known of a run's log before the run is taken out of it.
+pub struct FromLog {
+    /// Its wind is an estimate by eye.
+    pub estimates_wind: bool,
+    /// What the reader should know of it.
+    pub notices: Vec<RunNotice>,
+}
+
+/// Makes a run of its part of a log: trims it to start and end, places the excluded and the
+/// cloudless spans in time, and estimates irradiance where the campaign asks for that.
 ///
 /// Clock times without a date are those of the run's `date`, else of the log's
 /// first reading.
 ///
 /// # Errors
-/// A [`Problem`] with the campaign file for a time that does not exist, or a start
-/// and end that leave nothing.
+/// A [`Problem`] with the campaign file for a time that does not exist, a start and end that
+/// leave nothing, or an estimate of irradiance that the log contradicts.
 pub fn prepare_run(
     campaign: &Campaign,
-    plan: RunPlan,
-    mut readings: Readings,
-    notices: &mut Vec<Notice>,
+    piece: Piece,
+    from_log: FromLog,
+    boiling_point_c: f64,
 ) -> Result<Run, Problem> {
+    let Trimmed {
+        plan,
+        date,
+        readings,
+        excluded,
+        cloudless,
+        left_out,
+    } = trim(campaign, piece)?;
+    let readings = estimate_irradiance(campaign, &plan, readings, cloudless.as_deref())?;
+    let mut notices = from_log.notices;
+    notices.extend(about_trimming(&plan, date, left_out));
+    notices.extend(about_readings(&plan.label, &readings, boiling_point_c));
+    Ok(Run {
+        load_kg_m2: plan.water_kg / campaign.cooker.intercept_area_m2,
+        plan,
+        date,
+        readings,
+        excluded,
+        cloudless,
+        estimates_wind: from_log.estimates_wind,
+        notices,
+    })
+}
+
+/// A log trimmed to a run's start and end.
+struct Trimmed {
+    plan: RunPlan,
+    date: Date,
+    readings: Readings,
+    excluded: Vec<TimeSpan>,
+    cloudless: Option<Vec<TimeSpan>>,
+    /// Readings before the start and after the end.
+    left_out: usize,
+}
+
+fn trim(campaign: &Campaign, piece: Piece) -> Result<Trimmed, Problem> {
+    let Piece { plan, mut readings } = piece;
     let zone = &campaign.site.time_zone;
+    let problem = |what: &str, hint: &str| run_problem(&campaign.file, &plan, what, hint);
     let clock_date = plan.date.unwrap_or_else(|| first_date(&readings, zone));
     let resolve = |moment: &Moment| {
         moment.resolve_us(clock_date, zone).ok_or_else(|| {
             let what =
                 format!("{moment} does not exist in the site's time zone: the clocks skipped it");
-            problem(campaign, &plan, &what, "correct the date or the time")
+            problem(&what, "correct the date or the time")
         })
     };
     let start_us = plan.start.as_ref().map(resolve).transpose()?;
@@ -75,16 +117,14 @@ pub fn prepare_run(
     let before = readings.time_us.len();
     readings.keep(start_us.unwrap_or(i64::MIN), end_us.unwrap_or(i64::MAX));
     if readings.time_us.is_empty() || readings.water_c.value.is_empty() {
-        let what = "no reading with a water temperature lies between its start and end";
-        let hint = "correct start and end; without a date they are clock times on the run's date, else on that of the first reading";
-        return Err(problem(campaign, &plan, what, hint));
+        return Err(problem(
+            "no reading with a water temperature lies between its start and end",
+            "correct start and end; without a date they are clock times on the run's date, else on that of the first reading",
+        ));
     }
     if readings.ambient_c.is_none() {
-        let what = "no reading with an ambient temperature lies between its start and end";
         return Err(problem(
-            campaign,
-            &plan,
-            what,
+            "no reading with an ambient temperature lies between its start and end",
             "correct start and end, or check the sensor",
         ));
     }
@@ -92,13 +132,13 @@ pub fn prepare_run(
         let (from_us, to_us) = (resolve(&span.from)?, resolve(&span.to)?);
         if to_us <= from_us {
             let what = format!("the {kind} span {span} does not end after it begins");
-            return Err(problem(campaign, &plan, &what, "correct from and to"));
+            return Err(problem(&what, "correct from and to"));
         }
         Ok(TimeSpan { from_us, to_us })
     };
-    let excluded = plan.exclusions.iter();
-    let excluded = excluded
-        .map(|exclusion| place(&exclusion.span, "excluded"))
+    let exclusions = plan.exclusions.iter().map(|exclusion| &exclusion.span);
+    let excluded = exclusions
+        .map(|span| place(span, "excluded"))
         .collect::<Result<Vec<_>, _>>()?;
     let needs_clear_sky =
         campaign.instruments.irradiance_estimate == Some(IrradianceEstimate::ClearSky);
@@ -109,23 +149,14 @@ pub fn prepare_run(
             .collect::<Result<Vec<_>, _>>()
     });
     let cloudless = cloudless.transpose()?;
-    let date = first_date(&readings, zone);
-    notices.extend(trim_notices(&plan, date, before - readings.time_us.len()));
-    let run = Run {
-        date,
-        load_kg_m2: plan.water_kg / campaign.cooker.intercept_area_m2,
+    Ok(Trimmed {
+        date: first_date(&readings, zone),
+        left_out: before - readings.time_us.len(),
         plan,
         readings,
-        intervals: 0,
-        used: 0,
-        on_line: 0,
-        holes: Vec::new(),
         excluded,
         cloudless,
-        estimates_wind: false,
-        longest_gust_s: 0.0,
-    };
-    Ok(run)
+    })
 }
 
 fn first_date(readings: &Readings, zone: &TimeZone) -> Date {
@@ -133,90 +164,38 @@ fn first_date(readings: &Readings, zone: &TimeZone) -> Date {
     zoned(first_us, zone).date()
 }
 
-/// A problem with a run in the campaign file.
-pub fn problem(campaign: &Campaign, plan: &RunPlan, what: &str, hint: &str) -> Problem {
-    let problem = Problem::at(&campaign.file, what)
-        .item(format!("[[run]] with log \"{}\"", plan.log))
-        .hint(hint);
-    match plan.line {
-        Some(line) => problem.line(line),
-        None => problem,
-    }
+fn about_trimming(plan: &RunPlan, date: Date, left_out: usize) -> Vec<RunNotice> {
+    let log = || plan.label.clone();
+    let trimmed = (left_out > 0).then(|| RunNotice::ReadingsTrimmed {
+        log: log(),
+        readings: left_out,
+    });
+    let stated = plan.date.filter(|stated| *stated != date);
+    let differs = stated.map(|stated| RunNotice::DateDiffers {
+        log: log(),
+        stated,
+        found: date,
+    });
+    trimmed.into_iter().chain(differs).collect()
 }
 
-fn trim_notices(plan: &RunPlan, date: Date, trimmed: usize) -> Vec<Notice> {
+fn about_readings(label: &str, readings: &Readings, boiling_point_c: f64) -> Vec<RunNotice> {
     let mut notices = Vec::new();
-    if trimmed > 0 {
-        notices.push(Notice::ReadingsTrimmed {
-            log: plan.label.clone(),
-            readings: trimmed,
-        });
-    }
-    if let Some(stated) = plan.date
-        && stated != date
-    {
-        notices.push(Notice::DateDiffers {
-            log: plan.label.clone(),
-            stated,
-            found: date,
-        });
-    }
-    notices
-}
-
-/// What a reader should know about a run after its intervals have been formed.
-pub fn run_notices(
-    run: &Run,
-    intervals: &[Interval],
-    zone: &TimeZone,
-    boiling_point_c: f64,
-) -> Vec<Notice> {
-    let log = || run.plan.label.clone();
-    let mut notices = Vec::new();
-    match intervals.first() {
-        None => notices.push(Notice::NoIntervals { log: log() }),
-        Some(first) => {
-            let noon_h = 12.0 + clock_ahead_of_sun_h(first, zone);
-            if (noon_h - 12.0).abs() > FURTHEST_NOON_H {
-                notices.push(Notice::OddSolarNoon { log: log(), noon_h });
-            }
-        }
-    }
-    if let (Some(first), Some(last)) = (run.readings.time_us.first(), run.readings.time_us.last()) {
+    if let (Some(first), Some(last)) = (readings.time_us.first(), readings.time_us.last()) {
         let days = seconds_between(*first, *last) / SECONDS_PER_DAY;
         if days > 1.0 {
-            notices.push(Notice::LongRun { log: log(), days });
+            let log = label.to_owned();
+            notices.push(RunNotice::LongRun { log, days });
         }
     }
-    let highest_c = run
-        .readings
-        .water_c
-        .value
-        .iter()
-        .copied()
-        .fold(f64::NEG_INFINITY, f64::max);
+    let water_c = readings.water_c.value.iter().copied();
+    let highest_c = water_c.fold(f64::NEG_INFINITY, f64::max);
     if highest_c > boiling_point_c + BOILING_SLACK_K {
-        notices.push(Notice::WaterAboveBoiling {
-            log: log(),
+        notices.push(RunNotice::WaterAboveBoiling {
+            log: label.to_owned(),
             highest_c,
             boiling_point_c,
         });
     }
-    for span in &run.excluded {
-        if !intervals.iter().any(|interval| span.overlaps(interval)) {
-            notices.push(Notice::IdleExclusion {
-                log: log(),
-                from: local_clock(span.from_us, zone),
-                to: local_clock(span.to_us, zone),
-            });
-        }
-    }
     notices
-}
-
-/// How far the local clock is ahead of the sun at the start of an interval, h,
-/// between −12 and 12.
-pub fn clock_ahead_of_sun_h(interval: &Interval, zone: &TimeZone) -> f64 {
-    let clock_h = local_hours(interval.start_us, zone);
-    (clock_h - interval.solar_start_h + 12.0).rem_euclid(24.0) - 12.0
 }

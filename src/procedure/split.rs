@@ -3,10 +3,10 @@
 use jiff::civil::Date;
 use jiff::tz::TimeZone;
 
+use super::run_notice::RunNotice;
 use crate::campaign::model::{Exclusion, RunPlan};
 use crate::campaign::moment::Moment;
 use crate::logs::Readings;
-use crate::notice::Notice;
 use crate::units::{MICROSECONDS_PER_SECOND, zoned};
 
 /// Water readings further apart than this belong to two runs, s.
@@ -28,7 +28,7 @@ pub struct Piece {
 /// A heating goes from the coldest water before the hottest to the hottest; a start or an
 /// end of the run, as clock times, take the place of either on each day. A part in which
 /// the water rises less than 10 K is none, unless it has both.
-pub fn split(plan: &RunPlan, readings: &Readings, zone: &TimeZone) -> (Vec<Piece>, Vec<Notice>) {
+pub fn split(plan: &RunPlan, readings: &Readings, zone: &TimeZone) -> (Vec<Piece>, RunNotice) {
     let is_bounded = is_clock(&plan.start) && is_clock(&plan.end);
     let mut pieces: Vec<Piece> = Vec::new();
     let mut flat = 0;
@@ -60,7 +60,7 @@ pub fn split(plan: &RunPlan, readings: &Readings, zone: &TimeZone) -> (Vec<Piece
         .iter()
         .map(|piece| piece.readings.time_us.len())
         .sum();
-    let notice = Notice::LogSplit {
+    let notice = RunNotice::LogSplit {
         log: plan.log.clone(),
         runs: pieces.len(),
         without: flat,
@@ -68,7 +68,7 @@ pub fn split(plan: &RunPlan, readings: &Readings, zone: &TimeZone) -> (Vec<Piece
         is_bounded,
         least_rise_k: LEAST_RISE_K,
     };
-    (pieces, vec![notice])
+    (pieces, notice)
 }
 
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

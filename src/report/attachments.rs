@@ -67,8 +67,8 @@ pub fn enclose(
     rating: &str,
     intervals: &str,
 ) -> Result<Enclosed> {
-    let results = result_names(&assessment.campaign.name);
-    let inputs = assessment.inputs();
+    let results = result_names(&assessment.tested.campaign.name);
+    let inputs = assessment.tested.inputs();
     let names = attached_names(inputs.iter().map(|(input, _)| input.as_str()), &results);
     let mut enclosed = Enclosed::default();
     let mut hashes: Vec<(String, String)> = Vec::new();
@@ -92,7 +92,7 @@ pub fn enclose(
 
 /// An input's bytes, which have to be those that were read.
 fn read_again(assessment: &Assessment, input: &str, sha256: &str) -> Result<(Part, Vec<u8>)> {
-    let campaign = &assessment.campaign;
+    let campaign = &assessment.tested.campaign;
     let log = campaign.runs.iter().find_map(|run| {
         let weather = run
             .weather
@@ -131,7 +131,7 @@ impl Enclosed {
             let what = format!(
                 "has more inputs than a PDF can carry ({MOST_ATTACHMENTS} files, {LARGEST_TOTAL} bytes)"
             );
-            let problem = Problem::at(&assessment.campaign.file, what).hint(TOO_MUCH);
+            let problem = Problem::at(&assessment.tested.campaign.file, what).hint(TOO_MUCH);
             return Err(Error::Usage(problem.into()));
         }
         let file = format!("attached/{}", self.attachments.len() + 1);

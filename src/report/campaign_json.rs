@@ -5,8 +5,7 @@ use serde::Serialize;
 
 use crate::campaign::Campaign;
 use crate::campaign::model::{Instrument, Instruments, Plane, Site, Uncertainty};
-use crate::procedure::predicted::Predicted;
-use crate::procedure::{Assessment, Run};
+use crate::procedure::Assessment;
 use crate::units::rfc3339;
 
 /// Where it was tested.
@@ -199,40 +198,47 @@ pub fn instrument_entries(instruments: &Instruments) -> Vec<InstrumentEntry> {
 
 /// The runs, in the campaign's order.
 pub fn run_entries(assessment: &Assessment) -> Vec<RunEntry> {
-    let zone = &assessment.campaign.site.time_zone;
-    let entry = |(run, predicted): (&Run, &Option<Predicted>)| RunEntry {
-        log: run.plan.log.clone(),
-        name: run.plan.label.clone(),
-        weather_log: run.plan.weather.as_ref().map(|weather| weather.log.clone()),
-        date: run.date.to_string(),
-        water_kg: run.plan.water_kg,
-        load_kg_m2: run.load_kg_m2,
-        readings: run.readings.time_us.len(),
-        intervals: run.intervals,
-        used: run.used,
-        tracking_interval_min: run.plan.tracking_interval_min,
-        predicted_rms_k: predicted.as_ref().map(|predicted| predicted.rms_k),
-        notes: run.plan.notes.clone(),
-        holes: run
-            .holes
-            .iter()
-            .map(|hole| SpanEntry {
-                from: rfc3339(hole.from_us, zone),
-                to: rfc3339(hole.to_us, zone),
-                reason: None,
-            })
-            .collect(),
-        excluded: run
-            .excluded
-            .iter()
-            .zip(&run.plan.exclusions)
-            .map(|(span, written)| SpanEntry {
-                from: rfc3339(span.from_us, zone),
-                to: rfc3339(span.to_us, zone),
-                reason: written.reason.clone(),
-            })
-            .collect(),
+    let zone = &assessment.tested.campaign.site.time_zone;
+    let entry = |index: usize| {
+        let (run, screening) = (
+            &assessment.tested.runs[index],
+            &assessment.s580.screenings[index],
+        );
+        RunEntry {
+            log: run.plan.log.clone(),
+            name: run.plan.label.clone(),
+            weather_log: run.plan.weather.as_ref().map(|weather| weather.log.clone()),
+            date: run.date.to_string(),
+            water_kg: run.plan.water_kg,
+            load_kg_m2: run.load_kg_m2,
+            readings: run.readings.time_us.len(),
+            intervals: screening.intervals,
+            used: screening.used,
+            tracking_interval_min: run.plan.tracking_interval_min,
+            predicted_rms_k: assessment.s580.predicted[index]
+                .as_ref()
+                .map(|predicted| predicted.rms_k),
+            notes: run.plan.notes.clone(),
+            holes: screening
+                .holes
+                .iter()
+                .map(|hole| SpanEntry {
+                    from: rfc3339(hole.from_us, zone),
+                    to: rfc3339(hole.to_us, zone),
+                    reason: None,
+                })
+                .collect(),
+            excluded: run
+                .excluded
+                .iter()
+                .zip(&run.plan.exclusions)
+                .map(|(span, written)| SpanEntry {
+                    from: rfc3339(span.from_us, zone),
+                    to: rfc3339(span.to_us, zone),
+                    reason: written.reason.clone(),
+                })
+                .collect(),
+        }
     };
-    let runs = assessment.runs.iter().zip(&assessment.predicted);
-    runs.map(entry).collect()
+    (0..assessment.tested.runs.len()).map(entry).collect()
 }

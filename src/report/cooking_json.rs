@@ -3,11 +3,13 @@
 use schemars::JsonSchema;
 use serde::Serialize;
 
+use crate::campaign::model::Impact;
 use crate::campaign::model::StagnationLight;
 use crate::procedure::Assessment;
-use crate::procedure::cooking::{Cooking, FoodHeating, Spread, TimeRange, WaterHeating};
-use crate::procedure::danger::DangerZone;
-use crate::procedure::year::Month;
+use crate::procedure::cooking::Prospect;
+use crate::procedure::cooking::danger::DangerZone;
+use crate::procedure::cooking::pots::{FoodHeating, Spread, TimeRange, WaterHeating};
+use crate::procedure::cooking::year::Month;
 
 /// What the line means for a pot. A heating or food that does not get there has null.
 /// Ranges (`…_95_…`) are from the lowest to the highest along the line's 95 % band,
@@ -143,10 +145,9 @@ fn range_s(time: TimeRange) -> [Option<f64>; 2] {
 }
 
 /// The entry of a campaign that has a line.
-pub fn cooking_entry(assessment: &Assessment, cooking: &Cooking) -> CookingEntry {
-    let year = assessment.year.as_ref();
-    let impact = assessment.campaign.impact.as_ref();
-    let fuel = year.and_then(|year| year.fuel).zip(impact);
+pub fn cooking_entry(prospect: &Prospect, impact: Option<&Impact>) -> CookingEntry {
+    let Prospect { cooking, year } = prospect;
+    let fuel = year.fuel.zip(impact);
     CookingEntry {
         irradiance_w_m2: cooking.irradiance_w_m2,
         ambient_c: cooking.ambient_c,
@@ -158,9 +159,7 @@ pub fn cooking_entry(assessment: &Assessment, cooking: &Cooking) -> CookingEntry
             .map(|ends| [ends.lowest_c, ends.highest_c]),
         heatings: cooking.heatings.iter().map(heating_entry).collect(),
         foods: cooking.foods.iter().map(food_entry).collect(),
-        months: year.map_or_else(Vec::new, |year| {
-            year.months.iter().map(month_entry).collect()
-        }),
+        months: year.months.iter().map(month_entry).collect(),
         fuel_saved: fuel.map(|(saved, impact)| FuelEntry {
             fuel: impact.fuel.clone(),
             heat_a_day_j: saved.heat_a_day_j,
@@ -217,9 +216,9 @@ pub fn danger_entry(found: &DangerZone) -> DangerEntry {
 
 /// The tests of the dry vessel.
 pub fn stagnation_entries(assessment: &Assessment) -> Vec<StagnationEntry> {
-    let tests = assessment.campaign.stagnations.iter();
+    let tests = assessment.tested.campaign.stagnations.iter();
     tests
-        .zip(&assessment.stagnations)
+        .zip(&assessment.dry_vessel)
         .map(|(test, found)| StagnationEntry {
             date: test.date.to_string(),
             plateau_c: test.plateau_c,

@@ -4,7 +4,7 @@ use schemars::JsonSchema;
 use serde::Serialize;
 
 use crate::procedure::Assessment;
-use crate::procedure::intervals::Interval;
+use crate::procedure::s580::intervals::Interval;
 use crate::units::rfc3339;
 
 /// One interval, used or set aside. A mean is over time, and null without a reading.
@@ -54,31 +54,31 @@ pub struct IntervalEntry {
 
 /// The intervals of all runs, in order.
 pub fn interval_entries(assessment: &Assessment) -> Vec<IntervalEntry> {
-    let zone = &assessment.campaign.site.time_zone;
+    let zone = &assessment.tested.campaign.site.time_zone;
     let entry = |interval: &Interval| IntervalEntry {
-        run: assessment.runs[interval.run].plan.label.clone(),
-        start: rfc3339(interval.start_us, zone),
-        end: rfc3339(interval.end_us, zone),
-        duration_s: interval.duration_s,
-        water_start_c: interval.water_start_c,
-        water_end_c: interval.water_end_c,
-        water_mean_c: interval.water.mean,
-        ambient_mean_c: interval.ambient.map(|ambient| ambient.mean),
-        irradiance_mean_w_m2: interval.irradiance.map(|sun| sun.mean),
-        irradiance_min_w_m2: interval.irradiance.map(|sun| sun.min),
-        irradiance_max_w_m2: interval.irradiance.map(|sun| sun.max),
-        wind_mean_m_s: interval.wind.map(|wind| wind.mean),
-        solar_time_start_h: interval.solar_start_h,
-        solar_time_end_h: interval.solar_end_h,
-        cooking_power_w: interval.cooking_power_w,
-        standardised_power_w: interval.standardised_power_w,
-        temperature_difference_k: interval.difference_k,
+        run: assessment.tested.runs[interval.run].plan.label.clone(),
+        start: rfc3339(interval.measured.span.from_us, zone),
+        end: rfc3339(interval.measured.span.to_us, zone),
+        duration_s: interval.measured.duration_s,
+        water_start_c: interval.measured.water_start_c,
+        water_end_c: interval.measured.water_end_c,
+        water_mean_c: interval.measured.water.mean,
+        ambient_mean_c: interval.measured.ambient.map(|ambient| ambient.mean),
+        irradiance_mean_w_m2: interval.measured.irradiance.map(|sun| sun.mean),
+        irradiance_min_w_m2: interval.measured.irradiance.map(|sun| sun.min),
+        irradiance_max_w_m2: interval.measured.irradiance.map(|sun| sun.max),
+        wind_mean_m_s: interval.measured.wind.map(|wind| wind.mean),
+        solar_time_start_h: interval.measured.solar_start_h,
+        solar_time_end_h: interval.measured.solar_end_h,
+        cooking_power_w: interval.measured.cooking_power_w,
+        standardised_power_w: interval.measured.standardised_power_w,
+        temperature_difference_k: interval.measured.difference_k,
         used: interval.is_used(),
         reasons: interval
-            .reasons
+            .reasons()
             .iter()
             .map(|reason| reason.code())
             .collect(),
     };
-    assessment.intervals.iter().map(entry).collect()
+    assessment.s580.intervals.iter().map(entry).collect()
 }

@@ -24,7 +24,7 @@ use crate::procedure::Assessment;
 /// log that has changed since it was read, [`Error::Usage`] for more than a PDF can carry,
 /// and [`Error::Internal`] if an output cannot be made.
 pub fn outputs(assessment: &Assessment, edition: &Edition) -> Result<Vec<Output>> {
-    let name = &assessment.campaign.name;
+    let name = &assessment.tested.campaign.name;
     let output = |ending: &str, bytes: Vec<u8>| Output {
         name: format!("{name}.{ending}"),
         bytes,
@@ -64,14 +64,14 @@ pub fn outputs(assessment: &Assessment, edition: &Edition) -> Result<Vec<Output>
 /// # Errors
 /// [`Error::Campaign`] with the line of each that they lack.
 pub fn check_characters(assessment: &Assessment) -> Result<()> {
-    let edition = Edition::wished(&assessment.campaign.report, Timestamp::UNIX_EPOCH);
+    let edition = Edition::wished(&assessment.tested.campaign.report, Timestamp::UNIX_EPOCH);
     printable_report(assessment, &edition).map(|_| ())
 }
 
 /// The report in words. Characters of a log's own text that the fonts lack become "?";
 /// one of the campaign file is refused, with its line.
 fn printable_report(assessment: &Assessment, edition: &Edition) -> Result<model::Report> {
-    let campaign = &assessment.campaign;
+    let campaign = &assessment.tested.campaign;
     let mut report = model::build(assessment, edition);
     let missing = document::missing_characters(&report)?;
     let of_logs: Vec<char> = missing
@@ -86,7 +86,7 @@ fn printable_report(assessment: &Assessment, edition: &Edition) -> Result<model:
             printable(&mut row.text);
         }
     }
-    refuse_missing_characters(&[&assessment.campaign], &report)?;
+    refuse_missing_characters(&[&assessment.tested.campaign], &report)?;
     Ok(report)
 }
 
@@ -133,13 +133,13 @@ fn assets(assessment: &Assessment, words: &Words) -> Result<Vec<Asset>> {
         "power-line.svg".to_owned(),
         draw_power_line(assessment, words)?,
     )];
-    for index in 0..assessment.runs.len() {
+    for index in 0..assessment.tested.runs.len() {
         assets.push(asset(
             format!("run-{}.svg", index + 1),
             draw_run(assessment, index, words)?,
         ));
     }
-    if let Some(sure) = &assessment.uncertainty {
+    if let Some(sure) = assessment.s580.uncertainty() {
         let residuals = draw_residuals(assessment, sure, words)?;
         assets.push(asset("residuals.svg".to_owned(), residuals));
         assets.push(asset(
@@ -147,9 +147,17 @@ fn assets(assessment: &Assessment, words: &Words) -> Result<Vec<Asset>> {
             draw_spread(assessment, sure, words)?,
         ));
     }
-    assets.extend(assessment.campaign.cooker.photo.iter().map(|photo| Asset {
-        name: format!("photo.{}", photo.extension),
-        bytes: photo.bytes.clone(),
-    }));
+    assets.extend(
+        assessment
+            .tested
+            .campaign
+            .cooker
+            .photo
+            .iter()
+            .map(|photo| Asset {
+                name: format!("photo.{}", photo.extension),
+                bytes: photo.bytes.clone(),
+            }),
+    );
     Ok(assets)
 }

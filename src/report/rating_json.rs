@@ -17,8 +17,9 @@ use super::logs_json::{LogEntry, log_entry};
 use super::uncertainty_json::{UncertaintyEntry, uncertainty_entry};
 use crate::error::{Error, Result};
 use crate::procedure::Assessment;
-use crate::procedure::conformity::{Finding, Level};
-use crate::procedure::limits::Limit;
+use crate::procedure::finding::Level;
+use crate::procedure::s580::finding::S580Finding;
+use crate::procedure::s580::limits::S580Limit;
 use crate::report::model::provenance::report_number;
 use crate::stats;
 
@@ -211,8 +212,8 @@ struct InputEntry {
 impl RatingFile {
     /// The file's content.
     pub fn new(assessment: &Assessment) -> Self {
-        let campaign = &assessment.campaign;
-        let inputs = assessment.inputs().into_iter();
+        let campaign = &assessment.tested.campaign;
+        let inputs = assessment.tested.inputs().into_iter();
         RatingFile {
             schema: SCHEMA,
             campaign: campaign.title.clone(),
@@ -229,9 +230,15 @@ impl RatingFile {
             site: site_entry(&campaign.site),
             instruments: instrument_entries(&campaign.instruments),
             intercept_area_m2: campaign.cooker.intercept_area_m2,
-            boiling_point_c: assessment.boiling_point_c,
+            boiling_point_c: assessment.tested.boiling_point_c,
             runs: run_entries(assessment),
-            limits: assessment.limits.rows.iter().map(limit_entry).collect(),
+            limits: assessment
+                .s580
+                .limits
+                .rows
+                .iter()
+                .map(limit_entry)
+                .collect(),
             rating: rating_entry(assessment),
             regression: regression_entry(assessment),
             uncertainty: uncertainty_entry(assessment),
@@ -240,26 +247,28 @@ impl RatingFile {
                     .instruments
                     .irradiance_estimate
                     .map(|way| way.word()),
-                wind: assessment.runs.iter().any(|run| run.estimates_wind),
+                wind: assessment.tested.runs.iter().any(|run| run.estimates_wind),
             },
             conformity: ConformityEntry {
-                level: assessment.conformity.level.code(),
+                level: assessment.s580.conformity.level.code(),
                 findings: assessment
+                    .s580
                     .conformity
                     .findings
                     .iter()
                     .map(finding_entry)
                     .collect(),
                 missing: assessment
+                    .s580
                     .conformity
                     .missing
                     .as_ref()
                     .map(ToString::to_string),
             },
             cooking: assessment
-                .cooking
+                .prospect
                 .as_ref()
-                .map(|cooking| cooking_entry(assessment, cooking)),
+                .map(|prospect| cooking_entry(prospect, campaign.impact.as_ref())),
             food_safety_warning: assessment.danger_zone.as_ref().map(danger_entry),
             stagnation: stagnation_entries(assessment),
             intervals: interval_entries(assessment),
@@ -270,6 +279,7 @@ impl RatingFile {
                     .map(|(file, sha256)| InputEntry { file, sha256 })
                     .collect(),
                 logs: assessment
+                    .tested
                     .accounts
                     .iter()
                     .map(|account| log_entry(account, &campaign.site.time_zone))
@@ -301,10 +311,10 @@ fn pair(interval: stats::line::Interval) -> [f64; 2] {
     [interval.lower, interval.upper]
 }
 
-fn limit_entry(row: &Limit) -> LimitEntry {
+fn limit_entry(row: &S580Limit) -> LimitEntry {
     LimitEntry {
-        code: row.code,
-        key: (!row.key.is_empty()).then_some(row.key),
+        code: row.key.breach().code(),
+        key: row.word,
         limit: row.value,
         unit: row.unit,
         source: row.source,
@@ -314,7 +324,7 @@ fn limit_entry(row: &Limit) -> LimitEntry {
 }
 
 fn rating_entry(assessment: &Assessment) -> Option<RatingEntry> {
-    let rating = assessment.rating?;
+    let rating = assessment.s580.rating()?;
     Some(RatingEntry {
         ps50_w: rating.ps50_w,
         ps50_standard_error_w: rating.standard_error_w,
@@ -325,7 +335,7 @@ fn rating_entry(assessment: &Assessment) -> Option<RatingEntry> {
 }
 
 fn regression_entry(assessment: &Assessment) -> Option<RegressionEntry> {
-    let line = assessment.line?;
+    let line = assessment.s580.line()?;
     Some(RegressionEntry {
         intercept_w: line.intercept,
         slope_w_per_k: line.slope,
@@ -335,13 +345,13 @@ fn regression_entry(assessment: &Assessment) -> Option<RegressionEntry> {
         r_squared: line.r_squared,
         residual_sd_w: line.residual_sd,
         intervals: line.points,
-        days: assessment.used_dates().len(),
+        days: assessment.s580.dates.len(),
     })
 }
 
-fn finding_entry(finding: &Finding) -> FindingEntry {
+fn finding_entry(finding: &S580Finding) -> FindingEntry {
     FindingEntry {
-        code: finding.code,
+        code: finding.code.code(),
         text: finding.text.to_string(),
         remedy: finding.remedy.to_string(),
         allows: finding.level.code(),

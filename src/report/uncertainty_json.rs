@@ -6,11 +6,13 @@ use serde::Serialize;
 use crate::campaign::classes::Shape;
 use crate::campaign::model::Uncertainty;
 use crate::procedure::Assessment;
-use crate::procedure::uncertainty::budget::{Contribution, Origin};
-use crate::procedure::uncertainty::days::DayEffect;
-use crate::procedure::uncertainty::outlook::Outlook;
-use crate::procedure::uncertainty::trials::{MonteCarlo, SEED};
-use crate::procedure::uncertainty::{RatingUncertainty, sources};
+use crate::procedure::s580::uncertainty::RatingUncertainty;
+use crate::procedure::s580::uncertainty::budget::{Contribution, Origin};
+use crate::procedure::s580::uncertainty::days::DayEffect;
+use crate::procedure::s580::uncertainty::outlook::Outlook;
+use crate::procedure::s580::uncertainty::sensitivity::sensitivity_w;
+use crate::procedure::s580::uncertainty::trials::{MonteCarlo, SEED};
+use crate::procedure::sources::Basis;
 use crate::units::rfc3339;
 
 /// How sure Ps(50) is, instruments and days included, by JCGM 100.
@@ -154,7 +156,7 @@ struct TargetEntry {
 
 /// The uncertainty of a campaign's rating.
 pub fn uncertainty_entry(assessment: &Assessment) -> Option<UncertaintyEntry> {
-    let sure = assessment.uncertainty.as_ref()?;
+    let sure = assessment.s580.uncertainty()?;
     let budget = &sure.budget;
     let expanded_w = budget.expanded_w();
     Some(UncertaintyEntry {
@@ -215,11 +217,11 @@ fn contribution_entry(sure: &RatingUncertainty, part: &Contribution) -> Contribu
             ..entry
         },
         Origin::Common(error) => {
-            let (origin, class) = match error.origin {
-                sources::Origin::Stated => ("stated", None),
-                sources::Origin::Class(class) => ("class", Some(class.word)),
-                sources::Origin::Assumed(class) => ("assumed", Some(class.word)),
-                sources::Origin::Known(_) => ("known", None),
+            let (origin, class) = match error.basis {
+                Basis::Stated => ("stated", None),
+                Basis::Class(class) => ("class", Some(class.word)),
+                Basis::Assumed(class) => ("assumed", Some(class.word)),
+                Basis::Known(_) => ("known", None),
             };
             let (relative_uncertainty, uncertainty_k) = match error.standard {
                 Uncertainty::Relative(fraction) => (Some(fraction), None),
@@ -237,7 +239,11 @@ fn contribution_entry(sure: &RatingUncertainty, part: &Contribution) -> Contribu
                 },
                 relative_uncertainty,
                 uncertainty_k,
-                sensitivity: Some(error.sensitivity_w(&sure.of_line.line, sure.budget.at_k)),
+                sensitivity: Some(sensitivity_w(
+                    error.source,
+                    &sure.of_line.line,
+                    sure.budget.at_k,
+                )),
                 ..entry
             }
         }
@@ -280,10 +286,13 @@ fn monte_carlo_entry(drawn: &MonteCarlo) -> MonteCarloEntry {
 
 fn influential_entries(assessment: &Assessment, sure: &RatingUncertainty) -> Vec<InfluentialEntry> {
     let entries = sure.influential.iter().map(|influential| {
-        let interval = &assessment.intervals[influential.interval];
+        let interval = &assessment.s580.intervals[influential.interval];
         InfluentialEntry {
-            run: assessment.runs[interval.run].plan.label.clone(),
-            start: rfc3339(interval.start_us, &assessment.campaign.site.time_zone),
+            run: assessment.tested.runs[interval.run].plan.label.clone(),
+            start: rfc3339(
+                interval.measured.span.from_us,
+                &assessment.tested.campaign.site.time_zone,
+            ),
             cooks_distance: influential.cooks_distance,
             ps50_without_w: influential.ps50_without_w,
         }

@@ -4,7 +4,7 @@ use super::check::Check;
 use super::evidence::Evidence;
 use super::pdf::Page;
 use crate::language::Words;
-use crate::procedure::conformity::Level;
+use crate::procedure::finding::Level;
 use crate::report::model::headline::Headline;
 
 /// So many characters are shown before and after the place where two texts part.
@@ -60,7 +60,10 @@ pub fn check_headline(headline: &Headline, words: &Words, pages: &[Page]) -> Che
     let is_number = |number: &String| after_label.starts_with(&squeezed(number));
     // "Conforms with notes" begins as "Conforms" does.
     let level = squeezed(&headline.level);
-    let levels = Level::ALL.map(|level| squeezed(&words.say(level.describe())));
+    let levels: Vec<String> = Level::ALL
+        .iter()
+        .map(|level| squeezed(&words.say(level.describe())))
+        .collect();
     let is_more = |other: &String| *other != level && other.starts_with(&level);
     let is_other = levels
         .iter()

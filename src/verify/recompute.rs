@@ -39,7 +39,7 @@ pub fn edition(
         format!("this version knows no language \"{code}\"")
     })?;
     Ok(Edition {
-        words: Words::new(language, assessment.campaign.report.units),
+        words: Words::new(language, assessment.tested.campaign.report.units),
         paper: imprint.paper.unwrap_or(Paper::A4),
         ..Edition::plain(imprint.issued.unwrap_or(Timestamp::UNIX_EPOCH))
     })

@@ -5,10 +5,10 @@
 
 use simmerline::campaign::classes::Shape;
 use simmerline::campaign::model::{Instrument, Instruments, Sensitivity, Uncertainty};
-use simmerline::procedure::uncertainty::LineUncertainty;
-use simmerline::procedure::uncertainty::budget::ReadingNoise;
-use simmerline::procedure::uncertainty::days::{DayEffect, Points};
-use simmerline::procedure::uncertainty::sources::{Origin, Source, common_errors};
+use simmerline::procedure::s580::uncertainty::LineUncertainty;
+use simmerline::procedure::s580::uncertainty::budget::ReadingNoise;
+use simmerline::procedure::s580::uncertainty::days::{DayEffect, Points};
+use simmerline::procedure::sources::{Basis, Source, common_errors};
 use simmerline::stats::line::fit_line;
 use simmerline::stats::monte_carlo::{Generator, normal};
 
@@ -52,7 +52,7 @@ fn covers(scenario: &Scenario, generator: &mut Generator) -> bool {
     let instruments = instruments(scenario);
     let errors: Vec<_> = common_errors(&instruments, "invented")
         .into_iter()
-        .filter(|error| error.origin == Origin::Stated && error.shape == Shape::Normal)
+        .filter(|error| error.basis == Basis::Stated && error.shape == Shape::Normal)
         .collect();
     let (mut scale, mut shift_k) = (1.0, 0.0);
     for error in &errors {

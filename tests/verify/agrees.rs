@@ -51,6 +51,7 @@ fn every_sample_agrees_and_carries_all_its_inputs() {
         let document = Document::load_mem(&pdf).unwrap();
         for (input, sha256) in assess_folder(&Path::new("sample-runs").join(&name))
             .unwrap()
+            .tested
             .inputs()
         {
             let bytes = attached(&document, &input);
@@ -70,8 +71,8 @@ fn attachments_say_what_they_are() {
         ("campaign.toml", "Source", "application/toml"),
         ("2026-06-24.csv", "Source", "text/csv"),
         ("cooker.png", "Supplement", "image/png"),
-        ("box.rating.json", "Data", "application/json"),
-        ("box.intervals.csv", "Data", "text/csv"),
+        ("box.s580.rating().json", "Data", "application/json"),
+        ("box.s580.intervals.csv", "Data", "text/csv"),
     ] {
         let file = document
             .get_dictionary(specification(&document, name))
@@ -108,7 +109,7 @@ fn attachments_say_what_they_are() {
 fn a_report_agrees_in_every_language_on_either_paper_in_either_unit_system() {
     let assess = |units| {
         let mut assessment = assess_folder(Path::new("sample-runs/open-dish")).unwrap();
-        assessment.campaign.report.units = units;
+        assessment.tested.campaign.report.units = units;
         assessment
     };
     for language in LANGUAGES {
@@ -152,7 +153,7 @@ fn a_report_that_another_program_saved_again_agrees() {
 fn a_report_by_another_version_is_compared_as_far_as_that_goes() {
     let pdf = changed(&sample("open-dish"), |document| {
         let version = env!("CARGO_PKG_VERSION");
-        let name = "open-dish.rating.json";
+        let name = "open-dish.s580.rating().json";
         let (from, to) = (
             format!("\"tool_version\": \"{version}\""),
             "\"tool_version\": \"0.0.7\"",
@@ -181,7 +182,7 @@ fn a_report_by_another_version_is_compared_as_far_as_that_goes() {
         ("\"ps50_w\"", "\"ps50\""),
     ] {
         let lied = changed(&pdf, |document| {
-            replace_in(document, "open-dish.rating.json", from, to)
+            replace_in(document, "open-dish.s580.rating().json", from, to)
         });
         differs(&lied, &["rating"], &["rating.ps50_w"]);
     }
@@ -300,7 +301,7 @@ fn a_slim_report_prints_its_hashes_and_says_that_it_carries_no_evidence() {
     let pages: Vec<u32> = document.get_pages().into_keys().collect();
     let text = document.extract_text(&pages).unwrap();
     let assessment = assess_folder(Path::new("sample-runs/open-dish")).unwrap();
-    for (_, sha256) in assessment.inputs() {
+    for (_, sha256) in assessment.tested.inputs() {
         assert!(text.contains(&sha256));
     }
     let (_, metadata) = document

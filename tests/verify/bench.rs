@@ -22,7 +22,7 @@ static MADE: LazyLock<Mutex<BTreeMap<PathBuf, Vec<u8>>>> = LazyLock::new(Mutex::
 /// The report on a campaign folder.
 pub fn report_on(folder: &Path) -> Vec<u8> {
     let assessment = assess_folder(folder).unwrap();
-    let wishes = &assessment.campaign.report;
+    let wishes = &assessment.tested.campaign.report;
     let edition = Edition::wished(wishes, Timestamp::from_second(ISSUED_S).unwrap());
     let made = outputs(&assessment, &edition).unwrap();
     let pdf = made.into_iter().find(|one| one.name.ends_with(".pdf"));
@@ -143,7 +143,7 @@ pub fn name_list(document: &mut Document) -> &mut Vec<Object> {
 }
 
 /// Results of the sample that is changed most.
-pub const RATING: &str = "open-dish.rating.json";
+pub const RATING: &str = "open-dish.s580.rating().json";
 
 /// The report on `open-dish` with something changed.
 pub fn open_dish(change: impl FnOnce(&mut Document)) -> Vec<u8> {

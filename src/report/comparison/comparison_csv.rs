@@ -67,30 +67,31 @@ fn row(
 ) -> [String; HEADER.len()] {
     let number = |value: f64| value.to_string();
     let optional = |value: Option<f64>| value.map_or_else(String::new, number);
-    let cooker = &one.campaign.cooker;
-    let ps50_w = one.rating.map(|rating| rating.ps50_w);
+    let cooker = &one.tested.campaign.cooker;
+    let ps50_w = one.s580.rating().map(|rating| rating.ps50_w);
     let per = |quantity: Option<f64>| optional(ps50_w.zip(quantity).map(|(w, per)| w / per));
     let heating = comparison.heating[place];
     let pair = comparison.baseline.and_then(|_| {
         let mut pairs = comparison.pairs.iter();
-        pairs.find(|pair| pair.second == place)
+        pairs.find(|pair| pair.difference.second == place)
     });
     [
         letter(place).to_string(),
-        one.campaign.name.clone(),
+        one.tested.campaign.name.clone(),
         names[place].clone(),
         optional(ps50_w),
         optional(
-            one.uncertainty
+            one.s580
+                .uncertainty()
                 .as_ref()
                 .map(|sure| sure.budget.expanded_w()),
         ),
-        optional(one.line.map(|line| line.intercept)),
-        optional(one.line.map(|line| line.slope)),
-        optional(one.line.and_then(|line| line.r_squared)),
-        one.used().count().to_string(),
-        one.used_dates().len().to_string(),
-        one.conformity.level.code().to_owned(),
+        optional(one.s580.line().map(|line| line.intercept)),
+        optional(one.s580.line().map(|line| line.slope)),
+        optional(one.s580.line().and_then(|line| line.r_squared)),
+        one.s580.used().count().to_string(),
+        one.s580.dates.len().to_string(),
+        one.s580.conformity.level.code().to_owned(),
         per(Some(cooker.intercept_area_m2)),
         per(cooker.mass_kg),
         per(cooker.cost),
@@ -99,12 +100,12 @@ fn row(
         optional(heating.map(|time| time.shortest_s)),
         optional(heating.and_then(|time| time.longest_s)),
         (comparison.baseline == Some(place)).to_string(),
-        optional(pair.map(|pair| pair.difference_w)),
-        optional(pair.map(|pair| pair.interval_w().0)),
-        optional(pair.map(|pair| pair.interval_w().1)),
-        optional(pair.map(|pair| pair.p)),
+        optional(pair.map(|pair| pair.difference.difference_w)),
+        optional(pair.map(|pair| pair.difference.interval_w().0)),
+        optional(pair.map(|pair| pair.difference.interval_w().1)),
+        optional(pair.map(|pair| pair.difference.p)),
         optional(pair.map(|pair| pair.p_corrected)),
         (!comparison.departures[place].is_empty()).to_string(),
-        one.campaign.demonstration.to_string(),
+        one.tested.campaign.demonstration.to_string(),
     ]
 }

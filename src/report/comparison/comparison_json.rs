@@ -111,10 +111,11 @@ impl ComparisonFile {
     /// The file's content.
     pub fn new(comparison: &Comparison) -> Self {
         let names = names(&comparison.campaigns);
-        let name = |place: usize| comparison.campaigns[place].campaign.name.clone();
+        let name = |place: usize| comparison.campaigns[place].tested.campaign.name.clone();
         let inputs = comparison.campaigns.iter().flat_map(|one| {
-            let campaign = one.campaign.name.clone();
-            one.inputs()
+            let campaign = one.tested.campaign.name.clone();
+            one.tested
+                .inputs()
                 .into_iter()
                 .map(move |(file, sha256)| InputEntry {
                     campaign: campaign.clone(),
@@ -129,7 +130,7 @@ impl ComparisonFile {
             demonstration: comparison
                 .campaigns
                 .iter()
-                .any(|one| one.campaign.demonstration),
+                .any(|one| one.tested.campaign.demonstration),
             baseline: comparison.baseline.map(name),
             mixed: comparison.is_mixed(),
             ambient_c: comparison.ambient_c,
@@ -140,7 +141,13 @@ impl ComparisonFile {
             pairs: comparison
                 .pairs
                 .iter()
-                .map(|pair| pair_entry(pair, name(pair.first), name(pair.second)))
+                .map(|pair| {
+                    pair_entry(
+                        pair,
+                        name(pair.difference.first),
+                        name(pair.difference.second),
+                    )
+                })
                 .collect(),
             provenance: Provenance {
                 tool_version: env!("CARGO_PKG_VERSION"),
@@ -166,26 +173,27 @@ fn campaign_entry(
     one: &Assessment,
     name: &str,
 ) -> CampaignEntry {
-    let cooker = &one.campaign.cooker;
-    let ps50_w = one.rating.map(|rating| rating.ps50_w);
+    let cooker = &one.tested.campaign.cooker;
+    let ps50_w = one.s580.rating().map(|rating| rating.ps50_w);
     let per = |quantity: Option<f64>| ps50_w.zip(quantity).map(|(w, per)| w / per);
     let heating = comparison.heating[place];
     CampaignEntry {
         letter: letter(place),
-        campaign: one.campaign.name.clone(),
+        campaign: one.tested.campaign.name.clone(),
         cooker: name.to_owned(),
         report_number: report_number(one),
         ps50_w,
         ps50_expanded_uncertainty_w: one
-            .uncertainty
+            .s580
+            .uncertainty()
             .as_ref()
             .map(|sure| sure.budget.expanded_w()),
-        intercept_w: one.line.map(|line| line.intercept),
-        slope_w_per_k: one.line.map(|line| line.slope),
-        r_squared: one.line.and_then(|line| line.r_squared),
-        intervals: one.used().count(),
-        days: one.used_dates().len(),
-        conformity: one.conformity.level.code(),
+        intercept_w: one.s580.line().map(|line| line.intercept),
+        slope_w_per_k: one.s580.line().map(|line| line.slope),
+        r_squared: one.s580.line().and_then(|line| line.r_squared),
+        intervals: one.s580.used().count(),
+        days: one.s580.dates.len(),
+        conformity: one.s580.conformity.level.code(),
         ps50_w_per_m2: per(Some(cooker.intercept_area_m2)),
         ps50_w_per_kg: per(cooker.mass_kg),
         ps50_w_per_cost: per(cooker.cost),
@@ -200,25 +208,27 @@ fn campaign_entry(
 }
 
 fn pair_entry(pair: &Pair, first: String, second: String) -> PairEntry {
-    let (lower_w, upper_w) = pair.interval_w();
-    let (method, paired_days) = match pair.method {
+    let (lower_w, upper_w) = pair.difference.interval_w();
+    let (method, paired_days) = match pair.difference.method {
         Method::Apart => ("apart", None),
         Method::PairedByDay { days } => ("paired-by-day", Some(days)),
     };
     PairEntry {
         first,
         second,
-        difference_w: pair.difference_w,
-        difference_standard_uncertainty_w: pair.combined_w,
+        difference_w: pair.difference.difference_w,
+        difference_standard_uncertainty_w: pair.difference.combined_w,
         difference_95_w: [lower_w, upper_w],
-        effective_degrees_of_freedom: Some(pair.effective_freedom).filter(|f| f.is_finite()),
-        coverage_factor: pair.coverage_factor,
+        effective_degrees_of_freedom: Some(pair.difference.effective_freedom)
+            .filter(|f| f.is_finite()),
+        coverage_factor: pair.difference.coverage_factor,
         method,
         paired_days,
-        p: pair.p,
+        p: pair.difference.p,
         p_corrected: pair.p_corrected,
         real: pair.is_shown(),
         contributions: pair
+            .difference
             .parts
             .iter()
             .map(|part| PartEntry {
@@ -227,9 +237,9 @@ fn pair_entry(pair: &Pair, first: String, second: String) -> PairEntry {
                 if_nothing_were_shared_w: part.apart_w,
             })
             .collect(),
-        shape: pair.shape.as_ref().map(shape_entry),
-        sought_difference_w: pair.needed.sought_w,
-        more_intervals_each: pair.needed.intervals_each,
+        shape: pair.difference.shape.as_ref().map(shape_entry),
+        sought_difference_w: pair.difference.needed.sought_w,
+        more_intervals_each: pair.difference.needed.intervals_each,
     }
 }
 

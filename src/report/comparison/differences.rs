@@ -9,7 +9,7 @@ use crate::comparison::pair::{Method, Pair};
 use crate::comparison::shape::Shape;
 use crate::language::{Message, Phrase, Words, fixed, joined, probability, short};
 use crate::message;
-use crate::procedure::uncertainty::days::SHOWN_P;
+use crate::procedure::s580::uncertainty::days::SHOWN_P;
 use crate::report::model::report::Row;
 use crate::units::decimals_for;
 
@@ -63,12 +63,16 @@ pub fn differences(comparison: &Comparison, words: &Words) -> DifferencesPart {
 
 /// `B − A`.
 fn between(pair: &Pair) -> String {
-    format!("{} − {}", letter(pair.second), letter(pair.first))
+    format!(
+        "{} − {}",
+        letter(pair.difference.second),
+        letter(pair.difference.first)
+    )
 }
 
 /// `6 to 30`, as fine as the half-width deserves.
 fn spoken_interval(pair: &Pair, (lower_w, upper_w): (f64, f64)) -> Message {
-    let decimals = decimals_for(pair.expanded_w());
+    let decimals = decimals_for(pair.difference.expanded_w());
     message!(
         "comparison-span",
         from = fixed(lower_w, decimals),
@@ -81,8 +85,11 @@ fn watts(number: impl Into<Phrase>) -> Phrase {
 }
 
 fn row(pair: &Pair, words: &Words) -> DifferenceRow {
-    let difference = signed(pair.difference_w, decimals_for(pair.expanded_w()));
-    let method = match pair.method {
+    let difference = signed(
+        pair.difference.difference_w,
+        decimals_for(pair.difference.expanded_w()),
+    );
+    let method = match pair.difference.method {
         Method::Apart => message!("difference-apart"),
         Method::PairedByDay { days } => message!("difference-paired", days = days),
     };
@@ -94,8 +101,8 @@ fn row(pair: &Pair, words: &Words) -> DifferenceRow {
     let cells = [
         between(pair).into(),
         watts(difference),
-        watts(spoken_interval(pair, pair.interval_w())),
-        probability(pair.p),
+        watts(spoken_interval(pair, pair.difference.interval_w())),
+        probability(pair.difference.p),
         probability(pair.p_corrected),
         method.into(),
         verdict.into(),
@@ -121,18 +128,21 @@ pub fn verdict(comparison: &Comparison, pair: &Pair, names: &[String]) -> Phrase
             letter(place).to_string()
         }
     };
-    let is_more = pair.difference_w >= 0.0;
-    let (lower_w, upper_w) = pair.interval_w();
+    let is_more = pair.difference.difference_w >= 0.0;
+    let (lower_w, upper_w) = pair.difference.interval_w();
     let interval_w = if is_more {
         (lower_w, upper_w)
     } else {
         (-upper_w, -lower_w)
     };
-    let size = fixed(pair.difference_w.abs(), decimals_for(pair.expanded_w()));
+    let size = fixed(
+        pair.difference.difference_w.abs(),
+        decimals_for(pair.difference.expanded_w()),
+    );
     let said = |more: &'static str, less: &'static str| {
         Message::new(if is_more { more } else { less })
-            .with("second", call(pair.second))
-            .with("first", call(pair.first))
+            .with("second", call(pair.difference.second))
+            .with("first", call(pair.difference.first))
             .with("difference", &size)
             .with("interval", spoken_interval(pair, interval_w))
     };
@@ -144,10 +154,10 @@ pub fn verdict(comparison: &Comparison, pair: &Pair, names: &[String]) -> Phrase
             None => said("verdict-shown-more", "verdict-shown-less").into(),
         };
     }
-    if !pair.knows_days && pair.p_corrected < SHOWN_P {
+    if !pair.difference.knows_days && pair.p_corrected < SHOWN_P {
         return said("verdict-one-day-more", "verdict-one-day-less").into();
     }
-    if pair.is_shown_alone() {
+    if pair.difference.is_shown_alone() {
         return said("verdict-by-chance-more", "verdict-by-chance-less")
             .with("pairs", comparison.pairs.len())
             .into();
@@ -159,23 +169,22 @@ pub fn verdict(comparison: &Comparison, pair: &Pair, names: &[String]) -> Phrase
 /// The difference as a part of the rating of the first, %; `None` where that is near zero,
 /// of which a part would say nothing.
 fn share_percent(comparison: &Comparison, pair: &Pair) -> Option<f64> {
-    let budget = &comparison.campaigns[pair.first]
-        .uncertainty
-        .as_ref()?
-        .budget;
-    (budget.power_w > budget.expanded_w()).then(|| pair.difference_w.abs() / budget.power_w * 100.0)
+    let first = &comparison.campaigns[pair.difference.first];
+    let budget = &first.s580.uncertainty()?.budget;
+    (budget.power_w > budget.expanded_w())
+        .then(|| pair.difference.difference_w.abs() / budget.power_w * 100.0)
 }
 
 /// What would show a difference, where the spread of days can be told and is the
 /// campaigns' own.
 fn needed(pair: &Pair) -> Option<Message> {
-    if !pair.knows_days {
+    if !pair.difference.knows_days {
         return Some(message!("needed-other-days"));
     }
-    if pair.method != Method::Apart {
+    if pair.difference.method != Method::Apart {
         return None;
     }
-    let needed: &Needed = &pair.needed;
+    let needed: &Needed = &pair.difference.needed;
     let sought = short(needed.sought_w);
     Some(match needed.intervals_each {
         Some(0) => message!("needed-none", sought = sought),
@@ -186,7 +195,7 @@ fn needed(pair: &Pair) -> Option<Message> {
 
 /// What the slopes and intercepts of a pair say, with their numbers.
 pub fn shape_message(pair: &Pair) -> Message {
-    let Some(shape) = &pair.shape else {
+    let Some(shape) = &pair.difference.shape else {
         return message!("shape-unknown");
     };
     let numbers = if shape.by_days {
@@ -203,8 +212,8 @@ pub fn shape_message(pair: &Pair) -> Message {
         return message!("shape-no-cause", numbers = numbers);
     }
     Message::new(meaning(shape))
-        .with("first", letter(pair.first).to_string())
-        .with("second", letter(pair.second).to_string())
+        .with("first", letter(pair.difference.first).to_string())
+        .with("second", letter(pair.difference.second).to_string())
         .with("numbers", numbers)
 }
 
@@ -229,23 +238,27 @@ fn meaning(shape: &Shape) -> &'static str {
 
 fn budget(pair: &Pair, words: &Words) -> PairBudget {
     let said = |number_w: f64| words.say(watts(fixed(number_w, 2)));
-    let of_parts = pair.parts.iter().map(|part| {
+    let of_parts = pair.difference.parts.iter().map(|part| {
         [
             words.say(part.name()),
             said(part.of_difference_w),
             said(part.apart_w),
         ]
     });
-    let apart_w = pair.parts.iter().map(|part| part.apart_w.powi(2));
+    let apart_w = pair
+        .difference
+        .parts
+        .iter()
+        .map(|part| part.apart_w.powi(2));
     let combined = [
         words.say(message!("pair-budget-combined")),
-        said(pair.combined_w),
+        said(pair.difference.combined_w),
         said(apart_w.sum::<f64>().sqrt()),
     ];
-    let factor = fixed(pair.coverage_factor, 2);
+    let factor = fixed(pair.difference.coverage_factor, 2);
     let expanded = [
         words.say(message!("pair-budget-expanded", factor = factor)),
-        said(pair.expanded_w()),
+        said(pair.difference.expanded_w()),
         String::new(),
     ];
     PairBudget {

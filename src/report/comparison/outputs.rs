@@ -24,7 +24,7 @@ pub fn outputs(comparison: &Comparison, edition: &Edition) -> Result<Vec<Output>
     let campaigns: Vec<_> = comparison
         .campaigns
         .iter()
-        .map(|one| &one.campaign)
+        .map(|one| &one.tested.campaign)
         .collect();
     refuse_missing_characters(&campaigns, &report)?;
     let lines = Asset {

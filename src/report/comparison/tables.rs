@@ -9,8 +9,8 @@ use crate::language::{
 };
 use crate::message;
 use crate::procedure::Assessment;
-use crate::procedure::conformity::Level;
-use crate::procedure::cooking::{START_C, TimeRange};
+use crate::procedure::cooking::pots::{START_C, TimeRange};
+use crate::procedure::finding::Level;
 use crate::report::model::instruments::instrument_rows;
 use crate::report::model::provenance::report_number;
 use crate::report::model::report::Row;
@@ -44,7 +44,7 @@ fn with_half_width(value: f64, half_width: f64) -> Phrase {
 /// Rating, line and conformity.
 pub fn rating_table(comparison: &Comparison, names: &[String], words: &Words) -> FigureTable {
     let row = |(place, one): (usize, &Assessment)| {
-        let (line, sure) = (one.line?, one.uncertainty.as_ref()?);
+        let (line, sure) = (one.s580.line()?, one.s580.uncertainty()?);
         let name: Phrase = if comparison.baseline == Some(place) {
             message!("ratings-baseline", name = &names[place]).into()
         } else {
@@ -58,8 +58,8 @@ pub fn rating_table(comparison: &Comparison, names: &[String], words: &Words) ->
             fixed(line.slope, decimals_for(line.slope_standard_error).max(2)),
             line.r_squared.map_or(NOTHING.into(), |r| fixed(r, 2)),
             line.points.into(),
-            one.used_dates().len().into(),
-            spoken_level(one.conformity.level).into(),
+            one.s580.dates.len().into(),
+            spoken_level(one.s580.conformity.level).into(),
         ];
         Some(cells.map(|cell| words.say(cell)).to_vec())
     };
@@ -103,8 +103,8 @@ fn spoken_level(level: Level) -> Message {
 /// The rating by what a cooker is and costs, and what it means for a pot.
 pub fn per_unit_table(comparison: &Comparison, words: &Words) -> FigureTable {
     let row = |(place, one): (usize, &Assessment)| {
-        let budget = &one.uncertainty.as_ref()?.budget;
-        let cooker = &one.campaign.cooker;
+        let budget = &one.s580.uncertainty()?.budget;
+        let cooker = &one.tested.campaign.cooker;
         let per = |quantity: Option<f64>| {
             quantity.map(|quantity| {
                 with_half_width(budget.power_w / quantity, budget.expanded_w() / quantity)
@@ -195,7 +195,7 @@ pub fn campaigns(comparison: &Comparison, names: &[String], words: &Words) -> Ve
 }
 
 fn campaign_rows(one: &Assessment, words: &Words) -> Vec<Row> {
-    let campaign = &one.campaign;
+    let campaign = &one.tested.campaign;
     let row = |label: Message, text: Phrase| Row::new(&words.say(label), words.say(text));
     let title = message!(
         "comparison-campaign-text",
@@ -224,7 +224,7 @@ fn campaign_rows(one: &Assessment, words: &Words) -> Vec<Row> {
 }
 
 fn spoken_cooker(one: &Assessment) -> Message {
-    let cooker = &one.campaign.cooker;
+    let cooker = &one.tested.campaign.cooker;
     let said = match &cooker.description {
         Some(words) => message!("comparison-cooker-described", description = words),
         None => message!("comparison-cooker-text"),
@@ -234,15 +234,15 @@ fn spoken_cooker(one: &Assessment) -> Message {
 }
 
 fn spoken_test(one: &Assessment) -> Message {
-    let site = &one.campaign.site;
-    let tester: Phrase = match &one.campaign.tester {
+    let site = &one.tested.campaign.site;
+    let tester: Phrase = match &one.tested.campaign.tester {
         Some(tester) => tester.into(),
         None => message!("comparison-not-stated").into(),
     };
     message!(
         "comparison-test-text",
         dates = test_dates(one),
-        runs = one.runs.len(),
+        runs = one.tested.runs.len(),
         site = &site.name,
         elevation = fixed(site.elevation_m, 0),
         tester = tester
@@ -250,13 +250,16 @@ fn spoken_test(one: &Assessment) -> Message {
 }
 
 fn spoken_line(one: &Assessment) -> Message {
-    let used_k = one.used().filter_map(|interval| interval.difference_k);
+    let used_k = one
+        .s580
+        .used()
+        .filter_map(|interval| interval.measured.difference_k);
     let (low_k, high_k) = used_k.fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), k| {
         (low.min(k), high.max(k))
     });
     message!(
         "comparison-line-text",
-        intervals = one.used().count(),
+        intervals = one.s580.used().count(),
         range = range(low_k, high_k, 1)
     )
 }
@@ -275,8 +278,8 @@ fn spoken_instruments(one: &Assessment, words: &Words) -> Phrase {
 
 /// The level, and a sentence for each finding.
 fn spoken_conformity(one: &Assessment, words: &Words) -> Phrase {
-    let level = words.say(one.conformity.level.describe());
-    let findings = one.conformity.findings.iter();
+    let level = words.say(one.s580.conformity.level.describe());
+    let findings = one.s580.conformity.findings.iter();
     let findings = findings.map(|finding| sentence_case(&words.say(&finding.text)));
     joined([level].into_iter().chain(findings), ". ")
 }

@@ -9,7 +9,7 @@ use crate::comparison::Comparison;
 use crate::language::{Message, Phrase, Words, clauses, date, fixed, listed, range};
 use crate::message;
 use crate::procedure::Assessment;
-use crate::procedure::conformity::Level;
+use crate::procedure::finding::Level;
 use crate::report::cautions::{CautionPart, cautions};
 use crate::report::figures::compared_lines::WITH_BANDS;
 use crate::report::model::provenance::{made_with, short_number};
@@ -67,17 +67,20 @@ pub fn names(campaigns: &[Assessment]) -> Vec<String> {
         sorted.len() == names.len()
     };
     [
-        by(|one| &one.campaign.cooker.name),
-        by(|one| &one.campaign.title),
+        by(|one| &one.tested.campaign.cooker.name),
+        by(|one| &one.tested.campaign.title),
     ]
     .into_iter()
     .find(are_distinct)
-    .unwrap_or_else(|| by(|one| &one.campaign.name))
+    .unwrap_or_else(|| by(|one| &one.tested.campaign.name))
 }
 
 /// Number of a comparison, from the inputs of all campaigns, their order and our version.
 pub fn number(comparison: &Comparison) -> String {
-    let inputs = comparison.campaigns.iter().flat_map(Assessment::inputs);
+    let inputs = comparison
+        .campaigns
+        .iter()
+        .flat_map(|one| one.tested.inputs());
     let mut parts: Vec<String> = inputs.map(|(_, sha256)| sha256).collect();
     parts.push(format!("{:?}", comparison.baseline));
     short_number(&parts)
@@ -135,13 +138,13 @@ fn subtitle(comparison: &Comparison) -> Message {
     let mut sites: Vec<&str> = comparison
         .campaigns
         .iter()
-        .map(|one| one.campaign.site.name.as_str())
+        .map(|one| one.tested.campaign.site.name.as_str())
         .collect();
     sites.dedup();
     let dates = comparison
         .campaigns
         .iter()
-        .flat_map(|one| one.runs.iter().map(|run| run.date));
+        .flat_map(|one| one.tested.runs.iter().map(|run| run.date));
     let dates: Phrase = match (dates.clone().min(), dates.max()) {
         (Some(first), Some(last)) if first == last => date(first),
         (Some(first), Some(last)) => {
@@ -173,7 +176,7 @@ fn marks(comparison: &Comparison) -> Vec<Message> {
     if comparison
         .campaigns
         .iter()
-        .any(|one| one.campaign.demonstration)
+        .any(|one| one.tested.campaign.demonstration)
     {
         marks.push(message!("comparison-mark-invented"));
     }
@@ -208,10 +211,10 @@ fn warnings(comparison: &Comparison) -> Vec<Message> {
         .enumerate()
     {
         let campaign = letter(place).to_string();
-        if one.conformity.level == Level::Indicative {
+        if one.s580.conformity.level == Level::Indicative {
             warnings.push(message!("warning-indicative", campaign = &campaign));
         }
-        let days = one.used_dates().len();
+        let days = one.s580.dates.len();
         if days < FEW_DAYS {
             warnings.push(message!(
                 "warning-few-days",
@@ -226,7 +229,7 @@ fn warnings(comparison: &Comparison) -> Vec<Message> {
                 departures = clauses(departures)
             ));
         }
-        if one.estimates_irradiance() {
+        if one.tested.estimates_irradiance() {
             warnings.push(message!("warning-estimated", campaign = campaign));
         } else if measured_plane(one) != of_first {
             warnings.push(message!("warning-plane", campaign = campaign));
@@ -238,14 +241,14 @@ fn warnings(comparison: &Comparison) -> Vec<Message> {
 /// The plane in which irradiance was measured; one that is not stated is taken as normal to
 /// the beam.
 fn measured_plane(one: &Assessment) -> Plane {
-    let plane = one.campaign.instruments.irradiance_plane;
+    let plane = one.tested.campaign.instruments.irradiance_plane;
     plane.unwrap_or(Plane::Normal)
 }
 
 fn figure(comparison: &Comparison, names: &[String], words: &Words) -> Figure {
     let read = comparison.campaigns.iter().zip(names).enumerate();
     let read = read.filter_map(|(place, (one, name))| {
-        let budget = &one.uncertainty.as_ref()?.budget;
+        let budget = &one.s580.uncertainty()?.budget;
         let (power_w, expanded_w) = (budget.power_w, budget.expanded_w());
         Some(message!(
             "comparison-lines-one",
@@ -280,8 +283,9 @@ fn notes(comparison: &Comparison) -> [Message; 6] {
 
 fn inputs(comparison: &Comparison) -> Vec<Row> {
     let of = |one: &Assessment| {
-        let name = one.campaign.name.clone();
-        one.inputs()
+        let name = one.tested.campaign.name.clone();
+        one.tested
+            .inputs()
             .into_iter()
             .map(move |(file, sha256)| Row::new(&format!("{name}/{file}"), sha256))
     };

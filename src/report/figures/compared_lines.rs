@@ -14,9 +14,9 @@ use crate::error::Result;
 use crate::language::{Words, fixed};
 use crate::message;
 use crate::procedure::Assessment;
-use crate::procedure::intervals::Interval;
-use crate::procedure::limits::RATING_DIFFERENCE_K;
-use crate::procedure::uncertainty::RatingUncertainty;
+use crate::procedure::s580::intervals::Interval;
+use crate::procedure::s580::limits::RATING_DIFFERENCE_K;
+use crate::procedure::s580::uncertainty::RatingUncertainty;
 use crate::report::comparison::words::letter;
 
 const HEIGHT_PT: f64 = 250.0;
@@ -64,7 +64,7 @@ fn draw_on(area: &Area<'_>, comparison: &Comparison, words: &Words) -> Result<()
         .iter()
         .enumerate()
         .filter_map(|(place, campaign)| {
-            let sure = campaign.uncertainty.as_ref()?;
+            let sure = campaign.s580.uncertainty()?;
             Some(Drawn {
                 place,
                 campaign,
@@ -85,6 +85,7 @@ fn draw_on(area: &Area<'_>, comparison: &Comparison, words: &Words) -> Result<()
     });
     let points = drawn.iter().take(WITH_POINTS).flat_map(|one| {
         one.campaign
+            .s580
             .used()
             .filter_map(Interval::point)
             .map(|point| point.1)
@@ -145,10 +146,15 @@ fn draw_line(chart: &mut Chart<'_, '_>, one: &Drawn<'_>, span: (f64, f64)) -> Re
 }
 
 fn draw_points(chart: &mut Chart<'_, '_>, one: &Drawn<'_>) -> Result<()> {
-    let marks = one.campaign.used().filter_map(Interval::point).map(|at| {
-        let (face, edge) = parts(one.place, colour(one.place));
-        EmptyElement::at(at) + face + edge
-    });
+    let marks = one
+        .campaign
+        .s580
+        .used()
+        .filter_map(Interval::point)
+        .map(|at| {
+            let (face, edge) = parts(one.place, colour(one.place));
+            EmptyElement::at(at) + face + edge
+        });
     chart.draw_series(marks).map_err(fault)?;
     Ok(())
 }

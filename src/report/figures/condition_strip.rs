@@ -7,8 +7,8 @@ use super::style::{Area, GRID, INK, QUIET, anchored, chart, fault, pt, stroke, t
 use crate::error::Result;
 use crate::language::{Words, duration};
 use crate::message;
-use crate::procedure::intervals::Interval;
-use crate::procedure::screen::Reason;
+use crate::procedure::s580::intervals::Interval;
+use crate::procedure::s580::reason::Reason;
 
 /// Height of a row, points: its name with its bar below.
 pub const ROW_PT: f64 = 14.5;
@@ -36,11 +36,16 @@ pub struct StripPlace<'p> {
 pub fn strip_rows<'i>(intervals: &[&'i Interval], words: &Words) -> Vec<StripRow<'i>> {
     let row = |reason: Option<Reason>| {
         let of_row = |interval: &&Interval| match reason {
-            Some(reason) => interval.reasons.contains(&reason),
+            Some(reason) => interval.reasons().contains(&reason),
             None => interval.is_on_line(),
         };
         let intervals: Vec<&Interval> = intervals.iter().copied().filter(of_row).collect();
-        let time = duration(intervals.iter().map(|interval| interval.duration_s).sum());
+        let time = duration(
+            intervals
+                .iter()
+                .map(|interval| interval.measured.duration_s)
+                .sum(),
+        );
         let name = match reason {
             Some(reason) => message!("strip-aside", reason = reason.describe(), time = time),
             None => message!("strip-used", time = time),
@@ -51,7 +56,7 @@ pub fn strip_rows<'i>(intervals: &[&'i Interval], words: &Words) -> Vec<StripRow
             intervals,
         }
     };
-    let aside = Reason::ALL.map(|reason| row(Some(reason)));
+    let aside = Reason::ALL.iter().map(|&reason| row(Some(reason)));
     let rows = [row(None)].into_iter().chain(aside);
     rows.filter(|row| row.is_used || !row.intervals.is_empty())
         .collect()
@@ -78,8 +83,8 @@ pub fn draw_strip(area: &Area<'_>, rows: &[StripRow<'_>], place: &StripPlace<'_>
         let colour = if row.is_used { INK } else { QUIET };
         let bars = row.intervals.iter().map(|interval| {
             let (start_h, end_h) = (
-                (place.hours)(interval.start_us),
-                (place.hours)(interval.end_us),
+                (place.hours)(interval.measured.span.from_us),
+                (place.hours)(interval.measured.span.to_us),
             );
             Rectangle::new(
                 [(start_h, bottom), (end_h, bottom + BAR_SHARE)],

@@ -14,10 +14,10 @@ use crate::error::Result;
 use crate::language::{Message, Words, fixed};
 use crate::message;
 use crate::procedure::Assessment;
-use crate::procedure::assess::Rating;
-use crate::procedure::intervals::Interval;
-use crate::procedure::limits::RATING_DIFFERENCE_K;
-use crate::procedure::uncertainty::RatingUncertainty;
+use crate::procedure::s580::intervals::Interval;
+use crate::procedure::s580::limits::RATING_DIFFERENCE_K;
+use crate::procedure::s580::rated::Rating;
+use crate::procedure::s580::uncertainty::RatingUncertainty;
 use crate::stats::line::Line;
 
 const HEIGHT_PT: f64 = 276.0;
@@ -41,12 +41,17 @@ pub fn draw_power_line(assessment: &Assessment, words: &Words) -> Result<String>
 
 /// The smallest and largest temperature difference in view, K.
 fn view_k(assessment: &Assessment) -> (f64, f64) {
-    let used: Vec<f64> = assessment.used().filter_map(|i| i.difference_k).collect();
+    let used: Vec<f64> = assessment
+        .s580
+        .used()
+        .filter_map(|i| i.measured.difference_k)
+        .collect();
     let seen = |values: &[f64]| padded(values.iter().copied(), true);
     let all: Vec<f64> = assessment
+        .s580
         .intervals
         .iter()
-        .filter_map(|i| i.difference_k)
+        .filter_map(|i| i.measured.difference_k)
         .collect();
     if used.is_empty() {
         return seen(&all);
@@ -62,16 +67,16 @@ fn view_k(assessment: &Assessment) -> (f64, f64) {
 fn draw_on(area: &Area<'_>, assessment: &Assessment, words: &Words) -> Result<()> {
     let (left_k, right_k) = view_k(assessment);
     let in_view = |interval: &&Interval| {
-        interval
-            .difference_k
-            .is_some_and(|k| (left_k..=right_k).contains(&k))
+        let difference_k = interval.measured.difference_k;
+        difference_k.is_some_and(|k| (left_k..=right_k).contains(&k))
     };
     let powers = assessment
+        .s580
         .intervals
         .iter()
         .filter(in_view)
-        .filter_map(|i| i.standardised_power_w);
-    let at_edges = assessment.line.iter().flat_map(|line| {
+        .filter_map(|i| i.measured.standardised_power_w);
+    let at_edges = assessment.s580.line().into_iter().flat_map(|line| {
         [
             line.prediction(left_k).upper,
             line.prediction(right_k).lower.max(0.0),
@@ -83,7 +88,7 @@ fn draw_on(area: &Area<'_>, assessment: &Assessment, words: &Words) -> Result<()
     draw_key(&names, &key)?;
     let mut chart = chart(&plot, (left_k, right_k), (bottom_w, top_w), true, 6.0)?;
     let whole = |value: &f64| words.say(fixed(*value, 0));
-    let power = if assessment.estimates_irradiance() {
+    let power = if assessment.tested.estimates_irradiance() {
         message!("figure-power-estimated")
     } else {
         message!("figure-power")
@@ -98,6 +103,7 @@ fn draw_on(area: &Area<'_>, assessment: &Assessment, words: &Words) -> Result<()
     };
     draw_axes(&mut chart, &axes)?;
     if !assessment
+        .s580
         .intervals
         .iter()
         .any(|interval| interval.point().is_some())
@@ -109,11 +115,11 @@ fn draw_on(area: &Area<'_>, assessment: &Assessment, words: &Words) -> Result<()
             .draw_series([Text::new(nothing, middle, style)])
             .map_err(fault)?;
     }
-    if let Some(sure) = &assessment.uncertainty {
+    if let Some(sure) = assessment.s580.uncertainty() {
         draw_bands(&mut chart, sure, (left_k, right_k))?;
     }
     draw_points(&mut chart, assessment, in_view)?;
-    if let (Some(line), Some(rating)) = (&assessment.line, &assessment.rating) {
+    if let (Some(line), Some(rating)) = (assessment.s580.line(), assessment.s580.rating()) {
         let power = fixed(rating.ps50_w, 0);
         let label = words.say(message!("figure-rating", power = power));
         draw_mark(&mut chart, rating, left_k, bottom_w)?;
@@ -170,6 +176,7 @@ fn draw_points(
 ) -> Result<()> {
     let points = |used: bool| -> Vec<(f64, f64)> {
         let intervals = assessment
+            .s580
             .intervals
             .iter()
             .filter(|interval| in_view(interval));
@@ -244,13 +251,13 @@ fn key(assessment: &Assessment, words: &Words) -> Key {
         left_pt,
         mark_pt,
     };
-    let used = assessment.used().count();
-    let aside = assessment.set_aside().count();
+    let used = assessment.s580.used().count();
+    let aside = assessment.s580.set_aside().count();
     let mut entries = vec![
         entry(message!("figure-key-used", count = used), 56.0, 9.0),
         entry(message!("figure-key-aside", count = aside), 146.0, 9.0),
     ];
-    if assessment.line.is_some() {
+    if assessment.s580.line().is_some() {
         entries.push(entry(message!("figure-key-line"), 227.0, 17.0));
         entries.push(entry(message!("figure-key-single"), 393.0, 17.0));
     }

@@ -12,7 +12,7 @@ use crate::error::Result;
 use crate::language::{Message, Words, clock, fixed};
 use crate::message;
 use crate::procedure::Assessment;
-use crate::procedure::uncertainty::RatingUncertainty;
+use crate::procedure::s580::uncertainty::RatingUncertainty;
 use crate::units::{local_hours, zoned};
 
 const HEIGHT_PT: f64 = 158.0;
@@ -43,16 +43,17 @@ pub fn draw_residuals(
     words: &Words,
 ) -> Result<String> {
     let line = &sure.of_line.line;
-    let zone = &assessment.campaign.site.time_zone;
-    let dates = assessment.used_dates();
+    let zone = &assessment.tested.campaign.site.time_zone;
+    let dates = &assessment.s580.dates;
     let residuals: Vec<Residual> = assessment
+        .s580
         .used()
         .filter_map(|interval| {
             let (difference_k, power_w) = interval.point()?;
-            let date = zoned(interval.start_us, zone).date();
+            let date = zoned(interval.measured.span.from_us, zone).date();
             Some(Residual {
                 difference_k,
-                hour: local_hours(interval.start_us, zone),
+                hour: local_hours(interval.measured.span.from_us, zone),
                 watts: power_w - line.predict(difference_k),
                 day: dates.iter().position(|known| *known == date)?,
             })

@@ -14,8 +14,8 @@ use crate::error::Result;
 use crate::language::{Message, Words, clock, fixed};
 use crate::logs::Series;
 use crate::message;
-use crate::procedure::intervals::Interval;
-use crate::procedure::predicted::Predicted;
+use crate::procedure::s580::intervals::Interval;
+use crate::procedure::s580::predicted::Predicted;
 use crate::procedure::{Assessment, Run};
 use crate::units::{SECONDS_PER_HOUR, seconds_between, zoned};
 
@@ -45,18 +45,24 @@ const LONGEST_STEP_S: f64 = 700.0;
 /// # Errors
 /// [`crate::error::Error::Internal`] if the drawing fails.
 pub fn draw_run(assessment: &Assessment, index: usize, words: &Words) -> Result<String> {
-    let run = &assessment.runs[index];
-    let zone = &assessment.campaign.site.time_zone;
+    let run = &assessment.tested.runs[index];
+    let zone = &assessment.tested.campaign.site.time_zone;
     let hours = |time_us: i64| local_hours(time_us, run, zone);
     let first = run.readings.time_us.first().copied().unwrap_or_default();
     let last = run.readings.time_us.last().copied().unwrap_or_default();
     let (from_h, to_h) = (hours(first), hours(last).max(hours(first) + 0.1));
     let used: Vec<(f64, f64)> = assessment
+        .s580
         .intervals_of(index)
         .filter(|interval| interval.is_on_line())
-        .map(|interval| (hours(interval.start_us), hours(interval.end_us)))
+        .map(|interval| {
+            (
+                hours(interval.measured.span.from_us),
+                hours(interval.measured.span.to_us),
+            )
+        })
         .collect();
-    let intervals: Vec<&Interval> = assessment.intervals_of(index).collect();
+    let intervals: Vec<&Interval> = assessment.s580.intervals_of(index).collect();
     let strip = strip_rows(&intervals, words);
     let height_pt = PANELS_PT + STRIP_GAP_PT + ROW_PT * strip.len() as f64;
     draw(height_pt, |area| {
@@ -70,7 +76,7 @@ pub fn draw_run(assessment: &Assessment, index: usize, words: &Words) -> Result<
             names_pt: names_pt(words),
             words,
         };
-        let predicted = assessment.predicted[index].as_ref();
+        let predicted = assessment.s580.predicted[index].as_ref();
         draw_temperatures(&temperatures, run, predicted, &intervals, &day)?;
         let sun = run.readings.irradiance_w_m2.as_ref();
         draw_single(
@@ -155,8 +161,10 @@ fn draw_predicted(
     day: &Day<'_>,
 ) -> Result<()> {
     let dots = intervals.iter().map(|interval| {
-        EmptyElement::at(((day.hours)(interval.end_us), interval.water_end_c))
-            + Circle::new((0, 0), pt(1.5), INK.filled())
+        EmptyElement::at((
+            (day.hours)(interval.measured.span.to_us),
+            interval.measured.water_end_c,
+        )) + Circle::new((0, 0), pt(1.5), INK.filled())
     });
     chart.draw_series(dots).map_err(fault)?;
     for piece in &predicted.pieces {

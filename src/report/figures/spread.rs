@@ -11,9 +11,9 @@ use crate::error::Result;
 use crate::language::{Words, fixed};
 use crate::message;
 use crate::procedure::Assessment;
-use crate::procedure::intervals::Interval;
-use crate::procedure::limits::RATING_DIFFERENCE_K;
-use crate::procedure::uncertainty::RatingUncertainty;
+use crate::procedure::s580::intervals::Interval;
+use crate::procedure::s580::limits::RATING_DIFFERENCE_K;
+use crate::procedure::s580::uncertainty::RatingUncertainty;
 use crate::stats::normal::normal_order_scores;
 
 const HEIGHT_PT: f64 = 150.0;
@@ -42,6 +42,7 @@ fn draw_quantiles(
 ) -> Result<()> {
     let line = &sure.of_line.line;
     let mut residuals: Vec<f64> = assessment
+        .s580
         .used()
         .filter_map(Interval::point)
         .map(|(k, power_w)| power_w - line.predict(k))
@@ -80,8 +81,9 @@ fn draw_bands(
 ) -> Result<()> {
     let line = &sure.of_line.line;
     let observed = assessment
+        .s580
         .used()
-        .filter_map(|interval| interval.difference_k);
+        .filter_map(|interval| interval.measured.difference_k);
     let span = padded(observed.chain([RATING_DIFFERENCE_K]), false);
     let outer = |k: f64| about(line.predict(k), sure.of_line.at(k).expanded_w());
     let inner = |k: f64| about(line.predict(k), sure.of_line.at(k).without_common_w());

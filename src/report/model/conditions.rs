@@ -7,9 +7,11 @@ use crate::language::{
 };
 use crate::message;
 use crate::procedure::Assessment;
-use crate::procedure::intervals::Interval;
-use crate::procedure::limits::{Allowed, LOAD_TOLERANCE, Limit, with_unit};
-use crate::procedure::screen::{Reason, observe};
+use crate::procedure::limit::{Allowed, with_unit};
+use crate::procedure::s580::intervals::Interval;
+use crate::procedure::s580::limits::{Breach, LimitKey, S580Limit};
+use crate::procedure::s580::reason::Reason;
+use crate::procedure::s580::screen::observe;
 
 /// Section 2.
 #[derive(Debug, Clone, Serialize)]
@@ -43,25 +45,28 @@ pub struct BriefRow {
 }
 
 /// Conditions on page one: the message of each, and the keys of its lower and upper limit.
-const BRIEF: [(&str, &[&str]); 7] = [
+const BRIEF: &[(&str, &[LimitKey])] = &[
     (
         "brief-irradiance",
-        &["irradiance_min_w_m2", "irradiance_max_w_m2"],
+        &[LimitKey::IrradianceMin, LimitKey::IrradianceMax],
     ),
-    ("brief-irradiance-change", &["irradiance_range_w_m2"]),
-    ("brief-wind", &["wind_mean_max_m_s"]),
-    ("brief-ambient", &["ambient_min_c", "ambient_max_c"]),
+    ("brief-irradiance-change", &[LimitKey::IrradianceRange]),
+    ("brief-wind", &[LimitKey::WindMean]),
+    (
+        "brief-ambient",
+        &[LimitKey::AmbientMin, LimitKey::AmbientMax],
+    ),
     (
         "brief-water-above",
-        &["water_above_ambient_k", "water_min_c"],
+        &[LimitKey::WaterAboveAmbient, LimitKey::WaterMin],
     ),
     (
         "brief-water-below",
-        &["water_below_boiling_k", "water_max_c"],
+        &[LimitKey::WaterBelowBoiling, LimitKey::WaterMax],
     ),
     (
         "brief-solar-time",
-        &["solar_time_start_h", "solar_time_end_h"],
+        &[LimitKey::SolarTimeStart, LimitKey::SolarTimeEnd],
     ),
 ];
 
@@ -76,11 +81,11 @@ pub fn brief(assessment: &Assessment, words: &Words) -> Vec<BriefRow> {
 fn brief_row(
     assessment: &Assessment,
     name: &'static str,
-    keys: &[&str],
+    keys: &[LimitKey],
     words: &Words,
 ) -> BriefRow {
-    let rows = assessment.limits.rows.iter();
-    let limits: Vec<&Limit> = rows.filter(|limit| keys.contains(&limit.key)).collect();
+    let rows = assessment.s580.limits.rows.iter();
+    let limits: Vec<&S580Limit> = rows.filter(|limit| keys.contains(&limit.key)).collect();
     let limit = match limits.as_slice() {
         [low, high] if low.unit == "h" => words.say(spread_clock(low.value, high.value)),
         [low, high] => {
@@ -93,14 +98,21 @@ fn brief_row(
         }
     };
     let is_aside = |interval: &&Interval| {
-        let mut codes = interval.reasons.iter().map(|reason| reason.code());
-        codes.any(|code| limits.iter().any(|limit| limit.code == code))
+        let mut breaches = interval
+            .reasons()
+            .iter()
+            .map(|reason| Breach::SetsAside(*reason));
+        breaches.any(|breach| limits.iter().any(|limit| limit.key.breach() == breach))
     };
-    let set_aside = assessment.intervals.iter().filter(is_aside).count();
+    let set_aside = assessment.s580.intervals.iter().filter(is_aside).count();
     let values = limits.iter().flat_map(|limit| {
-        assessment
-            .used()
-            .filter_map(|interval| observe(interval, limit, assessment.boiling_point_c))
+        assessment.s580.used().filter_map(|interval| {
+            observe(
+                &interval.measured,
+                limit.key,
+                assessment.tested.boiling_point_c,
+            )
+        })
     });
     let observed = limits
         .first()
@@ -112,7 +124,8 @@ fn brief_row(
             _ => Message::new(name),
         }),
         limit,
-        observed: words.say(observed.unwrap_or_else(|| nothing_seen(assessment.used().count()))),
+        observed: words
+            .say(observed.unwrap_or_else(|| nothing_seen(assessment.s580.used().count()))),
         set_aside: count_or_dash(set_aside, is_observed),
     }
 }
@@ -128,17 +141,18 @@ fn count_or_dash(count: usize, is_observed: bool) -> String {
 
 /// Puts section 2 into words.
 pub fn conditions(assessment: &Assessment, words: &Words) -> Conditions {
-    let procedure = &assessment.campaign.procedure;
+    let procedure = &assessment.tested.campaign.procedure;
     let mut rows: Vec<ConditionRow> = assessment
+        .s580
         .limits
         .rows
         .iter()
         .map(|limit| condition_row(assessment, limit, words))
         .collect();
     for reason in [Reason::ReadingGap, Reason::ExcludedByTester] {
-        let intervals = assessment.intervals.iter();
+        let intervals = assessment.s580.intervals.iter();
         let count = intervals
-            .filter(|interval| interval.reasons.contains(&reason))
+            .filter(|interval| interval.reasons().contains(&reason))
             .count();
         if count > 0 {
             rows.push(ConditionRow {
@@ -158,17 +172,20 @@ pub fn conditions(assessment: &Assessment, words: &Words) -> Conditions {
         message!("conditions-common-practice"),
         message!("conditions-r-squared"),
     ];
-    if assessment.limits.rows.iter().any(|row| row.changed) {
+    if assessment.s580.limits.rows.iter().any(|row| row.changed) {
         notes.push(message!("conditions-own"));
     }
     let notes = notes.into_iter().map(|note| words.say(note)).collect();
     Conditions { rows, notes }
 }
 
-fn condition_row(assessment: &Assessment, limit: &Limit, words: &Words) -> ConditionRow {
-    let is_reason = Reason::ALL.iter().any(|reason| reason.code() == limit.code);
+fn condition_row(assessment: &Assessment, limit: &S580Limit, words: &Words) -> ConditionRow {
+    let breach = limit.key.breach();
+    let is_reason = matches!(breach, Breach::SetsAside(_));
     let observed = observed(assessment, limit);
-    let set_aside = assessment.count_breaking(limit);
+    let set_aside = assessment
+        .s580
+        .count_breaking(limit, assessment.tested.boiling_point_c);
     ConditionRow {
         what: words.say(limit.what()),
         limit: words.say(spoken_limit(limit)),
@@ -182,13 +199,14 @@ fn condition_row(assessment: &Assessment, limit: &Limit, words: &Words) -> Condi
         } else {
             "–".to_owned()
         },
-        observed: words.say(observed.unwrap_or_else(|| nothing_seen(assessment.intervals.len()))),
-        code: limit.code.to_owned(),
+        observed: words
+            .say(observed.unwrap_or_else(|| nothing_seen(assessment.s580.intervals.len()))),
+        code: breach.code().to_owned(),
         changed: limit.changed,
     }
 }
 
-fn spoken_limit(limit: &Limit) -> Phrase {
+fn spoken_limit(limit: &S580Limit) -> Phrase {
     let amount = match limit.unit {
         "h" => clock(limit.value),
         "intervals" | "days" | "" => short(limit.value),
@@ -197,33 +215,39 @@ fn spoken_limit(limit: &Limit) -> Phrase {
     match limit.allowed {
         Allowed::AtLeast => joined(["≥".into(), amount], " "),
         Allowed::AtMost => joined(["≤".into(), amount], " "),
-        Allowed::About => message!(
+        Allowed::Within(share) => message!(
             "conditions-about",
             load = amount,
-            tolerance = short(LOAD_TOLERANCE * 100.0)
+            tolerance = short(share * 100.0)
         )
         .into(),
     }
 }
 
-fn observed(assessment: &Assessment, limit: &Limit) -> Option<Phrase> {
-    match limit.code {
-        _ if limit.key == "wind_gust_m_s" => longest_gust(assessment).map(Phrase::from),
-        "load-off" => spread(
-            assessment.runs.iter().map(|run| run.load_kg_m2),
+fn observed(assessment: &Assessment, limit: &S580Limit) -> Option<Phrase> {
+    match limit.key {
+        LimitKey::WindGust => longest_gust(assessment).map(Phrase::from),
+        LimitKey::Load => spread(
+            assessment.tested.runs.iter().map(|run| run.load_kg_m2),
             2,
             limit.unit,
         ),
-        "too-few-intervals" => Some(assessment.used().count().into()),
-        "too-few-days" => Some(assessment.used_dates().len().into()),
-        "r-squared-low" => assessment
-            .line
+        LimitKey::Intervals => Some(assessment.s580.used().count().into()),
+        LimitKey::Days => Some(assessment.s580.dates.len().into()),
+        LimitKey::RSquared => assessment
+            .s580
+            .line()
             .and_then(|line| Some(fixed(line.r_squared?, 3)))
             .or_else(|| Some(message!("conditions-no-line").into())),
         _ => {
-            let intervals = assessment.intervals.iter();
-            let values = intervals
-                .filter_map(|interval| observe(interval, limit, assessment.boiling_point_c));
+            let intervals = assessment.s580.intervals.iter();
+            let values = intervals.filter_map(|interval| {
+                observe(
+                    &interval.measured,
+                    limit.key,
+                    assessment.tested.boiling_point_c,
+                )
+            });
             spoken_spread(values, limit.unit)
         }
     }
@@ -231,12 +255,12 @@ fn observed(assessment: &Assessment, limit: &Limit) -> Option<Phrase> {
 
 /// The longest time that the wind stayed over the gust limit, in any run.
 fn longest_gust(assessment: &Assessment) -> Option<Message> {
-    let measured = assessment
-        .runs
-        .iter()
-        .filter(|run| run.readings.wind_m_s.is_some());
+    let runs = assessment.tested.runs.iter();
+    let measured = runs
+        .zip(&assessment.s580.screenings)
+        .filter(|(run, _)| run.readings.wind_m_s.is_some());
     let longest_s = measured
-        .map(|run| run.longest_gust_s)
+        .map(|(_, screening)| screening.longest_gust_s)
         .fold(None, |longest: Option<f64>, s| {
             Some(longest.map_or(s, |longest| longest.max(s)))
         })?;

@@ -6,9 +6,8 @@ use super::headline::spoken_journey;
 use super::year::{YearPart, year_part};
 use crate::language::{Message, Phrase, Words, celsius, duration, fixed, kilograms, range, short};
 use crate::message;
-use crate::notice::Notice;
 use crate::procedure::Assessment;
-use crate::procedure::cooking::{Cooking, FoodHeating, TARGET_C, TimeRange, WaterHeating};
+use crate::procedure::cooking::pots::{Cooking, FoodHeating, TARGET_C, TimeRange, WaterHeating};
 use crate::units::sentence_case;
 
 /// Temperature all through that makes any food safe, °C.
@@ -58,16 +57,16 @@ pub struct FoodRow {
 
 /// Puts section 6 into words.
 pub fn cooking(assessment: &Assessment, words: &Words) -> CookingPart {
-    let danger = assessment.danger_zone.clone();
+    let danger = assessment.danger_zone.as_ref();
     let warning = danger.map_or_else(String::new, |found| {
-        let said = words.say(Notice::DangerZone(found).message());
+        let said = words.say(found.message());
         format!("{}.", sentence_case(&said))
     });
-    match &assessment.cooking {
-        Some(cooking) => CookingPart {
+    match &assessment.prospect {
+        Some(prospect) => CookingPart {
             warning,
-            year: year_part(assessment, cooking, words),
-            ..describe(cooking, words)
+            year: Some(year_part(assessment, prospect, words)),
+            ..describe(&prospect.cooking, words)
         },
         None => CookingPart {
             warning,

@@ -5,7 +5,8 @@ use serde::Serialize;
 use super::report::{Figure, Row};
 use crate::language::{Message, Words, clauses, date, fixed, kilograms, short};
 use crate::message;
-use crate::procedure::intervals::Interval;
+use crate::procedure::s580::intervals::Interval;
+use crate::procedure::s580::result::count_reasons;
 use crate::procedure::{Assessment, Run};
 use crate::units::{clock_from_hours, local_clock};
 
@@ -37,7 +38,7 @@ pub struct IntervalRow {
 
 /// Puts section 3 into words.
 pub fn run_parts(assessment: &Assessment, words: &Words) -> Vec<RunPart> {
-    let runs = assessment.runs.iter().enumerate();
+    let runs = assessment.tested.runs.iter().enumerate();
     runs.map(|(index, run)| run_part(assessment, index, run, words))
         .collect()
 }
@@ -47,7 +48,8 @@ fn run_title(index: usize, run: &Run) -> Message {
 }
 
 fn run_part(assessment: &Assessment, index: usize, run: &Run, words: &Words) -> RunPart {
-    let zone = &assessment.campaign.site.time_zone;
+    let zone = &assessment.tested.campaign.site.time_zone;
+    let screening = &assessment.s580.screenings[index];
     let clock = |time_us: i64| local_clock(time_us, zone);
     let first = run.readings.time_us.first().copied().unwrap_or_default();
     let last = run.readings.time_us.last().copied().unwrap_or_default();
@@ -62,9 +64,9 @@ fn run_part(assessment: &Assessment, index: usize, run: &Run, words: &Words) -> 
         .with("to", clock(last))
         .with("water", kilograms(fixed(run.plan.water_kg, 2)))
         .with("load", fixed(run.load_kg_m2, 2))
-        .with("intervals", run.intervals)
-        .with("used", run.on_line);
-    let holes = run.holes.iter().map(|hole| {
+        .with("intervals", screening.intervals)
+        .with("used", screening.on_line);
+    let holes = screening.holes.iter().map(|hole| {
         words.say(message!(
             "run-hole",
             from = clock(hole.from_us),
@@ -77,7 +79,7 @@ fn run_part(assessment: &Assessment, index: usize, run: &Run, words: &Words) -> 
         remarks: holes.chain(run.plan.notes.clone()).collect(),
         figure: Figure {
             file: format!("run-{}.svg", index + 1),
-            caption: words.say(match &assessment.predicted[index] {
+            caption: words.say(match &assessment.s580.predicted[index] {
                 Some(predicted) => {
                     message!("run-caption-predicted", rms = fixed(predicted.rms_k, 1))
                 }
@@ -89,7 +91,8 @@ fn run_part(assessment: &Assessment, index: usize, run: &Run, words: &Words) -> 
 }
 
 fn run_alt(assessment: &Assessment, index: usize, from: String, to: String) -> Message {
-    let run = &assessment.runs[index];
+    let run = &assessment.tested.runs[index];
+    let screening = &assessment.s580.screenings[index];
     let extremes = |values: &[f64], decimals: usize| {
         let low = values.iter().copied().fold(f64::INFINITY, f64::min);
         let high = values.iter().copied().fold(f64::NEG_INFINITY, f64::max);
@@ -110,7 +113,7 @@ fn run_alt(assessment: &Assessment, index: usize, from: String, to: String) -> M
         }
         None => message!("run-alt-no-wind"),
     };
-    let aside = Assessment::count_reasons(assessment.intervals_of(index)).into_iter();
+    let aside = count_reasons(assessment.s580.intervals_of(index)).into_iter();
     let aside: Vec<Message> = aside
         .map(|(reason, count)| {
             message!(
@@ -125,7 +128,7 @@ fn run_alt(assessment: &Assessment, index: usize, from: String, to: String) -> M
     } else {
         message!("run-alt-set-aside", reasons = clauses(aside))
     };
-    let predicted = match &assessment.predicted[index] {
+    let predicted = match &assessment.s580.predicted[index] {
         Some(predicted) => message!("run-alt-predicted", rms = fixed(predicted.rms_k, 1)),
         None => message!("run-alt-not-predicted"),
     };
@@ -137,8 +140,8 @@ fn run_alt(assessment: &Assessment, index: usize, from: String, to: String) -> M
         hottest = hottest,
         irradiance = irradiance,
         wind = wind,
-        used = run.on_line,
-        intervals = run.intervals,
+        used = screening.on_line,
+        intervals = screening.intervals,
         aside = aside,
         predicted = predicted
     )
@@ -146,7 +149,7 @@ fn run_alt(assessment: &Assessment, index: usize, from: String, to: String) -> M
 
 /// What the reason codes of section 4 mean, those that occur.
 pub fn reason_key(assessment: &Assessment, words: &Words) -> Vec<Row> {
-    let occurring = Assessment::count_reasons(assessment.intervals.iter()).into_iter();
+    let occurring = count_reasons(assessment.s580.intervals.iter()).into_iter();
     occurring
         .map(|(reason, _)| Row::said(words, reason.code(), reason.describe()))
         .collect()
@@ -157,20 +160,27 @@ pub fn interval_tables(assessment: &Assessment, words: &Words) -> Vec<IntervalTa
     let table = |(index, run): (usize, &Run)| IntervalTable {
         title: words.say(run_title(index, run)),
         rows: assessment
+            .s580
             .intervals_of(index)
             .map(|interval| interval_row(assessment, interval, words))
             .collect(),
     };
-    assessment.runs.iter().enumerate().map(table).collect()
+    assessment
+        .tested
+        .runs
+        .iter()
+        .enumerate()
+        .map(table)
+        .collect()
 }
 
 fn interval_row(assessment: &Assessment, interval: &Interval, words: &Words) -> IntervalRow {
-    let zone = &assessment.campaign.site.time_zone;
+    let zone = &assessment.tested.campaign.site.time_zone;
     let number = |value: f64, decimals: usize| words.say(fixed(value, decimals));
     let optional = |value: Option<f64>, decimals: usize| {
         value.map_or_else(|| "–".to_owned(), |value| number(value, decimals))
     };
-    let sun = interval.irradiance.map_or_else(
+    let sun = interval.measured.irradiance.map_or_else(
         || "–".to_owned(),
         |sun| {
             let (mean, min, max) = (number(sun.mean, 0), number(sun.min, 0), number(sun.max, 0));
@@ -181,7 +191,7 @@ fn interval_row(assessment: &Assessment, interval: &Interval, words: &Words) -> 
         vec![words.say(message!("interval-no-irradiance"))]
     } else {
         let codes = interval
-            .reasons
+            .reasons()
             .iter()
             .map(|reason| reason.code().to_owned());
         codes.collect()
@@ -191,21 +201,21 @@ fn interval_row(assessment: &Assessment, interval: &Interval, words: &Words) -> 
         cells: vec![
             format!(
                 "{}–{}",
-                local_clock(interval.start_us, zone),
-                local_clock(interval.end_us, zone)
+                local_clock(interval.measured.span.from_us, zone),
+                local_clock(interval.measured.span.to_us, zone)
             ),
-            clock_from_hours(interval.solar_start_h),
+            clock_from_hours(interval.measured.solar_start_h),
             format!(
                 "{} → {}",
-                number(interval.water_start_c, 1),
-                number(interval.water_end_c, 1)
+                number(interval.measured.water_start_c, 1),
+                number(interval.measured.water_end_c, 1)
             ),
-            optional(interval.ambient.map(|ambient| ambient.mean), 1),
+            optional(interval.measured.ambient.map(|ambient| ambient.mean), 1),
             sun,
-            optional(interval.wind.map(|wind| wind.mean), 1),
-            number(interval.cooking_power_w, 0),
-            optional(interval.difference_k, 1),
-            optional(interval.standardised_power_w, 0),
+            optional(interval.measured.wind.map(|wind| wind.mean), 1),
+            number(interval.measured.cooking_power_w, 0),
+            optional(interval.measured.difference_k, 1),
+            optional(interval.measured.standardised_power_w, 0),
         ],
         reasons,
     }

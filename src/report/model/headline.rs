@@ -12,11 +12,14 @@ use crate::language::{
 };
 use crate::message;
 use crate::procedure::Assessment;
-use crate::procedure::assess::Rating;
-use crate::procedure::conformity::{Conformity, Finding, Level};
-use crate::procedure::cooking::Cooking;
-use crate::procedure::limits::STANDARD_IRRADIANCE_W_M2;
-use crate::procedure::uncertainty::RatingUncertainty;
+use crate::procedure::cooking::pots::Cooking;
+use crate::procedure::finding::Level;
+use crate::procedure::s580::conformity::Conformity;
+use crate::procedure::s580::finding::S580Finding;
+use crate::procedure::s580::limits::STANDARD_IRRADIANCE_W_M2;
+use crate::procedure::s580::rated::Rating;
+use crate::procedure::s580::result::count_reasons;
+use crate::procedure::s580::uncertainty::RatingUncertainty;
 use crate::stats::line::Line;
 use crate::units::{decimals_for, sentence_case};
 
@@ -57,22 +60,26 @@ pub struct FindingText {
 
 /// Puts page one into words.
 pub fn headline(assessment: &Assessment, words: &Words) -> Headline {
-    let conformity = &assessment.conformity;
-    let finding = |finding: &Finding| FindingText {
-        code: finding.code.to_owned(),
+    let conformity = &assessment.s580.conformity;
+    let finding = |finding: &S580Finding| FindingText {
+        code: finding.code.code().to_owned(),
         text: sentence_case(&words.say(&finding.text)),
         remedy: sentence_case(&words.say(&finding.remedy)),
     };
     Headline {
         label: words.say(message!("headline-label")),
         number: assessment
-            .uncertainty
+            .s580
+            .uncertainty()
             .as_ref()
-            .zip(assessment.rating.as_ref())
+            .zip(assessment.s580.rating())
             .map(|(sure, rating)| number(assessment, sure, rating, words)),
         level: words.say(conformity.level.describe()),
         level_code: conformity.level.code().to_owned(),
-        level_text: words.say(level_text(conformity, &assessment.campaign.procedure)),
+        level_text: words.say(level_text(
+            conformity,
+            &assessment.tested.campaign.procedure,
+        )),
         sentences: sentences(assessment, words),
         figure: figure(assessment, words),
         findings: conformity.findings.iter().map(finding).collect(),
@@ -111,7 +118,7 @@ fn number(
     let expanded_w = sure.budget.expanded_w();
     let decimals = decimals_for(expanded_w);
     let of_intervals_w = sure.budget.statistical_part_w();
-    let estimate = assessment.campaign.instruments.irradiance_estimate;
+    let estimate = assessment.tested.campaign.instruments.irradiance_estimate;
     let estimate =
         estimate.map(|way| message!("headline-irradiance-estimated", way = way.describe()));
     let mut explanation: Vec<Message> = estimate.into_iter().collect();
@@ -145,29 +152,32 @@ fn number(
 }
 
 fn sentences(assessment: &Assessment, words: &Words) -> Vec<String> {
-    let mut sentences = vec![words.say(match &assessment.rating {
+    let mut sentences = vec![words.say(match assessment.s580.rating() {
         Some(rating) if rating.ps50_w < 0.0 => {
             message!("headline-loses", power = fixed(-rating.ps50_w, 0))
         }
         Some(rating) => message!("headline-takes-up", power = fixed(rating.ps50_w, 0)),
         None => message!("headline-no-rating"),
     })];
-    if let Some(cooking) = &assessment.cooking {
-        sentences.push(sentence(heating_clauses(cooking, words), words));
+    if let Some(prospect) = &assessment.prospect {
+        sentences.push(sentence(heating_clauses(&prospect.cooking, words), words));
     }
-    let dry = assessment.stagnations.last();
-    sentences.extend(dry.filter(|_| assessment.rating.is_none()).map(|dry| {
-        words.say(message!(
-            "headline-dry",
-            difference = fixed(dry.difference_k, 0),
-            irradiance = fixed(dry.irradiance_w_m2, 0),
-            result = spoken_stagnation(dry)
-        ))
-    }));
-    if !assessment.runs.is_empty() {
+    let dry = assessment.dry_vessel.last();
+    sentences.extend(
+        dry.filter(|_| assessment.s580.rating().is_none())
+            .map(|dry| {
+                words.say(message!(
+                    "headline-dry",
+                    difference = fixed(dry.difference_k, 0),
+                    irradiance = fixed(dry.irradiance_w_m2, 0),
+                    result = spoken_stagnation(dry)
+                ))
+            }),
+    );
+    if !assessment.tested.runs.is_empty() {
         sentences.push(sentence(screening_clauses(assessment), words));
     }
-    let limited = assessment.uncertainty.as_ref().and_then(what_limits);
+    let limited = assessment.s580.uncertainty().and_then(what_limits);
     sentences.extend(limited.map(|limited| words.say(limited)));
     sentences
 }
@@ -247,15 +257,15 @@ fn screening_clauses(assessment: &Assessment) -> Vec<Message> {
         message!("headline-met-measured")
     };
     let mut clauses = vec![
-        met.with("used", assessment.used().count())
-            .with("intervals", assessment.intervals.len())
-            .with("days", assessment.used_dates().len()),
+        met.with("used", assessment.s580.used().count())
+            .with("intervals", assessment.s580.intervals.len())
+            .with("days", assessment.s580.dates.len()),
     ];
-    let not_normalised = assessment.not_normalised().count();
+    let not_normalised = assessment.s580.not_normalised().count();
     if not_normalised > 0 {
         clauses.push(message!("headline-no-irradiance", count = not_normalised));
     }
-    let counts = Assessment::count_reasons(assessment.intervals.iter()).into_iter();
+    let counts = count_reasons(assessment.s580.intervals.iter()).into_iter();
     let mut reasons = counts.map(|(reason, count)| {
         message!("headline-reason", reason = reason.describe(), count = count)
     });
@@ -267,21 +277,25 @@ fn screening_clauses(assessment: &Assessment) -> Vec<Message> {
         )),
         (only, _) => only,
     };
-    clauses.extend(reasons.map(|reasons| match assessment.set_aside().count() {
-        1 => message!("headline-other", reasons = reasons),
-        _ => message!("headline-others", reasons = reasons),
-    }));
+    clauses.extend(
+        reasons.map(|reasons| match assessment.s580.set_aside().count() {
+            1 => message!("headline-other", reasons = reasons),
+            _ => message!("headline-others", reasons = reasons),
+        }),
+    );
     clauses
 }
 
 /// Whether wind or irradiance is an estimate.
 fn is_estimated(assessment: &Assessment) -> bool {
-    assessment.estimates_irradiance() || assessment.runs.iter().any(|run| run.estimates_wind)
+    assessment.tested.estimates_irradiance()
+        || assessment.tested.runs.iter().any(|run| run.estimates_wind)
 }
 
 /// Whether wind and irradiance were measured in every run.
 fn is_all_measured(assessment: &Assessment) -> bool {
     assessment
+        .tested
         .runs
         .iter()
         .all(|run| run.readings.wind_m_s.is_some() && run.readings.irradiance_w_m2.is_some())
@@ -308,8 +322,8 @@ pub fn spoken_r_squared(line: &Line, decimals: usize) -> Phrase {
 }
 
 fn figure(assessment: &Assessment, words: &Words) -> Figure {
-    let aside = assessment.set_aside().count();
-    let (caption, alt) = match (&assessment.line, &assessment.rating) {
+    let aside = assessment.s580.set_aside().count();
+    let (caption, alt) = match (assessment.s580.line(), assessment.s580.rating()) {
         (Some(line), Some(rating)) => {
             let (lowest_k, highest_k) = line.x_range;
             let facts = message!(
@@ -317,7 +331,7 @@ fn figure(assessment: &Assessment, words: &Words) -> Figure {
                 equation = equation(line),
                 r_squared = spoken_r_squared(line, 3),
                 intervals = line.points,
-                days = assessment.used_dates().len(),
+                days = assessment.s580.dates.len(),
                 lowest = fixed(lowest_k, 1),
                 highest = fixed(highest_k, 1)
             );
@@ -327,7 +341,7 @@ fn figure(assessment: &Assessment, words: &Words) -> Figure {
                 aside = aside,
                 power = fixed(rating.ps50_w, 1)
             );
-            let marked = |text: Message| match assessment.estimates_irradiance() {
+            let marked = |text: Message| match assessment.tested.estimates_irradiance() {
                 true => message!("power-line-estimated", text = text),
                 false => text,
             };
@@ -335,7 +349,7 @@ fn figure(assessment: &Assessment, words: &Words) -> Figure {
             (marked(caption), marked(alt))
         }
         _ => {
-            let used = assessment.used().count();
+            let used = assessment.s580.used().count();
             let facts = message!("no-line-facts", intervals = used, aside = aside);
             let alt = message!("no-line-alt", facts = &facts);
             (message!("power-line-caption", facts = facts), alt)

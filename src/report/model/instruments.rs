@@ -25,7 +25,7 @@ struct Described {
 
 /// Each quantity with its instrument and its standard uncertainty.
 pub fn instrument_rows(assessment: &Assessment, words: &Words) -> Vec<InstrumentRow> {
-    let instruments = &assessment.campaign.instruments;
+    let instruments = &assessment.tested.campaign.instruments;
     let always = |quantity: Message, instrument: &Instrument| describe(quantity, instrument, true);
     let rows = [
         always(
@@ -65,12 +65,12 @@ fn describe(quantity: Message, instrument: &Instrument, is_measured: bool) -> De
 }
 
 fn is_measured(assessment: &Assessment, measures: fn(&Run) -> bool) -> bool {
-    assessment.runs.iter().any(measures)
+    assessment.tested.runs.iter().any(measures)
 }
 
 fn irradiance(assessment: &Assessment, instruments: &Instruments) -> Described {
     let quantity = match instruments.irradiance_plane {
-        _ if assessment.estimates_irradiance() => message!("tested-irradiance-estimated"),
+        _ if assessment.tested.estimates_irradiance() => message!("tested-irradiance-estimated"),
         Some(Plane::Normal) => message!("tested-irradiance-normal"),
         Some(Plane::Horizontal) => message!("tested-irradiance-horizontal"),
         None => message!("tested-irradiance-plane-assumed"),

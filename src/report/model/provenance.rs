@@ -10,7 +10,8 @@ use crate::language::{Message, Phrase, Words, clauses, short};
 use crate::logs::account::{Account, alike};
 use crate::message;
 use crate::procedure::Assessment;
-use crate::procedure::local_sky::USUAL_TURBIDITY;
+use crate::procedure::s580::finding::FindingCode;
+use crate::procedure::sky::USUAL_TURBIDITY;
 use crate::report::Edition;
 
 /// Digits of the number given to a report that has none.
@@ -32,11 +33,12 @@ pub struct ProvenancePart {
 /// The campaign's own number, else one made from the inputs' hashes and our version.
 pub fn report_number(assessment: &Assessment) -> String {
     assessment
+        .tested
         .campaign
         .report_number
         .clone()
         .unwrap_or_else(|| {
-            let inputs = assessment.inputs().into_iter();
+            let inputs = assessment.tested.inputs().into_iter();
             short_number(&inputs.map(|(_, sha256)| sha256).collect::<Vec<_>>())
         })
 }
@@ -73,7 +75,7 @@ pub fn made_with(edition: &Edition, practice: impl Into<Phrase>) -> Vec<Row> {
 
 /// Puts section 8 into words.
 pub fn provenance(assessment: &Assessment, edition: &Edition) -> ProvenancePart {
-    let campaign = &assessment.campaign;
+    let campaign = &assessment.tested.campaign;
     let words = &edition.words;
     let number = report_number(assessment);
     let mut rows = made_with(edition, format!("ASAE {}", campaign.procedure));
@@ -97,6 +99,7 @@ pub fn provenance(assessment: &Assessment, edition: &Edition) -> ProvenancePart 
         rows,
         logs: logs(assessment, words),
         inputs: assessment
+            .tested
             .inputs()
             .into_iter()
             .map(|(file, sha256)| Row::new(&words.say(input_label(campaign, file)), sha256))
@@ -129,7 +132,7 @@ fn estimate(campaign: &Campaign) -> Option<Message> {
 }
 
 fn logs(assessment: &Assessment, words: &Words) -> Vec<Vec<Row>> {
-    let zone = &assessment.campaign.site.time_zone;
+    let zone = &assessment.tested.campaign.site.time_zone;
     let part = |group: Vec<&Account>| {
         let readings = group.iter().map(|account| {
             let mut lines = vec![account.readings(zone)];
@@ -141,22 +144,25 @@ fn logs(assessment: &Assessment, words: &Words) -> Vec<Vec<Row>> {
             .chain(form.map(|(label, text)| Row::new(&words.say(label), words.say(text))))
             .collect()
     };
-    alike(&assessment.accounts).into_iter().map(part).collect()
+    alike(&assessment.tested.accounts)
+        .into_iter()
+        .map(part)
+        .collect()
 }
 
 fn deviations(assessment: &Assessment) -> Vec<Message> {
-    let own = assessment.limits.rows.iter().filter(|row| row.changed);
+    let own = assessment.s580.limits.rows.iter().filter(|row| row.changed);
     let mut deviations: Vec<Message> = own
         .map(|row| {
             message!(
                 "deviation-limit",
-                key = row.key,
+                key = row.word.unwrap_or_default(),
                 value = row.amount(),
                 what = row.what()
             )
         })
         .collect();
-    for run in &assessment.runs {
+    for run in &assessment.tested.runs {
         deviations.extend(run.plan.exclusions.iter().map(|exclusion| {
             let said = match &exclusion.reason {
                 Some(reason) => message!("deviation-excluded", reason = reason),
@@ -167,8 +173,8 @@ fn deviations(assessment: &Assessment) -> Vec<Message> {
                 .with("to", exclusion.span.to.to_string())
         }));
     }
-    let mut findings = assessment.conformity.findings.iter();
-    if findings.any(|finding| !finding.code.ends_with("tester")) {
+    let mut findings = assessment.s580.conformity.findings.iter();
+    if findings.any(|finding| finding.code != FindingCode::ExcludedByTester) {
         deviations.push(message!("deviation-findings"));
     }
     deviations.push(message!("deviation-interval"));

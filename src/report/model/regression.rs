@@ -8,7 +8,7 @@ use super::uncertainty::{UncertaintyPart, uncertainty};
 use crate::language::{Phrase, Words, fixed, joined, range};
 use crate::message;
 use crate::procedure::Assessment;
-use crate::procedure::assess::Rating;
+use crate::procedure::s580::rated::Rating;
 use crate::stats::line::{Interval, Line};
 use crate::units::decimals_for;
 
@@ -40,17 +40,17 @@ pub fn regression(assessment: &Assessment, words: &Words) -> RegressionPart {
 
 fn line_part(assessment: &Assessment, words: &Words) -> Option<LinePart> {
     let (line, rating, sure) = (
-        assessment.line?,
-        assessment.rating?,
-        assessment.uncertainty.as_ref()?,
+        assessment.s580.line()?,
+        assessment.s580.rating()?,
+        assessment.s580.uncertainty()?,
     );
     let alt = message!(
         "residuals-alt",
         deviation = fixed(line.residual_sd, 1),
-        outside = outside_twice(assessment),
+        outside = assessment.s580.outside_twice(),
         points = line.points
     );
-    let mut rows = line_rows(&line, assessment.used_dates().len(), words);
+    let mut rows = line_rows(&line, assessment.s580.dates.len(), words);
     rows.extend(rating_rows(&rating, words));
     Some(LinePart {
         method: words.say(message!("regression-method")),
@@ -117,16 +117,4 @@ fn rating_rows(rating: &Rating, words: &Words) -> Vec<Row> {
         Row::said(words, message!("regression-confidence"), confidence),
         Row::said(words, message!("regression-prediction"), prediction),
     ]
-}
-
-fn outside_twice(assessment: &Assessment) -> usize {
-    let Some(line) = assessment.line else {
-        return 0;
-    };
-    let points = assessment
-        .used()
-        .filter_map(crate::procedure::intervals::Interval::point);
-    points
-        .filter(|(k, power_w)| (power_w - line.predict(*k)).abs() > 2.0 * line.residual_sd)
-        .count()
 }

@@ -13,7 +13,7 @@ use super::tested::{Tested, tested};
 use crate::language::{Message, Phrase, Words};
 use crate::message;
 use crate::procedure::Assessment;
-use crate::procedure::conformity::Level;
+use crate::procedure::finding::Level;
 use crate::report::cautions::{CautionPart, cautions};
 use crate::report::{Edition, Setting};
 use crate::units::sentence_case;
@@ -80,7 +80,7 @@ pub struct Report {
 /// Puts a result into words.
 pub fn build(assessment: &Assessment, edition: &Edition) -> Report {
     let words = &edition.words;
-    let campaign = &assessment.campaign;
+    let campaign = &assessment.tested.campaign;
     let (kind, title) = kind_and_title(assessment);
     Report {
         setting: edition.setting(),
@@ -107,12 +107,12 @@ pub fn build(assessment: &Assessment, edition: &Edition) -> Report {
 
 /// The kind of document and its title, both with what a reader must know of the rating.
 fn kind_and_title(assessment: &Assessment) -> (Message, Phrase) {
-    let title = &assessment.campaign.title;
+    let title = &assessment.tested.campaign.title;
     // A rating by an estimate is always indicative.
-    if assessment.estimates_irradiance() {
+    if assessment.tested.estimates_irradiance() {
         let title = message!("report-title-estimated", title = title);
         (message!("report-kind-estimated"), title.into())
-    } else if assessment.conformity.level == Level::Indicative {
+    } else if assessment.s580.conformity.level == Level::Indicative {
         let title = message!("report-title-indicative", title = title);
         (message!("report-kind-indicative"), title.into())
     } else {
@@ -122,14 +122,14 @@ fn kind_and_title(assessment: &Assessment) -> (Message, Phrase) {
 
 fn marks(assessment: &Assessment, words: &Words) -> Vec<String> {
     let mut marks = Vec::new();
-    let level = assessment.conformity.level;
+    let level = assessment.s580.conformity.level;
     if level == Level::Indicative {
         marks.push(words.say(level.describe()));
     }
-    if assessment.campaign.demonstration {
+    if assessment.tested.campaign.demonstration {
         marks.push(words.say(message!("report-invented")));
     }
-    if assessment.estimates_irradiance() {
+    if assessment.tested.estimates_irradiance() {
         marks.push(sentence_case(&words.say(message!("irradiance-estimated"))));
     }
     marks

@@ -3,8 +3,8 @@
 use crate::language::{Message, Phrase, date, fixed, joined, probability};
 use crate::message;
 use crate::procedure::Assessment;
-use crate::procedure::uncertainty::RatingUncertainty;
-use crate::procedure::uncertainty::days::{DAYS_ALIKE_P, DayEffect, SHOWN_P};
+use crate::procedure::s580::uncertainty::RatingUncertainty;
+use crate::procedure::s580::uncertainty::days::{DAYS_ALIKE_P, DayEffect, SHOWN_P};
 use crate::units::{local_clock, zoned};
 
 /// Days below which the interval is known to be too narrow where days differ.
@@ -69,10 +69,13 @@ fn neighbours(days: &DayEffect) -> Option<Message> {
 }
 
 fn influence(assessment: &Assessment, sure: &RatingUncertainty) -> Option<Message> {
-    let zone = &assessment.campaign.site.time_zone;
+    let zone = &assessment.tested.campaign.site.time_zone;
     let all = &sure.influential;
     let named = all.iter().take(NAMED_INTERVALS).map(|influential| {
-        let start_us = assessment.intervals[influential.interval].start_us;
+        let start_us = assessment.s580.intervals[influential.interval]
+            .measured
+            .span
+            .from_us;
         message!(
             "influence-one",
             date = date(zoned(start_us, zone).date()),

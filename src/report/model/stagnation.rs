@@ -6,12 +6,8 @@ use crate::campaign::model::{StagnationLight, StagnationTest};
 use crate::language::{Message, Phrase, Words, celsius, date, fixed, joined};
 use crate::message;
 use crate::procedure::Assessment;
-use crate::procedure::stagnation::Stagnation;
+use crate::procedure::dry_vessel::stagnation::{Stagnation, USUAL_PLATEAU_C};
 use crate::units::decimals_for;
-
-/// What a thin dark pot in a shallow many-sided reflector of about a square metre comes to.
-/// Common practice, no published source.
-const USUAL_PLATEAU_C: f64 = 190.0;
 
 /// Tests of the dry vessel.
 #[derive(Debug, Clone, Serialize)]
@@ -33,9 +29,9 @@ pub struct StagnationRow {
 
 /// Puts the tests into words; `None` where there are none.
 pub fn stagnation_part(assessment: &Assessment, words: &Words) -> Option<StagnationPart> {
-    let tests = assessment.campaign.stagnations.iter();
+    let tests = assessment.tested.campaign.stagnations.iter();
     let rows: Vec<StagnationRow> = tests
-        .zip(&assessment.stagnations)
+        .zip(&assessment.dry_vessel)
         .map(|(test, found)| row(test, found, words))
         .collect();
     (!rows.is_empty()).then_some(StagnationPart {

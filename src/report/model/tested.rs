@@ -12,8 +12,8 @@ use crate::language::{
 };
 use crate::message;
 use crate::procedure::Assessment;
-use crate::procedure::intervals::Summary;
-use crate::procedure::limits::with_unit;
+use crate::procedure::limit::with_unit;
+use crate::procedure::spans::Summary;
 use crate::report::Edition;
 
 /// Section 1.
@@ -47,7 +47,7 @@ fn stated(text: &Option<String>) -> Phrase {
 
 /// One line under the title.
 pub fn subtitle(assessment: &Assessment) -> Phrase {
-    let campaign = &assessment.campaign;
+    let campaign = &assessment.tested.campaign;
     let cooker = message!(
         "subtitle-cooker",
         cooker = campaign.cooker.kind.describe(),
@@ -66,7 +66,7 @@ pub fn subtitle(assessment: &Assessment) -> Phrase {
 
 /// First and last date of test: `16 to 19 September 2026`.
 pub fn test_dates(assessment: &Assessment) -> Phrase {
-    let dates = assessment.runs.iter().map(|run| run.date);
+    let dates = assessment.tested.runs.iter().map(|run| run.date);
     match (dates.clone().min(), dates.max()) {
         (Some(first), Some(last)) => spoken_dates(first, last),
         _ => not_stated(),
@@ -96,7 +96,7 @@ fn spoken_dates(first: Date, last: Date) -> Phrase {
 /// Puts section 1 into words.
 pub fn tested(assessment: &Assessment, edition: &Edition) -> Tested {
     let words = &edition.words;
-    let cooker = &assessment.campaign.cooker;
+    let cooker = &assessment.tested.campaign.cooker;
     let photo = cooker.photo.as_ref().map(|photo| Figure {
         file: format!("photo.{}", photo.extension),
         caption: words.say(message!("tested-photo")),
@@ -126,15 +126,21 @@ fn groups(assessment: &Assessment, edition: &Edition) -> Vec<Group> {
         group(message!("tested-environment"), environment_rows(assessment)),
         group(
             message!("tested-site"),
-            site_rows(&assessment.campaign.site, assessment.boiling_point_c),
+            site_rows(
+                &assessment.tested.campaign.site,
+                assessment.tested.boiling_point_c,
+            ),
         ),
         group(message!("tested-test"), test_rows(assessment, edition)),
-        group(message!("tested-parties"), party_rows(&assessment.campaign)),
+        group(
+            message!("tested-parties"),
+            party_rows(&assessment.tested.campaign),
+        ),
     ]
 }
 
 fn cooker_rows(assessment: &Assessment) -> Vec<(Message, Phrase)> {
-    let cooker = &assessment.campaign.cooker;
+    let cooker = &assessment.tested.campaign.cooker;
     let area = fixed(cooker.intercept_area_m2, 3);
     let mut rows: Vec<(Message, Phrase)> = vec![
         (message!("tested-name"), (&cooker.name).into()),
@@ -186,13 +192,13 @@ fn cooker_rows(assessment: &Assessment) -> Vec<(Message, Phrase)> {
 
 fn load_rows(assessment: &Assessment) -> Vec<(Message, Phrase)> {
     let spread = |of: fn(&crate::procedure::Run) -> f64| {
-        let loads = assessment.runs.iter().map(of);
+        let loads = assessment.tested.runs.iter().map(of);
         let (lowest, highest) = loads.fold((f64::INFINITY, 0.0_f64), |(low, high), load| {
             (low.min(load), high.max(load))
         });
         range(lowest, highest, 2)
     };
-    let practice = short(assessment.limits.of_finding("load-off"));
+    let practice = short(assessment.s580.limits.load().value);
     vec![
         (
             message!("tested-water"),
@@ -209,7 +215,7 @@ fn load_rows(assessment: &Assessment) -> Vec<(Message, Phrase)> {
         ),
         (
             message!("tested-vessels"),
-            assessment.campaign.vessels.to_string().into(),
+            assessment.tested.campaign.vessels.to_string().into(),
         ),
     ]
 }
@@ -247,14 +253,14 @@ fn site_rows(site: &Site, boiling_point_c: f64) -> Vec<(Message, Phrase)> {
 }
 
 fn test_rows(assessment: &Assessment, edition: &Edition) -> Vec<(Message, Phrase)> {
-    let campaign = &assessment.campaign;
+    let campaign = &assessment.tested.campaign;
     let zone = campaign.site.time_zone.clone();
     let issued = edition.issued.to_zoned_datetime(zone).date();
     let method = message!("tested-method-text", procedure = &campaign.procedure);
     let dates = message!(
         "tested-dates-text",
         dates = test_dates(assessment),
-        runs = assessment.runs.len()
+        runs = assessment.tested.runs.len()
     );
     vec![
         (message!("tested-method"), method.into()),
@@ -300,8 +306,8 @@ fn party_rows(campaign: &Campaign) -> Vec<(Message, Phrase)> {
 
 /// What surrounded the used intervals.
 fn environment_rows(assessment: &Assessment) -> Vec<(Message, Phrase)> {
-    let environment = assessment.environment();
-    let has_used = assessment.used().next().is_some();
+    let environment = assessment.s580.environment();
+    let has_used = assessment.s580.used().next().is_some();
     let spoken = |of: Option<Summary>, decimals: usize, unit: &'static str| match of {
         Some(of) => {
             let numbers = message!(
@@ -332,6 +338,7 @@ fn environment_rows(assessment: &Assessment) -> Vec<(Message, Phrase)> {
 
 fn tracking(assessment: &Assessment) -> Phrase {
     let mut minutes: Vec<f64> = assessment
+        .tested
         .runs
         .iter()
         .filter_map(|run| run.plan.tracking_interval_min)

@@ -9,10 +9,13 @@ use crate::campaign::model::Uncertainty;
 use crate::language::{Message, Phrase, Words, clauses, fixed, joined, listed, short};
 use crate::message;
 use crate::procedure::Assessment;
-use crate::procedure::uncertainty::budget::{Budget, Contribution, Origin};
-use crate::procedure::uncertainty::outlook::Outlook;
-use crate::procedure::uncertainty::trials::MonteCarlo;
-use crate::procedure::uncertainty::{LineUncertainty, RatingUncertainty, sources};
+use crate::procedure::s580::uncertainty::budget::{Budget, Contribution, Origin};
+use crate::procedure::s580::uncertainty::limiting::Limiting;
+use crate::procedure::s580::uncertainty::outlook::Outlook;
+use crate::procedure::s580::uncertainty::sensitivity::sensitivity_w;
+use crate::procedure::s580::uncertainty::trials::MonteCarlo;
+use crate::procedure::s580::uncertainty::{LineUncertainty, RatingUncertainty};
+use crate::procedure::sources::{Basis, CommonError};
 use crate::units::decimals_for;
 
 /// Degrees of freedom of scatter and days below which Student's t has long tails.
@@ -137,7 +140,7 @@ fn sensitivity(of_line: &LineUncertainty, budget: &Budget, part: &Contribution) 
     let Origin::Common(error) = &part.origin else {
         return "–".into();
     };
-    let sensitivity_w = error.sensitivity_w(&of_line.line, budget.at_k);
+    let sensitivity_w = sensitivity_w(error.source, &of_line.line, budget.at_k);
     match error.standard {
         Uncertainty::Relative(_) => message!(
             "budget-per-percent",
@@ -148,23 +151,23 @@ fn sensitivity(of_line: &LineUncertainty, budget: &Budget, part: &Contribution) 
     .into()
 }
 
-fn spoken_origin(error: &sources::CommonError) -> Message {
-    match error.origin {
-        sources::Origin::Stated => message!(
+fn spoken_origin(error: &CommonError) -> Message {
+    match error.basis {
+        Basis::Stated => message!(
             "budget-stated",
             uncertainty = spoken_uncertainty(error.standard)
         ),
-        sources::Origin::Class(class) => {
+        Basis::Class(class) => {
             message!("budget-class", class = class.name(), basis = class.basis())
         }
-        sources::Origin::Assumed(class) => {
+        Basis::Assumed(class) => {
             message!(
                 "budget-assumed",
                 class = class.name(),
                 basis = class.basis()
             )
         }
-        sources::Origin::Known(known) => known.basis(),
+        Basis::Known(known) => known.basis(),
     }
 }
 
@@ -199,10 +202,10 @@ fn notes(sure: &RatingUncertainty, words: &Words) -> Vec<Phrase> {
     notes.push(message!("budget-note-columns").into());
     notes.extend(reading(sure).map(Phrase::from));
     let errors = sure.of_line.common.iter();
-    let named = errors.filter_map(|error| match error.origin {
-        sources::Origin::Stated => None,
-        sources::Origin::Class(class) | sources::Origin::Assumed(class) => Some(class.source()),
-        sources::Origin::Known(known) => Some(known.named_source()),
+    let named = errors.filter_map(|error| match error.basis {
+        Basis::Stated => None,
+        Basis::Class(class) | Basis::Assumed(class) => Some(class.source()),
+        Basis::Known(known) => Some(known.named_source()),
     });
     let mut named: Vec<String> = named.map(|source| words.say(source)).collect();
     named.sort_unstable();
@@ -291,42 +294,27 @@ fn spoken_more(intervals: usize, days: usize) -> Message {
 
 /// The sentence on the instrument that gives most.
 fn heaviest(sure: &RatingUncertainty) -> Phrase {
-    let parts = sure.budget.contributions.iter();
-    let common = parts.filter_map(|part| match &part.origin {
-        Origin::Common(error) => Some((error.source, part.effect_w.abs())),
-        _ => None,
-    });
-    let heaviest = common.max_by(|one, two| one.1.total_cmp(&two.1));
-    heaviest.map_or_else(
+    sure.budget.heaviest_common().map_or_else(
         || "".into(),
-        |(source, _)| Message::new(format!("heaviest-{}", source.code())).into(),
+        |source| Message::new(format!("heaviest-{}", source.code())).into(),
     )
 }
 
-/// What limits the number most, where irradiance is estimated or the thermometer is coarse.
-pub fn what_limits(sure: &RatingUncertainty) -> Option<Message> {
-    let parts = sure.budget.contributions.iter();
-    let most = parts.max_by(|one, two| one.share.total_cmp(&two.share))?;
-    let is_step = !most.is_common() && !matches!(most.origin, Origin::Days) && step_is_most(sure);
-    let said = match &most.origin {
-        _ if is_step => message!("limits-most-step"),
-        Origin::Common(error) if error.source.is_estimate() => message!("limits-most-estimate"),
-        _ => return None,
+/// What limits the number most, as far as the tester can mend it.
+pub fn what_limits(uncertainty: &RatingUncertainty) -> Option<Message> {
+    let most = uncertainty.most_limiting()?;
+    let said = match most.what {
+        Limiting::Step => message!("limits-most-step"),
+        Limiting::Estimate => message!("limits-most-estimate"),
     };
     Some(said.with("percent", fixed(most.share * 100.0, 0)))
-}
-
-/// Whether the step of the thermometer is most of the scatter.
-fn step_is_most(sure: &RatingUncertainty) -> bool {
-    let resolution_w = sure.of_line.reading.resolution_w.unwrap_or(0.0);
-    resolution_w > sure.of_line.scatter().sd_w / 2.0_f64.sqrt()
 }
 
 /// What single readings explain of the scatter.
 fn reading(sure: &RatingUncertainty) -> Option<Message> {
     let noise = &sure.of_line.reading;
     let resolution_w = noise.resolution_w.filter(|watts| *watts > 0.0)?;
-    let said = if step_is_most(sure) {
+    let said = if sure.step_is_most() {
         message!("budget-note-reading-most")
     } else {
         message!("budget-note-reading")

@@ -7,9 +7,10 @@ use crate::campaign::model::Impact;
 use crate::language::{Message, Phrase, Words, celsius, duration, fixed, kilograms, range, short};
 use crate::message;
 use crate::procedure::Assessment;
-use crate::procedure::cooking::{Cooking, Spread};
-use crate::procedure::limits::RATING_DIFFERENCE_K;
-use crate::procedure::year::{ClearYear, FuelSaved, Month, PASTEURISED_C, PASTEURISED_S};
+use crate::procedure::cooking::Prospect;
+use crate::procedure::cooking::pots::{Cooking, Spread};
+use crate::procedure::cooking::year::{ClearYear, FuelSaved, Month, PASTEURISED_C, PASTEURISED_S};
+use crate::procedure::s580::limits::RATING_DIFFERENCE_K;
 use crate::units::decimals_for;
 
 /// Joules in a megajoule and in a kilowatt hour.
@@ -35,10 +36,10 @@ pub struct MonthRow {
     pub water: String,
 }
 
-/// Puts the year into words; `None` without a line.
-pub fn year_part(assessment: &Assessment, cooking: &Cooking, words: &Words) -> Option<YearPart> {
-    let year = assessment.year.as_ref()?;
-    let impact = assessment.campaign.impact.as_ref();
+/// Puts the year into words.
+pub fn year_part(assessment: &Assessment, prospect: &Prospect, words: &Words) -> YearPart {
+    let Prospect { cooking, year } = prospect;
+    let impact = assessment.tested.campaign.impact.as_ref();
     let (fuel, fuel_result) = match (year.fuel, impact) {
         (Some(fuel), Some(impact)) => (
             fuel_rows(&fuel, impact, words),
@@ -47,7 +48,7 @@ pub fn year_part(assessment: &Assessment, cooking: &Cooking, words: &Words) -> O
         _ => (Vec::new(), String::new()),
     };
     let months = year.months.iter();
-    Some(YearPart {
+    YearPart {
         rows: months.map(|month| month_row(month, words)).collect(),
         notes: notes(assessment, year, cooking)
             .into_iter()
@@ -55,7 +56,7 @@ pub fn year_part(assessment: &Assessment, cooking: &Cooking, words: &Words) -> O
             .collect(),
         fuel,
         fuel_result,
-    })
+    }
 }
 
 fn month_row(month: &Month, words: &Words) -> MonthRow {
@@ -78,7 +79,7 @@ fn month_row(month: &Month, words: &Words) -> MonthRow {
 }
 
 fn notes(assessment: &Assessment, year: &ClearYear, cooking: &Cooking) -> [Message; 2] {
-    let limit = assessment.limits.get("irradiance_min_w_m2").unwrap_or(0.0);
+    let limit = assessment.s580.limits.irradiance_min_w_m2();
     let days = year.months.iter().map(|month| month.heat_j.best);
     let mean_kwh = days.sum::<f64>() / year.months.len() as f64 / J_PER_KWH;
     [

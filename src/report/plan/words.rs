@@ -10,7 +10,8 @@ use crate::physics::sun::Daylight;
 use crate::planning::Plan;
 use crate::planning::aim::{SHORTEST_BY_HAND_S, spacing_s};
 use crate::planning::day::micros;
-use crate::procedure::screen::TimeSpan;
+use crate::procedure::s580::limits::LimitKey;
+use crate::procedure::spans::TimeSpan;
 use crate::report::model::report::Row;
 use crate::units::{decimals_for, local_clock};
 
@@ -32,12 +33,12 @@ pub fn spoken_day(plan: &Plan) -> Message {
 /// What the sun does.
 pub fn sun_rows(plan: &Plan, words: &Words) -> Vec<Row> {
     let row = |label: Message, text: Phrase| Row::new(&words.say(label), words.say(text));
-    let hour = |key: &str| clock(plan.limits.get(key).unwrap_or(12.0));
+    let (start_h, end_h) = plan.limits.solar_window_h();
     let window = message!(
         "plan-window-text",
         clocks = clocks(plan, &plan.day.window),
-        from = hour("solar_time_start_h"),
-        to = hour("solar_time_end_h")
+        from = clock(start_h),
+        to = clock(end_h)
     );
     vec![
         row(message!("plan-sun"), course(plan).into()),
@@ -78,9 +79,8 @@ fn clocks(plan: &Plan, span: &TimeSpan) -> Message {
 
 /// Whether and when a clear sky gives enough.
 fn enough(plan: &Plan) -> Phrase {
-    let limit = |key: &str| plan.limits.get(key).unwrap_or(f64::NAN);
-    let most_w_m2 = limit("irradiance_max_w_m2");
-    let least = short(limit("irradiance_min_w_m2"));
+    let most_w_m2 = plan.limits.irradiance_max_w_m2();
+    let least = short(plan.limits.irradiance_min_w_m2());
     let highest = fixed(plan.day.most_w_m2, 0);
     let Some(span) = &plan.day.enough else {
         return message!("plan-never-enough", least = least, highest = highest).into();
@@ -108,7 +108,7 @@ fn enough(plan: &Plan) -> Phrase {
 pub fn load_rows(plan: &Plan, words: &Words) -> Vec<Row> {
     let row = |label: Message, text: Phrase| Row::new(&words.say(label), words.say(text));
     let start_of = |air_c: f64| spoken_temperature(plan, plan.start_c(air_c));
-    let start = match plan.limits.get("water_above_ambient_k") {
+    let start = match plan.limits.get(LimitKey::WaterAboveAmbient) {
         Some(above_k) => message!(
             "plan-start-above",
             difference = spoken_difference(plan, above_k),
@@ -143,7 +143,7 @@ fn load(plan: &Plan) -> Phrase {
     };
     let load = load
         .with("load", kilograms(fixed(plan.load_kg, 2)))
-        .with("each", kilograms(short(plan.limits.of_finding("load-off"))))
+        .with("each", kilograms(short(plan.limits.load().value)))
         .with("area", fixed(plan.campaign.cooker.intercept_area_m2, 3));
     let stated_kg = plan.campaign.water_kg;
     let stated = ((stated_kg - plan.load_kg).abs() > 0.005 * plan.load_kg)

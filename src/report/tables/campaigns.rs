@@ -2,7 +2,7 @@
 
 use super::columns::{Cell, Column, Heading, Kind, Table};
 use crate::procedure::Assessment;
-use crate::procedure::uncertainty::budget::Budget;
+use crate::procedure::s580::uncertainty::budget::Budget;
 use crate::report::model::provenance::report_number;
 
 type OfCampaign = fn(&Assessment) -> Cell;
@@ -19,11 +19,11 @@ const TESTED: [Column<OfCampaign>; 14] = [
             Kind::Text,
             "Name of the campaign: its folder's; no two rows have one",
         ),
-        |one| (&one.campaign.name).into(),
+        |one| (&one.tested.campaign.name).into(),
     ),
     column(
         Heading::new("title", Kind::Text, "Title of the campaign"),
-        |one| (&one.campaign.title).into(),
+        |one| (&one.tested.campaign.title).into(),
     ),
     column(
         Heading::new(
@@ -31,11 +31,11 @@ const TESTED: [Column<OfCampaign>; 14] = [
             Kind::Truth,
             "The data are invented, to show what the program does",
         ),
-        |one| one.campaign.demonstration.into(),
+        |one| one.tested.campaign.demonstration.into(),
     ),
     column(
         Heading::new("cooker", Kind::Text, "Name of the cooker"),
-        |one| (&one.campaign.cooker.name).into(),
+        |one| (&one.tested.campaign.cooker.name).into(),
     ),
     column(
         Heading::new(
@@ -43,7 +43,7 @@ const TESTED: [Column<OfCampaign>; 14] = [
             Kind::Text,
             "box, panel, concentrating or tube",
         ),
-        |one| one.campaign.cooker.kind.word().into(),
+        |one| one.tested.campaign.cooker.kind.word().into(),
     ),
     column(
         Heading::number(
@@ -51,43 +51,51 @@ const TESTED: [Column<OfCampaign>; 14] = [
             "m²",
             "Area that collects sunlight, projected on the plane normal to the beam",
         ),
-        |one| one.campaign.cooker.intercept_area_m2.into(),
+        |one| one.tested.campaign.cooker.intercept_area_m2.into(),
     ),
     column(
         Heading::new("site", Kind::Text, "Name of the site"),
-        |one| (&one.campaign.site.name).into(),
+        |one| (&one.tested.campaign.site.name).into(),
     ),
     column(
         Heading::number("latitude_deg", "°", "Latitude, north positive"),
-        |one| one.campaign.site.latitude_deg.into(),
+        |one| one.tested.campaign.site.latitude_deg.into(),
     ),
     column(
         Heading::number("longitude_deg", "°", "Longitude, east positive"),
-        |one| one.campaign.site.longitude_deg.into(),
+        |one| one.tested.campaign.site.longitude_deg.into(),
     ),
     column(
         Heading::number("elevation_m", "m", "Elevation above sea level"),
-        |one| one.campaign.site.elevation_m.into(),
+        |one| one.tested.campaign.site.elevation_m.into(),
     ),
     column(
         Heading::number("boiling_point_c", "°C", "Local boiling point of water"),
-        |one| one.boiling_point_c.into(),
+        |one| one.tested.boiling_point_c.into(),
     ),
     column(
         Heading::new("tester", Kind::Text, "Who tested").or_null(),
-        |one| one.campaign.tester.as_deref().into(),
+        |one| one.tested.campaign.tester.as_deref().into(),
     ),
     column(
         Heading::new("first_reading", Kind::Instant, "First reading that counts").or_null(),
         |one| {
-            let firsts = one.runs.iter().flat_map(|run| run.readings.time_us.first());
+            let firsts = one
+                .tested
+                .runs
+                .iter()
+                .flat_map(|run| run.readings.time_us.first());
             instant(one, firsts.min().copied())
         },
     ),
     column(
         Heading::new("last_reading", Kind::Instant, "Last reading that counts").or_null(),
         |one| {
-            let lasts = one.runs.iter().flat_map(|run| run.readings.time_us.last());
+            let lasts = one
+                .tested
+                .runs
+                .iter()
+                .flat_map(|run| run.readings.time_us.last());
             instant(one, lasts.max().copied())
         },
     ),
@@ -102,7 +110,7 @@ const RATED: [Column<OfCampaign>; 21] = [
             "Ps(50): standardised cooking power at a temperature difference of 50 K",
         )
         .or_null(),
-        |one| one.rating.map(|rating| rating.ps50_w).into(),
+        |one| one.s580.rating().map(|rating| rating.ps50_w).into(),
     ),
     column(
         Heading::number(
@@ -160,7 +168,12 @@ const RATED: [Column<OfCampaign>; 21] = [
             "Standard error of Ps(50) from the regression alone",
         )
         .or_null(),
-        |one| one.rating.map(|rating| rating.standard_error_w).into(),
+        |one| {
+            one.s580
+                .rating()
+                .map(|rating| rating.standard_error_w)
+                .into()
+        },
     ),
     column(
         Heading::number(
@@ -169,7 +182,12 @@ const RATED: [Column<OfCampaign>; 21] = [
             "Lower end of the confidence interval of the line at 50 K, from the regression alone",
         )
         .or_null(),
-        |one| one.rating.map(|rating| rating.confidence_w.lower).into(),
+        |one| {
+            one.s580
+                .rating()
+                .map(|rating| rating.confidence_w.lower)
+                .into()
+        },
     ),
     column(
         Heading::number(
@@ -178,7 +196,12 @@ const RATED: [Column<OfCampaign>; 21] = [
             "Upper end of the confidence interval of the line at 50 K, from the regression alone",
         )
         .or_null(),
-        |one| one.rating.map(|rating| rating.confidence_w.upper).into(),
+        |one| {
+            one.s580
+                .rating()
+                .map(|rating| rating.confidence_w.upper)
+                .into()
+        },
     ),
     column(
         Heading::number(
@@ -187,7 +210,12 @@ const RATED: [Column<OfCampaign>; 21] = [
             "Lower end of the prediction interval for one more interval at 50 K",
         )
         .or_null(),
-        |one| one.rating.map(|rating| rating.prediction_w.lower).into(),
+        |one| {
+            one.s580
+                .rating()
+                .map(|rating| rating.prediction_w.lower)
+                .into()
+        },
     ),
     column(
         Heading::number(
@@ -196,7 +224,12 @@ const RATED: [Column<OfCampaign>; 21] = [
             "Upper end of the prediction interval for one more interval at 50 K",
         )
         .or_null(),
-        |one| one.rating.map(|rating| rating.prediction_w.upper).into(),
+        |one| {
+            one.s580
+                .rating()
+                .map(|rating| rating.prediction_w.upper)
+                .into()
+        },
     ),
     column(
         Heading::new(
@@ -205,27 +238,37 @@ const RATED: [Column<OfCampaign>; 21] = [
             "50 K lies outside the temperature differences that were observed",
         )
         .or_null(),
-        |one| one.rating.map(|rating| rating.is_extrapolated).into(),
+        |one| {
+            one.s580
+                .rating()
+                .map(|rating| rating.is_extrapolated)
+                .into()
+        },
     ),
     column(
         Heading::number("intercept_w", "W", "a of the line Ps = a + b Td").or_null(),
-        |one| one.line.map(|line| line.intercept).into(),
+        |one| one.s580.line().map(|line| line.intercept).into(),
     ),
     column(
         Heading::number("slope_w_per_k", "W/K", "b of the line Ps = a + b Td").or_null(),
-        |one| one.line.map(|line| line.slope).into(),
+        |one| one.s580.line().map(|line| line.slope).into(),
     ),
     column(
         Heading::number("intercept_standard_error_w", "W", "Standard error of a").or_null(),
-        |one| one.line.map(|line| line.intercept_standard_error).into(),
+        |one| {
+            one.s580
+                .line()
+                .map(|line| line.intercept_standard_error)
+                .into()
+        },
     ),
     column(
         Heading::number("slope_standard_error_w_per_k", "W/K", "Standard error of b").or_null(),
-        |one| one.line.map(|line| line.slope_standard_error).into(),
+        |one| one.s580.line().map(|line| line.slope_standard_error).into(),
     ),
     column(
         Heading::number("covariance_w2_per_k", "W²/K", "Covariance of a and b").or_null(),
-        |one| one.line.map(|line| line.covariance).into(),
+        |one| one.s580.line().map(|line| line.covariance).into(),
     ),
     column(
         Heading::number(
@@ -234,11 +277,11 @@ const RATED: [Column<OfCampaign>; 21] = [
             "R² of the line; null too where Ps does not vary",
         )
         .or_null(),
-        |one| one.line.and_then(|line| line.r_squared).into(),
+        |one| one.s580.line().and_then(|line| line.r_squared).into(),
     ),
     column(
         Heading::number("residual_sd_w", "W", "Standard deviation of the residuals").or_null(),
-        |one| one.line.map(|line| line.residual_sd).into(),
+        |one| one.s580.line().map(|line| line.residual_sd).into(),
     ),
     column(
         Heading::new(
@@ -246,14 +289,14 @@ const RATED: [Column<OfCampaign>; 21] = [
             Kind::Count,
             "Number of intervals that the line is drawn through",
         ),
-        |one| one.used().count().into(),
+        |one| one.s580.used().count().into(),
     ),
 ];
 
 /// What the rating rests on, and whether it conforms.
 const RESTS_ON: [Column<OfCampaign>; 11] = [
     column(Heading::new("runs", Kind::Count, "Number of runs"), |one| {
-        one.runs.len().into()
+        one.tested.runs.len().into()
     }),
     column(
         Heading::new(
@@ -261,11 +304,11 @@ const RESTS_ON: [Column<OfCampaign>; 11] = [
             Kind::Count,
             "Number of local dates with an interval that the line is drawn through",
         ),
-        |one| one.used_dates().len().into(),
+        |one| one.s580.dates.len().into(),
     ),
     column(
         Heading::new("intervals", Kind::Count, "Number of intervals"),
-        |one| one.intervals.len().into(),
+        |one| one.s580.intervals.len().into(),
     ),
     column(
         Heading::new(
@@ -274,7 +317,11 @@ const RESTS_ON: [Column<OfCampaign>; 11] = [
             "Number of intervals that the practice lets one use",
         ),
         |one| {
-            let used = one.intervals.iter().filter(|interval| interval.is_used());
+            let used = one
+                .s580
+                .intervals
+                .iter()
+                .filter(|interval| interval.is_used());
             used.count().into()
         },
     ),
@@ -284,7 +331,7 @@ const RESTS_ON: [Column<OfCampaign>; 11] = [
             Kind::Text,
             "conforms, conforms-with-notes or indicative",
         ),
-        |one| one.conformity.level.code().into(),
+        |one| one.s580.conformity.level.code().into(),
     ),
     column(
         Heading::new(
@@ -293,7 +340,15 @@ const RESTS_ON: [Column<OfCampaign>; 11] = [
             "Codes of what lowers the conformity, separated by spaces; null without any",
         )
         .or_null(),
-        |one| Cell::codes(one.conformity.findings.iter().map(|finding| finding.code)),
+        |one| {
+            Cell::codes(
+                one.s580
+                    .conformity
+                    .findings
+                    .iter()
+                    .map(|finding| finding.code.code()),
+            )
+        },
     ),
     column(
         Heading::new(
@@ -303,7 +358,7 @@ const RESTS_ON: [Column<OfCampaign>; 11] = [
         )
         .or_null(),
         |one| {
-            let way = one.campaign.instruments.irradiance_estimate;
+            let way = one.tested.campaign.instruments.irradiance_estimate;
             way.map(|way| way.word()).into()
         },
     ),
@@ -313,11 +368,11 @@ const RESTS_ON: [Column<OfCampaign>; 11] = [
             Kind::Truth,
             "The wind was estimated by eye in some run",
         ),
-        |one| one.runs.iter().any(|run| run.estimates_wind).into(),
+        |one| one.tested.runs.iter().any(|run| run.estimates_wind).into(),
     ),
     column(
         Heading::new("procedure", Kind::Text, "Test practice, by its number"),
-        |one| (&one.campaign.procedure).into(),
+        |one| (&one.tested.campaign.procedure).into(),
     ),
     column(
         Heading::new("report_number", Kind::Text, "Number of the report"),
@@ -331,12 +386,13 @@ const RESTS_ON: [Column<OfCampaign>; 11] = [
 
 /// A moment, in µs since 1970, and its local time.
 fn instant(one: &Assessment, time_us: Option<i64>) -> Cell {
-    let zone = &one.campaign.site.time_zone;
+    let zone = &one.tested.campaign.site.time_zone;
     time_us.map(|us| Cell::instant(us, zone)).into()
 }
 
 fn of_budget(one: &Assessment, number: fn(&Budget) -> f64) -> Cell {
-    one.uncertainty
+    one.s580
+        .uncertainty()
         .as_ref()
         .map(|sure| number(&sure.budget))
         .into()

@@ -49,8 +49,8 @@ impl Collection {
         self.campaigns.rows.push(campaign_row(campaign));
         self.intervals.rows.extend(interval_rows(campaign));
         self.members.push(Member {
-            name: campaign.campaign.name.clone(),
-            is_invented: campaign.campaign.demonstration,
+            name: campaign.tested.campaign.name.clone(),
+            is_invented: campaign.tested.campaign.demonstration,
             files,
         });
     }

@@ -2,7 +2,7 @@
 
 use super::columns::{Cell, Column, Heading, Kind, Table};
 use crate::procedure::Assessment;
-use crate::procedure::intervals::Interval;
+use crate::procedure::s580::intervals::Interval;
 use crate::units::rfc3339;
 
 type OfInterval = fn(&Assessment, &Interval) -> Cell;
@@ -20,7 +20,7 @@ const COLUMNS: [Column<OfInterval>; 23] = [
             "Name of the campaign: its folder's, as in the table of campaigns",
         )
         .not_in_csv(),
-        |campaign, _| (&campaign.campaign.name).into(),
+        |campaign, _| (&campaign.tested.campaign.name).into(),
     ),
     column(
         Heading::new(
@@ -28,15 +28,25 @@ const COLUMNS: [Column<OfInterval>; 23] = [
             Kind::Text,
             "Run: its log, with the date if the log holds several",
         ),
-        |campaign, interval| (&campaign.runs[interval.run].plan.label).into(),
+        |campaign, interval| (&campaign.tested.runs[interval.run].plan.label).into(),
     ),
     column(
         Heading::new("start", Kind::Instant, "Start of the interval"),
-        |campaign, interval| Cell::instant(interval.start_us, &campaign.campaign.site.time_zone),
+        |campaign, interval| {
+            Cell::instant(
+                interval.measured.span.from_us,
+                &campaign.tested.campaign.site.time_zone,
+            )
+        },
     ),
     column(
         Heading::new("end", Kind::Instant, "End of the interval"),
-        |campaign, interval| Cell::instant(interval.end_us, &campaign.campaign.site.time_zone),
+        |campaign, interval| {
+            Cell::instant(
+                interval.measured.span.to_us,
+                &campaign.tested.campaign.site.time_zone,
+            )
+        },
     ),
     column(
         Heading::new(
@@ -45,7 +55,13 @@ const COLUMNS: [Column<OfInterval>; 23] = [
             "Start in the site's time, with its offset from UTC (RFC 3339)",
         )
         .not_in_csv(),
-        |campaign, interval| rfc3339(interval.start_us, &campaign.campaign.site.time_zone).into(),
+        |campaign, interval| {
+            rfc3339(
+                interval.measured.span.from_us,
+                &campaign.tested.campaign.site.time_zone,
+            )
+            .into()
+        },
     ),
     column(
         Heading::new(
@@ -54,19 +70,25 @@ const COLUMNS: [Column<OfInterval>; 23] = [
             "End in the site's time, with its offset from UTC (RFC 3339)",
         )
         .not_in_csv(),
-        |campaign, interval| rfc3339(interval.end_us, &campaign.campaign.site.time_zone).into(),
+        |campaign, interval| {
+            rfc3339(
+                interval.measured.span.to_us,
+                &campaign.tested.campaign.site.time_zone,
+            )
+            .into()
+        },
     ),
     column(
         Heading::number("duration_s", "s", "Time that really passed"),
-        |_, interval| interval.duration_s.into(),
+        |_, interval| interval.measured.duration_s.into(),
     ),
     column(
         Heading::number("water_start_c", "°C", "Water temperature at the start"),
-        |_, interval| interval.water_start_c.into(),
+        |_, interval| interval.measured.water_start_c.into(),
     ),
     column(
         Heading::number("water_end_c", "°C", "Water temperature at the end"),
-        |_, interval| interval.water_end_c.into(),
+        |_, interval| interval.measured.water_end_c.into(),
     ),
     column(
         Heading::number(
@@ -74,7 +96,7 @@ const COLUMNS: [Column<OfInterval>; 23] = [
             "°C",
             "Mean water temperature, weighted by time",
         ),
-        |_, interval| interval.water.mean.into(),
+        |_, interval| interval.measured.water.mean.into(),
     ),
     column(
         Heading::number(
@@ -83,7 +105,7 @@ const COLUMNS: [Column<OfInterval>; 23] = [
             "Mean ambient temperature, weighted by time",
         )
         .or_null(),
-        |_, interval| interval.ambient.map(|ambient| ambient.mean).into(),
+        |_, interval| interval.measured.ambient.map(|ambient| ambient.mean).into(),
     ),
     column(
         Heading::number(
@@ -92,19 +114,19 @@ const COLUMNS: [Column<OfInterval>; 23] = [
             "Mean irradiance, weighted by time",
         )
         .or_null(),
-        |_, interval| interval.irradiance.map(|sun| sun.mean).into(),
+        |_, interval| interval.measured.irradiance.map(|sun| sun.mean).into(),
     ),
     column(
         Heading::number("irradiance_min_w_m2", "W/m²", "Least irradiance").or_null(),
-        |_, interval| interval.irradiance.map(|sun| sun.min).into(),
+        |_, interval| interval.measured.irradiance.map(|sun| sun.min).into(),
     ),
     column(
         Heading::number("irradiance_max_w_m2", "W/m²", "Greatest irradiance").or_null(),
-        |_, interval| interval.irradiance.map(|sun| sun.max).into(),
+        |_, interval| interval.measured.irradiance.map(|sun| sun.max).into(),
     ),
     column(
         Heading::number("wind_mean_m_s", "m/s", "Mean wind speed, weighted by time").or_null(),
-        |_, interval| interval.wind.map(|wind| wind.mean).into(),
+        |_, interval| interval.measured.wind.map(|wind| wind.mean).into(),
     ),
     column(
         Heading::number(
@@ -112,11 +134,11 @@ const COLUMNS: [Column<OfInterval>; 23] = [
             "h",
             "Apparent solar time of the start",
         ),
-        |_, interval| interval.solar_start_h.into(),
+        |_, interval| interval.measured.solar_start_h.into(),
     ),
     column(
         Heading::number("solar_time_end_h", "h", "Apparent solar time of the end"),
-        |_, interval| interval.solar_end_h.into(),
+        |_, interval| interval.measured.solar_end_h.into(),
     ),
     column(
         Heading::number(
@@ -124,7 +146,7 @@ const COLUMNS: [Column<OfInterval>; 23] = [
             "W",
             "P: heat taken up by the water over the duration; negative while it cools",
         ),
-        |_, interval| interval.cooking_power_w.into(),
+        |_, interval| interval.measured.cooking_power_w.into(),
     ),
     column(
         Heading::number(
@@ -133,7 +155,7 @@ const COLUMNS: [Column<OfInterval>; 23] = [
             "Ps: P times 700 W/m² over mean irradiance",
         )
         .or_null(),
-        |_, interval| interval.standardised_power_w.into(),
+        |_, interval| interval.measured.standardised_power_w.into(),
     ),
     column(
         Heading::number(
@@ -142,7 +164,7 @@ const COLUMNS: [Column<OfInterval>; 23] = [
             "Td: mean water minus mean ambient temperature",
         )
         .or_null(),
-        |_, interval| interval.difference_k.into(),
+        |_, interval| interval.measured.difference_k.into(),
     ),
     column(
         Heading::new("used", Kind::Truth, "The practice lets one use it"),
@@ -155,7 +177,7 @@ const COLUMNS: [Column<OfInterval>; 23] = [
             "Codes of all reasons to set it aside, with spaces between; null if it is used",
         )
         .or_null(),
-        |_, interval| Cell::codes(interval.reasons.iter().map(|reason| reason.code())),
+        |_, interval| Cell::codes(interval.reasons().iter().map(|reason| reason.code())),
     ),
     column(
         Heading::new(
@@ -163,7 +185,7 @@ const COLUMNS: [Column<OfInterval>; 23] = [
             Kind::Truth,
             "The data are invented, to show what the program does",
         ),
-        |campaign, _| campaign.campaign.demonstration.into(),
+        |campaign, _| campaign.tested.campaign.demonstration.into(),
     ),
 ];
 
@@ -180,5 +202,5 @@ pub fn interval_rows(campaign: &Assessment) -> impl Iterator<Item = Vec<Cell>> {
             .map(|column| (column.cell)(campaign, interval))
             .collect()
     };
-    campaign.intervals.iter().map(row)
+    campaign.s580.intervals.iter().map(row)
 }

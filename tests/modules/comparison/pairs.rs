@@ -3,6 +3,7 @@
 use simmerline::comparison::pair::{Method, Pair, Part};
 use simmerline::comparison::{Comparison, compare};
 use simmerline::language::Words;
+use simmerline::procedure::s580::rated::rate_line;
 
 use crate::kit::rate::sample as rated;
 
@@ -13,13 +14,13 @@ fn of(names: &[&str], baseline: Option<usize>) -> Comparison {
 
 fn part<'p>(pair: &'p Pair, name: &str) -> &'p Part {
     let is_named = |part: &&Part| Words::english().say(part.name()) == name;
-    pair.parts.iter().find(is_named).unwrap()
+    pair.difference.parts.iter().find(is_named).unwrap()
 }
 
 #[test]
 fn the_other_order_gives_the_other_sign_and_nothing_else() {
-    let there = &of(&["open-dish", "open-dish-skirt"], None).pairs[0];
-    let back = &of(&["open-dish-skirt", "open-dish"], None).pairs[0];
+    let there = &of(&["open-dish", "open-dish-skirt"], None).pairs[0].difference;
+    let back = &of(&["open-dish-skirt", "open-dish"], None).pairs[0].difference;
     assert!((there.difference_w + back.difference_w).abs() < 1e-9);
     assert!((there.combined_w - back.combined_w).abs() < 1e-9);
     assert!((there.p - back.p).abs() < 1e-9);
@@ -34,17 +35,18 @@ fn what_one_instrument_reads_wrong_cancels_but_for_the_difference() {
     let shared = of(&["open-dish", "open-dish-skirt"], None);
     let pair = &shared.pairs[0];
     let irradiance = part(pair, "irradiance");
-    assert!((irradiance.of_difference_w - 0.025 * pair.difference_w.abs()).abs() < 1e-9);
-    let rating = |place: usize| shared.campaigns[place].rating.unwrap().ps50_w;
+    assert!((irradiance.of_difference_w - 0.025 * pair.difference.difference_w.abs()).abs() < 1e-9);
+    let rating = |place: usize| shared.campaigns[place].s580.rating().unwrap().ps50_w;
     let apart_w = 0.025 * rating(0).hypot(rating(1));
     assert!((irradiance.apart_w - apart_w).abs() < 1e-9);
     let mut stranger = rated("open-dish-skirt");
     for error in stranger
-        .uncertainty
+        .s580
+        .rated
         .iter_mut()
-        .flat_map(|sure| &mut sure.budget.contributions)
+        .flat_map(|rated| &mut rated.uncertainty.budget.contributions)
     {
-        use simmerline::procedure::uncertainty::budget::Origin;
+        use simmerline::procedure::s580::uncertainty::budget::Origin;
         if let Origin::Common(error) = &mut error.origin {
             error.identity += " of another";
         }
@@ -52,7 +54,7 @@ fn what_one_instrument_reads_wrong_cancels_but_for_the_difference() {
     let apart = compare(vec![rated("open-dish"), stranger], None, false).unwrap();
     let irradiance = part(&apart.pairs[0], "irradiance");
     assert!((irradiance.of_difference_w - apart_w).abs() < 1e-9);
-    assert!(apart.pairs[0].combined_w > pair.combined_w);
+    assert!(apart.pairs[0].difference.combined_w > pair.difference.combined_w);
 }
 
 #[test]
@@ -69,11 +71,11 @@ fn intervals_p_values_and_holm_agree_with_each_other() {
     );
     assert_eq!(all.pairs.len(), 10);
     for pair in &all.pairs {
-        let (lower_w, upper_w) = pair.interval_w();
+        let (lower_w, upper_w) = pair.difference.interval_w();
         let excludes_zero = lower_w > 0.0 || upper_w < 0.0;
-        assert_eq!(excludes_zero, pair.p < 0.05, "{pair:?}");
-        assert!(pair.p_corrected >= pair.p && pair.p_corrected <= 1.0);
-        assert_eq!(pair.method, Method::Apart);
+        assert_eq!(excludes_zero, pair.difference.p < 0.05, "{pair:?}");
+        assert!(pair.p_corrected >= pair.difference.p && pair.p_corrected <= 1.0);
+        assert_eq!(pair.difference.method, Method::Apart);
     }
 }
 
@@ -83,24 +85,26 @@ fn cookers_side_by_side_on_the_same_days_are_paired_by_day() {
     // both, so their differences scatter by a tenth of what the days do.
     let one = rated("open-dish");
     let mut two = rated("open-dish");
-    for interval in &mut two.intervals {
-        interval.standardised_power_w = interval.standardised_power_w.map(|power_w| 1.1 * power_w);
+    for interval in &mut two.s580.intervals {
+        interval.measured.standardised_power_w = interval
+            .measured
+            .standardised_power_w
+            .map(|power_w| 1.1 * power_w);
     }
-    for run in &mut two.runs {
+    for run in &mut two.tested.runs {
         for value in &mut run.readings.water_c.value {
             *value += 0.001;
         }
     }
-    let points: (Vec<f64>, Vec<f64>) = two.used().filter_map(|interval| interval.point()).unzip();
-    let line = simmerline::stats::line::fit_line(&points.0, &points.1).unwrap();
-    two.uncertainty = Some(simmerline::procedure::uncertainty::evaluate(
-        &two.campaign,
-        &two.runs,
-        &two.intervals,
-        &line,
-    ));
+    let points: (Vec<f64>, Vec<f64>) = two
+        .s580
+        .used()
+        .filter_map(|interval| interval.point())
+        .unzip();
+    assert!(points.0.len() > 2);
+    two.s580.rated = rate_line(&two.tested, &two.s580.intervals);
     let pair = &compare(vec![one, two], None, false).unwrap().pairs[0];
-    assert_eq!(pair.method, Method::PairedByDay { days: 4 });
+    assert_eq!(pair.difference.method, Method::PairedByDay { days: 4 });
     let scatter = part(pair, "scatter and days");
     assert!(
         scatter.of_difference_w < 0.12 * scatter.apart_w,
@@ -115,7 +119,7 @@ fn a_baseline_stands_first_in_every_pair() {
     let places: Vec<(usize, usize)> = all
         .pairs
         .iter()
-        .map(|pair| (pair.first, pair.second))
+        .map(|pair| (pair.difference.first, pair.difference.second))
         .collect();
     assert_eq!(places, [(2, 0), (2, 1)]);
 }
@@ -123,7 +127,7 @@ fn a_baseline_stands_first_in_every_pair() {
 #[test]
 fn more_intervals_are_asked_for_only_where_they_would_help() {
     let all = of(&["box", "box-autumn"], None);
-    let needed = all.pairs[0].needed;
+    let needed = all.pairs[0].difference.needed;
     assert!(needed.sought_w > 0.0);
     // These two boxes were tested with instruments that nobody says are the same.
     assert!(

@@ -70,7 +70,7 @@ fn no_report_has_english_in_it_or_a_decimal_mark_of_another_language() {
             strings(&report, "", &mut found);
             for (path, text) in found {
                 let place = format!("{} {}{path}", language.code, name);
-                let own = without_own_words(&text, &assessment.campaign.text);
+                let own = without_own_words(&text, &assessment.tested.campaign.text);
                 let mut words =
                     own.split(|letter: char| !(letter.is_alphanumeric() || "-_.".contains(letter)));
                 if let Some(word) = words.find(|word| ENGLISH_WORDS.contains(word)) {

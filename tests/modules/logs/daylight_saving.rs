@@ -13,7 +13,7 @@ use jiff::Timestamp;
 use jiff::tz::TimeZone;
 use simmerline::error::Error;
 use simmerline::procedure::Assessment;
-use simmerline::procedure::intervals::Interval;
+use simmerline::procedure::s580::intervals::Interval;
 
 use crate::kit::campaign::Invented;
 use crate::kit::header::HEADER;
@@ -121,7 +121,7 @@ impl Change {
     }
 
     fn intervals(&self, clock: Clock) -> Vec<Interval> {
-        self.rate(&self.log(clock), "").unwrap().intervals
+        self.rate(&self.log(clock), "").unwrap().s580.intervals
     }
 
     #[track_caller]
@@ -133,11 +133,11 @@ impl Change {
         assert_eq!(local.len(), 24);
         let first_us = self.instants()[0].as_microsecond();
         for (interval, n) in local.iter().zip(0..) {
-            assert_eq!(interval.start_us, first_us + n * 600_000_000);
-            assert_eq!(interval.duration_s, 600.0);
-            let rise_k = interval.water_end_c - interval.water_start_c;
+            assert_eq!(interval.measured.span.from_us, first_us + n * 600_000_000);
+            assert_eq!(interval.measured.duration_s, 600.0);
+            let rise_k = interval.measured.water_end_c - interval.measured.water_start_c;
             let power_w = 3.5 * 4186.0 * rise_k / 600.0;
-            assert!((interval.cooking_power_w - power_w).abs() < 1e-9);
+            assert!((interval.measured.cooking_power_w - power_w).abs() < 1e-9);
         }
     }
 }
@@ -207,7 +207,10 @@ fn autumn_log_is_in_order_and_repeats_no_time() {
     // The hour that the clock shows twice is neither sorted nor dropped.
     let rated = MADRID_AUTUMN.rate(&MADRID_AUTUMN.log(Clock::Local), "");
     let rated = rated.unwrap();
-    assert_eq!(rated.runs[0].readings.time_us.len(), READINGS as usize);
+    assert_eq!(
+        rated.tested.runs[0].readings.time_us.len(),
+        READINGS as usize
+    );
     let notices: Vec<String> = rated.notices.iter().map(ToString::to_string).collect();
     let sorted_or_dropped = |notice: &&String| {
         notice.contains("have been sorted") || notice.contains("the time of an earlier row")
@@ -264,7 +267,7 @@ fn skipped_clock_time_with_an_offset_is_an_instant_like_any_other() {
     let log = MADRID_SPRING.log(Clock::WithOffset);
     let other = log.replace("2026-03-29T03:00:00+02:00", "2026-03-29T02:00:00+01:00");
     assert_ne!(log, other);
-    let intervals = MADRID_SPRING.rate(&other, "").unwrap().intervals;
+    let intervals = MADRID_SPRING.rate(&other, "").unwrap().s580.intervals;
     assert_eq!(intervals, MADRID_SPRING.intervals(Clock::WithOffset));
 }
 
@@ -287,9 +290,9 @@ fn exclusion_by_clock_time_after_the_change_is_placed_in_summer_time() {
     let extra = "[[run.exclude]]\nfrom = \"2026-03-29 03:10\"\nto = \"2026-03-29 03:20\"\n";
     let log = MADRID_SPRING.log(Clock::Local);
     let rated = MADRID_SPRING.rate(&log, extra).unwrap();
-    let excluded: Vec<usize> = (0..rated.intervals.len())
+    let excluded: Vec<usize> = (0..rated.s580.intervals.len())
         .filter(|&n| {
-            let codes = rated.intervals[n].reasons.iter();
+            let codes = rated.s580.intervals[n].reasons().iter();
             let mut codes = codes.map(|reason| reason.code());
             codes.any(|code| code == "excluded-by-tester")
         })
@@ -303,6 +306,6 @@ fn start_in_the_skipped_hour_is_an_error_in_the_campaign_file() {
     // an hour in silence, it would take an hour of readings with it.
     let log = MADRID_SPRING.log(Clock::Local);
     let rated = MADRID_SPRING.rate(&log, "start = \"2026-03-29 02:30\"\n");
-    let kept = rated.map(|rated| rated.runs[0].readings.time_us.len());
+    let kept = rated.map(|rated| rated.tested.runs[0].readings.time_us.len());
     assert!(matches!(kept, Err(Error::Campaign(_))), "{kept:?}");
 }

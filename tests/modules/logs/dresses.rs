@@ -7,7 +7,8 @@ use std::path::{Path, PathBuf};
 use simmerline::assess_folder;
 use simmerline::error::Error;
 use simmerline::procedure::Assessment;
-use simmerline::procedure::intervals::{Interval, Summary};
+use simmerline::procedure::s580::intervals::Interval;
+use simmerline::procedure::spans::Summary;
 
 /// Unit conversions there and back leave this much of a number.
 const CONVERTED: f64 = 1e-9;
@@ -35,18 +36,18 @@ fn numbers(interval: &Interval) -> Vec<f64> {
         [summary.mean, summary.min, summary.max]
     };
     let single = [
-        interval.water_start_c,
-        interval.water_end_c,
-        interval.cooking_power_w,
-        interval.standardised_power_w.unwrap(),
-        interval.difference_k.unwrap(),
-        interval.solar_start_h,
+        interval.measured.water_start_c,
+        interval.measured.water_end_c,
+        interval.measured.cooking_power_w,
+        interval.measured.standardised_power_w.unwrap(),
+        interval.measured.difference_k.unwrap(),
+        interval.measured.solar_start_h,
     ];
     let summaries = [
-        Some(interval.water),
-        interval.ambient,
-        interval.irradiance,
-        interval.wind,
+        Some(interval.measured.water),
+        interval.measured.ambient,
+        interval.measured.irradiance,
+        interval.measured.wind,
     ];
     single
         .into_iter()
@@ -63,14 +64,24 @@ fn one_campaign_in_many_dresses_gives_one_rating() {
         let name = folder.display();
         let dressed = rate(&folder);
         assert_eq!(
-            dressed.conformity.level, canonical.conformity.level,
+            dressed.s580.conformity.level, canonical.s580.conformity.level,
             "{name}"
         );
-        assert_eq!(dressed.intervals.len(), canonical.intervals.len(), "{name}");
-        for (dressed, plain) in dressed.intervals.iter().zip(&canonical.intervals) {
-            assert_eq!(dressed.start_us, plain.start_us, "{name}");
-            assert_eq!(dressed.end_us, plain.end_us, "{name}");
-            assert_eq!(dressed.reasons, plain.reasons, "{name}");
+        assert_eq!(
+            dressed.s580.intervals.len(),
+            canonical.s580.intervals.len(),
+            "{name}"
+        );
+        for (dressed, plain) in dressed.s580.intervals.iter().zip(&canonical.s580.intervals) {
+            assert_eq!(
+                dressed.measured.span.from_us, plain.measured.span.from_us,
+                "{name}"
+            );
+            assert_eq!(
+                dressed.measured.span.to_us, plain.measured.span.to_us,
+                "{name}"
+            );
+            assert_eq!(dressed.reasons(), plain.reasons(), "{name}");
             for (dressed, plain) in numbers(dressed).iter().zip(numbers(plain)) {
                 let apart = (dressed - plain).abs();
                 assert!(
@@ -79,7 +90,7 @@ fn one_campaign_in_many_dresses_gives_one_rating() {
                 );
             }
         }
-        let of = |assessment: &Assessment| assessment.rating.unwrap().ps50_w;
+        let of = |assessment: &Assessment| assessment.s580.rating().unwrap().ps50_w;
         let apart = (of(&dressed) - of(&canonical)).abs();
         assert!(apart <= CONVERTED * of(&canonical), "{name}: {apart}");
     }
@@ -89,9 +100,8 @@ fn one_campaign_in_many_dresses_gives_one_rating() {
 fn the_canonical_dress_is_the_rating_that_was_computed_beside_it() {
     // A straight line by numpy 2.4.6 through the intervals of `dresses.py`, which shares
     // no code with ours, printed to four digits.
-    let rating = rate(Path::new("tests/data/dresses/canonical"))
-        .rating
-        .unwrap();
+    let canonical = rate(Path::new("tests/data/dresses/canonical"));
+    let rating = canonical.s580.rating().unwrap();
     assert!((rating.ps50_w - 198.6).abs() < 0.05, "{}", rating.ps50_w);
 }
 

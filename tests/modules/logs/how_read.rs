@@ -58,6 +58,7 @@ fn both_logs_of_a_run_are_told_with_the_clock_that_was_put_right() {
     assert!(told.contains(" s added to all times"), "{told}");
     let rated = assess_folder(Path::new("tests/data/dresses/weather-clock-error")).unwrap();
     let offsets = rated
+        .tested
         .accounts
         .iter()
         .map(|account| account.clock_offset_s.abs());
@@ -84,7 +85,7 @@ fn a_header_that_the_fonts_lack_does_not_stop_the_report() {
         .unwrap();
     }
     let rated = assess_folder(folder.path()).unwrap();
-    assert_eq!(rated.accounts[0].not_read, ["\u{5929}\u{6c17}"]);
+    assert_eq!(rated.tested.accounts[0].not_read, ["\u{5929}\u{6c17}"]);
     simmerline::report::outputs(
         &rated,
         &simmerline::report::Edition::plain(jiff::Timestamp::UNIX_EPOCH),

@@ -87,11 +87,16 @@ fn a_log_of_three_days_is_three_runs() {
     let rated = Folder::new(SPLIT, &[("all.csv", log(&days))])
         .rate()
         .unwrap();
-    let dates: Vec<String> = rated.runs.iter().map(|run| run.date.to_string()).collect();
+    let dates: Vec<String> = rated
+        .tested
+        .runs
+        .iter()
+        .map(|run| run.date.to_string())
+        .collect();
     assert_eq!(dates, ["2026-03-10", "2026-03-11", "2026-03-12"]);
-    assert_eq!(rated.runs[1].plan.label, "all.csv 2026-03-11");
-    for run in &rated.runs {
-        assert_eq!((run.intervals, run.readings.time_us.len()), (12, 25));
+    assert_eq!(rated.tested.runs[1].plan.label, "all.csv 2026-03-11");
+    for (run, screening) in rated.tested.runs.iter().zip(&rated.s580.screenings) {
+        assert_eq!((screening.intervals, run.readings.time_us.len()), (12, 25));
     }
 }
 
@@ -108,7 +113,10 @@ fn the_cooling_after_the_hottest_reading_is_left_out_and_counted() {
     }
     let text = log(&[heating("2026-03-10", 12, 25), cooling]);
     let rated = Folder::new(SPLIT, &[("all.csv", text)]).rate().unwrap();
-    assert_eq!(rated.runs[0].readings.water_c.value.last(), Some(&90.0));
+    assert_eq!(
+        rated.tested.runs[0].readings.water_c.value.last(),
+        Some(&90.0)
+    );
     let told: Vec<String> = rated.notices.iter().map(ToString::to_string).collect();
     assert!(
         told.iter().any(|told| told.contains("5 readings left out")),
@@ -123,7 +131,8 @@ fn start_and_end_bound_each_day() {
     let rated = Folder::new(&runs, &[("all.csv", log(&days))])
         .rate()
         .unwrap();
-    let intervals: Vec<usize> = rated.runs.iter().map(|run| run.intervals).collect();
+    let screenings = rated.s580.screenings.iter();
+    let intervals: Vec<usize> = screenings.map(|screening| screening.intervals).collect();
     assert_eq!(intervals, [6, 6]);
 }
 
@@ -134,6 +143,7 @@ fn a_gap_of_more_than_an_hour_parts_two_runs_of_one_day() {
         .rate()
         .unwrap();
     let labels: Vec<&str> = rated
+        .tested
         .runs
         .iter()
         .map(|run| run.plan.label.as_str())
@@ -159,6 +169,7 @@ fn runs_may_share_a_log_if_each_has_its_date() {
         .rate()
         .unwrap();
     let loads: Vec<(String, f64)> = rated
+        .tested
         .runs
         .iter()
         .map(|run| (run.date.to_string(), run.plan.water_kg))
@@ -207,13 +218,13 @@ fn each_quantity_keeps_the_readings_of_its_own_log() {
     let rated = two_logs(&weather_rows((0..=120).step_by(3)), "")
         .rate()
         .unwrap();
-    let readings = &rated.runs[0].readings;
+    let readings = &rated.tested.runs[0].readings;
     assert_eq!(readings.water_c.value.len(), 25);
     assert_eq!(readings.wind_m_s.as_ref().unwrap().value, vec![1.0; 41]);
     // From 11:00 to 11:10 the mast was read at 0, 3, 6 and 9 minutes: a straight line.
-    let first = &rated.intervals[0];
-    assert_eq!(first.irradiance.unwrap().mean, 704.5);
-    assert_eq!(first.ambient.unwrap().mean, 25.5);
+    let first = &rated.s580.intervals[0];
+    assert_eq!(first.measured.irradiance.unwrap().mean, 704.5);
+    assert_eq!(first.measured.ambient.unwrap().mean, 25.5);
 }
 
 #[test]
@@ -221,9 +232,10 @@ fn nothing_is_invented_across_a_hole() {
     let rows = weather_rows((0..=30).step_by(5).chain((75..=120).step_by(5)));
     let rated = two_logs(&rows, "").rate().unwrap();
     let gaps: Vec<bool> = rated
+        .s580
         .intervals
         .iter()
-        .map(|interval| interval.irradiance.is_none())
+        .map(|interval| interval.measured.irradiance.is_none())
         .collect();
     // The intervals from 11:30 on: the first has the reading at its start.
     let expected = [
@@ -231,8 +243,8 @@ fn nothing_is_invented_across_a_hole() {
     ];
     assert_eq!(gaps, expected);
     assert!(
-        rated.intervals[4]
-            .reasons
+        rated.s580.intervals[4]
+            .reasons()
             .iter()
             .any(|reason| reason.code() == "reading-gap")
     );
@@ -244,13 +256,13 @@ fn a_wrong_clock_is_put_right() {
     let rated = two_logs(&late, "weather_clock_offset_s = -120\n")
         .rate()
         .unwrap();
-    let times = &rated.runs[0]
+    let times = &rated.tested.runs[0]
         .readings
         .irradiance_w_m2
         .as_ref()
         .unwrap()
         .time_us;
-    assert_eq!(**times, **rated.runs[0].readings.time_us);
+    assert_eq!(**times, **rated.tested.runs[0].readings.time_us);
 }
 
 #[test]
@@ -280,7 +292,7 @@ fn clock_times_go_on_after_midnight() {
     let rated = Folder::new(run, &[("night.csv", format!("{HEADER}\n{rows}"))])
         .rate()
         .unwrap();
-    let times = &rated.runs[0].readings.time_us;
+    let times = &rated.tested.runs[0].readings.time_us;
     assert!(
         times
             .windows(2)
@@ -316,9 +328,10 @@ fn runs_that_share_a_log_weigh_its_vessels_each_by_its_own_load() {
         + &run("2026-03-11", "[1.0, 6.0]");
     let rated = Folder::new(&runs, &[("all.csv", text)]).rate().unwrap();
     let rises: Vec<f64> = rated
+        .s580
         .intervals
         .iter()
-        .map(|interval| interval.water_end_c - interval.water_start_c)
+        .map(|interval| interval.measured.water_end_c - interval.measured.water_start_c)
         .collect();
     // 10 K in A and 20 K in B, weighted 6 to 1 and 1 to 6.
     assert!((rises[0] - 80.0 / 7.0).abs() < 1e-9, "{rises:?}");

@@ -9,7 +9,7 @@ use simmerline::physics::sky::{
 };
 use simmerline::physics::sun::{Daylight, SunPosition, daylight, next_noon_s, sun_position};
 
-use simmerline::procedure::uncertainty::sources::clear_sky_fraction;
+use simmerline::procedure::sources::clear_sky_fraction;
 
 use crate::data::{Table, assert_absolute};
 

@@ -25,7 +25,10 @@ fn place(row: u32) -> String {
 fn a_closed_quotation_in_an_ignored_column_loses_nothing() {
     let log = remarked(|row| (row == 7).then_some("\"cloud, then \"\"clear\"\"\""));
     let assessment = Trial::with_second(log).rated();
-    assert_eq!(assessment.runs[1].readings.time_us.len(), ROWS as usize);
+    assert_eq!(
+        assessment.tested.runs[1].readings.time_us.len(),
+        ROWS as usize
+    );
 }
 
 #[test]
@@ -53,7 +56,7 @@ fn an_unclosed_quotation_mark_is_an_error_whatever_ends_the_lines() {
             Err(error) => assert!(matches!(error, Error::Input(_)), "{error}"),
             Ok(assessment) => panic!(
                 "{ending:?}: {} of {ROWS} readings are left, and the notices are {:?}",
-                assessment.runs[1].readings.time_us.len(),
+                assessment.tested.runs[1].readings.time_us.len(),
                 assessment.notices
             ),
         }
@@ -66,7 +69,10 @@ fn an_unclosed_quotation_mark_at_the_end_of_a_log_loses_no_reading() {
     match Trial::with_second(log.trim_end().to_owned()).rate() {
         Err(error) => assert!(error.to_string().contains(&place(ROWS - 1)), "{error}"),
         Ok(assessment) => {
-            assert_eq!(assessment.runs[1].readings.time_us.len(), ROWS as usize);
+            assert_eq!(
+                assessment.tested.runs[1].readings.time_us.len(),
+                ROWS as usize
+            );
         }
     }
 }

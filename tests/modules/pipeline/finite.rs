@@ -5,7 +5,7 @@ use std::fmt::{Debug, Write as _};
 use jiff::Timestamp;
 use proptest::prelude::*;
 use simmerline::error::Error;
-use simmerline::procedure::intervals::Interval;
+use simmerline::procedure::s580::intervals::Interval;
 use simmerline::report::rating_json::RatingFile;
 
 use crate::pipeline::invariants::*;
@@ -74,18 +74,21 @@ fn what_was_measured_is_a_number_in_rating_json() {
     check(48, messy_day(), |rows| {
         let rated = rate_messy(&rows)?;
         let file = json(&rated);
-        for (entry, interval) in list(&file["intervals"]).iter().zip(&rated.intervals) {
+        for (entry, interval) in list(&file["intervals"]).iter().zip(&rated.s580.intervals) {
             let measured = |interval: &Interval| {
-                let sun = interval.irradiance.map(|sun| sun.mean);
+                let sun = interval.measured.irradiance.map(|sun| sun.mean);
                 let standardised = sun.is_some_and(|mean| mean > 0.0);
                 [
-                    ("ambient_mean_c", interval.ambient.is_some()),
-                    ("temperature_difference_k", interval.ambient.is_some()),
+                    ("ambient_mean_c", interval.measured.ambient.is_some()),
+                    (
+                        "temperature_difference_k",
+                        interval.measured.ambient.is_some(),
+                    ),
                     ("irradiance_mean_w_m2", sun.is_some()),
                     ("irradiance_min_w_m2", sun.is_some()),
                     ("irradiance_max_w_m2", sun.is_some()),
                     ("standardised_power_w", standardised),
-                    ("wind_mean_m_s", interval.wind.is_some()),
+                    ("wind_mean_m_s", interval.measured.wind.is_some()),
                 ]
             };
             for (key, is_measured) in measured(interval) {
@@ -147,9 +150,13 @@ fn regression_counts_the_intervals_and_days_that_are_on_its_line() {
     let sunless = without_irradiance(&log.replace("2026-03-14", "2026-03-16"));
     let rated = rate_logs(3.5, &[log, next_day, sunless]).unwrap();
     let file = json(&rated);
-    assert_eq!(file["regression"]["intervals"], rated.used().count());
-    let used = rated.intervals.iter().filter(|interval| interval.is_used());
-    assert!(used.count() > rated.line.unwrap().points);
+    assert_eq!(file["regression"]["intervals"], rated.s580.used().count());
+    let used = rated
+        .s580
+        .intervals
+        .iter()
+        .filter(|interval| interval.is_used());
+    assert!(used.count() > rated.s580.line().unwrap().points);
     assert_eq!(file["regression"]["days"], 2);
 }
 
@@ -163,6 +170,6 @@ fn date_of_a_run_is_that_of_its_first_reading_that_counts() {
     let text = campaign_text(3.5, &["day.csv"]) + "start = \"2026-03-14 10:20\"\n";
     write(folder.path(), "campaign.toml", text);
     let rated = simmerline::assess_folder(folder.path()).unwrap();
-    assert_eq!(rated.runs[0].readings.time_us.len(), 24);
-    assert_eq!(rated.runs[0].date.to_string(), "2026-03-14");
+    assert_eq!(rated.tested.runs[0].readings.time_us.len(), 24);
+    assert_eq!(rated.tested.runs[0].date.to_string(), "2026-03-14");
 }

@@ -8,7 +8,7 @@ use proptest::prelude::*;
 use serde_json::Value;
 use simmerline::error::Error;
 use simmerline::procedure::Assessment;
-use simmerline::procedure::intervals::chain;
+use simmerline::procedure::s580::intervals::chain;
 use simmerline::report::rating_json::RatingFile;
 use simmerline::stats::line::Line;
 
@@ -31,9 +31,9 @@ fn shuffled_rows_give_the_same_line() {
             };
             let in_order = rate(&first, &second);
             let mixed = rate(&first_mixed, &second_mixed);
-            prop_assert!(in_order.line.is_some());
-            prop_assert_eq!(in_order.line, mixed.line);
-            prop_assert_eq!(in_order.intervals, mixed.intervals);
+            prop_assert!(in_order.s580.line().is_some());
+            prop_assert_eq!(in_order.s580.line(), mixed.s580.line());
+            prop_assert_eq!(in_order.s580.intervals, mixed.s580.intervals);
             Ok(())
         },
     );
@@ -52,10 +52,16 @@ fn power_scaled_by_k_scales_the_line_by_k() {
         let once = rate_logs(3.5, &log).unwrap();
         let scaled = rate_logs(3.5 * k, &log).unwrap();
         let reasons = |rated: &Assessment| -> Vec<_> {
-            rated.intervals.iter().map(|i| i.reasons.clone()).collect()
+            rated
+                .s580
+                .intervals
+                .iter()
+                .map(|i| i.reasons().to_vec())
+                .collect()
         };
         prop_assert_eq!(reasons(&once), reasons(&scaled));
-        let (once, scaled): (Line, Line) = (once.line.unwrap(), scaled.line.unwrap());
+        let (once, scaled): (&Line, &Line) =
+            (once.s580.line().unwrap(), scaled.s580.line().unwrap());
         for (once, scaled) in [
             (once.slope, scaled.slope),
             (once.intercept, scaled.intercept),
@@ -213,7 +219,7 @@ fn interval_set_aside_lists_every_reason_and_no_other() {
         let rated = rate_messy(&rows)?;
         let file = json(&rated);
         for interval in list(&file["intervals"]) {
-            let expected = expected_reasons(interval, &rows, rated.boiling_point_c);
+            let expected = expected_reasons(interval, &rows, rated.tested.boiling_point_c);
             let found = list(&interval["reasons"]).iter();
             let found: Vec<&str> = found.map(|code| code.as_str().unwrap()).collect();
             prop_assert_eq!(&found, &expected, "{}", interval);

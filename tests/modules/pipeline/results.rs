@@ -2,18 +2,26 @@
 
 use jiff::Timestamp;
 use serde_json::Value;
-use simmerline::notice::Notice;
-use simmerline::procedure::conformity::Level;
+use simmerline::logs::LogNotice;
+use simmerline::procedure::finding::Level;
+use simmerline::procedure::notice::Notice;
+use simmerline::procedure::run_notice::RunNotice;
+use simmerline::procedure::s580::notice::S580Notice;
 
 use crate::pipeline::trial::*;
+
+/// A log's notice as an assessment has it.
+fn of_log(notice: &LogNotice) -> Notice {
+    Notice::Run(RunNotice::Log(notice.clone()))
+}
 
 #[test]
 fn the_unchanged_campaign_conforms_without_a_notice() {
     let assessment = Trial::fair().rated();
-    assert_eq!(assessment.conformity.level, Level::Conforms);
+    assert_eq!(assessment.s580.conformity.level, Level::Conforms);
     assert_eq!(codes(&assessment), [""; 0]);
     assert_eq!(assessment.notices, []);
-    assert_eq!(assessment.intervals.len(), 3 * INTERVALS);
+    assert_eq!(assessment.s580.intervals.len(), 3 * INTERVALS);
     // 7 kg·4186 J/(kg K)/8600 s·(91 − 50) K·700/895 = 109.26 W; the trapezoid over rows
     // 300 s apart takes 1e-4 of it, and the written temperatures three decimals.
     assert!((ps50_w(&assessment) - 109.26).abs() < 0.05);
@@ -25,11 +33,11 @@ fn water_that_only_cools_has_no_useful_heat_and_never_conforms() {
     let assessment = Trial::of(&[14, 15, 16].map(cooling)).rated();
     assert!(ps50_w(&assessment) < -100.0);
     assert!(finding(&assessment, "no-useful-heat").contains("loses heat"));
-    assert_eq!(assessment.conformity.level, Level::Indicative);
+    assert_eq!(assessment.s580.conformity.level, Level::Indicative);
     let rating = rating_json(&assessment);
     assert_eq!(rating["conformity"]["level"], "indicative");
     assert!(report(&assessment).title.ends_with("(indicative)"));
-    for heating in assessment.cooking.unwrap().heatings {
+    for heating in assessment.prospect.unwrap().cooking.heatings {
         assert_eq!((heating.time, heating.may_get_there), (None, false));
     }
 }
@@ -39,9 +47,9 @@ fn a_line_that_rises_with_the_temperature_difference_is_said_not_to_fall() {
     // dx/dt = (x + 20 K)/τ from x = 8 K: the power grows with the temperature.
     let rising = |day| log(day, |s| AMBIENT_C - 20.0 + 28.0 * (s / 12_500.0).exp());
     let assessment = Trial::of(&[14, 15, 16].map(rising)).rated();
-    assert!(assessment.line.unwrap().slope > 0.0);
+    assert!(assessment.s580.line().unwrap().slope > 0.0);
     finding(&assessment, "line-not-falling");
-    assert_eq!(assessment.conformity.level, Level::Indicative);
+    assert_eq!(assessment.s580.conformity.level, Level::Indicative);
 }
 
 const TWO_WATER_COLUMNS: &str = "[columns]\nwater_temperature = [\"left_c\", \"right_c\"]";
@@ -75,13 +83,13 @@ fn a_second_water_sensor_stuck_at_150_celsius_is_an_error_that_names_its_column(
 fn a_second_water_sensor_stuck_at_zero_gives_the_notice_that_the_sensors_are_apart() {
     let assessment = two_sensors(|_, _| 0.0).rated();
     for day in 1..=3 {
-        let expected = Notice::SensorsApart {
+        let expected = LogNotice::SensorsApart {
             log: format!("day-{day}.csv"),
             quantity: simmerline::logs::quantity::Quantity::Water,
             readings: ROWS as usize,
             apart_k: 15.0,
         };
-        assert!(assessment.notices.contains(&expected), "day {day}");
+        assert!(assessment.notices.contains(&of_log(&expected)), "day {day}");
         let on_paper = report(&assessment).provenance.notices;
         assert!(on_paper.contains(&expected.to_string()), "{on_paper:?}");
     }
@@ -102,11 +110,11 @@ fn a_sensor_that_fails_in_two_rows_is_taken_out_before_the_mean() {
         two_sensors(move |row, left_c| if failed(row) { 120.0 } else { left_c }).rated();
     for run in 0..3 {
         assert_eq!(points(&assessment, run), points(&plain, run));
-        let readings = &assessment.runs[run].readings.water_c;
-        assert_eq!(readings, &plain.runs[run].readings.water_c);
+        let readings = &assessment.tested.runs[run].readings.water_c;
+        assert_eq!(readings, &plain.tested.runs[run].readings.water_c);
         let log = format!("day-{}.csv", run + 1);
         for expected in [
-            Notice::UnbelievableReadings {
+            LogNotice::UnbelievableReadings {
                 log: log.clone(),
                 column: "right_c".to_owned(),
                 readings: 2,
@@ -114,13 +122,16 @@ fn a_sensor_that_fails_in_two_rows_is_taken_out_before_the_mean() {
                 highest: 120.0,
                 unit: "°C",
             },
-            Notice::SensorsIncomplete {
+            LogNotice::SensorsIncomplete {
                 log,
                 quantity: simmerline::logs::quantity::Quantity::Water,
                 readings: 2,
             },
         ] {
-            assert!(assessment.notices.contains(&expected), "{expected}");
+            assert!(
+                assessment.notices.contains(&of_log(&expected)),
+                "{expected}"
+            );
         }
     }
 }
@@ -138,7 +149,7 @@ fn intervals_without_irradiance_stay_used_in_the_file_but_are_not_on_the_line() 
     let plain = Trial::fair().rated();
     let logs = [fair_log(14), fair_log(15), sunless_log(17), fair_log(16)];
     let assessment = Trial::of(&logs).rated();
-    assert_eq!(assessment.line, plain.line);
+    assert_eq!(assessment.s580.line(), plain.s580.line());
     let rating = rating_json(&assessment);
     let intervals = rating["intervals"].as_array().unwrap();
     let of_run = intervals.iter().filter(|i| i["run"] == "day-3.csv");
@@ -160,7 +171,7 @@ fn intervals_without_irradiance_stay_used_in_the_file_but_are_not_on_the_line() 
     let text = finding(&assessment, "irradiance-not-normal");
     assert!(text.contains("day-3.csv"), "{text}");
     assert!(!text.contains("day-1.csv"), "{text}");
-    assert_eq!(assessment.conformity.level, Level::Indicative);
+    assert_eq!(assessment.s580.conformity.level, Level::Indicative);
 }
 
 #[test]
@@ -173,10 +184,16 @@ fn intervals_and_days_without_irradiance_do_not_count_as_enough() {
     ];
     let assessment = Trial::of(&logs).rated();
     let on_line = assessment
+        .s580
         .intervals_of(0)
         .filter(|i| i.is_on_line())
         .count();
-    let used = assessment.intervals.iter().filter(|i| i.is_used()).count();
+    let used = assessment
+        .s580
+        .intervals
+        .iter()
+        .filter(|i| i.is_used())
+        .count();
     assert!((3..30).contains(&on_line) && used >= 30);
     let rating = rating_json(&assessment);
     assert_eq!(rating["regression"]["intervals"], on_line);
@@ -188,7 +205,7 @@ fn intervals_and_days_without_irradiance_do_not_count_as_enough() {
     );
     let few_days = finding(&assessment, "too-few-days");
     assert!(few_days.contains("on 1 day,"), "{few_days}");
-    let missing = assessment.conformity.missing.clone().unwrap();
+    let missing = assessment.s580.conformity.missing.clone().unwrap();
     let expected = format!("{} more intervals and 2 more days", 30 - on_line);
     assert_eq!(missing.to_string(), expected);
 }
@@ -199,13 +216,13 @@ fn a_run_that_is_not_on_the_line_does_not_change_the_load_as_tested() {
     let logs: Vec<String> = logs.chain([sunless_log(17)]).collect();
     let run = "log = \"day-4.csv\"\n";
     let trial = Trial::of(&logs).change(run, &format!("{run}water_kg = 3.0\n"));
-    let cooking = trial.rated().cooking.unwrap();
+    let cooking = trial.rated().prospect.unwrap().cooking;
     assert_eq!(cooking.tested_kg, 7.0);
 }
 
 #[test]
 fn water_three_kelvin_above_the_local_boiling_point_gives_a_notice() {
-    let boiling_point_c = Trial::fair().rated().boiling_point_c;
+    let boiling_point_c = Trial::fair().rated().tested.boiling_point_c;
     let up_to = |highest_c: f64| {
         let steep = move |s: f64| AMBIENT_C + 140.0 * (1.0 - (-s / TIME_CONSTANT_S).exp());
         log(15, move |s| steep(s).min(highest_c))
@@ -213,7 +230,9 @@ fn water_three_kelvin_above_the_local_boiling_point_gives_a_notice() {
     let says_so = |highest_c: f64| {
         let assessment = Trial::with_second(up_to(highest_c)).rated();
         assessment.notices.iter().find_map(|notice| match notice {
-            Notice::WaterAboveBoiling { log, highest_c, .. } => Some((log.clone(), *highest_c)),
+            Notice::Run(RunNotice::WaterAboveBoiling { log, highest_c, .. }) => {
+                Some((log.clone(), *highest_c))
+            }
             _ => None,
         })
     };
@@ -228,7 +247,7 @@ fn water_three_kelvin_above_the_local_boiling_point_gives_a_notice() {
 fn odd_noons_h(trial: &Trial) -> Vec<f64> {
     let notices = trial.rated().notices.into_iter();
     let noons = notices.filter_map(|notice| match notice {
-        Notice::OddSolarNoon { noon_h, .. } => Some(noon_h),
+        Notice::S580(S580Notice::OddSolarNoon { noon_h, .. }) => Some(noon_h),
         _ => None,
     });
     noons.collect()
@@ -278,7 +297,7 @@ fn a_stray_date_years_away_gives_a_notice_and_still_a_report() {
         });
         let assessment = Trial::with_second(stray_log).rated();
         let found = assessment.notices.iter().find_map(|notice| match notice {
-            Notice::LongRun { log, days } => Some((log.clone(), *days)),
+            Notice::Run(RunNotice::LongRun { log, days }) => Some((log.clone(), *days)),
             _ => None,
         });
         let (log, found_days) = found.unwrap_or_else(|| panic!("{stray}: no notice"));
@@ -310,7 +329,7 @@ fn an_own_limit_beyond_the_practices_other_end_is_refused() {
 fn irradiance_that_may_be_nothing_gives_no_monte_carlo_check_and_no_number_that_is_none() {
     let wild = Trial::fair().change("relative_uncertainty = 0.03", "relative_uncertainty = 1.0");
     let assessment = wild.rated();
-    let sure = assessment.uncertainty.as_ref().unwrap();
+    let sure = assessment.s580.uncertainty().unwrap();
     assert_eq!(sure.monte_carlo, None);
     let report = serde_json::to_string(&report(&assessment)).unwrap();
     assert!(report.contains("No Monte Carlo check") && !report.contains("NaN"));

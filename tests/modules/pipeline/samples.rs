@@ -6,8 +6,8 @@ use std::path::PathBuf;
 
 use simmerline::assess_folder;
 use simmerline::procedure::Assessment;
-use simmerline::procedure::conformity::Level;
-use simmerline::procedure::screen::Reason;
+use simmerline::procedure::finding::Level;
+use simmerline::procedure::s580::reason::Reason;
 
 use crate::kit::rate::{sample, samples};
 use crate::kit::samples::{sample_folder, sample_names};
@@ -46,10 +46,10 @@ fn every_reason_occurs() {
     let assessments = assessments();
     let occurring: BTreeSet<Reason> = assessments
         .iter()
-        .flat_map(|assessment| &assessment.intervals)
-        .flat_map(|interval| interval.reasons.iter().copied())
+        .flat_map(|assessment| &assessment.s580.intervals)
+        .flat_map(|interval| interval.reasons().iter().copied())
         .collect();
-    assert_eq!(occurring, Reason::ALL.into_iter().collect());
+    assert_eq!(occurring, Reason::ALL.iter().copied().collect());
 }
 
 #[test]
@@ -57,8 +57,8 @@ fn every_finding_occurs_but_the_two_of_a_failed_test() {
     let assessments = assessments();
     let occurring: BTreeSet<&str> = assessments
         .iter()
-        .flat_map(|assessment| &assessment.conformity.findings)
-        .map(|finding| finding.code)
+        .flat_map(|assessment| &assessment.s580.conformity.findings)
+        .map(|finding| finding.code.code())
         .collect();
     assert_eq!(occurring, FINDINGS.into_iter().collect());
 }
@@ -68,7 +68,7 @@ fn every_level_of_conformity_occurs() {
     let assessments = assessments();
     let levels: BTreeSet<Level> = assessments
         .iter()
-        .map(|assessment| assessment.conformity.level)
+        .map(|assessment| assessment.s580.conformity.level)
         .collect();
     assert_eq!(
         levels,
@@ -88,12 +88,15 @@ fn every_campaign_file_says_that_its_data_is_invented() {
             folder.display()
         );
         let assessment = assess_folder(&folder).unwrap();
-        assert!(assessment.campaign.demonstration);
-        let site = &assessment.campaign.site.name;
+        assert!(assessment.tested.campaign.demonstration);
+        let site = &assessment.tested.campaign.site.name;
         assert!(site.contains("invented"), "{site}");
-        for person in [&assessment.campaign.tester, &assessment.campaign.client]
-            .into_iter()
-            .flatten()
+        for person in [
+            &assessment.tested.campaign.tester,
+            &assessment.tested.campaign.client,
+        ]
+        .into_iter()
+        .flatten()
         {
             assert!(person.contains("invented"), "{person}");
         }
@@ -105,6 +108,7 @@ fn every_log_is_marked_as_invented_in_its_first_line_and_named_in_a_campaign() {
     for folder in folders() {
         let assessment = assess_folder(&folder).unwrap();
         let named: BTreeSet<PathBuf> = assessment
+            .tested
             .runs
             .iter()
             .map(|run| run.plan.path.clone())
@@ -132,14 +136,23 @@ fn every_log_is_marked_as_invented_in_its_first_line_and_named_in_a_campaign() {
 fn the_pair_to_compare_differs_in_its_cooker_and_not_in_site_load_area_or_limits() {
     let (bare, skirt) = (sample("open-dish"), sample("open-dish-skirt"));
     assert_eq!(
-        bare.campaign.cooker.intercept_area_m2,
-        skirt.campaign.cooker.intercept_area_m2
+        bare.tested.campaign.cooker.intercept_area_m2,
+        skirt.tested.campaign.cooker.intercept_area_m2
     );
-    assert_eq!(bare.campaign.site.name, skirt.campaign.site.name);
-    assert_eq!(bare.campaign.water_kg, skirt.campaign.water_kg);
-    assert_eq!(bare.limits, skirt.limits);
-    assert_ne!(bare.campaign.cooker.name, skirt.campaign.cooker.name);
-    let lower_end = |assessment: &Assessment| assessment.rating.unwrap().confidence_w;
+    assert_eq!(
+        bare.tested.campaign.site.name,
+        skirt.tested.campaign.site.name
+    );
+    assert_eq!(
+        bare.tested.campaign.water_kg,
+        skirt.tested.campaign.water_kg
+    );
+    assert_eq!(bare.s580.limits, skirt.s580.limits);
+    assert_ne!(
+        bare.tested.campaign.cooker.name,
+        skirt.tested.campaign.cooker.name
+    );
+    let lower_end = |assessment: &Assessment| assessment.s580.rating().unwrap().confidence_w;
     assert!(
         lower_end(&skirt).lower > lower_end(&bare).upper,
         "the change shows"

@@ -9,7 +9,7 @@ use jiff::Timestamp;
 use serde_json::Value;
 use simmerline::error::{Error, Result};
 use simmerline::procedure::Assessment;
-use simmerline::procedure::intervals::Interval;
+use simmerline::procedure::s580::intervals::Interval;
 use simmerline::report::model::{Report, build};
 use simmerline::report::rating_json::RatingFile;
 use tempfile::TempDir;
@@ -138,15 +138,15 @@ impl Trial {
 }
 
 pub fn codes(assessment: &Assessment) -> Vec<&'static str> {
-    let findings = assessment.conformity.findings.iter();
-    findings.map(|finding| finding.code).collect()
+    let findings = assessment.s580.conformity.findings.iter();
+    findings.map(|finding| finding.code.code()).collect()
 }
 
 /// The text of a finding, which must be there.
 #[track_caller]
 pub fn finding(assessment: &Assessment, code: &str) -> String {
-    let mut findings = assessment.conformity.findings.iter();
-    let found = findings.find(|finding| finding.code == code);
+    let mut findings = assessment.s580.conformity.findings.iter();
+    let found = findings.find(|finding| finding.code.code() == code);
     found
         .unwrap_or_else(|| panic!("no {code} in {:?}", codes(assessment)))
         .text
@@ -165,12 +165,12 @@ pub fn report(assessment: &Assessment) -> Report {
 }
 
 pub fn ps50_w(assessment: &Assessment) -> f64 {
-    assessment.rating.expect("there is a rating").ps50_w
+    assessment.s580.rating().expect("there is a rating").ps50_w
 }
 
 /// Numbers of the intervals of one run, without the time.
 pub fn points(assessment: &Assessment, run: usize) -> Vec<(f64, f64)> {
-    let points = assessment.intervals_of(run).map(Interval::point);
+    let points = assessment.s580.intervals_of(run).map(Interval::point);
     points.map(|point| point.unwrap()).collect()
 }
 

@@ -5,9 +5,9 @@ use std::path::Path;
 use simmerline::campaign::model::Site;
 use simmerline::planning::aim::{aiming_times, spacing_s};
 use simmerline::planning::plan;
-use simmerline::procedure::limits::STANDARD_IRRADIANCE_W_M2;
-use simmerline::procedure::local_sky::LocalSky;
-use simmerline::procedure::screen::TimeSpan;
+use simmerline::procedure::s580::limits::STANDARD_IRRADIANCE_W_M2;
+use simmerline::procedure::sky::LocalSky;
+use simmerline::procedure::spans::TimeSpan;
 use simmerline::{assess_folder, campaign};
 
 fn equator() -> Site {
@@ -72,7 +72,7 @@ fn expected_water_is_the_closed_form_in_standard_seconds() {
     let date = "2026-06-30".parse().unwrap();
     let planned = plan(campaign, Some(&rated), date).unwrap();
     let expected = planned.expected.as_ref().unwrap();
-    let line = rated.line.unwrap();
+    let line = rated.s580.line().unwrap();
     let ends_c = expected.ambient_c - line.intercept / line.slope;
     let first = expected.moments[0];
     assert_eq!(first.water_c, expected.ambient_c + 5.0);
@@ -85,7 +85,7 @@ fn expected_water_is_the_closed_form_in_standard_seconds() {
         }
         let decay = (line.slope * standard_s / (expected.water_kg * 4186.0)).exp();
         let closed_c = ends_c - (ends_c - first.water_c) * decay;
-        if closed_c > rated.boiling_point_c {
+        if closed_c > rated.tested.boiling_point_c {
             break;
         }
         assert!(

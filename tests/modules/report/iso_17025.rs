@@ -108,8 +108,9 @@ fn the_environment_of_the_used_intervals_is_told() {
     let assessment = sample("open-dish");
     let report = build(&assessment, &edition());
     let used: Vec<f64> = assessment
+        .s580
         .used()
-        .map(|interval| interval.ambient.unwrap().mean)
+        .map(|interval| interval.measured.ambient.unwrap().mean)
         .collect();
     let mean_c = used.iter().sum::<f64>() / used.len() as f64;
     let text = row_of(&report, "ambient");

@@ -46,8 +46,8 @@ fn long_campaign() -> Copy {
 fn forty_runs_and_two_thousand_intervals_are_printed_whole() {
     let copy = long_campaign();
     let assessment = copy.assess();
-    assert_eq!(assessment.runs.len(), RUNS);
-    assert_eq!(assessment.intervals.len(), RUNS * INTERVALS_A_RUN);
+    assert_eq!(assessment.tested.runs.len(), RUNS);
+    assert_eq!(assessment.s580.intervals.len(), RUNS * INTERVALS_A_RUN);
     let bytes = pdf_of(&assessment);
     assert!(bytes.len() < 5_000_000, "{} bytes", bytes.len());
     let pdf = Document::load_mem(&bytes).unwrap();

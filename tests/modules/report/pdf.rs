@@ -3,8 +3,8 @@
 use jiff::Timestamp;
 use lopdf::{Dictionary, Document, Object};
 use simmerline::language::Words;
-use simmerline::procedure::Assessment;
-use simmerline::procedure::conformity::Level;
+use simmerline::procedure::finding::Level;
+use simmerline::procedure::s580::result::count_reasons;
 use simmerline::report::Edition;
 use simmerline::report::cautions::cautions;
 use simmerline::report::model::build;
@@ -38,7 +38,7 @@ fn the_pdf_of_every_sample_run_holds_what_a_report_must_carry() {
             "{name}: {}",
             pages[0]
         );
-        let is_indicative = assessment.conformity.level == Level::Indicative;
+        let is_indicative = assessment.s580.conformity.level == Level::Indicative;
         for (index, page) in pages.iter().enumerate() {
             let place = format!("{name}, page {}: {page}", index + 1);
             assert!(
@@ -52,7 +52,7 @@ fn the_pdf_of_every_sample_run_holds_what_a_report_must_carry() {
             assert!(page.contains(&squeezed(&report.statement)), "{place}");
         }
         let text = pages.concat();
-        for (reason, _) in Assessment::count_reasons(assessment.intervals.iter()) {
+        for (reason, _) in count_reasons(assessment.s580.intervals.iter()) {
             assert!(text.contains(reason.code()), "{name}: {}", reason.code());
         }
         for caution in cautions(Words::english()).cautions {
@@ -67,7 +67,7 @@ fn the_pdf_of_every_sample_run_holds_what_a_report_must_carry() {
                 caution.title
             );
         }
-        for (file, sha256) in assessment.inputs() {
+        for (file, sha256) in assessment.tested.inputs() {
             assert!(
                 text.contains(&squeezed(&file)) && text.contains(&sha256),
                 "{name}: {file}"
@@ -200,7 +200,7 @@ fn every_figure_of_the_pdf_has_its_content_in_words() {
     };
     let figures: Vec<&Dictionary> = dictionaries(&pdf).filter(is_figure).collect();
     // The line, a figure a run, the residuals, the bands.
-    assert_eq!(figures.len(), 3 + assessment.runs.len());
+    assert_eq!(figures.len(), 3 + assessment.tested.runs.len());
     for figure in figures {
         let alt = lopdf::decode_text_string(figure.get(b"Alt").unwrap()).unwrap();
         assert!(alt.len() > 60, "{alt}");

@@ -31,7 +31,7 @@ const CSV_HEADER: &str = "run,start,end,duration_s,water_start_c,water_end_c,wat
 /// Samples and poor campaigns, each under a name of its own.
 fn campaigns() -> Vec<Assessment> {
     let poor = poor_campaigns().into_iter().map(|(lacks, mut assessment)| {
-        assessment.campaign.name = format!("without {lacks}");
+        assessment.tested.campaign.name = format!("without {lacks}");
         assessment
     });
     let samples = samples().into_iter().map(|(_, assessment)| assessment);
@@ -108,7 +108,7 @@ fn parquet_has_the_intervals_of_every_csv() {
     let mut rows = rows.iter();
     let (mut nulls, mut fractions) = (0, 0);
     for campaign in &campaigns {
-        let name = &campaign.campaign.name;
+        let name = &campaign.tested.campaign.name;
         let csv = &named(&outputs, &format!("{name}.intervals.csv")).bytes;
         let mut csv = csv::Reader::from_reader(csv.as_slice());
         let header = csv.headers().unwrap().clone();
@@ -147,7 +147,7 @@ fn parquet_has_one_row_a_campaign_with_the_values_of_its_rating_json() {
     for (row, campaign) in rows.iter().zip(&campaigns) {
         let rating = RatingFile::new(campaign).to_text().unwrap();
         let rating: Value = serde_json::from_str(&rating).unwrap();
-        assert_eq!(text(row, "campaign"), campaign.campaign.name);
+        assert_eq!(text(row, "campaign"), campaign.tested.campaign.name);
         for (column, pointer) in OF_RATING {
             let found = match field(row, column) {
                 Field::Null => Value::Null,
@@ -161,7 +161,11 @@ fn parquet_has_one_row_a_campaign_with_the_values_of_its_rating_json() {
             // The line's number of points is none without a line.
             let is_no_line = column == "on_line" && expected.is_null();
             let expected = if is_no_line { found.clone() } else { expected };
-            assert_eq!(found, expected, "{}: {column}", campaign.campaign.name);
+            assert_eq!(
+                found, expected,
+                "{}: {column}",
+                campaign.tested.campaign.name
+            );
         }
         without_rating += usize::from(matches!(field(row, "ps50_w"), Field::Null));
         let count = |of: &str| -> u64 {
@@ -282,7 +286,7 @@ fn data_package_describes_every_file_as_it_is() {
     let mut campaigns = campaigns();
     // Its name is another's, as far as the standard allows letters.
     let mut twin = sample("box");
-    twin.campaign.name = "Box".to_owned();
+    twin.tested.campaign.name = "Box".to_owned();
     campaigns.push(twin);
     let outputs = written(&campaigns);
     let package: Value =
@@ -367,7 +371,7 @@ fn invented_data_are_called_so_and_only_those() {
     let mut real = Copy::new()
         .replace("demonstration = true", "demonstration = false")
         .assess();
-    real.campaign.name = "real".to_owned();
+    real.tested.campaign.name = "real".to_owned();
     assert!(!about(&[real.clone()]).iter().any(is_said));
     let mixed = about(&[real, sample("box")]);
     assert!(

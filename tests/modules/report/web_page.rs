@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use roxmltree::{Document, Node, ParsingOptions};
 use serde_json::Value;
 use simmerline::procedure::Assessment;
-use simmerline::procedure::conformity::Level;
+use simmerline::procedure::finding::Level;
 use simmerline::report::model::build;
 use simmerline::report::{Edition, Format, outputs};
 
@@ -158,7 +158,7 @@ fn marks_number_and_statement_are_in_the_head_and_foot_that_stay() {
         for part in report.marks.iter().chain([&report.number]) {
             assert!(head.contains(part), "{name}: no {part} in {head}");
         }
-        let is_indicative = assessment.conformity.level == Level::Indicative;
+        let is_indicative = assessment.s580.conformity.level == Level::Indicative;
         assert_eq!(head.contains("Indicative only"), is_indicative, "{name}");
         assert!(text(&elements(&page, "footer")[0]).contains(&report.statement));
         assert_eq!(text(&elements(&page, "title")[0]), report.title, "{name}");
@@ -192,7 +192,7 @@ fn headings_tables_and_figures_can_be_heard() {
         }
         let drawings = elements(&page, "svg");
         // The line, a figure a run, the residuals, the bands.
-        assert_eq!(drawings.len(), 3 + assessment.runs.len(), "{name}");
+        assert_eq!(drawings.len(), 3 + assessment.tested.runs.len(), "{name}");
         for drawing in drawings {
             assert_eq!(drawing.attribute("role"), Some("img"), "{name}");
             assert!(

@@ -1,9 +1,9 @@
 //! What is said of food and of safe water, against the sources that it names.
 
 use simmerline::physics::food::{FOODS, specific_heat_j_per_kg_k};
-use simmerline::procedure::cooking::HOT_C;
-use simmerline::procedure::danger::COLD_C;
-use simmerline::procedure::year::{PASTEURISED_C, PASTEURISED_S};
+use simmerline::procedure::cooking::danger::COLD_C;
+use simmerline::procedure::cooking::pots::HOT_C;
+use simmerline::procedure::cooking::year::{PASTEURISED_C, PASTEURISED_S};
 use simmerline::report::cautions::cautions;
 
 use crate::data::assert_relative;

@@ -4,9 +4,11 @@
 
 use simmerline::campaign::model::CookingWishes;
 use simmerline::campaign::model::Instruments;
-use simmerline::procedure::cooking::{Cooking, Kitchen, TimeRange, WaterHeating, cook};
-use simmerline::procedure::intervals::{Interval, Summary};
-use simmerline::procedure::screen::Reason;
+use simmerline::procedure::cooking::pots::{Cooking, Kitchen, TimeRange, WaterHeating, cook};
+use simmerline::procedure::s580::intervals::{Interval, Measured, Verdict};
+use simmerline::procedure::s580::reason::Reason;
+use simmerline::procedure::s580::result::mean_ambient_c;
+use simmerline::procedure::spans::{Summary, TimeSpan};
 use simmerline::stats::line::{Line, fit_line};
 
 use crate::data::{assert_absolute, assert_relative};
@@ -25,21 +27,25 @@ fn interval(ambient_c: f64) -> Interval {
     };
     Interval {
         run: 0,
-        start_us: 0,
-        end_us: 600_000_000,
-        duration_s: 600.0,
-        water_start_c: 60.0,
-        water_end_c: 64.0,
-        water: level(62.0),
-        ambient: Some(level(ambient_c)),
-        irradiance: Some(level(700.0)),
-        wind: None,
-        solar_start_h: 11.0,
-        solar_end_h: 11.2,
-        cooking_power_w: 100.0,
-        standardised_power_w: Some(100.0),
-        difference_k: Some(62.0 - ambient_c),
-        reasons: Vec::new(),
+        measured: Measured {
+            span: TimeSpan {
+                from_us: 0,
+                to_us: 600_000_000,
+            },
+            duration_s: 600.0,
+            water_start_c: 60.0,
+            water_end_c: 64.0,
+            water: level(62.0),
+            ambient: Some(level(ambient_c)),
+            irradiance: Some(level(700.0)),
+            wind: None,
+            solar_start_h: 11.0,
+            solar_end_h: 11.2,
+            cooking_power_w: 100.0,
+            standardised_power_w: Some(100.0),
+            difference_k: Some(62.0 - ambient_c),
+        },
+        verdict: Verdict::OnLine,
     }
 }
 
@@ -54,6 +60,7 @@ static NO_WISHES: CookingWishes = CookingWishes {
 fn kitchen(tested_kg: f64, boiling_point_c: f64) -> Kitchen<'static> {
     Kitchen {
         tested_kg,
+        mean_ambient_c: AMBIENT_C,
         boiling_point_c,
         window_s: 4.0 * 3600.0,
         wishes: &NO_WISHES,
@@ -62,8 +69,10 @@ fn kitchen(tested_kg: f64, boiling_point_c: f64) -> Kitchen<'static> {
 
 fn cooking_of(line: &Line, instruments: &Instruments) -> Cooking {
     let intervals = [interval(AMBIENT_C - 1.0), interval(AMBIENT_C + 1.0)];
+    assert_eq!(mean_ambient_c(&intervals), Some(AMBIENT_C));
+
     let sure = uncertainty_of(line, instruments);
-    cook(&sure, &intervals, kitchen(TESTED_KG, BOILING_POINT_C)).unwrap()
+    cook(&sure, kitchen(TESTED_KG, BOILING_POINT_C))
 }
 
 fn heating(cooking: &Cooking, water_kg: f64) -> WaterHeating {
@@ -283,9 +292,8 @@ fn a_line_that_does_not_fall_shows_no_end_of_the_useful_heat() {
 fn water_that_boils_below_the_target_is_heated_to_boiling() {
     // To 90 °C: P2 = 180 − 2·64 = 52 W, ln(192/52) = 1.306 251 653,
     // 1 kg: 2093·1.306 251 653 = 2733.984 711 s. Tolerance: the ten digits.
-    let (line, intervals) = (by_hand(), [interval(AMBIENT_C)]);
-    let sure = uncertainty_of(&line, &no_instruments());
-    let cooking = cook(&sure, &intervals, kitchen(TESTED_KG, 90.0)).unwrap();
+    let sure = uncertainty_of(&by_hand(), &no_instruments());
+    let cooking = cook(&sure, kitchen(TESTED_KG, 90.0));
     assert_eq!((cooking.target_c, cooking.boils_below_target), (90.0, true));
     let time_s = heating(&cooking, 1.0).time.unwrap().best_s;
     assert_relative("1 kg", time_s, 2_733.984_711, 1e-9);
@@ -294,29 +302,28 @@ fn water_that_boils_below_the_target_is_heated_to_boiling() {
 #[test]
 fn ambient_is_the_mean_of_the_intervals_on_the_line_alone() {
     let mut set_aside = interval(40.0);
-    set_aside.reasons = vec![Reason::IrradianceLow];
+    set_aside.verdict = Verdict::SetAside(vec![Reason::IrradianceLow]);
     let mut sunless = interval(40.0);
-    (sunless.irradiance, sunless.standardised_power_w) = (None, None);
-    let sure = uncertainty_of(&by_hand(), &no_instruments());
-    let mean_c = |intervals: &[Interval]| {
-        let cooking = cook(&sure, intervals, kitchen(TESTED_KG, BOILING_POINT_C));
-        cooking.map(|cooking| cooking.ambient_c)
-    };
+    (
+        sunless.measured.irradiance,
+        sunless.measured.standardised_power_w,
+    ) = (None, None);
+    sunless.verdict = Verdict::NotNormalised;
+
     let all = [
         set_aside.clone(),
         interval(25.0),
         sunless.clone(),
         interval(28.0),
     ];
-    assert_eq!(mean_c(&all), Some(26.5));
-    assert_eq!(mean_c(&[set_aside, sunless]), None);
+    assert_eq!(mean_ambient_c(&all), Some(26.5));
+    assert_eq!(mean_ambient_c(&[set_aside, sunless]), None);
 }
 
 #[test]
 fn a_tested_load_that_is_listed_anyway_is_listed_once() {
-    let (line, intervals) = (by_hand(), [interval(AMBIENT_C)]);
-    let sure = uncertainty_of(&line, &no_instruments());
-    let cooking = cook(&sure, &intervals, kitchen(2.0, BOILING_POINT_C)).unwrap();
+    let sure = uncertainty_of(&by_hand(), &no_instruments());
+    let cooking = cook(&sure, kitchen(2.0, BOILING_POINT_C));
     let loads: Vec<f64> = cooking.heatings.iter().map(|h| h.water_kg).collect();
     assert_eq!(loads, [1.0, 2.0, 4.0]);
 }

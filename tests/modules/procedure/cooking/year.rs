@@ -3,7 +3,7 @@
 use simmerline::assess_folder;
 use simmerline::campaign::model::Impact;
 use simmerline::physics::water::SPECIFIC_HEAT_J_PER_KG_K;
-use simmerline::procedure::year::fuel_saved;
+use simmerline::procedure::cooking::year::fuel_saved;
 
 use crate::data::{Table, assert_absolute, assert_relative};
 
@@ -12,10 +12,11 @@ fn months_have_the_hours_and_the_sunlight_of_pvlib() {
     // `clear_months.csv`: pvlib minute by minute. Ours goes by steps of twenty minutes of the
     // afternoon and takes the morning as its mirror: 0.05 h and 0.5 %.
     let assessment = assess_folder(std::path::Path::new("sample-runs/box-autumn")).unwrap();
-    let year = assessment.year.as_ref().unwrap();
-    let ps50_w = assessment.rating.unwrap().ps50_w;
-    let cooking = assessment.cooking.as_ref().unwrap();
-    let line = assessment.line.unwrap();
+    let prospect = assessment.prospect.as_ref().unwrap();
+    let year = &prospect.year;
+    let ps50_w = assessment.s580.rating().unwrap().ps50_w;
+    let cooking = &prospect.cooking;
+    let line = assessment.s580.line().unwrap();
     // Time of 700 W/m² to heat a load from 20 to 65 °C: m c ln(P1/P2)/(−b).
     let power_w = |celsius: f64| line.predict(celsius - cooking.ambient_c);
     let load_s =
@@ -49,7 +50,7 @@ fn fuel_is_heat_over_heating_value_and_efficiency() {
     // By hand, with all months alike: 4.68 MJ a day on 200 days over 15.6 MJ/kg at 10 %
     // are 600 kg.
     let assessment = assess_folder(std::path::Path::new("sample-runs/box-autumn")).unwrap();
-    let mut months = assessment.year.unwrap().months;
+    let mut months = assessment.prospect.unwrap().year.months;
     for month in &mut months {
         month.heat_j.best = 4.68e6;
         month.heat_j.lowest = 3.9e6;

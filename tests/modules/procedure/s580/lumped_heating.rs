@@ -11,7 +11,7 @@
 use simmerline::campaign::model::Site;
 use simmerline::logs::{Readings, Series};
 use simmerline::physics::heating::Heating;
-use simmerline::procedure::intervals::{Interval, form_intervals};
+use simmerline::procedure::s580::intervals::{Measured, measure_intervals};
 use simmerline::stats::line::{Line, fit_line};
 
 use crate::data::{Table, assert_absolute, assert_relative};
@@ -51,7 +51,7 @@ fn shrinkage(step_s: i64) -> f64 {
     x.tanh() / x
 }
 
-fn intervals_of_readings_every(step_s: i64) -> Vec<Interval> {
+fn intervals_of_readings_every(step_s: i64) -> Vec<Measured> {
     let after_s: Vec<i64> = (0..=HEATING_S / step_s).map(|n| n * step_s).collect();
     let time_us: Vec<i64> = after_s.iter().map(|s| BEGIN_US + s * 1_000_000).collect();
     let level = |value: f64| {
@@ -80,7 +80,7 @@ fn intervals_of_readings_every(step_s: i64) -> Vec<Interval> {
         time_zone: jiff::tz::TimeZone::UTC,
         time_zone_name: "UTC".to_owned(),
     };
-    form_intervals(0, &readings, WATER_KG, &site)
+    measure_intervals(&readings, WATER_KG, &site)
 }
 
 fn line_of_readings_every(step_s: i64) -> Line {

@@ -20,27 +20,30 @@ fn predicted_water_is_that_of_stepping_the_differential_equation() {
     // 10 s, τ over 2000 s; a run has at most 40 intervals.
     for sample in ["open-dish", "panel-cloudy", "kitchen-thermometer"] {
         let rated = assess_folder(&Path::new("sample-runs").join(sample)).unwrap();
-        let line = rated.line.unwrap();
+        let line = rated.s580.line().unwrap();
         let mut points = 0;
-        for (index, run) in rated.runs.iter().enumerate() {
-            let Some(predicted) = &rated.predicted[index] else {
+        for (index, run) in rated.tested.runs.iter().enumerate() {
+            let Some(predicted) = &rated.s580.predicted[index] else {
                 continue;
             };
             let mut squares = Vec::new();
             for piece in &predicted.pieces {
                 let mut water_c = piece[0].1;
                 for pair in piece.windows(2) {
-                    let interval = rated.intervals_of(index);
-                    let interval = interval.into_iter().find(|one| one.start_us == pair[0].0);
+                    let interval = rated.s580.intervals_of(index);
+                    let interval = interval
+                        .into_iter()
+                        .find(|one| one.measured.span.from_us == pair[0].0);
                     let interval = interval.unwrap();
-                    assert_eq!(interval.end_us, pair[1].0);
-                    let ambient_c = interval.ambient.unwrap().mean;
-                    let share = interval.irradiance.unwrap().mean / STANDARD_IRRADIANCE_W_M2;
+                    assert_eq!(interval.measured.span.to_us, pair[1].0);
+                    let ambient_c = interval.measured.ambient.unwrap().mean;
+                    let share =
+                        interval.measured.irradiance.unwrap().mean / STANDARD_IRRADIANCE_W_M2;
                     let rise = |water_c: f64| {
                         (line.intercept + line.slope * (water_c - ambient_c)) * share
                             / (run.plan.water_kg * SPECIFIC_HEAT_J_PER_KG_K)
                     };
-                    let step_s = interval.duration_s / STEPS as f64;
+                    let step_s = interval.measured.duration_s / STEPS as f64;
                     for _ in 0..STEPS {
                         let k1 = rise(water_c);
                         let k2 = rise(water_c + step_s / 2.0 * k1);
@@ -48,9 +51,9 @@ fn predicted_water_is_that_of_stepping_the_differential_equation() {
                         let k4 = rise(water_c + step_s * k3);
                         water_c += step_s / 6.0 * (k1 + 2.0 * k2 + 2.0 * k3 + k4);
                     }
-                    water_c = water_c.min(rated.boiling_point_c);
+                    water_c = water_c.min(rated.tested.boiling_point_c);
                     assert_absolute(sample, pair[1].1, water_c, 1e-8);
-                    squares.push((water_c - interval.water_end_c).powi(2));
+                    squares.push((water_c - interval.measured.water_end_c).powi(2));
                     points += 1;
                 }
             }

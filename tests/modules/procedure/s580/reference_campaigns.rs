@@ -21,7 +21,7 @@ use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
 
 use serde_json::{Map, Value};
-use simmerline::procedure::screen::Reason;
+use simmerline::procedure::s580::reason::Reason;
 use simmerline::report::rating_json::RatingFile;
 
 const SOLAR_TIME_H: f64 = 1e-4;
@@ -271,7 +271,10 @@ fn every_reason_occurs_in_the_independent_ratings() {
             seen.extend(reasons.map(|reason| reason.as_str().unwrap().to_owned()));
         }
     }
-    let all: BTreeSet<String> = Reason::ALL.map(|reason| reason.code().to_owned()).into();
+    let all: BTreeSet<String> = Reason::ALL
+        .iter()
+        .map(|reason| reason.code().to_owned())
+        .collect();
     assert_eq!(seen, all);
 }
 

@@ -22,7 +22,7 @@
 use jiff::tz::TimeZone;
 use simmerline::campaign::model::Site;
 use simmerline::logs::{Readings, Series};
-use simmerline::procedure::intervals::{Interval, form_intervals};
+use simmerline::procedure::s580::intervals::{Measured, measure_intervals};
 use simmerline::stats::line::{Line, fit_line};
 
 use crate::data::{assert_absolute, assert_relative};
@@ -48,7 +48,7 @@ const ROUNDING: f64 = 1e-12;
 /// Quotients written down to nine digits or more.
 const NINE_DIGITS: f64 = 1e-9;
 
-fn intervals() -> Vec<Interval> {
+fn intervals() -> Vec<Measured> {
     let series = |value: fn(&(i64, f64, f64, f64)) -> f64| Series {
         time_us: READINGS
             .map(|(after_s, ..)| BEGIN_US + after_s * 1_000_000)
@@ -74,7 +74,7 @@ fn intervals() -> Vec<Interval> {
         time_zone: TimeZone::get("America/Lima").unwrap(),
         time_zone_name: "America/Lima".to_owned(),
     };
-    form_intervals(0, &readings, 2.0, &site)
+    measure_intervals(&readings, 2.0, &site)
 }
 
 fn line() -> Line {
@@ -84,7 +84,7 @@ fn line() -> Line {
     fit_line(&difference_k, &power_w).unwrap()
 }
 
-fn assert_three(what: &str, found: impl Fn(&Interval) -> f64, expected: [f64; 3], by: f64) {
+fn assert_three(what: &str, found: impl Fn(&Measured) -> f64, expected: [f64; 3], by: f64) {
     let intervals = intervals();
     assert_eq!(intervals.len(), 3);
     for (interval, expected) in intervals.iter().zip(expected) {
@@ -98,7 +98,7 @@ fn intervals_run_from_reading_to_reading_round_the_holes() {
         .iter()
         .map(|interval| {
             let after_s = |time_us: i64| (time_us - BEGIN_US) / 1_000_000;
-            (after_s(interval.start_us), after_s(interval.end_us))
+            (after_s(interval.span.from_us), after_s(interval.span.to_us))
         })
         .collect();
     assert_eq!(spans, [(0, 600), (3000, 3620), (6000, 6580)]);
@@ -110,14 +110,14 @@ fn intervals_run_from_reading_to_reading_round_the_holes() {
 fn cooking_powers_are_83_72_and_66_976_and_58_604_w() {
     // 8372 × 6.00/600 = 83.72; 8372 × 4.96/620 = 8372 × 0.008 = 66.976;
     // 8372 × 4.06/580 = 8372 × 0.007 = 58.604.
-    let power_w = |interval: &Interval| interval.cooking_power_w;
+    let power_w = |interval: &Measured| interval.cooking_power_w;
     assert_three("P", power_w, [83.72, 66.976, 58.604], ROUNDING);
 }
 
 #[test]
 fn mean_irradiances_are_825_and_835_and_805_w_per_m2() {
     // (820 × 300 + 830 × 300)/600; (835 × 300 + 835 × 320)/620; (805 × 280 + 805 × 300)/580.
-    let sun = |interval: &Interval| interval.irradiance.unwrap();
+    let sun = |interval: &Measured| interval.irradiance.unwrap();
     assert_three("G", |i| sun(i).mean, [825.0, 835.0, 805.0], ROUNDING);
     assert_three("least G", |i| sun(i).min, [800.0, 820.0, 790.0], ROUNDING);
     assert_three("most G", |i| sun(i).max, [840.0, 850.0, 820.0], ROUNDING);
@@ -126,7 +126,7 @@ fn mean_irradiances_are_825_and_835_and_805_w_per_m2() {
 #[test]
 fn standardised_powers_are_71_035_and_56_148_and_50_96_w() {
     // 83.72 × 700/825 = 58604/825; 66.976 × 700/835 = 46883.2/835; 58.604/1.15 = 50.96.
-    let power_w = |interval: &Interval| interval.standardised_power_w.unwrap();
+    let power_w = |interval: &Measured| interval.standardised_power_w.unwrap();
     let expected = [71.035_151_515_2, 56.147_544_910_2, 50.96];
     assert_three("Ps", power_w, expected, NINE_DIGITS);
 }

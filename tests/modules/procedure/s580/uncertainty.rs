@@ -15,10 +15,11 @@
 //! Stegun, Handbook of Mathematical Functions, 26.7.3 to 26.7.5 (Student's t).
 
 use simmerline::campaign::model::{Instrument, Instruments, Uncertainty};
-use simmerline::procedure::uncertainty::budget::{Contribution, Origin, ReadingNoise};
-use simmerline::procedure::uncertainty::days::{DayEffect, Points};
-use simmerline::procedure::uncertainty::outlook::Outlook;
-use simmerline::procedure::uncertainty::{Budget, LineUncertainty, sources};
+use simmerline::procedure::s580::uncertainty::budget::{Contribution, Origin, ReadingNoise};
+use simmerline::procedure::s580::uncertainty::days::{DayEffect, Points};
+use simmerline::procedure::s580::uncertainty::outlook::Outlook;
+use simmerline::procedure::s580::uncertainty::{Budget, LineUncertainty};
+use simmerline::procedure::sources;
 use simmerline::stats::combine::{combined, effective_freedom};
 use simmerline::stats::groups::Sums;
 use simmerline::stats::line::{Line, fit_line};
@@ -94,7 +95,7 @@ pub fn no_instruments() -> Instruments {
 /// The uncertainty of a line whose points are of one day, with the instruments that are
 /// stated and nothing else.
 pub fn uncertainty_of(line: &Line, instruments: &Instruments) -> LineUncertainty {
-    let is_stated = |error: &sources::CommonError| error.origin == sources::Origin::Stated;
+    let is_stated = |error: &sources::CommonError| error.basis == sources::Basis::Stated;
     let day = Sums {
         points: line.points,
         x_mean: line.x_mean(),
@@ -241,8 +242,8 @@ fn what_is_not_stated_is_assumed_to_be_the_most_cautious_class() {
     let errors = sources::common_errors(&no_instruments(), "invented");
     let assumed: Vec<&str> = errors
         .iter()
-        .filter_map(|error| match error.origin {
-            sources::Origin::Assumed(class) => Some(class.word),
+        .filter_map(|error| match error.basis {
+            sources::Basis::Assumed(class) => Some(class.word),
             _ => None,
         })
         .collect();

@@ -15,10 +15,10 @@ fn every_figure_is_well_formed_and_has_only_finite_numbers() {
     let mut residuals = 0;
     for (name, assessment) in samples().into_iter().chain(poor_campaigns()) {
         let mut figures = vec![draw_power_line(&assessment, Words::english()).unwrap()];
-        for run in 0..assessment.runs.len() {
+        for run in 0..assessment.tested.runs.len() {
             figures.push(draw_run(&assessment, run, Words::english()).unwrap());
         }
-        if let Some(sure) = &assessment.uncertainty {
+        if let Some(sure) = assessment.s580.uncertainty() {
             figures.push(draw_residuals(&assessment, sure, Words::english()).unwrap());
             figures.push(draw_spread(&assessment, sure, Words::english()).unwrap());
             residuals += 1;
@@ -48,7 +48,7 @@ fn the_air_read_every_second_time_is_still_drawn() {
         .map(|line| line.split("points=\"").nth(1).unwrap())
         .map(|points| points.split('"').next().unwrap().split_whitespace().count())
         .max();
-    let readings = assessment.runs[0].readings.ambient_c.as_ref();
+    let readings = assessment.tested.runs[0].readings.ambient_c.as_ref();
     assert_eq!(longest, Some(readings.unwrap().value.len()));
 }
 

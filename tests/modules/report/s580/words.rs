@@ -1,7 +1,7 @@
 //! The report's words, and its snapshots.
 
 use serde_json::Value;
-use simmerline::procedure::conformity::Level;
+use simmerline::procedure::finding::Level;
 use simmerline::report::model::{Report, build};
 
 use crate::report::campaigns::*;
@@ -82,7 +82,7 @@ fn one_is_never_followed_by_a_plural() {
 #[test]
 fn what_was_measured_is_not_called_unmeasured_where_no_interval_is_used() {
     let (_, assessment) = poor_campaigns().swap_remove(0);
-    assert_eq!(assessment.used().count(), 0);
+    assert_eq!(assessment.s580.used().count(), 0);
     for row in build(&assessment, &edition()).headline.conditions {
         assert_ne!(row.observed, "not measured", "{}", row.what);
     }
@@ -98,7 +98,7 @@ fn the_number_on_page_one_is_that_of_the_rating() {
             .value
             .split_once('.')
             .map_or(0, |(_, decimals)| decimals.len());
-        let ps50_w = assessment.rating.unwrap().ps50_w;
+        let ps50_w = assessment.s580.rating().unwrap().ps50_w;
         let half_a_digit = 0.5 * 10_f64.powi(-(decimals as i32));
         assert!(
             (printed - ps50_w).abs() <= half_a_digit + 1e-9,
@@ -111,13 +111,13 @@ fn the_number_on_page_one_is_that_of_the_rating() {
 fn an_indicative_report_says_so_in_its_title_and_what_is_missing() {
     for (name, assessment) in samples() {
         let report = build(&assessment, &edition());
-        let is_indicative = assessment.conformity.level == Level::Indicative;
+        let is_indicative = assessment.s580.conformity.level == Level::Indicative;
         assert_eq!(report.title.contains("indicative"), is_indicative, "{name}");
         assert_eq!(
             report.marks.iter().any(|mark| mark.contains("Indicative")),
             is_indicative
         );
-        if let Some(missing) = &assessment.conformity.missing {
+        if let Some(missing) = &assessment.s580.conformity.missing {
             assert!(
                 report.headline.level_text.contains(&missing.to_string()),
                 "{name}"
@@ -125,7 +125,7 @@ fn an_indicative_report_says_so_in_its_title_and_what_is_missing() {
         }
         assert_eq!(
             report.headline.findings.len(),
-            assessment.conformity.findings.len()
+            assessment.s580.conformity.findings.len()
         );
     }
 }

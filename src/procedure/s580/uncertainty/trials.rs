@@ -1,9 +1,9 @@
 //! The budget once more, by drawing.
 
 use super::budget::{Budget, LineUncertainty};
-use super::sources::{CommonError, Source};
 use crate::campaign::classes::Shape;
-use crate::procedure::intervals::{Interval, cooking_power_w, standardised_power_w};
+use crate::procedure::s580::intervals::{Interval, cooking_power_w, standardised_power_w};
+use crate::procedure::sources::{CommonError, Source};
 use crate::stats::monte_carlo::{
     AT_ONCE, BLOCK, Generator, Outcome, Plan, normal, propagate, rectangular, tolerance,
 };
@@ -120,6 +120,7 @@ pub fn draw(
 
 fn reads(intervals: &[(&Interval, f64)], day: &[usize]) -> Vec<Read> {
     let read = |((interval, water_kg), &day): (&(&Interval, f64), &usize)| {
+        let interval = &interval.measured;
         Some(Read {
             water_kg: *water_kg,
             start_c: interval.water_start_c,

@@ -5,15 +5,14 @@ use jiff::tz::TimeZone;
 use super::budget::{Budget, LineUncertainty, ReadingNoise};
 use super::days::{DayEffect, Points};
 use super::outlook::Outlook;
-use super::sources::{Origin, Source, common_errors};
 use super::step::step_seen_k;
 use super::trials::{MonteCarlo, draw};
-use crate::campaign::Campaign;
 use crate::campaign::classes::Class;
 use crate::campaign::model::Target;
-use crate::procedure::intervals::Interval;
-use crate::procedure::limits::RATING_DIFFERENCE_K;
-use crate::procedure::run::Run;
+use crate::procedure::s580::intervals::Interval;
+use crate::procedure::s580::limits::RATING_DIFFERENCE_K;
+use crate::procedure::sources::{Basis, Source, common_errors};
+use crate::procedure::tested::Tested;
 use crate::stats::influence::influences;
 use crate::stats::line::Line;
 use crate::units::zoned;
@@ -54,7 +53,7 @@ impl RatingUncertainty {
     pub fn not_stated(&self) -> Vec<Source> {
         let errors = self.of_line.common.iter();
         errors
-            .filter(|error| matches!(error.origin, Origin::Class(_) | Origin::Assumed(_)))
+            .filter(|error| matches!(error.basis, Basis::Class(_) | Basis::Assumed(_)))
             .map(|error| error.source)
             .collect()
     }
@@ -63,8 +62,8 @@ impl RatingUncertainty {
     pub fn assumed(&self) -> Vec<(Source, &'static Class)> {
         let errors = self.of_line.common.iter();
         errors
-            .filter_map(|error| match error.origin {
-                Origin::Assumed(class) => Some((error.source, class)),
+            .filter_map(|error| match error.basis {
+                Basis::Assumed(class) => Some((error.source, class)),
                 _ => None,
             })
             .collect()
@@ -72,12 +71,8 @@ impl RatingUncertainty {
 }
 
 /// Evaluates the uncertainty of a campaign's line.
-pub fn evaluate(
-    campaign: &Campaign,
-    runs: &[Run],
-    intervals: &[Interval],
-    line: &Line,
-) -> RatingUncertainty {
+pub fn evaluate(tested: &Tested, intervals: &[Interval], line: &Line) -> RatingUncertainty {
+    let campaign = &tested.campaign;
     let on_line: Vec<(usize, &Interval)> = intervals
         .iter()
         .enumerate()
@@ -85,14 +80,15 @@ pub fn evaluate(
         .collect();
     let weighed: Vec<(&Interval, f64)> = on_line
         .iter()
-        .map(|(_, interval)| (*interval, runs[interval.run].plan.water_kg))
+        .map(|(_, interval)| (*interval, tested.runs[interval.run].plan.water_kg))
         .collect();
     let points = points_of(&weighed, &campaign.site.time_zone);
+    let step_seen_k = step_seen_k(&tested.runs);
     let of_line = LineUncertainty {
         line: *line,
         days: DayEffect::weigh(line, &points),
         common: common_errors(&campaign.instruments, &campaign.file.to_string_lossy()),
-        reading: ReadingNoise::of(&weighed, &campaign.instruments, step_seen_k(runs)),
+        reading: ReadingNoise::of(&weighed, &campaign.instruments, step_seen_k),
     };
     let budget = of_line.at(RATING_DIFFERENCE_K);
     let target = campaign.target.map(|target| {
@@ -104,7 +100,7 @@ pub fn evaluate(
     });
     RatingUncertainty {
         monte_carlo: draw(&of_line, &budget, &weighed, &points.day),
-        influential: influential(line, &points, &on_line),
+        influential: influential(line, &points, &on_line, budget.power_w),
         budget,
         target,
         of_line,
@@ -120,7 +116,7 @@ pub fn points_of(intervals: &[(&Interval, f64)], zone: &TimeZone) -> Points {
         let Some((difference_k, power_w)) = interval.point() else {
             continue;
         };
-        let date = zoned(interval.start_us, zone).date();
+        let date = zoned(interval.measured.span.from_us, zone).date();
         let day = dates.iter().position(|known| *known == date);
         points.day.push(day.unwrap_or_else(|| {
             dates.push(date);
@@ -128,22 +124,28 @@ pub fn points_of(intervals: &[(&Interval, f64)], zone: &TimeZone) -> Points {
         }));
         points.difference_k.push(difference_k);
         points.power_w.push(power_w);
-        let follows = before
-            .is_some_and(|before| before.run == interval.run && before.end_us == interval.start_us);
+        let follows = before.is_some_and(|before| {
+            let (before_us, now_us) = (before.measured.span.to_us, interval.measured.span.from_us);
+            before.run == interval.run && before_us == now_us
+        });
         points.follows.push(follows);
         before = Some(*interval);
     }
     points
 }
 
-fn influential(line: &Line, points: &Points, on_line: &[(usize, &Interval)]) -> Vec<Influential> {
+fn influential(
+    line: &Line,
+    points: &Points,
+    on_line: &[(usize, &Interval)],
+    ps50_w: f64,
+) -> Vec<Influential> {
     let all = influences(
         line,
         &points.difference_k,
         &points.power_w,
         RATING_DIFFERENCE_K,
     );
-    let ps50_w = line.predict(RATING_DIFFERENCE_K);
     let mut standing_out: Vec<Influential> = all
         .into_iter()
         .zip(on_line)

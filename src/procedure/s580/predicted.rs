@@ -2,9 +2,9 @@
 
 use super::intervals::Interval;
 use super::limits::STANDARD_IRRADIANCE_W_M2;
-use super::run::Run;
 use crate::physics::heating::Heating;
 use crate::physics::water::SPECIFIC_HEAT_J_PER_KG_K;
+use crate::procedure::run::Run;
 use crate::stats::line::Line;
 
 /// A run as the line predicts it: from the water's temperature at the start of its first
@@ -40,13 +40,16 @@ pub fn predict_run(
     let mut squares = Vec::new();
     let mut is_open = false;
     for (index, interval) in intervals.iter().enumerate().take(last + 1).skip(first) {
+        let interval = &interval.measured;
         let (Some(ambient), Some(sun)) = (interval.ambient, interval.irradiance) else {
             is_open = false;
             continue;
         };
-        let follows = index > 0 && intervals[index - 1].end_us == interval.start_us;
+        let before = index.checked_sub(1).map(|before| intervals[before]);
+        let follows =
+            before.is_some_and(|before| before.measured.span.to_us == interval.span.from_us);
         if !(is_open && follows) {
-            pieces.push(vec![(interval.start_us, interval.water_start_c)]);
+            pieces.push(vec![(interval.span.from_us, interval.water_start_c)]);
             is_open = true;
         }
         let piece = pieces.last_mut().expect("a piece is open");
@@ -60,7 +63,7 @@ pub fn predict_run(
         let to_k = heating.after_k(from_c - ambient.mean, interval.duration_s);
         let to_c = (ambient.mean + to_k).min(boiling_point_c);
         squares.push((to_c - interval.water_end_c).powi(2));
-        piece.push((interval.end_us, to_c));
+        piece.push((interval.span.to_us, to_c));
     }
     let mean = squares.iter().sum::<f64>() / squares.len() as f64;
     Some(Predicted {

@@ -1,9 +1,8 @@
-//! Errors that all intervals of a campaign share.
+//! Errors that all readings of a campaign share: what is in error, and by how much.
 
 use crate::campaign::classes::{Class, Kind, Shape, assumed};
 use crate::campaign::model::{Instrument, Instruments, IrradianceEstimate, Plane, Uncertainty};
 use crate::language::{Message, short};
-use crate::stats::line::Line;
 
 /// Largest departure of the specific heat of water from 4186 J/(kg K) between 10 and
 /// 95 °C, as a fraction: 4210.6 J/(kg K) at 95 °C.
@@ -93,7 +92,7 @@ impl Source {
 
 /// Where a standard uncertainty comes from.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub enum Origin {
+pub enum Basis {
     /// The campaign file states it.
     Stated,
     /// The campaign file names the class.
@@ -140,36 +139,10 @@ pub struct CommonError {
     /// Standard uncertainty, fraction or K.
     pub standard: Uncertainty,
     pub shape: Shape,
-    pub origin: Origin,
+    pub basis: Basis,
 }
 
-impl CommonError {
-    /// What the line read at `at_k` changes by, per unit (1 or K) of a reading too high, W.
-    ///
-    /// A scale common to all powers is one of the whole line: −Ps for irradiance and time,
-    /// +Ps for mass and specific heat. An offset of the water cancels in its rise and
-    /// moves Td: −b, and +b for ambient.
-    pub fn sensitivity_w(&self, line: &Line, at_k: f64) -> f64 {
-        let power_w = line.predict(at_k);
-        match self.source {
-            Source::Irradiance
-            | Source::ClearSky
-            | Source::Conversion
-            | Source::Distance
-            | Source::ClockRate => -power_w,
-            Source::WaterMass | Source::SpecificHeat => power_w,
-            Source::WaterTemperature => -line.slope,
-            Source::AmbientTemperature => line.slope,
-        }
-    }
-
-    /// What one standard uncertainty changes the line by at `at_k`, with its sign, W.
-    pub fn effect_w(&self, line: &Line, at_k: f64) -> f64 {
-        self.sensitivity_w(line, at_k) * self.standard.size()
-    }
-}
-
-/// Errors that the intervals of a campaign share; those of instruments without an id are
+/// Errors that the readings of a campaign share; those of instruments without an id are
 /// the `owner`'s alone.
 pub fn common_errors(instruments: &Instruments, owner: &str) -> Vec<CommonError> {
     let measured = [
@@ -191,7 +164,11 @@ pub fn common_errors(instruments: &Instruments, owner: &str) -> Vec<CommonError>
         (Source::WaterMass, Kind::Mass, &instruments.water_mass),
     ];
     let of_instrument = |(source, kind, instrument): (Source, Kind, &Instrument)| {
-        let (standard, shape, origin) = standard_of(instrument, kind);
+        let Standard {
+            uncertainty,
+            shape,
+            basis,
+        } = standard_of(instrument, kind);
         let identity = match &instrument.id {
             Some(id) => format!("{kind:?} {id}"),
             None => format!("{source:?} of {owner}"),
@@ -199,9 +176,9 @@ pub fn common_errors(instruments: &Instruments, owner: &str) -> Vec<CommonError>
         CommonError {
             source,
             identity,
-            standard,
+            standard: uncertainty,
             shape,
-            origin,
+            basis,
         }
     };
     let known = |source: Source, identity: String, within: f64| CommonError {
@@ -209,7 +186,7 @@ pub fn common_errors(instruments: &Instruments, owner: &str) -> Vec<CommonError>
         identity,
         standard: Uncertainty::Relative(within / 3.0_f64.sqrt()),
         shape: Shape::Rectangular,
-        origin: Origin::Known(Known {
+        basis: Basis::Known(Known {
             source,
             fraction: within,
         }),
@@ -232,7 +209,7 @@ pub fn common_errors(instruments: &Instruments, owner: &str) -> Vec<CommonError>
             identity: format!("{:?} of {owner}", estimated.source),
             standard: Uncertainty::Relative(estimated.standard),
             shape: Shape::Normal,
-            origin: Origin::Known(Known {
+            basis: Basis::Known(Known {
                 source: estimated.source,
                 fraction: estimated.standard,
             }),
@@ -264,15 +241,33 @@ fn estimates(instruments: &Instruments) -> Vec<&'static Estimated> {
         .collect()
 }
 
+/// The standard uncertainty of an instrument, how its error is distributed, and where that
+/// comes from.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Standard {
+    pub uncertainty: Uncertainty,
+    pub shape: Shape,
+    pub basis: Basis,
+}
+
 /// Standard uncertainty as stated, else that of the class named, else of the most
 /// cautious class.
-pub fn standard_of(instrument: &Instrument, kind: Kind) -> (Uncertainty, Shape, Origin) {
+pub fn standard_of(instrument: &Instrument, kind: Kind) -> Standard {
+    let of_class = |class: &'static Class, basis: Basis| Standard {
+        uncertainty: class.standard,
+        shape: class.shape,
+        basis,
+    };
     match (instrument.uncertainty, instrument.class) {
-        (Some(stated), _) => (stated, Shape::Normal, Origin::Stated),
-        (None, Some(class)) => (class.standard, class.shape, Origin::Class(class)),
+        (Some(uncertainty), _) => Standard {
+            uncertainty,
+            shape: Shape::Normal,
+            basis: Basis::Stated,
+        },
+        (None, Some(class)) => of_class(class, Basis::Class(class)),
         (None, None) => {
             let class = assumed(kind);
-            (class.standard, class.shape, Origin::Assumed(class))
+            of_class(class, Basis::Assumed(class))
         }
     }
 }

@@ -1,12 +1,13 @@
 //! What scatter, days and instruments contribute to the uncertainty of the line.
 
 use super::days::DayEffect;
-use super::sources::{CommonError, class_resolution_k, standard_of};
+use super::sensitivity::effect_w;
 use crate::campaign::classes::Kind;
 use crate::campaign::model::Instruments;
 use crate::physics::water::SPECIFIC_HEAT_J_PER_KG_K;
-use crate::procedure::intervals::Interval;
-use crate::procedure::limits::STANDARD_IRRADIANCE_W_M2;
+use crate::procedure::s580::intervals::Interval;
+use crate::procedure::s580::limits::STANDARD_IRRADIANCE_W_M2;
+use crate::procedure::sources::{CommonError, class_resolution_k, standard_of};
 use crate::stats::combine::{combined, effective_freedom};
 use crate::stats::line::{COVERAGE, Line};
 use crate::stats::student::quantile_t;
@@ -144,7 +145,7 @@ impl LineUncertainty {
         let line = &self.line;
         let (independent, freedom) = self.independent(at_k);
         let common = self.common.iter().map(|error| Contribution {
-            effect_w: error.effect_w(line, at_k),
+            effect_w: effect_w(error, line, at_k),
             origin: Origin::Common(error.clone()),
             share: 0.0,
         });
@@ -282,7 +283,9 @@ impl ReadingNoise {
         let thermometer = &instruments.water_temperature;
         let stated_k = thermometer.resolution_k.or(step_seen_k);
         let step_k = stated_k.or_else(|| class_resolution_k(thermometer));
-        let moment_s = standard_of(&instruments.clock, Kind::Clock).0.size();
+        let moment_s = standard_of(&instruments.clock, Kind::Clock)
+            .uncertainty
+            .size();
         let root_mean_square = |of: &dyn Fn(&(&Interval, f64)) -> Option<f64>| {
             let squares: Vec<f64> = intervals
                 .iter()
@@ -291,10 +294,12 @@ impl ReadingNoise {
             (squares.iter().sum::<f64>() / squares.len().max(1) as f64).sqrt()
         };
         let per_kelvin = |(interval, water_kg): &(&Interval, f64)| {
+            let interval = &interval.measured;
             let power_w = water_kg * SPECIFIC_HEAT_J_PER_KG_K / interval.duration_s;
             Some(power_w * STANDARD_IRRADIANCE_W_M2 / interval.irradiance?.mean)
         };
         let per_second = |(interval, _): &(&Interval, f64)| {
+            let interval = &interval.measured;
             Some(interval.standardised_power_w? / interval.duration_s)
         };
         let both_ends = 2.0_f64.sqrt();

@@ -1,11 +1,12 @@
 //! Readings to intervals: spans of about ten minutes over which power is taken.
 
 use super::limits::STANDARD_IRRADIANCE_W_M2;
-use super::screen::Reason;
+use super::reason::Reason;
 use crate::campaign::model::Site;
 use crate::logs::{Readings, Series};
 use crate::physics::sun::solar_time_h;
 use crate::physics::water::SPECIFIC_HEAT_J_PER_KG_K;
+use crate::procedure::spans::{Summary, TimeSpan, summarise};
 use crate::units::{MICROSECONDS_PER_SECOND, seconds_between};
 
 /// Length an interval aims at, s.
@@ -21,22 +22,10 @@ pub const LONGEST_INTERVAL_S: i64 = 660;
 
 const US: i64 = MICROSECONDS_PER_SECOND as i64;
 
-/// Mean and extremes of a quantity over an interval.
+/// What was measured in one interval.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Summary {
-    pub mean: f64,
-    pub min: f64,
-    pub max: f64,
-}
-
-/// One interval with everything that the practice asks about it.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Interval {
-    /// Index of the run.
-    pub run: usize,
-    /// Microseconds since 1970, UTC.
-    pub start_us: i64,
-    pub end_us: i64,
+pub struct Measured {
+    pub span: TimeSpan,
     /// Time that really passed, s.
     pub duration_s: f64,
     pub water_start_c: f64,
@@ -54,40 +43,65 @@ pub struct Interval {
     pub standardised_power_w: Option<f64>,
     /// Td, K.
     pub difference_k: Option<f64>,
-    /// Empty for a used interval.
-    pub reasons: Vec<Reason>,
 }
 
-impl Interval {
-    /// Whether the practice lets one use it.
-    pub fn is_used(&self) -> bool {
-        self.reasons.is_empty()
-    }
+/// What the practice says of an interval.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Verdict {
+    /// It breaks no limit and can be normalised: a point of the line.
+    OnLine,
+    /// It breaks no limit, and has no irradiance to be normalised by.
+    NotNormalised,
+    /// Every reason, in the order of the report.
+    SetAside(Vec<Reason>),
+}
 
-    /// Whether it is used and can be normalised: a point of the line.
-    pub fn is_on_line(&self) -> bool {
-        self.is_used() && self.point().is_some()
-    }
+/// One interval, as measured and as screened.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Interval {
+    /// Index of the run.
+    pub run: usize,
+    pub measured: Measured,
+    pub verdict: Verdict,
+}
 
-    /// Its point on the plot, if it is complete.
+impl Measured {
+    /// Its point on the plot, Td (K) and Ps (W), if it is complete.
     pub fn point(&self) -> Option<(f64, f64)> {
         Some((self.difference_k?, self.standardised_power_w?))
     }
 }
 
-/// A stretch of a run that no interval covers.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct Hole {
-    /// Microseconds since 1970, UTC.
-    pub from_us: i64,
-    pub to_us: i64,
+impl Interval {
+    /// Whether the practice lets one use it.
+    pub fn is_used(&self) -> bool {
+        !matches!(self.verdict, Verdict::SetAside(_))
+    }
+
+    /// Whether it is used and can be normalised: a point of the line.
+    pub fn is_on_line(&self) -> bool {
+        self.verdict == Verdict::OnLine
+    }
+
+    /// Why it is set aside; empty where it is not.
+    pub fn reasons(&self) -> &[Reason] {
+        match &self.verdict {
+            Verdict::SetAside(reasons) => reasons,
+            Verdict::OnLine | Verdict::NotNormalised => &[],
+        }
+    }
+
+    /// Its point on the plot, if it is complete.
+    pub fn point(&self) -> Option<(f64, f64)> {
+        self.measured.point()
+    }
 }
 
 /// Cooking power of an interval, W: P = m c (T2 − T1)/Δt, with the mass of water m
 /// (kg), its temperature at both ends (°C) and the time between them (s).
 ///
 /// ```
-/// let watts = simmerline::procedure::intervals::cooking_power_w(1.0, 20.0, 30.0, 418.6);
+/// let watts = simmerline::procedure::s580::intervals::cooking_power_w(1.0, 20.0, 30.0, 418.6);
 /// assert!((watts - 100.0).abs() < 1e-9);
 /// ```
 ///
@@ -107,28 +121,6 @@ pub fn standardised_power_w(cooking_power_w: f64, irradiance_mean_w_m2: f64) -> 
     (irradiance_mean_w_m2 > 0.0)
         .then(|| cooking_power_w * STANDARD_IRRADIANCE_W_M2 / irradiance_mean_w_m2)
         .filter(|power_w| power_w.is_finite())
-}
-
-/// Time-weighted mean (trapezoid) and extremes of the readings from one time to
-/// another, both included; `None` without a reading, and itself for a single one.
-pub fn summarise(series: &Series, from_us: i64, to_us: i64) -> Option<Summary> {
-    let (time_us, value) = series.between(from_us, to_us);
-    let (first, last) = (*time_us.first()?, *time_us.last()?);
-    let mut area = 0.0;
-    for (time, value) in time_us.windows(2).zip(value.windows(2)) {
-        let step_s = seconds_between(time[0], time[1]);
-        area += (value[0] + value[1]) / 2.0 * step_s;
-    }
-    let mean = if last > first {
-        area / seconds_between(first, last)
-    } else {
-        value[0]
-    };
-    Some(Summary {
-        mean,
-        min: value.iter().copied().fold(f64::INFINITY, f64::min),
-        max: value.iter().copied().fold(f64::NEG_INFINITY, f64::max),
-    })
 }
 
 /// Boundaries of the intervals: pairs of indices into the water readings.
@@ -155,31 +147,26 @@ pub fn chain(water_time_us: &[i64]) -> Vec<(usize, usize)> {
     pairs
 }
 
-/// Intervals of a run, not yet screened.
-pub fn form_intervals(
-    run: usize,
-    readings: &Readings,
-    water_kg: f64,
-    site: &Site,
-) -> Vec<Interval> {
+/// What was measured in each interval of a run.
+pub fn measure_intervals(readings: &Readings, water_kg: f64, site: &Site) -> Vec<Measured> {
     let water = &readings.water_c;
-    let interval = |(start, end): (usize, usize)| {
-        let (start_us, end_us) = (water.time_us[start], water.time_us[end]);
-        let (water_start_c, water_end_c) = (water.value[start], water.value[end]);
-        let duration_s = seconds_between(start_us, end_us);
-        let over = |series: &Option<Series>| {
-            series
-                .as_ref()
-                .and_then(|series| summarise(series, start_us, end_us))
+    let measure = |(start, end): (usize, usize)| {
+        let span = TimeSpan {
+            from_us: water.time_us[start],
+            to_us: water.time_us[end],
         };
-        let water = summarise(water, start_us, end_us)
-            .expect("both boundaries of an interval are water readings");
+        let (water_start_c, water_end_c) = (water.value[start], water.value[end]);
+        let duration_s = seconds_between(span.from_us, span.to_us);
+        let over = |series: &Option<Series>| {
+            let series = series.as_ref();
+            series.and_then(|series| summarise(series, span))
+        };
+        let water =
+            summarise(water, span).expect("both boundaries of an interval are water readings");
         let (ambient, irradiance) = (over(&readings.ambient_c), over(&readings.irradiance_w_m2));
         let cooking_power_w = cooking_power_w(water_kg, water_start_c, water_end_c, duration_s);
-        Interval {
-            run,
-            start_us,
-            end_us,
+        Measured {
+            span,
             duration_s,
             water_start_c,
             water_end_c,
@@ -187,20 +174,19 @@ pub fn form_intervals(
             ambient,
             irradiance,
             wind: over(&readings.wind_m_s),
-            solar_start_h: solar_h(start_us, site),
-            solar_end_h: solar_h(end_us, site),
+            solar_start_h: solar_h(span.from_us, site),
+            solar_end_h: solar_h(span.to_us, site),
             cooking_power_w,
             standardised_power_w: irradiance
                 .and_then(|irradiance| standardised_power_w(cooking_power_w, irradiance.mean)),
             difference_k: ambient.map(|ambient| water.mean - ambient.mean),
-            reasons: Vec::new(),
         }
     };
-    chain(&water.time_us).into_iter().map(interval).collect()
+    chain(&water.time_us).into_iter().map(measure).collect()
 }
 
 /// Stretches longer than an interval's end may wander that no interval covers.
-pub fn find_holes(intervals: &[Interval], water_time_us: &[i64]) -> Vec<Hole> {
+pub fn find_holes(intervals: &[Measured], water_time_us: &[i64]) -> Vec<TimeSpan> {
     let (Some(&first_us), Some(&last_us)) = (water_time_us.first(), water_time_us.last()) else {
         return Vec::new();
     };
@@ -208,12 +194,12 @@ pub fn find_holes(intervals: &[Interval], water_time_us: &[i64]) -> Vec<Hole> {
     let mut covered_to = first_us;
     let mut note = |from_us: i64, to_us: i64, least_s: i64| {
         if to_us - from_us > least_s * US {
-            holes.push(Hole { from_us, to_us });
+            holes.push(TimeSpan { from_us, to_us });
         }
     };
     for interval in intervals {
-        note(covered_to, interval.start_us, 0);
-        covered_to = interval.end_us;
+        note(covered_to, interval.span.from_us, 0);
+        covered_to = interval.span.to_us;
     }
     note(covered_to, last_us, LONGEST_INTERVAL_S);
     holes
@@ -246,18 +232,5 @@ mod tests {
     fn after_a_hole_the_chain_goes_on_from_the_next_reading() {
         assert_eq!(chain(&at(&[0, 600, 3000, 3600])), [(0, 1), (2, 3)]);
         assert_eq!(chain(&at(&[0, 300, 900, 1500])), [(1, 2), (2, 3)]);
-    }
-
-    #[test]
-    fn uneven_readings_are_weighted_by_time() {
-        let series = Series {
-            time_us: at(&[0, 60, 600]).into(),
-            value: vec![0.0, 10.0, 10.0],
-        };
-        let summary = summarise(&series, 0, 600 * US).unwrap();
-        assert!((summary.mean - (300.0 + 5400.0) / 600.0).abs() < 1e-12);
-        let single = summarise(&series, 30 * US, 90 * US).unwrap();
-        assert_eq!(single.mean, 10.0);
-        assert_eq!(summarise(&series, 61 * US, 90 * US), None);
     }
 }

@@ -1,15 +1,14 @@
 //! What the line means for a pot of water.
 
-use super::intervals::Interval;
-use super::limits::STANDARD_IRRADIANCE_W_M2;
-use super::uncertainty::LineUncertainty;
 use crate::campaign::model::CookingWishes;
 use crate::physics::food::{FOODS, Food};
 use crate::physics::heating::Heating;
 use crate::physics::water::SPECIFIC_HEAT_J_PER_KG_K;
+use crate::procedure::s580::limits::STANDARD_IRRADIANCE_W_M2;
+use crate::procedure::s580::uncertainty::LineUncertainty;
 
 /// Loads that heating times are given for, kg of water.
-const LOADS_KG: [f64; 3] = [1.0, 2.0, 4.0];
+const LOADS_KG: &[f64] = &[1.0, 2.0, 4.0];
 /// Water temperature at the start, °C.
 pub const START_C: f64 = 20.0;
 /// Water temperature aimed at, °C.
@@ -111,8 +110,10 @@ pub struct TimeRange {
 /// What a rated cooker is asked about.
 #[derive(Debug, Clone, Copy)]
 pub struct Kitchen<'k> {
-    /// Load that was tested, kg.
+    /// Mean load of the runs that contribute, kg.
     pub tested_kg: f64,
+    /// Mean ambient temperature of the used intervals, °C.
+    pub mean_ambient_c: f64,
     pub boiling_point_c: f64,
     /// Length of the solar window, s.
     pub window_s: f64,
@@ -120,19 +121,15 @@ pub struct Kitchen<'k> {
 }
 
 /// Heating times from the line and its uncertainty, for the amounts the campaign asks for,
-/// else 1, 2 and 4 kg, and for the load that was tested; `None` without a used interval.
-pub fn cook(
-    uncertainty: &LineUncertainty,
-    intervals: &[Interval],
-    kitchen: Kitchen<'_>,
-) -> Option<Cooking> {
+/// else 1, 2 and 4 kg, and for the load that was tested.
+pub fn cook(uncertainty: &LineUncertainty, kitchen: Kitchen<'_>) -> Cooking {
     let Kitchen {
         tested_kg,
+        mean_ambient_c,
         boiling_point_c,
         window_s,
         wishes,
     } = kitchen;
-    let mean_ambient_c = mean_ambient_c(intervals)?;
     let ambient_c = wishes.ambient_c.unwrap_or(mean_ambient_c);
     let start_c = wishes.start_c.unwrap_or(START_C);
     let irradiance_w_m2 = wishes.irradiance_w_m2.unwrap_or(STANDARD_IRRADIANCE_W_M2);
@@ -173,7 +170,7 @@ pub fn cook(
             }),
         }
     };
-    Some(Cooking {
+    Cooking {
         irradiance_w_m2,
         ambient_c,
         is_ambient_asked: wishes.ambient_c.is_some(),
@@ -187,17 +184,7 @@ pub fn cook(
         foods: FOODS.iter().map(food).collect(),
         window_s,
         to_hot: time_range(band.kelvins_per_watt(start_c, HOT_C), tested_kg),
-    })
-}
-
-/// Mean ambient temperature of the intervals on the line, °C; `None` without one.
-pub fn mean_ambient_c(intervals: &[Interval]) -> Option<f64> {
-    let ambients: Vec<f64> = intervals
-        .iter()
-        .filter(|interval| interval.is_on_line())
-        .filter_map(|interval| Some(interval.ambient?.mean))
-        .collect();
-    (!ambients.is_empty()).then(|| ambients.iter().sum::<f64>() / ambients.len() as f64)
+    }
 }
 
 /// Time to heat one load over a span of temperature differences (K above ambient), at

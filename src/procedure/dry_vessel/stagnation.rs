@@ -1,17 +1,20 @@
 //! The dry, empty vessel: how hot it gets, for each watt of sunlight.
 
-use super::local_sky::LocalSky;
-use super::uncertainty::sources::{clear_sky_fraction, standard_of};
 use crate::campaign::Campaign;
 use crate::campaign::classes::Kind;
 use crate::campaign::model::{StagnationLight, StagnationTest};
 use crate::error::Problem;
+use crate::procedure::sky::LocalSky;
+use crate::procedure::sources::{clear_sky_fraction, standard_of};
 use crate::stats::combine::combined;
 use crate::units::MICROSECONDS_PER_SECOND;
 
 /// Limits of an oven thermometer whose uncertainty is not stated, K.
 /// Common practice, no published source.
 const OVEN_THERMOMETER_WITHIN_K: f64 = 10.0;
+/// What a thin dark pot in a shallow many-sided reflector of about a square metre comes to, °C.
+/// Common practice, no published source.
+pub const USUAL_PLATEAU_C: f64 = 190.0;
 /// Coverage factor for 95 % of a normal distribution, rounded up.
 const COVERAGE: f64 = 2.0;
 
@@ -46,7 +49,7 @@ fn evaluate(campaign: &Campaign, test: &StagnationTest) -> Result<Stagnation, Pr
             let sensor = &campaign.instruments.irradiance;
             (
                 irradiance_w_m2,
-                standard_of(sensor, Kind::Irradiance).0.size(),
+                standard_of(sensor, Kind::Irradiance).uncertainty.size(),
             )
         }
         StagnationLight::ClearSky => {
@@ -69,7 +72,7 @@ fn evaluate(campaign: &Campaign, test: &StagnationTest) -> Result<Stagnation, Pr
         .uncertainty_k
         .unwrap_or(OVEN_THERMOMETER_WITHIN_K / 3.0_f64.sqrt());
     let ambient = &campaign.instruments.ambient_temperature;
-    let ambient_k = standard_of(ambient, Kind::Temperature).0.size();
+    let ambient_k = standard_of(ambient, Kind::Temperature).uncertainty.size();
     let difference_k = test.plateau_c - test.ambient_c;
     let per_irradiance_k_m2_w = difference_k / irradiance_w_m2;
     let effects = [vessel_k / difference_k, ambient_k / difference_k, of_light];

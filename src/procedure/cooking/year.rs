@@ -2,14 +2,14 @@
 
 use jiff::civil::{Date, Time};
 
-use super::cooking::{Band, Cooking, Spread};
-use super::limits::{Limits, RATING_DIFFERENCE_K, STANDARD_IRRADIANCE_W_M2, at_least};
-use super::local_sky::LocalSky;
-use super::run::Run;
-use super::uncertainty::LineUncertainty;
-use crate::campaign::model::{Campaign, Impact};
+use super::pots::{Band, Cooking, Spread};
+use crate::campaign::model::{Impact, Site};
 use crate::physics::sun::next_noon_s;
 use crate::physics::water::SPECIFIC_HEAT_J_PER_KG_K;
+use crate::procedure::limit::at_least;
+use crate::procedure::s580::limits::{RATING_DIFFERENCE_K, STANDARD_IRRADIANCE_W_M2};
+use crate::procedure::s580::uncertainty::LineUncertainty;
+use crate::procedure::sky::LocalSky;
 use crate::units::{MICROSECONDS_PER_SECOND, SECONDS_PER_HOUR};
 
 /// Water temperature that counts as pasteurising, °C, and how long it is held, s.
@@ -61,26 +61,26 @@ pub struct ClearYear {
     pub fuel: Option<FuelSaved>,
 }
 
-/// The months of the year of the last test, on days as clear as the model's.
+/// The months of a year at a site, on days as clear as the model's, with at least so much
+/// irradiance, W/m².
 ///
 /// Heat: Ps(50) ∫ G/700 dt over the hours with enough irradiance. Pasteurised: loads as
 /// tested, one after the other, from the start temperature to 65 °C by the line, and held
 /// for six minutes; a load that is not done by the end of those hours does not count.
 pub fn clear_year(
-    campaign: &Campaign,
-    runs: &[Run],
+    site: &Site,
+    year: i16,
     uncertainty: &LineUncertainty,
     cooking: &Cooking,
-    limits: &Limits,
-) -> Option<ClearYear> {
-    let year = runs.iter().map(|run| run.date.year()).max()?;
-    let least_w_m2 = limits.get("irradiance_min_w_m2")?;
+    least_w_m2: f64,
+    impact: Option<&Impact>,
+) -> ClearYear {
     let band = Band {
         uncertainty,
         ambient_c: cooking.ambient_c,
         irradiance_w_m2: STANDARD_IRRADIANCE_W_M2,
     };
-    let sky = LocalSky::over(&campaign.site);
+    let sky = LocalSky::over(site);
     let load_kg = cooking.tested_kg;
     let heat_j_per_k = load_kg * SPECIFIC_HEAT_J_PER_KG_K;
     let standard_s = band
@@ -88,7 +88,7 @@ pub fn clear_year(
         .map(|k_per_w| k_per_w.map(|k_per_w| heat_j_per_k * k_per_w));
     let rating_w = band.power_w(RATING_DIFFERENCE_K);
     let month = |month: i8| {
-        let noon_s = noon_s(campaign, Date::new(year, month, MIDDLE).ok()?)?;
+        let noon_s = noon_s(site, Date::new(year, month, MIDDLE).ok()?)?;
         let enough = day(&sky, noon_s, least_w_m2);
         let sun_s: f64 = enough.iter().sum::<f64>() * WATER_STEP_S / STANDARD_IRRADIANCE_W_M2;
         Some(Month {
@@ -103,22 +103,19 @@ pub fn clear_year(
         })
     };
     let months: Vec<Month> = (1..=12).filter_map(month).collect();
-    Some(ClearYear {
-        fuel: campaign
-            .impact
-            .as_ref()
-            .and_then(|impact| fuel_saved(&months, impact)),
+    ClearYear {
+        fuel: impact.and_then(|impact| fuel_saved(&months, impact)),
         months,
-    })
+    }
 }
 
-fn noon_s(campaign: &Campaign, date: Date) -> Option<f64> {
+fn noon_s(site: &Site, date: Date) -> Option<f64> {
     let local = date.to_datetime(Time::midnight());
-    let zone = &campaign.site.time_zone;
+    let zone = &site.time_zone;
     let midnight = zone.to_ambiguous_timestamp(local).compatible().ok()?;
     next_noon_s(
         midnight.as_microsecond() as f64 / MICROSECONDS_PER_SECOND,
-        campaign.site.longitude_deg,
+        site.longitude_deg,
     )
 }
 

@@ -3,7 +3,7 @@
 use crate::procedure::run::Run;
 
 /// Steps of thermometers in °C, and in °F, largest first; digital ones step by halves of a degree.
-const STEPS: [f64; 12] = [
+const STEPS: &[f64] = &[
     5.0, 2.0, 1.0, 0.5, 0.25, 0.2, 0.125, 0.1, 0.0625, 0.05, 0.02, 0.01,
 ];
 /// Fewest readings that show a step.
@@ -32,10 +32,12 @@ pub fn step_seen_k(runs: &[Run]) -> Option<f64> {
         })
     };
     let celsius = STEPS
-        .into_iter()
+        .iter()
+        .copied()
         .find(|&step| fits(step, |celsius| celsius));
     let fahrenheit = STEPS
-        .into_iter()
+        .iter()
+        .copied()
         .find(|&step| fits(step, |celsius| celsius / K_PER_F + 32.0))
         .map(|step| step * K_PER_F);
     match (celsius, fahrenheit) {

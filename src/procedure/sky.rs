@@ -3,7 +3,7 @@
 use jiff::Timestamp;
 use jiff::tz::TimeZone;
 
-use super::assess::local_pressure_pa;
+use super::site::local_pressure_pa;
 use crate::campaign::model::Site;
 use crate::physics::sky::{ClearAir, Sunlight, extraterrestrial_w_m2, split_horizontal};
 use crate::physics::sun::{SunPosition, sun_position};

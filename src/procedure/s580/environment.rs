@@ -1,7 +1,8 @@
 //! The air and the sun during the intervals that the line is drawn through.
 
-use super::assess::Assessment;
-use super::intervals::{Interval, Summary};
+use super::intervals::Measured;
+use super::result::S580;
+use crate::procedure::spans::Summary;
 
 /// What the used intervals had around them: the mean of their means, and the lowest and
 /// highest reading. `None` where nothing was measured or no interval is used.
@@ -15,11 +16,13 @@ pub struct Environment {
     pub wind: Option<Summary>,
 }
 
-impl Assessment {
+impl S580 {
     /// The environment of the used intervals.
     pub fn environment(&self) -> Environment {
-        let over_used =
-            |of: fn(&Interval) -> Option<Summary>| summarise(self.used().filter_map(of));
+        let over_used = |of: fn(&Measured) -> Option<Summary>| {
+            let used = self.used().map(|interval| &interval.measured);
+            over_all(used.filter_map(of))
+        };
         Environment {
             ambient: over_used(|interval| interval.ambient),
             irradiance: over_used(|interval| interval.irradiance),
@@ -29,17 +32,17 @@ impl Assessment {
 }
 
 /// Mean of the means, lowest and highest of all; `None` without one.
-fn summarise(all: impl Iterator<Item = Summary>) -> Option<Summary> {
+fn over_all(all: impl Iterator<Item = Summary>) -> Option<Summary> {
     let all: Vec<Summary> = all.collect();
     let sum = all.iter().map(|one| one.mean).sum::<f64>();
-    let over_all = all.iter().copied().reduce(|one, other| Summary {
+    let extremes = all.iter().copied().reduce(|one, other| Summary {
         min: one.min.min(other.min),
         max: one.max.max(other.max),
         ..one
     })?;
     Some(Summary {
         mean: sum / all.len() as f64,
-        ..over_all
+        ..extremes
     })
 }
 
@@ -57,7 +60,7 @@ mod tests {
         ];
         // By hand: (24 + 21 + 30)/3 = 25.
         let expected = interval(25.0, 20.0, 30.5);
-        assert_eq!(summarise(all.into_iter()), Some(expected));
-        assert_eq!(summarise(std::iter::empty()), None);
+        assert_eq!(over_all(all.into_iter()), Some(expected));
+        assert_eq!(over_all(std::iter::empty()), None);
     }
 }

@@ -1,7 +1,9 @@
 //! How long food would stay where bacteria grow.
 
-use super::cooking::{Cooking, HOT_C, TimeRange};
-use super::run::Run;
+use super::pots::{Cooking, HOT_C, TimeRange};
+use crate::language::{Message, celsius, duration, short};
+use crate::message;
+use crate::procedure::run::Run;
 use crate::units::{SECONDS_PER_HOUR, seconds_between};
 
 /// Temperature below which bacteria hardly grow, °C; the range ends at [`HOT_C`].
@@ -28,6 +30,42 @@ pub struct DangerZone {
     /// By the line, with the load tested, if that is too long; `None` inside where it never
     /// gets to 60 °C.
     pub predicted: Option<Option<TimeRange>>,
+}
+
+impl DangerZone {
+    /// What it says.
+    pub fn message(&self) -> Message {
+        let hot = || celsius(short(HOT_C));
+        let predicted = self.predicted.map(|predicted| match predicted {
+            None => message!("danger-never", hot = hot()),
+            Some(TimeRange {
+                best_s,
+                shortest_s,
+                longest_s,
+            }) => match longest_s {
+                Some(longest_s) => message!("danger-takes", longest = duration(longest_s)),
+                None => message!("danger-takes-open"),
+            }
+            .with("time", duration(best_s))
+            .with("hot", hot())
+            .with("shortest", duration(shortest_s)),
+        });
+        let said = match (&self.measured, predicted) {
+            (Some(_), Some(predicted)) => message!("danger-both", predicted = predicted),
+            (Some(_), None) => message!("danger-measured"),
+            (None, Some(predicted)) => message!("danger-predicted", predicted = predicted),
+            (None, None) => unreachable!("a danger is measured or predicted"),
+        };
+        let said = match &self.measured {
+            Some((run, seconds)) => said.with("run", run).with("time", duration(*seconds)),
+            None => said,
+        };
+        said.with(
+            "zone",
+            message!("danger-zone", cold = celsius(short(COLD_C)), hot = hot()),
+        )
+        .with("longest", duration(self.longest_s))
+    }
 }
 
 /// Weighs what was measured and what the line predicts; `None`: nothing to warn of.

@@ -1,0 +1,70 @@
+//! What a procedure finds about its own result, and how far the result conforms.
+
+use crate::language::Message;
+
+/// How far a result conforms, best first.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Level {
+    Conforms,
+    ConformsWithNotes,
+    Indicative,
+}
+
+impl Level {
+    /// Every level, best first.
+    pub const ALL: &[Level] = &[Level::Conforms, Level::ConformsWithNotes, Level::Indicative];
+
+    /// The code in files.
+    pub const fn code(self) -> &'static str {
+        match self {
+            Level::Conforms => "conforms",
+            Level::ConformsWithNotes => "conforms-with-notes",
+            Level::Indicative => "indicative",
+        }
+    }
+
+    /// The level in words.
+    pub fn describe(self) -> Message {
+        Message::new(format!("level-{}", self.code()))
+    }
+}
+
+/// Something that lowers the level; `C` is the procedure's closed list of codes.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Finding<C> {
+    pub code: C,
+    /// The best level it allows.
+    pub level: Level,
+    /// What was found.
+    pub text: Message,
+    /// What would mend it.
+    pub remedy: Message,
+}
+
+impl<C> Finding<C> {
+    /// A finding that leaves the result indicative.
+    pub fn indicative(code: C, text: Message, remedy: Message) -> Self {
+        Finding {
+            code,
+            level: Level::Indicative,
+            text,
+            remedy,
+        }
+    }
+
+    /// A finding that a conforming result is to carry as a note.
+    pub fn note(code: C, text: Message, remedy: Message) -> Self {
+        Finding {
+            code,
+            level: Level::ConformsWithNotes,
+            text,
+            remedy,
+        }
+    }
+}
+
+/// The level that all findings together allow.
+pub fn level_of<C>(findings: &[Finding<C>]) -> Level {
+    let levels = findings.iter().map(|finding| finding.level);
+    levels.max().unwrap_or(Level::Conforms)
+}

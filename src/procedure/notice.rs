@@ -1,0 +1,34 @@
+//! Every notice of an assessment: what a reader should know that stops nothing.
+
+use std::fmt;
+
+use super::cooking::danger::DangerZone;
+use super::run_notice::RunNotice;
+use super::s580::notice::S580Notice;
+use crate::language::Message;
+
+/// A notice, by the stage that gives it. It reaches the terminal and the report.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Notice {
+    Run(RunNotice),
+    S580(S580Notice),
+    /// Heating that would leave food too long where bacteria grow.
+    DangerZone(DangerZone),
+}
+
+impl Notice {
+    /// What it says.
+    pub fn message(&self) -> Message {
+        match self {
+            Notice::Run(notice) => notice.message(),
+            Notice::S580(notice) => notice.message(),
+            Notice::DangerZone(found) => found.message(),
+        }
+    }
+}
+
+impl fmt::Display for Notice {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        self.message().fmt(f)
+    }
+}

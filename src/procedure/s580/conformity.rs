@@ -1,0 +1,258 @@
+//! Whether the rating conforms to the practice, and what would mend it.
+
+use super::finding::{FindingCode, S580Finding};
+use super::intervals::{Interval, Measured};
+use super::limits::{LOAD_TOLERANCE, Limits, RATING_DIFFERENCE_K};
+use super::own_limits::own_limit_findings;
+use super::rated::Rated;
+use super::reason::Reason;
+use super::screen::Screening;
+use super::shortfall::Shortfall;
+use crate::campaign::model::Plane;
+use crate::language::{Message, fixed, kilograms, listed, short};
+use crate::message;
+use crate::procedure::finding::{Level, level_of};
+use crate::procedure::limit::SLACK;
+use crate::procedure::run::Run;
+use crate::procedure::tested::Tested;
+
+/// The level with all that led to it.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Conformity {
+    pub level: Level,
+    pub findings: Vec<S580Finding>,
+    /// Intervals and days still missing: "9 more intervals and 1 more day".
+    pub missing: Option<Message>,
+}
+
+impl Conformity {
+    /// A used interval gained more than the sunlight it intercepted.
+    pub fn is_unbelievable(&self) -> bool {
+        self.findings
+            .iter()
+            .any(|finding| finding.code == FindingCode::ImpossibleGain)
+    }
+}
+
+/// Weighs a campaign against the practice; `screenings` are those of its runs, and `days` its
+/// local dates with intervals on the line.
+pub fn judge(
+    tested: &Tested,
+    limits: &Limits,
+    intervals: &[Interval],
+    screenings: &[Screening],
+    days: usize,
+    rated: Option<&Rated>,
+) -> Conformity {
+    let on_line = screenings.iter().map(|screening| screening.on_line).sum();
+    let short_of = Shortfall::new(limits, on_line, days);
+    let mut findings = short_of.findings();
+    findings.extend(line_findings(limits, rated, tested.has_irradiance()));
+    findings.extend(load_finding(limits, &tested.runs, screenings));
+    findings.extend(measurement_findings(tested, screenings));
+    findings.extend(gain_finding(
+        tested.campaign.cooker.intercept_area_m2,
+        intervals,
+    ));
+    findings.extend(own_limit_findings(
+        limits,
+        intervals,
+        tested.boiling_point_c,
+    ));
+    findings.extend(exclusion_finding(intervals));
+    Conformity {
+        level: level_of(&findings),
+        findings,
+        missing: short_of.describe(),
+    }
+}
+
+fn line_findings(limits: &Limits, rated: Option<&Rated>, has_irradiance: bool) -> Vec<S580Finding> {
+    let Some(Rated { line, rating, .. }) = rated else {
+        return vec![S580Finding::indicative(
+            FindingCode::NoRating,
+            message!("finding-no-rating"),
+            if has_irradiance {
+                message!("finding-no-rating-remedy")
+            } else {
+                message!("finding-no-rating-remedy-irradiance")
+            },
+        )];
+    };
+    let mut findings = Vec::new();
+    let least = limits.r_squared();
+    if line.r_squared.is_none_or(|found| !least.allows(found)) {
+        let found = line.r_squared.map(|r_squared| fixed(r_squared, 2));
+        findings.push(S580Finding::indicative(
+            FindingCode::RSquaredLow,
+            message!(
+                "finding-r-squared-low",
+                r_squared = found.unwrap_or_else(|| message!("undefined").into()),
+                least = short(least.value)
+            ),
+            message!("finding-r-squared-low-remedy"),
+        ));
+    }
+    if line.slope >= 0.0 {
+        findings.push(S580Finding::indicative(
+            FindingCode::LineNotFalling,
+            message!("finding-line-not-falling"),
+            message!("finding-line-not-falling-remedy"),
+        ));
+    }
+    let rating_k = || short(RATING_DIFFERENCE_K);
+    if rating.ps50_w <= 0.0 {
+        findings.push(S580Finding::indicative(
+            FindingCode::NoUsefulHeat,
+            message!(
+                "finding-no-useful-heat",
+                power = fixed(rating.ps50_w, 0),
+                difference = rating_k()
+            ),
+            message!("finding-no-useful-heat-remedy"),
+        ));
+    }
+    if rating.is_extrapolated {
+        let (lowest_k, highest_k) = line.x_range;
+        findings.push(S580Finding::note(
+            FindingCode::Extrapolated,
+            message!(
+                "finding-extrapolated",
+                difference = rating_k(),
+                lowest = fixed(lowest_k, 1),
+                highest = fixed(highest_k, 1)
+            ),
+            message!("finding-extrapolated-remedy", difference = rating_k()),
+        ));
+    }
+    findings
+}
+
+fn load_finding(limits: &Limits, runs: &[Run], screenings: &[Screening]) -> Option<S580Finding> {
+    let load = limits.load();
+    let contributing = runs.iter().zip(screenings);
+    let contributing = contributing.filter(|(_, screening)| screening.on_line > 0);
+    let off: Vec<Message> = contributing
+        .filter(|(run, _)| !load.allows(run.load_kg_m2))
+        .map(|(run, _)| {
+            message!(
+                "finding-load-off-run",
+                run = &run.plan.label,
+                load = fixed(run.load_kg_m2, 2)
+            )
+        })
+        .collect();
+    (!off.is_empty()).then(|| {
+        S580Finding::indicative(
+            FindingCode::LoadOff,
+            message!(
+                "finding-load-off",
+                tolerance = short(LOAD_TOLERANCE * 100.0),
+                load = short(load.value),
+                runs = listed(off)
+            ),
+            message!(
+                "finding-load-off-remedy",
+                load = kilograms(short(load.value))
+            ),
+        )
+    })
+}
+
+/// Runs that count for what was measured: those that contribute, else all.
+fn contributing<'r>(runs: &'r [Run], screenings: &[Screening]) -> Vec<&'r Run> {
+    let with_used = runs.iter().zip(screenings);
+    let with_used = with_used.filter(|(_, screening)| screening.used > 0);
+    let used: Vec<&Run> = with_used.map(|(run, _)| run).collect();
+    if used.is_empty() {
+        runs.iter().collect()
+    } else {
+        used
+    }
+}
+
+fn measurement_findings(tested: &Tested, screenings: &[Screening]) -> Vec<S580Finding> {
+    let instruments = &tested.campaign.instruments;
+    let runs = contributing(&tested.runs, screenings);
+    let without = |lacks: fn(&Run) -> bool| -> Vec<String> {
+        let lacking = runs.iter().filter(|run| lacks(run));
+        lacking.map(|run| run.plan.label.clone()).collect()
+    };
+    let mut findings = Vec::new();
+    let windless = without(|run| run.readings.wind_m_s.is_none());
+    if !windless.is_empty() {
+        findings.push(S580Finding::indicative(
+            FindingCode::WindNotMeasured,
+            message!("finding-wind-not-measured", runs = listed(windless)),
+            message!("finding-wind-not-measured-remedy"),
+        ));
+    }
+    let by_eye = without(|run| run.readings.wind_m_s.is_some() && run.estimates_wind);
+    if !by_eye.is_empty() {
+        findings.push(S580Finding::indicative(
+            FindingCode::WindEstimated,
+            message!("finding-wind-estimated", runs = listed(by_eye)),
+            message!("finding-wind-not-measured-remedy"),
+        ));
+    }
+    if let Some(way) = instruments.irradiance_estimate {
+        findings.push(S580Finding::indicative(
+            FindingCode::IrradianceEstimated,
+            message!("finding-irradiance-estimated", way = way.describe()),
+            message!("finding-irradiance-estimated-remedy"),
+        ));
+        return findings;
+    }
+    let sunless = without(|run| run.readings.irradiance_w_m2.is_none());
+    if !sunless.is_empty() {
+        findings.push(S580Finding::indicative(
+            FindingCode::IrradianceNotNormal,
+            message!("finding-irradiance-missing", runs = listed(sunless)),
+            message!("finding-irradiance-missing-remedy"),
+        ));
+    } else if instruments.irradiance_plane == Some(Plane::Horizontal) {
+        findings.push(S580Finding::indicative(
+            FindingCode::IrradianceNotNormal,
+            message!("finding-irradiance-horizontal"),
+            message!("finding-irradiance-horizontal-remedy"),
+        ));
+    }
+    findings
+}
+
+fn gain_finding(area_m2: f64, intervals: &[Interval]) -> Option<S580Finding> {
+    let intercepted_w = |interval: &Measured| Some(area_m2 * interval.irradiance?.mean);
+    let impossible: Vec<&Measured> = intervals
+        .iter()
+        .filter(|interval| interval.is_used())
+        .map(|interval| &interval.measured)
+        .filter(|interval| {
+            intercepted_w(interval).is_some_and(|sun_w| interval.cooking_power_w > sun_w + SLACK)
+        })
+        .collect();
+    let first = impossible.first()?;
+    Some(S580Finding::indicative(
+        FindingCode::ImpossibleGain,
+        message!(
+            "finding-impossible-gain",
+            intervals = impossible.len(),
+            power = fixed(first.cooking_power_w, 0),
+            sunlight = fixed(intercepted_w(first)?, 0)
+        ),
+        message!("finding-impossible-gain-remedy"),
+    ))
+}
+
+fn exclusion_finding(intervals: &[Interval]) -> Option<S580Finding> {
+    let excluded = intervals
+        .iter()
+        .filter(|interval| interval.reasons().contains(&Reason::ExcludedByTester))
+        .count();
+    (excluded > 0).then(|| {
+        S580Finding::note(
+            FindingCode::ExcludedByTester,
+            message!("finding-excluded-by-tester", intervals = excluded),
+            message!("finding-excluded-by-tester-remedy"),
+        )
+    })
+}

@@ -1,0 +1,53 @@
+//! What can be found about a rating.
+
+use crate::procedure::finding;
+
+/// Every finding that lowers the level of a rating.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum FindingCode {
+    TooFewIntervals,
+    TooFewDays,
+    NoRating,
+    RSquaredLow,
+    LineNotFalling,
+    NoUsefulHeat,
+    Extrapolated,
+    LoadOff,
+    WindNotMeasured,
+    WindEstimated,
+    IrradianceEstimated,
+    IrradianceNotNormal,
+    ImpossibleGain,
+    RequirementRelaxed,
+    RecommendationRelaxed,
+    LimitTightened,
+    ExcludedByTester,
+}
+
+impl FindingCode {
+    /// The code in files.
+    pub fn code(self) -> &'static str {
+        match self {
+            FindingCode::TooFewIntervals => "too-few-intervals",
+            FindingCode::TooFewDays => "too-few-days",
+            FindingCode::NoRating => "no-rating",
+            FindingCode::RSquaredLow => "r-squared-low",
+            FindingCode::LineNotFalling => "line-not-falling",
+            FindingCode::NoUsefulHeat => "no-useful-heat",
+            FindingCode::Extrapolated => "extrapolated",
+            FindingCode::LoadOff => "load-off",
+            FindingCode::WindNotMeasured => "wind-not-measured",
+            FindingCode::WindEstimated => "wind-estimated",
+            FindingCode::IrradianceEstimated => "irradiance-estimated",
+            FindingCode::IrradianceNotNormal => "irradiance-not-normal",
+            FindingCode::ImpossibleGain => "impossible-gain",
+            FindingCode::RequirementRelaxed => "requirement-relaxed",
+            FindingCode::RecommendationRelaxed => "recommendation-relaxed",
+            FindingCode::LimitTightened => "limit-tightened",
+            FindingCode::ExcludedByTester => "excluded-by-tester",
+        }
+    }
+}
+
+/// A finding of this practice.
+pub type S580Finding = finding::Finding<FindingCode>;

@@ -1,0 +1,54 @@
+//! The line through the used intervals, and the single figure read from it.
+
+use super::intervals::Interval;
+use super::limits::RATING_DIFFERENCE_K;
+use super::uncertainty::{RatingUncertainty, evaluate};
+use crate::procedure::tested::Tested;
+use crate::stats::line::{self, Line, fit_line};
+
+/// What there is wherever a line can be fitted: the line, the single figure, and how sure it is.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Rated {
+    /// Ps on Td over the used intervals.
+    pub line: Line,
+    pub rating: Rating,
+    pub uncertainty: RatingUncertainty,
+}
+
+/// The single figure, W.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Rating {
+    /// Ps(50): the line read at a temperature difference of 50 K.
+    pub ps50_w: f64,
+    /// Standard error of the line there, from the regression alone.
+    pub standard_error_w: f64,
+    pub confidence_w: line::Interval,
+    pub prediction_w: line::Interval,
+    /// 50 K lies outside the temperature differences that were observed.
+    pub is_extrapolated: bool,
+}
+
+/// Fits the line and reads it; `None` with fewer than three intervals on it, or no spread in
+/// Td.
+///
+/// # Source
+/// ASAE S580, the clause on the single measure of performance.
+pub fn rate_line(tested: &Tested, intervals: &[Interval]) -> Option<Rated> {
+    let on_line = intervals.iter().filter(|interval| interval.is_on_line());
+    let (difference_k, power_w): (Vec<f64>, Vec<f64>) = on_line.filter_map(Interval::point).unzip();
+    let line = fit_line(&difference_k, &power_w)?;
+    let uncertainty = evaluate(tested, intervals, &line);
+    let at_k = RATING_DIFFERENCE_K;
+    let rating = Rating {
+        ps50_w: uncertainty.budget.power_w,
+        standard_error_w: line.standard_error(at_k),
+        confidence_w: line.confidence(at_k),
+        prediction_w: line.prediction(at_k),
+        is_extrapolated: !line.spans(at_k),
+    };
+    Some(Rated {
+        line,
+        rating,
+        uncertainty,
+    })
+}

@@ -1,0 +1,158 @@
+//! What was tested: the campaign, its logs, and the runs in them.
+
+use super::conflicts::find_conflict;
+use super::problem::run_problem;
+use super::run::{FromLog, Run, prepare_run};
+use super::run_notice::RunNotice;
+use super::site::local_boiling_point_c;
+use super::split::{Piece, split};
+use crate::campaign::Campaign;
+use crate::campaign::find::CAMPAIGN_FILE;
+use crate::campaign::model::{IrradianceEstimate, RunPlan};
+use crate::error::{Error, Problem, Problems, Result};
+use crate::hash::sha256_hex;
+use crate::logs::account::Account;
+use crate::logs::quantity::Quantity;
+use crate::logs::{Log, LogNotice, Readings};
+
+/// A campaign with the runs of its logs, before any procedure is applied.
+#[derive(Debug, Clone)]
+pub struct Tested {
+    pub campaign: Campaign,
+    /// Name and SHA-256 of every log.
+    pub logs: Vec<(String, String)>,
+    /// How every log was read.
+    pub accounts: Vec<Account>,
+    /// In the order of the campaign file.
+    pub runs: Vec<Run>,
+    /// Local boiling point of water, °C.
+    pub boiling_point_c: f64,
+}
+
+/// Takes the runs out of the logs; `logs` are those of `campaign.runs`, in the same order.
+///
+/// # Errors
+/// [`Error::Campaign`] for a start, end or exclusion that leaves nothing or does not exist in
+/// the site's zone, for a log to be split that holds no heating, and for runs that cannot both
+/// be true.
+pub fn gather(campaign: Campaign, logs: Vec<Log>) -> Result<Tested> {
+    let boiling_point_c = local_boiling_point_c(&campaign.site);
+    let mut problems = Problems::default();
+    let mut runs = Vec::new();
+    let (mut inputs, mut accounts, mut told) = (Vec::new(), Vec::new(), Vec::new());
+    for (plan, log) in campaign.runs.iter().zip(logs) {
+        let found = take_runs(&campaign, plan, &log.accounts, log.readings)
+            .map_err(|problem| Error::Campaign(problem.into()))?;
+        let said = log.notices.into_iter();
+        let said = said.filter(|notice| !is_expected(&campaign, notice));
+        let said = add_new(&mut told, said.collect());
+        let mut notices: Vec<RunNotice> = said.into_iter().map(RunNotice::Log).collect();
+        notices.extend(found.notice);
+        let estimates_wind = log.accounts.iter().any(Account::estimates_wind);
+        add_new(&mut inputs, log.inputs);
+        add_new(&mut accounts, log.accounts);
+        for piece in found.pieces {
+            let from_log = FromLog {
+                estimates_wind,
+                notices: std::mem::take(&mut notices),
+            };
+            match prepare_run(&campaign, piece, from_log, boiling_point_c) {
+                Ok(run) => runs.push(run),
+                Err(problem) => problems.push(problem),
+            }
+        }
+    }
+    if let Some(problem) = find_conflict(&campaign.file, &runs) {
+        problems.push(problem);
+    }
+    if !problems.is_empty() {
+        return Err(Error::Campaign(problems));
+    }
+    Ok(Tested {
+        campaign,
+        logs: inputs,
+        accounts,
+        runs,
+        boiling_point_c,
+    })
+}
+
+/// A log without irradiance, where it is to come from the clear-sky model.
+fn is_expected(campaign: &Campaign, notice: &LogNotice) -> bool {
+    let way = campaign.instruments.irradiance_estimate;
+    way == Some(IrradianceEstimate::ClearSky)
+        && matches!(notice, LogNotice::ColumnNotFound { quantity, .. } if *quantity == Quantity::Irradiance)
+}
+
+/// Adds what is not there yet, since a log of several runs says everything once; returns what
+/// was added.
+fn add_new<T: PartialEq + Clone>(all: &mut Vec<T>, new: Vec<T>) -> Vec<T> {
+    let mut added = Vec::new();
+    for item in new {
+        if !all.contains(&item) {
+            all.push(item.clone());
+            added.push(item);
+        }
+    }
+    added
+}
+
+/// The runs in a log.
+struct Found {
+    pieces: Vec<Piece>,
+    /// How the log was split, if it was.
+    notice: Option<RunNotice>,
+}
+
+/// The runs in a log: one, or as many as it is split into.
+fn take_runs(
+    campaign: &Campaign,
+    plan: &RunPlan,
+    accounts: &[Account],
+    readings: Readings,
+) -> std::result::Result<Found, Problem> {
+    let mut plan = plan.clone();
+    if !plan.is_split {
+        return Ok(Found {
+            pieces: vec![Piece { plan, readings }],
+            notice: None,
+        });
+    }
+    if accounts.iter().any(|account| account.is_elapsed) {
+        // It says when the stopwatch was started, not when each day's heating begins.
+        plan.start = None;
+    }
+    let (pieces, notice) = split(&plan, &readings, &campaign.site.time_zone);
+    if pieces.is_empty() {
+        let what = "no heating was found in the log that is split";
+        let hint = "check start and end, or that the water rises in it";
+        return Err(run_problem(&campaign.file, &plan, what, hint));
+    }
+    Ok(Found {
+        pieces,
+        notice: Some(notice),
+    })
+}
+
+impl Tested {
+    /// Whether irradiance is estimated.
+    pub fn estimates_irradiance(&self) -> bool {
+        self.campaign.instruments.irradiance_estimate.is_some()
+    }
+
+    /// Whether a log gave irradiance, measured or as the base of an estimate.
+    pub fn has_irradiance(&self) -> bool {
+        let mut runs = self.runs.iter();
+        runs.any(|run| run.readings.irradiance_w_m2.is_some())
+    }
+
+    /// Every file the report rests on, with its SHA-256: campaign file, logs, and the
+    /// photo as it stands in the report.
+    pub fn inputs(&self) -> Vec<(String, String)> {
+        let campaign = (CAMPAIGN_FILE.to_owned(), self.campaign.sha256.clone());
+        let logs = self.logs.iter().cloned();
+        let photo = self.campaign.cooker.photo.iter();
+        let photo = photo.map(|photo| (photo.name.clone(), sha256_hex(&photo.bytes)));
+        std::iter::once(campaign).chain(logs).chain(photo).collect()
+    }
+}
