@@ -1,8 +1,9 @@
 //! Whether the rating conforms to the practice, and what would mend it.
 
 use super::finding::{FindingCode, S580Finding};
+use super::in_force::Limits;
 use super::intervals::{Interval, Measured};
-use super::limits::{LOAD_TOLERANCE, Limits, RATING_DIFFERENCE_K};
+use super::limits::{LOAD_TOLERANCE, RATING_DIFFERENCE_K};
 use super::own_limits::own_limit_findings;
 use super::rated::Rated;
 use super::reason::Reason;

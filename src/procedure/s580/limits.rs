@@ -1,13 +1,8 @@
-//! Every limit of the practice in one table, a row a limit, and a campaign's own.
-
-use std::path::Path;
+//! Every limit of the practice in one table, a row a limit.
 
 use super::finding::FindingCode;
 use super::reason::Reason;
-use crate::campaign::model::OwnLimit;
-use crate::error::Problem;
 use crate::procedure::limit::{Allowed, Limit, Standing};
-use crate::units::SECONDS_PER_HOUR;
 
 /// Irradiance to which cooking power is normalised, W/m².
 ///
@@ -247,7 +242,7 @@ pub const PRACTICE: &[S580Limit] = &[
 
 /// Rows that a campaign may put in place of a moving end of the water window, which is named
 /// first.
-const FIXED_WINDOW: &[(LimitKey, S580Limit)] = &[
+pub const FIXED_WINDOW: &[(LimitKey, S580Limit)] = &[
     (
         LimitKey::WaterAboveAmbient,
         limit(
@@ -286,188 +281,9 @@ pub fn fixed_ends() -> impl Iterator<Item = (&'static S580Limit, &'static S580Li
     })
 }
 
-/// The limits that hold for a campaign.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Limits {
-    /// In the order of [`PRACTICE`].
-    pub rows: Vec<S580Limit>,
-}
-
-impl Limits {
-    /// The practice's own limits.
-    pub fn of_practice() -> Self {
-        Limits {
-            rows: PRACTICE.to_vec(),
-        }
-    }
-
-    /// The practice's limits with a campaign's own in their place; `file` is its campaign file.
-    ///
-    /// # Errors
-    /// A [`Problem`] for a key that is none, and for limits between which nothing lies.
-    pub fn of(file: &Path, own: &[OwnLimit]) -> Result<Self, Problem> {
-        let knows =
-            |own: &&OwnLimit| own_rows().any(|row| row.word.is_some_and(|word| own.key == word));
-        if let Some(unknown) = own.iter().find(|own| !knows(own)) {
-            let problem = Problem::at(file, format!("unknown key \"{}\"", unknown.key));
-            return Err(problem.item("[limits]").hint("delete it"));
-        }
-        let own_value = |word: Option<&str>| {
-            let mut values = own
-                .iter()
-                .filter(|own| word.is_some_and(|word| own.key == word));
-            values.next().map(|own| own.value)
-        };
-        let own_row = |row: &S580Limit| {
-            let mut fixed = FIXED_WINDOW.iter().filter(|(moving, _)| *moving == row.key);
-            let fixed = fixed.find_map(|(_, fixed)| Some(fixed.with_own(own_value(fixed.word)?)));
-            fixed.unwrap_or_else(|| match own_value(row.word) {
-                Some(value) if value != row.value => row.with_own(value),
-                _ => *row,
-            })
-        };
-        let limits = Limits {
-            rows: PRACTICE.iter().map(own_row).collect(),
-        };
-        match limits.contradiction() {
-            Some(what) => Err(Problem::at(file, what)
-                .item("[limits]")
-                .hint("correct your own limit, or set its other end too")),
-            None => Ok(limits),
-        }
-    }
-
-    /// Two limits between which nothing lies, if an own one contradicts another.
-    fn contradiction(&self) -> Option<String> {
-        let pairs = [
-            (LimitKey::AmbientMin, LimitKey::AmbientMax),
-            (LimitKey::IrradianceMin, LimitKey::IrradianceMax),
-            (LimitKey::SolarTimeStart, LimitKey::SolarTimeEnd),
-        ];
-        pairs.into_iter().find_map(|(low, high)| {
-            let (low, high) = (self.row(low)?, self.row(high)?);
-            let what = format!(
-                "{} is {} and {} is {}, so nothing lies between",
-                low.word?, low.value, high.word?, high.value
-            );
-            (low.value >= high.value).then_some(what)
-        })
-    }
-
-    /// The row of a key, if it holds for this campaign: of each end of the water window,
-    /// either the moving or the fixed one does.
-    pub fn row(&self, key: LimitKey) -> Option<&S580Limit> {
-        self.rows.iter().find(|row| row.key == key)
-    }
-
-    /// Value of a key, if it holds for this campaign.
-    pub fn get(&self, key: LimitKey) -> Option<f64> {
-        self.row(key).map(|row| row.value)
-    }
-
-    /// A row that is never replaced by another.
-    fn standing_row(&self, key: LimitKey) -> &S580Limit {
-        self.row(key)
-            .expect("only the moving ends of the water window are ever replaced")
-    }
-
-    /// Water temperature, °C, from which an interval counts, in air of a temperature, °C.
-    pub fn water_start_c(&self, ambient_c: f64) -> f64 {
-        match self.get(LimitKey::WaterMin) {
-            Some(lowest_c) => lowest_c,
-            None => ambient_c + self.water_start_above_ambient_k(),
-        }
-    }
-
-    /// How far above ambient the water window begins, K; zero where its end is fixed.
-    pub fn water_start_above_ambient_k(&self) -> f64 {
-        self.get(LimitKey::WaterAboveAmbient).unwrap_or(0.0)
-    }
-
-    /// Water temperature, °C, up to which an interval counts, with a local boiling point, °C.
-    pub fn water_stop_c(&self, boiling_point_c: f64) -> f64 {
-        match self.get(LimitKey::WaterMax) {
-            Some(highest_c) => highest_c,
-            None => boiling_point_c - self.standing_row(LimitKey::WaterBelowBoiling).value,
-        }
-    }
-
-    /// Least irradiance, W/m².
-    pub fn irradiance_min_w_m2(&self) -> f64 {
-        self.standing_row(LimitKey::IrradianceMin).value
-    }
-
-    /// Greatest irradiance, W/m².
-    pub fn irradiance_max_w_m2(&self) -> f64 {
-        self.standing_row(LimitKey::IrradianceMax).value
-    }
-
-    /// Wind that gusts may not exceed for long, m/s.
-    pub fn wind_gust(&self) -> &S580Limit {
-        self.standing_row(LimitKey::WindGust)
-    }
-
-    /// Start and end of the solar window, h of solar time.
-    pub fn solar_window_h(&self) -> (f64, f64) {
-        let hour = |key: LimitKey| self.standing_row(key).value;
-        (hour(LimitKey::SolarTimeStart), hour(LimitKey::SolarTimeEnd))
-    }
-
-    /// Length of the solar window, s.
-    pub fn solar_window_s(&self) -> f64 {
-        let (start_h, end_h) = self.solar_window_h();
-        (end_h - start_h).max(0.0) * SECONDS_PER_HOUR
-    }
-
-    /// Water over intercept area.
-    pub fn load(&self) -> &S580Limit {
-        self.standing_row(LimitKey::Load)
-    }
-
-    /// Fewest used intervals, and fewest days.
-    pub fn least_intervals(&self) -> usize {
-        self.standing_row(LimitKey::Intervals).value as usize
-    }
-
-    /// See [`Limits::least_intervals`].
-    pub fn least_days(&self) -> usize {
-        self.standing_row(LimitKey::Days).value as usize
-    }
-
-    /// Least R² of the line.
-    pub fn r_squared(&self) -> &S580Limit {
-        self.standing_row(LimitKey::RSquared)
-    }
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
-
-    fn with(key: &'static str, value: f64) -> Result<Limits, Problem> {
-        Limits::of(Path::new("campaign.toml"), &[OwnLimit { key, value }])
-    }
-
-    #[test]
-    fn a_fixed_window_replaces_the_moving_one() {
-        let limits = with("water_min_c", 40.0).unwrap();
-        assert_eq!(limits.get(LimitKey::WaterMin), Some(40.0));
-        assert_eq!(limits.get(LimitKey::WaterAboveAmbient), None);
-        assert_eq!(limits.get(LimitKey::WaterBelowBoiling), Some(5.0));
-        assert!(limits.rows[0].changed);
-    }
-
-    #[test]
-    fn an_own_limit_equal_to_the_practice_is_no_change() {
-        let limits = with("ambient_min_c", 20.0).unwrap();
-        assert!(limits.rows.iter().all(|row| !row.changed));
-    }
-
-    #[test]
-    fn a_key_that_is_none_is_refused() {
-        let refused = with("ambient_mim_c", 20.0).unwrap_err();
-        assert!(refused.to_string().contains("ambient_mim_c"), "{refused}");
-    }
 
     #[test]
     fn every_row_and_its_standing_are_said() {
@@ -478,20 +294,6 @@ mod tests {
             assert_eq!(row.standing.describe().to_string(), word);
             let own = row.standing.describe_own().to_string();
             assert_eq!(own, format!("own, for a {word}"));
-        }
-    }
-
-    #[test]
-    fn what_always_holds_has_its_row_whatever_a_campaign_sets() {
-        for row in own_rows() {
-            let limits = with(row.word.unwrap(), row.value).unwrap();
-            let window_h = limits.solar_window_h();
-            assert!(window_h.0 < window_h.1);
-            assert!(limits.water_stop_c(100.0) > limits.water_start_c(20.0) || row.value == 0.0);
-            assert!(limits.irradiance_min_w_m2() < limits.irradiance_max_w_m2());
-            assert_eq!((limits.least_intervals(), limits.least_days()), (30, 3));
-            assert_eq!((limits.load().value, limits.r_squared().value), (7.0, 0.75));
-            assert_eq!(limits.wind_gust().value, 2.5);
         }
     }
 }

@@ -1,6 +1,6 @@
 //! The published practice of cooker tests: ASAE S580.1.
 //!
-//! [`limits`] is its table of limits, [`intervals`] measures intervals from readings,
+//! [`limits`] is its table of limits, [`in_force`] those that hold for a campaign, [`intervals`] measures intervals from readings,
 //! [`screen`] sets aside those that the practice does not let one use, for the reasons in
 //! [`reason`]; [`rated`] draws the line and reads the figure, [`uncertainty`] says how sure it
 //! is, [`conformity`] weighs what is left by the findings in [`finding`], [`own_limits`] and
@@ -10,6 +10,7 @@
 pub mod conformity;
 pub mod environment;
 pub mod finding;
+pub mod in_force;
 pub mod intervals;
 pub mod limits;
 pub mod notice;
@@ -23,5 +24,5 @@ pub mod shortfall;
 pub mod stall;
 pub mod uncertainty;
 
-pub use limits::Limits;
+pub use in_force::Limits;
 pub use result::{S580, rate};

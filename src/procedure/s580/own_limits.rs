@@ -1,8 +1,9 @@
 //! A campaign's own limits: whether they make sense, and what they do to the level.
 
 use super::finding::{FindingCode, S580Finding};
+use super::in_force::Limits;
 use super::intervals::Interval;
-use super::limits::{LimitKey, Limits, PRACTICE, S580Limit};
+use super::limits::{LimitKey, PRACTICE, S580Limit};
 use crate::language::{Phrase, listed};
 use crate::message;
 use crate::procedure::limit::{Allowed, SLACK, Standing};

@@ -3,8 +3,9 @@
 use jiff::civil::Date;
 
 use super::conformity::{Conformity, judge};
+use super::in_force::Limits;
 use super::intervals::Interval;
-use super::limits::{Limits, S580Limit};
+use super::limits::S580Limit;
 use super::notice::S580Notice;
 use super::predicted::{Predicted, predict_run};
 use super::rated::{Rated, Rating, rate_line};

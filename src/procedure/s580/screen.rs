@@ -1,7 +1,8 @@
 //! Which intervals the practice lets one use, and every reason for those it does not.
 
+use super::in_force::Limits;
 use super::intervals::{Interval, Measured, Verdict, find_holes, measure_intervals};
-use super::limits::{Breach, LimitKey, Limits, S580Limit};
+use super::limits::{Breach, LimitKey, S580Limit};
 use super::notice::{S580Notice, about_intervals};
 use super::reason::Reason;
 use crate::campaign::model::Site;

@@ -1,7 +1,7 @@
 //! Used intervals and days that a rating still lacks.
 
 use super::finding::{FindingCode, S580Finding};
-use super::limits::Limits;
+use super::in_force::Limits;
 use crate::language::Message;
 use crate::message;
 
