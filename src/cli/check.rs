@@ -12,7 +12,7 @@ use crate::procedure::conformity::Level;
 use crate::procedure::run::clock_ahead_of_sun_h;
 use crate::procedure::screen::Reason;
 use crate::procedure::{Assessment, Run};
-use crate::report::model::uncertainty::{outlook, with_uncertainty};
+use crate::report::s580::words::uncertainty::{outlook, with_uncertainty};
 use crate::units::{clock_from_hours, local_clock, spoken_date, zoned};
 
 /// Screens each campaign and prints what was found.

@@ -8,7 +8,7 @@ use simmerline::assess_folder;
 use simmerline::campaign::find_campaigns;
 use simmerline::campaign::wishes::UnitSystem;
 use simmerline::language::{LANGUAGES, Language, Words};
-use simmerline::report::model::build;
+use simmerline::report::words::build;
 use simmerline::report::{Edition, outputs};
 
 /// Words that betray English in a sentence, in none of the other languages.

@@ -12,8 +12,8 @@ use serde_json::Value;
 use simmerline::error::{Error, Result};
 use simmerline::procedure::Assessment;
 use simmerline::procedure::intervals::Interval;
-use simmerline::report::model::{Report, build};
-use simmerline::report::rating_json::RatingFile;
+use simmerline::report::data::rating_file::RatingFile;
+use simmerline::report::words::{Report, build};
 use tempfile::TempDir;
 
 pub const CAMPAIGN: &str = r#"# Invented data, made by tests/sanity/trial.rs

@@ -1,5 +1,3 @@
-//! The plan of a test day in words ([`words`]), and as a field sheet for a pencil
-//! ([`sheet`]).
+//! The plan of a test day in [`words`].
 
-pub mod sheet;
 pub mod words;

@@ -1,0 +1,349 @@
+//! `rating.json`: the whole result as data, in full precision.
+
+use schemars::generate::SchemaSettings;
+use schemars::transform::RestrictFormats;
+use schemars::{JsonSchema, Schema};
+use serde::Serialize;
+
+use super::campaign::{
+    InstrumentEntry, RunEntry, SiteEntry, StatedEntry, instrument_entries, run_entries, site_entry,
+    stated_entry,
+};
+use super::cooking::{
+    CookingEntry, DangerEntry, StagnationEntry, cooking_entry, danger_entry, stagnation_entries,
+};
+use super::logs::{LogEntry, log_entry};
+use crate::error::{Error, Result};
+use crate::procedure::Assessment;
+use crate::procedure::conformity::{Finding, Level};
+use crate::procedure::limits::Limit;
+use crate::report::s580::data::intervals::{IntervalEntry, interval_entries};
+use crate::report::s580::data::uncertainty::{UncertaintyEntry, uncertainty_entry};
+use crate::report::words::provenance::report_number;
+use crate::stats;
+
+/// Name and version of the schema. Keys are only added within a version.
+pub const SCHEMA: &str = "simmerline.rating/1";
+
+/// Its name as a URI, in its JSON Schema.
+pub const SCHEMA_ID: &str = "urn:simmerline:rating:1";
+
+/// Codes of the levels of conformity.
+const LEVELS: [&str; 3] = [
+    Level::Conforms.code(),
+    Level::ConformsWithNotes.code(),
+    Level::Indicative.code(),
+];
+
+/// A campaign's rating by water-heating test, with all that it rests on. Units are in the
+/// keys, numbers have full precision, times their offset from UTC. What was not measured is
+/// null, never zero. Within a version of the schema keys are added, never taken away or
+/// changed: a file by an older simmerline may lack the newest.
+#[derive(Debug, Serialize, JsonSchema)]
+#[schemars(title = "Rating of a solar cooker", extend("$id" = SCHEMA_ID))]
+pub struct RatingFile {
+    /// Name and version of this schema.
+    #[schemars(extend("const" = SCHEMA))]
+    schema: &'static str,
+    /// Title of the campaign.
+    campaign: String,
+    /// Name of the cooker: the thing rated.
+    cooker: String,
+    /// The data are invented, to show what the program does.
+    demonstration: bool,
+    /// Test practice, by its number.
+    procedure: String,
+    /// The tester's, else one made of the inputs' hashes.
+    report_number: String,
+    /// Who tested.
+    tester: Option<String>,
+    /// For whom.
+    client: Option<String>,
+    stated: StatedEntry,
+    /// The tester's.
+    notes: Option<String>,
+    /// `box`, `panel`, `concentrating` or `tube`.
+    cooker_type: &'static str,
+    /// Number of vessels.
+    vessels: u32,
+    site: SiteEntry,
+    instruments: Vec<InstrumentEntry>,
+    /// Area that collects sunlight, projected on the plane normal to the beam, m².
+    intercept_area_m2: f64,
+    /// Local boiling point of water, °C.
+    boiling_point_c: f64,
+    runs: Vec<RunEntry>,
+    /// The practice's, and the campaign's own in their place.
+    limits: Vec<LimitEntry>,
+    /// Null where no line can be drawn.
+    rating: Option<RatingEntry>,
+    /// Null where no line can be drawn.
+    regression: Option<RegressionEntry>,
+    /// How sure the rating is, instruments included; null without a rating.
+    uncertainty: Option<UncertaintyEntry>,
+    estimates: EstimatesEntry,
+    conformity: ConformityEntry,
+    /// What the line means for cooking; null without a line.
+    cooking: Option<CookingEntry>,
+    /// Null where there is nothing to warn of. It takes the place of no food-safety rule.
+    food_safety_warning: Option<DangerEntry>,
+    /// Tests of the dry vessel.
+    stagnation: Vec<StagnationEntry>,
+    /// Of all runs, in order, used and set aside.
+    intervals: Vec<IntervalEntry>,
+    /// What the reader should know of the data, in words.
+    notices: Vec<String>,
+    provenance: Provenance,
+}
+
+/// What was estimated in place of a measurement; the budget has how sure that is.
+#[derive(Debug, Serialize, JsonSchema)]
+struct EstimatesEntry {
+    /// The campaign file's word for the way; null where it was measured.
+    irradiance: Option<&'static str>,
+    /// By eye, on the Beaufort scale, in some run.
+    wind: bool,
+}
+
+/// A limit of the practice, or the campaign's own in its place.
+#[derive(Debug, Serialize, JsonSchema)]
+struct LimitEntry {
+    /// Reason or finding that breaking it gives.
+    code: &'static str,
+    /// Its key under `[limits]` of the campaign file; null where it cannot be changed.
+    key: Option<&'static str>,
+    /// In `unit`.
+    limit: f64,
+    /// Of the limit.
+    unit: &'static str,
+    /// Where it is from.
+    source: &'static str,
+    /// `requirement` or `recommendation`.
+    standing: &'static str,
+    /// The campaign has put its own in place of the practice's.
+    changed: bool,
+}
+
+/// The single figure, from the regression alone.
+#[derive(Debug, Serialize, JsonSchema)]
+struct RatingEntry {
+    /// Ps(50): standardised cooking power at a temperature difference of 50 K, W.
+    ps50_w: f64,
+    /// Standard error of the line there, W.
+    ps50_standard_error_w: f64,
+    /// Ends of the 95 % confidence interval of the line there, W.
+    ps50_confidence_95_w: [f64; 2],
+    /// Ends of the 95 % interval for one more interval there, W.
+    ps50_prediction_95_w: [f64; 2],
+    /// 50 K lies outside the temperature differences that were observed.
+    extrapolated: bool,
+}
+
+/// The line Ps = a + b·Td through the used intervals, by least squares.
+#[derive(Debug, Serialize, JsonSchema)]
+struct RegressionEntry {
+    /// a, W.
+    intercept_w: f64,
+    /// b, W/K.
+    slope_w_per_k: f64,
+    /// Of a, W.
+    intercept_standard_error_w: f64,
+    /// Of b, W/K.
+    slope_standard_error_w_per_k: f64,
+    /// Of a and b, W²/K.
+    covariance_w2_per_k: f64,
+    /// R²; null where Ps does not vary.
+    r_squared: Option<f64>,
+    /// Standard deviation of the residuals, W.
+    residual_sd_w: f64,
+    /// Number of points of the line.
+    intervals: usize,
+    /// Number of local dates with a point.
+    days: usize,
+}
+
+/// Whether the rating conforms to the practice.
+#[derive(Debug, Serialize, JsonSchema)]
+struct ConformityEntry {
+    /// `conforms`, `conforms-with-notes` or `indicative`.
+    #[schemars(extend("enum" = LEVELS))]
+    level: &'static str,
+    /// What lowers the level.
+    findings: Vec<FindingEntry>,
+    /// Intervals and days still missing, in words; null where none are.
+    missing: Option<String>,
+}
+
+/// Something that lowers the level.
+#[derive(Debug, Serialize, JsonSchema)]
+struct FindingEntry {
+    /// What was found, by its code.
+    code: &'static str,
+    /// The same in words.
+    text: String,
+    /// What would mend it.
+    remedy: String,
+    /// The best level that it allows.
+    #[schemars(extend("enum" = LEVELS))]
+    allows: &'static str,
+}
+
+/// What the file was made from, and by what.
+#[derive(Debug, Serialize, JsonSchema)]
+struct Provenance {
+    /// Version of simmerline.
+    tool_version: &'static str,
+    /// Every file it rests on: campaign file, logs, photo.
+    inputs: Vec<InputEntry>,
+    /// How each log was read.
+    logs: Vec<LogEntry>,
+}
+
+/// A file that was read.
+#[derive(Debug, Serialize, JsonSchema)]
+struct InputEntry {
+    /// As the campaign file names it.
+    file: String,
+    /// SHA-256 of its bytes, 64 lower-case hex digits.
+    sha256: String,
+}
+
+impl RatingFile {
+    /// The file's content.
+    pub fn new(assessment: &Assessment) -> Self {
+        let campaign = &assessment.campaign;
+        let inputs = assessment.inputs().into_iter();
+        RatingFile {
+            schema: SCHEMA,
+            campaign: campaign.title.clone(),
+            cooker: campaign.cooker.name.clone(),
+            demonstration: campaign.demonstration,
+            procedure: campaign.procedure.clone(),
+            report_number: report_number(assessment),
+            tester: campaign.tester.clone(),
+            client: campaign.client.clone(),
+            stated: stated_entry(campaign),
+            notes: campaign.notes.clone(),
+            cooker_type: campaign.cooker.kind.word(),
+            vessels: campaign.vessels,
+            site: site_entry(&campaign.site),
+            instruments: instrument_entries(&campaign.instruments),
+            intercept_area_m2: campaign.cooker.intercept_area_m2,
+            boiling_point_c: assessment.boiling_point_c,
+            runs: run_entries(assessment),
+            limits: assessment.limits.rows.iter().map(limit_entry).collect(),
+            rating: rating_entry(assessment),
+            regression: regression_entry(assessment),
+            uncertainty: uncertainty_entry(assessment),
+            estimates: EstimatesEntry {
+                irradiance: campaign
+                    .instruments
+                    .irradiance_estimate
+                    .map(|way| way.word()),
+                wind: assessment.runs.iter().any(|run| run.estimates_wind),
+            },
+            conformity: ConformityEntry {
+                level: assessment.conformity.level.code(),
+                findings: assessment
+                    .conformity
+                    .findings
+                    .iter()
+                    .map(finding_entry)
+                    .collect(),
+                missing: assessment
+                    .conformity
+                    .missing
+                    .as_ref()
+                    .map(ToString::to_string),
+            },
+            cooking: assessment
+                .cooking
+                .as_ref()
+                .map(|cooking| cooking_entry(assessment, cooking)),
+            food_safety_warning: assessment.danger_zone.as_ref().map(danger_entry),
+            stagnation: stagnation_entries(assessment),
+            intervals: interval_entries(assessment),
+            notices: assessment.notices.iter().map(ToString::to_string).collect(),
+            provenance: Provenance {
+                tool_version: env!("CARGO_PKG_VERSION"),
+                inputs: inputs
+                    .map(|(file, sha256)| InputEntry { file, sha256 })
+                    .collect(),
+                logs: assessment
+                    .accounts
+                    .iter()
+                    .map(|account| log_entry(account, &campaign.site.time_zone))
+                    .collect(),
+            },
+        }
+    }
+
+    /// The JSON Schema (draft 2020-12) that every file meets; the repository has it as
+    /// `templates/schemas/rating-1.schema.json`.
+    pub fn schema() -> Schema {
+        let settings = SchemaSettings::draft2020_12().for_serialize();
+        let settings = settings.with_transform(RestrictFormats::default());
+        settings.into_generator().into_root_schema_for::<Self>()
+    }
+
+    /// The file as text.
+    ///
+    /// # Errors
+    /// [`Error::Internal`] if a value has no JSON form.
+    pub fn to_text(&self) -> Result<String> {
+        let text = serde_json::to_string_pretty(self);
+        text.map(|text| text + "\n")
+            .map_err(|error| Error::Internal(error.to_string()))
+    }
+}
+
+fn pair(interval: stats::line::Interval) -> [f64; 2] {
+    [interval.lower, interval.upper]
+}
+
+fn limit_entry(row: &Limit) -> LimitEntry {
+    LimitEntry {
+        code: row.code,
+        key: (!row.key.is_empty()).then_some(row.key),
+        limit: row.value,
+        unit: row.unit,
+        source: row.source,
+        standing: row.standing.word(),
+        changed: row.changed,
+    }
+}
+
+fn rating_entry(assessment: &Assessment) -> Option<RatingEntry> {
+    let rating = assessment.rating?;
+    Some(RatingEntry {
+        ps50_w: rating.ps50_w,
+        ps50_standard_error_w: rating.standard_error_w,
+        ps50_confidence_95_w: pair(rating.confidence_w),
+        ps50_prediction_95_w: pair(rating.prediction_w),
+        extrapolated: rating.is_extrapolated,
+    })
+}
+
+fn regression_entry(assessment: &Assessment) -> Option<RegressionEntry> {
+    let line = assessment.line?;
+    Some(RegressionEntry {
+        intercept_w: line.intercept,
+        slope_w_per_k: line.slope,
+        intercept_standard_error_w: line.intercept_standard_error,
+        slope_standard_error_w_per_k: line.slope_standard_error,
+        covariance_w2_per_k: line.covariance,
+        r_squared: line.r_squared,
+        residual_sd_w: line.residual_sd,
+        intervals: line.points,
+        days: assessment.used_dates().len(),
+    })
+}
+
+fn finding_entry(finding: &Finding) -> FindingEntry {
+    FindingEntry {
+        code: finding.code,
+        text: finding.text.to_string(),
+        remedy: finding.remedy.to_string(),
+        allows: finding.level.code(),
+    }
+}

@@ -1,0 +1,357 @@
+//! The table of campaigns: the rating, how sure it is, and what it rests on.
+
+use super::columns::{Cell, Column, Heading, Kind, Table};
+use crate::procedure::Assessment;
+use crate::procedure::uncertainty::budget::Budget;
+use crate::report::words::provenance::report_number;
+
+type OfCampaign = fn(&Assessment) -> Cell;
+
+const fn column(heading: Heading, cell: OfCampaign) -> Column<OfCampaign> {
+    Column { heading, cell }
+}
+
+/// Which campaign, of what, where and by which practice.
+const TESTED: [Column<OfCampaign>; 14] = [
+    column(
+        Heading::new(
+            "campaign",
+            Kind::Text,
+            "Name of the campaign: its folder's; no two rows have one",
+        ),
+        |one| (&one.campaign.name).into(),
+    ),
+    column(
+        Heading::new("title", Kind::Text, "Title of the campaign"),
+        |one| (&one.campaign.title).into(),
+    ),
+    column(
+        Heading::new(
+            "demonstration",
+            Kind::Truth,
+            "The data are invented, to show what the program does",
+        ),
+        |one| one.campaign.demonstration.into(),
+    ),
+    column(
+        Heading::new("cooker", Kind::Text, "Name of the cooker"),
+        |one| (&one.campaign.cooker.name).into(),
+    ),
+    column(
+        Heading::new(
+            "cooker_type",
+            Kind::Text,
+            "box, panel, concentrating or tube",
+        ),
+        |one| one.campaign.cooker.kind.word().into(),
+    ),
+    column(
+        Heading::number(
+            "intercept_area_m2",
+            "m²",
+            "Area that collects sunlight, projected on the plane normal to the beam",
+        ),
+        |one| one.campaign.cooker.intercept_area_m2.into(),
+    ),
+    column(
+        Heading::new("site", Kind::Text, "Name of the site"),
+        |one| (&one.campaign.site.name).into(),
+    ),
+    column(
+        Heading::number("latitude_deg", "°", "Latitude, north positive"),
+        |one| one.campaign.site.latitude_deg.into(),
+    ),
+    column(
+        Heading::number("longitude_deg", "°", "Longitude, east positive"),
+        |one| one.campaign.site.longitude_deg.into(),
+    ),
+    column(
+        Heading::number("elevation_m", "m", "Elevation above sea level"),
+        |one| one.campaign.site.elevation_m.into(),
+    ),
+    column(
+        Heading::number("boiling_point_c", "°C", "Local boiling point of water"),
+        |one| one.boiling_point_c.into(),
+    ),
+    column(
+        Heading::new("tester", Kind::Text, "Who tested").or_null(),
+        |one| one.campaign.tester.as_deref().into(),
+    ),
+    column(
+        Heading::new("first_reading", Kind::Instant, "First reading that counts").or_null(),
+        |one| {
+            let firsts = one.runs.iter().flat_map(|run| run.readings.time_us.first());
+            instant(one, firsts.min().copied())
+        },
+    ),
+    column(
+        Heading::new("last_reading", Kind::Instant, "Last reading that counts").or_null(),
+        |one| {
+            let lasts = one.runs.iter().flat_map(|run| run.readings.time_us.last());
+            instant(one, lasts.max().copied())
+        },
+    ),
+];
+
+/// The rating, its uncertainty and the line; null where no line can be drawn.
+const RATED: [Column<OfCampaign>; 21] = [
+    column(
+        Heading::number(
+            "ps50_w",
+            "W",
+            "Ps(50): standardised cooking power at a temperature difference of 50 K",
+        )
+        .or_null(),
+        |one| one.rating.map(|rating| rating.ps50_w).into(),
+    ),
+    column(
+        Heading::number(
+            "ps50_expanded_uncertainty_w",
+            "W",
+            "Expanded uncertainty of Ps(50) for 95 %: scatter, days and instruments",
+        )
+        .or_null(),
+        |one| of_budget(one, Budget::expanded_w),
+    ),
+    column(
+        Heading::number(
+            "ps50_lower_95_w",
+            "W",
+            "Ps(50) less its expanded uncertainty",
+        )
+        .or_null(),
+        |one| of_budget(one, |budget| budget.power_w - budget.expanded_w()),
+    ),
+    column(
+        Heading::number(
+            "ps50_upper_95_w",
+            "W",
+            "Ps(50) plus its expanded uncertainty",
+        )
+        .or_null(),
+        |one| of_budget(one, |budget| budget.power_w + budget.expanded_w()),
+    ),
+    column(
+        Heading::number(
+            "ps50_combined_standard_uncertainty_w",
+            "W",
+            "Combined standard uncertainty of Ps(50) (k = 1)",
+        )
+        .or_null(),
+        |one| of_budget(one, |budget| budget.combined_w),
+    ),
+    column(
+        Heading::number("coverage_factor", "", "Expanded over combined uncertainty").or_null(),
+        |one| of_budget(one, |budget| budget.coverage_factor),
+    ),
+    column(
+        Heading::number(
+            "effective_degrees_of_freedom",
+            "",
+            "Of the combined uncertainty, by Welch and Satterthwaite",
+        )
+        .or_null(),
+        |one| of_budget(one, |budget| budget.effective_freedom),
+    ),
+    column(
+        Heading::number(
+            "ps50_standard_error_w",
+            "W",
+            "Standard error of Ps(50) from the regression alone",
+        )
+        .or_null(),
+        |one| one.rating.map(|rating| rating.standard_error_w).into(),
+    ),
+    column(
+        Heading::number(
+            "ps50_confidence_lower_95_w",
+            "W",
+            "Lower end of the confidence interval of the line at 50 K, from the regression alone",
+        )
+        .or_null(),
+        |one| one.rating.map(|rating| rating.confidence_w.lower).into(),
+    ),
+    column(
+        Heading::number(
+            "ps50_confidence_upper_95_w",
+            "W",
+            "Upper end of the confidence interval of the line at 50 K, from the regression alone",
+        )
+        .or_null(),
+        |one| one.rating.map(|rating| rating.confidence_w.upper).into(),
+    ),
+    column(
+        Heading::number(
+            "ps50_prediction_lower_95_w",
+            "W",
+            "Lower end of the prediction interval for one more interval at 50 K",
+        )
+        .or_null(),
+        |one| one.rating.map(|rating| rating.prediction_w.lower).into(),
+    ),
+    column(
+        Heading::number(
+            "ps50_prediction_upper_95_w",
+            "W",
+            "Upper end of the prediction interval for one more interval at 50 K",
+        )
+        .or_null(),
+        |one| one.rating.map(|rating| rating.prediction_w.upper).into(),
+    ),
+    column(
+        Heading::new(
+            "extrapolated",
+            Kind::Truth,
+            "50 K lies outside the temperature differences that were observed",
+        )
+        .or_null(),
+        |one| one.rating.map(|rating| rating.is_extrapolated).into(),
+    ),
+    column(
+        Heading::number("intercept_w", "W", "a of the line Ps = a + b Td").or_null(),
+        |one| one.line.map(|line| line.intercept).into(),
+    ),
+    column(
+        Heading::number("slope_w_per_k", "W/K", "b of the line Ps = a + b Td").or_null(),
+        |one| one.line.map(|line| line.slope).into(),
+    ),
+    column(
+        Heading::number("intercept_standard_error_w", "W", "Standard error of a").or_null(),
+        |one| one.line.map(|line| line.intercept_standard_error).into(),
+    ),
+    column(
+        Heading::number("slope_standard_error_w_per_k", "W/K", "Standard error of b").or_null(),
+        |one| one.line.map(|line| line.slope_standard_error).into(),
+    ),
+    column(
+        Heading::number("covariance_w2_per_k", "W²/K", "Covariance of a and b").or_null(),
+        |one| one.line.map(|line| line.covariance).into(),
+    ),
+    column(
+        Heading::number(
+            "r_squared",
+            "",
+            "R² of the line; null too where Ps does not vary",
+        )
+        .or_null(),
+        |one| one.line.and_then(|line| line.r_squared).into(),
+    ),
+    column(
+        Heading::number("residual_sd_w", "W", "Standard deviation of the residuals").or_null(),
+        |one| one.line.map(|line| line.residual_sd).into(),
+    ),
+    column(
+        Heading::new(
+            "on_line",
+            Kind::Count,
+            "Number of intervals that the line is drawn through",
+        ),
+        |one| one.used().count().into(),
+    ),
+];
+
+/// What the rating rests on, and whether it conforms.
+const RESTS_ON: [Column<OfCampaign>; 11] = [
+    column(Heading::new("runs", Kind::Count, "Number of runs"), |one| {
+        one.runs.len().into()
+    }),
+    column(
+        Heading::new(
+            "days",
+            Kind::Count,
+            "Number of local dates with an interval that the line is drawn through",
+        ),
+        |one| one.used_dates().len().into(),
+    ),
+    column(
+        Heading::new("intervals", Kind::Count, "Number of intervals"),
+        |one| one.intervals.len().into(),
+    ),
+    column(
+        Heading::new(
+            "used",
+            Kind::Count,
+            "Number of intervals that the practice lets one use",
+        ),
+        |one| {
+            let used = one.intervals.iter().filter(|interval| interval.is_used());
+            used.count().into()
+        },
+    ),
+    column(
+        Heading::new(
+            "conformity",
+            Kind::Text,
+            "conforms, conforms-with-notes or indicative",
+        ),
+        |one| one.conformity.level.code().into(),
+    ),
+    column(
+        Heading::new(
+            "findings",
+            Kind::Text,
+            "Codes of what lowers the conformity, separated by spaces; null without any",
+        )
+        .or_null(),
+        |one| Cell::codes(one.conformity.findings.iter().map(|finding| finding.code)),
+    ),
+    column(
+        Heading::new(
+            "irradiance_estimate",
+            Kind::Text,
+            "How irradiance was estimated, by the campaign file's word; null where it was not",
+        )
+        .or_null(),
+        |one| {
+            let way = one.campaign.instruments.irradiance_estimate;
+            way.map(|way| way.word()).into()
+        },
+    ),
+    column(
+        Heading::new(
+            "wind_estimated",
+            Kind::Truth,
+            "The wind was estimated by eye in some run",
+        ),
+        |one| one.runs.iter().any(|run| run.estimates_wind).into(),
+    ),
+    column(
+        Heading::new("procedure", Kind::Text, "Test practice, by its number"),
+        |one| (&one.campaign.procedure).into(),
+    ),
+    column(
+        Heading::new("report_number", Kind::Text, "Number of the report"),
+        |one| report_number(one).into(),
+    ),
+    column(
+        Heading::new("tool_version", Kind::Text, "Version of simmerline"),
+        |_| env!("CARGO_PKG_VERSION").into(),
+    ),
+];
+
+/// A moment, in µs since 1970, and its local time.
+fn instant(one: &Assessment, time_us: Option<i64>) -> Cell {
+    let zone = &one.campaign.site.time_zone;
+    time_us.map(|us| Cell::instant(us, zone)).into()
+}
+
+fn of_budget(one: &Assessment, number: fn(&Budget) -> f64) -> Cell {
+    one.uncertainty
+        .as_ref()
+        .map(|sure| number(&sure.budget))
+        .into()
+}
+
+fn columns() -> impl Iterator<Item = &'static Column<OfCampaign>> {
+    TESTED.iter().chain(&RATED).chain(&RESTS_ON)
+}
+
+/// The table without rows.
+pub fn no_campaigns() -> Table {
+    Table::new(columns().map(|column| column.heading).collect())
+}
+
+/// The row of a campaign.
+pub fn campaign_row(campaign: &Assessment) -> Vec<Cell> {
+    columns().map(|column| (column.cell)(campaign)).collect()
+}

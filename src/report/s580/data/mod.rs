@@ -1,0 +1,4 @@
+//! Intervals, line and uncertainty as data.
+
+pub mod intervals;
+pub mod uncertainty;
