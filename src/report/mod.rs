@@ -7,6 +7,7 @@
 //! [`outputs()`] puts a campaign's files together, and [`files`] writes them. [`comparison`]
 //! does the same for several campaigns, and [`plan`] for a day to come.
 
+mod assets;
 mod attached_names;
 mod attachments;
 pub mod comparison;
@@ -16,9 +17,12 @@ pub mod dry_vessel;
 mod edition;
 pub mod figures;
 pub mod files;
+mod number;
 mod outputs;
 pub mod plan;
+mod rows;
 pub mod s580;
+mod spoken;
 pub mod web_page;
 pub mod words;
 

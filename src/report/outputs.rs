@@ -2,10 +2,11 @@
 
 use jiff::Timestamp;
 
+use super::assets::Asset;
 use super::attachments::enclose;
 use super::data::rating_file::RatingFile;
 use super::data::tables::intervals_csv;
-use super::document::{self, Asset};
+use super::document;
 use super::edition::{Edition, Format};
 use super::files::Output;
 use super::s580::figures::power_line::draw_power_line;

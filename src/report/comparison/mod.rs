@@ -3,5 +3,6 @@
 
 pub mod data;
 pub mod figures;
+pub mod names;
 pub mod outputs;
 pub mod words;

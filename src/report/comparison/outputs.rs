@@ -7,7 +7,8 @@ use super::words::report::build;
 use crate::comparison::Comparison;
 use crate::error::Result;
 use crate::report::Edition;
-use crate::report::document::{self, Asset, COMPARISON};
+use crate::report::assets::Asset;
+use crate::report::document::{self, COMPARISON};
 use crate::report::files::Output;
 use crate::report::outputs::refuse_missing_characters;
 

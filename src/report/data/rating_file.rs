@@ -17,9 +17,9 @@ use crate::error::{Error, Result};
 use crate::procedure::Assessment;
 use crate::procedure::conformity::{Finding, Level};
 use crate::procedure::limits::Limit;
+use crate::report::number::report_number;
 use crate::report::s580::data::intervals::{IntervalEntry, interval_entries};
 use crate::report::s580::data::uncertainty::{UncertaintyEntry, uncertainty_entry};
-use crate::report::words::provenance::report_number;
 use crate::stats;
 
 /// Name and version of the schema. Keys are only added within a version.

@@ -2,7 +2,6 @@
 
 use serde::Serialize;
 
-use super::headline::spoken_journey;
 use super::year::{YearPart, year_part};
 use crate::language::{Message, Phrase, Words, celsius, duration, fixed, kilograms, range, short};
 use crate::message;
@@ -54,6 +53,22 @@ pub struct FoodRow {
     pub cooked: String,
     pub amount: String,
     pub confidence: String,
+}
+
+/// From where to where water is heated: `from 20 to 95 °C`.
+pub fn spoken_journey(cooking: &Cooking) -> Message {
+    let start = fixed(cooking.start_c, 0);
+    if cooking.boils_below_target {
+        message!(
+            "journey-to-boiling",
+            start = celsius(start),
+            boiling = celsius(fixed(cooking.target_c, 1))
+        )
+    } else {
+        let target = fixed(cooking.target_c, 0);
+        let degrees = message!("journey-degrees", start = start, target = target);
+        message!("journey", degrees = celsius(degrees.into()))
+    }
 }
 
 /// Puts section 6 into words.

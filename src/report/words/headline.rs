@@ -2,11 +2,9 @@
 
 use serde::Serialize;
 
-use super::report::Figure;
+use super::cooking::spoken_journey;
 use crate::campaign::wishes::UnitSystem;
-use crate::language::{
-    Message, Phrase, Words, celsius, clauses, duration, fixed, kilograms, range, short,
-};
+use crate::language::{Message, Words, celsius, clauses, duration, fixed, kilograms, range, short};
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::assess::Rating;
@@ -15,9 +13,10 @@ use crate::procedure::cooking::Cooking;
 use crate::procedure::limits::STANDARD_IRRADIANCE_W_M2;
 use crate::procedure::uncertainty::RatingUncertainty;
 use crate::report::dry_vessel::words::spoken_stagnation;
+use crate::report::rows::Figure;
 use crate::report::s580::words::conditions::{BriefRow, brief};
+use crate::report::s580::words::line::{equation, spoken_r_squared};
 use crate::report::s580::words::uncertainty::what_limits;
-use crate::stats::line::Line;
 use crate::units::{decimals_for, sentence_case};
 
 /// Page one.
@@ -222,22 +221,6 @@ fn heating_clauses(cooking: &Cooking, words: &Words) -> Vec<Message> {
     [heating].into_iter().chain(end).collect()
 }
 
-/// From where to where water is heated: `from 20 to 95 °C`.
-pub fn spoken_journey(cooking: &Cooking) -> Message {
-    let start = fixed(cooking.start_c, 0);
-    if cooking.boils_below_target {
-        message!(
-            "journey-to-boiling",
-            start = celsius(start),
-            boiling = celsius(fixed(cooking.target_c, 1))
-        )
-    } else {
-        let target = fixed(cooking.target_c, 0);
-        let degrees = message!("journey-degrees", start = start, target = target);
-        message!("journey", degrees = celsius(degrees.into()))
-    }
-}
-
 fn screening_clauses(assessment: &Assessment) -> Vec<Message> {
     let met = if is_estimated(assessment) {
         message!("headline-met-estimated")
@@ -285,26 +268,6 @@ fn is_all_measured(assessment: &Assessment) -> bool {
         .runs
         .iter()
         .all(|run| run.readings.wind_m_s.is_some() && run.readings.irradiance_w_m2.is_some())
-}
-
-/// The line's equation, rounded to what its errors deserve.
-pub fn equation(line: &Line) -> Message {
-    let equation = if line.slope < 0.0 {
-        message!("equation-falling")
-    } else {
-        message!("equation-rising")
-    };
-    let intercept_decimals = decimals_for(line.intercept_standard_error);
-    let slope_decimals = decimals_for(line.slope_standard_error).max(2);
-    equation
-        .with("intercept", fixed(line.intercept, intercept_decimals))
-        .with("slope", fixed(line.slope.abs(), slope_decimals))
-}
-
-/// R² with so many decimals, or that it is undefined.
-pub fn spoken_r_squared(line: &Line, decimals: usize) -> Phrase {
-    let r_squared = line.r_squared.map(|r_squared| fixed(r_squared, decimals));
-    r_squared.unwrap_or_else(|| message!("undefined").into())
 }
 
 fn figure(assessment: &Assessment, words: &Words) -> Figure {

@@ -2,11 +2,11 @@
 
 use serde::Serialize;
 
-use super::tested::not_stated;
-use crate::campaign::model::{Instrument, Instruments, IrradianceEstimate, Plane, Uncertainty};
-use crate::language::{Message, Phrase, Words, short};
+use crate::campaign::model::{Instrument, Instruments, IrradianceEstimate, Plane};
+use crate::language::{Message, Phrase, Words};
 use crate::message;
 use crate::procedure::{Assessment, Run};
+use crate::report::spoken::{not_stated, spoken_uncertainty};
 
 /// One instrument.
 #[derive(Debug, Clone, Serialize)]
@@ -129,21 +129,5 @@ fn name_instrument(instrument: &Instrument) -> Phrase {
         (None, None) => instrument
             .class
             .map_or_else(not_stated, |class| class.name().into()),
-    }
-}
-
-/// A standard uncertainty with its unit.
-pub fn spoken_uncertainty(uncertainty: Uncertainty) -> Message {
-    match uncertainty {
-        Uncertainty::Relative(fraction) => {
-            // Percent with at most four decimals.
-            let percent = (fraction * 1e6).round() / 1e4;
-            message!("uncertainty-percent", percent = short(percent))
-        }
-        Uncertainty::Kelvin(kelvin) => message!("uncertainty-kelvin", kelvin = short(kelvin)),
-        Uncertainty::MetresPerSecond(speed) => message!("uncertainty-speed", speed = short(speed)),
-        Uncertainty::Seconds(seconds) => {
-            message!("uncertainty-seconds", seconds = short(seconds))
-        }
     }
 }

@@ -2,19 +2,16 @@
 
 use serde::Serialize;
 
-use super::report::Row;
 use crate::campaign::Campaign;
 use crate::campaign::model::IrradianceEstimate;
-use crate::hash::sha256_hex;
 use crate::language::{Message, Phrase, Words, clauses, short};
 use crate::logs::account::{Account, alike};
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::local_sky::USUAL_TURBIDITY;
 use crate::report::Edition;
-
-/// Digits of the number given to a report that has none.
-const NUMBER_DIGITS: usize = 10;
+use crate::report::number::report_number;
+use crate::report::rows::Row;
 
 /// Section 8.
 #[derive(Debug, Clone, Serialize)]
@@ -27,26 +24,6 @@ pub struct ProvenancePart {
     pub logs: Vec<Vec<Row>>,
     pub inputs: Vec<Row>,
     pub end: String,
-}
-
-/// The campaign's own number, else one made from the inputs' hashes and our version.
-pub fn report_number(assessment: &Assessment) -> String {
-    assessment
-        .campaign
-        .report_number
-        .clone()
-        .unwrap_or_else(|| {
-            let inputs = assessment.inputs().into_iter();
-            short_number(&inputs.map(|(_, sha256)| sha256).collect::<Vec<_>>())
-        })
-}
-
-/// A number made of hashes and our version.
-pub fn short_number(hashes: &[String]) -> String {
-    let version = env!("CARGO_PKG_VERSION");
-    let text = hashes.join("\n") + "\n" + version;
-    let hash = sha256_hex(text.as_bytes()).to_uppercase();
-    hash[..NUMBER_DIGITS].to_owned()
 }
 
 /// What made a report, when, and by whose methods.

@@ -5,13 +5,15 @@ use serde::Serialize;
 use super::cautions::{CautionPart, cautions};
 use super::cooking::{CookingPart, cooking};
 use super::headline::{Headline, headline};
-use super::provenance::{ProvenancePart, provenance, report_number};
+use super::provenance::{ProvenancePart, provenance};
 use super::tested::{Tested, tested};
 use crate::language::{Message, Phrase, Words};
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::conformity::Level;
 use crate::report::dry_vessel::words::{StagnationPart, stagnation_part};
+use crate::report::number::report_number;
+use crate::report::rows::Row;
 use crate::report::s580::words::conditions::{Conditions, conditions};
 use crate::report::s580::words::evidence::{
     IntervalTable, RunPart, interval_tables, reason_key, run_parts,
@@ -19,36 +21,6 @@ use crate::report::s580::words::evidence::{
 use crate::report::s580::words::regression::{RegressionPart, regression};
 use crate::report::{Edition, Setting};
 use crate::units::sentence_case;
-
-/// A label and what stands beside it.
-#[derive(Debug, Clone, Serialize)]
-pub struct Row {
-    pub label: String,
-    pub text: String,
-}
-
-impl Row {
-    /// A row of a list of facts.
-    pub fn new(label: &str, text: impl Into<String>) -> Self {
-        Row {
-            label: label.to_owned(),
-            text: text.into(),
-        }
-    }
-
-    /// A row of a list of facts, said in a language.
-    pub fn said(words: &Words, label: impl Into<Phrase>, text: impl Into<Phrase>) -> Self {
-        Row::new(&words.say(label), words.say(text))
-    }
-}
-
-/// A figure: its file among the document's, its caption, and its content in words.
-#[derive(Debug, Clone, Serialize)]
-pub struct Figure {
-    pub file: String,
-    pub caption: String,
-    pub alt: String,
-}
 
 /// The report.
 #[derive(Debug, Clone, Serialize)]

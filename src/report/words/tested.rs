@@ -4,7 +4,6 @@ use jiff::civil::Date;
 use serde::Serialize;
 
 use super::instruments::{InstrumentRow, instrument_rows};
-use super::report::{Figure, Row};
 use crate::campaign::Campaign;
 use crate::campaign::model::{IrradianceEstimate, Site};
 use crate::language::{
@@ -15,6 +14,8 @@ use crate::procedure::Assessment;
 use crate::procedure::intervals::Summary;
 use crate::procedure::limits::with_unit;
 use crate::report::Edition;
+use crate::report::rows::{Figure, Row};
+use crate::report::spoken::not_stated;
 
 /// Section 1.
 #[derive(Debug, Clone, Serialize)]
@@ -33,11 +34,6 @@ pub struct Tested {
 pub struct Group {
     pub name: String,
     pub rows: Vec<Row>,
-}
-
-/// What a report says where the campaign file says nothing.
-pub fn not_stated() -> Phrase {
-    message!("not-stated").into()
 }
 
 /// What the campaign file says, else that it says nothing.

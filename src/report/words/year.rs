@@ -2,7 +2,6 @@
 
 use serde::Serialize;
 
-use super::report::Row;
 use crate::campaign::model::Impact;
 use crate::language::{Message, Phrase, Words, celsius, duration, fixed, kilograms, range, short};
 use crate::message;
@@ -10,6 +9,7 @@ use crate::procedure::Assessment;
 use crate::procedure::cooking::{Cooking, Spread};
 use crate::procedure::limits::RATING_DIFFERENCE_K;
 use crate::procedure::year::{ClearYear, FuelSaved, Month, PASTEURISED_C, PASTEURISED_S};
+use crate::report::rows::Row;
 use crate::units::decimals_for;
 
 /// Joules in a megajoule and in a kilowatt hour.

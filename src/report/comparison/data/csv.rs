@@ -5,7 +5,7 @@ use csv::Writer;
 use crate::comparison::Comparison;
 use crate::error::{Error, Result};
 use crate::procedure::Assessment;
-use crate::report::comparison::words::report::{letter, names};
+use crate::report::comparison::names::{letter, names};
 
 /// Columns, with their units; the differences are from the baseline, where there is one.
 const HEADER: [&str; 26] = [

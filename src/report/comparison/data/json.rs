@@ -8,8 +8,8 @@ use crate::comparison::shape::Shape;
 use crate::error::{Error, Result};
 use crate::language::{Message, Words};
 use crate::procedure::Assessment;
-use crate::report::comparison::words::report::{letter, names, number};
-use crate::report::words::provenance::report_number;
+use crate::report::comparison::names::{letter, names, number};
+use crate::report::number::report_number;
 
 /// Name and version of the schema. Keys are only added within a version.
 pub const SCHEMA: &str = "simmerline.comparison/1";

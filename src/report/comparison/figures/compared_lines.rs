@@ -11,7 +11,7 @@ use crate::procedure::Assessment;
 use crate::procedure::intervals::Interval;
 use crate::procedure::limits::RATING_DIFFERENCE_K;
 use crate::procedure::uncertainty::RatingUncertainty;
-use crate::report::comparison::words::report::letter;
+use crate::report::comparison::names::letter;
 use crate::report::figures::bands::{about, fill_band_clear, steps};
 use crate::report::figures::marks::parts;
 use crate::report::figures::style::{

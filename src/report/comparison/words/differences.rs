@@ -2,7 +2,6 @@
 
 use serde::Serialize;
 
-use super::report::letter;
 use crate::comparison::Comparison;
 use crate::comparison::needed::Needed;
 use crate::comparison::pair::{Method, Pair};
@@ -10,7 +9,8 @@ use crate::comparison::shape::Shape;
 use crate::language::{Message, Phrase, Words, fixed, joined, probability, short};
 use crate::message;
 use crate::procedure::uncertainty::days::SHOWN_P;
-use crate::report::words::report::Row;
+use crate::report::comparison::names::letter;
+use crate::report::rows::Row;
 use crate::units::decimals_for;
 
 /// Pairs whose uncertainty is shown source by source.

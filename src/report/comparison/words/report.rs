@@ -11,9 +11,10 @@ use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::conformity::Level;
 use crate::report::comparison::figures::compared_lines::WITH_BANDS;
+use crate::report::comparison::names::{letter, names, number};
+use crate::report::rows::{Figure, Row};
 use crate::report::words::cautions::{CautionPart, cautions};
-use crate::report::words::provenance::{made_with, short_number};
-use crate::report::words::report::{Figure, Row};
+use crate::report::words::provenance::made_with;
 use crate::report::{Edition, Setting};
 
 /// Pairs that page one has a sentence for.
@@ -48,39 +49,6 @@ pub struct ComparisonReport {
     pub made_with: Vec<Row>,
     pub inputs: Vec<Row>,
     pub end: String,
-}
-
-/// Letter of a campaign: A, B, C …
-pub fn letter(place: usize) -> char {
-    char::from(b'A' + place as u8)
-}
-
-/// Name of each campaign: its cooker's where these differ, else its title, else its folder's.
-pub fn names(campaigns: &[Assessment]) -> Vec<String> {
-    let by = |name: fn(&Assessment) -> &str| -> Vec<String> {
-        campaigns.iter().map(|one| name(one).to_owned()).collect()
-    };
-    let are_distinct = |names: &Vec<String>| {
-        let mut sorted = names.clone();
-        sorted.sort();
-        sorted.dedup();
-        sorted.len() == names.len()
-    };
-    [
-        by(|one| &one.campaign.cooker.name),
-        by(|one| &one.campaign.title),
-    ]
-    .into_iter()
-    .find(are_distinct)
-    .unwrap_or_else(|| by(|one| &one.campaign.name))
-}
-
-/// Number of a comparison, from the inputs of all campaigns, their order and our version.
-pub fn number(comparison: &Comparison) -> String {
-    let inputs = comparison.campaigns.iter().flat_map(Assessment::inputs);
-    let mut parts: Vec<String> = inputs.map(|(_, sha256)| sha256).collect();
-    parts.push(format!("{:?}", comparison.baseline));
-    short_number(&parts)
 }
 
 /// Puts a comparison into words.

@@ -2,7 +2,6 @@
 
 use serde::Serialize;
 
-use super::report::letter;
 use crate::comparison::{Comparison, HEATED_KG};
 use crate::language::{
     Message, Phrase, Words, celsius, clauses, duration, fixed, joined, kilograms, range, short,
@@ -11,9 +10,10 @@ use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::conformity::Level;
 use crate::procedure::cooking::{START_C, TimeRange};
+use crate::report::comparison::names::letter;
+use crate::report::number::report_number;
+use crate::report::rows::Row;
 use crate::report::words::instruments::instrument_rows;
-use crate::report::words::provenance::report_number;
-use crate::report::words::report::Row;
 use crate::report::words::tested::test_dates;
 use crate::units::{decimals_for, sentence_case};
 

@@ -3,7 +3,7 @@
 use super::columns::{Cell, Column, Heading, Kind, Table};
 use crate::procedure::Assessment;
 use crate::procedure::uncertainty::budget::Budget;
-use crate::report::words::provenance::report_number;
+use crate::report::number::report_number;
 
 type OfCampaign = fn(&Assessment) -> Cell;
 

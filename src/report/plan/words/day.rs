@@ -11,7 +11,7 @@ use crate::planning::Plan;
 use crate::planning::aim::{SHORTEST_BY_HAND_S, spacing_s};
 use crate::planning::day::micros;
 use crate::procedure::screen::TimeSpan;
-use crate::report::words::report::Row;
+use crate::report::rows::Row;
 use crate::units::{decimals_for, local_clock};
 
 /// Air temperature for which the start is given, °C.

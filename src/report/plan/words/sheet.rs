@@ -15,7 +15,7 @@ use crate::planning::Plan;
 use crate::report::document::{self, FIELD_SHEET};
 use crate::report::files::Output;
 use crate::report::outputs::refuse_missing_characters;
-use crate::report::words::report::Row;
+use crate::report::rows::Row;
 use crate::report::{Edition, Setting};
 use crate::units::local_clock;
 

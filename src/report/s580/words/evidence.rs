@@ -6,7 +6,7 @@ use crate::language::{Message, Words, clauses, date, fixed, kilograms, short};
 use crate::message;
 use crate::procedure::intervals::Interval;
 use crate::procedure::{Assessment, Run};
-use crate::report::words::report::{Figure, Row};
+use crate::report::rows::{Figure, Row};
 use crate::units::{clock_from_hours, local_clock};
 
 /// One run of section 3.

@@ -2,6 +2,7 @@
 
 pub mod conditions;
 pub mod evidence;
+pub mod line;
 pub mod regression;
 pub mod scatter;
 pub mod uncertainty;

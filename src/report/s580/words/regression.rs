@@ -2,13 +2,13 @@
 
 use serde::Serialize;
 
+use super::line::{equation, spoken_r_squared};
 use super::uncertainty::{UncertaintyPart, uncertainty};
 use crate::language::{Phrase, Words, fixed, joined, range};
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::assess::Rating;
-use crate::report::words::headline::{equation, spoken_r_squared};
-use crate::report::words::report::{Figure, Row};
+use crate::report::rows::{Figure, Row};
 use crate::stats::line::{Interval, Line};
 use crate::units::decimals_for;
 

@@ -11,8 +11,8 @@ use crate::procedure::uncertainty::budget::{Budget, Contribution, Origin};
 use crate::procedure::uncertainty::outlook::Outlook;
 use crate::procedure::uncertainty::trials::MonteCarlo;
 use crate::procedure::uncertainty::{LineUncertainty, RatingUncertainty, sources};
-use crate::report::words::instruments::spoken_uncertainty;
-use crate::report::words::report::Figure;
+use crate::report::rows::Figure;
+use crate::report::spoken::spoken_uncertainty;
 use crate::units::decimals_for;
 
 /// Degrees of freedom of scatter and days below which Student's t has long tails.
