@@ -2,7 +2,8 @@
 //! of each procedure are parts; [`tables`] are CSV, Parquet and data package.
 
 mod campaign;
-pub mod cooking;
+mod conformity;
+mod cooking;
 mod logs;
 pub mod rating_file;
 pub mod tables;

@@ -9,31 +9,24 @@ use super::campaign::{
     InstrumentEntry, RunEntry, SiteEntry, StatedEntry, instrument_entries, run_entries, site_entry,
     stated_entry,
 };
-use super::cooking::{
-    CookingEntry, DangerEntry, StagnationEntry, cooking_entry, danger_entry, stagnation_entries,
-};
+use super::conformity::{ConformityEntry, LimitEntry, conformity_entry, limit_entry};
+use super::cooking::{CookingEntry, DangerEntry, cooking_entry, danger_entry};
 use super::logs::{LogEntry, log_entry};
 use crate::error::{Error, Result};
 use crate::procedure::Assessment;
-use crate::procedure::conformity::{Finding, Level};
-use crate::procedure::limits::Limit;
+use crate::report::dry_vessel::data::{StagnationEntry, stagnation_entries};
 use crate::report::number::report_number;
 use crate::report::s580::data::intervals::{IntervalEntry, interval_entries};
+use crate::report::s580::data::rating::{
+    RatingEntry, RegressionEntry, rating_entry, regression_entry,
+};
 use crate::report::s580::data::uncertainty::{UncertaintyEntry, uncertainty_entry};
-use crate::stats;
 
 /// Name and version of the schema. Keys are only added within a version.
 pub const SCHEMA: &str = "simmerline.rating/1";
 
 /// Its name as a URI, in its JSON Schema.
 pub const SCHEMA_ID: &str = "urn:simmerline:rating:1";
-
-/// Codes of the levels of conformity.
-const LEVELS: [&str; 3] = [
-    Level::Conforms.code(),
-    Level::ConformsWithNotes.code(),
-    Level::Indicative.code(),
-];
 
 /// A campaign's rating by water-heating test, with all that it rests on. Units are in the
 /// keys, numbers have full precision, times their offset from UTC. What was not measured is
@@ -105,89 +98,6 @@ struct EstimatesEntry {
     wind: bool,
 }
 
-/// A limit of the practice, or the campaign's own in its place.
-#[derive(Debug, Serialize, JsonSchema)]
-struct LimitEntry {
-    /// Reason or finding that breaking it gives.
-    code: &'static str,
-    /// Its key under `[limits]` of the campaign file; null where it cannot be changed.
-    key: Option<&'static str>,
-    /// In `unit`.
-    limit: f64,
-    /// Of the limit.
-    unit: &'static str,
-    /// Where it is from.
-    source: &'static str,
-    /// `requirement` or `recommendation`.
-    standing: &'static str,
-    /// The campaign has put its own in place of the practice's.
-    changed: bool,
-}
-
-/// The single figure, from the regression alone.
-#[derive(Debug, Serialize, JsonSchema)]
-struct RatingEntry {
-    /// Ps(50): standardised cooking power at a temperature difference of 50 K, W.
-    ps50_w: f64,
-    /// Standard error of the line there, W.
-    ps50_standard_error_w: f64,
-    /// Ends of the 95 % confidence interval of the line there, W.
-    ps50_confidence_95_w: [f64; 2],
-    /// Ends of the 95 % interval for one more interval there, W.
-    ps50_prediction_95_w: [f64; 2],
-    /// 50 K lies outside the temperature differences that were observed.
-    extrapolated: bool,
-}
-
-/// The line Ps = a + b·Td through the used intervals, by least squares.
-#[derive(Debug, Serialize, JsonSchema)]
-struct RegressionEntry {
-    /// a, W.
-    intercept_w: f64,
-    /// b, W/K.
-    slope_w_per_k: f64,
-    /// Of a, W.
-    intercept_standard_error_w: f64,
-    /// Of b, W/K.
-    slope_standard_error_w_per_k: f64,
-    /// Of a and b, W²/K.
-    covariance_w2_per_k: f64,
-    /// R²; null where Ps does not vary.
-    r_squared: Option<f64>,
-    /// Standard deviation of the residuals, W.
-    residual_sd_w: f64,
-    /// Number of points of the line.
-    intervals: usize,
-    /// Number of local dates with a point.
-    days: usize,
-}
-
-/// Whether the rating conforms to the practice.
-#[derive(Debug, Serialize, JsonSchema)]
-struct ConformityEntry {
-    /// `conforms`, `conforms-with-notes` or `indicative`.
-    #[schemars(extend("enum" = LEVELS))]
-    level: &'static str,
-    /// What lowers the level.
-    findings: Vec<FindingEntry>,
-    /// Intervals and days still missing, in words; null where none are.
-    missing: Option<String>,
-}
-
-/// Something that lowers the level.
-#[derive(Debug, Serialize, JsonSchema)]
-struct FindingEntry {
-    /// What was found, by its code.
-    code: &'static str,
-    /// The same in words.
-    text: String,
-    /// What would mend it.
-    remedy: String,
-    /// The best level that it allows.
-    #[schemars(extend("enum" = LEVELS))]
-    allows: &'static str,
-}
-
 /// What the file was made from, and by what.
 #[derive(Debug, Serialize, JsonSchema)]
 struct Provenance {
@@ -242,20 +152,7 @@ impl RatingFile {
                     .map(|way| way.word()),
                 wind: assessment.runs.iter().any(|run| run.estimates_wind),
             },
-            conformity: ConformityEntry {
-                level: assessment.conformity.level.code(),
-                findings: assessment
-                    .conformity
-                    .findings
-                    .iter()
-                    .map(finding_entry)
-                    .collect(),
-                missing: assessment
-                    .conformity
-                    .missing
-                    .as_ref()
-                    .map(ToString::to_string),
-            },
+            conformity: conformity_entry(&assessment.conformity),
             cooking: assessment
                 .cooking
                 .as_ref()
@@ -294,56 +191,5 @@ impl RatingFile {
         let text = serde_json::to_string_pretty(self);
         text.map(|text| text + "\n")
             .map_err(|error| Error::Internal(error.to_string()))
-    }
-}
-
-fn pair(interval: stats::line::Interval) -> [f64; 2] {
-    [interval.lower, interval.upper]
-}
-
-fn limit_entry(row: &Limit) -> LimitEntry {
-    LimitEntry {
-        code: row.code,
-        key: (!row.key.is_empty()).then_some(row.key),
-        limit: row.value,
-        unit: row.unit,
-        source: row.source,
-        standing: row.standing.word(),
-        changed: row.changed,
-    }
-}
-
-fn rating_entry(assessment: &Assessment) -> Option<RatingEntry> {
-    let rating = assessment.rating?;
-    Some(RatingEntry {
-        ps50_w: rating.ps50_w,
-        ps50_standard_error_w: rating.standard_error_w,
-        ps50_confidence_95_w: pair(rating.confidence_w),
-        ps50_prediction_95_w: pair(rating.prediction_w),
-        extrapolated: rating.is_extrapolated,
-    })
-}
-
-fn regression_entry(assessment: &Assessment) -> Option<RegressionEntry> {
-    let line = assessment.line?;
-    Some(RegressionEntry {
-        intercept_w: line.intercept,
-        slope_w_per_k: line.slope,
-        intercept_standard_error_w: line.intercept_standard_error,
-        slope_standard_error_w_per_k: line.slope_standard_error,
-        covariance_w2_per_k: line.covariance,
-        r_squared: line.r_squared,
-        residual_sd_w: line.residual_sd,
-        intervals: line.points,
-        days: assessment.used_dates().len(),
-    })
-}
-
-fn finding_entry(finding: &Finding) -> FindingEntry {
-    FindingEntry {
-        code: finding.code,
-        text: finding.text.to_string(),
-        remedy: finding.remedy.to_string(),
-        allows: finding.level.code(),
     }
 }

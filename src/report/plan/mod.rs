@@ -1,3 +1,4 @@
-//! The plan of a test day in [`words`].
+//! The plan of a test day in [`words`], and its field sheet as a file ([`outputs`]).
 
+pub mod outputs;
 pub mod words;

@@ -6,15 +6,11 @@ use super::day::{
     aiming, expectation, expected_rows, load_rows, missing, models, spoken_day, sun_rows,
     water_unit,
 };
-use crate::error::Result;
 use crate::language::{Message, Words, clauses, joined, range};
 use crate::measure::Unit;
 use crate::message;
 use crate::physics::wind::{BEAUFORT, sign};
 use crate::planning::Plan;
-use crate::report::document::{self, FIELD_SHEET};
-use crate::report::files::Output;
-use crate::report::outputs::refuse_missing_characters;
 use crate::report::rows::Row;
 use crate::report::{Edition, Setting};
 use crate::units::local_clock;
@@ -48,23 +44,6 @@ struct SheetRow {
     expected: String,
     /// Aim in the ten minutes that begin here: the clock time.
     aim: String,
-}
-
-/// The field sheet of a plan as a PDF of one page; `None` where no time can be used.
-///
-/// # Errors
-/// [`crate::error::Error::Campaign`] for a character that the fonts lack,
-/// [`crate::error::Error::Internal`] if it cannot be set.
-pub fn field_sheet(plan: &Plan, edition: &Edition) -> Result<Option<Output>> {
-    if plan.times_us.is_empty() {
-        return Ok(None);
-    }
-    let sheet = build(plan, edition);
-    refuse_missing_characters(&[&plan.campaign], &sheet)?;
-    Ok(Some(Output {
-        name: format!("{}.{}.field-sheet.pdf", plan.campaign.name, plan.date),
-        bytes: document::typeset(FIELD_SHEET, &sheet, Vec::new(), &[], edition.issued)?,
-    }))
 }
 
 /// Puts the sheet into words.
