@@ -9,10 +9,7 @@ use super::data::tables::intervals_csv;
 use super::document;
 use super::edition::{Edition, Format};
 use super::files::Output;
-use super::s580::figures::power_line::draw_power_line;
-use super::s580::figures::residuals::draw_residuals;
-use super::s580::figures::run_day::draw_run;
-use super::s580::figures::spread::draw_spread;
+use super::s580::figures::drawn::draw_figures;
 use super::{web_page, words};
 use crate::campaign::Campaign;
 use crate::error::{Error, Problem, Problems, Result};
@@ -127,28 +124,7 @@ pub fn refuse_missing_characters(
 
 /// The figures, and the photo if there is one, by the names that [`words`] gives them.
 fn assets(assessment: &Assessment, words: &Words) -> Result<Vec<Asset>> {
-    let asset = |name: String, svg: String| Asset {
-        name,
-        bytes: svg.into_bytes(),
-    };
-    let mut assets = vec![asset(
-        "power-line.svg".to_owned(),
-        draw_power_line(assessment, words)?,
-    )];
-    for index in 0..assessment.runs.len() {
-        assets.push(asset(
-            format!("run-{}.svg", index + 1),
-            draw_run(assessment, index, words)?,
-        ));
-    }
-    if let Some(sure) = &assessment.uncertainty {
-        let residuals = draw_residuals(assessment, sure, words)?;
-        assets.push(asset("residuals.svg".to_owned(), residuals));
-        assets.push(asset(
-            "band.svg".to_owned(),
-            draw_spread(assessment, sure, words)?,
-        ));
-    }
+    let mut assets = draw_figures(assessment, words)?;
     assets.extend(assessment.campaign.cooker.photo.iter().map(|photo| Asset {
         name: format!("photo.{}", photo.extension),
         bytes: photo.bytes.clone(),

@@ -2,6 +2,7 @@
 
 use jiff::tz::TimeZone;
 
+use crate::procedure::Assessment;
 use crate::units::rfc3339;
 
 /// What the cells of a column are.
@@ -72,6 +73,14 @@ impl Heading {
 pub struct Column<F> {
     pub heading: Heading,
     pub cell: F,
+}
+
+/// How the cell of a campaign is found.
+pub type OfCampaign = fn(&Assessment) -> Cell;
+
+/// A column.
+pub const fn column<F: Copy>(heading: Heading, cell: F) -> Column<F> {
+    Column { heading, cell }
 }
 
 /// One value, or none: what was not measured is `Null`, never zero.

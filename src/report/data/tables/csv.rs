@@ -4,9 +4,9 @@
 use csv::Writer;
 
 use super::columns::{Cell, Table};
-use super::intervals::{interval_rows, no_intervals};
 use crate::error::{Error, Result};
 use crate::procedure::Assessment;
+use crate::report::s580::data::interval_columns::{interval_rows, no_intervals};
 
 /// A campaign's intervals as text; a null is an empty cell.
 ///

@@ -1,15 +1,11 @@
 //! The table of intervals, used and set aside.
 
-use super::columns::{Cell, Column, Heading, Kind, Table};
 use crate::procedure::Assessment;
 use crate::procedure::intervals::Interval;
+use crate::report::data::tables::columns::{Cell, Column, Heading, Kind, Table, column};
 use crate::units::rfc3339;
 
 type OfInterval = fn(&Assessment, &Interval) -> Cell;
-
-const fn column(heading: Heading, cell: OfInterval) -> Column<OfInterval> {
-    Column { heading, cell }
-}
 
 /// Its columns. What was not measured is null.
 const COLUMNS: [Column<OfInterval>; 23] = [
