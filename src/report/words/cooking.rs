@@ -16,7 +16,7 @@ use crate::units::sentence_case;
 const SAFE_C: f64 = 74.0;
 
 /// Section 6.
-#[derive(Debug, Clone, Default, Serialize)]
+#[derive(Debug, Clone, Serialize)]
 pub struct CookingPart {
     /// That the section is no result of the test; empty without a line.
     pub opinion: String,
@@ -79,24 +79,22 @@ pub fn cooking(assessment: &Assessment, words: &Words) -> CookingPart {
         format!("{}.", sentence_case(&said))
     });
     match &assessment.cooking {
-        Some(cooking) => CookingPart {
-            warning,
-            year: year_part(assessment, cooking, words),
-            ..describe(cooking, words)
-        },
-        None => CookingPart {
-            warning,
-            ends: words.say(message!("cooking-no-line")),
-            ..CookingPart::default()
-        },
+        Some(cooking) => by_line(assessment, cooking, warning, words),
+        None => without_line(warning, words),
     }
 }
 
-fn describe(cooking: &Cooking, words: &Words) -> CookingPart {
+fn by_line(
+    assessment: &Assessment,
+    cooking: &Cooking,
+    warning: String,
+    words: &Words,
+) -> CookingPart {
     let heatings = cooking.heatings.iter();
     let foods = cooking.foods.iter();
     CookingPart {
         opinion: words.say(message!("cooking-is-opinion")),
+        warning,
         journey: words.say(spoken_journey(cooking)),
         rows: heatings
             .map(|heating| heating_row(heating, cooking, words))
@@ -114,11 +112,26 @@ fn describe(cooking: &Cooking, words: &Words) -> CookingPart {
             load = kilograms(fixed(cooking.tested_kg, 2)),
             safe = celsius(short(SAFE_C)),
         )),
+        year: year_part(assessment, cooking, words),
         assumptions: assumptions(cooking)
             .into_iter()
             .map(|assumed| words.say(assumed))
             .collect(),
-        ..CookingPart::default()
+    }
+}
+
+fn without_line(warning: String, words: &Words) -> CookingPart {
+    CookingPart {
+        opinion: String::new(),
+        warning,
+        journey: String::new(),
+        rows: Vec::new(),
+        ends: words.say(message!("cooking-no-line")),
+        foods_title: String::new(),
+        foods: Vec::new(),
+        foods_note: String::new(),
+        year: None,
+        assumptions: Vec::new(),
     }
 }
 

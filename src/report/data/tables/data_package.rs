@@ -107,23 +107,6 @@ impl DataPackage {
 }
 
 impl Resource {
-    fn new(name: String, file: &FileFacts, title: String, description: String) -> Self {
-        Resource {
-            name,
-            path: file.name.clone(),
-            profile: "data-resource",
-            title,
-            description,
-            format: "",
-            mediatype: "",
-            encoding: None,
-            bytes: Some(file.length),
-            hash: format!("sha256:{}", file.sha256),
-            dialect: None,
-            schema: None,
-        }
-    }
-
     /// A table as Apache Parquet; without its length, which frictionless 5.21, the
     /// standard's own reader, does not count and so calls wrong. The hash says more.
     pub fn parquet(
@@ -133,13 +116,19 @@ impl Resource {
         description: &str,
         table: &Table,
     ) -> Self {
-        let (title, description) = (title.to_owned(), description.to_owned());
         Resource {
+            name: name.to_owned(),
+            path: file.name.clone(),
+            profile: "data-resource",
+            title: title.to_owned(),
+            description: description.to_owned(),
             format: "parquet",
             mediatype: "application/vnd.apache.parquet",
+            encoding: None,
             bytes: None,
+            hash: hash(file),
+            dialect: None,
             schema: Some(schema(table.headings.iter())),
-            ..Resource::new(name.to_owned(), file, title, description)
         }
     }
 
@@ -153,10 +142,16 @@ impl Resource {
     ) -> Self {
         let headings = table.headings.iter();
         Resource {
+            name,
+            path: file.name.clone(),
             profile: "tabular-data-resource",
+            title,
+            description,
             format: "csv",
             mediatype: "text/csv",
             encoding: Some("utf-8"),
+            bytes: Some(file.length),
+            hash: hash(file),
             dialect: Some(Dialect {
                 delimiter: ",",
                 line_terminator: "\n",
@@ -165,19 +160,31 @@ impl Resource {
                 header: true,
             }),
             schema: Some(schema(headings.filter(|heading| heading.is_in_csv))),
-            ..Resource::new(name, file, title, description)
         }
     }
 
     /// A file of JSON that is no table.
     pub fn json(name: String, file: &FileFacts, title: String, description: String) -> Self {
         Resource {
+            name,
+            path: file.name.clone(),
+            profile: "data-resource",
+            title,
+            description,
             format: "json",
             mediatype: "application/json",
             encoding: Some("utf-8"),
-            ..Resource::new(name, file, title, description)
+            bytes: Some(file.length),
+            hash: hash(file),
+            dialect: None,
+            schema: None,
         }
     }
+}
+
+/// A file's hash as the standard writes it.
+fn hash(file: &FileFacts) -> String {
+    format!("sha256:{}", file.sha256)
 }
 
 fn schema<'h>(headings: impl Iterator<Item = &'h Heading>) -> TableSchema {

@@ -186,61 +186,69 @@ pub fn uncertainty_entry(assessment: &Assessment) -> Option<UncertaintyEntry> {
 }
 
 fn contribution_entry(sure: &RatingUncertainty, part: &Contribution) -> ContributionEntry {
-    let entry = ContributionEntry {
-        source: String::new(),
+    match &part.origin {
+        Origin::Scatter => independent_entry(part, "scatter about the line", "statistics", "t"),
+        Origin::ReadingNoise => {
+            let source = "reading of the water temperature";
+            independent_entry(part, source, "known", "normal")
+        }
+        Origin::Days => independent_entry(part, "day-to-day spread", "statistics", "t"),
+        Origin::Common(error) => common_entry(sure, part, error),
+    }
+}
+
+fn independent_entry(
+    part: &Contribution,
+    source: &str,
+    origin: &'static str,
+    distribution: &'static str,
+) -> ContributionEntry {
+    ContributionEntry {
+        source: source.to_owned(),
         evaluation: part.evaluation(),
         part: "independent",
-        origin: "statistics",
+        origin,
         class: None,
-        distribution: "t",
+        distribution,
         relative_uncertainty: None,
         uncertainty_k: None,
         sensitivity: None,
         ps50_standard_uncertainty_w: part.effect_w.abs(),
         share_of_variance: part.share,
+    }
+}
+
+fn common_entry(
+    sure: &RatingUncertainty,
+    part: &Contribution,
+    error: &sources::CommonError,
+) -> ContributionEntry {
+    let (origin, class) = match error.origin {
+        sources::Origin::Stated => ("stated", None),
+        sources::Origin::Class(class) => ("class", Some(class.word)),
+        sources::Origin::Assumed(class) => ("assumed", Some(class.word)),
+        sources::Origin::Known(_) => ("known", None),
     };
-    match &part.origin {
-        Origin::Scatter => ContributionEntry {
-            source: "scatter about the line".to_owned(),
-            ..entry
+    let (relative_uncertainty, uncertainty_k) = match error.standard {
+        Uncertainty::Relative(fraction) => (Some(fraction), None),
+        Uncertainty::Kelvin(kelvin) => (None, Some(kelvin)),
+        Uncertainty::MetresPerSecond(_) | Uncertainty::Seconds(_) => (None, None),
+    };
+    ContributionEntry {
+        source: error.source.name().to_string(),
+        evaluation: part.evaluation(),
+        part: "common",
+        origin,
+        class,
+        distribution: match error.shape {
+            Shape::Normal => "normal",
+            Shape::Rectangular => "rectangular",
         },
-        Origin::ReadingNoise => ContributionEntry {
-            source: "reading of the water temperature".to_owned(),
-            origin: "known",
-            distribution: "normal",
-            ..entry
-        },
-        Origin::Days => ContributionEntry {
-            source: "day-to-day spread".to_owned(),
-            ..entry
-        },
-        Origin::Common(error) => {
-            let (origin, class) = match error.origin {
-                sources::Origin::Stated => ("stated", None),
-                sources::Origin::Class(class) => ("class", Some(class.word)),
-                sources::Origin::Assumed(class) => ("assumed", Some(class.word)),
-                sources::Origin::Known(_) => ("known", None),
-            };
-            let (relative_uncertainty, uncertainty_k) = match error.standard {
-                Uncertainty::Relative(fraction) => (Some(fraction), None),
-                Uncertainty::Kelvin(kelvin) => (None, Some(kelvin)),
-                Uncertainty::MetresPerSecond(_) | Uncertainty::Seconds(_) => (None, None),
-            };
-            ContributionEntry {
-                source: error.source.name().to_string(),
-                part: "common",
-                origin,
-                class,
-                distribution: match error.shape {
-                    Shape::Normal => "normal",
-                    Shape::Rectangular => "rectangular",
-                },
-                relative_uncertainty,
-                uncertainty_k,
-                sensitivity: Some(error.sensitivity_w(&sure.of_line.line, sure.budget.at_k)),
-                ..entry
-            }
-        }
+        relative_uncertainty,
+        uncertainty_k,
+        sensitivity: Some(error.sensitivity_w(&sure.of_line.line, sure.budget.at_k)),
+        ps50_standard_uncertainty_w: part.effect_w.abs(),
+        share_of_variance: part.share,
     }
 }
 
@@ -292,29 +300,21 @@ fn influential_entries(assessment: &Assessment, sure: &RatingUncertainty) -> Vec
 }
 
 fn target_entry((target_w, outlook): (f64, Outlook)) -> TargetEntry {
-    let entry = TargetEntry {
-        expanded_uncertainty_w: target_w,
-        outlook: "reached",
-        more_intervals: None,
-        more_days: None,
-        instruments_leave_w: None,
+    let (more_intervals, more_days) = match outlook {
+        Outlook::More { intervals, days } => (Some(intervals), Some(days)),
+        Outlook::Reached | Outlook::OutOfReach { .. } | Outlook::TooFar => (None, None),
     };
-    match outlook {
-        Outlook::Reached => entry,
-        Outlook::More { intervals, days } => TargetEntry {
-            outlook: "more",
-            more_intervals: Some(intervals),
-            more_days: Some(days),
-            ..entry
-        },
-        Outlook::OutOfReach { least_w } => TargetEntry {
-            outlook: "out-of-reach",
-            instruments_leave_w: Some(least_w),
-            ..entry
-        },
-        Outlook::TooFar => TargetEntry {
-            outlook: "too-far",
-            ..entry
-        },
+    let (word, instruments_leave_w) = match outlook {
+        Outlook::Reached => ("reached", None),
+        Outlook::More { .. } => ("more", None),
+        Outlook::OutOfReach { least_w } => ("out-of-reach", Some(least_w)),
+        Outlook::TooFar => ("too-far", None),
+    };
+    TargetEntry {
+        expanded_uncertainty_w: target_w,
+        outlook: word,
+        more_intervals,
+        more_days,
+        instruments_leave_w,
     }
 }
