@@ -9,7 +9,7 @@ use jiff::tz::TimeZone;
 use simmerline::campaign::model::{LogRules, Site};
 use simmerline::logs::read::{Request, read_bytes};
 use simmerline::procedure::s580::intervals::{Measured, measure_intervals};
-use simmerline::report::{Edition, model, outputs};
+use simmerline::report::{Edition, outputs, words};
 use simmerline::stats::line::fit_line;
 
 /// Eight hours at one reading a second.
@@ -92,7 +92,7 @@ fn one_campaign(criterion: &mut Criterion) {
     let assessment = assess();
     let issued = Timestamp::UNIX_EPOCH;
     criterion.bench_function("open-dish: report in words", |bench| {
-        bench.iter(|| black_box(model::build(&assessment, &Edition::plain(issued))));
+        bench.iter(|| black_box(words::build(&assessment, &Edition::plain(issued))));
     });
     criterion.bench_function("open-dish: all outputs", |bench| {
         bench.iter(|| {

@@ -13,7 +13,7 @@ use crate::procedure::finding::Level;
 use crate::procedure::s580::notice::clock_ahead_of_sun_h;
 use crate::procedure::s580::reason::Reason;
 use crate::procedure::s580::result::count_reasons;
-use crate::report::model::uncertainty::{outlook, with_uncertainty};
+use crate::report::s580::words::uncertainty::{outlook, with_uncertainty};
 use crate::units::{clock_from_hours, local_clock, spoken_date, zoned};
 
 /// Screens each campaign and prints what was found.

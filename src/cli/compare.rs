@@ -7,10 +7,10 @@ use crate::comparison::{Comparison, compare, gather};
 use crate::error::Result;
 use crate::language::Words;
 use crate::report::Edition;
-use crate::report::comparison::differences::verdict;
+use crate::report::comparison::names::names;
 use crate::report::comparison::outputs::{NAME, outputs};
-use crate::report::comparison::tables::rating_table;
-use crate::report::comparison::words::names;
+use crate::report::comparison::words::differences::verdict;
+use crate::report::comparison::words::tables::rating_table;
 use crate::report::files::{prepare_folder, write_all};
 
 /// Rates the campaigns, compares them and writes the comparison.

@@ -13,8 +13,8 @@ use crate::planning::{Plan, plan};
 use crate::procedure::{Assessment, assess};
 use crate::report::Edition;
 use crate::report::files::{prepare_folder, write_all};
-use crate::report::plan::sheet::field_sheet;
-use crate::report::plan::words::{
+use crate::report::plan::outputs::field_sheet;
+use crate::report::plan::words::day::{
     aiming, expectation, expected_rows, load_rows, missing, models, spoken_day, sun_rows,
     water_unit,
 };

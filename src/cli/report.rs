@@ -17,8 +17,8 @@ use crate::error::{Error, Problem, Result};
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::finding::Level;
+use crate::report::data::tables::Collection;
 use crate::report::files::{FileFacts, Output, prepare_folder, write_all};
-use crate::report::tables::Collection;
 use crate::report::{Edition, Format, outputs};
 use crate::units::{decimals_for, fixed};
 

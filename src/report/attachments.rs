@@ -4,10 +4,8 @@
 use std::fs;
 use std::path::Path;
 
-use serde::Serialize;
-
+use super::assets::{Asset, Attachment};
 use super::attached_names::{attached_names, result_names};
-use super::document::Asset;
 use crate::campaign::find::CAMPAIGN_FILE;
 use crate::error::{Error, Problem, Result};
 use crate::hash::sha256_hex;
@@ -23,20 +21,6 @@ pub const LARGEST_TOTAL: u64 = (1 << 31) - 1;
 
 /// What to do about more than a report can carry.
 const TOO_MUCH: &str = "report it with --no-attachments, and keep the logs beside it";
-
-/// One attachment, as the template takes it.
-#[derive(Debug, Clone, Serialize)]
-pub struct Attachment {
-    /// The document's file with its bytes.
-    pub file: String,
-    /// Under which it is attached.
-    pub name: String,
-    pub mime: &'static str,
-    /// To the report, by the words of PDF.
-    pub relationship: &'static str,
-    /// One line.
-    pub description: String,
-}
 
 /// The attachments of a report, and the files with their bytes.
 #[derive(Default)]

@@ -11,7 +11,7 @@ use typst_as_lib::TypstEngine;
 use typst_layout::PagedDocument;
 use typst_pdf::{PdfOptions, PdfStandard, PdfStandards, Timestamp as PdfTimestamp};
 
-use super::attachments::Attachment;
+use super::assets::{Asset, Attachment};
 use crate::error::{Error, Result};
 
 /// Template of the report on one campaign.
@@ -44,12 +44,6 @@ const FAMILIES: [&str; 2] = ["Libertinus Serif", "DejaVu Sans Mono"];
 /// any kind; PDF/A-2 is the same without them.
 const CARRYING: [PdfStandard; 2] = [PdfStandard::A_3a, PdfStandard::Ua_1];
 const SLIM: [PdfStandard; 2] = [PdfStandard::A_2a, PdfStandard::Ua_1];
-
-/// A file that the templates use: a figure, a photo, the bytes of an attachment.
-pub struct Asset {
-    pub name: String,
-    pub bytes: Vec<u8>,
-}
 
 /// Sets a report by one of the templates and returns the PDF. The bytes of `attachments` are
 /// among the assets.

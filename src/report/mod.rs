@@ -1,30 +1,30 @@
 //! Results on paper and in files: words, figures, layout, no practice.
 //!
-//! [`rating_json`] and [`tables`] are the results as data; [`model`] fixes
-//! every string of the report, [`figures`] draws, [`cautions`] warns, [`document`]
+//! The same in each folder: `words` fixes every string, `figures` draws, `data` is for other
+//! programs, `outputs` puts files together. [`words`], [`data`] and [`figures`] are of the report
+//! as a whole; [`s580`] and [`dry_vessel`] have what a procedure adds to it. [`document`]
 //! hands all of it to the templates of the PDF and [`web_page`] to those of the web page,
-//! [`outputs()`] puts a campaign's files together,
-//! and [`files`] writes them. [`comparison`] does the same for several campaigns.
+//! [`outputs()`] puts a campaign's files together, and [`files`] writes them. [`comparison`]
+//! does the same for several campaigns, and [`plan`] for a day to come.
 
+mod assets;
 mod attached_names;
 mod attachments;
-mod campaign_json;
-pub mod cautions;
 pub mod comparison;
-mod cooking_json;
+pub mod data;
 pub mod document;
+pub mod dry_vessel;
 mod edition;
 pub mod figures;
 pub mod files;
-mod intervals_json;
-mod logs_json;
-pub mod model;
+mod number;
 mod outputs;
 pub mod plan;
-pub mod rating_json;
-pub mod tables;
-mod uncertainty_json;
+mod rows;
+pub mod s580;
+mod spoken;
 pub mod web_page;
+pub mod words;
 
 pub use attached_names::{
     INTERVALS_ENDING, RATING_ENDING, TakenNames, attached_names, is_plain, result_names,

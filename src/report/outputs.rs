@@ -2,16 +2,15 @@
 
 use jiff::Timestamp;
 
+use super::assets::Asset;
 use super::attachments::enclose;
-use super::document::{self, Asset};
+use super::data::rating_file::RatingFile;
+use super::data::tables::intervals_csv;
+use super::document;
 use super::edition::{Edition, Format};
-use super::figures::power_line::draw_power_line;
-use super::figures::residuals::draw_residuals;
-use super::figures::run_day::draw_run;
-use super::figures::spread::draw_spread;
 use super::files::Output;
-use super::tables::intervals_csv;
-use super::{model, rating_json, web_page};
+use super::s580::figures::drawn::draw_figures;
+use super::{web_page, words};
 use crate::campaign::Campaign;
 use crate::error::{Error, Problem, Problems, Result};
 use crate::language::Words;
@@ -29,7 +28,7 @@ pub fn outputs(assessment: &Assessment, edition: &Edition) -> Result<Vec<Output>
         name: format!("{name}.{ending}"),
         bytes,
     };
-    let rating = rating_json::RatingFile::new(assessment).to_text()?;
+    let rating = RatingFile::new(assessment).to_text()?;
     let intervals = intervals_csv(assessment)?;
     let report = printable_report(assessment, edition)?;
     let mut outputs = Vec::new();
@@ -70,9 +69,9 @@ pub fn check_characters(assessment: &Assessment) -> Result<()> {
 
 /// The report in words. Characters of a log's own text that the fonts lack become "?";
 /// one of the campaign file is refused, with its line.
-fn printable_report(assessment: &Assessment, edition: &Edition) -> Result<model::Report> {
+fn printable_report(assessment: &Assessment, edition: &Edition) -> Result<words::Report> {
     let campaign = &assessment.tested.campaign;
-    let mut report = model::build(assessment, edition);
+    let mut report = words::build(assessment, edition);
     let missing = document::missing_characters(&report)?;
     let of_logs: Vec<char> = missing
         .into_iter()
@@ -123,30 +122,9 @@ pub fn refuse_missing_characters(
     }
 }
 
-/// The figures, and the photo if there is one, by the names that [`model`] gives them.
+/// The figures, and the photo if there is one, by the names that [`words`] gives them.
 fn assets(assessment: &Assessment, words: &Words) -> Result<Vec<Asset>> {
-    let asset = |name: String, svg: String| Asset {
-        name,
-        bytes: svg.into_bytes(),
-    };
-    let mut assets = vec![asset(
-        "power-line.svg".to_owned(),
-        draw_power_line(assessment, words)?,
-    )];
-    for index in 0..assessment.tested.runs.len() {
-        assets.push(asset(
-            format!("run-{}.svg", index + 1),
-            draw_run(assessment, index, words)?,
-        ));
-    }
-    if let Some(sure) = assessment.s580.uncertainty() {
-        let residuals = draw_residuals(assessment, sure, words)?;
-        assets.push(asset("residuals.svg".to_owned(), residuals));
-        assets.push(asset(
-            "band.svg".to_owned(),
-            draw_spread(assessment, sure, words)?,
-        ));
-    }
+    let mut assets = draw_figures(assessment, words)?;
     assets.extend(
         assessment
             .tested

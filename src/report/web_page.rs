@@ -7,7 +7,7 @@ use minijinja::value::Value;
 use minijinja::{Environment, UndefinedBehavior, context, escape_formatter};
 use serde::Serialize;
 
-use super::document::Asset;
+use super::assets::Asset;
 use crate::error::{Error, Result};
 use base64::Engine;
 use base64::engine::general_purpose::STANDARD;

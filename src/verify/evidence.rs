@@ -11,8 +11,8 @@ use tempfile::TempDir;
 use super::pdf::{Embedded, Imprint, Pdf};
 use crate::campaign::find::CAMPAIGN_FILE;
 use crate::error::{Error, Problem, Result};
+use crate::report::data::rating_file::SCHEMA;
 use crate::report::files::copy_new;
-use crate::report::rating_json::SCHEMA;
 use crate::report::{
     LARGEST_TOTAL, MOST_ATTACHMENTS, RATING_ENDING, TakenNames, attached_names, is_plain,
     result_names,

@@ -14,7 +14,7 @@ use super::pdf::{Page, Pdf};
 use super::recompute::{assess_again, edition};
 use crate::error::Result;
 use crate::procedure::Assessment;
-use crate::report::model::build;
+use crate::report::words::build;
 use crate::report::{Edition, INTERVALS_ENDING, RATING_ENDING, outputs, result_names};
 
 /// This version of simmerline.

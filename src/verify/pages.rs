@@ -5,7 +5,7 @@ use super::evidence::Evidence;
 use super::pdf::Page;
 use crate::language::Words;
 use crate::procedure::finding::Level;
-use crate::report::model::headline::Headline;
+use crate::report::words::headline::Headline;
 
 /// So many characters are shown before and after the place where two texts part.
 const SHOWN_BEFORE: usize = 16;

@@ -1,10 +1,8 @@
-//! A comparison on paper and as data: [`words`] and [`differences`] fix its strings,
-//! [`comparison_json`] and [`comparison_csv`] are the results as data, and
-//! [`outputs`] puts the files together.
+//! A comparison on paper and as data: [`words`] fix its strings, [`figures`] draw, [`data`]
+//! are its results for other programs, and [`outputs`] puts the files together.
 
-pub mod comparison_csv;
-pub mod comparison_json;
-pub mod differences;
+pub mod data;
+pub mod figures;
+pub mod names;
 pub mod outputs;
-pub mod tables;
 pub mod words;

@@ -1,13 +1,14 @@
 //! The files of a comparison, put together.
 
-use super::comparison_csv::comparison_csv;
-use super::comparison_json::ComparisonFile;
-use super::words::build;
+use super::data::csv::comparison_csv;
+use super::data::json::ComparisonFile;
+use super::figures::compared_lines::draw_lines;
+use super::words::report::build;
 use crate::comparison::Comparison;
 use crate::error::Result;
 use crate::report::Edition;
-use crate::report::document::{self, Asset, COMPARISON};
-use crate::report::figures::compared_lines::draw_lines;
+use crate::report::assets::Asset;
+use crate::report::document::{self, COMPARISON};
 use crate::report::files::Output;
 use crate::report::outputs::refuse_missing_characters;
 

@@ -1,15 +1,11 @@
-//! Figures as SVG, drawn with plotters; text in a font that the report embeds.
+//! What all figures share. They are SVG, drawn with plotters; text is in a font that the
+//! report embeds.
 //!
-//! Everything that knows plotters is in this folder.
+//! Everything that knows plotters is in this folder and in the `figures` of each procedure
+//! and of the comparison.
 
-mod bands;
-pub mod compared_lines;
-pub mod condition_strip;
-mod fit;
-mod key;
+pub mod bands;
+pub mod fit;
+pub mod key;
 pub mod marks;
-pub mod power_line;
-pub mod residuals;
-pub mod run_day;
-pub mod spread;
 pub mod style;

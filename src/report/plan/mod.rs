@@ -1,5 +1,4 @@
-//! The plan of a test day in words ([`words`]), and as a field sheet for a pencil
-//! ([`sheet`]).
+//! The plan of a test day in [`words`], and its field sheet as a file ([`outputs`]).
 
-pub mod sheet;
+pub mod outputs;
 pub mod words;

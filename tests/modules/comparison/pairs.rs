@@ -138,7 +138,7 @@ fn more_intervals_are_asked_for_only_where_they_would_help() {
 
 #[test]
 fn no_cause_is_named_where_no_difference_is_shown() {
-    use simmerline::report::comparison::differences::shape_message;
+    use simmerline::report::comparison::words::differences::shape_message;
     let all = of(&["box", "box-autumn"], None);
     assert!(!all.pairs[0].is_shown());
     assert!(

@@ -4,7 +4,7 @@ use jiff::Timestamp;
 use serde_json::Value;
 use simmerline::campaign::wishes::UnitSystem;
 use simmerline::language::{LANGUAGES, Language, Words};
-use simmerline::report::model::build;
+use simmerline::report::words::build;
 use simmerline::report::{Edition, outputs};
 
 use crate::kit::rate::{sample, samples};

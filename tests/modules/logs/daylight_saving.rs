@@ -221,7 +221,7 @@ fn autumn_log_is_in_order_and_repeats_no_time() {
 #[test]
 fn times_in_the_rating_carry_the_offset_in_force() {
     let rated = MADRID_SPRING.rate(&MADRID_SPRING.log(Clock::Local), "");
-    let text = simmerline::report::rating_json::RatingFile::new(&rated.unwrap()).to_text();
+    let text = simmerline::report::data::rating_file::RatingFile::new(&rated.unwrap()).to_text();
     let file: serde_json::Value = serde_json::from_str(&text.unwrap()).unwrap();
     let across = &file["intervals"][11];
     assert_eq!(across["start"], "2026-03-29T01:50:00+01:00");

@@ -13,10 +13,10 @@ use simmerline::campaign::{Campaign, read_campaign};
 use simmerline::error::Error;
 use simmerline::logs::read::{Request, read_bytes};
 use simmerline::procedure::{Assessment, assess};
-use simmerline::report::figures::{power_line, residuals, run_day, spread};
-use simmerline::report::model;
-use simmerline::report::rating_json::RatingFile;
-use simmerline::report::tables::intervals_csv;
+use simmerline::report::data::rating_file::RatingFile;
+use simmerline::report::data::tables::intervals_csv;
+use simmerline::report::s580::figures::{power_line, residuals, run_day, spread};
+use simmerline::report::words;
 use tempfile::TempDir;
 
 use crate::pipeline::finite::*;
@@ -30,7 +30,7 @@ fn write_out(rated: &Assessment) -> TestCaseResult {
     prop_assert_eq!(non_finite(&file), None);
     file.to_text().map_err(fail)?;
     intervals_csv(rated).map_err(fail)?;
-    model::build(
+    words::build(
         rated,
         &simmerline::report::Edition::plain(Timestamp::UNIX_EPOCH),
     );

@@ -6,7 +6,7 @@ use jiff::Timestamp;
 use proptest::prelude::*;
 use simmerline::error::Error;
 use simmerline::procedure::s580::intervals::Interval;
-use simmerline::report::rating_json::RatingFile;
+use simmerline::report::data::rating_file::RatingFile;
 
 use crate::pipeline::invariants::*;
 use crate::pipeline::made::*;

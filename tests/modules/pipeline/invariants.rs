@@ -9,7 +9,7 @@ use serde_json::Value;
 use simmerline::error::Error;
 use simmerline::procedure::Assessment;
 use simmerline::procedure::s580::intervals::chain;
-use simmerline::report::rating_json::RatingFile;
+use simmerline::report::data::rating_file::RatingFile;
 use simmerline::stats::line::Line;
 
 use crate::pipeline::made::*;

@@ -10,8 +10,8 @@ use serde_json::Value;
 use simmerline::error::{Error, Result};
 use simmerline::procedure::Assessment;
 use simmerline::procedure::s580::intervals::Interval;
-use simmerline::report::model::{Report, build};
-use simmerline::report::rating_json::RatingFile;
+use simmerline::report::data::rating_file::RatingFile;
+use simmerline::report::words::{Report, build};
 use tempfile::TempDir;
 
 use crate::kit::campaign::Invented;

@@ -6,7 +6,7 @@ use std::fs;
 use std::path::Path;
 
 use serde_json::Value;
-use simmerline::report::model::{Report, build};
+use simmerline::report::words::{Report, build};
 
 use crate::report::campaigns::*;
 

@@ -6,9 +6,9 @@ use simmerline::language::Words;
 use simmerline::procedure::finding::Level;
 use simmerline::procedure::s580::result::count_reasons;
 use simmerline::report::Edition;
-use simmerline::report::cautions::cautions;
-use simmerline::report::model::build;
 use simmerline::report::outputs;
+use simmerline::report::words::build;
+use simmerline::report::words::cautions::cautions;
 
 use crate::report::campaigns::*;
 

@@ -20,7 +20,7 @@ use std::path::Path;
 use jsonschema::Validator;
 use serde_json::{Value, json};
 use simmerline::procedure::Assessment;
-use simmerline::report::rating_json::RatingFile;
+use simmerline::report::data::rating_file::RatingFile;
 
 use crate::report::campaigns::{poor_campaigns, sample, samples};
 

@@ -14,10 +14,10 @@ use parquet::record::{Field, Row};
 use serde_json::Value;
 use simmerline::hash::sha256_hex;
 use simmerline::procedure::Assessment;
+use simmerline::report::data::rating_file::RatingFile;
+use simmerline::report::data::tables::{Collection, intervals_csv};
 use simmerline::report::files::Output;
 use simmerline::report::outputs;
-use simmerline::report::rating_json::RatingFile;
-use simmerline::report::tables::{Collection, intervals_csv};
 
 use crate::report::campaigns::{Copy, edition, issued, poor_campaigns, sample, samples};
 

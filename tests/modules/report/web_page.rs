@@ -6,7 +6,7 @@ use roxmltree::{Document, Node, ParsingOptions};
 use serde_json::Value;
 use simmerline::procedure::Assessment;
 use simmerline::procedure::finding::Level;
-use simmerline::report::model::build;
+use simmerline::report::words::build;
 use simmerline::report::{Edition, Format, outputs};
 
 use crate::report::campaigns::*;

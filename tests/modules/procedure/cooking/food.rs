@@ -4,7 +4,7 @@ use simmerline::physics::food::{FOODS, specific_heat_j_per_kg_k};
 use simmerline::procedure::cooking::danger::COLD_C;
 use simmerline::procedure::cooking::pots::HOT_C;
 use simmerline::procedure::cooking::year::{PASTEURISED_C, PASTEURISED_S};
-use simmerline::report::cautions::cautions;
+use simmerline::report::words::cautions::cautions;
 
 use crate::data::assert_relative;
 

@@ -22,7 +22,7 @@ use std::path::{Path, PathBuf};
 
 use serde_json::{Map, Value};
 use simmerline::procedure::s580::reason::Reason;
-use simmerline::report::rating_json::RatingFile;
+use simmerline::report::data::rating_file::RatingFile;
 
 const SOLAR_TIME_H: f64 = 1e-4;
 const BOILING_POINT_K: f64 = 1e-3;

@@ -2,10 +2,10 @@
 
 use lopdf::Document;
 use simmerline::language::Words;
-use simmerline::report::figures::power_line::draw_power_line;
-use simmerline::report::figures::residuals::draw_residuals;
-use simmerline::report::figures::run_day::draw_run;
-use simmerline::report::figures::spread::draw_spread;
+use simmerline::report::s580::figures::power_line::draw_power_line;
+use simmerline::report::s580::figures::residuals::draw_residuals;
+use simmerline::report::s580::figures::run_day::draw_run;
+use simmerline::report::s580::figures::spread::draw_spread;
 
 use crate::report::campaigns::*;
 use crate::report::pdf::pages;

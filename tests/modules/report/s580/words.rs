@@ -2,7 +2,7 @@
 
 use serde_json::Value;
 use simmerline::procedure::finding::Level;
-use simmerline::report::model::{Report, build};
+use simmerline::report::words::{Report, build};
 
 use crate::report::campaigns::*;
 

@@ -1,0 +1,259 @@
+//! `comparison.json`: the comparison as data, in full precision.
+
+use serde::Serialize;
+
+use crate::comparison::Comparison;
+use crate::comparison::pair::{Method, Pair};
+use crate::comparison::shape::Shape;
+use crate::error::{Error, Result};
+use crate::language::{Message, Words};
+use crate::procedure::Assessment;
+use crate::report::comparison::names::{letter, names, number};
+use crate::report::number::report_number;
+
+/// Name and version of the schema. Keys are only added within a version.
+pub const SCHEMA: &str = "simmerline.comparison/1";
+
+/// The file. Units are in the keys; what is not known is `null`.
+#[derive(Debug, Serialize)]
+pub struct ComparisonFile {
+    schema: &'static str,
+    report_number: String,
+    demonstration: bool,
+    /// Name of the campaign that all others are held against.
+    baseline: Option<String>,
+    mixed: bool,
+    ambient_c: f64,
+    target_c: f64,
+    campaigns: Vec<CampaignEntry>,
+    pairs: Vec<PairEntry>,
+    provenance: Provenance,
+}
+
+#[derive(Debug, Serialize)]
+struct CampaignEntry {
+    letter: char,
+    campaign: String,
+    cooker: String,
+    report_number: String,
+    ps50_w: Option<f64>,
+    ps50_expanded_uncertainty_w: Option<f64>,
+    intercept_w: Option<f64>,
+    slope_w_per_k: Option<f64>,
+    r_squared: Option<f64>,
+    intervals: usize,
+    days: usize,
+    conformity: &'static str,
+    ps50_w_per_m2: Option<f64>,
+    ps50_w_per_kg: Option<f64>,
+    ps50_w_per_cost: Option<f64>,
+    currency: Option<String>,
+    heating_2_kg_s: Option<f64>,
+    heating_2_kg_95_s: Option<[Option<f64>; 2]>,
+    departures: Vec<String>,
+}
+
+#[derive(Debug, Serialize)]
+struct PairEntry {
+    first: String,
+    second: String,
+    /// Ps(50) of the second less that of the first.
+    difference_w: f64,
+    difference_standard_uncertainty_w: f64,
+    difference_95_w: [f64; 2],
+    effective_degrees_of_freedom: Option<f64>,
+    coverage_factor: f64,
+    /// `apart` or `paired-by-day`.
+    method: &'static str,
+    paired_days: Option<usize>,
+    p: f64,
+    p_corrected: f64,
+    real: bool,
+    contributions: Vec<PartEntry>,
+    shape: Option<ShapeEntry>,
+    sought_difference_w: f64,
+    more_intervals_each: Option<usize>,
+}
+
+#[derive(Debug, Serialize)]
+struct PartEntry {
+    source: String,
+    standard_uncertainty_w: f64,
+    if_nothing_were_shared_w: f64,
+}
+
+#[derive(Debug, Serialize)]
+struct ShapeEntry {
+    slope_difference_w_per_k: f64,
+    intercept_difference_w: f64,
+    slopes_f: f64,
+    slopes_degrees_of_freedom: [usize; 2],
+    slopes_p: f64,
+    intercepts_p: f64,
+    /// What is taken as independent: `intervals` or `days`.
+    independent: &'static str,
+}
+
+#[derive(Debug, Serialize)]
+struct Provenance {
+    tool_version: &'static str,
+    inputs: Vec<InputEntry>,
+}
+
+#[derive(Debug, Serialize)]
+struct InputEntry {
+    campaign: String,
+    file: String,
+    sha256: String,
+}
+
+impl ComparisonFile {
+    /// The file's content.
+    pub fn new(comparison: &Comparison) -> Self {
+        let names = names(&comparison.campaigns);
+        let name = |place: usize| comparison.campaigns[place].tested.campaign.name.clone();
+        let inputs = comparison.campaigns.iter().flat_map(|one| {
+            let campaign = one.tested.campaign.name.clone();
+            one.tested
+                .inputs()
+                .into_iter()
+                .map(move |(file, sha256)| InputEntry {
+                    campaign: campaign.clone(),
+                    file,
+                    sha256,
+                })
+        });
+        let campaigns = comparison.campaigns.iter().enumerate();
+        ComparisonFile {
+            schema: SCHEMA,
+            report_number: number(comparison),
+            demonstration: comparison
+                .campaigns
+                .iter()
+                .any(|one| one.tested.campaign.demonstration),
+            baseline: comparison.baseline.map(name),
+            mixed: comparison.is_mixed(),
+            ambient_c: comparison.ambient_c,
+            target_c: comparison.target_c,
+            campaigns: campaigns
+                .map(|(place, one)| campaign_entry(comparison, place, one, &names[place]))
+                .collect(),
+            pairs: comparison
+                .pairs
+                .iter()
+                .map(|pair| {
+                    pair_entry(
+                        pair,
+                        name(pair.difference.first),
+                        name(pair.difference.second),
+                    )
+                })
+                .collect(),
+            provenance: Provenance {
+                tool_version: env!("CARGO_PKG_VERSION"),
+                inputs: inputs.collect(),
+            },
+        }
+    }
+
+    /// The file as text.
+    ///
+    /// # Errors
+    /// [`Error::Internal`] if a value has no JSON form.
+    pub fn to_text(&self) -> Result<String> {
+        let text = serde_json::to_string_pretty(self);
+        text.map(|text| text + "\n")
+            .map_err(|error| Error::Internal(error.to_string()))
+    }
+}
+
+fn campaign_entry(
+    comparison: &Comparison,
+    place: usize,
+    one: &Assessment,
+    name: &str,
+) -> CampaignEntry {
+    let cooker = &one.tested.campaign.cooker;
+    let ps50_w = one.s580.rating().map(|rating| rating.ps50_w);
+    let per = |quantity: Option<f64>| ps50_w.zip(quantity).map(|(w, per)| w / per);
+    let heating = comparison.heating[place];
+    CampaignEntry {
+        letter: letter(place),
+        campaign: one.tested.campaign.name.clone(),
+        cooker: name.to_owned(),
+        report_number: report_number(one),
+        ps50_w,
+        ps50_expanded_uncertainty_w: one
+            .s580
+            .uncertainty()
+            .as_ref()
+            .map(|sure| sure.budget.expanded_w()),
+        intercept_w: one.s580.line().map(|line| line.intercept),
+        slope_w_per_k: one.s580.line().map(|line| line.slope),
+        r_squared: one.s580.line().and_then(|line| line.r_squared),
+        intervals: one.s580.used().count(),
+        days: one.s580.dates.len(),
+        conformity: one.s580.conformity.level.code(),
+        ps50_w_per_m2: per(Some(cooker.intercept_area_m2)),
+        ps50_w_per_kg: per(cooker.mass_kg),
+        ps50_w_per_cost: per(cooker.cost),
+        currency: cooker.currency.clone(),
+        heating_2_kg_s: heating.map(|time| time.best_s),
+        heating_2_kg_95_s: heating.map(|time| [Some(time.shortest_s), time.longest_s]),
+        departures: comparison.departures[place]
+            .iter()
+            .map(Message::to_string)
+            .collect(),
+    }
+}
+
+fn pair_entry(pair: &Pair, first: String, second: String) -> PairEntry {
+    let (lower_w, upper_w) = pair.difference.interval_w();
+    let (method, paired_days) = match pair.difference.method {
+        Method::Apart => ("apart", None),
+        Method::PairedByDay { days } => ("paired-by-day", Some(days)),
+    };
+    PairEntry {
+        first,
+        second,
+        difference_w: pair.difference.difference_w,
+        difference_standard_uncertainty_w: pair.difference.combined_w,
+        difference_95_w: [lower_w, upper_w],
+        effective_degrees_of_freedom: Some(pair.difference.effective_freedom)
+            .filter(|f| f.is_finite()),
+        coverage_factor: pair.difference.coverage_factor,
+        method,
+        paired_days,
+        p: pair.difference.p,
+        p_corrected: pair.p_corrected,
+        real: pair.is_shown(),
+        contributions: pair
+            .difference
+            .parts
+            .iter()
+            .map(|part| PartEntry {
+                source: Words::english().say(part.name()),
+                standard_uncertainty_w: part.of_difference_w,
+                if_nothing_were_shared_w: part.apart_w,
+            })
+            .collect(),
+        shape: pair.difference.shape.as_ref().map(shape_entry),
+        sought_difference_w: pair.difference.needed.sought_w,
+        more_intervals_each: pair.difference.needed.intervals_each,
+    }
+}
+
+fn shape_entry(shape: &Shape) -> ShapeEntry {
+    ShapeEntry {
+        slope_difference_w_per_k: shape.slope_difference_w_per_k,
+        intercept_difference_w: shape.intercept_difference_w,
+        slopes_f: shape.slopes.statistic,
+        slopes_degrees_of_freedom: [
+            shape.slopes.numerator_freedom,
+            shape.slopes.denominator_freedom,
+        ],
+        slopes_p: shape.slopes.p,
+        intercepts_p: shape.intercepts_p,
+        independent: if shape.by_days { "days" } else { "intervals" },
+    }
+}

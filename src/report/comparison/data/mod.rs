@@ -1,0 +1,4 @@
+//! A comparison as data, in full precision.
+
+pub mod csv;
+pub mod json;

@@ -1,0 +1,209 @@
+//! The lines of several campaigns in one figure, told apart by letter, dash and grey.
+
+use plotters::prelude::*;
+use plotters::style::text_anchor::{HPos, VPos};
+
+use crate::comparison::Comparison;
+use crate::error::Result;
+use crate::language::{Words, fixed};
+use crate::message;
+use crate::procedure::Assessment;
+use crate::procedure::s580::intervals::Interval;
+use crate::procedure::s580::limits::RATING_DIFFERENCE_K;
+use crate::procedure::s580::uncertainty::RatingUncertainty;
+use crate::report::comparison::names::letter;
+use crate::report::figures::bands::{about, fill_band_clear, steps};
+use crate::report::figures::marks::parts;
+use crate::report::figures::style::{
+    Area, Axes, Chart, INK, anchored, chart, draw, draw_axes, fault, padded, pt, size, stroke,
+    strong,
+};
+
+const HEIGHT_PT: f64 = 250.0;
+/// Room for the letters at the right.
+const LETTERS_PT: f64 = 26.0;
+/// Least distance of two letters, as a share of the figure's height.
+const LETTER_STEP: f64 = 0.048;
+/// Campaigns whose intervals are drawn, too.
+const WITH_POINTS: usize = 3;
+/// Campaigns whose bands are filled; of more, only the edges at 50 K are drawn.
+pub const WITH_BANDS: usize = 6;
+
+/// Colours that stay apart in grey and for the colour-blind, darkest first.
+const COLOURS: [RGBColor; 4] = [
+    RGBColor(0x0b, 0x4a, 0x5c),
+    RGBColor(0xb0, 0x5a, 0x00),
+    RGBColor(0x6a, 0x4c, 0x93),
+    RGBColor(0x4d, 0x8a, 0x3d),
+];
+/// Dash and gap of a campaign's line, points; the first is solid.
+const DASHES: [(f64, f64); 5] = [(0.0, 0.0), (7.0, 3.0), (2.0, 2.0), (12.0, 3.0), (4.0, 5.0)];
+
+fn colour(place: usize) -> RGBColor {
+    COLOURS[place % COLOURS.len()]
+}
+
+/// Draws all lines with their bands, and their values at 50 K.
+///
+/// # Errors
+/// [`crate::error::Error::Internal`] if the drawing fails.
+pub fn draw_lines(comparison: &Comparison, words: &Words) -> Result<String> {
+    draw(HEIGHT_PT, |area| draw_on(area, comparison, words))
+}
+
+/// Temperature differences of a campaign's used intervals, and the line there.
+struct Drawn<'c> {
+    place: usize,
+    campaign: &'c Assessment,
+    sure: &'c RatingUncertainty,
+}
+
+fn draw_on(area: &Area<'_>, comparison: &Comparison, words: &Words) -> Result<()> {
+    let drawn: Vec<Drawn<'_>> = comparison
+        .campaigns
+        .iter()
+        .enumerate()
+        .filter_map(|(place, campaign)| {
+            let sure = campaign.s580.uncertainty()?;
+            Some(Drawn {
+                place,
+                campaign,
+                sure,
+            })
+        })
+        .collect();
+    let observed = drawn.iter().flat_map(|one| {
+        let (low_k, high_k) = one.sure.of_line.line.x_range;
+        [low_k, high_k]
+    });
+    let span = padded(observed.chain([RATING_DIFFERENCE_K]), true);
+    let edges = drawn.iter().flat_map(|one| {
+        [span.0, span.1].into_iter().flat_map(|k| {
+            let (lower, upper) = band(one.sure, k);
+            [lower.max(0.0), upper]
+        })
+    });
+    let points = drawn.iter().take(WITH_POINTS).flat_map(|one| {
+        one.campaign
+            .s580
+            .used()
+            .filter_map(Interval::point)
+            .map(|point| point.1)
+    });
+    let bounds = padded(edges.chain(points), true);
+    let mut chart = chart(area, span, bounds, true, LETTERS_PT)?;
+    let whole = |value: &f64| words.say(fixed(*value, 0));
+    let axes = Axes {
+        x_name: &words.say(message!("figure-difference")),
+        y_name: &words.say(message!("figure-power")),
+        x_text: &whole,
+        y_text: &whole,
+        x_labels: 10,
+        y_labels: 8,
+    };
+    draw_axes(&mut chart, &axes)?;
+    if drawn.len() <= WITH_BANDS {
+        for one in &drawn {
+            fill_band_clear(&mut chart, span, colour(one.place), |k| band(one.sure, k))?;
+        }
+    }
+    let at = [
+        (RATING_DIFFERENCE_K, bounds.0),
+        (RATING_DIFFERENCE_K, bounds.1),
+    ];
+    let guide = DashedLineSeries::new(at, size(3.0), size(2.5), stroke(&INK, 0.6));
+    chart.draw_series(guide).map_err(fault)?;
+    for one in &drawn {
+        draw_line(&mut chart, one, span)?;
+        if drawn.len() <= WITH_POINTS {
+            draw_points(&mut chart, one)?;
+        }
+        draw_rating(&mut chart, one)?;
+    }
+    draw_letters(&mut chart, &drawn, span, bounds)
+}
+
+fn band(sure: &RatingUncertainty, at_k: f64) -> (f64, f64) {
+    let budget = sure.of_line.at(at_k);
+    about(budget.power_w, budget.expanded_w())
+}
+
+fn draw_line(chart: &mut Chart<'_, '_>, one: &Drawn<'_>, span: (f64, f64)) -> Result<()> {
+    let line = &one.sure.of_line.line;
+    let (dash_pt, gap_pt) = DASHES[one.place % DASHES.len()];
+    for (span, width_pt) in [(span, 0.5), (line.x_range, 1.7)] {
+        let points = steps(span).map(|k| (k, line.predict(k)));
+        let style = stroke(&colour(one.place), width_pt);
+        if dash_pt > 0.0 {
+            let dashed = DashedLineSeries::new(points, size(dash_pt), size(gap_pt), style);
+            chart.draw_series(dashed).map_err(fault)?;
+        } else {
+            let solid = LineSeries::new(points, style);
+            chart.draw_series(solid).map_err(fault)?;
+        }
+    }
+    Ok(())
+}
+
+fn draw_points(chart: &mut Chart<'_, '_>, one: &Drawn<'_>) -> Result<()> {
+    let marks = one
+        .campaign
+        .s580
+        .used()
+        .filter_map(Interval::point)
+        .map(|at| {
+            let (face, edge) = parts(one.place, colour(one.place));
+            EmptyElement::at(at) + face + edge
+        });
+    chart.draw_series(marks).map_err(fault)?;
+    Ok(())
+}
+
+/// Ps(50) with its 95 % interval as a bar, the bars of many campaigns side by side.
+fn draw_rating(chart: &mut Chart<'_, '_>, one: &Drawn<'_>) -> Result<()> {
+    let budget = &one.sure.budget;
+    let (lower_w, upper_w) = about(budget.power_w, budget.expanded_w());
+    let ends = [(budget.at_k, lower_w), (budget.at_k, upper_w)];
+    let style = stroke(&colour(one.place), 2.2);
+    chart
+        .draw_series(LineSeries::new(ends, style))
+        .map_err(fault)?;
+    let mark = EmptyElement::at((budget.at_k, budget.power_w))
+        + Circle::new((0, 0), pt(3.4), colour(one.place).filled())
+        + Circle::new((0, 0), pt(2.1), WHITE.filled());
+    chart.draw_series([mark]).map_err(fault)?;
+    Ok(())
+}
+
+/// A letter at the end of each line, moved apart where lines end close together.
+fn draw_letters(
+    chart: &mut Chart<'_, '_>,
+    drawn: &[Drawn<'_>],
+    span: (f64, f64),
+    (bottom_w, top_w): (f64, f64),
+) -> Result<()> {
+    let step_w = LETTER_STEP * (top_w - bottom_w);
+    let mut ends: Vec<(usize, f64)> = drawn
+        .iter()
+        .map(|one| (one.place, one.sure.of_line.line.predict(span.1)))
+        .collect();
+    ends.sort_by(|one, two| one.1.total_cmp(&two.1));
+    // Upwards until no two touch, then down again from the top.
+    let mut lowest_w = bottom_w;
+    for (_, at_w) in &mut ends {
+        *at_w = at_w.max(lowest_w);
+        lowest_w = *at_w + step_w;
+    }
+    let mut highest_w = top_w;
+    for (_, at_w) in ends.iter_mut().rev() {
+        *at_w = at_w.min(highest_w);
+        highest_w = *at_w - step_w;
+    }
+    for (place, at_w) in ends {
+        let style = anchored(strong(9.5, &colour(place)), HPos::Left, VPos::Center);
+        let written = EmptyElement::at((span.1, at_w))
+            + Text::new(letter(place).to_string(), (pt(5.0), 0), style);
+        chart.draw_series([written]).map_err(fault)?;
+    }
+    Ok(())
+}

@@ -1,0 +1,3 @@
+//! The figure of a comparison.
+
+pub mod compared_lines;

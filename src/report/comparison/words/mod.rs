@@ -1,0 +1,5 @@
+//! Every string of a comparison, in the order of its pages.
+
+pub mod differences;
+pub mod report;
+pub mod tables;

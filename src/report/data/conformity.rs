@@ -1,0 +1,92 @@
+//! Limits, and whether a result conforms, as data: parts of `rating.json`.
+
+use schemars::JsonSchema;
+use serde::Serialize;
+
+use crate::procedure::finding::Level;
+use crate::procedure::s580::conformity::Conformity;
+use crate::procedure::s580::finding::S580Finding;
+use crate::procedure::s580::limits::S580Limit;
+
+/// Codes of the levels of conformity.
+const LEVELS: [&str; 3] = [
+    Level::Conforms.code(),
+    Level::ConformsWithNotes.code(),
+    Level::Indicative.code(),
+];
+
+/// A limit of the practice, or the campaign's own in its place.
+#[derive(Debug, Serialize, JsonSchema)]
+pub struct LimitEntry {
+    /// Reason or finding that breaking it gives.
+    code: &'static str,
+    /// Its key under `[limits]` of the campaign file; null where it cannot be changed.
+    key: Option<&'static str>,
+    /// In `unit`.
+    limit: f64,
+    /// Of the limit.
+    unit: &'static str,
+    /// Where it is from.
+    source: &'static str,
+    /// `requirement` or `recommendation`.
+    standing: &'static str,
+    /// The campaign has put its own in place of the practice's.
+    changed: bool,
+}
+
+/// Whether the rating conforms to the practice.
+#[derive(Debug, Serialize, JsonSchema)]
+pub struct ConformityEntry {
+    /// `conforms`, `conforms-with-notes` or `indicative`.
+    #[schemars(extend("enum" = LEVELS))]
+    level: &'static str,
+    /// What lowers the level.
+    findings: Vec<FindingEntry>,
+    /// Intervals and days still missing, in words; null where none are.
+    missing: Option<String>,
+}
+
+/// Something that lowers the level.
+#[derive(Debug, Serialize, JsonSchema)]
+struct FindingEntry {
+    /// What was found, by its code.
+    code: &'static str,
+    /// The same in words.
+    text: String,
+    /// What would mend it.
+    remedy: String,
+    /// The best level that it allows.
+    #[schemars(extend("enum" = LEVELS))]
+    allows: &'static str,
+}
+
+/// A limit.
+pub fn limit_entry(row: &S580Limit) -> LimitEntry {
+    LimitEntry {
+        code: row.key.breach().code(),
+        key: row.word,
+        limit: row.value,
+        unit: row.unit,
+        source: row.source,
+        standing: row.standing.word(),
+        changed: row.changed,
+    }
+}
+
+/// The level, and what lowers it.
+pub fn conformity_entry(conformity: &Conformity) -> ConformityEntry {
+    ConformityEntry {
+        level: conformity.level.code(),
+        findings: conformity.findings.iter().map(finding_entry).collect(),
+        missing: conformity.missing.as_ref().map(ToString::to_string),
+    }
+}
+
+fn finding_entry(finding: &S580Finding) -> FindingEntry {
+    FindingEntry {
+        code: finding.code.code(),
+        text: finding.text.to_string(),
+        remedy: finding.remedy.to_string(),
+        allows: finding.level.code(),
+    }
+}

@@ -1,0 +1,7 @@
+//! Intervals, line and uncertainty as data.
+
+pub mod interval_columns;
+pub mod intervals;
+pub mod rating;
+pub mod rating_columns;
+pub mod uncertainty;

@@ -1,0 +1,5 @@
+//! What ASAE S580.1 adds to a report: its [`words`], [`figures`] and [`data`].
+
+pub mod data;
+pub mod figures;
+pub mod words;

@@ -1,0 +1,342 @@
+//! How sure the rating is, line by line.
+
+use serde::Serialize;
+
+use super::scatter::scatter;
+use crate::campaign::model::Uncertainty;
+use crate::language::{Message, Phrase, Words, clauses, fixed, joined, listed, short};
+use crate::message;
+use crate::procedure::Assessment;
+use crate::procedure::s580::uncertainty::budget::{Budget, Contribution, Origin};
+use crate::procedure::s580::uncertainty::limiting::Limiting;
+use crate::procedure::s580::uncertainty::outlook::Outlook;
+use crate::procedure::s580::uncertainty::sensitivity::sensitivity_w;
+use crate::procedure::s580::uncertainty::trials::MonteCarlo;
+use crate::procedure::s580::uncertainty::{LineUncertainty, RatingUncertainty};
+use crate::procedure::sources::{Basis, CommonError};
+use crate::report::rows::Figure;
+use crate::report::spoken::spoken_uncertainty;
+use crate::units::decimals_for;
+
+/// Degrees of freedom of scatter and days below which Student's t has long tails.
+const FEW_DEGREES: f64 = 10.0;
+
+/// The second half of section 5.
+#[derive(Debug, Clone, Serialize)]
+pub struct UncertaintyPart {
+    pub budget: Vec<BudgetRow>,
+    pub total: BudgetRow,
+    pub result: String,
+    pub notes: Vec<String>,
+    /// Days, neighbours, influence.
+    pub scatter: Vec<String>,
+    pub figure: Figure,
+}
+
+/// One line of the budget.
+#[derive(Debug, Clone, Serialize)]
+pub struct BudgetRow {
+    pub source: String,
+    pub of_source: String,
+    pub evaluation: String,
+    pub sensitivity: String,
+    pub of_rating: String,
+    /// Its part of the expanded uncertainty, W, and as the length of its bar, percent.
+    pub part: String,
+    pub part_percent: String,
+}
+
+/// Puts the uncertainty of the rating into words.
+pub fn uncertainty(
+    assessment: &Assessment,
+    sure: &RatingUncertainty,
+    words: &Words,
+) -> UncertaintyPart {
+    let budget = &sure.budget;
+    let row = |part: &Contribution| budget_row(&sure.of_line, budget, part, words);
+    let say = |said: Phrase| words.say(said);
+    UncertaintyPart {
+        budget: budget.contributions.iter().map(row).collect(),
+        total: BudgetRow {
+            source: words.say(message!("budget-combined")),
+            of_source: words.say(message!("budget-root")),
+            evaluation: String::new(),
+            sensitivity: String::new(),
+            of_rating: words.say(in_watts(budget.combined_w)),
+            part: words.say(in_watts(budget.expanded_w())),
+            part_percent: String::new(),
+        },
+        result: words.say(result(budget)),
+        notes: notes(sure, words).into_iter().map(say).collect(),
+        scatter: scatter(assessment, sure).into_iter().map(say).collect(),
+        figure: figure(sure, words),
+    }
+}
+
+/// `131 W ± 7 W (95 %)`.
+pub fn with_uncertainty(power_w: f64, expanded_w: f64) -> Message {
+    let decimals = decimals_for(expanded_w);
+    message!(
+        "rating-with-uncertainty",
+        power = fixed(power_w, decimals),
+        half_width = fixed(expanded_w, decimals)
+    )
+}
+
+/// As fine as the budget is.
+fn in_watts(power_w: f64) -> Message {
+    message!("budget-watts", power = fixed(power_w, 2))
+}
+
+fn budget_row(
+    of_line: &LineUncertainty,
+    budget: &Budget,
+    part: &Contribution,
+    words: &Words,
+) -> BudgetRow {
+    BudgetRow {
+        source: words.say(source(of_line, part)),
+        of_source: words.say(of_source(of_line, part)),
+        evaluation: part.evaluation().to_string(),
+        sensitivity: words.say(sensitivity(of_line, budget, part)),
+        of_rating: words.say(in_watts(part.effect_w.abs())),
+        part: words.say(in_watts(budget.part_of_expanded_w(part))),
+        part_percent: crate::units::fixed((part.share * 100.0).clamp(0.0, 100.0), 1),
+    }
+}
+
+/// What a line of the budget is about.
+fn source(of_line: &LineUncertainty, part: &Contribution) -> Message {
+    match &part.origin {
+        Origin::Scatter if of_line.days.is_honoured() => message!("budget-scatter-within-days"),
+        Origin::Scatter => message!("budget-scatter"),
+        Origin::ReadingNoise => message!("budget-reading"),
+        Origin::Days => message!("budget-days"),
+        Origin::Common(error) => error.source.name(),
+    }
+}
+
+/// Its standard uncertainty.
+fn of_source(of_line: &LineUncertainty, part: &Contribution) -> Message {
+    let scatter = of_line.scatter();
+    let of_intervals = |said: Message| {
+        said.with("deviation", fixed(scatter.sd_w, 1))
+            .with("intervals", of_line.line.points)
+    };
+    match &part.origin {
+        Origin::Scatter => of_intervals(message!("budget-scatter-text")),
+        Origin::ReadingNoise => of_intervals(message!("budget-reading-text")),
+        Origin::Days => message!(
+            "budget-days-text",
+            deviation = fixed(scatter.between_sd_w, 1),
+            days = of_line.days.days.len()
+        ),
+        Origin::Common(error) => spoken_origin(error),
+    }
+}
+
+/// What it does to the rating.
+fn sensitivity(of_line: &LineUncertainty, budget: &Budget, part: &Contribution) -> Phrase {
+    let Origin::Common(error) = &part.origin else {
+        return "–".into();
+    };
+    let sensitivity_w = sensitivity_w(error.source, &of_line.line, budget.at_k);
+    match error.standard {
+        Uncertainty::Relative(_) => message!(
+            "budget-per-percent",
+            sensitivity = fixed(sensitivity_w / 100.0, 2)
+        ),
+        _ => message!("budget-per-kelvin", sensitivity = fixed(sensitivity_w, 2)),
+    }
+    .into()
+}
+
+fn spoken_origin(error: &CommonError) -> Message {
+    match error.basis {
+        Basis::Stated => message!(
+            "budget-stated",
+            uncertainty = spoken_uncertainty(error.standard)
+        ),
+        Basis::Class(class) => {
+            message!("budget-class", class = class.name(), basis = class.basis())
+        }
+        Basis::Assumed(class) => {
+            message!(
+                "budget-assumed",
+                class = class.name(),
+                basis = class.basis()
+            )
+        }
+        Basis::Known(known) => known.basis(),
+    }
+}
+
+/// Degrees of freedom, as far as the number means anything.
+fn spoken_freedom(degrees: f64) -> Phrase {
+    if degrees < 1000.0 {
+        fixed(degrees, 1)
+    } else {
+        message!("freedom-large").into()
+    }
+}
+
+fn result(budget: &Budget) -> Message {
+    message!(
+        "budget-result",
+        rating = with_uncertainty(budget.power_w, budget.expanded_w()),
+        expanded = fixed(budget.expanded_w(), 2),
+        combined = fixed(budget.combined_w, 2),
+        factor = fixed(budget.coverage_factor, 2),
+        freedom = spoken_freedom(budget.effective_freedom)
+    )
+}
+
+fn notes(sure: &RatingUncertainty, words: &Words) -> Vec<Phrase> {
+    let mut notes: Vec<Phrase> = Vec::new();
+    if sure.monte_carlo.is_none() && sure.budget.combined_w > 0.0 {
+        notes.push(message!("drawn-none").into());
+    }
+    let drawn = sure.monte_carlo.as_ref();
+    notes.extend(drawn.map(|drawn| monte_carlo(&sure.budget, drawn)));
+    notes.extend(outlook(sure).map(Phrase::from));
+    notes.push(message!("budget-note-columns").into());
+    notes.extend(reading(sure).map(Phrase::from));
+    let errors = sure.of_line.common.iter();
+    let named = errors.filter_map(|error| match error.basis {
+        Basis::Stated => None,
+        Basis::Class(class) | Basis::Assumed(class) => Some(class.source()),
+        Basis::Known(known) => Some(known.named_source()),
+    });
+    let mut named: Vec<String> = named.map(|source| words.say(source)).collect();
+    named.sort_unstable();
+    named.dedup();
+    notes.push(message!("budget-note-sources", sources = clauses(named)).into());
+    let assumed = sure.assumed().into_iter().map(|(source, _)| source.name());
+    if assumed.len() > 0 {
+        notes.push(message!("budget-note-assumed", quantities = listed(assumed)).into());
+    }
+    notes
+}
+
+/// Width of the drawn interval, W.
+fn outcome_width_w(drawn: &MonteCarlo) -> f64 {
+    drawn.outcome.upper - drawn.outcome.lower
+}
+
+/// What was drawn, and what follows from it.
+fn monte_carlo(budget: &Budget, drawn: &MonteCarlo) -> Phrase {
+    let outcome = &drawn.outcome;
+    let decimals = decimals_for(drawn.tolerance_w).max(1);
+    let what = match drawn.sd_w {
+        Some(sd_w) => message!("drawn-deviation", deviation = fixed(sd_w, 2)),
+        None => message!("drawn"),
+    };
+    let what = what
+        .with("trials", outcome.trials.to_string())
+        .with("lower", fixed(outcome.lower, decimals))
+        .with("upper", fixed(outcome.upper, decimals));
+    let verdict = if drawn.agrees() {
+        message!("drawn-agrees")
+    } else {
+        let verdict = if outcome_width_w(drawn) < 2.0 * budget.expanded_w() {
+            message!("drawn-narrower")
+        } else if budget.statistical_freedom < FEW_DEGREES {
+            message!("drawn-few-days")
+        } else {
+            message!("drawn-skewed")
+        };
+        verdict.with("apart", fixed(drawn.apart_w, decimals))
+    };
+    let verdict = verdict.with("tolerance", short(drawn.tolerance_w));
+    joined([what, verdict], " ")
+}
+
+/// What more data would bring, towards the target or towards what instruments leave.
+pub fn outlook(sure: &RatingUncertainty) -> Option<Message> {
+    let is_one_day = sure.of_line.days.days.len() < 2;
+    let Some((target_w, outlook)) = sure.target else {
+        let least_w = sure.budget.common_expanded_w();
+        return (sure.budget.combined_w > 0.0).then(|| {
+            let least = fixed(least_w, decimals_for(least_w));
+            message!("outlook-at-best", least = least)
+        });
+    };
+    let said = match outlook {
+        Outlook::Reached => message!("outlook-reached"),
+        Outlook::More { intervals, days } => if is_one_day {
+            message!("outlook-more-one-day")
+        } else {
+            message!("outlook-more")
+        }
+        .with("more", spoken_more(intervals, days)),
+        Outlook::OutOfReach { least_w } => message!(
+            "outlook-out-of-reach",
+            least = fixed(least_w, decimals_for(least_w)),
+            heaviest = heaviest(sure)
+        ),
+        Outlook::TooFar if is_one_day => message!("outlook-too-far-one-day"),
+        Outlook::TooFar => message!("outlook-too-far"),
+    };
+    Some(said.with("target", fixed(target_w, decimals_for(target_w))))
+}
+
+/// `12 more used intervals on 2 more days`.
+fn spoken_more(intervals: usize, days: usize) -> Message {
+    match days {
+        0 => message!("outlook-intervals", intervals = intervals),
+        days => message!(
+            "outlook-intervals-and-days",
+            intervals = intervals,
+            days = days
+        ),
+    }
+}
+
+/// The sentence on the instrument that gives most.
+fn heaviest(sure: &RatingUncertainty) -> Phrase {
+    sure.budget.heaviest_common().map_or_else(
+        || "".into(),
+        |source| Message::new(format!("heaviest-{}", source.code())).into(),
+    )
+}
+
+/// What limits the number most, as far as the tester can mend it.
+pub fn what_limits(uncertainty: &RatingUncertainty) -> Option<Message> {
+    let most = uncertainty.most_limiting()?;
+    let said = match most.what {
+        Limiting::Step => message!("limits-most-step"),
+        Limiting::Estimate => message!("limits-most-estimate"),
+    };
+    Some(said.with("percent", fixed(most.share * 100.0, 0)))
+}
+
+/// What single readings explain of the scatter.
+fn reading(sure: &RatingUncertainty) -> Option<Message> {
+    let noise = &sure.of_line.reading;
+    let resolution_w = noise.resolution_w.filter(|watts| *watts > 0.0)?;
+    let said = if sure.step_is_most() {
+        message!("budget-note-reading-most")
+    } else {
+        message!("budget-note-reading")
+    };
+    Some(
+        said.with("scatter", fixed(sure.of_line.scatter().sd_w, 1))
+            .with("step", fixed(resolution_w, 1))
+            .with("moment", fixed(noise.clock_w, 1)),
+    )
+}
+
+fn figure(sure: &RatingUncertainty, words: &Words) -> Figure {
+    let budget = &sure.budget;
+    Figure {
+        file: "band.svg".to_owned(),
+        caption: words.say(message!("spread-caption")),
+        alt: words.say(message!(
+            "spread-alt",
+            points = sure.of_line.line.points,
+            power = fixed(budget.power_w, 1),
+            scatter = fixed(budget.without_common_w(), 1),
+            expanded = fixed(budget.expanded_w(), 1)
+        )),
+    }
+}

@@ -1,0 +1,271 @@
+//! What the line means for a pot of water and of food.
+
+use serde::Serialize;
+
+use super::year::{YearPart, year_part};
+use crate::language::{Message, Phrase, Words, celsius, duration, fixed, kilograms, range, short};
+use crate::message;
+use crate::procedure::Assessment;
+use crate::procedure::cooking::Prospect;
+use crate::procedure::cooking::pots::{Cooking, FoodHeating, TARGET_C, TimeRange, WaterHeating};
+use crate::units::sentence_case;
+
+/// Temperature all through that makes any food safe, °C.
+///
+/// USDA FSIS, safe minimum internal temperatures: that of poultry and leftovers.
+const SAFE_C: f64 = 74.0;
+
+/// Section 6.
+#[derive(Debug, Clone, Serialize)]
+pub struct CookingPart {
+    /// That the section is no result of the test; empty without a line.
+    pub opinion: String,
+    /// Food that would stay too long where bacteria grow; empty: nothing to warn of.
+    pub warning: String,
+    /// Heading of the time column.
+    pub journey: String,
+    pub rows: Vec<HeatingRow>,
+    pub ends: String,
+    /// Heading over the foods.
+    pub foods_title: String,
+    pub foods: Vec<FoodRow>,
+    pub foods_note: String,
+    /// `None` without a line.
+    pub year: Option<YearPart>,
+    pub assumptions: Vec<String>,
+}
+
+/// One load.
+#[derive(Debug, Clone, Serialize)]
+pub struct HeatingRow {
+    pub load: String,
+    pub time: String,
+    pub confidence: String,
+    /// To boiling, with its range.
+    pub boil: String,
+}
+
+/// One food.
+#[derive(Debug, Clone, Serialize)]
+pub struct FoodRow {
+    pub food: String,
+    pub specific_heat: String,
+    pub cooked: String,
+    pub amount: String,
+    pub confidence: String,
+}
+
+/// From where to where water is heated: `from 20 to 95 °C`.
+pub fn spoken_journey(cooking: &Cooking) -> Message {
+    let start = fixed(cooking.start_c, 0);
+    if cooking.boils_below_target {
+        message!(
+            "journey-to-boiling",
+            start = celsius(start),
+            boiling = celsius(fixed(cooking.target_c, 1))
+        )
+    } else {
+        let target = fixed(cooking.target_c, 0);
+        let degrees = message!("journey-degrees", start = start, target = target);
+        message!("journey", degrees = celsius(degrees.into()))
+    }
+}
+
+/// Puts section 6 into words.
+pub fn cooking(assessment: &Assessment, words: &Words) -> CookingPart {
+    let danger = assessment.danger_zone.as_ref();
+    let warning = danger.map_or_else(String::new, |found| {
+        let said = words.say(found.message());
+        format!("{}.", sentence_case(&said))
+    });
+    match &assessment.prospect {
+        Some(prospect) => by_line(assessment, prospect, warning, words),
+        None => without_line(warning, words),
+    }
+}
+
+fn by_line(
+    assessment: &Assessment,
+    prospect: &Prospect,
+    warning: String,
+    words: &Words,
+) -> CookingPart {
+    let cooking = &prospect.cooking;
+    let heatings = cooking.heatings.iter();
+    let foods = cooking.foods.iter();
+    CookingPart {
+        opinion: words.say(message!("cooking-is-opinion")),
+        warning,
+        journey: words.say(spoken_journey(cooking)),
+        rows: heatings
+            .map(|heating| heating_row(heating, cooking, words))
+            .collect(),
+        ends: words.say(ends(cooking)),
+        foods_title: words.say(message!(
+            "cooking-foods-title",
+            time = duration(cooking.window_s)
+        )),
+        foods: foods.map(|food| food_row(food, cooking, words)).collect(),
+        foods_note: words.say(message!(
+            "cooking-foods-note",
+            start = celsius(short(cooking.start_c)),
+            irradiance = short(cooking.irradiance_w_m2),
+            load = kilograms(fixed(cooking.tested_kg, 2)),
+            safe = celsius(short(SAFE_C)),
+        )),
+        year: Some(year_part(assessment, prospect, words)),
+        assumptions: assumptions(cooking)
+            .into_iter()
+            .map(|assumed| words.say(assumed))
+            .collect(),
+    }
+}
+
+fn without_line(warning: String, words: &Words) -> CookingPart {
+    CookingPart {
+        opinion: String::new(),
+        warning,
+        journey: String::new(),
+        rows: Vec::new(),
+        ends: words.say(message!("cooking-no-line")),
+        foods_title: String::new(),
+        foods: Vec::new(),
+        foods_note: String::new(),
+        year: None,
+        assumptions: Vec::new(),
+    }
+}
+
+fn heating_row(heating: &WaterHeating, cooking: &Cooking, words: &Words) -> HeatingRow {
+    let tends = |ends_c: f64| celsius(fixed(ends_c, 0));
+    let time = match (heating.time, cooking.heat_ends) {
+        (Some(time), _) => duration(time.best_s),
+        (None, Some(ends)) if heating.may_get_there => message!(
+            "cooking-may-not-there-tends",
+            temperature = tends(ends.best_c)
+        )
+        .into(),
+        (None, Some(ends)) => {
+            message!("cooking-not-there-tends", temperature = tends(ends.best_c)).into()
+        }
+        (None, None) => message!("cooking-not-there").into(),
+    };
+    let boil = heating.boil.map_or(message!("cooking-not-there"), |time| {
+        message!(
+            "cooking-boil",
+            time = duration(time.best_s),
+            range = spoken_range(time)
+        )
+    });
+    HeatingRow {
+        load: if heating.water_kg == cooking.tested_kg {
+            let load = kilograms(fixed(heating.water_kg, 2));
+            words.say(message!("cooking-load-tested", load = load))
+        } else {
+            words.say(kilograms(short(heating.water_kg)))
+        },
+        time: words.say(time),
+        confidence: heating
+            .time
+            .map_or_else(|| "–".to_owned(), |time| words.say(spoken_range(time))),
+        boil: words.say(boil),
+    }
+}
+
+fn food_row(heating: &FoodHeating, cooking: &Cooking, words: &Words) -> FoodRow {
+    let amount = |kg: f64| -> Phrase {
+        let amount = kilograms(fixed(kg, 1));
+        if kg >= cooking.tested_kg {
+            message!("cooking-amount-or-more", amount = amount).into()
+        } else {
+            amount
+        }
+    };
+    let kg = heating.kg;
+    let confidence = match (kg.lowest, kg.highest) {
+        _ if kg.best.is_none() => "–".into(),
+        (Some(lowest), Some(highest)) if lowest < highest => message!(
+            "cooking-amount-range",
+            lowest = fixed(lowest, 1),
+            highest = amount(highest)
+        )
+        .into(),
+        (Some(lowest), _) => amount(lowest),
+        (None, Some(highest)) => message!("cooking-amount-up-to", highest = amount(highest)).into(),
+        (None, None) => "–".into(),
+    };
+    FoodRow {
+        food: words.say(heating.food.name()),
+        specific_heat: format!(
+            "{} kJ/(kg K)",
+            words.say(fixed(heating.food.specific_heat_j_per_kg_k() / 1000.0, 2))
+        ),
+        cooked: words.say(message!(
+            "cooking-cooked-at",
+            temperature = celsius(short(heating.food.cooks_at_c)),
+            time = duration(heating.food.held_s)
+        )),
+        amount: words.say(kg.best.map_or(message!("cooking-not-there").into(), amount)),
+        confidence: words.say(confidence),
+    }
+}
+
+fn spoken_range(time: TimeRange) -> Message {
+    let shortest = duration(time.shortest_s);
+    match time.longest_s {
+        Some(longest_s) => message!(
+            "cooking-time-range",
+            shortest = shortest,
+            longest = duration(longest_s)
+        ),
+        None => message!("cooking-time-open", shortest = shortest),
+    }
+}
+
+fn ends(cooking: &Cooking) -> Message {
+    let boiling = celsius(fixed(cooking.boiling_point_c, 1));
+    match cooking.heat_ends {
+        Some(ends) if ends.best_c < cooking.boiling_point_c => message!(
+            "cooking-ends-below",
+            end = celsius(fixed(ends.best_c, 0)),
+            range = celsius(range(ends.lowest_c, ends.highest_c, 0)),
+            boiling = boiling
+        ),
+        Some(ends) if ends.lowest_c < cooking.boiling_point_c => message!(
+            "cooking-ends-perhaps",
+            boiling = boiling,
+            lowest = celsius(fixed(ends.lowest_c, 0))
+        ),
+        Some(_) => message!("cooking-ends-above", boiling = boiling),
+        None => message!("cooking-no-end", boiling = boiling),
+    }
+}
+
+fn assumptions(cooking: &Cooking) -> Vec<Message> {
+    let mut times = cooking.heatings.iter().map(|heating| heating.time);
+    let gets_there = times.any(|time| time.is_some());
+    let mut assumptions = Vec::new();
+    if cooking.boils_below_target && gets_there {
+        assumptions.push(message!(
+            "cooking-boils-below-target",
+            boiling = celsius(fixed(cooking.boiling_point_c, 1)),
+            target = celsius(fixed(TARGET_C, 0))
+        ));
+    }
+    let light = if cooking.is_ambient_asked {
+        message!("cooking-assumed-asked")
+    } else {
+        message!("cooking-assumed-mean")
+    };
+    assumptions.push(
+        light
+            .with("irradiance", short(cooking.irradiance_w_m2))
+            .with("ambient", celsius(fixed(cooking.ambient_c, 1))),
+    );
+    assumptions.push(message!("cooking-assumed-load"));
+    if gets_there {
+        assumptions.push(message!("cooking-assumed-ranges"));
+    }
+    assumptions.push(message!("cooking-assumed-water"));
+    assumptions
+}

@@ -1,0 +1,326 @@
+//! Page one: the number, how sure it is, whether it conforms, and in plain words.
+
+use serde::Serialize;
+
+use super::cooking::spoken_journey;
+use crate::campaign::wishes::UnitSystem;
+use crate::language::{Message, Words, celsius, clauses, duration, fixed, kilograms, range, short};
+use crate::message;
+use crate::procedure::Assessment;
+use crate::procedure::cooking::pots::Cooking;
+use crate::procedure::finding::Level;
+use crate::procedure::s580::conformity::Conformity;
+use crate::procedure::s580::finding::S580Finding;
+use crate::procedure::s580::limits::STANDARD_IRRADIANCE_W_M2;
+use crate::procedure::s580::rated::Rating;
+use crate::procedure::s580::result::count_reasons;
+use crate::procedure::s580::uncertainty::RatingUncertainty;
+use crate::report::dry_vessel::words::spoken_stagnation;
+use crate::report::rows::Figure;
+use crate::report::s580::words::conditions::{BriefRow, brief};
+use crate::report::s580::words::line::{equation, spoken_r_squared};
+use crate::report::s580::words::uncertainty::what_limits;
+use crate::units::{decimals_for, sentence_case};
+
+/// Page one.
+#[derive(Debug, Clone, Serialize)]
+pub struct Headline {
+    pub label: String,
+    /// `None`: no rating.
+    pub number: Option<Number>,
+    pub level: String,
+    pub level_code: String,
+    /// Says the level, of which practice, and what is missing.
+    pub level_text: String,
+    pub sentences: Vec<String>,
+    pub figure: Figure,
+    pub findings: Vec<FindingText>,
+    pub conditions: Vec<BriefRow>,
+    pub caution: String,
+}
+
+/// The single figure.
+#[derive(Debug, Clone, Serialize)]
+pub struct Number {
+    pub value: String,
+    pub spread: String,
+    pub unit: String,
+    /// What the spread is.
+    pub explanation: Vec<String>,
+}
+
+/// A finding and what would mend it.
+#[derive(Debug, Clone, Serialize)]
+pub struct FindingText {
+    pub code: String,
+    pub text: String,
+    pub remedy: String,
+}
+
+/// Puts page one into words.
+pub fn headline(assessment: &Assessment, words: &Words) -> Headline {
+    let conformity = &assessment.s580.conformity;
+    let finding = |finding: &S580Finding| FindingText {
+        code: finding.code.code().to_owned(),
+        text: sentence_case(&words.say(&finding.text)),
+        remedy: sentence_case(&words.say(&finding.remedy)),
+    };
+    Headline {
+        label: words.say(message!("headline-label")),
+        number: assessment
+            .s580
+            .uncertainty()
+            .as_ref()
+            .zip(assessment.s580.rating())
+            .map(|(sure, rating)| number(assessment, sure, rating, words)),
+        level: words.say(conformity.level.describe()),
+        level_code: conformity.level.code().to_owned(),
+        level_text: words.say(level_text(
+            conformity,
+            &assessment.tested.campaign.procedure,
+        )),
+        sentences: sentences(assessment, words),
+        figure: figure(assessment, words),
+        findings: conformity.findings.iter().map(finding).collect(),
+        conditions: brief(assessment, words),
+        caution: words.say(message!("headline-caution")),
+    }
+}
+
+fn level_text(conformity: &Conformity, procedure: &str) -> Message {
+    let missing = conformity.missing.as_ref();
+    match (conformity.level, missing) {
+        (_, Some(missing)) if conformity.is_unbelievable() => {
+            message!("headline-unbelievable-missing", missing = missing)
+        }
+        (_, None) if conformity.is_unbelievable() => message!("headline-unbelievable"),
+        (Level::Indicative, Some(missing)) => message!(
+            "headline-indicative-missing",
+            procedure = procedure,
+            missing = missing
+        ),
+        (Level::Indicative, None) => message!("headline-indicative", procedure = procedure),
+        (Level::ConformsWithNotes, _) => {
+            message!("headline-conforms-with-notes", procedure = procedure)
+        }
+        (Level::Conforms, _) => message!("headline-conforms", procedure = procedure),
+    }
+}
+
+/// The number with its expanded uncertainty.
+fn number(
+    assessment: &Assessment,
+    sure: &RatingUncertainty,
+    rating: &Rating,
+    words: &Words,
+) -> Number {
+    let expanded_w = sure.budget.expanded_w();
+    let decimals = decimals_for(expanded_w);
+    let of_intervals_w = sure.budget.statistical_part_w();
+    let estimate = assessment.tested.campaign.instruments.irradiance_estimate;
+    let estimate =
+        estimate.map(|way| message!("headline-irradiance-estimated", way = way.describe()));
+    let mut explanation: Vec<Message> = estimate.into_iter().collect();
+    explanation.push(message!(
+        "headline-parts",
+        scatter = fixed(of_intervals_w, decimals),
+        instruments = fixed(expanded_w - of_intervals_w, decimals)
+    ));
+    explanation.push(match sure.assumed().len() {
+        0 => message!("headline-each-watt"),
+        _ => message!("headline-some-assumed"),
+    });
+    if let Some(drawn) = sure.monte_carlo.filter(|drawn| !drawn.agrees()) {
+        explanation.push(message!(
+            "headline-monte-carlo",
+            range = range(drawn.outcome.lower, drawn.outcome.upper, decimals)
+        ));
+    }
+    if rating.is_extrapolated {
+        explanation.push(message!("headline-extrapolated"));
+    }
+    Number {
+        value: words.say(fixed(rating.ps50_w, decimals)),
+        spread: format!("± {}", words.say(fixed(expanded_w, decimals))),
+        unit: words.say(message!("headline-unit")),
+        explanation: explanation
+            .into_iter()
+            .map(|line| words.say(line))
+            .collect(),
+    }
+}
+
+fn sentences(assessment: &Assessment, words: &Words) -> Vec<String> {
+    let mut sentences = vec![words.say(match assessment.s580.rating() {
+        Some(rating) if rating.ps50_w < 0.0 => {
+            message!("headline-loses", power = fixed(-rating.ps50_w, 0))
+        }
+        Some(rating) => message!("headline-takes-up", power = fixed(rating.ps50_w, 0)),
+        None => message!("headline-no-rating"),
+    })];
+    if let Some(prospect) = &assessment.prospect {
+        sentences.push(sentence(heating_clauses(&prospect.cooking, words), words));
+    }
+    let dry = assessment.dry_vessel.last();
+    sentences.extend(
+        dry.filter(|_| assessment.s580.rating().is_none())
+            .map(|dry| {
+                words.say(message!(
+                    "headline-dry",
+                    difference = fixed(dry.difference_k, 0),
+                    irradiance = fixed(dry.irradiance_w_m2, 0),
+                    result = spoken_stagnation(dry)
+                ))
+            }),
+    );
+    if !assessment.tested.runs.is_empty() {
+        sentences.push(sentence(screening_clauses(assessment), words));
+    }
+    let limited = assessment.s580.uncertainty().and_then(what_limits);
+    sentences.extend(limited.map(|limited| words.say(limited)));
+    sentences
+}
+
+/// Clauses, each complete in itself, as one sentence.
+fn sentence(parts: Vec<Message>, words: &Words) -> String {
+    format!("{}.", words.say(clauses(parts)))
+}
+
+fn heating_clauses(cooking: &Cooking, words: &Words) -> Vec<Message> {
+    let mut usual = cooking.heatings.iter();
+    let named = usual
+        .find(|heating| heating.water_kg == 2.0)
+        .or(cooking.heatings.first());
+    let (standard, other) = match named {
+        Some(heating) if heating.time.is_some() => {
+            (message!("headline-heats"), message!("headline-heats-at"))
+        }
+        Some(heating) if heating.may_get_there => (
+            message!("headline-may-not-heat"),
+            message!("headline-may-not-heat-at"),
+        ),
+        _ => (
+            message!("headline-does-not-heat"),
+            message!("headline-does-not-heat-at"),
+        ),
+    };
+    let mut heating = if cooking.irradiance_w_m2 == STANDARD_IRRADIANCE_W_M2 {
+        standard
+    } else {
+        other.with("irradiance", short(cooking.irradiance_w_m2))
+    };
+    heating = heating.with("journey", spoken_journey(cooking));
+    if let Some((named, time)) = named.and_then(|named| Some((named, named.time?))) {
+        let amount = match (named.water_kg, words.units) {
+            (2.0, UnitSystem::Si) => message!("headline-two-kilograms").into(),
+            (kg, _) => kilograms(short(kg)),
+        };
+        heating = heating
+            .with("amount", amount)
+            .with("time", duration(time.best_s));
+    }
+    let end = match cooking.heat_ends {
+        Some(ends) if ends.best_c < cooking.boiling_point_c => Some(message!(
+            "headline-heat-ends",
+            end = celsius(fixed(ends.best_c, 0)),
+            range = celsius(range(ends.lowest_c, ends.highest_c, 0))
+        )),
+        Some(_) if !cooking.boils_below_target => Some(message!("headline-boils-first")),
+        _ => None,
+    };
+    [heating].into_iter().chain(end).collect()
+}
+
+fn screening_clauses(assessment: &Assessment) -> Vec<Message> {
+    let met = if is_estimated(assessment) {
+        message!("headline-met-estimated")
+    } else if is_all_measured(assessment) {
+        message!("headline-met")
+    } else {
+        message!("headline-met-measured")
+    };
+    let mut clauses = vec![
+        met.with("used", assessment.s580.used().count())
+            .with("intervals", assessment.s580.intervals.len())
+            .with("days", assessment.s580.dates.len()),
+    ];
+    let not_normalised = assessment.s580.not_normalised().count();
+    if not_normalised > 0 {
+        clauses.push(message!("headline-no-irradiance", count = not_normalised));
+    }
+    let counts = count_reasons(assessment.s580.intervals.iter()).into_iter();
+    let mut reasons = counts.map(|(reason, count)| {
+        message!("headline-reason", reason = reason.describe(), count = count)
+    });
+    let reasons = match (reasons.next(), reasons.next()) {
+        (Some(first), Some(second)) => Some(message!(
+            "headline-either-reason",
+            first = first,
+            second = second
+        )),
+        (only, _) => only,
+    };
+    clauses.extend(
+        reasons.map(|reasons| match assessment.s580.set_aside().count() {
+            1 => message!("headline-other", reasons = reasons),
+            _ => message!("headline-others", reasons = reasons),
+        }),
+    );
+    clauses
+}
+
+/// Whether wind or irradiance is an estimate.
+fn is_estimated(assessment: &Assessment) -> bool {
+    assessment.tested.estimates_irradiance()
+        || assessment.tested.runs.iter().any(|run| run.estimates_wind)
+}
+
+/// Whether wind and irradiance were measured in every run.
+fn is_all_measured(assessment: &Assessment) -> bool {
+    assessment
+        .tested
+        .runs
+        .iter()
+        .all(|run| run.readings.wind_m_s.is_some() && run.readings.irradiance_w_m2.is_some())
+}
+
+fn figure(assessment: &Assessment, words: &Words) -> Figure {
+    let aside = assessment.s580.set_aside().count();
+    let (caption, alt) = match (assessment.s580.line(), assessment.s580.rating()) {
+        (Some(line), Some(rating)) => {
+            let (lowest_k, highest_k) = line.x_range;
+            let facts = message!(
+                "power-line-facts",
+                equation = equation(line),
+                r_squared = spoken_r_squared(line, 3),
+                intervals = line.points,
+                days = assessment.s580.dates.len(),
+                lowest = fixed(lowest_k, 1),
+                highest = fixed(highest_k, 1)
+            );
+            let alt = message!(
+                "power-line-alt",
+                facts = &facts,
+                aside = aside,
+                power = fixed(rating.ps50_w, 1)
+            );
+            let marked = |text: Message| match assessment.tested.estimates_irradiance() {
+                true => message!("power-line-estimated", text = text),
+                false => text,
+            };
+            let caption = message!("power-line-caption", facts = facts);
+            (marked(caption), marked(alt))
+        }
+        _ => {
+            let used = assessment.s580.used().count();
+            let facts = message!("no-line-facts", intervals = used, aside = aside);
+            let alt = message!("no-line-alt", facts = &facts);
+            (message!("power-line-caption", facts = facts), alt)
+        }
+    };
+    Figure {
+        file: "power-line.svg".to_owned(),
+        caption: words.say(caption),
+        alt: words.say(alt),
+    }
+}

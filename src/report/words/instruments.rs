@@ -1,0 +1,133 @@
+//! The instruments in words, each with its standard uncertainty.
+
+use serde::Serialize;
+
+use crate::campaign::model::{Instrument, Instruments, IrradianceEstimate, Plane};
+use crate::language::{Message, Phrase, Words};
+use crate::message;
+use crate::procedure::{Assessment, Run};
+use crate::report::spoken::{not_stated, spoken_uncertainty};
+
+/// One instrument.
+#[derive(Debug, Clone, Serialize)]
+pub struct InstrumentRow {
+    pub quantity: String,
+    pub instrument: String,
+    pub uncertainty: String,
+}
+
+/// The same, before it is said in a language.
+struct Described {
+    quantity: Message,
+    instrument: Phrase,
+    uncertainty: Phrase,
+}
+
+/// Each quantity with its instrument and its standard uncertainty.
+pub fn instrument_rows(assessment: &Assessment, words: &Words) -> Vec<InstrumentRow> {
+    let instruments = &assessment.tested.campaign.instruments;
+    let always = |quantity: Message, instrument: &Instrument| describe(quantity, instrument, true);
+    let rows = [
+        always(
+            message!("tested-water-temperature"),
+            &instruments.water_temperature,
+        ),
+        always(
+            message!("tested-ambient-temperature"),
+            &instruments.ambient_temperature,
+        ),
+        irradiance(assessment, instruments),
+        wind(assessment, instruments),
+        always(message!("tested-water-mass"), &instruments.water_mass),
+    ];
+    let said = |row: Described| InstrumentRow {
+        quantity: words.say(row.quantity),
+        instrument: words.say(row.instrument),
+        uncertainty: words.say(row.uncertainty),
+    };
+    rows.map(said).into()
+}
+
+fn describe(quantity: Message, instrument: &Instrument, is_measured: bool) -> Described {
+    Described {
+        quantity,
+        instrument: if is_measured {
+            name_instrument(instrument)
+        } else {
+            message!("instrument-not-measured").into()
+        },
+        uncertainty: match (instrument.uncertainty, instrument.class) {
+            (Some(uncertainty), _) => spoken_uncertainty(uncertainty).into(),
+            (None, Some(class)) => message!("instrument-by-class", basis = class.basis()).into(),
+            (None, None) => not_stated(),
+        },
+    }
+}
+
+fn is_measured(assessment: &Assessment, measures: fn(&Run) -> bool) -> bool {
+    assessment.tested.runs.iter().any(measures)
+}
+
+fn irradiance(assessment: &Assessment, instruments: &Instruments) -> Described {
+    let quantity = match instruments.irradiance_plane {
+        _ if assessment.tested.estimates_irradiance() => message!("tested-irradiance-estimated"),
+        Some(Plane::Normal) => message!("tested-irradiance-normal"),
+        Some(Plane::Horizontal) => message!("tested-irradiance-horizontal"),
+        None => message!("tested-irradiance-plane-assumed"),
+    };
+    let is_measured = is_measured(assessment, |run| run.readings.irradiance_w_m2.is_some());
+    let sensor = describe(quantity, &instruments.irradiance, is_measured);
+    match instruments.irradiance_estimate {
+        None => sensor,
+        Some(way @ IrradianceEstimate::ClearSky) => Described {
+            instrument: way.describe().into(),
+            uncertainty: message!("instrument-uncertainty-of-model").into(),
+            ..sensor
+        },
+        Some(way) => Described {
+            instrument: message!(
+                "instrument-estimated",
+                instrument = sensor.instrument,
+                way = way.describe()
+            )
+            .into(),
+            uncertainty: message!(
+                "instrument-estimated-uncertainty",
+                uncertainty = sensor.uncertainty
+            )
+            .into(),
+            ..sensor
+        },
+    }
+}
+
+fn wind(assessment: &Assessment, instruments: &Instruments) -> Described {
+    let is_by_eye = is_measured(assessment, |run| run.estimates_wind);
+    let is_measured = is_measured(assessment, |run| run.readings.wind_m_s.is_some());
+    let sensor = describe(
+        message!("tested-wind-speed"),
+        &instruments.wind_speed,
+        is_measured,
+    );
+    if is_by_eye {
+        Described {
+            instrument: message!("instrument-by-eye").into(),
+            uncertainty: message!("instrument-by-eye-uncertainty").into(),
+            ..sensor
+        }
+    } else {
+        sensor
+    }
+}
+
+fn name_instrument(instrument: &Instrument) -> Phrase {
+    match (&instrument.description, &instrument.id) {
+        (Some(description), Some(id)) => {
+            message!("instrument-with-id", description = description, id = id).into()
+        }
+        (Some(only), None) | (None, Some(only)) => only.into(),
+        (None, None) => instrument
+            .class
+            .map_or_else(not_stated, |class| class.name().into()),
+    }
+}

@@ -1,0 +1,15 @@
+//! Every string of the report, in the order of its pages.
+//!
+//! The templates hold layout only: what they print is what stands here, and in the `words` of
+//! each procedure.
+
+pub mod cautions;
+pub mod cooking;
+pub mod headline;
+pub mod instruments;
+pub mod provenance;
+pub mod report;
+pub mod tested;
+pub mod year;
+
+pub use report::{Report, build};

@@ -1,0 +1,158 @@
+//! Deviations, notes, and where every number comes from.
+
+use serde::Serialize;
+
+use crate::campaign::Campaign;
+use crate::campaign::model::IrradianceEstimate;
+use crate::language::{Message, Phrase, Words, clauses, short};
+use crate::logs::account::{Account, alike};
+use crate::message;
+use crate::procedure::Assessment;
+use crate::procedure::s580::finding::FindingCode;
+use crate::procedure::sky::USUAL_TURBIDITY;
+use crate::report::Edition;
+use crate::report::number::report_number;
+use crate::report::rows::Row;
+
+/// Section 8.
+#[derive(Debug, Clone, Serialize)]
+pub struct ProvenancePart {
+    pub deviations: Vec<String>,
+    pub notices: Vec<String>,
+    pub tester_notes: String,
+    pub rows: Vec<Row>,
+    /// How the logs were read, those that are written alike together.
+    pub logs: Vec<Vec<Row>>,
+    pub inputs: Vec<Row>,
+    pub end: String,
+}
+
+/// What made a report, when, and by whose methods.
+pub fn made_with(edition: &Edition, practice: impl Into<Phrase>) -> Vec<Row> {
+    let row = |label: Message, text: Phrase| Row::said(&edition.words, label, text);
+    let issued = edition.issued.strftime("%Y-%m-%d %H:%M UTC").to_string();
+    vec![
+        row(
+            message!("made-with"),
+            concat!("simmerline ", env!("CARGO_PKG_VERSION")).into(),
+        ),
+        row(message!("made-issued"), issued.into()),
+        row(message!("made-practice"), practice.into()),
+        row(
+            message!("made-solar-time"),
+            message!("made-solar-time-text").into(),
+        ),
+        row(
+            message!("made-boiling"),
+            message!("made-boiling-text").into(),
+        ),
+    ]
+}
+
+/// Puts section 8 into words.
+pub fn provenance(assessment: &Assessment, edition: &Edition) -> ProvenancePart {
+    let campaign = &assessment.tested.campaign;
+    let words = &edition.words;
+    let number = report_number(assessment);
+    let mut rows = made_with(edition, format!("ASAE {}", campaign.procedure));
+    rows.push(Row::said(
+        words,
+        message!("made-decision"),
+        message!("made-decision-text"),
+    ));
+    rows.extend(estimate(campaign).map(|how| Row::said(words, message!("made-irradiance"), how)));
+    ProvenancePart {
+        deviations: deviations(assessment)
+            .into_iter()
+            .map(|deviation| words.say(deviation))
+            .collect(),
+        notices: assessment
+            .notices
+            .iter()
+            .map(|notice| words.say(notice.message()))
+            .collect(),
+        tester_notes: campaign.notes.clone().unwrap_or_default(),
+        rows,
+        logs: logs(assessment, words),
+        inputs: assessment
+            .tested
+            .inputs()
+            .into_iter()
+            .map(|(file, sha256)| Row::new(&words.say(input_label(campaign, file)), sha256))
+            .collect(),
+        end: words.say(message!("report-end", number = number)),
+    }
+}
+
+/// What an input is called; the hash of a photo is that of the picture in the report.
+fn input_label(campaign: &Campaign, file: String) -> Phrase {
+    match &campaign.cooker.photo {
+        Some(photo) if photo.name == file => message!("input-photo", file = file).into(),
+        _ => file.into(),
+    }
+}
+
+/// Models that stand in for a sensor.
+fn estimate(campaign: &Campaign) -> Option<Message> {
+    let way = campaign.instruments.irradiance_estimate?;
+    let said = match (way, campaign.site.linke_turbidity) {
+        (IrradianceEstimate::ClearSky, Some(stated)) => {
+            message!("made-irradiance-stated", turbidity = short(stated))
+        }
+        (IrradianceEstimate::ClearSky, None) => {
+            message!("made-irradiance-usual", turbidity = short(USUAL_TURBIDITY))
+        }
+        _ => message!("made-irradiance-text"),
+    };
+    Some(said.with("way", way.describe()))
+}
+
+fn logs(assessment: &Assessment, words: &Words) -> Vec<Vec<Row>> {
+    let zone = &assessment.tested.campaign.site.time_zone;
+    let part = |group: Vec<&Account>| {
+        let readings = group.iter().map(|account| {
+            let mut lines = vec![account.readings(zone)];
+            lines.extend(account.skipped.describe());
+            Row::new(&account.log, words.say(clauses(lines)))
+        });
+        let form = group[0].form().into_iter();
+        readings
+            .chain(form.map(|(label, text)| Row::new(&words.say(label), words.say(text))))
+            .collect()
+    };
+    alike(&assessment.tested.accounts)
+        .into_iter()
+        .map(part)
+        .collect()
+}
+
+fn deviations(assessment: &Assessment) -> Vec<Message> {
+    let own = assessment.s580.limits.rows.iter().filter(|row| row.changed);
+    let mut deviations: Vec<Message> = own
+        .map(|row| {
+            message!(
+                "deviation-limit",
+                key = row.word.unwrap_or_default(),
+                value = row.amount(),
+                what = row.what()
+            )
+        })
+        .collect();
+    for run in &assessment.tested.runs {
+        deviations.extend(run.plan.exclusions.iter().map(|exclusion| {
+            let said = match &exclusion.reason {
+                Some(reason) => message!("deviation-excluded", reason = reason),
+                None => message!("deviation-excluded-no-reason"),
+            };
+            said.with("run", &run.plan.label)
+                .with("from", exclusion.span.from.to_string())
+                .with("to", exclusion.span.to.to_string())
+        }));
+    }
+    let mut findings = assessment.s580.conformity.findings.iter();
+    if findings.any(|finding| finding.code != FindingCode::ExcludedByTester) {
+        deviations.push(message!("deviation-findings"));
+    }
+    deviations.push(message!("deviation-interval"));
+    deviations
+}

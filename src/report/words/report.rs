@@ -1,0 +1,110 @@
+//! The report as a whole.
+
+use serde::Serialize;
+
+use super::cautions::{CautionPart, cautions};
+use super::cooking::{CookingPart, cooking};
+use super::headline::{Headline, headline};
+use super::provenance::{ProvenancePart, provenance};
+use super::tested::{Tested, tested};
+use crate::language::{Message, Phrase, Words};
+use crate::message;
+use crate::procedure::Assessment;
+use crate::procedure::finding::Level;
+use crate::report::dry_vessel::words::{StagnationPart, stagnation_part};
+use crate::report::number::report_number;
+use crate::report::rows::Row;
+use crate::report::s580::words::conditions::{Conditions, conditions};
+use crate::report::s580::words::evidence::{
+    IntervalTable, RunPart, interval_tables, reason_key, run_parts,
+};
+use crate::report::s580::words::regression::{RegressionPart, regression};
+use crate::report::{Edition, Setting};
+use crate::units::sentence_case;
+
+/// The report.
+#[derive(Debug, Clone, Serialize)]
+pub struct Report {
+    pub setting: Setting,
+    /// Kind of document, above the title.
+    pub kind: String,
+    pub title: String,
+    pub subtitle: String,
+    pub number: String,
+    /// Said on every page: invented, indicative.
+    pub marks: Vec<String>,
+    /// Foot of every page.
+    pub statement: String,
+    pub author: String,
+    pub headline: Headline,
+    pub tested: Tested,
+    pub conditions: Conditions,
+    pub runs: Vec<RunPart>,
+    pub intervals: Vec<IntervalTable>,
+    /// Reason codes and what they mean.
+    pub reasons: Vec<Row>,
+    pub regression: RegressionPart,
+    pub cooking: CookingPart,
+    /// `None`: no dry vessel was tested.
+    pub stagnation: Option<StagnationPart>,
+    pub cautions: CautionPart,
+    pub provenance: ProvenancePart,
+}
+
+/// Puts a result into words.
+pub fn build(assessment: &Assessment, edition: &Edition) -> Report {
+    let words = &edition.words;
+    let campaign = &assessment.tested.campaign;
+    let (kind, title) = kind_and_title(assessment);
+    Report {
+        setting: edition.setting(),
+        kind: words.say(kind),
+        title: words.say(title),
+        subtitle: words.say(super::tested::subtitle(assessment)),
+        number: report_number(assessment),
+        marks: marks(assessment, words),
+        statement: words.say(message!("report-statement")),
+        author: campaign.tester.clone().unwrap_or_default(),
+        headline: headline(assessment, words),
+        tested: tested(assessment, edition),
+        conditions: conditions(assessment, words),
+        runs: run_parts(assessment, words),
+        intervals: interval_tables(assessment, words),
+        reasons: reason_key(assessment, words),
+        regression: regression(assessment, words),
+        cooking: cooking(assessment, words),
+        stagnation: stagnation_part(assessment, words),
+        cautions: cautions(words),
+        provenance: provenance(assessment, edition),
+    }
+}
+
+/// The kind of document and its title, both with what a reader must know of the rating.
+fn kind_and_title(assessment: &Assessment) -> (Message, Phrase) {
+    let title = &assessment.tested.campaign.title;
+    // A rating by an estimate is always indicative.
+    if assessment.tested.estimates_irradiance() {
+        let title = message!("report-title-estimated", title = title);
+        (message!("report-kind-estimated"), title.into())
+    } else if assessment.s580.conformity.level == Level::Indicative {
+        let title = message!("report-title-indicative", title = title);
+        (message!("report-kind-indicative"), title.into())
+    } else {
+        (message!("report-kind"), title.into())
+    }
+}
+
+fn marks(assessment: &Assessment, words: &Words) -> Vec<String> {
+    let mut marks = Vec::new();
+    let level = assessment.s580.conformity.level;
+    if level == Level::Indicative {
+        marks.push(words.say(level.describe()));
+    }
+    if assessment.tested.campaign.demonstration {
+        marks.push(words.say(message!("report-invented")));
+    }
+    if assessment.tested.estimates_irradiance() {
+        marks.push(sentence_case(&words.say(message!("irradiance-estimated"))));
+    }
+    marks
+}
