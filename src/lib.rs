@@ -8,8 +8,8 @@
 //! Before all that, [`planning`] looks ahead to a test day, and [`entry`] makes a log of a
 //! field sheet that is typed in; long after it, [`mod@verify`] holds a report against the data
 //! that it carries.
-//! [`cli`] is the command line. Shared by all: [`error`], [`notice`],
-//! [`language`], [`units`] and [`hash`].
+//! [`cli`] is the command line. Shared by all: [`error`], [`language`], [`units`] and
+//! [`hash`].
 
 pub mod campaign;
 pub mod comparison;
@@ -28,7 +28,6 @@ pub mod error;
 pub mod hash;
 pub mod language;
 pub mod measure;
-pub mod notice;
 pub mod units;
 
 use std::path::Path;

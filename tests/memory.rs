@@ -14,7 +14,8 @@ use flate2::write::GzEncoder;
 use jiff::tz::TimeZone;
 use peak_alloc::PeakAlloc;
 use simmerline::campaign::model::LogRules;
-use simmerline::logs::read::{Request, read_bytes};
+use simmerline::logs::read::read_bytes;
+use simmerline::logs::request::Request;
 use zip::ZipWriter;
 use zip::write::SimpleFileOptions;
 

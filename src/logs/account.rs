@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use jiff::tz::TimeZone;
 
 use super::quantity::Quantity;
+use super::quote::{in_quotes, quoted};
 use super::sensor::Sensor;
 use crate::campaign::model::Curve;
 use crate::language::{Message, Phrase, clauses, joined, kilograms, short};
@@ -147,6 +148,10 @@ impl Account {
 
     /// How the log is written, a fact a row: what it is, and how it was understood.
     pub fn form(&self) -> Vec<(Phrase, Phrase)> {
+        self.form_with(&self.time_example)
+    }
+
+    fn form_with(&self, time_example: &str) -> Vec<(Phrase, Phrase)> {
         let mut rows: Vec<(Phrase, Phrase)> = vec![
             (
                 message!("log-form").into(),
@@ -159,11 +164,11 @@ impl Account {
                 .into(),
             ),
             (
-                quoted(&self.time_header).into(),
+                in_quotes(&self.time_header).into(),
                 message!(
                     "log-time-text",
                     format = &self.time_format,
-                    example = &self.time_example,
+                    example = time_example,
                     zone = &self.time_zone
                 )
                 .into(),
@@ -175,11 +180,11 @@ impl Account {
         }
         let columns = self.columns.iter();
         rows.extend(
-            columns.map(|column| (quoted(&column.header).into(), column.describe().into())),
+            columns.map(|column| (in_quotes(&column.header).into(), column.describe().into())),
         );
         if !self.not_read.is_empty() {
-            let headers: Vec<String> = self.not_read.iter().map(|header| quoted(header)).collect();
-            rows.push((message!("log-not-read").into(), headers.join(", ").into()));
+            let headers = quoted(&self.not_read);
+            rows.push((message!("log-not-read").into(), headers.into()));
         }
         rows
     }
@@ -204,16 +209,8 @@ impl Account {
 
     /// Whether another log is written in the same way.
     fn is_like(&self, other: &Account) -> bool {
-        let written_alike = Account {
-            time_example: self.time_example.clone(),
-            ..other.clone()
-        };
-        self.form() == written_alike.form()
+        self.form() == other.form_with(&self.time_example)
     }
-}
-
-fn quoted(header: &str) -> String {
-    format!("\"{header}\"")
 }
 
 /// The logs, those that are written in one way together.

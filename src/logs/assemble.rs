@@ -1,21 +1,19 @@
-//! The rows of a log to readings by quantity, with an account of them.
+//! The rows of a log to readings by quantity.
 
 use std::path::Path;
 
-use super::account::{Account, ColumnAccount, Skip};
+use super::account::{Skip, Skipped};
 use super::columns::ColumnMap;
 use super::frame::Frame;
+use super::notice::LogNotice;
 use super::quantity::Quantity;
-use super::read::{FileLog, Request};
 use super::readings::{Merged, Readings, Series, Vessels, merge};
+use super::request::Request;
 use super::sensor::{Sensor, UnitFrom};
 use super::smell::take_out_faults;
 use super::walk::Walked;
 use crate::campaign::model::Curve;
 use crate::error::{Error, Problem, Problems, Result};
-use crate::language::Message;
-use crate::notice::Notice;
-use crate::units::{MICROSECONDS_PER_SECOND, seconds_between};
 
 /// Sensors of one load further apart than this are worth a look. Only the water can
 /// have several.
@@ -24,93 +22,52 @@ const SENSORS_APART_K: f64 = 15.0;
 /// Share of the readings from which on it is said.
 const SHARE_APART: f64 = 0.05;
 
+/// The rows of a log as readings by quantity.
+pub struct Gathered {
+    pub readings: Readings,
+    /// What a reader should know.
+    pub notices: Vec<LogNotice>,
+    /// Rows that are no readings.
+    pub skipped: Skipped,
+}
+
 /// From rows to readings by quantity, with what a reader should know.
 ///
 /// # Errors
 /// [`Error::Input`] for a quantity whose values cannot be what its column says, or that
 /// has no valid reading.
-pub fn finish(
+pub fn gather(
     path: &Path,
     name: &str,
     map: &ColumnMap,
     walked: Walked,
     request: &Request<'_>,
-) -> Result<FileLog> {
+) -> Result<Gathered> {
     let mut notices = row_notices(name, map, &walked);
     let mut frame = walked.frame.finish(request.clock_offset_us)?;
     let log = || name.to_owned();
     if frame.was_unsorted {
-        notices.push(Notice::RowsSorted { log: log() });
+        notices.push(LogNotice::RowsSorted { log: log() });
     }
     if frame.repeated > 0 {
-        notices.push(Notice::RepeatedTimes {
+        notices.push(LogNotice::RepeatedTimes {
             log: log(),
             rows: frame.repeated,
         });
     }
-    let readings = assemble(path, name, &mut frame, map, request, &mut notices)?;
-    let times = &readings.time_us;
-    let account = Account {
-        log: log(),
-        written_in: unread(),
-        decimal_mark: unread(),
-        header_line: 0,
-        time_header: map.time.header.clone(),
-        time_format: unread(),
-        time_example: String::new(),
-        time_zone: unread(),
-        is_elapsed: false,
-        clock_offset_s: request.clock_offset_us as f64 / MICROSECONDS_PER_SECOND,
-        columns: map
-            .sensors
-            .iter()
-            .map(|sensor| ColumnAccount::new(sensor, request.vessel_water_kg))
-            .collect(),
-        not_read: map.ignored.clone(),
-        readings: times.len(),
-        first_us: times.first().copied().unwrap_or_default(),
-        last_us: times.last().copied().unwrap_or_default(),
-        step_s: median_step_s(times),
-        skipped: walked.skipped,
-    };
-    let mut quantities: Vec<Quantity> = map.sensors.iter().map(|sensor| sensor.quantity).collect();
-    quantities.dedup();
-    let calibrated = map
-        .sensors
-        .iter()
-        .filter(|sensor| sensor.calibration.is_some());
-    Ok(FileLog {
-        sha256: String::new(),
-        readings,
-        account,
+    Ok(Gathered {
+        readings: assemble(path, name, &mut frame, map, request, &mut notices)?,
         notices,
-        quantities,
-        absent: map.absent.clone(),
-        calibrated: calibrated.map(|sensor| sensor.header.clone()).collect(),
+        skipped: walked.skipped,
     })
 }
 
-fn median_step_s(time_us: &[i64]) -> Option<f64> {
-    let mut steps: Vec<i64> = time_us.windows(2).map(|pair| pair[1] - pair[0]).collect();
-    let middle = steps.len() / 2;
-    if steps.is_empty() {
-        return None;
-    }
-    let (_, median, _) = steps.select_nth_unstable(middle);
-    Some(seconds_between(0, *median))
-}
-
-/// Before a log has been read whole.
-fn unread() -> Message {
-    Message::new("log-not-read")
-}
-
-fn row_notices(name: &str, map: &ColumnMap, walked: &Walked) -> Vec<Notice> {
+fn row_notices(name: &str, map: &ColumnMap, walked: &Walked) -> Vec<LogNotice> {
     let mut notices = Vec::new();
     for reason in [Skip::Footer, Skip::CutOff] {
         let rows = walked.skipped.count(reason);
         if rows > 0 {
-            notices.push(Notice::RowsLeftOut {
+            notices.push(LogNotice::RowsLeftOut {
                 log: name.to_owned(),
                 rows,
                 lines: walked.skipped.lines(reason),
@@ -120,7 +77,7 @@ fn row_notices(name: &str, map: &ColumnMap, walked: &Walked) -> Vec<Notice> {
     }
     for (sensor, &cells) in map.sensors.iter().zip(&walked.faults) {
         if cells > 0 {
-            notices.push(Notice::FaultValues {
+            notices.push(LogNotice::FaultValues {
                 log: name.to_owned(),
                 column: sensor.header.clone(),
                 cells,
@@ -135,7 +92,7 @@ fn row_notices(name: &str, map: &ColumnMap, walked: &Walked) -> Vec<Notice> {
         .map(|sensor| (sensor.header.clone(), sensor.unit.symbol()))
         .collect();
     if !columns.is_empty() {
-        notices.push(Notice::UnitsAssumed { columns });
+        notices.push(LogNotice::UnitsAssumed { columns });
     }
     notices
 }
@@ -147,7 +104,7 @@ fn assemble(
     frame: &mut Frame,
     map: &ColumnMap,
     request: &Request<'_>,
-    notices: &mut Vec<Notice>,
+    notices: &mut Vec<LogNotice>,
 ) -> Result<Readings> {
     let mut problems = Problems::default();
     let mut of_quantity = |quantity: Quantity| -> Result<Series> {
@@ -207,7 +164,7 @@ fn assemble(
 }
 
 /// Readings beyond the ends of a table of calibration points.
-fn beyond_points(name: &str, sensor: &Sensor, series: &Series) -> Option<Notice> {
+fn beyond_points(name: &str, sensor: &Sensor, series: &Series) -> Option<LogNotice> {
     let Some(Curve::Points(points)) = &sensor.calibration else {
         return None;
     };
@@ -217,17 +174,17 @@ fn beyond_points(name: &str, sensor: &Sensor, series: &Series) -> Option<Notice>
         .iter()
         .filter(|value| !(first..=last).contains(*value))
         .count();
-    (readings > 0).then(|| Notice::BeyondCalibration {
+    (readings > 0).then(|| LogNotice::BeyondCalibration {
         log: name.to_owned(),
         column: sensor.header.clone(),
         readings,
     })
 }
 
-fn merge_notices(name: &str, quantity: Quantity, merged: &Merged) -> Vec<Notice> {
+fn merge_notices(name: &str, quantity: Quantity, merged: &Merged) -> Vec<LogNotice> {
     let mut notices = Vec::new();
     if merged.apart as f64 > SHARE_APART * merged.mean.value.len() as f64 {
-        notices.push(Notice::SensorsApart {
+        notices.push(LogNotice::SensorsApart {
             log: name.to_owned(),
             quantity,
             readings: merged.apart,
@@ -235,7 +192,7 @@ fn merge_notices(name: &str, quantity: Quantity, merged: &Merged) -> Vec<Notice>
         });
     }
     if merged.incomplete > 0 {
-        notices.push(Notice::SensorsIncomplete {
+        notices.push(LogNotice::SensorsIncomplete {
             log: name.to_owned(),
             quantity,
             readings: merged.incomplete,

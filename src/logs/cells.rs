@@ -1,5 +1,8 @@
 //! One cell of a log: a number, nothing, or something that cannot be read.
 
+use crate::language::Message;
+use crate::message;
+
 /// What a cell holds.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Cell {
@@ -28,6 +31,20 @@ impl Marks {
         decimal: '.',
         thousands: None,
     };
+
+    /// In words.
+    pub fn describe(self) -> Message {
+        let decimal = match self.decimal {
+            ',' => message!("mark-comma"),
+            _ => message!("mark-point"),
+        };
+        match self.thousands {
+            Some(mark) => {
+                message!("mark-thousands", decimal = decimal, mark = mark.to_string())
+            }
+            None => decimal,
+        }
+    }
 }
 
 /// Words that stand for a missing value, in lower case.

@@ -1,22 +1,22 @@
 //! The sensor in a column: in which unit its numbers are, and how they are put right.
 
-use super::columns::{Search, is_header_of};
-use super::names::{Recognised, fold, unit_of};
+use super::fold::fold;
+use super::names::{Recognised, unit_of};
 use super::quantity::Quantity;
+use super::quote::shortened;
+use super::search::{Found, Search, is_header_of};
 use super::sensor::{FoundBy, Sensor, UnitFrom, after_number};
-use super::walk::shortened;
 use crate::campaign::model::Plane;
 use crate::measure::{Kind, Unit};
 
 impl Search<'_> {
     /// A column as a sensor, with its unit; `None` after a problem.
-    pub(super) fn sensor(
-        &mut self,
-        quantity: Quantity,
-        column: usize,
-        vessel: usize,
-        found_by: FoundBy,
-    ) -> Option<Sensor> {
+    pub(super) fn sensor(&mut self, quantity: Quantity, found: &Found) -> Option<Sensor> {
+        let &Found {
+            column,
+            vessel,
+            found_by,
+        } = found;
         let header = self.layout.header[column].clone();
         let is_normal = self.request.plane != Some(Plane::Horizontal);
         if quantity == Quantity::Irradiance

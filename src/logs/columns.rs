@@ -2,14 +2,16 @@
 
 use std::path::Path;
 
+use super::fold::fold;
 use super::layout::Layout;
-use super::names::{HeaderName, Recognised, fold, read_headers};
+use super::names::Recognised;
 use super::quantity::{Quantity, Role};
-use super::read::Request;
+use super::quote::quoted;
+use super::request::Request;
+use super::search::{Found, Search};
 use super::sensor::{FoundBy, Sensor};
-use super::synonyms::Meaning;
 use super::time_columns::TimeColumns;
-use crate::error::{Problem, Problems};
+use crate::error::Problems;
 use crate::measure::Unit;
 use crate::units::counted;
 
@@ -38,38 +40,27 @@ pub fn map_columns(
     layout: &Layout,
     request: &Request<'_>,
 ) -> Result<ColumnMap, Problems> {
-    let mut search = Search {
-        path,
-        layout,
-        request,
-        names: read_headers(&layout.header),
-        taken: Vec::new(),
-        problems: Problems::default(),
-        absent: Vec::new(),
-    };
-    let named: Vec<Vec<(usize, usize)>> = request
-        .role
-        .sought()
+    let mut search = Search::new(path, layout, request);
+    let sought = request.role.sought();
+    let named: Vec<Vec<Found>> = sought
         .iter()
-        .map(|quantity| search.find_named(*quantity))
+        .map(|&quantity| search.find_named(quantity))
         .collect();
     let time = search.find_time();
-    let mut found: Vec<Vec<(usize, usize, FoundBy)>> = Vec::new();
-    for (quantity, named) in request.role.sought().iter().zip(named) {
-        let named = named
-            .into_iter()
-            .map(|(column, vessel)| (column, vessel, FoundBy::CampaignFile));
-        let mut columns: Vec<_> = named.collect();
-        if columns.is_empty() && !search.is_named_here(*quantity) {
-            columns = search.find_by_meaning(*quantity);
-        }
-        found.push(columns);
+    let mut found: Vec<Vec<Found>> = Vec::new();
+    for (&quantity, named) in sought.iter().zip(named) {
+        let is_open = named.is_empty() && !search.is_named_here(quantity);
+        found.push(if is_open {
+            search.find_by_meaning(quantity)
+        } else {
+            named
+        });
     }
     search.settle_open(&mut found);
     let mut sensors = Vec::new();
-    for (quantity, columns) in request.role.sought().iter().zip(&found) {
-        for (column, vessel, found_by) in columns {
-            sensors.extend(search.sensor(*quantity, *column, *vessel, *found_by));
+    for (&quantity, columns) in sought.iter().zip(&found) {
+        for column in columns {
+            sensors.extend(search.sensor(quantity, column));
         }
     }
     search.check_vessels(&sensors);
@@ -129,82 +120,18 @@ fn least_cells(layout: &Layout, read: usize) -> usize {
     end.unwrap_or(layout.header.len())
 }
 
-/// The search for the columns of one log.
-pub(super) struct Search<'s> {
-    pub(super) path: &'s Path,
-    pub(super) layout: &'s Layout,
-    pub(super) request: &'s Request<'s>,
-    pub(super) names: Vec<HeaderName>,
-    /// Columns that have a quantity.
-    pub(super) taken: Vec<usize>,
-    pub(super) problems: Problems,
-    pub(super) absent: Vec<(&'static str, String)>,
-}
-
 impl Search<'_> {
-    pub(super) fn problem(&mut self, what: String, hint: String) {
-        let hint = match self.request.role {
-            Role::Weather => hint
-                .replace("[columns]", "[weather.columns]")
-                .replace("[units]", "[weather.units]")
-                .replace("[format]", "[weather.format]"),
-            _ => hint,
-        };
-        let problem = Problem::at(self.path, what).line(self.layout.header_line);
-        self.problems.push(problem.hint(hint));
-    }
-
-    /// The column of a header that `[columns]` names.
-    pub(super) fn named_column(
-        &mut self,
-        key: &'static str,
-        name: &str,
-        may_be_elsewhere: bool,
-    ) -> Option<usize> {
-        let header = &self.layout.header;
-        let with = |same: &dyn Fn(&str) -> bool| -> Vec<usize> {
-            (0..header.len())
-                .filter(|&index| same(&header[index]))
-                .collect()
-        };
-        let mut matching = with(&|header| same_header(header, name));
-        if matching.is_empty() {
-            matching = with(&|header| same_header(&without_brackets(header), name));
-        }
-        match matching.as_slice() {
-            [column] => {
-                if self.taken.contains(column) {
-                    self.problem(
-                        format!("the column \"{}\" is named twice", header[*column]),
-                        "under [columns], give each quantity a column of its own".to_owned(),
-                    );
-                }
-                self.taken.push(*column);
-                return Some(*column);
-            }
-            [] if may_be_elsewhere => self.absent.push((key, name.to_owned())),
-            [] => self.problem(
-                format!("has no column \"{name}\"; there are: {}", quoted(header)),
-                format!("name the right one under [columns] {key} in campaign.toml, for all runs or under this [[run]] alone, or rename the column in this log"),
-            ),
-            several => self.problem(
-                format!("has the column \"{name}\" {} times", several.len()),
-                "rename the columns so that each has a header of its own".to_owned(),
-            ),
-        }
-        None
-    }
-
-    fn find_named(&mut self, quantity: Quantity) -> Vec<(usize, usize)> {
+    fn find_named(&mut self, quantity: Quantity) -> Vec<Found> {
         let columns = &self.request.rules.columns;
         let may_be_elsewhere = self.request.role != Role::Whole;
         let named = quantity.named(columns).into_iter();
         named
             .filter_map(|(vessel, name)| {
-                Some((
-                    self.named_column(quantity.key(), name, may_be_elsewhere)?,
+                Some(Found {
+                    column: self.named_column(quantity.key(), name, may_be_elsewhere)?,
                     vessel,
-                ))
+                    found_by: FoundBy::CampaignFile,
+                })
             })
             .collect()
     }
@@ -214,18 +141,32 @@ impl Search<'_> {
         self.request.role == Role::Whole && !quantity.named(&self.request.rules.columns).is_empty()
     }
 
-    pub(super) fn columns_of(&self, wanted: Meaning) -> Vec<usize> {
-        let is_it = |column: &usize| {
-            let name = &self.names[*column].recognised;
-            matches!(name, Recognised::As { meaning, .. } if *meaning == wanted)
-                && !self.taken.contains(column)
-        };
-        (0..self.names.len()).filter(is_it).collect()
-    }
-
     /// Columns whose header means a quantity; several only for the water, and only if
     /// their headers differ in nothing but a number.
-    fn find_by_meaning(&mut self, quantity: Quantity) -> Vec<(usize, usize, FoundBy)> {
+    fn find_by_meaning(&mut self, quantity: Quantity) -> Vec<Found> {
+        let columns = self.fitting_columns(quantity);
+        self.check_rivals(quantity, &columns);
+        self.taken.extend(&columns);
+        let found_by = |column: usize| {
+            if self.layout.header[column].eq_ignore_ascii_case(quantity.header()) {
+                FoundBy::CanonicalHeader
+            } else {
+                FoundBy::Synonym
+            }
+        };
+        let numbered = columns.iter().enumerate();
+        numbered
+            .map(|(vessel, &column)| Found {
+                column,
+                vessel,
+                found_by: found_by(column),
+            })
+            .collect()
+    }
+
+    /// Columns whose header means a quantity, without those that another outdoes by its
+    /// unit.
+    fn fitting_columns(&self, quantity: Quantity) -> Vec<usize> {
         let mut columns = self.columns_of(quantity.meaning());
         // A column in the unit of something else is no rival of one that fits.
         let fits = |column: &usize| self.names[*column].not_a_unit.is_none();
@@ -245,6 +186,11 @@ impl Search<'_> {
         if in_base == 1 && units.iter().filter(|unit| is_other(unit)).count() + 1 == units.len() {
             columns.retain(|&column| self.names[column].unit == Some(quantity.base_unit()));
         }
+        columns
+    }
+
+    /// Refuses several columns of a quantity where they are no sensors of one kind.
+    fn check_rivals(&mut self, quantity: Quantity, columns: &[usize]) {
         let base = |column: usize| match &self.names[column].recognised {
             Recognised::As { base, .. } => base.clone(),
             _ => String::new(),
@@ -279,27 +225,34 @@ impl Search<'_> {
                 format!("say which counts under [columns] in campaign.toml: {key} = {example}"),
             );
         }
-        self.taken.extend(&columns);
-        let canonical = |column: usize| {
-            if self.layout.header[column].eq_ignore_ascii_case(quantity.header()) {
-                FoundBy::CanonicalHeader
-            } else {
-                FoundBy::Synonym
-            }
-        };
-        let numbered = columns.iter().enumerate();
-        numbered
-            .map(|(vessel, &column)| (column, vessel, canonical(column)))
-            .collect()
     }
 
     /// Columns that could be several things: taken where only one is possible, refused
     /// where a quantity would be guessed.
-    fn settle_open(&mut self, found: &mut [Vec<(usize, usize, FoundBy)>]) {
-        let role = self.request.role;
-        let sought = role.sought();
-        let is_missing =
-            |found: &[Vec<(usize, usize, FoundBy)>], index: usize| found[index].is_empty();
+    fn settle_open(&mut self, found: &mut [Vec<Found>]) {
+        let open = self.open_columns(found);
+        if self.request.role == Role::Weather
+            && let [(column, could_be)] = open.as_slice()
+            && let [only] = could_be.as_slice()
+        {
+            self.taken.push(*column);
+            found[*only].push(Found {
+                column: *column,
+                vessel: 0,
+                found_by: FoundBy::Elimination,
+            });
+            return;
+        }
+        let refused = self.refuse_guesses(&open);
+        if !refused {
+            self.refuse_missing(found);
+        }
+    }
+
+    /// Columns that could be several things, each with the positions of the quantities
+    /// sought that it could be and that have no column yet.
+    fn open_columns(&self, found: &[Vec<Found>]) -> Vec<(usize, Vec<usize>)> {
+        let sought = self.request.role.sought();
         let mut open: Vec<(usize, Vec<usize>)> = Vec::new();
         for column in 0..self.names.len() {
             let Recognised::OneOf(meanings) = &self.names[column].recognised else {
@@ -307,26 +260,25 @@ impl Search<'_> {
             };
             let could_be: Vec<usize> = (0..sought.len())
                 .filter(|&index| {
-                    meanings.contains(&sought[index].meaning()) && is_missing(found, index)
+                    meanings.contains(&sought[index].meaning()) && found[index].is_empty()
                 })
                 .collect();
             if !self.taken.contains(&column) && !could_be.is_empty() {
                 open.push((column, could_be));
             }
         }
-        if role == Role::Weather
-            && let [(column, could_be)] = open.as_slice()
-            && let [only] = could_be.as_slice()
-        {
-            self.taken.push(*column);
-            found[*only].push((*column, 0, FoundBy::Elimination));
-            return;
-        }
+        open
+    }
+
+    /// Refuses open columns of which one would be guessed; whether there are any.
+    fn refuse_guesses(&mut self, open: &[(usize, Vec<usize>)]) -> bool {
+        let role = self.request.role;
         let mut refused = false;
         for (column, could_be) in open {
-            let guessed: Vec<Quantity> = could_be.iter().map(|&index| sought[index]).collect();
+            let guessed: Vec<Quantity> =
+                could_be.iter().map(|&index| role.sought()[index]).collect();
             let is_needed = guessed.iter().any(|quantity| role.is_needed(*quantity));
-            let Recognised::OneOf(meanings) = &self.names[column].recognised else {
+            let Recognised::OneOf(meanings) = &self.names[*column].recognised else {
                 continue;
             };
             if !is_needed && (guessed.len() < 2 || role == Role::Cooker) {
@@ -337,7 +289,7 @@ impl Search<'_> {
                 .iter()
                 .map(|meaning| meaning.describe().to_string())
                 .collect();
-            let header = &self.layout.header[column];
+            let header = &self.layout.header[*column];
             let keys: Vec<String> = guessed
                 .iter()
                 .map(|q| format!("{} = \"{header}\"", q.key()))
@@ -354,9 +306,15 @@ impl Search<'_> {
             );
             self.problem(what, hint);
         }
-        for (index, quantity) in sought.iter().enumerate() {
-            let is_lacking = is_missing(found, index) && !self.is_named_here(*quantity);
-            if !refused && is_lacking && role.is_needed(*quantity) {
+        refused
+    }
+
+    /// Refuses a log without a column of a quantity that it must have.
+    fn refuse_missing(&mut self, found: &[Vec<Found>]) {
+        let role = self.request.role;
+        for (quantity, columns) in role.sought().iter().zip(found) {
+            let is_lacking = columns.is_empty() && !self.is_named_here(*quantity);
+            if is_lacking && role.is_needed(*quantity) {
                 let name = quantity.name();
                 self.problem(
                     format!("has no column that is understood as {name}; there are: {}", quoted(&self.layout.header)),
@@ -395,33 +353,4 @@ impl Search<'_> {
             );
         }
     }
-}
-
-/// Whether a name is a header's, with its unit in brackets or without.
-pub fn is_header_of(header: &str, name: &str) -> bool {
-    same_header(header, name) || same_header(&without_brackets(header), name)
-}
-
-fn without_brackets(header: &str) -> String {
-    let end = header.find(['(', '[']).filter(|&start| start > 0);
-    header[..end.unwrap_or(header.len())].to_owned()
-}
-
-fn same_header(left: &str, right: &str) -> bool {
-    let words = |text: &str| {
-        text.split_whitespace()
-            .collect::<Vec<_>>()
-            .join(" ")
-            .to_lowercase()
-    };
-    words(left) == words(right)
-}
-
-/// Headers in quotes, separated by commas.
-pub fn quoted(headers: &[String]) -> String {
-    let quoted: Vec<String> = headers
-        .iter()
-        .map(|header| format!("\"{header}\""))
-        .collect();
-    quoted.join(", ")
 }

@@ -2,9 +2,12 @@
 
 use std::sync::Arc;
 
-use polars::prelude::*;
+use polars::prelude::{
+    BooleanChunked, ChunkCompareEq, ChunkShift, ChunkedBuilder, Column, DataFrame, Float64Type,
+    IntoColumn, IntoSeries, PlSmallStr, PolarsError, PrimitiveChunkedBuilder, SortMultipleOptions,
+};
 
-use super::readings::Series as ReadingSeries;
+use super::readings::Series;
 use crate::error::{Error, Result};
 
 const TIME: &str = "time_us";
@@ -103,14 +106,14 @@ impl Frame {
     ///
     /// # Errors
     /// [`Error::Internal`] if the column is not there.
-    pub fn take_sensor(&mut self, index: usize) -> Result<ReadingSeries> {
+    pub fn take_sensor(&mut self, index: usize) -> Result<Series> {
         let column = self
             .data
             .drop_in_place(&sensor_name(index))
             .map_err(internal)?;
         let values = column.f64().map_err(internal)?;
         if values.null_count() == 0 {
-            return Ok(ReadingSeries {
+            return Ok(Series {
                 time_us: self.time_us(),
                 value: values.into_no_null_iter().collect(),
             });
@@ -119,7 +122,7 @@ impl Frame {
         let (time_us, value) = rows
             .filter_map(|(&time_us, value)| Some((time_us, value?)))
             .unzip();
-        Ok(ReadingSeries::new(time_us, value))
+        Ok(Series::new(time_us, value))
     }
 }
 

@@ -1,6 +1,6 @@
 //! The text of a header: its brackets, what is cut off its end, its words.
 
-use super::names::fold;
+use super::fold::fold;
 use super::synonyms::TABLE;
 use crate::measure::{Kind, Unit};
 

@@ -7,15 +7,17 @@ use std::rc::Rc;
 use jiff::civil::Date;
 
 use super::account::Account;
-use super::columns::{is_header_of, quoted};
+use super::notice::LogNotice;
 use super::quantity::{Quantity, Role};
-use super::read::{FileLog, Request, read_file};
+use super::quote::quoted;
+use super::read::{FileLog, read_file};
 use super::readings::Readings;
+use super::request::Request;
+use super::search::is_header_of;
 use crate::campaign::Campaign;
-use crate::campaign::model::{LogRules, RunPlan};
+use crate::campaign::model::{Calibration, Instruments, LogRules, RunPlan, Site};
 use crate::campaign::moment::Moment;
 use crate::error::{Error, Problem, Problems, Result};
-use crate::notice::Notice;
 
 /// A weather log that begins later or ends earlier than the cooker's by more than this
 /// covers a part of the run, µs.
@@ -31,7 +33,7 @@ pub struct Log {
     /// How each file was read.
     pub accounts: Vec<Account>,
     /// What a reader should know.
-    pub notices: Vec<Notice>,
+    pub notices: Vec<LogNotice>,
 }
 
 /// Reads the logs of all runs, in the order of the campaign file; one that several runs
@@ -42,7 +44,10 @@ pub struct Log {
 /// calibration of a column that no log has.
 pub fn read_logs(campaign: &Campaign) -> Result<Vec<Log>> {
     let mut shelf = Shelf {
-        campaign,
+        runs: &campaign.runs,
+        site: &campaign.site,
+        instruments: &campaign.instruments,
+        calibrations: &campaign.calibrations,
         read: Vec::new(),
         calibrated: BTreeSet::new(),
         columns: BTreeSet::new(),
@@ -59,13 +64,16 @@ pub fn read_logs(campaign: &Campaign) -> Result<Vec<Log>> {
     if !problems.is_empty() {
         return Err(Error::Input(problems));
     }
-    shelf.check_calibrations()?;
+    shelf.check_calibrations(&campaign.file)?;
     Ok(logs)
 }
 
 /// Logs that have been read, for the runs that name them again.
 struct Shelf<'c> {
-    campaign: &'c Campaign,
+    runs: &'c [RunPlan],
+    site: &'c Site,
+    instruments: &'c Instruments,
+    calibrations: &'c [Calibration],
     read: Vec<Shelved>,
     /// Columns that a calibration was used for, in lower case.
     calibrated: BTreeSet<String>,
@@ -113,8 +121,8 @@ impl Shelf<'_> {
             self.read(file, run)
         });
         match (cooker, weather.transpose()) {
-            (Ok(cooker), Ok(None)) => Ok(alone(cooker, run, self.campaign)),
-            (Ok(cooker), Ok(Some(weather))) => together(&cooker, &weather, run, self.campaign),
+            (Ok(cooker), Ok(None)) => Ok(alone(cooker, run, self.site)),
+            (Ok(cooker), Ok(Some(weather))) => together(&cooker, &weather, run, self.site),
             (Err(Error::Input(mut problems)), Err(Error::Input(more))) => {
                 problems.extend(more);
                 Err(Error::Input(problems))
@@ -124,11 +132,7 @@ impl Shelf<'_> {
     }
 
     fn is_named_twice(&self, path: &Path) -> bool {
-        let weather = self
-            .campaign
-            .runs
-            .iter()
-            .filter_map(|run| run.weather.as_ref());
+        let weather = self.runs.iter().filter_map(|run| run.weather.as_ref());
         weather.filter(|weather| weather.path == path).count() > 1
     }
 
@@ -181,21 +185,21 @@ impl Shelf<'_> {
         let request = Request {
             role: file.role,
             rules: file.rules,
-            zone: &self.campaign.site.time_zone,
+            zone: &self.site.time_zone,
             date,
             start,
             clock_offset_us: file.clock_offset_us,
-            calibrations: &self.campaign.calibrations,
-            sensitivity: self.campaign.instruments.sensitivity,
-            plane: self.campaign.instruments.irradiance_plane,
+            calibrations: self.calibrations,
+            sensitivity: self.instruments.sensitivity,
+            plane: self.instruments.irradiance_plane,
             vessel_water_kg: file.vessel_water_kg,
         };
         read_file(file.path, file.name, &request)
     }
 
-    fn check_calibrations(&self) -> Result<()> {
+    fn check_calibrations(&self, campaign_file: &Path) -> Result<()> {
         let mut problems = Problems::default();
-        for (index, calibration) in self.campaign.calibrations.iter().enumerate() {
+        for (index, calibration) in self.calibrations.iter().enumerate() {
             let is_used = |header: &String| is_header_of(header, &calibration.column);
             if !self.calibrated.iter().any(is_used) {
                 let columns: Vec<String> = self.columns.iter().cloned().collect();
@@ -205,7 +209,7 @@ impl Shelf<'_> {
                     quoted(&columns)
                 );
                 let item = format!("[[calibration]] {}, column", index + 1);
-                problems.push(Problem::at(&self.campaign.file, what).item(item).hint(
+                problems.push(Problem::at(campaign_file, what).item(item).hint(
                     "write the header of the sensor's column as it stands in the log, unit included",
                 ));
             }
@@ -230,13 +234,13 @@ struct File<'f> {
 }
 
 /// The part of a log that is the run's, if it has a date and shares the log with others.
-fn own_part(readings: Readings, run: &RunPlan, campaign: &Campaign) -> Readings {
+fn own_part(readings: Readings, run: &RunPlan, site: &Site) -> Readings {
     let Some(date) = run.date.filter(|_| run.shares_log) else {
         return readings;
     };
-    let zone = &campaign.site.time_zone;
     let midnight = |date: Date| {
-        zone.to_timestamp(date.at(0, 0, 0, 0))
+        site.time_zone
+            .to_timestamp(date.at(0, 0, 0, 0))
             .map(|at| at.as_microsecond())
     };
     match (midnight(date), date.tomorrow().and_then(midnight)) {
@@ -246,51 +250,38 @@ fn own_part(readings: Readings, run: &RunPlan, campaign: &Campaign) -> Readings 
 }
 
 /// A run with a single log.
-fn alone(log: Rc<FileLog>, run: &RunPlan, campaign: &Campaign) -> Log {
-    let mut log = Log::from(Rc::unwrap_or_clone(log));
-    log.readings = own_part(log.readings, run, campaign);
-    log
-}
-
-impl From<FileLog> for Log {
-    fn from(file: FileLog) -> Self {
-        let mut notices = file.notices;
-        let name = &file.account.log;
-        for quantity in Quantity::ALL {
-            if !file.quantities.contains(&quantity) && !file.account.not_read.is_empty() {
-                notices.push(Notice::ColumnNotFound {
-                    log: name.clone(),
-                    quantity,
-                    ignored: file.account.not_read.clone(),
-                });
-            }
-        }
-        Log {
-            inputs: vec![(name.clone(), file.sha256)],
-            readings: file.readings,
-            accounts: vec![file.account],
-            notices,
-        }
+fn alone(file: Rc<FileLog>, run: &RunPlan, site: &Site) -> Log {
+    let file = Rc::unwrap_or_clone(file);
+    let name = &file.account.log;
+    let not_read = &file.account.not_read;
+    let lacking = Quantity::ALL
+        .into_iter()
+        .filter(|quantity| !file.quantities.contains(quantity) && !not_read.is_empty());
+    let not_found = lacking.map(|quantity| LogNotice::ColumnNotFound {
+        log: name.clone(),
+        quantity,
+        ignored: not_read.clone(),
+    });
+    Log {
+        inputs: vec![(name.clone(), file.sha256)],
+        notices: file.notices.into_iter().chain(not_found).collect(),
+        readings: own_part(file.readings, run, site),
+        accounts: vec![file.account],
     }
 }
 
 /// A run with a log beside the cooker and one of the weather: what the first does not
 /// hold is taken from the second, as far as the first reaches. Nothing is interpolated,
 /// so no value is invented where either has a hole.
-fn together(
-    cooker: &FileLog,
-    weather: &FileLog,
-    run: &RunPlan,
-    campaign: &Campaign,
-) -> Result<Log> {
+fn together(cooker: &FileLog, weather: &FileLog, run: &RunPlan, site: &Site) -> Result<Log> {
     let weather_name = &weather.account.log;
-    let mut readings = own_part(cooker.readings.clone(), run, campaign);
-    let (first, last) = match (readings.time_us.first(), readings.time_us.last()) {
+    let own = own_part(cooker.readings.clone(), run, site);
+    let (first, last) = match (own.time_us.first(), own.time_us.last()) {
         (Some(first), Some(last)) => (*first, *last),
         _ => (i64::MAX, i64::MIN),
     };
     let around = weather.readings.part(first, last);
-    if around.time_us.is_empty() && !readings.time_us.is_empty() {
+    if around.time_us.is_empty() && !own.time_us.is_empty() {
         let what = "has no reading while the cooker's log runs";
         let problem = Problem::at(&run.path.with_file_name(weather_name), what);
         let hint = "check the dates, the time zone (time_zone under [weather.format]) and weather_clock_offset_s";
@@ -299,39 +290,20 @@ fn together(
     let mut notices = cooker.notices.clone();
     let covered = (weather.account.first_us, weather.account.last_us);
     if covered.0 - first > PARTLY_US || last - covered.1 > PARTLY_US {
-        notices.push(Notice::WeatherInPart {
+        notices.push(LogNotice::WeatherInPart {
             log: run.log.clone(),
             weather: weather_name.clone(),
         });
     }
     notices.extend(weather.notices.iter().cloned());
-    let mut take = |quantity: Quantity, own: &mut Option<_>, other: Option<_>| {
-        let has = |log: &FileLog| log.quantities.contains(&quantity);
-        if own.is_some() && has(weather) {
-            notices.push(Notice::QuantityInBoth {
-                log: run.log.clone(),
-                weather: weather_name.clone(),
-                quantity,
-            });
-        } else if own.is_none() {
-            *own = other;
-        }
-        if !has(cooker) && !has(weather) {
-            let columns = [&cooker.account.not_read[..], &weather.account.not_read[..]].concat();
-            notices.push(Notice::ColumnNotFound {
-                log: run.log.clone(),
-                quantity,
-                ignored: columns,
-            });
-        }
+    notices.extend(quantity_notices(cooker, weather, &own, run));
+    let readings = Readings {
+        time_us: own.time_us,
+        water_c: own.water_c,
+        ambient_c: own.ambient_c.or(around.ambient_c),
+        irradiance_w_m2: own.irradiance_w_m2.or(around.irradiance_w_m2),
+        wind_m_s: own.wind_m_s.or(around.wind_m_s),
     };
-    take(Quantity::Ambient, &mut readings.ambient_c, around.ambient_c);
-    take(
-        Quantity::Irradiance,
-        &mut readings.irradiance_w_m2,
-        around.irradiance_w_m2,
-    );
-    take(Quantity::Wind, &mut readings.wind_m_s, around.wind_m_s);
     check_together(cooker, weather, &readings, run)?;
     Ok(Log {
         inputs: vec![
@@ -342,6 +314,34 @@ fn together(
         accounts: vec![cooker.account.clone(), weather.account.clone()],
         notices,
     })
+}
+
+/// Quantities of the weather that both logs hold, and those that neither does.
+fn quantity_notices(
+    cooker: &FileLog,
+    weather: &FileLog,
+    own: &Readings,
+    run: &RunPlan,
+) -> Vec<LogNotice> {
+    let mut notices = Vec::new();
+    for &quantity in Role::Weather.sought() {
+        let has = |log: &FileLog| log.quantities.contains(&quantity);
+        if own.measures(quantity) && has(weather) {
+            notices.push(LogNotice::QuantityInBoth {
+                log: run.log.clone(),
+                weather: weather.account.log.clone(),
+                quantity,
+            });
+        }
+        if !has(cooker) && !has(weather) {
+            notices.push(LogNotice::ColumnNotFound {
+                log: run.log.clone(),
+                quantity,
+                ignored: [&cooker.account.not_read[..], &weather.account.not_read[..]].concat(),
+            });
+        }
+    }
+    notices
 }
 
 /// What neither log holds.

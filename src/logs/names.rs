@@ -1,8 +1,6 @@
 //! What a column's header means, and in which unit.
 
-use unicode_normalization::UnicodeNormalization;
-use unicode_normalization::char::is_combining_mark;
-
+use super::fold::fold;
 use super::header_text::{
     Bracket, apart, bracketed, judge_bracket, suffixes, without_clock_label, without_last_filler,
 };
@@ -30,15 +28,6 @@ pub struct HeaderName {
     pub unit: Option<Unit>,
     /// Text where a unit is expected that is none.
     pub not_a_unit: Option<String>,
-}
-
-/// Lower case without accents; ß as ss.
-pub fn fold(text: &str) -> String {
-    if text.is_ascii() {
-        return text.to_ascii_lowercase();
-    }
-    let lower = text.to_lowercase().replace('ß', "ss");
-    lower.nfd().filter(|c| !is_combining_mark(*c)).collect()
 }
 
 /// Takes a header apart: name and unit, of which either may be missing.

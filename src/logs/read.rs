@@ -3,16 +3,15 @@
 use std::path::Path;
 use std::thread;
 
-use jiff::civil::Date;
-use jiff::tz::TimeZone;
-
-use super::account::Account;
-use super::assemble::finish;
+use super::account::{Account, ColumnAccount};
+use super::assemble::{Gathered, gather};
 use super::cells::{MarkEvidence, Marks, decimal_mark};
 use super::columns::{ColumnMap, map_columns};
 use super::layout::{Layout, find_layout, find_sheet_layout};
-use super::quantity::{Quantity, Role};
+use super::notice::LogNotice;
+use super::quantity::Quantity;
 use super::readings::Readings;
+use super::request::Request;
 use super::sheet::{Sheet, read_sheet};
 use super::source::{Container, Source, unreadable};
 use super::table::{Row, Rows, SheetRows, TextRows};
@@ -20,54 +19,13 @@ use super::text::TextEncoding;
 use super::times::rules::TimeRules;
 use super::times::survey::TimeSurvey;
 use super::walk::{Reading, WalkFault, walk};
-use crate::campaign::model::{Calibration, LogRules, Plane, Sensitivity};
-use crate::campaign::moment::Moment;
 use crate::error::{Error, Problem, Result};
 use crate::language::{Message, Phrase};
 use crate::message;
-use crate::notice::Notice;
+use crate::units::MICROSECONDS_PER_SECOND;
 
 /// Rows after which whole numbers are taken to stay whole.
 const MARK_ROWS: usize = 100_000;
-
-/// How a log is to be read.
-#[derive(Debug, Clone)]
-pub struct Request<'c> {
-    pub role: Role,
-    pub rules: &'c LogRules,
-    /// The site's zone.
-    pub zone: &'c TimeZone,
-    /// Of the run, for times without a date and dates with two readings.
-    pub date: Option<Date>,
-    /// Of the run, from which elapsed time counts.
-    pub start: Option<Moment>,
-    /// Added to all times, µs.
-    pub clock_offset_us: i64,
-    pub calibrations: &'c [Calibration],
-    pub sensitivity: Sensitivity,
-    /// Of the irradiance sensor; `None` where it is not stated.
-    pub plane: Option<Plane>,
-    /// Water in each vessel, kg; empty where the vessels count alike.
-    pub vessel_water_kg: &'c [f64],
-}
-
-impl<'c> Request<'c> {
-    /// A run's only log, with nothing said about it but the rules.
-    pub fn new(rules: &'c LogRules, zone: &'c TimeZone) -> Self {
-        Request {
-            role: Role::Whole,
-            rules,
-            zone,
-            date: None,
-            start: None,
-            clock_offset_us: 0,
-            calibrations: &[],
-            sensitivity: Sensitivity::default(),
-            plane: None,
-            vessel_water_kg: &[],
-        }
-    }
-}
 
 /// One log as read.
 #[derive(Debug, Clone)]
@@ -76,13 +34,48 @@ pub struct FileLog {
     pub sha256: String,
     pub readings: Readings,
     pub account: Account,
-    pub notices: Vec<Notice>,
+    pub notices: Vec<LogNotice>,
     /// Quantities that it has a column of.
     pub quantities: Vec<Quantity>,
     /// Keys and headers of `[columns]` that it does not have.
     pub absent: Vec<(&'static str, String)>,
     /// Headers of sensors that are calibrated.
     pub calibrated: Vec<String>,
+}
+
+impl FileLog {
+    fn new(sha256: String, content: Content) -> Self {
+        let Content {
+            map,
+            account,
+            readings,
+            notices,
+        } = content;
+        let mut quantities: Vec<Quantity> =
+            map.sensors.iter().map(|sensor| sensor.quantity).collect();
+        quantities.dedup();
+        let calibrated = map
+            .sensors
+            .into_iter()
+            .filter(|sensor| sensor.calibration.is_some());
+        FileLog {
+            sha256,
+            readings,
+            account,
+            notices,
+            quantities,
+            absent: map.absent,
+            calibrated: calibrated.map(|sensor| sensor.header).collect(),
+        }
+    }
+}
+
+/// What the rows of a log hold, whatever its bytes are.
+struct Content {
+    map: ColumnMap,
+    account: Account,
+    readings: Readings,
+    notices: Vec<LogNotice>,
 }
 
 /// Reads a log file; `name` is what notices call it.
@@ -116,13 +109,13 @@ fn read_source(
     thread::scope(|scope| {
         // Hashing a large log takes as long as reading it.
         let hash = scope.spawn(move || source.sha256());
-        let read = read_readings(path, name, source, request);
+        let read = read_content(path, name, source, request);
         let hash = hash
             .join()
             .map_err(|_| Error::Internal("hashing failed".to_owned()))?;
-        let mut log = read?;
-        log.sha256 = hash.map_err(|error| input(unreadable(path, &error)))?;
-        Ok(log)
+        let content = read?;
+        let sha256 = hash.map_err(|error| input(unreadable(path, &error)))?;
+        Ok(FileLog::new(sha256, content))
     })
 }
 
@@ -132,12 +125,12 @@ enum Opened<'s> {
     Sheet(Sheet),
 }
 
-fn read_readings(
+fn read_content(
     path: &Path,
     name: &str,
     source: Source<'_>,
     request: &Request<'_>,
-) -> Result<FileLog> {
+) -> Result<Content> {
     let container = source
         .container()
         .map_err(|error| input(unreadable(path, &error)))?;
@@ -194,7 +187,7 @@ fn read_opened(
     container: Container,
     opened: &Opened<'_>,
     request: &Request<'_>,
-) -> std::result::Result<FileLog, Fault> {
+) -> std::result::Result<Content, Fault> {
     let layout = match opened {
         Opened::Text(source, encoding) => find_layout(path, *source, *encoding, request.rules)?,
         Opened::Sheet(sheet) => find_sheet_layout(path, &mut sheet.rows(), request.rules)?,
@@ -209,36 +202,48 @@ fn read_opened(
         marks,
         times: &times,
     };
-    let walked = walk(&mut open()?, reading).map_err(|fault| match (fault, opened) {
-        (WalkFault::Row(fault, problems), Opened::Text(_, encoding)) => {
-            let problem = fault.problem(path, Some(*encoding));
-            if problems.is_empty() && fault.is_not_text() {
-                return Fault::NotText(problem);
-            }
-            let mut problems = problems;
-            problems.push(problem);
-            Fault::Other(Error::Input(problems))
-        }
-        (WalkFault::Row(_, problems) | WalkFault::Rows(problems), _) => {
-            Fault::Other(Error::Input(problems))
-        }
-    })?;
-    let mut log = finish(path, name, &map, walked, request).map_err(Fault::Other)?;
-    log.account.written_in = opened.describe(container, &layout);
-    let decimal = match marks.decimal {
-        ',' => message!("mark-comma"),
-        _ => message!("mark-point"),
-    };
-    log.account.decimal_mark = match marks.thousands {
-        Some(mark) => message!("mark-thousands", decimal = decimal, mark = mark.to_string()),
-        None => decimal,
-    };
-    log.account.header_line = layout.header_line;
-    log.account.time_format = times.describe();
-    log.account.time_example = times.example.clone();
-    log.account.time_zone = times.describe_zone();
-    log.account.is_elapsed = times.counts_from_start();
-    Ok(log)
+    let walked = walk(&mut open()?, reading).map_err(|fault| opened.walk_fault(path, fault))?;
+    let gathered = gather(path, name, &map, walked, request).map_err(Fault::Other)?;
+    let written_in = opened.describe(container, &layout);
+    Ok(Content {
+        account: account_of(name, written_in, reading, request, &gathered),
+        readings: gathered.readings,
+        notices: gathered.notices,
+        map,
+    })
+}
+
+fn account_of(
+    name: &str,
+    written_in: Message,
+    reading: Reading<'_>,
+    request: &Request<'_>,
+    gathered: &Gathered,
+) -> Account {
+    let (map, times) = (reading.map, reading.times);
+    let time_us = &gathered.readings.time_us;
+    let sensors = map.sensors.iter();
+    Account {
+        log: name.to_owned(),
+        written_in,
+        decimal_mark: reading.marks.describe(),
+        header_line: reading.layout.header_line,
+        time_header: map.time.header.clone(),
+        time_format: times.describe(),
+        time_example: times.example.clone(),
+        time_zone: times.describe_zone(),
+        is_elapsed: times.counts_from_start(),
+        clock_offset_s: request.clock_offset_us as f64 / MICROSECONDS_PER_SECOND,
+        columns: sensors
+            .map(|sensor| ColumnAccount::new(sensor, request.vessel_water_kg))
+            .collect(),
+        not_read: map.ignored.clone(),
+        readings: time_us.len(),
+        first_us: time_us.first().copied().unwrap_or_default(),
+        last_us: time_us.last().copied().unwrap_or_default(),
+        step_s: gathered.readings.median_step_s(),
+        skipped: gathered.skipped.clone(),
+    }
 }
 
 impl Opened<'_> {
@@ -250,6 +255,22 @@ impl Opened<'_> {
             }
             (Opened::Sheet(sheet), _) => Ok(sheet.rows()),
             (Opened::Text(..), None) => Err(Problem::at(path, "has no delimiter")),
+        }
+    }
+
+    fn walk_fault(&self, path: &Path, fault: WalkFault) -> Fault {
+        match (fault, self) {
+            (WalkFault::Row(fault, mut problems), Opened::Text(_, encoding)) => {
+                let problem = fault.problem(path, Some(*encoding));
+                if problems.is_empty() && fault.is_not_text() {
+                    return Fault::NotText(problem);
+                }
+                problems.push(problem);
+                Fault::Other(Error::Input(problems))
+            }
+            (WalkFault::Row(_, problems) | WalkFault::Rows(problems), _) => {
+                Fault::Other(Error::Input(problems))
+            }
         }
     }
 

@@ -2,6 +2,8 @@
 
 use std::sync::Arc;
 
+use crate::units::seconds_between;
+
 /// Valid readings of one quantity, in time order, no two at one time.
 #[derive(Debug, Clone, Default, PartialEq)]
 pub struct Series {
@@ -45,7 +47,7 @@ pub struct Vessels<'v> {
 }
 
 /// Several sensors of one quantity as one.
-#[derive(Debug, Clone, Default, PartialEq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Merged {
     /// At each time the mean of the sensors that are valid then.
     pub mean: Series,
@@ -61,11 +63,12 @@ pub fn merge(mut sensors: Vec<Series>, vessels: &Vessels<'_>, apart_by: f64) -> 
     if sensors.len() == 1 {
         return Merged {
             mean: sensors.remove(0),
-            ..Merged::default()
+            incomplete: 0,
+            apart: 0,
         };
     }
-    let mut merged = Merged::default();
     let (mut times, mut means) = (Vec::new(), Vec::new());
+    let (mut incomplete, mut apart) = (0, 0);
     let mut next = vec![0; sensors.len()];
     let mut valid: Vec<(usize, f64)> = Vec::new();
     loop {
@@ -84,13 +87,16 @@ pub fn merge(mut sensors: Vec<Series>, vessels: &Vessels<'_>, apart_by: f64) -> 
         let values = valid.iter().map(|(_, value)| *value);
         let lowest = values.clone().fold(f64::INFINITY, f64::min);
         let highest = values.fold(f64::NEG_INFINITY, f64::max);
-        merged.apart += usize::from(highest - lowest > apart_by);
-        merged.incomplete += usize::from(valid.len() < sensors.len());
+        apart += usize::from(highest - lowest > apart_by);
+        incomplete += usize::from(valid.len() < sensors.len());
         times.push(time_us);
         means.push(vessels.mean(&valid));
     }
-    merged.mean = Series::new(times, means);
-    merged
+    Merged {
+        mean: Series::new(times, means),
+        incomplete,
+        apart,
+    }
 }
 
 impl Vessels<'_> {
@@ -156,6 +162,18 @@ impl Readings {
             wind_m_s: optional(&self.wind_m_s),
             time_us,
         }
+    }
+
+    /// Median time from one reading to the next, s; `None` with a single one.
+    pub fn median_step_s(&self) -> Option<f64> {
+        let steps = self.time_us.windows(2).map(|pair| pair[1] - pair[0]);
+        let mut steps: Vec<i64> = steps.collect();
+        let middle = steps.len() / 2;
+        if steps.is_empty() {
+            return None;
+        }
+        let (_, median, _) = steps.select_nth_unstable(middle);
+        Some(seconds_between(0, *median))
     }
 
     /// Keeps the readings from one time to another, both included.

@@ -10,6 +10,7 @@ use calamine::{Data, ExcelDateTime, Ods, Reader, Xlsx};
 use quick_xml::events::{BytesStart, Event};
 use zip::ZipArchive;
 
+use super::quote::quoted;
 use super::source::{Source, most_unpacked};
 use crate::error::Problem;
 
@@ -89,10 +90,7 @@ fn choose(path: &Path, names: &[String], wanted: Option<&str>) -> Result<String,
     };
     found.cloned().ok_or_else(|| {
         let what = match wanted {
-            Some(wanted) => format!(
-                "has no sheet \"{wanted}\"; there are: {}",
-                super::columns::quoted(names)
-            ),
+            Some(wanted) => format!("has no sheet \"{wanted}\"; there are: {}", quoted(names)),
             None => "has no sheet".to_owned(),
         };
         Problem::at(path, what).hint("correct sheet = \"…\" in campaign.toml")

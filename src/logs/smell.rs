@@ -2,11 +2,11 @@
 
 use std::path::Path;
 
+use super::notice::LogNotice;
 use super::quantity::Quantity;
 use super::readings::Series;
 use super::sensor::{Sensor, UnitFrom};
 use crate::error::Problem;
-use crate::notice::Notice;
 use crate::units;
 
 /// Share of readings out of range beyond which the unit, not a sensor, is at fault.
@@ -117,8 +117,8 @@ pub fn take_out_faults(
 
 impl TakenOut {
     /// As a reader is told.
-    pub fn notice(&self, log: &str, sensor: &Sensor) -> Notice {
-        Notice::UnbelievableReadings {
+    pub fn notice(&self, log: &str, sensor: &Sensor) -> LogNotice {
+        LogNotice::UnbelievableReadings {
             log: log.to_owned(),
             column: sensor.header.clone(),
             readings: self.readings,

@@ -136,7 +136,8 @@ pub static TABLE: LazyLock<Table> = LazyLock::new(|| {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::logs::names::{Recognised, fold, read_header};
+    use crate::logs::fold::fold;
+    use crate::logs::names::{Recognised, read_header};
 
     #[test]
     fn no_two_quantities_claim_one_name() {

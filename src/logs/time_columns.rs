@@ -1,15 +1,16 @@
 //! Which column of a log is the time.
 
-use super::columns::{Search, quoted};
-use super::names::{Recognised, fold, unit_of};
+use super::fold::fold;
+use super::names::{Recognised, unit_of};
 use super::quantity::Role;
+use super::quote::{quoted, shortened};
+use super::search::Search;
 use super::sensor::FoundBy;
 use super::synonyms::Meaning;
 use super::time_header::{clock_unit_of, unknown_zone_of, zone_of};
 use super::times::calendar::CALENDAR;
 use super::times::dates::read_written;
 use super::times::time_of_day::{find_zone, read_zone};
-use super::walk::shortened;
 use crate::language::Message;
 use crate::measure::{Kind, Unit};
 use crate::message;

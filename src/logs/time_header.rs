@@ -1,8 +1,8 @@
 //! What the header of a time column says besides its name: zone, and what is before the
 //! colon.
 
+use super::fold::fold;
 use super::header_text::{apart, bracketed, suffixes};
-use super::names::fold;
 use super::times::time_of_day::{find_zone, read_zone};
 use crate::measure::{Kind, Unit};
 

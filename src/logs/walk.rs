@@ -8,6 +8,7 @@ use super::columns::ColumnMap;
 use super::frame::FrameBuilder;
 use super::layout::Layout;
 use super::names::{Recognised, read_header};
+use super::quote::shortened;
 use super::sensor::Sensor;
 use super::stretches::Stretches;
 use super::table::{Row, RowFault, Rows};
@@ -454,14 +455,5 @@ impl Walker<'_> {
             .line(row.line)
             .item(format!("column \"{}\"", columns.header))
             .hint(hint)
-    }
-}
-
-/// A cell as it is quoted in a message.
-pub fn shortened(text: &str) -> String {
-    const LONGEST: usize = 40;
-    match text.char_indices().nth(LONGEST) {
-        Some((end, _)) => format!("{}…", text[..end].escape_debug()),
-        None => text.escape_debug().to_string(),
     }
 }

@@ -60,7 +60,7 @@ pub static CALENDAR: LazyLock<Calendar> = LazyLock::new(|| {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::logs::names::fold;
+    use crate::logs::fold::fold;
 
     #[test]
     fn each_language_has_twelve_months_and_no_name_means_two() {

@@ -3,7 +3,8 @@
 use jiff::civil::Date;
 
 use super::clock::midnight_us;
-use super::dates::{DAY_US, SECOND_US, Written, WrittenDate, read_written};
+use super::dates::read_written;
+use super::written::{DAY_US, SECOND_US, Written, WrittenDate};
 use crate::campaign::model::DateOrder;
 use crate::logs::table::Row;
 use crate::logs::time_columns::TimeColumns;
@@ -19,7 +20,7 @@ const ROUNDING_US: f64 = 50.0;
 
 /// What stands where the time should be.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub enum Cell {
+pub enum TimeCell {
     Number(f64),
     Written(Written),
 }
@@ -42,7 +43,7 @@ impl TimeColumns {
 }
 
 /// The time of a row; `None` if there is none.
-pub fn read_cells(columns: &TimeColumns, row: &Row) -> Option<Cell> {
+pub fn read_cells(columns: &TimeColumns, row: &Row) -> Option<TimeCell> {
     let text = row.cell(columns.first);
     let half = columns.half.map_or("", |half| row.cell(half));
     let Some(clock) = columns.clock else {
@@ -56,12 +57,12 @@ pub fn read_cells(columns: &TimeColumns, row: &Row) -> Option<Cell> {
         if columns.is_elapsed
             && let Some(elapsed) = elapsed(text, columns.unit)
         {
-            return Some(Cell::Written(elapsed));
+            return Some(TimeCell::Written(elapsed));
         }
         // A count may look like a date: 20260314 ms.
         let is_count = columns.is_elapsed || columns.unit.is_some();
-        let count = number(text).map(Cell::Number);
-        let written = || read_written(text).map(Cell::Written);
+        let count = number(text).map(TimeCell::Number);
+        let written = || read_written(text).map(TimeCell::Written);
         return if is_count {
             count.or_else(written)
         } else {
@@ -102,7 +103,7 @@ pub fn read_cells(columns: &TimeColumns, row: &Row) -> Option<Cell> {
             WrittenDate::Known(serial_date(days)?)
         }
     };
-    Some(Cell::Written(Written {
+    Some(TimeCell::Written(Written {
         date: Some(date),
         clock_us: Some(clock_of_day.0),
         offset_s: clock_of_day.1,
@@ -166,8 +167,8 @@ pub fn to_us(text: &str, value: f64, us_per_unit: f64) -> i64 {
 }
 
 /// Local time, µs since 1970 by the local clock, as far as a cell tells it.
-pub fn local_us(cell: &Cell, order: Option<DateOrder>) -> Option<i64> {
-    let Cell::Written(written) = cell else {
+pub fn local_us(cell: &TimeCell, order: Option<DateOrder>) -> Option<i64> {
+    let TimeCell::Written(written) = cell else {
         return None;
     };
     let date = match written.date? {

@@ -4,7 +4,7 @@ use jiff::Timestamp;
 use jiff::civil::{Date, DateTime};
 use jiff::tz::{AmbiguousOffset, TimeZone};
 
-use super::dates::{DAY_US, SECOND_US};
+use super::written::{DAY_US, SECOND_US};
 
 /// Times between the years 1900 and 2200, in microseconds since 1970.
 const BELIEVABLE_US: std::ops::Range<i64> = -2_208_988_800_000_000..7_258_118_400_000_000;

@@ -7,109 +7,14 @@ use jiff::civil::Date;
 use super::calendar::CALENDAR;
 use super::time_of_day::{clock_us, take_clock, with_colons};
 use super::tokens::{Token, tokens};
-use crate::campaign::model::DateOrder;
-use crate::logs::names::fold;
-
-/// Microseconds in a second, an hour and a day.
-pub const SECOND_US: i64 = 1_000_000;
-/// See [`SECOND_US`].
-pub const HOUR_US: i64 = 3600 * SECOND_US;
-/// See [`SECOND_US`].
-pub const DAY_US: i64 = 24 * HOUR_US;
-
-/// Two-digit years from here on belong to the last century (POSIX `strptime`, %y).
-const LAST_CENTURY: i16 = 69;
-
-/// A number in the place of a day that may as well be a recent year of two digits.
-const FIRST_SHORT_YEAR: i16 = 24;
-
-/// A time as written.
-#[derive(Debug, Clone, Copy, Default, PartialEq, Eq)]
-pub struct Written {
-    pub date: Option<WrittenDate>,
-    /// Time of day, µs since midnight; 24:00 is the end of the day.
-    pub clock_us: Option<i64>,
-    /// Offset from UTC, s, where one is written.
-    pub offset_s: Option<i32>,
-    /// The clock time has hours and minutes only.
-    pub is_short: bool,
-}
-
-/// A date as written.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum WrittenDate {
-    Known(Date),
-    Open(ThreeNumbers),
-}
-
-/// A date of three numbers, the first of which is no four-digit year.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct ThreeNumbers {
-    numbers: [i16; 3],
-    has_long_year: bool,
-    separator: char,
-}
-
-impl ThreeNumbers {
-    /// The date in one order, if there is such a day.
-    pub fn read(self, order: DateOrder) -> Option<Date> {
-        let [first, second, third] = self.numbers;
-        let (year, month, day) = match order {
-            DateOrder::YearMonthDay => (first, second, third),
-            DateOrder::DayMonthYear => (third, second, first),
-            DateOrder::MonthDayYear => (third, first, second),
-        };
-        let year_is_last = order != DateOrder::YearMonthDay;
-        let year = match (self.has_long_year, year_is_last) {
-            (true, true) => year,
-            (true, false) => return None,
-            (false, _) => full_year(year),
-        };
-        Date::new(year, i8::try_from(month).ok()?, i8::try_from(day).ok()?).ok()
-    }
-
-    /// Every order in which people write such a date and in which it is a day.
-    ///
-    /// Points stand between day, month and year only (DIN 1355-1, withdrawn, from
-    /// memory), and a two-digit year comes first between hyphens, or where it can be a
-    /// recent one: common practice, no published source.
-    pub fn readings(self) -> Vec<(DateOrder, Date)> {
-        let usual: &[DateOrder] = match (self.separator, self.has_long_year) {
-            ('.', _) => &[DateOrder::DayMonthYear],
-            (separator, false) if separator == '-' || self.numbers[0] >= FIRST_SHORT_YEAR => &[
-                DateOrder::YearMonthDay,
-                DateOrder::DayMonthYear,
-                DateOrder::MonthDayYear,
-            ],
-            _ => &[DateOrder::DayMonthYear, DateOrder::MonthDayYear],
-        };
-        let read = |orders: &[DateOrder]| -> Vec<(DateOrder, Date)> {
-            let dates = orders
-                .iter()
-                .filter_map(|&order| Some((order, self.read(order)?)));
-            dates.collect()
-        };
-        let readings = read(usual);
-        if readings.is_empty() {
-            return read(&[DateOrder::YearMonthDay, DateOrder::MonthDayYear]);
-        }
-        readings
-    }
-}
-
-fn full_year(year: i16) -> i16 {
-    match year {
-        0..LAST_CENTURY => year + 2000,
-        LAST_CENTURY..=99 => year + 1900,
-        _ => year,
-    }
-}
+use super::written::{ThreeNumbers, Written, WrittenDate, full_year};
+use crate::logs::fold::fold;
 
 /// Reads a date, a clock time or both, in ISO 8601 or as people and loggers write
 /// them. `None` if it is neither.
 ///
 /// ```
-/// use simmerline::logs::times::dates::{WrittenDate, read_written};
+/// use simmerline::logs::times::{dates::read_written, written::WrittenDate};
 /// let written = read_written("14 de marzo de 2026, 3:05 p. m.").unwrap();
 /// let day = jiff::civil::date(2026, 3, 14);
 /// assert_eq!(written.date, Some(WrittenDate::Known(day)));
@@ -129,7 +34,9 @@ pub fn read_written(text: &str) -> Option<Written> {
     }
     Some(Written {
         date,
-        ..clock.unwrap_or_default()
+        clock_us: clock.map(|clock| clock.clock_us),
+        offset_s: clock.and_then(|clock| clock.offset_s),
+        is_short: clock.is_some_and(|clock| clock.is_short),
     })
 }
 
@@ -210,23 +117,8 @@ fn read_date(tokens: &[Token<'_>]) -> Option<Option<WrittenDate>> {
     if numbers.is_empty() && month.is_none() {
         return Some(None);
     }
-    let value = |text: &str| text.parse::<i16>().ok();
     if let Some(month) = month {
-        let [first, second] = numbers[..] else {
-            return None;
-        };
-        let year_first = month_at > 0 && (first.len() == 4 || value(first)? > 31);
-        let (year, day) = if year_first {
-            (first, second)
-        } else {
-            (second, first)
-        };
-        let full = if year.len() == 4 {
-            value(year)?
-        } else {
-            full_year(value(year)?)
-        };
-        let date = Date::new(full, month, i8::try_from(value(day)?).ok()?).ok()?;
+        let date = with_named_month(&numbers, month, month_at)?;
         return Some(Some(WrittenDate::Known(date)));
     }
     if let [compact] = numbers[..] {
@@ -235,14 +127,41 @@ fn read_date(tokens: &[Token<'_>]) -> Option<Option<WrittenDate>> {
             .filter(|written| written.clock_us.is_none())
             .map(|written| written.date);
     }
-    let [first, second, third] = numbers[..] else {
+    of_three_numbers(&numbers, separator.unwrap_or(' ')).map(Some)
+}
+
+fn value(digits: &str) -> Option<i16> {
+    digits.parse().ok()
+}
+
+/// A date of two numbers and a month in words, before which so many of them stand.
+fn with_named_month(numbers: &[&str], month: i8, month_at: usize) -> Option<Date> {
+    let &[first, second] = numbers else {
+        return None;
+    };
+    let year_first = month_at > 0 && (first.len() == 4 || value(first)? > 31);
+    let (year, day) = if year_first {
+        (first, second)
+    } else {
+        (second, first)
+    };
+    let full = if year.len() == 4 {
+        value(year)?
+    } else {
+        full_year(value(year)?)
+    };
+    Date::new(full, month, i8::try_from(value(day)?).ok()?).ok()
+}
+
+fn of_three_numbers(numbers: &[&str], separator: char) -> Option<WrittenDate> {
+    let &[first, second, third] = numbers else {
         return None;
     };
     let small = |text: &str| text.len() <= 2;
     if first.len() == 4 && small(second) && small(third) {
         let number = |text: &str| value(text).and_then(|n| i8::try_from(n).ok());
         let date = Date::new(value(first)?, number(second)?, number(third)?).ok()?;
-        return Some(Some(WrittenDate::Known(date)));
+        return Some(WrittenDate::Known(date));
     }
     let has_long_year = third.len() == 4;
     if !small(first) || !small(second) || !(small(third) || has_long_year) {
@@ -251,16 +170,18 @@ fn read_date(tokens: &[Token<'_>]) -> Option<Option<WrittenDate>> {
     let open = ThreeNumbers {
         numbers: [value(first)?, value(second)?, value(third)?],
         has_long_year,
-        separator: separator.unwrap_or(' '),
+        separator,
     };
     let is_a_day = !open.readings().is_empty();
-    is_a_day.then_some(Some(WrittenDate::Open(open)))
+    is_a_day.then_some(WrittenDate::Open(open))
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::campaign::model::DateOrder;
     use crate::logs::times::time_of_day::read_zone;
+    use crate::logs::times::written::{DAY_US, HOUR_US, SECOND_US};
 
     const CLOCK: i64 = (10 * 60 + 20) * 60 * SECOND_US;
 

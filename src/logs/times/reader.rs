@@ -2,10 +2,10 @@
 
 use jiff::civil::Date;
 
-use super::cells::{Cell, SERIAL_ZERO, read_cells, to_us};
+use super::cells::{SERIAL_ZERO, TimeCell, read_cells, to_us};
 use super::clock::{Clock, ClockFault, midnight_us};
-use super::dates::{DAY_US, HOUR_US, SECOND_US, Written, WrittenDate};
 use super::rules::{Count, Form, Origin, TimeRules, long_date, order_word};
+use super::written::{DAY_US, HOUR_US, SECOND_US, Written, WrittenDate};
 use crate::language::Message;
 use crate::logs::table::Row;
 use crate::logs::time_columns::TimeColumns;
@@ -86,12 +86,12 @@ impl<'r> TimeReader<'r> {
         }
         let cell = read_cells(self.columns, row).ok_or(TimeFault::Unreadable)?;
         match (self.rules.form, cell) {
-            (Form::Count(count), Cell::Number(value)) => {
+            (Form::Count(count), TimeCell::Number(value)) => {
                 self.counted(count, row.cell(self.columns.first), value)
             }
             (
                 Form::Stopwatch(start_us),
-                Cell::Written(Written {
+                TimeCell::Written(Written {
                     date: None,
                     clock_us: Some(clock_us),
                     ..
@@ -99,14 +99,14 @@ impl<'r> TimeReader<'r> {
             ) => self.elapsed(start_us.saturating_add(clock_us)),
             (
                 Form::ClockOnly(_),
-                Cell::Written(Written {
+                TimeCell::Written(Written {
                     date: None,
                     clock_us: Some(clock_us),
                     ..
                 }),
             ) => self.clock_only(clock_us),
-            (_, Cell::Written(written)) => self.written(written),
-            (_, Cell::Number(_)) => Err(TimeFault::Unreadable),
+            (_, TimeCell::Written(written)) => self.written(written),
+            (_, TimeCell::Number(_)) => Err(TimeFault::Unreadable),
         }
     }
 

@@ -3,13 +3,13 @@
 use jiff::civil::Date;
 use jiff::tz::{Offset, TimeZone};
 
-use super::cells::{Cell, SERIAL_DAYS, local_us, read_cells};
-use super::dates::{Written, WrittenDate};
+use super::cells::{SERIAL_DAYS, TimeCell, local_us, read_cells};
 use super::rules::{Count, Form, Origin, TimeRules, long_date, order_word};
+use super::written::{Written, WrittenDate};
 use crate::campaign::model::DateOrder;
 use crate::campaign::moment::Moment;
 use crate::language::Message;
-use crate::logs::read::Request;
+use crate::logs::request::Request;
 use crate::logs::table::Row;
 use crate::logs::time_columns::TimeColumns;
 use crate::measure::{Kind, Unit};
@@ -33,12 +33,19 @@ pub struct ColumnFault {
 pub struct TimeSurvey<'c> {
     columns: &'c TimeColumns,
     rows: usize,
-    first: Option<(u64, String, Cell)>,
-    /// First and second time that differ, as local time under each order.
-    second: Option<Cell>,
+    first: Option<FirstTime>,
+    /// The next time that differs from the first.
+    second: Option<TimeCell>,
     numbers: Option<(f64, f64)>,
     has_offsets: bool,
     open: Option<OpenDates>,
+}
+
+/// The first time of a column.
+struct FirstTime {
+    line: u64,
+    text: String,
+    cell: TimeCell,
 }
 
 const ORDERS: [DateOrder; 3] = [
@@ -87,11 +94,11 @@ impl<'c> TimeSurvey<'c> {
         };
         self.rows += 1;
         match cell {
-            Cell::Number(number) => {
+            TimeCell::Number(number) => {
                 let (least, most) = self.numbers.unwrap_or((number, number));
                 self.numbers = Some((least.min(number), most.max(number)));
             }
-            Cell::Written(written) => {
+            TimeCell::Written(written) => {
                 self.has_offsets |= written.offset_s.is_some();
                 if let Some(WrittenDate::Open(open)) = written.date {
                     let first = self.open.get_or_insert_with(|| OpenDates {
@@ -111,10 +118,14 @@ impl<'c> TimeSurvey<'c> {
             }
         }
         match &self.first {
-            None => self.first = Some((row.line, self.columns.text(row), cell)),
-            Some((.., first)) if self.second.is_none() && *first != cell => {
-                self.second = Some(cell)
+            None => {
+                self.first = Some(FirstTime {
+                    line: row.line,
+                    text: self.columns.text(row),
+                    cell,
+                });
             }
+            Some(first) if self.second.is_none() && first.cell != cell => self.second = Some(cell),
             Some(_) => {}
         }
     }
@@ -133,20 +144,12 @@ impl<'c> TimeSurvey<'c> {
     /// # Errors
     /// A [`ColumnFault`] where that cannot be told, with the key that settles it.
     pub fn finish(self, request: &Request<'_>) -> Result<TimeRules, ColumnFault> {
-        let format = &request.rules.format;
-        let (zone, zone_from) = match (&format.time_zone, self.columns.offset_s) {
-            (Some(zone), _) => (zone.clone(), message!("from-campaign-file")),
-            (None, Some(offset_s)) => {
-                let offset = Offset::from_seconds(offset_s).unwrap_or(Offset::UTC);
-                (TimeZone::fixed(offset), self.columns.offset_from.clone())
-            }
-            (None, None) => (request.zone.clone(), message!("from-site")),
-        };
-        let Some((line, example, first)) = self.first.clone() else {
+        let (zone, zone_from) = self.zone(request);
+        let Some(first) = &self.first else {
             // No time is readable: every row will say so.
             return Ok(TimeRules {
                 form: Form::Written,
-                order: format.date_order,
+                order: request.rules.format.date_order,
                 order_from: message!("order-first-row"),
                 zone,
                 zone_from,
@@ -157,33 +160,11 @@ impl<'c> TimeSurvey<'c> {
             });
         };
         let (order, order_from) = self.order(request)?;
-        let fault = |(what, hint): (String, String)| ColumnFault { line, what, hint };
-        let form = match first {
-            Cell::Number(_) => Form::Count(self.count(request, &zone).map_err(fault)?),
-            Cell::Written(written) if written.date.is_some() => Form::Written,
-            Cell::Written(written) if self.columns.is_elapsed && written.is_short => {
-                let what = format!(
-                    "found \"{example}\", which is hours and minutes or minutes and seconds"
-                );
-                let hint = "write time = \"h\" or time = \"min\" under [units] in campaign.toml, for what stands before the colon";
-                return Err(fault((what, hint.to_owned())));
-            }
-            Cell::Written(_) if self.columns.is_elapsed => {
-                Form::Stopwatch(start_us(request, &zone).map_err(fault)?)
-            }
-            Cell::Written(_) => match request.date {
-                Some(date) => Form::ClockOnly(date),
-                None => {
-                    let what = format!("found \"{example}\", a clock time without a date");
-                    let hint = "write the day of the first reading as date = 2026-03-14 under this [[run]]";
-                    return Err(fault((what, hint.to_owned())));
-                }
-            },
-        };
-        let local = |cell: &Cell| local_us(cell, order);
+        let form = self.form(first, request, &zone)?;
+        let local = |cell: &TimeCell| local_us(cell, order);
         let is_backward = form == Form::Written
             && matches!(
-                (local(&first), self.second.as_ref().and_then(local)),
+                (local(&first.cell), self.second.as_ref().and_then(local)),
                 (Some(first), Some(second)) if second < first
             );
         Ok(TimeRules {
@@ -194,15 +175,64 @@ impl<'c> TimeSurvey<'c> {
             zone_from,
             has_offsets: self.has_offsets,
             is_open: matches!(
-                first,
-                Cell::Written(Written {
+                first.cell,
+                TimeCell::Written(Written {
                     date: Some(WrittenDate::Open(_)),
                     ..
                 })
             ),
             is_backward,
-            example,
+            example: first.text.clone(),
         })
+    }
+
+    /// The zone of the times, and who says so.
+    fn zone(&self, request: &Request<'_>) -> (TimeZone, Message) {
+        match (&request.rules.format.time_zone, self.columns.offset_s) {
+            (Some(zone), _) => (zone.clone(), message!("from-campaign-file")),
+            (None, Some(offset_s)) => {
+                let offset = Offset::from_seconds(offset_s).unwrap_or(Offset::UTC);
+                (TimeZone::fixed(offset), self.columns.offset_from.clone())
+            }
+            (None, None) => (request.zone.clone(), message!("from-site")),
+        }
+    }
+
+    /// What the cells hold, by the first of them.
+    fn form(
+        &self,
+        first: &FirstTime,
+        request: &Request<'_>,
+        zone: &TimeZone,
+    ) -> Result<Form, ColumnFault> {
+        let example = &first.text;
+        let fault = |(what, hint): (String, String)| ColumnFault {
+            line: first.line,
+            what,
+            hint,
+        };
+        match first.cell {
+            TimeCell::Number(_) => Ok(Form::Count(self.count(request, zone).map_err(fault)?)),
+            TimeCell::Written(written) if written.date.is_some() => Ok(Form::Written),
+            TimeCell::Written(written) if self.columns.is_elapsed && written.is_short => {
+                let what = format!(
+                    "found \"{example}\", which is hours and minutes or minutes and seconds"
+                );
+                let hint = "write time = \"h\" or time = \"min\" under [units] in campaign.toml, for what stands before the colon";
+                Err(fault((what, hint.to_owned())))
+            }
+            TimeCell::Written(_) if self.columns.is_elapsed => {
+                Ok(Form::Stopwatch(start_us(request, zone).map_err(fault)?))
+            }
+            TimeCell::Written(_) => match request.date {
+                Some(date) => Ok(Form::ClockOnly(date)),
+                None => {
+                    let what = format!("found \"{example}\", a clock time without a date");
+                    let hint = "write the day of the first reading as date = 2026-03-14 under this [[run]]";
+                    Err(fault((what, hint.to_owned())))
+                }
+            },
+        }
     }
 
     /// Order of the dates: as declared, else the only one possible, else the one in which

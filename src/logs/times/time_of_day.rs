@@ -1,9 +1,9 @@
 //! The time of day in a written time, with AM, PM and the offset from UTC behind it.
 
 use super::calendar::CALENDAR;
-use super::dates::{DAY_US, SECOND_US, Written};
 use super::tokens::{Token, tokens};
-use crate::logs::names::fold;
+use super::written::{DAY_US, SECOND_US, WrittenClock};
+use crate::logs::fold::fold;
 
 /// A clock time with points behind a date, `24.02.2026 11.30`, or before "Uhr", with
 /// colons: without a date it could be a number.
@@ -29,7 +29,7 @@ pub fn with_colons(text: &str) -> std::borrow::Cow<'_, str> {
 /// Takes the clock time with what belongs to it out of the tokens; `None` inside if
 /// there is none, and outside if it is no time of day.
 #[allow(clippy::option_option)]
-pub fn take_clock(tokens: &mut Vec<Token<'_>>) -> Option<Option<Written>> {
+pub fn take_clock(tokens: &mut Vec<Token<'_>>) -> Option<Option<WrittenClock>> {
     let is_clock = |at: usize| {
         matches!(
             (tokens.get(at), tokens.get(at + 1)),
@@ -86,9 +86,8 @@ pub fn take_clock(tokens: &mut Vec<Token<'_>>) -> Option<Option<Written>> {
     };
     let clock_us = clock_us(hour, minute, second, fraction_us)?;
     tokens.drain(start..end);
-    Some(Some(Written {
-        date: None,
-        clock_us: Some(clock_us),
+    Some(Some(WrittenClock {
+        clock_us,
         offset_s,
         is_short: written < 3,
     }))

@@ -13,7 +13,8 @@ use proptest::test_runner::RngSeed;
 use simmerline::campaign::model::LogRules;
 use simmerline::error::Error;
 use simmerline::logs::Readings;
-use simmerline::logs::read::{FileLog, Request, read_bytes};
+use simmerline::logs::read::{FileLog, read_bytes};
+use simmerline::logs::request::Request;
 
 fn settings(cases: u32) -> ProptestConfig {
     ProptestConfig {

@@ -8,7 +8,8 @@ use jiff::tz::TimeZone;
 use simmerline::assess_folder;
 use simmerline::campaign::model::LogRules;
 use simmerline::error::{Error, Result};
-use simmerline::logs::read::{Request, read_bytes};
+use simmerline::logs::read::read_bytes;
+use simmerline::logs::request::Request;
 use simmerline::procedure::Assessment;
 use tempfile::TempDir;
 

@@ -6,7 +6,8 @@ use std::path::Path;
 use jiff::tz::TimeZone;
 use simmerline::campaign::model::{DateOrder, LogRules};
 use simmerline::error::Error;
-use simmerline::logs::read::{FileLog, Request, read_bytes};
+use simmerline::logs::read::{FileLog, read_bytes};
+use simmerline::logs::request::Request;
 
 const HEADER: &str = "time,water (°C),ambient (°C),irradiance (W/m²),wind (m/s)\n";
 

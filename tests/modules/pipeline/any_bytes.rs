@@ -11,7 +11,9 @@ use proptest::sample::{Index, select};
 use proptest::test_runner::TestCaseResult;
 use simmerline::campaign::{Campaign, read_campaign};
 use simmerline::error::Error;
-use simmerline::logs::read::{Request, read_bytes};
+use simmerline::logs::Log;
+use simmerline::logs::read::read_bytes;
+use simmerline::logs::request::Request;
 use simmerline::procedure::{Assessment, assess};
 use simmerline::report::data::rating_file::RatingFile;
 use simmerline::report::data::tables::intervals_csv;
@@ -71,7 +73,13 @@ fn rate_bytes(campaign: &Campaign, bytes: &[u8]) -> std::result::Result<bool, Te
     let read = read_bytes(Path::new("day-1.csv"), "day-1.csv", bytes, &request);
     match read {
         Ok(log) => {
-            let rated = assess(campaign.clone(), vec![log.into()]);
+            let log = Log {
+                inputs: vec![("day-1.csv".to_owned(), log.sha256)],
+                readings: log.readings,
+                accounts: vec![log.account],
+                notices: log.notices,
+            };
+            let rated = assess(campaign.clone(), vec![log]);
             let rated = rated.map_err(|error| TestCaseError::fail(error.to_string()))?;
             write_out(&rated)?;
             draw(&rated)?;

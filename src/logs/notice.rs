@@ -1,15 +1,16 @@
-//! Every warning, with its wording. A notice reaches the terminal and the report.
+//! Every warning about a log, with its wording. It reaches the terminal and the report.
 
 use std::fmt;
 
+use super::account::Skip;
+use super::quantity::Quantity;
+use super::quote::quoted;
 use crate::language::{Message, Phrase, joined, range, short};
-use crate::logs::account::Skip;
-use crate::logs::quantity::Quantity;
 use crate::message;
 
-/// Something a reader should know that stops nothing.
+/// Something a reader should know of a log that stops nothing.
 #[derive(Debug, Clone, PartialEq)]
-pub enum Notice {
+pub enum LogNotice {
     /// Rows were not in order of time.
     RowsSorted { log: String },
     /// Rows share their time with an earlier one.
@@ -78,21 +79,21 @@ pub enum Notice {
     },
 }
 
-impl fmt::Display for Notice {
+impl fmt::Display for LogNotice {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         self.message().fmt(f)
     }
 }
 
-impl Notice {
+impl LogNotice {
     /// What it says.
     pub fn message(&self) -> Message {
         match self {
-            Notice::RowsSorted { log } => message!("notice-rows-sorted", log = log),
-            Notice::RepeatedTimes { log, rows } => {
+            LogNotice::RowsSorted { log } => message!("notice-rows-sorted", log = log),
+            LogNotice::RepeatedTimes { log, rows } => {
                 message!("notice-repeated-times", log = log, rows = *rows)
             }
-            Notice::RowsLeftOut {
+            LogNotice::RowsLeftOut {
                 log,
                 rows,
                 lines,
@@ -104,7 +105,7 @@ impl Notice {
                 lines = lines,
                 reason = reason.describe()
             ),
-            Notice::UnitsAssumed { columns } => {
+            LogNotice::UnitsAssumed { columns } => {
                 let read = columns.iter().map(|(header, unit)| {
                     message!("notice-unit-assumed", header = header, unit = *unit)
                 });
@@ -114,7 +115,7 @@ impl Notice {
                     columns = joined(read, ", ")
                 )
             }
-            Notice::BeyondCalibration {
+            LogNotice::BeyondCalibration {
                 log,
                 column,
                 readings,
@@ -124,7 +125,7 @@ impl Notice {
                 column = column,
                 readings = *readings
             ),
-            Notice::QuantityInBoth {
+            LogNotice::QuantityInBoth {
                 log,
                 weather,
                 quantity,
@@ -134,16 +135,16 @@ impl Notice {
                 weather = weather,
                 quantity = quantity.name()
             ),
-            Notice::WeatherInPart { log, weather } => {
+            LogNotice::WeatherInPart { log, weather } => {
                 message!("notice-weather-in-part", log = log, weather = weather)
             }
-            Notice::FaultValues { log, column, cells } => message!(
+            LogNotice::FaultValues { log, column, cells } => message!(
                 "notice-fault-values",
                 log = log,
                 column = column,
                 cells = *cells
             ),
-            Notice::UnbelievableReadings {
+            LogNotice::UnbelievableReadings {
                 log,
                 column,
                 readings,
@@ -158,7 +159,7 @@ impl Notice {
                 values = range(*lowest, *highest, 1),
                 unit = *unit
             ),
-            Notice::SensorsApart {
+            LogNotice::SensorsApart {
                 log,
                 quantity,
                 readings,
@@ -170,7 +171,7 @@ impl Notice {
                 readings = *readings,
                 apart = short(*apart_k)
             ),
-            Notice::SensorsIncomplete {
+            LogNotice::SensorsIncomplete {
                 log,
                 quantity,
                 readings,
@@ -180,7 +181,7 @@ impl Notice {
                 quantity = quantity.name(),
                 readings = *readings
             ),
-            Notice::ColumnNotFound {
+            LogNotice::ColumnNotFound {
                 log,
                 quantity,
                 ignored,
@@ -188,7 +189,7 @@ impl Notice {
                 "notice-column-not-found",
                 log = log,
                 quantity = quantity.name(),
-                ignored = crate::logs::columns::quoted(ignored)
+                ignored = quoted(ignored)
             ),
         }
     }
