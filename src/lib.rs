@@ -8,8 +8,8 @@
 //! Before all that, [`planning`] looks ahead to a test day, and [`entry`] makes a log of a
 //! field sheet that is typed in; long after it, [`mod@verify`] holds a report against the data
 //! that it carries.
-//! [`cli`] is the command line. Shared by all: [`error`], [`language`], [`units`] and
-//! [`hash`].
+//! [`cli`] is the command line. Shared by all: [`error`], [`language`], [`units`],
+//! [`local_time`], [`believable`] and [`hash`].
 
 pub mod campaign;
 pub mod comparison;
@@ -24,15 +24,18 @@ pub mod verify;
 
 pub mod cli;
 
+pub mod believable;
 pub mod error;
 pub mod hash;
 pub mod language;
+pub mod local_time;
 pub mod measure;
 pub mod units;
 
 use std::path::Path;
 
 use error::Result;
+use procedure::s580::own_limits::check_own_limits;
 
 /// The pipeline up to the result: reads a campaign folder and its logs, and rates.
 ///
@@ -40,7 +43,7 @@ use error::Result;
 /// [`error::Error::Campaign`] for the campaign file, [`error::Error::Input`] for the logs, with
 /// the problems of all logs together.
 pub fn assess_folder(folder: &Path) -> Result<procedure::Assessment> {
-    let campaign = campaign::read_campaign(folder)?;
+    let campaign = campaign::read_campaign(folder, check_own_limits)?;
     let logs = logs::read_logs(&campaign)?;
     procedure::assess(campaign, logs)
 }

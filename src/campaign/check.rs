@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 use std::fs;
 use std::path::{Path, PathBuf};
 
-use jiff::tz::{Offset, TimeZone};
+use jiff::tz::TimeZone;
 
 use super::check_cooker::check_cooker;
 use super::check_instruments::check_instruments;
@@ -13,10 +13,16 @@ use super::check_meaning::{check_impact, check_stagnations, check_wishes};
 use super::check_report::check_report;
 use super::check_runs::{Purpose, RunBase, check_load, check_runs};
 use super::find::{CAMPAIGN_FILE, campaign_name};
-use super::locate::{Checker, nearest};
+use super::locate::Checker;
 use super::model::{Campaign, IrradianceEstimate, LogRules, OwnLimit, Site, Target};
 use super::named_files::NamedFiles;
-use super::schema::{CampaignTable, LimitTable, SiteTable};
+use super::schema::{CampaignTable, SiteTable};
+use super::wording::nearest;
+use super::zone::parse_zone;
+use crate::believable::{
+    ELEVATION_M, LARGEST_TARGET, LARGEST_TARGET_W, LATITUDE_DEG, LINKE_TURBIDITY, LONGITUDE_DEG,
+    PRESSURE_HPA,
+};
 use crate::error::{Error, Problem, Result};
 use crate::hash::sha256_hex;
 
@@ -31,30 +37,35 @@ const LONGEST_NUMBER: usize = 40;
 /// Largest campaign file that is read, bytes.
 const LARGEST_FILE: u64 = 4 << 20;
 
-/// Reads and checks the campaign file of a folder.
+/// Notes what is wrong with a campaign's own limits. Which limits there are is the
+/// procedure's to say, so the check comes from there.
+pub type LimitCheck = fn(&mut Checker<'_>, &[OwnLimit]);
+
+/// Reads and checks the campaign file of a folder, its own limits by `check_limits`.
 ///
 /// # Errors
 /// [`Error::Campaign`] with the line and a remedy for everything that is wrong:
 /// syntax, unknown or missing keys, values out of sense, files that are not there.
-pub fn read_campaign(folder: &Path) -> Result<Campaign> {
-    read_for(&Asked::of_folder(folder, Purpose::Rating))
+pub fn read_campaign(folder: &Path, check_limits: LimitCheck) -> Result<Campaign> {
+    read_for(&Asked::of_folder(folder, Purpose::Rating, check_limits))
 }
 
 /// The same for somebody who has yet to test: logs that are not there are passed over.
 ///
 /// # Errors
 /// As [`read_campaign`].
-pub fn read_campaign_to_plan(folder: &Path) -> Result<Campaign> {
-    read_for(&Asked::of_folder(folder, Purpose::Planning))
+pub fn read_campaign_to_plan(folder: &Path, check_limits: LimitCheck) -> Result<Campaign> {
+    read_for(&Asked::of_folder(folder, Purpose::Planning, check_limits))
 }
 
 /// The same for a text that is to become the campaign file of a folder.
 ///
 /// # Errors
 /// As [`read_campaign`].
-pub fn check_new_text(folder: &Path, text: &str) -> Result<Campaign> {
+pub fn check_new_text(folder: &Path, text: &str, check_limits: LimitCheck) -> Result<Campaign> {
     let sha256 = sha256_hex(text.as_bytes());
-    check_text(&Asked::of_folder(folder, Purpose::Planning), text, sha256)
+    let asked = Asked::of_folder(folder, Purpose::Planning, check_limits);
+    check_text(&asked, text, sha256)
 }
 
 /// Reads and checks a campaign file that came attached to a report, of the campaign of a
@@ -67,12 +78,14 @@ pub fn read_attached_campaign(
     file: &Path,
     name: &str,
     files: &BTreeMap<String, PathBuf>,
+    check_limits: LimitCheck,
 ) -> Result<Campaign> {
     read_for(&Asked {
         file: file.to_path_buf(),
         name: name.to_owned(),
         files: NamedFiles::Only(files),
         purpose: Purpose::Rating,
+        check_limits,
     })
 }
 
@@ -83,15 +96,17 @@ struct Asked<'a> {
     name: String,
     files: NamedFiles<'a>,
     purpose: Purpose,
+    check_limits: LimitCheck,
 }
 
 impl<'a> Asked<'a> {
-    fn of_folder(folder: &'a Path, purpose: Purpose) -> Self {
+    fn of_folder(folder: &'a Path, purpose: Purpose, check_limits: LimitCheck) -> Self {
         Asked {
             file: folder.join(CAMPAIGN_FILE),
             name: campaign_name(folder),
             files: NamedFiles::From(folder),
             purpose,
+            check_limits,
         }
     }
 }
@@ -161,7 +176,12 @@ fn check_text(asked: &Asked<'_>, text: &str, sha256: String) -> Result<Campaign>
         checker.text("campaign.report_number", number, LONGEST_NUMBER);
     }
     let load = check_load(&mut checker, &written.load);
-    let limits = check_limits(&mut checker, &written.limits);
+    let limits: Vec<OwnLimit> = written
+        .limits
+        .into_iter()
+        .map(|(key, value)| OwnLimit { key, value })
+        .collect();
+    (asked.check_limits)(&mut checker, &limits);
     let site = check_site(&mut checker, written.site);
     let rules = check_rules(
         &mut checker,
@@ -243,61 +263,17 @@ fn check_target(checker: &mut Checker<'_>, written: &CampaignTable) -> Option<Ta
             None
         }
         (Some(watts), None) => checker
-            .positive(WATTS, watts, 1e5, "W")
+            .positive(WATTS, watts, LARGEST_TARGET_W, "W")
             .then_some(Target::Watts(watts)),
         (None, Some(fraction)) => checker
-            .positive(FRACTION, fraction, 1.0, "as a fraction (0.05 is 5 %)")
+            .positive(
+                FRACTION,
+                fraction,
+                LARGEST_TARGET,
+                "as a fraction (0.05 is 5 %)",
+            )
             .then_some(Target::Fraction(fraction)),
         (None, None) => None,
-    }
-}
-
-fn check_limits(checker: &mut Checker<'_>, written: &LimitTable) -> Vec<OwnLimit> {
-    let entries = written.entries();
-    for (key, value) in &entries {
-        let (lowest, highest, unit) = sensible_limit(key);
-        checker.in_range(&format!("limits.{key}"), *value, lowest, highest, unit);
-    }
-    let value_of = |key: &str| {
-        let mut set = entries.iter().filter(|(set, _)| *set == key);
-        set.next().map(|(_, value)| *value)
-    };
-    if let (Some(lowest), Some(highest)) = (value_of("water_min_c"), value_of("water_max_c"))
-        && lowest >= highest
-    {
-        checker.problem(
-            "limits.water_min_c",
-            format!(
-                "water_min_c is {lowest} and water_max_c is {highest}, so nothing lies between"
-            ),
-            "exchange or correct the two",
-        );
-    }
-    let is_set = |key: &str| entries.iter().any(|(set, _)| *set == key);
-    for (fixed, moving) in [
-        ("water_min_c", "water_above_ambient_k"),
-        ("water_max_c", "water_below_boiling_k"),
-    ] {
-        if is_set(fixed) && is_set(moving) {
-            checker.problem(
-                &format!("limits.{fixed}"),
-                format!("both {fixed} and {moving} are given, expected one"),
-                "a fixed end of the water window takes the place of the moving one: delete one of the two",
-            );
-        }
-    }
-    let own_limit = |(key, value)| OwnLimit { key, value };
-    entries.into_iter().map(own_limit).collect()
-}
-
-/// Bounds of an own limit, by the unit at the end of its key.
-fn sensible_limit(key: &str) -> (f64, f64, &'static str) {
-    match key {
-        _ if key.ends_with("_w_m2") => (0.0, 2000.0, "W/m²"),
-        _ if key.ends_with("_m_s") => (0.0, 50.0, "m/s"),
-        _ if key.ends_with("_h") => (0.0, 24.0, "h"),
-        _ if key.ends_with("_k") => (0.0, 100.0, "K"),
-        _ => (-40.0, 110.0, "°C"),
     }
 }
 
@@ -305,30 +281,27 @@ fn check_site(checker: &mut Checker<'_>, written: SiteTable) -> Site {
     checker.in_range(
         "site.latitude_deg",
         written.latitude_deg,
-        -90.0,
-        90.0,
+        &LATITUDE_DEG,
         "degrees, north positive",
     );
     checker.in_range(
         "site.longitude_deg",
         written.longitude_deg,
-        -180.0,
-        180.0,
+        &LONGITUDE_DEG,
         "degrees, east positive",
     );
-    checker.in_range("site.elevation_m", written.elevation_m, -430.0, 6000.0, "m");
+    checker.in_range("site.elevation_m", written.elevation_m, &ELEVATION_M, "m");
     if let Some(pressure_hpa) = written.pressure_hpa {
         checker.in_range(
             "site.pressure_hpa",
             pressure_hpa,
-            400.0,
-            1100.0,
+            &PRESSURE_HPA,
             "hPa (station pressure, not reduced to sea level)",
         );
     }
     if let Some(turbidity) = written.linke_turbidity {
         let unit = "(2 is mountain air, 3 clear, 5 to 7 hazy or dusty)";
-        checker.in_range("site.linke_turbidity", turbidity, 1.0, 10.0, unit);
+        checker.in_range("site.linke_turbidity", turbidity, &LINKE_TURBIDITY, unit);
     }
     let time_zone = parse_zone(&written.time_zone);
     if time_zone.is_none() {
@@ -359,30 +332,4 @@ fn check_site(checker: &mut Checker<'_>, written: SiteTable) -> Site {
         time_zone: time_zone.unwrap_or(TimeZone::UTC),
         time_zone_name: written.time_zone,
     }
-}
-
-/// An IANA zone by its name, or a fixed offset `±hh:mm`.
-pub fn parse_zone(name: &str) -> Option<TimeZone> {
-    if let Some(rest) = name.strip_prefix(['+', '-']) {
-        let (hours, minutes) = rest.split_once(':')?;
-        let digits = |text: &str| text.len() == 2 && text.bytes().all(|b| b.is_ascii_digit());
-        let (hours, minutes): (i32, i32) = (digits(hours) && digits(minutes))
-            .then(|| Some((hours.parse().ok()?, minutes.parse().ok()?)))??;
-        if hours > 14 || minutes > 59 {
-            return None;
-        }
-        let seconds = (hours * 60 + minutes) * 60;
-        let signed = if name.starts_with('-') {
-            -seconds
-        } else {
-            seconds
-        };
-        return Some(TimeZone::fixed(Offset::from_seconds(signed).ok()?));
-    }
-    TimeZone::get(name).ok()
-}
-
-/// Words in quotes, separated by commas.
-pub fn words<const N: usize>(words: [&str; N]) -> String {
-    words.map(|word| format!("\"{word}\"")).join(", ")
 }

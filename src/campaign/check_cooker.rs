@@ -1,22 +1,16 @@
 //! The cooker's tables: area, aperture and photo.
 
 use super::aperture::{Shape, crosses_itself, intercept_area_m2};
-use super::check::words;
 use super::locate::Checker;
 use super::model::{Aperture, Cooker, CookerType};
 use super::named_files::NamedFiles;
 use super::photo::check_photo;
 use super::schema::{ApertureTable, CookerTable};
-
-/// Smallest intercept area, m²: a hand's breadth in the square.
-const SMALLEST_AREA_M2: f64 = 1e-3;
-/// Largest intercept area, m²; beyond it a length was given in centimetres.
-const LARGEST_AREA_M2: f64 = 100.0;
-
-/// Radius of the sun's disc, degrees: no reflector can do with less.
-const SUN_RADIUS_DEG: f64 = 0.27;
-/// Largest half angle from which a cooker takes light, degrees.
-const WIDEST_DEG: f64 = 90.0;
+use super::wording::words;
+use crate::believable::{
+    ACCEPTANCE_HALF_ANGLE_DEG, HEAVIEST_COOKER_KG, HIGHEST_COST, INCIDENCE_DEG, INTERCEPT_AREA_M2,
+    LONGEST_APERTURE_M,
+};
 
 /// Longest text of a key, characters.
 const LONGEST_TEXT: usize = 400;
@@ -53,20 +47,18 @@ pub fn check_cooker(
             checker.in_range(
                 "cooker.intercept_area_m2",
                 area_m2,
-                SMALLEST_AREA_M2,
-                LARGEST_AREA_M2,
+                &INTERCEPT_AREA_M2,
                 "m²",
             );
             area_m2
         }
         (None, Some(aperture)) => {
             let area_m2 = intercept_area_m2(&aperture.shape, aperture.incidence_deg);
-            if !(SMALLEST_AREA_M2..=LARGEST_AREA_M2).contains(&area_m2) {
+            if !INTERCEPT_AREA_M2.contains(&area_m2) {
+                let (smallest, largest) = (INTERCEPT_AREA_M2.start(), INTERCEPT_AREA_M2.end());
                 checker.problem(
                     "cooker.aperture",
-                    format!(
-                        "encloses {area_m2} m², expected {SMALLEST_AREA_M2} to {LARGEST_AREA_M2} m²"
-                    ),
+                    format!("encloses {area_m2} m², expected {smallest} to {largest} m²"),
                     "check the lengths, in m; list the corners of an outline in order",
                 );
             }
@@ -92,19 +84,26 @@ pub fn check_cooker(
         }
     };
     for (key, value, highest, unit) in [
-        ("cooker.cost", written.cost, 1e12, "units of currency"),
-        ("cooker.mass_kg", written.mass_kg, 1e5, "kg"),
+        (
+            "cooker.cost",
+            written.cost,
+            HIGHEST_COST,
+            "units of currency",
+        ),
+        ("cooker.mass_kg", written.mass_kg, HEAVIEST_COOKER_KG, "kg"),
     ] {
         if let Some(value) = value {
             checker.positive(key, value, highest, unit);
         }
     }
     if let Some(half_angle_deg) = written.acceptance_half_angle_deg
-        && !(SUN_RADIUS_DEG..=WIDEST_DEG).contains(&half_angle_deg)
+        && !ACCEPTANCE_HALF_ANGLE_DEG.contains(&half_angle_deg)
     {
+        let range = &ACCEPTANCE_HALF_ANGLE_DEG;
+        let (least, most) = (range.start(), range.end());
         checker.problem(
             "cooker.acceptance_half_angle_deg",
-            format!("found {half_angle_deg}, expected {SUN_RADIUS_DEG} to {WIDEST_DEG} degrees"),
+            format!("found {half_angle_deg}, expected {least} to {most} degrees"),
             "turn the cooker away from the sun until the pot gets visibly less light, and measure that angle; the sun itself has a radius of 0.27 degrees",
         );
     }
@@ -135,11 +134,10 @@ fn check_aperture(checker: &mut Checker<'_>, table: ApertureTable) -> Option<Ape
     checker.in_range(
         "cooker.aperture.incidence_deg",
         incidence_deg,
-        0.0,
-        89.0,
+        &INCIDENCE_DEG,
         "degrees",
     );
-    if !(0.0..=89.0).contains(&incidence_deg) {
+    if !INCIDENCE_DEG.contains(&incidence_deg) {
         return None;
     }
     let own_keys: &[&str] = match table.shape.as_str() {
@@ -176,7 +174,9 @@ fn check_aperture(checker: &mut Checker<'_>, table: ApertureTable) -> Option<Ape
     let mut length = |key: &str, value: Option<f64>| {
         let path = format!("cooker.aperture.{key}");
         match value {
-            Some(value) => checker.positive(&path, value, 100.0, "m").then_some(value),
+            Some(value) => checker
+                .positive(&path, value, LONGEST_APERTURE_M, "m")
+                .then_some(value),
             None => {
                 checker.problem(
                     &path,

@@ -1,10 +1,15 @@
 //! The instruments: plane, sensitivity, uncertainty, class.
 
-use super::check::words;
 use super::classes::{CLASSES, Class, Kind, SOLAR_PANEL};
-use super::locate::{Checker, nearest};
-use super::model::{Instrument, Instruments, IrradianceEstimate, Plane, Sensitivity, Uncertainty};
+use super::locate::Checker;
+use super::model::{Instrument, Instruments, IrradianceEstimate, Plane, Sensitivity};
 use super::schema::{InstrumentTable, InstrumentTables, IrradianceTable};
+use super::standard_uncertainty::Uncertainty;
+use super::wording::{nearest, words};
+use crate::believable::{
+    LARGEST_RESOLUTION_K, LARGEST_SENSITIVITY, LARGEST_UNCERTAINTY, LARGEST_UNCERTAINTY_K,
+    LARGEST_UNCERTAINTY_M_S, LARGEST_UNCERTAINTY_S,
+};
 
 /// A key for a standard uncertainty.
 struct UncertaintyKey {
@@ -18,36 +23,33 @@ struct UncertaintyKey {
 const KEYS: [UncertaintyKey; 4] = [
     UncertaintyKey {
         name: "relative_uncertainty",
-        highest: 1.0,
+        highest: LARGEST_UNCERTAINTY,
         unit: "as a fraction (0.03 is 3 %)",
         value: |table| table.relative_uncertainty,
         wrap: Uncertainty::Relative,
     },
     UncertaintyKey {
         name: "uncertainty_k",
-        highest: 50.0,
+        highest: LARGEST_UNCERTAINTY_K,
         unit: "K",
         value: |table| table.uncertainty_k,
         wrap: Uncertainty::Kelvin,
     },
     UncertaintyKey {
         name: "uncertainty_m_s",
-        highest: 10.0,
+        highest: LARGEST_UNCERTAINTY_M_S,
         unit: "m/s",
         value: |table| table.uncertainty_m_s,
         wrap: Uncertainty::MetresPerSecond,
     },
     UncertaintyKey {
         name: "uncertainty_s",
-        highest: 300.0,
+        highest: LARGEST_UNCERTAINTY_S,
         unit: "s",
         value: |table| table.uncertainty_s,
         wrap: Uncertainty::Seconds,
     },
 ];
-
-/// Largest step of a thermometer, K.
-const LARGEST_RESOLUTION_K: f64 = 20.0;
 
 /// Every instrument.
 pub fn check_instruments(checker: &mut Checker<'_>, written: InstrumentTables) -> Instruments {
@@ -150,7 +152,12 @@ fn check_sensitivity(checker: &mut Checker<'_>, written: &IrradianceTable) -> Se
         ("sensitivity_ma_per_w_m2", written.sensitivity_ma_per_w_m2),
     ] {
         let Some(value) = value else { continue };
-        checker.positive(&format!("instruments.irradiance.{key}"), value, 1e4, "");
+        checker.positive(
+            &format!("instruments.irradiance.{key}"),
+            value,
+            LARGEST_SENSITIVITY,
+            "",
+        );
     }
     Sensitivity {
         uv_per_w_m2: written.sensitivity_uv_per_w_m2,
@@ -173,7 +180,7 @@ fn check_instrument(
             continue;
         };
         if key.name == fitting {
-            checker.in_range(&path(key.name), value, 0.0, key.highest, key.unit);
+            checker.in_range(&path(key.name), value, &(0.0..=key.highest), key.unit);
             uncertainty = Some((key.wrap)(value));
         } else {
             let hint = format!("did you mean \"{fitting}\"?");

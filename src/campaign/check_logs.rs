@@ -1,12 +1,14 @@
 //! How logs are to be read: `[columns]`, `[units]`, `[format]`, `[weather]` and
 //! `[[calibration]]`, and what a run overrides of them.
 
-use super::check::{parse_zone, words};
 use super::locate::Checker;
 use super::model::{Calibration, Columns, Curve, DateOrder, Delimiter, Format, LogRules, Units};
 use super::schema::{
     CalibrationTable, ColumnTable, FormatTable, OneOrMore, UnitTable, WeatherTable,
 };
+use super::wording::words;
+use super::zone::parse_zone;
+use crate::believable::{CALIBRATION_OFFSET, LARGEST_GAIN};
 use crate::measure::{Kind, Unit};
 
 /// Kinds of unit in which irradiance can be logged.
@@ -302,8 +304,8 @@ pub fn check_calibrations(
             },
         };
         if let Curve::Line { gain, offset } = curve {
-            checker.positive(&format!("{key}.gain"), gain, 1000.0, "");
-            checker.in_range(&format!("{key}.offset"), offset, -1000.0, 1000.0, "");
+            checker.positive(&format!("{key}.gain"), gain, LARGEST_GAIN, "");
+            checker.in_range(&format!("{key}.offset"), offset, &CALIBRATION_OFFSET, "");
         }
         calibrations.push(Calibration { column, curve });
     }

@@ -5,10 +5,13 @@ use jiff::civil::Time;
 use super::locate::Checker;
 use super::model::{CookingWishes, Impact, StagnationLight, StagnationTest};
 use super::schema::{CookingTable, ImpactTable, StagnationTable};
+use crate::believable::{
+    COOKING_AIR_C, COOKING_IRRADIANCE_W_M2, COOKING_START_C, DAYS_PER_YEAR, DRY_VESSEL_C,
+    DRY_VESSEL_IRRADIANCE_W_M2, HEATING_VALUE_MJ_KG, LARGEST_UNCERTAINTY_K, MOST_WATER_KG,
+    STOVE_EFFICIENCY,
+};
 use crate::measure::{Kind, Unit};
 
-/// Highest temperature of a vessel in the sun that is believed, °C.
-const HOTTEST_C: f64 = 600.0;
 /// Most amounts of water that the report has room for.
 const MOST_AMOUNTS: usize = 6;
 
@@ -53,7 +56,7 @@ fn check_stagnation(
             }
         };
         let key = format!("{key}.{name}_{unit}");
-        checker.in_range(&key, value, -40.0, HOTTEST_C, "°C, once converted");
+        checker.in_range(&key, value, &DRY_VESSEL_C, "°C, once converted");
         Some(value)
     };
     let plateau_c = temperature("plateau", table.plateau_c, table.plateau_f);
@@ -70,7 +73,7 @@ fn check_stagnation(
     let light = match (table.irradiance_w_m2, table.cloudless) {
         (Some(irradiance_w_m2), false) => {
             let key = format!("{key}.irradiance_w_m2");
-            checker.in_range(&key, irradiance_w_m2, 100.0, 2000.0, "W/m²");
+            checker.in_range(&key, irradiance_w_m2, &DRY_VESSEL_IRRADIANCE_W_M2, "W/m²");
             Some(StagnationLight::Measured(irradiance_w_m2))
         }
         (None, true) if time.is_some() => Some(StagnationLight::ClearSky),
@@ -89,7 +92,12 @@ fn check_stagnation(
         }
     };
     if let Some(kelvin) = table.uncertainty_k {
-        checker.in_range(&format!("{key}.uncertainty_k"), kelvin, 0.0, 50.0, "K");
+        checker.in_range(
+            &format!("{key}.uncertainty_k"),
+            kelvin,
+            &(0.0..=LARGEST_UNCERTAINTY_K),
+            "K",
+        );
     }
     Some(StagnationTest {
         date: date?,
@@ -106,7 +114,7 @@ fn check_stagnation(
 pub fn check_wishes(checker: &mut Checker<'_>, written: CookingTable) -> CookingWishes {
     let water_kg = written.water_kg.unwrap_or_default();
     for &kg in &water_kg {
-        checker.positive("cooking.water_kg", kg, 1000.0, "kg");
+        checker.positive("cooking.water_kg", kg, MOST_WATER_KG, "kg");
     }
     if water_kg.len() > MOST_AMOUNTS {
         let what = format!(
@@ -115,19 +123,18 @@ pub fn check_wishes(checker: &mut Checker<'_>, written: CookingTable) -> Cooking
         );
         checker.problem("cooking.water_kg", what, "keep those that matter");
     }
-    for (key, value, lowest, highest, unit) in [
+    for (key, value, range, unit) in [
         (
             "cooking.irradiance_w_m2",
             written.irradiance_w_m2,
-            450.0,
-            1100.0,
+            COOKING_IRRADIANCE_W_M2,
             "W/m², within which the practice tests",
         ),
-        ("cooking.ambient_c", written.ambient_c, -20.0, 50.0, "°C"),
-        ("cooking.start_c", written.start_c, 0.0, 60.0, "°C"),
+        ("cooking.ambient_c", written.ambient_c, COOKING_AIR_C, "°C"),
+        ("cooking.start_c", written.start_c, COOKING_START_C, "°C"),
     ] {
         if let Some(value) = value {
-            checker.in_range(key, value, lowest, highest, unit);
+            checker.in_range(key, value, &range, unit);
         }
     }
     CookingWishes {
@@ -142,19 +149,22 @@ pub fn check_wishes(checker: &mut Checker<'_>, written: CookingTable) -> Cooking
 pub fn check_impact(checker: &mut Checker<'_>, written: Option<ImpactTable>) -> Option<Impact> {
     let written = written?;
     let (heat, share) = (written.heating_value_mj_kg, written.stove_efficiency);
-    checker.in_range("impact.heating_value_mj_kg", heat, 1.0, 150.0, "MJ/kg");
+    checker.in_range(
+        "impact.heating_value_mj_kg",
+        heat,
+        &HEATING_VALUE_MJ_KG,
+        "MJ/kg",
+    );
     checker.in_range(
         "impact.stove_efficiency",
         share,
-        0.01,
-        1.0,
+        &STOVE_EFFICIENCY,
         "as a fraction (0.15 is 15 %)",
     );
     checker.in_range(
         "impact.days_per_year",
         written.days_per_year,
-        1.0,
-        366.0,
+        &DAYS_PER_YEAR,
         "days",
     );
     for (key, text) in [

@@ -1,10 +1,10 @@
 //! The report's table: language, paper, units, and who answers for it.
 
-use super::check::words;
 use super::locate::Checker;
 use super::schema::ReportTable;
-use super::wishes::{Paper, ReportWishes, UnitSystem};
-use crate::language::{LANGUAGES, Language};
+use super::wishes::{Paper, ReportWishes};
+use super::wording::words;
+use crate::language::{LANGUAGES, Language, UnitSystem};
 
 /// Longest text of a key, characters.
 const LONGEST_TEXT: usize = 400;

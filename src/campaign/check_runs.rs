@@ -9,13 +9,11 @@ use super::model::{Exclusion, LogRules, RunPlan, Span, WeatherPlan};
 use super::moment::{Moment, WrittenMoment};
 use super::named_files::NamedFiles;
 use super::schema::{LoadTable, RunTable};
+use crate::believable::{CLOCK_OFFSET_S, LONGEST_TRACKING_MIN, MOST_WATER_KG};
 use crate::units::{MICROSECONDS_PER_SECOND, short};
 
 /// The word that makes each date of a log a run.
 const SPLIT_DAILY: &str = "daily";
-/// Largest error of a weather station's clock that is corrected, s: a wrong day is not
-/// a wrong clock.
-const LARGEST_CLOCK_OFFSET_S: f64 = 86_400.0;
 
 /// What a campaign file is read for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -82,13 +80,13 @@ fn check_water(
     each: &[f64],
 ) -> Option<f64> {
     for &kg in each {
-        checker.positive(&format!("{table}.vessel_water_kg"), kg, 1000.0, "kg");
+        checker.positive(&format!("{table}.vessel_water_kg"), kg, MOST_WATER_KG, "kg");
     }
     let sum: f64 = each.iter().sum();
     let Some(water_kg) = water_kg else {
         return (!each.is_empty()).then_some(sum);
     };
-    let is_right = checker.positive(&format!("{table}.water_kg"), water_kg, 1000.0, "kg");
+    let is_right = checker.positive(&format!("{table}.water_kg"), water_kg, MOST_WATER_KG, "kg");
     if is_right && !each.is_empty() && (sum - water_kg).abs() > LOAD_ROUNDING * water_kg {
         checker.problem(
             &format!("{table}.vessel_water_kg"),
@@ -208,7 +206,7 @@ fn check_run(
         checker.positive(
             &format!("{key}.tracking_interval_min"),
             minutes,
-            1440.0,
+            LONGEST_TRACKING_MIN,
             "min",
         );
     }
@@ -306,8 +304,7 @@ fn check_weather_log(
 ) -> Option<WeatherPlan> {
     let offset_key = format!("{key}.weather_clock_offset_s");
     let offset_s = table.weather_clock_offset_s.unwrap_or(0.0);
-    let most = LARGEST_CLOCK_OFFSET_S;
-    checker.in_range(&offset_key, offset_s, -most, most, "s");
+    checker.in_range(&offset_key, offset_s, &CLOCK_OFFSET_S, "s");
     let Some(log) = &table.weather else {
         if table.weather_clock_offset_s.is_some() {
             checker.problem(

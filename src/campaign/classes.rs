@@ -1,7 +1,7 @@
 //! Classes of instruments, each with the standard uncertainty that is taken where the
 //! campaign file states none.
 
-use super::model::Uncertainty;
+use super::standard_uncertainty::Uncertainty;
 use crate::language::{Message, fixed, short};
 use crate::message;
 

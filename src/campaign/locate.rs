@@ -1,4 +1,4 @@
-//! Where in the campaign file a key stands, and how its text failed to parse.
+//! Where in the campaign file a key stands, and the problems found in it.
 
 use std::path::{Path, PathBuf};
 
@@ -6,13 +6,12 @@ use jiff::civil::Date;
 use toml::de::{DeTable, DeValue};
 
 use super::schema::CampaignFile;
+use super::wording::{hint_for, hint_for_unknown, plain_message, unknown};
+use crate::believable::Range;
 use crate::error::{Error, Problem, Problems, Result};
 
 /// Smallest quantity that counts as more than nothing, in any unit of the file.
 const SMALLEST: f64 = 1e-6;
-
-/// Tables that every campaign file has.
-const NEEDED_TABLES: [&str; 4] = ["campaign", "cooker", "site", "load"];
 
 /// The text of a campaign file with the problems found in it so far.
 pub struct Checker<'t> {
@@ -46,14 +45,11 @@ impl<'t> Checker<'t> {
         }
         toml::from_str(self.text).map_err(|error| {
             let message = error.message().trim();
-            let mut problem =
-                Problem::at(&self.file, plain_message(message)).hint(hint_for(message));
-            if let Some(span) = error.span() {
-                problem = problem.line(self.line_at(span.start));
-                if let Some(item) = self.item_at(span.start) {
-                    problem = problem.item(item);
-                }
-            }
+            let problem = Problem::at(&self.file, plain_message(message)).hint(hint_for(message));
+            let problem = match error.span() {
+                Some(span) => self.placed(problem, span.start),
+                None => problem,
+            };
             Error::Campaign(problem.into())
         })
     }
@@ -95,13 +91,9 @@ impl<'t> Checker<'t> {
         for (start, wrong) in found {
             let code = wrong as u32;
             let what = format!("holds the character U+{code:04X}, which cannot be printed");
-            let mut problem = Problem::at(&self.file, what)
-                .line(self.line_at(start))
+            let problem = Problem::at(&self.file, what)
                 .hint("delete it; it often comes along when text is copied");
-            if let Some(item) = self.item_at(start) {
-                problem = problem.item(item);
-            }
-            self.problems.push(problem);
+            self.problems.push(self.placed(problem, start));
         }
     }
 
@@ -116,9 +108,31 @@ impl<'t> Checker<'t> {
         self.problems.push(problem);
     }
 
-    /// Notes a problem unless the number lies between the bounds, both allowed.
-    pub fn in_range(&mut self, key: &str, value: f64, lowest: f64, highest: f64, unit: &str) {
-        if !(lowest..=highest).contains(&value) {
+    /// Notes a key of a table that is none of those known there.
+    pub fn unknown_key(&mut self, table: &str, key: &str, known: &[&str]) {
+        let problem = Problem::at(&self.file, unknown(key)).hint(hint_for_unknown(key, known));
+        let written = self.tree.as_ref().and_then(|tree| tree.get(table));
+        let written = written.and_then(|table| table.get_ref().as_table()?.get_key_value(key));
+        let start = written.map(|(name, _)| name.span().start);
+        self.problems.push(match start {
+            Some(start) => self.placed(problem, start),
+            None => problem.item(format!("[{table}] {key}")),
+        });
+    }
+
+    /// The problem at an offset in the text.
+    fn placed(&self, problem: Problem, offset: usize) -> Problem {
+        let problem = problem.line(self.line_at(offset));
+        match self.item_at(offset) {
+            Some(item) => problem.item(item),
+            None => problem,
+        }
+    }
+
+    /// Notes a problem unless the number lies in the range.
+    pub fn in_range(&mut self, key: &str, value: f64, range: &Range, unit: &str) {
+        if !range.contains(&value) {
+            let (lowest, highest) = (range.start(), range.end());
             let what = format!("found {value}, expected {lowest} to {highest} {unit}");
             self.problem(key, what, "correct the value");
         }
@@ -225,21 +239,6 @@ fn spoken_key(key: &str) -> String {
     }
 }
 
-/// The word nearest to `wrong`, if any is near enough to be meant.
-pub fn nearest<'w>(wrong: &str, words: impl IntoIterator<Item = &'w str>) -> Option<&'w str> {
-    words
-        .into_iter()
-        .map(|word| {
-            (
-                strsim::jaro_winkler(&wrong.to_lowercase(), &word.to_lowercase()),
-                word,
-            )
-        })
-        .filter(|(likeness, _)| *likeness > 0.75)
-        .max_by(|left, right| left.0.total_cmp(&right.0))
-        .map(|(_, word)| word)
-}
-
 /// Control characters, byte-order marks, private use and non-characters.
 fn is_unprintable(character: char) -> bool {
     let code = character as u32;
@@ -257,62 +256,4 @@ fn visit_strings(value: &toml::Spanned<DeValue<'_>>, visit: &mut impl FnMut(&str
         DeValue::Table(table) => table.values().for_each(|item| visit_strings(item, visit)),
         _ => {}
     }
-}
-
-/// What the parser says, in the words of somebody who writes the file.
-fn plain_message(message: &str) -> String {
-    let first_quoted = message.split('`').nth(1).unwrap_or_default();
-    if message.starts_with("unknown field") {
-        return format!("unknown key \"{first_quoted}\"");
-    }
-    if message.starts_with("missing field") {
-        return if NEEDED_TABLES.contains(&first_quoted) {
-            format!("the table [{first_quoted}] is missing")
-        } else {
-            format!("the key \"{first_quoted}\" is missing")
-        };
-    }
-    if message.starts_with("invalid basic string") {
-        return "text in quotes is not closed on this line".to_owned();
-    }
-    let words = [
-        ("invalid type: sequence", "found a list"),
-        ("invalid type: map", "found a table"),
-        ("invalid type:", "found"),
-        ("invalid value:", "found"),
-        ("expected f64", "expected a number"),
-        ("expected u32", "expected a whole number"),
-        (
-            "expected a boolean",
-            "expected true or false, without quotes",
-        ),
-        ("expected a string", "expected text in quotes"),
-        ("expected a sequence", "expected a list in brackets"),
-        ("expected a map", "expected a table"),
-        ("`", "\""),
-    ];
-    words
-        .iter()
-        .fold(message.to_owned(), |text, (theirs, ours)| {
-            text.replace(theirs, ours)
-        })
-}
-
-fn hint_for(message: &str) -> String {
-    let quoted: Vec<&str> = message.split('`').skip(1).step_by(2).collect();
-    if let (true, [wrong, known @ ..]) = (message.starts_with("unknown field"), quoted.as_slice()) {
-        return match nearest(wrong, known.iter().copied()) {
-            Some(near) => format!("did you mean \"{near}\"?"),
-            None => format!("known here: {}", known.join(", ")),
-        };
-    }
-    if let (true, [key, ..]) = (message.starts_with("missing field"), quoted.as_slice()) {
-        let what = if NEEDED_TABLES.contains(key) {
-            "the table"
-        } else {
-            "the key"
-        };
-        return format!("add {what}; simmerline new FOLDER writes a file that shows every key");
-    }
-    "text goes in quotes; a number has none, and a decimal point, not a comma; a table starts with [name]; each key has a line of its own".to_owned()
 }

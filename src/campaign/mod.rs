@@ -20,9 +20,12 @@ pub mod moment;
 mod named_files;
 mod photo;
 pub mod schema;
+pub mod standard_uncertainty;
 pub mod template;
 pub mod wishes;
+mod wording;
+pub mod zone;
 
-pub use check::{read_attached_campaign, read_campaign, read_campaign_to_plan};
+pub use check::{LimitCheck, read_attached_campaign, read_campaign, read_campaign_to_plan};
 pub use find::find_campaigns;
 pub use model::Campaign;

@@ -8,6 +8,7 @@ use jiff::tz::TimeZone;
 use super::aperture::Shape;
 use super::classes::Class;
 use super::moment::Moment;
+use super::standard_uncertainty::Uncertainty;
 use super::wishes::ReportWishes;
 use crate::language::Message;
 use crate::measure::Unit;
@@ -286,31 +287,6 @@ pub struct Instrument {
     pub resolution_k: Option<f64>,
 }
 
-/// Standard uncertainty (k = 1).
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub enum Uncertainty {
-    /// Fraction of the reading.
-    Relative(f64),
-    /// Kelvin.
-    Kelvin(f64),
-    /// Metres per second.
-    MetresPerSecond(f64),
-    /// Seconds, of one reading of a clock.
-    Seconds(f64),
-}
-
-impl Uncertainty {
-    /// Its number, in its unit.
-    pub fn size(self) -> f64 {
-        match self {
-            Uncertainty::Relative(size)
-            | Uncertainty::Kelvin(size)
-            | Uncertainty::MetresPerSecond(size)
-            | Uncertainty::Seconds(size) => size,
-        }
-    }
-}
-
 /// How a log is to be read, where that cannot be seen from it.
 #[derive(Debug, Clone, Default, PartialEq)]
 pub struct LogRules {
@@ -424,7 +400,7 @@ pub struct Sensitivity {
 #[derive(Debug, Clone, PartialEq)]
 pub struct OwnLimit {
     /// Key under `[limits]`.
-    pub key: &'static str,
+    pub key: String,
     /// In the unit that the key names.
     pub value: f64,
 }

@@ -1,8 +1,10 @@
 //! Times a tester writes by hand: a clock time, or a full date and time.
 
 use jiff::civil::{Date, DateTime, Time};
-use jiff::tz::{AmbiguousOffset, TimeZone};
+use jiff::tz::TimeZone;
 use serde::Deserialize;
+
+use crate::local_time::first_instant;
 
 /// A time in the campaign file as written: a string, or TOML's own date-time.
 #[derive(Debug, Clone, Deserialize)]
@@ -57,11 +59,7 @@ impl Moment {
             Moment::Local(local) => *local,
             Moment::Clock(clock) => run_date.to_datetime(*clock),
         };
-        let ambiguous = zone.to_ambiguous_timestamp(local);
-        if matches!(ambiguous.offset(), AmbiguousOffset::Gap { .. }) {
-            return None;
-        }
-        Some(ambiguous.compatible().ok()?.as_microsecond())
+        first_instant(local, zone).map(|instant| instant.as_microsecond())
     }
 }
 

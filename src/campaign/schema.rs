@@ -2,6 +2,8 @@
 //!
 //! Nothing is checked here beyond types and key names; [`super::check`] does that.
 
+use std::collections::BTreeMap;
+
 use serde::Deserialize;
 
 use super::moment::WrittenMoment;
@@ -28,8 +30,9 @@ pub struct CampaignFile {
     pub weather: WeatherTable,
     #[serde(default)]
     pub calibration: Vec<CalibrationTable>,
+    /// Own limits, by keys that the procedure knows.
     #[serde(default)]
-    pub limits: LimitTable,
+    pub limits: BTreeMap<String, f64>,
     #[serde(default)]
     pub run: Vec<RunTable>,
     #[serde(default)]
@@ -313,47 +316,4 @@ pub struct ExcludeTable {
     pub from: WrittenMoment,
     pub to: WrittenMoment,
     pub reason: Option<String>,
-}
-
-/// Own limits; the keys are those of the practice's table, with a fixed water window.
-#[derive(Debug, Default, Deserialize)]
-#[serde(deny_unknown_fields, default)]
-pub struct LimitTable {
-    pub water_above_ambient_k: Option<f64>,
-    pub water_below_boiling_k: Option<f64>,
-    pub water_min_c: Option<f64>,
-    pub water_max_c: Option<f64>,
-    pub ambient_min_c: Option<f64>,
-    pub ambient_max_c: Option<f64>,
-    pub irradiance_min_w_m2: Option<f64>,
-    pub irradiance_max_w_m2: Option<f64>,
-    pub irradiance_range_w_m2: Option<f64>,
-    pub wind_mean_max_m_s: Option<f64>,
-    pub wind_gust_m_s: Option<f64>,
-    pub solar_time_start_h: Option<f64>,
-    pub solar_time_end_h: Option<f64>,
-}
-
-impl LimitTable {
-    /// The limits that are set, by key.
-    pub fn entries(&self) -> Vec<(&'static str, f64)> {
-        [
-            ("water_above_ambient_k", self.water_above_ambient_k),
-            ("water_below_boiling_k", self.water_below_boiling_k),
-            ("water_min_c", self.water_min_c),
-            ("water_max_c", self.water_max_c),
-            ("ambient_min_c", self.ambient_min_c),
-            ("ambient_max_c", self.ambient_max_c),
-            ("irradiance_min_w_m2", self.irradiance_min_w_m2),
-            ("irradiance_max_w_m2", self.irradiance_max_w_m2),
-            ("irradiance_range_w_m2", self.irradiance_range_w_m2),
-            ("wind_mean_max_m_s", self.wind_mean_max_m_s),
-            ("wind_gust_m_s", self.wind_gust_m_s),
-            ("solar_time_start_h", self.solar_time_start_h),
-            ("solar_time_end_h", self.solar_time_end_h),
-        ]
-        .into_iter()
-        .filter_map(|(key, value)| Some((key, value?)))
-        .collect()
-    }
 }

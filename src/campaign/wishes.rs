@@ -1,6 +1,6 @@
 //! What a campaign wishes of its report: language, paper, units, and who answers for it.
 
-use crate::language::Language;
+use crate::language::{Language, UnitSystem};
 
 /// What the campaign file says of its report.
 #[derive(Debug, Clone)]
@@ -36,27 +36,6 @@ impl Paper {
         match self {
             Paper::A4 => "a4",
             Paper::UsLetter => "us-letter",
-        }
-    }
-}
-
-/// Units of a report. Those of the SI are always there.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum UnitSystem {
-    Si,
-    /// Degrees Fahrenheit and pounds stand beside.
-    Us,
-}
-
-impl UnitSystem {
-    /// Every system.
-    pub const ALL: [UnitSystem; 2] = [UnitSystem::Si, UnitSystem::Us];
-
-    /// The system's word in the campaign file.
-    pub fn word(self) -> &'static str {
-        match self {
-            UnitSystem::Si => "si",
-            UnitSystem::Us => "us",
         }
     }
 }

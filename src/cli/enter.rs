@@ -19,6 +19,7 @@ use crate::entry::text_file::read_text;
 use crate::error::{Error, Problem, Result};
 use crate::measure::{Kind, Unit};
 use crate::physics::wind::{BEAUFORT, sign};
+use crate::procedure::s580::own_limits::check_own_limits;
 use crate::procedure::site::local_boiling_point_c;
 use crate::report::files::{replace_file, try_folder};
 use crate::units::{counted, spoken_date};
@@ -43,7 +44,7 @@ pub fn run(options: &EnterOptions) -> Result<u8> {
     };
     let date = read_date(&options.date)?;
     let name = log_name(options.log.as_deref(), date)?;
-    let campaign = read_campaign_to_plan(folder)?;
+    let campaign = read_campaign_to_plan(folder, check_own_limits)?;
     let (mut log, mut sheet) = TypedLog::open(folder, name, form(&campaign, date))?;
     try_folder(folder, NOT_SAVED)?;
     if let Some(file) = &options.from {

@@ -12,6 +12,7 @@ use crate::entry::run_table::{Place, RunEntry, lines_by_hand, with_run};
 use crate::entry::sheet::{Sheet, spoken};
 use crate::error::{Error, Problem, Result};
 use crate::logs::read_logs;
+use crate::procedure::s580::own_limits::check_own_limits;
 use crate::report::files::replace_file;
 use crate::units::counted;
 
@@ -39,7 +40,7 @@ pub fn add_run(folder: &Path, log: &str, sheet: &Sheet) -> Result<u8> {
         spoken(last.time)
     ))?;
     // It may have been changed while somebody typed.
-    let campaign = read_campaign_to_plan(folder)?;
+    let campaign = read_campaign_to_plan(folder, check_own_limits)?;
     let place = place(&campaign, &folder.join(log));
     let entry = entry(&campaign, log, place, sheet);
     let written = write(folder, &campaign, &entry);
@@ -130,7 +131,7 @@ fn write(folder: &Path, campaign: &Campaign, entry: &RunEntry<'_>) -> Result<()>
         let hint = format!("change it by hand: {}", refusal.hint);
         Error::Campaign(problem.hint(hint).into())
     })?;
-    let mut changed = check_new_text(folder, &text)?;
+    let mut changed = check_new_text(folder, &text, check_own_limits)?;
     let name = match entry.place {
         Place::Present(name) => name,
         Place::New | Place::InsteadOf(_) => entry.log,

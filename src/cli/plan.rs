@@ -10,6 +10,7 @@ use crate::campaign::read_campaign_to_plan;
 use crate::error::{Error, Problem, Result};
 use crate::language::Words;
 use crate::planning::{Plan, plan};
+use crate::procedure::s580::own_limits::check_own_limits;
 use crate::procedure::{Assessment, assess};
 use crate::report::Edition;
 use crate::report::files::{prepare_folder, write_all};
@@ -29,7 +30,7 @@ pub fn run(options: &PlanOptions) -> Result<u8> {
     let folder = find_one(&options.campaign)?;
     let issued = time_of_issue()?;
     prepare_folder(&options.out)?;
-    let campaign = read_campaign_to_plan(&folder)?;
+    let campaign = read_campaign_to_plan(&folder, check_own_limits)?;
     let zone = campaign.site.time_zone.clone();
     let date = match &options.date {
         Some(written) => parse_date(written)?,

@@ -1,20 +1,16 @@
 //! One line of a field sheet as a person types it: `31.5 24 1 clear thin haze`.
 
 use jiff::civil::{Date, Time};
-use jiff::tz::{AmbiguousOffset, TimeZone};
+use jiff::tz::TimeZone;
 
+use crate::believable::{
+    ABOVE_BOILING_K, AIR_C, COLDEST_TYPED_WATER_C, Range, TYPED_IRRADIANCE_W_M2,
+};
+use crate::local_time::{Shown, instants_of};
 use crate::measure::{Kind, Unit};
 use crate::physics::wind::BEAUFORT;
 use crate::units::fixed;
 
-/// Lowest temperature of water that is believed, °C.
-const COLDEST_WATER_C: f64 = -5.0;
-/// How far water may read above its boiling point: the thermometer's error, K.
-const ABOVE_BOILING_K: f64 = 2.0;
-/// Coldest and hottest air that is believed, °C.
-const AIR_C: [f64; 2] = [-40.0, 60.0];
-/// Highest irradiance that is believed, W/m².
-const MOST_W_M2: f64 = 2000.0;
 /// Longest number, characters.
 const LONGEST_NUMBER: usize = 10;
 /// Longest note, characters.
@@ -167,10 +163,8 @@ impl Form {
                 "write hours and minutes, as in 10:22",
             ));
         };
-        let at = self
-            .zone
-            .to_ambiguous_timestamp(self.date.to_datetime(time));
-        if matches!(at.offset(), AmbiguousOffset::Gap { .. }) {
+        let local = self.date.to_datetime(time);
+        if instants_of(local, &self.zone) == Some(Shown::Never) {
             return Err(Refusal::new(
                 format!("found {text}, which the clocks skipped on {}", self.date),
                 "correct the time, the date or the site's time_zone",
@@ -185,7 +179,12 @@ impl Form {
     /// If it is no number, below −5 °C, or more than 2 K above the local boiling point.
     pub fn water(&self, text: &str) -> Result<Option<Number>, Refusal> {
         let highest_c = self.boiling_point_c + ABOVE_BOILING_K;
-        temperature("water", self.water_unit, [COLDEST_WATER_C, highest_c], text)
+        temperature(
+            "water",
+            self.water_unit,
+            &(COLDEST_TYPED_WATER_C..=highest_c),
+            text,
+        )
     }
 
     /// Temperature of the air; `None` where it was not read.
@@ -193,7 +192,7 @@ impl Form {
     /// # Errors
     /// If it is no number, or not within −40 to 60 °C.
     pub fn air(&self, text: &str) -> Result<Option<Number>, Refusal> {
-        temperature("air", self.air_unit, AIR_C, text)
+        temperature("air", self.air_unit, &AIR_C, text)
     }
 
     /// Number of the Beaufort scale; `None` where the wind was not looked at.
@@ -254,11 +253,12 @@ impl Form {
         }
         let found = number(text);
         found
-            .filter(|number| (0.0..=MOST_W_M2).contains(&number.value))
+            .filter(|number| TYPED_IRRADIANCE_W_M2.contains(&number.value))
             .map(Some)
             .ok_or_else(|| {
+                let most = TYPED_IRRADIANCE_W_M2.end();
                 Refusal::new(
-                    format!("found \"{text}\", expected the irradiance in W/m², 0 to {MOST_W_M2}"),
+                    format!("found \"{text}\", expected the irradiance in W/m², 0 to {most}"),
                     "type the number of the meter, or - in its place before the notes",
                 )
             })
@@ -318,11 +318,11 @@ fn number(text: &str) -> Option<Number> {
     Some(Number { text, value })
 }
 
-/// A temperature in a unit, which may stand behind it, between bounds in °C.
+/// A temperature in a unit, which may stand behind it, within a range in °C.
 fn temperature(
     what: &str,
     unit: Unit,
-    [lowest_c, highest_c]: [f64; 2],
+    believed_c: &Range,
     text: &str,
 ) -> Result<Option<Number>, Refusal> {
     if is_not_read(text) {
@@ -354,7 +354,7 @@ fn temperature(
             other_unit(other),
         ));
     }
-    let is_possible = |celsius: f64| (lowest_c..=highest_c).contains(&celsius);
+    let is_possible = |celsius: f64| believed_c.contains(&celsius);
     let celsius = unit.to_base(found.value);
     if is_possible(celsius) {
         return Ok(Some(found));
@@ -366,8 +366,8 @@ fn temperature(
     let refusal = format!(
         "found {what} of {} {symbol}{converted}, expected {} to {} °C",
         found.text,
-        fixed(lowest_c, 0),
-        fixed(highest_c, 1)
+        fixed(*believed_c.start(), 0),
+        fixed(*believed_c.end(), 1)
     );
     let hint = Unit::parse("°F", &[Kind::Temperature])
         .filter(|fahrenheit| unit != *fahrenheit && is_possible(fahrenheit.to_base(found.value)))

@@ -6,14 +6,14 @@ use jiff::tz::TimeZone;
 
 use super::line::clock;
 use super::sheet::{Line, STEP_MIN, minutes, spoken};
+use crate::believable::YEARS;
 use crate::campaign::Campaign;
 use crate::error::{Error, Problem, Result};
+use crate::local_time::unix_seconds;
 use crate::physics::sun::next_noon_s;
 use crate::procedure::s580::Limits;
 use crate::units::SECONDS_PER_HOUR;
 
-/// Years in which a test can have taken place.
-const YEARS: std::ops::RangeInclusive<i16> = 1900..=2200;
 /// Solar time at noon, h.
 const NOON_H: f64 = 12.0;
 const MINUTES_PER_DAY: i32 = 1440;
@@ -76,10 +76,7 @@ pub fn window_start(campaign: &Campaign, date: Date) -> Result<Time> {
     let limits = Limits::of(&campaign.file, &campaign.limits)
         .map_err(|problem| Error::Campaign(problem.into()))?;
     let (start_h, _) = limits.solar_window_h();
-    let midnight_s = date
-        .to_zoned_datetime(zone.clone())
-        .ok()
-        .map(|midnight| midnight.timestamp().as_second() as f64);
+    let midnight_s = unix_seconds(date.to_datetime(Time::midnight()), zone);
     let noon_s = midnight_s.and_then(|from_s| next_noon_s(from_s, campaign.site.longitude_deg));
     let start = noon_s.and_then(|noon_s| {
         let start_s = noon_s - (NOON_H - start_h) * SECONDS_PER_HOUR;

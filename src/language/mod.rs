@@ -7,6 +7,7 @@
 mod message;
 mod paired;
 mod phrase;
+mod unit_system;
 mod words;
 
 pub use message::Message;
@@ -14,4 +15,5 @@ pub use phrase::{
     Phrase, celsius, clauses, clock, date, duration, fixed, joined, kilograms, listed, probability,
     range, short, spread_clock,
 };
+pub use unit_system::UnitSystem;
 pub use words::{LANGUAGES, Language, Words};

@@ -71,7 +71,7 @@ impl PairedUnit {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::campaign::wishes::UnitSystem;
+    use crate::language::unit_system::UnitSystem;
     use crate::language::{Language, Words, celsius, kilograms, short};
     use crate::message;
 

@@ -10,7 +10,7 @@ use unic_langid::LanguageIdentifier;
 use super::message::Message;
 use super::paired::PairedUnit;
 use super::phrase::Phrase;
-use crate::campaign::wishes::UnitSystem;
+use super::unit_system::UnitSystem;
 use crate::message;
 use crate::units;
 

@@ -6,6 +6,10 @@ use super::notice::LogNotice;
 use super::quantity::Quantity;
 use super::readings::Series;
 use super::sensor::{Sensor, UnitFrom};
+use crate::believable::{
+    AIR_C, FAHRENHEIT_HIGHS, KILOWATT_HIGHS, LEAST_SUN_W_M2, LOGGED_IRRADIANCE_W_M2,
+    LOGGED_WATER_C, LOGGED_WIND_M_S, LOWEST_KELVIN, Range,
+};
 use crate::error::Problem;
 use crate::units;
 
@@ -14,28 +18,15 @@ const WRONG_UNIT_SHARE: f64 = 0.05;
 /// So few readings out of range are slips, however short the log.
 const MOST_SLIPS: usize = 2;
 
-/// Highest temperatures that a log in °F may hold.
-const FAHRENHEIT_HIGHS: std::ops::RangeInclusive<f64> = 60.0..=250.0;
-
-/// Largest irradiance of a log that looks like kW/m².
-const LARGEST_KILOWATTS: f64 = 3.0;
-
 /// Values that can occur beside a cooker in use.
-/// Common practice, no published source; water in an open pot boils below 101 °C.
-fn believable(quantity: Quantity) -> std::ops::RangeInclusive<f64> {
+fn believable(quantity: Quantity) -> Range {
     match quantity {
-        Quantity::Water => -5.0..=105.0,
-        Quantity::Ambient => -40.0..=60.0,
-        Quantity::Irradiance => -50.0..=2000.0,
-        Quantity::Wind => -0.5..=75.0,
+        Quantity::Water => LOGGED_WATER_C,
+        Quantity::Ambient => AIR_C,
+        Quantity::Irradiance => LOGGED_IRRADIANCE_W_M2,
+        Quantity::Wind => LOGGED_WIND_M_S,
     }
 }
-
-/// Irradiance that some time of a test day exceeds, W/m².
-const LEAST_SUN_W_M2: f64 = 100.0;
-
-/// Lowest temperature of a log in kelvin.
-const LOWEST_KELVIN: f64 = 230.0;
 
 /// Readings that were taken out.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -66,8 +57,7 @@ pub fn take_out_faults(
         .iter()
         .copied()
         .fold(f64::NEG_INFINITY, f64::max);
-    if quantity == Quantity::Irradiance && total > 0 && (0.05..LARGEST_KILOWATTS).contains(&highest)
-    {
+    if quantity == Quantity::Irradiance && total > 0 && KILOWATT_HIGHS.contains(&highest) {
         let what = format!("found nothing above {highest}, expected hundreds of W/m²");
         return Err(Problem::at(path, what)
             .item(sensor.item())
@@ -76,7 +66,7 @@ pub fn take_out_faults(
     let is_assumed = sensor.unit_from == UnitFrom::Assumed;
     if quantity == Quantity::Irradiance
         && is_assumed
-        && (LARGEST_KILOWATTS..LEAST_SUN_W_M2).contains(&highest)
+        && (KILOWATT_HIGHS.end..LEAST_SUN_W_M2).contains(&highest)
     {
         let what = format!(
             "found nothing above {highest}, expected hundreds of W/m², and no unit is stated"

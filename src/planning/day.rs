@@ -1,9 +1,9 @@
 //! The sun's day over a site.
 
 use jiff::civil::{Date, Time};
-use jiff::tz::TimeZone;
 
 use crate::campaign::model::Site;
+use crate::local_time::unix_seconds;
 use crate::physics::sun::{Daylight, daylight, next_noon_s, solar_time_h};
 use crate::procedure::limit::at_least;
 use crate::procedure::s580::Limits;
@@ -49,7 +49,7 @@ pub struct SunRow {
 /// The sun's day on a local date; `None` where the date does not exist in the site's zone.
 pub fn sun_day(site: &Site, limits: &Limits, date: Date) -> Option<SunDay> {
     let sky = LocalSky::over(site);
-    let midnight_s = local_s(date, Time::midnight(), &site.time_zone)?;
+    let midnight_s = unix_seconds(date.to_datetime(Time::midnight()), &site.time_zone)?;
     let noon_s = next_noon_s(midnight_s, site.longitude_deg)?;
     let (from_s, to_s) = (noon_s - HALF_DAY_S, noon_s + HALF_DAY_S);
     let light = daylight(from_s, to_s, site.latitude_deg, site.longitude_deg)?;
@@ -96,13 +96,6 @@ pub fn sun_day(site: &Site, limits: &Limits, date: Date) -> Option<SunDay> {
         window,
         turbidity: sky.turbidity(),
     })
-}
-
-/// A local time as seconds since 1970, UTC; of one that the clocks skip, the time after it.
-pub fn local_s(date: Date, time: Time, zone: &TimeZone) -> Option<f64> {
-    let local = date.to_datetime(time);
-    let instant = zone.to_ambiguous_timestamp(local).compatible().ok()?;
-    Some(instant.as_microsecond() as f64 / MICROSECONDS_PER_SECOND)
 }
 
 /// When it is a solar time, h, on the day of a solar noon.

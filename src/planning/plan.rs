@@ -6,6 +6,7 @@ use jiff::tz::TimeZone;
 use super::aim::aiming_times;
 use super::day::{SunDay, sun_day};
 use super::expect::{Expected, expect};
+use crate::believable::YEARS;
 use crate::campaign::Campaign;
 use crate::error::{Error, Problem, Result};
 use crate::language::Message;
@@ -18,8 +19,6 @@ use crate::procedure::sky::LocalSky;
 use crate::procedure::spans::TimeSpan;
 use crate::units::{MICROSECONDS_PER_SECOND, zoned};
 
-/// Years of test days.
-pub const YEARS: std::ops::RangeInclusive<i16> = 1900..=2200;
 /// Length of an interval, µs.
 const INTERVAL_US: i64 = INTERVAL_S * US;
 const US: i64 = MICROSECONDS_PER_SECOND as i64;

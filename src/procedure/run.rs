@@ -8,6 +8,7 @@ use super::problem::run_problem;
 use super::run_notice::RunNotice;
 use super::spans::TimeSpan;
 use super::split::Piece;
+use crate::believable::ABOVE_BOILING_K;
 use crate::campaign::Campaign;
 use crate::campaign::model::{IrradianceEstimate, RunPlan, Span};
 use crate::campaign::moment::Moment;
@@ -17,9 +18,6 @@ use crate::units::{seconds_between, zoned};
 
 /// Seconds in a day.
 const SECONDS_PER_DAY: f64 = 86_400.0;
-/// How far a good sensor may read above the boiling point, K.
-/// Common practice, no published source.
-const BOILING_SLACK_K: f64 = 2.0;
 
 /// One heating of one load on one day.
 #[derive(Debug, Clone)]
@@ -190,7 +188,7 @@ fn about_readings(label: &str, readings: &Readings, boiling_point_c: f64) -> Vec
     }
     let water_c = readings.water_c.value.iter().copied();
     let highest_c = water_c.fold(f64::NEG_INFINITY, f64::max);
-    if highest_c > boiling_point_c + BOILING_SLACK_K {
+    if highest_c > boiling_point_c + ABOVE_BOILING_K {
         notices.push(RunNotice::WaterAboveBoiling {
             log: label.to_owned(),
             highest_c,

@@ -1,7 +1,8 @@
 //! Errors that all readings of a campaign share: what is in error, and by how much.
 
 use crate::campaign::classes::{Class, Kind, Shape, assumed};
-use crate::campaign::model::{Instrument, Instruments, IrradianceEstimate, Plane, Uncertainty};
+use crate::campaign::model::{Instrument, Instruments, IrradianceEstimate, Plane};
+use crate::campaign::standard_uncertainty::Uncertainty;
 use crate::language::{Message, short};
 
 /// Largest departure of the specific heat of water from 4186 J/(kg K) between 10 and

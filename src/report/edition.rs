@@ -5,8 +5,8 @@ use std::collections::BTreeMap;
 use jiff::Timestamp;
 use serde::Serialize;
 
-use crate::campaign::wishes::{Paper, ReportWishes, UnitSystem};
-use crate::language::{Language, Words};
+use crate::campaign::wishes::{Paper, ReportWishes};
+use crate::language::{Language, UnitSystem, Words};
 
 /// A form in which results can be had; JSON and CSV there always are.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, clap::ValueEnum)]

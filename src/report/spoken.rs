@@ -1,6 +1,6 @@
 //! What several parts of a report say alike.
 
-use crate::campaign::model::Uncertainty;
+use crate::campaign::standard_uncertainty::Uncertainty;
 use crate::language::{Message, Phrase, short};
 use crate::message;
 

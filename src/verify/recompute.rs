@@ -11,6 +11,7 @@ use crate::campaign::wishes::Paper;
 use crate::error::Result;
 use crate::language::{Language, Words};
 use crate::logs::read_logs;
+use crate::procedure::s580::own_limits::check_own_limits;
 use crate::procedure::{Assessment, assess};
 use crate::report::Edition;
 
@@ -19,7 +20,12 @@ pub fn assess_again(evidence: &Evidence) -> std::result::Result<Assessment, Stri
     let folder = evidence.folder.path();
     let file = folder.join(CAMPAIGN_FILE);
     let again = || -> Result<Assessment> {
-        let campaign = read_attached_campaign(&file, &evidence.campaign, &evidence.files())?;
+        let campaign = read_attached_campaign(
+            &file,
+            &evidence.campaign,
+            &evidence.files(),
+            check_own_limits,
+        )?;
         let logs = read_logs(&campaign)?;
         assess(campaign, logs)
     };

@@ -4,7 +4,8 @@
 //! `cargo test --release --test simulation -- --nocapture` prints every share.
 
 use simmerline::campaign::classes::Shape;
-use simmerline::campaign::model::{Instrument, Instruments, Sensitivity, Uncertainty};
+use simmerline::campaign::model::{Instrument, Instruments, Sensitivity};
+use simmerline::campaign::standard_uncertainty::Uncertainty;
 use simmerline::procedure::s580::uncertainty::LineUncertainty;
 use simmerline::procedure::s580::uncertainty::budget::ReadingNoise;
 use simmerline::procedure::s580::uncertainty::days::{DayEffect, Points};

@@ -2,9 +2,10 @@
 
 use jiff::Timestamp;
 use jiff::civil::{Date, DateTime};
-use jiff::tz::{AmbiguousOffset, TimeZone};
+use jiff::tz::TimeZone;
 
 use super::written::{DAY_US, SECOND_US};
+use crate::local_time::{Shown, instants_of};
 
 /// Times between the years 1900 and 2200, in microseconds since 1970.
 const BELIEVABLE_US: std::ops::Range<i64> = -2_208_988_800_000_000..7_258_118_400_000_000;
@@ -74,33 +75,31 @@ impl<'z> Clock<'z> {
 
     /// Whether the clocks show a local time twice.
     pub fn is_repeated(&self, local_us: i64) -> bool {
-        let ambiguous = civil(local_us).map(|local| self.zone.to_ambiguous_timestamp(local));
-        ambiguous.is_some_and(|at| matches!(at.offset(), AmbiguousOffset::Fold { .. }))
+        let shown = civil(local_us).and_then(|local| instants_of(local, self.zone));
+        matches!(shown, Some(Shown::Twice { .. }))
     }
 
     fn look_up(&mut self, local_us: i64) -> Result<i64, ClockFault> {
         let local = civil(local_us).ok_or(ClockFault::Unbelievable)?;
-        let ambiguous = self.zone.to_ambiguous_timestamp(local);
-        let instant = match ambiguous.offset() {
-            AmbiguousOffset::Unambiguous { .. } => ambiguous.unambiguous(),
-            AmbiguousOffset::Gap { .. } => return Err(ClockFault::Skipped),
-            AmbiguousOffset::Fold { .. } => {
-                let is_past = |instant: &Timestamp, last: i64| match self.is_backward {
+        let instant = match instants_of(local, self.zone).ok_or(ClockFault::Unbelievable)? {
+            Shown::Once(instant) => instant,
+            Shown::Never => return Err(ClockFault::Skipped),
+            Shown::Twice { first, second } => {
+                let is_past = |instant: Timestamp, last: i64| match self.is_backward {
                     false => instant.as_microsecond() < last,
                     true => instant.as_microsecond() > last,
                 };
-                // The first in the order of the rows, unless the rows are past it.
-                let (first, second) = match self.is_backward {
-                    false => (ambiguous.earlier(), ambiguous.later()),
-                    true => (ambiguous.later(), ambiguous.earlier()),
+                // The one that comes first in the order of the rows, unless the rows are past it.
+                let (next, other) = match self.is_backward {
+                    false => (first, second),
+                    true => (second, first),
                 };
-                match (&first, self.last_us) {
-                    (Ok(instant), Some(last)) if is_past(instant, last) => second,
-                    _ => first,
+                match self.last_us {
+                    Some(last) if is_past(next, last) => other,
+                    _ => next,
                 }
             }
         };
-        let instant = instant.map_err(|_| ClockFault::Unbelievable)?;
         self.remember(instant, local_us);
         Ok(instant.as_microsecond())
     }

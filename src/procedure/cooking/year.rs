@@ -4,13 +4,14 @@ use jiff::civil::{Date, Time};
 
 use super::pots::{Band, Cooking, Spread};
 use crate::campaign::model::{Impact, Site};
+use crate::local_time::unix_seconds;
 use crate::physics::sun::next_noon_s;
 use crate::physics::water::SPECIFIC_HEAT_J_PER_KG_K;
 use crate::procedure::limit::at_least;
 use crate::procedure::s580::limits::{RATING_DIFFERENCE_K, STANDARD_IRRADIANCE_W_M2};
 use crate::procedure::s580::uncertainty::LineUncertainty;
 use crate::procedure::sky::LocalSky;
-use crate::units::{MICROSECONDS_PER_SECOND, SECONDS_PER_HOUR};
+use crate::units::SECONDS_PER_HOUR;
 
 /// Water temperature that counts as pasteurising, °C, and how long it is held, s.
 ///
@@ -110,13 +111,8 @@ pub fn clear_year(
 }
 
 fn noon_s(site: &Site, date: Date) -> Option<f64> {
-    let local = date.to_datetime(Time::midnight());
-    let zone = &site.time_zone;
-    let midnight = zone.to_ambiguous_timestamp(local).compatible().ok()?;
-    next_noon_s(
-        midnight.as_microsecond() as f64 / MICROSECONDS_PER_SECOND,
-        site.longitude_deg,
-    )
+    let midnight_s = unix_seconds(date.to_datetime(Time::midnight()), &site.time_zone)?;
+    next_noon_s(midnight_s, site.longitude_deg)
 }
 
 /// Irradiance on the plane normal to the beam, W/m², minute by minute while it is enough:

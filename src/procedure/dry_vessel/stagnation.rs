@@ -4,10 +4,10 @@ use crate::campaign::Campaign;
 use crate::campaign::classes::Kind;
 use crate::campaign::model::{StagnationLight, StagnationTest};
 use crate::error::Problem;
+use crate::local_time::unix_seconds;
 use crate::procedure::sky::LocalSky;
 use crate::procedure::sources::{clear_sky_fraction, standard_of};
 use crate::stats::combine::combined;
-use crate::units::MICROSECONDS_PER_SECOND;
 
 /// Limits of an oven thermometer whose uncertainty is not stated, K.
 /// Common practice, no published source.
@@ -56,14 +56,12 @@ fn evaluate(campaign: &Campaign, test: &StagnationTest) -> Result<Stagnation, Pr
             let time = test.time.unwrap_or_default();
             let local = test.date.to_datetime(time);
             let zone = &campaign.site.time_zone;
-            let instant = zone.to_ambiguous_timestamp(local).compatible();
-            let instant = instant.map_err(|_| {
+            let unix_s = unix_seconds(local, zone).ok_or_else(|| {
                 let what = format!("{local} is no time in the site's zone");
                 Problem::at(&campaign.file, what)
                     .item("[[stagnation]]")
                     .hint("correct date and time")
             })?;
-            let unix_s = instant.as_microsecond() as f64 / MICROSECONDS_PER_SECOND;
             let normal_w_m2 = LocalSky::over(&campaign.site).clear(unix_s).normal_w_m2;
             (normal_w_m2, clear_sky_fraction())
         }

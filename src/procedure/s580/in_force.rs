@@ -165,7 +165,8 @@ impl Limits {
 mod tests {
     use super::*;
 
-    fn with(key: &'static str, value: f64) -> Result<Limits, Problem> {
+    fn with(key: &str, value: f64) -> Result<Limits, Problem> {
+        let key = key.to_owned();
         Limits::of(Path::new("campaign.toml"), &[OwnLimit { key, value }])
     }
 

@@ -266,10 +266,11 @@ pub const FIXED_WINDOW: &[(LimitKey, S580Limit)] = &[
 ];
 
 /// Every limit that a campaign may set: the practice's rows, and the fixed ends of the water
-/// window.
+/// window behind the moving ones, with which [`PRACTICE`] begins.
 pub fn own_rows() -> impl Iterator<Item = &'static S580Limit> {
+    let (moving, others) = PRACTICE.split_at(FIXED_WINDOW.len());
     let fixed = FIXED_WINDOW.iter().map(|(_, row)| row);
-    let rows = PRACTICE.iter().chain(fixed);
+    let rows = moving.iter().chain(fixed).chain(others);
     rows.filter(|row| row.word.is_some())
 }
 

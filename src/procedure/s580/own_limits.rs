@@ -3,10 +3,74 @@
 use super::finding::{FindingCode, S580Finding};
 use super::in_force::Limits;
 use super::intervals::Interval;
-use super::limits::{LimitKey, PRACTICE, S580Limit};
+use super::limits::{LimitKey, PRACTICE, S580Limit, fixed_ends, own_rows};
+use crate::believable::{
+    OWN_LIMIT_C, OWN_LIMIT_H, OWN_LIMIT_K, OWN_LIMIT_M_S, OWN_LIMIT_W_M2, Range,
+};
+use crate::campaign::locate::Checker;
+use crate::campaign::model::OwnLimit;
 use crate::language::{Phrase, listed};
 use crate::message;
 use crate::procedure::limit::{Allowed, SLACK, Standing};
+
+/// Notes keys that are no limit, values out of sense, and limits that contradict each other.
+pub fn check_own_limits(checker: &mut Checker<'_>, own: &[OwnLimit]) {
+    let words: Vec<&str> = own_rows().filter_map(|row| row.word).collect();
+    for limit in own {
+        let mut rows = own_rows();
+        match rows.find(|row| row.word == Some(&limit.key)) {
+            Some(row) => {
+                let key = format!("limits.{}", limit.key);
+                checker.in_range(&key, limit.value, &sensible_range(row.unit), row.unit);
+            }
+            None => checker.unknown_key("limits", &limit.key, &words),
+        }
+    }
+    check_water_window(checker, own);
+}
+
+/// The two ends of the water window: not beyond each other, and each given once.
+fn check_water_window(checker: &mut Checker<'_>, own: &[OwnLimit]) {
+    let value_of = |row: &S580Limit| {
+        let mut set = own.iter().filter(|own| row.word == Some(&own.key));
+        set.next().map(|own| own.value)
+    };
+    let ends: Vec<_> = fixed_ends().collect();
+    if let [(least, _), (most, _)] = ends.as_slice()
+        && let (Some(least_key), Some(most_key)) = (least.word, most.word)
+        && let (Some(lowest), Some(highest)) = (value_of(least), value_of(most))
+        && lowest >= highest
+    {
+        checker.problem(
+            &format!("limits.{least_key}"),
+            format!("{least_key} is {lowest} and {most_key} is {highest}, so nothing lies between"),
+            "exchange or correct the two",
+        );
+    }
+    for (fixed, moving) in ends {
+        if let (Some(fixed_key), Some(moving_key)) = (fixed.word, moving.word)
+            && value_of(fixed).is_some()
+            && value_of(moving).is_some()
+        {
+            checker.problem(
+                &format!("limits.{fixed_key}"),
+                format!("both {fixed_key} and {moving_key} are given, expected one"),
+                "a fixed end of the water window takes the place of the moving one: delete one of the two",
+            );
+        }
+    }
+}
+
+/// Bounds of an own limit, by its unit.
+fn sensible_range(unit: &str) -> Range {
+    match unit {
+        "W/m²" => OWN_LIMIT_W_M2,
+        "m/s" => OWN_LIMIT_M_S,
+        "h" => OWN_LIMIT_H,
+        "K" => OWN_LIMIT_K,
+        _ => OWN_LIMIT_C,
+    }
+}
 
 /// How an own limit compares with the practice's.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -119,5 +183,108 @@ fn compare(
         Some(Change::Tighter)
     } else {
         None
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use std::path::Path;
+
+    use crate::error::{Error, Problem};
+
+    /// What is told of the lines below `[limits]`, which is line 1.
+    fn problems(lines: &str) -> Vec<Problem> {
+        let text = format!("[limits]\n{lines}\n");
+        let mut checker = Checker::new(Path::new("campaign.toml"), &text);
+        let own: Vec<OwnLimit> = lines
+            .lines()
+            .filter_map(|line| line.split_once(" = "))
+            .map(|(key, value)| OwnLimit {
+                key: key.to_owned(),
+                value: value.parse().unwrap(),
+            })
+            .collect();
+        check_own_limits(&mut checker, &own);
+        match checker.finish(()) {
+            Ok(()) => Vec::new(),
+            Err(Error::Campaign(problems)) => problems.listed().to_vec(),
+            Err(other) => panic!("{other}"),
+        }
+    }
+
+    fn told(lines: &str) -> Vec<String> {
+        let problems = problems(lines);
+        problems.iter().map(Problem::to_string).collect()
+    }
+
+    #[test]
+    fn a_misspelt_limit_is_told_with_its_line_and_the_nearest() {
+        assert_eq!(
+            told("ambient_min_c = 15\nwind_gust = 3"),
+            [
+                "campaign.toml:3: [limits] wind_gust: unknown key \"wind_gust\"\nhint: did you mean \"wind_gust_m_s\"?"
+            ]
+        );
+    }
+
+    #[test]
+    fn a_limit_like_none_is_told_with_all_that_are_known() {
+        let known = "water_above_ambient_k, water_below_boiling_k, water_min_c, water_max_c, \
+            ambient_min_c, ambient_max_c, irradiance_min_w_m2, irradiance_max_w_m2, \
+            irradiance_range_w_m2, wind_mean_max_m_s, wind_gust_m_s, solar_time_start_h, \
+            solar_time_end_h";
+        assert_eq!(
+            told("zzz = 3"),
+            [format!(
+                "campaign.toml:2: [limits] zzz: unknown key \"zzz\"\nhint: known here: {known}"
+            )]
+        );
+    }
+
+    #[test]
+    fn every_limit_has_a_sensible_range_in_its_unit() {
+        for (line, expected) in [
+            (
+                "irradiance_min_w_m2 = 2001",
+                "found 2001, expected 0 to 2000 W/m²",
+            ),
+            ("wind_mean_max_m_s = -1", "found -1, expected 0 to 50 m/s"),
+            ("solar_time_end_h = 25", "found 25, expected 0 to 24 h"),
+            (
+                "water_above_ambient_k = 101",
+                "found 101, expected 0 to 100 K",
+            ),
+            ("water_max_c = 111", "found 111, expected -40 to 110 °C"),
+            ("ambient_min_c = nan", "found NaN, expected -40 to 110 °C"),
+        ] {
+            let problems = problems(line);
+            let what: Vec<&str> = problems
+                .iter()
+                .map(|problem| problem.what.as_str())
+                .collect();
+            assert_eq!(what, [expected], "{line}");
+            assert_eq!(problems[0].place.line, Some(2));
+        }
+        for row in own_rows() {
+            let is_in = told(&format!("{} = 10", row.word.unwrap()));
+            assert_eq!(is_in, Vec::<String>::new());
+        }
+    }
+
+    #[test]
+    fn ends_of_the_water_window_contradict_each_other() {
+        assert_eq!(
+            told("water_min_c = 90\nwater_max_c = 40"),
+            [
+                "campaign.toml:2: [limits] water_min_c: water_min_c is 90 and water_max_c is 40, so nothing lies between\nhint: exchange or correct the two"
+            ]
+        );
+        assert_eq!(
+            told("water_max_c = 90\nwater_below_boiling_k = 4"),
+            [
+                "campaign.toml:2: [limits] water_max_c: both water_max_c and water_below_boiling_k are given, expected one\nhint: a fixed end of the water window takes the place of the moving one: delete one of the two"
+            ]
+        );
     }
 }

@@ -4,7 +4,8 @@ use schemars::JsonSchema;
 use serde::Serialize;
 
 use crate::campaign::Campaign;
-use crate::campaign::model::{Instrument, Instruments, Plane, Site, Uncertainty};
+use crate::campaign::model::{Instrument, Instruments, Plane, Site};
+use crate::campaign::standard_uncertainty::Uncertainty;
 use crate::procedure::Assessment;
 use crate::units::rfc3339;
 

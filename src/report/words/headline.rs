@@ -3,7 +3,7 @@
 use serde::Serialize;
 
 use super::cooking::spoken_journey;
-use crate::campaign::wishes::UnitSystem;
+use crate::language::UnitSystem;
 use crate::language::{Message, Words, celsius, clauses, duration, fixed, kilograms, range, short};
 use crate::message;
 use crate::procedure::Assessment;

@@ -2,7 +2,7 @@
 
 use jiff::Timestamp;
 use serde_json::Value;
-use simmerline::campaign::wishes::UnitSystem;
+use simmerline::language::UnitSystem;
 use simmerline::language::{LANGUAGES, Language, Words};
 use simmerline::report::words::build;
 use simmerline::report::{Edition, outputs};

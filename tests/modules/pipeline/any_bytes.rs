@@ -14,6 +14,7 @@ use simmerline::error::Error;
 use simmerline::logs::Log;
 use simmerline::logs::read::read_bytes;
 use simmerline::logs::request::Request;
+use simmerline::procedure::s580::own_limits::check_own_limits;
 use simmerline::procedure::{Assessment, assess};
 use simmerline::report::data::rating_file::RatingFile;
 use simmerline::report::data::tables::intervals_csv;
@@ -62,7 +63,7 @@ fn checked_campaign() -> (TempDir, Campaign) {
         "campaign.toml",
         campaign_text(3.5, &["day-1.csv"]),
     );
-    let campaign = read_campaign(folder.path()).unwrap();
+    let campaign = read_campaign(folder.path(), check_own_limits).unwrap();
     (folder, campaign)
 }
 

@@ -6,6 +6,7 @@ use simmerline::campaign::model::Site;
 use simmerline::planning::aim::{aiming_times, spacing_s};
 use simmerline::planning::plan;
 use simmerline::procedure::s580::limits::STANDARD_IRRADIANCE_W_M2;
+use simmerline::procedure::s580::own_limits::check_own_limits;
 use simmerline::procedure::sky::LocalSky;
 use simmerline::procedure::spans::TimeSpan;
 use simmerline::{assess_folder, campaign};
@@ -67,7 +68,7 @@ fn expected_water_is_the_closed_form_in_standard_seconds() {
     // T = T∞ − (T∞ − T0) e^(b S/(m c)), T∞ = Ta − a/b; steps of a minute are within 0.02 K.
     let folder = Path::new("sample-runs/box");
     let rated = assess_folder(folder).unwrap();
-    let campaign = campaign::read_campaign(folder).unwrap();
+    let campaign = campaign::read_campaign(folder, check_own_limits).unwrap();
     let sky = LocalSky::over(&campaign.site);
     let date = "2026-06-30".parse().unwrap();
     let planned = plan(campaign, Some(&rated), date).unwrap();
@@ -101,8 +102,8 @@ fn expected_water_is_the_closed_form_in_standard_seconds() {
 fn sheet_times_are_tens_by_the_clock_in_any_zone() {
     for (zone, longitude_deg) in [("+05:45", 85.3), ("-03:30", -52.7), ("+12:45", -176.5)] {
         let folder = Path::new("sample-runs/open-dish");
-        let mut campaign = campaign::read_campaign(folder).unwrap();
-        campaign.site.time_zone = campaign::check::parse_zone(zone).unwrap();
+        let mut campaign = campaign::read_campaign(folder, check_own_limits).unwrap();
+        campaign.site.time_zone = campaign::zone::parse_zone(zone).unwrap();
         campaign.site.longitude_deg = longitude_deg;
         campaign.site.elevation_m = 0.0;
         let zone = campaign.site.time_zone.clone();

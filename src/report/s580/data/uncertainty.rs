@@ -4,7 +4,7 @@ use schemars::JsonSchema;
 use serde::Serialize;
 
 use crate::campaign::classes::Shape;
-use crate::campaign::model::Uncertainty;
+use crate::campaign::standard_uncertainty::Uncertainty;
 use crate::procedure::Assessment;
 use crate::procedure::s580::uncertainty::RatingUncertainty;
 use crate::procedure::s580::uncertainty::budget::{Contribution, Origin};

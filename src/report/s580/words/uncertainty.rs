@@ -3,7 +3,7 @@
 use serde::Serialize;
 
 use super::scatter::scatter;
-use crate::campaign::model::Uncertainty;
+use crate::campaign::standard_uncertainty::Uncertainty;
 use crate::language::{Message, Phrase, Words, clauses, fixed, joined, listed, short};
 use crate::message;
 use crate::procedure::Assessment;

@@ -14,7 +14,8 @@
 //! (Welch–Satterthwaite) and G.6.4 (degrees of freedom that are not whole); Abramowitz and
 //! Stegun, Handbook of Mathematical Functions, 26.7.3 to 26.7.5 (Student's t).
 
-use simmerline::campaign::model::{Instrument, Instruments, Uncertainty};
+use simmerline::campaign::model::{Instrument, Instruments};
+use simmerline::campaign::standard_uncertainty::Uncertainty;
 use simmerline::procedure::s580::uncertainty::budget::{Contribution, Origin, ReadingNoise};
 use simmerline::procedure::s580::uncertainty::days::{DayEffect, Points};
 use simmerline::procedure::s580::uncertainty::outlook::Outlook;
