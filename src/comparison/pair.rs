@@ -134,8 +134,8 @@ pub fn weigh(
     pairs: usize,
 ) -> Option<Difference> {
     let (one, two) = (&campaigns[first], &campaigns[second]);
-    let (sure_one, sure_two) = (one.s580.uncertainty()?, two.s580.uncertainty()?);
-    let (budget_one, budget_two) = (&sure_one.budget, &sure_two.budget);
+    let (uncertainty_one, uncertainty_two) = (one.s580.uncertainty()?, two.s580.uncertainty()?);
+    let (budget_one, budget_two) = (&uncertainty_one.budget, &uncertainty_two.budget);
     let difference_w = budget_two.power_w - budget_one.power_w;
     let paired = pair_by_day(one, two);
     let (method, statistical_w, finite) = match paired {
@@ -173,9 +173,9 @@ pub fn weigh(
         second,
         difference_w,
         method,
-        knows_days: [sure_one, sure_two]
+        knows_days: [uncertainty_one, uncertainty_two]
             .iter()
-            .all(|sure| sure.of_line.days.days.len() > 1),
+            .all(|uncertainty| uncertainty.of_line.days.days.len() > 1),
         statistical_w,
         common_w,
         combined_w,
@@ -183,8 +183,13 @@ pub fn weigh(
         coverage_factor: coverage_factor(effective),
         parts,
         p,
-        shape: shape(sure_one, sure_two),
-        needed: needed(&sure_one.of_line, &sure_two.of_line, common_w, pairs),
+        shape: shape(uncertainty_one, uncertainty_two),
+        needed: needed(
+            &uncertainty_one.of_line,
+            &uncertainty_two.of_line,
+            common_w,
+            pairs,
+        ),
     })
 }
 
@@ -249,36 +254,40 @@ fn instrument_parts(one: &Budget, two: &Budget) -> Vec<Part> {
 /// and c what the slopes leave of what days do, see [`share_left`]. Where they take up much
 /// of it, days are not paired. Not below what single readings give.
 fn pair_by_day(one: &Assessment, two: &Assessment) -> Option<(usize, f64)> {
-    let (sure_one, sure_two) = (one.s580.uncertainty()?, two.s580.uncertainty()?);
+    let (uncertainty_one, uncertainty_two) = (one.s580.uncertainty()?, two.s580.uncertainty()?);
     let sites = (&one.tested.campaign.site, &two.tested.campaign.site);
     let is_one_site = (sites.0.latitude_deg - sites.1.latitude_deg).abs() < ONE_SITE_DEG
         && (sites.0.longitude_deg - sites.1.longitude_deg).abs() < ONE_SITE_DEG;
-    let days_matter = sure_one.of_line.days.is_honoured() || sure_two.of_line.days.is_honoured();
+    let days_matter =
+        uncertainty_one.of_line.days.is_honoured() || uncertainty_two.of_line.days.is_honoured();
     let dates = &one.s580.dates;
     let is_paired = is_one_site && days_matter && *dates == two.s580.dates;
     if !is_paired || dates.len() < FEWEST_PAIRED_DAYS {
         return None;
     }
-    let left = (share_left(sure_one) + share_left(sure_two)) / 2.0;
+    let left = (share_left(uncertainty_one) + share_left(uncertainty_two)) / 2.0;
     if left < LEAST_LEFT {
         return None;
     }
     let differences: Vec<f64> = dates
         .iter()
-        .map(|&date| mean_residual_w(two, sure_two, date) - mean_residual_w(one, sure_one, date))
+        .map(|&date| {
+            mean_residual_w(two, uncertainty_two, date)
+                - mean_residual_w(one, uncertainty_one, date)
+        })
         .collect();
     let count = differences.len() as f64;
     let mean = differences.iter().sum::<f64>() / count;
     let squares: f64 = differences.iter().map(|d| (d - mean).powi(2)).sum();
-    let weight = [sure_one, sure_two].map(|sure| {
-        let of_line = &sure.of_line;
+    let weight = [uncertainty_one, uncertainty_two].map(|uncertainty| {
+        let of_line = &uncertainty.of_line;
         of_line
             .days
             .weight_of_days(&of_line.line, RATING_DIFFERENCE_K)
     });
     let variance = squares / ((count - 1.0) * left) * (weight[0] + weight[1]) / 2.0;
-    let floor_w = [sure_one, sure_two].map(|sure| {
-        let of_line = &sure.of_line;
+    let floor_w = [uncertainty_one, uncertainty_two].map(|uncertainty| {
+        let of_line = &uncertainty.of_line;
         of_line.reading.of_interval_w() * of_line.line.leverage(RATING_DIFFERENCE_K).sqrt()
     });
     let u_w = variance.sqrt().max(floor_w[0].hypot(floor_w[1]));
@@ -287,8 +296,8 @@ fn pair_by_day(one: &Assessment, two: &Assessment) -> Option<(usize, f64)> {
 
 /// What the line's slope leaves of the differences between days:
 /// 1 − Σn_j(x̄_j − x̄)²/(Sxx·(k − 1)).
-fn share_left(sure: &RatingUncertainty) -> f64 {
-    let (line, days) = (&sure.of_line.line, &sure.of_line.days.days);
+fn share_left(uncertainty: &RatingUncertainty) -> f64 {
+    let (line, days) = (&uncertainty.of_line.line, &uncertainty.of_line.days.days);
     let apart = days
         .iter()
         .map(|day| day.points as f64 * (day.x_mean - line.x_mean()).powi(2));
@@ -296,9 +305,9 @@ fn share_left(sure: &RatingUncertainty) -> f64 {
 }
 
 /// Mean of a day's residuals about the campaign's line, W.
-fn mean_residual_w(campaign: &Assessment, sure: &RatingUncertainty, date: Date) -> f64 {
+fn mean_residual_w(campaign: &Assessment, uncertainty: &RatingUncertainty, date: Date) -> f64 {
     let zone = &campaign.tested.campaign.site.time_zone;
-    let line = &sure.of_line.line;
+    let line = &uncertainty.of_line.line;
     let residuals: Vec<f64> = campaign
         .s580
         .used()

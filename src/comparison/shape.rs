@@ -137,7 +137,7 @@ fn slopes_by_days(one: &[Sums], two: &[Sums]) -> Option<FTest> {
 
 /// Probability of intercepts so far apart, from scatter and days of either line at Td = 0.
 fn at_zero_p(one: &RatingUncertainty, two: &RatingUncertainty) -> f64 {
-    let budgets = [one, two].map(|sure| sure.of_line.at(0.0));
+    let budgets = [one, two].map(|uncertainty| uncertainty.of_line.at(0.0));
     let u_w = budgets[0].statistical_w.hypot(budgets[1].statistical_w);
     let finite = budgets
         .each_ref()

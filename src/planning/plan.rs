@@ -87,14 +87,15 @@ pub fn plan(campaign: Campaign, rated: Option<&Assessment>, date: Date) -> Resul
         Some(rated) => rated.s580.conformity.missing.clone(),
         None => Shortfall::new(&limits, 0, 0).describe(),
     };
-    let sure = rated.and_then(|rated| rated.s580.uncertainty());
+    let uncertainty = rated.and_then(|rated| rated.s580.uncertainty());
     Ok(Plan {
         boiling_point_c: local_boiling_point_c(&campaign.site),
         most_intervals: day.usable.as_ref().map_or(0, |span| {
             ((span.to_us - span.from_us) / INTERVAL_US) as usize
         }),
         expected: rated.and_then(|rated| expect(rated, load_kg, start_k, &times_us)),
-        rated_w: sure.map(|sure| (sure.budget.power_w, sure.budget.expanded_w())),
+        rated_w: uncertainty
+            .map(|uncertainty| (uncertainty.budget.power_w, uncertainty.budget.expanded_w())),
         date,
         limits,
         day,

@@ -31,12 +31,12 @@ pub struct Line {
 
 /// An interval about a value.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Interval {
+pub struct Bounds {
     pub lower: f64,
     pub upper: f64,
 }
 
-impl Interval {
+impl Bounds {
     /// Half the width.
     pub fn half_width(self) -> f64 {
         (self.upper - self.lower) / 2.0
@@ -114,14 +114,14 @@ impl Line {
         self.residual_sd * self.leverage(x).sqrt()
     }
 
-    /// Interval that covers the true line at `x` with 95 % probability.
-    pub fn confidence(&self, x: f64) -> Interval {
+    /// The interval that covers the true line at `x` with 95 % probability.
+    pub fn confidence(&self, x: f64) -> Bounds {
         self.interval(x, self.standard_error(x))
     }
 
-    /// Interval that covers a single new point at `x` with 95 % probability:
+    /// The interval that covers a single new point at `x` with 95 % probability:
     /// standard error s √(1 + 1/n + (x − x̄)²/Sxx).
-    pub fn prediction(&self, x: f64) -> Interval {
+    pub fn prediction(&self, x: f64) -> Bounds {
         self.interval(x, self.residual_sd * (1.0 + self.leverage(x)).sqrt())
     }
 
@@ -157,9 +157,9 @@ impl Line {
         self.x_squares
     }
 
-    fn interval(&self, x: f64, standard_error: f64) -> Interval {
+    fn interval(&self, x: f64, standard_error: f64) -> Bounds {
         let half_width = self.t() * standard_error;
-        Interval {
+        Bounds {
             lower: self.predict(x) - half_width,
             upper: self.predict(x) + half_width,
         }

@@ -4,7 +4,7 @@ use super::intervals::Interval;
 use super::limits::RATING_DIFFERENCE_K;
 use super::uncertainty::{RatingUncertainty, evaluate};
 use crate::procedure::tested::Tested;
-use crate::stats::line::{self, Line, fit_line};
+use crate::stats::line::{Bounds, Line, fit_line};
 
 /// What there is wherever a line can be fitted: the line, the single figure, and how sure it is.
 #[derive(Debug, Clone, PartialEq)]
@@ -22,8 +22,8 @@ pub struct Rating {
     pub ps50_w: f64,
     /// Standard error of the line there, from the regression alone.
     pub standard_error_w: f64,
-    pub confidence_w: line::Interval,
-    pub prediction_w: line::Interval,
+    pub confidence_w: Bounds,
+    pub prediction_w: Bounds,
     /// 50 K lies outside the temperature differences that were observed.
     pub is_extrapolated: bool,
 }

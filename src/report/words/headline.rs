@@ -72,7 +72,7 @@ pub fn headline(assessment: &Assessment, words: &Words) -> Headline {
             .uncertainty()
             .as_ref()
             .zip(assessment.s580.rating())
-            .map(|(sure, rating)| number(assessment, sure, rating, words)),
+            .map(|(uncertainty, rating)| number(assessment, uncertainty, rating, words)),
         level: words.say(conformity.level.describe()),
         level_code: conformity.level.code().to_owned(),
         level_text: words.say(level_text(
@@ -110,13 +110,13 @@ fn level_text(conformity: &Conformity, procedure: &str) -> Message {
 /// The number with its expanded uncertainty.
 fn number(
     assessment: &Assessment,
-    sure: &RatingUncertainty,
+    uncertainty: &RatingUncertainty,
     rating: &Rating,
     words: &Words,
 ) -> Number {
-    let expanded_w = sure.budget.expanded_w();
+    let expanded_w = uncertainty.budget.expanded_w();
     let decimals = decimals_for(expanded_w);
-    let of_intervals_w = sure.budget.statistical_part_w();
+    let of_intervals_w = uncertainty.budget.statistical_part_w();
     let estimate = assessment.tested.campaign.instruments.irradiance_estimate;
     let estimate =
         estimate.map(|way| message!("headline-irradiance-estimated", way = way.describe()));
@@ -126,11 +126,11 @@ fn number(
         scatter = fixed(of_intervals_w, decimals),
         instruments = fixed(expanded_w - of_intervals_w, decimals)
     ));
-    explanation.push(match sure.assumed().len() {
+    explanation.push(match uncertainty.assumed().len() {
         0 => message!("headline-each-watt"),
         _ => message!("headline-some-assumed"),
     });
-    if let Some(drawn) = sure.monte_carlo.filter(|drawn| !drawn.agrees()) {
+    if let Some(drawn) = uncertainty.monte_carlo.filter(|drawn| !drawn.agrees()) {
         explanation.push(message!(
             "headline-monte-carlo",
             range = range(drawn.outcome.lower, drawn.outcome.upper, decimals)

@@ -84,7 +84,7 @@ fn row(
             one.s580
                 .uncertainty()
                 .as_ref()
-                .map(|sure| sure.budget.expanded_w()),
+                .map(|uncertainty| uncertainty.budget.expanded_w()),
         ),
         optional(one.s580.line().map(|line| line.intercept)),
         optional(one.s580.line().map(|line| line.slope)),

@@ -187,7 +187,7 @@ fn campaign_entry(
             .s580
             .uncertainty()
             .as_ref()
-            .map(|sure| sure.budget.expanded_w()),
+            .map(|uncertainty| uncertainty.budget.expanded_w()),
         intercept_w: one.s580.line().map(|line| line.intercept),
         slope_w_per_k: one.s580.line().map(|line| line.slope),
         r_squared: one.s580.line().and_then(|line| line.r_squared),

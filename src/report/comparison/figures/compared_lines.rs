@@ -55,7 +55,7 @@ pub fn draw_lines(comparison: &Comparison, words: &Words) -> Result<String> {
 struct Drawn<'c> {
     place: usize,
     campaign: &'c Assessment,
-    sure: &'c RatingUncertainty,
+    uncertainty: &'c RatingUncertainty,
 }
 
 fn draw_on(area: &Area<'_>, comparison: &Comparison, words: &Words) -> Result<()> {
@@ -64,22 +64,22 @@ fn draw_on(area: &Area<'_>, comparison: &Comparison, words: &Words) -> Result<()
         .iter()
         .enumerate()
         .filter_map(|(place, campaign)| {
-            let sure = campaign.s580.uncertainty()?;
+            let uncertainty = campaign.s580.uncertainty()?;
             Some(Drawn {
                 place,
                 campaign,
-                sure,
+                uncertainty,
             })
         })
         .collect();
     let observed = drawn.iter().flat_map(|one| {
-        let (low_k, high_k) = one.sure.of_line.line.x_range;
+        let (low_k, high_k) = one.uncertainty.of_line.line.x_range;
         [low_k, high_k]
     });
     let span = padded(observed.chain([RATING_DIFFERENCE_K]), true);
     let edges = drawn.iter().flat_map(|one| {
         [span.0, span.1].into_iter().flat_map(|k| {
-            let (lower, upper) = band(one.sure, k);
+            let (lower, upper) = band(one.uncertainty, k);
             [lower.max(0.0), upper]
         })
     });
@@ -104,7 +104,9 @@ fn draw_on(area: &Area<'_>, comparison: &Comparison, words: &Words) -> Result<()
     draw_axes(&mut chart, &axes)?;
     if drawn.len() <= WITH_BANDS {
         for one in &drawn {
-            fill_band_clear(&mut chart, span, colour(one.place), |k| band(one.sure, k))?;
+            fill_band_clear(&mut chart, span, colour(one.place), |k| {
+                band(one.uncertainty, k)
+            })?;
         }
     }
     let at = [
@@ -123,13 +125,13 @@ fn draw_on(area: &Area<'_>, comparison: &Comparison, words: &Words) -> Result<()
     draw_letters(&mut chart, &drawn, span, bounds)
 }
 
-fn band(sure: &RatingUncertainty, at_k: f64) -> (f64, f64) {
-    let budget = sure.of_line.at(at_k);
+fn band(uncertainty: &RatingUncertainty, at_k: f64) -> (f64, f64) {
+    let budget = uncertainty.of_line.at(at_k);
     about(budget.power_w, budget.expanded_w())
 }
 
 fn draw_line(chart: &mut Chart<'_, '_>, one: &Drawn<'_>, span: (f64, f64)) -> Result<()> {
-    let line = &one.sure.of_line.line;
+    let line = &one.uncertainty.of_line.line;
     let (dash_pt, gap_pt) = DASHES[one.place % DASHES.len()];
     for (span, width_pt) in [(span, 0.5), (line.x_range, 1.7)] {
         let points = steps(span).map(|k| (k, line.predict(k)));
@@ -161,7 +163,7 @@ fn draw_points(chart: &mut Chart<'_, '_>, one: &Drawn<'_>) -> Result<()> {
 
 /// Ps(50) with its 95 % interval as a bar, the bars of many campaigns side by side.
 fn draw_rating(chart: &mut Chart<'_, '_>, one: &Drawn<'_>) -> Result<()> {
-    let budget = &one.sure.budget;
+    let budget = &one.uncertainty.budget;
     let (lower_w, upper_w) = about(budget.power_w, budget.expanded_w());
     let ends = [(budget.at_k, lower_w), (budget.at_k, upper_w)];
     let style = stroke(&colour(one.place), 2.2);
@@ -185,7 +187,7 @@ fn draw_letters(
     let step_w = LETTER_STEP * (top_w - bottom_w);
     let mut ends: Vec<(usize, f64)> = drawn
         .iter()
-        .map(|one| (one.place, one.sure.of_line.line.predict(span.1)))
+        .map(|one| (one.place, one.uncertainty.of_line.line.predict(span.1)))
         .collect();
     ends.sort_by(|one, two| one.1.total_cmp(&two.1));
     // Upwards until no two touch, then down again from the top.

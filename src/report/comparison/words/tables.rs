@@ -44,7 +44,7 @@ fn with_half_width(value: f64, half_width: f64) -> Phrase {
 /// Rating, line and conformity.
 pub fn rating_table(comparison: &Comparison, names: &[String], words: &Words) -> FigureTable {
     let row = |(place, one): (usize, &Assessment)| {
-        let (line, sure) = (one.s580.line()?, one.s580.uncertainty()?);
+        let (line, uncertainty) = (one.s580.line()?, one.s580.uncertainty()?);
         let name: Phrase = if comparison.baseline == Some(place) {
             message!("ratings-baseline", name = &names[place]).into()
         } else {
@@ -53,7 +53,7 @@ pub fn rating_table(comparison: &Comparison, names: &[String], words: &Words) ->
         let cells = [
             letter(place).to_string().into(),
             name,
-            with_half_width(sure.budget.power_w, sure.budget.expanded_w()),
+            with_half_width(uncertainty.budget.power_w, uncertainty.budget.expanded_w()),
             fixed(line.intercept, decimals_for(line.intercept_standard_error)),
             fixed(line.slope, decimals_for(line.slope_standard_error).max(2)),
             line.r_squared.map_or(NOTHING.into(), |r| fixed(r, 2)),

@@ -4,7 +4,7 @@ use schemars::JsonSchema;
 use serde::Serialize;
 
 use crate::procedure::Assessment;
-use crate::stats::line::Interval;
+use crate::stats::line::Bounds;
 
 /// The single figure, from the regression alone.
 #[derive(Debug, Serialize, JsonSchema)]
@@ -72,6 +72,6 @@ pub fn regression_entry(assessment: &Assessment) -> Option<RegressionEntry> {
     })
 }
 
-fn pair(interval: Interval) -> [f64; 2] {
+fn pair(interval: Bounds) -> [f64; 2] {
     [interval.lower, interval.upper]
 }

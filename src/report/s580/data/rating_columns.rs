@@ -200,6 +200,6 @@ fn of_budget(one: &Assessment, number: fn(&Budget) -> f64) -> Cell {
     one.s580
         .uncertainty()
         .as_ref()
-        .map(|sure| number(&sure.budget))
+        .map(|uncertainty| number(&uncertainty.budget))
         .into()
 }

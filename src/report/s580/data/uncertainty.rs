@@ -156,8 +156,8 @@ struct TargetEntry {
 
 /// The uncertainty of a campaign's rating.
 pub fn uncertainty_entry(assessment: &Assessment) -> Option<UncertaintyEntry> {
-    let sure = assessment.s580.uncertainty()?;
-    let budget = &sure.budget;
+    let uncertainty = assessment.s580.uncertainty()?;
+    let budget = &uncertainty.budget;
     let expanded_w = budget.expanded_w();
     Some(UncertaintyEntry {
         ps50_combined_standard_uncertainty_w: budget.combined_w,
@@ -171,23 +171,23 @@ pub fn uncertainty_entry(assessment: &Assessment) -> Option<UncertaintyEntry> {
         contributions: budget
             .contributions
             .iter()
-            .map(|part| contribution_entry(sure, part))
+            .map(|part| contribution_entry(uncertainty, part))
             .collect(),
-        reading_resolution_w: sure.of_line.reading.resolution_w,
-        reading_moment_w: sure.of_line.reading.clock_w,
-        not_stated: sure
+        reading_resolution_w: uncertainty.of_line.reading.resolution_w,
+        reading_moment_w: uncertainty.of_line.reading.clock_w,
+        not_stated: uncertainty
             .not_stated()
             .into_iter()
             .map(|source| source.name().to_string())
             .collect(),
-        days: days_entry(&sure.of_line.days),
-        monte_carlo: sure.monte_carlo.as_ref().map(monte_carlo_entry),
-        influential: influential_entries(assessment, sure),
-        target: sure.target.map(target_entry),
+        days: days_entry(&uncertainty.of_line.days),
+        monte_carlo: uncertainty.monte_carlo.as_ref().map(monte_carlo_entry),
+        influential: influential_entries(assessment, uncertainty),
+        target: uncertainty.target.map(target_entry),
     })
 }
 
-fn contribution_entry(sure: &RatingUncertainty, part: &Contribution) -> ContributionEntry {
+fn contribution_entry(uncertainty: &RatingUncertainty, part: &Contribution) -> ContributionEntry {
     match &part.origin {
         Origin::Scatter => independent_entry(part, "scatter about the line", "statistics", "t"),
         Origin::ReadingNoise => {
@@ -195,7 +195,7 @@ fn contribution_entry(sure: &RatingUncertainty, part: &Contribution) -> Contribu
             independent_entry(part, source, "known", "normal")
         }
         Origin::Days => independent_entry(part, "day-to-day spread", "statistics", "t"),
-        Origin::Common(error) => common_entry(sure, part, error),
+        Origin::Common(error) => common_entry(uncertainty, part, error),
     }
 }
 
@@ -221,7 +221,7 @@ fn independent_entry(
 }
 
 fn common_entry(
-    sure: &RatingUncertainty,
+    uncertainty: &RatingUncertainty,
     part: &Contribution,
     error: &CommonError,
 ) -> ContributionEntry {
@@ -250,8 +250,8 @@ fn common_entry(
         uncertainty_k,
         sensitivity: Some(sensitivity_w(
             error.source,
-            &sure.of_line.line,
-            sure.budget.at_k,
+            &uncertainty.of_line.line,
+            uncertainty.budget.at_k,
         )),
         ps50_standard_uncertainty_w: part.effect_w.abs(),
         share_of_variance: part.share,
@@ -292,8 +292,11 @@ fn monte_carlo_entry(drawn: &MonteCarlo) -> MonteCarloEntry {
     }
 }
 
-fn influential_entries(assessment: &Assessment, sure: &RatingUncertainty) -> Vec<InfluentialEntry> {
-    let entries = sure.influential.iter().map(|influential| {
+fn influential_entries(
+    assessment: &Assessment,
+    uncertainty: &RatingUncertainty,
+) -> Vec<InfluentialEntry> {
+    let entries = uncertainty.influential.iter().map(|influential| {
         let interval = &assessment.s580.intervals[influential.interval];
         InfluentialEntry {
             run: assessment.tested.runs[interval.run].plan.label.clone(),

@@ -28,12 +28,12 @@ pub fn draw_figures(assessment: &Assessment, words: &Words) -> Result<Vec<Asset>
             draw_run(assessment, index, words)?,
         ));
     }
-    if let Some(sure) = assessment.s580.uncertainty() {
-        let residuals = draw_residuals(assessment, sure, words)?;
+    if let Some(uncertainty) = assessment.s580.uncertainty() {
+        let residuals = draw_residuals(assessment, uncertainty, words)?;
         assets.push(asset("residuals.svg".to_owned(), residuals));
         assets.push(asset(
             "band.svg".to_owned(),
-            draw_spread(assessment, sure, words)?,
+            draw_spread(assessment, uncertainty, words)?,
         ));
     }
     Ok(assets)

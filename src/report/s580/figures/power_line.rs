@@ -115,8 +115,8 @@ fn draw_on(area: &Area<'_>, assessment: &Assessment, words: &Words) -> Result<()
             .draw_series([Text::new(nothing, middle, style)])
             .map_err(fault)?;
     }
-    if let Some(sure) = assessment.s580.uncertainty() {
-        draw_bands(&mut chart, sure, (left_k, right_k))?;
+    if let Some(uncertainty) = assessment.s580.uncertainty() {
+        draw_bands(&mut chart, uncertainty, (left_k, right_k))?;
     }
     draw_points(&mut chart, assessment, in_view)?;
     if let (Some(line), Some(rating)) = (assessment.s580.line(), assessment.s580.rating()) {
@@ -130,16 +130,19 @@ fn draw_on(area: &Area<'_>, assessment: &Assessment, words: &Words) -> Result<()
 
 fn draw_bands(
     chart: &mut Chart<'_, '_>,
-    sure: &RatingUncertainty,
+    uncertainty: &RatingUncertainty,
     (left_k, right_k): (f64, f64),
 ) -> Result<()> {
-    let line = &sure.of_line.line;
+    let line = &uncertainty.of_line.line;
     let span = (left_k, right_k);
     fill_band(chart, span, OUTER_BAND, |k| {
-        about(line.predict(k), sure.of_line.at(k).expanded_w())
+        about(line.predict(k), uncertainty.of_line.at(k).expanded_w())
     })?;
     fill_band(chart, span, BAND, |k| {
-        about(line.predict(k), sure.of_line.at(k).without_common_w())
+        about(
+            line.predict(k),
+            uncertainty.of_line.at(k).without_common_w(),
+        )
     })?;
     for edge in [true, false] {
         let points = steps(span).map(|k| {

@@ -39,10 +39,10 @@ struct Residual {
 /// [`crate::error::Error::Internal`] if the drawing fails.
 pub fn draw_residuals(
     assessment: &Assessment,
-    sure: &RatingUncertainty,
+    uncertainty: &RatingUncertainty,
     words: &Words,
 ) -> Result<String> {
-    let line = &sure.of_line.line;
+    let line = &uncertainty.of_line.line;
     let zone = &assessment.tested.campaign.site.time_zone;
     let dates = &assessment.s580.dates;
     let residuals: Vec<Residual> = assessment

@@ -24,23 +24,23 @@ const HEIGHT_PT: f64 = 150.0;
 /// [`crate::error::Error::Internal`] if the drawing fails.
 pub fn draw_spread(
     assessment: &Assessment,
-    sure: &RatingUncertainty,
+    uncertainty: &RatingUncertainty,
     words: &Words,
 ) -> Result<String> {
     draw(HEIGHT_PT, |area| {
         let (left, right) = area.split_horizontally(pt(WIDTH_PT / 2.0));
-        draw_quantiles(&left, assessment, sure, words)?;
-        draw_bands(&right, assessment, sure, words)
+        draw_quantiles(&left, assessment, uncertainty, words)?;
+        draw_bands(&right, assessment, uncertainty, words)
     })
 }
 
 fn draw_quantiles(
     area: &Area<'_>,
     assessment: &Assessment,
-    sure: &RatingUncertainty,
+    uncertainty: &RatingUncertainty,
     words: &Words,
 ) -> Result<()> {
-    let line = &sure.of_line.line;
+    let line = &uncertainty.of_line.line;
     let mut residuals: Vec<f64> = assessment
         .s580
         .used()
@@ -76,17 +76,22 @@ fn draw_quantiles(
 fn draw_bands(
     area: &Area<'_>,
     assessment: &Assessment,
-    sure: &RatingUncertainty,
+    uncertainty: &RatingUncertainty,
     words: &Words,
 ) -> Result<()> {
-    let line = &sure.of_line.line;
+    let line = &uncertainty.of_line.line;
     let observed = assessment
         .s580
         .used()
         .filter_map(|interval| interval.measured.difference_k);
     let span = padded(observed.chain([RATING_DIFFERENCE_K]), false);
-    let outer = |k: f64| about(line.predict(k), sure.of_line.at(k).expanded_w());
-    let inner = |k: f64| about(line.predict(k), sure.of_line.at(k).without_common_w());
+    let outer = |k: f64| about(line.predict(k), uncertainty.of_line.at(k).expanded_w());
+    let inner = |k: f64| {
+        about(
+            line.predict(k),
+            uncertainty.of_line.at(k).without_common_w(),
+        )
+    };
     let edges = [span.0, span.1].map(outer);
     let bounds = padded(edges.iter().flat_map(|edge| [edge.0, edge.1]), false);
     let mut chart = chart(area, span, bounds, true, 6.0)?;
@@ -104,7 +109,7 @@ fn draw_bands(
     let ends = [span.0, span.1].map(|k| (k, line.predict(k)));
     let ruled = LineSeries::new(ends, stroke(&LINE, 1.6));
     chart.draw_series(ruled).map_err(fault)?;
-    let mark = (RATING_DIFFERENCE_K, sure.budget.power_w);
+    let mark = (RATING_DIFFERENCE_K, uncertainty.budget.power_w);
     for foot in [(mark.0, bounds.0), (span.0, mark.1)] {
         let guide = DashedLineSeries::new([foot, mark], size(3.0), size(2.5), stroke(&INK, 0.6));
         chart.draw_series(guide).map_err(fault)?;

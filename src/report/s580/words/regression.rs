@@ -3,13 +3,13 @@
 use serde::Serialize;
 
 use super::line::{equation, spoken_r_squared};
-use super::uncertainty::{UncertaintyPart, uncertainty};
+use super::uncertainty::{UncertaintyPart, uncertainty_part};
 use crate::language::{Phrase, Words, fixed, joined, range};
 use crate::message;
 use crate::procedure::Assessment;
-use crate::procedure::s580::rated::Rating;
+use crate::procedure::s580::rated::{Rated, Rating};
 use crate::report::rows::{Figure, Row};
-use crate::stats::line::{Interval, Line};
+use crate::stats::line::{Bounds, Line};
 use crate::units::decimals_for;
 
 /// Section 5.
@@ -39,11 +39,11 @@ pub fn regression(assessment: &Assessment, words: &Words) -> RegressionPart {
 }
 
 fn line_part(assessment: &Assessment, words: &Words) -> Option<LinePart> {
-    let (line, rating, sure) = (
-        assessment.s580.line()?,
-        assessment.s580.rating()?,
-        assessment.s580.uncertainty()?,
-    );
+    let Rated {
+        line,
+        rating,
+        uncertainty,
+    } = assessment.s580.rated.as_ref()?;
     let alt = message!(
         "residuals-alt",
         deviation = fixed(line.residual_sd, 1),
@@ -60,7 +60,7 @@ fn line_part(assessment: &Assessment, words: &Words) -> Option<LinePart> {
             caption: words.say(message!("residuals-caption")),
             alt: words.say(alt),
         },
-        uncertainty: uncertainty(assessment, sure, words),
+        uncertainty: uncertainty_part(assessment, uncertainty, words),
     })
 }
 
@@ -101,7 +101,7 @@ fn line_rows(line: &Line, days: usize, words: &Words) -> Vec<Row> {
 
 /// What there is to know of the line at 50 K.
 fn rating_rows(rating: &Rating, words: &Words) -> Vec<Row> {
-    let interval = |interval: Interval| {
+    let interval = |interval: Bounds| {
         let decimals = decimals_for(interval.half_width());
         in_watts(range(interval.lower, interval.upper, decimals))
     };

@@ -13,10 +13,10 @@ const FEW_DAYS: usize = 3;
 const NAMED_INTERVALS: usize = 4;
 
 /// Days, neighbours and single intervals in words.
-pub fn scatter(assessment: &Assessment, sure: &RatingUncertainty) -> Vec<Phrase> {
-    let mut lines = vec![days(&sure.of_line.days)];
-    lines.extend(neighbours(&sure.of_line.days).map(Phrase::from));
-    lines.extend(influence(assessment, sure).map(Phrase::from));
+pub fn scatter(assessment: &Assessment, uncertainty: &RatingUncertainty) -> Vec<Phrase> {
+    let mut lines = vec![days(&uncertainty.of_line.days)];
+    lines.extend(neighbours(&uncertainty.of_line.days).map(Phrase::from));
+    lines.extend(influence(assessment, uncertainty).map(Phrase::from));
     lines
 }
 
@@ -68,9 +68,9 @@ fn neighbours(days: &DayEffect) -> Option<Message> {
     )
 }
 
-fn influence(assessment: &Assessment, sure: &RatingUncertainty) -> Option<Message> {
+fn influence(assessment: &Assessment, uncertainty: &RatingUncertainty) -> Option<Message> {
     let zone = &assessment.tested.campaign.site.time_zone;
-    let all = &sure.influential;
+    let all = &uncertainty.influential;
     let named = all.iter().take(NAMED_INTERVALS).map(|influential| {
         let start_us = assessment.s580.intervals[influential.interval]
             .measured

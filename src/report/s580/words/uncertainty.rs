@@ -47,13 +47,13 @@ pub struct BudgetRow {
 }
 
 /// Puts the uncertainty of the rating into words.
-pub fn uncertainty(
+pub fn uncertainty_part(
     assessment: &Assessment,
-    sure: &RatingUncertainty,
+    uncertainty: &RatingUncertainty,
     words: &Words,
 ) -> UncertaintyPart {
-    let budget = &sure.budget;
-    let row = |part: &Contribution| budget_row(&sure.of_line, budget, part, words);
+    let budget = &uncertainty.budget;
+    let row = |part: &Contribution| budget_row(&uncertainty.of_line, budget, part, words);
     let say = |said: Phrase| words.say(said);
     UncertaintyPart {
         budget: budget.contributions.iter().map(row).collect(),
@@ -67,9 +67,12 @@ pub fn uncertainty(
             part_percent: String::new(),
         },
         result: words.say(result(budget)),
-        notes: notes(sure, words).into_iter().map(say).collect(),
-        scatter: scatter(assessment, sure).into_iter().map(say).collect(),
-        figure: figure(sure, words),
+        notes: notes(uncertainty, words).into_iter().map(say).collect(),
+        scatter: scatter(assessment, uncertainty)
+            .into_iter()
+            .map(say)
+            .collect(),
+        figure: figure(uncertainty, words),
     }
 }
 
@@ -191,17 +194,17 @@ fn result(budget: &Budget) -> Message {
     )
 }
 
-fn notes(sure: &RatingUncertainty, words: &Words) -> Vec<Phrase> {
+fn notes(uncertainty: &RatingUncertainty, words: &Words) -> Vec<Phrase> {
     let mut notes: Vec<Phrase> = Vec::new();
-    if sure.monte_carlo.is_none() && sure.budget.combined_w > 0.0 {
+    if uncertainty.monte_carlo.is_none() && uncertainty.budget.combined_w > 0.0 {
         notes.push(message!("drawn-none").into());
     }
-    let drawn = sure.monte_carlo.as_ref();
-    notes.extend(drawn.map(|drawn| monte_carlo(&sure.budget, drawn)));
-    notes.extend(outlook(sure).map(Phrase::from));
+    let drawn = uncertainty.monte_carlo.as_ref();
+    notes.extend(drawn.map(|drawn| monte_carlo(&uncertainty.budget, drawn)));
+    notes.extend(outlook(uncertainty).map(Phrase::from));
     notes.push(message!("budget-note-columns").into());
-    notes.extend(reading(sure).map(Phrase::from));
-    let errors = sure.of_line.common.iter();
+    notes.extend(reading(uncertainty).map(Phrase::from));
+    let errors = uncertainty.of_line.common.iter();
     let named = errors.filter_map(|error| match error.basis {
         Basis::Stated => None,
         Basis::Class(class) | Basis::Assumed(class) => Some(class.source()),
@@ -211,7 +214,10 @@ fn notes(sure: &RatingUncertainty, words: &Words) -> Vec<Phrase> {
     named.sort_unstable();
     named.dedup();
     notes.push(message!("budget-note-sources", sources = clauses(named)).into());
-    let assumed = sure.assumed().into_iter().map(|(source, _)| source.name());
+    let assumed = uncertainty
+        .assumed()
+        .into_iter()
+        .map(|(source, _)| source.name());
     if assumed.len() > 0 {
         notes.push(message!("budget-note-assumed", quantities = listed(assumed)).into());
     }
@@ -252,11 +258,11 @@ fn monte_carlo(budget: &Budget, drawn: &MonteCarlo) -> Phrase {
 }
 
 /// What more data would bring, towards the target or towards what instruments leave.
-pub fn outlook(sure: &RatingUncertainty) -> Option<Message> {
-    let is_one_day = sure.of_line.days.days.len() < 2;
-    let Some((target_w, outlook)) = sure.target else {
-        let least_w = sure.budget.common_expanded_w();
-        return (sure.budget.combined_w > 0.0).then(|| {
+pub fn outlook(uncertainty: &RatingUncertainty) -> Option<Message> {
+    let is_one_day = uncertainty.of_line.days.days.len() < 2;
+    let Some((target_w, outlook)) = uncertainty.target else {
+        let least_w = uncertainty.budget.common_expanded_w();
+        return (uncertainty.budget.combined_w > 0.0).then(|| {
             let least = fixed(least_w, decimals_for(least_w));
             message!("outlook-at-best", least = least)
         });
@@ -272,7 +278,7 @@ pub fn outlook(sure: &RatingUncertainty) -> Option<Message> {
         Outlook::OutOfReach { least_w } => message!(
             "outlook-out-of-reach",
             least = fixed(least_w, decimals_for(least_w)),
-            heaviest = heaviest(sure)
+            heaviest = heaviest(uncertainty)
         ),
         Outlook::TooFar if is_one_day => message!("outlook-too-far-one-day"),
         Outlook::TooFar => message!("outlook-too-far"),
@@ -293,8 +299,8 @@ fn spoken_more(intervals: usize, days: usize) -> Message {
 }
 
 /// The sentence on the instrument that gives most.
-fn heaviest(sure: &RatingUncertainty) -> Phrase {
-    sure.budget.heaviest_common().map_or_else(
+fn heaviest(uncertainty: &RatingUncertainty) -> Phrase {
+    uncertainty.budget.heaviest_common().map_or_else(
         || "".into(),
         |source| Message::new(format!("heaviest-{}", source.code())).into(),
     )
@@ -311,29 +317,29 @@ pub fn what_limits(uncertainty: &RatingUncertainty) -> Option<Message> {
 }
 
 /// What single readings explain of the scatter.
-fn reading(sure: &RatingUncertainty) -> Option<Message> {
-    let noise = &sure.of_line.reading;
+fn reading(uncertainty: &RatingUncertainty) -> Option<Message> {
+    let noise = &uncertainty.of_line.reading;
     let resolution_w = noise.resolution_w.filter(|watts| *watts > 0.0)?;
-    let said = if sure.step_is_most() {
+    let said = if uncertainty.step_is_most() {
         message!("budget-note-reading-most")
     } else {
         message!("budget-note-reading")
     };
     Some(
-        said.with("scatter", fixed(sure.of_line.scatter().sd_w, 1))
+        said.with("scatter", fixed(uncertainty.of_line.scatter().sd_w, 1))
             .with("step", fixed(resolution_w, 1))
             .with("moment", fixed(noise.clock_w, 1)),
     )
 }
 
-fn figure(sure: &RatingUncertainty, words: &Words) -> Figure {
-    let budget = &sure.budget;
+fn figure(uncertainty: &RatingUncertainty, words: &Words) -> Figure {
+    let budget = &uncertainty.budget;
     Figure {
         file: "band.svg".to_owned(),
         caption: words.say(message!("spread-caption")),
         alt: words.say(message!(
             "spread-alt",
-            points = sure.of_line.line.points,
+            points = uncertainty.of_line.line.points,
             power = fixed(budget.power_w, 1),
             scatter = fixed(budget.without_common_w(), 1),
             expanded = fixed(budget.expanded_w(), 1)
