@@ -16,7 +16,7 @@ use super::find::{CAMPAIGN_FILE, campaign_name};
 use super::locate::Checker;
 use super::model::{Campaign, IrradianceEstimate, LogRules, OwnLimit, Site, Target};
 use super::named_files::NamedFiles;
-use super::schema::{CampaignTable, SiteTable};
+use super::schema::{CampaignFile, CampaignTable, SiteTable};
 use super::wording::nearest;
 use super::zone::parse_zone;
 use crate::believable::{
@@ -149,32 +149,9 @@ fn check_text(asked: &Asked<'_>, text: &str, sha256: String) -> Result<Campaign>
     let mut checker = Checker::new(file, text);
     let written = checker.parse()?;
     let target = check_target(&mut checker, &written.campaign);
-    let procedure = written
-        .campaign
-        .procedure
-        .unwrap_or_else(|| PROCEDURE.to_owned());
-    if procedure != PROCEDURE {
-        checker.problem(
-            "campaign.procedure",
-            format!("found \"{procedure}\", expected \"{PROCEDURE}\""),
-            format!("leave the key out: {PROCEDURE} is the only procedure there is so far"),
-        );
-    }
+    let procedure = check_procedure(&mut checker, &written.campaign);
     checker.refuse_unprintable();
-    checker.text("campaign.title", &written.campaign.title, LONGEST_NAME);
-    checker.text("cooker.name", &written.cooker.name, LONGEST_NAME);
-    checker.text("site.name", &written.site.name, LONGEST_NAME);
-    for (key, text) in [
-        ("campaign.tester", &written.campaign.tester),
-        ("campaign.client", &written.campaign.client),
-    ] {
-        if let Some(text) = text {
-            checker.text(key, text, LONGEST_NAME);
-        }
-    }
-    if let Some(number) = &written.campaign.report_number {
-        checker.text("campaign.report_number", number, LONGEST_NUMBER);
-    }
+    check_names(&mut checker, &written);
     let load = check_load(&mut checker, &written.load);
     let limits: Vec<OwnLimit> = written
         .limits
@@ -230,6 +207,37 @@ fn check_text(asked: &Asked<'_>, text: &str, sha256: String) -> Result<Campaign>
     };
     check_cloudless(&mut checker, &campaign);
     checker.finish(campaign)
+}
+
+/// The procedure, of which there is one.
+fn check_procedure(checker: &mut Checker<'_>, written: &CampaignTable) -> String {
+    let procedure = written.procedure.as_deref().unwrap_or(PROCEDURE);
+    if procedure != PROCEDURE {
+        checker.problem(
+            "campaign.procedure",
+            format!("found \"{procedure}\", expected \"{PROCEDURE}\""),
+            format!("leave the key out: {PROCEDURE} is the only procedure there is so far"),
+        );
+    }
+    procedure.to_owned()
+}
+
+/// Texts that have their place on the first page.
+fn check_names(checker: &mut Checker<'_>, written: &CampaignFile) {
+    checker.text("campaign.title", &written.campaign.title, LONGEST_NAME);
+    checker.text("cooker.name", &written.cooker.name, LONGEST_NAME);
+    checker.text("site.name", &written.site.name, LONGEST_NAME);
+    for (key, text) in [
+        ("campaign.tester", &written.campaign.tester),
+        ("campaign.client", &written.campaign.client),
+    ] {
+        if let Some(text) = text {
+            checker.text(key, text, LONGEST_NAME);
+        }
+    }
+    if let Some(number) = &written.campaign.report_number {
+        checker.text("campaign.report_number", number, LONGEST_NUMBER);
+    }
 }
 
 /// Spans stated cloudless serve the clear-sky model alone.

@@ -1,6 +1,6 @@
 //! The instruments: plane, sensitivity, uncertainty, class.
 
-use super::classes::{CLASSES, Class, Kind, SOLAR_PANEL};
+use super::classes::{CLASSES, Class, InstrumentKind, SOLAR_PANEL};
 use super::locate::Checker;
 use super::model::{Instrument, Instruments, IrradianceEstimate, Plane, Sensitivity};
 use super::schema::{InstrumentTable, InstrumentTables, IrradianceTable};
@@ -83,26 +83,47 @@ pub fn check_instruments(checker: &mut Checker<'_>, written: InstrumentTables) -
         description: written.irradiance.description,
         ..InstrumentTable::default()
     };
-    let mut check = |table: &str, written: InstrumentTable, fitting: &str, kind: Option<Kind>| {
-        check_instrument(checker, table, written, fitting, kind)
-    };
+    let mut check =
+        |table: &str, written: InstrumentTable, fitting: &str, kind: Option<InstrumentKind>| {
+            check_instrument(checker, table, written, fitting, kind)
+        };
     let (fraction, kelvin) = ("relative_uncertainty", "uncertainty_k");
     let (water, ambient) = (written.water_temperature, written.ambient_temperature);
     Instruments {
         irradiance_plane,
         irradiance_estimate,
         sensitivity,
-        irradiance: check("irradiance", irradiance, fraction, Some(Kind::Irradiance)),
-        water_temperature: check("water_temperature", water, kelvin, Some(Kind::Temperature)),
+        irradiance: check(
+            "irradiance",
+            irradiance,
+            fraction,
+            Some(InstrumentKind::Irradiance),
+        ),
+        water_temperature: check(
+            "water_temperature",
+            water,
+            kelvin,
+            Some(InstrumentKind::Temperature),
+        ),
         ambient_temperature: check(
             "ambient_temperature",
             ambient,
             kelvin,
-            Some(Kind::Temperature),
+            Some(InstrumentKind::Temperature),
         ),
-        water_mass: check("water_mass", written.water_mass, fraction, Some(Kind::Mass)),
+        water_mass: check(
+            "water_mass",
+            written.water_mass,
+            fraction,
+            Some(InstrumentKind::Mass),
+        ),
         wind_speed: check("wind_speed", written.wind_speed, "uncertainty_m_s", None),
-        clock: check("clock", written.clock, "uncertainty_s", Some(Kind::Clock)),
+        clock: check(
+            "clock",
+            written.clock,
+            "uncertainty_s",
+            Some(InstrumentKind::Clock),
+        ),
     }
 }
 
@@ -171,7 +192,7 @@ fn check_instrument(
     table: &str,
     written: InstrumentTable,
     fitting: &str,
-    kind: Option<Kind>,
+    kind: Option<InstrumentKind>,
 ) -> Instrument {
     let path = |key: &str| format!("instruments.{table}.{key}");
     let mut uncertainty = None;
@@ -188,7 +209,7 @@ fn check_instrument(
         }
     }
     if let Some(step_k) = written.resolution_k {
-        if kind == Some(Kind::Temperature) {
+        if kind == Some(InstrumentKind::Temperature) {
             checker.positive(&path("resolution_k"), step_k, LARGEST_RESOLUTION_K, "K");
         } else {
             let hint = "only thermometers have one here; delete the key";
@@ -211,7 +232,7 @@ fn check_class(
     checker: &mut Checker<'_>,
     path: &str,
     word: &str,
-    kind: Option<Kind>,
+    kind: Option<InstrumentKind>,
 ) -> Option<&'static Class> {
     let fitting = CLASSES.iter().filter(|class| Some(class.kind) == kind);
     let found = fitting.clone().find(|class| class.word == word);

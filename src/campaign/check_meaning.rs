@@ -34,7 +34,7 @@ fn check_stagnation(
     table: StagnationTable,
 ) -> Option<StagnationTest> {
     let date = checker.date(&format!("{key}.date"), &table.date);
-    let time = table.time.map(|written| {
+    let time = table.time.as_ref().map(|written| {
         let time: Option<Time> = written.to_string().parse().ok();
         if time.is_none() {
             let what = format!("found \"{written}\", expected a clock time");
@@ -42,25 +42,8 @@ fn check_stagnation(
         }
         time
     });
-    let mut temperature = |name: &str, celsius: Option<f64>, fahrenheit: Option<f64>| {
-        let (unit, value) = match (celsius, fahrenheit) {
-            (Some(celsius), None) => ("c", celsius),
-            (None, Some(fahrenheit)) => {
-                let unit = Unit::parse("°F", &[Kind::Temperature]);
-                ("f", unit.map_or(f64::NAN, |unit| unit.to_base(fahrenheit)))
-            }
-            _ => {
-                let what = format!("expected one of {name}_c and {name}_f");
-                checker.problem(&format!("{key}.{name}_c"), what, "write what was read");
-                return None;
-            }
-        };
-        let key = format!("{key}.{name}_{unit}");
-        checker.in_range(&key, value, &DRY_VESSEL_C, "°C, once converted");
-        Some(value)
-    };
-    let plateau_c = temperature("plateau", table.plateau_c, table.plateau_f);
-    let ambient_c = temperature("ambient", table.ambient_c, table.ambient_f);
+    let plateau_c = check_temperature(checker, key, "plateau", (table.plateau_c, table.plateau_f));
+    let ambient_c = check_temperature(checker, key, "ambient", (table.ambient_c, table.ambient_f));
     if let (Some(plateau_c), Some(ambient_c)) = (plateau_c, ambient_c)
         && plateau_c <= ambient_c
     {
@@ -70,27 +53,7 @@ fn check_stagnation(
             "exchange or correct the two",
         );
     }
-    let light = match (table.irradiance_w_m2, table.cloudless) {
-        (Some(irradiance_w_m2), false) => {
-            let key = format!("{key}.irradiance_w_m2");
-            checker.in_range(&key, irradiance_w_m2, &DRY_VESSEL_IRRADIANCE_W_M2, "W/m²");
-            Some(StagnationLight::Measured(irradiance_w_m2))
-        }
-        (None, true) if time.is_some() => Some(StagnationLight::ClearSky),
-        (None, true) => {
-            let what = "a cloudless sky needs the time of the plateau";
-            checker.problem(&format!("{key}.time"), what, "add it as time = \"12:30\"");
-            None
-        }
-        _ => {
-            checker.problem(
-                &format!("{key}.irradiance_w_m2"),
-                "expected one of irradiance_w_m2 and cloudless = true",
-                "write the irradiance that was measured, or that the sky was cloudless",
-            );
-            None
-        }
-    };
+    let light = check_light(checker, key, &table, time.is_some());
     if let Some(kelvin) = table.uncertainty_k {
         checker.in_range(
             &format!("{key}.uncertainty_k"),
@@ -108,6 +71,60 @@ fn check_stagnation(
         uncertainty_k: table.uncertainty_k,
         notes: table.notes,
     })
+}
+
+/// A temperature, °C, from the one of two keys that is written: in °C or in °F.
+fn check_temperature(
+    checker: &mut Checker<'_>,
+    key: &str,
+    name: &str,
+    written: (Option<f64>, Option<f64>),
+) -> Option<f64> {
+    let (unit, value) = match written {
+        (Some(celsius), None) => ("c", celsius),
+        (None, Some(fahrenheit)) => {
+            let unit = Unit::parse("°F", &[Kind::Temperature]);
+            ("f", unit.map_or(f64::NAN, |unit| unit.to_base(fahrenheit)))
+        }
+        _ => {
+            let what = format!("expected one of {name}_c and {name}_f");
+            checker.problem(&format!("{key}.{name}_c"), what, "write what was read");
+            return None;
+        }
+    };
+    let key = format!("{key}.{name}_{unit}");
+    checker.in_range(&key, value, &DRY_VESSEL_C, "°C, once converted");
+    Some(value)
+}
+
+/// Where the irradiance is from: measured, or of a cloudless sky at a time.
+fn check_light(
+    checker: &mut Checker<'_>,
+    key: &str,
+    table: &StagnationTable,
+    has_time: bool,
+) -> Option<StagnationLight> {
+    match (table.irradiance_w_m2, table.cloudless) {
+        (Some(irradiance_w_m2), false) => {
+            let key = format!("{key}.irradiance_w_m2");
+            checker.in_range(&key, irradiance_w_m2, &DRY_VESSEL_IRRADIANCE_W_M2, "W/m²");
+            Some(StagnationLight::Measured(irradiance_w_m2))
+        }
+        (None, true) if has_time => Some(StagnationLight::ClearSky),
+        (None, true) => {
+            let what = "a cloudless sky needs the time of the plateau";
+            checker.problem(&format!("{key}.time"), what, "add it as time = \"12:30\"");
+            None
+        }
+        _ => {
+            checker.problem(
+                &format!("{key}.irradiance_w_m2"),
+                "expected one of irradiance_w_m2 and cloudless = true",
+                "write the irradiance that was measured, or that the sky was cloudless",
+            );
+            None
+        }
+    }
 }
 
 /// What the report is to say about cooking.

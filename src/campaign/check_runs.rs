@@ -1,14 +1,14 @@
 //! The `[[run]]` tables: logs, loads, times and exclusions.
 
 use std::fs;
-use std::path::{Path, PathBuf};
+use std::path::PathBuf;
 
 use super::check_logs::check_rules;
 use super::locate::Checker;
 use super::model::{Exclusion, LogRules, RunPlan, Span, WeatherPlan};
 use super::moment::{Moment, WrittenMoment};
 use super::named_files::NamedFiles;
-use super::schema::{LoadTable, RunTable};
+use super::schema::{CloudlessTable, ExcludeTable, LoadTable, RunTable};
 use crate::believable::{CLOCK_OFFSET_S, LONGEST_TRACKING_MIN, MOST_WATER_KG};
 use crate::units::{MICROSECONDS_PER_SECOND, short};
 
@@ -115,45 +115,63 @@ pub fn check_runs(
             "add a [[run]] table with log = \"…\" for each log",
         );
     }
-    let mut runs: Vec<RunPlan> = Vec::new();
+    let parts: Vec<LogPart> = written
+        .iter()
+        .map(|table| LogPart::of(table, base))
+        .collect();
+    let mut runs = Vec::new();
     for (index, table) in written.into_iter().enumerate() {
-        let key = format!("run.{}", index + 1);
-        let path = log_path(checker, &format!("{key}.log"), base.files, &table.log);
-        let mut run = check_run(checker, &key, table, path, base);
-        let twin = runs.iter_mut().enumerate();
-        let mut twin = twin.filter(|(_, other)| {
-            same_file(&other.path, &run.path) && other.rules.format.sheet == run.rules.format.sheet
-        });
-        if let Some((number, other)) = twin.next() {
-            if other.is_bounded() && run.is_bounded() {
-                other.shares_log = true;
-                run.shares_log = true;
-            } else {
-                checker.problem(
-                    &format!("{key}.log"),
-                    format!("names the same log as [[run]] {}", number + 1),
-                    "delete one of the two; or give each a date, or start and end with their dates; or write one run with split = \"daily\"",
-                );
-            }
+        let (key, part) = (format!("run.{}", index + 1), &parts[index]);
+        let mut others = parts.iter().enumerate();
+        let shares_log = others.any(|(other, twin)| other != index && part.is_told_from(twin));
+        runs.push(check_run(checker, &key, table, base, shares_log));
+        let before = parts[..index]
+            .iter()
+            .position(|before| before.is_of_log(part));
+        if let Some(number) = before.filter(|&before| !part.is_told_from(&parts[before])) {
+            checker.problem(
+                &format!("{key}.log"),
+                format!("names the same log as [[run]] {}", number + 1),
+                "delete one of the two; or give each a date, or start and end with their dates; or write one run with split = \"daily\"",
+            );
         }
-        runs.push(run);
-    }
-    for run in runs.iter_mut().filter(|run| run.shares_log) {
-        run.label = match (run.date, &run.start) {
-            (Some(date), _) => format!("{} {date}", run.log),
-            (None, Some(start)) => format!("{} from {start}", run.log),
-            (None, None) => run.label.clone(),
-        };
     }
     runs
 }
 
-impl RunPlan {
-    /// Whether it says which part of its log it is.
-    fn is_bounded(&self) -> bool {
-        let has_date =
-            |moment: &Option<Moment>| matches!(moment, Some(Moment::Local(_) | Moment::Instant(_)));
-        self.date.is_some() || (has_date(&self.start) && has_date(&self.end))
+/// Which part of which log a run is.
+struct LogPart {
+    /// Without links, where it is there.
+    path: PathBuf,
+    sheet: Option<String>,
+    /// The run says which part of its log it is.
+    is_bounded: bool,
+}
+
+impl LogPart {
+    fn of(table: &RunTable, base: &RunBase<'_>) -> Self {
+        let path = base.files.path(&table.log);
+        let own_sheet = table.sheet.as_ref().or(table.format.sheet.as_ref());
+        let has_date = |written: &Option<WrittenMoment>| {
+            let moment = written.as_ref().map(WrittenMoment::to_string);
+            let moment = moment.and_then(|text| Moment::parse(&text));
+            matches!(moment, Some(Moment::Local(_) | Moment::Instant(_)))
+        };
+        let date = table.date.as_ref().and_then(WrittenMoment::date);
+        LogPart {
+            path: fs::canonicalize(&path).unwrap_or(path),
+            sheet: own_sheet.or(base.rules.format.sheet.as_ref()).cloned(),
+            is_bounded: date.is_some() || (has_date(&table.start) && has_date(&table.end)),
+        }
+    }
+
+    fn is_of_log(&self, other: &LogPart) -> bool {
+        self.path == other.path && self.sheet == other.sheet
+    }
+
+    /// Whether both are of one log, and each says which part.
+    fn is_told_from(&self, other: &LogPart) -> bool {
+        self.is_of_log(other) && self.is_bounded && other.is_bounded
     }
 }
 
@@ -169,28 +187,63 @@ fn log_path(checker: &mut Checker<'_>, key: &str, files: NamedFiles<'_>, name: &
     path
 }
 
-fn same_file(left: &Path, right: &Path) -> bool {
-    match (fs::canonicalize(left), fs::canonicalize(right)) {
-        (Ok(left), Ok(right)) => left == right,
-        _ => left == right,
-    }
-}
-
 fn check_run(
     checker: &mut Checker<'_>,
     key: &str,
-    table: RunTable,
-    path: PathBuf,
+    mut table: RunTable,
     base: &RunBase<'_>,
+    shares_log: bool,
 ) -> RunPlan {
+    let path = log_path(checker, &format!("{key}.log"), base.files, &table.log);
     let (water_kg, vessel_water_kg) = run_load(checker, key, &table, base.load);
     let weather = check_weather_log(checker, key, &table, base);
-    let mut format = table.format;
-    format.sheet = table.sheet.or(format.sheet);
+    let mut format = std::mem::take(&mut table.format);
+    format.sheet = table.sheet.take().or(format.sheet);
+    let columns = std::mem::take(&mut table.columns);
     let prefix = format!("{key}.");
-    let (columns, units) = (table.columns, &table.units);
-    let rules = check_rules(checker, &prefix, &base.rules, columns, units, format);
-    let is_split = match table.split.as_deref() {
+    let rules = check_rules(checker, &prefix, &base.rules, columns, &table.units, format);
+    let is_split = check_split(checker, key, table.split.as_deref());
+    if let Some(minutes) = table.tracking_interval_min {
+        let key = format!("{key}.tracking_interval_min");
+        checker.positive(&key, minutes, LONGEST_TRACKING_MIN, "min");
+    }
+    let date = table.date.as_ref();
+    let date = date.and_then(|written| checker.date(&format!("{key}.date"), written));
+    let mut time_of = |name: &str, written: Option<&WrittenMoment>| {
+        check_moment(checker, &format!("{key}.{name}"), written?)
+    };
+    let (start, end) = (
+        time_of("start", table.start.as_ref()),
+        time_of("end", table.end.as_ref()),
+    );
+    RunPlan {
+        line: checker.line_of(key),
+        label: match (date, &start) {
+            (Some(date), _) if shares_log => format!("{} {date}", table.log),
+            (None, Some(start)) if shares_log => format!("{} from {start}", table.log),
+            _ => table.log.clone(),
+        },
+        log: table.log,
+        path,
+        rules,
+        weather,
+        is_split,
+        shares_log,
+        water_kg,
+        vessel_water_kg,
+        tracking_interval_min: table.tracking_interval_min,
+        date,
+        start,
+        end,
+        notes: table.notes,
+        exclusions: check_exclusions(checker, key, table.exclude),
+        cloudless: check_cloudless_spans(checker, key, &table.cloudless),
+    }
+}
+
+/// Whether each local date of the log is a run.
+fn check_split(checker: &mut Checker<'_>, key: &str, written: Option<&str>) -> bool {
+    match written {
         None => false,
         Some(SPLIT_DAILY) => true,
         Some(other) => {
@@ -201,82 +254,61 @@ fn check_run(
             );
             false
         }
-    };
-    if let Some(minutes) = table.tracking_interval_min {
-        checker.positive(
-            &format!("{key}.tracking_interval_min"),
-            minutes,
-            LONGEST_TRACKING_MIN,
-            "min",
+    }
+}
+
+/// A time of a run.
+fn check_moment(checker: &mut Checker<'_>, key: &str, written: &WrittenMoment) -> Option<Moment> {
+    let moment = Moment::parse(&written.to_string());
+    if moment.is_none() {
+        checker.problem(
+            key,
+            format!("found \"{written}\", expected a time"),
+            "write local clock time as \"10:05\", or \"2026-03-14 10:05\"",
         );
     }
-    let date = table.date.and_then(|written| {
-        let date = written.to_string().parse().ok();
-        if date.is_none() {
-            checker.problem(
-                &format!("{key}.date"),
-                format!("found \"{written}\", expected a date"),
-                "write the date as 2026-03-14",
-            );
-        }
-        date
-    });
-    let mut moment = |name: &str, written: &WrittenMoment| {
-        let moment = Moment::parse(&written.to_string());
-        if moment.is_none() {
-            checker.problem(
-                &format!("{key}.{name}"),
-                format!("found \"{written}\", expected a time"),
-                "write local clock time as \"10:05\", or \"2026-03-14 10:05\"",
-            );
-        }
-        moment
-    };
-    let start = table
-        .start
-        .as_ref()
-        .and_then(|written| moment("start", written));
-    let end = table
-        .end
-        .as_ref()
-        .and_then(|written| moment("end", written));
-    let mut span = |list: &str, index: usize, from: &WrittenMoment, to: &WrittenMoment| {
-        let name = |end: &str| format!("{list}.{}.{end}", index + 1);
-        let (from, to) = (moment(&name("from"), from), moment(&name("to"), to));
-        Some(Span {
-            from: from?,
-            to: to?,
-        })
-    };
+    moment
+}
+
+fn check_span(
+    checker: &mut Checker<'_>,
+    key: &str,
+    from: &WrittenMoment,
+    to: &WrittenMoment,
+) -> Option<Span> {
+    let from = check_moment(checker, &format!("{key}.from"), from);
+    let to = check_moment(checker, &format!("{key}.to"), to);
+    Some(Span {
+        from: from?,
+        to: to?,
+    })
+}
+
+fn check_exclusions(
+    checker: &mut Checker<'_>,
+    key: &str,
+    written: Vec<ExcludeTable>,
+) -> Vec<Exclusion> {
     let mut exclusions = Vec::new();
-    for (index, written) in table.exclude.into_iter().enumerate() {
-        let reason = written.reason;
-        let span = span("exclude", index, &written.from, &written.to);
+    for (index, ExcludeTable { from, to, reason }) in written.into_iter().enumerate() {
+        let key = format!("{key}.exclude.{}", index + 1);
+        let span = check_span(checker, &key, &from, &to);
         exclusions.extend(span.map(|span| Exclusion { span, reason }));
     }
-    let written = table.cloudless.iter().enumerate();
-    let cloudless = written
-        .filter_map(|(index, written)| span("cloudless", index, &written.from, &written.to))
-        .collect();
-    RunPlan {
-        line: checker.line_of(key),
-        label: table.log.clone(),
-        log: table.log,
-        path,
-        rules,
-        weather,
-        is_split,
-        shares_log: false,
-        water_kg,
-        vessel_water_kg,
-        tracking_interval_min: table.tracking_interval_min,
-        date,
-        start,
-        end,
-        notes: table.notes,
-        exclusions,
-        cloudless,
+    exclusions
+}
+
+fn check_cloudless_spans(
+    checker: &mut Checker<'_>,
+    key: &str,
+    written: &[CloudlessTable],
+) -> Vec<Span> {
+    let mut spans = Vec::new();
+    for (index, CloudlessTable { from, to }) in written.iter().enumerate() {
+        let key = format!("{key}.cloudless.{}", index + 1);
+        spans.extend(check_span(checker, &key, from, to));
     }
+    spans
 }
 
 /// Water of a run, kg, and of each of its vessels. A run that weighs the whole only has

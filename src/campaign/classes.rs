@@ -7,7 +7,7 @@ use crate::message;
 
 /// Tables under `[instruments]` that know classes.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Kind {
+pub enum InstrumentKind {
     Irradiance,
     Temperature,
     Mass,
@@ -16,7 +16,7 @@ pub enum Kind {
 
 /// How an error is spread about zero.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Shape {
+pub enum Spread {
     Normal,
     /// Anywhere within limits, all alike.
     Rectangular,
@@ -46,10 +46,10 @@ impl Basis {
         }
     }
 
-    const fn shape(self) -> Shape {
+    const fn spread(self) -> Spread {
         match self {
-            Basis::For95Percent(_) => Shape::Normal,
-            _ => Shape::Rectangular,
+            Basis::For95Percent(_) => Spread::Normal,
+            _ => Spread::Rectangular,
         }
     }
 }
@@ -57,12 +57,12 @@ impl Basis {
 /// One class.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Class {
-    pub kind: Kind,
+    pub kind: InstrumentKind,
     /// Its word in the campaign file.
     pub word: &'static str,
     /// Standard uncertainty (k = 1) common to all readings.
     pub standard: Uncertainty,
-    pub shape: Shape,
+    pub spread: Spread,
     basis: Basis,
     /// Smallest step that is read, K.
     pub resolution_k: Option<f64>,
@@ -127,16 +127,21 @@ const COMMON: &str = "source-common-practice";
 /// Step of a logger, K: the practice asks for the nearest 0.1 °C.
 const LOGGED_K: f64 = 0.1;
 
-const fn class(kind: Kind, word: &'static str, basis: Basis, source: &'static str) -> Class {
+const fn class(
+    kind: InstrumentKind,
+    word: &'static str,
+    basis: Basis,
+    source: &'static str,
+) -> Class {
     let resolution_k = match kind {
-        Kind::Temperature => Some(LOGGED_K),
+        InstrumentKind::Temperature => Some(LOGGED_K),
         _ => None,
     };
     Class {
         kind,
         word,
         standard: basis.standard(),
-        shape: basis.shape(),
+        spread: basis.spread(),
         basis,
         resolution_k,
         source,
@@ -147,7 +152,7 @@ const fn class(kind: Kind, word: &'static str, basis: Basis, source: &'static st
 /// file names none.
 pub const CLASSES: [Class; 20] = {
     use Basis::{For95Percent, WithinKelvin, WithinPercent, WithinSeconds};
-    use Kind::{Clock, Irradiance, Mass, Temperature};
+    use InstrumentKind::{Clock, Irradiance, Mass, Temperature};
     [
         class(Irradiance, "pyranometer-a", For95Percent(3.0), WMO),
         class(Irradiance, "pyranometer-b", For95Percent(8.0), WMO),
@@ -211,7 +216,7 @@ pub const CLASSES: [Class; 20] = {
 };
 
 /// The class taken where the campaign file names none: the last of its kind.
-pub fn assumed(kind: Kind) -> &'static Class {
+pub fn assumed(kind: InstrumentKind) -> &'static Class {
     CLASSES
         .iter()
         .rev()
@@ -234,8 +239,13 @@ mod tests {
 
     #[test]
     fn every_kind_assumes_what_the_report_says_it_does() {
-        let words = [Kind::Irradiance, Kind::Temperature, Kind::Mass, Kind::Clock]
-            .map(|kind| assumed(kind).word);
+        let words = [
+            InstrumentKind::Irradiance,
+            InstrumentKind::Temperature,
+            InstrumentKind::Mass,
+            InstrumentKind::Clock,
+        ]
+        .map(|kind| assumed(kind).word);
         let expected = [
             "pyranometer-c",
             "kitchen-thermometer",

@@ -5,6 +5,7 @@ use std::path::{Path, PathBuf};
 use jiff::civil::Date;
 use toml::de::{DeTable, DeValue};
 
+use super::moment::WrittenMoment;
 use super::schema::CampaignFile;
 use super::wording::{hint_for, hint_for_unknown, plain_message, unknown};
 use crate::believable::Range;
@@ -150,8 +151,8 @@ impl<'t> Checker<'t> {
     }
 
     /// A date without a clock time; a problem if it is none.
-    pub fn date(&mut self, key: &str, written: &impl std::fmt::Display) -> Option<Date> {
-        let date = written.to_string().parse().ok();
+    pub fn date(&mut self, key: &str, written: &WrittenMoment) -> Option<Date> {
+        let date = written.date();
         if date.is_none() {
             let what = format!("found \"{written}\", expected a date");
             self.problem(key, what, "write the date as 2026-03-14");

@@ -6,6 +6,7 @@
 
 pub mod aperture;
 pub mod check;
+mod check_aperture;
 mod check_cooker;
 mod check_instruments;
 mod check_logs;

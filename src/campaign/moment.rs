@@ -16,6 +16,13 @@ pub enum WrittenMoment {
     Toml(toml::value::Datetime),
 }
 
+impl WrittenMoment {
+    /// The date that it is, without a clock time.
+    pub fn date(&self) -> Option<Date> {
+        self.to_string().parse().ok()
+    }
+}
+
 impl std::fmt::Display for WrittenMoment {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
         match self {

@@ -1,6 +1,6 @@
 //! Errors that all readings of a campaign share: what is in error, and by how much.
 
-use crate::campaign::classes::{Class, Kind, Shape, assumed};
+use crate::campaign::classes::{Class, InstrumentKind, Spread, assumed};
 use crate::campaign::model::{Instrument, Instruments, IrradianceEstimate, Plane};
 use crate::campaign::standard_uncertainty::Uncertainty;
 use crate::language::{Message, short};
@@ -139,7 +139,7 @@ pub struct CommonError {
     pub identity: String,
     /// Standard uncertainty, fraction or K.
     pub standard: Uncertainty,
-    pub shape: Shape,
+    pub spread: Spread,
     pub basis: Basis,
 }
 
@@ -149,25 +149,29 @@ pub fn common_errors(instruments: &Instruments, owner: &str) -> Vec<CommonError>
     let measured = [
         (
             Source::Irradiance,
-            Kind::Irradiance,
+            InstrumentKind::Irradiance,
             &instruments.irradiance,
         ),
         (
             Source::WaterTemperature,
-            Kind::Temperature,
+            InstrumentKind::Temperature,
             &instruments.water_temperature,
         ),
         (
             Source::AmbientTemperature,
-            Kind::Temperature,
+            InstrumentKind::Temperature,
             &instruments.ambient_temperature,
         ),
-        (Source::WaterMass, Kind::Mass, &instruments.water_mass),
+        (
+            Source::WaterMass,
+            InstrumentKind::Mass,
+            &instruments.water_mass,
+        ),
     ];
-    let of_instrument = |(source, kind, instrument): (Source, Kind, &Instrument)| {
+    let of_instrument = |(source, kind, instrument): (Source, InstrumentKind, &Instrument)| {
         let Standard {
             uncertainty,
-            shape,
+            spread,
             basis,
         } = standard_of(instrument, kind);
         let identity = match &instrument.id {
@@ -178,7 +182,7 @@ pub fn common_errors(instruments: &Instruments, owner: &str) -> Vec<CommonError>
             source,
             identity,
             standard: uncertainty,
-            shape,
+            spread,
             basis,
         }
     };
@@ -186,7 +190,7 @@ pub fn common_errors(instruments: &Instruments, owner: &str) -> Vec<CommonError>
         source,
         identity,
         standard: Uncertainty::Relative(within / 3.0_f64.sqrt()),
-        shape: Shape::Rectangular,
+        spread: Spread::Rectangular,
         basis: Basis::Known(Known {
             source,
             fraction: within,
@@ -209,7 +213,7 @@ pub fn common_errors(instruments: &Instruments, owner: &str) -> Vec<CommonError>
             source: estimated.source,
             identity: format!("{:?} of {owner}", estimated.source),
             standard: Uncertainty::Relative(estimated.standard),
-            shape: Shape::Normal,
+            spread: Spread::Normal,
             basis: Basis::Known(Known {
                 source: estimated.source,
                 fraction: estimated.standard,
@@ -247,22 +251,22 @@ fn estimates(instruments: &Instruments) -> Vec<&'static Estimated> {
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Standard {
     pub uncertainty: Uncertainty,
-    pub shape: Shape,
+    pub spread: Spread,
     pub basis: Basis,
 }
 
 /// Standard uncertainty as stated, else that of the class named, else of the most
 /// cautious class.
-pub fn standard_of(instrument: &Instrument, kind: Kind) -> Standard {
+pub fn standard_of(instrument: &Instrument, kind: InstrumentKind) -> Standard {
     let of_class = |class: &'static Class, basis: Basis| Standard {
         uncertainty: class.standard,
-        shape: class.shape,
+        spread: class.spread,
         basis,
     };
     match (instrument.uncertainty, instrument.class) {
         (Some(uncertainty), _) => Standard {
             uncertainty,
-            shape: Shape::Normal,
+            spread: Spread::Normal,
             basis: Basis::Stated,
         },
         (None, Some(class)) => of_class(class, Basis::Class(class)),
@@ -278,7 +282,7 @@ pub fn standard_of(instrument: &Instrument, kind: Kind) -> Standard {
 pub fn class_resolution_k(instrument: &Instrument) -> Option<f64> {
     match (instrument.uncertainty, instrument.class) {
         (_, Some(class)) => class.resolution_k,
-        (None, None) => assumed(Kind::Temperature).resolution_k,
+        (None, None) => assumed(InstrumentKind::Temperature).resolution_k,
         (Some(_), None) => None,
     }
 }

@@ -3,7 +3,7 @@
 //!
 //! `cargo test --release --test simulation -- --nocapture` prints every share.
 
-use simmerline::campaign::classes::Shape;
+use simmerline::campaign::classes::Spread;
 use simmerline::campaign::model::{Instrument, Instruments, Sensitivity};
 use simmerline::campaign::standard_uncertainty::Uncertainty;
 use simmerline::procedure::s580::uncertainty::LineUncertainty;
@@ -53,7 +53,7 @@ fn covers(scenario: &Scenario, generator: &mut Generator) -> bool {
     let instruments = instruments(scenario);
     let errors: Vec<_> = common_errors(&instruments, "invented")
         .into_iter()
-        .filter(|error| error.basis == Basis::Stated && error.shape == Shape::Normal)
+        .filter(|error| error.basis == Basis::Stated && error.spread == Spread::Normal)
         .collect();
     let (mut scale, mut shift_k) = (1.0, 0.0);
     for error in &errors {

@@ -1,7 +1,7 @@
 //! The dry, empty vessel: how hot it gets, for each watt of sunlight.
 
 use crate::campaign::Campaign;
-use crate::campaign::classes::Kind;
+use crate::campaign::classes::InstrumentKind;
 use crate::campaign::model::{StagnationLight, StagnationTest};
 use crate::error::Problem;
 use crate::local_time::unix_seconds;
@@ -49,7 +49,9 @@ fn evaluate(campaign: &Campaign, test: &StagnationTest) -> Result<Stagnation, Pr
             let sensor = &campaign.instruments.irradiance;
             (
                 irradiance_w_m2,
-                standard_of(sensor, Kind::Irradiance).uncertainty.size(),
+                standard_of(sensor, InstrumentKind::Irradiance)
+                    .uncertainty
+                    .size(),
             )
         }
         StagnationLight::ClearSky => {
@@ -70,7 +72,9 @@ fn evaluate(campaign: &Campaign, test: &StagnationTest) -> Result<Stagnation, Pr
         .uncertainty_k
         .unwrap_or(OVEN_THERMOMETER_WITHIN_K / 3.0_f64.sqrt());
     let ambient = &campaign.instruments.ambient_temperature;
-    let ambient_k = standard_of(ambient, Kind::Temperature).uncertainty.size();
+    let ambient_k = standard_of(ambient, InstrumentKind::Temperature)
+        .uncertainty
+        .size();
     let difference_k = test.plateau_c - test.ambient_c;
     let per_irradiance_k_m2_w = difference_k / irradiance_w_m2;
     let effects = [vessel_k / difference_k, ambient_k / difference_k, of_light];

@@ -2,7 +2,7 @@
 
 use super::days::DayEffect;
 use super::sensitivity::effect_w;
-use crate::campaign::classes::Kind;
+use crate::campaign::classes::InstrumentKind;
 use crate::campaign::model::Instruments;
 use crate::physics::water::SPECIFIC_HEAT_J_PER_KG_K;
 use crate::procedure::s580::intervals::Interval;
@@ -283,7 +283,7 @@ impl ReadingNoise {
         let thermometer = &instruments.water_temperature;
         let stated_k = thermometer.resolution_k.or(step_seen_k);
         let step_k = stated_k.or_else(|| class_resolution_k(thermometer));
-        let moment_s = standard_of(&instruments.clock, Kind::Clock)
+        let moment_s = standard_of(&instruments.clock, InstrumentKind::Clock)
             .uncertainty
             .size();
         let root_mean_square = |of: &dyn Fn(&(&Interval, f64)) -> Option<f64>| {

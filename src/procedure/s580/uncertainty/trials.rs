@@ -1,7 +1,7 @@
 //! The budget once more, by drawing.
 
 use super::budget::{Budget, LineUncertainty};
-use crate::campaign::classes::Shape;
+use crate::campaign::classes::Spread;
 use crate::procedure::s580::intervals::{Interval, cooking_power_w, standardised_power_w};
 use crate::procedure::sources::{CommonError, Source};
 use crate::stats::monte_carlo::{
@@ -159,10 +159,10 @@ impl Errors {
             let one = drawn
                 .iter()
                 .find(|(identity, _)| *identity == error.identity);
-            let unit = match (one, error.shape) {
+            let unit = match (one, error.spread) {
                 (Some((_, unit)), _) => *unit,
-                (None, Shape::Normal) => normal(generator),
-                (None, Shape::Rectangular) => rectangular(generator),
+                (None, Spread::Normal) => normal(generator),
+                (None, Spread::Rectangular) => rectangular(generator),
             };
             drawn.push((&error.identity, unit));
             let size = unit * error.standard.size();

@@ -3,7 +3,7 @@
 use schemars::JsonSchema;
 use serde::Serialize;
 
-use crate::campaign::classes::Shape;
+use crate::campaign::classes::Spread;
 use crate::campaign::standard_uncertainty::Uncertainty;
 use crate::procedure::Assessment;
 use crate::procedure::s580::uncertainty::RatingUncertainty;
@@ -242,9 +242,9 @@ fn common_entry(
         part: "common",
         origin,
         class,
-        distribution: match error.shape {
-            Shape::Normal => "normal",
-            Shape::Rectangular => "rectangular",
+        distribution: match error.spread {
+            Spread::Normal => "normal",
+            Spread::Rectangular => "rectangular",
         },
         relative_uncertainty,
         uncertainty_k,
