@@ -22,6 +22,7 @@ pub mod model;
 mod outputs;
 pub mod plan;
 pub mod rating_json;
+pub mod sections;
 pub mod tables;
 mod uncertainty_json;
 pub mod web_page;

@@ -15,6 +15,7 @@ use crate::report::model::instruments::instrument_rows;
 use crate::report::model::provenance::report_number;
 use crate::report::model::report::Row;
 use crate::report::model::tested::test_dates;
+use crate::report::sections::Sections;
 use crate::units::{decimals_for, sentence_case};
 
 /// A table with its header.
@@ -262,7 +263,10 @@ fn spoken_line(one: &Assessment) -> Message {
 }
 
 fn spoken_instruments(one: &Assessment, words: &Words) -> Phrase {
-    let instruments = instrument_rows(one, words).into_iter().map(|row| {
+    // A section named there is one of the campaign's own report.
+    let sections = Sections::of_report();
+    let rows = instrument_rows(one, &sections, words).into_iter();
+    let instruments = rows.map(|row| {
         message!(
             "comparison-instrument",
             quantity = row.quantity,

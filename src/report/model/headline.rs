@@ -17,6 +17,7 @@ use crate::procedure::conformity::{Conformity, Finding, Level};
 use crate::procedure::cooking::Cooking;
 use crate::procedure::limits::STANDARD_IRRADIANCE_W_M2;
 use crate::procedure::uncertainty::RatingUncertainty;
+use crate::report::sections::{Section, Sections};
 use crate::stats::line::Line;
 use crate::units::{decimals_for, sentence_case};
 
@@ -56,7 +57,7 @@ pub struct FindingText {
 }
 
 /// Puts page one into words.
-pub fn headline(assessment: &Assessment, words: &Words) -> Headline {
+pub fn headline(assessment: &Assessment, sections: &Sections, words: &Words) -> Headline {
     let conformity = &assessment.conformity;
     let finding = |finding: &Finding| FindingText {
         code: finding.code.to_owned(),
@@ -69,20 +70,28 @@ pub fn headline(assessment: &Assessment, words: &Words) -> Headline {
             .uncertainty
             .as_ref()
             .zip(assessment.rating.as_ref())
-            .map(|(sure, rating)| number(assessment, sure, rating, words)),
+            .map(|(sure, rating)| number(assessment, sure, rating, sections, words)),
         level: words.say(conformity.level.describe()),
         level_code: conformity.level.code().to_owned(),
-        level_text: words.say(level_text(conformity, &assessment.campaign.procedure)),
-        sentences: sentences(assessment, words),
+        level_text: words.say(level_text(
+            conformity,
+            &assessment.campaign.procedure,
+            sections,
+        )),
+        sentences: sentences(assessment, sections, words),
         figure: figure(assessment, words),
         findings: conformity.findings.iter().map(finding).collect(),
         conditions: brief(assessment, words),
-        caution: words.say(message!("headline-caution")),
+        caution: words.say(message!(
+            "headline-caution",
+            section = sections.number(Section::Cautions)
+        )),
     }
 }
 
-fn level_text(conformity: &Conformity, procedure: &str) -> Message {
+fn level_text(conformity: &Conformity, procedure: &str, sections: &Sections) -> Message {
     let missing = conformity.missing.as_ref();
+    let stated_in = sections.number(Section::Conditions);
     match (conformity.level, missing) {
         (_, Some(missing)) if conformity.is_unbelievable() => {
             message!("headline-unbelievable-missing", missing = missing)
@@ -95,9 +104,17 @@ fn level_text(conformity: &Conformity, procedure: &str) -> Message {
         ),
         (Level::Indicative, None) => message!("headline-indicative", procedure = procedure),
         (Level::ConformsWithNotes, _) => {
-            message!("headline-conforms-with-notes", procedure = procedure)
+            message!(
+                "headline-conforms-with-notes",
+                procedure = procedure,
+                section = stated_in
+            )
         }
-        (Level::Conforms, _) => message!("headline-conforms", procedure = procedure),
+        (Level::Conforms, _) => message!(
+            "headline-conforms",
+            procedure = procedure,
+            section = stated_in
+        ),
     }
 }
 
@@ -106,6 +123,7 @@ fn number(
     assessment: &Assessment,
     sure: &RatingUncertainty,
     rating: &Rating,
+    sections: &Sections,
     words: &Words,
 ) -> Number {
     let expanded_w = sure.budget.expanded_w();
@@ -120,14 +138,16 @@ fn number(
         scatter = fixed(of_intervals_w, decimals),
         instruments = fixed(expanded_w - of_intervals_w, decimals)
     ));
+    let budget_in = sections.number(Section::Regression);
     explanation.push(match sure.assumed().len() {
-        0 => message!("headline-each-watt"),
-        _ => message!("headline-some-assumed"),
+        0 => message!("headline-each-watt", section = budget_in),
+        _ => message!("headline-some-assumed", section = budget_in),
     });
     if let Some(drawn) = sure.monte_carlo.filter(|drawn| !drawn.agrees()) {
         explanation.push(message!(
             "headline-monte-carlo",
-            range = range(drawn.outcome.lower, drawn.outcome.upper, decimals)
+            range = range(drawn.outcome.lower, drawn.outcome.upper, decimals),
+            section = budget_in
         ));
     }
     if rating.is_extrapolated {
@@ -144,7 +164,7 @@ fn number(
     }
 }
 
-fn sentences(assessment: &Assessment, words: &Words) -> Vec<String> {
+fn sentences(assessment: &Assessment, sections: &Sections, words: &Words) -> Vec<String> {
     let mut sentences = vec![words.say(match &assessment.rating {
         Some(rating) if rating.ps50_w < 0.0 => {
             message!("headline-loses", power = fixed(-rating.ps50_w, 0))
@@ -161,7 +181,8 @@ fn sentences(assessment: &Assessment, words: &Words) -> Vec<String> {
             "headline-dry",
             difference = fixed(dry.difference_k, 0),
             irradiance = fixed(dry.irradiance_w_m2, 0),
-            result = spoken_stagnation(dry)
+            result = spoken_stagnation(dry),
+            section = sections.number(Section::Cooking)
         ))
     }));
     if !assessment.runs.is_empty() {
