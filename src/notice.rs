@@ -349,14 +349,17 @@ fn describe_danger(found: &DangerZone) -> Message {
         .with("shortest", duration(shortest_s)),
     });
     let said = match (&found.measured, predicted) {
-        (Some(_), Some(predicted)) => message!("danger-both", predicted = predicted),
-        (Some(_), None) => message!("danger-measured"),
+        (Some((run, seconds)), Some(predicted)) => message!(
+            "danger-both",
+            run = run,
+            time = duration(*seconds),
+            predicted = predicted
+        ),
+        (Some((run, seconds)), None) => {
+            message!("danger-measured", run = run, time = duration(*seconds))
+        }
         (None, Some(predicted)) => message!("danger-predicted", predicted = predicted),
         (None, None) => unreachable!("a danger is measured or predicted"),
-    };
-    let said = match &found.measured {
-        Some((run, seconds)) => said.with("run", run).with("time", duration(*seconds)),
-        None => said,
     };
     said.with(
         "zone",

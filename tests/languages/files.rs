@@ -15,12 +15,15 @@ const AS_IN_ENGLISH: &str = "As in English";
 const SHORTEST_WORD: usize = 4;
 
 /// One message.
+#[derive(Default)]
 pub struct Entered {
     /// As the file has it, without its name.
     pub text: String,
     /// Letters, figures and marks outside of what goes in.
     pub words: String,
-    pub arguments: BTreeSet<String>,
+    pub variables: BTreeSet<String>,
+    /// Messages within it: what goes into those is looked at there.
+    pub within: BTreeSet<String>,
     pub remark: String,
 }
 
@@ -42,7 +45,8 @@ pub fn messages_of(language: &Language) -> BTreeMap<String, Entered> {
                 let mut found = Entered {
                     text: serialized(entry),
                     words: String::new(),
-                    arguments: BTreeSet::new(),
+                    variables: BTreeSet::new(),
+                    within: BTreeSet::new(),
                     remark: message
                         .comment
                         .as_ref()
@@ -85,11 +89,10 @@ fn gather(pattern: &Pattern<String>, found: &mut Entered) {
 fn gather_expression(expression: &Expression<String>, found: &mut Entered) {
     let mut inline = |inline: &InlineExpression<String>| match inline {
         InlineExpression::VariableReference { id } => {
-            found.arguments.insert(id.name.clone());
+            found.variables.insert(id.name.clone());
         }
-        // A message within a message: what goes into that one is looked at there.
         InlineExpression::MessageReference { id, .. } => {
-            found.arguments.insert(id.name.clone());
+            found.within.insert(id.name.clone());
         }
         InlineExpression::StringLiteral { .. } => {}
         other => panic!("only arguments go into a message: {other:?}"),
@@ -116,7 +119,8 @@ fn every_language_has_every_message_with_all_that_goes_into_it() {
             let message = messages.get(name);
             let message = message.unwrap_or_else(|| panic!("{code}: no message \"{name}\""));
             assert_eq!(
-                message.arguments, of_english.arguments,
+                (&message.variables, &message.within),
+                (&of_english.variables, &of_english.within),
                 "{code}: what goes into \"{name}\""
             );
         }
@@ -167,7 +171,7 @@ fn names_of_languages_and_their_files_agree() {
     assert_eq!(files, expected);
 }
 
-fn sources(folder: &Path, ending: &str) -> Vec<PathBuf> {
+pub fn sources(folder: &Path, ending: &str) -> Vec<PathBuf> {
     let mut found = Vec::new();
     for entry in fs::read_dir(folder).unwrap() {
         let path = entry.unwrap().path();
@@ -213,7 +217,7 @@ fn every_message_is_used() {
     let english = messages_of(&Language::ENGLISH);
     for name in english.keys() {
         let mut others = english.values();
-        let is_within = others.any(|other| other.arguments.contains(name));
+        let is_within = others.any(|other| other.within.contains(name));
         let is_used = match name.strip_prefix("page-") {
             Some(word) => templates.contains(&format!("\"{word}\"")),
             None => whole.contains(name) || begun.iter().any(|start| name.starts_with(start)),

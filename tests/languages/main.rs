@@ -1,4 +1,6 @@
 //! The message files: whole, translated, used, and safe.
 
+mod arguments;
+mod code;
 mod files;
 mod reports;

@@ -203,34 +203,31 @@ fn heating_clauses(cooking: &Cooking, words: &Words) -> Vec<Message> {
     let named = usual
         .find(|heating| heating.water_kg == 2.0)
         .or(cooking.heatings.first());
-    let (standard, other) = match named {
-        Some(heating) if heating.time.is_some() => {
-            (message!("headline-heats"), message!("headline-heats-at"))
+    let time = named.and_then(|heating| Some((heating.water_kg, heating.time?)));
+    let may_get_there = named.is_some_and(|heating| heating.may_get_there);
+    let irradiance = short(cooking.irradiance_w_m2);
+    let is_standard = cooking.irradiance_w_m2 == STANDARD_IRRADIANCE_W_M2;
+    let heating = match time {
+        Some((water_kg, time)) => {
+            let amount = match (water_kg, words.units) {
+                (2.0, UnitSystem::Si) => message!("headline-two-kilograms").into(),
+                (kg, _) => kilograms(short(kg)),
+            };
+            let heats = if is_standard {
+                message!("headline-heats")
+            } else {
+                message!("headline-heats-at", irradiance = irradiance)
+            };
+            heats
+                .with("amount", amount)
+                .with("time", duration(time.best_s))
         }
-        Some(heating) if heating.may_get_there => (
-            message!("headline-may-not-heat"),
-            message!("headline-may-not-heat-at"),
-        ),
-        _ => (
-            message!("headline-does-not-heat"),
-            message!("headline-does-not-heat-at"),
-        ),
-    };
-    let mut heating = if cooking.irradiance_w_m2 == STANDARD_IRRADIANCE_W_M2 {
-        standard
-    } else {
-        other.with("irradiance", short(cooking.irradiance_w_m2))
-    };
-    heating = heating.with("journey", spoken_journey(cooking));
-    if let Some((named, time)) = named.and_then(|named| Some((named, named.time?))) {
-        let amount = match (named.water_kg, words.units) {
-            (2.0, UnitSystem::Si) => message!("headline-two-kilograms").into(),
-            (kg, _) => kilograms(short(kg)),
-        };
-        heating = heating
-            .with("amount", amount)
-            .with("time", duration(time.best_s));
+        None if may_get_there && is_standard => message!("headline-may-not-heat"),
+        None if may_get_there => message!("headline-may-not-heat-at", irradiance = irradiance),
+        None if is_standard => message!("headline-does-not-heat"),
+        None => message!("headline-does-not-heat-at", irradiance = irradiance),
     }
+    .with("journey", spoken_journey(cooking));
     let end = match cooking.heat_ends {
         Some(ends) if ends.best_c < cooking.boiling_point_c => Some(message!(
             "headline-heat-ends",
