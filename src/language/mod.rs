@@ -14,4 +14,4 @@ pub use phrase::{
     Phrase, celsius, clauses, clock, date, duration, fixed, joined, kilograms, listed, probability,
     range, short, spread_clock,
 };
-pub use words::{LANGUAGES, Language, Words};
+pub use words::{LANGUAGES, Language, STILL_TO_TRANSLATE, Words};

@@ -7,7 +7,7 @@ use std::path::{Path, PathBuf};
 use fluent_syntax::ast::{Entry, Expression, InlineExpression, Pattern, PatternElement, Resource};
 use fluent_syntax::parser::parse;
 use fluent_syntax::serializer::serialize;
-use simmerline::language::{LANGUAGES, Language};
+use simmerline::language::{LANGUAGES, Language, STILL_TO_TRANSLATE};
 
 /// A remark that says that a message is rightly as in English.
 const AS_IN_ENGLISH: &str = "As in English";
@@ -25,6 +25,8 @@ pub struct Entered {
     /// Messages within it: what goes into those is looked at there.
     pub within: BTreeSet<String>,
     pub remark: String,
+    /// Still to translate: all else is that of the English.
+    pub is_marked: bool,
 }
 
 pub fn file_of(language: &Language) -> String {
@@ -51,6 +53,7 @@ pub fn messages_of(language: &Language) -> BTreeMap<String, Entered> {
                         .comment
                         .as_ref()
                         .map_or_else(String::new, |comment| comment.content.join("\n")),
+                    is_marked: false,
                 };
                 gather(pattern, &mut found);
                 let name = message.id.name.clone();
@@ -61,7 +64,26 @@ pub fn messages_of(language: &Language) -> BTreeMap<String, Entered> {
             _ => {}
         }
     }
+    if *language != Language::ENGLISH {
+        put_english_where_marked(&mut messages);
+    }
     messages
+}
+
+fn put_english_where_marked(messages: &mut BTreeMap<String, Entered>) {
+    let mut english = messages_of(&Language::ENGLISH);
+    let marked = messages.iter_mut();
+    for (name, message) in marked.filter(|(_, message)| message.text == STILL_TO_TRANSLATE) {
+        let of_english = english.remove(name);
+        *message = of_english.unwrap_or_else(|| panic!("\"{name}\" is not in English"));
+        message.is_marked = true;
+    }
+}
+
+/// Whether nothing of a language is still to translate.
+pub fn is_whole(language: &Language) -> bool {
+    let messages = messages_of(language);
+    messages.values().all(|message| !message.is_marked)
 }
 
 fn serialized(entry: &Entry<String>) -> String {
@@ -144,7 +166,8 @@ fn no_message_is_left_in_english() {
                 .split(|letter: char| !letter.is_alphabetic())
                 .any(|word| word.chars().count() >= SHORTEST_WORD);
             let is_same = message.words == english[&name].words;
-            if has_words && is_same && !message.remark.contains(AS_IN_ENGLISH) {
+            if has_words && is_same && !message.is_marked && !message.remark.contains(AS_IN_ENGLISH)
+            {
                 left.push(format!("{}: {name} = {}", language.code, message.text));
             }
         }

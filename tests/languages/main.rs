@@ -3,4 +3,5 @@
 mod arguments;
 mod code;
 mod files;
+mod release;
 mod reports;

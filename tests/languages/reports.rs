@@ -11,6 +11,8 @@ use simmerline::language::{LANGUAGES, Language, Words};
 use simmerline::report::model::build;
 use simmerline::report::{Edition, outputs};
 
+use crate::files::is_whole;
+
 /// Words that betray English in a sentence, in none of the other languages.
 const ENGLISH_WORDS: [&str; 12] = [
     "the", "and", "with", "from", "which", "is", "are", "was", "were", "not", "water", "each",
@@ -65,7 +67,7 @@ fn no_report_has_english_in_it_or_a_decimal_mark_of_another_language() {
     let mut wrong = Vec::new();
     for folder in find_campaigns(&["sample-runs".into()]).unwrap() {
         let assessment = assess_folder(&folder).unwrap();
-        for language in LANGUAGES.into_iter().skip(1) {
+        for language in LANGUAGES.into_iter().skip(1).filter(is_whole) {
             let edition = edition(language);
             let has_comma = edition.words.say(simmerline::message!("decimal-mark")) == ",";
             let report = serde_json::to_value(build(&assessment, &edition)).unwrap();
