@@ -3,5 +3,6 @@
 mod arguments;
 mod code;
 mod files;
+mod listed;
 mod release;
 mod reports;
