@@ -9,6 +9,7 @@ use super::terminal::{print, quoted};
 use crate::campaign::find::CAMPAIGN_FILE;
 use crate::campaign::template::{CAMPAIGN_TEMPLATE, CANONICAL_HEADER, LOG_NAME};
 use crate::error::{Error, Problem, Result};
+use crate::language::LANGUAGES;
 
 /// Writes the campaign file and the empty log.
 ///
@@ -24,7 +25,7 @@ pub fn run(options: &NewOptions) -> Result<u8> {
         }
     }
     fs::create_dir_all(folder).map_err(|error| cannot_write(folder, &error))?;
-    write_new(&folder.join(CAMPAIGN_FILE), CAMPAIGN_TEMPLATE)?;
+    write_new(&folder.join(CAMPAIGN_FILE), &campaign_file())?;
     write_new(&folder.join(LOG_NAME), &format!("{CANONICAL_HEADER}\n"))?;
     let name = quoted(folder);
     print(&format!(
@@ -32,6 +33,13 @@ pub fn run(options: &NewOptions) -> Result<u8> {
          Fill in both, then: simmerline check {name}\n"
     ))?;
     Ok(0)
+}
+
+/// The campaign file to fill in, with the languages that there are.
+fn campaign_file() -> String {
+    let [others @ .., last] = LANGUAGES.map(|language| language.code);
+    let languages = format!("{} or {last}", others.join(", "));
+    CAMPAIGN_TEMPLATE.replace("[languages]", &languages)
 }
 
 /// Writes a file that must not be there yet.

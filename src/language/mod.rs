@@ -16,4 +16,4 @@ pub use phrase::{
     range, short, spread_clock,
 };
 pub use unit_system::UnitSystem;
-pub use words::{LANGUAGES, Language, Words};
+pub use words::{LANGUAGES, Language, STILL_TO_TRANSLATE, Words};

@@ -1,6 +1,6 @@
 //! A language, and what is said in it.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::sync::LazyLock;
 
 use fluent_bundle::concurrent::FluentBundle;
@@ -24,6 +24,9 @@ pub struct Language {
     /// Its message file.
     messages: &'static str,
 }
+
+/// What stands in place of a message that is still to translate. It is said in English.
+pub const STILL_TO_TRANSLATE: &str = "STILL TO TRANSLATE";
 
 /// Every language, English first. To add one: its message file, and a row here.
 pub const LANGUAGES: [Language; 5] = [
@@ -70,6 +73,14 @@ pub struct Words {
     pub units: UnitSystem,
     bundle: FluentBundle<FluentResource>,
     decimal_mark: String,
+    /// `None`: every message is translated.
+    untranslated: Option<Untranslated>,
+}
+
+/// Messages that are still to translate, and the English in which they are said.
+struct Untranslated {
+    names: BTreeSet<&'static str>,
+    english: Box<Words>,
 }
 
 static ENGLISH: LazyLock<Words> = LazyLock::new(|| Words::new(Language::ENGLISH, UnitSystem::Si));
@@ -85,9 +96,11 @@ impl Words {
         let mut bundle = FluentBundle::new_concurrent(vec![of_code]);
         // Marks for mixed directions would be characters that the fonts lack.
         bundle.set_use_isolating(false);
+        let names = untranslated_names(language.messages);
+        let messages = in_english(language.messages, &names);
         let messages = match units {
-            UnitSystem::Si => language.messages.to_owned(),
-            UnitSystem::Us => with_fahrenheit(language.messages),
+            UnitSystem::Si => messages,
+            UnitSystem::Us => with_fahrenheit(&messages),
         };
         let messages = FluentResource::try_new(messages);
         let messages = messages.map_err(|(_, faults)| faults);
@@ -99,6 +112,10 @@ impl Words {
             units,
             bundle,
             decimal_mark: String::new(),
+            untranslated: (!names.is_empty()).then(|| Untranslated {
+                names,
+                english: Box::new(Words::new(Language::ENGLISH, units)),
+            }),
         };
         words.decimal_mark = words.say(message!("decimal-mark"));
         words
@@ -180,6 +197,10 @@ impl Words {
 
     fn say_message(&self, message: &Message) -> String {
         let name = &message.name;
+        let untranslated = self.untranslated.as_ref();
+        if let Some(found) = untranslated.filter(|one| one.names.contains(name.as_ref())) {
+            return found.english.say_message(message);
+        }
         let pattern = self
             .bundle
             .get_message(name)
@@ -229,18 +250,85 @@ fn with_fahrenheit(messages: &str) -> String {
     text
 }
 
+/// The name of the message that begins with a line, and what follows on that line.
+fn begun_message(line: &str) -> Option<(&str, &str)> {
+    let (name, rest) = line.split_once('=')?;
+    let begins = line.starts_with(|first: char| first.is_ascii_lowercase());
+    begins.then(|| (name.trim(), rest.trim()))
+}
+
 /// The names of the messages of a file, in its order: each begins a line.
 fn message_names(messages: &str) -> impl Iterator<Item = &str> {
-    messages.lines().filter_map(|line| {
-        let (name, _) = line.split_once('=')?;
-        line.starts_with(|first: char| first.is_ascii_lowercase())
-            .then(|| name.trim())
-    })
+    let begun = messages.lines().filter_map(begun_message);
+    begun.map(|(name, _)| name)
+}
+
+/// The names of the messages of a file that are still to translate.
+fn untranslated_names(messages: &'static str) -> BTreeSet<&'static str> {
+    let begun = messages.lines().filter_map(begun_message);
+    let untranslated = begun.filter(|(_, rest)| *rest == STILL_TO_TRANSLATE);
+    untranslated.map(|(name, _)| name).collect()
+}
+
+/// A file with the English of some messages in place of its own, for the sentences that they
+/// stand within.
+fn in_english(messages: &str, names: &BTreeSet<&str>) -> String {
+    let is_of = |line: &str| begun_message(line).is_some_and(|(name, _)| names.contains(name));
+    let own = messages.lines().filter(|line| !is_of(line));
+    let mut is_wanted = false;
+    let english = Language::ENGLISH.messages.lines().filter(|line| {
+        if line.is_empty() || line.starts_with('#') || begun_message(line).is_some() {
+            is_wanted = is_of(line);
+        }
+        is_wanted
+    });
+    own.chain(english).flat_map(|line| [line, "\n"]).collect()
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::language::fixed;
+
+    /// A language of a few messages, some of them still to translate.
+    const HALF_FRENCH: Language = Language {
+        messages: "decimal-mark = ,\n\
+            counted-days = STILL TO TRANSLATE\n\
+            counted-intervals = { $intervals } intervalles\n\
+            under = STILL TO TRANSLATE\n\
+            uncertainty-kelvin = { $kelvin } K\n\
+            headline-met = { $used } : { counted-ten-minutes }, { counted-days }\n\
+            counted-ten-minutes = { $intervals } intervalles\n",
+        ..LANGUAGES[2]
+    };
+
+    #[test]
+    fn what_is_still_to_translate_is_said_in_english_with_its_numbers() {
+        let words = Words::new(HALF_FRENCH, UnitSystem::Si);
+        let half = || fixed(0.5, 1);
+        assert_eq!(
+            words.say(message!("uncertainty-kelvin", kelvin = half())),
+            "0,5 K"
+        );
+        assert_eq!(words.say(message!("under", number = half())), "under 0.5");
+        let within = message!("uncertainty-kelvin", kelvin = half());
+        assert_eq!(words.say(message!("under", number = within)), "under 0.5 K");
+        assert_eq!(words.say(message!("counted-days", days = 1)), "1 day");
+    }
+
+    #[test]
+    fn what_is_still_to_translate_stands_in_english_within_a_translated_sentence() {
+        let words = Words::new(HALF_FRENCH, UnitSystem::Si);
+        let met = message!("headline-met", used = 3, intervals = 4, days = 2);
+        assert_eq!(words.say(met), "3 : 4 intervalles, 2 days");
+    }
+
+    #[test]
+    #[should_panic(expected = "fr.ftl has no message \"list\"")]
+    fn what_is_missing_and_not_marked_is_not_said_in_english() {
+        let words = Words::new(HALF_FRENCH, UnitSystem::Si);
+        words.say(message!("list", first = "a", last = "b"));
+    }
 
     #[test]
     fn degrees_in_a_message_have_fahrenheit_beside_them() {

@@ -143,32 +143,14 @@ pub struct CommonError {
     pub basis: Basis,
 }
 
-/// Errors that the readings of a campaign share; those of instruments without an id are
-/// the `owner`'s alone.
-pub fn common_errors(instruments: &Instruments, owner: &str) -> Vec<CommonError> {
-    let measured = [
-        (
-            Source::Irradiance,
-            InstrumentKind::Irradiance,
-            &instruments.irradiance,
-        ),
-        (
-            Source::WaterTemperature,
-            InstrumentKind::Temperature,
-            &instruments.water_temperature,
-        ),
-        (
-            Source::AmbientTemperature,
-            InstrumentKind::Temperature,
-            &instruments.ambient_temperature,
-        ),
-        (
-            Source::WaterMass,
-            InstrumentKind::Mass,
-            &instruments.water_mass,
-        ),
-    ];
-    let of_instrument = |(source, kind, instrument): (Source, InstrumentKind, &Instrument)| {
+impl CommonError {
+    /// The error of an instrument; without an id it is the `owner`'s alone.
+    fn of_instrument(
+        source: Source,
+        kind: InstrumentKind,
+        instrument: &Instrument,
+        owner: &str,
+    ) -> Self {
         let Standard {
             uncertainty,
             spread,
@@ -185,48 +167,66 @@ pub fn common_errors(instruments: &Instruments, owner: &str) -> Vec<CommonError>
             spread,
             basis,
         }
-    };
-    let known = |source: Source, identity: String, within: f64| CommonError {
-        source,
-        identity,
-        standard: Uncertainty::Relative(within / 3.0_f64.sqrt()),
-        spread: Spread::Rectangular,
-        basis: Basis::Known(Known {
+    }
+
+    /// An error known to lie within a fraction of the reading.
+    fn within(source: Source, identity: String, fraction: f64) -> Self {
+        CommonError {
             source,
-            fraction: within,
-        }),
-    };
-    let specific_heat = known(
-        Source::SpecificHeat,
-        "water".to_owned(),
-        SPECIFIC_HEAT_WITHIN,
-    );
-    let clock = known(
-        Source::ClockRate,
-        format!("clock of {owner}"),
-        CLOCK_RATE_WITHIN,
-    );
-    let has_sensor = instruments.irradiance_estimate != Some(IrradianceEstimate::ClearSky);
-    let estimated = estimates(instruments)
-        .into_iter()
-        .map(|estimated| CommonError {
-            source: estimated.source,
-            identity: format!("{:?} of {owner}", estimated.source),
-            standard: Uncertainty::Relative(estimated.standard),
+            identity,
+            standard: Uncertainty::Relative(fraction / 3.0_f64.sqrt()),
+            spread: Spread::Rectangular,
+            basis: Basis::Known(Known { source, fraction }),
+        }
+    }
+
+    /// The error of an estimate of irradiance.
+    fn of_estimate(estimated: &Estimated, owner: &str) -> Self {
+        let Estimated { source, standard } = *estimated;
+        CommonError {
+            source,
+            identity: format!("{source:?} of {owner}"),
+            standard: Uncertainty::Relative(standard),
             spread: Spread::Normal,
             basis: Basis::Known(Known {
-                source: estimated.source,
-                fraction: estimated.standard,
+                source,
+                fraction: standard,
             }),
-        });
-    let (sun, others) = measured.split_at(1);
-    let sun = sun.iter().filter(|_| has_sensor);
-    sun.copied()
-        .map(of_instrument)
-        .chain(estimated)
-        .chain(others.iter().copied().map(of_instrument))
-        .chain([specific_heat, clock])
-        .collect()
+        }
+    }
+}
+
+/// Errors that the readings of a campaign share; those of instruments without an id are
+/// the `owner`'s alone.
+pub fn common_errors(instruments: &Instruments, owner: &str) -> Vec<CommonError> {
+    use InstrumentKind::{Irradiance, Mass, Temperature};
+    let of = |source: Source, kind: InstrumentKind, instrument: &Instrument| {
+        CommonError::of_instrument(source, kind, instrument, owner)
+    };
+    let has_sensor = instruments.irradiance_estimate != Some(IrradianceEstimate::ClearSky);
+    let sensor = has_sensor.then(|| of(Source::Irradiance, Irradiance, &instruments.irradiance));
+    let estimates = estimates(instruments).into_iter();
+    let estimates = estimates.map(|estimated| CommonError::of_estimate(estimated, owner));
+    let (water, ambient) = (
+        &instruments.water_temperature,
+        &instruments.ambient_temperature,
+    );
+    let others = [
+        of(Source::WaterTemperature, Temperature, water),
+        of(Source::AmbientTemperature, Temperature, ambient),
+        of(Source::WaterMass, Mass, &instruments.water_mass),
+        CommonError::within(
+            Source::SpecificHeat,
+            "water".to_owned(),
+            SPECIFIC_HEAT_WITHIN,
+        ),
+        CommonError::within(
+            Source::ClockRate,
+            format!("clock of {owner}"),
+            CLOCK_RATE_WITHIN,
+        ),
+    ];
+    sensor.into_iter().chain(estimates).chain(others).collect()
 }
 
 /// What an estimate of irradiance adds to the sensor that it rests on, if there is one.

@@ -22,6 +22,7 @@ mod outputs;
 pub mod plan;
 mod rows;
 pub mod s580;
+pub mod sections;
 mod spoken;
 pub mod web_page;
 pub mod words;

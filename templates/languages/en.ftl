@@ -97,8 +97,8 @@ level-conforms-with-notes = Conforms with notes
 level-indicative = Indicative only
 # In the sentences that follow, the words of the level are set in bold where they stand
 # exactly as above. No full stop.
-headline-conforms = { level-conforms } to ASAE { $procedure }, as section 2 states it
-headline-conforms-with-notes = { level-conforms-with-notes } to ASAE { $procedure }, as section 2 states it
+headline-conforms = { level-conforms } to ASAE { $procedure }, as section { $section } states it
+headline-conforms-with-notes = { level-conforms-with-notes } to ASAE { $procedure }, as section { $section } states it
 headline-indicative = { level-indicative }, does not conform to ASAE { $procedure }, for the findings below
 headline-indicative-missing = { level-indicative }, does not conform to ASAE { $procedure }; still missing: { $missing }
 headline-unbelievable = { level-indicative }, and not to be believed: the water gained more heat than the sunlight holds
@@ -124,9 +124,9 @@ page-no-rating = no rating
 headline-irradiance-estimated = irradiance estimated { $way }
 # What of the ± comes from what. These lines stand below the number, in small letters.
 headline-parts = of it, scatter and days { $scatter } W, instruments { $instruments } W
-headline-each-watt = 95 %; each watt has its line in section 5
-headline-some-assumed = 95 %; some instruments are assumed (section 5)
-headline-monte-carlo = a Monte Carlo check gives { $range } W (section 5)
+headline-each-watt = 95 %; each watt has its line in section { $section }
+headline-some-assumed = 95 %; some instruments are assumed (section { $section })
+headline-monte-carlo = a Monte Carlo check gives { $range } W (section { $section })
 headline-extrapolated = an extrapolation: 50 K lies outside what was observed
 
 ## Page one: the rating in plain words
@@ -151,7 +151,7 @@ journey = from { $degrees }
 journey-degrees = { $start } to { $target }
 journey-to-boiling = from { $start } to boiling ({ $boiling } here)
 # { $result } as in stagnation-result.
-headline-dry = The dry vessel came to { $difference } K above the air in { $irradiance } W/m²: { $result } (section 6).
+headline-dry = The dry vessel came to { $difference } K above the air in { $irradiance } W/m²: { $result } (section { $section }).
 # How many intervals count. No full stop; headline-no-irradiance and headline-others follow
 # after "; " where they apply.
 headline-met = { $used } of { counted-ten-minutes }, on { counted-days }, met every condition
@@ -196,7 +196,7 @@ brief-water-below = Water below boiling, both ends
 brief-water-fixed = Water temperature, both ends
 brief-solar-time = Solar time
 page-before-you-cook = Before you cook.
-headline-caution = Hot surfaces and steam burn, the focus can blind and start fires, and this rating says nothing about food safety. Read the cautions in section 7 before you cook. Local codes and licensed practice come first.
+headline-caution = Hot surfaces and steam burn, the focus can blind and start fires, and this rating says nothing about food safety. Read the cautions in section { $section } before you cook. Local codes and licensed practice come first.
 
 ## Findings: what keeps a rating from conforming, and what would mend it
 #
@@ -247,17 +247,17 @@ finding-own-limit-remedy = go back to the practice's limits: delete these under 
 finding-excluded-by-tester = { counted-intervals } excluded by the tester
 finding-excluded-by-tester-remedy = none, if the reason given in the campaign file stands
 
-## Section 1
+## What was tested
 
-page-tested = What was tested
+section-tested = What was tested
 page-instruments = Instruments
 page-instruments-quantity = quantity
 page-instruments-instrument = instrument
 page-instruments-uncertainty = standard uncertainty
 
-## Section 2: conditions
+## Conditions
 
-page-conditions = Conditions
+section-conditions = Conditions
 # Headers of the table.
 page-conditions-condition = condition
 page-conditions-limit = limit
@@ -300,9 +300,9 @@ conditions-r-squared = Where R² is too low the practice is content with a note;
 # "Own" as in standing-own-requirement.
 conditions-own = Limits marked "own" are the campaign's and deviate from the practice.
 
-## Section 3: runs
+## Runs
 
-page-runs = Runs
+section-runs = Runs
 page-runs-how = Shaded: spans of used intervals. Dashed: the water temperature that the line predicts from the irradiance and the air measured; dots: measured, at the ends of the intervals. Bars: the time that is used, and the time that each limit set aside.
 run-title = Run { $number }, { $date }
 # { $run }: its name; { $from }, { $to }: times of day.
@@ -323,9 +323,9 @@ run-alt-no-irradiance = irradiance not measured
 run-alt-wind = wind between { $lowest } and { $highest } metres per second
 run-alt-no-wind = wind not measured
 
-## Section 4: intervals
+## Intervals
 
-page-intervals = Intervals
+section-intervals = Intervals
 # Headers of a table of ten narrow columns: as short as can be.
 page-intervals-local = local time
 page-intervals-solar = solar
@@ -354,9 +354,9 @@ reason-reading-gap = readings were missing
 reason-excluded-by-tester = the tester excluded the span
 reason-not-cloudless = the tester does not state that the sky was cloudless
 
-## Section 5: regression and uncertainty
+## Regression and uncertainty
 
-page-regression = Regression and uncertainty
+section-regression = Regression and uncertainty
 regression-none = No line can be fitted: that takes at least three used intervals with irradiance, at different temperature differences.
 regression-method = Ordinary least squares of Ps on Td over the used intervals of all runs, each with equal weight; intervals with Student's t. P = m·c·(T2 − T1)/Δt with c = 4186 J/(kg K) and the time that really passed; Ps = P·700/G with the mean irradiance G of the interval; Td = mean water minus mean ambient temperature. Means are weighted by time.
 # Labels, and what stands beside them.
@@ -387,9 +387,9 @@ page-uncertainty-sensitivity = sensitivity
 page-uncertainty-of-rating = in Ps(50)
 page-uncertainty-part = part of the ±
 
-## Section 6: what it means for cooking
+## Cooking
 
-page-cooking = What it means for cooking
+section-cooking = What it means for cooking
 page-cooking-water = water
 # [journey] is put in by the program: "from 20 to 95 °C", the message journey.
 page-cooking-time = time [journey]
@@ -420,15 +420,15 @@ stagnation-result = { $difference } ± { $half_width } K m²/W
 stagnation-note = Highest steady temperature of the empty, dark vessel above ambient, for each W/m²; ± for 95 %, an oven thermometer within ± 10 K where no uncertainty is stated. It tells losses from light, and is no cooking power. The ratio is the one Mullick, Kandpal and Saxena 1987 use for box cookers (from memory); for other cookers it only compares like with like. To hold it against, common practice, no published source: a thin dark pot in a shallow many-sided reflector of about a square metre comes to around { $usual } in half an hour. An empty vessel can glow, crack or lose its coating: never leave it.
 page-assumed = Assumed
 
-## Section 7
+## Cautions
 
-page-cautions = Cautions
+section-cautions = Cautions
 # [source] is put in by the program.
 page-cautions-source = Source: [source].
 
-## Section 8: deviations, notes and provenance
+## Provenance
 
-page-provenance = Deviations, notes and provenance
+section-provenance = Deviations, notes and provenance
 page-deviations = Deviations from the practice
 page-tester-notes = The tester’s notes
 page-notices = Notices from reading the logs
@@ -499,7 +499,7 @@ basis-within-kelvin = within ± { $limit } K
 basis-within-kelvin-read = within ± { $limit } K, read to { $step } K
 basis-within-seconds = within ± { $limit } s
 
-## Section 1: the line under the title
+## What was tested: the line under the title
 
 # These four stand after each other, with a dot between them.
 subtitle-cooker = { $cooker }, { $area } m²
@@ -511,7 +511,7 @@ dates-of-a-month = { $first } to { $last }
 dates-of-a-year = { $day } { $month } to { $last }
 dates = { $first } to { $last }
 
-## Section 1: what was tested
+## What was tested
 #
 # Labels stand at the left in a column of about 18 letters; longer ones break.
 
@@ -594,7 +594,7 @@ tested-others-station = irradiance, from the log of a station nearby
 # As ISO/IEC 17025 asks: what was not established by the test is marked.
 tested-stated-note = What is said of the cooker, the load, the site, the laboratory and the client is stated in the campaign file and not checked here; what follows from it, such as the load per area and the boiling point, is as good as that. A wrong area, load or uncertainty makes a wrong rating. Results are of the cooker as it was handed in.
 
-## Section 1: instruments
+## What was tested: instruments
 
 tested-water-temperature = water temperature
 tested-ambient-temperature = ambient temperature
@@ -610,8 +610,8 @@ instrument-with-id = { $description } ({ $id })
 # { $way }: one of the messages that begin with estimated-.
 instrument-estimated = { $instrument }, { $way }
 # { $uncertainty } as in the other rows.
-instrument-estimated-uncertainty = { $uncertainty }; section 5
-instrument-uncertainty-of-model = that of the model; section 5
+instrument-estimated-uncertainty = { $uncertainty }; section { $section }
+instrument-uncertainty-of-model = that of the model; section { $section }
 instrument-by-class = by its class, { $basis }
 instrument-by-eye = by eye, Beaufort scale (WMO-No. 8)
 instrument-by-eye-uncertainty = the range of a number, such as 0.3 to 1.5 m/s
@@ -619,9 +619,9 @@ uncertainty-percent = { $percent } % of the reading
 uncertainty-kelvin = { $kelvin } K
 uncertainty-speed = { $speed } m/s
 uncertainty-seconds = { $seconds } s
-tested-instruments-note = Uncertainties are standard uncertainties (k = 1), as the tester states them; section 5 says what is taken where none is stated. The practice asks for the water sensor in the water, at the centre, 10 mm above the bottom, for the wind beside the cooker at its height, and for an even load over the vessels (from memory); none of these is checked here.
+tested-instruments-note = Uncertainties are standard uncertainties (k = 1), as the tester states them; section { $section } says what is taken where none is stated. The practice asks for the water sensor in the water, at the centre, 10 mm above the bottom, for the wind beside the cooker at its height, and for an even load over the vessels (from memory); none of these is checked here.
 
-## Section 5: the budget of uncertainty
+## Regression and uncertainty: the budget of uncertainty
 #
 # Cells of a table of six columns: short.
 
@@ -680,7 +680,7 @@ source-clear-sky = Ineichen and Perez 2002; 5 % from memory of Reno, Hansen and 
 source-conversion = Erbs, Klein and Duffie 1982; spread of the beam from memory of Gueymard and Ruiz-Arias 2016
 source-specific-heat = IAPWS-IF97, 10 °C to 95 °C
 
-## Section 5: what the budget comes to
+## Regression and uncertainty: what the budget comes to
 
 # { $rating }: rating-with-uncertainty. { $freedom }: a number, or freedom-large.
 budget-result = Ps(50) = { $rating }. Expanded uncertainty ± { $expanded } W: combined { $combined } W times k = { $factor }, Student's t for 95 % and { $freedom } effective degrees of freedom (JCGM 100:2008, Welch–Satterthwaite).
@@ -694,7 +694,7 @@ budget-note-assumed = For { $quantities } the campaign file states neither uncer
 budget-note-reading = Of the { $scatter } W by which an interval scatters, the step in which the water thermometer is read explains { $step } W and the moment of reading { $moment } W; both are in the scatter and not counted again.
 budget-note-reading-most = Of the { $scatter } W by which an interval scatters, the step in which the water thermometer is read explains { $step } W and the moment of reading { $moment } W; both are in the scatter and not counted again. The thermometer's step is most of the scatter: a finer one would help more than anything.
 
-## Section 5: check by Monte Carlo
+## Regression and uncertainty: check by Monte Carlo
 #
 # Two sentences, one after the other: what was drawn, and what follows from it.
 
@@ -706,7 +706,7 @@ drawn-narrower = That is { $apart } W from the budget's interval, where JCGM 101
 drawn-few-days = That is { $apart } W from the budget's interval, where JCGM 101 allows { $tolerance } W for one significant digit. The tails of Student's t for so few degrees of freedom weigh more in the draws; more days bring the two together. Where much depends on it, take the wider one.
 drawn-skewed = That is { $apart } W from the budget's interval, where JCGM 101 allows { $tolerance } W for one significant digit. Dividing by an irradiance that may be far off skews the draws; a better known sensor brings the two together. Where much depends on it, take the wider one.
 
-## Section 5: what more data would bring
+## Regression and uncertainty: what more data would bring
 
 outlook-at-best = More intervals and days would bring the uncertainty down to ± { $least } W at best; the rest is the instruments'.
 outlook-reached = The ± { $target } W aimed at are reached.
@@ -738,12 +738,12 @@ heaviest-clock-rate = Time weighs most.
 outlook-too-far = The ± { $target } W aimed at would take more intervals than anybody measures, assuming the spread seen so far.
 outlook-too-far-one-day = The ± { $target } W aimed at would take more intervals than anybody measures, assuming the spread seen so far and that days do not differ.
 
-## Page one, and section 5: what limits the number most
+## Page one, and regression and uncertainty: what limits the number most
 
 limits-most-step = What limits this number most is the step in which the water thermometer is read: { $percent } % of its variance.
 limits-most-estimate = What limits this number most is that irradiance is estimated: { $percent } % of its variance.
 
-## Section 5: days, neighbours and single intervals
+## Regression and uncertainty: days, neighbours and single intervals
 
 days-one = All used intervals are from one day: how much days differ cannot be told, so it is not in the uncertainty. Another day may well read outside the range stated.
 days-too-few-intervals = Too few intervals to tell days apart from scatter; how much days differ is not in the uncertainty.
@@ -772,13 +772,13 @@ influence-more = Intervals that move the line more than others, by Cook's distan
 # { $time }: time of day.
 influence-one = { $date } { $time } (Cook's distance { $distance }; without it Ps(50) is { $power } W)
 
-## Section 5: the figure beside the budget
+## Regression and uncertainty: the figure beside the budget
 
 spread-caption = Left: residuals in order of size against those of a normal distribution; on the dashed line if they are normal. Right: the line with its 95 % band, dark from scatter and days, light with the instruments.
 # Read out to those who do not see the figure.
 spread-alt = Two panels. Normal quantile plot of { $points } residuals. The line with its 95 percent band: at 50 kelvin { $power } watts, plus or minus { $scatter } watts from scatter and days, plus or minus { $expanded } watts with the instruments.
 
-## Section 8: deviations and provenance
+## Provenance
 
 # { $limit }: a key of the campaign file, with its value; { $what }: a message that begins
 # with limit-.
@@ -1195,7 +1195,7 @@ needed-no-number = More intervals alone would hardly show one of { $sought } W: 
 comparison-in-all = In all { $shown } of { $pairs ->
         [one] { $pairs } pair
        *[other] { $pairs } pairs
-    } show a real difference; section 1 has every one.
+    } show a real difference; section { $section } has every one.
 
 ## Comparison: slope or intercept
 #
@@ -1279,11 +1279,11 @@ heating-never = does not get there
 
 ## Comparison: caution on page one
 
-caution-compared = Hot surfaces and steam burn, the focus can blind and start fires, and these ratings say nothing about food safety. Read the cautions in section 3 before you cook. Local codes and licensed practice come first.
+caution-compared = Hot surfaces and steam burn, the focus can blind and start fires, and these ratings say nothing about food safety. Read the cautions in section { $section } before you cook. Local codes and licensed practice come first.
 
-## Comparison: section 1, differences
+## Comparison: differences
 
-page-comparison-differences = Differences, and what they rest on
+section-differences = Differences, and what they rest on
 # Headers have little room.
 page-comparison-pair = pair
 page-comparison-difference = difference of Ps(50)
@@ -1316,9 +1316,9 @@ pair-budget-expanded = expanded, 95 %, k = { $factor }
 # Budgets of other pairs.
 pair-budget-others = The other { $count } are in the data file.
 
-## Comparison: section 2, the campaigns
+## Comparison: the campaigns
 
-page-comparison-campaigns = The campaigns
+section-campaigns = The campaigns
 comparison-campaign-title = { $campaign }: { $name }
 # What stands at the left; there is room for 18 letters.
 comparison-campaign = campaign
@@ -1345,10 +1345,9 @@ comparison-line-text = { $intervals ->
     } at Td from { $range } K
 comparison-instrument = { $quantity }: { $instrument }, { $uncertainty }
 
-## Comparison: sections 3 and 4
+## Comparison: method and provenance
 
-page-comparison-cautions = Cautions
-page-comparison-provenance = Method and provenance
+section-method = Method and provenance
 page-comparison-made-with = Made with
 # Titles of standards stay as they are.
 comparison-practice = ASAE S580.1 for each rating; JCGM 100:2008 for the differences

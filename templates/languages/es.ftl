@@ -91,8 +91,8 @@ level-conforms-with-notes = Conforme con notas
 level-indicative = Solo indicativa
 # In the sentences that follow, the words of the level are set in bold where they stand
 # exactly as above. No full stop.
-headline-conforms = { level-conforms } a ASAE { $procedure }, según la expone la sección 2
-headline-conforms-with-notes = { level-conforms-with-notes } respecto a ASAE { $procedure }, según la expone la sección 2
+headline-conforms = { level-conforms } a ASAE { $procedure }, según la expone la sección { $section }
+headline-conforms-with-notes = { level-conforms-with-notes } respecto a ASAE { $procedure }, según la expone la sección { $section }
 headline-indicative = { level-indicative }, no conforme a ASAE { $procedure }, por los hallazgos de abajo
 headline-indicative-missing = { level-indicative }, no conforme a ASAE { $procedure }; aún faltan: { $missing }
 headline-unbelievable = { level-indicative }, y no creíble: el agua ganó más calor del que contiene la luz solar
@@ -119,9 +119,9 @@ page-no-rating = sin calificación
 headline-irradiance-estimated = irradiancia estimada { $way }
 # What of the ± comes from what. These lines stand below the number, in small letters.
 headline-parts = de ello, dispersión y días { $scatter } W, instrumentos { $instruments } W
-headline-each-watt = 95 %; cada vatio tiene su línea en la sección 5
-headline-some-assumed = 95 %; algunos instrumentos son supuestos (sección 5)
-headline-monte-carlo = una comprobación de Monte Carlo da { $range } W (sección 5)
+headline-each-watt = 95 %; cada vatio tiene su línea en la sección { $section }
+headline-some-assumed = 95 %; algunos instrumentos son supuestos (sección { $section })
+headline-monte-carlo = una comprobación de Monte Carlo da { $range } W (sección { $section })
 headline-extrapolated = una extrapolación: 50 K queda fuera de lo observado
 
 ## Page one: the rating in plain words
@@ -146,7 +146,7 @@ journey = de { $degrees }
 journey-degrees = { $start } a { $target }
 journey-to-boiling = de { $start } a la ebullición ({ $boiling } aquí)
 # { $result } as in stagnation-result.
-headline-dry = El recipiente vacío llegó a { $difference } K por encima del aire con { $irradiance } W/m²: { $result } (sección 6).
+headline-dry = El recipiente vacío llegó a { $difference } K por encima del aire con { $irradiance } W/m²: { $result } (sección { $section }).
 # How many intervals count. No full stop; headline-no-irradiance and headline-others follow
 # after "; " where they apply.
 headline-met = En { $used } de { counted-ten-minutes }, a lo largo de { counted-days }, se cumplieron todas las condiciones
@@ -195,7 +195,7 @@ brief-water-below = Agua bajo la ebullición, ambos extremos
 brief-water-fixed = Temperatura del agua, ambos extremos
 brief-solar-time = Hora solar
 page-before-you-cook = Antes de cocinar.
-headline-caution = Las superficies calientes y el vapor queman, el foco puede cegar y provocar incendios, y esta calificación no dice nada sobre la seguridad de los alimentos. Lea las advertencias de la sección 7 antes de cocinar. Las normas locales y la práctica de los profesionales habilitados van primero.
+headline-caution = Las superficies calientes y el vapor queman, el foco puede cegar y provocar incendios, y esta calificación no dice nada sobre la seguridad de los alimentos. Lea las advertencias de la sección { $section } antes de cocinar. Las normas locales y la práctica de los profesionales habilitados van primero.
 
 ## Findings: what keeps a rating from conforming, and what would mend it
 #
@@ -248,17 +248,17 @@ finding-own-limit-remedy = volver a los límites de la práctica: borrar estos b
 finding-excluded-by-tester = { counted-intervals } por exclusión de quien ensayó
 finding-excluded-by-tester-remedy = ninguno, si se sostiene el motivo dado en el archivo de campaña
 
-## Section 1
+## What was tested
 
-page-tested = Qué se ensayó
+section-tested = Qué se ensayó
 page-instruments = Instrumentos
 page-instruments-quantity = magnitud
 page-instruments-instrument = instrumento
 page-instruments-uncertainty = incertidumbre estándar
 
-## Section 2: conditions
+## Conditions
 
-page-conditions = Condiciones
+section-conditions = Condiciones
 # Headers of the table.
 page-conditions-condition = condición
 page-conditions-limit = límite
@@ -302,9 +302,9 @@ conditions-r-squared = Donde R² es demasiado bajo, la práctica se conforma con
 # "Own" as in standing-own-requirement.
 conditions-own = Los límites marcados como «propio» son de la campaña y se desvían de la práctica.
 
-## Section 3: runs
+## Runs
 
-page-runs = Ensayos
+section-runs = Ensayos
 page-runs-how = Sombreado: tramos de los intervalos utilizados. Línea discontinua: la temperatura del agua que predice la recta a partir de la irradiancia y del aire medidos; puntos: medida, en los extremos de los intervalos. Barras: el tiempo que se utiliza, y el tiempo que descartó cada límite.
 run-title = Ensayo { $number }, { $date }
 # { $run }: its name; { $from }, { $to }: times of day.
@@ -326,9 +326,9 @@ run-alt-no-irradiance = irradiancia no medida
 run-alt-wind = viento entre { $lowest } y { $highest } metros por segundo
 run-alt-no-wind = viento no medido
 
-## Section 4: intervals
+## Intervals
 
-page-intervals = Intervalos
+section-intervals = Intervalos
 # Headers of a table of ten narrow columns: as short as can be.
 page-intervals-local = hora local
 page-intervals-solar = hora solar
@@ -361,9 +361,9 @@ reason-reading-gap = faltaban lecturas
 reason-excluded-by-tester = quien ensayó excluyó el tramo
 reason-not-cloudless = quien ensayó no declara que el cielo estuviera sin nubes
 
-## Section 5: regression and uncertainty
+## Regression and uncertainty
 
-page-regression = Regresión e incertidumbre
+section-regression = Regresión e incertidumbre
 regression-none = No se puede ajustar ninguna recta: para ello hacen falta al menos tres intervalos utilizados con irradiancia, con distintas diferencias de temperatura.
 regression-method = Mínimos cuadrados ordinarios de Ps sobre Td en los intervalos utilizados de todos los ensayos, cada uno con igual peso; intervalos con la t de Student. P = m·c·(T2 − T1)/Δt con c = 4186 J/(kg K) y el tiempo realmente transcurrido; Ps = P·700/G con la irradiancia media G del intervalo; Td = temperatura media del agua menos temperatura ambiente media. Las medias están ponderadas por el tiempo.
 # Labels, and what stands beside them.
@@ -394,9 +394,9 @@ page-uncertainty-sensitivity = sensibilidad
 page-uncertainty-of-rating = en Ps(50)
 page-uncertainty-part = parte del ±
 
-## Section 6: what it means for cooking
+## Cooking
 
-page-cooking = Qué significa para cocinar
+section-cooking = Qué significa para cocinar
 page-cooking-water = agua
 # [journey] is put in by the program: "from 20 °C to 95 °C", the message journey.
 page-cooking-time = tiempo [journey]
@@ -429,15 +429,15 @@ stagnation-result = { $difference } ± { $half_width } K m²/W
 stagnation-note = Temperatura estable más alta del recipiente vacío y oscuro por encima del ambiente, por cada W/m²; ± para el 95 %, un termómetro de horno dentro de ± 10 K donde no se indica incertidumbre. Distingue las pérdidas de la luz recibida, y no es una potencia de cocción. El cociente es el que usan Mullick, Kandpal y Saxena 1987 para cocinas de caja (de memoria); para otras cocinas solo compara lo semejante con lo semejante. Como referencia, práctica habitual, sin fuente publicada: una olla oscura y delgada en un reflector poco profundo de muchos lados y alrededor de un metro cuadrado llega a unos { $usual } en media hora. Un recipiente vacío puede ponerse al rojo, rajarse o perder su recubrimiento: no lo deje nunca solo.
 page-assumed = Supuestos
 
-## Section 7
+## Cautions
 
-page-cautions = Advertencias
+section-cautions = Advertencias
 # [source] is put in by the program.
 page-cautions-source = Fuente: [source].
 
-## Section 8: deviations, notes and provenance
+## Provenance
 
-page-provenance = Desviaciones, notas y procedencia
+section-provenance = Desviaciones, notas y procedencia
 page-deviations = Desviaciones de la práctica
 page-tester-notes = Notas de quien ensayó
 page-notices = Avisos de la lectura de los registros
@@ -508,7 +508,7 @@ basis-within-kelvin = dentro de ± { $limit } K
 basis-within-kelvin-read = dentro de ± { $limit } K, con lectura a { $step } K
 basis-within-seconds = dentro de ± { $limit } s
 
-## Section 1: the line under the title
+## What was tested: the line under the title
 
 # These four stand after each other, with a dot between them.
 # As in English
@@ -522,7 +522,7 @@ dates-of-a-month = del { $first } al { $last }
 dates-of-a-year = del { $day } de { $month } al { $last }
 dates = del { $first } al { $last }
 
-## Section 1: what was tested
+## What was tested
 #
 # Labels stand at the left in a column of about 18 letters; longer ones break.
 
@@ -602,7 +602,7 @@ tested-others = resultados ajenos
 tested-others-station = irradiancia, del registro de una estación cercana
 tested-stated-note = Lo que se dice de la cocina, la carga, el lugar, el laboratorio y el cliente está indicado en el archivo de campaña y no se comprueba aquí; lo que se deduce de ello, como la carga por área y el punto de ebullición, vale tanto como esos datos. Un área, una carga o una incertidumbre erróneas dan un resultado erróneo. Los resultados son de la cocina tal como se entregó.
 
-## Section 1: instruments
+## What was tested: instruments
 
 tested-water-temperature = temperatura del agua
 tested-ambient-temperature = temperatura ambiente
@@ -620,8 +620,8 @@ instrument-with-id = { $description } ({ $id })
 # As in English
 instrument-estimated = { $instrument }, { $way }
 # { $uncertainty } as in the other rows.
-instrument-estimated-uncertainty = { $uncertainty }; sección 5
-instrument-uncertainty-of-model = la del modelo; sección 5
+instrument-estimated-uncertainty = { $uncertainty }; sección { $section }
+instrument-uncertainty-of-model = la del modelo; sección { $section }
 instrument-by-class = por su clase, { $basis }
 instrument-by-eye = a ojo, escala de Beaufort (WMO-No. 8)
 instrument-by-eye-uncertainty = el margen de un grado, por ejemplo de 0,3 a 1,5 m/s
@@ -632,9 +632,9 @@ uncertainty-kelvin = { $kelvin } K
 uncertainty-speed = { $speed } m/s
 # As in English
 uncertainty-seconds = { $seconds } s
-tested-instruments-note = Las incertidumbres son incertidumbres estándar (k = 1), tal como las indica quien ensayó; la sección 5 dice qué se toma donde no se indica ninguna. La práctica pide el sensor del agua dentro del agua, en el centro, a 10 mm del fondo, el del viento junto a la cocina a su altura, y una carga repartida por igual entre los recipientes (de memoria); nada de esto se comprueba aquí.
+tested-instruments-note = Las incertidumbres son incertidumbres estándar (k = 1), tal como las indica quien ensayó; la sección { $section } dice qué se toma donde no se indica ninguna. La práctica pide el sensor del agua dentro del agua, en el centro, a 10 mm del fondo, el del viento junto a la cocina a su altura, y una carga repartida por igual entre los recipientes (de memoria); nada de esto se comprueba aquí.
 
-## Section 5: the budget of uncertainty
+## Regression and uncertainty: the budget of uncertainty
 #
 # Cells of a table of six columns: short.
 
@@ -696,7 +696,7 @@ source-clear-sky = Ineichen y Perez 2002; 5 % de memoria de Reno, Hansen y Stein
 source-conversion = Erbs, Klein y Duffie 1982; dispersión de la radiación directa de memoria de Gueymard y Ruiz-Arias 2016
 source-specific-heat = IAPWS-IF97, 10 °C a 95 °C
 
-## Section 5: what the budget comes to
+## Regression and uncertainty: what the budget comes to
 
 # { $rating }: rating-with-uncertainty. { $freedom }: a number, or freedom-large.
 budget-result = Ps(50) = { $rating }. Incertidumbre expandida ± { $expanded } W: combinada { $combined } W por k = { $factor }, t de Student para el 95 % y { $freedom } grados efectivos de libertad (JCGM 100:2008, Welch–Satterthwaite).
@@ -710,7 +710,7 @@ budget-note-assumed = Para { $quantities } el archivo de campaña no indica ni i
 budget-note-reading = De los { $scatter } W en que se dispersa un intervalo, el paso con que se lee el termómetro del agua explica { $step } W y el momento de la lectura { $moment } W; ambos están en la dispersión y no se cuentan otra vez.
 budget-note-reading-most = De los { $scatter } W en que se dispersa un intervalo, el paso con que se lee el termómetro del agua explica { $step } W y el momento de la lectura { $moment } W; ambos están en la dispersión y no se cuentan otra vez. El paso del termómetro es la mayor parte de la dispersión: uno más fino ayudaría más que ninguna otra cosa.
 
-## Section 5: check by Monte Carlo
+## Regression and uncertainty: check by Monte Carlo
 #
 # Two sentences, one after the other: what was drawn, and what follows from it.
 
@@ -722,7 +722,7 @@ drawn-narrower = Eso dista { $apart } W del intervalo del balance, donde JCGM 10
 drawn-few-days = Eso dista { $apart } W del intervalo del balance, donde JCGM 101 admite { $tolerance } W para una cifra significativa. Las colas de la t de Student con tan pocos grados de libertad pesan más en los sorteos; más días acercan ambos. Donde mucho dependa de ello, tome el más ancho.
 drawn-skewed = Eso dista { $apart } W del intervalo del balance, donde JCGM 101 admite { $tolerance } W para una cifra significativa. Dividir por una irradiancia que puede estar muy errada hace asimétricos los sorteos; un sensor mejor conocido acerca ambos. Donde mucho dependa de ello, tome el más ancho.
 
-## Section 5: what more data would bring
+## Regression and uncertainty: what more data would bring
 
 outlook-at-best = Más intervalos y días bajarían la incertidumbre a ± { $least } W en el mejor de los casos; el resto es de los instrumentos.
 outlook-reached = Se alcanzan los ± { $target } W buscados.
@@ -754,12 +754,12 @@ heaviest-clock-rate = Lo que más pesa es el tiempo.
 outlook-too-far = Los ± { $target } W buscados requerirían más intervalos de los que nadie mide, suponiendo la dispersión vista hasta ahora.
 outlook-too-far-one-day = Los ± { $target } W buscados requerirían más intervalos de los que nadie mide, suponiendo la dispersión vista hasta ahora y que los días no difieran.
 
-## Page one, and section 5: what limits the number most
+## Page one, and regression and uncertainty: what limits the number most
 
 limits-most-step = Lo que más limita este número es el paso con que se lee el termómetro del agua: { $percent } % de su varianza.
 limits-most-estimate = Lo que más limita este número es que la irradiancia es estimada: { $percent } % de su varianza.
 
-## Section 5: days, neighbours and single intervals
+## Regression and uncertainty: days, neighbours and single intervals
 
 days-one = Todos los intervalos utilizados son de un solo día: no se puede saber cuánto difieren los días, así que eso no está en la incertidumbre. Otro día bien puede dar un valor fuera del margen indicado.
 days-too-few-intervals = Demasiado pocos intervalos para distinguir los días de la dispersión; cuánto difieren los días no está en la incertidumbre.
@@ -789,13 +789,13 @@ influence-more = Intervalos que mueven la recta más que otros, con distancia de
 # { $time }: time of day.
 influence-one = { $date } { $time } (distancia de Cook { $distance }; sin él, Ps(50) es { $power } W)
 
-## Section 5: the figure beside the budget
+## Regression and uncertainty: the figure beside the budget
 
 spread-caption = Izquierda: residuos por orden de tamaño frente a los de una distribución normal; sobre la línea discontinua si son normales. Derecha: la recta con su banda del 95 %, oscura por dispersión y días, clara con los instrumentos.
 # Read out to those who do not see the figure.
 spread-alt = Dos paneles. Gráfico de cuantiles normales de { $points } residuos. La recta con su banda del 95 por ciento: a 50 kelvin { $power } vatios, más o menos { $scatter } vatios por dispersión y días, más o menos { $expanded } vatios con los instrumentos.
 
-## Section 8: deviations and provenance
+## Provenance
 
 # { $limit }: a key of the campaign file, with its value; { $what }: a message that begins
 # with limit-.
@@ -1219,7 +1219,7 @@ needed-no-number = Más intervalos por sí solos difícilmente demostrarían una
 comparison-in-all = En total se demuestra una diferencia real en { $shown } de { $pairs ->
         [one] { $pairs } par
        *[other] { $pairs } pares
-    }; la sección 1 los contiene todos.
+    }; la sección { $section } los contiene todos.
 
 ## Comparison: slope or intercept
 #
@@ -1309,11 +1309,11 @@ heating-never = no llega
 
 ## Comparison: caution on page one
 
-caution-compared = Las superficies calientes y el vapor queman, el foco puede cegar y provocar incendios, y estas calificaciones no dicen nada sobre la seguridad de los alimentos. Lea las advertencias de la sección 3 antes de cocinar. Las normas locales y la práctica de los profesionales habilitados van primero.
+caution-compared = Las superficies calientes y el vapor queman, el foco puede cegar y provocar incendios, y estas calificaciones no dicen nada sobre la seguridad de los alimentos. Lea las advertencias de la sección { $section } antes de cocinar. Las normas locales y la práctica de los profesionales habilitados van primero.
 
-## Comparison: section 1, differences
+## Comparison: differences
 
-page-comparison-differences = Diferencias, y en qué se apoyan
+section-differences = Diferencias, y en qué se apoyan
 # Headers have little room.
 page-comparison-pair = par
 page-comparison-difference = diferencia de Ps(50)
@@ -1348,9 +1348,9 @@ pair-budget-expanded = expandida, 95 %, k = { $factor }
 # Budgets of other pairs.
 pair-budget-others = Los otros { $count } están en el archivo de datos.
 
-## Comparison: section 2, the campaigns
+## Comparison: the campaigns
 
-page-comparison-campaigns = Las campañas
+section-campaigns = Las campañas
 # As in English
 comparison-campaign-title = { $campaign }: { $name }
 # What stands at the left; there is room for 18 letters.
@@ -1382,10 +1382,9 @@ comparison-line-text = { $intervals ->
 # As in English
 comparison-instrument = { $quantity }: { $instrument }, { $uncertainty }
 
-## Comparison: sections 3 and 4
+## Comparison: method and provenance
 
-page-comparison-cautions = Advertencias
-page-comparison-provenance = Método y procedencia
+section-method = Método y procedencia
 page-comparison-made-with = Hecho con
 # Titles of standards stay as they are.
 comparison-practice = ASAE S580.1 para cada calificación; JCGM 100:2008 para las diferencias

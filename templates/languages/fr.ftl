@@ -103,8 +103,8 @@ level-conforms-with-notes = Conforme avec remarques
 level-indicative = Indicatif seulement
 # In the sentences that follow, the words of the level are set in bold where they stand
 # exactly as above. No full stop.
-headline-conforms = { level-conforms } à ASAE { $procedure }, de la manière indiquée à la section 2
-headline-conforms-with-notes = { level-conforms-with-notes } à ASAE { $procedure }, de la manière indiquée à la section 2
+headline-conforms = { level-conforms } à ASAE { $procedure }, de la manière indiquée à la section { $section }
+headline-conforms-with-notes = { level-conforms-with-notes } à ASAE { $procedure }, de la manière indiquée à la section { $section }
 headline-indicative = { level-indicative }, non conforme à ASAE { $procedure }, en raison des constats ci-dessous
 headline-indicative-missing = { level-indicative }, non conforme à ASAE { $procedure } ; il manque encore : { $missing }
 headline-unbelievable = { level-indicative }, et à ne pas croire : l’eau a gagné plus de chaleur que le rayonnement solaire n’en contient
@@ -130,9 +130,9 @@ page-no-rating = pas d’évaluation
 headline-irradiance-estimated = éclairement estimé { $way }
 # What of the ± comes from what. These lines stand below the number, in small letters.
 headline-parts = dont dispersion et jours { $scatter } W, instruments { $instruments } W
-headline-each-watt = 95 % ; chaque watt a sa ligne à la section 5
-headline-some-assumed = 95 % ; certains instruments sont supposés (section 5)
-headline-monte-carlo = une vérification par Monte-Carlo donne { $range } W (section 5)
+headline-each-watt = 95 % ; chaque watt a sa ligne à la section { $section }
+headline-some-assumed = 95 % ; certains instruments sont supposés (section { $section })
+headline-monte-carlo = une vérification par Monte-Carlo donne { $range } W (section { $section })
 headline-extrapolated = une extrapolation : 50 K se trouve hors de ce qui a été observé
 
 ## Page one: the rating in plain words
@@ -157,7 +157,7 @@ journey = de { $degrees }
 journey-degrees = { $start } à { $target }
 journey-to-boiling = de { $start } à l’ébullition ({ $boiling } ici)
 # { $result } as in stagnation-result.
-headline-dry = Le récipient à sec est monté à { $difference } K au-dessus de l’air sous { $irradiance } W/m² : { $result } (section 6).
+headline-dry = Le récipient à sec est monté à { $difference } K au-dessus de l’air sous { $irradiance } W/m² : { $result } (section { $section }).
 # How many intervals count. No full stop; headline-no-irradiance and headline-others follow
 # after "; " where they apply.
 headline-met = { $used ->
@@ -213,7 +213,7 @@ brief-water-below = Eau en dessous de l’ébullition, aux deux bouts
 brief-water-fixed = Température de l’eau, aux deux bouts
 brief-solar-time = Heure solaire
 page-before-you-cook = Avant de cuisiner.
-headline-caution = Les surfaces chaudes et la vapeur brûlent, le foyer peut rendre aveugle et allumer des incendies, et cette évaluation ne dit rien de la sécurité des aliments. Lisez les mises en garde de la section 7 avant de cuisiner. Les règlements locaux et la pratique des professionnels habilités passent en premier.
+headline-caution = Les surfaces chaudes et la vapeur brûlent, le foyer peut rendre aveugle et allumer des incendies, et cette évaluation ne dit rien de la sécurité des aliments. Lisez les mises en garde de la section { $section } avant de cuisiner. Les règlements locaux et la pratique des professionnels habilités passent en premier.
 
 ## Findings: what keeps a rating from conforming, and what would mend it
 #
@@ -266,9 +266,9 @@ finding-own-limit-remedy = revenir aux limites de la norme : supprimer celles-c
 finding-excluded-by-tester = l’opérateur a exclu { counted-intervals }
 finding-excluded-by-tester-remedy = rien à faire, si la raison donnée dans le fichier de campagne est fondée
 
-## Section 1
+## What was tested
 
-page-tested = Ce qui a été essayé
+section-tested = Ce qui a été essayé
 # As in English
 page-instruments = Instruments
 page-instruments-quantity = grandeur
@@ -276,10 +276,10 @@ page-instruments-quantity = grandeur
 page-instruments-instrument = instrument
 page-instruments-uncertainty = incertitude-type
 
-## Section 2: conditions
+## Conditions
 
 # As in English
-page-conditions = Conditions
+section-conditions = Conditions
 # Headers of the table.
 # As in English
 page-conditions-condition = condition
@@ -323,9 +323,9 @@ conditions-r-squared = Quand R² est trop bas, la norme se contente d’une rema
 # "Own" as in standing-own-requirement.
 conditions-own = Les limites marquées « propre » sont celles de la campagne et s’écartent de la norme.
 
-## Section 3: runs
+## Runs
 
-page-runs = Essais
+section-runs = Essais
 page-runs-how = Ombré : étendue des intervalles retenus. Tirets : température de l’eau que la droite prédit à partir de l’éclairement et de l’air mesurés ; points : mesurée, aux bouts des intervalles. Barres : temps retenu, et temps écarté par chaque limite.
 run-title = Essai { $number }, { $date }
 # { $run }: its name; { $from }, { $to }: times of day.
@@ -353,9 +353,9 @@ run-alt-no-irradiance = éclairement non mesuré
 run-alt-wind = vent entre { $lowest } et { $highest } mètres par seconde
 run-alt-no-wind = vent non mesuré
 
-## Section 4: intervals
+## Intervals
 
-page-intervals = Intervalles
+section-intervals = Intervalles
 # Headers of a table of ten narrow columns: as short as can be.
 page-intervals-local = heure locale
 page-intervals-solar = solaire
@@ -388,9 +388,9 @@ reason-reading-gap = des relevés manquaient
 reason-excluded-by-tester = l’opérateur a exclu cette période
 reason-not-cloudless = l’opérateur n’indique pas que le ciel était sans nuages
 
-## Section 5: regression and uncertainty
+## Regression and uncertainty
 
-page-regression = Régression et incertitude
+section-regression = Régression et incertitude
 regression-none = Aucune droite ne peut être ajustée : il y faut au moins trois intervalles retenus avec éclairement, à des écarts de température différents.
 regression-method = Moindres carrés ordinaires de Ps selon Td sur les intervalles retenus de tous les essais, chacun avec le même poids ; intervalles statistiques par le t de Student. P = m·c·(T2 − T1)/Δt avec c = 4186 J/(kg K) et le temps réellement écoulé ; Ps = P·700/G avec l’éclairement moyen G de l’intervalle ; Td = moyenne de l’eau moins température ambiante moyenne. Les moyennes sont pondérées par le temps.
 # Labels, and what stands beside them.
@@ -424,9 +424,9 @@ page-uncertainty-sensitivity = sensibilité
 page-uncertainty-of-rating = dans Ps(50)
 page-uncertainty-part = part du ±
 
-## Section 6: what it means for cooking
+## Cooking
 
-page-cooking = Ce que cela signifie pour la cuisson
+section-cooking = Ce que cela signifie pour la cuisson
 page-cooking-water = eau
 # [journey] is put in by the program: "from 20 to 95 °C", the message journey.
 page-cooking-time = durée [journey]
@@ -461,15 +461,15 @@ stagnation-result = { $difference } ± { $half_width } K m²/W
 stagnation-note = Plus haute température stable du récipient vide et sombre au-dessus de l’ambiante, par W/m² ; ± pour 95 %, un thermomètre de four à ± 10 K là où aucune incertitude n’est indiquée. Elle distingue les pertes de la lumière, et n’est pas une puissance de cuisson. Le rapport est celui que Mullick, Kandpal et Saxena 1987 emploient pour les cuiseurs boîtes (de mémoire) ; pour d’autres cuiseurs, il ne compare que des semblables. Comme repère, de pratique courante, sans source publiée : une marmite mince et sombre dans un réflecteur peu profond à nombreux pans d’environ un mètre carré atteint environ { $usual } en une demi-heure. Un récipient vide peut rougir, se fendre ou perdre son revêtement : ne le quittez jamais.
 page-assumed = Hypothèses
 
-## Section 7
+## Cautions
 
-page-cautions = Mises en garde
+section-cautions = Mises en garde
 # [source] is put in by the program.
 page-cautions-source = Source : [source].
 
-## Section 8: deviations, notes and provenance
+## Provenance
 
-page-provenance = Écarts, remarques et provenance
+section-provenance = Écarts, remarques et provenance
 page-deviations = Écarts par rapport à la norme
 page-tester-notes = Remarques de l’opérateur
 page-notices = Avis à la lecture des journaux
@@ -540,7 +540,7 @@ basis-within-kelvin = à ± { $limit } K près
 basis-within-kelvin-read = à ± { $limit } K près, lu à { $step } K
 basis-within-seconds = à ± { $limit } s près
 
-## Section 1: the line under the title
+## What was tested: the line under the title
 
 # These four stand after each other, with a dot between them.
 # As in English
@@ -554,7 +554,7 @@ dates-of-a-month = du { $first } au { $last }
 dates-of-a-year = du { $day } { $month } au { $last }
 dates = du { $first } au { $last }
 
-## Section 1: what was tested
+## What was tested
 #
 # Labels stand at the left in a column of about 18 letters; longer ones break.
 
@@ -640,7 +640,7 @@ tested-others = résultats d’autrui
 tested-others-station = éclairement, du journal d’une station voisine
 tested-stated-note = Ce qui est dit du cuiseur, de la charge, du site, du laboratoire et du client est indiqué dans le fichier de campagne et n’est pas vérifié ici ; ce qui en découle, comme la charge par surface et le point d’ébullition, vaut ce que valent ces données. Une surface, une charge ou une incertitude fausses donnent un résultat faux. Les résultats sont ceux du cuiseur tel qu’il a été remis.
 
-## Section 1: instruments
+## What was tested: instruments
 
 tested-water-temperature = température de l’eau
 tested-ambient-temperature = température ambiante
@@ -658,8 +658,8 @@ instrument-with-id = { $description } ({ $id })
 # As in English
 instrument-estimated = { $instrument }, { $way }
 # { $uncertainty } as in the other rows.
-instrument-estimated-uncertainty = { $uncertainty } ; section 5
-instrument-uncertainty-of-model = celle du modèle ; section 5
+instrument-estimated-uncertainty = { $uncertainty } ; section { $section }
+instrument-uncertainty-of-model = celle du modèle ; section { $section }
 instrument-by-class = selon sa classe, { $basis }
 instrument-by-eye = à vue, échelle de Beaufort (WMO-No. 8)
 instrument-by-eye-uncertainty = la plage d’un degré, par exemple 0,3 à 1,5 m/s
@@ -670,9 +670,9 @@ uncertainty-kelvin = { $kelvin } K
 uncertainty-speed = { $speed } m/s
 # As in English
 uncertainty-seconds = { $seconds } s
-tested-instruments-note = Les incertitudes sont des incertitudes-types (k = 1), telles que l’opérateur les indique ; la section 5 dit ce qui est pris là où aucune n’est indiquée. La norme demande le capteur d’eau dans l’eau, au centre, à 10 mm au-dessus du fond, celui du vent à côté du cuiseur à sa hauteur, et une charge égale dans les récipients (de mémoire) ; rien de cela n’est vérifié ici.
+tested-instruments-note = Les incertitudes sont des incertitudes-types (k = 1), telles que l’opérateur les indique ; la section { $section } dit ce qui est pris là où aucune n’est indiquée. La norme demande le capteur d’eau dans l’eau, au centre, à 10 mm au-dessus du fond, celui du vent à côté du cuiseur à sa hauteur, et une charge égale dans les récipients (de mémoire) ; rien de cela n’est vérifié ici.
 
-## Section 5: the budget of uncertainty
+## Regression and uncertainty: the budget of uncertainty
 #
 # Cells of a table of six columns: short.
 
@@ -732,7 +732,7 @@ source-clear-sky = Ineichen et Perez 2002 ; 5 % de mémoire d’après Reno, 
 source-conversion = Erbs, Klein et Duffie 1982 ; dispersion du rayonnement direct de mémoire d’après Gueymard et Ruiz-Arias 2016
 source-specific-heat = IAPWS-IF97, 10 °C à 95 °C
 
-## Section 5: what the budget comes to
+## Regression and uncertainty: what the budget comes to
 
 # { $rating }: rating-with-uncertainty. { $freedom }: a number, or freedom-large.
 budget-result = Ps(50) = { $rating }. Incertitude élargie ± { $expanded } W : composée { $combined } W fois k = { $factor }, t de Student pour 95 % et { $freedom } degrés de liberté effectifs (JCGM 100:2008, Welch–Satterthwaite).
@@ -746,7 +746,7 @@ budget-note-assumed = Pour ces grandeurs ({ $quantities }), le fichier de campag
 budget-note-reading = Des { $scatter } W dont un intervalle se disperse, le pas auquel on lit le thermomètre de l’eau explique { $step } W et le moment de la lecture { $moment } W ; les deux sont dans la dispersion et ne sont pas comptés une seconde fois.
 budget-note-reading-most = Des { $scatter } W dont un intervalle se disperse, le pas auquel on lit le thermomètre de l’eau explique { $step } W et le moment de la lecture { $moment } W ; les deux sont dans la dispersion et ne sont pas comptés une seconde fois. Le pas du thermomètre fait la plus grande part de la dispersion : un pas plus fin aiderait plus que tout.
 
-## Section 5: check by Monte Carlo
+## Regression and uncertainty: check by Monte Carlo
 #
 # Two sentences, one after the other: what was drawn, and what follows from it.
 
@@ -758,7 +758,7 @@ drawn-narrower = C’est à { $apart } W de l’intervalle du bilan, là où JCG
 drawn-few-days = C’est à { $apart } W de l’intervalle du bilan, là où JCGM 101 admet { $tolerance } W pour un chiffre significatif. Les queues du t de Student pour si peu de degrés de liberté pèsent plus dans les tirages ; plus de jours rapprochent les deux. Là où beaucoup en dépend, prenez le plus large.
 drawn-skewed = C’est à { $apart } W de l’intervalle du bilan, là où JCGM 101 admet { $tolerance } W pour un chiffre significatif. Diviser par un éclairement qui peut être très faux rend les tirages asymétriques ; un capteur mieux connu rapproche les deux. Là où beaucoup en dépend, prenez le plus large.
 
-## Section 5: what more data would bring
+## Regression and uncertainty: what more data would bring
 
 outlook-at-best = Plus d’intervalles et de jours ramèneraient l’incertitude à ± { $least } W au mieux ; le reste vient des instruments.
 outlook-reached = Les ± { $target } W visés sont atteints.
@@ -790,12 +790,12 @@ heaviest-clock-rate = Le temps pèse le plus.
 outlook-too-far = Les ± { $target } W visés demanderaient plus d’intervalles que personne n’en mesure, en supposant la dispersion vue jusqu’ici.
 outlook-too-far-one-day = Les ± { $target } W visés demanderaient plus d’intervalles que personne n’en mesure, en supposant la dispersion vue jusqu’ici et que les jours ne diffèrent pas.
 
-## Page one, and section 5: what limits the number most
+## Page one, and regression and uncertainty: what limits the number most
 
 limits-most-step = Ce qui limite le plus ce nombre est le pas auquel on lit le thermomètre de l’eau : { $percent } % de sa variance.
 limits-most-estimate = Ce qui limite le plus ce nombre est que l’éclairement est estimé : { $percent } % de sa variance.
 
-## Section 5: days, neighbours and single intervals
+## Regression and uncertainty: days, neighbours and single intervals
 
 days-one = Tous les intervalles retenus sont d’un seul jour : on ne peut pas dire combien les jours diffèrent, cela n’est donc pas dans l’incertitude. Un autre jour peut bien donner un résultat hors de la plage indiquée.
 days-too-few-intervals = Trop peu d’intervalles pour distinguer les jours de la dispersion ; ce dont les jours diffèrent n’est pas dans l’incertitude.
@@ -824,13 +824,13 @@ influence-more = Intervalles qui déplacent la droite plus que d’autres, par u
 # { $time }: time of day.
 influence-one = { $date } { $time } (distance de Cook { $distance } ; sans lui, Ps(50) vaut { $power } W)
 
-## Section 5: the figure beside the budget
+## Regression and uncertainty: the figure beside the budget
 
 spread-caption = À gauche : les résidus par ordre de grandeur face à ceux d’une loi normale ; sur la ligne en tirets s’ils sont normaux. À droite : la droite avec sa bande à 95 %, foncée pour la dispersion et les jours, claire avec les instruments.
 # Read out to those who do not see the figure.
 spread-alt = Deux tracés. Diagramme quantile-quantile normal de { $points } résidus. La droite avec sa bande à 95 pour cent : à 50 kelvins { $power } watts, plus ou moins { $scatter } watts pour la dispersion et les jours, plus ou moins { $expanded } watts avec les instruments.
 
-## Section 8: deviations and provenance
+## Provenance
 
 # { $limit }: a key of the campaign file, with its value; { $what }: a message that begins
 # with limit-.
@@ -1257,7 +1257,7 @@ needed-no-number = Des intervalles de plus, à eux seuls, n’en montreraient gu
 comparison-in-all = En tout, une différence réelle est démontrée pour { $shown } sur { $pairs ->
         [one] { $pairs } paire
        *[other] { $pairs } paires
-    } ; la section 1 les donne toutes.
+    } ; la section { $section } les donne toutes.
 
 ## Comparison: slope or intercept
 #
@@ -1346,11 +1346,11 @@ heating-never = n’y arrive pas
 
 ## Comparison: caution on page one
 
-caution-compared = Les surfaces chaudes et la vapeur brûlent, le foyer peut rendre aveugle et allumer des incendies, et ces évaluations ne disent rien de la sécurité des aliments. Lisez les mises en garde de la section 3 avant de cuisiner. Les règlements locaux et la pratique des professionnels habilités passent en premier.
+caution-compared = Les surfaces chaudes et la vapeur brûlent, le foyer peut rendre aveugle et allumer des incendies, et ces évaluations ne disent rien de la sécurité des aliments. Lisez les mises en garde de la section { $section } avant de cuisiner. Les règlements locaux et la pratique des professionnels habilités passent en premier.
 
-## Comparison: section 1, differences
+## Comparison: differences
 
-page-comparison-differences = Différences, et ce sur quoi elles reposent
+section-differences = Différences, et ce sur quoi elles reposent
 # Headers have little room.
 page-comparison-pair = paire
 page-comparison-difference = différence de Ps(50)
@@ -1385,9 +1385,9 @@ pair-budget-expanded = élargie, 95 %, k = { $factor }
 # Budgets of other pairs.
 pair-budget-others = Les { $count } autres sont dans le fichier de données.
 
-## Comparison: section 2, the campaigns
+## Comparison: the campaigns
 
-page-comparison-campaigns = Les campagnes
+section-campaigns = Les campagnes
 comparison-campaign-title = { $campaign } : { $name }
 # What stands at the left; there is room for 18 letters.
 comparison-campaign = campagne
@@ -1418,10 +1418,9 @@ comparison-line-text = { $intervals ->
     } pour Td de { $range } K
 comparison-instrument = { $quantity } : { $instrument }, { $uncertainty }
 
-## Comparison: sections 3 and 4
+## Comparison: method and provenance
 
-page-comparison-cautions = Mises en garde
-page-comparison-provenance = Méthode et provenance
+section-method = Méthode et provenance
 page-comparison-made-with = Réalisé avec
 # Titles of standards stay as they are.
 comparison-practice = ASAE S580.1 pour chaque évaluation ; JCGM 100:2008 pour les différences

@@ -94,8 +94,8 @@ level-conforms-with-notes = Conforme com notas
 level-indicative = Apenas indicativo
 # In the sentences that follow, the words of the level are set in bold where they stand
 # exactly as above. No full stop.
-headline-conforms = { level-conforms }: cumpre a ASAE { $procedure }, como o capítulo 2 a enuncia
-headline-conforms-with-notes = { level-conforms-with-notes }: cumpre a ASAE { $procedure }, como o capítulo 2 a enuncia
+headline-conforms = { level-conforms }: cumpre a ASAE { $procedure }, como o capítulo { $section } a enuncia
+headline-conforms-with-notes = { level-conforms-with-notes }: cumpre a ASAE { $procedure }, como o capítulo { $section } a enuncia
 headline-indicative = { level-indicative }, não conforme à ASAE { $procedure }, pelas constatações abaixo
 headline-indicative-missing = { level-indicative }, não conforme à ASAE { $procedure }; ainda falta: { $missing }
 headline-unbelievable = { level-indicative }, e não merece crédito: a água ganhou mais calor do que a luz solar contém
@@ -122,9 +122,9 @@ page-no-rating = sem avaliação
 headline-irradiance-estimated = irradiância estimada { $way }
 # What of the ± comes from what. These lines stand below the number, in small letters.
 headline-parts = deste ±, dispersão e dias { $scatter } W, instrumentos { $instruments } W
-headline-each-watt = 95 %; cada watt tem a sua linha no capítulo 5
-headline-some-assumed = 95 %; alguns instrumentos são supostos (capítulo 5)
-headline-monte-carlo = uma verificação por Monte Carlo dá { $range } W (capítulo 5)
+headline-each-watt = 95 %; cada watt tem a sua linha no capítulo { $section }
+headline-some-assumed = 95 %; alguns instrumentos são supostos (capítulo { $section })
+headline-monte-carlo = uma verificação por Monte Carlo dá { $range } W (capítulo { $section })
 headline-extrapolated = uma extrapolação: 50 K está fora do que foi observado
 
 ## Page one: the rating in plain words
@@ -149,7 +149,7 @@ journey = de { $degrees }
 journey-degrees = { $start } a { $target }
 journey-to-boiling = de { $start } até ferver ({ $boiling } aqui)
 # { $result } as in stagnation-result.
-headline-dry = O recipiente seco chegou a { $difference } K acima do ar sob { $irradiance } W/m²: { $result } (capítulo 6).
+headline-dry = O recipiente seco chegou a { $difference } K acima do ar sob { $irradiance } W/m²: { $result } (capítulo { $section }).
 # How many intervals count. No full stop; headline-no-irradiance and headline-others follow
 # after "; " where they apply.
 headline-met = { $used } de { counted-ten-minutes }, em { counted-days }, { $used ->
@@ -201,7 +201,7 @@ brief-water-below = Água abaixo da ebulição, início e fim
 brief-water-fixed = Temperatura da água, início e fim
 brief-solar-time = Hora solar
 page-before-you-cook = Antes de cozinhar.
-headline-caution = As superfícies quentes e o vapor queimam, o foco pode cegar e provocar incêndios, e esta avaliação nada diz sobre a segurança dos alimentos. Leia os avisos de segurança no capítulo 7 antes de cozinhar. Os regulamentos locais e a prática de profissionais licenciados vêm primeiro.
+headline-caution = As superfícies quentes e o vapor queimam, o foco pode cegar e provocar incêndios, e esta avaliação nada diz sobre a segurança dos alimentos. Leia os avisos de segurança no capítulo { $section } antes de cozinhar. Os regulamentos locais e a prática de profissionais licenciados vêm primeiro.
 
 ## Findings: what keeps a rating from conforming, and what would mend it
 #
@@ -254,17 +254,17 @@ finding-own-limit-remedy = volte aos limites da prática: apague estes em [limit
 finding-excluded-by-tester = excluídos pelo responsável pelo ensaio: { counted-intervals }
 finding-excluded-by-tester-remedy = nada a fazer, se o motivo dado no arquivo da campanha se mantém
 
-## Section 1
+## What was tested
 
-page-tested = O que foi ensaiado
+section-tested = O que foi ensaiado
 page-instruments = Instrumentos
 page-instruments-quantity = grandeza
 page-instruments-instrument = instrumento
 page-instruments-uncertainty = incerteza-padrão
 
-## Section 2: conditions
+## Conditions
 
-page-conditions = Condições
+section-conditions = Condições
 # Headers of the table.
 page-conditions-condition = condição
 page-conditions-limit = limite
@@ -308,9 +308,9 @@ conditions-r-squared = Onde R² é baixo demais, a prática contenta-se com uma 
 # "Own" as in standing-own-requirement.
 conditions-own = Os limites marcados como “próprio” são da campanha e desviam-se da prática.
 
-## Section 3: runs
+## Runs
 
-page-runs = Sessões
+section-runs = Sessões
 page-runs-how = Sombreado: trechos dos intervalos usados. Tracejado: a temperatura da água que a reta prevê a partir da irradiância e do ar medidos; pontos: medida, nos extremos dos intervalos. Barras: o tempo que é usado, e o tempo que cada limite descartou.
 run-title = Sessão { $number }, { $date }
 # { $run }: its name; { $from }, { $to }: times of day.
@@ -332,9 +332,9 @@ run-alt-no-irradiance = irradiância não medida
 run-alt-wind = vento entre { $lowest } e { $highest } metros por segundo
 run-alt-no-wind = vento não medido
 
-## Section 4: intervals
+## Intervals
 
-page-intervals = Intervalos
+section-intervals = Intervalos
 # Headers of a table of ten narrow columns: as short as can be.
 page-intervals-local = hora local
 # As in English
@@ -368,9 +368,9 @@ reason-reading-gap = faltavam leituras
 reason-excluded-by-tester = o responsável pelo ensaio excluiu o trecho
 reason-not-cloudless = o responsável pelo ensaio não declara que o céu estava sem nuvens
 
-## Section 5: regression and uncertainty
+## Regression and uncertainty
 
-page-regression = Regressão e incerteza
+section-regression = Regressão e incerteza
 regression-none = Não se pode ajustar uma reta: são precisos pelo menos três intervalos usados com irradiância, a diferenças de temperatura distintas.
 regression-method = Mínimos quadrados ordinários de Ps em função de Td sobre os intervalos usados de todas as sessões, todos com o mesmo peso; intervalos de confiança com o t de Student. P = m·c·(T2 − T1)/Δt com c = 4186 J/(kg K) e o tempo que realmente passou; Ps = P·700/G com a irradiância média G do intervalo; Td = temperatura média da água menos temperatura ambiente média. As médias são ponderadas pelo tempo.
 # Labels, and what stands beside them.
@@ -401,9 +401,9 @@ page-uncertainty-sensitivity = sensibilidade
 page-uncertainty-of-rating = em Ps(50)
 page-uncertainty-part = parte do ±
 
-## Section 6: what it means for cooking
+## Cooking
 
-page-cooking = O que isto significa para cozinhar
+section-cooking = O que isto significa para cozinhar
 page-cooking-water = água
 # [journey] is put in by the program: "from 20 °C to 95 °C", the message journey.
 page-cooking-time = tempo [journey]
@@ -436,15 +436,15 @@ stagnation-result = { $difference } ± { $half_width } K m²/W
 stagnation-note = Temperatura estável mais alta do recipiente vazio e escuro acima do ambiente, por W/m²; ± para 95 %, com um termômetro de forno de ± 10 K onde não se indica a incerteza. Separa as perdas da luz captada, e não é uma potência de cozimento. A razão é a que Mullick, Kandpal e Saxena 1987 usam para fogões de caixa (de memória); para outros fogões só compara semelhante com semelhante. Para ter com que comparar, prática comum, sem fonte publicada: uma panela escura e fina num refletor raso de muitas faces, de cerca de um metro quadrado, chega a perto de { $usual } em meia hora. Um recipiente vazio pode ficar em brasa, rachar ou perder o revestimento: nunca o deixe sozinho.
 page-assumed = Suposições
 
-## Section 7
+## Cautions
 
-page-cautions = Avisos de segurança
+section-cautions = Avisos de segurança
 # [source] is put in by the program.
 page-cautions-source = Fonte: [source].
 
-## Section 8: deviations, notes and provenance
+## Provenance
 
-page-provenance = Desvios, notas e proveniência
+section-provenance = Desvios, notas e proveniência
 page-deviations = Desvios em relação à prática
 page-tester-notes = Notas do responsável pelo ensaio
 page-notices = Observações da leitura dos arquivos
@@ -515,7 +515,7 @@ basis-within-kelvin = dentro de ± { $limit } K
 basis-within-kelvin-read = dentro de ± { $limit } K, lido a { $step } K
 basis-within-seconds = dentro de ± { $limit } s
 
-## Section 1: the line under the title
+## What was tested: the line under the title
 
 # These four stand after each other, with a dot between them.
 # As in English
@@ -529,7 +529,7 @@ dates-of-a-month = { $first } a { $last }
 dates-of-a-year = { $day } de { $month } a { $last }
 dates = { $first } a { $last }
 
-## Section 1: what was tested
+## What was tested
 #
 # Labels stand at the left in a column of about 18 letters; longer ones break.
 
@@ -609,7 +609,7 @@ tested-others = resultados de outros
 tested-others-station = irradiância, do arquivo de leituras de uma estação próxima
 tested-stated-note = O que se diz do fogão, da carga, do local, do laboratório e do cliente está indicado no arquivo de campanha e não é verificado aqui; o que daí decorre, como a carga por área e o ponto de ebulição, vale tanto quanto esses dados. Uma área, uma carga ou uma incerteza erradas dão um resultado errado. Os resultados são do fogão tal como foi entregue.
 
-## Section 1: instruments
+## What was tested: instruments
 
 tested-water-temperature = temperatura da água
 tested-ambient-temperature = temperatura ambiente
@@ -627,8 +627,8 @@ instrument-with-id = { $description } ({ $id })
 # As in English
 instrument-estimated = { $instrument }, { $way }
 # { $uncertainty } as in the other rows.
-instrument-estimated-uncertainty = { $uncertainty }; capítulo 5
-instrument-uncertainty-of-model = a do modelo; capítulo 5
+instrument-estimated-uncertainty = { $uncertainty }; capítulo { $section }
+instrument-uncertainty-of-model = a do modelo; capítulo { $section }
 instrument-by-class = pela sua classe, { $basis }
 instrument-by-eye = a olho, escala de Beaufort (WMO-No. 8)
 instrument-by-eye-uncertainty = a faixa de um grau da escala, por exemplo 0,3 a 1,5 m/s
@@ -639,9 +639,9 @@ uncertainty-kelvin = { $kelvin } K
 uncertainty-speed = { $speed } m/s
 # As in English
 uncertainty-seconds = { $seconds } s
-tested-instruments-note = As incertezas são incertezas-padrão (k = 1), como o responsável pelo ensaio as indica; o capítulo 5 diz o que se toma onde nenhuma é indicada. A prática pede o sensor da água dentro da água, no centro, 10 mm acima do fundo, o do vento ao lado do fogão, à altura dele, e uma carga igual em todos os recipientes (de memória); nada disto é verificado aqui.
+tested-instruments-note = As incertezas são incertezas-padrão (k = 1), como o responsável pelo ensaio as indica; o capítulo { $section } diz o que se toma onde nenhuma é indicada. A prática pede o sensor da água dentro da água, no centro, 10 mm acima do fundo, o do vento ao lado do fogão, à altura dele, e uma carga igual em todos os recipientes (de memória); nada disto é verificado aqui.
 
-## Section 5: the budget of uncertainty
+## Regression and uncertainty: the budget of uncertainty
 #
 # Cells of a table of six columns: short.
 
@@ -703,7 +703,7 @@ source-clear-sky = Ineichen e Perez 2002; 5 % de memória de Reno, Hansen e Stei
 source-conversion = Erbs, Klein e Duffie 1982; dispersão da radiação direta de memória de Gueymard e Ruiz-Arias 2016
 source-specific-heat = IAPWS-IF97, 10 °C a 95 °C
 
-## Section 5: what the budget comes to
+## Regression and uncertainty: what the budget comes to
 
 # { $rating }: rating-with-uncertainty. { $freedom }: a number, or freedom-large.
 budget-result = Ps(50) = { $rating }. Incerteza expandida ± { $expanded } W: a combinada de { $combined } W vezes k = { $factor }, t de Student para 95 % e { $freedom } graus de liberdade efetivos (JCGM 100:2008, Welch–Satterthwaite).
@@ -717,7 +717,7 @@ budget-note-assumed = Para { $quantities } o arquivo da campanha não indica nem
 budget-note-reading = Dos { $scatter } W de dispersão de um intervalo, o passo com que se lê o termômetro da água explica { $step } W e o momento da leitura { $moment } W; os dois estão na dispersão e não são contados outra vez.
 budget-note-reading-most = Dos { $scatter } W de dispersão de um intervalo, o passo com que se lê o termômetro da água explica { $step } W e o momento da leitura { $moment } W; os dois estão na dispersão e não são contados outra vez. O passo do termômetro é a maior parte da dispersão: um mais fino ajudaria mais do que tudo.
 
-## Section 5: check by Monte Carlo
+## Regression and uncertainty: check by Monte Carlo
 #
 # Two sentences, one after the other: what was drawn, and what follows from it.
 
@@ -729,7 +729,7 @@ drawn-narrower = Isto fica a { $apart } W do intervalo do balanço, onde o JCGM 
 drawn-few-days = Isto fica a { $apart } W do intervalo do balanço, onde o JCGM 101 admite { $tolerance } W para um algarismo significativo. As caudas do t de Student com tão poucos graus de liberdade pesam mais nos sorteios; mais dias aproximam os dois. Onde muito depender disto, tome o mais largo.
 drawn-skewed = Isto fica a { $apart } W do intervalo do balanço, onde o JCGM 101 admite { $tolerance } W para um algarismo significativo. Dividir por uma irradiância que pode estar muito errada torna os sorteios assimétricos; um sensor mais bem conhecido aproxima os dois. Onde muito depender disto, tome o mais largo.
 
-## Section 5: what more data would bring
+## Regression and uncertainty: what more data would bring
 
 outlook-at-best = Mais intervalos e dias baixariam a incerteza para ± { $least } W no melhor caso; o resto é dos instrumentos.
 outlook-reached = Os ± { $target } W pretendidos foram alcançados.
@@ -761,12 +761,12 @@ heaviest-clock-rate = O tempo é o que mais pesa.
 outlook-too-far = Os ± { $target } W pretendidos exigiriam mais intervalos do que alguém mede, supondo a dispersão vista até agora.
 outlook-too-far-one-day = Os ± { $target } W pretendidos exigiriam mais intervalos do que alguém mede, supondo a dispersão vista até agora e que os dias não diferem.
 
-## Page one, and section 5: what limits the number most
+## Page one, and regression and uncertainty: what limits the number most
 
 limits-most-step = O que mais limita este número é o passo com que se lê o termômetro da água: { $percent } % da sua variância.
 limits-most-estimate = O que mais limita este número é que a irradiância é estimada: { $percent } % da sua variância.
 
-## Section 5: days, neighbours and single intervals
+## Regression and uncertainty: days, neighbours and single intervals
 
 days-one = Todos os intervalos usados são de um só dia: não se pode dizer quanto os dias diferem, por isso tal não está na incerteza. Outro dia pode muito bem dar um valor fora da faixa indicada.
 days-too-few-intervals = Intervalos de menos para distinguir os dias da dispersão; quanto os dias diferem não está na incerteza.
@@ -796,13 +796,13 @@ influence-more = Intervalos que movem a reta mais que os outros, com distância 
 # { $time }: time of day.
 influence-one = { $date } { $time } (distância de Cook { $distance }; sem ele Ps(50) é { $power } W)
 
-## Section 5: the figure beside the budget
+## Regression and uncertainty: the figure beside the budget
 
 spread-caption = Esquerda: resíduos por ordem de tamanho em comparação com os de uma distribuição normal; sobre a linha tracejada se são normais. Direita: a reta com a sua banda de 95 %, escura pela dispersão e pelos dias, clara com os instrumentos.
 # Read out to those who do not see the figure.
 spread-alt = Dois painéis. Gráfico de quantis normais de { $points } resíduos. A reta com a sua banda de 95 por cento: a 50 kelvins { $power } watts, mais ou menos { $scatter } watts pela dispersão e pelos dias, mais ou menos { $expanded } watts com os instrumentos.
 
-## Section 8: deviations and provenance
+## Provenance
 
 # { $limit }: a key of the campaign file, with its value; { $what }: a message that begins
 # with limit-.
@@ -1222,7 +1222,7 @@ needed-no-number = Só com mais intervalos dificilmente se veria uma diferença 
 comparison-in-all = No total, { $shown } de { $pairs ->
         [one] { $pairs } par
        *[other] { $pairs } pares
-    } com uma diferença real; o capítulo 1 mostra todos.
+    } com uma diferença real; o capítulo { $section } mostra todos.
 
 ## Comparison: slope or intercept
 #
@@ -1312,11 +1312,11 @@ heating-never = não chega lá
 
 ## Comparison: caution on page one
 
-caution-compared = As superfícies quentes e o vapor queimam, o foco pode cegar e provocar incêndios, e estas avaliações nada dizem sobre a segurança dos alimentos. Leia os avisos de segurança no capítulo 3 antes de cozinhar. Os regulamentos locais e a prática de profissionais licenciados vêm primeiro.
+caution-compared = As superfícies quentes e o vapor queimam, o foco pode cegar e provocar incêndios, e estas avaliações nada dizem sobre a segurança dos alimentos. Leia os avisos de segurança no capítulo { $section } antes de cozinhar. Os regulamentos locais e a prática de profissionais licenciados vêm primeiro.
 
-## Comparison: section 1, differences
+## Comparison: differences
 
-page-comparison-differences = Diferenças, e em que se baseiam
+section-differences = Diferenças, e em que se baseiam
 # Headers have little room.
 page-comparison-pair = par
 page-comparison-difference = diferença de Ps(50)
@@ -1351,9 +1351,9 @@ pair-budget-expanded = expandida, 95 %, k = { $factor }
 # Budgets of other pairs.
 pair-budget-others = Os outros { $count } estão no arquivo de dados.
 
-## Comparison: section 2, the campaigns
+## Comparison: the campaigns
 
-page-comparison-campaigns = As campanhas
+section-campaigns = As campanhas
 # As in English
 comparison-campaign-title = { $campaign }: { $name }
 # What stands at the left; there is room for 18 letters.
@@ -1385,10 +1385,9 @@ comparison-line-text = { $intervals ->
 # As in English
 comparison-instrument = { $quantity }: { $instrument }, { $uncertainty }
 
-## Comparison: sections 3 and 4
+## Comparison: method and provenance
 
-page-comparison-cautions = Avisos de segurança
-page-comparison-provenance = Método e proveniência
+section-method = Método e proveniência
 page-comparison-made-with = Feito com
 # Titles of standards stay as they are.
 comparison-practice = ASAE S580.1 para cada avaliação; JCGM 100:2008 para as diferenças

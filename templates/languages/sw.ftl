@@ -90,8 +90,8 @@ level-conforms-with-notes = Inakidhi, pamoja na maelezo
 level-indicative = Elekezi tu
 # In the sentences that follow, the words of the level are set in bold where they stand
 # exactly as above. No full stop.
-headline-conforms = { level-conforms } ASAE { $procedure }, kama sehemu ya 2 inavyoieleza
-headline-conforms-with-notes = { level-conforms-with-notes }: ASAE { $procedure }, kama sehemu ya 2 inavyoieleza
+headline-conforms = { level-conforms } ASAE { $procedure }, kama sehemu ya { $section } inavyoieleza
+headline-conforms-with-notes = { level-conforms-with-notes }: ASAE { $procedure }, kama sehemu ya { $section } inavyoieleza
 headline-indicative = { level-indicative }, haikidhi ASAE { $procedure }, kwa sababu ya hoja zilizo hapa chini
 headline-indicative-missing = { level-indicative }, haikidhi ASAE { $procedure }; bado inahitaji: { $missing }
 headline-unbelievable = { level-indicative }, na si ya kuaminiwa: maji yalipata joto zaidi ya lile lililomo katika mwanga wa jua
@@ -118,9 +118,9 @@ page-no-rating = hakuna tathmini
 headline-irradiance-estimated = mnururisho umekadiriwa { $way }
 # What of the ± comes from what. These lines stand below the number, in small letters.
 headline-parts = kati yake, mtawanyiko na siku { $scatter } W, vifaa { $instruments } W
-headline-each-watt = 95 %; kila wati ina mstari wake katika sehemu ya 5
-headline-some-assumed = 95 %; baadhi ya vifaa vimekisiwa (sehemu ya 5)
-headline-monte-carlo = uhakiki wa Monte Carlo unatoa { $range } W (sehemu ya 5)
+headline-each-watt = 95 %; kila wati ina mstari wake katika sehemu ya { $section }
+headline-some-assumed = 95 %; baadhi ya vifaa vimekisiwa (sehemu ya { $section })
+headline-monte-carlo = uhakiki wa Monte Carlo unatoa { $range } W (sehemu ya { $section })
 headline-extrapolated = imekisiwa nje ya vipimo: 50 K ziko nje ya yaliyoonekana
 
 ## Page one: the rating in plain words
@@ -145,7 +145,7 @@ journey = kutoka { $degrees }
 journey-degrees = { $start } hadi { $target }
 journey-to-boiling = kutoka { $start } hadi kuchemka ({ $boiling } hapa)
 # { $result } as in stagnation-result.
-headline-dry = Chombo kikavu kilifika { $difference } K juu ya hewa katika { $irradiance } W/m²: { $result } (sehemu ya 6).
+headline-dry = Chombo kikavu kilifika { $difference } K juu ya hewa katika { $irradiance } W/m²: { $result } (sehemu ya { $section }).
 # How many intervals count. No full stop; headline-no-irradiance and headline-others follow
 # after "; " where they apply.
 headline-met = { $used } kati ya { counted-ten-minutes }, katika { counted-days }, vilitimiza kila sharti
@@ -194,7 +194,7 @@ brief-water-below = Maji chini ya kuchemka, ncha zote mbili
 brief-water-fixed = Halijoto ya maji, ncha zote mbili
 brief-solar-time = Wakati wa jua
 page-before-you-cook = Kabla hujapika.
-headline-caution = Nyuso zenye moto na mvuke huunguza, kitovu cha mwanga kinaweza kupofusha na kuwasha moto, na tathmini hii haisemi lolote kuhusu usalama wa chakula. Soma tahadhari zilizo katika sehemu ya 7 kabla hujapika. Kanuni za mahali ulipo na utendaji wenye leseni hutangulia.
+headline-caution = Nyuso zenye moto na mvuke huunguza, kitovu cha mwanga kinaweza kupofusha na kuwasha moto, na tathmini hii haisemi lolote kuhusu usalama wa chakula. Soma tahadhari zilizo katika sehemu ya { $section } kabla hujapika. Kanuni za mahali ulipo na utendaji wenye leseni hutangulia.
 
 ## Findings: what keeps a rating from conforming, and what would mend it
 #
@@ -247,17 +247,17 @@ finding-own-limit-remedy = rudi kwenye vikomo vya kanuni: futa hivi chini ya [li
 finding-excluded-by-tester = mpimaji aliondoa { counted-intervals }
 finding-excluded-by-tester-remedy = hakuna, ikiwa sababu iliyotolewa katika faili ya kampeni ni ya kweli
 
-## Section 1
+## What was tested
 
-page-tested = Kilichojaribiwa
+section-tested = Kilichojaribiwa
 page-instruments = Vifaa vya kupimia
 page-instruments-quantity = kinachopimwa
 page-instruments-instrument = kifaa
 page-instruments-uncertainty = utovu sanifu wa uhakika
 
-## Section 2: conditions
+## Conditions
 
-page-conditions = Masharti
+section-conditions = Masharti
 # Headers of the table.
 page-conditions-condition = sharti
 page-conditions-limit = kikomo
@@ -301,9 +301,9 @@ conditions-r-squared = R² inapokuwa ndogo mno kanuni huridhika na maelezo; hapo
 # "Own" as in standing-own-requirement.
 conditions-own = Vikomo vyenye alama "binafsi" ni vya kampeni yenyewe na vinakengeuka kanuni.
 
-## Section 3: runs
+## Runs
 
-page-runs = Duru
+section-runs = Duru
 page-runs-how = Kivuli: muda wa vipindi vilivyotumika. Mistari ya vipandevipande: halijoto ya maji ambayo mstari wa tathmini unatabiri kutokana na mnururisho na hewa vilivyopimwa; nukta: iliyopimwa, kwenye ncha za vipindi. Pau: muda unaotumika, na muda ambao kila kikomo kiliuweka kando.
 run-title = Duru ya { $number }, { $date }
 # { $run }: its name; { $from }, { $to }: times of day.
@@ -325,9 +325,9 @@ run-alt-no-irradiance = mnururisho haukupimwa
 run-alt-wind = upepo kati ya mita { $lowest } na { $highest } kwa sekunde
 run-alt-no-wind = upepo haukupimwa
 
-## Section 4: intervals
+## Intervals
 
-page-intervals = Vipindi
+section-intervals = Vipindi
 # Headers of a table of ten narrow columns: as short as can be.
 page-intervals-local = saa ya mahali
 page-intervals-solar = ya jua
@@ -359,9 +359,9 @@ reason-reading-gap = vipimo vilikosekana
 reason-excluded-by-tester = mpimaji aliuondoa muda huo
 reason-not-cloudless = mpimaji hasemi kwamba anga lilikuwa bila mawingu
 
-## Section 5: regression and uncertainty
+## Regression and uncertainty
 
-page-regression = Regresheni na utovu wa uhakika (uncertainty)
+section-regression = Regresheni na utovu wa uhakika (uncertainty)
 regression-none = Hakuna mstari unaoweza kuchorwa: vinahitajika angalau vipindi vitatu vilivyotumika vyenye mnururisho, kwa tofauti mbalimbali za halijoto.
 regression-method = Miraba midogo kabisa ya kawaida ya Ps juu ya Td kwa vipindi vilivyotumika vya duru zote, kila kimoja kwa uzito sawa; masafa ya uhakika kwa Student t. P = m·c·(T2 − T1)/Δt ambapo c = 4186 J/(kg K) na muda uliopita kweli; Ps = P·700/G ambapo G ni wastani wa mnururisho wa kipindi; Td = wastani wa halijoto ya maji kutoa wastani wa halijoto ya mazingira. Wastani huzingatia uzito wa muda.
 # Labels, and what stands beside them.
@@ -392,9 +392,9 @@ page-uncertainty-sensitivity = unyeti
 page-uncertainty-of-rating = katika Ps(50)
 page-uncertainty-part = sehemu ya ±
 
-## Section 6: what it means for cooking
+## Cooking
 
-page-cooking = Maana yake kwa upishi
+section-cooking = Maana yake kwa upishi
 page-cooking-water = maji
 # [journey] is put in by the program: "from 20 to 95 °C", the message journey.
 page-cooking-time = muda [journey]
@@ -427,15 +427,15 @@ stagnation-result = { $difference } ± { $half_width } K m²/W
 stagnation-note = Halijoto ya juu kabisa iliyotulia ya chombo kitupu cheusi juu ya mazingira, kwa kila W/m²; ± kwa 95 %, kipimajoto cha oveni ndani ya ± 10 K pale ambapo utovu wa uhakika haukutajwa. Hutofautisha upotevu wa joto na upokeaji wa mwanga, na si nguvu ya kupikia. Uwiano huu ndio ambao Mullick, Kandpal na Saxena 1987 hutumia kwa majiko ya sanduku (kwa kumbukumbu ya kichwani); kwa majiko mengine hulinganisha tu vitu vinavyofanana. Cha kulinganisha nacho, mazoea ya kawaida, hakuna chanzo kilichochapishwa: sufuria nyembamba nyeusi katika kiakisi kisicho na kina chenye pande nyingi cha takriban mita moja ya mraba hufika karibu { $usual } kwa nusu saa. Chombo kitupu kinaweza kuwa chekundu kwa moto, kupasuka au kupoteza mpako wake: usikiache kamwe.
 page-assumed = Makisio
 
-## Section 7
+## Cautions
 
-page-cautions = Tahadhari
+section-cautions = Tahadhari
 # [source] is put in by the program.
 page-cautions-source = Chanzo: [source].
 
-## Section 8: deviations, notes and provenance
+## Provenance
 
-page-provenance = Mikengeuko, maelezo na asili
+section-provenance = Mikengeuko, maelezo na asili
 page-deviations = Mikengeuko kutoka kwa kanuni
 page-tester-notes = Maelezo ya mpimaji
 page-notices = Ilani kutokana na usomaji wa rekodi
@@ -506,7 +506,7 @@ basis-within-kelvin = ndani ya ± { $limit } K
 basis-within-kelvin-read = ndani ya ± { $limit } K, husomwa kwa hatua za { $step } K
 basis-within-seconds = ndani ya ± { $limit } s
 
-## Section 1: the line under the title
+## What was tested: the line under the title
 
 # These four stand after each other, with a dot between them.
 # As in English
@@ -520,7 +520,7 @@ dates-of-a-month = { $first } hadi { $last }
 dates-of-a-year = { $day } { $month } hadi { $last }
 dates = { $first } hadi { $last }
 
-## Section 1: what was tested
+## What was tested
 #
 # Labels stand at the left in a column of about 18 letters; longer ones break.
 
@@ -597,7 +597,7 @@ tested-tester = lilijaribiwa na
 tested-client = kwa ajili ya (mteja)
 tested-issued = ripoti ilitolewa
 
-## Section 1: instruments
+## What was tested: instruments
 
 tested-water-temperature = halijoto ya maji
 tested-ambient-temperature = halijoto ya mazingira
@@ -615,8 +615,8 @@ instrument-with-id = { $description } ({ $id })
 # As in English
 instrument-estimated = { $instrument }, { $way }
 # { $uncertainty } as in the other rows.
-instrument-estimated-uncertainty = { $uncertainty }; sehemu ya 5
-instrument-uncertainty-of-model = ule wa modeli; sehemu ya 5
+instrument-estimated-uncertainty = { $uncertainty }; sehemu ya { $section }
+instrument-uncertainty-of-model = ule wa modeli; sehemu ya { $section }
 instrument-by-class = kwa daraja lake, { $basis }
 instrument-by-eye = kwa macho, kipimo cha Beaufort (WMO-No. 8)
 instrument-by-eye-uncertainty = masafa ya namba moja, kwa mfano 0.3 hadi 1.5 m/s
@@ -627,9 +627,9 @@ uncertainty-kelvin = { $kelvin } K
 uncertainty-speed = { $speed } m/s
 # As in English
 uncertainty-seconds = { $seconds } s
-tested-instruments-note = Utovu wa uhakika ni utovu sanifu (k = 1), kama mpimaji anavyoutaja; sehemu ya 5 inasema kinachochukuliwa pale usipotajwa. Kanuni inataka kihisi cha maji kiwe ndani ya maji, katikati, 10 mm juu ya kitako, upepo upimwe kando ya jiko kwa kimo chake, na mzigo ugawanywe sawa katika vyombo (kwa kumbukumbu ya kichwani); hakuna kati ya haya kinachokaguliwa hapa.
+tested-instruments-note = Utovu wa uhakika ni utovu sanifu (k = 1), kama mpimaji anavyoutaja; sehemu ya { $section } inasema kinachochukuliwa pale usipotajwa. Kanuni inataka kihisi cha maji kiwe ndani ya maji, katikati, 10 mm juu ya kitako, upepo upimwe kando ya jiko kwa kimo chake, na mzigo ugawanywe sawa katika vyombo (kwa kumbukumbu ya kichwani); hakuna kati ya haya kinachokaguliwa hapa.
 
-## Section 5: the budget of uncertainty
+## Regression and uncertainty: the budget of uncertainty
 #
 # Cells of a table of six columns: short.
 
@@ -691,7 +691,7 @@ source-clear-sky = Ineichen na Perez 2002; 5 % kwa kumbukumbu ya kichwani ya Ren
 source-conversion = Erbs, Klein na Duffie 1982; mtawanyiko wa miale kwa kumbukumbu ya kichwani ya Gueymard na Ruiz-Arias 2016
 source-specific-heat = IAPWS-IF97, 10 °C hadi 95 °C
 
-## Section 5: what the budget comes to
+## Regression and uncertainty: what the budget comes to
 
 # { $rating }: rating-with-uncertainty. { $freedom }: a number, or freedom-large.
 budget-result = Ps(50) = { $rating }. Utovu uliopanuliwa wa uhakika ± { $expanded } W: uliojumuishwa { $combined } W mara k = { $factor }, Student t kwa 95 % na digrii { $freedom } fanisi za uhuru (JCGM 100:2008, Welch–Satterthwaite).
@@ -705,7 +705,7 @@ budget-note-assumed = Kwa { $quantities } faili ya kampeni haitaji utovu wa uhak
 budget-note-reading = Kati ya { $scatter } W ambazo kipindi hutawanyika, hatua ya usomaji wa kipimajoto cha maji hueleza { $step } W na nukta ya wakati wa kusoma { $moment } W; zote mbili zimo katika mtawanyiko na hazihesabiwi tena.
 budget-note-reading-most = Kati ya { $scatter } W ambazo kipindi hutawanyika, hatua ya usomaji wa kipimajoto cha maji hueleza { $step } W na nukta ya wakati wa kusoma { $moment } W; zote mbili zimo katika mtawanyiko na hazihesabiwi tena. Hatua ya kipimajoto ndiyo sehemu kubwa ya mtawanyiko: chenye hatua ndogo zaidi kingesaidia kuliko kitu kingine chochote.
 
-## Section 5: check by Monte Carlo
+## Regression and uncertainty: check by Monte Carlo
 #
 # Two sentences, one after the other: what was drawn, and what follows from it.
 
@@ -717,7 +717,7 @@ drawn-narrower = Hizo ni { $apart } W kutoka kwa masafa ya bajeti, ambapo JCGM 1
 drawn-few-days = Hizo ni { $apart } W kutoka kwa masafa ya bajeti, ambapo JCGM 101 huruhusu { $tolerance } W kwa tarakimu moja muhimu. Mikia ya Student t kwa digrii chache hivi za uhuru ina uzito zaidi katika thamani zilizochotwa; siku zaidi huyaleta mawili haya pamoja. Pale ambapo mengi yanategemea hilo, chukua yaliyo mapana zaidi.
 drawn-skewed = Hizo ni { $apart } W kutoka kwa masafa ya bajeti, ambapo JCGM 101 huruhusu { $tolerance } W kwa tarakimu moja muhimu. Kugawanya kwa mnururisho ambao huenda uko mbali na ukweli hupindisha thamani zilizochotwa; kihisi kinachojulikana vizuri zaidi huyaleta mawili haya pamoja. Pale ambapo mengi yanategemea hilo, chukua yaliyo mapana zaidi.
 
-## Section 5: what more data would bring
+## Regression and uncertainty: what more data would bring
 
 outlook-at-best = Vipindi na siku zaidi vingeshusha utovu wa uhakika hadi ± { $least } W kwa ubora wake; uliobaki ni wa vifaa.
 outlook-reached = Lengo la ± { $target } W limefikiwa.
@@ -749,12 +749,12 @@ heaviest-clock-rate = Muda ndio wenye uzito mkubwa zaidi.
 outlook-too-far = Lengo la ± { $target } W lingehitaji vipindi vingi kuliko mtu yeyote anavyopima, ikichukuliwa kwamba mtawanyiko ni ule ulioonekana hadi sasa.
 outlook-too-far-one-day = Lengo la ± { $target } W lingehitaji vipindi vingi kuliko mtu yeyote anavyopima, ikichukuliwa kwamba mtawanyiko ni ule ulioonekana hadi sasa na kwamba siku hazitofautiani.
 
-## Page one, and section 5: what limits the number most
+## Page one, and regression and uncertainty: what limits the number most
 
 limits-most-step = Kinachoibana zaidi namba hii ni hatua ya usomaji wa kipimajoto cha maji: { $percent } % ya variansi yake.
 limits-most-estimate = Kinachoibana zaidi namba hii ni kwamba mnururisho umekadiriwa: { $percent } % ya variansi yake.
 
-## Section 5: days, neighbours and single intervals
+## Regression and uncertainty: days, neighbours and single intervals
 
 days-one = Vipindi vyote vilivyotumika ni vya siku moja: haiwezekani kujua siku hutofautiana kiasi gani, kwa hiyo hilo halimo katika utovu wa uhakika. Huenda kabisa siku nyingine ikatoa thamani nje ya masafa yaliyotajwa.
 days-too-few-intervals = Vipindi ni vichache mno kutenganisha siku na mtawanyiko; kiasi ambacho siku hutofautiana hakimo katika utovu wa uhakika.
@@ -784,13 +784,13 @@ influence-more = Vipindi vinavyosogeza mstari zaidi ya vingine, kwa umbali wa Co
 # { $time }: time of day.
 influence-one = { $date } { $time } (umbali wa Cook { $distance }; bila hicho Ps(50) ni { $power } W)
 
-## Section 5: the figure beside the budget
+## Regression and uncertainty: the figure beside the budget
 
 spread-caption = Kushoto: masalio kwa mpangilio wa ukubwa dhidi ya yale ya mgawanyo wa kawaida; yako kwenye mstari wa vipandevipande ikiwa ni ya kawaida. Kulia: mstari na ukanda wake wa 95 %, rangi nzito kutokana na mtawanyiko na siku, rangi hafifu pamoja na vifaa.
 # Read out to those who do not see the figure.
 spread-alt = Michoro miwili. Mchoro wa kwantili za kawaida wa masalio { $points }. Mstari na ukanda wake wa asilimia 95: kwa kelvini 50 wati { $power }, kuongeza au kutoa wati { $scatter } kutokana na mtawanyiko na siku, kuongeza au kutoa wati { $expanded } pamoja na vifaa.
 
-## Section 8: deviations and provenance
+## Provenance
 
 # { $limit }: a key of the campaign file, with its value; { $what }: a message that begins
 # with limit-.
@@ -1214,7 +1214,7 @@ needed-no-number = Vipindi zaidi pekee visingeweza kuonyesha tofauti ya { $sough
 comparison-in-all = Kwa jumla { $shown } kati ya { $pairs ->
         [one] jozi { $pairs }
        *[other] jozi { $pairs }
-    } zinaonyesha tofauti halisi; sehemu ya 1 ina kila moja.
+    } zinaonyesha tofauti halisi; sehemu ya { $section } ina kila moja.
 
 ## Comparison: slope or intercept
 #
@@ -1304,11 +1304,11 @@ heating-never = hayafiki hapo
 
 ## Comparison: caution on page one
 
-caution-compared = Nyuso zenye moto na mvuke huunguza, kitovu cha mwanga kinaweza kupofusha na kuwasha moto, na tathmini hizi hazisemi lolote kuhusu usalama wa chakula. Soma tahadhari zilizo katika sehemu ya 3 kabla hujapika. Kanuni za mahali ulipo na utendaji wenye leseni hutangulia.
+caution-compared = Nyuso zenye moto na mvuke huunguza, kitovu cha mwanga kinaweza kupofusha na kuwasha moto, na tathmini hizi hazisemi lolote kuhusu usalama wa chakula. Soma tahadhari zilizo katika sehemu ya { $section } kabla hujapika. Kanuni za mahali ulipo na utendaji wenye leseni hutangulia.
 
-## Comparison: section 1, differences
+## Comparison: differences
 
-page-comparison-differences = Tofauti, na msingi wake
+section-differences = Tofauti, na msingi wake
 # Headers have little room.
 page-comparison-pair = jozi
 page-comparison-difference = tofauti ya Ps(50)
@@ -1342,9 +1342,9 @@ pair-budget-expanded = uliopanuliwa, 95 %, k = { $factor }
 # Budgets of other pairs.
 pair-budget-others = Nyingine { $count } zimo katika faili ya data.
 
-## Comparison: section 2, the campaigns
+## Comparison: the campaigns
 
-page-comparison-campaigns = Kampeni
+section-campaigns = Kampeni
 # As in English
 comparison-campaign-title = { $campaign }: { $name }
 # What stands at the left; there is room for 18 letters.
@@ -1376,10 +1376,9 @@ comparison-line-text = { $intervals ->
 # As in English
 comparison-instrument = { $quantity }: { $instrument }, { $uncertainty }
 
-## Comparison: sections 3 and 4
+## Comparison: method and provenance
 
-page-comparison-cautions = Tahadhari
-page-comparison-provenance = Mbinu na asili
+section-method = Mbinu na asili
 page-comparison-made-with = Imetengenezwa kwa
 # Titles of standards stay as they are.
 comparison-practice = ASAE S580.1 kwa kila tathmini; JCGM 100:2008 kwa tofauti

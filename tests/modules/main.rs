@@ -119,7 +119,11 @@ mod report {
 
 /// The message files: whole, translated, used, and safe.
 mod language {
+    mod arguments;
+    mod code;
     mod files;
+    mod listed;
+    mod release;
     mod reports;
 }
 

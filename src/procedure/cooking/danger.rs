@@ -51,14 +51,17 @@ impl DangerZone {
             .with("shortest", duration(shortest_s)),
         });
         let said = match (&self.measured, predicted) {
-            (Some(_), Some(predicted)) => message!("danger-both", predicted = predicted),
-            (Some(_), None) => message!("danger-measured"),
+            (Some((run, seconds)), Some(predicted)) => message!(
+                "danger-both",
+                run = run,
+                time = duration(*seconds),
+                predicted = predicted
+            ),
+            (Some((run, seconds)), None) => {
+                message!("danger-measured", run = run, time = duration(*seconds))
+            }
             (None, Some(predicted)) => message!("danger-predicted", predicted = predicted),
             (None, None) => unreachable!("a danger is measured or predicted"),
-        };
-        let said = match &self.measured {
-            Some((run, seconds)) => said.with("run", run).with("time", duration(*seconds)),
-            None => said,
         };
         said.with(
             "zone",

@@ -12,14 +12,14 @@ use crate::procedure::finding::Level;
 use crate::procedure::s580::conformity::Conformity;
 use crate::procedure::s580::finding::S580Finding;
 use crate::procedure::s580::limits::STANDARD_IRRADIANCE_W_M2;
-use crate::procedure::s580::rated::Rating;
+use crate::procedure::s580::rated::Rated;
 use crate::procedure::s580::result::count_reasons;
-use crate::procedure::s580::uncertainty::RatingUncertainty;
 use crate::report::dry_vessel::words::spoken_stagnation;
 use crate::report::rows::Figure;
 use crate::report::s580::words::conditions::{BriefRow, brief};
 use crate::report::s580::words::line::{equation, spoken_r_squared};
 use crate::report::s580::words::uncertainty::what_limits;
+use crate::report::sections::{Section, Sections};
 use crate::units::{decimals_for, sentence_case};
 
 /// Page one.
@@ -58,7 +58,7 @@ pub struct FindingText {
 }
 
 /// Puts page one into words.
-pub fn headline(assessment: &Assessment, words: &Words) -> Headline {
+pub fn headline(assessment: &Assessment, sections: &Sections, words: &Words) -> Headline {
     let conformity = &assessment.s580.conformity;
     let finding = |finding: &S580Finding| FindingText {
         code: finding.code.code().to_owned(),
@@ -69,26 +69,30 @@ pub fn headline(assessment: &Assessment, words: &Words) -> Headline {
         label: words.say(message!("headline-label")),
         number: assessment
             .s580
-            .uncertainty()
+            .rated
             .as_ref()
-            .zip(assessment.s580.rating())
-            .map(|(uncertainty, rating)| number(assessment, uncertainty, rating, words)),
+            .map(|rated| number(assessment, rated, sections, words)),
         level: words.say(conformity.level.describe()),
         level_code: conformity.level.code().to_owned(),
         level_text: words.say(level_text(
             conformity,
             &assessment.tested.campaign.procedure,
+            sections,
         )),
-        sentences: sentences(assessment, words),
+        sentences: sentences(assessment, sections, words),
         figure: figure(assessment, words),
         findings: conformity.findings.iter().map(finding).collect(),
         conditions: brief(assessment, words),
-        caution: words.say(message!("headline-caution")),
+        caution: words.say(message!(
+            "headline-caution",
+            section = sections.number(Section::Cautions)
+        )),
     }
 }
 
-fn level_text(conformity: &Conformity, procedure: &str) -> Message {
+fn level_text(conformity: &Conformity, procedure: &str, sections: &Sections) -> Message {
     let missing = conformity.missing.as_ref();
+    let stated_in = sections.number(Section::Conditions);
     match (conformity.level, missing) {
         (_, Some(missing)) if conformity.is_unbelievable() => {
             message!("headline-unbelievable-missing", missing = missing)
@@ -101,19 +105,27 @@ fn level_text(conformity: &Conformity, procedure: &str) -> Message {
         ),
         (Level::Indicative, None) => message!("headline-indicative", procedure = procedure),
         (Level::ConformsWithNotes, _) => {
-            message!("headline-conforms-with-notes", procedure = procedure)
+            message!(
+                "headline-conforms-with-notes",
+                procedure = procedure,
+                section = stated_in
+            )
         }
-        (Level::Conforms, _) => message!("headline-conforms", procedure = procedure),
+        (Level::Conforms, _) => message!(
+            "headline-conforms",
+            procedure = procedure,
+            section = stated_in
+        ),
     }
 }
 
 /// The number with its expanded uncertainty.
-fn number(
-    assessment: &Assessment,
-    uncertainty: &RatingUncertainty,
-    rating: &Rating,
-    words: &Words,
-) -> Number {
+fn number(assessment: &Assessment, rated: &Rated, sections: &Sections, words: &Words) -> Number {
+    let Rated {
+        rating,
+        uncertainty,
+        ..
+    } = rated;
     let expanded_w = uncertainty.budget.expanded_w();
     let decimals = decimals_for(expanded_w);
     let of_intervals_w = uncertainty.budget.statistical_part_w();
@@ -126,14 +138,16 @@ fn number(
         scatter = fixed(of_intervals_w, decimals),
         instruments = fixed(expanded_w - of_intervals_w, decimals)
     ));
+    let budget_in = sections.number(Section::Regression);
     explanation.push(match uncertainty.assumed().len() {
-        0 => message!("headline-each-watt"),
-        _ => message!("headline-some-assumed"),
+        0 => message!("headline-each-watt", section = budget_in),
+        _ => message!("headline-some-assumed", section = budget_in),
     });
     if let Some(drawn) = uncertainty.monte_carlo.filter(|drawn| !drawn.agrees()) {
         explanation.push(message!(
             "headline-monte-carlo",
-            range = range(drawn.outcome.lower, drawn.outcome.upper, decimals)
+            range = range(drawn.outcome.lower, drawn.outcome.upper, decimals),
+            section = budget_in
         ));
     }
     if rating.is_extrapolated {
@@ -150,7 +164,7 @@ fn number(
     }
 }
 
-fn sentences(assessment: &Assessment, words: &Words) -> Vec<String> {
+fn sentences(assessment: &Assessment, sections: &Sections, words: &Words) -> Vec<String> {
     let mut sentences = vec![words.say(match assessment.s580.rating() {
         Some(rating) if rating.ps50_w < 0.0 => {
             message!("headline-loses", power = fixed(-rating.ps50_w, 0))
@@ -169,7 +183,8 @@ fn sentences(assessment: &Assessment, words: &Words) -> Vec<String> {
                     "headline-dry",
                     difference = fixed(dry.difference_k, 0),
                     irradiance = fixed(dry.irradiance_w_m2, 0),
-                    result = spoken_stagnation(dry)
+                    result = spoken_stagnation(dry),
+                    section = sections.number(Section::Cooking)
                 ))
             }),
     );
@@ -191,34 +206,31 @@ fn heating_clauses(cooking: &Cooking, words: &Words) -> Vec<Message> {
     let named = usual
         .find(|heating| heating.water_kg == 2.0)
         .or(cooking.heatings.first());
-    let (standard, other) = match named {
-        Some(heating) if heating.time.is_some() => {
-            (message!("headline-heats"), message!("headline-heats-at"))
+    let time = named.and_then(|heating| Some((heating.water_kg, heating.time?)));
+    let may_get_there = named.is_some_and(|heating| heating.may_get_there);
+    let irradiance = short(cooking.irradiance_w_m2);
+    let is_standard = cooking.irradiance_w_m2 == STANDARD_IRRADIANCE_W_M2;
+    let heating = match time {
+        Some((water_kg, time)) => {
+            let amount = match (water_kg, words.units) {
+                (2.0, UnitSystem::Si) => message!("headline-two-kilograms").into(),
+                (kg, _) => kilograms(short(kg)),
+            };
+            let heats = if is_standard {
+                message!("headline-heats")
+            } else {
+                message!("headline-heats-at", irradiance = irradiance)
+            };
+            heats
+                .with("amount", amount)
+                .with("time", duration(time.best_s))
         }
-        Some(heating) if heating.may_get_there => (
-            message!("headline-may-not-heat"),
-            message!("headline-may-not-heat-at"),
-        ),
-        _ => (
-            message!("headline-does-not-heat"),
-            message!("headline-does-not-heat-at"),
-        ),
-    };
-    let mut heating = if cooking.irradiance_w_m2 == STANDARD_IRRADIANCE_W_M2 {
-        standard
-    } else {
-        other.with("irradiance", short(cooking.irradiance_w_m2))
-    };
-    heating = heating.with("journey", spoken_journey(cooking));
-    if let Some((named, time)) = named.and_then(|named| Some((named, named.time?))) {
-        let amount = match (named.water_kg, words.units) {
-            (2.0, UnitSystem::Si) => message!("headline-two-kilograms").into(),
-            (kg, _) => kilograms(short(kg)),
-        };
-        heating = heating
-            .with("amount", amount)
-            .with("time", duration(time.best_s));
+        None if may_get_there && is_standard => message!("headline-may-not-heat"),
+        None if may_get_there => message!("headline-may-not-heat-at", irradiance = irradiance),
+        None if is_standard => message!("headline-does-not-heat"),
+        None => message!("headline-does-not-heat-at", irradiance = irradiance),
     }
+    .with("journey", spoken_journey(cooking));
     let end = match cooking.heat_ends {
         Some(ends) if ends.best_c < cooking.boiling_point_c => Some(message!(
             "headline-heat-ends",

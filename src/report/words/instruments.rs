@@ -6,6 +6,7 @@ use crate::campaign::model::{Instrument, Instruments, IrradianceEstimate, Plane}
 use crate::language::{Message, Phrase, Words};
 use crate::message;
 use crate::procedure::{Assessment, Run};
+use crate::report::sections::{Section, Sections};
 use crate::report::spoken::{not_stated, spoken_uncertainty};
 
 /// One instrument.
@@ -24,7 +25,11 @@ struct Described {
 }
 
 /// Each quantity with its instrument and its standard uncertainty.
-pub fn instrument_rows(assessment: &Assessment, words: &Words) -> Vec<InstrumentRow> {
+pub fn instrument_rows(
+    assessment: &Assessment,
+    sections: &Sections,
+    words: &Words,
+) -> Vec<InstrumentRow> {
     let instruments = &assessment.tested.campaign.instruments;
     let always = |quantity: Message, instrument: &Instrument| describe(quantity, instrument, true);
     let rows = [
@@ -36,7 +41,7 @@ pub fn instrument_rows(assessment: &Assessment, words: &Words) -> Vec<Instrument
             message!("tested-ambient-temperature"),
             &instruments.ambient_temperature,
         ),
-        irradiance(assessment, instruments),
+        irradiance(assessment, sections, instruments),
         wind(assessment, instruments),
         always(message!("tested-water-mass"), &instruments.water_mass),
     ];
@@ -68,7 +73,11 @@ fn is_measured(assessment: &Assessment, measures: fn(&Run) -> bool) -> bool {
     assessment.tested.runs.iter().any(measures)
 }
 
-fn irradiance(assessment: &Assessment, instruments: &Instruments) -> Described {
+fn irradiance(
+    assessment: &Assessment,
+    sections: &Sections,
+    instruments: &Instruments,
+) -> Described {
     let quantity = match instruments.irradiance_plane {
         _ if assessment.tested.estimates_irradiance() => message!("tested-irradiance-estimated"),
         Some(Plane::Normal) => message!("tested-irradiance-normal"),
@@ -77,11 +86,12 @@ fn irradiance(assessment: &Assessment, instruments: &Instruments) -> Described {
     };
     let is_measured = is_measured(assessment, |run| run.readings.irradiance_w_m2.is_some());
     let sensor = describe(quantity, &instruments.irradiance, is_measured);
+    let budget_in = sections.number(Section::Regression);
     match instruments.irradiance_estimate {
         None => sensor,
         Some(way @ IrradianceEstimate::ClearSky) => Described {
             instrument: way.describe().into(),
-            uncertainty: message!("instrument-uncertainty-of-model").into(),
+            uncertainty: message!("instrument-uncertainty-of-model", section = budget_in).into(),
             ..sensor
         },
         Some(way) => Described {
@@ -93,7 +103,8 @@ fn irradiance(assessment: &Assessment, instruments: &Instruments) -> Described {
             .into(),
             uncertainty: message!(
                 "instrument-estimated-uncertainty",
-                uncertainty = sensor.uncertainty
+                uncertainty = sensor.uncertainty,
+                section = budget_in
             )
             .into(),
             ..sensor

@@ -19,6 +19,7 @@ use crate::report::s580::words::evidence::{
     IntervalTable, RunPart, interval_tables, reason_key, run_parts,
 };
 use crate::report::s580::words::regression::{RegressionPart, regression};
+use crate::report::sections::{Heading, Sections};
 use crate::report::{Edition, Setting};
 use crate::units::sentence_case;
 
@@ -36,6 +37,8 @@ pub struct Report {
     /// Foot of every page.
     pub statement: String,
     pub author: String,
+    /// Headings of the sections, in their order.
+    pub sections: Vec<Heading>,
     pub headline: Headline,
     pub tested: Tested,
     pub conditions: Conditions,
@@ -56,6 +59,7 @@ pub fn build(assessment: &Assessment, edition: &Edition) -> Report {
     let words = &edition.words;
     let campaign = &assessment.tested.campaign;
     let (kind, title) = kind_and_title(assessment);
+    let sections = Sections::of_report();
     Report {
         setting: edition.setting(),
         kind: words.say(kind),
@@ -65,8 +69,9 @@ pub fn build(assessment: &Assessment, edition: &Edition) -> Report {
         marks: marks(assessment, words),
         statement: words.say(message!("report-statement")),
         author: campaign.tester.clone().unwrap_or_default(),
-        headline: headline(assessment, words),
-        tested: tested(assessment, edition),
+        sections: sections.headings(words),
+        headline: headline(assessment, &sections, words),
+        tested: tested(assessment, &sections, edition),
         conditions: conditions(assessment, words),
         runs: run_parts(assessment, words),
         intervals: interval_tables(assessment, words),

@@ -15,6 +15,7 @@ use crate::procedure::limit::with_unit;
 use crate::procedure::spans::Summary;
 use crate::report::Edition;
 use crate::report::rows::{Figure, Row};
+use crate::report::sections::{Section, Sections};
 use crate::report::spoken::not_stated;
 
 /// Section 1.
@@ -90,7 +91,7 @@ fn spoken_dates(first: Date, last: Date) -> Phrase {
 }
 
 /// Puts section 1 into words.
-pub fn tested(assessment: &Assessment, edition: &Edition) -> Tested {
+pub fn tested(assessment: &Assessment, sections: &Sections, edition: &Edition) -> Tested {
     let words = &edition.words;
     let cooker = &assessment.tested.campaign.cooker;
     let photo = cooker.photo.as_ref().map(|photo| Figure {
@@ -101,8 +102,11 @@ pub fn tested(assessment: &Assessment, edition: &Edition) -> Tested {
     Tested {
         groups: groups(assessment, edition),
         stated_note: words.say(message!("tested-stated-note")),
-        instruments: instrument_rows(assessment, words),
-        instruments_note: words.say(message!("tested-instruments-note")),
+        instruments: instrument_rows(assessment, sections, words),
+        instruments_note: words.say(message!(
+            "tested-instruments-note",
+            section = sections.number(Section::Regression)
+        )),
         photo,
     }
 }

@@ -11,79 +11,6 @@ use super::source::{Names, Source, sources};
 /// Folder whose files may import each other as they like: its words are one thing.
 const MAY_BE_A_CIRCLE: &str = "language";
 
-/// Circles that are still there, file by file.
-const KNOWN_CIRCLES: &[&[&str]] = &[
-    &["campaign/classes", "campaign/model"],
-    &[
-        "campaign/check",
-        "campaign/check_cooker",
-        "campaign/check_instruments",
-        "campaign/check_logs",
-        "campaign/check_report",
-        "campaign/check_runs",
-    ],
-    &[
-        "campaign/wishes",
-        "language/message",
-        "language/paired",
-        "language/phrase",
-        "language/words",
-    ],
-    &[
-        "logs/assemble",
-        "logs/columns",
-        "logs/read",
-        "logs/sheet",
-        "logs/smell",
-        "logs/time_columns",
-        "logs/times/cells",
-        "logs/times/reader",
-        "logs/times/survey",
-        "logs/walk",
-        "notice",
-        "procedure/cooking",
-        "procedure/danger",
-        "procedure/intervals",
-        "procedure/run",
-        "procedure/screen",
-        "procedure/uncertainty/budget",
-    ],
-    &[
-        "logs/header_text",
-        "logs/names",
-        "logs/time_header",
-        "logs/times/dates",
-        "logs/times/time_of_day",
-    ],
-    &[
-        "procedure/assess",
-        "procedure/conformity",
-        "procedure/estimate",
-        "procedure/local_sky",
-        "procedure/stagnation",
-        "procedure/year",
-    ],
-    &["report/attachments", "report/document"],
-    &[
-        "report/comparison/differences",
-        "report/comparison/tables",
-        "report/comparison/words",
-        "report/figures/compared_lines",
-    ],
-    &[
-        "report/model/cooking",
-        "report/model/evidence",
-        "report/model/headline",
-        "report/model/instruments",
-        "report/model/provenance",
-        "report/model/regression",
-        "report/model/report",
-        "report/model/tested",
-        "report/model/uncertainty",
-        "report/model/year",
-    ],
-];
-
 /// The paths of one import: `a::{b, c::d}` gives `a::b` and `a::c::d`.
 fn paths_of(import: &str) -> Vec<String> {
     let Some(open) = import.find('{') else {
@@ -265,10 +192,8 @@ fn without_public_imports(code: &str) -> String {
 #[test]
 fn no_files_import_each_other_in_a_circle() {
     let may_be = |circle: &BTreeSet<String>| {
-        let is_known = |known: &&[&str]| circle.iter().all(|file| known.contains(&file.as_str()));
         let mut files = circle.iter();
         files.all(|file| file.split('/').next() == Some(MAY_BE_A_CIRCLE))
-            || KNOWN_CIRCLES.iter().any(is_known)
     };
     let mut circles = House::of(sources()).circles();
     circles.retain(|circle| !may_be(circle));

@@ -7,7 +7,7 @@ use std::path::{Path, PathBuf};
 use fluent_syntax::ast::{Entry, Expression, InlineExpression, Pattern, PatternElement, Resource};
 use fluent_syntax::parser::parse;
 use fluent_syntax::serializer::serialize;
-use simmerline::language::{LANGUAGES, Language};
+use simmerline::language::{LANGUAGES, Language, STILL_TO_TRANSLATE};
 
 /// A remark that says that a message is rightly as in English.
 const AS_IN_ENGLISH: &str = "As in English";
@@ -15,13 +15,18 @@ const AS_IN_ENGLISH: &str = "As in English";
 const SHORTEST_WORD: usize = 4;
 
 /// One message.
+#[derive(Default)]
 pub struct Entered {
     /// As the file has it, without its name.
     pub text: String,
     /// Letters, figures and marks outside of what goes in.
     pub words: String,
-    pub arguments: BTreeSet<String>,
+    pub variables: BTreeSet<String>,
+    /// Messages within it: what goes into those is looked at there.
+    pub within: BTreeSet<String>,
     pub remark: String,
+    /// Still to translate: all else is that of the English.
+    pub is_marked: bool,
 }
 
 pub fn file_of(language: &Language) -> String {
@@ -42,11 +47,13 @@ pub fn messages_of(language: &Language) -> BTreeMap<String, Entered> {
                 let mut found = Entered {
                     text: serialized(entry),
                     words: String::new(),
-                    arguments: BTreeSet::new(),
+                    variables: BTreeSet::new(),
+                    within: BTreeSet::new(),
                     remark: message
                         .comment
                         .as_ref()
                         .map_or_else(String::new, |comment| comment.content.join("\n")),
+                    is_marked: false,
                 };
                 gather(pattern, &mut found);
                 let name = message.id.name.clone();
@@ -57,7 +64,26 @@ pub fn messages_of(language: &Language) -> BTreeMap<String, Entered> {
             _ => {}
         }
     }
+    if *language != Language::ENGLISH {
+        put_english_where_marked(&mut messages);
+    }
     messages
+}
+
+fn put_english_where_marked(messages: &mut BTreeMap<String, Entered>) {
+    let mut english = messages_of(&Language::ENGLISH);
+    let marked = messages.iter_mut();
+    for (name, message) in marked.filter(|(_, message)| message.text == STILL_TO_TRANSLATE) {
+        let of_english = english.remove(name);
+        *message = of_english.unwrap_or_else(|| panic!("\"{name}\" is not in English"));
+        message.is_marked = true;
+    }
+}
+
+/// Whether nothing of a language is still to translate.
+pub fn is_whole(language: &Language) -> bool {
+    let messages = messages_of(language);
+    messages.values().all(|message| !message.is_marked)
 }
 
 fn serialized(entry: &Entry<String>) -> String {
@@ -85,11 +111,10 @@ fn gather(pattern: &Pattern<String>, found: &mut Entered) {
 fn gather_expression(expression: &Expression<String>, found: &mut Entered) {
     let mut inline = |inline: &InlineExpression<String>| match inline {
         InlineExpression::VariableReference { id } => {
-            found.arguments.insert(id.name.clone());
+            found.variables.insert(id.name.clone());
         }
-        // A message within a message: what goes into that one is looked at there.
         InlineExpression::MessageReference { id, .. } => {
-            found.arguments.insert(id.name.clone());
+            found.within.insert(id.name.clone());
         }
         InlineExpression::StringLiteral { .. } => {}
         other => panic!("only arguments go into a message: {other:?}"),
@@ -116,7 +141,8 @@ fn every_language_has_every_message_with_all_that_goes_into_it() {
             let message = messages.get(name);
             let message = message.unwrap_or_else(|| panic!("{code}: no message \"{name}\""));
             assert_eq!(
-                message.arguments, of_english.arguments,
+                (&message.variables, &message.within),
+                (&of_english.variables, &of_english.within),
                 "{code}: what goes into \"{name}\""
             );
         }
@@ -140,7 +166,8 @@ fn no_message_is_left_in_english() {
                 .split(|letter: char| !letter.is_alphabetic())
                 .any(|word| word.chars().count() >= SHORTEST_WORD);
             let is_same = message.words == english[&name].words;
-            if has_words && is_same && !message.remark.contains(AS_IN_ENGLISH) {
+            if has_words && is_same && !message.is_marked && !message.remark.contains(AS_IN_ENGLISH)
+            {
                 left.push(format!("{}: {name} = {}", language.code, message.text));
             }
         }
@@ -167,7 +194,7 @@ fn names_of_languages_and_their_files_agree() {
     assert_eq!(files, expected);
 }
 
-fn sources(folder: &Path, ending: &str) -> Vec<PathBuf> {
+pub fn sources(folder: &Path, ending: &str) -> Vec<PathBuf> {
     let mut found = Vec::new();
     for entry in fs::read_dir(folder).unwrap() {
         let path = entry.unwrap().path();
@@ -213,7 +240,7 @@ fn every_message_is_used() {
     let english = messages_of(&Language::ENGLISH);
     for name in english.keys() {
         let mut others = english.values();
-        let is_within = others.any(|other| other.arguments.contains(name));
+        let is_within = others.any(|other| other.within.contains(name));
         let is_used = match name.strip_prefix("page-") {
             Some(word) => templates.contains(&format!("\"{word}\"")),
             None => whole.contains(name) || begun.iter().any(|start| name.starts_with(start)),

@@ -7,6 +7,7 @@ use simmerline::language::{LANGUAGES, Language, Words};
 use simmerline::report::words::build;
 use simmerline::report::{Edition, outputs};
 
+use super::files::is_whole;
 use crate::kit::rate::{sample, samples};
 
 /// Words that betray English in a sentence, in none of the other languages.
@@ -62,7 +63,7 @@ fn without_own_words(text: &str, campaign: &str) -> String {
 fn no_report_has_english_in_it_or_a_decimal_mark_of_another_language() {
     let mut wrong = Vec::new();
     for (name, assessment) in samples() {
-        for language in LANGUAGES.into_iter().skip(1) {
+        for language in LANGUAGES.into_iter().skip(1).filter(is_whole) {
             let edition = edition(language);
             let has_comma = edition.words.say(simmerline::message!("decimal-mark")) == ",";
             let report = serde_json::to_value(build(&assessment, &edition)).unwrap();

@@ -196,6 +196,7 @@ fn strings_of(report: &Value, place: &str) -> Vec<String> {
     };
     let mut found = Vec::new();
     strings(&report["setting"]["words"], &mut found);
+    strings(&report["sections"], &mut found);
     for part in parts {
         strings(&report[part], &mut found);
     }

@@ -139,31 +139,42 @@ pub fn verdict(comparison: &Comparison, pair: &Pair, names: &[String]) -> Phrase
         pair.difference.difference_w.abs(),
         decimals_for(pair.difference.expanded_w()),
     );
-    let said = |more: &'static str, less: &'static str| {
-        Message::new(if is_more { more } else { less })
-            .with("second", call(pair.difference.second))
+    let of_pair = |said: Message| {
+        said.with("second", call(pair.difference.second))
             .with("first", call(pair.difference.first))
             .with("difference", &size)
             .with("interval", spoken_interval(pair, interval_w))
     };
     if pair.is_shown() {
-        return match share_percent(comparison, pair) {
-            Some(share) => said("verdict-shown-more-share", "verdict-shown-less-share")
-                .with("share", fixed(share, 0))
-                .into(),
-            None => said("verdict-shown-more", "verdict-shown-less").into(),
+        let share = share_percent(comparison, pair).map(|percent| fixed(percent, 0));
+        let shown = match (share, is_more) {
+            (Some(share), true) => message!("verdict-shown-more-share", share = share),
+            (Some(share), false) => message!("verdict-shown-less-share", share = share),
+            (None, true) => message!("verdict-shown-more"),
+            (None, false) => message!("verdict-shown-less"),
         };
+        return of_pair(shown).into();
     }
     if !pair.difference.knows_days && pair.p_corrected < SHOWN_P {
-        return said("verdict-one-day-more", "verdict-one-day-less").into();
+        let of_one_day = match is_more {
+            true => message!("verdict-one-day-more"),
+            false => message!("verdict-one-day-less"),
+        };
+        return of_pair(of_one_day).into();
     }
     if pair.difference.is_shown_alone() {
-        return said("verdict-by-chance-more", "verdict-by-chance-less")
-            .with("pairs", comparison.pairs.len())
-            .into();
+        let pairs = comparison.pairs.len();
+        let by_chance = match is_more {
+            true => message!("verdict-by-chance-more", pairs = pairs),
+            false => message!("verdict-by-chance-less", pairs = pairs),
+        };
+        return of_pair(by_chance).into();
     }
-    let not_shown = said("verdict-not-shown-more", "verdict-not-shown-less");
-    joined([not_shown].into_iter().chain(needed(pair)), " ")
+    let not_shown = match is_more {
+        true => message!("verdict-not-shown-more"),
+        false => message!("verdict-not-shown-less"),
+    };
+    joined([of_pair(not_shown)].into_iter().chain(needed(pair)), " ")
 }
 
 /// The difference as a part of the rating of the first, %; `None` where that is near zero,
@@ -211,29 +222,29 @@ pub fn shape_message(pair: &Pair) -> Message {
     if !pair.is_shown() {
         return message!("shape-no-cause", numbers = numbers);
     }
-    Message::new(meaning(shape))
-        .with("first", letter(pair.difference.first).to_string())
-        .with("second", letter(pair.difference.second).to_string())
-        .with("numbers", numbers)
+    meaning(shape, pair, numbers)
 }
 
-/// The message on what a change of slope or intercept comes from.
-fn meaning(shape: &Shape) -> &'static str {
+/// What a change of slope or intercept comes from.
+fn meaning(shape: &Shape, pair: &Pair, numbers: Message) -> Message {
     let less_loss = shape.slope_difference_w_per_k > 0.0;
     let more_sun = shape.intercept_difference_w > 0.0;
-    match (shape.slopes_differ(), shape.intercepts_differ()) {
+    let said = match (shape.slopes_differ(), shape.intercepts_differ()) {
         (true, true) => match (less_loss, more_sun) {
-            (true, true) => "shape-both-less-loss-more-sun",
-            (true, false) => "shape-both-less-loss-less-sun",
-            (false, true) => "shape-both-more-loss-more-sun",
-            (false, false) => "shape-both-more-loss-less-sun",
+            (true, true) => message!("shape-both-less-loss-more-sun"),
+            (true, false) => message!("shape-both-less-loss-less-sun"),
+            (false, true) => message!("shape-both-more-loss-more-sun"),
+            (false, false) => message!("shape-both-more-loss-less-sun"),
         },
-        (true, false) if less_loss => "shape-slopes-less-loss",
-        (true, false) => "shape-slopes-more-loss",
-        (false, true) if more_sun => "shape-levels-more-sun",
-        (false, true) => "shape-levels-less-sun",
-        (false, false) => "shape-alike",
-    }
+        (true, false) if less_loss => message!("shape-slopes-less-loss"),
+        (true, false) => message!("shape-slopes-more-loss"),
+        (false, true) if more_sun => message!("shape-levels-more-sun"),
+        (false, true) => message!("shape-levels-less-sun"),
+        (false, false) => return message!("shape-alike", numbers = numbers),
+    };
+    said.with("first", letter(pair.difference.first).to_string())
+        .with("second", letter(pair.difference.second).to_string())
+        .with("numbers", numbers)
 }
 
 fn budget(pair: &Pair, words: &Words) -> PairBudget {

@@ -13,6 +13,7 @@ use crate::procedure::finding::Level;
 use crate::report::comparison::figures::compared_lines::WITH_BANDS;
 use crate::report::comparison::names::{letter, names, number};
 use crate::report::rows::{Figure, Row};
+use crate::report::sections::{Heading, Section, Sections};
 use crate::report::words::cautions::{CautionPart, cautions};
 use crate::report::words::provenance::made_with;
 use crate::report::{Edition, Setting};
@@ -35,6 +36,8 @@ pub struct ComparisonReport {
     pub marks: Vec<String>,
     pub statement: String,
     pub author: String,
+    /// Headings of the sections, in their order.
+    pub sections: Vec<Heading>,
     pub sentences: Vec<String>,
     /// What a reader must know before believing them.
     pub warnings: Vec<String>,
@@ -56,6 +59,7 @@ pub fn build(comparison: &Comparison, edition: &Edition) -> ComparisonReport {
     let words = &edition.words;
     let names = names(&comparison.campaigns);
     let number = number(comparison);
+    let sections = Sections::of_comparison();
     ComparisonReport {
         setting: edition.setting(),
         kind: words.say(message!("comparison-kind")),
@@ -67,7 +71,8 @@ pub fn build(comparison: &Comparison, edition: &Edition) -> ComparisonReport {
             .collect(),
         statement: words.say(message!("comparison-statement")),
         author: String::new(),
-        sentences: sentences(comparison, &names)
+        sections: sections.headings(words),
+        sentences: sentences(comparison, &names, &sections)
             .into_iter()
             .map(|sentence| words.say(sentence))
             .collect(),
@@ -78,7 +83,10 @@ pub fn build(comparison: &Comparison, edition: &Edition) -> ComparisonReport {
         figure: figure(comparison, &names, words),
         ratings: rating_table(comparison, &names, words),
         per_unit: per_unit_table(comparison, words),
-        caution: words.say(message!("caution-compared")),
+        caution: words.say(message!(
+            "caution-compared",
+            section = sections.number(Section::Cautions)
+        )),
         differences: differences(comparison, words),
         campaigns: campaigns(comparison, &names, words),
         cautions: cautions(words),
@@ -148,7 +156,7 @@ fn marks(comparison: &Comparison) -> Vec<Message> {
     marks
 }
 
-fn sentences(comparison: &Comparison, names: &[String]) -> Vec<Phrase> {
+fn sentences(comparison: &Comparison, names: &[String], sections: &Sections) -> Vec<Phrase> {
     let pairs = &comparison.pairs;
     let mut sentences: Vec<Phrase> = pairs
         .iter()
@@ -160,7 +168,12 @@ fn sentences(comparison: &Comparison, names: &[String]) -> Vec<Phrase> {
     }
     if pairs.len() > SENTENCES {
         let shown = pairs.iter().filter(|pair| pair.is_shown()).count();
-        let in_all = message!("comparison-in-all", shown = shown, pairs = pairs.len());
+        let in_all = message!(
+            "comparison-in-all",
+            shown = shown,
+            pairs = pairs.len(),
+            section = sections.number(Section::Differences)
+        );
         sentences.push(in_all.into());
     }
     sentences

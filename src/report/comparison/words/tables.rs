@@ -13,6 +13,7 @@ use crate::procedure::finding::Level;
 use crate::report::comparison::names::letter;
 use crate::report::number::report_number;
 use crate::report::rows::Row;
+use crate::report::sections::Sections;
 use crate::report::words::instruments::instrument_rows;
 use crate::report::words::tested::test_dates;
 use crate::units::{decimals_for, sentence_case};
@@ -265,7 +266,10 @@ fn spoken_line(one: &Assessment) -> Message {
 }
 
 fn spoken_instruments(one: &Assessment, words: &Words) -> Phrase {
-    let instruments = instrument_rows(one, words).into_iter().map(|row| {
+    // A section named there is one of the campaign's own report.
+    let sections = Sections::of_report();
+    let rows = instrument_rows(one, &sections, words).into_iter();
+    let instruments = rows.map(|row| {
         message!(
             "comparison-instrument",
             quantity = row.quantity,
