@@ -38,7 +38,7 @@ impl<'t> Checker<'t> {
     /// # Errors
     /// [`Error::Campaign`] with the place for a syntax error, an unknown key
     /// (with the nearest known one), a missing key or a value of a wrong type.
-    pub fn parse(&self) -> Result<CampaignFile> {
+    pub(super) fn parse(&self) -> Result<CampaignFile> {
         if self.text.trim().is_empty() {
             let problem = Problem::at(&self.file, "is empty")
                 .hint("simmerline new FOLDER writes a campaign file to fill in");
@@ -81,7 +81,7 @@ impl<'t> Checker<'t> {
     }
 
     /// Notes every text that holds a character that cannot be printed.
-    pub fn refuse_unprintable(&mut self) {
+    pub(super) fn refuse_unprintable(&mut self) {
         let mut found = Vec::new();
         for value in self.tree.iter().flat_map(|tree| tree.values()) {
             visit_strings(value, &mut |text, start| {
@@ -141,7 +141,7 @@ impl<'t> Checker<'t> {
 
     /// Notes a problem unless the number is more than zero and no
     /// greater than `highest`. Says whether it is.
-    pub fn positive(&mut self, key: &str, value: f64, highest: f64, unit: &str) -> bool {
+    pub(super) fn positive(&mut self, key: &str, value: f64, highest: f64, unit: &str) -> bool {
         let is_right = (SMALLEST..=highest).contains(&value);
         if !is_right {
             let what = format!("found {value}, expected more than 0 and at most {highest} {unit}");
@@ -151,7 +151,7 @@ impl<'t> Checker<'t> {
     }
 
     /// A date without a clock time; a problem if it is none.
-    pub fn date(&mut self, key: &str, written: &WrittenMoment) -> Option<Date> {
+    pub(super) fn date(&mut self, key: &str, written: &WrittenMoment) -> Option<Date> {
         let date = written.date();
         if date.is_none() {
             let what = format!("found \"{written}\", expected a date");
@@ -161,7 +161,7 @@ impl<'t> Checker<'t> {
     }
 
     /// Notes a problem if a text is empty or longer than its place on paper.
-    pub fn text(&mut self, key: &str, text: &str, longest: usize) {
+    pub(super) fn text(&mut self, key: &str, text: &str, longest: usize) {
         let letters = text.chars().count();
         if text.trim().is_empty() {
             self.problem(
@@ -193,7 +193,7 @@ impl<'t> Checker<'t> {
     }
 
     /// Line (from 1) of a key, or of the nearest table above it that exists.
-    pub fn line_of(&self, key: &str) -> Option<u64> {
+    pub(super) fn line_of(&self, key: &str) -> Option<u64> {
         let mut table = self.tree.as_ref()?;
         let mut start = None;
         let mut parts = key.split('.');

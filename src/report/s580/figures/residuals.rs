@@ -66,7 +66,7 @@ pub fn draw_residuals(
         .fold(twice_w, f64::max)
         * 1.15
         + 1e-6;
-    let key = (dates.len() <= KINDS).then(|| key(&dates, words));
+    let key = (dates.len() <= KINDS).then(|| key(dates, words));
     let key_pt = key.as_ref().map_or(KEY_PT, Key::height_pt);
     draw(HEIGHT_PT, |area| {
         let (names, panels) = area.split_vertically(pt(key_pt));

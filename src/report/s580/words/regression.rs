@@ -50,8 +50,8 @@ fn line_part(assessment: &Assessment, words: &Words) -> Option<LinePart> {
         outside = assessment.s580.outside_twice(),
         points = line.points
     );
-    let mut rows = line_rows(&line, assessment.s580.dates.len(), words);
-    rows.extend(rating_rows(&rating, words));
+    let mut rows = line_rows(line, assessment.s580.dates.len(), words);
+    rows.extend(rating_rows(rating, words));
     Some(LinePart {
         method: words.say(message!("regression-method")),
         rows,
