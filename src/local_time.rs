@@ -5,7 +5,7 @@
 //! else here takes the first.
 
 use jiff::Timestamp;
-use jiff::civil::DateTime;
+use jiff::civil::{Date, DateTime};
 use jiff::tz::{AmbiguousOffset, TimeZone};
 
 use crate::units::MICROSECONDS_PER_SECOND;
@@ -48,6 +48,13 @@ pub fn first_instant(local: DateTime, zone: &TimeZone) -> Option<Timestamp> {
 pub fn unix_seconds(local: DateTime, zone: &TimeZone) -> Option<f64> {
     let instant = zone.to_ambiguous_timestamp(local).compatible().ok()?;
     Some(instant.as_microsecond() as f64 / MICROSECONDS_PER_SECOND)
+}
+
+/// When a local date begins, microseconds since 1970, UTC; where the clocks skip midnight, as
+/// [`unix_seconds`].
+pub fn midnight_us(date: Date, zone: &TimeZone) -> Option<i64> {
+    let midnight = zone.to_ambiguous_timestamp(date.at(0, 0, 0, 0));
+    Some(midnight.compatible().ok()?.as_microsecond())
 }
 
 #[cfg(test)]

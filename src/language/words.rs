@@ -89,7 +89,7 @@ impl Words {
     /// Reads a language's message file.
     ///
     /// # Panics
-    /// If the message file is not Fluent, or a message stands in it twice; `tests/languages`
+    /// If the message file is not Fluent, or a message stands in it twice; `tests/modules/language`
     /// holds every file against that.
     pub fn new(language: Language, units: UnitSystem) -> Self {
         let of_code: LanguageIdentifier = language.code.parse().expect("a code is BCP 47");
@@ -130,7 +130,7 @@ impl Words {
     ///
     /// # Panics
     /// If a message is not in the message file, or lacks something that goes into it;
-    /// `tests/languages` holds every file against that.
+    /// `tests/modules/language` holds every file against that.
     pub fn say(&self, phrase: impl Into<Phrase>) -> String {
         match phrase.into() {
             Phrase::Text(text) => text,

@@ -18,6 +18,7 @@ use crate::campaign::Campaign;
 use crate::campaign::model::{Calibration, Instruments, LogRules, RunPlan, Site};
 use crate::campaign::moment::Moment;
 use crate::error::{Error, Problem, Problems, Result};
+use crate::local_time::midnight_us;
 
 /// A weather log that begins later or ends earlier than the cooker's by more than this
 /// covers a part of the run, µs.
@@ -238,13 +239,9 @@ fn own_part(readings: Readings, run: &RunPlan, site: &Site) -> Readings {
     let Some(date) = run.date.filter(|_| run.shares_log) else {
         return readings;
     };
-    let midnight = |date: Date| {
-        site.time_zone
-            .to_timestamp(date.at(0, 0, 0, 0))
-            .map(|at| at.as_microsecond())
-    };
-    match (midnight(date), date.tomorrow().and_then(midnight)) {
-        (Ok(from), Ok(to)) => readings.part(from, to - 1),
+    let midnight = |date: Date| midnight_us(date, &site.time_zone);
+    match (midnight(date), date.tomorrow().ok().and_then(midnight)) {
+        (Some(from), Some(to)) => readings.part(from, to - 1),
         _ => readings,
     }
 }

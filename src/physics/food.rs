@@ -49,7 +49,7 @@ const fn food(code: &'static str, water: f64, cooks_at_c: f64, held_min: f64) ->
 }
 
 /// The foods that the report names.
-pub const FOODS: [Food; 6] = [
+pub const FOODS: &[Food] = &[
     food("potatoes", 0.7896, 90.0, 40.0),
     food("carrots", 0.8779, 90.0, 40.0),
     food("cabbage", 0.9215, 90.0, 30.0),

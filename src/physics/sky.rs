@@ -107,7 +107,7 @@ impl ClearAir {
     ///
     /// # Source
     /// Ineichen and Perez 2002, Solar Energy 73, 151–157, without the enhancement for large
-    /// air masses, as in the reference library that `tests/published/sky.rs` names.
+    /// air masses, as in the reference library that `tests/modules/physics/sky.rs` names.
     pub fn sunlight(&self, apparent_zenith_deg: f64, outside_w_m2: f64) -> Sunlight {
         let Some(relative) = relative_air_mass(apparent_zenith_deg) else {
             return Sunlight {
@@ -144,7 +144,7 @@ impl ClearAir {
 /// # Source
 /// Erbs, Klein and Duffie 1982, Solar Energy 28, 293–302. No beam with the sun lower than
 /// 3° (zenith 87°), and cos z of at least 0.065 in kt, as in the reference library that
-/// `tests/published/sky.rs` names.
+/// `tests/modules/physics/sky.rs` names.
 pub fn split_horizontal(horizontal_w_m2: f64, zenith_deg: f64, outside_w_m2: f64) -> Sunlight {
     let cos_zenith = zenith_deg.to_radians().cos();
     let most_w_m2 = outside_w_m2 * cos_zenith.max(LEAST_COS_ZENITH);

@@ -11,7 +11,7 @@ pub const SPECIFIC_HEAT_J_PER_KG_K: f64 = 4186.0;
 const ZERO_CELSIUS_K: f64 = 273.15;
 
 /// Coefficients n1 to n10 of the saturation line.
-const N: [f64; 10] = [
+const N: &[f64] = &[
     0.116_705_214_527_67e4,
     -0.724_213_167_032_06e6,
     -0.170_738_469_400_92e2,

@@ -27,7 +27,7 @@ pub fn sign(number: usize) -> Message {
 /// # Source
 /// WMO-No. 8, Guide to Instruments and Methods of Observation, table on wind by
 /// observation; numbers 6 and above from memory.
-pub const BEAUFORT: [Beaufort; 9] = [
+pub const BEAUFORT: &[Beaufort] = &[
     force(0.0, 0.2),
     force(0.3, 1.5),
     force(1.6, 3.3),

@@ -6,6 +6,7 @@ use jiff::tz::TimeZone;
 use super::run_notice::RunNotice;
 use crate::campaign::model::{Exclusion, RunPlan};
 use crate::campaign::moment::Moment;
+use crate::local_time;
 use crate::logs::Readings;
 use crate::units::{MICROSECONDS_PER_SECOND, zoned};
 
@@ -95,8 +96,9 @@ fn parts(water_us: &[i64], zone: &TimeZone) -> Vec<Part> {
         let date = zoned(time_us, zone).date();
         midnight_us = date
             .tomorrow()
-            .and_then(|next| zone.to_timestamp(next.at(0, 0, 0, 0)))
-            .map_or(i64::MAX, |next| next.as_microsecond());
+            .ok()
+            .and_then(|next| local_time::midnight_us(next, zone))
+            .unwrap_or(i64::MAX);
         parts.push(Part {
             date,
             from: time_us,

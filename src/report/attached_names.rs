@@ -11,7 +11,7 @@ const LONGEST_TAIL: usize = 40;
 
 /// Characters that a file name may not have on some computer, or that say something else
 /// than they show.
-const UNSAFE: [char; 22] = [
+const UNSAFE: &[char] = &[
     '\\', ':', '<', '>', '"', '|', '?', '*', '\u{200e}', '\u{200f}', '\u{202a}', '\u{202b}',
     '\u{202c}', '\u{202d}', '\u{202e}', '\u{2028}', '\u{2029}', '\u{2066}', '\u{2067}', '\u{2068}',
     '\u{2069}', '\u{feff}',
@@ -19,7 +19,7 @@ const UNSAFE: [char; 22] = [
 
 /// File names, before their first point, that are devices on some computers; besides these,
 /// `COM` and `LPT` with a digit.
-const DEVICES: [&str; 4] = ["con", "prn", "aux", "nul"];
+const DEVICES: &[&str] = &["con", "prn", "aux", "nul"];
 
 /// What takes the place of an unsafe character.
 const INSTEAD: char = '-';

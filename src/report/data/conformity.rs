@@ -9,7 +9,7 @@ use crate::procedure::s580::finding::S580Finding;
 use crate::procedure::s580::limits::S580Limit;
 
 /// Codes of the levels of conformity.
-const LEVELS: [&str; 3] = [
+const LEVELS: &[&str] = &[
     Level::Conforms.code(),
     Level::ConformsWithNotes.code(),
     Level::Indicative.code(),

@@ -8,7 +8,7 @@ use crate::procedure::Assessment;
 use crate::report::comparison::names::{letter, names};
 
 /// Columns, with their units; the differences are from the baseline, where there is one.
-const HEADER: [&str; 26] = [
+const HEADER: &[&str] = &[
     "letter",
     "campaign",
     "cooker",

@@ -30,14 +30,14 @@ const WITH_POINTS: usize = 3;
 pub const WITH_BANDS: usize = 6;
 
 /// Colours that stay apart in grey and for the colour-blind, darkest first.
-const COLOURS: [RGBColor; 4] = [
+const COLOURS: &[RGBColor] = &[
     RGBColor(0x0b, 0x4a, 0x5c),
     RGBColor(0xb0, 0x5a, 0x00),
     RGBColor(0x6a, 0x4c, 0x93),
     RGBColor(0x4d, 0x8a, 0x3d),
 ];
 /// Dash and gap of a campaign's line, points; the first is solid.
-const DASHES: [(f64, f64); 5] = [(0.0, 0.0), (7.0, 3.0), (2.0, 2.0), (12.0, 3.0), (4.0, 5.0)];
+const DASHES: &[(f64, f64)] = &[(0.0, 0.0), (7.0, 3.0), (2.0, 2.0), (12.0, 3.0), (4.0, 5.0)];
 
 fn colour(place: usize) -> RGBColor {
     COLOURS[place % COLOURS.len()]

@@ -6,7 +6,7 @@ use crate::report::number::report_number;
 use crate::report::s580::data::rating_columns::RATED;
 
 /// Which campaign, of what, where and by which practice.
-const TESTED: [Column<OfCampaign>; 14] = [
+const TESTED: &[Column<OfCampaign>] = &[
     column(
         Heading::new(
             "campaign",
@@ -96,7 +96,7 @@ const TESTED: [Column<OfCampaign>; 14] = [
 ];
 
 /// What the rating rests on, and whether it conforms.
-const RESTS_ON: [Column<OfCampaign>; 11] = [
+const RESTS_ON: &[Column<OfCampaign>] = &[
     column(Heading::new("runs", Kind::Count, "Number of runs"), |one| {
         one.tested.runs.len().into()
     }),
@@ -193,7 +193,7 @@ fn instant(one: &Assessment, time_us: Option<i64>) -> Cell {
 }
 
 fn columns() -> impl Iterator<Item = &'static Column<OfCampaign>> {
-    TESTED.iter().chain(&RATED).chain(&RESTS_ON)
+    TESTED.iter().chain(RATED).chain(RESTS_ON)
 }
 
 /// The table without rows.

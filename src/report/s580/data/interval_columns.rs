@@ -8,7 +8,7 @@ use crate::units::rfc3339;
 type OfInterval = fn(&Assessment, &Interval) -> Cell;
 
 /// Its columns. What was not measured is null.
-const COLUMNS: [Column<OfInterval>; 23] = [
+const COLUMNS: &[Column<OfInterval>] = &[
     column(
         Heading::new(
             "campaign",

@@ -5,7 +5,7 @@ use crate::procedure::s580::uncertainty::budget::Budget;
 use crate::report::data::tables::columns::{Cell, Column, Heading, Kind, OfCampaign, column};
 
 /// The rating, its uncertainty and the line; null where no line can be drawn.
-pub const RATED: [Column<OfCampaign>; 21] = [
+pub const RATED: &[Column<OfCampaign>] = &[
     column(
         Heading::number(
             "ps50_w",

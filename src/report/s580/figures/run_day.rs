@@ -30,7 +30,7 @@ const NAME_GAP_PT: f64 = 4.0;
 /// Least room for them at the right, points.
 const NAMES_PT: f64 = 44.0;
 /// Steps between two clock times on the axis, minutes.
-const CLOCK_STEPS_MIN: [f64; 7] = [5.0, 10.0, 15.0, 30.0, 60.0, 120.0, 240.0];
+const CLOCK_STEPS_MIN: &[f64] = &[5.0, 10.0, 15.0, 30.0, 60.0, 120.0, 240.0];
 /// Hours in a day.
 const HOURS_PER_DAY: f64 = 24.0;
 /// Most steps on the axis.
