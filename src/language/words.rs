@@ -273,6 +273,9 @@ fn untranslated_names(messages: &'static str) -> BTreeSet<&'static str> {
 /// A file with the English of some messages in place of its own, for the sentences that they
 /// stand within.
 fn in_english(messages: &str, names: &BTreeSet<&str>) -> String {
+    if names.is_empty() {
+        return messages.to_owned();
+    }
     let is_of = |line: &str| begun_message(line).is_some_and(|(name, _)| names.contains(name));
     let own = messages.lines().filter(|line| !is_of(line));
     let mut is_wanted = false;

@@ -36,7 +36,7 @@ pub fn assess(campaign: Campaign, logs: Vec<Log>) -> Result<Assessment> {
     let limits = Limits::of(&campaign.file, &campaign.limits).map_err(refuse)?;
     let tested = gather(campaign, logs)?;
     let s580 = s580::rate(&tested, limits);
-    let dry_vessel = stagnations(&tested.campaign).map_err(refuse)?;
+    let dry_vessel = stagnations(&tested).map_err(refuse)?;
     let prospect = look_ahead(&tested, &s580);
     let cooking = prospect.as_ref().map(|prospect| &prospect.cooking);
     let danger_zone = danger_zone(&tested.runs, cooking);

@@ -48,7 +48,7 @@ pub struct Sections(Vec<Section>);
 #[derive(Debug, Clone, Serialize)]
 pub struct Heading {
     /// By which a template finds what stands below.
-    pub section: Section,
+    pub code: Section,
     pub number: String,
     pub name: String,
 }
@@ -90,7 +90,7 @@ impl Sections {
     /// The headings, in their order.
     pub fn headings(&self, words: &Words) -> Vec<Heading> {
         let heading = |section: &Section| Heading {
-            section: *section,
+            code: *section,
             number: self.number(*section).to_string(),
             name: words.say(section.heading()),
         };

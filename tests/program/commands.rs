@@ -27,10 +27,7 @@ fn report_writes_three_files_and_prints_the_table_alone() {
     assert_eq!(rating["conformity"]["level"], "conforms");
     let intervals = rating["intervals"].as_array().unwrap().len();
     assert_eq!(
-        bench
-            .read("reports/mallee.s580.intervals.csv")
-            .lines()
-            .count(),
+        bench.read("reports/mallee.intervals.csv").lines().count(),
         intervals + 1
     );
     let ps50_w = rating["rating"]["ps50_w"].as_f64().unwrap();
@@ -59,11 +56,7 @@ fn report_writes_the_forms_that_are_asked_for_and_names_the_first() {
             .run(&["report", "mallee", "--format", forms])
             .exits(0)
             .prints(&[&format!("reports/{}", expected[0])]);
-        let mut all = [
-            expected,
-            &["mallee.s580.intervals.csv", "mallee.s580.rating().json"],
-        ]
-        .concat();
+        let mut all = [expected, &["mallee.intervals.csv", "mallee.rating.json"]].concat();
         all.sort_unstable();
         assert_eq!(bench.names("reports"), all, "{forms}");
     }

@@ -27,7 +27,7 @@ fn without_column(bench: &Bench, column: usize) {
 
 fn rated(bench: &Bench) -> Value {
     bench.run(&["report", "mallee", "--quiet"]).exits(0);
-    serde_json::from_str(&bench.read("reports/mallee.s580.rating().json")).unwrap()
+    serde_json::from_str(&bench.read("reports/mallee.rating.json")).unwrap()
 }
 
 fn codes(rating: &Value) -> Vec<&str> {
@@ -320,8 +320,7 @@ fn a_dry_vessel_needs_no_run_and_no_water() {
     bench.write("mallee/campaign.toml", format!("{}{dry}", &text[..start]));
     let ended = bench.run(&["report", "mallee"]).exits(0);
     ended.prints(&["no rating", "indicative only"]);
-    let rating: Value =
-        serde_json::from_str(&bench.read("reports/mallee.s580.rating().json")).unwrap();
+    let rating: Value = serde_json::from_str(&bench.read("reports/mallee.rating.json")).unwrap();
     let found = &rating["stagnation"][0];
     // 375 °F are 190.56 °C (NIST SP 811); (190.556 − 26)/900 = 0.18284 K m²/W.
     let ratio = found["difference_per_irradiance_k_m2_per_w"]

@@ -145,7 +145,7 @@ fn blanks_and_fault_values_are_missing_and_never_numbers() {
     ]);
     // And that the campaign states no uncertainty.
     assert_eq!(ended.err.lines().count(), 3, "{}", ended.err);
-    let csv = bench.read("reports/mallee.s580.intervals.csv");
+    let csv = bench.read("reports/mallee.intervals.csv");
     assert!(!csv.contains("-999") && !csv.contains("NaN"));
     let rating = bench.rating("mallee");
     let means = rating["intervals"]

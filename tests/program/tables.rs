@@ -44,10 +44,10 @@ fn tables_are_written_for_all_campaigns_together_beside_their_own_files() {
         [
             "campaigns.parquet",
             "intervals.parquet",
-            "mallee.s580.rating().json",
-            "mallee.s580.intervals.csv",
-            "wattle.s580.rating().json",
-            "wattle.s580.intervals.csv",
+            "mallee.rating.json",
+            "mallee.intervals.csv",
+            "wattle.rating.json",
+            "wattle.intervals.csv",
         ]
     );
 }
@@ -60,7 +60,7 @@ fn parquet_alone_writes_no_pdf_and_names_none() {
         .exits(0);
     assert!(!bench.names("reports").contains(&"mallee.pdf".to_owned()));
     assert!(!ended.out.contains(".pdf"), "{}", ended.out);
-    ended.prints(&["reports/mallee.s580.rating().json"]);
+    ended.prints(&["reports/mallee.rating.json"]);
 }
 
 #[test]
@@ -75,8 +75,8 @@ fn campaign_that_fails_does_not_spoil_the_tables_of_the_others() {
         [
             "campaigns.parquet",
             "intervals.parquet",
-            "wattle.s580.rating().json",
-            "wattle.s580.intervals.csv"
+            "wattle.rating.json",
+            "wattle.intervals.csv"
         ]
     );
 }

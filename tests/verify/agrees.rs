@@ -71,8 +71,8 @@ fn attachments_say_what_they_are() {
         ("campaign.toml", "Source", "application/toml"),
         ("2026-06-24.csv", "Source", "text/csv"),
         ("cooker.png", "Supplement", "image/png"),
-        ("box.s580.rating().json", "Data", "application/json"),
-        ("box.s580.intervals.csv", "Data", "text/csv"),
+        ("box.rating.json", "Data", "application/json"),
+        ("box.intervals.csv", "Data", "text/csv"),
     ] {
         let file = document
             .get_dictionary(specification(&document, name))
@@ -153,7 +153,7 @@ fn a_report_that_another_program_saved_again_agrees() {
 fn a_report_by_another_version_is_compared_as_far_as_that_goes() {
     let pdf = changed(&sample("open-dish"), |document| {
         let version = env!("CARGO_PKG_VERSION");
-        let name = "open-dish.s580.rating().json";
+        let name = "open-dish.rating.json";
         let (from, to) = (
             format!("\"tool_version\": \"{version}\""),
             "\"tool_version\": \"0.0.7\"",
@@ -182,7 +182,7 @@ fn a_report_by_another_version_is_compared_as_far_as_that_goes() {
         ("\"ps50_w\"", "\"ps50\""),
     ] {
         let lied = changed(&pdf, |document| {
-            replace_in(document, "open-dish.s580.rating().json", from, to)
+            replace_in(document, "open-dish.rating.json", from, to)
         });
         differs(&lied, &["rating"], &["rating.ps50_w"]);
     }

@@ -143,7 +143,7 @@ pub fn name_list(document: &mut Document) -> &mut Vec<Object> {
 }
 
 /// Results of the sample that is changed most.
-pub const RATING: &str = "open-dish.s580.rating().json";
+pub const RATING: &str = "open-dish.rating.json";
 
 /// The report on `open-dish` with something changed.
 pub fn open_dish(change: impl FnOnce(&mut Document)) -> Vec<u8> {

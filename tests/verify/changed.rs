@@ -98,7 +98,7 @@ fn an_interval() {
             ".cooking_power_w",
         ],
     );
-    let name = "open-dish.s580.intervals.csv";
+    let name = "open-dish.intervals.csv";
     let pdf = open_dish(|document| replace_in(document, name, ",true,", ",false,"));
     differs(
         &pdf,
@@ -159,9 +159,9 @@ fn an_attachment_too_few_or_too_many() {
         ],
     );
     differs(
-        &without("open-dish.s580.intervals.csv"),
+        &without("open-dish.intervals.csv"),
         &["attachments", "intervals"],
-        &["open-dish.s580.intervals.csv: is not attached"],
+        &["open-dish.intervals.csv: is not attached"],
     );
     let more = open_dish(|document| {
         let id = specification(document, "2026-09-16.csv");

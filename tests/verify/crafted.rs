@@ -127,12 +127,7 @@ fn a_photo_that_would_fill_the_memory() {
         photo[29..33].copy_from_slice(&crc.sum().to_be_bytes());
         let old = sha256_hex(&attached(document, "cooker.png"));
         attach_instead(document, "cooker.png", &photo);
-        replace_in(
-            document,
-            "box.s580.rating().json",
-            &old,
-            &sha256_hex(&photo),
-        );
+        replace_in(document, "box.rating.json", &old, &sha256_hex(&photo));
     });
     differs(
         &pdf,

@@ -98,14 +98,14 @@ fn a_comparison_and_a_report_without_results() {
     );
     let renamed = |kind: &'static str, name: &'static str| {
         open_dish(|document| {
-            let id = specification(document, "open-dish.s580.rating().json");
+            let id = specification(document, "open-dish.rating.json");
             let file = document.get_dictionary_mut(id).unwrap();
             file.set("AFRelationship", Object::Name(kind.into()));
             file.set("UF", Object::string_literal(name));
         })
     };
     refused(
-        &renamed("Source", "open-dish.s580.rating().json"),
+        &renamed("Source", "open-dish.rating.json"),
         "it carries no NAME.rating.json",
     );
     refused(
@@ -116,7 +116,7 @@ fn a_comparison_and_a_report_without_results() {
         let id = specification(document, "2026-09-16.csv");
         let file = document.get_dictionary_mut(id).unwrap();
         file.set("AFRelationship", Object::Name("Data".into()));
-        file.set("UF", Object::string_literal("other.s580.rating().json"));
+        file.set("UF", Object::string_literal("other.rating.json"));
     });
     refused(&two, "it carries more than one NAME.rating.json");
 }
@@ -136,27 +136,20 @@ fn results_that_are_none() {
         ),
     ] {
         let pdf = open_dish(|document| {
-            attach_instead(document, "open-dish.s580.rating().json", json.as_bytes())
+            attach_instead(document, "open-dish.rating.json", json.as_bytes())
         });
         refused(&pdf, what);
     }
     let deep = "[".repeat(1 << 20);
-    let pdf = open_dish(|document| {
-        attach_instead(document, "open-dish.s580.rating().json", deep.as_bytes())
-    });
-    refused(&pdf, "does not hold a report's results");
     let pdf =
-        open_dish(|document| attach_instead(document, "open-dish.s580.rating().json", b"\xff\xfe"));
+        open_dish(|document| attach_instead(document, "open-dish.rating.json", deep.as_bytes()));
+    refused(&pdf, "does not hold a report's results");
+    let pdf = open_dish(|document| attach_instead(document, "open-dish.rating.json", b"\xff\xfe"));
     refused(&pdf, "is not UTF-8 text");
     // Long, and right as far as it is understood.
     let pdf = open_dish(|document| {
         let filler = format!("\"filler\": [{}0], \"cooker\": ", "0,".repeat(1 << 20));
-        replace_in(
-            document,
-            "open-dish.s580.rating().json",
-            "\"cooker\": ",
-            &filler,
-        );
+        replace_in(document, "open-dish.rating.json", "\"cooker\": ", &filler);
     });
     differs(&pdf, &["rating"], &["bytes, computed again"]);
 }
@@ -349,7 +342,7 @@ fn streams_that_unpack_to_a_gigabyte_or_say_that_they_do() {
         document.objects.insert(id, stream.into());
     };
     let what = "unpacks to far more than a report can hold";
-    for name in ["2026-09-16.csv", "open-dish.s580.rating().json"] {
+    for name in ["2026-09-16.csv", "open-dish.rating.json"] {
         let pdf = open_dish(|document| armed(content(document, name), document));
         refused(&pdf, what);
     }

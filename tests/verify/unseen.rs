@@ -47,7 +47,7 @@ fn a_key_or_a_column_that_stands_twice() {
         );
     });
     differs(&pdf, &["rating"], &["the key \"ps50_w\" stands twice"]);
-    let name = "open-dish.s580.intervals.csv";
+    let name = "open-dish.intervals.csv";
     let pdf = open_dish(|document| {
         let text = attached_text(document, name);
         let rows = text.lines().enumerate().map(|(index, row)| {

@@ -7,6 +7,7 @@ use crate::error::Problem;
 use crate::local_time::unix_seconds;
 use crate::procedure::sky::LocalSky;
 use crate::procedure::sources::{clear_sky_fraction, standard_of};
+use crate::procedure::tested::Tested;
 use crate::stats::combine::combined;
 
 /// Limits of an oven thermometer whose uncertainty is not stated, K.
@@ -38,7 +39,8 @@ pub struct Stagnation {
 /// # Source
 /// The ratio is that of Mullick, Kandpal and Saxena 1987, Solar Energy 39, 353–360, there
 /// for box cookers; from memory. Uncertainty: JCGM 100:2008, equation 12.
-pub fn stagnations(campaign: &Campaign) -> Result<Vec<Stagnation>, Problem> {
+pub fn stagnations(tested: &Tested) -> Result<Vec<Stagnation>, Problem> {
+    let campaign = &tested.campaign;
     let tests = campaign.stagnations.iter();
     tests.map(|test| evaluate(campaign, test)).collect()
 }

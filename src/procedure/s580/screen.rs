@@ -37,7 +37,7 @@ fn longest_gust_s(wind: Option<&Series>, gust: &S580Limit) -> f64 {
 pub struct Surroundings {
     /// Local boiling point of water, °C.
     pub boiling_point_c: f64,
-    /// Longest gust of the run, by [`longest_gust_s`].
+    /// Longest time that the wind of the run stayed over the gust limit, s.
     pub longest_gust_s: f64,
 }
 

@@ -2,7 +2,6 @@
 //! of each procedure are parts; [`tables`] are CSV, Parquet and data package.
 
 mod campaign;
-mod conformity;
 mod cooking;
 mod logs;
 pub mod rating_file;

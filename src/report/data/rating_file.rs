@@ -9,13 +9,15 @@ use super::campaign::{
     InstrumentEntry, RunEntry, SiteEntry, StatedEntry, instrument_entries, run_entries, site_entry,
     stated_entry,
 };
-use super::conformity::{ConformityEntry, LimitEntry, conformity_entry, limit_entry};
 use super::cooking::{CookingEntry, DangerEntry, cooking_entry, danger_entry};
 use super::logs::{LogEntry, log_entry};
 use crate::error::{Error, Result};
 use crate::procedure::Assessment;
 use crate::report::dry_vessel::data::{StagnationEntry, stagnation_entries};
 use crate::report::number::report_number;
+use crate::report::s580::data::conformity::{
+    ConformityEntry, LimitEntry, conformity_entry, limit_entry,
+};
 use crate::report::s580::data::intervals::{IntervalEntry, interval_entries};
 use crate::report::s580::data::rating::{
     RatingEntry, RegressionEntry, rating_entry, regression_entry,

@@ -1,6 +1,7 @@
 //! What `simmerline new` writes shows every key.
 
 use simmerline::campaign::template::CAMPAIGN_TEMPLATE;
+use simmerline::procedure::s580::limits::own_rows;
 
 /// Every table and key of the campaign file.
 const KEYS: [&str; 130] = [
@@ -170,6 +171,8 @@ fn the_list_of_keys_is_that_of_the_schema() {
         .map(|(name, _)| if name == "kind" { "type" } else { name })
         .collect();
     assert!(schema.contains("#[serde(rename = \"type\")]"));
+    // What a campaign may limit is known to the procedure alone.
+    fields.extend(own_rows().filter_map(|row| row.word));
     let mut listed = KEYS.to_vec();
     for names in [&mut fields, &mut listed] {
         names.sort_unstable();

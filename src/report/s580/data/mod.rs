@@ -1,5 +1,6 @@
-//! Intervals, line and uncertainty as data.
+//! Limits, intervals, line, conformity and uncertainty as data.
 
+pub mod conformity;
 pub mod interval_columns;
 pub mod intervals;
 pub mod rating;
