@@ -70,7 +70,8 @@ pub fn read_start(text: &str, last: Option<&Line>) -> Result<Time> {
 /// next ten minutes.
 ///
 /// # Errors
-/// [`Error::Usage`] if it is on another date by that clock.
+/// [`Error::Usage`] if it is on another date by that clock; [`Error::Campaign`] for own limits
+/// between which nothing lies.
 pub fn window_start(campaign: &Campaign, date: Date) -> Result<Time> {
     let zone = &campaign.site.time_zone;
     let limits = Limits::of(&campaign.file, &campaign.limits)

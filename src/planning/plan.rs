@@ -83,6 +83,8 @@ pub fn plan(campaign: Campaign, rated: Option<&Assessment>, date: Date) -> Resul
         .map(|(half_angle_deg, usable)| aiming_times(&sky, usable, half_angle_deg));
     let load_kg = limits.load().value * campaign.cooker.intercept_area_m2;
     let start_k = limits.water_start_above_ambient_k();
+    // Where the start is fixed, the expectation begins with water as warm as the air.
+    let start_k = start_k.unwrap_or(0.0);
     let missing = match rated {
         Some(rated) => rated.s580.conformity.missing.clone(),
         None => Shortfall::new(&limits, 0, 0).describe(),

@@ -56,10 +56,13 @@ fn notices(tested: &Tested, s580: &S580, danger: Option<&DangerZone>) -> Vec<Not
     let mut notices = Vec::new();
     for (run, screening) in tested.runs.iter().zip(&s580.screenings) {
         notices.extend(run.notices.iter().cloned().map(Notice::Run));
-        notices.extend(screening.notices.iter().cloned().map(Notice::S580));
+        notices.extend(screening.notice.iter().cloned().map(Notice::S580));
+        notices.extend(run.reading_notices.iter().cloned().map(Notice::Run));
+        notices.extend(screening.idle.iter().cloned().map(Notice::S580));
     }
     notices.extend(s580.notices.iter().cloned().map(Notice::S580));
     notices.extend(danger.cloned().map(Notice::DangerZone));
+    // Wet or dry, it is told last.
     let line = s580.line();
     let above_film = line.and_then(|line| s580::notice::above_film(&tested.campaign.cooker, line));
     notices.extend(above_film.map(Notice::S580));

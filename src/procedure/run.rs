@@ -36,8 +36,10 @@ pub struct Run {
     pub cloudless: Option<Vec<TimeSpan>>,
     /// The wind is an estimate by eye.
     pub estimates_wind: bool,
-    /// Of its log, where it is the first in it, and of itself.
+    /// Of its log, where it is the first in it, and of how it was trimmed.
     pub notices: Vec<RunNotice>,
+    /// Of its readings.
+    pub reading_notices: Vec<RunNotice>,
 }
 
 /// What is known of a run's log before the run is taken out of it.
@@ -74,8 +76,8 @@ pub fn prepare_run(
     let readings = estimate_irradiance(campaign, &plan, readings, cloudless.as_deref())?;
     let mut notices = from_log.notices;
     notices.extend(about_trimming(&plan, date, left_out));
-    notices.extend(about_readings(&plan.label, &readings, boiling_point_c));
     Ok(Run {
+        reading_notices: about_readings(&plan.label, &readings, boiling_point_c),
         load_kg_m2: plan.water_kg / campaign.cooker.intercept_area_m2,
         plan,
         date,

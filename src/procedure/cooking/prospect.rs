@@ -19,7 +19,7 @@ pub fn look_ahead(tested: &Tested, s580: &S580) -> Option<Prospect> {
     let campaign = &tested.campaign;
     let uncertainty = &s580.uncertainty()?.of_line;
     let kitchen = Kitchen {
-        tested_kg: s580.mean_load_kg(tested),
+        tested_kg: s580.mean_load_kg(tested)?,
         mean_ambient_c: s580.mean_ambient_c()?,
         boiling_point_c: tested.boiling_point_c,
         window_s: s580.limits.solar_window_s(),

@@ -15,13 +15,6 @@ pub struct Limits {
 }
 
 impl Limits {
-    /// The practice's own limits.
-    pub fn of_practice() -> Self {
-        Limits {
-            rows: PRACTICE.to_vec(),
-        }
-    }
-
     /// The practice's limits with a campaign's own in their place; `file` is its campaign file.
     ///
     /// # Errors
@@ -96,13 +89,13 @@ impl Limits {
     pub fn water_start_c(&self, ambient_c: f64) -> f64 {
         match self.get(LimitKey::WaterMin) {
             Some(lowest_c) => lowest_c,
-            None => ambient_c + self.water_start_above_ambient_k(),
+            None => ambient_c + self.standing_row(LimitKey::WaterAboveAmbient).value,
         }
     }
 
-    /// How far above ambient the water window begins, K; zero where its end is fixed.
-    pub fn water_start_above_ambient_k(&self) -> f64 {
-        self.get(LimitKey::WaterAboveAmbient).unwrap_or(0.0)
+    /// How far above ambient the water window begins, K; `None` where its end is fixed.
+    pub fn water_start_above_ambient_k(&self) -> Option<f64> {
+        self.get(LimitKey::WaterAboveAmbient)
     }
 
     /// Water temperature, °C, up to which an interval counts, with a local boiling point, °C.
@@ -145,12 +138,12 @@ impl Limits {
         self.standing_row(LimitKey::Load)
     }
 
-    /// Fewest used intervals, and fewest days.
+    /// Fewest used intervals.
     pub fn least_intervals(&self) -> usize {
         self.standing_row(LimitKey::Intervals).value as usize
     }
 
-    /// See [`Limits::least_intervals`].
+    /// Fewest days with used intervals.
     pub fn least_days(&self) -> usize {
         self.standing_row(LimitKey::Days).value as usize
     }
@@ -194,10 +187,15 @@ mod tests {
     #[test]
     fn what_always_holds_has_its_row_whatever_a_campaign_sets() {
         for row in own_rows() {
-            let limits = with(row.word.unwrap(), row.value).unwrap();
+            let fixed = match row.key {
+                LimitKey::WaterMin => 40.0,
+                LimitKey::WaterMax => 90.0,
+                _ => row.value,
+            };
+            let limits = with(row.word.unwrap(), fixed).unwrap();
             let window_h = limits.solar_window_h();
             assert!(window_h.0 < window_h.1);
-            assert!(limits.water_stop_c(100.0) > limits.water_start_c(20.0) || row.value == 0.0);
+            assert!(limits.water_stop_c(100.0) > limits.water_start_c(20.0));
             assert!(limits.irradiance_min_w_m2() < limits.irradiance_max_w_m2());
             assert_eq!((limits.least_intervals(), limits.least_days()), (30, 3));
             assert_eq!((limits.load().value, limits.r_squared().value), (7.0, 0.75));

@@ -1,8 +1,8 @@
 //! The published practice of cooker tests: ASAE S580.1.
 //!
-//! [`limits`] is its table of limits, [`in_force`] those that hold for a campaign, [`intervals`] measures intervals from readings,
-//! [`screen`] sets aside those that the practice does not let one use, for the reasons in
-//! [`reason`]; [`rated`] draws the line and reads the figure, [`uncertainty`] says how sure it
+//! [`limits`] is its table of limits, [`in_force`] those that hold for a campaign,
+//! [`intervals`] measures intervals from readings, [`screen`] sets aside those that the
+//! practice does not let one use, for the reasons in [`reason`]; [`rated`] draws the line and reads the figure, [`uncertainty`] says how sure it
 //! is, [`conformity`] weighs what is left by the findings in [`finding`], [`own_limits`] and
 //! [`shortfall`]; [`predicted`], [`environment`] and [`stall`] hold the line against the runs.
 //! [`result`] runs them in this order.

@@ -89,30 +89,30 @@ impl S580Notice {
     }
 }
 
-/// What a reader should know about a run after its intervals have been formed.
-pub fn about_intervals(run: &Run, intervals: &[Measured], zone: &TimeZone) -> Vec<S580Notice> {
+/// What a reader should know of a run's intervals: that there are none, or when noon is.
+pub fn about_intervals(run: &Run, intervals: &[Measured], zone: &TimeZone) -> Option<S580Notice> {
     let log = || run.plan.label.clone();
-    let mut notices = Vec::new();
-    match intervals.first() {
-        None => notices.push(S580Notice::NoIntervals { log: log() }),
-        Some(first) => {
-            let noon_h = 12.0 + clock_ahead_of_sun_h(first, zone);
-            if (noon_h - 12.0).abs() > FURTHEST_NOON_H {
-                notices.push(S580Notice::OddSolarNoon { log: log(), noon_h });
-            }
-        }
-    }
+    let Some(first) = intervals.first() else {
+        return Some(S580Notice::NoIntervals { log: log() });
+    };
+    let noon_h = 12.0 + clock_ahead_of_sun_h(first, zone);
+    ((noon_h - 12.0).abs() > FURTHEST_NOON_H)
+        .then(|| S580Notice::OddSolarNoon { log: log(), noon_h })
+}
+
+/// Each span that the tester excludes and that meets no interval.
+pub fn idle_exclusions(run: &Run, intervals: &[Measured], zone: &TimeZone) -> Vec<S580Notice> {
     let meets = |span: &TimeSpan| {
         let mut intervals = intervals.iter();
         intervals.any(|interval| span.overlaps(interval.span))
     };
     let idle = run.excluded.iter().filter(|span| !meets(span));
-    notices.extend(idle.map(|span| S580Notice::IdleExclusion {
-        log: log(),
+    let notices = idle.map(|span| S580Notice::IdleExclusion {
+        log: run.plan.label.clone(),
         from: local_clock(span.from_us, zone),
         to: local_clock(span.to_us, zone),
-    }));
-    notices
+    });
+    notices.collect()
 }
 
 /// How far the local clock is ahead of the sun at the start of an interval, h,

@@ -163,12 +163,12 @@ impl S580 {
         mean_ambient_c(&self.intervals)
     }
 
-    /// Mean load of the runs that contribute to the line, kg; not a number without one.
-    pub fn mean_load_kg(&self, tested: &Tested) -> f64 {
+    /// Mean load of the runs that contribute to the line, kg; `None` without one.
+    pub fn mean_load_kg(&self, tested: &Tested) -> Option<f64> {
         let runs = tested.runs.iter().zip(&self.screenings);
         let contributing = runs.filter(|(_, screening)| screening.on_line > 0);
         let loads: Vec<f64> = contributing.map(|(run, _)| run.plan.water_kg).collect();
-        loads.iter().sum::<f64>() / loads.len() as f64
+        (!loads.is_empty()).then(|| loads.iter().sum::<f64>() / loads.len() as f64)
     }
 
     /// How many points lie further from the line than twice its residual standard deviation.

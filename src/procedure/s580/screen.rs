@@ -3,7 +3,7 @@
 use super::in_force::Limits;
 use super::intervals::{Interval, Measured, Verdict, find_holes, measure_intervals};
 use super::limits::{Breach, LimitKey, S580Limit};
-use super::notice::{S580Notice, about_intervals};
+use super::notice::{S580Notice, about_intervals, idle_exclusions};
 use super::reason::Reason;
 use crate::campaign::model::Site;
 use crate::logs::{Readings, Series};
@@ -92,7 +92,10 @@ pub struct Screening {
     pub holes: Vec<TimeSpan>,
     /// Longest time that the wind stayed over the gust limit, s.
     pub longest_gust_s: f64,
-    pub notices: Vec<S580Notice>,
+    /// Of the intervals as formed.
+    pub notice: Option<S580Notice>,
+    /// Of excluded spans that meet none.
+    pub idle: Vec<S580Notice>,
 }
 
 /// Cuts a run into intervals and screens them; `index` is its place among the runs.
@@ -111,7 +114,8 @@ pub fn screen_run(
     };
     let measured = measure_intervals(readings, run.plan.water_kg, site);
     let holes = find_holes(&measured, &readings.water_c.time_us);
-    let notices = about_intervals(run, &measured, &site.time_zone);
+    let notice = about_intervals(run, &measured, &site.time_zone);
+    let idle = idle_exclusions(run, &measured, &site.time_zone);
     let screened = measured.into_iter().map(|measured| Interval {
         run: index,
         verdict: screen(&measured, run, limits, around),
@@ -125,7 +129,8 @@ pub fn screen_run(
         on_line: count(Interval::is_on_line),
         holes,
         longest_gust_s,
-        notices,
+        notice,
+        idle,
     };
     (screening, intervals)
 }

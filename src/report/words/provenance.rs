@@ -129,13 +129,13 @@ fn logs(assessment: &Assessment, words: &Words) -> Vec<Vec<Row>> {
 fn deviations(assessment: &Assessment) -> Vec<Message> {
     let own = assessment.s580.limits.rows.iter().filter(|row| row.changed);
     let mut deviations: Vec<Message> = own
-        .map(|row| {
-            message!(
+        .filter_map(|row| {
+            Some(message!(
                 "deviation-limit",
-                key = row.word.unwrap_or_default(),
+                key = row.word?,
                 value = row.amount(),
                 what = row.what()
-            )
+            ))
         })
         .collect();
     for run in &assessment.tested.runs {
