@@ -254,6 +254,30 @@ fn odd_noons_h(trial: &Trial) -> Vec<f64> {
 }
 
 #[test]
+fn notices_of_a_run_are_told_from_its_intervals_to_its_exclusions() {
+    // Far off in longitude, so high that the water is too hot, and a span at night.
+    let steep = |s: f64| AMBIENT_C + 140.0 * (1.0 - (-s / TIME_CONSTANT_S).exp());
+    let run = "log = \"day-2.csv\"\n";
+    let exclude = "exclude = [{ from = \"03:00\", to = \"03:10\" }]\n";
+    let assessment = Trial::with_second(log(15, move |s| steep(s).min(99.0)))
+        .change("longitude_deg = 0.0", "longitude_deg = 170.0")
+        .change("elevation_m = 100", "elevation_m = 4500")
+        .change(run, &format!("{run}{exclude}"))
+        .rated();
+    let of_second = assessment.notices.iter().filter_map(|notice| match notice {
+        Notice::S580(S580Notice::OddSolarNoon { log, .. }) => Some((log, "noon")),
+        Notice::Run(RunNotice::WaterAboveBoiling { log, .. }) => Some((log, "boiling")),
+        Notice::S580(S580Notice::IdleExclusion { log, .. }) => Some((log, "exclusion")),
+        _ => None,
+    });
+    let told: Vec<&str> = of_second
+        .filter(|(log, _)| *log == "day-2.csv")
+        .map(|(_, what)| what)
+        .collect();
+    assert_eq!(told, ["noon", "boiling", "exclusion"]);
+}
+
+#[test]
 fn a_longitude_of_the_wrong_sign_gives_the_notice_on_solar_noon() {
     // 75° east is five hours ahead of UTC; at 75° west noon by that clock is at 22:00,
     // give or take the equation of time, under 0.1 h in April.
