@@ -196,10 +196,7 @@ fn verdict(assessment: &Assessment) -> String {
     let conformity = &assessment.s580.conformity;
     let level = conformity.level.describe();
     let rating = match &assessment.s580.rated {
-        Some(rated) => format!(
-            "Ps(50) so far {}",
-            with_uncertainty(rated.rating.ps50_w, rated.uncertainty.budget.expanded_w())
-        ),
+        Some(rated) => format!("Ps(50) so far {}", with_uncertainty(&rated.uncertainty)),
         None => "No rating yet".to_owned(),
     };
     let missing = match (&conformity.missing, conformity.level) {

@@ -7,6 +7,7 @@ use crate::language::Message;
 use crate::procedure::Assessment;
 use crate::procedure::cooking::pots::{START_C, TARGET_C, TimeRange, heating_time};
 use crate::procedure::finding::Level;
+use crate::procedure::s580::limits::STANDARD_IRRADIANCE_W_M2;
 use crate::stats::holm::holm;
 
 /// Load that heating times are given for, kg.
@@ -25,7 +26,7 @@ pub struct Comparison {
     /// Air and target of all heating times, °C.
     pub ambient_c: f64,
     pub target_c: f64,
-    /// Time to heat 2 kg from 20 °C; `None`: it does not get there.
+    /// Time to heat 2 kg from 20 °C at 700 W/m² by the heat balance; `None`: it does not get there.
     pub heating: Vec<Option<TimeRange>>,
 }
 
@@ -74,7 +75,7 @@ pub fn compare(
         .into_iter()
         .filter_map(|(first, second)| weigh(&campaigns, first, second, count_of_pairs))
         .collect();
-    let p: Vec<f64> = differences.iter().map(|difference| difference.p).collect();
+    let p: Vec<f64> = differences.iter().map(Difference::p).collect();
     let pairs = differences.into_iter().zip(holm(&p));
     let pairs = pairs.map(|(difference, p_corrected)| Pair {
         difference,
@@ -90,7 +91,13 @@ pub fn compare(
     let span_k = (START_C - ambient_c, target_c - ambient_c);
     let heating = campaigns
         .iter()
-        .map(|one| heating_time(&one.s580.uncertainty()?.of_line, HEATED_KG, span_k))
+        .map(|one| {
+            let power = one
+                .heat_balance
+                .as_ref()?
+                .power_at(STANDARD_IRRADIANCE_W_M2);
+            heating_time(&power, HEATED_KG, span_k)
+        })
         .collect();
     Ok(Comparison {
         campaigns,

@@ -2,7 +2,9 @@
 
 use std::path::PathBuf;
 
+use super::places::distance_km;
 use crate::campaign::find::{campaign_name, find_each, real_path, refuse_same_names};
+use crate::campaign::model::Instruments;
 use crate::error::{Error, Problem, Problems, Result};
 use crate::language::{Message, Words, clauses, short};
 use crate::message;
@@ -94,6 +96,9 @@ pub fn refuse_incomparable(campaigns: &[Assessment]) -> Result<()> {
                     "an instrument has one uncertainty: state the same in both, or give another id";
                 problems.push(Problem::at(&one.tested.campaign.file, what).hint(hint));
             }
+            for problem in far_instruments(one, other) {
+                problems.push(problem);
+            }
             if let Some(run) = common_run(one, other) {
                 let what = format!(
                     "holds the readings of \"{}\" that {} holds too",
@@ -115,7 +120,9 @@ pub fn refuse_incomparable(campaigns: &[Assessment]) -> Result<()> {
 fn two_uncertainties(one: &Assessment, other: &Assessment) -> Vec<Message> {
     let errors = |one: &Assessment| {
         let uncertainty = one.s580.uncertainty();
-        uncertainty.map_or_else(Vec::new, |uncertainty| uncertainty.of_line.common.clone())
+        uncertainty.map_or_else(Vec::new, |uncertainty| {
+            uncertainty.of_line.fitted.common().cloned().collect()
+        })
     };
     let others = errors(other);
     let is_other = |error: &CommonError| {
@@ -127,6 +134,50 @@ fn two_uncertainties(one: &Assessment, other: &Assessment) -> Vec<Message> {
     };
     let errors = errors(one).into_iter().filter(is_other);
     errors.map(|error| error.source.name()).collect()
+}
+
+/// Sites further apart than this are not reached with an instrument within a day, km.
+/// Common practice, no published source.
+const FAR_KM: f64 = 200.0;
+
+/// Instruments of one id that are said to have been at two sites, far apart, on one day.
+fn far_instruments(one: &Assessment, other: &Assessment) -> Vec<Problem> {
+    let (here, there) = (&one.tested.campaign, &other.tested.campaign);
+    let apart_km = distance_km(&here.site, &there.site);
+    let dates = one.s580.dates.iter();
+    let common_date = dates
+        .into_iter()
+        .find(|date| other.s580.dates.contains(date));
+    let Some(date) = common_date.filter(|_| apart_km > FAR_KM) else {
+        return Vec::new();
+    };
+    let others: Vec<&String> = ids(&there.instruments).collect();
+    let mut shared: Vec<&String> = ids(&here.instruments)
+        .filter(|id| others.contains(id))
+        .collect();
+    shared.sort_unstable();
+    shared.dedup();
+    let problem = |id: &String| {
+        let what = format!(
+            "names the instrument id \"{id}\", which {} names too, {apart_km:.0} km away on the same day, {date}",
+            there.name
+        );
+        let hint = "an id stands for one instrument, whose error then cancels: give each its own id, or mend the sites or dates";
+        Problem::at(&here.file, what).hint(hint)
+    };
+    shared.into_iter().map(problem).collect()
+}
+
+/// The ids of all instruments that have one.
+fn ids(instruments: &Instruments) -> impl Iterator<Item = &String> {
+    let all = [
+        &instruments.irradiance,
+        &instruments.water_temperature,
+        &instruments.ambient_temperature,
+        &instruments.water_mass,
+    ];
+    all.into_iter()
+        .filter_map(|instrument| instrument.id.as_ref())
 }
 
 /// A run of one campaign with the very readings of a run of another.

@@ -49,7 +49,7 @@ impl Shape {
 /// Analysis of covariance, as in any text on linear models.
 pub fn shape(one: &RatingUncertainty, two: &RatingUncertainty) -> Option<Shape> {
     let (line_one, line_two) = (&one.of_line, &two.of_line);
-    let by_days = line_one.days.is_honoured() || line_two.days.is_honoured();
+    let by_days = !one.is_of_one_day() && !two.is_of_one_day();
     let (days_one, days_two) = (&line_one.days.days, &line_two.days.days);
     let whole = [overall(days_one), overall(days_two)];
     let slopes = if by_days {
@@ -138,10 +138,10 @@ fn slopes_by_days(one: &[Sums], two: &[Sums]) -> Option<FTest> {
 /// Probability of intercepts so far apart, from scatter and days of either line at Td = 0.
 fn at_zero_p(one: &RatingUncertainty, two: &RatingUncertainty) -> f64 {
     let budgets = [one, two].map(|uncertainty| uncertainty.of_line.at(0.0));
-    let u_w = budgets[0].statistical_w.hypot(budgets[1].statistical_w);
+    let u_w = budgets[0].statistical.hypot(budgets[1].statistical);
     let finite = budgets
         .each_ref()
-        .map(|budget| (budget.statistical_w, budget.statistical_freedom));
-    let difference_w = budgets[1].power_w - budgets[0].power_w;
+        .map(|budget| (budget.statistical, budget.statistical_freedom));
+    let difference_w = budgets[1].value - budgets[0].value;
     two_sided_p(difference_w / u_w, effective_freedom(u_w, &finite).max(1.0))
 }

@@ -3,7 +3,7 @@
 use super::day::STEP_S;
 use crate::physics::water::SPECIFIC_HEAT_J_PER_KG_K;
 use crate::procedure::Assessment;
-use crate::procedure::s580::limits::STANDARD_IRRADIANCE_W_M2;
+use crate::procedure::heat_balance::balance::at_w;
 use crate::procedure::sky::LocalSky;
 use crate::units::MICROSECONDS_PER_SECOND;
 
@@ -22,17 +22,17 @@ pub struct ExpectedMoment {
     /// µs since 1970, UTC.
     pub time_us: i64,
     pub water_c: f64,
-    /// Along the lower and the upper edge of the line's 95 % band.
+    /// Along the lower and the upper edge of the 95 % band of the power.
     pub lowest_c: f64,
     pub highest_c: f64,
     /// Cooking power at `water_c`.
     pub power_w: f64,
 }
 
-/// Heats a load along the campaign's line and a clear sky, from `start_c` at the first of
-/// some times; `None` where there is no line.
+/// Heats a load by the campaign's heat balance under a clear sky, from `start_above_ambient_k`
+/// at the first of some times; `None` where there is no heat balance.
 ///
-/// dT/dt = (G/700) (a + b (T − Ta))/(m c), by the midpoint rule in steps of a minute,
+/// dT/dt = (g G − u (T − Ta))/(m c), by the midpoint rule in steps of a minute,
 /// up to the boiling point.
 pub fn expect(
     assessment: &Assessment,
@@ -40,14 +40,13 @@ pub fn expect(
     start_above_ambient_k: f64,
     times_us: &[i64],
 ) -> Option<Expected> {
-    let line = &assessment.s580.uncertainty()?.of_line;
+    let region = assessment.heat_balance.as_ref()?.region();
     let ambient_c = assessment.s580.mean_ambient_c()?;
     let sky = LocalSky::over(&assessment.tested.campaign.site);
     let heat_j_per_k = water_kg * SPECIFIC_HEAT_J_PER_KG_K;
     let power_w = |water_c: f64, edge: f64, normal_w_m2: f64| {
-        let budget = line.at(water_c - ambient_c);
-        let standard_w = budget.power_w + edge * budget.expanded_w();
-        standard_w * normal_w_m2 / STANDARD_IRRADIANCE_W_M2
+        let weights = at_w(normal_w_m2, water_c - ambient_c);
+        region.value(weights) + edge * region.half_width(weights)
     };
     let start_c = ambient_c + start_above_ambient_k;
     let mut water_c = [start_c; 3];

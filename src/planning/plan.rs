@@ -97,7 +97,7 @@ pub fn plan(campaign: Campaign, rated: Option<&Assessment>, date: Date) -> Resul
         }),
         expected: rated.and_then(|rated| expect(rated, load_kg, start_k, &times_us)),
         rated_w: uncertainty
-            .map(|uncertainty| (uncertainty.budget.power_w, uncertainty.budget.expanded_w())),
+            .map(|uncertainty| (uncertainty.budget.value, uncertainty.half_width_w())),
         date,
         limits,
         day,

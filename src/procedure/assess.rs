@@ -2,6 +2,7 @@
 
 use super::cooking::{DangerZone, Prospect, danger_zone, look_ahead};
 use super::dry_vessel::{Stagnation, stagnations};
+use super::heat_balance::{self, HeatBalance};
 use super::notice::Notice;
 use super::s580::{self, Limits, S580};
 use super::tested::{Tested, gather};
@@ -15,9 +16,11 @@ pub struct Assessment {
     pub tested: Tested,
     /// The rating by ASAE S580.1.
     pub s580: S580,
+    /// Gain and loss; `None` where they cannot be fitted.
+    pub heat_balance: Option<HeatBalance>,
     /// The campaign's tests of the dry vessel, in their order.
     pub dry_vessel: Vec<Stagnation>,
-    /// `None` without a line.
+    /// `None` without a line or a heat balance.
     pub prospect: Option<Prospect>,
     /// Heating that would leave food too long where bacteria grow.
     pub danger_zone: Option<DangerZone>,
@@ -37,13 +40,15 @@ pub fn assess(campaign: Campaign, logs: Vec<Log>) -> Result<Assessment> {
     let tested = gather(campaign, logs)?;
     let s580 = s580::rate(&tested, limits);
     let dry_vessel = stagnations(&tested).map_err(refuse)?;
-    let prospect = look_ahead(&tested, &s580);
+    let heat_balance = heat_balance::fit(&tested, &s580);
+    let prospect = look_ahead(&tested, &s580, heat_balance.as_ref());
     let cooking = prospect.as_ref().map(|prospect| &prospect.cooking);
     let danger_zone = danger_zone(&tested.runs, cooking);
     let notices = notices(&tested, &s580, danger_zone.as_ref());
     Ok(Assessment {
         tested,
         s580,
+        heat_balance,
         dry_vessel,
         prospect,
         danger_zone,

@@ -6,7 +6,8 @@
 //! [`spans`] serve them, and [`sources`] says how sure the instruments are. The vocabulary is in
 //! [`limit`] and [`finding`].
 //!
-//! The procedures, a folder each: [`s580`], the rating by ASAE S580.1, and [`dry_vessel`].
+//! [`uncertainty`] says how sure a fit to the readings is. The procedures, a folder each:
+//! [`s580`], the rating by ASAE S580.1, [`heat_balance`], gain and loss, and [`dry_vessel`].
 //! [`cooking`] says what results mean in the kitchen; [`assess()`] runs them in this order.
 
 pub mod assess;
@@ -15,6 +16,7 @@ pub mod cooking;
 pub mod dry_vessel;
 pub mod estimate;
 pub mod finding;
+pub mod heat_balance;
 pub mod limit;
 pub mod notice;
 mod problem;
@@ -27,6 +29,7 @@ pub mod sources;
 pub mod spans;
 pub mod split;
 pub mod tested;
+pub mod uncertainty;
 
 pub use assess::{Assessment, assess};
 pub use run::Run;

@@ -33,6 +33,15 @@ const DISTANCE: Estimated = Estimated {
     standard: 0.10,
 };
 
+/// Temperatures between which a thermometer is used, °C: water from the tap to the boil. What
+/// it reads at one end is off by as much as at the other, and need not be off alike.
+/// Common practice, no published source.
+pub const COLD_END_C: f64 = 20.0;
+/// See [`COLD_END_C`].
+pub const HOT_END_C: f64 = 100.0;
+/// Temperature about which an error of scale turns, °C.
+pub const SCALE_ABOUT_C: f64 = (COLD_END_C + HOT_END_C) / 2.0;
+
 /// Standard uncertainty of the clear-sky model, as a fraction.
 pub fn clear_sky_fraction() -> f64 {
     CLEAR_SKY.standard
@@ -54,14 +63,23 @@ pub enum Source {
     Conversion,
     /// A station's sky is not that over the cooker.
     Distance,
+    /// Offset of the water thermometer, and its error of scale.
     WaterTemperature,
+    WaterScale,
+    /// The same of the ambient thermometer.
     AmbientTemperature,
+    AmbientScale,
     WaterMass,
     SpecificHeat,
     ClockRate,
 }
 
 impl Source {
+    /// Whether it is a thermometer's error of scale.
+    pub fn is_scale(self) -> bool {
+        matches!(self, Source::WaterScale | Source::AmbientScale)
+    }
+
     /// Whether it comes of an estimate in place of a measurement.
     pub fn is_estimate(self) -> bool {
         matches!(
@@ -78,7 +96,9 @@ impl Source {
             Source::Conversion => "conversion",
             Source::Distance => "distance",
             Source::WaterTemperature => "water-temperature",
+            Source::WaterScale => "water-scale",
             Source::AmbientTemperature => "ambient-temperature",
+            Source::AmbientScale => "ambient-scale",
             Source::WaterMass => "water-mass",
             Source::SpecificHeat => "specific-heat",
             Source::ClockRate => "clock-rate",
@@ -169,6 +189,35 @@ impl CommonError {
         }
     }
 
+    /// Both errors of a thermometer whose standard uncertainty u holds at either end of the
+    /// range, independently: the offset is the mean of both ends, u/√2, and the scale their
+    /// difference over the range, u·√2/80 K. At either end both together are u.
+    fn of_thermometer(
+        [offset, scale]: [Source; 2],
+        thermometer: &Instrument,
+        owner: &str,
+    ) -> [Self; 2] {
+        let of =
+            |source| Self::of_instrument(source, InstrumentKind::Temperature, thermometer, owner);
+        let part = |whole: Self, what: &str, standard: Uncertainty| CommonError {
+            identity: format!("{what} of {}", whole.identity),
+            standard,
+            ..whole
+        };
+        let (of_offset, of_scale) = (of(offset), of(scale));
+        let at_an_end_k = of_offset.standard.size();
+        let root_2 = 2.0_f64.sqrt();
+        let scale = at_an_end_k * root_2 / (HOT_END_C - COLD_END_C);
+        [
+            part(
+                of_offset,
+                "offset",
+                Uncertainty::Kelvin(at_an_end_k / root_2),
+            ),
+            part(of_scale, "scale", Uncertainty::Relative(scale)),
+        ]
+    }
+
     /// An error known to lie within a fraction of the reading.
     fn within(source: Source, identity: String, fraction: f64) -> Self {
         CommonError {
@@ -199,7 +248,7 @@ impl CommonError {
 /// Errors that the readings of a campaign share; those of instruments without an id are
 /// the `owner`'s alone.
 pub fn common_errors(instruments: &Instruments, owner: &str) -> Vec<CommonError> {
-    use InstrumentKind::{Irradiance, Mass, Temperature};
+    use InstrumentKind::{Irradiance, Mass};
     let of = |source: Source, kind: InstrumentKind, instrument: &Instrument| {
         CommonError::of_instrument(source, kind, instrument, owner)
     };
@@ -211,9 +260,14 @@ pub fn common_errors(instruments: &Instruments, owner: &str) -> Vec<CommonError>
         &instruments.water_temperature,
         &instruments.ambient_temperature,
     );
+    let thermometers = [
+        (water, [Source::WaterTemperature, Source::WaterScale]),
+        (ambient, [Source::AmbientTemperature, Source::AmbientScale]),
+    ];
+    let thermometers = thermometers.into_iter().flat_map(|(thermometer, sources)| {
+        CommonError::of_thermometer(sources, thermometer, owner)
+    });
     let others = [
-        of(Source::WaterTemperature, Temperature, water),
-        of(Source::AmbientTemperature, Temperature, ambient),
         of(Source::WaterMass, Mass, &instruments.water_mass),
         CommonError::within(
             Source::SpecificHeat,
@@ -226,7 +280,8 @@ pub fn common_errors(instruments: &Instruments, owner: &str) -> Vec<CommonError>
             CLOCK_RATE_WITHIN,
         ),
     ];
-    sensor.into_iter().chain(estimates).chain(others).collect()
+    let of_sun = sensor.into_iter().chain(estimates);
+    of_sun.chain(thermometers).chain(others).collect()
 }
 
 /// What an estimate of irradiance adds to the sensor that it rests on, if there is one.

@@ -9,3 +9,4 @@ pub mod monte_carlo;
 pub mod normal;
 pub mod serial;
 pub mod student;
+pub mod two;

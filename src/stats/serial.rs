@@ -11,6 +11,13 @@ pub struct DurbinWatson {
     pub p: f64,
 }
 
+impl DurbinWatson {
+    /// Probability of a value so far to either side if the residuals are independent.
+    pub fn two_sided_p(&self) -> f64 {
+        (2.0 * self.p.min(1.0 - self.p)).clamp(0.0, 1.0)
+    }
+}
+
 /// Tests whether the residuals e of a straight line on x are alike from neighbour to
 /// neighbour. `follows[i]` says that point i follows directly on point i − 1; the first
 /// entry does not count. The line has two `parameters`; where groups of points have an

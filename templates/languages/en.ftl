@@ -119,20 +119,24 @@ missing-intervals-and-days = { missing-intervals } and { missing-days }
 headline-label = Standardised cooking power Ps(50)
 # Beside the number and its ±; 95 % is the level of confidence.
 headline-unit = W (95 %)
+headline-unit-one-day = W (one day)
 page-no-rating = no rating
 # { $way }: "by a clear-sky model", "from the log of a station nearby" and the like.
 headline-irradiance-estimated = irradiance estimated { $way }
 # What of the ± comes from what. These lines stand below the number, in small letters.
-headline-parts = of it, scatter and days { $scatter } W, instruments { $instruments } W
-headline-each-watt = 95 %; each watt has its line in section { $section }
-headline-some-assumed = 95 %; some instruments are assumed (section { $section })
-headline-monte-carlo = a Monte Carlo check gives { $range } W (section { $section })
+headline-shares = of its variance, scatter and days have { $scatter } %, instruments { $instruments } %
+headline-one-day = measured on one day: what another day would read is not in the ±, so this is no 95 % range
+headline-budget-in = the budget is in section { $section }
+headline-budget-assumed = some instruments are assumed; the budget is in section { $section }
+headline-drawn-wider = a Monte Carlo check reaches further than the budget, and its end is printed (section { $section })
+headline-drawn-unsettled = the Monte Carlo check had not settled when it stopped (section { $section })
 headline-extrapolated = an extrapolation: 50 K lies outside what was observed
 
 ## Page one: the rating in plain words
 
-headline-takes-up = Water 50 K warmer than the air takes up { $power } W in sunlight of 700 W/m².
-headline-loses = Water 50 K warmer than the air loses { $power } W in sunlight of 700 W/m².
+headline-took-up = In the sunlight of the test, { $irradiance } W/m² on average, water 50 K warmer than the air took up { $power } W ± { $half_width } W.
+headline-lost = In the sunlight of the test, { $irradiance } W/m² on average, water 50 K warmer than the air lost { $power } W ± { $half_width } W.
+headline-scaled = Ps(50) is that power in proportion to 700 W/m², as the practice asks. By the heat balance (section { $section }) water 50 K warmer than the air takes up { $power } W ± { $half_width } W in sunlight of 700 W/m².
 headline-no-rating = These readings do not give a rating. The findings below say what is missing.
 # Followed by "; " and one of headline-heat-ends and headline-boils-first, or by a full stop.
 # { $amount }: headline-two-kilograms or "1.5 kg". { $journey }: from where to where, below.
@@ -145,6 +149,7 @@ headline-does-not-heat = At that irradiance water does not get { $journey }
 headline-does-not-heat-at = At { $irradiance } W/m² water does not get { $journey }
 headline-two-kilograms = two kilograms
 headline-heat-ends = the useful heat ends near { $end } (95 %: { $range })
+headline-heat-ends-or-boils = the useful heat ends near { $end } (95 %: { $range }, where water boils)
 headline-boils-first = the water boils before the useful heat ends
 # From where to where water is heated. { $degrees } is the next message with its unit.
 journey = from { $degrees }
@@ -389,6 +394,7 @@ page-uncertainty-part = part of the ±
 
 ## Cooking
 
+section-heat-balance = Heat balance
 section-cooking = What it means for cooking
 page-cooking-water = water
 # [journey] is put in by the program: "from 20 to 95 °C", the message journey.
@@ -629,8 +635,8 @@ budget-combined = combined
 budget-root = root of the sum of squares
 # The rating with its expanded uncertainty.
 rating-with-uncertainty = { $power } W ± { $half_width } W (95 %)
+rating-of-one-day = { $power } W ± { $half_width } W (one day)
 budget-scatter = scatter about the line
-budget-scatter-within-days = scatter within days
 budget-scatter-text = { $deviation } W an interval, { $intervals ->
         [one] { $intervals } interval
        *[other] { $intervals } intervals
@@ -640,14 +646,16 @@ budget-reading-text = { $deviation } W an interval, { $intervals ->
         [one] { $intervals } interval
        *[other] { $intervals } intervals
     }; more than the scatter that was seen
-budget-days = day-to-day spread
-budget-days-text = { $deviation } W a day, { $days ->
-        [one] { $days } day
-       *[other] { $days } days
-    }
+budget-days = intervals and days
+budget-days-text = { $days ->
+    [one] { $days } day, left out
+   *[other] each of { $days } days left out in turn
+}
 budget-per-percent = { $sensitivity } W per %
 budget-per-kelvin = { $sensitivity } W per K
 budget-watts = { $power } W
+budget-percent = { $share } %
+budget-scale = { $uncertainty } of the distance from { $about }, the other part of the same
 # { $uncertainty }: "0.5 K" or "3 % of the reading".
 budget-stated = { $uncertainty }, stated
 # { $class }: one of the messages that begin with class-; { $basis }: one that begins with basis-.
@@ -660,8 +668,10 @@ error-clear-sky = irradiance, estimated
 error-conversion = irradiance, turned to the sun
 # A weather station a few kilometres away.
 error-distance = irradiance, at the station
-error-water-temperature = water temperature
-error-ambient-temperature = ambient temperature
+error-water-temperature = water temperature, offset
+error-water-scale = water temperature, scale
+error-ambient-temperature = ambient temperature, offset
+error-ambient-scale = ambient temperature, scale
 error-water-mass = water mass
 error-specific-heat = specific heat of water
 error-clock-rate = time
@@ -685,14 +695,15 @@ source-specific-heat = IAPWS-IF97, 10 °C to 95 °C
 # { $rating }: rating-with-uncertainty. { $freedom }: a number, or freedom-large.
 budget-result = Ps(50) = { $rating }. Expanded uncertainty ± { $expanded } W: combined { $combined } W times k = { $factor }, Student's t for 95 % and { $freedom } effective degrees of freedom (JCGM 100:2008, Welch–Satterthwaite).
 freedom-large = over 1000
-budget-note-columns = Last column: each line's share of the variance, as its part of the expanded uncertainty; the parts add up to it. Type A: by statistics of the intervals; B: otherwise. Errors of instruments are taken as common to all intervals: those of irradiance, mass, specific heat and time scale the whole line and never show in the scatter; those of temperature cancel in the rise of the water and move Td.
+budget-note-shares = Last column: each line's share of the variance, the square of what is combined; a share below zero belongs to an error that takes part of another one back. Type A: by statistics of the intervals; B: otherwise. Errors of instruments are taken as common to all intervals: those of irradiance, mass, specific heat and time scale the whole line and never show in the scatter; the offset of a thermometer cancels in the rise of the water and moves Td, and its error of scale is in both.
+budget-note-thermometer = What is known of a thermometer is taken to hold at { $cold } and at { $hot }, independently of each other: an offset of u/√2, and an error of scale about { $about } that is u/√2 at either end (common practice, no published source). Water and air read by one instrument share both.
 # { $sources }: a list of the messages that begin with source-, with ";" between them.
 budget-note-sources = What the tester did not state is from: { $sources }. Limits without more knowledge are taken as rectangular, u = limit/√3 (JCGM 100:2008, 4.3.7).
 # { $quantities }: a list of messages that begin with error-.
 budget-note-assumed = For { $quantities } the campaign file states neither uncertainty nor class, so the most cautious class is assumed. Stating what was used will most likely make the uncertainty smaller.
 # What single readings explain of the scatter.
 budget-note-reading = Of the { $scatter } W by which an interval scatters, the step in which the water thermometer is read explains { $step } W and the moment of reading { $moment } W; both are in the scatter and not counted again.
-budget-note-reading-most = Of the { $scatter } W by which an interval scatters, the step in which the water thermometer is read explains { $step } W and the moment of reading { $moment } W; both are in the scatter and not counted again. The thermometer's step is most of the scatter: a finer one would help more than anything.
+budget-note-step-most = Of the { $scatter } W by which an interval scatters, the step in which the water thermometer is read explains { $step } W and the moment of reading { $moment } W; both are in the scatter and not counted again. Neighbours share a reading, so most of it cancels along a run; what is left is most of what scatter and days give the rating, and a thermometer with a finer step would make that smaller.
 
 ## Regression and uncertainty: check by Monte Carlo
 #
@@ -703,8 +714,9 @@ drawn = Monte Carlo check (JCGM 101:2008): the same errors drawn { $trials } tim
 drawn-deviation = Monte Carlo check (JCGM 101:2008): the same errors drawn { $trials } times through readings, power, regression and line give { $lower } to { $upper } W for 95 %, standard deviation { $deviation } W.
 drawn-agrees = The ends of both intervals lie within { $tolerance } W, the tolerance of JCGM 101 for one significant digit: the budget holds.
 drawn-narrower = That is { $apart } W from the budget's interval, where JCGM 101 allows { $tolerance } W for one significant digit. The draws reach less far: errors within limits end where a normal distribution goes on. The budget is on the safe side.
-drawn-few-days = That is { $apart } W from the budget's interval, where JCGM 101 allows { $tolerance } W for one significant digit. The tails of Student's t for so few degrees of freedom weigh more in the draws; more days bring the two together. Where much depends on it, take the wider one.
-drawn-skewed = That is { $apart } W from the budget's interval, where JCGM 101 allows { $tolerance } W for one significant digit. Dividing by an irradiance that may be far off skews the draws; a better known sensor brings the two together. Where much depends on it, take the wider one.
+drawn-wider-few-days = That is { $apart } W from the budget's interval, where JCGM 101 allows { $tolerance } W for one significant digit. The tails of Student's t for so few degrees of freedom weigh more in the draws; more days bring the two together. The wider end of both is printed.
+drawn-wider-skewed = That is { $apart } W from the budget's interval, where JCGM 101 allows { $tolerance } W for one significant digit. Dividing by an irradiance that may be far off skews the draws; a better known sensor brings the two together. The wider end of both is printed.
+drawn-unsettled = The draws had not settled within a fifth of that tolerance when they stopped.
 
 ## Regression and uncertainty: what more data would bring
 
@@ -731,7 +743,9 @@ heaviest-clear-sky = Irradiance, estimated weighs most.
 heaviest-conversion = Irradiance, turned to the sun weighs most.
 heaviest-distance = Irradiance, at the station weighs most.
 heaviest-water-temperature = Water temperature weighs most.
+heaviest-water-scale = The scale of the water thermometer weighs most.
 heaviest-ambient-temperature = Ambient temperature weighs most.
+heaviest-ambient-scale = The scale of the ambient thermometer weighs most.
 heaviest-water-mass = Water mass weighs most.
 heaviest-specific-heat = Specific heat of water weighs most.
 heaviest-clock-rate = Time weighs most.
@@ -753,19 +767,18 @@ days-numbers = F({ $between }, { $within }) = { $statistic }, p = { $p }
 # { $numbers }: days-numbers. One of days-are-independent and days-are-independent-two follows
 # after the first three.
 days-differ = Days differ by more than their scatter explains ({ $numbers }).
-days-may-differ = Days may differ ({ $numbers }); to overlook it would state too small an uncertainty.
-days-neighbours = Days do not differ beyond the scatter ({ $numbers }), but neighbours within a run are alike.
-days-alike = Days do not differ beyond the scatter of their intervals ({ $numbers }), so every interval counts as independent.
-days-are-independent = The uncertainty therefore takes { $days } days, and not the intervals, as what is independent, with { $freedom ->
-        [one] { $freedom } degree
-       *[other] { $freedom } degrees
-    } of freedom.
-days-are-independent-two = The uncertainty therefore takes { $days } days, and not the intervals, as what is independent, with { $freedom ->
-        [one] { $freedom } degree
-       *[other] { $freedom } degrees
-    } of freedom. Two days are too few for that: where days differ, in simulations the interval then covered the truth in 89 of 100 cases, not in 95.
-neighbours-alike = Durbin–Watson within runs d = { $statistic } (2 if independent), p = { $p }: intervals that follow each other are alike, as when the aim or the sky drifts.
-neighbours-independent = Durbin–Watson within runs d = { $statistic } (2 if independent), p = { $p }: no sign that intervals that follow each other are alike.
+days-not-shown = Days do not differ in level by more than the scatter of their intervals ({ $numbers }).
+days-left-out = Whatever days do, in level or in slope, is in the uncertainty: each of the { $days } days is left out in turn, and the rating's moves give its scatter, with { $freedom ->
+    [one] { $freedom } degree
+   *[other] { $freedom } degrees
+} of freedom.
+days-left-out-two = Each of the { $days } days is left out in turn, and the rating's moves give its scatter, with { $freedom ->
+    [one] { $freedom } degree
+   *[other] { $freedom } degrees
+} of freedom: two days tell little of how days differ, so the range is wide.
+neighbours-alike = Durbin–Watson within runs d = { $statistic } (2 if independent), two-sided p = { $p }: intervals that follow each other are alike, as when the aim or the sky drifts.
+neighbours-alternate = Durbin–Watson within runs d = { $statistic } (2 if independent), two-sided p = { $p }: intervals that follow each other lie above and below by turns, as they do where the step of the thermometer is coarse, since neighbours share a reading.
+neighbours-independent = Durbin–Watson within runs d = { $statistic } (2 if independent), two-sided p = { $p }: no sign that intervals that follow each other are alike or alternate.
 # { $intervals }: influence-one of each, with "," between them.
 influence = Intervals that move the line more than others, by Cook's distance over 4/n, none of them removed: { $intervals }.
 influence-more = Intervals that move the line more than others, by Cook's distance over 4/n, none of them removed: { $intervals }; { $more } more.
@@ -810,7 +823,15 @@ report-end = End of report { $number }
 ## What it means for cooking
 
 # As ISO/IEC 17025 asks: an interpretation is marked as one.
-cooking-is-opinion = The times, amounts and months in this section, and the heating time on page one, are an interpretation: they follow from the line and from the assumptions named here, and were not measured.
+balance-one-day = all of it was measured on one day, so the ranges of gain and loss are no 95 % ranges
+balance-one-day-remedy = test on other days
+# { $range }: "880 to 930".
+balance-irradiance-hardly-varied = irradiance hardly varied ({ $range } W/m²): gain and loss are told apart by the water's temperature alone, and what is said of another irradiance rests on the model
+balance-irradiance-hardly-varied-remedy = test in weaker and in stronger sun
+# { $range }: "-0.10 to 0.90".
+balance-loss-not-shown = the loss is { $loss } W/K and may be none (95 %: { $range } W/K)
+balance-loss-not-shown-remedy = test over a wider range of water temperatures, and on more days
+cooking-opinion = The times, amounts and months in this section, and the heating time on page one, are an interpretation: they follow from the test and from the assumptions named here, and were not measured.
 cooking-no-line = Without a line nothing can be said about heating times.
 # A load of water, in the first column of a table.
 cooking-load-tested = { $load }, as tested
@@ -821,20 +842,23 @@ cooking-time-range = { $shortest } to { $longest }
 cooking-time-open = { $shortest } or more; it may not get there
 cooking-boil = { $time } ({ $range })
 cooking-foods-title = Food brought to cooking temperature and held there within { $time }
-cooking-foods-note = From { $start } at { $irradiance } W/m², in the length of the solar window; never more than the { $load } of the load tested, beyond which the rating says nothing. Specific heats by Chen 1985 from water contents of the ASHRAE Handbook, Refrigeration (both from memory); cooking temperatures and times are common practice, no published source, the { $safe } those of USDA FSIS. Estimated: try it with a thermometer in the food.
+cooking-foods-about = From { $start } at { $irradiance } W/m², in the length of the solar window; never more than the { $load } of the load tested, beyond which the test says nothing. Specific heats by Chen 1985 from water contents of the ASHRAE Handbook, Refrigeration (both from memory); cooking temperatures and times are common practice, no published source, the { $safe } those of USDA FSIS. Estimated: try it with a thermometer in the food.
 cooking-amount-or-more = { $amount } or more
 cooking-cooked-at = { $temperature } for { $time }
 cooking-amount-range = { $lowest } to { $highest }
 cooking-amount-up-to = up to { $highest }; it may not get there
-cooking-ends-below = The useful heat ends at a water temperature of { $end } (95 %: { $range }), where the line reaches zero; water boils at { $boiling } here.
+cooking-heat-ends = At { $irradiance } W/m² the useful heat ends at a water temperature of { $end } (95 %: { $range }), where the power reaches zero; water boils at { $boiling } here.
+cooking-heat-ends-or-boils = At { $irradiance } W/m² the useful heat ends at a water temperature of { $end } (95 %: { $range }), where the power reaches zero; it may also go on until the water boils, at { $boiling } here.
 cooking-ends-perhaps = Water boils at { $boiling } here, probably before the useful heat ends: the range of that end reaches down to { $lowest }.
 cooking-ends-above = Water boils at { $boiling } here, before the useful heat ends.
-cooking-no-end = The line does not fall, so it shows no end of the useful heat; water boils at { $boiling } here.
+cooking-never-ends = The power does not fall, so it shows no end of the useful heat; water boils at { $boiling } here.
 cooking-boils-below-target = Water boils at { $boiling } here, below { $target }; times are to boiling.
-cooking-assumed-asked = Steady sunlight of { $irradiance } W/m² in the plane of the irradiance sensor, ambient { $ambient } (as the campaign asks), wind as in the used intervals, the cooker re-aimed as in the test.
-cooking-assumed-mean = Steady sunlight of { $irradiance } W/m² in the plane of the irradiance sensor, ambient { $ambient } (mean of the used intervals), wind as in the used intervals, the cooker re-aimed as in the test.
+cooking-light-of-test = Steady sunlight of { $irradiance } W/m² in the plane of the irradiance sensor, the mean of the used intervals, at which the line needs no scaling; wind as in the used intervals, the cooker re-aimed as in the test.
+cooking-light-asked = Steady sunlight of { $irradiance } W/m² in the plane of the irradiance sensor, as the campaign asks, with the power by the heat balance; wind as in the used intervals, the cooker re-aimed as in the test.
+cooking-air-mean = Ambient { $ambient }, the mean of the used intervals.
+cooking-air-asked = Ambient { $ambient }, as the campaign asks.
 cooking-assumed-load = The load takes up the same power as the load tested; far smaller or larger loads take up less or more, and the heat that the pot itself stores is left out. Below and above the temperatures of the used intervals the line is carried on straight.
-cooking-assumed-ranges = Ranges run along the edges of the line's 95 % band, instruments included. They hold for the mean of many heatings, not for a single one under a cloud.
+cooking-assumed-edges = Ranges run along the edges of the 95 % band of the power, instruments included. They hold for the mean of many heatings, not for a single one under a cloud.
 cooking-assumed-water = Water is not food: food heats more slowly, and a lid that is lifted costs many minutes.
 food-potatoes = potatoes, in pieces
 food-carrots = carrots, in pieces
@@ -848,7 +872,7 @@ food-fish = fish (cod)
 # What is in brackets is a range: 3.1 MJ (2.9 – 3.3).
 year-heat = { $best } MJ ({ $range })
 year-water = { $best } L ({ $range })
-year-note-heat = Estimated for the 15th of each month under a sky without clouds (Ineichen and Perez 2002), counting the hours with { $irradiance } W/m² or more on the plane normal to the beam; every cloudy or hazy hour takes its part away. Heat: into water { $difference } K warmer than the air; the mean of the months is { $mean } kWh a day. Ambient { $ambient } all year, the cooker aimed all day; in brackets 95 % ranges, from the rating's uncertainty alone.
+year-note-balance = Estimated for the 15th of each month under a sky without clouds (Ineichen and Perez 2002), counting the hours with { $irradiance } W/m² or more on the plane normal to the beam; every cloudy or hazy hour takes its part away. Heat: by the heat balance at each moment's irradiance, into water { $difference } K warmer than the air; the mean of the months is { $mean } kWh a day. Ambient { $ambient } all year, the cooker aimed all day; in brackets 95 % ranges, from its uncertainty alone.
 year-note-water = Water: loads of { $load } one after the other, each from { $start } to { $end } and held for { $time } (Ciochetti and Metcalf 1984, from memory); 1 kg is taken as 1 L. WHO finds that viruses die only slowly between 60 °C and 65 °C: where you can, bring water to a rolling boil, and read the caution on drinking water. For clear water only; heat takes away no poison.
 fuel-name = fuel
 fuel-heat = heat on a clear day
@@ -971,9 +995,9 @@ danger-measured = food safety: in { $run } the water was { $zone } for { $time }
 danger-predicted = food safety: { $predicted }; food must not stay { $zone } for more than { $longest } in all (USDA FSIS, WHO), where bacteria grow: cook smaller amounts, begin with hot water, and keep meat, fish, eggs, milk and cooked rice for a stronger sun or another stove
 danger-both = food safety: in { $run } the water was { $zone } for { $time }, and { $predicted }; food must not stay { $zone } for more than { $longest } in all (USDA FSIS, WHO), where bacteria grow: cook smaller amounts, begin with hot water, and keep meat, fish, eggs, milk and cooked rice for a stronger sun or another stove
 # What the line says, within the sentences above.
-danger-never = by the line the load tested does not get to { $hot }
-danger-takes = by the line the load tested takes about { $time } to { $hot } ({ $shortest } to { $longest })
-danger-takes-open = by the line the load tested takes about { $time } to { $hot } ({ $shortest } or more, or it does not get there)
+danger-expected-never = the load tested is not expected to get to { $hot }
+danger-expected = the load tested is expected to take about { $time } to { $hot } ({ $shortest } to { $longest })
+danger-expected-open = the load tested is expected to take about { $time } to { $hot } ({ $shortest } or more, or it does not get there)
 notice-above-film = at ambient temperature the line takes up { $share } % of the sunlight intercepted, more than a reflective film sends on (86 %; common practice, no published source); check intercept area, mass of water and irradiance
 notice-plane-assumed = the plane of the irradiance sensor is not stated and taken as normal to the beam; state it under [instruments.irradiance]
 # { $taken } is a list of notice-instrument-taken.
@@ -1103,7 +1127,6 @@ figure-key-used = used intervals ({ $count })
 figure-key-aside = set aside ({ $count })
 # A line in two bands: the inner one of the scatter, the outer one of the instruments, too.
 figure-key-line = line; 95 %: scatter, with instruments
-figure-key-single = 95 % of one interval
 
 ## Figures: residuals and their spread
 

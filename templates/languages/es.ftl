@@ -114,20 +114,24 @@ headline-label = Potencia de cocción estandarizada Ps(50)
 # Beside the number and its ±; 95 % is the level of confidence.
 # As in English
 headline-unit = W (95 %)
+headline-unit-one-day = STILL TO TRANSLATE
 page-no-rating = sin calificación
 # { $way }: "by a clear-sky model", "from the log of a station nearby" and the like.
 headline-irradiance-estimated = irradiancia estimada { $way }
+headline-shares = STILL TO TRANSLATE
+headline-one-day = STILL TO TRANSLATE
+headline-budget-in = STILL TO TRANSLATE
+headline-budget-assumed = STILL TO TRANSLATE
+headline-drawn-wider = STILL TO TRANSLATE
+headline-drawn-unsettled = STILL TO TRANSLATE
 # What of the ± comes from what. These lines stand below the number, in small letters.
-headline-parts = de ello, dispersión y días { $scatter } W, instrumentos { $instruments } W
-headline-each-watt = 95 %; cada vatio tiene su línea en la sección { $section }
-headline-some-assumed = 95 %; algunos instrumentos son supuestos (sección { $section })
-headline-monte-carlo = una comprobación de Monte Carlo da { $range } W (sección { $section })
 headline-extrapolated = una extrapolación: 50 K queda fuera de lo observado
+headline-took-up = STILL TO TRANSLATE
+headline-lost = STILL TO TRANSLATE
+headline-scaled = STILL TO TRANSLATE
 
 ## Page one: the rating in plain words
 
-headline-takes-up = El agua 50 K más caliente que el aire absorbe { $power } W con una luz solar de 700 W/m².
-headline-loses = El agua 50 K más caliente que el aire pierde { $power } W con una luz solar de 700 W/m².
 headline-no-rating = Estas lecturas no dan una calificación. Los hallazgos de abajo dicen qué falta.
 # Followed by "; " and one of headline-heat-ends and headline-boils-first, or by a full stop.
 # { $amount }: headline-two-kilograms or "1.5 kg". { $journey }: from where to where, below.
@@ -140,6 +144,7 @@ headline-does-not-heat = Con esa irradiancia, el agua no llega { $journey }
 headline-does-not-heat-at = Con { $irradiance } W/m², el agua no llega { $journey }
 headline-two-kilograms = dos kilogramos
 headline-heat-ends = el calor útil termina cerca de { $end } (95 %: { $range })
+headline-heat-ends-or-boils = STILL TO TRANSLATE
 headline-boils-first = el agua hierve antes de que termine el calor útil
 # From where to where water is heated. { $degrees } is the next message with its unit.
 journey = de { $degrees }
@@ -393,6 +398,7 @@ page-uncertainty-type = tipo
 page-uncertainty-sensitivity = sensibilidad
 page-uncertainty-of-rating = en Ps(50)
 page-uncertainty-part = parte del ±
+section-heat-balance = STILL TO TRANSLATE
 
 ## Cooking
 
@@ -643,8 +649,8 @@ budget-root = raíz de la suma de cuadrados
 # The rating with its expanded uncertainty.
 # As in English
 rating-with-uncertainty = { $power } W ± { $half_width } W (95 %)
+rating-of-one-day = STILL TO TRANSLATE
 budget-scatter = dispersión en torno a la recta
-budget-scatter-within-days = dispersión dentro de los días
 budget-scatter-text = { $deviation } W por intervalo, { $intervals ->
         [one] { $intervals } intervalo
        *[other] { $intervals } intervalos
@@ -663,6 +669,8 @@ budget-per-percent = { $sensitivity } W por %
 budget-per-kelvin = { $sensitivity } W por K
 # As in English
 budget-watts = { $power } W
+budget-percent = STILL TO TRANSLATE
+budget-scale = STILL TO TRANSLATE
 # { $uncertainty }: "0.5 K" or "3 % of the reading".
 budget-stated = { $uncertainty }, indicada
 # { $class }: one of the messages that begin with class-; { $basis }: one that begins with basis-.
@@ -677,7 +685,9 @@ error-conversion = irradiancia, llevada al plano del sol
 # A weather station a few kilometres away.
 error-distance = irradiancia, en la estación
 error-water-temperature = temperatura del agua
+error-water-scale = STILL TO TRANSLATE
 error-ambient-temperature = temperatura ambiente
+error-ambient-scale = STILL TO TRANSLATE
 error-water-mass = masa de agua
 error-specific-heat = calor específico del agua
 error-clock-rate = tiempo
@@ -701,14 +711,15 @@ source-specific-heat = IAPWS-IF97, 10 °C a 95 °C
 # { $rating }: rating-with-uncertainty. { $freedom }: a number, or freedom-large.
 budget-result = Ps(50) = { $rating }. Incertidumbre expandida ± { $expanded } W: combinada { $combined } W por k = { $factor }, t de Student para el 95 % y { $freedom } grados efectivos de libertad (JCGM 100:2008, Welch–Satterthwaite).
 freedom-large = más de 1000
-budget-note-columns = Última columna: la contribución de cada línea a la varianza, como su parte de la incertidumbre expandida; las partes suman esta. Tipo A: por estadística de los intervalos; B: de otro modo. Los errores de los instrumentos se toman como comunes a todos los intervalos: los de la irradiancia, la masa, el calor específico y el tiempo cambian la escala de toda la recta y nunca aparecen en la dispersión; los de la temperatura se anulan en la subida del agua y desplazan Td.
+budget-note-shares = STILL TO TRANSLATE
+budget-note-thermometer = STILL TO TRANSLATE
 # { $sources }: a list of the messages that begin with source-, with ";" between them.
 budget-note-sources = Lo que no indicó quien ensayó procede de: { $sources }. Los límites sin más conocimiento se toman como rectangulares, u = límite/√3 (JCGM 100:2008, 4.3.7).
 # { $quantities }: a list of messages that begin with error-.
 budget-note-assumed = Para { $quantities } el archivo de campaña no indica ni incertidumbre ni clase, por lo que se supone la clase más prudente. Indicar lo que se usó muy probablemente reducirá la incertidumbre.
 # What single readings explain of the scatter.
 budget-note-reading = De los { $scatter } W en que se dispersa un intervalo, el paso con que se lee el termómetro del agua explica { $step } W y el momento de la lectura { $moment } W; ambos están en la dispersión y no se cuentan otra vez.
-budget-note-reading-most = De los { $scatter } W en que se dispersa un intervalo, el paso con que se lee el termómetro del agua explica { $step } W y el momento de la lectura { $moment } W; ambos están en la dispersión y no se cuentan otra vez. El paso del termómetro es la mayor parte de la dispersión: uno más fino ayudaría más que ninguna otra cosa.
+budget-note-step-most = STILL TO TRANSLATE
 
 ## Regression and uncertainty: check by Monte Carlo
 #
@@ -719,8 +730,9 @@ drawn = Comprobación de Monte Carlo (JCGM 101:2008): los mismos errores, sortea
 drawn-deviation = Comprobación de Monte Carlo (JCGM 101:2008): los mismos errores, sorteados { $trials } veces a través de lecturas, potencia, regresión y recta, dan de { $lower } a { $upper } W para el 95 %, desviación estándar { $deviation } W.
 drawn-agrees = Los extremos de ambos intervalos distan menos de { $tolerance } W, la tolerancia de JCGM 101 para una cifra significativa: el balance de incertidumbre se sostiene.
 drawn-narrower = Eso dista { $apart } W del intervalo del balance, donde JCGM 101 admite { $tolerance } W para una cifra significativa. Los sorteos llegan menos lejos: los errores con límites terminan donde una distribución normal continúa. El balance está del lado seguro.
-drawn-few-days = Eso dista { $apart } W del intervalo del balance, donde JCGM 101 admite { $tolerance } W para una cifra significativa. Las colas de la t de Student con tan pocos grados de libertad pesan más en los sorteos; más días acercan ambos. Donde mucho dependa de ello, tome el más ancho.
-drawn-skewed = Eso dista { $apart } W del intervalo del balance, donde JCGM 101 admite { $tolerance } W para una cifra significativa. Dividir por una irradiancia que puede estar muy errada hace asimétricos los sorteos; un sensor mejor conocido acerca ambos. Donde mucho dependa de ello, tome el más ancho.
+drawn-wider-few-days = STILL TO TRANSLATE
+drawn-wider-skewed = STILL TO TRANSLATE
+drawn-unsettled = STILL TO TRANSLATE
 
 ## Regression and uncertainty: what more data would bring
 
@@ -747,7 +759,9 @@ heaviest-clear-sky = Lo que más pesa es la irradiancia, estimada.
 heaviest-conversion = Lo que más pesa es la irradiancia, llevada al plano del sol.
 heaviest-distance = Lo que más pesa es la irradiancia, en la estación.
 heaviest-water-temperature = Lo que más pesa es la temperatura del agua.
+heaviest-water-scale = STILL TO TRANSLATE
 heaviest-ambient-temperature = Lo que más pesa es la temperatura ambiente.
+heaviest-ambient-scale = STILL TO TRANSLATE
 heaviest-water-mass = Lo que más pesa es la masa de agua.
 heaviest-specific-heat = Lo que más pesa es el calor específico del agua.
 heaviest-clock-rate = Lo que más pesa es el tiempo.
@@ -770,18 +784,11 @@ days-numbers = F({ $between }, { $within }) = { $statistic }, p = { $p }
 # { $numbers }: days-numbers. One of days-are-independent and days-are-independent-two follows
 # after the first three.
 days-differ = Los días difieren más de lo que explica su dispersión ({ $numbers }).
-days-may-differ = Los días pueden diferir ({ $numbers }); pasarlo por alto sería indicar una incertidumbre demasiado pequeña.
-days-neighbours = Los días no difieren más allá de la dispersión ({ $numbers }), pero los intervalos vecinos dentro de un ensayo se parecen.
-days-alike = Los días no difieren más allá de la dispersión de sus intervalos ({ $numbers }), de modo que cada intervalo cuenta como independiente.
-days-are-independent = La incertidumbre toma por ello { $days } días, y no los intervalos, como lo que es independiente, con { $freedom ->
-        [one] { $freedom } grado
-       *[other] { $freedom } grados
-    } de libertad.
-days-are-independent-two = La incertidumbre toma por ello { $days } días, y no los intervalos, como lo que es independiente, con { $freedom ->
-        [one] { $freedom } grado
-       *[other] { $freedom } grados
-    } de libertad. Dos días son demasiado pocos para eso: donde los días difieren, en simulaciones el intervalo cubrió entonces el valor verdadero en 89 de 100 casos, no en 95.
+days-not-shown = STILL TO TRANSLATE
+days-left-out = STILL TO TRANSLATE
+days-left-out-two = STILL TO TRANSLATE
 neighbours-alike = Durbin–Watson dentro de los ensayos d = { $statistic } (2 si son independientes), p = { $p }: los intervalos que se siguen se parecen, como cuando la orientación o el cielo cambian poco a poco.
+neighbours-alternate = STILL TO TRANSLATE
 neighbours-independent = Durbin–Watson dentro de los ensayos d = { $statistic } (2 si son independientes), p = { $p }: ningún indicio de que se parezcan los intervalos que se siguen.
 # { $intervals }: influence-one of each, with "," between them.
 influence = Intervalos que mueven la recta más que otros, con distancia de Cook mayor que 4/n, ninguno de ellos eliminado: { $intervals }.
@@ -822,10 +829,16 @@ made-irradiance-text = estimada { $way }; plano normal a la radiación directa s
 made-irradiance-stated = estimada { $way }, turbidez de Linke { $turbidity } según lo indicado; plano normal a la radiación directa según Liu y Jordan 1963
 made-irradiance-usual = estimada { $way }, turbidez de Linke { $turbidity } (práctica habitual, sin fuente publicada); plano normal a la radiación directa según Liu y Jordan 1963
 report-end = Fin del informe { $number }
+balance-one-day = STILL TO TRANSLATE
+balance-one-day-remedy = STILL TO TRANSLATE
+balance-irradiance-hardly-varied = STILL TO TRANSLATE
+balance-irradiance-hardly-varied-remedy = STILL TO TRANSLATE
+balance-loss-not-shown = STILL TO TRANSLATE
+balance-loss-not-shown-remedy = STILL TO TRANSLATE
+cooking-opinion = STILL TO TRANSLATE
 
 ## What it means for cooking
 
-cooking-is-opinion = Los tiempos, las cantidades y los meses de esta sección, y el tiempo de calentamiento de la primera página, son una interpretación: se deducen de la recta y de los supuestos que aquí se nombran, y no se midieron.
 cooking-no-line = Sin una recta no se puede decir nada sobre los tiempos de calentamiento.
 # A load of water, in the first column of a table.
 cooking-load-tested = { $load }, la ensayada
@@ -837,20 +850,23 @@ cooking-time-open = { $shortest } o más; puede no llegar
 # As in English
 cooking-boil = { $time } ({ $range })
 cooking-foods-title = Alimentos llevados a la temperatura de cocción y mantenidos a ella en menos de { $time }
-cooking-foods-note = Desde { $start } con { $irradiance } W/m², en lo que dura la ventana solar; nunca más que los { $load } de la carga ensayada, más allá de la cual la calificación no dice nada. Calores específicos según Chen 1985 a partir de los contenidos de agua del ASHRAE Handbook, Refrigeration (ambos de memoria); las temperaturas y los tiempos de cocción son práctica habitual, sin fuente publicada, los { $safe } son los del USDA FSIS. Estimado: compruébelo con un termómetro dentro del alimento.
+cooking-foods-about = STILL TO TRANSLATE
 cooking-amount-or-more = { $amount } o más
 cooking-cooked-at = { $temperature } durante { $time }
 cooking-amount-range = { $lowest } a { $highest }
 cooking-amount-up-to = hasta { $highest }; puede no llegar
-cooking-ends-below = El calor útil termina a una temperatura del agua de { $end } (95 %: { $range }), donde la recta llega a cero; aquí el agua hierve a { $boiling }.
+cooking-heat-ends = STILL TO TRANSLATE
+cooking-heat-ends-or-boils = STILL TO TRANSLATE
 cooking-ends-perhaps = Aquí el agua hierve a { $boiling }, probablemente antes de que termine el calor útil: el margen de ese final baja hasta { $lowest }.
 cooking-ends-above = Aquí el agua hierve a { $boiling }, antes de que termine el calor útil.
-cooking-no-end = La recta no baja, de modo que no muestra ningún final del calor útil; aquí el agua hierve a { $boiling }.
+cooking-never-ends = STILL TO TRANSLATE
 cooking-boils-below-target = Aquí el agua hierve a { $boiling }, por debajo de { $target }; los tiempos son hasta la ebullición.
-cooking-assumed-asked = Luz solar constante de { $irradiance } W/m² en el plano del sensor de irradiancia, ambiente a { $ambient } (como pide la campaña), viento como en los intervalos utilizados, la cocina reorientada como en el ensayo.
-cooking-assumed-mean = Luz solar constante de { $irradiance } W/m² en el plano del sensor de irradiancia, ambiente a { $ambient } (media de los intervalos utilizados), viento como en los intervalos utilizados, la cocina reorientada como en el ensayo.
+cooking-light-of-test = STILL TO TRANSLATE
+cooking-light-asked = STILL TO TRANSLATE
+cooking-air-mean = STILL TO TRANSLATE
+cooking-air-asked = STILL TO TRANSLATE
 cooking-assumed-load = La carga absorbe la misma potencia que la carga ensayada; cargas mucho menores o mayores absorben menos o más, y no se cuenta el calor que almacena la propia olla. Por debajo y por encima de las temperaturas de los intervalos utilizados, la recta se prolonga tal cual, en línea recta.
-cooking-assumed-ranges = Los márgenes siguen los bordes de la banda del 95 % de la recta, instrumentos incluidos. Valen para la media de muchos calentamientos, no para uno solo bajo una nube.
+cooking-assumed-edges = STILL TO TRANSLATE
 cooking-assumed-water = El agua no es comida: los alimentos se calientan más despacio, y levantar la tapa cuesta muchos minutos.
 food-potatoes = papas (patatas), en trozos
 food-carrots = zanahorias, en trozos
@@ -866,7 +882,7 @@ food-fish = pescado (bacalao)
 year-heat = { $best } MJ ({ $range })
 # As in English
 year-water = { $best } L ({ $range })
-year-note-heat = Estimado para el día 15 de cada mes con un cielo sin nubes (Ineichen y Perez 2002), contando las horas con { $irradiance } W/m² o más en el plano normal a la radiación directa; cada hora nublada o brumosa le quita su parte. Calor: hacia agua { $difference } K más caliente que el aire; la media de los meses es de { $mean } kWh al día. Ambiente a { $ambient } todo el año, la cocina orientada todo el día; entre paréntesis, márgenes del 95 %, debidos solo a la incertidumbre de la calificación.
+year-note-balance = STILL TO TRANSLATE
 year-note-water = Agua: cargas de { $load } una tras otra, cada una de { $start } a { $end } y mantenida durante { $time } (Ciochetti y Metcalf 1984, de memoria); 1 kg se toma como 1 L. La OMS constata que los virus mueren solo despacio entre 60 °C y 65 °C: siempre que pueda, lleve el agua a ebullición a borbotones, y lea la advertencia sobre el agua para beber. Solo para agua clara; el calor no elimina venenos.
 fuel-name = combustible
 fuel-heat = calor en un día despejado
@@ -988,10 +1004,10 @@ danger-zone = entre { $cold } y { $hot }
 danger-measured = seguridad de los alimentos: en { $run } el agua estuvo { $zone } durante { $time }; los alimentos no deben permanecer { $zone }, donde se multiplican las bacterias, más de { $longest } en total (USDA FSIS, OMS): cocine cantidades menores, empiece con agua caliente, y deje la carne, el pescado, los huevos, la leche y el arroz cocido para un sol más fuerte u otro fogón
 danger-predicted = seguridad de los alimentos: { $predicted }; los alimentos no deben permanecer { $zone }, donde se multiplican las bacterias, más de { $longest } en total (USDA FSIS, OMS): cocine cantidades menores, empiece con agua caliente, y deje la carne, el pescado, los huevos, la leche y el arroz cocido para un sol más fuerte u otro fogón
 danger-both = seguridad de los alimentos: en { $run } el agua estuvo { $zone } durante { $time }, y { $predicted }; los alimentos no deben permanecer { $zone }, donde se multiplican las bacterias, más de { $longest } en total (USDA FSIS, OMS): cocine cantidades menores, empiece con agua caliente, y deje la carne, el pescado, los huevos, la leche y el arroz cocido para un sol más fuerte u otro fogón
+danger-expected-never = STILL TO TRANSLATE
+danger-expected = STILL TO TRANSLATE
+danger-expected-open = STILL TO TRANSLATE
 # What the line says, within the sentences above.
-danger-never = según la recta, la carga ensayada no llega a { $hot }
-danger-takes = según la recta, la carga ensayada tarda alrededor de { $time } en llegar a { $hot } ({ $shortest } a { $longest })
-danger-takes-open = según la recta, la carga ensayada tarda alrededor de { $time } en llegar a { $hot } ({ $shortest } o más, o no llega)
 notice-above-film = a temperatura ambiente, según la recta se absorbe el { $share } % de la luz solar interceptada, más de lo que devuelve una lámina reflectante (86 %; práctica habitual, sin fuente publicada); compruebe el área de intercepción, la masa de agua y la irradiancia
 notice-plane-assumed = el plano del sensor de irradiancia no está indicado y se toma como normal a la radiación directa; indíquelo bajo [instruments.irradiance]
 # { $taken } is a list of notice-instrument-taken.
@@ -1126,7 +1142,6 @@ figure-key-used = intervalos utilizados ({ $count })
 figure-key-aside = descartados ({ $count })
 # A line in two bands: the inner one of the scatter, the outer one of the instruments, too.
 figure-key-line = recta; 95 %: dispersión, con instrumentos
-figure-key-single = 95 % de un intervalo
 
 ## Figures: residuals and their spread
 

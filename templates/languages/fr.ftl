@@ -125,20 +125,24 @@ missing-intervals-and-days = { missing-intervals } et { missing-days }
 headline-label = Puissance de cuisson normalisée Ps(50)
 # Beside the number and its ±; 95 % is the level of confidence.
 headline-unit = W (95 %)
+headline-unit-one-day = STILL TO TRANSLATE
 page-no-rating = pas d’évaluation
 # { $way }: "by a clear-sky model", "from the log of a station nearby" and the like.
 headline-irradiance-estimated = éclairement estimé { $way }
+headline-shares = STILL TO TRANSLATE
+headline-one-day = STILL TO TRANSLATE
+headline-budget-in = STILL TO TRANSLATE
+headline-budget-assumed = STILL TO TRANSLATE
+headline-drawn-wider = STILL TO TRANSLATE
+headline-drawn-unsettled = STILL TO TRANSLATE
 # What of the ± comes from what. These lines stand below the number, in small letters.
-headline-parts = dont dispersion et jours { $scatter } W, instruments { $instruments } W
-headline-each-watt = 95 % ; chaque watt a sa ligne à la section { $section }
-headline-some-assumed = 95 % ; certains instruments sont supposés (section { $section })
-headline-monte-carlo = une vérification par Monte-Carlo donne { $range } W (section { $section })
 headline-extrapolated = une extrapolation : 50 K se trouve hors de ce qui a été observé
+headline-took-up = STILL TO TRANSLATE
+headline-lost = STILL TO TRANSLATE
+headline-scaled = STILL TO TRANSLATE
 
 ## Page one: the rating in plain words
 
-headline-takes-up = Une eau plus chaude que l’air de 50 K absorbe { $power } W sous un ensoleillement de 700 W/m².
-headline-loses = Une eau plus chaude que l’air de 50 K perd { $power } W sous un ensoleillement de 700 W/m².
 headline-no-rating = Ces relevés ne permettent pas d’évaluation. Les constats ci-dessous disent ce qui manque.
 # Followed by "; " and one of headline-heat-ends and headline-boils-first, or by a full stop.
 # { $amount }: headline-two-kilograms or "1.5 kg". { $journey }: from where to where, below.
@@ -151,6 +155,7 @@ headline-does-not-heat = Sous cet éclairement, l’eau ne passe pas { $journey 
 headline-does-not-heat-at = Sous { $irradiance } W/m², l’eau ne passe pas { $journey }
 headline-two-kilograms = deux kilogrammes
 headline-heat-ends = la chaleur utile cesse vers { $end } (95 % : { $range })
+headline-heat-ends-or-boils = STILL TO TRANSLATE
 headline-boils-first = l’eau bout avant que la chaleur utile ne cesse
 # From where to where water is heated. { $degrees } is the next message with its unit.
 journey = de { $degrees }
@@ -423,6 +428,7 @@ page-uncertainty-type = type
 page-uncertainty-sensitivity = sensibilité
 page-uncertainty-of-rating = dans Ps(50)
 page-uncertainty-part = part du ±
+section-heat-balance = STILL TO TRANSLATE
 
 ## Cooking
 
@@ -680,8 +686,8 @@ budget-combined = composée
 budget-root = racine de la somme des carrés
 # The rating with its expanded uncertainty.
 rating-with-uncertainty = { $power } W ± { $half_width } W (95 %)
+rating-of-one-day = STILL TO TRANSLATE
 budget-scatter = dispersion autour de la droite
-budget-scatter-within-days = dispersion au sein des jours
 budget-scatter-text = { $deviation } W par intervalle, { $intervals ->
         [one] { $intervals } intervalle
        *[other] { $intervals } intervalles
@@ -700,6 +706,8 @@ budget-per-percent = { $sensitivity } W par %
 budget-per-kelvin = { $sensitivity } W par K
 # As in English
 budget-watts = { $power } W
+budget-percent = STILL TO TRANSLATE
+budget-scale = STILL TO TRANSLATE
 # { $uncertainty }: "0.5 K" or "3 % of the reading".
 budget-stated = { $uncertainty }, indiqué
 # { $class }: one of the messages that begin with class-; { $basis }: one that begins with basis-.
@@ -713,7 +721,9 @@ error-conversion = éclairement, ramené face au soleil
 # A weather station a few kilometres away.
 error-distance = éclairement, à la station
 error-water-temperature = température de l’eau
+error-water-scale = STILL TO TRANSLATE
 error-ambient-temperature = température ambiante
+error-ambient-scale = STILL TO TRANSLATE
 error-water-mass = masse d’eau
 error-specific-heat = chaleur massique de l’eau
 error-clock-rate = temps
@@ -737,14 +747,15 @@ source-specific-heat = IAPWS-IF97, 10 °C à 95 °C
 # { $rating }: rating-with-uncertainty. { $freedom }: a number, or freedom-large.
 budget-result = Ps(50) = { $rating }. Incertitude élargie ± { $expanded } W : composée { $combined } W fois k = { $factor }, t de Student pour 95 % et { $freedom } degrés de liberté effectifs (JCGM 100:2008, Welch–Satterthwaite).
 freedom-large = plus de 1000
-budget-note-columns = Dernière colonne : la part de variance de chaque ligne, comme part de l’incertitude élargie ; la somme des parts la donne. Type A : par la statistique des intervalles ; B : autrement. Les erreurs des instruments sont supposées communes à tous les intervalles : celles de l’éclairement, de la masse, de la chaleur massique et du temps multiplient toute la droite et n’apparaissent jamais dans la dispersion ; celles de la température s’annulent dans la montée de l’eau et déplacent Td.
+budget-note-shares = STILL TO TRANSLATE
+budget-note-thermometer = STILL TO TRANSLATE
 # { $sources }: a list of the messages that begin with source-, with ";" between them.
 budget-note-sources = Ce que l’opérateur n’a pas indiqué vient de : { $sources }. Les limites dont on ne sait rien de plus sont prises comme rectangulaires, u = limite/√3 (JCGM 100:2008, 4.3.7).
 # { $quantities }: a list of messages that begin with error-.
 budget-note-assumed = Pour ces grandeurs ({ $quantities }), le fichier de campagne n’indique ni incertitude ni classe, la classe la plus prudente est donc supposée. Indiquer ce qui a été utilisé réduira très probablement l’incertitude.
 # What single readings explain of the scatter.
 budget-note-reading = Des { $scatter } W dont un intervalle se disperse, le pas auquel on lit le thermomètre de l’eau explique { $step } W et le moment de la lecture { $moment } W ; les deux sont dans la dispersion et ne sont pas comptés une seconde fois.
-budget-note-reading-most = Des { $scatter } W dont un intervalle se disperse, le pas auquel on lit le thermomètre de l’eau explique { $step } W et le moment de la lecture { $moment } W ; les deux sont dans la dispersion et ne sont pas comptés une seconde fois. Le pas du thermomètre fait la plus grande part de la dispersion : un pas plus fin aiderait plus que tout.
+budget-note-step-most = STILL TO TRANSLATE
 
 ## Regression and uncertainty: check by Monte Carlo
 #
@@ -755,8 +766,9 @@ drawn = Vérification par Monte-Carlo (JCGM 101:2008) : les mêmes erreurs tir�
 drawn-deviation = Vérification par Monte-Carlo (JCGM 101:2008) : les mêmes erreurs tirées { $trials } fois à travers relevés, puissance, régression et droite donnent { $lower } à { $upper } W pour 95 %, écart-type { $deviation } W.
 drawn-agrees = Les bouts des deux intervalles concordent à { $tolerance } W près, la tolérance de JCGM 101 pour un chiffre significatif : le bilan tient.
 drawn-narrower = C’est à { $apart } W de l’intervalle du bilan, là où JCGM 101 admet { $tolerance } W pour un chiffre significatif. Les tirages vont moins loin : des erreurs bornées s’arrêtent là où une loi normale continue. Le bilan est du côté sûr.
-drawn-few-days = C’est à { $apart } W de l’intervalle du bilan, là où JCGM 101 admet { $tolerance } W pour un chiffre significatif. Les queues du t de Student pour si peu de degrés de liberté pèsent plus dans les tirages ; plus de jours rapprochent les deux. Là où beaucoup en dépend, prenez le plus large.
-drawn-skewed = C’est à { $apart } W de l’intervalle du bilan, là où JCGM 101 admet { $tolerance } W pour un chiffre significatif. Diviser par un éclairement qui peut être très faux rend les tirages asymétriques ; un capteur mieux connu rapproche les deux. Là où beaucoup en dépend, prenez le plus large.
+drawn-wider-few-days = STILL TO TRANSLATE
+drawn-wider-skewed = STILL TO TRANSLATE
+drawn-unsettled = STILL TO TRANSLATE
 
 ## Regression and uncertainty: what more data would bring
 
@@ -783,7 +795,9 @@ heaviest-clear-sky = L’éclairement estimé pèse le plus.
 heaviest-conversion = L’éclairement ramené face au soleil pèse le plus.
 heaviest-distance = L’éclairement à la station pèse le plus.
 heaviest-water-temperature = La température de l’eau pèse le plus.
+heaviest-water-scale = STILL TO TRANSLATE
 heaviest-ambient-temperature = La température ambiante pèse le plus.
+heaviest-ambient-scale = STILL TO TRANSLATE
 heaviest-water-mass = La masse d’eau pèse le plus.
 heaviest-specific-heat = La chaleur massique de l’eau pèse le plus.
 heaviest-clock-rate = Le temps pèse le plus.
@@ -805,18 +819,11 @@ days-numbers = F({ $between } ; { $within }) = { $statistic }, p = { $p }
 # { $numbers }: days-numbers. One of days-are-independent and days-are-independent-two follows
 # after the first three.
 days-differ = Les jours diffèrent plus que leur dispersion ne l’explique ({ $numbers }).
-days-may-differ = Les jours diffèrent peut-être ({ $numbers }) ; l’ignorer donnerait une incertitude trop petite.
-days-neighbours = Les jours ne diffèrent pas au-delà de la dispersion ({ $numbers }), mais les voisins au sein d’un essai se ressemblent.
-days-alike = Les jours ne diffèrent pas au-delà de la dispersion de leurs intervalles ({ $numbers }), chaque intervalle compte donc comme indépendant.
-days-are-independent = L’incertitude prend donc { $days } jours, et non les intervalles, comme ce qui est indépendant, avec { $freedom ->
-        [one] { $freedom } degré
-       *[other] { $freedom } degrés
-    } de liberté.
-days-are-independent-two = L’incertitude prend donc { $days } jours, et non les intervalles, comme ce qui est indépendant, avec { $freedom ->
-        [one] { $freedom } degré
-       *[other] { $freedom } degrés
-    } de liberté. Deux jours sont trop peu pour cela : là où les jours diffèrent, dans des simulations, l’intervalle couvrait alors la vraie valeur dans 89 cas sur 100, et non dans 95.
+days-not-shown = STILL TO TRANSLATE
+days-left-out = STILL TO TRANSLATE
+days-left-out-two = STILL TO TRANSLATE
 neighbours-alike = Durbin–Watson au sein des essais d = { $statistic } (2 si indépendants), p = { $p } : les intervalles qui se suivent se ressemblent, comme quand l’orientation ou le ciel dérive.
+neighbours-alternate = STILL TO TRANSLATE
 neighbours-independent = Durbin–Watson au sein des essais d = { $statistic } (2 si indépendants), p = { $p } : aucun signe que les intervalles qui se suivent se ressemblent.
 # { $intervals }: influence-one of each, with "," between them.
 influence = Intervalles qui déplacent la droite plus que d’autres, par une distance de Cook de plus de 4/n, aucun n’a été retiré : { $intervals }.
@@ -857,10 +864,16 @@ made-irradiance-text = estimé { $way } ; plan normal au rayonnement direct d�
 made-irradiance-stated = estimé { $way }, trouble de Linke { $turbidity } comme indiqué ; plan normal au rayonnement direct d’après Liu et Jordan 1963
 made-irradiance-usual = estimé { $way }, trouble de Linke { $turbidity } (pratique courante, sans source publiée) ; plan normal au rayonnement direct d’après Liu et Jordan 1963
 report-end = Fin du rapport { $number }
+balance-one-day = STILL TO TRANSLATE
+balance-one-day-remedy = STILL TO TRANSLATE
+balance-irradiance-hardly-varied = STILL TO TRANSLATE
+balance-irradiance-hardly-varied-remedy = STILL TO TRANSLATE
+balance-loss-not-shown = STILL TO TRANSLATE
+balance-loss-not-shown-remedy = STILL TO TRANSLATE
+cooking-opinion = STILL TO TRANSLATE
 
 ## What it means for cooking
 
-cooking-is-opinion = Les durées, les quantités et les mois de cette section, ainsi que la durée de chauffage de la première page, sont une interprétation : ils découlent de la droite et des hypothèses nommées ici, et n’ont pas été mesurés.
 cooking-no-line = Sans droite, on ne peut rien dire des durées de chauffage.
 # A load of water, in the first column of a table.
 cooking-load-tested = { $load }, comme à l’essai
@@ -872,20 +885,23 @@ cooking-time-open = { $shortest } ou plus ; risque de ne pas y arriver
 # As in English
 cooking-boil = { $time } ({ $range })
 cooking-foods-title = Aliments portés à la température de cuisson et maintenus à celle-ci en { $time } au plus
-cooking-foods-note = À partir de { $start } sous { $irradiance } W/m², pendant la durée de la fenêtre solaire ; jamais plus que les { $load } de la charge essayée, au-delà desquels l’évaluation ne dit rien. Chaleurs massiques selon Chen 1985 à partir des teneurs en eau de ASHRAE Handbook, Refrigeration (les deux de mémoire) ; les températures et durées de cuisson sont de pratique courante, sans source publiée, les { $safe } sont ceux de l’USDA FSIS. Estimation : vérifiez avec un thermomètre dans l’aliment.
+cooking-foods-about = STILL TO TRANSLATE
 cooking-amount-or-more = { $amount } ou plus
 cooking-cooked-at = { $temperature } pendant { $time }
 cooking-amount-range = { $lowest } à { $highest }
 cooking-amount-up-to = jusqu’à { $highest } ; risque de ne pas y arriver
-cooking-ends-below = La chaleur utile cesse à une température de l’eau de { $end } (95 % : { $range }), où la droite atteint zéro ; l’eau bout ici à { $boiling }.
+cooking-heat-ends = STILL TO TRANSLATE
+cooking-heat-ends-or-boils = STILL TO TRANSLATE
 cooking-ends-perhaps = L’eau bout ici à { $boiling }, probablement avant que la chaleur utile ne cesse : la plage de cette limite descend jusqu’à { $lowest }.
 cooking-ends-above = L’eau bout ici à { $boiling }, avant que la chaleur utile ne cesse.
-cooking-no-end = La droite ne descend pas, elle ne montre donc aucune fin de la chaleur utile ; l’eau bout ici à { $boiling }.
+cooking-never-ends = STILL TO TRANSLATE
 cooking-boils-below-target = L’eau bout ici à { $boiling }, en dessous de { $target } ; les durées vont jusqu’à l’ébullition.
-cooking-assumed-asked = Ensoleillement constant de { $irradiance } W/m² dans le plan du capteur d’éclairement, température ambiante { $ambient } (comme la campagne le demande), vent comme dans les intervalles retenus, cuiseur réorienté comme pendant l’essai.
-cooking-assumed-mean = Ensoleillement constant de { $irradiance } W/m² dans le plan du capteur d’éclairement, température ambiante { $ambient } (moyenne des intervalles retenus), vent comme dans les intervalles retenus, cuiseur réorienté comme pendant l’essai.
+cooking-light-of-test = STILL TO TRANSLATE
+cooking-light-asked = STILL TO TRANSLATE
+cooking-air-mean = STILL TO TRANSLATE
+cooking-air-asked = STILL TO TRANSLATE
 cooking-assumed-load = La charge absorbe la même puissance que la charge essayée ; des charges beaucoup plus petites ou plus grandes en absorbent moins ou plus, et la chaleur que la marmite elle-même emmagasine n’est pas comptée. En dessous et au-dessus des températures des intervalles retenus, la droite est prolongée telle quelle.
-cooking-assumed-ranges = Les plages suivent les bords de la bande à 95 % de la droite, instruments compris. Elles valent pour la moyenne de nombreux chauffages, non pour un seul sous un nuage.
+cooking-assumed-edges = STILL TO TRANSLATE
 cooking-assumed-water = L’eau n’est pas un aliment : les aliments chauffent plus lentement, et un couvercle que l’on soulève coûte de nombreuses minutes.
 food-potatoes = pommes de terre, en morceaux
 food-carrots = carottes, en morceaux
@@ -901,7 +917,7 @@ food-fish = poisson (cabillaud)
 year-heat = { $best } MJ ({ $range })
 # As in English
 year-water = { $best } L ({ $range })
-year-note-heat = Estimation pour le 15 de chaque mois sous un ciel sans nuages (Ineichen et Perez 2002), en comptant les heures avec { $irradiance } W/m² ou plus dans le plan normal au rayonnement direct ; chaque heure de nuages ou de brume en retire sa part. Chaleur : dans de l’eau plus chaude que l’air de { $difference } K ; la moyenne des mois est de { $mean } kWh par jour. Température ambiante { $ambient } toute l’année, cuiseur orienté toute la journée ; entre parenthèses, plages à 95 %, dues à la seule incertitude de l’évaluation.
+year-note-balance = STILL TO TRANSLATE
 year-note-water = Eau : charges de { $load } l’une après l’autre, chacune portée de { $start } à { $end } et maintenue pendant { $time } (Ciochetti et Metcalf 1984, de mémoire) ; 1 kg est compté comme 1 L. L’OMS constate que les virus ne meurent que lentement entre 60 °C et 65 °C : quand vous le pouvez, portez l’eau à gros bouillons, et lisez la mise en garde sur l’eau de boisson. Pour l’eau claire seulement ; la chaleur n’enlève aucun poison.
 fuel-name = combustible
 fuel-heat = chaleur par jour clair
@@ -1023,10 +1039,10 @@ danger-zone = entre { $cold } et { $hot }
 danger-measured = sécurité des aliments : dans { $run }, l’eau est restée { $zone } pendant { $time } ; les aliments ne doivent pas rester { $zone } plus de { $longest } en tout (USDA FSIS, OMS), là où les bactéries se multiplient : cuisez de plus petites quantités, commencez avec de l’eau chaude, et gardez viande, poisson, œufs, lait et riz cuit pour un soleil plus fort ou un autre fourneau
 danger-predicted = sécurité des aliments : { $predicted } ; les aliments ne doivent pas rester { $zone } plus de { $longest } en tout (USDA FSIS, OMS), là où les bactéries se multiplient : cuisez de plus petites quantités, commencez avec de l’eau chaude, et gardez viande, poisson, œufs, lait et riz cuit pour un soleil plus fort ou un autre fourneau
 danger-both = sécurité des aliments : dans { $run }, l’eau est restée { $zone } pendant { $time }, et { $predicted } ; les aliments ne doivent pas rester { $zone } plus de { $longest } en tout (USDA FSIS, OMS), là où les bactéries se multiplient : cuisez de plus petites quantités, commencez avec de l’eau chaude, et gardez viande, poisson, œufs, lait et riz cuit pour un soleil plus fort ou un autre fourneau
+danger-expected-never = STILL TO TRANSLATE
+danger-expected = STILL TO TRANSLATE
+danger-expected-open = STILL TO TRANSLATE
 # What the line says, within the sentences above.
-danger-never = d’après la droite, la charge essayée n’arrive pas à { $hot }
-danger-takes = d’après la droite, la charge essayée met environ { $time } pour arriver à { $hot } ({ $shortest } à { $longest })
-danger-takes-open = d’après la droite, la charge essayée met environ { $time } pour arriver à { $hot } ({ $shortest } ou plus, ou elle n’y arrive pas)
 notice-above-film = à température ambiante, la droite absorbe { $share } % du rayonnement solaire intercepté, plus que ce que renvoie un film réfléchissant (86 % ; pratique courante, sans source publiée) ; vérifiez la surface d’interception, la masse d’eau et l’éclairement
 notice-plane-assumed = le plan du capteur d’éclairement n’est pas indiqué et est supposé normal au rayonnement direct ; indiquez-le sous [instruments.irradiance]
 # { $taken } is a list of notice-instrument-taken.
@@ -1163,7 +1179,6 @@ figure-key-used = intervalles retenus ({ $count })
 figure-key-aside = écartés ({ $count })
 # A line in two bands: the inner one of the scatter, the outer one of the instruments, too.
 figure-key-line = droite ; 95 % : dispersion, avec instruments
-figure-key-single = 95 % d’un intervalle
 
 ## Figures: residuals and their spread
 

@@ -117,20 +117,24 @@ headline-label = Potência de cozimento padronizada Ps(50)
 # Beside the number and its ±; 95 % is the level of confidence.
 # As in English
 headline-unit = W (95 %)
+headline-unit-one-day = STILL TO TRANSLATE
 page-no-rating = sem avaliação
 # { $way }: "by a clear-sky model", "from the log of a station nearby" and the like.
 headline-irradiance-estimated = irradiância estimada { $way }
+headline-shares = STILL TO TRANSLATE
+headline-one-day = STILL TO TRANSLATE
+headline-budget-in = STILL TO TRANSLATE
+headline-budget-assumed = STILL TO TRANSLATE
+headline-drawn-wider = STILL TO TRANSLATE
+headline-drawn-unsettled = STILL TO TRANSLATE
 # What of the ± comes from what. These lines stand below the number, in small letters.
-headline-parts = deste ±, dispersão e dias { $scatter } W, instrumentos { $instruments } W
-headline-each-watt = 95 %; cada watt tem a sua linha no capítulo { $section }
-headline-some-assumed = 95 %; alguns instrumentos são supostos (capítulo { $section })
-headline-monte-carlo = uma verificação por Monte Carlo dá { $range } W (capítulo { $section })
 headline-extrapolated = uma extrapolação: 50 K está fora do que foi observado
+headline-took-up = STILL TO TRANSLATE
+headline-lost = STILL TO TRANSLATE
+headline-scaled = STILL TO TRANSLATE
 
 ## Page one: the rating in plain words
 
-headline-takes-up = A água 50 K mais quente que o ar absorve { $power } W sob luz solar de 700 W/m².
-headline-loses = A água 50 K mais quente que o ar perde { $power } W sob luz solar de 700 W/m².
 headline-no-rating = Estas leituras não dão uma avaliação. As constatações abaixo dizem o que falta.
 # Followed by "; " and one of headline-heat-ends and headline-boils-first, or by a full stop.
 # { $amount }: headline-two-kilograms or "1.5 kg". { $journey }: from where to where, below.
@@ -143,6 +147,7 @@ headline-does-not-heat = Com essa irradiância a água não chega a aquecer { $j
 headline-does-not-heat-at = Com { $irradiance } W/m² a água não chega a aquecer { $journey }
 headline-two-kilograms = dois quilogramas
 headline-heat-ends = o calor útil acaba perto de { $end } (95 %: { $range })
+headline-heat-ends-or-boils = STILL TO TRANSLATE
 headline-boils-first = a água ferve antes de o calor útil acabar
 # From where to where water is heated. { $degrees } is the next message with its unit.
 journey = de { $degrees }
@@ -400,6 +405,7 @@ page-uncertainty-type = tipo
 page-uncertainty-sensitivity = sensibilidade
 page-uncertainty-of-rating = em Ps(50)
 page-uncertainty-part = parte do ±
+section-heat-balance = STILL TO TRANSLATE
 
 ## Cooking
 
@@ -650,8 +656,8 @@ budget-root = raiz da soma dos quadrados
 # The rating with its expanded uncertainty.
 # As in English
 rating-with-uncertainty = { $power } W ± { $half_width } W (95 %)
+rating-of-one-day = STILL TO TRANSLATE
 budget-scatter = dispersão em torno da reta
-budget-scatter-within-days = dispersão dentro dos dias
 budget-scatter-text = { $deviation } W por intervalo, { $intervals ->
         [one] { $intervals } intervalo
        *[other] { $intervals } intervalos
@@ -670,6 +676,8 @@ budget-per-percent = { $sensitivity } W por %
 budget-per-kelvin = { $sensitivity } W por K
 # As in English
 budget-watts = { $power } W
+budget-percent = STILL TO TRANSLATE
+budget-scale = STILL TO TRANSLATE
 # { $uncertainty }: "0.5 K" or "3 % of the reading".
 budget-stated = { $uncertainty }, conforme indicado
 # { $class }: one of the messages that begin with class-; { $basis }: one that begins with basis-.
@@ -684,7 +692,9 @@ error-conversion = irradiância, convertida para o plano virado para o sol
 # A weather station a few kilometres away.
 error-distance = irradiância, na estação
 error-water-temperature = temperatura da água
+error-water-scale = STILL TO TRANSLATE
 error-ambient-temperature = temperatura ambiente
+error-ambient-scale = STILL TO TRANSLATE
 error-water-mass = massa de água
 error-specific-heat = calor específico da água
 error-clock-rate = tempo
@@ -708,14 +718,15 @@ source-specific-heat = IAPWS-IF97, 10 °C a 95 °C
 # { $rating }: rating-with-uncertainty. { $freedom }: a number, or freedom-large.
 budget-result = Ps(50) = { $rating }. Incerteza expandida ± { $expanded } W: a combinada de { $combined } W vezes k = { $factor }, t de Student para 95 % e { $freedom } graus de liberdade efetivos (JCGM 100:2008, Welch–Satterthwaite).
 freedom-large = mais de 1000
-budget-note-columns = Última coluna: a quota de cada linha na variância, como a sua parte da incerteza expandida; as partes somam esse total. Tipo A: por estatística dos intervalos; B: de outro modo. Os erros dos instrumentos são tomados como comuns a todos os intervalos: os de irradiância, massa, calor específico e tempo mudam a escala de toda a reta e nunca aparecem na dispersão; os de temperatura anulam-se na subida da água e deslocam Td.
+budget-note-shares = STILL TO TRANSLATE
+budget-note-thermometer = STILL TO TRANSLATE
 # { $sources }: a list of the messages that begin with source-, with ";" between them.
 budget-note-sources = O que o responsável pelo ensaio não indicou vem de: { $sources }. Limites sem mais conhecimento são tomados como retangulares, u = limite/√3 (JCGM 100:2008, 4.3.7).
 # { $quantities }: a list of messages that begin with error-.
 budget-note-assumed = Para { $quantities } o arquivo da campanha não indica nem incerteza nem classe, por isso supõe-se a classe mais cautelosa. Indicar o que foi usado tornará a incerteza muito provavelmente menor.
 # What single readings explain of the scatter.
 budget-note-reading = Dos { $scatter } W de dispersão de um intervalo, o passo com que se lê o termômetro da água explica { $step } W e o momento da leitura { $moment } W; os dois estão na dispersão e não são contados outra vez.
-budget-note-reading-most = Dos { $scatter } W de dispersão de um intervalo, o passo com que se lê o termômetro da água explica { $step } W e o momento da leitura { $moment } W; os dois estão na dispersão e não são contados outra vez. O passo do termômetro é a maior parte da dispersão: um mais fino ajudaria mais do que tudo.
+budget-note-step-most = STILL TO TRANSLATE
 
 ## Regression and uncertainty: check by Monte Carlo
 #
@@ -726,8 +737,9 @@ drawn = Verificação por Monte Carlo (JCGM 101:2008): os mesmos erros, sorteado
 drawn-deviation = Verificação por Monte Carlo (JCGM 101:2008): os mesmos erros, sorteados { $trials } vezes através de leituras, potência, regressão e reta, dão { $lower } a { $upper } W para 95 %, desvio-padrão { $deviation } W.
 drawn-agrees = Os extremos dos dois intervalos diferem no máximo { $tolerance } W, a tolerância do JCGM 101 para um algarismo significativo: o balanço de incerteza é válido.
 drawn-narrower = Isto fica a { $apart } W do intervalo do balanço, onde o JCGM 101 admite { $tolerance } W para um algarismo significativo. Os sorteios vão menos longe: erros dentro de limites acabam onde uma distribuição normal continua. O balanço está do lado seguro.
-drawn-few-days = Isto fica a { $apart } W do intervalo do balanço, onde o JCGM 101 admite { $tolerance } W para um algarismo significativo. As caudas do t de Student com tão poucos graus de liberdade pesam mais nos sorteios; mais dias aproximam os dois. Onde muito depender disto, tome o mais largo.
-drawn-skewed = Isto fica a { $apart } W do intervalo do balanço, onde o JCGM 101 admite { $tolerance } W para um algarismo significativo. Dividir por uma irradiância que pode estar muito errada torna os sorteios assimétricos; um sensor mais bem conhecido aproxima os dois. Onde muito depender disto, tome o mais largo.
+drawn-wider-few-days = STILL TO TRANSLATE
+drawn-wider-skewed = STILL TO TRANSLATE
+drawn-unsettled = STILL TO TRANSLATE
 
 ## Regression and uncertainty: what more data would bring
 
@@ -754,7 +766,9 @@ heaviest-clear-sky = A irradiância, estimada, é o que mais pesa.
 heaviest-conversion = A irradiância, convertida para o plano virado para o sol, é o que mais pesa.
 heaviest-distance = A irradiância, na estação, é o que mais pesa.
 heaviest-water-temperature = A temperatura da água é o que mais pesa.
+heaviest-water-scale = STILL TO TRANSLATE
 heaviest-ambient-temperature = A temperatura ambiente é o que mais pesa.
+heaviest-ambient-scale = STILL TO TRANSLATE
 heaviest-water-mass = A massa de água é o que mais pesa.
 heaviest-specific-heat = O calor específico da água é o que mais pesa.
 heaviest-clock-rate = O tempo é o que mais pesa.
@@ -777,18 +791,11 @@ days-numbers = F({ $between }, { $within }) = { $statistic }, p = { $p }
 # { $numbers }: days-numbers. One of days-are-independent and days-are-independent-two follows
 # after the first three.
 days-differ = Os dias diferem mais do que a sua dispersão explica ({ $numbers }).
-days-may-differ = Os dias podem diferir ({ $numbers }); ignorá-lo seria indicar uma incerteza pequena demais.
-days-neighbours = Os dias não diferem além da dispersão ({ $numbers }), mas os vizinhos dentro de uma sessão são parecidos.
-days-alike = Os dias não diferem além da dispersão dos seus intervalos ({ $numbers }), por isso cada intervalo conta como independente.
-days-are-independent = A incerteza toma por isso { $days } dias, e não os intervalos, como o que é independente, com { $freedom ->
-        [one] { $freedom } grau
-       *[other] { $freedom } graus
-    } de liberdade.
-days-are-independent-two = A incerteza toma por isso { $days } dias, e não os intervalos, como o que é independente, com { $freedom ->
-        [one] { $freedom } grau
-       *[other] { $freedom } graus
-    } de liberdade. Dois dias são poucos demais para isso: onde os dias diferem, em simulações o intervalo cobriu então o valor verdadeiro em 89 de 100 casos, não em 95.
+days-not-shown = STILL TO TRANSLATE
+days-left-out = STILL TO TRANSLATE
+days-left-out-two = STILL TO TRANSLATE
 neighbours-alike = Durbin–Watson dentro das sessões d = { $statistic } (2 se independentes), p = { $p }: intervalos que se seguem são parecidos, como quando a orientação ou o céu vai mudando.
+neighbours-alternate = STILL TO TRANSLATE
 neighbours-independent = Durbin–Watson dentro das sessões d = { $statistic } (2 se independentes), p = { $p }: nenhum sinal de que intervalos que se seguem sejam parecidos.
 # { $intervals }: influence-one of each, with "," between them.
 influence = Intervalos que movem a reta mais que os outros, com distância de Cook acima de 4/n, nenhum deles retirado: { $intervals }.
@@ -829,10 +836,16 @@ made-irradiance-text = estimada { $way }; plano normal à radiação direta segu
 made-irradiance-stated = estimada { $way }, turbidez de Linke { $turbidity } como indicada; plano normal à radiação direta segundo Liu e Jordan 1963
 made-irradiance-usual = estimada { $way }, turbidez de Linke { $turbidity } (prática comum, sem fonte publicada); plano normal à radiação direta segundo Liu e Jordan 1963
 report-end = Fim do relatório { $number }
+balance-one-day = STILL TO TRANSLATE
+balance-one-day-remedy = STILL TO TRANSLATE
+balance-irradiance-hardly-varied = STILL TO TRANSLATE
+balance-irradiance-hardly-varied-remedy = STILL TO TRANSLATE
+balance-loss-not-shown = STILL TO TRANSLATE
+balance-loss-not-shown-remedy = STILL TO TRANSLATE
+cooking-opinion = STILL TO TRANSLATE
 
 ## What it means for cooking
 
-cooking-is-opinion = Os tempos, as quantidades e os meses deste capítulo, e o tempo de aquecimento da primeira página, são uma interpretação: decorrem da reta e das suposições aqui nomeadas, e não foram medidos.
 cooking-no-line = Sem uma reta nada se pode dizer sobre os tempos de aquecimento.
 # A load of water, in the first column of a table.
 cooking-load-tested = { $load }, como ensaiado
@@ -844,20 +857,23 @@ cooking-time-open = { $shortest } ou mais; pode não chegar lá
 # As in English
 cooking-boil = { $time } ({ $range })
 cooking-foods-title = Alimentos levados à temperatura de cozimento e mantidos nela dentro de { $time }
-cooking-foods-note = A partir de { $start } com { $irradiance } W/m², na duração da janela solar; nunca mais que os { $load } da carga ensaiada, além dos quais a avaliação nada diz. Calores específicos segundo Chen 1985 a partir dos teores de água do ASHRAE Handbook, Refrigeration (ambos de memória); temperaturas e tempos de cozimento são prática comum, sem fonte publicada, os { $safe } são os da USDA FSIS. Estimado: experimente com um termômetro dentro do alimento.
+cooking-foods-about = STILL TO TRANSLATE
 cooking-amount-or-more = { $amount } ou mais
 cooking-cooked-at = { $temperature } por { $time }
 cooking-amount-range = { $lowest } a { $highest }
 cooking-amount-up-to = até { $highest }; pode não chegar lá
-cooking-ends-below = O calor útil acaba a uma temperatura da água de { $end } (95 %: { $range }), onde a reta chega a zero; a água ferve a { $boiling } aqui.
+cooking-heat-ends = STILL TO TRANSLATE
+cooking-heat-ends-or-boils = STILL TO TRANSLATE
 cooking-ends-perhaps = A água ferve a { $boiling } aqui, provavelmente antes de o calor útil acabar: a faixa desse fim desce até { $lowest }.
 cooking-ends-above = A água ferve a { $boiling } aqui, antes de o calor útil acabar.
-cooking-no-end = A reta não desce, por isso não mostra um fim do calor útil; a água ferve a { $boiling } aqui.
+cooking-never-ends = STILL TO TRANSLATE
 cooking-boils-below-target = A água ferve a { $boiling } aqui, abaixo de { $target }; os tempos são até ferver.
-cooking-assumed-asked = Luz solar constante de { $irradiance } W/m² no plano do sensor de irradiância, ambiente a { $ambient } (como a campanha pede), vento como nos intervalos usados, o fogão reorientado como no ensaio.
-cooking-assumed-mean = Luz solar constante de { $irradiance } W/m² no plano do sensor de irradiância, ambiente a { $ambient } (média dos intervalos usados), vento como nos intervalos usados, o fogão reorientado como no ensaio.
+cooking-light-of-test = STILL TO TRANSLATE
+cooking-light-asked = STILL TO TRANSLATE
+cooking-air-mean = STILL TO TRANSLATE
+cooking-air-asked = STILL TO TRANSLATE
 cooking-assumed-load = A carga absorve a mesma potência que a carga ensaiada; cargas muito menores ou maiores absorvem menos ou mais, e o calor que a própria panela armazena não é contado. Abaixo e acima das temperaturas dos intervalos usados a reta é prolongada a direito.
-cooking-assumed-ranges = As faixas seguem as bordas da banda de 95 % da reta, com os instrumentos incluídos. Valem para a média de muitos aquecimentos, não para um único sob uma nuvem.
+cooking-assumed-edges = STILL TO TRANSLATE
 cooking-assumed-water = Água não é comida: a comida aquece mais devagar, e uma tampa levantada custa muitos minutos.
 food-potatoes = batatas, em pedaços
 food-carrots = cenouras, em pedaços
@@ -873,7 +889,7 @@ food-fish = peixe (bacalhau fresco)
 year-heat = { $best } MJ ({ $range })
 # As in English
 year-water = { $best } L ({ $range })
-year-note-heat = Estimado para o dia 15 de cada mês sob um céu sem nuvens (Ineichen e Perez 2002), contando as horas com { $irradiance } W/m² ou mais no plano normal à radiação direta; cada hora nublada ou com névoa tira a sua parte. Calor: para água { $difference } K mais quente que o ar; a média dos meses é { $mean } kWh por dia. Ambiente a { $ambient } o ano todo, o fogão orientado o dia todo; entre parênteses, faixas de 95 %, só pela incerteza da avaliação.
+year-note-balance = STILL TO TRANSLATE
 year-note-water = Água: cargas de { $load } uma após a outra, cada uma de { $start } a { $end } e mantida durante { $time } (Ciochetti e Metcalf 1984, de memória); 1 kg é tomado como 1 L. A OMS constata que os vírus só morrem devagar entre 60 °C e 65 °C: sempre que puder, leve a água a uma fervura forte, com bolhas grandes, e leia o aviso sobre a água de beber. Só para água límpida; o calor não retira veneno.
 fuel-name = combustível
 fuel-heat = calor num dia de céu limpo
@@ -994,10 +1010,10 @@ danger-zone = entre { $cold } e { $hot }
 danger-measured = segurança dos alimentos: em { $run } a água esteve { $zone } durante { $time }; os alimentos não podem ficar { $zone } por mais de { $longest } no total (USDA FSIS, OMS), onde as bactérias se multiplicam: cozinhe quantidades menores, comece com água quente, e guarde carne, peixe, ovos, leite e arroz cozido para um sol mais forte ou outro fogão
 danger-predicted = segurança dos alimentos: { $predicted }; os alimentos não podem ficar { $zone } por mais de { $longest } no total (USDA FSIS, OMS), onde as bactérias se multiplicam: cozinhe quantidades menores, comece com água quente, e guarde carne, peixe, ovos, leite e arroz cozido para um sol mais forte ou outro fogão
 danger-both = segurança dos alimentos: em { $run } a água esteve { $zone } durante { $time }, e { $predicted }; os alimentos não podem ficar { $zone } por mais de { $longest } no total (USDA FSIS, OMS), onde as bactérias se multiplicam: cozinhe quantidades menores, comece com água quente, e guarde carne, peixe, ovos, leite e arroz cozido para um sol mais forte ou outro fogão
+danger-expected-never = STILL TO TRANSLATE
+danger-expected = STILL TO TRANSLATE
+danger-expected-open = STILL TO TRANSLATE
 # What the line says, within the sentences above.
-danger-never = pela reta a carga ensaiada não chega a { $hot }
-danger-takes = pela reta a carga ensaiada demora cerca de { $time } para chegar a { $hot } ({ $shortest } a { $longest })
-danger-takes-open = pela reta a carga ensaiada demora cerca de { $time } para chegar a { $hot } ({ $shortest } ou mais, ou não chega lá)
 notice-above-film = à temperatura ambiente a reta absorve { $share } % da luz solar interceptada, mais do que uma película refletora devolve (86 %; prática comum, sem fonte publicada); verifique a área de interceptação, a massa de água e a irradiância
 notice-plane-assumed = o plano do sensor de irradiância não está indicado e é tomado como normal à radiação direta; indique-o em [instruments.irradiance]
 # { $taken } is a list of notice-instrument-taken.
@@ -1129,7 +1145,6 @@ figure-key-used = intervalos usados ({ $count })
 figure-key-aside = descartados ({ $count })
 # A line in two bands: the inner one of the scatter, the outer one of the instruments, too.
 figure-key-line = reta; 95 %: dispersão, com instrumentos
-figure-key-single = 95 % de um intervalo
 
 ## Figures: residuals and their spread
 

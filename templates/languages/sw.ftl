@@ -113,20 +113,24 @@ headline-label = Nguvu sanifu ya kupikia Ps(50)
 # Beside the number and its ±; 95 % is the level of confidence.
 # As in English
 headline-unit = W (95 %)
+headline-unit-one-day = STILL TO TRANSLATE
 page-no-rating = hakuna tathmini
 # { $way }: "by a clear-sky model", "from the log of a station nearby" and the like.
 headline-irradiance-estimated = mnururisho umekadiriwa { $way }
+headline-shares = STILL TO TRANSLATE
+headline-one-day = STILL TO TRANSLATE
+headline-budget-in = STILL TO TRANSLATE
+headline-budget-assumed = STILL TO TRANSLATE
+headline-drawn-wider = STILL TO TRANSLATE
+headline-drawn-unsettled = STILL TO TRANSLATE
 # What of the ± comes from what. These lines stand below the number, in small letters.
-headline-parts = kati yake, mtawanyiko na siku { $scatter } W, vifaa { $instruments } W
-headline-each-watt = 95 %; kila wati ina mstari wake katika sehemu ya { $section }
-headline-some-assumed = 95 %; baadhi ya vifaa vimekisiwa (sehemu ya { $section })
-headline-monte-carlo = uhakiki wa Monte Carlo unatoa { $range } W (sehemu ya { $section })
 headline-extrapolated = imekisiwa nje ya vipimo: 50 K ziko nje ya yaliyoonekana
+headline-took-up = STILL TO TRANSLATE
+headline-lost = STILL TO TRANSLATE
+headline-scaled = STILL TO TRANSLATE
 
 ## Page one: the rating in plain words
 
-headline-takes-up = Maji yenye joto la 50 K zaidi ya hewa hupokea { $power } W katika jua la 700 W/m².
-headline-loses = Maji yenye joto la 50 K zaidi ya hewa hupoteza { $power } W katika jua la 700 W/m².
 headline-no-rating = Vipimo hivi havitoi tathmini. Hoja zilizo hapa chini zinasema kinachokosekana.
 # Followed by "; " and one of headline-heat-ends and headline-boils-first, or by a full stop.
 # { $amount }: headline-two-kilograms or "1.5 kg". { $journey }: from where to where, below.
@@ -139,6 +143,7 @@ headline-does-not-heat = Kwa mnururisho huo maji hayawezi kupashwa { $journey }
 headline-does-not-heat-at = Kwa { $irradiance } W/m² maji hayawezi kupashwa { $journey }
 headline-two-kilograms = kilo mbili
 headline-heat-ends = joto lenye manufaa huishia karibu na { $end } (95 %: { $range })
+headline-heat-ends-or-boils = STILL TO TRANSLATE
 headline-boils-first = maji huchemka kabla joto lenye manufaa halijaisha
 # From where to where water is heated. { $degrees } is the next message with its unit.
 journey = kutoka { $degrees }
@@ -391,6 +396,7 @@ page-uncertainty-type = aina
 page-uncertainty-sensitivity = unyeti
 page-uncertainty-of-rating = katika Ps(50)
 page-uncertainty-part = sehemu ya ±
+section-heat-balance = STILL TO TRANSLATE
 
 ## Cooking
 
@@ -638,8 +644,8 @@ budget-root = kipeo cha pili cha jumla ya miraba
 # The rating with its expanded uncertainty.
 # As in English
 rating-with-uncertainty = { $power } W ± { $half_width } W (95 %)
+rating-of-one-day = STILL TO TRANSLATE
 budget-scatter = mtawanyiko kuzunguka mstari
-budget-scatter-within-days = mtawanyiko ndani ya siku
 budget-scatter-text = { $deviation } W kwa kipindi, { $intervals ->
         [one] kipindi { $intervals }
        *[other] vipindi { $intervals }
@@ -658,6 +664,8 @@ budget-per-percent = { $sensitivity } W kwa %
 budget-per-kelvin = { $sensitivity } W kwa K
 # As in English
 budget-watts = { $power } W
+budget-percent = STILL TO TRANSLATE
+budget-scale = STILL TO TRANSLATE
 # { $uncertainty }: "0.5 K" or "3 % of the reading".
 budget-stated = { $uncertainty }, umetajwa
 # { $class }: one of the messages that begin with class-; { $basis }: one that begins with basis-.
@@ -672,7 +680,9 @@ error-conversion = mnururisho, umegeuzwa kuelekea jua
 # A weather station a few kilometres away.
 error-distance = mnururisho, kwenye kituo
 error-water-temperature = halijoto ya maji
+error-water-scale = STILL TO TRANSLATE
 error-ambient-temperature = halijoto ya mazingira
+error-ambient-scale = STILL TO TRANSLATE
 error-water-mass = uzito wa maji
 error-specific-heat = joto mahususi la maji
 error-clock-rate = muda
@@ -696,14 +706,15 @@ source-specific-heat = IAPWS-IF97, 10 °C hadi 95 °C
 # { $rating }: rating-with-uncertainty. { $freedom }: a number, or freedom-large.
 budget-result = Ps(50) = { $rating }. Utovu uliopanuliwa wa uhakika ± { $expanded } W: uliojumuishwa { $combined } W mara k = { $factor }, Student t kwa 95 % na digrii { $freedom } fanisi za uhuru (JCGM 100:2008, Welch–Satterthwaite).
 freedom-large = zaidi ya 1000
-budget-note-columns = Safuwima ya mwisho: mgawo wa kila mstari katika variansi, kama sehemu yake ya utovu uliopanuliwa wa uhakika; sehemu zote zikijumlishwa ndizo huo. Aina A: kwa takwimu za vipindi; B: kwa njia nyingine. Makosa ya vifaa huchukuliwa kuwa ya pamoja kwa vipindi vyote: yale ya mnururisho, uzito, joto mahususi na muda hukuza au kupunguza mstari wote na kamwe hayaonekani katika mtawanyiko; yale ya halijoto hujifuta katika upandaji wa joto la maji na huisogeza Td.
+budget-note-shares = STILL TO TRANSLATE
+budget-note-thermometer = STILL TO TRANSLATE
 # { $sources }: a list of the messages that begin with source-, with ";" between them.
 budget-note-sources = Ambayo mpimaji hakuyataja yametoka: { $sources }. Vikomo bila ujuzi zaidi huchukuliwa kuwa na mgawanyo wa mstatili, u = kikomo/√3 (JCGM 100:2008, 4.3.7).
 # { $quantities }: a list of messages that begin with error-.
 budget-note-assumed = Kwa { $quantities } faili ya kampeni haitaji utovu wa uhakika wala daraja, kwa hiyo daraja la tahadhari kubwa zaidi limekisiwa. Kutaja kilichotumika kwa uwezekano mkubwa kutapunguza utovu wa uhakika.
 # What single readings explain of the scatter.
 budget-note-reading = Kati ya { $scatter } W ambazo kipindi hutawanyika, hatua ya usomaji wa kipimajoto cha maji hueleza { $step } W na nukta ya wakati wa kusoma { $moment } W; zote mbili zimo katika mtawanyiko na hazihesabiwi tena.
-budget-note-reading-most = Kati ya { $scatter } W ambazo kipindi hutawanyika, hatua ya usomaji wa kipimajoto cha maji hueleza { $step } W na nukta ya wakati wa kusoma { $moment } W; zote mbili zimo katika mtawanyiko na hazihesabiwi tena. Hatua ya kipimajoto ndiyo sehemu kubwa ya mtawanyiko: chenye hatua ndogo zaidi kingesaidia kuliko kitu kingine chochote.
+budget-note-step-most = STILL TO TRANSLATE
 
 ## Regression and uncertainty: check by Monte Carlo
 #
@@ -714,8 +725,9 @@ drawn = Uhakiki wa Monte Carlo (JCGM 101:2008): makosa yaleyale yaliyochotwa kwa
 drawn-deviation = Uhakiki wa Monte Carlo (JCGM 101:2008): makosa yaleyale yaliyochotwa kwa nasibu mara { $trials } kupitia vipimo, nguvu, regresheni na mstari hutoa { $lower } hadi { $upper } W kwa 95 %, mchepuko sanifu { $deviation } W.
 drawn-agrees = Ncha za masafa yote mawili ziko ndani ya { $tolerance } W, ustahimilivu wa JCGM 101 kwa tarakimu moja muhimu: bajeti inathibitika.
 drawn-narrower = Hizo ni { $apart } W kutoka kwa masafa ya bajeti, ambapo JCGM 101 huruhusu { $tolerance } W kwa tarakimu moja muhimu. Thamani zilizochotwa hazifiki mbali vile: makosa yaliyo ndani ya vikomo huishia pale ambapo mgawanyo wa kawaida huendelea. Bajeti iko upande salama.
-drawn-few-days = Hizo ni { $apart } W kutoka kwa masafa ya bajeti, ambapo JCGM 101 huruhusu { $tolerance } W kwa tarakimu moja muhimu. Mikia ya Student t kwa digrii chache hivi za uhuru ina uzito zaidi katika thamani zilizochotwa; siku zaidi huyaleta mawili haya pamoja. Pale ambapo mengi yanategemea hilo, chukua yaliyo mapana zaidi.
-drawn-skewed = Hizo ni { $apart } W kutoka kwa masafa ya bajeti, ambapo JCGM 101 huruhusu { $tolerance } W kwa tarakimu moja muhimu. Kugawanya kwa mnururisho ambao huenda uko mbali na ukweli hupindisha thamani zilizochotwa; kihisi kinachojulikana vizuri zaidi huyaleta mawili haya pamoja. Pale ambapo mengi yanategemea hilo, chukua yaliyo mapana zaidi.
+drawn-wider-few-days = STILL TO TRANSLATE
+drawn-wider-skewed = STILL TO TRANSLATE
+drawn-unsettled = STILL TO TRANSLATE
 
 ## Regression and uncertainty: what more data would bring
 
@@ -742,7 +754,9 @@ heaviest-clear-sky = Mnururisho, uliokadiriwa, ndio wenye uzito mkubwa zaidi.
 heaviest-conversion = Mnururisho, uliogeuzwa kuelekea jua, ndio wenye uzito mkubwa zaidi.
 heaviest-distance = Mnururisho, wa kwenye kituo, ndio wenye uzito mkubwa zaidi.
 heaviest-water-temperature = Halijoto ya maji ndiyo yenye uzito mkubwa zaidi.
+heaviest-water-scale = STILL TO TRANSLATE
 heaviest-ambient-temperature = Halijoto ya mazingira ndiyo yenye uzito mkubwa zaidi.
+heaviest-ambient-scale = STILL TO TRANSLATE
 heaviest-water-mass = Uzito wa maji ndio wenye athari kubwa zaidi.
 heaviest-specific-heat = Joto mahususi la maji ndilo lenye uzito mkubwa zaidi.
 heaviest-clock-rate = Muda ndio wenye uzito mkubwa zaidi.
@@ -765,18 +779,11 @@ days-numbers = F({ $between }, { $within }) = { $statistic }, p = { $p }
 # { $numbers }: days-numbers. One of days-are-independent and days-are-independent-two follows
 # after the first three.
 days-differ = Siku hutofautiana zaidi ya mtawanyiko wake unavyoeleza ({ $numbers }).
-days-may-differ = Huenda siku hutofautiana ({ $numbers }); kulipuuza hilo kungetaja utovu wa uhakika ulio mdogo mno.
-days-neighbours = Siku hazitofautiani zaidi ya mtawanyiko ({ $numbers }), lakini vipindi jirani ndani ya duru hufanana.
-days-alike = Siku hazitofautiani zaidi ya mtawanyiko wa vipindi vyake ({ $numbers }), kwa hiyo kila kipindi huhesabiwa kuwa huru.
-days-are-independent = Kwa hiyo utovu wa uhakika huchukua siku { $days }, na si vipindi, kuwa ndizo huru, kwa { $freedom ->
-        [one] digrii { $freedom } ya
-       *[other] digrii { $freedom } za
-    } uhuru.
-days-are-independent-two = Kwa hiyo utovu wa uhakika huchukua siku { $days }, na si vipindi, kuwa ndizo huru, kwa { $freedom ->
-        [one] digrii { $freedom } ya
-       *[other] digrii { $freedom } za
-    } uhuru. Siku mbili ni chache mno kwa hilo: pale siku zinapotofautiana, katika uigaji masafa hayo yalifunika ukweli katika hali 89 kati ya 100, si katika 95.
+days-not-shown = STILL TO TRANSLATE
+days-left-out = STILL TO TRANSLATE
+days-left-out-two = STILL TO TRANSLATE
 neighbours-alike = Durbin–Watson ndani ya duru d = { $statistic } (2 vikiwa huru), p = { $p }: vipindi vinavyofuatana hufanana, kama pale uelekeo wa jiko au anga unapobadilika polepole.
+neighbours-alternate = STILL TO TRANSLATE
 neighbours-independent = Durbin–Watson ndani ya duru d = { $statistic } (2 vikiwa huru), p = { $p }: hakuna dalili kwamba vipindi vinavyofuatana hufanana.
 # { $intervals }: influence-one of each, with "," between them.
 influence = Vipindi vinavyosogeza mstari zaidi ya vingine, kwa umbali wa Cook ulio juu ya 4/n, hakuna kilichoondolewa: { $intervals }.
@@ -817,10 +824,16 @@ made-irradiance-text = umekadiriwa { $way }; bapa lililo pembemraba na miale kwa
 made-irradiance-stated = umekadiriwa { $way }, utusitusi wa Linke { $turbidity } kama ulivyotajwa; bapa lililo pembemraba na miale kwa mujibu wa Liu na Jordan 1963
 made-irradiance-usual = umekadiriwa { $way }, utusitusi wa Linke { $turbidity } (mazoea ya kawaida, hakuna chanzo kilichochapishwa); bapa lililo pembemraba na miale kwa mujibu wa Liu na Jordan 1963
 report-end = Mwisho wa ripoti { $number }
+balance-one-day = STILL TO TRANSLATE
+balance-one-day-remedy = STILL TO TRANSLATE
+balance-irradiance-hardly-varied = STILL TO TRANSLATE
+balance-irradiance-hardly-varied-remedy = STILL TO TRANSLATE
+balance-loss-not-shown = STILL TO TRANSLATE
+balance-loss-not-shown-remedy = STILL TO TRANSLATE
+cooking-opinion = STILL TO TRANSLATE
 
 ## What it means for cooking
 
-cooking-is-opinion = Nyakati, kiasi na miezi katika sehemu hii, na muda wa kupasha joto kwenye ukurasa wa kwanza, ni tafsiri: vinatokana na mstari na makisio yaliyotajwa hapa, na havikupimwa.
 cooking-no-line = Bila mstari hakuna linaloweza kusemwa kuhusu muda wa kupasha.
 # A load of water, in the first column of a table.
 cooking-load-tested = { $load }, kama ilivyojaribiwa
@@ -832,20 +845,23 @@ cooking-time-open = { $shortest } au zaidi; huenda yasifike hapo
 # As in English
 cooking-boil = { $time } ({ $range })
 cooking-foods-title = Chakula kilichofikishwa kwenye halijoto ya kupikia na kudumishwa hapo ndani ya { $time }
-cooking-foods-note = Kuanzia { $start } kwa { $irradiance } W/m², katika urefu wa dirisha la jua; kamwe si zaidi ya { $load } za mzigo uliojaribiwa, kwani zaidi ya hapo tathmini haisemi lolote. Joto mahususi kwa mujibu wa Chen 1985 kutokana na viwango vya maji vya ASHRAE Handbook, Refrigeration (yote mawili kwa kumbukumbu ya kichwani); halijoto na muda wa kupika ni mazoea ya kawaida, hakuna chanzo kilichochapishwa, { $safe } ni za USDA FSIS. Ni makadirio: jaribu kwa kipimajoto ndani ya chakula.
+cooking-foods-about = STILL TO TRANSLATE
 cooking-amount-or-more = { $amount } au zaidi
 cooking-cooked-at = { $temperature } kwa { $time }
 cooking-amount-range = { $lowest } hadi { $highest }
 cooking-amount-up-to = hadi { $highest }; huenda kisifike hapo
-cooking-ends-below = Joto lenye manufaa huishia kwenye halijoto ya maji ya { $end } (95 %: { $range }), ambapo mstari hufika sifuri; maji huchemka kwa { $boiling } hapa.
+cooking-heat-ends = STILL TO TRANSLATE
+cooking-heat-ends-or-boils = STILL TO TRANSLATE
 cooking-ends-perhaps = Maji huchemka kwa { $boiling } hapa, pengine kabla joto lenye manufaa halijaisha: masafa ya mwisho huo hushuka hadi { $lowest }.
 cooking-ends-above = Maji huchemka kwa { $boiling } hapa, kabla joto lenye manufaa halijaisha.
-cooking-no-end = Mstari haushuki, kwa hiyo hauonyeshi mwisho wa joto lenye manufaa; maji huchemka kwa { $boiling } hapa.
+cooking-never-ends = STILL TO TRANSLATE
 cooking-boils-below-target = Maji huchemka kwa { $boiling } hapa, chini ya { $target }; muda ni wa hadi kuchemka.
-cooking-assumed-asked = Jua lisilobadilika la { $irradiance } W/m² katika bapa la kihisi cha mnururisho, hewa ya mazingira { $ambient } (kama kampeni inavyotaka), upepo kama katika vipindi vilivyotumika, jiko likielekezwa upya kama katika jaribio.
-cooking-assumed-mean = Jua lisilobadilika la { $irradiance } W/m² katika bapa la kihisi cha mnururisho, hewa ya mazingira { $ambient } (wastani wa vipindi vilivyotumika), upepo kama katika vipindi vilivyotumika, jiko likielekezwa upya kama katika jaribio.
+cooking-light-of-test = STILL TO TRANSLATE
+cooking-light-asked = STILL TO TRANSLATE
+cooking-air-mean = STILL TO TRANSLATE
+cooking-air-asked = STILL TO TRANSLATE
 cooking-assumed-load = Mzigo hupokea nguvu ileile ya mzigo uliojaribiwa; mizigo midogo sana au mikubwa sana hupokea pungufu au zaidi, na joto ambalo sufuria yenyewe huhifadhi halikuhesabiwa. Chini na juu ya halijoto za vipindi vilivyotumika mstari huendelezwa ukiwa umenyooka.
-cooking-assumed-ranges = Masafa hufuata kingo za ukanda wa 95 % wa mstari, vifaa vya kupimia vikiwemo. Hufaa kwa wastani wa upashaji mwingi, si kwa upashaji mmoja chini ya wingu.
+cooking-assumed-edges = STILL TO TRANSLATE
 cooking-assumed-water = Maji si chakula: chakula hupata joto polepole zaidi, na kifuniko kinachofunuliwa hugharimu dakika nyingi.
 food-potatoes = viazi, vipande
 food-carrots = karoti, vipande
@@ -861,7 +877,7 @@ food-fish = samaki (chewa wa baharini, cod)
 year-heat = { $best } MJ ({ $range })
 # As in English
 year-water = { $best } L ({ $range })
-year-note-heat = Makadirio ya tarehe 15 ya kila mwezi chini ya anga bila mawingu (Ineichen na Perez 2002), yakihesabu saa zenye { $irradiance } W/m² au zaidi kwenye bapa lililo pembemraba na miale ya jua; kila saa yenye mawingu au ukungu huondoa sehemu yake. Joto: ndani ya maji yenye { $difference } K zaidi ya hewa; wastani wa miezi ni { $mean } kWh kwa siku. Hewa ya mazingira { $ambient } mwaka mzima, jiko likielekezwa siku nzima; katika mabano ni masafa ya 95 %, kutokana na utovu wa uhakika wa tathmini pekee.
+year-note-balance = STILL TO TRANSLATE
 year-note-water = Maji: mizigo ya { $load } mmoja baada ya mwingine, kila mmoja kutoka { $start } hadi { $end } na kudumishwa kwa { $time } (Ciochetti na Metcalf 1984, kwa kumbukumbu ya kichwani); 1 kg huchukuliwa kuwa 1 L. WHO imebaini kwamba virusi hufa polepole tu kati ya 60 °C na 65 °C: unapoweza, chemsha maji hadi yatokote kwa nguvu, na usome tahadhari kuhusu maji ya kunywa. Kwa maji maangavu tu; joto haliondoi sumu.
 fuel-name = nishati ya kupikia
 fuel-heat = joto katika siku isiyo na mawingu
@@ -983,10 +999,10 @@ danger-zone = kati ya { $cold } na { $hot }
 danger-measured = usalama wa chakula: katika { $run } maji yalikuwa { $zone } kwa { $time }; ni lazima chakula kisikae { $zone } kwa zaidi ya { $longest } kwa jumla (USDA FSIS, WHO), ambapo bakteria huongezeka: pika kiasi kidogo zaidi, anza na maji ya moto, na kwa nyama, samaki, mayai, maziwa na wali tumia jua kali zaidi au jiko jingine
 danger-predicted = usalama wa chakula: { $predicted }; ni lazima chakula kisikae { $zone } kwa zaidi ya { $longest } kwa jumla (USDA FSIS, WHO), ambapo bakteria huongezeka: pika kiasi kidogo zaidi, anza na maji ya moto, na kwa nyama, samaki, mayai, maziwa na wali tumia jua kali zaidi au jiko jingine
 danger-both = usalama wa chakula: katika { $run } maji yalikuwa { $zone } kwa { $time }, na { $predicted }; ni lazima chakula kisikae { $zone } kwa zaidi ya { $longest } kwa jumla (USDA FSIS, WHO), ambapo bakteria huongezeka: pika kiasi kidogo zaidi, anza na maji ya moto, na kwa nyama, samaki, mayai, maziwa na wali tumia jua kali zaidi au jiko jingine
+danger-expected-never = STILL TO TRANSLATE
+danger-expected = STILL TO TRANSLATE
+danger-expected-open = STILL TO TRANSLATE
 # What the line says, within the sentences above.
-danger-never = kwa mujibu wa mstari mzigo uliojaribiwa haufiki { $hot }
-danger-takes = kwa mujibu wa mstari mzigo uliojaribiwa huchukua takriban { $time } kufika { $hot } ({ $shortest } hadi { $longest })
-danger-takes-open = kwa mujibu wa mstari mzigo uliojaribiwa huchukua takriban { $time } kufika { $hot } ({ $shortest } au zaidi, au haufiki hapo)
 notice-above-film = kwa halijoto ya mazingira mstari hupokea { $share } % ya mwanga wa jua uliopokewa na eneo la jiko, zaidi ya kile utando wa kuakisi hupeleka mbele (86 %; mazoea ya kawaida, hakuna chanzo kilichochapishwa); kagua eneo la kupokea mwanga, uzito wa maji na mnururisho
 notice-plane-assumed = bapa la kihisi cha mnururisho halikutajwa na limechukuliwa kuwa pembemraba na miale ya jua; litaje chini ya [instruments.irradiance]
 # { $taken } is a list of notice-instrument-taken.
@@ -1120,7 +1136,6 @@ figure-key-used = vilivyotumika ({ $count })
 figure-key-aside = vilivyowekwa kando ({ $count })
 # A line in two bands: the inner one of the scatter, the outer one of the instruments, too.
 figure-key-line = mstari; 95 %: mtawanyiko, pamoja na vifaa
-figure-key-single = 95 % ya kipindi kimoja
 
 ## Figures: residuals and their spread
 

@@ -27,8 +27,8 @@ pub struct DangerZone {
     pub longest_s: f64,
     /// The run that stayed longest, and how long, s, if that is too long.
     pub measured: Option<(String, f64)>,
-    /// By the line, with the load tested, if that is too long; `None` inside where it never
-    /// gets to 60 °C.
+    /// With the load tested, if that may be too long by the slow end of its range; `None`
+    /// inside where it never gets to 60 °C.
     pub predicted: Option<Option<TimeRange>>,
 }
 
@@ -37,14 +37,14 @@ impl DangerZone {
     pub fn message(&self) -> Message {
         let hot = || celsius(short(HOT_C));
         let predicted = self.predicted.map(|predicted| match predicted {
-            None => message!("danger-never", hot = hot()),
+            None => message!("danger-expected-never", hot = hot()),
             Some(TimeRange {
                 best_s,
                 shortest_s,
                 longest_s,
             }) => match longest_s {
-                Some(longest_s) => message!("danger-takes", longest = duration(longest_s)),
-                None => message!("danger-takes-open"),
+                Some(longest_s) => message!("danger-expected", longest = duration(longest_s)),
+                None => message!("danger-expected-open"),
             }
             .with("time", duration(best_s))
             .with("hot", hot())
@@ -71,7 +71,7 @@ impl DangerZone {
     }
 }
 
-/// Weighs what was measured and what the line predicts; `None`: nothing to warn of.
+/// Weighs what was measured and what is to be expected; `None`: nothing to warn of.
 pub fn danger_zone(runs: &[Run], cooking: Option<&Cooking>) -> Option<DangerZone> {
     let is_hot_air = cooking.is_some_and(|cooking| cooking.ambient_c > HOT_AIR_C);
     let longest_s = if is_hot_air {
@@ -86,13 +86,19 @@ pub fn danger_zone(runs: &[Run], cooking: Option<&Cooking>) -> Option<DangerZone
         .max_by(|one, two| one.1.total_cmp(&two.1));
     let predicted = cooking
         .map(|cooking| cooking.to_hot)
-        .filter(|time| time.is_none_or(|time| time.best_s > longest_s));
+        .filter(|time| is_longer(*time, longest_s));
     let is_warned = measured.is_some() || predicted.is_some();
     is_warned.then_some(DangerZone {
         longest_s,
         measured,
         predicted,
     })
+}
+
+/// Whether a time may be longer, by the slow end of its range; `None`: it is never reached.
+fn is_longer(time: Option<TimeRange>, longest_s: f64) -> bool {
+    let slow_s = time.and_then(|time| time.longest_s);
+    slow_s.is_none_or(|slow_s| slow_s > longest_s)
 }
 
 /// Time that the water of a run spent between 5 and 60 °C on its way up, s.

@@ -1,11 +1,10 @@
-//! What the line means for a pot of water.
+//! What the test means for a pot of water.
 
 use crate::campaign::model::CookingWishes;
 use crate::physics::food::{FOODS, Food};
 use crate::physics::heating::Heating;
 use crate::physics::water::SPECIFIC_HEAT_J_PER_KG_K;
-use crate::procedure::s580::limits::STANDARD_IRRADIANCE_W_M2;
-use crate::procedure::s580::uncertainty::LineUncertainty;
+use crate::procedure::uncertainty::Region;
 
 /// Loads that heating times are given for, kg of water.
 const LOADS_KG: &[f64] = &[1.0, 2.0, 4.0];
@@ -21,12 +20,16 @@ pub const HOT_C: f64 = 60.0;
 
 /// Steps of the numeric integral along an edge of the band.
 const STEPS: usize = 200;
+/// Halvings of a step: far below a millikelvin.
+const HALVINGS: usize = 30;
 
 /// Heating of water at one irradiance in air of one temperature.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Cooking {
-    /// Irradiance assumed, W/m².
+    /// For which it is worked out, W/m²: the mean of the used intervals, or as the campaign
+    /// asks.
     pub irradiance_w_m2: f64,
+    pub is_irradiance_asked: bool,
     /// Ambient temperature, °C: the mean of the used intervals, or as the campaign asks.
     pub ambient_c: f64,
     pub is_ambient_asked: bool,
@@ -36,7 +39,7 @@ pub struct Cooking {
     pub target_c: f64,
     /// Water boils below [`TARGET_C`].
     pub boils_below_target: bool,
-    /// Where the useful heat ends; `None` if the line does not fall.
+    /// Where the useful heat ends; `None` if the power does not fall.
     pub heat_ends: Option<HeatEnd>,
     /// Mean load of the runs that contribute, kg.
     pub tested_kg: f64,
@@ -50,7 +53,7 @@ pub struct Cooking {
     pub to_hot: Option<TimeRange>,
 }
 
-/// Along the line, and along the lower and the upper edge of its 95 % band.
+/// By the best estimate, and along the lower and the upper edge of its 95 % band.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Spread<T = f64> {
     pub best: T,
@@ -78,7 +81,8 @@ pub struct FoodHeating {
     pub kg: Spread<Option<f64>>,
 }
 
-/// Water temperature at which the line reaches zero, with its 95 % range, °C.
+/// Water temperature at which the power reaches zero, and at which either edge of its 95 %
+/// band does, °C; the boiling point where that comes first.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct HeatEnd {
     pub best_c: f64,
@@ -114,30 +118,32 @@ pub struct Kitchen<'k> {
     pub tested_kg: f64,
     /// Mean ambient temperature of the used intervals, °C.
     pub mean_ambient_c: f64,
+    /// For which the power is, W/m².
+    pub irradiance_w_m2: f64,
     pub boiling_point_c: f64,
     /// Length of the solar window, s.
     pub window_s: f64,
     pub wishes: &'k CookingWishes,
 }
 
-/// Heating times from the line and its uncertainty, for the amounts the campaign asks for,
+/// Heating times from the power at one irradiance (intercept and slope over the temperature
+/// difference, with their uncertainty), for the amounts the campaign asks for,
 /// else 1, 2 and 4 kg, and for the load that was tested.
-pub fn cook(uncertainty: &LineUncertainty, kitchen: Kitchen<'_>) -> Cooking {
+pub fn cook(power: &Region, kitchen: Kitchen<'_>) -> Cooking {
     let Kitchen {
         tested_kg,
         mean_ambient_c,
+        irradiance_w_m2,
         boiling_point_c,
         window_s,
         wishes,
     } = kitchen;
     let ambient_c = wishes.ambient_c.unwrap_or(mean_ambient_c);
     let start_c = wishes.start_c.unwrap_or(START_C);
-    let irradiance_w_m2 = wishes.irradiance_w_m2.unwrap_or(STANDARD_IRRADIANCE_W_M2);
     let target_c = TARGET_C.min(boiling_point_c);
     let band = Band {
-        uncertainty,
+        power: *power,
         ambient_c,
-        irradiance_w_m2,
     };
     let amounts = match wishes.water_kg.as_slice() {
         [] => LOADS_KG.to_vec(),
@@ -172,12 +178,13 @@ pub fn cook(uncertainty: &LineUncertainty, kitchen: Kitchen<'_>) -> Cooking {
     };
     Cooking {
         irradiance_w_m2,
+        is_irradiance_asked: wishes.irradiance_w_m2.is_some(),
         ambient_c,
         is_ambient_asked: wishes.ambient_c.is_some(),
         start_c,
         target_c,
         boils_below_target: boiling_point_c < TARGET_C,
-        heat_ends: heat_ends(uncertainty, ambient_c),
+        heat_ends: band.heat_ends(boiling_point_c),
         tested_kg,
         boiling_point_c,
         heatings,
@@ -187,81 +194,96 @@ pub fn cook(uncertainty: &LineUncertainty, kitchen: Kitchen<'_>) -> Cooking {
     }
 }
 
-/// Time to heat one load over a span of temperature differences (K above ambient), at
-/// 700 W/m².
+/// Time to heat one load over a span of temperature differences (K above ambient), with the
+/// power at one irradiance.
 pub fn heating_time(
-    uncertainty: &LineUncertainty,
+    power: &Region,
     water_kg: f64,
     (from_k, to_k): (f64, f64),
 ) -> Option<TimeRange> {
     let band = Band {
-        uncertainty,
+        power: *power,
         ambient_c: 0.0,
-        irradiance_w_m2: STANDARD_IRRADIANCE_W_M2,
     };
     time_range(band.kelvins_per_watt(from_k, to_k), water_kg)
 }
 
-/// Where the line reaches zero: x0 = −a/b, with U(x0) = U(a + b·x0)/|b|.
-///
-/// # Source
-/// JCGM 100:2008, equation 13, to first order.
-fn heat_ends(uncertainty: &LineUncertainty, ambient_c: f64) -> Option<HeatEnd> {
-    let line = &uncertainty.line;
-    let one_kelvin = Heating {
-        intercept_w: line.intercept,
-        slope_w_per_k: line.slope,
-        heat_capacity_j_per_k: 1.0,
-    };
-    let ends_k = one_kelvin.tends_to_k()?;
-    let half_width_k = uncertainty.at(ends_k).expanded_w() / line.slope.abs();
-    Some(HeatEnd {
-        best_c: ambient_c + ends_k,
-        lowest_c: ambient_c + ends_k - half_width_k,
-        highest_c: ambient_c + ends_k + half_width_k,
-    })
-}
-
-/// The line with its 95 % band, in air of one temperature and at one irradiance.
+/// The power at one irradiance with its 95 % band, in air of one temperature.
 #[derive(Debug, Clone, Copy)]
-pub struct Band<'u> {
-    pub uncertainty: &'u LineUncertainty,
-    pub ambient_c: f64,
-    pub irradiance_w_m2: f64,
+struct Band {
+    /// Intercept (W) and slope (W/K) over the temperature difference.
+    power: Region,
+    ambient_c: f64,
 }
 
-impl Band<'_> {
+impl Band {
     /// Cooking power at a temperature difference, W.
-    pub fn power_w(&self, difference_k: f64) -> Spread {
-        let budget = self.uncertainty.at(difference_k);
-        let along = |edge: f64| {
-            let standard_w = budget.power_w + edge * budget.expanded_w();
-            standard_w * self.irradiance_w_m2 / STANDARD_IRRADIANCE_W_M2
-        };
+    fn power_w(&self, difference_k: f64) -> Spread {
+        let weights = [1.0, difference_k];
+        let best = self.power.value(weights);
+        let half_width = self.power.half_width(weights);
         Spread {
-            best: along(0.0),
-            lowest: along(-1.0),
-            highest: along(1.0),
+            best,
+            lowest: best - half_width,
+            highest: best + half_width,
         }
+    }
+
+    fn one_kelvin(&self) -> Heating {
+        let [intercept_w, slope_w_per_k] = self.power.parameters;
+        Heating {
+            intercept_w,
+            slope_w_per_k,
+            heat_capacity_j_per_k: 1.0,
+        }
+    }
+
+    /// Where the power and either edge of its band reach zero, from ambient up; the boiling
+    /// point where that comes first. `None` if the power does not fall.
+    fn heat_ends(&self, boiling_point_c: f64) -> Option<HeatEnd> {
+        let most_k = boiling_point_c - self.ambient_c;
+        let best_k = self.one_kelvin().tends_to_k()?.min(most_k);
+        let ends_c = |edge: &dyn Fn(f64) -> f64| self.ambient_c + first_zero(edge, most_k);
+        Some(HeatEnd {
+            best_c: self.ambient_c + best_k,
+            lowest_c: ends_c(&|k| self.power_w(k).lowest),
+            highest_c: ends_c(&|k| self.power_w(k).highest),
+        })
     }
 
     /// ∫ dx/P over a span of water temperatures, °C, in K/W: times a heat capacity it is a
     /// time. `None` where the power is not positive all the way.
-    pub fn kelvins_per_watt(&self, from_c: f64, to_c: f64) -> Spread<Option<f64>> {
+    fn kelvins_per_watt(&self, from_c: f64, to_c: f64) -> Spread<Option<f64>> {
         let span_k = (from_c - self.ambient_c, to_c - self.ambient_c);
-        let share = self.irradiance_w_m2 / STANDARD_IRRADIANCE_W_M2;
-        let line = self.uncertainty.line;
-        let joule = Heating {
-            intercept_w: line.intercept * share,
-            slope_w_per_k: line.slope * share,
-            heat_capacity_j_per_k: 1.0,
-        };
         Spread {
-            best: joule.time_s(span_k.0, span_k.1),
+            best: self.one_kelvin().time_s(span_k.0, span_k.1),
             lowest: kelvins_per_watt(&|k| self.power_w(k).lowest, span_k),
             highest: kelvins_per_watt(&|k| self.power_w(k).highest, span_k),
         }
     }
+}
+
+/// First temperature difference from 0 to `most_k` at which a power is no longer positive, K;
+/// `most_k` where it always is. Steps of a 200th, then halved.
+fn first_zero(power_w: &dyn Fn(f64) -> f64, most_k: f64) -> f64 {
+    let step_k = most_k / STEPS as f64;
+    let beyond = (0..=STEPS).find(|&step| power_w(step as f64 * step_k) <= 0.0);
+    let Some(beyond) = beyond else {
+        return most_k;
+    };
+    let (mut below_k, mut above_k) = (
+        (beyond as f64 - 1.0).max(0.0) * step_k,
+        beyond as f64 * step_k,
+    );
+    for _ in 0..HALVINGS {
+        let middle_k = (below_k + above_k) / 2.0;
+        if power_w(middle_k) > 0.0 {
+            below_k = middle_k;
+        } else {
+            above_k = middle_k;
+        }
+    }
+    above_k
 }
 
 /// Time to heat water by what a band takes for each kelvin.

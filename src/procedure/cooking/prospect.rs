@@ -2,35 +2,44 @@
 
 use super::pots::{Cooking, Kitchen, cook};
 use super::year::{ClearYear, clear_year};
+use crate::procedure::heat_balance::HeatBalance;
 use crate::procedure::s580::S580;
 use crate::procedure::tested::Tested;
 
-/// What there is wherever there is a line.
+/// What there is wherever there is a line and a heat balance.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Prospect {
-    /// What the line means for a pot of water.
+    /// What the test means for a pot of water.
     pub cooking: Cooking,
     /// What it means for clear days through the year of the last test.
     pub year: ClearYear,
 }
 
-/// Reads pots, food and months off the line; `None` without one.
-pub fn look_ahead(tested: &Tested, s580: &S580) -> Option<Prospect> {
+/// Reads pots and food off the line at the irradiance of the test, or off the heat balance at
+/// the one that the campaign asks for, and the months off the heat balance; `None` without one
+/// of them.
+pub fn look_ahead(tested: &Tested, s580: &S580, balance: Option<&HeatBalance>) -> Option<Prospect> {
     let campaign = &tested.campaign;
-    let uncertainty = &s580.uncertainty()?.of_line;
+    let balance = balance?;
+    let of_test_w_m2 = s580.mean_irradiance_w_m2()?;
+    let power = match campaign.wishes.irradiance_w_m2 {
+        Some(asked_w_m2) => balance.power_at(asked_w_m2),
+        None => s580.uncertainty()?.of_line.power_at(of_test_w_m2),
+    };
     let kitchen = Kitchen {
         tested_kg: s580.mean_load_kg(tested)?,
         mean_ambient_c: s580.mean_ambient_c()?,
+        irradiance_w_m2: campaign.wishes.irradiance_w_m2.unwrap_or(of_test_w_m2),
         boiling_point_c: tested.boiling_point_c,
         window_s: s580.limits.solar_window_s(),
         wishes: &campaign.wishes,
     };
-    let cooking = cook(uncertainty, kitchen);
+    let cooking = cook(&power, kitchen);
     let last_year = tested.runs.iter().map(|run| run.date.year()).max()?;
     let year = clear_year(
         &campaign.site,
         last_year,
-        uncertainty,
+        balance,
         &cooking,
         s580.limits.irradiance_min_w_m2(),
         campaign.impact.as_ref(),

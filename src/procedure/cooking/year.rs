@@ -2,15 +2,17 @@
 
 use jiff::civil::{Date, Time};
 
-use super::pots::{Band, Cooking, Spread};
+use super::pots::{Cooking, Spread};
 use crate::campaign::model::{Impact, Site};
 use crate::local_time::unix_seconds;
 use crate::physics::sun::next_noon_s;
 use crate::physics::water::SPECIFIC_HEAT_J_PER_KG_K;
+use crate::procedure::heat_balance::HeatBalance;
+use crate::procedure::heat_balance::balance::at_w;
 use crate::procedure::limit::at_least;
-use crate::procedure::s580::limits::{RATING_DIFFERENCE_K, STANDARD_IRRADIANCE_W_M2};
-use crate::procedure::s580::uncertainty::LineUncertainty;
+use crate::procedure::s580::limits::RATING_DIFFERENCE_K;
 use crate::procedure::sky::LocalSky;
+use crate::procedure::uncertainty::Region;
 use crate::units::SECONDS_PER_HOUR;
 
 /// Water temperature that counts as pasteurising, °C, and how long it is held, s.
@@ -65,41 +67,35 @@ pub struct ClearYear {
 /// The months of a year at a site, on days as clear as the model's, with at least so much
 /// irradiance, W/m².
 ///
-/// Heat: Ps(50) ∫ G/700 dt over the hours with enough irradiance. Pasteurised: loads as
-/// tested, one after the other, from the start temperature to 65 °C by the line, and held
-/// for six minutes; a load that is not done by the end of those hours does not count.
+/// Heat: ∫ P dt at 50 K by the heat balance over the hours with enough irradiance.
+/// Pasteurised: loads as tested, one after the other, from the start temperature to 65 °C by
+/// the heat balance, and held for six minutes; a load that is not done by the end of those
+/// hours does not count.
 pub fn clear_year(
     site: &Site,
     year: i16,
-    uncertainty: &LineUncertainty,
+    balance: &HeatBalance,
     cooking: &Cooking,
     least_w_m2: f64,
     impact: Option<&Impact>,
 ) -> ClearYear {
-    let band = Band {
-        uncertainty,
-        ambient_c: cooking.ambient_c,
-        irradiance_w_m2: STANDARD_IRRADIANCE_W_M2,
-    };
     let sky = LocalSky::over(site);
-    let load_kg = cooking.tested_kg;
-    let heat_j_per_k = load_kg * SPECIFIC_HEAT_J_PER_KG_K;
-    let standard_s = band
-        .kelvins_per_watt(cooking.start_c, PASTEURISED_C)
-        .map(|k_per_w| k_per_w.map(|k_per_w| heat_j_per_k * k_per_w));
-    let rating_w = band.power_w(RATING_DIFFERENCE_K);
+    let region = balance.region();
+    let load = Load {
+        water_kg: cooking.tested_kg,
+        start_c: cooking.start_c,
+        ambient_c: cooking.ambient_c,
+    };
     let month = |month: i8| {
         let noon_s = noon_s(site, Date::new(year, month, MIDDLE).ok()?)?;
         let enough = day(&sky, noon_s, least_w_m2);
-        let sun_s: f64 = enough.iter().sum::<f64>() * WATER_STEP_S / STANDARD_IRRADIANCE_W_M2;
+        let over_edges = |of: &dyn Fn(Edge) -> f64| EDGES.map(of);
         Some(Month {
             month,
             hours: enough.len() as f64 * WATER_STEP_S / SECONDS_PER_HOUR,
-            heat_j: rating_w.map(|watts| watts.max(0.0) * sun_s),
-            pasteurised_kg: standard_s.map(|standard_s| {
-                standard_s.map_or(0.0, |standard_s| {
-                    load_kg * loads(&enough, standard_s) as f64
-                })
+            heat_j: over_edges(&|edge| heat_j(&enough, &region, edge)),
+            pasteurised_kg: over_edges(&|edge| {
+                load.water_kg * loads(&enough, &region, edge, load) as f64
             }),
         })
     };
@@ -108,6 +104,29 @@ pub fn clear_year(
         fuel: impact.and_then(|impact| fuel_saved(&months, impact)),
         months,
     }
+}
+
+/// Place in the 95 % band of the power: so many half-widths above the best estimate.
+type Edge = f64;
+
+/// The best estimate and both edges.
+const EDGES: Spread<Edge> = Spread {
+    best: 0.0,
+    lowest: -1.0,
+    highest: 1.0,
+};
+
+/// Power of the heat balance at one edge of its band, W; not negative.
+fn power_w(region: &Region, edge: Edge, irradiance_w_m2: f64, difference_k: f64) -> f64 {
+    let weights = at_w(irradiance_w_m2, difference_k);
+    (region.value(weights) + edge * region.half_width(weights)).max(0.0)
+}
+
+/// Heat taken up by water 50 K above ambient, minute by minute, J.
+fn heat_j(minutes: &[f64], region: &Region, edge: Edge) -> f64 {
+    let powers = minutes.iter();
+    let powers = powers.map(|w_m2| power_w(region, edge, *w_m2, RATING_DIFFERENCE_K));
+    powers.sum::<f64>() * WATER_STEP_S
 }
 
 fn noon_s(site: &Site, date: Date) -> Option<f64> {
@@ -138,18 +157,28 @@ fn day(sky: &LocalSky, noon_s: f64, least_w_m2: f64) -> Vec<f64> {
     morning.chain(&afternoon).copied().collect()
 }
 
-/// Loads heated and held one after the other, each taking `standard_s` seconds of 700 W/m².
-fn loads(minutes: &[f64], standard_s: f64) -> usize {
-    let (mut done, mut heated_s, mut held_s) = (0, 0.0, 0.0);
+/// One load of water.
+#[derive(Debug, Clone, Copy)]
+struct Load {
+    water_kg: f64,
+    start_c: f64,
+    ambient_c: f64,
+}
+
+/// Loads heated to 65 °C and held one after the other, minute by minute.
+fn loads(minutes: &[f64], region: &Region, edge: Edge, load: Load) -> usize {
+    let heat_j_per_k = load.water_kg * SPECIFIC_HEAT_J_PER_KG_K;
+    let (mut done, mut water_c, mut held_s) = (0, load.start_c, 0.0);
     for irradiance_w_m2 in minutes {
-        if heated_s < standard_s {
-            heated_s += WATER_STEP_S * irradiance_w_m2 / STANDARD_IRRADIANCE_W_M2;
+        if water_c < PASTEURISED_C {
+            let power_w = power_w(region, edge, *irradiance_w_m2, water_c - load.ambient_c);
+            water_c += power_w * WATER_STEP_S / heat_j_per_k;
         } else {
             held_s += WATER_STEP_S;
         }
-        if heated_s >= standard_s && held_s >= PASTEURISED_S {
+        if held_s >= PASTEURISED_S {
             done += 1;
-            (heated_s, held_s) = (0.0, 0.0);
+            (water_c, held_s) = (load.start_c, 0.0);
         }
     }
     done

@@ -7,7 +7,7 @@ use crate::procedure::tested::Tested;
 use crate::stats::line::{Bounds, Line, fit_line};
 
 /// What there is wherever a line can be fitted: the line, the single figure, and how sure it is.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone)]
 pub struct Rated {
     /// Ps on Td over the used intervals.
     pub line: Line,
@@ -37,10 +37,10 @@ pub fn rate_line(tested: &Tested, intervals: &[Interval]) -> Option<Rated> {
     let on_line = intervals.iter().filter(|interval| interval.is_on_line());
     let (difference_k, power_w): (Vec<f64>, Vec<f64>) = on_line.filter_map(Interval::point).unzip();
     let line = fit_line(&difference_k, &power_w)?;
-    let uncertainty = evaluate(tested, intervals, &line);
+    let uncertainty = evaluate(tested, intervals, &line)?;
     let at_k = RATING_DIFFERENCE_K;
     let rating = Rating {
-        ps50_w: uncertainty.budget.power_w,
+        ps50_w: uncertainty.budget.value,
         standard_error_w: line.standard_error(at_k),
         confidence_w: line.confidence(at_k),
         prediction_w: line.prediction(at_k),

@@ -163,6 +163,15 @@ impl S580 {
         mean_ambient_c(&self.intervals)
     }
 
+    /// Mean irradiance of the intervals on the line, W/m²; `None` without one.
+    pub fn mean_irradiance_w_m2(&self) -> Option<f64> {
+        let means = self
+            .used()
+            .filter_map(|one| Some(one.measured.irradiance?.mean));
+        let means: Vec<f64> = means.collect();
+        (!means.is_empty()).then(|| means.iter().sum::<f64>() / means.len() as f64)
+    }
+
     /// Mean load of the runs that contribute to the line, kg; `None` without one.
     pub fn mean_load_kg(&self, tested: &Tested) -> Option<f64> {
         let runs = tested.runs.iter().zip(&self.screenings);

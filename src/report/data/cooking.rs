@@ -131,7 +131,10 @@ pub fn cooking_entry(prospect: &Prospect, impact: Option<&Impact>) -> CookingEnt
         ambient_c: cooking.ambient_c,
         start_c: cooking.start_c,
         target_c: cooking.target_c,
-        heat_ends_c: cooking.heat_ends.map(|ends| ends.best_c),
+        heat_ends_c: cooking
+            .heat_ends
+            .map(|ends| ends.best_c)
+            .filter(|best_c| *best_c < cooking.boiling_point_c),
         heat_ends_95_c: cooking
             .heat_ends
             .map(|ends| [ends.lowest_c, ends.highest_c]),

@@ -94,7 +94,7 @@ fn by_line(
     let heatings = cooking.heatings.iter();
     let foods = cooking.foods.iter();
     CookingPart {
-        opinion: words.say(message!("cooking-is-opinion")),
+        opinion: words.say(message!("cooking-opinion")),
         warning,
         journey: words.say(spoken_journey(cooking)),
         rows: heatings
@@ -107,9 +107,9 @@ fn by_line(
         )),
         foods: foods.map(|food| food_row(food, cooking, words)).collect(),
         foods_note: words.say(message!(
-            "cooking-foods-note",
+            "cooking-foods-about",
             start = celsius(short(cooking.start_c)),
-            irradiance = short(cooking.irradiance_w_m2),
+            irradiance = fixed(cooking.irradiance_w_m2, 0),
             load = kilograms(fixed(cooking.tested_kg, 2)),
             safe = celsius(short(SAFE_C)),
         )),
@@ -225,19 +225,24 @@ fn spoken_range(time: TimeRange) -> Message {
 fn ends(cooking: &Cooking) -> Message {
     let boiling = celsius(fixed(cooking.boiling_point_c, 1));
     match cooking.heat_ends {
-        Some(ends) if ends.best_c < cooking.boiling_point_c => message!(
-            "cooking-ends-below",
-            end = celsius(fixed(ends.best_c, 0)),
-            range = celsius(range(ends.lowest_c, ends.highest_c, 0)),
-            boiling = boiling
-        ),
+        Some(ends) if ends.best_c < cooking.boiling_point_c => {
+            if ends.highest_c < cooking.boiling_point_c {
+                message!("cooking-heat-ends")
+            } else {
+                message!("cooking-heat-ends-or-boils")
+            }
+            .with("irradiance", fixed(cooking.irradiance_w_m2, 0))
+            .with("end", celsius(fixed(ends.best_c, 0)))
+            .with("range", celsius(range(ends.lowest_c, ends.highest_c, 0)))
+            .with("boiling", boiling)
+        }
         Some(ends) if ends.lowest_c < cooking.boiling_point_c => message!(
             "cooking-ends-perhaps",
             boiling = boiling,
             lowest = celsius(fixed(ends.lowest_c, 0))
         ),
         Some(_) => message!("cooking-ends-above", boiling = boiling),
-        None => message!("cooking-no-end", boiling = boiling),
+        None => message!("cooking-never-ends", boiling = boiling),
     }
 }
 
@@ -252,19 +257,21 @@ fn assumptions(cooking: &Cooking) -> Vec<Message> {
             target = celsius(fixed(TARGET_C, 0))
         ));
     }
-    let light = if cooking.is_ambient_asked {
-        message!("cooking-assumed-asked")
+    let light = if cooking.is_irradiance_asked {
+        message!("cooking-light-asked")
     } else {
-        message!("cooking-assumed-mean")
+        message!("cooking-light-of-test")
     };
-    assumptions.push(
-        light
-            .with("irradiance", short(cooking.irradiance_w_m2))
-            .with("ambient", celsius(fixed(cooking.ambient_c, 1))),
-    );
+    let air = if cooking.is_ambient_asked {
+        message!("cooking-air-asked")
+    } else {
+        message!("cooking-air-mean")
+    };
+    assumptions.push(light.with("irradiance", fixed(cooking.irradiance_w_m2, 0)));
+    assumptions.push(air.with("ambient", celsius(fixed(cooking.ambient_c, 1))));
     assumptions.push(message!("cooking-assumed-load"));
     if gets_there {
-        assumptions.push(message!("cooking-assumed-ranges"));
+        assumptions.push(message!("cooking-assumed-edges"));
     }
     assumptions.push(message!("cooking-assumed-water"));
     assumptions

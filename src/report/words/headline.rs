@@ -126,37 +126,46 @@ fn number(assessment: &Assessment, rated: &Rated, sections: &Sections, words: &W
         uncertainty,
         ..
     } = rated;
-    let expanded_w = uncertainty.budget.expanded_w();
-    let decimals = decimals_for(expanded_w);
-    let of_intervals_w = uncertainty.budget.statistical_part_w();
+    let half_width_w = uncertainty.half_width_w();
+    let decimals = decimals_for(half_width_w);
+    let statistical = 100.0 * uncertainty.budget.statistical_share();
     let estimate = assessment.tested.campaign.instruments.irradiance_estimate;
     let estimate =
         estimate.map(|way| message!("headline-irradiance-estimated", way = way.describe()));
     let mut explanation: Vec<Message> = estimate.into_iter().collect();
+    if uncertainty.is_of_one_day() {
+        explanation.push(message!("headline-one-day"));
+    }
     explanation.push(message!(
-        "headline-parts",
-        scatter = fixed(of_intervals_w, decimals),
-        instruments = fixed(expanded_w - of_intervals_w, decimals)
+        "headline-shares",
+        scatter = fixed(statistical, 0),
+        instruments = fixed(100.0 - statistical, 0)
     ));
     let budget_in = sections.number(Section::Regression);
     explanation.push(match uncertainty.assumed().len() {
-        0 => message!("headline-each-watt", section = budget_in),
-        _ => message!("headline-some-assumed", section = budget_in),
+        0 => message!("headline-budget-in", section = budget_in),
+        _ => message!("headline-budget-assumed", section = budget_in),
     });
-    if let Some(drawn) = uncertainty.monte_carlo.filter(|drawn| !drawn.agrees()) {
-        explanation.push(message!(
-            "headline-monte-carlo",
-            range = range(drawn.outcome.lower, drawn.outcome.upper, decimals),
-            section = budget_in
-        ));
+    if uncertainty.interval_w != uncertainty.budget.interval() {
+        explanation.push(message!("headline-drawn-wider", section = budget_in));
+    }
+    if uncertainty
+        .monte_carlo
+        .is_some_and(|drawn| !drawn.outcome.is_stable)
+    {
+        explanation.push(message!("headline-drawn-unsettled", section = budget_in));
     }
     if rating.is_extrapolated {
         explanation.push(message!("headline-extrapolated"));
     }
     Number {
         value: words.say(fixed(rating.ps50_w, decimals)),
-        spread: format!("± {}", words.say(fixed(expanded_w, decimals))),
-        unit: words.say(message!("headline-unit")),
+        spread: format!("± {}", words.say(fixed(half_width_w, decimals))),
+        unit: words.say(if uncertainty.is_of_one_day() {
+            message!("headline-unit-one-day")
+        } else {
+            message!("headline-unit")
+        }),
         explanation: explanation
             .into_iter()
             .map(|line| words.say(line))
@@ -165,16 +174,11 @@ fn number(assessment: &Assessment, rated: &Rated, sections: &Sections, words: &W
 }
 
 fn sentences(assessment: &Assessment, sections: &Sections, words: &Words) -> Vec<String> {
-    let mut sentences = vec![words.say(match assessment.s580.rating() {
-        Some(rating) if rating.ps50_w < 0.0 => {
-            message!("headline-loses", power = fixed(-rating.ps50_w, 0))
-        }
-        Some(rating) => message!("headline-takes-up", power = fixed(rating.ps50_w, 0)),
-        None => message!("headline-no-rating"),
-    })];
+    let mut sentences = vec![words.say(took_up(assessment))];
     if let Some(prospect) = &assessment.prospect {
         sentences.push(sentence(heating_clauses(&prospect.cooking, words), words));
     }
+    sentences.extend(scaled(assessment, sections).map(|scaled| words.say(scaled)));
     let dry = assessment.dry_vessel.last();
     sentences.extend(
         dry.filter(|_| assessment.s580.rating().is_none())
@@ -196,6 +200,39 @@ fn sentences(assessment: &Assessment, sections: &Sections, words: &Words) -> Vec
     sentences
 }
 
+/// What the water took up in the sun of the test.
+fn took_up(assessment: &Assessment) -> Message {
+    let of_test_w_m2 = assessment.s580.mean_irradiance_w_m2();
+    let Some((rated, of_test_w_m2)) = assessment.s580.rated.as_ref().zip(of_test_w_m2) else {
+        return message!("headline-no-rating");
+    };
+    let share = of_test_w_m2 / STANDARD_IRRADIANCE_W_M2;
+    let power_w = share * rated.rating.ps50_w;
+    let half_width_w = share * rated.uncertainty.half_width_w();
+    let decimals = decimals_for(half_width_w);
+    let said = if power_w < 0.0 {
+        message!("headline-lost")
+    } else {
+        message!("headline-took-up")
+    };
+    said.with("irradiance", fixed(of_test_w_m2, 0))
+        .with("power", fixed(power_w.abs(), decimals))
+        .with("half_width", fixed(half_width_w, decimals))
+}
+
+/// What the rating is, and what the water takes up at 700 W/m².
+fn scaled(assessment: &Assessment, sections: &Sections) -> Option<Message> {
+    assessment.s580.rated.as_ref()?;
+    let power = assessment.heat_balance.as_ref()?.power_700_50_w;
+    let decimals = decimals_for(power.half_width());
+    Some(message!(
+        "headline-scaled",
+        power = fixed(power.value, decimals),
+        half_width = fixed(power.half_width(), decimals),
+        section = sections.number(Section::HeatBalance)
+    ))
+}
+
 /// Clauses, each complete in itself, as one sentence.
 fn sentence(parts: Vec<Message>, words: &Words) -> String {
     format!("{}.", words.say(clauses(parts)))
@@ -208,15 +245,15 @@ fn heating_clauses(cooking: &Cooking, words: &Words) -> Vec<Message> {
         .or(cooking.heatings.first());
     let time = named.and_then(|heating| Some((heating.water_kg, heating.time?)));
     let may_get_there = named.is_some_and(|heating| heating.may_get_there);
-    let irradiance = short(cooking.irradiance_w_m2);
-    let is_standard = cooking.irradiance_w_m2 == STANDARD_IRRADIANCE_W_M2;
+    let irradiance = fixed(cooking.irradiance_w_m2, 0);
+    let is_of_test = !cooking.is_irradiance_asked;
     let heating = match time {
         Some((water_kg, time)) => {
             let amount = match (water_kg, words.units) {
                 (2.0, UnitSystem::Si) => message!("headline-two-kilograms").into(),
                 (kg, _) => kilograms(short(kg)),
             };
-            let heats = if is_standard {
+            let heats = if is_of_test {
                 message!("headline-heats")
             } else {
                 message!("headline-heats-at", irradiance = irradiance)
@@ -225,18 +262,22 @@ fn heating_clauses(cooking: &Cooking, words: &Words) -> Vec<Message> {
                 .with("amount", amount)
                 .with("time", duration(time.best_s))
         }
-        None if may_get_there && is_standard => message!("headline-may-not-heat"),
+        None if may_get_there && is_of_test => message!("headline-may-not-heat"),
         None if may_get_there => message!("headline-may-not-heat-at", irradiance = irradiance),
-        None if is_standard => message!("headline-does-not-heat"),
+        None if is_of_test => message!("headline-does-not-heat"),
         None => message!("headline-does-not-heat-at", irradiance = irradiance),
     }
     .with("journey", spoken_journey(cooking));
     let end = match cooking.heat_ends {
-        Some(ends) if ends.best_c < cooking.boiling_point_c => Some(message!(
-            "headline-heat-ends",
-            end = celsius(fixed(ends.best_c, 0)),
-            range = celsius(range(ends.lowest_c, ends.highest_c, 0))
-        )),
+        Some(ends) if ends.best_c < cooking.boiling_point_c => Some(
+            if ends.highest_c < cooking.boiling_point_c {
+                message!("headline-heat-ends")
+            } else {
+                message!("headline-heat-ends-or-boils")
+            }
+            .with("end", celsius(fixed(ends.best_c, 0)))
+            .with("range", celsius(range(ends.lowest_c, ends.highest_c, 0))),
+        ),
         Some(_) if !cooking.boils_below_target => Some(message!("headline-boils-first")),
         _ => None,
     };

@@ -84,7 +84,7 @@ fn notes(assessment: &Assessment, year: &ClearYear, cooking: &Cooking) -> [Messa
     let mean_kwh = days.sum::<f64>() / year.months.len() as f64 / J_PER_KWH;
     [
         message!(
-            "year-note-heat",
+            "year-note-balance",
             irradiance = short(limit),
             difference = short(RATING_DIFFERENCE_K),
             mean = fixed(mean_kwh, 2),

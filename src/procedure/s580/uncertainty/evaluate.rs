@@ -1,21 +1,19 @@
 //! How sure the rating of a campaign is.
 
-use jiff::tz::TimeZone;
-
-use super::budget::{Budget, LineUncertainty, ReadingNoise};
-use super::days::{DayEffect, Points};
+use super::of_line::{LineUncertainty, point};
 use super::outlook::Outlook;
-use super::step::step_seen_k;
-use super::trials::{MonteCarlo, draw};
 use crate::campaign::classes::Class;
 use crate::campaign::model::Target;
 use crate::procedure::s580::intervals::Interval;
 use crate::procedure::s580::limits::RATING_DIFFERENCE_K;
-use crate::procedure::sources::{Basis, Source, common_errors};
+use crate::procedure::sources::{Basis, CommonError, Source, common_errors};
 use crate::procedure::tested::Tested;
+use crate::procedure::uncertainty::points::places;
+use crate::procedure::uncertainty::step::reading_spread;
+use crate::procedure::uncertainty::trials::{MonteCarlo, draw, printed};
+use crate::procedure::uncertainty::{Budget, Independent, Point};
 use crate::stats::influence::influences;
-use crate::stats::line::Line;
-use crate::units::zoned;
+use crate::stats::line::{Bounds, Line};
 
 /// Cook's distance, times the number of intervals, from which an interval stands out.
 ///
@@ -24,12 +22,15 @@ use crate::units::zoned;
 const STANDS_OUT: f64 = 4.0;
 
 /// How sure Ps(50) is.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone)]
 pub struct RatingUncertainty {
     /// Anywhere along the line.
     pub of_line: LineUncertainty,
-    /// At 50 K.
+    /// At 50 K, W.
     pub budget: Budget,
+    /// The 95 % interval that is printed, W: the budget's, and where the draws say otherwise
+    /// the wider end of both.
+    pub interval_w: Bounds,
     /// `None` where nothing is uncertain, or the draws fail.
     pub monte_carlo: Option<MonteCarlo>,
     /// Intervals that stand out, most influential first.
@@ -49,9 +50,36 @@ pub struct Influential {
 }
 
 impl RatingUncertainty {
+    /// Half of the printed interval, W: what stands behind ±. Where it is not even on both
+    /// sides, the larger.
+    pub fn half_width_w(&self) -> f64 {
+        let Bounds { lower, upper } = self.interval_w;
+        (upper - self.budget.value).max(self.budget.value - lower)
+    }
+
+    /// Whether all of it was measured on one day: what another day would do is not in it.
+    pub fn is_of_one_day(&self) -> bool {
+        matches!(self.of_line.fitted.independent, Independent::Intervals(_))
+    }
+
+    /// What Ps(50) changes by for each unit (a fraction, or K) of a common error's readings too
+    /// high, W; `None` for an error that is none of this line's.
+    pub fn sensitivity_w(&self, error: &CommonError) -> Option<f64> {
+        let mut effects = self.of_line.fitted.effects.iter();
+        let effect = effects.find(|effect| effect.error == *error)?;
+        Some(effect.sensitivity[0] + effect.sensitivity[1] * RATING_DIFFERENCE_K)
+    }
+
+    /// Whether single readings explain most of scatter and days.
+    pub fn readings_are_most(&self) -> bool {
+        let fitted = &self.of_line.fitted;
+        let weights = [1.0, RATING_DIFFERENCE_K];
+        fitted.of_readings.of(weights) > fitted.statistical.of(weights) / 2.0
+    }
+
     /// Sources whose standard uncertainty the campaign file does not state.
     pub fn not_stated(&self) -> Vec<Source> {
-        let errors = self.of_line.common.iter();
+        let errors = self.of_line.fitted.common();
         errors
             .filter(|error| matches!(error.basis, Basis::Class(_) | Basis::Assumed(_)))
             .map(|error| error.source)
@@ -60,7 +88,7 @@ impl RatingUncertainty {
 
     /// Sources for which neither uncertainty nor class is given, and the class taken.
     pub fn assumed(&self) -> Vec<(Source, &'static Class)> {
-        let errors = self.of_line.common.iter();
+        let errors = self.of_line.fitted.common();
         errors
             .filter_map(|error| match error.basis {
                 Basis::Assumed(class) => Some((error.source, class)),
@@ -70,82 +98,58 @@ impl RatingUncertainty {
     }
 }
 
-/// Evaluates the uncertainty of a campaign's line.
-pub fn evaluate(tested: &Tested, intervals: &[Interval], line: &Line) -> RatingUncertainty {
+/// Evaluates the uncertainty of a campaign's line; `None` where its temperature differences
+/// are too much alike.
+pub fn evaluate(tested: &Tested, intervals: &[Interval], line: &Line) -> Option<RatingUncertainty> {
     let campaign = &tested.campaign;
     let on_line: Vec<(usize, &Interval)> = intervals
         .iter()
         .enumerate()
         .filter(|(_, interval)| interval.is_on_line())
         .collect();
-    let weighed: Vec<(&Interval, f64)> = on_line
+    let zone = &campaign.site.time_zone;
+    let used: Vec<&Interval> = on_line.iter().map(|(_, interval)| *interval).collect();
+    let points: Vec<Point> = used
         .iter()
-        .map(|(_, interval)| (*interval, tested.runs[interval.run].plan.water_kg))
+        .zip(places(&used, zone).of)
+        .filter_map(|(interval, (day, follows))| {
+            let water_kg = tested.runs[interval.run].plan.water_kg;
+            point(interval, water_kg, day, follows)
+        })
         .collect();
-    let points = points_of(&weighed, &campaign.site.time_zone);
-    let step_seen_k = step_seen_k(&tested.runs);
-    let of_line = LineUncertainty {
-        line: *line,
-        days: DayEffect::weigh(line, &points),
-        common: common_errors(&campaign.instruments, &campaign.file.to_string_lossy()),
-        reading: ReadingNoise::of(&weighed, &campaign.instruments, step_seen_k),
-    };
+    let common = common_errors(&campaign.instruments, &campaign.file.to_string_lossy());
+    let of_line = LineUncertainty::of(line, &points, reading_spread(tested), common)?;
     let budget = of_line.at(RATING_DIFFERENCE_K);
     let target = campaign.target.map(|target| {
         let target_w = match target {
             Target::Watts(watts) => watts,
-            Target::Fraction(fraction) => fraction * budget.power_w.abs(),
+            Target::Fraction(fraction) => fraction * budget.value.abs(),
         };
         (target_w, of_line.outlook(target_w, RATING_DIFFERENCE_K))
     });
-    RatingUncertainty {
-        monte_carlo: draw(&of_line, &budget, &weighed, &points.day),
-        influential: influential(line, &points, &on_line, budget.power_w),
+    let weights = [1.0, RATING_DIFFERENCE_K];
+    let monte_carlo = draw(&of_line.fitted, weights, &budget, |[intercept, slope]| {
+        intercept + slope * RATING_DIFFERENCE_K
+    });
+    Some(RatingUncertainty {
+        interval_w: printed(&budget, monte_carlo.as_ref()),
+        monte_carlo,
+        influential: influential(line, &points, &on_line, budget.value),
         budget,
         target,
         of_line,
-    }
-}
-
-/// The points of some intervals, in their order, with their local dates as days.
-pub fn points_of(intervals: &[(&Interval, f64)], zone: &TimeZone) -> Points {
-    let mut points = Points::default();
-    let mut dates = Vec::new();
-    let mut before: Option<&Interval> = None;
-    for (interval, _) in intervals {
-        let Some((difference_k, power_w)) = interval.point() else {
-            continue;
-        };
-        let date = zoned(interval.measured.span.from_us, zone).date();
-        let day = dates.iter().position(|known| *known == date);
-        points.day.push(day.unwrap_or_else(|| {
-            dates.push(date);
-            dates.len() - 1
-        }));
-        points.difference_k.push(difference_k);
-        points.power_w.push(power_w);
-        let follows = before.is_some_and(|before| {
-            let (before_us, now_us) = (before.measured.span.to_us, interval.measured.span.from_us);
-            before.run == interval.run && before_us == now_us
-        });
-        points.follows.push(follows);
-        before = Some(*interval);
-    }
-    points
+    })
 }
 
 fn influential(
     line: &Line,
-    points: &Points,
+    points: &[Point],
     on_line: &[(usize, &Interval)],
     ps50_w: f64,
 ) -> Vec<Influential> {
-    let all = influences(
-        line,
-        &points.difference_k,
-        &points.power_w,
-        RATING_DIFFERENCE_K,
-    );
+    let difference_k: Vec<f64> = points.iter().map(Point::difference_k).collect();
+    let power_w: Vec<f64> = points.iter().map(|point| point.of_water).collect();
+    let all = influences(line, &difference_k, &power_w, RATING_DIFFERENCE_K);
     let mut standing_out: Vec<Influential> = all
         .into_iter()
         .zip(on_line)

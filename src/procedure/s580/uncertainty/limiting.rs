@@ -1,8 +1,7 @@
 //! What limits the single figure most.
 
-use super::budget::{Budget, Origin};
 use super::evaluate::RatingUncertainty;
-use crate::procedure::sources::Source;
+use crate::procedure::uncertainty::budget::Origin;
 
 /// Something that limits the figure most, and that the tester can mend.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -25,9 +24,8 @@ impl RatingUncertainty {
     pub fn most_limiting(&self) -> Option<MostLimiting> {
         let parts = self.budget.contributions.iter();
         let most = parts.max_by(|one, two| one.share.total_cmp(&two.share))?;
-        let is_scatter = !most.is_common() && !matches!(most.origin, Origin::Days);
         let what = match &most.origin {
-            _ if is_scatter && self.step_is_most() => Limiting::Step,
+            _ if !most.is_common() && self.step_is_most() => Limiting::Step,
             Origin::Common(error) if error.source.is_estimate() => Limiting::Estimate,
             _ => return None,
         };
@@ -37,22 +35,9 @@ impl RatingUncertainty {
         })
     }
 
-    /// Whether the step of the thermometer is most of the scatter.
+    /// Whether the step of the thermometer is most of scatter and days.
     pub fn step_is_most(&self) -> bool {
-        let resolution_w = self.of_line.reading.resolution_w.unwrap_or(0.0);
-        resolution_w > self.of_line.scatter().sd_w / 2.0_f64.sqrt()
-    }
-}
-
-impl Budget {
-    /// The source, of those that all intervals share, that gives most.
-    pub fn heaviest_common(&self) -> Option<Source> {
-        let parts = self.contributions.iter();
-        let common = parts.filter_map(|part| match &part.origin {
-            Origin::Common(error) => Some((error.source, part.effect_w.abs())),
-            _ => None,
-        });
-        let heaviest = common.max_by(|one, two| one.1.total_cmp(&two.1));
-        heaviest.map(|(source, _)| source)
+        let reading = &self.of_line.reading;
+        self.readings_are_most() && reading.resolution_w.unwrap_or(0.0) > reading.clock_w
     }
 }

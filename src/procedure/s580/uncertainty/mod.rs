@@ -1,19 +1,15 @@
 //! How sure the rating is, and why.
 //!
-//! [`sensitivity`] says what an error that all intervals share does to the line, [`days`]
-//! tells the scatter of intervals from that of days, [`budget`] puts both together at any
-//! place of the line, [`limiting`] names what limits it most, [`trials`] checks it by drawing,
-//! [`outlook`] says what more data would bring, and [`evaluate()`] does all of it for a
+//! [`of_line`] is the uncertainty anywhere along the line, by the kit that all procedures
+//! share, [`days`] shows what days and neighbours do, [`limiting`] names what limits the figure
+//! most, [`outlook`] says what more data would bring, and [`evaluate()`] does all of it for a
 //! campaign.
 
-pub mod budget;
 pub mod days;
 pub mod evaluate;
 pub mod limiting;
+pub mod of_line;
 pub mod outlook;
-pub mod sensitivity;
-mod step;
-pub mod trials;
 
-pub use budget::{Budget, LineUncertainty};
 pub use evaluate::{RatingUncertainty, evaluate};
+pub use of_line::LineUncertainty;

@@ -1,6 +1,7 @@
 //! What more data would bring.
 
-use super::budget::{LineUncertainty, coverage_factor};
+use super::of_line::LineUncertainty;
+use crate::procedure::uncertainty::{Independent, coverage_factor};
 use crate::stats::combine::effective_freedom;
 
 /// Most intervals that are asked for.
@@ -40,18 +41,17 @@ impl LineUncertainty {
     /// Standard uncertainty of scatter and days at `at_k` with its degrees of freedom, if
     /// there were so many intervals and days, spread over Td as those so far.
     pub fn statistical_with(&self, extent: Extent, at_k: f64) -> (f64, f64) {
-        let (now, scatter) = (self.extent(), self.scatter());
-        let of_intervals = self.line.leverage(at_k) * now.intervals / extent.intervals;
-        let of_days = self.days.weight_of_days(&self.line, at_k) * now.days / extent.days;
-        let variance = scatter.sd_w.powi(2) * of_intervals + scatter.between_sd_w.powi(2) * of_days;
-        let freedom = if !scatter.is_seen && scatter.between_sd_w == 0.0 {
-            scatter.freedom
-        } else if self.days.is_honoured() {
-            extent.days - 1.0
-        } else {
-            extent.intervals - 2.0
+        let now = self.extent();
+        let statistical = self.fitted.statistical([1.0, at_k]);
+        let variance = statistical.covariance.of([1.0, at_k]);
+        let (share, freedom) = match self.fitted.independent {
+            _ if statistical.is_of_readings => {
+                (now.intervals / extent.intervals, statistical.freedom)
+            }
+            Independent::Days(_) => (now.days / extent.days, extent.days - 1.0),
+            Independent::Intervals(_) => (now.intervals / extent.intervals, extent.intervals - 2.0),
         };
-        (variance.sqrt(), freedom)
+        ((variance * share).sqrt(), freedom)
     }
 
     /// Intervals and days after so many more intervals, as many a day as so far. Where days
@@ -60,30 +60,29 @@ impl LineUncertainty {
         let now = self.extent();
         let more = more as f64;
         let days = more / (now.intervals / now.days);
+        let days = match self.fitted.independent {
+            Independent::Days(_) => (days + WHOLE).floor(),
+            Independent::Intervals(_) => days.ceil(),
+        };
         Extent {
             intervals: now.intervals + more,
-            days: now.days
-                + if self.days.is_honoured() {
-                    (days + WHOLE).floor()
-                } else {
-                    days.ceil()
-                },
+            days: now.days + days,
         }
     }
 
     /// What it takes to bring the expanded uncertainty at `at_k` to `target_w`.
     pub fn outlook(&self, target_w: f64, at_k: f64) -> Outlook {
         let budget = self.at(at_k);
-        if budget.expanded_w() <= target_w {
+        if budget.expanded() <= target_w {
             return Outlook::Reached;
         }
-        let least_w = budget.common_expanded_w();
+        let least_w = budget.common_expanded();
         if least_w >= target_w {
             return Outlook::OutOfReach { least_w };
         }
         let expanded_w = |extent: &Extent| {
             let (statistical_w, freedom) = self.statistical_with(*extent, at_k);
-            let combined_w = statistical_w.hypot(budget.common_w);
+            let combined_w = statistical_w.hypot(budget.common);
             let effective = effective_freedom(combined_w, &[(statistical_w, freedom)]);
             coverage_factor(effective) * combined_w
         };

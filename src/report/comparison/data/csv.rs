@@ -84,7 +84,7 @@ fn row(
             one.s580
                 .uncertainty()
                 .as_ref()
-                .map(|uncertainty| uncertainty.budget.expanded_w()),
+                .map(|uncertainty| uncertainty.budget.expanded()),
         ),
         optional(one.s580.line().map(|line| line.intercept)),
         optional(one.s580.line().map(|line| line.slope)),
@@ -100,10 +100,10 @@ fn row(
         optional(heating.map(|time| time.shortest_s)),
         optional(heating.and_then(|time| time.longest_s)),
         (comparison.baseline == Some(place)).to_string(),
-        optional(pair.map(|pair| pair.difference.difference_w)),
-        optional(pair.map(|pair| pair.difference.interval_w().0)),
-        optional(pair.map(|pair| pair.difference.interval_w().1)),
-        optional(pair.map(|pair| pair.difference.p)),
+        optional(pair.map(|pair| pair.difference.ratings.value)),
+        optional(pair.map(|pair| pair.difference.ratings.interval().0)),
+        optional(pair.map(|pair| pair.difference.ratings.interval().1)),
+        optional(pair.map(|pair| pair.difference.p())),
         optional(pair.map(|pair| pair.p_corrected)),
         (!comparison.departures[place].is_empty()).to_string(),
         one.tested.campaign.demonstration.to_string(),

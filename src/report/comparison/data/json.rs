@@ -3,8 +3,9 @@
 use serde::Serialize;
 
 use crate::comparison::Comparison;
-use crate::comparison::pair::{Method, Pair};
+use crate::comparison::pair::Pair;
 use crate::comparison::shape::Shape;
+use crate::comparison::weigh::Method;
 use crate::error::{Error, Result};
 use crate::language::{Message, Words};
 use crate::procedure::Assessment;
@@ -187,7 +188,7 @@ fn campaign_entry(
             .s580
             .uncertainty()
             .as_ref()
-            .map(|uncertainty| uncertainty.budget.expanded_w()),
+            .map(|uncertainty| uncertainty.budget.expanded()),
         intercept_w: one.s580.line().map(|line| line.intercept),
         slope_w_per_k: one.s580.line().map(|line| line.slope),
         r_squared: one.s580.line().and_then(|line| line.r_squared),
@@ -208,23 +209,23 @@ fn campaign_entry(
 }
 
 fn pair_entry(pair: &Pair, first: String, second: String) -> PairEntry {
-    let (lower_w, upper_w) = pair.difference.interval_w();
-    let (method, paired_days) = match pair.difference.method {
+    let (lower_w, upper_w) = pair.difference.ratings.interval();
+    let (method, paired_days) = match pair.difference.ratings.method {
         Method::Apart => ("apart", None),
         Method::PairedByDay { days } => ("paired-by-day", Some(days)),
     };
     PairEntry {
         first,
         second,
-        difference_w: pair.difference.difference_w,
-        difference_standard_uncertainty_w: pair.difference.combined_w,
+        difference_w: pair.difference.ratings.value,
+        difference_standard_uncertainty_w: pair.difference.ratings.combined,
         difference_95_w: [lower_w, upper_w],
-        effective_degrees_of_freedom: Some(pair.difference.effective_freedom)
+        effective_degrees_of_freedom: Some(pair.difference.ratings.effective_freedom)
             .filter(|f| f.is_finite()),
-        coverage_factor: pair.difference.coverage_factor,
+        coverage_factor: pair.difference.ratings.coverage_factor,
         method,
         paired_days,
-        p: pair.difference.p,
+        p: pair.difference.p(),
         p_corrected: pair.p_corrected,
         real: pair.is_shown(),
         contributions: pair

@@ -127,7 +127,7 @@ fn draw_on(area: &Area<'_>, comparison: &Comparison, words: &Words) -> Result<()
 
 fn band(uncertainty: &RatingUncertainty, at_k: f64) -> (f64, f64) {
     let budget = uncertainty.of_line.at(at_k);
-    about(budget.power_w, budget.expanded_w())
+    about(budget.value, budget.expanded())
 }
 
 fn draw_line(chart: &mut Chart<'_, '_>, one: &Drawn<'_>, span: (f64, f64)) -> Result<()> {
@@ -164,13 +164,16 @@ fn draw_points(chart: &mut Chart<'_, '_>, one: &Drawn<'_>) -> Result<()> {
 /// Ps(50) with its 95 % interval as a bar, the bars of many campaigns side by side.
 fn draw_rating(chart: &mut Chart<'_, '_>, one: &Drawn<'_>) -> Result<()> {
     let budget = &one.uncertainty.budget;
-    let (lower_w, upper_w) = about(budget.power_w, budget.expanded_w());
-    let ends = [(budget.at_k, lower_w), (budget.at_k, upper_w)];
+    let (lower_w, upper_w) = about(budget.value, budget.expanded());
+    let ends = [
+        (RATING_DIFFERENCE_K, lower_w),
+        (RATING_DIFFERENCE_K, upper_w),
+    ];
     let style = stroke(&colour(one.place), 2.2);
     chart
         .draw_series(LineSeries::new(ends, style))
         .map_err(fault)?;
-    let mark = EmptyElement::at((budget.at_k, budget.power_w))
+    let mark = EmptyElement::at((RATING_DIFFERENCE_K, budget.value))
         + Circle::new((0, 0), pt(3.4), colour(one.place).filled())
         + Circle::new((0, 0), pt(2.1), WHITE.filled());
     chart.draw_series([mark]).map_err(fault)?;

@@ -4,8 +4,9 @@ use serde::Serialize;
 
 use crate::comparison::Comparison;
 use crate::comparison::needed::Needed;
-use crate::comparison::pair::{Method, Pair};
+use crate::comparison::pair::Pair;
 use crate::comparison::shape::Shape;
+use crate::comparison::weigh::Method;
 use crate::language::{Message, Phrase, Words, fixed, joined, probability, short};
 use crate::message;
 use crate::procedure::s580::uncertainty::days::SHOWN_P;
@@ -72,7 +73,7 @@ fn between(pair: &Pair) -> String {
 
 /// `6 to 30`, as fine as the half-width deserves.
 fn spoken_interval(pair: &Pair, (lower_w, upper_w): (f64, f64)) -> Message {
-    let decimals = decimals_for(pair.difference.expanded_w());
+    let decimals = decimals_for(pair.difference.ratings.expanded());
     message!(
         "comparison-span",
         from = fixed(lower_w, decimals),
@@ -86,10 +87,10 @@ fn watts(number: impl Into<Phrase>) -> Phrase {
 
 fn row(pair: &Pair, words: &Words) -> DifferenceRow {
     let difference = signed(
-        pair.difference.difference_w,
-        decimals_for(pair.difference.expanded_w()),
+        pair.difference.ratings.value,
+        decimals_for(pair.difference.ratings.expanded()),
     );
-    let method = match pair.difference.method {
+    let method = match pair.difference.ratings.method {
         Method::Apart => message!("difference-apart"),
         Method::PairedByDay { days } => message!("difference-paired", days = days),
     };
@@ -101,8 +102,8 @@ fn row(pair: &Pair, words: &Words) -> DifferenceRow {
     let cells = [
         between(pair).into(),
         watts(difference),
-        watts(spoken_interval(pair, pair.difference.interval_w())),
-        probability(pair.difference.p),
+        watts(spoken_interval(pair, pair.difference.ratings.interval())),
+        probability(pair.difference.p()),
         probability(pair.p_corrected),
         method.into(),
         verdict.into(),
@@ -128,16 +129,16 @@ pub fn verdict(comparison: &Comparison, pair: &Pair, names: &[String]) -> Phrase
             letter(place).to_string()
         }
     };
-    let is_more = pair.difference.difference_w >= 0.0;
-    let (lower_w, upper_w) = pair.difference.interval_w();
+    let is_more = pair.difference.ratings.value >= 0.0;
+    let (lower_w, upper_w) = pair.difference.ratings.interval();
     let interval_w = if is_more {
         (lower_w, upper_w)
     } else {
         (-upper_w, -lower_w)
     };
     let size = fixed(
-        pair.difference.difference_w.abs(),
-        decimals_for(pair.difference.expanded_w()),
+        pair.difference.ratings.value.abs(),
+        decimals_for(pair.difference.ratings.expanded()),
     );
     let of_pair = |said: Message| {
         said.with("second", call(pair.difference.second))
@@ -182,8 +183,8 @@ pub fn verdict(comparison: &Comparison, pair: &Pair, names: &[String]) -> Phrase
 fn share_percent(comparison: &Comparison, pair: &Pair) -> Option<f64> {
     let first = &comparison.campaigns[pair.difference.first];
     let budget = &first.s580.uncertainty()?.budget;
-    (budget.power_w > budget.expanded_w())
-        .then(|| pair.difference.difference_w.abs() / budget.power_w * 100.0)
+    (budget.value > budget.expanded())
+        .then(|| pair.difference.ratings.value.abs() / budget.value * 100.0)
 }
 
 /// What would show a difference, where the spread of days can be told and is the
@@ -192,7 +193,7 @@ fn needed(pair: &Pair) -> Option<Message> {
     if !pair.difference.knows_days {
         return Some(message!("needed-other-days"));
     }
-    if pair.difference.method != Method::Apart {
+    if pair.difference.ratings.method != Method::Apart {
         return None;
     }
     let needed: &Needed = &pair.difference.needed;
@@ -263,13 +264,13 @@ fn budget(pair: &Pair, words: &Words) -> PairBudget {
         .map(|part| part.apart_w.powi(2));
     let combined = [
         words.say(message!("pair-budget-combined")),
-        said(pair.difference.combined_w),
+        said(pair.difference.ratings.combined),
         said(apart_w.sum::<f64>().sqrt()),
     ];
-    let factor = fixed(pair.difference.coverage_factor, 2);
+    let factor = fixed(pair.difference.ratings.coverage_factor, 2);
     let expanded = [
         words.say(message!("pair-budget-expanded", factor = factor)),
-        said(pair.difference.expanded_w()),
+        said(pair.difference.ratings.expanded()),
         String::new(),
     ];
     PairBudget {

@@ -227,7 +227,7 @@ fn figure(comparison: &Comparison, names: &[String], words: &Words) -> Figure {
     let read = comparison.campaigns.iter().zip(names).enumerate();
     let read = read.filter_map(|(place, (one, name))| {
         let budget = &one.s580.uncertainty()?.budget;
-        let (power_w, expanded_w) = (budget.power_w, budget.expanded_w());
+        let (power_w, expanded_w) = (budget.value, budget.expanded());
         Some(message!(
             "comparison-lines-one",
             campaign = letter(place).to_string(),

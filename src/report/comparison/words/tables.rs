@@ -54,7 +54,7 @@ pub fn rating_table(comparison: &Comparison, names: &[String], words: &Words) ->
         let cells = [
             letter(place).to_string().into(),
             name,
-            with_half_width(uncertainty.budget.power_w, uncertainty.budget.expanded_w()),
+            with_half_width(uncertainty.budget.value, uncertainty.budget.expanded()),
             fixed(line.intercept, decimals_for(line.intercept_standard_error)),
             fixed(line.slope, decimals_for(line.slope_standard_error).max(2)),
             line.r_squared.map_or(NOTHING.into(), |r| fixed(r, 2)),
@@ -108,7 +108,7 @@ pub fn per_unit_table(comparison: &Comparison, words: &Words) -> FigureTable {
         let cooker = &one.tested.campaign.cooker;
         let per = |quantity: Option<f64>| {
             quantity.map(|quantity| {
-                with_half_width(budget.power_w / quantity, budget.expanded_w() / quantity)
+                with_half_width(budget.value / quantity, budget.expanded() / quantity)
             })
         };
         let of_cost = |rating: Phrase| -> Phrase {

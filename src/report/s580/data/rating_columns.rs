@@ -1,7 +1,7 @@
 //! The rating in the table of campaigns.
 
 use crate::procedure::Assessment;
-use crate::procedure::s580::uncertainty::budget::Budget;
+use crate::procedure::uncertainty::budget::Budget;
 use crate::report::data::tables::columns::{Cell, Column, Heading, Kind, OfCampaign, column};
 
 /// The rating, its uncertainty and the line; null where no line can be drawn.
@@ -22,7 +22,7 @@ pub const RATED: &[Column<OfCampaign>] = &[
             "Expanded uncertainty of Ps(50) for 95 %: scatter, days and instruments",
         )
         .or_null(),
-        |one| of_budget(one, Budget::expanded_w),
+        |one| of_budget(one, Budget::expanded),
     ),
     column(
         Heading::number(
@@ -31,7 +31,7 @@ pub const RATED: &[Column<OfCampaign>] = &[
             "Ps(50) less its expanded uncertainty",
         )
         .or_null(),
-        |one| of_budget(one, |budget| budget.power_w - budget.expanded_w()),
+        |one| of_budget(one, |budget| budget.value - budget.expanded()),
     ),
     column(
         Heading::number(
@@ -40,7 +40,7 @@ pub const RATED: &[Column<OfCampaign>] = &[
             "Ps(50) plus its expanded uncertainty",
         )
         .or_null(),
-        |one| of_budget(one, |budget| budget.power_w + budget.expanded_w()),
+        |one| of_budget(one, |budget| budget.value + budget.expanded()),
     ),
     column(
         Heading::number(
@@ -49,7 +49,7 @@ pub const RATED: &[Column<OfCampaign>] = &[
             "Combined standard uncertainty of Ps(50) (k = 1)",
         )
         .or_null(),
-        |one| of_budget(one, |budget| budget.combined_w),
+        |one| of_budget(one, |budget| budget.combined),
     ),
     column(
         Heading::number("coverage_factor", "", "Expanded over combined uncertainty").or_null(),

@@ -7,12 +7,11 @@ use crate::campaign::classes::Spread;
 use crate::campaign::standard_uncertainty::Uncertainty;
 use crate::procedure::Assessment;
 use crate::procedure::s580::uncertainty::RatingUncertainty;
-use crate::procedure::s580::uncertainty::budget::{Contribution, Origin};
-use crate::procedure::s580::uncertainty::days::DayEffect;
 use crate::procedure::s580::uncertainty::outlook::Outlook;
-use crate::procedure::s580::uncertainty::sensitivity::sensitivity_w;
-use crate::procedure::s580::uncertainty::trials::{MonteCarlo, SEED};
 use crate::procedure::sources::{Basis, CommonError};
+use crate::procedure::uncertainty::Independent;
+use crate::procedure::uncertainty::budget::{Contribution, Origin};
+use crate::procedure::uncertainty::trials::{MonteCarlo, SEED};
 use crate::units::rfc3339;
 
 /// How sure Ps(50) is, instruments and days included, by JCGM 100.
@@ -24,6 +23,9 @@ pub struct UncertaintyEntry {
     ps50_expanded_uncertainty_w: f64,
     /// Ps(50) less and plus the expanded uncertainty, W.
     ps50_interval_95_w: [f64; 2],
+    /// What the report prints, W: the interval above, and where the draws disagree with it the
+    /// wider end of both.
+    printed_interval_95_w: [f64; 2],
     /// By Welch and Satterthwaite.
     effective_degrees_of_freedom: f64,
     /// Of Student's t for 95 %.
@@ -98,6 +100,9 @@ struct DaysEntry {
     durbin_watson: Option<f64>,
     /// Probability of so small a statistic where neighbours are not alike.
     durbin_watson_p: Option<f64>,
+    /// Probability of a statistic so far from 2, to either side, where neighbours have nothing
+    /// to do with each other.
+    durbin_watson_two_sided_p: Option<f64>,
     /// What is taken as independent: `intervals` or `days`.
     independent: &'static str,
 }
@@ -158,16 +163,17 @@ struct TargetEntry {
 pub fn uncertainty_entry(assessment: &Assessment) -> Option<UncertaintyEntry> {
     let uncertainty = assessment.s580.uncertainty()?;
     let budget = &uncertainty.budget;
-    let expanded_w = budget.expanded_w();
+    let expanded_w = budget.expanded();
     Some(UncertaintyEntry {
-        ps50_combined_standard_uncertainty_w: budget.combined_w,
+        ps50_combined_standard_uncertainty_w: budget.combined,
         ps50_expanded_uncertainty_w: expanded_w,
-        ps50_interval_95_w: [budget.power_w - expanded_w, budget.power_w + expanded_w],
+        ps50_interval_95_w: [budget.value - expanded_w, budget.value + expanded_w],
+        printed_interval_95_w: [uncertainty.interval_w.lower, uncertainty.interval_w.upper],
         effective_degrees_of_freedom: budget.effective_freedom,
         coverage_factor: budget.coverage_factor,
-        independent_standard_uncertainty_w: budget.statistical_w,
+        independent_standard_uncertainty_w: budget.statistical,
         independent_degrees_of_freedom: budget.statistical_freedom,
-        common_standard_uncertainty_w: budget.common_w,
+        common_standard_uncertainty_w: budget.common,
         contributions: budget
             .contributions
             .iter()
@@ -180,7 +186,7 @@ pub fn uncertainty_entry(assessment: &Assessment) -> Option<UncertaintyEntry> {
             .into_iter()
             .map(|source| source.name().to_string())
             .collect(),
-        days: days_entry(&uncertainty.of_line.days),
+        days: days_entry(uncertainty),
         monte_carlo: uncertainty.monte_carlo.as_ref().map(monte_carlo_entry),
         influential: influential_entries(assessment, uncertainty),
         target: uncertainty.target.map(target_entry),
@@ -194,7 +200,7 @@ fn contribution_entry(uncertainty: &RatingUncertainty, part: &Contribution) -> C
             let source = "reading of the water temperature";
             independent_entry(part, source, "known", "normal")
         }
-        Origin::Days => independent_entry(part, "day-to-day spread", "statistics", "t"),
+        Origin::Days => independent_entry(part, "intervals and days", "statistics", "t"),
         Origin::Common(error) => common_entry(uncertainty, part, error),
     }
 }
@@ -215,7 +221,7 @@ fn independent_entry(
         relative_uncertainty: None,
         uncertainty_k: None,
         sensitivity: None,
-        ps50_standard_uncertainty_w: part.effect_w.abs(),
+        ps50_standard_uncertainty_w: part.effect.abs(),
         share_of_variance: part.share,
     }
 }
@@ -248,17 +254,14 @@ fn common_entry(
         },
         relative_uncertainty,
         uncertainty_k,
-        sensitivity: Some(sensitivity_w(
-            error.source,
-            &uncertainty.of_line.line,
-            uncertainty.budget.at_k,
-        )),
-        ps50_standard_uncertainty_w: part.effect_w.abs(),
+        sensitivity: uncertainty.sensitivity_w(error),
+        ps50_standard_uncertainty_w: part.effect.abs(),
         share_of_variance: part.share,
     }
 }
 
-fn days_entry(days: &DayEffect) -> DaysEntry {
+fn days_entry(uncertainty: &RatingUncertainty) -> DaysEntry {
+    let days = &uncertainty.of_line.days;
     DaysEntry {
         days: days.days.len(),
         f: days.test.map(|test| test.statistic),
@@ -270,10 +273,10 @@ fn days_entry(days: &DayEffect) -> DaysEntry {
         between_day_sd_w: days.between_sd_w,
         durbin_watson: days.neighbours.map(|neighbours| neighbours.statistic),
         durbin_watson_p: days.neighbours.map(|neighbours| neighbours.p),
-        independent: if days.is_honoured() {
-            "days"
-        } else {
-            "intervals"
+        durbin_watson_two_sided_p: days.neighbours.map(|found| found.two_sided_p()),
+        independent: match uncertainty.of_line.fitted.independent {
+            Independent::Days(_) => "days",
+            Independent::Intervals(_) => "intervals",
         },
     }
 }
@@ -283,11 +286,11 @@ fn monte_carlo_entry(drawn: &MonteCarlo) -> MonteCarloEntry {
         seed: SEED,
         trials: drawn.outcome.trials,
         stable: drawn.outcome.is_stable,
-        mean_w: drawn.sd_w.map(|_| drawn.outcome.mean),
-        standard_deviation_w: drawn.sd_w,
+        mean_w: drawn.sd.map(|_| drawn.outcome.mean),
+        standard_deviation_w: drawn.sd,
         interval_95_w: [drawn.outcome.lower, drawn.outcome.upper],
-        tolerance_w: drawn.tolerance_w,
-        apart_w: drawn.apart_w,
+        tolerance_w: drawn.tolerance,
+        apart_w: drawn.apart,
         agrees: drawn.agrees(),
     }
 }

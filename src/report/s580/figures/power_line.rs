@@ -11,7 +11,7 @@ use crate::procedure::s580::intervals::Interval;
 use crate::procedure::s580::limits::RATING_DIFFERENCE_K;
 use crate::procedure::s580::rated::Rating;
 use crate::procedure::s580::uncertainty::RatingUncertainty;
-use crate::report::figures::bands::{about, fill_band, steps};
+use crate::report::figures::bands::{about, fill_band};
 use crate::report::figures::fit::strong_width_pt;
 use crate::report::figures::key::{Entry, Key};
 use crate::report::figures::style::{
@@ -136,27 +136,11 @@ fn draw_bands(
     let line = &uncertainty.of_line.line;
     let span = (left_k, right_k);
     fill_band(chart, span, OUTER_BAND, |k| {
-        about(line.predict(k), uncertainty.of_line.at(k).expanded_w())
+        about(line.predict(k), uncertainty.of_line.at(k).expanded())
     })?;
     fill_band(chart, span, BAND, |k| {
-        about(
-            line.predict(k),
-            uncertainty.of_line.at(k).without_common_w(),
-        )
+        about(line.predict(k), uncertainty.of_line.at(k).without_common())
     })?;
-    for edge in [true, false] {
-        let points = steps(span).map(|k| {
-            let prediction = line.prediction(k);
-            let power_w = if edge {
-                prediction.upper
-            } else {
-                prediction.lower
-            };
-            (k, power_w)
-        });
-        let dashed = DashedLineSeries::new(points, size(2.0), size(2.5), stroke(&LINE, 0.6));
-        chart.draw_series(dashed).map_err(fault)?;
-    }
     let (low_k, high_k) = line.x_range;
     let observed = [(low_k, line.predict(low_k)), (high_k, line.predict(high_k))];
     let beyond = [
@@ -262,7 +246,6 @@ fn key(assessment: &Assessment, words: &Words) -> Key {
     ];
     if assessment.s580.line().is_some() {
         entries.push(entry(message!("figure-key-line"), 227.0, 17.0));
-        entries.push(entry(message!("figure-key-single"), 393.0, 17.0));
     }
     Key::new(entries, KEY_PT)
 }
@@ -293,12 +276,6 @@ fn draw_key(area: &Area<'_>, key: &Key) -> Result<()> {
         }
         let line = PathElement::new(stretch((left, middle), 12.0), stroke(&LINE, 1.8));
         area.draw(&line).map_err(fault)?;
-    }
-    for dash_pt in [17.0, 12.5, 8.0] {
-        if let Some(at) = before(3, dash_pt) {
-            let dash = PathElement::new(stretch(at, 2.0), stroke(&LINE, 0.6));
-            area.draw(&dash).map_err(fault)?;
-        }
     }
     Ok(())
 }

@@ -85,13 +85,8 @@ fn draw_bands(
         .used()
         .filter_map(|interval| interval.measured.difference_k);
     let span = padded(observed.chain([RATING_DIFFERENCE_K]), false);
-    let outer = |k: f64| about(line.predict(k), uncertainty.of_line.at(k).expanded_w());
-    let inner = |k: f64| {
-        about(
-            line.predict(k),
-            uncertainty.of_line.at(k).without_common_w(),
-        )
-    };
+    let outer = |k: f64| about(line.predict(k), uncertainty.of_line.at(k).expanded());
+    let inner = |k: f64| about(line.predict(k), uncertainty.of_line.at(k).without_common());
     let edges = [span.0, span.1].map(outer);
     let bounds = padded(edges.iter().flat_map(|edge| [edge.0, edge.1]), false);
     let mut chart = chart(area, span, bounds, true, 6.0)?;
@@ -109,7 +104,7 @@ fn draw_bands(
     let ends = [span.0, span.1].map(|k| (k, line.predict(k)));
     let ruled = LineSeries::new(ends, stroke(&LINE, 1.6));
     chart.draw_series(ruled).map_err(fault)?;
-    let mark = (RATING_DIFFERENCE_K, uncertainty.budget.power_w);
+    let mark = (RATING_DIFFERENCE_K, uncertainty.budget.value);
     for foot in [(mark.0, bounds.0), (span.0, mark.1)] {
         let guide = DashedLineSeries::new([foot, mark], size(3.0), size(2.5), stroke(&INK, 0.6));
         chart.draw_series(guide).map_err(fault)?;

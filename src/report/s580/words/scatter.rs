@@ -4,7 +4,7 @@ use crate::language::{Message, Phrase, date, fixed, joined, probability};
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::s580::uncertainty::RatingUncertainty;
-use crate::procedure::s580::uncertainty::days::{DAYS_ALIKE_P, DayEffect, SHOWN_P};
+use crate::procedure::s580::uncertainty::days::{DayEffect, Order, SHOWN_P};
 use crate::units::{local_clock, zoned};
 
 /// Days below which the interval is known to be too narrow where days differ.
@@ -38,18 +38,14 @@ fn days(days: &DayEffect) -> Phrase {
     );
     let what = if test.p < SHOWN_P {
         message!("days-differ")
-    } else if test.p < DAYS_ALIKE_P {
-        message!("days-may-differ")
-    } else if days.is_honoured() {
-        message!("days-neighbours")
     } else {
-        return message!("days-alike", numbers = numbers).into();
+        message!("days-not-shown")
     };
     let count = days.days.len();
     let independent = if count < FEW_DAYS {
-        message!("days-are-independent-two")
+        message!("days-left-out-two")
     } else {
-        message!("days-are-independent")
+        message!("days-left-out")
     };
     let independent = independent.with("days", count).with("freedom", count - 1);
     joined([what.with("numbers", numbers), independent], " ")
@@ -57,14 +53,14 @@ fn days(days: &DayEffect) -> Phrase {
 
 fn neighbours(days: &DayEffect) -> Option<Message> {
     let neighbours = days.neighbours?;
-    let said = if days.neighbours_are_alike() {
-        message!("neighbours-alike")
-    } else {
-        message!("neighbours-independent")
+    let said = match days.order() {
+        Order::Alike => message!("neighbours-alike"),
+        Order::Alternating => message!("neighbours-alternate"),
+        Order::NotShown => message!("neighbours-independent"),
     };
     Some(
         said.with("statistic", fixed(neighbours.statistic, 2))
-            .with("p", probability(neighbours.p)),
+            .with("p", probability(neighbours.two_sided_p())),
     )
 }
 

@@ -4,16 +4,15 @@ use serde::Serialize;
 
 use super::scatter::scatter;
 use crate::campaign::standard_uncertainty::Uncertainty;
-use crate::language::{Message, Phrase, Words, clauses, fixed, joined, listed, short};
+use crate::language::{Message, Phrase, Words, celsius, clauses, fixed, joined, listed, short};
 use crate::message;
 use crate::procedure::Assessment;
-use crate::procedure::s580::uncertainty::budget::{Budget, Contribution, Origin};
 use crate::procedure::s580::uncertainty::limiting::Limiting;
 use crate::procedure::s580::uncertainty::outlook::Outlook;
-use crate::procedure::s580::uncertainty::sensitivity::sensitivity_w;
-use crate::procedure::s580::uncertainty::trials::MonteCarlo;
 use crate::procedure::s580::uncertainty::{LineUncertainty, RatingUncertainty};
-use crate::procedure::sources::{Basis, CommonError};
+use crate::procedure::sources::{Basis, COLD_END_C, CommonError, HOT_END_C, SCALE_ABOUT_C};
+use crate::procedure::uncertainty::budget::{Budget, Contribution, Origin};
+use crate::procedure::uncertainty::trials::MonteCarlo;
 use crate::report::rows::Figure;
 use crate::report::spoken::spoken_uncertainty;
 use crate::units::decimals_for;
@@ -41,7 +40,7 @@ pub struct BudgetRow {
     pub evaluation: String,
     pub sensitivity: String,
     pub of_rating: String,
-    /// Its part of the expanded uncertainty, W, and as the length of its bar, percent.
+    /// Its share of the variance, and that as the length of its bar, percent.
     pub part: String,
     pub part_percent: String,
 }
@@ -53,7 +52,7 @@ pub fn uncertainty_part(
     words: &Words,
 ) -> UncertaintyPart {
     let budget = &uncertainty.budget;
-    let row = |part: &Contribution| budget_row(&uncertainty.of_line, budget, part, words);
+    let row = |part: &Contribution| budget_row(uncertainty, part, words);
     let say = |said: Phrase| words.say(said);
     UncertaintyPart {
         budget: budget.contributions.iter().map(row).collect(),
@@ -62,11 +61,11 @@ pub fn uncertainty_part(
             of_source: words.say(message!("budget-root")),
             evaluation: String::new(),
             sensitivity: String::new(),
-            of_rating: words.say(in_watts(budget.combined_w)),
-            part: words.say(in_watts(budget.expanded_w())),
+            of_rating: words.say(in_watts(budget.combined)),
+            part: words.say(percent(1.0)),
             part_percent: String::new(),
         },
-        result: words.say(result(budget)),
+        result: words.say(result(uncertainty)),
         notes: notes(uncertainty, words).into_iter().map(say).collect(),
         scatter: scatter(assessment, uncertainty)
             .into_iter()
@@ -76,14 +75,17 @@ pub fn uncertainty_part(
     }
 }
 
-/// `131 W ± 7 W (95 %)`.
-pub fn with_uncertainty(power_w: f64, expanded_w: f64) -> Message {
-    let decimals = decimals_for(expanded_w);
-    message!(
-        "rating-with-uncertainty",
-        power = fixed(power_w, decimals),
-        half_width = fixed(expanded_w, decimals)
-    )
+/// `131 W ± 7 W (95 %)`, and of one day `131 W ± 7 W (one day)`.
+pub fn with_uncertainty(uncertainty: &RatingUncertainty) -> Message {
+    let half_width_w = uncertainty.half_width_w();
+    let decimals = decimals_for(half_width_w);
+    let said = if uncertainty.is_of_one_day() {
+        message!("rating-of-one-day")
+    } else {
+        message!("rating-with-uncertainty")
+    };
+    said.with("power", fixed(uncertainty.budget.value, decimals))
+        .with("half_width", fixed(half_width_w, decimals))
 }
 
 /// As fine as the budget is.
@@ -91,27 +93,27 @@ fn in_watts(power_w: f64) -> Message {
     message!("budget-watts", power = fixed(power_w, 2))
 }
 
-fn budget_row(
-    of_line: &LineUncertainty,
-    budget: &Budget,
-    part: &Contribution,
-    words: &Words,
-) -> BudgetRow {
+/// A share of the variance.
+fn percent(share: f64) -> Message {
+    message!("budget-percent", share = fixed(share * 100.0, 0))
+}
+
+fn budget_row(uncertainty: &RatingUncertainty, part: &Contribution, words: &Words) -> BudgetRow {
+    let of_line = &uncertainty.of_line;
     BudgetRow {
-        source: words.say(source(of_line, part)),
+        source: words.say(source(part)),
         of_source: words.say(of_source(of_line, part)),
         evaluation: part.evaluation().to_string(),
-        sensitivity: words.say(sensitivity(of_line, budget, part)),
-        of_rating: words.say(in_watts(part.effect_w.abs())),
-        part: words.say(in_watts(budget.part_of_expanded_w(part))),
+        sensitivity: words.say(sensitivity(uncertainty, part)),
+        of_rating: words.say(in_watts(part.effect.abs())),
+        part: words.say(percent(part.share)),
         part_percent: crate::units::fixed((part.share * 100.0).clamp(0.0, 100.0), 1),
     }
 }
 
 /// What a line of the budget is about.
-fn source(of_line: &LineUncertainty, part: &Contribution) -> Message {
+fn source(part: &Contribution) -> Message {
     match &part.origin {
-        Origin::Scatter if of_line.days.is_honoured() => message!("budget-scatter-within-days"),
         Origin::Scatter => message!("budget-scatter"),
         Origin::ReadingNoise => message!("budget-reading"),
         Origin::Days => message!("budget-days"),
@@ -121,29 +123,29 @@ fn source(of_line: &LineUncertainty, part: &Contribution) -> Message {
 
 /// Its standard uncertainty.
 fn of_source(of_line: &LineUncertainty, part: &Contribution) -> Message {
-    let scatter = of_line.scatter();
-    let of_intervals = |said: Message| {
-        said.with("deviation", fixed(scatter.sd_w, 1))
+    let of_intervals = |said: Message, deviation_w: f64| {
+        said.with("deviation", fixed(deviation_w, 1))
             .with("intervals", of_line.line.points)
     };
     match &part.origin {
-        Origin::Scatter => of_intervals(message!("budget-scatter-text")),
-        Origin::ReadingNoise => of_intervals(message!("budget-reading-text")),
-        Origin::Days => message!(
-            "budget-days-text",
-            deviation = fixed(scatter.between_sd_w, 1),
-            days = of_line.days.days.len()
+        Origin::Scatter => of_intervals(message!("budget-scatter-text"), of_line.line.residual_sd),
+        Origin::ReadingNoise => of_intervals(
+            message!("budget-reading-text"),
+            of_line.reading.of_interval_w(),
         ),
+        Origin::Days => message!("budget-days-text", days = of_line.days.days.len()),
         Origin::Common(error) => spoken_origin(error),
     }
 }
 
 /// What it does to the rating.
-fn sensitivity(of_line: &LineUncertainty, budget: &Budget, part: &Contribution) -> Phrase {
+fn sensitivity(uncertainty: &RatingUncertainty, part: &Contribution) -> Phrase {
     let Origin::Common(error) = &part.origin else {
         return "–".into();
     };
-    let sensitivity_w = sensitivity_w(error.source, &of_line.line, budget.at_k);
+    let Some(sensitivity_w) = uncertainty.sensitivity_w(error) else {
+        return "–".into();
+    };
     match error.standard {
         Uncertainty::Relative(_) => message!(
             "budget-per-percent",
@@ -155,6 +157,13 @@ fn sensitivity(of_line: &LineUncertainty, budget: &Budget, part: &Contribution) 
 }
 
 fn spoken_origin(error: &CommonError) -> Message {
+    if error.source.is_scale() {
+        return message!(
+            "budget-scale",
+            uncertainty = spoken_uncertainty(error.standard),
+            about = celsius(short(SCALE_ABOUT_C))
+        );
+    }
     match error.basis {
         Basis::Stated => message!(
             "budget-stated",
@@ -183,12 +192,13 @@ fn spoken_freedom(degrees: f64) -> Phrase {
     }
 }
 
-fn result(budget: &Budget) -> Message {
+fn result(uncertainty: &RatingUncertainty) -> Message {
+    let budget = &uncertainty.budget;
     message!(
         "budget-result",
-        rating = with_uncertainty(budget.power_w, budget.expanded_w()),
-        expanded = fixed(budget.expanded_w(), 2),
-        combined = fixed(budget.combined_w, 2),
+        rating = with_uncertainty(uncertainty),
+        expanded = fixed(budget.expanded(), 2),
+        combined = fixed(budget.combined, 2),
         factor = fixed(budget.coverage_factor, 2),
         freedom = spoken_freedom(budget.effective_freedom)
     )
@@ -196,15 +206,24 @@ fn result(budget: &Budget) -> Message {
 
 fn notes(uncertainty: &RatingUncertainty, words: &Words) -> Vec<Phrase> {
     let mut notes: Vec<Phrase> = Vec::new();
-    if uncertainty.monte_carlo.is_none() && uncertainty.budget.combined_w > 0.0 {
+    if uncertainty.monte_carlo.is_none() && uncertainty.budget.combined > 0.0 {
         notes.push(message!("drawn-none").into());
     }
     let drawn = uncertainty.monte_carlo.as_ref();
     notes.extend(drawn.map(|drawn| monte_carlo(&uncertainty.budget, drawn)));
     notes.extend(outlook(uncertainty).map(Phrase::from));
-    notes.push(message!("budget-note-columns").into());
+    notes.push(message!("budget-note-shares").into());
+    notes.push(
+        message!(
+            "budget-note-thermometer",
+            cold = celsius(short(COLD_END_C)),
+            hot = celsius(short(HOT_END_C)),
+            about = celsius(short(SCALE_ABOUT_C))
+        )
+        .into(),
+    );
     notes.extend(reading(uncertainty).map(Phrase::from));
-    let errors = uncertainty.of_line.common.iter();
+    let errors = uncertainty.of_line.fitted.common();
     let named = errors.filter_map(|error| match error.basis {
         Basis::Stated => None,
         Basis::Class(class) | Basis::Assumed(class) => Some(class.source()),
@@ -232,8 +251,8 @@ fn outcome_width_w(drawn: &MonteCarlo) -> f64 {
 /// What was drawn, and what follows from it.
 fn monte_carlo(budget: &Budget, drawn: &MonteCarlo) -> Phrase {
     let outcome = &drawn.outcome;
-    let decimals = decimals_for(drawn.tolerance_w).max(1);
-    let what = match drawn.sd_w {
+    let decimals = decimals_for(drawn.tolerance).max(1);
+    let what = match drawn.sd {
         Some(sd_w) => message!("drawn-deviation", deviation = fixed(sd_w, 2)),
         None => message!("drawn"),
     };
@@ -244,25 +263,26 @@ fn monte_carlo(budget: &Budget, drawn: &MonteCarlo) -> Phrase {
     let verdict = if drawn.agrees() {
         message!("drawn-agrees")
     } else {
-        let verdict = if outcome_width_w(drawn) < 2.0 * budget.expanded_w() {
+        let verdict = if outcome_width_w(drawn) < 2.0 * budget.expanded() {
             message!("drawn-narrower")
         } else if budget.statistical_freedom < FEW_DEGREES {
-            message!("drawn-few-days")
+            message!("drawn-wider-few-days")
         } else {
-            message!("drawn-skewed")
+            message!("drawn-wider-skewed")
         };
-        verdict.with("apart", fixed(drawn.apart_w, decimals))
+        verdict.with("apart", fixed(drawn.apart, decimals))
     };
-    let verdict = verdict.with("tolerance", short(drawn.tolerance_w));
-    joined([what, verdict], " ")
+    let verdict = verdict.with("tolerance", short(drawn.tolerance));
+    let unsettled = (!outcome.is_stable).then(|| message!("drawn-unsettled"));
+    joined([what, verdict].into_iter().chain(unsettled), " ")
 }
 
 /// What more data would bring, towards the target or towards what instruments leave.
 pub fn outlook(uncertainty: &RatingUncertainty) -> Option<Message> {
     let is_one_day = uncertainty.of_line.days.days.len() < 2;
     let Some((target_w, outlook)) = uncertainty.target else {
-        let least_w = uncertainty.budget.common_expanded_w();
-        return (uncertainty.budget.combined_w > 0.0).then(|| {
+        let least_w = uncertainty.budget.common_expanded();
+        return (uncertainty.budget.combined > 0.0).then(|| {
             let least = fixed(least_w, decimals_for(least_w));
             message!("outlook-at-best", least = least)
         });
@@ -321,12 +341,12 @@ fn reading(uncertainty: &RatingUncertainty) -> Option<Message> {
     let noise = &uncertainty.of_line.reading;
     let resolution_w = noise.resolution_w.filter(|watts| *watts > 0.0)?;
     let said = if uncertainty.step_is_most() {
-        message!("budget-note-reading-most")
+        message!("budget-note-step-most")
     } else {
         message!("budget-note-reading")
     };
     Some(
-        said.with("scatter", fixed(uncertainty.of_line.scatter().sd_w, 1))
+        said.with("scatter", fixed(uncertainty.of_line.line.residual_sd, 1))
             .with("step", fixed(resolution_w, 1))
             .with("moment", fixed(noise.clock_w, 1)),
     )
@@ -340,9 +360,9 @@ fn figure(uncertainty: &RatingUncertainty, words: &Words) -> Figure {
         alt: words.say(message!(
             "spread-alt",
             points = uncertainty.of_line.line.points,
-            power = fixed(budget.power_w, 1),
-            scatter = fixed(budget.without_common_w(), 1),
-            expanded = fixed(budget.expanded_w(), 1)
+            power = fixed(budget.value, 1),
+            scatter = fixed(budget.without_common(), 1),
+            expanded = fixed(budget.expanded(), 1)
         )),
     }
 }

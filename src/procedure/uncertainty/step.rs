@@ -1,6 +1,10 @@
 //! The step in which a thermometer was read, as its readings show it.
 
+use super::points::ReadingSpread;
+use crate::campaign::classes::InstrumentKind;
 use crate::procedure::run::Run;
+use crate::procedure::sources::{class_resolution_k, standard_of};
+use crate::procedure::tested::Tested;
 
 /// Steps of thermometers in °C, and in °F, largest first; digital ones step by halves of a degree.
 const STEPS: &[f64] = &[
@@ -15,9 +19,28 @@ const ROUNDING: f64 = 1e-6;
 /// Kelvin in a degree Fahrenheit.
 const K_PER_F: f64 = 5.0 / 9.0;
 
+/// How surely single readings of the water were made: its step, as stated, else as seen in the
+/// readings, else that of the class, read to the nearest; and the clock.
+///
+/// # Source
+/// JCGM 100:2008, F.2.2.1: a step d has the standard deviation d/√12.
+pub fn reading_spread(tested: &Tested) -> ReadingSpread {
+    let instruments = &tested.campaign.instruments;
+    let thermometer = &instruments.water_temperature;
+    let stated_k = thermometer
+        .resolution_k
+        .or_else(|| step_seen_k(&tested.runs));
+    let step_k = stated_k.or_else(|| class_resolution_k(thermometer));
+    let clock = standard_of(&instruments.clock, InstrumentKind::Clock);
+    ReadingSpread {
+        water_k: step_k.map(|step_k| step_k / 12.0_f64.sqrt()),
+        moment_s: clock.uncertainty.size(),
+    }
+}
+
 /// Largest step, K, of which all water temperatures are whole numbers, in °C or °F; of no
 /// usual one, the smallest distance of two readings. `None` with too few of them.
-pub fn step_seen_k(runs: &[Run]) -> Option<f64> {
+fn step_seen_k(runs: &[Run]) -> Option<f64> {
     let waters = runs.iter().map(|run| &run.readings.water_c.value);
     let readings: Vec<f64> = waters
         .flat_map(|water| water.iter().take(MOST).copied())

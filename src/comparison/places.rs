@@ -1,0 +1,30 @@
+//! How far apart two sites lie.
+
+use crate::campaign::model::Site;
+
+/// How far apart sites are one site, degrees: about a kilometre.
+const ONE_SITE_DEG: f64 = 0.01;
+/// Mean radius of the earth, km.
+///
+/// # Source
+/// IUGG, mean radius R1, from memory.
+const EARTH_KM: f64 = 6371.0;
+
+/// Whether two sites are one.
+pub fn is_one_site(one: &Site, two: &Site) -> bool {
+    (one.latitude_deg - two.latitude_deg).abs() < ONE_SITE_DEG
+        && (one.longitude_deg - two.longitude_deg).abs() < ONE_SITE_DEG
+}
+
+/// Distance of two sites over the ground, km.
+///
+/// # Source
+/// The haversine formula, as in any text on navigation.
+pub fn distance_km(one: &Site, two: &Site) -> f64 {
+    let half_sine = |one_deg: f64, two_deg: f64| ((two_deg - one_deg).to_radians() / 2.0).sin();
+    let north = half_sine(one.latitude_deg, two.latitude_deg);
+    let east = half_sine(one.longitude_deg, two.longitude_deg);
+    let cosines = one.latitude_deg.to_radians().cos() * two.latitude_deg.to_radians().cos();
+    let square = north * north + cosines * east * east;
+    2.0 * EARTH_KM * square.sqrt().min(1.0).asin()
+}

@@ -1,0 +1,123 @@
+//! Gain and loss, and what follows from them.
+
+use jiff::civil::Date;
+
+use super::finding::BalanceFinding;
+use crate::procedure::s580::limits::{RATING_DIFFERENCE_K, STANDARD_IRRADIANCE_W_M2};
+use crate::procedure::uncertainty::trials::{draw, printed};
+use crate::procedure::uncertainty::{Budget, Fitted, Independent, Region};
+use crate::stats::line::Bounds;
+
+/// What is found of a campaign's heat balance P = g·G − u·Td.
+#[derive(Debug, Clone)]
+pub struct HeatBalance {
+    /// Number of intervals that it rests on, those that are [`is_sound`](super::fit::is_sound).
+    pub intervals: usize,
+    /// Local dates that they lie on, in order.
+    pub dates: Vec<Date>,
+    /// Of the intervals' means, W/m².
+    pub mean_irradiance_w_m2: f64,
+    pub irradiance_w_m2: Bounds,
+    /// Lowest and highest temperature difference, K.
+    pub difference_k: Bounds,
+    /// Gain (m²) and loss (W/K) with all that makes them unsure.
+    pub fitted: Fitted,
+    /// g, W of gain for each W/m² of irradiance: m².
+    pub gain_m2: Figure,
+    /// u, W/K.
+    pub loss_w_per_k: Figure,
+    /// Power at 700 W/m² and 50 K, W.
+    pub power_700_50_w: Figure,
+    /// g/u, K m²/W; `None` where the loss may be none.
+    pub opto_thermal_ratio: Option<Figure>,
+    /// What scaling in proportion to irradiance adds to Ps(50), W; `None` without a rating.
+    pub scaling_in_ps50_w: Option<f64>,
+    pub findings: Vec<BalanceFinding>,
+}
+
+/// A figure with its uncertainty, in its unit.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Figure {
+    pub value: f64,
+    pub standard_uncertainty: f64,
+    /// For 95 %.
+    pub interval: Bounds,
+}
+
+impl Figure {
+    /// Half of the interval; the larger, where it is not even on both sides.
+    pub fn half_width(&self) -> f64 {
+        let Bounds { lower, upper } = self.interval;
+        (upper - self.value).max(self.value - lower)
+    }
+
+    /// Reads a figure off both parameters; `weights` are its derivatives.
+    fn read(fitted: &Fitted, weights: [f64; 2], of: impl Fn([f64; 2]) -> f64 + Sync) -> Figure {
+        let budget = Budget {
+            value: of(fitted.parameters),
+            ..fitted.budget(weights)
+        };
+        let drawn = draw(fitted, weights, &budget, of);
+        Figure {
+            value: budget.value,
+            standard_uncertainty: budget.combined,
+            interval: printed(&budget, drawn.as_ref()),
+        }
+    }
+}
+
+/// The figures of a fit.
+pub struct Figures {
+    pub gain_m2: Figure,
+    pub loss_w_per_k: Figure,
+    pub power_700_50_w: Figure,
+    pub opto_thermal_ratio: Option<Figure>,
+}
+
+impl Figures {
+    /// Gain, loss, power at 700 W/m² and 50 K, and the ratio of gain and loss.
+    ///
+    /// # Source
+    /// The opto-thermal ratio: Lahkar, Bhamu and Samdarshi, Applied Energy 99 (2012) 491–495,
+    /// from memory.
+    pub fn of(fitted: &Fitted) -> Figures {
+        let [gain, loss] = fitted.parameters;
+        let at = at_w(STANDARD_IRRADIANCE_W_M2, RATING_DIFFERENCE_K);
+        let loss_w_per_k = Figure::read(fitted, [0.0, 1.0], |[_, loss]| loss);
+        let has_loss = loss_w_per_k.interval.lower > 0.0;
+        Figures {
+            gain_m2: Figure::read(fitted, [1.0, 0.0], |[gain, _]| gain),
+            power_700_50_w: Figure::read(fitted, at, move |[gain, loss]| {
+                at[0] * gain + at[1] * loss
+            }),
+            opto_thermal_ratio: has_loss.then(|| {
+                let weights = [1.0 / loss, -gain / (loss * loss)];
+                Figure::read(fitted, weights, |[gain, loss]| gain / loss)
+            }),
+            loss_w_per_k,
+        }
+    }
+}
+
+/// Weights of gain and loss in the power at an irradiance and a temperature difference.
+pub fn at_w(irradiance_w_m2: f64, difference_k: f64) -> [f64; 2] {
+    [irradiance_w_m2, -difference_k]
+}
+
+impl HeatBalance {
+    /// Gain (weighed with W/m²) and loss (with −K) with the 95 % band at 700 W/m² and 50 K.
+    pub fn region(&self) -> Region {
+        self.fitted
+            .region(at_w(STANDARD_IRRADIANCE_W_M2, RATING_DIFFERENCE_K))
+    }
+
+    /// Intercept and slope of the power at an irradiance (W/m²) over the temperature difference.
+    pub fn power_at(&self, irradiance_w_m2: f64) -> Region {
+        self.region().times([irradiance_w_m2, -1.0])
+    }
+
+    /// Whether all of it was measured on one day: what another day would do is not in it.
+    pub fn is_of_one_day(&self) -> bool {
+        matches!(self.fitted.independent, Independent::Intervals(_))
+    }
+}

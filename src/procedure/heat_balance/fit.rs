@@ -1,0 +1,165 @@
+//! Gain and loss by least squares over all sound intervals.
+
+use super::balance::{Figures, HeatBalance};
+use super::finding::{BalanceFinding, FindingCode};
+use crate::language::{fixed, range};
+use crate::message;
+use crate::physics::water::SPECIFIC_HEAT_J_PER_KG_K;
+use crate::procedure::s580::S580;
+use crate::procedure::s580::intervals::Interval;
+use crate::procedure::s580::limits::{RATING_DIFFERENCE_K, STANDARD_IRRADIANCE_W_M2};
+use crate::procedure::s580::reason::Reason;
+use crate::procedure::sources::common_errors;
+use crate::procedure::tested::Tested;
+use crate::procedure::uncertainty::points::{TERMS, places};
+use crate::procedure::uncertainty::shift::Shift;
+use crate::procedure::uncertainty::step::reading_spread;
+use crate::procedure::uncertainty::{Fitted, Point};
+use crate::stats::line::Bounds;
+
+/// Share of the mean irradiance within which all of it lies where it hardly varied.
+/// Common practice, no published source.
+const HARDLY_VARIED: f64 = 0.2;
+
+/// Fits P = g·G − u·Td, without intercept, to every interval whose readings are sound: what
+/// sets an interval aside for irradiance, ambient, solar time or wind does not count here;
+/// what does for the water window, gaps, clouds and exclusions does.
+///
+/// P is the power that water and, where its heat capacity is stated, vessel take up. `None`
+/// with fewer than three intervals, and where gain and loss cannot be told apart.
+///
+/// # Source
+/// An energy balance whose terms are found by regression: after Funk and Larson, Solar Energy
+/// 62 (1998) 63–68, abstract seen. Which intervals count is this project's reading.
+pub fn fit(tested: &Tested, s580: &S580) -> Option<HeatBalance> {
+    let sound: Vec<&Interval> = s580.intervals.iter().filter(|one| is_sound(one)).collect();
+    let places = places(&sound, &tested.campaign.site.time_zone);
+    let points: Vec<Point> = sound
+        .iter()
+        .zip(places.of)
+        .filter_map(|(interval, place)| point(interval, tested, place))
+        .collect();
+    let campaign = &tested.campaign;
+    let common = common_errors(&campaign.instruments, &campaign.file.to_string_lossy());
+    let fitted = Fitted::fit(&points, balance, reading_spread(tested), common)?;
+    let Figures {
+        gain_m2,
+        loss_w_per_k,
+        power_700_50_w,
+        opto_thermal_ratio,
+    } = Figures::of(&fitted);
+    let irradiance: Vec<f64> = points.iter().map(|point| point.x1).collect();
+    let mut found = HeatBalance {
+        intervals: points.len(),
+        dates: places.dates,
+        mean_irradiance_w_m2: irradiance.iter().sum::<f64>() / irradiance.len() as f64,
+        irradiance_w_m2: extremes(irradiance.into_iter()),
+        difference_k: extremes(points.iter().map(Point::difference_k)),
+        scaling_in_ps50_w: s580.rated.as_ref().and_then(|_| {
+            let mean_w_m2 = s580.mean_irradiance_w_m2()?;
+            let share = 1.0 - STANDARD_IRRADIANCE_W_M2 / mean_w_m2;
+            Some(loss_w_per_k.value * RATING_DIFFERENCE_K * share)
+        }),
+        fitted,
+        gain_m2,
+        loss_w_per_k,
+        power_700_50_w,
+        opto_thermal_ratio,
+        findings: Vec::new(),
+    };
+    found.findings = findings(&found);
+    Some(found)
+}
+
+/// Whether an interval's readings are sound, whatever the practice says of the weather.
+pub fn is_sound(interval: &Interval) -> bool {
+    let is_weather = |reason: &Reason| match reason {
+        Reason::AmbientOutOfRange
+        | Reason::IrradianceLow
+        | Reason::IrradianceHigh
+        | Reason::IrradianceUnsteady
+        | Reason::WindHigh
+        | Reason::OutsideSolarWindow => true,
+        Reason::ReadingGap
+        | Reason::ExcludedByTester
+        | Reason::NotCloudless
+        | Reason::WaterBelowWindow
+        | Reason::WaterAboveWindow => false,
+    };
+    let measured = &interval.measured;
+    let is_complete = measured.irradiance.is_some() && measured.ambient.is_some();
+    is_complete && interval.reasons().iter().all(is_weather)
+}
+
+fn point(interval: &Interval, tested: &Tested, (day, follows): (usize, bool)) -> Option<Point> {
+    let measured = &interval.measured;
+    let water_j_per_k = tested.runs[interval.run].plan.water_kg * SPECIFIC_HEAT_J_PER_KG_K;
+    let vessel_j_per_k = 0.0;
+    let rise_k = measured.water_end_c - measured.water_start_c;
+    let per_kelvin = (water_j_per_k + vessel_j_per_k) / measured.duration_s;
+    Some(Point {
+        x1: measured.irradiance?.mean,
+        water_c: measured.water.mean,
+        ambient_c: measured.ambient?.mean,
+        of_water: water_j_per_k * rise_k / measured.duration_s,
+        of_vessel: vessel_j_per_k * rise_k / measured.duration_s,
+        per_kelvin,
+        per_second: per_kelvin * rise_k / measured.duration_s,
+        day,
+        follows,
+    })
+}
+
+/// P = g·G − u·Td.
+fn balance(shift: &Shift) -> [[f64; TERMS]; 3] {
+    let difference = shift.difference();
+    let [one, water, ambient] = difference.map(|factor| -factor);
+    let [of_water, of_vessel] = shift.power();
+    [
+        [shift.irradiance, 0.0, 0.0, 0.0, 0.0, 0.0],
+        [0.0, one, water, ambient, 0.0, 0.0],
+        [0.0, 0.0, 0.0, 0.0, of_water, of_vessel],
+    ]
+}
+
+fn extremes(values: impl Iterator<Item = f64> + Clone) -> Bounds {
+    Bounds {
+        lower: values.clone().fold(f64::INFINITY, f64::min),
+        upper: values.fold(f64::NEG_INFINITY, f64::max),
+    }
+}
+
+fn findings(found: &HeatBalance) -> Vec<BalanceFinding> {
+    let mut findings = Vec::new();
+    if found.is_of_one_day() {
+        findings.push(BalanceFinding::note(
+            FindingCode::OneDay,
+            message!("balance-one-day"),
+            message!("balance-one-day-remedy"),
+        ));
+    }
+    let Bounds { lower, upper } = found.irradiance_w_m2;
+    if upper - lower < HARDLY_VARIED * found.mean_irradiance_w_m2 {
+        findings.push(BalanceFinding::note(
+            FindingCode::IrradianceHardlyVaried,
+            message!(
+                "balance-irradiance-hardly-varied",
+                range = range(lower, upper, 0)
+            ),
+            message!("balance-irradiance-hardly-varied-remedy"),
+        ));
+    }
+    if found.opto_thermal_ratio.is_none() {
+        let interval = found.loss_w_per_k.interval;
+        findings.push(BalanceFinding::note(
+            FindingCode::LossNotShown,
+            message!(
+                "balance-loss-not-shown",
+                loss = fixed(found.loss_w_per_k.value, 2),
+                range = range(interval.lower, interval.upper, 2)
+            ),
+            message!("balance-loss-not-shown-remedy"),
+        ));
+    }
+    findings
+}

@@ -1,0 +1,11 @@
+//! The heat balance: what the cooker gains from the sun and loses to the air.
+//!
+//! [`fit()`] finds gain and loss over all sound intervals, and [`balance`] is what can be said
+//! with them at any irradiance; [`finding`] names what weakens it.
+
+pub mod balance;
+pub mod finding;
+pub mod fit;
+
+pub use balance::{Figure, HeatBalance};
+pub use fit::fit;

@@ -1,0 +1,106 @@
+//! How sure a line is, anywhere along it.
+
+use super::days::DayEffect;
+use crate::physics::water::SPECIFIC_HEAT_J_PER_KG_K;
+use crate::procedure::s580::intervals::Interval;
+use crate::procedure::s580::limits::{RATING_DIFFERENCE_K, STANDARD_IRRADIANCE_W_M2};
+use crate::procedure::sources::CommonError;
+use crate::procedure::uncertainty::points::{ReadingSpread, TERMS};
+use crate::procedure::uncertainty::shift::Shift;
+use crate::procedure::uncertainty::{Budget, Fitted, Point, Region};
+use crate::stats::line::Line;
+
+/// Everything that the uncertainty of a line follows from.
+#[derive(Debug, Clone)]
+pub struct LineUncertainty {
+    pub line: Line,
+    pub days: DayEffect,
+    /// Intercept and slope.
+    pub fitted: Fitted,
+    pub reading: ReadingNoise,
+}
+
+/// Standard deviation that single readings give the power of one interval, W. It is part
+/// of the scatter.
+#[derive(Debug, Clone, Copy, Default, PartialEq)]
+pub struct ReadingNoise {
+    /// From the step in which the water thermometer is read; `None` where it is not known.
+    pub resolution_w: Option<f64>,
+    /// From the moment at which it is read.
+    pub clock_w: f64,
+}
+
+impl ReadingNoise {
+    /// All of it, W.
+    pub fn of_interval_w(&self) -> f64 {
+        self.resolution_w.unwrap_or(0.0).hypot(self.clock_w)
+    }
+}
+
+impl LineUncertainty {
+    /// The uncertainty of the line through some points; `None` where their temperature
+    /// differences are too much alike.
+    pub fn of(
+        line: &Line,
+        points: &[Point],
+        readings: ReadingSpread,
+        common: Vec<CommonError>,
+    ) -> Option<LineUncertainty> {
+        let (resolution_w, clock_w) = readings.of_interval(points);
+        Some(LineUncertainty {
+            line: *line,
+            days: DayEffect::of(line, points),
+            fitted: Fitted::fit(points, standardised, readings, common)?,
+            reading: ReadingNoise {
+                resolution_w,
+                clock_w,
+            },
+        })
+    }
+
+    /// The budget of the line read at `at_k`, W.
+    pub fn at(&self, at_k: f64) -> Budget {
+        Budget {
+            value: self.line.predict(at_k),
+            ..self.fitted.budget([1.0, at_k])
+        }
+    }
+
+    /// Intercept and slope of the cooking power at an irradiance (W/m²), with the 95 % band at
+    /// 50 K. It holds for the irradiance of the test, at which normalising is undone.
+    pub fn power_at(&self, irradiance_w_m2: f64) -> Region {
+        let share = irradiance_w_m2 / STANDARD_IRRADIANCE_W_M2;
+        let region = self.fitted.region([1.0, RATING_DIFFERENCE_K]);
+        region.times([share; 2])
+    }
+}
+
+/// Ps = a + b·Td: power over irradiance on temperature difference.
+fn standardised(shift: &Shift) -> [[f64; TERMS]; 3] {
+    let [one, water, ambient] = shift.difference();
+    let [of_water, of_vessel] = shift.power().map(|factor| factor / shift.irradiance);
+    [
+        [1.0, 0.0, 0.0, 0.0, 0.0, 0.0],
+        [0.0, one, water, ambient, 0.0, 0.0],
+        [0.0, 0.0, 0.0, 0.0, of_water, of_vessel],
+    ]
+}
+
+/// What an interval gives to the line; `None` where it cannot be normalised.
+pub fn point(interval: &Interval, water_kg: f64, day: usize, follows: bool) -> Option<Point> {
+    let measured = &interval.measured;
+    let power_w = measured.standardised_power_w?;
+    let water_j_per_k = water_kg * SPECIFIC_HEAT_J_PER_KG_K;
+    let share = STANDARD_IRRADIANCE_W_M2 / measured.irradiance?.mean;
+    Some(Point {
+        x1: 1.0,
+        water_c: measured.water.mean,
+        ambient_c: measured.ambient?.mean,
+        of_water: power_w,
+        of_vessel: 0.0,
+        per_kelvin: water_j_per_k / measured.duration_s * share,
+        per_second: power_w / measured.duration_s,
+        day,
+        follows,
+    })
+}

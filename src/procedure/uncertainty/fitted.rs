@@ -1,0 +1,224 @@
+//! Two parameters, and all that makes them unsure.
+
+use super::budget::{Budget, MOST_FREEDOM, Origin};
+use super::points::{Law, Moments, Point, ReadingSpread};
+use super::shift::Shift;
+use crate::procedure::sources::CommonError;
+use crate::stats::two::{Covariance, Row, TwoFit, fit_two, jackknife, leave_out_groups};
+
+/// What is taken as independent.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Independent {
+    /// So many days: each is left out in turn.
+    Days(usize),
+    /// So many intervals, of one day or of days that cannot be left out.
+    Intervals(usize),
+}
+
+/// An error that all readings share, with what it does to both parameters for each unit (a
+/// fraction, or K) that the readings are too high.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Effect {
+    pub error: CommonError,
+    pub sensitivity: [f64; 2],
+}
+
+/// Two parameters of a fit with their uncertainty.
+#[derive(Debug, Clone)]
+pub struct Fitted {
+    pub parameters: [f64; 2],
+    pub independent: Independent,
+    /// Both parameters without each day in turn, where that can be told.
+    pub without_a_day: Option<Vec<[f64; 2]>>,
+    /// Of scatter and days.
+    pub statistical: Covariance,
+    /// Of single readings alone, which the scatter has in it.
+    pub of_readings: Covariance,
+    pub effects: Vec<Effect>,
+    /// What the draws start from.
+    pub moments: Moments,
+    pub law: Law,
+}
+
+/// Scatter and days of one figure.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Statistical {
+    pub covariance: Covariance,
+    pub freedom: f64,
+    /// Readings explain more than was seen.
+    pub is_of_readings: bool,
+}
+
+/// Two parameters with all their uncertainty, for what is read off them many times.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Region {
+    pub parameters: [f64; 2],
+    /// Of scatter, days and instruments.
+    pub covariance: Covariance,
+    /// For 95 %.
+    pub coverage_factor: f64,
+}
+
+impl Region {
+    /// w1·b1 + w2·b2.
+    pub fn value(&self, weights: [f64; 2]) -> f64 {
+        weights[0] * self.parameters[0] + weights[1] * self.parameters[1]
+    }
+
+    /// Half-width of its 95 % band.
+    pub fn half_width(&self, weights: [f64; 2]) -> f64 {
+        self.coverage_factor * self.covariance.of(weights).sqrt()
+    }
+
+    /// The same of the parameters times a factor each.
+    pub fn times(&self, [one, two]: [f64; 2]) -> Region {
+        Region {
+            parameters: [one * self.parameters[0], two * self.parameters[1]],
+            covariance: Covariance {
+                first: one * one * self.covariance.first,
+                both: one * two * self.covariance.both,
+                second: two * two * self.covariance.second,
+            },
+            ..*self
+        }
+    }
+}
+
+/// Half of the step by which a derivative is taken where an error is none.
+const SMALL_STEP: f64 = 1e-3;
+
+impl Fitted {
+    /// Fits both parameters; `None` with fewer than three points, and where the parameters
+    /// cannot be told apart.
+    ///
+    /// Where there are several days, each is left out in turn, so that days may differ in
+    /// level and in slope, and readings may follow each other. With one day the intervals are
+    /// independent but for the readings that they share.
+    ///
+    /// # Source
+    /// Jackknife: [`jackknife`]. Common errors: JCGM 100:2008, 5.1.3, note 2, by
+    /// differences of the whole fit. What covers is told in the contributor's guide.
+    pub fn fit(
+        points: &[Point],
+        law: Law,
+        readings: ReadingSpread,
+        common: Vec<CommonError>,
+    ) -> Option<Fitted> {
+        let rows: Vec<Row> = points.iter().map(|point| point.row(law)).collect();
+        let fit = fit_two(&rows)?;
+        let day: Vec<usize> = points.iter().map(|point| point.day).collect();
+        let of_readings = readings.of_fit(&fit, points, &rows);
+        let without_a_day = leave_out_groups(&rows, &day);
+        let (independent, statistical) = match &without_a_day {
+            Some(fits) => (Independent::Days(fits.len()), jackknife(fits)),
+            None => (
+                Independent::Intervals(rows.len()),
+                of_intervals(&fit, readings.of_interval(points), of_readings),
+            ),
+        };
+        let moments = Moments::of(points);
+        let effects = common.into_iter().map(|error| {
+            let size = error.standard.size();
+            let step = if size > 0.0 { size } else { SMALL_STEP };
+            let at = |size: f64| moments.fit(law, &Shift::of(error.source, size));
+            let sensitivity = match (at(step), at(-step)) {
+                (Some(more), Some(less)) => {
+                    [0, 1].map(|which| (more[which] - less[which]) / (2.0 * step))
+                }
+                _ => [f64::NAN; 2],
+            };
+            Effect { error, sensitivity }
+        });
+        Some(Fitted {
+            parameters: fit.parameters,
+            independent,
+            without_a_day,
+            statistical,
+            of_readings,
+            effects: effects.collect(),
+            moments,
+            law,
+        })
+    }
+
+    /// Degrees of freedom of scatter and days.
+    pub fn freedom(&self) -> f64 {
+        match self.independent {
+            Independent::Days(days) => days as f64 - 1.0,
+            Independent::Intervals(intervals) => intervals as f64 - 2.0,
+        }
+    }
+
+    /// Scatter and days of w1·b1 + w2·b2, never less than the readings themselves give.
+    pub fn statistical(&self, weights: [f64; 2]) -> Statistical {
+        let is_of_readings = self.of_readings.of(weights) > self.statistical.of(weights);
+        let (covariance, freedom) = if is_of_readings {
+            (self.of_readings, MOST_FREEDOM)
+        } else {
+            (self.statistical, self.freedom())
+        };
+        Statistical {
+            covariance,
+            freedom,
+            is_of_readings,
+        }
+    }
+
+    /// The budget of w1·b1 + w2·b2, in its unit.
+    pub fn budget(&self, weights: [f64; 2]) -> Budget {
+        let statistical = self.statistical(weights);
+        let origin = match self.independent {
+            _ if statistical.is_of_readings => Origin::ReadingNoise,
+            Independent::Days(_) => Origin::Days,
+            Independent::Intervals(_) => Origin::Scatter,
+        };
+        let read = |pair: [f64; 2]| weights[0] * pair[0] + weights[1] * pair[1];
+        let common = self.effects.iter();
+        let common = common.map(|effect| {
+            let size = effect.error.standard.size();
+            (effect.error.clone(), read(effect.sensitivity) * size)
+        });
+        Budget::new(
+            read(self.parameters),
+            (origin, statistical.covariance.of(weights).sqrt()),
+            statistical.freedom,
+            common,
+        )
+    }
+
+    /// Both parameters with one covariance and one coverage factor, those of the figure with
+    /// these weights: the 95 % band of whatever is read off them.
+    pub fn region(&self, weights: [f64; 2]) -> Region {
+        let mut covariance = self.statistical(weights).covariance;
+        for (index, effect) in self.effects.iter().enumerate() {
+            let is_same = |other: &&Effect| other.error.identity == effect.error.identity;
+            if self.effects[..index].iter().any(|other| is_same(&other)) {
+                continue;
+            }
+            let mut moved = [0.0; 2];
+            for one in self.effects.iter().filter(is_same) {
+                let size = one.error.standard.size();
+                moved = [0, 1].map(|which| moved[which] + size * one.sensitivity[which]);
+            }
+            covariance.add(moved, 1.0);
+        }
+        Region {
+            parameters: self.parameters,
+            covariance,
+            coverage_factor: self.budget(weights).coverage_factor,
+        }
+    }
+
+    /// The errors that all readings share.
+    pub fn common(&self) -> impl Iterator<Item = &CommonError> {
+        self.effects.iter().map(|effect| &effect.error)
+    }
+}
+
+/// Of intervals that are independent but for the readings that they share: what was seen
+/// beyond the readings' part, and that part with its correlation.
+fn of_intervals(fit: &TwoFit, of_one: (Option<f64>, f64), of_readings: Covariance) -> Covariance {
+    let read = of_one.0.unwrap_or(0.0).powi(2) + of_one.1.powi(2);
+    let rest = (fit.residual_variance() - read).max(0.0);
+    fit.inverse.times(rest).plus(of_readings)
+}

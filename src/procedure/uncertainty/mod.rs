@@ -1,0 +1,18 @@
+//! How sure what is fitted to the readings of several days is, for any procedure.
+//!
+//! [`shift`] is what an error that all readings share does to them, [`points`] what they give
+//! to a fit of two parameters, [`fitted`] the fit with all that makes it unsure, [`budget`] that
+//! of one figure read off it, [`trials`] the same by drawing, and [`step`] how finely a
+//! thermometer was read.
+
+pub mod budget;
+pub mod fitted;
+pub mod points;
+pub mod shift;
+pub mod step;
+pub mod trials;
+
+pub use budget::{Budget, coverage_factor};
+pub use fitted::{Fitted, Independent, Region};
+pub use points::Point;
+pub use trials::MonteCarlo;
