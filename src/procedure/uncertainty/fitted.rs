@@ -84,8 +84,8 @@ impl Region {
     }
 }
 
-/// Half of the step by which a derivative is taken where an error is none.
-const SMALL_STEP: f64 = 1e-3;
+/// Step by which a derivative is taken, a fraction or K.
+const STEP: f64 = 2e-3;
 
 impl Fitted {
     /// Fits both parameters; `None` with fewer than three points, and where the parameters
@@ -96,8 +96,8 @@ impl Fitted {
     /// independent but for the readings that they share.
     ///
     /// # Source
-    /// Jackknife: [`jackknife`]. Common errors: JCGM 100:2008, 5.1.3, note 2, by
-    /// differences of the whole fit. What covers is told in the contributor's guide.
+    /// Jackknife: [`jackknife`]. Common errors: JCGM 100:2008, 5.1.3, by the derivative of
+    /// the whole fit. What covers is told in the contributor's guide.
     pub fn fit(
         points: &[Point],
         law: Law,
@@ -117,17 +117,9 @@ impl Fitted {
             ),
         };
         let moments = Moments::of(points);
-        let effects = common.into_iter().map(|error| {
-            let size = error.standard.size();
-            let step = if size > 0.0 { size } else { SMALL_STEP };
-            let at = |size: f64| moments.fit(law, &Shift::of(error.source, size));
-            let sensitivity = match (at(step), at(-step)) {
-                (Some(more), Some(less)) => {
-                    [0, 1].map(|which| (more[which] - less[which]) / (2.0 * step))
-                }
-                _ => [f64::NAN; 2],
-            };
-            Effect { error, sensitivity }
+        let effects = common.into_iter().map(|error| Effect {
+            sensitivity: derivative(|size| moments.fit(law, &Shift::of(error.source, size))),
+            error,
         });
         Some(Fitted {
             parameters: fit.parameters,
@@ -213,6 +205,16 @@ impl Fitted {
     pub fn common(&self) -> impl Iterator<Item = &CommonError> {
         self.effects.iter().map(|effect| &effect.error)
     }
+}
+
+/// Derivative of both parameters where an error is none, by differences over two steps on
+/// either side; not a number where the fit fails there.
+fn derivative(at: impl Fn(f64) -> Option<[f64; 2]>) -> [f64; 2] {
+    let all = [STEP, -STEP, 2.0 * STEP, -2.0 * STEP].map(|size| at(size).unwrap_or([f64::NAN; 2]));
+    [0, 1].map(|which| {
+        let [more, less, much_more, much_less] = all.map(|fit| fit[which]);
+        (8.0 * (more - less) - (much_more - much_less)) / (12.0 * STEP)
+    })
 }
 
 /// Of intervals that are independent but for the readings that they share: what was seen

@@ -13,12 +13,13 @@ const OF_DRAWS: f64 = 0.01;
 fn sum_of(draw: impl Fn(&mut Generator) -> f64 + Sync) -> Outcome {
     let plan = Plan {
         seed: 9,
-        tolerance: 0.0,
+        tolerance: [0.0],
         block: BLOCK,
         most_trials: 400_000,
     };
     let draw = &draw;
-    propagate(plan, || move |generator: &mut Generator| draw(generator))
+    let [sum] = propagate(plan, || move |generator: &mut Generator| [draw(generator)]);
+    sum
 }
 
 #[test]
@@ -67,12 +68,12 @@ fn tolerance_is_half_of_the_last_digit_as_7_9_2_has_it() {
 fn one_seed_gives_one_outcome_and_draws_stop_when_the_ends_are_known() {
     let plan = Plan {
         seed: 4,
-        tolerance: 0.1,
+        tolerance: [0.1],
         block: 2_000,
         most_trials: 1_000_000,
     };
-    let drawn = || propagate(plan, || normal);
-    let (one, two) = (drawn(), drawn());
+    let drawn = || propagate(plan, || |generator: &mut Generator| [normal(generator)]);
+    let ([one], [two]) = (drawn(), drawn());
     assert_eq!(one, two);
     assert!(one.is_stable && one.trials < 100_000, "{one:?}");
     assert_absolute("upper", one.upper, 1.96, 0.1);

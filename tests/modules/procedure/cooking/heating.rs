@@ -15,7 +15,8 @@ use crate::data::{assert_absolute, assert_relative};
 
 use crate::procedure::s580::uncertainty::{
     AMBIENT_C, BOILING_POINT_C, FROM_K, RESIDUAL_SD_W, ROUNDING, SPECIFIC_HEAT_J_PER_KG_K,
-    TESTED_KG, TO_K, by_hand, four_instruments, line_of, no_instruments, uncertainty_of,
+    TESTED_KG, TO_K, by_hand, four_instruments, line_of, no_instruments, point, uncertainty_of,
+    uncertainty_of_points,
 };
 
 /// An invented interval on the line; of it only the ambient temperature matters here.
@@ -61,6 +62,7 @@ fn kitchen(tested_kg: f64, boiling_point_c: f64) -> Kitchen<'static> {
     Kitchen {
         tested_kg,
         mean_ambient_c: AMBIENT_C,
+        irradiance_w_m2: 700.0,
         boiling_point_c,
         window_s: 4.0 * 3600.0,
         wishes: &NO_WISHES,
@@ -72,7 +74,7 @@ fn cooking_of(line: &Line, instruments: &Instruments) -> Cooking {
     assert_eq!(mean_ambient_c(&intervals), Some(AMBIENT_C));
 
     let sure = uncertainty_of(line, instruments);
-    cook(&sure, kitchen(TESTED_KG, BOILING_POINT_C))
+    cook(&sure.power_at(700.0), kitchen(TESTED_KG, BOILING_POINT_C))
 }
 
 fn heating(cooking: &Cooking, water_kg: f64) -> WaterHeating {
@@ -166,7 +168,7 @@ fn shortest_and_longest_time_run_along_the_edges_of_the_band() {
 
 #[test]
 fn instruments_widen_the_band_and_so_the_range() {
-    // The edges by stepping: u² = s²·(1/8 + (x − 40)²/800) + (0.03² + 0.005²)·P² + 2·(0.5·2)²,
+    // The edges by stepping: scatter, irradiance, mass and both thermometers,
     // k by 26.7.5 of Abramowitz and Stegun from ν = 6·(u/u_A)⁴ rounded down, at least 6:
     // between 1.96 and 2.45, so held only between the two. Then with no scatter, where k
     // is the normal quantile (10⁴ degrees of freedom: 1.960 201): to the midpoint rule.
@@ -176,9 +178,13 @@ fn instruments_widen_the_band_and_so_the_range() {
     assert!(widened.shortest_s < plain.shortest_s);
     assert!(widened.longest_s.unwrap() > plain.longest_s.unwrap());
     let perfect = time_of(&line_of(180.0, -2.0, 0.0), &four_instruments(), 2.0);
+    let scale = 0.5 * 2.0_f64.sqrt() / 80.0;
     let half_width_w = |k: f64| {
         let power_w = 180.0 - 2.0 * k;
-        1.960_201 * ((0.03_f64.powi(2) + 0.005_f64.powi(2)) * power_w * power_w + 2.0).sqrt()
+        let scaled_w = (0.03_f64.powi(2) + 0.005_f64.powi(2)) * power_w * power_w;
+        // Either offset 0.5/√2 K·2 W/K; scale of the water s·(180 − 68 W), of the air s·68 W.
+        let thermometers_w = 0.5 + 0.5 + (112.0 * scale).powi(2) + (68.0 * scale).powi(2);
+        1.960_201 * (scaled_w + thermometers_w).sqrt()
     };
     let shortest_s = stepped_s(|k| 180.0 - 2.0 * k + half_width_w(k), 2.0);
     let longest_s = stepped_s(|k| 180.0 - 2.0 * k - half_width_w(k), 2.0);
@@ -253,30 +259,34 @@ fn water_that_loses_heat_on_the_way_never_gets_there() {
     assert_relative("b", line.slope, -0.1, 1e-9);
     assert!(line.confidence(40.0).upper < -9.0);
     assert!(line.confidence(FROM_K).upper > 0.0 && line.confidence(TO_K).upper > 0.0);
-    for heating in cooking_of(&line, &no_instruments()).heatings {
+    let rows = difference_k.iter().zip(&power_w);
+    let points: Vec<_> = rows.map(|(k, w)| point(*k, *w, 0, false)).collect();
+    let sure = uncertainty_of_points(&line, &points, &no_instruments());
+    let cooking = cook(&sure.power_at(700.0), kitchen(TESTED_KG, BOILING_POINT_C));
+    for heating in cooking.heatings {
         assert_eq!(heating.time, None);
         assert!(!heating.may_get_there, "{heating:?}");
     }
 }
 
 #[test]
-fn useful_heat_ends_at_the_lines_zero_with_its_range_by_hand() {
-    // −a/b = 90 K, so 116 °C; u = s·√(1/8 + (90 − 40)²/800)/|b| = 2·√3.25/2 = 1.802 776 K,
-    // times t95(6) = 4.411 234 K. Tolerance: the six decimals.
+fn useful_heat_ends_where_the_band_crosses_zero_by_hand() {
+    // 100 − 2x is zero at 50 K, so 76 °C. Its edges 100 − 2x ± t95(6)·2·√(1/8 + (x − 40)²/800)
+    // are zero at 74.845 034 and 77.305 780 °C (scipy, brentq).
+    let cooking = cooking_of(&line_of(100.0, -2.0, 1.0), &no_instruments());
+    let ends = cooking.heat_ends.unwrap();
+    assert_relative("best", ends.best_c, 76.0, ROUNDING);
+    assert_absolute("lowest", ends.lowest_c, 74.845_034, 1e-6);
+    assert_absolute("highest", ends.highest_c, 77.305_780, 1e-6);
+}
+
+#[test]
+fn useful_heat_never_ends_above_the_boiling_point() {
+    // 180 − 2x would be zero at 116 °C, and water boils at 99.6 °C.
     let ends = cooking_of(&by_hand(), &no_instruments()).heat_ends.unwrap();
-    assert_relative("best", ends.best_c, 116.0, ROUNDING);
-    assert_absolute("lowest", ends.lowest_c, 116.0 - 4.411_234, 1e-6);
-    assert_absolute("highest", ends.highest_c, 116.0 + 4.411_234, 1e-6);
-    // Where no power is left irradiance and mass have nothing to scale; both thermometers
-    // add 0.5 K each: without scatter ± 1.960 201·√(0.5² + 0.5²) = 1.386 071 K.
-    let perfect = cooking_of(&line_of(180.0, -2.0, 0.0), &four_instruments());
-    let ends = perfect.heat_ends.unwrap();
-    assert_absolute(
-        "thermometers alone",
-        ends.highest_c,
-        116.0 + 1.386_071,
-        1e-5,
-    );
+    for ends_c in [ends.best_c, ends.lowest_c, ends.highest_c] {
+        assert_relative("end", ends_c, BOILING_POINT_C, ROUNDING);
+    }
 }
 
 #[test]
@@ -293,7 +303,7 @@ fn water_that_boils_below_the_target_is_heated_to_boiling() {
     // To 90 °C: P2 = 180 − 2·64 = 52 W, ln(192/52) = 1.306 251 653,
     // 1 kg: 2093·1.306 251 653 = 2733.984 711 s. Tolerance: the ten digits.
     let sure = uncertainty_of(&by_hand(), &no_instruments());
-    let cooking = cook(&sure, kitchen(TESTED_KG, 90.0));
+    let cooking = cook(&sure.power_at(700.0), kitchen(TESTED_KG, 90.0));
     assert_eq!((cooking.target_c, cooking.boils_below_target), (90.0, true));
     let time_s = heating(&cooking, 1.0).time.unwrap().best_s;
     assert_relative("1 kg", time_s, 2_733.984_711, 1e-9);
@@ -323,7 +333,7 @@ fn ambient_is_the_mean_of_the_intervals_on_the_line_alone() {
 #[test]
 fn a_tested_load_that_is_listed_anyway_is_listed_once() {
     let sure = uncertainty_of(&by_hand(), &no_instruments());
-    let cooking = cook(&sure, kitchen(2.0, BOILING_POINT_C));
+    let cooking = cook(&sure.power_at(700.0), kitchen(2.0, BOILING_POINT_C));
     let loads: Vec<f64> = cooking.heatings.iter().map(|h| h.water_kg).collect();
     assert_eq!(loads, [1.0, 2.0, 4.0]);
 }

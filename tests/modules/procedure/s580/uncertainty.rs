@@ -16,13 +16,14 @@
 
 use simmerline::campaign::model::{Instrument, Instruments};
 use simmerline::campaign::standard_uncertainty::Uncertainty;
-use simmerline::procedure::s580::uncertainty::budget::{Contribution, Origin, ReadingNoise};
-use simmerline::procedure::s580::uncertainty::days::{DayEffect, Points};
+use simmerline::procedure::s580::uncertainty::LineUncertainty;
+use simmerline::procedure::s580::uncertainty::days::Order;
 use simmerline::procedure::s580::uncertainty::outlook::Outlook;
-use simmerline::procedure::s580::uncertainty::{Budget, LineUncertainty};
 use simmerline::procedure::sources;
+use simmerline::procedure::uncertainty::budget::{Contribution, Origin};
+use simmerline::procedure::uncertainty::points::ReadingSpread;
+use simmerline::procedure::uncertainty::{Budget, Point};
 use simmerline::stats::combine::{combined, effective_freedom};
-use simmerline::stats::groups::Sums;
 use simmerline::stats::line::{Line, fit_line};
 use simmerline::stats::student::{two_sided_p, two_sided_t};
 
@@ -30,6 +31,9 @@ use crate::data::{assert_absolute, assert_relative};
 
 /// Sums of eight whole numbers are exact, and a dozen operations on them lose two digits.
 pub const ROUNDING: f64 = 1e-13;
+/// Effects of instruments are derivatives by differences of the fit over steps of 0.002: the
+/// fourth power of that, and what the sums lose over it.
+pub const DERIVATIVE: f64 = 1e-9;
 /// The inverse of the t distribution is an iteration: a few digits more.
 const QUANTILE: f64 = 1e-9;
 
@@ -93,30 +97,40 @@ pub fn no_instruments() -> Instruments {
     }
 }
 
-/// The uncertainty of a line whose points are of one day, with the instruments that are
-/// stated and nothing else.
-pub fn uncertainty_of(line: &Line, instruments: &Instruments) -> LineUncertainty {
-    let is_stated = |error: &sources::CommonError| error.basis == sources::Basis::Stated;
-    let day = Sums {
-        points: line.points,
-        x_mean: line.x_mean(),
-        ..Sums::default()
-    };
-    LineUncertainty {
-        line: *line,
-        days: DayEffect {
-            days: vec![day],
-            test: None,
-            neighbours: None,
-            within_sd_w: None,
-            between_sd_w: None,
-        },
-        common: sources::common_errors(instruments, "invented")
-            .into_iter()
-            .filter(is_stated)
-            .collect(),
-        reading: ReadingNoise::default(),
+/// A point of the line in air of 26 °C, as of a thermometer that is read without error.
+pub fn point(difference_k: f64, power_w: f64, day: usize, follows: bool) -> Point {
+    Point {
+        x1: 1.0,
+        water_c: AMBIENT_C + difference_k,
+        ambient_c: AMBIENT_C,
+        of_water: power_w,
+        of_vessel: 0.0,
+        per_kelvin: 0.0,
+        per_second: 0.0,
+        day,
+        follows,
     }
+}
+
+/// The uncertainty of a line of the eight points above, all of one day, with the instruments
+/// that are stated and nothing else.
+pub fn uncertainty_of(line: &Line, instruments: &Instruments) -> LineUncertainty {
+    let scatter = line.residual_sd / RESIDUAL_SD_W;
+    let of_point = |(x, e): (&f64, &f64)| point(*x, line.predict(*x) + scatter * e, 0, false);
+    let points: Vec<Point> = DIFFERENCE_K.iter().zip(&RESIDUAL_W).map(of_point).collect();
+    uncertainty_of_points(line, &points, instruments)
+}
+
+/// The same of any points of the line.
+pub fn uncertainty_of_points(
+    line: &Line,
+    points: &[Point],
+    instruments: &Instruments,
+) -> LineUncertainty {
+    let is_stated = |error: &sources::CommonError| error.basis == sources::Basis::Stated;
+    let errors = sources::common_errors(instruments, "invented").into_iter();
+    let readings = ReadingSpread::default();
+    LineUncertainty::of(line, points, readings, errors.filter(is_stated).collect()).unwrap()
 }
 
 fn draw_up(line: &Line, instruments: &Instruments) -> Budget {
@@ -134,7 +148,7 @@ fn contribution_w(budget: &Budget, source: &str) -> f64 {
     let mut parts = budget.contributions.iter();
     let part = parts.find(|part| name(part).contains(source));
     part.unwrap_or_else(|| panic!("no contribution of {source}"))
-        .effect_w
+        .effect
         .abs()
 }
 
@@ -178,19 +192,25 @@ fn the_line_of_the_comment_is_the_line_that_is_fitted() {
 
 #[test]
 fn each_instrument_adds_what_it_does_by_hand() {
-    // Irradiance 0.03·80 W, mass 0.005·80 W, either temperature 0.5 K·2 W/K.
+    // Irradiance 0.03·80 W, mass 0.005·80 W. A thermometer's 0.5 K are an offset of 0.5/√2 K,
+    // times 2 W/K, and a scale error of s = 0.5·√2/80 about 60 °C. That of the water makes
+    // Ps (1 + s) times and Td (1 + s)·Td − 34 K·s, so the line at 50 K s·(180 W − 34 K·2 W/K)
+    // more; that of the air makes Td 34 K·s more, so the line s·34 K·2 W/K more.
     let budget = draw_up(&by_hand(), &four_instruments());
+    let scale = 0.5 * 2.0_f64.sqrt() / 80.0;
     for (source, expected_w) in [
         ("scatter", 1.0),
         ("irradiance", 2.4),
         ("mass", 0.4),
-        ("water temperature", 1.0),
-        ("ambient temperature", 1.0),
+        ("water temperature, offset", 2.0_f64.sqrt() / 2.0),
+        ("water temperature, scale", 112.0 * scale),
+        ("ambient temperature, offset", 2.0_f64.sqrt() / 2.0),
+        ("ambient temperature, scale", 68.0 * scale),
     ] {
         let found_w = contribution_w(&budget, source);
-        assert_relative(source, found_w, expected_w, ROUNDING);
+        assert_relative(source, found_w, expected_w, DERIVATIVE);
     }
-    assert_eq!(budget.contributions.len(), 5);
+    assert_eq!(budget.contributions.len(), 7);
     let by_statistics = budget
         .contributions
         .iter()
@@ -198,44 +218,71 @@ fn each_instrument_adds_what_it_does_by_hand() {
     assert_eq!(by_statistics.map(name).collect::<Vec<_>>(), ["scatter"]);
     let shares: f64 = budget.contributions.iter().map(|part| part.share).sum();
     assert_relative("shares", shares, 1.0, ROUNDING);
-    let parts = budget
-        .contributions
-        .iter()
-        .map(|part| budget.part_of_expanded_w(part));
-    assert_relative("parts", parts.sum(), budget.expanded_w(), ROUNDING);
+    assert_relative(
+        "scatter",
+        budget.statistical_share(),
+        1.0 / 9.26125,
+        DERIVATIVE,
+    );
 }
 
 #[test]
 fn combined_and_expanded_uncertainty_are_those_by_hand() {
-    // u_c² = 1 + 5.76 + 0.16 + 1 + 1 = 8.92 W², u_c = 2.986 636 905 W.
-    // ν_eff = 8.92²/(1⁴/6) = 6·79.5664 = 477.3984.
-    // k by scipy 1.17.1, t.ppf(0.975, 477.3984) = 1.964 945 557, of which 26.7.5 gives the
-    // same in z = 1.959 963 985. U = u_c·k = 5.868 578 916 W.
+    // u_c² = 1 + 5.76 + 0.16 + (0.5 + 0.98) + (0.5 + 0.361 25) = 9.261 25 W²,
+    // u_c = 3.043 230 192 W. ν_eff = 9.261 25²/(1⁴/6) = 514.624 509 4.
+    // k by scipy, t.ppf(0.975, 514.6245094) = 1.964 584 374, of which 26.7.5 gives the
+    // same in z = 1.959 963 985. U = u_c·k = 5.978 682 480 W.
     // Tolerance: half of the last digit written here, and of both factors in U.
     let budget = draw_up(&by_hand(), &four_instruments());
-    assert_absolute("u_c", budget.combined_w, 2.986_636_905, 0.51e-9);
+    assert_absolute("u_c", budget.combined, 3.043_230_192, 2e-9);
     let found = budget.effective_freedom;
-    assert_relative("ν_eff", found, 477.398_4, 10.0 * ROUNDING);
-    assert_absolute("k", budget.coverage_factor, 1.964_945_557, 1e-9);
-    assert_absolute("U", budget.expanded_w(), 5.868_578_916, 3e-9);
+    assert_relative("ν_eff", found, 514.624_509_4, 1e-8);
+    assert_absolute("k", budget.coverage_factor, 1.964_584_374, 1e-9);
+    assert_absolute("U", budget.expanded(), 5.978_682_480, 6e-9);
 }
 
 #[test]
 fn what_intervals_share_is_kept_apart_from_scatter() {
-    // u_common² = 5.76 + 0.16 + 1 + 1 = 7.92 W², u_A = 1 W.
+    // u_common² = 5.76 + 0.16 + 1.48 + 0.861 25 = 8.261 25 W², u_A = 1 W.
     let budget = draw_up(&by_hand(), &four_instruments());
-    assert_relative("common²", budget.common_w.powi(2), 7.92, 10.0 * ROUNDING);
-    assert_relative("scatter", budget.statistical_w, 1.0, ROUNDING);
+    assert_relative("common²", budget.common.powi(2), 8.261_25, DERIVATIVE);
+    assert_relative("scatter", budget.statistical, 1.0, ROUNDING);
 }
 
 #[test]
-fn one_thermometer_for_water_and_air_cancels_in_their_difference() {
-    // An offset of it is in both, so Td does not move: u_c² = 1 + 5.76 + 0.16 W².
+fn one_thermometer_for_water_and_air_leaves_its_scale_in_the_rise() {
+    // An offset of it is in both, so Td does not move. Its scale error makes the rise and Td
+    // (1 + s) times, whatever it turns about: the line at 50 K s·180 W more, which is
+    // 180·0.5·√2/80 W = 1.590 990 W. u_c² = 1 + 5.76 + 0.16 + 2.531 25 W².
     let mut instruments = four_instruments();
     instruments.water_temperature.id = Some("thermometer 1".to_owned());
     instruments.ambient_temperature.id = Some("thermometer 1".to_owned());
     let budget = draw_up(&by_hand(), &instruments);
-    assert_relative("u_c²", budget.combined_w.powi(2), 6.92, 10.0 * ROUNDING);
+    assert_relative("u_c²", budget.combined.powi(2), 9.451_25, DERIVATIVE);
+}
+
+#[test]
+fn a_thermometers_uncertainty_holds_at_both_ends_of_its_range() {
+    // At 20 and at 100 °C offset and scale together are the 0.5 K that are stated, and the
+    // errors at both ends have nothing to do with each other.
+    let instruments = Instruments {
+        water_temperature: stated(Uncertainty::Kelvin(0.5)),
+        ..no_instruments()
+    };
+    let errors = sources::common_errors(&instruments, "invented");
+    let size = |source: sources::Source| {
+        let mut errors = errors.iter();
+        let error = errors.find(|error| error.source == source).unwrap();
+        error.standard.size()
+    };
+    let offset_k = size(sources::Source::WaterTemperature);
+    let scale = size(sources::Source::WaterScale);
+    let at_k = |celsius: f64| scale * (celsius - sources::SCALE_ABOUT_C);
+    for celsius in [20.0, 100.0] {
+        assert_relative("end", offset_k.hypot(at_k(celsius)), 0.5, ROUNDING);
+    }
+    let covariance = offset_k * offset_k + at_k(20.0) * at_k(100.0);
+    assert_absolute("covariance", covariance, 0.0, ROUNDING);
 }
 
 #[test]
@@ -257,11 +304,11 @@ fn what_is_not_stated_is_assumed_to_be_the_most_cautious_class() {
 
 #[test]
 fn degrees_of_freedom_need_not_be_whole() {
-    // The water's temperature alone, 0.29 K: u_c² = 1 + (0.29·2)² = 1.3364 W²,
+    // Irradiance alone, 0.725 %: u_c² = 1 + (0.00725·80)² = 1.3364 W²,
     // ν_eff = 6·1.3364² = 10.715 790; k by scipy 1.17.1, t.ppf(0.975, 10.71579), lies
     // between rows 10 and 11 of student_t.csv.
     let instruments = Instruments {
-        water_temperature: stated(Uncertainty::Kelvin(0.29)),
+        irradiance: stated(Uncertainty::Relative(0.00725)),
         ..no_instruments()
     };
     let budget = draw_up(&by_hand(), &instruments);
@@ -294,15 +341,15 @@ fn degrees_of_freedom_agree_with_the_formula_for_any_mix_of_instruments() {
     // 3.2 u_A, so that is 6·3.2⁴/10⁹ = 6.3e-7 for each of the two.
     for scatter in [0.5, 1.0, 4.0] {
         for irradiance in [None, Some(0.0), Some(0.01), Some(0.02)] {
-            for water_k in [None, Some(0.1), Some(0.6)] {
+            for mass in [None, Some(0.003), Some(0.015)] {
                 let line = line_of(180.0, -2.0, scatter);
                 let instruments = Instruments {
                     irradiance: Instrument {
                         uncertainty: irradiance.map(Uncertainty::Relative),
                         ..Instrument::default()
                     },
-                    water_temperature: Instrument {
-                        uncertainty: water_k.map(Uncertainty::Kelvin),
+                    water_mass: Instrument {
+                        uncertainty: mass.map(Uncertainty::Relative),
                         ..Instrument::default()
                     },
                     ..no_instruments()
@@ -311,11 +358,11 @@ fn degrees_of_freedom_agree_with_the_formula_for_any_mix_of_instruments() {
                 let parts = [
                     (scatter, DEGREES_OF_FREEDOM),
                     (irradiance.unwrap_or(0.0) * 80.0, 1e9),
-                    (water_k.unwrap_or(0.0) * 2.0, 1e9),
+                    (mass.unwrap_or(0.0) * 80.0, 1e9),
                 ];
                 let expected = effective_degrees_of_freedom(&parts);
                 let found = budget.effective_freedom;
-                let what = format!("{scatter}, {irradiance:?}, {water_k:?}");
+                let what = format!("{scatter}, {irradiance:?}, {mass:?}");
                 assert_relative(&what, found, expected, 1.3e-6);
                 let left_out = two_sided_p(budget.coverage_factor, found);
                 assert_absolute(&what, left_out, 0.05, QUANTILE);
@@ -328,7 +375,7 @@ fn degrees_of_freedom_agree_with_the_formula_for_any_mix_of_instruments() {
 fn without_instruments_the_budget_is_the_regressions_own_interval() {
     // t95(6): 2.446 911 851 leaves 0.95 inside by the finite sum.
     let budget = draw_up(&by_hand(), &no_instruments());
-    assert_relative("u_c", budget.combined_w, 1.0, ROUNDING);
+    assert_relative("u_c", budget.combined, 1.0, ROUNDING);
     assert_relative("ν", budget.effective_freedom, 6.0, ROUNDING);
     assert_absolute("t95(6)", coverage(2.446_911_851, 6), 0.95, QUANTILE);
     assert_absolute("k", budget.coverage_factor, 2.446_911_851, QUANTILE);
@@ -345,22 +392,22 @@ fn without_instruments_no_degree_of_freedom_is_lost() {
         let what = format!("scatter {scatter}");
         assert_relative(&what, budget.coverage_factor, line.t(), QUANTILE);
         // Half of a difference of two numbers near 80 W.
-        assert_absolute(&what, budget.expanded_w(), half_width_w, 80.0 * QUANTILE);
+        assert_absolute(&what, budget.expanded(), half_width_w, 80.0 * QUANTILE);
     }
 }
 
 #[test]
 fn a_line_without_scatter_leaves_the_instruments_alone() {
-    // u_c² = 8.92 − 1 = 7.92 W².
+    // u_c² = 9.261 25 − 1 = 8.261 25 W².
     let budget = draw_up(&line_of(180.0, -2.0, 0.0), &four_instruments());
-    assert_relative("u_c²", budget.combined_w.powi(2), 7.92, ROUNDING);
+    assert_relative("u_c²", budget.combined.powi(2), 8.261_25, DERIVATIVE);
 }
 
 #[test]
 fn coverage_factor_tends_to_the_normal_quantile_and_never_falls_below_it() {
     // For any ν Student's t lies above the normal 1.959 963 985, at 10⁴ degrees of
     // freedom by (z³ + z)/(4·10⁴) = 2.37e-4 (26.7.5). Scatter times 0, 0.05, 0.1 and 0.2
-    // leaves ν_eff of at least 6·(7.92/0.04)² = 235 000 degrees of freedom.
+    // leaves ν_eff of at least 6·(8.26/0.04)² = 255 000 degrees of freedom.
     for scatter in [0.0, 0.05, 0.1, 0.2] {
         let budget = draw_up(&line_of(180.0, -2.0, scatter), &four_instruments());
         let above = budget.coverage_factor - 1.959_963_984;
@@ -376,9 +423,9 @@ fn a_rating_below_zero_has_uncertainties_above_zero() {
     let [expected, found] = [falling, mirrored].map(|line| draw_up(&line, &four_instruments()));
     for part in &expected.contributions {
         let found_w = contribution_w(&found, &name(part));
-        assert_relative(&name(part), found_w, part.effect_w.abs(), ROUNDING);
+        assert_relative(&name(part), found_w, part.effect.abs(), DERIVATIVE);
     }
-    assert_relative("u_c", found.combined_w, expected.combined_w, ROUNDING);
+    assert_relative("u_c", found.combined, expected.combined, DERIVATIVE);
 }
 
 #[test]
@@ -393,45 +440,113 @@ fn more_intervals_shrink_the_scatter_until_the_target_is_met() {
     };
     assert_eq!(sure.outlook(1.0, 50.0), more);
     assert_eq!(sure.outlook(2.5, 50.0), Outlook::Reached);
-    // The instruments alone leave 1.960·√7.92 = 5.516 W.
+    // The instruments alone leave 1.960·√8.261 25 = 5.634 W.
     let sure = uncertainty_of(&by_hand(), &four_instruments());
     let Outlook::OutOfReach { least_w } = sure.outlook(5.0, 50.0) else {
         panic!("more intervals do not help against instruments");
     };
-    assert_absolute("least", least_w, 5.516, 0.001);
+    assert_absolute("least", least_w, 5.634, 0.001);
+}
+
+/// The points of the tests below, two days with the same three Td.
+fn two_days(power_w: [f64; 6]) -> (Line, Vec<Point>) {
+    let difference_k = [0.0, 1.0, 2.0, 0.0, 1.0, 2.0];
+    let line = fit_line(&difference_k, &power_w).unwrap();
+    let places = difference_k.iter().zip(&power_w).enumerate();
+    let points = places.map(|(place, (k, w))| point(*k, *w, place / 3, place % 3 > 0));
+    (line, points.collect())
 }
 
 #[test]
-fn two_days_are_two_observations_where_days_differ() {
-    // Two days of the same three Td, residuals 1, −2, 1 W about lines 3 W above and below
-    // Ps = Td. One line leaves 12 + 6·9 = 66 W², parallel ones 12 W² with 3 degrees of
-    // freedom: F = 54/4 = 13.5, n0 = 6 − 18/6 = 3, s_d² = (54 − 4)/3 = 16.67 W².
-    // At the mean Td u² = 4/6 + 16.67/2 = 9 W²: 3 W, as of the mean of two days at ± 3 W.
-    let points = Points {
-        difference_k: vec![0.0, 1.0, 2.0, 0.0, 1.0, 2.0],
-        power_w: vec![4.0, 2.0, 6.0, -2.0, -4.0, 0.0],
-        day: vec![0, 0, 0, 1, 1, 1],
-        follows: vec![false, true, true, false, true, true],
-    };
-    let line = fit_line(&points.difference_k, &points.power_w).unwrap();
-    let days = DayEffect::weigh(&line, &points);
-    let test = days.test.unwrap();
+fn two_days_are_two_observations() {
+    // Residuals 1, −2, 1 W about lines 3 W above and below Ps = Td. One line leaves
+    // 12 + 6·9 = 66 W², parallel ones 12 W² with 3 degrees of freedom: F = 54/4 = 13.5,
+    // n0 = 6 − 18/6 = 3, s_d² = (54 − 4)/3 = 16.67 W². At the mean Td the figure is 1 W, and
+    // 4 and −2 W without either day: u² = (2 − 1)/2·(3² + 3²) = 9 W²: 3 W, as of the mean of
+    // two days at ± 3 W.
+    let (line, points) = two_days([4.0, 2.0, 6.0, -2.0, -4.0, 0.0]);
+    let sure = uncertainty_of_points(&line, &points, &no_instruments());
+    let test = sure.days.test.unwrap();
     assert_relative("F", test.statistic, 13.5, ROUNDING * 10.0);
     assert_relative(
         "s_d²",
-        days.between_sd_w.unwrap().powi(2),
+        sure.days.between_sd_w.unwrap().powi(2),
         50.0 / 3.0,
         ROUNDING * 10.0,
     );
-    assert!(days.is_honoured());
-    let sure = LineUncertainty {
-        days,
-        common: Vec::new(),
-        ..uncertainty_of(&line, &no_instruments())
-    };
     let budget = sure.at(1.0);
-    assert_relative("u", budget.combined_w, 3.0, ROUNDING * 10.0);
+    assert_relative("u", budget.combined, 3.0, ROUNDING * 100.0);
     assert_relative("k − 1", budget.effective_freedom, 1.0, ROUNDING * 10.0);
     // t95(1) = 12.706, as every table of it prints.
     assert_absolute("k", budget.coverage_factor, 12.706, 0.000_5);
+}
+
+#[test]
+fn slopes_that_differ_by_day_are_in_the_uncertainty() {
+    // Lines 1.5·Td and 0.5·Td without any scatter: at 2 K the figure is 2 W, and 1 and 3 W
+    // without either day, so u = 1 W; at 0 K both days agree.
+    let (line, points) = two_days([0.0, 1.5, 3.0, 0.0, 0.5, 1.0]);
+    let sure = uncertainty_of_points(&line, &points, &no_instruments());
+    assert_relative("u at 2 K", sure.at(2.0).combined, 1.0, ROUNDING * 100.0);
+    assert_absolute("u at 0 K", sure.at(0.0).combined, 0.0, 1e-6);
+}
+
+#[test]
+fn a_reading_that_two_intervals_share_all_but_cancels() {
+    // One day, five intervals that follow each other at Td 1 to 5 K, 100 W each without
+    // scatter; a reading is off by 1 K at random, which is 10 W. The mean of all is off by
+    // what the first and the last reading are off by: (10 W/5)·√2 = 2.83 W. Taken as
+    // independent, every interval would be off by 10·√2 W and the mean by 6.32 W.
+    let points: Vec<Point> = (1..=5)
+        .map(|k| Point {
+            per_kelvin: 10.0,
+            ..point(f64::from(k), 100.0, 0, k > 1)
+        })
+        .collect();
+    let difference_k = [1.0, 2.0, 3.0, 4.0, 5.0];
+    let line = fit_line(&difference_k, &[100.0; 5]).unwrap();
+    let readings = ReadingSpread {
+        water_k: Some(1.0),
+        moment_s: 0.0,
+    };
+    let sure = LineUncertainty::of(&line, &points, readings, Vec::new()).unwrap();
+    assert_relative(
+        "one",
+        sure.reading.of_interval_w(),
+        200.0_f64.sqrt(),
+        ROUNDING,
+    );
+    let budget = sure.at(3.0);
+    assert_relative(
+        "mean",
+        budget.combined,
+        2.0 * 2.0_f64.sqrt(),
+        ROUNDING * 100.0,
+    );
+    assert_eq!(budget.contributions[0].origin, Origin::ReadingNoise);
+}
+
+#[test]
+fn intervals_that_alternate_are_called_that_and_not_alike() {
+    let order = |residual: fn(usize) -> f64| {
+        let points: Vec<Point> = (0..12)
+            .map(|place| point(place as f64, residual(place), 0, place > 0))
+            .collect();
+        let x: Vec<f64> = points.iter().map(Point::difference_k).collect();
+        let y: Vec<f64> = points.iter().map(|point| point.of_water).collect();
+        let line = fit_line(&x, &y).unwrap();
+        uncertainty_of_points(&line, &points, &no_instruments())
+            .days
+            .order()
+    };
+    assert_eq!(
+        order(|place| if place % 2 == 0 { 1.0 } else { -1.0 }),
+        Order::Alternating
+    );
+    assert_eq!(
+        order(|place| if place / 3 % 2 == 0 { 1.0 } else { -1.0 }),
+        Order::Alike
+    );
+    let irregular = |place: usize| [1.0, -1.0, -1.0, 1.0, 1.0, -1.0][place % 6];
+    assert_eq!(order(irregular), Order::NotShown);
 }
