@@ -32,6 +32,8 @@ import pvlib
 import statsmodels.api as sm
 from iapws.iapws97 import _TSat_P
 
+from reference_uncertainty import heat_balance, rating_uncertainty, seen_step, sources
+
 WATER_J_KG_K = 4186.0
 STANDARD_IRRADIANCE_W_M2 = 700.0
 RATING_DIFFERENCE_K = 50.0
@@ -183,11 +185,17 @@ def number(cell):
     return float(cell)
 
 
-def read_log(path, columns, zone):
-    """All readings of a log, in time order, without repeated times."""
+def read_table(path):
+    """A log's cells as text, without its remarks."""
     lines = [line for line in path.read_text("utf-8").splitlines() if not line.startswith("#")]
     raw = pd.read_csv(io.StringIO("\n".join(lines)), dtype=str, keep_default_na=False)
     raw.columns = raw.columns.str.strip()
+    return raw
+
+
+def read_log(path, columns, zone):
+    """All readings of a log, in time order, without repeated times."""
+    raw = read_table(path)
     if "water (°F)" in raw.columns:
         readings = read_sheet(raw, zone)
         readings["s"] = [t.timestamp() for t in readings["time"]]
@@ -340,6 +348,8 @@ def rate_run(run, folder, campaign, area_m2, boiling_c):
     limit = {key: own.get(key, value) for key, (value, _, _) in LIMITS.items()}
     fixed = {key: own[key] for key in FIXED_WINDOW if key in own}
     water_kg = run.get("water_kg", campaign["load"]["water_kg"])
+    vessel_key = "vessel_heat_capacity_j_per_k"
+    vessel_j_per_k = run.get(vessel_key, campaign["load"].get(vessel_key, 0.0))
 
     readings = trim(read_log(folder / run["log"], campaign.get("columns", {}), zone), run, zone)
     on = readings["time"].iloc[0].date()
@@ -400,6 +410,9 @@ def rate_run(run, folder, campaign, area_m2, boiling_c):
             "temperature_difference_k": (
                 water_mean - ambient_mean if ambient_mean is not None else None
             ),
+            # For the uncertainty; taken out before the result is written.
+            "_capacity_j_per_k": water_kg * WATER_J_KG_K,
+            "_vessel_j_per_k": vessel_j_per_k,
         }
         reasons = screen(
             interval,
@@ -538,6 +551,19 @@ def judge(campaign, area_m2, boiling_c, runs, measured, intervals, regression, r
     return {"level": level, "findings": [{"code": code} for code in in_order]}
 
 
+def water_step_k(campaign, folder):
+    """The step seen in the water's readings, in K, and how many sensors are averaged."""
+    named = campaign.get("columns", {}).get("water_temperature", "water_c")
+    sensors, cells, kelvin = [named] if isinstance(named, str) else named, [], 1.0
+    for run in campaign["run"]:
+        raw = read_table(folder / run["log"])
+        if SHEET["water_c"][0] in raw.columns:
+            sensors, kelvin = [SHEET["water_c"][0]], 1 / 1.8
+        cells += [raw[s].map(number) for s in sensors if s in raw.columns]
+    step = seen_step(cells)
+    return (None if step is None else step * kelvin), len(sensors)
+
+
 def rate_campaign(folder):
     campaign = tomllib.loads((folder / "campaign.toml").read_text("utf-8"))
     area_m2 = intercept_area_m2(campaign["cooker"])
@@ -548,7 +574,9 @@ def rate_campaign(folder):
         runs.append(summary)
         intervals += of_run
         measured[run["log"]] = quantities
-    regression, rating = fit([i for i in intervals if i["used"]])
+    used = [i for i in intervals if i["used"]]
+    regression, rating = fit(used)
+    known = sources(campaign, *water_step_k(campaign, folder))
     return {
         "made_by": {
             "script": "tests/data/reference.py",
@@ -569,7 +597,11 @@ def rate_campaign(folder):
         "conformity": judge(
             campaign, area_m2, boiling_c, runs, measured, intervals, regression, rating
         ),
-        "intervals": intervals,
+        "uncertainty": rating_uncertainty(used, known) if rating else None,
+        "heat_balance": heat_balance(intervals, used, known, rating is not None),
+        "intervals": [
+            {key: value for key, value in i.items() if not key.startswith("_")} for i in intervals
+        ],
     }
 
 
@@ -586,6 +618,20 @@ def summarise(name, result):
             f"a {line['intercept_w']:.2f} W, b {line['slope_w_per_k']:.4f} W/K, "
             f"R² {line['r_squared']:.4f}, s {line['residual_sd_w']:.2f} W, days {line['days']}"
         )
+    if result["uncertainty"]:
+        u = result["uncertainty"]
+        print(
+            f"  ± {u['ps50_expanded_uncertainty_w']:.2f} W: independent "
+            f"{u['independent_standard_uncertainty_w']:.2f}, common "
+            f"{u['common_standard_uncertainty_w']:.2f}, {u['effective_degrees_of_freedom']:.2f} df"
+        )
+    if result["heat_balance"]:
+        b = result["heat_balance"]
+        for key in ("gain_m2", "loss_w_per_k", "power_700_50_w", "opto_thermal_ratio_k_m2_per_w"):
+            if b[key]:
+                low, high = b[key]["interval_95"]
+                print(f"  {key} {b[key]['value']:.4f} ± {(high - low) / 2:.4f}")
+        print(f"  balance of {b['intervals']} intervals, scaling {b['scaling_in_ps50_w']}")
     reasons = pd.Series([r for i in result["intervals"] for r in i["reasons"]], dtype=object)
     print("  reasons:", reasons.value_counts().to_dict())
     for run in result["runs"]:
