@@ -134,8 +134,9 @@ headline-extrapolated = an extrapolation: 50 K lies outside what was observed
 
 ## Page one: the rating in plain words
 
-headline-took-up = In the sunlight of the test, { $irradiance } W/m² on average, water 50 K warmer than the air took up { $power } W ± { $half_width } W.
-headline-lost = In the sunlight of the test, { $irradiance } W/m² on average, water 50 K warmer than the air lost { $power } W ± { $half_width } W.
+headline-took-up = In the sunlight of the test, measured as { $irradiance } W/m² on average, water 50 K warmer than the air took up { $power } W ± { $half_width } W.
+headline-took-up-estimated = In the sunlight of the test, estimated as { $irradiance } W/m² on average, water 50 K warmer than the air took up { $power } W ± { $half_width } W.
+headline-lost = In the sunlight of the test, measured as { $irradiance } W/m² on average, water 50 K warmer than the air lost { $power } W ± { $half_width } W.
 headline-scaled = Ps(50) is that power in proportion to 700 W/m², as the practice asks. By the heat balance (section { $section }) water 50 K warmer than the air takes up { $power } W ± { $half_width } W in sunlight of 700 W/m².
 headline-no-rating = These readings do not give a rating. The findings below say what is missing.
 # Followed by "; " and one of headline-heat-ends and headline-boils-first, or by a full stop.

@@ -127,6 +127,7 @@ headline-drawn-unsettled = STILL TO TRANSLATE
 # What of the ± comes from what. These lines stand below the number, in small letters.
 headline-extrapolated = una extrapolación: 50 K queda fuera de lo observado
 headline-took-up = STILL TO TRANSLATE
+headline-took-up-estimated = STILL TO TRANSLATE
 headline-lost = STILL TO TRANSLATE
 headline-scaled = STILL TO TRANSLATE
 

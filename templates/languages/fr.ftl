@@ -138,6 +138,7 @@ headline-drawn-unsettled = STILL TO TRANSLATE
 # What of the ± comes from what. These lines stand below the number, in small letters.
 headline-extrapolated = une extrapolation : 50 K se trouve hors de ce qui a été observé
 headline-took-up = STILL TO TRANSLATE
+headline-took-up-estimated = STILL TO TRANSLATE
 headline-lost = STILL TO TRANSLATE
 headline-scaled = STILL TO TRANSLATE
 

@@ -130,6 +130,7 @@ headline-drawn-unsettled = STILL TO TRANSLATE
 # What of the ± comes from what. These lines stand below the number, in small letters.
 headline-extrapolated = uma extrapolação: 50 K está fora do que foi observado
 headline-took-up = STILL TO TRANSLATE
+headline-took-up-estimated = STILL TO TRANSLATE
 headline-lost = STILL TO TRANSLATE
 headline-scaled = STILL TO TRANSLATE
 

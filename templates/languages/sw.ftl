@@ -126,6 +126,7 @@ headline-drawn-unsettled = STILL TO TRANSLATE
 # What of the ± comes from what. These lines stand below the number, in small letters.
 headline-extrapolated = imekisiwa nje ya vipimo: 50 K ziko nje ya yaliyoonekana
 headline-took-up = STILL TO TRANSLATE
+headline-took-up-estimated = STILL TO TRANSLATE
 headline-lost = STILL TO TRANSLATE
 headline-scaled = STILL TO TRANSLATE
 

@@ -21,6 +21,7 @@ from scipy import stats
 
 WATER_J_KG_K = 4186.0
 STANDARD_IRRADIANCE_W_M2 = 700.0
+STEP = 1e-3  # of a standard uncertainty, for derivatives
 MANY = 1e4  # degrees of freedom that count as infinite
 THERMOMETER_MIDDLE_C, THERMOMETER_SPAN_K = 60.0, 80.0
 SPECIFIC_HEAT_RELATIVE = 0.006 / math.sqrt(3)
@@ -31,9 +32,9 @@ ESTIMATE_RELATIVE = {"clear-sky": 0.10, "from-horizontal": 0.05}
 CLASSES = {
     "pyranometer-c": 0.10,  # within 20 % at 95 %, WMO-No. 8 as quoted
     "kitchen-thermometer": 2.0 / math.sqrt(3),  # within 2 K
-    "kitchen-scale": 0.01,  # assumed: what the sample `notebook` states for its own
+    "kitchen-scale": 0.01 / math.sqrt(3),  # within 1 %
     "logger": 1.0 / math.sqrt(3),  # within 1 s
-    "watch": 30.0 / math.sqrt(3),  # assumed: read to the whole minute
+    "watch": 10.0 / math.sqrt(3),  # within 10 s
 }
 KITCHEN_STEP_K = 1.0
 # Reasons for which an interval's readings are not sound for the balance.
@@ -87,8 +88,7 @@ def sources(campaign, step_k, sensors):
         ),
         "one_thermometer": "id" in water and water["id"] == air.get("id"),
         "moment_s": standard_uncertainty(instruments, "clock", "uncertainty_s", "logger"),
-        # Sensors whose mean is taken have steps that are independent of each other.
-        "step_k2": (water.get("resolution_k") or step_k or KITCHEN_STEP_K) ** 2 / 12 / sensors,
+        "step_k2": (water.get("resolution_k") or step_k or KITCHEN_STEP_K) ** 2 / 12,
     }
 
 
@@ -197,7 +197,7 @@ def common(data, model, known):
         }
         return sm.OLS(*model(*data.changed(**signed))).fit().params
 
-    return np.array([(refit(c, 1) - refit(c, -1)) / 2 for c in changes])
+    return np.array([(refit(c, STEP) - refit(c, -STEP)) / (2 * STEP) for c in changes])
 
 
 class Estimate:

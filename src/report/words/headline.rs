@@ -212,6 +212,8 @@ fn took_up(assessment: &Assessment) -> Message {
     let decimals = decimals_for(half_width_w);
     let said = if power_w < 0.0 {
         message!("headline-lost")
+    } else if assessment.tested.estimates_irradiance() {
+        message!("headline-took-up-estimated")
     } else {
         message!("headline-took-up")
     };
