@@ -587,7 +587,7 @@ def judge(campaign, area_m2, boiling_c, runs, measured, intervals, regression, r
 
 
 def water_step_k(campaign, folder):
-    """The step seen in the water's readings, in K, and how many sensors are averaged."""
+    """The step seen in the water's readings, in K."""
     named = campaign.get("columns", {}).get("water_temperature", "water_c")
     sensors, cells, kelvin = [named] if isinstance(named, str) else named, [], 1.0
     for run in campaign["run"]:
@@ -596,7 +596,7 @@ def water_step_k(campaign, folder):
             sensors, kelvin = [SHEET["water_c"][0]], 1 / 1.8
         cells += [raw[s].map(number) for s in sensors if s in raw.columns]
     step = seen_step(cells)
-    return (None if step is None else step * kelvin), len(sensors)
+    return None if step is None else step * kelvin
 
 
 def rate_campaign(folder):
@@ -611,7 +611,7 @@ def rate_campaign(folder):
         measured[run["log"]] = quantities
     used = [i for i in intervals if i["used"]]
     regression, rating = fit(used)
-    known = sources(campaign, *water_step_k(campaign, folder))
+    known = sources(campaign, water_step_k(campaign, folder))
     return {
         "made_by": {
             "script": "tests/data/reference.py",

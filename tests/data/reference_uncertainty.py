@@ -63,7 +63,7 @@ def seen_step(columns):
     return grid / 1000 if grid else None
 
 
-def sources(campaign, step_k, sensors):
+def sources(campaign, step_k):
     """Standard uncertainties of one campaign's instruments, in a dict."""
     instruments = campaign.get("instruments", {})
     sun = instruments.get("irradiance", {})
