@@ -105,7 +105,7 @@ fn check_version(evidence: &Evidence) -> Check {
     let text = match is_by_this_version(evidence) {
         true => format!("made by simmerline {THIS_VERSION}, as this one is"),
         false => format!(
-            "made by simmerline {}, verified by {THIS_VERSION}: its numbers are compared, of its words the headline",
+            "made by simmerline {}, verified by {THIS_VERSION}: its numbers are compared, of its words the rating",
             stated.escape_debug()
         ),
     };
@@ -178,7 +178,7 @@ fn check_results(
         (_, Err(why)) => both(|subject| Check::skipped(subject, why.clone())),
         (Ok(pages), Ok(edition)) => {
             let headline = build(assessment, &edition).headline;
-            let headline = check_headline(&headline, &edition.words, pages);
+            let headline = check_headline(&headline, &edition.words, pages, is_same);
             let in_full = match is_same {
                 true => check_all_pages(&evidence.pdf, pages, output(".pdf")),
                 false => Check::skipped("pages", "by another version: not compared"),

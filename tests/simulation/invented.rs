@@ -61,6 +61,13 @@ impl Default for Scenario {
     }
 }
 
+/// A campaign as the tool sees it, and what its sensor made of the sun.
+pub struct Simulated {
+    pub assessment: Assessment,
+    /// What is read of one W/m², W/m².
+    pub irradiance_read: f64,
+}
+
 /// What the instruments of one campaign read wrong, the same in all of it.
 struct Wrong {
     irradiance: f64,
@@ -81,19 +88,23 @@ impl Scenario {
 
     /// True power at 700 W/m² and 50 K, W.
     pub fn power_700_50_w(&self) -> f64 {
+        self.power_50_w(700.0)
+    }
+
+    /// True power at 50 K and an irradiance, W.
+    pub fn power_50_w(&self, irradiance_w_m2: f64) -> f64 {
         let (gain_m2, loss_w_per_k) = self.of_water();
-        700.0 * gain_m2 - 50.0 * loss_w_per_k
+        irradiance_w_m2 * gain_m2 - 50.0 * loss_w_per_k
     }
 
     /// True power at 50 K and an irradiance, in proportion to 700 W/m²: what the practice
     /// rates.
     pub fn ps50_w(&self, irradiance_w_m2: f64) -> f64 {
-        let (gain_m2, loss_w_per_k) = self.of_water();
-        700.0 * gain_m2 - 50.0 * loss_w_per_k * 700.0 / irradiance_w_m2
+        self.power_50_w(irradiance_w_m2) * 700.0 / irradiance_w_m2
     }
 
     /// A campaign of it, assessed by the tool; `seed` makes it another one.
-    pub fn assess(&self, seed: u64) -> Assessment {
+    pub fn simulate(&self, seed: u64) -> Simulated {
         let mut generator = Generator::seed_from_u64(seed);
         let folder = tempfile::tempdir().unwrap();
         let wrong = Wrong {
@@ -111,7 +122,10 @@ impl Scenario {
             logs.push(name);
         }
         self.write_campaign(folder.path(), &wrong, &logs);
-        simmerline::assess_folder(folder.path()).unwrap()
+        Simulated {
+            assessment: simmerline::assess_folder(folder.path()).unwrap(),
+            irradiance_read: 1.0 + wrong.irradiance,
+        }
     }
 
     fn write_campaign(&self, folder: &Path, wrong: &Wrong, logs: &[String]) {

@@ -5,11 +5,12 @@
 
 use std::sync::atomic::{AtomicU64, Ordering};
 
-use crate::invented::Scenario;
+use crate::invented::{Scenario, Simulated};
 use simmerline::stats::line::Bounds;
 
-/// Campaigns of each scenario.
+/// Campaigns of each irradiance, and of each other scenario.
 const CAMPAIGNS: u64 = 100;
+const OF_OTHERS: u64 = 50;
 
 /// How many of a scenario's campaigns say what is true.
 #[derive(Debug, Default, Clone, Copy)]
@@ -18,6 +19,8 @@ struct Covered {
     balance: usize,
     /// Of Ps(50).
     rating: usize,
+    /// Of what page one says that the water took up in the sun of the test.
+    took_up: usize,
     /// Mean half-widths, W.
     balance_w: f64,
     rating_w: f64,
@@ -31,13 +34,24 @@ fn holds(interval: Bounds, truth: f64) -> usize {
 }
 
 fn one(scenario: &Scenario, seed: u64) -> Covered {
-    let assessment = scenario.assess(seed);
+    let Simulated {
+        assessment,
+        irradiance_read,
+    } = scenario.simulate(seed);
     let balance = assessment.heat_balance.as_ref().unwrap();
     let rated = assessment.s580.rated.as_ref().unwrap();
     let of_test_w_m2 = assessment.s580.mean_irradiance_w_m2().unwrap();
     let power = &balance.power_700_50_w;
-    let (true_w, true_ps50_w) = (scenario.power_700_50_w(), scenario.ps50_w(of_test_w_m2));
+    // The sun of the test as it was.
+    let true_w_m2 = of_test_w_m2 / irradiance_read;
+    let (true_w, true_ps50_w) = (scenario.power_700_50_w(), scenario.ps50_w(true_w_m2));
+    let share = of_test_w_m2 / 700.0;
+    let took_up = Bounds {
+        lower: share * (rated.rating.ps50_w - rated.uncertainty.half_width_w()),
+        upper: share * (rated.rating.ps50_w + rated.uncertainty.half_width_w()),
+    };
     Covered {
+        took_up: holds(took_up, scenario.power_50_w(true_w_m2)),
         balance: holds(power.interval, true_w),
         rating: holds(rated.uncertainty.interval_w, true_ps50_w),
         balance_w: power.half_width(),
@@ -48,13 +62,13 @@ fn one(scenario: &Scenario, seed: u64) -> Covered {
 }
 
 /// Every campaign of a scenario, two at a time.
-fn all(scenario: &Scenario) -> Covered {
+fn all(scenario: &Scenario, campaigns: u64) -> Covered {
     let next = AtomicU64::new(0);
     let work = || {
         let mut sum = Covered::default();
         loop {
             let seed = next.fetch_add(1, Ordering::Relaxed);
-            if seed >= CAMPAIGNS {
+            if seed >= campaigns {
                 return sum;
             }
             sum = add(sum, one(scenario, seed));
@@ -65,7 +79,7 @@ fn all(scenario: &Scenario) -> Covered {
         let sums = threads.map(|thread| thread.join().unwrap());
         add(sums[0], sums[1])
     });
-    let count = CAMPAIGNS as f64;
+    let count = campaigns as f64;
     Covered {
         balance_w: sum.balance_w / count,
         rating_w: sum.rating_w / count,
@@ -79,6 +93,7 @@ fn add(one: Covered, two: Covered) -> Covered {
     Covered {
         balance: one.balance + two.balance,
         rating: one.rating + two.rating,
+        took_up: one.took_up + two.took_up,
         balance_w: one.balance_w + two.balance_w,
         rating_w: one.rating_w + two.rating_w,
         balance_off_w: one.balance_off_w + two.balance_off_w,
@@ -89,10 +104,6 @@ fn add(one: Covered, two: Covered) -> Covered {
 /// Scenarios, each with what it is about.
 fn scenarios() -> Vec<(&'static str, Scenario)> {
     let usual = Scenario::default();
-    let at = |irradiance_w_m2: f64| Scenario {
-        irradiance_w_m2,
-        ..usual
-    };
     let step = |step_k: f64| Scenario { step_k, ..usual };
     let thermometer = |class: &'static str, tolerance_k: f64| Scenario {
         class,
@@ -100,10 +111,6 @@ fn scenarios() -> Vec<(&'static str, Scenario)> {
         ..usual
     };
     vec![
-        ("700 W/m²", at(700.0)),
-        ("800 W/m²", at(800.0)),
-        ("900 W/m²", at(900.0)),
-        ("1000 W/m²", at(1000.0)),
         (
             "losses 15 % apart by day",
             Scenario {
@@ -184,23 +191,48 @@ fn scenarios() -> Vec<(&'static str, Scenario)> {
     ]
 }
 
+/// Prints what was found, and names what covers too little.
+fn too_few(what: &str, scenario: &Scenario, campaigns: u64, least: usize) -> Option<String> {
+    let found = all(scenario, campaigns);
+    println!(
+        "{what}, of {campaigns}: heat balance {} (± {:.1} W, off {:+.1} W), rating {} (± {:.1} W, \
+         off {:+.1} W), took up {}",
+        found.balance,
+        found.balance_w,
+        found.balance_off_w,
+        found.rating,
+        found.rating_w,
+        found.rating_off_w,
+        found.took_up
+    );
+    let covered = [found.balance, found.rating, found.took_up];
+    covered
+        .iter()
+        .any(|one| *one < least)
+        .then(|| what.to_owned())
+}
+
 #[test]
-fn stated_intervals_hold_the_truth_in_92_of_100_campaigns_or_more() {
-    let mut failed = Vec::new();
-    for (what, scenario) in scenarios() {
-        let found = all(&scenario);
-        println!(
-            "{what}: heat balance {} (± {:.1} W, off {:+.1} W), rating {} (± {:.1} W, off {:+.1} W)",
-            found.balance,
-            found.balance_w,
-            found.balance_off_w,
-            found.rating,
-            found.rating_w,
-            found.rating_off_w
-        );
-        if found.balance < 92 || found.rating < 92 {
-            failed.push(what);
-        }
-    }
+fn stated_intervals_hold_the_truth_in_92_of_100_campaigns_at_any_irradiance() {
+    let failed: Vec<String> = [700.0, 800.0, 900.0, 1000.0]
+        .into_iter()
+        .filter_map(|irradiance_w_m2| {
+            let scenario = Scenario {
+                irradiance_w_m2,
+                ..Scenario::default()
+            };
+            too_few(&format!("{irradiance_w_m2} W/m²"), &scenario, CAMPAIGNS, 92)
+        })
+        .collect();
     assert!(failed.is_empty(), "under 92 of 100: {failed:?}");
+}
+
+#[test]
+fn stated_intervals_hold_the_truth_where_the_model_does_not() {
+    // Of 50 that hold with 95 %, fewer than 43 do so in one of 200 scenarios.
+    let failed: Vec<String> = scenarios()
+        .into_iter()
+        .filter_map(|(what, scenario)| too_few(what, &scenario, OF_OTHERS, 43))
+        .collect();
+    assert!(failed.is_empty(), "under 43 of 50: {failed:?}");
 }
