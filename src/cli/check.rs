@@ -55,6 +55,7 @@ fn describe(assessment: &Assessment) -> String {
         .collect();
     text += &table(HEADER, &rows);
     text += &holes(assessment);
+    text += &not_normalised(assessment);
     text += &verdict(assessment);
     for finding in &assessment.s580.conformity.findings {
         text += &format!(
@@ -166,6 +167,18 @@ fn holes(assessment: &Assessment) -> String {
         }
     }
     text
+}
+
+/// What breaks no limit and is not used all the same.
+fn not_normalised(assessment: &Assessment) -> String {
+    let runs = assessment.tested.runs.iter();
+    let counts = runs.zip(&assessment.s580.screenings);
+    let counts = counts.filter(|(_, screening)| screening.not_normalised > 0);
+    let lines = counts.map(|(run, screening)| {
+        let (label, count) = (&run.plan.label, screening.not_normalised);
+        format!("{label}: not normalised, so not used: {count} that break no limit but have no irradiance\n")
+    });
+    lines.collect()
 }
 
 /// The solar window by the clock of the last run, where it has an interval.

@@ -99,6 +99,8 @@ level-indicative = Indicative only
 # exactly as above. No full stop.
 headline-conforms = { level-conforms } to ASAE { $procedure }, as section { $section } states it
 headline-conforms-with-notes = { level-conforms-with-notes } to ASAE { $procedure }, as section { $section } states it
+# Below either of the two: what they rest on.
+headline-conforms-rests-on = Not checked by anyone: the limits, which are from memory of the practice, and that the sensors were where it asks, which is the tester’s word.
 headline-indicative = { level-indicative }, does not conform to ASAE { $procedure }, for the findings below
 headline-indicative-missing = { level-indicative }, does not conform to ASAE { $procedure }; still missing: { $missing }
 headline-unbelievable = { level-indicative }, and not to be believed: the water gained more heat than the sunlight holds
@@ -211,6 +213,8 @@ finding-no-rating-remedy = more intervals that can be used, from ambient to near
 finding-no-rating-remedy-irradiance = measure irradiance; without it power cannot be normalised
 finding-r-squared-low = R² is { $r_squared }, below { $least }; the practice would be content with a note, this report is not
 finding-r-squared-low-remedy = steadier aiming, clearer sky and less wind; a sensor that does not touch the pot
+# Of a line that its points fit well.
+finding-r-squared-low-remedy-flat = R² is low because the power hardly falls with temperature, not because the points scatter, and the ± says how sure the figure is; a wider range of water temperature raises R²
 finding-line-not-falling = the power does not fall as the water gets hotter, which no real cooker does
 finding-line-not-falling-remedy = check that the water temperature is that of the water, and cover a wider range of temperatures
 finding-no-useful-heat = the line reads { $power } W at { $difference } K: there the water loses heat
@@ -232,6 +236,9 @@ finding-irradiance-missing-remedy = measure irradiance in the plane normal to th
 finding-irradiance-horizontal = irradiance was measured in the horizontal plane, the practice asks for the plane normal to the beam; there it is usually higher, so the rating is probably too high
 # estimate = "from-horizontal" is written in the campaign file and stays as it is.
 finding-irradiance-horizontal-remedy = mount the sensor so that it faces the sun as the cooker does; until then estimate = "from-horizontal" turns its readings to the sun
+finding-irradiance-plane-not-stated = in which plane irradiance was measured is not stated; the practice asks for the plane normal to the beam, which is taken
+# plane = "normal" and [instruments.irradiance] are parts of the campaign file and stay as they are.
+finding-irradiance-plane-not-stated-remedy = say under [instruments.irradiance] how the sensor was held: plane = "normal" if it faced the sun, plane = "horizontal" if it lay flat
 finding-impossible-gain = { counted-used } gained more heat than the sunlight intercepted; the first took { $power } W from { $sunlight } W
 finding-impossible-gain-remedy = check the mass of water, the intercept area, and the units of temperature and irradiance
 # { $limits }: a list of finding-own-limit.
@@ -338,7 +345,7 @@ page-intervals-difference = Td, K
 page-intervals-standardised = Ps, W
 page-intervals-outcome = used, or set aside for
 page-intervals-used = used
-interval-no-irradiance = no irradiance
+interval-no-irradiance = not normalised: no irradiance
 page-intervals-note = Water: at the start and end of the interval. Irradiance: mean, lowest and highest. P: cooking power. Td: mean water minus mean ambient temperature. Ps: P normalised to 700 W/m².
 page-reasons = What the reasons mean
 # Why an interval is set aside. Also within headline-reason, after "because".
@@ -975,7 +982,6 @@ danger-never = by the line the load tested does not get to { $hot }
 danger-takes = by the line the load tested takes about { $time } to { $hot } ({ $shortest } to { $longest })
 danger-takes-open = by the line the load tested takes about { $time } to { $hot } ({ $shortest } or more, or it does not get there)
 notice-above-film = at ambient temperature the line takes up { $share } % of the sunlight intercepted, more than a reflective film sends on (86 %; common practice, no published source); check intercept area, mass of water and irradiance
-notice-plane-assumed = the plane of the irradiance sensor is not stated and taken as normal to the beam; state it under [instruments.irradiance]
 # { $taken } is a list of notice-instrument-taken.
 notice-instruments-assumed = uncertainty not stated, so the most cautious instrument is taken: { $taken }; state class or uncertainty under [instruments]
 notice-instrument-taken = { $quantity } by a { $class }

@@ -93,6 +93,8 @@ level-indicative = Solo indicativa
 # exactly as above. No full stop.
 headline-conforms = { level-conforms } a ASAE { $procedure }, según la expone la sección { $section }
 headline-conforms-with-notes = { level-conforms-with-notes } respecto a ASAE { $procedure }, según la expone la sección { $section }
+# Debajo de cualquiera de las dos: en qué se apoyan.
+headline-conforms-rests-on = Nadie lo ha comprobado: los límites, que son de memoria de la práctica, y que los sensores estaban donde ella pide, que es palabra de quien ensayó.
 headline-indicative = { level-indicative }, no conforme a ASAE { $procedure }, por los hallazgos de abajo
 headline-indicative-missing = { level-indicative }, no conforme a ASAE { $procedure }; aún faltan: { $missing }
 headline-unbelievable = { level-indicative }, y no creíble: el agua ganó más calor del que contiene la luz solar
@@ -210,6 +212,8 @@ finding-no-rating-remedy = más intervalos que se puedan utilizar, desde el ambi
 finding-no-rating-remedy-irradiance = medir la irradiancia; sin ella no se puede normalizar la potencia
 finding-r-squared-low = R² es { $r_squared }, por debajo de { $least }; la práctica se conformaría con una nota, este informe no
 finding-r-squared-low-remedy = orientación más constante, cielo más despejado y menos viento; un sensor que no toque la olla
+# De una recta a la que sus puntos se ajustan bien.
+finding-r-squared-low-remedy-flat = R² es bajo porque la potencia apenas cae con la temperatura, no porque los puntos se dispersen, y el ± dice qué tan segura es la cifra; un intervalo más amplio de temperatura del agua eleva R²
 finding-line-not-falling = la potencia no disminuye al calentarse el agua, cosa que no hace ninguna cocina real
 finding-line-not-falling-remedy = comprobar que la temperatura del agua es la del agua, y abarcar un margen más amplio de temperaturas
 finding-no-useful-heat = la recta indica { $power } W a { $difference } K: ahí el agua pierde calor
@@ -232,6 +236,9 @@ finding-irradiance-missing-remedy = medir la irradiancia en el plano normal a la
 finding-irradiance-horizontal = la irradiancia se midió en el plano horizontal, la práctica pide el plano normal a la radiación directa; allí suele ser mayor, de modo que la calificación es probablemente demasiado alta
 # estimate = "from-horizontal" is written in the campaign file and stays as it is.
 finding-irradiance-horizontal-remedy = montar el sensor de modo que mire al sol como la cocina; hasta entonces, estimate = "from-horizontal" lleva sus lecturas al plano orientado al sol
+finding-irradiance-plane-not-stated = no se indica en qué plano se midió la irradiancia; la práctica pide el plano normal a la radiación directa, que es el que se supone
+# plane = "normal" y [instruments.irradiance] son partes del archivo de campaña y quedan como están.
+finding-irradiance-plane-not-stated-remedy = indicar bajo [instruments.irradiance] cómo estaba puesto el sensor: plane = "normal" si miraba al sol, plane = "horizontal" si estaba tendido
 finding-impossible-gain = más calor ganado que luz solar interceptada en { counted-used }; el primero absorbió { $power } W de { $sunlight } W
 finding-impossible-gain-remedy = comprobar la masa de agua, el área de intercepción y las unidades de temperatura e irradiancia
 # { $limits }: a list of finding-own-limit.
@@ -345,7 +352,7 @@ page-intervals-difference = Td, K
 page-intervals-standardised = Ps, W
 page-intervals-outcome = utilizado, o descartado porque
 page-intervals-used = utilizado
-interval-no-irradiance = sin irradiancia
+interval-no-irradiance = no normalizado: sin irradiancia
 page-intervals-note = Agua: al inicio y al final del intervalo. Irradiancia: media, mínima y máxima. P: potencia de cocción. Td: temperatura media del agua menos temperatura ambiente media. Ps: P normalizada a 700 W/m².
 page-reasons = Qué significan los motivos
 # Why an interval is set aside. Also within headline-reason, after "because".
@@ -993,7 +1000,6 @@ danger-never = según la recta, la carga ensayada no llega a { $hot }
 danger-takes = según la recta, la carga ensayada tarda alrededor de { $time } en llegar a { $hot } ({ $shortest } a { $longest })
 danger-takes-open = según la recta, la carga ensayada tarda alrededor de { $time } en llegar a { $hot } ({ $shortest } o más, o no llega)
 notice-above-film = a temperatura ambiente, según la recta se absorbe el { $share } % de la luz solar interceptada, más de lo que devuelve una lámina reflectante (86 %; práctica habitual, sin fuente publicada); compruebe el área de intercepción, la masa de agua y la irradiancia
-notice-plane-assumed = el plano del sensor de irradiancia no está indicado y se toma como normal a la radiación directa; indíquelo bajo [instruments.irradiance]
 # { $taken } is a list of notice-instrument-taken.
 notice-instruments-assumed = incertidumbre no indicada, por lo que se toma el instrumento más prudente: { $taken }; indique la clase o la incertidumbre bajo [instruments]
 notice-instrument-taken = { $quantity } con { $class }

@@ -105,6 +105,8 @@ level-indicative = Indicatif seulement
 # exactly as above. No full stop.
 headline-conforms = { level-conforms } à ASAE { $procedure }, de la manière indiquée à la section { $section }
 headline-conforms-with-notes = { level-conforms-with-notes } à ASAE { $procedure }, de la manière indiquée à la section { $section }
+# Sous l’une ou l’autre des deux : sur quoi elles reposent.
+headline-conforms-rests-on = Vérifié par personne : les limites, qui sont de mémoire de la norme, et que les capteurs étaient là où elle le demande, ce qui est la parole de l’opérateur.
 headline-indicative = { level-indicative }, non conforme à ASAE { $procedure }, en raison des constats ci-dessous
 headline-indicative-missing = { level-indicative }, non conforme à ASAE { $procedure } ; il manque encore : { $missing }
 headline-unbelievable = { level-indicative }, et à ne pas croire : l’eau a gagné plus de chaleur que le rayonnement solaire n’en contient
@@ -228,6 +230,8 @@ finding-no-rating-remedy = davantage d’intervalles que l’on puisse retenir, 
 finding-no-rating-remedy-irradiance = mesurer l’éclairement ; sans lui, la puissance ne peut pas être normalisée
 finding-r-squared-low = R² vaut { $r_squared }, moins que { $least } ; la norme se contenterait d’une remarque, pas ce rapport
 finding-r-squared-low-remedy = une orientation plus régulière, un ciel plus clair et moins de vent ; un capteur qui ne touche pas la marmite
+# D’une droite à laquelle ses points s’ajustent bien.
+finding-r-squared-low-remedy-flat = R² est bas parce que la puissance ne baisse guère avec la température, non parce que les points se dispersent, et le ± dit à quel point le chiffre est sûr ; une plus grande étendue de température de l’eau élève R²
 finding-line-not-falling = la puissance ne baisse pas quand l’eau devient plus chaude, ce que ne fait aucun cuiseur réel
 finding-line-not-falling-remedy = vérifier que la température de l’eau est bien celle de l’eau, et couvrir une plage de températures plus large
 finding-no-useful-heat = la droite indique { $power } W à { $difference } K : là, l’eau perd de la chaleur
@@ -250,6 +254,9 @@ finding-irradiance-missing-remedy = mesurer l’éclairement dans le plan normal
 finding-irradiance-horizontal = l’éclairement a été mesuré dans le plan horizontal, la norme demande le plan normal au rayonnement direct ; il y est d’ordinaire plus élevé, l’évaluation est donc probablement trop élevée
 # estimate = "from-horizontal" is written in the campaign file and stays as it is.
 finding-irradiance-horizontal-remedy = monter le capteur de façon qu’il soit tourné vers le soleil comme le cuiseur ; d’ici là, estimate = "from-horizontal" ramène ses relevés face au soleil
+finding-irradiance-plane-not-stated = le plan dans lequel l’éclairement a été mesuré n’est pas indiqué ; la norme demande le plan normal au rayonnement direct, qui est supposé
+# plane = "normal" et [instruments.irradiance] sont des parties du fichier de campagne et restent telles quelles.
+finding-irradiance-plane-not-stated-remedy = indiquer sous [instruments.irradiance] comment le capteur était tenu : plane = "normal" s’il était tourné vers le soleil, plane = "horizontal" s’il était à plat
 finding-impossible-gain = dans { counted-used }, l’eau a gagné plus de chaleur que le rayonnement solaire intercepté ; dans le premier, elle a pris { $power } W sur { $sunlight } W
 finding-impossible-gain-remedy = vérifier la masse d’eau, la surface d’interception, et les unités de température et d’éclairement
 # { $limits }: a list of finding-own-limit.
@@ -372,7 +379,7 @@ page-intervals-difference = Td, K
 page-intervals-standardised = Ps, W
 page-intervals-outcome = retenu, ou écarté pour
 page-intervals-used = retenu
-interval-no-irradiance = pas d’éclairement
+interval-no-irradiance = non normalisé : pas d’éclairement
 page-intervals-note = Eau : au début et à la fin de l’intervalle. Éclairement : moyen, le plus bas et le plus élevé. P : puissance de cuisson. Td : moyenne de l’eau moins température ambiante moyenne. Ps : P normalisée à 700 W/m².
 page-reasons = Ce que signifient les motifs
 # Why an interval is set aside. Also within headline-reason, after "because".
@@ -1028,7 +1035,6 @@ danger-never = d’après la droite, la charge essayée n’arrive pas à { $hot
 danger-takes = d’après la droite, la charge essayée met environ { $time } pour arriver à { $hot } ({ $shortest } à { $longest })
 danger-takes-open = d’après la droite, la charge essayée met environ { $time } pour arriver à { $hot } ({ $shortest } ou plus, ou elle n’y arrive pas)
 notice-above-film = à température ambiante, la droite absorbe { $share } % du rayonnement solaire intercepté, plus que ce que renvoie un film réfléchissant (86 % ; pratique courante, sans source publiée) ; vérifiez la surface d’interception, la masse d’eau et l’éclairement
-notice-plane-assumed = le plan du capteur d’éclairement n’est pas indiqué et est supposé normal au rayonnement direct ; indiquez-le sous [instruments.irradiance]
 # { $taken } is a list of notice-instrument-taken.
 notice-instruments-assumed = incertitude non indiquée, on suppose donc l’instrument le plus prudent : { $taken } ; indiquez la classe ou l’incertitude sous [instruments]
 notice-instrument-taken = { $quantity } par { $class }

@@ -96,6 +96,8 @@ level-indicative = Apenas indicativo
 # exactly as above. No full stop.
 headline-conforms = { level-conforms }: cumpre a ASAE { $procedure }, como o capítulo { $section } a enuncia
 headline-conforms-with-notes = { level-conforms-with-notes }: cumpre a ASAE { $procedure }, como o capítulo { $section } a enuncia
+# Debaixo de qualquer das duas: em que se apoiam.
+headline-conforms-rests-on = Ninguém verificou: os limites, que são de memória da prática, e que os sensores estavam onde ela pede, que é palavra do responsável pelo ensaio.
 headline-indicative = { level-indicative }, não conforme à ASAE { $procedure }, pelas constatações abaixo
 headline-indicative-missing = { level-indicative }, não conforme à ASAE { $procedure }; ainda falta: { $missing }
 headline-unbelievable = { level-indicative }, e não merece crédito: a água ganhou mais calor do que a luz solar contém
@@ -216,6 +218,8 @@ finding-no-rating-remedy = mais intervalos em condições de uso, desde o ambien
 finding-no-rating-remedy-irradiance = meça a irradiância; sem ela a potência não pode ser normalizada
 finding-r-squared-low = R² é { $r_squared }, abaixo de { $least }; a prática contenta-se com uma nota, este relatório não
 finding-r-squared-low-remedy = orientação mais constante, céu mais limpo e menos vento; um sensor que não toque na panela
+# De uma reta a que os seus pontos se ajustam bem.
+finding-r-squared-low-remedy-flat = R² é baixo porque a potência mal desce com a temperatura, não porque os pontos se dispersem, e o ± diz quão seguro é o número; uma gama mais larga de temperatura da água eleva R²
 finding-line-not-falling = a potência não diminui quando a água aquece, o que nenhum fogão real faz
 finding-line-not-falling-remedy = verifique se a temperatura da água é mesmo a da água, e abranja uma faixa maior de temperaturas
 finding-no-useful-heat = a reta indica { $power } W a { $difference } K: aí a água perde calor
@@ -238,6 +242,9 @@ finding-irradiance-missing-remedy = meça a irradiância no plano normal à radi
 finding-irradiance-horizontal = a irradiância foi medida no plano horizontal, a prática pede o plano normal à radiação direta; nesse plano ela é em geral mais alta, por isso a avaliação é provavelmente alta demais
 # estimate = "from-horizontal" is written in the campaign file and stays as it is.
 finding-irradiance-horizontal-remedy = monte o sensor virado para o sol, tal como o fogão; até lá, estimate = "from-horizontal" converte as leituras para o plano virado para o sol
+finding-irradiance-plane-not-stated = não está indicado em que plano a irradiância foi medida; a prática pede o plano normal à radiação direta, que é o suposto
+# plane = "normal" e [instruments.irradiance] são partes do ficheiro da campanha e ficam como estão.
+finding-irradiance-plane-not-stated-remedy = indique em [instruments.irradiance] como o sensor estava colocado: plane = "normal" se estava virado para o sol, plane = "horizontal" se estava deitado
 finding-impossible-gain = em { counted-used } a água ganhou mais calor do que a luz solar interceptada; no primeiro absorveu { $power } W de { $sunlight } W
 finding-impossible-gain-remedy = verifique a massa de água, a área de interceptação e as unidades de temperatura e de irradiância
 # { $limits }: a list of finding-own-limit.
@@ -352,7 +359,7 @@ page-intervals-difference = Td, K
 page-intervals-standardised = Ps, W
 page-intervals-outcome = usado, ou motivo do descarte
 page-intervals-used = usado
-interval-no-irradiance = sem irradiância
+interval-no-irradiance = não normalizado: sem irradiância
 page-intervals-note = Água: no início e no fim do intervalo. Irradiância: média, mais baixa e mais alta. P: potência de cozimento. Td: temperatura média da água menos temperatura ambiente média. Ps: P normalizada para 700 W/m².
 page-reasons = O que significam os motivos
 # Why an interval is set aside. Also within headline-reason, after "because".
@@ -999,7 +1006,6 @@ danger-never = pela reta a carga ensaiada não chega a { $hot }
 danger-takes = pela reta a carga ensaiada demora cerca de { $time } para chegar a { $hot } ({ $shortest } a { $longest })
 danger-takes-open = pela reta a carga ensaiada demora cerca de { $time } para chegar a { $hot } ({ $shortest } ou mais, ou não chega lá)
 notice-above-film = à temperatura ambiente a reta absorve { $share } % da luz solar interceptada, mais do que uma película refletora devolve (86 %; prática comum, sem fonte publicada); verifique a área de interceptação, a massa de água e a irradiância
-notice-plane-assumed = o plano do sensor de irradiância não está indicado e é tomado como normal à radiação direta; indique-o em [instruments.irradiance]
 # { $taken } is a list of notice-instrument-taken.
 notice-instruments-assumed = incerteza não indicada, por isso toma-se o instrumento mais cauteloso: { $taken }; indique a classe ou a incerteza em [instruments]
 notice-instrument-taken = { $quantity } com { $class }

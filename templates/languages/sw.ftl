@@ -92,6 +92,8 @@ level-indicative = Elekezi tu
 # exactly as above. No full stop.
 headline-conforms = { level-conforms } ASAE { $procedure }, kama sehemu ya { $section } inavyoieleza
 headline-conforms-with-notes = { level-conforms-with-notes }: ASAE { $procedure }, kama sehemu ya { $section } inavyoieleza
+# Chini ya mojawapo ya hizo mbili: zinategemea nini.
+headline-conforms-rests-on = Hakuna aliyekagua: vikomo, ambavyo ni vya kanuni kwa kumbukumbu ya kichwani, na kwamba vihisi vilikuwa mahali inapotaka, ambalo ni neno la mpimaji.
 headline-indicative = { level-indicative }, haikidhi ASAE { $procedure }, kwa sababu ya hoja zilizo hapa chini
 headline-indicative-missing = { level-indicative }, haikidhi ASAE { $procedure }; bado inahitaji: { $missing }
 headline-unbelievable = { level-indicative }, na si ya kuaminiwa: maji yalipata joto zaidi ya lile lililomo katika mwanga wa jua
@@ -209,6 +211,8 @@ finding-no-rating-remedy = vipindi zaidi vinavyoweza kutumika, kuanzia halijoto 
 finding-no-rating-remedy-irradiance = pima mnururisho; bila huo nguvu haiwezi kusanifishwa
 finding-r-squared-low = R² ni { $r_squared }, chini ya { $least }; kanuni ingeridhika na maelezo, ripoti hii hairidhiki
 finding-r-squared-low-remedy = kulielekeza jiko kwa uthabiti zaidi, anga safi zaidi na upepo mdogo zaidi; kihisi kisichogusa sufuria
+# Ya mstari ambao nukta zake zinaufuata vizuri.
+finding-r-squared-low-remedy-flat = R² ni ndogo kwa sababu nguvu haipungui sana joto linapopanda, si kwa sababu nukta zimetawanyika, na ± inasema namba ina uhakika kiasi gani; upana mkubwa zaidi wa joto la maji huinua R²
 finding-line-not-falling = nguvu haipungui maji yanapozidi kupata joto, jambo lisilotokea kwa jiko lolote halisi
 finding-line-not-falling-remedy = hakikisha kwamba halijoto ya maji ni ya maji yenyewe, na upime masafa mapana zaidi ya halijoto
 finding-no-useful-heat = mstari unaonyesha { $power } W kwa { $difference } K: hapo maji hupoteza joto
@@ -231,6 +235,9 @@ finding-irradiance-missing-remedy = pima mnururisho katika bapa lililo pembemrab
 finding-irradiance-horizontal = mnururisho ulipimwa katika bapa la mlalo, kanuni inataka bapa lililo pembemraba na miale ya jua; huko kwa kawaida huwa mkubwa zaidi, kwa hiyo pengine tathmini ni ya juu mno
 # estimate = "from-horizontal" is written in the campaign file and stays as it is.
 finding-irradiance-horizontal-remedy = funga kihisi ili kilielekee jua kama jiko linavyolielekea; hadi hapo estimate = "from-horizontal" hugeuza vipimo vyake kuelekea jua
+finding-irradiance-plane-not-stated = haikutajwa mnururisho ulipimwa katika bapa gani; kanuni inataka bapa lililo pembemraba na miale ya jua, nalo ndilo lililochukuliwa
+# plane = "normal" na [instruments.irradiance] ni sehemu za faili ya kampeni na hubaki zilivyo.
+finding-irradiance-plane-not-stated-remedy = taja chini ya [instruments.irradiance] jinsi kihisi kilivyoshikwa: plane = "normal" kikiwa kililielekea jua, plane = "horizontal" kikiwa kililala bapa
 finding-impossible-gain = joto lililopatikana katika { counted-used } ni zaidi ya mwanga wa jua uliopokewa; cha kwanza kilipata { $power } W kutoka { $sunlight } W
 finding-impossible-gain-remedy = kagua uzito wa maji, eneo la kupokea mwanga, na vizio vya halijoto na mnururisho
 # { $limits }: a list of finding-own-limit.
@@ -343,7 +350,7 @@ page-intervals-difference = Td, K
 page-intervals-standardised = Ps, W
 page-intervals-outcome = kimetumika, au kando kwa sababu
 page-intervals-used = kimetumika
-interval-no-irradiance = hakuna mnururisho
+interval-no-irradiance = hakikusanifishwa: hakuna mnururisho
 page-intervals-note = Maji: mwanzoni na mwishoni mwa kipindi. Mnururisho: wastani, wa chini na wa juu kabisa. P: nguvu ya kupikia. Td: wastani wa halijoto ya maji kutoa wastani wa halijoto ya mazingira. Ps: P iliyosanifishwa kwa 700 W/m².
 page-reasons = Maana ya sababu
 # Why an interval is set aside. Also within headline-reason, after "because".
@@ -988,7 +995,6 @@ danger-never = kwa mujibu wa mstari mzigo uliojaribiwa haufiki { $hot }
 danger-takes = kwa mujibu wa mstari mzigo uliojaribiwa huchukua takriban { $time } kufika { $hot } ({ $shortest } hadi { $longest })
 danger-takes-open = kwa mujibu wa mstari mzigo uliojaribiwa huchukua takriban { $time } kufika { $hot } ({ $shortest } au zaidi, au haufiki hapo)
 notice-above-film = kwa halijoto ya mazingira mstari hupokea { $share } % ya mwanga wa jua uliopokewa na eneo la jiko, zaidi ya kile utando wa kuakisi hupeleka mbele (86 %; mazoea ya kawaida, hakuna chanzo kilichochapishwa); kagua eneo la kupokea mwanga, uzito wa maji na mnururisho
-notice-plane-assumed = bapa la kihisi cha mnururisho halikutajwa na limechukuliwa kuwa pembemraba na miale ya jua; litaje chini ya [instruments.irradiance]
 # { $taken } is a list of notice-instrument-taken.
 notice-instruments-assumed = utovu wa uhakika haukutajwa, kwa hiyo kifaa cha tahadhari kubwa zaidi kimechukuliwa: { $taken }; taja daraja au utovu wa uhakika chini ya [instruments]
 notice-instrument-taken = { $quantity } kwa { $class }

@@ -65,6 +65,20 @@ pub struct Interval {
     pub verdict: Verdict,
 }
 
+impl Verdict {
+    /// Every code in files.
+    pub const CODES: &[&str] = &["used", "not-normalised", "set-aside"];
+
+    /// The code in files.
+    pub fn code(&self) -> &'static str {
+        match self {
+            Verdict::OnLine => "used",
+            Verdict::NotNormalised => "not-normalised",
+            Verdict::SetAside(_) => "set-aside",
+        }
+    }
+}
+
 impl Measured {
     /// Its point on the plot, Td (K) and Ps (W), if it is complete.
     pub fn point(&self) -> Option<(f64, f64)> {
@@ -73,14 +87,19 @@ impl Measured {
 }
 
 impl Interval {
-    /// Whether the practice lets one use it.
-    pub fn is_used(&self) -> bool {
-        !matches!(self.verdict, Verdict::SetAside(_))
-    }
-
-    /// Whether it is used and can be normalised: a point of the line.
+    /// Whether it is used: a point of the line.
     pub fn is_on_line(&self) -> bool {
         self.verdict == Verdict::OnLine
+    }
+
+    /// Whether it breaks no limit, and has no irradiance to be normalised by.
+    pub fn is_not_normalised(&self) -> bool {
+        self.verdict == Verdict::NotNormalised
+    }
+
+    /// Whether it breaks a limit.
+    pub fn is_set_aside(&self) -> bool {
+        matches!(self.verdict, Verdict::SetAside(_))
     }
 
     /// Why it is set aside; empty where it is not.

@@ -35,8 +35,6 @@ pub enum S580Notice {
         from: String,
         to: String,
     },
-    /// The irradiance sensor's plane is not stated.
-    PlaneAssumed,
     /// Neither uncertainty nor class of some instruments is stated.
     InstrumentsAssumed {
         /// Quantity, and the class that is taken.
@@ -66,7 +64,6 @@ impl S580Notice {
             S580Notice::IdleExclusion { log, from, to } => {
                 message!("notice-idle-exclusion", log = log, from = from, to = to)
             }
-            S580Notice::PlaneAssumed => message!("notice-plane-assumed"),
             S580Notice::InstrumentsAssumed { instruments } => {
                 let taken = instruments.iter().map(|(quantity, class)| {
                     message!(

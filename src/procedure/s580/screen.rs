@@ -83,11 +83,11 @@ pub fn breaks(interval: &Measured, limit: &S580Limit, around: Surroundings) -> b
 /// The intervals of one run, screened, and what else was seen of it.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Screening {
-    /// Number of intervals, of those that are used, and of those that the line is drawn
-    /// through.
+    /// Number of intervals, of those that are used (on the line), and of those that break no
+    /// limit but have no irradiance.
     pub intervals: usize,
-    pub used: usize,
     pub on_line: usize,
+    pub not_normalised: usize,
     /// Stretches that no interval covers.
     pub holes: Vec<TimeSpan>,
     /// Longest time that the wind stayed over the gust limit, s.
@@ -125,8 +125,8 @@ pub fn screen_run(
     let count = |counts: fn(&Interval) -> bool| intervals.iter().filter(|i| counts(i)).count();
     let screening = Screening {
         intervals: intervals.len(),
-        used: count(Interval::is_used),
         on_line: count(Interval::is_on_line),
+        not_normalised: count(Interval::is_not_normalised),
         holes,
         longest_gust_s,
         notice,

@@ -187,7 +187,7 @@ fn interval_row(assessment: &Assessment, interval: &Interval, words: &Words) -> 
             format!("{mean} ({min}–{max})")
         },
     );
-    let reasons = if interval.is_used() && !interval.is_on_line() {
+    let reasons = if interval.is_not_normalised() {
         vec![words.say(message!("interval-no-irradiance"))]
     } else {
         let codes = interval
