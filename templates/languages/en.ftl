@@ -55,9 +55,9 @@ counted-used = { $intervals ->
     [one] { $intervals } used interval
    *[other] { $intervals } used intervals
 }
-counted-ten-minutes = { $intervals ->
-    [one] { $intervals } ten-minute interval
-   *[other] { $intervals } ten-minute intervals
+counted-minutes = { $intervals ->
+    [one] { $intervals } interval of { $minutes } min
+   *[other] { $intervals } intervals of { $minutes } min
 }
 counted-days = { $days ->
     [one] { $days } day
@@ -156,7 +156,7 @@ journey-to-boiling = from { $start } to boiling ({ $boiling } here)
 headline-dry = The dry vessel came to { $difference } K above the air in { $irradiance } W/m²: { $result } (section { $section }).
 # How many intervals count. No full stop; headline-no-irradiance and headline-others follow
 # after "; " where they apply.
-headline-met = { $used } of { counted-ten-minutes }, on { counted-days }, met every condition
+headline-met = { $used } of { counted-minutes }, on { counted-days }, met every condition
 headline-met-measured = { headline-met } that was measured
 headline-met-estimated = { headline-met } that was measured or estimated
 headline-no-irradiance = { $count } more have no irradiance
@@ -205,13 +205,16 @@ headline-caution = Hot surfaces and steam burn, the focus can blind and start fi
 # A short clause without a full stop; the program sets a capital letter first.
 
 finding-too-few-intervals = { counted-intervals } used, the practice asks for { $least }
+finding-too-few-intervals-own = { counted-intervals } used, the campaign’s own limit asks for { $least }
 finding-too-few-intervals-remedy = { missing-intervals } that can be used
 finding-too-few-days = used intervals on { counted-days }, the practice asks for { $least }
+finding-too-few-days-own = used intervals on { counted-days }, the campaign’s own limit asks for { $least }
 finding-too-few-days-remedy = used intervals on { missing-days }
 finding-no-rating = no line can be fitted: it takes three used intervals with irradiance, at different temperature differences
 finding-no-rating-remedy = more intervals that can be used, from ambient to near boiling
 finding-no-rating-remedy-irradiance = measure irradiance; without it power cannot be normalised
 finding-r-squared-low = R² is { $r_squared }, below { $least }; the practice would be content with a note, this report is not
+finding-r-squared-low-own = R² is { $r_squared }, below the campaign’s own limit of { $least }
 finding-r-squared-low-remedy = steadier aiming, clearer sky and less wind; a sensor that does not touch the pot
 # Of a line that its points fit well.
 finding-r-squared-low-remedy-flat = R² is low because the power hardly falls with temperature, not because the points scatter, and the ± says how sure the figure is; a wider range of water temperature raises R²
@@ -245,6 +248,7 @@ finding-impossible-gain-remedy = check the mass of water, the intercept area, an
 finding-requirement-relaxed = own limits looser than a requirement: { $limits }
 finding-recommendation-relaxed = own limits looser than a recommendation: { $limits }
 finding-limit-tightened = own limits tighter than the practice: { $limits }
+finding-guard = a guard band of the expanded uncertainty on every limit (practice: none)
 # { $what }: one of the messages that begin with limit-; { $practice }: an amount, or
 # finding-practice-limit where the practice limits something else.
 finding-own-limit = { $what } { $value } (practice: { $practice })
@@ -283,7 +287,9 @@ limit-wind-mean = mean wind
 limit-wind-gust = wind kept up for over ten minutes (sets the run aside)
 limit-solar-time-start = solar time at the start
 limit-solar-time-end = solar time at the end
+limit-interval = length of an interval
 limit-load = water for each m² of intercept area
+limit-load-tolerance = how far the load may be off
 limit-intervals = used intervals
 limit-days = days with used intervals
 limit-r-squared = R² of the line
@@ -302,10 +308,12 @@ conditions-no-interval = no interval
 conditions-not-measured = not measured
 conditions-source = Limits follow ASAE { $procedure }, in our own words. They were set down from knowledge of the practice, without a copy of the standard at hand; where much depends on one, hold it against the standard.
 conditions-observed = Observed: lowest to highest over all intervals, used or set aside. An interval that breaks several limits counts for each of them.
-conditions-common-practice = The ± 5 % on the load and the 540 to 660 s that an interval may last are common practice, no published source.
+conditions-common-practice = The ± { $tolerance } % on the load and the { $shortest } to { $longest } s that an interval may last are common practice, no published source.
+conditions-common-practice-interval = The { $shortest } to { $longest } s that an interval may last are common practice, no published source.
 conditions-r-squared = Where R² is too low the practice is content with a note; this report then withholds "conforms", which is stricter.
 # "Own" as in standing-own-requirement.
 conditions-own = Limits marked "own" are the campaign's and deviate from the practice.
+conditions-guard = A guard band holds: a value counts as within a limit only where it is so with all of its uncertainty, by the decision rule at the end.
 
 ## Runs
 
@@ -315,7 +323,7 @@ run-title = Run { $number }, { $date }
 # { $run }: its name; { $from }, { $to }: times of day.
 run-summary = { $run }: { counted-readings } from { $from } to { $to }, { $water } of water ({ $load } kg/m²). { counted-intervals }, { $used } used.
 run-summary-re-aimed = { $run }: { counted-readings } from { $from } to { $to }, { $water } of water ({ $load } kg/m²); re-aimed every { $minutes } min. { counted-intervals }, { $used } used.
-run-hole = No interval from { $from } to { $to }: no two water readings there are 9 to 11 minutes apart.
+run-hole = No interval from { $from } to { $to }: no two water readings there are { $shortest } to { $longest } minutes apart.
 run-caption-predicted = The line predicts the water temperature within { $rms } K, root mean square.
 run-caption-none = No interval of this run is used.
 # Read out to those who do not see the figure. { $irradiance }, { $wind }: the next messages.
@@ -547,6 +555,7 @@ tested-load = Load
 tested-water = water
 tested-per-area = per intercept area
 tested-per-area-text = { $load } kg/m² (practice: { $practice } kg/m²)
+tested-per-area-own = { $load } kg/m² (own limit: { $own } kg/m²)
 tested-vessels = vessels
 # Heading: what surrounded the used intervals.
 tested-environment = Environment of the used intervals
@@ -790,11 +799,13 @@ spread-alt = Two panels. Normal quantile plot of { $points } residuals. The line
 # { $limit }: a key of the campaign file, with its value; { $what }: a message that begins
 # with limit-.
 deviation-limit = Own limit: { $key } = { $value } ({ $what }).
+# guard = true is written in the campaign file and stays as it is.
+deviation-guard = Own decision rule: guard = true, so that uncertainty counts against every limit; the practice does not ask for that.
 # { $from }, { $to }: times. { $reason }: the tester's own words.
 deviation-excluded = { $run }: { $from } to { $to } excluded by the tester: { $reason }.
 deviation-excluded-no-reason = { $run }: { $from } to { $to } excluded by the tester: no reason given.
 deviation-findings = Further: every finding on page one.
-deviation-interval = Interval length: 540 to 660 s are admitted, and power is taken over the time that really passed, where the practice speaks of 600 s.
+deviation-interval = Interval length: { $shortest } to { $longest } s are admitted, and power is taken over the time that really passed, where the practice speaks of { $practice } s.
 # Labels stand at the left; there is room for 20 letters.
 made-with = made with
 made-issued = issued
@@ -806,6 +817,9 @@ made-boiling-text = ISO 2533 atmosphere where no pressure was measured, IAPWS-IF
 # How it is decided whether a limit is met. Titles of standards stay as they are.
 made-decision = decision rule
 made-decision-text = each limit is held against the value observed, with no allowance for its uncertainty, and is met when met exactly: the simple acceptance of JCGM 106:2012 (from memory)
+made-decision-guarded = each limit is held against the value observed with its expanded uncertainty (k = { $factor }), and is met where all of that range is within: irradiance ± { $irradiance } %, water ± { $water } K, air ± { $ambient } K, a clock time ± { $clock } s, mass of water ± { $mass } %, { $wind }; intercept area, counts and R² without one: the guarded acceptance of JCGM 106:2012, 8.3 and ILAC-G8 (both from memory)
+made-decision-wind = wind ± { $wind } m/s
+made-decision-no-wind = wind without one, since its uncertainty is not stated
 made-irradiance = irradiance
 # { $way }: one of the messages that begin with estimated-.
 made-irradiance-text = estimated { $way }; plane normal to the beam after Liu and Jordan 1963
@@ -967,7 +981,7 @@ notice-trimmed = { $log }: { $readings ->
         [one] { $readings } reading
        *[other] { $readings } readings
     } before the run's start or after its end left out
-notice-no-intervals = { $log }: no two water readings are 9 to 11 minutes apart, so there is no interval; log at steps that add up to ten minutes
+notice-no-intervals = { $log }: no two water readings are { $shortest } to { $longest } minutes apart, so there is no interval; log at steps that add up to { $minutes } minutes
 notice-idle-exclusion = { $log }: the excluded span { $from } to { $to } meets no interval; check its times
 notice-stall = { $log }: the water gains less than half of what the line says from { $spans }, as under a cloud, where the sky is stated to be cloudless; look at your notes, and at the aim
 # A span of clock times: from 11:20 to 11:40.
@@ -1439,12 +1453,12 @@ plan-missing = Still missing: { $missing }.
 plan-missing-nothing = Intervals and days are enough already.
 plan-gives-none = This day can give none.
 plan-gives = This day can give { $most ->
-        [one] { $most } ten-minute interval
-       *[other] { $most } ten-minute intervals
+        [one] { $most } interval of { $minutes } min
+       *[other] { $most } intervals of { $minutes } min
     } at most.
 plan-gives-by-heating = This day can give { $most ->
-        [one] { $most } ten-minute interval
-       *[other] { $most } ten-minute intervals
+        [one] { $most } interval of { $minutes } min
+       *[other] { $most } intervals of { $minutes } min
     } at most; one heating of this load about { $heating }, then start again with fresh water.
 
 ## Field sheet: before the first reading

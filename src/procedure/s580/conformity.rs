@@ -3,7 +3,7 @@
 use super::finding::{FindingCode, S580Finding};
 use super::in_force::Limits;
 use super::intervals::{Interval, Measured};
-use super::limits::{LOAD_TOLERANCE, RATING_DIFFERENCE_K};
+use super::limits::RATING_DIFFERENCE_K;
 use super::own_limits::own_limit_findings;
 use super::rated::{Rated, Rating};
 use super::reason::Reason;
@@ -13,7 +13,7 @@ use crate::campaign::model::Plane;
 use crate::language::{Message, fixed, kilograms, listed, short};
 use crate::message;
 use crate::procedure::finding::{Level, level_of};
-use crate::procedure::limit::SLACK;
+use crate::procedure::limit::{SLACK, percent};
 use crate::procedure::run::Run;
 use crate::procedure::tested::Tested;
 use crate::stats::line::Line;
@@ -133,13 +133,16 @@ fn r_squared_finding(limits: &Limits, line: &Line, rating: &Rating) -> Option<S5
         fixed(found, decimals)
     });
     let is_flat = line.slope < 0.0 && line.residual_sd < FLAT_LINE_SCATTER * rating.ps50_w;
+    let said = if least.changed {
+        message!("finding-r-squared-low-own")
+    } else {
+        message!("finding-r-squared-low")
+    };
+    let found = found.unwrap_or_else(|| message!("undefined").into());
     Some(S580Finding::indicative(
         FindingCode::RSquaredLow,
-        message!(
-            "finding-r-squared-low",
-            r_squared = found.unwrap_or_else(|| message!("undefined").into()),
-            least = short(least.value)
-        ),
+        said.with("r_squared", found)
+            .with("least", short(least.value)),
         if is_flat {
             message!("finding-r-squared-low-remedy-flat")
         } else {
@@ -153,7 +156,10 @@ fn load_finding(limits: &Limits, runs: &[Run], screenings: &[Screening]) -> Opti
     let contributing = runs.iter().zip(screenings);
     let contributing = contributing.filter(|(_, screening)| screening.on_line > 0);
     let off: Vec<Message> = contributing
-        .filter(|(run, _)| !load.allows(run.load_kg_m2))
+        .filter(|(run, _)| {
+            let band = limits.guard_band(load.key, run.load_kg_m2);
+            !load.allows_all_of(run.load_kg_m2, band)
+        })
         .map(|(run, _)| {
             message!(
                 "finding-load-off-run",
@@ -167,7 +173,7 @@ fn load_finding(limits: &Limits, runs: &[Run], screenings: &[Screening]) -> Opti
             FindingCode::LoadOff,
             message!(
                 "finding-load-off",
-                tolerance = short(LOAD_TOLERANCE * 100.0),
+                tolerance = percent(limits.load_tolerance()),
                 load = short(load.value),
                 runs = listed(off)
             ),

@@ -2,9 +2,13 @@
 
 use std::path::Path;
 
-use super::limits::{FIXED_WINDOW, LimitKey, PRACTICE, S580Limit, own_rows};
+use super::guard::Guard;
+use super::intervals::IntervalLength;
+use super::limits::{FIXED_WINDOW, LOAD_TOLERANCE, LimitKey, PRACTICE, S580Limit, own_rows};
+use crate::campaign::Campaign;
 use crate::campaign::model::OwnLimit;
 use crate::error::Problem;
+use crate::procedure::limit::Allowed;
 use crate::units::SECONDS_PER_HOUR;
 
 /// The limits that hold for a campaign.
@@ -12,10 +16,26 @@ use crate::units::SECONDS_PER_HOUR;
 pub struct Limits {
     /// In the order of [`PRACTICE`].
     pub rows: Vec<S580Limit>,
+    /// What counts against a limit, where the campaign asks for a guard band.
+    pub guard: Option<Guard>,
 }
 
 impl Limits {
-    /// The practice's limits with a campaign's own in their place; `file` is its campaign file.
+    /// The limits of a campaign.
+    ///
+    /// # Errors
+    /// As [`Limits::of`].
+    pub fn of_campaign(campaign: &Campaign) -> Result<Self, Problem> {
+        let limits = Limits::of(&campaign.file, &campaign.limits)?;
+        let guard = campaign.has_guard_band;
+        Ok(Limits {
+            guard: guard.then(|| Guard::of(&campaign.instruments)),
+            ..limits
+        })
+    }
+
+    /// The practice's limits with a campaign's own in their place and no guard band; `file` is
+    /// its campaign file.
     ///
     /// # Errors
     /// A [`Problem`] for a key that is none, and for limits between which nothing lies.
@@ -40,8 +60,17 @@ impl Limits {
                 _ => *row,
             })
         };
+        let tolerance = own_value(Some("load_tolerance")).unwrap_or(LOAD_TOLERANCE);
+        let rows = PRACTICE.iter().map(own_row).map(|row| match row.key {
+            LimitKey::Load => S580Limit {
+                allowed: Allowed::Within(tolerance),
+                ..row
+            },
+            _ => row,
+        });
         let limits = Limits {
-            rows: PRACTICE.iter().map(own_row).collect(),
+            rows: rows.collect(),
+            guard: None,
         };
         match limits.contradiction() {
             Some(what) => Err(Problem::at(file, what)
@@ -131,6 +160,27 @@ impl Limits {
     pub fn solar_window_s(&self) -> f64 {
         let (start_h, end_h) = self.solar_window_h();
         (end_h - start_h).max(0.0) * SECONDS_PER_HOUR
+    }
+
+    /// How long intervals are to be.
+    pub fn interval(&self) -> IntervalLength {
+        IntervalLength::of_s(self.standing_row(LimitKey::Interval).value)
+    }
+
+    /// Whether the campaign has a limit of its own in place of the practice's.
+    pub fn is_own(&self, key: LimitKey) -> bool {
+        self.row(key).is_some_and(|row| row.changed)
+    }
+
+    /// Expanded uncertainty that counts against a limit, in its unit, at a value; zero without
+    /// a guard band.
+    pub fn guard_band(&self, key: LimitKey, value: f64) -> f64 {
+        self.guard.map_or(0.0, |guard| guard.expanded(key, value))
+    }
+
+    /// Share by which the load may be off.
+    pub fn load_tolerance(&self) -> f64 {
+        self.standing_row(LimitKey::LoadTolerance).value
     }
 
     /// Water over intercept area.

@@ -184,7 +184,7 @@ impl S580 {
                 boiling_point_c,
                 longest_gust_s: self.screenings[interval.run].longest_gust_s,
             };
-            breaks(&interval.measured, limit, around)
+            breaks(&interval.measured, limit, &self.limits, around)
         };
         self.intervals.iter().filter(breaking).count()
     }

@@ -262,6 +262,10 @@ fn screening_clauses(assessment: &Assessment) -> Vec<Message> {
     let mut clauses = vec![
         met.with("used", assessment.s580.used().count())
             .with("intervals", assessment.s580.intervals.len())
+            .with(
+                "minutes",
+                short(assessment.s580.limits.interval().aim_min()),
+            )
             .with("days", assessment.s580.dates.len()),
     ];
     let not_normalised = assessment.s580.not_normalised().count();

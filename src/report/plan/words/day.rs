@@ -236,10 +236,16 @@ pub fn missing(plan: &Plan) -> Phrase {
         None => message!("plan-missing-nothing"),
     };
     let most = plan.most_intervals;
+    let minutes = short(plan.limits.interval().aim_min());
     let gives = match plan.intervals_a_heating() {
         _ if most == 0 => message!("plan-gives-none"),
-        Some(heating) => message!("plan-gives-by-heating", most = most, heating = heating),
-        None => message!("plan-gives", most = most),
+        Some(heating) => message!(
+            "plan-gives-by-heating",
+            most = most,
+            minutes = minutes,
+            heating = heating
+        ),
+        None => message!("plan-gives", most = most, minutes = minutes),
     };
     joined([missing, gives], " ")
 }
