@@ -8,7 +8,7 @@ use super::limits::{FIXED_WINDOW, LOAD_TOLERANCE, LimitKey, PRACTICE, S580Limit,
 use crate::campaign::Campaign;
 use crate::campaign::model::OwnLimit;
 use crate::error::Problem;
-use crate::procedure::limit::Allowed;
+use crate::procedure::limit::{Allowed, SLACK};
 use crate::units::SECONDS_PER_HOUR;
 
 /// The limits that hold for a campaign.
@@ -114,25 +114,39 @@ impl Limits {
             .expect("only the moving ends of the water window are ever replaced")
     }
 
-    /// Water temperature, °C, from which an interval counts, in air of a temperature, °C.
+    /// Water temperature, °C, from which an interval counts, in air of a temperature, °C; with
+    /// a guard band, by that more.
     pub fn water_start_c(&self, ambient_c: f64) -> f64 {
         match self.get(LimitKey::WaterMin) {
-            Some(lowest_c) => lowest_c,
-            None => ambient_c + self.standing_row(LimitKey::WaterAboveAmbient).value,
+            Some(lowest_c) => lowest_c + self.tenths_of_band(LimitKey::WaterMin),
+            None => {
+                let above_k = self.standing_row(LimitKey::WaterAboveAmbient).value;
+                ambient_c + above_k + self.tenths_of_band(LimitKey::WaterAboveAmbient)
+            }
         }
     }
 
-    /// How far above ambient the water window begins, K; `None` where its end is fixed.
+    /// How far above ambient the water window begins, K, guard band included; `None` where its
+    /// end is fixed.
     pub fn water_start_above_ambient_k(&self) -> Option<f64> {
-        self.get(LimitKey::WaterAboveAmbient)
+        let above_k = self.get(LimitKey::WaterAboveAmbient)?;
+        let start_k = above_k + self.tenths_of_band(LimitKey::WaterAboveAmbient);
+        // Without what is beyond a double's digits: it is told as it is.
+        Some((start_k * 1e6).round() / 1e6)
     }
 
-    /// Water temperature, °C, up to which an interval counts, with a local boiling point, °C.
+    /// Guard band of a water temperature, K, rounded up to the tenths that a plan tells.
+    fn tenths_of_band(&self, key: LimitKey) -> f64 {
+        (self.guard_band(key, 0.0) * 10.0 - SLACK).ceil() / 10.0
+    }
+
+    /// Water temperature, °C, up to which an interval counts, with a local boiling point, °C;
+    /// with a guard band, by that less.
     pub fn water_stop_c(&self, boiling_point_c: f64) -> f64 {
-        match self.get(LimitKey::WaterMax) {
-            Some(highest_c) => highest_c,
-            None => boiling_point_c - self.standing_row(LimitKey::WaterBelowBoiling).value,
-        }
+        let highest_c = self.get(LimitKey::WaterMax).unwrap_or_else(|| {
+            boiling_point_c - self.standing_row(LimitKey::WaterBelowBoiling).value
+        });
+        highest_c - self.tenths_of_band(LimitKey::WaterMax)
     }
 
     /// Least irradiance, W/m².
@@ -220,6 +234,29 @@ mod tests {
         assert_eq!(limits.get(LimitKey::WaterAboveAmbient), None);
         assert_eq!(limits.get(LimitKey::WaterBelowBoiling), Some(5.0));
         assert!(limits.rows[0].changed);
+    }
+
+    #[test]
+    fn a_guard_band_narrows_the_water_window_that_a_plan_tells() {
+        let guard = Guard {
+            irradiance: 0.06,
+            water_k: 0.6,
+            ambient_k: 0.8,
+            wind_m_s: None,
+            clock_s: 30.0,
+            water_mass: 0.01,
+        };
+        let limits = with("ambient_min_c", 20.0).unwrap();
+        let guarded = Limits {
+            guard: Some(guard),
+            ..limits.clone()
+        };
+        // √(0.6² + 0.8²) = 1.
+        let start_k = guarded.water_start_above_ambient_k().unwrap();
+        assert!((start_k - 6.0).abs() < 1e-9);
+        assert!((guarded.water_start_c(25.0) - 31.0).abs() < 1e-9);
+        assert!((guarded.water_stop_c(95.0) - 89.4).abs() < 1e-9);
+        assert_eq!(limits.water_stop_c(95.0), 90.0);
     }
 
     #[test]
