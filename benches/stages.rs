@@ -9,7 +9,7 @@ use jiff::tz::TimeZone;
 use simmerline::campaign::model::{LogRules, Site};
 use simmerline::logs::read::read_bytes;
 use simmerline::logs::request::Request;
-use simmerline::procedure::s580::intervals::{Measured, measure_intervals};
+use simmerline::procedure::s580::intervals::{IntervalLength, Measured, measure_intervals};
 use simmerline::report::{Edition, outputs, words};
 use simmerline::stats::line::fit_line;
 
@@ -67,7 +67,7 @@ fn one_second_day(criterion: &mut Criterion) {
         .expect("the invented log is valid")
     };
     let rate = |readings: &_| {
-        let intervals = measure_intervals(readings, 7.0, &site());
+        let intervals = measure_intervals(readings, 7.0, &site(), IntervalLength::of_practice());
         let (difference_k, power_w): (Vec<f64>, Vec<f64>) =
             intervals.iter().filter_map(Measured::point).unzip();
         fit_line(&difference_k, &power_w)

@@ -57,6 +57,19 @@ pub const OWN_LIMIT_M_S: Range = 0.0..=50.0;
 /// Hour of the day that a campaign sets as a limit, h.
 pub const OWN_LIMIT_H: Range = 0.0..=24.0;
 
+/// Length of an interval that a campaign sets as a limit, s: a minute to half an hour.
+pub const OWN_LIMIT_S: Range = 60.0..=1800.0;
+/// Load that a campaign sets as a limit, kg/m².
+pub const OWN_LIMIT_KG_M2: Range = 0.1..=100.0;
+/// Share by which a campaign lets the load be off, as a fraction.
+pub const OWN_LIMIT_FRACTION: Range = 0.0..=0.5;
+/// Fewest intervals that a campaign sets as a limit: a line takes three.
+pub const OWN_LIMIT_INTERVALS: Range = 3.0..=10_000.0;
+/// Fewest days that a campaign sets as a limit.
+pub const OWN_LIMIT_DAYS: Range = 1.0..=366.0;
+/// Lowest R² that a campaign sets as a limit.
+pub const OWN_LIMIT_R_SQUARED: Range = 0.0..=1.0;
+
 /// Latitude, degrees, north positive.
 pub const LATITUDE_DEG: Range = -90.0..=90.0;
 /// Longitude, degrees, east positive.

@@ -134,6 +134,31 @@ pub fn counted(count: usize, noun: &str) -> String {
     format!("{count} {noun}{}", if count == 1 { "" } else { "s" })
 }
 
+/// A number below a limit, to be told so that it reads as below it: rounded to the fewest
+/// decimals that show it, from `fewest` to four, or cut off after the fourth; with that count
+/// of decimals.
+///
+/// ```
+/// assert_eq!(simmerline::units::told_below(0.741, 0.75, 2), (0.741, 2));
+/// assert_eq!(simmerline::units::told_below(0.7496, 0.75, 2), (0.7496, 4));
+/// assert_eq!(simmerline::units::told_below(0.74999, 0.75, 2), (0.7499, 4));
+/// ```
+pub fn told_below(value: f64, limit: f64, fewest: usize) -> (f64, usize) {
+    let scaled = |decimals: usize| 10_f64.powi(decimals as i32);
+    let reads_below =
+        |decimals: &usize| (value * scaled(*decimals)).round() / scaled(*decimals) < limit;
+    match (fewest..=MOST_DECIMALS).find(reads_below) {
+        Some(decimals) => (value, decimals),
+        None => {
+            let scale = scaled(MOST_DECIMALS);
+            ((value * scale).floor() / scale, MOST_DECIMALS)
+        }
+    }
+}
+
+/// Most decimals with which a number is told to be below a limit.
+const MOST_DECIMALS: usize = 4;
+
 /// The same text with a capital letter first.
 pub fn sentence_case(text: &str) -> String {
     let mut letters = text.chars();

@@ -14,9 +14,9 @@ use super::check_report::check_report;
 use super::check_runs::{Purpose, RunBase, check_load, check_runs};
 use super::find::{CAMPAIGN_FILE, campaign_name};
 use super::locate::Checker;
-use super::model::{Campaign, IrradianceEstimate, LogRules, OwnLimit, Site, Target};
+use super::model::{Campaign, GUARD_KEY, IrradianceEstimate, LogRules, OwnLimit, Site, Target};
 use super::named_files::NamedFiles;
-use super::schema::{CampaignFile, CampaignTable, SiteTable};
+use super::schema::{CampaignFile, CampaignTable, LimitValue, SiteTable};
 use super::wording::nearest;
 use super::zone::parse_zone;
 use crate::believable::{
@@ -153,11 +153,7 @@ fn check_text(asked: &Asked<'_>, text: &str, sha256: String) -> Result<Campaign>
     checker.refuse_unprintable();
     check_names(&mut checker, &written);
     let load = check_load(&mut checker, &written.load);
-    let limits: Vec<OwnLimit> = written
-        .limits
-        .into_iter()
-        .map(|(key, value)| OwnLimit { key, value })
-        .collect();
+    let (limits, has_guard_band) = check_limit_values(&mut checker, written.limits);
     (asked.check_limits)(&mut checker, &limits);
     let site = check_site(&mut checker, written.site);
     let rules = check_rules(
@@ -200,6 +196,7 @@ fn check_text(asked: &Asked<'_>, text: &str, sha256: String) -> Result<Campaign>
         calibrations,
         rules: base.rules.clone(),
         limits,
+        has_guard_band,
         runs,
         stagnations: check_stagnations(&mut checker, written.stagnation),
         wishes: check_wishes(&mut checker, written.cooking),
@@ -207,6 +204,31 @@ fn check_text(asked: &Asked<'_>, text: &str, sha256: String) -> Result<Campaign>
     };
     check_cloudless(&mut checker, &campaign);
     checker.finish(campaign)
+}
+
+/// The own limits, and whether a guard band is asked for.
+fn check_limit_values(
+    checker: &mut Checker<'_>,
+    written: BTreeMap<String, LimitValue>,
+) -> (Vec<OwnLimit>, bool) {
+    let (mut limits, mut has_guard_band) = (Vec::new(), false);
+    for (key, value) in written {
+        match value {
+            LimitValue::Switch(is_on) if key == GUARD_KEY => has_guard_band = is_on,
+            LimitValue::Number(found) if key == GUARD_KEY => checker.problem(
+                &format!("limits.{key}"),
+                format!("found {found}, expected true or false"),
+                "write guard = true, or delete the key",
+            ),
+            LimitValue::Number(value) => limits.push(OwnLimit { key, value }),
+            LimitValue::Switch(found) => checker.problem(
+                &format!("limits.{key}"),
+                format!("found {found}, expected a number"),
+                "write the limit in the unit that its key names",
+            ),
+        }
+    }
+    (limits, has_guard_band)
 }
 
 /// The procedure, of which there is one.

@@ -47,6 +47,8 @@ pub struct Campaign {
     pub rules: LogRules,
     /// Own limits, in the order of their keys.
     pub limits: Vec<OwnLimit>,
+    /// The uncertainty of what is held against a limit counts against it.
+    pub has_guard_band: bool,
     pub runs: Vec<RunPlan>,
     pub stagnations: Vec<StagnationTest>,
     pub wishes: CookingWishes,
@@ -395,6 +397,9 @@ pub struct Sensitivity {
     /// Short-circuit current of a reference cell, mA per W/m².
     pub ma_per_w_m2: Option<f64>,
 }
+
+/// Key under `[limits]` that asks for a guard band.
+pub const GUARD_KEY: &str = "guard";
 
 /// A limit the campaign sets itself.
 #[derive(Debug, Clone, PartialEq)]

@@ -3,10 +3,47 @@
 //! Nothing is checked here beyond types and key names; [`super::check`] does that.
 
 use std::collections::BTreeMap;
+use std::fmt;
 
-use serde::Deserialize;
+use serde::de::Visitor;
+use serde::{Deserialize, Deserializer};
 
 use super::moment::WrittenMoment;
+
+/// What stands to the right of a key of `[limits]`.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum LimitValue {
+    Number(f64),
+    Switch(bool),
+}
+
+impl<'de> Deserialize<'de> for LimitValue {
+    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        deserializer.deserialize_any(LimitVisitor)
+    }
+}
+
+struct LimitVisitor;
+
+impl Visitor<'_> for LimitVisitor {
+    type Value = LimitValue;
+
+    fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str("a number, or true or false")
+    }
+
+    fn visit_f64<E>(self, value: f64) -> Result<LimitValue, E> {
+        Ok(LimitValue::Number(value))
+    }
+
+    fn visit_i64<E>(self, value: i64) -> Result<LimitValue, E> {
+        Ok(LimitValue::Number(value as f64))
+    }
+
+    fn visit_bool<E>(self, value: bool) -> Result<LimitValue, E> {
+        Ok(LimitValue::Switch(value))
+    }
+}
 
 /// `campaign.toml`.
 #[derive(Debug, Deserialize)]
@@ -32,7 +69,7 @@ pub struct CampaignFile {
     pub calibration: Vec<CalibrationTable>,
     /// Own limits, by keys that the procedure knows.
     #[serde(default)]
-    pub limits: BTreeMap<String, f64>,
+    pub limits: BTreeMap<String, LimitValue>,
     #[serde(default)]
     pub run: Vec<RunTable>,
     #[serde(default)]

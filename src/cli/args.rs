@@ -100,7 +100,7 @@ Example:
 Types in a pencilled field sheet, a line a time: water, air, wind (Beaufort number),
 sky (clear or cloud), irradiance where a sensor is read, notes, as in
   10:20  > 31.5 24 1 clear thin haze
-Times go on every ten minutes. Every line is saved at once, so the same command goes on
+Times go on every ten minutes, or as interval_s of the campaign says. Every line is saved at once, so the same command goes on
 after an interruption. \"done\" adds the run to campaign.toml; \"help\" says the rest.
 With --from, the same lines come from a text file, each with its time first.";
 

@@ -14,7 +14,7 @@ use crate::procedure::s580::notice::clock_ahead_of_sun_h;
 use crate::procedure::s580::reason::Reason;
 use crate::procedure::s580::result::count_reasons;
 use crate::report::s580::words::uncertainty::{outlook, with_uncertainty};
-use crate::units::{clock_from_hours, local_clock, spoken_date, zoned};
+use crate::units::{clock_from_hours, local_clock, short, spoken_date, zoned};
 
 /// Screens each campaign and prints what was found.
 ///
@@ -55,6 +55,7 @@ fn describe(assessment: &Assessment) -> String {
         .collect();
     text += &table(HEADER, &rows);
     text += &holes(assessment);
+    text += &not_normalised(assessment);
     text += &verdict(assessment);
     for finding in &assessment.s580.conformity.findings {
         text += &format!(
@@ -150,6 +151,7 @@ fn run_row(assessment: &Assessment, index: usize) -> [String; 6] {
 
 fn holes(assessment: &Assessment) -> String {
     let zone = &assessment.tested.campaign.site.time_zone;
+    let (shortest_min, longest_min) = assessment.s580.limits.interval().ends_min();
     let mut text = String::new();
     let runs = assessment.tested.runs.iter();
     for (run, screening) in runs.zip(&assessment.s580.screenings) {
@@ -160,12 +162,26 @@ fn holes(assessment: &Assessment) -> String {
             );
             let date = zoned(hole.from_us, zone).date();
             text += &format!(
-                "{}: no interval from {from} to {to} on {date}: no two water readings there are 9 to 11 minutes apart\n",
-                run.plan.label
+                "{}: no interval from {from} to {to} on {date}: no two water readings there are {} to {} minutes apart\n",
+                run.plan.label,
+                short(shortest_min),
+                short(longest_min)
             );
         }
     }
     text
+}
+
+/// What breaks no limit and is not used all the same.
+fn not_normalised(assessment: &Assessment) -> String {
+    let runs = assessment.tested.runs.iter();
+    let counts = runs.zip(&assessment.s580.screenings);
+    let counts = counts.filter(|(_, screening)| screening.not_normalised > 0);
+    let lines = counts.map(|(run, screening)| {
+        let (label, count) = (&run.plan.label, screening.not_normalised);
+        format!("{label}: not normalised, so not used: {count} that break no limit but have no irradiance\n")
+    });
+    lines.collect()
 }
 
 /// The solar window by the clock of the last run, where it has an interval.

@@ -14,11 +14,12 @@ use crate::campaign::{Campaign, read_campaign_to_plan};
 use crate::entry::desk::{Desk, Outcome};
 use crate::entry::line::{Form, Refusal};
 use crate::entry::sheet::{Sheet, spoken};
-use crate::entry::start::{common_start, next_time, read_date, read_start, window_start};
+use crate::entry::start::{common_start, next_time, read_date, read_start, step_min, window_start};
 use crate::entry::text_file::read_text;
 use crate::error::{Error, Problem, Result};
 use crate::measure::{Kind, Unit};
 use crate::physics::wind::{BEAUFORT, sign};
+use crate::procedure::s580::Limits;
 use crate::procedure::s580::own_limits::check_own_limits;
 use crate::procedure::site::local_boiling_point_c;
 use crate::report::files::{replace_file, try_folder};
@@ -45,6 +46,9 @@ pub fn run(options: &EnterOptions) -> Result<u8> {
     let date = read_date(&options.date)?;
     let name = log_name(options.log.as_deref(), date)?;
     let campaign = read_campaign_to_plan(folder, check_own_limits)?;
+    let limits =
+        Limits::of_campaign(&campaign).map_err(|problem| Error::Campaign(problem.into()))?;
+    let step_min = step_min(&limits);
     let (mut log, mut sheet) = TypedLog::open(folder, name, form(&campaign, date))?;
     try_folder(folder, NOT_SAVED)?;
     if let Some(file) = &options.from {
@@ -53,18 +57,20 @@ pub fn run(options: &EnterOptions) -> Result<u8> {
     }
     let next = match (
         &options.start,
-        common_start(sheet.lines()),
+        common_start(sheet.lines(), step_min),
         sheet.lines().last(),
     ) {
         (Some(start), _, last) => Some(read_start(start, last)?),
-        (None, Some(start), Some(last)) => next_time(last.time, start),
-        _ => Some(window_start(&campaign, date)?),
+        (None, Some(start), Some(last)) => next_time(last.time, start, step_min),
+        _ => Some(window_start(&campaign, &limits, date)?),
     };
     let start = options.start.as_ref().and(next);
-    let start = start.or_else(|| common_start(sheet.lines())).or(next);
+    let start = start
+        .or_else(|| common_start(sheet.lines(), step_min))
+        .or(next);
     let start = start.expect("a sheet without a line has a next time");
     print(&greeting(&log, &sheet))?;
-    let mut desk = Desk::new(sheet, next, start);
+    let mut desk = Desk::new(sheet, next, start, step_min);
     if type_in(&mut desk, &mut log)? {
         return add_run(folder, &log.name, &desk.sheet);
     }

@@ -4,7 +4,7 @@ use std::path::PathBuf;
 
 use super::places::distance_km;
 use crate::campaign::find::{campaign_name, find_each, real_path, refuse_same_names};
-use crate::campaign::model::Instruments;
+use crate::campaign::model::{GUARD_KEY, Instruments};
 use crate::error::{Error, Problem, Problems, Result};
 use crate::language::{Message, Words, clauses, short};
 use crate::message;
@@ -223,6 +223,15 @@ pub fn departures(campaigns: &[Assessment]) -> Vec<Vec<Message>> {
                     there = spoken(there)
                 ));
             }
+        }
+        let guard = |one: &Assessment| one.s580.limits.guard.is_some();
+        if guard(one) != guard(first) {
+            departures.push(message!(
+                "departure-limit",
+                limit = GUARD_KEY,
+                here = guard(one).to_string(),
+                there = guard(first).to_string()
+            ));
         }
         departures
     };

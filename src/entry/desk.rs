@@ -14,6 +14,8 @@ pub struct Desk {
     pub next: Option<Time>,
     /// By whose minute the times go on.
     start: Time,
+    /// Minutes between two times.
+    step_min: i32,
 }
 
 /// What became of a typed line.
@@ -34,9 +36,15 @@ pub enum Outcome {
 }
 
 impl Desk {
-    /// A sheet to type on, from `next`; times go on by the minute of `start`.
-    pub fn new(sheet: Sheet, next: Option<Time>, start: Time) -> Self {
-        Desk { sheet, next, start }
+    /// A sheet to type on, from `next`; times go on by the minute of `start`, so many minutes
+    /// apart.
+    pub fn new(sheet: Sheet, next: Option<Time>, start: Time, step_min: i32) -> Self {
+        Desk {
+            sheet,
+            next,
+            start,
+            step_min,
+        }
     }
 
     /// Reads a command or a line of readings.
@@ -63,7 +71,7 @@ impl Desk {
         let Some(next) = self.next else {
             return Outcome::Refused(day_is_over());
         };
-        self.next = next_time(next, self.start);
+        self.next = next_time(next, self.start, self.step_min);
         Outcome::Passed
     }
 
@@ -72,7 +80,7 @@ impl Desk {
         let time = typed.time.or(self.next).ok_or_else(day_is_over)?;
         let cells = typed.cells;
         let odd = self.sheet.add(Line { time, cells })?;
-        self.next = next_time(time, self.start);
+        self.next = next_time(time, self.start, self.step_min);
         Ok(Outcome::Kept { odd })
     }
 }
@@ -92,7 +100,7 @@ mod tests {
 
     fn desk(lines: &[&str], next: &str) -> Desk {
         let next = clock(next).unwrap();
-        Desk::new(sheet("°C", lines), Some(next), next)
+        Desk::new(sheet("°C", lines), Some(next), next, 10)
     }
 
     fn times(desk: &Desk) -> Vec<Time> {

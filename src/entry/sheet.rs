@@ -11,14 +11,13 @@ use crate::units::fixed;
 
 /// First line of a log whose data are invented.
 const INVENTED: &str = "# Invented sample data";
-/// Rise of the water in one step that is odd, K.
+/// Rise of the water in ten minutes that is odd, K.
 const ODD_RISE_K: f64 = 25.0;
+const ODD_RISE_MIN: f64 = 10.0;
 /// Fall of the water since the line before that is odd, K.
 const ODD_FALL_K: f64 = 10.0;
 /// Water colder than this is odd where it is typed in another unit than °C, °C.
 const ODD_COLD_C: f64 = 4.0;
-/// Minutes between two times that are filled in.
-pub const STEP_MIN: i32 = 10;
 
 /// What was read, and when.
 #[derive(Debug, Clone, PartialEq)]
@@ -95,7 +94,7 @@ impl Sheet {
             });
         };
         let rise_k = water_c - unit.to_base(last.value);
-        let steps = f64::from(minutes(line.time) - minutes(time)) / f64::from(STEP_MIN);
+        let steps = f64::from(minutes(line.time) - minutes(time)) / ODD_RISE_MIN;
         let change = match rise_k {
             _ if rise_k > ODD_RISE_K * steps.max(1.0) => "rose",
             _ if rise_k < -ODD_FALL_K => "fell",

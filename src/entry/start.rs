@@ -5,7 +5,7 @@ use jiff::civil::{Date, Time};
 use jiff::tz::TimeZone;
 
 use super::line::clock;
-use super::sheet::{Line, STEP_MIN, minutes, spoken};
+use super::sheet::{Line, minutes, spoken};
 use crate::believable::YEARS;
 use crate::campaign::Campaign;
 use crate::error::{Error, Problem, Result};
@@ -67,21 +67,18 @@ pub fn read_start(text: &str, last: Option<&Line>) -> Result<Time> {
 }
 
 /// Start of the solar window on a date, by the clock at the site, rounded up to the
-/// next ten minutes.
+/// next whole step.
 ///
 /// # Errors
-/// [`Error::Usage`] if it is on another date by that clock; [`Error::Campaign`] for own limits
-/// between which nothing lies.
-pub fn window_start(campaign: &Campaign, date: Date) -> Result<Time> {
+/// [`Error::Usage`] if it is on another date by that clock.
+pub fn window_start(campaign: &Campaign, limits: &Limits, date: Date) -> Result<Time> {
     let zone = &campaign.site.time_zone;
-    let limits = Limits::of(&campaign.file, &campaign.limits)
-        .map_err(|problem| Error::Campaign(problem.into()))?;
     let (start_h, _) = limits.solar_window_h();
     let midnight_s = unix_seconds(date.to_datetime(Time::midnight()), zone);
     let noon_s = midnight_s.and_then(|from_s| next_noon_s(from_s, campaign.site.longitude_deg));
     let start = noon_s.and_then(|noon_s| {
         let start_s = noon_s - (NOON_H - start_h) * SECONDS_PER_HOUR;
-        rounded_up(start_s, zone).filter(|(day, _)| *day == date)
+        rounded_up(start_s, zone, step_min(limits)).filter(|(day, _)| *day == date)
     });
     start.map(|(_, time)| time).ok_or_else(|| {
         usage(
@@ -92,28 +89,33 @@ pub fn window_start(campaign: &Campaign, date: Date) -> Result<Time> {
     })
 }
 
-/// Date and clock time at or after an instant (seconds since 1970, UTC) with minutes
-/// that ten divides.
-fn rounded_up(unix_s: f64, zone: &TimeZone) -> Option<(Date, Time)> {
+/// Minutes between two times that are filled in: the length of an interval.
+pub fn step_min(limits: &Limits) -> i32 {
+    limits.interval().aim_min().round() as i32
+}
+
+/// Date and clock time at or after an instant (seconds since 1970, UTC) to which steps of so
+/// many minutes from midnight come.
+fn rounded_up(unix_s: f64, zone: &TimeZone, step_min: i32) -> Option<(Date, Time)> {
     let at = Timestamp::from_second(unix_s.ceil() as i64).ok()?;
     let local = at.to_zoned_datetime(zone.clone()).datetime();
     let seconds = minutes(local.time()) * 60 + i32::from(local.time().second());
-    let step_s = STEP_MIN * 60;
+    let step_s = step_min * 60;
     let rounded_s = (seconds + step_s - 1) / step_s * step_s;
     Some((local.date(), time_of(rounded_s / 60)?))
 }
 
 /// First time after another whose minutes differ from `start`'s by whole steps; `None`
 /// when the day is over.
-pub fn next_time(after: Time, start: Time) -> Option<Time> {
-    let ahead = (minutes(after) - minutes(start)).rem_euclid(STEP_MIN);
-    time_of(minutes(after) + STEP_MIN - ahead)
+pub fn next_time(after: Time, start: Time, step_min: i32) -> Option<Time> {
+    let ahead = (minutes(after) - minutes(start)).rem_euclid(step_min);
+    time_of(minutes(after) + step_min - ahead)
 }
 
 /// Where the times of a sheet that is gone on with stand: the minute that most of its
 /// lines have in common.
-pub fn common_start(lines: &[Line]) -> Option<Time> {
-    let minute = |line: &Line| minutes(line.time) % STEP_MIN;
+pub fn common_start(lines: &[Line], step_min: i32) -> Option<Time> {
+    let minute = |line: &Line| minutes(line.time) % step_min;
     let count = |of: i32| lines.iter().filter(|line| minute(line) == of).count();
     // The first of equals: max_by_key would give the last.
     let most = lines.iter().rev().max_by_key(|line| count(minute(line)));
@@ -142,28 +144,35 @@ mod tests {
 
     #[test]
     fn times_go_on_by_the_grid_of_the_first() {
-        assert_eq!(next_time(at("10:20"), at("10:20")), Some(at("10:30")));
-        assert_eq!(next_time(at("10:22"), at("10:20")), Some(at("10:30")));
-        assert_eq!(next_time(at("10:22"), at("10:05")), Some(at("10:25")));
-        assert_eq!(next_time(at("23:50"), at("10:20")), None);
+        assert_eq!(next_time(at("10:20"), at("10:20"), 10), Some(at("10:30")));
+        assert_eq!(next_time(at("10:22"), at("10:20"), 10), Some(at("10:30")));
+        assert_eq!(next_time(at("10:22"), at("10:05"), 10), Some(at("10:25")));
+        assert_eq!(next_time(at("23:50"), at("10:20"), 10), None);
+        assert_eq!(next_time(at("10:20"), at("10:05"), 15), Some(at("10:35")));
     }
 
     #[test]
     fn a_sheet_goes_on_by_the_minute_of_most_lines() {
         let lines = ["10:07 30", "10:15 31", "10:25 32"];
-        assert_eq!(common_start(sheet("°C", &lines).lines()), Some(at("10:15")));
+        assert_eq!(
+            common_start(sheet("°C", &lines).lines(), 10),
+            Some(at("10:15"))
+        );
         let lines = ["10:05 30", "10:12 31"];
-        assert_eq!(common_start(sheet("°C", &lines).lines()), Some(at("10:05")));
-        assert_eq!(common_start(&[]), None);
+        assert_eq!(
+            common_start(sheet("°C", &lines).lines(), 10),
+            Some(at("10:05"))
+        );
+        assert_eq!(common_start(&[], 10), None);
     }
 
     #[test]
     fn an_instant_is_rounded_up_to_ten_minutes_of_the_clock() {
         let zone = TimeZone::get("Asia/Kolkata").unwrap();
         // 04:30:01 UTC is 10:00:01 there.
-        let (_, time) = rounded_up(16_201.0, &zone).unwrap();
+        let (_, time) = rounded_up(16_201.0, &zone, 10).unwrap();
         assert_eq!(time, at("10:10"));
-        let (_, time) = rounded_up(16_200.0, &zone).unwrap();
+        let (_, time) = rounded_up(16_200.0, &zone, 10).unwrap();
         assert_eq!(time, at("10:00"));
     }
 

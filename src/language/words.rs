@@ -300,8 +300,8 @@ mod tests {
             counted-intervals = { $intervals } intervalles\n\
             under = STILL TO TRANSLATE\n\
             uncertainty-kelvin = { $kelvin } K\n\
-            headline-met = { $used } : { counted-ten-minutes }, { counted-days }\n\
-            counted-ten-minutes = { $intervals } intervalles\n",
+            headline-met = { $used } : { counted-minutes }, { counted-days }\n\
+            counted-minutes = { $intervals } intervalles\n",
         ..LANGUAGES[2]
     };
 
@@ -322,7 +322,13 @@ mod tests {
     #[test]
     fn what_is_still_to_translate_stands_in_english_within_a_translated_sentence() {
         let words = Words::new(HALF_FRENCH, UnitSystem::Si);
-        let met = message!("headline-met", used = 3, intervals = 4, days = 2);
+        let met = message!(
+            "headline-met",
+            used = 3,
+            intervals = 4,
+            minutes = 10,
+            days = 2
+        );
         assert_eq!(words.say(met), "3 : 4 intervalles, 2 days");
     }
 

@@ -12,16 +12,14 @@ use crate::error::{Error, Problem, Result};
 use crate::language::Message;
 use crate::procedure::Assessment;
 use crate::procedure::s580::Limits;
-use crate::procedure::s580::intervals::INTERVAL_S;
 use crate::procedure::s580::shortfall::Shortfall;
 use crate::procedure::site::local_boiling_point_c;
 use crate::procedure::sky::LocalSky;
 use crate::procedure::spans::TimeSpan;
 use crate::units::{MICROSECONDS_PER_SECOND, zoned};
 
-/// Length of an interval, µs.
-const INTERVAL_US: i64 = INTERVAL_S * US;
 const US: i64 = MICROSECONDS_PER_SECOND as i64;
+const DAY_US: i64 = 86_400 * US;
 
 /// The plan of one day.
 #[derive(Debug, Clone)]
@@ -33,13 +31,13 @@ pub struct Plan {
     /// Water that the practice asks for, kg.
     pub load_kg: f64,
     pub boiling_point_c: f64,
-    /// Times of the field sheet, every ten minutes by the clock in the solar window, µs.
+    /// Times of the field sheet, an interval apart by the clock in the solar window, µs.
     pub times_us: Vec<i64>,
     /// When to aim, µs; `None` where the acceptance angle is not stated.
     pub aimings_us: Option<Vec<i64>>,
     /// Intervals and days still missing, in words; `None`: enough.
     pub missing: Option<Message>,
-    /// Ten-minute intervals that fit into the usable part of the day.
+    /// Intervals that fit into the usable part of the day.
     pub most_intervals: usize,
     /// Of a cooker that is rated already.
     pub expected: Option<Expected>,
@@ -63,8 +61,8 @@ pub fn plan(campaign: Campaign, rated: Option<&Assessment>, date: Date) -> Resul
             "write the date as 2026-03-21",
         ));
     }
-    let limits = Limits::of(&campaign.file, &campaign.limits)
-        .map_err(|problem| Error::Campaign(problem.into()))?;
+    let limits =
+        Limits::of_campaign(&campaign).map_err(|problem| Error::Campaign(problem.into()))?;
     let day = sun_day(&campaign.site, &limits, date).ok_or_else(|| {
         refuse(
             "does not exist in the site's time zone",
@@ -72,10 +70,11 @@ pub fn plan(campaign: Campaign, rated: Option<&Assessment>, date: Date) -> Resul
         )
     })?;
     let zone = &campaign.site.time_zone;
+    let interval_us = limits.interval().aim_us();
     let times_us = day
         .usable
         .as_ref()
-        .map_or_else(Vec::new, |span| sheet_times(span, zone));
+        .map_or_else(Vec::new, |span| sheet_times(span, zone, interval_us));
     let sky = LocalSky::over(&campaign.site);
     let half_angle_deg = campaign.cooker.acceptance_half_angle_deg;
     let aimings_us = half_angle_deg
@@ -93,7 +92,7 @@ pub fn plan(campaign: Campaign, rated: Option<&Assessment>, date: Date) -> Resul
     Ok(Plan {
         boiling_point_c: local_boiling_point_c(&campaign.site),
         most_intervals: day.usable.as_ref().map_or(0, |span| {
-            ((span.to_us - span.from_us) / INTERVAL_US) as usize
+            ((span.to_us - span.from_us) / interval_us) as usize
         }),
         expected: rated.and_then(|rated| expect(rated, load_kg, start_k, &times_us)),
         rated_w: uncertainty
@@ -109,18 +108,20 @@ pub fn plan(campaign: Campaign, rated: Option<&Assessment>, date: Date) -> Resul
     })
 }
 
-/// Every ten minutes of the local clock within a span.
-fn sheet_times(span: &TimeSpan, zone: &TimeZone) -> Vec<i64> {
+/// Times of the local clock within a span that steps from midnight of a length (µs) come to.
+fn sheet_times(span: &TimeSpan, zone: &TimeZone, step_us: i64) -> Vec<i64> {
     let offset_us = zoned(span.from_us, zone).offset().seconds() as i64 * US;
     let (from_us, to_us) = (span.from_us + offset_us, span.to_us + offset_us);
-    let first = -(-from_us).div_euclid(INTERVAL_US);
-    let last = to_us.div_euclid(INTERVAL_US);
-    let tens = first..=last;
-    tens.map(|ten| ten * INTERVAL_US - offset_us).collect()
+    let midnight_us = from_us - from_us.rem_euclid(DAY_US);
+    let first = -(midnight_us - from_us).div_euclid(step_us);
+    let last = (to_us - midnight_us).div_euclid(step_us);
+    let steps = first..=last;
+    let at = |step: i64| midnight_us + step * step_us - offset_us;
+    steps.map(at).collect()
 }
 
 impl Plan {
-    /// Ten-minute intervals that one heating of the load gives, as far as it is known.
+    /// Intervals that one heating of the load gives, as far as it is known.
     pub fn intervals_a_heating(&self) -> Option<usize> {
         let stop_c = self.stop_c();
         let moments = &self.expected.as_ref()?.moments;

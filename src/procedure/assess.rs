@@ -36,7 +36,7 @@ pub struct Assessment {
 /// of the site skipped, and as [`gather`].
 pub fn assess(campaign: Campaign, logs: Vec<Log>) -> Result<Assessment> {
     let refuse = |problem: Problem| Error::Campaign(problem.into());
-    let limits = Limits::of(&campaign.file, &campaign.limits).map_err(refuse)?;
+    let limits = Limits::of_campaign(&campaign).map_err(refuse)?;
     let tested = gather(campaign, logs)?;
     let s580 = s580::rate(&tested, limits);
     let dry_vessel = stagnations(&tested).map_err(refuse)?;

@@ -71,16 +71,31 @@ impl<K> Limit<K> {
 
     /// The limit with its unit.
     pub fn amount(&self) -> Phrase {
-        with_unit(short(self.value), self.unit)
+        match self.unit {
+            FRACTION => joined([percent(self.value), "%".into()], " "),
+            unit => with_unit(short(self.value), unit),
+        }
     }
 
     /// Whether a value in the limit's unit lies on the allowed side; one that meets the limit
     /// exactly does.
     pub fn allows(&self, value: f64) -> bool {
+        self.allows_all_of(value, 0.0)
+    }
+
+    /// Whether a value and all that lies as near to it as its expanded uncertainty, both in the
+    /// limit's unit, is on the allowed side.
+    ///
+    /// # Source
+    /// JCGM 106:2012, 8.3, guarded acceptance (from memory).
+    pub fn allows_all_of(&self, value: f64, expanded: f64) -> bool {
         match self.allowed {
-            Allowed::AtLeast => at_least(value, self.value),
-            Allowed::AtMost => at_most(value, self.value),
-            Allowed::Within(share) => at_most((value / self.value - 1.0).abs(), share),
+            Allowed::AtLeast => at_least(value - expanded, self.value),
+            Allowed::AtMost => at_most(value + expanded, self.value),
+            Allowed::Within(share) => {
+                let furthest = (value - self.value).abs() + expanded;
+                at_most(furthest / self.value, share)
+            }
         }
     }
 
@@ -96,10 +111,23 @@ impl<K> Limit<K> {
     }
 }
 
+/// Unit of a limit that is a share of another: told in percent.
+pub const FRACTION: &str = "fraction";
+/// Units of limits on how many there are, which are told without one.
+pub const INTERVALS: &str = "intervals";
+/// See [`INTERVALS`].
+pub const DAYS: &str = "days";
+
+/// A fraction as a number of percent, without what is beyond a double's digits.
+pub fn percent(fraction: f64) -> Phrase {
+    short((fraction * 1e8).round() / 1e6)
+}
+
 /// Numbers with the unit of a limit.
 pub fn with_unit(numbers: Phrase, unit: &'static str) -> Phrase {
     match unit {
         "°C" => celsius(numbers),
+        "" | INTERVALS | DAYS => numbers,
         unit => joined([numbers, unit.into()], " "),
     }
 }

@@ -55,9 +55,9 @@ counted-used = { $intervals ->
     [one] { $intervals } used interval
    *[other] { $intervals } used intervals
 }
-counted-ten-minutes = { $intervals ->
-    [one] { $intervals } ten-minute interval
-   *[other] { $intervals } ten-minute intervals
+counted-minutes = { $intervals ->
+    [one] { $intervals } interval of { $minutes } min
+   *[other] { $intervals } intervals of { $minutes } min
 }
 counted-days = { $days ->
     [one] { $days } day
@@ -99,6 +99,8 @@ level-indicative = Indicative only
 # exactly as above. No full stop.
 headline-conforms = { level-conforms } to ASAE { $procedure }, as section { $section } states it
 headline-conforms-with-notes = { level-conforms-with-notes } to ASAE { $procedure }, as section { $section } states it
+# Below either of the two: what they rest on.
+headline-conforms-rests-on = Not checked by anyone: the limits, which are from memory of the practice, and that the sensors were where it asks, which is the tester’s word.
 headline-indicative = { level-indicative }, does not conform to ASAE { $procedure }, for the findings below
 headline-indicative-missing = { level-indicative }, does not conform to ASAE { $procedure }; still missing: { $missing }
 headline-unbelievable = { level-indicative }, and not to be believed: the water gained more heat than the sunlight holds
@@ -160,7 +162,7 @@ journey-to-boiling = from { $start } to boiling ({ $boiling } here)
 headline-dry = The dry vessel came to { $difference } K above the air in { $irradiance } W/m²: { $result } (section { $section }).
 # How many intervals count. No full stop; headline-no-irradiance and headline-others follow
 # after "; " where they apply.
-headline-met = { $used } of { counted-ten-minutes }, on { counted-days }, met every condition
+headline-met = { $used } of { counted-minutes }, on { counted-days }, met every condition
 headline-met-measured = { headline-met } that was measured
 headline-met-estimated = { headline-met } that was measured or estimated
 headline-no-irradiance = { $count } more have no irradiance
@@ -209,14 +211,19 @@ headline-caution = Hot surfaces and steam burn, the focus can blind and start fi
 # A short clause without a full stop; the program sets a capital letter first.
 
 finding-too-few-intervals = { counted-intervals } used, the practice asks for { $least }
+finding-too-few-intervals-own = { counted-intervals } used, the campaign’s own limit asks for { $least }
 finding-too-few-intervals-remedy = { missing-intervals } that can be used
 finding-too-few-days = used intervals on { counted-days }, the practice asks for { $least }
+finding-too-few-days-own = used intervals on { counted-days }, the campaign’s own limit asks for { $least }
 finding-too-few-days-remedy = used intervals on { missing-days }
 finding-no-rating = no line can be fitted: it takes three used intervals with irradiance, at different temperature differences
 finding-no-rating-remedy = more intervals that can be used, from ambient to near boiling
 finding-no-rating-remedy-irradiance = measure irradiance; without it power cannot be normalised
 finding-r-squared-low = R² is { $r_squared }, below { $least }; the practice would be content with a note, this report is not
+finding-r-squared-low-own = R² is { $r_squared }, below the campaign’s own limit of { $least }
 finding-r-squared-low-remedy = steadier aiming, clearer sky and less wind; a sensor that does not touch the pot
+# Of a line that its points fit well.
+finding-r-squared-low-remedy-flat = R² is low because the power hardly falls with temperature, not because the points scatter, and the ± says how sure the figure is; a wider range of water temperature raises R²
 finding-line-not-falling = the power does not fall as the water gets hotter, which no real cooker does
 finding-line-not-falling-remedy = check that the water temperature is that of the water, and cover a wider range of temperatures
 finding-no-useful-heat = the line reads { $power } W at { $difference } K: there the water loses heat
@@ -238,12 +245,16 @@ finding-irradiance-missing-remedy = measure irradiance in the plane normal to th
 finding-irradiance-horizontal = irradiance was measured in the horizontal plane, the practice asks for the plane normal to the beam; there it is usually higher, so the rating is probably too high
 # estimate = "from-horizontal" is written in the campaign file and stays as it is.
 finding-irradiance-horizontal-remedy = mount the sensor so that it faces the sun as the cooker does; until then estimate = "from-horizontal" turns its readings to the sun
+finding-irradiance-plane-not-stated = in which plane irradiance was measured is not stated; the practice asks for the plane normal to the beam, which is taken
+# plane = "normal" and [instruments.irradiance] are parts of the campaign file and stay as they are.
+finding-irradiance-plane-not-stated-remedy = say under [instruments.irradiance] how the sensor was held: plane = "normal" if it faced the sun, plane = "horizontal" if it lay flat
 finding-impossible-gain = { counted-used } gained more heat than the sunlight intercepted; the first took { $power } W from { $sunlight } W
 finding-impossible-gain-remedy = check the mass of water, the intercept area, and the units of temperature and irradiance
 # { $limits }: a list of finding-own-limit.
 finding-requirement-relaxed = own limits looser than a requirement: { $limits }
 finding-recommendation-relaxed = own limits looser than a recommendation: { $limits }
 finding-limit-tightened = own limits tighter than the practice: { $limits }
+finding-guard = a guard band of the expanded uncertainty on every limit (practice: none)
 # { $what }: one of the messages that begin with limit-; { $practice }: an amount, or
 # finding-practice-limit where the practice limits something else.
 finding-own-limit = { $what } { $value } (practice: { $practice })
@@ -282,7 +293,9 @@ limit-wind-mean = mean wind
 limit-wind-gust = wind kept up for over ten minutes (sets the run aside)
 limit-solar-time-start = solar time at the start
 limit-solar-time-end = solar time at the end
+limit-interval = length of an interval
 limit-load = water for each m² of intercept area
+limit-load-tolerance = how far the load may be off
 limit-intervals = used intervals
 limit-days = days with used intervals
 limit-r-squared = R² of the line
@@ -301,10 +314,12 @@ conditions-no-interval = no interval
 conditions-not-measured = not measured
 conditions-source = Limits follow ASAE { $procedure }, in our own words. They were set down from knowledge of the practice, without a copy of the standard at hand; where much depends on one, hold it against the standard.
 conditions-observed = Observed: lowest to highest over all intervals, used or set aside. An interval that breaks several limits counts for each of them.
-conditions-common-practice = The ± 5 % on the load and the 540 to 660 s that an interval may last are common practice, no published source.
+conditions-common-practice = The ± { $tolerance } % on the load and the { $shortest } to { $longest } s that an interval may last are common practice, no published source.
+conditions-common-practice-interval = The { $shortest } to { $longest } s that an interval may last are common practice, no published source.
 conditions-r-squared = Where R² is too low the practice is content with a note; this report then withholds "conforms", which is stricter.
 # "Own" as in standing-own-requirement.
 conditions-own = Limits marked "own" are the campaign's and deviate from the practice.
+conditions-guard = A guard band holds: a value counts as within a limit only where it is so with all of its uncertainty, by the decision rule at the end.
 
 ## Runs
 
@@ -314,7 +329,7 @@ run-title = Run { $number }, { $date }
 # { $run }: its name; { $from }, { $to }: times of day.
 run-summary = { $run }: { counted-readings } from { $from } to { $to }, { $water } of water ({ $load } kg/m²). { counted-intervals }, { $used } used.
 run-summary-re-aimed = { $run }: { counted-readings } from { $from } to { $to }, { $water } of water ({ $load } kg/m²); re-aimed every { $minutes } min. { counted-intervals }, { $used } used.
-run-hole = No interval from { $from } to { $to }: no two water readings there are 9 to 11 minutes apart.
+run-hole = No interval from { $from } to { $to }: no two water readings there are { $shortest } to { $longest } minutes apart.
 run-caption-predicted = The line predicts the water temperature within { $rms } K, root mean square.
 run-caption-none = No interval of this run is used.
 # Read out to those who do not see the figure. { $irradiance }, { $wind }: the next messages.
@@ -344,7 +359,7 @@ page-intervals-difference = Td, K
 page-intervals-standardised = Ps, W
 page-intervals-outcome = used, or set aside for
 page-intervals-used = used
-interval-no-irradiance = no irradiance
+interval-no-irradiance = not normalised: no irradiance
 page-intervals-note = Water: at the start and end of the interval. Irradiance: mean, lowest and highest. P: cooking power. Td: mean water minus mean ambient temperature. Ps: P normalised to 700 W/m².
 page-reasons = What the reasons mean
 # Why an interval is set aside. Also within headline-reason, after "because".
@@ -547,6 +562,7 @@ tested-load = Load
 tested-water = water
 tested-per-area = per intercept area
 tested-per-area-text = { $load } kg/m² (practice: { $practice } kg/m²)
+tested-per-area-own = { $load } kg/m² (own limit: { $own } kg/m²)
 tested-vessels = vessels
 # Heading: what surrounded the used intervals.
 tested-environment = Environment of the used intervals
@@ -797,11 +813,13 @@ spread-alt = Two panels. Normal quantile plot of { $points } residuals. The line
 # { $limit }: a key of the campaign file, with its value; { $what }: a message that begins
 # with limit-.
 deviation-limit = Own limit: { $key } = { $value } ({ $what }).
+# guard = true is written in the campaign file and stays as it is.
+deviation-guard = Own decision rule: guard = true, so that uncertainty counts against every limit; the practice does not ask for that.
 # { $from }, { $to }: times. { $reason }: the tester's own words.
 deviation-excluded = { $run }: { $from } to { $to } excluded by the tester: { $reason }.
 deviation-excluded-no-reason = { $run }: { $from } to { $to } excluded by the tester: no reason given.
 deviation-findings = Further: every finding on page one.
-deviation-interval = Interval length: 540 to 660 s are admitted, and power is taken over the time that really passed, where the practice speaks of 600 s.
+deviation-interval = Interval length: { $shortest } to { $longest } s are admitted, and power is taken over the time that really passed, where the practice speaks of { $practice } s.
 # Labels stand at the left; there is room for 20 letters.
 made-with = made with
 made-issued = issued
@@ -813,6 +831,9 @@ made-boiling-text = ISO 2533 atmosphere where no pressure was measured, IAPWS-IF
 # How it is decided whether a limit is met. Titles of standards stay as they are.
 made-decision = decision rule
 made-decision-text = each limit is held against the value observed, with no allowance for its uncertainty, and is met when met exactly: the simple acceptance of JCGM 106:2012 (from memory)
+made-decision-guarded = each limit is held against the value observed with its expanded uncertainty (k = { $factor }), and is met where all of that range is within: irradiance ± { $irradiance } %, water ± { $water } K, air ± { $ambient } K, a clock time ± { $clock } s, mass of water ± { $mass } %, { $wind }; intercept area, counts and R² without one: the guarded acceptance of JCGM 106:2012, 8.3 and ILAC-G8 (both from memory)
+made-decision-wind = wind ± { $wind } m/s
+made-decision-no-wind = wind without one, since its uncertainty is not stated
 made-irradiance = irradiance
 # { $way }: one of the messages that begin with estimated-.
 made-irradiance-text = estimated { $way }; plane normal to the beam after Liu and Jordan 1963
@@ -985,7 +1006,7 @@ notice-trimmed = { $log }: { $readings ->
         [one] { $readings } reading
        *[other] { $readings } readings
     } before the run's start or after its end left out
-notice-no-intervals = { $log }: no two water readings are 9 to 11 minutes apart, so there is no interval; log at steps that add up to ten minutes
+notice-no-intervals = { $log }: no two water readings are { $shortest } to { $longest } minutes apart, so there is no interval; log at steps that add up to { $minutes } minutes
 notice-idle-exclusion = { $log }: the excluded span { $from } to { $to } meets no interval; check its times
 notice-stall = { $log }: the water gains less than half of what the line says from { $spans }, as under a cloud, where the sky is stated to be cloudless; look at your notes, and at the aim
 # A span of clock times: from 11:20 to 11:40.
@@ -1000,7 +1021,6 @@ danger-expected-never = the load tested is not expected to get to { $hot }
 danger-expected = the load tested is expected to take about { $time } to { $hot } ({ $shortest } to { $longest })
 danger-expected-open = the load tested is expected to take about { $time } to { $hot } ({ $shortest } or more, or it does not get there)
 notice-above-film = at ambient temperature the line takes up { $share } % of the sunlight intercepted, more than a reflective film sends on (86 %; common practice, no published source); check intercept area, mass of water and irradiance
-notice-plane-assumed = the plane of the irradiance sensor is not stated and taken as normal to the beam; state it under [instruments.irradiance]
 # { $taken } is a list of notice-instrument-taken.
 notice-instruments-assumed = uncertainty not stated, so the most cautious instrument is taken: { $taken }; state class or uncertainty under [instruments]
 notice-instrument-taken = { $quantity } by a { $class }
@@ -1457,12 +1477,12 @@ plan-missing = Still missing: { $missing }.
 plan-missing-nothing = Intervals and days are enough already.
 plan-gives-none = This day can give none.
 plan-gives = This day can give { $most ->
-        [one] { $most } ten-minute interval
-       *[other] { $most } ten-minute intervals
+        [one] { $most } interval of { $minutes } min
+       *[other] { $most } intervals of { $minutes } min
     } at most.
 plan-gives-by-heating = This day can give { $most ->
-        [one] { $most } ten-minute interval
-       *[other] { $most } ten-minute intervals
+        [one] { $most } interval of { $minutes } min
+       *[other] { $most } intervals of { $minutes } min
     } at most; one heating of this load about { $heating }, then start again with fresh water.
 
 ## Field sheet: before the first reading

@@ -49,9 +49,9 @@ counted-used = { $intervals ->
     [one] { $intervals } intervalo utilizado
    *[other] { $intervals } intervalos utilizados
 }
-counted-ten-minutes = { $intervals ->
-    [one] { $intervals } intervalo de diez minutos
-   *[other] { $intervals } intervalos de diez minutos
+counted-minutes = { $intervals ->
+    [one] { $intervals } intervalo de { $minutes } min
+   *[other] { $intervals } intervalos de { $minutes } min
 }
 counted-days = { $days ->
     [one] { $days } día
@@ -93,6 +93,8 @@ level-indicative = Solo indicativa
 # exactly as above. No full stop.
 headline-conforms = { level-conforms } a ASAE { $procedure }, según la expone la sección { $section }
 headline-conforms-with-notes = { level-conforms-with-notes } respecto a ASAE { $procedure }, según la expone la sección { $section }
+# Debajo de cualquiera de las dos: en qué se apoyan.
+headline-conforms-rests-on = Nadie lo ha comprobado: los límites, que son de memoria de la práctica, y que los sensores estaban donde ella pide, que es palabra de quien ensayó.
 headline-indicative = { level-indicative }, no conforme a ASAE { $procedure }, por los hallazgos de abajo
 headline-indicative-missing = { level-indicative }, no conforme a ASAE { $procedure }; aún faltan: { $missing }
 headline-unbelievable = { level-indicative }, y no creíble: el agua ganó más calor del que contiene la luz solar
@@ -155,7 +157,7 @@ journey-to-boiling = de { $start } a la ebullición ({ $boiling } aquí)
 headline-dry = El recipiente vacío llegó a { $difference } K por encima del aire con { $irradiance } W/m²: { $result } (sección { $section }).
 # How many intervals count. No full stop; headline-no-irradiance and headline-others follow
 # after "; " where they apply.
-headline-met = En { $used } de { counted-ten-minutes }, a lo largo de { counted-days }, se cumplieron todas las condiciones
+headline-met = En { $used } de { counted-minutes }, a lo largo de { counted-days }, se cumplieron todas las condiciones
 headline-met-measured = { headline-met } que se midieron
 headline-met-estimated = { headline-met } que se midieron o estimaron
 headline-no-irradiance = { $count } más sin irradiancia
@@ -208,14 +210,19 @@ headline-caution = Las superficies calientes y el vapor queman, el foco puede ce
 # A short clause without a full stop; the program sets a capital letter first.
 
 finding-too-few-intervals = se utilizaron solo { counted-intervals }, la práctica pide { $least }
+finding-too-few-intervals-own = se utilizaron solo { counted-intervals }, el límite propio de la campaña pide { $least }
 finding-too-few-intervals-remedy = { missing-intervals } en condiciones de utilizarse
 finding-too-few-days = hay intervalos utilizados en { counted-days }, la práctica pide { $least }
+finding-too-few-days-own = hay intervalos utilizados en { counted-days }, el límite propio de la campaña pide { $least }
 finding-too-few-days-remedy = intervalos utilizados en { missing-days }
 finding-no-rating = no se puede ajustar ninguna recta: hacen falta tres intervalos utilizados con irradiancia, con distintas diferencias de temperatura
 finding-no-rating-remedy = más intervalos que se puedan utilizar, desde el ambiente hasta cerca de la ebullición
 finding-no-rating-remedy-irradiance = medir la irradiancia; sin ella no se puede normalizar la potencia
 finding-r-squared-low = R² es { $r_squared }, por debajo de { $least }; la práctica se conformaría con una nota, este informe no
+finding-r-squared-low-own = R² es { $r_squared }, por debajo del límite propio de la campaña de { $least }
 finding-r-squared-low-remedy = orientación más constante, cielo más despejado y menos viento; un sensor que no toque la olla
+# De una recta a la que sus puntos se ajustan bien.
+finding-r-squared-low-remedy-flat = R² es bajo porque la potencia apenas cae con la temperatura, no porque los puntos se dispersen, y el ± dice qué tan segura es la cifra; un intervalo más amplio de temperatura del agua eleva R²
 finding-line-not-falling = la potencia no disminuye al calentarse el agua, cosa que no hace ninguna cocina real
 finding-line-not-falling-remedy = comprobar que la temperatura del agua es la del agua, y abarcar un margen más amplio de temperaturas
 finding-no-useful-heat = la recta indica { $power } W a { $difference } K: ahí el agua pierde calor
@@ -238,12 +245,16 @@ finding-irradiance-missing-remedy = medir la irradiancia en el plano normal a la
 finding-irradiance-horizontal = la irradiancia se midió en el plano horizontal, la práctica pide el plano normal a la radiación directa; allí suele ser mayor, de modo que la calificación es probablemente demasiado alta
 # estimate = "from-horizontal" is written in the campaign file and stays as it is.
 finding-irradiance-horizontal-remedy = montar el sensor de modo que mire al sol como la cocina; hasta entonces, estimate = "from-horizontal" lleva sus lecturas al plano orientado al sol
+finding-irradiance-plane-not-stated = no se indica en qué plano se midió la irradiancia; la práctica pide el plano normal a la radiación directa, que es el que se supone
+# plane = "normal" y [instruments.irradiance] son partes del archivo de campaña y quedan como están.
+finding-irradiance-plane-not-stated-remedy = indicar bajo [instruments.irradiance] cómo estaba puesto el sensor: plane = "normal" si miraba al sol, plane = "horizontal" si estaba tendido
 finding-impossible-gain = más calor ganado que luz solar interceptada en { counted-used }; el primero absorbió { $power } W de { $sunlight } W
 finding-impossible-gain-remedy = comprobar la masa de agua, el área de intercepción y las unidades de temperatura e irradiancia
 # { $limits }: a list of finding-own-limit.
 finding-requirement-relaxed = límites propios más laxos que un requisito: { $limits }
 finding-recommendation-relaxed = límites propios más laxos que una recomendación: { $limits }
 finding-limit-tightened = límites propios más estrictos que la práctica: { $limits }
+finding-guard = una banda de guarda de la incertidumbre expandida en cada límite (práctica: ninguna)
 # { $what }: one of the messages that begin with limit-; { $practice }: an amount, or
 # finding-practice-limit where the practice limits something else.
 finding-own-limit = { $what } { $value } (práctica: { $practice })
@@ -283,7 +294,9 @@ limit-wind-mean = viento medio
 limit-wind-gust = viento sostenido más de diez minutos (descarta el ensayo)
 limit-solar-time-start = hora solar al inicio
 limit-solar-time-end = hora solar al final
+limit-interval = duración de un intervalo
 limit-load = agua por cada m² de área de intercepción
+limit-load-tolerance = cuánto puede apartarse la carga
 limit-intervals = intervalos utilizados
 limit-days = días con intervalos utilizados
 limit-r-squared = R² de la recta
@@ -303,10 +316,12 @@ conditions-no-interval = ningún intervalo
 conditions-not-measured = no medido
 conditions-source = Los límites siguen ASAE { $procedure }, con nuestras propias palabras. Se redactaron a partir del conocimiento de la práctica, sin un ejemplar de la norma a mano; donde mucho dependa de uno, cotéjelo con la norma.
 conditions-observed = Observado: del mínimo al máximo de todos los intervalos, utilizados o descartados. Un intervalo que incumple varios límites cuenta en cada uno de ellos.
-conditions-common-practice = El ± 5 % de la carga y los 540 a 660 s que puede durar un intervalo son práctica habitual, sin fuente publicada.
+conditions-common-practice = El ± { $tolerance } % de la carga y los { $shortest } a { $longest } s que puede durar un intervalo son práctica habitual, sin fuente publicada.
+conditions-common-practice-interval = Los { $shortest } a { $longest } s que puede durar un intervalo son práctica habitual, sin fuente publicada.
 conditions-r-squared = Donde R² es demasiado bajo, la práctica se conforma con una nota; este informe niega entonces el «conforme», lo que es más estricto.
 # "Own" as in standing-own-requirement.
 conditions-own = Los límites marcados como «propio» son de la campaña y se desvían de la práctica.
+conditions-guard = Rige una banda de guarda: un valor cuenta como dentro de un límite solo si lo está con toda su incertidumbre, según la regla de decisión al final.
 
 ## Runs
 
@@ -316,7 +331,7 @@ run-title = Ensayo { $number }, { $date }
 # { $run }: its name; { $from }, { $to }: times of day.
 run-summary = { $run }: { counted-readings } de { $from } a { $to }, { $water } de agua ({ $load } kg/m²). { counted-intervals }, utilizados: { $used }.
 run-summary-re-aimed = { $run }: { counted-readings } de { $from } a { $to }, { $water } de agua ({ $load } kg/m²); reorientada cada { $minutes } min. { counted-intervals }, utilizados: { $used }.
-run-hole = Ningún intervalo de { $from } a { $to }: allí no hay dos lecturas del agua separadas de 9 a 11 minutos.
+run-hole = Ningún intervalo de { $from } a { $to }: allí no hay dos lecturas del agua separadas de { $shortest } a { $longest } minutos.
 run-caption-predicted = La recta predice la temperatura del agua con una diferencia de { $rms } K, raíz cuadrática media.
 run-caption-none = No se utiliza ningún intervalo de este ensayo.
 # Read out to those who do not see the figure. { $irradiance }, { $wind }: the next messages.
@@ -351,7 +366,7 @@ page-intervals-difference = Td, K
 page-intervals-standardised = Ps, W
 page-intervals-outcome = utilizado, o descartado porque
 page-intervals-used = utilizado
-interval-no-irradiance = sin irradiancia
+interval-no-irradiance = no normalizado: sin irradiancia
 page-intervals-note = Agua: al inicio y al final del intervalo. Irradiancia: media, mínima y máxima. P: potencia de cocción. Td: temperatura media del agua menos temperatura ambiente media. Ps: P normalizada a 700 W/m².
 page-reasons = Qué significan los motivos
 # Why an interval is set aside. Also within headline-reason, after "because".
@@ -557,6 +572,7 @@ tested-load = Carga
 tested-water = agua
 tested-per-area = por área de intercepción
 tested-per-area-text = { $load } kg/m² (práctica: { $practice } kg/m²)
+tested-per-area-own = { $load } kg/m² (límite propio: { $own } kg/m²)
 tested-vessels = recipientes
 tested-environment = Entorno de los intervalos utilizados
 environment-ambient = ambiente
@@ -808,11 +824,13 @@ spread-alt = Dos paneles. Gráfico de cuantiles normales de { $points } residuos
 # { $limit }: a key of the campaign file, with its value; { $what }: a message that begins
 # with limit-.
 deviation-limit = Límite propio: { $key } = { $value } ({ $what }).
+# guard = true está escrito en el archivo de campaña y queda como está.
+deviation-guard = Regla de decisión propia: guard = true, de modo que la incertidumbre cuenta en contra en cada límite; la práctica no lo pide.
 # { $from }, { $to }: times. { $reason }: the tester's own words.
 deviation-excluded = { $run }: de { $from } a { $to }, tramo excluido por quien ensayó: { $reason }.
 deviation-excluded-no-reason = { $run }: de { $from } a { $to }, tramo excluido por quien ensayó: sin motivo indicado.
 deviation-findings = Además: cada hallazgo de la página uno.
-deviation-interval = Duración del intervalo: se admiten de 540 a 660 s, y la potencia se toma sobre el tiempo realmente transcurrido, donde la práctica habla de 600 s.
+deviation-interval = Duración del intervalo: se admiten de { $shortest } a { $longest } s, y la potencia se toma sobre el tiempo realmente transcurrido, donde la práctica habla de { $practice } s.
 # Labels stand at the left; there is room for 20 letters.
 made-with = hecho con
 made-issued = emitido
@@ -823,6 +841,9 @@ made-boiling = punto de ebullición
 made-boiling-text = atmósfera ISO 2533 donde no se midió la presión, saturación IAPWS-IF97
 made-decision = regla de decisión
 made-decision-text = cada límite se compara con el valor observado, sin margen por su incertidumbre, y se cumple aunque se cumpla justo: la aceptación simple de JCGM 106:2012 (de memoria)
+made-decision-guarded = cada límite se compara con el valor observado y su incertidumbre expandida (k = { $factor }), y se cumple si todo ese intervalo está dentro: irradiancia ± { $irradiance } %, agua ± { $water } K, aire ± { $ambient } K, una hora del reloj ± { $clock } s, masa de agua ± { $mass } %, { $wind }; área de intercepción, recuentos y R² sin ella: la aceptación con guarda de JCGM 106:2012, 8.3 e ILAC-G8 (ambos de memoria)
+made-decision-wind = viento ± { $wind } m/s
+made-decision-no-wind = viento sin ella, pues su incertidumbre no está indicada
 made-irradiance = irradiancia
 # { $way }: one of the messages that begin with estimated-.
 made-irradiance-text = estimada { $way }; plano normal a la radiación directa según Liu y Jordan 1963
@@ -995,7 +1016,7 @@ notice-trimmed = { $log }: { $readings ->
         [one] { $readings } lectura omitida
        *[other] { $readings } lecturas omitidas
     } antes del inicio del ensayo o después de su final
-notice-no-intervals = { $log }: no hay dos lecturas del agua separadas de 9 a 11 minutos, así que no hay intervalo; registre a pasos que sumen diez minutos
+notice-no-intervals = { $log }: no hay dos lecturas del agua separadas de { $shortest } a { $longest } minutos, así que no hay intervalo; registre a pasos que sumen { $minutes } minutos
 notice-idle-exclusion = { $log }: el tramo excluido de { $from } a { $to } no toca ningún intervalo; compruebe sus horas
 notice-stall = { $log }: el agua gana menos de la mitad de lo que dice la recta { $spans }, como bajo una nube, aunque se declara que el cielo estaba sin nubes; mire sus notas, y la orientación
 # A span of clock times: from 11:20 to 11:40.
@@ -1010,7 +1031,6 @@ danger-expected = STILL TO TRANSLATE
 danger-expected-open = STILL TO TRANSLATE
 # What the line says, within the sentences above.
 notice-above-film = a temperatura ambiente, según la recta se absorbe el { $share } % de la luz solar interceptada, más de lo que devuelve una lámina reflectante (86 %; práctica habitual, sin fuente publicada); compruebe el área de intercepción, la masa de agua y la irradiancia
-notice-plane-assumed = el plano del sensor de irradiancia no está indicado y se toma como normal a la radiación directa; indíquelo bajo [instruments.irradiance]
 # { $taken } is a list of notice-instrument-taken.
 notice-instruments-assumed = incertidumbre no indicada, por lo que se toma el instrumento más prudente: { $taken }; indique la clase o la incertidumbre bajo [instruments]
 notice-instrument-taken = { $quantity } con { $class }
@@ -1488,12 +1508,12 @@ plan-missing = Aún faltan: { $missing }.
 plan-missing-nothing = Ya hay suficientes intervalos y días.
 plan-gives-none = Este día no puede dar ninguno.
 plan-gives = Este día puede dar como máximo { $most ->
-        [one] { $most } intervalo de diez minutos
-       *[other] { $most } intervalos de diez minutos
+        [one] { $most } intervalo de { $minutes } min
+       *[other] { $most } intervalos de { $minutes } min
     }.
 plan-gives-by-heating = Este día puede dar como máximo { $most ->
-        [one] { $most } intervalo de diez minutos
-       *[other] { $most } intervalos de diez minutos
+        [one] { $most } intervalo de { $minutes } min
+       *[other] { $most } intervalos de { $minutes } min
     }; un calentamiento de esta carga, alrededor de { $heating }, después empiece de nuevo con agua fresca.
 
 ## Field sheet: before the first reading

@@ -61,9 +61,9 @@ counted-used = { $intervals ->
     [one] { $intervals } intervalle retenu
    *[other] { $intervals } intervalles retenus
 }
-counted-ten-minutes = { $intervals ->
-    [one] { $intervals } intervalle de dix minutes
-   *[other] { $intervals } intervalles de dix minutes
+counted-minutes = { $intervals ->
+    [one] { $intervals } intervalle de { $minutes } min
+   *[other] { $intervals } intervalles de { $minutes } min
 }
 counted-days = { $days ->
     [one] { $days } jour
@@ -105,6 +105,8 @@ level-indicative = Indicatif seulement
 # exactly as above. No full stop.
 headline-conforms = { level-conforms } à ASAE { $procedure }, de la manière indiquée à la section { $section }
 headline-conforms-with-notes = { level-conforms-with-notes } à ASAE { $procedure }, de la manière indiquée à la section { $section }
+# Sous l’une ou l’autre des deux : sur quoi elles reposent.
+headline-conforms-rests-on = Vérifié par personne : les limites, qui sont de mémoire de la norme, et que les capteurs étaient là où elle le demande, ce qui est la parole de l’opérateur.
 headline-indicative = { level-indicative }, non conforme à ASAE { $procedure }, en raison des constats ci-dessous
 headline-indicative-missing = { level-indicative }, non conforme à ASAE { $procedure } ; il manque encore : { $missing }
 headline-unbelievable = { level-indicative }, et à ne pas croire : l’eau a gagné plus de chaleur que le rayonnement solaire n’en contient
@@ -167,8 +169,8 @@ headline-dry = Le récipient à sec est monté à { $difference } K au-dessus de
 # How many intervals count. No full stop; headline-no-irradiance and headline-others follow
 # after "; " where they apply.
 headline-met = { $used ->
-    [one] { $used } sur { counted-ten-minutes }, en { counted-days }, remplit toutes les conditions
-   *[other] { $used } sur { counted-ten-minutes }, en { counted-days }, remplissent toutes les conditions
+    [one] { $used } sur { counted-minutes }, en { counted-days }, remplit toutes les conditions
+   *[other] { $used } sur { counted-minutes }, en { counted-days }, remplissent toutes les conditions
 }
 headline-met-measured = { headline-met } mesurées
 headline-met-estimated = { headline-met } mesurées ou estimées
@@ -226,14 +228,19 @@ headline-caution = Les surfaces chaudes et la vapeur brûlent, le foyer peut ren
 # A short clause without a full stop; the program sets a capital letter first.
 
 finding-too-few-intervals = on a retenu { counted-intervals }, la norme en demande { $least }
+finding-too-few-intervals-own = on a retenu { counted-intervals }, la limite propre à la campagne en demande { $least }
 finding-too-few-intervals-remedy = { missing-intervals } que l’on puisse retenir
 finding-too-few-days = intervalles retenus en { counted-days }, la norme en demande { $least }
+finding-too-few-days-own = intervalles retenus en { counted-days }, la limite propre à la campagne en demande { $least }
 finding-too-few-days-remedy = des intervalles retenus sur { missing-days }
 finding-no-rating = aucune droite ne peut être ajustée : il y faut trois intervalles retenus avec éclairement, à des écarts de température différents
 finding-no-rating-remedy = davantage d’intervalles que l’on puisse retenir, de la température ambiante jusque près de l’ébullition
 finding-no-rating-remedy-irradiance = mesurer l’éclairement ; sans lui, la puissance ne peut pas être normalisée
 finding-r-squared-low = R² vaut { $r_squared }, moins que { $least } ; la norme se contenterait d’une remarque, pas ce rapport
+finding-r-squared-low-own = R² vaut { $r_squared }, moins que la limite propre à la campagne de { $least }
 finding-r-squared-low-remedy = une orientation plus régulière, un ciel plus clair et moins de vent ; un capteur qui ne touche pas la marmite
+# D’une droite à laquelle ses points s’ajustent bien.
+finding-r-squared-low-remedy-flat = R² est bas parce que la puissance ne baisse guère avec la température, non parce que les points se dispersent, et le ± dit à quel point le chiffre est sûr ; une plus grande étendue de température de l’eau élève R²
 finding-line-not-falling = la puissance ne baisse pas quand l’eau devient plus chaude, ce que ne fait aucun cuiseur réel
 finding-line-not-falling-remedy = vérifier que la température de l’eau est bien celle de l’eau, et couvrir une plage de températures plus large
 finding-no-useful-heat = la droite indique { $power } W à { $difference } K : là, l’eau perd de la chaleur
@@ -256,12 +263,16 @@ finding-irradiance-missing-remedy = mesurer l’éclairement dans le plan normal
 finding-irradiance-horizontal = l’éclairement a été mesuré dans le plan horizontal, la norme demande le plan normal au rayonnement direct ; il y est d’ordinaire plus élevé, l’évaluation est donc probablement trop élevée
 # estimate = "from-horizontal" is written in the campaign file and stays as it is.
 finding-irradiance-horizontal-remedy = monter le capteur de façon qu’il soit tourné vers le soleil comme le cuiseur ; d’ici là, estimate = "from-horizontal" ramène ses relevés face au soleil
+finding-irradiance-plane-not-stated = le plan dans lequel l’éclairement a été mesuré n’est pas indiqué ; la norme demande le plan normal au rayonnement direct, qui est supposé
+# plane = "normal" et [instruments.irradiance] sont des parties du fichier de campagne et restent telles quelles.
+finding-irradiance-plane-not-stated-remedy = indiquer sous [instruments.irradiance] comment le capteur était tenu : plane = "normal" s’il était tourné vers le soleil, plane = "horizontal" s’il était à plat
 finding-impossible-gain = dans { counted-used }, l’eau a gagné plus de chaleur que le rayonnement solaire intercepté ; dans le premier, elle a pris { $power } W sur { $sunlight } W
 finding-impossible-gain-remedy = vérifier la masse d’eau, la surface d’interception, et les unités de température et d’éclairement
 # { $limits }: a list of finding-own-limit.
 finding-requirement-relaxed = limites propres plus larges qu’une exigence : { $limits }
 finding-recommendation-relaxed = limites propres plus larges qu’une recommandation : { $limits }
 finding-limit-tightened = limites propres plus strictes que la norme : { $limits }
+finding-guard = une bande de garde de l’incertitude élargie à chaque limite (norme : aucune)
 # { $what }: one of the messages that begin with limit-; { $practice }: an amount, or
 # finding-practice-limit where the practice limits something else.
 finding-own-limit = { $what } { $value } (norme : { $practice })
@@ -305,7 +316,9 @@ limit-wind-mean = vent moyen
 limit-wind-gust = vent maintenu plus de dix minutes (écarte l’essai)
 limit-solar-time-start = heure solaire au début
 limit-solar-time-end = heure solaire à la fin
+limit-interval = durée d’un intervalle
 limit-load = eau par m² de surface d’interception
+limit-load-tolerance = écart admis de la charge
 limit-intervals = intervalles retenus
 limit-days = jours avec des intervalles retenus
 limit-r-squared = R² de la droite
@@ -324,10 +337,12 @@ conditions-no-interval = aucun intervalle
 conditions-not-measured = non mesuré
 conditions-source = Les limites suivent ASAE { $procedure }, avec nos propres mots. Elles ont été notées d’après la connaissance de la norme, sans en avoir d’exemplaire sous la main ; là où beaucoup dépend de l’une d’elles, comparez-la à la norme.
 conditions-observed = Observé : de la plus basse à la plus haute valeur sur tous les intervalles, retenus ou écartés. Un intervalle qui enfreint plusieurs limites compte pour chacune d’elles.
-conditions-common-practice = Les ± 5 % sur la charge et les 540 à 660 s que peut durer un intervalle sont de pratique courante, sans source publiée.
+conditions-common-practice = Les ± { $tolerance } % sur la charge et les { $shortest } à { $longest } s que peut durer un intervalle sont de pratique courante, sans source publiée.
+conditions-common-practice-interval = Les { $shortest } à { $longest } s que peut durer un intervalle sont de pratique courante, sans source publiée.
 conditions-r-squared = Quand R² est trop bas, la norme se contente d’une remarque ; ce rapport refuse alors « conforme », ce qui est plus strict.
 # "Own" as in standing-own-requirement.
 conditions-own = Les limites marquées « propre » sont celles de la campagne et s’écartent de la norme.
+conditions-guard = Une bande de garde est en vigueur : une valeur ne compte comme respectant une limite que si elle la respecte avec toute son incertitude, selon la règle de décision à la fin.
 
 ## Runs
 
@@ -343,7 +358,7 @@ run-summary-re-aimed = { $run } : { counted-readings } de { $from } à { $to },
     [one] { $used } retenu.
    *[other] { $used } retenus.
 }
-run-hole = Pas d’intervalle de { $from } à { $to } : il n’y a pas là deux relevés de l’eau séparés de 9 à 11 minutes.
+run-hole = Pas d’intervalle de { $from } à { $to } : il n’y a pas là deux relevés de l’eau séparés de { $shortest } à { $longest } minutes.
 run-caption-predicted = La droite prédit la température de l’eau à { $rms } K près, en moyenne quadratique.
 run-caption-none = Aucun intervalle de cet essai n’est retenu.
 # Read out to those who do not see the figure. { $irradiance }, { $wind }: the next messages.
@@ -378,7 +393,7 @@ page-intervals-difference = Td, K
 page-intervals-standardised = Ps, W
 page-intervals-outcome = retenu, ou écarté pour
 page-intervals-used = retenu
-interval-no-irradiance = pas d’éclairement
+interval-no-irradiance = non normalisé : pas d’éclairement
 page-intervals-note = Eau : au début et à la fin de l’intervalle. Éclairement : moyen, le plus bas et le plus élevé. P : puissance de cuisson. Td : moyenne de l’eau moins température ambiante moyenne. Ps : P normalisée à 700 W/m².
 page-reasons = Ce que signifient les motifs
 # Why an interval is set aside. Also within headline-reason, after "because".
@@ -592,6 +607,7 @@ tested-load = Charge
 tested-water = eau
 tested-per-area = par surface d’interception
 tested-per-area-text = { $load } kg/m² (norme : { $practice } kg/m²)
+tested-per-area-own = { $load } kg/m² (limite propre : { $own } kg/m²)
 tested-vessels = récipients
 tested-environment = Environnement des intervalles retenus
 environment-ambient = air ambiant
@@ -843,11 +859,13 @@ spread-alt = Deux tracés. Diagramme quantile-quantile normal de { $points } ré
 # { $limit }: a key of the campaign file, with its value; { $what }: a message that begins
 # with limit-.
 deviation-limit = Limite propre : { $key } = { $value } ({ $what }).
+# guard = true est écrit dans le fichier de campagne et reste tel quel.
+deviation-guard = Règle de décision propre : guard = true, si bien que l’incertitude compte en défaveur à chaque limite ; la norme ne le demande pas.
 # { $from }, { $to }: times. { $reason }: the tester's own words.
 deviation-excluded = { $run } : de { $from } à { $to } exclu par l’opérateur : { $reason }.
 deviation-excluded-no-reason = { $run } : de { $from } à { $to } exclu par l’opérateur : aucune raison donnée.
 deviation-findings = De plus : chaque constat de la première page.
-deviation-interval = Durée des intervalles : 540 à 660 s sont admises, et la puissance est prise sur le temps réellement écoulé, là où la norme parle de 600 s.
+deviation-interval = Durée des intervalles : { $shortest } à { $longest } s sont admises, et la puissance est prise sur le temps réellement écoulé, là où la norme parle de { $practice } s.
 # Labels stand at the left; there is room for 20 letters.
 made-with = réalisé avec
 made-issued = établi
@@ -858,6 +876,9 @@ made-boiling = point d’ébullition
 made-boiling-text = atmosphère ISO 2533 là où aucune pression n’a été mesurée, saturation IAPWS-IF97
 made-decision = règle de décision
 made-decision-text = chaque limite est comparée à la valeur observée, sans marge pour son incertitude, et est respectée même si elle l’est tout juste : l’acceptation simple de JCGM 106:2012 (de mémoire)
+made-decision-guarded = chaque limite est comparée à la valeur observée avec son incertitude élargie (k = { $factor }), et est respectée si toute cette étendue l’est : éclairement ± { $irradiance } %, eau ± { $water } K, air ± { $ambient } K, une heure de l’horloge ± { $clock } s, masse d’eau ± { $mass } %, { $wind } ; surface d’interception, dénombrements et R² sans elle : l’acceptation avec garde de JCGM 106:2012, 8.3 et d’ILAC-G8 (tous deux de mémoire)
+made-decision-wind = vent ± { $wind } m/s
+made-decision-no-wind = vent sans elle, car son incertitude n’est pas indiquée
 made-irradiance = éclairement
 # { $way }: one of the messages that begin with estimated-.
 made-irradiance-text = estimé { $way } ; plan normal au rayonnement direct d’après Liu et Jordan 1963
@@ -1030,7 +1051,7 @@ notice-trimmed = { $log } : { $readings ->
         [one] { $readings } relevé avant le début de l’essai ou après sa fin laissé de côté
        *[other] { $readings } relevés avant le début de l’essai ou après sa fin laissés de côté
     }
-notice-no-intervals = { $log } : il n’y a pas deux relevés de l’eau séparés de 9 à 11 minutes, il n’y a donc pas d’intervalle ; enregistrez à un pas dont la somme fait dix minutes
+notice-no-intervals = { $log } : il n’y a pas deux relevés de l’eau séparés de { $shortest } à { $longest } minutes, il n’y a donc pas d’intervalle ; enregistrez à un pas dont la somme fait { $minutes } minutes
 notice-idle-exclusion = { $log } : la période exclue de { $from } à { $to } ne touche aucun intervalle ; vérifiez ses heures
 notice-stall = { $log } : l’eau gagne moins de la moitié de ce que dit la droite { $spans }, comme sous un nuage, alors que le ciel est dit sans nuages ; regardez vos notes, et l’orientation
 # A span of clock times: from 11:20 to 11:40.
@@ -1045,7 +1066,6 @@ danger-expected = STILL TO TRANSLATE
 danger-expected-open = STILL TO TRANSLATE
 # What the line says, within the sentences above.
 notice-above-film = à température ambiante, la droite absorbe { $share } % du rayonnement solaire intercepté, plus que ce que renvoie un film réfléchissant (86 % ; pratique courante, sans source publiée) ; vérifiez la surface d’interception, la masse d’eau et l’éclairement
-notice-plane-assumed = le plan du capteur d’éclairement n’est pas indiqué et est supposé normal au rayonnement direct ; indiquez-le sous [instruments.irradiance]
 # { $taken } is a list of notice-instrument-taken.
 notice-instruments-assumed = incertitude non indiquée, on suppose donc l’instrument le plus prudent : { $taken } ; indiquez la classe ou l’incertitude sous [instruments]
 notice-instrument-taken = { $quantity } par { $class }
@@ -1525,12 +1545,12 @@ plan-missing = Il manque encore : { $missing }.
 plan-missing-nothing = Les intervalles et les jours suffisent déjà.
 plan-gives-none = Ce jour ne peut en donner aucun.
 plan-gives = Ce jour peut donner { $most ->
-        [one] { $most } intervalle de dix minutes
-       *[other] { $most } intervalles de dix minutes
+        [one] { $most } intervalle de { $minutes } min
+       *[other] { $most } intervalles de { $minutes } min
     } au plus.
 plan-gives-by-heating = Ce jour peut donner { $most ->
-        [one] { $most } intervalle de dix minutes
-       *[other] { $most } intervalles de dix minutes
+        [one] { $most } intervalle de { $minutes } min
+       *[other] { $most } intervalles de { $minutes } min
     } au plus ; un chauffage de cette charge environ { $heating }, puis recommencez avec de l’eau fraîche.
 
 ## Field sheet: before the first reading

@@ -52,9 +52,9 @@ counted-used = { $intervals ->
     [one] { $intervals } intervalo usado
    *[other] { $intervals } intervalos usados
 }
-counted-ten-minutes = { $intervals ->
-    [one] { $intervals } intervalo de dez minutos
-   *[other] { $intervals } intervalos de dez minutos
+counted-minutes = { $intervals ->
+    [one] { $intervals } intervalo de { $minutes } min
+   *[other] { $intervals } intervalos de { $minutes } min
 }
 counted-days = { $days ->
     [one] { $days } dia
@@ -96,6 +96,8 @@ level-indicative = Apenas indicativo
 # exactly as above. No full stop.
 headline-conforms = { level-conforms }: cumpre a ASAE { $procedure }, como o capítulo { $section } a enuncia
 headline-conforms-with-notes = { level-conforms-with-notes }: cumpre a ASAE { $procedure }, como o capítulo { $section } a enuncia
+# Debaixo de qualquer das duas: em que se apoiam.
+headline-conforms-rests-on = Ninguém verificou: os limites, que são de memória da prática, e que os sensores estavam onde ela pede, que é palavra do responsável pelo ensaio.
 headline-indicative = { level-indicative }, não conforme à ASAE { $procedure }, pelas constatações abaixo
 headline-indicative-missing = { level-indicative }, não conforme à ASAE { $procedure }; ainda falta: { $missing }
 headline-unbelievable = { level-indicative }, e não merece crédito: a água ganhou mais calor do que a luz solar contém
@@ -158,7 +160,7 @@ journey-to-boiling = de { $start } até ferver ({ $boiling } aqui)
 headline-dry = O recipiente seco chegou a { $difference } K acima do ar sob { $irradiance } W/m²: { $result } (capítulo { $section }).
 # How many intervals count. No full stop; headline-no-irradiance and headline-others follow
 # after "; " where they apply.
-headline-met = { $used } de { counted-ten-minutes }, em { counted-days }, { $used ->
+headline-met = { $used } de { counted-minutes }, em { counted-days }, { $used ->
     [one] cumpriu todas as condições
    *[other] cumpriram todas as condições
 }
@@ -214,14 +216,19 @@ headline-caution = As superfícies quentes e o vapor queimam, o foco pode cegar 
 # A short clause without a full stop; the program sets a capital letter first.
 
 finding-too-few-intervals = usados: { counted-intervals }, a prática pede { $least }
+finding-too-few-intervals-own = usados: { counted-intervals }, o limite próprio da campanha pede { $least }
 finding-too-few-intervals-remedy = { missing-intervals } em condições de uso
 finding-too-few-days = intervalos usados em { counted-days }, a prática pede { $least }
+finding-too-few-days-own = intervalos usados em { counted-days }, o limite próprio da campanha pede { $least }
 finding-too-few-days-remedy = intervalos usados em { missing-days }
 finding-no-rating = não se pode ajustar uma reta: são precisos três intervalos usados com irradiância, a diferenças de temperatura distintas
 finding-no-rating-remedy = mais intervalos em condições de uso, desde o ambiente até perto da ebulição
 finding-no-rating-remedy-irradiance = meça a irradiância; sem ela a potência não pode ser normalizada
 finding-r-squared-low = R² é { $r_squared }, abaixo de { $least }; a prática contenta-se com uma nota, este relatório não
+finding-r-squared-low-own = R² é { $r_squared }, abaixo do limite próprio da campanha de { $least }
 finding-r-squared-low-remedy = orientação mais constante, céu mais limpo e menos vento; um sensor que não toque na panela
+# De uma reta a que os seus pontos se ajustam bem.
+finding-r-squared-low-remedy-flat = R² é baixo porque a potência mal desce com a temperatura, não porque os pontos se dispersem, e o ± diz quão seguro é o número; uma gama mais larga de temperatura da água eleva R²
 finding-line-not-falling = a potência não diminui quando a água aquece, o que nenhum fogão real faz
 finding-line-not-falling-remedy = verifique se a temperatura da água é mesmo a da água, e abranja uma faixa maior de temperaturas
 finding-no-useful-heat = a reta indica { $power } W a { $difference } K: aí a água perde calor
@@ -244,12 +251,16 @@ finding-irradiance-missing-remedy = meça a irradiância no plano normal à radi
 finding-irradiance-horizontal = a irradiância foi medida no plano horizontal, a prática pede o plano normal à radiação direta; nesse plano ela é em geral mais alta, por isso a avaliação é provavelmente alta demais
 # estimate = "from-horizontal" is written in the campaign file and stays as it is.
 finding-irradiance-horizontal-remedy = monte o sensor virado para o sol, tal como o fogão; até lá, estimate = "from-horizontal" converte as leituras para o plano virado para o sol
+finding-irradiance-plane-not-stated = não está indicado em que plano a irradiância foi medida; a prática pede o plano normal à radiação direta, que é o suposto
+# plane = "normal" e [instruments.irradiance] são partes do ficheiro da campanha e ficam como estão.
+finding-irradiance-plane-not-stated-remedy = indique em [instruments.irradiance] como o sensor estava colocado: plane = "normal" se estava virado para o sol, plane = "horizontal" se estava deitado
 finding-impossible-gain = em { counted-used } a água ganhou mais calor do que a luz solar interceptada; no primeiro absorveu { $power } W de { $sunlight } W
 finding-impossible-gain-remedy = verifique a massa de água, a área de interceptação e as unidades de temperatura e de irradiância
 # { $limits }: a list of finding-own-limit.
 finding-requirement-relaxed = limites próprios menos rigorosos que um requisito: { $limits }
 finding-recommendation-relaxed = limites próprios menos rigorosos que uma recomendação: { $limits }
 finding-limit-tightened = limites próprios mais rigorosos que a prática: { $limits }
+finding-guard = uma banda de guarda da incerteza expandida em cada limite (prática: nenhuma)
 # { $what }: one of the messages that begin with limit-; { $practice }: an amount, or
 # finding-practice-limit where the practice limits something else.
 finding-own-limit = { $what } { $value } (prática: { $practice })
@@ -289,7 +300,9 @@ limit-wind-mean = vento médio
 limit-wind-gust = vento mantido por mais de dez minutos (descarta a sessão)
 limit-solar-time-start = hora solar no início
 limit-solar-time-end = hora solar no fim
+limit-interval = duração de um intervalo
 limit-load = água por m² de área de interceptação
+limit-load-tolerance = quanto a carga se pode afastar
 limit-intervals = intervalos usados
 limit-days = dias com intervalos usados
 limit-r-squared = R² da reta
@@ -309,10 +322,12 @@ conditions-no-interval = nenhum intervalo
 conditions-not-measured = não medido
 conditions-source = Os limites seguem a ASAE { $procedure }, em palavras nossas. Foram escritos a partir do conhecimento da prática, sem um exemplar da norma à mão; quando muito depender de um deles, confira-o com a norma.
 conditions-observed = Observado: do mais baixo ao mais alto em todos os intervalos, usados ou descartados. Um intervalo que falha vários limites conta para cada um deles.
-conditions-common-practice = Os ± 5 % da carga e os 540 a 660 s que um intervalo pode durar são prática comum, sem fonte publicada.
+conditions-common-practice = Os ± { $tolerance } % da carga e os { $shortest } a { $longest } s que um intervalo pode durar são prática comum, sem fonte publicada.
+conditions-common-practice-interval = Os { $shortest } a { $longest } s que um intervalo pode durar são prática comum, sem fonte publicada.
 conditions-r-squared = Onde R² é baixo demais, a prática contenta-se com uma nota; este relatório nega então o “conforme”, o que é mais rigoroso.
 # "Own" as in standing-own-requirement.
 conditions-own = Os limites marcados como “próprio” são da campanha e desviam-se da prática.
+conditions-guard = Vale uma banda de guarda: um valor só conta como dentro de um limite se o estiver com toda a sua incerteza, segundo a regra de decisão no fim.
 
 ## Runs
 
@@ -322,7 +337,7 @@ run-title = Sessão { $number }, { $date }
 # { $run }: its name; { $from }, { $to }: times of day.
 run-summary = { $run }: { counted-readings } de { $from } a { $to }, { $water } de água ({ $load } kg/m²). { counted-intervals }, usados: { $used }.
 run-summary-re-aimed = { $run }: { counted-readings } de { $from } a { $to }, { $water } de água ({ $load } kg/m²); reorientado a cada { $minutes } min. { counted-intervals }, usados: { $used }.
-run-hole = Nenhum intervalo de { $from } a { $to }: aí não há duas leituras da água separadas por 9 a 11 minutos.
+run-hole = Nenhum intervalo de { $from } a { $to }: aí não há duas leituras da água separadas por { $shortest } a { $longest } minutos.
 run-caption-predicted = A reta prevê a temperatura da água com diferença de { $rms } K, raiz da média dos quadrados.
 run-caption-none = Nenhum intervalo desta sessão é usado.
 # Read out to those who do not see the figure. { $irradiance }, { $wind }: the next messages.
@@ -358,7 +373,7 @@ page-intervals-difference = Td, K
 page-intervals-standardised = Ps, W
 page-intervals-outcome = usado, ou motivo do descarte
 page-intervals-used = usado
-interval-no-irradiance = sem irradiância
+interval-no-irradiance = não normalizado: sem irradiância
 page-intervals-note = Água: no início e no fim do intervalo. Irradiância: média, mais baixa e mais alta. P: potência de cozimento. Td: temperatura média da água menos temperatura ambiente média. Ps: P normalizada para 700 W/m².
 page-reasons = O que significam os motivos
 # Why an interval is set aside. Also within headline-reason, after "because".
@@ -564,6 +579,7 @@ tested-load = Carga
 tested-water = água
 tested-per-area = por área de interceptação
 tested-per-area-text = { $load } kg/m² (prática: { $practice } kg/m²)
+tested-per-area-own = { $load } kg/m² (limite próprio: { $own } kg/m²)
 tested-vessels = recipientes
 tested-environment = Ambiente dos intervalos usados
 environment-ambient = ar ambiente
@@ -815,11 +831,13 @@ spread-alt = Dois painéis. Gráfico de quantis normais de { $points } resíduos
 # { $limit }: a key of the campaign file, with its value; { $what }: a message that begins
 # with limit-.
 deviation-limit = Limite próprio: { $key } = { $value } ({ $what }).
+# guard = true está escrito no ficheiro da campanha e fica como está.
+deviation-guard = Regra de decisão própria: guard = true, de modo que a incerteza conta contra em cada limite; a prática não pede isso.
 # { $from }, { $to }: times. { $reason }: the tester's own words.
 deviation-excluded = { $run }: de { $from } a { $to } excluído pelo responsável pelo ensaio: { $reason }.
 deviation-excluded-no-reason = { $run }: de { $from } a { $to } excluído pelo responsável pelo ensaio: nenhum motivo dado.
 deviation-findings = Além disso: todas as constatações da primeira página.
-deviation-interval = Duração do intervalo: admitem-se 540 a 660 s, e a potência é calculada sobre o tempo que realmente passou, onde a prática fala de 600 s.
+deviation-interval = Duração do intervalo: admitem-se { $shortest } a { $longest } s, e a potência é calculada sobre o tempo que realmente passou, onde a prática fala de { $practice } s.
 # Labels stand at the left; there is room for 20 letters.
 made-with = feito com
 made-issued = emitido
@@ -830,6 +848,9 @@ made-boiling = ponto de ebulição
 made-boiling-text = atmosfera da ISO 2533 onde não se mediu a pressão, saturação da IAPWS-IF97
 made-decision = regra de decisão
 made-decision-text = cada limite é comparado com o valor observado, sem margem pela incerteza, e é cumprido mesmo que cumprido à justa: a aceitação simples do JCGM 106:2012 (de memória)
+made-decision-guarded = cada limite é comparado com o valor observado e a sua incerteza expandida (k = { $factor }), e é cumprido se todo esse intervalo estiver dentro: irradiância ± { $irradiance } %, água ± { $water } K, ar ± { $ambient } K, uma hora do relógio ± { $clock } s, massa de água ± { $mass } %, { $wind }; área de interceptação, contagens e R² sem ela: a aceitação com guarda do JCGM 106:2012, 8.3 e do ILAC-G8 (ambos de memória)
+made-decision-wind = vento ± { $wind } m/s
+made-decision-no-wind = vento sem ela, pois a sua incerteza não está indicada
 made-irradiance = irradiância
 # { $way }: one of the messages that begin with estimated-.
 made-irradiance-text = estimada { $way }; plano normal à radiação direta segundo Liu e Jordan 1963
@@ -1001,7 +1022,7 @@ notice-trimmed = { $log }: { $readings ->
         [one] { $readings } leitura antes do início da sessão ou depois do seu fim omitida
        *[other] { $readings } leituras antes do início da sessão ou depois do seu fim omitidas
     }
-notice-no-intervals = { $log }: não há duas leituras da água separadas por 9 a 11 minutos, por isso não há intervalo; meça em passos que somem dez minutos
+notice-no-intervals = { $log }: não há duas leituras da água separadas por { $shortest } a { $longest } minutos, por isso não há intervalo; meça em passos que somem { $minutes } minutos
 notice-idle-exclusion = { $log }: o trecho excluído de { $from } a { $to } não toca nenhum intervalo; verifique as suas horas
 notice-stall = { $log }: a água ganha menos de metade do que a reta indica, de { $spans }, como sob uma nuvem, onde se declara que o céu estava sem nuvens; consulte as suas notas, e verifique a orientação
 # A span of clock times: from 11:20 to 11:40.
@@ -1016,7 +1037,6 @@ danger-expected = STILL TO TRANSLATE
 danger-expected-open = STILL TO TRANSLATE
 # What the line says, within the sentences above.
 notice-above-film = à temperatura ambiente a reta absorve { $share } % da luz solar interceptada, mais do que uma película refletora devolve (86 %; prática comum, sem fonte publicada); verifique a área de interceptação, a massa de água e a irradiância
-notice-plane-assumed = o plano do sensor de irradiância não está indicado e é tomado como normal à radiação direta; indique-o em [instruments.irradiance]
 # { $taken } is a list of notice-instrument-taken.
 notice-instruments-assumed = incerteza não indicada, por isso toma-se o instrumento mais cauteloso: { $taken }; indique a classe ou a incerteza em [instruments]
 notice-instrument-taken = { $quantity } com { $class }
@@ -1491,12 +1511,12 @@ plan-missing = Ainda falta: { $missing }.
 plan-missing-nothing = Já há intervalos e dias suficientes.
 plan-gives-none = Este dia não pode dar nenhum.
 plan-gives = Este dia pode dar no máximo { $most ->
-        [one] { $most } intervalo de dez minutos
-       *[other] { $most } intervalos de dez minutos
+        [one] { $most } intervalo de { $minutes } min
+       *[other] { $most } intervalos de { $minutes } min
     }.
 plan-gives-by-heating = Este dia pode dar no máximo { $most ->
-        [one] { $most } intervalo de dez minutos
-       *[other] { $most } intervalos de dez minutos
+        [one] { $most } intervalo de { $minutes } min
+       *[other] { $most } intervalos de { $minutes } min
     }; um aquecimento desta carga dura cerca de { $heating }, depois recomece com água nova.
 
 ## Field sheet: before the first reading

@@ -48,9 +48,9 @@ counted-used = { $intervals ->
     [one] kipindi { $intervals } kilichotumika
    *[other] vipindi { $intervals } vilivyotumika
 }
-counted-ten-minutes = { $intervals ->
-    [one] kipindi { $intervals } cha dakika kumi
-   *[other] vipindi { $intervals } vya dakika kumi
+counted-minutes = { $intervals ->
+    [one] kipindi { $intervals } cha dakika { $minutes }
+   *[other] vipindi { $intervals } vya dakika { $minutes }
 }
 counted-days = { $days ->
     [one] siku { $days }
@@ -92,6 +92,8 @@ level-indicative = Elekezi tu
 # exactly as above. No full stop.
 headline-conforms = { level-conforms } ASAE { $procedure }, kama sehemu ya { $section } inavyoieleza
 headline-conforms-with-notes = { level-conforms-with-notes }: ASAE { $procedure }, kama sehemu ya { $section } inavyoieleza
+# Chini ya mojawapo ya hizo mbili: zinategemea nini.
+headline-conforms-rests-on = Hakuna aliyekagua: vikomo, ambavyo ni vya kanuni kwa kumbukumbu ya kichwani, na kwamba vihisi vilikuwa mahali inapotaka, ambalo ni neno la mpimaji.
 headline-indicative = { level-indicative }, haikidhi ASAE { $procedure }, kwa sababu ya hoja zilizo hapa chini
 headline-indicative-missing = { level-indicative }, haikidhi ASAE { $procedure }; bado inahitaji: { $missing }
 headline-unbelievable = { level-indicative }, na si ya kuaminiwa: maji yalipata joto zaidi ya lile lililomo katika mwanga wa jua
@@ -154,7 +156,7 @@ journey-to-boiling = kutoka { $start } hadi kuchemka ({ $boiling } hapa)
 headline-dry = Chombo kikavu kilifika { $difference } K juu ya hewa katika { $irradiance } W/m²: { $result } (sehemu ya { $section }).
 # How many intervals count. No full stop; headline-no-irradiance and headline-others follow
 # after "; " where they apply.
-headline-met = { $used } kati ya { counted-ten-minutes }, katika { counted-days }, vilitimiza kila sharti
+headline-met = { $used } kati ya { counted-minutes }, katika { counted-days }, vilitimiza kila sharti
 headline-met-measured = { headline-met } lililopimwa
 headline-met-estimated = { headline-met } lililopimwa au kukadiriwa
 headline-no-irradiance = vingine { $count } havina mnururisho
@@ -207,14 +209,19 @@ headline-caution = Nyuso zenye moto na mvuke huunguza, kitovu cha mwanga kinawez
 # A short clause without a full stop; the program sets a capital letter first.
 
 finding-too-few-intervals = idadi iliyotumika ni { counted-intervals }, kanuni inataka { $least }
+finding-too-few-intervals-own = idadi iliyotumika ni { counted-intervals }, kikomo binafsi cha kampeni kinataka { $least }
 finding-too-few-intervals-remedy = { missing-intervals } vinavyoweza kutumika
 finding-too-few-days = vipindi vilivyotumika ni vya { counted-days }, kanuni inataka { $least }
+finding-too-few-days-own = vipindi vilivyotumika ni vya { counted-days }, kikomo binafsi cha kampeni kinataka { $least }
 finding-too-few-days-remedy = vipindi vinavyoweza kutumika katika { missing-days }
 finding-no-rating = hakuna mstari unaoweza kuchorwa: vinahitajika vipindi vitatu vilivyotumika vyenye mnururisho, kwa tofauti mbalimbali za halijoto
 finding-no-rating-remedy = vipindi zaidi vinavyoweza kutumika, kuanzia halijoto ya mazingira hadi karibu na kuchemka
 finding-no-rating-remedy-irradiance = pima mnururisho; bila huo nguvu haiwezi kusanifishwa
 finding-r-squared-low = R² ni { $r_squared }, chini ya { $least }; kanuni ingeridhika na maelezo, ripoti hii hairidhiki
+finding-r-squared-low-own = R² ni { $r_squared }, chini ya kikomo binafsi cha kampeni cha { $least }
 finding-r-squared-low-remedy = kulielekeza jiko kwa uthabiti zaidi, anga safi zaidi na upepo mdogo zaidi; kihisi kisichogusa sufuria
+# Ya mstari ambao nukta zake zinaufuata vizuri.
+finding-r-squared-low-remedy-flat = R² ni ndogo kwa sababu nguvu haipungui sana joto linapopanda, si kwa sababu nukta zimetawanyika, na ± inasema namba ina uhakika kiasi gani; upana mkubwa zaidi wa joto la maji huinua R²
 finding-line-not-falling = nguvu haipungui maji yanapozidi kupata joto, jambo lisilotokea kwa jiko lolote halisi
 finding-line-not-falling-remedy = hakikisha kwamba halijoto ya maji ni ya maji yenyewe, na upime masafa mapana zaidi ya halijoto
 finding-no-useful-heat = mstari unaonyesha { $power } W kwa { $difference } K: hapo maji hupoteza joto
@@ -237,12 +244,16 @@ finding-irradiance-missing-remedy = pima mnururisho katika bapa lililo pembemrab
 finding-irradiance-horizontal = mnururisho ulipimwa katika bapa la mlalo, kanuni inataka bapa lililo pembemraba na miale ya jua; huko kwa kawaida huwa mkubwa zaidi, kwa hiyo pengine tathmini ni ya juu mno
 # estimate = "from-horizontal" is written in the campaign file and stays as it is.
 finding-irradiance-horizontal-remedy = funga kihisi ili kilielekee jua kama jiko linavyolielekea; hadi hapo estimate = "from-horizontal" hugeuza vipimo vyake kuelekea jua
+finding-irradiance-plane-not-stated = haikutajwa mnururisho ulipimwa katika bapa gani; kanuni inataka bapa lililo pembemraba na miale ya jua, nalo ndilo lililochukuliwa
+# plane = "normal" na [instruments.irradiance] ni sehemu za faili ya kampeni na hubaki zilivyo.
+finding-irradiance-plane-not-stated-remedy = taja chini ya [instruments.irradiance] jinsi kihisi kilivyoshikwa: plane = "normal" kikiwa kililielekea jua, plane = "horizontal" kikiwa kililala bapa
 finding-impossible-gain = joto lililopatikana katika { counted-used } ni zaidi ya mwanga wa jua uliopokewa; cha kwanza kilipata { $power } W kutoka { $sunlight } W
 finding-impossible-gain-remedy = kagua uzito wa maji, eneo la kupokea mwanga, na vizio vya halijoto na mnururisho
 # { $limits }: a list of finding-own-limit.
 finding-requirement-relaxed = vikomo binafsi vilivyolegezwa kuliko takwa: { $limits }
 finding-recommendation-relaxed = vikomo binafsi vilivyolegezwa kuliko pendekezo: { $limits }
 finding-limit-tightened = vikomo binafsi vikali kuliko kanuni: { $limits }
+finding-guard = ukanda wa tahadhari wa utovu uliopanuliwa wa uhakika katika kila kikomo (kanuni: hakuna)
 # { $what }: one of the messages that begin with limit-; { $practice }: an amount, or
 # finding-practice-limit where the practice limits something else.
 finding-own-limit = { $what } { $value } (kanuni: { $practice })
@@ -282,7 +293,9 @@ limit-wind-mean = wastani wa upepo
 limit-wind-gust = upepo uliodumu kwa zaidi ya dakika kumi (huweka duru kando)
 limit-solar-time-start = wakati wa jua mwanzoni
 limit-solar-time-end = wakati wa jua mwishoni
+limit-interval = urefu wa kipindi
 limit-load = maji kwa kila m² ya eneo la kupokea mwanga
+limit-load-tolerance = mzigo unavyoweza kutofautiana
 limit-intervals = vipindi vilivyotumika
 limit-days = siku zenye vipindi vilivyotumika
 limit-r-squared = R² ya mstari
@@ -302,10 +315,12 @@ conditions-no-interval = hakuna kipindi
 conditions-not-measured = haikupimwa
 conditions-source = Vikomo vinafuata ASAE { $procedure }, kwa maneno yetu wenyewe. Viliandikwa kutokana na ujuzi wa kanuni hiyo, bila nakala ya kiwango hicho mkononi; pale ambapo mengi yanategemea kimojawapo, kilinganishe na kiwango chenyewe.
 conditions-observed = Kilichoonekana: cha chini hadi cha juu kabisa katika vipindi vyote, vilivyotumika au vilivyowekwa kando. Kipindi kinachovunja vikomo kadhaa huhesabiwa kwa kila kimoja.
-conditions-common-practice = Ile ± 5 % ya mzigo na zile 540 hadi 660 s ambazo kipindi kinaweza kudumu ni mazoea ya kawaida, hakuna chanzo kilichochapishwa.
+conditions-common-practice = Ile ± { $tolerance } % ya mzigo na zile { $shortest } hadi { $longest } s ambazo kipindi kinaweza kudumu ni mazoea ya kawaida, hakuna chanzo kilichochapishwa.
+conditions-common-practice-interval = Zile { $shortest } hadi { $longest } s ambazo kipindi kinaweza kudumu ni mazoea ya kawaida, hakuna chanzo kilichochapishwa.
 conditions-r-squared = R² inapokuwa ndogo mno kanuni huridhika na maelezo; hapo ripoti hii huzuia neno "inakidhi", jambo ambalo ni kali zaidi.
 # "Own" as in standing-own-requirement.
 conditions-own = Vikomo vyenye alama "binafsi" ni vya kampeni yenyewe na vinakengeuka kanuni.
+conditions-guard = Ukanda wa tahadhari unatumika: thamani huhesabiwa kuwa ndani ya kikomo tu ikiwa hivyo pamoja na utovu wake wote wa uhakika, kwa kanuni ya uamuzi iliyo mwishoni.
 
 ## Runs
 
@@ -315,7 +330,7 @@ run-title = Duru ya { $number }, { $date }
 # { $run }: its name; { $from }, { $to }: times of day.
 run-summary = { $run }: { counted-readings } kuanzia { $from } hadi { $to }, maji { $water } ({ $load } kg/m²). Jumla { counted-intervals }, vilivyotumika { $used }.
 run-summary-re-aimed = { $run }: { counted-readings } kuanzia { $from } hadi { $to }, maji { $water } ({ $load } kg/m²); jiko lilielekezwa upya kila { $minutes } min. Jumla { counted-intervals }, vilivyotumika { $used }.
-run-hole = Hakuna kipindi kuanzia { $from } hadi { $to }: hakuna vipimo viwili vya maji huko vilivyopishana kwa dakika 9 hadi 11.
+run-hole = Hakuna kipindi kuanzia { $from } hadi { $to }: hakuna vipimo viwili vya maji huko vilivyopishana kwa dakika { $shortest } hadi { $longest }.
 run-caption-predicted = Mstari unatabiri halijoto ya maji ndani ya { $rms } K, kipeo cha pili cha wastani wa miraba.
 run-caption-none = Hakuna kipindi cha duru hii kilichotumika.
 # Read out to those who do not see the figure. { $irradiance }, { $wind }: the next messages.
@@ -349,7 +364,7 @@ page-intervals-difference = Td, K
 page-intervals-standardised = Ps, W
 page-intervals-outcome = kimetumika, au kando kwa sababu
 page-intervals-used = kimetumika
-interval-no-irradiance = hakuna mnururisho
+interval-no-irradiance = hakikusanifishwa: hakuna mnururisho
 page-intervals-note = Maji: mwanzoni na mwishoni mwa kipindi. Mnururisho: wastani, wa chini na wa juu kabisa. P: nguvu ya kupikia. Td: wastani wa halijoto ya maji kutoa wastani wa halijoto ya mazingira. Ps: P iliyosanifishwa kwa 700 W/m².
 page-reasons = Maana ya sababu
 # Why an interval is set aside. Also within headline-reason, after "because".
@@ -552,6 +567,7 @@ tested-load = Mzigo
 tested-water = maji
 tested-per-area = kwa eneo la kupokea mwanga
 tested-per-area-text = { $load } kg/m² (kanuni: { $practice } kg/m²)
+tested-per-area-own = { $load } kg/m² (kikomo binafsi: { $own } kg/m²)
 tested-vessels = vyombo
 tested-site = Mahali
 tested-position = viwianishi
@@ -803,13 +819,18 @@ spread-alt = Michoro miwili. Mchoro wa kwantili za kawaida wa masalio { $points 
 # { $limit }: a key of the campaign file, with its value; { $what }: a message that begins
 # with limit-.
 deviation-limit = Kikomo binafsi: { $key } = { $value } ({ $what }).
+# guard = true imeandikwa katika faili ya kampeni na hubaki ilivyo.
+deviation-guard = Kanuni binafsi ya uamuzi: guard = true, hivyo utovu wa uhakika huhesabiwa dhidi ya kila kikomo; kanuni haidai hivyo.
 # { $from }, { $to }: times. { $reason }: the tester's own words.
 deviation-excluded = { $run }: { $from } hadi { $to } iliondolewa na mpimaji: { $reason }.
 deviation-excluded-no-reason = { $run }: { $from } hadi { $to } iliondolewa na mpimaji: hakuna sababu iliyotolewa.
 deviation-findings = Zaidi ya hayo: kila hoja iliyo kwenye ukurasa wa kwanza.
-deviation-interval = Urefu wa kipindi: 540 hadi 660 s hukubaliwa, na nguvu huhesabiwa kwa muda uliopita kweli, ambapo kanuni hutaja 600 s.
+deviation-interval = Urefu wa kipindi: { $shortest } hadi { $longest } s hukubaliwa, na nguvu huhesabiwa kwa muda uliopita kweli, ambapo kanuni hutaja { $practice } s.
 # Labels stand at the left; there is room for 20 letters.
 made-decision-text = kila kikomo hulinganishwa na thamani iliyoonekana, bila nafasi kwa utovu wake wa uhakika, na hutimizwa hata kikifikiwa sawasawa: ukubali rahisi wa JCGM 106:2012 (kwa kumbukumbu ya kichwani)
+made-decision-guarded = kila kikomo hulinganishwa na thamani iliyoonekana pamoja na utovu wake uliopanuliwa wa uhakika (k = { $factor }), na hutimizwa eneo hilo lote likiwa ndani: mnururisho ± { $irradiance } %, maji ± { $water } K, hewa ± { $ambient } K, saa ya kipimo ± { $clock } s, uzito wa maji ± { $mass } %, { $wind }; eneo la kupokea mwanga, hesabu na R² bila utovu huo: ukubali wenye tahadhari wa JCGM 106:2012, 8.3 na ILAC-G8 (zote kwa kumbukumbu ya kichwani)
+made-decision-wind = upepo ± { $wind } m/s
+made-decision-no-wind = upepo bila utovu huo, kwa kuwa haukutajwa
 made-decision = kanuni ya uamuzi
 made-with = imetengenezwa kwa
 made-issued = imetolewa
@@ -990,7 +1011,7 @@ notice-trimmed = { $log }: { $readings ->
         [one] kipimo { $readings } cha
        *[other] vipimo { $readings } vya
     } kabla ya mwanzo wa duru au baada ya mwisho wake kuachwa
-notice-no-intervals = { $log }: hakuna vipimo viwili vya maji vilivyopishana kwa dakika 9 hadi 11, kwa hiyo hakuna kipindi; rekodi kwa hatua zinazojumlika kuwa dakika kumi
+notice-no-intervals = { $log }: hakuna vipimo viwili vya maji vilivyopishana kwa dakika { $shortest } hadi { $longest }, kwa hiyo hakuna kipindi; rekodi kwa hatua zinazojumlika kuwa dakika { $minutes }
 notice-idle-exclusion = { $log }: muda ulioondolewa { $from } hadi { $to } haugusi kipindi chochote; kagua saa zake
 notice-stall = { $log }: maji yanapata chini ya nusu ya kile mstari unachosema katika { $spans }, kama chini ya wingu, ingawa anga limetajwa kuwa bila mawingu; angalia maelezo yako, na uelekeo wa jiko
 # A span of clock times: from 11:20 to 11:40.
@@ -1005,7 +1026,6 @@ danger-expected = STILL TO TRANSLATE
 danger-expected-open = STILL TO TRANSLATE
 # What the line says, within the sentences above.
 notice-above-film = kwa halijoto ya mazingira mstari hupokea { $share } % ya mwanga wa jua uliopokewa na eneo la jiko, zaidi ya kile utando wa kuakisi hupeleka mbele (86 %; mazoea ya kawaida, hakuna chanzo kilichochapishwa); kagua eneo la kupokea mwanga, uzito wa maji na mnururisho
-notice-plane-assumed = bapa la kihisi cha mnururisho halikutajwa na limechukuliwa kuwa pembemraba na miale ya jua; litaje chini ya [instruments.irradiance]
 # { $taken } is a list of notice-instrument-taken.
 notice-instruments-assumed = utovu wa uhakika haukutajwa, kwa hiyo kifaa cha tahadhari kubwa zaidi kimechukuliwa: { $taken }; taja daraja au utovu wa uhakika chini ya [instruments]
 notice-instrument-taken = { $quantity } kwa { $class }
@@ -1484,12 +1504,12 @@ plan-missing = Bado vinahitajika: { $missing }.
 plan-missing-nothing = Vipindi na siku tayari vinatosha.
 plan-gives-none = Siku hii haiwezi kutoa chochote.
 plan-gives = Siku hii inaweza kutoa { $most ->
-        [one] kipindi { $most } cha dakika kumi
-       *[other] vipindi { $most } vya dakika kumi
+        [one] kipindi { $most } cha dakika { $minutes }
+       *[other] vipindi { $most } vya dakika { $minutes }
     } zaidi sana.
 plan-gives-by-heating = Siku hii inaweza kutoa { $most ->
-        [one] kipindi { $most } cha dakika kumi
-       *[other] vipindi { $most } vya dakika kumi
+        [one] kipindi { $most } cha dakika { $minutes }
+       *[other] vipindi { $most } vya dakika { $minutes }
     } zaidi sana; upashaji mmoja wa mzigo huu takriban { $heating }, kisha anza tena kwa maji mapya.
 
 ## Field sheet: before the first reading

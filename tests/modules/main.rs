@@ -30,6 +30,7 @@ mod pipeline {
     mod finite;
     mod invariants;
     mod made;
+    mod own_limits;
     mod results;
     mod samples;
     mod trial;

@@ -45,7 +45,7 @@ fn one_row_gives_no_interval_and_a_notice_that_says_so() {
     let ended = ended.says(&[
         "note: mallee: day-1.csv: ",
         "there is no interval",
-        "steps that add up to ten minutes",
+        "steps that add up to 10 minutes",
     ]);
     ended.prints(&["no rating", "0/0"]);
     assert_eq!(

@@ -3,9 +3,9 @@
 use super::finding::{FindingCode, S580Finding};
 use super::in_force::Limits;
 use super::intervals::{Interval, Measured};
-use super::limits::{LOAD_TOLERANCE, RATING_DIFFERENCE_K};
+use super::limits::RATING_DIFFERENCE_K;
 use super::own_limits::own_limit_findings;
-use super::rated::Rated;
+use super::rated::{Rated, Rating};
 use super::reason::Reason;
 use super::screen::Screening;
 use super::shortfall::Shortfall;
@@ -13,9 +13,15 @@ use crate::campaign::model::Plane;
 use crate::language::{Message, fixed, kilograms, listed, short};
 use crate::message;
 use crate::procedure::finding::{Level, level_of};
-use crate::procedure::limit::SLACK;
+use crate::procedure::limit::{SLACK, percent};
 use crate::procedure::run::Run;
 use crate::procedure::tested::Tested;
+use crate::stats::line::Line;
+use crate::units::told_below;
+
+/// Scatter of a line, as a fraction of its rating, under which a low R² is that of a flat line
+/// and not of scattered points. Common practice, no published source.
+const FLAT_LINE_SCATTER: f64 = 0.05;
 
 /// The level with all that led to it.
 #[derive(Debug, Clone, PartialEq)]
@@ -81,19 +87,7 @@ fn line_findings(limits: &Limits, rated: Option<&Rated>, has_irradiance: bool) -
         )];
     };
     let mut findings = Vec::new();
-    let least = limits.r_squared();
-    if line.r_squared.is_none_or(|found| !least.allows(found)) {
-        let found = line.r_squared.map(|r_squared| fixed(r_squared, 2));
-        findings.push(S580Finding::indicative(
-            FindingCode::RSquaredLow,
-            message!(
-                "finding-r-squared-low",
-                r_squared = found.unwrap_or_else(|| message!("undefined").into()),
-                least = short(least.value)
-            ),
-            message!("finding-r-squared-low-remedy"),
-        ));
-    }
+    findings.extend(r_squared_finding(limits, line, rating));
     if line.slope >= 0.0 {
         findings.push(S580Finding::indicative(
             FindingCode::LineNotFalling,
@@ -129,12 +123,43 @@ fn line_findings(limits: &Limits, rated: Option<&Rated>, has_irradiance: bool) -
     findings
 }
 
+fn r_squared_finding(limits: &Limits, line: &Line, rating: &Rating) -> Option<S580Finding> {
+    let least = limits.r_squared();
+    if line.r_squared.is_some_and(|found| least.allows(found)) {
+        return None;
+    }
+    let found = line.r_squared.map(|found| {
+        let (found, decimals) = told_below(found, least.value, 2);
+        fixed(found, decimals)
+    });
+    let is_flat = line.slope < 0.0 && line.residual_sd < FLAT_LINE_SCATTER * rating.ps50_w;
+    let said = if least.changed {
+        message!("finding-r-squared-low-own")
+    } else {
+        message!("finding-r-squared-low")
+    };
+    let found = found.unwrap_or_else(|| message!("undefined").into());
+    Some(S580Finding::indicative(
+        FindingCode::RSquaredLow,
+        said.with("r_squared", found)
+            .with("least", short(least.value)),
+        if is_flat {
+            message!("finding-r-squared-low-remedy-flat")
+        } else {
+            message!("finding-r-squared-low-remedy")
+        },
+    ))
+}
+
 fn load_finding(limits: &Limits, runs: &[Run], screenings: &[Screening]) -> Option<S580Finding> {
     let load = limits.load();
     let contributing = runs.iter().zip(screenings);
     let contributing = contributing.filter(|(_, screening)| screening.on_line > 0);
     let off: Vec<Message> = contributing
-        .filter(|(run, _)| !load.allows(run.load_kg_m2))
+        .filter(|(run, _)| {
+            let band = limits.guard_band(load.key, run.load_kg_m2);
+            !load.allows_all_of(run.load_kg_m2, band)
+        })
         .map(|(run, _)| {
             message!(
                 "finding-load-off-run",
@@ -148,7 +173,7 @@ fn load_finding(limits: &Limits, runs: &[Run], screenings: &[Screening]) -> Opti
             FindingCode::LoadOff,
             message!(
                 "finding-load-off",
-                tolerance = short(LOAD_TOLERANCE * 100.0),
+                tolerance = percent(limits.load_tolerance()),
                 load = short(load.value),
                 runs = listed(off)
             ),
@@ -160,15 +185,15 @@ fn load_finding(limits: &Limits, runs: &[Run], screenings: &[Screening]) -> Opti
     })
 }
 
-/// Runs that count for what was measured: those that contribute, else all.
+/// Runs that count for what was measured: those with intervals that break no limit, else all.
 fn contributing<'r>(runs: &'r [Run], screenings: &[Screening]) -> Vec<&'r Run> {
-    let with_used = runs.iter().zip(screenings);
-    let with_used = with_used.filter(|(_, screening)| screening.used > 0);
-    let used: Vec<&Run> = with_used.map(|(run, _)| run).collect();
-    if used.is_empty() {
+    let within = runs.iter().zip(screenings);
+    let within = within.filter(|(_, screening)| screening.on_line + screening.not_normalised > 0);
+    let within: Vec<&Run> = within.map(|(run, _)| run).collect();
+    if within.is_empty() {
         runs.iter().collect()
     } else {
-        used
+        within
     }
 }
 
@@ -218,6 +243,13 @@ fn measurement_findings(tested: &Tested, screenings: &[Screening]) -> Vec<S580Fi
             message!("finding-irradiance-horizontal-remedy"),
         ));
     }
+    if instruments.irradiance_plane.is_none() && tested.has_irradiance() {
+        findings.push(S580Finding::indicative(
+            FindingCode::IrradiancePlaneNotStated,
+            message!("finding-irradiance-plane-not-stated"),
+            message!("finding-irradiance-plane-not-stated-remedy"),
+        ));
+    }
     findings
 }
 
@@ -225,7 +257,7 @@ fn gain_finding(area_m2: f64, intervals: &[Interval]) -> Option<S580Finding> {
     let intercepted_w = |interval: &Measured| Some(area_m2 * interval.irradiance?.mean);
     let impossible: Vec<&Measured> = intervals
         .iter()
-        .filter(|interval| interval.is_used())
+        .filter(|interval| interval.is_on_line())
         .map(|interval| &interval.measured)
         .filter(|interval| {
             intercepted_w(interval).is_some_and(|sun_w| interval.cooking_power_w > sun_w + SLACK)

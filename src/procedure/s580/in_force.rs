@@ -2,9 +2,13 @@
 
 use std::path::Path;
 
-use super::limits::{FIXED_WINDOW, LimitKey, PRACTICE, S580Limit, own_rows};
+use super::guard::Guard;
+use super::intervals::IntervalLength;
+use super::limits::{FIXED_WINDOW, LOAD_TOLERANCE, LimitKey, PRACTICE, S580Limit, own_rows};
+use crate::campaign::Campaign;
 use crate::campaign::model::OwnLimit;
 use crate::error::Problem;
+use crate::procedure::limit::{Allowed, SLACK};
 use crate::units::SECONDS_PER_HOUR;
 
 /// The limits that hold for a campaign.
@@ -12,10 +16,26 @@ use crate::units::SECONDS_PER_HOUR;
 pub struct Limits {
     /// In the order of [`PRACTICE`].
     pub rows: Vec<S580Limit>,
+    /// What counts against a limit, where the campaign asks for a guard band.
+    pub guard: Option<Guard>,
 }
 
 impl Limits {
-    /// The practice's limits with a campaign's own in their place; `file` is its campaign file.
+    /// The limits of a campaign.
+    ///
+    /// # Errors
+    /// As [`Limits::of`].
+    pub fn of_campaign(campaign: &Campaign) -> Result<Self, Problem> {
+        let limits = Limits::of(&campaign.file, &campaign.limits)?;
+        let guard = campaign.has_guard_band;
+        Ok(Limits {
+            guard: guard.then(|| Guard::of(&campaign.instruments)),
+            ..limits
+        })
+    }
+
+    /// The practice's limits with a campaign's own in their place and no guard band; `file` is
+    /// its campaign file.
     ///
     /// # Errors
     /// A [`Problem`] for a key that is none, and for limits between which nothing lies.
@@ -40,8 +60,17 @@ impl Limits {
                 _ => *row,
             })
         };
+        let tolerance = own_value(Some("load_tolerance")).unwrap_or(LOAD_TOLERANCE);
+        let rows = PRACTICE.iter().map(own_row).map(|row| match row.key {
+            LimitKey::Load => S580Limit {
+                allowed: Allowed::Within(tolerance),
+                ..row
+            },
+            _ => row,
+        });
         let limits = Limits {
-            rows: PRACTICE.iter().map(own_row).collect(),
+            rows: rows.collect(),
+            guard: None,
         };
         match limits.contradiction() {
             Some(what) => Err(Problem::at(file, what)
@@ -85,25 +114,39 @@ impl Limits {
             .expect("only the moving ends of the water window are ever replaced")
     }
 
-    /// Water temperature, °C, from which an interval counts, in air of a temperature, °C.
+    /// Water temperature, °C, from which an interval counts, in air of a temperature, °C; with
+    /// a guard band, by that more.
     pub fn water_start_c(&self, ambient_c: f64) -> f64 {
         match self.get(LimitKey::WaterMin) {
-            Some(lowest_c) => lowest_c,
-            None => ambient_c + self.standing_row(LimitKey::WaterAboveAmbient).value,
+            Some(lowest_c) => lowest_c + self.tenths_of_band(LimitKey::WaterMin),
+            None => {
+                let above_k = self.standing_row(LimitKey::WaterAboveAmbient).value;
+                ambient_c + above_k + self.tenths_of_band(LimitKey::WaterAboveAmbient)
+            }
         }
     }
 
-    /// How far above ambient the water window begins, K; `None` where its end is fixed.
+    /// How far above ambient the water window begins, K, guard band included; `None` where its
+    /// end is fixed.
     pub fn water_start_above_ambient_k(&self) -> Option<f64> {
-        self.get(LimitKey::WaterAboveAmbient)
+        let above_k = self.get(LimitKey::WaterAboveAmbient)?;
+        let start_k = above_k + self.tenths_of_band(LimitKey::WaterAboveAmbient);
+        // Without what is beyond a double's digits: it is told as it is.
+        Some((start_k * 1e6).round() / 1e6)
     }
 
-    /// Water temperature, °C, up to which an interval counts, with a local boiling point, °C.
+    /// Guard band of a water temperature, K, rounded up to the tenths that a plan tells.
+    fn tenths_of_band(&self, key: LimitKey) -> f64 {
+        (self.guard_band(key, 0.0) * 10.0 - SLACK).ceil() / 10.0
+    }
+
+    /// Water temperature, °C, up to which an interval counts, with a local boiling point, °C;
+    /// with a guard band, by that less.
     pub fn water_stop_c(&self, boiling_point_c: f64) -> f64 {
-        match self.get(LimitKey::WaterMax) {
-            Some(highest_c) => highest_c,
-            None => boiling_point_c - self.standing_row(LimitKey::WaterBelowBoiling).value,
-        }
+        let highest_c = self.get(LimitKey::WaterMax).unwrap_or_else(|| {
+            boiling_point_c - self.standing_row(LimitKey::WaterBelowBoiling).value
+        });
+        highest_c - self.tenths_of_band(LimitKey::WaterMax)
     }
 
     /// Least irradiance, W/m².
@@ -131,6 +174,27 @@ impl Limits {
     pub fn solar_window_s(&self) -> f64 {
         let (start_h, end_h) = self.solar_window_h();
         (end_h - start_h).max(0.0) * SECONDS_PER_HOUR
+    }
+
+    /// How long intervals are to be.
+    pub fn interval(&self) -> IntervalLength {
+        IntervalLength::of_s(self.standing_row(LimitKey::Interval).value)
+    }
+
+    /// Whether the campaign has a limit of its own in place of the practice's.
+    pub fn is_own(&self, key: LimitKey) -> bool {
+        self.row(key).is_some_and(|row| row.changed)
+    }
+
+    /// Expanded uncertainty that counts against a limit, in its unit, at a value; zero without
+    /// a guard band.
+    pub fn guard_band(&self, key: LimitKey, value: f64) -> f64 {
+        self.guard.map_or(0.0, |guard| guard.expanded(key, value))
+    }
+
+    /// Share by which the load may be off.
+    pub fn load_tolerance(&self) -> f64 {
+        self.standing_row(LimitKey::LoadTolerance).value
     }
 
     /// Water over intercept area.
@@ -170,6 +234,29 @@ mod tests {
         assert_eq!(limits.get(LimitKey::WaterAboveAmbient), None);
         assert_eq!(limits.get(LimitKey::WaterBelowBoiling), Some(5.0));
         assert!(limits.rows[0].changed);
+    }
+
+    #[test]
+    fn a_guard_band_narrows_the_water_window_that_a_plan_tells() {
+        let guard = Guard {
+            irradiance: 0.06,
+            water_k: 0.6,
+            ambient_k: 0.8,
+            wind_m_s: None,
+            clock_s: 30.0,
+            water_mass: 0.01,
+        };
+        let limits = with("ambient_min_c", 20.0).unwrap();
+        let guarded = Limits {
+            guard: Some(guard),
+            ..limits.clone()
+        };
+        // √(0.6² + 0.8²) = 1.
+        let start_k = guarded.water_start_above_ambient_k().unwrap();
+        assert!((start_k - 6.0).abs() < 1e-9);
+        assert!((guarded.water_start_c(25.0) - 31.0).abs() < 1e-9);
+        assert!((guarded.water_stop_c(95.0) - 89.4).abs() < 1e-9);
+        assert_eq!(limits.water_stop_c(95.0), 90.0);
     }
 
     #[test]

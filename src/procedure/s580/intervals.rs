@@ -1,6 +1,6 @@
 //! Readings to intervals: spans of about ten minutes over which power is taken.
 
-use super::limits::STANDARD_IRRADIANCE_W_M2;
+use super::limits::{END_TOLERANCE, INTERVAL_S, STANDARD_IRRADIANCE_W_M2};
 use super::reason::Reason;
 use crate::campaign::model::Site;
 use crate::logs::{Readings, Series};
@@ -9,18 +9,60 @@ use crate::physics::water::SPECIFIC_HEAT_J_PER_KG_K;
 use crate::procedure::spans::{Summary, TimeSpan, summarise};
 use crate::units::{MICROSECONDS_PER_SECOND, seconds_between};
 
-/// Length an interval aims at, s.
-///
-/// # Source
-/// ASAE S580, the clause on cooking power.
-pub const INTERVAL_S: i64 = 600;
-/// Shortest and longest interval that readings by hand still give, s.
-/// Common practice, no published source.
-pub const SHORTEST_INTERVAL_S: i64 = 540;
-/// See [`SHORTEST_INTERVAL_S`].
-pub const LONGEST_INTERVAL_S: i64 = 660;
+/// How long the intervals of a campaign are to be.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct IntervalLength {
+    aim_us: i64,
+}
 
-const US: i64 = MICROSECONDS_PER_SECOND as i64;
+impl IntervalLength {
+    /// The practice's.
+    pub fn of_practice() -> Self {
+        IntervalLength::of_s(INTERVAL_S)
+    }
+
+    /// A length to aim at, s.
+    pub fn of_s(aim_s: f64) -> Self {
+        IntervalLength {
+            aim_us: (aim_s * MICROSECONDS_PER_SECOND).round() as i64,
+        }
+    }
+
+    /// Length to aim at, µs.
+    pub fn aim_us(self) -> i64 {
+        self.aim_us
+    }
+
+    /// Length to aim at, min.
+    pub fn aim_min(self) -> f64 {
+        self.aim_us as f64 / US_PER_MINUTE
+    }
+
+    /// Shortest and longest interval, µs.
+    fn ends_us(self) -> (i64, i64) {
+        let share_us = (self.aim_us as f64 * END_TOLERANCE).round() as i64;
+        (self.aim_us - share_us, self.aim_us + share_us)
+    }
+
+    /// Shortest and longest interval, s.
+    pub fn ends_s(self) -> (f64, f64) {
+        let (shortest_us, longest_us) = self.ends_us();
+        let seconds = |us: i64| us as f64 / MICROSECONDS_PER_SECOND;
+        (seconds(shortest_us), seconds(longest_us))
+    }
+
+    /// Shortest and longest interval, min.
+    pub fn ends_min(self) -> (f64, f64) {
+        let (shortest_s, longest_s) = self.ends_s();
+        (
+            shortest_s / SECONDS_PER_MINUTE,
+            longest_s / SECONDS_PER_MINUTE,
+        )
+    }
+}
+
+const SECONDS_PER_MINUTE: f64 = 60.0;
+const US_PER_MINUTE: f64 = SECONDS_PER_MINUTE * MICROSECONDS_PER_SECOND;
 
 /// What was measured in one interval.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -65,6 +107,20 @@ pub struct Interval {
     pub verdict: Verdict,
 }
 
+impl Verdict {
+    /// Every code in files.
+    pub const CODES: &[&str] = &["used", "not-normalised", "set-aside"];
+
+    /// The code in files.
+    pub fn code(&self) -> &'static str {
+        match self {
+            Verdict::OnLine => "used",
+            Verdict::NotNormalised => "not-normalised",
+            Verdict::SetAside(_) => "set-aside",
+        }
+    }
+}
+
 impl Measured {
     /// Its point on the plot, Td (K) and Ps (W), if it is complete.
     pub fn point(&self) -> Option<(f64, f64)> {
@@ -73,14 +129,19 @@ impl Measured {
 }
 
 impl Interval {
-    /// Whether the practice lets one use it.
-    pub fn is_used(&self) -> bool {
-        !matches!(self.verdict, Verdict::SetAside(_))
-    }
-
-    /// Whether it is used and can be normalised: a point of the line.
+    /// Whether it is used: a point of the line.
     pub fn is_on_line(&self) -> bool {
         self.verdict == Verdict::OnLine
+    }
+
+    /// Whether it breaks no limit, and has no irradiance to be normalised by.
+    pub fn is_not_normalised(&self) -> bool {
+        self.verdict == Verdict::NotNormalised
+    }
+
+    /// Whether it breaks a limit.
+    pub fn is_set_aside(&self) -> bool {
+        matches!(self.verdict, Verdict::SetAside(_))
     }
 
     /// Why it is set aside; empty where it is not.
@@ -125,17 +186,19 @@ pub fn standardised_power_w(cooking_power_w: f64, irradiance_mean_w_m2: f64) -> 
 
 /// Boundaries of the intervals: pairs of indices into the water readings.
 ///
-/// An interval ends at the reading nearest to 600 s after its start among those
-/// 540 to 660 s after it, the earlier of two equally near; the next starts there.
-/// Where there is none, the chain goes on from the next reading.
-pub fn chain(water_time_us: &[i64]) -> Vec<(usize, usize)> {
+/// An interval ends at the reading nearest to its length after its start (600 s) among those
+/// a tenth of that sooner or later (540 to 660 s), the earlier of two equally near; the next
+/// starts there. Where there is none, the chain goes on from the next reading.
+pub fn chain(water_time_us: &[i64], length: IntervalLength) -> Vec<(usize, usize)> {
+    let (shortest_us, longest_us) = length.ends_us();
     let mut pairs = Vec::new();
     let mut start = 0;
     while start < water_time_us.len() {
-        let after = |seconds: i64| water_time_us[start].saturating_add(seconds * US);
-        let from = water_time_us.partition_point(|&time| time < after(SHORTEST_INTERVAL_S));
-        let to = water_time_us.partition_point(|&time| time <= after(LONGEST_INTERVAL_S));
-        let nearest = (from..to).min_by_key(|&end| (water_time_us[end] - after(INTERVAL_S)).abs());
+        let after = |us: i64| water_time_us[start].saturating_add(us);
+        let from = water_time_us.partition_point(|&time| time < after(shortest_us));
+        let to = water_time_us.partition_point(|&time| time <= after(longest_us));
+        let nearest =
+            (from..to).min_by_key(|&end| (water_time_us[end] - after(length.aim_us)).abs());
         match nearest {
             Some(end) => {
                 pairs.push((start, end));
@@ -148,7 +211,12 @@ pub fn chain(water_time_us: &[i64]) -> Vec<(usize, usize)> {
 }
 
 /// What was measured in each interval of a run.
-pub fn measure_intervals(readings: &Readings, water_kg: f64, site: &Site) -> Vec<Measured> {
+pub fn measure_intervals(
+    readings: &Readings,
+    water_kg: f64,
+    site: &Site,
+    length: IntervalLength,
+) -> Vec<Measured> {
     let water = &readings.water_c;
     let measure = |(start, end): (usize, usize)| {
         let span = TimeSpan {
@@ -182,18 +250,25 @@ pub fn measure_intervals(readings: &Readings, water_kg: f64, site: &Site) -> Vec
             difference_k: ambient.map(|ambient| water.mean - ambient.mean),
         }
     };
-    chain(&water.time_us).into_iter().map(measure).collect()
+    chain(&water.time_us, length)
+        .into_iter()
+        .map(measure)
+        .collect()
 }
 
 /// Stretches longer than an interval's end may wander that no interval covers.
-pub fn find_holes(intervals: &[Measured], water_time_us: &[i64]) -> Vec<TimeSpan> {
+pub fn find_holes(
+    intervals: &[Measured],
+    water_time_us: &[i64],
+    length: IntervalLength,
+) -> Vec<TimeSpan> {
     let (Some(&first_us), Some(&last_us)) = (water_time_us.first(), water_time_us.last()) else {
         return Vec::new();
     };
     let mut holes = Vec::new();
     let mut covered_to = first_us;
-    let mut note = |from_us: i64, to_us: i64, least_s: i64| {
-        if to_us - from_us > least_s * US {
+    let mut note = |from_us: i64, to_us: i64, least_us: i64| {
+        if to_us - from_us > least_us {
             holes.push(TimeSpan { from_us, to_us });
         }
     };
@@ -201,7 +276,8 @@ pub fn find_holes(intervals: &[Measured], water_time_us: &[i64]) -> Vec<TimeSpan
         note(covered_to, interval.span.from_us, 0);
         covered_to = interval.span.to_us;
     }
-    note(covered_to, last_us, LONGEST_INTERVAL_S);
+    let (_, longest_us) = length.ends_us();
+    note(covered_to, last_us, longest_us);
     holes
 }
 
@@ -216,7 +292,22 @@ mod tests {
     use super::*;
 
     fn at(seconds: &[i64]) -> Vec<i64> {
-        seconds.iter().map(|second| second * US).collect()
+        let us = MICROSECONDS_PER_SECOND as i64;
+        seconds.iter().map(|second| second * us).collect()
+    }
+
+    fn chain(water_time_us: &[i64]) -> Vec<(usize, usize)> {
+        super::chain(water_time_us, IntervalLength::of_practice())
+    }
+
+    #[test]
+    fn an_interval_of_another_length_has_a_window_of_a_tenth_too() {
+        let five_minutes = IntervalLength::of_s(300.0);
+        assert_eq!(five_minutes.ends_s(), (270.0, 330.0));
+        assert_eq!(five_minutes.ends_min(), (4.5, 5.5));
+        let times = at(&[0, 269, 331, 601, 931]);
+        assert_eq!(super::chain(&times, five_minutes), [(2, 3), (3, 4)]);
+        assert_eq!(IntervalLength::of_practice().ends_s(), (540.0, 660.0));
     }
 
     #[test]

@@ -2,7 +2,7 @@
 
 use super::finding::FindingCode;
 use super::reason::Reason;
-use crate::procedure::limit::{Allowed, Limit, Standing};
+use crate::procedure::limit::{Allowed, DAYS, FRACTION, INTERVALS, Limit, Standing};
 
 /// Irradiance to which cooking power is normalised, W/m².
 ///
@@ -19,6 +19,15 @@ pub const RATING_DIFFERENCE_K: f64 = 50.0;
 /// Share by which a load may differ from the practice's.
 /// Common practice, no published source.
 pub const LOAD_TOLERANCE: f64 = 0.05;
+
+/// Length an interval aims at, s.
+///
+/// # Source
+/// ASAE S580, the clause on cooking power.
+pub const INTERVAL_S: f64 = 600.0;
+/// Share of its length by which an interval's end may wander, so that readings by hand still
+/// give one. Common practice, no published source.
+pub const END_TOLERANCE: f64 = 0.1;
 
 /// What the practice limits.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -43,8 +52,11 @@ pub enum LimitKey {
     /// Solar time of start and end, h.
     SolarTimeStart,
     SolarTimeEnd,
-    /// Water over intercept area, kg/m².
+    /// Length that an interval aims at, s.
+    Interval,
+    /// Water over intercept area, kg/m², and the share by which it may be off.
     Load,
+    LoadTolerance,
     /// Used intervals, and the local dates that they lie on.
     Intervals,
     Days,
@@ -58,6 +70,8 @@ pub enum Breach {
     SetsAside(Reason),
     /// The campaign has a finding.
     Finds(FindingCode),
+    /// No interval is formed.
+    FormsNone,
 }
 
 impl Breach {
@@ -66,6 +80,7 @@ impl Breach {
         match self {
             Breach::SetsAside(reason) => reason.code(),
             Breach::Finds(finding) => finding.code(),
+            Breach::FormsNone => "no-interval",
         }
     }
 }
@@ -85,7 +100,8 @@ impl LimitKey {
             LimitKey::SolarTimeStart | LimitKey::SolarTimeEnd => {
                 SetsAside(Reason::OutsideSolarWindow)
             }
-            LimitKey::Load => Finds(FindingCode::LoadOff),
+            LimitKey::Interval => Breach::FormsNone,
+            LimitKey::Load | LimitKey::LoadTolerance => Finds(FindingCode::LoadOff),
             LimitKey::Intervals => Finds(FindingCode::TooFewIntervals),
             LimitKey::Days => Finds(FindingCode::TooFewDays),
             LimitKey::RSquared => Finds(FindingCode::RSquaredLow),
@@ -98,6 +114,9 @@ pub type S580Limit = Limit<LimitKey>;
 
 /// Where the numbers come from. No public copy of the standard shows them.
 const MEMORY: &str = "ASAE S580.1, value from memory, clause not seen";
+
+/// Where the tolerance on the load comes from.
+const COMMON_PRACTICE: &str = "common practice, no published source";
 
 /// Where the rule on R² comes from.
 /// DIFFERENCE: the practice is content with a note where R² is lower; we do not
@@ -208,31 +227,48 @@ pub const PRACTICE: &[S580Limit] = &[
         Recommendation,
     ),
     limit(
+        LimitKey::Interval,
+        Some("interval_s"),
+        "limit-interval",
+        (Within(END_TOLERANCE), INTERVAL_S, "s"),
+        Requirement,
+    ),
+    limit(
         LimitKey::Load,
-        None,
+        Some("load_kg_m2"),
         "limit-load",
         (Within(LOAD_TOLERANCE), 7.0, "kg/m²"),
         Requirement,
     ),
+    Limit {
+        source: COMMON_PRACTICE,
+        ..limit(
+            LimitKey::LoadTolerance,
+            Some("load_tolerance"),
+            "limit-load-tolerance",
+            (AtMost, LOAD_TOLERANCE, FRACTION),
+            Requirement,
+        )
+    },
     limit(
         LimitKey::Intervals,
-        None,
+        Some("intervals_min"),
         "limit-intervals",
-        (AtLeast, 30.0, "intervals"),
+        (AtLeast, 30.0, INTERVALS),
         Requirement,
     ),
     limit(
         LimitKey::Days,
-        None,
+        Some("days_min"),
         "limit-days",
-        (AtLeast, 3.0, "days"),
+        (AtLeast, 3.0, DAYS),
         Requirement,
     ),
     Limit {
         source: MEMORY_STRICTER,
         ..limit(
             LimitKey::RSquared,
-            None,
+            Some("r_squared_min"),
             "limit-r-squared",
             (AtLeast, 0.75, ""),
             Recommendation,

@@ -10,6 +10,7 @@
 pub mod conformity;
 pub mod environment;
 pub mod finding;
+pub mod guard;
 pub mod in_force;
 pub mod intervals;
 pub mod limits;

@@ -2,10 +2,10 @@
 
 use jiff::tz::TimeZone;
 
-use super::intervals::Measured;
+use super::intervals::{IntervalLength, Measured};
 use super::limits::STANDARD_IRRADIANCE_W_M2;
 use crate::campaign::model::{Cooker, CookerType};
-use crate::language::{Message, Phrase, clock, fixed, joined, listed};
+use crate::language::{Message, Phrase, clock, fixed, joined, listed, short};
 use crate::message;
 use crate::procedure::run::Run;
 use crate::procedure::spans::TimeSpan;
@@ -22,7 +22,7 @@ const FILM_REFLECTANCE: f64 = 0.86;
 #[derive(Debug, Clone, PartialEq)]
 pub enum S580Notice {
     /// No interval could be formed.
-    NoIntervals { log: String },
+    NoIntervals { log: String, length: IntervalLength },
     /// Longitude and time zone do not fit together.
     OddSolarNoon {
         log: String,
@@ -35,8 +35,6 @@ pub enum S580Notice {
         from: String,
         to: String,
     },
-    /// The irradiance sensor's plane is not stated.
-    PlaneAssumed,
     /// Neither uncertainty nor class of some instruments is stated.
     InstrumentsAssumed {
         /// Quantity, and the class that is taken.
@@ -59,14 +57,22 @@ impl S580Notice {
     /// What it says.
     pub fn message(&self) -> Message {
         match self {
-            S580Notice::NoIntervals { log } => message!("notice-no-intervals", log = log),
+            S580Notice::NoIntervals { log, length } => {
+                let (shortest_min, longest_min) = length.ends_min();
+                message!(
+                    "notice-no-intervals",
+                    log = log,
+                    shortest = short(shortest_min),
+                    longest = short(longest_min),
+                    minutes = short(length.aim_min())
+                )
+            }
             S580Notice::OddSolarNoon { log, noon_h } => {
                 message!("notice-odd-noon", log = log, noon = clock(*noon_h))
             }
             S580Notice::IdleExclusion { log, from, to } => {
                 message!("notice-idle-exclusion", log = log, from = from, to = to)
             }
-            S580Notice::PlaneAssumed => message!("notice-plane-assumed"),
             S580Notice::InstrumentsAssumed { instruments } => {
                 let taken = instruments.iter().map(|(quantity, class)| {
                     message!(
@@ -90,10 +96,15 @@ impl S580Notice {
 }
 
 /// What a reader should know of a run's intervals: that there are none, or when noon is.
-pub fn about_intervals(run: &Run, intervals: &[Measured], zone: &TimeZone) -> Option<S580Notice> {
+pub fn about_intervals(
+    run: &Run,
+    intervals: &[Measured],
+    length: IntervalLength,
+    zone: &TimeZone,
+) -> Option<S580Notice> {
     let log = || run.plan.label.clone();
     let Some(first) = intervals.first() else {
-        return Some(S580Notice::NoIntervals { log: log() });
+        return Some(S580Notice::NoIntervals { log: log(), length });
     };
     let noon_h = 12.0 + clock_ahead_of_sun_h(first, zone);
     ((noon_h - 12.0).abs() > FURTHEST_NOON_H)

@@ -5,28 +5,43 @@ use super::in_force::Limits;
 use super::intervals::Interval;
 use super::limits::{LimitKey, PRACTICE, S580Limit, fixed_ends, own_rows};
 use crate::believable::{
-    OWN_LIMIT_C, OWN_LIMIT_H, OWN_LIMIT_K, OWN_LIMIT_M_S, OWN_LIMIT_W_M2, Range,
+    OWN_LIMIT_C, OWN_LIMIT_DAYS, OWN_LIMIT_FRACTION, OWN_LIMIT_H, OWN_LIMIT_INTERVALS, OWN_LIMIT_K,
+    OWN_LIMIT_KG_M2, OWN_LIMIT_M_S, OWN_LIMIT_R_SQUARED, OWN_LIMIT_S, OWN_LIMIT_W_M2, Range,
 };
 use crate::campaign::locate::Checker;
-use crate::campaign::model::OwnLimit;
+use crate::campaign::model::{GUARD_KEY, OwnLimit};
 use crate::language::{Phrase, listed};
 use crate::message;
-use crate::procedure::limit::{Allowed, SLACK, Standing};
+use crate::procedure::limit::{Allowed, DAYS, FRACTION, INTERVALS, SLACK, Standing};
 
 /// Notes keys that are no limit, values out of sense, and limits that contradict each other.
 pub fn check_own_limits(checker: &mut Checker<'_>, own: &[OwnLimit]) {
-    let words: Vec<&str> = own_rows().filter_map(|row| row.word).collect();
+    let words = own_rows().filter_map(|row| row.word);
+    let words: Vec<&str> = words.chain([GUARD_KEY]).collect();
     for limit in own {
         let mut rows = own_rows();
         match rows.find(|row| row.word == Some(&limit.key)) {
             Some(row) => {
                 let key = format!("limits.{}", limit.key);
                 checker.in_range(&key, limit.value, &sensible_range(row.unit), row.unit);
+                check_whole(checker, &key, limit.value, row.unit);
             }
             None => checker.unknown_key("limits", &limit.key, &words),
         }
     }
     check_water_window(checker, own);
+}
+
+/// Counts are whole, and so are minutes: a person reads a clock by them.
+fn check_whole(checker: &mut Checker<'_>, key: &str, value: f64, unit: &str) {
+    if matches!(unit, INTERVALS | DAYS) && value.fract() != 0.0 {
+        let what = format!("found {value}, expected a whole number of {unit}");
+        checker.problem(key, what, "round it up");
+    }
+    if unit == "s" && value % 60.0 != 0.0 {
+        let what = format!("found {value}, expected whole minutes in seconds");
+        checker.problem(key, what, "write a multiple of 60, as in 300 or 900");
+    }
 }
 
 /// The two ends of the water window: not beyond each other, and each given once.
@@ -68,6 +83,12 @@ fn sensible_range(unit: &str) -> Range {
         "m/s" => OWN_LIMIT_M_S,
         "h" => OWN_LIMIT_H,
         "K" => OWN_LIMIT_K,
+        "s" => OWN_LIMIT_S,
+        "kg/m²" => OWN_LIMIT_KG_M2,
+        FRACTION => OWN_LIMIT_FRACTION,
+        INTERVALS => OWN_LIMIT_INTERVALS,
+        DAYS => OWN_LIMIT_DAYS,
+        "" => OWN_LIMIT_R_SQUARED,
         _ => OWN_LIMIT_C,
     }
 }
@@ -109,6 +130,9 @@ pub fn own_limit_findings(
             (Some(Change::Tighter), _) => tightened.push(text),
             (None, _) => {}
         }
+    }
+    if limits.guard.is_some() {
+        tightened.push(message!("finding-guard"));
     }
     let mut findings = Vec::new();
     let remedy = || message!("finding-own-limit-remedy");
@@ -155,7 +179,8 @@ fn spoken_practice(own: &S580Limit, practice: &S580Limit) -> Phrase {
     }
 }
 
-/// Looser if it lies beyond the practice's limit; a fixed end of the water window, if it
+/// Looser if it lies beyond the practice's limit, or is another where the practice asks for one
+/// value; a fixed end of the water window, if it
 /// does so for any interval.
 fn compare(
     own: &S580Limit,
@@ -174,7 +199,7 @@ fn compare(
     let is_looser = |value: &f64| match own.allowed {
         Allowed::AtLeast => own.value < value - SLACK,
         Allowed::AtMost => own.value > value + SLACK,
-        Allowed::Within(_) => false,
+        Allowed::Within(_) => (own.value - value).abs() > SLACK,
     };
     let is_tighter = |value: &f64| (own.value - value).abs() > SLACK && !is_looser(value);
     if practice_values.iter().any(is_looser) {
@@ -233,7 +258,8 @@ mod tests {
         let known = "water_above_ambient_k, water_below_boiling_k, water_min_c, water_max_c, \
             ambient_min_c, ambient_max_c, irradiance_min_w_m2, irradiance_max_w_m2, \
             irradiance_range_w_m2, wind_mean_max_m_s, wind_gust_m_s, solar_time_start_h, \
-            solar_time_end_h";
+            solar_time_end_h, interval_s, load_kg_m2, load_tolerance, intervals_min, days_min, \
+            r_squared_min, guard";
         assert_eq!(
             told("zzz = 3"),
             [format!(
@@ -257,6 +283,23 @@ mod tests {
             ),
             ("water_max_c = 111", "found 111, expected -40 to 110 °C"),
             ("ambient_min_c = nan", "found NaN, expected -40 to 110 °C"),
+            ("interval_s = 7200", "found 7200, expected 60 to 1800 s"),
+            (
+                "interval_s = 90",
+                "found 90, expected whole minutes in seconds",
+            ),
+            ("load_kg_m2 = 0", "found 0, expected 0.1 to 100 kg/m²"),
+            ("load_tolerance = 5", "found 5, expected 0 to 0.5 fraction"),
+            (
+                "intervals_min = 2",
+                "found 2, expected 3 to 10000 intervals",
+            ),
+            (
+                "intervals_min = 30.5",
+                "found 30.5, expected a whole number of intervals",
+            ),
+            ("days_min = 0", "found 0, expected 1 to 366 days"),
+            ("r_squared_min = 75", "found 75, expected 0 to 1 "),
         ] {
             let problems = problems(line);
             let what: Vec<&str> = problems
@@ -267,7 +310,8 @@ mod tests {
             assert_eq!(problems[0].place.line, Some(2));
         }
         for row in own_rows() {
-            let is_in = told(&format!("{} = 10", row.word.unwrap()));
+            let highest = *sensible_range(row.unit).end();
+            let is_in = told(&format!("{} = {}", row.word.unwrap(), highest.min(600.0)));
             assert_eq!(is_in, Vec::<String>::new());
         }
     }

@@ -75,7 +75,7 @@ impl Reason {
             }
             Reason::WindHigh => "test in a sheltered place or on calmer days",
             Reason::OutsideSolarWindow => "heat within the window, which is in solar time",
-            Reason::ReadingGap => "record every quantity at least every ten minutes",
+            Reason::ReadingGap => "record every quantity at least once in every interval",
             Reason::ExcludedByTester => "nothing, unless the exclusion was a mistake",
             Reason::NotCloudless => {
                 "note for every reading whether the sky was cloudless; measure irradiance where clouds pass"

@@ -95,13 +95,7 @@ fn predict_runs(
 }
 
 fn about_rating(tested: &Tested, intervals: &[Interval], rated: Option<&Rated>) -> Vec<S580Notice> {
-    let instruments = &tested.campaign.instruments;
-    let has_sensor = tested.has_irradiance() && !tested.estimates_irradiance();
-    let is_assumed = instruments.irradiance_plane.is_none() && has_sensor;
-    let mut notices: Vec<S580Notice> = is_assumed
-        .then_some(S580Notice::PlaneAssumed)
-        .into_iter()
-        .collect();
+    let mut notices = Vec::new();
     if let Some(rated) = rated {
         notices.extend(assumed_instruments(&rated.uncertainty));
         notices.extend(stalls(tested, intervals, &rated.uncertainty.of_line));
@@ -150,12 +144,13 @@ impl S580 {
     /// The intervals that break no rule but have no irradiance to be normalised by.
     pub fn not_normalised(&self) -> impl Iterator<Item = &Interval> {
         let intervals = self.intervals.iter();
-        intervals.filter(|interval| interval.is_used() && !interval.is_on_line())
+        intervals.filter(|interval| interval.is_not_normalised())
     }
 
     /// The intervals that are set aside.
     pub fn set_aside(&self) -> impl Iterator<Item = &Interval> {
-        self.intervals.iter().filter(|interval| !interval.is_used())
+        let intervals = self.intervals.iter();
+        intervals.filter(|interval| interval.is_set_aside())
     }
 
     /// Mean ambient temperature of the intervals on the line, °C; `None` without one.
@@ -198,7 +193,7 @@ impl S580 {
                 boiling_point_c,
                 longest_gust_s: self.screenings[interval.run].longest_gust_s,
             };
-            breaks(&interval.measured, limit, around)
+            breaks(&interval.measured, limit, &self.limits, around)
         };
         self.intervals.iter().filter(breaking).count()
     }

@@ -15,14 +15,15 @@ use crate::units::seconds_between;
 const LONGEST_GUST_S: f64 = 600.0;
 
 /// Longest time that consecutive wind readings over the gust limit span, s.
-fn longest_gust_s(wind: Option<&Series>, gust: &S580Limit) -> f64 {
+fn longest_gust_s(wind: Option<&Series>, limits: &Limits) -> f64 {
     let Some(wind) = wind else {
         return 0.0;
     };
+    let gust = limits.wind_gust();
     let mut longest_s: f64 = 0.0;
     let mut since_us = None;
     for (&time_us, &value) in wind.time_us.iter().zip(&wind.value) {
-        if gust.allows(value) {
+        if gust.allows_all_of(value, limits.guard_band(gust.key, value)) {
             since_us = None;
         } else {
             let start_us = *since_us.get_or_insert(time_us);
@@ -63,31 +64,38 @@ pub fn observe(interval: &Measured, key: LimitKey, boiling_point_c: f64) -> Opti
             Some(interval.solar_end_h + 24.0)
         }
         LimitKey::SolarTimeEnd => Some(interval.solar_end_h),
+        LimitKey::Interval => Some(interval.duration_s),
         LimitKey::WindGust
         | LimitKey::Load
+        | LimitKey::LoadTolerance
         | LimitKey::Intervals
         | LimitKey::Days
         | LimitKey::RSquared => None,
     }
 }
 
-/// Whether an interval breaks a limit.
-pub fn breaks(interval: &Measured, limit: &S580Limit, around: Surroundings) -> bool {
+/// Whether an interval breaks a limit, one of `limits`.
+pub fn breaks(
+    interval: &Measured,
+    limit: &S580Limit,
+    limits: &Limits,
+    around: Surroundings,
+) -> bool {
     if limit.key == LimitKey::WindGust {
         return around.longest_gust_s > LONGEST_GUST_S;
     }
     let observed = observe(interval, limit.key, around.boiling_point_c);
-    observed.is_some_and(|value| !limit.allows(value))
+    observed.is_some_and(|value| !limit.allows_all_of(value, limits.guard_band(limit.key, value)))
 }
 
 /// The intervals of one run, screened, and what else was seen of it.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Screening {
-    /// Number of intervals, of those that are used, and of those that the line is drawn
-    /// through.
+    /// Number of intervals, of those that are used (on the line), and of those that break no
+    /// limit but have no irradiance.
     pub intervals: usize,
-    pub used: usize,
     pub on_line: usize,
+    pub not_normalised: usize,
     /// Stretches that no interval covers.
     pub holes: Vec<TimeSpan>,
     /// Longest time that the wind stayed over the gust limit, s.
@@ -107,14 +115,15 @@ pub fn screen_run(
     boiling_point_c: f64,
 ) -> (Screening, Vec<Interval>) {
     let readings = &run.readings;
-    let longest_gust_s = longest_gust_s(readings.wind_m_s.as_ref(), limits.wind_gust());
+    let longest_gust_s = longest_gust_s(readings.wind_m_s.as_ref(), limits);
     let around = Surroundings {
         boiling_point_c,
         longest_gust_s,
     };
-    let measured = measure_intervals(readings, run.plan.water_kg, site);
-    let holes = find_holes(&measured, &readings.water_c.time_us);
-    let notice = about_intervals(run, &measured, &site.time_zone);
+    let length = limits.interval();
+    let measured = measure_intervals(readings, run.plan.water_kg, site, length);
+    let holes = find_holes(&measured, &readings.water_c.time_us, length);
+    let notice = about_intervals(run, &measured, length, &site.time_zone);
     let idle = idle_exclusions(run, &measured, &site.time_zone);
     let screened = measured.into_iter().map(|measured| Interval {
         run: index,
@@ -125,8 +134,8 @@ pub fn screen_run(
     let count = |counts: fn(&Interval) -> bool| intervals.iter().filter(|i| counts(i)).count();
     let screening = Screening {
         intervals: intervals.len(),
-        used: count(Interval::is_used),
         on_line: count(Interval::is_on_line),
+        not_normalised: count(Interval::is_not_normalised),
         holes,
         longest_gust_s,
         notice,
@@ -150,7 +159,7 @@ fn screen(interval: &Measured, run: &Run, limits: &Limits, around: Surroundings)
         reason => {
             let breach = Breach::SetsAside(*reason);
             let mut rows = limits.rows.iter().filter(|row| row.key.breach() == breach);
-            rows.any(|limit| breaks(interval, limit, around))
+            rows.any(|limit| breaks(interval, limit, limits, around))
         }
     };
     let reasons: Vec<Reason> = Reason::ALL.iter().copied().filter(applies).collect();

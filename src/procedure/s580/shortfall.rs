@@ -2,6 +2,7 @@
 
 use super::finding::{FindingCode, S580Finding};
 use super::in_force::Limits;
+use super::limits::LimitKey;
 use crate::language::Message;
 use crate::message;
 
@@ -11,6 +12,9 @@ pub struct Shortfall {
     days: usize,
     least_used: usize,
     least_days: usize,
+    /// The campaign's own, in place of the practice's.
+    is_own_used: bool,
+    is_own_days: bool,
 }
 
 impl Shortfall {
@@ -21,6 +25,8 @@ impl Shortfall {
             days,
             least_used: limits.least_intervals(),
             least_days: limits.least_days(),
+            is_own_used: limits.is_own(LimitKey::Intervals),
+            is_own_days: limits.is_own(LimitKey::Days),
         }
     }
 
@@ -53,11 +59,13 @@ impl Shortfall {
         if self.missing_intervals() > 0 {
             findings.push(S580Finding::indicative(
                 FindingCode::TooFewIntervals,
-                message!(
-                    "finding-too-few-intervals",
-                    intervals = self.used,
-                    least = self.least_used
-                ),
+                if self.is_own_used {
+                    message!("finding-too-few-intervals-own")
+                } else {
+                    message!("finding-too-few-intervals")
+                }
+                .with("intervals", self.used)
+                .with("least", self.least_used),
                 message!(
                     "finding-too-few-intervals-remedy",
                     intervals = self.missing_intervals()
@@ -67,11 +75,13 @@ impl Shortfall {
         if self.missing_days() > 0 {
             findings.push(S580Finding::indicative(
                 FindingCode::TooFewDays,
-                message!(
-                    "finding-too-few-days",
-                    days = self.days,
-                    least = self.least_days
-                ),
+                if self.is_own_days {
+                    message!("finding-too-few-days-own")
+                } else {
+                    message!("finding-too-few-days")
+                }
+                .with("days", self.days)
+                .with("least", self.least_days),
                 message!("finding-too-few-days-remedy", days = self.missing_days()),
             ));
         }

@@ -127,8 +127,10 @@ pub struct RunEntry {
     readings: usize,
     /// Number of intervals, used and set aside.
     intervals: usize,
-    /// Number of intervals that the practice lets one use.
+    /// Number of intervals on the line.
     used: usize,
+    /// Number of intervals that break no limit, but have no irradiance.
+    not_normalised: usize,
     /// Time between two re-aimings, min; null where it is not stated.
     tracking_interval_min: Option<f64>,
     /// Root mean square of the water temperature that the line predicts minus that measured,
@@ -214,7 +216,8 @@ pub fn run_entries(assessment: &Assessment) -> Vec<RunEntry> {
             load_kg_m2: run.load_kg_m2,
             readings: run.readings.time_us.len(),
             intervals: screening.intervals,
-            used: screening.used,
+            used: screening.on_line,
+            not_normalised: screening.not_normalised,
             tracking_interval_min: run.plan.tracking_interval_min,
             predicted_rms_k: assessment.s580.predicted[index]
                 .as_ref()

@@ -160,7 +160,7 @@ impl RatingFile {
                     .map(|way| way.word()),
                 wind: assessment.tested.runs.iter().any(|run| run.estimates_wind),
             },
-            conformity: conformity_entry(&assessment.s580.conformity),
+            conformity: conformity_entry(&assessment.s580.conformity, &assessment.s580.limits),
             cooking: assessment
                 .prospect
                 .as_ref()

@@ -32,6 +32,8 @@ pub struct Headline {
     pub level_code: String,
     /// Says the level, of which practice, and what is missing.
     pub level_text: String,
+    /// What "conforms" rests on that nobody checked; empty where it does not.
+    pub rests_on: String,
     pub sentences: Vec<String>,
     pub figure: Figure,
     pub findings: Vec<FindingText>,
@@ -79,6 +81,12 @@ pub fn headline(assessment: &Assessment, sections: &Sections, words: &Words) -> 
             &assessment.tested.campaign.procedure,
             sections,
         )),
+        rests_on: match conformity.level {
+            Level::Indicative => String::new(),
+            Level::Conforms | Level::ConformsWithNotes => {
+                words.say(message!("headline-conforms-rests-on"))
+            }
+        },
         sentences: sentences(assessment, sections, words),
         figure: figure(assessment, words),
         findings: conformity.findings.iter().map(finding).collect(),
@@ -297,6 +305,10 @@ fn screening_clauses(assessment: &Assessment) -> Vec<Message> {
     let mut clauses = vec![
         met.with("used", assessment.s580.used().count())
             .with("intervals", assessment.s580.intervals.len())
+            .with(
+                "minutes",
+                short(assessment.s580.limits.interval().aim_min()),
+            )
             .with("days", assessment.s580.dates.len()),
     ];
     let not_normalised = assessment.s580.not_normalised().count();

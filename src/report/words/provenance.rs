@@ -4,15 +4,18 @@ use serde::Serialize;
 
 use crate::campaign::Campaign;
 use crate::campaign::model::IrradianceEstimate;
-use crate::language::{Message, Phrase, Words, clauses, short};
+use crate::language::{Message, Phrase, Words, clauses, fixed, short};
 use crate::logs::account::{Account, alike};
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::s580::finding::FindingCode;
+use crate::procedure::s580::guard::{COVERAGE_FACTOR, Guard};
+use crate::procedure::s580::limits::INTERVAL_S;
 use crate::procedure::sky::USUAL_TURBIDITY;
 use crate::report::Edition;
 use crate::report::number::report_number;
 use crate::report::rows::Row;
+use crate::units::decimals_for;
 
 /// Section 8.
 #[derive(Debug, Clone, Serialize)]
@@ -58,7 +61,7 @@ pub fn provenance(assessment: &Assessment, edition: &Edition) -> ProvenancePart 
     rows.push(Row::said(
         words,
         message!("made-decision"),
-        message!("made-decision-text"),
+        decision(assessment.s580.limits.guard),
     ));
     rows.extend(estimate(campaign).map(|how| Row::said(words, message!("made-irradiance"), how)));
     ProvenancePart {
@@ -82,6 +85,32 @@ pub fn provenance(assessment: &Assessment, edition: &Edition) -> ProvenancePart 
             .collect(),
         end: words.say(message!("report-end", number = number)),
     }
+}
+
+/// How a value is held against a limit.
+fn decision(guard: Option<Guard>) -> Message {
+    let Some(guard) = guard else {
+        return message!("made-decision-text");
+    };
+    let wind = guard.wind_m_s.map_or_else(
+        || message!("made-decision-no-wind"),
+        |wind_m_s| message!("made-decision-wind", wind = rounded(wind_m_s)),
+    );
+    message!(
+        "made-decision-guarded",
+        factor = short(COVERAGE_FACTOR),
+        irradiance = rounded(guard.irradiance * 100.0),
+        water = rounded(guard.water_k),
+        ambient = rounded(guard.ambient_k),
+        clock = rounded(guard.clock_s),
+        mass = rounded(guard.water_mass * 100.0),
+        wind = wind
+    )
+}
+
+/// An uncertainty to two digits.
+fn rounded(uncertainty: f64) -> Phrase {
+    fixed(uncertainty, decimals_for(uncertainty))
 }
 
 /// What an input is called; the hash of a photo is that of the picture in the report.
@@ -138,6 +167,8 @@ fn deviations(assessment: &Assessment) -> Vec<Message> {
             ))
         })
         .collect();
+    let guard = assessment.s580.limits.guard;
+    deviations.extend(guard.map(|_| message!("deviation-guard")));
     for run in &assessment.tested.runs {
         deviations.extend(run.plan.exclusions.iter().map(|exclusion| {
             let said = match &exclusion.reason {
@@ -153,6 +184,12 @@ fn deviations(assessment: &Assessment) -> Vec<Message> {
     if findings.any(|finding| finding.code != FindingCode::ExcludedByTester) {
         deviations.push(message!("deviation-findings"));
     }
-    deviations.push(message!("deviation-interval"));
+    let (shortest_s, longest_s) = assessment.s580.limits.interval().ends_s();
+    deviations.push(message!(
+        "deviation-interval",
+        shortest = short(shortest_s),
+        longest = short(longest_s),
+        practice = short(INTERVAL_S)
+    ));
     deviations
 }

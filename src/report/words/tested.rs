@@ -198,7 +198,12 @@ fn load_rows(assessment: &Assessment) -> Vec<(Message, Phrase)> {
         });
         range(lowest, highest, 2)
     };
-    let practice = short(assessment.s580.limits.load().value);
+    let asked = assessment.s580.limits.load();
+    let per_area = if asked.changed {
+        message!("tested-per-area-own", own = short(asked.value))
+    } else {
+        message!("tested-per-area-text", practice = short(asked.value))
+    };
     vec![
         (
             message!("tested-water"),
@@ -206,12 +211,7 @@ fn load_rows(assessment: &Assessment) -> Vec<(Message, Phrase)> {
         ),
         (
             message!("tested-per-area"),
-            message!(
-                "tested-per-area-text",
-                load = spread(|run| run.load_kg_m2),
-                practice = practice
-            )
-            .into(),
+            per_area.with("load", spread(|run| run.load_kg_m2)).into(),
         ),
         (
             message!("tested-vessels"),

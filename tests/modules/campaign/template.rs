@@ -1,10 +1,11 @@
 //! What `simmerline new` writes shows every key.
 
+use simmerline::campaign::model::GUARD_KEY;
 use simmerline::campaign::template::CAMPAIGN_TEMPLATE;
 use simmerline::procedure::s580::limits::own_rows;
 
 /// Every table and key of the campaign file.
-const KEYS: [&str; 130] = [
+const KEYS: [&str; 137] = [
     "units",
     "format",
     "weather",
@@ -103,6 +104,13 @@ const KEYS: [&str; 130] = [
     "wind_gust_m_s",
     "solar_time_start_h",
     "solar_time_end_h",
+    "interval_s",
+    "load_kg_m2",
+    "load_tolerance",
+    "intervals_min",
+    "days_min",
+    "r_squared_min",
+    "guard",
     "acceptance_half_angle_deg",
     "report",
     "language",
@@ -173,6 +181,7 @@ fn the_list_of_keys_is_that_of_the_schema() {
     assert!(schema.contains("#[serde(rename = \"type\")]"));
     // What a campaign may limit is known to the procedure alone.
     fields.extend(own_rows().filter_map(|row| row.word));
+    fields.push(GUARD_KEY);
     let mut listed = KEYS.to_vec();
     for names in [&mut fields, &mut listed] {
         names.sort_unstable();

@@ -8,7 +8,7 @@ use proptest::prelude::*;
 use serde_json::Value;
 use simmerline::error::Error;
 use simmerline::procedure::Assessment;
-use simmerline::procedure::s580::intervals::chain;
+use simmerline::procedure::s580::intervals::{IntervalLength, chain};
 use simmerline::report::data::rating_file::RatingFile;
 use simmerline::stats::line::Line;
 
@@ -282,7 +282,7 @@ fn reading_times() -> impl Strategy<Value = Vec<i64>> {
 #[test]
 fn chained_intervals_last_nine_to_eleven_minutes_in_order_and_disjoint() {
     check(600, reading_times(), |time_us| {
-        let pairs = chain(&time_us);
+        let pairs = chain(&time_us, IntervalLength::of_practice());
         let mut free_from = 0;
         for &(start, end) in &pairs {
             prop_assert!(start >= free_from && end > start, "{pairs:?}");
@@ -297,7 +297,8 @@ fn chained_intervals_last_nine_to_eleven_minutes_in_order_and_disjoint() {
 #[test]
 fn chain_is_that_of_the_design_word_by_word() {
     check(600, reading_times(), |time_us| {
-        prop_assert_eq!(chain(&time_us), chain_word_by_word(&time_us));
+        let pairs = chain(&time_us, IntervalLength::of_practice());
+        prop_assert_eq!(pairs, chain_word_by_word(&time_us));
         Ok(())
     });
 }

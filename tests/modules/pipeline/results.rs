@@ -3,9 +3,11 @@
 use jiff::Timestamp;
 use serde_json::Value;
 use simmerline::logs::LogNotice;
+use simmerline::procedure::Assessment;
 use simmerline::procedure::finding::Level;
 use simmerline::procedure::notice::Notice;
 use simmerline::procedure::run_notice::RunNotice;
+use simmerline::procedure::s580::finding::{FindingCode, S580Finding};
 use simmerline::procedure::s580::notice::S580Notice;
 
 use crate::pipeline::trial::*;
@@ -145,7 +147,7 @@ fn sunless_log(day: u32) -> String {
 }
 
 #[test]
-fn intervals_without_irradiance_stay_used_in_the_file_but_are_not_on_the_line() {
+fn intervals_without_irradiance_are_not_normalised_and_nowhere_counted_as_used() {
     let plain = Trial::fair().rated();
     let logs = [fair_log(14), fair_log(15), sunless_log(17), fair_log(16)];
     let assessment = Trial::of(&logs).rated();
@@ -153,10 +155,14 @@ fn intervals_without_irradiance_stay_used_in_the_file_but_are_not_on_the_line() 
     let rating = rating_json(&assessment);
     let intervals = rating["intervals"].as_array().unwrap();
     let of_run = intervals.iter().filter(|i| i["run"] == "day-3.csv");
-    let used: Vec<&Value> = of_run.filter(|i| i["used"] == true).collect();
-    assert!(!used.is_empty());
-    assert_eq!(rating["runs"][2]["used"], used.len());
-    for interval in used {
+    let dark: Vec<&Value> = of_run
+        .filter(|i| i["verdict"] == "not-normalised")
+        .collect();
+    assert!(!dark.is_empty());
+    assert_eq!(rating["runs"][2]["used"], 0);
+    assert_eq!(rating["runs"][2]["not_normalised"], dark.len());
+    for interval in dark {
+        assert_eq!(interval["used"], false);
         for key in ["irradiance_mean_w_m2", "standardised_power_w"] {
             assert_eq!(interval[key], Value::Null);
         }
@@ -167,7 +173,24 @@ fn intervals_without_irradiance_stay_used_in_the_file_but_are_not_on_the_line() 
     assert_eq!(rating["regression"]["days"], 3);
     let used = |i: &&Value| i["used"] == true;
     let all_used = intervals.iter().filter(used).count();
-    assert!(all_used as u64 > on_line.as_u64().unwrap());
+    assert_eq!(all_used as u64, on_line.as_u64().unwrap());
+    for interval in intervals {
+        let is_aside = !interval["reasons"].as_array().unwrap().is_empty();
+        let expected = match (interval["used"] == true, is_aside) {
+            (true, false) => "used",
+            (false, true) => "set-aside",
+            (false, false) => "not-normalised",
+            (true, true) => panic!("{interval}"),
+        };
+        assert_eq!(interval["verdict"], expected);
+    }
+    let rows = &report(&assessment).intervals[2].rows;
+    let outcomes: Vec<&str> = rows.iter().map(|row| row.reasons[0].as_str()).collect();
+    assert!(
+        outcomes.contains(&"not normalised: no irradiance"),
+        "{outcomes:?}"
+    );
+    assert!(rows.iter().all(|row| !row.used));
     let text = finding(&assessment, "irradiance-not-normal");
     assert!(text.contains("day-3.csv"), "{text}");
     assert!(!text.contains("day-1.csv"), "{text}");
@@ -188,13 +211,8 @@ fn intervals_and_days_without_irradiance_do_not_count_as_enough() {
         .intervals_of(0)
         .filter(|i| i.is_on_line())
         .count();
-    let used = assessment
-        .s580
-        .intervals
-        .iter()
-        .filter(|i| i.is_used())
-        .count();
-    assert!((3..30).contains(&on_line) && used >= 30);
+    let dark = assessment.s580.not_normalised().count();
+    assert!((3..30).contains(&on_line) && on_line + dark >= 30);
     let rating = rating_json(&assessment);
     assert_eq!(rating["regression"]["intervals"], on_line);
     assert_eq!(rating["regression"]["days"], 1);
@@ -208,6 +226,83 @@ fn intervals_and_days_without_irradiance_do_not_count_as_enough() {
     let missing = assessment.s580.conformity.missing.clone().unwrap();
     let expected = format!("{} more intervals and 2 more days", 30 - on_line);
     assert_eq!(missing.to_string(), expected);
+}
+
+#[test]
+fn without_the_plane_of_its_sensor_a_rating_is_indicative_and_says_what_mends_it() {
+    let unstated = Trial::fair().change("plane = \"normal\"\n", "");
+    let assessment = unstated.rated();
+    assert_eq!(codes(&assessment), ["irradiance-plane-not-stated"]);
+    assert_eq!(assessment.s580.conformity.level, Level::Indicative);
+    assert_eq!(assessment.notices, []);
+    let finding = &assessment.s580.conformity.findings[0];
+    let remedy = finding.remedy.to_string();
+    assert!(remedy.contains("plane = \"normal\""), "{remedy}");
+    assert_eq!(
+        assessment.s580.line(),
+        Trial::fair().rated().s580.line(),
+        "the number stays as it is"
+    );
+}
+
+#[test]
+fn without_any_irradiance_its_plane_is_not_asked_for() {
+    let assessment = Trial::of(&[14, 15, 16].map(sunless_log))
+        .change("plane = \"normal\"\n", "")
+        .rated();
+    let codes = codes(&assessment);
+    assert!(codes.contains(&"irradiance-not-normal"), "{codes:?}");
+    assert!(!codes.contains(&"irradiance-plane-not-stated"), "{codes:?}");
+}
+
+#[test]
+fn conformity_says_at_the_verdict_what_nobody_checked() {
+    let conforming = report(&Trial::fair().rated()).headline;
+    for part in ["from memory", "the sensors", "the tester’s word"] {
+        assert!(
+            conforming.rests_on.contains(part),
+            "{}",
+            conforming.rests_on
+        );
+    }
+    let indicative = Trial::fair().change("plane = \"normal\"\n", "").rated();
+    assert_eq!(report(&indicative).headline.rests_on, "");
+}
+
+/// A fair day in air of 25 °C with a constant power plus a sign that changes from interval to
+/// interval, over water of 40 to 60 °C.
+fn flat_log(day: u32, rise_k: f64, scatter_k: f64) -> String {
+    log(day, |s| {
+        let step = (s / 600.0).floor();
+        let within = (s - 600.0 * step) / 600.0;
+        let extra = |step: f64| scatter_k * (step % 2.0);
+        35.0 + rise_k * s / 600.0 - 2e-9 * s * s
+            + extra(step) * (1.0 - within)
+            + extra(step + 1.0) * within
+    })
+}
+
+#[test]
+fn a_low_r_squared_of_a_flat_line_is_not_blamed_on_the_aim() {
+    // The power hardly falls; it scatters by 1 % of itself.
+    let flat = Trial::of(&[14, 15, 16].map(|day| flat_log(day, 1.9, 0.01))).rated();
+    let scattered = Trial::of(&[14, 15, 16].map(|day| flat_log(day, 1.9, 0.3))).rated();
+    let remedy = |assessment: &Assessment| {
+        let findings = &assessment.s580.conformity.findings;
+        let code = |finding: &&S580Finding| finding.code == FindingCode::RSquaredLow;
+        findings.iter().find(code).unwrap().remedy.to_string()
+    };
+    let line = flat.s580.line().unwrap();
+    assert!(line.slope < 0.0 && line.residual_sd < 0.05 * ps50_w(&flat));
+    let said = remedy(&flat);
+    assert!(
+        said.contains("hardly falls") && said.contains("wider range"),
+        "{said}"
+    );
+    assert!(!said.contains("aiming"), "{said}");
+    let line = scattered.s580.line().unwrap();
+    assert!(line.residual_sd > 0.05 * ps50_w(&scattered));
+    assert!(remedy(&scattered).contains("steadier aiming"));
 }
 
 #[test]

@@ -2,7 +2,7 @@
 
 use std::path::Path;
 
-use simmerline::campaign::model::Site;
+use simmerline::campaign::model::{OwnLimit, Site};
 use simmerline::planning::aim::{aiming_times, spacing_s};
 use simmerline::planning::plan;
 use simmerline::procedure::s580::limits::STANDARD_IRRADIANCE_W_M2;
@@ -121,4 +121,41 @@ fn sheet_times_are_tens_by_the_clock_in_any_zone() {
             Some("30 more intervals and 3 more days")
         );
     }
+}
+
+#[test]
+fn sheet_times_intervals_and_load_follow_the_campaigns_own_limits() {
+    let folder = Path::new("sample-runs/open-dish");
+    let own = |key: &str, value: f64| OwnLimit {
+        key: key.to_owned(),
+        value,
+    };
+    let planned = |limits: Vec<OwnLimit>| {
+        let mut campaign = campaign::read_campaign(folder, check_own_limits).unwrap();
+        campaign.limits = limits;
+        plan(campaign, None, "2026-09-30".parse().unwrap()).unwrap()
+    };
+    let plain = planned(Vec::new());
+    let other = planned(vec![
+        own("interval_s", 900.0),
+        own("load_kg_m2", 6.0),
+        own("intervals_min", 12.0),
+    ]);
+    for pair in other.times_us.windows(2) {
+        assert_eq!(pair[1] - pair[0], 900_000_000);
+    }
+    for time_us in &other.times_us {
+        assert_eq!(
+            time_us % 900_000_000,
+            0,
+            "quarters of the hour by the clock"
+        );
+    }
+    let span = other.day.usable.unwrap();
+    let fit = (span.to_us - span.from_us) / 900_000_000;
+    assert_eq!(other.most_intervals as i64, fit);
+    assert!(other.most_intervals < plain.most_intervals);
+    assert!((other.load_kg - plain.load_kg * 6.0 / 7.0).abs() < 1e-12);
+    let missing = other.missing.unwrap().to_string();
+    assert_eq!(missing, "12 more intervals and 3 more days");
 }

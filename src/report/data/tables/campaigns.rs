@@ -116,16 +116,17 @@ const RESTS_ON: &[Column<OfCampaign>] = &[
         Heading::new(
             "used",
             Kind::Count,
-            "Number of intervals that the practice lets one use",
+            "Number of used intervals: the points of the line",
         ),
-        |one| {
-            let used = one
-                .s580
-                .intervals
-                .iter()
-                .filter(|interval| interval.is_used());
-            used.count().into()
-        },
+        |one| one.s580.used().count().into(),
+    ),
+    column(
+        Heading::new(
+            "not_normalised",
+            Kind::Count,
+            "Number of intervals that break no limit but have no irradiance to be normalised by",
+        ),
+        |one| one.s580.not_normalised().count().into(),
     ),
     column(
         Heading::new(

@@ -10,7 +10,6 @@ use crate::physics::sun::Daylight;
 use crate::planning::Plan;
 use crate::planning::aim::{SHORTEST_BY_HAND_S, spacing_s};
 use crate::planning::day::micros;
-use crate::procedure::s580::limits::LimitKey;
 use crate::procedure::spans::TimeSpan;
 use crate::report::rows::Row;
 use crate::units::{decimals_for, local_clock};
@@ -108,7 +107,7 @@ fn enough(plan: &Plan) -> Phrase {
 pub fn load_rows(plan: &Plan, words: &Words) -> Vec<Row> {
     let row = |label: Message, text: Phrase| Row::new(&words.say(label), words.say(text));
     let start_of = |air_c: f64| spoken_temperature(plan, plan.start_c(air_c));
-    let start = match plan.limits.get(LimitKey::WaterAboveAmbient) {
+    let start = match plan.limits.water_start_above_ambient_k() {
         Some(above_k) => message!(
             "plan-start-above",
             difference = spoken_difference(plan, above_k),
@@ -236,10 +235,16 @@ pub fn missing(plan: &Plan) -> Phrase {
         None => message!("plan-missing-nothing"),
     };
     let most = plan.most_intervals;
+    let minutes = short(plan.limits.interval().aim_min());
     let gives = match plan.intervals_a_heating() {
         _ if most == 0 => message!("plan-gives-none"),
-        Some(heating) => message!("plan-gives-by-heating", most = most, heating = heating),
-        None => message!("plan-gives", most = most),
+        Some(heating) => message!(
+            "plan-gives-by-heating",
+            most = most,
+            minutes = minutes,
+            heating = heating
+        ),
+        None => message!("plan-gives", most = most, minutes = minutes),
     };
     joined([missing, gives], " ")
 }

@@ -42,7 +42,7 @@ pub struct FieldSheet {
 struct SheetRow {
     clock: String,
     expected: String,
-    /// Aim in the ten minutes that begin here: the clock time.
+    /// Aim in the interval that begins here: the clock time.
     aim: String,
 }
 

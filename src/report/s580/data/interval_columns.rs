@@ -163,14 +163,14 @@ const COLUMNS: &[Column<OfInterval>] = &[
         |_, interval| interval.measured.difference_k.into(),
     ),
     column(
-        Heading::new("used", Kind::Truth, "The practice lets one use it"),
-        |_, interval| interval.is_used().into(),
+        Heading::new("used", Kind::Truth, "It is a point of the line"),
+        |_, interval| interval.is_on_line().into(),
     ),
     column(
         Heading::new(
             "reasons",
             Kind::Text,
-            "Codes of all reasons to set it aside, with spaces between; null if it is used",
+            "Codes of all reasons to set it aside, with spaces between; null if it breaks no limit",
         )
         .or_null(),
         |_, interval| Cell::codes(interval.reasons().iter().map(|reason| reason.code())),
@@ -182,6 +182,14 @@ const COLUMNS: &[Column<OfInterval>] = &[
             "The data are invented, to show what the program does",
         ),
         |campaign, _| campaign.tested.campaign.demonstration.into(),
+    ),
+    column(
+        Heading::new(
+            "verdict",
+            Kind::Text,
+            "used, not-normalised (it breaks no limit, and has no irradiance) or set-aside",
+        ),
+        |_, interval| interval.verdict.code().into(),
     ),
 ];
 

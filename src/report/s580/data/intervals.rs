@@ -4,7 +4,7 @@ use schemars::JsonSchema;
 use serde::Serialize;
 
 use crate::procedure::Assessment;
-use crate::procedure::s580::intervals::Interval;
+use crate::procedure::s580::intervals::{Interval, Verdict};
 use crate::units::rfc3339;
 
 /// One interval, used or set aside. A mean is over time, and null without a reading.
@@ -46,9 +46,12 @@ pub struct IntervalEntry {
     standardised_power_w: Option<f64>,
     /// Td: mean water minus mean ambient temperature, K.
     temperature_difference_k: Option<f64>,
-    /// Whether the practice lets one use it.
+    /// Whether it is a point of the line.
     used: bool,
-    /// Every reason for setting it aside, by its code; empty where it is used.
+    /// `used`; `not-normalised`: it breaks no limit, and has no irradiance; or `set-aside`.
+    #[schemars(extend("enum" = Verdict::CODES))]
+    verdict: &'static str,
+    /// Every reason for setting it aside, by its code; empty where it breaks no limit.
     reasons: Vec<&'static str>,
 }
 
@@ -73,7 +76,8 @@ pub fn interval_entries(assessment: &Assessment) -> Vec<IntervalEntry> {
         cooking_power_w: interval.measured.cooking_power_w,
         standardised_power_w: interval.measured.standardised_power_w,
         temperature_difference_k: interval.measured.difference_k,
-        used: interval.is_used(),
+        used: interval.is_on_line(),
+        verdict: interval.verdict.code(),
         reasons: interval
             .reasons()
             .iter()

@@ -7,11 +7,13 @@ use crate::language::{
 };
 use crate::message;
 use crate::procedure::Assessment;
-use crate::procedure::limit::{Allowed, with_unit};
+use crate::procedure::limit::{Allowed, percent, with_unit};
+use crate::procedure::s580::Limits;
 use crate::procedure::s580::intervals::Interval;
 use crate::procedure::s580::limits::{Breach, LimitKey, S580Limit};
 use crate::procedure::s580::reason::Reason;
 use crate::procedure::s580::screen::observe;
+use crate::units::told_below;
 
 /// Section 2.
 #[derive(Debug, Clone, Serialize)]
@@ -147,6 +149,8 @@ pub fn conditions(assessment: &Assessment, words: &Words) -> Conditions {
         .limits
         .rows
         .iter()
+        // The load's own row says how far it may be off.
+        .filter(|limit| limit.key != LimitKey::LoadTolerance)
         .map(|limit| condition_row(assessment, limit, words))
         .collect();
     for reason in [Reason::ReadingGap, Reason::ExcludedByTester] {
@@ -166,17 +170,34 @@ pub fn conditions(assessment: &Assessment, words: &Words) -> Conditions {
             });
         }
     }
+    let limits = &assessment.s580.limits;
     let mut notes = vec![
         message!("conditions-source", procedure = procedure),
         message!("conditions-observed"),
-        message!("conditions-common-practice"),
+        common_practice(limits),
         message!("conditions-r-squared"),
     ];
-    if assessment.s580.limits.rows.iter().any(|row| row.changed) {
+    if limits.rows.iter().any(|row| row.changed) {
         notes.push(message!("conditions-own"));
     }
+    notes.extend(limits.guard.map(|_| message!("conditions-guard")));
     let notes = notes.into_iter().map(|note| words.say(note)).collect();
     Conditions { rows, notes }
+}
+
+/// What of the limits is common practice.
+fn common_practice(limits: &Limits) -> Message {
+    let (shortest_s, longest_s) = limits.interval().ends_s();
+    let said = if limits.is_own(LimitKey::LoadTolerance) {
+        message!("conditions-common-practice-interval")
+    } else {
+        message!(
+            "conditions-common-practice",
+            tolerance = percent(limits.load_tolerance())
+        )
+    };
+    said.with("shortest", short(shortest_s))
+        .with("longest", short(longest_s))
 }
 
 fn condition_row(assessment: &Assessment, limit: &S580Limit, words: &Words) -> ConditionRow {
@@ -186,10 +207,14 @@ fn condition_row(assessment: &Assessment, limit: &S580Limit, words: &Words) -> C
     let set_aside = assessment
         .s580
         .count_breaking(limit, assessment.tested.boiling_point_c);
+    let is_own = match limit.key {
+        LimitKey::Load => limit.changed || assessment.s580.limits.is_own(LimitKey::LoadTolerance),
+        _ => limit.changed,
+    };
     ConditionRow {
         what: words.say(limit.what()),
         limit: words.say(spoken_limit(limit)),
-        standing: words.say(if limit.changed {
+        standing: words.say(if is_own {
             limit.standing.describe_own()
         } else {
             limit.standing.describe()
@@ -202,14 +227,13 @@ fn condition_row(assessment: &Assessment, limit: &S580Limit, words: &Words) -> C
         observed: words
             .say(observed.unwrap_or_else(|| nothing_seen(assessment.s580.intervals.len()))),
         code: breach.code().to_owned(),
-        changed: limit.changed,
+        changed: is_own,
     }
 }
 
 fn spoken_limit(limit: &S580Limit) -> Phrase {
     let amount = match limit.unit {
         "h" => clock(limit.value),
-        "intervals" | "days" | "" => short(limit.value),
         _ => limit.amount(),
     };
     match limit.allowed {
@@ -218,7 +242,7 @@ fn spoken_limit(limit: &S580Limit) -> Phrase {
         Allowed::Within(share) => message!(
             "conditions-about",
             load = amount,
-            tolerance = short(share * 100.0)
+            tolerance = percent(share)
         )
         .into(),
     }
@@ -237,7 +261,7 @@ fn observed(assessment: &Assessment, limit: &S580Limit) -> Option<Phrase> {
         LimitKey::RSquared => assessment
             .s580
             .line()
-            .and_then(|line| Some(fixed(line.r_squared?, 3)))
+            .and_then(|line| Some(r_squared_against(limit, line.r_squared?)))
             .or_else(|| Some(message!("conditions-no-line").into())),
         _ => {
             let intervals = assessment.s580.intervals.iter();
@@ -251,6 +275,15 @@ fn observed(assessment: &Assessment, limit: &S580Limit) -> Option<Phrase> {
             spoken_spread(values, limit.unit)
         }
     }
+}
+
+/// R² with three decimals, or as many as show that it is below its limit.
+fn r_squared_against(limit: &S580Limit, r_squared: f64) -> Phrase {
+    if limit.allows(r_squared) {
+        return fixed(r_squared, 3);
+    }
+    let (told, decimals) = told_below(r_squared, limit.value, 3);
+    fixed(told, decimals)
 }
 
 /// The longest time that the wind stayed over the gust limit, in any run.
@@ -281,7 +314,7 @@ fn nothing_seen(intervals: usize) -> Phrase {
 fn spoken_spread(values: impl Iterator<Item = f64>, unit: &'static str) -> Option<Phrase> {
     match unit {
         "h" => extremes(values).map(|(low, high)| spread_clock(low, high)),
-        "W/m²" => spread(values, 0, unit),
+        "W/m²" | "s" => spread(values, 0, unit),
         unit => spread(values, 1, unit),
     }
 }

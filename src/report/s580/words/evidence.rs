@@ -66,11 +66,14 @@ fn run_part(assessment: &Assessment, index: usize, run: &Run, words: &Words) -> 
         .with("load", fixed(run.load_kg_m2, 2))
         .with("intervals", screening.intervals)
         .with("used", screening.on_line);
+    let (shortest_min, longest_min) = assessment.s580.limits.interval().ends_min();
     let holes = screening.holes.iter().map(|hole| {
         words.say(message!(
             "run-hole",
             from = clock(hole.from_us),
-            to = clock(hole.to_us)
+            to = clock(hole.to_us),
+            shortest = short(shortest_min),
+            longest = short(longest_min)
         ))
     });
     RunPart {
@@ -187,7 +190,7 @@ fn interval_row(assessment: &Assessment, interval: &Interval, words: &Words) -> 
             format!("{mean} ({min}–{max})")
         },
     );
-    let reasons = if interval.is_used() && !interval.is_on_line() {
+    let reasons = if interval.is_not_normalised() {
         vec![words.say(message!("interval-no-irradiance"))]
     } else {
         let codes = interval

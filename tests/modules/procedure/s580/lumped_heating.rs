@@ -11,7 +11,7 @@
 use simmerline::campaign::model::Site;
 use simmerline::logs::{Readings, Series};
 use simmerline::physics::heating::Heating;
-use simmerline::procedure::s580::intervals::{Measured, measure_intervals};
+use simmerline::procedure::s580::intervals::{IntervalLength, Measured, measure_intervals};
 use simmerline::stats::line::{Line, fit_line};
 
 use crate::data::{Table, assert_absolute, assert_relative};
@@ -80,7 +80,7 @@ fn intervals_of_readings_every(step_s: i64) -> Vec<Measured> {
         time_zone: jiff::tz::TimeZone::UTC,
         time_zone_name: "UTC".to_owned(),
     };
-    measure_intervals(&readings, WATER_KG, &site)
+    measure_intervals(&readings, WATER_KG, &site, IntervalLength::of_practice())
 }
 
 fn line_of_readings_every(step_s: i64) -> Line {

@@ -22,7 +22,7 @@
 use jiff::tz::TimeZone;
 use simmerline::campaign::model::Site;
 use simmerline::logs::{Readings, Series};
-use simmerline::procedure::s580::intervals::{Measured, measure_intervals};
+use simmerline::procedure::s580::intervals::{IntervalLength, Measured, measure_intervals};
 use simmerline::stats::line::{Line, fit_line};
 
 use crate::data::{assert_absolute, assert_relative};
@@ -74,7 +74,7 @@ fn intervals() -> Vec<Measured> {
         time_zone: TimeZone::get("America/Lima").unwrap(),
         time_zone_name: "America/Lima".to_owned(),
     };
-    measure_intervals(&readings, 2.0, &site)
+    measure_intervals(&readings, 2.0, &site, IntervalLength::of_practice())
 }
 
 fn line() -> Line {
