@@ -24,10 +24,10 @@ pub struct Outcome {
 
 /// How long to draw.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Plan {
+pub struct Plan<const Q: usize> {
     pub seed: u64,
-    /// How closely both ends are wanted.
-    pub tolerance: f64,
+    /// How closely both ends of each quantity are wanted, in its unit.
+    pub tolerance: [f64; Q],
     pub block: usize,
     pub most_trials: usize,
 }
@@ -67,7 +67,7 @@ pub fn tolerance(standard_uncertainty: f64, digits: i32) -> f64 {
     }
 }
 
-/// Draws a quantity block by block until both ends of the 95 % interval are known within
+/// Draws quantities block by block until both ends of each 95 % interval are known within
 /// the plan's tolerance (twice the standard deviation of their mean over the blocks), or
 /// the trials are used up. `begin` gives a block what it draws with. Blocks are drawn
 /// side by side, each from a seed of its own, so the outcome does not depend on how many
@@ -77,22 +77,25 @@ pub fn tolerance(standard_uncertainty: f64, digits: i32) -> f64 {
 /// JCGM 101:2008, 7.9.4; ends by 7.7.2, probabilistically symmetric. DIFFERENCE: mean and
 /// standard deviation need not be stable, since a t distribution with few degrees of
 /// freedom has no standard deviation.
-pub fn propagate<D>(plan: Plan, begin: impl Fn() -> D + Sync) -> Outcome
+pub fn propagate<const Q: usize, D>(plan: Plan<Q>, begin: impl Fn() -> D + Sync) -> [Outcome; Q]
 where
-    D: FnMut(&mut Generator) -> f64,
+    D: FnMut(&mut Generator) -> [f64; Q],
 {
-    let draw_block = |block: usize| -> Vec<f64> {
+    let draw_block = |block: usize| -> [Block; Q] {
         let mut generator = Generator::seed_from_u64(plan.seed.wrapping_add(block as u64));
         let mut draw = begin();
-        let mut draws: Vec<f64> = (0..plan.block).map(|_| draw(&mut generator)).collect();
-        draws.sort_unstable_by(f64::total_cmp);
-        draws
+        let mut draws = [(); Q].map(|()| Vec::with_capacity(plan.block));
+        for _ in 0..plan.block {
+            for (draws, drawn) in draws.iter_mut().zip(draw(&mut generator)) {
+                draws.push(drawn);
+            }
+        }
+        draws.map(Block::of)
     };
-    let mut ends: Vec<[f64; 2]> = Vec::new();
-    let mut all = Vec::new();
+    let mut blocks: Vec<[Block; Q]> = Vec::new();
     loop {
-        let first = ends.len();
-        let blocks: Vec<Vec<f64>> = std::thread::scope(|scope| {
+        let first = blocks.len();
+        let drawn: Vec<[Block; Q]> = std::thread::scope(|scope| {
             let draw_block = &draw_block;
             let threads: Vec<_> = (first..first + AT_ONCE)
                 .map(|block| scope.spawn(move || draw_block(block)))
@@ -102,45 +105,64 @@ where
                 .map(|thread| thread.join().expect("drawing numbers does not panic"))
                 .collect()
         });
-        for block in blocks {
-            ends.push(ends_of(&block));
-            all.extend(block);
-        }
-        let is_stable = is_stable(&ends, plan.tolerance);
-        if is_stable || all.len() + AT_ONCE * plan.block > plan.most_trials {
-            all.sort_unstable_by(f64::total_cmp);
-            return outcome(&all, is_stable);
+        blocks.extend(drawn);
+        let of = |which: usize| blocks.iter().map(move |block| &block[which]);
+        let stable: Vec<bool> = (0..Q)
+            .map(|which| is_stable(of(which), plan.tolerance[which]))
+            .collect();
+        let is_enough = (blocks.len() + AT_ONCE) * plan.block > plan.most_trials;
+        if is_enough || stable.iter().all(|is_stable| *is_stable) {
+            return std::array::from_fn(|which| outcome(of(which), stable[which]));
         }
     }
 }
 
-fn outcome(sorted: &[f64], is_stable: bool) -> Outcome {
-    let count = sorted.len() as f64;
-    let mean = sorted.iter().sum::<f64>() / count;
-    let squares: f64 = sorted.iter().map(|draw| (draw - mean).powi(2)).sum();
-    let [lower, upper] = ends_of(sorted);
+/// The draws of one quantity in one block.
+struct Block {
+    draws: Vec<f64>,
+    ends: [f64; 2],
+}
+
+impl Block {
+    fn of(mut draws: Vec<f64>) -> Block {
+        let ends = ends_of(&mut draws);
+        Block { draws, ends }
+    }
+}
+
+fn outcome<'b>(blocks: impl Iterator<Item = &'b Block>, is_stable: bool) -> Outcome {
+    let mut all: Vec<f64> = blocks
+        .flat_map(|block| block.draws.iter().copied())
+        .collect();
+    let count = all.len() as f64;
+    let mean = all.iter().sum::<f64>() / count;
+    let squares: f64 = all.iter().map(|draw| (draw - mean).powi(2)).sum();
+    let [lower, upper] = ends_of(&mut all);
     Outcome {
         mean,
         sd: (squares / (count - 1.0)).sqrt(),
         lower,
         upper,
-        trials: sorted.len(),
+        trials: all.len(),
         is_stable,
     }
 }
 
-fn ends_of(sorted: &[f64]) -> [f64; 2] {
+/// Ends of the interval that leaves 2.5 % on either side; the draws change places.
+fn ends_of(draws: &mut [f64]) -> [f64; 2] {
     [0.025, 0.975].map(|probability| {
-        let place = (probability * sorted.len() as f64).round() as usize;
-        sorted[place.min(sorted.len() - 1)]
+        let place = (probability * draws.len() as f64).round() as usize;
+        let place = place.min(draws.len() - 1);
+        *draws.select_nth_unstable_by(place, f64::total_cmp).1
     })
 }
 
-fn is_stable(ends: &[[f64; 2]], tolerance: f64) -> bool {
-    let count = ends.len() as f64;
+fn is_stable<'b>(blocks: impl Iterator<Item = &'b Block> + Clone, tolerance: f64) -> bool {
+    let count = blocks.clone().count() as f64;
     (0..2).all(|which| {
-        let mean = ends.iter().map(|block| block[which]).sum::<f64>() / count;
-        let squares: f64 = ends.iter().map(|block| (block[which] - mean).powi(2)).sum();
+        let ends = blocks.clone().map(|block| block.ends[which]);
+        let mean = ends.clone().sum::<f64>() / count;
+        let squares: f64 = ends.map(|end| (end - mean).powi(2)).sum();
         2.0 * (squares / (count * (count - 1.0))).sqrt() <= tolerance
     })
 }

@@ -1,3 +1,5 @@
 //! Long simulations: what holds on the average of many invented campaigns.
 
 mod coverage;
+mod invented;
+mod truth;

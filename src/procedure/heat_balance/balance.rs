@@ -4,7 +4,7 @@ use jiff::civil::Date;
 
 use super::finding::BalanceFinding;
 use crate::procedure::s580::limits::{RATING_DIFFERENCE_K, STANDARD_IRRADIANCE_W_M2};
-use crate::procedure::uncertainty::trials::{draw, printed};
+use crate::procedure::uncertainty::trials::{MonteCarlo, draw, printed};
 use crate::procedure::uncertainty::{Budget, Fitted, Independent, Region};
 use crate::stats::line::Bounds;
 
@@ -51,17 +51,12 @@ impl Figure {
         (upper - self.value).max(self.value - lower)
     }
 
-    /// Reads a figure off both parameters; `weights` are its derivatives.
-    fn read(fitted: &Fitted, weights: [f64; 2], of: impl Fn([f64; 2]) -> f64 + Sync) -> Figure {
-        let budget = Budget {
-            value: of(fitted.parameters),
-            ..fitted.budget(weights)
-        };
-        let drawn = draw(fitted, weights, &budget, of);
+    /// A figure by its budget, and by its draws where they reach further.
+    fn of(budget: &Budget, drawn: Option<&MonteCarlo>) -> Figure {
         Figure {
             value: budget.value,
             standard_uncertainty: budget.combined,
-            interval: printed(&budget, drawn.as_ref()),
+            interval: printed(budget, drawn),
         }
     }
 }
@@ -83,18 +78,26 @@ impl Figures {
     pub fn of(fitted: &Fitted) -> Figures {
         let [gain, loss] = fitted.parameters;
         let at = at_w(STANDARD_IRRADIANCE_W_M2, RATING_DIFFERENCE_K);
-        let loss_w_per_k = Figure::read(fitted, [0.0, 1.0], |[_, loss]| loss);
-        let has_loss = loss_w_per_k.interval.lower > 0.0;
+        let ratio = Budget {
+            value: gain / loss,
+            ..fitted.budget([1.0 / loss, -gain / (loss * loss)])
+        };
+        let budgets = [
+            fitted.budget([1.0, 0.0]),
+            fitted.budget([0.0, 1.0]),
+            fitted.budget(at),
+            ratio,
+        ];
+        let drawn = draw(fitted, at, &budgets, |[gain, loss]| {
+            [gain, loss, at[0] * gain + at[1] * loss, gain / loss]
+        });
+        let [gain_m2, loss_w_per_k, power_700_50_w, ratio] =
+            std::array::from_fn(|which| Figure::of(&budgets[which], drawn[which].as_ref()));
         Figures {
-            gain_m2: Figure::read(fitted, [1.0, 0.0], |[gain, _]| gain),
-            power_700_50_w: Figure::read(fitted, at, move |[gain, loss]| {
-                at[0] * gain + at[1] * loss
-            }),
-            opto_thermal_ratio: has_loss.then(|| {
-                let weights = [1.0 / loss, -gain / (loss * loss)];
-                Figure::read(fitted, weights, |[gain, loss]| gain / loss)
-            }),
+            gain_m2,
             loss_w_per_k,
+            power_700_50_w,
+            opto_thermal_ratio: (loss_w_per_k.interval.lower > 0.0).then_some(ratio),
         }
     }
 }

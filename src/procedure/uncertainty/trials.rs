@@ -53,44 +53,47 @@ pub fn printed(budget: &Budget, drawn: Option<&MonteCarlo>) -> Bounds {
     }
 }
 
-/// Draws every error of a figure through the whole computation: readings, power, fit, figure.
+/// Draws every error of some figures through the whole computation: readings, power, fit,
+/// figure.
 ///
-/// `figure` reads it off both parameters; `weights` are its derivatives there. Common errors
-/// are drawn once a trial, stated ones from a normal distribution and those within limits from
-/// a rectangular one. What scatter and days give both parameters is normal for a given spread,
-/// so it is drawn as that, by a scale that is drawn once a trial: a scaled t distribution with
-/// their degrees of freedom. `None` where nothing is uncertain, and where irradiance is so
-/// uncertain that some draws of it fall to zero or below.
+/// `figures` reads them off both parameters; `budgets` are theirs. Common errors are drawn once
+/// a trial, stated ones from a normal distribution and those within limits from a rectangular
+/// one. What scatter and days give both parameters (that of the figure with these `weights`) is
+/// normal for a given spread, so it is drawn as that, by a scale that is drawn once a trial: a
+/// scaled t distribution with their degrees of freedom. `None` where nothing is uncertain, and
+/// where irradiance is so uncertain that some draws of it fall to zero or below.
 ///
 /// # Source
 /// JCGM 101:2008, 6.4 for the distributions, 7.9 for the number of trials, 8.1 for the
 /// comparison and its tolerance, here of one significant digit.
-pub fn draw(
+pub fn draw<const Q: usize>(
     fitted: &Fitted,
     weights: [f64; 2],
-    budget: &Budget,
-    figure: impl Fn([f64; 2]) -> f64 + Sync,
-) -> Option<MonteCarlo> {
-    if !(budget.combined > 0.0 && budget.combined.is_finite()) {
-        return None;
-    }
-    let tolerance = tolerance(budget.combined, DIGITS);
-    let plan = Plan {
-        seed: SEED,
-        tolerance: tolerance / FINER,
-        block: BLOCK,
-        most_trials: MOST_TRIALS,
-    };
+    budgets: &[Budget; Q],
+    figures: impl Fn([f64; 2]) -> [f64; Q] + Sync,
+) -> [Option<MonteCarlo>; Q] {
     let Statistical {
         covariance,
         freedom,
         ..
     } = fitted.statistical(weights);
+    let is_uncertain = budgets.iter().any(|budget| budget.combined > 0.0);
+    let Some(chi) = ChiSquared::new(freedom).ok().filter(|_| is_uncertain) else {
+        return [None; Q];
+    };
     let [first, below, second] = covariance.root();
-    let chi = ChiSquared::new(freedom).ok()?;
+    let tolerances = budgets
+        .each_ref()
+        .map(|budget| tolerance(budget.combined, DIGITS));
+    let plan = Plan {
+        seed: SEED,
+        tolerance: tolerances.map(|tolerance| tolerance / FINER),
+        block: BLOCK,
+        most_trials: MOST_TRIALS,
+    };
     let places = Places::of(fitted);
-    let outcome = propagate(plan, || {
-        let (places, figure) = (&places, &figure);
+    let outcomes = propagate(plan, || {
+        let (places, figures) = (&places, &figures);
         let mut drawn = vec![0.0; places.errors.len()];
         move |generator: &mut Generator| {
             let shift = places.draw(&mut drawn, generator);
@@ -98,24 +101,25 @@ pub fn draw(
             let (one, two) = (normal(generator), normal(generator));
             let fit = fitted.moments.fit(fitted.law, &shift);
             let fit = fit.filter(|_| shift.irradiance > 0.0);
-            fit.map_or(f64::NAN, |[b1, b2]| {
-                figure([
+            fit.map_or([f64::NAN; Q], |[b1, b2]| {
+                figures([
                     b1 + scale * first * one,
                     b2 + scale * (below * one + second * two),
                 ])
             })
         }
     });
-    if !(outcome.lower.is_finite() && outcome.upper.is_finite() && outcome.sd.is_finite()) {
-        return None;
-    }
-    let interval = budget.interval();
-    let lower = (interval.lower - outcome.lower).abs();
-    Some(MonteCarlo {
-        sd: (freedom > 2.0).then_some(outcome.sd),
-        outcome,
-        tolerance,
-        apart: lower.max((interval.upper - outcome.upper).abs()),
+    std::array::from_fn(|which| {
+        let (budget, outcome) = (&budgets[which], outcomes[which]);
+        let is_known = outcome.mean.is_finite() && outcome.sd.is_finite();
+        let interval = budget.interval();
+        let lower = (interval.lower - outcome.lower).abs();
+        (is_known && budget.combined > 0.0).then(|| MonteCarlo {
+            sd: (freedom > 2.0).then_some(outcome.sd),
+            outcome,
+            tolerance: tolerances[which],
+            apart: lower.max((interval.upper - outcome.upper).abs()),
+        })
     })
 }
 

@@ -128,9 +128,12 @@ pub fn evaluate(tested: &Tested, intervals: &[Interval], line: &Line) -> Option<
         (target_w, of_line.outlook(target_w, RATING_DIFFERENCE_K))
     });
     let weights = [1.0, RATING_DIFFERENCE_K];
-    let monte_carlo = draw(&of_line.fitted, weights, &budget, |[intercept, slope]| {
-        intercept + slope * RATING_DIFFERENCE_K
-    });
+    let [monte_carlo] = draw(
+        &of_line.fitted,
+        weights,
+        std::array::from_ref(&budget),
+        |[a, b]| [a + b * RATING_DIFFERENCE_K],
+    );
     Some(RatingUncertainty {
         interval_w: printed(&budget, monte_carlo.as_ref()),
         monte_carlo,
