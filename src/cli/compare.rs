@@ -48,7 +48,7 @@ pub fn run(options: &CompareOptions) -> Result<u8> {
     Ok(0)
 }
 
-const HEADER: [(&str, Align); 9] = [
+const HEADER: [(&str, Align); 12] = [
     ("", Align::Left),
     ("cooker", Align::Left),
     ("Ps(50), W (95 %)", Align::Left),
@@ -57,6 +57,9 @@ const HEADER: [(&str, Align); 9] = [
     ("R²", Align::Right),
     ("used", Align::Right),
     ("days", Align::Right),
+    ("W/m²", Align::Right),
+    ("°C", Align::Right),
+    ("m/s", Align::Right),
     ("conformity", Align::Left),
 ];
 
@@ -67,7 +70,7 @@ fn describe(comparison: &Comparison) -> String {
             *name += " (invented)";
         }
     }
-    let rows: Vec<[String; 9]> = rating_table(comparison, &names, Words::english())
+    let rows: Vec<[String; 12]> = rating_table(comparison, &names, Words::english())
         .rows
         .into_iter()
         .filter_map(|row| row.try_into().ok())

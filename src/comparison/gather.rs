@@ -3,6 +3,7 @@
 use std::path::PathBuf;
 
 use super::places::distance_km;
+use crate::campaign::classes::InstrumentKind;
 use crate::campaign::find::{campaign_name, find_each, real_path, refuse_same_names};
 use crate::campaign::model::{GUARD_KEY, Instruments};
 use crate::error::{Error, Problem, Problems, Result};
@@ -144,18 +145,19 @@ const FAR_KM: f64 = 200.0;
 fn far_instruments(one: &Assessment, other: &Assessment) -> Vec<Problem> {
     let (here, there) = (&one.tested.campaign, &other.tested.campaign);
     let apart_km = distance_km(&here.site, &there.site);
-    let dates = one.s580.dates.iter();
-    let common_date = dates
-        .into_iter()
-        .find(|date| other.s580.dates.contains(date));
+    let dates = one.tested.runs.iter().map(|run| run.date);
+    let common_date = dates.into_iter().find(|date| {
+        let mut others = other.tested.runs.iter();
+        others.any(|run| run.date == *date)
+    });
     let Some(date) = common_date.filter(|_| apart_km > FAR_KM) else {
         return Vec::new();
     };
-    let others: Vec<&String> = ids(&there.instruments).collect();
+    let others: Vec<_> = ids(&there.instruments).collect();
     let mut shared: Vec<&String> = ids(&here.instruments)
         .filter(|id| others.contains(id))
+        .map(|(_, id)| id)
         .collect();
-    shared.sort_unstable();
     shared.dedup();
     let problem = |id: &String| {
         let what = format!(
@@ -168,16 +170,20 @@ fn far_instruments(one: &Assessment, other: &Assessment) -> Vec<Problem> {
     shared.into_iter().map(problem).collect()
 }
 
-/// The ids of all instruments that have one.
-fn ids(instruments: &Instruments) -> impl Iterator<Item = &String> {
+/// The ids of all instruments that have one, with what they measure: one id of two kinds is
+/// two instruments.
+fn ids(instruments: &Instruments) -> impl Iterator<Item = (InstrumentKind, &String)> {
     let all = [
-        &instruments.irradiance,
-        &instruments.water_temperature,
-        &instruments.ambient_temperature,
-        &instruments.water_mass,
+        (InstrumentKind::Irradiance, &instruments.irradiance),
+        (InstrumentKind::Temperature, &instruments.water_temperature),
+        (
+            InstrumentKind::Temperature,
+            &instruments.ambient_temperature,
+        ),
+        (InstrumentKind::Mass, &instruments.water_mass),
     ];
     all.into_iter()
-        .filter_map(|instrument| instrument.id.as_ref())
+        .filter_map(|(kind, instrument)| Some((kind, instrument.id.as_ref()?)))
 }
 
 /// A run of one campaign with the very readings of a run of another.

@@ -1,53 +1,61 @@
-//! How many intervals would show a difference.
+//! How many days would show a difference.
 
-use crate::procedure::s580::limits::RATING_DIFFERENCE_K;
-use crate::procedure::s580::uncertainty::LineUncertainty;
-use crate::procedure::s580::uncertainty::outlook::MOST_INTERVALS;
+use super::weigh::{Spread, Weighed};
 use crate::stats::combine::effective_freedom;
 use crate::stats::line::COVERAGE;
 use crate::stats::student::quantile_t;
 
-/// The difference that is sought, as a share of the larger Ps(50).
+/// The difference that is sought, as a share of the larger power.
 const SOUGHT_SHARE: f64 = 0.1;
 /// Chance with which a true difference of that size is to be shown.
 pub const POWER: f64 = 0.8;
 /// Most degrees of freedom that are told apart.
 const MOST_FREEDOM: f64 = 1e4;
+/// Most days that are asked for.
+const MOST_DAYS: usize = 100;
 
 /// What it takes to show a difference of `sought_w`, if the spread stays as it was seen.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Needed {
     /// W.
     pub sought_w: f64,
-    /// More used intervals of each campaign; `None`: no number of them will do.
-    pub intervals_each: Option<usize>,
+    /// More days of each campaign; `None`: days cannot be told, or no number of them will do.
+    pub days_each: Option<usize>,
 }
 
-/// What it takes to show a difference of a tenth of the larger Ps(50), at 95 % for all
+/// What it takes to show a difference of a tenth of the larger power, at 95 % for all
 /// `pairs` together (Bonferroni) and with a chance of 80 %: (t_(1 − 0.025/pairs) + t_0.80)·u
-/// ≤ difference, with u of scatter and days after so many more intervals, and of the
-/// instruments that do not cancel.
-pub fn needed(one: &LineUncertainty, two: &LineUncertainty, common_w: f64, pairs: usize) -> Needed {
-    let at_k = RATING_DIFFERENCE_K;
-    let larger_w = one
-        .line
-        .predict(at_k)
-        .abs()
-        .max(two.line.predict(at_k).abs());
-    let sought_w = round_to_two_digits(SOUGHT_SHARE * larger_w);
+/// ≤ difference, with u of scatter and days after so many more days like those seen, and of
+/// the instruments that do not cancel.
+pub fn needed(difference_w: &Weighed, pairs: usize) -> Needed {
+    let [one_w, two_w] = difference_w.figures.map(f64::abs);
+    let sought_w = round_to_two_digits(SOUGHT_SHARE * one_w.max(two_w));
     let confidence = 1.0 - (1.0 - COVERAGE) / 2.0 / pairs.max(1) as f64;
-    let shows = |more: &usize| {
-        let finite = [one, two].map(|line| line.statistical_with(line.extent_with(*more), at_k));
-        let statistical_w = finite[0].0.hypot(finite[1].0);
-        let combined_w = statistical_w.hypot(common_w);
+    let shows = |more: usize| {
+        let spreads = difference_w.spreads.iter();
+        let finite: Vec<(f64, f64)> = spreads
+            .map(|spread| spread.after(more))
+            .collect::<Option<_>>()?;
+        let statistical_w = finite.iter().fold(0.0, |sum: f64, (u, _)| sum.hypot(*u));
+        let combined_w = statistical_w.hypot(difference_w.common);
         let effective = effective_freedom(combined_w, &finite);
         let freedom = effective.clamp(1.0, MOST_FREEDOM);
         let t = quantile_t(confidence, freedom) + quantile_t(POWER, freedom);
-        t * combined_w <= sought_w
+        (t * combined_w <= sought_w).then_some(more)
     };
     Needed {
         sought_w,
-        intervals_each: (0..=MOST_INTERVALS).find(shows),
+        days_each: (0..=MOST_DAYS).find_map(shows),
+    }
+}
+
+impl Spread {
+    /// Standard uncertainty and degrees of freedom after so many more days; `None` where days
+    /// cannot be told.
+    fn after(&self, more_days: usize) -> Option<(f64, f64)> {
+        let (days, more) = (self.days? as f64, more_days as f64);
+        let standard = self.standard * (days / (days + more)).sqrt();
+        Some((standard, self.freedom + more))
     }
 }
 
@@ -57,4 +65,51 @@ fn round_to_two_digits(value: f64) -> f64 {
     }
     let unit = 10_f64.powf(value.log10().floor() - 1.0).min(1.0);
     (value / unit).round() * unit
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::comparison::weigh::Method;
+
+    /// Two campaigns of so many days each, whose days give each figure 3 W.
+    fn weighed(days: Option<usize>, common: f64) -> Weighed {
+        let spread = Spread {
+            standard: 3.0,
+            freedom: days.map_or(20.0, |days| days as f64 - 1.0),
+            days,
+        };
+        Weighed {
+            figures: [100.0, 90.0],
+            value: -10.0,
+            method: Method::Apart,
+            spreads: vec![spread; 2],
+            statistical: 18.0_f64.sqrt(),
+            common,
+            combined: 18.0_f64.sqrt().hypot(common),
+            effective_freedom: 6.0,
+            coverage_factor: 2.45,
+            p: 0.06,
+            parts: Vec::new(),
+        }
+    }
+
+    #[test]
+    fn so_many_days_more_as_a_table_of_t_gives() {
+        // By hand, 4 days each and 10 W sought: with n more u² = 18·4/(4 + n), freedom
+        // 2·(3 + n). n = 2: u 3.464, t(10) 2.228 + 0.879 → 10.76 W. n = 3: u 3.207,
+        // t(12) 2.179 + 0.873 → 9.79 W. Values of t: any table.
+        let found = needed(&weighed(Some(4), 0.0), 1);
+        assert_eq!(found.sought_w, 10.0);
+        assert_eq!(found.days_each, Some(3));
+        // Two pairs ask for more.
+        assert!(needed(&weighed(Some(4), 0.0), 2).days_each > Some(3));
+    }
+
+    #[test]
+    fn no_days_make_up_for_instruments_or_for_days_that_nobody_saw() {
+        // 4 W of instruments alone take (1.96 + 0.84)·4 W = 11.2 W.
+        assert_eq!(needed(&weighed(Some(4), 4.0), 1).days_each, None);
+        assert_eq!(needed(&weighed(None, 0.0), 1).days_each, None);
+    }
 }

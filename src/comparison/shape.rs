@@ -1,4 +1,5 @@
-//! Whether two lines differ in slope, in level, or in both.
+//! Whether two lines differ in slope, in level, or in both: for the data file. What a
+//! difference comes from is not told by it, since losses are scaled with the sun in both.
 
 use crate::procedure::s580::uncertainty::RatingUncertainty;
 use crate::procedure::s580::uncertainty::days::SHOWN_P;
@@ -23,18 +24,6 @@ pub struct Shape {
     pub intercepts_p: f64,
     /// Days, and not intervals, are what is independent.
     pub by_days: bool,
-}
-
-impl Shape {
-    /// Whether the slopes differ: losses, as by insulation.
-    pub fn slopes_differ(&self) -> bool {
-        self.slopes.p < SHOWN_P
-    }
-
-    /// Whether the intercepts differ: sunlight taken in, as by optics.
-    pub fn intercepts_differ(&self) -> bool {
-        self.intercepts_p < SHOWN_P
-    }
 }
 
 /// Analysis of covariance of two lines.

@@ -1,14 +1,16 @@
 //! One figure of two campaigns, the second held against the first.
 
-use std::borrow::Cow;
-
 use jiff::civil::Date;
 
 use super::places::is_one_site;
+use crate::campaign::model::IrradianceEstimate;
+use crate::language::Phrase;
+use crate::message;
 use crate::procedure::Assessment;
+use crate::procedure::s580::limits::RATING_DIFFERENCE_K;
 use crate::procedure::sources::Source;
 use crate::procedure::uncertainty::budget::Origin;
-use crate::procedure::uncertainty::{Budget, Fitted, coverage_factor};
+use crate::procedure::uncertainty::{Budget, Fitted, Independent, coverage_factor};
 use crate::stats::combine::{combined, effective_freedom};
 use crate::stats::student::two_sided_p;
 use crate::stats::two::jackknife_variance;
@@ -27,11 +29,46 @@ pub enum Method {
     PairedByDay { days: usize },
 }
 
+/// Scatter and days of one campaign, or of both at once.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Spread {
+    /// Standard uncertainty that it gives the difference.
+    pub standard: f64,
+    pub freedom: f64,
+    /// Days that it was seen on; `None` where days cannot be told, as with a single one.
+    pub days: Option<usize>,
+}
+
+/// What one source contributes to the uncertainty of a difference, in the figure's unit.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Part {
+    /// `None`: scatter and days.
+    pub source: Option<Source>,
+    /// Standard uncertainty that it gives the difference.
+    pub of_difference: f64,
+    /// What it would give if the two campaigns had nothing in common.
+    pub apart: f64,
+}
+
+impl Part {
+    /// What contributes, in words.
+    pub fn name(&self) -> Phrase {
+        match self.source {
+            Some(source) => source.name().into(),
+            None => message!("pair-budget-scatter").into(),
+        }
+    }
+}
+
 /// A figure of the second campaign less that of the first, in the figure's unit.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Weighed {
+    /// The figure of the first and of the second.
+    pub figures: [f64; 2],
     pub value: f64,
     pub method: Method,
+    /// Scatter and days of each, or of both at once.
+    pub spreads: Vec<Spread>,
     /// Of scatter and days.
     pub statistical: f64,
     /// Of instruments.
@@ -41,6 +78,8 @@ pub struct Weighed {
     pub coverage_factor: f64,
     /// Probability of so large a difference if there is none.
     pub p: f64,
+    /// What scatter and each instrument contribute.
+    pub parts: Vec<Part>,
 }
 
 impl Weighed {
@@ -54,162 +93,246 @@ impl Weighed {
         let half_width = self.expanded();
         (self.value - half_width, self.value + half_width)
     }
+
+    /// Whether both were tested on several days, so that what days do is in it.
+    pub fn knows_days(&self) -> bool {
+        self.spreads.iter().all(|spread| spread.days.is_some())
+    }
 }
 
 /// One campaign's part in a difference.
 pub struct Side<'a> {
-    pub assessment: &'a Assessment,
-    pub fitted: &'a Fitted,
+    assessment: &'a Assessment,
+    fitted: &'a Fitted,
     /// Days of the fit, in order.
-    pub dates: &'a [Date],
+    dates: &'a [Date],
     /// Of the figure.
-    pub budget: Budget,
+    budget: Budget,
 }
 
-impl<'a> Side<'a> {
-    /// The rating's side, read at `weights`; `None` without a rating.
-    pub fn of_rating(assessment: &'a Assessment) -> Option<Side<'a>> {
-        let uncertainty = assessment.s580.uncertainty()?;
-        Some(Side {
-            assessment,
-            fitted: &uncertainty.of_line.fitted,
-            dates: &assessment.s580.dates,
-            budget: uncertainty.budget.clone(),
+/// A figure of two campaigns.
+pub struct Sides<'a> {
+    first: Side<'a>,
+    second: Side<'a>,
+    /// With which the figure is read off both fits.
+    weights: [f64; 2],
+}
+
+impl<'a> Sides<'a> {
+    /// The ratings; `None` unless both have one.
+    pub fn of_ratings(first: &'a Assessment, second: &'a Assessment) -> Option<Sides<'a>> {
+        let side = |assessment: &'a Assessment| {
+            let uncertainty = assessment.s580.uncertainty()?;
+            Some(Side {
+                assessment,
+                fitted: &uncertainty.of_line.fitted,
+                dates: &assessment.s580.dates,
+                budget: uncertainty.budget.clone(),
+            })
+        };
+        Some(Sides {
+            first: side(first)?,
+            second: side(second)?,
+            weights: [1.0, RATING_DIFFERENCE_K],
         })
     }
 
-    /// The heat balance's side, read at `weights`; `None` without one.
-    pub fn of_balance(assessment: &'a Assessment, weights: [f64; 2]) -> Option<Side<'a>> {
-        let balance = assessment.heat_balance.as_ref()?;
-        Some(Side {
-            assessment,
-            fitted: &balance.fitted,
-            dates: &balance.dates,
-            budget: balance.fitted.budget(weights),
+    /// What is read off both heat balances; `None` unless both have one.
+    pub fn of_balances(
+        first: &'a Assessment,
+        second: &'a Assessment,
+        weights: [f64; 2],
+    ) -> Option<Sides<'a>> {
+        let side = |assessment: &'a Assessment| {
+            let balance = assessment.heat_balance.as_ref()?;
+            Some(Side {
+                assessment,
+                fitted: &balance.fitted,
+                dates: &balance.dates,
+                budget: balance.fitted.budget(weights),
+            })
+        };
+        Some(Sides {
+            first: side(first)?,
+            second: side(second)?,
+            weights,
         })
     }
-}
 
-/// Weighs the difference of one figure, read at `weights` in both.
-///
-/// Errors of one identity are one error: with signs, u² = (u_second − u_first)² for those
-/// that both share, and u_first² + u_second² for the others. Scatter and days add, unless
-/// both cookers were tested on the same days at one site: then each day is left out of both
-/// at once, with k − 1 degrees of freedom for k days.
-///
-/// # Source
-/// JCGM 100:2008, 5.2.2 and F.1.2.3; G.4.1 for degrees of freedom.
-pub fn weigh_figure(one: &Side<'_>, two: &Side<'_>, weights: [f64; 2]) -> Weighed {
-    let (method, statistical, finite) = match pair_by_day(one, two, weights) {
-        Some((days, u)) => (
-            Method::PairedByDay { days },
-            u,
-            vec![(u, days as f64 - 1.0)],
-        ),
-        None => {
-            let finite = [one, two].map(|side| {
-                let budget = &side.budget;
-                (budget.statistical, budget.statistical_freedom)
-            });
-            (
-                Method::Apart,
-                finite[0].0.hypot(finite[1].0),
-                finite.to_vec(),
-            )
+    /// Weighs the difference.
+    ///
+    /// Errors of one identity are one error: with signs, u² = (u_second − u_first)² for those
+    /// that both share, and u_first² + u_second² for the others. Scatter and days add, unless
+    /// both cookers were tested on the same days at one site: then each day is left out of
+    /// both at once, with k − 1 degrees of freedom for k days.
+    ///
+    /// # Source
+    /// JCGM 100:2008, 5.2.2 and F.1.2.3; G.4.1 for degrees of freedom.
+    pub fn weigh(&self) -> Weighed {
+        let (first, second) = (&self.first, &self.second);
+        let figures = [first.budget.value, second.budget.value];
+        let (method, spreads) = match self.paired_by_day() {
+            Some((days, spread)) => (Method::PairedByDay { days }, vec![spread]),
+            None => (Method::Apart, vec![first.spread(), second.spread()]),
+        };
+        let finite: Vec<(f64, f64)> = spreads
+            .iter()
+            .map(|spread| (spread.standard, spread.freedom))
+            .collect();
+        let statistical = finite.iter().fold(0.0, |sum: f64, (u, _)| sum.hypot(*u));
+        let effects = self.effects();
+        let common = common(&effects);
+        let combined = statistical.hypot(common);
+        let effective = effective_freedom(combined, &finite);
+        let value = figures[1] - figures[0];
+        Weighed {
+            figures,
+            value,
+            method,
+            spreads,
+            statistical,
+            common,
+            combined,
+            effective_freedom: effective,
+            coverage_factor: coverage_factor(effective),
+            p: if combined > 0.0 {
+                two_sided_p(value / combined, effective.clamp(1.0, MOST_FREEDOM))
+            } else {
+                f64::from(u8::from(value == 0.0))
+            },
+            parts: self.parts(statistical, &effects),
         }
-    };
-    let value = two.budget.value - one.budget.value;
-    let common = common(&effects(one, two));
-    let combined = statistical.hypot(common);
-    let effective = effective_freedom(combined, &finite);
-    let p = if combined > 0.0 {
-        two_sided_p(value / combined, effective.clamp(1.0, MOST_FREEDOM))
-    } else {
-        f64::from(u8::from(value == 0.0))
-    };
-    Weighed {
-        value,
-        method,
-        statistical,
-        common,
-        combined,
-        effective_freedom: effective,
-        coverage_factor: coverage_factor(effective),
-        p,
+    }
+
+    /// Number of days, and scatter and days from leaving out each day of both at once; `None`
+    /// unless both were tested on the same days at one site. Not below what single readings
+    /// give.
+    fn paired_by_day(&self) -> Option<(usize, Spread)> {
+        let without = [&self.first, &self.second].map(|side| side.fitted.without_a_day.as_ref());
+        let days = self.first.dates.len();
+        if !self.is_one_place_and_time() || days < FEWEST_PAIRED_DAYS {
+            return None;
+        }
+        let read = |fit: &[f64; 2]| self.weights[0] * fit[0] + self.weights[1] * fit[1];
+        let without = without[0]?.iter().zip(without[1]?);
+        let differences: Vec<f64> = without
+            .map(|(first, second)| read(second) - read(first))
+            .collect();
+        let of_readings = [&self.first, &self.second]
+            .map(|side| side.fitted.of_readings.of(self.weights))
+            .iter()
+            .sum();
+        let variance = jackknife_variance(&differences).max(of_readings);
+        let spread = Spread {
+            standard: variance.sqrt(),
+            freedom: days as f64 - 1.0,
+            days: Some(days),
+        };
+        Some((days, spread))
+    }
+
+    /// Whether both stood at one site on the same days.
+    fn is_one_place_and_time(&self) -> bool {
+        let sites = [&self.first, &self.second].map(|side| &side.assessment.tested.campaign.site);
+        is_one_site(sites[0], sites[1]) && self.first.dates == self.second.dates
+    }
+
+    /// Whether irradiance was estimated of one sky: the same way, with the same turbidity or
+    /// from the same station, at one site on the same days. What the estimate is off by is
+    /// then one error.
+    fn is_one_sky(&self) -> bool {
+        let campaigns = [&self.first, &self.second].map(|side| &side.assessment.tested.campaign);
+        let [first, second] = campaigns.map(|campaign| &campaign.instruments);
+        let turbidities = campaigns.map(|campaign| campaign.site.linke_turbidity);
+        let is_one_model = match first.irradiance_estimate {
+            None => false,
+            Some(IrradianceEstimate::ClearSky) => turbidities[0] == turbidities[1],
+            // Without an id nobody says that it is the same station.
+            Some(IrradianceEstimate::Station) => {
+                first.irradiance.id.is_some() && first.irradiance.id == second.irradiance.id
+            }
+            Some(IrradianceEstimate::FromHorizontal | IrradianceEstimate::SolarPanel) => true,
+        };
+        is_one_model
+            && first.irradiance_estimate == second.irradiance_estimate
+            && self.is_one_place_and_time()
+    }
+
+    /// Errors of both campaigns in the difference.
+    fn effects(&self) -> Vec<Effect> {
+        let is_one_sky = self.is_one_sky();
+        let of = |side: &'_ Side<'a>, sign: f64| -> Vec<Effect> {
+            let parts = side.budget.contributions.iter();
+            let effects = parts.filter_map(|part| match &part.origin {
+                Origin::Common(error) => Some((error, sign * part.effect)),
+                _ => None,
+            });
+            effects
+                .map(|(error, effect)| Effect {
+                    source: error.source,
+                    identity: if is_one_sky && error.source.is_estimate() {
+                        error.source.code().to_owned()
+                    } else {
+                        error.identity.clone()
+                    },
+                    effect,
+                })
+                .collect()
+        };
+        [of(&self.first, -1.0), of(&self.second, 1.0)].concat()
+    }
+
+    /// What scatter and each instrument contribute.
+    fn parts(&self, statistical: f64, effects: &[Effect]) -> Vec<Part> {
+        let of_each = [&self.first, &self.second].map(|side| side.budget.statistical);
+        let mut parts = vec![Part {
+            source: None,
+            of_difference: statistical,
+            apart: of_each[0].hypot(of_each[1]),
+        }];
+        for effect in effects {
+            if parts.iter().any(|part| part.source == Some(effect.source)) {
+                continue;
+            }
+            let alike = effects.iter().filter(|other| other.source == effect.source);
+            let alike: Vec<Effect> = alike.cloned().collect();
+            parts.push(Part {
+                source: Some(effect.source),
+                of_difference: common(&alike),
+                apart: alike
+                    .iter()
+                    .fold(0.0, |sum: f64, one| sum.hypot(one.effect)),
+            });
+        }
+        parts
     }
 }
 
-/// Number of days and standard uncertainty of scatter and days from leaving out each day of
-/// both at once; `None` unless both were tested on the same days at one site. Not below what
-/// single readings give.
-fn pair_by_day(one: &Side<'_>, two: &Side<'_>, weights: [f64; 2]) -> Option<(usize, f64)> {
-    let sites = [one, two].map(|side| &side.assessment.tested.campaign.site);
-    let is_paired = is_one_site(sites[0], sites[1]) && one.dates == two.dates;
-    if !is_paired || one.dates.len() < FEWEST_PAIRED_DAYS {
-        return None;
+impl Side<'_> {
+    fn spread(&self) -> Spread {
+        Spread {
+            standard: self.budget.statistical,
+            freedom: self.budget.statistical_freedom,
+            days: match self.fitted.independent {
+                Independent::Days(days) => Some(days),
+                Independent::Intervals(_) => None,
+            },
+        }
     }
-    let without = (one.fitted.without_a_day.as_ref()?).iter();
-    let without = without.zip(two.fitted.without_a_day.as_ref()?);
-    let read = |fit: &[f64; 2]| weights[0] * fit[0] + weights[1] * fit[1];
-    let differences: Vec<f64> = without.map(|(one, two)| read(two) - read(one)).collect();
-    let of_readings = [one, two].map(|side| side.fitted.of_readings.of(weights));
-    let variance = jackknife_variance(&differences).max(of_readings[0] + of_readings[1]);
-    Some((differences.len(), variance.sqrt()))
 }
 
 /// An error of one campaign, with its effect on the difference.
 #[derive(Debug, Clone)]
-pub struct Effect<'b> {
-    pub source: Source,
-    identity: Cow<'b, str>,
+struct Effect {
+    source: Source,
+    identity: String,
     effect: f64,
 }
 
-/// Errors of both campaigns in the difference of a figure.
-pub fn effects<'b>(one: &'b Side<'_>, two: &'b Side<'_>) -> Vec<Effect<'b>> {
-    let is_one_sky = is_one_sky(one, two);
-    let of = |side: &'b Side<'_>, sign: f64| {
-        let parts = side.budget.contributions.iter();
-        parts.filter_map(move |part| match &part.origin {
-            Origin::Common(error) => Some(Effect {
-                source: error.source,
-                identity: if is_one_sky && error.source.is_estimate() {
-                    format!("{:?}", error.source).into()
-                } else {
-                    error.identity.as_str().into()
-                },
-                effect: sign * part.effect,
-            }),
-            _ => None,
-        })
-    };
-    of(one, -1.0).chain(of(two, 1.0)).collect()
-}
-
 /// Standard uncertainty of some errors together.
-pub fn common(effects: &[Effect<'_>]) -> f64 {
+fn common(effects: &[Effect]) -> f64 {
     let sizes: Vec<f64> = effects.iter().map(|effect| effect.effect).collect();
     let correlation =
         |i: usize, j: usize| f64::from(u8::from(effects[i].identity == effects[j].identity));
     combined(&sizes, correlation)
-}
-
-/// The same, if each were an error of its own.
-pub fn apart(effects: &[Effect<'_>]) -> f64 {
-    effects
-        .iter()
-        .fold(0.0, |sum: f64, effect| sum.hypot(effect.effect))
-}
-
-/// Whether irradiance was estimated of one sky: the same way and turbidity, at one site, on
-/// the same days. What the estimate is off by is then one error.
-fn is_one_sky(one: &Side<'_>, two: &Side<'_>) -> bool {
-    let campaigns = [one, two].map(|side| &side.assessment.tested.campaign);
-    let [first, second] = campaigns;
-    let way = first.instruments.irradiance_estimate;
-    way.is_some()
-        && way == second.instruments.irradiance_estimate
-        && first.site.linke_turbidity == second.site.linke_turbidity
-        && is_one_site(&first.site, &second.site)
-        && one.dates == two.dates
 }

@@ -633,8 +633,11 @@ instrument-with-id = { $description } ({ $id })
 # { $way }: one of the messages that begin with estimated-.
 instrument-estimated = { $instrument }, { $way }
 # { $uncertainty } as in the other rows.
-instrument-estimated-uncertainty = { $uncertainty }; section { $section }
-instrument-uncertainty-of-model = that of the model; section { $section }
+instrument-estimated-uncertainty = { $uncertainty }; { $budget }
+instrument-uncertainty-of-model = that of the model; { $budget }
+# { $budget }: where it stands.
+budget-in-section = section { $section }
+budget-in-own-report = the budget is in its own report
 instrument-by-class = by its class, { $basis }
 instrument-by-eye = by eye, Beaufort scale (WMO-No. 8)
 instrument-by-eye-uncertainty = the range of a number, such as 0.3 to 1.5 m/s
@@ -1210,9 +1213,15 @@ comparison-end = End of report { $number }
 
 # A range of numbers.
 comparison-span = { $from } to { $to }
+# Before what is said of the difference at common conditions, or verdict-untold.
+# { $first_sun }, { $second_sun }: mean irradiance.
+verdict-suns = The ratings of { $second } and { $first } differ by { $difference } W ({ $interval } W), but { $second } was tested under { $second_sun } W/m² and { $first } under { $first_sun } W/m², and a rating scales losses with the sun: alone it does not tell the cookers apart.
+# The sentence that follows is of that.
+verdict-common = What follows is of the powers at 700 W/m² and 50 K, by the heat balances.
+verdict-untold = Without a heat balance of both it cannot be told whether the cookers differ.
 verdict-shown-more = { $second } gives { $difference } W more than { $first } ({ $interval } W): a real difference.
 verdict-shown-less = { $second } gives { $difference } W less than { $first } ({ $interval } W): a real difference.
-# { $share }: the difference as a part of the rating of the first.
+# { $share }: the difference as a part of the power of the first.
 verdict-shown-more-share = { $second } gives { $difference } W more than { $first } ({ $interval } W), { $share } %: a real difference.
 verdict-shown-less-share = { $second } gives { $difference } W less than { $first } ({ $interval } W), { $share } %: a real difference.
 verdict-one-day-more = { $second } gave { $difference } W more than { $first } ({ $interval } W) when tested, but not on several days each, so the days alone may explain it: test both again on other days.
@@ -1231,37 +1240,30 @@ verdict-not-shown-less = No difference between { $second } and { $first } could 
 # "One" is a difference, in the next three.
 needed-other-days = Test both again on other days.
 needed-none = One of { $sought } W would most likely have been seen.
-needed-more = { $more ->
-        [one] { $more } more used interval
-       *[other] { $more } more used intervals
-    } of each would most likely show one of { $sought } W.
-needed-no-number = More intervals alone would hardly show one of { $sought } W: days, or instruments that are not the same by id, differ by too much.
+needed-days = { $days ->
+        [one] { $days } more day
+       *[other] { $days } more days
+    } like those tested, of each, would most likely show one of { $sought } W.
+needed-no-number = More days alone would hardly show one of { $sought } W: days, or instruments that are not the same by id, differ by too much.
 comparison-in-all = In all { $shown } of { $pairs ->
         [one] { $pairs } pair
        *[other] { $pairs } pairs
     } show a real difference; section { $section } has every one.
 
-## Comparison: slope or intercept
+## Comparison: what a difference comes from
 #
-# The line is power against temperature difference: its slope tells of heat lost, its
-# intercept of sunlight taken in. { $numbers }: shape-numbers.
+# By the heat balances: gain is what is taken in of sunlight, loss what is lost to the air.
 
-shape-unknown = Too few intervals, or none that scatter, to compare slopes.
-# Differences of both lines, with their signs and probabilities.
-shape-numbers = slope { $slope } W/K, p = { $slope_p }; intercept { $intercept } W, p = { $intercept_p }
-# Days, and not intervals, are taken as independent.
-shape-numbers-by-days = slope { $slope } W/K, p = { $slope_p }; intercept { $intercept } W, p = { $intercept_p }; by days
-# Instruments and single days are not in these tests.
-shape-no-cause = As no difference of Ps(50) is shown, no cause of one is named: { $numbers }.
-shape-both-less-loss-more-sun = Both differ: { $second } loses less heat for each kelvin than { $first }, as with better insulation; and { $second } takes in more sunlight than { $first }, as after a change of optics ({ $numbers }).
-shape-both-less-loss-less-sun = Both differ: { $second } loses less heat for each kelvin than { $first }, as with better insulation; and { $second } takes in less sunlight than { $first }, as after a change of optics ({ $numbers }).
-shape-both-more-loss-more-sun = Both differ: { $second } loses more heat for each kelvin than { $first }, as with poorer insulation; and { $second } takes in more sunlight than { $first }, as after a change of optics ({ $numbers }).
-shape-both-more-loss-less-sun = Both differ: { $second } loses more heat for each kelvin than { $first }, as with poorer insulation; and { $second } takes in less sunlight than { $first }, as after a change of optics ({ $numbers }).
-shape-slopes-less-loss = The slopes differ and the intercepts do not: { $second } loses less heat for each kelvin than { $first }, as with better insulation; optics look alike ({ $numbers }).
-shape-slopes-more-loss = The slopes differ and the intercepts do not: { $second } loses more heat for each kelvin than { $first }, as with poorer insulation; optics look alike ({ $numbers }).
-shape-levels-more-sun = The lines run alike but not at one height: { $second } takes in more sunlight than { $first }, as after a change of optics; losses look alike ({ $numbers }).
-shape-levels-less-sun = The lines run alike but not at one height: { $second } takes in less sunlight than { $first }, as after a change of optics; losses look alike ({ $numbers }).
-shape-alike = Neither slopes nor intercepts differ by more than scatter and days explain ({ $numbers }).
+cause-untold = What a difference comes from cannot be told without a heat balance of both.
+# The next six are followed by cause-numbers.
+cause-no-difference = As no difference is shown, no cause of one is named.
+cause-not-shown = What the difference comes from is not shown.
+cause-more-gain = { $second } takes in more sunlight than { $first }, as after a change of optics.
+cause-less-gain = { $second } takes in less sunlight than { $first }, as after a change of optics.
+cause-more-loss = { $second } loses more heat for each kelvin than { $first }, as with poorer insulation, more wind or a lid left off.
+cause-less-loss = { $second } loses less heat for each kelvin than { $first }, as with better insulation, less wind or a lid put on.
+# Differences with their signs, and 95 % intervals.
+cause-numbers = { $second } less { $first } by the heat balances: gain { $gain } m² ({ $gain_interval } m²), loss { $loss } W/K ({ $loss_interval } W/K).
 
 ## Comparison: what a reader must know first
 
@@ -1270,7 +1272,7 @@ warning-indicative = { $campaign } is only indicative: a difference from it is n
 warning-few-days = { $campaign } was tested on { $days ->
         [one] { $days } day
        *[other] { $days } days
-    } only: how much its days differ is hardly known, and its intervals may be too narrow.
+    } only: how much its days differ is hardly known.
 # { $departures }: messages that begin with departure-, with ";" between them.
 warning-departures = { $campaign } was tested by other limits than A, and is compared all the same: { $departures }.
 warning-estimated = The irradiance of { $campaign } is estimated, not measured.
@@ -1300,6 +1302,10 @@ ratings-slope = b, W/K
 ratings-r-squared = R²
 ratings-intervals = intervals
 ratings-days = days
+# Means over the used intervals.
+ratings-sun = sun, W/m²
+ratings-air = air, °C
+ratings-wind = wind, m/s
 ratings-conformity = conformity
 ratings-conforms = conforms
 ratings-conforms-with-notes = conforms with notes
@@ -1315,7 +1321,7 @@ per-unit-heating = { $load } from { $degrees }
 # A cell: the rating for each piece of money. { $currency }: as the tester wrote it.
 per-unit-of-cost = { $rating } W/{ $currency }
 per-unit-no-currency = (currency not stated)
-per-unit-note = Ps(50) over area, mass and cost as the campaign files state them, which are taken as exact. Heating times with their 95 % range: 700 W/m², air of { $ambient } for all, the pot's own heat left out.
+per-unit-note = Ps(50) over area, mass and cost as the campaign files state them, which are taken as exact. Heating times with their 95 % range, by each cooker's heat balance: 700 W/m², air of { $ambient } for all, the pot's own heat left out.
 # Cells: a time with its range.
 heating-time = { $best } ({ $shortest } – { $longest })
 heating-time-or-never = { $best } ({ $shortest } – never)
@@ -1330,7 +1336,9 @@ caution-compared = Hot surfaces and steam burn, the focus can blind and start fi
 section-differences = Differences, and what they rest on
 # Headers have little room.
 page-comparison-pair = pair
-page-comparison-difference = difference of Ps(50)
+# Which figure the difference is of: difference-of-ratings or difference-of-common.
+page-comparison-figure = figure
+page-comparison-difference = difference
 page-comparison-interval = 95 % interval
 page-comparison-p = p
 # Probabilities corrected for the number of pairs.
@@ -1346,9 +1354,13 @@ difference-paired = paired by day, { $days ->
     }
 difference-real = real
 difference-not-shown = not shown
-page-comparison-shapes = Slope or intercept: what a change may come from
+# In place of real and not shown, where irradiance differed.
+difference-scaled = suns differ
+difference-of-ratings = Ps(50)
+difference-of-common = power at 700 W/m², 50 K
+page-comparison-causes = Gain or loss: what a difference comes from
 # { $pair }: "B − A".
-pair-budget-title = Uncertainty of { $pair }
+pair-budget-title = Uncertainty of { $pair }: { $figure }
 # Headers: what a source gives the difference, and what it would give it if the campaigns
 # had no instrument in common.
 page-comparison-source = source
@@ -1370,6 +1382,7 @@ comparison-report = report
 comparison-cooker = cooker
 comparison-test = test
 comparison-line = line
+comparison-balance = heat balance
 comparison-instruments = instruments
 comparison-conformity = conformity
 comparison-mass = mass
@@ -1387,6 +1400,9 @@ comparison-line-text = { $intervals ->
         [one] { $intervals } used interval
        *[other] { $intervals } used intervals
     } at Td from { $range } K
+# The heat balance, each figure with its ±.
+comparison-balance-text = gain { $gain } m², loss { $loss } W/K, { $power } W at 700 W/m² and 50 K (95 %)
+comparison-no-balance = none could be fitted
 comparison-instrument = { $quantity }: { $instrument }, { $uncertainty }
 
 ## Comparison: method and provenance
@@ -1395,14 +1411,16 @@ section-method = Method and provenance
 page-comparison-made-with = Made with
 # Titles of standards stay as they are.
 comparison-practice = ASAE S580.1 for each rating; JCGM 100:2008 for the differences
-comparison-note-difference = A difference is that of the lines at Td = 50 K. Its uncertainty has the scatter and days of both campaigns, and what their instruments do not share. Instruments are one and the same where the campaign files give one id; those without an id count as different, which makes the uncertainty larger. Specific heat is common to all.
-comparison-note-paired = Where both were tested on the same days at one site, and days matter, differences are taken day by day, so that what a day does to both cancels.
+comparison-note-ratings = Each rating is that of the practice: Ps(50), read off the line at Td = 50 K. It scales power in proportion to 700 W/m², losses too. Where the mean irradiance of both tests is alike, the difference that is called real or not shown is that of the ratings.
+comparison-note-suns = Where mean irradiance differs by more than { $percent } %, it is the difference of the powers at 700 W/m² and 50 K by the heat balances. A heat balance is P = g·G − u·Td, fitted to every interval with sound readings. It takes gain g and loss u to be the same under both suns; no wind is corrected for.
+comparison-note-uncertainty = The uncertainty of a difference has the scatter and days of both campaigns, each by leaving out one day at a time, and what their instruments do not share. Instruments are one and the same where the campaign files give one id; those without an id count as different, which makes the uncertainty larger. What an estimate of irradiance is off by is one error where both were estimated in the same way, at one site on the same days. Specific heat is common to all.
+comparison-note-paired = Where both were tested on the same days at one site, on three days or more, each day is left out of both at once, so that what a day does to both cancels.
 comparison-note-p = p is the probability of so large a difference if there is none (Student's t, Welch–Satterthwaite); the corrected p allows for { $pairs ->
         [one] { $pairs } pair
        *[other] { $pairs } pairs
-    } by Holm's method. A difference is called real where the corrected p is under 0.05.
-comparison-note-shapes = Slopes and intercepts are compared by analysis of covariance, from scatter and days alone; where days matter every day has an intercept of its own. Instruments that differ could move both by as much as their uncertainty. Their p are not corrected for the number of pairs.
-comparison-note-needed = How many more intervals are needed: for a chance of four in five to show a difference of that size at 95 %, if the spread stays as it was seen.
+    } by Holm's method. A difference is called real where the corrected p is under 0.05 and both were tested on several days.
+comparison-note-causes = What a difference comes from is told by the differences of g and u, each with scatter, days and instruments. A cause is named where a difference is real and p of g or u is under 0.05; these p are not corrected for the number of pairs.
+comparison-note-needed = How many more days are needed: for a chance of four in five to show a difference of that size at 95 %, if days and scatter stay as they were seen.
 comparison-note-reports = Each rating has its own report, with its readings, conditions and budget.
 
 # The plan of a test day, for the terminal and for the field sheet: one page for a pencil,

@@ -643,8 +643,11 @@ instrument-with-id = { $description } ({ $id })
 # As in English
 instrument-estimated = { $instrument }, { $way }
 # { $uncertainty } as in the other rows.
-instrument-estimated-uncertainty = { $uncertainty }; sección { $section }
-instrument-uncertainty-of-model = la del modelo; sección { $section }
+instrument-estimated-uncertainty = { $uncertainty }; { $budget }
+instrument-uncertainty-of-model = la del modelo; { $budget }
+# { $budget }: where it stands.
+budget-in-section = sección { $section }
+budget-in-own-report = el balance de incertidumbre está en su propio informe
 instrument-by-class = por su clase, { $basis }
 instrument-by-eye = a ojo, escala de Beaufort (WMO-No. 8)
 instrument-by-eye-uncertainty = el margen de un grado, por ejemplo de 0,3 a 1,5 m/s
@@ -1226,9 +1229,15 @@ comparison-end = Fin del informe { $number }
 
 # A range of numbers.
 comparison-span = { $from } a { $to }
+# Before what is said of the difference at common conditions, or verdict-untold.
+# { $first_sun }, { $second_sun }: mean irradiance.
+verdict-suns = Las calificaciones de { $second } y { $first } difieren en { $difference } W ({ $interval } W), pero { $second } se ensayó con { $second_sun } W/m² y { $first } con { $first_sun } W/m², y una calificación escala las pérdidas con el sol: por sí sola no distingue las cocinas.
+# The sentence that follows is of that.
+verdict-common = Lo que sigue es de las potencias a 700 W/m² y 50 K, según los balances térmicos.
+verdict-untold = Sin un balance térmico de ambas no se puede saber si las cocinas difieren.
 verdict-shown-more = { $second } da { $difference } W más que { $first } ({ $interval } W): una diferencia real.
 verdict-shown-less = { $second } da { $difference } W menos que { $first } ({ $interval } W): una diferencia real.
-# { $share }: the difference as a part of the rating of the first.
+# { $share }: the difference as a part of the power of the first.
 verdict-shown-more-share = { $second } da { $difference } W más que { $first } ({ $interval } W), un { $share } %: una diferencia real.
 verdict-shown-less-share = { $second } da { $difference } W menos que { $first } ({ $interval } W), un { $share } %: una diferencia real.
 verdict-one-day-more = { $second } dio { $difference } W más que { $first } ({ $interval } W) al ensayarse, pero no en varios días cada una, de modo que los días por sí solos pueden explicarlo: ensaye ambas de nuevo en otros días.
@@ -1247,37 +1256,30 @@ verdict-not-shown-less = No se pudo demostrar ninguna diferencia entre { $second
 # "One" is a difference, in the next three.
 needed-other-days = Ensaye ambas de nuevo en otros días.
 needed-none = Una de { $sought } W muy probablemente se habría visto.
-needed-more = Con { $more ->
-        [one] { $more } intervalo utilizado más
-       *[other] { $more } intervalos utilizados más
-    } de cada una, muy probablemente se demostraría una de { $sought } W.
-needed-no-number = Más intervalos por sí solos difícilmente demostrarían una de { $sought } W: los días, o los instrumentos que no son el mismo según su id, difieren demasiado.
+needed-days = Con { $days ->
+        [one] { $days } día más
+       *[other] { $days } días más
+    } como los ensayados, de cada una, muy probablemente se demostraría una de { $sought } W.
+needed-no-number = Más días por sí solos difícilmente demostrarían una de { $sought } W: los días, o los instrumentos que no son el mismo según su id, difieren demasiado.
 comparison-in-all = En total se demuestra una diferencia real en { $shown } de { $pairs ->
         [one] { $pairs } par
        *[other] { $pairs } pares
     }; la sección { $section } los contiene todos.
 
-## Comparison: slope or intercept
+## Comparison: what a difference comes from
 #
-# The line is power against temperature difference: its slope tells of heat lost, its
-# intercept of sunlight taken in. { $numbers }: shape-numbers.
+# By the heat balances: gain is what is taken in of sunlight, loss what is lost to the air.
 
-shape-unknown = Demasiado pocos intervalos, o ninguno con dispersión, para comparar pendientes.
-# Differences of both lines, with their signs and probabilities.
-shape-numbers = pendiente { $slope } W/K, p = { $slope_p }; ordenada en el origen { $intercept } W, p = { $intercept_p }
-# Days, and not intervals, are taken as independent.
-shape-numbers-by-days = pendiente { $slope } W/K, p = { $slope_p }; ordenada en el origen { $intercept } W, p = { $intercept_p }; por días
-# Instruments and single days are not in these tests.
-shape-no-cause = Como no se demuestra ninguna diferencia de Ps(50), no se nombra causa alguna: { $numbers }.
-shape-both-less-loss-more-sun = Ambas difieren: { $second } pierde menos calor por cada kelvin que { $first }, como con un aislamiento mejor; y { $second } capta más luz solar que { $first }, como tras un cambio de la óptica ({ $numbers }).
-shape-both-less-loss-less-sun = Ambas difieren: { $second } pierde menos calor por cada kelvin que { $first }, como con un aislamiento mejor; y { $second } capta menos luz solar que { $first }, como tras un cambio de la óptica ({ $numbers }).
-shape-both-more-loss-more-sun = Ambas difieren: { $second } pierde más calor por cada kelvin que { $first }, como con un aislamiento peor; y { $second } capta más luz solar que { $first }, como tras un cambio de la óptica ({ $numbers }).
-shape-both-more-loss-less-sun = Ambas difieren: { $second } pierde más calor por cada kelvin que { $first }, como con un aislamiento peor; y { $second } capta menos luz solar que { $first }, como tras un cambio de la óptica ({ $numbers }).
-shape-slopes-less-loss = Las pendientes difieren y las ordenadas en el origen no: { $second } pierde menos calor por cada kelvin que { $first }, como con un aislamiento mejor; la óptica parece igual ({ $numbers }).
-shape-slopes-more-loss = Las pendientes difieren y las ordenadas en el origen no: { $second } pierde más calor por cada kelvin que { $first }, como con un aislamiento peor; la óptica parece igual ({ $numbers }).
-shape-levels-more-sun = Las rectas son paralelas pero no están a la misma altura: { $second } capta más luz solar que { $first }, como tras un cambio de la óptica; las pérdidas parecen iguales ({ $numbers }).
-shape-levels-less-sun = Las rectas son paralelas pero no están a la misma altura: { $second } capta menos luz solar que { $first }, como tras un cambio de la óptica; las pérdidas parecen iguales ({ $numbers }).
-shape-alike = Ni las pendientes ni las ordenadas en el origen difieren más de lo que explican la dispersión y los días ({ $numbers }).
+cause-untold = Sin un balance térmico de ambas no se puede saber de qué viene una diferencia.
+# The next six are followed by cause-numbers.
+cause-no-difference = Como no se demuestra ninguna diferencia, no se nombra causa alguna.
+cause-not-shown = No queda demostrado de qué viene la diferencia.
+cause-more-gain = { $second } capta más luz solar que { $first }, como tras un cambio de la óptica.
+cause-less-gain = { $second } capta menos luz solar que { $first }, como tras un cambio de la óptica.
+cause-more-loss = { $second } pierde más calor por cada kelvin que { $first }, como con un aislamiento peor, más viento o sin tapa.
+cause-less-loss = { $second } pierde menos calor por cada kelvin que { $first }, como con un aislamiento mejor, menos viento o con tapa.
+# Differences with their signs, and 95 % intervals.
+cause-numbers = { $second } menos { $first } según los balances térmicos: ganancia { $gain } m² ({ $gain_interval } m²), pérdida { $loss } W/K ({ $loss_interval } W/K).
 
 ## Comparison: what a reader must know first
 
@@ -1286,7 +1288,7 @@ warning-indicative = { $campaign } es solo indicativa: una diferencia respecto a
 warning-few-days = { $campaign } se ensayó solo en { $days ->
         [one] { $days } día
        *[other] { $days } días
-    }: apenas se sabe cuánto difieren sus días, y sus intervalos pueden ser demasiado estrechos.
+    }: apenas se sabe cuánto difieren sus días.
 # { $departures }: messages that begin with departure-, with ";" between them.
 warning-departures = { $campaign } se ensayó con límites distintos de los de A, y aun así se compara: { $departures }.
 warning-estimated = La irradiancia de { $campaign } es estimada, no medida.
@@ -1320,6 +1322,10 @@ ratings-slope = b, W/K
 ratings-r-squared = R²
 ratings-intervals = intervalos
 ratings-days = días
+# Means over the used intervals.
+ratings-sun = sol, W/m²
+ratings-air = aire, °C
+ratings-wind = viento, m/s
 ratings-conformity = conformidad
 ratings-conforms = conforme
 ratings-conforms-with-notes = conforme con notas
@@ -1336,7 +1342,7 @@ per-unit-heating = { $load } de { $degrees }
 # As in English
 per-unit-of-cost = { $rating } W/{ $currency }
 per-unit-no-currency = (moneda no indicada)
-per-unit-note = Ps(50) dividida entre el área, la masa y el costo según los archivos de campaña, que se toman como exactos. Tiempos de calentamiento con su margen del 95 %: 700 W/m², aire a { $ambient } para todas, sin contar el calor propio de la olla.
+per-unit-note = Ps(50) dividida entre el área, la masa y el costo según los archivos de campaña, que se toman como exactos. Tiempos de calentamiento con su margen del 95 %, según el balance térmico de cada cocina: 700 W/m², aire a { $ambient } para todas, sin contar el calor propio de la olla.
 # Cells: a time with its range.
 # As in English
 heating-time = { $best } ({ $shortest } – { $longest })
@@ -1352,7 +1358,9 @@ caution-compared = Las superficies calientes y el vapor queman, el foco puede ce
 section-differences = Diferencias, y en qué se apoyan
 # Headers have little room.
 page-comparison-pair = par
-page-comparison-difference = diferencia de Ps(50)
+# Which figure the difference is of: difference-of-ratings or difference-of-common.
+page-comparison-figure = magnitud
+page-comparison-difference = diferencia
 page-comparison-interval = intervalo 95 %
 # As in English
 page-comparison-p = p
@@ -1370,9 +1378,14 @@ difference-paired = emparejadas por día, { $days ->
 # As in English
 difference-real = real
 difference-not-shown = no demostrada
-page-comparison-shapes = Pendiente u ordenada en el origen: de qué puede venir un cambio
+# In place of real and not shown, where irradiance differed.
+difference-scaled = soles distintos
+# As in English
+difference-of-ratings = Ps(50)
+difference-of-common = potencia a 700 W/m², 50 K
+page-comparison-causes = Ganancia o pérdida: de qué viene una diferencia
 # { $pair }: "B − A".
-pair-budget-title = Incertidumbre de { $pair }
+pair-budget-title = Incertidumbre de { $pair }: { $figure }
 # Headers: what a source gives the difference, and what it would give it if the campaigns
 # had no instrument in common.
 page-comparison-source = fuente
@@ -1395,6 +1408,7 @@ comparison-report = informe
 comparison-cooker = cocina
 comparison-test = ensayos
 comparison-line = recta
+comparison-balance = balance térmico
 comparison-instruments = instrumentos
 comparison-conformity = conformidad
 comparison-mass = masa
@@ -1415,6 +1429,9 @@ comparison-line-text = { $intervals ->
         [one] { $intervals } intervalo utilizado
        *[other] { $intervals } intervalos utilizados
     } con Td de { $range } K
+# The heat balance, each figure with its ±.
+comparison-balance-text = ganancia { $gain } m², pérdida { $loss } W/K, { $power } W a 700 W/m² y 50 K (95 %)
+comparison-no-balance = no se pudo ajustar ninguno
 # As in English
 comparison-instrument = { $quantity }: { $instrument }, { $uncertainty }
 
@@ -1424,14 +1441,16 @@ section-method = Método y procedencia
 page-comparison-made-with = Hecho con
 # Titles of standards stay as they are.
 comparison-practice = ASAE S580.1 para cada calificación; JCGM 100:2008 para las diferencias
-comparison-note-difference = Una diferencia es la de las rectas en Td = 50 K. Su incertidumbre contiene la dispersión y los días de ambas campañas, y lo que sus instrumentos no comparten. Los instrumentos son uno y el mismo donde los archivos de campaña dan un mismo id; los que no tienen id cuentan como distintos, lo que aumenta la incertidumbre. El calor específico es común a todas.
-comparison-note-paired = Donde ambas se ensayaron los mismos días en un mismo lugar, y los días influyen, las diferencias se toman día por día, de modo que se anula lo que un día hace a ambas.
+comparison-note-ratings = Cada calificación es la de la práctica: Ps(50), leída de la recta en Td = 50 K. Escala la potencia en proporción a 700 W/m², también las pérdidas. Donde la irradiancia media de ambos ensayos es semejante, la diferencia que se llama real o no demostrada es la de las calificaciones.
+comparison-note-suns = Donde la irradiancia media difiere en más de { $percent } %, es la diferencia de las potencias a 700 W/m² y 50 K según los balances térmicos. Un balance térmico es P = g·G − u·Td, ajustado a cada intervalo con lecturas fiables. Supone que la ganancia g y la pérdida u son las mismas bajo ambos soles; no se corrige ningún viento.
+comparison-note-uncertainty = La incertidumbre de una diferencia contiene la dispersión y los días de ambas campañas, cada una dejando fuera un día cada vez, y lo que sus instrumentos no comparten. Los instrumentos son uno y el mismo donde los archivos de campaña dan un mismo id; los que no tienen id cuentan como distintos, lo que aumenta la incertidumbre. El error de una estimación de la irradiancia es uno solo donde ambas se estimaron del mismo modo, en un mismo lugar y los mismos días. El calor específico es común a todas.
+comparison-note-paired = Donde ambas se ensayaron los mismos días en un mismo lugar, en tres días o más, cada día se deja fuera de ambas a la vez, de modo que se anula lo que un día hace a ambas.
 comparison-note-p = p es la probabilidad de una diferencia tan grande si no hay ninguna (t de Student, Welch–Satterthwaite); la p corregida tiene en cuenta { $pairs ->
         [one] { $pairs } par
        *[other] { $pairs } pares
-    } por el método de Holm. Una diferencia se llama real donde la p corregida es menor que 0,05.
-comparison-note-shapes = Las pendientes y las ordenadas en el origen se comparan por análisis de covarianza, solo a partir de la dispersión y los días; donde los días influyen, cada día tiene su propia ordenada en el origen. Instrumentos distintos podrían desplazar ambas tanto como su incertidumbre. Sus p no están corregidas por el número de pares.
-comparison-note-needed = Cuántos intervalos más hacen falta: para una probabilidad de cuatro entre cinco de demostrar una diferencia de ese tamaño al 95 %, si la dispersión sigue como se vio.
+    } por el método de Holm. Una diferencia se llama real donde la p corregida es menor que 0,05 y ambas se ensayaron en varios días.
+comparison-note-causes = De qué viene una diferencia lo dicen las diferencias de g y de u, cada una con dispersión, días e instrumentos. Se nombra una causa donde una diferencia es real y la p de g o de u es menor que 0,05; estas p no están corregidas por el número de pares.
+comparison-note-needed = Cuántos días más hacen falta: para una probabilidad de cuatro entre cinco de demostrar una diferencia de ese tamaño al 95 %, si los días y la dispersión siguen como se vieron.
 comparison-note-reports = Cada calificación tiene su propio informe, con sus lecturas, condiciones y balance de incertidumbre.
 
 # The plan of a test day, for the terminal and for the field sheet: one page for a pencil,

@@ -681,8 +681,12 @@ instrument-with-id = { $description } ({ $id })
 # As in English
 instrument-estimated = { $instrument }, { $way }
 # { $uncertainty } as in the other rows.
-instrument-estimated-uncertainty = { $uncertainty } ; section { $section }
-instrument-uncertainty-of-model = celle du modèle ; section { $section }
+instrument-estimated-uncertainty = { $uncertainty } ; { $budget }
+instrument-uncertainty-of-model = celle du modèle ; { $budget }
+# { $budget }: where it stands.
+# As in English
+budget-in-section = section { $section }
+budget-in-own-report = le bilan d’incertitude est dans son propre rapport
 instrument-by-class = selon sa classe, { $basis }
 instrument-by-eye = à vue, échelle de Beaufort (WMO-No. 8)
 instrument-by-eye-uncertainty = la plage d’un degré, par exemple 0,3 à 1,5 m/s
@@ -1264,9 +1268,15 @@ comparison-end = Fin du rapport { $number }
 
 # A range of numbers.
 comparison-span = { $from } à { $to }
+# Before what is said of the difference at common conditions, or verdict-untold.
+# { $first_sun }, { $second_sun }: mean irradiance.
+verdict-suns = Les évaluations de { $second } et de { $first } diffèrent de { $difference } W ({ $interval } W), mais { $second } a été essayé sous { $second_sun } W/m² et { $first } sous { $first_sun } W/m², et une évaluation met les pertes à l’échelle du soleil : à elle seule, elle ne distingue pas les cuiseurs.
+# The sentence that follows is of that.
+verdict-common = Ce qui suit porte sur les puissances à 700 W/m² et 50 K, d’après les bilans thermiques.
+verdict-untold = Sans bilan thermique des deux, on ne peut pas dire si les cuiseurs diffèrent.
 verdict-shown-more = { $second } donne { $difference } W de plus que { $first } ({ $interval } W) : une différence réelle.
 verdict-shown-less = { $second } donne { $difference } W de moins que { $first } ({ $interval } W) : une différence réelle.
-# { $share }: the difference as a part of the rating of the first.
+# { $share }: the difference as a part of the power of the first.
 verdict-shown-more-share = { $second } donne { $difference } W de plus que { $first } ({ $interval } W), { $share } % : une différence réelle.
 verdict-shown-less-share = { $second } donne { $difference } W de moins que { $first } ({ $interval } W), { $share } % : une différence réelle.
 verdict-one-day-more = { $second } a donné { $difference } W de plus que { $first } ({ $interval } W) lors des essais, mais pas sur plusieurs jours chacun ; les jours seuls peuvent donc l’expliquer : essayez de nouveau les deux d’autres jours.
@@ -1285,37 +1295,30 @@ verdict-not-shown-less = Aucune différence entre { $second } et { $first } n’
 # "One" is a difference, in the next three.
 needed-other-days = Essayez de nouveau les deux d’autres jours.
 needed-none = Une différence de { $sought } W aurait très probablement été vue.
-needed-more = Avec { $more ->
-        [one] { $more } intervalle retenu de plus
-       *[other] { $more } intervalles retenus de plus
-    } pour chacun, on en verrait très probablement une de { $sought } W.
-needed-no-number = Des intervalles de plus, à eux seuls, n’en montreraient guère une de { $sought } W : les jours, ou les instruments dont l’id n’est pas le même, diffèrent trop.
+needed-days = Avec { $days ->
+        [one] { $days } jour de plus
+       *[other] { $days } jours de plus
+    } comme ceux des essais, pour chacun, on en verrait très probablement une de { $sought } W.
+needed-no-number = Des jours de plus, à eux seuls, n’en montreraient guère une de { $sought } W : les jours, ou les instruments dont l’id n’est pas le même, diffèrent trop.
 comparison-in-all = En tout, une différence réelle est démontrée pour { $shown } sur { $pairs ->
         [one] { $pairs } paire
        *[other] { $pairs } paires
     } ; la section { $section } les donne toutes.
 
-## Comparison: slope or intercept
+## Comparison: what a difference comes from
 #
-# The line is power against temperature difference: its slope tells of heat lost, its
-# intercept of sunlight taken in. { $numbers }: shape-numbers.
+# By the heat balances: gain is what is taken in of sunlight, loss what is lost to the air.
 
-shape-unknown = Trop peu d’intervalles, ou aucun qui se disperse, pour comparer les pentes.
-# Differences of both lines, with their signs and probabilities.
-shape-numbers = pente { $slope } W/K, p = { $slope_p } ; ordonnée à l’origine { $intercept } W, p = { $intercept_p }
-# Days, and not intervals, are taken as independent.
-shape-numbers-by-days = pente { $slope } W/K, p = { $slope_p } ; ordonnée à l’origine { $intercept } W, p = { $intercept_p } ; par jours
-# Instruments and single days are not in these tests.
-shape-no-cause = Comme aucune différence de Ps(50) n’est démontrée, aucune cause n’en est nommée : { $numbers }.
-shape-both-less-loss-more-sun = Les deux diffèrent : { $second } perd moins de chaleur par kelvin que { $first }, comme avec une meilleure isolation ; et { $second } capte plus de soleil que { $first }, comme après un changement d’optique ({ $numbers }).
-shape-both-less-loss-less-sun = Les deux diffèrent : { $second } perd moins de chaleur par kelvin que { $first }, comme avec une meilleure isolation ; et { $second } capte moins de soleil que { $first }, comme après un changement d’optique ({ $numbers }).
-shape-both-more-loss-more-sun = Les deux diffèrent : { $second } perd plus de chaleur par kelvin que { $first }, comme avec une moins bonne isolation ; et { $second } capte plus de soleil que { $first }, comme après un changement d’optique ({ $numbers }).
-shape-both-more-loss-less-sun = Les deux diffèrent : { $second } perd plus de chaleur par kelvin que { $first }, comme avec une moins bonne isolation ; et { $second } capte moins de soleil que { $first }, comme après un changement d’optique ({ $numbers }).
-shape-slopes-less-loss = Les pentes diffèrent et les ordonnées à l’origine non : { $second } perd moins de chaleur par kelvin que { $first }, comme avec une meilleure isolation ; les optiques semblent pareilles ({ $numbers }).
-shape-slopes-more-loss = Les pentes diffèrent et les ordonnées à l’origine non : { $second } perd plus de chaleur par kelvin que { $first }, comme avec une moins bonne isolation ; les optiques semblent pareilles ({ $numbers }).
-shape-levels-more-sun = Les droites sont parallèles mais pas à la même hauteur : { $second } capte plus de soleil que { $first }, comme après un changement d’optique ; les pertes semblent pareilles ({ $numbers }).
-shape-levels-less-sun = Les droites sont parallèles mais pas à la même hauteur : { $second } capte moins de soleil que { $first }, comme après un changement d’optique ; les pertes semblent pareilles ({ $numbers }).
-shape-alike = Ni les pentes ni les ordonnées à l’origine ne diffèrent plus que la dispersion et les jours ne l’expliquent ({ $numbers }).
+cause-untold = Sans bilan thermique des deux, on ne peut pas dire d’où vient une différence.
+# The next six are followed by cause-numbers.
+cause-no-difference = Comme aucune différence n’est démontrée, aucune cause n’est nommée.
+cause-not-shown = D’où vient la différence n’est pas démontré.
+cause-more-gain = { $second } capte plus de soleil que { $first }, comme après un changement d’optique.
+cause-less-gain = { $second } capte moins de soleil que { $first }, comme après un changement d’optique.
+cause-more-loss = { $second } perd plus de chaleur par kelvin que { $first }, comme avec une moins bonne isolation, plus de vent ou sans couvercle.
+cause-less-loss = { $second } perd moins de chaleur par kelvin que { $first }, comme avec une meilleure isolation, moins de vent ou un couvercle.
+# Differences with their signs, and 95 % intervals.
+cause-numbers = { $second } moins { $first } d’après les bilans thermiques : gain { $gain } m² ({ $gain_interval } m²), perte { $loss } W/K ({ $loss_interval } W/K).
 
 ## Comparison: what a reader must know first
 
@@ -1324,7 +1327,7 @@ warning-indicative = La campagne { $campaign } n’est qu’indicative : une di
 warning-few-days = La campagne { $campaign } n’a été menée que sur { $days ->
         [one] { $days } jour
        *[other] { $days } jours
-    } : on ne sait guère combien ses jours diffèrent, et ses intervalles de confiance peuvent être trop étroits.
+    } : on ne sait guère combien ses jours diffèrent.
 # { $departures }: messages that begin with departure-, with ";" between them.
 warning-departures = La campagne { $campaign } a été menée avec d’autres limites que A, et est comparée malgré tout : { $departures }.
 warning-estimated = L’éclairement de { $campaign } est estimé, non mesuré.
@@ -1357,6 +1360,11 @@ ratings-slope = b, W/K
 ratings-r-squared = R²
 ratings-intervals = intervalles
 ratings-days = jours
+# Means over the used intervals.
+ratings-sun = soleil, W/m²
+# As in English
+ratings-air = air, °C
+ratings-wind = vent, m/s
 ratings-conformity = conformité
 ratings-conforms = conforme
 ratings-conforms-with-notes = conforme avec remarques
@@ -1373,7 +1381,7 @@ per-unit-heating = { $load } de { $degrees }
 # As in English
 per-unit-of-cost = { $rating } W/{ $currency }
 per-unit-no-currency = (monnaie non indiquée)
-per-unit-note = Ps(50) rapporté à la surface, à la masse et au coût indiqués dans les fichiers de campagne, supposés exacts. Durées de chauffage avec leur plage à 95 % : 700 W/m², air à { $ambient } pour tous, sans la chaleur propre de la marmite.
+per-unit-note = Ps(50) rapporté à la surface, à la masse et au coût indiqués dans les fichiers de campagne, supposés exacts. Durées de chauffage avec leur plage à 95 %, d’après le bilan thermique de chaque cuiseur : 700 W/m², air à { $ambient } pour tous, sans la chaleur propre de la marmite.
 # Cells: a time with its range.
 # As in English
 heating-time = { $best } ({ $shortest } – { $longest })
@@ -1389,7 +1397,9 @@ caution-compared = Les surfaces chaudes et la vapeur brûlent, le foyer peut ren
 section-differences = Différences, et ce sur quoi elles reposent
 # Headers have little room.
 page-comparison-pair = paire
-page-comparison-difference = différence de Ps(50)
+# Which figure the difference is of: difference-of-ratings or difference-of-common.
+page-comparison-figure = grandeur
+page-comparison-difference = différence
 page-comparison-interval = intervalle à 95 %
 # As in English
 page-comparison-p = p
@@ -1406,9 +1416,14 @@ difference-paired = appariés par jour, { $days ->
     }
 difference-real = réelle
 difference-not-shown = non démontrée
-page-comparison-shapes = Pente ou ordonnée à l’origine : d’où peut venir un changement
+# In place of real and not shown, where irradiance differed.
+difference-scaled = soleils différents
+# As in English
+difference-of-ratings = Ps(50)
+difference-of-common = puissance à 700 W/m², 50 K
+page-comparison-causes = Gain ou perte : d’où vient une différence
 # { $pair }: "B − A".
-pair-budget-title = Incertitude de { $pair }
+pair-budget-title = Incertitude de { $pair } : { $figure }
 # Headers: what a source gives the difference, and what it would give it if the campaigns
 # had no instrument in common.
 # As in English
@@ -1431,6 +1446,7 @@ comparison-report = rapport
 comparison-cooker = cuiseur
 comparison-test = essais
 comparison-line = droite
+comparison-balance = bilan thermique
 # As in English
 comparison-instruments = instruments
 comparison-conformity = conformité
@@ -1452,6 +1468,9 @@ comparison-line-text = { $intervals ->
         [one] { $intervals } intervalle retenu
        *[other] { $intervals } intervalles retenus
     } pour Td de { $range } K
+# The heat balance, each figure with its ±.
+comparison-balance-text = gain { $gain } m², perte { $loss } W/K, { $power } W à 700 W/m² et 50 K (95 %)
+comparison-no-balance = aucun n’a pu être ajusté
 comparison-instrument = { $quantity } : { $instrument }, { $uncertainty }
 
 ## Comparison: method and provenance
@@ -1460,14 +1479,16 @@ section-method = Méthode et provenance
 page-comparison-made-with = Réalisé avec
 # Titles of standards stay as they are.
 comparison-practice = ASAE S580.1 pour chaque évaluation ; JCGM 100:2008 pour les différences
-comparison-note-difference = Une différence est celle des droites à Td = 50 K. Son incertitude comprend la dispersion et les jours des deux campagnes, et ce que leurs instruments n’ont pas en commun. Les instruments sont les mêmes quand les fichiers de campagne donnent un même id ; ceux sans id comptent comme différents, ce qui agrandit l’incertitude. La chaleur massique est commune à tous.
-comparison-note-paired = Quand les deux ont été essayés les mêmes jours sur un même site, et que les jours comptent, les différences sont prises jour par jour, de sorte que ce qu’un jour fait aux deux s’annule.
+comparison-note-ratings = Chaque évaluation est celle de la pratique : Ps(50), lu sur la droite à Td = 50 K. Elle met la puissance à l’échelle de 700 W/m², pertes comprises. Quand l’éclairement moyen des deux essais est semblable, la différence dite réelle ou non démontrée est celle des évaluations.
+comparison-note-suns = Quand l’éclairement moyen diffère de plus de { $percent } %, c’est la différence des puissances à 700 W/m² et 50 K d’après les bilans thermiques. Un bilan thermique est P = g·G − u·Td, ajusté à tous les intervalles dont les relevés sont fiables. Il suppose que le gain g et la perte u sont les mêmes sous les deux soleils ; le vent n’est pas corrigé.
+comparison-note-uncertainty = L’incertitude d’une différence comprend la dispersion et les jours des deux campagnes, chacune en laissant de côté un jour à la fois, et ce que leurs instruments n’ont pas en commun. Les instruments sont les mêmes quand les fichiers de campagne donnent un même id ; ceux sans id comptent comme différents, ce qui agrandit l’incertitude. L’erreur d’une estimation de l’éclairement n’est qu’une seule erreur quand les deux ont été estimés de la même façon, sur un même site les mêmes jours. La chaleur massique est commune à tous.
+comparison-note-paired = Quand les deux ont été essayés les mêmes jours sur un même site, trois jours au moins, chaque jour est laissé de côté pour les deux à la fois, de sorte que ce qu’un jour fait aux deux s’annule.
 comparison-note-p = p est la probabilité d’une différence aussi grande s’il n’y en a aucune (t de Student, Welch–Satterthwaite) ; le p corrigé tient compte de { $pairs ->
         [one] { $pairs } paire
        *[other] { $pairs } paires
-    } par la méthode de Holm. Une différence est dite réelle quand le p corrigé est inférieur à 0,05.
-comparison-note-shapes = Pentes et ordonnées à l’origine sont comparées par analyse de covariance, d’après la dispersion et les jours seuls ; quand les jours comptent, chaque jour a sa propre ordonnée à l’origine. Des instruments différents pourraient déplacer les deux d’autant que leur incertitude. Leurs p ne sont pas corrigés du nombre de paires.
-comparison-note-needed = Nombre d’intervalles de plus qu’il faut : pour quatre chances sur cinq de démontrer à 95 % une différence de cette taille, si la dispersion reste telle qu’elle a été vue.
+    } par la méthode de Holm. Une différence est dite réelle quand le p corrigé est inférieur à 0,05 et que les deux ont été essayés sur plusieurs jours.
+comparison-note-causes = D’où vient une différence, ce sont les différences de g et de u qui le disent, chacune avec dispersion, jours et instruments. Une cause est nommée quand une différence est réelle et que le p de g ou de u est inférieur à 0,05 ; ces p ne sont pas corrigés du nombre de paires.
+comparison-note-needed = Nombre de jours de plus qu’il faut : pour quatre chances sur cinq de démontrer à 95 % une différence de cette taille, si les jours et la dispersion restent tels qu’ils ont été vus.
 comparison-note-reports = Chaque évaluation a son propre rapport, avec ses relevés, ses conditions et son bilan.
 
 # The plan of a test day, for the terminal and for the field sheet: one page for a pencil,

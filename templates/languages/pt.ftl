@@ -650,8 +650,11 @@ instrument-with-id = { $description } ({ $id })
 # As in English
 instrument-estimated = { $instrument }, { $way }
 # { $uncertainty } as in the other rows.
-instrument-estimated-uncertainty = { $uncertainty }; capítulo { $section }
-instrument-uncertainty-of-model = a do modelo; capítulo { $section }
+instrument-estimated-uncertainty = { $uncertainty }; { $budget }
+instrument-uncertainty-of-model = a do modelo; { $budget }
+# { $budget }: where it stands.
+budget-in-section = capítulo { $section }
+budget-in-own-report = o balanço de incerteza está no seu próprio relatório
 instrument-by-class = pela sua classe, { $basis }
 instrument-by-eye = a olho, escala de Beaufort (WMO-No. 8)
 instrument-by-eye-uncertainty = a faixa de um grau da escala, por exemplo 0,3 a 1,5 m/s
@@ -1229,9 +1232,15 @@ comparison-end = Fim do relatório { $number }
 
 # A range of numbers.
 comparison-span = { $from } a { $to }
+# Before what is said of the difference at common conditions, or verdict-untold.
+# { $first_sun }, { $second_sun }: mean irradiance.
+verdict-suns = As avaliações de { $second } e { $first } diferem em { $difference } W ({ $interval } W), mas { $second } foi ensaiado com { $second_sun } W/m² e { $first } com { $first_sun } W/m², e uma avaliação põe as perdas à escala do sol: por si só não distingue os fogões.
+# The sentence that follows is of that.
+verdict-common = O que se segue é das potências a 700 W/m² e 50 K, pelos balanços térmicos.
+verdict-untold = Sem um balanço térmico dos dois não se pode dizer se os fogões diferem.
 verdict-shown-more = { $second } fornece { $difference } W a mais que { $first } ({ $interval } W): uma diferença real.
 verdict-shown-less = { $second } fornece { $difference } W a menos que { $first } ({ $interval } W): uma diferença real.
-# { $share }: the difference as a part of the rating of the first.
+# { $share }: the difference as a part of the power of the first.
 verdict-shown-more-share = { $second } fornece { $difference } W a mais que { $first } ({ $interval } W), { $share } %: uma diferença real.
 verdict-shown-less-share = { $second } fornece { $difference } W a menos que { $first } ({ $interval } W), { $share } %: uma diferença real.
 verdict-one-day-more = { $second } forneceu { $difference } W a mais que { $first } ({ $interval } W) quando ensaiado, mas não em vários dias cada um, de modo que os dias, por si só, podem explicar a diferença: ensaie os dois de novo em outros dias.
@@ -1250,37 +1259,30 @@ verdict-not-shown-less = Não se pôde demonstrar diferença entre { $second } e
 # "One" is a difference, in the next three.
 needed-other-days = Ensaie os dois de novo em outros dias.
 needed-none = Uma diferença de { $sought } W teria sido vista, muito provavelmente.
-needed-more = Com { $more ->
-        [one] mais { $more } intervalo usado
-       *[other] mais { $more } intervalos usados
-    } de cada um, muito provavelmente se veria uma diferença de { $sought } W.
-needed-no-number = Só com mais intervalos dificilmente se veria uma diferença de { $sought } W: os dias, ou os instrumentos que não são os mesmos pelo id, diferem demais.
+needed-days = Com { $days ->
+        [one] mais { $days } dia
+       *[other] mais { $days } dias
+    } como os ensaiados, de cada um, muito provavelmente se veria uma diferença de { $sought } W.
+needed-no-number = Só com mais dias dificilmente se veria uma diferença de { $sought } W: os dias, ou os instrumentos que não são os mesmos pelo id, diferem demais.
 comparison-in-all = No total, { $shown } de { $pairs ->
         [one] { $pairs } par
        *[other] { $pairs } pares
     } com uma diferença real; o capítulo { $section } mostra todos.
 
-## Comparison: slope or intercept
+## Comparison: what a difference comes from
 #
-# The line is power against temperature difference: its slope tells of heat lost, its
-# intercept of sunlight taken in. { $numbers }: shape-numbers.
+# By the heat balances: gain is what is taken in of sunlight, loss what is lost to the air.
 
-shape-unknown = Intervalos de menos, ou sem dispersão, para comparar inclinações.
-# Differences of both lines, with their signs and probabilities.
-shape-numbers = inclinação { $slope } W/K, p = { $slope_p }; ordenada na origem { $intercept } W, p = { $intercept_p }
-# Days, and not intervals, are taken as independent.
-shape-numbers-by-days = inclinação { $slope } W/K, p = { $slope_p }; ordenada na origem { $intercept } W, p = { $intercept_p }; por dias
-# Instruments and single days are not in these tests.
-shape-no-cause = Como não se demonstra diferença de Ps(50), não se indica causa: { $numbers }.
-shape-both-less-loss-more-sun = As duas diferem: { $second } perde menos calor por kelvin que { $first }, como com melhor isolamento; e { $second } capta mais luz solar que { $first }, como após uma mudança na ótica ({ $numbers }).
-shape-both-less-loss-less-sun = As duas diferem: { $second } perde menos calor por kelvin que { $first }, como com melhor isolamento; e { $second } capta menos luz solar que { $first }, como após uma mudança na ótica ({ $numbers }).
-shape-both-more-loss-more-sun = As duas diferem: { $second } perde mais calor por kelvin que { $first }, como com pior isolamento; e { $second } capta mais luz solar que { $first }, como após uma mudança na ótica ({ $numbers }).
-shape-both-more-loss-less-sun = As duas diferem: { $second } perde mais calor por kelvin que { $first }, como com pior isolamento; e { $second } capta menos luz solar que { $first }, como após uma mudança na ótica ({ $numbers }).
-shape-slopes-less-loss = As inclinações diferem e as ordenadas na origem não: { $second } perde menos calor por kelvin que { $first }, como com melhor isolamento; a ótica parece igual ({ $numbers }).
-shape-slopes-more-loss = As inclinações diferem e as ordenadas na origem não: { $second } perde mais calor por kelvin que { $first }, como com pior isolamento; a ótica parece igual ({ $numbers }).
-shape-levels-more-sun = As retas são paralelas mas não à mesma altura: { $second } capta mais luz solar que { $first }, como após uma mudança na ótica; as perdas parecem iguais ({ $numbers }).
-shape-levels-less-sun = As retas são paralelas mas não à mesma altura: { $second } capta menos luz solar que { $first }, como após uma mudança na ótica; as perdas parecem iguais ({ $numbers }).
-shape-alike = Nem as inclinações nem as ordenadas na origem diferem mais do que a dispersão e os dias explicam ({ $numbers }).
+cause-untold = Sem um balanço térmico dos dois não se pode dizer de onde vem uma diferença.
+# The next six are followed by cause-numbers.
+cause-no-difference = Como nenhuma diferença é demonstrada, nenhuma causa é nomeada.
+cause-not-shown = De onde vem a diferença não fica demonstrado.
+cause-more-gain = { $second } capta mais luz solar que { $first }, como após uma mudança na ótica.
+cause-less-gain = { $second } capta menos luz solar que { $first }, como após uma mudança na ótica.
+cause-more-loss = { $second } perde mais calor por kelvin que { $first }, como com pior isolamento, mais vento ou sem tampa.
+cause-less-loss = { $second } perde menos calor por kelvin que { $first }, como com melhor isolamento, menos vento ou com tampa.
+# Differences with their signs, and 95 % intervals.
+cause-numbers = { $second } menos { $first } pelos balanços térmicos: ganho { $gain } m² ({ $gain_interval } m²), perda { $loss } W/K ({ $loss_interval } W/K).
 
 ## Comparison: what a reader must know first
 
@@ -1289,7 +1291,7 @@ warning-indicative = { $campaign } é apenas indicativo: uma diferença em rela�
 warning-few-days = { $campaign } só foi ensaiado em { $days ->
         [one] { $days } dia
        *[other] { $days } dias
-    }: mal se sabe quanto os seus dias diferem, e os seus intervalos de confiança podem ser estreitos demais.
+    }: mal se sabe quanto os seus dias diferem.
 # { $departures }: messages that begin with departure-, with ";" between them.
 warning-departures = { $campaign } foi ensaiado com limites diferentes dos de A, e é comparado mesmo assim: { $departures }.
 warning-estimated = A irradiância de { $campaign } é estimada, não medida.
@@ -1323,6 +1325,10 @@ ratings-slope = b, W/K
 ratings-r-squared = R²
 ratings-intervals = intervalos
 ratings-days = dias
+# Means over the used intervals.
+ratings-sun = sol, W/m²
+ratings-air = ar, °C
+ratings-wind = vento, m/s
 ratings-conformity = conformidade
 ratings-conforms = conforme
 ratings-conforms-with-notes = conforme com notas
@@ -1339,7 +1345,7 @@ per-unit-heating = { $load } de { $degrees }
 # As in English
 per-unit-of-cost = { $rating } W/{ $currency }
 per-unit-no-currency = (moeda não indicada)
-per-unit-note = Ps(50) dividida pela área, pela massa e pelo custo como os arquivos das campanhas os indicam, que se tomam como exatos. Tempos de aquecimento com a sua faixa de 95 %: 700 W/m², ar a { $ambient } para todos, sem contar o calor da própria panela.
+per-unit-note = Ps(50) dividida pela área, pela massa e pelo custo como os arquivos das campanhas os indicam, que se tomam como exatos. Tempos de aquecimento com a sua faixa de 95 %, pelo balanço térmico de cada fogão: 700 W/m², ar a { $ambient } para todos, sem contar o calor da própria panela.
 # Cells: a time with its range.
 # As in English
 heating-time = { $best } ({ $shortest } – { $longest })
@@ -1355,7 +1361,9 @@ caution-compared = As superfícies quentes e o vapor queimam, o foco pode cegar 
 section-differences = Diferenças, e em que se baseiam
 # Headers have little room.
 page-comparison-pair = par
-page-comparison-difference = diferença de Ps(50)
+# Which figure the difference is of: difference-of-ratings or difference-of-common.
+page-comparison-figure = grandeza
+page-comparison-difference = diferença
 page-comparison-interval = intervalo de 95 %
 # As in English
 page-comparison-p = p
@@ -1373,9 +1381,14 @@ difference-paired = dia a dia, { $days ->
 # As in English
 difference-real = real
 difference-not-shown = não demonstrada
-page-comparison-shapes = Inclinação ou ordenada na origem: de onde pode vir uma mudança
+# In place of real and not shown, where irradiance differed.
+difference-scaled = sóis diferentes
+# As in English
+difference-of-ratings = Ps(50)
+difference-of-common = potência a 700 W/m², 50 K
+page-comparison-causes = Ganho ou perda: de onde vem uma diferença
 # { $pair }: "B − A".
-pair-budget-title = Incerteza de { $pair }
+pair-budget-title = Incerteza de { $pair }: { $figure }
 # Headers: what a source gives the difference, and what it would give it if the campaigns
 # had no instrument in common.
 page-comparison-source = fonte
@@ -1398,6 +1411,7 @@ comparison-report = relatório
 comparison-cooker = fogão
 comparison-test = ensaio
 comparison-line = reta
+comparison-balance = balanço térmico
 comparison-instruments = instrumentos
 comparison-conformity = conformidade
 comparison-mass = massa
@@ -1418,6 +1432,9 @@ comparison-line-text = { $intervals ->
         [one] { $intervals } intervalo usado
        *[other] { $intervals } intervalos usados
     } com Td de { $range } K
+# The heat balance, each figure with its ±.
+comparison-balance-text = ganho { $gain } m², perda { $loss } W/K, { $power } W a 700 W/m² e 50 K (95 %)
+comparison-no-balance = não foi possível ajustar nenhum
 # As in English
 comparison-instrument = { $quantity }: { $instrument }, { $uncertainty }
 
@@ -1427,14 +1444,16 @@ section-method = Método e proveniência
 page-comparison-made-with = Feito com
 # Titles of standards stay as they are.
 comparison-practice = ASAE S580.1 para cada avaliação; JCGM 100:2008 para as diferenças
-comparison-note-difference = Uma diferença é a das retas em Td = 50 K. A sua incerteza inclui a dispersão e os dias das duas campanhas, e o que os seus instrumentos não têm em comum. Os instrumentos são um só onde os arquivos das campanhas dão o mesmo id; os que não têm id contam como diferentes, o que aumenta a incerteza. O calor específico é comum a todos.
-comparison-note-paired = Onde os dois foram ensaiados nos mesmos dias no mesmo local, e os dias têm influência, as diferenças são tomadas dia a dia, de modo que o que um dia faz aos dois se anula.
+comparison-note-ratings = Cada avaliação é a da prática: Ps(50), lida da reta em Td = 50 K. Põe a potência em proporção a 700 W/m², as perdas também. Onde a irradiância média dos dois ensaios é semelhante, a diferença que se chama real ou não demonstrada é a das avaliações.
+comparison-note-suns = Onde a irradiância média difere em mais de { $percent } %, é a diferença das potências a 700 W/m² e 50 K pelos balanços térmicos. Um balanço térmico é P = g·G − u·Td, ajustado a cada intervalo com leituras fiáveis. Supõe que o ganho g e a perda u são os mesmos sob os dois sóis; nenhum vento é corrigido.
+comparison-note-uncertainty = A incerteza de uma diferença inclui a dispersão e os dias das duas campanhas, cada uma deixando de fora um dia de cada vez, e o que os seus instrumentos não têm em comum. Os instrumentos são um só onde os arquivos das campanhas dão o mesmo id; os que não têm id contam como diferentes, o que aumenta a incerteza. O erro de uma estimativa da irradiância é um só onde as duas foram estimadas do mesmo modo, no mesmo local e nos mesmos dias. O calor específico é comum a todos.
+comparison-note-paired = Onde os dois foram ensaiados nos mesmos dias no mesmo local, em três dias ou mais, cada dia é deixado de fora dos dois ao mesmo tempo, de modo que o que um dia faz aos dois se anula.
 comparison-note-p = p é a probabilidade de uma diferença tão grande se não houver nenhuma (t de Student, Welch–Satterthwaite); o p corrigido tem em conta { $pairs ->
         [one] { $pairs } par
        *[other] { $pairs } pares
-    } pelo método de Holm. Uma diferença é chamada real onde o p corrigido é menor que 0,05.
-comparison-note-shapes = Inclinações e ordenadas na origem são comparadas por análise de covariância, só a partir da dispersão e dos dias; onde os dias têm influência, cada dia tem a sua própria ordenada na origem. Instrumentos que diferem poderiam deslocar as duas tanto quanto a sua incerteza. Os seus p não são corrigidos para o número de pares.
-comparison-note-needed = Quantos intervalos a mais são necessários: para uma probabilidade de quatro em cinco de demonstrar uma diferença desse tamanho a 95 %, se a dispersão continuar como foi vista.
+    } pelo método de Holm. Uma diferença é chamada real onde o p corrigido é menor que 0,05 e os dois foram ensaiados em vários dias.
+comparison-note-causes = De onde vem uma diferença dizem-no as diferenças de g e de u, cada uma com dispersão, dias e instrumentos. Uma causa é nomeada onde uma diferença é real e o p de g ou de u é menor que 0,05; estes p não são corrigidos para o número de pares.
+comparison-note-needed = Quantos dias a mais são necessários: para uma probabilidade de quatro em cinco de demonstrar uma diferença desse tamanho a 95 %, se os dias e a dispersão continuarem como foram vistos.
 comparison-note-reports = Cada avaliação tem o seu próprio relatório, com as suas leituras, condições e balanço de incerteza.
 
 # The plan of a test day, for the terminal and for the field sheet: one page for a pencil,

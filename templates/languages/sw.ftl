@@ -638,8 +638,11 @@ instrument-with-id = { $description } ({ $id })
 # As in English
 instrument-estimated = { $instrument }, { $way }
 # { $uncertainty } as in the other rows.
-instrument-estimated-uncertainty = { $uncertainty }; sehemu ya { $section }
-instrument-uncertainty-of-model = ule wa modeli; sehemu ya { $section }
+instrument-estimated-uncertainty = { $uncertainty }; { $budget }
+instrument-uncertainty-of-model = ule wa modeli; { $budget }
+# { $budget }: where it stands.
+budget-in-section = sehemu ya { $section }
+budget-in-own-report = bajeti iko katika ripoti yake yenyewe
 instrument-by-class = kwa daraja lake, { $basis }
 instrument-by-eye = kwa macho, kipimo cha Beaufort (WMO-No. 8)
 instrument-by-eye-uncertainty = masafa ya namba moja, kwa mfano 0.3 hadi 1.5 m/s
@@ -1221,9 +1224,15 @@ comparison-end = Mwisho wa ripoti { $number }
 
 # A range of numbers.
 comparison-span = { $from } hadi { $to }
+# Before what is said of the difference at common conditions, or verdict-untold.
+# { $first_sun }, { $second_sun }: mean irradiance.
+verdict-suns = Tathmini za { $second } na { $first } hutofautiana kwa { $difference } W ({ $interval } W), lakini { $second } ilijaribiwa chini ya { $second_sun } W/m² na { $first } chini ya { $first_sun } W/m², na tathmini hukuza upotevu wa joto pamoja na jua: peke yake haitofautishi majiko.
+# The sentence that follows is of that.
+verdict-common = Yanayofuata ni ya nguvu kwa 700 W/m² na 50 K, kwa mizania za joto.
+verdict-untold = Bila mizania ya joto ya zote mbili haiwezi kusemwa kama majiko yanatofautiana.
 verdict-shown-more = { $second } hutoa { $difference } W zaidi ya { $first } ({ $interval } W): tofauti halisi.
 verdict-shown-less = { $second } hutoa { $difference } W pungufu ya { $first } ({ $interval } W): tofauti halisi.
-# { $share }: the difference as a part of the rating of the first.
+# { $share }: the difference as a part of the power of the first.
 verdict-shown-more-share = { $second } hutoa { $difference } W zaidi ya { $first } ({ $interval } W), { $share } %: tofauti halisi.
 verdict-shown-less-share = { $second } hutoa { $difference } W pungufu ya { $first } ({ $interval } W), { $share } %: tofauti halisi.
 verdict-one-day-more = { $second } ilitoa { $difference } W zaidi ya { $first } ({ $interval } W) ilipojaribiwa, lakini si kwa siku kadhaa kila moja, kwa hiyo huenda siku pekee zinaieleza: jaribu zote mbili tena katika siku nyingine.
@@ -1242,37 +1251,30 @@ verdict-not-shown-less = Hakuna tofauti kati ya { $second } na { $first } iliyow
 # "One" is a difference, in the next three.
 needed-other-days = Jaribu zote mbili tena katika siku nyingine.
 needed-none = Tofauti ya { $sought } W kwa uwezekano mkubwa ingeonekana.
-needed-more = { $more ->
-        [one] Kipindi { $more } zaidi kilichotumika kwa kila moja kingetosha
-       *[other] Vipindi { $more } zaidi vilivyotumika kwa kila moja vingetosha
+needed-days = { $days ->
+        [one] Siku { $days } zaidi kama zilizojaribiwa, kwa kila moja, ingetosha
+       *[other] Siku { $days } zaidi kama zilizojaribiwa, kwa kila moja, zingetosha
     } kwa uwezekano mkubwa kuonyesha tofauti ya { $sought } W.
-needed-no-number = Vipindi zaidi pekee visingeweza kuonyesha tofauti ya { $sought } W ila kwa shida: siku, au vifaa ambavyo si vilevile kwa id, hutofautiana mno.
+needed-no-number = Siku zaidi pekee zisingeweza kuonyesha tofauti ya { $sought } W ila kwa shida: siku, au vifaa ambavyo si vilevile kwa id, hutofautiana mno.
 comparison-in-all = Kwa jumla { $shown } kati ya { $pairs ->
         [one] jozi { $pairs }
        *[other] jozi { $pairs }
     } zinaonyesha tofauti halisi; sehemu ya { $section } ina kila moja.
 
-## Comparison: slope or intercept
+## Comparison: what a difference comes from
 #
-# The line is power against temperature difference: its slope tells of heat lost, its
-# intercept of sunlight taken in. { $numbers }: shape-numbers.
+# By the heat balances: gain is what is taken in of sunlight, loss what is lost to the air.
 
-shape-unknown = Vipindi ni vichache mno, au hakuna vinavyotawanyika, kulinganisha miteremko.
-# Differences of both lines, with their signs and probabilities.
-shape-numbers = mteremko { $slope } W/K, p = { $slope_p }; kikatizo { $intercept } W, p = { $intercept_p }
-# Days, and not intervals, are taken as independent.
-shape-numbers-by-days = mteremko { $slope } W/K, p = { $slope_p }; kikatizo { $intercept } W, p = { $intercept_p }; kwa siku
-# Instruments and single days are not in these tests.
-shape-no-cause = Kwa kuwa hakuna tofauti ya Ps(50) iliyoonyeshwa, hakuna sababu yake inayotajwa: { $numbers }.
-shape-both-less-loss-more-sun = Yote mawili hutofautiana: { $second } hupoteza joto pungufu kwa kila kelvini kuliko { $first }, kama kwa kuzuia joto vizuri zaidi; na { $second } hupokea mwanga wa jua zaidi ya { $first }, kama baada ya kubadilisha sehemu za mwanga ({ $numbers }).
-shape-both-less-loss-less-sun = Yote mawili hutofautiana: { $second } hupoteza joto pungufu kwa kila kelvini kuliko { $first }, kama kwa kuzuia joto vizuri zaidi; na { $second } hupokea mwanga wa jua pungufu ya { $first }, kama baada ya kubadilisha sehemu za mwanga ({ $numbers }).
-shape-both-more-loss-more-sun = Yote mawili hutofautiana: { $second } hupoteza joto zaidi kwa kila kelvini kuliko { $first }, kama kwa kuzuia joto vibaya zaidi; na { $second } hupokea mwanga wa jua zaidi ya { $first }, kama baada ya kubadilisha sehemu za mwanga ({ $numbers }).
-shape-both-more-loss-less-sun = Yote mawili hutofautiana: { $second } hupoteza joto zaidi kwa kila kelvini kuliko { $first }, kama kwa kuzuia joto vibaya zaidi; na { $second } hupokea mwanga wa jua pungufu ya { $first }, kama baada ya kubadilisha sehemu za mwanga ({ $numbers }).
-shape-slopes-less-loss = Miteremko hutofautiana na vikatizo havitofautiani: { $second } hupoteza joto pungufu kwa kila kelvini kuliko { $first }, kama kwa kuzuia joto vizuri zaidi; sehemu za mwanga zinaonekana kufanana ({ $numbers }).
-shape-slopes-more-loss = Miteremko hutofautiana na vikatizo havitofautiani: { $second } hupoteza joto zaidi kwa kila kelvini kuliko { $first }, kama kwa kuzuia joto vibaya zaidi; sehemu za mwanga zinaonekana kufanana ({ $numbers }).
-shape-levels-more-sun = Mistari huenda sambamba lakini si kwa kimo kimoja: { $second } hupokea mwanga wa jua zaidi ya { $first }, kama baada ya kubadilisha sehemu za mwanga; upotevu wa joto unaonekana kufanana ({ $numbers }).
-shape-levels-less-sun = Mistari huenda sambamba lakini si kwa kimo kimoja: { $second } hupokea mwanga wa jua pungufu ya { $first }, kama baada ya kubadilisha sehemu za mwanga; upotevu wa joto unaonekana kufanana ({ $numbers }).
-shape-alike = Si miteremko wala vikatizo vinavyotofautiana zaidi ya mtawanyiko na siku zinavyoeleza ({ $numbers }).
+cause-untold = Bila mizania ya joto ya zote mbili haiwezi kusemwa tofauti inatoka wapi.
+# The next six are followed by cause-numbers.
+cause-no-difference = Kwa kuwa hakuna tofauti iliyoonyeshwa, hakuna sababu yake inayotajwa.
+cause-not-shown = Haijaonyeshwa tofauti inatoka wapi.
+cause-more-gain = { $second } hupokea mwanga wa jua zaidi ya { $first }, kama baada ya kubadilisha sehemu za mwanga.
+cause-less-gain = { $second } hupokea mwanga wa jua pungufu ya { $first }, kama baada ya kubadilisha sehemu za mwanga.
+cause-more-loss = { $second } hupoteza joto zaidi kwa kila kelvini kuliko { $first }, kama kwa kuzuia joto vibaya zaidi, upepo zaidi au bila kifuniko.
+cause-less-loss = { $second } hupoteza joto pungufu kwa kila kelvini kuliko { $first }, kama kwa kuzuia joto vizuri zaidi, upepo mdogo zaidi au kwa kifuniko.
+# Differences with their signs, and 95 % intervals.
+cause-numbers = { $second } kutoa { $first } kwa mizania za joto: pato { $gain } m² ({ $gain_interval } m²), upotevu { $loss } W/K ({ $loss_interval } W/K).
 
 ## Comparison: what a reader must know first
 
@@ -1281,7 +1283,7 @@ warning-indicative = { $campaign } ni elekezi tu: tofauti nayo si bora kuliko ta
 warning-few-days = { $campaign } ilijaribiwa kwa { $days ->
         [one] siku { $days }
        *[other] siku { $days }
-    } tu: haijulikani vizuri siku zake hutofautiana kiasi gani, na huenda masafa yake ni finyu mno.
+    } tu: haijulikani vizuri siku zake hutofautiana kiasi gani.
 # { $departures }: messages that begin with departure-, with ";" between them.
 warning-departures = { $campaign } ilijaribiwa kwa vikomo tofauti na vya A, na inalinganishwa hata hivyo: { $departures }.
 warning-estimated = Mnururisho wa { $campaign } umekadiriwa, haukupimwa.
@@ -1315,6 +1317,10 @@ ratings-slope = b, W/K
 ratings-r-squared = R²
 ratings-intervals = vipindi
 ratings-days = siku
+# Means over the used intervals.
+ratings-sun = jua, W/m²
+ratings-air = hewa, °C
+ratings-wind = upepo, m/s
 ratings-conformity = ulinganifu
 ratings-conforms = inakidhi
 ratings-conforms-with-notes = inakidhi, pamoja na maelezo
@@ -1331,7 +1337,7 @@ per-unit-heating = { $load } kutoka { $degrees }
 # As in English
 per-unit-of-cost = { $rating } W/{ $currency }
 per-unit-no-currency = (sarafu haikutajwa)
-per-unit-note = Ps(50) kwa eneo, uzito na gharama kama faili za kampeni zinavyozitaja, ambazo huchukuliwa kuwa kamili. Muda wa kupasha na masafa yake ya 95 %: 700 W/m², hewa ya { $ambient } kwa yote, joto la sufuria yenyewe halikuhesabiwa.
+per-unit-note = Ps(50) kwa eneo, uzito na gharama kama faili za kampeni zinavyozitaja, ambazo huchukuliwa kuwa kamili. Muda wa kupasha na masafa yake ya 95 %, kwa mizania ya joto ya kila jiko: 700 W/m², hewa ya { $ambient } kwa yote, joto la sufuria yenyewe halikuhesabiwa.
 # Cells: a time with its range.
 # As in English
 heating-time = { $best } ({ $shortest } – { $longest })
@@ -1347,7 +1353,9 @@ caution-compared = Nyuso zenye moto na mvuke huunguza, kitovu cha mwanga kinawez
 section-differences = Tofauti, na msingi wake
 # Headers have little room.
 page-comparison-pair = jozi
-page-comparison-difference = tofauti ya Ps(50)
+# Which figure the difference is of: difference-of-ratings or difference-of-common.
+page-comparison-figure = kipimo
+page-comparison-difference = tofauti
 page-comparison-interval = masafa ya 95 %
 # As in English
 page-comparison-p = p
@@ -1364,9 +1372,14 @@ difference-paired = zimeoanishwa kwa siku, { $days ->
     }
 difference-real = halisi
 difference-not-shown = haijaonyeshwa
-page-comparison-shapes = Mteremko (slope) au kikatizo (intercept): badiliko linaweza kutoka wapi
+# In place of real and not shown, where irradiance differed.
+difference-scaled = jua hutofautiana
+# As in English
+difference-of-ratings = Ps(50)
+difference-of-common = nguvu kwa 700 W/m², 50 K
+page-comparison-causes = Pato au upotevu: tofauti inatoka wapi
 # { $pair }: "B − A".
-pair-budget-title = Utovu wa uhakika wa { $pair }
+pair-budget-title = Utovu wa uhakika wa { $pair }: { $figure }
 # Headers: what a source gives the difference, and what it would give it if the campaigns
 # had no instrument in common.
 page-comparison-source = chanzo
@@ -1389,6 +1402,7 @@ comparison-report = ripoti
 comparison-cooker = jiko
 comparison-test = jaribio
 comparison-line = mstari
+comparison-balance = mizania ya joto
 comparison-instruments = vifaa vya kupimia
 comparison-conformity = ulinganifu
 comparison-mass = uzito
@@ -1409,6 +1423,9 @@ comparison-line-text = { $intervals ->
         [one] kipindi { $intervals } kilichotumika
        *[other] vipindi { $intervals } vilivyotumika
     } kwa Td kuanzia { $range } K
+# The heat balance, each figure with its ±.
+comparison-balance-text = pato { $gain } m², upotevu { $loss } W/K, { $power } W kwa 700 W/m² na 50 K (95 %)
+comparison-no-balance = haikuweza kupatikana
 # As in English
 comparison-instrument = { $quantity }: { $instrument }, { $uncertainty }
 
@@ -1418,14 +1435,16 @@ section-method = Mbinu na asili
 page-comparison-made-with = Imetengenezwa kwa
 # Titles of standards stay as they are.
 comparison-practice = ASAE S580.1 kwa kila tathmini; JCGM 100:2008 kwa tofauti
-comparison-note-difference = Tofauti ni ile ya mistari kwa Td = 50 K. Utovu wake wa uhakika una mtawanyiko na siku za kampeni zote mbili, na kile ambacho vifaa vyake havishiriki. Vifaa ni kimoja na kilekile pale ambapo faili za kampeni zinatoa id moja; visivyo na id huhesabiwa kuwa tofauti, jambo ambalo hukuza utovu wa uhakika. Joto mahususi ni la pamoja kwa zote.
-comparison-note-paired = Pale ambapo zote mbili zilijaribiwa katika siku zilezile mahali pamoja, na siku zina athari, tofauti huchukuliwa siku kwa siku, ili kile ambacho siku huzifanyia zote mbili kijifute.
+comparison-note-ratings = Kila tathmini ni ile ya utaratibu: Ps(50), inayosomwa kwenye mstari kwa Td = 50 K. Huweka nguvu kwa uwiano wa 700 W/m², upotevu wa joto pia. Pale ambapo wastani wa mnururisho wa majaribio yote mawili unafanana, tofauti inayoitwa halisi au isiyoonyeshwa ni ile ya tathmini.
+comparison-note-suns = Pale ambapo wastani wa mnururisho hutofautiana kwa zaidi ya { $percent } %, ni tofauti ya nguvu kwa 700 W/m² na 50 K kwa mizania za joto. Mizania ya joto ni P = g·G − u·Td, inayolinganishwa na kila kipindi chenye vipimo vizuri. Huchukua kuwa pato g na upotevu u ni yaleyale chini ya jua zote mbili; hakuna upepo unaosahihishwa.
+comparison-note-uncertainty = Utovu wa uhakika wa tofauti una mtawanyiko na siku za kampeni zote mbili, kila moja kwa kuacha siku moja kwa wakati, na kile ambacho vifaa vyake havishiriki. Vifaa ni kimoja na kilekile pale ambapo faili za kampeni zinatoa id moja; visivyo na id huhesabiwa kuwa tofauti, jambo ambalo hukuza utovu wa uhakika. Kosa la makadirio ya mnururisho ni kosa moja pale ambapo yote mawili yalikadiriwa kwa njia ileile, mahali pamoja katika siku zilezile. Joto mahususi ni la pamoja kwa zote.
+comparison-note-paired = Pale ambapo zote mbili zilijaribiwa katika siku zilezile mahali pamoja, siku tatu au zaidi, kila siku huachwa katika zote mbili kwa pamoja, ili kile ambacho siku huzifanyia zote mbili kijifute.
 comparison-note-p = p ni uwezekano wa tofauti kubwa hivi ikiwa hakuna tofauti (Student t, Welch–Satterthwaite); p iliyosahihishwa huzingatia { $pairs ->
         [one] jozi { $pairs }
        *[other] jozi { $pairs }
-    } kwa mbinu ya Holm. Tofauti huitwa halisi pale ambapo p iliyosahihishwa iko chini ya 0.05.
-comparison-note-shapes = Miteremko na vikatizo hulinganishwa kwa uchanganuzi wa kovariansi, kutokana na mtawanyiko na siku pekee; pale ambapo siku zina athari kila siku ina kikatizo chake. Vifaa vinavyotofautiana vinaweza kusogeza vyote viwili kwa kiasi cha utovu wake wa uhakika. Thamani zake za p hazikusahihishwa kwa idadi ya jozi.
-comparison-note-needed = Ni vipindi vingapi zaidi vinahitajika: kwa uwezekano wa nne kati ya tano kuonyesha tofauti ya ukubwa huo kwa 95 %, ikiwa mtawanyiko utabaki kama ulivyoonekana.
+    } kwa mbinu ya Holm. Tofauti huitwa halisi pale ambapo p iliyosahihishwa iko chini ya 0.05 na zote mbili zilijaribiwa kwa siku kadhaa.
+comparison-note-causes = Tofauti inatoka wapi huelezwa na tofauti za g na u, kila moja pamoja na mtawanyiko, siku na vifaa. Sababu hutajwa pale ambapo tofauti ni halisi na p ya g au ya u iko chini ya 0.05; p hizi hazikusahihishwa kwa idadi ya jozi.
+comparison-note-needed = Ni siku ngapi zaidi zinahitajika: kwa uwezekano wa nne kati ya tano kuonyesha tofauti ya ukubwa huo kwa 95 %, ikiwa siku na mtawanyiko zitabaki kama zilivyoonekana.
 comparison-note-reports = Kila tathmini ina ripoti yake, yenye vipimo, masharti na bajeti yake.
 
 # The plan of a test day, for the terminal and for the field sheet: one page for a pencil,

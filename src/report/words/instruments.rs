@@ -6,7 +6,6 @@ use crate::campaign::model::{Instrument, Instruments, IrradianceEstimate, Plane}
 use crate::language::{Message, Phrase, Words};
 use crate::message;
 use crate::procedure::{Assessment, Run};
-use crate::report::sections::{Section, Sections};
 use crate::report::spoken::{not_stated, spoken_uncertainty};
 
 /// One instrument.
@@ -24,10 +23,11 @@ struct Described {
     uncertainty: Phrase,
 }
 
-/// Each quantity with its instrument and its standard uncertainty.
+/// Each quantity with its instrument and its standard uncertainty; `budget_in` says where
+/// that of an estimate stands.
 pub fn instrument_rows(
     assessment: &Assessment,
-    sections: &Sections,
+    budget_in: &Message,
     words: &Words,
 ) -> Vec<InstrumentRow> {
     let instruments = &assessment.tested.campaign.instruments;
@@ -41,7 +41,7 @@ pub fn instrument_rows(
             message!("tested-ambient-temperature"),
             &instruments.ambient_temperature,
         ),
-        irradiance(assessment, sections, instruments),
+        irradiance(assessment, budget_in, instruments),
         wind(assessment, instruments),
         always(message!("tested-water-mass"), &instruments.water_mass),
     ];
@@ -75,7 +75,7 @@ fn is_measured(assessment: &Assessment, measures: fn(&Run) -> bool) -> bool {
 
 fn irradiance(
     assessment: &Assessment,
-    sections: &Sections,
+    budget_in: &Message,
     instruments: &Instruments,
 ) -> Described {
     let quantity = match instruments.irradiance_plane {
@@ -86,12 +86,15 @@ fn irradiance(
     };
     let is_measured = is_measured(assessment, |run| run.readings.irradiance_w_m2.is_some());
     let sensor = describe(quantity, &instruments.irradiance, is_measured);
-    let budget_in = sections.number(Section::Regression);
     match instruments.irradiance_estimate {
         None => sensor,
         Some(way @ IrradianceEstimate::ClearSky) => Described {
             instrument: way.describe().into(),
-            uncertainty: message!("instrument-uncertainty-of-model", section = budget_in).into(),
+            uncertainty: message!(
+                "instrument-uncertainty-of-model",
+                budget = budget_in.clone()
+            )
+            .into(),
             ..sensor
         },
         Some(way) => Described {
@@ -104,7 +107,7 @@ fn irradiance(
             uncertainty: message!(
                 "instrument-estimated-uncertainty",
                 uncertainty = sensor.uncertainty,
-                section = budget_in
+                budget = budget_in.clone()
             )
             .into(),
             ..sensor

@@ -102,7 +102,14 @@ pub fn tested(assessment: &Assessment, sections: &Sections, edition: &Edition) -
     Tested {
         groups: groups(assessment, edition),
         stated_note: words.say(message!("tested-stated-note")),
-        instruments: instrument_rows(assessment, sections, words),
+        instruments: instrument_rows(
+            assessment,
+            &message!(
+                "budget-in-section",
+                section = sections.number(Section::Regression)
+            ),
+            words,
+        ),
         instruments_note: words.say(message!(
             "tested-instruments-note",
             section = sections.number(Section::Regression)

@@ -3,11 +3,14 @@
 use csv::Writer;
 
 use crate::comparison::Comparison;
+use crate::comparison::weigh::Weighed;
 use crate::error::{Error, Result};
 use crate::procedure::Assessment;
 use crate::report::comparison::names::{letter, names};
 
-/// Columns, with their units; the differences are from the baseline, where there is one.
+/// Columns, with their units; the differences are from the baseline, where there is
+/// one. `p` and `real` are of the ratings, and where conditions differ of the powers at 700 W/m²
+/// and 50 K by the heat balances (`common_difference_w`).
 const HEADER: &[&str] = &[
     "letter",
     "campaign",
@@ -35,6 +38,20 @@ const HEADER: &[&str] = &[
     "p_corrected",
     "mixed",
     "demonstration",
+    "mean_irradiance_w_m2",
+    "mean_ambient_c",
+    "mean_wind_m_s",
+    "conditions_differ",
+    "common_difference_w",
+    "common_difference_lower_95_w",
+    "common_difference_upper_95_w",
+    "gain_difference_m2",
+    "gain_difference_lower_95_m2",
+    "gain_difference_upper_95_m2",
+    "loss_difference_w_per_k",
+    "loss_difference_lower_95_w_per_k",
+    "loss_difference_upper_95_w_per_k",
+    "real",
 ];
 
 /// The table as text.
@@ -59,12 +76,7 @@ pub fn comparison_csv(comparison: &Comparison) -> Result<String> {
     String::from_utf8(bytes).map_err(|error| internal(error.to_string()))
 }
 
-fn row(
-    comparison: &Comparison,
-    names: &[String],
-    place: usize,
-    one: &Assessment,
-) -> [String; HEADER.len()] {
+fn row(comparison: &Comparison, names: &[String], place: usize, one: &Assessment) -> Vec<String> {
     let number = |value: f64| value.to_string();
     let optional = |value: Option<f64>| value.map_or_else(String::new, number);
     let cooker = &one.tested.campaign.cooker;
@@ -75,7 +87,8 @@ fn row(
         let mut pairs = comparison.pairs.iter();
         pairs.find(|pair| pair.difference.second == place)
     });
-    [
+    let decisive = pair.and_then(|pair| pair.difference.decisive());
+    let mut row = vec![
         letter(place).to_string(),
         one.tested.campaign.name.clone(),
         names[place].clone(),
@@ -103,9 +116,35 @@ fn row(
         optional(pair.map(|pair| pair.difference.ratings.value)),
         optional(pair.map(|pair| pair.difference.ratings.interval().0)),
         optional(pair.map(|pair| pair.difference.ratings.interval().1)),
-        optional(pair.map(|pair| pair.difference.p())),
-        optional(pair.map(|pair| pair.p_corrected)),
+        optional(decisive.map(|weighed| weighed.p)),
+        optional(
+            pair.filter(|_| decisive.is_some())
+                .map(|pair| pair.p_corrected),
+        ),
         (!comparison.departures[place].is_empty()).to_string(),
         one.tested.campaign.demonstration.to_string(),
-    ]
+    ];
+    let around = one.s580.environment();
+    let means = [around.irradiance, around.ambient, around.wind];
+    row.extend(means.map(|around| optional(around.map(|around| around.mean))));
+    let difference = pair.map(|pair| &pair.difference);
+    row.push(difference.map_or_else(String::new, |one| one.conditions_differ.to_string()));
+    let causes = difference.and_then(|one| one.causes.as_ref());
+    let figures = [
+        difference.and_then(|one| one.common_conditions.as_ref()),
+        causes.map(|causes| &causes.gain_m2),
+        causes.map(|causes| &causes.loss_w_per_k),
+    ];
+    row.extend(figures.into_iter().flat_map(with_interval));
+    row.push(pair.map_or_else(String::new, |pair| pair.is_shown().to_string()));
+    row
+}
+
+/// A difference, and the ends of its 95 % interval.
+fn with_interval(weighed: Option<&Weighed>) -> [String; 3] {
+    let Some(weighed) = weighed else {
+        return [const { String::new() }; 3];
+    };
+    let (lower, upper) = weighed.interval();
+    [weighed.value, lower, upper].map(|value| value.to_string())
 }

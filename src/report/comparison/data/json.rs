@@ -5,10 +5,11 @@ use serde::Serialize;
 use crate::comparison::Comparison;
 use crate::comparison::pair::Pair;
 use crate::comparison::shape::Shape;
-use crate::comparison::weigh::Method;
+use crate::comparison::weigh::{Method, Weighed};
 use crate::error::{Error, Result};
 use crate::language::{Message, Words};
 use crate::procedure::Assessment;
+use crate::procedure::s580::limits::{RATING_DIFFERENCE_K, STANDARD_IRRADIANCE_W_M2};
 use crate::report::comparison::names::{letter, names, number};
 use crate::report::number::report_number;
 
@@ -52,6 +53,10 @@ struct CampaignEntry {
     heating_2_kg_s: Option<f64>,
     heating_2_kg_95_s: Option<[Option<f64>; 2]>,
     departures: Vec<String>,
+    /// Means over the used intervals.
+    mean_irradiance_w_m2: Option<f64>,
+    mean_ambient_c: Option<f64>,
+    mean_wind_m_s: Option<f64>,
 }
 
 #[derive(Debug, Serialize)]
@@ -67,13 +72,42 @@ struct PairEntry {
     /// `apart` or `paired-by-day`.
     method: &'static str,
     paired_days: Option<usize>,
-    p: f64,
-    p_corrected: f64,
+    /// Of the difference of which `real` is said: of the ratings, and where `conditions_differ`
+    /// that of `common_conditions`.
+    p: Option<f64>,
+    p_corrected: Option<f64>,
     real: bool,
+    /// To the uncertainty of `difference_w`.
     contributions: Vec<PartEntry>,
     shape: Option<ShapeEntry>,
-    sought_difference_w: f64,
+    sought_difference_w: Option<f64>,
+    /// Of the campaign that had more of them a day, on `more_days_each`.
     more_intervals_each: Option<usize>,
+    more_days_each: Option<usize>,
+    /// Mean irradiance differs by so much that ratings do not tell cookers apart.
+    conditions_differ: bool,
+    common_conditions: Option<CommonEntry>,
+    gain_difference_m2: Option<FigureEntry>,
+    loss_difference_w_per_k: Option<FigureEntry>,
+}
+
+/// Difference of the powers by the heat balances.
+#[derive(Debug, Serialize)]
+struct CommonEntry {
+    irradiance_w_m2: f64,
+    difference_k: f64,
+    difference_w: f64,
+    standard_uncertainty_w: f64,
+    interval_95: [f64; 2],
+}
+
+/// Difference of gain or of loss, in the unit of its key.
+#[derive(Debug, Serialize)]
+struct FigureEntry {
+    value: f64,
+    standard_uncertainty: f64,
+    interval_95: [f64; 2],
+    p: f64,
 }
 
 #[derive(Debug, Serialize)]
@@ -142,13 +176,7 @@ impl ComparisonFile {
             pairs: comparison
                 .pairs
                 .iter()
-                .map(|pair| {
-                    pair_entry(
-                        pair,
-                        name(pair.difference.first),
-                        name(pair.difference.second),
-                    )
-                })
+                .map(|pair| pair_entry(comparison, pair))
                 .collect(),
             provenance: Provenance {
                 tool_version: env!("CARGO_PKG_VERSION"),
@@ -178,6 +206,7 @@ fn campaign_entry(
     let ps50_w = one.s580.rating().map(|rating| rating.ps50_w);
     let per = |quantity: Option<f64>| ps50_w.zip(quantity).map(|(w, per)| w / per);
     let heating = comparison.heating[place];
+    let around = one.s580.environment();
     CampaignEntry {
         letter: letter(place),
         campaign: one.tested.campaign.name.clone(),
@@ -205,42 +234,78 @@ fn campaign_entry(
             .iter()
             .map(Message::to_string)
             .collect(),
+        mean_irradiance_w_m2: around.irradiance.map(|around| around.mean),
+        mean_ambient_c: around.ambient.map(|around| around.mean),
+        mean_wind_m_s: around.wind.map(|around| around.mean),
     }
 }
 
-fn pair_entry(pair: &Pair, first: String, second: String) -> PairEntry {
-    let (lower_w, upper_w) = pair.difference.ratings.interval();
-    let (method, paired_days) = match pair.difference.ratings.method {
+fn pair_entry(comparison: &Comparison, pair: &Pair) -> PairEntry {
+    let difference = &pair.difference;
+    let ratings = &difference.ratings;
+    let name = |place: usize| comparison.campaigns[place].tested.campaign.name.clone();
+    let (method, paired_days) = match ratings.method {
         Method::Apart => ("apart", None),
         Method::PairedByDay { days } => ("paired-by-day", Some(days)),
     };
+    let contributions = ratings.parts.iter().map(|part| PartEntry {
+        source: Words::english().say(part.name()),
+        standard_uncertainty_w: part.of_difference,
+        if_nothing_were_shared_w: part.apart,
+    });
+    let decisive = difference.decisive();
+    let more_days_each = difference.needed.and_then(|needed| needed.days_each);
+    let causes = difference.causes.as_ref();
     PairEntry {
-        first,
-        second,
-        difference_w: pair.difference.ratings.value,
-        difference_standard_uncertainty_w: pair.difference.ratings.combined,
-        difference_95_w: [lower_w, upper_w],
-        effective_degrees_of_freedom: Some(pair.difference.ratings.effective_freedom)
-            .filter(|f| f.is_finite()),
-        coverage_factor: pair.difference.ratings.coverage_factor,
+        first: name(difference.first),
+        second: name(difference.second),
+        difference_w: ratings.value,
+        difference_standard_uncertainty_w: ratings.combined,
+        difference_95_w: ratings.interval().into(),
+        effective_degrees_of_freedom: Some(ratings.effective_freedom).filter(|f| f.is_finite()),
+        coverage_factor: ratings.coverage_factor,
         method,
         paired_days,
-        p: pair.difference.p(),
-        p_corrected: pair.p_corrected,
+        p: decisive.map(|weighed| weighed.p),
+        p_corrected: decisive.map(|_| pair.p_corrected),
         real: pair.is_shown(),
-        contributions: pair
-            .difference
-            .parts
-            .iter()
-            .map(|part| PartEntry {
-                source: Words::english().say(part.name()),
-                standard_uncertainty_w: part.of_difference_w,
-                if_nothing_were_shared_w: part.apart_w,
-            })
-            .collect(),
-        shape: pair.difference.shape.as_ref().map(shape_entry),
-        sought_difference_w: pair.difference.needed.sought_w,
-        more_intervals_each: pair.difference.needed.intervals_each,
+        contributions: contributions.collect(),
+        shape: difference.shape.as_ref().map(shape_entry),
+        sought_difference_w: difference.needed.map(|needed| needed.sought_w),
+        more_intervals_each: more_days_each.map(|days| days * intervals_a_day(comparison, pair)),
+        more_days_each,
+        conditions_differ: difference.conditions_differ,
+        common_conditions: difference.common_conditions.as_ref().map(common_entry),
+        gain_difference_m2: causes.map(|causes| figure_entry(&causes.gain_m2)),
+        loss_difference_w_per_k: causes.map(|causes| figure_entry(&causes.loss_w_per_k)),
+    }
+}
+
+/// Used intervals a day, rounded up, of the campaign that had more of them.
+fn intervals_a_day(comparison: &Comparison, pair: &Pair) -> usize {
+    let of = |place: usize| {
+        let s580 = &comparison.campaigns[place].s580;
+        s580.used().count().div_ceil(s580.dates.len().max(1))
+    };
+    of(pair.difference.first).max(of(pair.difference.second))
+}
+
+fn common_entry(weighed: &Weighed) -> CommonEntry {
+    CommonEntry {
+        irradiance_w_m2: STANDARD_IRRADIANCE_W_M2,
+        difference_k: RATING_DIFFERENCE_K,
+        difference_w: weighed.value,
+        standard_uncertainty_w: weighed.combined,
+        interval_95: weighed.interval().into(),
+    }
+}
+
+fn figure_entry(weighed: &Weighed) -> FigureEntry {
+    FigureEntry {
+        value: weighed.value,
+        standard_uncertainty: weighed.combined,
+        interval_95: weighed.interval().into(),
+        p: weighed.p,
     }
 }
 

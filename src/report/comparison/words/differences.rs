@@ -2,11 +2,10 @@
 
 use serde::Serialize;
 
+use super::causes::cause;
 use crate::comparison::Comparison;
-use crate::comparison::needed::Needed;
-use crate::comparison::pair::Pair;
-use crate::comparison::shape::Shape;
-use crate::comparison::weigh::Method;
+use crate::comparison::pair::{Difference, Pair};
+use crate::comparison::weigh::{Method, Weighed};
 use crate::language::{Message, Phrase, Words, fixed, joined, probability, short};
 use crate::message;
 use crate::procedure::s580::uncertainty::days::SHOWN_P;
@@ -23,13 +22,13 @@ const NAMED: usize = 3;
 #[derive(Debug, Clone, Serialize)]
 pub struct DifferencesPart {
     pub rows: Vec<DifferenceRow>,
-    /// What slopes and intercepts say, pair by pair.
-    pub shapes: Vec<Row>,
+    /// What gain and loss say, pair by pair.
+    pub causes: Vec<Row>,
     pub budgets: Vec<PairBudget>,
     pub budgets_note: String,
 }
 
-/// One pair.
+/// A difference of one pair.
 #[derive(Debug, Clone, Serialize)]
 pub struct DifferenceRow {
     /// In the order of the template's header.
@@ -47,12 +46,12 @@ pub struct PairBudget {
 /// Puts section 1 into words.
 pub fn differences(comparison: &Comparison, words: &Words) -> DifferencesPart {
     let pairs = &comparison.pairs;
-    let shape = |pair: &Pair| Row::new(&between(pair), words.say(shape_message(pair)));
+    let cause = |pair: &Pair| Row::new(&between(pair), words.say(cause(pair)));
     let shown = pairs.iter().take(SHOWN_BUDGETS);
     let others = pairs.len().saturating_sub(SHOWN_BUDGETS);
     DifferencesPart {
-        rows: pairs.iter().map(|pair| row(pair, words)).collect(),
-        shapes: pairs.iter().map(shape).collect(),
+        rows: pairs.iter().flat_map(|pair| rows(pair, words)).collect(),
+        causes: pairs.iter().map(cause).collect(),
         budgets: shown.map(|pair| budget(pair, words)).collect(),
         budgets_note: if others > 0 {
             words.say(message!("pair-budget-others", count = others))
@@ -72,12 +71,20 @@ fn between(pair: &Pair) -> String {
 }
 
 /// `6 to 30`, as fine as the half-width deserves.
-fn spoken_interval(pair: &Pair, (lower_w, upper_w): (f64, f64)) -> Message {
-    let decimals = decimals_for(pair.difference.ratings.expanded());
+fn spoken_interval((lower, upper): (f64, f64)) -> Message {
+    let decimals = decimals_for((upper - lower) / 2.0);
     message!(
         "comparison-span",
-        from = fixed(lower_w, decimals),
-        to = fixed(upper_w, decimals)
+        from = fixed(lower, decimals),
+        to = fixed(upper, decimals)
+    )
+}
+
+/// `+18`, and `6 to 30`.
+pub fn spoken(weighed: &Weighed) -> (Phrase, Message) {
+    (
+        signed(weighed.value, decimals_for(weighed.expanded())),
+        spoken_interval(weighed.interval()),
     )
 }
 
@@ -85,43 +92,130 @@ fn watts(number: impl Into<Phrase>) -> Phrase {
     joined([number.into(), "W".into()], " ")
 }
 
-fn row(pair: &Pair, words: &Words) -> DifferenceRow {
-    let difference = signed(
-        pair.difference.ratings.value,
-        decimals_for(pair.difference.ratings.expanded()),
-    );
-    let method = match pair.difference.ratings.method {
+/// A row of the ratings, and where they do not decide, one of what does.
+fn rows(pair: &Pair, words: &Words) -> Vec<DifferenceRow> {
+    let difference = &pair.difference;
+    if !difference.conditions_differ {
+        return vec![decisive_row(pair, &difference.ratings, words)];
+    }
+    let nothing = || "–".into();
+    let of_ratings = [
+        probability_free(pair, &difference.ratings),
+        [nothing(), nothing()].into(),
+        [
+            spoken_method(&difference.ratings).into(),
+            message!("difference-scaled").into(),
+        ]
+        .into(),
+    ];
+    let of_ratings = DifferenceRow {
+        cells: said(of_ratings.into_iter().flatten(), words),
+        is_shown: false,
+    };
+    let common = difference.common_conditions.as_ref();
+    let common = common.map(|common| decisive_row(pair, common, words));
+    [of_ratings].into_iter().chain(common).collect()
+}
+
+fn said(cells: impl Iterator<Item = Phrase>, words: &Words) -> Vec<String> {
+    cells.map(|cell| words.say(cell)).collect()
+}
+
+/// Cells of a difference and its interval.
+fn probability_free(pair: &Pair, weighed: &Weighed) -> Vec<Phrase> {
+    let (difference, interval) = spoken(weighed);
+    vec![
+        between(pair).into(),
+        figure_of(&pair.difference, weighed).into(),
+        watts(difference),
+        watts(interval),
+    ]
+}
+
+/// Which figure a difference is of.
+fn figure_of(difference: &Difference, weighed: &Weighed) -> Message {
+    if std::ptr::eq(weighed, &difference.ratings) {
+        message!("difference-of-ratings")
+    } else {
+        message!("difference-of-common")
+    }
+}
+
+fn spoken_method(weighed: &Weighed) -> Message {
+    match weighed.method {
         Method::Apart => message!("difference-apart"),
         Method::PairedByDay { days } => message!("difference-paired", days = days),
-    };
+    }
+}
+
+fn decisive_row(pair: &Pair, weighed: &Weighed, words: &Words) -> DifferenceRow {
     let verdict = if pair.is_shown() {
         message!("difference-real")
     } else {
         message!("difference-not-shown")
     };
-    let cells = [
-        between(pair).into(),
-        watts(difference),
-        watts(spoken_interval(pair, pair.difference.ratings.interval())),
-        probability(pair.difference.p()),
+    let rest = [
+        probability(weighed.p),
         probability(pair.p_corrected),
-        method.into(),
+        spoken_method(weighed).into(),
         verdict.into(),
     ];
+    let cells = probability_free(pair, weighed).into_iter().chain(rest);
     DifferenceRow {
-        cells: cells.map(|cell| words.say(cell)).to_vec(),
+        cells: said(cells, words),
         is_shown: pair.is_shown(),
     }
 }
 
 /// A number with its sign, whichever it is.
-fn signed(value: f64, decimals: usize) -> Phrase {
+pub fn signed(value: f64, decimals: usize) -> Phrase {
     let sign = if value > 0.0 { "+" } else { "" };
     joined([sign.into(), fixed(value, decimals)], "")
 }
 
-/// The sentence on a pair that a builder reads first.
+/// The sentences on a pair that a builder reads first.
 pub fn verdict(comparison: &Comparison, pair: &Pair, names: &[String]) -> Phrase {
+    let difference = &pair.difference;
+    let about_suns = difference
+        .conditions_differ
+        .then(|| about_suns(comparison, difference));
+    let of_pair = match difference.decisive() {
+        Some(weighed) => decided(comparison, pair, weighed, names),
+        None => message!("verdict-untold").into(),
+    };
+    joined(
+        about_suns
+            .into_iter()
+            .flatten()
+            .map(Phrase::from)
+            .chain([of_pair]),
+        " ",
+    )
+}
+
+/// What the ratings' difference is, where irradiance differed, and what is said instead.
+fn about_suns(comparison: &Comparison, difference: &Difference) -> Vec<Message> {
+    let sun = |place: usize| -> Phrase {
+        let mean_w_m2 = comparison.campaigns[place].s580.mean_irradiance_w_m2();
+        mean_w_m2.map_or_else(|| "–".into(), |mean_w_m2| fixed(mean_w_m2, 0))
+    };
+    let (spoken_difference, interval) = spoken(&difference.ratings);
+    let scaled = message!(
+        "verdict-suns",
+        second = letter(difference.second).to_string(),
+        first = letter(difference.first).to_string(),
+        difference = spoken_difference,
+        interval = interval,
+        second_sun = sun(difference.second),
+        first_sun = sun(difference.first)
+    );
+    let common = difference.common_conditions.as_ref();
+    let common = common.map(|_| message!("verdict-common"));
+    [scaled].into_iter().chain(common).collect()
+}
+
+/// What is said of the difference that decides.
+fn decided(comparison: &Comparison, pair: &Pair, weighed: &Weighed, names: &[String]) -> Phrase {
     let call = |place: usize| {
         if names.len() <= NAMED {
             format!("{} ({})", letter(place), names[place])
@@ -129,22 +223,19 @@ pub fn verdict(comparison: &Comparison, pair: &Pair, names: &[String]) -> Phrase
             letter(place).to_string()
         }
     };
-    let is_more = pair.difference.ratings.value >= 0.0;
-    let (lower_w, upper_w) = pair.difference.ratings.interval();
+    let is_more = weighed.value >= 0.0;
+    let (lower_w, upper_w) = weighed.interval();
     let interval_w = if is_more {
         (lower_w, upper_w)
     } else {
         (-upper_w, -lower_w)
     };
-    let size = fixed(
-        pair.difference.ratings.value.abs(),
-        decimals_for(pair.difference.ratings.expanded()),
-    );
+    let size = fixed(weighed.value.abs(), decimals_for(weighed.expanded()));
     let of_pair = |said: Message| {
         said.with("second", call(pair.difference.second))
             .with("first", call(pair.difference.first))
             .with("difference", &size)
-            .with("interval", spoken_interval(pair, interval_w))
+            .with("interval", spoken_interval(interval_w))
     };
     if pair.is_shown() {
         let share = share_percent(comparison, pair).map(|percent| fixed(percent, 0));
@@ -156,7 +247,7 @@ pub fn verdict(comparison: &Comparison, pair: &Pair, names: &[String]) -> Phrase
         };
         return of_pair(shown).into();
     }
-    if !pair.difference.knows_days && pair.p_corrected < SHOWN_P {
+    if !pair.difference.knows_days() && pair.p_corrected < SHOWN_P {
         let of_one_day = match is_more {
             true => message!("verdict-one-day-more"),
             false => message!("verdict-one-day-less"),
@@ -178,103 +269,66 @@ pub fn verdict(comparison: &Comparison, pair: &Pair, names: &[String]) -> Phrase
     joined([of_pair(not_shown)].into_iter().chain(needed(pair)), " ")
 }
 
-/// The difference as a part of the rating of the first, %; `None` where that is near zero,
-/// of which a part would say nothing.
+/// The difference as a part of the first one's power, %; `None` where that is near zero, of
+/// which a part would say nothing.
 fn share_percent(comparison: &Comparison, pair: &Pair) -> Option<f64> {
     let first = &comparison.campaigns[pair.difference.first];
-    let budget = &first.s580.uncertainty()?.budget;
-    (budget.value > budget.expanded())
-        .then(|| pair.difference.ratings.value.abs() / budget.value * 100.0)
+    let (power_w, half_width_w) = if pair.difference.conditions_differ {
+        let power = &first.heat_balance.as_ref()?.power_700_50_w;
+        (power.value, power.half_width())
+    } else {
+        let budget = &first.s580.uncertainty()?.budget;
+        (budget.value, budget.expanded())
+    };
+    let difference_w = pair.difference.decisive()?.value;
+    (power_w > half_width_w).then(|| difference_w.abs() / power_w * 100.0)
 }
 
-/// What would show a difference, where the spread of days can be told and is the
-/// campaigns' own.
+/// What would show a difference.
 fn needed(pair: &Pair) -> Option<Message> {
-    if !pair.difference.knows_days {
+    if !pair.difference.knows_days() {
         return Some(message!("needed-other-days"));
     }
-    if pair.difference.ratings.method != Method::Apart {
-        return None;
-    }
-    let needed: &Needed = &pair.difference.needed;
+    let needed = pair.difference.needed?;
     let sought = short(needed.sought_w);
-    Some(match needed.intervals_each {
+    Some(match needed.days_each {
         Some(0) => message!("needed-none", sought = sought),
-        Some(more) => message!("needed-more", more = more, sought = sought),
+        Some(days) => message!("needed-days", days = days, sought = sought),
         None => message!("needed-no-number", sought = sought),
     })
 }
 
-/// What the slopes and intercepts of a pair say, with their numbers.
-pub fn shape_message(pair: &Pair) -> Message {
-    let Some(shape) = &pair.difference.shape else {
-        return message!("shape-unknown");
-    };
-    let numbers = if shape.by_days {
-        message!("shape-numbers-by-days")
-    } else {
-        message!("shape-numbers")
-    };
-    let numbers = numbers
-        .with("slope", signed(shape.slope_difference_w_per_k, 2))
-        .with("slope_p", probability(shape.slopes.p))
-        .with("intercept", signed(shape.intercept_difference_w, 0))
-        .with("intercept_p", probability(shape.intercepts_p));
-    if !pair.is_shown() {
-        return message!("shape-no-cause", numbers = numbers);
-    }
-    meaning(shape, pair, numbers)
-}
-
-/// What a change of slope or intercept comes from.
-fn meaning(shape: &Shape, pair: &Pair, numbers: Message) -> Message {
-    let less_loss = shape.slope_difference_w_per_k > 0.0;
-    let more_sun = shape.intercept_difference_w > 0.0;
-    let said = match (shape.slopes_differ(), shape.intercepts_differ()) {
-        (true, true) => match (less_loss, more_sun) {
-            (true, true) => message!("shape-both-less-loss-more-sun"),
-            (true, false) => message!("shape-both-less-loss-less-sun"),
-            (false, true) => message!("shape-both-more-loss-more-sun"),
-            (false, false) => message!("shape-both-more-loss-less-sun"),
-        },
-        (true, false) if less_loss => message!("shape-slopes-less-loss"),
-        (true, false) => message!("shape-slopes-more-loss"),
-        (false, true) if more_sun => message!("shape-levels-more-sun"),
-        (false, true) => message!("shape-levels-less-sun"),
-        (false, false) => return message!("shape-alike", numbers = numbers),
-    };
-    said.with("first", letter(pair.difference.first).to_string())
-        .with("second", letter(pair.difference.second).to_string())
-        .with("numbers", numbers)
-}
-
+/// Where the uncertainty of the difference that decides comes from; of the ratings' where
+/// none does.
 fn budget(pair: &Pair, words: &Words) -> PairBudget {
+    let difference = &pair.difference;
+    let weighed = difference.decisive().unwrap_or(&difference.ratings);
     let said = |number_w: f64| words.say(watts(fixed(number_w, 2)));
-    let of_parts = pair.difference.parts.iter().map(|part| {
+    let of_parts = weighed.parts.iter().map(|part| {
         [
             words.say(part.name()),
-            said(part.of_difference_w),
-            said(part.apart_w),
+            said(part.of_difference),
+            said(part.apart),
         ]
     });
-    let apart_w = pair
-        .difference
-        .parts
-        .iter()
-        .map(|part| part.apart_w.powi(2));
+    let apart_w = weighed.parts.iter().map(|part| part.apart.powi(2));
     let combined = [
         words.say(message!("pair-budget-combined")),
-        said(pair.difference.ratings.combined),
+        said(weighed.combined),
         said(apart_w.sum::<f64>().sqrt()),
     ];
-    let factor = fixed(pair.difference.ratings.coverage_factor, 2);
+    let factor = fixed(weighed.coverage_factor, 2);
     let expanded = [
         words.say(message!("pair-budget-expanded", factor = factor)),
-        said(pair.difference.ratings.expanded()),
+        said(weighed.expanded()),
         String::new(),
     ];
     PairBudget {
-        title: words.say(message!("pair-budget-title", pair = between(pair))),
+        title: words.say(message!(
+            "pair-budget-title",
+            pair = between(pair),
+            figure = figure_of(difference, weighed)
+        )),
         rows: of_parts.chain([combined, expanded]).collect(),
     }
 }

@@ -1,5 +1,6 @@
 //! Every string of a comparison, in the order of its pages.
 
+pub mod causes;
 pub mod differences;
 pub mod report;
 pub mod tables;

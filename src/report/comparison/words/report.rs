@@ -2,10 +2,12 @@
 
 use serde::Serialize;
 
-use super::differences::{DifferencesPart, differences, shape_message, verdict};
+use super::causes::cause;
+use super::differences::{DifferencesPart, differences, verdict};
 use super::tables::{CampaignPart, FigureTable, campaigns, per_unit_table, rating_table};
 use crate::campaign::model::Plane;
 use crate::comparison::Comparison;
+use crate::comparison::pair::ALIKE_IRRADIANCE;
 use crate::language::{Message, Phrase, Words, clauses, date, fixed, listed, range};
 use crate::message;
 use crate::procedure::Assessment;
@@ -164,7 +166,7 @@ fn sentences(comparison: &Comparison, names: &[String], sections: &Sections) -> 
         .map(|pair| verdict(comparison, pair, names))
         .collect();
     if let [only] = pairs.as_slice() {
-        sentences.push(shape_message(only).into());
+        sentences.push(cause(only));
     }
     if pairs.len() > SENTENCES {
         let shown = pairs.iter().filter(|pair| pair.is_shown()).count();
@@ -248,12 +250,17 @@ fn figure(comparison: &Comparison, names: &[String], words: &Words) -> Figure {
     }
 }
 
-fn notes(comparison: &Comparison) -> [Message; 6] {
+fn notes(comparison: &Comparison) -> [Message; 8] {
     [
-        message!("comparison-note-difference"),
+        message!("comparison-note-ratings"),
+        message!(
+            "comparison-note-suns",
+            percent = fixed(ALIKE_IRRADIANCE * 100.0, 0)
+        ),
+        message!("comparison-note-uncertainty"),
         message!("comparison-note-paired"),
         message!("comparison-note-p", pairs = comparison.pairs.len()),
-        message!("comparison-note-shapes"),
+        message!("comparison-note-causes"),
         message!("comparison-note-needed"),
         message!("comparison-note-reports"),
     ]

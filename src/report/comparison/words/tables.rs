@@ -10,10 +10,11 @@ use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::cooking::pots::{START_C, TimeRange};
 use crate::procedure::finding::Level;
+use crate::procedure::heat_balance::Figure;
+use crate::procedure::spans::Summary;
 use crate::report::comparison::names::letter;
 use crate::report::number::report_number;
 use crate::report::rows::Row;
-use crate::report::sections::Sections;
 use crate::report::words::instruments::instrument_rows;
 use crate::report::words::tested::test_dates;
 use crate::units::{decimals_for, sentence_case};
@@ -42,7 +43,7 @@ fn with_half_width(value: f64, half_width: f64) -> Phrase {
     joined([fixed(value, decimals), fixed(half_width, decimals)], " ± ")
 }
 
-/// Rating, line and conformity.
+/// Rating, line, what was around the used intervals, and conformity.
 pub fn rating_table(comparison: &Comparison, names: &[String], words: &Words) -> FigureTable {
     let row = |(place, one): (usize, &Assessment)| {
         let (line, uncertainty) = (one.s580.line()?, one.s580.uncertainty()?);
@@ -50,6 +51,10 @@ pub fn rating_table(comparison: &Comparison, names: &[String], words: &Words) ->
             message!("ratings-baseline", name = &names[place]).into()
         } else {
             (&names[place]).into()
+        };
+        let around = one.s580.environment();
+        let mean = |around: Option<Summary>, decimals: usize| {
+            around.map_or(NOTHING.into(), |around| fixed(around.mean, decimals))
         };
         let cells = [
             letter(place).to_string().into(),
@@ -60,6 +65,9 @@ pub fn rating_table(comparison: &Comparison, names: &[String], words: &Words) ->
             line.r_squared.map_or(NOTHING.into(), |r| fixed(r, 2)),
             line.points.into(),
             one.s580.dates.len().into(),
+            mean(around.irradiance, 0),
+            mean(around.ambient, 1),
+            mean(around.wind, 1),
             spoken_level(one.s580.conformity.level).into(),
         ];
         Some(cells.map(|cell| words.say(cell)).to_vec())
@@ -72,6 +80,9 @@ pub fn rating_table(comparison: &Comparison, names: &[String], words: &Words) ->
         message!("ratings-r-squared"),
         message!("ratings-intervals"),
         message!("ratings-days"),
+        message!("ratings-sun"),
+        message!("ratings-air"),
+        message!("ratings-wind"),
         message!("ratings-conformity"),
     ];
     FigureTable {
@@ -123,7 +134,10 @@ pub fn per_unit_table(comparison: &Comparison, words: &Words) -> FigureTable {
             per(Some(cooker.intercept_area_m2)).unwrap_or_else(|| NOTHING.into()),
             per(cooker.mass_kg).unwrap_or_else(|| NOTHING.into()),
             per(cooker.cost).map_or_else(|| NOTHING.into(), of_cost),
-            spoken_heating(comparison.heating[place]).into(),
+            match one.heat_balance {
+                Some(_) => spoken_heating(comparison.heating[place]).into(),
+                None => NOTHING.into(),
+            },
         ];
         Some(cells.map(|cell| words.say(cell)).to_vec())
     };
@@ -209,6 +223,7 @@ fn campaign_rows(one: &Assessment, words: &Words) -> Vec<Row> {
         row(message!("comparison-cooker"), spoken_cooker(one).into()),
         row(message!("comparison-test"), spoken_test(one).into()),
         row(message!("comparison-line"), spoken_line(one).into()),
+        row(message!("comparison-balance"), spoken_balance(one)),
         row(
             message!("comparison-instruments"),
             spoken_instruments(one, words),
@@ -265,10 +280,24 @@ fn spoken_line(one: &Assessment) -> Message {
     )
 }
 
+/// Gain, loss, and the power at 700 W/m² and 50 K.
+fn spoken_balance(one: &Assessment) -> Phrase {
+    let Some(balance) = &one.heat_balance else {
+        return message!("comparison-no-balance").into();
+    };
+    let figure = |figure: &Figure| with_half_width(figure.value, figure.half_width());
+    message!(
+        "comparison-balance-text",
+        gain = figure(&balance.gain_m2),
+        loss = figure(&balance.loss_w_per_k),
+        power = figure(&balance.power_700_50_w)
+    )
+    .into()
+}
+
 fn spoken_instruments(one: &Assessment, words: &Words) -> Phrase {
-    // A section named there is one of the campaign's own report.
-    let sections = Sections::of_report();
-    let rows = instrument_rows(one, &sections, words).into_iter();
+    let budget_in = message!("budget-in-own-report");
+    let rows = instrument_rows(one, &budget_in, words).into_iter();
     let instruments = rows.map(|row| {
         message!(
             "comparison-instrument",
