@@ -418,8 +418,8 @@ balance-value = { $value } ± { $half_width }
 balance-rests-on = Se apoya en { counted-intervals } en { counted-days }, con { $mean } W/m² de media ({ $range } W/m²): todos los que tienen lecturas fiables. Los límites sobre el tiempo atmosférico y la hora no descartan aquí ninguno. Sí los descartan la ventana de temperatura del agua, la falta de lecturas, lo que excluye quien ensayó y, donde la irradiancia es estimada, un cielo que no se declara sin nubes.
 balance-scaling-adds = Con esta pérdida, escalar la calificación en proporción de { $mean } W/m² a 700 W/m² suma { $power } W a Ps(50).
 balance-scaling-takes = Con esta pérdida, escalar la calificación en proporción de { $mean } W/m² a 700 W/m² resta { $power } W a Ps(50).
-balance-caption = Potencia entre irradiancia frente a diferencia de temperatura entre irradiancia, y la recta g − u·Td/G con su banda del 95 %. Puntos: intervalos a los que se ajusta; cruces: los demás.
-balance-caption-one-day = Potencia entre irradiancia frente a diferencia de temperatura entre irradiancia, y la recta g − u·Td/G con su banda, que es de un solo día y no del 95 %. Puntos: intervalos a los que se ajusta; cruces: los demás.
+balance-caption = Potencia entre irradiancia frente a diferencia de temperatura entre irradiancia, y la recta g − u·Td/G con su banda del 95 %. Puntos: intervalos a los que se ajusta; cruces: los demás. La banda es la del balance de incertidumbre, con el factor k de la potencia a 700 W/m² y 50 K; donde los sorteos de Monte Carlo llegan más lejos, la tabla da el extremo más amplio.
+balance-caption-one-day = Potencia entre irradiancia frente a diferencia de temperatura entre irradiancia, y la recta g − u·Td/G con su banda, que es de un solo día y no del 95 %. Puntos: intervalos a los que se ajusta; cruces: los demás. La banda es la del balance de incertidumbre, con el factor k de la potencia a 700 W/m² y 50 K; donde los sorteos de Monte Carlo llegan más lejos, la tabla da el extremo más amplio.
 # Behind a caption.
 balance-beyond = Intervalos fuera de los bordes: { $count }.
 # Read out to those who do not see the figure.

@@ -448,8 +448,8 @@ balance-value = { $value } ± { $half_width }
 balance-rests-on = Il repose sur { counted-intervals } en { counted-days }, à { $mean } W/m² en moyenne ({ $range } W/m²) : tous ceux dont les relevés sont sûrs. Les limites sur la météo et l’heure n’en écartent aucun ici. La fenêtre de température de l’eau, les relevés manquants, les exclusions de l’opérateur et, là où l’éclairement est estimé, un ciel non déclaré sans nuages en écartent.
 balance-scaling-adds = Avec cette perte, la mise à l’échelle proportionnelle de l’évaluation, de { $mean } W/m² à 700 W/m², ajoute { $power } W à Ps(50).
 balance-scaling-takes = Avec cette perte, la mise à l’échelle proportionnelle de l’évaluation, de { $mean } W/m² à 700 W/m², retire { $power } W à Ps(50).
-balance-caption = Puissance sur éclairement selon l’écart de température sur éclairement, et la droite g − u·Td/G avec sa bande à 95 %. Points : intervalles auxquels elle est ajustée ; croix : les autres.
-balance-caption-one-day = Puissance sur éclairement selon l’écart de température sur éclairement, et la droite g − u·Td/G avec sa bande, qui est d’un seul jour et non à 95 %. Points : intervalles auxquels elle est ajustée ; croix : les autres.
+balance-caption = Puissance sur éclairement selon l’écart de température sur éclairement, et la droite g − u·Td/G avec sa bande à 95 %. Points : intervalles auxquels elle est ajustée ; croix : les autres. La bande est celle du bilan, avec le facteur k de la puissance à 700 W/m² et 50 K ; là où les tirages de Monte-Carlo vont plus loin, le tableau donne le bout le plus éloigné.
+balance-caption-one-day = Puissance sur éclairement selon l’écart de température sur éclairement, et la droite g − u·Td/G avec sa bande, qui est d’un seul jour et non à 95 %. Points : intervalles auxquels elle est ajustée ; croix : les autres. La bande est celle du bilan, avec le facteur k de la puissance à 700 W/m² et 50 K ; là où les tirages de Monte-Carlo vont plus loin, le tableau donne le bout le plus éloigné.
 # Behind a caption.
 balance-beyond = Intervalles au-delà des bords : { $count }.
 # Read out to those who do not see the figure.

@@ -425,8 +425,8 @@ balance-value = { $value } ± { $half_width }
 balance-rests-on = Apoia-se em { counted-intervals } em { counted-days }, com { $mean } W/m² em média ({ $range } W/m²): todos os que têm leituras fiáveis. Os limites sobre o tempo atmosférico e a hora não descartam nenhum aqui. Descartam-nos a janela de temperatura da água, as leituras em falta, as exclusões do responsável pelo ensaio e, onde a irradiância é estimada, um céu não declarado sem nuvens.
 balance-scaling-adds = Com esta perda, escalar a avaliação em proporção de { $mean } W/m² para 700 W/m² acrescenta { $power } W a Ps(50).
 balance-scaling-takes = Com esta perda, escalar a avaliação em proporção de { $mean } W/m² para 700 W/m² tira { $power } W a Ps(50).
-balance-caption = Potência sobre irradiância em função da diferença de temperatura sobre irradiância, e a reta g − u·Td/G com a sua banda de 95 %. Pontos: intervalos a que se ajusta; cruzes: os outros.
-balance-caption-one-day = Potência sobre irradiância em função da diferença de temperatura sobre irradiância, e a reta g − u·Td/G com a sua banda, que é de um só dia e não de 95 %. Pontos: intervalos a que se ajusta; cruzes: os outros.
+balance-caption = Potência sobre irradiância em função da diferença de temperatura sobre irradiância, e a reta g − u·Td/G com a sua banda de 95 %. Pontos: intervalos a que se ajusta; cruzes: os outros. A banda é a do balanço de incerteza, com o fator k da potência a 700 W/m² e 50 K; onde os sorteios de Monte Carlo vão mais longe, a tabela dá o extremo mais afastado.
+balance-caption-one-day = Potência sobre irradiância em função da diferença de temperatura sobre irradiância, e a reta g − u·Td/G com a sua banda, que é de um só dia e não de 95 %. Pontos: intervalos a que se ajusta; cruzes: os outros. A banda é a do balanço de incerteza, com o fator k da potência a 700 W/m² e 50 K; onde os sorteios de Monte Carlo vão mais longe, a tabela dá o extremo mais afastado.
 # Behind a caption.
 balance-beyond = Intervalos além das bordas: { $count }.
 # Read out to those who do not see the figure.
