@@ -2,10 +2,10 @@
 //!
 //! The same in each folder: `words` fixes every string, `figures` draws, `data` is for other
 //! programs, `outputs` puts files together. [`words`], [`data`] and [`figures`] are of the report
-//! as a whole; [`s580`] and [`dry_vessel`] have what a procedure adds to it. [`document`]
-//! hands all of it to the templates of the PDF and [`web_page`] to those of the web page,
-//! [`outputs()`] puts a campaign's files together, and [`files`] writes them. [`comparison`]
-//! does the same for several campaigns, and [`plan`] for a day to come.
+//! as a whole; [`s580`], [`heat_balance`] and [`dry_vessel`] have what a procedure adds to it.
+//! [`document`] hands all of it to the templates of the PDF and [`web_page`] to those of the web
+//! page, [`outputs()`] puts a campaign's files together, and [`files`] writes them.
+//! [`comparison`] does the same for several campaigns, and [`plan`] for a day to come.
 
 mod assets;
 mod attached_names;
@@ -17,6 +17,7 @@ pub mod dry_vessel;
 mod edition;
 pub mod figures;
 pub mod files;
+pub mod heat_balance;
 mod number;
 mod outputs;
 pub mod plan;

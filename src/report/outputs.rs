@@ -9,6 +9,7 @@ use super::data::tables::intervals_csv;
 use super::document;
 use super::edition::{Edition, Format};
 use super::files::Output;
+use super::heat_balance::figures::power_per_irradiance::balance_figure;
 use super::s580::figures::drawn::draw_figures;
 use super::{web_page, words};
 use crate::campaign::Campaign;
@@ -125,6 +126,7 @@ pub fn refuse_missing_characters(
 /// The figures, and the photo if there is one, by the names that [`words`] gives them.
 fn assets(assessment: &Assessment, words: &Words) -> Result<Vec<Asset>> {
     let mut assets = draw_figures(assessment, words)?;
+    assets.extend(balance_figure(assessment, words)?);
     assets.extend(
         assessment
             .tested

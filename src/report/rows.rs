@@ -1,8 +1,10 @@
-//! What all words share: rows of facts, and figures.
+//! What all words share: rows of facts, figures, and findings.
 
 use serde::Serialize;
 
 use crate::language::{Phrase, Words};
+use crate::procedure::finding::Finding;
+use crate::units::sentence_case;
 
 /// A label and what stands beside it.
 #[derive(Debug, Clone, Serialize)]
@@ -32,4 +34,23 @@ pub struct Figure {
     pub file: String,
     pub caption: String,
     pub alt: String,
+}
+
+/// A finding and what would mend it.
+#[derive(Debug, Clone, Serialize)]
+pub struct FindingText {
+    pub code: String,
+    pub text: String,
+    pub remedy: String,
+}
+
+impl FindingText {
+    /// A finding of any procedure, with its code in files.
+    pub fn said<C>(words: &Words, code: &str, finding: &Finding<C>) -> Self {
+        FindingText {
+            code: code.to_owned(),
+            text: sentence_case(&words.say(&finding.text)),
+            remedy: sentence_case(&words.say(&finding.remedy)),
+        }
+    }
 }

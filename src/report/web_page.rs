@@ -16,7 +16,7 @@ use base64::engine::general_purpose::STANDARD;
 pub const REPORT: &str = "report.html";
 
 /// Template sources, by the name under which they take each other in.
-const TEMPLATES: [(&str, &str); 12] = [
+const TEMPLATES: &[(&str, &str)] = &[
     (REPORT, include_str!("../../templates/web/report.html")),
     ("style.css", include_str!("../../templates/web/style.css")),
     ("parts.html", include_str!("../../templates/web/parts.html")),
@@ -37,6 +37,10 @@ const TEMPLATES: [(&str, &str); 12] = [
     (
         "regression.html",
         include_str!("../../templates/web/regression.html"),
+    ),
+    (
+        "heat_balance.html",
+        include_str!("../../templates/web/heat_balance.html"),
     ),
     (
         "cooking.html",
@@ -78,7 +82,7 @@ pub fn compose(template: &str, report: &impl Serialize, assets: &[Asset]) -> Res
         }
         _ => escape_formatter(out, state, value),
     });
-    for (name, source) in TEMPLATES {
+    for (name, source) in TEMPLATES.iter().copied() {
         environment.add_template(name, source).map_err(internal)?;
     }
     let pictures = assets

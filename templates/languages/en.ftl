@@ -408,9 +408,48 @@ page-uncertainty-sensitivity = sensitivity
 page-uncertainty-of-rating = in Ps(50)
 page-uncertainty-part = part of the ±
 
-## Cooking
+## Heat balance
 
 section-heat-balance = Heat balance
+page-balance-quantity = quantity
+balance-what = The water takes up what the cooker gains from the sun less what it loses to the air: P = g·G − u·Td, with the irradiance G and the temperature difference Td. So the power can be told at any irradiance. The rating scales the losses with the sun; this does not.
+# Above a column of values. "One day": it was tested on one day only, so it is no 95 % range.
+balance-spread = value ± half width (95 %: scatter, days, instruments)
+balance-spread-one-day = value ± half width (one day: scatter, instruments)
+balance-gain = gain from the sun, g
+balance-gain-text = { $value } m²
+balance-loss = loss to the air, u
+balance-loss-text = { $value } W/K
+balance-power = power at 700 W/m² and 50 K, 700·g − 50·u
+balance-power-text = { $value } W
+balance-ratio = opto-thermal ratio, g/u
+balance-ratio-text = { $value } K m²/W
+balance-ratio-none = not given: the loss may be none
+balance-value = { $value } ± { $half_width }
+# { $range }: lowest and highest of the intervals.
+balance-rests-on = It rests on { counted-intervals } on { counted-days }, with { $mean } W/m² on average ({ $range } W/m²): all whose readings are sound. Limits on the weather and the hour set none aside here. The water window, missing readings, the tester's exclusions and, where irradiance is estimated, a sky not stated to be cloudless do.
+balance-scaling-adds = With this loss, the rating's scaling in proportion from { $mean } W/m² to 700 W/m² adds { $power } W to Ps(50).
+balance-scaling-takes = With this loss, the rating's scaling in proportion from { $mean } W/m² to 700 W/m² takes { $power } W from Ps(50).
+balance-caption = Power over irradiance against temperature difference over irradiance, and the line g − u·Td/G with its 95 % band. Dots: intervals that it is fitted to; crosses: others. The band is by the budget, with the factor k of the power at 700 W/m² and 50 K; where Monte Carlo draws reach further, the table has the wider end.
+balance-caption-one-day = Power over irradiance against temperature difference over irradiance, and the line g − u·Td/G with its band, which is of one day and no 95 % band. Dots: intervals that it is fitted to; crosses: others. The band is by the budget, with the factor k of the power at 700 W/m² and 50 K; where Monte Carlo draws reach further, the table has the wider end.
+# Behind a caption.
+balance-beyond = Intervals beyond the edges: { $count }.
+# Read out to those who do not see the figure.
+balance-alt = Scatter plot of power over irradiance in square metres against temperature difference over irradiance, from { $lowest } to { $highest } kelvin square metres per watt. Dots: { counted-intervals } that the line is fitted to; crosses: the others, { $others }. The line starts at { $gain } square metres, without a temperature difference; the loss is { $loss } watts per kelvin.
+# Axes and key of the figure: there is little room.
+balance-axis-difference = temperature difference over irradiance, Td/G, K m²/W
+balance-axis-power = power over irradiance, P/G, m²
+balance-key-used = in the fit ({ $count })
+balance-key-others = others ({ $count })
+balance-key-line = g − u·Td/G, 95 % band with instruments
+balance-key-line-one-day = g − u·Td/G, band of one day with instruments
+balance-none-irradiance = Gain and loss cannot be fitted: irradiance was not measured.
+balance-none-few = Gain and loss cannot be fitted: that takes at least three intervals with sound readings; found: { $intervals }.
+balance-none-alike = Gain and loss cannot be told apart: temperature difference and irradiance kept too nearly the same ratio in all intervals.
+balance-source = Ordinary least squares of P on G and Td without intercept, each interval with equal weight. After Funk and Larson 1998 (Solar Energy 62, 63–68; the abstract was seen); not a test by ISO 9806. Opto-thermal ratio: Lahkar, Bhamu and Samdarshi 2012 (Applied Energy 99, 491–495; from memory).
+
+## Cooking
+
 section-cooking = What it means for cooking
 page-cooking-water = water
 # [journey] is put in by the program: "from 20 to 95 °C", the message journey.

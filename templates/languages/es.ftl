@@ -415,6 +415,42 @@ page-uncertainty-sensitivity = sensibilidad
 page-uncertainty-of-rating = en Ps(50)
 page-uncertainty-part = parte del ±
 section-heat-balance = STILL TO TRANSLATE
+page-balance-quantity = magnitud
+balance-what = El agua absorbe lo que la cocina gana del sol menos lo que pierde al aire: P = g·G − u·Td, con la irradiancia G y la diferencia de temperatura Td. Así se puede decir la potencia a cualquier irradiancia. La calificación escala las pérdidas con el sol; esto no.
+# Above a column of values. "One day": it was tested on one day only, so it is no 95 % range.
+balance-spread = valor ± semiancho (95 %: dispersión, días, instrumentos)
+balance-spread-one-day = valor ± semiancho (un día: dispersión, instrumentos)
+balance-gain = ganancia del sol, g
+balance-gain-text = { $value } m²
+balance-loss = pérdida al aire, u
+balance-loss-text = { $value } W/K
+balance-power = potencia a 700 W/m² y 50 K, 700·g − 50·u
+balance-power-text = { $value } W
+balance-ratio = cociente optotérmico, g/u
+balance-ratio-text = { $value } K m²/W
+balance-ratio-none = no se da: puede que no haya pérdida
+balance-value = { $value } ± { $half_width }
+# { $range }: lowest and highest of the intervals.
+balance-rests-on = Se apoya en { counted-intervals } en { counted-days }, con { $mean } W/m² de media ({ $range } W/m²): todos los que tienen lecturas fiables. Los límites sobre el tiempo atmosférico y la hora no descartan aquí ninguno. Sí los descartan la ventana de temperatura del agua, la falta de lecturas, lo que excluye quien ensayó y, donde la irradiancia es estimada, un cielo que no se declara sin nubes.
+balance-scaling-adds = Con esta pérdida, escalar la calificación en proporción de { $mean } W/m² a 700 W/m² suma { $power } W a Ps(50).
+balance-scaling-takes = Con esta pérdida, escalar la calificación en proporción de { $mean } W/m² a 700 W/m² resta { $power } W a Ps(50).
+balance-caption = Potencia entre irradiancia frente a diferencia de temperatura entre irradiancia, y la recta g − u·Td/G con su banda del 95 %. Puntos: intervalos a los que se ajusta; cruces: los demás. La banda es la del balance de incertidumbre, con el factor k de la potencia a 700 W/m² y 50 K; donde los sorteos de Monte Carlo llegan más lejos, la tabla da el extremo más amplio.
+balance-caption-one-day = Potencia entre irradiancia frente a diferencia de temperatura entre irradiancia, y la recta g − u·Td/G con su banda, que es de un solo día y no del 95 %. Puntos: intervalos a los que se ajusta; cruces: los demás. La banda es la del balance de incertidumbre, con el factor k de la potencia a 700 W/m² y 50 K; donde los sorteos de Monte Carlo llegan más lejos, la tabla da el extremo más amplio.
+# Behind a caption.
+balance-beyond = Intervalos fuera de los bordes: { $count }.
+# Read out to those who do not see the figure.
+balance-alt = Diagrama de dispersión de la potencia entre la irradiancia, en metros cuadrados, frente a la diferencia de temperatura entre la irradiancia, de { $lowest } a { $highest } kelvin metro cuadrado por vatio. Puntos: { counted-intervals } a los que se ajusta la recta; cruces: otros { $others }. La recta empieza en { $gain } metros cuadrados, sin diferencia de temperatura; la pérdida es de { $loss } vatios por kelvin.
+# Axes and key of the figure: there is little room.
+balance-axis-difference = diferencia de temperatura entre irradiancia, Td/G, K m²/W
+balance-axis-power = potencia entre irradiancia, P/G, m²
+balance-key-used = en el ajuste ({ $count })
+balance-key-others = los demás ({ $count })
+balance-key-line = g − u·Td/G, banda del 95 % con instrumentos
+balance-key-line-one-day = g − u·Td/G, banda de un día con instrumentos
+balance-none-irradiance = No se pueden ajustar ganancia y pérdida: no se midió la irradiancia.
+balance-none-few = No se pueden ajustar ganancia y pérdida: hacen falta al menos tres intervalos con lecturas fiables; hallados: { $intervals }.
+balance-none-alike = No se pueden distinguir ganancia y pérdida: la diferencia de temperatura y la irradiancia guardaron casi la misma proporción en todos los intervalos.
+balance-source = Mínimos cuadrados ordinarios de P sobre G y Td sin término independiente, cada intervalo con igual peso. Según Funk y Larson 1998 (Solar Energy 62, 63–68; se vio el resumen); no es un ensayo según ISO 9806. Cociente optotérmico: Lahkar, Bhamu y Samdarshi 2012 (Applied Energy 99, 491–495; de memoria).
 
 ## Cooking
 

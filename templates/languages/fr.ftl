@@ -445,6 +445,42 @@ page-uncertainty-sensitivity = sensibilité
 page-uncertainty-of-rating = dans Ps(50)
 page-uncertainty-part = part du ±
 section-heat-balance = STILL TO TRANSLATE
+page-balance-quantity = grandeur
+balance-what = L’eau reçoit ce que le cuiseur gagne du soleil moins ce qu’il perd dans l’air : P = g·G − u·Td, avec l’éclairement G et l’écart de température Td. La puissance peut donc être dite à tout éclairement. L’évaluation met les pertes à l’échelle du soleil ; ce bilan ne le fait pas.
+# Above a column of values. "One day": it was tested on one day only, so it is no 95 % range.
+balance-spread = valeur ± demi-largeur (95 % : dispersion, jours, instruments)
+balance-spread-one-day = valeur ± demi-largeur (un seul jour : dispersion, instruments)
+balance-gain = gain solaire, g
+balance-gain-text = { $value } m²
+balance-loss = perte dans l’air, u
+balance-loss-text = { $value } W/K
+balance-power = puissance à 700 W/m² et 50 K, 700·g − 50·u
+balance-power-text = { $value } W
+balance-ratio = rapport optothermique, g/u
+balance-ratio-text = { $value } K m²/W
+balance-ratio-none = non donné : la perte peut être nulle
+balance-value = { $value } ± { $half_width }
+# { $range }: lowest and highest of the intervals.
+balance-rests-on = Il repose sur { counted-intervals } en { counted-days }, à { $mean } W/m² en moyenne ({ $range } W/m²) : tous ceux dont les relevés sont sûrs. Les limites sur la météo et l’heure n’en écartent aucun ici. La fenêtre de température de l’eau, les relevés manquants, les exclusions de l’opérateur et, là où l’éclairement est estimé, un ciel non déclaré sans nuages en écartent.
+balance-scaling-adds = Avec cette perte, la mise à l’échelle proportionnelle de l’évaluation, de { $mean } W/m² à 700 W/m², ajoute { $power } W à Ps(50).
+balance-scaling-takes = Avec cette perte, la mise à l’échelle proportionnelle de l’évaluation, de { $mean } W/m² à 700 W/m², retire { $power } W à Ps(50).
+balance-caption = Puissance sur éclairement selon l’écart de température sur éclairement, et la droite g − u·Td/G avec sa bande à 95 %. Points : intervalles auxquels elle est ajustée ; croix : les autres. La bande est celle du bilan, avec le facteur k de la puissance à 700 W/m² et 50 K ; là où les tirages de Monte-Carlo vont plus loin, le tableau donne le bout le plus éloigné.
+balance-caption-one-day = Puissance sur éclairement selon l’écart de température sur éclairement, et la droite g − u·Td/G avec sa bande, qui est d’un seul jour et non à 95 %. Points : intervalles auxquels elle est ajustée ; croix : les autres. La bande est celle du bilan, avec le facteur k de la puissance à 700 W/m² et 50 K ; là où les tirages de Monte-Carlo vont plus loin, le tableau donne le bout le plus éloigné.
+# Behind a caption.
+balance-beyond = Intervalles au-delà des bords : { $count }.
+# Read out to those who do not see the figure.
+balance-alt = Nuage de points de la puissance sur l’éclairement, en mètres carrés, selon l’écart de température sur l’éclairement, de { $lowest } à { $highest } kelvin mètre carré par watt. Points : { counted-intervals } auxquels la droite est ajustée ; croix : { $others } autres. La droite part de { $gain } mètres carrés, sans écart de température ; la perte est de { $loss } watts par kelvin.
+# Axes and key of the figure: there is little room.
+balance-axis-difference = écart de température sur éclairement, Td/G, K m²/W
+balance-axis-power = puissance sur éclairement, P/G, m²
+balance-key-used = ajustés ({ $count })
+balance-key-others = autres ({ $count })
+balance-key-line = g − u·Td/G, bande à 95 % avec instruments
+balance-key-line-one-day = g − u·Td/G, bande d’un seul jour avec instruments
+balance-none-irradiance = Le gain et la perte ne peuvent pas être ajustés : l’éclairement n’a pas été mesuré.
+balance-none-few = Le gain et la perte ne peuvent pas être ajustés : il faut au moins trois intervalles aux relevés sûrs ; trouvés : { $intervals }.
+balance-none-alike = Le gain et la perte ne se distinguent pas : l’écart de température et l’éclairement ont gardé presque le même rapport dans tous les intervalles.
+balance-source = Moindres carrés ordinaires de P selon G et Td sans ordonnée à l’origine, chaque intervalle avec le même poids. D’après Funk et Larson 1998 (Solar Energy 62, 63–68 ; résumé vu) ; ce n’est pas un essai selon ISO 9806. Rapport optothermique : Lahkar, Bhamu et Samdarshi 2012 (Applied Energy 99, 491–495 ; de mémoire).
 
 ## Cooking
 

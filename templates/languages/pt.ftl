@@ -422,6 +422,42 @@ page-uncertainty-sensitivity = sensibilidade
 page-uncertainty-of-rating = em Ps(50)
 page-uncertainty-part = parte do ±
 section-heat-balance = STILL TO TRANSLATE
+page-balance-quantity = grandeza
+balance-what = A água recebe o que o fogão ganha do sol menos o que perde para o ar: P = g·G − u·Td, com a irradiância G e a diferença de temperatura Td. Assim a potência pode ser dita a qualquer irradiância. A avaliação escala as perdas com o sol; este balanço não.
+# Above a column of values. "One day": it was tested on one day only, so it is no 95 % range.
+balance-spread = valor ± meia largura (95 %: dispersão, dias, instrumentos)
+balance-spread-one-day = valor ± meia largura (um só dia: dispersão, instrumentos)
+balance-gain = ganho do sol, g
+balance-gain-text = { $value } m²
+balance-loss = perda para o ar, u
+balance-loss-text = { $value } W/K
+balance-power = potência a 700 W/m² e 50 K, 700·g − 50·u
+balance-power-text = { $value } W
+balance-ratio = razão optotérmica, g/u
+balance-ratio-text = { $value } K m²/W
+balance-ratio-none = não se dá: a perda pode ser nula
+balance-value = { $value } ± { $half_width }
+# { $range }: lowest and highest of the intervals.
+balance-rests-on = Apoia-se em { counted-intervals } em { counted-days }, com { $mean } W/m² em média ({ $range } W/m²): todos os que têm leituras fiáveis. Os limites sobre o tempo atmosférico e a hora não descartam nenhum aqui. Descartam-nos a janela de temperatura da água, as leituras em falta, as exclusões do responsável pelo ensaio e, onde a irradiância é estimada, um céu não declarado sem nuvens.
+balance-scaling-adds = Com esta perda, escalar a avaliação em proporção de { $mean } W/m² para 700 W/m² acrescenta { $power } W a Ps(50).
+balance-scaling-takes = Com esta perda, escalar a avaliação em proporção de { $mean } W/m² para 700 W/m² tira { $power } W a Ps(50).
+balance-caption = Potência sobre irradiância em função da diferença de temperatura sobre irradiância, e a reta g − u·Td/G com a sua banda de 95 %. Pontos: intervalos a que se ajusta; cruzes: os outros. A banda é a do balanço de incerteza, com o fator k da potência a 700 W/m² e 50 K; onde os sorteios de Monte Carlo vão mais longe, a tabela dá o extremo mais afastado.
+balance-caption-one-day = Potência sobre irradiância em função da diferença de temperatura sobre irradiância, e a reta g − u·Td/G com a sua banda, que é de um só dia e não de 95 %. Pontos: intervalos a que se ajusta; cruzes: os outros. A banda é a do balanço de incerteza, com o fator k da potência a 700 W/m² e 50 K; onde os sorteios de Monte Carlo vão mais longe, a tabela dá o extremo mais afastado.
+# Behind a caption.
+balance-beyond = Intervalos além das bordas: { $count }.
+# Read out to those who do not see the figure.
+balance-alt = Gráfico de pontos da potência sobre a irradiância, em metros quadrados, em função da diferença de temperatura sobre a irradiância, de { $lowest } a { $highest } kelvin metro quadrado por watt. Pontos: { counted-intervals } a que a reta se ajusta; cruzes: { $others } outros. A reta começa em { $gain } metros quadrados, sem diferença de temperatura; a perda é de { $loss } watts por kelvin.
+# Axes and key of the figure: there is little room.
+balance-axis-difference = diferença de temperatura sobre irradiância, Td/G, K m²/W
+balance-axis-power = potência sobre irradiância, P/G, m²
+balance-key-used = no ajuste ({ $count })
+balance-key-others = outros ({ $count })
+balance-key-line = g − u·Td/G, banda de 95 % com instrumentos
+balance-key-line-one-day = g − u·Td/G, banda de um só dia com instrumentos
+balance-none-irradiance = Não se podem ajustar ganho e perda: a irradiância não foi medida.
+balance-none-few = Não se podem ajustar ganho e perda: são precisos pelo menos três intervalos com leituras fiáveis; encontrados: { $intervals }.
+balance-none-alike = Não se podem distinguir ganho e perda: a diferença de temperatura e a irradiância mantiveram quase a mesma razão em todos os intervalos.
+balance-source = Mínimos quadrados ordinários de P em função de G e Td sem ordenada na origem, todos os intervalos com o mesmo peso. Segundo Funk e Larson 1998 (Solar Energy 62, 63–68; viu-se o resumo); não é um ensaio segundo a ISO 9806. Razão optotérmica: Lahkar, Bhamu e Samdarshi 2012 (Applied Energy 99, 491–495; de memória).
 
 ## Cooking
 

@@ -413,6 +413,42 @@ page-uncertainty-sensitivity = unyeti
 page-uncertainty-of-rating = katika Ps(50)
 page-uncertainty-part = sehemu ya ±
 section-heat-balance = STILL TO TRANSLATE
+page-balance-quantity = kipimo
+balance-what = Maji hupokea kile ambacho jiko linapata kutoka kwa jua kutoa kile ambacho linapoteza kwa hewa: P = g·G − u·Td, ambapo G ni mnururisho na Td ni tofauti ya halijoto. Hivyo nguvu inaweza kutajwa kwa mnururisho wowote. Tathmini hubadilisha upotevu kulingana na jua; urari huu haufanyi hivyo.
+# Above a column of values. "One day": it was tested on one day only, so it is no 95 % range.
+balance-spread = thamani ± nusu ya upana (95 %: mtawanyiko, siku, vifaa)
+balance-spread-one-day = thamani ± nusu ya upana (siku moja: mtawanyiko, vifaa)
+balance-gain = pato kutoka kwa jua, g
+balance-gain-text = { $value } m²
+balance-loss = upotevu kwa hewa, u
+balance-loss-text = { $value } W/K
+balance-power = nguvu kwa 700 W/m² na 50 K, 700·g − 50·u
+balance-power-text = { $value } W
+balance-ratio = uwiano wa mwanga na joto (opto-thermal ratio), g/u
+balance-ratio-text = { $value } K m²/W
+balance-ratio-none = hautajwi: huenda hakuna upotevu
+balance-value = { $value } ± { $half_width }
+# { $range }: lowest and highest of the intervals.
+balance-rests-on = Urari huu umejengwa juu ya { counted-intervals } katika { counted-days }, kwa wastani wa { $mean } W/m² ({ $range } W/m²): vyote ambavyo vipimo vyake ni thabiti. Vikomo vya hali ya hewa na saa haviweki kando kipindi chochote hapa. Dirisha la halijoto ya maji, vipimo vilivyokosekana, muda ulioondolewa na mpimaji na, pale ambapo mnururisho umekadiriwa, anga ambalo halikutajwa kuwa bila mawingu ndivyo huweka kando.
+balance-scaling-adds = Kwa upotevu huu, kubadilisha tathmini kwa uwiano kutoka { $mean } W/m² hadi 700 W/m² kunaongeza { $power } W kwa Ps(50).
+balance-scaling-takes = Kwa upotevu huu, kubadilisha tathmini kwa uwiano kutoka { $mean } W/m² hadi 700 W/m² kunapunguza { $power } W kwa Ps(50).
+balance-caption = Nguvu kwa mnururisho dhidi ya tofauti ya halijoto kwa mnururisho, na mstari g − u·Td/G pamoja na ukanda wake wa 95 %. Nukta: vipindi ambavyo mstari umelinganishwa navyo; misalaba: vingine. Ukanda ni wa bajeti, kwa kigezo k cha nguvu kwa 700 W/m² na 50 K; pale ambapo thamani zilizochotwa kwa nasibu (Monte Carlo) hufika mbali zaidi, jedwali linaonyesha ncha iliyo mbali zaidi.
+balance-caption-one-day = Nguvu kwa mnururisho dhidi ya tofauti ya halijoto kwa mnururisho, na mstari g − u·Td/G pamoja na ukanda wake, ambao ni wa siku moja na si wa 95 %. Nukta: vipindi ambavyo mstari umelinganishwa navyo; misalaba: vingine. Ukanda ni wa bajeti, kwa kigezo k cha nguvu kwa 700 W/m² na 50 K; pale ambapo thamani zilizochotwa kwa nasibu (Monte Carlo) hufika mbali zaidi, jedwali linaonyesha ncha iliyo mbali zaidi.
+# Behind a caption.
+balance-beyond = Vipindi vilivyo nje ya kingo: { $count }.
+# Read out to those who do not see the figure.
+balance-alt = Mchoro wa nukta wa nguvu kwa mnururisho, kwa mita za mraba, dhidi ya tofauti ya halijoto kwa mnururisho, kutoka { $lowest } hadi { $highest } kelvini mita ya mraba kwa wati. Nukta: { counted-intervals } ambavyo mstari umelinganishwa navyo; misalaba: vingine { $others }. Mstari unaanza kwa mita za mraba { $gain }, bila tofauti ya halijoto; upotevu ni wati { $loss } kwa kelvini.
+# Axes and key of the figure: there is little room.
+balance-axis-difference = tofauti ya halijoto kwa mnururisho, Td/G, K m²/W
+balance-axis-power = nguvu kwa mnururisho, P/G, m²
+balance-key-used = vilivyolinganishwa ({ $count })
+balance-key-others = vingine ({ $count })
+balance-key-line = g − u·Td/G, ukanda wa 95 % pamoja na vifaa
+balance-key-line-one-day = g − u·Td/G, ukanda wa siku moja pamoja na vifaa
+balance-none-irradiance = Pato na upotevu haviwezi kukokotolewa: mnururisho haukupimwa.
+balance-none-few = Pato na upotevu haviwezi kukokotolewa: vinahitajika angalau vipindi vitatu vyenye vipimo thabiti; vilivyopatikana: { $intervals }.
+balance-none-alike = Pato na upotevu haviwezi kutofautishwa: tofauti ya halijoto na mnururisho vilibaki karibu na uwiano uleule katika vipindi vyote.
+balance-source = Miraba midogo kabisa ya kawaida ya P juu ya G na Td bila kikatizo, kila kipindi kwa uzito sawa. Kufuata Funk na Larson 1998 (Solar Energy 62, 63–68; muhtasari ulionekana); si jaribio kwa ISO 9806. Uwiano wa mwanga na joto: Lahkar, Bhamu na Samdarshi 2012 (Applied Energy 99, 491–495; kwa kumbukumbu ya kichwani).
 
 ## Cooking
 

@@ -14,6 +14,7 @@ use super::logs::{LogEntry, log_entry};
 use crate::error::{Error, Result};
 use crate::procedure::Assessment;
 use crate::report::dry_vessel::data::{StagnationEntry, stagnation_entries};
+use crate::report::heat_balance::data::balance::{BalanceEntry, balance_entry};
 use crate::report::number::report_number;
 use crate::report::s580::data::conformity::{
     ConformityEntry, LimitEntry, conformity_entry, limit_entry,
@@ -76,6 +77,8 @@ pub struct RatingFile {
     regression: Option<RegressionEntry>,
     /// How sure the rating is, instruments included; null without a rating.
     uncertainty: Option<UncertaintyEntry>,
+    /// Gain from the sun and loss to the air; null where they cannot be fitted.
+    heat_balance: Option<BalanceEntry>,
     estimates: EstimatesEntry,
     conformity: ConformityEntry,
     /// What the line means for cooking; null without a line.
@@ -153,6 +156,7 @@ impl RatingFile {
             rating: rating_entry(assessment),
             regression: regression_entry(assessment),
             uncertainty: uncertainty_entry(assessment),
+            heat_balance: balance_entry(assessment),
             estimates: EstimatesEntry {
                 irradiance: campaign
                     .instruments

@@ -8,4 +8,5 @@ pub mod bands;
 pub mod fit;
 pub mod key;
 pub mod marks;
+pub mod points;
 pub mod style;

@@ -5,7 +5,7 @@ use serde::Serialize;
 use crate::language::{Message, Words};
 use crate::message;
 
-/// Section 7.
+/// The section of cautions.
 #[derive(Debug, Clone, Serialize)]
 pub struct CautionPart {
     /// Before all others.

@@ -15,7 +15,7 @@ use crate::units::sentence_case;
 /// USDA FSIS, safe minimum internal temperatures: that of poultry and leftovers.
 const SAFE_C: f64 = 74.0;
 
-/// Section 6.
+/// The section on cooking.
 #[derive(Debug, Clone, Serialize)]
 pub struct CookingPart {
     /// That the section is no result of the test; empty without a line.
@@ -71,7 +71,7 @@ pub fn spoken_journey(cooking: &Cooking) -> Message {
     }
 }
 
-/// Puts section 6 into words.
+/// Puts the section on cooking into words.
 pub fn cooking(assessment: &Assessment, words: &Words) -> CookingPart {
     let danger = assessment.danger_zone.as_ref();
     let warning = danger.map_or_else(String::new, |found| {

@@ -15,12 +15,12 @@ use crate::procedure::s580::limits::STANDARD_IRRADIANCE_W_M2;
 use crate::procedure::s580::rated::Rated;
 use crate::procedure::s580::result::count_reasons;
 use crate::report::dry_vessel::words::spoken_stagnation;
-use crate::report::rows::Figure;
+use crate::report::rows::{Figure, FindingText};
 use crate::report::s580::words::conditions::{BriefRow, brief};
 use crate::report::s580::words::line::{equation, spoken_r_squared};
 use crate::report::s580::words::uncertainty::what_limits;
 use crate::report::sections::{Section, Sections};
-use crate::units::{decimals_for, sentence_case};
+use crate::units::decimals_for;
 
 /// Page one.
 #[derive(Debug, Clone, Serialize)]
@@ -51,22 +51,10 @@ pub struct Number {
     pub explanation: Vec<String>,
 }
 
-/// A finding and what would mend it.
-#[derive(Debug, Clone, Serialize)]
-pub struct FindingText {
-    pub code: String,
-    pub text: String,
-    pub remedy: String,
-}
-
 /// Puts page one into words.
 pub fn headline(assessment: &Assessment, sections: &Sections, words: &Words) -> Headline {
     let conformity = &assessment.s580.conformity;
-    let finding = |finding: &S580Finding| FindingText {
-        code: finding.code.code().to_owned(),
-        text: sentence_case(&words.say(&finding.text)),
-        remedy: sentence_case(&words.say(&finding.remedy)),
-    };
+    let finding = |finding: &S580Finding| FindingText::said(words, finding.code.code(), finding);
     Headline {
         label: words.say(message!("headline-label")),
         number: assessment

@@ -17,7 +17,7 @@ use crate::report::number::report_number;
 use crate::report::rows::Row;
 use crate::units::decimals_for;
 
-/// Section 8.
+/// The section on provenance.
 #[derive(Debug, Clone, Serialize)]
 pub struct ProvenancePart {
     pub deviations: Vec<String>,
@@ -52,7 +52,7 @@ pub fn made_with(edition: &Edition, practice: impl Into<Phrase>) -> Vec<Row> {
     ]
 }
 
-/// Puts section 8 into words.
+/// Puts the section on provenance into words.
 pub fn provenance(assessment: &Assessment, edition: &Edition) -> ProvenancePart {
     let campaign = &assessment.tested.campaign;
     let words = &edition.words;

@@ -12,6 +12,7 @@ use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::finding::Level;
 use crate::report::dry_vessel::words::{StagnationPart, stagnation_part};
+use crate::report::heat_balance::words::{BalancePart, heat_balance};
 use crate::report::number::report_number;
 use crate::report::rows::Row;
 use crate::report::s580::words::conditions::{Conditions, conditions};
@@ -47,6 +48,7 @@ pub struct Report {
     /// Reason codes and what they mean.
     pub reasons: Vec<Row>,
     pub regression: RegressionPart,
+    pub heat_balance: BalancePart,
     pub cooking: CookingPart,
     /// `None`: no dry vessel was tested.
     pub stagnation: Option<StagnationPart>,
@@ -77,6 +79,7 @@ pub fn build(assessment: &Assessment, edition: &Edition) -> Report {
         intervals: interval_tables(assessment, words),
         reasons: reason_key(assessment, words),
         regression: regression(assessment, words),
+        heat_balance: heat_balance(assessment, words),
         cooking: cooking(assessment, words),
         stagnation: stagnation_part(assessment, words),
         cautions: cautions(words),

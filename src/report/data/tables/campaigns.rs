@@ -1,7 +1,9 @@
-//! The table of campaigns: the rating, how sure it is, and what it rests on.
+//! The table of campaigns: the rating, how sure it is, the heat balance, and what the rating
+//! rests on.
 
 use super::columns::{Cell, Column, Heading, Kind, OfCampaign, Table, column};
 use crate::procedure::Assessment;
+use crate::report::heat_balance::data::balance_columns::BALANCED;
 use crate::report::number::report_number;
 use crate::report::s580::data::rating_columns::RATED;
 
@@ -194,7 +196,8 @@ fn instant(one: &Assessment, time_us: Option<i64>) -> Cell {
 }
 
 fn columns() -> impl Iterator<Item = &'static Column<OfCampaign>> {
-    TESTED.iter().chain(RATED).chain(RESTS_ON)
+    let results = RATED.iter().chain(BALANCED);
+    TESTED.iter().chain(results).chain(RESTS_ON)
 }
 
 /// The table without rows.

@@ -7,12 +7,12 @@ use jiff::Timestamp;
 use super::campaigns::{campaign_row, no_campaigns};
 use super::columns::Table;
 use super::data_package::{self, DataPackage, Resource, plain_name};
+use super::intervals::{interval_rows, no_intervals};
 use super::parquet::to_parquet;
 use crate::error::Result;
 use crate::procedure::Assessment;
 use crate::report::data::rating_file::SCHEMA_ID;
 use crate::report::files::{FileFacts, Output};
-use crate::report::s580::data::interval_columns::{interval_rows, no_intervals};
 
 /// What the tables are, whatever is in them.
 const WHAT: &str = "Ratings of solar cookers by water-heating tests, and the intervals that they \

@@ -3,6 +3,7 @@
 use jiff::tz::TimeZone;
 
 use crate::procedure::Assessment;
+use crate::procedure::s580::intervals::Interval;
 use crate::units::rfc3339;
 
 /// What the cells of a column are.
@@ -77,6 +78,9 @@ pub struct Column<F> {
 
 /// How the cell of a campaign is found.
 pub type OfCampaign = fn(&Assessment) -> Cell;
+
+/// How the cell of an interval is found.
+pub type OfInterval = fn(&Assessment, &Interval) -> Cell;
 
 /// A column.
 pub const fn column<F: Copy>(heading: Heading, cell: F) -> Column<F> {

@@ -1,12 +1,11 @@
-//! `intervals.csv`: one row an interval, used and set aside, in full precision; the
-//! last column says whether the data are invented.
+//! `intervals.csv`: one row an interval, used and set aside, in full precision.
 
 use csv::Writer;
 
 use super::columns::{Cell, Table};
+use super::intervals::{interval_rows, no_intervals};
 use crate::error::{Error, Result};
 use crate::procedure::Assessment;
-use crate::report::s580::data::interval_columns::{interval_rows, no_intervals};
 
 /// A campaign's intervals as text; a null is an empty cell.
 ///

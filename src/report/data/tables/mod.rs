@@ -1,8 +1,8 @@
 //! Results as tables: one row a campaign, and one row an interval.
 //!
 //! [`columns`] says what a table is made of. `campaigns` lists the columns of the campaigns,
-//! and the `data` of a procedure those of its results and intervals: the only places for their
-//! names, units and meanings. From these lists come `csv`, `parquet` and `data_package`;
+//! `intervals` those of the intervals, and the `data` of a procedure what it adds to both: the
+//! only places for their names, units and meanings. From these lists come `csv`, `parquet` and `data_package`;
 //! [`Collection`] gathers the campaigns of one call.
 
 mod campaigns;
@@ -10,6 +10,7 @@ mod collection;
 pub mod columns;
 mod csv;
 mod data_package;
+mod intervals;
 mod parquet;
 
 pub use collection::Collection;

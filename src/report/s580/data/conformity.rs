@@ -3,19 +3,11 @@
 use schemars::JsonSchema;
 use serde::Serialize;
 
-use crate::procedure::finding::Level;
 use crate::procedure::s580::Limits;
 use crate::procedure::s580::conformity::Conformity;
-use crate::procedure::s580::finding::S580Finding;
 use crate::procedure::s580::guard::{COVERAGE_FACTOR, Guard};
 use crate::procedure::s580::limits::S580Limit;
-
-/// Codes of the levels of conformity.
-const LEVELS: &[&str] = &[
-    Level::Conforms.code(),
-    Level::ConformsWithNotes.code(),
-    Level::Indicative.code(),
-];
+use crate::report::data::finding::{FindingEntry, LEVELS, finding_entry};
 
 /// A limit of the practice, or the campaign's own in its place.
 #[derive(Debug, Serialize, JsonSchema)]
@@ -70,20 +62,6 @@ pub struct ConformityEntry {
     guard: Option<GuardEntry>,
 }
 
-/// Something that lowers the level.
-#[derive(Debug, Serialize, JsonSchema)]
-struct FindingEntry {
-    /// What was found, by its code.
-    code: &'static str,
-    /// The same in words.
-    text: String,
-    /// What would mend it.
-    remedy: String,
-    /// The best level that it allows.
-    #[schemars(extend("enum" = LEVELS))]
-    allows: &'static str,
-}
-
 /// A limit.
 pub fn limit_entry(row: &S580Limit) -> LimitEntry {
     LimitEntry {
@@ -99,9 +77,12 @@ pub fn limit_entry(row: &S580Limit) -> LimitEntry {
 
 /// The level, and what lowers it.
 pub fn conformity_entry(conformity: &Conformity, limits: &Limits) -> ConformityEntry {
+    let findings = conformity.findings.iter();
     ConformityEntry {
         level: conformity.level.code(),
-        findings: conformity.findings.iter().map(finding_entry).collect(),
+        findings: findings
+            .map(|finding| finding_entry(finding.code.code(), finding))
+            .collect(),
         missing: conformity.missing.as_ref().map(ToString::to_string),
         guard: limits.guard.map(guard_entry),
     }
@@ -116,14 +97,5 @@ fn guard_entry(guard: Guard) -> GuardEntry {
         wind_m_s: guard.wind_m_s,
         clock_s: guard.clock_s,
         water_mass_relative: guard.water_mass,
-    }
-}
-
-fn finding_entry(finding: &S580Finding) -> FindingEntry {
-    FindingEntry {
-        code: finding.code.code(),
-        text: finding.text.to_string(),
-        remedy: finding.remedy.to_string(),
-        allows: finding.level.code(),
     }
 }

@@ -1,14 +1,10 @@
-//! The table of intervals, used and set aside.
+//! What was measured in an interval and what the practice says of it, in the table of intervals.
 
-use crate::procedure::Assessment;
-use crate::procedure::s580::intervals::Interval;
-use crate::report::data::tables::columns::{Cell, Column, Heading, Kind, Table, column};
+use crate::report::data::tables::columns::{Cell, Column, Heading, Kind, OfInterval, column};
 use crate::units::rfc3339;
 
-type OfInterval = fn(&Assessment, &Interval) -> Cell;
-
-/// Its columns. What was not measured is null.
-const COLUMNS: &[Column<OfInterval>] = &[
+/// Used and set aside. What was not measured is null.
+pub const MEASURED: &[Column<OfInterval>] = &[
     column(
         Heading::new(
             "campaign",
@@ -192,19 +188,3 @@ const COLUMNS: &[Column<OfInterval>] = &[
         |_, interval| interval.verdict.code().into(),
     ),
 ];
-
-/// The table without rows.
-pub fn no_intervals() -> Table {
-    Table::new(COLUMNS.iter().map(|column| column.heading).collect())
-}
-
-/// A row an interval of a campaign.
-pub fn interval_rows(campaign: &Assessment) -> impl Iterator<Item = Vec<Cell>> {
-    let row = |interval| {
-        let cells = COLUMNS.iter();
-        cells
-            .map(|column| (column.cell)(campaign, interval))
-            .collect()
-    };
-    campaign.s580.intervals.iter().map(row)
-}

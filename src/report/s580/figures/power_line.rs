@@ -4,7 +4,7 @@ use plotters::prelude::*;
 use plotters::style::text_anchor::{HPos, VPos};
 
 use crate::error::Result;
-use crate::language::{Message, Words, fixed};
+use crate::language::{Words, fixed};
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::s580::intervals::Interval;
@@ -13,7 +13,8 @@ use crate::procedure::s580::rated::Rating;
 use crate::procedure::s580::uncertainty::RatingUncertainty;
 use crate::report::figures::bands::{about, fill_band};
 use crate::report::figures::fit::strong_width_pt;
-use crate::report::figures::key::{Entry, Key};
+use crate::report::figures::key::Key;
+use crate::report::figures::points::{LINE_WIDTH_PT, draw_point_key, draw_points, point_key};
 use crate::report::figures::style::{
     Area, Axes, BAND, Chart, INK, LINE, OUTER_BAND, QUIET, anchored, chart, draw, draw_axes, fault,
     padded, pt, size, stroke, strong, text,
@@ -21,8 +22,6 @@ use crate::report::figures::style::{
 use crate::stats::line::Line;
 
 const HEIGHT_PT: f64 = 276.0;
-/// Height of the row that names the marks.
-const KEY_PT: f64 = 16.0;
 /// Size of the mark's label, and room beside it, points.
 const LABEL_SIZE_PT: f64 = 9.5;
 const LABEL_GAP_PT: f64 = 2.0;
@@ -85,7 +84,7 @@ fn draw_on(area: &Area<'_>, assessment: &Assessment, words: &Words) -> Result<()
     let (bottom_w, top_w) = padded(powers.chain(at_edges), true);
     let key = key(assessment, words);
     let (names, plot) = area.split_vertically(pt(key.height_pt()));
-    draw_key(&names, &key)?;
+    draw_point_key(&names, &key, &[(5.0, OUTER_BAND), (2.8, BAND)])?;
     let mut chart = chart(&plot, (left_k, right_k), (bottom_w, top_w), true, 6.0)?;
     let whole = |value: &f64| words.say(fixed(*value, 0));
     let power = if assessment.tested.estimates_irradiance() {
@@ -118,7 +117,7 @@ fn draw_on(area: &Area<'_>, assessment: &Assessment, words: &Words) -> Result<()
     if let Some(uncertainty) = assessment.s580.uncertainty() {
         draw_bands(&mut chart, uncertainty, (left_k, right_k))?;
     }
-    draw_points(&mut chart, assessment, in_view)?;
+    draw_intervals(&mut chart, assessment, in_view)?;
     if let (Some(line), Some(rating)) = (assessment.s580.line(), assessment.s580.rating()) {
         let power = fixed(rating.ps50_w, 0);
         let label = words.say(message!("figure-rating", power = power));
@@ -151,12 +150,12 @@ fn draw_bands(
         .draw_series(LineSeries::new(beyond, stroke(&LINE, 0.7)))
         .map_err(fault)?;
     chart
-        .draw_series(LineSeries::new(observed, stroke(&LINE, 1.8)))
+        .draw_series(LineSeries::new(observed, stroke(&LINE, LINE_WIDTH_PT)))
         .map_err(fault)?;
     Ok(())
 }
 
-fn draw_points(
+fn draw_intervals(
     chart: &mut Chart<'_, '_>,
     assessment: &Assessment,
     in_view: impl Fn(&&Interval) -> bool,
@@ -172,17 +171,7 @@ fn draw_points(
             .filter_map(Interval::point)
             .collect()
     };
-    let crosses = points(false)
-        .into_iter()
-        .map(|at| Cross::new(at, pt(1.9), stroke(&QUIET, 0.7)));
-    chart.draw_series(crosses).map_err(fault)?;
-    let dots = points(true).into_iter().map(|at| {
-        EmptyElement::at(at)
-            + Circle::new((0, 0), pt(2.3), WHITE.filled())
-            + Circle::new((0, 0), pt(1.8), INK.filled())
-    });
-    chart.draw_series(dots).map_err(fault)?;
-    Ok(())
+    draw_points(chart, &points(true), &points(false))
 }
 
 fn draw_mark(chart: &mut Chart<'_, '_>, rating: &Rating, left_k: f64, bottom_w: f64) -> Result<()> {
@@ -233,49 +222,12 @@ fn label_mark(
 
 /// The names of the marks, for the key above the chart.
 fn key(assessment: &Assessment, words: &Words) -> Key {
-    let entry = |message: Message, left_pt: f64, mark_pt: f64| Entry {
-        name: words.say(message),
-        left_pt,
-        mark_pt,
-    };
     let used = assessment.s580.used().count();
     let aside = assessment.s580.set_aside().count();
-    let mut entries = vec![
-        entry(message!("figure-key-used", count = used), 56.0, 9.0),
-        entry(message!("figure-key-aside", count = aside), 146.0, 9.0),
-    ];
-    if assessment.s580.line().is_some() {
-        entries.push(entry(message!("figure-key-line"), 227.0, 17.0));
-    }
-    Key::new(entries, KEY_PT)
-}
-
-/// Names the marks above the chart.
-fn draw_key(area: &Area<'_>, key: &Key) -> Result<()> {
-    let places = key.write(area, KEY_PT / 2.0 - 1.0)?;
-    let before = |place: usize, points: f64| {
-        let (left, middle) = *places.get(place)?;
-        Some((left - pt(points), middle))
-    };
-    if let Some(at) = before(0, 7.0) {
-        let dot = Circle::new(at, pt(1.8), INK.filled());
-        area.draw(&dot).map_err(fault)?;
-    }
-    if let Some(at) = before(1, 7.0) {
-        let cross = Cross::new(at, pt(1.9), stroke(&QUIET, 0.7));
-        area.draw(&cross).map_err(fault)?;
-    }
-    let stretch =
-        |(left, middle): (i32, i32), points: f64| vec![(left, middle), (left + pt(points), middle)];
-    if let Some((left, middle)) = before(2, 17.0) {
-        for (half_pt, colour) in [(5.0, OUTER_BAND), (2.8, BAND)] {
-            let half = pt(half_pt);
-            let band = [(left, middle - half), (left + pt(12.0), middle + half)];
-            area.draw(&Rectangle::new(band, colour.filled()))
-                .map_err(fault)?;
-        }
-        let line = PathElement::new(stretch((left, middle), 12.0), stroke(&LINE, 1.8));
-        area.draw(&line).map_err(fault)?;
-    }
-    Ok(())
+    let line = assessment.s580.line();
+    point_key(
+        words.say(message!("figure-key-used", count = used)),
+        words.say(message!("figure-key-aside", count = aside)),
+        line.map(|_| words.say(message!("figure-key-line"))),
+    )
 }

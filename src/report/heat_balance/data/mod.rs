@@ -1,0 +1,4 @@
+//! Gain, loss and what follows from them as data.
+
+pub mod balance;
+pub mod balance_columns;

@@ -1,0 +1,161 @@
+//! The heat balance in words.
+
+use serde::Serialize;
+
+use crate::language::{Message, Words, fixed, range};
+use crate::message;
+use crate::procedure::Assessment;
+use crate::procedure::heat_balance::fit::is_sound;
+use crate::procedure::heat_balance::{Figure, HeatBalance};
+use crate::report::heat_balance::figures::power_per_irradiance::{FILE, view};
+use crate::report::rows::{self, FindingText, Row};
+use crate::stats::line::Bounds;
+use crate::units::decimals_for;
+
+/// The section on the heat balance.
+#[derive(Debug, Clone, Serialize)]
+pub struct BalancePart {
+    /// `None`: it cannot be fitted.
+    pub fitted: Option<FittedPart>,
+    /// Said where it cannot be fitted: why.
+    pub absence: String,
+}
+
+/// Gain and loss, and what they rest on.
+#[derive(Debug, Clone, Serialize)]
+pub struct FittedPart {
+    pub what: String,
+    /// Above the values: what their ± is.
+    pub spread: String,
+    pub rows: Vec<Row>,
+    pub rests_on: String,
+    /// Empty without a rating.
+    pub scaling: String,
+    pub figure: rows::Figure,
+    pub findings: Vec<FindingText>,
+    pub source: String,
+}
+
+/// Puts the heat balance into words.
+pub fn heat_balance(assessment: &Assessment, words: &Words) -> BalancePart {
+    let found = assessment.heat_balance.as_ref();
+    BalancePart {
+        fitted: found.map(|found| fitted(assessment, found, words)),
+        absence: words.say(absence(assessment)),
+    }
+}
+
+fn fitted(assessment: &Assessment, found: &HeatBalance, words: &Words) -> FittedPart {
+    let spread = if found.is_of_one_day() {
+        message!("balance-spread-one-day")
+    } else {
+        message!("balance-spread")
+    };
+    let findings = found.findings.iter();
+    let findings = findings.map(|one| FindingText::said(words, one.code.code(), one));
+    FittedPart {
+        what: words.say(message!("balance-what")),
+        spread: words.say(spread),
+        rows: rows(found, words),
+        rests_on: words.say(rests_on(found)),
+        scaling: scaling(assessment, found).map_or_else(String::new, |said| words.say(said)),
+        figure: figure(assessment, found, words),
+        findings: findings.collect(),
+        source: words.say(message!("balance-source")),
+    }
+}
+
+/// Why there is none.
+fn absence(assessment: &Assessment) -> Message {
+    let sound = assessment.s580.intervals.iter();
+    let sound = sound.filter(|interval| is_sound(interval)).count();
+    if !assessment.tested.has_irradiance() {
+        message!("balance-none-irradiance")
+    } else if sound < 3 {
+        message!("balance-none-few", intervals = sound)
+    } else {
+        message!("balance-none-alike")
+    }
+}
+
+fn rows(found: &HeatBalance, words: &Words) -> Vec<Row> {
+    let ratio = match &found.opto_thermal_ratio {
+        Some(ratio) => message!("balance-ratio-text", value = spoken(ratio)),
+        None => message!("balance-ratio-none"),
+    };
+    let gain = message!("balance-gain-text", value = spoken(&found.gain_m2));
+    let loss = message!("balance-loss-text", value = spoken(&found.loss_w_per_k));
+    let power = message!("balance-power-text", value = spoken(&found.power_700_50_w));
+    vec![
+        Row::said(words, message!("balance-gain"), gain),
+        Row::said(words, message!("balance-loss"), loss),
+        Row::said(words, message!("balance-power"), power),
+        Row::said(words, message!("balance-ratio"), ratio),
+    ]
+}
+
+/// `0.331 ± 0.022`, without its unit.
+fn spoken(figure: &Figure) -> Message {
+    let decimals = decimals_for(figure.half_width());
+    message!(
+        "balance-value",
+        value = fixed(figure.value, decimals),
+        half_width = fixed(figure.half_width(), decimals)
+    )
+}
+
+fn rests_on(found: &HeatBalance) -> Message {
+    let Bounds { lower, upper } = found.irradiance_w_m2;
+    message!(
+        "balance-rests-on",
+        intervals = found.intervals,
+        days = found.dates.len(),
+        mean = fixed(found.mean_irradiance_w_m2, 0),
+        range = range(lower, upper, 0)
+    )
+}
+
+/// What scaling in proportion to irradiance does to the rating; `None` without one.
+fn scaling(assessment: &Assessment, found: &HeatBalance) -> Option<Message> {
+    let power_w = found.scaling_in_ps50_w?;
+    let mean_w_m2 = assessment.s580.mean_irradiance_w_m2()?;
+    let said = if power_w < 0.0 {
+        message!("balance-scaling-takes")
+    } else {
+        message!("balance-scaling-adds")
+    };
+    let decimals = decimals_for(found.power_700_50_w.half_width());
+    Some(
+        said.with("mean", fixed(mean_w_m2, 0))
+            .with("power", fixed(power_w.abs(), decimals)),
+    )
+}
+
+fn figure(assessment: &Assessment, found: &HeatBalance, words: &Words) -> rows::Figure {
+    let view = view(assessment, found);
+    let caption = if found.is_of_one_day() {
+        message!("balance-caption-one-day")
+    } else {
+        message!("balance-caption")
+    };
+    let [gain_m2, loss_w_per_k] = found.fitted.parameters;
+    let alt = message!(
+        "balance-alt",
+        intervals = view.of_line.len(),
+        others = view.others.len(),
+        lowest = fixed(view.k_m2_per_w.0, 3),
+        highest = fixed(view.k_m2_per_w.1, 3),
+        gain = fixed(gain_m2, 3),
+        loss = fixed(loss_w_per_k, 2)
+    );
+    let mut caption = words.say(caption);
+    if view.beyond > 0 {
+        caption += " ";
+        caption += &words.say(message!("balance-beyond", count = view.beyond));
+    }
+    rows::Figure {
+        file: FILE.to_owned(),
+        caption,
+        alt: words.say(alt),
+    }
+}
