@@ -226,7 +226,7 @@ fn table_row(assessment: &Assessment, options: &ReportOptions) -> [String; 7] {
     let s580 = &assessment.s580;
     let rating = match &s580.rated {
         Some(rated) => {
-            let expanded_w = rated.uncertainty.budget.expanded();
+            let expanded_w = rated.uncertainty.half_width_w();
             let decimals = decimals_for(expanded_w);
             format!(
                 "{} ± {}",

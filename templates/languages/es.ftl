@@ -116,22 +116,22 @@ headline-label = Potencia de cocción estandarizada Ps(50)
 # Beside the number and its ±; 95 % is the level of confidence.
 # As in English
 headline-unit = W (95 %)
-headline-unit-one-day = STILL TO TRANSLATE
+headline-unit-one-day = W (un día)
 page-no-rating = sin calificación
 # { $way }: "by a clear-sky model", "from the log of a station nearby" and the like.
 headline-irradiance-estimated = irradiancia estimada { $way }
-headline-shares = STILL TO TRANSLATE
-headline-one-day = STILL TO TRANSLATE
-headline-budget-in = STILL TO TRANSLATE
-headline-budget-assumed = STILL TO TRANSLATE
-headline-drawn-wider = STILL TO TRANSLATE
-headline-drawn-unsettled = STILL TO TRANSLATE
+headline-shares = de su varianza, la dispersión y los días tienen el { $scatter } %, los instrumentos el { $instruments } %
+headline-one-day = medida en un solo día: lo que daría otro día no está en el ±, así que este no es un margen del 95 %
+headline-budget-in = el balance de incertidumbre está en la sección { $section }
+headline-budget-assumed = algunos instrumentos son supuestos; el balance de incertidumbre está en la sección { $section }
+headline-drawn-wider = una comprobación de Monte Carlo llega más lejos que el balance de incertidumbre, y se imprime el extremo de la comprobación (sección { $section })
+headline-drawn-unsettled = la comprobación de Monte Carlo no se había estabilizado cuando se detuvo (sección { $section })
 # What of the ± comes from what. These lines stand below the number, in small letters.
 headline-extrapolated = una extrapolación: 50 K queda fuera de lo observado
-headline-took-up = STILL TO TRANSLATE
-headline-took-up-estimated = STILL TO TRANSLATE
-headline-lost = STILL TO TRANSLATE
-headline-scaled = STILL TO TRANSLATE
+headline-took-up = Con la luz solar del ensayo, medida en { $irradiance } W/m² de media, el agua 50 K más caliente que el aire absorbió { $power } W ± { $half_width } W.
+headline-took-up-estimated = Con la luz solar del ensayo, estimada en { $irradiance } W/m² de media, el agua 50 K más caliente que el aire absorbió { $power } W ± { $half_width } W.
+headline-lost = Con la luz solar del ensayo, medida en { $irradiance } W/m² de media, el agua 50 K más caliente que el aire perdió { $power } W ± { $half_width } W.
+headline-scaled = Ps(50) es esa potencia llevada en proporción a 700 W/m², como pide la práctica. Según el balance térmico (sección { $section }), el agua 50 K más caliente que el aire absorbe { $power } W ± { $half_width } W con una luz solar de 700 W/m².
 
 ## Page one: the rating in plain words
 
@@ -147,7 +147,7 @@ headline-does-not-heat = Con esa irradiancia, el agua no llega { $journey }
 headline-does-not-heat-at = Con { $irradiance } W/m², el agua no llega { $journey }
 headline-two-kilograms = dos kilogramos
 headline-heat-ends = el calor útil termina cerca de { $end } (95 %: { $range })
-headline-heat-ends-or-boils = STILL TO TRANSLATE
+headline-heat-ends-or-boils = el calor útil termina cerca de { $end } (95 %: { $range }, donde hierve el agua)
 headline-boils-first = el agua hierve antes de que termine el calor útil
 # From where to where water is heated. { $degrees } is the next message with its unit.
 journey = de { $degrees }
@@ -414,7 +414,7 @@ page-uncertainty-type = tipo
 page-uncertainty-sensitivity = sensibilidad
 page-uncertainty-of-rating = en Ps(50)
 page-uncertainty-part = parte del ±
-section-heat-balance = STILL TO TRANSLATE
+section-heat-balance = Balance térmico
 page-balance-quantity = magnitud
 balance-what = El agua absorbe lo que la cocina gana del sol menos lo que pierde al aire: P = g·G − u·Td, con la irradiancia G y la diferencia de temperatura Td. Así se puede decir la potencia a cualquier irradiancia. La calificación escala las pérdidas con el sol; esto no.
 # Above a column of values. "One day": it was tested on one day only, so it is no 95 % range.
@@ -705,7 +705,7 @@ budget-root = raíz de la suma de cuadrados
 # The rating with its expanded uncertainty.
 # As in English
 rating-with-uncertainty = { $power } W ± { $half_width } W (95 %)
-rating-of-one-day = STILL TO TRANSLATE
+rating-of-one-day = { $power } W ± { $half_width } W (un día)
 budget-scatter = dispersión en torno a la recta
 budget-scatter-text = { $deviation } W por intervalo, { $intervals ->
         [one] { $intervals } intervalo
@@ -716,17 +716,17 @@ budget-reading-text = { $deviation } W por intervalo, { $intervals ->
         [one] { $intervals } intervalo
        *[other] { $intervals } intervalos
     }; más que la dispersión observada
-budget-days = variación de un día a otro
-budget-days-text = { $deviation } W por día, { $days ->
-        [one] { $days } día
-       *[other] { $days } días
+budget-days = intervalos y días
+budget-days-text = { $days ->
+        [one] { $days } día, dejado fuera
+       *[other] cada uno de { $days } días, dejado fuera por turno
     }
 budget-per-percent = { $sensitivity } W por %
 budget-per-kelvin = { $sensitivity } W por K
 # As in English
 budget-watts = { $power } W
-budget-percent = STILL TO TRANSLATE
-budget-scale = STILL TO TRANSLATE
+budget-percent = { $share } %
+budget-scale = { $uncertainty } contando desde { $about }, la otra parte de la misma incertidumbre
 # { $uncertainty }: "0.5 K" or "3 % of the reading".
 budget-stated = { $uncertainty }, indicada
 # { $class }: one of the messages that begin with class-; { $basis }: one that begins with basis-.
@@ -740,10 +740,10 @@ error-clear-sky = irradiancia, estimada
 error-conversion = irradiancia, llevada al plano del sol
 # A weather station a few kilometres away.
 error-distance = irradiancia, en la estación
-error-water-temperature = temperatura del agua
-error-water-scale = STILL TO TRANSLATE
-error-ambient-temperature = temperatura ambiente
-error-ambient-scale = STILL TO TRANSLATE
+error-water-temperature = temperatura del agua, error constante
+error-water-scale = temperatura del agua, error de escala
+error-ambient-temperature = temperatura ambiente, error constante
+error-ambient-scale = temperatura ambiente, error de escala
 error-water-mass = masa de agua
 error-specific-heat = calor específico del agua
 error-clock-rate = tiempo
@@ -767,15 +767,15 @@ source-specific-heat = IAPWS-IF97, 10 °C a 95 °C
 # { $rating }: rating-with-uncertainty. { $freedom }: a number, or freedom-large.
 budget-result = Ps(50) = { $rating }. Incertidumbre expandida ± { $expanded } W: combinada { $combined } W por k = { $factor }, t de Student para el 95 % y { $freedom } grados efectivos de libertad (JCGM 100:2008, Welch–Satterthwaite).
 freedom-large = más de 1000
-budget-note-shares = STILL TO TRANSLATE
-budget-note-thermometer = STILL TO TRANSLATE
+budget-note-shares = Última columna: la parte de cada línea en la varianza, el cuadrado de la incertidumbre combinada; una parte menor que cero es de un error que anula una parte de otro. Tipo A: por estadística de los intervalos; B: de otro modo. Los errores de los instrumentos se toman como comunes a todos los intervalos: los de la irradiancia, la masa, el calor específico y el tiempo cambian la escala de toda la recta y nunca aparecen en la dispersión; el error constante de un termómetro se anula en la subida del agua y desplaza Td, y su error de escala está en ambas.
+budget-note-thermometer = Lo que se sabe de un termómetro se toma como válido a { $cold } y a { $hot }, de forma independiente: un error constante de u/√2, y un error de escala en torno a { $about } que es u/√2 en cada extremo (práctica habitual, sin fuente publicada). El agua y el aire leídos con un mismo instrumento comparten ambos.
 # { $sources }: a list of the messages that begin with source-, with ";" between them.
 budget-note-sources = Lo que no indicó quien ensayó procede de: { $sources }. Los límites sin más conocimiento se toman como rectangulares, u = límite/√3 (JCGM 100:2008, 4.3.7).
 # { $quantities }: a list of messages that begin with error-.
 budget-note-assumed = Para { $quantities } el archivo de campaña no indica ni incertidumbre ni clase, por lo que se supone la clase más prudente. Indicar lo que se usó muy probablemente reducirá la incertidumbre.
 # What single readings explain of the scatter.
 budget-note-reading = De los { $scatter } W en que se dispersa un intervalo, el paso con que se lee el termómetro del agua explica { $step } W y el momento de la lectura { $moment } W; ambos están en la dispersión y no se cuentan otra vez.
-budget-note-step-most = STILL TO TRANSLATE
+budget-note-step-most = De los { $scatter } W en que se dispersa un intervalo, el paso con que se lee el termómetro del agua explica { $step } W y el momento de la lectura { $moment } W; ambos están en la dispersión y no se cuentan otra vez. Los vecinos comparten una lectura, de modo que la mayor parte de ello se anula a lo largo de un ensayo; lo que queda es la mayor parte de lo que la dispersión y los días dan a la calificación, y un termómetro de paso más fino lo reduciría.
 
 ## Regression and uncertainty: check by Monte Carlo
 #
@@ -786,9 +786,9 @@ drawn = Comprobación de Monte Carlo (JCGM 101:2008): los mismos errores, sortea
 drawn-deviation = Comprobación de Monte Carlo (JCGM 101:2008): los mismos errores, sorteados { $trials } veces a través de lecturas, potencia, regresión y recta, dan de { $lower } a { $upper } W para el 95 %, desviación estándar { $deviation } W.
 drawn-agrees = Los extremos de ambos intervalos distan menos de { $tolerance } W, la tolerancia de JCGM 101 para una cifra significativa: el balance de incertidumbre se sostiene.
 drawn-narrower = Eso dista { $apart } W del intervalo del balance, donde JCGM 101 admite { $tolerance } W para una cifra significativa. Los sorteos llegan menos lejos: los errores con límites terminan donde una distribución normal continúa. El balance está del lado seguro.
-drawn-wider-few-days = STILL TO TRANSLATE
-drawn-wider-skewed = STILL TO TRANSLATE
-drawn-unsettled = STILL TO TRANSLATE
+drawn-wider-few-days = Eso dista { $apart } W del intervalo del balance, donde JCGM 101 admite { $tolerance } W para una cifra significativa. Las colas de la t de Student con tan pocos grados de libertad pesan más en los sorteos; más días acercan ambos. De los dos extremos se imprime el que llega más lejos.
+drawn-wider-skewed = Eso dista { $apart } W del intervalo del balance, donde JCGM 101 admite { $tolerance } W para una cifra significativa. Dividir por una irradiancia que puede estar muy errada hace asimétricos los sorteos; un sensor mejor conocido acerca ambos. De los dos extremos se imprime el que llega más lejos.
+drawn-unsettled = Los sorteos no se habían estabilizado dentro de un quinto de esa tolerancia cuando se detuvieron.
 
 ## Regression and uncertainty: what more data would bring
 
@@ -815,9 +815,9 @@ heaviest-clear-sky = Lo que más pesa es la irradiancia, estimada.
 heaviest-conversion = Lo que más pesa es la irradiancia, llevada al plano del sol.
 heaviest-distance = Lo que más pesa es la irradiancia, en la estación.
 heaviest-water-temperature = Lo que más pesa es la temperatura del agua.
-heaviest-water-scale = STILL TO TRANSLATE
+heaviest-water-scale = Lo que más pesa es la escala del termómetro del agua.
 heaviest-ambient-temperature = Lo que más pesa es la temperatura ambiente.
-heaviest-ambient-scale = STILL TO TRANSLATE
+heaviest-ambient-scale = Lo que más pesa es la escala del termómetro del ambiente.
 heaviest-water-mass = Lo que más pesa es la masa de agua.
 heaviest-specific-heat = Lo que más pesa es el calor específico del agua.
 heaviest-clock-rate = Lo que más pesa es el tiempo.
@@ -840,12 +840,18 @@ days-numbers = F({ $between }, { $within }) = { $statistic }, p = { $p }
 # { $numbers }: days-numbers. One of days-are-independent and days-are-independent-two follows
 # after the first three.
 days-differ = Los días difieren más de lo que explica su dispersión ({ $numbers }).
-days-not-shown = STILL TO TRANSLATE
-days-left-out = STILL TO TRANSLATE
-days-left-out-two = STILL TO TRANSLATE
-neighbours-alike = Durbin–Watson dentro de los ensayos d = { $statistic } (2 si son independientes), p = { $p }: los intervalos que se siguen se parecen, como cuando la orientación o el cielo cambian poco a poco.
-neighbours-alternate = STILL TO TRANSLATE
-neighbours-independent = Durbin–Watson dentro de los ensayos d = { $statistic } (2 si son independientes), p = { $p }: ningún indicio de que se parezcan los intervalos que se siguen.
+days-not-shown = Los días no difieren de nivel más allá de la dispersión de sus intervalos ({ $numbers }).
+days-left-out = Lo que hagan los días, en nivel o en pendiente, está en la incertidumbre: cada uno de los { $days } días se deja fuera por turno, y lo que se mueve la calificación da su dispersión, con { $freedom ->
+        [one] { $freedom } grado
+       *[other] { $freedom } grados
+    } de libertad.
+days-left-out-two = Cada uno de los { $days } días se deja fuera por turno, y lo que se mueve la calificación da su dispersión, con { $freedom ->
+        [one] { $freedom } grado
+       *[other] { $freedom } grados
+    } de libertad: dos días dicen poco de cómo difieren los días, así que el margen es amplio.
+neighbours-alike = Durbin–Watson dentro de los ensayos d = { $statistic } (2 si son independientes), p bilateral = { $p }: los intervalos que se siguen se parecen, como cuando la orientación o el cielo cambian poco a poco.
+neighbours-alternate = Durbin–Watson dentro de los ensayos d = { $statistic } (2 si son independientes), p bilateral = { $p }: los intervalos que se siguen quedan por turnos encima y debajo, como ocurre donde el paso del termómetro es grueso, pues los vecinos comparten una lectura.
+neighbours-independent = Durbin–Watson dentro de los ensayos d = { $statistic } (2 si son independientes), p bilateral = { $p }: ningún indicio de que los intervalos que se siguen se parezcan o se alternen.
 # { $intervals }: influence-one of each, with "," between them.
 influence = Intervalos que mueven la recta más que otros, con distancia de Cook mayor que 4/n, ninguno de ellos eliminado: { $intervals }.
 influence-more = Intervalos que mueven la recta más que otros, con distancia de Cook mayor que 4/n, ninguno de ellos eliminado: { $intervals }; { $more } más.
@@ -890,13 +896,13 @@ made-irradiance-text = estimada { $way }; plano normal a la radiación directa s
 made-irradiance-stated = estimada { $way }, turbidez de Linke { $turbidity } según lo indicado; plano normal a la radiación directa según Liu y Jordan 1963
 made-irradiance-usual = estimada { $way }, turbidez de Linke { $turbidity } (práctica habitual, sin fuente publicada); plano normal a la radiación directa según Liu y Jordan 1963
 report-end = Fin del informe { $number }
-balance-one-day = STILL TO TRANSLATE
-balance-one-day-remedy = STILL TO TRANSLATE
-balance-irradiance-hardly-varied = STILL TO TRANSLATE
-balance-irradiance-hardly-varied-remedy = STILL TO TRANSLATE
-balance-loss-not-shown = STILL TO TRANSLATE
-balance-loss-not-shown-remedy = STILL TO TRANSLATE
-cooking-opinion = STILL TO TRANSLATE
+balance-one-day = todo se midió en un solo día, así que los márgenes de la ganancia y de la pérdida no son márgenes del 95 %
+balance-one-day-remedy = ensaye otros días
+balance-irradiance-hardly-varied = la irradiancia apenas varió ({ $range } W/m²): la ganancia y la pérdida se distinguen solo por la temperatura del agua, y lo que se dice de otra irradiancia descansa en el modelo
+balance-irradiance-hardly-varied-remedy = ensaye con un sol más débil y con uno más fuerte
+balance-loss-not-shown = la pérdida es de { $loss } W/K y puede ser nula (95 %: { $range } W/K)
+balance-loss-not-shown-remedy = ensaye en un margen más amplio de temperaturas del agua, y en más días
+cooking-opinion = Los tiempos, las cantidades y los meses de esta sección, y el tiempo de calentamiento de la primera página, son una interpretación: se deducen del ensayo y de los supuestos que aquí se nombran, y no se midieron.
 
 ## What it means for cooking
 
@@ -911,23 +917,23 @@ cooking-time-open = { $shortest } o más; puede no llegar
 # As in English
 cooking-boil = { $time } ({ $range })
 cooking-foods-title = Alimentos llevados a la temperatura de cocción y mantenidos a ella en menos de { $time }
-cooking-foods-about = STILL TO TRANSLATE
+cooking-foods-about = Desde { $start } con { $irradiance } W/m², en lo que dura la ventana solar; nunca más que los { $load } de la carga ensayada, más allá de la cual el ensayo no dice nada. Calores específicos según Chen 1985 a partir de los contenidos de agua del ASHRAE Handbook, Refrigeration (ambos de memoria); las temperaturas y los tiempos de cocción son práctica habitual, sin fuente publicada, los { $safe } son los del USDA FSIS. Estimado: compruébelo con un termómetro dentro del alimento.
 cooking-amount-or-more = { $amount } o más
 cooking-cooked-at = { $temperature } durante { $time }
 cooking-amount-range = { $lowest } a { $highest }
 cooking-amount-up-to = hasta { $highest }; puede no llegar
-cooking-heat-ends = STILL TO TRANSLATE
-cooking-heat-ends-or-boils = STILL TO TRANSLATE
+cooking-heat-ends = Con { $irradiance } W/m², el calor útil termina a una temperatura del agua de { $end } (95 %: { $range }), donde la potencia llega a cero; aquí el agua hierve a { $boiling }.
+cooking-heat-ends-or-boils = Con { $irradiance } W/m², el calor útil termina a una temperatura del agua de { $end } (95 %: { $range }), donde la potencia llega a cero; también puede durar hasta que el agua hierva, aquí a { $boiling }.
 cooking-ends-perhaps = Aquí el agua hierve a { $boiling }, probablemente antes de que termine el calor útil: el margen de ese final baja hasta { $lowest }.
 cooking-ends-above = Aquí el agua hierve a { $boiling }, antes de que termine el calor útil.
-cooking-never-ends = STILL TO TRANSLATE
+cooking-never-ends = La potencia no baja, de modo que no muestra ningún final del calor útil; aquí el agua hierve a { $boiling }.
 cooking-boils-below-target = Aquí el agua hierve a { $boiling }, por debajo de { $target }; los tiempos son hasta la ebullición.
-cooking-light-of-test = STILL TO TRANSLATE
-cooking-light-asked = STILL TO TRANSLATE
-cooking-air-mean = STILL TO TRANSLATE
-cooking-air-asked = STILL TO TRANSLATE
+cooking-light-of-test = Luz solar constante de { $irradiance } W/m² en el plano del sensor de irradiancia, la media de los intervalos utilizados, con la que la recta no necesita cambio de escala; viento como en los intervalos utilizados, la cocina reorientada como en el ensayo.
+cooking-light-asked = Luz solar constante de { $irradiance } W/m² en el plano del sensor de irradiancia, como pide la campaña, con la potencia según el balance térmico; viento como en los intervalos utilizados, la cocina reorientada como en el ensayo.
+cooking-air-mean = Ambiente a { $ambient }, la media de los intervalos utilizados.
+cooking-air-asked = Ambiente a { $ambient }, como pide la campaña.
 cooking-assumed-load = La carga absorbe la misma potencia que la carga ensayada; cargas mucho menores o mayores absorben menos o más, y no se cuenta el calor que almacena la propia olla. Por debajo y por encima de las temperaturas de los intervalos utilizados, la recta se prolonga tal cual, en línea recta.
-cooking-assumed-edges = STILL TO TRANSLATE
+cooking-assumed-edges = Los márgenes siguen los bordes de la banda del 95 % de la potencia, instrumentos incluidos. Valen para la media de muchos calentamientos, no para uno solo bajo una nube.
 cooking-assumed-water = El agua no es comida: los alimentos se calientan más despacio, y levantar la tapa cuesta muchos minutos.
 food-potatoes = papas (patatas), en trozos
 food-carrots = zanahorias, en trozos
@@ -943,7 +949,7 @@ food-fish = pescado (bacalao)
 year-heat = { $best } MJ ({ $range })
 # As in English
 year-water = { $best } L ({ $range })
-year-note-balance = STILL TO TRANSLATE
+year-note-balance = Estimado para el día 15 de cada mes con un cielo sin nubes (Ineichen y Perez 2002), contando las horas con { $irradiance } W/m² o más en el plano normal a la radiación directa; cada hora nublada o brumosa le quita su parte. Calor: según el balance térmico con la irradiancia de cada momento, hacia agua { $difference } K más caliente que el aire; la media de los meses es de { $mean } kWh al día. Ambiente a { $ambient } todo el año, la cocina orientada todo el día; entre paréntesis, márgenes del 95 %, debidos solo a la incertidumbre del balance térmico.
 year-note-water = Agua: cargas de { $load } una tras otra, cada una de { $start } a { $end } y mantenida durante { $time } (Ciochetti y Metcalf 1984, de memoria); 1 kg se toma como 1 L. La OMS constata que los virus mueren solo despacio entre 60 °C y 65 °C: siempre que pueda, lleve el agua a ebullición a borbotones, y lea la advertencia sobre el agua para beber. Solo para agua clara; el calor no elimina venenos.
 fuel-name = combustible
 fuel-heat = calor en un día despejado
@@ -1065,9 +1071,9 @@ danger-zone = entre { $cold } y { $hot }
 danger-measured = seguridad de los alimentos: en { $run } el agua estuvo { $zone } durante { $time }; los alimentos no deben permanecer { $zone }, donde se multiplican las bacterias, más de { $longest } en total (USDA FSIS, OMS): cocine cantidades menores, empiece con agua caliente, y deje la carne, el pescado, los huevos, la leche y el arroz cocido para un sol más fuerte u otro fogón
 danger-predicted = seguridad de los alimentos: { $predicted }; los alimentos no deben permanecer { $zone }, donde se multiplican las bacterias, más de { $longest } en total (USDA FSIS, OMS): cocine cantidades menores, empiece con agua caliente, y deje la carne, el pescado, los huevos, la leche y el arroz cocido para un sol más fuerte u otro fogón
 danger-both = seguridad de los alimentos: en { $run } el agua estuvo { $zone } durante { $time }, y { $predicted }; los alimentos no deben permanecer { $zone }, donde se multiplican las bacterias, más de { $longest } en total (USDA FSIS, OMS): cocine cantidades menores, empiece con agua caliente, y deje la carne, el pescado, los huevos, la leche y el arroz cocido para un sol más fuerte u otro fogón
-danger-expected-never = STILL TO TRANSLATE
-danger-expected = STILL TO TRANSLATE
-danger-expected-open = STILL TO TRANSLATE
+danger-expected-never = no se espera que la carga ensayada llegue a { $hot }
+danger-expected = se espera que la carga ensayada tarde alrededor de { $time } en llegar a { $hot } ({ $shortest } a { $longest })
+danger-expected-open = se espera que la carga ensayada tarde alrededor de { $time } en llegar a { $hot } ({ $shortest } o más, o que no llegue)
 # What the line says, within the sentences above.
 notice-above-film = a temperatura ambiente, según la recta se absorbe el { $share } % de la luz solar interceptada, más de lo que devuelve una lámina reflectante (86 %; práctica habitual, sin fuente publicada); compruebe el área de intercepción, la masa de agua y la irradiancia
 # { $taken } is a list of notice-instrument-taken.

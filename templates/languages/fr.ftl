@@ -127,22 +127,22 @@ missing-intervals-and-days = { missing-intervals } et { missing-days }
 headline-label = Puissance de cuisson normalisée Ps(50)
 # Beside the number and its ±; 95 % is the level of confidence.
 headline-unit = W (95 %)
-headline-unit-one-day = STILL TO TRANSLATE
+headline-unit-one-day = W (un jour)
 page-no-rating = pas d’évaluation
 # { $way }: "by a clear-sky model", "from the log of a station nearby" and the like.
 headline-irradiance-estimated = éclairement estimé { $way }
-headline-shares = STILL TO TRANSLATE
-headline-one-day = STILL TO TRANSLATE
-headline-budget-in = STILL TO TRANSLATE
-headline-budget-assumed = STILL TO TRANSLATE
-headline-drawn-wider = STILL TO TRANSLATE
-headline-drawn-unsettled = STILL TO TRANSLATE
+headline-shares = de sa variance, la dispersion et les jours ont { $scatter } %, les instruments { $instruments } %
+headline-one-day = mesurée en un seul jour : ce que donnerait un autre jour n’est pas dans le ±, ce n’est donc pas une plage à 95 %
+headline-budget-in = le bilan d’incertitude est à la section { $section }
+headline-budget-assumed = certains instruments sont supposés ; le bilan d’incertitude est à la section { $section }
+headline-drawn-wider = une vérification par Monte-Carlo va plus loin que le bilan d’incertitude, et c’est le bout de la vérification qui est imprimé (section { $section })
+headline-drawn-unsettled = la vérification par Monte-Carlo ne s’était pas stabilisée quand elle s’est arrêtée (section { $section })
 # What of the ± comes from what. These lines stand below the number, in small letters.
 headline-extrapolated = une extrapolation : 50 K se trouve hors de ce qui a été observé
-headline-took-up = STILL TO TRANSLATE
-headline-took-up-estimated = STILL TO TRANSLATE
-headline-lost = STILL TO TRANSLATE
-headline-scaled = STILL TO TRANSLATE
+headline-took-up = Sous l’ensoleillement de l’essai, mesuré à { $irradiance } W/m² en moyenne, une eau plus chaude que l’air de 50 K a absorbé { $power } W ± { $half_width } W.
+headline-took-up-estimated = Sous l’ensoleillement de l’essai, estimé à { $irradiance } W/m² en moyenne, une eau plus chaude que l’air de 50 K a absorbé { $power } W ± { $half_width } W.
+headline-lost = Sous l’ensoleillement de l’essai, mesuré à { $irradiance } W/m² en moyenne, une eau plus chaude que l’air de 50 K a perdu { $power } W ± { $half_width } W.
+headline-scaled = Ps(50) est cette puissance ramenée en proportion à 700 W/m², comme la norme le demande. D’après le bilan thermique (section { $section }), une eau plus chaude que l’air de 50 K absorbe { $power } W ± { $half_width } W sous un ensoleillement de 700 W/m².
 
 ## Page one: the rating in plain words
 
@@ -158,7 +158,7 @@ headline-does-not-heat = Sous cet éclairement, l’eau ne passe pas { $journey 
 headline-does-not-heat-at = Sous { $irradiance } W/m², l’eau ne passe pas { $journey }
 headline-two-kilograms = deux kilogrammes
 headline-heat-ends = la chaleur utile cesse vers { $end } (95 % : { $range })
-headline-heat-ends-or-boils = STILL TO TRANSLATE
+headline-heat-ends-or-boils = la chaleur utile cesse vers { $end } (95 % : { $range }, où l’eau bout)
 headline-boils-first = l’eau bout avant que la chaleur utile ne cesse
 # From where to where water is heated. { $degrees } is the next message with its unit.
 journey = de { $degrees }
@@ -444,7 +444,7 @@ page-uncertainty-type = type
 page-uncertainty-sensitivity = sensibilité
 page-uncertainty-of-rating = dans Ps(50)
 page-uncertainty-part = part du ±
-section-heat-balance = STILL TO TRANSLATE
+section-heat-balance = Bilan thermique
 page-balance-quantity = grandeur
 balance-what = L’eau reçoit ce que le cuiseur gagne du soleil moins ce qu’il perd dans l’air : P = g·G − u·Td, avec l’éclairement G et l’écart de température Td. La puissance peut donc être dite à tout éclairement. L’évaluation met les pertes à l’échelle du soleil ; ce bilan ne le fait pas.
 # Above a column of values. "One day": it was tested on one day only, so it is no 95 % range.
@@ -743,7 +743,7 @@ budget-combined = composée
 budget-root = racine de la somme des carrés
 # The rating with its expanded uncertainty.
 rating-with-uncertainty = { $power } W ± { $half_width } W (95 %)
-rating-of-one-day = STILL TO TRANSLATE
+rating-of-one-day = { $power } W ± { $half_width } W (un jour)
 budget-scatter = dispersion autour de la droite
 budget-scatter-text = { $deviation } W par intervalle, { $intervals ->
         [one] { $intervals } intervalle
@@ -754,17 +754,17 @@ budget-reading-text = { $deviation } W par intervalle, { $intervals ->
         [one] { $intervals } intervalle
        *[other] { $intervals } intervalles
     } ; plus que la dispersion observée
-budget-days = dispersion d’un jour à l’autre
-budget-days-text = { $deviation } W par jour, { $days ->
-        [one] { $days } jour
-       *[other] { $days } jours
+budget-days = intervalles et jours
+budget-days-text = { $days ->
+        [one] { $days } jour, laissé de côté
+       *[other] chacun des { $days } jours laissé de côté tour à tour
     }
 budget-per-percent = { $sensitivity } W par %
 budget-per-kelvin = { $sensitivity } W par K
 # As in English
 budget-watts = { $power } W
-budget-percent = STILL TO TRANSLATE
-budget-scale = STILL TO TRANSLATE
+budget-percent = { $share } %
+budget-scale = { $uncertainty } en comptant depuis { $about }, l’autre part de la même incertitude
 # { $uncertainty }: "0.5 K" or "3 % of the reading".
 budget-stated = { $uncertainty }, indiqué
 # { $class }: one of the messages that begin with class-; { $basis }: one that begins with basis-.
@@ -777,10 +777,10 @@ error-clear-sky = éclairement, estimé
 error-conversion = éclairement, ramené face au soleil
 # A weather station a few kilometres away.
 error-distance = éclairement, à la station
-error-water-temperature = température de l’eau
-error-water-scale = STILL TO TRANSLATE
-error-ambient-temperature = température ambiante
-error-ambient-scale = STILL TO TRANSLATE
+error-water-temperature = température de l’eau, décalage
+error-water-scale = température de l’eau, échelle
+error-ambient-temperature = température ambiante, décalage
+error-ambient-scale = température ambiante, échelle
 error-water-mass = masse d’eau
 error-specific-heat = chaleur massique de l’eau
 error-clock-rate = temps
@@ -804,15 +804,15 @@ source-specific-heat = IAPWS-IF97, 10 °C à 95 °C
 # { $rating }: rating-with-uncertainty. { $freedom }: a number, or freedom-large.
 budget-result = Ps(50) = { $rating }. Incertitude élargie ± { $expanded } W : composée { $combined } W fois k = { $factor }, t de Student pour 95 % et { $freedom } degrés de liberté effectifs (JCGM 100:2008, Welch–Satterthwaite).
 freedom-large = plus de 1000
-budget-note-shares = STILL TO TRANSLATE
-budget-note-thermometer = STILL TO TRANSLATE
+budget-note-shares = Dernière colonne : la part de chaque ligne dans la variance, le carré de l’incertitude composée ; une part inférieure à zéro est celle d’une erreur qui en annule une autre en partie. Type A : par la statistique des intervalles ; B : autrement. Les erreurs des instruments sont supposées communes à tous les intervalles : celles de l’éclairement, de la masse, de la chaleur massique et du temps multiplient toute la droite et n’apparaissent jamais dans la dispersion ; le décalage d’un thermomètre s’annule dans la montée de l’eau et déplace Td, et son erreur d’échelle est dans les deux.
+budget-note-thermometer = Ce que l’on sait d’un thermomètre est supposé valoir à { $cold } et à { $hot }, indépendamment l’un de l’autre : un décalage de u/√2, et une erreur d’échelle autour de { $about } qui vaut u/√2 à chaque bout (pratique courante, sans source publiée). L’eau et l’air lus par un même instrument partagent les deux.
 # { $sources }: a list of the messages that begin with source-, with ";" between them.
 budget-note-sources = Ce que l’opérateur n’a pas indiqué vient de : { $sources }. Les limites dont on ne sait rien de plus sont prises comme rectangulaires, u = limite/√3 (JCGM 100:2008, 4.3.7).
 # { $quantities }: a list of messages that begin with error-.
 budget-note-assumed = Pour ces grandeurs ({ $quantities }), le fichier de campagne n’indique ni incertitude ni classe, la classe la plus prudente est donc supposée. Indiquer ce qui a été utilisé réduira très probablement l’incertitude.
 # What single readings explain of the scatter.
 budget-note-reading = Des { $scatter } W dont un intervalle se disperse, le pas auquel on lit le thermomètre de l’eau explique { $step } W et le moment de la lecture { $moment } W ; les deux sont dans la dispersion et ne sont pas comptés une seconde fois.
-budget-note-step-most = STILL TO TRANSLATE
+budget-note-step-most = Des { $scatter } W dont un intervalle se disperse, le pas auquel on lit le thermomètre de l’eau explique { $step } W et le moment de la lecture { $moment } W ; les deux sont dans la dispersion et ne sont pas comptés une seconde fois. Les voisins partagent un relevé, la plus grande part s’en annule donc au long d’un essai ; ce qui reste est la plus grande part de ce que la dispersion et les jours donnent à l’évaluation, et un thermomètre au pas plus fin le réduirait.
 
 ## Regression and uncertainty: check by Monte Carlo
 #
@@ -823,9 +823,9 @@ drawn = Vérification par Monte-Carlo (JCGM 101:2008) : les mêmes erreurs tir�
 drawn-deviation = Vérification par Monte-Carlo (JCGM 101:2008) : les mêmes erreurs tirées { $trials } fois à travers relevés, puissance, régression et droite donnent { $lower } à { $upper } W pour 95 %, écart-type { $deviation } W.
 drawn-agrees = Les bouts des deux intervalles concordent à { $tolerance } W près, la tolérance de JCGM 101 pour un chiffre significatif : le bilan tient.
 drawn-narrower = C’est à { $apart } W de l’intervalle du bilan, là où JCGM 101 admet { $tolerance } W pour un chiffre significatif. Les tirages vont moins loin : des erreurs bornées s’arrêtent là où une loi normale continue. Le bilan est du côté sûr.
-drawn-wider-few-days = STILL TO TRANSLATE
-drawn-wider-skewed = STILL TO TRANSLATE
-drawn-unsettled = STILL TO TRANSLATE
+drawn-wider-few-days = C’est à { $apart } W de l’intervalle du bilan, là où JCGM 101 admet { $tolerance } W pour un chiffre significatif. Les queues du t de Student pour si peu de degrés de liberté pèsent plus dans les tirages ; plus de jours rapprochent les deux. C’est le plus éloigné des deux bouts qui est imprimé.
+drawn-wider-skewed = C’est à { $apart } W de l’intervalle du bilan, là où JCGM 101 admet { $tolerance } W pour un chiffre significatif. Diviser par un éclairement qui peut être très faux rend les tirages asymétriques ; un capteur mieux connu rapproche les deux. C’est le plus éloigné des deux bouts qui est imprimé.
+drawn-unsettled = Les tirages ne s’étaient pas stabilisés à un cinquième de cette tolérance près quand ils se sont arrêtés.
 
 ## Regression and uncertainty: what more data would bring
 
@@ -852,9 +852,9 @@ heaviest-clear-sky = L’éclairement estimé pèse le plus.
 heaviest-conversion = L’éclairement ramené face au soleil pèse le plus.
 heaviest-distance = L’éclairement à la station pèse le plus.
 heaviest-water-temperature = La température de l’eau pèse le plus.
-heaviest-water-scale = STILL TO TRANSLATE
+heaviest-water-scale = L’échelle du thermomètre de l’eau pèse le plus.
 heaviest-ambient-temperature = La température ambiante pèse le plus.
-heaviest-ambient-scale = STILL TO TRANSLATE
+heaviest-ambient-scale = L’échelle du thermomètre de l’air ambiant pèse le plus.
 heaviest-water-mass = La masse d’eau pèse le plus.
 heaviest-specific-heat = La chaleur massique de l’eau pèse le plus.
 heaviest-clock-rate = Le temps pèse le plus.
@@ -876,12 +876,18 @@ days-numbers = F({ $between } ; { $within }) = { $statistic }, p = { $p }
 # { $numbers }: days-numbers. One of days-are-independent and days-are-independent-two follows
 # after the first three.
 days-differ = Les jours diffèrent plus que leur dispersion ne l’explique ({ $numbers }).
-days-not-shown = STILL TO TRANSLATE
-days-left-out = STILL TO TRANSLATE
-days-left-out-two = STILL TO TRANSLATE
-neighbours-alike = Durbin–Watson au sein des essais d = { $statistic } (2 si indépendants), p = { $p } : les intervalles qui se suivent se ressemblent, comme quand l’orientation ou le ciel dérive.
-neighbours-alternate = STILL TO TRANSLATE
-neighbours-independent = Durbin–Watson au sein des essais d = { $statistic } (2 si indépendants), p = { $p } : aucun signe que les intervalles qui se suivent se ressemblent.
+days-not-shown = Les jours ne diffèrent pas de niveau au-delà de la dispersion de leurs intervalles ({ $numbers }).
+days-left-out = Ce que font les jours, en niveau ou en pente, est dans l’incertitude : chacun des { $days } jours est laissé de côté tour à tour, et les déplacements de l’évaluation donnent sa dispersion, avec { $freedom ->
+        [one] { $freedom } degré
+       *[other] { $freedom } degrés
+    } de liberté.
+days-left-out-two = Chacun des { $days } jours est laissé de côté tour à tour, et les déplacements de l’évaluation donnent sa dispersion, avec { $freedom ->
+        [one] { $freedom } degré
+       *[other] { $freedom } degrés
+    } de liberté : deux jours disent peu de la manière dont les jours diffèrent, la plage est donc large.
+neighbours-alike = Durbin–Watson au sein des essais d = { $statistic } (2 si indépendants), p bilatéral = { $p } : les intervalles qui se suivent se ressemblent, comme quand l’orientation ou le ciel dérive.
+neighbours-alternate = Durbin–Watson au sein des essais d = { $statistic } (2 si indépendants), p bilatéral = { $p } : les intervalles qui se suivent se trouvent tour à tour au-dessus et en dessous, comme c’est le cas là où le pas du thermomètre est grossier, puisque les voisins partagent un relevé.
+neighbours-independent = Durbin–Watson au sein des essais d = { $statistic } (2 si indépendants), p bilatéral = { $p } : aucun signe que les intervalles qui se suivent se ressemblent ou alternent.
 # { $intervals }: influence-one of each, with "," between them.
 influence = Intervalles qui déplacent la droite plus que d’autres, par une distance de Cook de plus de 4/n, aucun n’a été retiré : { $intervals }.
 influence-more = Intervalles qui déplacent la droite plus que d’autres, par une distance de Cook de plus de 4/n, aucun n’a été retiré : { $intervals } ; { $more } de plus.
@@ -926,13 +932,13 @@ made-irradiance-text = estimé { $way } ; plan normal au rayonnement direct d�
 made-irradiance-stated = estimé { $way }, trouble de Linke { $turbidity } comme indiqué ; plan normal au rayonnement direct d’après Liu et Jordan 1963
 made-irradiance-usual = estimé { $way }, trouble de Linke { $turbidity } (pratique courante, sans source publiée) ; plan normal au rayonnement direct d’après Liu et Jordan 1963
 report-end = Fin du rapport { $number }
-balance-one-day = STILL TO TRANSLATE
-balance-one-day-remedy = STILL TO TRANSLATE
-balance-irradiance-hardly-varied = STILL TO TRANSLATE
-balance-irradiance-hardly-varied-remedy = STILL TO TRANSLATE
-balance-loss-not-shown = STILL TO TRANSLATE
-balance-loss-not-shown-remedy = STILL TO TRANSLATE
-cooking-opinion = STILL TO TRANSLATE
+balance-one-day = tout a été mesuré en un seul jour, les plages du gain et de la perte ne sont donc pas des plages à 95 %
+balance-one-day-remedy = faites des essais d’autres jours
+balance-irradiance-hardly-varied = l’éclairement n’a guère varié ({ $range } W/m²) : le gain et la perte ne se distinguent que par la température de l’eau, et ce qui est dit d’un autre éclairement repose sur le modèle
+balance-irradiance-hardly-varied-remedy = faites des essais par un soleil plus faible et par un soleil plus fort
+balance-loss-not-shown = la perte est de { $loss } W/K et peut être nulle (95 % : { $range } W/K)
+balance-loss-not-shown-remedy = faites des essais sur une plage plus large de températures de l’eau, et sur plus de jours
+cooking-opinion = Les durées, les quantités et les mois de cette section, ainsi que la durée de chauffage de la première page, sont une interprétation : ils découlent de l’essai et des hypothèses nommées ici, et n’ont pas été mesurés.
 
 ## What it means for cooking
 
@@ -947,23 +953,23 @@ cooking-time-open = { $shortest } ou plus ; risque de ne pas y arriver
 # As in English
 cooking-boil = { $time } ({ $range })
 cooking-foods-title = Aliments portés à la température de cuisson et maintenus à celle-ci en { $time } au plus
-cooking-foods-about = STILL TO TRANSLATE
+cooking-foods-about = À partir de { $start } sous { $irradiance } W/m², pendant la durée de la fenêtre solaire ; jamais plus que les { $load } de la charge essayée, au-delà desquels l’essai ne dit rien. Chaleurs massiques selon Chen 1985 à partir des teneurs en eau de ASHRAE Handbook, Refrigeration (les deux de mémoire) ; les températures et durées de cuisson sont de pratique courante, sans source publiée, les { $safe } sont ceux de l’USDA FSIS. Estimation : vérifiez avec un thermomètre dans l’aliment.
 cooking-amount-or-more = { $amount } ou plus
 cooking-cooked-at = { $temperature } pendant { $time }
 cooking-amount-range = { $lowest } à { $highest }
 cooking-amount-up-to = jusqu’à { $highest } ; risque de ne pas y arriver
-cooking-heat-ends = STILL TO TRANSLATE
-cooking-heat-ends-or-boils = STILL TO TRANSLATE
+cooking-heat-ends = Sous { $irradiance } W/m², la chaleur utile cesse à une température de l’eau de { $end } (95 % : { $range }), où la puissance atteint zéro ; l’eau bout ici à { $boiling }.
+cooking-heat-ends-or-boils = Sous { $irradiance } W/m², la chaleur utile cesse à une température de l’eau de { $end } (95 % : { $range }), où la puissance atteint zéro ; elle peut aussi durer jusqu’à ce que l’eau bouille, ici à { $boiling }.
 cooking-ends-perhaps = L’eau bout ici à { $boiling }, probablement avant que la chaleur utile ne cesse : la plage de cette limite descend jusqu’à { $lowest }.
 cooking-ends-above = L’eau bout ici à { $boiling }, avant que la chaleur utile ne cesse.
-cooking-never-ends = STILL TO TRANSLATE
+cooking-never-ends = La puissance ne descend pas, elle ne montre donc aucune fin de la chaleur utile ; l’eau bout ici à { $boiling }.
 cooking-boils-below-target = L’eau bout ici à { $boiling }, en dessous de { $target } ; les durées vont jusqu’à l’ébullition.
-cooking-light-of-test = STILL TO TRANSLATE
-cooking-light-asked = STILL TO TRANSLATE
-cooking-air-mean = STILL TO TRANSLATE
-cooking-air-asked = STILL TO TRANSLATE
+cooking-light-of-test = Ensoleillement constant de { $irradiance } W/m² dans le plan du capteur d’éclairement, la moyenne des intervalles retenus, à laquelle la droite n’a pas à changer d’échelle ; vent comme dans les intervalles retenus, cuiseur réorienté comme pendant l’essai.
+cooking-light-asked = Ensoleillement constant de { $irradiance } W/m² dans le plan du capteur d’éclairement, comme la campagne le demande, avec la puissance d’après le bilan thermique ; vent comme dans les intervalles retenus, cuiseur réorienté comme pendant l’essai.
+cooking-air-mean = Température ambiante { $ambient }, la moyenne des intervalles retenus.
+cooking-air-asked = Température ambiante { $ambient }, comme la campagne le demande.
 cooking-assumed-load = La charge absorbe la même puissance que la charge essayée ; des charges beaucoup plus petites ou plus grandes en absorbent moins ou plus, et la chaleur que la marmite elle-même emmagasine n’est pas comptée. En dessous et au-dessus des températures des intervalles retenus, la droite est prolongée telle quelle.
-cooking-assumed-edges = STILL TO TRANSLATE
+cooking-assumed-edges = Les plages suivent les bords de la bande à 95 % de la puissance, instruments compris. Elles valent pour la moyenne de nombreux chauffages, non pour un seul sous un nuage.
 cooking-assumed-water = L’eau n’est pas un aliment : les aliments chauffent plus lentement, et un couvercle que l’on soulève coûte de nombreuses minutes.
 food-potatoes = pommes de terre, en morceaux
 food-carrots = carottes, en morceaux
@@ -979,7 +985,7 @@ food-fish = poisson (cabillaud)
 year-heat = { $best } MJ ({ $range })
 # As in English
 year-water = { $best } L ({ $range })
-year-note-balance = STILL TO TRANSLATE
+year-note-balance = Estimation pour le 15 de chaque mois sous un ciel sans nuages (Ineichen et Perez 2002), en comptant les heures avec { $irradiance } W/m² ou plus dans le plan normal au rayonnement direct ; chaque heure de nuages ou de brume en retire sa part. Chaleur : d’après le bilan thermique sous l’éclairement de chaque instant, dans de l’eau plus chaude que l’air de { $difference } K ; la moyenne des mois est de { $mean } kWh par jour. Température ambiante { $ambient } toute l’année, cuiseur orienté toute la journée ; entre parenthèses, plages à 95 %, dues à la seule incertitude du bilan thermique.
 year-note-water = Eau : charges de { $load } l’une après l’autre, chacune portée de { $start } à { $end } et maintenue pendant { $time } (Ciochetti et Metcalf 1984, de mémoire) ; 1 kg est compté comme 1 L. L’OMS constate que les virus ne meurent que lentement entre 60 °C et 65 °C : quand vous le pouvez, portez l’eau à gros bouillons, et lisez la mise en garde sur l’eau de boisson. Pour l’eau claire seulement ; la chaleur n’enlève aucun poison.
 fuel-name = combustible
 fuel-heat = chaleur par jour clair
@@ -1101,9 +1107,9 @@ danger-zone = entre { $cold } et { $hot }
 danger-measured = sécurité des aliments : dans { $run }, l’eau est restée { $zone } pendant { $time } ; les aliments ne doivent pas rester { $zone } plus de { $longest } en tout (USDA FSIS, OMS), là où les bactéries se multiplient : cuisez de plus petites quantités, commencez avec de l’eau chaude, et gardez viande, poisson, œufs, lait et riz cuit pour un soleil plus fort ou un autre fourneau
 danger-predicted = sécurité des aliments : { $predicted } ; les aliments ne doivent pas rester { $zone } plus de { $longest } en tout (USDA FSIS, OMS), là où les bactéries se multiplient : cuisez de plus petites quantités, commencez avec de l’eau chaude, et gardez viande, poisson, œufs, lait et riz cuit pour un soleil plus fort ou un autre fourneau
 danger-both = sécurité des aliments : dans { $run }, l’eau est restée { $zone } pendant { $time }, et { $predicted } ; les aliments ne doivent pas rester { $zone } plus de { $longest } en tout (USDA FSIS, OMS), là où les bactéries se multiplient : cuisez de plus petites quantités, commencez avec de l’eau chaude, et gardez viande, poisson, œufs, lait et riz cuit pour un soleil plus fort ou un autre fourneau
-danger-expected-never = STILL TO TRANSLATE
-danger-expected = STILL TO TRANSLATE
-danger-expected-open = STILL TO TRANSLATE
+danger-expected-never = on ne s’attend pas à ce que la charge essayée arrive à { $hot }
+danger-expected = on s’attend à ce que la charge essayée mette environ { $time } pour arriver à { $hot } ({ $shortest } à { $longest })
+danger-expected-open = on s’attend à ce que la charge essayée mette environ { $time } pour arriver à { $hot } ({ $shortest } ou plus, ou qu’elle n’y arrive pas)
 # What the line says, within the sentences above.
 notice-above-film = à température ambiante, la droite absorbe { $share } % du rayonnement solaire intercepté, plus que ce que renvoie un film réfléchissant (86 % ; pratique courante, sans source publiée) ; vérifiez la surface d’interception, la masse d’eau et l’éclairement
 # { $taken } is a list of notice-instrument-taken.

@@ -119,22 +119,22 @@ headline-label = Potência de cozimento padronizada Ps(50)
 # Beside the number and its ±; 95 % is the level of confidence.
 # As in English
 headline-unit = W (95 %)
-headline-unit-one-day = STILL TO TRANSLATE
+headline-unit-one-day = W (um dia)
 page-no-rating = sem avaliação
 # { $way }: "by a clear-sky model", "from the log of a station nearby" and the like.
 headline-irradiance-estimated = irradiância estimada { $way }
-headline-shares = STILL TO TRANSLATE
-headline-one-day = STILL TO TRANSLATE
-headline-budget-in = STILL TO TRANSLATE
-headline-budget-assumed = STILL TO TRANSLATE
-headline-drawn-wider = STILL TO TRANSLATE
-headline-drawn-unsettled = STILL TO TRANSLATE
+headline-shares = da sua variância, a dispersão e os dias têm { $scatter } %, os instrumentos { $instruments } %
+headline-one-day = medida num só dia: o que outro dia daria não está no ±, por isso esta não é uma faixa de 95 %
+headline-budget-in = o balanço de incerteza está no capítulo { $section }
+headline-budget-assumed = alguns instrumentos são supostos; o balanço de incerteza está no capítulo { $section }
+headline-drawn-wider = uma verificação por Monte Carlo vai mais longe que o balanço de incerteza, e imprime-se o extremo da verificação (capítulo { $section })
+headline-drawn-unsettled = a verificação por Monte Carlo não tinha estabilizado quando parou (capítulo { $section })
 # What of the ± comes from what. These lines stand below the number, in small letters.
 headline-extrapolated = uma extrapolação: 50 K está fora do que foi observado
-headline-took-up = STILL TO TRANSLATE
-headline-took-up-estimated = STILL TO TRANSLATE
-headline-lost = STILL TO TRANSLATE
-headline-scaled = STILL TO TRANSLATE
+headline-took-up = Sob a luz solar do ensaio, medida em { $irradiance } W/m² em média, a água 50 K mais quente que o ar absorveu { $power } W ± { $half_width } W.
+headline-took-up-estimated = Sob a luz solar do ensaio, estimada em { $irradiance } W/m² em média, a água 50 K mais quente que o ar absorveu { $power } W ± { $half_width } W.
+headline-lost = Sob a luz solar do ensaio, medida em { $irradiance } W/m² em média, a água 50 K mais quente que o ar perdeu { $power } W ± { $half_width } W.
+headline-scaled = Ps(50) é essa potência levada em proporção a 700 W/m², como a prática pede. Pelo balanço térmico (capítulo { $section }), a água 50 K mais quente que o ar absorve { $power } W ± { $half_width } W sob luz solar de 700 W/m².
 
 ## Page one: the rating in plain words
 
@@ -150,7 +150,7 @@ headline-does-not-heat = Com essa irradiância a água não chega a aquecer { $j
 headline-does-not-heat-at = Com { $irradiance } W/m² a água não chega a aquecer { $journey }
 headline-two-kilograms = dois quilogramas
 headline-heat-ends = o calor útil acaba perto de { $end } (95 %: { $range })
-headline-heat-ends-or-boils = STILL TO TRANSLATE
+headline-heat-ends-or-boils = o calor útil acaba perto de { $end } (95 %: { $range }, onde a água ferve)
 headline-boils-first = a água ferve antes de o calor útil acabar
 # From where to where water is heated. { $degrees } is the next message with its unit.
 journey = de { $degrees }
@@ -421,7 +421,7 @@ page-uncertainty-type = tipo
 page-uncertainty-sensitivity = sensibilidade
 page-uncertainty-of-rating = em Ps(50)
 page-uncertainty-part = parte do ±
-section-heat-balance = STILL TO TRANSLATE
+section-heat-balance = Balanço térmico
 page-balance-quantity = grandeza
 balance-what = A água recebe o que o fogão ganha do sol menos o que perde para o ar: P = g·G − u·Td, com a irradiância G e a diferença de temperatura Td. Assim a potência pode ser dita a qualquer irradiância. A avaliação escala as perdas com o sol; este balanço não.
 # Above a column of values. "One day": it was tested on one day only, so it is no 95 % range.
@@ -712,7 +712,7 @@ budget-root = raiz da soma dos quadrados
 # The rating with its expanded uncertainty.
 # As in English
 rating-with-uncertainty = { $power } W ± { $half_width } W (95 %)
-rating-of-one-day = STILL TO TRANSLATE
+rating-of-one-day = { $power } W ± { $half_width } W (um dia)
 budget-scatter = dispersão em torno da reta
 budget-scatter-text = { $deviation } W por intervalo, { $intervals ->
         [one] { $intervals } intervalo
@@ -723,17 +723,17 @@ budget-reading-text = { $deviation } W por intervalo, { $intervals ->
         [one] { $intervals } intervalo
        *[other] { $intervals } intervalos
     }; mais que a dispersão que se viu
-budget-days = dispersão de um dia para outro
-budget-days-text = { $deviation } W por dia, { $days ->
-        [one] { $days } dia
-       *[other] { $days } dias
+budget-days = intervalos e dias
+budget-days-text = { $days ->
+        [one] { $days } dia, deixado de fora
+       *[other] cada um de { $days } dias, deixado de fora por sua vez
     }
 budget-per-percent = { $sensitivity } W por %
 budget-per-kelvin = { $sensitivity } W por K
 # As in English
 budget-watts = { $power } W
-budget-percent = STILL TO TRANSLATE
-budget-scale = STILL TO TRANSLATE
+budget-percent = { $share } %
+budget-scale = { $uncertainty } contando a partir de { $about }, a outra parte da mesma incerteza
 # { $uncertainty }: "0.5 K" or "3 % of the reading".
 budget-stated = { $uncertainty }, conforme indicado
 # { $class }: one of the messages that begin with class-; { $basis }: one that begins with basis-.
@@ -747,10 +747,10 @@ error-clear-sky = irradiância, estimada
 error-conversion = irradiância, convertida para o plano virado para o sol
 # A weather station a few kilometres away.
 error-distance = irradiância, na estação
-error-water-temperature = temperatura da água
-error-water-scale = STILL TO TRANSLATE
-error-ambient-temperature = temperatura ambiente
-error-ambient-scale = STILL TO TRANSLATE
+error-water-temperature = temperatura da água, erro constante
+error-water-scale = temperatura da água, erro de escala
+error-ambient-temperature = temperatura ambiente, erro constante
+error-ambient-scale = temperatura ambiente, erro de escala
 error-water-mass = massa de água
 error-specific-heat = calor específico da água
 error-clock-rate = tempo
@@ -774,15 +774,15 @@ source-specific-heat = IAPWS-IF97, 10 °C a 95 °C
 # { $rating }: rating-with-uncertainty. { $freedom }: a number, or freedom-large.
 budget-result = Ps(50) = { $rating }. Incerteza expandida ± { $expanded } W: a combinada de { $combined } W vezes k = { $factor }, t de Student para 95 % e { $freedom } graus de liberdade efetivos (JCGM 100:2008, Welch–Satterthwaite).
 freedom-large = mais de 1000
-budget-note-shares = STILL TO TRANSLATE
-budget-note-thermometer = STILL TO TRANSLATE
+budget-note-shares = Última coluna: a quota de cada linha na variância, o quadrado da incerteza combinada; uma quota menor que zero é de um erro que anula uma parte de outro. Tipo A: por estatística dos intervalos; B: de outro modo. Os erros dos instrumentos são tomados como comuns a todos os intervalos: os de irradiância, massa, calor específico e tempo mudam a escala de toda a reta e nunca aparecem na dispersão; o erro constante de um termômetro anula-se na subida da água e desloca Td, e o seu erro de escala está em ambas.
+budget-note-thermometer = O que se sabe de um termômetro é tomado como válido a { $cold } e a { $hot }, de forma independente: um erro constante de u/√2, e um erro de escala em torno de { $about } que é u/√2 em cada extremo (prática comum, sem fonte publicada). A água e o ar lidos por um mesmo instrumento partilham os dois.
 # { $sources }: a list of the messages that begin with source-, with ";" between them.
 budget-note-sources = O que o responsável pelo ensaio não indicou vem de: { $sources }. Limites sem mais conhecimento são tomados como retangulares, u = limite/√3 (JCGM 100:2008, 4.3.7).
 # { $quantities }: a list of messages that begin with error-.
 budget-note-assumed = Para { $quantities } o arquivo da campanha não indica nem incerteza nem classe, por isso supõe-se a classe mais cautelosa. Indicar o que foi usado tornará a incerteza muito provavelmente menor.
 # What single readings explain of the scatter.
 budget-note-reading = Dos { $scatter } W de dispersão de um intervalo, o passo com que se lê o termômetro da água explica { $step } W e o momento da leitura { $moment } W; os dois estão na dispersão e não são contados outra vez.
-budget-note-step-most = STILL TO TRANSLATE
+budget-note-step-most = Dos { $scatter } W de dispersão de um intervalo, o passo com que se lê o termômetro da água explica { $step } W e o momento da leitura { $moment } W; os dois estão na dispersão e não são contados outra vez. Os vizinhos partilham uma leitura, por isso a maior parte disso anula-se ao longo de uma sessão; o que resta é a maior parte do que a dispersão e os dias dão à avaliação, e um termômetro de passo mais fino tornaria isso menor.
 
 ## Regression and uncertainty: check by Monte Carlo
 #
@@ -793,9 +793,9 @@ drawn = Verificação por Monte Carlo (JCGM 101:2008): os mesmos erros, sorteado
 drawn-deviation = Verificação por Monte Carlo (JCGM 101:2008): os mesmos erros, sorteados { $trials } vezes através de leituras, potência, regressão e reta, dão { $lower } a { $upper } W para 95 %, desvio-padrão { $deviation } W.
 drawn-agrees = Os extremos dos dois intervalos diferem no máximo { $tolerance } W, a tolerância do JCGM 101 para um algarismo significativo: o balanço de incerteza é válido.
 drawn-narrower = Isto fica a { $apart } W do intervalo do balanço, onde o JCGM 101 admite { $tolerance } W para um algarismo significativo. Os sorteios vão menos longe: erros dentro de limites acabam onde uma distribuição normal continua. O balanço está do lado seguro.
-drawn-wider-few-days = STILL TO TRANSLATE
-drawn-wider-skewed = STILL TO TRANSLATE
-drawn-unsettled = STILL TO TRANSLATE
+drawn-wider-few-days = Isto fica a { $apart } W do intervalo do balanço, onde o JCGM 101 admite { $tolerance } W para um algarismo significativo. As caudas do t de Student com tão poucos graus de liberdade pesam mais nos sorteios; mais dias aproximam os dois. Dos dois extremos, imprime-se o que vai mais longe.
+drawn-wider-skewed = Isto fica a { $apart } W do intervalo do balanço, onde o JCGM 101 admite { $tolerance } W para um algarismo significativo. Dividir por uma irradiância que pode estar muito errada torna os sorteios assimétricos; um sensor mais bem conhecido aproxima os dois. Dos dois extremos, imprime-se o que vai mais longe.
+drawn-unsettled = Os sorteios não tinham estabilizado dentro de um quinto dessa tolerância quando pararam.
 
 ## Regression and uncertainty: what more data would bring
 
@@ -822,9 +822,9 @@ heaviest-clear-sky = A irradiância, estimada, é o que mais pesa.
 heaviest-conversion = A irradiância, convertida para o plano virado para o sol, é o que mais pesa.
 heaviest-distance = A irradiância, na estação, é o que mais pesa.
 heaviest-water-temperature = A temperatura da água é o que mais pesa.
-heaviest-water-scale = STILL TO TRANSLATE
+heaviest-water-scale = A escala do termômetro da água é o que mais pesa.
 heaviest-ambient-temperature = A temperatura ambiente é o que mais pesa.
-heaviest-ambient-scale = STILL TO TRANSLATE
+heaviest-ambient-scale = A escala do termômetro do ambiente é o que mais pesa.
 heaviest-water-mass = A massa de água é o que mais pesa.
 heaviest-specific-heat = O calor específico da água é o que mais pesa.
 heaviest-clock-rate = O tempo é o que mais pesa.
@@ -847,12 +847,18 @@ days-numbers = F({ $between }, { $within }) = { $statistic }, p = { $p }
 # { $numbers }: days-numbers. One of days-are-independent and days-are-independent-two follows
 # after the first three.
 days-differ = Os dias diferem mais do que a sua dispersão explica ({ $numbers }).
-days-not-shown = STILL TO TRANSLATE
-days-left-out = STILL TO TRANSLATE
-days-left-out-two = STILL TO TRANSLATE
-neighbours-alike = Durbin–Watson dentro das sessões d = { $statistic } (2 se independentes), p = { $p }: intervalos que se seguem são parecidos, como quando a orientação ou o céu vai mudando.
-neighbours-alternate = STILL TO TRANSLATE
-neighbours-independent = Durbin–Watson dentro das sessões d = { $statistic } (2 se independentes), p = { $p }: nenhum sinal de que intervalos que se seguem sejam parecidos.
+days-not-shown = Os dias não diferem de nível além da dispersão dos seus intervalos ({ $numbers }).
+days-left-out = O que os dias fazem, em nível ou em inclinação, está na incerteza: cada um dos { $days } dias é deixado de fora por sua vez, e o quanto a avaliação se move dá a dispersão dela, com { $freedom ->
+        [one] { $freedom } grau
+       *[other] { $freedom } graus
+    } de liberdade.
+days-left-out-two = Cada um dos { $days } dias é deixado de fora por sua vez, e o quanto a avaliação se move dá a dispersão dela, com { $freedom ->
+        [one] { $freedom } grau
+       *[other] { $freedom } graus
+    } de liberdade: dois dias dizem pouco de como os dias diferem, por isso a faixa é larga.
+neighbours-alike = Durbin–Watson dentro das sessões d = { $statistic } (2 se independentes), p bilateral = { $p }: intervalos que se seguem são parecidos, como quando a orientação ou o céu vai mudando.
+neighbours-alternate = Durbin–Watson dentro das sessões d = { $statistic } (2 se independentes), p bilateral = { $p }: intervalos que se seguem ficam alternadamente acima e abaixo, como acontece onde o passo do termômetro é grosso, pois os vizinhos partilham uma leitura.
+neighbours-independent = Durbin–Watson dentro das sessões d = { $statistic } (2 se independentes), p bilateral = { $p }: nenhum sinal de que intervalos que se seguem sejam parecidos ou se alternem.
 # { $intervals }: influence-one of each, with "," between them.
 influence = Intervalos que movem a reta mais que os outros, com distância de Cook acima de 4/n, nenhum deles retirado: { $intervals }.
 influence-more = Intervalos que movem a reta mais que os outros, com distância de Cook acima de 4/n, nenhum deles retirado: { $intervals }; mais { $more }.
@@ -897,13 +903,13 @@ made-irradiance-text = estimada { $way }; plano normal à radiação direta segu
 made-irradiance-stated = estimada { $way }, turbidez de Linke { $turbidity } como indicada; plano normal à radiação direta segundo Liu e Jordan 1963
 made-irradiance-usual = estimada { $way }, turbidez de Linke { $turbidity } (prática comum, sem fonte publicada); plano normal à radiação direta segundo Liu e Jordan 1963
 report-end = Fim do relatório { $number }
-balance-one-day = STILL TO TRANSLATE
-balance-one-day-remedy = STILL TO TRANSLATE
-balance-irradiance-hardly-varied = STILL TO TRANSLATE
-balance-irradiance-hardly-varied-remedy = STILL TO TRANSLATE
-balance-loss-not-shown = STILL TO TRANSLATE
-balance-loss-not-shown-remedy = STILL TO TRANSLATE
-cooking-opinion = STILL TO TRANSLATE
+balance-one-day = tudo foi medido num só dia, por isso as faixas do ganho e da perda não são faixas de 95 %
+balance-one-day-remedy = ensaie em outros dias
+balance-irradiance-hardly-varied = a irradiância quase não variou ({ $range } W/m²): o ganho e a perda distinguem-se só pela temperatura da água, e o que se diz de outra irradiância assenta no modelo
+balance-irradiance-hardly-varied-remedy = ensaie com sol mais fraco e com sol mais forte
+balance-loss-not-shown = a perda é de { $loss } W/K e pode ser nula (95 %: { $range } W/K)
+balance-loss-not-shown-remedy = ensaie numa faixa mais larga de temperaturas da água, e em mais dias
+cooking-opinion = Os tempos, as quantidades e os meses deste capítulo, e o tempo de aquecimento da primeira página, são uma interpretação: decorrem do ensaio e das suposições aqui nomeadas, e não foram medidos.
 
 ## What it means for cooking
 
@@ -918,23 +924,23 @@ cooking-time-open = { $shortest } ou mais; pode não chegar lá
 # As in English
 cooking-boil = { $time } ({ $range })
 cooking-foods-title = Alimentos levados à temperatura de cozimento e mantidos nela dentro de { $time }
-cooking-foods-about = STILL TO TRANSLATE
+cooking-foods-about = A partir de { $start } com { $irradiance } W/m², na duração da janela solar; nunca mais que os { $load } da carga ensaiada, além dos quais o ensaio nada diz. Calores específicos segundo Chen 1985 a partir dos teores de água do ASHRAE Handbook, Refrigeration (ambos de memória); temperaturas e tempos de cozimento são prática comum, sem fonte publicada, os { $safe } são os da USDA FSIS. Estimado: experimente com um termômetro dentro do alimento.
 cooking-amount-or-more = { $amount } ou mais
 cooking-cooked-at = { $temperature } por { $time }
 cooking-amount-range = { $lowest } a { $highest }
 cooking-amount-up-to = até { $highest }; pode não chegar lá
-cooking-heat-ends = STILL TO TRANSLATE
-cooking-heat-ends-or-boils = STILL TO TRANSLATE
+cooking-heat-ends = Com { $irradiance } W/m² o calor útil acaba a uma temperatura da água de { $end } (95 %: { $range }), onde a potência chega a zero; a água ferve a { $boiling } aqui.
+cooking-heat-ends-or-boils = Com { $irradiance } W/m² o calor útil acaba a uma temperatura da água de { $end } (95 %: { $range }), onde a potência chega a zero; também pode durar até a água ferver, a { $boiling } aqui.
 cooking-ends-perhaps = A água ferve a { $boiling } aqui, provavelmente antes de o calor útil acabar: a faixa desse fim desce até { $lowest }.
 cooking-ends-above = A água ferve a { $boiling } aqui, antes de o calor útil acabar.
-cooking-never-ends = STILL TO TRANSLATE
+cooking-never-ends = A potência não desce, por isso não mostra um fim do calor útil; a água ferve a { $boiling } aqui.
 cooking-boils-below-target = A água ferve a { $boiling } aqui, abaixo de { $target }; os tempos são até ferver.
-cooking-light-of-test = STILL TO TRANSLATE
-cooking-light-asked = STILL TO TRANSLATE
-cooking-air-mean = STILL TO TRANSLATE
-cooking-air-asked = STILL TO TRANSLATE
+cooking-light-of-test = Luz solar constante de { $irradiance } W/m² no plano do sensor de irradiância, a média dos intervalos usados, com a qual a reta não precisa de mudar de escala; vento como nos intervalos usados, o fogão reorientado como no ensaio.
+cooking-light-asked = Luz solar constante de { $irradiance } W/m² no plano do sensor de irradiância, como a campanha pede, com a potência pelo balanço térmico; vento como nos intervalos usados, o fogão reorientado como no ensaio.
+cooking-air-mean = Ambiente a { $ambient }, a média dos intervalos usados.
+cooking-air-asked = Ambiente a { $ambient }, como a campanha pede.
 cooking-assumed-load = A carga absorve a mesma potência que a carga ensaiada; cargas muito menores ou maiores absorvem menos ou mais, e o calor que a própria panela armazena não é contado. Abaixo e acima das temperaturas dos intervalos usados a reta é prolongada a direito.
-cooking-assumed-edges = STILL TO TRANSLATE
+cooking-assumed-edges = As faixas seguem as bordas da banda de 95 % da potência, com os instrumentos incluídos. Valem para a média de muitos aquecimentos, não para um único sob uma nuvem.
 cooking-assumed-water = Água não é comida: a comida aquece mais devagar, e uma tampa levantada custa muitos minutos.
 food-potatoes = batatas, em pedaços
 food-carrots = cenouras, em pedaços
@@ -950,7 +956,7 @@ food-fish = peixe (bacalhau fresco)
 year-heat = { $best } MJ ({ $range })
 # As in English
 year-water = { $best } L ({ $range })
-year-note-balance = STILL TO TRANSLATE
+year-note-balance = Estimado para o dia 15 de cada mês sob um céu sem nuvens (Ineichen e Perez 2002), contando as horas com { $irradiance } W/m² ou mais no plano normal à radiação direta; cada hora nublada ou com névoa tira a sua parte. Calor: pelo balanço térmico com a irradiância de cada momento, para água { $difference } K mais quente que o ar; a média dos meses é { $mean } kWh por dia. Ambiente a { $ambient } o ano todo, o fogão orientado o dia todo; entre parênteses, faixas de 95 %, só pela incerteza do balanço térmico.
 year-note-water = Água: cargas de { $load } uma após a outra, cada uma de { $start } a { $end } e mantida durante { $time } (Ciochetti e Metcalf 1984, de memória); 1 kg é tomado como 1 L. A OMS constata que os vírus só morrem devagar entre 60 °C e 65 °C: sempre que puder, leve a água a uma fervura forte, com bolhas grandes, e leia o aviso sobre a água de beber. Só para água límpida; o calor não retira veneno.
 fuel-name = combustível
 fuel-heat = calor num dia de céu limpo
@@ -1071,9 +1077,9 @@ danger-zone = entre { $cold } e { $hot }
 danger-measured = segurança dos alimentos: em { $run } a água esteve { $zone } durante { $time }; os alimentos não podem ficar { $zone } por mais de { $longest } no total (USDA FSIS, OMS), onde as bactérias se multiplicam: cozinhe quantidades menores, comece com água quente, e guarde carne, peixe, ovos, leite e arroz cozido para um sol mais forte ou outro fogão
 danger-predicted = segurança dos alimentos: { $predicted }; os alimentos não podem ficar { $zone } por mais de { $longest } no total (USDA FSIS, OMS), onde as bactérias se multiplicam: cozinhe quantidades menores, comece com água quente, e guarde carne, peixe, ovos, leite e arroz cozido para um sol mais forte ou outro fogão
 danger-both = segurança dos alimentos: em { $run } a água esteve { $zone } durante { $time }, e { $predicted }; os alimentos não podem ficar { $zone } por mais de { $longest } no total (USDA FSIS, OMS), onde as bactérias se multiplicam: cozinhe quantidades menores, comece com água quente, e guarde carne, peixe, ovos, leite e arroz cozido para um sol mais forte ou outro fogão
-danger-expected-never = STILL TO TRANSLATE
-danger-expected = STILL TO TRANSLATE
-danger-expected-open = STILL TO TRANSLATE
+danger-expected-never = não se espera que a carga ensaiada chegue a { $hot }
+danger-expected = espera-se que a carga ensaiada demore cerca de { $time } para chegar a { $hot } ({ $shortest } a { $longest })
+danger-expected-open = espera-se que a carga ensaiada demore cerca de { $time } para chegar a { $hot } ({ $shortest } ou mais, ou que não chegue lá)
 # What the line says, within the sentences above.
 notice-above-film = à temperatura ambiente a reta absorve { $share } % da luz solar interceptada, mais do que uma película refletora devolve (86 %; prática comum, sem fonte publicada); verifique a área de interceptação, a massa de água e a irradiância
 # { $taken } is a list of notice-instrument-taken.

@@ -115,22 +115,22 @@ headline-label = Nguvu sanifu ya kupikia Ps(50)
 # Beside the number and its ±; 95 % is the level of confidence.
 # As in English
 headline-unit = W (95 %)
-headline-unit-one-day = STILL TO TRANSLATE
+headline-unit-one-day = W (siku moja)
 page-no-rating = hakuna tathmini
 # { $way }: "by a clear-sky model", "from the log of a station nearby" and the like.
 headline-irradiance-estimated = mnururisho umekadiriwa { $way }
-headline-shares = STILL TO TRANSLATE
-headline-one-day = STILL TO TRANSLATE
-headline-budget-in = STILL TO TRANSLATE
-headline-budget-assumed = STILL TO TRANSLATE
-headline-drawn-wider = STILL TO TRANSLATE
-headline-drawn-unsettled = STILL TO TRANSLATE
+headline-shares = kati ya variansi yake, mtawanyiko na siku zina { $scatter } %, vifaa vina { $instruments } %
+headline-one-day = imepimwa kwa siku moja: ambacho siku nyingine ingeonyesha hakimo katika ±, kwa hiyo haya si masafa ya 95 %
+headline-budget-in = bajeti ya utovu wa uhakika iko katika sehemu ya { $section }
+headline-budget-assumed = baadhi ya vifaa vimekisiwa; bajeti ya utovu wa uhakika iko katika sehemu ya { $section }
+headline-drawn-wider = uhakiki wa Monte Carlo hufika mbali zaidi kuliko bajeti ya utovu wa uhakika, na ncha ya uhakiki huo ndiyo iliyochapishwa (sehemu ya { $section })
+headline-drawn-unsettled = uhakiki wa Monte Carlo ulikuwa bado haujatulia uliposimama (sehemu ya { $section })
 # What of the ± comes from what. These lines stand below the number, in small letters.
 headline-extrapolated = imekisiwa nje ya vipimo: 50 K ziko nje ya yaliyoonekana
-headline-took-up = STILL TO TRANSLATE
-headline-took-up-estimated = STILL TO TRANSLATE
-headline-lost = STILL TO TRANSLATE
-headline-scaled = STILL TO TRANSLATE
+headline-took-up = Katika jua la jaribio, lililopimwa kuwa { $irradiance } W/m² kwa wastani, maji yenye joto la 50 K zaidi ya hewa yalipokea { $power } W ± { $half_width } W.
+headline-took-up-estimated = Katika jua la jaribio, lililokadiriwa kuwa { $irradiance } W/m² kwa wastani, maji yenye joto la 50 K zaidi ya hewa yalipokea { $power } W ± { $half_width } W.
+headline-lost = Katika jua la jaribio, lililopimwa kuwa { $irradiance } W/m² kwa wastani, maji yenye joto la 50 K zaidi ya hewa yalipoteza { $power } W ± { $half_width } W.
+headline-scaled = Ps(50) ni nguvu hiyo kwa uwiano na 700 W/m², kama kanuni inavyotaka. Kwa mujibu wa mizania ya joto (sehemu ya { $section }) maji yenye joto la 50 K zaidi ya hewa hupokea { $power } W ± { $half_width } W katika jua la 700 W/m².
 
 ## Page one: the rating in plain words
 
@@ -146,7 +146,7 @@ headline-does-not-heat = Kwa mnururisho huo maji hayawezi kupashwa { $journey }
 headline-does-not-heat-at = Kwa { $irradiance } W/m² maji hayawezi kupashwa { $journey }
 headline-two-kilograms = kilo mbili
 headline-heat-ends = joto lenye manufaa huishia karibu na { $end } (95 %: { $range })
-headline-heat-ends-or-boils = STILL TO TRANSLATE
+headline-heat-ends-or-boils = joto lenye manufaa huishia karibu na { $end } (95 %: { $range }, ambapo maji huchemka)
 headline-boils-first = maji huchemka kabla joto lenye manufaa halijaisha
 # From where to where water is heated. { $degrees } is the next message with its unit.
 journey = kutoka { $degrees }
@@ -412,7 +412,7 @@ page-uncertainty-type = aina
 page-uncertainty-sensitivity = unyeti
 page-uncertainty-of-rating = katika Ps(50)
 page-uncertainty-part = sehemu ya ±
-section-heat-balance = STILL TO TRANSLATE
+section-heat-balance = Mizania ya joto
 page-balance-quantity = kipimo
 balance-what = Maji hupokea kile ambacho jiko linapata kutoka kwa jua kutoa kile ambacho linapoteza kwa hewa: P = g·G − u·Td, ambapo G ni mnururisho na Td ni tofauti ya halijoto. Hivyo nguvu inaweza kutajwa kwa mnururisho wowote. Tathmini hubadilisha upotevu kulingana na jua; urari huu haufanyi hivyo.
 # Above a column of values. "One day": it was tested on one day only, so it is no 95 % range.
@@ -700,7 +700,7 @@ budget-root = kipeo cha pili cha jumla ya miraba
 # The rating with its expanded uncertainty.
 # As in English
 rating-with-uncertainty = { $power } W ± { $half_width } W (95 %)
-rating-of-one-day = STILL TO TRANSLATE
+rating-of-one-day = { $power } W ± { $half_width } W (siku moja)
 budget-scatter = mtawanyiko kuzunguka mstari
 budget-scatter-text = { $deviation } W kwa kipindi, { $intervals ->
         [one] kipindi { $intervals }
@@ -711,17 +711,17 @@ budget-reading-text = { $deviation } W kwa kipindi, { $intervals ->
         [one] kipindi { $intervals }
        *[other] vipindi { $intervals }
     }; zaidi ya mtawanyiko ulioonekana
-budget-days = tofauti kati ya siku na siku
-budget-days-text = { $deviation } W kwa siku, { $days ->
-        [one] siku { $days }
-       *[other] siku { $days }
+budget-days = vipindi na siku
+budget-days-text = { $days ->
+        [one] siku { $days }, ikiachwa nje
+       *[other] kila moja ya siku { $days } ikiachwa nje kwa zamu
     }
 budget-per-percent = { $sensitivity } W kwa %
 budget-per-kelvin = { $sensitivity } W kwa K
 # As in English
 budget-watts = { $power } W
-budget-percent = STILL TO TRANSLATE
-budget-scale = STILL TO TRANSLATE
+budget-percent = { $share } %
+budget-scale = { $uncertainty } kwa kuhesabu kutoka { $about }, sehemu nyingine ya utovu uleule wa uhakika
 # { $uncertainty }: "0.5 K" or "3 % of the reading".
 budget-stated = { $uncertainty }, umetajwa
 # { $class }: one of the messages that begin with class-; { $basis }: one that begins with basis-.
@@ -735,10 +735,10 @@ error-clear-sky = mnururisho, umekadiriwa
 error-conversion = mnururisho, umegeuzwa kuelekea jua
 # A weather station a few kilometres away.
 error-distance = mnururisho, kwenye kituo
-error-water-temperature = halijoto ya maji
-error-water-scale = STILL TO TRANSLATE
-error-ambient-temperature = halijoto ya mazingira
-error-ambient-scale = STILL TO TRANSLATE
+error-water-temperature = halijoto ya maji, kosa thabiti
+error-water-scale = halijoto ya maji, kosa la skeli
+error-ambient-temperature = halijoto ya mazingira, kosa thabiti
+error-ambient-scale = halijoto ya mazingira, kosa la skeli
 error-water-mass = uzito wa maji
 error-specific-heat = joto mahususi la maji
 error-clock-rate = muda
@@ -762,15 +762,15 @@ source-specific-heat = IAPWS-IF97, 10 °C hadi 95 °C
 # { $rating }: rating-with-uncertainty. { $freedom }: a number, or freedom-large.
 budget-result = Ps(50) = { $rating }. Utovu uliopanuliwa wa uhakika ± { $expanded } W: uliojumuishwa { $combined } W mara k = { $factor }, Student t kwa 95 % na digrii { $freedom } fanisi za uhuru (JCGM 100:2008, Welch–Satterthwaite).
 freedom-large = zaidi ya 1000
-budget-note-shares = STILL TO TRANSLATE
-budget-note-thermometer = STILL TO TRANSLATE
+budget-note-shares = Safuwima ya mwisho: mgawo wa kila mstari katika variansi, ambayo ni mraba wa utovu uliojumuishwa wa uhakika; mgawo ulio chini ya sifuri ni wa kosa linalofuta sehemu ya kosa jingine. Aina A: kwa takwimu za vipindi; B: kwa njia nyingine. Makosa ya vifaa huchukuliwa kuwa ya pamoja kwa vipindi vyote: yale ya mnururisho, uzito, joto mahususi na muda hukuza au kupunguza mstari wote na kamwe hayaonekani katika mtawanyiko; kosa thabiti la kipimajoto hujifuta katika upandaji wa joto la maji na huisogeza Td, na kosa lake la skeli limo katika yote mawili.
+budget-note-thermometer = Kinachojulikana kuhusu kipimajoto huchukuliwa kuwa kweli kwa { $cold } na kwa { $hot }, bila moja kutegemea jingine: kosa thabiti la u/√2, na kosa la skeli kuzunguka { $about } ambalo ni u/√2 kwenye kila ncha (mazoea ya kawaida, hakuna chanzo kilichochapishwa). Maji na hewa vikisomwa kwa kifaa kimoja hushiriki makosa yote mawili.
 # { $sources }: a list of the messages that begin with source-, with ";" between them.
 budget-note-sources = Ambayo mpimaji hakuyataja yametoka: { $sources }. Vikomo bila ujuzi zaidi huchukuliwa kuwa na mgawanyo wa mstatili, u = kikomo/√3 (JCGM 100:2008, 4.3.7).
 # { $quantities }: a list of messages that begin with error-.
 budget-note-assumed = Kwa { $quantities } faili ya kampeni haitaji utovu wa uhakika wala daraja, kwa hiyo daraja la tahadhari kubwa zaidi limekisiwa. Kutaja kilichotumika kwa uwezekano mkubwa kutapunguza utovu wa uhakika.
 # What single readings explain of the scatter.
 budget-note-reading = Kati ya { $scatter } W ambazo kipindi hutawanyika, hatua ya usomaji wa kipimajoto cha maji hueleza { $step } W na nukta ya wakati wa kusoma { $moment } W; zote mbili zimo katika mtawanyiko na hazihesabiwi tena.
-budget-note-step-most = STILL TO TRANSLATE
+budget-note-step-most = Kati ya { $scatter } W ambazo kipindi hutawanyika, hatua ya usomaji wa kipimajoto cha maji hueleza { $step } W na nukta ya wakati wa kusoma { $moment } W; zote mbili zimo katika mtawanyiko na hazihesabiwi tena. Vipindi jirani hushiriki kipimo kimoja, kwa hiyo sehemu kubwa yake hujifuta ndani ya duru; kinachobaki ndicho sehemu kubwa ya kile ambacho mtawanyiko na siku huipa tathmini, na kipimajoto chenye hatua ndogo zaidi kingekipunguza.
 
 ## Regression and uncertainty: check by Monte Carlo
 #
@@ -781,9 +781,9 @@ drawn = Uhakiki wa Monte Carlo (JCGM 101:2008): makosa yaleyale yaliyochotwa kwa
 drawn-deviation = Uhakiki wa Monte Carlo (JCGM 101:2008): makosa yaleyale yaliyochotwa kwa nasibu mara { $trials } kupitia vipimo, nguvu, regresheni na mstari hutoa { $lower } hadi { $upper } W kwa 95 %, mchepuko sanifu { $deviation } W.
 drawn-agrees = Ncha za masafa yote mawili ziko ndani ya { $tolerance } W, ustahimilivu wa JCGM 101 kwa tarakimu moja muhimu: bajeti inathibitika.
 drawn-narrower = Hizo ni { $apart } W kutoka kwa masafa ya bajeti, ambapo JCGM 101 huruhusu { $tolerance } W kwa tarakimu moja muhimu. Thamani zilizochotwa hazifiki mbali vile: makosa yaliyo ndani ya vikomo huishia pale ambapo mgawanyo wa kawaida huendelea. Bajeti iko upande salama.
-drawn-wider-few-days = STILL TO TRANSLATE
-drawn-wider-skewed = STILL TO TRANSLATE
-drawn-unsettled = STILL TO TRANSLATE
+drawn-wider-few-days = Hizo ni { $apart } W kutoka kwa masafa ya bajeti, ambapo JCGM 101 huruhusu { $tolerance } W kwa tarakimu moja muhimu. Mikia ya Student t kwa digrii chache hivi za uhuru ina uzito zaidi katika thamani zilizochotwa; siku zaidi huyaleta mawili haya pamoja. Kati ya ncha za hayo mawili, inayofika mbali zaidi ndiyo iliyochapishwa.
+drawn-wider-skewed = Hizo ni { $apart } W kutoka kwa masafa ya bajeti, ambapo JCGM 101 huruhusu { $tolerance } W kwa tarakimu moja muhimu. Kugawanya kwa mnururisho ambao huenda uko mbali na ukweli hupindisha thamani zilizochotwa; kihisi kinachojulikana vizuri zaidi huyaleta mawili haya pamoja. Kati ya ncha za hayo mawili, inayofika mbali zaidi ndiyo iliyochapishwa.
+drawn-unsettled = Thamani zilizochotwa zilikuwa bado hazijatulia ndani ya moja ya tano ya ustahimilivu huo uchotaji uliposimama.
 
 ## Regression and uncertainty: what more data would bring
 
@@ -810,9 +810,9 @@ heaviest-clear-sky = Mnururisho, uliokadiriwa, ndio wenye uzito mkubwa zaidi.
 heaviest-conversion = Mnururisho, uliogeuzwa kuelekea jua, ndio wenye uzito mkubwa zaidi.
 heaviest-distance = Mnururisho, wa kwenye kituo, ndio wenye uzito mkubwa zaidi.
 heaviest-water-temperature = Halijoto ya maji ndiyo yenye uzito mkubwa zaidi.
-heaviest-water-scale = STILL TO TRANSLATE
+heaviest-water-scale = Skeli ya kipimajoto cha maji ndiyo yenye uzito mkubwa zaidi.
 heaviest-ambient-temperature = Halijoto ya mazingira ndiyo yenye uzito mkubwa zaidi.
-heaviest-ambient-scale = STILL TO TRANSLATE
+heaviest-ambient-scale = Skeli ya kipimajoto cha mazingira ndiyo yenye uzito mkubwa zaidi.
 heaviest-water-mass = Uzito wa maji ndio wenye athari kubwa zaidi.
 heaviest-specific-heat = Joto mahususi la maji ndilo lenye uzito mkubwa zaidi.
 heaviest-clock-rate = Muda ndio wenye uzito mkubwa zaidi.
@@ -835,12 +835,18 @@ days-numbers = F({ $between }, { $within }) = { $statistic }, p = { $p }
 # { $numbers }: days-numbers. One of days-are-independent and days-are-independent-two follows
 # after the first three.
 days-differ = Siku hutofautiana zaidi ya mtawanyiko wake unavyoeleza ({ $numbers }).
-days-not-shown = STILL TO TRANSLATE
-days-left-out = STILL TO TRANSLATE
-days-left-out-two = STILL TO TRANSLATE
-neighbours-alike = Durbin–Watson ndani ya duru d = { $statistic } (2 vikiwa huru), p = { $p }: vipindi vinavyofuatana hufanana, kama pale uelekeo wa jiko au anga unapobadilika polepole.
-neighbours-alternate = STILL TO TRANSLATE
-neighbours-independent = Durbin–Watson ndani ya duru d = { $statistic } (2 vikiwa huru), p = { $p }: hakuna dalili kwamba vipindi vinavyofuatana hufanana.
+days-not-shown = Siku hazitofautiani kwa kimo zaidi ya mtawanyiko wa vipindi vyake ({ $numbers }).
+days-left-out = Lolote ambalo siku hufanya, kwa kimo au kwa mteremko, limo katika utovu wa uhakika: kila moja ya siku { $days } huachwa nje kwa zamu, na jinsi tathmini inavyosogea hutoa mtawanyiko wake, kwa { $freedom ->
+        [one] digrii { $freedom } ya
+       *[other] digrii { $freedom } za
+    } uhuru.
+days-left-out-two = Kila moja ya siku { $days } huachwa nje kwa zamu, na jinsi tathmini inavyosogea hutoa mtawanyiko wake, kwa { $freedom ->
+        [one] digrii { $freedom } ya
+       *[other] digrii { $freedom } za
+    } uhuru: siku mbili husema machache kuhusu jinsi siku zinavyotofautiana, kwa hiyo masafa ni mapana.
+neighbours-alike = Durbin–Watson ndani ya duru d = { $statistic } (2 vikiwa huru), p ya pande mbili = { $p }: vipindi vinavyofuatana hufanana, kama pale uelekeo wa jiko au anga unapobadilika polepole.
+neighbours-alternate = Durbin–Watson ndani ya duru d = { $statistic } (2 vikiwa huru), p ya pande mbili = { $p }: vipindi vinavyofuatana hukaa juu na chini kwa zamu, kama ilivyo pale hatua ya kipimajoto ilipo kubwa, kwa kuwa vipindi jirani hushiriki kipimo kimoja.
+neighbours-independent = Durbin–Watson ndani ya duru d = { $statistic } (2 vikiwa huru), p ya pande mbili = { $p }: hakuna dalili kwamba vipindi vinavyofuatana hufanana au hukaa juu na chini kwa zamu.
 # { $intervals }: influence-one of each, with "," between them.
 influence = Vipindi vinavyosogeza mstari zaidi ya vingine, kwa umbali wa Cook ulio juu ya 4/n, hakuna kilichoondolewa: { $intervals }.
 influence-more = Vipindi vinavyosogeza mstari zaidi ya vingine, kwa umbali wa Cook ulio juu ya 4/n, hakuna kilichoondolewa: { $intervals }; vingine { $more }.
@@ -885,13 +891,13 @@ made-irradiance-text = umekadiriwa { $way }; bapa lililo pembemraba na miale kwa
 made-irradiance-stated = umekadiriwa { $way }, utusitusi wa Linke { $turbidity } kama ulivyotajwa; bapa lililo pembemraba na miale kwa mujibu wa Liu na Jordan 1963
 made-irradiance-usual = umekadiriwa { $way }, utusitusi wa Linke { $turbidity } (mazoea ya kawaida, hakuna chanzo kilichochapishwa); bapa lililo pembemraba na miale kwa mujibu wa Liu na Jordan 1963
 report-end = Mwisho wa ripoti { $number }
-balance-one-day = STILL TO TRANSLATE
-balance-one-day-remedy = STILL TO TRANSLATE
-balance-irradiance-hardly-varied = STILL TO TRANSLATE
-balance-irradiance-hardly-varied-remedy = STILL TO TRANSLATE
-balance-loss-not-shown = STILL TO TRANSLATE
-balance-loss-not-shown-remedy = STILL TO TRANSLATE
-cooking-opinion = STILL TO TRANSLATE
+balance-one-day = yote yalipimwa kwa siku moja, kwa hiyo masafa ya upokeaji na ya upotevu si masafa ya 95 %
+balance-one-day-remedy = jaribu katika siku nyingine
+balance-irradiance-hardly-varied = mnururisho ulibadilika kidogo tu ({ $range } W/m²): upokeaji na upotevu hutofautishwa kwa halijoto ya maji pekee, na yanayosemwa kuhusu mnururisho mwingine hutegemea modeli
+balance-irradiance-hardly-varied-remedy = jaribu katika jua hafifu zaidi na katika jua kali zaidi
+balance-loss-not-shown = upotevu ni { $loss } W/K na huenda haupo kabisa (95 %: { $range } W/K)
+balance-loss-not-shown-remedy = jaribu kwa masafa mapana zaidi ya halijoto ya maji, na kwa siku zaidi
+cooking-opinion = Nyakati, kiasi na miezi katika sehemu hii, na muda wa kupasha joto kwenye ukurasa wa kwanza, ni tafsiri: vinatokana na jaribio na makisio yaliyotajwa hapa, na havikupimwa.
 
 ## What it means for cooking
 
@@ -906,23 +912,23 @@ cooking-time-open = { $shortest } au zaidi; huenda yasifike hapo
 # As in English
 cooking-boil = { $time } ({ $range })
 cooking-foods-title = Chakula kilichofikishwa kwenye halijoto ya kupikia na kudumishwa hapo ndani ya { $time }
-cooking-foods-about = STILL TO TRANSLATE
+cooking-foods-about = Kuanzia { $start } kwa { $irradiance } W/m², katika urefu wa dirisha la jua; kamwe si zaidi ya { $load } za mzigo uliojaribiwa, kwani zaidi ya hapo jaribio halisemi lolote. Joto mahususi kwa mujibu wa Chen 1985 kutokana na viwango vya maji vya ASHRAE Handbook, Refrigeration (yote mawili kwa kumbukumbu ya kichwani); halijoto na muda wa kupika ni mazoea ya kawaida, hakuna chanzo kilichochapishwa, { $safe } ni za USDA FSIS. Ni makadirio: jaribu kwa kipimajoto ndani ya chakula.
 cooking-amount-or-more = { $amount } au zaidi
 cooking-cooked-at = { $temperature } kwa { $time }
 cooking-amount-range = { $lowest } hadi { $highest }
 cooking-amount-up-to = hadi { $highest }; huenda kisifike hapo
-cooking-heat-ends = STILL TO TRANSLATE
-cooking-heat-ends-or-boils = STILL TO TRANSLATE
+cooking-heat-ends = Kwa { $irradiance } W/m² joto lenye manufaa huishia kwenye halijoto ya maji ya { $end } (95 %: { $range }), ambapo nguvu hufika sifuri; maji huchemka kwa { $boiling } hapa.
+cooking-heat-ends-or-boils = Kwa { $irradiance } W/m² joto lenye manufaa huishia kwenye halijoto ya maji ya { $end } (95 %: { $range }), ambapo nguvu hufika sifuri; pia huenda likaendelea hadi maji yachemke, kwa { $boiling } hapa.
 cooking-ends-perhaps = Maji huchemka kwa { $boiling } hapa, pengine kabla joto lenye manufaa halijaisha: masafa ya mwisho huo hushuka hadi { $lowest }.
 cooking-ends-above = Maji huchemka kwa { $boiling } hapa, kabla joto lenye manufaa halijaisha.
-cooking-never-ends = STILL TO TRANSLATE
+cooking-never-ends = Nguvu haishuki, kwa hiyo haionyeshi mwisho wa joto lenye manufaa; maji huchemka kwa { $boiling } hapa.
 cooking-boils-below-target = Maji huchemka kwa { $boiling } hapa, chini ya { $target }; muda ni wa hadi kuchemka.
-cooking-light-of-test = STILL TO TRANSLATE
-cooking-light-asked = STILL TO TRANSLATE
-cooking-air-mean = STILL TO TRANSLATE
-cooking-air-asked = STILL TO TRANSLATE
+cooking-light-of-test = Jua lisilobadilika la { $irradiance } W/m² katika bapa la kihisi cha mnururisho, wastani wa vipindi vilivyotumika, ambapo mstari hauhitaji kukuzwa wala kupunguzwa; upepo kama katika vipindi vilivyotumika, jiko likielekezwa upya kama katika jaribio.
+cooking-light-asked = Jua lisilobadilika la { $irradiance } W/m² katika bapa la kihisi cha mnururisho, kama kampeni inavyotaka, nguvu ikiwa kwa mujibu wa mizania ya joto; upepo kama katika vipindi vilivyotumika, jiko likielekezwa upya kama katika jaribio.
+cooking-air-mean = Hewa ya mazingira { $ambient }, wastani wa vipindi vilivyotumika.
+cooking-air-asked = Hewa ya mazingira { $ambient }, kama kampeni inavyotaka.
 cooking-assumed-load = Mzigo hupokea nguvu ileile ya mzigo uliojaribiwa; mizigo midogo sana au mikubwa sana hupokea pungufu au zaidi, na joto ambalo sufuria yenyewe huhifadhi halikuhesabiwa. Chini na juu ya halijoto za vipindi vilivyotumika mstari huendelezwa ukiwa umenyooka.
-cooking-assumed-edges = STILL TO TRANSLATE
+cooking-assumed-edges = Masafa hufuata kingo za ukanda wa 95 % wa nguvu, vifaa vya kupimia vikiwemo. Hufaa kwa wastani wa upashaji mwingi, si kwa upashaji mmoja chini ya wingu.
 cooking-assumed-water = Maji si chakula: chakula hupata joto polepole zaidi, na kifuniko kinachofunuliwa hugharimu dakika nyingi.
 food-potatoes = viazi, vipande
 food-carrots = karoti, vipande
@@ -938,7 +944,7 @@ food-fish = samaki (chewa wa baharini, cod)
 year-heat = { $best } MJ ({ $range })
 # As in English
 year-water = { $best } L ({ $range })
-year-note-balance = STILL TO TRANSLATE
+year-note-balance = Makadirio ya tarehe 15 ya kila mwezi chini ya anga bila mawingu (Ineichen na Perez 2002), yakihesabu saa zenye { $irradiance } W/m² au zaidi kwenye bapa lililo pembemraba na miale ya jua; kila saa yenye mawingu au ukungu huondoa sehemu yake. Joto: kwa mujibu wa mizania ya joto kwa mnururisho wa kila wakati, ndani ya maji yenye { $difference } K zaidi ya hewa; wastani wa miezi ni { $mean } kWh kwa siku. Hewa ya mazingira { $ambient } mwaka mzima, jiko likielekezwa siku nzima; katika mabano ni masafa ya 95 %, kutokana na utovu wa uhakika wa mizania ya joto pekee.
 year-note-water = Maji: mizigo ya { $load } mmoja baada ya mwingine, kila mmoja kutoka { $start } hadi { $end } na kudumishwa kwa { $time } (Ciochetti na Metcalf 1984, kwa kumbukumbu ya kichwani); 1 kg huchukuliwa kuwa 1 L. WHO imebaini kwamba virusi hufa polepole tu kati ya 60 °C na 65 °C: unapoweza, chemsha maji hadi yatokote kwa nguvu, na usome tahadhari kuhusu maji ya kunywa. Kwa maji maangavu tu; joto haliondoi sumu.
 fuel-name = nishati ya kupikia
 fuel-heat = joto katika siku isiyo na mawingu
@@ -1060,9 +1066,9 @@ danger-zone = kati ya { $cold } na { $hot }
 danger-measured = usalama wa chakula: katika { $run } maji yalikuwa { $zone } kwa { $time }; ni lazima chakula kisikae { $zone } kwa zaidi ya { $longest } kwa jumla (USDA FSIS, WHO), ambapo bakteria huongezeka: pika kiasi kidogo zaidi, anza na maji ya moto, na kwa nyama, samaki, mayai, maziwa na wali tumia jua kali zaidi au jiko jingine
 danger-predicted = usalama wa chakula: { $predicted }; ni lazima chakula kisikae { $zone } kwa zaidi ya { $longest } kwa jumla (USDA FSIS, WHO), ambapo bakteria huongezeka: pika kiasi kidogo zaidi, anza na maji ya moto, na kwa nyama, samaki, mayai, maziwa na wali tumia jua kali zaidi au jiko jingine
 danger-both = usalama wa chakula: katika { $run } maji yalikuwa { $zone } kwa { $time }, na { $predicted }; ni lazima chakula kisikae { $zone } kwa zaidi ya { $longest } kwa jumla (USDA FSIS, WHO), ambapo bakteria huongezeka: pika kiasi kidogo zaidi, anza na maji ya moto, na kwa nyama, samaki, mayai, maziwa na wali tumia jua kali zaidi au jiko jingine
-danger-expected-never = STILL TO TRANSLATE
-danger-expected = STILL TO TRANSLATE
-danger-expected-open = STILL TO TRANSLATE
+danger-expected-never = mzigo uliojaribiwa hautarajiwi kufika { $hot }
+danger-expected = mzigo uliojaribiwa unatarajiwa kuchukua takriban { $time } kufika { $hot } ({ $shortest } hadi { $longest })
+danger-expected-open = mzigo uliojaribiwa unatarajiwa kuchukua takriban { $time } kufika { $hot } ({ $shortest } au zaidi, au haufiki hapo)
 # What the line says, within the sentences above.
 notice-above-film = kwa halijoto ya mazingira mstari hupokea { $share } % ya mwanga wa jua uliopokewa na eneo la jiko, zaidi ya kile utando wa kuakisi hupeleka mbele (86 %; mazoea ya kawaida, hakuna chanzo kilichochapishwa); kagua eneo la kupokea mwanga, uzito wa maji na mnururisho
 # { $taken } is a list of notice-instrument-taken.
