@@ -218,6 +218,18 @@ impl CommonError {
         ]
     }
 
+    /// The standard uncertainty of a thermometer whose offset this is, K; `None` of any other
+    /// error.
+    pub fn whole_k(&self) -> Option<f64> {
+        let is_offset = matches!(
+            self.source,
+            Source::WaterTemperature | Source::AmbientTemperature
+        );
+        // Without what is beyond a stated number's digits.
+        let whole_k = self.standard.size() * 2.0_f64.sqrt();
+        is_offset.then(|| (whole_k * 1e9).round() / 1e9)
+    }
+
     /// An error known to lie within a fraction of the reading.
     fn within(source: Source, identity: String, fraction: f64) -> Self {
         CommonError {

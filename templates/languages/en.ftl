@@ -138,12 +138,13 @@ headline-extrapolated = an extrapolation: 50 K lies outside what was observed
 
 headline-took-up = In the sunlight of the test, measured as { $irradiance } W/m² on average, water 50 K warmer than the air took up { $power } W ± { $half_width } W.
 headline-took-up-estimated = In the sunlight of the test, estimated as { $irradiance } W/m² on average, water 50 K warmer than the air took up { $power } W ± { $half_width } W.
-headline-lost = In the sunlight of the test, measured as { $irradiance } W/m² on average, water 50 K warmer than the air lost { $power } W ± { $half_width } W.
-headline-scaled = Ps(50) is that power in proportion to 700 W/m², as the practice asks. By the heat balance (section { $section }) water 50 K warmer than the air takes up { $power } W ± { $half_width } W in sunlight of 700 W/m².
+headline-lost = In the sunlight of the test, { $irradiance } W/m² on average, water 50 K warmer than the air lost { $power } W ± { $half_width } W.
+headline-scaled = Ps(50) is the power in the test, in proportion to 700 W/m², as the practice asks. By the heat balance (section { $section }) water 50 K warmer than the air takes up { $power } W ± { $half_width } W in sunlight of 700 W/m².
+headline-scaled-loses = Ps(50) is the power in the test, in proportion to 700 W/m², as the practice asks. By the heat balance (section { $section }) water 50 K warmer than the air loses { $power } W ± { $half_width } W in sunlight of 700 W/m².
 headline-no-rating = These readings do not give a rating. The findings below say what is missing.
 # Followed by "; " and one of headline-heat-ends and headline-boils-first, or by a full stop.
 # { $amount }: headline-two-kilograms or "1.5 kg". { $journey }: from where to where, below.
-# "That irradiance" is the one of headline-takes-up.
+# "That irradiance" is the one of headline-took-up.
 headline-heats = At that irradiance { $amount } of water go { $journey } in about { $time }
 headline-heats-at = At { $irradiance } W/m² { $amount } of water go { $journey } in about { $time }
 headline-may-not-heat = At that irradiance water may not get { $journey }
@@ -406,7 +407,7 @@ page-uncertainty-of-source = its standard uncertainty
 page-uncertainty-type = type
 page-uncertainty-sensitivity = sensitivity
 page-uncertainty-of-rating = in Ps(50)
-page-uncertainty-part = part of the ±
+page-uncertainty-part = share of the variance
 
 ## Heat balance
 
@@ -714,7 +715,8 @@ budget-per-percent = { $sensitivity } W per %
 budget-per-kelvin = { $sensitivity } W per K
 budget-watts = { $power } W
 budget-percent = { $share } %
-budget-scale = { $uncertainty } of the distance from { $about }, the other part of the same
+budget-scale = { $percent } % of the distance from { $about }, the other part of the same
+budget-offset-of = { $known }; of it, the offset
 # { $uncertainty }: "0.5 K" or "3 % of the reading".
 budget-stated = { $uncertainty }, stated
 # { $class }: one of the messages that begin with class-; { $basis }: one that begins with basis-.
@@ -823,7 +825,7 @@ days-too-few-intervals = Too few intervals to tell days apart from scatter; how 
 days-no-scatter = The intervals lie on their days' lines without any scatter, so days cannot be tested.
 # Of Fisher's F test: degrees of freedom, the statistic, the probability.
 days-numbers = F({ $between }, { $within }) = { $statistic }, p = { $p }
-# { $numbers }: days-numbers. One of days-are-independent and days-are-independent-two follows
+# { $numbers }: days-numbers. One of days-left-out and days-left-out-two follows
 # after the first three.
 days-differ = Days differ by more than their scatter explains ({ $numbers }).
 days-not-shown = Days do not differ in level by more than the scatter of their intervals ({ $numbers }).
@@ -836,7 +838,7 @@ days-left-out-two = Each of the { $days } days is left out in turn, and the rati
    *[other] { $freedom } degrees
 } of freedom: two days tell little of how days differ, so the range is wide.
 neighbours-alike = Durbin–Watson within runs d = { $statistic } (2 if independent), two-sided p = { $p }: intervals that follow each other are alike, as when the aim or the sky drifts.
-neighbours-alternate = Durbin–Watson within runs d = { $statistic } (2 if independent), two-sided p = { $p }: intervals that follow each other lie above and below by turns, as they do where the step of the thermometer is coarse, since neighbours share a reading.
+neighbours-alternate = Durbin–Watson within runs d = { $statistic } (2 if independent), two-sided p = { $p }: intervals that follow each other lie above and below by turns, as where the cooker is aimed anew at every second one, or where the step of the thermometer is coarse and neighbours share a reading.
 neighbours-independent = Durbin–Watson within runs d = { $statistic } (2 if independent), two-sided p = { $p }: no sign that intervals that follow each other are alike or alternate.
 # { $intervals }: influence-one of each, with "," between them.
 influence = Intervals that move the line more than others, by Cook's distance over 4/n, none of them removed: { $intervals }.

@@ -130,15 +130,16 @@ headline-drawn-unsettled = la comprobación de Monte Carlo no se había estabili
 headline-extrapolated = una extrapolación: 50 K queda fuera de lo observado
 headline-took-up = Con la luz solar del ensayo, medida en { $irradiance } W/m² de media, el agua 50 K más caliente que el aire absorbió { $power } W ± { $half_width } W.
 headline-took-up-estimated = Con la luz solar del ensayo, estimada en { $irradiance } W/m² de media, el agua 50 K más caliente que el aire absorbió { $power } W ± { $half_width } W.
-headline-lost = Con la luz solar del ensayo, medida en { $irradiance } W/m² de media, el agua 50 K más caliente que el aire perdió { $power } W ± { $half_width } W.
+headline-lost = Con la luz solar del ensayo, { $irradiance } W/m² de media, el agua 50 K más caliente que el aire perdió { $power } W ± { $half_width } W.
 headline-scaled = Ps(50) es esa potencia llevada en proporción a 700 W/m², como pide la práctica. Según el balance térmico (sección { $section }), el agua 50 K más caliente que el aire absorbe { $power } W ± { $half_width } W con una luz solar de 700 W/m².
+headline-scaled-loses = Ps(50) es esa potencia llevada en proporción a 700 W/m², como pide la práctica. Según el balance térmico (sección { $section }), el agua 50 K más caliente que el aire pierde { $power } W ± { $half_width } W con una luz solar de 700 W/m².
 
 ## Page one: the rating in plain words
 
 headline-no-rating = Estas lecturas no dan una calificación. Los hallazgos de abajo dicen qué falta.
 # Followed by "; " and one of headline-heat-ends and headline-boils-first, or by a full stop.
 # { $amount }: headline-two-kilograms or "1.5 kg". { $journey }: from where to where, below.
-# "That irradiance" is the one of headline-takes-up.
+# "That irradiance" is the one of headline-took-up.
 headline-heats = Con esa irradiancia, { $amount } de agua pasan { $journey } en aproximadamente { $time }
 headline-heats-at = Con { $irradiance } W/m², { $amount } de agua pasan { $journey } en aproximadamente { $time }
 headline-may-not-heat = Con esa irradiancia, puede que el agua no llegue { $journey }
@@ -413,7 +414,7 @@ page-uncertainty-of-source = su incertidumbre estándar
 page-uncertainty-type = tipo
 page-uncertainty-sensitivity = sensibilidad
 page-uncertainty-of-rating = en Ps(50)
-page-uncertainty-part = parte del ±
+page-uncertainty-part = parte de la varianza
 section-heat-balance = Balance térmico
 page-balance-quantity = magnitud
 balance-what = El agua absorbe lo que la cocina gana del sol menos lo que pierde al aire: P = g·G − u·Td, con la irradiancia G y la diferencia de temperatura Td. Así se puede decir la potencia a cualquier irradiancia. La calificación escala las pérdidas con el sol; esto no.
@@ -726,7 +727,8 @@ budget-per-kelvin = { $sensitivity } W por K
 # As in English
 budget-watts = { $power } W
 budget-percent = { $share } %
-budget-scale = { $uncertainty } contando desde { $about }, la otra parte de la misma incertidumbre
+budget-offset-of = { $known }; de ella, el error constante
+budget-scale = { $percent } % contando desde { $about }, la otra parte de la misma incertidumbre
 # { $uncertainty }: "0.5 K" or "3 % of the reading".
 budget-stated = { $uncertainty }, indicada
 # { $class }: one of the messages that begin with class-; { $basis }: one that begins with basis-.
@@ -837,7 +839,7 @@ days-no-scatter = Los intervalos están sobre las rectas de sus días sin disper
 # Of Fisher's F test: degrees of freedom, the statistic, the probability.
 # As in English
 days-numbers = F({ $between }, { $within }) = { $statistic }, p = { $p }
-# { $numbers }: days-numbers. One of days-are-independent and days-are-independent-two follows
+# { $numbers }: days-numbers. One of days-left-out and days-left-out-two follows
 # after the first three.
 days-differ = Los días difieren más de lo que explica su dispersión ({ $numbers }).
 days-not-shown = Los días no difieren de nivel más allá de la dispersión de sus intervalos ({ $numbers }).
@@ -850,7 +852,7 @@ days-left-out-two = Cada uno de los { $days } días se deja fuera por turno, y l
        *[other] { $freedom } grados
     } de libertad: dos días dicen poco de cómo difieren los días, así que el margen es amplio.
 neighbours-alike = Durbin–Watson dentro de los ensayos d = { $statistic } (2 si son independientes), p bilateral = { $p }: los intervalos que se siguen se parecen, como cuando la orientación o el cielo cambian poco a poco.
-neighbours-alternate = Durbin–Watson dentro de los ensayos d = { $statistic } (2 si son independientes), p bilateral = { $p }: los intervalos que se siguen quedan por turnos encima y debajo, como ocurre donde el paso del termómetro es grueso, pues los vecinos comparten una lectura.
+neighbours-alternate = Durbin–Watson dentro de los ensayos d = { $statistic } (2 si son independientes), p bilateral = { $p }: los intervalos que se siguen quedan por turnos encima y debajo, como donde la cocina se orienta de nuevo cada dos intervalos, o donde el paso del termómetro es grueso y los vecinos comparten una lectura.
 neighbours-independent = Durbin–Watson dentro de los ensayos d = { $statistic } (2 si son independientes), p bilateral = { $p }: ningún indicio de que los intervalos que se siguen se parezcan o se alternen.
 # { $intervals }: influence-one of each, with "," between them.
 influence = Intervalos que mueven la recta más que otros, con distancia de Cook mayor que 4/n, ninguno de ellos eliminado: { $intervals }.

@@ -141,15 +141,16 @@ headline-drawn-unsettled = la vérification par Monte-Carlo ne s’était pas st
 headline-extrapolated = une extrapolation : 50 K se trouve hors de ce qui a été observé
 headline-took-up = Sous l’ensoleillement de l’essai, mesuré à { $irradiance } W/m² en moyenne, une eau plus chaude que l’air de 50 K a absorbé { $power } W ± { $half_width } W.
 headline-took-up-estimated = Sous l’ensoleillement de l’essai, estimé à { $irradiance } W/m² en moyenne, une eau plus chaude que l’air de 50 K a absorbé { $power } W ± { $half_width } W.
-headline-lost = Sous l’ensoleillement de l’essai, mesuré à { $irradiance } W/m² en moyenne, une eau plus chaude que l’air de 50 K a perdu { $power } W ± { $half_width } W.
+headline-lost = Sous l’ensoleillement de l’essai, { $irradiance } W/m² en moyenne, une eau plus chaude que l’air de 50 K a perdu { $power } W ± { $half_width } W.
 headline-scaled = Ps(50) est cette puissance ramenée en proportion à 700 W/m², comme la norme le demande. D’après le bilan thermique (section { $section }), une eau plus chaude que l’air de 50 K absorbe { $power } W ± { $half_width } W sous un ensoleillement de 700 W/m².
+headline-scaled-loses = Ps(50) est cette puissance ramenée en proportion à 700 W/m², comme la norme le demande. D’après le bilan thermique (section { $section }), une eau plus chaude que l’air de 50 K perd { $power } W ± { $half_width } W sous un ensoleillement de 700 W/m².
 
 ## Page one: the rating in plain words
 
 headline-no-rating = Ces relevés ne permettent pas d’évaluation. Les constats ci-dessous disent ce qui manque.
 # Followed by "; " and one of headline-heat-ends and headline-boils-first, or by a full stop.
 # { $amount }: headline-two-kilograms or "1.5 kg". { $journey }: from where to where, below.
-# "That irradiance" is the one of headline-takes-up.
+# "That irradiance" is the one of headline-took-up.
 headline-heats = Sous cet éclairement, chauffer { $amount } d’eau { $journey } prend environ { $time }
 headline-heats-at = Sous { $irradiance } W/m², chauffer { $amount } d’eau { $journey } prend environ { $time }
 headline-may-not-heat = Sous cet éclairement, l’eau risque de ne pas passer { $journey }
@@ -443,7 +444,7 @@ page-uncertainty-of-source = son incertitude-type
 page-uncertainty-type = type
 page-uncertainty-sensitivity = sensibilité
 page-uncertainty-of-rating = dans Ps(50)
-page-uncertainty-part = part du ±
+page-uncertainty-part = part de la variance
 section-heat-balance = Bilan thermique
 page-balance-quantity = grandeur
 balance-what = L’eau reçoit ce que le cuiseur gagne du soleil moins ce qu’il perd dans l’air : P = g·G − u·Td, avec l’éclairement G et l’écart de température Td. La puissance peut donc être dite à tout éclairement. L’évaluation met les pertes à l’échelle du soleil ; ce bilan ne le fait pas.
@@ -764,7 +765,8 @@ budget-per-kelvin = { $sensitivity } W par K
 # As in English
 budget-watts = { $power } W
 budget-percent = { $share } %
-budget-scale = { $uncertainty } en comptant depuis { $about }, l’autre part de la même incertitude
+budget-offset-of = { $known } ; dont le décalage
+budget-scale = { $percent } % en comptant depuis { $about }, l’autre part de la même incertitude
 # { $uncertainty }: "0.5 K" or "3 % of the reading".
 budget-stated = { $uncertainty }, indiqué
 # { $class }: one of the messages that begin with class-; { $basis }: one that begins with basis-.
@@ -873,7 +875,7 @@ days-too-few-intervals = Trop peu d’intervalles pour distinguer les jours de l
 days-no-scatter = Les intervalles se trouvent sur les droites de leurs jours sans aucune dispersion, les jours ne peuvent donc pas être testés.
 # Of Fisher's F test: degrees of freedom, the statistic, the probability.
 days-numbers = F({ $between } ; { $within }) = { $statistic }, p = { $p }
-# { $numbers }: days-numbers. One of days-are-independent and days-are-independent-two follows
+# { $numbers }: days-numbers. One of days-left-out and days-left-out-two follows
 # after the first three.
 days-differ = Les jours diffèrent plus que leur dispersion ne l’explique ({ $numbers }).
 days-not-shown = Les jours ne diffèrent pas de niveau au-delà de la dispersion de leurs intervalles ({ $numbers }).
@@ -886,7 +888,7 @@ days-left-out-two = Chacun des { $days } jours est laissé de côté tour à tou
        *[other] { $freedom } degrés
     } de liberté : deux jours disent peu de la manière dont les jours diffèrent, la plage est donc large.
 neighbours-alike = Durbin–Watson au sein des essais d = { $statistic } (2 si indépendants), p bilatéral = { $p } : les intervalles qui se suivent se ressemblent, comme quand l’orientation ou le ciel dérive.
-neighbours-alternate = Durbin–Watson au sein des essais d = { $statistic } (2 si indépendants), p bilatéral = { $p } : les intervalles qui se suivent se trouvent tour à tour au-dessus et en dessous, comme c’est le cas là où le pas du thermomètre est grossier, puisque les voisins partagent un relevé.
+neighbours-alternate = Durbin–Watson au sein des essais d = { $statistic } (2 si indépendants), p bilatéral = { $p } : les intervalles qui se suivent se trouvent tour à tour au-dessus et en dessous, comme là où le cuiseur est réorienté tous les deux intervalles, ou là où le pas du thermomètre est grossier et où les voisins partagent un relevé.
 neighbours-independent = Durbin–Watson au sein des essais d = { $statistic } (2 si indépendants), p bilatéral = { $p } : aucun signe que les intervalles qui se suivent se ressemblent ou alternent.
 # { $intervals }: influence-one of each, with "," between them.
 influence = Intervalles qui déplacent la droite plus que d’autres, par une distance de Cook de plus de 4/n, aucun n’a été retiré : { $intervals }.

@@ -133,15 +133,16 @@ headline-drawn-unsettled = a verificação por Monte Carlo não tinha estabiliza
 headline-extrapolated = uma extrapolação: 50 K está fora do que foi observado
 headline-took-up = Sob a luz solar do ensaio, medida em { $irradiance } W/m² em média, a água 50 K mais quente que o ar absorveu { $power } W ± { $half_width } W.
 headline-took-up-estimated = Sob a luz solar do ensaio, estimada em { $irradiance } W/m² em média, a água 50 K mais quente que o ar absorveu { $power } W ± { $half_width } W.
-headline-lost = Sob a luz solar do ensaio, medida em { $irradiance } W/m² em média, a água 50 K mais quente que o ar perdeu { $power } W ± { $half_width } W.
+headline-lost = Sob a luz solar do ensaio, { $irradiance } W/m² em média, a água 50 K mais quente que o ar perdeu { $power } W ± { $half_width } W.
 headline-scaled = Ps(50) é essa potência levada em proporção a 700 W/m², como a prática pede. Pelo balanço térmico (capítulo { $section }), a água 50 K mais quente que o ar absorve { $power } W ± { $half_width } W sob luz solar de 700 W/m².
+headline-scaled-loses = Ps(50) é essa potência levada em proporção a 700 W/m², como a prática pede. Pelo balanço térmico (capítulo { $section }), a água 50 K mais quente que o ar perde { $power } W ± { $half_width } W sob luz solar de 700 W/m².
 
 ## Page one: the rating in plain words
 
 headline-no-rating = Estas leituras não dão uma avaliação. As constatações abaixo dizem o que falta.
 # Followed by "; " and one of headline-heat-ends and headline-boils-first, or by a full stop.
 # { $amount }: headline-two-kilograms or "1.5 kg". { $journey }: from where to where, below.
-# "That irradiance" is the one of headline-takes-up.
+# "That irradiance" is the one of headline-took-up.
 headline-heats = Com essa irradiância { $amount } de água aquecem { $journey } em cerca de { $time }
 headline-heats-at = Com { $irradiance } W/m² { $amount } de água aquecem { $journey } em cerca de { $time }
 headline-may-not-heat = Com essa irradiância é possível que a água não aqueça { $journey }
@@ -420,7 +421,7 @@ page-uncertainty-of-source = sua incerteza-padrão
 page-uncertainty-type = tipo
 page-uncertainty-sensitivity = sensibilidade
 page-uncertainty-of-rating = em Ps(50)
-page-uncertainty-part = parte do ±
+page-uncertainty-part = quota da variância
 section-heat-balance = Balanço térmico
 page-balance-quantity = grandeza
 balance-what = A água recebe o que o fogão ganha do sol menos o que perde para o ar: P = g·G − u·Td, com a irradiância G e a diferença de temperatura Td. Assim a potência pode ser dita a qualquer irradiância. A avaliação escala as perdas com o sol; este balanço não.
@@ -733,7 +734,8 @@ budget-per-kelvin = { $sensitivity } W por K
 # As in English
 budget-watts = { $power } W
 budget-percent = { $share } %
-budget-scale = { $uncertainty } contando a partir de { $about }, a outra parte da mesma incerteza
+budget-offset-of = { $known }; dela, o erro constante
+budget-scale = { $percent } % contando a partir de { $about }, a outra parte da mesma incerteza
 # { $uncertainty }: "0.5 K" or "3 % of the reading".
 budget-stated = { $uncertainty }, conforme indicado
 # { $class }: one of the messages that begin with class-; { $basis }: one that begins with basis-.
@@ -844,7 +846,7 @@ days-no-scatter = Os intervalos estão nas retas dos seus dias sem qualquer disp
 # Of Fisher's F test: degrees of freedom, the statistic, the probability.
 # As in English
 days-numbers = F({ $between }, { $within }) = { $statistic }, p = { $p }
-# { $numbers }: days-numbers. One of days-are-independent and days-are-independent-two follows
+# { $numbers }: days-numbers. One of days-left-out and days-left-out-two follows
 # after the first three.
 days-differ = Os dias diferem mais do que a sua dispersão explica ({ $numbers }).
 days-not-shown = Os dias não diferem de nível além da dispersão dos seus intervalos ({ $numbers }).
@@ -857,7 +859,7 @@ days-left-out-two = Cada um dos { $days } dias é deixado de fora por sua vez, e
        *[other] { $freedom } graus
     } de liberdade: dois dias dizem pouco de como os dias diferem, por isso a faixa é larga.
 neighbours-alike = Durbin–Watson dentro das sessões d = { $statistic } (2 se independentes), p bilateral = { $p }: intervalos que se seguem são parecidos, como quando a orientação ou o céu vai mudando.
-neighbours-alternate = Durbin–Watson dentro das sessões d = { $statistic } (2 se independentes), p bilateral = { $p }: intervalos que se seguem ficam alternadamente acima e abaixo, como acontece onde o passo do termômetro é grosso, pois os vizinhos partilham uma leitura.
+neighbours-alternate = Durbin–Watson dentro das sessões d = { $statistic } (2 se independentes), p bilateral = { $p }: intervalos que se seguem ficam alternadamente acima e abaixo, como onde o fogão é orientado de novo a cada dois intervalos, ou onde o passo do termômetro é grosso e os vizinhos partilham uma leitura.
 neighbours-independent = Durbin–Watson dentro das sessões d = { $statistic } (2 se independentes), p bilateral = { $p }: nenhum sinal de que intervalos que se seguem sejam parecidos ou se alternem.
 # { $intervals }: influence-one of each, with "," between them.
 influence = Intervalos que movem a reta mais que os outros, com distância de Cook acima de 4/n, nenhum deles retirado: { $intervals }.

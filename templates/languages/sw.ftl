@@ -129,15 +129,16 @@ headline-drawn-unsettled = uhakiki wa Monte Carlo ulikuwa bado haujatulia ulipos
 headline-extrapolated = imekisiwa nje ya vipimo: 50 K ziko nje ya yaliyoonekana
 headline-took-up = Katika jua la jaribio, lililopimwa kuwa { $irradiance } W/m² kwa wastani, maji yenye joto la 50 K zaidi ya hewa yalipokea { $power } W ± { $half_width } W.
 headline-took-up-estimated = Katika jua la jaribio, lililokadiriwa kuwa { $irradiance } W/m² kwa wastani, maji yenye joto la 50 K zaidi ya hewa yalipokea { $power } W ± { $half_width } W.
-headline-lost = Katika jua la jaribio, lililopimwa kuwa { $irradiance } W/m² kwa wastani, maji yenye joto la 50 K zaidi ya hewa yalipoteza { $power } W ± { $half_width } W.
+headline-lost = Katika jua la jaribio, { $irradiance } W/m² kwa wastani, maji yenye joto la 50 K zaidi ya hewa yalipoteza { $power } W ± { $half_width } W.
 headline-scaled = Ps(50) ni nguvu hiyo kwa uwiano na 700 W/m², kama kanuni inavyotaka. Kwa mujibu wa mizania ya joto (sehemu ya { $section }) maji yenye joto la 50 K zaidi ya hewa hupokea { $power } W ± { $half_width } W katika jua la 700 W/m².
+headline-scaled-loses = Ps(50) ni nguvu hiyo kwa uwiano na 700 W/m², kama kanuni inavyotaka. Kwa mujibu wa mizania ya joto (sehemu ya { $section }) maji yenye joto la 50 K zaidi ya hewa hupoteza { $power } W ± { $half_width } W katika jua la 700 W/m².
 
 ## Page one: the rating in plain words
 
 headline-no-rating = Vipimo hivi havitoi tathmini. Hoja zilizo hapa chini zinasema kinachokosekana.
 # Followed by "; " and one of headline-heat-ends and headline-boils-first, or by a full stop.
 # { $amount }: headline-two-kilograms or "1.5 kg". { $journey }: from where to where, below.
-# "That irradiance" is the one of headline-takes-up.
+# "That irradiance" is the one of headline-took-up.
 headline-heats = Kwa mnururisho huo maji { $amount } hupashwa { $journey } kwa muda wa takriban { $time }
 headline-heats-at = Kwa { $irradiance } W/m² maji { $amount } hupashwa { $journey } kwa muda wa takriban { $time }
 headline-may-not-heat = Kwa mnururisho huo huenda maji yasiweze kupashwa { $journey }
@@ -411,7 +412,7 @@ page-uncertainty-of-source = utovu sanifu wake wa uhakika
 page-uncertainty-type = aina
 page-uncertainty-sensitivity = unyeti
 page-uncertainty-of-rating = katika Ps(50)
-page-uncertainty-part = sehemu ya ±
+page-uncertainty-part = mgawo wa variansi
 section-heat-balance = Mizania ya joto
 page-balance-quantity = kipimo
 balance-what = Maji hupokea kile ambacho jiko linapata kutoka kwa jua kutoa kile ambacho linapoteza kwa hewa: P = g·G − u·Td, ambapo G ni mnururisho na Td ni tofauti ya halijoto. Hivyo nguvu inaweza kutajwa kwa mnururisho wowote. Tathmini hubadilisha upotevu kulingana na jua; urari huu haufanyi hivyo.
@@ -721,7 +722,8 @@ budget-per-kelvin = { $sensitivity } W kwa K
 # As in English
 budget-watts = { $power } W
 budget-percent = { $share } %
-budget-scale = { $uncertainty } kwa kuhesabu kutoka { $about }, sehemu nyingine ya utovu uleule wa uhakika
+budget-offset-of = { $known }; sehemu yake, kosa thabiti
+budget-scale = { $percent } % kwa kuhesabu kutoka { $about }, sehemu nyingine ya utovu uleule wa uhakika
 # { $uncertainty }: "0.5 K" or "3 % of the reading".
 budget-stated = { $uncertainty }, umetajwa
 # { $class }: one of the messages that begin with class-; { $basis }: one that begins with basis-.
@@ -832,7 +834,7 @@ days-no-scatter = Vipindi viko kwenye mistari ya siku zake bila mtawanyiko wowot
 # Of Fisher's F test: degrees of freedom, the statistic, the probability.
 # As in English
 days-numbers = F({ $between }, { $within }) = { $statistic }, p = { $p }
-# { $numbers }: days-numbers. One of days-are-independent and days-are-independent-two follows
+# { $numbers }: days-numbers. One of days-left-out and days-left-out-two follows
 # after the first three.
 days-differ = Siku hutofautiana zaidi ya mtawanyiko wake unavyoeleza ({ $numbers }).
 days-not-shown = Siku hazitofautiani kwa kimo zaidi ya mtawanyiko wa vipindi vyake ({ $numbers }).
@@ -845,7 +847,7 @@ days-left-out-two = Kila moja ya siku { $days } huachwa nje kwa zamu, na jinsi t
        *[other] digrii { $freedom } za
     } uhuru: siku mbili husema machache kuhusu jinsi siku zinavyotofautiana, kwa hiyo masafa ni mapana.
 neighbours-alike = Durbin–Watson ndani ya duru d = { $statistic } (2 vikiwa huru), p ya pande mbili = { $p }: vipindi vinavyofuatana hufanana, kama pale uelekeo wa jiko au anga unapobadilika polepole.
-neighbours-alternate = Durbin–Watson ndani ya duru d = { $statistic } (2 vikiwa huru), p ya pande mbili = { $p }: vipindi vinavyofuatana hukaa juu na chini kwa zamu, kama ilivyo pale hatua ya kipimajoto ilipo kubwa, kwa kuwa vipindi jirani hushiriki kipimo kimoja.
+neighbours-alternate = Durbin–Watson ndani ya duru d = { $statistic } (2 vikiwa huru), p ya pande mbili = { $p }: vipindi vinavyofuatana hukaa juu na chini kwa zamu, kama pale jiko linapoelekezwa upya kila baada ya vipindi viwili, au pale hatua ya kipimajoto ilipo kubwa na vipindi jirani hushiriki kipimo kimoja.
 neighbours-independent = Durbin–Watson ndani ya duru d = { $statistic } (2 vikiwa huru), p ya pande mbili = { $p }: hakuna dalili kwamba vipindi vinavyofuatana hufanana au hukaa juu na chini kwa zamu.
 # { $intervals }: influence-one of each, with "," between them.
 influence = Vipindi vinavyosogeza mstari zaidi ya vingine, kwa umbali wa Cook ulio juu ya 4/n, hakuna kilichoondolewa: { $intervals }.

@@ -223,12 +223,16 @@ fn scaled(assessment: &Assessment, sections: &Sections) -> Option<Message> {
     assessment.s580.rated.as_ref()?;
     let power = assessment.heat_balance.as_ref()?.power_700_50_w;
     let decimals = decimals_for(power.half_width());
-    Some(message!(
-        "headline-scaled",
-        power = fixed(power.value, decimals),
-        half_width = fixed(power.half_width(), decimals),
-        section = sections.number(Section::HeatBalance)
-    ))
+    let said = if power.value < 0.0 {
+        message!("headline-scaled-loses")
+    } else {
+        message!("headline-scaled")
+    };
+    Some(
+        said.with("power", fixed(power.value.abs(), decimals))
+            .with("half_width", fixed(power.half_width(), decimals))
+            .with("section", sections.number(Section::HeatBalance)),
+    )
 }
 
 /// Clauses, each complete in itself, as one sentence.

@@ -328,7 +328,7 @@ fn sentences(text: &str) -> usize {
 fn is_safety(name: &str) -> bool {
     name.starts_with("caution-")
         || name.starts_with("danger-")
-        || ["year-note-water", "cooking-foods-note", "headline-caution"].contains(&name)
+        || ["year-note-water", "cooking-foods-about", "headline-caution"].contains(&name)
 }
 
 #[test]

@@ -158,17 +158,25 @@ fn sensitivity(uncertainty: &RatingUncertainty, part: &Contribution) -> Phrase {
 
 fn spoken_origin(error: &CommonError) -> Message {
     if error.source.is_scale() {
+        let percent = (error.standard.size() * 1e4).round() / 100.0;
         return message!(
             "budget-scale",
-            uncertainty = spoken_uncertainty(error.standard),
+            percent = short(percent),
             about = celsius(short(SCALE_ABOUT_C))
         );
     }
+    let known = spoken_basis(error);
+    match error.whole_k() {
+        Some(_) => message!("budget-offset-of", known = known),
+        None => known,
+    }
+}
+
+/// What the file states, or the class.
+fn spoken_basis(error: &CommonError) -> Message {
+    let whole = error.whole_k().map_or(error.standard, Uncertainty::Kelvin);
     match error.basis {
-        Basis::Stated => message!(
-            "budget-stated",
-            uncertainty = spoken_uncertainty(error.standard)
-        ),
+        Basis::Stated => message!("budget-stated", uncertainty = spoken_uncertainty(whole)),
         Basis::Class(class) => {
             message!("budget-class", class = class.name(), basis = class.basis())
         }
