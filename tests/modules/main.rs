@@ -91,7 +91,10 @@ mod procedure {
 }
 
 mod comparison {
+    mod invented;
     mod pairs;
+    mod shared;
+    mod suns;
 }
 
 mod planning {
