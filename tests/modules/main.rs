@@ -92,7 +92,10 @@ mod procedure {
 }
 
 mod comparison {
+    mod invented;
     mod pairs;
+    mod shared;
+    mod suns;
 }
 
 mod planning {

@@ -18,6 +18,8 @@ const ENDS_C: [f64; 2] = [20.0, 100.0];
 #[derive(Debug, Clone, Copy)]
 pub struct Scenario {
     pub irradiance_w_m2: f64,
+    /// The first day of April on which it was tested, and for how many days.
+    pub first_day: usize,
     pub days: usize,
     /// Gain, m², and loss, W/K.
     pub gain_m2: f64,
@@ -45,6 +47,7 @@ impl Default for Scenario {
     fn default() -> Self {
         Scenario {
             irradiance_w_m2: 900.0,
+            first_day: 1,
             days: 4,
             gain_m2: 0.31,
             loss_w_per_k: 2.0,
@@ -115,7 +118,7 @@ impl Scenario {
             mass: 0.003 * normal(&mut generator),
         };
         let mut logs = Vec::new();
-        for day in 1..=self.days {
+        for day in self.first_day..self.first_day + self.days {
             let name = format!("{day:02}.csv");
             let text = self.log(day, &wrong, &mut generator);
             std::fs::write(folder.path().join(&name), text).unwrap();

@@ -3,3 +3,4 @@
 mod coverage;
 mod invented;
 mod truth;
+mod two_suns;

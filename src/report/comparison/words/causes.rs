@@ -1,7 +1,7 @@
 //! What a difference comes from, as far as gain and loss show it.
 
-use super::differences::spoken;
-use crate::comparison::pair::{Causes, Pair};
+use super::spoken::spoken;
+use crate::comparison::pair::{Causes, Difference, Pair};
 use crate::comparison::weigh::Weighed;
 use crate::language::{Message, Phrase, joined};
 use crate::message;
@@ -36,29 +36,36 @@ fn named(pair: &Pair, causes: &Causes) -> Vec<Message> {
     if !(by_gain || by_loss) {
         return vec![message!("cause-not-shown")];
     }
-    let of_gain = is_shown(gain).then(|| match more_gain {
+    let [first, second] = letters(pair);
+    let of_gain = match more_gain {
         true => message!("cause-more-gain"),
         false => message!("cause-less-gain"),
-    });
-    let of_loss = is_shown(loss).then(|| match more_loss {
+    };
+    let of_gain = of_gain.with("first", &first).with("second", &second);
+    let of_loss = match more_loss {
         true => message!("cause-more-loss"),
         false => message!("cause-less-loss"),
-    });
-    let shown = [of_gain, of_loss].into_iter().flatten();
-    let of_pair = |said: Message| {
-        said.with("first", letter(pair.difference.first).to_string())
-            .with("second", letter(pair.difference.second).to_string())
     };
-    shown.map(of_pair).collect()
+    let of_loss = of_loss.with("first", &first).with("second", &second);
+    let sentences = [(gain, of_gain), (loss, of_loss)].into_iter();
+    let shown = sentences.filter(|(weighed, _)| is_shown(weighed));
+    shown.map(|(_, sentence)| sentence).collect()
+}
+
+/// Letters of the first and of the second.
+fn letters(pair: &Pair) -> [String; 2] {
+    let Difference { first, second, .. } = pair.difference;
+    [first, second].map(|place| letter(place).to_string())
 }
 
 fn numbers(pair: &Pair, causes: &Causes) -> Message {
+    let [first, second] = letters(pair);
     let (gain, gain_interval) = spoken(&causes.gain_m2);
     let (loss, loss_interval) = spoken(&causes.loss_w_per_k);
     message!(
         "cause-numbers",
-        first = letter(pair.difference.first).to_string(),
-        second = letter(pair.difference.second).to_string(),
+        first = first,
+        second = second,
         gain = gain,
         gain_interval = gain_interval,
         loss = loss,

@@ -3,6 +3,7 @@
 use serde::Serialize;
 
 use super::causes::cause;
+use super::spoken::{spoken, spoken_interval};
 use crate::comparison::Comparison;
 use crate::comparison::pair::{Difference, Pair};
 use crate::comparison::weigh::{Method, Weighed};
@@ -67,24 +68,6 @@ fn between(pair: &Pair) -> String {
         "{} − {}",
         letter(pair.difference.second),
         letter(pair.difference.first)
-    )
-}
-
-/// `6 to 30`, as fine as the half-width deserves.
-fn spoken_interval((lower, upper): (f64, f64)) -> Message {
-    let decimals = decimals_for((upper - lower) / 2.0);
-    message!(
-        "comparison-span",
-        from = fixed(lower, decimals),
-        to = fixed(upper, decimals)
-    )
-}
-
-/// `+18`, and `6 to 30`.
-pub fn spoken(weighed: &Weighed) -> (Phrase, Message) {
-    (
-        signed(weighed.value, decimals_for(weighed.expanded())),
-        spoken_interval(weighed.interval()),
     )
 }
 
@@ -165,12 +148,6 @@ fn decisive_row(pair: &Pair, weighed: &Weighed, words: &Words) -> DifferenceRow 
         cells: said(cells, words),
         is_shown: pair.is_shown(),
     }
-}
-
-/// A number with its sign, whichever it is.
-pub fn signed(value: f64, decimals: usize) -> Phrase {
-    let sign = if value > 0.0 { "+" } else { "" };
-    joined([sign.into(), fixed(value, decimals)], "")
 }
 
 /// The sentences on a pair that a builder reads first.

@@ -3,4 +3,5 @@
 pub mod causes;
 pub mod differences;
 pub mod report;
+mod spoken;
 pub mod tables;

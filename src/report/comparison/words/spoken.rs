@@ -1,0 +1,30 @@
+//! A difference in words, with its interval.
+
+use crate::comparison::weigh::Weighed;
+use crate::language::{Message, Phrase, fixed, joined};
+use crate::message;
+use crate::units::decimals_for;
+
+/// `6 to 30`, as fine as the half-width deserves.
+pub fn spoken_interval((lower, upper): (f64, f64)) -> Message {
+    let decimals = decimals_for((upper - lower) / 2.0);
+    message!(
+        "comparison-span",
+        from = fixed(lower, decimals),
+        to = fixed(upper, decimals)
+    )
+}
+
+/// `+18`, and `6 to 30`.
+pub fn spoken(weighed: &Weighed) -> (Phrase, Message) {
+    (
+        signed(weighed.value, decimals_for(weighed.expanded())),
+        spoken_interval(weighed.interval()),
+    )
+}
+
+/// A number with its sign, whichever it is.
+fn signed(value: f64, decimals: usize) -> Phrase {
+    let sign = if value > 0.0 { "+" } else { "" };
+    joined([sign.into(), fixed(value, decimals)], "")
+}

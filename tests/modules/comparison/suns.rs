@@ -1,0 +1,213 @@
+//! Campaigns under different suns: what is said of which difference, and of its cause.
+
+use simmerline::comparison::{Comparison, compare};
+use simmerline::language::Words;
+use simmerline::procedure::Assessment;
+use simmerline::report::comparison::data::csv::comparison_csv;
+use simmerline::report::comparison::data::json::ComparisonFile;
+use simmerline::report::comparison::names::names;
+use simmerline::report::comparison::words::causes::cause;
+use simmerline::report::comparison::words::differences::{differences, verdict};
+
+use super::invented::Tested;
+
+/// The same cooker under 930 and 680 W/m².
+fn one_cooker() -> [Tested<'static>; 2] {
+    let under = |irradiance_w_m2: f64, first_day: usize| Tested {
+        irradiance_w_m2,
+        first_day,
+        ..Tested::default()
+    };
+    [under(930.0, 1), under(680.0, 11)]
+}
+
+fn compared(campaigns: [Tested<'_>; 2]) -> Comparison {
+    of(campaigns.map(|one| one.assess()))
+}
+
+fn of(campaigns: [Assessment; 2]) -> Comparison {
+    compare(campaigns.into(), None, false).unwrap()
+}
+
+fn said(comparison: &Comparison) -> String {
+    let names = names(&comparison.campaigns);
+    Words::english().say(verdict(comparison, &comparison.pairs[0], &names))
+}
+
+fn cause_of(comparison: &Comparison) -> String {
+    Words::english().say(cause(&comparison.pairs[0]))
+}
+
+fn json(comparison: &Comparison) -> serde_json::Value {
+    serde_json::from_str(&ComparisonFile::new(comparison).to_text().unwrap()).unwrap()
+}
+
+#[test]
+fn one_cooker_in_two_suns_is_held_against_itself_at_common_conditions() {
+    let found = compared(one_cooker());
+    let pair = &found.pairs[0];
+    assert!(pair.difference.conditions_differ);
+    // The ratings do differ: 50 K of 3 W/K scaled by 700/680 and by 700/930.
+    assert!(pair.difference.ratings.p < 0.05, "{pair:?}");
+    let common = pair.difference.common_conditions.as_ref().unwrap();
+    assert_eq!(pair.difference.decisive(), Some(common));
+    assert!(!pair.is_shown(), "{pair:?}");
+    // By hand: 0.5·700 − 3·50 W, the aim 0.2 % lower on the mean.
+    for power_w in common.figures {
+        assert!((power_w - 200.0).abs() < 6.0, "{power_w}");
+    }
+    let said = said(&found);
+    for part in ["rating scales losses", "heat balances", "No difference"] {
+        assert!(said.contains(part), "{part}: {said}");
+    }
+    assert!(!said.contains("a real difference"), "{said}");
+}
+
+#[test]
+fn a_stronger_cooker_is_found_so_under_another_sun() {
+    let [one, other] = one_cooker();
+    let stronger = Tested {
+        gain_m2: 1.2 * other.gain_m2,
+        ..other
+    };
+    let found = compared([one, stronger]);
+    // By hand: a fifth of 350 W.
+    let common_w = found.pairs[0].difference.decisive().unwrap().value;
+    assert!((common_w - 70.0).abs() < 10.0, "{common_w}");
+    assert!(said(&found).contains("a real difference"));
+    assert!(cause_of(&found).contains("B takes in more sunlight than A"));
+}
+
+#[test]
+fn under_one_sun_the_ratings_decide() {
+    let found = compared([
+        Tested::default(),
+        Tested {
+            gain_m2: 0.55,
+            first_day: 11,
+            ..Tested::default()
+        },
+    ]);
+    let difference = &found.pairs[0].difference;
+    assert!(!difference.conditions_differ);
+    assert_eq!(difference.decisive(), Some(&difference.ratings));
+    assert!(!said(&found).contains("heat balance"));
+}
+
+#[test]
+fn without_a_heat_balance_it_cannot_be_told() {
+    let mut campaigns = one_cooker().map(|one| one.assess());
+    campaigns[1].heat_balance = None;
+    let found = of(campaigns);
+    assert_eq!(found.pairs[0].difference.decisive(), None);
+    assert!(!found.pairs[0].is_shown());
+    let said = said(&found);
+    assert!(
+        said.contains("cannot be told whether the cookers differ"),
+        "{said}"
+    );
+    assert!(cause_of(&found).contains("cannot be told"));
+    let pair = &json(&found)["pairs"][0];
+    for key in ["p", "p_corrected", "common_conditions", "more_days_each"] {
+        assert!(pair[key].is_null(), "{key}");
+    }
+    assert_eq!(pair["real"], false);
+}
+
+#[test]
+fn a_cause_is_named_from_gain_and_loss_only() {
+    // One cooker: the normalised lines have other slopes, which once named the insulation.
+    let found = compared(one_cooker());
+    assert!(found.pairs[0].difference.shape.unwrap().slopes.p < 0.05);
+    let said = cause_of(&found);
+    assert!(said.starts_with("As no difference is shown"), "{said}");
+    let against = |gain_m2: f64, loss_w_per_k: f64| {
+        let other = Tested {
+            gain_m2,
+            loss_w_per_k,
+            first_day: 11,
+            ..Tested::default()
+        };
+        cause_of(&compared([Tested::default(), other]))
+    };
+    let (gain, loss) = (against(0.6, 3.0), against(0.5, 4.5));
+    assert!(gain.contains("B takes in more sunlight than A"), "{gain}");
+    assert!(!gain.contains("loses"), "{gain}");
+    assert!(
+        loss.contains("B loses more heat for each kelvin than A"),
+        "{loss}"
+    );
+    assert!(!loss.contains("takes in"), "{loss}");
+    let both = against(0.4, 4.5);
+    assert!(
+        both.contains("less sunlight") && both.contains("loses more"),
+        "{both}"
+    );
+}
+
+#[test]
+fn data_say_which_difference_is_meant() {
+    let found = compared(one_cooker());
+    let (json, difference) = (json(&found), &found.pairs[0].difference);
+    let pair = &json["pairs"][0];
+    let common = difference.common_conditions.as_ref().unwrap();
+    assert_eq!(pair["conditions_differ"], true);
+    assert_eq!(pair["real"], false);
+    assert_eq!(pair["p"], common.p);
+    assert_eq!(pair["difference_w"], difference.ratings.value);
+    let of_json = &pair["common_conditions"];
+    assert_eq!(of_json["irradiance_w_m2"], 700.0);
+    assert_eq!(of_json["difference_k"], 50.0);
+    assert_eq!(of_json["difference_w"], common.value);
+    assert_eq!(of_json["interval_95"][0], common.interval().0);
+    let causes = difference.causes.as_ref().unwrap();
+    assert_eq!(pair["gain_difference_m2"]["value"], causes.gain_m2.value);
+    assert_eq!(
+        pair["loss_difference_w_per_k"]["interval_95"][1],
+        causes.loss_w_per_k.interval().1
+    );
+    for (place, sun_w_m2) in [(0, 930.0), (1, 680.0)] {
+        let campaign = &json["campaigns"][place];
+        // Irradiance grows by 0.4 % a day, over four days.
+        let mean_w_m2 = campaign["mean_irradiance_w_m2"].as_f64().unwrap();
+        assert!((mean_w_m2 / sun_w_m2 - 1.006).abs() < 0.003, "{mean_w_m2}");
+        assert_eq!(campaign["mean_ambient_c"], 26.0);
+        assert!((campaign["mean_wind_m_s"].as_f64().unwrap() - 0.4).abs() < 1e-9);
+    }
+}
+
+#[test]
+fn the_table_has_its_new_columns_last_and_filled_from_a_baseline() {
+    let campaigns = one_cooker().map(|one| one.assess());
+    let found = compare(campaigns.into(), Some(0), false).unwrap();
+    let text = comparison_csv(&found).unwrap();
+    let rows: Vec<Vec<&str>> = text.lines().map(|line| line.split(',').collect()).collect();
+    let of = |name: &str| {
+        let column = rows[0].iter().position(|header| *header == name);
+        rows[2][column.unwrap()]
+    };
+    assert_eq!(rows[0][26], "mean_irradiance_w_m2");
+    assert_eq!(rows[0].last(), Some(&"real"));
+    assert_eq!((of("conditions_differ"), of("real")), ("true", "false"));
+    let common = found.pairs[0]
+        .difference
+        .common_conditions
+        .as_ref()
+        .unwrap();
+    assert_eq!(of("common_difference_w"), common.value.to_string());
+    assert_eq!(of("p"), common.p.to_string());
+}
+
+#[test]
+fn a_row_of_ratings_that_do_not_decide_has_no_p() {
+    let part = differences(&compared(one_cooker()), Words::english());
+    let cells: Vec<&Vec<String>> = part.rows.iter().map(|row| &row.cells).collect();
+    assert_eq!(cells.len(), 2);
+    assert_eq!(
+        (cells[0][1].as_str(), cells[0][4].as_str()),
+        ("Ps(50)", "–")
+    );
+    assert_eq!(cells[0][7], "suns differ");
+    assert_eq!(cells[1][1], "power at 700 W/m², 50 K");
+    assert_eq!(cells[1][7], "not shown");
+}
