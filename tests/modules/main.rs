@@ -83,7 +83,12 @@ mod procedure {
         pub mod uncertainty;
     }
 
-    /// What the line means for pots, food and months.
+    /// Gain and loss.
+    mod heat_balance {
+        mod samples;
+    }
+
+    /// What a test means for pots, food and months.
     mod cooking {
         mod food;
         mod heating;

@@ -38,7 +38,10 @@ impl Called {
 }
 
 fn one(first: &Scenario, second: &Scenario, seed: u64) -> Called {
-    let campaigns = vec![first.assess(seed), second.assess(SECOND + seed)];
+    let campaigns = vec![
+        first.simulate(seed).assessment,
+        second.simulate(SECOND + seed).assessment,
+    ];
     let found = compare(campaigns, None, false).unwrap();
     let pair = &found.pairs[0];
     assert!(pair.difference.conditions_differ);

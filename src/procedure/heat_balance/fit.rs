@@ -25,8 +25,7 @@ const HARDLY_VARIED: f64 = 0.2;
 /// sets an interval aside for irradiance, ambient, solar time or wind does not count here;
 /// what does for the water window, gaps, clouds and exclusions does.
 ///
-/// P is the power that water and, where its heat capacity is stated, vessel take up. `None`
-/// with fewer than three intervals, and where gain and loss cannot be told apart.
+/// P is the power that the water takes up; what the vessel stores is in neither. `None` with fewer than three intervals, and where gain and loss cannot be told apart.
 ///
 /// # Source
 /// An energy balance whose terms are found by regression: after Funk and Larson, Solar Energy
@@ -94,15 +93,13 @@ pub fn is_sound(interval: &Interval) -> bool {
 fn point(interval: &Interval, tested: &Tested, (day, follows): (usize, bool)) -> Option<Point> {
     let measured = &interval.measured;
     let water_j_per_k = tested.runs[interval.run].plan.water_kg * SPECIFIC_HEAT_J_PER_KG_K;
-    let vessel_j_per_k = 0.0;
     let rise_k = measured.water_end_c - measured.water_start_c;
-    let per_kelvin = (water_j_per_k + vessel_j_per_k) / measured.duration_s;
+    let per_kelvin = water_j_per_k / measured.duration_s;
     Some(Point {
         x1: measured.irradiance?.mean,
         water_c: measured.water.mean,
         ambient_c: measured.ambient?.mean,
         of_water: water_j_per_k * rise_k / measured.duration_s,
-        of_vessel: vessel_j_per_k * rise_k / measured.duration_s,
         per_kelvin,
         per_second: per_kelvin * rise_k / measured.duration_s,
         day,
@@ -114,11 +111,10 @@ fn point(interval: &Interval, tested: &Tested, (day, follows): (usize, bool)) ->
 fn balance(shift: &Shift) -> [[f64; TERMS]; 3] {
     let difference = shift.difference();
     let [one, water, ambient] = difference.map(|factor| -factor);
-    let [of_water, of_vessel] = shift.power();
     [
-        [shift.irradiance, 0.0, 0.0, 0.0, 0.0, 0.0],
-        [0.0, one, water, ambient, 0.0, 0.0],
-        [0.0, 0.0, 0.0, 0.0, of_water, of_vessel],
+        [shift.irradiance, 0.0, 0.0, 0.0, 0.0],
+        [0.0, one, water, ambient, 0.0],
+        [0.0, 0.0, 0.0, 0.0, shift.power()],
     ]
 }
 

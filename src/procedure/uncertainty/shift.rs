@@ -60,9 +60,8 @@ impl Shift {
         ]
     }
 
-    /// Cooking power from that of the water and that of the vessel: their factors.
-    pub fn power(&self) -> [f64; 2] {
-        let rise = (1.0 + self.water_scale) / self.time;
-        [rise * self.water, rise]
+    /// Cooking power from what it is without errors: the factor.
+    pub fn power(&self) -> f64 {
+        (1.0 + self.water_scale) * self.water / self.time
     }
 }

@@ -17,7 +17,7 @@ use crate::units::decimals_for;
 pub struct BalancePart {
     /// `None`: it cannot be fitted.
     pub fitted: Option<FittedPart>,
-    /// Said where it cannot be fitted: why.
+    /// Why it cannot be fitted; empty where it is.
     pub absence: String,
 }
 
@@ -38,10 +38,15 @@ pub struct FittedPart {
 
 /// Puts the heat balance into words.
 pub fn heat_balance(assessment: &Assessment, words: &Words) -> BalancePart {
-    let found = assessment.heat_balance.as_ref();
-    BalancePart {
-        fitted: found.map(|found| fitted(assessment, found, words)),
-        absence: words.say(absence(assessment)),
+    match &assessment.heat_balance {
+        Some(found) => BalancePart {
+            fitted: Some(fitted(assessment, found, words)),
+            absence: String::new(),
+        },
+        None => BalancePart {
+            fitted: None,
+            absence: words.say(absence(assessment)),
+        },
     }
 }
 

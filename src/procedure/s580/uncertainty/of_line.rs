@@ -78,11 +78,11 @@ impl LineUncertainty {
 /// Ps = a + b·Td: power over irradiance on temperature difference.
 fn standardised(shift: &Shift) -> [[f64; TERMS]; 3] {
     let [one, water, ambient] = shift.difference();
-    let [of_water, of_vessel] = shift.power().map(|factor| factor / shift.irradiance);
+    let power = shift.power() / shift.irradiance;
     [
-        [1.0, 0.0, 0.0, 0.0, 0.0, 0.0],
-        [0.0, one, water, ambient, 0.0, 0.0],
-        [0.0, 0.0, 0.0, 0.0, of_water, of_vessel],
+        [1.0, 0.0, 0.0, 0.0, 0.0],
+        [0.0, one, water, ambient, 0.0],
+        [0.0, 0.0, 0.0, 0.0, power],
     ]
 }
 
@@ -97,7 +97,6 @@ pub fn point(interval: &Interval, water_kg: f64, day: usize, follows: bool) -> O
         water_c: measured.water.mean,
         ambient_c: measured.ambient?.mean,
         of_water: power_w,
-        of_vessel: 0.0,
         per_kelvin: water_j_per_k / measured.duration_s * share,
         per_second: power_w / measured.duration_s,
         day,

@@ -35,9 +35,10 @@ pub struct BalanceEntry {
     findings: Vec<FindingEntry>,
 }
 
-/// A figure with its uncertainty, in the unit of its key.
+/// A figure with its uncertainty.
 #[derive(Debug, Serialize, JsonSchema)]
 struct FigureEntry {
+    /// In the unit of the figure's key.
     value: f64,
     /// Combined, k = 1: scatter, days and instruments.
     standard_uncertainty: f64,

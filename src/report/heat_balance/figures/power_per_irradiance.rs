@@ -184,10 +184,10 @@ fn draw_on(
     draw_axes(&mut chart, &axes)
 }
 
-/// Decimals of the labels of an axis, of which there are at most so many: they stand one, two
-/// or five units of a decimal place apart.
+/// Decimals of the labels of an axis, of which so many are asked for: they stand one, two or
+/// five units of a decimal place apart, and plotters may draw a few more.
 fn decimals((low, high): (f64, f64), labels: usize) -> usize {
-    let least = (high - low) / labels as f64;
+    let least = (high - low) / (labels + 2) as f64;
     let place = (least / 5.0).log10().ceil();
     (-place).max(0.0) as usize
 }

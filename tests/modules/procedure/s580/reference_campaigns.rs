@@ -13,6 +13,9 @@
 //! - boiling point 1e-3 K: the printed digits of the standard atmosphere and IAPWS-IF97;
 //! - with irradiance by the clear-sky model 1e-6 of itself: ΔT, the difference between
 //!   uniform and earth-rotation time, differs by up to 8 s (see `solar_time.rs`);
+//! - uncertainties and what rests on them 1e-6 of itself: derivatives by differences of a fit
+//!   over steps of 0.1 to 0.2 %; of an interval for 95 % the reference has the budget's, and ours
+//!   is as wide or wider, where the draws reach further;
 //! - every other number 1e-9 of itself, or 1e-9 of its unit: the same formulas in double
 //!   precision, where a difference of two temperatures or a sum over a day loses four
 //!   to six of sixteen digits.
@@ -28,6 +31,7 @@ const SOLAR_TIME_H: f64 = 1e-4;
 const BOILING_POINT_K: f64 = 1e-3;
 const ROUNDING: f64 = 1e-9;
 const CLEAR_SKY: f64 = 1e-6;
+const DERIVATIVE: f64 = 1e-6;
 
 const CAMPAIGNS: [&str; 8] = [
     "box",
@@ -73,7 +77,17 @@ fn compare(
     expected: &Value,
     differences: &mut Vec<String>,
 ) {
+    let rounding = match key {
+        "uncertainty" | "heat_balance" => rounding.max(DERIVATIVE),
+        _ => rounding,
+    };
     let agree = match (found, expected) {
+        (Value::Array(found), Value::Array(expected)) if key == "interval_95" => {
+            let ends = |ends: &[Value]| [0, 1].map(|end| ends[end].as_f64().unwrap());
+            let ([lower, upper], [least, most]) = (ends(found), ends(expected));
+            let slack = rounding * (most - least);
+            lower <= least + slack && upper >= most - slack
+        }
         (Value::Object(found), Value::Object(expected)) => {
             for (key, expected) in expected {
                 let place = format!("{place}.{key}");
@@ -138,6 +152,11 @@ fn assert_agrees_within(name: &str, rounding: f64) {
     for apart in ["made_by", "conformity"] {
         assert!(top.remove(apart).is_some(), "{apart}");
     }
+    // Findings of the heat balance are not in the reference but for one.
+    top["heat_balance"]
+        .as_object_mut()
+        .unwrap()
+        .remove("findings");
     compare("", ("", rounding), &found, &expected, &mut differences);
     let (count, first) = (differences.len(), differences.iter().take(20));
     let listed: Vec<&str> = first.map(String::as_str).collect();
