@@ -127,7 +127,7 @@ page-no-rating = no rating
 headline-irradiance-estimated = irradiance estimated { $way }
 # What of the ± comes from what. These lines stand below the number, in small letters.
 headline-shares = of its variance, scatter and days have { $scatter } %, instruments { $instruments } %
-headline-one-day = measured on one day: what another day would read is not in the ±, so this is no 95 % range
+headline-one-day = measured on one day, or on days of which none can be left out: what another day would read is not in the ±, so this is no 95 % range
 headline-budget-in = the budget is in section { $section }
 headline-budget-assumed = some instruments are assumed; the budget is in section { $section }
 headline-drawn-wider = a Monte Carlo check reaches further than the budget, and its end is printed (section { $section })
@@ -889,7 +889,7 @@ report-end = End of report { $number }
 ## What it means for cooking
 
 # As ISO/IEC 17025 asks: an interpretation is marked as one.
-balance-one-day = all of it was measured on one day, so the ranges of gain and loss are no 95 % ranges
+balance-one-day = all of it was measured on one day, or on days of which none can be left out, so the ranges of gain and loss are no 95 % ranges
 balance-one-day-remedy = test on other days
 # { $range }: "880 to 930".
 balance-irradiance-hardly-varied = irradiance hardly varied ({ $range } W/m²): gain and loss are told apart by the water's temperature alone, and what is said of another irradiance rests on the model

@@ -121,7 +121,7 @@ page-no-rating = sin calificación
 # { $way }: "by a clear-sky model", "from the log of a station nearby" and the like.
 headline-irradiance-estimated = irradiancia estimada { $way }
 headline-shares = de su varianza, la dispersión y los días tienen el { $scatter } %, los instrumentos el { $instruments } %
-headline-one-day = medida en un solo día: lo que daría otro día no está en el ±, así que este no es un margen del 95 %
+headline-one-day = medida en un solo día, o en días de los que no se puede dejar fuera ninguno: lo que daría otro día no está en el ±, así que este no es un margen del 95 %
 headline-budget-in = el balance de incertidumbre está en la sección { $section }
 headline-budget-assumed = algunos instrumentos son supuestos; el balance de incertidumbre está en la sección { $section }
 headline-drawn-wider = una comprobación de Monte Carlo llega más lejos que el balance de incertidumbre, y se imprime el extremo de la comprobación (sección { $section })
@@ -898,7 +898,7 @@ made-irradiance-text = estimada { $way }; plano normal a la radiación directa s
 made-irradiance-stated = estimada { $way }, turbidez de Linke { $turbidity } según lo indicado; plano normal a la radiación directa según Liu y Jordan 1963
 made-irradiance-usual = estimada { $way }, turbidez de Linke { $turbidity } (práctica habitual, sin fuente publicada); plano normal a la radiación directa según Liu y Jordan 1963
 report-end = Fin del informe { $number }
-balance-one-day = todo se midió en un solo día, así que los márgenes de la ganancia y de la pérdida no son márgenes del 95 %
+balance-one-day = todo se midió en un solo día, o en días de los que no se puede dejar fuera ninguno, así que los márgenes de la ganancia y de la pérdida no son márgenes del 95 %
 balance-one-day-remedy = ensaye otros días
 balance-irradiance-hardly-varied = la irradiancia apenas varió ({ $range } W/m²): la ganancia y la pérdida se distinguen solo por la temperatura del agua, y lo que se dice de otra irradiancia descansa en el modelo
 balance-irradiance-hardly-varied-remedy = ensaye con un sol más débil y con uno más fuerte

@@ -33,7 +33,6 @@ pub fn draw_points(
     chart.draw_series(crosses).map_err(fault)?;
     let dots = of_line.iter().map(|at| {
         EmptyElement::at(*at)
-            + Circle::new((0, 0), pt(2.3), WHITE.filled())
             + Circle::new((0, 0), pt(DOT_PT), INK.filled())
     });
     chart.draw_series(dots).map_err(fault)?;
