@@ -1456,7 +1456,7 @@ comparison-note-ratings = Each rating is that of the practice: Ps(50), read off 
 comparison-note-suns = Where mean irradiance differs by more than { $percent } %, it is the difference of the powers at 700 W/m² and 50 K by the heat balances. A heat balance is P = g·G − u·Td, fitted to every interval with sound readings. It takes gain g and loss u to be the same under both suns; no wind is corrected for.
 comparison-note-uncertainty = The uncertainty of a difference has the scatter and days of both campaigns, each by leaving out one day at a time, and what their instruments do not share. Instruments are one and the same where the campaign files give one id; those without an id count as different, which makes the uncertainty larger. What an estimate of irradiance is off by is one error where both were estimated in the same way, at one site on the same days. Specific heat is common to all.
 comparison-note-paired = Where both were tested on the same days at one site, on three days or more, each day is left out of both at once, so that what a day does to both cancels.
-comparison-note-p = p is the probability of so large a difference if there is none (Student's t, Welch–Satterthwaite); the corrected p allows for { $pairs ->
+comparison-note-p = p is the probability of so large a difference if there is none (Student's t, Cochran & Cox); the corrected p allows for { $pairs ->
         [one] { $pairs } pair
        *[other] { $pairs } pairs
     } by Holm's method. A difference is called real where the corrected p is under 0.05 and both were tested on several days.

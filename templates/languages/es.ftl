@@ -1489,7 +1489,7 @@ comparison-note-ratings = Cada calificación es la de la práctica: Ps(50), leí
 comparison-note-suns = Donde la irradiancia media difiere en más de { $percent } %, es la diferencia de las potencias a 700 W/m² y 50 K según los balances térmicos. Un balance térmico es P = g·G − u·Td, ajustado a cada intervalo con lecturas fiables. Supone que la ganancia g y la pérdida u son las mismas bajo ambos soles; no se corrige ningún viento.
 comparison-note-uncertainty = La incertidumbre de una diferencia contiene la dispersión y los días de ambas campañas, cada una dejando fuera un día cada vez, y lo que sus instrumentos no comparten. Los instrumentos son uno y el mismo donde los archivos de campaña dan un mismo id; los que no tienen id cuentan como distintos, lo que aumenta la incertidumbre. El error de una estimación de la irradiancia es uno solo donde ambas se estimaron del mismo modo, en un mismo lugar y los mismos días. El calor específico es común a todas.
 comparison-note-paired = Donde ambas se ensayaron los mismos días en un mismo lugar, en tres días o más, cada día se deja fuera de ambas a la vez, de modo que se anula lo que un día hace a ambas.
-comparison-note-p = p es la probabilidad de una diferencia tan grande si no hay ninguna (t de Student, Welch–Satterthwaite); la p corregida tiene en cuenta { $pairs ->
+comparison-note-p = p es la probabilidad de una diferencia tan grande si no hay ninguna (t de Student, Cochran & Cox); la p corregida tiene en cuenta { $pairs ->
         [one] { $pairs } par
        *[other] { $pairs } pares
     } por el método de Holm. Una diferencia se llama real donde la p corregida es menor que 0,05 y ambas se ensayaron en varios días.

@@ -132,7 +132,7 @@ page-no-rating = pas d’évaluation
 # { $way }: "by a clear-sky model", "from the log of a station nearby" and the like.
 headline-irradiance-estimated = éclairement estimé { $way }
 headline-shares = de sa variance, la dispersion et les jours ont { $scatter } %, les instruments { $instruments } %
-headline-one-day = mesurée en un seul jour : ce que donnerait un autre jour n’est pas dans le ±, ce n’est donc pas une plage à 95 %
+headline-one-day = mesurée en un seul jour, ou en des jours dont aucun ne peut être laissé de côté : ce que donnerait un autre jour n’est pas dans le ±, ce n’est donc pas une plage à 95 %
 headline-budget-in = le bilan d’incertitude est à la section { $section }
 headline-budget-assumed = certains instruments sont supposés ; le bilan d’incertitude est à la section { $section }
 headline-drawn-wider = une vérification par Monte-Carlo va plus loin que le bilan d’incertitude, et c’est le bout de la vérification qui est imprimé (section { $section })
@@ -934,7 +934,7 @@ made-irradiance-text = estimé { $way } ; plan normal au rayonnement direct d�
 made-irradiance-stated = estimé { $way }, trouble de Linke { $turbidity } comme indiqué ; plan normal au rayonnement direct d’après Liu et Jordan 1963
 made-irradiance-usual = estimé { $way }, trouble de Linke { $turbidity } (pratique courante, sans source publiée) ; plan normal au rayonnement direct d’après Liu et Jordan 1963
 report-end = Fin du rapport { $number }
-balance-one-day = tout a été mesuré en un seul jour, les plages du gain et de la perte ne sont donc pas des plages à 95 %
+balance-one-day = tout a été mesuré en un seul jour, ou en des jours dont aucun ne peut être laissé de côté, les plages du gain et de la perte ne sont donc pas des plages à 95 %
 balance-one-day-remedy = faites des essais d’autres jours
 balance-irradiance-hardly-varied = l’éclairement n’a guère varié ({ $range } W/m²) : le gain et la perte ne se distinguent que par la température de l’eau, et ce qui est dit d’un autre éclairement repose sur le modèle
 balance-irradiance-hardly-varied-remedy = faites des essais par un soleil plus faible et par un soleil plus fort
@@ -1527,7 +1527,7 @@ comparison-note-ratings = Chaque évaluation est celle de la pratique : Ps(50), 
 comparison-note-suns = Quand l’éclairement moyen diffère de plus de { $percent } %, c’est la différence des puissances à 700 W/m² et 50 K d’après les bilans thermiques. Un bilan thermique est P = g·G − u·Td, ajusté à tous les intervalles dont les relevés sont fiables. Il suppose que le gain g et la perte u sont les mêmes sous les deux soleils ; le vent n’est pas corrigé.
 comparison-note-uncertainty = L’incertitude d’une différence comprend la dispersion et les jours des deux campagnes, chacune en laissant de côté un jour à la fois, et ce que leurs instruments n’ont pas en commun. Les instruments sont les mêmes quand les fichiers de campagne donnent un même id ; ceux sans id comptent comme différents, ce qui agrandit l’incertitude. L’erreur d’une estimation de l’éclairement n’est qu’une seule erreur quand les deux ont été estimés de la même façon, sur un même site les mêmes jours. La chaleur massique est commune à tous.
 comparison-note-paired = Quand les deux ont été essayés les mêmes jours sur un même site, trois jours au moins, chaque jour est laissé de côté pour les deux à la fois, de sorte que ce qu’un jour fait aux deux s’annule.
-comparison-note-p = p est la probabilité d’une différence aussi grande s’il n’y en a aucune (t de Student, Welch–Satterthwaite) ; le p corrigé tient compte de { $pairs ->
+comparison-note-p = p est la probabilité d’une différence aussi grande s’il n’y en a aucune (t de Student, Cochran & Cox) ; le p corrigé tient compte de { $pairs ->
         [one] { $pairs } paire
        *[other] { $pairs } paires
     } par la méthode de Holm. Une différence est dite réelle quand le p corrigé est inférieur à 0,05 et que les deux ont été essayés sur plusieurs jours.

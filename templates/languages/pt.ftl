@@ -124,7 +124,7 @@ page-no-rating = sem avaliação
 # { $way }: "by a clear-sky model", "from the log of a station nearby" and the like.
 headline-irradiance-estimated = irradiância estimada { $way }
 headline-shares = da sua variância, a dispersão e os dias têm { $scatter } %, os instrumentos { $instruments } %
-headline-one-day = medida num só dia: o que outro dia daria não está no ±, por isso esta não é uma faixa de 95 %
+headline-one-day = medida num só dia, ou em dias dos quais nenhum pode ficar de fora: o que outro dia daria não está no ±, por isso esta não é uma faixa de 95 %
 headline-budget-in = o balanço de incerteza está no capítulo { $section }
 headline-budget-assumed = alguns instrumentos são supostos; o balanço de incerteza está no capítulo { $section }
 headline-drawn-wider = uma verificação por Monte Carlo vai mais longe que o balanço de incerteza, e imprime-se o extremo da verificação (capítulo { $section })
@@ -905,7 +905,7 @@ made-irradiance-text = estimada { $way }; plano normal à radiação direta segu
 made-irradiance-stated = estimada { $way }, turbidez de Linke { $turbidity } como indicada; plano normal à radiação direta segundo Liu e Jordan 1963
 made-irradiance-usual = estimada { $way }, turbidez de Linke { $turbidity } (prática comum, sem fonte publicada); plano normal à radiação direta segundo Liu e Jordan 1963
 report-end = Fim do relatório { $number }
-balance-one-day = tudo foi medido num só dia, por isso as faixas do ganho e da perda não são faixas de 95 %
+balance-one-day = tudo foi medido num só dia, ou em dias dos quais nenhum pode ficar de fora, por isso as faixas do ganho e da perda não são faixas de 95 %
 balance-one-day-remedy = ensaie em outros dias
 balance-irradiance-hardly-varied = a irradiância quase não variou ({ $range } W/m²): o ganho e a perda distinguem-se só pela temperatura da água, e o que se diz de outra irradiância assenta no modelo
 balance-irradiance-hardly-varied-remedy = ensaie com sol mais fraco e com sol mais forte
@@ -1492,7 +1492,7 @@ comparison-note-ratings = Cada avaliação é a da prática: Ps(50), lida da ret
 comparison-note-suns = Onde a irradiância média difere em mais de { $percent } %, é a diferença das potências a 700 W/m² e 50 K pelos balanços térmicos. Um balanço térmico é P = g·G − u·Td, ajustado a cada intervalo com leituras fiáveis. Supõe que o ganho g e a perda u são os mesmos sob os dois sóis; nenhum vento é corrigido.
 comparison-note-uncertainty = A incerteza de uma diferença inclui a dispersão e os dias das duas campanhas, cada uma deixando de fora um dia de cada vez, e o que os seus instrumentos não têm em comum. Os instrumentos são um só onde os arquivos das campanhas dão o mesmo id; os que não têm id contam como diferentes, o que aumenta a incerteza. O erro de uma estimativa da irradiância é um só onde as duas foram estimadas do mesmo modo, no mesmo local e nos mesmos dias. O calor específico é comum a todos.
 comparison-note-paired = Onde os dois foram ensaiados nos mesmos dias no mesmo local, em três dias ou mais, cada dia é deixado de fora dos dois ao mesmo tempo, de modo que o que um dia faz aos dois se anula.
-comparison-note-p = p é a probabilidade de uma diferença tão grande se não houver nenhuma (t de Student, Welch–Satterthwaite); o p corrigido tem em conta { $pairs ->
+comparison-note-p = p é a probabilidade de uma diferença tão grande se não houver nenhuma (t de Student, Cochran & Cox); o p corrigido tem em conta { $pairs ->
         [one] { $pairs } par
        *[other] { $pairs } pares
     } pelo método de Holm. Uma diferença é chamada real onde o p corrigido é menor que 0,05 e os dois foram ensaiados em vários dias.

@@ -120,7 +120,7 @@ page-no-rating = hakuna tathmini
 # { $way }: "by a clear-sky model", "from the log of a station nearby" and the like.
 headline-irradiance-estimated = mnururisho umekadiriwa { $way }
 headline-shares = kati ya variansi yake, mtawanyiko na siku zina { $scatter } %, vifaa vina { $instruments } %
-headline-one-day = imepimwa kwa siku moja: ambacho siku nyingine ingeonyesha hakimo katika ±, kwa hiyo haya si masafa ya 95 %
+headline-one-day = imepimwa kwa siku moja, au kwa siku ambazo hakuna inayoweza kuachwa nje: ambacho siku nyingine ingeonyesha hakimo katika ±, kwa hiyo haya si masafa ya 95 %
 headline-budget-in = bajeti ya utovu wa uhakika iko katika sehemu ya { $section }
 headline-budget-assumed = baadhi ya vifaa vimekisiwa; bajeti ya utovu wa uhakika iko katika sehemu ya { $section }
 headline-drawn-wider = uhakiki wa Monte Carlo hufika mbali zaidi kuliko bajeti ya utovu wa uhakika, na ncha ya uhakiki huo ndiyo iliyochapishwa (sehemu ya { $section })
@@ -893,7 +893,7 @@ made-irradiance-text = umekadiriwa { $way }; bapa lililo pembemraba na miale kwa
 made-irradiance-stated = umekadiriwa { $way }, utusitusi wa Linke { $turbidity } kama ulivyotajwa; bapa lililo pembemraba na miale kwa mujibu wa Liu na Jordan 1963
 made-irradiance-usual = umekadiriwa { $way }, utusitusi wa Linke { $turbidity } (mazoea ya kawaida, hakuna chanzo kilichochapishwa); bapa lililo pembemraba na miale kwa mujibu wa Liu na Jordan 1963
 report-end = Mwisho wa ripoti { $number }
-balance-one-day = yote yalipimwa kwa siku moja, kwa hiyo masafa ya upokeaji na ya upotevu si masafa ya 95 %
+balance-one-day = yote yalipimwa kwa siku moja, au kwa siku ambazo hakuna inayoweza kuachwa nje, kwa hiyo masafa ya upokeaji na ya upotevu si masafa ya 95 %
 balance-one-day-remedy = jaribu katika siku nyingine
 balance-irradiance-hardly-varied = mnururisho ulibadilika kidogo tu ({ $range } W/m²): upokeaji na upotevu hutofautishwa kwa halijoto ya maji pekee, na yanayosemwa kuhusu mnururisho mwingine hutegemea modeli
 balance-irradiance-hardly-varied-remedy = jaribu katika jua hafifu zaidi na katika jua kali zaidi
@@ -1483,7 +1483,7 @@ comparison-note-ratings = Kila tathmini ni ile ya utaratibu: Ps(50), inayosomwa 
 comparison-note-suns = Pale ambapo wastani wa mnururisho hutofautiana kwa zaidi ya { $percent } %, ni tofauti ya nguvu kwa 700 W/m² na 50 K kwa mizania za joto. Mizania ya joto ni P = g·G − u·Td, inayolinganishwa na kila kipindi chenye vipimo vizuri. Huchukua kuwa pato g na upotevu u ni yaleyale chini ya jua zote mbili; hakuna upepo unaosahihishwa.
 comparison-note-uncertainty = Utovu wa uhakika wa tofauti una mtawanyiko na siku za kampeni zote mbili, kila moja kwa kuacha siku moja kwa wakati, na kile ambacho vifaa vyake havishiriki. Vifaa ni kimoja na kilekile pale ambapo faili za kampeni zinatoa id moja; visivyo na id huhesabiwa kuwa tofauti, jambo ambalo hukuza utovu wa uhakika. Kosa la makadirio ya mnururisho ni kosa moja pale ambapo yote mawili yalikadiriwa kwa njia ileile, mahali pamoja katika siku zilezile. Joto mahususi ni la pamoja kwa zote.
 comparison-note-paired = Pale ambapo zote mbili zilijaribiwa katika siku zilezile mahali pamoja, siku tatu au zaidi, kila siku huachwa katika zote mbili kwa pamoja, ili kile ambacho siku huzifanyia zote mbili kijifute.
-comparison-note-p = p ni uwezekano wa tofauti kubwa hivi ikiwa hakuna tofauti (Student t, Welch–Satterthwaite); p iliyosahihishwa huzingatia { $pairs ->
+comparison-note-p = p ni uwezekano wa tofauti kubwa hivi ikiwa hakuna tofauti (Student t, Cochran & Cox); p iliyosahihishwa huzingatia { $pairs ->
         [one] jozi { $pairs }
        *[other] jozi { $pairs }
     } kwa mbinu ya Holm. Tofauti huitwa halisi pale ambapo p iliyosahihishwa iko chini ya 0.05 na zote mbili zilijaribiwa kwa siku kadhaa.

@@ -11,11 +11,8 @@ use crate::invented::Scenario;
 
 /// Pairs of each kind.
 const PAIRS: u64 = 200;
-/// A difference at 95 % is called real in 5 of 100 pairs of one cooker by chance, and in so many
-/// of [`PAIRS`] no oftener than once in forty: 5 % and two standard deviations of a binomial
-/// distribution, √(200·0.05·0.95). 500 pairs gave 27, their differences a standard deviation of
-/// 8.9 W where 9.0 W is stated (28 November 2026).
-const MOST_BY_CHANCE: usize = 16;
+/// One cooker is called different in 5 of 100 pairs or less.
+const MOST_BY_CHANCE: usize = 10;
 /// Seeds of second campaigns follow those of first ones.
 const SECOND: u64 = 1_000;
 

@@ -31,10 +31,9 @@ pub fn draw_points(
 ) -> Result<()> {
     let crosses = others.iter().map(|at| cross(*at));
     chart.draw_series(crosses).map_err(fault)?;
-    let dots = of_line.iter().map(|at| {
-        EmptyElement::at(*at)
-            + Circle::new((0, 0), pt(DOT_PT), INK.filled())
-    });
+    let dots = of_line
+        .iter()
+        .map(|at| EmptyElement::at(*at) + Circle::new((0, 0), pt(DOT_PT), INK.filled()));
     chart.draw_series(dots).map_err(fault)?;
     Ok(())
 }
