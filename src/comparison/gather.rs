@@ -134,7 +134,8 @@ fn two_uncertainties(one: &Assessment, other: &Assessment) -> Vec<Message> {
         })
     };
     let errors = errors(one).into_iter().filter(is_other);
-    errors.map(|error| error.source.name()).collect()
+    let errors = errors.filter(|error| !error.source.is_scale());
+    errors.map(|error| error.source.quantity()).collect()
 }
 
 /// Sites further apart than this are not reached with an instrument within a day, km.

@@ -4,6 +4,7 @@ use crate::campaign::classes::{Class, InstrumentKind, Spread, assumed};
 use crate::campaign::model::{Instrument, Instruments, IrradianceEstimate, Plane};
 use crate::campaign::standard_uncertainty::Uncertainty;
 use crate::language::{Message, short};
+use crate::message;
 
 /// Largest departure of the specific heat of water from 4186 J/(kg K) between 10 and
 /// 95 °C, as a fraction: 4210.6 J/(kg K) at 95 °C.
@@ -102,6 +103,17 @@ impl Source {
             Source::WaterMass => "water-mass",
             Source::SpecificHeat => "specific-heat",
             Source::ClockRate => "clock-rate",
+        }
+    }
+
+    /// What is measured, in words: of both errors of a thermometer its temperature.
+    pub fn quantity(self) -> Message {
+        match self {
+            Source::WaterTemperature | Source::WaterScale => message!("tested-water-temperature"),
+            Source::AmbientTemperature | Source::AmbientScale => {
+                message!("tested-ambient-temperature")
+            }
+            other => other.name(),
         }
     }
 

@@ -108,7 +108,7 @@ fn assumed_instruments(uncertainty: &RatingUncertainty) -> Option<S580Notice> {
     let assumed = uncertainty.assumed();
     let instruments = assumed.into_iter();
     let instruments: Vec<(Phrase, Phrase)> = instruments
-        .map(|(source, class)| (source.name().into(), class.name().into()))
+        .map(|(source, class)| (source.quantity().into(), class.name().into()))
         .collect();
     (!instruments.is_empty()).then_some(S580Notice::InstrumentsAssumed { instruments })
 }

@@ -143,7 +143,8 @@ impl Fitted {
 
     /// Scatter and days of w1·b1 + w2·b2, never less than the readings themselves give.
     pub fn statistical(&self, weights: [f64; 2]) -> Statistical {
-        let is_of_readings = self.of_readings.of(weights) > self.statistical.of(weights);
+        let of_readings = self.of_readings.of(weights);
+        let is_of_readings = of_readings > 0.0 && of_readings >= self.statistical.of(weights);
         let (covariance, freedom) = if is_of_readings {
             (self.of_readings, MOST_FREEDOM)
         } else {

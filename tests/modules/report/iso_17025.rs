@@ -189,9 +189,10 @@ fn strings_of(report: &Value, place: &str) -> Vec<String> {
         "section 3" => &["runs"],
         "section 4" => &["intervals"],
         "section 5" => &["regression"],
-        "section 6" => &["cooking", "stagnation"],
-        "section 7" => &["cautions"],
-        "section 8" => &["provenance"],
+        "section 6" => &["heat_balance"],
+        "section 7" => &["cooking", "stagnation"],
+        "section 8" => &["cautions"],
+        "section 9" => &["provenance"],
         other => panic!("no place \"{other}\" in a report"),
     };
     let mut found = Vec::new();

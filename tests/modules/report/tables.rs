@@ -26,7 +26,7 @@ use crate::report::campaigns::{Copy, edition, issued, poor_campaigns, sample, sa
 const CSV_HEADER: &str = "run,start,end,duration_s,water_start_c,water_end_c,water_mean_c,\
     ambient_mean_c,irradiance_mean_w_m2,irradiance_min_w_m2,irradiance_max_w_m2,wind_mean_m_s,\
     solar_time_start_h,solar_time_end_h,cooking_power_w,standardised_power_w,\
-    temperature_difference_k,used,reasons,demonstration,verdict";
+    temperature_difference_k,used,reasons,demonstration,verdict,in_heat_balance";
 
 /// Samples and poor campaigns, each under a name of its own.
 fn campaigns() -> Vec<Assessment> {

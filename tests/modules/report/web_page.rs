@@ -191,8 +191,8 @@ fn headings_tables_and_figures_can_be_heard() {
             }
         }
         let drawings = elements(&page, "svg");
-        // The line, a figure a run, the residuals, the bands.
-        assert_eq!(drawings.len(), 3 + assessment.tested.runs.len(), "{name}");
+        // The line, a figure a run, the residuals, the bands, the heat balance.
+        assert_eq!(drawings.len(), 4 + assessment.tested.runs.len(), "{name}");
         for drawing in drawings {
             assert_eq!(drawing.attribute("role"), Some("img"), "{name}");
             assert!(

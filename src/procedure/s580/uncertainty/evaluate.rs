@@ -82,6 +82,7 @@ impl RatingUncertainty {
         let errors = self.of_line.fitted.common();
         errors
             .filter(|error| matches!(error.basis, Basis::Class(_) | Basis::Assumed(_)))
+            .filter(|error| !error.source.is_scale())
             .map(|error| error.source)
             .collect()
     }
@@ -90,6 +91,7 @@ impl RatingUncertainty {
     pub fn assumed(&self) -> Vec<(Source, &'static Class)> {
         let errors = self.of_line.fitted.common();
         errors
+            .filter(|error| !error.source.is_scale())
             .filter_map(|error| match error.basis {
                 Basis::Assumed(class) => Some((error.source, class)),
                 _ => None,

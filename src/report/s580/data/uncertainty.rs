@@ -184,7 +184,7 @@ pub fn uncertainty_entry(assessment: &Assessment) -> Option<UncertaintyEntry> {
         not_stated: uncertainty
             .not_stated()
             .into_iter()
-            .map(|source| source.name().to_string())
+            .map(|source| source.quantity().to_string())
             .collect(),
         days: days_entry(uncertainty),
         monte_carlo: uncertainty.monte_carlo.as_ref().map(monte_carlo_entry),

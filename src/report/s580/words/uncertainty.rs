@@ -123,15 +123,16 @@ fn source(part: &Contribution) -> Message {
 
 /// Its standard uncertainty.
 fn of_source(of_line: &LineUncertainty, part: &Contribution) -> Message {
-    let of_intervals = |said: Message, deviation_w: f64| {
-        said.with("deviation", fixed(deviation_w, 1))
-            .with("intervals", of_line.line.points)
-    };
     match &part.origin {
-        Origin::Scatter => of_intervals(message!("budget-scatter-text"), of_line.line.residual_sd),
-        Origin::ReadingNoise => of_intervals(
-            message!("budget-reading-text"),
-            of_line.reading.of_interval_w(),
+        Origin::Scatter => message!(
+            "budget-scatter-text",
+            deviation = fixed(of_line.line.residual_sd, 1),
+            intervals = of_line.line.points
+        ),
+        Origin::ReadingNoise => message!(
+            "budget-reading-text",
+            deviation = fixed(of_line.reading.of_interval_w(), 1),
+            intervals = of_line.line.points
         ),
         Origin::Days => message!("budget-days-text", days = of_line.days.days.len()),
         Origin::Common(error) => spoken_origin(error),
@@ -244,7 +245,7 @@ fn notes(uncertainty: &RatingUncertainty, words: &Words) -> Vec<Phrase> {
     let assumed = uncertainty
         .assumed()
         .into_iter()
-        .map(|(source, _)| source.name());
+        .map(|(source, _)| source.quantity());
     if assumed.len() > 0 {
         notes.push(message!("budget-note-assumed", quantities = listed(assumed)).into());
     }
