@@ -226,12 +226,16 @@ fn table_row(assessment: &Assessment, options: &ReportOptions) -> [String; 7] {
     let s580 = &assessment.s580;
     let rating = match &s580.rated {
         Some(rated) => {
-            let expanded_w = rated.uncertainty.half_width_w();
-            let decimals = decimals_for(expanded_w);
+            let half_width_w = rated.uncertainty.half_width_w();
+            let decimals = decimals_for(half_width_w);
+            let of_one_day = match rated.uncertainty.is_of_one_day() {
+                true => " (one day)",
+                false => "",
+            };
             format!(
-                "{} ± {}",
+                "{} ± {}{of_one_day}",
                 fixed(rated.rating.ps50_w, decimals),
-                fixed(expanded_w, decimals)
+                fixed(half_width_w, decimals)
             )
         }
         None => "no rating".to_owned(),

@@ -1348,6 +1348,7 @@ ratings-sun = sun, W/m²
 ratings-air = air, °C
 ratings-wind = wind, m/s
 ratings-conformity = conformity
+ratings-of-one-day = { $rating } (one day)
 ratings-conforms = conforms
 ratings-conforms-with-notes = conforms with notes
 ratings-indicative = indicative only

@@ -1371,6 +1371,7 @@ ratings-sun = sol, W/m²
 ratings-air = aire, °C
 ratings-wind = viento, m/s
 ratings-conformity = conformidad
+ratings-of-one-day = { $rating } (un día)
 ratings-conforms = conforme
 ratings-conforms-with-notes = conforme con notas
 ratings-indicative = solo indicativa

@@ -1410,6 +1410,7 @@ ratings-sun = soleil, W/m²
 ratings-air = air, °C
 ratings-wind = vent, m/s
 ratings-conformity = conformité
+ratings-of-one-day = { $rating } (un jour)
 ratings-conforms = conforme
 ratings-conforms-with-notes = conforme avec remarques
 ratings-indicative = indicatif seulement

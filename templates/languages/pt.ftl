@@ -1374,6 +1374,7 @@ ratings-sun = sol, W/m²
 ratings-air = ar, °C
 ratings-wind = vento, m/s
 ratings-conformity = conformidade
+ratings-of-one-day = { $rating } (um dia)
 ratings-conforms = conforme
 ratings-conforms-with-notes = conforme com notas
 ratings-indicative = apenas indicativo

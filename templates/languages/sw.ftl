@@ -1366,6 +1366,7 @@ ratings-sun = jua, W/m²
 ratings-air = hewa, °C
 ratings-wind = upepo, m/s
 ratings-conformity = ulinganifu
+ratings-of-one-day = { $rating } (siku moja)
 ratings-conforms = inakidhi
 ratings-conforms-with-notes = inakidhi, pamoja na maelezo
 ratings-indicative = elekezi tu

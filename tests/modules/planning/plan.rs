@@ -5,7 +5,6 @@ use std::path::Path;
 use simmerline::campaign::model::{OwnLimit, Site};
 use simmerline::planning::aim::{aiming_times, spacing_s};
 use simmerline::planning::plan;
-use simmerline::procedure::s580::limits::STANDARD_IRRADIANCE_W_M2;
 use simmerline::procedure::s580::own_limits::check_own_limits;
 use simmerline::procedure::sky::LocalSky;
 use simmerline::procedure::spans::TimeSpan;

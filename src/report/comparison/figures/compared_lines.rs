@@ -18,6 +18,7 @@ use crate::report::figures::style::{
     Area, Axes, Chart, INK, anchored, chart, draw, draw_axes, fault, padded, pt, size, stroke,
     strong,
 };
+use crate::stats::line::Bounds;
 
 const HEIGHT_PT: f64 = 250.0;
 /// Room for the letters at the right.
@@ -164,11 +165,8 @@ fn draw_points(chart: &mut Chart<'_, '_>, one: &Drawn<'_>) -> Result<()> {
 /// Ps(50) with its 95 % interval as a bar, the bars of many campaigns side by side.
 fn draw_rating(chart: &mut Chart<'_, '_>, one: &Drawn<'_>) -> Result<()> {
     let budget = &one.uncertainty.budget;
-    let (lower_w, upper_w) = about(budget.value, budget.expanded());
-    let ends = [
-        (RATING_DIFFERENCE_K, lower_w),
-        (RATING_DIFFERENCE_K, upper_w),
-    ];
+    let Bounds { lower, upper } = one.uncertainty.interval_w;
+    let ends = [(RATING_DIFFERENCE_K, lower), (RATING_DIFFERENCE_K, upper)];
     let style = stroke(&colour(one.place), 2.2);
     chart
         .draw_series(LineSeries::new(ends, style))

@@ -19,6 +19,7 @@ use crate::report::sections::{Heading, Section, Sections};
 use crate::report::words::cautions::{CautionPart, cautions};
 use crate::report::words::provenance::made_with;
 use crate::report::{Edition, Setting};
+use crate::stats::line::Bounds;
 
 /// Pairs that page one has a sentence for.
 const SENTENCES: usize = 6;
@@ -228,14 +229,14 @@ fn measured_plane(one: &Assessment) -> Plane {
 fn figure(comparison: &Comparison, names: &[String], words: &Words) -> Figure {
     let read = comparison.campaigns.iter().zip(names).enumerate();
     let read = read.filter_map(|(place, (one, name))| {
-        let budget = &one.s580.uncertainty()?.budget;
-        let (power_w, expanded_w) = (budget.value, budget.expanded());
+        let uncertainty = one.s580.uncertainty()?;
+        let Bounds { lower, upper } = uncertainty.interval_w;
         Some(message!(
             "comparison-lines-one",
             campaign = letter(place).to_string(),
             name = name,
-            power = fixed(power_w, 1),
-            range = range(power_w - expanded_w, power_w + expanded_w, 1)
+            power = fixed(uncertainty.budget.value, 1),
+            range = range(lower, upper, 1)
         ))
     });
     let caption = if comparison.campaigns.len() > WITH_BANDS {

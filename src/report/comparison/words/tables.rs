@@ -11,6 +11,7 @@ use crate::procedure::Assessment;
 use crate::procedure::cooking::pots::{START_C, TimeRange};
 use crate::procedure::finding::Level;
 use crate::procedure::heat_balance::Figure;
+use crate::procedure::s580::uncertainty::RatingUncertainty;
 use crate::procedure::spans::Summary;
 use crate::report::comparison::names::letter;
 use crate::report::number::report_number;
@@ -43,6 +44,16 @@ fn with_half_width(value: f64, half_width: f64) -> Phrase {
     joined([fixed(value, decimals), fixed(half_width, decimals)], " ± ")
 }
 
+/// The rating with its ±; of one day it says so, since the column's 95 % are not its.
+fn rating_cell(uncertainty: &RatingUncertainty) -> Phrase {
+    let rating = with_half_width(uncertainty.budget.value, uncertainty.half_width_w());
+    if uncertainty.is_of_one_day() {
+        message!("ratings-of-one-day", rating = rating).into()
+    } else {
+        rating
+    }
+}
+
 /// Rating, line, what was around the used intervals, and conformity.
 pub fn rating_table(comparison: &Comparison, names: &[String], words: &Words) -> FigureTable {
     let row = |(place, one): (usize, &Assessment)| {
@@ -59,7 +70,7 @@ pub fn rating_table(comparison: &Comparison, names: &[String], words: &Words) ->
         let cells = [
             letter(place).to_string().into(),
             name,
-            with_half_width(uncertainty.budget.value, uncertainty.budget.expanded()),
+            rating_cell(uncertainty),
             fixed(line.intercept, decimals_for(line.intercept_standard_error)),
             fixed(line.slope, decimals_for(line.slope_standard_error).max(2)),
             line.r_squared.map_or(NOTHING.into(), |r| fixed(r, 2)),
@@ -115,12 +126,11 @@ fn spoken_level(level: Level) -> Message {
 /// The rating by what a cooker is and costs, and what it means for a pot.
 pub fn per_unit_table(comparison: &Comparison, words: &Words) -> FigureTable {
     let row = |(place, one): (usize, &Assessment)| {
-        let budget = &one.s580.uncertainty()?.budget;
+        let uncertainty = one.s580.uncertainty()?;
+        let (power_w, half_width_w) = (uncertainty.budget.value, uncertainty.half_width_w());
         let cooker = &one.tested.campaign.cooker;
         let per = |quantity: Option<f64>| {
-            quantity.map(|quantity| {
-                with_half_width(budget.value / quantity, budget.expanded() / quantity)
-            })
+            quantity.map(|quantity| with_half_width(power_w / quantity, half_width_w / quantity))
         };
         let of_cost = |rating: Phrase| -> Phrase {
             let currency: Phrase = match &cooker.currency {
