@@ -1,7 +1,7 @@
 //! How many days would show a difference.
 
 use super::weigh::{Spread, Weighed};
-use crate::stats::combine::effective_freedom;
+use crate::procedure::uncertainty::budget::MOST_FREEDOM;
 use crate::stats::line::COVERAGE;
 use crate::stats::student::quantile_t;
 
@@ -9,8 +9,6 @@ use crate::stats::student::quantile_t;
 const SOUGHT_SHARE: f64 = 0.1;
 /// Chance with which a true difference of that size is to be shown.
 pub const POWER: f64 = 0.8;
-/// Most degrees of freedom that are told apart.
-const MOST_FREEDOM: f64 = 1e4;
 /// Most days that are asked for.
 const MOST_DAYS: usize = 100;
 
@@ -24,9 +22,9 @@ pub struct Needed {
 }
 
 /// What it takes to show a difference of a tenth of the larger power, at 95 % for all
-/// `pairs` together (Bonferroni) and with a chance of 80 %: (t_(1 − 0.025/pairs) + t_0.80)·u
-/// ≤ difference, with u of scatter and days after so many more days like those seen, and of
-/// the instruments that do not cancel.
+/// `pairs` together (Bonferroni) and with a chance of 80 %: what the interval
+/// for 1 − 0.025/pairs and that for 0.80 reach, together, is at most the difference, with scatter
+/// and days after so many more days like those seen, and the instruments that do not cancel.
 pub fn needed(difference_w: &Weighed, pairs: usize) -> Needed {
     let [one_w, two_w] = difference_w.figures.map(f64::abs);
     let sought_w = round_to_two_digits(SOUGHT_SHARE * one_w.max(two_w));
@@ -36,12 +34,14 @@ pub fn needed(difference_w: &Weighed, pairs: usize) -> Needed {
         let finite: Vec<(f64, f64)> = spreads
             .map(|spread| spread.after(more))
             .collect::<Option<_>>()?;
-        let statistical_w = finite.iter().fold(0.0, |sum: f64, (u, _)| sum.hypot(*u));
-        let combined_w = statistical_w.hypot(difference_w.common);
-        let effective = effective_freedom(combined_w, &finite);
-        let freedom = effective.clamp(1.0, MOST_FREEDOM);
-        let t = quantile_t(confidence, freedom) + quantile_t(POWER, freedom);
-        (t * combined_w <= sought_w).then_some(more)
+        // As the difference itself is weighed: each part by its own t.
+        let reach_w = |probability: f64| {
+            let parts = finite.iter();
+            let parts = parts.map(|(u, freedom)| quantile_t(probability, *freedom) * u);
+            let common = quantile_t(probability, MOST_FREEDOM) * difference_w.common;
+            parts.fold(common, |sum: f64, part| sum.hypot(part))
+        };
+        (reach_w(confidence) + reach_w(POWER) <= sought_w).then_some(more)
     };
     Needed {
         sought_w,
@@ -96,14 +96,14 @@ mod tests {
 
     #[test]
     fn so_many_days_more_as_a_table_of_t_gives() {
-        // By hand, 4 days each and 10 W sought: with n more u² = 18·4/(4 + n), freedom
-        // 2·(3 + n). n = 2: u 3.464, t(10) 2.228 + 0.879 → 10.76 W. n = 3: u 3.207,
-        // t(12) 2.179 + 0.873 → 9.79 W. Values of t: any table.
+        // By hand, 4 days each and 10 W sought: with n more u² = 18·4/(4 + n), and 3 + n degrees
+        // of freedom of each. n = 3: u 3.207, t(6) 2.447 + 0.906 → 10.75 W. n = 4: u 3.000,
+        // t(7) 2.365 + 0.896 → 9.78 W. Values of t: any table.
         let found = needed(&weighed(Some(4), 0.0), 1);
         assert_eq!(found.sought_w, 10.0);
-        assert_eq!(found.days_each, Some(3));
+        assert_eq!(found.days_each, Some(4));
         // Two pairs ask for more.
-        assert!(needed(&weighed(Some(4), 0.0), 2).days_each > Some(3));
+        assert!(needed(&weighed(Some(4), 0.0), 2).days_each > Some(4));
     }
 
     #[test]

@@ -98,7 +98,12 @@ pub fn weigh(
 ) -> Option<Difference> {
     let (one, two) = (&campaigns[first], &campaigns[second]);
     let ratings = Sides::of_ratings(one, two)?.weigh();
-    let of_balances = |weights: [f64; 2]| Some(Sides::of_balances(one, two, weights)?.weigh());
+    // Gains for each W/m² in different planes are not of one kind.
+    let is_one_plane = one.tested.lies_flat() == two.tested.lies_flat();
+    let of_balances = |weights: [f64; 2]| {
+        let sides = Sides::of_balances(one, two, weights).filter(|_| is_one_plane);
+        Some(sides?.weigh())
+    };
     let causes = || {
         Some(Causes {
             gain_m2: of_balances([1.0, 0.0])?,
@@ -119,8 +124,11 @@ pub fn weigh(
     Some(difference)
 }
 
-/// Whether mean irradiance differed.
+/// Whether mean irradiance differed, or was measured in another plane.
 fn conditions_differ(one: &Assessment, two: &Assessment) -> bool {
+    if one.tested.lies_flat() != two.tested.lies_flat() {
+        return true;
+    }
     let means = [one, two].map(|side| side.s580.mean_irradiance_w_m2());
     let [Some(one_w_m2), Some(two_w_m2)] = means else {
         return true;

@@ -9,16 +9,15 @@ use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::s580::limits::RATING_DIFFERENCE_K;
 use crate::procedure::sources::Source;
-use crate::procedure::uncertainty::budget::{MOST_FREEDOM, Origin};
-use crate::procedure::uncertainty::{Budget, Fitted, Independent, coverage_factor};
+use crate::procedure::uncertainty::budget::Origin;
+use crate::procedure::uncertainty::budget::freedom_of;
+use crate::procedure::uncertainty::{Budget, Fitted, Independent, coverage_factor, expanded};
 use crate::stats::combine::combined;
 use crate::stats::student::two_sided_p;
 use crate::stats::two::jackknife_variance;
 
 /// Fewest days on which two cookers stand side by side that are paired.
 const FEWEST_PAIRED_DAYS: usize = 3;
-/// Halvings until degrees of freedom are known to their last digit.
-const HALVINGS: usize = 60;
 
 /// How the scatter of a difference was evaluated.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -167,8 +166,7 @@ impl<'a> Sides<'a> {
     /// both at once, with k − 1 degrees of freedom for k days.
     ///
     /// # Source
-    /// JCGM 100:2008, 5.2.2 and F.1.2.3. DIFFERENCE: the coverage factor is [`cautious_factor`],
-    /// not that of G.4.1, by which 5.4 % of simulated pairs of one cooker differed, not 5 %.
+    /// JCGM 100:2008, 5.2.2 and F.1.2.3. DIFFERENCE: [`expanded`] in place of G.4.1.
     pub fn weigh(&self) -> Weighed {
         let (first, second) = (&self.first, &self.second);
         let figures = [first.budget.value, second.budget.value];
@@ -184,7 +182,10 @@ impl<'a> Sides<'a> {
         let effects = self.effects();
         let common = common(&effects);
         let combined = statistical.hypot(common);
-        let coverage_factor = cautious_factor(&finite, common);
+        let coverage_factor = match combined > 0.0 {
+            true => expanded(&finite, common) / combined,
+            false => coverage_factor(f64::INFINITY),
+        };
         let effective = freedom_of(coverage_factor);
         let value = figures[1] - figures[0];
         Weighed {
@@ -337,52 +338,4 @@ fn common(effects: &[Effect]) -> f64 {
     let correlation =
         |i: usize, j: usize| f64::from(u8::from(effects[i].identity == effects[j].identity));
     combined(&sizes, correlation)
-}
-
-/// Coverage factor for 95 % of parts u with ν degrees of freedom each, and of instruments: the
-/// mean of Student's t of each, weighed by u².
-///
-/// # Source
-/// Cochran and Cox's approximation for two means of unequal variance, Experimental Designs
-/// (1957), 4.14, from memory; it is on the cautious side.
-fn cautious_factor(finite: &[(f64, f64)], common: f64) -> f64 {
-    let normal = coverage_factor(f64::INFINITY);
-    let parts = finite
-        .iter()
-        .map(|(u, freedom)| (u * u, coverage_factor(*freedom)));
-    let parts = parts.chain([(common * common, normal)]);
-    let (sum, weights) = parts.fold((0.0, 0.0), |(sum, weights), (weight, factor)| {
-        (sum + weight * factor, weights + weight)
-    });
-    if weights > 0.0 { sum / weights } else { normal }
-}
-
-/// The degrees of freedom of a coverage factor for 95 %.
-fn freedom_of(factor: f64) -> f64 {
-    let (mut few, mut many) = (1.0, MOST_FREEDOM);
-    for _ in 0..HALVINGS {
-        let middle = f64::sqrt(few * many);
-        if coverage_factor(middle) > factor {
-            few = middle;
-        } else {
-            many = middle;
-        }
-    }
-    many
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn a_cautious_factor_is_that_of_its_only_part() {
-        let of_three = coverage_factor(3.0);
-        assert!((cautious_factor(&[(2.0, 3.0)], 0.0) - of_three).abs() < 1e-12);
-        assert!((freedom_of(of_three) - 3.0).abs() < 1e-9);
-        // Two parts alike have the factor of each, where Welch and Satterthwaite have that of
-        // six degrees of freedom.
-        let both = cautious_factor(&[(2.0, 3.0), (2.0, 3.0)], 0.0);
-        assert!((both - of_three).abs() < 1e-12);
-    }
 }

@@ -30,7 +30,8 @@ pub struct ExpectedMoment {
 }
 
 /// Heats a load by the campaign's heat balance under a clear sky, from `start_above_ambient_k`
-/// at the first of some times; `None` where there is no heat balance.
+/// at the first of some times; `None` where there is no heat balance, or one of a sensor
+/// that lay flat, whose irradiance is not that on the plane that faces the sun.
 ///
 /// dT/dt = (g G − u (T − Ta))/(m c), by the midpoint rule in steps of a minute,
 /// up to the boiling point.
@@ -40,6 +41,9 @@ pub fn expect(
     start_above_ambient_k: f64,
     times_us: &[i64],
 ) -> Option<Expected> {
+    if assessment.tested.lies_flat() {
+        return None;
+    }
     let region = assessment.heat_balance.as_ref()?.region();
     let ambient_c = assessment.s580.mean_ambient_c()?;
     let sky = LocalSky::over(&assessment.tested.campaign.site);

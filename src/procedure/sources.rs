@@ -34,8 +34,8 @@ const DISTANCE: Estimated = Estimated {
     standard: 0.10,
 };
 
-/// Temperatures between which a thermometer is used, °C: water from the tap to the boil. What
-/// it reads at one end is off by as much as at the other, and need not be off alike.
+/// Temperatures between which a thermometer is used, °C: water from the tap to the boil. What is
+/// known of it holds at either end, and what it is off by at one says nothing of the other.
 /// Common practice, no published source.
 pub const COLD_END_C: f64 = 20.0;
 /// See [`COLD_END_C`].
@@ -79,6 +79,11 @@ impl Source {
     /// Whether it is a thermometer's error of scale.
     pub fn is_scale(self) -> bool {
         matches!(self, Source::WaterScale | Source::AmbientScale)
+    }
+
+    /// Whether it is an error of irradiance.
+    pub fn is_irradiance(self) -> bool {
+        self == Source::Irradiance || self.is_estimate()
     }
 
     /// Whether it comes of an estimate in place of a measurement.

@@ -8,7 +8,7 @@ use super::site::local_boiling_point_c;
 use super::split::{Piece, split};
 use crate::campaign::Campaign;
 use crate::campaign::find::CAMPAIGN_FILE;
-use crate::campaign::model::{IrradianceEstimate, RunPlan};
+use crate::campaign::model::{IrradianceEstimate, Plane, RunPlan};
 use crate::error::{Error, Problem, Problems, Result};
 use crate::hash::sha256_hex;
 use crate::logs::account::Account;
@@ -138,6 +138,12 @@ impl Tested {
     /// Whether irradiance is estimated.
     pub fn estimates_irradiance(&self) -> bool {
         self.campaign.instruments.irradiance_estimate.is_some()
+    }
+
+    /// Whether irradiance is that of a sensor that lies flat, not turned to the sun.
+    pub fn lies_flat(&self) -> bool {
+        let plane = self.campaign.instruments.irradiance_plane;
+        plane == Some(Plane::Horizontal) && !self.estimates_irradiance()
     }
 
     /// Whether a log gave irradiance, measured or as the base of an estimate.

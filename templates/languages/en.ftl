@@ -126,7 +126,7 @@ page-no-rating = no rating
 # { $way }: "by a clear-sky model", "from the log of a station nearby" and the like.
 headline-irradiance-estimated = irradiance estimated { $way }
 # What of the ± comes from what. These lines stand below the number, in small letters.
-headline-shares = of its variance, scatter and days have { $scatter } %, instruments { $instruments } %
+headline-parts-of-square = of the square of the ±, scatter and days make { $scatter } %, instruments { $instruments } %
 headline-one-day = measured on one day, or on days of which none can be left out: what another day would read is not in the ±, so this is no 95 % range
 headline-budget-in = the budget is in section { $section }
 headline-budget-assumed = some instruments are assumed; the budget is in section { $section }
@@ -152,8 +152,8 @@ headline-may-not-heat-at = At { $irradiance } W/m² water may not get { $journey
 headline-does-not-heat = At that irradiance water does not get { $journey }
 headline-does-not-heat-at = At { $irradiance } W/m² water does not get { $journey }
 headline-two-kilograms = two kilograms
-headline-heat-ends = the useful heat ends near { $end } (95 %: { $range })
-headline-heat-ends-or-boils = the useful heat ends near { $end } (95 %: { $range }, where water boils)
+headline-heat-ends = the useful heat ends near { $end } ({ $range })
+headline-heat-ends-or-boils = the useful heat ends near { $end } ({ $range }, where water boils)
 headline-boils-first = the water boils before the useful heat ends
 # From where to where water is heated. { $degrees } is the next message with its unit.
 journey = from { $degrees }
@@ -407,7 +407,7 @@ page-uncertainty-of-source = its standard uncertainty
 page-uncertainty-type = type
 page-uncertainty-sensitivity = sensitivity
 page-uncertainty-of-rating = in Ps(50)
-page-uncertainty-part = share of the variance
+page-uncertainty-part = share of ±²
 
 ## Heat balance
 
@@ -455,13 +455,13 @@ section-cooking = What it means for cooking
 page-cooking-water = water
 # [journey] is put in by the program: "from 20 to 95 °C", the message journey.
 page-cooking-time = time [journey]
-page-cooking-range = 95 % range
-page-cooking-boiling = to boiling (95 %)
+page-cooking-range = range
+page-cooking-boiling = to boiling
 page-foods-food = food
 page-foods-specific-heat = specific heat
 page-foods-cooked = cooked at
 page-foods-amount = amount
-page-foods-range = 95 % range
+page-foods-range = range
 page-year = Clear days through the year
 page-year-month = month
 page-year-hours = hours with enough sun
@@ -754,9 +754,9 @@ source-specific-heat = IAPWS-IF97, 10 °C to 95 °C
 ## Regression and uncertainty: what the budget comes to
 
 # { $rating }: rating-with-uncertainty. { $freedom }: a number, or freedom-large.
-budget-result = Ps(50) = { $rating }. Expanded uncertainty ± { $expanded } W: combined { $combined } W times k = { $factor }, Student's t for 95 % and { $freedom } effective degrees of freedom (JCGM 100:2008, Welch–Satterthwaite).
+budget-result-parts = Ps(50) = { $rating }. Expanded uncertainty ± { $expanded } W: scatter and days times { $of_days }, Student's t for 95 %, and instruments times 1.96, as the root of the sum of squares. That is { $factor } times the combined { $combined } W. JCGM 100:2008, G.4, takes one t for all; with few days that was too narrow in simulations.
 freedom-large = over 1000
-budget-note-shares = Last column: each line's share of the variance, the square of what is combined; a share below zero belongs to an error that takes part of another one back. Type A: by statistics of the intervals; B: otherwise. Errors of instruments are taken as common to all intervals: those of irradiance, mass, specific heat and time scale the whole line and never show in the scatter; the offset of a thermometer cancels in the rise of the water and moves Td, and its error of scale is in both.
+budget-note-squares = Last column: each line's share of the square of the expanded uncertainty, in which scatter and days count with their Student's t; a share below zero belongs to an error that takes part of another one back. Type A: by statistics of the intervals; B: otherwise. Errors of instruments are taken as common to all intervals: those of irradiance, mass, specific heat and time scale the whole line and never show in the scatter; the offset of a thermometer cancels in the rise of the water and moves Td, and its error of scale is in both.
 budget-note-thermometer = What is known of a thermometer is taken to hold at { $cold } and at { $hot }, independently of each other: an offset of u/√2, and an error of scale about { $about } that is u/√2 at either end (common practice, no published source). Water and air read by one instrument share both.
 # { $sources }: a list of the messages that begin with source-, with ";" between them.
 budget-note-sources = What the tester did not state is from: { $sources }. Limits without more knowledge are taken as rectangular, u = limit/√3 (JCGM 100:2008, 4.3.7).
@@ -774,8 +774,8 @@ drawn-none = No Monte Carlo check: irradiance is so uncertain that some draws of
 drawn = Monte Carlo check (JCGM 101:2008): the same errors drawn { $trials } times through readings, power, regression and line give { $lower } to { $upper } W for 95 %.
 drawn-deviation = Monte Carlo check (JCGM 101:2008): the same errors drawn { $trials } times through readings, power, regression and line give { $lower } to { $upper } W for 95 %, standard deviation { $deviation } W.
 drawn-agrees = The ends of both intervals lie within { $tolerance } W, the tolerance of JCGM 101 for one significant digit: the budget holds.
-drawn-narrower = That is { $apart } W from the budget's interval, where JCGM 101 allows { $tolerance } W for one significant digit. The draws reach less far: errors within limits end where a normal distribution goes on. The budget is on the safe side.
-drawn-wider-few-days = That is { $apart } W from the budget's interval, where JCGM 101 allows { $tolerance } W for one significant digit. The tails of Student's t for so few degrees of freedom weigh more in the draws; more days bring the two together. The wider end of both is printed.
+drawn-narrower-all = That is { $apart } W from the budget's interval, where JCGM 101 allows { $tolerance } W for one significant digit. The draws reach less far: the budget is on the safe side.
+drawn-wider = That is { $apart } W from the budget's interval, where JCGM 101 allows { $tolerance } W for one significant digit. The draws reach further, and the wider end of both is printed.
 drawn-wider-skewed = That is { $apart } W from the budget's interval, where JCGM 101 allows { $tolerance } W for one significant digit. Dividing by an irradiance that may be far off skews the draws; a better known sensor brings the two together. The wider end of both is printed.
 drawn-unsettled = The draws had not settled within a fifth of that tolerance when they stopped.
 
@@ -833,6 +833,7 @@ days-left-out = Whatever days do, in level or in slope, is in the uncertainty: e
     [one] { $freedom } degree
    *[other] { $freedom } degrees
 } of freedom.
+days-cannot-be-left-out = None of the days can be left out, since the others give no line: the uncertainty rests on the intervals, and what days do is not in it.
 days-left-out-two = Each of the { $days } days is left out in turn, and the rating's moves give its scatter, with { $freedom ->
     [one] { $freedom } degree
    *[other] { $freedom } degrees
@@ -848,7 +849,7 @@ influence-one = { $date } { $time } (Cook's distance { $distance }; without it P
 
 ## Regression and uncertainty: the figure beside the budget
 
-spread-caption = Left: residuals in order of size against those of a normal distribution; on the dashed line if they are normal. Right: the line with its 95 % band, dark from scatter and days, light with the instruments.
+spread-caption = Left: residuals in order of size against those of a normal distribution; on the dashed line if they are normal. Right: the line with its band, dark from scatter and days, light with the instruments.
 # Read out to those who do not see the figure.
 spread-alt = Two panels. Normal quantile plot of { $points } residuals. The line with its 95 percent band: at 50 kelvin { $power } watts, plus or minus { $scatter } watts from scatter and days, plus or minus { $expanded } watts with the instruments.
 
@@ -895,7 +896,7 @@ balance-one-day-remedy = test on other days
 balance-irradiance-hardly-varied = irradiance hardly varied ({ $range } W/m²): gain and loss are told apart by the water's temperature alone, and what is said of another irradiance rests on the model
 balance-irradiance-hardly-varied-remedy = test in weaker and in stronger sun
 # { $range }: "-0.10 to 0.90".
-balance-loss-not-shown = the loss is { $loss } W/K and may be none (95 %: { $range } W/K)
+balance-loss-not-shown = the loss is { $loss } W/K and may be none ({ $range } W/K)
 balance-loss-not-shown-remedy = test over a wider range of water temperatures, and on more days
 cooking-opinion = The times, amounts and months in this section, and the heating time on page one, are an interpretation: they follow from the test and from the assumptions named here, and were not measured.
 cooking-no-line = Without a line nothing can be said about heating times.
@@ -913,8 +914,8 @@ cooking-amount-or-more = { $amount } or more
 cooking-cooked-at = { $temperature } for { $time }
 cooking-amount-range = { $lowest } to { $highest }
 cooking-amount-up-to = up to { $highest }; it may not get there
-cooking-heat-ends = At { $irradiance } W/m² the useful heat ends at a water temperature of { $end } (95 %: { $range }), where the power reaches zero; water boils at { $boiling } here.
-cooking-heat-ends-or-boils = At { $irradiance } W/m² the useful heat ends at a water temperature of { $end } (95 %: { $range }), where the power reaches zero; it may also go on until the water boils, at { $boiling } here.
+cooking-heat-ends = At { $irradiance } W/m² the useful heat ends at a water temperature of { $end } ({ $range }), where the power reaches zero; water boils at { $boiling } here.
+cooking-heat-ends-or-boils = At { $irradiance } W/m² the useful heat ends at a water temperature of { $end } ({ $range }), where the power reaches zero; it may also go on until the water boils, at { $boiling } here.
 cooking-ends-perhaps = Water boils at { $boiling } here, probably before the useful heat ends: the range of that end reaches down to { $lowest }.
 cooking-ends-above = Water boils at { $boiling } here, before the useful heat ends.
 cooking-never-ends = The power does not fall, so it shows no end of the useful heat; water boils at { $boiling } here.
@@ -925,6 +926,8 @@ cooking-air-mean = Ambient { $ambient }, the mean of the used intervals.
 cooking-air-asked = Ambient { $ambient }, as the campaign asks.
 cooking-assumed-load = The load takes up the same power as the load tested; far smaller or larger loads take up less or more, and the heat that the pot itself stores is left out. Below and above the temperatures of the used intervals the line is carried on straight.
 cooking-assumed-edges = Ranges run along the edges of the 95 % band of the power, instruments included. They hold for the mean of many heatings, not for a single one under a cloud.
+cooking-assumed-edges-one-day = Ranges run along the edges of the band of the power, instruments included. It is of one day and no 95 % band: on another day the times may lie outside.
+cooking-no-months = No months are given: irradiance was measured in the horizontal plane, and the sun of a clear day is that on the plane that faces it.
 cooking-assumed-water = Water is not food: food heats more slowly, and a lid that is lifted costs many minutes.
 food-potatoes = potatoes, in pieces
 food-carrots = carrots, in pieces
@@ -938,7 +941,7 @@ food-fish = fish (cod)
 # What is in brackets is a range: 3.1 MJ (2.9 – 3.3).
 year-heat = { $best } MJ ({ $range })
 year-water = { $best } L ({ $range })
-year-note-balance = Estimated for the 15th of each month under a sky without clouds (Ineichen and Perez 2002), counting the hours with { $irradiance } W/m² or more on the plane normal to the beam; every cloudy or hazy hour takes its part away. Heat: by the heat balance at each moment's irradiance, into water { $difference } K warmer than the air; the mean of the months is { $mean } kWh a day. Ambient { $ambient } all year, the cooker aimed all day; in brackets 95 % ranges, from its uncertainty alone.
+year-note-balance = Estimated for the 15th of each month under a sky without clouds (Ineichen and Perez 2002), counting the hours with { $irradiance } W/m² or more on the plane normal to the beam; every cloudy or hazy hour takes its part away. Heat: by the heat balance at each moment's irradiance, into water { $difference } K warmer than the air; the mean of the months is { $mean } kWh a day. Ambient { $ambient } all year, the cooker aimed all day; in brackets ranges, from its uncertainty alone.
 year-note-water = Water: loads of { $load } one after the other, each from { $start } to { $end } and held for { $time } (Ciochetti and Metcalf 1984, from memory); 1 kg is taken as 1 L. WHO finds that viruses die only slowly between 60 °C and 65 °C: where you can, bring water to a rolling boil, and read the caution on drinking water. For clear water only; heat takes away no poison.
 fuel-name = fuel
 fuel-heat = heat on a clear day
@@ -1191,7 +1194,7 @@ figure-rating = { $power } W at 50 K
 figure-key-used = used intervals ({ $count })
 figure-key-aside = set aside ({ $count })
 # A line in two bands: the inner one of the scatter, the outer one of the instruments, too.
-figure-key-line = line; 95 %: scatter, with instruments
+figure-key-line = line, with scatter, with instruments
 
 ## Figures: residuals and their spread
 
@@ -1202,7 +1205,7 @@ figure-start = local time at the start
 figure-expected = expected, standard deviations
 # Upright, up to 22 letters: how far a point is above the line.
 figure-residual = Ps minus line, W
-figure-band = line with 95 % band, W
+figure-band = line with its band, W
 # A day in a key.
 figure-day = { $day } { $month }
 

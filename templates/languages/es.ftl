@@ -120,7 +120,7 @@ headline-unit-one-day = W (un día)
 page-no-rating = sin calificación
 # { $way }: "by a clear-sky model", "from the log of a station nearby" and the like.
 headline-irradiance-estimated = irradiancia estimada { $way }
-headline-shares = de su varianza, la dispersión y los días tienen el { $scatter } %, los instrumentos el { $instruments } %
+headline-parts-of-square = del cuadrado del ±, la dispersión y los días son el { $scatter } %, los instrumentos el { $instruments } %
 headline-one-day = medida en un solo día, o en días de los que no se puede dejar fuera ninguno: lo que daría otro día no está en el ±, así que este no es un margen del 95 %
 headline-budget-in = el balance de incertidumbre está en la sección { $section }
 headline-budget-assumed = algunos instrumentos son supuestos; el balance de incertidumbre está en la sección { $section }
@@ -147,8 +147,8 @@ headline-may-not-heat-at = Con { $irradiance } W/m², puede que el agua no llegu
 headline-does-not-heat = Con esa irradiancia, el agua no llega { $journey }
 headline-does-not-heat-at = Con { $irradiance } W/m², el agua no llega { $journey }
 headline-two-kilograms = dos kilogramos
-headline-heat-ends = el calor útil termina cerca de { $end } (95 %: { $range })
-headline-heat-ends-or-boils = el calor útil termina cerca de { $end } (95 %: { $range }, donde hierve el agua)
+headline-heat-ends = el calor útil termina cerca de { $end } ({ $range })
+headline-heat-ends-or-boils = el calor útil termina cerca de { $end } ({ $range }, donde hierve el agua)
 headline-boils-first = el agua hierve antes de que termine el calor útil
 # From where to where water is heated. { $degrees } is the next message with its unit.
 journey = de { $degrees }
@@ -414,7 +414,7 @@ page-uncertainty-of-source = su incertidumbre estándar
 page-uncertainty-type = tipo
 page-uncertainty-sensitivity = sensibilidad
 page-uncertainty-of-rating = en Ps(50)
-page-uncertainty-part = parte de la varianza
+page-uncertainty-part = parte de ±²
 section-heat-balance = Balance térmico
 page-balance-quantity = magnitud
 balance-what = El agua absorbe lo que la cocina gana del sol menos lo que pierde al aire: P = g·G − u·Td, con la irradiancia G y la diferencia de temperatura Td. Así se puede decir la potencia a cualquier irradiancia. La calificación escala las pérdidas con el sol; esto no.
@@ -459,13 +459,13 @@ section-cooking = Qué significa para cocinar
 page-cooking-water = agua
 # [journey] is put in by the program: "from 20 °C to 95 °C", the message journey.
 page-cooking-time = tiempo [journey]
-page-cooking-range = margen 95 %
-page-cooking-boiling = hasta hervir (95 %)
+page-cooking-range = margen
+page-cooking-boiling = hasta hervir
 page-foods-food = alimento
 page-foods-specific-heat = calor específico
 page-foods-cooked = se cuece a
 page-foods-amount = cantidad
-page-foods-range = margen 95 %
+page-foods-range = margen
 page-year = Días despejados a lo largo del año
 page-year-month = mes
 page-year-hours = horas con sol suficiente
@@ -767,9 +767,9 @@ source-specific-heat = IAPWS-IF97, 10 °C a 95 °C
 ## Regression and uncertainty: what the budget comes to
 
 # { $rating }: rating-with-uncertainty. { $freedom }: a number, or freedom-large.
-budget-result = Ps(50) = { $rating }. Incertidumbre expandida ± { $expanded } W: combinada { $combined } W por k = { $factor }, t de Student para el 95 % y { $freedom } grados efectivos de libertad (JCGM 100:2008, Welch–Satterthwaite).
+budget-result-parts = Ps(50) = { $rating }. Incertidumbre expandida ± { $expanded } W: dispersión y días por { $of_days }, t de Student para el 95 %, e instrumentos por 1.96, como raíz de la suma de los cuadrados. Eso es { $factor } veces la combinada de { $combined } W. JCGM 100:2008, G.4, toma una sola t para todo; con pocos días eso resultó demasiado estrecho en simulaciones.
 freedom-large = más de 1000
-budget-note-shares = Última columna: la parte de cada línea en la varianza, el cuadrado de la incertidumbre combinada; una parte menor que cero es de un error que anula una parte de otro. Tipo A: por estadística de los intervalos; B: de otro modo. Los errores de los instrumentos se toman como comunes a todos los intervalos: los de la irradiancia, la masa, el calor específico y el tiempo cambian la escala de toda la recta y nunca aparecen en la dispersión; el error constante de un termómetro se anula en la subida del agua y desplaza Td, y su error de escala está en ambas.
+budget-note-squares = Última columna: la parte de cada línea en el cuadrado de la incertidumbre expandida, en el que la dispersión y los días cuentan con su t de Student; una parte menor que cero es de un error que anula una parte de otro. Tipo A: por estadística de los intervalos; B: de otro modo. Los errores de los instrumentos se toman como comunes a todos los intervalos: los de la irradiancia, la masa, el calor específico y el tiempo cambian la escala de toda la recta y nunca aparecen en la dispersión; el error constante de un termómetro se anula en la subida del agua y desplaza Td, y su error de escala está en ambas.
 budget-note-thermometer = Lo que se sabe de un termómetro se toma como válido a { $cold } y a { $hot }, de forma independiente: un error constante de u/√2, y un error de escala en torno a { $about } que es u/√2 en cada extremo (práctica habitual, sin fuente publicada). El agua y el aire leídos con un mismo instrumento comparten ambos.
 # { $sources }: a list of the messages that begin with source-, with ";" between them.
 budget-note-sources = Lo que no indicó quien ensayó procede de: { $sources }. Los límites sin más conocimiento se toman como rectangulares, u = límite/√3 (JCGM 100:2008, 4.3.7).
@@ -787,8 +787,8 @@ drawn-none = Sin comprobación de Monte Carlo: la irradiancia es tan incierta qu
 drawn = Comprobación de Monte Carlo (JCGM 101:2008): los mismos errores, sorteados { $trials } veces a través de lecturas, potencia, regresión y recta, dan de { $lower } a { $upper } W para el 95 %.
 drawn-deviation = Comprobación de Monte Carlo (JCGM 101:2008): los mismos errores, sorteados { $trials } veces a través de lecturas, potencia, regresión y recta, dan de { $lower } a { $upper } W para el 95 %, desviación estándar { $deviation } W.
 drawn-agrees = Los extremos de ambos intervalos distan menos de { $tolerance } W, la tolerancia de JCGM 101 para una cifra significativa: el balance de incertidumbre se sostiene.
-drawn-narrower = Eso dista { $apart } W del intervalo del balance, donde JCGM 101 admite { $tolerance } W para una cifra significativa. Los sorteos llegan menos lejos: los errores con límites terminan donde una distribución normal continúa. El balance está del lado seguro.
-drawn-wider-few-days = Eso dista { $apart } W del intervalo del balance, donde JCGM 101 admite { $tolerance } W para una cifra significativa. Las colas de la t de Student con tan pocos grados de libertad pesan más en los sorteos; más días acercan ambos. De los dos extremos se imprime el que llega más lejos.
+drawn-narrower-all = Eso dista { $apart } W del intervalo del balance, donde JCGM 101 admite { $tolerance } W para una cifra significativa. Los sorteos llegan menos lejos: el balance está del lado seguro.
+drawn-wider = Eso dista { $apart } W del intervalo del balance, donde JCGM 101 admite { $tolerance } W para una cifra significativa. Los sorteos llegan más lejos, y de los dos extremos se imprime el que llega más lejos.
 drawn-wider-skewed = Eso dista { $apart } W del intervalo del balance, donde JCGM 101 admite { $tolerance } W para una cifra significativa. Dividir por una irradiancia que puede estar muy errada hace asimétricos los sorteos; un sensor mejor conocido acerca ambos. De los dos extremos se imprime el que llega más lejos.
 drawn-unsettled = Los sorteos no se habían estabilizado dentro de un quinto de esa tolerancia cuando se detuvieron.
 
@@ -847,6 +847,7 @@ days-left-out = Lo que hagan los días, en nivel o en pendiente, está en la inc
         [one] { $freedom } grado
        *[other] { $freedom } grados
     } de libertad.
+days-cannot-be-left-out = No se puede dejar fuera ningún día, pues los demás no dan una recta: la incertidumbre se apoya en los intervalos, y lo que hacen los días no está en ella.
 days-left-out-two = Cada uno de los { $days } días se deja fuera por turno, y lo que se mueve la calificación da su dispersión, con { $freedom ->
         [one] { $freedom } grado
        *[other] { $freedom } grados
@@ -862,7 +863,7 @@ influence-one = { $date } { $time } (distancia de Cook { $distance }; sin él, P
 
 ## Regression and uncertainty: the figure beside the budget
 
-spread-caption = Izquierda: residuos por orden de tamaño frente a los de una distribución normal; sobre la línea discontinua si son normales. Derecha: la recta con su banda del 95 %, oscura por dispersión y días, clara con los instrumentos.
+spread-caption = Izquierda: residuos por orden de tamaño frente a los de una distribución normal; sobre la línea discontinua si son normales. Derecha: la recta con su banda, oscura por dispersión y días, clara con los instrumentos.
 # Read out to those who do not see the figure.
 spread-alt = Dos paneles. Gráfico de cuantiles normales de { $points } residuos. La recta con su banda del 95 por ciento: a 50 kelvin { $power } vatios, más o menos { $scatter } vatios por dispersión y días, más o menos { $expanded } vatios con los instrumentos.
 
@@ -902,7 +903,7 @@ balance-one-day = todo se midió en un solo día, o en días de los que no se pu
 balance-one-day-remedy = ensaye otros días
 balance-irradiance-hardly-varied = la irradiancia apenas varió ({ $range } W/m²): la ganancia y la pérdida se distinguen solo por la temperatura del agua, y lo que se dice de otra irradiancia descansa en el modelo
 balance-irradiance-hardly-varied-remedy = ensaye con un sol más débil y con uno más fuerte
-balance-loss-not-shown = la pérdida es de { $loss } W/K y puede ser nula (95 %: { $range } W/K)
+balance-loss-not-shown = la pérdida es de { $loss } W/K y puede ser nula ({ $range } W/K)
 balance-loss-not-shown-remedy = ensaye en un margen más amplio de temperaturas del agua, y en más días
 cooking-opinion = Los tiempos, las cantidades y los meses de esta sección, y el tiempo de calentamiento de la primera página, son una interpretación: se deducen del ensayo y de los supuestos que aquí se nombran, y no se midieron.
 
@@ -924,8 +925,8 @@ cooking-amount-or-more = { $amount } o más
 cooking-cooked-at = { $temperature } durante { $time }
 cooking-amount-range = { $lowest } a { $highest }
 cooking-amount-up-to = hasta { $highest }; puede no llegar
-cooking-heat-ends = Con { $irradiance } W/m², el calor útil termina a una temperatura del agua de { $end } (95 %: { $range }), donde la potencia llega a cero; aquí el agua hierve a { $boiling }.
-cooking-heat-ends-or-boils = Con { $irradiance } W/m², el calor útil termina a una temperatura del agua de { $end } (95 %: { $range }), donde la potencia llega a cero; también puede durar hasta que el agua hierva, aquí a { $boiling }.
+cooking-heat-ends = Con { $irradiance } W/m², el calor útil termina a una temperatura del agua de { $end } ({ $range }), donde la potencia llega a cero; aquí el agua hierve a { $boiling }.
+cooking-heat-ends-or-boils = Con { $irradiance } W/m², el calor útil termina a una temperatura del agua de { $end } ({ $range }), donde la potencia llega a cero; también puede durar hasta que el agua hierva, aquí a { $boiling }.
 cooking-ends-perhaps = Aquí el agua hierve a { $boiling }, probablemente antes de que termine el calor útil: el margen de ese final baja hasta { $lowest }.
 cooking-ends-above = Aquí el agua hierve a { $boiling }, antes de que termine el calor útil.
 cooking-never-ends = La potencia no baja, de modo que no muestra ningún final del calor útil; aquí el agua hierve a { $boiling }.
@@ -936,6 +937,8 @@ cooking-air-mean = Ambiente a { $ambient }, la media de los intervalos utilizado
 cooking-air-asked = Ambiente a { $ambient }, como pide la campaña.
 cooking-assumed-load = La carga absorbe la misma potencia que la carga ensayada; cargas mucho menores o mayores absorben menos o más, y no se cuenta el calor que almacena la propia olla. Por debajo y por encima de las temperaturas de los intervalos utilizados, la recta se prolonga tal cual, en línea recta.
 cooking-assumed-edges = Los márgenes siguen los bordes de la banda del 95 % de la potencia, instrumentos incluidos. Valen para la media de muchos calentamientos, no para uno solo bajo una nube.
+cooking-assumed-edges-one-day = Los márgenes siguen los bordes de la banda de la potencia, instrumentos incluidos. Es de un solo día y no del 95 %: otro día los tiempos pueden quedar fuera.
+cooking-no-months = No se dan meses: la irradiancia se midió en el plano horizontal, y el sol de un día despejado es el del plano que lo mira.
 cooking-assumed-water = El agua no es comida: los alimentos se calientan más despacio, y levantar la tapa cuesta muchos minutos.
 food-potatoes = papas (patatas), en trozos
 food-carrots = zanahorias, en trozos
@@ -951,7 +954,7 @@ food-fish = pescado (bacalao)
 year-heat = { $best } MJ ({ $range })
 # As in English
 year-water = { $best } L ({ $range })
-year-note-balance = Estimado para el día 15 de cada mes con un cielo sin nubes (Ineichen y Perez 2002), contando las horas con { $irradiance } W/m² o más en el plano normal a la radiación directa; cada hora nublada o brumosa le quita su parte. Calor: según el balance térmico con la irradiancia de cada momento, hacia agua { $difference } K más caliente que el aire; la media de los meses es de { $mean } kWh al día. Ambiente a { $ambient } todo el año, la cocina orientada todo el día; entre paréntesis, márgenes del 95 %, debidos solo a la incertidumbre del balance térmico.
+year-note-balance = Estimado para el día 15 de cada mes con un cielo sin nubes (Ineichen y Perez 2002), contando las horas con { $irradiance } W/m² o más en el plano normal a la radiación directa; cada hora nublada o brumosa le quita su parte. Calor: según el balance térmico con la irradiancia de cada momento, hacia agua { $difference } K más caliente que el aire; la media de los meses es de { $mean } kWh al día. Ambiente a { $ambient } todo el año, la cocina orientada todo el día; entre paréntesis, márgenes, debidos solo a la incertidumbre del balance térmico.
 year-note-water = Agua: cargas de { $load } una tras otra, cada una de { $start } a { $end } y mantenida durante { $time } (Ciochetti y Metcalf 1984, de memoria); 1 kg se toma como 1 L. La OMS constata que los virus mueren solo despacio entre 60 °C y 65 °C: siempre que pueda, lleve el agua a ebullición a borbotones, y lea la advertencia sobre el agua para beber. Solo para agua clara; el calor no elimina venenos.
 fuel-name = combustible
 fuel-heat = calor en un día despejado
@@ -1209,7 +1212,7 @@ figure-rating = { $power } W a 50 K
 figure-key-used = intervalos utilizados ({ $count })
 figure-key-aside = descartados ({ $count })
 # A line in two bands: the inner one of the scatter, the outer one of the instruments, too.
-figure-key-line = recta; 95 %: dispersión, con instrumentos
+figure-key-line = recta, con dispersión, con instrumentos
 
 ## Figures: residuals and their spread
 
@@ -1220,7 +1223,7 @@ figure-start = hora local al inicio
 figure-expected = esperado, desviaciones estándar
 # Upright, up to 22 letters: how far a point is above the line.
 figure-residual = Ps menos recta, W
-figure-band = recta con banda del 95 %, W
+figure-band = recta con su banda, W
 # A day in a key.
 figure-day = { $day } de { $month }
 

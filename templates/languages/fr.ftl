@@ -131,7 +131,7 @@ headline-unit-one-day = W (un jour)
 page-no-rating = pas d’évaluation
 # { $way }: "by a clear-sky model", "from the log of a station nearby" and the like.
 headline-irradiance-estimated = éclairement estimé { $way }
-headline-shares = de sa variance, la dispersion et les jours ont { $scatter } %, les instruments { $instruments } %
+headline-parts-of-square = du carré du ±, la dispersion et les jours font { $scatter } %, les instruments { $instruments } %
 headline-one-day = mesurée en un seul jour, ou en des jours dont aucun ne peut être laissé de côté : ce que donnerait un autre jour n’est pas dans le ±, ce n’est donc pas une plage à 95 %
 headline-budget-in = le bilan d’incertitude est à la section { $section }
 headline-budget-assumed = certains instruments sont supposés ; le bilan d’incertitude est à la section { $section }
@@ -158,8 +158,8 @@ headline-may-not-heat-at = Sous { $irradiance } W/m², l’eau risque de ne pas 
 headline-does-not-heat = Sous cet éclairement, l’eau ne passe pas { $journey }
 headline-does-not-heat-at = Sous { $irradiance } W/m², l’eau ne passe pas { $journey }
 headline-two-kilograms = deux kilogrammes
-headline-heat-ends = la chaleur utile cesse vers { $end } (95 % : { $range })
-headline-heat-ends-or-boils = la chaleur utile cesse vers { $end } (95 % : { $range }, où l’eau bout)
+headline-heat-ends = la chaleur utile cesse vers { $end } ({ $range })
+headline-heat-ends-or-boils = la chaleur utile cesse vers { $end } ({ $range }, où l’eau bout)
 headline-boils-first = l’eau bout avant que la chaleur utile ne cesse
 # From where to where water is heated. { $degrees } is the next message with its unit.
 journey = de { $degrees }
@@ -444,7 +444,7 @@ page-uncertainty-of-source = son incertitude-type
 page-uncertainty-type = type
 page-uncertainty-sensitivity = sensibilité
 page-uncertainty-of-rating = dans Ps(50)
-page-uncertainty-part = part de la variance
+page-uncertainty-part = part de ±²
 section-heat-balance = Bilan thermique
 page-balance-quantity = grandeur
 balance-what = L’eau reçoit ce que le cuiseur gagne du soleil moins ce qu’il perd dans l’air : P = g·G − u·Td, avec l’éclairement G et l’écart de température Td. La puissance peut donc être dite à tout éclairement. L’évaluation met les pertes à l’échelle du soleil ; ce bilan ne le fait pas.
@@ -489,13 +489,13 @@ section-cooking = Ce que cela signifie pour la cuisson
 page-cooking-water = eau
 # [journey] is put in by the program: "from 20 to 95 °C", the message journey.
 page-cooking-time = durée [journey]
-page-cooking-range = plage à 95 %
-page-cooking-boiling = jusqu’à l’ébullition (95 %)
+page-cooking-range = plage
+page-cooking-boiling = jusqu’à l’ébullition
 page-foods-food = aliment
 page-foods-specific-heat = chaleur massique
 page-foods-cooked = cuit à
 page-foods-amount = quantité
-page-foods-range = plage à 95 %
+page-foods-range = plage
 page-year = Les jours clairs au fil de l’année
 page-year-month = mois
 page-year-hours = heures d’assez de soleil
@@ -804,9 +804,9 @@ source-specific-heat = IAPWS-IF97, 10 °C à 95 °C
 ## Regression and uncertainty: what the budget comes to
 
 # { $rating }: rating-with-uncertainty. { $freedom }: a number, or freedom-large.
-budget-result = Ps(50) = { $rating }. Incertitude élargie ± { $expanded } W : composée { $combined } W fois k = { $factor }, t de Student pour 95 % et { $freedom } degrés de liberté effectifs (JCGM 100:2008, Welch–Satterthwaite).
+budget-result-parts = Ps(50) = { $rating }. Incertitude élargie ± { $expanded } W : dispersion et jours fois { $of_days }, t de Student pour 95 %, et instruments fois 1.96, en racine de la somme des carrés. C’est { $factor } fois l’incertitude composée de { $combined } W. JCGM 100:2008, G.4, prend un seul t pour tout ; avec peu de jours, c’était trop étroit dans des simulations.
 freedom-large = plus de 1000
-budget-note-shares = Dernière colonne : la part de chaque ligne dans la variance, le carré de l’incertitude composée ; une part inférieure à zéro est celle d’une erreur qui en annule une autre en partie. Type A : par la statistique des intervalles ; B : autrement. Les erreurs des instruments sont supposées communes à tous les intervalles : celles de l’éclairement, de la masse, de la chaleur massique et du temps multiplient toute la droite et n’apparaissent jamais dans la dispersion ; le décalage d’un thermomètre s’annule dans la montée de l’eau et déplace Td, et son erreur d’échelle est dans les deux.
+budget-note-squares = Dernière colonne : la part de chaque ligne dans le carré de l’incertitude élargie, où la dispersion et les jours comptent avec leur t de Student ; une part inférieure à zéro est celle d’une erreur qui en annule une autre en partie. Type A : par la statistique des intervalles ; B : autrement. Les erreurs des instruments sont supposées communes à tous les intervalles : celles de l’éclairement, de la masse, de la chaleur massique et du temps multiplient toute la droite et n’apparaissent jamais dans la dispersion ; le décalage d’un thermomètre s’annule dans la montée de l’eau et déplace Td, et son erreur d’échelle est dans les deux.
 budget-note-thermometer = Ce que l’on sait d’un thermomètre est supposé valoir à { $cold } et à { $hot }, indépendamment l’un de l’autre : un décalage de u/√2, et une erreur d’échelle autour de { $about } qui vaut u/√2 à chaque bout (pratique courante, sans source publiée). L’eau et l’air lus par un même instrument partagent les deux.
 # { $sources }: a list of the messages that begin with source-, with ";" between them.
 budget-note-sources = Ce que l’opérateur n’a pas indiqué vient de : { $sources }. Les limites dont on ne sait rien de plus sont prises comme rectangulaires, u = limite/√3 (JCGM 100:2008, 4.3.7).
@@ -824,8 +824,8 @@ drawn-none = Pas de vérification par Monte-Carlo : l’éclairement est si inc
 drawn = Vérification par Monte-Carlo (JCGM 101:2008) : les mêmes erreurs tirées { $trials } fois à travers relevés, puissance, régression et droite donnent { $lower } à { $upper } W pour 95 %.
 drawn-deviation = Vérification par Monte-Carlo (JCGM 101:2008) : les mêmes erreurs tirées { $trials } fois à travers relevés, puissance, régression et droite donnent { $lower } à { $upper } W pour 95 %, écart-type { $deviation } W.
 drawn-agrees = Les bouts des deux intervalles concordent à { $tolerance } W près, la tolérance de JCGM 101 pour un chiffre significatif : le bilan tient.
-drawn-narrower = C’est à { $apart } W de l’intervalle du bilan, là où JCGM 101 admet { $tolerance } W pour un chiffre significatif. Les tirages vont moins loin : des erreurs bornées s’arrêtent là où une loi normale continue. Le bilan est du côté sûr.
-drawn-wider-few-days = C’est à { $apart } W de l’intervalle du bilan, là où JCGM 101 admet { $tolerance } W pour un chiffre significatif. Les queues du t de Student pour si peu de degrés de liberté pèsent plus dans les tirages ; plus de jours rapprochent les deux. C’est le plus éloigné des deux bouts qui est imprimé.
+drawn-narrower-all = C’est à { $apart } W de l’intervalle du bilan, là où JCGM 101 admet { $tolerance } W pour un chiffre significatif. Les tirages vont moins loin : le bilan est du côté sûr.
+drawn-wider = C’est à { $apart } W de l’intervalle du bilan, là où JCGM 101 admet { $tolerance } W pour un chiffre significatif. Les tirages vont plus loin, et c’est le plus éloigné des deux bouts qui est imprimé.
 drawn-wider-skewed = C’est à { $apart } W de l’intervalle du bilan, là où JCGM 101 admet { $tolerance } W pour un chiffre significatif. Diviser par un éclairement qui peut être très faux rend les tirages asymétriques ; un capteur mieux connu rapproche les deux. C’est le plus éloigné des deux bouts qui est imprimé.
 drawn-unsettled = Les tirages ne s’étaient pas stabilisés à un cinquième de cette tolérance près quand ils se sont arrêtés.
 
@@ -883,6 +883,7 @@ days-left-out = Ce que font les jours, en niveau ou en pente, est dans l’incer
         [one] { $freedom } degré
        *[other] { $freedom } degrés
     } de liberté.
+days-cannot-be-left-out = Aucun des jours ne peut être laissé de côté, car les autres ne donnent pas de droite : l’incertitude repose sur les intervalles, et ce que font les jours n’y est pas.
 days-left-out-two = Chacun des { $days } jours est laissé de côté tour à tour, et les déplacements de l’évaluation donnent sa dispersion, avec { $freedom ->
         [one] { $freedom } degré
        *[other] { $freedom } degrés
@@ -938,7 +939,7 @@ balance-one-day = tout a été mesuré en un seul jour, ou en des jours dont auc
 balance-one-day-remedy = faites des essais d’autres jours
 balance-irradiance-hardly-varied = l’éclairement n’a guère varié ({ $range } W/m²) : le gain et la perte ne se distinguent que par la température de l’eau, et ce qui est dit d’un autre éclairement repose sur le modèle
 balance-irradiance-hardly-varied-remedy = faites des essais par un soleil plus faible et par un soleil plus fort
-balance-loss-not-shown = la perte est de { $loss } W/K et peut être nulle (95 % : { $range } W/K)
+balance-loss-not-shown = la perte est de { $loss } W/K et peut être nulle ({ $range } W/K)
 balance-loss-not-shown-remedy = faites des essais sur une plage plus large de températures de l’eau, et sur plus de jours
 cooking-opinion = Les durées, les quantités et les mois de cette section, ainsi que la durée de chauffage de la première page, sont une interprétation : ils découlent de l’essai et des hypothèses nommées ici, et n’ont pas été mesurés.
 
@@ -960,8 +961,8 @@ cooking-amount-or-more = { $amount } ou plus
 cooking-cooked-at = { $temperature } pendant { $time }
 cooking-amount-range = { $lowest } à { $highest }
 cooking-amount-up-to = jusqu’à { $highest } ; risque de ne pas y arriver
-cooking-heat-ends = Sous { $irradiance } W/m², la chaleur utile cesse à une température de l’eau de { $end } (95 % : { $range }), où la puissance atteint zéro ; l’eau bout ici à { $boiling }.
-cooking-heat-ends-or-boils = Sous { $irradiance } W/m², la chaleur utile cesse à une température de l’eau de { $end } (95 % : { $range }), où la puissance atteint zéro ; elle peut aussi durer jusqu’à ce que l’eau bouille, ici à { $boiling }.
+cooking-heat-ends = Sous { $irradiance } W/m², la chaleur utile cesse à une température de l’eau de { $end } ({ $range }), où la puissance atteint zéro ; l’eau bout ici à { $boiling }.
+cooking-heat-ends-or-boils = Sous { $irradiance } W/m², la chaleur utile cesse à une température de l’eau de { $end } ({ $range }), où la puissance atteint zéro ; elle peut aussi durer jusqu’à ce que l’eau bouille, ici à { $boiling }.
 cooking-ends-perhaps = L’eau bout ici à { $boiling }, probablement avant que la chaleur utile ne cesse : la plage de cette limite descend jusqu’à { $lowest }.
 cooking-ends-above = L’eau bout ici à { $boiling }, avant que la chaleur utile ne cesse.
 cooking-never-ends = La puissance ne descend pas, elle ne montre donc aucune fin de la chaleur utile ; l’eau bout ici à { $boiling }.
@@ -972,6 +973,8 @@ cooking-air-mean = Température ambiante { $ambient }, la moyenne des intervalle
 cooking-air-asked = Température ambiante { $ambient }, comme la campagne le demande.
 cooking-assumed-load = La charge absorbe la même puissance que la charge essayée ; des charges beaucoup plus petites ou plus grandes en absorbent moins ou plus, et la chaleur que la marmite elle-même emmagasine n’est pas comptée. En dessous et au-dessus des températures des intervalles retenus, la droite est prolongée telle quelle.
 cooking-assumed-edges = Les plages suivent les bords de la bande à 95 % de la puissance, instruments compris. Elles valent pour la moyenne de nombreux chauffages, non pour un seul sous un nuage.
+cooking-assumed-edges-one-day = Les plages suivent les bords de la bande de la puissance, instruments compris. Elle est d’un seul jour et non à 95 % : un autre jour, les temps peuvent en sortir.
+cooking-no-months = Aucun mois n’est donné : l’éclairement a été mesuré dans le plan horizontal, et le soleil d’un jour clair est celui du plan qui lui fait face.
 cooking-assumed-water = L’eau n’est pas un aliment : les aliments chauffent plus lentement, et un couvercle que l’on soulève coûte de nombreuses minutes.
 food-potatoes = pommes de terre, en morceaux
 food-carrots = carottes, en morceaux
@@ -987,7 +990,7 @@ food-fish = poisson (cabillaud)
 year-heat = { $best } MJ ({ $range })
 # As in English
 year-water = { $best } L ({ $range })
-year-note-balance = Estimation pour le 15 de chaque mois sous un ciel sans nuages (Ineichen et Perez 2002), en comptant les heures avec { $irradiance } W/m² ou plus dans le plan normal au rayonnement direct ; chaque heure de nuages ou de brume en retire sa part. Chaleur : d’après le bilan thermique sous l’éclairement de chaque instant, dans de l’eau plus chaude que l’air de { $difference } K ; la moyenne des mois est de { $mean } kWh par jour. Température ambiante { $ambient } toute l’année, cuiseur orienté toute la journée ; entre parenthèses, plages à 95 %, dues à la seule incertitude du bilan thermique.
+year-note-balance = Estimation pour le 15 de chaque mois sous un ciel sans nuages (Ineichen et Perez 2002), en comptant les heures avec { $irradiance } W/m² ou plus dans le plan normal au rayonnement direct ; chaque heure de nuages ou de brume en retire sa part. Chaleur : d’après le bilan thermique sous l’éclairement de chaque instant, dans de l’eau plus chaude que l’air de { $difference } K ; la moyenne des mois est de { $mean } kWh par jour. Température ambiante { $ambient } toute l’année, cuiseur orienté toute la journée ; entre parenthèses, plages, dues à la seule incertitude du bilan thermique.
 year-note-water = Eau : charges de { $load } l’une après l’autre, chacune portée de { $start } à { $end } et maintenue pendant { $time } (Ciochetti et Metcalf 1984, de mémoire) ; 1 kg est compté comme 1 L. L’OMS constate que les virus ne meurent que lentement entre 60 °C et 65 °C : quand vous le pouvez, portez l’eau à gros bouillons, et lisez la mise en garde sur l’eau de boisson. Pour l’eau claire seulement ; la chaleur n’enlève aucun poison.
 fuel-name = combustible
 fuel-heat = chaleur par jour clair
@@ -1247,7 +1250,7 @@ figure-rating = { $power } W à 50 K
 figure-key-used = intervalles retenus ({ $count })
 figure-key-aside = écartés ({ $count })
 # A line in two bands: the inner one of the scatter, the outer one of the instruments, too.
-figure-key-line = droite ; 95 % : dispersion, avec instruments
+figure-key-line = droite, avec dispersion, avec instruments
 
 ## Figures: residuals and their spread
 
@@ -1258,7 +1261,7 @@ figure-start = heure locale au début
 figure-expected = attendu, en écarts-types
 # Upright, up to 22 letters: how far a point is above the line.
 figure-residual = Ps moins droite, W
-figure-band = droite, bande 95 %, W
+figure-band = droite et sa bande, W
 # A day in a key.
 # As in English
 figure-day = { $day } { $month }

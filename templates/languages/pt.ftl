@@ -123,7 +123,7 @@ headline-unit-one-day = W (um dia)
 page-no-rating = sem avaliação
 # { $way }: "by a clear-sky model", "from the log of a station nearby" and the like.
 headline-irradiance-estimated = irradiância estimada { $way }
-headline-shares = da sua variância, a dispersão e os dias têm { $scatter } %, os instrumentos { $instruments } %
+headline-parts-of-square = do quadrado do ±, a dispersão e os dias fazem { $scatter } %, os instrumentos { $instruments } %
 headline-one-day = medida num só dia, ou em dias dos quais nenhum pode ficar de fora: o que outro dia daria não está no ±, por isso esta não é uma faixa de 95 %
 headline-budget-in = o balanço de incerteza está no capítulo { $section }
 headline-budget-assumed = alguns instrumentos são supostos; o balanço de incerteza está no capítulo { $section }
@@ -150,8 +150,8 @@ headline-may-not-heat-at = Com { $irradiance } W/m² é possível que a água n�
 headline-does-not-heat = Com essa irradiância a água não chega a aquecer { $journey }
 headline-does-not-heat-at = Com { $irradiance } W/m² a água não chega a aquecer { $journey }
 headline-two-kilograms = dois quilogramas
-headline-heat-ends = o calor útil acaba perto de { $end } (95 %: { $range })
-headline-heat-ends-or-boils = o calor útil acaba perto de { $end } (95 %: { $range }, onde a água ferve)
+headline-heat-ends = o calor útil acaba perto de { $end } ({ $range })
+headline-heat-ends-or-boils = o calor útil acaba perto de { $end } ({ $range }, onde a água ferve)
 headline-boils-first = a água ferve antes de o calor útil acabar
 # From where to where water is heated. { $degrees } is the next message with its unit.
 journey = de { $degrees }
@@ -421,7 +421,7 @@ page-uncertainty-of-source = sua incerteza-padrão
 page-uncertainty-type = tipo
 page-uncertainty-sensitivity = sensibilidade
 page-uncertainty-of-rating = em Ps(50)
-page-uncertainty-part = quota da variância
+page-uncertainty-part = quota de ±²
 section-heat-balance = Balanço térmico
 page-balance-quantity = grandeza
 balance-what = A água recebe o que o fogão ganha do sol menos o que perde para o ar: P = g·G − u·Td, com a irradiância G e a diferença de temperatura Td. Assim a potência pode ser dita a qualquer irradiância. A avaliação escala as perdas com o sol; este balanço não.
@@ -466,13 +466,13 @@ section-cooking = O que isto significa para cozinhar
 page-cooking-water = água
 # [journey] is put in by the program: "from 20 °C to 95 °C", the message journey.
 page-cooking-time = tempo [journey]
-page-cooking-range = faixa de 95 %
-page-cooking-boiling = até ferver (95 %)
+page-cooking-range = faixa
+page-cooking-boiling = até ferver
 page-foods-food = alimento
 page-foods-specific-heat = calor específico
 page-foods-cooked = cozido a
 page-foods-amount = quantidade
-page-foods-range = faixa de 95 %
+page-foods-range = faixa
 page-year = Dias de céu limpo ao longo do ano
 page-year-month = mês
 page-year-hours = horas com sol suficiente
@@ -774,9 +774,9 @@ source-specific-heat = IAPWS-IF97, 10 °C a 95 °C
 ## Regression and uncertainty: what the budget comes to
 
 # { $rating }: rating-with-uncertainty. { $freedom }: a number, or freedom-large.
-budget-result = Ps(50) = { $rating }. Incerteza expandida ± { $expanded } W: a combinada de { $combined } W vezes k = { $factor }, t de Student para 95 % e { $freedom } graus de liberdade efetivos (JCGM 100:2008, Welch–Satterthwaite).
+budget-result-parts = Ps(50) = { $rating }. Incerteza expandida ± { $expanded } W: dispersão e dias vezes { $of_days }, t de Student para 95 %, e instrumentos vezes 1.96, como raiz da soma dos quadrados. Isso é { $factor } vezes a combinada de { $combined } W. O JCGM 100:2008, G.4, usa um só t para tudo; com poucos dias isso foi estreito demais em simulações.
 freedom-large = mais de 1000
-budget-note-shares = Última coluna: a quota de cada linha na variância, o quadrado da incerteza combinada; uma quota menor que zero é de um erro que anula uma parte de outro. Tipo A: por estatística dos intervalos; B: de outro modo. Os erros dos instrumentos são tomados como comuns a todos os intervalos: os de irradiância, massa, calor específico e tempo mudam a escala de toda a reta e nunca aparecem na dispersão; o erro constante de um termômetro anula-se na subida da água e desloca Td, e o seu erro de escala está em ambas.
+budget-note-squares = Última coluna: a quota de cada linha no quadrado da incerteza expandida, em que a dispersão e os dias contam com o seu t de Student; uma quota menor que zero é de um erro que anula uma parte de outro. Tipo A: por estatística dos intervalos; B: de outro modo. Os erros dos instrumentos são tomados como comuns a todos os intervalos: os de irradiância, massa, calor específico e tempo mudam a escala de toda a reta e nunca aparecem na dispersão; o erro constante de um termômetro anula-se na subida da água e desloca Td, e o seu erro de escala está em ambas.
 budget-note-thermometer = O que se sabe de um termômetro é tomado como válido a { $cold } e a { $hot }, de forma independente: um erro constante de u/√2, e um erro de escala em torno de { $about } que é u/√2 em cada extremo (prática comum, sem fonte publicada). A água e o ar lidos por um mesmo instrumento partilham os dois.
 # { $sources }: a list of the messages that begin with source-, with ";" between them.
 budget-note-sources = O que o responsável pelo ensaio não indicou vem de: { $sources }. Limites sem mais conhecimento são tomados como retangulares, u = limite/√3 (JCGM 100:2008, 4.3.7).
@@ -794,8 +794,8 @@ drawn-none = Sem verificação por Monte Carlo: a irradiância é tão incerta q
 drawn = Verificação por Monte Carlo (JCGM 101:2008): os mesmos erros, sorteados { $trials } vezes através de leituras, potência, regressão e reta, dão { $lower } a { $upper } W para 95 %.
 drawn-deviation = Verificação por Monte Carlo (JCGM 101:2008): os mesmos erros, sorteados { $trials } vezes através de leituras, potência, regressão e reta, dão { $lower } a { $upper } W para 95 %, desvio-padrão { $deviation } W.
 drawn-agrees = Os extremos dos dois intervalos diferem no máximo { $tolerance } W, a tolerância do JCGM 101 para um algarismo significativo: o balanço de incerteza é válido.
-drawn-narrower = Isto fica a { $apart } W do intervalo do balanço, onde o JCGM 101 admite { $tolerance } W para um algarismo significativo. Os sorteios vão menos longe: erros dentro de limites acabam onde uma distribuição normal continua. O balanço está do lado seguro.
-drawn-wider-few-days = Isto fica a { $apart } W do intervalo do balanço, onde o JCGM 101 admite { $tolerance } W para um algarismo significativo. As caudas do t de Student com tão poucos graus de liberdade pesam mais nos sorteios; mais dias aproximam os dois. Dos dois extremos, imprime-se o que vai mais longe.
+drawn-narrower-all = Isto fica a { $apart } W do intervalo do balanço, onde o JCGM 101 admite { $tolerance } W para um algarismo significativo. Os sorteios vão menos longe: o balanço está do lado seguro.
+drawn-wider = Isto fica a { $apart } W do intervalo do balanço, onde o JCGM 101 admite { $tolerance } W para um algarismo significativo. Os sorteios vão mais longe, e dos dois extremos imprime-se o que vai mais longe.
 drawn-wider-skewed = Isto fica a { $apart } W do intervalo do balanço, onde o JCGM 101 admite { $tolerance } W para um algarismo significativo. Dividir por uma irradiância que pode estar muito errada torna os sorteios assimétricos; um sensor mais bem conhecido aproxima os dois. Dos dois extremos, imprime-se o que vai mais longe.
 drawn-unsettled = Os sorteios não tinham estabilizado dentro de um quinto dessa tolerância quando pararam.
 
@@ -854,6 +854,7 @@ days-left-out = O que os dias fazem, em nível ou em inclinação, está na ince
         [one] { $freedom } grau
        *[other] { $freedom } graus
     } de liberdade.
+days-cannot-be-left-out = Nenhum dos dias pode ficar de fora, pois os outros não dão uma reta: a incerteza assenta nos intervalos, e o que os dias fazem não está nela.
 days-left-out-two = Cada um dos { $days } dias é deixado de fora por sua vez, e o quanto a avaliação se move dá a dispersão dela, com { $freedom ->
         [one] { $freedom } grau
        *[other] { $freedom } graus
@@ -869,7 +870,7 @@ influence-one = { $date } { $time } (distância de Cook { $distance }; sem ele P
 
 ## Regression and uncertainty: the figure beside the budget
 
-spread-caption = Esquerda: resíduos por ordem de tamanho em comparação com os de uma distribuição normal; sobre a linha tracejada se são normais. Direita: a reta com a sua banda de 95 %, escura pela dispersão e pelos dias, clara com os instrumentos.
+spread-caption = Esquerda: resíduos por ordem de tamanho em comparação com os de uma distribuição normal; sobre a linha tracejada se são normais. Direita: a reta com a sua banda, escura pela dispersão e pelos dias, clara com os instrumentos.
 # Read out to those who do not see the figure.
 spread-alt = Dois painéis. Gráfico de quantis normais de { $points } resíduos. A reta com a sua banda de 95 por cento: a 50 kelvins { $power } watts, mais ou menos { $scatter } watts pela dispersão e pelos dias, mais ou menos { $expanded } watts com os instrumentos.
 
@@ -909,7 +910,7 @@ balance-one-day = tudo foi medido num só dia, ou em dias dos quais nenhum pode 
 balance-one-day-remedy = ensaie em outros dias
 balance-irradiance-hardly-varied = a irradiância quase não variou ({ $range } W/m²): o ganho e a perda distinguem-se só pela temperatura da água, e o que se diz de outra irradiância assenta no modelo
 balance-irradiance-hardly-varied-remedy = ensaie com sol mais fraco e com sol mais forte
-balance-loss-not-shown = a perda é de { $loss } W/K e pode ser nula (95 %: { $range } W/K)
+balance-loss-not-shown = a perda é de { $loss } W/K e pode ser nula ({ $range } W/K)
 balance-loss-not-shown-remedy = ensaie numa faixa mais larga de temperaturas da água, e em mais dias
 cooking-opinion = Os tempos, as quantidades e os meses deste capítulo, e o tempo de aquecimento da primeira página, são uma interpretação: decorrem do ensaio e das suposições aqui nomeadas, e não foram medidos.
 
@@ -931,8 +932,8 @@ cooking-amount-or-more = { $amount } ou mais
 cooking-cooked-at = { $temperature } por { $time }
 cooking-amount-range = { $lowest } a { $highest }
 cooking-amount-up-to = até { $highest }; pode não chegar lá
-cooking-heat-ends = Com { $irradiance } W/m² o calor útil acaba a uma temperatura da água de { $end } (95 %: { $range }), onde a potência chega a zero; a água ferve a { $boiling } aqui.
-cooking-heat-ends-or-boils = Com { $irradiance } W/m² o calor útil acaba a uma temperatura da água de { $end } (95 %: { $range }), onde a potência chega a zero; também pode durar até a água ferver, a { $boiling } aqui.
+cooking-heat-ends = Com { $irradiance } W/m² o calor útil acaba a uma temperatura da água de { $end } ({ $range }), onde a potência chega a zero; a água ferve a { $boiling } aqui.
+cooking-heat-ends-or-boils = Com { $irradiance } W/m² o calor útil acaba a uma temperatura da água de { $end } ({ $range }), onde a potência chega a zero; também pode durar até a água ferver, a { $boiling } aqui.
 cooking-ends-perhaps = A água ferve a { $boiling } aqui, provavelmente antes de o calor útil acabar: a faixa desse fim desce até { $lowest }.
 cooking-ends-above = A água ferve a { $boiling } aqui, antes de o calor útil acabar.
 cooking-never-ends = A potência não desce, por isso não mostra um fim do calor útil; a água ferve a { $boiling } aqui.
@@ -943,6 +944,8 @@ cooking-air-mean = Ambiente a { $ambient }, a média dos intervalos usados.
 cooking-air-asked = Ambiente a { $ambient }, como a campanha pede.
 cooking-assumed-load = A carga absorve a mesma potência que a carga ensaiada; cargas muito menores ou maiores absorvem menos ou mais, e o calor que a própria panela armazena não é contado. Abaixo e acima das temperaturas dos intervalos usados a reta é prolongada a direito.
 cooking-assumed-edges = As faixas seguem as bordas da banda de 95 % da potência, com os instrumentos incluídos. Valem para a média de muitos aquecimentos, não para um único sob uma nuvem.
+cooking-assumed-edges-one-day = As faixas seguem as bordas da banda da potência, instrumentos incluídos. É de um só dia e não de 95 %: noutro dia os tempos podem ficar fora.
+cooking-no-months = Não se dão meses: a irradiância foi medida no plano horizontal, e o sol de um dia limpo é o do plano voltado para ele.
 cooking-assumed-water = Água não é comida: a comida aquece mais devagar, e uma tampa levantada custa muitos minutos.
 food-potatoes = batatas, em pedaços
 food-carrots = cenouras, em pedaços
@@ -958,7 +961,7 @@ food-fish = peixe (bacalhau fresco)
 year-heat = { $best } MJ ({ $range })
 # As in English
 year-water = { $best } L ({ $range })
-year-note-balance = Estimado para o dia 15 de cada mês sob um céu sem nuvens (Ineichen e Perez 2002), contando as horas com { $irradiance } W/m² ou mais no plano normal à radiação direta; cada hora nublada ou com névoa tira a sua parte. Calor: pelo balanço térmico com a irradiância de cada momento, para água { $difference } K mais quente que o ar; a média dos meses é { $mean } kWh por dia. Ambiente a { $ambient } o ano todo, o fogão orientado o dia todo; entre parênteses, faixas de 95 %, só pela incerteza do balanço térmico.
+year-note-balance = Estimado para o dia 15 de cada mês sob um céu sem nuvens (Ineichen e Perez 2002), contando as horas com { $irradiance } W/m² ou mais no plano normal à radiação direta; cada hora nublada ou com névoa tira a sua parte. Calor: pelo balanço térmico com a irradiância de cada momento, para água { $difference } K mais quente que o ar; a média dos meses é { $mean } kWh por dia. Ambiente a { $ambient } o ano todo, o fogão orientado o dia todo; entre parênteses, faixas, só pela incerteza do balanço térmico.
 year-note-water = Água: cargas de { $load } uma após a outra, cada uma de { $start } a { $end } e mantida durante { $time } (Ciochetti e Metcalf 1984, de memória); 1 kg é tomado como 1 L. A OMS constata que os vírus só morrem devagar entre 60 °C e 65 °C: sempre que puder, leve a água a uma fervura forte, com bolhas grandes, e leia o aviso sobre a água de beber. Só para água límpida; o calor não retira veneno.
 fuel-name = combustível
 fuel-heat = calor num dia de céu limpo
@@ -1212,7 +1215,7 @@ figure-rating = { $power } W a 50 K
 figure-key-used = intervalos usados ({ $count })
 figure-key-aside = descartados ({ $count })
 # A line in two bands: the inner one of the scatter, the outer one of the instruments, too.
-figure-key-line = reta; 95 %: dispersão, com instrumentos
+figure-key-line = reta, com dispersão, com instrumentos
 
 ## Figures: residuals and their spread
 
@@ -1223,7 +1226,7 @@ figure-start = hora local no início
 figure-expected = esperado, desvios-padrão
 # Upright, up to 22 letters: how far a point is above the line.
 figure-residual = Ps menos a reta, W
-figure-band = reta com banda de 95 %, W
+figure-band = reta com a sua banda, W
 # A day in a key.
 figure-day = { $day } de { $month }
 

@@ -119,7 +119,7 @@ headline-unit-one-day = W (siku moja)
 page-no-rating = hakuna tathmini
 # { $way }: "by a clear-sky model", "from the log of a station nearby" and the like.
 headline-irradiance-estimated = mnururisho umekadiriwa { $way }
-headline-shares = kati ya variansi yake, mtawanyiko na siku zina { $scatter } %, vifaa vina { $instruments } %
+headline-parts-of-square = kati ya mraba wa ±, mtawanyiko na siku ni { $scatter } %, vifaa ni { $instruments } %
 headline-one-day = imepimwa kwa siku moja, au kwa siku ambazo hakuna inayoweza kuachwa nje: ambacho siku nyingine ingeonyesha hakimo katika ±, kwa hiyo haya si masafa ya 95 %
 headline-budget-in = bajeti ya utovu wa uhakika iko katika sehemu ya { $section }
 headline-budget-assumed = baadhi ya vifaa vimekisiwa; bajeti ya utovu wa uhakika iko katika sehemu ya { $section }
@@ -146,8 +146,8 @@ headline-may-not-heat-at = Kwa { $irradiance } W/m² huenda maji yasiweze kupash
 headline-does-not-heat = Kwa mnururisho huo maji hayawezi kupashwa { $journey }
 headline-does-not-heat-at = Kwa { $irradiance } W/m² maji hayawezi kupashwa { $journey }
 headline-two-kilograms = kilo mbili
-headline-heat-ends = joto lenye manufaa huishia karibu na { $end } (95 %: { $range })
-headline-heat-ends-or-boils = joto lenye manufaa huishia karibu na { $end } (95 %: { $range }, ambapo maji huchemka)
+headline-heat-ends = joto lenye manufaa huishia karibu na { $end } ({ $range })
+headline-heat-ends-or-boils = joto lenye manufaa huishia karibu na { $end } ({ $range }, ambapo maji huchemka)
 headline-boils-first = maji huchemka kabla joto lenye manufaa halijaisha
 # From where to where water is heated. { $degrees } is the next message with its unit.
 journey = kutoka { $degrees }
@@ -412,7 +412,7 @@ page-uncertainty-of-source = utovu sanifu wake wa uhakika
 page-uncertainty-type = aina
 page-uncertainty-sensitivity = unyeti
 page-uncertainty-of-rating = katika Ps(50)
-page-uncertainty-part = mgawo wa variansi
+page-uncertainty-part = mgawo wa ±²
 section-heat-balance = Mizania ya joto
 page-balance-quantity = kipimo
 balance-what = Maji hupokea kile ambacho jiko linapata kutoka kwa jua kutoa kile ambacho linapoteza kwa hewa: P = g·G − u·Td, ambapo G ni mnururisho na Td ni tofauti ya halijoto. Hivyo nguvu inaweza kutajwa kwa mnururisho wowote. Tathmini hubadilisha upotevu kulingana na jua; urari huu haufanyi hivyo.
@@ -457,13 +457,13 @@ section-cooking = Maana yake kwa upishi
 page-cooking-water = maji
 # [journey] is put in by the program: "from 20 to 95 °C", the message journey.
 page-cooking-time = muda [journey]
-page-cooking-range = masafa ya 95 %
-page-cooking-boiling = hadi kuchemka (95 %)
+page-cooking-range = masafa
+page-cooking-boiling = hadi kuchemka
 page-foods-food = chakula
 page-foods-specific-heat = joto mahususi
 page-foods-cooked = hupikwa kwa
 page-foods-amount = kiasi
-page-foods-range = masafa ya 95 %
+page-foods-range = masafa
 page-year = Siku zisizo na mawingu mwaka mzima
 page-year-month = mwezi
 page-year-hours = saa zenye jua la kutosha
@@ -762,9 +762,9 @@ source-specific-heat = IAPWS-IF97, 10 °C hadi 95 °C
 ## Regression and uncertainty: what the budget comes to
 
 # { $rating }: rating-with-uncertainty. { $freedom }: a number, or freedom-large.
-budget-result = Ps(50) = { $rating }. Utovu uliopanuliwa wa uhakika ± { $expanded } W: uliojumuishwa { $combined } W mara k = { $factor }, Student t kwa 95 % na digrii { $freedom } fanisi za uhuru (JCGM 100:2008, Welch–Satterthwaite).
+budget-result-parts = Ps(50) = { $rating }. Utovu uliopanuliwa wa uhakika ± { $expanded } W: mtawanyiko na siku mara { $of_days }, Student t kwa 95 %, na vifaa mara 1.96, kama kipeuo cha jumla ya miraba. Hiyo ni mara { $factor } ya ule uliojumuishwa wa { $combined } W. JCGM 100:2008, G.4, huchukua t moja kwa vyote; kwa siku chache hiyo ilikuwa nyembamba mno katika maigizo ya kompyuta.
 freedom-large = zaidi ya 1000
-budget-note-shares = Safuwima ya mwisho: mgawo wa kila mstari katika variansi, ambayo ni mraba wa utovu uliojumuishwa wa uhakika; mgawo ulio chini ya sifuri ni wa kosa linalofuta sehemu ya kosa jingine. Aina A: kwa takwimu za vipindi; B: kwa njia nyingine. Makosa ya vifaa huchukuliwa kuwa ya pamoja kwa vipindi vyote: yale ya mnururisho, uzito, joto mahususi na muda hukuza au kupunguza mstari wote na kamwe hayaonekani katika mtawanyiko; kosa thabiti la kipimajoto hujifuta katika upandaji wa joto la maji na huisogeza Td, na kosa lake la skeli limo katika yote mawili.
+budget-note-squares = Safuwima ya mwisho: mgawo wa kila mstari katika mraba wa utovu uliopanuliwa wa uhakika, ambamo mtawanyiko na siku huhesabiwa kwa Student t yake; mgawo ulio chini ya sifuri ni wa kosa linalofuta sehemu ya kosa jingine. Aina A: kwa takwimu za vipindi; B: kwa njia nyingine. Makosa ya vifaa huchukuliwa kuwa ya pamoja kwa vipindi vyote: yale ya mnururisho, uzito, joto mahususi na muda hukuza au kupunguza mstari wote na kamwe hayaonekani katika mtawanyiko; kosa thabiti la kipimajoto hujifuta katika upandaji wa joto la maji na huisogeza Td, na kosa lake la skeli limo katika yote mawili.
 budget-note-thermometer = Kinachojulikana kuhusu kipimajoto huchukuliwa kuwa kweli kwa { $cold } na kwa { $hot }, bila moja kutegemea jingine: kosa thabiti la u/√2, na kosa la skeli kuzunguka { $about } ambalo ni u/√2 kwenye kila ncha (mazoea ya kawaida, hakuna chanzo kilichochapishwa). Maji na hewa vikisomwa kwa kifaa kimoja hushiriki makosa yote mawili.
 # { $sources }: a list of the messages that begin with source-, with ";" between them.
 budget-note-sources = Ambayo mpimaji hakuyataja yametoka: { $sources }. Vikomo bila ujuzi zaidi huchukuliwa kuwa na mgawanyo wa mstatili, u = kikomo/√3 (JCGM 100:2008, 4.3.7).
@@ -782,8 +782,8 @@ drawn-none = Hakuna uhakiki wa Monte Carlo: mnururisho hauna uhakika kiasi kwamb
 drawn = Uhakiki wa Monte Carlo (JCGM 101:2008): makosa yaleyale yaliyochotwa kwa nasibu mara { $trials } kupitia vipimo, nguvu, regresheni na mstari hutoa { $lower } hadi { $upper } W kwa 95 %.
 drawn-deviation = Uhakiki wa Monte Carlo (JCGM 101:2008): makosa yaleyale yaliyochotwa kwa nasibu mara { $trials } kupitia vipimo, nguvu, regresheni na mstari hutoa { $lower } hadi { $upper } W kwa 95 %, mchepuko sanifu { $deviation } W.
 drawn-agrees = Ncha za masafa yote mawili ziko ndani ya { $tolerance } W, ustahimilivu wa JCGM 101 kwa tarakimu moja muhimu: bajeti inathibitika.
-drawn-narrower = Hizo ni { $apart } W kutoka kwa masafa ya bajeti, ambapo JCGM 101 huruhusu { $tolerance } W kwa tarakimu moja muhimu. Thamani zilizochotwa hazifiki mbali vile: makosa yaliyo ndani ya vikomo huishia pale ambapo mgawanyo wa kawaida huendelea. Bajeti iko upande salama.
-drawn-wider-few-days = Hizo ni { $apart } W kutoka kwa masafa ya bajeti, ambapo JCGM 101 huruhusu { $tolerance } W kwa tarakimu moja muhimu. Mikia ya Student t kwa digrii chache hivi za uhuru ina uzito zaidi katika thamani zilizochotwa; siku zaidi huyaleta mawili haya pamoja. Kati ya ncha za hayo mawili, inayofika mbali zaidi ndiyo iliyochapishwa.
+drawn-narrower-all = Hizo ni { $apart } W kutoka kwa masafa ya bajeti, ambapo JCGM 101 huruhusu { $tolerance } W kwa tarakimu moja muhimu. Thamani zilizochotwa hazifiki mbali vile: bajeti iko upande salama.
+drawn-wider = Hizo ni { $apart } W kutoka kwa masafa ya bajeti, ambapo JCGM 101 huruhusu { $tolerance } W kwa tarakimu moja muhimu. Thamani zilizochotwa hufika mbali zaidi, na kati ya ncha za hayo mawili inayofika mbali zaidi ndiyo iliyochapishwa.
 drawn-wider-skewed = Hizo ni { $apart } W kutoka kwa masafa ya bajeti, ambapo JCGM 101 huruhusu { $tolerance } W kwa tarakimu moja muhimu. Kugawanya kwa mnururisho ambao huenda uko mbali na ukweli hupindisha thamani zilizochotwa; kihisi kinachojulikana vizuri zaidi huyaleta mawili haya pamoja. Kati ya ncha za hayo mawili, inayofika mbali zaidi ndiyo iliyochapishwa.
 drawn-unsettled = Thamani zilizochotwa zilikuwa bado hazijatulia ndani ya moja ya tano ya ustahimilivu huo uchotaji uliposimama.
 
@@ -842,6 +842,7 @@ days-left-out = Lolote ambalo siku hufanya, kwa kimo au kwa mteremko, limo katik
         [one] digrii { $freedom } ya
        *[other] digrii { $freedom } za
     } uhuru.
+days-cannot-be-left-out = Hakuna siku inayoweza kuachwa nje, kwa kuwa zile nyingine hazitoi mstari: utovu wa uhakika unategemea vipindi, na kile ambacho siku hufanya hakimo ndani yake.
 days-left-out-two = Kila moja ya siku { $days } huachwa nje kwa zamu, na jinsi tathmini inavyosogea hutoa mtawanyiko wake, kwa { $freedom ->
         [one] digrii { $freedom } ya
        *[other] digrii { $freedom } za
@@ -857,7 +858,7 @@ influence-one = { $date } { $time } (umbali wa Cook { $distance }; bila hicho Ps
 
 ## Regression and uncertainty: the figure beside the budget
 
-spread-caption = Kushoto: masalio kwa mpangilio wa ukubwa dhidi ya yale ya mgawanyo wa kawaida; yako kwenye mstari wa vipandevipande ikiwa ni ya kawaida. Kulia: mstari na ukanda wake wa 95 %, rangi nzito kutokana na mtawanyiko na siku, rangi hafifu pamoja na vifaa.
+spread-caption = Kushoto: masalio kwa mpangilio wa ukubwa dhidi ya yale ya mgawanyo wa kawaida; yako kwenye mstari wa vipandevipande ikiwa ni ya kawaida. Kulia: mstari na ukanda wake, rangi nzito kutokana na mtawanyiko na siku, rangi hafifu pamoja na vifaa.
 # Read out to those who do not see the figure.
 spread-alt = Michoro miwili. Mchoro wa kwantili za kawaida wa masalio { $points }. Mstari na ukanda wake wa asilimia 95: kwa kelvini 50 wati { $power }, kuongeza au kutoa wati { $scatter } kutokana na mtawanyiko na siku, kuongeza au kutoa wati { $expanded } pamoja na vifaa.
 
@@ -897,7 +898,7 @@ balance-one-day = yote yalipimwa kwa siku moja, au kwa siku ambazo hakuna inayow
 balance-one-day-remedy = jaribu katika siku nyingine
 balance-irradiance-hardly-varied = mnururisho ulibadilika kidogo tu ({ $range } W/m²): upokeaji na upotevu hutofautishwa kwa halijoto ya maji pekee, na yanayosemwa kuhusu mnururisho mwingine hutegemea modeli
 balance-irradiance-hardly-varied-remedy = jaribu katika jua hafifu zaidi na katika jua kali zaidi
-balance-loss-not-shown = upotevu ni { $loss } W/K na huenda haupo kabisa (95 %: { $range } W/K)
+balance-loss-not-shown = upotevu ni { $loss } W/K na huenda haupo kabisa ({ $range } W/K)
 balance-loss-not-shown-remedy = jaribu kwa masafa mapana zaidi ya halijoto ya maji, na kwa siku zaidi
 cooking-opinion = Nyakati, kiasi na miezi katika sehemu hii, na muda wa kupasha joto kwenye ukurasa wa kwanza, ni tafsiri: vinatokana na jaribio na makisio yaliyotajwa hapa, na havikupimwa.
 
@@ -919,8 +920,8 @@ cooking-amount-or-more = { $amount } au zaidi
 cooking-cooked-at = { $temperature } kwa { $time }
 cooking-amount-range = { $lowest } hadi { $highest }
 cooking-amount-up-to = hadi { $highest }; huenda kisifike hapo
-cooking-heat-ends = Kwa { $irradiance } W/m² joto lenye manufaa huishia kwenye halijoto ya maji ya { $end } (95 %: { $range }), ambapo nguvu hufika sifuri; maji huchemka kwa { $boiling } hapa.
-cooking-heat-ends-or-boils = Kwa { $irradiance } W/m² joto lenye manufaa huishia kwenye halijoto ya maji ya { $end } (95 %: { $range }), ambapo nguvu hufika sifuri; pia huenda likaendelea hadi maji yachemke, kwa { $boiling } hapa.
+cooking-heat-ends = Kwa { $irradiance } W/m² joto lenye manufaa huishia kwenye halijoto ya maji ya { $end } ({ $range }), ambapo nguvu hufika sifuri; maji huchemka kwa { $boiling } hapa.
+cooking-heat-ends-or-boils = Kwa { $irradiance } W/m² joto lenye manufaa huishia kwenye halijoto ya maji ya { $end } ({ $range }), ambapo nguvu hufika sifuri; pia huenda likaendelea hadi maji yachemke, kwa { $boiling } hapa.
 cooking-ends-perhaps = Maji huchemka kwa { $boiling } hapa, pengine kabla joto lenye manufaa halijaisha: masafa ya mwisho huo hushuka hadi { $lowest }.
 cooking-ends-above = Maji huchemka kwa { $boiling } hapa, kabla joto lenye manufaa halijaisha.
 cooking-never-ends = Nguvu haishuki, kwa hiyo haionyeshi mwisho wa joto lenye manufaa; maji huchemka kwa { $boiling } hapa.
@@ -931,6 +932,8 @@ cooking-air-mean = Hewa ya mazingira { $ambient }, wastani wa vipindi vilivyotum
 cooking-air-asked = Hewa ya mazingira { $ambient }, kama kampeni inavyotaka.
 cooking-assumed-load = Mzigo hupokea nguvu ileile ya mzigo uliojaribiwa; mizigo midogo sana au mikubwa sana hupokea pungufu au zaidi, na joto ambalo sufuria yenyewe huhifadhi halikuhesabiwa. Chini na juu ya halijoto za vipindi vilivyotumika mstari huendelezwa ukiwa umenyooka.
 cooking-assumed-edges = Masafa hufuata kingo za ukanda wa 95 % wa nguvu, vifaa vya kupimia vikiwemo. Hufaa kwa wastani wa upashaji mwingi, si kwa upashaji mmoja chini ya wingu.
+cooking-assumed-edges-one-day = Masafa hufuata kingo za ukanda wa nguvu, vifaa vikiwamo. Ni wa siku moja na si wa 95 %: siku nyingine muda unaweza kuwa nje yake.
+cooking-no-months = Miezi haikutolewa: mnururisho ulipimwa katika bapa la mlalo, na jua la siku ya anga safi ni lile la bapa linalolielekea.
 cooking-assumed-water = Maji si chakula: chakula hupata joto polepole zaidi, na kifuniko kinachofunuliwa hugharimu dakika nyingi.
 food-potatoes = viazi, vipande
 food-carrots = karoti, vipande
@@ -946,7 +949,7 @@ food-fish = samaki (chewa wa baharini, cod)
 year-heat = { $best } MJ ({ $range })
 # As in English
 year-water = { $best } L ({ $range })
-year-note-balance = Makadirio ya tarehe 15 ya kila mwezi chini ya anga bila mawingu (Ineichen na Perez 2002), yakihesabu saa zenye { $irradiance } W/m² au zaidi kwenye bapa lililo pembemraba na miale ya jua; kila saa yenye mawingu au ukungu huondoa sehemu yake. Joto: kwa mujibu wa mizania ya joto kwa mnururisho wa kila wakati, ndani ya maji yenye { $difference } K zaidi ya hewa; wastani wa miezi ni { $mean } kWh kwa siku. Hewa ya mazingira { $ambient } mwaka mzima, jiko likielekezwa siku nzima; katika mabano ni masafa ya 95 %, kutokana na utovu wa uhakika wa mizania ya joto pekee.
+year-note-balance = Makadirio ya tarehe 15 ya kila mwezi chini ya anga bila mawingu (Ineichen na Perez 2002), yakihesabu saa zenye { $irradiance } W/m² au zaidi kwenye bapa lililo pembemraba na miale ya jua; kila saa yenye mawingu au ukungu huondoa sehemu yake. Joto: kwa mujibu wa mizania ya joto kwa mnururisho wa kila wakati, ndani ya maji yenye { $difference } K zaidi ya hewa; wastani wa miezi ni { $mean } kWh kwa siku. Hewa ya mazingira { $ambient } mwaka mzima, jiko likielekezwa siku nzima; katika mabano ni masafa, kutokana na utovu wa uhakika wa mizania ya joto pekee.
 year-note-water = Maji: mizigo ya { $load } mmoja baada ya mwingine, kila mmoja kutoka { $start } hadi { $end } na kudumishwa kwa { $time } (Ciochetti na Metcalf 1984, kwa kumbukumbu ya kichwani); 1 kg huchukuliwa kuwa 1 L. WHO imebaini kwamba virusi hufa polepole tu kati ya 60 °C na 65 °C: unapoweza, chemsha maji hadi yatokote kwa nguvu, na usome tahadhari kuhusu maji ya kunywa. Kwa maji maangavu tu; joto haliondoi sumu.
 fuel-name = nishati ya kupikia
 fuel-heat = joto katika siku isiyo na mawingu
@@ -1203,7 +1206,7 @@ figure-rating = { $power } W kwa 50 K
 figure-key-used = vilivyotumika ({ $count })
 figure-key-aside = vilivyowekwa kando ({ $count })
 # A line in two bands: the inner one of the scatter, the outer one of the instruments, too.
-figure-key-line = mstari; 95 %: mtawanyiko, pamoja na vifaa
+figure-key-line = mstari, na mtawanyiko, na vifaa
 
 ## Figures: residuals and their spread
 
@@ -1214,7 +1217,7 @@ figure-start = saa ya mahali mwanzoni
 figure-expected = inayotarajiwa, michepuko sanifu
 # Upright, up to 22 letters: how far a point is above the line.
 figure-residual = Ps kutoa mstari, W
-figure-band = mstari na ukanda wa 95 %, W
+figure-band = mstari na ukanda wake, W
 # A day in a key.
 # As in English
 figure-day = { $day } { $month }

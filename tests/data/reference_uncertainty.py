@@ -158,19 +158,31 @@ def reading_noise(data, known, per_w):
 
 
 def independent(data, model, noise):
-    """Covariance of the two parameters by scatter and days, and its degrees of freedom."""
+    """Covariances of the two parameters by days (or None) and intervals, degrees of freedom."""
     y, x = model(*data.changed())
+    fitted = sm.OLS(y, x).fit()
+    weights = fitted.normalized_cov_params @ x.T
+    beyond = max(0.0, fitted.mse_resid - np.diag(noise).mean())
+    of_intervals = beyond * fitted.normalized_cov_params + weights @ noise @ weights.T
     days = sorted(set(data.days))
     kept = [data.days != day for day in days]
     if len(days) >= 2 and all(solvable(x[k]) for k in kept):
         without = np.array([sm.OLS(y[k], x[k]).fit().params for k in kept])
         apart, k = without - without.mean(axis=0), len(days)
-        return (k - 1) / k * apart.T @ apart, k - 1.0, "days"
-    fitted = sm.OLS(y, x).fit()
-    weights = fitted.normalized_cov_params @ x.T
-    beyond = max(0.0, fitted.mse_resid - np.diag(noise).mean())
-    covariance = beyond * fitted.normalized_cov_params + weights @ noise @ weights.T
-    return covariance, float(len(y) - 2), "intervals"
+        return (k - 1) / k * apart.T @ apart, of_intervals, k - 1.0
+    return None, of_intervals, float(len(y) - 2)
+
+
+def freedom_of(factor):
+    """Degrees of freedom of Student's t for 95 % of that factor, between 1 and MANY."""
+    few, many = 1.0, MANY
+    for _ in range(60):
+        middle = math.sqrt(few * many)
+        if stats.t.ppf(0.975, middle) > factor:
+            few = middle
+        else:
+            many = middle
+    return many
 
 
 def common(data, model, known):
@@ -214,23 +226,25 @@ class Estimate:
         noise = reading_noise(data, known, per_w)
         weights = np.linalg.pinv(x)
         self.noise = weights @ noise @ weights.T
-        self.covariance, self.freedom, self.by = independent(data, model, noise)
+        self.of_days, self.of_intervals, self.freedom = independent(data, model, noise)
         self.common = common(data, model, known)
 
     def uncertainty(self, c):
         """Parts, degrees of freedom, factor and expanded uncertainty of c·params."""
         c = np.asarray(c, dtype=float)
-        variance, freedom = float(c @ self.covariance @ c), self.freedom
-        floor = float(c @ self.noise @ c)
-        if variance < floor:
-            variance, freedom = floor, MANY
+        parts = [self.noise, self.of_intervals] + ([self.of_days] if self.of_days is not None else [])
+        variance = max(float(c @ part @ c) for part in parts)
         shared = float(np.sum((self.common @ c) ** 2))
         combined = math.sqrt(variance + shared)
-        effective = min(max(combined**4 / (variance**2 / freedom), 1.0), MANY) if variance else MANY
-        factor = float(stats.t.ppf(0.975, effective))
+        t = float(stats.t.ppf(0.975, self.freedom))
+        normal = float(stats.t.ppf(0.975, MANY))
+        expanded = math.hypot(t * math.sqrt(variance), normal * math.sqrt(shared))
+        factor = expanded / combined
+        effective = freedom_of(factor)
+        freedom = self.freedom
         return {
             "combined": combined,
-            "expanded": factor * combined,
+            "expanded": expanded,
             "effective": effective,
             "factor": factor,
             "independent": math.sqrt(variance),

@@ -45,10 +45,10 @@ fn one(scenario: &Scenario, seed: u64) -> Covered {
     // The sun of the test as it was.
     let true_w_m2 = of_test_w_m2 / irradiance_read;
     let (true_w, true_ps50_w) = (scenario.power_700_50_w(), scenario.ps50_w(true_w_m2));
-    let share = of_test_w_m2 / 700.0;
+    let said = assessment.s580.took_up().unwrap();
     let took_up = Bounds {
-        lower: share * (rated.rating.ps50_w - rated.uncertainty.half_width_w()),
-        upper: share * (rated.rating.ps50_w + rated.uncertainty.half_width_w()),
+        lower: said.power_w - said.half_width_w,
+        upper: said.power_w + said.half_width_w,
     };
     Covered {
         took_up: holds(took_up, scenario.power_50_w(true_w_m2)),

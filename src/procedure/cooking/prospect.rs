@@ -11,8 +11,9 @@ use crate::procedure::tested::Tested;
 pub struct Prospect {
     /// What the test means for a pot of water.
     pub cooking: Cooking,
-    /// What it means for clear days through the year of the last test.
-    pub year: ClearYear,
+    /// What it means for clear days through the year of the last test; `None` where the sensor
+    /// lay flat, so that the gain is not for the plane that faces the sun.
+    pub year: Option<ClearYear>,
 }
 
 /// Reads pots and food off the line at the irradiance of the test, or off the heat balance at
@@ -36,13 +37,15 @@ pub fn look_ahead(tested: &Tested, s580: &S580, balance: Option<&HeatBalance>) -
     };
     let cooking = cook(&power, kitchen);
     let last_year = tested.runs.iter().map(|run| run.date.year()).max()?;
-    let year = clear_year(
-        &campaign.site,
-        last_year,
-        balance,
-        &cooking,
-        s580.limits.irradiance_min_w_m2(),
-        campaign.impact.as_ref(),
-    );
+    let year = (!tested.lies_flat()).then(|| {
+        clear_year(
+            &campaign.site,
+            last_year,
+            balance,
+            &cooking,
+            s580.limits.irradiance_min_w_m2(),
+            campaign.impact.as_ref(),
+        )
+    });
     Some(Prospect { cooking, year })
 }

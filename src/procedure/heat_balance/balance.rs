@@ -108,10 +108,9 @@ pub fn at_w(irradiance_w_m2: f64, difference_k: f64) -> [f64; 2] {
 }
 
 impl HeatBalance {
-    /// Gain (weighed with W/m²) and loss (with −K) with the 95 % band at 700 W/m² and 50 K.
+    /// Gain (weighed with W/m²) and loss (with −K) with their 95 % band.
     pub fn region(&self) -> Region {
-        self.fitted
-            .region(at_w(STANDARD_IRRADIANCE_W_M2, RATING_DIFFERENCE_K))
+        self.fitted.region()
     }
 
     /// Intercept and slope of the power at an irradiance (W/m²) over the temperature difference.

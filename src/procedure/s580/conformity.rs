@@ -123,6 +123,9 @@ fn line_findings(limits: &Limits, rated: Option<&Rated>, has_irradiance: bool) -
     findings
 }
 
+/// Lowest R² of the practice, below which a well fitted line is a flat one.
+const PRACTICE_R_SQUARED: f64 = 0.75;
+
 fn r_squared_finding(limits: &Limits, line: &Line, rating: &Rating) -> Option<S580Finding> {
     let least = limits.r_squared();
     if line.r_squared.is_some_and(|found| least.allows(found)) {
@@ -132,7 +135,12 @@ fn r_squared_finding(limits: &Limits, line: &Line, rating: &Rating) -> Option<S5
         let (found, decimals) = told_below(found, least.value, 2);
         fixed(found, decimals)
     });
-    let is_flat = line.slope < 0.0 && line.residual_sd < FLAT_LINE_SCATTER * rating.ps50_w;
+    // R² that the practice would do with is low for another reason: the limit is the tester's.
+    let is_low = line
+        .r_squared
+        .is_none_or(|found| found < PRACTICE_R_SQUARED);
+    let is_flat =
+        is_low && line.slope < 0.0 && line.residual_sd < FLAT_LINE_SCATTER * rating.ps50_w;
     let said = if least.changed {
         message!("finding-r-squared-low-own")
     } else {

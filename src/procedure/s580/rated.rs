@@ -1,9 +1,11 @@
 //! The line through the used intervals, and the single figure read from it.
 
 use super::intervals::Interval;
-use super::limits::RATING_DIFFERENCE_K;
+use super::limits::{RATING_DIFFERENCE_K, STANDARD_IRRADIANCE_W_M2};
 use super::uncertainty::{RatingUncertainty, evaluate};
 use crate::procedure::tested::Tested;
+use crate::procedure::uncertainty::Budget;
+use crate::procedure::uncertainty::budget::Origin;
 use crate::stats::line::{Bounds, Line, fit_line};
 
 /// What there is wherever a line can be fitted: the line, the single figure, and how sure it is.
@@ -51,4 +53,39 @@ pub fn rate_line(tested: &Tested, intervals: &[Interval]) -> Option<Rated> {
         rating,
         uncertainty,
     })
+}
+
+/// What the water took up at 50 K in the sun of the test.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct TookUp {
+    /// Mean irradiance of the used intervals as measured, W/m².
+    pub irradiance_w_m2: f64,
+    pub power_w: f64,
+    /// Half-width of its 95 % interval, W.
+    pub half_width_w: f64,
+}
+
+impl Rated {
+    /// The line at 50 K at a mean irradiance, where normalising is undone: what the sensor is
+    /// off by was in both, and is in neither, so it does not count.
+    pub fn took_up(&self, irradiance_w_m2: f64) -> TookUp {
+        let share = irradiance_w_m2 / STANDARD_IRRADIANCE_W_M2;
+        let budget = &self.uncertainty.budget;
+        let others = budget
+            .contributions
+            .iter()
+            .filter_map(|part| match &part.origin {
+                Origin::Common(error) if !error.source.is_irradiance() => {
+                    Some((error.clone(), part.effect))
+                }
+                _ => None,
+            });
+        let scatter = (Origin::Scatter, budget.statistical);
+        let without = Budget::new(budget.value, scatter, budget.statistical_freedom, others);
+        TookUp {
+            irradiance_w_m2,
+            power_w: share * self.rating.ps50_w,
+            half_width_w: share * without.expanded,
+        }
+    }
 }

@@ -8,7 +8,7 @@ use super::intervals::Interval;
 use super::limits::S580Limit;
 use super::notice::S580Notice;
 use super::predicted::{Predicted, predict_run};
-use super::rated::{Rated, Rating, rate_line};
+use super::rated::{Rated, Rating, TookUp, rate_line};
 use super::reason::Reason;
 use super::screen::{Screening, Surroundings, breaks, screen_run};
 use super::stall::stalls;
@@ -165,6 +165,12 @@ impl S580 {
             .filter_map(|one| Some(one.measured.irradiance?.mean));
         let means: Vec<f64> = means.collect();
         (!means.is_empty()).then(|| means.iter().sum::<f64>() / means.len() as f64)
+    }
+
+    /// What the water took up in the sun of the test; `None` without a line.
+    pub fn took_up(&self) -> Option<TookUp> {
+        let rated = self.rated.as_ref()?;
+        Some(rated.took_up(self.mean_irradiance_w_m2()?))
     }
 
     /// Mean load of the runs that contribute to the line, kg; `None` without one.

@@ -1,7 +1,7 @@
 //! What scatter, days and instruments contribute to one figure, in the figure's unit.
 
 use crate::procedure::sources::{CommonError, Source};
-use crate::stats::combine::{combined, effective_freedom};
+use crate::stats::combine::combined;
 use crate::stats::line::{Bounds, COVERAGE};
 use crate::stats::student::quantile_t;
 
@@ -27,6 +27,8 @@ pub struct Contribution {
     /// Standard uncertainty that it gives the figure, with the sign of its sensitivity.
     pub effect: f64,
     /// Share of the variance; all shares add up to one.
+    pub share_of_variance: f64,
+    /// Share of the square of the expanded uncertainty; these add up to one, too.
     pub share: f64,
 }
 
@@ -57,18 +59,17 @@ pub struct Budget {
     pub common: f64,
     /// Of both.
     pub combined: f64,
-    pub effective_freedom: f64,
-    /// Coverage factor for 95 %.
-    pub coverage_factor: f64,
+    /// Expanded uncertainty for 95 %.
+    pub expanded: f64,
 }
 
 impl Budget {
     /// Combines scatter and days with common errors, given with the effect of one standard
-    /// uncertainty each. Errors of one identity are one error and add with their signs.
-    /// Degrees of freedom by Welch–Satterthwaite; those of the instruments are infinite.
+    /// uncertainty each. Errors of one identity are one error and add with their signs; see
+    /// [`expanded`] for the expanded uncertainty.
     ///
     /// # Source
-    /// JCGM 100:2008, 5.1.2, 5.2.2, G.4.1 and G.6.4; first order.
+    /// JCGM 100:2008, 5.1.2 and 5.2.2; first order.
     pub fn new(
         value: f64,
         (origin, statistical): (Origin, f64),
@@ -78,6 +79,7 @@ impl Budget {
         let part = |origin: Origin, effect: f64| Contribution {
             origin,
             effect,
+            share_of_variance: 0.0,
             share: 0.0,
         };
         let common = common.map(|(error, effect)| part(Origin::Common(error), effect));
@@ -96,47 +98,61 @@ impl Budget {
         };
         let combined = combined(&effects, correlation);
         let variance = combined * combined;
-        let share = |one: usize| {
-            let places = 0..effects.len();
-            let related = places.map(|two| correlation(one, two) * effects[two]);
-            let share = effects[one] * related.sum::<f64>();
-            if variance > 0.0 {
-                share / variance
+        // What each adds to the variance, with its part of what it shares with others.
+        let added: Vec<f64> = (0..effects.len())
+            .map(|one| {
+                let places = 0..effects.len();
+                let related = places.map(|two| correlation(one, two) * effects[two]);
+                effects[one] * related.sum::<f64>()
+            })
+            .collect();
+        let common = (variance - statistical * statistical).max(0.0).sqrt();
+        let expanded = expanded(&[(statistical, freedom)], common);
+        let share = |of: f64, whole: f64| if whole > 0.0 { of / whole } else { 0.0 };
+        for (part, added) in contributions.iter_mut().zip(added) {
+            let factor = coverage_factor(if part.is_common() {
+                f64::INFINITY
             } else {
-                0.0
-            }
-        };
-        let shares: Vec<f64> = (0..effects.len()).map(share).collect();
-        for (part, share) in contributions.iter_mut().zip(shares) {
-            part.share = share;
+                freedom
+            });
+            part.share_of_variance = share(added, variance);
+            part.share = share(factor * factor * added, expanded * expanded);
         }
-        let effective = effective_freedom(combined, &[(statistical, freedom)]);
         Budget {
             value,
             contributions,
             statistical,
             statistical_freedom: freedom,
-            common: (variance - statistical * statistical).max(0.0).sqrt(),
+            common,
             combined,
-            effective_freedom: effective.min(MOST_FREEDOM),
-            coverage_factor: coverage_factor(effective),
+            expanded,
         }
     }
 
-    /// Expanded uncertainty for 95 %.
-    pub fn expanded(&self) -> f64 {
-        self.coverage_factor * self.combined
+    /// Expanded over combined uncertainty; that of the normal distribution where nothing is
+    /// uncertain.
+    pub fn coverage_factor(&self) -> f64 {
+        if self.combined > 0.0 {
+            self.expanded / self.combined
+        } else {
+            coverage_factor(f64::INFINITY)
+        }
+    }
+
+    /// Degrees of freedom for which Student's t is the coverage factor.
+    pub fn effective_freedom(&self) -> f64 {
+        freedom_of(self.coverage_factor())
     }
 
     /// The value less and plus the expanded uncertainty.
     pub fn interval(&self) -> Bounds {
         Bounds {
-            lower: self.value - self.expanded(),
-            upper: self.value + self.expanded(),
+            lower: self.value - self.expanded,
+            upper: self.value + self.expanded,
         }
     }
 
-    /// Share of the variance that scatter and days have.
+    /// Share of the square of the expanded uncertainty that scatter and days have.
     pub fn statistical_share(&self) -> f64 {
         let parts = self.contributions.iter().filter(|part| !part.is_common());
         parts.map(|part| part.share).sum()
@@ -173,4 +189,37 @@ impl Budget {
 /// leap from 4.3 to 12.7 where 2 degrees of freedom are passed.
 pub fn coverage_factor(freedom: f64) -> f64 {
     quantile_t((1.0 + COVERAGE) / 2.0, freedom.clamp(1.0, MOST_FREEDOM))
+}
+
+/// Expanded uncertainty for 95 % of parts u with ν degrees of freedom each, and of instruments,
+/// whose degrees of freedom are endless: √(Σ(t(ν)·u)² + (z·u_common)²).
+///
+/// # Source
+/// Common practice, no published source. DIFFERENCE: JCGM 100:2008, G.4.1, takes one t for
+/// all, by Welch and Satterthwaite's degrees of freedom. With two to four days and instruments
+/// beside them that covered 87 to 93 % of simulated campaigns, and one cooker differed from
+/// itself in more than 5 % of pairs; this covers what it says (contributor's guide).
+pub fn expanded(finite: &[(f64, f64)], common: f64) -> f64 {
+    let parts = finite
+        .iter()
+        .map(|(u, freedom)| coverage_factor(*freedom) * u);
+    let common = coverage_factor(f64::INFINITY) * common;
+    parts.fold(common, |sum: f64, part| sum.hypot(part))
+}
+
+/// Halvings until degrees of freedom are known to their last digit.
+const HALVINGS: usize = 60;
+
+/// The degrees of freedom of a coverage factor for 95 %.
+pub fn freedom_of(factor: f64) -> f64 {
+    let (mut few, mut many) = (1.0, MOST_FREEDOM);
+    for _ in 0..HALVINGS {
+        let middle = f64::sqrt(few * many);
+        if coverage_factor(middle) > factor {
+            few = middle;
+        } else {
+            many = middle;
+        }
+    }
+    many
 }

@@ -1,6 +1,6 @@
 //! Two parameters, and all that makes them unsure.
 
-use super::budget::{Budget, MOST_FREEDOM, Origin};
+use super::budget::{Budget, Origin, coverage_factor};
 use super::points::{Law, Moments, Point, ReadingSpread};
 use super::shift::Shift;
 use crate::procedure::sources::CommonError;
@@ -30,8 +30,10 @@ pub struct Fitted {
     pub independent: Independent,
     /// Both parameters without each day in turn, where that can be told.
     pub without_a_day: Option<Vec<[f64; 2]>>,
-    /// Of scatter and days.
-    pub statistical: Covariance,
+    /// Of days; `None` where they cannot be told.
+    pub of_days: Option<Covariance>,
+    /// Of intervals, independent but for the readings that they share.
+    pub of_intervals: Covariance,
     /// Of single readings alone, which the scatter has in it.
     pub of_readings: Covariance,
     pub effects: Vec<Effect>,
@@ -41,22 +43,25 @@ pub struct Fitted {
 }
 
 /// Scatter and days of one figure.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Statistical {
     pub covariance: Covariance,
     pub freedom: f64,
-    /// Readings explain more than was seen.
-    pub is_of_readings: bool,
+    /// What gives most: days, intervals or readings.
+    pub origin: Origin,
 }
 
 /// Two parameters with all their uncertainty, for what is read off them many times.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Region {
     pub parameters: [f64; 2],
-    /// Of scatter, days and instruments.
-    pub covariance: Covariance,
-    /// For 95 %.
-    pub coverage_factor: f64,
+    /// Of days, intervals and readings, of which the largest counts.
+    statistical: [Covariance; 3],
+    /// Student's t for 95 % of scatter and days.
+    factor: f64,
+    /// The same of the normal distribution, of instruments.
+    of_instruments: f64,
+    common: Covariance,
 }
 
 impl Region {
@@ -65,20 +70,25 @@ impl Region {
         weights[0] * self.parameters[0] + weights[1] * self.parameters[1]
     }
 
-    /// Half-width of its 95 % band.
+    /// Half-width of its 95 % band: the expanded uncertainty of [`Fitted::budget`].
     pub fn half_width(&self, weights: [f64; 2]) -> f64 {
-        self.coverage_factor * self.covariance.of(weights).sqrt()
+        let statistical = self.statistical.iter().map(|one| one.of(weights));
+        let most = statistical.fold(0.0, f64::max);
+        let common = self.of_instruments * self.common.of(weights).sqrt();
+        (self.factor * most.sqrt()).hypot(common)
     }
 
     /// The same of the parameters times a factor each.
     pub fn times(&self, [one, two]: [f64; 2]) -> Region {
+        let times = |covariance: Covariance| Covariance {
+            first: one * one * covariance.first,
+            both: one * two * covariance.both,
+            second: two * two * covariance.second,
+        };
         Region {
             parameters: [one * self.parameters[0], two * self.parameters[1]],
-            covariance: Covariance {
-                first: one * one * self.covariance.first,
-                both: one * two * self.covariance.both,
-                second: two * two * self.covariance.second,
-            },
+            statistical: self.statistical.map(times),
+            common: times(self.common),
             ..*self
         }
     }
@@ -109,12 +119,9 @@ impl Fitted {
         let day: Vec<usize> = points.iter().map(|point| point.day).collect();
         let of_readings = readings.of_fit(&fit, points, &rows);
         let without_a_day = leave_out_groups(&rows, &day);
-        let (independent, statistical) = match &without_a_day {
-            Some(fits) => (Independent::Days(fits.len()), jackknife(fits)),
-            None => (
-                Independent::Intervals(rows.len()),
-                of_intervals(&fit, readings.of_interval(points), of_readings),
-            ),
+        let independent = match &without_a_day {
+            Some(fits) => Independent::Days(fits.len()),
+            None => Independent::Intervals(rows.len()),
         };
         let moments = Moments::of(points);
         let effects = common.into_iter().map(|error| Effect {
@@ -124,8 +131,9 @@ impl Fitted {
         Some(Fitted {
             parameters: fit.parameters,
             independent,
+            of_days: without_a_day.as_deref().map(jackknife),
+            of_intervals: of_intervals(&fit, readings.of_interval(points), of_readings),
             without_a_day,
-            statistical,
             of_readings,
             effects: effects.collect(),
             moments,
@@ -141,30 +149,33 @@ impl Fitted {
         }
     }
 
-    /// Scatter and days of w1·b1 + w2·b2, never less than the readings themselves give.
+    /// Scatter and days of w1·b1 + w2·b2: the largest of what days, intervals and readings give
+    /// it, with the degrees of freedom of days where these can be told. Two days may agree
+    /// anywhere by chance, and are no surer there than their intervals.
     pub fn statistical(&self, weights: [f64; 2]) -> Statistical {
+        let (days, intervals) = (self.of_days, self.of_intervals);
+        let of_days = days.filter(|days| days.of(weights) >= intervals.of(weights));
+        let seen = of_days.unwrap_or(intervals);
         let of_readings = self.of_readings.of(weights);
-        let is_of_readings = of_readings > 0.0 && of_readings >= self.statistical.of(weights);
-        let (covariance, freedom) = if is_of_readings {
-            (self.of_readings, MOST_FREEDOM)
-        } else {
-            (self.statistical, self.freedom())
-        };
+        let is_of_readings = of_readings > 0.0 && of_readings >= seen.of(weights);
         Statistical {
-            covariance,
-            freedom,
-            is_of_readings,
+            covariance: if is_of_readings {
+                self.of_readings
+            } else {
+                seen
+            },
+            freedom: self.freedom(),
+            origin: match of_days {
+                _ if is_of_readings => Origin::ReadingNoise,
+                Some(_) => Origin::Days,
+                None => Origin::Scatter,
+            },
         }
     }
 
     /// The budget of w1·b1 + w2·b2, in its unit.
     pub fn budget(&self, weights: [f64; 2]) -> Budget {
         let statistical = self.statistical(weights);
-        let origin = match self.independent {
-            _ if statistical.is_of_readings => Origin::ReadingNoise,
-            Independent::Days(_) => Origin::Days,
-            Independent::Intervals(_) => Origin::Scatter,
-        };
         let read = |pair: [f64; 2]| weights[0] * pair[0] + weights[1] * pair[1];
         let common = self.effects.iter();
         let common = common.map(|effect| {
@@ -173,16 +184,18 @@ impl Fitted {
         });
         Budget::new(
             read(self.parameters),
-            (origin, statistical.covariance.of(weights).sqrt()),
+            (
+                statistical.origin,
+                statistical.covariance.of(weights).sqrt(),
+            ),
             statistical.freedom,
             common,
         )
     }
 
-    /// Both parameters with one covariance and one coverage factor, those of the figure with
-    /// these weights: the 95 % band of whatever is read off them.
-    pub fn region(&self, weights: [f64; 2]) -> Region {
-        let mut covariance = self.statistical(weights).covariance;
+    /// The band of whatever is read off both parameters.
+    pub fn region(&self) -> Region {
+        let mut common = Covariance::default();
         for (index, effect) in self.effects.iter().enumerate() {
             let is_same = |other: &&Effect| other.error.identity == effect.error.identity;
             if self.effects[..index].iter().any(|other| is_same(&other)) {
@@ -193,12 +206,19 @@ impl Fitted {
                 let size = one.error.standard.size();
                 moved = [0, 1].map(|which| moved[which] + size * one.sensitivity[which]);
             }
-            covariance.add(moved, 1.0);
+            common.add(moved, 1.0);
         }
+        let all = [
+            self.of_days,
+            Some(self.of_intervals),
+            Some(self.of_readings),
+        ];
         Region {
             parameters: self.parameters,
-            covariance,
-            coverage_factor: self.budget(weights).coverage_factor,
+            statistical: all.map(Option::unwrap_or_default),
+            factor: coverage_factor(self.freedom()),
+            of_instruments: coverage_factor(f64::INFINITY),
+            common,
         }
     }
 

@@ -12,7 +12,7 @@ pub mod shift;
 pub mod step;
 pub mod trials;
 
-pub use budget::{Budget, coverage_factor};
+pub use budget::{Budget, coverage_factor, expanded};
 pub use fitted::{Fitted, Independent, Region};
 pub use points::Point;
 pub use trials::MonteCarlo;

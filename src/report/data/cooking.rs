@@ -125,7 +125,7 @@ fn range_s(time: TimeRange) -> [Option<f64>; 2] {
 /// The entry of a campaign that has a line.
 pub fn cooking_entry(prospect: &Prospect, impact: Option<&Impact>) -> CookingEntry {
     let Prospect { cooking, year } = prospect;
-    let fuel = year.fuel.zip(impact);
+    let fuel = year.as_ref().and_then(|year| year.fuel).zip(impact);
     CookingEntry {
         irradiance_w_m2: cooking.irradiance_w_m2,
         ambient_c: cooking.ambient_c,
@@ -140,7 +140,11 @@ pub fn cooking_entry(prospect: &Prospect, impact: Option<&Impact>) -> CookingEnt
             .map(|ends| [ends.lowest_c, ends.highest_c]),
         heatings: cooking.heatings.iter().map(heating_entry).collect(),
         foods: cooking.foods.iter().map(food_entry).collect(),
-        months: year.months.iter().map(month_entry).collect(),
+        months: year
+            .iter()
+            .flat_map(|year| &year.months)
+            .map(month_entry)
+            .collect(),
         fuel_saved: fuel.map(|(saved, impact)| FuelEntry {
             fuel: impact.fuel.clone(),
             heat_a_day_j: saved.heat_a_day_j,

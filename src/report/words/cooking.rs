@@ -113,8 +113,8 @@ fn by_line(
             load = kilograms(fixed(cooking.tested_kg, 2)),
             safe = celsius(short(SAFE_C)),
         )),
-        year: Some(year_part(assessment, prospect, words)),
-        assumptions: assumptions(cooking)
+        year: year_part(assessment, prospect, words),
+        assumptions: assumptions(assessment, prospect)
             .into_iter()
             .map(|assumed| words.say(assumed))
             .collect(),
@@ -246,7 +246,12 @@ fn ends(cooking: &Cooking) -> Message {
     }
 }
 
-fn assumptions(cooking: &Cooking) -> Vec<Message> {
+fn assumptions(assessment: &Assessment, prospect: &Prospect) -> Vec<Message> {
+    let cooking = &prospect.cooking;
+    let is_of_one_day = assessment
+        .s580
+        .uncertainty()
+        .is_some_and(|found| found.is_of_one_day());
     let mut times = cooking.heatings.iter().map(|heating| heating.time);
     let gets_there = times.any(|time| time.is_some());
     let mut assumptions = Vec::new();
@@ -271,8 +276,15 @@ fn assumptions(cooking: &Cooking) -> Vec<Message> {
     assumptions.push(air.with("ambient", celsius(fixed(cooking.ambient_c, 1))));
     assumptions.push(message!("cooking-assumed-load"));
     if gets_there {
-        assumptions.push(message!("cooking-assumed-edges"));
+        assumptions.push(if is_of_one_day {
+            message!("cooking-assumed-edges-one-day")
+        } else {
+            message!("cooking-assumed-edges")
+        });
     }
     assumptions.push(message!("cooking-assumed-water"));
+    if prospect.year.is_none() {
+        assumptions.push(message!("cooking-no-months"));
+    }
     assumptions
 }

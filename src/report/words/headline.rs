@@ -11,8 +11,7 @@ use crate::procedure::cooking::pots::Cooking;
 use crate::procedure::finding::Level;
 use crate::procedure::s580::conformity::Conformity;
 use crate::procedure::s580::finding::S580Finding;
-use crate::procedure::s580::limits::STANDARD_IRRADIANCE_W_M2;
-use crate::procedure::s580::rated::Rated;
+use crate::procedure::s580::rated::{Rated, TookUp};
 use crate::procedure::s580::result::count_reasons;
 use crate::report::dry_vessel::words::spoken_stagnation;
 use crate::report::rows::{Figure, FindingText};
@@ -133,7 +132,7 @@ fn number(assessment: &Assessment, rated: &Rated, sections: &Sections, words: &W
         explanation.push(message!("headline-one-day"));
     }
     explanation.push(message!(
-        "headline-shares",
+        "headline-parts-of-square",
         scatter = fixed(statistical, 0),
         instruments = fixed(100.0 - statistical, 0)
     ));
@@ -198,13 +197,14 @@ fn sentences(assessment: &Assessment, sections: &Sections, words: &Words) -> Vec
 
 /// What the water took up in the sun of the test.
 fn took_up(assessment: &Assessment) -> Message {
-    let of_test_w_m2 = assessment.s580.mean_irradiance_w_m2();
-    let Some((rated, of_test_w_m2)) = assessment.s580.rated.as_ref().zip(of_test_w_m2) else {
+    let Some(took_up) = assessment.s580.took_up() else {
         return message!("headline-no-rating");
     };
-    let share = of_test_w_m2 / STANDARD_IRRADIANCE_W_M2;
-    let power_w = share * rated.rating.ps50_w;
-    let half_width_w = share * rated.uncertainty.half_width_w();
+    let TookUp {
+        irradiance_w_m2,
+        power_w,
+        half_width_w,
+    } = took_up;
     let decimals = decimals_for(half_width_w);
     let said = if power_w < 0.0 {
         message!("headline-lost")
@@ -213,7 +213,7 @@ fn took_up(assessment: &Assessment) -> Message {
     } else {
         message!("headline-took-up")
     };
-    said.with("irradiance", fixed(of_test_w_m2, 0))
+    said.with("irradiance", fixed(irradiance_w_m2, 0))
         .with("power", fixed(power_w.abs(), decimals))
         .with("half_width", fixed(half_width_w, decimals))
 }
@@ -221,6 +221,9 @@ fn took_up(assessment: &Assessment) -> Message {
 /// What the rating is, and what the water takes up at 700 W/m².
 fn scaled(assessment: &Assessment, sections: &Sections) -> Option<Message> {
     assessment.s580.rated.as_ref()?;
+    if assessment.tested.lies_flat() {
+        return None;
+    }
     let power = assessment.heat_balance.as_ref()?.power_700_50_w;
     let decimals = decimals_for(power.half_width());
     let said = if power.value < 0.0 {

@@ -36,9 +36,10 @@ pub struct MonthRow {
     pub water: String,
 }
 
-/// Puts the year into words.
-pub fn year_part(assessment: &Assessment, prospect: &Prospect, words: &Words) -> YearPart {
+/// Puts the year into words; `None` where there is none.
+pub fn year_part(assessment: &Assessment, prospect: &Prospect, words: &Words) -> Option<YearPart> {
     let Prospect { cooking, year } = prospect;
+    let year = year.as_ref()?;
     let impact = assessment.tested.campaign.impact.as_ref();
     let (fuel, fuel_result) = match (year.fuel, impact) {
         (Some(fuel), Some(impact)) => (
@@ -48,7 +49,7 @@ pub fn year_part(assessment: &Assessment, prospect: &Prospect, words: &Words) ->
         _ => (Vec::new(), String::new()),
     };
     let months = year.months.iter();
-    YearPart {
+    Some(YearPart {
         rows: months.map(|month| month_row(month, words)).collect(),
         notes: notes(assessment, year, cooking)
             .into_iter()
@@ -56,7 +57,7 @@ pub fn year_part(assessment: &Assessment, prospect: &Prospect, words: &Words) ->
             .collect(),
         fuel,
         fuel_result,
-    }
+    })
 }
 
 fn month_row(month: &Month, words: &Words) -> MonthRow {

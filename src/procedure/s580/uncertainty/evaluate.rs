@@ -62,6 +62,19 @@ impl RatingUncertainty {
         matches!(self.of_line.fitted.independent, Independent::Intervals(_))
     }
 
+    /// The ± aimed at, W, and what it takes to print it.
+    fn outlook(&self, target: Target) -> (f64, Outlook) {
+        let target_w = match target {
+            Target::Watts(watts) => watts,
+            Target::Fraction(fraction) => fraction * self.budget.value.abs(),
+        };
+        // Where the draws reach further, so they do with more data.
+        let further = self.half_width_w() / self.budget.expanded.max(f64::MIN_POSITIVE);
+        let budgeted_w = target_w / further.max(1.0);
+        let outlook = self.of_line.outlook(budgeted_w, RATING_DIFFERENCE_K);
+        (target_w, outlook)
+    }
+
     /// What Ps(50) changes by for each unit (a fraction, or K) of a common error's readings too
     /// high, W; `None` for an error that is none of this line's.
     pub fn sensitivity_w(&self, error: &CommonError) -> Option<f64> {
@@ -74,7 +87,7 @@ impl RatingUncertainty {
     pub fn readings_are_most(&self) -> bool {
         let fitted = &self.of_line.fitted;
         let weights = [1.0, RATING_DIFFERENCE_K];
-        fitted.of_readings.of(weights) > fitted.statistical.of(weights) / 2.0
+        fitted.of_readings.of(weights) > fitted.statistical(weights).covariance.of(weights) / 2.0
     }
 
     /// Sources whose standard uncertainty the campaign file does not state.
@@ -122,13 +135,6 @@ pub fn evaluate(tested: &Tested, intervals: &[Interval], line: &Line) -> Option<
     let common = common_errors(&campaign.instruments, &campaign.file.to_string_lossy());
     let of_line = LineUncertainty::of(line, &points, reading_spread(tested), common)?;
     let budget = of_line.at(RATING_DIFFERENCE_K);
-    let target = campaign.target.map(|target| {
-        let target_w = match target {
-            Target::Watts(watts) => watts,
-            Target::Fraction(fraction) => fraction * budget.value.abs(),
-        };
-        (target_w, of_line.outlook(target_w, RATING_DIFFERENCE_K))
-    });
     let weights = [1.0, RATING_DIFFERENCE_K];
     let [monte_carlo] = draw(
         &of_line.fitted,
@@ -136,14 +142,17 @@ pub fn evaluate(tested: &Tested, intervals: &[Interval], line: &Line) -> Option<
         std::array::from_ref(&budget),
         |[a, b]| [a + b * RATING_DIFFERENCE_K],
     );
-    Some(RatingUncertainty {
-        interval_w: printed(&budget, monte_carlo.as_ref()),
+    let interval_w = printed(&budget, monte_carlo.as_ref());
+    let mut uncertainty = RatingUncertainty {
+        interval_w,
         monte_carlo,
         influential: influential(line, &points, &on_line, budget.value),
         budget,
-        target,
+        target: None,
         of_line,
-    })
+    };
+    uncertainty.target = campaign.target.map(|target| uncertainty.outlook(target));
+    Some(uncertainty)
 }
 
 fn influential(

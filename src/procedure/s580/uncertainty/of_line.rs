@@ -3,7 +3,7 @@
 use super::days::DayEffect;
 use crate::physics::water::SPECIFIC_HEAT_J_PER_KG_K;
 use crate::procedure::s580::intervals::Interval;
-use crate::procedure::s580::limits::{RATING_DIFFERENCE_K, STANDARD_IRRADIANCE_W_M2};
+use crate::procedure::s580::limits::STANDARD_IRRADIANCE_W_M2;
 use crate::procedure::sources::CommonError;
 use crate::procedure::uncertainty::points::{ReadingSpread, TERMS};
 use crate::procedure::uncertainty::shift::Shift;
@@ -66,12 +66,11 @@ impl LineUncertainty {
         }
     }
 
-    /// Intercept and slope of the cooking power at an irradiance (W/m²), with the 95 % band at
-    /// 50 K. It holds for the irradiance of the test, at which normalising is undone.
+    /// Intercept and slope of the cooking power at an irradiance (W/m²), with its 95 %
+    /// band. It holds for the irradiance of the test, at which normalising is undone.
     pub fn power_at(&self, irradiance_w_m2: f64) -> Region {
         let share = irradiance_w_m2 / STANDARD_IRRADIANCE_W_M2;
-        let region = self.fitted.region([1.0, RATING_DIFFERENCE_K]);
-        region.times([share; 2])
+        self.fitted.region().times([share; 2])
     }
 }
 

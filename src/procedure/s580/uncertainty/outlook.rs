@@ -1,8 +1,7 @@
 //! What more data would bring.
 
 use super::of_line::LineUncertainty;
-use crate::procedure::uncertainty::{Independent, coverage_factor};
-use crate::stats::combine::effective_freedom;
+use crate::procedure::uncertainty::{Independent, expanded};
 
 /// Most intervals that are asked for.
 pub const MOST_INTERVALS: usize = 5_000;
@@ -45,9 +44,6 @@ impl LineUncertainty {
         let statistical = self.fitted.statistical([1.0, at_k]);
         let variance = statistical.covariance.of([1.0, at_k]);
         let (share, freedom) = match self.fitted.independent {
-            _ if statistical.is_of_readings => {
-                (now.intervals / extent.intervals, statistical.freedom)
-            }
             Independent::Days(_) => (now.days / extent.days, extent.days - 1.0),
             Independent::Intervals(_) => (now.intervals / extent.intervals, extent.intervals - 2.0),
         };
@@ -73,7 +69,7 @@ impl LineUncertainty {
     /// What it takes to bring the expanded uncertainty at `at_k` to `target_w`.
     pub fn outlook(&self, target_w: f64, at_k: f64) -> Outlook {
         let budget = self.at(at_k);
-        if budget.expanded() <= target_w {
+        if budget.expanded <= target_w {
             return Outlook::Reached;
         }
         let least_w = budget.common_expanded();
@@ -82,9 +78,7 @@ impl LineUncertainty {
         }
         let expanded_w = |extent: &Extent| {
             let (statistical_w, freedom) = self.statistical_with(*extent, at_k);
-            let combined_w = statistical_w.hypot(budget.common);
-            let effective = effective_freedom(combined_w, &[(statistical_w, freedom)]);
-            coverage_factor(effective) * combined_w
+            expanded(&[(statistical_w, freedom)], budget.common)
         };
         let now = self.extent();
         let mut extents = (1..=MOST_INTERVALS).map(|more| self.extent_with(more));

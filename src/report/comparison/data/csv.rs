@@ -97,7 +97,7 @@ fn row(comparison: &Comparison, names: &[String], place: usize, one: &Assessment
             one.s580
                 .uncertainty()
                 .as_ref()
-                .map(|uncertainty| uncertainty.budget.expanded()),
+                .map(|uncertainty| uncertainty.budget.expanded),
         ),
         optional(one.s580.line().map(|line| line.intercept)),
         optional(one.s580.line().map(|line| line.slope)),

@@ -217,7 +217,7 @@ fn campaign_entry(
             .s580
             .uncertainty()
             .as_ref()
-            .map(|uncertainty| uncertainty.budget.expanded()),
+            .map(|uncertainty| uncertainty.budget.expanded),
         intercept_w: one.s580.line().map(|line| line.intercept),
         slope_w_per_k: one.s580.line().map(|line| line.slope),
         r_squared: one.s580.line().and_then(|line| line.r_squared),

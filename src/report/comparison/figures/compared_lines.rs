@@ -128,7 +128,7 @@ fn draw_on(area: &Area<'_>, comparison: &Comparison, words: &Words) -> Result<()
 
 fn band(uncertainty: &RatingUncertainty, at_k: f64) -> (f64, f64) {
     let budget = uncertainty.of_line.at(at_k);
-    about(budget.value, budget.expanded())
+    about(budget.value, budget.expanded)
 }
 
 fn draw_line(chart: &mut Chart<'_, '_>, one: &Drawn<'_>, span: (f64, f64)) -> Result<()> {

@@ -255,7 +255,7 @@ fn share_percent(comparison: &Comparison, pair: &Pair) -> Option<f64> {
         (power.value, power.half_width())
     } else {
         let budget = &first.s580.uncertainty()?.budget;
-        (budget.value, budget.expanded())
+        (budget.value, budget.expanded)
     };
     let difference_w = pair.difference.decisive()?.value;
     (power_w > half_width_w).then(|| difference_w.abs() / power_w * 100.0)

@@ -22,7 +22,7 @@ pub const RATED: &[Column<OfCampaign>] = &[
             "Expanded uncertainty of Ps(50) for 95 %: scatter, days and instruments",
         )
         .or_null(),
-        |one| of_budget(one, Budget::expanded),
+        |one| of_budget(one, |budget| budget.expanded),
     ),
     column(
         Heading::number(
@@ -31,7 +31,7 @@ pub const RATED: &[Column<OfCampaign>] = &[
             "Ps(50) less its expanded uncertainty",
         )
         .or_null(),
-        |one| of_budget(one, |budget| budget.value - budget.expanded()),
+        |one| of_budget(one, |budget| budget.value - budget.expanded),
     ),
     column(
         Heading::number(
@@ -40,7 +40,7 @@ pub const RATED: &[Column<OfCampaign>] = &[
             "Ps(50) plus its expanded uncertainty",
         )
         .or_null(),
-        |one| of_budget(one, |budget| budget.value + budget.expanded()),
+        |one| of_budget(one, |budget| budget.value + budget.expanded),
     ),
     column(
         Heading::number(
@@ -53,7 +53,7 @@ pub const RATED: &[Column<OfCampaign>] = &[
     ),
     column(
         Heading::number("coverage_factor", "", "Expanded over combined uncertainty").or_null(),
-        |one| of_budget(one, |budget| budget.coverage_factor),
+        |one| of_budget(one, |budget| budget.coverage_factor()),
     ),
     column(
         Heading::number(
@@ -62,7 +62,7 @@ pub const RATED: &[Column<OfCampaign>] = &[
             "Of the combined uncertainty, by Welch and Satterthwaite",
         )
         .or_null(),
-        |one| of_budget(one, |budget| budget.effective_freedom),
+        |one| of_budget(one, |budget| budget.effective_freedom()),
     ),
     column(
         Heading::number(

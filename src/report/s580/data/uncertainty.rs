@@ -26,9 +26,9 @@ pub struct UncertaintyEntry {
     /// What the report prints, W: the interval above, and where the draws disagree with it the
     /// wider end of both.
     printed_interval_95_w: [f64; 2],
-    /// By Welch and Satterthwaite.
+    /// Those for which Student's t is the coverage factor.
     effective_degrees_of_freedom: f64,
-    /// Of Student's t for 95 %.
+    /// Expanded over combined uncertainty.
     coverage_factor: f64,
     /// Of scatter and days (k = 1), W.
     independent_standard_uncertainty_w: f64,
@@ -163,14 +163,14 @@ struct TargetEntry {
 pub fn uncertainty_entry(assessment: &Assessment) -> Option<UncertaintyEntry> {
     let uncertainty = assessment.s580.uncertainty()?;
     let budget = &uncertainty.budget;
-    let expanded_w = budget.expanded();
+    let expanded_w = budget.expanded;
     Some(UncertaintyEntry {
         ps50_combined_standard_uncertainty_w: budget.combined,
         ps50_expanded_uncertainty_w: expanded_w,
         ps50_interval_95_w: [budget.value - expanded_w, budget.value + expanded_w],
         printed_interval_95_w: [uncertainty.interval_w.lower, uncertainty.interval_w.upper],
-        effective_degrees_of_freedom: budget.effective_freedom,
-        coverage_factor: budget.coverage_factor,
+        effective_degrees_of_freedom: budget.effective_freedom(),
+        coverage_factor: budget.coverage_factor(),
         independent_standard_uncertainty_w: budget.statistical,
         independent_degrees_of_freedom: budget.statistical_freedom,
         common_standard_uncertainty_w: budget.common,
@@ -222,7 +222,7 @@ fn independent_entry(
         uncertainty_k: None,
         sensitivity: None,
         ps50_standard_uncertainty_w: part.effect.abs(),
-        share_of_variance: part.share,
+        share_of_variance: part.share_of_variance,
     }
 }
 
@@ -256,7 +256,7 @@ fn common_entry(
         uncertainty_k,
         sensitivity: uncertainty.sensitivity_w(error),
         ps50_standard_uncertainty_w: part.effect.abs(),
-        share_of_variance: part.share,
+        share_of_variance: part.share_of_variance,
     }
 }
 

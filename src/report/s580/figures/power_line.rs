@@ -135,7 +135,7 @@ fn draw_bands(
     let line = &uncertainty.of_line.line;
     let span = (left_k, right_k);
     fill_band(chart, span, OUTER_BAND, |k| {
-        about(line.predict(k), uncertainty.of_line.at(k).expanded())
+        about(line.predict(k), uncertainty.of_line.at(k).expanded)
     })?;
     fill_band(chart, span, BAND, |k| {
         about(line.predict(k), uncertainty.of_line.at(k).without_common())

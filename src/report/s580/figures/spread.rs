@@ -85,7 +85,7 @@ fn draw_bands(
         .used()
         .filter_map(|interval| interval.measured.difference_k);
     let span = padded(observed.chain([RATING_DIFFERENCE_K]), false);
-    let outer = |k: f64| about(line.predict(k), uncertainty.of_line.at(k).expanded());
+    let outer = |k: f64| about(line.predict(k), uncertainty.of_line.at(k).expanded);
     let inner = |k: f64| about(line.predict(k), uncertainty.of_line.at(k).without_common());
     let edges = [span.0, span.1].map(outer);
     let bounds = padded(edges.iter().flat_map(|edge| [edge.0, edge.1]), false);

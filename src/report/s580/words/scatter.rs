@@ -14,13 +14,14 @@ const NAMED_INTERVALS: usize = 4;
 
 /// Days, neighbours and single intervals in words.
 pub fn scatter(assessment: &Assessment, uncertainty: &RatingUncertainty) -> Vec<Phrase> {
-    let mut lines = vec![days(&uncertainty.of_line.days)];
+    let is_left_out = !uncertainty.is_of_one_day();
+    let mut lines = vec![days(&uncertainty.of_line.days, is_left_out)];
     lines.extend(neighbours(&uncertainty.of_line.days).map(Phrase::from));
     lines.extend(influence(assessment, uncertainty).map(Phrase::from));
     lines
 }
 
-fn days(days: &DayEffect) -> Phrase {
+fn days(days: &DayEffect, is_left_out: bool) -> Phrase {
     let Some(test) = days.test else {
         return match (days.days.len(), days.within_sd_w) {
             (1, _) => message!("days-one"),
@@ -41,14 +42,18 @@ fn days(days: &DayEffect) -> Phrase {
     } else {
         message!("days-not-shown")
     };
+    let what = what.with("numbers", numbers);
     let count = days.days.len();
+    if !is_left_out {
+        return joined([what, message!("days-cannot-be-left-out")], " ");
+    }
     let independent = if count < FEW_DAYS {
         message!("days-left-out-two")
     } else {
         message!("days-left-out")
     };
     let independent = independent.with("days", count).with("freedom", count - 1);
-    joined([what.with("numbers", numbers), independent], " ")
+    joined([what, independent], " ")
 }
 
 fn neighbours(days: &DayEffect) -> Option<Message> {

@@ -12,13 +12,11 @@ use crate::procedure::s580::uncertainty::outlook::Outlook;
 use crate::procedure::s580::uncertainty::{LineUncertainty, RatingUncertainty};
 use crate::procedure::sources::{Basis, COLD_END_C, CommonError, HOT_END_C, SCALE_ABOUT_C};
 use crate::procedure::uncertainty::budget::{Budget, Contribution, Origin};
+use crate::procedure::uncertainty::coverage_factor;
 use crate::procedure::uncertainty::trials::MonteCarlo;
 use crate::report::rows::Figure;
 use crate::report::spoken::spoken_uncertainty;
 use crate::units::decimals_for;
-
-/// Degrees of freedom of scatter and days below which Student's t has long tails.
-const FEW_DEGREES: f64 = 10.0;
 
 /// The second half of section 5.
 #[derive(Debug, Clone, Serialize)]
@@ -192,24 +190,15 @@ fn spoken_basis(error: &CommonError) -> Message {
     }
 }
 
-/// Degrees of freedom, as far as the number means anything.
-fn spoken_freedom(degrees: f64) -> Phrase {
-    if degrees < 1000.0 {
-        fixed(degrees, 1)
-    } else {
-        message!("freedom-large").into()
-    }
-}
-
 fn result(uncertainty: &RatingUncertainty) -> Message {
     let budget = &uncertainty.budget;
     message!(
-        "budget-result",
+        "budget-result-parts",
         rating = with_uncertainty(uncertainty),
-        expanded = fixed(budget.expanded(), 2),
+        expanded = fixed(budget.expanded, 2),
         combined = fixed(budget.combined, 2),
-        factor = fixed(budget.coverage_factor, 2),
-        freedom = spoken_freedom(budget.effective_freedom)
+        factor = fixed(budget.coverage_factor(), 2),
+        of_days = fixed(coverage_factor(budget.statistical_freedom), 2)
     )
 }
 
@@ -221,7 +210,7 @@ fn notes(uncertainty: &RatingUncertainty, words: &Words) -> Vec<Phrase> {
     let drawn = uncertainty.monte_carlo.as_ref();
     notes.extend(drawn.map(|drawn| monte_carlo(&uncertainty.budget, drawn)));
     notes.extend(outlook(uncertainty).map(Phrase::from));
-    notes.push(message!("budget-note-shares").into());
+    notes.push(message!("budget-note-squares").into());
     notes.push(
         message!(
             "budget-note-thermometer",
@@ -252,11 +241,6 @@ fn notes(uncertainty: &RatingUncertainty, words: &Words) -> Vec<Phrase> {
     notes
 }
 
-/// Width of the drawn interval, W.
-fn outcome_width_w(drawn: &MonteCarlo) -> f64 {
-    drawn.outcome.upper - drawn.outcome.lower
-}
-
 /// What was drawn, and what follows from it.
 fn monte_carlo(budget: &Budget, drawn: &MonteCarlo) -> Phrase {
     let outcome = &drawn.outcome;
@@ -269,15 +253,19 @@ fn monte_carlo(budget: &Budget, drawn: &MonteCarlo) -> Phrase {
         .with("trials", outcome.trials.to_string())
         .with("lower", fixed(outcome.lower, decimals))
         .with("upper", fixed(outcome.upper, decimals));
+    let interval = budget.interval();
+    let reaches_further = outcome.lower < interval.lower || outcome.upper > interval.upper;
+    // How far the draws' interval lies to one side of the budget's.
+    let aside = (outcome.upper - interval.upper + outcome.lower - interval.lower).abs() / 2.0;
     let verdict = if drawn.agrees() {
         message!("drawn-agrees")
     } else {
-        let verdict = if outcome_width_w(drawn) < 2.0 * budget.expanded() {
-            message!("drawn-narrower")
-        } else if budget.statistical_freedom < FEW_DEGREES {
-            message!("drawn-wider-few-days")
-        } else {
+        let verdict = if !reaches_further {
+            message!("drawn-narrower-all")
+        } else if aside > drawn.tolerance / 2.0 {
             message!("drawn-wider-skewed")
+        } else {
+            message!("drawn-wider")
         };
         verdict.with("apart", fixed(drawn.apart, decimals))
     };
@@ -371,7 +359,7 @@ fn figure(uncertainty: &RatingUncertainty, words: &Words) -> Figure {
             points = uncertainty.of_line.line.points,
             power = fixed(budget.value, 1),
             scatter = fixed(budget.without_common(), 1),
-            expanded = fixed(budget.expanded(), 1)
+            expanded = fixed(budget.expanded, 1)
         )),
     }
 }

@@ -149,14 +149,12 @@ fn power_at_700_w_m2_is_that_of_the_physics() {
 fn what_the_water_took_up_in_the_test_is_that_of_the_physics() {
     for truth in SAMPLES {
         let assessment = sample(truth.name);
-        let irradiance_w_m2 = of_test_w_m2(&assessment);
-        let share = irradiance_w_m2 / 700.0;
-        let rated = assessment.s580.rated.unwrap();
-        let (value_w, half_w) = (rated.rating.ps50_w, rated.uncertainty.half_width_w());
+        let took_up = assessment.s580.took_up().unwrap();
         let interval = Bounds {
-            lower: share * (value_w - half_w),
-            upper: share * (value_w + half_w),
+            lower: took_up.power_w - took_up.half_width_w,
+            upper: took_up.power_w + took_up.half_width_w,
         };
+        let irradiance_w_m2 = took_up.irradiance_w_m2;
         holds(truth.name, interval, truth.power_w(irradiance_w_m2, 50.0));
     }
 }
