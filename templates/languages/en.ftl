@@ -754,8 +754,7 @@ source-specific-heat = IAPWS-IF97, 10 °C to 95 °C
 ## Regression and uncertainty: what the budget comes to
 
 # { $rating }: rating-with-uncertainty. { $freedom }: a number, or freedom-large.
-budget-result-parts = Ps(50) = { $rating }. Expanded uncertainty ± { $expanded } W: scatter and days times { $of_days }, Student's t for 95 %, and instruments times 1.96, as the root of the sum of squares. That is { $factor } times the combined { $combined } W. JCGM 100:2008, G.4, takes one t for all; with few days that was too narrow in simulations.
-freedom-large = over 1000
+budget-result-parts = Ps(50) = { $rating }. Expanded uncertainty ± { $expanded } W: scatter and days times { $of_days }, Student's t for 95 %, and instruments times { $of_instruments }, as the root of the sum of squares. That is { $factor } times the combined { $combined } W. JCGM 100:2008, G.4, takes one t for all; with few days that was too narrow in simulations.
 budget-note-squares = Last column: each line's share of the square of the expanded uncertainty, in which scatter and days count with their Student's t; a share below zero belongs to an error that takes part of another one back. Type A: by statistics of the intervals; B: otherwise. Errors of instruments are taken as common to all intervals: those of irradiance, mass, specific heat and time scale the whole line and never show in the scatter; the offset of a thermometer cancels in the rise of the water and moves Td, and its error of scale is in both.
 budget-note-thermometer = What is known of a thermometer is taken to hold at { $cold } and at { $hot }, independently of each other: an offset of u/√2, and an error of scale about { $about } that is u/√2 at either end (common practice, no published source). Water and air read by one instrument share both.
 # { $sources }: a list of the messages that begin with source-, with ";" between them.
@@ -833,6 +832,7 @@ days-left-out = Whatever days do, in level or in slope, is in the uncertainty: e
     [one] { $freedom } degree
    *[other] { $freedom } degrees
 } of freedom.
+days-agree = Each of the { $days } days is left out in turn, and the rating moves by less than the scatter of its intervals gives, so that scatter counts.
 days-cannot-be-left-out = None of the days can be left out, since the others give no line: the uncertainty rests on the intervals, and what days do is not in it.
 days-left-out-two = Each of the { $days } days is left out in turn, and the rating's moves give its scatter, with { $freedom ->
     [one] { $freedom } degree

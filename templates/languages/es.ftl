@@ -767,8 +767,7 @@ source-specific-heat = IAPWS-IF97, 10 °C a 95 °C
 ## Regression and uncertainty: what the budget comes to
 
 # { $rating }: rating-with-uncertainty. { $freedom }: a number, or freedom-large.
-budget-result-parts = Ps(50) = { $rating }. Incertidumbre expandida ± { $expanded } W: dispersión y días por { $of_days }, t de Student para el 95 %, e instrumentos por 1.96, como raíz de la suma de los cuadrados. Eso es { $factor } veces la combinada de { $combined } W. JCGM 100:2008, G.4, toma una sola t para todo; con pocos días eso resultó demasiado estrecho en simulaciones.
-freedom-large = más de 1000
+budget-result-parts = Ps(50) = { $rating }. Incertidumbre expandida ± { $expanded } W: dispersión y días por { $of_days }, t de Student para el 95 %, e instrumentos por { $of_instruments }, como raíz de la suma de los cuadrados. Eso es { $factor } veces la combinada de { $combined } W. JCGM 100:2008, G.4, toma una sola t para todo; con pocos días eso resultó demasiado estrecho en simulaciones.
 budget-note-squares = Última columna: la parte de cada línea en el cuadrado de la incertidumbre expandida, en el que la dispersión y los días cuentan con su t de Student; una parte menor que cero es de un error que anula una parte de otro. Tipo A: por estadística de los intervalos; B: de otro modo. Los errores de los instrumentos se toman como comunes a todos los intervalos: los de la irradiancia, la masa, el calor específico y el tiempo cambian la escala de toda la recta y nunca aparecen en la dispersión; el error constante de un termómetro se anula en la subida del agua y desplaza Td, y su error de escala está en ambas.
 budget-note-thermometer = Lo que se sabe de un termómetro se toma como válido a { $cold } y a { $hot }, de forma independiente: un error constante de u/√2, y un error de escala en torno a { $about } que es u/√2 en cada extremo (práctica habitual, sin fuente publicada). El agua y el aire leídos con un mismo instrumento comparten ambos.
 # { $sources }: a list of the messages that begin with source-, with ";" between them.
@@ -847,6 +846,7 @@ days-left-out = Lo que hagan los días, en nivel o en pendiente, está en la inc
         [one] { $freedom } grado
        *[other] { $freedom } grados
     } de libertad.
+days-agree = Cada uno de los { $days } días se deja fuera por turno, y la calificación se mueve menos de lo que da la dispersión de sus intervalos, así que cuenta esa dispersión.
 days-cannot-be-left-out = No se puede dejar fuera ningún día, pues los demás no dan una recta: la incertidumbre se apoya en los intervalos, y lo que hacen los días no está en ella.
 days-left-out-two = Cada uno de los { $days } días se deja fuera por turno, y lo que se mueve la calificación da su dispersión, con { $freedom ->
         [one] { $freedom } grado

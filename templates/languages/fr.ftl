@@ -804,8 +804,7 @@ source-specific-heat = IAPWS-IF97, 10 °C à 95 °C
 ## Regression and uncertainty: what the budget comes to
 
 # { $rating }: rating-with-uncertainty. { $freedom }: a number, or freedom-large.
-budget-result-parts = Ps(50) = { $rating }. Incertitude élargie ± { $expanded } W : dispersion et jours fois { $of_days }, t de Student pour 95 %, et instruments fois 1.96, en racine de la somme des carrés. C’est { $factor } fois l’incertitude composée de { $combined } W. JCGM 100:2008, G.4, prend un seul t pour tout ; avec peu de jours, c’était trop étroit dans des simulations.
-freedom-large = plus de 1000
+budget-result-parts = Ps(50) = { $rating }. Incertitude élargie ± { $expanded } W : dispersion et jours fois { $of_days }, t de Student pour 95 %, et instruments fois { $of_instruments }, en racine de la somme des carrés. C’est { $factor } fois l’incertitude composée de { $combined } W. JCGM 100:2008, G.4, prend un seul t pour tout ; avec peu de jours, c’était trop étroit dans des simulations.
 budget-note-squares = Dernière colonne : la part de chaque ligne dans le carré de l’incertitude élargie, où la dispersion et les jours comptent avec leur t de Student ; une part inférieure à zéro est celle d’une erreur qui en annule une autre en partie. Type A : par la statistique des intervalles ; B : autrement. Les erreurs des instruments sont supposées communes à tous les intervalles : celles de l’éclairement, de la masse, de la chaleur massique et du temps multiplient toute la droite et n’apparaissent jamais dans la dispersion ; le décalage d’un thermomètre s’annule dans la montée de l’eau et déplace Td, et son erreur d’échelle est dans les deux.
 budget-note-thermometer = Ce que l’on sait d’un thermomètre est supposé valoir à { $cold } et à { $hot }, indépendamment l’un de l’autre : un décalage de u/√2, et une erreur d’échelle autour de { $about } qui vaut u/√2 à chaque bout (pratique courante, sans source publiée). L’eau et l’air lus par un même instrument partagent les deux.
 # { $sources }: a list of the messages that begin with source-, with ";" between them.
@@ -883,6 +882,7 @@ days-left-out = Ce que font les jours, en niveau ou en pente, est dans l’incer
         [one] { $freedom } degré
        *[other] { $freedom } degrés
     } de liberté.
+days-agree = Chacun des { $days } jours est laissé de côté à son tour, et le classement bouge moins que ne donne la dispersion de ses intervalles : c’est donc elle qui compte.
 days-cannot-be-left-out = Aucun des jours ne peut être laissé de côté, car les autres ne donnent pas de droite : l’incertitude repose sur les intervalles, et ce que font les jours n’y est pas.
 days-left-out-two = Chacun des { $days } jours est laissé de côté tour à tour, et les déplacements de l’évaluation donnent sa dispersion, avec { $freedom ->
         [one] { $freedom } degré
@@ -899,7 +899,7 @@ influence-one = { $date } { $time } (distance de Cook { $distance } ; sans lui
 
 ## Regression and uncertainty: the figure beside the budget
 
-spread-caption = À gauche : les résidus par ordre de grandeur face à ceux d’une loi normale ; sur la ligne en tirets s’ils sont normaux. À droite : la droite avec sa bande à 95 %, foncée pour la dispersion et les jours, claire avec les instruments.
+spread-caption = À gauche : les résidus par ordre de grandeur face à ceux d’une loi normale ; sur la ligne en tirets s’ils sont normaux. À droite : la droite avec sa bande, foncée pour la dispersion et les jours, claire avec les instruments.
 # Read out to those who do not see the figure.
 spread-alt = Deux tracés. Diagramme quantile-quantile normal de { $points } résidus. La droite avec sa bande à 95 pour cent : à 50 kelvins { $power } watts, plus ou moins { $scatter } watts pour la dispersion et les jours, plus ou moins { $expanded } watts avec les instruments.
 

@@ -774,8 +774,7 @@ source-specific-heat = IAPWS-IF97, 10 °C a 95 °C
 ## Regression and uncertainty: what the budget comes to
 
 # { $rating }: rating-with-uncertainty. { $freedom }: a number, or freedom-large.
-budget-result-parts = Ps(50) = { $rating }. Incerteza expandida ± { $expanded } W: dispersão e dias vezes { $of_days }, t de Student para 95 %, e instrumentos vezes 1.96, como raiz da soma dos quadrados. Isso é { $factor } vezes a combinada de { $combined } W. O JCGM 100:2008, G.4, usa um só t para tudo; com poucos dias isso foi estreito demais em simulações.
-freedom-large = mais de 1000
+budget-result-parts = Ps(50) = { $rating }. Incerteza expandida ± { $expanded } W: dispersão e dias vezes { $of_days }, t de Student para 95 %, e instrumentos vezes { $of_instruments }, como raiz da soma dos quadrados. Isso é { $factor } vezes a combinada de { $combined } W. O JCGM 100:2008, G.4, usa um só t para tudo; com poucos dias isso foi estreito demais em simulações.
 budget-note-squares = Última coluna: a quota de cada linha no quadrado da incerteza expandida, em que a dispersão e os dias contam com o seu t de Student; uma quota menor que zero é de um erro que anula uma parte de outro. Tipo A: por estatística dos intervalos; B: de outro modo. Os erros dos instrumentos são tomados como comuns a todos os intervalos: os de irradiância, massa, calor específico e tempo mudam a escala de toda a reta e nunca aparecem na dispersão; o erro constante de um termômetro anula-se na subida da água e desloca Td, e o seu erro de escala está em ambas.
 budget-note-thermometer = O que se sabe de um termômetro é tomado como válido a { $cold } e a { $hot }, de forma independente: um erro constante de u/√2, e um erro de escala em torno de { $about } que é u/√2 em cada extremo (prática comum, sem fonte publicada). A água e o ar lidos por um mesmo instrumento partilham os dois.
 # { $sources }: a list of the messages that begin with source-, with ";" between them.
@@ -854,6 +853,7 @@ days-left-out = O que os dias fazem, em nível ou em inclinação, está na ince
         [one] { $freedom } grau
        *[other] { $freedom } graus
     } de liberdade.
+days-agree = Cada um dos { $days } dias fica de fora por sua vez, e a classificação move-se menos do que dá a dispersão dos seus intervalos, por isso conta essa dispersão.
 days-cannot-be-left-out = Nenhum dos dias pode ficar de fora, pois os outros não dão uma reta: a incerteza assenta nos intervalos, e o que os dias fazem não está nela.
 days-left-out-two = Cada um dos { $days } dias é deixado de fora por sua vez, e o quanto a avaliação se move dá a dispersão dela, com { $freedom ->
         [one] { $freedom } grau

@@ -762,8 +762,7 @@ source-specific-heat = IAPWS-IF97, 10 °C hadi 95 °C
 ## Regression and uncertainty: what the budget comes to
 
 # { $rating }: rating-with-uncertainty. { $freedom }: a number, or freedom-large.
-budget-result-parts = Ps(50) = { $rating }. Utovu uliopanuliwa wa uhakika ± { $expanded } W: mtawanyiko na siku mara { $of_days }, Student t kwa 95 %, na vifaa mara 1.96, kama kipeuo cha jumla ya miraba. Hiyo ni mara { $factor } ya ule uliojumuishwa wa { $combined } W. JCGM 100:2008, G.4, huchukua t moja kwa vyote; kwa siku chache hiyo ilikuwa nyembamba mno katika maigizo ya kompyuta.
-freedom-large = zaidi ya 1000
+budget-result-parts = Ps(50) = { $rating }. Utovu uliopanuliwa wa uhakika ± { $expanded } W: mtawanyiko na siku mara { $of_days }, Student t kwa 95 %, na vifaa mara { $of_instruments }, kama kipeuo cha jumla ya miraba. Hiyo ni mara { $factor } ya ule uliojumuishwa wa { $combined } W. JCGM 100:2008, G.4, huchukua t moja kwa vyote; kwa siku chache hiyo ilikuwa nyembamba mno katika maigizo ya kompyuta.
 budget-note-squares = Safuwima ya mwisho: mgawo wa kila mstari katika mraba wa utovu uliopanuliwa wa uhakika, ambamo mtawanyiko na siku huhesabiwa kwa Student t yake; mgawo ulio chini ya sifuri ni wa kosa linalofuta sehemu ya kosa jingine. Aina A: kwa takwimu za vipindi; B: kwa njia nyingine. Makosa ya vifaa huchukuliwa kuwa ya pamoja kwa vipindi vyote: yale ya mnururisho, uzito, joto mahususi na muda hukuza au kupunguza mstari wote na kamwe hayaonekani katika mtawanyiko; kosa thabiti la kipimajoto hujifuta katika upandaji wa joto la maji na huisogeza Td, na kosa lake la skeli limo katika yote mawili.
 budget-note-thermometer = Kinachojulikana kuhusu kipimajoto huchukuliwa kuwa kweli kwa { $cold } na kwa { $hot }, bila moja kutegemea jingine: kosa thabiti la u/√2, na kosa la skeli kuzunguka { $about } ambalo ni u/√2 kwenye kila ncha (mazoea ya kawaida, hakuna chanzo kilichochapishwa). Maji na hewa vikisomwa kwa kifaa kimoja hushiriki makosa yote mawili.
 # { $sources }: a list of the messages that begin with source-, with ";" between them.
@@ -842,6 +841,7 @@ days-left-out = Lolote ambalo siku hufanya, kwa kimo au kwa mteremko, limo katik
         [one] digrii { $freedom } ya
        *[other] digrii { $freedom } za
     } uhuru.
+days-agree = Kila moja ya siku { $days } huachwa nje kwa zamu, na kiwango husogea chini ya kile kinachotokana na mtawanyiko wa vipindi vyake, kwa hiyo mtawanyiko huo ndio huhesabiwa.
 days-cannot-be-left-out = Hakuna siku inayoweza kuachwa nje, kwa kuwa zile nyingine hazitoi mstari: utovu wa uhakika unategemea vipindi, na kile ambacho siku hufanya hakimo ndani yake.
 days-left-out-two = Kila moja ya siku { $days } huachwa nje kwa zamu, na jinsi tathmini inavyosogea hutoa mtawanyiko wake, kwa { $freedom ->
         [one] digrii { $freedom } ya

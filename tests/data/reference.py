@@ -587,14 +587,15 @@ def judge(campaign, area_m2, boiling_c, runs, measured, intervals, regression, r
 
 
 def water_step_k(campaign, folder):
-    """The step seen in the water's readings, in K."""
+    """The step seen in the water's readings, of several sensors in their mean, in K."""
     named = campaign.get("columns", {}).get("water_temperature", "water_c")
     sensors, cells, kelvin = [named] if isinstance(named, str) else named, [], 1.0
     for run in campaign["run"]:
         raw = read_table(folder / run["log"])
         if SHEET["water_c"][0] in raw.columns:
             sensors, kelvin = [SHEET["water_c"][0]], 1 / 1.8
-        cells += [raw[s].map(number) for s in sensors if s in raw.columns]
+        present = [raw[s].map(number) for s in sensors if s in raw.columns]
+        cells.append(pd.concat(present, axis=1).mean(axis=1))
     step = seen_step(cells)
     return None if step is None else step * kelvin
 

@@ -158,7 +158,7 @@ def reading_noise(data, known, per_w):
 
 
 def independent(data, model, noise):
-    """Covariances of the two parameters by days (or None) and intervals, degrees of freedom."""
+    """Covariances of the two parameters by days (or None) and by intervals, number of days."""
     y, x = model(*data.changed())
     fitted = sm.OLS(y, x).fit()
     weights = fitted.normalized_cov_params @ x.T
@@ -169,8 +169,8 @@ def independent(data, model, noise):
     if len(days) >= 2 and all(solvable(x[k]) for k in kept):
         without = np.array([sm.OLS(y[k], x[k]).fit().params for k in kept])
         apart, k = without - without.mean(axis=0), len(days)
-        return (k - 1) / k * apart.T @ apart, of_intervals, k - 1.0
-    return None, of_intervals, float(len(y) - 2)
+        return (k - 1) / k * apart.T @ apart, of_intervals, k
+    return None, of_intervals, len(days)
 
 
 def freedom_of(factor):
@@ -226,22 +226,26 @@ class Estimate:
         noise = reading_noise(data, known, per_w)
         weights = np.linalg.pinv(x)
         self.noise = weights @ noise @ weights.T
-        self.of_days, self.of_intervals, self.freedom = independent(data, model, noise)
+        self.of_days, self.of_intervals, self.days = independent(data, model, noise)
+        self.intervals = len(y)
         self.common = common(data, model, known)
 
     def uncertainty(self, c):
         """Parts, degrees of freedom, factor and expanded uncertainty of c·params."""
         c = np.asarray(c, dtype=float)
-        parts = [self.noise, self.of_intervals] + ([self.of_days] if self.of_days is not None else [])
-        variance = max(float(c @ part @ c) for part in parts)
+        parts = [(self.of_intervals, self.intervals - 2.0), (self.noise, MANY)]
+        if self.of_days is not None:
+            parts.insert(0, (self.of_days, self.days - 1.0))
+        variance, freedom, t = max(
+            ((float(c @ part @ c), nu, float(stats.t.ppf(0.975, nu))) for part, nu in parts),
+            key=lambda one: one[2] * math.sqrt(one[0]),
+        )
         shared = float(np.sum((self.common @ c) ** 2))
         combined = math.sqrt(variance + shared)
-        t = float(stats.t.ppf(0.975, self.freedom))
         normal = float(stats.t.ppf(0.975, MANY))
         expanded = math.hypot(t * math.sqrt(variance), normal * math.sqrt(shared))
         factor = expanded / combined
         effective = freedom_of(factor)
-        freedom = self.freedom
         return {
             "combined": combined,
             "expanded": expanded,

@@ -1,6 +1,6 @@
 //! Two parameters, and all that makes them unsure.
 
-use super::budget::{Budget, Origin, coverage_factor};
+use super::budget::{Budget, MOST_FREEDOM, Origin, coverage_factor};
 use super::points::{Law, Moments, Point, ReadingSpread};
 use super::shift::Shift;
 use crate::procedure::sources::CommonError;
@@ -28,6 +28,8 @@ pub struct Effect {
 pub struct Fitted {
     pub parameters: [f64; 2],
     pub independent: Independent,
+    /// Number of points.
+    pub intervals: usize,
     /// Both parameters without each day in turn, where that can be told.
     pub without_a_day: Option<Vec<[f64; 2]>>,
     /// Of days; `None` where they cannot be told.
@@ -55,11 +57,9 @@ pub struct Statistical {
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Region {
     pub parameters: [f64; 2],
-    /// Of days, intervals and readings, of which the largest counts.
-    statistical: [Covariance; 3],
-    /// Student's t for 95 % of scatter and days.
-    factor: f64,
-    /// The same of the normal distribution, of instruments.
+    /// Of days, intervals and readings with Student's t for 95 %; the widest counts.
+    statistical: [(Covariance, f64); 3],
+    /// The same factor of instruments.
     of_instruments: f64,
     common: Covariance,
 }
@@ -72,10 +72,11 @@ impl Region {
 
     /// Half-width of its 95 % band: the expanded uncertainty of [`Fitted::budget`].
     pub fn half_width(&self, weights: [f64; 2]) -> f64 {
-        let statistical = self.statistical.iter().map(|one| one.of(weights));
-        let most = statistical.fold(0.0, f64::max);
+        let statistical = self.statistical.iter();
+        let reaches = statistical.map(|(one, factor)| factor * one.of(weights).sqrt());
+        let widest = reaches.fold(0.0, f64::max);
         let common = self.of_instruments * self.common.of(weights).sqrt();
-        (self.factor * most.sqrt()).hypot(common)
+        widest.hypot(common)
     }
 
     /// The same of the parameters times a factor each.
@@ -87,7 +88,7 @@ impl Region {
         };
         Region {
             parameters: [one * self.parameters[0], two * self.parameters[1]],
-            statistical: self.statistical.map(times),
+            statistical: self.statistical.map(|(one, factor)| (times(one), factor)),
             common: times(self.common),
             ..*self
         }
@@ -131,6 +132,7 @@ impl Fitted {
         Some(Fitted {
             parameters: fit.parameters,
             independent,
+            intervals: rows.len(),
             of_days: without_a_day.as_deref().map(jackknife),
             of_intervals: of_intervals(&fit, readings.of_interval(points), of_readings),
             without_a_day,
@@ -141,36 +143,39 @@ impl Fitted {
         })
     }
 
-    /// Degrees of freedom of scatter and days.
-    pub fn freedom(&self) -> f64 {
-        match self.independent {
-            Independent::Days(days) => days as f64 - 1.0,
-            Independent::Intervals(intervals) => intervals as f64 - 2.0,
-        }
+    /// What days, intervals and readings each give, with its degrees of freedom.
+    fn candidates(&self) -> impl Iterator<Item = Statistical> {
+        let of = |origin: Origin, covariance: Covariance, freedom: f64| Statistical {
+            covariance,
+            freedom,
+            origin,
+        };
+        let days = self.without_a_day.as_ref().map_or(0, Vec::len) as f64;
+        let of_days = self
+            .of_days
+            .map(|found| of(Origin::Days, found, days - 1.0));
+        let intervals = self.intervals as f64 - 2.0;
+        // Where intervals scatter by no more than their readings, these are all there is.
+        let has_scatter = self.of_intervals != self.of_readings;
+        let scatter = has_scatter.then(|| of(Origin::Scatter, self.of_intervals, intervals));
+        let of_readings = of(Origin::ReadingNoise, self.of_readings, MOST_FREEDOM);
+        of_days.into_iter().chain(scatter).chain([of_readings])
     }
 
-    /// Scatter and days of w1·b1 + w2·b2: the largest of what days, intervals and readings give
-    /// it, with the degrees of freedom of days where these can be told. Two days may agree
-    /// anywhere by chance, and are no surer there than their intervals.
+    /// Scatter and days of w1·b1 + w2·b2: of what days, intervals and readings give it, that
+    /// which makes its 95 % interval widest. Two days may agree anywhere by chance, and are no
+    /// surer there than their intervals.
     pub fn statistical(&self, weights: [f64; 2]) -> Statistical {
-        let (days, intervals) = (self.of_days, self.of_intervals);
-        let of_days = days.filter(|days| days.of(weights) >= intervals.of(weights));
-        let seen = of_days.unwrap_or(intervals);
-        let of_readings = self.of_readings.of(weights);
-        let is_of_readings = of_readings > 0.0 && of_readings >= seen.of(weights);
-        Statistical {
-            covariance: if is_of_readings {
-                self.of_readings
+        let reach =
+            |one: &Statistical| coverage_factor(one.freedom) * one.covariance.of(weights).sqrt();
+        let widest = self.candidates().reduce(|widest, one| {
+            if reach(&one) > reach(&widest) {
+                one
             } else {
-                seen
-            },
-            freedom: self.freedom(),
-            origin: match of_days {
-                _ if is_of_readings => Origin::ReadingNoise,
-                Some(_) => Origin::Days,
-                None => Origin::Scatter,
-            },
-        }
+                widest
+            }
+        });
+        widest.expect("readings are always there")
     }
 
     /// The budget of w1·b1 + w2·b2, in its unit.
@@ -208,15 +213,13 @@ impl Fitted {
             }
             common.add(moved, 1.0);
         }
-        let all = [
-            self.of_days,
-            Some(self.of_intervals),
-            Some(self.of_readings),
-        ];
+        let mut statistical = [(Covariance::default(), 0.0); 3];
+        for (place, one) in statistical.iter_mut().zip(self.candidates()) {
+            *place = (one.covariance, coverage_factor(one.freedom));
+        }
         Region {
             parameters: self.parameters,
-            statistical: all.map(Option::unwrap_or_default),
-            factor: coverage_factor(self.freedom()),
+            statistical,
             of_instruments: coverage_factor(f64::INFINITY),
             common,
         }

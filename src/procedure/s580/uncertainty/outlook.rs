@@ -1,6 +1,7 @@
 //! What more data would bring.
 
 use super::of_line::LineUncertainty;
+use crate::procedure::uncertainty::budget::Origin;
 use crate::procedure::uncertainty::{Independent, expanded};
 
 /// Most intervals that are asked for.
@@ -43,9 +44,11 @@ impl LineUncertainty {
         let now = self.extent();
         let statistical = self.fitted.statistical([1.0, at_k]);
         let variance = statistical.covariance.of([1.0, at_k]);
-        let (share, freedom) = match self.fitted.independent {
-            Independent::Days(_) => (now.days / extent.days, extent.days - 1.0),
-            Independent::Intervals(_) => (now.intervals / extent.intervals, extent.intervals - 2.0),
+        let of_intervals = now.intervals / extent.intervals;
+        let (share, freedom) = match statistical.origin {
+            Origin::Days => (now.days / extent.days, extent.days - 1.0),
+            Origin::Scatter => (of_intervals, extent.intervals - 2.0),
+            Origin::ReadingNoise | Origin::Common(_) => (of_intervals, statistical.freedom),
         };
         ((variance * share).sqrt(), freedom)
     }

@@ -5,6 +5,7 @@ use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::s580::uncertainty::RatingUncertainty;
 use crate::procedure::s580::uncertainty::days::{DayEffect, Order, SHOWN_P};
+use crate::procedure::uncertainty::budget::Origin;
 use crate::units::{local_clock, zoned};
 
 /// Days below which the interval is known to be too narrow where days differ.
@@ -14,14 +15,14 @@ const NAMED_INTERVALS: usize = 4;
 
 /// Days, neighbours and single intervals in words.
 pub fn scatter(assessment: &Assessment, uncertainty: &RatingUncertainty) -> Vec<Phrase> {
-    let is_left_out = !uncertainty.is_of_one_day();
-    let mut lines = vec![days(&uncertainty.of_line.days, is_left_out)];
+    let mut lines = vec![days(uncertainty)];
     lines.extend(neighbours(&uncertainty.of_line.days).map(Phrase::from));
     lines.extend(influence(assessment, uncertainty).map(Phrase::from));
     lines
 }
 
-fn days(days: &DayEffect, is_left_out: bool) -> Phrase {
+fn days(uncertainty: &RatingUncertainty) -> Phrase {
+    let days = &uncertainty.of_line.days;
     let Some(test) = days.test else {
         return match (days.days.len(), days.within_sd_w) {
             (1, _) => message!("days-one"),
@@ -44,8 +45,13 @@ fn days(days: &DayEffect, is_left_out: bool) -> Phrase {
     };
     let what = what.with("numbers", numbers);
     let count = days.days.len();
-    if !is_left_out {
+    if uncertainty.is_of_one_day() {
         return joined([what, message!("days-cannot-be-left-out")], " ");
+    }
+    let mut parts = uncertainty.budget.contributions.iter();
+    if !parts.any(|part| part.origin == Origin::Days) {
+        let agree = message!("days-agree", days = count);
+        return joined([what, agree], " ");
     }
     let independent = if count < FEW_DAYS {
         message!("days-left-out-two")

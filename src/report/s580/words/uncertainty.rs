@@ -198,7 +198,8 @@ fn result(uncertainty: &RatingUncertainty) -> Message {
         expanded = fixed(budget.expanded, 2),
         combined = fixed(budget.combined, 2),
         factor = fixed(budget.coverage_factor(), 2),
-        of_days = fixed(coverage_factor(budget.statistical_freedom), 2)
+        of_days = fixed(coverage_factor(budget.statistical_freedom), 2),
+        of_instruments = fixed(coverage_factor(f64::INFINITY), 2)
     )
 }
 

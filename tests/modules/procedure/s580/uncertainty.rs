@@ -443,11 +443,12 @@ fn two_days_are_two_observations() {
 #[test]
 fn slopes_that_differ_by_day_are_in_the_uncertainty() {
     // Lines 1.5·Td and 0.5·Td without any scatter: at 2 K the figure is 2 W, and 1 and 3 W
-    // without either day, so u = 1 W; at 0 K both days agree.
+    // without either day, so u = 1 W. At 0 K both days agree, and there the intervals count: one
+    // line leaves 2·(0.5² + 1²) = 2.5 W² with 4 degrees of freedom, times 1/6 + 1²/4.
     let (line, points) = two_days([0.0, 1.5, 3.0, 0.0, 0.5, 1.0]);
     let sure = uncertainty_of_points(&line, &points, &no_instruments());
     assert_relative("u at 2 K", sure.at(2.0).combined, 1.0, ROUNDING * 100.0);
-    assert_absolute("u at 0 K", sure.at(0.0).combined, 0.0, 1e-6);
+    assert_absolute("u at 0 K", sure.at(0.0).combined, 0.510_310_363, 1e-9);
 }
 
 #[test]
