@@ -286,7 +286,10 @@ fn a_coarse_thermometer_is_named_as_what_limits_the_number() {
     bench.replace(
         "mallee/campaign.toml",
         "plane = \"normal\"",
-        "plane = \"normal\"\nrelative_uncertainty = 0.01",
+        "plane = \"normal\"\nrelative_uncertainty = 0.002\n\
+         [instruments.water_temperature]\nuncertainty_k = 0.05\n\
+         [instruments.ambient_temperature]\nuncertainty_k = 0.05\n\
+         [instruments.water_mass]\nrelative_uncertainty = 0.001",
     );
     for day in 1..=3 {
         bench.change_lines(&format!("mallee/day-{day}.csv"), |_, line| {
