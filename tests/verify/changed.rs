@@ -31,6 +31,7 @@ fn a_byte_of_a_log() {
             "regression",
             "intervals",
             "results",
+            "headline",
             "pages",
         ],
         &["2026-09-16.csv: the SHA-256", "rating.ps50_w", "intervals "],
@@ -99,7 +100,7 @@ fn an_interval() {
         ],
     );
     let name = "open-dish.intervals.csv";
-    let pdf = open_dish(|document| replace_in(document, name, ",true,", ",false,"));
+    let pdf = open_dish(|document| replace_in(document, name, ",true,,", ",false,,"));
     differs(
         &pdf,
         &["intervals"],
@@ -133,6 +134,7 @@ fn two_attachments_that_changed_places() {
             "regression",
             "intervals",
             "results",
+            "headline",
             "pages",
         ],
         &["2026-09-16.csv: the SHA-256", "2026-09-17.csv: the SHA-256"],

@@ -283,7 +283,10 @@ fn heating_clauses(cooking: &Cooking, words: &Words) -> Vec<Message> {
             .with("end", celsius(fixed(ends.best_c, 0)))
             .with("range", celsius(range(ends.lowest_c, ends.highest_c, 0))),
         ),
-        Some(_) if !cooking.boils_below_target => Some(message!("headline-boils-first")),
+        // Said only where the slow end of the band says it, too.
+        Some(ends) if ends.lowest_c >= cooking.boiling_point_c && !cooking.boils_below_target => {
+            Some(message!("headline-boils-first"))
+        }
         _ => None,
     };
     [heating].into_iter().chain(end).collect()
