@@ -431,8 +431,8 @@ balance-value = { $value } ± { $half_width }
 balance-rests-on = It rests on { counted-intervals } on { counted-days }, with { $mean } W/m² on average ({ $range } W/m²): all whose readings are sound. Limits on the weather and the hour set none aside here. The water window, missing readings, the tester's exclusions and, where irradiance is estimated, a sky not stated to be cloudless do.
 balance-scaling-adds = With this loss, the rating's scaling in proportion from { $mean } W/m² to 700 W/m² adds { $power } W to Ps(50).
 balance-scaling-takes = With this loss, the rating's scaling in proportion from { $mean } W/m² to 700 W/m² takes { $power } W from Ps(50).
-balance-caption = Power over irradiance against temperature difference over irradiance, and the line g − u·Td/G with its 95 % band. Dots: intervals that it is fitted to; crosses: others. The band is by the budget, with the factor k of the power at 700 W/m² and 50 K; where Monte Carlo draws reach further, the table has the wider end.
-balance-caption-one-day = Power over irradiance against temperature difference over irradiance, and the line g − u·Td/G with its band, which is of one day and no 95 % band. Dots: intervals that it is fitted to; crosses: others. The band is by the budget, with the factor k of the power at 700 W/m² and 50 K; where Monte Carlo draws reach further, the table has the wider end.
+balance-caption = Power over irradiance against temperature difference over irradiance, and the line g − u·Td/G with its 95 % band. Dots: intervals that it is fitted to; crosses: others. The band is by the budget; where Monte Carlo draws reach further, the table has the wider end.
+balance-caption-one-day = Power over irradiance against temperature difference over irradiance, and the line g − u·Td/G with its band, which is of one day and no 95 % band. Dots: intervals that it is fitted to; crosses: others. The band is by the budget; where Monte Carlo draws reach further, the table has the wider end.
 # Behind a caption.
 balance-beyond = Intervals beyond the edges: { $count }.
 # Read out to those who do not see the figure.
