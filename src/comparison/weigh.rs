@@ -11,7 +11,7 @@ use crate::procedure::s580::limits::RATING_DIFFERENCE_K;
 use crate::procedure::sources::Source;
 use crate::procedure::uncertainty::budget::Origin;
 use crate::procedure::uncertainty::budget::freedom_of;
-use crate::procedure::uncertainty::{Budget, Fitted, Independent, coverage_factor, expanded};
+use crate::procedure::uncertainty::{Budget, Fitted, coverage_factor, expanded};
 use crate::stats::combine::combined;
 use crate::stats::student::two_sided_p;
 use crate::stats::two::jackknife_variance;
@@ -316,10 +316,7 @@ impl Side<'_> {
         Spread {
             standard: self.budget.statistical,
             freedom: self.budget.statistical_freedom,
-            days: match self.fitted.independent {
-                Independent::Days(days) => Some(days),
-                Independent::Intervals(_) => None,
-            },
+            days: self.fitted.days(),
         }
     }
 }

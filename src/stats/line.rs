@@ -37,6 +37,11 @@ pub struct Bounds {
 }
 
 impl Bounds {
+    /// How far it reaches from a value inside; the farther of both sides.
+    pub fn reach_from(self, value: f64) -> f64 {
+        (self.upper - value).max(value - self.lower)
+    }
+
     /// Half the width.
     pub fn half_width(self) -> f64 {
         (self.upper - self.lower) / 2.0

@@ -1187,6 +1187,7 @@ figure-difference = temperature difference Td, water minus ambient, K
 figure-power = standardised cooking power Ps, W
 figure-power-estimated = Ps, W, with irradiance estimated
 # In an empty figure.
+figure-no-interval = no complete interval, so there is nothing to plot
 figure-nothing-to-plot = irradiance not measured, so there is nothing to plot
 # Beside the mark on the line, up to 18 letters with the number.
 figure-rating = { $power } W at 50 K

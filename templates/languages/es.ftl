@@ -1205,6 +1205,7 @@ figure-difference = diferencia de temperatura Td, agua menos ambiente, K
 figure-power = potencia de cocción estandarizada Ps, W
 figure-power-estimated = Ps, W, con irradiancia estimada
 # In an empty figure.
+figure-no-interval = ningún intervalo completo, así que no hay nada que representar
 figure-nothing-to-plot = irradiancia no medida, así que no hay nada que representar
 # Beside the mark on the line, up to 18 letters with the number.
 figure-rating = { $power } W a 50 K

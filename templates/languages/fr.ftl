@@ -1243,6 +1243,7 @@ figure-difference = écart de température Td, eau moins ambiante, K
 figure-power = puissance de cuisson normalisée Ps, W
 figure-power-estimated = Ps, W, avec éclairement estimé
 # In an empty figure.
+figure-no-interval = aucun intervalle complet, il n’y a donc rien à tracer
 figure-nothing-to-plot = éclairement non mesuré, il n’y a donc rien à tracer
 # Beside the mark on the line, up to 18 letters with the number.
 figure-rating = { $power } W à 50 K

@@ -1208,6 +1208,7 @@ figure-difference = diferença de temperatura Td, água menos ambiente, K
 figure-power = potência de cozimento padronizada Ps, W
 figure-power-estimated = Ps, W, com irradiância estimada
 # In an empty figure.
+figure-no-interval = nenhum intervalo completo, por isso não há nada a mostrar
 figure-nothing-to-plot = irradiância não medida, por isso não há nada a mostrar
 # Beside the mark on the line, up to 18 letters with the number.
 figure-rating = { $power } W a 50 K

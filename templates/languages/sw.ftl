@@ -1199,6 +1199,7 @@ figure-difference = tofauti ya halijoto Td, maji kutoa mazingira, K
 figure-power = nguvu sanifu ya kupikia Ps, W
 figure-power-estimated = Ps, W, kwa mnururisho uliokadiriwa
 # In an empty figure.
+figure-no-interval = hakuna kipindi kamili, kwa hiyo hakuna cha kuchora
 figure-nothing-to-plot = mnururisho haukupimwa, kwa hiyo hakuna cha kuchora
 # Beside the mark on the line, up to 18 letters with the number.
 figure-rating = { $power } W kwa 50 K

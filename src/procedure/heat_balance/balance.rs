@@ -5,7 +5,7 @@ use jiff::civil::Date;
 use super::finding::BalanceFinding;
 use crate::procedure::s580::limits::{RATING_DIFFERENCE_K, STANDARD_IRRADIANCE_W_M2};
 use crate::procedure::uncertainty::trials::{MonteCarlo, draw, printed};
-use crate::procedure::uncertainty::{Budget, Fitted, Independent, Region};
+use crate::procedure::uncertainty::{Budget, Fitted, Region};
 use crate::stats::line::Bounds;
 
 /// What is found of a campaign's heat balance P = g·G − u·Td.
@@ -47,8 +47,7 @@ pub struct Figure {
 impl Figure {
     /// Half of the interval; the larger, where it is not even on both sides.
     pub fn half_width(&self) -> f64 {
-        let Bounds { lower, upper } = self.interval;
-        (upper - self.value).max(self.value - lower)
+        self.interval.reach_from(self.value)
     }
 
     /// A figure by its budget, and by its draws where they reach further.
@@ -120,6 +119,6 @@ impl HeatBalance {
 
     /// Whether all of it was measured on one day: what another day would do is not in it.
     pub fn is_of_one_day(&self) -> bool {
-        matches!(self.fitted.independent, Independent::Intervals(_))
+        self.fitted.days().is_none()
     }
 }

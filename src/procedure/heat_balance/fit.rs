@@ -25,7 +25,8 @@ const HARDLY_VARIED: f64 = 0.2;
 /// sets an interval aside for irradiance, ambient, solar time or wind does not count here;
 /// what does for the water window, gaps, clouds and exclusions does.
 ///
-/// P is the power that the water takes up; what the vessel stores is in neither. `None` with fewer than three intervals, and where gain and loss cannot be told apart.
+/// P is the power that the water takes up; what the vessel stores is in neither. `None` with
+/// fewer than three intervals, and where gain and loss cannot be told apart.
 ///
 /// # Source
 /// An energy balance whose terms are found by regression: after Funk and Larson, Solar Energy

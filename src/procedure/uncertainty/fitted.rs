@@ -6,15 +6,6 @@ use super::shift::Shift;
 use crate::procedure::sources::CommonError;
 use crate::stats::two::{Covariance, Row, TwoFit, fit_two, jackknife, leave_out_groups};
 
-/// What is taken as independent.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Independent {
-    /// So many days: each is left out in turn.
-    Days(usize),
-    /// So many intervals, of one day or of days that cannot be left out.
-    Intervals(usize),
-}
-
 /// An error that all readings share, with what it does to both parameters for each unit (a
 /// fraction, or K) that the readings are too high.
 #[derive(Debug, Clone, PartialEq)]
@@ -27,7 +18,6 @@ pub struct Effect {
 #[derive(Debug, Clone)]
 pub struct Fitted {
     pub parameters: [f64; 2],
-    pub independent: Independent,
     /// Number of points.
     pub intervals: usize,
     /// Both parameters without each day in turn, where that can be told.
@@ -120,10 +110,6 @@ impl Fitted {
         let day: Vec<usize> = points.iter().map(|point| point.day).collect();
         let of_readings = readings.of_fit(&fit, points, &rows);
         let without_a_day = leave_out_groups(&rows, &day);
-        let independent = match &without_a_day {
-            Some(fits) => Independent::Days(fits.len()),
-            None => Independent::Intervals(rows.len()),
-        };
         let moments = Moments::of(points);
         let effects = common.into_iter().map(|error| Effect {
             sensitivity: derivative(|size| moments.fit(law, &Shift::of(error.source, size))),
@@ -131,7 +117,6 @@ impl Fitted {
         });
         Some(Fitted {
             parameters: fit.parameters,
-            independent,
             intervals: rows.len(),
             of_days: without_a_day.as_deref().map(jackknife),
             of_intervals: of_intervals(&fit, readings.of_interval(points), of_readings),
@@ -143,6 +128,12 @@ impl Fitted {
         })
     }
 
+    /// Number of days that were left out in turn; `None` for one day, and where none of several
+    /// can be left out: what another day would do is then not in the uncertainty.
+    pub fn days(&self) -> Option<usize> {
+        self.without_a_day.as_ref().map(Vec::len)
+    }
+
     /// What days, intervals and readings each give, with its degrees of freedom.
     fn candidates(&self) -> impl Iterator<Item = Statistical> {
         let of = |origin: Origin, covariance: Covariance, freedom: f64| Statistical {
@@ -150,10 +141,8 @@ impl Fitted {
             freedom,
             origin,
         };
-        let days = self.without_a_day.as_ref().map_or(0, Vec::len) as f64;
-        let of_days = self
-            .of_days
-            .map(|found| of(Origin::Days, found, days - 1.0));
+        let days = self.of_days.zip(self.days());
+        let of_days = days.map(|(found, days)| of(Origin::Days, found, days as f64 - 1.0));
         let intervals = self.intervals as f64 - 2.0;
         // Where intervals scatter by no more than their readings, these are all there is.
         let has_scatter = self.of_intervals != self.of_readings;

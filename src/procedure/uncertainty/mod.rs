@@ -13,6 +13,6 @@ pub mod step;
 pub mod trials;
 
 pub use budget::{Budget, coverage_factor, expanded};
-pub use fitted::{Fitted, Independent, Region};
+pub use fitted::{Fitted, Region};
 pub use points::Point;
 pub use trials::MonteCarlo;

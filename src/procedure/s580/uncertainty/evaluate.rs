@@ -8,10 +8,11 @@ use crate::procedure::s580::intervals::Interval;
 use crate::procedure::s580::limits::RATING_DIFFERENCE_K;
 use crate::procedure::sources::{Basis, CommonError, Source, common_errors};
 use crate::procedure::tested::Tested;
+use crate::procedure::uncertainty::budget::Origin;
 use crate::procedure::uncertainty::points::places;
 use crate::procedure::uncertainty::step::reading_spread;
 use crate::procedure::uncertainty::trials::{MonteCarlo, draw, printed};
-use crate::procedure::uncertainty::{Budget, Independent, Point};
+use crate::procedure::uncertainty::{Budget, Point};
 use crate::stats::influence::influences;
 use crate::stats::line::{Bounds, Line};
 
@@ -53,13 +54,18 @@ impl RatingUncertainty {
     /// Half of the printed interval, W: what stands behind ±. Where it is not even on both
     /// sides, the larger.
     pub fn half_width_w(&self) -> f64 {
-        let Bounds { lower, upper } = self.interval_w;
-        (upper - self.budget.value).max(self.budget.value - lower)
+        self.interval_w.reach_from(self.budget.value)
+    }
+
+    /// Whether days, and not intervals or readings, are what scatters in Ps(50).
+    pub fn counts_days(&self) -> bool {
+        let mut parts = self.budget.contributions.iter();
+        parts.any(|part| part.origin == Origin::Days)
     }
 
     /// Whether all of it was measured on one day: what another day would do is not in it.
     pub fn is_of_one_day(&self) -> bool {
-        matches!(self.of_line.fitted.independent, Independent::Intervals(_))
+        self.of_line.fitted.days().is_none()
     }
 
     /// The ± aimed at, W, and what it takes to print it.

@@ -2,7 +2,7 @@
 
 use super::of_line::LineUncertainty;
 use crate::procedure::uncertainty::budget::Origin;
-use crate::procedure::uncertainty::{Independent, expanded};
+use crate::procedure::uncertainty::expanded;
 
 /// Most intervals that are asked for.
 pub const MOST_INTERVALS: usize = 5_000;
@@ -59,9 +59,9 @@ impl LineUncertainty {
         let now = self.extent();
         let more = more as f64;
         let days = more / (now.intervals / now.days);
-        let days = match self.fitted.independent {
-            Independent::Days(_) => (days + WHOLE).floor(),
-            Independent::Intervals(_) => days.ceil(),
+        let days = match self.fitted.days() {
+            Some(_) => (days + WHOLE).floor(),
+            None => days.ceil(),
         };
         Extent {
             intervals: now.intervals + more,

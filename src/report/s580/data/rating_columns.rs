@@ -59,7 +59,7 @@ pub const RATED: &[Column<OfCampaign>] = &[
         Heading::number(
             "effective_degrees_of_freedom",
             "",
-            "Of the combined uncertainty, by Welch and Satterthwaite",
+            "Those for which Student's t is the coverage factor",
         )
         .or_null(),
         |one| of_budget(one, |budget| budget.effective_freedom()),

@@ -9,7 +9,6 @@ use crate::procedure::Assessment;
 use crate::procedure::s580::uncertainty::RatingUncertainty;
 use crate::procedure::s580::uncertainty::outlook::Outlook;
 use crate::procedure::sources::{Basis, CommonError};
-use crate::procedure::uncertainty::Independent;
 use crate::procedure::uncertainty::budget::{Contribution, Origin};
 use crate::procedure::uncertainty::trials::{MonteCarlo, SEED};
 use crate::units::rfc3339;
@@ -274,9 +273,9 @@ fn days_entry(uncertainty: &RatingUncertainty) -> DaysEntry {
         durbin_watson: days.neighbours.map(|neighbours| neighbours.statistic),
         durbin_watson_p: days.neighbours.map(|neighbours| neighbours.p),
         durbin_watson_two_sided_p: days.neighbours.map(|found| found.two_sided_p()),
-        independent: match uncertainty.of_line.fitted.independent {
-            Independent::Days(_) => "days",
-            Independent::Intervals(_) => "intervals",
+        independent: match uncertainty.counts_days() {
+            true => "days",
+            false => "intervals",
         },
     }
 }

@@ -109,7 +109,11 @@ fn draw_on(area: &Area<'_>, assessment: &Assessment, words: &Words) -> Result<()
     {
         let middle = ((left_k + right_k) / 2.0, (bottom_w + top_w) / 2.0);
         let style = anchored(text(9.5, &QUIET), HPos::Center, VPos::Center);
-        let nothing = words.say(message!("figure-nothing-to-plot"));
+        let nothing = words.say(if assessment.tested.has_irradiance() {
+            message!("figure-no-interval")
+        } else {
+            message!("figure-nothing-to-plot")
+        });
         chart
             .draw_series([Text::new(nothing, middle, style)])
             .map_err(fault)?;

@@ -5,7 +5,6 @@ use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::s580::uncertainty::RatingUncertainty;
 use crate::procedure::s580::uncertainty::days::{DayEffect, Order, SHOWN_P};
-use crate::procedure::uncertainty::budget::Origin;
 use crate::units::{local_clock, zoned};
 
 /// Days below which the interval is known to be too narrow where days differ.
@@ -48,8 +47,7 @@ fn days(uncertainty: &RatingUncertainty) -> Phrase {
     if uncertainty.is_of_one_day() {
         return joined([what, message!("days-cannot-be-left-out")], " ");
     }
-    let mut parts = uncertainty.budget.contributions.iter();
-    if !parts.any(|part| part.origin == Origin::Days) {
+    if !uncertainty.counts_days() {
         let agree = message!("days-agree", days = count);
         return joined([what, agree], " ");
     }

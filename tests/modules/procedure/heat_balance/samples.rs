@@ -157,6 +157,9 @@ fn power_at_700_w_m2_is_that_of_the_physics() {
         let assessment = sample(truth.name);
         let balance = assessment.heat_balance.unwrap();
         let true_w = truth.power_w(700.0, 50.0);
+        // Few days tell little; four make a claim that could be wrong.
+        let is_bold = balance.power_700_50_w.half_width() < 0.35 * true_w;
+        assert!(is_bold || balance.dates.len() < 4, "{}", truth.name);
         missed.push(misses(truth.name, balance.power_700_50_w.interval, true_w));
     }
     few_miss(&missed);
