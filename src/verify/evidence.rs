@@ -161,7 +161,8 @@ impl Evidence {
         (files.remove(CAMPAIGN_FILE).unwrap_or_else(missing), files)
     }
 
-    fn folder_of<'c>(&self, campaign: &'c str) -> Option<&'c str> {
+    /// The folder of a campaign's inputs among the attachments, if they have one.
+    pub fn folder_of<'c>(&self, campaign: &'c str) -> Option<&'c str> {
         self.stated.subject.has_folders().then_some(campaign)
     }
 }

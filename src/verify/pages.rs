@@ -7,8 +7,10 @@ use serde_json::Value;
 use super::check::Check;
 use super::evidence::Evidence;
 use super::pdf::{Difference, Page, Part};
+use super::stated::Subject;
 use crate::language::Words;
 use crate::procedure::finding::Level;
+use crate::report::placed;
 use crate::report::words::headline::Headline;
 use crate::units::fixed;
 
@@ -19,16 +21,19 @@ const SHOWN_FROM: usize = 24;
 /// The hashes that the pages and the results state, against the attached bytes.
 pub fn check_hashes(evidence: &Evidence, pages: &[Page]) -> Check {
     let text: String = pages.iter().map(|page| page.text.as_str()).collect();
+    // A field sheet is one page for a pencil, and prints none.
+    let prints_hashes = !matches!(evidence.stated.subject, Subject::FieldSheet { .. });
     let mut differences = Vec::new();
     let mut agreeing = 0;
     for input in &evidence.inputs {
-        let file = input.file.escape_debug();
+        let file = placed(evidence.folder_of(&input.campaign), &input.file);
+        let file = file.escape_debug();
         let Some(attached) = evidence.attachments.get(&input.attached_as) else {
             differences.push(format!("{file}: is not attached"));
             continue;
         };
         let in_results = attached.sha256 == input.sha256;
-        let in_pages = text.contains(&attached.sha256);
+        let in_pages = !prints_hashes || text.contains(&attached.sha256);
         if in_results && in_pages {
             agreeing += 1;
             continue;
@@ -47,8 +52,13 @@ pub fn check_hashes(evidence: &Evidence, pages: &[Page]) -> Check {
             attached.sha256
         ));
     }
+    let printed = if prints_hashes {
+        " and the pages print"
+    } else {
+        ""
+    };
     let text = format!(
-        "{agreeing} of {} inputs have the SHA-256 that {} states and the pages print",
+        "{agreeing} of {} inputs have the SHA-256 that {} states{printed}",
         evidence.inputs.len(),
         evidence.results.name
     );

@@ -154,7 +154,7 @@ fn an_attachment_too_few_or_too_many() {
     };
     differs(
         &without("2026-09-17.csv"),
-        &["attachments", "hashes", "rating"],
+        &["attachments", "hashes", "results"],
         &[
             "2026-09-17.csv: is not attached",
             "the log \"2026-09-17.csv\" is not there",

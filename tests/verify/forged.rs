@@ -41,7 +41,7 @@ fn rename_version(document: &mut Document, version: &str) {
         document,
         RATING,
         &own,
-        &format!("\"tool_version\": {version:?}"),
+        &format!("\"tool_version\": {}", serde_json::json!(version)),
     );
     let creator = Object::string_literal(format!("simmerline {version}"));
     information(document).set("Creator", creator);
@@ -111,7 +111,7 @@ fn the_headline_of_another_version_is_held_all_the_same() {
             "\"level\": \"indicative\"",
         );
     });
-    differs(&pdf, &["headline"], &["does not print \"Indicative\""]);
+    differs(&pdf, &["headline"], &["does not print \"Indicative only\""]);
 }
 
 #[test]

@@ -307,11 +307,11 @@ fn an_attachment_that_is_none() {
     refused(&two, what);
 }
 
-/// Zeros that take a thousandth of the room.
+/// Blanks that take a thousandth of the room.
 fn bomb(bytes: usize) -> Vec<u8> {
     use std::io::Write;
     let mut packed = flate2::write::ZlibEncoder::new(Vec::new(), flate2::Compression::best());
-    let block = vec![b'0'; 1 << 20];
+    let block = vec![b' '; 1 << 20];
     for _ in 0..bytes >> 20 {
         packed.write_all(&block).unwrap();
     }
@@ -424,7 +424,7 @@ fn bytes_that_flipped() {
         }
         // It must not panic, and what it says must be an error of the input.
         if let Err(error) = take_out(&spoiled) {
-            assert_eq!(error.exit_code(), 3, "{error}");
+            assert!(matches!(error.exit_code(), 3 | 6), "{error}");
         }
     }
 }

@@ -6,6 +6,7 @@
 mod content;
 mod drawing;
 mod file;
+mod metadata;
 mod same;
 mod tree;
 mod unpack;

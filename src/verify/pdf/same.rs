@@ -8,8 +8,9 @@ use std::collections::{BTreeSet, VecDeque};
 
 use lopdf::{Dictionary, Document, Object, ObjectId, Stream};
 
+use super::metadata::say_the_same;
 use super::tree::page_ids;
-use super::unpack::{Packing, Unpacked, packing, unpack};
+use super::unpack::{Packing, Unpacked, packing, unpack, unpack_bytes};
 
 /// So many differences are kept.
 const MOST: usize = 1000;
@@ -17,6 +18,8 @@ const MOST: usize = 1000;
 const DEEPEST: usize = 256;
 /// Longest chain of references that lead to each other.
 const LONGEST_CHAIN: usize = 16;
+/// Larger than any packet of metadata, bytes.
+const LARGEST_METADATA: u64 = 1 << 20;
 /// What the trailer leads to beside the catalogue.
 const INFORMATION: &[u8] = b"Info";
 /// What a program that saves a file again says of itself, and says nothing of the content.
@@ -239,12 +242,25 @@ impl<'d> Walk<'d> {
             self.of_key(&mine.dict, &theirs.dict, key, Some(step));
         }
         let is_same = match are_plain {
+            true if is_metadata(mine) && is_metadata(theirs) => have_same_metadata(mine, theirs),
             true => have_same_content(mine, theirs),
             false => mine.content == theirs.content,
         };
         if !is_same {
             self.differ(Some(step), "content");
         }
+    }
+}
+
+fn is_metadata(stream: &Stream) -> bool {
+    stream.dict.has_type(b"Metadata")
+}
+
+fn have_same_metadata(mine: &Stream, theirs: &Stream) -> bool {
+    let unpacked = |stream| unpack_bytes(stream, LARGEST_METADATA);
+    match (unpacked(mine), unpacked(theirs)) {
+        (Ok(mine), Ok(theirs)) => say_the_same(&mine, &theirs),
+        _ => false,
     }
 }
 
