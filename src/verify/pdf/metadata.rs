@@ -5,7 +5,7 @@
 //! ISO 16684-1 (XMP), 7.1 and 8.4 (clauses from memory).
 
 use quick_xml::events::{BytesStart, Event};
-use quick_xml::name::{QName, ResolveResult};
+use quick_xml::name::{LocalName, NamespaceResolver, QName, ResolveResult};
 use quick_xml::reader::NsReader;
 
 /// What a program that saves a file again says of itself, by its local name.
@@ -20,7 +20,7 @@ pub fn say_the_same(one: &[u8], other: &[u8]) -> bool {
 
 /// The elements, attributes and texts of a packet in their order, by their full names.
 fn parts(packet: &[u8]) -> Option<Vec<String>> {
-    let mut reader = NsReader::from_reader(packet);
+    let mut reader = NsReader::from_str(std::str::from_utf8(packet).ok()?);
     reader.config_mut().expand_empty_elements = true;
     let mut parts = Vec::new();
     // Depth inside an element that does not count.
@@ -31,11 +31,11 @@ fn parts(packet: &[u8]) -> Option<Vec<String>> {
         let part = match &event {
             Event::Eof => return (passed_over == 0).then_some(parts),
             Event::Text(found) => {
-                text += &found.decode().ok()?;
+                text += found;
                 continue;
             }
             Event::GeneralRef(found) => {
-                text += &format!("&{};", found.decode().ok()?);
+                text += &format!("&{};", &**found);
                 continue;
             }
             Event::PI(_) | Event::Decl(_) => continue,
@@ -52,7 +52,7 @@ fn parts(packet: &[u8]) -> Option<Vec<String>> {
                 passed_over = 1;
                 None
             }
-            Event::Start(start) => Some(format!("<{}", element(&reader, start)?)),
+            Event::Start(start) => Some(format!("<{}", element(reader.resolver(), start)?)),
             Event::End(_) => Some(">".to_owned()),
             // Reports have no comments, no marked sections, no types.
             _ => return None,
@@ -72,23 +72,18 @@ fn parts(packet: &[u8]) -> Option<Vec<String>> {
 fn is_of_saving(name: QName<'_>) -> bool {
     OF_SAVING
         .iter()
-        .any(|known| name.local_name().as_ref() == known.as_bytes())
+        .any(|known| name.local_name().as_ref() == *known)
 }
 
 /// An element's full name with its attributes, each once, in the order of their names.
-fn element(reader: &NsReader<&[u8]>, start: &BytesStart<'_>) -> Option<String> {
-    let full = |(namespace, local): (ResolveResult<'_>, quick_xml::name::LocalName<'_>)| {
+fn element(names: &NamespaceResolver, start: &BytesStart<'_>) -> Option<String> {
+    let full = |(namespace, local): (ResolveResult<'_>, LocalName<'_>)| {
         let namespace = match namespace {
-            ResolveResult::Bound(namespace) => {
-                String::from_utf8_lossy(namespace.into_inner()).into_owned()
-            }
+            ResolveResult::Bound(namespace) => namespace.into_inner().to_owned(),
             ResolveResult::Unbound => String::new(),
             ResolveResult::Unknown(_) => return None,
         };
-        Some(format!(
-            "{namespace}|{}",
-            String::from_utf8_lossy(local.as_ref())
-        ))
+        Some(format!("{namespace}|{}", local.as_ref()))
     };
     let mut attributes = Vec::new();
     for attribute in start.attributes() {
@@ -96,14 +91,11 @@ fn element(reader: &NsReader<&[u8]>, start: &BytesStart<'_>) -> Option<String> {
         if attribute.key.as_namespace_binding().is_some() || is_of_saving(attribute.key) {
             continue;
         }
-        let name = full(reader.resolve_attribute(attribute.key))?;
-        attributes.push(format!(
-            "{name}={}",
-            String::from_utf8_lossy(&attribute.value)
-        ));
+        let name = full(names.resolve_attribute(attribute.key))?;
+        attributes.push(format!("{name}={}", attribute.value));
     }
     attributes.sort();
-    let name = full(reader.resolve_element(start.name()))?;
+    let name = full(names.resolve_element(start.name()))?;
     Some(format!("{name} {}", attributes.join(" ")))
 }
 
