@@ -14,6 +14,7 @@ use super::stretches::Stretches;
 use super::table::{Row, RowFault, Rows};
 use super::times::reader::{TimeFault, TimeReader};
 use super::times::rules::TimeRules;
+use crate::bounds::{LOG_ROWS, LOG_VALUES};
 use crate::campaign::model::Delimiter;
 use crate::error::{Problem, Problems};
 use crate::units::counted;
@@ -112,7 +113,14 @@ pub fn walk(rows: &mut Rows<'_>, reading: Reading<'_>) -> Result<Walked, WalkFau
     let mut row = Row::default();
     loop {
         match rows.next(&mut row) {
-            Ok(true) => walker.take(&mut row),
+            Ok(true) => {
+                walker.take(&mut row);
+                if let Some(what) = too_many(walker.walked.rows, walker.values.len()) {
+                    let hint = "make several logs of it, such as one a month, with a [[run]] each";
+                    let problem = Problem::at(reading.path, what).line(row.line).hint(hint);
+                    return Err(WalkFault::Rows(problem.into()));
+                }
+            }
             Ok(false) => break,
             Err(fault) => {
                 walker.fail_pending();
@@ -121,6 +129,12 @@ pub fn walk(rows: &mut Rows<'_>, reading: Reading<'_>) -> Result<Walked, WalkFau
         }
     }
     walker.finish(rows.is_open_ended()).map_err(WalkFault::Rows)
+}
+
+/// What to say of so many readings of so many sensors, where they are too many.
+fn too_many(rows: usize, sensors: usize) -> Option<String> {
+    let values = || LOG_VALUES.exceeded_by(rows.saturating_mul(sensors));
+    LOG_ROWS.exceeded_by(rows).or_else(values)
 }
 
 /// A row that is no reading, and is a fault only if readings follow it.
@@ -219,7 +233,7 @@ impl Walker<'_> {
         if layout.units.as_ref().is_some_and(is_units) {
             return self.skip(Skip::UnitsRow, line);
         }
-        if layout.preamble.contains(&row.shown()) {
+        if layout.known_rows.contains(&row.shown()) {
             return self.skip(Skip::BeforeHeaderAgain, line);
         }
         let time = row.cell(map.time.first);

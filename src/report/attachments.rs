@@ -1,11 +1,13 @@
 //! The evidence that a report carries inside: its inputs as they were read, and its results
 //! as data.
 
+use std::collections::BTreeSet;
 use std::fs;
 use std::path::Path;
 
 use super::assets::{Asset, Attachment};
 use super::attached_names::{attached_names, result_names};
+use crate::bounds::{ATTACHED_BYTES, ATTACHMENTS};
 use crate::campaign::find::CAMPAIGN_FILE;
 use crate::error::{Error, Problem, Result};
 use crate::hash::sha256_hex;
@@ -15,9 +17,9 @@ use crate::message;
 use crate::procedure::Assessment;
 
 /// A report carries so many attachments at most.
-pub const MOST_ATTACHMENTS: usize = 4000;
-/// All of them together have at most so many bytes: PDF counts them in 32 bits.
-pub const LARGEST_TOTAL: u64 = (1 << 31) - 1;
+pub const MOST_ATTACHMENTS: usize = ATTACHMENTS.count();
+/// All of them together have at most so many bytes.
+pub const LARGEST_TOTAL: u64 = ATTACHED_BYTES.most;
 
 /// What to do about more than a report can carry.
 const TOO_MUCH: &str = "report it with --no-attachments, and keep the logs beside it";
@@ -55,15 +57,15 @@ pub fn enclose(
     let inputs = assessment.tested.inputs();
     let names = attached_names(inputs.iter().map(|(input, _)| input.as_str()), &results);
     let mut enclosed = Enclosed::default();
-    let mut hashes: Vec<(String, String)> = Vec::new();
+    let mut done: BTreeSet<(String, String)> = BTreeSet::new();
     for (name, (input, sha256)) in names.into_iter().zip(inputs) {
         let of_this = (name, sha256);
-        if hashes.contains(&of_this) {
+        if done.contains(&of_this) {
             continue;
         }
         let (part, bytes) = read_again(assessment, &input, &of_this.1)?;
         enclosed.add(assessment, words, part, &of_this.0, bytes)?;
-        hashes.push(of_this);
+        done.insert(of_this);
     }
     for (part, name, text) in [
         (Part::Rating, results.rating, rating),
