@@ -101,6 +101,10 @@ bounds! {
     HEADER: "header of a column", 500, "characters",
         "it is searched for a unit at every cut between two words";
     HEADER_LINE: "line of a header", 100_000, "lines",
+        "a logger writes one to fifty above it";
+    HEAD: "rows among which a header is searched", 2 << 20, "bytes",
+        "every cell of them may be a header; 300 rows at most";
+    DECLARED_HEAD: "rows down to a header whose line is given", 64 << 20, "bytes",
         "what stands above it is kept";
     SHEET_BYTES: "spreadsheet, as a file", 256 << 20, "bytes",
         "a sheet of its most rows has 20 to 80 MB";

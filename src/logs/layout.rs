@@ -7,7 +7,7 @@ use super::names::{Recognised, read_header};
 use super::source::Source;
 use super::table::{Row, RowFault, Rows, TextRows};
 use super::text::TextEncoding;
-use crate::bounds::{HEADER, HEADER_LINE, LOG_COLUMNS};
+use crate::bounds::{DECLARED_HEAD, HEAD, HEADER, HEADER_LINE, LOG_COLUMNS};
 use crate::campaign::model::{Delimiter, LogRules};
 use crate::error::Problem;
 use crate::measure::{Kind, Unit};
@@ -162,11 +162,19 @@ fn read_head(rows: &mut Rows<'_>, rules: &LogRules) -> (Vec<Row>, Option<RowFaul
         .header_line
         .map_or(0, |line| line.min(HEADER_LINE.most) as usize);
     let most = HEADER_ROWS.max(declared + ROWS_BELOW);
+    let most_bytes = match declared {
+        0 => HEAD.count(),
+        _ => DECLARED_HEAD.count(),
+    };
     let mut head = Vec::new();
+    let mut bytes = 0;
     let mut row = Row::default();
-    while head.len() < most {
+    while head.len() < most && (bytes <= most_bytes || head.len() <= ROWS_BELOW) {
         match rows.next(&mut row) {
-            Ok(true) => head.push(row.clone()),
+            Ok(true) => {
+                bytes += row.bytes();
+                head.push(row.clone());
+            }
             Ok(false) => break,
             Err(fault) => return (head, Some(fault)),
         }
@@ -212,7 +220,10 @@ fn best_header(
         let readings = readings_below(&head[index + 1..], cells.len(), delimiter);
         let score = Score {
             has_readings: readings > 0,
-            understood: cells.iter().map(|cell| understood(cell, rules)).sum(),
+            understood: {
+                let cells = cells.iter().take(LOG_COLUMNS.count());
+                cells.map(|cell| understood(cell, rules)).sum()
+            },
             columns: filled,
         };
         // A remark is a header only if it names columns, a row of numbers never.

@@ -14,6 +14,9 @@ use crate::measure::{Kind, Unit};
 /// Longest header, bytes: a character has four at most.
 const LONGEST_BYTES: usize = 4 * HEADER.count();
 
+/// Most words of a name; the longest known one has a quarter of that.
+const MOST_WORDS: usize = 40;
+
 /// What a name means.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub enum Recognised {
@@ -211,7 +214,11 @@ fn recognise(name: &str, with_letters: bool) -> Recognised {
     let words: Vec<&str> = folded
         .split(|c: char| !c.is_alphanumeric())
         .filter(|word| !word.is_empty())
+        .take(MOST_WORDS + 1)
         .collect();
+    if words.len() > MOST_WORDS {
+        return Recognised::Unknown;
+    }
     let table = &*TABLE;
     let is_number = |word: &str| word.bytes().all(|b| b.is_ascii_digit());
     let keep = |words: &[&str]| -> Vec<String> {

@@ -6,7 +6,7 @@
 use std::io::{self, Cursor, Read};
 use std::path::Path;
 
-use calamine::{Data, ExcelDateTime, Ods, Reader, Xlsx};
+use calamine::{Data, DataRef, ExcelDateTime, Ods, Reader, Xlsx};
 use quick_xml::events::{BytesStart, Event};
 use zip::ZipArchive;
 
@@ -17,8 +17,9 @@ use crate::error::Problem;
 
 /// What a cell takes besides its text, bytes.
 const CELL_BYTES: u64 = 24;
-/// Longest text of a cell that is kept, characters.
+/// Longest text of a cell that is kept, characters, and where in it that may end, bytes.
 const LONGEST_TEXT: usize = 256;
+const LOOKED_AT: usize = 8 * LONGEST_TEXT;
 
 /// What to do about a sheet of more than a log holds.
 const TOO_LARGE: &str = "delete what is no reading, and the cells far to the right and far below; or save the columns of the readings as CSV";
@@ -113,7 +114,11 @@ fn xlsx_rows<R: io::Read + io::Seek>(
     while let Some(cell) = cells.next_cell().map_err(damaged)? {
         let (row, column) = cell.get_position();
         let (row, column) = (row as usize, column as usize);
-        let text = text_of(&Data::from(cell.get_value().clone()));
+        let text = match cell.get_value() {
+            // Thousands of cells may share one text of megabytes.
+            DataRef::SharedString(text) => kept(text),
+            other => text_of(&Data::from(other.clone())),
+        };
         if text.is_empty() {
             continue;
         }
@@ -145,12 +150,16 @@ fn text_of(cell: &Data) -> String {
         Data::Float(value) => value.to_string(),
         Data::Int(value) => value.to_string(),
         Data::Error(error) => error.to_string(),
-        Data::String(text) | Data::DateTimeIso(text) => {
-            text.trim().chars().take(LONGEST_TEXT).collect()
-        }
+        Data::String(text) | Data::DateTimeIso(text) => kept(text),
         Data::Bool(value) => value.to_string(),
         Data::Empty => String::new(),
     }
+}
+
+/// Of a cell's text, what is kept: nothing that is longer is a header or a reading.
+fn kept(text: &str) -> String {
+    let end = text.floor_char_boundary(LOOKED_AT);
+    text[..end].trim().chars().take(LONGEST_TEXT).collect()
 }
 
 /// A spreadsheet's date and time, or clock time where there is no day.

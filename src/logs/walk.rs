@@ -16,7 +16,7 @@ use super::times::reader::{TimeFault, TimeReader};
 use super::times::rules::TimeRules;
 use crate::bounds::{LOG_ROWS, LOG_VALUES};
 use crate::campaign::model::Delimiter;
-use crate::error::{Problem, Problems};
+use crate::error::{LISTED_PROBLEMS, Problem, Problems};
 use crate::units::counted;
 
 /// Rows that are kept back until it is known whether readings follow them.
@@ -258,10 +258,7 @@ impl Walker<'_> {
             }
             return self.skip(Skip::BetweenHeaderAndReadings, line);
         }
-        let named = row
-            .iter()
-            .filter(|cell| matches!(read_header(cell).recognised, Recognised::As { .. }));
-        let problem = if named.count() > 2 {
+        let problem = if self.is_second_header(row) {
             let what = "is a second header, with other columns or units than the first";
             let hint = "put what follows into a log of its own, with a [[run]] of its own";
             Problem::at(self.reading.path, what).line(line).hint(hint)
@@ -280,6 +277,14 @@ impl Walker<'_> {
         if self.pending.len() > MOST_PENDING {
             self.fail_pending();
         }
+    }
+
+    /// Whether a row names columns; of many that are wrong, the first alone are asked.
+    fn is_second_header(&self, row: &Row) -> bool {
+        let is_told = !self.problems.are_full() && self.pending.len() < LISTED_PROBLEMS;
+        let is_name = |cell: &&str| matches!(read_header(cell).recognised, Recognised::As { .. });
+        let cells = row.iter().take(self.reading.layout.header.len());
+        is_told && cells.filter(is_name).take(3).count() > 2
     }
 
     fn read(&mut self, row: &Row, time_us: i64) {
