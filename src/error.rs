@@ -96,11 +96,21 @@ pub struct Problems {
 impl Problems {
     /// Adds one problem, listed or counted.
     pub fn push(&mut self, problem: Problem) {
-        if self.listed.len() < LISTED_PROBLEMS {
-            self.listed.push(problem);
+        if self.are_full() {
+            self.count_unlisted();
         } else {
-            self.unlisted += 1;
+            self.listed.push(problem);
         }
+    }
+
+    /// Whether another problem would only be counted: then its words need not be found.
+    pub fn are_full(&self) -> bool {
+        self.listed.len() >= LISTED_PROBLEMS
+    }
+
+    /// Counts a problem that is not listed.
+    pub fn count_unlisted(&mut self) {
+        self.unlisted += 1;
     }
 
     /// Puts the problems in the order of their lines.

@@ -9,7 +9,7 @@
 //! field sheet that is typed in; long after it, [`mod@verify`] holds a report against the data
 //! that it carries.
 //! [`cli`] is the command line. Shared by all: [`error`], [`language`], [`units`],
-//! [`local_time`], [`believable`] and [`hash`].
+//! [`local_time`], [`believable`], [`bounds`] and [`hash`].
 
 pub mod campaign;
 pub mod comparison;
@@ -25,6 +25,7 @@ pub mod verify;
 pub mod cli;
 
 pub mod believable;
+pub mod bounds;
 pub mod error;
 pub mod hash;
 pub mod language;

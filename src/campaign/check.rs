@@ -23,19 +23,12 @@ use crate::believable::{
     ELEVATION_M, LARGEST_TARGET, LARGEST_TARGET_W, LATITUDE_DEG, LINKE_TURBIDITY, LONGITUDE_DEG,
     PRESSURE_HPA,
 };
+use crate::bounds::{CAMPAIGN_BYTES, NAME, NOTES, REPORT_NUMBER};
 use crate::error::{Error, Problem, Result};
 use crate::hash::sha256_hex;
 
 /// The test practice that campaigns are rated by.
 pub const PROCEDURE: &str = "S580.1";
-
-/// Longest title or name, characters.
-const LONGEST_NAME: usize = 200;
-/// Longest report number, characters: it stands at the head of every page.
-const LONGEST_NUMBER: usize = 40;
-
-/// Largest campaign file that is read, bytes.
-const LARGEST_FILE: u64 = 4 << 20;
 
 /// Notes what is wrong with a campaign's own limits. Which limits there are is the
 /// procedure's to say, so the check comes from there.
@@ -158,9 +151,9 @@ fn read_for(asked: &Asked<'_>) -> Result<Campaign> {
         ));
     }
     let size = fs::metadata(file).map_or(0, |metadata| metadata.len());
-    if size > LARGEST_FILE {
+    if let Some(what) = CAMPAIGN_BYTES.exceeded_by(size as usize) {
         return Err(fail(
-            format!("is {size} bytes long, expected a few thousand"),
+            what,
             "is this a log? the campaign file is a short text",
         ));
     }
@@ -183,6 +176,7 @@ fn read_for(asked: &Asked<'_>) -> Result<Campaign> {
 fn check_text(asked: &Asked<'_>, text: &str, sha256: String) -> Result<Campaign> {
     let (file, files) = (asked.file.as_path(), asked.files);
     let mut checker = Checker::new(file, text);
+    checker.refuse_too_many()?;
     let written = checker.parse()?;
     let target = check_target(&mut checker, &written.campaign);
     let procedure = check_procedure(&mut checker, &written.campaign);
@@ -282,19 +276,20 @@ fn check_procedure(checker: &mut Checker<'_>, written: &CampaignTable) -> String
 
 /// Texts that have their place on the first page.
 fn check_names(checker: &mut Checker<'_>, written: &CampaignFile) {
-    checker.text("campaign.title", &written.campaign.title, LONGEST_NAME);
-    checker.text("cooker.name", &written.cooker.name, LONGEST_NAME);
-    checker.text("site.name", &written.site.name, LONGEST_NAME);
+    checker.text("campaign.title", &written.campaign.title, &NAME);
+    checker.text("cooker.name", &written.cooker.name, &NAME);
+    checker.text("site.name", &written.site.name, &NAME);
     for (key, text) in [
         ("campaign.tester", &written.campaign.tester),
         ("campaign.client", &written.campaign.client),
     ] {
         if let Some(text) = text {
-            checker.text(key, text, LONGEST_NAME);
+            checker.text(key, text, &NAME);
         }
     }
+    checker.length("campaign.notes", written.campaign.notes.as_deref(), &NOTES);
     if let Some(number) = &written.campaign.report_number {
-        checker.text("campaign.report_number", number, LONGEST_NUMBER);
+        checker.text("campaign.report_number", number, &REPORT_NUMBER);
     }
 }
 

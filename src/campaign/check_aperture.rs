@@ -6,9 +6,10 @@ use super::model::Aperture;
 use super::schema::ApertureTable;
 use super::wording::words;
 use crate::believable::{INCIDENCE_DEG, LONGEST_APERTURE_M};
+use crate::bounds::CORNERS;
 
-/// Corners of a polygon, and of an outline.
-const CORNERS: std::ops::RangeInclusive<usize> = 3..=1000;
+/// Fewest corners of a polygon, and of an outline.
+const LEAST_CORNERS: usize = 3;
 
 /// Words of the shapes, each with its keys.
 const SHAPES: [(&str, &[&str]); 4] = [
@@ -76,11 +77,14 @@ fn check_shape(checker: &mut Checker<'_>, table: ApertureTable) -> Option<Shape>
             let across_corners_m = check_length(checker, word, "across_corners_m", across);
             let sides = table
                 .sides
-                .filter(|&sides| CORNERS.contains(&(sides as usize)));
+                .filter(|&sides| (LEAST_CORNERS..=CORNERS.count()).contains(&(sides as usize)));
             if sides.is_none() {
                 checker.problem(
                     "cooker.aperture.sides",
-                    "a regular-polygon needs sides, a whole number from 3 to 1000",
+                    format!(
+                        "a regular-polygon needs sides, a whole number from {LEAST_CORNERS} to {}",
+                        CORNERS.most
+                    ),
                     "count the sides",
                 );
             }
@@ -121,12 +125,16 @@ fn check_length(
 
 fn check_outline(checker: &mut Checker<'_>, points_m: Vec<[f64; 2]>) -> Option<Shape> {
     let key = "cooker.aperture.points_m";
-    if !CORNERS.contains(&points_m.len()) {
-        checker.problem(
-            key,
-            format!("found {} points, expected 3 to 1000", points_m.len()),
-            "list the corners in order as [[x, y], …], in m",
+    let hint = "list the corners in order as [[x, y], …], in m";
+    if points_m.len() < LEAST_CORNERS {
+        let what = format!(
+            "found {} points, expected {LEAST_CORNERS} or more",
+            points_m.len()
         );
+        checker.problem(key, what, hint);
+        return None;
+    }
+    if !checker.bound(key, points_m.len(), &CORNERS, hint) {
         return None;
     }
     if points_m.iter().flatten().any(|v| !v.is_finite()) || crosses_itself(&points_m) {

@@ -11,9 +11,7 @@ use super::wording::words;
 use crate::believable::{
     ACCEPTANCE_HALF_ANGLE_DEG, HEAVIEST_COOKER_KG, HIGHEST_COST, INTERCEPT_AREA_M2,
 };
-
-/// Longest text of a key, characters.
-const LONGEST_TEXT: usize = 400;
+use crate::bounds::{NOTES, TEXT};
 
 /// The cooker, with its intercept area and its photo.
 pub fn check_cooker(
@@ -35,9 +33,11 @@ pub fn check_cooker(
         ("cooker.condition", &written.condition),
     ] {
         if let Some(text) = text {
-            checker.text(key, text, LONGEST_TEXT);
+            checker.text(key, text, &TEXT);
         }
     }
+    checker.length("cooker.currency", written.currency.as_deref(), &TEXT);
+    checker.length("cooker.description", written.description.as_deref(), &NOTES);
     let (intercept_area_m2, aperture) =
         check_area(checker, written.intercept_area_m2, written.aperture);
     for (key, value, highest, unit) in [

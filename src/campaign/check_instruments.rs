@@ -10,6 +10,7 @@ use crate::believable::{
     LARGEST_RESOLUTION_K, LARGEST_SENSITIVITY, LARGEST_UNCERTAINTY, LARGEST_UNCERTAINTY_K,
     LARGEST_UNCERTAINTY_M_S, LARGEST_UNCERTAINTY_S,
 };
+use crate::bounds::REMARK;
 
 /// A key for a standard uncertainty.
 struct UncertaintyKey {
@@ -215,6 +216,9 @@ fn check_instrument(
             let hint = "only thermometers have one here; delete the key";
             checker.problem(&path("resolution_k"), "unknown key", hint);
         }
+    }
+    for (key, text) in [("id", &written.id), ("description", &written.description)] {
+        checker.length(&path(key), text.as_deref(), &REMARK);
     }
     Instrument {
         class: written

@@ -1,6 +1,8 @@
 //! How logs are to be read: `[columns]`, `[units]`, `[format]`, `[weather]` and
 //! `[[calibration]]`, and what a run overrides of them.
 
+use std::collections::BTreeSet;
+
 use super::locate::Checker;
 use super::model::{Calibration, Columns, Curve, DateOrder, Delimiter, Format, LogRules, Units};
 use super::schema::{
@@ -9,6 +11,7 @@ use super::schema::{
 use super::wording::words;
 use super::zone::parse_zone;
 use crate::believable::{CALIBRATION_OFFSET, LARGEST_GAIN};
+use crate::bounds::{CALIBRATION_POINTS, CALIBRATIONS, HEADER_LINE, LOG_COLUMNS};
 use crate::measure::{Kind, Unit};
 
 /// Kinds of unit in which irradiance can be logged.
@@ -89,16 +92,17 @@ fn check_columns(
         .flatten()
         .chain(&columns.time)
         .chain(columns.water_temperature.iter().flatten());
-    let mut seen: Vec<&str> = Vec::new();
+    let hint = "name the columns of the sensors that count";
+    checker.bound(table, all.clone().count(), &LOG_COLUMNS, hint);
+    let mut seen: BTreeSet<&str> = BTreeSet::new();
     for header in all {
-        if seen.contains(&header.trim()) {
+        if !seen.insert(header.trim()) {
             checker.problem(
                 table,
                 format!("the column \"{header}\" is named twice"),
                 "give each quantity a column of its own",
             );
         }
-        seen.push(header.trim());
     }
     columns
 }
@@ -201,6 +205,14 @@ fn check_format(
             "count the lines of the log from 1",
         );
     }
+    let header_line = written.header_line.unwrap_or(0) as usize;
+    let hint = "delete the lines above the header from the log";
+    checker.bound(
+        &format!("{table}.header_line"),
+        header_line,
+        &HEADER_LINE,
+        hint,
+    );
     Format {
         encoding: encoding.or_else(|| base.encoding.clone()),
         delimiter: delimiter.or(base.delimiter),
@@ -271,14 +283,16 @@ pub fn check_calibrations(
     checker: &mut Checker<'_>,
     written: Vec<CalibrationTable>,
 ) -> Vec<Calibration> {
+    let hint = "keep those of the sensors that the logs have";
+    if !checker.bound("calibration", written.len(), &CALIBRATIONS, hint) {
+        return Vec::new();
+    }
     let mut calibrations: Vec<Calibration> = Vec::new();
+    let mut columns = BTreeSet::new();
     for (index, table) in written.into_iter().enumerate() {
         let key = format!("calibration.{}", index + 1);
         let column = table.column.trim().to_owned();
-        if calibrations
-            .iter()
-            .any(|other| other.column.to_lowercase() == column.to_lowercase())
-        {
+        if !columns.insert(column.to_lowercase()) {
             checker.problem(
                 &format!("{key}.column"),
                 format!("the column \"{column}\" has a calibration already"),
@@ -313,6 +327,13 @@ pub fn check_calibrations(
 }
 
 fn check_points(checker: &mut Checker<'_>, key: &str, points: &[[f64; 2]]) {
+    let hint = "keep those between which the curve bends: it is straight from one to the next";
+    checker.bound(
+        &format!("{key}.points"),
+        points.len(),
+        &CALIBRATION_POINTS,
+        hint,
+    );
     let rises = |index: usize| {
         points
             .windows(2)

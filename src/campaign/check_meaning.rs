@@ -10,16 +10,18 @@ use crate::believable::{
     DRY_VESSEL_IRRADIANCE_W_M2, HEATING_VALUE_MJ_KG, LARGEST_UNCERTAINTY_K, MOST_WATER_KG,
     STOVE_EFFICIENCY,
 };
+use crate::bounds::{AMOUNTS, NAME, REMARK, STAGNATIONS};
 use crate::measure::{Kind, Unit};
-
-/// Most amounts of water that the report has room for.
-const MOST_AMOUNTS: usize = 6;
 
 /// The tests of the dry vessel.
 pub fn check_stagnations(
     checker: &mut Checker<'_>,
     written: Vec<StagnationTable>,
 ) -> Vec<StagnationTest> {
+    let hint = "keep those that matter, or make a campaign of each series";
+    if !checker.bound("stagnation", written.len(), &STAGNATIONS, hint) {
+        return Vec::new();
+    }
     let tables = written.into_iter().enumerate();
     tables
         .filter_map(|(index, table)| {
@@ -54,6 +56,7 @@ fn check_stagnation(
         );
     }
     let light = check_light(checker, key, &table, time.is_some());
+    checker.length(&format!("{key}.notes"), table.notes.as_deref(), &REMARK);
     if let Some(kelvin) = table.uncertainty_k {
         checker.in_range(
             &format!("{key}.uncertainty_k"),
@@ -133,13 +136,8 @@ pub fn check_wishes(checker: &mut Checker<'_>, written: CookingTable) -> Cooking
     for &kg in &water_kg {
         checker.positive("cooking.water_kg", kg, MOST_WATER_KG, "kg");
     }
-    if water_kg.len() > MOST_AMOUNTS {
-        let what = format!(
-            "found {} amounts, expected at most {MOST_AMOUNTS}",
-            water_kg.len()
-        );
-        checker.problem("cooking.water_kg", what, "keep those that matter");
-    }
+    let hint = "keep those that matter";
+    checker.bound("cooking.water_kg", water_kg.len(), &AMOUNTS, hint);
     for (key, value, range, unit) in [
         (
             "cooking.irradiance_w_m2",
@@ -193,7 +191,7 @@ pub fn check_impact(checker: &mut Checker<'_>, written: Option<ImpactTable>) -> 
         ),
         ("impact.days_source", &written.days_source),
     ] {
-        checker.text(key, text, 200);
+        checker.text(key, text, &NAME);
     }
     Some(Impact {
         fuel: written.fuel,

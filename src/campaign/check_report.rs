@@ -4,10 +4,8 @@ use super::locate::Checker;
 use super::schema::ReportTable;
 use super::wishes::{Paper, ReportWishes};
 use super::wording::words;
+use crate::bounds::TEXT;
 use crate::language::{LANGUAGES, Language, UnitSystem};
-
-/// Longest text of a key, characters.
-const LONGEST_TEXT: usize = 400;
 
 /// The report's wishes; what is left out is English, A4 and the SI alone.
 pub fn check_report(checker: &mut Checker<'_>, written: ReportTable) -> ReportWishes {
@@ -20,7 +18,7 @@ pub fn check_report(checker: &mut Checker<'_>, written: ReportTable) -> ReportWi
         ("report.external_results", &written.external_results),
     ] {
         if let Some(text) = text {
-            checker.text(key, text, LONGEST_TEXT);
+            checker.text(key, text, &TEXT);
         }
     }
     let languages = LANGUAGES.map(|language| (language.code, language));

@@ -1,5 +1,6 @@
 //! The `[[run]]` tables: logs, loads, times and exclusions.
 
+use std::collections::BTreeMap;
 use std::fs;
 use std::path::PathBuf;
 
@@ -10,6 +11,7 @@ use super::moment::{Moment, WrittenMoment};
 use super::named_files::NamedFiles;
 use super::schema::{CloudlessTable, ExcludeTable, LoadTable, RunTable};
 use crate::believable::{CLOCK_OFFSET_S, LONGEST_TRACKING_MIN, MOST_WATER_KG};
+use crate::bounds::{REMARK, RUNS, SPANS, VESSELS};
 use crate::units::{MICROSECONDS_PER_SECOND, short};
 
 /// The word that makes each date of a log a run.
@@ -50,6 +52,8 @@ const LOAD_ROUNDING: f64 = 2e-3;
 /// The load of the campaign.
 pub fn check_load(checker: &mut Checker<'_>, written: &LoadTable) -> Load {
     let each = written.vessel_water_kg.clone().unwrap_or_default();
+    let counted = each.len().max(written.vessels.unwrap_or(0) as usize);
+    checker.bound("load.vessels", counted, &VESSELS, "count the vessels");
     let vessels = written.vessels.unwrap_or(each.len().max(1) as u32);
     if vessels == 0 || (!each.is_empty() && vessels as usize != each.len()) {
         let what = match each.len() {
@@ -115,23 +119,42 @@ pub fn check_runs(
             "add a [[run]] table with log = \"…\" for each log",
         );
     }
+    let hint = "make several campaigns of them, such as one a year, and compare those";
+    let spans = written.iter();
+    let spans = spans.map(|table| table.exclude.len() + table.cloudless.len());
+    if !checker.bound("run", written.len(), &RUNS, hint)
+        || !checker.bound(
+            "run",
+            spans.sum(),
+            &SPANS,
+            "join spans that touch each other",
+        )
+    {
+        return Vec::new();
+    }
     let parts: Vec<LogPart> = written
         .iter()
         .map(|table| LogPart::of(table, base))
         .collect();
+    let mut shares: BTreeMap<&LogName, Share> = BTreeMap::new();
+    for (index, part) in parts.iter().enumerate() {
+        let share = shares.entry(&part.log).or_insert(Share {
+            first: index,
+            bounded: 0,
+        });
+        share.bounded += usize::from(part.is_bounded);
+    }
     let mut runs = Vec::new();
     for (index, table) in written.into_iter().enumerate() {
         let (key, part) = (format!("run.{}", index + 1), &parts[index]);
-        let mut others = parts.iter().enumerate();
-        let shares_log = others.any(|(other, twin)| other != index && part.is_told_from(twin));
+        let share = &shares[&part.log];
+        let shares_log = part.is_bounded && share.bounded > 1;
         runs.push(check_run(checker, &key, table, base, shares_log));
-        let before = parts[..index]
-            .iter()
-            .position(|before| before.is_of_log(part));
-        if let Some(number) = before.filter(|&before| !part.is_told_from(&parts[before])) {
+        let are_told_apart = part.is_bounded && parts[share.first].is_bounded;
+        if share.first < index && !are_told_apart {
             checker.problem(
                 &format!("{key}.log"),
-                format!("names the same log as [[run]] {}", number + 1),
+                format!("names the same log as [[run]] {}", share.first + 1),
                 "delete one of the two; or give each a date, or start and end with their dates; or write one run with split = \"daily\"",
             );
         }
@@ -139,11 +162,20 @@ pub fn check_runs(
     runs
 }
 
+/// A log's path, without links where it is there, and its sheet.
+type LogName = (PathBuf, Option<String>);
+
+/// The runs of one log.
+struct Share {
+    /// Index of the first of them.
+    first: usize,
+    /// How many say which part of it they are.
+    bounded: usize,
+}
+
 /// Which part of which log a run is.
 struct LogPart {
-    /// Without links, where it is there.
-    path: PathBuf,
-    sheet: Option<String>,
+    log: LogName,
     /// The run says which part of its log it is.
     is_bounded: bool,
 }
@@ -158,20 +190,11 @@ impl LogPart {
             matches!(moment, Some(Moment::Local(_) | Moment::Instant(_)))
         };
         let date = table.date.as_ref().and_then(WrittenMoment::date);
+        let sheet = own_sheet.or(base.rules.format.sheet.as_ref()).cloned();
         LogPart {
-            path: fs::canonicalize(&path).unwrap_or(path),
-            sheet: own_sheet.or(base.rules.format.sheet.as_ref()).cloned(),
+            log: (fs::canonicalize(&path).unwrap_or(path), sheet),
             is_bounded: date.is_some() || (has_date(&table.start) && has_date(&table.end)),
         }
-    }
-
-    fn is_of_log(&self, other: &LogPart) -> bool {
-        self.path == other.path && self.sheet == other.sheet
-    }
-
-    /// Whether both are of one log, and each says which part.
-    fn is_told_from(&self, other: &LogPart) -> bool {
-        self.is_of_log(other) && self.is_bounded && other.is_bounded
     }
 }
 
@@ -207,6 +230,7 @@ fn check_run(
         let key = format!("{key}.tracking_interval_min");
         checker.positive(&key, minutes, LONGEST_TRACKING_MIN, "min");
     }
+    checker.length(&format!("{key}.notes"), table.notes.as_deref(), &REMARK);
     let date = table.date.as_ref();
     let date = date.and_then(|written| checker.date(&format!("{key}.date"), written));
     let mut time_of = |name: &str, written: Option<&WrittenMoment>| {
@@ -293,6 +317,7 @@ fn check_exclusions(
     for (index, ExcludeTable { from, to, reason }) in written.into_iter().enumerate() {
         let key = format!("{key}.exclude.{}", index + 1);
         let span = check_span(checker, &key, &from, &to);
+        checker.length(&format!("{key}.reason"), reason.as_deref(), &REMARK);
         exclusions.extend(span.map(|span| Exclusion { span, reason }));
     }
     exclusions

@@ -9,6 +9,7 @@ use super::moment::WrittenMoment;
 use super::schema::CampaignFile;
 use super::wording::{hint_for, hint_for_unknown, plain_message, unknown};
 use crate::believable::Range;
+use crate::bounds::{Bound, CAMPAIGN_KEYS};
 use crate::error::{Error, Problem, Problems, Result};
 
 /// Smallest quantity that counts as more than nothing, in any unit of the file.
@@ -19,6 +20,8 @@ pub struct Checker<'t> {
     file: PathBuf,
     text: &'t str,
     tree: Option<DeTable<'t>>,
+    /// Where each line begins.
+    line_starts: Vec<usize>,
     problems: Problems,
 }
 
@@ -29,6 +32,9 @@ impl<'t> Checker<'t> {
             file: file.to_path_buf(),
             text,
             tree: DeTable::parse(text).ok().map(|tree| tree.into_inner()),
+            line_starts: std::iter::once(0)
+                .chain(text.match_indices('\n').map(|(end, _)| end + 1))
+                .collect(),
             problems: Problems::default(),
         }
     }
@@ -84,12 +90,18 @@ impl<'t> Checker<'t> {
     pub(super) fn refuse_unprintable(&mut self) {
         let mut found = Vec::new();
         for value in self.tree.iter().flat_map(|tree| tree.values()) {
-            visit_strings(value, &mut |text, start| {
-                let wrong = text.chars().find(|&character| is_unprintable(character));
-                found.extend(wrong.map(|wrong| (start, wrong)));
+            visit_values(value, &mut |value| {
+                if let DeValue::String(text) = value.get_ref() {
+                    let wrong = text.chars().find(|&character| is_unprintable(character));
+                    found.extend(wrong.map(|wrong| (value.span().start, wrong)));
+                }
             });
         }
         for (start, wrong) in found {
+            if self.problems.are_full() {
+                self.problems.count_unlisted();
+                continue;
+            }
             let code = wrong as u32;
             let what = format!("holds the character U+{code:04X}, which cannot be printed");
             let problem = Problem::at(&self.file, what)
@@ -100,6 +112,9 @@ impl<'t> Checker<'t> {
 
     /// Notes a problem with a key such as `site.latitude_deg` or `run.2.log`.
     pub fn problem(&mut self, key: &str, what: impl Into<String>, hint: impl Into<String>) {
+        if self.problems.are_full() {
+            return self.problems.count_unlisted();
+        }
         let mut problem = Problem::at(&self.file, what)
             .item(spoken_key(key))
             .hint(hint);
@@ -111,6 +126,9 @@ impl<'t> Checker<'t> {
 
     /// Notes a key of a table that is none of those known there.
     pub fn unknown_key(&mut self, table: &str, key: &str, known: &[&str]) {
+        if self.problems.are_full() {
+            return self.problems.count_unlisted();
+        }
         let problem = Problem::at(&self.file, unknown(key)).hint(hint_for_unknown(key, known));
         let written = self.tree.as_ref().and_then(|tree| tree.get(table));
         let written = written.and_then(|table| table.get_ref().as_table()?.get_key_value(key));
@@ -161,22 +179,55 @@ impl<'t> Checker<'t> {
     }
 
     /// Notes a problem if a text is empty or longer than its place on paper.
-    pub(super) fn text(&mut self, key: &str, text: &str, longest: usize) {
-        let letters = text.chars().count();
+    pub(super) fn text(&mut self, key: &str, text: &str, longest: &Bound) {
         if text.trim().is_empty() {
             self.problem(
                 key,
                 "is empty",
                 "say what a reader of the report should see",
             );
-        } else if letters > longest {
-            let what = format!("is {letters} characters long, expected at most {longest}");
-            self.problem(
-                key,
-                what,
-                "shorten it; description and notes have room for more",
-            );
+        } else {
+            self.length(key, Some(text), longest);
         }
+    }
+
+    /// Notes a problem if a text is longer than its place on paper.
+    pub(super) fn length(&mut self, key: &str, text: Option<&str>, longest: &Bound) {
+        let hint = "shorten it; description and notes have room for more";
+        self.bound(
+            key,
+            text.map_or(0, |text| text.chars().count()),
+            longest,
+            hint,
+        );
+    }
+
+    /// Notes a problem unless there are no more than allowed. Says whether there are not.
+    pub(super) fn bound(&mut self, key: &str, found: usize, most: &Bound, hint: &str) -> bool {
+        let what = most.exceeded_by(found);
+        let is_right = what.is_none();
+        if let Some(what) = what {
+            self.problem(key, what, hint);
+        }
+        is_right
+    }
+
+    /// Refuses a file of more keys and values than are read.
+    ///
+    /// # Errors
+    /// [`Error::Campaign`].
+    pub(super) fn refuse_too_many(&self) -> Result<()> {
+        let mut found = 0;
+        for value in self.tree.iter().flat_map(|tree| tree.values()) {
+            visit_values(value, &mut |_| found += 1);
+        }
+        let Some(what) = CAMPAIGN_KEYS.exceeded_by(found) else {
+            return Ok(());
+        };
+        let hint = "readings go into a log; make several campaigns of one that is so large";
+        Err(Error::Campaign(
+            Problem::at(&self.file, what).hint(hint).into(),
+        ))
     }
 
     /// The result, unless there were problems.
@@ -198,7 +249,7 @@ impl<'t> Checker<'t> {
         let mut start = None;
         let mut parts = key.split('.');
         while let Some(part) = parts.next() {
-            let Some((name, value)) = table.iter().find(|(name, _)| name.get_ref() == part) else {
+            let Some((name, value)) = table.get_key_value(part) else {
                 break;
             };
             start = Some(name.span().start);
@@ -220,15 +271,14 @@ impl<'t> Checker<'t> {
     }
 
     fn line_at(&self, offset: usize) -> u64 {
-        let before = self.text.as_bytes().iter().take(offset);
-        1 + before.filter(|&&byte| byte == b'\n').count() as u64
+        self.line_starts.partition_point(|&start| start <= offset) as u64
     }
 }
 
 /// `run.2.log` as a person reads it: `[[run]] 2, log`.
 fn spoken_key(key: &str) -> String {
     match key.split('.').collect::<Vec<_>>().as_slice() {
-        ["run"] => "[[run]]".to_owned(),
+        [table @ ("run" | "calibration" | "stagnation")] => format!("[[{table}]]"),
         ["run", number] => format!("[[run]] {number}"),
         ["calibration", number] => format!("[[calibration]] {number}"),
         ["stagnation", number] => format!("[[stagnation]] {number}"),
@@ -249,12 +299,15 @@ fn is_unprintable(character: char) -> bool {
         || code & 0xFFFE == 0xFFFE
 }
 
-/// Hands every text below a value to `visit`, with where it starts.
-fn visit_strings(value: &toml::Spanned<DeValue<'_>>, visit: &mut impl FnMut(&str, usize)) {
+/// Hands a value and every one below it to `visit`.
+fn visit_values(
+    value: &toml::Spanned<DeValue<'_>>,
+    visit: &mut impl FnMut(&toml::Spanned<DeValue<'_>>),
+) {
+    visit(value);
     match value.get_ref() {
-        DeValue::String(text) => visit(text, value.span().start),
-        DeValue::Array(items) => items.iter().for_each(|item| visit_strings(item, visit)),
-        DeValue::Table(table) => table.values().for_each(|item| visit_strings(item, visit)),
+        DeValue::Array(items) => items.iter().for_each(|item| visit_values(item, visit)),
+        DeValue::Table(table) => table.values().for_each(|item| visit_values(item, visit)),
         _ => {}
     }
 }

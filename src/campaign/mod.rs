@@ -15,6 +15,7 @@ mod check_report;
 mod check_runs;
 pub mod classes;
 pub mod find;
+mod jpeg;
 pub mod locate;
 pub mod model;
 pub mod moment;

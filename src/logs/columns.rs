@@ -1,5 +1,6 @@
 //! Which column of a log is which quantity, in which unit.
 
+use std::collections::BTreeSet;
 use std::path::Path;
 
 use super::fold::fold;
@@ -202,9 +203,8 @@ impl Search<'_> {
             .iter()
             .map(|&column| self.layout.header[column].clone())
             .collect();
-        let are_distinct = headers
-            .iter()
-            .all(|one| headers.iter().filter(|other| *other == one).count() == 1);
+        let distinct: BTreeSet<&String> = headers.iter().collect();
+        let are_distinct = distinct.len() == headers.len();
         if columns.len() > 1 && !are_distinct {
             self.problem(
                 format!("has the column \"{}\" {} times", headers[0], columns.len()),

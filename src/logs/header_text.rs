@@ -48,6 +48,12 @@ const OTHER_THINGS: [&str; 22] = [
     "outlet",
 ];
 
+/// Brackets of a header that are looked into: a name has one or two.
+const MOST_BRACKETS: usize = 4;
+/// Longest unit at the end of a header, bytes, with the mark before it; the longest known
+/// one has half of that.
+const LONGEST_UNIT: usize = 60;
+
 /// Judges what stands in brackets.
 pub fn judge_bracket(inside: &str) -> Bracket {
     let folded = fold(inside);
@@ -113,7 +119,7 @@ pub fn without_last_filler(header: &str) -> &str {
     }
 }
 
-/// Each bracketed part with the header around it, the last first.
+/// Each bracketed part with the header around it, the last first; of many, the last few.
 pub fn bracketed(header: &str) -> Vec<(String, String)> {
     let mut parts = Vec::new();
     let mut open: Vec<usize> = Vec::new();
@@ -131,13 +137,16 @@ pub fn bracketed(header: &str) -> Vec<(String, String)> {
         }
     }
     parts.reverse();
+    parts.truncate(MOST_BRACKETS);
     parts
 }
 
 /// Ways to cut a unit off the end: after a comma, slash or underline; after a space, if
 /// it has more than one letter.
 pub fn suffixes(header: &str) -> impl Iterator<Item = (&str, &str)> {
-    header.char_indices().filter_map(move |(at, character)| {
+    let first = header.len().saturating_sub(LONGEST_UNIT);
+    let ends = header.char_indices().filter(move |(at, _)| *at >= first);
+    ends.filter_map(move |(at, character)| {
         let is_cut = matches!(character, ',' | ';' | '/' | '_' | '-' | '|' | ':')
             || character.is_whitespace();
         if !is_cut || at == 0 {

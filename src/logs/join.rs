@@ -19,6 +19,7 @@ use crate::campaign::model::{Calibration, Instruments, LogRules, RunPlan, Site};
 use crate::campaign::moment::Moment;
 use crate::error::{Error, Problem, Problems, Result};
 use crate::local_time::midnight_us;
+use crate::units::zoned;
 
 /// A weather log that begins later or ends earlier than the cooker's by more than this
 /// covers a part of the run, µs.
@@ -234,21 +235,31 @@ struct File<'f> {
     is_shared: bool,
 }
 
-/// The part of a log that is the run's, if it has a date and shares the log with others.
-fn own_part(readings: Readings, run: &RunPlan, site: &Site) -> Readings {
-    let Some(date) = run.date.filter(|_| run.shares_log) else {
-        return readings;
-    };
+/// The days of a log that are the run's, if it shares the log with others; `None` for all of
+/// it.
+fn own_part(readings: &Readings, run: &RunPlan, site: &Site) -> Option<Readings> {
     let midnight = |date: Date| midnight_us(date, &site.time_zone);
-    match (midnight(date), date.tomorrow().ok().and_then(midnight)) {
-        (Some(from), Some(to)) => readings.part(from, to - 1),
-        _ => readings,
-    }
+    let (first, last) = own_days(run, site)?;
+    let next = last.tomorrow().ok()?;
+    Some(readings.part(midnight(first)?, midnight(next)? - 1))
+}
+
+/// First and last day of a run that shares its log.
+fn own_days(run: &RunPlan, site: &Site) -> Option<(Date, Date)> {
+    let date_of = |moment: Moment| match moment {
+        Moment::Clock(_) => None,
+        Moment::Local(local) => Some(local.date()),
+        Moment::Instant(instant) => Some(zoned(instant.as_microsecond(), &site.time_zone).date()),
+    };
+    let (first, last) = match run.date {
+        Some(date) => (date, date),
+        None => (date_of(run.start?)?, date_of(run.end?)?),
+    };
+    (run.shares_log && first <= last).then_some((first, last))
 }
 
 /// A run with a single log.
 fn alone(file: Rc<FileLog>, run: &RunPlan, site: &Site) -> Log {
-    let file = Rc::unwrap_or_clone(file);
     let name = &file.account.log;
     let not_read = &file.account.not_read;
     let lacking = Quantity::ALL
@@ -260,10 +271,11 @@ fn alone(file: Rc<FileLog>, run: &RunPlan, site: &Site) -> Log {
         ignored: not_read.clone(),
     });
     Log {
-        inputs: vec![(name.clone(), file.sha256)],
-        notices: file.notices.into_iter().chain(not_found).collect(),
-        readings: own_part(file.readings, run, site),
-        accounts: vec![file.account],
+        inputs: vec![(name.clone(), file.sha256.clone())],
+        notices: file.notices.iter().cloned().chain(not_found).collect(),
+        accounts: vec![file.account.clone()],
+        readings: own_part(&file.readings, run, site)
+            .unwrap_or_else(|| Rc::unwrap_or_clone(file).readings),
     }
 }
 
@@ -272,7 +284,7 @@ fn alone(file: Rc<FileLog>, run: &RunPlan, site: &Site) -> Log {
 /// so no value is invented where either has a hole.
 fn together(cooker: &FileLog, weather: &FileLog, run: &RunPlan, site: &Site) -> Result<Log> {
     let weather_name = &weather.account.log;
-    let own = own_part(cooker.readings.clone(), run, site);
+    let own = own_part(&cooker.readings, run, site).unwrap_or_else(|| cooker.readings.clone());
     let (first, last) = match (own.time_us.first(), own.time_us.last()) {
         (Some(first), Some(last)) => (*first, *last),
         _ => (i64::MAX, i64::MIN),

@@ -1,19 +1,19 @@
 //! Where in a log the header stands, and what separates its cells.
 
+use std::collections::BTreeSet;
 use std::path::Path;
 
 use super::names::{Recognised, read_header};
 use super::source::Source;
 use super::table::{Row, RowFault, Rows, TextRows};
 use super::text::TextEncoding;
+use crate::bounds::{DECLARED_HEAD, HEAD, HEADER, HEADER_LINE, LOG_COLUMNS};
 use crate::campaign::model::{Delimiter, LogRules};
 use crate::error::Problem;
 use crate::measure::{Kind, Unit};
 
 /// Rows among which the header must be.
 const HEADER_ROWS: usize = 300;
-/// Lines down to which a declared header is looked for.
-const MOST_LINES: u64 = 100_000;
 /// Rows after a header that must look like it, to tell.
 const ROWS_BELOW: usize = 8;
 /// Rows that may stand between header and readings: units, and what a logger did.
@@ -38,6 +38,8 @@ pub struct Layout {
     pub units: Option<(u64, Vec<String>)>,
     /// Rows before the header, as they are shown.
     pub preamble: Vec<String>,
+    /// The same, to tell whether a row is one of them.
+    pub known_rows: BTreeSet<String>,
     /// The first rows under the header.
     pub first_rows: Vec<Row>,
 }
@@ -86,7 +88,7 @@ pub fn find_layout(
         }
     }
     match best {
-        Some((_, layout)) => printable(path, layout),
+        Some((_, layout)) => within_bounds(path, layout),
         None => Err(no_header(path, source, encoding, rules)),
     }
 }
@@ -102,7 +104,7 @@ pub fn find_sheet_layout(
 ) -> Result<Layout, Problem> {
     let (head, _) = read_head(rows, rules);
     match best_header(&head, rules, None) {
-        Some((_, layout)) => printable(path, layout),
+        Some((_, layout)) => within_bounds(path, layout),
         None => Err(
             Problem::at(path, "has no header and readings in this sheet")
                 .hint("put a header above the columns, or name another sheet: sheet = \"…\""),
@@ -110,7 +112,22 @@ pub fn find_sheet_layout(
     }
 }
 
-fn printable(path: &Path, layout: Layout) -> Result<Layout, Problem> {
+/// A layout whose header is one that a logger writes.
+fn within_bounds(path: &Path, layout: Layout) -> Result<Layout, Problem> {
+    let refused = |what: String, hint: &str| {
+        let problem = Problem::at(path, what).line(layout.header_line);
+        Err(problem.hint(hint))
+    };
+    if let Some(what) = LOG_COLUMNS.exceeded_by(layout.header.len()) {
+        let hint = "copy the columns of the readings into a log of their own";
+        return refused(what, hint);
+    }
+    for (index, header) in layout.header.iter().enumerate() {
+        if let Some(what) = HEADER.exceeded_by(header.chars().count()) {
+            let what = format!("{what}, in the header of column {}", index + 1);
+            return refused(what, "give the column a short name");
+        }
+    }
     let mut characters = layout.header.iter().flat_map(|header| header.chars());
     if characters.any(char::is_control) {
         return Err(Problem::at(path, "has a control character in its header")
@@ -143,13 +160,21 @@ fn read_head(rows: &mut Rows<'_>, rules: &LogRules) -> (Vec<Row>, Option<RowFaul
     let declared = rules
         .format
         .header_line
-        .map_or(0, |line| line.min(MOST_LINES) as usize);
+        .map_or(0, |line| line.min(HEADER_LINE.most) as usize);
     let most = HEADER_ROWS.max(declared + ROWS_BELOW);
+    let most_bytes = match declared {
+        0 => HEAD.count(),
+        _ => DECLARED_HEAD.count(),
+    };
     let mut head = Vec::new();
+    let mut bytes = 0;
     let mut row = Row::default();
-    while head.len() < most {
+    while head.len() < most && (bytes <= most_bytes || head.len() <= ROWS_BELOW) {
         match rows.next(&mut row) {
-            Ok(true) => head.push(row.clone()),
+            Ok(true) => {
+                bytes += row.bytes();
+                head.push(row.clone());
+            }
             Ok(false) => break,
             Err(fault) => return (head, Some(fault)),
         }
@@ -195,7 +220,10 @@ fn best_header(
         let readings = readings_below(&head[index + 1..], cells.len(), delimiter);
         let score = Score {
             has_readings: readings > 0,
-            understood: cells.iter().map(|cell| understood(cell, rules)).sum(),
+            understood: {
+                let cells = cells.iter().take(LOG_COLUMNS.count());
+                cells.map(|cell| understood(cell, rules)).sum()
+            },
             columns: filled,
         };
         // A remark is a header only if it names columns, a row of numbers never.
@@ -209,16 +237,15 @@ fn best_header(
     let header = header_cells(&head[index]);
     let below = &head[index + 1..];
     let units = units_below(below, header.len());
+    let preamble = head[..index].iter().map(Row::shown);
+    let preamble: Vec<String> = preamble.filter(|text| !text.is_empty()).collect();
     let layout = Layout {
         delimiter,
         header_line: head[index].line,
         header,
         units,
-        preamble: head[..index]
-            .iter()
-            .map(Row::shown)
-            .filter(|text| !text.is_empty())
-            .collect(),
+        known_rows: preamble.iter().cloned().collect(),
+        preamble,
         first_rows: below.to_vec(),
     };
     Some((score, layout))

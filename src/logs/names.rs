@@ -1,12 +1,21 @@
 //! What a column's header means, and in which unit.
 
+use std::collections::BTreeMap;
+
 use super::fold::fold;
 use super::header_text::{
     Bracket, apart, bracketed, judge_bracket, suffixes, without_clock_label, without_last_filler,
 };
 use super::synonyms::{Meaning, TABLE};
 use super::time_header::clock_unit_of;
+use crate::bounds::HEADER;
 use crate::measure::{Kind, Unit};
+
+/// Longest header, bytes: a character has four at most.
+const LONGEST_BYTES: usize = 4 * HEADER.count();
+
+/// Most words of a name; the longest known one has a quarter of that.
+const MOST_WORDS: usize = 40;
 
 /// What a name means.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -30,8 +39,16 @@ pub struct HeaderName {
     pub not_a_unit: Option<String>,
 }
 
-/// Takes a header apart: name and unit, of which either may be missing.
+/// Takes a header apart: name and unit, of which either may be missing. What is longer than
+/// a header is none.
 pub fn read_header(header: &str) -> HeaderName {
+    if header.len() > LONGEST_BYTES {
+        return HeaderName {
+            recognised: Recognised::Unknown,
+            unit: None,
+            not_a_unit: None,
+        };
+    }
     let header = &apart(&without_clock_label(header));
     let found = |recognised, unit| HeaderName {
         recognised,
@@ -93,25 +110,24 @@ pub fn read_headers(headers: &[String]) -> Vec<HeaderName> {
         let (name, letter) = header.rsplit_once(['_', '-'])?;
         (letter.len() == 1).then(|| name.to_lowercase())
     };
-    let names: Vec<Option<String>> = headers.iter().map(|header| before_letter(header)).collect();
-    let read = |(index, header): (usize, &String)| {
-        let twins = names
-            .iter()
-            .filter(|name| name.is_some() && **name == names[index])
-            .count();
-        let are_units = headers.iter().zip(&names).all(|(header, name)| {
-            *name != names[index] || header.to_lowercase().ends_with(['c', 'f', 'k'])
-        });
-        match &names[index] {
-            Some(name) if twins > 1 && !are_units => HeaderName {
-                recognised: recognise(name, true),
-                unit: None,
-                not_a_unit: None,
-            },
-            _ => read_header(header),
+    // By what stands before the letter: how many there are, and whether all may be units.
+    let mut twins: BTreeMap<String, (usize, bool)> = BTreeMap::new();
+    for header in headers {
+        if let Some(name) = before_letter(header) {
+            let (count, are_units) = twins.entry(name).or_insert((0, true));
+            *count += 1;
+            *are_units &= header.to_lowercase().ends_with(['c', 'f', 'k']);
         }
+    }
+    let read = |header: &String| match before_letter(header) {
+        Some(name) if matches!(twins[&name], (2.., false)) => HeaderName {
+            recognised: recognise(&name, true),
+            unit: None,
+            not_a_unit: None,
+        },
+        _ => read_header(header),
     };
-    headers.iter().enumerate().map(read).collect()
+    headers.iter().map(read).collect()
 }
 
 /// A name with what stands in brackets behind it, which is no unit of its quantity.
@@ -198,7 +214,11 @@ fn recognise(name: &str, with_letters: bool) -> Recognised {
     let words: Vec<&str> = folded
         .split(|c: char| !c.is_alphanumeric())
         .filter(|word| !word.is_empty())
+        .take(MOST_WORDS + 1)
         .collect();
+    if words.len() > MOST_WORDS {
+        return Recognised::Unknown;
+    }
     let table = &*TABLE;
     let is_number = |word: &str| word.bytes().all(|b| b.is_ascii_digit());
     let keep = |words: &[&str]| -> Vec<String> {

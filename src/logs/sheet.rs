@@ -6,30 +6,23 @@
 use std::io::{self, Cursor, Read};
 use std::path::Path;
 
-use calamine::{Data, ExcelDateTime, Ods, Reader, Xlsx};
+use calamine::{Data, DataRef, ExcelDateTime, Ods, Reader, Xlsx};
 use quick_xml::events::{BytesStart, Event};
 use zip::ZipArchive;
 
 use super::quote::quoted;
 use super::source::{Source, most_unpacked};
+use crate::bounds::{LOG_COLUMNS, SHEET_BYTES, SHEET_CELLS, SHEET_CONTENT, SHEET_ROWS, SHEET_TEXT};
 use crate::error::Problem;
 
-/// Largest spreadsheet file, bytes.
-const LARGEST_FILE: u64 = 256 << 20;
-/// Most bytes that one may unpack to.
-const LARGEST_CONTENT: u64 = 1 << 30;
-/// Most cells of a sheet, as a rectangle.
-const MOST_CELLS: u64 = 8_000_000;
-/// Most text in a sheet, bytes, with what an empty cell takes.
-const LARGEST_TEXT: u64 = 1 << 29;
 /// What a cell takes besides its text, bytes.
 const CELL_BYTES: u64 = 24;
-/// Longest text of a cell that is kept, characters.
+/// Longest text of a cell that is kept, characters, and where in it that may end, bytes.
 const LONGEST_TEXT: usize = 256;
-/// Rows of a sheet in either format.
-const MOST_ROWS: usize = 1 << 20;
-/// Columns that are read.
-const MOST_COLUMNS: usize = 256;
+const LOOKED_AT: usize = 8 * LONGEST_TEXT;
+
+/// What to do about a sheet of more than a log holds.
+const TOO_LARGE: &str = "delete what is no reading, and the cells far to the right and far below; or save the columns of the readings as CSV";
 
 /// One sheet.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -49,9 +42,10 @@ pub fn read_sheet(path: &Path, source: Source<'_>, wanted: Option<&str>) -> Resu
         Problem::at(path, format!("cannot be read as a spreadsheet ({error})"))
             .hint("copy it again, or save it as CSV")
     };
+    let too_large = |what: String| Problem::at(path, what).hint(TOO_LARGE);
     let size = source.size().map_err(|error| damaged(error.to_string()))?;
-    if size > LARGEST_FILE {
-        return Err(damaged(format!("{} MiB long", size >> 20)).hint("save the sheet as CSV"));
+    if let Some(what) = SHEET_BYTES.exceeded_by(size as usize) {
+        return Err(damaged(what).hint("save the sheet as CSV"));
     }
     let mut bytes = Vec::new();
     let read = source
@@ -67,19 +61,20 @@ pub fn read_sheet(path: &Path, source: Source<'_>, wanted: Option<&str>) -> Resu
             .worksheet_range(&name)
             .map_err(|error| damaged(error.to_string()))?;
         let (first, left) = range.start().unwrap_or_default();
+        refuse_columns(left as usize + range.width()).map_err(too_large)?;
         let mut rows = vec![Vec::new(); first as usize];
         rows.extend(range.rows().map(|row| {
             let before = std::iter::repeat_n(String::new(), left as usize);
-            before
-                .chain(row.iter().map(text_of))
-                .take(MOST_COLUMNS)
-                .collect()
+            before.chain(row.iter().map(text_of)).collect()
         }));
         return Ok(Sheet { name, rows });
     }
     let mut book: Xlsx<_> = Xlsx::new(cells).map_err(|error| damaged(error.to_string()))?;
     let name = choose(path, &book.sheet_names(), wanted)?;
-    let rows = xlsx_rows(&mut book, &name).map_err(damaged)?;
+    let rows = xlsx_rows(&mut book, &name).map_err(|fault| match fault {
+        SheetFault::Damaged(what) => damaged(what),
+        SheetFault::TooLarge(what) => too_large(what),
+    })?;
     Ok(Sheet { name, rows })
 }
 
@@ -97,30 +92,44 @@ fn choose(path: &Path, names: &[String], wanted: Option<&str>) -> Result<String,
     })
 }
 
+/// Why a sheet is not read.
+enum SheetFault {
+    Damaged(String),
+    TooLarge(String),
+}
+
+fn refuse_columns(columns: usize) -> Result<(), String> {
+    LOG_COLUMNS.exceeded_by(columns).map_or(Ok(()), Err)
+}
+
 /// The cells one by one, never the rectangle that a single cell far out would span.
 fn xlsx_rows<R: io::Read + io::Seek>(
     book: &mut Xlsx<R>,
     name: &str,
-) -> Result<Vec<Vec<String>>, String> {
-    let mut cells = book
-        .worksheet_cells_reader(name)
-        .map_err(|error| error.to_string())?;
+) -> Result<Vec<Vec<String>>, SheetFault> {
+    let damaged = |error: calamine::XlsxError| SheetFault::Damaged(error.to_string());
+    let mut cells = book.worksheet_cells_reader(name).map_err(damaged)?;
     let mut rows: Vec<Vec<String>> = Vec::new();
     let (mut cells_read, mut text_read) = (0, 0);
-    while let Some(cell) = cells.next_cell().map_err(|error| error.to_string())? {
+    while let Some(cell) = cells.next_cell().map_err(damaged)? {
         let (row, column) = cell.get_position();
         let (row, column) = (row as usize, column as usize);
-        let text = text_of(&Data::from(cell.get_value().clone()));
-        if column >= MOST_COLUMNS || text.is_empty() {
+        let text = match cell.get_value() {
+            // Thousands of cells may share one text of megabytes.
+            DataRef::SharedString(text) => kept(text),
+            other => text_of(&Data::from(other.clone())),
+        };
+        if text.is_empty() {
             continue;
         }
-        if row >= MOST_ROWS {
-            return Err(format!("it has a row {}", row + 1));
+        refuse_columns(column + 1).map_err(SheetFault::TooLarge)?;
+        if let Some(what) = SHEET_ROWS.exceeded_by(row + 1) {
+            return Err(SheetFault::TooLarge(what));
         }
         cells_read += 1;
         text_read += text.len() as u64 + (column as u64) * CELL_BYTES;
-        if cells_read > MOST_CELLS || text_read > LARGEST_TEXT {
-            return Err("it holds more than a log can".to_owned());
+        if cells_read > SHEET_CELLS.most || text_read > SHEET_TEXT.most {
+            return Err(SheetFault::TooLarge(more_than_a_sheet_holds()));
         }
         if rows.len() <= row {
             rows.resize_with(row + 1, Vec::new);
@@ -141,12 +150,16 @@ fn text_of(cell: &Data) -> String {
         Data::Float(value) => value.to_string(),
         Data::Int(value) => value.to_string(),
         Data::Error(error) => error.to_string(),
-        Data::String(text) | Data::DateTimeIso(text) => {
-            text.trim().chars().take(LONGEST_TEXT).collect()
-        }
+        Data::String(text) | Data::DateTimeIso(text) => kept(text),
         Data::Bool(value) => value.to_string(),
         Data::Empty => String::new(),
     }
+}
+
+/// Of a cell's text, what is kept: nothing that is longer is a header or a reading.
+fn kept(text: &str) -> String {
+    let end = text.floor_char_boundary(LOOKED_AT);
+    text[..end].trim().chars().take(LONGEST_TEXT).collect()
 }
 
 /// A spreadsheet's date and time, or clock time where there is no day.
@@ -178,7 +191,7 @@ fn clock_of_duration(text: &str) -> String {
 /// Unpacks an archive to nowhere and counts; whether it is an OpenDocument.
 fn measure(bytes: &[u8]) -> Result<bool, String> {
     let mut archive = ZipArchive::new(Cursor::new(bytes)).map_err(|error| error.to_string())?;
-    let most = LARGEST_CONTENT.min(most_unpacked(bytes.len() as u64));
+    let most = SHEET_CONTENT.most.min(most_unpacked(bytes.len() as u64));
     let mut unpacked = 0;
     let mut is_ods = false;
     for index in 0..archive.len() {
@@ -252,13 +265,18 @@ fn measure_tables(content: &str) -> Result<(), String> {
                 }
                 text = text.saturating_add(row_text.saturating_mul(row_repeat));
                 let cells = used_rows.saturating_mul(used_columns);
-                if cells > MOST_CELLS || text > LARGEST_TEXT {
-                    return Err("it holds more cells or text than a log can".to_owned());
+                if cells > SHEET_CELLS.most || text > SHEET_TEXT.most {
+                    return Err(more_than_a_sheet_holds());
                 }
             }
             _ => {}
         }
     }
+}
+
+fn more_than_a_sheet_holds() -> String {
+    let (cells, bytes) = (SHEET_CELLS.most, SHEET_TEXT.most);
+    format!("holds more than {cells} cells or {bytes} bytes of text")
 }
 
 fn local_name<'t>(tag: &'t BytesStart<'_>) -> &'t str {

@@ -7,12 +7,11 @@ use std::path::Path;
 use flate2::read::MultiGzDecoder;
 use sha2::{Digest, Sha256};
 
+use crate::bounds::{LOG_BYTES, LOG_EXPANSION};
 use crate::error::Problem;
 use crate::hash::hex;
 
-/// A compressed log may unpack to this many times its size …
-const LARGEST_EXPANSION: u64 = 200;
-/// … and to this many bytes in any case.
+/// A compressed log may unpack to so many bytes in any case.
 const ALWAYS_UNPACKED: u64 = 16 << 20;
 
 /// Bytes that are looked at to tell what a file is.
@@ -83,14 +82,20 @@ impl<'s> Source<'s> {
     /// # Errors
     /// That of the file system.
     pub fn open_text(self) -> io::Result<Box<dyn Read + 's>> {
-        if self.container()? != Container::Gzip {
-            return self.open();
-        }
-        let most = most_unpacked(self.size()?);
-        Ok(Box::new(Bounded {
-            inner: MultiGzDecoder::new(self.open()?),
-            left: most,
-        }))
+        let raw = self.open()?;
+        Ok(match self.container()? {
+            Container::Gzip => Box::new(Bounded {
+                inner: MultiGzDecoder::new(raw),
+                left: LOG_BYTES.most.min(most_unpacked(self.size()?)),
+                what: TOO_MUCH,
+            }),
+            // A file that something writes to has no end of its own.
+            _ => Box::new(Bounded {
+                inner: raw,
+                left: LOG_BYTES.most,
+                what: TOO_LONG,
+            }),
+        })
     }
 
     /// SHA-256 of the raw bytes, lower-case hex.
@@ -112,13 +117,15 @@ impl<'s> Source<'s> {
 
 /// Most bytes that a compressed file of so many may unpack to.
 pub fn most_unpacked(size: u64) -> u64 {
-    ALWAYS_UNPACKED.max(size.saturating_mul(LARGEST_EXPANSION))
+    ALWAYS_UNPACKED.max(size.saturating_mul(LOG_EXPANSION.most))
 }
 
 /// Fails rather than hand out more bytes than it was allowed.
 struct Bounded<R> {
     inner: R,
     left: u64,
+    /// What it fails with.
+    what: &'static str,
 }
 
 impl<R: Read> Read for Bounded<R> {
@@ -126,7 +133,7 @@ impl<R: Read> Read for Bounded<R> {
         let read = self.inner.read(buffer)?;
         match self.left.checked_sub(read as u64) {
             Some(left) => self.left = left,
-            None => return Err(io::Error::other(TOO_MUCH)),
+            None => return Err(io::Error::other(self.what)),
         }
         Ok(read)
     }
@@ -135,11 +142,17 @@ impl<R: Read> Read for Bounded<R> {
 /// What a log that unpacks to too much fails with.
 const TOO_MUCH: &str = "it unpacks to far more than a log of its size can hold";
 
+/// What a log of more than is read of any fails with.
+const TOO_LONG: &str = "it is longer than 4 GiB";
+
 /// A failure to read, as a problem.
 pub fn unreadable(path: &Path, error: &io::Error) -> Problem {
     let hint = match error.kind() {
         io::ErrorKind::UnexpectedEof | io::ErrorKind::InvalidInput | io::ErrorKind::InvalidData => {
             "the compressed file is damaged or cut off: copy it again, or unpack it first"
+        }
+        io::ErrorKind::Other if error.to_string() == TOO_LONG => {
+            "make several logs of it, such as one a month, with a [[run]] each"
         }
         io::ErrorKind::Other => "unpack the file yourself, and look at what is in it",
         _ => "check that it is a file and that you may read it",

@@ -35,6 +35,11 @@ impl Row {
         self.cells.len()
     }
 
+    /// Length of its text.
+    pub fn bytes(&self) -> usize {
+        self.text.len()
+    }
+
     /// Whether there is no cell.
     pub fn is_empty(&self) -> bool {
         self.cells.is_empty()

@@ -7,12 +7,10 @@ use encoding_rs::{DecoderResult, Encoding, UTF_8, UTF_16BE, UTF_16LE, WINDOWS_12
 use memchr::memchr2;
 
 use super::source::{HEAD, Source, unreadable};
+use crate::bounds::LOG_LINE;
 use crate::error::Problem;
 use crate::language::Phrase;
 use crate::message;
-
-/// Longest line, bytes of UTF-8. No logger writes one; a damaged file may hold one.
-const LONGEST_LINE: usize = 1 << 20;
 
 /// How a log's bytes are text.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -204,7 +202,7 @@ impl<'s> Lines<'s> {
                 self.line += u64::from(self.is_open_ended);
                 return Ok(self.is_open_ended.then_some(&self.text[start..]));
             }
-            if self.text.len() - self.at > LONGEST_LINE {
+            if self.text.len() - self.at > LOG_LINE.count() {
                 return Err(LineFault::TooLong(self.line + 1));
             }
             searched = end.unwrap_or(self.text.len()) - self.at;

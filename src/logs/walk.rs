@@ -14,8 +14,9 @@ use super::stretches::Stretches;
 use super::table::{Row, RowFault, Rows};
 use super::times::reader::{TimeFault, TimeReader};
 use super::times::rules::TimeRules;
+use crate::bounds::{LOG_ROWS, LOG_VALUES};
 use crate::campaign::model::Delimiter;
-use crate::error::{Problem, Problems};
+use crate::error::{LISTED_PROBLEMS, Problem, Problems};
 use crate::units::counted;
 
 /// Rows that are kept back until it is known whether readings follow them.
@@ -112,7 +113,14 @@ pub fn walk(rows: &mut Rows<'_>, reading: Reading<'_>) -> Result<Walked, WalkFau
     let mut row = Row::default();
     loop {
         match rows.next(&mut row) {
-            Ok(true) => walker.take(&mut row),
+            Ok(true) => {
+                walker.take(&mut row);
+                if let Some(what) = too_many(walker.walked.rows, walker.values.len()) {
+                    let hint = "make several logs of it, such as one a month, with a [[run]] each";
+                    let problem = Problem::at(reading.path, what).line(row.line).hint(hint);
+                    return Err(WalkFault::Rows(problem.into()));
+                }
+            }
             Ok(false) => break,
             Err(fault) => {
                 walker.fail_pending();
@@ -121,6 +129,12 @@ pub fn walk(rows: &mut Rows<'_>, reading: Reading<'_>) -> Result<Walked, WalkFau
         }
     }
     walker.finish(rows.is_open_ended()).map_err(WalkFault::Rows)
+}
+
+/// What to say of so many readings of so many sensors, where they are too many.
+fn too_many(rows: usize, sensors: usize) -> Option<String> {
+    let values = || LOG_VALUES.exceeded_by(rows.saturating_mul(sensors));
+    LOG_ROWS.exceeded_by(rows).or_else(values)
 }
 
 /// A row that is no reading, and is a fault only if readings follow it.
@@ -219,7 +233,7 @@ impl Walker<'_> {
         if layout.units.as_ref().is_some_and(is_units) {
             return self.skip(Skip::UnitsRow, line);
         }
-        if layout.preamble.contains(&row.shown()) {
+        if layout.known_rows.contains(&row.shown()) {
             return self.skip(Skip::BeforeHeaderAgain, line);
         }
         let time = row.cell(map.time.first);
@@ -244,10 +258,7 @@ impl Walker<'_> {
             }
             return self.skip(Skip::BetweenHeaderAndReadings, line);
         }
-        let named = row
-            .iter()
-            .filter(|cell| matches!(read_header(cell).recognised, Recognised::As { .. }));
-        let problem = if named.count() > 2 {
+        let problem = if self.is_second_header(row) {
             let what = "is a second header, with other columns or units than the first";
             let hint = "put what follows into a log of its own, with a [[run]] of its own";
             Problem::at(self.reading.path, what).line(line).hint(hint)
@@ -266,6 +277,14 @@ impl Walker<'_> {
         if self.pending.len() > MOST_PENDING {
             self.fail_pending();
         }
+    }
+
+    /// Whether a row names columns; of many that are wrong, the first alone are asked.
+    fn is_second_header(&self, row: &Row) -> bool {
+        let is_told = !self.problems.are_full() && self.pending.len() < LISTED_PROBLEMS;
+        let is_name = |cell: &&str| matches!(read_header(cell).recognised, Recognised::As { .. });
+        let cells = row.iter().take(self.reading.layout.header.len());
+        is_told && cells.filter(is_name).take(3).count() > 2
     }
 
     fn read(&mut self, row: &Row, time_us: i64) {

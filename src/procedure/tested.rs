@@ -6,6 +6,7 @@ use super::run::{FromLog, Run, prepare_run};
 use super::run_notice::RunNotice;
 use super::site::local_boiling_point_c;
 use super::split::{Piece, split};
+use crate::bounds::RUNS;
 use crate::campaign::Campaign;
 use crate::campaign::find::CAMPAIGN_FILE;
 use crate::campaign::model::{IrradianceEstimate, Plane, RunPlan};
@@ -51,6 +52,12 @@ pub fn gather(campaign: Campaign, logs: Vec<Log>) -> Result<Tested> {
         let estimates_wind = log.accounts.iter().any(Account::estimates_wind);
         add_new(&mut inputs, log.inputs);
         add_new(&mut accounts, log.accounts);
+        if let Some(what) = RUNS.exceeded_by(runs.len() + found.pieces.len()) {
+            let hint = "make several campaigns of them, such as one a year, and compare those";
+            return Err(Error::Campaign(
+                run_problem(&campaign.file, plan, &what, hint).into(),
+            ));
+        }
         for piece in found.pieces {
             let from_log = FromLog {
                 estimates_wind,

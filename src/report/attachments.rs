@@ -7,6 +7,7 @@ use std::path::Path;
 
 use super::assets::{Asset, Attachment};
 use super::attached_names::attached_names;
+use crate::bounds::{ATTACHED_BYTES, ATTACHMENTS};
 use crate::campaign::Campaign;
 use crate::campaign::find::CAMPAIGN_FILE;
 use crate::error::{Error, Problem, Result};
@@ -16,9 +17,9 @@ use crate::logs::source::unreadable;
 use crate::message;
 
 /// A report carries so many attachments at most.
-pub const MOST_ATTACHMENTS: usize = 4000;
-/// All of them together have at most so many bytes: PDF counts them in 32 bits.
-pub const LARGEST_TOTAL: u64 = (1 << 31) - 1;
+pub const MOST_ATTACHMENTS: usize = ATTACHMENTS.count();
+/// All of them together have at most so many bytes.
+pub const LARGEST_TOTAL: u64 = ATTACHED_BYTES.most;
 
 /// What to do about more than a report can carry.
 const TOO_MUCH: &str = "report it with --no-attachments, and keep the logs beside it";

@@ -18,6 +18,7 @@ mod kit {
 
 /// The order of the house itself, read off the source text.
 mod house {
+    mod bounds;
     mod circles;
     mod lengths;
     mod source;
@@ -37,6 +38,7 @@ mod pipeline {
 }
 
 mod campaign {
+    mod bounds;
     mod template;
 }
 
@@ -45,6 +47,7 @@ mod campaign {
 /// `tests/data/dresses/README.md` says with which software each dress was made.
 mod logs {
     mod any_dialect;
+    mod bounds;
     mod clock_changes;
     mod daylight_saving;
     mod dresses;

@@ -375,3 +375,22 @@ fn two_runs_that_name_one_log_are_refused() {
         );
     }
 }
+
+#[test]
+fn a_photo_in_printing_inks_is_refused_by_name() {
+    // A frame of four components (ITU-T T.81, B.2.2), of which nothing is drawn.
+    let inks = b"\xff\xd8\xff\xc0\x00\x14\x08\x00\x08\x00\x08\x04\
+        \x01\x11\0\x02\x11\0\x03\x11\0\x04\x11\0\xff\xd9";
+    let bench = Bench::new();
+    bench.write("mallee/cooker.jpg", inks);
+    let area = "intercept_area_m2 = 1.0";
+    let photo = format!("photo = \"cooker.jpg\"\n{area}");
+    bench.replace("mallee/campaign.toml", area, &photo);
+    bench.refuses(
+        4,
+        &[
+            "\"cooker.jpg\" is in printing inks (CMYK)",
+            "hint: save it anew in red",
+        ],
+    );
+}

@@ -3,10 +3,14 @@
 
 #[path = "../kit"]
 mod kit {
+    pub mod campaign;
     pub mod files;
+    pub mod header;
+    pub mod heating;
     pub mod samples;
 }
 
+mod accepted;
 mod agrees;
 mod bench;
 mod changed;

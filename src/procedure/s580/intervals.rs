@@ -128,6 +128,13 @@ impl Measured {
     }
 }
 
+/// The intervals of one run, of those of all runs in their order.
+pub fn of_run(intervals: &[Interval], run: usize) -> &[Interval] {
+    let first = intervals.partition_point(|interval| interval.run < run);
+    let count = intervals[first..].partition_point(|interval| interval.run == run);
+    &intervals[first..first + count]
+}
+
 impl Interval {
     /// Whether it is used: a point of the line.
     pub fn is_on_line(&self) -> bool {

@@ -4,7 +4,7 @@ use jiff::civil::Date;
 
 use super::conformity::{Conformity, judge};
 use super::in_force::Limits;
-use super::intervals::Interval;
+use super::intervals::{Interval, of_run};
 use super::limits::S580Limit;
 use super::notice::S580Notice;
 use super::predicted::{Predicted, predict_run};
@@ -88,7 +88,7 @@ fn predict_runs(
 ) -> Vec<Option<Predicted>> {
     let runs = tested.runs.iter().enumerate();
     let predict = |(index, run)| {
-        let of_run: Vec<&Interval> = intervals.iter().filter(|one| one.run == index).collect();
+        let of_run: Vec<&Interval> = of_run(intervals, index).iter().collect();
         predict_run(&rated?.line, run, &of_run, tested.boiling_point_c)
     };
     runs.map(predict).collect()
@@ -131,8 +131,7 @@ impl S580 {
 
     /// The intervals of one run.
     pub fn intervals_of(&self, run: usize) -> impl Iterator<Item = &Interval> {
-        let intervals = self.intervals.iter();
-        intervals.filter(move |interval| interval.run == run)
+        of_run(&self.intervals, run).iter()
     }
 
     /// The intervals that the line is drawn through: those used, with irradiance.

@@ -1,6 +1,6 @@
 //! A sky that is stated cloudless, and water that says otherwise.
 
-use super::intervals::Interval;
+use super::intervals::{Interval, of_run};
 use super::notice::S580Notice;
 use super::uncertainty::LineUncertainty;
 use crate::campaign::model::IrradianceEstimate;
@@ -41,7 +41,7 @@ pub fn stalls(
     };
     let runs = tested.runs.iter().enumerate();
     let of_run = runs.filter_map(|(index, run)| {
-        let of_run = intervals.iter().filter(|interval| interval.run == index);
+        let of_run = of_run(intervals, index).iter();
         let spans: Vec<(String, String)> = of_run.filter(stalls).map(clock).collect();
         (!spans.is_empty()).then(|| S580Notice::StallUnderClearSky {
             log: run.plan.label.clone(),
