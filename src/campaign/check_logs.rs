@@ -67,7 +67,11 @@ fn check_columns(
         water_temperature: match written.water_temperature {
             Some(vessels) => {
                 let vessels = vessels.into_vec().into_iter();
-                vessels.map(OneOrMore::into_vec).collect()
+                let vessels: Vec<Vec<String>> = vessels.map(OneOrMore::into_vec).collect();
+                let sensors = vessels.iter().map(Vec::len).sum();
+                let hint = "name the columns of the sensors that count";
+                checker.bound(table, sensors, &LOG_COLUMNS, hint);
+                vessels
             }
             None => base.water_temperature.clone(),
         },
@@ -92,8 +96,6 @@ fn check_columns(
         .flatten()
         .chain(&columns.time)
         .chain(columns.water_temperature.iter().flatten());
-    let hint = "name the columns of the sensors that count";
-    checker.bound(table, all.clone().count(), &LOG_COLUMNS, hint);
     let mut seen: BTreeSet<&str> = BTreeSet::new();
     for header in all {
         if !seen.insert(header.trim()) {

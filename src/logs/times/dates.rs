@@ -10,6 +10,9 @@ use super::tokens::{Token, tokens};
 use super::written::{ThreeNumbers, Written, WrittenDate, full_year};
 use crate::logs::fold::fold;
 
+/// Longest written time, bytes: day of the week, date, clock and zone in words have 60.
+const LONGEST: usize = 200;
+
 /// Reads a date, a clock time or both, in ISO 8601 or as people and loggers write
 /// them. `None` if it is neither.
 ///
@@ -21,6 +24,9 @@ use crate::logs::fold::fold;
 /// assert_eq!(written.clock_us, Some((15 * 60 + 5) * 60_000_000));
 /// ```
 pub fn read_written(text: &str) -> Option<Written> {
+    if text.len() > LONGEST {
+        return None;
+    }
     if let Some(written) = read_compact(text).or_else(|| read_instant(text)) {
         return Some(written);
     }

@@ -102,6 +102,12 @@ fn sheet(cells: &[(&str, &str)], rows_below: usize) -> Vec<u8> {
     let relations = "http://schemas.openxmlformats.org/package/2006/relationships";
     let parts = [
         (
+            "_rels/.rels",
+            format!(
+                r#"<Relationships xmlns="{relations}"><Relationship Id="r1" Type="{links}/officeDocument" Target="xl/workbook.xml"/></Relationships>"#
+            ),
+        ),
+        (
             "xl/workbook.xml",
             format!(
                 r#"<workbook {namespace} xmlns:r="{links}"><sheets><sheet name="S" sheetId="1" r:id="r1"/></sheets></workbook>"#
