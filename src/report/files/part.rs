@@ -65,6 +65,14 @@ impl<'f> Locked<'f> {
         }
     }
 
+    /// Tries that a file can be made here.
+    ///
+    /// # Errors
+    /// If it cannot.
+    pub fn try_part(&self) -> io::Result<()> {
+        temporary(self.folder).map(drop)
+    }
+
     /// Writes a file under a name of its own; it is gone again unless it is kept.
     ///
     /// # Errors

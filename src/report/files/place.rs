@@ -51,7 +51,7 @@ fn mended(folder: &Path, hint: &str) -> Result<Mended> {
     let tried = Locked::wait(folder).and_then(|locked| {
         // First of all, since a leftover may be what fills the disk.
         let mended = mend(&locked);
-        locked.write_part(content(b""))?;
+        locked.try_part()?;
         mended
     });
     tried.map_err(|error| cannot("be written to", folder, &error, hint))
