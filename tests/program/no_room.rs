@@ -56,7 +56,8 @@ fn a_new_campaign_that_does_not_fit_can_be_started_again() {
 fn a_sheet_that_does_not_fit_leaves_log_and_campaign_as_they_were() {
     let bench = Bench::empty();
     let text = campaign();
-    let text = &text[..text.find("\n[[run]]").unwrap()];
+    let remark = format!("# {}\n", "longer than a block ".repeat(30));
+    let text = &(remark + &text[..text.find("\n[[run]]").unwrap()]);
     bench.write("mallee/campaign.toml", text);
     bench.write("sheet.txt", "10:20 31 26 1\n10:30 36 26 1\n");
     let enter = [
@@ -72,7 +73,7 @@ fn a_sheet_that_does_not_fit_leaves_log_and_campaign_as_they_were() {
         .exits(2)
         .prints(&["The log is saved"])
         .says(&["campaign.toml: cannot be written", "\nhint: "]);
-    assert_eq!(bench.read("mallee/campaign.toml"), text);
+    assert_eq!(&bench.read("mallee/campaign.toml"), text);
     assert_eq!(bench.names("mallee"), ["2026-11-03.csv", "campaign.toml"]);
     run_with_room(&bench, 0, &enter).exits(2);
     bench.run(&enter).exits(0).prints(&["is added"]);
