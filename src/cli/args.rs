@@ -55,7 +55,9 @@ the campaign's folder. --format chooses the form, several with commas: html writ
 report as NAME.html, one file that opens without a network, on a phone too; parquet writes
 campaigns.parquet, intervals.parquet (a row a campaign, a row an interval, all together)
 and datapackage.json, which says what is in each file and column. A campaign that cannot
-be read does not stop the others.";
+be read does not stop the others. A campaign's files are put in place together;
+NAME.unfinished.json beside them says that a call was killed just then, and the next call
+into the folder finishes it.";
 
 const CHECK_HELP: &str = "\
 Example:
@@ -110,7 +112,8 @@ sky (clear or cloud), irradiance where a sensor is read, notes, as in
   10:20  > 31.5 24 1 clear thin haze
 Times go on every ten minutes, or as interval_s of the campaign says. Every line is saved at once, so the same command goes on
 after an interruption. \"done\" adds the run to campaign.toml; \"help\" says the rest.
-With --from, the same lines come from a text file, each with its time first.";
+With --from, the same lines come from a text file, each with its time first; it too can be
+given again after an interruption.";
 
 const COMPLETIONS_HELP: &str = "\
 Example:

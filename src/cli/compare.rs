@@ -1,7 +1,7 @@
 //! `compare`: several campaigns, and which cooker is better.
 
 use super::args::CompareOptions;
-use super::report::time_of_issue;
+use super::report::{open_folder, time_of_issue};
 use super::terminal::{Align, print, print_note, table};
 use crate::comparison::{Comparison, compare, gather};
 use crate::error::Result;
@@ -11,7 +11,7 @@ use crate::report::comparison::names::names;
 use crate::report::comparison::outputs::{NAME, outputs};
 use crate::report::comparison::words::differences::verdict;
 use crate::report::comparison::words::tables::rating_table;
-use crate::report::files::{prepare_folder, write_all};
+use crate::report::files::write_all;
 
 /// Rates the campaigns, compares them and writes the comparison.
 ///
@@ -26,7 +26,7 @@ pub fn run(options: &CompareOptions) -> Result<u8> {
         .map(|named| gather::baseline(&folders, named))
         .transpose()?;
     let issued = time_of_issue()?;
-    prepare_folder(&options.out)?;
+    open_folder(&options.out, options.quiet)?;
     let campaigns = folders
         .iter()
         .map(|folder| crate::assess_folder(folder))
@@ -37,7 +37,7 @@ pub fn run(options: &CompareOptions) -> Result<u8> {
         has_attachments: !options.no_attachments,
         ..Edition::wished(wishes, issued).in_language(options.language)
     };
-    write_all(&options.out, &outputs(&comparison, &edition)?)?;
+    write_all(&options.out, NAME, &outputs(&comparison, &edition)?)?;
     if !options.quiet {
         for one in &comparison.campaigns {
             let notices = one.notices.iter();

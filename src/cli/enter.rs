@@ -1,7 +1,7 @@
 //! `enter`: a pencilled field sheet is typed in.
 
-use std::fs;
-use std::io::{self, BufRead, ErrorKind, IsTerminal};
+use std::fs::{self, File};
+use std::io::{self, BufRead, ErrorKind, IsTerminal, Read};
 use std::path::{Path, PathBuf};
 
 use jiff::civil::Date;
@@ -17,6 +17,7 @@ use crate::entry::sheet::{Sheet, spoken};
 use crate::entry::start::{common_start, next_time, read_date, read_start, step_min, window_start};
 use crate::entry::text_file::read_text;
 use crate::error::{Error, Problem, Result};
+use crate::hash::sha256_hex;
 use crate::measure::{Kind, Unit};
 use crate::physics::wind::{BEAUFORT, sign};
 use crate::procedure::s580::Limits;
@@ -28,7 +29,7 @@ use crate::units::{counted, spoken_date};
 /// Largest text that is read as a sheet, bytes.
 const LARGEST_SHEET: u64 = 4 << 20;
 /// What to do where nothing can be saved.
-const NOT_SAVED: &str = "make room, or see that you may write to the campaign's folder";
+const NOT_SAVED: &str = "see that you may write to the campaign's folder";
 
 /// Takes lines from a file or from standard input, saves them, and adds the run.
 ///
@@ -124,36 +125,34 @@ fn log_name(chosen: Option<&str>, date: Date) -> Result<String> {
 struct TypedLog {
     name: String,
     path: PathBuf,
-    /// As it was read or saved last; `None` where it is not there.
-    saved: Option<Vec<u8>>,
+    /// SHA-256 of what was read or saved last; `None` where it is not there.
+    saved: Option<String>,
 }
 
 impl TypedLog {
     /// The log with the sheet that it holds, if it is there.
     fn open(folder: &Path, name: String, form: Form) -> Result<(Self, Sheet)> {
         let path = folder.join(&name);
-        let saved = read_if_there(&path)?;
-        let sheet = match &saved {
+        let bytes = read_if_there(&path)?;
+        let sheet = match &bytes {
             None => Sheet::new(form),
             // What is no text has no typed sheet's header either.
             Some(bytes) => Sheet::from_csv(form, &path, &String::from_utf8_lossy(bytes))?,
         };
+        let saved = bytes.as_deref().map(sha256_hex);
         Ok((TypedLog { name, path, saved }, sheet))
     }
 
     /// Saves the whole sheet, unless somebody else has changed the log meanwhile.
     fn save(&mut self, sheet: &Sheet) -> Result<()> {
-        if read_if_there(&self.path)? != self.saved {
-            let problem = Problem::at(
-                &self.path,
-                "was changed by another program meanwhile, and stays as that left it",
-            );
-            let hint = "start again: typing goes on after its last line";
-            return Err(Error::Usage(problem.hint(hint).into()));
-        }
-        let bytes = sheet.to_csv()?.into_bytes();
-        replace_file(&self.path, &bytes, NOT_SAVED)?;
-        self.saved = Some(bytes);
+        let text = sheet.to_csv()?;
+        replace_file(
+            &self.path,
+            self.saved.as_deref(),
+            text.as_bytes(),
+            NOT_SAVED,
+        )?;
+        self.saved = Some(sha256_hex(text.as_bytes()));
         Ok(())
     }
 }
@@ -170,31 +169,48 @@ fn read_if_there(path: &Path) -> Result<Option<Vec<u8>>> {
     }
 }
 
-/// A file no larger than a sheet can be.
+/// A file no larger than a sheet can be. A device or a pipe may never end, or never begin.
 fn read_small(path: &Path) -> io::Result<Vec<u8>> {
-    let size = fs::metadata(path)?.len();
-    if size > LARGEST_SHEET {
+    let of = fs::metadata(path)?;
+    if !of.is_file() {
+        let what = "it is a folder, a device or a pipe, expected a file";
+        return Err(io::Error::new(ErrorKind::InvalidInput, what));
+    }
+    let mut bytes = Vec::new();
+    // It may grow while it is read.
+    let mut file = File::open(path)?.take(LARGEST_SHEET + 1);
+    file.read_to_end(&mut bytes)?;
+    if bytes.len() as u64 > LARGEST_SHEET {
+        let size = of.len().max(LARGEST_SHEET + 1);
         let what = format!("{size} bytes, too long for a sheet that was typed in");
         return Err(io::Error::new(ErrorKind::FileTooLarge, what));
     }
-    fs::read(path)
+    Ok(bytes)
 }
 
+/// Takes the lines of a file. The log may hold the first of them, or all: an earlier call may
+/// have been killed before it added the run.
 fn from_file(log: &mut TypedLog, sheet: &mut Sheet, file: &Path) -> Result<()> {
-    if let Some(last) = sheet.lines().last() {
+    let bytes = read_small(file).map_err(|error| {
+        let problem = Problem::at(file, format!("cannot be read ({error})"));
+        let hint = "name a text file that you may read; lines from a pipe are taken without --from";
+        Error::Input(problem.hint(hint).into())
+    })?;
+    let there = std::mem::replace(sheet, Sheet::new(sheet.form.clone()));
+    let odd = read_text(sheet, file, &bytes)?;
+    if let Some(last) = there.lines().last()
+        && !sheet.lines().starts_with(there.lines())
+    {
         let what = format!(
-            "is there already, with lines to {}, and stays as it is",
-            spoken(last.time)
+            "is there already, with lines to {} that {} does not begin with, and stays as it is",
+            spoken(last.time),
+            file.display()
         );
         let hint = "move it away, or choose another name with --log NAME.csv";
         let problem = Problem::at(&log.path, what).hint(hint);
         return Err(Error::Usage(problem.into()));
     }
-    let bytes = read_small(file).map_err(|error| {
-        let problem = Problem::at(file, format!("cannot be read ({error})"));
-        Error::Input(problem.hint("name a text file that you may read").into())
-    })?;
-    for odd in read_text(sheet, file, &bytes)? {
+    for odd in odd {
         let what = odd.what;
         print_note(&format!(
             "{}:{}: {what}; taken all the same",
@@ -202,7 +218,10 @@ fn from_file(log: &mut TypedLog, sheet: &mut Sheet, file: &Path) -> Result<()> {
             odd.line
         ));
     }
-    log.save(sheet)
+    match sheet.lines() == there.lines() {
+        true => Ok(()),
+        false => log.save(sheet),
+    }
 }
 
 fn greeting(log: &TypedLog, sheet: &Sheet) -> String {

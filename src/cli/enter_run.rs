@@ -143,5 +143,6 @@ fn write(folder: &Path, campaign: &Campaign, entry: &RunEntry<'_>) -> Result<()>
     if text == campaign.text {
         return Ok(());
     }
-    replace_file(&campaign.file, text.as_bytes(), NOT_WRITTEN)
+    let older = Some(campaign.sha256.as_str());
+    replace_file(&campaign.file, older, text.as_bytes(), NOT_WRITTEN)
 }

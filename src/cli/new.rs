@@ -1,7 +1,7 @@
 //! `new`: a campaign folder to fill in.
 
-use std::fs::{self, File};
-use std::io::{ErrorKind, Write};
+use std::fs;
+use std::io::ErrorKind;
 use std::path::Path;
 
 use super::args::NewOptions;
@@ -10,23 +10,33 @@ use crate::campaign::find::CAMPAIGN_FILE;
 use crate::campaign::template::{CAMPAIGN_TEMPLATE, CANONICAL_HEADER, LOG_NAME};
 use crate::error::{Error, Problem, Result};
 use crate::language::LANGUAGES;
+use crate::report::files::{replace_file, try_folder};
 
-/// Writes the campaign file and the empty log.
+/// What to do where nothing can be written.
+const OTHER_FOLDER: &str = "choose a folder you may write to";
+
+/// Writes the empty log and, last, the campaign file.
 ///
 /// # Errors
 /// [`Error::Usage`] if one is there already, or the folder cannot be written to.
 pub fn run(options: &NewOptions) -> Result<u8> {
     let folder = &options.folder;
-    for name in [CAMPAIGN_FILE, LOG_NAME] {
-        if folder.join(name).exists() {
-            let problem = Problem::at(&folder.join(name), "is there already and stays as it is")
-                .hint("choose another folder");
-            return Err(Error::Usage(problem.into()));
-        }
-    }
+    let log = format!("{CANONICAL_HEADER}\n");
+    // A call that was killed may have left the log, and nothing typed into it.
+    let has_log = is_there(&folder.join(LOG_NAME), Some(&log))?;
+    is_there(&folder.join(CAMPAIGN_FILE), None)?;
     fs::create_dir_all(folder).map_err(|error| cannot_write(folder, &error))?;
-    write_new(&folder.join(CAMPAIGN_FILE), &campaign_file())?;
-    write_new(&folder.join(LOG_NAME), &format!("{CANONICAL_HEADER}\n"))?;
+    try_folder(folder, OTHER_FOLDER)?;
+    if !has_log {
+        replace_file(&folder.join(LOG_NAME), None, log.as_bytes(), OTHER_FOLDER)?;
+    }
+    let text = campaign_file();
+    replace_file(
+        &folder.join(CAMPAIGN_FILE),
+        None,
+        text.as_bytes(),
+        OTHER_FOLDER,
+    )?;
     let name = quoted(folder);
     print(&format!(
         "{name}: wrote {CAMPAIGN_FILE} and {LOG_NAME}\n\
@@ -42,17 +52,27 @@ fn campaign_file() -> String {
     CAMPAIGN_TEMPLATE.replace("[languages]", &languages)
 }
 
-/// Writes a file that must not be there yet.
-fn write_new(path: &Path, text: &str) -> Result<()> {
-    File::create_new(path)
-        .and_then(|mut file| file.write_all(text.as_bytes()))
-        .map_err(|error| cannot_write(path, &error))
+/// Whether a file is there, which has to be the same as what would be written.
+fn is_there(path: &Path, text: Option<&str>) -> Result<bool> {
+    let Ok(of) = fs::symlink_metadata(path) else {
+        return Ok(false);
+    };
+    let is_same = |text: &str| {
+        of.is_file()
+            && of.len() == text.len() as u64
+            && fs::read(path).is_ok_and(|bytes| bytes == text.as_bytes())
+    };
+    if text.is_some_and(is_same) {
+        return Ok(true);
+    }
+    let problem = Problem::at(path, "is there already and stays as it is");
+    Err(Error::Usage(problem.hint("choose another folder").into()))
 }
 
 fn cannot_write(path: &Path, error: &std::io::Error) -> Error {
     let hint = match error.kind() {
         ErrorKind::AlreadyExists => "a file of that name is there already: choose another folder",
-        _ => "choose a folder you may write to",
+        _ => OTHER_FOLDER,
     };
     let problem = Problem::at(path, format!("cannot be written ({error})"));
     Error::Usage(problem.hint(hint).into())

@@ -3,7 +3,7 @@
 use jiff::civil::Date;
 
 use super::args::PlanOptions;
-use super::report::time_of_issue;
+use super::report::{open_folder, time_of_issue};
 use super::terminal::{Align, print, print_note, table};
 use crate::campaign::find::find_one;
 use crate::campaign::read_campaign_to_plan;
@@ -13,7 +13,7 @@ use crate::planning::{Plan, plan};
 use crate::procedure::s580::own_limits::check_own_limits;
 use crate::procedure::{Assessment, assess};
 use crate::report::Edition;
-use crate::report::files::{prepare_folder, write_all};
+use crate::report::files::write_all;
 use crate::report::plan::outputs::field_sheet;
 use crate::report::plan::words::day::{
     aiming, expectation, expected_rows, load_rows, missing, models, spoken_day, sun_rows,
@@ -29,7 +29,7 @@ use crate::units::{fixed, local_clock};
 pub fn run(options: &PlanOptions) -> Result<u8> {
     let folder = find_one(&options.campaign)?;
     let issued = time_of_issue()?;
-    prepare_folder(&options.out)?;
+    open_folder(&options.out, false)?;
     let campaign = read_campaign_to_plan(&folder, check_own_limits)?;
     let zone = campaign.site.time_zone.clone();
     let date = match &options.date {
@@ -48,7 +48,7 @@ pub fn run(options: &PlanOptions) -> Result<u8> {
     match sheet {
         Some(sheet) => {
             let file = options.out.join(&sheet.name);
-            write_all(&options.out, &[sheet])?;
+            write_all(&options.out, &plan.campaign.name, &[sheet])?;
             print(&format!("\n{}\n", file.display()))?;
         }
         None => print("\nNo field sheet: no time of this day can be used.\n")?,

@@ -17,8 +17,8 @@ use crate::error::{Error, Problem, Result};
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::finding::Level;
-use crate::report::data::tables::Collection;
-use crate::report::files::{FileFacts, Output, prepare_folder, write_all};
+use crate::report::data::tables::{Collection, TABLES};
+use crate::report::files::{FileFacts, prepare_folder, write_all};
 use crate::report::{Edition, Format, outputs};
 use crate::units::{decimals_for, fixed};
 
@@ -43,7 +43,7 @@ pub fn run(options: &ReportOptions) -> Result<u8> {
     let folders = find_campaigns(&options.paths)?;
     refuse_same_names(&folders, SAME_NAME)?;
     let issued = time_of_issue()?;
-    prepare_folder(&options.out)?;
+    open_folder(&options.out, options.quiet)?;
     let progress = progress_bar(folders.len(), options.quiet);
     let mut rows = Vec::new();
     let mut first_failure = None;
@@ -85,6 +85,18 @@ pub fn run(options: &ReportOptions) -> Result<u8> {
     }
     let strict_failure = (options.strict && is_indicative).then_some(5);
     Ok(first_failure.or(strict_failure).unwrap_or(0))
+}
+
+/// Makes the output folder ready, and says what earlier calls had left unfinished there.
+///
+/// # Errors
+/// [`Error::Usage`] if it cannot be used.
+pub fn open_folder(folder: &Path, is_quiet: bool) -> Result<()> {
+    let notes = prepare_folder(folder)?;
+    if !is_quiet {
+        notes.iter().for_each(|note| print_note(note));
+    }
+    Ok(())
 }
 
 /// Works on the folders, [`AT_ONCE`] at a time, and hands over what came of each in their
@@ -136,8 +148,8 @@ fn rate_and_write(
         ..Edition::wished(wishes, issued).in_language(options.language)
     };
     let outputs = outputs(&assessment, &edition)?;
-    write_all(&options.out, &outputs)?;
-    let facts = outputs.iter().map(Output::facts).collect();
+    let name = &assessment.tested.campaign.name;
+    let facts = write_all(&options.out, name, &outputs)?;
     Ok((assessment, facts))
 }
 
@@ -154,9 +166,11 @@ fn distinct(formats: &[Format]) -> Vec<Format> {
 
 /// Writes the tables of all campaigns, and says where they are.
 fn write_tables(collection: &Collection, options: &ReportOptions, issued: Timestamp) -> Result<()> {
-    let written = write_all(&options.out, &collection.outputs(issued)?)?;
+    let outputs = collection.outputs(issued)?;
+    let written = write_all(&options.out, TABLES, &outputs)?;
     if !options.quiet && !written.is_empty() {
-        let paths = written.iter().map(|path| format!("{}\n", path.display()));
+        let paths = written.iter().map(|file| options.out.join(&file.name));
+        let paths = paths.map(|path| format!("{}\n", path.display()));
         print(&format!("\n{}", paths.collect::<String>()))?;
     }
     Ok(())

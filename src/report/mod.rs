@@ -4,7 +4,7 @@
 //! programs, `outputs` puts files together. [`words`], [`data`] and [`figures`] are of the report
 //! as a whole; [`s580`], [`heat_balance`] and [`dry_vessel`] have what a procedure adds to it.
 //! [`document`] hands all of it to the templates of the PDF and [`web_page`] to those of the web
-//! page, [`outputs()`] puts a campaign's files together, and [`files`] writes them.
+//! page, [`outputs()`] puts a campaign's files together, and [`files`] writes them, whole and together.
 //! [`comparison`] does the same for several campaigns, and [`plan`] for a day to come.
 
 mod assets;

@@ -113,6 +113,7 @@ mod planning {
 /// The report: its words, its PDF, its web page, its tables.
 mod report {
     mod campaigns;
+    mod files;
     mod iso_17025;
     mod long;
     mod names;

@@ -120,6 +120,35 @@ mod at_a_terminal {
     }
 
     #[test]
+    fn a_campaign_file_that_is_changed_while_the_run_is_added_stays() {
+        let bench = bench("");
+        let path = bench.path("mallee/campaign.toml");
+        let before = bench.read("mallee/campaign.toml");
+        // While the folder is locked, `done` waits after it has read the campaign file.
+        let folder = fs::File::open(bench.path("mallee")).unwrap();
+        let mut typist = Typist::start(bench.root.path(), &ENTER);
+        typist
+            .sees("  > ")
+            .types("31.5 26")
+            .sees("  > ")
+            .types("36 26");
+        typist.sees("  > ");
+        folder.lock().unwrap();
+        typist.types("done").sees("2 lines from");
+        std::thread::sleep(std::time::Duration::from_millis(500));
+        let theirs = format!("{before}# edited meanwhile\n");
+        fs::write(&path, &theirs).unwrap();
+        folder.unlock().unwrap();
+        typist
+            .sees("[[run]]")
+            .sees("campaign.toml: was changed by another program meanwhile");
+        assert_eq!(typist.code(), 2);
+        assert_eq!(bench.read("mallee/campaign.toml"), theirs);
+        piped(&bench, &[], "done\n").exits(0);
+        assert!(bench.read("mallee/campaign.toml").contains("# edited"));
+    }
+
+    #[test]
     fn an_interrupted_line_is_not_taken() {
         let bench = bench("");
         let mut typist = Typist::start(bench.root.path(), &ENTER);
@@ -182,12 +211,19 @@ fn a_text_file_becomes_a_log_and_a_run_with_its_clear_spans() {
                [[run.cloudless]]\nfrom = \"10:52\"\nto = \"11:00\"\n";
     assert_eq!(bench.read("mallee/campaign.toml"), before + run);
     bench.run(&["check", "mallee"]).exits(0);
-    // A second time nothing is overwritten.
+    // A second time nothing is overwritten, and it is no error: the first call may have been
+    // killed at its end. Other lines are refused.
     let saved = bench.files("mallee");
     bench
         .run(&from)
+        .exits(0)
+        .prints(&["the run 2026-11-03.csv is there"]);
+    assert!(bench.files("mallee") == saved);
+    bench.write("sheet.txt", SHEET.replace("36 26", "37 26"));
+    bench
+        .run(&from)
         .exits(2)
-        .says(&["is there already, with lines to 11:00"]);
+        .says(&["is there already, with lines to 11:00", "\nhint: "]);
     assert!(bench.files("mallee") == saved);
     // Typing on after it adds no second run.
     piped(&bench, &[], "11:10 53 - - x\ndone\n")

@@ -17,6 +17,10 @@ mod compare;
 mod cooking;
 mod enter;
 mod estimates;
+#[cfg(unix)]
+mod kills;
+#[cfg(unix)]
+mod no_room;
 mod odd_log;
 mod paths;
 mod plan;

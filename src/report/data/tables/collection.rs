@@ -14,6 +14,8 @@ use crate::procedure::Assessment;
 use crate::report::data::rating_file::SCHEMA_ID;
 use crate::report::files::{FileFacts, Output};
 
+/// What the tables of a call are called together.
+pub const TABLES: &str = "datapackage";
 /// What the tables are, whatever is in them.
 const WHAT: &str = "Ratings of solar cookers by water-heating tests, and the intervals that they \
     rest on. What was not measured is null, never zero.";

@@ -13,5 +13,5 @@ mod data_package;
 mod intervals;
 mod parquet;
 
-pub use collection::Collection;
+pub use collection::{Collection, TABLES};
 pub use csv::intervals_csv;
