@@ -8,7 +8,7 @@
 //! Before all that, [`planning`] looks ahead to a test day, and [`entry`] makes a log of a
 //! field sheet that is typed in; long after it, [`mod@verify`] holds a report against the data
 //! that it carries.
-//! [`cli`] is the command line. Shared by all: [`error`], [`language`], [`units`],
+//! [`cli`] is the command line. Shared by all: [`error`], [`shown`], [`language`], [`units`],
 //! [`local_time`], [`believable`] and [`hash`].
 
 pub mod campaign;
@@ -30,6 +30,7 @@ pub mod hash;
 pub mod language;
 pub mod local_time;
 pub mod measure;
+pub mod shown;
 pub mod units;
 
 use std::path::Path;

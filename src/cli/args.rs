@@ -114,7 +114,7 @@ Example:
 
 /// Rates solar cookers from water-heating test logs and writes the report.
 #[derive(Debug, Parser)]
-#[command(name = "simmerline", version, about, after_help = EXAMPLES, after_long_help = format!("{EXAMPLES}\n\n{EXIT_CODES}\n{STRICT_CODE}\n{VERIFY_CODE}"))]
+#[command(name = "simmerline", bin_name = "simmerline", version, about, after_help = EXAMPLES, after_long_help = format!("{EXAMPLES}\n\n{EXIT_CODES}\n{STRICT_CODE}\n{VERIFY_CODE}"))]
 pub struct Arguments {
     #[command(subcommand)]
     pub command: Command,

@@ -2,7 +2,7 @@
 
 use super::args::CompareOptions;
 use super::report::time_of_issue;
-use super::terminal::{Align, print, print_note, table};
+use super::terminal::{Align, line, print, print_note, table};
 use crate::comparison::{Comparison, compare, gather};
 use crate::error::Result;
 use crate::language::Words;
@@ -43,7 +43,7 @@ pub fn run(options: &CompareOptions) -> Result<u8> {
         }
         print(&describe(&comparison))?;
         let file = options.out.join(format!("{NAME}.pdf"));
-        print(&format!("\n{}\n", file.display()))?;
+        print(&format!("\n{}", line(&file.display().to_string())))?;
     }
     Ok(0)
 }
@@ -78,8 +78,7 @@ fn describe(comparison: &Comparison) -> String {
     let mut text = table(HEADER, &rows);
     text.push('\n');
     for pair in &comparison.pairs {
-        text += &Words::english().say(verdict(comparison, pair, &names));
-        text.push('\n');
+        text += &line(&Words::english().say(verdict(comparison, pair, &names)));
     }
     text
 }

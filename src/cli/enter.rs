@@ -8,7 +8,7 @@ use jiff::civil::Date;
 
 use super::args::EnterOptions;
 use super::enter_run::add_run;
-use super::terminal::{print, print_note, quoted};
+use super::terminal::{line, print, print_note, print_note_with_hint, quoted};
 use crate::campaign::find::CAMPAIGN_FILE;
 use crate::campaign::{Campaign, read_campaign_to_plan};
 use crate::entry::desk::{Desk, Outcome};
@@ -78,12 +78,11 @@ pub fn run(options: &EnterOptions) -> Result<u8> {
         Some(name) => format!(" --log {}", quoted(Path::new(name))),
         None => String::new(),
     };
-    print(&format!(
-        "\n{}: {} kept\nTo go on: simmerline enter {} --date {date}{named}\n",
-        log.path.display(),
-        counted(desk.sheet.lines().len(), "line"),
-        quoted(folder)
-    ))?;
+    let kept = counted(desk.sheet.lines().len(), "line");
+    let kept = format!("{}: {kept} kept", log.path.display());
+    let folder = quoted(folder);
+    let next = format!("To go on: simmerline enter {folder} --date {date}{named}");
+    print(&format!("\n{}{}", line(&kept), line(&next)))?;
     Ok(0)
 }
 
@@ -214,12 +213,12 @@ fn greeting(log: &TypedLog, sheet: &Sheet) -> String {
         ),
         None => String::new(),
     };
-    format!(
-        "Field sheet of {}, saved line by line in {}\n{there}{}",
+    let title = format!(
+        "Field sheet of {}, saved line by line in {}",
         spoken_date(sheet.form.date),
-        log.path.display(),
-        how_to_type(sheet)
-    )
+        log.path.display()
+    );
+    line(&title) + &there + &how_to_type(sheet)
 }
 
 fn how_to_type(sheet: &Sheet) -> String {
@@ -281,10 +280,7 @@ fn type_in(desk: &mut Desk, log: &mut TypedLog) -> Result<bool> {
             Outcome::Passed => {}
             Outcome::Refused(refusal) => {
                 refused += 1;
-                print_note(&format!(
-                    "not taken: {}\nhint: {}",
-                    refusal.what, refusal.hint
-                ));
+                print_note_with_hint(&format!("not taken: {}", refusal.what), &refusal.hint);
             }
             Outcome::TakenBack(time) => {
                 log.save(&desk.sheet)?;

@@ -3,7 +3,7 @@
 use std::fs;
 use std::path::Path;
 
-use super::terminal::{print, print_note, quoted};
+use super::terminal::{line, print, print_note, quoted};
 use crate::campaign::check::check_new_text;
 use crate::campaign::model::{IrradianceEstimate, RunPlan};
 use crate::campaign::{Campaign, read_campaign_to_plan};
@@ -32,24 +32,24 @@ pub fn add_run(folder: &Path, log: &str, sheet: &Sheet) -> Result<u8> {
         print("No line was typed, so no run is added.\n")?;
         return Ok(0);
     };
-    print(&format!(
-        "{}: {} from {} to {}\n",
+    print(&line(&format!(
+        "{}: {} from {} to {}",
         folder.join(log).display(),
         counted(sheet.lines().len(), "line"),
         spoken(first.time),
         spoken(last.time)
-    ))?;
+    )))?;
     // It may have been changed while somebody typed.
     let campaign = read_campaign_to_plan(folder, check_own_limits)?;
     let place = place(&campaign, &folder.join(log));
     let entry = entry(&campaign, log, place, sheet);
     let written = write(folder, &campaign, &entry);
     if let Err(error) = written {
-        print(&format!(
-            "\nThe log is saved. Its run in {} would be:\n\n{}\n",
-            campaign.file.display(),
-            lines_by_hand(&entry)
-        ))?;
+        let saved = format!(
+            "The log is saved. Its run in {} would be:",
+            campaign.file.display()
+        );
+        print(&format!("\n{}\n{}\n", line(&saved), lines_by_hand(&entry)))?;
         if sheet.lines().iter().all(|line| line.cells.air.is_none()) {
             print_note(
                 "no line has an air temperature: type it, or name a second log that holds it in the run, as weather = \"…\"",
@@ -66,11 +66,9 @@ pub fn add_run(folder: &Path, log: &str, sheet: &Sheet) -> Result<u8> {
         0 => String::new(),
         count => format!(", with {}", counted(count, "cloudless span")),
     };
-    print(&format!(
-        "{}: {done}{spans}\nNext: simmerline check {}\n",
-        campaign.file.display(),
-        quoted(folder)
-    ))?;
+    let done = format!("{}: {done}{spans}", campaign.file.display());
+    let next = format!("Next: simmerline check {}", quoted(folder));
+    print(&(line(&done) + &line(&next)))?;
     Ok(0)
 }
 

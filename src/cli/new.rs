@@ -5,7 +5,7 @@ use std::io::{ErrorKind, Write};
 use std::path::Path;
 
 use super::args::NewOptions;
-use super::terminal::{print, quoted};
+use super::terminal::{line, print, quoted};
 use crate::campaign::find::CAMPAIGN_FILE;
 use crate::campaign::template::{CAMPAIGN_TEMPLATE, CANONICAL_HEADER, LOG_NAME};
 use crate::error::{Error, Problem, Result};
@@ -28,10 +28,9 @@ pub fn run(options: &NewOptions) -> Result<u8> {
     write_new(&folder.join(CAMPAIGN_FILE), &campaign_file())?;
     write_new(&folder.join(LOG_NAME), &format!("{CANONICAL_HEADER}\n"))?;
     let name = quoted(folder);
-    print(&format!(
-        "{name}: wrote {CAMPAIGN_FILE} and {LOG_NAME}\n\
-         Fill in both, then: simmerline check {name}\n"
-    ))?;
+    let wrote = line(&format!("{name}: wrote {CAMPAIGN_FILE} and {LOG_NAME}"));
+    let next = line(&format!("Fill in both, then: simmerline check {name}"));
+    print(&(wrote + &next))?;
     Ok(0)
 }
 

@@ -11,7 +11,7 @@ use indicatif::{ProgressBar, ProgressStyle};
 use jiff::Timestamp;
 
 use super::args::ReportOptions;
-use super::terminal::{Align, print, print_error, print_note, table};
+use super::terminal::{Align, line, print, print_error, print_note, table};
 use crate::campaign::find::{find_campaigns, refuse_same_names};
 use crate::error::{Error, Problem, Result};
 use crate::message;
@@ -20,6 +20,7 @@ use crate::procedure::finding::Level;
 use crate::report::data::tables::Collection;
 use crate::report::files::{FileFacts, Output, prepare_folder, write_all};
 use crate::report::{Edition, Format, outputs};
+use crate::shown::shown;
 use crate::units::{decimals_for, fixed};
 
 /// What to do about two campaigns of one name.
@@ -52,7 +53,7 @@ pub fn run(options: &ReportOptions) -> Result<u8> {
     let mut collection = wants_tables.then(Collection::default);
     let work = |folder: &PathBuf| rate_and_write(folder, options, issued);
     side_by_side(&folders, work, |folder, outcome| {
-        progress.set_message(folder.display().to_string());
+        progress.set_message(shown(&folder.display().to_string()).into_owned());
         match outcome {
             Ok((assessment, files)) => {
                 if let Some(collection) = &mut collection {
@@ -156,7 +157,7 @@ fn distinct(formats: &[Format]) -> Vec<Format> {
 fn write_tables(collection: &Collection, options: &ReportOptions, issued: Timestamp) -> Result<()> {
     let written = write_all(&options.out, &collection.outputs(issued)?)?;
     if !options.quiet && !written.is_empty() {
-        let paths = written.iter().map(|path| format!("{}\n", path.display()));
+        let paths = written.iter().map(|path| line(&path.display().to_string()));
         print(&format!("\n{}", paths.collect::<String>()))?;
     }
     Ok(())

@@ -3,7 +3,7 @@
 use std::path::Path;
 
 use super::args::VerifyOptions;
-use super::terminal::print;
+use super::terminal::{line, print};
 use crate::error::Result;
 use crate::verify::{Evidence, Outcome, Pdf, Verification, verdict, verify};
 
@@ -24,7 +24,8 @@ pub fn run(options: &VerifyOptions) -> Result<u8> {
     let mut text = lines(&options.report, &verification);
     if let Some(folder) = &options.extract {
         let count = evidence.attachments.len();
-        text += &format!("{count} attachments written into {}\n", folder.display());
+        let written = format!("{count} attachments written into {}", folder.display());
+        text += &line(&written);
     }
     print(&text)?;
     Ok(if verification.agrees() { 0 } else { DIFFERS })
@@ -35,35 +36,17 @@ fn lines(report: &Path, verification: &Verification) -> String {
         .issued
         .as_deref()
         .unwrap_or("at no time it states");
-    let mut text = format!("{}: issued {issued}\n", report.display());
+    let mut text = line(&format!("{}: issued {issued}", report.display()));
     for check in &verification.checks {
         let mark = match check.outcome {
             Outcome::Agrees => "agrees",
             Outcome::Differs => "DIFFERS",
             Outcome::NotCompared => "–",
         };
-        line(
-            &mut text,
-            &format!("  {mark:<8} {:<12} {}", check.subject, check.text),
-        );
+        text += &line(&format!("  {mark:<8} {:<12} {}", check.subject, check.text));
         for difference in check.told() {
-            line(&mut text, &format!("             {difference}"));
+            text += &line(&format!("             {difference}"));
         }
     }
-    line(&mut text, &verdict(verification));
-    text
-}
-
-/// Adds a line. The file may hold anything, and a terminal obeys control characters.
-fn line(text: &mut String, line: &str) {
-    let shown = |character: char| {
-        if character.is_control() {
-            '\u{fffd}'
-        } else {
-            character
-        }
-    };
-    let line: String = line.chars().map(shown).collect();
-    text.push_str(&line);
-    text.push('\n');
+    text + &line(&verdict(verification))
 }

@@ -36,6 +36,10 @@ mod pipeline {
     mod trial;
 }
 
+mod shown {
+    mod unicode;
+}
+
 mod campaign {
     mod template;
 }
