@@ -35,16 +35,26 @@ pub mod units;
 
 use std::path::Path;
 
+use campaign::Reach;
 use error::Result;
 use procedure::s580::own_limits::check_own_limits;
 
-/// The pipeline up to the result: reads a campaign folder and its logs, and rates.
+/// The pipeline up to the result: reads a campaign folder and its logs, and rates. No file
+/// outside the folder is read.
 ///
 /// # Errors
 /// [`error::Error::Campaign`] for the campaign file, [`error::Error::Input`] for the logs, with
-/// the problems of all logs together.
+/// the problems of all logs together, and [`error::Error::Usage`] for the folder's name.
 pub fn assess_folder(folder: &Path) -> Result<procedure::Assessment> {
-    let campaign = campaign::read_campaign(folder, check_own_limits)?;
+    assess_reaching(folder, Reach::Inside)
+}
+
+/// The same, with files read as far as `reach` allows.
+///
+/// # Errors
+/// As [`assess_folder`].
+pub fn assess_reaching(folder: &Path, reach: Reach) -> Result<procedure::Assessment> {
+    let campaign = campaign::read_campaign(folder, reach, check_own_limits)?;
     let logs = logs::read_logs(&campaign)?;
     procedure::assess(campaign, logs)
 }

@@ -12,7 +12,7 @@ use image::{
 
 use super::locate::Checker;
 use super::model::Photo;
-use super::named_files::{NOT_ATTACHED, NamedFiles};
+use super::named_files::{NamedFiles, NotRead};
 
 /// Longest side in the report, pixels: 300 to the inch over the width of the text.
 const LONGEST_SIDE: u32 = 2000;
@@ -40,31 +40,30 @@ pub fn check_photo(checker: &mut Checker<'_>, files: NamedFiles<'_>, name: &str)
 }
 
 /// The photo, or what is wrong with it and how to mend that.
-fn read_photo(files: NamedFiles<'_>, name: &str) -> Result<Photo, (String, &'static str)> {
-    let path = files.path(name);
-    if path.exists() && !path.is_file() {
+fn read_photo(files: NamedFiles<'_>, name: &str) -> Result<Photo, (String, String)> {
+    let path = files.find(name);
+    let path = path.map_err(|NotRead { what, hint }| (what.to_owned(), hint))?;
+    let fail = |what: String, hint: &str| (what, hint.to_owned());
+    if !path.is_file() {
         let hint = "name a picture in the campaign folder";
-        return Err(("is no file".to_owned(), hint));
-    }
-    if !files.is_own() && !path.exists() {
-        return Err(("is not there".to_owned(), NOT_ATTACHED));
+        return Err(fail("is no file".to_owned(), hint));
     }
     let bytes = fs::read(&path).map_err(|error| {
         let hint = "put the picture into the campaign folder, or delete the key";
-        (format!("cannot be read ({error})"), hint)
+        fail(format!("cannot be read ({error})"), hint)
     })?;
     let format = image::guess_format(&bytes).ok();
     let Some(format) = format.filter(|format| FORMATS.contains(format)) else {
         let hint = "save the picture as JPEG, PNG or WebP";
-        return Err(("is no JPEG, PNG or WebP picture".to_owned(), hint));
+        return Err(fail("is no JPEG, PNG or WebP picture".to_owned(), hint));
     };
     let (extension, bytes) =
         for_report(bytes, format, limits(files)).map_err(|error| match error {
-            ImageError::Limits(_) => (
+            ImageError::Limits(_) => fail(
                 format!("is larger than {LONGEST_SIDE_READ} pixels a side, or than memory allows"),
                 "make it smaller; a report shows 2000 pixels",
             ),
-            error => (
+            error => fail(
                 format!("is damaged ({error})"),
                 "copy the picture again, or save it anew as JPEG or PNG",
             ),
@@ -148,6 +147,7 @@ mod tests {
 
     use image::{Rgba, RgbaImage};
 
+    use super::super::named_files::Reach;
     use super::*;
 
     fn encoded(picture: &DynamicImage, format: ImageFormat) -> Vec<u8> {
@@ -157,7 +157,11 @@ mod tests {
     }
 
     fn taken(bytes: Vec<u8>, format: ImageFormat) -> ImageResult<(&'static str, Vec<u8>)> {
-        for_report(bytes, format, limits(NamedFiles::From(Path::new(""))))
+        for_report(
+            bytes,
+            format,
+            limits(NamedFiles::From(Path::new(""), Reach::Inside)),
+        )
     }
 
     /// A picture that no encoder makes small.

@@ -28,10 +28,11 @@ pub fn run(options: &CheckOptions) -> Result<u8> {
         if index > 0 {
             print("\n")?;
         }
-        let assessed = crate::assess_folder(folder).and_then(|assessment| {
-            crate::report::check_characters(&assessment)?;
-            Ok(assessment)
-        });
+        let assessed =
+            crate::assess_reaching(folder, options.files.reach()).and_then(|assessment| {
+                crate::report::check_characters(&assessment)?;
+                Ok(assessment)
+            });
         match assessed {
             Ok(assessment) => print(&describe(&assessment))?,
             Err(error) => {

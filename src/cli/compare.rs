@@ -29,7 +29,7 @@ pub fn run(options: &CompareOptions) -> Result<u8> {
     prepare_folder(&options.out)?;
     let campaigns = folders
         .iter()
-        .map(|folder| crate::assess_folder(folder))
+        .map(|folder| crate::assess_reaching(folder, options.files.reach()))
         .collect::<Result<Vec<_>>>()?;
     let comparison = compare(campaigns, baseline, options.allow_mixed)?;
     let wishes = &comparison.campaigns[0].tested.campaign.report;

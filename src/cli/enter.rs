@@ -45,7 +45,8 @@ pub fn run(options: &EnterOptions) -> Result<u8> {
     };
     let date = read_date(&options.date)?;
     let name = log_name(options.log.as_deref(), date)?;
-    let campaign = read_campaign_to_plan(folder, check_own_limits)?;
+    let reach = options.files.reach();
+    let campaign = read_campaign_to_plan(folder, reach, check_own_limits)?;
     let limits =
         Limits::of_campaign(&campaign).map_err(|problem| Error::Campaign(problem.into()))?;
     let step_min = step_min(&limits);
@@ -53,7 +54,7 @@ pub fn run(options: &EnterOptions) -> Result<u8> {
     try_folder(folder, NOT_SAVED)?;
     if let Some(file) = &options.from {
         from_file(&mut log, &mut sheet, file)?;
-        return add_run(folder, &log.name, &sheet);
+        return add_run(folder, reach, &log.name, &sheet);
     }
     let next = match (
         &options.start,
@@ -72,7 +73,7 @@ pub fn run(options: &EnterOptions) -> Result<u8> {
     print(&greeting(&log, &sheet))?;
     let mut desk = Desk::new(sheet, next, start, step_min);
     if type_in(&mut desk, &mut log)? {
-        return add_run(folder, &log.name, &desk.sheet);
+        return add_run(folder, reach, &log.name, &desk.sheet);
     }
     let named = match &options.log {
         Some(name) => format!(" --log {}", quoted(Path::new(name))),

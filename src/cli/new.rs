@@ -6,7 +6,7 @@ use std::path::Path;
 
 use super::args::NewOptions;
 use super::terminal::{line, print, quoted};
-use crate::campaign::find::CAMPAIGN_FILE;
+use crate::campaign::find::{CAMPAIGN_FILE, check_folder_name};
 use crate::campaign::template::{CAMPAIGN_TEMPLATE, CANONICAL_HEADER, LOG_NAME};
 use crate::error::{Error, Problem, Result};
 use crate::language::LANGUAGES;
@@ -14,9 +14,11 @@ use crate::language::LANGUAGES;
 /// Writes the campaign file and the empty log.
 ///
 /// # Errors
-/// [`Error::Usage`] if one is there already, or the folder cannot be written to.
+/// [`Error::Usage`] if one is there already, or the folder cannot be written to or has a name
+/// that cannot be printed.
 pub fn run(options: &NewOptions) -> Result<u8> {
     let folder = &options.folder;
+    check_folder_name(folder)?;
     for name in [CAMPAIGN_FILE, LOG_NAME] {
         if folder.join(name).exists() {
             let problem = Problem::at(&folder.join(name), "is there already and stays as it is")

@@ -4,12 +4,13 @@ use jiff::civil::Date;
 
 use super::args::PlanOptions;
 use super::report::time_of_issue;
-use super::terminal::{Align, line, print, print_note_of, table};
+use super::terminal::{Align, line, print, print_note, print_note_of, table};
 use crate::campaign::find::find_one;
 use crate::campaign::read_campaign_to_plan;
 use crate::error::{Error, Problem, Result};
 use crate::language::Words;
 use crate::planning::{Plan, plan};
+use crate::procedure::notice::outside;
 use crate::procedure::s580::own_limits::check_own_limits;
 use crate::procedure::{Assessment, assess};
 use crate::report::Edition;
@@ -30,12 +31,15 @@ pub fn run(options: &PlanOptions) -> Result<u8> {
     let folder = find_one(&options.campaign)?;
     let issued = time_of_issue()?;
     prepare_folder(&options.out)?;
-    let campaign = read_campaign_to_plan(&folder, check_own_limits)?;
+    let campaign = read_campaign_to_plan(&folder, options.files.reach(), check_own_limits)?;
     let zone = campaign.site.time_zone.clone();
     let date = match &options.date {
         Some(written) => parse_date(written)?,
         None => issued.to_zoned_datetime(zone).date(),
     };
+    if let Some(notice) = outside(&campaign) {
+        print_note(&notice.message().to_string());
+    }
     let rated = rated_so_far(&campaign);
     let plan = plan(campaign, rated.as_ref(), date)?;
     let wishes = &plan.campaign.report;

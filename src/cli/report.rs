@@ -129,7 +129,7 @@ fn rate_and_write(
     options: &ReportOptions,
     issued: Timestamp,
 ) -> Result<(Assessment, Vec<FileFacts>)> {
-    let assessment = crate::assess_folder(folder)?;
+    let assessment = crate::assess_reaching(folder, options.files.reach())?;
     let wishes = &assessment.tested.campaign.report;
     let edition = Edition {
         formats: distinct(&options.format),

@@ -9,6 +9,7 @@ use serde::Deserialize;
 use tempfile::TempDir;
 
 use super::pdf::{Embedded, Imprint, Pdf};
+use crate::campaign::AttachedFile;
 use crate::campaign::find::CAMPAIGN_FILE;
 use crate::error::{Error, Problem, Result};
 use crate::report::data::rating_file::SCHEMA;
@@ -69,6 +70,8 @@ pub struct Input {
     pub attached_as: String,
     /// As the results state it.
     pub sha256: String,
+    /// The results state that it lay outside the campaign's folder.
+    pub is_outside: bool,
 }
 
 /// Of `rating.json`, what the rest is understood by.
@@ -89,6 +92,9 @@ pub struct StatedProvenance {
 struct StatedInput {
     file: String,
     sha256: String,
+    /// Older versions did not state it.
+    #[serde(default)]
+    outside: bool,
 }
 
 impl Evidence {
@@ -150,10 +156,14 @@ impl Evidence {
     }
 
     /// The logs and the photo, by the names that the campaign file gives them.
-    pub fn files(&self) -> BTreeMap<String, PathBuf> {
+    pub fn files(&self) -> BTreeMap<String, AttachedFile> {
         let attached = |input: &Input| {
             let attached = self.attachments.get(&input.attached_as)?;
-            Some((input.file.clone(), attached.path.clone()))
+            let file = AttachedFile {
+                path: attached.path.clone(),
+                is_outside: input.is_outside,
+            };
+            Some((input.file.clone(), file))
         };
         let inputs = self
             .inputs
@@ -298,6 +308,7 @@ fn named_inputs(pdf: &Pdf, stated: &Stated, campaign: &str) -> Result<Vec<Input>
         file: stated.file.clone(),
         attached_as,
         sha256: stated.sha256.clone(),
+        is_outside: stated.outside,
     });
     Ok(named.collect())
 }
