@@ -1,7 +1,8 @@
-//! Text of others, as a person may see it.
+//! Text of others, where something would obey it.
 //!
 //! Names, keys, values and cells come from whoever wrote the files. A terminal obeys control
-//! characters, and direction characters let a text read as another one.
+//! characters, direction characters let a text read as another one, and a spreadsheet runs
+//! cells.
 
 use std::borrow::Cow;
 
@@ -70,6 +71,25 @@ fn escaped(text: &str, is_escaped: impl Fn(char) -> bool) -> Cow<'_, str> {
     Cow::Owned(shown)
 }
 
+/// Beginnings of a cell that a spreadsheet may run as a formula, in full width too (OWASP, "CSV
+/// Injection", from memory).
+const RUN_AS_FORMULA: [char; 11] = ['=', '+', '-', '@', '\t', '\r', '\n', '＝', '＋', '－', '＠'];
+
+/// A text as a cell of CSV that no spreadsheet runs: behind an apostrophe, as OWASP advises.
+pub fn in_cell(text: &str) -> String {
+    match text.starts_with(RUN_AS_FORMULA) {
+        true => format!("'{text}"),
+        false => text.to_owned(),
+    }
+}
+
+/// The text that [`in_cell`] made a cell of.
+pub fn out_of_cell(cell: &str) -> &str {
+    let text = cell.strip_prefix('\'');
+    let text = text.filter(|text| text.starts_with(RUN_AS_FORMULA));
+    text.unwrap_or(cell)
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -82,6 +102,20 @@ mod tests {
         );
         for plain in ["é e\u{301} °C ± − 太陽 Лог \u{a0}", "C:\\logs\\x \"y\" 'z'"] {
             assert!(matches!(shown(plain), Cow::Borrowed(text) if text == plain));
+        }
+    }
+
+    #[test]
+    fn a_cell_that_would_be_run_stands_behind_an_apostrophe() {
+        for text in [
+            "=1+1", "+1", "-1", "@x", "\t=1", "\r=1", "\n=1", "＝1", "＋1", "－1", "＠x",
+        ] {
+            assert_eq!(in_cell(text), format!("'{text}"));
+            assert_eq!(out_of_cell(&in_cell(text)), text);
+        }
+        for text in ["", "a=1", "'a", "day-1.csv", "− 1", " x"] {
+            assert_eq!(in_cell(text), text);
+            assert_eq!(out_of_cell(text), text);
         }
     }
 
