@@ -17,9 +17,13 @@ mod compare;
 mod cooking;
 mod enter;
 mod estimates;
+#[cfg(unix)]
+mod hostile_names;
 mod odd_log;
 mod paths;
 mod plan;
+#[cfg(unix)]
+mod reach;
 mod readme;
 mod tables;
 #[cfg(unix)]
