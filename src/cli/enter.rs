@@ -23,6 +23,7 @@ use crate::procedure::s580::Limits;
 use crate::procedure::s580::own_limits::check_own_limits;
 use crate::procedure::site::local_boiling_point_c;
 use crate::report::files::{replace_file, try_folder};
+use crate::shown::is_unseen;
 use crate::units::{counted, spoken_date};
 
 /// Largest text that is read as a sheet, bytes.
@@ -108,7 +109,7 @@ fn log_name(chosen: Option<&str>, date: Date) -> Result<String> {
     };
     let is_plain = !name.starts_with('.')
         && name.to_lowercase().ends_with(".csv")
-        && !name.contains(|c: char| matches!(c, '/' | '\\' | ':' | '"') || c.is_control());
+        && !name.contains(|c: char| matches!(c, '/' | '\\' | ':' | '"') || is_unseen(c));
     if is_plain {
         return Ok(name.to_owned());
     }
