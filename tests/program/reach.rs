@@ -168,7 +168,7 @@ fn what_is_allowed_is_read_named_as_outside_and_verified() {
             let notices = rating["notices"].to_string();
             assert!(notices.contains("from outside"), "{way}: {notices}");
             let text = bench.pdf_text("reports/mallee.pdf");
-            assert!(text.contains(",fromoutsidethecampaign'sfolder"), "{way}");
+            assert!(text.contains(",fromoutside"), "{way}");
             let comparison = bench.read("reports/comparison.json");
             let comparison: Value = serde_json::from_str(&comparison).unwrap();
             let outside = inputs(&comparison)
@@ -180,7 +180,7 @@ fn what_is_allowed_is_read_named_as_outside_and_verified() {
                 "{way}"
             );
             let text = bench.pdf_text("reports/comparison.pdf");
-            assert!(text.contains(",fromoutsidethecampaign'sfolder"), "{way}");
+            assert!(text.contains(",fromoutside"), "{way}");
             fs::remove_dir_all(bench.path("secret")).unwrap();
             bench.run(&["verify", "reports/mallee.pdf"]).exits(0);
         }
@@ -267,7 +267,9 @@ fn a_folder_name_that_cannot_be_seen_is_refused_and_stops_no_other() {
         ] {
             let ended = run(arguments).exits(2);
             let ended = ended.says(&["error: ", "its name ", "\nhint: choose another name"]);
-            assert_eq!(ended.err.lines().count(), 2, "{}", ended.err);
+            let lines = ended.err.lines();
+            let of_error = lines.filter(|line| !line.starts_with("note: mallee: "));
+            assert_eq!(of_error.count(), 2, "{}", ended.err);
             // The other campaign is rated all the same, where each stands for itself.
             let is_rated = ended.out.contains("Mallee trough");
             assert_eq!(
