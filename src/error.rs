@@ -168,6 +168,9 @@ pub enum Error {
     /// The campaign file is invalid.
     #[error("{0}")]
     Campaign(Problems),
+    /// A PDF of which readers show different things.
+    #[error("{0}")]
+    TwoReadings(Problems),
     /// A fault of ours.
     #[error("this is a fault in simmerline, not in your data: {}", shown(.0))]
     Internal(String),
@@ -184,6 +187,7 @@ impl Error {
             Error::Usage(_) => 2,
             Error::Input(_) => 3,
             Error::Campaign(_) => 4,
+            Error::TwoReadings(_) => 6,
         }
     }
 }

@@ -57,6 +57,21 @@ pub fn shown_lines(text: &str) -> Cow<'_, str> {
     escaped(text, |character| character != '\n' && is_unseen(character))
 }
 
+/// JSON with the unseen characters of its strings escaped as JSON does it: it means the same.
+pub fn shown_in_json(json: &str) -> String {
+    let mut shown = String::with_capacity(json.len());
+    for character in json.chars() {
+        match is_unseen(character) && character != '\n' {
+            true => {
+                let units = character.encode_utf16(&mut [0; 2]).to_vec();
+                shown.extend(units.iter().map(|unit| format!("\\u{unit:04x}")));
+            }
+            false => shown.push(character),
+        }
+    }
+    shown
+}
+
 fn escaped(text: &str, is_escaped: impl Fn(char) -> bool) -> Cow<'_, str> {
     if !text.chars().any(&is_escaped) {
         return Cow::Borrowed(text);
@@ -117,6 +132,18 @@ mod tests {
             assert_eq!(in_cell(text), text);
             assert_eq!(out_of_cell(text), text);
         }
+    }
+
+    #[test]
+    fn json_means_the_same_when_it_is_shown() {
+        let text = "a\u{202e}\u{9b}\u{1b}\n\u{e0041}é";
+        let json = serde_json::to_string_pretty(&[text]).unwrap();
+        let shown = shown_in_json(&json);
+        assert!(
+            shown.contains("a\\u202e\\u009b\\u001b\\n\\udb40\\udc41é"),
+            "{shown}"
+        );
+        assert_eq!(serde_json::from_str::<[String; 1]>(&shown).unwrap(), [text]);
     }
 
     #[test]

@@ -96,13 +96,33 @@ pub fn read_attached_campaign(
     files: &BTreeMap<String, AttachedFile>,
     check_limits: LimitCheck,
 ) -> Result<Campaign> {
-    read_for(&Asked {
-        file: file.to_path_buf(),
-        name: name.to_owned(),
-        files: NamedFiles::Only(files),
-        purpose: Purpose::Rating,
+    read_for(&Asked::attached(
+        file,
+        name,
+        files,
+        Purpose::Rating,
         check_limits,
-    })
+    ))
+}
+
+/// The same for a campaign file that came attached to a field sheet: logs that are not
+/// attached are passed over.
+///
+/// # Errors
+/// As [`read_campaign`].
+pub fn read_attached_campaign_to_plan(
+    file: &Path,
+    name: &str,
+    files: &BTreeMap<String, AttachedFile>,
+    check_limits: LimitCheck,
+) -> Result<Campaign> {
+    read_for(&Asked::attached(
+        file,
+        name,
+        files,
+        Purpose::Planning,
+        check_limits,
+    ))
 }
 
 /// Which campaign file is asked for, and how.
@@ -130,6 +150,22 @@ impl<'a> Asked<'a> {
             purpose,
             check_limits,
         })
+    }
+
+    fn attached(
+        file: &Path,
+        name: &str,
+        files: &'a BTreeMap<String, AttachedFile>,
+        purpose: Purpose,
+        check_limits: LimitCheck,
+    ) -> Self {
+        Asked {
+            file: file.to_path_buf(),
+            name: name.to_owned(),
+            files: NamedFiles::Only(files),
+            purpose,
+            check_limits,
+        }
     }
 }
 

@@ -107,10 +107,8 @@ pub fn check_runs(
     mut written: Vec<RunTable>,
 ) -> Vec<RunPlan> {
     if base.purpose == Purpose::Planning {
-        // One that lies outside is refused whether it is there or not.
-        written.retain(|table| {
-            base.files.is_outside(&table.log) || base.files.find(&table.log).is_ok()
-        });
+        let files = base.files;
+        written.retain(|table| files.forbids(&table.log) || files.find(&table.log).is_ok());
     } else if written.is_empty() && !base.has_stagnation {
         checker.problem(
             "run",

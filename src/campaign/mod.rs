@@ -27,7 +27,10 @@ pub mod wishes;
 mod wording;
 pub mod zone;
 
-pub use check::{LimitCheck, read_attached_campaign, read_campaign, read_campaign_to_plan};
+pub use check::{
+    LimitCheck, read_attached_campaign, read_attached_campaign_to_plan, read_campaign,
+    read_campaign_to_plan,
+};
 pub use find::find_campaigns;
 pub use model::Campaign;
 pub use named_files::{AttachedFile, Reach};

@@ -52,7 +52,7 @@ impl NamedFiles<'_> {
     /// One that is not there, or that lies outside and may not be read.
     pub fn find(self, name: &str) -> Result<PathBuf, NotRead> {
         match self {
-            NamedFiles::From(folder, Reach::Inside) if self.is_outside(name) => Err(NotRead {
+            NamedFiles::From(folder, _) if self.forbids(name) => Err(NotRead {
                 what: "lies outside the campaign's folder, where a campaign file may not reach",
                 hint: format!(
                     "copy it into {} and name it there; or, if you trust who wrote the campaign file, say --allow-outside: a report then carries the file",
@@ -78,6 +78,11 @@ impl NamedFiles<'_> {
                 }),
             },
         }
+    }
+
+    /// Whether a file may not be read, there or not.
+    pub fn forbids(self, name: &str) -> bool {
+        matches!(self, NamedFiles::From(_, Reach::Inside)) && self.is_outside(name)
     }
 
     /// Whether a file lies outside the campaign's folder: by its name, wherever that leads in

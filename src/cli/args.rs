@@ -22,13 +22,19 @@ Exit codes:
 const STRICT_CODE: &str = "  5  all done, but a rating is only indicative (report with --strict)";
 const VERIFY_CODES: &str = "\
 Exit codes:
-  0  the report agrees with the data that it carries
+  0  the file is the one that was issued, byte for byte
   1  a fault in simmerline
   2  the command line asks for something that cannot be done
   3  the file cannot be read as a report, or carries no evidence
-  6  the report does not agree with the data that it carries";
+  6  it does not agree with the data that it carries
+  7  its content agrees, but another program saved it again
+  8  its numbers agree, but another version made it, which alone can hold its pages
+Of several files, the gravest: 1, 6, 3, 8, 7.";
 
-const VERIFY_CODE: &str = "  6  a report does not agree with the data that it carries (verify)";
+const VERIFY_CODE: &str = "\
+  6  a report does not agree with the data that it carries (verify)
+  7  its content agrees, but another program saved it again (verify)
+  8  its numbers agree, but another version made it (verify)";
 
 const EXAMPLES: &str = "\
 Example, from nothing to a report:
@@ -73,10 +79,12 @@ const VERIFY_HELP: &str = "\
 Example:
   simmerline verify reports/my-cooker.pdf
 
-A report carries its campaign file, logs, photo and results. This takes them out,
-computes everything again, and says line by line whether hashes, rating, regression,
-every interval, the headline and the words and drawing of every page agree. It shows
-that the pages follow from the data, not that the data are true.";
+A report carries its campaign file, logs, photo and results; a comparison those of all its
+campaigns; a field sheet what it was planned from. This takes them out, computes everything
+again, sets the pages again, and demands the same file, byte for byte. Where it is another,
+it says line by line what differs: hashes, rating, regression, intervals, headline, each
+page, and what is not drawn, such as bookmarks. It shows that the file follows from the data,
+not that the data are true.";
 
 const PLAN_HELP: &str = "\
 Example:
@@ -235,6 +243,9 @@ pub struct CompareOptions {
     /// Language; else the campaign's
     #[arg(long, value_name = "CODE", value_parser = languages())]
     pub language: Option<Language>,
+    /// Leave the logs and the data out of the PDF: a slim file, which nobody can verify
+    #[arg(long)]
+    pub no_attachments: bool,
     /// Folder for the comparison; made if it is not there
     #[arg(long, value_name = "DIR", default_value = "reports")]
     pub out: PathBuf,
@@ -245,12 +256,24 @@ pub struct CompareOptions {
 
 #[derive(Debug, Args)]
 pub struct VerifyOptions {
-    /// A report, as PDF
-    #[arg(value_name = "REPORT")]
-    pub report: PathBuf,
+    /// Reports, comparisons and field sheets, as PDF
+    #[arg(required = true, value_name = "PDF")]
+    pub reports: Vec<PathBuf>,
     /// Write what is attached into this folder, over nothing that is there
     #[arg(long, value_name = "DIR")]
     pub extract: Option<PathBuf>,
+    /// How the outcome is printed
+    #[arg(long, value_name = "FORMAT", value_enum, default_value = "text")]
+    pub format: VerifyFormat,
+}
+
+/// How the outcome of verifying is printed.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, clap::ValueEnum)]
+pub enum VerifyFormat {
+    /// Lines to read
+    Text,
+    /// Data for other programs
+    Json,
 }
 
 #[derive(Debug, Args)]

@@ -33,7 +33,10 @@ pub fn run(options: &CompareOptions) -> Result<u8> {
         .collect::<Result<Vec<_>>>()?;
     let comparison = compare(campaigns, baseline, options.allow_mixed)?;
     let wishes = &comparison.campaigns[0].tested.campaign.report;
-    let edition = Edition::wished(wishes, issued).in_language(options.language);
+    let edition = Edition {
+        has_attachments: !options.no_attachments,
+        ..Edition::wished(wishes, issued).in_language(options.language)
+    };
     write_all(&options.out, &outputs(&comparison, &edition)?)?;
     if !options.quiet {
         for one in &comparison.campaigns {

@@ -12,7 +12,7 @@ use clap::error::{ContextKind, ContextValue};
 use unicode_width::UnicodeWidthStr;
 
 use crate::error::{Error, Problem, Result};
-use crate::shown::{shown, shown_lines};
+use crate::shown::{shown, shown_in_json, shown_lines};
 
 /// Space between two columns.
 const GUTTER: &str = "  ";
@@ -28,6 +28,14 @@ pub fn line(text: &str) -> String {
 /// [`Error::Usage`] if it cannot be written to, say because a disk is full.
 pub fn print(text: &str) -> Result<()> {
     print_own(&shown_lines(text))
+}
+
+/// Prints JSON to standard output, for a program that reads it or a person.
+///
+/// # Errors
+/// As [`print`].
+pub fn print_json(json: &str) -> Result<()> {
+    print_own(&(shown_in_json(json) + "\n"))
 }
 
 /// Prints a text that holds nothing of others, such as a script for a shell, as it is.

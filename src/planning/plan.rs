@@ -16,6 +16,7 @@ use crate::procedure::s580::shortfall::Shortfall;
 use crate::procedure::site::local_boiling_point_c;
 use crate::procedure::sky::LocalSky;
 use crate::procedure::spans::TimeSpan;
+use crate::procedure::tested::inputs;
 use crate::units::{MICROSECONDS_PER_SECOND, zoned};
 
 const US: i64 = MICROSECONDS_PER_SECOND as i64;
@@ -39,6 +40,10 @@ pub struct Plan {
     pub missing: Option<Message>,
     /// Intervals that fit into the usable part of the day.
     pub most_intervals: usize,
+    /// Every file that it follows from, with its SHA-256.
+    pub inputs: Vec<(String, String)>,
+    /// Whether the logs so far were assessed.
+    pub is_rated: bool,
     /// Of a cooker that is rated already.
     pub expected: Option<Expected>,
     /// Rated so far: Ps(50) and its expanded uncertainty, W.
@@ -90,6 +95,8 @@ pub fn plan(campaign: Campaign, rated: Option<&Assessment>, date: Date) -> Resul
     };
     let uncertainty = rated.and_then(|rated| rated.s580.uncertainty());
     Ok(Plan {
+        inputs: rated.map_or_else(|| inputs(&campaign, &[]), |rated| rated.tested.inputs()),
+        is_rated: rated.is_some(),
         boiling_point_c: local_boiling_point_c(&campaign.site),
         most_intervals: day.usable.as_ref().map_or(0, |span| {
             ((span.to_us - span.from_us) / interval_us) as usize

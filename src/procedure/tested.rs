@@ -155,10 +155,17 @@ impl Tested {
     /// Every file the report rests on, with its SHA-256: campaign file, logs, and the
     /// photo as it stands in the report.
     pub fn inputs(&self) -> Vec<(String, String)> {
-        let campaign = (CAMPAIGN_FILE.to_owned(), self.campaign.sha256.clone());
-        let logs = self.logs.iter().cloned();
-        let photo = self.campaign.cooker.photo.iter();
-        let photo = photo.map(|photo| (photo.name.clone(), sha256_hex(&photo.bytes)));
-        std::iter::once(campaign).chain(logs).chain(photo).collect()
+        inputs(&self.campaign, &self.logs)
     }
+}
+
+/// A campaign's file, its logs and its photo, each with its SHA-256.
+pub fn inputs(campaign: &Campaign, logs: &[(String, String)]) -> Vec<(String, String)> {
+    let photo = campaign.cooker.photo.iter();
+    let photo = photo.map(|photo| (photo.name.clone(), sha256_hex(&photo.bytes)));
+    let campaign = (CAMPAIGN_FILE.to_owned(), campaign.sha256.clone());
+    std::iter::once(campaign)
+        .chain(logs.iter().cloned())
+        .chain(photo)
+        .collect()
 }

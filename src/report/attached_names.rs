@@ -48,18 +48,19 @@ pub fn result_names(campaign: &str) -> ResultNames {
 
 /// The name under which each input is attached, in their order: the campaign file's own name
 /// for it, if that is a plain relative path; else its last part, numbered. Inputs of one name
-/// are one attachment.
-pub fn attached_names<'n>(
-    inputs: impl IntoIterator<Item = &'n str>,
-    results: &ResultNames,
+/// are one attachment. `results` have names of their own.
+pub fn attached_names(
+    inputs: impl IntoIterator<Item = impl AsRef<str>>,
+    results: &[&str],
 ) -> Vec<String> {
     let mut taken = TakenNames::default();
-    taken.add(&results.rating);
-    taken.add(&results.intervals);
+    for result in results {
+        taken.add(result);
+    }
     let mut given: BTreeMap<String, String> = BTreeMap::new();
     let mut names = Vec::new();
     for (index, input) in inputs.into_iter().enumerate() {
-        let input = without_here(input);
+        let input = without_here(input.as_ref());
         let name = given.entry(input).or_insert_with_key(|input| {
             let numbered = (index + 1..).map(|n| format!("input-{n}-{}", tame(input)));
             let mut names = std::iter::once(input.clone()).chain(numbered);
@@ -141,7 +142,8 @@ mod tests {
     use super::*;
 
     fn names(inputs: &[&str]) -> Vec<String> {
-        attached_names(inputs.iter().copied(), &result_names("dish"))
+        let results = result_names("dish");
+        attached_names(inputs, &[&results.rating, &results.intervals])
     }
 
     #[test]

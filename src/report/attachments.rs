@@ -1,18 +1,19 @@
 //! The evidence that a report carries inside: its inputs as they were read, and its results
 //! as data.
 
+use std::collections::BTreeSet;
 use std::fs;
 use std::path::Path;
 
 use super::assets::{Asset, Attachment};
-use super::attached_names::{attached_names, result_names};
+use super::attached_names::attached_names;
+use crate::campaign::Campaign;
 use crate::campaign::find::CAMPAIGN_FILE;
 use crate::error::{Error, Problem, Result};
 use crate::hash::sha256_hex;
 use crate::language::{Message, Words};
 use crate::logs::source::unreadable;
 use crate::message;
-use crate::procedure::Assessment;
 
 /// A report carries so many attachments at most.
 pub const MOST_ATTACHMENTS: usize = 4000;
@@ -30,53 +31,81 @@ pub struct Enclosed {
     bytes: u64,
 }
 
-/// What an attachment is to the report.
+/// What an attachment is to the document.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-enum Part {
+pub enum Part {
     Campaign,
     Log,
     Photo,
     Rating,
     Intervals,
+    Comparison,
+    Pairs,
+    Plan,
 }
 
-/// Encloses the inputs and the results; logs are read again, and have to be as they were.
+/// A campaign whose inputs are enclosed.
+pub struct Origin<'a> {
+    pub campaign: &'a Campaign,
+    /// Every file, as the campaign file calls it, with its SHA-256.
+    pub inputs: Vec<(String, String)>,
+    /// Where they stand among the attachments: nothing, or a folder's name.
+    pub folder: Option<&'a str>,
+}
+
+/// A result to be enclosed.
+pub struct Enclosure<'a> {
+    pub part: Part,
+    pub name: &'a str,
+    pub text: &'a str,
+}
+
+/// Encloses inputs and results; logs are read again, and have to be as they were.
 ///
 /// # Errors
 /// [`Error::Input`] for a file that has changed or gone since it was read, and
 /// [`Error::Usage`] for more than a PDF can carry.
 pub fn enclose(
-    assessment: &Assessment,
+    origins: &[Origin<'_>],
+    results: &[Enclosure<'_>],
     words: &Words,
-    rating: &str,
-    intervals: &str,
 ) -> Result<Enclosed> {
-    let results = result_names(&assessment.tested.campaign.name);
-    let inputs = assessment.tested.inputs();
-    let names = attached_names(inputs.iter().map(|(input, _)| input.as_str()), &results);
+    let inputs = origins.iter().flat_map(|origin| {
+        origin
+            .inputs
+            .iter()
+            .map(move |(input, _)| placed(origin.folder, input))
+    });
+    let taken: Vec<&str> = results.iter().map(|result| result.name).collect();
+    let mut names = attached_names(inputs, &taken).into_iter();
     let mut enclosed = Enclosed::default();
-    let mut hashes: Vec<(String, String)> = Vec::new();
-    for (name, (input, sha256)) in names.into_iter().zip(inputs) {
-        let of_this = (name, sha256);
-        if hashes.contains(&of_this) {
-            continue;
+    let mut hashes: BTreeSet<(String, &String)> = BTreeSet::new();
+    for origin in origins {
+        for (input, sha256) in &origin.inputs {
+            let name = names.next().expect("every input has a name");
+            if hashes.insert((name.clone(), sha256)) {
+                let (part, bytes) = read_again(origin.campaign, input, sha256)?;
+                enclosed.add(origin.campaign, words, part, &name, bytes)?;
+            }
         }
-        let (part, bytes) = read_again(assessment, &input, &of_this.1)?;
-        enclosed.add(assessment, words, part, &of_this.0, bytes)?;
-        hashes.push(of_this);
     }
-    for (part, name, text) in [
-        (Part::Rating, results.rating, rating),
-        (Part::Intervals, results.intervals, intervals),
-    ] {
-        enclosed.add(assessment, words, part, &name, text.as_bytes().to_vec())?;
+    for result in results {
+        let bytes = result.text.as_bytes().to_vec();
+        enclosed.add(origins[0].campaign, words, result.part, result.name, bytes)?;
     }
     Ok(enclosed)
 }
 
+/// An input's name within the folder of its campaign.
+pub fn placed(folder: Option<&str>, input: &str) -> String {
+    match folder {
+        Some(folder) => format!("{folder}/{input}"),
+        None => input.to_owned(),
+    }
+}
+
 /// An input's bytes, which have to be those that were read.
-fn read_again(assessment: &Assessment, input: &str, sha256: &str) -> Result<(Part, Vec<u8>)> {
-    let campaign = &assessment.tested.campaign;
+fn read_again(campaign: &Campaign, input: &str, sha256: &str) -> Result<(Part, Vec<u8>)> {
     let log = campaign.runs.iter().find_map(|run| {
         let weather = run
             .weather
@@ -104,7 +133,7 @@ fn read_again(assessment: &Assessment, input: &str, sha256: &str) -> Result<(Par
 impl Enclosed {
     fn add(
         &mut self,
-        assessment: &Assessment,
+        campaign: &Campaign,
         words: &Words,
         part: Part,
         name: &str,
@@ -115,7 +144,7 @@ impl Enclosed {
             let what = format!(
                 "has more inputs than a PDF can carry ({MOST_ATTACHMENTS} files, {LARGEST_TOTAL} bytes)"
             );
-            let problem = Problem::at(&assessment.tested.campaign.file, what).hint(TOO_MUCH);
+            let problem = Problem::at(&campaign.file, what).hint(TOO_MUCH);
             return Err(Error::Usage(problem.into()));
         }
         let file = format!("attached/{}", self.attachments.len() + 1);
@@ -125,7 +154,9 @@ impl Enclosed {
             mime: mime(part, name, &bytes),
             relationship: match part {
                 Part::Campaign | Part::Log => "source",
-                Part::Rating | Part::Intervals => "data",
+                Part::Rating | Part::Intervals | Part::Comparison | Part::Pairs | Part::Plan => {
+                    "data"
+                }
                 Part::Photo => "supplement",
             },
             description: words.say(describe(part)),
@@ -142,6 +173,9 @@ fn describe(part: Part) -> Message {
         Part::Photo => message!("attached-photo"),
         Part::Rating => message!("attached-rating"),
         Part::Intervals => message!("attached-intervals"),
+        Part::Comparison => message!("attached-comparison"),
+        Part::Pairs => message!("attached-pairs"),
+        Part::Plan => message!("attached-plan"),
     }
 }
 
@@ -156,8 +190,8 @@ fn mime(part: Part, name: &str, bytes: &[u8]) -> &'static str {
     };
     match part {
         Part::Campaign => "application/toml",
-        Part::Rating => "application/json",
-        Part::Intervals => "text/csv",
+        Part::Rating | Part::Comparison | Part::Plan => "application/json",
+        Part::Intervals | Part::Pairs => "text/csv",
         Part::Photo if bytes.starts_with(b"\x89PNG") => "image/png",
         Part::Photo => "image/jpeg",
         Part::Log if bytes.starts_with(b"\x1f\x8b") => "application/gzip",

@@ -23,10 +23,11 @@ pub const COMPARISON: &str = "comparison.typ";
 pub const FIELD_SHEET: &str = "field-sheet.typ";
 
 /// Template sources, by the name under which they import each other.
-const TEMPLATES: [(&str, &str); 5] = [
+const TEMPLATES: [(&str, &str); 6] = [
     (REPORT, include_str!("../../templates/report.typ")),
     (COMPARISON, include_str!("../../templates/comparison.typ")),
     (FIELD_SHEET, include_str!("../../templates/field-sheet.typ")),
+    ("evidence.typ", include_str!("../../templates/evidence.typ")),
     ("parts.typ", include_str!("../../templates/parts.typ")),
     ("style.typ", include_str!("../../templates/style.typ")),
 ];

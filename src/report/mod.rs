@@ -31,6 +31,6 @@ pub mod words;
 pub use attached_names::{
     INTERVALS_ENDING, RATING_ENDING, TakenNames, attached_names, is_plain, result_names,
 };
-pub use attachments::{LARGEST_TOTAL, MOST_ATTACHMENTS};
+pub use attachments::{LARGEST_TOTAL, MOST_ATTACHMENTS, placed};
 pub use edition::{Edition, Format, Setting};
 pub use outputs::{check_characters, outputs};

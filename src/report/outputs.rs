@@ -3,7 +3,8 @@
 use jiff::Timestamp;
 
 use super::assets::Asset;
-use super::attachments::enclose;
+use super::attached_names::result_names;
+use super::attachments::{Enclosed, Enclosure, Origin, Part, enclose};
 use super::data::rating_file::RatingFile;
 use super::data::tables::intervals_csv;
 use super::document;
@@ -44,7 +45,7 @@ pub fn outputs(assessment: &Assessment, edition: &Edition) -> Result<Vec<Output>
             _ => {
                 let mut attachments = Vec::new();
                 if edition.has_attachments {
-                    let enclosed = enclose(assessment, &edition.words, &rating, &intervals)?;
+                    let enclosed = enclosed(assessment, &edition.words, &rating, &intervals)?;
                     assets.extend(enclosed.assets);
                     attachments = enclosed.attachments;
                 }
@@ -57,6 +58,27 @@ pub fn outputs(assessment: &Assessment, edition: &Edition) -> Result<Vec<Output>
     outputs.push(output("rating.json", rating.into_bytes()));
     outputs.push(output("intervals.csv", intervals.into_bytes()));
     Ok(outputs)
+}
+
+/// The evidence of one campaign.
+fn enclosed(
+    assessment: &Assessment,
+    words: &Words,
+    rating: &str,
+    intervals: &str,
+) -> Result<Enclosed> {
+    let names = result_names(&assessment.tested.campaign.name);
+    let origin = Origin {
+        campaign: &assessment.tested.campaign,
+        inputs: assessment.tested.inputs(),
+        folder: None,
+    };
+    let results = [
+        (Part::Rating, &names.rating, rating),
+        (Part::Intervals, &names.intervals, intervals),
+    ];
+    let results = results.map(|(part, name, text)| Enclosure { part, name, text });
+    enclose(&[origin], &results, words)
 }
 
 /// Checks that the report's fonts have every character it would print.

@@ -1,7 +1,9 @@
 //! What came of verifying, as data.
 
-/// So many differences of one check are told; the rest are counted.
-const TOLD: usize = 8;
+/// This version of simmerline.
+pub const THIS_VERSION: &str = env!("CARGO_PKG_VERSION");
+/// So many differences of one check are told on a terminal; the rest are counted.
+const TOLD: usize = 40;
 
 /// What came of one check.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -59,23 +61,88 @@ impl Check {
     }
 }
 
-/// What came of verifying a report.
+/// What it all comes to.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Verdict {
+    /// Byte for byte what this version makes of the data inside.
+    Issued,
+    /// The same for every reader, in a file that another program wrote.
+    SameContent,
+    /// Made by another version, which alone can hold its pages; its numbers agree.
+    OtherVersion(String),
+    Differs,
+}
+
+impl Verdict {
+    /// Its word in data.
+    pub fn code(&self) -> &'static str {
+        match self {
+            Verdict::Issued => "issued",
+            Verdict::SameContent => "same-content",
+            Verdict::OtherVersion(_) => "other-version",
+            Verdict::Differs => "differs",
+        }
+    }
+
+    /// The process's exit code.
+    pub fn exit_code(&self) -> u8 {
+        match self {
+            Verdict::Issued => 0,
+            Verdict::Differs => 6,
+            Verdict::SameContent => 7,
+            Verdict::OtherVersion(_) => 8,
+        }
+    }
+}
+
+/// What came of verifying a file.
 #[derive(Debug)]
 pub struct Verification {
+    /// What the file is: a report, a comparison, a field sheet.
+    pub kind: &'static str,
     /// Time of issue, in words; `None` where it does not say.
     pub issued: Option<String>,
+    /// The program that says it saved the file last, where it is not the one that was issued.
+    pub saved_by: Option<String>,
     pub checks: Vec<Check>,
+    pub verdict: Verdict,
 }
 
 impl Verification {
-    /// Whether nothing differs.
+    /// Whether nothing that could be compared differs.
     pub fn agrees(&self) -> bool {
-        self.of(Outcome::Differs).is_empty()
+        self.verdict != Verdict::Differs
     }
 
     /// The subjects of the checks with an outcome.
     pub fn of(&self, outcome: Outcome) -> Vec<&'static str> {
         let checks = self.checks.iter().filter(|check| check.outcome == outcome);
         checks.map(|check| check.subject).collect()
+    }
+
+    /// The verdict in words.
+    pub fn sentence(&self) -> String {
+        let Verification { kind, .. } = self;
+        match &self.verdict {
+            Verdict::Issued => format!(
+                "The {kind} is the file that was issued: byte for byte what simmerline {THIS_VERSION} makes of the data inside it."
+            ),
+            Verdict::SameContent => {
+                let by = self.saved_by.as_ref();
+                let by = by.map_or_else(String::new, |by| {
+                    format!(" (it says \"{}\")", by.escape_debug())
+                });
+                format!(
+                    "Saved again by another program{by}: the content agrees with the data inside, the file is not the one that was issued."
+                )
+            }
+            Verdict::OtherVersion(version) => format!(
+                "The numbers agree with the data inside; pages of version {version} cannot be held by version {THIS_VERSION}: verify it with simmerline {version}."
+            ),
+            Verdict::Differs => format!(
+                "The {kind} DOES NOT AGREE with the data attached to it: {}.",
+                self.of(Outcome::Differs).join(", ")
+            ),
+        }
     }
 }

@@ -1,35 +1,35 @@
-//! What a report carries: its attachments, taken out into a folder of their own.
+//! What a PDF carries: its attachments, taken out into a folder of their own.
 
 use std::collections::BTreeMap;
 use std::fs::{self, File};
 use std::io::BufWriter;
 use std::path::{Path, PathBuf};
 
-use serde::Deserialize;
 use tempfile::TempDir;
 
 use super::pdf::{Embedded, Imprint, Pdf};
+use super::stated::{Stated, read_stated};
 use crate::campaign::AttachedFile;
 use crate::campaign::find::CAMPAIGN_FILE;
 use crate::error::{Error, Problem, Result};
-use crate::report::data::rating_file::SCHEMA;
+use crate::report::comparison::outputs::COMPARISON_JSON;
 use crate::report::files::copy_new;
+use crate::report::plan::outputs::PLAN_ENDING;
 use crate::report::{
-    LARGEST_TOTAL, MOST_ATTACHMENTS, RATING_ENDING, TakenNames, attached_names, is_plain,
-    result_names,
+    LARGEST_TOTAL, MOST_ATTACHMENTS, RATING_ENDING, TakenNames, attached_names, is_plain, placed,
 };
 
 /// What the PDF says of who made it, before the version.
 const MAKER: &str = "simmerline ";
-/// Relationship of results to the report.
+/// Relationship of results to the document.
 const DATA: &str = "Data";
 /// Largest attached result that is read, bytes.
 const LARGEST_RESULT: u64 = 256 << 20;
 
-/// What to do about a report whose attachments are not as simmerline attaches them.
-const CHANGED: &str = "this is not as simmerline wrote it: ask for the report again";
+/// What to do about a PDF whose attachments are not as simmerline attaches them.
+const CHANGED: &str = "this is not as simmerline wrote it: ask for the file again";
 
-/// A report with everything that it carries.
+/// A PDF of ours with everything that it carries.
 pub struct Evidence {
     pub pdf: Pdf,
     pub imprint: Imprint,
@@ -39,13 +39,12 @@ pub struct Evidence {
     pub folder: TempDir,
     /// By name.
     pub attachments: BTreeMap<String, Attached>,
-    /// Name of the campaign.
-    pub campaign: String,
     /// As stated in the attached results.
     pub stated: Stated,
     /// The attached results, as text.
-    pub rating: ResultText,
-    pub intervals: Option<ResultText>,
+    pub results: ResultText,
+    /// The results that are attached as a table, if there are any.
+    pub table: Option<ResultText>,
     /// The inputs as stated, with the name under which each is attached.
     pub inputs: Vec<Input>,
 }
@@ -63,8 +62,9 @@ pub struct ResultText {
     pub text: String,
 }
 
-/// An input of the report.
+/// An input of a campaign.
 pub struct Input {
+    pub campaign: String,
     /// As the campaign file calls it.
     pub file: String,
     pub attached_as: String,
@@ -74,34 +74,11 @@ pub struct Input {
     pub is_outside: bool,
 }
 
-/// Of `rating.json`, what the rest is understood by.
-#[derive(Deserialize)]
-pub struct Stated {
-    schema: String,
-    pub provenance: StatedProvenance,
-}
-
-/// Its part on where everything is from.
-#[derive(Deserialize)]
-pub struct StatedProvenance {
-    pub tool_version: String,
-    inputs: Vec<StatedInput>,
-}
-
-#[derive(Deserialize)]
-struct StatedInput {
-    file: String,
-    sha256: String,
-    /// Older versions did not state it.
-    #[serde(default)]
-    outside: bool,
-}
-
 impl Evidence {
-    /// Takes the attachments out of a report.
+    /// Takes the attachments out of a PDF.
     ///
     /// # Errors
-    /// [`Error::Input`] for what is no report of ours, carries no evidence, or carries it in a
+    /// [`Error::Input`] for what is no PDF of ours, carries no evidence, or carries it in a
     /// way that simmerline does not write; [`Error::Usage`] if there is no room to take it out.
     pub fn take_out(pdf: Pdf) -> Result<Self> {
         let imprint = pdf.imprint();
@@ -109,68 +86,121 @@ impl Evidence {
         let found = pdf.attachments()?;
         if found.is_empty() {
             return Err(input(pdf.problem("carries no evidence: nothing is attached to it").hint(
-                "ask for the full report, made without --no-attachments; or compare the SHA-256 of the logs at hand with those that it prints; comparisons and field sheets never carry any",
+                "ask for the full PDF, made without --no-attachments; or compare the SHA-256 of the logs at hand with those that it prints",
             )));
         }
         check_names(&pdf, &found)?;
-        let name = rating_name(&pdf, &found)?;
+        let name = results_name(&pdf, &found)?;
         let folder = temporary_folder()?;
         let attachments = unpack_all(&pdf, &found, folder.path())?;
-        let campaign = name
-            .strip_suffix(RATING_ENDING)
-            .unwrap_or_default()
-            .to_owned();
-        let results = result_names(&campaign);
-        let rating = read_result(&pdf, &attachments, &name)?;
-        let intervals = attachments
-            .contains_key(&results.intervals)
-            .then(|| read_result(&pdf, &attachments, &results.intervals));
-        let stated = read_stated(&pdf, &rating)?;
-        let inputs = named_inputs(&pdf, &stated, &campaign)?;
+        let results = read_result(&pdf, &attachments, &name)?;
+        let stated =
+            read_stated(&results).map_err(|what| input(of_attachment(&pdf, &name, what)))?;
+        let table = stated
+            .subject
+            .table()
+            .filter(|table| attachments.contains_key(table));
+        let table = table.map(|table| read_result(&pdf, &attachments, &table));
+        let inputs = named_inputs(&stated);
+        if inputs.len() > MOST_ATTACHMENTS {
+            let what = "states more inputs than a PDF can carry".to_owned();
+            return Err(input(of_attachment(&pdf, &name, what)));
+        }
         drop(found);
         Ok(Evidence {
             imprint,
             made_by,
             folder,
             attachments,
-            campaign,
+            results,
+            table: table.transpose()?,
             inputs,
-            rating,
-            intervals: intervals.transpose()?,
             stated,
             pdf,
         })
     }
 
-    /// Writes every attachment into a folder, under its name: all of them, or none.
+    /// The names of all that belongs to the document, in their order.
+    pub fn expected(&self) -> Vec<String> {
+        let inputs = self.inputs.iter().map(|input| input.attached_as.clone());
+        let results = [Some(self.results.name.clone()), self.stated.subject.table()];
+        let mut expected: Vec<String> = inputs.chain(results.into_iter().flatten()).collect();
+        expected.sort();
+        expected.dedup();
+        expected
+    }
+
+    /// Writes every attachment that belongs to the document into a folder, under its name: all
+    /// of them, or none. Says how many.
     ///
     /// # Errors
     /// [`Error::Usage`] if one is there already or cannot be written.
-    pub fn extract(&self, folder: &Path) -> Result<()> {
-        let files: Vec<(&str, &Path)> = self
-            .attachments
+    pub fn extract(&self, folder: &Path) -> Result<usize> {
+        let expected = self.expected();
+        let files: Vec<(&str, &Path)> = expected
             .iter()
-            .map(|(name, attached)| (name.as_str(), attached.path.as_path()))
+            .filter_map(|name| Some((name.as_str(), self.attachments.get(name)?.path.as_path())))
             .collect();
-        copy_new(folder, &files)
+        copy_new(folder, &files)?;
+        Ok(files.len())
     }
 
-    /// The logs and the photo, by the names that the campaign file gives them.
-    pub fn files(&self) -> BTreeMap<String, AttachedFile> {
-        let attached = |input: &Input| {
+    /// A campaign's file, and its logs and photo by the names that the file gives them.
+    pub fn files(&self, campaign: &str) -> (PathBuf, BTreeMap<String, AttachedFile>) {
+        let of_campaign = self
+            .inputs
+            .iter()
+            .filter(|input| input.campaign == campaign);
+        let attached = of_campaign.filter_map(|input| {
             let attached = self.attachments.get(&input.attached_as)?;
             let file = AttachedFile {
                 path: attached.path.clone(),
                 is_outside: input.is_outside,
             };
             Some((input.file.clone(), file))
+        });
+        let mut files: BTreeMap<String, AttachedFile> = attached.collect();
+        let missing = || {
+            self.folder
+                .path()
+                .join(placed(self.folder_of(campaign), CAMPAIGN_FILE))
         };
-        let inputs = self
-            .inputs
-            .iter()
-            .filter(|input| input.file != CAMPAIGN_FILE);
-        inputs.filter_map(attached).collect()
+        let of_campaign = files.remove(CAMPAIGN_FILE).map(|file| file.path);
+        (of_campaign.unwrap_or_else(missing), files)
     }
+
+    /// The folder of a campaign's inputs among the attachments, if they have one.
+    pub fn folder_of<'c>(&self, campaign: &'c str) -> Option<&'c str> {
+        self.stated.subject.has_folders().then_some(campaign)
+    }
+}
+
+/// The stated inputs, and under which names they are attached.
+fn named_inputs(stated: &Stated) -> Vec<Input> {
+    let subject = &stated.subject;
+    let table = subject.table();
+    let results: Vec<&str> = [Some(stated.results.as_str()), table.as_deref()]
+        .into_iter()
+        .flatten()
+        .collect();
+    let folder = |campaign: &str| subject.has_folders().then(|| campaign.to_owned());
+    let places = stated
+        .inputs
+        .iter()
+        .map(|input| placed(folder(&input.campaign).as_deref(), &input.file));
+    let names = attached_names(places, &results);
+    let named = stated
+        .inputs
+        .iter()
+        .zip(names)
+        .map(|(stated, attached_as)| Input {
+            campaign: stated.campaign.clone(),
+            file: stated.file.clone(),
+            attached_as,
+            sha256: stated.sha256.clone(),
+            is_outside: stated.is_outside,
+        });
+    named.collect()
 }
 
 /// The version of simmerline that a PDF says it was made by.
@@ -202,17 +232,23 @@ fn check_names(pdf: &Pdf, found: &[Embedded<'_>]) -> Result<()> {
 }
 
 /// The attachment that has all results.
-fn rating_name(pdf: &Pdf, found: &[Embedded<'_>]) -> Result<String> {
-    let is_rating = |one: &&Embedded<'_>| {
-        one.relationship == DATA && one.name.ends_with(RATING_ENDING) && !one.name.contains('/')
+fn results_name(pdf: &Pdf, found: &[Embedded<'_>]) -> Result<String> {
+    let is_results = |one: &&Embedded<'_>| {
+        let name = one.name.as_str();
+        let is_named = name == COMPARISON_JSON
+            || [RATING_ENDING, PLAN_ENDING]
+                .iter()
+                .any(|ending| name.ends_with(ending));
+        one.relationship == DATA && is_named && !name.contains('/')
     };
-    let mut ratings = found.iter().filter(is_rating);
-    match (ratings.next(), ratings.next()) {
+    let mut results = found.iter().filter(is_results);
+    match (results.next(), results.next()) {
         (Some(one), None) => Ok(one.name.clone()),
         (one, _) => {
             let count = if one.is_none() { "no" } else { "more than one" };
-            let what =
-                format!("is no report by simmerline: it carries {count} NAME{RATING_ENDING}");
+            let what = format!(
+                "is no report by simmerline: it carries {count} NAME{RATING_ENDING} or {COMPARISON_JSON} or NAME{PLAN_ENDING}"
+            );
             Err(input(pdf.problem(what).hint(CHANGED)))
         }
     }
@@ -271,46 +307,6 @@ fn read_result(
         name: name.to_owned(),
         text,
     })
-}
-
-fn read_stated(pdf: &Pdf, rating: &ResultText) -> Result<Stated> {
-    let stated: Stated = serde_json::from_str(&rating.text).map_err(|error| {
-        let what = format!("does not hold a report's results ({error})");
-        input(of_attachment(pdf, &rating.name, what))
-    })?;
-    if stated.schema == SCHEMA {
-        return Ok(stated);
-    }
-    let what = format!(
-        "has the schema \"{}\", expected \"{SCHEMA}\"",
-        stated.schema.escape_debug()
-    );
-    let problem = of_attachment(pdf, &rating.name, what);
-    Err(input(problem.hint(
-        "verify it with the version of simmerline that made it",
-    )))
-}
-
-/// The stated inputs, and under which names they are attached; the campaign file first.
-fn named_inputs(pdf: &Pdf, stated: &Stated, campaign: &str) -> Result<Vec<Input>> {
-    let inputs = &stated.provenance.inputs;
-    let is_led = inputs
-        .first()
-        .is_some_and(|first| first.file == CAMPAIGN_FILE);
-    if !is_led || inputs.len() > MOST_ATTACHMENTS {
-        let name = result_names(campaign).rating;
-        let what = format!("states no inputs, {CAMPAIGN_FILE} first, under provenance");
-        return Err(input(of_attachment(pdf, &name, what)));
-    }
-    let files = inputs.iter().map(|input| input.file.as_str());
-    let names = attached_names(files, &result_names(campaign));
-    let named = inputs.iter().zip(names).map(|(stated, attached_as)| Input {
-        file: stated.file.clone(),
-        attached_as,
-        sha256: stated.sha256.clone(),
-        is_outside: stated.outside,
-    });
-    Ok(named.collect())
 }
 
 /// A problem with an attachment; its name may hold anything.

@@ -4,6 +4,7 @@
 //! computes everything again and holds the results and the pages against it. What a
 //! campaign file names is read among the attachments and nowhere else.
 
+mod again;
 mod check;
 mod compare;
 mod evidence;
@@ -11,9 +12,12 @@ mod hold;
 mod keys;
 mod pages;
 mod pdf;
-mod recompute;
+mod results;
+mod stated;
 
-pub use check::{Check, Outcome, Verification};
+pub use again::assess_again;
+pub use check::{Check, Outcome, THIS_VERSION, Verdict, Verification};
 pub use evidence::Evidence;
-pub use hold::{verdict, verify};
+pub use hold::{verification_of, verify};
 pub use pdf::Pdf;
+pub use stated::Subject;

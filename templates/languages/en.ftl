@@ -37,6 +37,12 @@ attached-log = Log, byte for byte as it was read
 attached-photo = Photo of the cooker, as it stands in the report
 attached-rating = All results as data, in full precision
 attached-intervals = One row an interval, used and set aside
+attached-comparison = Comparison as data, in full precision
+attached-pairs = One row a pair of campaigns
+attached-plan = Plan of the day as data
+checkable = The data are inside this PDF. Anybody can check it: “simmerline verify FILE”, version { $version }, sets it again from them and says whether it is the file that was issued.
+checkable-from = The data are inside this PDF. Anybody can check it: “simmerline verify FILE”, version { $version } (from { $address }), sets it again from them and says whether it is the file that was issued.
+checkable-not = This PDF carries no data, so nobody can check it by itself. It prints the SHA-256 of every file that it rests on.
 
 # The rating: page one, conditions, runs, intervals, the line, tests of the dry vessel.
 #

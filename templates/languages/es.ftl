@@ -31,6 +31,12 @@ attached-log = Registro, byte por byte, tal como se leyó
 attached-photo = Foto de la cocina, tal como aparece en el informe
 attached-rating = Todos los resultados como datos, con toda su precisión
 attached-intervals = Una fila por intervalo, utilizados y descartados
+attached-comparison = Comparación como datos, con toda su precisión
+attached-pairs = Una fila por par de campañas
+attached-plan = Plan del día como datos
+checkable = Los datos están dentro de este PDF. Cualquiera puede comprobarlo: «simmerline verify ARCHIVO», versión { $version }, lo compone de nuevo a partir de ellos y dice si es el archivo emitido.
+checkable-from = Los datos están dentro de este PDF. Cualquiera puede comprobarlo: «simmerline verify ARCHIVO», versión { $version } (de { $address }), lo compone de nuevo a partir de ellos y dice si es el archivo emitido.
+checkable-not = Este PDF no lleva datos, así que nadie puede comprobarlo por sí solo. Imprime el SHA-256 de cada archivo en que se basa.
 
 # The rating: page one, conditions, runs, intervals, the line, tests of the dry vessel.
 #

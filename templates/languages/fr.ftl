@@ -43,6 +43,12 @@ attached-log = Journal, octet pour octet tel qu’il a été lu
 attached-photo = Photo du cuiseur, telle qu’elle figure dans le rapport
 attached-rating = Tous les résultats sous forme de données, en pleine précision
 attached-intervals = Une ligne par intervalle, retenu ou écarté
+attached-comparison = Comparaison sous forme de données, en pleine précision
+attached-pairs = Une ligne par paire de campagnes
+attached-plan = Plan de la journée sous forme de données
+checkable = Les données sont dans ce PDF. Chacun peut le vérifier : « simmerline verify FICHIER », version { $version }, le recompose à partir d’elles et dit si c’est le fichier émis.
+checkable-from = Les données sont dans ce PDF. Chacun peut le vérifier : « simmerline verify FICHIER », version { $version } (depuis { $address }), le recompose à partir d’elles et dit si c’est le fichier émis.
+checkable-not = Ce PDF ne contient pas de données ; personne ne peut donc le vérifier seul. Il imprime le SHA-256 de chaque fichier sur lequel il repose.
 
 # The rating: page one, conditions, runs, intervals, the line, tests of the dry vessel.
 #

@@ -34,6 +34,12 @@ attached-log = Arquivo de leituras, byte por byte, tal como foi lido
 attached-photo = Foto do fogão, tal como está no relatório
 attached-rating = Todos os resultados como dados, com a precisão completa
 attached-intervals = Uma linha por intervalo, usados e descartados
+attached-comparison = Comparação como dados, com a precisão completa
+attached-pairs = Uma linha por par de campanhas
+attached-plan = Plano do dia como dados
+checkable = Os dados estão dentro deste PDF. Qualquer pessoa pode verificá-lo: “simmerline verify ARQUIVO”, versão { $version }, compõe-no de novo a partir deles e diz se é o arquivo emitido.
+checkable-from = Os dados estão dentro deste PDF. Qualquer pessoa pode verificá-lo: “simmerline verify ARQUIVO”, versão { $version } (de { $address }), compõe-no de novo a partir deles e diz se é o arquivo emitido.
+checkable-not = Este PDF não leva dados, portanto ninguém pode verificá-lo por si só. Ele imprime o SHA-256 de cada arquivo em que se baseia.
 
 # The rating: page one, conditions, runs, intervals, the line, tests of the dry vessel.
 #

@@ -30,6 +30,12 @@ attached-log = Rekodi, baiti kwa baiti kama ilivyosomwa
 attached-photo = Picha ya jiko, kama ilivyo katika ripoti
 attached-rating = Matokeo yote kama data, kwa usahihi kamili
 attached-intervals = Safumlalo moja kwa kila kipindi, vilivyotumika na vilivyowekwa kando
+attached-comparison = Ulinganisho kama data, kwa usahihi kamili
+attached-pairs = Safumlalo moja kwa kila jozi ya kampeni
+attached-plan = Mpango wa siku kama data
+checkable = Data zimo ndani ya PDF hii. Mtu yeyote anaweza kuihakiki: “simmerline verify FAILI”, toleo { $version }, huiunda upya kutokana nazo na kusema kama ndiyo faili iliyotolewa.
+checkable-from = Data zimo ndani ya PDF hii. Mtu yeyote anaweza kuihakiki: “simmerline verify FAILI”, toleo { $version } (kutoka { $address }), huiunda upya kutokana nazo na kusema kama ndiyo faili iliyotolewa.
+checkable-not = PDF hii haina data, kwa hiyo hakuna anayeweza kuihakiki peke yake. Inachapisha SHA-256 ya kila faili inayotegemewa.
 
 # The rating: page one, conditions, runs, intervals, the line, tests of the dry vessel.
 #

@@ -2,9 +2,11 @@
 //! listed as ignored; `.ci/run` installs all of them.
 //!
 //! qpdf, poppler-utils and Chromium are Debian's packages of these names; `frictionless` is
-//! the reference library of Frictionless Data, from PyPI.
+//! the reference library of Frictionless Data, from PyPI; so are pymupdf, pypdfium2, pikepdf and
+//! pypdf, which read, save and change PDFs in `readers/readers.py`.
 
 mod browser;
+mod readers;
 
 #[path = "../kit"]
 mod kit {
@@ -41,6 +43,12 @@ fn main() -> ExitCode {
         }
     }
     let is_python_there = Path::new(PYTHON).is_file();
+    let are_readers_there = is_python_there && is_there("pdftoppm") && readers::are_there();
+    for (name, check) in READERS {
+        let made = Arc::clone(&made);
+        let trial = Trial::test(name, move || check(&made));
+        trials.push(trial.with_ignored_flag(!are_readers_there));
+    }
     let trial = Trial::test("frictionless_accepts_the_data_package", move || {
         tables(&made)
     });
@@ -57,6 +65,15 @@ const CHECKS: [(&str, Check); 4] = [
     ("pdfinfo", pdfinfo),
     ("pdfdetach", pdfdetach),
     ("chromium", browser::chromium),
+];
+
+/// Checks that need readers of PDF.
+const READERS: [(&str, fn(&Made) -> Result<(), Failed>); 2] = [
+    (
+        "a_report_saved_again_has_the_same_content",
+        readers::saved_again,
+    ),
+    ("no_change_that_a_reader_shows_passes", readers::changed),
 ];
 
 /// The outputs of all samples.

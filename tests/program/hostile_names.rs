@@ -69,6 +69,8 @@ fn arguments_are_shown_escaped() {
         &["compare", "mallee", "mallee", "--baseline", HOSTILE, &flag],
         &["verify", HOSTILE],
         &["verify", "mallee", HOSTILE],
+        &["verify", "--format", "json", HOSTILE],
+        &["verify", "--format", HOSTILE, "mallee"],
         &["plan", HOSTILE],
         &["plan", "mallee", "--date", HOSTILE],
         &["plan", "mallee", "--paper", HOSTILE],
@@ -306,6 +308,13 @@ fn logs_and_their_names_are_shown_escaped() {
             screen(
                 &bench,
                 &["verify", "reports/mallee.pdf", "--extract", "taken"],
+            );
+            let sheet = "reports/mallee.2026-03-18.field-sheet.pdf";
+            let documents = ["reports/mallee.pdf", "reports/comparison.pdf", sheet];
+            screen(&bench, &[&["verify"][..], &documents].concat());
+            screen(
+                &bench,
+                &[&["verify", "--format", "json"][..], &documents].concat(),
             );
         }
     }

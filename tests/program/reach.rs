@@ -182,7 +182,10 @@ fn what_is_allowed_is_read_named_as_outside_and_verified() {
             let text = bench.pdf_text("reports/comparison.pdf");
             assert!(text.contains(",fromoutside"), "{way}");
             fs::remove_dir_all(bench.path("secret")).unwrap();
-            bench.run(&["verify", "reports/mallee.pdf"]).exits(0);
+            let sheet = "reports/mallee.2026-03-18.field-sheet.pdf";
+            let documents = ["reports/mallee.pdf", "reports/comparison.pdf", sheet];
+            let ended = Ended::of(bench.command(&["verify"]).args(documents));
+            assert_eq!(ended.exits(0).err, "", "{way}");
         }
     }
 }

@@ -11,7 +11,7 @@ use simmerline::campaign::wishes::Paper;
 use simmerline::hash::sha256_hex;
 use simmerline::language::{LANGUAGES, UnitSystem, Words};
 use simmerline::report::{Edition, outputs};
-use simmerline::verify::{Outcome, verdict};
+use simmerline::verify::{Outcome, Verdict};
 use tempfile::TempDir;
 
 use crate::bench::*;
@@ -23,7 +23,17 @@ fn every_sample_agrees_and_carries_all_its_inputs() {
     for name in sample_names() {
         let pdf = sample(&name);
         let verification = verified(&pdf);
-        assert!(verification.agrees(), "{name}: {}", said(&verification));
+        assert_eq!(
+            verification.verdict,
+            Verdict::Issued,
+            "{name}: {}",
+            said(&verification)
+        );
+        assert!(
+            verification.of(Outcome::Differs).is_empty(),
+            "{}",
+            said(&verification)
+        );
         assert!(
             verification.of(Outcome::NotCompared).is_empty(),
             "{}",
@@ -45,7 +55,8 @@ fn every_sample_agrees_and_carries_all_its_inputs() {
                 "intervals",
                 "results",
                 "headline",
-                "pages"
+                "pages",
+                "document"
             ]
         );
         let document = Document::load_mem(&pdf).unwrap();
@@ -121,11 +132,12 @@ fn a_report_agrees_in_every_language_on_either_paper_in_either_unit_system() {
         };
         let made = outputs(&assessment, &edition).unwrap();
         let verification = verified(&made[0].bytes);
-        assert!(
-            verification.agrees(),
-            "{}: {}",
-            language.code,
-            said(&verification)
+        let said = said(&verification);
+        assert_eq!(
+            verification.verdict,
+            Verdict::Issued,
+            "{}: {said}",
+            language.code
         );
     }
 }
@@ -137,16 +149,32 @@ fn a_report_in_units_of_the_us_agrees() {
     let wished = "[report]\nunits = \"us\"\npaper = \"us-letter\"";
     replace(folder.path(), "campaign.toml", "[report]", wished);
     let verification = verified(&report_on(folder.path()));
-    assert!(verification.agrees(), "{}", said(&verification));
+    assert_eq!(
+        verification.verdict,
+        Verdict::Issued,
+        "{}",
+        said(&verification)
+    );
 }
 
 #[test]
-fn a_report_that_another_program_saved_again_agrees() {
+fn a_report_that_another_program_saved_again_has_a_verdict_of_its_own() {
     let pdf = sample("box");
-    let saved = changed(&pdf, |_| ());
+    let saved = changed(&pdf, |document| {
+        let information = information(document);
+        information.set("Producer", Object::string_literal("A viewer"));
+    });
     assert_ne!(saved, pdf);
     let verification = verified(&saved);
-    assert!(verification.agrees(), "{}", said(&verification));
+    assert_eq!(
+        verification.verdict,
+        Verdict::SameContent,
+        "{}",
+        said(&verification)
+    );
+    let sentence = verification.sentence();
+    assert!(sentence.contains("Saved again by another program (it says \"A viewer\")"));
+    assert!(sentence.contains("not the one that was issued"));
 }
 
 #[test]
@@ -162,19 +190,18 @@ fn a_report_by_another_version_is_compared_as_far_as_that_goes() {
         // A key that this version does not know, and one that it has since got.
         replace_in(document, name, "\"ps50_w\"", "\"of_old\": 1, \"ps50_w\"");
         replace_in(document, name, "\"covariance_w2_per_k\"", "\"covariance\"");
-        let information = document
-            .trailer
-            .get(b"Info")
-            .unwrap()
-            .as_reference()
-            .unwrap();
-        let information = document.get_dictionary_mut(information).unwrap();
-        information.set("Creator", Object::string_literal("simmerline 0.0.7"));
+        information(document).set("Creator", Object::string_literal("simmerline 0.0.7"));
     });
     let verification = verified(&pdf);
-    assert!(verification.agrees(), "{}", said(&verification));
+    let other = Verdict::OtherVersion("0.0.7".to_owned());
+    assert_eq!(verification.verdict, other, "{}", said(&verification));
     assert_eq!(verification.of(Outcome::NotCompared), ["pages"]);
-    assert!(verdict(&verification).contains("not compared: pages"));
+    let sentence = verification.sentence();
+    assert!(
+        sentence.contains("verify it with simmerline 0.0.7"),
+        "{sentence}"
+    );
+    assert!(!sentence.contains("agrees"), "{sentence}");
     assert!(said(&verification).contains("made by simmerline 0.0.7"));
     // A number is compared all the same, and a key of old has to be there.
     for (from, to) in [
@@ -205,7 +232,10 @@ fn what_is_extracted_gives_the_same_report() {
         printed.contains("agrees   intervals    93 of 93"),
         "{printed}"
     );
-    assert!(printed.contains("The report agrees"), "{printed}");
+    assert!(
+        printed.contains("The report is the file that was issued"),
+        "{printed}"
+    );
     assert!(printed.contains("8 attachments written into "), "{printed}");
     let again = report_on(&out);
     assert!(again == sample("box"), "byte for byte");

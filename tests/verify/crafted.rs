@@ -74,7 +74,7 @@ fn a_log_that_is_not_attached_is_not_read() {
         let not_there = format!("the log \"{}\" is not there", name.escape_debug());
         differs(
             &pdf,
-            &["attachments", "hashes", "rating"],
+            &["attachments", "hashes", "results"],
             &[
                 &not_there,
                 "it is not attached",
@@ -96,7 +96,7 @@ fn a_weather_log_that_is_not_attached_is_not_read() {
     });
     differs(
         &pdf,
-        &["hashes", "rating"],
+        &["hashes", "results"],
         &["[[run]] 1, weather: the log ", "it is not attached"],
     );
 }
@@ -107,7 +107,7 @@ fn a_photo_that_is_not_attached_is_not_read() {
     let beside = format!("../{}", bait.name());
     for name in [&bait.0.display().to_string(), &beside, "/etc/passwd"] {
         let pdf = naming("box", "cooker.png", name);
-        let subjects = ["attachments", "hashes", "rating"];
+        let subjects = ["attachments", "hashes", "results"];
         differs(
             &pdf,
             &subjects,
@@ -131,7 +131,7 @@ fn a_photo_that_would_fill_the_memory() {
     });
     differs(
         &pdf,
-        &["hashes", "rating"],
+        &["hashes", "results"],
         &["photo: \"cooker.png\" is larger than 30000 pixels a side"],
     );
 }
@@ -142,6 +142,6 @@ fn a_campaign_file_that_is_none() {
         let pdf = changed(&sample("open-dish"), |document| {
             attach_instead(document, CAMPAIGN, text.as_bytes());
         });
-        differs(&pdf, &["hashes", "rating"], &[what]);
+        differs(&pdf, &["hashes", "results"], &[what]);
     }
 }

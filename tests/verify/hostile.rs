@@ -8,6 +8,7 @@ use lopdf::encryption::Permissions;
 use lopdf::{
     Dictionary, Document, EncryptionState, EncryptionVersion, Object, SaveOptions, dictionary,
 };
+use simmerline::verify::Verdict;
 use tempfile::TempDir;
 
 use crate::ALLOCATOR;
@@ -60,13 +61,7 @@ fn what_is_no_pdf() {
 fn a_pdf_of_another_program() {
     let foreign = |creator: Option<&str>| {
         open_dish(|document| {
-            let id = document
-                .trailer
-                .get(b"Info")
-                .unwrap()
-                .as_reference()
-                .unwrap();
-            let information = document.get_dictionary_mut(id).unwrap();
+            let information = information(document);
             information.remove(b"Creator");
             if let Some(creator) = creator {
                 information.set("Creator", Object::string_literal(creator));
@@ -79,23 +74,7 @@ fn a_pdf_of_another_program() {
 }
 
 #[test]
-fn a_comparison_and_a_report_without_results() {
-    let out = TempDir::new().unwrap();
-    cargo_bin_cmd!("simmerline")
-        .args([
-            "compare",
-            "sample-runs/open-dish",
-            "sample-runs/open-dish-skirt",
-            "--quiet",
-            "--out",
-        ])
-        .arg(out.path())
-        .assert()
-        .success();
-    refused(
-        &fs::read(out.path().join("comparison.pdf")).unwrap(),
-        "carries no evidence",
-    );
+fn a_report_without_results() {
     let renamed = |kind: &'static str, name: &'static str| {
         open_dish(|document| {
             let id = specification(document, "open-dish.rating.json");
@@ -192,7 +171,13 @@ fn a_file_whose_objects_are_packed() {
         .build();
     let mut pdf = Vec::new();
     document.save_with_options(&mut pdf, options).unwrap();
-    refused(&pdf, "packed its objects");
+    let verification = verified(&pdf);
+    assert_eq!(
+        verification.verdict,
+        Verdict::SameContent,
+        "{}",
+        said(&verification)
+    );
 }
 
 fn renamed(name: &[u8]) -> Vec<u8> {
@@ -322,11 +307,11 @@ fn an_attachment_that_is_none() {
     refused(&two, what);
 }
 
-/// Zeros that take a thousandth of the room.
+/// Blanks that take a thousandth of the room.
 fn bomb(bytes: usize) -> Vec<u8> {
     use std::io::Write;
     let mut packed = flate2::write::ZlibEncoder::new(Vec::new(), flate2::Compression::best());
-    let block = vec![b'0'; 1 << 20];
+    let block = vec![b' '; 1 << 20];
     for _ in 0..bytes >> 20 {
         packed.write_all(&block).unwrap();
     }
@@ -350,7 +335,7 @@ fn streams_that_unpack_to_a_gigabyte_or_say_that_they_do() {
         let page = document.page_iter().nth(1).unwrap();
         armed(document.get_page_contents(page)[0], document);
     });
-    let subjects = ["hashes", "headline", "pages"];
+    let subjects = ["hashes", "pages"];
     differs(&page, &subjects, &["page 2: unpacks to far more"]);
     // One that is shown on every page, and unpacks to a little less than one may.
     let often = open_dish(|document| {
@@ -421,11 +406,7 @@ fn objects_that_lead_in_circles_or_without_end() {
         let page = document.page_iter().next().unwrap();
         document.get_dictionary_mut(page).unwrap().set("Loop", id);
     });
-    differs(
-        &chain,
-        &["hashes", "headline", "pages"],
-        &["page 1: is damaged"],
-    );
+    differs(&chain, &["hashes", "pages"], &["page 1: is damaged"]);
 }
 
 #[test]
@@ -443,7 +424,7 @@ fn bytes_that_flipped() {
         }
         // It must not panic, and what it says must be an error of the input.
         if let Err(error) = take_out(&spoiled) {
-            assert_eq!(error.exit_code(), 3, "{error}");
+            assert!(matches!(error.exit_code(), 3 | 6), "{error}");
         }
     }
 }

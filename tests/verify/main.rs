@@ -11,8 +11,11 @@ mod agrees;
 mod bench;
 mod changed;
 mod crafted;
+mod forged;
 mod hostile;
 mod named_elsewhere;
+mod other_documents;
+mod two_readings;
 mod unseen;
 
 use peak_alloc::PeakAlloc;

@@ -75,5 +75,9 @@ fn the_words_for_who_cannot_see_a_figure() {
         let figure = dictionaries.find(|one| one.has(b"Alt")).unwrap();
         figure.set("Alt", Object::string_literal("164 W, all is well"));
     });
-    differs(&pdf, &["pages"], &["an alternative text of a figure"]);
+    differs(
+        &pdf,
+        &["document"],
+        &["what a screen reader says is not as issued"],
+    );
 }

@@ -6,14 +6,20 @@ use super::figures::compared_lines::draw_lines;
 use super::words::report::build;
 use crate::comparison::Comparison;
 use crate::error::Result;
+use crate::language::Words;
 use crate::report::Edition;
 use crate::report::assets::Asset;
+use crate::report::attachments::{Enclosed, Enclosure, Origin, Part, enclose};
 use crate::report::document::{self, COMPARISON};
 use crate::report::files::Output;
 use crate::report::outputs::refuse_missing_characters;
 
 /// Name of every file of a comparison, before its ending.
 pub const NAME: &str = "comparison";
+
+/// Names of the data that the PDF carries.
+pub const COMPARISON_JSON: &str = "comparison.json";
+pub const COMPARISON_CSV: &str = "comparison.csv";
 
 /// Every output.
 ///
@@ -32,6 +38,14 @@ pub fn outputs(comparison: &Comparison, edition: &Edition) -> Result<Vec<Output>
         name: report.figure.file.clone(),
         bytes: draw_lines(comparison, &edition.words)?.into_bytes(),
     };
+    let json = ComparisonFile::new(comparison).to_text()?;
+    let csv = comparison_csv(comparison)?;
+    let (mut assets, mut attachments) = (vec![lines], Vec::new());
+    if edition.has_attachments {
+        let enclosed = enclosed(comparison, &edition.words, &json, &csv)?;
+        assets.extend(enclosed.assets);
+        attachments = enclosed.attachments;
+    }
     let output = |ending: &str, bytes: Vec<u8>| Output {
         name: format!("{NAME}.{ending}"),
         bytes,
@@ -39,12 +53,29 @@ pub fn outputs(comparison: &Comparison, edition: &Edition) -> Result<Vec<Output>
     Ok(vec![
         output(
             "pdf",
-            document::typeset(COMPARISON, &report, vec![lines], &[], edition.issued)?,
+            document::typeset(COMPARISON, &report, assets, &attachments, edition.issued)?,
         ),
-        output(
-            "json",
-            ComparisonFile::new(comparison).to_text()?.into_bytes(),
-        ),
-        output("csv", comparison_csv(comparison)?.into_bytes()),
+        output("json", json.into_bytes()),
+        output("csv", csv.into_bytes()),
     ])
+}
+
+/// The evidence: of each campaign all inputs, in a folder of its name, and the comparison as
+/// data.
+fn enclosed(comparison: &Comparison, words: &Words, json: &str, csv: &str) -> Result<Enclosed> {
+    let origins: Vec<Origin> = comparison
+        .campaigns
+        .iter()
+        .map(|one| Origin {
+            campaign: &one.tested.campaign,
+            inputs: one.tested.inputs(),
+            folder: Some(&one.tested.campaign.name),
+        })
+        .collect();
+    let results = [
+        (Part::Comparison, COMPARISON_JSON, json),
+        (Part::Pairs, COMPARISON_CSV, csv),
+    ];
+    let results = results.map(|(part, name, text)| Enclosure { part, name, text });
+    enclose(&origins, &results, words)
 }

@@ -52,6 +52,19 @@ pub fn made_with(edition: &Edition, practice: impl Into<Phrase>) -> Vec<Row> {
     ]
 }
 
+/// Where this version can be got, as the package states it; empty where it does not.
+const ADDRESS: &str = env!("CARGO_PKG_REPOSITORY");
+
+/// Whether the PDF carries its data, and how anybody checks it.
+pub fn checkable(edition: &Edition) -> Message {
+    let version = env!("CARGO_PKG_VERSION");
+    match (edition.has_attachments, ADDRESS.is_empty()) {
+        (false, _) => message!("checkable-not"),
+        (true, true) => message!("checkable", version = version),
+        (true, false) => message!("checkable-from", version = version, address = ADDRESS),
+    }
+}
+
 /// Puts the section on provenance into words.
 pub fn provenance(assessment: &Assessment, edition: &Edition) -> ProvenancePart {
     let campaign = &assessment.tested.campaign;

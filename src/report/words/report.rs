@@ -5,7 +5,7 @@ use serde::Serialize;
 use super::cautions::{CautionPart, cautions};
 use super::cooking::{CookingPart, cooking};
 use super::headline::{Headline, headline};
-use super::provenance::{ProvenancePart, provenance};
+use super::provenance::{ProvenancePart, checkable, provenance};
 use super::tested::{Tested, tested};
 use crate::language::{Message, Phrase, Words};
 use crate::message;
@@ -41,6 +41,8 @@ pub struct Report {
     /// Headings of the sections, in their order.
     pub sections: Vec<Heading>,
     pub headline: Headline,
+    /// Whether the PDF carries its data, and how anybody checks it.
+    pub checkable: String,
     pub tested: Tested,
     pub conditions: Conditions,
     pub runs: Vec<RunPart>,
@@ -73,6 +75,7 @@ pub fn build(assessment: &Assessment, edition: &Edition) -> Report {
         author: campaign.tester.clone().unwrap_or_default(),
         sections: sections.headings(words),
         headline: headline(assessment, &sections, words),
+        checkable: words.say(checkable(edition)),
         tested: tested(assessment, &sections, edition),
         conditions: conditions(assessment, words),
         runs: run_parts(assessment, words),

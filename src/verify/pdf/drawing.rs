@@ -1,11 +1,11 @@
 //! What is on a page: its words, and a digest of everything that is drawn.
 
-use std::collections::{BTreeMap, BTreeSet, HashMap};
+use std::collections::{BTreeSet, HashMap};
 
 use lopdf::{Dictionary, Document, Object, ObjectId, Stream};
 use sha2::{Digest, Sha256};
 
-use super::text::{Characters, shown_text};
+use super::content::{Characters, instructions};
 use super::unpack::{Fault, Packing, packing, unpack};
 
 /// So much one part of a page, and all pages together, may unpack to, bytes.
@@ -14,11 +14,16 @@ const LARGEST_PAGES: u64 = 256 << 20;
 /// Deepest nesting of objects.
 const DEEPEST: usize = 64;
 
-/// A page: what it says, without white space, and a digest of all that is drawn on it.
+/// A page.
 #[derive(Debug, PartialEq, Eq)]
 pub struct Page {
+    /// What it says, without white space.
     pub text: String,
+    /// A digest of all that is drawn on it.
     pub drawing: [u8; 32],
+    /// The same, with words in the place of glyphs: fonts hold the letters of all pages, so
+    /// that other words on one of them change how every page is drawn.
+    pub strokes: [u8; 32],
 }
 
 /// Reading pages; what several of them share is read once.
@@ -27,6 +32,8 @@ pub struct Reading<'d> {
     /// Bytes that may yet be unpacked.
     left: u64,
     digests: HashMap<ObjectId, [u8; 32]>,
+    /// Figures and pictures, with words in the place of glyphs.
+    drawn: HashMap<ObjectId, [u8; 32]>,
     characters: HashMap<ObjectId, Characters>,
     underway: BTreeSet<ObjectId>,
 }
@@ -55,6 +62,7 @@ impl<'d> Reading<'d> {
             document,
             left: LARGEST_PAGES,
             digests: HashMap::new(),
+            drawn: HashMap::new(),
             characters: HashMap::new(),
             underway: BTreeSet::new(),
         }
@@ -67,10 +75,10 @@ impl<'d> Reading<'d> {
     pub fn page(&mut self, id: ObjectId) -> Result<Page, Fault> {
         let document = self.document;
         let page = document.get_dictionary(id).map_err(|_| Fault::Damaged)?;
-        let mut instructions = Vec::new();
+        let mut content = Vec::new();
         for part in document.get_page_contents(id) {
-            instructions.extend(self.unpacked_object(part)?);
-            instructions.push(b'\n');
+            content.extend(self.unpacked_object(part)?);
+            content.push(b'\n');
         }
         let mut hasher = Sha256::new();
         self.dictionary(page, &mut hasher, DEEPEST)?;
@@ -80,14 +88,101 @@ impl<'d> Reading<'d> {
                 self.object(object, &mut hasher, DEEPEST)?;
             }
         }
-        let maps = self.read_fonts(id)?;
-        let fonts = maps
-            .into_iter()
-            .map(|(name, map)| (name, &self.characters[&map]));
+        let drawing = hasher.finalize().into();
+        let mut strokes = Sha256::new();
+        self.entries(page, &[b"Contents", b"Resources"], &mut strokes, DEEPEST)?;
+        let resources = match page.get(b"Resources") {
+            Ok(resources) => Some(resources),
+            Err(_) => self.inherited(page, b"Resources"),
+        };
+        let text = self.strokes(&content, resources, &mut strokes, DEEPEST)?;
         Ok(Page {
-            text: shown_text(&instructions, &fonts.collect()),
-            drawing: hasher.finalize().into(),
+            text,
+            drawing,
+            strokes: strokes.finalize().into(),
         })
+    }
+
+    /// Feeds what instructions draw into a digest, with words in the place of glyphs; gives
+    /// the words.
+    fn strokes(
+        &mut self,
+        content: &[u8],
+        resources: Option<&'d Object>,
+        hasher: &mut Sha256,
+        depth: usize,
+    ) -> Result<String, Fault> {
+        let depth = depth.checked_sub(1).ok_or(Fault::Damaged)?;
+        let document = self.document;
+        let resources = resources.and_then(|found| document.dereference(found).ok());
+        let resources = resources.and_then(|(_, found)| found.as_dict().ok());
+        let of_kind = |kind: &[u8]| {
+            let found = resources?.get_deref(kind, document).ok()?;
+            found.as_dict().ok()
+        };
+        let (fonts, drawn) = (of_kind(b"Font"), of_kind(b"XObject"));
+        if let Some(resources) = resources {
+            self.entries(resources, &[b"Font", b"XObject"], hasher, depth)?;
+        }
+        let (mut text, mut font) = (String::new(), None);
+        instructions(content, |operator, operands| {
+            feed(hasher, b'o', operator);
+            match (operator, operands) {
+                (b"Tf", [Object::Name(name), size]) => {
+                    let dictionary = fonts.and_then(|fonts| fonts.get_deref(name, document).ok());
+                    let dictionary = dictionary.and_then(|found| found.as_dict().ok());
+                    font = dictionary
+                        .map(|found| self.map_of(found))
+                        .transpose()?
+                        .flatten();
+                    let family = dictionary.map_or(&b""[..], family);
+                    feed(hasher, b'f', family);
+                    feed_value(hasher, size);
+                }
+                (b"Do", [Object::Name(name)]) => {
+                    let object = drawn.and_then(|drawn| drawn.get(name).ok());
+                    match object.map(Object::as_reference) {
+                        Some(Ok(id)) => hasher.update(self.drawn(id, depth)?),
+                        _ => return Err(Fault::Damaged),
+                    }
+                }
+                (b"Tj" | b"TJ" | b"'" | b"\"", _) => {
+                    let map = font.and_then(|id| self.characters.get(&id));
+                    for operand in operands {
+                        show(operand, map, hasher, &mut text);
+                    }
+                }
+                _ => operands
+                    .iter()
+                    .for_each(|operand| feed_value(hasher, operand)),
+            }
+            Ok(())
+        })?;
+        Ok(text)
+    }
+
+    /// A digest of what a page draws by its name: a figure or a picture.
+    fn drawn(&mut self, id: ObjectId, depth: usize) -> Result<[u8; 32], Fault> {
+        if let Some(digest) = self.drawn.get(&id) {
+            return Ok(*digest);
+        }
+        let object = self.document.get_object(id).map_err(|_| Fault::Damaged)?;
+        let stream = object.as_stream().map_err(|_| Fault::Damaged)?;
+        let mut hasher = Sha256::new();
+        let kind = stream.dict.get(b"Subtype").and_then(Object::as_name);
+        let is_form = kind.is_ok_and(|kind| kind == b"Form");
+        if !is_form {
+            self.object(object, &mut hasher, depth)?;
+        } else if self.underway.insert(id) {
+            self.entries(&stream.dict, &[b"Resources"], &mut hasher, depth)?;
+            let content = self.unpacked(stream)?;
+            let resources = stream.dict.get(b"Resources").ok();
+            self.strokes(&content, resources, &mut hasher, depth)?;
+            self.underway.remove(&id);
+        }
+        let digest = hasher.finalize().into();
+        self.drawn.insert(id, digest);
+        Ok(digest)
     }
 
     /// What a page takes from the nodes above it.
@@ -112,21 +207,16 @@ impl<'d> Reading<'d> {
         Ok(bytes)
     }
 
-    /// The page's fonts by name, each with the map of its characters, which is read.
-    fn read_fonts(&mut self, page: ObjectId) -> Result<BTreeMap<Vec<u8>, ObjectId>, Fault> {
-        let fonts = self.document.get_page_fonts(page);
-        let mut maps = BTreeMap::new();
-        for (name, font) in fonts.map_err(|_| Fault::Damaged)? {
-            let Ok(map) = font.get(b"ToUnicode").and_then(Object::as_reference) else {
-                continue;
-            };
-            if !self.characters.contains_key(&map) {
-                let characters = Characters::parse(&self.unpacked_object(map)?);
-                self.characters.insert(map, characters);
-            }
-            maps.insert(name, map);
+    /// The map of a font's characters, by its object; it is read once.
+    fn map_of(&mut self, font: &Dictionary) -> Result<Option<ObjectId>, Fault> {
+        let Ok(id) = font.get(b"ToUnicode").and_then(Object::as_reference) else {
+            return Ok(None);
+        };
+        if !self.characters.contains_key(&id) {
+            let characters = Characters::parse(&self.unpacked_object(id)?)?;
+            self.characters.insert(id, characters);
         }
-        Ok(maps)
+        Ok(Some(id))
     }
 
     /// Feeds an object into a digest, with all that it leads to.
@@ -177,8 +267,20 @@ impl<'d> Reading<'d> {
         hasher: &mut Sha256,
         depth: usize,
     ) -> Result<(), Fault> {
+        self.entries(dictionary, &[], hasher, depth)
+    }
+
+    /// Feeds the entries of a dictionary, but for those that are left out.
+    fn entries(
+        &mut self,
+        dictionary: &'d Dictionary,
+        left_out: &[&[u8]],
+        hasher: &mut Sha256,
+        depth: usize,
+    ) -> Result<(), Fault> {
         let mut entries: Vec<(&Vec<u8>, &Object)> = dictionary.iter().collect();
-        entries.retain(|(key, _)| !LEADING_AWAY.contains(&key.as_slice()));
+        let counts = |key: &[u8]| !LEADING_AWAY.contains(&key) && !left_out.contains(&key);
+        entries.retain(|(key, _)| counts(key));
         entries.sort_by_key(|(key, _)| *key);
         for (key, value) in entries {
             feed(hasher, b'k', key);
@@ -210,6 +312,42 @@ impl<'d> Reading<'d> {
         let digest = hasher.finalize().into();
         self.digests.insert(id, digest);
         Ok(digest)
+    }
+}
+
+/// Feeds shown text: its characters, and what moves them.
+fn show(operand: &Object, map: Option<&Characters>, hasher: &mut Sha256, text: &mut String) {
+    match operand {
+        Object::Array(items) => items.iter().for_each(|item| show(item, map, hasher, text)),
+        Object::String(codes, _) => {
+            let shown =
+                map.map_or_else(|| Characters::default().text(codes), |map| map.text(codes));
+            feed(hasher, b't', shown.as_bytes());
+            text.push_str(&shown);
+        }
+        other => feed_value(hasher, other),
+    }
+}
+
+/// A font's family, without the letters that tell its excerpts apart.
+///
+/// # Source
+/// ISO 32000-1:2008, 9.6.4: six letters and a plus sign.
+fn family(font: &Dictionary) -> &[u8] {
+    let name = font.get(b"BaseFont").and_then(Object::as_name);
+    let name = name.unwrap_or_default();
+    match name.get(6) {
+        Some(b'+') => &name[7..],
+        _ => name,
+    }
+}
+
+/// Feeds a value of a content stream, in which nothing is referred to.
+fn feed_value(hasher: &mut Sha256, value: &Object) {
+    match value {
+        Object::Integer(number) => hasher.update((*number as f32).to_be_bytes()),
+        Object::Real(number) => hasher.update(number.to_be_bytes()),
+        other => feed(hasher, b'v', format!("{other:?}").as_bytes()),
     }
 }
 

@@ -6,13 +6,16 @@ use std::io::Write;
 use std::path::{Path, PathBuf};
 
 use jiff::Timestamp;
-use lopdf::xref::XrefEntry;
-use lopdf::{Dictionary, Document, LoadOptions, Object, ObjectId, Stream};
+use lopdf::{Dictionary, Document, Object, ObjectId, Stream};
 
 use super::drawing::{Page, Reading};
+use super::same::{Difference, differences};
+use super::tree::{fault_of_tree, page_ids};
 use super::unpack::{Unpacked, unpack};
+use super::whole::{Unreadable, read_whole};
 use crate::campaign::wishes::Paper;
 use crate::error::{Error, Problem, Result};
+use crate::hash::sha256_hex;
 use crate::logs::source::most_unpacked;
 use crate::report::MOST_ATTACHMENTS;
 
@@ -20,8 +23,6 @@ use crate::report::MOST_ATTACHMENTS;
 const LARGEST_FILE: u64 = 4 << 30;
 /// A PDF of ours begins with this.
 const SIGNATURE: &[u8] = b"%PDF-";
-/// So much a table of objects may unpack to, bytes; reports have none that is packed.
-const LARGEST_TABLE: usize = 1 << 20;
 /// More pages than any report has.
 const MOST_PAGES: usize = 20_000;
 /// Deepest tree of names.
@@ -36,6 +37,8 @@ const ASK: &str = "ask for the report again, as simmerline wrote it";
 /// A PDF that can be read.
 pub struct Pdf {
     path: PathBuf,
+    /// Of the file's bytes, lower-case hex.
+    sha256: String,
     document: Document,
 }
 
@@ -92,47 +95,44 @@ impl Pdf {
         if !bytes.starts_with(SIGNATURE) {
             return fail("is no PDF".to_owned(), "name a report's PDF");
         }
-        // Objects packed into a stream are not unpacked: reports have none, bombs do.
-        let options = LoadOptions {
-            filter: Some(unless_packed),
-            strict: true,
-            max_decompressed_size: Some(LARGEST_TABLE),
-            ..LoadOptions::default()
-        };
-        let document = match Document::load_mem_with_options(bytes, options) {
-            Ok(document) => document,
-            Err(lopdf::Error::InvalidPassword | lopdf::Error::Decryption(_)) => {
-                return fail(
-                    "is encrypted".to_owned(),
-                    "take the password off, or ask for the report as simmerline wrote it",
-                );
-            }
-            Err(error) => return fail(format!("is a damaged or incomplete PDF ({error})"), ASK),
-        };
-        if document.is_encrypted() || document.was_encrypted() {
+        let document = read_whole(bytes).map_err(|fault| match fault {
+            Unreadable::Damaged { what, at } => input(
+                Problem::at(
+                    path,
+                    format!("is a damaged or incomplete PDF ({what}, byte {at})"),
+                )
+                .hint(ASK),
+            ),
+            Unreadable::Encrypted => input(
+                Problem::at(path, "is encrypted")
+                    .hint("take the password off, or ask for the report as simmerline wrote it"),
+            ),
+            Unreadable::TwoReadings { what } => two_readings(path, what),
+        })?;
+        if document.catalog().is_err() {
             return fail(
-                "is encrypted".to_owned(),
-                "take the password off, or ask for the report as simmerline wrote it",
-            );
-        }
-        let mut entries = document.reference_table.entries.values();
-        if entries.any(|entry| matches!(entry, XrefEntry::Compressed { .. })) {
-            return fail(
-                "was saved again by another program, which packed its objects".to_owned(),
+                "is a damaged or incomplete PDF (it has no catalogue)".to_owned(),
                 ASK,
             );
         }
-        let pdf = Pdf {
+        if let Some(what) = fault_of_tree(&document) {
+            return Err(two_readings(path, what));
+        }
+        Ok(Pdf {
             path: path.to_path_buf(),
+            sha256: sha256_hex(bytes),
             document,
-        };
-        if pdf.document.catalog().is_err() || pdf.page_ids().next().is_none() {
-            return fail(
-                "is a damaged or incomplete PDF (it has no pages)".to_owned(),
-                ASK,
-            );
-        }
-        Ok(pdf)
+        })
+    }
+
+    /// Whether the file has these bytes.
+    pub fn is(&self, bytes: &[u8]) -> bool {
+        self.sha256 == sha256_hex(bytes)
+    }
+
+    /// SHA-256 of the file, lower-case hex.
+    pub fn sha256(&self) -> &str {
+        &self.sha256
     }
 
     /// A problem with this file.
@@ -142,22 +142,18 @@ impl Pdf {
 
     /// What it says of how it was made.
     pub fn imprint(&self) -> Imprint {
-        let information = self.document.trailer.get_deref(b"Info", &self.document);
-        let information = information.and_then(Object::as_dict).ok();
-        let stated = |key: &[u8]| {
-            let value = information?.get_deref(key, &self.document).ok()?;
-            lopdf::decode_text_string(value).ok()
-        };
         let language = self
             .document
             .catalog()
             .and_then(|catalog| catalog.get(b"Lang"));
         Imprint {
-            creator: stated(b"Creator").unwrap_or_default(),
+            creator: self.stated(b"Creator").unwrap_or_default(),
             language: language
                 .and_then(lopdf::decode_text_string)
                 .unwrap_or_default(),
-            issued: stated(b"CreationDate").and_then(|date| timestamp(&date)),
+            issued: self
+                .stated(b"CreationDate")
+                .and_then(|date| timestamp(&date)),
             paper: self.paper(),
         }
     }
@@ -184,51 +180,22 @@ impl Pdf {
         Paper::ALL.into_iter().find(is_of)
     }
 
-    /// What the document has besides its pages: names of its catalogue's entries, such as
-    /// forms, layers and programs, which can change what a reader shows.
-    pub fn features(&self) -> BTreeSet<String> {
-        let named = |dictionary: Option<&Dictionary>| -> Vec<String> {
-            let keys = dictionary.into_iter().flat_map(Dictionary::iter);
-            keys.map(|(key, _)| String::from_utf8_lossy(key).escape_debug().to_string())
-                .collect()
-        };
-        let catalog = self.document.catalog().ok();
-        let mut features = BTreeSet::from_iter(named(catalog));
-        features.extend(named(self.names()));
-        features
+    /// Everything that differs from a report set again, which is to be trusted.
+    pub fn differences(&self, again: &Pdf) -> Vec<Difference> {
+        differences(&self.document, &again.document)
     }
 
-    /// What it says without drawing it, in order: alternative texts, and what it is called.
-    pub fn unseen(&self) -> Vec<String> {
-        let texts = |dictionary: &Dictionary, keys: &[&[u8]]| -> Vec<String> {
-            let text = |key: &&[u8]| {
-                let value = dictionary.get_deref(key, &self.document).ok()?;
-                let text = lopdf::decode_text_string(value).ok()?;
-                Some(format!("{}: {text}", String::from_utf8_lossy(key)))
-            };
-            keys.iter().filter_map(text).collect()
-        };
-        let dictionaries = self
-            .document
-            .objects
-            .values()
-            .filter_map(|object| match object {
-                Object::Dictionary(dictionary) => Some(dictionary),
-                Object::Stream(stream) => Some(&stream.dict),
-                _ => None,
-            });
-        let mut unseen: Vec<String> = dictionaries
-            .flat_map(|dictionary| texts(dictionary, &[b"Alt", b"ActualText", b"E"]))
-            .collect();
+    /// The program that says it saved the file last, if any.
+    pub fn saved_by(&self) -> Option<String> {
+        self.stated(b"Producer")
+    }
+
+    /// What its information states under a key.
+    fn stated(&self, key: &[u8]) -> Option<String> {
         let information = self.document.trailer.get_deref(b"Info", &self.document);
-        if let Ok(information) = information.and_then(Object::as_dict) {
-            unseen.extend(texts(
-                information,
-                &[b"Title", b"Author", b"Subject", b"Keywords"],
-            ));
-        }
-        unseen.sort();
-        unseen
+        let value = information.and_then(Object::as_dict).ok()?;
+        let value = value.get_deref(key, &self.document).ok()?;
+        lopdf::decode_text_string(value).ok()
     }
 
     /// The files in it.
@@ -334,8 +301,8 @@ impl Pdf {
         })
     }
 
-    fn page_ids(&self) -> impl Iterator<Item = ObjectId> + '_ {
-        self.document.page_iter().take(MOST_PAGES)
+    fn page_ids(&self) -> impl Iterator<Item = ObjectId> + use<> {
+        page_ids(&self.document).into_iter().take(MOST_PAGES)
     }
 
     /// All pages, in their order.
@@ -381,15 +348,6 @@ fn readable(text: &Object) -> Option<String> {
     lopdf::decode_text_string(text).ok().filter(|_| !drops)
 }
 
-/// Leaves out objects that hold others. Of what comes back, only that there is something
-/// counts.
-fn unless_packed(id: ObjectId, object: &mut Object) -> Option<(ObjectId, Object)> {
-    let is_packed = object
-        .as_stream()
-        .is_ok_and(|stream| stream.dict.has_type(b"ObjStm"));
-    (!is_packed).then(|| (id, Object::Null))
-}
-
 /// Width and height, points.
 ///
 /// # Source
@@ -406,6 +364,14 @@ fn timestamp(date: &str) -> Option<Timestamp> {
     let digits = date.strip_prefix("D:")?.strip_suffix('Z')?;
     let civil = jiff::civil::DateTime::strptime("%Y%m%d%H%M%S", digits).ok()?;
     jiff::tz::TimeZone::UTC.to_timestamp(civil).ok()
+}
+
+/// Readers would show different things of one file.
+fn two_readings(path: &Path, what: impl Into<String>) -> Error {
+    let problem = Problem::at(path, what.into()).hint(
+        "readers show different things of such a file, and no report is like that: ask for the report again, as simmerline wrote it",
+    );
+    Error::TwoReadings(problem.into())
 }
 
 fn input(problem: Problem) -> Error {

@@ -3,10 +3,15 @@
 //! The file may have been made to do harm: nothing in it is believed before it is checked,
 //! nothing is unpacked beyond a bound, and no path of references is followed without end.
 
+mod content;
 mod drawing;
 mod file;
-mod text;
+mod metadata;
+mod same;
+mod tree;
 mod unpack;
+mod whole;
 
 pub use drawing::Page;
 pub use file::{Embedded, Imprint, Pdf};
+pub use same::{Difference, Part};

@@ -9,6 +9,7 @@ use sha2::{Digest, Sha256};
 use crate::hash::hex;
 
 /// Why a stream was not unpacked.
+#[derive(Debug)]
 pub enum Fault {
     TooLarge,
     Damaged,
@@ -59,6 +60,13 @@ pub fn unpack(stream: &Stream, out: &mut impl Write, most: u64) -> Result<Unpack
         hasher.update(&block[..read]);
         out.write_all(&block[..read]).map_err(Fault::Writing)?;
     }
+}
+
+/// The bytes that a stream unpacks to, so many at most.
+pub fn unpack_bytes(stream: &Stream, most: u64) -> Result<Vec<u8>, Fault> {
+    let mut bytes = Vec::new();
+    unpack(stream, &mut bytes, most)?;
+    Ok(bytes)
 }
 
 /// How a stream is packed.

@@ -17,7 +17,7 @@ use crate::report::comparison::names::{letter, names, number};
 use crate::report::rows::{Figure, Row};
 use crate::report::sections::{Heading, Section, Sections};
 use crate::report::words::cautions::{CautionPart, cautions};
-use crate::report::words::provenance::made_with;
+use crate::report::words::provenance::{checkable, made_with};
 use crate::report::{Edition, Setting};
 use crate::stats::line::Bounds;
 
@@ -48,6 +48,8 @@ pub struct ComparisonReport {
     pub ratings: FigureTable,
     pub per_unit: FigureTable,
     pub caution: String,
+    /// Whether the PDF carries its data, and how anybody checks it.
+    pub checkable: String,
     pub differences: DifferencesPart,
     pub campaigns: Vec<CampaignPart>,
     pub cautions: CautionPart,
@@ -74,6 +76,7 @@ pub fn build(comparison: &Comparison, edition: &Edition) -> ComparisonReport {
             .collect(),
         statement: words.say(message!("comparison-statement")),
         author: String::new(),
+        checkable: words.say(checkable(edition)),
         sections: sections.headings(words),
         sentences: sentences(comparison, &names, &sections)
             .into_iter()

@@ -1,0 +1,88 @@
+//! A PDF file as a whole, read strictly: every way in which readers find its objects has to
+//! find the same ones.
+//!
+//! Readers differ. Some believe the cross-reference tables, some look for objects themselves
+//! where a table seems wrong; some take the first of two entries, some the last. So a file is
+//! read from its first byte to its last ([`scan`]), its tables are read from the end
+//! ([`tables`]), and unless both give the same objects, each once, it is refused. What is
+//! read is handed over as lopdf's values ([`syntax`]).
+
+mod packed;
+mod scan;
+pub mod syntax;
+mod tables;
+mod unreadable;
+
+use lopdf::{Dictionary, Document, Object, ObjectId};
+
+use super::tree::page_ids;
+
+pub use unreadable::Unreadable;
+
+/// More objects than any report has.
+pub const MOST_OBJECTS: usize = 5_000_000;
+
+/// Everything in a file: its objects by number and generation, and its trailer.
+///
+/// # Errors
+/// Why it is no PDF, or how readers differ over it.
+///
+/// # Source
+/// ISO 32000-1:2008, 7.5 (file structure).
+pub fn read_whole(bytes: &[u8]) -> Result<Document, Unreadable> {
+    let tables = tables::read(bytes)?;
+    let scanned = scan::scan(bytes, &tables)?;
+    let first = scanned.objects.first().map(|object| object.id);
+    let mut objects = tables.hold_against(scanned)?;
+    packed::unpack_all(&tables, &mut objects)?;
+    let mut document = Document::new();
+    document.max_id = objects.keys().last().map_or(0, |(number, _)| *number);
+    document.objects = objects;
+    document.trailer = tables.trailer;
+    check_linearized(bytes, &document, first)?;
+    Ok(document)
+}
+
+/// A file may say in its first object how it is laid out for the web: how long it is, which
+/// is the object of page one and how many pages there are. Some readers believe it.
+///
+/// # Source
+/// ISO 32000-1:2008, Annex F, Table F.1.
+fn check_linearized(
+    bytes: &[u8],
+    document: &Document,
+    first: Option<ObjectId>,
+) -> Result<(), Unreadable> {
+    const KEY: &[u8] = b"Linearized";
+    for (id, object) in &document.objects {
+        let Some(layout) = dictionary_of(object).filter(|one| one.has(KEY)) else {
+            continue;
+        };
+        let states = |key: &[u8], found: i64| {
+            layout
+                .get(key)
+                .is_ok_and(|stated| stated.as_i64().ok() == Some(found))
+        };
+        let pages = page_ids(document);
+        let is_true = Some(*id) == first
+            && states(b"L", bytes.len() as i64)
+            && states(b"N", pages.len() as i64)
+            && pages
+                .first()
+                .is_some_and(|(page, _)| states(b"O", i64::from(*page)));
+        if !is_true {
+            return Err(Unreadable::two_readings(
+                "says of itself, for readers on the web, what is not so (/Linearized)",
+            ));
+        }
+    }
+    Ok(())
+}
+
+fn dictionary_of(object: &Object) -> Option<&Dictionary> {
+    match object {
+        Object::Dictionary(dictionary) => Some(dictionary),
+        Object::Stream(stream) => Some(&stream.dict),
+        _ => None,
+    }
+}

@@ -1,0 +1,311 @@
+//! The cross-reference tables, found from the end of the file.
+//!
+//! # Source
+//! ISO 32000-1:2008, 7.5.4 (tables), 7.5.5 (trailer), 7.5.8 (streams in their place).
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use lopdf::{Dictionary, Object, ObjectId, Stream};
+
+use super::MOST_OBJECTS;
+use super::packed::unpacked_table;
+use super::scan::{Scanned, indirect};
+use super::syntax::Cursor;
+use super::unreadable::Unreadable;
+
+/// Readers look for the last `startxref` in so many bytes at the end.
+const TAIL: usize = 2048;
+/// More tables than any program writes into a file that was saved as a whole.
+const MOST_TABLES: usize = 16;
+
+/// Where the tables say that objects are.
+#[derive(Default)]
+pub struct Tables {
+    /// Where each table begins.
+    pub places: BTreeSet<usize>,
+    /// Objects that stand in the file, by number.
+    pub entries: BTreeMap<u32, Entry>,
+    /// Objects packed into another one, by number.
+    pub packed: BTreeMap<u32, Packed>,
+    /// Numbers that are said to be free.
+    free: BTreeSet<u32>,
+    pub trailer: Dictionary,
+}
+
+/// Where an object is, bytes from the beginning of the file.
+#[derive(Debug, Clone, Copy)]
+pub struct Entry {
+    pub at: usize,
+    pub generation: u16,
+}
+
+/// An object in a packed one: the number of that, and its place there.
+#[derive(Debug, Clone, Copy)]
+pub struct Packed {
+    pub inside: u32,
+    pub index: usize,
+}
+
+/// Reads all tables, the last one first.
+///
+/// # Errors
+/// One is not to be read, or two of them speak of the same object.
+pub fn read(bytes: &[u8]) -> Result<Tables, Unreadable> {
+    let mut tables = Tables::default();
+    let mut next = Some(start(bytes)?);
+    while let Some(at) = next {
+        if !tables.places.insert(at) || tables.places.len() > MOST_TABLES {
+            return Err(Unreadable::damaged(
+                "its tables of objects lead in a circle",
+                at,
+            ));
+        }
+        let trailer = match Cursor::new(bytes, at).eat(b"xref") {
+            true => tables.read_lines(bytes, at)?,
+            false => tables.read_stream(bytes, at)?,
+        };
+        next = previous(&trailer, at)?;
+        tables.take(trailer)?;
+    }
+    Ok(tables)
+}
+
+/// Where the last table begins, as the end of the file says.
+fn start(bytes: &[u8]) -> Result<usize, Unreadable> {
+    const WORD: &[u8] = b"startxref";
+    let from = bytes.len().saturating_sub(TAIL);
+    let mut found = bytes[from..].windows(WORD.len());
+    let at = found
+        .rposition(|part| part == WORD)
+        .map(|at| from + at)
+        .ok_or_else(|| Unreadable::damaged("its end is missing", bytes.len()))?;
+    let mut cursor = Cursor::new(bytes, at);
+    let place = ending(&mut cursor)?;
+    cursor.skip_blanks();
+    match cursor.peek() {
+        None => Ok(place),
+        Some(_) => Err(Unreadable::two_readings(format!(
+            "goes on behind its end (byte {}): some readers read on, others do not",
+            cursor.at
+        ))),
+    }
+}
+
+/// Goes past `startxref`, where it leads, and `%%EOF`.
+pub fn ending(cursor: &mut Cursor) -> Result<usize, Unreadable> {
+    cursor.expect("startxref")?;
+    cursor.skip_blanks();
+    let place = cursor.whole()?;
+    cursor.skip_blanks();
+    if !cursor.rest().starts_with(b"%%EOF") {
+        return Err(cursor.fault("there is no \"%%EOF\""));
+    }
+    cursor.at += "%%EOF".len();
+    usize::try_from(place).map_err(|_| cursor.fault("its end leads out of the file"))
+}
+
+fn previous(trailer: &Dictionary, at: usize) -> Result<Option<usize>, Unreadable> {
+    let Ok(previous) = trailer.get(b"Prev") else {
+        return Ok(None);
+    };
+    let place = previous
+        .as_i64()
+        .ok()
+        .and_then(|place| place.try_into().ok());
+    place
+        .ok_or_else(|| Unreadable::damaged("a table of objects leads nowhere", at))
+        .map(Some)
+}
+
+impl Tables {
+    /// A table of lines, with its trailer.
+    fn read_lines(&mut self, bytes: &[u8], at: usize) -> Result<Dictionary, Unreadable> {
+        let mut cursor = Cursor::new(bytes, at);
+        cursor.expect("xref")?;
+        loop {
+            cursor.skip_space()?;
+            if cursor.eat(b"trailer") {
+                break;
+            }
+            let first = cursor.whole()?;
+            cursor.skip_blanks();
+            let count = cursor.whole()?;
+            for number in first..first.saturating_add(count) {
+                cursor.skip_blanks();
+                let place = cursor.whole()?;
+                cursor.skip_blanks();
+                let generation = cursor.whole()?;
+                cursor.skip_blanks();
+                let kind = match (cursor.eat(b"n"), cursor.eat(b"f")) {
+                    (true, _) => 1,
+                    (_, true) => 0,
+                    _ => return Err(cursor.fault("a line of a table of objects is none")),
+                };
+                self.add(number, [kind, place, generation], cursor.at)?;
+            }
+        }
+        match cursor.value()? {
+            Object::Dictionary(trailer) => Ok(trailer),
+            _ => Err(cursor.fault("there is no trailer")),
+        }
+    }
+
+    /// A table as a stream, whose dictionary is its trailer.
+    fn read_stream(&mut self, bytes: &[u8], at: usize) -> Result<Dictionary, Unreadable> {
+        let object = indirect(&mut Cursor::new(bytes, at), &|_| None)?;
+        let Object::Stream(stream) = object.value else {
+            return Err(Unreadable::damaged("there is no table of objects", at));
+        };
+        if !stream.dict.has_type(b"XRef") {
+            return Err(Unreadable::damaged("there is no table of objects", at));
+        }
+        self.read_rows(&stream, at)?;
+        Ok(stream.dict)
+    }
+
+    fn read_rows(&mut self, stream: &Stream, at: usize) -> Result<(), Unreadable> {
+        let fault = || Unreadable::damaged("a table of objects cannot be read", at);
+        let numbers = |key: &[u8]| -> Option<Vec<u64>> {
+            let list = stream.dict.get(key).and_then(Object::as_array).ok()?;
+            list.iter()
+                .map(|item| item.as_i64().ok()?.try_into().ok())
+                .collect()
+        };
+        let size = stream.dict.get(b"Size").and_then(Object::as_i64);
+        let size = size.ok().and_then(|size| u64::try_from(size).ok());
+        let widths = numbers(b"W")
+            .filter(|widths| widths.len() == 3)
+            .ok_or_else(fault)?;
+        if widths.iter().any(|width| *width > 8) {
+            return Err(fault());
+        }
+        let sections = match stream.dict.has(b"Index") {
+            true => numbers(b"Index").ok_or_else(fault)?,
+            false => vec![0, size.ok_or_else(fault)?],
+        };
+        let row_length = widths.iter().sum::<u64>() as usize;
+        let content = unpacked_table(stream, at)?;
+        let mut rows = content.chunks_exact(row_length.max(1));
+        for section in sections.chunks(2) {
+            let [first, count] = *section else {
+                return Err(fault());
+            };
+            for number in first..first.saturating_add(count) {
+                let mut rest = rows.next().ok_or_else(fault)?;
+                let mut field = |width: u64, otherwise: u64| {
+                    let (bytes, after) = rest.split_at(width as usize);
+                    rest = after;
+                    let value = bytes
+                        .iter()
+                        .fold(0, |sum, byte| sum << 8 | u64::from(*byte));
+                    if width == 0 { otherwise } else { value }
+                };
+                let row = [
+                    field(widths[0], 1),
+                    field(widths[1], 0),
+                    field(widths[2], 0),
+                ];
+                self.add(number, row, at)?;
+            }
+        }
+        Ok(())
+    }
+
+    /// An entry: its kind and two fields, as Table 18 of the standard has them.
+    fn add(
+        &mut self,
+        number: u64,
+        [kind, second, third]: [u64; 3],
+        at: usize,
+    ) -> Result<(), Unreadable> {
+        let known = self.entries.len() + self.packed.len() + self.free.len();
+        let fault = || Unreadable::damaged("a table of objects has an entry that is none", at);
+        let number = u32::try_from(number).map_err(|_| fault())?;
+        if known > MOST_OBJECTS {
+            return Err(Unreadable::damaged(
+                "it lists more objects than any report has",
+                at,
+            ));
+        }
+        let is_known = self.entries.contains_key(&number)
+            || self.packed.contains_key(&number)
+            || (kind != 0 && self.free.contains(&number));
+        if is_known {
+            return Err(Unreadable::two_readings(format!(
+                "has object {number} in two tables, so that readers may show one or the other"
+            )));
+        }
+        let (second, third) = (
+            usize::try_from(second).map_err(|_| fault())?,
+            usize::try_from(third).map_err(|_| fault())?,
+        );
+        match kind {
+            0 => drop(self.free.insert(number)),
+            1 => {
+                let generation = u16::try_from(third).map_err(|_| fault())?;
+                let at = second;
+                self.entries.insert(number, Entry { at, generation });
+            }
+            2 => {
+                let inside = u32::try_from(second).map_err(|_| fault())?;
+                let index = third;
+                self.packed.insert(number, Packed { inside, index });
+            }
+            _ => return Err(fault()),
+        }
+        Ok(())
+    }
+
+    /// Keeps the newest trailer, with which the older ones have to agree.
+    fn take(&mut self, trailer: Dictionary) -> Result<(), Unreadable> {
+        if trailer.has(b"Encrypt") {
+            return Err(Unreadable::Encrypted);
+        }
+        let differs = |key: &&&[u8]| trailer.get(key).ok() != self.trailer.get(key).ok();
+        let is_first = self.places.len() == 1;
+        if trailer.has(b"XRefStm")
+            || (!is_first && [&b"Root"[..], b"Info"].iter().any(|key| differs(&key)))
+        {
+            return Err(Unreadable::two_readings(
+                "has two trailers, so that readers may take one or the other",
+            ));
+        }
+        if is_first {
+            self.trailer = trailer;
+        }
+        Ok(())
+    }
+
+    /// The objects of the file, where the tables and the file itself agree on every one.
+    ///
+    /// # Errors
+    /// They do not.
+    pub fn hold_against(&self, scanned: Scanned) -> Result<BTreeMap<ObjectId, Object>, Unreadable> {
+        if scanned.tables != self.places {
+            return Err(Unreadable::two_readings(
+                "has a table of objects that its end does not lead to",
+            ));
+        }
+        let mut objects = BTreeMap::new();
+        for object in scanned.objects {
+            let (number, generation) = object.id;
+            let is_listed = self
+                .entries
+                .get(&number)
+                .is_some_and(|entry| entry.at == object.at && entry.generation == generation);
+            if !is_listed {
+                return Err(Unreadable::two_readings(format!(
+                    "has an object {number} (byte {}) that its table does not list there",
+                    object.at
+                )));
+            }
+            objects.insert(object.id, object.value);
+        }
+        if objects.len() != self.entries.len() {
+            return Err(Unreadable::two_readings(
+                "has a table that lists objects where there are none",
+            ));
+        }
+        Ok(objects)
+    }
+}

@@ -1,0 +1,128 @@
+//! Comparisons and field sheets carry what they follow from, as reports do.
+
+use std::fs;
+use std::path::Path;
+
+use assert_cmd::cargo::cargo_bin_cmd;
+use lopdf::{Document, Object};
+use simmerline::verify::Verdict;
+use tempfile::TempDir;
+
+use crate::bench::*;
+
+/// What a command writes, by the end of its name.
+fn written(arguments: &[&str], ending: &str) -> Vec<u8> {
+    let out = TempDir::new().unwrap();
+    let mut command = cargo_bin_cmd!("simmerline");
+    let out_of = ["--out", out.path().to_str().unwrap()];
+    command
+        .args(arguments)
+        .args(out_of)
+        .env("SOURCE_DATE_EPOCH", ISSUED_S.to_string())
+        .assert()
+        .success();
+    let files = fs::read_dir(out.path())
+        .unwrap()
+        .map(|entry| entry.unwrap().path());
+    let mut found = files.filter(|path| path.display().to_string().ends_with(ending));
+    fs::read(found.next().unwrap()).unwrap()
+}
+
+fn comparison(more: &[&str]) -> Vec<u8> {
+    let campaigns = [
+        "compare",
+        "sample-runs/open-dish",
+        "sample-runs/open-dish-skirt",
+    ];
+    written(&[&campaigns[..], more].concat(), "comparison.pdf")
+}
+
+fn sheet(campaign: &str) -> Vec<u8> {
+    written(
+        &["plan", campaign, "--date", "2026-09-20"],
+        ".field-sheet.pdf",
+    )
+}
+
+fn issued(pdf: &[u8]) {
+    let verification = verified(pdf);
+    assert_eq!(
+        verification.verdict,
+        Verdict::Issued,
+        "{}",
+        said(&verification)
+    );
+}
+
+#[test]
+fn a_comparison_is_the_file_that_was_issued_in_every_way_in_which_it_is_made() {
+    for more in [
+        &[][..],
+        &["--language", "fr"],
+        &["--baseline", "open-dish-skirt"],
+        &["sample-runs/box", "--allow-mixed", "--language", "sw"],
+    ] {
+        issued(&comparison(more));
+    }
+}
+
+#[test]
+fn what_is_changed_in_a_comparison_is_found() {
+    let pdf = comparison(&[]);
+    let lied = changed(&pdf, |document| {
+        let text = attached_text(document, "comparison.json");
+        let lie = text.replacen("\"real\": false", "\"real\": true", 1);
+        let lie = if lie == text {
+            text.replacen("\"real\": true", "\"real\": false", 1)
+        } else {
+            lie
+        };
+        attach_instead(document, "comparison.json", lie.as_bytes());
+    });
+    differs(&lied, &["results"], &["comparison.json.pairs[0].real"]);
+    let log = "open-dish-skirt/campaign.toml";
+    let other = changed(&pdf, |document| replace_in(document, log, "# ", "#  "));
+    differs(&other, &["hashes", "results", "pages"], &[log]);
+    let painted = changed(&pdf, |document| {
+        let page = document.page_iter().next().unwrap();
+        let mut content = document.get_page_content(page);
+        content.extend(b"\nq 1 1 1 rg 0 0 200 200 re f Q\n");
+        document.change_page_content(page, content).unwrap();
+    });
+    differs(&painted, &["pages"], &["page 1 has its words"]);
+}
+
+#[test]
+fn a_field_sheet_is_the_file_that_was_issued_before_and_after_a_first_rating() {
+    issued(&sheet("sample-runs/open-dish"));
+    let folder = TempDir::new().unwrap();
+    let campaign = folder.path().join("planned");
+    crate::kit::files::copy(Path::new("sample-runs/open-dish"), &campaign);
+    for day in 16..=19 {
+        fs::remove_file(campaign.join(format!("2026-09-{day}.csv"))).unwrap();
+    }
+    issued(&sheet(campaign.to_str().unwrap()));
+}
+
+#[test]
+fn what_is_changed_in_a_field_sheet_is_found() {
+    let pdf = sheet("sample-runs/open-dish");
+    let other_day = changed(&pdf, |document| {
+        let name = "open-dish.2026-09-20.plan.json";
+        replace_in(document, name, "2026-09-20", "2026-09-21");
+    });
+    differs(&other_day, &["pages"], &["page 1 prints"]);
+    let drawn = changed(&pdf, |document: &mut Document| {
+        let page = document.page_iter().next().unwrap();
+        let page = document.get_dictionary_mut(page).unwrap();
+        page.set("Rotate", Object::Integer(180));
+    });
+    differs(&drawn, &["pages"], &["page 1 has its words"]);
+}
+
+#[test]
+fn a_slim_comparison_carries_no_evidence() {
+    let pdf = comparison(&["--no-attachments"]);
+    let error = take_out(&pdf).err().unwrap();
+    assert!(error.to_string().contains("carries no evidence"), "{error}");
+}
