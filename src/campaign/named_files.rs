@@ -8,7 +8,7 @@ use std::fs;
 use std::path::{Path, PathBuf};
 
 /// What to do about a file that is not among those attached to a report.
-pub const NOT_ATTACHED: &str = "it is not attached: ask for a report that carries all its evidence";
+const NOT_ATTACHED: &str = "it is not attached: ask for a report that carries all its evidence";
 
 /// How far the names in a campaign file may lead.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -51,33 +51,27 @@ impl NamedFiles<'_> {
     /// # Errors
     /// One that is not there, or that lies outside and may not be read.
     pub fn find(self, name: &str) -> Result<PathBuf, NotRead> {
-        match self {
-            NamedFiles::From(folder, _) if self.forbids(name) => Err(NotRead {
-                what: "lies outside the campaign's folder, where a campaign file may not reach",
-                hint: format!(
-                    "copy it into {} and name it there; or, if you trust who wrote the campaign file, say --allow-outside: a report then carries the file",
-                    folder.display()
-                ),
-            }),
-            NamedFiles::From(folder, _) => {
-                let path = folder.join(name);
-                let hint = || format!("put it into {}, or correct the name", folder.display());
-                match path.exists() {
-                    true => Ok(path),
-                    false => Err(NotRead {
-                        what: "is not there",
-                        hint: hint(),
-                    }),
-                }
+        let (path, hint) = match self {
+            NamedFiles::From(folder, _) if self.forbids(name) => {
+                return Err(NotRead {
+                    what: "lies outside the campaign's folder, where a campaign file may not reach",
+                    hint: format!(
+                        "copy it into {} and name it there; or, if you trust who wrote the campaign file, say --allow-outside: a report then carries the file",
+                        folder.display()
+                    ),
+                });
             }
-            NamedFiles::Only(files) => match files.get(name) {
-                Some(file) => Ok(file.path.clone()),
-                None => Err(NotRead {
-                    what: "is not there",
-                    hint: NOT_ATTACHED.to_owned(),
-                }),
-            },
-        }
+            NamedFiles::From(folder, _) => (
+                Some(folder.join(name)).filter(|path| path.exists()),
+                format!("put it into {}, or correct the name", folder.display()),
+            ),
+            NamedFiles::Only(files) => (
+                files.get(name).map(|file| file.path.clone()),
+                NOT_ATTACHED.to_owned(),
+            ),
+        };
+        let what = "is not there";
+        path.ok_or(NotRead { what, hint })
     }
 
     /// Whether a file may not be read, there or not.
