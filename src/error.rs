@@ -1,9 +1,12 @@
 //! What can go wrong, as data: where, what was found, what to do about it.
 //!
-//! Each class of [`Error`] has one exit code; the help texts list them.
+//! Each class of [`Error`] has one exit code; the help texts list them. Every part of a problem
+//! may hold text of others, so it is [`shown`] on one line; the line feeds between are ours.
 
 use std::fmt;
 use std::path::{Path, PathBuf};
+
+use crate::shown::shown;
 
 /// At most this many problems of one file are listed; the rest are counted.
 pub const LISTED_PROBLEMS: usize = 20;
@@ -65,14 +68,14 @@ impl Problem {
 
 impl Problem {
     fn write_without_hint(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(f, "{}", self.place.path.display())?;
+        write!(f, "{}", shown(&self.place.path.display().to_string()))?;
         if let Some(line) = self.place.line {
             write!(f, ":{line}")?;
         }
         if let Some(item) = &self.place.item {
-            write!(f, ": {item}")?;
+            write!(f, ": {}", shown(item))?;
         }
-        write!(f, ": {}", self.what)
+        write!(f, ": {}", shown(&self.what))
     }
 }
 
@@ -80,7 +83,7 @@ impl fmt::Display for Problem {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         self.write_without_hint(f)?;
         if let Some(hint) = &self.hint {
-            write!(f, "\nhint: {hint}")?;
+            write!(f, "\nhint: {}", shown(hint))?;
         }
         Ok(())
     }
@@ -179,7 +182,7 @@ pub enum Error {
     #[error("{0}")]
     TwoReadings(Problems),
     /// A fault of ours.
-    #[error("this is a fault in simmerline, not in your data: {0}")]
+    #[error("this is a fault in simmerline, not in your data: {}", shown(.0))]
     Internal(String),
 }
 

@@ -8,8 +8,8 @@
 //! Before all that, [`planning`] looks ahead to a test day, and [`entry`] makes a log of a
 //! field sheet that is typed in; long after it, [`mod@verify`] holds a report against the data
 //! that it carries.
-//! [`cli`] is the command line. Shared by all: [`error`], [`language`], [`units`],
-//! [`local_time`], [`believable`], [`bounds`] and [`hash`].
+//! [`cli`] is the command line. Shared by all: [`error`], [`shown`], [`language`],
+//! [`units`], [`local_time`], [`believable`], [`bounds`] and [`hash`].
 
 pub mod campaign;
 pub mod comparison;
@@ -31,20 +31,31 @@ pub mod hash;
 pub mod language;
 pub mod local_time;
 pub mod measure;
+pub mod shown;
 pub mod units;
 
 use std::path::Path;
 
+use campaign::Reach;
 use error::Result;
 use procedure::s580::own_limits::check_own_limits;
 
-/// The pipeline up to the result: reads a campaign folder and its logs, and rates.
+/// The pipeline up to the result: reads a campaign folder and its logs, and rates. No file
+/// outside the folder is read.
 ///
 /// # Errors
 /// [`error::Error::Campaign`] for the campaign file, [`error::Error::Input`] for the logs, with
-/// the problems of all logs together.
+/// the problems of all logs together, and [`error::Error::Usage`] for the folder's name.
 pub fn assess_folder(folder: &Path) -> Result<procedure::Assessment> {
-    let campaign = campaign::read_campaign(folder, check_own_limits)?;
+    assess_reaching(folder, Reach::Inside)
+}
+
+/// The same, with files read as far as `reach` allows.
+///
+/// # Errors
+/// As [`assess_folder`].
+pub fn assess_reaching(folder: &Path, reach: Reach) -> Result<procedure::Assessment> {
+    let campaign = campaign::read_campaign(folder, reach, check_own_limits)?;
     let logs = logs::read_logs(&campaign)?;
     procedure::assess(campaign, logs)
 }

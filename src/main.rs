@@ -5,9 +5,21 @@ use std::process::ExitCode;
 use clap::Parser;
 use simmerline::cli::args::{Arguments, Command};
 use simmerline::cli::{check, compare, enter, new, plan, report, shell, terminal, verify};
+use simmerline::error::Result;
 
 fn main() -> ExitCode {
-    let outcome = match &Arguments::parse().command {
+    let outcome = match Arguments::try_parse() {
+        Ok(arguments) => run(&arguments.command),
+        Err(said) => terminal::print_usage(said),
+    };
+    ExitCode::from(outcome.unwrap_or_else(|error| {
+        terminal::print_error(&error);
+        error.exit_code()
+    }))
+}
+
+fn run(command: &Command) -> Result<u8> {
+    match command {
         Command::Report(options) => report::run(options),
         Command::Check(options) => check::run(options),
         Command::Compare(options) => compare::run(options),
@@ -17,9 +29,5 @@ fn main() -> ExitCode {
         Command::Enter(options) => enter::run(options),
         Command::Completions(options) => shell::completions(options),
         Command::Manual => shell::manual(),
-    };
-    ExitCode::from(outcome.unwrap_or_else(|error| {
-        terminal::print_error(&error);
-        error.exit_code()
-    }))
+    }
 }

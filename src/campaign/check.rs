@@ -1,6 +1,6 @@
 //! From the campaign file as written to a [`Campaign`] that can be trusted.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
 use std::path::{Path, PathBuf};
 
@@ -12,10 +12,10 @@ use super::check_logs::{check_calibrations, check_rules, check_weather};
 use super::check_meaning::{check_impact, check_stagnations, check_wishes};
 use super::check_report::check_report;
 use super::check_runs::{Purpose, RunBase, check_load, check_runs};
-use super::find::{CAMPAIGN_FILE, campaign_name};
+use super::find::{CAMPAIGN_FILE, campaign_name, check_folder_name};
 use super::locate::Checker;
 use super::model::{Campaign, GUARD_KEY, IrradianceEstimate, LogRules, OwnLimit, Site, Target};
-use super::named_files::NamedFiles;
+use super::named_files::{AttachedFile, NamedFiles, Reach};
 use super::schema::{CampaignFile, CampaignTable, LimitValue, SiteTable};
 use super::wording::nearest;
 use super::zone::parse_zone;
@@ -38,39 +38,55 @@ pub type LimitCheck = fn(&mut Checker<'_>, &[OwnLimit]);
 ///
 /// # Errors
 /// [`Error::Campaign`] with the line and a remedy for everything that is wrong:
-/// syntax, unknown or missing keys, values out of sense, files that are not there.
-pub fn read_campaign(folder: &Path, check_limits: LimitCheck) -> Result<Campaign> {
-    read_for(&Asked::of_folder(folder, Purpose::Rating, check_limits))
+/// syntax, unknown or missing keys, values out of sense, files that are not there or that
+/// `reach` does not allow; [`Error::Usage`] for a folder whose name cannot be printed.
+pub fn read_campaign(folder: &Path, reach: Reach, check_limits: LimitCheck) -> Result<Campaign> {
+    read_for(&Asked::of_folder(
+        folder,
+        reach,
+        Purpose::Rating,
+        check_limits,
+    )?)
 }
 
 /// The same for somebody who has yet to test: logs that are not there are passed over.
 ///
 /// # Errors
 /// As [`read_campaign`].
-pub fn read_campaign_to_plan(folder: &Path, check_limits: LimitCheck) -> Result<Campaign> {
-    read_for(&Asked::of_folder(folder, Purpose::Planning, check_limits))
+pub fn read_campaign_to_plan(
+    folder: &Path,
+    reach: Reach,
+    check_limits: LimitCheck,
+) -> Result<Campaign> {
+    let asked = Asked::of_folder(folder, reach, Purpose::Planning, check_limits)?;
+    read_for(&asked)
 }
 
 /// The same for a text that is to become the campaign file of a folder.
 ///
 /// # Errors
 /// As [`read_campaign`].
-pub fn check_new_text(folder: &Path, text: &str, check_limits: LimitCheck) -> Result<Campaign> {
+pub fn check_new_text(
+    folder: &Path,
+    text: &str,
+    reach: Reach,
+    check_limits: LimitCheck,
+) -> Result<Campaign> {
     let sha256 = sha256_hex(text.as_bytes());
-    let asked = Asked::of_folder(folder, Purpose::Planning, check_limits);
+    let asked = Asked::of_folder(folder, reach, Purpose::Planning, check_limits)?;
     check_text(&asked, text, sha256)
 }
 
 /// Reads and checks a campaign file that came attached to a report, of the campaign of a
-/// name. `files` are the logs and the photo by the names that it gives them; it is not
-/// trusted, and makes no other file be read.
+/// name. `files` are the logs and the photo by the names that it gives them, and whether each
+/// is stated to lie outside; it is not trusted, and makes no other file be read.
 ///
 /// # Errors
 /// As [`read_campaign`].
 pub fn read_attached_campaign(
     file: &Path,
     name: &str,
-    files: &BTreeMap<String, PathBuf>,
+    files: &BTreeMap<String, AttachedFile>,
     check_limits: LimitCheck,
 ) -> Result<Campaign> {
     read_for(&Asked::attached(
@@ -90,7 +106,7 @@ pub fn read_attached_campaign(
 pub fn read_attached_campaign_to_plan(
     file: &Path,
     name: &str,
-    files: &BTreeMap<String, PathBuf>,
+    files: &BTreeMap<String, AttachedFile>,
     check_limits: LimitCheck,
 ) -> Result<Campaign> {
     read_for(&Asked::attached(
@@ -113,20 +129,26 @@ struct Asked<'a> {
 }
 
 impl<'a> Asked<'a> {
-    fn of_folder(folder: &'a Path, purpose: Purpose, check_limits: LimitCheck) -> Self {
-        Asked {
+    fn of_folder(
+        folder: &'a Path,
+        reach: Reach,
+        purpose: Purpose,
+        check_limits: LimitCheck,
+    ) -> Result<Self> {
+        check_folder_name(folder)?;
+        Ok(Asked {
             file: folder.join(CAMPAIGN_FILE),
             name: campaign_name(folder),
-            files: NamedFiles::From(folder),
+            files: NamedFiles::From(folder, reach),
             purpose,
             check_limits,
-        }
+        })
     }
 
     fn attached(
         file: &Path,
         name: &str,
-        files: &'a BTreeMap<String, PathBuf>,
+        files: &'a BTreeMap<String, AttachedFile>,
         purpose: Purpose,
         check_limits: LimitCheck,
     ) -> Self {
@@ -204,7 +226,7 @@ fn check_text(asked: &Asked<'_>, text: &str, sha256: String) -> Result<Campaign>
     };
     let runs = check_runs(&mut checker, &base, written.run);
     let calibrations = check_calibrations(&mut checker, written.calibration);
-    let campaign = Campaign {
+    let mut campaign = Campaign {
         name: asked.name.clone(),
         file: file.to_path_buf(),
         text: text.to_owned(),
@@ -231,7 +253,10 @@ fn check_text(asked: &Asked<'_>, text: &str, sha256: String) -> Result<Campaign>
         stagnations: check_stagnations(&mut checker, written.stagnation),
         wishes: check_wishes(&mut checker, written.cooking),
         impact: check_impact(&mut checker, written.impact),
+        outside: BTreeSet::new(),
     };
+    let named = campaign.named_files().filter(|name| files.is_outside(name));
+    campaign.outside = named.map(str::to_owned).collect();
     check_cloudless(&mut checker, &campaign);
     checker.finish(campaign)
 }

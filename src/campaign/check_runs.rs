@@ -8,7 +8,7 @@ use super::check_logs::check_rules;
 use super::locate::Checker;
 use super::model::{Exclusion, LogRules, RunPlan, Span, WeatherPlan};
 use super::moment::{Moment, WrittenMoment};
-use super::named_files::NamedFiles;
+use super::named_files::{NamedFiles, NotRead};
 use super::schema::{CloudlessTable, ExcludeTable, LoadTable, RunTable};
 use crate::believable::{CLOCK_OFFSET_S, LONGEST_TRACKING_MIN, MOST_WATER_KG};
 use crate::bounds::{REMARK, RUNS, SPANS, VESSELS};
@@ -111,7 +111,8 @@ pub fn check_runs(
     mut written: Vec<RunTable>,
 ) -> Vec<RunPlan> {
     if base.purpose == Purpose::Planning {
-        written.retain(|table| base.files.path(&table.log).exists());
+        let files = base.files;
+        written.retain(|table| files.forbids(&table.log) || files.find(&table.log).is_ok());
     } else if written.is_empty() && !base.has_stagnation {
         checker.problem(
             "run",
@@ -182,7 +183,7 @@ struct LogPart {
 
 impl LogPart {
     fn of(table: &RunTable, base: &RunBase<'_>) -> Self {
-        let path = base.files.path(&table.log);
+        let path = base.files.find(&table.log).unwrap_or_default();
         let own_sheet = table.sheet.as_ref().or(table.format.sheet.as_ref());
         let has_date = |written: &Option<WrittenMoment>| {
             let moment = written.as_ref().map(WrittenMoment::to_string);
@@ -199,15 +200,10 @@ impl LogPart {
 }
 
 fn log_path(checker: &mut Checker<'_>, key: &str, files: NamedFiles<'_>, name: &str) -> PathBuf {
-    let path = files.path(name);
-    if !path.exists() {
-        checker.problem(
-            key,
-            format!("the log \"{name}\" is not there"),
-            files.remedy(),
-        );
-    }
-    path
+    files.find(name).unwrap_or_else(|NotRead { what, hint }| {
+        checker.problem(key, format!("the log \"{name}\" {what}"), hint);
+        PathBuf::new()
+    })
 }
 
 fn check_run(

@@ -4,6 +4,7 @@ use std::fs;
 use std::path::{Path, PathBuf};
 
 use crate::error::{Error, Problem, Problems, Result};
+use crate::shown::is_unseen;
 
 /// Name of the file that makes a folder a campaign.
 pub const CAMPAIGN_FILE: &str = "campaign.toml";
@@ -105,6 +106,30 @@ pub fn campaign_name(folder: &Path) -> String {
             || "campaign".to_owned(),
             |name| name.to_string_lossy().into_owned(),
         )
+}
+
+/// A campaign's name stands in every output and on the terminal, so it has to be text that can
+/// be seen.
+///
+/// # Errors
+/// [`Error::Usage`] for a folder whose name is no text, or holds a character that controls,
+/// directs or hides.
+pub fn check_folder_name(folder: &Path) -> Result<()> {
+    let real = real_path(folder);
+    let name = real.file_name().unwrap_or_default();
+    let what = match name
+        .to_str()
+        .map(|name| name.chars().find(|&c| is_unseen(c)))
+    {
+        Some(None) => return Ok(()),
+        Some(Some(wrong)) => format!(
+            "its name holds the character U+{:04X}, which cannot be printed",
+            wrong as u32
+        ),
+        None => "its name is no UTF-8 text".to_owned(),
+    };
+    let hint = "choose another name for the folder: outputs are named after it";
+    Err(Error::Usage(Problem::at(folder, what).hint(hint).into()))
 }
 
 fn campaigns_under(path: &Path) -> std::result::Result<Vec<PathBuf>, Problem> {

@@ -34,3 +34,4 @@ pub use check::{
 };
 pub use find::find_campaigns;
 pub use model::Campaign;
+pub use named_files::{AttachedFile, Reach};

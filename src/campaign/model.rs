@@ -1,5 +1,6 @@
 //! A checked campaign: every value in range, every path known to exist.
 
+use std::collections::BTreeSet;
 use std::path::PathBuf;
 
 use jiff::civil::{Date, Time};
@@ -53,6 +54,20 @@ pub struct Campaign {
     pub stagnations: Vec<StagnationTest>,
     pub wishes: CookingWishes,
     pub impact: Option<Impact>,
+    /// Logs and photo that lie outside its folder, by their names in the campaign file.
+    pub outside: BTreeSet<String>,
+}
+
+impl Campaign {
+    /// The logs and the photo, as the campaign file names them.
+    pub fn named_files(&self) -> impl Iterator<Item = &str> {
+        let logs = self.runs.iter().flat_map(|run| {
+            let weather = run.weather.as_ref().map(|weather| weather.log.as_str());
+            std::iter::once(run.log.as_str()).chain(weather)
+        });
+        let photo = self.cooker.photo.as_ref();
+        logs.chain(photo.map(|photo| photo.name.as_str()))
+    }
 }
 
 /// A test of the dry, empty vessel: it is left in the sun until it gets no hotter.

@@ -15,7 +15,7 @@ use image::{
 use super::jpeg;
 use super::locate::Checker;
 use super::model::Photo;
-use super::named_files::{NOT_ATTACHED, NamedFiles};
+use super::named_files::{NamedFiles, NotRead};
 use crate::bounds::{PHOTO_BYTES, PHOTO_MEMORY, PHOTO_PIXELS};
 
 /// Longest side in the report, pixels: 300 to the inch over the width of the text.
@@ -49,29 +49,29 @@ pub fn check_photo(checker: &mut Checker<'_>, files: NamedFiles<'_>, name: &str)
 }
 
 /// The photo, or what is wrong with it and how to mend that.
-fn read_photo(files: NamedFiles<'_>, name: &str) -> Result<Photo, Fault> {
-    let path = files.path(name);
-    if path.exists() && !path.is_file() {
+fn read_photo(files: NamedFiles<'_>, name: &str) -> Result<Photo, (String, String)> {
+    let path = files.find(name);
+    let path = path.map_err(|NotRead { what, hint }| (what.to_owned(), hint))?;
+    let fail = |what: String, hint: &str| (what, hint.to_owned());
+    if !path.is_file() {
         let hint = "name a picture in the campaign folder";
-        return Err(("is no file".to_owned(), hint));
-    }
-    if !files.is_own() && !path.exists() {
-        return Err(("is not there".to_owned(), NOT_ATTACHED));
+        return Err(fail("is no file".to_owned(), hint));
     }
     let size = fs::metadata(&path).map_or(0, |metadata| metadata.len());
     if let Some(what) = PHOTO_BYTES.exceeded_by(size as usize) {
-        return Err((format!("is too large: {what}"), TOO_LARGE));
+        return Err(fail(format!("is too large: {what}"), TOO_LARGE));
     }
     let bytes = fs::read(&path).map_err(|error| {
         let hint = "put the picture into the campaign folder, or delete the key";
-        (format!("cannot be read ({error})"), hint)
+        fail(format!("cannot be read ({error})"), hint)
     })?;
     let format = image::guess_format(&bytes).ok();
     let Some(format) = format.filter(|format| FORMATS.contains(format)) else {
         let hint = "save the picture as JPEG, PNG or WebP";
-        return Err(("is no JPEG, PNG or WebP picture".to_owned(), hint));
+        return Err(fail("is no JPEG, PNG or WebP picture".to_owned(), hint));
     };
-    let (extension, bytes) = for_report(bytes, format, files.is_own())?;
+    let (extension, bytes) =
+        for_report(bytes, format, files.is_own()).map_err(|(what, hint)| fail(what, hint))?;
     Ok(Photo {
         name: name.to_owned(),
         extension,

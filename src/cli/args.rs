@@ -6,6 +6,7 @@ use clap::builder::{PossibleValuesParser, TypedValueParser};
 use clap::{Args, Parser, Subcommand};
 use clap_complete::Shell;
 
+use crate::campaign::Reach;
 use crate::campaign::wishes::Paper;
 use crate::language::{LANGUAGES, Language};
 use crate::report::Format;
@@ -125,7 +126,7 @@ Example:
 
 /// Rates solar cookers from water-heating test logs and writes the report.
 #[derive(Debug, Parser)]
-#[command(name = "simmerline", version, about, after_help = EXAMPLES, after_long_help = format!("{EXAMPLES}\n\n{EXIT_CODES}\n{STRICT_CODE}\n{VERIFY_CODE}"))]
+#[command(name = "simmerline", bin_name = "simmerline", version, about, after_help = EXAMPLES, after_long_help = format!("{EXAMPLES}\n\n{EXIT_CODES}\n{STRICT_CODE}\n{VERIFY_CODE}"))]
 pub struct Arguments {
     #[command(subcommand)]
     pub command: Command,
@@ -169,6 +170,24 @@ fn languages() -> impl TypedValueParser<Value = Language> {
         .map(|code| Language::of_code(&code).expect("clap took one of the codes"))
 }
 
+/// How far campaign files may reach, the same for every command that reads some.
+#[derive(Debug, Args)]
+pub struct ReachOption {
+    /// Read logs and photos outside the campaign's folder too; reports name and carry them
+    #[arg(long)]
+    pub allow_outside: bool,
+}
+
+impl ReachOption {
+    /// How far a campaign file may reach.
+    pub fn reach(&self) -> Reach {
+        match self.allow_outside {
+            true => Reach::Outside,
+            false => Reach::Inside,
+        }
+    }
+}
+
 #[derive(Debug, Args)]
 pub struct ReportOptions {
     /// Campaign folders, or folders that hold some
@@ -192,6 +211,8 @@ pub struct ReportOptions {
     /// Leave the logs and the data out of the PDF: a slim file, which nobody can verify
     #[arg(long)]
     pub no_attachments: bool,
+    #[command(flatten)]
+    pub files: ReachOption,
     /// Exit with 5 if a rating is only indicative
     #[arg(long)]
     pub strict: bool,
@@ -205,6 +226,8 @@ pub struct CheckOptions {
     /// Campaign folders, or folders that hold some
     #[arg(required = true, value_name = "PATH")]
     pub paths: Vec<PathBuf>,
+    #[command(flatten)]
+    pub files: ReachOption,
 }
 
 #[derive(Debug, Args)]
@@ -215,6 +238,8 @@ pub struct CompareOptions {
     /// Hold all others against this campaign only, not each against each
     #[arg(long, value_name = "CAMPAIGN")]
     pub baseline: Option<PathBuf>,
+    #[command(flatten)]
+    pub files: ReachOption,
     /// Compare campaigns of different procedure or limits; the report says so
     #[arg(long)]
     pub allow_mixed: bool,
@@ -262,6 +287,8 @@ pub struct PlanOptions {
     /// Day to plan, such as 2026-03-21; today at the site if left out
     #[arg(long, value_name = "DATE")]
     pub date: Option<String>,
+    #[command(flatten)]
+    pub files: ReachOption,
     /// Paper of the field sheet; else the campaign's
     #[arg(long, value_enum)]
     pub paper: Option<Paper>,
@@ -294,6 +321,8 @@ pub struct EnterOptions {
     /// Text file of lines, each with its time first
     #[arg(long, value_name = "FILE")]
     pub from: Option<PathBuf>,
+    #[command(flatten)]
+    pub files: ReachOption,
     /// Name of the log; else DATE.csv. For a second heating on one day
     #[arg(long, value_name = "NAME.csv")]
     pub log: Option<String>,

@@ -1,7 +1,7 @@
 //! `check`: what can be used so far, and what is missing.
 
 use super::args::CheckOptions;
-use super::terminal::{Align, print, print_error, table};
+use super::terminal::{Align, line, print, print_error, table};
 use crate::campaign::find::find_campaigns;
 use unicode_width::UnicodeWidthStr;
 
@@ -14,6 +14,7 @@ use crate::procedure::s580::notice::clock_ahead_of_sun_h;
 use crate::procedure::s580::reason::Reason;
 use crate::procedure::s580::result::count_reasons;
 use crate::report::s580::words::uncertainty::{outlook, with_uncertainty};
+use crate::shown::shown;
 use crate::units::{clock_from_hours, local_clock, short, spoken_date, zoned};
 
 /// Screens each campaign and prints what was found.
@@ -27,10 +28,11 @@ pub fn run(options: &CheckOptions) -> Result<u8> {
         if index > 0 {
             print("\n")?;
         }
-        let assessed = crate::assess_folder(folder).and_then(|assessment| {
-            crate::report::check_characters(&assessment)?;
-            Ok(assessment)
-        });
+        let assessed =
+            crate::assess_reaching(folder, options.files.reach()).and_then(|assessment| {
+                crate::report::check_characters(&assessment)?;
+                Ok(assessment)
+            });
         match assessed {
             Ok(assessment) => print(&describe(&assessment))?,
             Err(error) => {
@@ -49,7 +51,8 @@ fn describe(assessment: &Assessment) -> String {
     } else {
         ""
     };
-    let mut text = format!("{}: {}{mark}\n\n", campaign.name, campaign.title);
+    let title = format!("{}: {}{mark}", campaign.name, campaign.title);
+    let mut text = line(&title) + "\n";
     let rows: Vec<[String; 6]> = (0..assessment.tested.runs.len())
         .map(|run| run_row(assessment, run))
         .collect();
@@ -58,12 +61,8 @@ fn describe(assessment: &Assessment) -> String {
     text += &not_normalised(assessment);
     text += &verdict(assessment);
     for finding in &assessment.s580.conformity.findings {
-        text += &format!(
-            "  {}: {}\n    mend: {}\n",
-            finding.code.code(),
-            finding.text,
-            finding.remedy
-        );
+        text += &line(&format!("  {}: {}", finding.code.code(), finding.text));
+        text += &line(&format!("    mend: {}", finding.remedy));
     }
     let reasons = count_reasons(assessment.s580.intervals.iter());
     if !reasons.is_empty() {
@@ -85,7 +84,7 @@ fn describe(assessment: &Assessment) -> String {
         text += "\nTo know\n";
     }
     for notice in &assessment.notices {
-        text += &format!("  {notice}\n");
+        text += &line(&format!("  {notice}"));
     }
     text + &how_read(assessment)
 }
@@ -102,12 +101,13 @@ fn how_read(assessment: &Assessment) -> String {
             .iter()
             .map(|(label, text)| (label.to_string(), text.to_string()))
             .collect();
-        let logs = group.iter().map(|account| account.log.as_str());
-        let labels = form.iter().map(|(label, _)| label.as_str()).chain(logs);
-        let width = labels.map(UnicodeWidthStr::width).max().unwrap_or(0);
+        let logs = group.iter().map(|account| shown(&account.log));
+        let labels = form.iter().map(|(label, _)| shown(label)).chain(logs);
+        let width = labels.map(|label| label.width()).max().unwrap_or(0);
         let mut row = |label: &str, what: &str| {
+            let label = shown(label);
             let blanks = " ".repeat(width - label.width());
-            text += &format!("  {label}{blanks}  {what}\n");
+            text += &line(&format!("  {label}{blanks}  {what}"));
         };
         for account in &group {
             let zone = &assessment.tested.campaign.site.time_zone;
@@ -161,12 +161,12 @@ fn holes(assessment: &Assessment) -> String {
                 local_clock(hole.to_us, zone),
             );
             let date = zoned(hole.from_us, zone).date();
-            text += &format!(
-                "{}: no interval from {from} to {to} on {date}: no two water readings there are {} to {} minutes apart\n",
+            text += &line(&format!(
+                "{}: no interval from {from} to {to} on {date}: no two water readings there are {} to {} minutes apart",
                 run.plan.label,
                 short(shortest_min),
                 short(longest_min)
-            );
+            ));
         }
     }
     text
@@ -179,7 +179,7 @@ fn not_normalised(assessment: &Assessment) -> String {
     let counts = counts.filter(|(_, screening)| screening.not_normalised > 0);
     let lines = counts.map(|(run, screening)| {
         let (label, count) = (&run.plan.label, screening.not_normalised);
-        format!("{label}: not normalised, so not used: {count} that break no limit but have no irradiance\n")
+        line(&format!("{label}: not normalised, so not used: {count} that break no limit but have no irradiance"))
     });
     lines.collect()
 }

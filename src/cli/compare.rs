@@ -2,7 +2,7 @@
 
 use super::args::CompareOptions;
 use super::report::{open_folder, time_of_issue};
-use super::terminal::{Align, print, print_note, table};
+use super::terminal::{Align, line, print, print_note, table};
 use crate::comparison::{Comparison, compare, gather};
 use crate::error::Result;
 use crate::language::Words;
@@ -29,7 +29,7 @@ pub fn run(options: &CompareOptions) -> Result<u8> {
     open_folder(&options.out, options.quiet)?;
     let campaigns = folders
         .iter()
-        .map(|folder| crate::assess_folder(folder))
+        .map(|folder| crate::assess_reaching(folder, options.files.reach()))
         .collect::<Result<Vec<_>>>()?;
     let comparison = compare(campaigns, baseline, options.allow_mixed)?;
     let wishes = &comparison.campaigns[0].tested.campaign.report;
@@ -46,7 +46,7 @@ pub fn run(options: &CompareOptions) -> Result<u8> {
         }
         print(&describe(&comparison))?;
         let file = options.out.join(format!("{NAME}.pdf"));
-        print(&format!("\n{}\n", file.display()))?;
+        print(&format!("\n{}", line(&file.display().to_string())))?;
     }
     Ok(0)
 }
@@ -81,8 +81,7 @@ fn describe(comparison: &Comparison) -> String {
     let mut text = table(HEADER, &rows);
     text.push('\n');
     for pair in &comparison.pairs {
-        text += &Words::english().say(verdict(comparison, pair, &names));
-        text.push('\n');
+        text += &line(&Words::english().say(verdict(comparison, pair, &names)));
     }
     text
 }

@@ -8,7 +8,7 @@ use jiff::civil::Date;
 
 use super::args::EnterOptions;
 use super::enter_run::add_run;
-use super::terminal::{print, print_note, quoted};
+use super::terminal::{line, print, print_note, print_note_with_hint, quoted};
 use crate::campaign::find::CAMPAIGN_FILE;
 use crate::campaign::{Campaign, read_campaign_to_plan};
 use crate::entry::desk::{Desk, Outcome};
@@ -24,6 +24,7 @@ use crate::procedure::s580::Limits;
 use crate::procedure::s580::own_limits::check_own_limits;
 use crate::procedure::site::local_boiling_point_c;
 use crate::report::files::{replace_file, try_folder};
+use crate::shown::is_unseen;
 use crate::units::{counted, spoken_date};
 
 /// Largest text that is read as a sheet, bytes.
@@ -46,7 +47,8 @@ pub fn run(options: &EnterOptions) -> Result<u8> {
     };
     let date = read_date(&options.date)?;
     let name = log_name(options.log.as_deref(), date)?;
-    let campaign = read_campaign_to_plan(folder, check_own_limits)?;
+    let reach = options.files.reach();
+    let campaign = read_campaign_to_plan(folder, reach, check_own_limits)?;
     let limits =
         Limits::of_campaign(&campaign).map_err(|problem| Error::Campaign(problem.into()))?;
     let step_min = step_min(&limits);
@@ -54,7 +56,7 @@ pub fn run(options: &EnterOptions) -> Result<u8> {
     try_folder(folder, NOT_SAVED)?;
     if let Some(file) = &options.from {
         from_file(&mut log, &mut sheet, file)?;
-        return add_run(folder, &log.name, &sheet);
+        return add_run(folder, reach, &log.name, &sheet);
     }
     let next = match (
         &options.start,
@@ -73,18 +75,17 @@ pub fn run(options: &EnterOptions) -> Result<u8> {
     print(&greeting(&log, &sheet))?;
     let mut desk = Desk::new(sheet, next, start, step_min);
     if type_in(&mut desk, &mut log)? {
-        return add_run(folder, &log.name, &desk.sheet);
+        return add_run(folder, reach, &log.name, &desk.sheet);
     }
     let named = match &options.log {
         Some(name) => format!(" --log {}", quoted(Path::new(name))),
         None => String::new(),
     };
-    print(&format!(
-        "\n{}: {} kept\nTo go on: simmerline enter {} --date {date}{named}\n",
-        log.path.display(),
-        counted(desk.sheet.lines().len(), "line"),
-        quoted(folder)
-    ))?;
+    let kept = counted(desk.sheet.lines().len(), "line");
+    let kept = format!("{}: {kept} kept", log.path.display());
+    let folder = quoted(folder);
+    let next = format!("To go on: simmerline enter {folder} --date {date}{named}");
+    print(&format!("\n{}{}", line(&kept), line(&next)))?;
     Ok(0)
 }
 
@@ -109,7 +110,7 @@ fn log_name(chosen: Option<&str>, date: Date) -> Result<String> {
     };
     let is_plain = !name.starts_with('.')
         && name.to_lowercase().ends_with(".csv")
-        && !name.contains(|c: char| matches!(c, '/' | '\\' | ':' | '"') || c.is_control());
+        && !name.contains(|c: char| matches!(c, '/' | '\\' | ':' | '"') || is_unseen(c));
     if is_plain {
         return Ok(name.to_owned());
     }
@@ -233,12 +234,12 @@ fn greeting(log: &TypedLog, sheet: &Sheet) -> String {
         ),
         None => String::new(),
     };
-    format!(
-        "Field sheet of {}, saved line by line in {}\n{there}{}",
+    let title = format!(
+        "Field sheet of {}, saved line by line in {}",
         spoken_date(sheet.form.date),
-        log.path.display(),
-        how_to_type(sheet)
-    )
+        log.path.display()
+    );
+    line(&title) + &there + &how_to_type(sheet)
 }
 
 fn how_to_type(sheet: &Sheet) -> String {
@@ -300,10 +301,7 @@ fn type_in(desk: &mut Desk, log: &mut TypedLog) -> Result<bool> {
             Outcome::Passed => {}
             Outcome::Refused(refusal) => {
                 refused += 1;
-                print_note(&format!(
-                    "not taken: {}\nhint: {}",
-                    refusal.what, refusal.hint
-                ));
+                print_note_with_hint(&format!("not taken: {}", refusal.what), &refusal.hint);
             }
             Outcome::TakenBack(time) => {
                 log.save(&desk.sheet)?;

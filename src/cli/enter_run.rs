@@ -3,10 +3,10 @@
 use std::fs;
 use std::path::Path;
 
-use super::terminal::{print, print_note, quoted};
+use super::terminal::{line, print, print_note, quoted};
 use crate::campaign::check::check_new_text;
 use crate::campaign::model::{IrradianceEstimate, RunPlan};
-use crate::campaign::{Campaign, read_campaign_to_plan};
+use crate::campaign::{Campaign, Reach, read_campaign_to_plan};
 use crate::entry::own_rules::own_rules;
 use crate::entry::run_table::{Place, RunEntry, lines_by_hand, with_run};
 use crate::entry::sheet::{Sheet, spoken};
@@ -27,29 +27,29 @@ const LONGEST_EMPTY_LOG: u64 = 4096;
 /// # Errors
 /// [`Error::Campaign`] or [`Error::Usage`] if the campaign file does not take the run;
 /// the lines to add by hand are printed before.
-pub fn add_run(folder: &Path, log: &str, sheet: &Sheet) -> Result<u8> {
+pub fn add_run(folder: &Path, reach: Reach, log: &str, sheet: &Sheet) -> Result<u8> {
     let (Some(first), Some(last)) = (sheet.lines().first(), sheet.lines().last()) else {
         print("No line was typed, so no run is added.\n")?;
         return Ok(0);
     };
-    print(&format!(
-        "{}: {} from {} to {}\n",
+    print(&line(&format!(
+        "{}: {} from {} to {}",
         folder.join(log).display(),
         counted(sheet.lines().len(), "line"),
         spoken(first.time),
         spoken(last.time)
-    ))?;
+    )))?;
     // It may have been changed while somebody typed.
-    let campaign = read_campaign_to_plan(folder, check_own_limits)?;
+    let campaign = read_campaign_to_plan(folder, reach, check_own_limits)?;
     let place = place(&campaign, &folder.join(log));
     let entry = entry(&campaign, log, place, sheet);
-    let written = write(folder, &campaign, &entry);
+    let written = write(folder, reach, &campaign, &entry);
     if let Err(error) = written {
-        print(&format!(
-            "\nThe log is saved. Its run in {} would be:\n\n{}\n",
-            campaign.file.display(),
-            lines_by_hand(&entry)
-        ))?;
+        let saved = format!(
+            "The log is saved. Its run in {} would be:",
+            campaign.file.display()
+        );
+        print(&format!("\n{}\n{}\n", line(&saved), lines_by_hand(&entry)))?;
         if sheet.lines().iter().all(|line| line.cells.air.is_none()) {
             print_note(
                 "no line has an air temperature: type it, or name a second log that holds it in the run, as weather = \"…\"",
@@ -66,11 +66,9 @@ pub fn add_run(folder: &Path, log: &str, sheet: &Sheet) -> Result<u8> {
         0 => String::new(),
         count => format!(", with {}", counted(count, "cloudless span")),
     };
-    print(&format!(
-        "{}: {done}{spans}\nNext: simmerline check {}\n",
-        campaign.file.display(),
-        quoted(folder)
-    ))?;
+    let done = format!("{}: {done}{spans}", campaign.file.display());
+    let next = format!("Next: simmerline check {}", quoted(folder));
+    print(&(line(&done) + &line(&next)))?;
     Ok(0)
 }
 
@@ -125,13 +123,13 @@ fn is_empty_log(path: &Path) -> bool {
 }
 
 /// Writes the campaign file with the run, once its new text and the log in it were read.
-fn write(folder: &Path, campaign: &Campaign, entry: &RunEntry<'_>) -> Result<()> {
+fn write(folder: &Path, reach: Reach, campaign: &Campaign, entry: &RunEntry<'_>) -> Result<()> {
     let text = with_run(&campaign.text, entry).map_err(|refusal| {
         let problem = Problem::at(&campaign.file, refusal.what);
         let hint = format!("change it by hand: {}", refusal.hint);
         Error::Campaign(problem.hint(hint).into())
     })?;
-    let mut changed = check_new_text(folder, &text, check_own_limits)?;
+    let mut changed = check_new_text(folder, &text, reach, check_own_limits)?;
     let name = match entry.place {
         Place::Present(name) => name,
         Place::New | Place::InsteadOf(_) => entry.log,

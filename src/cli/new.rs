@@ -5,8 +5,8 @@ use std::io::ErrorKind;
 use std::path::Path;
 
 use super::args::NewOptions;
-use super::terminal::{print, quoted};
-use crate::campaign::find::CAMPAIGN_FILE;
+use super::terminal::{line, print, quoted};
+use crate::campaign::find::{CAMPAIGN_FILE, check_folder_name};
 use crate::campaign::template::{CAMPAIGN_TEMPLATE, CANONICAL_HEADER, LOG_NAME};
 use crate::error::{Error, Problem, Result};
 use crate::language::LANGUAGES;
@@ -18,9 +18,11 @@ const OTHER_FOLDER: &str = "choose a folder you may write to";
 /// Writes the empty log and, last, the campaign file.
 ///
 /// # Errors
-/// [`Error::Usage`] if one is there already, or the folder cannot be written to.
+/// [`Error::Usage`] if one is there already, or the folder cannot be written to or has a name
+/// that cannot be printed.
 pub fn run(options: &NewOptions) -> Result<u8> {
     let folder = &options.folder;
+    check_folder_name(folder)?;
     let log = format!("{CANONICAL_HEADER}\n");
     // A call that was killed may have left the log, and nothing typed into it.
     let has_log = is_there(&folder.join(LOG_NAME), Some(&log))?;
@@ -38,10 +40,9 @@ pub fn run(options: &NewOptions) -> Result<u8> {
         OTHER_FOLDER,
     )?;
     let name = quoted(folder);
-    print(&format!(
-        "{name}: wrote {CAMPAIGN_FILE} and {LOG_NAME}\n\
-         Fill in both, then: simmerline check {name}\n"
-    ))?;
+    let wrote = line(&format!("{name}: wrote {CAMPAIGN_FILE} and {LOG_NAME}"));
+    let next = line(&format!("Fill in both, then: simmerline check {name}"));
+    print(&(wrote + &next))?;
     Ok(0)
 }
 

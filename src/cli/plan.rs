@@ -4,12 +4,13 @@ use jiff::civil::Date;
 
 use super::args::PlanOptions;
 use super::report::{open_folder, time_of_issue};
-use super::terminal::{Align, print, print_note, table};
+use super::terminal::{Align, line, print, print_note, print_note_of, table};
 use crate::campaign::find::find_one;
 use crate::campaign::read_campaign_to_plan;
 use crate::error::{Error, Problem, Result};
 use crate::language::Words;
 use crate::planning::{Plan, plan};
+use crate::procedure::notice::outside;
 use crate::procedure::s580::own_limits::check_own_limits;
 use crate::procedure::{Assessment, assess};
 use crate::report::Edition;
@@ -30,12 +31,15 @@ pub fn run(options: &PlanOptions) -> Result<u8> {
     let folder = find_one(&options.campaign)?;
     let issued = time_of_issue()?;
     open_folder(&options.out, false)?;
-    let campaign = read_campaign_to_plan(&folder, check_own_limits)?;
+    let campaign = read_campaign_to_plan(&folder, options.files.reach(), check_own_limits)?;
     let zone = campaign.site.time_zone.clone();
     let date = match &options.date {
         Some(written) => parse_date(written)?,
         None => issued.to_zoned_datetime(zone).date(),
     };
+    if let Some(notice) = outside(&campaign) {
+        print_note(&notice.message().to_string());
+    }
     let rated = rated_so_far(&campaign);
     let plan = plan(campaign, rated.as_ref(), date)?;
     let wishes = &plan.campaign.report;
@@ -49,7 +53,7 @@ pub fn run(options: &PlanOptions) -> Result<u8> {
         Some(sheet) => {
             let file = options.out.join(&sheet.name);
             write_all(&options.out, &plan.campaign.name, &[sheet])?;
-            print(&format!("\n{}\n", file.display()))?;
+            print(&format!("\n{}", line(&file.display().to_string())))?;
         }
         None => print("\nNo field sheet: no time of this day can be used.\n")?,
     }
@@ -77,9 +81,10 @@ fn rated_so_far(campaign: &crate::campaign::Campaign) -> Option<Assessment> {
     match logs.and_then(|logs| assess(campaign.clone(), logs)) {
         Ok(assessment) => Some(assessment),
         Err(error) => {
-            print_note(&format!(
-                "planned as for a first day, since the logs cannot be rated yet: {error}"
-            ));
+            print_note_of(
+                "planned as for a first day, since the logs cannot be rated yet",
+                &error,
+            );
             None
         }
     }
@@ -93,25 +98,26 @@ fn describe(plan: &Plan) -> String {
         ""
     };
     let words = Words::english();
-    let mut text = format!(
-        "{}: {}{mark}\n{}, {}, clock of {}\n\n",
-        campaign.name,
-        campaign.title,
+    let title = format!("{}: {}{mark}", campaign.name, campaign.title);
+    let place = format!(
+        "{}, {}, clock of {}",
         spoken_day(plan),
         campaign.site.name,
         campaign.site.time_zone_name
     );
+    let mut text = line(&title) + &line(&place) + "\n";
     let load = load_rows(plan, words);
     for row in sun_rows(plan, words).iter().chain(&load) {
-        text += &format!("{:<14}{}\n", row.label, row.text);
+        text += &line(&format!("{:<14}{}", row.label, row.text));
     }
     let missing = words.say(missing(plan));
-    text += &format!("{:<14}{}\n\n{missing}\n", "aim", aiming(plan));
+    text += &line(&format!("{:<14}{}", "aim", aiming(plan)));
+    text += &format!("\n{}", line(&missing));
     if !plan.day.rows.is_empty() {
         text += &format!(
-            "\n{}{}\n",
+            "\n{}{}",
             table(SUN_HEADER, &sun_table(plan)),
-            models(plan)
+            line(&models(plan).to_string())
         );
     }
     if let Some(expectation) = expectation(plan) {
@@ -124,8 +130,9 @@ fn describe(plan: &Plan) -> String {
             ("power, W", Align::Right),
         ];
         text += &format!(
-            "\n{}{expectation}\n",
-            table(header, &expected_rows(plan, words))
+            "\n{}{}",
+            table(header, &expected_rows(plan, words)),
+            line(&expectation.to_string())
         );
     }
     text

@@ -11,7 +11,7 @@ use indicatif::{ProgressBar, ProgressStyle};
 use jiff::Timestamp;
 
 use super::args::ReportOptions;
-use super::terminal::{Align, print, print_error, print_note, table};
+use super::terminal::{Align, line, print, print_error, print_note, table};
 use crate::campaign::find::{find_campaigns, refuse_same_names};
 use crate::error::{Error, Problem, Result};
 use crate::message;
@@ -20,6 +20,7 @@ use crate::procedure::finding::Level;
 use crate::report::data::tables::{Collection, TABLES};
 use crate::report::files::{FileFacts, prepare_folder, write_all};
 use crate::report::{Edition, Format, outputs};
+use crate::shown::shown;
 use crate::units::{decimals_for, fixed};
 
 /// What to do about two campaigns of one name.
@@ -52,7 +53,7 @@ pub fn run(options: &ReportOptions) -> Result<u8> {
     let mut collection = wants_tables.then(Collection::default);
     let work = |folder: &PathBuf| rate_and_write(folder, options, issued);
     side_by_side(&folders, work, |folder, outcome| {
-        progress.set_message(folder.display().to_string());
+        progress.set_message(shown(&folder.display().to_string()).into_owned());
         match outcome {
             Ok((assessment, files)) => {
                 if let Some(collection) = &mut collection {
@@ -140,7 +141,7 @@ fn rate_and_write(
     options: &ReportOptions,
     issued: Timestamp,
 ) -> Result<(Assessment, Vec<FileFacts>)> {
-    let assessment = crate::assess_folder(folder)?;
+    let assessment = crate::assess_reaching(folder, options.files.reach())?;
     let wishes = &assessment.tested.campaign.report;
     let edition = Edition {
         formats: distinct(&options.format),
@@ -170,7 +171,7 @@ fn write_tables(collection: &Collection, options: &ReportOptions, issued: Timest
     let written = write_all(&options.out, TABLES, &outputs)?;
     if !options.quiet && !written.is_empty() {
         let paths = written.iter().map(|file| options.out.join(&file.name));
-        let paths = paths.map(|path| format!("{}\n", path.display()));
+        let paths = paths.map(|path| line(&path.display().to_string()));
         print(&format!("\n{}", paths.collect::<String>()))?;
     }
     Ok(())

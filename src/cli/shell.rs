@@ -4,7 +4,7 @@ use clap::{Command, CommandFactory};
 use clap_mangen::Man;
 
 use super::args::{Arguments, CompletionsOptions};
-use super::terminal::print;
+use super::terminal::print_own;
 use crate::error::{Error, Result};
 
 /// Prints the completion script for a shell.
@@ -19,7 +19,7 @@ pub fn completions(options: &CompletionsOptions) -> Result<u8> {
         "simmerline",
         &mut script,
     );
-    print(&String::from_utf8_lossy(&script))?;
+    print_own(&String::from_utf8_lossy(&script))?;
     Ok(0)
 }
 
@@ -54,7 +54,7 @@ pub fn manual() -> Result<u8> {
         page += &sections.replace(".SH ", ".SS ");
     }
     // What stands below a command's options is examples and exit codes.
-    print(&page.replace(" EXTRA\n", " EXAMPLES\n"))?;
+    print_own(&page.replace(" EXTRA\n", " EXAMPLES\n"))?;
     Ok(0)
 }
 

@@ -5,7 +5,7 @@ use std::path::Path;
 use serde::Serialize;
 
 use super::args::{VerifyFormat, VerifyOptions};
-use super::terminal::{print, print_error};
+use super::terminal::{line, print, print_error, print_json};
 use crate::error::{Error, Problem, Result};
 use crate::verify::{
     Evidence, Outcome, Pdf, THIS_VERSION, Verdict, Verification, verification_of, verify,
@@ -48,7 +48,7 @@ pub fn run(options: &VerifyOptions) -> Result<u8> {
             };
             let text = serde_json::to_string_pretty(&all);
             let text = text.map_err(|error| Error::Internal(error.to_string()))?;
-            print(&format!("{text}\n"))?;
+            print_json(&text)?;
         }
     }
     let codes = outcomes.iter().map(|outcome| match outcome {
@@ -110,41 +110,23 @@ fn lines(report: &Path, held: &Held) -> String {
         Some(issued) => format!(": issued {issued}"),
         None => String::new(),
     };
-    let mut text = String::new();
-    line(&mut text, &format!("{}{issued}", report.display()));
+    let mut text = line(&format!("{}{issued}", report.display()));
     for check in &verification.checks {
         let mark = match check.outcome {
             Outcome::Agrees => "agrees",
             Outcome::Differs => "DIFFERS",
             Outcome::NotCompared => "–",
         };
-        line(
-            &mut text,
-            &format!("  {mark:<8} {:<12} {}", check.subject, check.text),
-        );
+        text += &line(&format!("  {mark:<8} {:<12} {}", check.subject, check.text));
         for difference in check.told() {
-            line(&mut text, &format!("             {difference}"));
+            text += &line(&format!("             {difference}"));
         }
     }
-    line(&mut text, &verification.sentence());
+    text += &line(&verification.sentence());
     if let Some(extracted) = &held.extracted {
-        line(&mut text, extracted);
+        text += &line(extracted);
     }
     text
-}
-
-/// Adds a line. The file may hold anything, and a terminal obeys control characters.
-fn line(text: &mut String, line: &str) {
-    let shown = |character: char| {
-        if character.is_control() {
-            '\u{fffd}'
-        } else {
-            character
-        }
-    };
-    let line: String = line.chars().map(shown).collect();
-    text.push_str(&line);
-    text.push('\n');
 }
 
 /// What is printed as data.

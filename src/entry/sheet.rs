@@ -7,6 +7,7 @@ use jiff::civil::{DateTime, Time};
 use super::line::{Cells, Form, Refusal, Sky};
 use crate::error::{Error, Problem, Problems, Result};
 use crate::measure::{Kind, Unit};
+use crate::shown::{in_cell, out_of_cell};
 use crate::units::fixed;
 
 /// First line of a log whose data are invented.
@@ -151,7 +152,7 @@ impl Sheet {
             if self.form.has_irradiance {
                 row.push(text(&cells.irradiance));
             }
-            row.push(cells.notes.clone());
+            row.push(in_cell(&cells.notes));
             writer.write_record(row).map_err(failed)?;
         }
         let bytes = writer.into_inner().map_err(|error| error.to_string());
@@ -263,7 +264,7 @@ impl Sheet {
                 wind: form.wind(wind)?,
                 sky: form.sky(sky)?,
                 irradiance: form.irradiance(irradiance)?,
-                notes: form.notes(notes)?,
+                notes: form.notes(out_of_cell(notes))?,
             },
         })
     }

@@ -3,7 +3,7 @@
 use super::cooking::{DangerZone, Prospect, danger_zone, look_ahead};
 use super::dry_vessel::{Stagnation, stagnations};
 use super::heat_balance::{self, HeatBalance};
-use super::notice::Notice;
+use super::notice::{Notice, outside};
 use super::s580::{self, Limits, S580};
 use super::tested::{Tested, gather};
 use crate::campaign::Campaign;
@@ -56,9 +56,9 @@ pub fn assess(campaign: Campaign, logs: Vec<Log>) -> Result<Assessment> {
     })
 }
 
-/// Every notice, run by run, then those of the campaign as a whole.
+/// Every notice: where files lie, then run by run, then of the campaign as a whole.
 fn notices(tested: &Tested, s580: &S580, danger: Option<&DangerZone>) -> Vec<Notice> {
-    let mut notices = Vec::new();
+    let mut notices: Vec<Notice> = outside(&tested.campaign).into_iter().collect();
     for (run, screening) in tested.runs.iter().zip(&s580.screenings) {
         notices.extend(run.notices.iter().cloned().map(Notice::Run));
         notices.extend(screening.notice.iter().cloned().map(Notice::S580));

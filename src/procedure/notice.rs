@@ -5,7 +5,9 @@ use std::fmt;
 use super::cooking::danger::DangerZone;
 use super::run_notice::RunNotice;
 use super::s580::notice::S580Notice;
-use crate::language::Message;
+use crate::campaign::Campaign;
+use crate::language::{Message, listed};
+use crate::message;
 
 /// A notice, by the stage that gives it. It reaches the terminal and the report.
 #[derive(Debug, Clone, PartialEq)]
@@ -14,6 +16,14 @@ pub enum Notice {
     S580(S580Notice),
     /// Heating that would leave food too long where bacteria grow.
     DangerZone(DangerZone),
+    /// Logs and photo that were read from outside the campaign's folder, as named there.
+    Outside(Vec<String>),
+}
+
+/// That files lie outside the campaign's folder, if some do.
+pub fn outside(campaign: &Campaign) -> Option<Notice> {
+    let files: Vec<String> = campaign.outside.iter().cloned().collect();
+    (!files.is_empty()).then_some(Notice::Outside(files))
 }
 
 impl Notice {
@@ -23,6 +33,7 @@ impl Notice {
             Notice::Run(notice) => notice.message(),
             Notice::S580(notice) => notice.message(),
             Notice::DangerZone(found) => found.message(),
+            Notice::Outside(files) => message!("notice-outside", files = listed(files)),
         }
     }
 }

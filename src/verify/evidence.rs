@@ -9,6 +9,7 @@ use tempfile::TempDir;
 
 use super::pdf::{Embedded, Imprint, Pdf};
 use super::stated::{Stated, read_stated};
+use crate::campaign::AttachedFile;
 use crate::campaign::find::CAMPAIGN_FILE;
 use crate::error::{Error, Problem, Result};
 use crate::report::comparison::outputs::COMPARISON_JSON;
@@ -69,6 +70,8 @@ pub struct Input {
     pub attached_as: String,
     /// As the results state it.
     pub sha256: String,
+    /// The results state that it lay outside the campaign's folder.
+    pub is_outside: bool,
 }
 
 impl Evidence {
@@ -143,22 +146,27 @@ impl Evidence {
     }
 
     /// A campaign's file, and its logs and photo by the names that the file gives them.
-    pub fn files(&self, campaign: &str) -> (PathBuf, BTreeMap<String, PathBuf>) {
+    pub fn files(&self, campaign: &str) -> (PathBuf, BTreeMap<String, AttachedFile>) {
         let of_campaign = self
             .inputs
             .iter()
             .filter(|input| input.campaign == campaign);
         let attached = of_campaign.filter_map(|input| {
             let attached = self.attachments.get(&input.attached_as)?;
-            Some((input.file.clone(), attached.path.clone()))
+            let file = AttachedFile {
+                path: attached.path.clone(),
+                is_outside: input.is_outside,
+            };
+            Some((input.file.clone(), file))
         });
-        let mut files: BTreeMap<String, PathBuf> = attached.collect();
+        let mut files: BTreeMap<String, AttachedFile> = attached.collect();
         let missing = || {
             self.folder
                 .path()
                 .join(placed(self.folder_of(campaign), CAMPAIGN_FILE))
         };
-        (files.remove(CAMPAIGN_FILE).unwrap_or_else(missing), files)
+        let of_campaign = files.remove(CAMPAIGN_FILE).map(|file| file.path);
+        (of_campaign.unwrap_or_else(missing), files)
     }
 
     /// The folder of a campaign's inputs among the attachments, if they have one.
@@ -190,6 +198,7 @@ fn named_inputs(stated: &Stated) -> Vec<Input> {
             file: stated.file.clone(),
             attached_as,
             sha256: stated.sha256.clone(),
+            is_outside: stated.is_outside,
         });
     named.collect()
 }

@@ -71,6 +71,8 @@ pub struct StatedInput {
     pub campaign: String,
     pub file: String,
     pub sha256: String,
+    /// It lay outside the campaign's folder.
+    pub is_outside: bool,
 }
 
 /// What all results begin with.
@@ -92,6 +94,9 @@ struct InputEntry {
     campaign: Option<String>,
     file: String,
     sha256: String,
+    /// Older versions did not state it.
+    #[serde(default)]
+    outside: bool,
 }
 
 #[derive(Deserialize)]
@@ -189,6 +194,7 @@ fn stated_inputs(subject: &Subject, entries: Vec<InputEntry>) -> Result<Vec<Stat
             campaign,
             file: entry.file,
             sha256: entry.sha256,
+            is_outside: entry.outside,
         })
     };
     let inputs = entries

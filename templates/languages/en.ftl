@@ -506,6 +506,8 @@ page-made-with = Made with
 page-inputs = Inputs, with their SHA-256
 # A photo among the inputs.
 input-photo = { $file }, as it stands in this report
+# { $file }: its name, or input-photo.
+input-outside = { $file }, from outside the campaign's folder
 
 # What was tested, with what, and by whom; the uncertainty line by line; provenance.
 
@@ -1055,6 +1057,8 @@ notice-long-run = { $log }: the readings span { $days } days, a run is one heati
 notice-above-boiling = { $log }: the water reaches { $highest }, above its boiling point of { $boiling } here; check the sensor, the elevation or the pressure
 notice-odd-noon = { $log }: solar noon falls at { $noon } by the clock; check the longitude (east positive) and the time zone
 notice-column-not-found = { $log }: no column is understood as { $quantity }, which counts as not measured; not read: { $ignored }; if one of them holds it, name it under [columns]
+# { $files }: a list. --allow-outside is written on the command line and stays as it is.
+notice-outside = read from outside the campaign's folder, as whoever made this allowed (--allow-outside): { $files }
 notice-trimmed = { $log }: { $readings ->
         [one] { $readings } reading
        *[other] { $readings } readings

@@ -512,6 +512,8 @@ page-made-with = Hecho con
 page-inputs = Entradas, con su SHA-256
 # A photo among the inputs.
 input-photo = { $file }, tal como está en este informe
+# { $file }: its name, or input-photo.
+input-outside = { $file }, de fuera de la carpeta de la campaña
 
 # What was tested, with what, and by whom; the uncertainty line by line; provenance.
 
@@ -1068,6 +1070,8 @@ notice-long-run = { $log }: las lecturas abarcan { $days } días, un ensayo es u
 notice-above-boiling = { $log }: el agua alcanza { $highest }, por encima de su punto de ebullición de { $boiling } aquí; compruebe el sensor, la altitud o la presión
 notice-odd-noon = { $log }: el mediodía solar cae a las { $noon } del reloj; compruebe la longitud (este positivo) y la zona horaria
 notice-column-not-found = { $log }: ninguna columna se reconoce como { $quantity }, magnitud que cuenta como no medida; sin leer: { $ignored }; si una de ellas la contiene, nómbrela bajo [columns]
+# { $files }: a list. --allow-outside is written on the command line and stays as it is.
+notice-outside = leído de fuera de la carpeta de la campaña, como permitió quien hizo esto (--allow-outside): { $files }
 notice-trimmed = { $log }: { $readings ->
         [one] { $readings } lectura omitida
        *[other] { $readings } lecturas omitidas

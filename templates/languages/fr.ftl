@@ -544,6 +544,8 @@ page-made-with = Réalisé avec
 page-inputs = Fichiers d’entrée, avec leur SHA-256
 # A photo among the inputs.
 input-photo = { $file }, telle que dans ce rapport
+# { $file }: its name, or input-photo.
+input-outside = { $file }, hors du dossier de la campagne
 
 # What was tested, with what, and by whom; the uncertainty line by line; provenance.
 
@@ -1104,6 +1106,8 @@ notice-long-run = { $log } : les relevés s’étendent sur { $days } jours, un
 notice-above-boiling = { $log } : l’eau atteint { $highest }, au-dessus de son point d’ébullition de { $boiling } ici ; vérifiez le capteur, l’altitude ou la pression
 notice-odd-noon = { $log } : le midi solaire tombe à { $noon } à l’horloge ; vérifiez la longitude (est positif) et le fuseau horaire
 notice-column-not-found = { $log } : aucune colonne n’est comprise comme { $quantity }, ce qui compte comme non mesuré ; colonnes non lues : { $ignored } ; si l’une d’elles contient cette grandeur, nommez-la sous [columns]
+# { $files }: a list. --allow-outside is written on the command line and stays as it is.
+notice-outside = lu hors du dossier de la campagne, comme l’a permis la personne qui a fait ceci (--allow-outside) : { $files }
 notice-trimmed = { $log } : { $readings ->
         [one] { $readings } relevé avant le début de l’essai ou après sa fin laissé de côté
        *[other] { $readings } relevés avant le début de l’essai ou après sa fin laissés de côté

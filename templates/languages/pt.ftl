@@ -519,6 +519,8 @@ page-made-with = Feito com
 page-inputs = Arquivos de entrada, com o seu SHA-256
 # A photo among the inputs.
 input-photo = { $file }, tal como está neste relatório
+# { $file }: its name, or input-photo.
+input-outside = { $file }, de fora da pasta da campanha
 
 # What was tested, with what, and by whom; the uncertainty line by line; provenance.
 
@@ -1074,6 +1076,8 @@ notice-long-run = { $log }: as leituras abrangem { $days } dias, uma sessão é 
 notice-above-boiling = { $log }: a água chega a { $highest }, acima do seu ponto de ebulição de { $boiling } aqui; verifique o sensor, a altitude ou a pressão
 notice-odd-noon = { $log }: o meio-dia solar cai às { $noon } pelo relógio; verifique a longitude (leste positivo) e o fuso horário
 notice-column-not-found = { $log }: nenhuma coluna foi entendida como { $quantity }, que conta como não medida; não lidas: { $ignored }; se uma delas a contém, indique-a em [columns]
+# { $files }: a list. --allow-outside is written on the command line and stays as it is.
+notice-outside = lido de fora da pasta da campanha, como permitiu quem fez isto (--allow-outside): { $files }
 notice-trimmed = { $log }: { $readings ->
         [one] { $readings } leitura antes do início da sessão ou depois do seu fim omitida
        *[other] { $readings } leituras antes do início da sessão ou depois do seu fim omitidas

@@ -510,6 +510,8 @@ page-made-with = Imetengenezwa kwa
 page-inputs = Faili zilizotumika, pamoja na SHA-256 zake
 # A photo among the inputs.
 input-photo = { $file }, kama ilivyo katika ripoti hii
+# { $file }: its name, or input-photo.
+input-outside = { $file }, kutoka nje ya folda ya kampeni
 
 # What was tested, with what, and by whom; the uncertainty line by line; provenance.
 
@@ -1063,6 +1065,8 @@ notice-long-run = { $log }: vipimo vinachukua siku { $days }, duru ni upashaji m
 notice-above-boiling = { $log }: maji yanafika { $highest }, juu ya kiwango chake cha kuchemka cha { $boiling } hapa; kagua kihisi, mwinuko au mgandamizo wa hewa
 notice-odd-noon = { $log }: adhuhuri ya jua ni { $noon } kwa saa hiyo; kagua longitudo (mashariki ni chanya) na ukanda wa saa
 notice-column-not-found = { $log }: hakuna safuwima inayoeleweka kuwa { $quantity }, ambayo huhesabiwa kuwa haikupimwa; hazikusomwa: { $ignored }; ikiwa moja yao inayo, itaje chini ya [columns]
+# { $files }: a list. --allow-outside is written on the command line and stays as it is.
+notice-outside = imesomwa kutoka nje ya folda ya kampeni, kwa ruhusa ya aliyetengeneza hii (--allow-outside): { $files }
 notice-trimmed = { $log }: { $readings ->
         [one] kipimo { $readings } cha
        *[other] vipimo { $readings } vya

@@ -37,6 +37,10 @@ mod pipeline {
     mod trial;
 }
 
+mod shown {
+    mod unicode;
+}
+
 mod campaign {
     mod bounds;
     mod template;

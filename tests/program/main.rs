@@ -18,12 +18,16 @@ mod cooking;
 mod enter;
 mod estimates;
 #[cfg(unix)]
+mod hostile_names;
+#[cfg(unix)]
 mod kills;
 #[cfg(unix)]
 mod no_room;
 mod odd_log;
 mod paths;
 mod plan;
+#[cfg(unix)]
+mod reach;
 mod readme;
 mod tables;
 #[cfg(unix)]

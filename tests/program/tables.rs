@@ -4,7 +4,7 @@ use std::fs;
 
 use serde_json::Value;
 
-use crate::bench::{Bench, OUTPUTS};
+use crate::bench::{Bench, OUTPUTS, heating};
 
 const TABLES: [&str; 3] = ["campaigns.parquet", "datapackage.json", "intervals.parquet"];
 
@@ -107,4 +107,58 @@ fn none_of_the_tables_is_written_where_one_cannot_be() {
             .iter()
             .any(|name| name.ends_with(".parquet"))
     );
+}
+
+/// Rows of a CSV file, header first.
+fn rows(text: &str) -> Vec<Vec<String>> {
+    let mut reader = csv::ReaderBuilder::new();
+    let reader = reader.has_headers(false).from_reader(text.as_bytes());
+    let rows = reader.into_records().map(|row| row.unwrap());
+    rows.map(|row| row.iter().map(str::to_owned).collect())
+        .collect()
+}
+
+/// Beginnings that make a spreadsheet run a cell (OWASP, "CSV Injection", from memory).
+#[test]
+fn no_cell_of_text_is_run_by_a_spreadsheet_and_numbers_stay_numbers() {
+    let bench = Bench::empty();
+    for (folder, first) in [("=1+1", 1), ("@plain", 4)] {
+        bench.add_campaign(folder);
+        for (index, log) in ["=cmd.csv", "-day.csv", "+day.csv"].iter().enumerate() {
+            let day = first + u32::try_from(index).unwrap();
+            bench.write(&format!("{folder}/{log}"), heating(day));
+            let (from, to) = (format!("day-{}.csv", index + 1), log);
+            bench.replace(&format!("{folder}/campaign.toml"), &from, to);
+        }
+        let toml = format!("{folder}/campaign.toml");
+        let cooker = format!("name = \"={folder}\"\ncurrency = \"=2\"\ncost = 3");
+        bench.replace(&toml, "name = \"Mallee trough\"", &cooker);
+    }
+    bench.run(&["report", "."]).exits(0);
+    bench
+        .run(&["compare", "=1+1", "@plain", "--baseline", "=1+1"])
+        .exits(0);
+    let mut texts = 0;
+    let mut negative = 0;
+    for file in [
+        "=1+1.intervals.csv",
+        "@plain.intervals.csv",
+        "comparison.csv",
+    ] {
+        let text = bench.read(&format!("reports/{file}"));
+        for cell in rows(&text).iter().flatten() {
+            let is_number = cell.parse::<f64>().is_ok();
+            negative += usize::from(is_number && cell.starts_with('-'));
+            texts += usize::from(cell.starts_with('\''));
+            let is_run = cell.starts_with(['=', '+', '-', '@', '\t', '\r', '\n']);
+            assert!(is_number || !is_run, "{file}: {cell:?}");
+        }
+    }
+    assert!(
+        texts > 20 && negative > 1,
+        "{texts} texts, {negative} numbers"
+    );
+    let comparison = rows(&bench.read("reports/comparison.csv"));
+    assert_eq!(comparison[1][1..3], ["'=1+1", "'==1+1"]);
+    bench.run(&["verify", "reports/=1+1.pdf"]).exits(0);
 }

@@ -1,5 +1,6 @@
 //! A person at a terminal: the program behind a pseudo-terminal.
 
+use std::ffi::OsStr;
 use std::fs::File;
 use std::io::{Read, Write};
 use std::path::Path;
@@ -27,7 +28,7 @@ pub struct Typist {
 
 impl Typist {
     /// Starts the program in a folder.
-    pub fn start(folder: &Path, arguments: &[&str]) -> Self {
+    pub fn start(folder: &Path, arguments: &[impl AsRef<OsStr>]) -> Self {
         let ours = openpt(OpenptFlags::RDWR | OpenptFlags::NOCTTY).unwrap();
         grantpt(&ours).unwrap();
         unlockpt(&ours).unwrap();
@@ -96,8 +97,22 @@ impl Typist {
 
     /// Waits for the end of the program: its exit code.
     pub fn code(mut self) -> i32 {
+        self.end()
+    }
+
+    /// Waits for the end of the program: its exit code, and all that came to the screen.
+    pub fn screen(mut self) -> (i32, Vec<u8>) {
+        let code = self.end();
+        // The reader ends with the program, and hands over what it has before.
+        self.shown.extend(self.screen.iter().flatten());
+        (code, self.shown)
+    }
+
+    fn end(&mut self) -> i32 {
         let until = Instant::now() + PATIENCE;
         loop {
+            // A program that prints much waits until somebody has read it.
+            self.shown.extend(self.screen.try_iter().flatten());
             if let Some(status) = self.child.try_wait().unwrap() {
                 return status.code().unwrap();
             }

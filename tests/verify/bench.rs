@@ -7,7 +7,8 @@ use std::sync::{LazyLock, Mutex};
 use jiff::Timestamp;
 use lopdf::content::Content;
 use lopdf::{Dictionary, Document, Object, ObjectId, Stream};
-use simmerline::assess_folder;
+use simmerline::assess_reaching;
+use simmerline::campaign::Reach;
 use simmerline::error::Result;
 use simmerline::report::{Edition, outputs};
 use simmerline::verify::{Evidence, Outcome, Pdf, Verdict, Verification, verify};
@@ -21,7 +22,12 @@ static MADE: LazyLock<Mutex<BTreeMap<PathBuf, Vec<u8>>>> = LazyLock::new(Mutex::
 
 /// The report on a campaign folder.
 pub fn report_on(folder: &Path) -> Vec<u8> {
-    let assessment = assess_folder(folder).unwrap();
+    report_reaching(folder, Reach::Inside)
+}
+
+/// The same, with files read as far as `reach` allows.
+pub fn report_reaching(folder: &Path, reach: Reach) -> Vec<u8> {
+    let assessment = assess_reaching(folder, reach).unwrap();
     let wishes = &assessment.tested.campaign.report;
     let edition = Edition::wished(wishes, Timestamp::from_second(ISSUED_S).unwrap());
     let made = outputs(&assessment, &edition).unwrap();

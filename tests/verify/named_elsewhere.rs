@@ -4,6 +4,7 @@ use std::fs;
 use std::path::{Path, PathBuf};
 
 use lopdf::Document;
+use simmerline::campaign::Reach;
 use tempfile::TempDir;
 
 use crate::bench::*;
@@ -38,7 +39,7 @@ fn logs_of_one_name_in_several_folders_are_told_apart() {
             (path.display().to_string(), path)
         }
     });
-    let pdf = report_on(&folder);
+    let pdf = report_reaching(&folder, Reach::Outside);
     let document = Document::load_mem(&pdf).unwrap();
     for (name, day) in [
         ("log.csv", 16),
@@ -61,6 +62,34 @@ fn logs_of_one_name_in_several_folders_are_told_apart() {
     take_out(&pdf).unwrap().extract(out.path()).unwrap();
     assert!(out.path().join("day-2/log.csv").is_file());
     assert!(out.path().join("input-4-log.csv").is_file());
+}
+
+/// A link says nothing by its name, so the report states that what it leads to lay outside.
+#[cfg(unix)]
+#[test]
+fn a_log_that_a_link_led_to_is_verified_as_one_from_outside() {
+    let (root, folder) = moved(|root, _, log| (log.to_owned(), root.join("moved").join(log)));
+    let log = folder.join("2026-09-17.csv");
+    fs::rename(&log, root.path().join("elsewhere.csv")).unwrap();
+    std::os::unix::fs::symlink("../elsewhere.csv", &log).unwrap();
+    let pdf = report_reaching(&folder, Reach::Outside);
+    fs::remove_dir_all(&folder).unwrap();
+    let evidence = take_out(&pdf).unwrap();
+    let outside: Vec<&str> = evidence
+        .inputs
+        .iter()
+        .filter(|input| input.is_outside)
+        .map(|input| input.file.as_str())
+        .collect();
+    assert_eq!(outside, ["2026-09-17.csv"]);
+    let verification = verified(&pdf);
+    assert!(verification.agrees(), "{}", said(&verification));
+    // Data that do not state it do not give these pages.
+    let unsaid = changed(&pdf, |document| {
+        let (from, to) = ("\"outside\": true", "\"outside\": false");
+        replace_in(document, "moved.rating.json", from, to);
+    });
+    assert!(!verified(&unsaid).agrees());
 }
 
 #[cfg(unix)]

@@ -121,6 +121,9 @@ struct InputEntry {
     file: String,
     /// SHA-256 of its bytes, 64 lower-case hex digits.
     sha256: String,
+    /// It lay outside the campaign's folder, or a link led out; it was read all the same
+    /// because whoever made the file allowed it.
+    outside: bool,
 }
 
 impl RatingFile {
@@ -176,7 +179,11 @@ impl RatingFile {
             provenance: Provenance {
                 tool_version: env!("CARGO_PKG_VERSION"),
                 inputs: inputs
-                    .map(|(file, sha256)| InputEntry { file, sha256 })
+                    .map(|(file, sha256)| InputEntry {
+                        outside: campaign.outside.contains(&file),
+                        file,
+                        sha256,
+                    })
                     .collect(),
                 logs: assessment
                     .tested

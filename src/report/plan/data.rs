@@ -28,6 +28,8 @@ struct Provenance<'p> {
 struct InputEntry<'p> {
     file: &'p str,
     sha256: &'p str,
+    /// It lay outside the campaign's folder.
+    outside: bool,
 }
 
 /// The file as text.
@@ -35,10 +37,11 @@ struct InputEntry<'p> {
 /// # Errors
 /// [`Error::Internal`] if a value has no JSON form.
 pub fn plan_text(plan: &Plan) -> Result<String> {
-    let inputs = plan
-        .inputs
-        .iter()
-        .map(|(file, sha256)| InputEntry { file, sha256 });
+    let inputs = plan.inputs.iter().map(|(file, sha256)| InputEntry {
+        file,
+        sha256,
+        outside: plan.campaign.outside.contains(file),
+    });
     let file = PlanFile {
         schema: SCHEMA,
         campaign: &plan.campaign.name,

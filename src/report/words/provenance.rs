@@ -128,9 +128,14 @@ fn rounded(uncertainty: f64) -> Phrase {
 
 /// What an input is called; the hash of a photo is that of the picture in the report.
 fn input_label(campaign: &Campaign, file: String) -> Phrase {
-    match &campaign.cooker.photo {
+    let is_outside = campaign.outside.contains(&file);
+    let label: Phrase = match &campaign.cooker.photo {
         Some(photo) if photo.name == file => message!("input-photo", file = file).into(),
         _ => file.into(),
+    };
+    match is_outside {
+        true => message!("input-outside", file = label).into(),
+        false => label,
     }
 }
 

@@ -9,7 +9,7 @@ use proptest::collection::vec;
 use proptest::prelude::*;
 use proptest::sample::{Index, select};
 use proptest::test_runner::TestCaseResult;
-use simmerline::campaign::{Campaign, read_campaign};
+use simmerline::campaign::{Campaign, Reach, read_campaign};
 use simmerline::error::Error;
 use simmerline::logs::Log;
 use simmerline::logs::read::read_bytes;
@@ -63,7 +63,7 @@ fn checked_campaign() -> (TempDir, Campaign) {
         "campaign.toml",
         campaign_text(3.5, &["day-1.csv"]),
     );
-    let campaign = read_campaign(folder.path(), check_own_limits).unwrap();
+    let campaign = read_campaign(folder.path(), Reach::Inside, check_own_limits).unwrap();
     (folder, campaign)
 }
 

@@ -2,6 +2,7 @@
 
 use std::fs;
 
+use simmerline::campaign::Reach;
 use simmerline::error::Error;
 use simmerline::procedure::Assessment;
 use tempfile::TempDir;
@@ -133,8 +134,16 @@ fn a_log_that_is_a_device_is_refused_and_does_not_hang() {
         let trial = Trial::fair();
         fs::remove_file(trial.path("day-2.csv")).unwrap();
         std::os::unix::fs::symlink(device, trial.path("day-2.csv")).unwrap();
-        let message = within(20, move || trial.refused_as_input());
-        assert!(message.contains("day-2.csv: is no file"), "{message}");
+        within(20, move || {
+            // It leads out of the folder, and where that is allowed it is no log.
+            let message = trial.refused_as_campaign();
+            assert!(message.contains("\"day-2.csv\" lies outside"), "{message}");
+            let reaching = simmerline::assess_reaching(&trial.path(""), Reach::Outside);
+            let error = reaching.expect_err("it is refused");
+            assert!(matches!(error, Error::Input(_)), "{error:?}");
+            let message = error.to_string();
+            assert!(message.contains("day-2.csv: is no file"), "{message}");
+        });
     }
 }
 

@@ -67,7 +67,8 @@ fn expected_water_is_the_heat_balance_solved_by_its_integrating_factor() {
     // steps of a minute are within 0.02 K of it in steps of ten seconds.
     let folder = Path::new("sample-runs/box");
     let rated = assess_folder(folder).unwrap();
-    let campaign = campaign::read_campaign(folder, check_own_limits).unwrap();
+    let campaign =
+        campaign::read_campaign(folder, campaign::Reach::Inside, check_own_limits).unwrap();
     let sky = LocalSky::over(&campaign.site);
     let date = "2026-06-30".parse().unwrap();
     let planned = plan(campaign, Some(&rated), date).unwrap();
@@ -106,7 +107,8 @@ fn expected_water_is_the_heat_balance_solved_by_its_integrating_factor() {
 fn sheet_times_are_tens_by_the_clock_in_any_zone() {
     for (zone, longitude_deg) in [("+05:45", 85.3), ("-03:30", -52.7), ("+12:45", -176.5)] {
         let folder = Path::new("sample-runs/open-dish");
-        let mut campaign = campaign::read_campaign(folder, check_own_limits).unwrap();
+        let mut campaign =
+            campaign::read_campaign(folder, campaign::Reach::Inside, check_own_limits).unwrap();
         campaign.site.time_zone = campaign::zone::parse_zone(zone).unwrap();
         campaign.site.longitude_deg = longitude_deg;
         campaign.site.elevation_m = 0.0;
@@ -135,7 +137,8 @@ fn sheet_times_intervals_and_load_follow_the_campaigns_own_limits() {
         value,
     };
     let planned = |limits: Vec<OwnLimit>| {
-        let mut campaign = campaign::read_campaign(folder, check_own_limits).unwrap();
+        let mut campaign =
+            campaign::read_campaign(folder, campaign::Reach::Inside, check_own_limits).unwrap();
         campaign.limits = limits;
         plan(campaign, None, "2026-09-30".parse().unwrap()).unwrap()
     };

@@ -7,6 +7,7 @@ use crate::comparison::weigh::Weighed;
 use crate::error::{Error, Result};
 use crate::procedure::Assessment;
 use crate::report::comparison::names::{letter, names};
+use crate::shown::in_cell;
 
 /// Columns, with their units; the differences are from the baseline, where there is
 /// one. `p` and `real` are of the ratings, and where conditions differ of the powers at 700 W/m²
@@ -90,8 +91,8 @@ fn row(comparison: &Comparison, names: &[String], place: usize, one: &Assessment
     let decisive = pair.and_then(|pair| pair.difference.decisive());
     let mut row = vec![
         letter(place).to_string(),
-        one.tested.campaign.name.clone(),
-        names[place].clone(),
+        in_cell(&one.tested.campaign.name),
+        in_cell(&names[place]),
         optional(ps50_w),
         optional(
             one.s580
@@ -108,7 +109,7 @@ fn row(comparison: &Comparison, names: &[String], place: usize, one: &Assessment
         per(Some(cooker.intercept_area_m2)),
         per(cooker.mass_kg),
         per(cooker.cost),
-        cooker.currency.clone().unwrap_or_default(),
+        in_cell(cooker.currency.as_deref().unwrap_or_default()),
         optional(heating.map(|time| time.best_s)),
         optional(heating.map(|time| time.shortest_s)),
         optional(heating.and_then(|time| time.longest_s)),

@@ -140,6 +140,8 @@ struct InputEntry {
     campaign: String,
     file: String,
     sha256: String,
+    /// It lay outside the campaign's folder.
+    outside: bool,
 }
 
 impl ComparisonFile {
@@ -148,12 +150,13 @@ impl ComparisonFile {
         let names = names(&comparison.campaigns);
         let name = |place: usize| comparison.campaigns[place].tested.campaign.name.clone();
         let inputs = comparison.campaigns.iter().flat_map(|one| {
-            let campaign = one.tested.campaign.name.clone();
+            let campaign = &one.tested.campaign;
             one.tested
                 .inputs()
                 .into_iter()
-                .map(move |(file, sha256)| InputEntry {
-                    campaign: campaign.clone(),
+                .map(|(file, sha256)| InputEntry {
+                    campaign: campaign.name.clone(),
+                    outside: campaign.outside.contains(&file),
                     file,
                     sha256,
                 })

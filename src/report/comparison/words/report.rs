@@ -98,7 +98,7 @@ pub fn build(comparison: &Comparison, edition: &Edition) -> ComparisonReport {
         cautions: cautions(words),
         notes: notes(comparison).map(|note| words.say(note)).to_vec(),
         made_with: made_with(edition, message!("comparison-practice")),
-        inputs: inputs(comparison),
+        inputs: inputs(comparison, words),
         end: words.say(message!("comparison-end", number = &number)),
         number,
     }
@@ -270,13 +270,17 @@ fn notes(comparison: &Comparison) -> [Message; 8] {
     ]
 }
 
-fn inputs(comparison: &Comparison) -> Vec<Row> {
+fn inputs(comparison: &Comparison, words: &Words) -> Vec<Row> {
     let of = |one: &Assessment| {
-        let name = one.tested.campaign.name.clone();
-        one.tested
-            .inputs()
-            .into_iter()
-            .map(move |(file, sha256)| Row::new(&format!("{name}/{file}"), sha256))
+        let campaign = &one.tested.campaign;
+        let row = |(file, sha256): (String, String)| {
+            let label = format!("{}/{file}", campaign.name);
+            match campaign.outside.contains(&file) {
+                true => Row::new(&words.say(message!("input-outside", file = label)), sha256),
+                false => Row::new(&label, sha256),
+            }
+        };
+        one.tested.inputs().into_iter().map(row).collect::<Vec<_>>()
     };
     comparison.campaigns.iter().flat_map(of).collect()
 }

@@ -6,8 +6,10 @@ use super::columns::{Cell, Table};
 use super::intervals::{interval_rows, no_intervals};
 use crate::error::{Error, Result};
 use crate::procedure::Assessment;
+use crate::shown::in_cell;
 
-/// A campaign's intervals as text; a null is an empty cell.
+/// A campaign's intervals as text; a null is an empty cell, and no cell of text is one that a
+/// spreadsheet would run.
 ///
 /// # Errors
 /// [`Error::Internal`] if a row does not fit the header.
@@ -37,7 +39,7 @@ fn to_csv(table: &Table) -> std::result::Result<String, Box<dyn std::error::Erro
 fn text(cell: &Cell) -> String {
     match cell {
         Cell::Null => String::new(),
-        Cell::Text(text) => text.clone(),
+        Cell::Text(text) => in_cell(text),
         Cell::Number(number) => number.to_string(),
         Cell::Count(count) => count.to_string(),
         Cell::Truth(truth) => truth.to_string(),
