@@ -25,6 +25,7 @@ mod kit {
 mod house {
     mod circles;
     mod lengths;
+    mod notices;
     mod source;
 }
 
