@@ -6,9 +6,11 @@ use std::time::{Duration, Instant};
 use crate::ALLOCATOR;
 
 pub const MIB: usize = 1 << 20;
-/// What reading may take in any case: tables of names, buffers, and what a small
-/// compressed file may unpack to.
-const ALWAYS: usize = 96 * MIB;
+/// What reading a text or a spreadsheet may take in any case: tables of names, buffers, and
+/// what a small compressed file may unpack to.
+pub const TEXT: usize = 96 * MIB;
+/// The same of a PDF, whose pages may unpack to 256 MiB.
+pub const PDF: usize = 320 * MIB;
 /// Times the size of the input, besides.
 const PER_BYTE: usize = 16;
 /// Thousands of times what the inputs of these tests need, as the machine may be busy.
@@ -19,8 +21,13 @@ static ALONE: Mutex<()> = Mutex::new(());
 /// What the work gives.
 ///
 /// # Errors
-/// In words, where the work on so many bytes took too much memory or too long.
-pub fn within_limits<T>(bytes: usize, work: impl FnOnce() -> T) -> Result<T, String> {
+/// In words, where the work on so many bytes took too much memory or too long; `always` is
+/// what it may take in any case.
+pub fn within_limits<T>(
+    always: usize,
+    bytes: usize,
+    work: impl FnOnce() -> T,
+) -> Result<T, String> {
     // Whoever panicked before has said so.
     let _alone = ALONE.lock().unwrap_or_else(PoisonError::into_inner);
     let before = ALLOCATOR.current_usage();
@@ -29,7 +36,7 @@ pub fn within_limits<T>(bytes: usize, work: impl FnOnce() -> T) -> Result<T, Str
     let done = work();
     let (peak, took) = (ALLOCATOR.peak_usage(), start.elapsed());
     let peak = peak.saturating_sub(before);
-    if peak > ALWAYS + PER_BYTE * bytes {
+    if peak > always + PER_BYTE * bytes {
         return Err(format!("{} MiB for {bytes} bytes", peak / MIB));
     }
     if took > LONGEST {

@@ -13,7 +13,7 @@ use zip::ZipWriter;
 use zip::write::SimpleFileOptions;
 
 use crate::kit::header::HEADER;
-use crate::limits::{MIB, within_limits};
+use crate::limits::{MIB, TEXT, within_limits};
 
 fn gzip(bytes: &[u8]) -> Vec<u8> {
     let mut encoder = GzEncoder::new(Vec::new(), Compression::best());
@@ -135,7 +135,7 @@ fn memory_stays_in_proportion_to_the_input() {
     let rules = LogRules::default();
     for (name, bytes) in inputs {
         let request = Request::new(&rules, &zone);
-        let read = within_limits(bytes.len(), || {
+        let read = within_limits(TEXT, bytes.len(), || {
             read_bytes(Path::new(name), name, &bytes, &request)
         });
         let read = read.unwrap_or_else(|reason| panic!("{name}: {reason}"));

@@ -8,6 +8,7 @@ use simmerline::error::Result;
 use simmerline::report::{Edition, outputs};
 use simmerline::verify::Pdf;
 
+use crate::limits::PDF;
 use crate::target::{Part, Sample, Target};
 
 /// Objects 1 and on; streams follow their dictionary.
@@ -103,6 +104,7 @@ fn pdf_objects() {
     Target {
         name: "pdf_objects",
         samples: vec![invented, Sample::whole("report", report())],
+        always: PDF,
         join: |parts: &[Part]| match parts {
             [whole] => whole.bytes.clone(),
             [objects @ .., trailer] => {
@@ -128,6 +130,7 @@ fn pdf_content() {
     Target {
         name: "pdf_content",
         samples: vec![sample],
+        always: PDF,
         join: |parts: &[Part]| {
             let mut objects = bytes_of(&OBJECTS);
             objects.extend(parts.iter().map(|part| stream(&part.bytes)));

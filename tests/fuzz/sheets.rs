@@ -6,6 +6,7 @@ use simmerline::campaign::Campaign;
 use zip::write::SimpleFileOptions;
 use zip::{CompressionMethod, ZipArchive, ZipWriter};
 
+use crate::limits::TEXT;
 use crate::target::{Part, Sample, Target};
 use crate::texts::{dresses, read_as_log};
 
@@ -48,6 +49,7 @@ fn spreadsheet() {
     Target {
         name: "spreadsheet",
         samples,
+        always: TEXT,
         join: put_together,
         parse: |index: usize, bytes: &[u8]| read_as_log(&campaigns[index], bytes),
     }

@@ -53,6 +53,8 @@ pub struct Target<J, P> {
     /// Of its folder in the corpus.
     pub name: &'static str,
     pub samples: Vec<Sample>,
+    /// What reading may take in any case, bytes.
+    pub always: usize,
     /// Puts damaged parts together.
     pub join: J,
     /// Reads bytes; the index is that of the sample that they were.
@@ -77,8 +79,12 @@ where
     /// All of it: the samples are sound, the corpus and damaged samples do no harm.
     pub fn run(&self) {
         for (index, sample) in self.samples.iter().enumerate() {
-            if let Err(error) = (self.parse)(index, &(self.join)(&sample.parts)) {
+            let bytes = (self.join)(&sample.parts);
+            if let Err(error) = (self.parse)(index, &bytes) {
                 panic!("{} is not sound: {error}", sample.name);
+            }
+            if let Err(reason) = self.harmless(index, &bytes) {
+                panic!("{}: {reason}", sample.name);
             }
         }
         self.replay();
@@ -140,7 +146,7 @@ where
 
     /// Reads bytes within limits; an error is one of the input's, and says something.
     fn harmless(&self, sample: usize, bytes: &[u8]) -> std::result::Result<(), String> {
-        let parsed = within_limits(bytes.len(), || {
+        let parsed = within_limits(self.always, bytes.len(), || {
             catch_unwind(AssertUnwindSafe(|| (self.parse)(sample, bytes)))
         })?;
         match parsed {

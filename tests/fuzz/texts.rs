@@ -22,6 +22,7 @@ use simmerline::measure::{Kind, Unit};
 use simmerline::procedure::s580::own_limits::check_own_limits;
 
 use crate::kit::header::HEADER;
+use crate::limits::TEXT;
 use crate::target::{Part, Sample, Target};
 
 /// A text is its only part.
@@ -77,6 +78,7 @@ fn log_text() {
     Target {
         name: "log_text",
         samples,
+        always: TEXT,
         join: only,
         parse,
     }
@@ -100,7 +102,7 @@ const TIMES: [[&str; 3]; 16] = [
         "2026-03-14T10:30:00.5+05:30",
         "2026-03-14T10:40:00.5+05:30",
     ],
-    ["20260314 102000", "20260314 103000", "20260314 104000"],
+    ["20260314T102000", "20260314T103000", "20260314T104000"],
     ["14.03.2026 10:20", "14.03.2026 10:30", "14.03.2026 10:40"],
     ["14/03/26 10:20", "14/03/26 10:30", "14/03/26 10:40"],
     [
@@ -172,6 +174,7 @@ fn times() {
         samples: samples
             .map(|(index, lines)| Sample::whole(format!("form-{index}"), lines.join("\n")))
             .collect(),
+        always: TEXT,
         join: only,
         parse: |_: usize, bytes: &[u8]| read_times(bytes),
     }
@@ -197,6 +200,7 @@ fn campaign_file() {
     Target {
         name: "campaign_file",
         samples: samples.collect(),
+        always: TEXT,
         join: only,
         parse: |index: usize, bytes: &[u8]| {
             fs::write(&file, bytes).unwrap();
@@ -237,6 +241,7 @@ fn field_sheet() {
     Target {
         name: "field_sheet",
         samples: vec![Sample::whole("invented", FIELD_SHEET)],
+        always: TEXT,
         join: only,
         // What is taken can be written, and read again.
         parse: |_: usize, bytes: &[u8]| {
