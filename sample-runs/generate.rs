@@ -33,6 +33,7 @@
 //!   rounded as instruments round: 0.1 °C, 1 W/m², 0.1 m/s. What goes wrong in
 //!   the field is listed day by day under `mishaps` in `scenario.rs`.
 
+use simmerline_math::{cos, ln, pow, sin};
 use std::f64::consts::PI;
 use std::path::Path;
 use std::{env, fs, io};
@@ -100,7 +101,7 @@ fn heat_water(campaign: &Campaign, day: &Day, rng: &mut Rng) -> Vec<Moment> {
         let horizontal_w_m2 = normal_w_m2 * (0.9 * sun.sine_of_elevation + 0.1);
         let share = minute / (day.to - day.from) as f64;
         let ambient_c = day.ambient_c[0]
-            + (day.ambient_c[1] - day.ambient_c[0]) * (share * PI / 2.0).sin()
+            + (day.ambient_c[1] - day.ambient_c[0]) * sin(share * PI / 2.0)
             + between(&air_noise, minute);
         let gust_m_s: f64 = (day.gusts.iter())
             .filter(|gust| (gust.from as f64..gust.to as f64).contains(&clock_min))
@@ -141,23 +142,23 @@ struct Sun {
 /// The sun over a clear sky, good to about a degree: enough to invent a day.
 fn sun_at(place: &Place, day: &Day, clock_min: f64) -> Sun {
     let angle = 2.0 * PI * (day_of_year(day.date) - 1.0) / 365.0;
-    let declination = 0.4093 * (angle - 1.405).sin();
+    let declination = 0.4093 * sin(angle - 1.405);
     // Equation of time, minutes, after Spencer (1971).
     let equation_min = 229.18
-        * (0.000075 + 0.001868 * angle.cos()
-            - 0.032077 * angle.sin()
-            - 0.014615 * (2.0 * angle).cos()
-            - 0.040849 * (2.0 * angle).sin());
+        * (0.000075 + 0.001868 * cos(angle)
+            - 0.032077 * sin(angle)
+            - 0.014615 * cos(2.0 * angle)
+            - 0.040849 * sin(2.0 * angle));
     let solar_min = clock_min - 60.0 * day.utc_offset_h + 4.0 * place.longitude_deg + equation_min;
     let hour_angle = (solar_min / 60.0 - 12.0) * PI / 12.0;
     let latitude = place.latitude_deg.to_radians();
     let sine_of_elevation =
-        latitude.sin() * declination.sin() + latitude.cos() * declination.cos() * hour_angle.cos();
+        sin(latitude) * sin(declination) + cos(latitude) * cos(declination) * cos(hour_angle);
     let air_mass = 1.0 / sine_of_elevation.max(0.05);
-    let outside_w_m2 = 1361.0 * (1.0 + 0.033 * angle.cos());
+    let outside_w_m2 = 1361.0 * (1.0 + 0.033 * cos(angle));
     Sun {
         sine_of_elevation,
-        clear_normal_w_m2: outside_w_m2 * 1.1 * 0.7_f64.powf(air_mass.powf(0.678)),
+        clear_normal_w_m2: outside_w_m2 * 1.1 * pow(0.7_f64, pow(air_mass, 0.678)),
     }
 }
 
@@ -403,7 +404,7 @@ impl Rng {
 
     /// Mean 0, standard deviation 1 (Box and Muller 1958).
     fn normal(&mut self) -> f64 {
-        (-2.0 * self.uniform().ln()).sqrt() * (2.0 * PI * self.uniform()).cos()
+        (-2.0 * ln(self.uniform())).sqrt() * cos(2.0 * PI * self.uniform())
     }
 }
 

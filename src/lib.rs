@@ -11,6 +11,8 @@
 //! [`cli`] is the command line. Shared by all: [`error`], [`shown`], [`language`],
 //! [`units`], [`local_time`], [`believable`], [`bounds`] and [`hash`].
 
+#![forbid(unsafe_code)]
+
 pub mod campaign;
 pub mod comparison;
 pub mod entry;

@@ -1,5 +1,7 @@
 //! The program: arguments, one command, exit code.
 
+#![forbid(unsafe_code)]
+
 use std::process::ExitCode;
 
 use clap::Parser;

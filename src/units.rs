@@ -2,6 +2,7 @@
 
 use jiff::Timestamp;
 use jiff::tz::TimeZone;
+use simmerline_math::{log10, pow, power_of_ten};
 
 /// Seconds in an hour.
 pub const SECONDS_PER_HOUR: f64 = 3600.0;
@@ -98,12 +99,12 @@ pub fn probability(p: f64) -> String {
 /// JCGM 100:2008, 7.2.6: no more than two significant digits.
 pub fn decimals_for(half_width: f64) -> usize {
     if half_width.is_finite() && half_width > 0.0 {
-        let finest = if half_width < 3.0 * 10_f64.powf(half_width.log10().floor()) {
+        let finest = if half_width < 3.0 * pow(10_f64, log10(half_width).floor()) {
             1.0
         } else {
             0.0
         };
-        (finest - half_width.log10().floor()).clamp(0.0, 3.0) as usize
+        (finest - log10(half_width).floor()).clamp(0.0, 3.0) as usize
     } else {
         1
     }
@@ -144,7 +145,7 @@ pub fn counted(count: usize, noun: &str) -> String {
 /// assert_eq!(simmerline::units::told_below(0.74999, 0.75, 2), (0.7499, 4));
 /// ```
 pub fn told_below(value: f64, limit: f64, fewest: usize) -> (f64, usize) {
-    let scaled = |decimals: usize| 10_f64.powi(decimals as i32);
+    let scaled = |decimals: usize| power_of_ten(decimals as i32);
     let reads_below =
         |decimals: &usize| (value * scaled(*decimals)).round() / scaled(*decimals) < limit;
     match (fewest..=MOST_DECIMALS).find(reads_below) {

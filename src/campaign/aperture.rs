@@ -1,5 +1,6 @@
 //! Intercept area of a cooker from the shape of its aperture.
 
+use simmerline_math::{cos, sin};
 use std::f64::consts::{PI, TAU};
 
 use crate::language::{Message, short};
@@ -59,7 +60,7 @@ impl Shape {
             } => {
                 let n = f64::from(*sides);
                 let radius_m = across_corners_m / 2.0;
-                n / 2.0 * radius_m * radius_m * (TAU / n).sin()
+                n / 2.0 * radius_m * radius_m * sin(TAU / n)
             }
             Shape::Outline { points_m } => {
                 let next = points_m.iter().cycle().skip(1);
@@ -100,7 +101,7 @@ impl Shape {
 /// Intercept area, m²: the aperture's area projected on the plane normal to the
 /// beam, A cos θ, with θ the angle between beam and aperture normal, degrees.
 pub fn intercept_area_m2(shape: &Shape, incidence_deg: f64) -> f64 {
-    shape.area_m2() * incidence_deg.to_radians().cos()
+    shape.area_m2() * cos(incidence_deg.to_radians())
 }
 
 /// Whether two sides of a closed outline cross.

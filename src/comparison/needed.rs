@@ -4,6 +4,7 @@ use super::weigh::{Spread, Weighed};
 use crate::procedure::uncertainty::budget::MOST_FREEDOM;
 use crate::stats::line::COVERAGE;
 use crate::stats::student::quantile_t;
+use simmerline_math::{hypot, log10, pow};
 
 /// The difference that is sought, as a share of the larger power.
 const SOUGHT_SHARE: f64 = 0.1;
@@ -39,7 +40,7 @@ pub fn needed(difference_w: &Weighed, pairs: usize) -> Needed {
             let parts = finite.iter();
             let parts = parts.map(|(u, freedom)| quantile_t(probability, *freedom) * u);
             let common = quantile_t(probability, MOST_FREEDOM) * difference_w.common;
-            parts.fold(common, |sum: f64, part| sum.hypot(part))
+            parts.fold(common, |sum: f64, part| hypot(sum, part))
         };
         (reach_w(confidence) + reach_w(POWER) <= sought_w).then_some(more)
     };
@@ -63,7 +64,7 @@ fn round_to_two_digits(value: f64) -> f64 {
     if value <= 0.0 {
         return value;
     }
-    let unit = 10_f64.powf(value.log10().floor() - 1.0).min(1.0);
+    let unit = pow(10_f64, log10(value).floor() - 1.0).min(1.0);
     (value / unit).round() * unit
 }
 
@@ -86,7 +87,7 @@ mod tests {
             spreads: vec![spread; 2],
             statistical: 18.0_f64.sqrt(),
             common,
-            combined: 18.0_f64.sqrt().hypot(common),
+            combined: hypot(18.0_f64.sqrt(), common),
             effective_freedom: 6.0,
             coverage_factor: 2.45,
             p: 0.06,

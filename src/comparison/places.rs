@@ -1,6 +1,7 @@
 //! How far apart two sites lie.
 
 use crate::campaign::model::Site;
+use simmerline_math::{asin, cos, sin};
 
 /// How far apart sites are one site, degrees: about a kilometre.
 const ONE_SITE_DEG: f64 = 0.01;
@@ -21,10 +22,10 @@ pub fn is_one_site(one: &Site, two: &Site) -> bool {
 /// # Source
 /// The haversine formula, as in any text on navigation.
 pub fn distance_km(one: &Site, two: &Site) -> f64 {
-    let half_sine = |one_deg: f64, two_deg: f64| ((two_deg - one_deg).to_radians() / 2.0).sin();
+    let half_sine = |one_deg: f64, two_deg: f64| sin((two_deg - one_deg).to_radians() / 2.0);
     let north = half_sine(one.latitude_deg, two.latitude_deg);
     let east = half_sine(one.longitude_deg, two.longitude_deg);
-    let cosines = one.latitude_deg.to_radians().cos() * two.latitude_deg.to_radians().cos();
+    let cosines = cos(one.latitude_deg.to_radians()) * cos(two.latitude_deg.to_radians());
     let square = north * north + cosines * east * east;
-    2.0 * EARTH_KM * square.sqrt().min(1.0).asin()
+    2.0 * EARTH_KM * asin(square.sqrt().min(1.0))
 }

@@ -8,6 +8,7 @@ use crate::stats::groups::{
     FTest, Fit, Sums, compare_nested, one_line, overall, parallel_lines, slope_by_set,
 };
 use crate::stats::student::two_sided_p;
+use simmerline_math::hypot;
 
 /// What the data show of two lines.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -127,7 +128,7 @@ fn slopes_by_days(one: &[Sums], two: &[Sums]) -> Option<FTest> {
 /// Probability of intercepts so far apart, from scatter and days of either line at Td = 0.
 fn at_zero_p(one: &RatingUncertainty, two: &RatingUncertainty) -> f64 {
     let budgets = [one, two].map(|uncertainty| uncertainty.of_line.at(0.0));
-    let u_w = budgets[0].statistical.hypot(budgets[1].statistical);
+    let u_w = hypot(budgets[0].statistical, budgets[1].statistical);
     let finite = budgets
         .each_ref()
         .map(|budget| (budget.statistical, budget.statistical_freedom));

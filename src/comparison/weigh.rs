@@ -1,6 +1,7 @@
 //! One figure of two campaigns, the second held against the first.
 
 use jiff::civil::Date;
+use simmerline_math::hypot;
 
 use super::places::is_one_site;
 use crate::campaign::model::IrradianceEstimate;
@@ -178,10 +179,10 @@ impl<'a> Sides<'a> {
             .iter()
             .map(|spread| (spread.standard, spread.freedom))
             .collect();
-        let statistical = finite.iter().fold(0.0, |sum: f64, (u, _)| sum.hypot(*u));
+        let statistical = finite.iter().fold(0.0, |sum: f64, (u, _)| hypot(sum, *u));
         let effects = self.effects();
         let common = common(&effects);
-        let combined = statistical.hypot(common);
+        let combined = hypot(statistical, common);
         let coverage_factor = match combined > 0.0 {
             true => expanded(&finite, common) / combined,
             false => coverage_factor(f64::INFINITY),
@@ -291,7 +292,7 @@ impl<'a> Sides<'a> {
         let mut parts = vec![Part {
             source: None,
             of_difference: statistical,
-            apart: of_each[0].hypot(of_each[1]),
+            apart: hypot(of_each[0], of_each[1]),
         }];
         for effect in effects {
             if parts.iter().any(|part| part.source == Some(effect.source)) {
@@ -304,7 +305,7 @@ impl<'a> Sides<'a> {
                 of_difference: common(&alike),
                 apart: alike
                     .iter()
-                    .fold(0.0, |sum: f64, one| sum.hypot(one.effect)),
+                    .fold(0.0, |sum: f64, one| hypot(sum, one.effect)),
             });
         }
         parts

@@ -1,5 +1,7 @@
 //! The standard atmosphere.
 
+use simmerline_math::pow;
+
 /// Pressure at sea level, Pa.
 const SEA_LEVEL_PRESSURE_PA: f64 = 101_325.0;
 /// Temperature at sea level, K.
@@ -29,5 +31,8 @@ pub fn pressure_pa(elevation_m: f64) -> f64 {
     let exponent =
         GRAVITY_M_S2 * MOLAR_MASS_KG_PER_MOL / (GAS_CONSTANT_J_PER_MOL_K * LAPSE_RATE_K_PER_M);
     SEA_LEVEL_PRESSURE_PA
-        * (1.0 - LAPSE_RATE_K_PER_M * elevation_m / SEA_LEVEL_TEMPERATURE_K).powf(exponent)
+        * pow(
+            1.0 - LAPSE_RATE_K_PER_M * elevation_m / SEA_LEVEL_TEMPERATURE_K,
+            exponent,
+        )
 }

@@ -14,7 +14,7 @@ use crate::language::Message;
 /// Chen 1985, as the ASHRAE Handbook, Refrigeration, chapter on thermal properties of foods
 /// quotes it; from memory.
 pub fn specific_heat_j_per_kg_k(solids: f64) -> f64 {
-    4190.0 - 2300.0 * solids - 628.0 * solids.powi(3)
+    4190.0 - 2300.0 * solids - 628.0 * solids * solids * solids
 }
 
 /// A common food, ready for the pot.

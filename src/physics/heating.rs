@@ -1,5 +1,7 @@
 //! Time to heat water with a power that falls in a straight line.
 
+use simmerline_math::{exp_m1, ln};
+
 /// Share of the power below which its change over the heating is no change.
 const LEVEL: f64 = 1e-6;
 
@@ -41,7 +43,7 @@ impl Heating {
         if (p2 - p1).abs() < LEVEL * p1 {
             return Some(c * (to_k - from_k) / p1);
         }
-        Some(c / b * (p2 / p1).ln())
+        Some(c / b * ln(p2 / p1))
     }
 
     /// Temperature difference, K above ambient, that is reached after a time in seconds.
@@ -62,7 +64,7 @@ impl Heating {
         let mean_share = if decay.abs() < LEVEL {
             1.0 + decay / 2.0
         } else {
-            decay.exp_m1() / decay
+            exp_m1(decay) / decay
         };
         from_k + power_w * seconds / self.heat_capacity_j_per_k * mean_share
     }

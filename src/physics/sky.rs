@@ -1,5 +1,7 @@
 //! A sky without clouds, and what a flat sensor says of sunlight normal to the beam.
 
+use simmerline_math::{cos, exp, pow, sin_cos, squared};
+
 /// Solar constant that the decomposition was fitted with, W/m².
 const SOLAR_CONSTANT_W_M2: f64 = 1366.1;
 /// Standard pressure at sea level, Pa.
@@ -40,7 +42,7 @@ impl Sunlight {
     /// Liu and Jordan 1963; Duffie and Beckman, Solar Engineering of Thermal Processes,
     /// equation 2.15.1 with the plane's slope equal to the zenith angle.
     pub fn on_normal_plane_w_m2(&self, zenith_deg: f64) -> f64 {
-        let cos_zenith = zenith_deg.to_radians().cos();
+        let cos_zenith = cos(zenith_deg.to_radians());
         self.beam_w_m2
             + self.diffuse_w_m2 * (1.0 + cos_zenith) / 2.0
             + GROUND_ALBEDO * self.horizontal_w_m2 * (1.0 - cos_zenith) / 2.0
@@ -59,8 +61,8 @@ impl Sunlight {
 /// equation 1.2.1; solar constant 1366.1 W/m² (ASTM E490-00).
 pub fn extraterrestrial_w_m2(day_of_year: u16) -> f64 {
     let angle = std::f64::consts::TAU * (f64::from(day_of_year) - 1.0) / 365.0;
-    let (sin, cos) = angle.sin_cos();
-    let (sin_2, cos_2) = (2.0 * angle).sin_cos();
+    let (sin, cos) = sin_cos(angle);
+    let (sin_2, cos_2) = sin_cos(2.0 * angle);
     let distance =
         1.000_11 + 0.034_221 * cos + 0.001_28 * sin + 0.000_719 * cos_2 + 0.000_077 * sin_2;
     SOLAR_CONSTANT_W_M2 * distance
@@ -80,8 +82,8 @@ pub fn extraterrestrial_w_m2(day_of_year: u16) -> f64 {
 /// Kasten and Young 1989, Applied Optics 28, 4735–4738.
 pub fn relative_air_mass(apparent_zenith_deg: f64) -> Option<f64> {
     (apparent_zenith_deg <= 90.0).then(|| {
-        let bent = 0.505_72 * (96.079_95 - apparent_zenith_deg).powf(-1.6364);
-        1.0 / (apparent_zenith_deg.to_radians().cos() + bent)
+        let bent = 0.505_72 * pow(96.079_95 - apparent_zenith_deg, -1.6364);
+        1.0 / (cos(apparent_zenith_deg.to_radians()) + bent)
     })
 }
 
@@ -117,14 +119,14 @@ impl ClearAir {
             };
         };
         let air_mass = relative * self.pressure_pa / SEA_LEVEL_PRESSURE_PA;
-        let cos_zenith = apparent_zenith_deg.to_radians().cos().max(0.0);
+        let cos_zenith = cos(apparent_zenith_deg.to_radians()).max(0.0);
         let (h, t) = (self.elevation_m, self.linke_turbidity);
-        let (f1, f2) = ((-h / 8000.0).exp(), (-h / 1250.0).exp());
+        let (f1, f2) = (exp(-h / 8000.0), exp(-h / 1250.0));
         let (a1, a2) = (5.09e-5 * h + 0.868, 3.92e-5 * h + 0.0387);
-        let dimming = (-a2 * air_mass * (f1 + f2 * (t - 1.0))).exp();
+        let dimming = exp(-a2 * air_mass * (f1 + f2 * (t - 1.0)));
         let horizontal_w_m2 = a1 * outside_w_m2 * cos_zenith * dimming;
-        let beam = outside_w_m2 * (0.664 + 0.163 / f1) * (-0.09 * air_mass * (t - 1.0)).exp();
-        let least_diffuse = (0.1 - 0.2 * (-t).exp()) / (0.1 + 0.882 / f1);
+        let beam = outside_w_m2 * (0.664 + 0.163 / f1) * exp(-0.09 * air_mass * (t - 1.0));
+        let least_diffuse = (0.1 - 0.2 * exp(-t)) / (0.1 + 0.882 / f1);
         let most_beam = horizontal_w_m2 * ((1.0 - least_diffuse) / cos_zenith).clamp(0.0, 1e20);
         let beam_w_m2 = beam.min(most_beam);
         Sunlight {
@@ -146,13 +148,14 @@ impl ClearAir {
 /// 3° (zenith 87°), and cos z of at least 0.065 in kt, as in the reference library that
 /// `tests/modules/physics/sky.rs` names.
 pub fn split_horizontal(horizontal_w_m2: f64, zenith_deg: f64, outside_w_m2: f64) -> Sunlight {
-    let cos_zenith = zenith_deg.to_radians().cos();
+    let cos_zenith = cos(zenith_deg.to_radians());
     let most_w_m2 = outside_w_m2 * cos_zenith.max(LEAST_COS_ZENITH);
     let kt = (horizontal_w_m2 / most_w_m2).clamp(0.0, 1.0);
     let diffuse_share = if kt <= 0.22 {
         1.0 - 0.09 * kt
     } else if kt <= 0.80 {
-        0.9511 - 0.1604 * kt + 4.388 * kt.powi(2) - 16.638 * kt.powi(3) + 12.336 * kt.powi(4)
+        let square = squared(kt);
+        0.9511 - 0.1604 * kt + 4.388 * square - 16.638 * square * kt + 12.336 * square * square
     } else {
         0.165
     };

@@ -1,5 +1,6 @@
 //! Where the sun stands, when it rises, and apparent solar time.
 
+use simmerline_math::{asin, atan2, sin, sin_cos, squared, tan};
 use solar_positioning::{
     Horizon, HorizonState, Location, SolarEvents, SolarPositions, delta_t, time::JulianDate,
 };
@@ -63,7 +64,7 @@ impl SunPosition {
         }
         let bent_deg = (elevation_deg + 10.3 / (elevation_deg + 5.11)).to_radians();
         let density = pressure_pa / 101_000.0 * 283.0 / (273.0 + AIR_C);
-        self.zenith_deg - density * 1.02 / (60.0 * bent_deg.tan())
+        self.zenith_deg - density * 1.02 / (60.0 * tan(bent_deg))
     }
 
     /// Angle between two positions, degrees from 0 to 180.
@@ -76,8 +77,8 @@ impl SunPosition {
     /// ```
     pub fn apart_deg(&self, other: &SunPosition) -> f64 {
         let direction = |sun: &SunPosition| {
-            let (sin_zenith, cos_zenith) = sun.zenith_deg.to_radians().sin_cos();
-            let (sin_azimuth, cos_azimuth) = sun.azimuth_deg.to_radians().sin_cos();
+            let (sin_zenith, cos_zenith) = sin_cos(sun.zenith_deg.to_radians());
+            let (sin_azimuth, cos_azimuth) = sin_cos(sun.azimuth_deg.to_radians());
             [
                 sin_zenith * sin_azimuth,
                 sin_zenith * cos_azimuth,
@@ -86,9 +87,9 @@ impl SunPosition {
         };
         let (one, two) = (direction(self), direction(other));
         let chord = (0..3)
-            .map(|axis| (one[axis] - two[axis]).powi(2))
+            .map(|axis| squared(one[axis] - two[axis]))
             .sum::<f64>();
-        (2.0 * (chord.sqrt() / 2.0).min(1.0).asin()).to_degrees()
+        (2.0 * asin((chord.sqrt() / 2.0).min(1.0))).to_degrees()
     }
 }
 
@@ -179,9 +180,9 @@ fn delta_t_s(unix_s: f64) -> Option<f64> {
 pub fn equation_of_time_min(unix_s: f64) -> Option<f64> {
     let noon_longitude_deg = (12.0 - utc_hours(unix_s)) / HOURS_PER_DEGREE;
     let sun = sun_position(unix_s, 0.0, noon_longitude_deg, 0.0)?;
-    let (sin_zenith, cos_zenith) = sun.zenith_deg.to_radians().sin_cos();
-    let west = -sun.azimuth_deg.to_radians().sin() * sin_zenith;
-    let hour_angle_deg = west.atan2(cos_zenith).to_degrees();
+    let (sin_zenith, cos_zenith) = sin_cos(sun.zenith_deg.to_radians());
+    let west = -sin(sun.azimuth_deg.to_radians()) * sin_zenith;
+    let hour_angle_deg = atan2(west, cos_zenith).to_degrees();
     Some(hour_angle_deg * HOURS_PER_DEGREE * 60.0)
 }
 

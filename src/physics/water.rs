@@ -1,5 +1,7 @@
 //! Water: specific heat and boiling point.
 
+use simmerline_math::pow;
+
 /// Specific heat of liquid water as the practice fixes it, J/(kg K).
 ///
 /// # Source
@@ -39,7 +41,7 @@ const N: &[f64] = &[
 /// # Source
 /// IAPWS R7-97(2012), Industrial Formulation 1997, region 4, equation 31.
 pub fn boiling_point_c(pressure_pa: f64) -> f64 {
-    let beta = (pressure_pa / 1e6).powf(0.25);
+    let beta = pow(pressure_pa / 1e6, 0.25);
     let e = beta * beta + N[2] * beta + N[5];
     let f = N[0] * beta * beta + N[3] * beta + N[6];
     let g = N[1] * beta * beta + N[4] * beta + N[7];

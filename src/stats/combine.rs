@@ -1,5 +1,7 @@
 //! Combining standard uncertainties.
 
+use simmerline_math::squared;
+
 /// Combined standard uncertainty of contributions c_i·u_i, each with its sign:
 /// u² = Σ_i Σ_j c_i u_i c_j u_j r_ij, with the correlation r of two inputs (1 of an input
 /// with itself).
@@ -30,9 +32,12 @@ pub fn combined(contributions: &[f64], correlation: impl Fn(usize, usize) -> f64
 /// # Source
 /// Welch–Satterthwaite: JCGM 100:2008, equation G.2b.
 pub fn effective_freedom(combined: f64, finite: &[(f64, f64)]) -> f64 {
-    let rest: f64 = finite.iter().map(|(u, freedom)| u.powi(4) / freedom).sum();
+    let rest: f64 = finite
+        .iter()
+        .map(|(u, freedom)| squared(squared(*u)) / freedom)
+        .sum();
     if rest > 0.0 {
-        combined.powi(4) / rest
+        squared(squared(combined)) / rest
     } else {
         f64::INFINITY
     }

@@ -1,6 +1,7 @@
 //! Ordinary least squares of a straight line, with the bands that go with it.
 
 use super::student::two_sided_t;
+use simmerline_math::squared;
 
 /// Coverage of every interval in the rating.
 pub const COVERAGE: f64 = 0.95;
@@ -72,7 +73,7 @@ pub fn fit_line(x: &[f64], y: &[f64]) -> Option<Line> {
     let count = n as f64;
     let x_mean = x.iter().sum::<f64>() / count;
     let y_mean = y.iter().sum::<f64>() / count;
-    let x_squares: f64 = x.iter().map(|x| (x - x_mean).powi(2)).sum();
+    let x_squares: f64 = x.iter().map(|x| squared(x - x_mean)).sum();
     let largest = x.iter().fold(0.0_f64, |largest, x| largest.max(x.abs()));
     if (x_squares / count).sqrt() <= NO_SPREAD * largest.max(f64::MIN_POSITIVE) {
         return None;
@@ -82,12 +83,12 @@ pub fn fit_line(x: &[f64], y: &[f64]) -> Option<Line> {
         .zip(y)
         .map(|(x, y)| (x - x_mean) * (y - y_mean))
         .sum();
-    let y_squares: f64 = y.iter().map(|y| (y - y_mean).powi(2)).sum();
+    let y_squares: f64 = y.iter().map(|y| squared(y - y_mean)).sum();
     let slope = products / x_squares;
     let intercept = y_mean - slope * x_mean;
     // Residuals about the means: no large intercept to cancel.
     let residual = |x: &f64, y: &f64| (y - y_mean) - slope * (x - x_mean);
-    let residual_squares: f64 = x.iter().zip(y).map(|(x, y)| residual(x, y).powi(2)).sum();
+    let residual_squares: f64 = x.iter().zip(y).map(|(x, y)| squared(residual(x, y))).sum();
     let variance = residual_squares / (count - 2.0);
     Some(Line {
         intercept,

@@ -3,6 +3,7 @@
 use rand_distr::{Distribution, StandardNormal};
 use rand_xoshiro::Xoshiro256PlusPlus;
 use rand_xoshiro::rand_core::{Rng, SeedableRng};
+use simmerline_math::{log10, power_of_ten, squared};
 
 /// Trials in a block.
 pub const BLOCK: usize = 10_000;
@@ -60,8 +61,8 @@ pub fn rectangular(generator: &mut Generator) -> f64 {
 /// JCGM 101:2008, 7.9.2.
 pub fn tolerance(standard_uncertainty: f64, digits: i32) -> f64 {
     if standard_uncertainty > 0.0 && standard_uncertainty.is_finite() {
-        let last_digit = standard_uncertainty.log10().floor() as i32 - (digits - 1);
-        0.5 * 10_f64.powi(last_digit)
+        let last_digit = log10(standard_uncertainty).floor() as i32 - (digits - 1);
+        0.5 * power_of_ten(last_digit)
     } else {
         0.0
     }
@@ -136,7 +137,7 @@ fn outcome<'b>(blocks: impl Iterator<Item = &'b Block>, is_stable: bool) -> Outc
         .collect();
     let count = all.len() as f64;
     let mean = all.iter().sum::<f64>() / count;
-    let squares: f64 = all.iter().map(|draw| (draw - mean).powi(2)).sum();
+    let squares: f64 = all.iter().map(|draw| squared(draw - mean)).sum();
     let [lower, upper] = ends_of(&mut all);
     Outcome {
         mean,
@@ -162,7 +163,7 @@ fn is_stable<'b>(blocks: impl Iterator<Item = &'b Block> + Clone, tolerance: f64
     (0..2).all(|which| {
         let ends = blocks.clone().map(|block| block.ends[which]);
         let mean = ends.clone().sum::<f64>() / count;
-        let squares: f64 = ends.map(|end| (end - mean).powi(2)).sum();
+        let squares: f64 = ends.map(|end| squared(end - mean)).sum();
         2.0 * (squares / (count * (count - 1.0))).sqrt() <= tolerance
     })
 }

@@ -1,5 +1,6 @@
 //! Whether residuals that follow each other are alike.
 
+use simmerline_math::squared;
 use statrs::distribution::{ContinuousCDF, Normal};
 
 /// The Durbin–Watson statistic.
@@ -43,14 +44,14 @@ pub fn durbin_watson(
     let squares: f64 = residuals.iter().map(|e| e * e).sum();
     let count = n as f64;
     let x_mean = x.iter().sum::<f64>() / count;
-    let xx: f64 = x.iter().map(|x| (x - x_mean).powi(2)).sum();
+    let xx: f64 = x.iter().map(|x| squared(x - x_mean)).sum();
     if n < parameters + 3 || pairs < 3 || squares <= 0.0 || xx <= 0.0 {
         return None;
     }
     // A sums the squared differences of neighbours: Σ(e_i − e_{i−1})² = e'Ae.
     let steps = |v: &[f64]| -> f64 {
-        let squared = |i: usize| (v[i] - v[i - 1]).powi(2);
-        (0..n).filter(|&i| is_pair(i)).map(squared).sum()
+        let step = |i: usize| squared(v[i] - v[i - 1]);
+        (0..n).filter(|&i| is_pair(i)).map(step).sum()
     };
     let neighbours = |i: usize| -> f64 {
         f64::from(u8::from(is_pair(i))) + f64::from(u8::from(i + 1 < n && is_pair(i + 1)))
@@ -66,9 +67,9 @@ pub fn durbin_watson(
     };
     // Traces of MA and (MA)² with M = I − 11'/n − zz'/Sxx, z = x − x̄; A1 = 0.
     let in_x = steps(x) / xx;
-    let in_x_twice: f64 = (0..n).map(|i| times_a(i).powi(2)).sum::<f64>() / xx;
+    let in_x_twice: f64 = (0..n).map(|i| squared(times_a(i))).sum::<f64>() / xx;
     let trace = 2.0 * pairs as f64 - in_x;
-    let trace_of_square = (0..n).map(|i| neighbours(i).powi(2)).sum::<f64>() + 2.0 * pairs as f64
+    let trace_of_square = (0..n).map(|i| squared(neighbours(i))).sum::<f64>() + 2.0 * pairs as f64
         - 2.0 * in_x_twice
         + in_x * in_x;
     let freedom = count - parameters as f64;

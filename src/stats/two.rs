@@ -2,6 +2,8 @@
 //!
 //! A straight line is one of these, with x1 = 1.
 
+use simmerline_math::squared;
+
 /// Determinant of the normal equations, relative to its terms, below which the two
 /// parameters cannot be told apart.
 const NO_SPREAD: f64 = 1e-12;
@@ -165,7 +167,7 @@ pub fn fit_two(rows: &[Row]) -> Option<TwoFit> {
     (rows.len() > 2).then(|| TwoFit {
         parameters,
         inverse,
-        residual_squares: rows.iter().map(|row| residual(row).powi(2)).sum(),
+        residual_squares: rows.iter().map(|row| squared(residual(row))).sum(),
         rows: rows.len(),
     })
 }
@@ -198,7 +200,7 @@ pub fn leave_out_groups(rows: &[Row], group: &[usize]) -> Option<Vec<[f64; 2]>> 
 pub fn jackknife_variance(without: &[f64]) -> f64 {
     let groups = without.len() as f64;
     let mean = without.iter().sum::<f64>() / groups;
-    let squares: f64 = without.iter().map(|one| (one - mean).powi(2)).sum();
+    let squares: f64 = without.iter().map(|one| squared(one - mean)).sum();
     (groups - 1.0) / groups * squares
 }
 

@@ -3,10 +3,12 @@
 //!
 //! qpdf, poppler-utils and Chromium are Debian's packages of these names; `frictionless` is
 //! the reference library of Frictionless Data, from PyPI; so are pymupdf, pypdfium2, pikepdf and
-//! pypdf, which read, save and change PDFs in `readers/readers.py`.
+//! pypdf, which read, save and change PDFs in `readers/readers.py`. `same` needs a C
+//! compiler and util-linux.
 
 mod browser;
 mod readers;
+mod same;
 
 #[path = "../kit"]
 mod kit {
@@ -49,10 +51,12 @@ fn main() -> ExitCode {
         let trial = Trial::test(name, move || check(&made));
         trials.push(trial.with_ignored_flag(!are_readers_there));
     }
-    let trial = Trial::test("frictionless_accepts_the_data_package", move || {
-        tables(&made)
+    let trial = Trial::test("frictionless_accepts_the_data_package", {
+        let made = Arc::clone(&made);
+        move || tables(&made)
     });
     trials.push(trial.with_ignored_flag(!is_python_there));
+    trials.extend(same::trials(&made));
     let conclusion = libtest_mimic::run(&arguments, trials);
     conclusion.exit_code()
 }
@@ -85,17 +89,8 @@ struct Made {
 impl Made {
     fn new() -> Self {
         let folder = TempDir::new().expect("a folder for the outputs");
-        let status = Command::new(env!("CARGO_BIN_EXE_simmerline"))
-            .args([
-                "report",
-                "sample-runs",
-                "--quiet",
-                "--format",
-                "pdf,html,parquet",
-            ])
-            .arg("--out")
-            .arg(folder.path())
-            .env("SOURCE_DATE_EPOCH", ISSUED_S)
+        let mut command = Command::new(env!("CARGO_BIN_EXE_simmerline"));
+        let status = report_samples(&mut command, folder.path())
             .status()
             .expect("simmerline runs");
         assert!(status.success());
@@ -103,9 +98,22 @@ impl Made {
         Made { folder, names }
     }
 
+    fn outputs(&self) -> &Path {
+        self.folder.path()
+    }
+
     fn path(&self, name: &str, ending: &str) -> PathBuf {
         self.folder.path().join(format!("{name}.{ending}"))
     }
+}
+
+/// Has the command write the outputs of all samples into a folder.
+fn report_samples<'c>(command: &'c mut Command, into: &Path) -> &'c mut Command {
+    command
+        .args(["report", "sample-runs", "--quiet"])
+        .args(["--format", "pdf,html,parquet", "--out"])
+        .arg(into)
+        .env("SOURCE_DATE_EPOCH", ISSUED_S)
 }
 
 fn is_there(tool: &str) -> bool {

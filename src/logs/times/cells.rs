@@ -1,6 +1,7 @@
 //! The time cells of one row.
 
 use jiff::civil::Date;
+use simmerline_math::power_of_ten;
 
 use super::clock::midnight_us;
 use super::dates::read_written;
@@ -155,7 +156,7 @@ pub fn to_us(text: &str, value: f64, us_per_unit: f64) -> i64 {
     let digits = text
         .find(['.', ','])
         .map_or(0, |mark| text.len() - mark - 1);
-    let resolution_us = us_per_unit * 0.1_f64.powi(digits as i32) / 2.0;
+    let resolution_us = us_per_unit * power_of_ten(-(digits as i32)) / 2.0;
     let us = value * us_per_unit;
     let second = SECOND_US as f64;
     let whole = (us / second).round() * second;

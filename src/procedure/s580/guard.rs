@@ -6,6 +6,7 @@ use crate::campaign::model::{Instrument, Instruments};
 use crate::campaign::standard_uncertainty::Uncertainty;
 use crate::procedure::sources::{Source, common_errors, standard_of};
 use crate::units::SECONDS_PER_HOUR;
+use simmerline_math::{hypot, squared};
 
 /// Expanded over standard uncertainty.
 pub const COVERAGE_FACTOR: f64 = 2.0;
@@ -58,7 +59,7 @@ impl Guard {
     /// by one sensor, whose error is a share of it.
     pub fn expanded(&self, key: LimitKey, value: f64) -> f64 {
         match key {
-            LimitKey::WaterAboveAmbient => self.water_k.hypot(self.ambient_k),
+            LimitKey::WaterAboveAmbient => hypot(self.water_k, self.ambient_k),
             LimitKey::WaterBelowBoiling | LimitKey::WaterMin | LimitKey::WaterMax => self.water_k,
             LimitKey::AmbientMin | LimitKey::AmbientMax => self.ambient_k,
             LimitKey::IrradianceMin | LimitKey::IrradianceMax | LimitKey::IrradianceRange => {
@@ -83,7 +84,7 @@ fn irradiance_standard(instruments: &Instruments) -> f64 {
         .iter()
         .filter(|error| error.source == Source::Irradiance || error.source.is_estimate());
     let squares = of_irradiance.filter_map(|error| match error.standard {
-        Uncertainty::Relative(fraction) => Some(fraction.powi(2)),
+        Uncertainty::Relative(fraction) => Some(squared(fraction)),
         _ => None,
     });
     squares.sum::<f64>().sqrt()

@@ -6,6 +6,7 @@ use crate::physics::heating::Heating;
 use crate::physics::water::SPECIFIC_HEAT_J_PER_KG_K;
 use crate::procedure::run::Run;
 use crate::stats::line::Line;
+use simmerline_math::squared;
 
 /// A run as the line predicts it: from the water's temperature at the start of its first
 /// used interval to the end of its last one.
@@ -62,7 +63,7 @@ pub fn predict_run(
         };
         let to_k = heating.after_k(from_c - ambient.mean, interval.duration_s);
         let to_c = (ambient.mean + to_k).min(boiling_point_c);
-        squares.push((to_c - interval.water_end_c).powi(2));
+        squares.push(squared(to_c - interval.water_end_c));
         piece.push((interval.span.to_us, to_c));
     }
     let mean = squares.iter().sum::<f64>() / squares.len() as f64;

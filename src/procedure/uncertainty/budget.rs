@@ -4,6 +4,7 @@ use crate::procedure::sources::{CommonError, Source};
 use crate::stats::combine::combined;
 use crate::stats::line::{Bounds, COVERAGE};
 use crate::stats::student::quantile_t;
+use simmerline_math::hypot;
 
 /// Degrees of freedom beyond which Student's t is the normal distribution.
 pub const MOST_FREEDOM: f64 = 1e4;
@@ -204,7 +205,7 @@ pub fn expanded(finite: &[(f64, f64)], common: f64) -> f64 {
         .iter()
         .map(|(u, freedom)| coverage_factor(*freedom) * u);
     let common = coverage_factor(f64::INFINITY) * common;
-    parts.fold(common, |sum: f64, part| sum.hypot(part))
+    parts.fold(common, |sum: f64, part| hypot(sum, part))
 }
 
 /// Halvings until degrees of freedom are known to their last digit.

@@ -5,6 +5,7 @@ use super::points::{Law, Moments, Point, ReadingSpread};
 use super::shift::Shift;
 use crate::procedure::sources::CommonError;
 use crate::stats::two::{Covariance, Row, TwoFit, fit_two, jackknife, leave_out_groups};
+use simmerline_math::{hypot, squared};
 
 /// An error that all readings share, with what it does to both parameters for each unit (a
 /// fraction, or K) that the readings are too high.
@@ -66,7 +67,7 @@ impl Region {
         let reaches = statistical.map(|(one, factor)| factor * one.of(weights).sqrt());
         let widest = reaches.fold(0.0, f64::max);
         let common = self.of_instruments * self.common.of(weights).sqrt();
-        widest.hypot(common)
+        hypot(widest, common)
     }
 
     /// The same of the parameters times a factor each.
@@ -233,7 +234,7 @@ fn derivative(at: impl Fn(f64) -> Option<[f64; 2]>) -> [f64; 2] {
 /// Of intervals that are independent but for the readings that they share: what was seen
 /// beyond the readings' part, and that part with its correlation.
 fn of_intervals(fit: &TwoFit, of_one: (Option<f64>, f64), of_readings: Covariance) -> Covariance {
-    let read = of_one.0.unwrap_or(0.0).powi(2) + of_one.1.powi(2);
+    let read = squared(of_one.0.unwrap_or(0.0)) + squared(of_one.1);
     let rest = (fit.residual_variance() - read).max(0.0);
     fit.inverse.times(rest).plus(of_readings)
 }

@@ -2,6 +2,7 @@
 
 use jiff::civil::Date;
 use jiff::tz::TimeZone;
+use simmerline_math::squared;
 
 use super::shift::Shift;
 use crate::procedure::s580::intervals::Interval;
@@ -107,7 +108,7 @@ impl ReadingSpread {
     /// the moment.
     pub fn of_interval(&self, points: &[Point]) -> (Option<f64>, f64) {
         let root = |of: fn(&Point) -> f64| {
-            let squares: f64 = points.iter().map(|point| of(point).powi(2)).sum();
+            let squares: f64 = points.iter().map(|point| squared(of(point))).sum();
             (2.0 * squares / points.len().max(1) as f64).sqrt()
         };
         let water = self.water_k.map(|water_k| water_k * root(|p| p.per_kelvin));
@@ -139,8 +140,8 @@ impl ReadingSpread {
             sum.add(before.unwrap_or_default(), variance);
             sum
         };
-        let of_water = ends(|p| p.per_kelvin, self.water_k.unwrap_or(0.0).powi(2));
-        of_water.plus(ends(|p| p.per_second, self.moment_s.powi(2)))
+        let of_water = ends(|p| p.per_kelvin, squared(self.water_k.unwrap_or(0.0)));
+        of_water.plus(ends(|p| p.per_second, squared(self.moment_s)))
     }
 }
 

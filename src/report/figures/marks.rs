@@ -1,6 +1,7 @@
 //! Marks that can be told apart without colour.
 
 use plotters::prelude::*;
+use simmerline_math::{cos, sin};
 
 use super::style::{pt, stroke};
 
@@ -17,7 +18,7 @@ pub fn outline(kind: usize) -> (Vec<(i32, i32)>, bool) {
     let corners = |count: usize, turn: f64, half_pt: f64| -> Vec<(i32, i32)> {
         let corner = |index: usize| {
             let angle = std::f64::consts::TAU * (index as f64 + turn) / count as f64;
-            (pt(half_pt * angle.sin()), pt(-half_pt * angle.cos()))
+            (pt(half_pt * sin(angle)), pt(-half_pt * cos(angle)))
         };
         (0..count).map(corner).collect()
     };

@@ -9,6 +9,7 @@ use crate::procedure::uncertainty::points::{ReadingSpread, TERMS};
 use crate::procedure::uncertainty::shift::Shift;
 use crate::procedure::uncertainty::{Budget, Fitted, Point, Region};
 use crate::stats::line::Line;
+use simmerline_math::hypot;
 
 /// Everything that the uncertainty of a line follows from.
 #[derive(Debug, Clone)]
@@ -33,7 +34,7 @@ pub struct ReadingNoise {
 impl ReadingNoise {
     /// All of it, W.
     pub fn of_interval_w(&self) -> f64 {
-        self.resolution_w.unwrap_or(0.0).hypot(self.clock_w)
+        hypot(self.resolution_w.unwrap_or(0.0), self.clock_w)
     }
 }
 

@@ -1,6 +1,7 @@
 //! Pair by pair: how large the difference is, how sure, and what it may come from.
 
 use serde::Serialize;
+use simmerline_math::squared;
 
 use super::causes::cause;
 use super::spoken::{spoken, spoken_interval};
@@ -288,7 +289,7 @@ fn budget(pair: &Pair, words: &Words) -> PairBudget {
             said(part.apart),
         ]
     });
-    let apart_w = weighed.parts.iter().map(|part| part.apart.powi(2));
+    let apart_w = weighed.parts.iter().map(|part| squared(part.apart));
     let combined = [
         words.say(message!("pair-budget-combined")),
         said(weighed.combined),

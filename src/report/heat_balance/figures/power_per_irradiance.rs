@@ -2,6 +2,7 @@
 //! straight line.
 
 use plotters::prelude::*;
+use simmerline_math::log10;
 
 use crate::error::Result;
 use crate::language::{Words, fixed};
@@ -188,6 +189,6 @@ fn draw_on(
 /// five units of a decimal place apart, and plotters may draw a few more.
 fn decimals((low, high): (f64, f64), labels: usize) -> usize {
     let least = (high - low) / (labels + 2) as f64;
-    let place = (least / 5.0).log10().ceil();
+    let place = log10(least / 5.0).ceil();
     (-place).max(0.0) as usize
 }

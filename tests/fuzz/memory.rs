@@ -1,10 +1,4 @@
-//! No input takes memory out of proportion, whatever is packed into it. One test, since
-//! the allocator counts for the whole process. All content is invented.
-
-#[path = "kit"]
-mod kit {
-    pub mod header;
-}
+//! No input takes memory out of proportion, whatever is packed into it.
 
 use std::io::{Cursor, Write};
 use std::path::Path;
@@ -12,24 +6,14 @@ use std::path::Path;
 use flate2::Compression;
 use flate2::write::GzEncoder;
 use jiff::tz::TimeZone;
-use peak_alloc::PeakAlloc;
 use simmerline::campaign::model::LogRules;
 use simmerline::logs::read::read_bytes;
 use simmerline::logs::request::Request;
 use zip::ZipWriter;
 use zip::write::SimpleFileOptions;
 
-use kit::header::HEADER;
-
-#[global_allocator]
-static ALLOCATOR: PeakAlloc = PeakAlloc;
-
-const MIB: usize = 1 << 20;
-/// What reading may take in any case: tables of names, buffers, and what a small
-/// compressed file may unpack to.
-const ALWAYS: usize = 96 * MIB;
-/// Times the size of the input, besides.
-const PER_BYTE: usize = 16;
+use crate::kit::header::HEADER;
+use crate::limits::{MIB, TEXT, within_limits};
 
 fn gzip(bytes: &[u8]) -> Vec<u8> {
     let mut encoder = GzEncoder::new(Vec::new(), Compression::best());
@@ -150,17 +134,11 @@ fn memory_stays_in_proportion_to_the_input() {
     let zone = TimeZone::UTC;
     let rules = LogRules::default();
     for (name, bytes) in inputs {
-        let before = ALLOCATOR.current_usage();
-        ALLOCATOR.reset_peak_usage();
-        let read = read_bytes(Path::new(name), name, &bytes, &Request::new(&rules, &zone));
-        let peak = ALLOCATOR.peak_usage() - before;
-        let most = ALWAYS + PER_BYTE * bytes.len();
-        assert!(
-            peak <= most,
-            "{name}: {} MiB for {} bytes",
-            peak / MIB,
-            bytes.len()
-        );
+        let request = Request::new(&rules, &zone);
+        let read = within_limits(TEXT, bytes.len(), || {
+            read_bytes(Path::new(name), name, &bytes, &request)
+        });
+        let read = read.unwrap_or_else(|reason| panic!("{name}: {reason}"));
         assert_eq!(read.is_ok(), name == "a plain log", "{name}");
     }
 }
