@@ -72,7 +72,8 @@ const COMPARE_HELP: &str = "\
 Example:
   simmerline compare my-cooker my-cooker-with-skirt
 
-Takes two to twenty campaigns and writes comparison.pdf, comparison.json and
+Takes two to twenty campaigns, as folders or as reports (PDF), whose data it takes out of
+them, and writes comparison.pdf, comparison.json and
 comparison.csv: every difference of Ps(50) with its 95 % interval, and whether it is
 real. Give one id under [instruments] to an instrument that several campaigns share:
 its errors then cancel.";
@@ -232,7 +233,7 @@ pub struct CheckOptions {
 
 #[derive(Debug, Args)]
 pub struct CompareOptions {
-    /// Campaign folders, or folders that hold some
+    /// Campaign folders, folders that hold some, or reports as PDF
     #[arg(required = true, value_name = "PATH")]
     pub paths: Vec<PathBuf>,
     /// Hold all others against this campaign only, not each against each

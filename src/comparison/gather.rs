@@ -1,6 +1,6 @@
 //! What can be compared with what.
 
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
 use super::places::distance_km;
 use crate::campaign::classes::InstrumentKind;
@@ -17,14 +17,25 @@ use crate::units::counted;
 /// Fewest and most campaigns of a comparison.
 pub const COUNT: std::ops::RangeInclusive<usize> = 2..=20;
 
-/// The campaign folders to compare.
+/// The campaigns to compare: their folders, and reports as PDF, which carry their data.
 ///
 /// # Errors
 /// [`Error::Usage`] for fewer than two or more than twenty, for one named twice, and for
-/// two of one name.
-pub fn folders(paths: &[PathBuf]) -> Result<Vec<PathBuf>> {
-    let folders = find_each(paths)?;
+/// two folders of one name.
+pub fn campaigns(paths: &[PathBuf]) -> Result<Vec<PathBuf>> {
     let mut problems = Problems::default();
+    let mut folders = Vec::new();
+    for path in paths {
+        match find_each(std::slice::from_ref(path)) {
+            _ if is_report(path) => folders.push(path.clone()),
+            Ok(found) => folders.extend(found),
+            Err(Error::Usage(found)) => problems.extend(found),
+            Err(other) => return Err(other),
+        }
+    }
+    if !problems.is_empty() {
+        return Err(Error::Usage(problems));
+    }
     for (index, folder) in folders.iter().enumerate() {
         let is_same = |other: &PathBuf| real_path(other) == real_path(folder);
         if folders[..index].iter().any(is_same) {
@@ -46,23 +57,38 @@ pub fn folders(paths: &[PathBuf]) -> Result<Vec<PathBuf>> {
         let hint = "name the campaign folders that are to be compared";
         return Err(Error::Usage(Problem::at(&place, what).hint(hint).into()));
     }
-    refuse_same_names(
-        &folders,
-        "campaigns are told apart by the name of their folder: rename one",
-    )?;
+    refuse_same_names(&folders, RENAME)?;
     Ok(folders)
+}
+
+/// What to do about two campaigns of one name.
+const RENAME: &str = "campaigns are told apart by the name of their folder: rename one";
+
+/// Whether a path is a report rather than a folder of campaigns.
+pub fn is_report(path: &Path) -> bool {
+    let is_pdf = |ending: &std::ffi::OsStr| ending.eq_ignore_ascii_case("pdf");
+    path.is_file() && path.extension().is_some_and(is_pdf)
+}
+
+/// A campaign's name by its path: that of its folder, or of its report.
+fn name_of(path: &Path) -> String {
+    let stem = path.file_stem().filter(|_| is_report(path));
+    stem.map_or_else(
+        || campaign_name(path),
+        |stem| stem.to_string_lossy().into_owned(),
+    )
 }
 
 /// The campaign that `--baseline` names, by its folder's name or its path.
 ///
 /// # Errors
 /// [`Error::Usage`] if it is none of those compared.
-pub fn baseline(folders: &[PathBuf], named: &std::path::Path) -> Result<usize> {
+pub fn baseline(folders: &[PathBuf], named: &Path) -> Result<usize> {
     let is_named = |folder: &PathBuf| {
-        campaign_name(folder).as_str() == named.as_os_str() || real_path(folder) == real_path(named)
+        name_of(folder).as_str() == named.as_os_str() || real_path(folder) == real_path(named)
     };
     folders.iter().position(is_named).ok_or_else(|| {
-        let names: Vec<String> = folders.iter().map(|folder| campaign_name(folder)).collect();
+        let names: Vec<String> = folders.iter().map(|folder| name_of(folder)).collect();
         let problem = Problem::at(named, "is none of the campaigns compared");
         Error::Usage(
             problem
@@ -88,6 +114,13 @@ pub fn refuse_incomparable(campaigns: &[Assessment]) -> Result<()> {
             problems.push(Problem::at(&one.tested.campaign.file, what).hint(hint));
         }
         for other in &campaigns[..index] {
+            if one.tested.campaign.name == other.tested.campaign.name {
+                let what = format!(
+                    "is a second campaign named \"{}\"",
+                    other.tested.campaign.name
+                );
+                problems.push(Problem::at(&one.tested.campaign.file, what).hint(RENAME));
+            }
             for id in two_uncertainties(one, other) {
                 let what = format!(
                     "states another uncertainty than {} for {id}, which has one id in both",

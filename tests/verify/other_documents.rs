@@ -126,3 +126,43 @@ fn a_slim_comparison_carries_no_evidence() {
     let error = take_out(&pdf).err().unwrap();
     assert!(error.to_string().contains("carries no evidence"), "{error}");
 }
+
+#[test]
+fn reports_are_compared_by_the_data_that_they_carry() {
+    let folder = TempDir::new().unwrap();
+    let write = |name: &str, bytes: &[u8]| {
+        let path = folder.path().join(name);
+        fs::write(&path, bytes).unwrap();
+        path.display().to_string()
+    };
+    let one = write("open-dish.pdf", &sample("open-dish"));
+    let other = write("renamed.pdf", &sample("open-dish-skirt"));
+    let by_folders = comparison(&[]);
+    for pair in [
+        [one.as_str(), other.as_str()],
+        [one.as_str(), "sample-runs/open-dish-skirt"],
+    ] {
+        let by_reports = written(&[&["compare"][..], &pair].concat(), "comparison.pdf");
+        assert!(by_reports == by_folders, "{pair:?}: byte for byte");
+    }
+    let lie = changed(&sample("open-dish"), |document| {
+        replace_in(document, RATING, "\"ps50_w\": 1", "\"ps50_w\": 2");
+    });
+    let lie = write("lie.pdf", &lie);
+    let refused = |paths: [&str; 2], what: &str| {
+        let ended = cargo_bin_cmd!("simmerline")
+            .arg("compare")
+            .args(paths)
+            .assert()
+            .code(2);
+        let said = String::from_utf8(ended.get_output().stderr.clone()).unwrap();
+        assert!(said.contains(what) && said.contains("hint: "), "{said}");
+    };
+    refused(
+        [&lie, &other],
+        "lie.pdf: does not agree with the data that it carries",
+    );
+    refused([&one, "sample-runs/open-dish"], "is a second campaign");
+    let compared = write("comparison.pdf", &by_folders);
+    refused([&compared, &other], "is no report on a campaign");
+}
