@@ -7,6 +7,7 @@ use serde::Serialize;
 use super::args::{VerifyFormat, VerifyOptions};
 use super::terminal::{line, print, print_error, print_json};
 use crate::error::{Error, Problem, Result};
+use crate::report::files::not_together;
 use crate::verify::{
     Evidence, Outcome, Pdf, THIS_VERSION, Verdict, Verification, verification_of, verify,
 };
@@ -71,6 +72,8 @@ struct Held {
     verification: Verification,
     sha256: Option<String>,
     made_by: Option<String>,
+    /// Files beside it that are of another edition.
+    apart: Vec<String>,
     /// What was written where.
     extracted: Option<String>,
 }
@@ -83,6 +86,7 @@ fn hold(report: &Path, options: &VerifyOptions) -> Result<Held> {
                 verification: verification_of(error)?,
                 sha256: None,
                 made_by: None,
+                apart: Vec::new(),
                 extracted: None,
             });
         }
@@ -96,8 +100,14 @@ fn hold(report: &Path, options: &VerifyOptions) -> Result<Held> {
             folder.display()
         ))
     });
+    let beside = report.parent().unwrap_or(Path::new(""));
+    let apart = match evidence.results_beside()? {
+        Some((campaign, carried)) => not_together(beside, campaign, &carried),
+        None => Vec::new(),
+    };
     Ok(Held {
         verification,
+        apart: apart.iter().map(ToString::to_string).collect(),
         sha256: Some(evidence.pdf.sha256().to_owned()),
         made_by: Some(evidence.made_by.clone()),
         extracted: extracted.transpose()?,
@@ -123,6 +133,9 @@ fn lines(report: &Path, held: &Held) -> String {
         }
     }
     text += &line(&verification.sentence());
+    for apart in &held.apart {
+        text += &line(&format!("note: {apart}"));
+    }
     if let Some(extracted) = &held.extracted {
         text += &line(extracted);
     }
@@ -150,6 +163,8 @@ struct Entry {
     made_by: Option<String>,
     saved_by: Option<String>,
     checks: Vec<CheckEntry>,
+    /// Files beside it that are of another edition.
+    notes: Vec<String>,
 }
 
 #[derive(Serialize)]
@@ -176,6 +191,7 @@ fn entry(report: &Path, outcome: &Result<Held>) -> Entry {
                 made_by: None,
                 saved_by: None,
                 checks: Vec::new(),
+                notes: Vec::new(),
             };
         }
     };
@@ -203,5 +219,6 @@ fn entry(report: &Path, outcome: &Result<Held>) -> Entry {
             _ => verification.saved_by.clone(),
         },
         checks: checks.collect(),
+        notes: held.apart.clone(),
     }
 }

@@ -2,18 +2,16 @@
 
 use std::collections::BTreeMap;
 use std::fs::{self, File};
-use std::io::BufWriter;
+use std::io::{BufWriter, Write};
 use std::path::{Path, PathBuf};
 
-use tempfile::TempDir;
-
-use super::pdf::{Embedded, Imprint, Pdf};
-use super::stated::{Stated, read_stated};
+use super::pdf::{Embedded, Fault, Imprint, Pdf};
+use super::stated::{ResultText, Stated, Subject, read_stated};
 use crate::campaign::AttachedFile;
 use crate::campaign::find::CAMPAIGN_FILE;
 use crate::error::{Error, Problem, Result};
 use crate::report::comparison::outputs::COMPARISON_JSON;
-use crate::report::files::copy_new;
+use crate::report::files::{FileFacts, Workplace, copy_new, no_room, workplace};
 use crate::report::plan::outputs::PLAN_ENDING;
 use crate::report::{
     LARGEST_TOTAL, MOST_ATTACHMENTS, RATING_ENDING, TakenNames, attached_names, is_plain, placed,
@@ -23,6 +21,7 @@ use crate::report::{
 const MAKER: &str = "simmerline ";
 /// Relationship of results to the document.
 const DATA: &str = "Data";
+
 /// Largest attached result that is read, bytes.
 const LARGEST_RESULT: u64 = 256 << 20;
 
@@ -36,7 +35,7 @@ pub struct Evidence {
     /// Version of simmerline that the PDF says it was made by.
     pub made_by: String,
     /// Where the attachments were taken out.
-    pub folder: TempDir,
+    pub folder: Workplace,
     /// By name.
     pub attachments: BTreeMap<String, Attached>,
     /// As stated in the attached results.
@@ -54,12 +53,6 @@ pub struct Attached {
     pub path: PathBuf,
     /// Lower-case hex.
     pub sha256: String,
-}
-
-/// An attached result.
-pub struct ResultText {
-    pub name: String,
-    pub text: String,
 }
 
 /// An input of a campaign.
@@ -91,7 +84,7 @@ impl Evidence {
         }
         check_names(&pdf, &found)?;
         let name = results_name(&pdf, &found)?;
-        let folder = temporary_folder()?;
+        let folder = workplace()?;
         let attachments = unpack_all(&pdf, &found, folder.path())?;
         let results = read_result(&pdf, &attachments, &name)?;
         let stated =
@@ -143,6 +136,29 @@ impl Evidence {
             .collect();
         copy_new(folder, &files)?;
         Ok(files.len())
+    }
+
+    /// The results of a report as it carries them, to hold the files beside it against them;
+    /// of other documents none.
+    ///
+    /// # Errors
+    /// [`Error::Usage`] if the folder for temporary files fails.
+    pub fn results_beside(&self) -> Result<Option<(&str, Vec<FileFacts>)>> {
+        let Subject::Report { campaign } = &self.stated.subject else {
+            return Ok(None);
+        };
+        let names = [Some(self.results.name.clone()), self.stated.subject.table()];
+        let names = names.into_iter().flatten();
+        let attached = names.filter_map(|name| Some((self.attachments.get(&name)?, name)));
+        let facts = attached.map(|(attached, name)| {
+            let of = fs::metadata(&attached.path).map_err(|error| no_room(&error))?;
+            Ok(FileFacts {
+                name,
+                length: of.len() as usize,
+                sha256: attached.sha256.clone(),
+            })
+        });
+        Ok(Some((campaign, facts.collect::<Result<Vec<_>>>()?)))
     }
 
     /// A campaign's file, and its logs and photo by the names that the file gives them.
@@ -254,11 +270,6 @@ fn results_name(pdf: &Pdf, found: &[Embedded<'_>]) -> Result<String> {
     }
 }
 
-fn temporary_folder() -> Result<TempDir> {
-    let folder = tempfile::Builder::new().prefix("simmerline-").tempdir();
-    folder.map_err(|error| no_room(&std::env::temp_dir(), &error))
-}
-
 /// Unpacks every attachment under its name.
 fn unpack_all(
     pdf: &Pdf,
@@ -270,11 +281,16 @@ fn unpack_all(
     for attachment in found {
         let path = folder.join(&attachment.name);
         let parent = path.parent().unwrap_or(folder);
-        fs::create_dir_all(parent).map_err(|error| no_room(folder, &error))?;
-        let file = File::create_new(&path).map_err(|error| no_room(folder, &error))?;
-        let unpacked = attachment.unpack(&mut BufWriter::new(file), left);
-        let unpacked =
-            unpacked.map_err(|what| input(of_attachment(pdf, &attachment.name, what)))?;
+        fs::create_dir_all(parent).map_err(|error| no_room(&error))?;
+        let mut file = BufWriter::new(File::create_new(&path).map_err(|error| no_room(&error))?);
+        let unpacked = attachment.unpack(&mut file, left);
+        let unpacked = unpacked.map_err(|fault| match fault {
+            // That is no fault of the report.
+            Fault::Writing(error) => no_room(&error),
+            fault => input(of_attachment(pdf, &attachment.name, fault.what())),
+        })?;
+        // Dropping it would not say that the last bytes had no room.
+        file.flush().map_err(|error| no_room(&error))?;
         left -= unpacked.bytes;
         let attached = Attached {
             path,
@@ -295,13 +311,11 @@ fn read_result(
         .get(name)
         .ok_or_else(|| fail("is not attached"))?
         .path;
-    let size = fs::metadata(path)
-        .map_err(|error| no_room(path, &error))?
-        .len();
+    let size = fs::metadata(path).map_err(|error| no_room(&error))?.len();
     if size > LARGEST_RESULT {
         return Err(fail("is larger than any report's results"));
     }
-    let bytes = fs::read(path).map_err(|error| no_room(path, &error))?;
+    let bytes = fs::read(path).map_err(|error| no_room(&error))?;
     let text = String::from_utf8(bytes).map_err(|_| fail("is not UTF-8 text"))?;
     Ok(ResultText {
         name: name.to_owned(),
@@ -315,12 +329,6 @@ fn of_attachment(pdf: &Pdf, name: &str, what: String) -> Problem {
     pdf.problem(what)
         .item(format!("attachment \"{shown}\""))
         .hint(CHANGED)
-}
-
-fn no_room(place: &Path, error: &std::io::Error) -> Error {
-    let what = format!("attachments cannot be taken out there ({})", error.kind());
-    let hint = "make room there, or set TMPDIR to another folder";
-    Error::Usage(Problem::at(place, what).hint(hint).into())
 }
 
 fn input(problem: Problem) -> Error {

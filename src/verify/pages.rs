@@ -166,9 +166,13 @@ fn is_rounded(printed: &str, value: f64) -> bool {
     let plain = printed.replace(',', ".").replace('−', "-");
     let decimals = plain
         .split_once('.')
-        .map_or(0, |(_, decimals)| decimals.len() as i32);
+        .map_or(0, |(_, decimals)| decimals.len());
+    // One in the last digit.
+    let step: Option<f64> = format!("1e-{decimals}").parse().ok();
     let number: Option<f64> = plain.parse().ok();
-    number.is_some_and(|number| (number - value).abs() <= 10_f64.powi(-decimals))
+    number
+        .zip(step)
+        .is_some_and(|(number, step)| (number - value).abs() <= step)
 }
 
 /// What a page prints after a label.

@@ -5,9 +5,9 @@ use serde_json::Value;
 use super::again::Again;
 use super::check::Check;
 use super::compare::{Keys, check_length, differences, table};
-use super::evidence::{Evidence, ResultText};
+use super::evidence::Evidence;
 use super::keys::check_keys;
-use super::stated::Subject;
+use super::stated::{ResultText, Subject};
 
 /// Keys that every version's results have, where they have a rating or a line at all.
 const OF_RATING: &[&str] = &[

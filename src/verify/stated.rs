@@ -3,7 +3,6 @@
 use jiff::civil::Date;
 use serde::Deserialize;
 
-use super::evidence::ResultText;
 use crate::campaign::find::CAMPAIGN_FILE;
 use crate::comparison::gather::COUNT;
 use crate::report::comparison::data::json::SCHEMA as COMPARISON;
@@ -11,6 +10,12 @@ use crate::report::comparison::outputs::COMPARISON_CSV;
 use crate::report::data::rating_file::SCHEMA as RATING;
 use crate::report::plan::data::SCHEMA as PLAN;
 use crate::report::{RATING_ENDING, result_names};
+
+/// An attached result.
+pub struct ResultText {
+    pub name: String,
+    pub text: String,
+}
 
 /// What a document is about.
 pub enum Subject {
@@ -203,7 +208,7 @@ fn stated_inputs(subject: &Subject, entries: Vec<InputEntry>) -> Result<Vec<Stat
         .collect::<Result<Vec<_>, _>>()?;
     for name in names {
         let first = inputs.iter().find(|input| input.campaign == *name);
-        if !first.is_some_and(|first| first.file == CAMPAIGN_FILE) {
+        if first.is_none_or(|first| first.file != CAMPAIGN_FILE) {
             return Err(format!(
                 "states no inputs, {CAMPAIGN_FILE} first, under provenance"
             ));

@@ -279,3 +279,50 @@ fn new_goes_on_where_it_was_killed_between_its_files() {
     assert!(files(&bench.path("plot")) == whole);
     bench.run(&["new", "plot"]).exits(2);
 }
+
+#[test]
+fn what_a_killed_verify_leaves_is_removed_by_the_next() {
+    let bench = Bench::new();
+    bench.report();
+    fs::create_dir(bench.path("room")).unwrap();
+    // Somebody's own, whatever it is called.
+    fs::create_dir(bench.path("room/simmerline-own")).unwrap();
+    let verify = || {
+        let mut command = Command::new(cargo_bin!("simmerline"));
+        command
+            .current_dir(bench.root.path())
+            .args(["verify", "reports/mallee.pdf"])
+            .env("TMPDIR", bench.path("room"))
+            .stdout(Stdio::null());
+        command.spawn().unwrap()
+    };
+    let mut running = verify();
+    wait_for(&bench.path("room"), &mut running, is_hidden);
+    kill(running);
+    let count = || fs::read_dir(bench.path("room")).unwrap().count();
+    assert_eq!(count(), 2, "it was killed before it took anything out");
+    let both = [verify(), verify()];
+    for mut call in both {
+        assert!(call.wait().unwrap().success());
+    }
+    assert_eq!(count(), 1);
+    assert!(bench.path("room/simmerline-own").is_dir());
+}
+
+#[test]
+fn verify_names_files_of_another_edition_beside_the_report() {
+    let bench = Bench::new();
+    bench.report();
+    let note = "note: mallee.rating.json beside it is of another edition";
+    let agrees = bench.run(&["verify", "reports/mallee.pdf"]).exits(0);
+    assert!(!agrees.out.contains("note: "), "{}", agrees.out);
+    bench.replace("mallee/campaign.toml", "water_kg = 7.0", "water_kg = 7.5");
+    bench
+        .run(&["report", "mallee", "--format", "html"])
+        .exits(0);
+    bench.run(&["verify", "reports/mallee.pdf"]).prints(&[note]);
+    bench.write(&format!("reports/{LIST}"), "{}");
+    bench
+        .run(&["verify", "reports/mallee.pdf"])
+        .prints(&["was interrupted or is going on"]);
+}

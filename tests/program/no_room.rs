@@ -168,3 +168,24 @@ fn a_sheet_from_what_never_ends_or_never_begins_is_refused() {
     }
     assert_eq!(bench.names("mallee"), before);
 }
+
+#[test]
+fn a_full_folder_for_temporary_files_is_named_and_no_report_blamed() {
+    let bench = Bench::new();
+    bench.report();
+    fs::create_dir(bench.path("room")).unwrap();
+    for blocks in [0, 1, 8] {
+        let script = format!("trap '' XFSZ; ulimit -f {blocks}; exec \"$@\"");
+        let mut command = assert_cmd::Command::new("sh");
+        command
+            .args(["-c", &script, "sh"])
+            .arg(cargo_bin!("simmerline"))
+            .args(["verify", "reports/mallee.pdf"])
+            .env("TMPDIR", bench.path("room"))
+            .current_dir(bench.root.path());
+        let ended = Ended::of(&mut command).exits(2);
+        let place = format!("error: {}: ", bench.path("room").display());
+        ended.says(&[&place, "the folder for temporary files", "TMPDIR"]);
+        assert_eq!(fs::read_dir(bench.path("room")).unwrap().count(), 0);
+    }
+}

@@ -11,7 +11,7 @@ use lopdf::{Dictionary, Document, Object, ObjectId, Stream};
 use super::drawing::{Page, Reading};
 use super::same::{Difference, differences};
 use super::tree::{fault_of_tree, page_ids};
-use super::unpack::{Unpacked, unpack};
+use super::unpack::{Fault, Unpacked, unpack};
 use super::whole::{Unreadable, read_whole};
 use crate::campaign::wishes::Paper;
 use crate::error::{Error, Problem, Result};
@@ -25,6 +25,9 @@ const LARGEST_FILE: u64 = 4 << 30;
 const SIGNATURE: &[u8] = b"%PDF-";
 /// More pages than any report has.
 const MOST_PAGES: usize = 20_000;
+/// So much an attachment may always unpack to, bytes: the results of a thousand runs repeat
+/// themselves more than any log, and some loggers fill their files with zeros.
+const ALWAYS_UNPACKED: u64 = 256 << 20;
 /// Deepest tree of names.
 const DEEPEST: usize = 32;
 
@@ -331,11 +334,11 @@ impl Embedded<'_> {
     /// Unpacks it, to so many bytes at most, and says its SHA-256 and its size.
     ///
     /// # Errors
-    /// What is wrong with it, in words.
-    pub fn unpack(&self, out: &mut impl Write, most: u64) -> std::result::Result<Unpacked, String> {
+    /// What is wrong with it, or with where it is written to.
+    pub fn unpack(&self, out: &mut impl Write, most: u64) -> std::result::Result<Unpacked, Fault> {
         let packed = self.content.content.len() as u64;
-        let most = most.min(most_unpacked(packed));
-        unpack(self.content, out, most).map_err(|fault| fault.what())
+        let most = most.min(ALWAYS_UNPACKED.max(most_unpacked(packed)));
+        unpack(self.content, out, most)
     }
 }
 

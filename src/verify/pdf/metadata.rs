@@ -23,13 +23,13 @@ fn parts(packet: &[u8]) -> Option<Vec<String>> {
     let mut reader = NsReader::from_str(std::str::from_utf8(packet).ok()?);
     reader.config_mut().expand_empty_elements = true;
     let mut parts = Vec::new();
-    // Depth inside an element that does not count.
-    let mut passed_over = 0_usize;
+    // Inside an element that does not count.
+    let mut is_passed_over = false;
     let mut text = String::new();
     loop {
         let event = reader.read_event().ok()?;
         let part = match &event {
-            Event::Eof => return (passed_over == 0).then_some(parts),
+            Event::Eof => return (!is_passed_over).then_some(parts),
             Event::Text(found) => {
                 text += found;
                 continue;
@@ -39,17 +39,15 @@ fn parts(packet: &[u8]) -> Option<Vec<String>> {
                 continue;
             }
             Event::PI(_) | Event::Decl(_) => continue,
-            Event::Start(_) if passed_over > 0 => {
-                passed_over += 1;
-                continue;
-            }
-            Event::End(_) if passed_over > 0 => {
-                passed_over -= 1;
+            // It holds a date or a name, and no elements.
+            Event::Start(_) if is_passed_over => return None,
+            Event::End(_) if is_passed_over => {
+                is_passed_over = false;
                 text.clear();
                 continue;
             }
             Event::Start(start) if is_of_saving(start.name()) => {
-                passed_over = 1;
+                is_passed_over = true;
                 None
             }
             Event::Start(start) => Some(format!("<{}", element(reader.resolver(), start)?)),

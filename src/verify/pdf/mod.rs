@@ -15,3 +15,4 @@ mod whole;
 pub use drawing::Page;
 pub use file::{Embedded, Imprint, Pdf};
 pub use same::{Difference, Part};
+pub use unpack::Fault;

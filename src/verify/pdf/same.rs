@@ -195,11 +195,12 @@ impl<'d> Walk<'d> {
         key: &[u8],
         before: Option<usize>,
     ) {
-        let null = &Object::Null;
-        let mine = mine.get(key).unwrap_or(null);
-        let theirs = theirs.get(key).unwrap_or(null);
         let step = self.step(before, text(key));
-        self.values(mine, theirs, step);
+        match (mine.get(key), theirs.get(key)) {
+            (Ok(mine), Ok(theirs)) => self.values(mine, theirs, step),
+            (Err(_), Err(_)) => {}
+            _ => self.differ(Some(step), ""),
+        }
     }
 
     fn values(&mut self, mine: &'d Object, theirs: &'d Object, step: usize) {
@@ -283,14 +284,13 @@ fn are_same(mine: &Object, theirs: &Object) -> bool {
     match (mine, theirs) {
         (Object::Null, Object::Null) => true,
         (Object::Integer(mine), Object::Integer(theirs)) => mine == theirs,
+        (Object::Real(mine), Object::Real(theirs)) => mine == theirs,
+        // Another program may write 1.0 as 1, and not 1 as 1.0, which some readers pass over.
+        (Object::Integer(mine), Object::Real(theirs)) => *mine as f32 == *theirs,
         (Object::Boolean(mine), Object::Boolean(theirs)) => mine == theirs,
         (Object::Name(mine), Object::Name(theirs)) => mine == theirs,
         (Object::String(mine, _), Object::String(theirs, _)) => mine == theirs,
-        // Another program may write 1.0 as 1.
-        _ => match (mine.as_float(), theirs.as_float()) {
-            (Ok(mine), Ok(theirs)) => mine == theirs,
-            _ => false,
-        },
+        _ => false,
     }
 }
 

@@ -7,11 +7,15 @@
 //! ([`tables`]), and unless both give the same objects, each once, it is refused. What is
 //! read is handed over as lopdf's values ([`syntax`]).
 
+mod indirect;
 mod packed;
+mod predictor;
 mod scan;
 pub mod syntax;
 mod tables;
 mod unreadable;
+
+use std::collections::BTreeMap;
 
 use lopdf::{Dictionary, Document, Object, ObjectId};
 
@@ -33,14 +37,41 @@ pub fn read_whole(bytes: &[u8]) -> Result<Document, Unreadable> {
     let tables = tables::read(bytes)?;
     let scanned = scan::scan(bytes, &tables)?;
     let first = scanned.objects.first().map(|object| object.id);
-    let mut objects = tables.hold_against(scanned)?;
+    let mut objects = scanned.hold_against(&tables)?;
     packed::unpack_all(&tables, &mut objects)?;
+    check_generations(&objects)?;
     let mut document = Document::new();
     document.max_id = objects.keys().last().map_or(0, |(number, _)| *number);
     document.objects = objects;
     document.trailer = tables.trailer;
     check_linearized(bytes, &document, first)?;
     Ok(document)
+}
+
+/// Whether every reference to an object is to the generation that there is: some readers look
+/// at the number alone.
+fn check_generations(objects: &BTreeMap<ObjectId, Object>) -> Result<(), Unreadable> {
+    let numbers: BTreeMap<u32, u16> = objects.keys().copied().collect();
+    // Values are nested no deeper than they are read.
+    fn is_so(numbers: &BTreeMap<u32, u16>, value: &Object) -> bool {
+        let all_of =
+            |dictionary: &Dictionary| dictionary.iter().all(|(_, one)| is_so(numbers, one));
+        match value {
+            Object::Reference((number, generation)) => {
+                numbers.get(number).is_none_or(|known| known == generation)
+            }
+            Object::Array(items) => items.iter().all(|item| is_so(numbers, item)),
+            Object::Dictionary(dictionary) => all_of(dictionary),
+            Object::Stream(stream) => all_of(&stream.dict),
+            _ => true,
+        }
+    }
+    match objects.values().all(|object| is_so(&numbers, object)) {
+        true => Ok(()),
+        false => Err(Unreadable::two_readings(
+            "refers to an object by a generation that there is not, which some readers pass over",
+        )),
+    }
 }
 
 /// A file may say in its first object how it is laid out for the web: how long it is, which

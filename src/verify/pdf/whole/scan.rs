@@ -1,12 +1,13 @@
 //! The file from its first byte to its last: nothing in it goes unread.
 //!
 //! # Source
-//! ISO 32000-1:2008, 7.3.8 (streams), 7.3.10 (indirect objects), 7.5.2 (header).
+//! ISO 32000-1:2008, 7.5.2 (header), 7.5.3 (body).
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
 use lopdf::{Object, ObjectId, Stream};
 
+use super::indirect::{Indirect, indirect};
 use super::syntax::Cursor;
 use super::tables::{Tables, ending};
 use super::unreadable::Unreadable;
@@ -22,12 +23,39 @@ pub struct Scanned {
     pub tables: BTreeSet<usize>,
 }
 
-/// An object with its number.
-pub struct Indirect {
-    pub id: ObjectId,
-    /// Where it begins, bytes from the beginning of the file.
-    pub at: usize,
-    pub value: Object,
+impl Scanned {
+    /// The objects of the file, where the tables and the file itself agree on every one.
+    ///
+    /// # Errors
+    /// They do not.
+    pub fn hold_against(self, tables: &Tables) -> Result<BTreeMap<ObjectId, Object>, Unreadable> {
+        if self.tables != tables.places {
+            return Err(Unreadable::two_readings(
+                "has a table of objects that its end does not lead to",
+            ));
+        }
+        let mut objects = BTreeMap::new();
+        for object in self.objects {
+            let (number, generation) = object.id;
+            let is_listed = tables
+                .entries
+                .get(&number)
+                .is_some_and(|entry| entry.at == object.at && entry.generation == generation);
+            if !is_listed {
+                return Err(Unreadable::two_readings(format!(
+                    "has an object {number} (byte {}) that its table does not list there",
+                    object.at
+                )));
+            }
+            objects.insert(object.id, object.value);
+        }
+        if objects.len() != tables.entries.len() {
+            return Err(Unreadable::two_readings(
+                "has a table that lists objects where there are none",
+            ));
+        }
+        Ok(objects)
+    }
 }
 
 /// Reads everything.
@@ -81,57 +109,5 @@ fn skip_lines(cursor: &mut Cursor) -> Result<(), Unreadable> {
         if !(cursor.eat(b"n") || cursor.eat(b"f")) {
             cursor.whole()?;
         }
-    }
-}
-
-/// An object with its number, as `12 0 obj … endobj`.
-///
-/// # Errors
-/// It is none, or breaks off.
-pub fn indirect(
-    cursor: &mut Cursor,
-    length_of: &dyn Fn(ObjectId) -> Option<i64>,
-) -> Result<Indirect, Unreadable> {
-    let at = cursor.at;
-    let fault = || Unreadable::damaged("there is no object", at);
-    let number = u32::try_from(cursor.whole()?).map_err(|_| fault())?;
-    cursor.skip_space()?;
-    let generation = u16::try_from(cursor.whole()?).map_err(|_| fault())?;
-    cursor.expect("obj")?;
-    let mut value = cursor.value()?;
-    cursor.skip_space()?;
-    if cursor.eat(b"stream") {
-        let Object::Dictionary(dictionary) = value else {
-            return Err(fault());
-        };
-        let length = match dictionary.get(b"Length") {
-            Ok(Object::Reference(id)) => length_of(*id),
-            Ok(length) => length.as_i64().ok(),
-            Err(_) => None,
-        };
-        let content = content(cursor, length)?;
-        value = Object::Stream(Stream::new(dictionary, content.to_vec()));
-    }
-    cursor.expect("endobj")?;
-    let id = (number, generation);
-    Ok(Indirect { id, at, value })
-}
-
-/// The content of a stream, which has to end where its length says.
-fn content<'b>(cursor: &mut Cursor<'b>, length: Option<i64>) -> Result<&'b [u8], Unreadable> {
-    // A carriage return alone begins no content: readers differ over it.
-    cursor.at += usize::from(cursor.peek() == Some(b'\r'));
-    if cursor.peek() != Some(b'\n') {
-        return Err(cursor.fault("a stream does not begin on a line of its own"));
-    }
-    cursor.at += 1;
-    let length = length.and_then(|length| usize::try_from(length).ok());
-    let content = length.and_then(|length| cursor.rest().get(..length));
-    let content = content.ok_or_else(|| cursor.fault("a stream has no length that is so"))?;
-    cursor.at += content.len();
-    cursor.skip_blanks();
-    match cursor.eat(b"endstream") {
-        true => Ok(content),
-        false => Err(cursor.fault("a stream does not end where its length says")),
     }
 }

@@ -61,7 +61,7 @@ impl<'b> Cursor<'b> {
             }
             let comment = self.run(|byte| !matches!(byte, b'\r' | b'\n'));
             let holds = |word: &&[u8]| comment.windows(word.len()).any(|part| part == *word);
-            if NOT_IN_COMMENTS.iter().any(|word| holds(word)) {
+            if NOT_IN_COMMENTS.iter().any(holds) {
                 return Err(Unreadable::two_readings(format!(
                     "has a comment that looks like a part of the file (byte {})",
                     self.at

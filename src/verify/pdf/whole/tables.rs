@@ -5,11 +5,11 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use lopdf::{Dictionary, Object, ObjectId, Stream};
+use lopdf::{Dictionary, Object, Stream};
 
 use super::MOST_OBJECTS;
-use super::packed::unpacked_table;
-use super::scan::{Scanned, indirect};
+use super::indirect::indirect;
+use super::predictor::unpacked_table;
 use super::syntax::Cursor;
 use super::unreadable::Unreadable;
 
@@ -67,6 +67,7 @@ pub fn read(bytes: &[u8]) -> Result<Tables, Unreadable> {
         next = previous(&trailer, at)?;
         tables.take(trailer)?;
     }
+    tables.check_size()?;
     Ok(tables)
 }
 
@@ -117,7 +118,51 @@ fn previous(trailer: &Dictionary, at: usize) -> Result<Option<usize>, Unreadable
         .map(Some)
 }
 
+/// One line of a table: its kind, 1 for an object and 0 for a free number, its place and its
+/// generation. Readers count on its 20 bytes.
+fn row(cursor: &mut Cursor) -> Result<[u64; 3], Unreadable> {
+    let fault = cursor.fault("a line of a table of objects is none");
+    let line = cursor.rest().get(..20).ok_or_else(|| fault.clone())?;
+    let number = |digits: &[u8]| {
+        let is_plain = digits.iter().all(u8::is_ascii_digit);
+        let digits = std::str::from_utf8(digits).ok().filter(|_| is_plain);
+        digits.and_then(|digits| digits.parse().ok())
+    };
+    let kind = match line[17] {
+        b'n' => 1,
+        b'f' => 0,
+        _ => return Err(fault),
+    };
+    let is_so = line[10] == b' '
+        && line[16] == b' '
+        && [&b" \n"[..], b"\r\n", b" \r"].contains(&&line[18..]);
+    match (number(&line[..10]), number(&line[11..16])) {
+        (Some(place), Some(generation)) if is_so => {
+            cursor.at += line.len();
+            Ok([kind, place, generation])
+        }
+        _ => Err(fault),
+    }
+}
+
 impl Tables {
+    /// Numbers of all objects are below the size that the trailer states: beyond it, some
+    /// readers see none.
+    fn check_size(&self) -> Result<(), Unreadable> {
+        let size = self.trailer.get(b"Size").and_then(Object::as_i64).ok();
+        let last = self.entries.keys().chain(self.packed.keys()).max();
+        let first = self.entries.keys().chain(self.packed.keys()).min();
+        let is_so = size
+            .zip(last)
+            .is_some_and(|(size, last)| i64::from(*last) < size);
+        match is_so && first != Some(&0) {
+            true => Ok(()),
+            false => Err(Unreadable::two_readings(
+                "has objects beyond the number of them that it states, which some readers pass over",
+            )),
+        }
+    }
+
     /// A table of lines, with its trailer.
     fn read_lines(&mut self, bytes: &[u8], at: usize) -> Result<Dictionary, Unreadable> {
         let mut cursor = Cursor::new(bytes, at);
@@ -130,18 +175,10 @@ impl Tables {
             let first = cursor.whole()?;
             cursor.skip_blanks();
             let count = cursor.whole()?;
+            cursor.skip_blanks();
             for number in first..first.saturating_add(count) {
-                cursor.skip_blanks();
-                let place = cursor.whole()?;
-                cursor.skip_blanks();
-                let generation = cursor.whole()?;
-                cursor.skip_blanks();
-                let kind = match (cursor.eat(b"n"), cursor.eat(b"f")) {
-                    (true, _) => 1,
-                    (_, true) => 0,
-                    _ => return Err(cursor.fault("a line of a table of objects is none")),
-                };
-                self.add(number, [kind, place, generation], cursor.at)?;
+                let row = row(&mut cursor)?;
+                self.add(number, row, cursor.at)?;
             }
         }
         match cursor.value()? {
@@ -274,38 +311,5 @@ impl Tables {
             self.trailer = trailer;
         }
         Ok(())
-    }
-
-    /// The objects of the file, where the tables and the file itself agree on every one.
-    ///
-    /// # Errors
-    /// They do not.
-    pub fn hold_against(&self, scanned: Scanned) -> Result<BTreeMap<ObjectId, Object>, Unreadable> {
-        if scanned.tables != self.places {
-            return Err(Unreadable::two_readings(
-                "has a table of objects that its end does not lead to",
-            ));
-        }
-        let mut objects = BTreeMap::new();
-        for object in scanned.objects {
-            let (number, generation) = object.id;
-            let is_listed = self
-                .entries
-                .get(&number)
-                .is_some_and(|entry| entry.at == object.at && entry.generation == generation);
-            if !is_listed {
-                return Err(Unreadable::two_readings(format!(
-                    "has an object {number} (byte {}) that its table does not list there",
-                    object.at
-                )));
-            }
-            objects.insert(object.id, object.value);
-        }
-        if objects.len() != self.entries.len() {
-            return Err(Unreadable::two_readings(
-                "has a table that lists objects where there are none",
-            ));
-        }
-        Ok(objects)
     }
 }
