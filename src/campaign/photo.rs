@@ -422,9 +422,11 @@ mod tests {
     fn colours_that_a_marker_tells_survive_it() {
         // Components that are red, green and blue by the last byte of the marker
         // (ITU-T T.872, 6.5.3; from memory), and not brightness and two differences.
-        let jpeg = encoded(&noise(40, 30), ImageFormat::Jpeg);
-        let plain = jpeg::bare(&jpeg).unwrap().bytes;
-        let marked = with_segment(&plain, 0xee, b"Adobe\0\x64\0\0\0\0\0");
+        let red = image::RgbImage::from_pixel(40, 30, image::Rgb([200, 30, 60]));
+        let plain = encoded(&DynamicImage::ImageRgb8(red), ImageFormat::Jpeg);
+        // Without its first segment, of 18 bytes, which tells colours too.
+        let bare = [&plain[..2], &plain[20..]].concat();
+        let marked = with_segment(&bare, 0xee, b"Adobe\0\x64\0\0\0\0\0");
         let meant = image::load_from_memory(&marked).unwrap().into_rgb8();
         let read = image::load_from_memory(&taken(marked, ImageFormat::Jpeg).1).unwrap();
         let read = read.into_rgb8();

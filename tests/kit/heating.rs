@@ -6,7 +6,7 @@ pub const TIME_CONSTANT_S: f64 = 8600.0;
 
 /// Water that starts at ambient and tends to 91 K above it.
 pub fn water_c(after_s: f64) -> f64 {
-    AMBIENT_C + 91.0 * (1.0 - (-after_s / TIME_CONSTANT_S).exp())
+    AMBIENT_C + 91.0 * (1.0 - simmerline_math::exp(-after_s / TIME_CONSTANT_S))
 }
 
 /// One row: so long after the start of a heating, which starts at 10:05 on `day` of April.

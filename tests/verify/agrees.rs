@@ -67,10 +67,15 @@ fn every_sample_agrees_and_carries_all_its_inputs() {
         {
             let bytes = attached(&document, &input);
             assert_eq!(sha256_hex(&bytes), sha256, "{name}: {input}");
-            assert_eq!(
-                bytes,
-                fs::read(Path::new("sample-runs").join(&name).join(&input)).unwrap()
-            );
+            let file = fs::read(Path::new("sample-runs").join(&name).join(&input)).unwrap();
+            match image::guess_format(&file) {
+                // Of the photo, the picture alone: all of it, and nothing else.
+                Ok(_) => {
+                    let pixels = |bytes: &[u8]| image::load_from_memory(bytes).unwrap().to_rgb8();
+                    assert!(pixels(&bytes) == pixels(&file), "{name}: {input}");
+                }
+                Err(_) => assert_eq!(bytes, file),
+            }
         }
     }
 }
