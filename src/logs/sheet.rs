@@ -11,6 +11,7 @@ use quick_xml::events::{BytesStart, Event};
 use zip::ZipArchive;
 
 use super::quote::quoted;
+use super::shared_texts::measure_shared_texts;
 use super::source::{Source, most_unpacked};
 use crate::error::Problem;
 
@@ -190,6 +191,7 @@ fn measure(bytes: &[u8]) -> Result<bool, String> {
             return Err("it unpacks to far more than a log of its size can hold".to_owned());
         }
     }
+    measure_shared_texts(&mut archive)?;
     if is_ods {
         let mut content = String::new();
         let entry = archive
