@@ -1,7 +1,8 @@
 //! From a log's bytes to valid readings in time order.
 //!
 //! In the order in which a reading travels: [`source`] unpacks the bytes, [`text`]
-//! decodes them to lines, [`sheet`] takes a spreadsheet instead, [`table`] cuts rows
+//! decodes them to lines, [`sheet`] takes a spreadsheet instead, with
+//! [`shared_texts`], [`table`] cuts rows
 //! into cells. [`layout`] finds the header; [`names`], by [`header_text`],
 //! [`time_header`] and [`synonyms`], says what a header means, and [`columns`], by a
 //! [`search`] with [`time_columns`] and [`column_units`], which [`sensor`] measures which
@@ -32,6 +33,7 @@ pub mod readings;
 pub mod request;
 pub mod search;
 pub mod sensor;
+pub mod shared_texts;
 pub mod sheet;
 pub mod smell;
 pub mod source;

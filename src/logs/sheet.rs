@@ -11,6 +11,7 @@ use quick_xml::events::{BytesStart, Event};
 use zip::ZipArchive;
 
 use super::quote::quoted;
+use super::shared_texts::measure_shared_texts;
 use super::source::{Source, most_unpacked};
 use crate::bounds::{LOG_COLUMNS, SHEET_BYTES, SHEET_CELLS, SHEET_CONTENT, SHEET_ROWS, SHEET_TEXT};
 use crate::error::Problem;
@@ -203,6 +204,7 @@ fn measure(bytes: &[u8]) -> Result<bool, String> {
             return Err("it unpacks to far more than a log of its size can hold".to_owned());
         }
     }
+    measure_shared_texts(&mut archive)?;
     if is_ods {
         let mut content = String::new();
         let entry = archive
