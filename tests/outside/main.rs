@@ -71,8 +71,10 @@ const CHECKS: [(&str, Check); 4] = [
     ("chromium", browser::chromium),
 ];
 
+type CheckOfReaders = fn(&Made) -> Result<(), Failed>;
+
 /// Checks that need readers of PDF.
-const READERS: [(&str, fn(&Made) -> Result<(), Failed>); 2] = [
+const READERS: [(&str, CheckOfReaders); 2] = [
     (
         "a_report_saved_again_has_the_same_content",
         readers::saved_again,
