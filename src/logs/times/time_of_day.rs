@@ -173,7 +173,7 @@ fn signed_offset(tokens: &[Token<'_>]) -> Option<(i32, usize)> {
         (4, ..) => (number(&digits[..2])?, number(&digits[2..])?, 2),
         _ => return None,
     };
-    (hours <= 14 && minutes < 60).then_some((sign * (hours * 60 + minutes) * 60, used))
+    (hours <= 14 && minutes < 60).then(|| (sign * (hours * 60 + minutes) * 60, used))
 }
 
 /// An offset from UTC as it stands in a header: `UTC`, `GMT-5`, `+01:00`.
