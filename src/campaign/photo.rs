@@ -142,6 +142,13 @@ fn for_report(
         let hint = "save it anew in red, green and blue (RGB), as screens show it";
         return Err(("is in printing inks (CMYK)".to_owned(), hint));
     }
+    if format == ImageFormat::Jpeg && bare.is_none() {
+        let hint = "copy the picture again, or save it anew as JPEG or PNG";
+        return Err((
+            "breaks off, or is not put together as a JPEG is".to_owned(),
+            hint,
+        ));
+    }
     let mut decoder = open(&bytes, format, is_own)?;
     let orientation = decoder.orientation().map_err(|error| fault(&error))?;
     let picture = DynamicImage::from_decoder(decoder).map_err(|error| fault(&error))?;

@@ -16,7 +16,7 @@ Exit codes:
   0  done
   1  a fault in simmerline
   2  the command line asks for something that cannot be done
-  3  a log, or a report to verify, cannot be read
+  3  a log, a typed sheet or a PDF cannot be read
   4  a campaign file is invalid";
 
 const STRICT_CODE: &str = "  5  all done, but a rating is only indicative (report with --strict)";
@@ -28,13 +28,14 @@ Exit codes:
   3  the file cannot be read as a report, or carries no evidence
   6  it does not agree with the data that it carries
   7  its content agrees, but another program saved it again
-  8  its numbers agree, but another version made it, which alone can hold its pages
+  8  another version made it: its rating, line and intervals agree, the rest only that
+     version can hold
 Of several files, the gravest: 1, 6, 3, 8, 7.";
 
 const VERIFY_CODE: &str = "\
   6  a report does not agree with the data that it carries (verify)
   7  its content agrees, but another program saved it again (verify)
-  8  its numbers agree, but another version made it (verify)";
+  8  another version made it; its rating, line and intervals agree (verify)";
 
 const EXAMPLES: &str = "\
 Example, from nothing to a report:
@@ -112,8 +113,8 @@ Example:
 Types in a pencilled field sheet, a line a time: water, air, wind (Beaufort number),
 sky (clear or cloud), irradiance where a sensor is read, notes, as in
   10:20  > 31.5 24 1 clear thin haze
-Times go on every ten minutes, or as interval_s of the campaign says. Every line is saved at once, so the same command goes on
-after an interruption. \"done\" adds the run to campaign.toml; \"help\" says the rest.
+Times go on every ten minutes, or as interval_s of the campaign says. Every line is saved
+at once, so the same command goes on after an interruption. \"done\" adds the run to campaign.toml; \"help\" says the rest.
 With --from, the same lines come from a text file, each with its time first; it too can be
 given again after an interruption.";
 

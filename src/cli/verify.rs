@@ -52,11 +52,23 @@ pub fn run(options: &VerifyOptions) -> Result<u8> {
             print_json(&text)?;
         }
     }
-    let codes = outcomes.iter().map(|outcome| match outcome {
-        Ok(held) => held.verification.verdict.exit_code(),
-        Err(error) => error.exit_code(),
-    });
-    Ok(codes.max_by_key(|code| gravity(*code)).unwrap_or(0))
+    let mut codes = Vec::new();
+    for outcome in &outcomes {
+        match outcome {
+            Ok(held) => {
+                codes.push(held.verification.verdict.exit_code());
+                if let Some(Err(error)) = &held.extracted {
+                    print_error(error);
+                    codes.push(error.exit_code());
+                }
+            }
+            Err(error) => codes.push(error.exit_code()),
+        }
+    }
+    Ok(codes
+        .into_iter()
+        .max_by_key(|code| gravity(*code))
+        .unwrap_or(0))
 }
 
 /// How grave an exit code is among several: a fault of ours, one that differs, one that cannot
@@ -74,8 +86,8 @@ struct Held {
     made_by: Option<String>,
     /// Files beside it that are of another edition.
     apart: Vec<String>,
-    /// What was written where.
-    extracted: Option<String>,
+    /// What was written where, or why nothing was.
+    extracted: Option<Result<String>>,
 }
 
 fn hold(report: &Path, options: &VerifyOptions) -> Result<Held> {
@@ -87,7 +99,10 @@ fn hold(report: &Path, options: &VerifyOptions) -> Result<Held> {
                 sha256: None,
                 made_by: None,
                 apart: Vec::new(),
-                extracted: None,
+                extracted: options
+                    .extract
+                    .as_ref()
+                    .map(|_| Ok("Nothing was taken out of it.".to_owned())),
             });
         }
     };
@@ -95,8 +110,13 @@ fn hold(report: &Path, options: &VerifyOptions) -> Result<Held> {
     let verification = verify(&evidence)?;
     let extracted = options.extract.as_ref().map(|folder| {
         let count = evidence.extract(folder)?;
+        let left_out = evidence.attachments.len() - count;
+        let left_out = match left_out {
+            0 => String::new(),
+            _ => format!("; {left_out} that do not belong to it were left out"),
+        };
         Ok(format!(
-            "{count} attachments written into {}",
+            "{count} attachments written into {}{left_out}",
             folder.display()
         ))
     });
@@ -110,7 +130,7 @@ fn hold(report: &Path, options: &VerifyOptions) -> Result<Held> {
         apart: apart.iter().map(ToString::to_string).collect(),
         sha256: Some(evidence.pdf.sha256().to_owned()),
         made_by: Some(evidence.made_by.clone()),
-        extracted: extracted.transpose()?,
+        extracted,
     })
 }
 
@@ -136,7 +156,7 @@ fn lines(report: &Path, held: &Held) -> String {
     for apart in &held.apart {
         text += &line(&format!("note: {apart}"));
     }
-    if let Some(extracted) = &held.extracted {
+    if let Some(Ok(extracted)) = &held.extracted {
         text += &line(extracted);
     }
     text

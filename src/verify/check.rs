@@ -137,7 +137,7 @@ impl Verification {
                 )
             }
             Verdict::OtherVersion(version) => format!(
-                "The numbers agree with the data inside; pages of version {version} cannot be held by version {THIS_VERSION}: verify it with simmerline {version}."
+                "Rating, line and intervals agree with the data inside; the rest, its ± and its pages among it, can be held by the version alone that the {kind} names: verify it with simmerline {version}."
             ),
             Verdict::Differs => format!(
                 "The {kind} DOES NOT AGREE with the data attached to it: {}.",

@@ -195,7 +195,7 @@ fn of_other_version(evidence: &Evidence, pages: &[Page], again: &Again) -> Vec<C
             pages,
         )
     });
-    let why = format!("made by another version than {THIS_VERSION}: not compared",);
+    let why = format!("made by another version than {THIS_VERSION}: not compared");
     printed
         .into_iter()
         .chain([Check::skipped("pages", why)])

@@ -81,9 +81,9 @@ pub fn check_headline(headline: &Headline, words: &Words, pages: &[Page]) -> Che
         let instead = beginning_after(printed, &label);
         format!("page 1 does not print \"{expected}\"; it prints {instead}")
     });
-    let differences = differences.collect();
+    let differences: Vec<String> = differences.collect();
     let said: Vec<String> = number.into_iter().chain([headline.level.clone()]).collect();
-    Check::new("headline", said.join("; "), differences)
+    Check::new("headline", expected(&said, &differences), differences)
 }
 
 /// Whether a page prints a level, and none that begins alike: "Conforms with notes" begins as
@@ -140,7 +140,17 @@ pub fn check_printed(stated: &str, again: &str, words: &Words, pages: &[Page]) -
         }
         None => said.push("a level that this version does not know".to_owned()),
     }
-    Check::new("headline", said.join("; "), differences)
+    Check::new("headline", expected(&said, &differences), differences)
+}
+
+/// What page one prints, or ought to.
+fn expected(said: &[String], differences: &[String]) -> String {
+    let before = if differences.is_empty() {
+        ""
+    } else {
+        "expected: "
+    };
+    format!("{before}{}", said.join("; "))
 }
 
 /// Half the interval that results state as printed, W.
@@ -208,11 +218,11 @@ pub fn check_pages(pages: &[Page], expected: &[Page]) -> Check {
             ));
         } else if page.strokes != expected.strokes {
             differences.push(format!(
-                "page {number} has its words, and is drawn otherwise: a figure, a picture, something laid over it"
+                "page {number} has its words, and is drawn otherwise: a figure, a picture, a place, something laid over it"
             ));
         } else if page.drawing != expected.drawing && !has_other_words {
             differences.push(format!(
-                "page {number} has its words, and is drawn otherwise: a font"
+                "page {number} has its words, and is drawn otherwise: a font, or instructions that are written in another way"
             ));
         }
     }
@@ -258,7 +268,10 @@ pub fn check_document(pages: &[Page], expected: &[Page], differences: &[Differen
         };
         format!("{} not as issued: {named}{more}", part_name(*part))
     };
-    let text = "bookmarks, structure, titles, attachments and actions are as issued";
+    let text = match places.is_empty() {
+        true => "bookmarks, structure, titles, attachments and actions are as issued",
+        false => "something besides the pages is not as issued",
+    };
     Check::new("document", text, places.iter().map(line).collect())
 }
 
@@ -326,7 +339,7 @@ mod tests {
             "{painted:?}"
         );
         let other_font = differences(&[page("one131±10W", 1, 1), page("two", 2, 3)]);
-        assert!(other_font[0].ends_with("a font"), "{other_font:?}");
+        assert!(other_font[0].contains("a font"), "{other_font:?}");
         assert_eq!(
             differences(&expected[..1]),
             ["there are 1 pages, expected 2"]

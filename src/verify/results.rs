@@ -117,18 +117,27 @@ fn check_rating(evidence: &Evidence, again: &Again, is_same: bool) -> Vec<Check>
     };
     let part = |key: &str, of_all| differences(key, &stated[key], &again[key], keys(of_all));
     let mut checks = vec![
-        Check::new("rating", rating_text(&again), part("rating", OF_RATING)),
-        Check::new(
-            "regression",
+        again_or(rating_text(&again), "rating", part("rating", OF_RATING)),
+        again_or(
             regression_text(&again),
+            "regression",
             part("regression", OF_REGRESSION),
         ),
         check_intervals(evidence, &stated, &again, intervals, keys(OF_INTERVALS)),
     ];
-    if is_same {
-        checks.push(check_rest(evidence, stated, again));
-    }
+    checks.push(match is_same {
+        true => check_rest(evidence, stated, again),
+        false => Check::skipped("results", "the rest of them, the ± among it: not compared"),
+    });
     checks
+}
+
+/// A check whose text is true of what is computed again alone, where something differs.
+fn again_or(text: String, subject: &'static str, differences: Vec<String>) -> Check {
+    match differences.is_empty() {
+        true => Check::new(subject, text, differences),
+        false => Check::new(subject, format!("computed again: {text}"), differences),
+    }
 }
 
 fn parse(stated: &ResultText, again: &str) -> Result<Value, String> {

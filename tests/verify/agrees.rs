@@ -200,7 +200,7 @@ fn a_report_by_another_version_is_compared_as_far_as_that_goes() {
     let verification = verified(&pdf);
     let other = Verdict::OtherVersion("0.0.7".to_owned());
     assert_eq!(verification.verdict, other, "{}", said(&verification));
-    assert_eq!(verification.of(Outcome::NotCompared), ["pages"]);
+    assert_eq!(verification.of(Outcome::NotCompared), ["results", "pages"]);
     let sentence = verification.sentence();
     assert!(
         sentence.contains("verify it with simmerline 0.0.7"),

@@ -72,7 +72,11 @@ fn another_versions_name_never_agrees() {
             "{said}"
         );
         assert_eq!(verification.verdict.exit_code(), 8);
-        assert_eq!(verification.of(Outcome::NotCompared), ["pages"], "{said}");
+        assert_eq!(
+            verification.of(Outcome::NotCompared),
+            ["results", "pages"],
+            "{said}"
+        );
         assert!(!verification.sentence().contains("report agrees"), "{said}");
     }
     // What is no version is found, and what it says is shown as text.

@@ -72,7 +72,10 @@ impl Pdf {
         let fail = |what: String, hint: &str| input(Problem::at(path, what).hint(hint));
         let size = fs::metadata(path).map(|metadata| metadata.len());
         if size.is_ok() && !path.is_file() {
-            return Err(fail("is no file".to_owned(), "name a report's PDF"));
+            return Err(fail(
+                "is no file (a folder, a device or a pipe)".to_owned(),
+                "name a report's PDF",
+            ));
         }
         if size.is_ok_and(|size| size > LARGEST_FILE) {
             return Err(fail(

@@ -5,11 +5,16 @@
 //! ISO 16684-1 (XMP), 7.1 and 8.4 (clauses from memory).
 
 use quick_xml::events::{BytesStart, Event};
-use quick_xml::name::{LocalName, NamespaceResolver, QName, ResolveResult};
+use quick_xml::name::{LocalName, NamespaceResolver, ResolveResult};
 use quick_xml::reader::NsReader;
 
-/// What a program that saves a file again says of itself, by its local name.
-const OF_SAVING: [&str; 4] = ["ModifyDate", "MetadataDate", "Producer", "xmptk"];
+/// What a program that saves a file again says of itself, by its full name.
+const OF_SAVING: [&str; 4] = [
+    "http://ns.adobe.com/xap/1.0/|ModifyDate",
+    "http://ns.adobe.com/xap/1.0/|MetadataDate",
+    "http://ns.adobe.com/pdf/1.3/|Producer",
+    "adobe:ns:meta/|xmptk",
+];
 /// More parts than any packet of ours has.
 const MOST_PARTS: usize = 10_000;
 
@@ -38,7 +43,8 @@ fn parts(packet: &[u8]) -> Option<Vec<String>> {
                 text += &format!("&{};", &**found);
                 continue;
             }
-            Event::PI(_) | Event::Decl(_) => continue,
+            Event::Decl(_) => continue,
+            Event::PI(found) if found.target() == "xpacket" => continue,
             // It holds a date or a name, and no elements.
             Event::Start(_) if is_passed_over => return None,
             Event::End(_) if is_passed_over => {
@@ -46,11 +52,12 @@ fn parts(packet: &[u8]) -> Option<Vec<String>> {
                 text.clear();
                 continue;
             }
-            Event::Start(start) if is_of_saving(start.name()) => {
-                is_passed_over = true;
-                None
+            Event::Start(start) => {
+                let name = full(reader.resolver().resolve_element(start.name()))?;
+                is_passed_over = OF_SAVING.contains(&name.as_str());
+                let attributes = attributes(reader.resolver(), start)?;
+                (!is_passed_over).then(|| format!("<{name} {attributes}"))
             }
-            Event::Start(start) => Some(format!("<{}", element(reader.resolver(), start)?)),
             Event::End(_) => Some(">".to_owned()),
             // Reports have no comments, no marked sections, no types.
             _ => return None,
@@ -67,49 +74,47 @@ fn parts(packet: &[u8]) -> Option<Vec<String>> {
     }
 }
 
-fn is_of_saving(name: QName<'_>) -> bool {
-    OF_SAVING
-        .iter()
-        .any(|known| name.local_name().as_ref() == *known)
+/// A name with its namespace; none, where that is not declared.
+fn full((namespace, local): (ResolveResult<'_>, LocalName<'_>)) -> Option<String> {
+    let namespace = match namespace {
+        ResolveResult::Bound(namespace) => namespace.into_inner(),
+        ResolveResult::Unbound => "",
+        ResolveResult::Unknown(_) => return None,
+    };
+    Some(format!("{namespace}|{}", local.as_ref()))
 }
 
-/// An element's full name with its attributes, each once, in the order of their names.
-fn element(names: &NamespaceResolver, start: &BytesStart<'_>) -> Option<String> {
-    let full = |(namespace, local): (ResolveResult<'_>, LocalName<'_>)| {
-        let namespace = match namespace {
-            ResolveResult::Bound(namespace) => namespace.into_inner().to_owned(),
-            ResolveResult::Unbound => String::new(),
-            ResolveResult::Unknown(_) => return None,
-        };
-        Some(format!("{namespace}|{}", local.as_ref()))
-    };
+/// An element's attributes, in the order of their names.
+fn attributes(names: &NamespaceResolver, start: &BytesStart<'_>) -> Option<String> {
     let mut attributes = Vec::new();
     for attribute in start.attributes() {
         let attribute = attribute.ok()?;
-        if attribute.key.as_namespace_binding().is_some() || is_of_saving(attribute.key) {
+        if attribute.key.as_namespace_binding().is_some() {
             continue;
         }
         let name = full(names.resolve_attribute(attribute.key))?;
+        if OF_SAVING.contains(&name.as_str()) {
+            continue;
+        }
         attributes.push(format!("{name}={}", attribute.value));
     }
     attributes.sort();
-    let name = full(names.resolve_element(start.name()))?;
-    Some(format!("{name} {}", attributes.join(" ")))
+    Some(attributes.join(" "))
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
 
-    const PACKET: &str = r#"<?xpacket begin="" id="x"?><x:m xmlns:x="meta/" x:xmptk="a"><r:D r:about="" xmlns:r="rdf/" xmlns:dc="dc/"><dc:title>131 W</dc:title><x:ModifyDate>1</x:ModifyDate></r:D></x:m><?xpacket end="w"?>"#;
+    const PACKET: &str = r#"<?xpacket begin="" id="x"?><x:m xmlns:x="adobe:ns:meta/" x:xmptk="a"><r:D r:about="" xmlns:r="rdf/" xmlns:dc="dc/" xmlns:p="http://ns.adobe.com/xap/1.0/"><dc:title>131 W</dc:title><p:ModifyDate>1</p:ModifyDate></r:D></x:m><?xpacket end="w"?>"#;
 
     #[test]
     fn layout_and_the_name_of_the_program_do_not_count() {
         let saved = r#"<?xml version="1.0"?>
-            <y:m xmlns:y="meta/" y:xmptk="b">
+            <y:m xmlns:y="adobe:ns:meta/" y:xmptk="b" xmlns:q="http://ns.adobe.com/pdf/1.3/">
               <r:D xmlns:r="rdf/" xmlns:d="dc/" r:about="">
                 <d:title>131 W</d:title>
-                <y:Producer>other</y:Producer>
+                <q:Producer>other</q:Producer>
               </r:D>
             </y:m>"#;
         assert!(say_the_same(PACKET.as_bytes(), saved.as_bytes()));
@@ -124,6 +129,9 @@ mod tests {
             ("r:about=\"\"", "r:about=\"x\""),
             ("131 W", "131&lt;W"),
             ("<dc:title>", "<!-- x --><dc:title>"),
+            ("<dc:title>", "<dc:Producer/><dc:title>"),
+            ("<dc:title>", "<?run x?><dc:title>"),
+            (">1<", "><dc:title>231 W</dc:title><"),
             ("</r:D>", ""),
         ] {
             let other = PACKET.replace(from, to);

@@ -4,7 +4,7 @@
 //! streams are packed and the layout of the file do not count, everything else does. Since
 //! nothing that can be reached is left out, no reader can show a difference that is not found.
 
-use std::collections::{BTreeSet, VecDeque};
+use std::collections::{BTreeMap, BTreeSet, VecDeque};
 
 use lopdf::{Dictionary, Document, Object, ObjectId, Stream};
 
@@ -14,10 +14,6 @@ use super::unpack::{Packing, Unpacked, packing, unpack, unpack_bytes};
 
 /// So many differences are kept.
 const MOST: usize = 1000;
-/// Deepest nesting of values that are compared in one go.
-const DEEPEST: usize = 256;
-/// Longest chain of references that lead to each other.
-const LONGEST_CHAIN: usize = 16;
 /// Larger than any packet of metadata, bytes.
 const LARGEST_METADATA: u64 = 1 << 20;
 /// What the trailer leads to beside the catalogue.
@@ -72,10 +68,11 @@ struct Walk<'d> {
     one: &'d Document,
     other: &'d Document,
     seen: BTreeSet<(ObjectId, ObjectId)>,
+    /// My page for each of theirs.
+    pages: BTreeMap<ObjectId, ObjectId>,
     due: VecDeque<Pair>,
     steps: Vec<Step>,
     part: Part,
-    depth: usize,
     found: Vec<Difference>,
 }
 
@@ -85,10 +82,10 @@ impl<'d> Walk<'d> {
             one,
             other,
             seen: BTreeSet::new(),
+            pages: BTreeMap::new(),
             due: VecDeque::new(),
             steps: Vec::new(),
             part: Part::Other,
-            depth: 0,
             found: Vec::new(),
         }
     }
@@ -98,6 +95,10 @@ impl<'d> Walk<'d> {
         let (one, other) = (self.one, self.other);
         let pages: Vec<_> = page_ids(one).into_iter().zip(page_ids(other)).collect();
         self.seen.extend(&pages);
+        self.pages = pages
+            .iter()
+            .map(|(mine, theirs)| (*theirs, *mine))
+            .collect();
         let (Ok(mine), Ok(theirs)) = (one.catalog(), other.catalog()) else {
             return self.differ(None, "Root");
         };
@@ -118,7 +119,9 @@ impl<'d> Walk<'d> {
             self.entry(mine, theirs, key, part);
         }
         for key in keys_of_both(mine, theirs) {
-            self.entry(mine, theirs, key, Part::Other);
+            if !is_panel(mine, theirs, key) {
+                self.entry(mine, theirs, key, Part::Other);
+            }
         }
         self.part = Part::Metadata;
         self.information();
@@ -136,12 +139,14 @@ impl<'d> Walk<'d> {
         let step = self.step(None, text(INFORMATION));
         let of = |document: &'d Document| {
             let found = document.trailer.get(INFORMATION).ok()?;
-            resolved(document, found).as_dict().ok()
+            document.get_dictionary(found.as_reference().ok()?).ok()
         };
         match (of(self.one), of(self.other)) {
             (Some(mine), Some(theirs)) => {
                 let keys = keys_of_both(mine, theirs);
-                for key in keys.into_iter().filter(|key| !OF_SAVING.contains(key)) {
+                let is_text = |key: &[u8]| mine.get(key).map_or(true, |one| one.as_str().is_ok());
+                let counts = |key: &&[u8]| !(OF_SAVING.contains(key) && is_text(key));
+                for key in keys.into_iter().filter(counts) {
                     self.of_key(mine, theirs, key, Some(step));
                 }
             }
@@ -204,18 +209,24 @@ impl<'d> Walk<'d> {
     }
 
     fn values(&mut self, mine: &'d Object, theirs: &'d Object, step: usize) {
-        if let (Object::Reference(mine), Object::Reference(theirs)) = (mine, theirs) {
-            let ids = (*mine, *theirs);
-            if self.seen.insert(ids) {
-                self.due.push_back(Pair { ids, step });
+        match (mine, theirs) {
+            (Object::Reference(mine), Object::Reference(theirs)) => {
+                let ids = (*mine, *theirs);
+                if self.pages.get(theirs).is_some_and(|page| page != mine) {
+                    return self.differ(Some(step), "another page");
+                }
+                if self.seen.insert(ids) {
+                    self.due.push_back(Pair { ids, step });
+                }
+                return;
             }
-            return;
+            // Some readers pass over what ought to be an object of its own, and is not.
+            (Object::Reference(_), _) | (_, Object::Reference(_)) => {
+                return self.differ(Some(step), "");
+            }
+            _ => {}
         }
-        if self.depth == DEEPEST {
-            return self.differ(Some(step), "nested too deep");
-        }
-        self.depth += 1;
-        match (resolved(self.one, mine), resolved(self.other, theirs)) {
+        match (mine, theirs) {
             (Object::Dictionary(mine), Object::Dictionary(theirs)) => {
                 for key in keys_of_both(mine, theirs) {
                     self.of_key(mine, theirs, key, Some(step));
@@ -231,7 +242,6 @@ impl<'d> Walk<'d> {
             (mine, theirs) if are_same(mine, theirs) => {}
             _ => self.differ(Some(step), ""),
         }
-        self.depth -= 1;
     }
 
     fn streams(&mut self, mine: &'d Stream, theirs: &'d Stream, step: usize) {
@@ -251,6 +261,17 @@ impl<'d> Walk<'d> {
             self.differ(Some(step), "content");
         }
     }
+}
+
+/// Whether an entry of the catalogue says which panel stands open beside the pages: a program
+/// that saves a file with attachments may add it.
+///
+/// # Source
+/// ISO 32000-1:2008, Table 28.
+fn is_panel(mine: &Dictionary, theirs: &Dictionary, key: &[u8]) -> bool {
+    const PANELS: [&[u8]; 4] = [b"UseNone", b"UseOutlines", b"UseThumbs", b"UseAttachments"];
+    let opens = mine.get(key).and_then(Object::as_name);
+    key == b"PageMode" && !theirs.has(key) && opens.is_ok_and(|panel| PANELS.contains(&panel))
 }
 
 fn is_metadata(stream: &Stream) -> bool {
@@ -292,18 +313,6 @@ fn are_same(mine: &Object, theirs: &Object) -> bool {
         (Object::String(mine, _), Object::String(theirs, _)) => mine == theirs,
         _ => false,
     }
-}
-
-/// What a reference leads to; nothing, where it leads nowhere.
-fn resolved<'d>(document: &'d Document, object: &'d Object) -> &'d Object {
-    let mut found = object;
-    for _ in 0..LONGEST_CHAIN {
-        match found {
-            Object::Reference(id) => found = document.objects.get(id).unwrap_or(&Object::Null),
-            _ => return found,
-        }
-    }
-    &Object::Null
 }
 
 /// Keys of either dictionary, each once.

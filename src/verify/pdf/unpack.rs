@@ -40,11 +40,23 @@ pub struct Unpacked {
 /// Unpacks a stream, to so many bytes at most; what it says of its length is not believed.
 pub fn unpack(stream: &Stream, out: &mut impl Write, most: u64) -> Result<Unpacked, Fault> {
     let content = stream.content.as_slice();
-    let mut source: Box<dyn Read + '_> = match packing(stream) {
-        Packing::None => Box::new(content),
-        Packing::Deflate => Box::new(ZlibDecoder::new(content)),
-        Packing::Other => return Err(Fault::Foreign),
-    };
+    match packing(stream) {
+        Packing::None => copy(&mut &*content, out, most),
+        Packing::Deflate => {
+            let mut source = ZlibDecoder::new(content);
+            let unpacked = copy(&mut source, out, most)?;
+            // What stands behind the end some readers take for more of it.
+            match source.total_in() == content.len() as u64 {
+                true => Ok(unpacked),
+                false => Err(Fault::Damaged),
+            }
+        }
+        Packing::Other => Err(Fault::Foreign),
+    }
+}
+
+/// Copies so many bytes at most.
+fn copy(source: &mut dyn Read, out: &mut impl Write, most: u64) -> Result<Unpacked, Fault> {
     let mut hasher = Sha256::new();
     let (mut bytes, mut block) = (0, vec![0; 64 << 10]);
     loop {

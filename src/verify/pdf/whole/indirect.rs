@@ -27,11 +27,11 @@ pub fn indirect(
     let at = cursor.at;
     let fault = || Unreadable::damaged("there is no object", at);
     let number = u32::try_from(cursor.whole()?).map_err(|_| fault())?;
-    cursor.skip_space()?;
+    cursor.skip_blanks();
     let generation = u16::try_from(cursor.whole()?).map_err(|_| fault())?;
     cursor.expect("obj")?;
     let mut value = cursor.value()?;
-    cursor.skip_space()?;
+    cursor.skip_blanks();
     if cursor.eat(b"stream") {
         let Object::Dictionary(dictionary) = value else {
             return Err(fault());
@@ -47,6 +47,21 @@ pub fn indirect(
     cursor.expect("endobj")?;
     let id = (number, generation);
     Ok(Indirect { id, at, value })
+}
+
+/// The number that an object is, as `12 0 obj 345 endobj`.
+///
+/// # Errors
+/// It is none.
+pub fn length_at(cursor: &mut Cursor) -> Result<i64, Unreadable> {
+    cursor.whole()?;
+    cursor.skip_blanks();
+    cursor.whole()?;
+    cursor.expect("obj")?;
+    cursor.skip_blanks();
+    let length = cursor.whole()?;
+    cursor.expect("endobj")?;
+    i64::try_from(length).map_err(|_| cursor.fault("a stream has no length that is so"))
 }
 
 /// The content of a stream, which has to end where its length says.

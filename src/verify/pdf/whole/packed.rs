@@ -8,12 +8,12 @@ use std::collections::BTreeMap;
 use lopdf::{Object, ObjectId, Stream};
 
 use super::predictor::unpacked;
-use super::syntax::Cursor;
+use super::syntax::{Cursor, MOST_VALUES};
 use super::tables::Tables;
 use super::unreadable::Unreadable;
 
 /// So much all of them together may unpack to, bytes.
-const LARGEST: u64 = 512 << 20;
+const LARGEST: u64 = 256 << 20;
 
 /// Adds the packed objects; the streams that hold them go.
 ///
@@ -28,20 +28,33 @@ pub fn unpack_all(
         stream.is_ok_and(|stream| stream.dict.has_type(b"ObjStm"))
     });
     let holders: Vec<ObjectId> = holders.map(|(id, _)| *id).collect();
-    let (mut left, mut found) = (LARGEST, 0);
+    let (mut bytes, mut values, mut found) = (LARGEST, MOST_VALUES, 0);
     for id in holders {
         let Some(Object::Stream(stream)) = objects.remove(&id) else {
             continue;
         };
-        let content = unpacked(&stream, left).ok_or_else(|| damaged(id))?;
-        left -= content.len() as u64;
-        for (index, (number, object)) in members(&stream, &content, id)?.into_iter().enumerate() {
+        let content = unpacked(&stream, bytes).ok_or_else(|| damaged(id))?;
+        bytes -= content.len() as u64;
+        for (index, place) in places(&stream, &content, id, tables.packed.len())?
+            .into_iter()
+            .enumerate()
+        {
+            let Place { number, from, to } = place;
             let entry = tables.packed.get(&number);
             if !entry.is_some_and(|entry| entry.inside == id.0 && entry.index == index) {
                 return Err(Unreadable::two_readings(format!(
                     "has an object {number} inside another that its table does not list there"
                 )));
             }
+            let member = content.get(from..to).ok_or_else(|| damaged(id))?;
+            let mut cursor = Cursor::new(member, 0);
+            cursor.left = values;
+            let object = cursor.value()?;
+            cursor.skip_blanks();
+            if cursor.peek().is_some() || object.as_reference().is_ok() {
+                return Err(damaged(id));
+            }
+            values = cursor.left;
             objects.insert((number, 0), object);
             found += 1;
         }
@@ -61,12 +74,20 @@ fn damaged((number, _): ObjectId) -> Unreadable {
     )
 }
 
-/// What is packed into one: each with its number.
-fn members(
+/// An object packed into another: its number, and where it begins and ends.
+struct Place {
+    number: u32,
+    from: usize,
+    to: usize,
+}
+
+/// What is packed into one, each behind the other; the tables list so many at most.
+fn places(
     stream: &Stream,
     content: &[u8],
     id: ObjectId,
-) -> Result<Vec<(u32, Object)>, Unreadable> {
+    most: usize,
+) -> Result<Vec<Place>, Unreadable> {
     let states = |key: &[u8]| {
         let number = stream.dict.get(key).and_then(Object::as_i64).ok()?;
         usize::try_from(number).ok()
@@ -74,17 +95,27 @@ fn members(
     let (Some(count), Some(first)) = (states(b"N"), states(b"First")) else {
         return Err(damaged(id));
     };
-    let mut head = Cursor::new(content.get(..first).ok_or_else(|| damaged(id))?, 0);
-    let mut members = Vec::new();
-    for _ in 0..count {
-        head.skip_space()?;
-        let number = u32::try_from(head.whole()?).map_err(|_| damaged(id))?;
-        head.skip_space()?;
-        let at = usize::try_from(head.whole()?)
-            .ok()
-            .and_then(|at| at.checked_add(first));
-        let mut cursor = Cursor::new(content, at.ok_or_else(|| damaged(id))?);
-        members.push((number, cursor.value()?));
+    if count > most {
+        return Err(damaged(id));
     }
-    Ok(members)
+    let mut head = Cursor::new(content.get(..first).ok_or_else(|| damaged(id))?, 0);
+    let mut places: Vec<Place> = Vec::new();
+    for _ in 0..count {
+        head.skip_blanks();
+        let number = u32::try_from(head.whole()?).map_err(|_| damaged(id))?;
+        head.skip_blanks();
+        let from = usize::try_from(head.whole()?).ok();
+        let from = from.and_then(|from| from.checked_add(first));
+        let from = from.ok_or_else(|| damaged(id))?;
+        if let Some(before) = places.last_mut() {
+            // What overlaps would be read again and again.
+            if from <= before.from {
+                return Err(damaged(id));
+            }
+            before.to = from;
+        }
+        let to = content.len();
+        places.push(Place { number, from, to });
+    }
+    Ok(places)
 }

@@ -26,8 +26,10 @@ pub fn unpacked(stream: &Stream, most: u64) -> Option<Vec<u8>> {
     let settings = plain.dict.remove(b"DecodeParms");
     let content = unpack_bytes(&plain, most).ok()?;
     match settings {
-        None | Some(Object::Null) => Some(content),
-        Some(Object::Dictionary(settings)) => without_differences(&content, &settings),
+        None => Some(content),
+        Some(Object::Dictionary(settings)) if plain.dict.has(b"Filter") => {
+            without_differences(&content, &settings)
+        }
         Some(_) => None,
     }
 }

@@ -7,13 +7,16 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use lopdf::{Object, ObjectId, Stream};
 
-use super::indirect::{Indirect, indirect};
+use super::indirect::{Indirect, indirect, length_at};
 use super::syntax::Cursor;
 use super::tables::{Tables, ending};
 use super::unreadable::Unreadable;
 
 /// A PDF of ours begins with this; programs that save it again may raise the version.
 const SIGNATURE: &[u8] = b"%PDF-";
+
+/// Versions in which readers take names alike, ours and those that programs raise it to.
+const VERSIONS: [&[u8]; 5] = [b"1.4", b"1.5", b"1.6", b"1.7", b"2.0"];
 
 /// What stands in a file, in its order.
 #[derive(Default)]
@@ -69,12 +72,13 @@ pub fn scan(bytes: &[u8], tables: &Tables) -> Result<Scanned, Unreadable> {
     // The lengths of streams may be objects of their own, further on.
     let length_of = |(number, _): ObjectId| {
         let entry = tables.entries.get(&number)?;
-        let object = indirect(&mut Cursor::new(bytes, entry.at), &|_| None).ok()?;
-        object.value.as_i64().ok()
+        length_at(&mut Cursor::new(bytes, entry.at)).ok()
     };
     let mut scanned = Scanned::default();
     let mut cursor = Cursor::new(bytes, SIGNATURE.len());
-    cursor.skip_line();
+    if !VERSIONS.contains(&cursor.word()) {
+        return Err(cursor.fault("it is of no version of PDF that readers agree on"));
+    }
     loop {
         cursor.skip_space()?;
         let at = cursor.at;
@@ -82,6 +86,12 @@ pub fn scan(bytes: &[u8], tables: &Tables) -> Result<Scanned, Unreadable> {
             None => return Ok(scanned),
             Some(b'0'..=b'9') => {
                 let object = indirect(&mut cursor, &length_of)?;
+                if object.value.as_reference().is_ok() {
+                    return Err(Unreadable::two_readings(format!(
+                        "has an object {} that only refers to another",
+                        object.id.0
+                    )));
+                }
                 let is_table = |stream: &Stream| stream.dict.has_type(b"XRef");
                 if object.value.as_stream().is_ok_and(is_table) {
                     scanned.tables.insert(at);
@@ -102,7 +112,7 @@ pub fn scan(bytes: &[u8], tables: &Tables) -> Result<Scanned, Unreadable> {
 /// Goes past the lines of a table and its trailer, which [`Tables`] has read.
 fn skip_lines(cursor: &mut Cursor) -> Result<(), Unreadable> {
     loop {
-        cursor.skip_space()?;
+        cursor.skip_blanks();
         if cursor.eat(b"trailer") {
             return cursor.value().map(drop);
         }

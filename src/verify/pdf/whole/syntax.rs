@@ -12,21 +12,39 @@ use super::unreadable::Unreadable;
 
 /// Deepest nesting of arrays and dictionaries.
 const DEEPEST: usize = 64;
+/// Most values that are read of one file: a report of two thousand runs has a few million, and
+/// each takes up to a hundred bytes.
+pub const MOST_VALUES: usize = 16_000_000;
 /// Longest number, characters: no reader needs more, and some break off.
 const LONGEST_NUMBER: usize = 40;
-/// A comment with one of these would look to some readers like a part of the file.
-const NOT_IN_COMMENTS: [&[u8]; 3] = [b"startxref", b"trailer", b"xref"];
+/// A comment with one of these words would look to some readers like a part of the file.
+const NOT_IN_COMMENTS: [&[u8]; 8] = [
+    b"startxref",
+    b"trailer",
+    b"xref",
+    b"obj",
+    b"endobj",
+    b"stream",
+    b"endstream",
+    b"EOF",
+];
 
 /// A place in a file, from which values are read.
 #[derive(Clone)]
 pub struct Cursor<'b> {
     pub bytes: &'b [u8],
     pub at: usize,
+    /// Values that may yet be read.
+    pub left: usize,
 }
 
 impl<'b> Cursor<'b> {
     pub fn new(bytes: &'b [u8], at: usize) -> Self {
-        Cursor { bytes, at }
+        Cursor {
+            bytes,
+            at,
+            left: MOST_VALUES,
+        }
     }
 
     pub fn rest(&self) -> &'b [u8] {
@@ -44,11 +62,6 @@ impl<'b> Cursor<'b> {
         }
     }
 
-    /// Goes past the rest of a line.
-    pub fn skip_line(&mut self) {
-        self.run(|byte| !matches!(byte, b'\r' | b'\n'));
-    }
-
     /// Goes past white space and comments.
     ///
     /// # Errors
@@ -60,8 +73,8 @@ impl<'b> Cursor<'b> {
                 return Ok(());
             }
             let comment = self.run(|byte| !matches!(byte, b'\r' | b'\n'));
-            let holds = |word: &&[u8]| comment.windows(word.len()).any(|part| part == *word);
-            if NOT_IN_COMMENTS.iter().any(holds) {
+            let mut words = comment.split(|byte| !is_regular(*byte));
+            if words.any(|word| NOT_IN_COMMENTS.contains(&word)) {
                 return Err(Unreadable::two_readings(format!(
                     "has a comment that looks like a part of the file (byte {})",
                     self.at
@@ -83,7 +96,7 @@ impl<'b> Cursor<'b> {
     /// # Errors
     /// It is not.
     pub fn expect(&mut self, word: &str) -> Result<(), Unreadable> {
-        self.skip_space()?;
+        self.skip_blanks();
         match self.eat(word.as_bytes()) {
             true => Ok(()),
             false => Err(self.fault(&format!("there is no \"{word}\""))),
@@ -136,7 +149,11 @@ impl<'b> Cursor<'b> {
         let depth = depth
             .checked_sub(1)
             .ok_or_else(|| self.fault("values are nested too deep"))?;
-        self.skip_space()?;
+        self.left = self
+            .left
+            .checked_sub(1)
+            .ok_or_else(|| self.fault("it holds more values than any report"))?;
+        self.skip_blanks();
         match self.peek() {
             Some(b'/') => Ok(Object::Name(self.name()?)),
             Some(b'(') => Ok(Object::String(self.literal()?, StringFormat::Literal)),
@@ -152,7 +169,7 @@ impl<'b> Cursor<'b> {
                 Some(reference) => Ok(reference),
                 None => self.number(),
             },
-            Some(b'+' | b'-' | b'.') => self.number(),
+            Some(b'-' | b'.') => self.number(),
             _ if self.eat(b"true") => Ok(Object::Boolean(true)),
             _ if self.eat(b"false") => Ok(Object::Boolean(false)),
             _ if self.eat(b"null") => Ok(Object::Null),
@@ -164,9 +181,9 @@ impl<'b> Cursor<'b> {
     fn reference(&mut self) -> Option<Object> {
         let mut ahead = self.clone();
         let number = ahead.whole().ok()?;
-        ahead.skip_space().ok()?;
+        ahead.skip_blanks();
         let generation = ahead.whole().ok()?;
-        ahead.skip_space().ok()?;
+        ahead.skip_blanks();
         let id = (number.try_into().ok()?, generation.try_into().ok()?);
         ahead.eat(b"R").then(|| {
             self.at = ahead.at;
@@ -178,7 +195,7 @@ impl<'b> Cursor<'b> {
         let start = self.at;
         let word = self.word();
         let text = std::str::from_utf8(word).unwrap_or_default();
-        let digits = text.strip_prefix(['+', '-']).unwrap_or(text);
+        let digits = text.strip_prefix('-').unwrap_or(text);
         let is_plain = digits
             .bytes()
             .all(|byte| byte.is_ascii_digit() || byte == b'.')
@@ -209,10 +226,14 @@ impl<'b> Cursor<'b> {
             let byte = match byte {
                 b'#' => {
                     let mut digit = || char::from(*rest.next()?).to_digit(16);
-                    match (digit(), digit()) {
-                        (Some(high), Some(low)) if (high, low) != (0, 0) => (high << 4 | low) as u8,
-                        _ => return Err(fault()),
-                    }
+                    let code = digit().zip(digit());
+                    let byte = code.map(|(high, low)| (high << 4 | low) as u8);
+                    // What needs no code is written without one, and 0 is in no name.
+                    let is_so = |byte: &u8| {
+                        *byte != 0
+                            && (*byte == b'#' || !byte.is_ascii_graphic() || !is_regular(*byte))
+                    };
+                    byte.filter(is_so).ok_or_else(fault)?
                 }
                 byte => byte,
             };
@@ -225,7 +246,7 @@ impl<'b> Cursor<'b> {
         self.at += 1;
         let mut items = Vec::new();
         loop {
-            self.skip_space()?;
+            self.skip_blanks();
             if self.peek() == Some(b']') {
                 self.at += 1;
                 return Ok(Object::Array(items));
@@ -239,7 +260,7 @@ impl<'b> Cursor<'b> {
         self.at += 2;
         let mut dictionary = Dictionary::new();
         loop {
-            self.skip_space()?;
+            self.skip_blanks();
             match self.peek() {
                 Some(b'>') if self.bytes.get(self.at + 1) == Some(&b'>') => {
                     self.at += 2;
@@ -287,7 +308,7 @@ impl<'b> Cursor<'b> {
             self.at += 1;
             match byte {
                 b'\\' => {
-                    string.extend(self.escaped());
+                    string.extend(self.escaped()?);
                     continue;
                 }
                 // An end of line is one line feed, however it is written.
@@ -309,19 +330,21 @@ impl<'b> Cursor<'b> {
     }
 
     /// What stands behind a backslash; nothing, where the string only goes on in the next line.
-    fn escaped(&mut self) -> Option<u8> {
-        let byte = self.peek()?;
+    fn escaped(&mut self) -> Result<Option<u8>, Unreadable> {
+        let Some(byte) = self.peek() else {
+            return Ok(None);
+        };
         self.at += 1;
-        Some(match byte {
+        Ok(Some(match byte {
             b'n' => b'\n',
             b'r' => b'\r',
             b't' => b'\t',
             b'b' => b'\x08',
             b'f' => b'\x0c',
-            b'\n' => return None,
+            b'\n' => return Ok(None),
             b'\r' => {
                 self.at += usize::from(self.peek() == Some(b'\n'));
-                return None;
+                return Ok(None);
             }
             b'0'..=b'7' => {
                 self.at -= 1;
@@ -331,11 +354,11 @@ impl<'b> Cursor<'b> {
                     (count + 1, value * 8 + u32::from(digit - b'0'))
                 });
                 self.at += count;
-                // What does not fit into a byte is passed over, as the standard asks.
-                (value & 0xff) as u8
+                // What does not fit into a byte some readers cut, and others do not.
+                u8::try_from(value).map_err(|_| self.fault("a string has a code beyond a byte"))?
             }
             other => other,
-        })
+        }))
     }
 }
 

@@ -13,8 +13,9 @@ use super::predictor::unpacked_table;
 use super::syntax::Cursor;
 use super::unreadable::Unreadable;
 
-/// Readers look for the last `startxref` in so many bytes at the end.
-const TAIL: usize = 2048;
+/// The last `startxref` is in so many bytes at the end; where more stands behind it, some readers
+/// do not find it.
+const TAIL: usize = 64;
 /// More tables than any program writes into a file that was saved as a whole.
 const MOST_TABLES: usize = 16;
 
@@ -168,7 +169,7 @@ impl Tables {
         let mut cursor = Cursor::new(bytes, at);
         cursor.expect("xref")?;
         loop {
-            cursor.skip_space()?;
+            cursor.skip_blanks();
             if cursor.eat(b"trailer") {
                 break;
             }
@@ -178,6 +179,12 @@ impl Tables {
             cursor.skip_blanks();
             for number in first..first.saturating_add(count) {
                 let row = row(&mut cursor)?;
+                // Some readers take such a table for one that is numbered wrongly.
+                if number == first && first > 0 && row[0] == 0 {
+                    return Err(Unreadable::two_readings(
+                        "has a table of objects that begins with a free number",
+                    ));
+                }
                 self.add(number, row, cursor.at)?;
             }
         }
@@ -298,8 +305,16 @@ impl Tables {
         if trailer.has(b"Encrypt") {
             return Err(Unreadable::Encrypted);
         }
-        let differs = |key: &&&[u8]| trailer.get(key).ok() != self.trailer.get(key).ok();
+        // An older one, as of a file for the web, may leave them out.
+        let differs =
+            |key: &&&[u8]| trailer.has(key) && trailer.get(key).ok() != self.trailer.get(key).ok();
         let is_first = self.places.len() == 1;
+        let leads = |key: &[u8]| trailer.get(key).is_ok_and(|one| one.as_reference().is_ok());
+        if is_first && !(leads(b"Root") && leads(b"Info")) {
+            return Err(Unreadable::two_readings(
+                "has a trailer that does not lead to what it is and says of itself",
+            ));
+        }
         if trailer.has(b"XRefStm")
             || (!is_first && [&b"Root"[..], b"Info"].iter().any(|key| differs(&key)))
         {
