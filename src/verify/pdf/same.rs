@@ -16,7 +16,8 @@ use super::unpack::{Packing, Unpacked, packing, unpack, unpack_bytes};
 const MOST: usize = 1000;
 /// Larger than any packet of metadata, bytes.
 const LARGEST_METADATA: u64 = 1 << 20;
-/// What the trailer leads to beside the catalogue.
+/// What the trailer leads to.
+const CATALOG: &[u8] = b"Root";
 const INFORMATION: &[u8] = b"Info";
 /// What a program that saves a file again says of itself, and says nothing of the content.
 const OF_SAVING: [&[u8]; 2] = [b"Producer", b"ModDate"];
@@ -126,6 +127,44 @@ impl<'d> Walk<'d> {
         self.part = Part::Metadata;
         self.information();
         self.finish();
+        if self.found.is_empty() {
+            self.part = Part::Other;
+            self.hidden();
+        }
+    }
+
+    /// Objects that nothing leads to: a reader that mends a file may find them all the same.
+    fn hidden(&mut self) {
+        let of = |document: &Document, key: &[u8]| {
+            let found = document.trailer.get(key).and_then(Object::as_reference);
+            found.ok()
+        };
+        let mut known: BTreeSet<ObjectId> = self.seen.iter().map(|(mine, _)| *mine).collect();
+        known.extend(
+            [CATALOG, INFORMATION]
+                .iter()
+                .filter_map(|key| of(self.one, key)),
+        );
+        let is_layout = |object: &Object| {
+            let dictionary = object.as_dict();
+            dictionary.is_ok_and(|dictionary| dictionary.has(b"Linearized"))
+        };
+        let is_for_the_web = self.one.objects.values().any(is_layout);
+        let is_of_file = |object: &Object| match object {
+            // A file that is laid out for the web has a stream that says where pages are.
+            Object::Stream(stream) => {
+                let says_where = is_for_the_web && stream.dict.has(b"S");
+                stream.dict.has_type(b"XRef") || (says_where && !stream.dict.has(b"Type"))
+            }
+            // The length of a stream.
+            Object::Integer(_) => true,
+            other => is_layout(other),
+        };
+        let mut objects = self.one.objects.iter();
+        let hidden = objects.find(|(id, object)| !known.contains(*id) && !is_of_file(object));
+        if let Some(((number, _), _)) = hidden {
+            self.differ(None, &format!("object {number}, which nothing leads to"));
+        }
     }
 
     /// One entry of the catalogues, with all that it leads to.
