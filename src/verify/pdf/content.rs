@@ -15,6 +15,10 @@ use super::whole::syntax::{Cursor, is_regular};
 const LONGEST_GLYPH: usize = 8;
 /// What a glyph without a character is taken for.
 const UNKNOWN: char = '\u{fffd}';
+/// Most values of one operand.
+const MOST_VALUES: usize = 100_000;
+/// Longest text that one operator shows, bytes.
+const LONGEST_TEXT: usize = 1 << 20;
 /// Most operands before an operator; maps of characters list a hundred pairs.
 const MOST_OPERANDS: usize = 1024;
 
@@ -47,7 +51,10 @@ impl Characters {
 
     /// The characters of some glyph codes, without white space, which a line break may put
     /// anywhere.
-    pub fn text(&self, codes: &[u8]) -> String {
+    ///
+    /// # Errors
+    /// There is more of it than any page has.
+    pub fn text(&self, codes: &[u8]) -> Result<String, Fault> {
         let mut text = String::new();
         for code in codes.chunks(2) {
             let known = match *code {
@@ -58,8 +65,11 @@ impl Characters {
                 Some(characters) => text.extend(characters.chars().filter(|c| !c.is_whitespace())),
                 None => text.push(UNKNOWN),
             }
+            if text.len() > LONGEST_TEXT {
+                return Err(Fault::TooLarge);
+            }
         }
-        text
+        Ok(text)
     }
 }
 
@@ -92,6 +102,7 @@ pub fn instructions(
                 false => Err(Fault::Damaged),
             };
         };
+        cursor.left = MOST_VALUES;
         match cursor.value() {
             Ok(_) if operands.len() == MOST_OPERANDS => return Err(Fault::Damaged),
             Ok(operand) => operands.push(operand),
@@ -118,8 +129,11 @@ mod tests {
 
     #[test]
     fn codes_become_characters() {
-        assert_eq!(characters().text(b"\0\x01\0\x02\0\x03"), "Afi\u{1d400}");
-        assert_eq!(characters().text(b"\0\x09\0"), "\u{fffd}\u{fffd}");
+        let text = |codes: &[u8]| characters().text(codes).unwrap();
+        assert_eq!(text(b"\0\x01\0\x02\0\x03"), "Afi\u{1d400}");
+        assert_eq!(text(b"\0\x09\0"), "\u{fffd}\u{fffd}");
+        let long = vec![0; 2 << 20];
+        assert!(matches!(characters().text(&long), Err(Fault::TooLarge)));
     }
 
     fn read(content: &str) -> Result<Vec<String>, Fault> {

@@ -11,6 +11,9 @@ use super::unpack::{Fault, Packing, packing, unpack};
 /// So much one part of a page, and all pages together, may unpack to, bytes.
 const LARGEST_PART: u64 = 32 << 20;
 const LARGEST_PAGES: u64 = 256 << 20;
+/// What a stream and a value count at least, bytes.
+const LEAST_OF_STREAM: u64 = 1 << 10;
+const LEAST_OF_VALUE: u64 = 8;
 /// Deepest nesting of objects.
 const DEEPEST: usize = 64;
 
@@ -148,9 +151,11 @@ impl<'d> Reading<'d> {
                 }
                 (b"Tj" | b"TJ" | b"'" | b"\"", _) => {
                     let map = font.and_then(|id| self.characters.get(&id));
+                    let before = text.len();
                     for operand in operands {
-                        show(operand, map, hasher, &mut text);
+                        show(operand, map, hasher, &mut text)?;
                     }
+                    self.charge((text.len() - before) as u64)?;
                 }
                 _ => operands
                     .iter()
@@ -195,6 +200,12 @@ impl<'d> Reading<'d> {
         nodes.take(DEEPEST).find_map(|node| node.get(key).ok())
     }
 
+    /// Counts what was done: a file may share one part many times.
+    fn charge(&mut self, bytes: u64) -> Result<(), Fault> {
+        self.left = self.left.checked_sub(bytes).ok_or(Fault::TooLarge)?;
+        Ok(())
+    }
+
     fn unpacked_object(&mut self, id: ObjectId) -> Result<Vec<u8>, Fault> {
         let stream = self.document.get_object(id).and_then(Object::as_stream);
         self.unpacked(stream.map_err(|_| Fault::Damaged)?)
@@ -203,7 +214,7 @@ impl<'d> Reading<'d> {
     fn unpacked(&mut self, stream: &Stream) -> Result<Vec<u8>, Fault> {
         let mut bytes = Vec::new();
         let unpacked = unpack(stream, &mut bytes, LARGEST_PART.min(self.left))?;
-        self.left -= unpacked.bytes;
+        self.charge(unpacked.bytes.max(LEAST_OF_STREAM))?;
         Ok(bytes)
     }
 
@@ -229,6 +240,7 @@ impl<'d> Reading<'d> {
         let Some(depth) = depth.checked_sub(1) else {
             return Err(Fault::Damaged);
         };
+        self.charge(LEAST_OF_VALUE)?;
         match object {
             Object::Null => hasher.update(b"null"),
             Object::Boolean(is_so) => hasher.update([b'b', u8::from(*is_so)]),
@@ -316,17 +328,29 @@ impl<'d> Reading<'d> {
 }
 
 /// Feeds shown text: its characters, and what moves them.
-fn show(operand: &Object, map: Option<&Characters>, hasher: &mut Sha256, text: &mut String) {
+fn show(
+    operand: &Object,
+    map: Option<&Characters>,
+    hasher: &mut Sha256,
+    text: &mut String,
+) -> Result<(), Fault> {
     match operand {
-        Object::Array(items) => items.iter().for_each(|item| show(item, map, hasher, text)),
+        Object::Array(items) => {
+            for item in items {
+                show(item, map, hasher, text)?;
+            }
+        }
         Object::String(codes, _) => {
-            let shown =
-                map.map_or_else(|| Characters::default().text(codes), |map| map.text(codes));
+            let shown = match map {
+                Some(map) => map.text(codes)?,
+                None => Characters::default().text(codes)?,
+            };
             feed(hasher, b't', shown.as_bytes());
             text.push_str(&shown);
         }
         other => feed_value(hasher, other),
     }
+    Ok(())
 }
 
 /// A font's family, without the letters that tell its excerpts apart.

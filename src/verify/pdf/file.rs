@@ -17,10 +17,10 @@ use crate::campaign::wishes::Paper;
 use crate::error::{Error, Problem, Result};
 use crate::hash::sha256_hex;
 use crate::logs::source::most_unpacked;
-use crate::report::MOST_ATTACHMENTS;
+use crate::report::{LARGEST_TOTAL, MOST_ATTACHMENTS};
 
 /// Largest file that is read, bytes.
-const LARGEST_FILE: u64 = 4 << 30;
+const LARGEST_FILE: u64 = LARGEST_TOTAL + (256 << 20);
 /// A PDF of ours begins with this.
 const SIGNATURE: &[u8] = b"%PDF-";
 /// More pages than any report has.
@@ -123,6 +123,9 @@ impl Pdf {
         }
         if let Some(what) = fault_of_tree(&document) {
             return Err(two_readings(path, what));
+        }
+        if page_ids(&document).len() > MOST_PAGES {
+            return fail("has more pages than any report".to_owned(), ASK);
         }
         Ok(Pdf {
             path: path.to_path_buf(),
@@ -308,7 +311,7 @@ impl Pdf {
     }
 
     fn page_ids(&self) -> impl Iterator<Item = ObjectId> + use<> {
-        page_ids(&self.document).into_iter().take(MOST_PAGES)
+        page_ids(&self.document).into_iter()
     }
 
     /// All pages, in their order.

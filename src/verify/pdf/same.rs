@@ -145,20 +145,15 @@ impl<'d> Walk<'d> {
                 .iter()
                 .filter_map(|key| of(self.one, key)),
         );
-        let is_layout = |object: &Object| {
-            let dictionary = object.as_dict();
-            dictionary.is_ok_and(|dictionary| dictionary.has(b"Linearized"))
-        };
-        let is_for_the_web = self.one.objects.values().any(is_layout);
-        let is_of_file = |object: &Object| match object {
-            // A file that is laid out for the web has a stream that says where pages are.
-            Object::Stream(stream) => {
-                let says_where = is_for_the_web && stream.dict.has(b"S");
-                stream.dict.has_type(b"XRef") || (says_where && !stream.dict.has(b"Type"))
-            }
-            // The length of a stream.
-            Object::Integer(_) => true,
-            other => is_layout(other),
+        let streams = self.one.objects.values();
+        let lengths = streams.filter_map(|object| {
+            let length = object.as_stream().ok()?.dict.get(b"Length").ok()?;
+            length.as_reference().ok()
+        });
+        known.extend(lengths);
+        let is_of_file = |object: &Object| {
+            let stream = object.as_stream();
+            stream.is_ok_and(|stream| stream.dict.has_type(b"XRef"))
         };
         let mut objects = self.one.objects.iter();
         let hidden = objects.find(|(id, object)| !known.contains(*id) && !is_of_file(object));

@@ -33,7 +33,6 @@ def resave(source, folder):
     with pikepdf.open(source) as pdf:
         pdf.save(path("qpdf"), static_id=True)
         pdf.save(path("qpdf-packed"), object_stream_mode=pikepdf.ObjectStreamMode.generate)
-        pdf.save(path("qpdf-web"), linearize=True)
         pdf.save(path("qpdf-plain"), compress_streams=False,
                  stream_decode_level=pikepdf.StreamDecodeLevel.generalized)
         pdf.save(path("qpdf-editable"), qdf=True)

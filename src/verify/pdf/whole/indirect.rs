@@ -16,6 +16,9 @@ pub struct Indirect {
     pub value: Object,
 }
 
+/// An object that is a length takes no more room, bytes.
+const LONGEST_LENGTH: usize = 80;
+
 /// An object with its number, as `12 0 obj … endobj`.
 ///
 /// # Errors
@@ -53,7 +56,10 @@ pub fn indirect(
 ///
 /// # Errors
 /// It is none.
-pub fn length_at(cursor: &mut Cursor) -> Result<i64, Unreadable> {
+pub fn length_at(bytes: &[u8], at: usize) -> Result<i64, Unreadable> {
+    // It is short: many streams may have one length.
+    let end = bytes.len().min(at.saturating_add(LONGEST_LENGTH));
+    let cursor = &mut Cursor::new(&bytes[..end], at);
     cursor.whole()?;
     cursor.skip_blanks();
     cursor.whole()?;

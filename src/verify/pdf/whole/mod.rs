@@ -19,8 +19,6 @@ use std::collections::BTreeMap;
 
 use lopdf::{Dictionary, Document, Object, ObjectId};
 
-use super::tree::page_ids;
-
 pub use unreadable::Unreadable;
 
 /// More objects than any report has.
@@ -36,7 +34,6 @@ pub const MOST_OBJECTS: usize = 5_000_000;
 pub fn read_whole(bytes: &[u8]) -> Result<Document, Unreadable> {
     let tables = tables::read(bytes)?;
     let scanned = scan::scan(bytes, &tables)?;
-    let first = scanned.objects.first().map(|object| object.id);
     let mut objects = scanned.hold_against(&tables)?;
     packed::unpack_all(&tables, &mut objects)?;
     check_generations(&objects)?;
@@ -44,7 +41,7 @@ pub fn read_whole(bytes: &[u8]) -> Result<Document, Unreadable> {
     document.max_id = objects.keys().last().map_or(0, |(number, _)| *number);
     document.objects = objects;
     document.trailer = tables.trailer;
-    check_linearized(bytes, &document, first)?;
+    refuse_linearized(&document)?;
     Ok(document)
 }
 
@@ -74,46 +71,20 @@ fn check_generations(objects: &BTreeMap<ObjectId, Object>) -> Result<(), Unreada
     }
 }
 
-/// A file may say in its first object how it is laid out for the web: how long it is, which
-/// is the object of page one and how many pages there are. Some readers believe it.
+/// A file may say that it is laid out for the web. Some readers then believe tables of their
+/// own, which others do not read.
 ///
 /// # Source
-/// ISO 32000-1:2008, Annex F, Table F.1.
-fn check_linearized(
-    bytes: &[u8],
-    document: &Document,
-    first: Option<ObjectId>,
-) -> Result<(), Unreadable> {
-    const KEY: &[u8] = b"Linearized";
-    for (id, object) in &document.objects {
-        let Some(layout) = dictionary_of(object).filter(|one| one.has(KEY)) else {
-            continue;
-        };
-        let states = |key: &[u8], found: i64| {
-            layout
-                .get(key)
-                .is_ok_and(|stated| stated.as_i64().ok() == Some(found))
-        };
-        let pages = page_ids(document);
-        let is_true = Some(*id) == first
-            && states(b"L", bytes.len() as i64)
-            && states(b"N", pages.len() as i64)
-            && pages
-                .first()
-                .is_some_and(|(page, _)| states(b"O", i64::from(*page)));
-        if !is_true {
-            return Err(Unreadable::two_readings(
-                "says of itself, for readers on the web, what is not so (/Linearized)",
-            ));
-        }
-    }
-    Ok(())
-}
-
-fn dictionary_of(object: &Object) -> Option<&Dictionary> {
-    match object {
-        Object::Dictionary(dictionary) => Some(dictionary),
-        Object::Stream(stream) => Some(&stream.dict),
-        _ => None,
+/// ISO 32000-1:2008, Annex F.
+fn refuse_linearized(document: &Document) -> Result<(), Unreadable> {
+    let is_layout = |object: &Object| {
+        let dictionary = object.as_dict();
+        dictionary.is_ok_and(|dictionary| dictionary.has(b"Linearized"))
+    };
+    match document.objects.values().any(is_layout) {
+        false => Ok(()),
+        true => Err(Unreadable::two_readings(
+            "is laid out for the web (/Linearized), which readers take in different ways: save it as a whole",
+        )),
     }
 }

@@ -15,6 +15,16 @@ use super::unreadable::Unreadable;
 /// So much all of them together may unpack to, bytes.
 const LARGEST: u64 = 256 << 20;
 
+/// All that is said of a stream of objects.
+const KEYS: [&[u8]; 6] = [
+    b"Type",
+    b"N",
+    b"First",
+    b"Length",
+    b"Filter",
+    b"DecodeParms",
+];
+
 /// Adds the packed objects; the streams that hold them go.
 ///
 /// # Errors
@@ -33,6 +43,10 @@ pub fn unpack_all(
         let Some(Object::Stream(stream)) = objects.remove(&id) else {
             continue;
         };
+        let is_known = |key: &[u8]| KEYS.contains(&key);
+        if !stream.dict.iter().all(|(key, _)| is_known(key)) {
+            return Err(damaged(id));
+        }
         let content = unpacked(&stream, bytes).ok_or_else(|| damaged(id))?;
         bytes -= content.len() as u64;
         for (index, place) in places(&stream, &content, id, tables.packed.len())?
@@ -107,15 +121,18 @@ fn places(
         let from = usize::try_from(head.whole()?).ok();
         let from = from.and_then(|from| from.checked_add(first));
         let from = from.ok_or_else(|| damaged(id))?;
-        if let Some(before) = places.last_mut() {
-            // What overlaps would be read again and again.
-            if from <= before.from {
-                return Err(damaged(id));
-            }
-            before.to = from;
+        // What overlaps would be read again and again, and gaps by nobody.
+        match places.last_mut() {
+            Some(before) if from > before.from => before.to = from,
+            None if from == first => {}
+            _ => return Err(damaged(id)),
         }
         let to = content.len();
         places.push(Place { number, from, to });
     }
-    Ok(places)
+    head.skip_blanks();
+    match head.peek() {
+        None => Ok(places),
+        Some(_) => Err(damaged(id)),
+    }
 }

@@ -20,6 +20,14 @@ pub fn unpacked_table(stream: &Stream, at: usize) -> Result<Vec<u8>, Unreadable>
         .ok_or_else(|| Unreadable::damaged("a table of objects cannot be unpacked", at))
 }
 
+/// Whether settings say nothing but what is read here.
+fn are_known(settings: &Dictionary) -> bool {
+    const KEYS: [&[u8]; 4] = [b"Predictor", b"Columns", b"Colors", b"BitsPerComponent"];
+    settings
+        .iter()
+        .all(|(key, _)| KEYS.contains(&key.as_slice()))
+}
+
 /// The bytes of a stream, with the differences between its rows taken back.
 pub fn unpacked(stream: &Stream, most: u64) -> Option<Vec<u8>> {
     let mut plain = stream.clone();
@@ -27,7 +35,7 @@ pub fn unpacked(stream: &Stream, most: u64) -> Option<Vec<u8>> {
     let content = unpack_bytes(&plain, most).ok()?;
     match settings {
         None => Some(content),
-        Some(Object::Dictionary(settings)) if plain.dict.has(b"Filter") => {
+        Some(Object::Dictionary(settings)) if plain.dict.has(b"Filter") && are_known(&settings) => {
             without_differences(&content, &settings)
         }
         Some(_) => None,

@@ -72,7 +72,7 @@ pub fn scan(bytes: &[u8], tables: &Tables) -> Result<Scanned, Unreadable> {
     // The lengths of streams may be objects of their own, further on.
     let length_of = |(number, _): ObjectId| {
         let entry = tables.entries.get(&number)?;
-        length_at(&mut Cursor::new(bytes, entry.at)).ok()
+        length_at(bytes, entry.at).ok()
     };
     let mut scanned = Scanned::default();
     let mut cursor = Cursor::new(bytes, SIGNATURE.len());
@@ -102,9 +102,12 @@ pub fn scan(bytes: &[u8], tables: &Tables) -> Result<Scanned, Unreadable> {
                 scanned.tables.insert(at);
                 skip_lines(&mut cursor)?;
             }
-            _ => {
-                ending(&mut cursor)?;
+            _ if !tables.places.contains(&ending(&mut cursor)?) => {
+                return Err(Unreadable::two_readings(
+                    "has an end that leads elsewhere than its table",
+                ));
             }
+            _ => {}
         }
     }
 }

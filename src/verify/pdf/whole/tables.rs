@@ -16,8 +16,17 @@ use super::unreadable::Unreadable;
 /// The last `startxref` is in so many bytes at the end; where more stands behind it, some readers
 /// do not find it.
 const TAIL: usize = 64;
-/// More tables than any program writes into a file that was saved as a whole.
-const MOST_TABLES: usize = 16;
+/// What a trailer says, and what a table that is a stream says besides. Whatever else stood
+/// there no reader shows, and some would find it.
+const OF_TRAILER: [&[u8]; 4] = [b"Size", b"Root", b"Info", b"ID"];
+const OF_STREAM: [&[u8]; 6] = [
+    b"Type",
+    b"Index",
+    b"W",
+    b"Length",
+    b"Filter",
+    b"DecodeParms",
+];
 
 /// Where the tables say that objects are.
 #[derive(Default)]
@@ -30,6 +39,8 @@ pub struct Tables {
     pub packed: BTreeMap<u32, Packed>,
     /// Numbers that are said to be free.
     free: BTreeSet<u32>,
+    /// Rows that were read.
+    rows: usize,
     pub trailer: Dictionary,
 }
 
@@ -47,27 +58,19 @@ pub struct Packed {
     pub index: usize,
 }
 
-/// Reads all tables, the last one first.
+/// Reads the table: there is one, in a file that was saved as a whole.
 ///
 /// # Errors
-/// One is not to be read, or two of them speak of the same object.
+/// It is not to be read, or there are several.
 pub fn read(bytes: &[u8]) -> Result<Tables, Unreadable> {
     let mut tables = Tables::default();
-    let mut next = Some(start(bytes)?);
-    while let Some(at) = next {
-        if !tables.places.insert(at) || tables.places.len() > MOST_TABLES {
-            return Err(Unreadable::damaged(
-                "its tables of objects lead in a circle",
-                at,
-            ));
-        }
-        let trailer = match Cursor::new(bytes, at).eat(b"xref") {
-            true => tables.read_lines(bytes, at)?,
-            false => tables.read_stream(bytes, at)?,
-        };
-        next = previous(&trailer, at)?;
-        tables.take(trailer)?;
-    }
+    let at = start(bytes)?;
+    tables.places.insert(at);
+    tables.trailer = match Cursor::new(bytes, at).eat(b"xref") {
+        true => tables.read_lines(bytes, at)?,
+        false => tables.read_stream(bytes, at)?,
+    };
+    tables.check_trailer()?;
     tables.check_size()?;
     Ok(tables)
 }
@@ -104,19 +107,6 @@ pub fn ending(cursor: &mut Cursor) -> Result<usize, Unreadable> {
     }
     cursor.at += "%%EOF".len();
     usize::try_from(place).map_err(|_| cursor.fault("its end leads out of the file"))
-}
-
-fn previous(trailer: &Dictionary, at: usize) -> Result<Option<usize>, Unreadable> {
-    let Ok(previous) = trailer.get(b"Prev") else {
-        return Ok(None);
-    };
-    let place = previous
-        .as_i64()
-        .ok()
-        .and_then(|place| place.try_into().ok());
-    place
-        .ok_or_else(|| Unreadable::damaged("a table of objects leads nowhere", at))
-        .map(Some)
 }
 
 /// One line of a table: its kind, 1 for an object and 0 for a free number, its place and its
@@ -252,7 +242,11 @@ impl Tables {
                 self.add(number, row, at)?;
             }
         }
-        Ok(())
+        // What stands behind the last row is read by nobody.
+        match rows.next().is_none() && rows.remainder().is_empty() {
+            true => Ok(()),
+            false => Err(fault()),
+        }
     }
 
     /// An entry: its kind and two fields, as Table 18 of the standard has them.
@@ -262,10 +256,10 @@ impl Tables {
         [kind, second, third]: [u64; 3],
         at: usize,
     ) -> Result<(), Unreadable> {
-        let known = self.entries.len() + self.packed.len() + self.free.len();
+        self.rows += 1;
         let fault = || Unreadable::damaged("a table of objects has an entry that is none", at);
         let number = u32::try_from(number).map_err(|_| fault())?;
-        if known > MOST_OBJECTS {
+        if self.rows > MOST_OBJECTS {
             return Err(Unreadable::damaged(
                 "it lists more objects than any report has",
                 at,
@@ -300,31 +294,29 @@ impl Tables {
         Ok(())
     }
 
-    /// Keeps the newest trailer, with which the older ones have to agree.
-    fn take(&mut self, trailer: Dictionary) -> Result<(), Unreadable> {
+    /// The trailer leads to the catalogue and to what the file says of itself, and says
+    /// nothing else.
+    fn check_trailer(&self) -> Result<(), Unreadable> {
+        let trailer = &self.trailer;
         if trailer.has(b"Encrypt") {
             return Err(Unreadable::Encrypted);
         }
-        // An older one, as of a file for the web, may leave them out.
-        let differs =
-            |key: &&&[u8]| trailer.has(key) && trailer.get(key).ok() != self.trailer.get(key).ok();
-        let is_first = self.places.len() == 1;
+        if trailer.has(b"Prev") || trailer.has(b"XRefStm") {
+            return Err(Unreadable::two_readings(
+                "has more than one table of objects, so that readers may show an older or a newer state: save it as a whole, not laid out for the web",
+            ));
+        }
+        let is_stream = trailer.has_type(b"XRef");
+        let is_known =
+            |key: &[u8]| OF_TRAILER.contains(&key) || (is_stream && OF_STREAM.contains(&key));
         let leads = |key: &[u8]| trailer.get(key).is_ok_and(|one| one.as_reference().is_ok());
-        if is_first && !(leads(b"Root") && leads(b"Info")) {
-            return Err(Unreadable::two_readings(
-                "has a trailer that does not lead to what it is and says of itself",
-            ));
+        let is_so =
+            trailer.iter().all(|(key, _)| is_known(key)) && leads(b"Root") && leads(b"Info");
+        match is_so {
+            true => Ok(()),
+            false => Err(Unreadable::two_readings(
+                "has a trailer that says more or less than where it begins",
+            )),
         }
-        if trailer.has(b"XRefStm")
-            || (!is_first && [&b"Root"[..], b"Info"].iter().any(|key| differs(&key)))
-        {
-            return Err(Unreadable::two_readings(
-                "has two trailers, so that readers may take one or the other",
-            ));
-        }
-        if is_first {
-            self.trailer = trailer;
-        }
-        Ok(())
     }
 }
