@@ -127,7 +127,8 @@ fn is_version(text: &str) -> bool {
         .map_or((text, None), |(numbers, label)| (numbers, Some(label)));
     let numbers: Vec<&str> = numbers.split('.').collect();
     let is_number = |word: &&str| {
-        word.len() < 10 && is_word(word) && word.bytes().all(|byte| byte.is_ascii_digit())
+        let is_short = (1..10).contains(&word.len()) && (word.len() == 1 || !word.starts_with('0'));
+        is_short && word.bytes().all(|byte| byte.is_ascii_digit())
     };
     numbers.len() == 3
         && numbers.iter().all(is_number)

@@ -1,6 +1,6 @@
 //! What a piece of work may take.
 
-use std::sync::{Mutex, PoisonError};
+use std::sync::{Mutex, MutexGuard, PoisonError};
 use std::time::{Duration, Instant};
 
 use crate::ALLOCATOR;
@@ -17,6 +17,14 @@ const PER_BYTE: usize = 16;
 const LONGEST: Duration = Duration::from_secs(20);
 
 static ALONE: Mutex<()> = Mutex::new(());
+
+/// Held by a test from its beginning: the allocator counts for the whole process, so what
+/// another test builds would be put on it.
+pub fn one_at_a_time() -> MutexGuard<'static, ()> {
+    static ONE: Mutex<()> = Mutex::new(());
+    // Whoever panicked before has said so.
+    ONE.lock().unwrap_or_else(PoisonError::into_inner)
+}
 
 /// What the work gives.
 ///

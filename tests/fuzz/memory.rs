@@ -61,6 +61,7 @@ fn cell(reference: &str) -> String {
 
 #[test]
 fn memory_stays_in_proportion_to_the_input() {
+    let _one = crate::limits::one_at_a_time();
     let rows = "2026-03-14 10:20:00,21.8,23.9,894,0.7\n".repeat(100_000);
     let zeros = vec![b'0'; 200 * MIB];
     let filled = r#"<table:table-cell table:number-columns-repeated="16384" office:value-type="float" office:value="1"><text:p>1</text:p></table:table-cell>"#;

@@ -90,6 +90,7 @@ fn report() -> Vec<u8> {
 
 #[test]
 fn pdf_objects() {
+    let _one = crate::limits::one_at_a_time();
     let mut parts: Vec<Part> = OBJECTS
         .iter()
         .map(|text| part("object", text.as_bytes()))
@@ -120,6 +121,7 @@ fn pdf_objects() {
 
 #[test]
 fn pdf_content() {
+    let _one = crate::limits::one_at_a_time();
     let sample = Sample {
         name: "invented".to_owned(),
         parts: vec![

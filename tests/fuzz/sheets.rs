@@ -41,6 +41,7 @@ fn put_together(parts: &[Part]) -> Vec<u8> {
 
 #[test]
 fn spreadsheet() {
+    let _one = crate::limits::one_at_a_time();
     let sheets = dresses()
         .into_iter()
         .filter_map(|(campaign, sample)| Some((campaign, taken_apart(&sample)?)));

@@ -73,6 +73,7 @@ pub fn read_as_log(campaign: &Campaign, bytes: &[u8]) -> Result<()> {
 
 #[test]
 fn log_text() {
+    let _one = crate::limits::one_at_a_time();
     let (campaigns, samples): (Vec<Campaign>, Vec<Sample>) = dresses().into_iter().unzip();
     let parse = |index: usize, bytes: &[u8]| read_as_log(&campaigns[index], bytes);
     Target {
@@ -168,6 +169,7 @@ fn read_times(bytes: &[u8]) -> Result<()> {
 
 #[test]
 fn times() {
+    let _one = crate::limits::one_at_a_time();
     let samples = TIMES.iter().enumerate();
     Target {
         name: "times",
@@ -183,6 +185,7 @@ fn times() {
 
 #[test]
 fn campaign_file() {
+    let _one = crate::limits::one_at_a_time();
     let folders = [campaigns("sample-runs"), campaigns("tests/data/dresses")].concat();
     let files_of = |folder: &PathBuf| -> BTreeMap<String, AttachedFile> {
         let paths = fs::read_dir(folder)
@@ -238,6 +241,7 @@ const FIELD_SHEET: &str = "# clock water air wind sky notes
 
 #[test]
 fn field_sheet() {
+    let _one = crate::limits::one_at_a_time();
     let path = Path::new("sheet.txt");
     let again = |csv: &str| match Sheet::from_csv(form(), path, csv) {
         Ok(_) => Ok(()),

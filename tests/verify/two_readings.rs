@@ -248,7 +248,115 @@ fn packed_objects_that_no_table_lists() {
         document.add_object(Stream::new(holder, content.into_bytes()));
     });
     let pdf = renamed(pdf, b"ObjStn", b"ObjStm");
-    two_readings(&pdf, "inside another that its table does not list there");
+    assert!(Pdf::parse(std::path::Path::new("x.pdf"), &pdf).is_err());
+}
+
+#[test]
+fn a_reference_that_some_readers_follow() {
+    // A generation that there is not: some readers look at the number alone.
+    let pdf = open_dish(|document| {
+        let page = document.page_iter().next().unwrap();
+        document
+            .catalog_mut()
+            .unwrap()
+            .set("OpenAction", Object::Reference((page.0, 7)));
+    });
+    two_readings(&pdf, "by a generation that there is not");
+    // An object that is nothing but a reference.
+    let pdf = open_dish(|document| {
+        let id = page_one(document);
+        let chain = document.add_object(Object::Reference(id));
+        let page = document.page_iter().next().unwrap();
+        document
+            .get_dictionary_mut(page)
+            .unwrap()
+            .set("Contents", chain);
+    });
+    two_readings(&pdf, "only refers to another");
+    // One that leads nowhere, where a report has none.
+    let pdf = open_dish(|document| {
+        document
+            .catalog_mut()
+            .unwrap()
+            .set("OpenAction", Object::Reference((999_999, 0)));
+    });
+    differs(&pdf, &["document"], &["OpenAction"]);
+    // A copy of a page is no page.
+    let pdf = open_dish(|document| {
+        let page = document.page_iter().nth(1).unwrap();
+        let copy = document.get_object(page).unwrap().clone();
+        let copy = document.add_object(copy);
+        let outlines = document.catalog().unwrap().get(b"Outlines").unwrap();
+        let outlines = outlines.as_reference().unwrap();
+        let item = document
+            .get_dictionary(outlines)
+            .unwrap()
+            .get(b"First")
+            .unwrap();
+        let item = item.as_reference().unwrap();
+        let item = document.get_dictionary_mut(item).unwrap();
+        item.set(
+            "Dest",
+            vec![Object::Reference(copy), Object::Name("Fit".into())],
+        );
+    });
+    differs(&pdf, &["document"], &["Outlines.First"]);
+}
+
+#[test]
+fn numbers_and_sizes_that_some_readers_pass_over() {
+    let pdf = original();
+    let at = pdf.windows(6).rposition(|part| part == b"/Size ").unwrap();
+    let mut fewer = pdf.clone();
+    fewer[at + 6..at + 9].copy_from_slice(b"0  ");
+    assert!(Pdf::parse(std::path::Path::new("x.pdf"), &fewer).is_err());
+    let mut number = 0;
+    let real = open_dish(|document| {
+        let page = document.page_iter().next().unwrap();
+        let page = document.get_dictionary_mut(page).unwrap();
+        number = page.get(b"StructParents").unwrap().as_i64().unwrap();
+        page.set("StructParents", Object::Name("REALVALUE".into()));
+    });
+    let written = format!("{:<10}", format!(" {number}.0"));
+    let real = renamed(real, b"/REALVALUE", written.as_bytes());
+    differs(&real, &["document"], &["page 1, besides what is drawn"]);
+}
+
+#[test]
+fn what_nothing_leads_to() {
+    let pdf = open_dish(|document| {
+        let catalog = document.catalog().unwrap().clone();
+        document.add_object(catalog);
+    });
+    differs(&pdf, &["document"], &["which nothing leads to"]);
+    let pdf = open_dish(|document| {
+        let hidden = Object::string_literal("9 0 obj <</Type/Page>> endobj");
+        document.trailer.set("Hidden", hidden);
+    });
+    two_readings(&pdf, "has a trailer that says more or less");
+}
+
+#[test]
+fn metadata_that_hides_in_the_name_of_a_program() {
+    let pdf = open_dish(|document| {
+        let metadata = document.catalog().unwrap().get(b"Metadata").unwrap();
+        let id = metadata.as_reference().unwrap();
+        let stream = document
+            .get_object_mut(id)
+            .unwrap()
+            .as_stream_mut()
+            .unwrap();
+        let text = String::from_utf8(stream.get_plain_content().unwrap()).unwrap();
+        let hidden = "<p:Producer xmlns:p=\"http://ns.adobe.com/pdf/1.3/\"><dc:title>231 W</dc:title></p:Producer><dc:title>";
+        let changed = text.replacen("<dc:title>", hidden, 1);
+        assert_ne!(changed, text);
+        stream.set_plain_content(changed.into_bytes());
+    });
+    differs(&pdf, &["document"], &["titles and other metadata"]);
+    let pdf = open_dish(|document| {
+        information(document).set("Producer", dictionary! { "S" => "URI" });
+    });
+    differs(&pdf, &["document"], &["Info.Producer"]);
 }
 
 /// A word in the place of another of its length: lopdf would leave out objects of some kinds.

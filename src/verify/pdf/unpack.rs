@@ -45,8 +45,10 @@ pub fn unpack(stream: &Stream, out: &mut impl Write, most: u64) -> Result<Unpack
         Packing::Deflate => {
             let mut source = ZlibDecoder::new(content);
             let unpacked = copy(&mut source, out, most)?;
-            // What stands behind the end some readers take for more of it.
-            match source.total_in() == content.len() as u64 {
+            // What stands behind the end some readers take for more of it; a line end is none.
+            let behind = &content[content.len().min(source.total_in() as usize)..];
+            let is_line_end = [&b""[..], b"\n", b"\r", b"\r\n"].contains(&behind);
+            match is_line_end {
                 true => Ok(unpacked),
                 false => Err(Fault::Damaged),
             }

@@ -102,6 +102,7 @@ fn cookers_side_by_side_on_the_same_days_are_paired_by_day() {
     // both, so their differences scatter by a tenth of what the days do.
     let one = rated("open-dish");
     let mut two = rated("open-dish");
+    two.tested.campaign.name = "open-dish-again".to_owned();
     for interval in &mut two.s580.intervals {
         interval.measured.standardised_power_w = interval
             .measured

@@ -106,7 +106,7 @@ fn a_photo_that_is_no_picture_is_refused_by_name() {
     let copy = Copy::new().replace("cost = 64", "photo = \"gone.jpg\"");
     let text = copy.fails().to_string();
     assert!(
-        text.contains("campaign.toml:") && text.contains("\"gone.jpg\" cannot be read"),
+        text.contains("campaign.toml:") && text.contains("\"gone.jpg\" is not there"),
         "{text}"
     );
 }

@@ -357,7 +357,9 @@ impl<'b> Cursor<'b> {
                 // What does not fit into a byte some readers cut, and others do not.
                 u8::try_from(value).map_err(|_| self.fault("a string has a code beyond a byte"))?
             }
-            other => other,
+            b'(' | b')' | b'\\' => byte,
+            // The standard drops the backslash; not every reader does.
+            _ => return Err(self.fault("a string has a code that there is not")),
         }))
     }
 }
