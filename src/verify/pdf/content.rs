@@ -95,7 +95,7 @@ pub fn instructions(
     let mut cursor = Cursor::new(content, 0);
     let mut operands = Vec::new();
     loop {
-        cursor.skip_space().map_err(|_| Fault::Damaged)?;
+        cursor.skip_remarks();
         let Some(byte) = cursor.peek() else {
             return match operands.is_empty() {
                 true => Ok(()),

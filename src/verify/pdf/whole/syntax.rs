@@ -62,6 +62,16 @@ impl<'b> Cursor<'b> {
         }
     }
 
+    /// Goes past white space and comments in a content, where no reader looks for parts of
+    /// the file.
+    pub fn skip_remarks(&mut self) {
+        self.skip_blanks();
+        while self.peek() == Some(b'%') {
+            self.run(|byte| !matches!(byte, b'\r' | b'\n'));
+            self.skip_blanks();
+        }
+    }
+
     /// Goes past white space and comments.
     ///
     /// # Errors
