@@ -15,8 +15,8 @@ use super::unreadable::Unreadable;
 /// A PDF of ours begins with this; programs that save it again may raise the version.
 const SIGNATURE: &[u8] = b"%PDF-";
 
-/// Versions in which readers take names alike, ours and those that programs raise it to.
-const VERSIONS: [&[u8]; 5] = [b"1.4", b"1.5", b"1.6", b"1.7", b"2.0"];
+/// Versions in which readers take names alike: ours and those that programs change it to.
+const VERSIONS: [&[u8]; 7] = [b"1.2", b"1.3", b"1.4", b"1.5", b"1.6", b"1.7", b"2.0"];
 
 /// What stands in a file, in its order.
 #[derive(Default)]
