@@ -92,7 +92,8 @@ const RUN_AS_FORMULA: [char; 11] = ['=', '+', '-', '@', '\t', '\r', '\n', '＝',
 
 /// A text as a cell of CSV that no spreadsheet runs: behind an apostrophe, as OWASP advises.
 pub fn in_cell(text: &str) -> String {
-    match text.starts_with(RUN_AS_FORMULA) {
+    // One that looks as if it had been made so gets one more, so that it comes back.
+    match text.starts_with(RUN_AS_FORMULA) || out_of_cell(text) != text {
         true => format!("'{text}"),
         false => text.to_owned(),
     }
@@ -100,9 +101,11 @@ pub fn in_cell(text: &str) -> String {
 
 /// The text that [`in_cell`] made a cell of.
 pub fn out_of_cell(cell: &str) -> &str {
-    let text = cell.strip_prefix('\'');
-    let text = text.filter(|text| text.starts_with(RUN_AS_FORMULA));
-    text.unwrap_or(cell)
+    let bare = cell.trim_start_matches('\'');
+    match bare.len() < cell.len() && bare.starts_with(RUN_AS_FORMULA) {
+        true => &cell[1..],
+        false => cell,
+    }
 }
 
 #[cfg(test)]
@@ -123,7 +126,8 @@ mod tests {
     #[test]
     fn a_cell_that_would_be_run_stands_behind_an_apostrophe() {
         for text in [
-            "=1+1", "+1", "-1", "@x", "\t=1", "\r=1", "\n=1", "＝1", "＋1", "－1", "＠x",
+            "=1+1", "+1", "-1", "@x", "\t=1", "\r=1", "\n=1", "＝1", "＋1", "－1", "＠x", "'=1",
+            "''=1",
         ] {
             assert_eq!(in_cell(text), format!("'{text}"));
             assert_eq!(out_of_cell(&in_cell(text)), text);

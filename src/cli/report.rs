@@ -12,11 +12,12 @@ use jiff::Timestamp;
 
 use super::args::ReportOptions;
 use super::terminal::{Align, line, print, print_error, print_note, table};
-use crate::campaign::find::{find_campaigns, refuse_same_names};
+use crate::campaign::find::{campaign_name, find_campaigns, refuse_same_names};
 use crate::error::{Error, Problem, Result};
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::finding::Level;
+use crate::report::comparison::outputs::NAME as COMPARISON;
 use crate::report::data::tables::{Collection, TABLES};
 use crate::report::files::{FileFacts, prepare_folder, write_all};
 use crate::report::{Edition, Format, outputs};
@@ -43,6 +44,7 @@ const END_OF_9999_S: i64 = 253_402_300_800;
 pub fn run(options: &ReportOptions) -> Result<u8> {
     let folders = find_campaigns(&options.paths)?;
     refuse_same_names(&folders, SAME_NAME)?;
+    refuse_name_of_comparison(&folders)?;
     let issued = time_of_issue()?;
     open_folder(&options.out, options.quiet)?;
     let progress = progress_bar(folders.len(), options.quiet);
@@ -98,6 +100,17 @@ pub fn open_folder(folder: &Path, is_quiet: bool) -> Result<()> {
         notes.iter().for_each(|note| print_note(note));
     }
     Ok(())
+}
+
+/// Refuses a campaign whose files would take the place of a comparison's.
+fn refuse_name_of_comparison(folders: &[PathBuf]) -> Result<()> {
+    let is_taken = |folder: &&PathBuf| campaign_name(folder) == COMPARISON;
+    let Some(folder) = folders.iter().find(is_taken) else {
+        return Ok(());
+    };
+    let what = "has the name of the files that compare writes, and would replace them";
+    let problem = Problem::at(folder, what).hint("rename the folder");
+    Err(Error::Usage(problem.into()))
 }
 
 /// Works on the folders, [`AT_ONCE`] at a time, and hands over what came of each in their

@@ -66,7 +66,7 @@ impl Check {
 pub enum Verdict {
     /// Byte for byte what this version makes of the data inside.
     Issued,
-    /// The same for every reader, in a file that another program wrote.
+    /// The same content, in a file that another program wrote.
     SameContent,
     /// Made by another version, which alone can hold its pages; its numbers agree.
     OtherVersion(String),

@@ -7,6 +7,7 @@ use std::path::{Path, PathBuf};
 
 use super::pdf::{Embedded, Fault, Imprint, Pdf};
 use super::stated::{ResultText, Stated, Subject, read_stated};
+use crate::bounds::ATTACHED_EACH;
 use crate::campaign::AttachedFile;
 use crate::campaign::find::CAMPAIGN_FILE;
 use crate::error::{Error, Problem, Result};
@@ -21,9 +22,6 @@ use crate::report::{
 const MAKER: &str = "simmerline ";
 /// Relationship of results to the document.
 const DATA: &str = "Data";
-
-/// Largest attached result that is read, bytes.
-const LARGEST_RESULT: u64 = 256 << 20;
 
 /// What to do about a PDF whose attachments are not as simmerline attaches them.
 const CHANGED: &str = "this is not as simmerline wrote it: ask for the file again";
@@ -312,7 +310,7 @@ fn read_result(
         .ok_or_else(|| fail("is not attached"))?
         .path;
     let size = fs::metadata(path).map_err(|error| no_room(&error))?.len();
-    if size > LARGEST_RESULT {
+    if size > ATTACHED_EACH.most {
         return Err(fail("is larger than any report's results"));
     }
     let bytes = fs::read(path).map_err(|error| no_room(&error))?;

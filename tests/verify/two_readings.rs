@@ -52,29 +52,36 @@ fn forged_object(id: ObjectId) -> String {
     )
 }
 
-/// A report with an update behind it, in which page one is another; `ending` ends the file.
-fn updated(ending: &str) -> Vec<u8> {
-    let mut pdf = original();
+/// A file with an object behind it, and a table of its own for it, which leads to `root`;
+/// `ending` ends the file.
+fn with_update(mut pdf: Vec<u8>, number: u32, object: &[u8], root: u32, ending: &str) -> Vec<u8> {
     let document = Document::load_mem(&pdf).unwrap();
-    let root = document
-        .trailer
-        .get(b"Root")
-        .unwrap()
-        .as_reference()
-        .unwrap();
-    let id = page_one(&document);
     let at = pdf.len();
-    pdf.extend(forged_object(id).bytes());
+    pdf.extend(object);
     let table = pdf.len();
     let text = format!(
-        "xref\n{} 1\n{at:010} 00000 n \ntrailer\n<</Size {}/Root {} 0 R/Prev {}>>\nstartxref\n{table}{ending}",
-        id.0,
-        document.max_id + 1,
-        root.0,
+        "xref\n{number} 1\n{at:010} 00000 n \ntrailer\n<</Size {}/Root {root} 0 R/Prev {}>>\nstartxref\n{table}{ending}",
+        document.max_id.max(number) + 1,
         document.xref_start
     );
     pdf.extend(text.bytes());
     pdf
+}
+
+fn root_of(document: &Document) -> ObjectId {
+    document
+        .trailer
+        .get(b"Root")
+        .unwrap()
+        .as_reference()
+        .unwrap()
+}
+
+/// A report with an update behind it, in which page one is another.
+fn updated(ending: &str) -> Vec<u8> {
+    let document = Document::load_mem(&original()).unwrap();
+    let (id, root) = (page_one(&document), root_of(&document).0);
+    with_update(original(), id.0, forged_object(id).as_bytes(), root, ending)
 }
 
 #[test]
@@ -206,35 +213,20 @@ fn a_stream_of_another_length_or_of_none() {
 
 #[test]
 fn two_trailers_that_lead_to_two_catalogues() {
-    let mut pdf = original();
-    let document = Document::load_mem(&pdf).unwrap();
-    let root = document
-        .trailer
-        .get(b"Root")
-        .unwrap()
-        .as_reference()
-        .unwrap();
+    let document = Document::load_mem(&original()).unwrap();
     let number = document.max_id + 1;
-    let mut catalog = document.get_dictionary(root).unwrap().clone();
+    let mut catalog = document.get_dictionary(root_of(&document)).unwrap().clone();
     catalog.set("OpenAction", dictionary! { "S" => "JavaScript" });
-    let at = pdf.len();
     let mut other = Document::new();
     other
         .objects
         .insert((number, 0), Object::Dictionary(catalog));
-    let mut saved = Vec::new();
     other.trailer.set("Root", Object::Reference((number, 0)));
+    let mut saved = Vec::new();
     other.save_to(&mut saved).unwrap();
     let from = find(&saved, format!("{number} 0 obj").as_bytes());
     let to = find(&saved, b"endobj") + 7;
-    pdf.extend(&saved[from..to]);
-    let table = pdf.len();
-    let text = format!(
-        "xref\n{number} 1\n{at:010} 00000 n \ntrailer\n<</Size {}/Root {number} 0 R/Prev {}>>\nstartxref\n{table}\n%%EOF\n",
-        number + 1,
-        document.xref_start
-    );
-    pdf.extend(text.bytes());
+    let pdf = with_update(original(), number, &saved[from..to], number, "\n%%EOF\n");
     two_readings(&pdf, "more than one table of objects");
 }
 

@@ -7,10 +7,8 @@ use sha2::{Digest, Sha256};
 
 use super::content::{Characters, instructions};
 use super::unpack::{Fault, Packing, packing, unpack};
+use crate::bounds::{PDF_PAGES_BYTES, PDF_PART};
 
-/// So much one part of a page, and all pages together, may unpack to, bytes.
-const LARGEST_PART: u64 = 32 << 20;
-const LARGEST_PAGES: u64 = 256 << 20;
 /// What a stream and a value count at least, bytes.
 const LEAST_OF_STREAM: u64 = 1 << 10;
 const LEAST_OF_VALUE: u64 = 8;
@@ -63,7 +61,7 @@ impl<'d> Reading<'d> {
     pub fn new(document: &'d Document) -> Self {
         Reading {
             document,
-            left: LARGEST_PAGES,
+            left: PDF_PAGES_BYTES.most,
             digests: HashMap::new(),
             drawn: HashMap::new(),
             characters: HashMap::new(),
@@ -213,7 +211,7 @@ impl<'d> Reading<'d> {
 
     fn unpacked(&mut self, stream: &Stream) -> Result<Vec<u8>, Fault> {
         let mut bytes = Vec::new();
-        let unpacked = unpack(stream, &mut bytes, LARGEST_PART.min(self.left))?;
+        let unpacked = unpack(stream, &mut bytes, PDF_PART.most.min(self.left))?;
         self.charge(unpacked.bytes.max(LEAST_OF_STREAM))?;
         Ok(bytes)
     }

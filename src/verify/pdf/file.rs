@@ -12,7 +12,8 @@ use super::drawing::{Page, Reading};
 use super::same::{Difference, differences};
 use super::tree::{fault_of_tree, page_ids};
 use super::unpack::{Fault, Unpacked, unpack};
-use super::whole::{Unreadable, read_whole};
+use super::whole::{SIGNATURE, Unreadable, read_whole};
+use crate::bounds::{ATTACHED_EACH, PDF_PAGES};
 use crate::campaign::wishes::Paper;
 use crate::error::{Error, Problem, Result};
 use crate::hash::sha256_hex;
@@ -21,13 +22,6 @@ use crate::report::{LARGEST_TOTAL, MOST_ATTACHMENTS};
 
 /// Largest file that is read, bytes.
 const LARGEST_FILE: u64 = LARGEST_TOTAL + (256 << 20);
-/// A PDF of ours begins with this.
-const SIGNATURE: &[u8] = b"%PDF-";
-/// More pages than any report has.
-const MOST_PAGES: usize = 20_000;
-/// So much an attachment may always unpack to, bytes: the results of a thousand runs repeat
-/// themselves more than any log, and some loggers fill their files with zeros.
-const ALWAYS_UNPACKED: u64 = 256 << 20;
 /// Deepest tree of names.
 const DEEPEST: usize = 32;
 
@@ -102,13 +96,11 @@ impl Pdf {
             return fail("is no PDF".to_owned(), "name a report's PDF");
         }
         let document = read_whole(bytes).map_err(|fault| match fault {
-            Unreadable::Damaged { what, at } => input(
-                Problem::at(
-                    path,
-                    format!("is a damaged or incomplete PDF ({what}, byte {at})"),
-                )
-                .hint(ASK),
-            ),
+            Unreadable::Damaged { what, at } => {
+                let at = at.map_or_else(String::new, |at| format!(", byte {at}"));
+                let what = format!("is a damaged or incomplete PDF ({what}{at})");
+                input(Problem::at(path, what).hint(ASK))
+            }
             Unreadable::Encrypted => input(
                 Problem::at(path, "is encrypted")
                     .hint("take the password off, or ask for the report as simmerline wrote it"),
@@ -124,7 +116,7 @@ impl Pdf {
         if let Some(what) = fault_of_tree(&document) {
             return Err(two_readings(path, what));
         }
-        if page_ids(&document).len() > MOST_PAGES {
+        if page_ids(&document).len() > PDF_PAGES.count() {
             return fail("has more pages than any report".to_owned(), ASK);
         }
         Ok(Pdf {
@@ -343,7 +335,7 @@ impl Embedded<'_> {
     /// What is wrong with it, or with where it is written to.
     pub fn unpack(&self, out: &mut impl Write, most: u64) -> std::result::Result<Unpacked, Fault> {
         let packed = self.content.content.len() as u64;
-        let most = most.min(ALWAYS_UNPACKED.max(most_unpacked(packed)));
+        let most = most.min(ATTACHED_EACH.most.max(most_unpacked(packed)));
         unpack(self.content, out, most)
     }
 }

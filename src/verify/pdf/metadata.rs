@@ -30,11 +30,17 @@ fn parts(packet: &[u8]) -> Option<Vec<String>> {
     let mut parts = Vec::new();
     // Inside an element that does not count.
     let mut is_passed_over = false;
+    let mut depth = 0_usize;
     let mut text = String::new();
     loop {
         let event = reader.read_event().ok()?;
+        match &event {
+            Event::Start(_) => depth += 1,
+            Event::End(_) => depth = depth.checked_sub(1)?,
+            _ => {}
+        }
         let part = match &event {
-            Event::Eof => return (!is_passed_over).then_some(parts),
+            Event::Eof => return (depth == 0).then_some(parts),
             Event::Text(found) => {
                 text += found;
                 continue;
@@ -64,7 +70,7 @@ fn parts(packet: &[u8]) -> Option<Vec<String>> {
         };
         let said = text.trim();
         if !said.is_empty() {
-            parts.push(said.to_owned());
+            parts.push(format!("\"{said}"));
         }
         text.clear();
         parts.extend(part);

@@ -1,8 +1,8 @@
 //! Whether two documents hold the same, however their files are written.
 //!
-//! Both are walked together from their catalogues: numbers of objects, the way in which
-//! streams are packed and the layout of the file do not count, everything else does. Since
-//! nothing that can be reached is left out, no reader can show a difference that is not found.
+//! Both are walked together from their catalogues. Left out are numbers of objects, the way in
+//! which streams are packed, what a program says of itself where it saves a file, and which
+//! panel opens beside the pages; everything else counts, named in a list of ours or not.
 
 use std::collections::{BTreeMap, BTreeSet, VecDeque};
 
@@ -22,7 +22,7 @@ const INFORMATION: &[u8] = b"Info";
 /// What a program that saves a file again says of itself, and says nothing of the content.
 const OF_SAVING: [&[u8]; 2] = [b"Producer", b"ModDate"];
 /// How a stream is packed.
-const OF_PACKING: [&[u8]; 3] = [b"Length", b"Filter", b"DecodeParms"];
+const OF_PACKING: [&[u8]; 2] = [b"Length", b"Filter"];
 
 /// The part of a document that something belongs to.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]

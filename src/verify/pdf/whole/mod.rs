@@ -3,8 +3,8 @@
 //!
 //! Readers differ. Some believe the cross-reference tables, some look for objects themselves
 //! where a table seems wrong; some take the first of two entries, some the last. So a file is
-//! read from its first byte to its last ([`scan`]), its tables are read from the end
-//! ([`tables`]), and unless both give the same objects, each once, it is refused. What is
+//! read from its first byte to its last ([`scan`]), its table is read from the end
+//! ([`table`]), and unless both give the same objects, each once, it is refused. What is
 //! read is handed over as lopdf's values ([`syntax`]).
 
 mod indirect;
@@ -12,7 +12,7 @@ mod packed;
 mod predictor;
 mod scan;
 pub mod syntax;
-mod tables;
+mod table;
 mod unreadable;
 
 use std::collections::BTreeMap;
@@ -21,8 +21,8 @@ use lopdf::{Dictionary, Document, Object, ObjectId};
 
 pub use unreadable::Unreadable;
 
-/// More objects than any report has.
-pub const MOST_OBJECTS: usize = 5_000_000;
+/// A PDF begins with this.
+pub const SIGNATURE: &[u8] = b"%PDF-";
 
 /// Everything in a file: its objects by number and generation, and its trailer.
 ///
@@ -32,15 +32,15 @@ pub const MOST_OBJECTS: usize = 5_000_000;
 /// # Source
 /// ISO 32000-1:2008, 7.5 (file structure).
 pub fn read_whole(bytes: &[u8]) -> Result<Document, Unreadable> {
-    let tables = tables::read(bytes)?;
-    let scanned = scan::scan(bytes, &tables)?;
-    let mut objects = scanned.hold_against(&tables)?;
-    packed::unpack_all(&tables, &mut objects)?;
+    let table = table::read(bytes)?;
+    let scanned = scan::scan(bytes, &table)?;
+    let mut objects = scanned.hold_against(&table)?;
+    packed::unpack_all(&table, &mut objects)?;
     check_generations(&objects)?;
     let mut document = Document::new();
     document.max_id = objects.keys().last().map_or(0, |(number, _)| *number);
     document.objects = objects;
-    document.trailer = tables.trailer;
+    document.trailer = table.trailer;
     refuse_linearized(&document)?;
     Ok(document)
 }

@@ -8,12 +8,10 @@ use std::collections::BTreeMap;
 use lopdf::{Object, ObjectId, Stream};
 
 use super::predictor::unpacked;
-use super::syntax::{Cursor, MOST_VALUES};
-use super::tables::Tables;
+use super::syntax::Cursor;
+use super::table::Table;
 use super::unreadable::Unreadable;
-
-/// So much all of them together may unpack to, bytes.
-const LARGEST: u64 = 256 << 20;
+use crate::bounds::{PDF_PACKED, PDF_VALUES};
 
 /// All that is said of a stream of objects.
 const KEYS: [&[u8]; 6] = [
@@ -28,9 +26,9 @@ const KEYS: [&[u8]; 6] = [
 /// Adds the packed objects; the streams that hold them go.
 ///
 /// # Errors
-/// A table and a stream disagree about one.
+/// The table and a stream disagree about one.
 pub fn unpack_all(
-    tables: &Tables,
+    table: &Table,
     objects: &mut BTreeMap<ObjectId, Object>,
 ) -> Result<(), Unreadable> {
     let holders = objects.iter().filter(|(_, object)| {
@@ -38,7 +36,7 @@ pub fn unpack_all(
         stream.is_ok_and(|stream| stream.dict.has_type(b"ObjStm"))
     });
     let holders: Vec<ObjectId> = holders.map(|(id, _)| *id).collect();
-    let (mut bytes, mut values, mut found) = (LARGEST, MOST_VALUES, 0);
+    let (mut bytes, mut values, mut found) = (PDF_PACKED.most, PDF_VALUES.count(), 0);
     for id in holders {
         let Some(Object::Stream(stream)) = objects.remove(&id) else {
             continue;
@@ -49,13 +47,13 @@ pub fn unpack_all(
         }
         let content = unpacked(&stream, bytes).ok_or_else(|| damaged(id))?;
         bytes -= content.len() as u64;
-        for (index, place) in places(&stream, &content, id, tables.packed.len())?
+        for (index, place) in places(&stream, &content, id, table.packed.len())?
             .into_iter()
             .enumerate()
         {
             let Place { number, from, to } = place;
-            let entry = tables.packed.get(&number);
-            if !entry.is_some_and(|entry| entry.inside == id.0 && entry.index == index) {
+            let listed = table.packed.get(&number);
+            if !listed.is_some_and(|listed| listed.inside == id.0 && listed.index == index) {
                 return Err(Unreadable::two_readings(format!(
                     "has an object {number} inside another that its table does not list there"
                 )));
@@ -63,7 +61,7 @@ pub fn unpack_all(
             let member = content.get(from..to).ok_or_else(|| damaged(id))?;
             let mut cursor = Cursor::new(member, 0);
             cursor.left = values;
-            let object = cursor.value()?;
+            let object = cursor.value().map_err(|fault| inside(fault, id))?;
             cursor.skip_blanks();
             if cursor.peek().is_some() || object.as_reference().is_ok() {
                 return Err(damaged(id));
@@ -73,7 +71,7 @@ pub fn unpack_all(
             found += 1;
         }
     }
-    match found == tables.packed.len() {
+    match found == table.packed.len() {
         true => Ok(()),
         false => Err(Unreadable::two_readings(
             "has a table that lists packed objects where there are none",
@@ -82,10 +80,16 @@ pub fn unpack_all(
 }
 
 fn damaged((number, _): ObjectId) -> Unreadable {
-    Unreadable::damaged(
-        format!("the objects packed into object {number} cannot be read"),
-        0,
-    )
+    let what = format!("the objects packed into object {number} cannot be read");
+    Unreadable::Damaged { what, at: None }
+}
+
+/// A fault inside a packed object, whose place is none of the file's.
+fn inside(fault: Unreadable, id: ObjectId) -> Unreadable {
+    match fault {
+        Unreadable::Damaged { .. } => damaged(id),
+        other => other,
+    }
 }
 
 /// An object packed into another: its number, and where it begins and ends.
@@ -95,7 +99,7 @@ struct Place {
     to: usize,
 }
 
-/// What is packed into one, each behind the other; the tables list so many at most.
+/// What is packed into one, each behind the other; the table lists so many at most.
 fn places(
     stream: &Stream,
     content: &[u8],
@@ -116,9 +120,10 @@ fn places(
     let mut places: Vec<Place> = Vec::new();
     for _ in 0..count {
         head.skip_blanks();
-        let number = u32::try_from(head.whole()?).map_err(|_| damaged(id))?;
+        let number =
+            u32::try_from(head.whole().map_err(|_| damaged(id))?).map_err(|_| damaged(id))?;
         head.skip_blanks();
-        let from = usize::try_from(head.whole()?).ok();
+        let from = usize::try_from(head.whole().map_err(|_| damaged(id))?).ok();
         let from = from.and_then(|from| from.checked_add(first));
         let from = from.ok_or_else(|| damaged(id))?;
         // What overlaps would be read again and again, and gaps by nobody.

@@ -3,17 +3,15 @@
 //! # Source
 //! ISO 32000-1:2008, 7.5.2 (header), 7.5.3 (body).
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeMap;
 
 use lopdf::{Object, ObjectId, Stream};
 
+use super::SIGNATURE;
 use super::indirect::{Indirect, indirect, length_at};
 use super::syntax::Cursor;
-use super::tables::{Tables, ending};
+use super::table::{Table, ending};
 use super::unreadable::Unreadable;
-
-/// A PDF of ours begins with this; programs that save it again may raise the version.
-const SIGNATURE: &[u8] = b"%PDF-";
 
 /// Versions in which readers take names alike: ours and those that programs change it to.
 const VERSIONS: [&[u8]; 7] = [b"1.2", b"1.3", b"1.4", b"1.5", b"1.6", b"1.7", b"2.0"];
@@ -23,16 +21,16 @@ const VERSIONS: [&[u8]; 7] = [b"1.2", b"1.3", b"1.4", b"1.5", b"1.6", b"1.7", b"
 pub struct Scanned {
     pub objects: Vec<Indirect>,
     /// Where each table of objects begins.
-    pub tables: BTreeSet<usize>,
+    pub tables: Vec<usize>,
 }
 
 impl Scanned {
-    /// The objects of the file, where the tables and the file itself agree on every one.
+    /// The objects of the file, where its table and the file itself agree on every one.
     ///
     /// # Errors
     /// They do not.
-    pub fn hold_against(self, tables: &Tables) -> Result<BTreeMap<ObjectId, Object>, Unreadable> {
-        if self.tables != tables.places {
+    pub fn hold_against(self, table: &Table) -> Result<BTreeMap<ObjectId, Object>, Unreadable> {
+        if self.tables != [table.at] {
             return Err(Unreadable::two_readings(
                 "has a table of objects that its end does not lead to",
             ));
@@ -40,7 +38,7 @@ impl Scanned {
         let mut objects = BTreeMap::new();
         for object in self.objects {
             let (number, generation) = object.id;
-            let is_listed = tables
+            let is_listed = table
                 .entries
                 .get(&number)
                 .is_some_and(|entry| entry.at == object.at && entry.generation == generation);
@@ -52,7 +50,7 @@ impl Scanned {
             }
             objects.insert(object.id, object.value);
         }
-        if objects.len() != tables.entries.len() {
+        if objects.len() != table.entries.len() {
             return Err(Unreadable::two_readings(
                 "has a table that lists objects where there are none",
             ));
@@ -65,17 +63,18 @@ impl Scanned {
 ///
 /// # Errors
 /// Something is neither an object nor a table, or breaks off.
-pub fn scan(bytes: &[u8], tables: &Tables) -> Result<Scanned, Unreadable> {
-    if !bytes.starts_with(SIGNATURE) {
-        return Err(Unreadable::damaged("it does not begin as a PDF does", 0));
-    }
+pub fn scan(bytes: &[u8], table: &Table) -> Result<Scanned, Unreadable> {
     // The lengths of streams may be objects of their own, further on.
     let length_of = |(number, _): ObjectId| {
-        let entry = tables.entries.get(&number)?;
+        let entry = table.entries.get(&number)?;
         length_at(bytes, entry.at).ok()
     };
     let mut scanned = Scanned::default();
-    let mut cursor = Cursor::new(bytes, SIGNATURE.len());
+    let mut cursor = Cursor::new(bytes, 0);
+    if !bytes.starts_with(SIGNATURE) {
+        return Err(cursor.fault("it does not begin as a PDF does"));
+    }
+    cursor.at = SIGNATURE.len();
     if !VERSIONS.contains(&cursor.word()) {
         return Err(cursor.fault("it is of no version of PDF that readers agree on"));
     }
@@ -94,15 +93,15 @@ pub fn scan(bytes: &[u8], tables: &Tables) -> Result<Scanned, Unreadable> {
                 }
                 let is_table = |stream: &Stream| stream.dict.has_type(b"XRef");
                 if object.value.as_stream().is_ok_and(is_table) {
-                    scanned.tables.insert(at);
+                    scanned.tables.push(at);
                 }
                 scanned.objects.push(object);
             }
             _ if cursor.eat(b"xref") => {
-                scanned.tables.insert(at);
+                scanned.tables.push(at);
                 skip_lines(&mut cursor)?;
             }
-            _ if !tables.places.contains(&ending(&mut cursor)?) => {
+            _ if ending(&mut cursor)? != table.at => {
                 return Err(Unreadable::two_readings(
                     "has an end that leads elsewhere than its table",
                 ));
@@ -112,7 +111,7 @@ pub fn scan(bytes: &[u8], tables: &Tables) -> Result<Scanned, Unreadable> {
     }
 }
 
-/// Goes past the lines of a table and its trailer, which [`Tables`] has read.
+/// Goes past the lines of a table and its trailer, which [`Table`] has read.
 fn skip_lines(cursor: &mut Cursor) -> Result<(), Unreadable> {
     loop {
         cursor.skip_blanks();

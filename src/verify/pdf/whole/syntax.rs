@@ -9,12 +9,10 @@
 use lopdf::{Dictionary, Object, StringFormat};
 
 use super::unreadable::Unreadable;
+use crate::bounds::PDF_VALUES;
 
 /// Deepest nesting of arrays and dictionaries.
 const DEEPEST: usize = 64;
-/// Most values that are read of one file: a report of two thousand runs has a few million, and
-/// each takes up to a hundred bytes.
-pub const MOST_VALUES: usize = 8_000_000;
 /// Longest number, characters: no reader needs more, and some break off.
 const LONGEST_NUMBER: usize = 40;
 /// A comment with one of these words would look to some readers like a part of the file.
@@ -43,7 +41,7 @@ impl<'b> Cursor<'b> {
         Cursor {
             bytes,
             at,
-            left: MOST_VALUES,
+            left: PDF_VALUES.count(),
         }
     }
 

@@ -6,7 +6,7 @@ pub enum Unreadable {
     /// It breaks off, or is no PDF.
     Damaged {
         what: String,
-        at: usize,
+        at: Option<usize>,
     },
     /// Readers would find different things in it.
     TwoReadings {
@@ -17,8 +17,10 @@ pub enum Unreadable {
 
 impl Unreadable {
     pub fn damaged(what: impl Into<String>, at: usize) -> Self {
-        let what = what.into();
-        Unreadable::Damaged { what, at }
+        Unreadable::Damaged {
+            what: what.into(),
+            at: Some(at),
+        }
     }
 
     pub fn two_readings(what: impl Into<String>) -> Self {

@@ -1,4 +1,4 @@
-//! The cross-reference tables, found from the end of the file.
+//! The cross-reference table, found from the end of the file.
 //!
 //! # Source
 //! ISO 32000-1:2008, 7.5.4 (tables), 7.5.5 (trailer), 7.5.8 (streams in their place).
@@ -7,11 +7,11 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use lopdf::{Dictionary, Object, Stream};
 
-use super::MOST_OBJECTS;
 use super::indirect::indirect;
 use super::predictor::unpacked_table;
 use super::syntax::Cursor;
 use super::unreadable::Unreadable;
+use crate::bounds::PDF_OBJECTS;
 
 /// The last `startxref` is in so many bytes at the end; where more stands behind it, some readers
 /// do not find it.
@@ -28,11 +28,11 @@ const OF_STREAM: [&[u8]; 6] = [
     b"DecodeParms",
 ];
 
-/// Where the tables say that objects are.
+/// Where the table says that objects are.
 #[derive(Default)]
-pub struct Tables {
-    /// Where each table begins.
-    pub places: BTreeSet<usize>,
+pub struct Table {
+    /// Where it begins, bytes from the beginning of the file.
+    pub at: usize,
     /// Objects that stand in the file, by number.
     pub entries: BTreeMap<u32, Entry>,
     /// Objects packed into another one, by number.
@@ -62,20 +62,22 @@ pub struct Packed {
 ///
 /// # Errors
 /// It is not to be read, or there are several.
-pub fn read(bytes: &[u8]) -> Result<Tables, Unreadable> {
-    let mut tables = Tables::default();
+pub fn read(bytes: &[u8]) -> Result<Table, Unreadable> {
     let at = start(bytes)?;
-    tables.places.insert(at);
-    tables.trailer = match Cursor::new(bytes, at).eat(b"xref") {
-        true => tables.read_lines(bytes, at)?,
-        false => tables.read_stream(bytes, at)?,
+    let mut table = Table {
+        at,
+        ..Table::default()
     };
-    tables.check_trailer()?;
-    tables.check_size()?;
-    Ok(tables)
+    table.trailer = match Cursor::new(bytes, at).eat(b"xref") {
+        true => table.read_lines(bytes, at)?,
+        false => table.read_stream(bytes, at)?,
+    };
+    table.check_trailer()?;
+    table.check_numbers()?;
+    Ok(table)
 }
 
-/// Where the last table begins, as the end of the file says.
+/// Where the table begins, as the end of the file says.
 fn start(bytes: &[u8]) -> Result<usize, Unreadable> {
     const WORD: &[u8] = b"startxref";
     let from = bytes.len().saturating_sub(TAIL);
@@ -136,20 +138,24 @@ fn row(cursor: &mut Cursor) -> Result<[u64; 3], Unreadable> {
     }
 }
 
-impl Tables {
-    /// Numbers of all objects are below the size that the trailer states: beyond it, some
-    /// readers see none.
-    fn check_size(&self) -> Result<(), Unreadable> {
-        let size = self.trailer.get(b"Size").and_then(Object::as_i64).ok();
-        let last = self.entries.keys().chain(self.packed.keys()).max();
-        let first = self.entries.keys().chain(self.packed.keys()).min();
-        let is_so = size
-            .zip(last)
-            .is_some_and(|(size, last)| i64::from(*last) < size);
-        match is_so && first != Some(&0) {
-            true => Ok(()),
-            false => Err(Unreadable::two_readings(
+impl Table {
+    /// Objects are numbered from 1, and all below the size that the trailer states.
+    fn check_numbers(&self) -> Result<(), Unreadable> {
+        let numbers = || self.entries.keys().chain(self.packed.keys());
+        if numbers().any(|number| *number == 0) {
+            return Err(Unreadable::two_readings(
+                "has an object of number 0, which some readers pass over",
+            ));
+        }
+        let size = self.trailer.get(b"Size").and_then(Object::as_i64);
+        match size {
+            Ok(size) if numbers().all(|number| i64::from(*number) < size) => Ok(()),
+            Ok(_) => Err(Unreadable::two_readings(
                 "has objects beyond the number of them that it states, which some readers pass over",
+            )),
+            Err(_) => Err(Unreadable::damaged(
+                "it does not say how many objects it has",
+                self.at,
             )),
         }
     }
@@ -259,7 +265,7 @@ impl Tables {
         self.rows += 1;
         let fault = || Unreadable::damaged("a table of objects has an entry that is none", at);
         let number = u32::try_from(number).map_err(|_| fault())?;
-        if self.rows > MOST_OBJECTS {
+        if self.rows > PDF_OBJECTS.count() {
             return Err(Unreadable::damaged(
                 "it lists more objects than any report has",
                 at,
@@ -270,7 +276,7 @@ impl Tables {
             || (kind != 0 && self.free.contains(&number));
         if is_known {
             return Err(Unreadable::two_readings(format!(
-                "has object {number} in two tables, so that readers may show one or the other"
+                "lists object {number} twice, so that readers may show one or the other"
             )));
         }
         let (second, third) = (
