@@ -121,19 +121,17 @@ bounds! {
     ATTACHED_BYTES: "attachments of a report, together", (1 << 31) - 1, "bytes",
         "PDF counts them in 32 bits";
     ATTACHED_EACH: "attachment of a report to verify, unpacked, or 200 times its size", 256 << 20, "bytes",
-        "the results of 2,000 runs have 40 MB; some loggers fill their files with zeros";
+        "the results of 500 runs have 7 MB; some loggers fill their files with zeros";
     PDF_OBJECTS: "rows of a PDF's table of objects", 5_000_000, "objects",
-        "a page has some hundred";
-    PDF_VALUES: "values in the objects of a PDF", 8_000_000, "values",
-        "a page has some thousand; each takes up to a hundred bytes of memory";
+        "500 runs have 106,000";
+    PDF_VALUES: "values in the objects of a PDF", 32_000_000, "values",
+        "500 runs have 1.6 million, one for 15 bytes of file; two million, or one for four bytes, where that is less";
     PDF_PACKED: "objects packed into others, together, unpacked", 256 << 20, "bytes",
         "reports have none; those that a program packs have less than the file";
     PDF_PAGES: "pages of a PDF", 20_000, "pages",
-        "2,000 runs take 6,000";
-    PDF_PART: "a part of a page, unpacked", 32 << 20, "bytes",
-        "a figure of every reading has less than one";
-    PDF_PAGES_BYTES: "all pages, unpacked, with what is shared counted each time", 256 << 20, "bytes",
-        "20,000 pages of 12 kB";
+        "500 runs take 418";
+    PDF_PAGES_BYTES: "all pages, unpacked and read twice, or 16 times the file", 256 << 20, "bytes",
+        "500 runs have 125 MB, five times their file";
 }
 
 #[cfg(test)]

@@ -7,7 +7,7 @@ use sha2::{Digest, Sha256};
 
 use super::content::{Characters, instructions};
 use super::unpack::{Fault, Packing, packing, unpack};
-use crate::bounds::{PDF_PAGES_BYTES, PDF_PART};
+use crate::bounds::PDF_PAGES_BYTES;
 
 /// What a stream and a value count at least, bytes.
 const LEAST_OF_STREAM: u64 = 1 << 10;
@@ -57,11 +57,11 @@ const LEADING_AWAY: [&[u8]; 7] = [
 const INHERITED: [&[u8]; 4] = [b"CropBox", b"MediaBox", b"Resources", b"Rotate"];
 
 impl<'d> Reading<'d> {
-    /// Nothing read yet.
-    pub fn new(document: &'d Document) -> Self {
+    /// Nothing read yet, of a file of so many bytes.
+    pub fn new(document: &'d Document, size: u64) -> Self {
         Reading {
             document,
-            left: PDF_PAGES_BYTES.most,
+            left: PDF_PAGES_BYTES.most.max(16 * size),
             digests: HashMap::new(),
             drawn: HashMap::new(),
             characters: HashMap::new(),
@@ -211,7 +211,7 @@ impl<'d> Reading<'d> {
 
     fn unpacked(&mut self, stream: &Stream) -> Result<Vec<u8>, Fault> {
         let mut bytes = Vec::new();
-        let unpacked = unpack(stream, &mut bytes, PDF_PART.most.min(self.left))?;
+        let unpacked = unpack(stream, &mut bytes, self.left)?;
         self.charge(unpacked.bytes.max(LEAST_OF_STREAM))?;
         Ok(bytes)
     }

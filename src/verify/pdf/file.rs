@@ -34,6 +34,8 @@ const ASK: &str = "ask for the report again, as simmerline wrote it";
 /// A PDF that can be read.
 pub struct Pdf {
     path: PathBuf,
+    /// Of the file, bytes.
+    size: u64,
     /// Of the file's bytes, lower-case hex.
     sha256: String,
     document: Document,
@@ -121,6 +123,7 @@ impl Pdf {
         }
         Ok(Pdf {
             path: path.to_path_buf(),
+            size: bytes.len() as u64,
             sha256: sha256_hex(bytes),
             document,
         })
@@ -311,7 +314,7 @@ impl Pdf {
     /// # Errors
     /// [`Error::Input`] with the page that cannot be read.
     pub fn pages(&self) -> Result<Vec<Page>> {
-        let mut reading = Reading::new(&self.document);
+        let mut reading = Reading::new(&self.document, self.size);
         let mut pages = Vec::new();
         for id in self.page_ids() {
             let page = reading.page(id).map_err(|fault| {

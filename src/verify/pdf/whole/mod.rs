@@ -35,7 +35,7 @@ pub fn read_whole(bytes: &[u8]) -> Result<Document, Unreadable> {
     let table = table::read(bytes)?;
     let scanned = scan::scan(bytes, &table)?;
     let mut objects = scanned.hold_against(&table)?;
-    packed::unpack_all(&table, &mut objects)?;
+    packed::unpack_all(&table, bytes.len(), &mut objects)?;
     check_generations(&objects)?;
     let mut document = Document::new();
     document.max_id = objects.keys().last().map_or(0, |(number, _)| *number);

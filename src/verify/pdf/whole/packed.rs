@@ -8,10 +8,10 @@ use std::collections::BTreeMap;
 use lopdf::{Object, ObjectId, Stream};
 
 use super::predictor::unpacked;
-use super::syntax::Cursor;
+use super::syntax::{Cursor, most_values};
 use super::table::Table;
 use super::unreadable::Unreadable;
-use crate::bounds::{PDF_PACKED, PDF_VALUES};
+use crate::bounds::PDF_PACKED;
 
 /// All that is said of a stream of objects.
 const KEYS: [&[u8]; 6] = [
@@ -23,12 +23,13 @@ const KEYS: [&[u8]; 6] = [
     b"DecodeParms",
 ];
 
-/// Adds the packed objects; the streams that hold them go.
+/// Adds the packed objects of a file of a size; the streams that hold them go.
 ///
 /// # Errors
 /// The table and a stream disagree about one.
 pub fn unpack_all(
     table: &Table,
+    size: usize,
     objects: &mut BTreeMap<ObjectId, Object>,
 ) -> Result<(), Unreadable> {
     let holders = objects.iter().filter(|(_, object)| {
@@ -36,7 +37,7 @@ pub fn unpack_all(
         stream.is_ok_and(|stream| stream.dict.has_type(b"ObjStm"))
     });
     let holders: Vec<ObjectId> = holders.map(|(id, _)| *id).collect();
-    let (mut bytes, mut values, mut found) = (PDF_PACKED.most, PDF_VALUES.count(), 0);
+    let (mut bytes, mut values, mut found) = (PDF_PACKED.most, most_values(size), 0);
     for id in holders {
         let Some(Object::Stream(stream)) = objects.remove(&id) else {
             continue;

@@ -9,7 +9,7 @@ use lopdf::{Object, ObjectId, Stream};
 
 use super::SIGNATURE;
 use super::indirect::{Indirect, indirect, length_at};
-use super::syntax::Cursor;
+use super::syntax::{Cursor, most_values};
 use super::table::{Table, ending};
 use super::unreadable::Unreadable;
 
@@ -75,6 +75,7 @@ pub fn scan(bytes: &[u8], table: &Table) -> Result<Scanned, Unreadable> {
         return Err(cursor.fault("it does not begin as a PDF does"));
     }
     cursor.at = SIGNATURE.len();
+    cursor.left = most_values(bytes.len());
     if !VERSIONS.contains(&cursor.word()) {
         return Err(cursor.fault("it is of no version of PDF that readers agree on"));
     }

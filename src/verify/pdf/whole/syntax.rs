@@ -27,6 +27,11 @@ const NOT_IN_COMMENTS: [&[u8]; 8] = [
     b"EOF",
 ];
 
+/// Most values of a file of so many bytes.
+pub fn most_values(bytes: usize) -> usize {
+    (bytes / 4).clamp(2_000_000, PDF_VALUES.count())
+}
+
 /// A place in a file, from which values are read.
 #[derive(Clone)]
 pub struct Cursor<'b> {
