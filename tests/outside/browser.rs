@@ -52,7 +52,8 @@ pub fn chromium(made: &Made, name: &str) -> Result<(), Failed> {
         let address = page.display();
         format!("<iframe src=\"file://{address}\" style=\"width: {width}px; height: 700px; border: 0\"></iframe>")
     });
-    let wrapper = made.path(name, "frames.html");
+    let folder = TempDir::new()?;
+    let wrapper = folder.path().join("frames.html");
     let script = format!("<script>{LOOK}</script>");
     fs::write(
         &wrapper,
@@ -63,7 +64,7 @@ pub fn chromium(made: &Made, name: &str) -> Result<(), Failed> {
         let expected = format!("<p>{width}; fits; nothing beyond; marks in sight; legible</p>");
         holds(&said, &expected)?;
     }
-    let printed = made.path(name, "printed.pdf");
+    let printed = folder.path().join("printed.pdf");
     let print = format!("--print-to-pdf={}", printed.display());
     browse(&[&print, "--no-pdf-header-footer"], &page)?;
     on_every_sheet(&printed)
