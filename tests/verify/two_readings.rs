@@ -296,6 +296,26 @@ fn a_reference_that_some_readers_follow() {
 }
 
 #[test]
+fn a_letter_that_only_some_readers_take_for_a_blank() {
+    let pdf = original();
+    let at = find(&pdf, b"/Type/Pages");
+    let kids = at + find(&pdf[at..], b"/Kids");
+    let mut spoiled = pdf.clone();
+    // Between a number and the next key, as a blank would stand.
+    let gap = at + find(&pdf[at..kids], b"/Count ") + 6;
+    spoiled[gap] = 0;
+    assert!(Pdf::parse(std::path::Path::new("x.pdf"), &spoiled).is_err());
+}
+
+#[test]
+fn numbers_that_nothing_leads_to() {
+    let pdf = open_dish(|document| {
+        document.add_object(Object::Integer(7));
+    });
+    differs(&pdf, &["document"], &["which nothing leads to"]);
+}
+
+#[test]
 fn numbers_and_sizes_that_some_readers_pass_over() {
     let pdf = original();
     let at = pdf.windows(6).rposition(|part| part == b"/Size ").unwrap();

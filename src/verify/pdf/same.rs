@@ -145,13 +145,17 @@ impl<'d> Walk<'d> {
                 .iter()
                 .filter_map(|key| of(self.one, key)),
         );
-        // A table is a stream, and the length of a stream may be a number of its own.
-        let is_of_file = |object: &Object| match object {
-            Object::Stream(stream) => stream.dict.has_type(b"XRef"),
-            other => matches!(other, Object::Integer(_)),
+        let lengths = self.one.objects.values().filter_map(|object| {
+            let length = object.as_stream().ok()?.dict.get(b"Length").ok()?;
+            length.as_reference().ok()
+        });
+        known.extend(lengths);
+        let is_table = |object: &Object| {
+            let stream = object.as_stream();
+            stream.is_ok_and(|stream| stream.dict.has_type(b"XRef"))
         };
         let mut objects = self.one.objects.iter();
-        let hidden = objects.find(|(id, object)| !known.contains(*id) && !is_of_file(object));
+        let hidden = objects.find(|(id, object)| !known.contains(*id) && !is_table(object));
         if let Some(((number, _), _)) = hidden {
             self.differ(None, &format!("object {number}, which nothing leads to"));
         }

@@ -39,13 +39,19 @@ pub fn indirect(
         let Object::Dictionary(dictionary) = value else {
             return Err(fault());
         };
-        let length = match dictionary.get(b"Length") {
+        let stated = dictionary.get(b"Length").cloned();
+        let length = match &stated {
             Ok(Object::Reference(id)) => length_of(*id),
             Ok(length) => length.as_i64().ok(),
             Err(_) => None,
         };
         let content = content(cursor, length)?;
-        value = Object::Stream(Stream::new(dictionary, content.to_vec()));
+        let mut stream = Stream::new(dictionary, content.to_vec());
+        // lopdf writes the number in the place of a reference, which has to be checked, too.
+        if let Ok(stated) = stated {
+            stream.dict.set("Length", stated);
+        }
+        value = Object::Stream(stream);
     }
     cursor.expect("endobj")?;
     let id = (number, generation);

@@ -102,12 +102,15 @@ pub fn scan(bytes: &[u8], table: &Table) -> Result<Scanned, Unreadable> {
                 scanned.tables.push(at);
                 skip_lines(&mut cursor)?;
             }
-            _ if ending(&mut cursor)? != table.at => {
-                return Err(Unreadable::two_readings(
-                    "has an end that leads elsewhere than its table",
-                ));
+            _ => {
+                let leads = ending(&mut cursor)?;
+                cursor.skip_blanks();
+                if leads != table.at || cursor.peek().is_some() {
+                    return Err(Unreadable::two_readings(
+                        "has more than one end, or one that leads elsewhere than its table",
+                    ));
+                }
             }
-            _ => {}
         }
     }
 }

@@ -377,9 +377,9 @@ impl<'b> Cursor<'b> {
     }
 }
 
-/// White space of PDF.
+/// White space of PDF, but for NUL, which some readers take for a letter.
 pub fn is_blank(byte: u8) -> bool {
-    matches!(byte, b'\0' | b'\t' | b'\n' | b'\x0c' | b'\r' | b' ')
+    matches!(byte, b'\t' | b'\n' | b'\x0c' | b'\r' | b' ')
 }
 
 /// What names, numbers and keywords are made of.
