@@ -1,7 +1,7 @@
 //! Text on the terminal: lines, tables, errors and remarks. Nothing else writes there.
 //!
-//! What is printed may hold text of others, from names, keys, values and cells. [`line`] and
-//! [`table`] escape it, line feeds too, so that it forges no line; [`print`] lets nothing pass
+//! What is printed may hold text of others, from names, keys, values and cells. [`line()`] and
+//! [`table`] escape it, line feeds too, so that it forges no line; [`print()`] lets nothing pass
 //! but line feeds, so that it moves no cursor and turns no text.
 
 use std::borrow::Cow;
@@ -33,7 +33,7 @@ pub fn print(text: &str) -> Result<()> {
 /// Prints JSON to standard output, for a program that reads it or a person.
 ///
 /// # Errors
-/// As [`print`].
+/// As [`print()`].
 pub fn print_json(json: &str) -> Result<()> {
     print_own(&(shown_in_json(json) + "\n"))
 }
@@ -41,7 +41,7 @@ pub fn print_json(json: &str) -> Result<()> {
 /// Prints a text that holds nothing of others, such as a script for a shell, as it is.
 ///
 /// # Errors
-/// As [`print`].
+/// As [`print()`].
 pub fn print_own(text: &str) -> Result<()> {
     let mut out = io::stdout().lock();
     match out.write_all(text.as_bytes()).and_then(|()| out.flush()) {
@@ -84,7 +84,7 @@ fn print_to_stderr(text: &str) {
 /// with an argument to standard error. The exit code.
 ///
 /// # Errors
-/// As [`print`].
+/// As [`print()`].
 pub fn print_usage(mut said: clap::Error) -> Result<u8> {
     let parts: Vec<(ContextKind, ContextValue)> = said
         .context()
