@@ -97,6 +97,12 @@ pub const HEAVIEST_COOKER_KG: f64 = 1e5;
 pub const HIGHEST_COST: f64 = 1e12;
 /// Most water in vessels, kg.
 pub const MOST_WATER_KG: f64 = 1000.0;
+/// Heaviest vessels of a cooker, together, kg.
+pub const HEAVIEST_VESSELS_KG: f64 = 200.0;
+/// Most heat that the vessels of a cooker store, J/K.
+pub const MOST_VESSEL_HEAT_J_PER_K: f64 = 2e5;
+/// Surface of the vessels that loses heat, m².
+pub const LOSS_AREA_M2: Range = 1e-3..=100.0;
 /// Longest time between two re-aimings, min: a day.
 pub const LONGEST_TRACKING_MIN: f64 = 1440.0;
 

@@ -8,16 +8,18 @@ use jiff::tz::TimeZone;
 
 use super::check_cooker::check_cooker;
 use super::check_instruments::check_instruments;
+use super::check_load::check_load;
 use super::check_logs::{check_calibrations, check_rules, check_weather};
 use super::check_meaning::{check_impact, check_stagnations, check_wishes};
 use super::check_report::check_report;
-use super::check_runs::{Purpose, RunBase, check_load, check_runs};
+use super::check_runs::{Purpose, RunBase, check_runs, need_water};
 use super::find::{CAMPAIGN_FILE, campaign_name, check_folder_name};
+use super::kinds::{ProcedureKey, Procedures};
 use super::locate::Checker;
 use super::model::{Campaign, GUARD_KEY, IrradianceEstimate, LogRules, OwnLimit, Site, Target};
 use super::named_files::{AttachedFile, NamedFiles, Reach};
 use super::schema::{CampaignFile, CampaignTable, LimitValue, SiteTable};
-use super::wording::nearest;
+use super::wording::{nearest, words};
 use super::zone::parse_zone;
 use crate::believable::{
     ELEVATION_M, LARGEST_TARGET, LARGEST_TARGET_W, LATITUDE_DEG, LINKE_TURBIDITY, LONGITUDE_DEG,
@@ -204,7 +206,10 @@ fn check_text(asked: &Asked<'_>, text: &str, sha256: String) -> Result<Campaign>
     let procedure = check_procedure(&mut checker, &written.campaign);
     checker.refuse_unprintable();
     check_names(&mut checker, &written);
-    let load = check_load(&mut checker, &written.load);
+    let procedures = check_procedures(&mut checker, &written.campaign);
+    let has_stagnation = !written.stagnation.is_empty();
+    let needs_water = need_water(&written.run, has_stagnation);
+    let load = check_load(&mut checker, &written.load, needs_water);
     let (limits, has_guard_band) = check_limit_values(&mut checker, written.limits);
     (asked.check_limits)(&mut checker, &limits);
     let site = check_site(&mut checker, written.site);
@@ -222,7 +227,7 @@ fn check_text(asked: &Asked<'_>, text: &str, sha256: String) -> Result<Campaign>
         rules,
         load: &load,
         purpose: asked.purpose,
-        has_stagnation: !written.stagnation.is_empty(),
+        has_stagnation,
     };
     let runs = check_runs(&mut checker, &base, written.run);
     let calibrations = check_calibrations(&mut checker, written.calibration);
@@ -234,6 +239,7 @@ fn check_text(asked: &Asked<'_>, text: &str, sha256: String) -> Result<Campaign>
         title: written.campaign.title,
         demonstration: written.campaign.demonstration,
         procedure,
+        procedures,
         tester: written.campaign.tester,
         client: written.campaign.client,
         report_number: written.campaign.report_number,
@@ -244,6 +250,7 @@ fn check_text(asked: &Asked<'_>, text: &str, sha256: String) -> Result<Campaign>
         site,
         water_kg: load.water_kg,
         vessels: load.vessels,
+        vessel_heat: load.vessel_heat,
         instruments: check_instruments(&mut checker, written.instruments),
         calibrations,
         rules: base.rules.clone(),
@@ -297,6 +304,42 @@ fn check_procedure(checker: &mut Checker<'_>, written: &CampaignTable) -> String
         );
     }
     procedure.to_owned()
+}
+
+/// The procedures that are asked for by name.
+fn check_procedures(checker: &mut Checker<'_>, written: &CampaignTable) -> Procedures {
+    const KEY: &str = "campaign.procedures";
+    let Some(named) = &written.procedures else {
+        return Procedures(None);
+    };
+    let mut found = Vec::new();
+    for word in named {
+        let known = ProcedureKey::ALL.into_iter();
+        match known.clone().find(|key| key.word() == word) {
+            Some(key) => found.push(key),
+            None => {
+                let near = nearest(word, known.map(ProcedureKey::word));
+                let near =
+                    near.map_or_else(String::new, |near| format!("did you mean \"{near}\"? "));
+                checker.problem(
+                    KEY,
+                    format!(
+                        "found \"{word}\", expected one of {}",
+                        words(ProcedureKey::ALL.map(ProcedureKey::word))
+                    ),
+                    format!("{near}leave the key out to get every result that the data allow"),
+                );
+            }
+        }
+    }
+    if !found.contains(&ProcedureKey::S580) {
+        checker.problem(
+            KEY,
+            "\"s580\" is not among them",
+            "add it: the intervals that the others rest on, and page one, are the practice's",
+        );
+    }
+    Procedures(Some(found))
 }
 
 /// Texts that have their place on the first page.

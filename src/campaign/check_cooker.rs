@@ -9,7 +9,7 @@ use super::photo::check_photo;
 use super::schema::{ApertureTable, CookerTable};
 use super::wording::words;
 use crate::believable::{
-    ACCEPTANCE_HALF_ANGLE_DEG, HEAVIEST_COOKER_KG, HIGHEST_COST, INTERCEPT_AREA_M2,
+    ACCEPTANCE_HALF_ANGLE_DEG, HEAVIEST_COOKER_KG, HIGHEST_COST, INTERCEPT_AREA_M2, LOSS_AREA_M2,
 };
 use crate::bounds::{NOTES, TEXT};
 
@@ -56,6 +56,9 @@ pub fn check_cooker(
     if let Some(half_angle_deg) = written.acceptance_half_angle_deg {
         check_half_angle(checker, half_angle_deg);
     }
+    if let Some(area_m2) = written.loss_area_m2 {
+        checker.in_range("cooker.loss_area_m2", area_m2, &LOSS_AREA_M2, "m²");
+    }
     Cooker {
         name: written.name,
         kind: kind.unwrap_or(CookerType::Panel),
@@ -74,6 +77,7 @@ pub fn check_cooker(
         currency: written.currency,
         mass_kg: written.mass_kg,
         acceptance_half_angle_deg: written.acceptance_half_angle_deg,
+        loss_area_m2: written.loss_area_m2,
     }
 }
 

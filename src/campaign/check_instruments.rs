@@ -90,6 +90,7 @@ pub fn check_instruments(checker: &mut Checker<'_>, written: InstrumentTables) -
         };
     let (fraction, kelvin) = ("relative_uncertainty", "uncertainty_k");
     let (water, ambient) = (written.water_temperature, written.ambient_temperature);
+    let vessel = written.vessel_temperature;
     Instruments {
         irradiance_plane,
         irradiance_estimate,
@@ -105,6 +106,12 @@ pub fn check_instruments(checker: &mut Checker<'_>, written: InstrumentTables) -
             water,
             kelvin,
             Some(InstrumentKind::Temperature),
+        ),
+        vessel_temperature: check(
+            "vessel_temperature",
+            vessel,
+            kelvin,
+            Some(InstrumentKind::VesselTemperature),
         ),
         ambient_temperature: check(
             "ambient_temperature",
@@ -210,7 +217,7 @@ fn check_instrument(
         }
     }
     if let Some(step_k) = written.resolution_k {
-        if kind == Some(InstrumentKind::Temperature) {
+        if kind.is_some_and(InstrumentKind::is_thermometer) {
             checker.positive(&path("resolution_k"), step_k, LARGEST_RESOLUTION_K, "K");
         } else {
             let hint = "only thermometers have one here; delete the key";
@@ -238,7 +245,9 @@ fn check_class(
     word: &str,
     kind: Option<InstrumentKind>,
 ) -> Option<&'static Class> {
-    let fitting = CLASSES.iter().filter(|class| Some(class.kind) == kind);
+    let fitting = CLASSES
+        .iter()
+        .filter(|class| kind.is_some_and(|kind| kind.knows(class.kind)));
     let found = fitting.clone().find(|class| class.word == word);
     if found.is_none() {
         let words: Vec<&str> = fitting.map(|class| class.word).collect();

@@ -75,6 +75,7 @@ fn check_columns(
             }
             None => base.water_temperature.clone(),
         },
+        vessel_temperature: over(written.vessel_temperature, &base.vessel_temperature),
         ambient_temperature: over(written.ambient_temperature, &base.ambient_temperature),
         irradiance: over(written.irradiance, &base.irradiance),
         wind_speed: over(written.wind_speed, &base.wind_speed),
@@ -87,6 +88,7 @@ fn check_columns(
         );
     }
     let single = [
+        &columns.vessel_temperature,
         &columns.ambient_temperature,
         &columns.irradiance,
         &columns.wind_speed,
@@ -129,6 +131,12 @@ fn check_units(checker: &mut Checker<'_>, table: &str, base: &Units, written: &U
             &written.water_temperature,
             &[Kind::Temperature],
             base.water_temperature,
+        ),
+        vessel_temperature: unit(
+            "vessel_temperature",
+            &written.vessel_temperature,
+            &[Kind::Temperature],
+            base.vessel_temperature,
         ),
         ambient_temperature: unit(
             "ambient_temperature",

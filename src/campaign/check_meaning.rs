@@ -152,11 +152,17 @@ pub fn check_wishes(checker: &mut Checker<'_>, written: CookingTable) -> Cooking
             checker.in_range(key, value, &range, unit);
         }
     }
+    let reached_c = written.reached_c.unwrap_or_default();
+    for &celsius in &reached_c {
+        checker.in_range("cooking.reached_c", celsius, &DRY_VESSEL_C, "°C");
+    }
+    checker.bound("cooking.reached_c", reached_c.len(), &AMOUNTS, hint);
     CookingWishes {
         water_kg,
         irradiance_w_m2: written.irradiance_w_m2,
         ambient_c: written.ambient_c,
         start_c: written.start_c,
+        reached_c,
     }
 }
 

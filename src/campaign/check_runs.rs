@@ -4,15 +4,18 @@ use std::collections::BTreeMap;
 use std::fs;
 use std::path::PathBuf;
 
+use super::check_load::{Load, check_water};
 use super::check_logs::check_rules;
+use super::kinds::RunKind;
 use super::locate::Checker;
 use super::model::{Exclusion, LogRules, RunPlan, Span, WeatherPlan};
 use super::moment::{Moment, WrittenMoment};
 use super::named_files::{NamedFiles, NotRead};
-use super::schema::{CloudlessTable, ExcludeTable, LoadTable, RunTable};
-use crate::believable::{CLOCK_OFFSET_S, LONGEST_TRACKING_MIN, MOST_WATER_KG};
-use crate::bounds::{REMARK, RUNS, SPANS, VESSELS};
-use crate::units::{MICROSECONDS_PER_SECOND, short};
+use super::schema::{CloudlessTable, ExcludeTable, RunTable};
+use super::wording::words;
+use crate::believable::{CLOCK_OFFSET_S, LONGEST_TRACKING_MIN};
+use crate::bounds::{REMARK, RUNS, SPANS};
+use crate::units::MICROSECONDS_PER_SECOND;
 
 /// The word that makes each date of a log a run.
 const SPLIT_DAILY: &str = "daily";
@@ -38,70 +41,15 @@ pub struct RunBase<'b> {
     pub has_stagnation: bool,
 }
 
-/// The water in the vessels.
-pub struct Load {
-    pub water_kg: f64,
-    /// In each vessel, kg; empty where they are not told apart.
-    pub vessel_water_kg: Vec<f64>,
-    pub vessels: u32,
-}
-
-/// How far the vessels may add up to something else than the load: rounding.
-const LOAD_ROUNDING: f64 = 2e-3;
-
-/// The load of the campaign.
-pub fn check_load(checker: &mut Checker<'_>, written: &LoadTable) -> Load {
-    let each = written.vessel_water_kg.clone().unwrap_or_default();
-    let counted = each.len().max(written.vessels.unwrap_or(0) as usize);
-    checker.bound("load.vessels", counted, &VESSELS, "count the vessels");
-    let vessels = written.vessels.unwrap_or(each.len().max(1) as u32);
-    if vessels == 0 || (!each.is_empty() && vessels as usize != each.len()) {
-        let what = match each.len() {
-            0 => format!("found {vessels}, expected at least 1"),
-            each => format!("found {vessels}, and vessel_water_kg has {each}"),
-        };
-        checker.problem("load.vessels", what, "count the vessels");
+/// Whether some run needs water: one that is no dry run, or, where there is none yet, the runs
+/// to come.
+pub fn need_water(written: &[RunTable], has_stagnation: bool) -> bool {
+    let is_dry = |table: &RunTable| table.kind.as_deref() == Some(RunKind::Dry.word());
+    if written.is_empty() {
+        !has_stagnation
+    } else {
+        !written.iter().all(is_dry)
     }
-    if written.water_kg.is_none() && each.is_empty() {
-        checker.problem(
-            "load.water_kg",
-            "the key \"water_kg\" is missing",
-            "weigh the water; simmerline new FOLDER writes a file that shows every key",
-        );
-    }
-    Load {
-        water_kg: check_water(checker, "load", written.water_kg, &each).unwrap_or(f64::NAN),
-        vessel_water_kg: each,
-        vessels,
-    }
-}
-
-/// Water of a table, kg: the one number, or the sum over the vessels.
-fn check_water(
-    checker: &mut Checker<'_>,
-    table: &str,
-    water_kg: Option<f64>,
-    each: &[f64],
-) -> Option<f64> {
-    for &kg in each {
-        checker.positive(&format!("{table}.vessel_water_kg"), kg, MOST_WATER_KG, "kg");
-    }
-    let sum: f64 = each.iter().sum();
-    let Some(water_kg) = water_kg else {
-        return (!each.is_empty()).then_some(sum);
-    };
-    let is_right = checker.positive(&format!("{table}.water_kg"), water_kg, MOST_WATER_KG, "kg");
-    if is_right && !each.is_empty() && (sum - water_kg).abs() > LOAD_ROUNDING * water_kg {
-        checker.problem(
-            &format!("{table}.vessel_water_kg"),
-            format!(
-                "adds up to {} kg, and water_kg is {water_kg} kg",
-                short(sum)
-            ),
-            "correct one of the two, or delete water_kg",
-        );
-    }
-    Some(water_kg)
 }
 
 /// The runs, each with a log that is there.
@@ -214,14 +162,15 @@ fn check_run(
     shares_log: bool,
 ) -> RunPlan {
     let path = log_path(checker, &format!("{key}.log"), base.files, &table.log);
-    let (water_kg, vessel_water_kg) = run_load(checker, key, &table, base.load);
+    let kind = check_kind(checker, key, table.kind.as_deref());
+    let (water_kg, vessel_water_kg) = run_load(checker, key, &table, kind, base.load);
     let weather = check_weather_log(checker, key, &table, base);
     let mut format = std::mem::take(&mut table.format);
     format.sheet = table.sheet.take().or(format.sheet);
     let columns = std::mem::take(&mut table.columns);
     let prefix = format!("{key}.");
     let rules = check_rules(checker, &prefix, &base.rules, columns, &table.units, format);
-    let is_split = check_split(checker, key, table.split.as_deref());
+    let is_split = check_split(checker, key, kind, table.split.as_deref());
     if let Some(minutes) = table.tracking_interval_min {
         let key = format!("{key}.tracking_interval_min");
         checker.positive(&key, minutes, LONGEST_TRACKING_MIN, "min");
@@ -238,6 +187,7 @@ fn check_run(
     );
     RunPlan {
         line: checker.line_of(key),
+        kind,
         label: match (date, &start) {
             (Some(date), _) if shares_log => format!("{} {date}", table.log),
             (None, Some(start)) if shares_log => format!("{} from {start}", table.log),
@@ -261,10 +211,34 @@ fn check_run(
     }
 }
 
+/// The kind of a run: one that heats water, where it does not say.
+fn check_kind(checker: &mut Checker<'_>, key: &str, written: Option<&str>) -> RunKind {
+    let Some(word) = written else {
+        return RunKind::default();
+    };
+    RunKind::of_word(word).unwrap_or_else(|| {
+        let known = words(RunKind::ALL.map(RunKind::word));
+        checker.problem(
+            &format!("{key}.kind"),
+            format!("found \"{word}\", expected one of {known}"),
+            "\"water\" heats a load in the sun, \"cooling\" lets a hot load cool in the shade, \"dry\" is an empty vessel in the sun",
+        );
+        RunKind::default()
+    })
+}
+
 /// Whether each local date of the log is a run.
-fn check_split(checker: &mut Checker<'_>, key: &str, written: Option<&str>) -> bool {
+fn check_split(checker: &mut Checker<'_>, key: &str, kind: RunKind, written: Option<&str>) -> bool {
     match written {
         None => false,
+        Some(SPLIT_DAILY) if kind != RunKind::Water => {
+            checker.problem(
+                &format!("{key}.split"),
+                format!("a log of {} runs is not split", kind.word()),
+                "only heatings of water are found in a log of many days; write a [[run]] for each test, with date, or start and end with their dates",
+            );
+            false
+        }
         Some(SPLIT_DAILY) => true,
         Some(other) => {
             checker.problem(
@@ -338,12 +312,25 @@ fn run_load(
     checker: &mut Checker<'_>,
     key: &str,
     table: &RunTable,
+    kind: RunKind,
     campaign: &Load,
 ) -> (f64, Vec<f64>) {
+    if !kind.has_water() {
+        if table.water_kg.is_some() || table.vessel_water_kg.is_some() {
+            checker.problem(
+                &format!("{key}.water_kg"),
+                "a dry run has no water",
+                "delete the key; or, if the vessel held water, write kind = \"water\"",
+            );
+        }
+        return (0.0, Vec::new());
+    }
+    // Where it is stated nowhere, that has been said.
+    let stated_kg = campaign.water_kg.unwrap_or(f64::NAN);
     let each = table.vessel_water_kg.clone().unwrap_or_default();
     let water_kg = check_water(checker, key, table.water_kg, &each);
     match water_kg {
-        None => (campaign.water_kg, campaign.vessel_water_kg.clone()),
+        None => (stated_kg, campaign.vessel_water_kg.clone()),
         Some(water_kg) if each.is_empty() => (water_kg, campaign.vessel_water_kg.clone()),
         Some(water_kg) => (water_kg, each),
     }

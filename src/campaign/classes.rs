@@ -10,8 +10,25 @@ use crate::message;
 pub enum InstrumentKind {
     Irradiance,
     Temperature,
+    /// Of the dark vessel, far above boiling water.
+    VesselTemperature,
     Mass,
     Clock,
+}
+
+impl InstrumentKind {
+    /// Whether it is a thermometer.
+    pub fn is_thermometer(self) -> bool {
+        matches!(
+            self,
+            InstrumentKind::Temperature | InstrumentKind::VesselTemperature
+        )
+    }
+
+    /// Whether its table knows the classes of a kind.
+    pub fn knows(self, class: InstrumentKind) -> bool {
+        self == class || (self.is_thermometer() && class == InstrumentKind::Temperature)
+    }
 }
 
 /// How an error is spread about zero.
@@ -134,7 +151,7 @@ const fn class(
     source: &'static str,
 ) -> Class {
     let resolution_k = match kind {
-        InstrumentKind::Temperature => Some(LOGGED_K),
+        InstrumentKind::Temperature | InstrumentKind::VesselTemperature => Some(LOGGED_K),
         _ => None,
     };
     Class {
@@ -150,9 +167,9 @@ const fn class(
 
 /// Every class. The last of each kind is the most cautious, and taken where the campaign
 /// file names none.
-pub const CLASSES: [Class; 20] = {
+pub const CLASSES: [Class; 21] = {
     use Basis::{For95Percent, WithinKelvin, WithinPercent, WithinSeconds};
-    use InstrumentKind::{Clock, Irradiance, Mass, Temperature};
+    use InstrumentKind::{Clock, Irradiance, Mass, Temperature, VesselTemperature};
     [
         class(Irradiance, "pyranometer-a", For95Percent(3.0), WMO),
         class(Irradiance, "pyranometer-b", For95Percent(8.0), WMO),
@@ -207,6 +224,15 @@ pub const CLASSES: [Class; 20] = {
                 COMMON,
             )
         },
+        Class {
+            resolution_k: Some(5.0),
+            ..class(
+                VesselTemperature,
+                "oven-dial",
+                WithinKelvin(10.0, 0),
+                COMMON,
+            )
+        },
         class(Mass, "measuring-jug", WithinPercent(3.0), COMMON),
         class(Mass, "platform-scale", WithinPercent(0.5), COMMON),
         class(Mass, "kitchen-scale", WithinPercent(1.0), COMMON),
@@ -242,6 +268,7 @@ mod tests {
         let words = [
             InstrumentKind::Irradiance,
             InstrumentKind::Temperature,
+            InstrumentKind::VesselTemperature,
             InstrumentKind::Mass,
             InstrumentKind::Clock,
         ]
@@ -249,6 +276,7 @@ mod tests {
         let expected = [
             "pyranometer-c",
             "kitchen-thermometer",
+            "oven-dial",
             "kitchen-scale",
             "logger",
         ];

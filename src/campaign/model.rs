@@ -8,6 +8,8 @@ use jiff::tz::TimeZone;
 
 use super::aperture::Shape;
 use super::classes::Class;
+use super::kinds::{Procedures, RunKind};
+use super::materials::VesselHeat;
 use super::moment::Moment;
 use super::standard_uncertainty::Uncertainty;
 use super::wishes::ReportWishes;
@@ -30,6 +32,8 @@ pub struct Campaign {
     pub demonstration: bool,
     /// Test practice, by its number.
     pub procedure: String,
+    /// Those that are asked for.
+    pub procedures: Procedures,
     pub tester: Option<String>,
     pub client: Option<String>,
     pub report_number: Option<String>,
@@ -39,9 +43,12 @@ pub struct Campaign {
     pub target: Option<Target>,
     pub cooker: Cooker,
     pub site: Site,
-    /// Water in the vessels, kg, where a run does not say otherwise.
-    pub water_kg: f64,
+    /// Water in the vessels, kg, where a run does not say otherwise; `None` where no run needs
+    /// any and none is stated.
+    pub water_kg: Option<f64>,
     pub vessels: u32,
+    /// Heat that the vessels store; `None` where nothing is stated.
+    pub vessel_heat: Option<VesselHeat>,
     pub instruments: Instruments,
     pub calibrations: Vec<Calibration>,
     /// How logs are to be read, where a run does not say otherwise.
@@ -103,6 +110,8 @@ pub struct CookingWishes {
     pub ambient_c: Option<f64>,
     /// Temperature of water and food at the start, °C.
     pub start_c: Option<f64>,
+    /// Temperatures whose time a dry run tells, °C; empty: the usual ones.
+    pub reached_c: Vec<f64>,
 }
 
 /// The fuel that the cooker's heat stands in for, with the source of each assumption.
@@ -148,6 +157,8 @@ pub struct Cooker {
     pub mass_kg: Option<f64>,
     /// How far off its axis the sun may stand before light is lost, degrees.
     pub acceptance_half_angle_deg: Option<f64>,
+    /// Surface of the vessels that loses heat, m².
+    pub loss_area_m2: Option<f64>,
 }
 
 /// Aperture as measured.
@@ -277,6 +288,7 @@ pub struct Instruments {
     pub sensitivity: Sensitivity,
     pub irradiance: Instrument,
     pub water_temperature: Instrument,
+    pub vessel_temperature: Instrument,
     pub ambient_temperature: Instrument,
     pub water_mass: Instrument,
     pub wind_speed: Instrument,
@@ -321,6 +333,7 @@ pub struct Columns {
     pub time: Vec<String>,
     /// The sensors of each vessel.
     pub water_temperature: Vec<Vec<String>>,
+    pub vessel_temperature: Option<String>,
     pub ambient_temperature: Option<String>,
     pub irradiance: Option<String>,
     pub wind_speed: Option<String>,
@@ -332,6 +345,7 @@ pub struct Units {
     /// Of a time that is a number: elapsed, or since 1970.
     pub time: Option<Unit>,
     pub water_temperature: Option<Unit>,
+    pub vessel_temperature: Option<Unit>,
     pub ambient_temperature: Option<Unit>,
     pub irradiance: Option<Unit>,
     pub wind_speed: Option<Unit>,
@@ -425,11 +439,12 @@ pub struct OwnLimit {
     pub value: f64,
 }
 
-/// One heating of one load, from one log.
+/// One test of one load or of the dry vessel, from one log.
 #[derive(Debug, Clone)]
 pub struct RunPlan {
     /// Line of the run in the campaign file.
     pub line: Option<u64>,
+    pub kind: RunKind,
     /// The log's name as the campaign file gives it.
     pub log: String,
     /// What the run is called: its log, with the date where a log holds several runs.
@@ -441,6 +456,7 @@ pub struct RunPlan {
     pub is_split: bool,
     /// Other runs name the same log: of a run with a `date` only that date counts.
     pub shares_log: bool,
+    /// None of it, 0 kg, in a dry vessel.
     pub water_kg: f64,
     /// Water in each vessel, kg; empty where the vessels are not told apart.
     pub vessel_water_kg: Vec<f64>,

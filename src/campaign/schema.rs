@@ -54,6 +54,7 @@ pub struct CampaignFile {
     pub report: ReportTable,
     pub cooker: CookerTable,
     pub site: SiteTable,
+    #[serde(default)]
     pub load: LoadTable,
     #[serde(default)]
     pub instruments: InstrumentTables,
@@ -86,6 +87,7 @@ pub struct CampaignTable {
     #[serde(default)]
     pub demonstration: bool,
     pub procedure: Option<String>,
+    pub procedures: Option<Vec<String>>,
     pub tester: Option<String>,
     pub client: Option<String>,
     pub report_number: Option<String>,
@@ -125,6 +127,7 @@ pub struct CookerTable {
     pub currency: Option<String>,
     pub mass_kg: Option<f64>,
     pub acceptance_half_angle_deg: Option<f64>,
+    pub loss_area_m2: Option<f64>,
 }
 
 #[derive(Debug, Deserialize)]
@@ -152,12 +155,15 @@ pub struct SiteTable {
     pub time_zone: String,
 }
 
-#[derive(Debug, Deserialize)]
-#[serde(deny_unknown_fields)]
+#[derive(Debug, Default, Deserialize)]
+#[serde(deny_unknown_fields, default)]
 pub struct LoadTable {
     pub water_kg: Option<f64>,
     pub vessel_water_kg: Option<Vec<f64>>,
     pub vessels: Option<u32>,
+    pub vessel_heat_capacity_j_per_k: Option<f64>,
+    pub vessel_mass_kg: Option<f64>,
+    pub vessel_material: Option<String>,
 }
 
 #[derive(Debug, Default, Deserialize)]
@@ -165,6 +171,7 @@ pub struct LoadTable {
 pub struct InstrumentTables {
     pub irradiance: IrradianceTable,
     pub water_temperature: InstrumentTable,
+    pub vessel_temperature: InstrumentTable,
     pub ambient_temperature: InstrumentTable,
     pub water_mass: InstrumentTable,
     pub wind_speed: InstrumentTable,
@@ -204,6 +211,7 @@ pub struct InstrumentTable {
 pub struct ColumnTable {
     pub time: Option<OneOrMore<String>>,
     pub water_temperature: Option<OneOrMore<OneOrMore<String>>>,
+    pub vessel_temperature: Option<String>,
     pub ambient_temperature: Option<String>,
     pub irradiance: Option<String>,
     pub wind_speed: Option<String>,
@@ -234,6 +242,7 @@ impl<T> OneOrMore<T> {
 pub struct UnitTable {
     pub time: Option<String>,
     pub water_temperature: Option<String>,
+    pub vessel_temperature: Option<String>,
     pub ambient_temperature: Option<String>,
     pub irradiance: Option<String>,
     pub wind_speed: Option<String>,
@@ -276,6 +285,7 @@ pub struct CalibrationTable {
 #[serde(deny_unknown_fields)]
 pub struct RunTable {
     pub log: String,
+    pub kind: Option<String>,
     pub weather: Option<String>,
     pub weather_clock_offset_s: Option<f64>,
     pub split: Option<String>,
@@ -332,6 +342,7 @@ pub struct CookingTable {
     pub irradiance_w_m2: Option<f64>,
     pub ambient_c: Option<f64>,
     pub start_c: Option<f64>,
+    pub reached_c: Option<Vec<f64>>,
 }
 
 /// Fuel that the cooker stands in for.

@@ -138,9 +138,12 @@ fn assemble(
             SENSORS_APART_K,
         );
         notices.extend(merge_notices(name, quantity, &merged));
-        let is_sought = request.role.sought().contains(&quantity)
+        let is_sought = request.role.sought(request.kind).contains(&quantity)
             && map.sensors.iter().any(|s| s.quantity == quantity);
-        if quantity.is_needed() && is_sought && merged.mean.value.is_empty() && problems.is_empty()
+        if quantity.is_needed(request.kind)
+            && is_sought
+            && merged.mean.value.is_empty()
+            && problems.is_empty()
         {
             let what = format!("has no valid {}", quantity.name());
             let hint = "check the sensor and the column; a run cannot be rated without it";
@@ -151,6 +154,7 @@ fn assemble(
     let measured = |series: Series| (!series.value.is_empty()).then_some(series);
     let readings = Readings {
         water_c: of_quantity(Quantity::Water)?,
+        vessel_c: measured(of_quantity(Quantity::Vessel)?),
         ambient_c: measured(of_quantity(Quantity::Ambient)?),
         irradiance_w_m2: measured(of_quantity(Quantity::Irradiance)?),
         wind_m_s: measured(of_quantity(Quantity::Wind)?),

@@ -11,6 +11,7 @@ use super::quote::quoted;
 use super::request::Request;
 use super::search::{Found, Search};
 use super::sensor::{FoundBy, Sensor};
+use super::synonyms::{Meaning, names_water};
 use super::time_columns::TimeColumns;
 use crate::error::Problems;
 use crate::measure::Unit;
@@ -42,7 +43,7 @@ pub fn map_columns(
     request: &Request<'_>,
 ) -> Result<ColumnMap, Problems> {
     let mut search = Search::new(path, layout, request);
-    let sought = request.role.sought();
+    let sought = request.role.sought(request.kind);
     let named: Vec<Vec<Found>> = sought
         .iter()
         .map(|&quantity| search.find_named(quantity))
@@ -169,6 +170,11 @@ impl Search<'_> {
     /// unit.
     fn fitting_columns(&self, quantity: Quantity) -> Vec<usize> {
         let mut columns = self.columns_of(quantity.meaning());
+        if quantity == Quantity::Vessel && columns.is_empty() {
+            // What means the water of a full pot means an empty one itself.
+            columns = self.columns_of(Meaning::Water);
+            columns.retain(|&column| !names_water(&self.layout.header[column]));
+        }
         // A column in the unit of something else is no rival of one that fits.
         let fits = |column: &usize| self.names[*column].not_a_unit.is_none();
         if columns.iter().any(fits) {
@@ -252,7 +258,7 @@ impl Search<'_> {
     /// Columns that could be several things, each with the positions of the quantities
     /// sought that it could be and that have no column yet.
     fn open_columns(&self, found: &[Vec<Found>]) -> Vec<(usize, Vec<usize>)> {
-        let sought = self.request.role.sought();
+        let sought = self.request.role.sought(self.request.kind);
         let mut open: Vec<(usize, Vec<usize>)> = Vec::new();
         for column in 0..self.names.len() {
             let Recognised::OneOf(meanings) = &self.names[column].recognised else {
@@ -260,7 +266,12 @@ impl Search<'_> {
             };
             let could_be: Vec<usize> = (0..sought.len())
                 .filter(|&index| {
-                    meanings.contains(&sought[index].meaning()) && found[index].is_empty()
+                    let meaning = match sought[index] {
+                        // The thermometer that a full pot has in its water.
+                        Quantity::Vessel => Meaning::Water,
+                        other => other.meaning(),
+                    };
+                    meanings.contains(&meaning) && found[index].is_empty()
                 })
                 .collect();
             if !self.taken.contains(&column) && !could_be.is_empty() {
@@ -272,12 +283,16 @@ impl Search<'_> {
 
     /// Refuses open columns of which one would be guessed; whether there are any.
     fn refuse_guesses(&mut self, open: &[(usize, Vec<usize>)]) -> bool {
-        let role = self.request.role;
+        let (role, kind) = (self.request.role, self.request.kind);
         let mut refused = false;
         for (column, could_be) in open {
-            let guessed: Vec<Quantity> =
-                could_be.iter().map(|&index| role.sought()[index]).collect();
-            let is_needed = guessed.iter().any(|quantity| role.is_needed(*quantity));
+            let guessed: Vec<Quantity> = could_be
+                .iter()
+                .map(|&index| role.sought(kind)[index])
+                .collect();
+            let is_needed = guessed
+                .iter()
+                .any(|quantity| role.is_needed(*quantity, kind));
             let Recognised::OneOf(meanings) = &self.names[*column].recognised else {
                 continue;
             };
@@ -309,12 +324,15 @@ impl Search<'_> {
         refused
     }
 
-    /// Refuses a log without a column of a quantity that it must have.
+    /// Refuses a log without a column of a quantity that it must have. Of a dry run that holds
+    /// the water's temperature instead, the procedure tells.
     fn refuse_missing(&mut self, found: &[Vec<Found>]) {
-        let role = self.request.role;
-        for (quantity, columns) in role.sought().iter().zip(found) {
+        let (role, kind) = (self.request.role, self.request.kind);
+        for (quantity, columns) in role.sought(kind).iter().zip(found) {
             let is_lacking = columns.is_empty() && !self.is_named_here(*quantity);
-            if is_lacking && role.is_needed(*quantity) {
+            let is_other =
+                *quantity == Quantity::Vessel && !self.columns_of(Meaning::Water).is_empty();
+            if is_lacking && !is_other && role.is_needed(*quantity, kind) {
                 let name = quantity.name();
                 self.problem(
                     format!("has no column that is understood as {name}; there are: {}", quoted(&self.layout.header)),

@@ -8,13 +8,14 @@ use jiff::civil::Date;
 
 use super::account::Account;
 use super::notice::LogNotice;
-use super::quantity::{Quantity, Role};
+use super::quantity::Role;
 use super::quote::quoted;
 use super::read::{FileLog, read_file};
 use super::readings::Readings;
 use super::request::Request;
 use super::search::is_header_of;
 use crate::campaign::Campaign;
+use crate::campaign::kinds::RunKind;
 use crate::campaign::model::{Calibration, Instruments, LogRules, RunPlan, Site};
 use crate::campaign::moment::Moment;
 use crate::error::{Error, Problem, Problems, Result};
@@ -88,6 +89,7 @@ struct Shelved {
     role: Role,
     rules: LogRules,
     clock_offset_us: i64,
+    kind: RunKind,
     vessel_water_kg: Vec<f64>,
     /// Date and start of the run that was the first to name it.
     anchor: (Option<Date>, Option<Moment>),
@@ -106,6 +108,7 @@ impl Shelf<'_> {
             role,
             rules: &run.rules,
             clock_offset_us: 0,
+            kind: run.kind,
             vessel_water_kg: &run.vessel_water_kg,
             is_shared: run.shares_log,
         };
@@ -117,6 +120,7 @@ impl Shelf<'_> {
                 role: Role::Weather,
                 rules: &weather.rules,
                 clock_offset_us: weather.clock_offset_us,
+                kind: run.kind,
                 vessel_water_kg: &[],
                 is_shared: self.is_named_twice(&weather.path),
             };
@@ -146,6 +150,7 @@ impl Shelf<'_> {
                 && shelved.role == file.role
                 && shelved.rules == *file.rules
                 && shelved.clock_offset_us == file.clock_offset_us
+                && shelved.kind == file.kind
                 && shelved.vessel_water_kg == file.vessel_water_kg
         };
         if let Some(shelved) = self.read.iter().find(is_it) {
@@ -165,6 +170,7 @@ impl Shelf<'_> {
                 role: file.role,
                 rules: file.rules.clone(),
                 clock_offset_us: file.clock_offset_us,
+                kind: file.kind,
                 vessel_water_kg: file.vessel_water_kg.to_vec(),
                 anchor,
                 log: Rc::clone(&log),
@@ -186,6 +192,7 @@ impl Shelf<'_> {
     ) -> Result<FileLog> {
         let request = Request {
             role: file.role,
+            kind: file.kind,
             rules: file.rules,
             zone: &self.site.time_zone,
             date,
@@ -231,6 +238,7 @@ struct File<'f> {
     role: Role,
     rules: &'f LogRules,
     clock_offset_us: i64,
+    kind: RunKind,
     vessel_water_kg: &'f [f64],
     is_shared: bool,
 }
@@ -262,8 +270,10 @@ fn own_days(run: &RunPlan, site: &Site) -> Option<(Date, Date)> {
 fn alone(file: Rc<FileLog>, run: &RunPlan, site: &Site) -> Log {
     let name = &file.account.log;
     let not_read = &file.account.not_read;
-    let lacking = Quantity::ALL
-        .into_iter()
+    let lacking = Role::Whole
+        .sought(run.kind)
+        .iter()
+        .copied()
         .filter(|quantity| !file.quantities.contains(quantity) && !not_read.is_empty());
     let not_found = lacking.map(|quantity| LogNotice::ColumnNotFound {
         log: name.clone(),
@@ -309,6 +319,7 @@ fn together(cooker: &FileLog, weather: &FileLog, run: &RunPlan, site: &Site) -> 
     let readings = Readings {
         time_us: own.time_us,
         water_c: own.water_c,
+        vessel_c: own.vessel_c,
         ambient_c: own.ambient_c.or(around.ambient_c),
         irradiance_w_m2: own.irradiance_w_m2.or(around.irradiance_w_m2),
         wind_m_s: own.wind_m_s.or(around.wind_m_s),
@@ -333,7 +344,7 @@ fn quantity_notices(
     run: &RunPlan,
 ) -> Vec<LogNotice> {
     let mut notices = Vec::new();
-    for &quantity in Role::Weather.sought() {
+    for &quantity in Role::Weather.sought(run.kind) {
         let has = |log: &FileLog| log.quantities.contains(&quantity);
         if own.measures(quantity) && has(weather) {
             notices.push(LogNotice::QuantityInBoth {

@@ -2,6 +2,7 @@
 
 use super::readings::Readings;
 use super::synonyms::Meaning;
+use crate::campaign::kinds::RunKind;
 use crate::campaign::model::{Columns, Units};
 use crate::language::Message;
 use crate::measure::Unit;
@@ -10,6 +11,8 @@ use crate::measure::Unit;
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Quantity {
     Water,
+    /// The dark vessel, or the absorber plate, of a dry run.
+    Vessel,
     Ambient,
     Irradiance,
     Wind,
@@ -17,8 +20,9 @@ pub enum Quantity {
 
 impl Quantity {
     /// Every quantity, in the order of the canonical header.
-    pub const ALL: [Quantity; 4] = [
+    pub const ALL: [Quantity; 5] = [
         Quantity::Water,
+        Quantity::Vessel,
         Quantity::Ambient,
         Quantity::Irradiance,
         Quantity::Wind,
@@ -28,6 +32,7 @@ impl Quantity {
     pub fn header(self) -> &'static str {
         match self {
             Quantity::Water => "water_c",
+            Quantity::Vessel => "vessel_c",
             Quantity::Ambient => "ambient_c",
             Quantity::Irradiance => "irradiance_w_m2",
             Quantity::Wind => "wind_m_s",
@@ -38,6 +43,7 @@ impl Quantity {
     pub fn key(self) -> &'static str {
         match self {
             Quantity::Water => "water_temperature",
+            Quantity::Vessel => "vessel_temperature",
             Quantity::Ambient => "ambient_temperature",
             Quantity::Irradiance => "irradiance",
             Quantity::Wind => "wind_speed",
@@ -48,6 +54,7 @@ impl Quantity {
     pub fn meaning(self) -> Meaning {
         match self {
             Quantity::Water => Meaning::Water,
+            Quantity::Vessel => Meaning::Vessel,
             Quantity::Ambient => Meaning::Ambient,
             Quantity::Irradiance => Meaning::Irradiance,
             Quantity::Wind => Meaning::Wind,
@@ -69,9 +76,17 @@ impl Quantity {
         Unit::base(self.meaning().kinds()[0])
     }
 
-    /// Without it nothing can be rated.
-    pub fn is_needed(self) -> bool {
-        matches!(self, Quantity::Water | Quantity::Ambient)
+    /// Whether it is the temperature that a run of a kind is about.
+    pub fn is_tested_in(self, kind: RunKind) -> bool {
+        match kind {
+            RunKind::Water | RunKind::Cooling => self == Quantity::Water,
+            RunKind::Dry => self == Quantity::Vessel,
+        }
+    }
+
+    /// Without it nothing comes of a run of a kind.
+    pub fn is_needed(self, kind: RunKind) -> bool {
+        self == Quantity::Ambient || self.is_tested_in(kind)
     }
 
     /// The vessel and header of each column that `[columns]` names for it.
@@ -85,6 +100,7 @@ impl Quantity {
                     })
                     .collect();
             }
+            Quantity::Vessel => &columns.vessel_temperature,
             Quantity::Ambient => &columns.ambient_temperature,
             Quantity::Irradiance => &columns.irradiance,
             Quantity::Wind => &columns.wind_speed,
@@ -96,6 +112,7 @@ impl Quantity {
     pub fn declared_unit(self, units: &Units) -> Option<Unit> {
         match self {
             Quantity::Water => units.water_temperature,
+            Quantity::Vessel => units.vessel_temperature,
             Quantity::Ambient => units.ambient_temperature,
             Quantity::Irradiance => units.irradiance,
             Quantity::Wind => units.wind_speed,
@@ -115,19 +132,21 @@ pub enum Role {
 }
 
 impl Role {
-    /// The quantities that it is searched for.
-    pub fn sought(self) -> &'static [Quantity] {
-        match self {
-            Role::Weather => &Quantity::ALL[1..],
-            _ => &Quantity::ALL,
+    /// The quantities that it is searched for, of a run of a kind.
+    pub fn sought(self, kind: RunKind) -> &'static [Quantity] {
+        use Quantity::{Ambient, Irradiance, Vessel, Water, Wind};
+        match (self, kind) {
+            (Role::Weather, _) => &[Ambient, Irradiance, Wind],
+            (_, RunKind::Dry) => &[Vessel, Ambient, Irradiance, Wind],
+            _ => &[Water, Ambient, Irradiance, Wind],
         }
     }
 
-    /// Whether a run cannot do without finding a quantity in this log.
-    pub fn is_needed(self, quantity: Quantity) -> bool {
+    /// Whether a run of a kind cannot do without finding a quantity in this log.
+    pub fn is_needed(self, quantity: Quantity, kind: RunKind) -> bool {
         match self {
-            Role::Whole => quantity.is_needed(),
-            Role::Cooker => quantity == Quantity::Water,
+            Role::Whole => quantity.is_needed(kind),
+            Role::Cooker => quantity.is_tested_in(kind),
             Role::Weather => false,
         }
     }
@@ -138,6 +157,7 @@ impl Readings {
     pub fn measures(&self, quantity: Quantity) -> bool {
         match quantity {
             Quantity::Water => !self.water_c.value.is_empty(),
+            Quantity::Vessel => self.vessel_c.is_some(),
             Quantity::Ambient => self.ambient_c.is_some(),
             Quantity::Irradiance => self.irradiance_w_m2.is_some(),
             Quantity::Wind => self.wind_m_s.is_some(),

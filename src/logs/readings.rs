@@ -127,6 +127,8 @@ pub struct Readings {
     pub time_us: Arc<Vec<i64>>,
     /// Water temperature, °C: the mean of the valid sensors.
     pub water_c: Series,
+    /// Temperature of the dark vessel, of a dry run, °C.
+    pub vessel_c: Option<Series>,
     /// Ambient temperature, °C.
     pub ambient_c: Option<Series>,
     /// Irradiance in the sensor's plane, W/m².
@@ -157,6 +159,7 @@ impl Readings {
         };
         Readings {
             water_c: part(&self.water_c),
+            vessel_c: optional(&self.vessel_c),
             ambient_c: optional(&self.ambient_c),
             irradiance_w_m2: optional(&self.irradiance_w_m2),
             wind_m_s: optional(&self.wind_m_s),

@@ -4,6 +4,7 @@ use jiff::civil::Date;
 use jiff::tz::TimeZone;
 
 use super::quantity::Role;
+use crate::campaign::kinds::RunKind;
 use crate::campaign::model::{Calibration, LogRules, Plane, Sensitivity};
 use crate::campaign::moment::Moment;
 
@@ -11,6 +12,8 @@ use crate::campaign::moment::Moment;
 #[derive(Debug, Clone)]
 pub struct Request<'c> {
     pub role: Role,
+    /// Of the run.
+    pub kind: RunKind,
     pub rules: &'c LogRules,
     /// The site's zone.
     pub zone: &'c TimeZone,
@@ -33,6 +36,7 @@ impl<'c> Request<'c> {
     pub fn new(rules: &'c LogRules, zone: &'c TimeZone) -> Self {
         Request {
             role: Role::Whole,
+            kind: RunKind::default(),
             rules,
             zone,
             date: None,

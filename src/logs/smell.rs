@@ -7,7 +7,7 @@ use super::quantity::Quantity;
 use super::readings::Series;
 use super::sensor::{Sensor, UnitFrom};
 use crate::believable::{
-    AIR_C, FAHRENHEIT_HIGHS, KILOWATT_HIGHS, LEAST_SUN_W_M2, LOGGED_IRRADIANCE_W_M2,
+    AIR_C, DRY_VESSEL_C, FAHRENHEIT_HIGHS, KILOWATT_HIGHS, LEAST_SUN_W_M2, LOGGED_IRRADIANCE_W_M2,
     LOGGED_WATER_C, LOGGED_WIND_M_S, LOWEST_KELVIN, Range,
 };
 use crate::error::Problem;
@@ -22,6 +22,7 @@ const MOST_SLIPS: usize = 2;
 fn believable(quantity: Quantity) -> Range {
     match quantity {
         Quantity::Water => LOGGED_WATER_C,
+        Quantity::Vessel => DRY_VESSEL_C,
         Quantity::Ambient => AIR_C,
         Quantity::Irradiance => LOGGED_IRRADIANCE_W_M2,
         Quantity::Wind => LOGGED_WIND_M_S,
@@ -76,7 +77,10 @@ pub fn take_out_faults(
     }
     let is_slip = wrong <= MOST_SLIPS && wrong < total;
     if !is_slip && wrong as f64 > WRONG_UNIT_SHARE * total as f64 {
-        let is_temperature = matches!(quantity, Quantity::Water | Quantity::Ambient);
+        let is_temperature = matches!(
+            quantity,
+            Quantity::Water | Quantity::Vessel | Quantity::Ambient
+        );
         let hint = if is_temperature && lowest > LOWEST_KELVIN {
             looks_like(sensor, "K")
         } else if is_temperature && FAHRENHEIT_HIGHS.contains(&highest) && highest > *range.end() {

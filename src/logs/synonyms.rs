@@ -7,6 +7,7 @@ use std::sync::LazyLock;
 
 use serde::Deserialize;
 
+use super::fold::fold;
 use crate::language::Message;
 use crate::measure::Kind;
 use crate::message;
@@ -22,6 +23,7 @@ pub enum Meaning {
     Clock,
     Elapsed,
     Water,
+    Vessel,
     Ambient,
     Irradiance,
     Wind,
@@ -31,7 +33,7 @@ impl Meaning {
     /// The kinds of unit in which it is logged.
     pub fn kinds(self) -> &'static [Kind] {
         match self {
-            Meaning::Water | Meaning::Ambient => &[Kind::Temperature],
+            Meaning::Water | Meaning::Vessel | Meaning::Ambient => &[Kind::Temperature],
             Meaning::Irradiance => &[Kind::Irradiance, Kind::Voltage, Kind::Current],
             Meaning::Wind => &[Kind::Speed],
             _ => &[Kind::Time],
@@ -46,6 +48,7 @@ impl Meaning {
             Meaning::Clock => message!("quantity-clock"),
             Meaning::Elapsed => message!("quantity-elapsed"),
             Meaning::Water => message!("quantity-water"),
+            Meaning::Vessel => message!("quantity-vessel"),
             Meaning::Ambient => message!("quantity-ambient"),
             Meaning::Irradiance => message!("quantity-irradiance"),
             Meaning::Wind => message!("quantity-wind"),
@@ -64,6 +67,7 @@ struct SynonymFile {
     clock: ByLanguage,
     elapsed: ByLanguage,
     water: ByLanguage,
+    vessel: ByLanguage,
     ambient: ByLanguage,
     irradiance: ByLanguage,
     wind: ByLanguage,
@@ -89,13 +93,14 @@ impl SynonymFile {
         toml::from_str(include_str!("synonyms.toml")).expect("synonyms.toml is checked by a test")
     }
 
-    fn meanings(&self) -> [(Meaning, &ByLanguage); 8] {
+    fn meanings(&self) -> [(Meaning, &ByLanguage); 9] {
         [
             (Meaning::Time, &self.time),
             (Meaning::Date, &self.date),
             (Meaning::Clock, &self.clock),
             (Meaning::Elapsed, &self.elapsed),
             (Meaning::Water, &self.water),
+            (Meaning::Vessel, &self.vessel),
             (Meaning::Ambient, &self.ambient),
             (Meaning::Irradiance, &self.irradiance),
             (Meaning::Wind, &self.wind),
@@ -112,6 +117,15 @@ pub struct Table {
     pub ambiguous: HashMap<String, Vec<Meaning>>,
     /// What is understood and not needed.
     pub other: HashSet<String>,
+}
+
+/// Words for water itself, whatever holds it.
+const WATER: &[&str] = &["water", "h2o", "agua", "eau", "wasser", "maji"];
+
+/// Whether a header speaks of water, not of the pot that may hold it.
+pub fn names_water(header: &str) -> bool {
+    let folded = fold(header);
+    WATER.iter().any(|word| folded.contains(word)) || ["tw", "t w"].contains(&folded.as_str())
 }
 
 /// The names of `synonyms.toml`.
@@ -136,7 +150,6 @@ pub static TABLE: LazyLock<Table> = LazyLock::new(|| {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::logs::fold::fold;
     use crate::logs::names::{Recognised, read_header};
 
     #[test]

@@ -65,6 +65,10 @@ fn notices(tested: &Tested, s580: &S580, danger: Option<&DangerZone>) -> Vec<Not
         notices.extend(run.reading_notices.iter().cloned().map(Notice::Run));
         notices.extend(screening.idle.iter().cloned().map(Notice::S580));
     }
+    for run in tested.cooling_runs.iter().chain(&tested.dry_runs) {
+        let told = run.notices.iter().chain(&run.reading_notices);
+        notices.extend(told.cloned().map(Notice::Run));
+    }
     notices.extend(s580.notices.iter().cloned().map(Notice::S580));
     notices.extend(danger.cloned().map(Notice::DangerZone));
     // Wet or dry, it is told last.

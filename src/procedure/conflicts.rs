@@ -47,19 +47,28 @@ fn overlap(file: &Path, runs: &[Run]) -> Option<Problem> {
 fn copy(file: &Path, runs: &[Run]) -> Option<Problem> {
     runs.iter().enumerate().find_map(|(index, run)| {
         let is_same = |other: &&Run| {
-            let (one, two) = (&run.readings.water_c.value, &other.readings.water_c.value);
+            let (one, two) = (tested_c(run), tested_c(other));
             let sheets = [run, other].map(|run| &run.plan.rules.format.sheet);
             let is_one_file = other.plan.path == run.plan.path && sheets[0] != sheets[1];
-            is_one_file && one.len() > COMMON_READINGS && one == two
+            let is_one_kind = run.plan.kind.has_water() == other.plan.kind.has_water();
+            is_one_file && is_one_kind && one.len() > COMMON_READINGS && one == two
         };
         let other = runs[..index].iter().find(is_same)?;
-        let mut steps = run.readings.water_c.value.windows(2);
+        let mut steps = tested_c(run).windows(2);
         let is_flat = steps.all(|pair| pair[0] == pair[1]);
         let what = format!(
-            "has the same water temperatures as \"{}\", reading by reading",
+            "has the same temperatures as \"{}\", reading by reading",
             other.plan.label
         );
         let hint = "a log is a run once: take one of the two out, or name its sheet or its date";
         (!is_flat).then(|| run_problem(file, &run.plan, &what, hint))
     })
+}
+
+/// The temperatures that a run is about, °C: of the water, or of the dry vessel.
+fn tested_c(run: &Run) -> &[f64] {
+    match &run.readings.vessel_c {
+        Some(vessel) if !run.plan.kind.has_water() => &vessel.value,
+        _ => &run.readings.water_c.value,
+    }
 }

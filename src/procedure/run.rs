@@ -10,6 +10,7 @@ use super::spans::TimeSpan;
 use super::split::Piece;
 use crate::believable::ABOVE_BOILING_K;
 use crate::campaign::Campaign;
+use crate::campaign::kinds::RunKind;
 use crate::campaign::model::{IrradianceEstimate, RunPlan, Span};
 use crate::campaign::moment::Moment;
 use crate::error::Problem;
@@ -19,13 +20,13 @@ use crate::units::{seconds_between, zoned};
 /// Seconds in a day.
 const SECONDS_PER_DAY: f64 = 86_400.0;
 
-/// One heating of one load on one day.
+/// One heating or cooling of one load, or one test of the dry vessel, on one day.
 #[derive(Debug, Clone)]
 pub struct Run {
     pub plan: RunPlan,
     /// Local date of the first reading that counts.
     pub date: Date,
-    /// Water over intercept area, kg/m².
+    /// Water over intercept area, kg/m²; none in a dry vessel.
     pub load_kg_m2: f64,
     /// Those that count, with the irradiance that is estimated in place of a sensor's.
     pub readings: Readings,
@@ -73,7 +74,12 @@ pub fn prepare_run(
         cloudless,
         left_out,
     } = trim(campaign, piece)?;
-    let readings = estimate_irradiance(campaign, &plan, readings, cloudless.as_deref())?;
+    let readings = if plan.kind == RunKind::Cooling {
+        // In the shade there is no sun to estimate.
+        readings
+    } else {
+        estimate_irradiance(campaign, &plan, readings, cloudless.as_deref())?
+    };
     let mut notices = from_log.notices;
     notices.extend(about_trimming(&plan, date, left_out));
     Ok(Run {
@@ -116,9 +122,15 @@ fn trim(campaign: &Campaign, piece: Piece) -> Result<Trimmed, Problem> {
     let end_us = plan.end.as_ref().map(resolve).transpose()?;
     let before = readings.time_us.len();
     readings.keep(start_us.unwrap_or(i64::MIN), end_us.unwrap_or(i64::MAX));
-    if readings.time_us.is_empty() || readings.water_c.value.is_empty() {
+    let is_empty = plan.kind.has_water() && readings.water_c.value.is_empty();
+    if readings.time_us.is_empty() || is_empty {
+        let what = if plan.kind.has_water() {
+            "no reading with a water temperature lies between its start and end"
+        } else {
+            "no reading lies between its start and end"
+        };
         return Err(problem(
-            "no reading with a water temperature lies between its start and end",
+            what,
             "correct start and end; without a date they are clock times on the run's date, else on that of the first reading",
         ));
     }

@@ -204,6 +204,7 @@ mod tests {
             weather: None,
             is_split: true,
             shares_log: false,
+            kind: crate::campaign::kinds::RunKind::Water,
             water_kg: 7.0,
             vessel_water_kg: Vec::new(),
             tracking_interval_min: None,

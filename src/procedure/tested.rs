@@ -9,6 +9,7 @@ use super::split::{Piece, split};
 use crate::bounds::RUNS;
 use crate::campaign::Campaign;
 use crate::campaign::find::CAMPAIGN_FILE;
+use crate::campaign::kinds::RunKind;
 use crate::campaign::model::{IrradianceEstimate, Plane, RunPlan};
 use crate::error::{Error, Problem, Problems, Result};
 use crate::hash::sha256_hex;
@@ -24,8 +25,12 @@ pub struct Tested {
     pub logs: Vec<(String, String)>,
     /// How every log was read.
     pub accounts: Vec<Account>,
-    /// In the order of the campaign file.
+    /// Those that heat water, in the order of the campaign file.
     pub runs: Vec<Run>,
+    /// Those in which a hot load cools.
+    pub cooling_runs: Vec<Run>,
+    /// Those of the dry vessel.
+    pub dry_runs: Vec<Run>,
     /// Local boiling point of water, °C.
     pub boiling_point_c: f64,
 }
@@ -75,11 +80,19 @@ pub fn gather(campaign: Campaign, logs: Vec<Log>) -> Result<Tested> {
     if !problems.is_empty() {
         return Err(Error::Campaign(problems));
     }
+    let (runs, others): (Vec<Run>, Vec<Run>) = runs
+        .into_iter()
+        .partition(|run| run.plan.kind == RunKind::Water);
+    let (cooling_runs, dry_runs) = others
+        .into_iter()
+        .partition(|run| run.plan.kind == RunKind::Cooling);
     Ok(Tested {
         campaign,
         logs: inputs,
         accounts,
         runs,
+        cooling_runs,
+        dry_runs,
         boiling_point_c,
     })
 }
@@ -157,6 +170,14 @@ impl Tested {
     pub fn has_irradiance(&self) -> bool {
         let mut runs = self.runs.iter();
         runs.any(|run| run.readings.irradiance_w_m2.is_some())
+    }
+
+    /// Every run, of whatever kind: those of water first, each kind in the order of the file.
+    pub fn all_runs(&self) -> impl Iterator<Item = &Run> {
+        self.runs
+            .iter()
+            .chain(&self.cooling_runs)
+            .chain(&self.dry_runs)
     }
 
     /// Every file the report rests on, with its SHA-256: campaign file, logs, and the

@@ -557,6 +557,7 @@ class-thermocouple-j-2 = thermocouple type J, class 2
 class-pt100-a = Pt100, class A
 class-pt100-b = Pt100, class B
 class-kitchen-thermometer = kitchen thermometer
+class-oven-dial = oven dial thermometer
 class-measuring-jug = measuring jug
 class-platform-scale = platform scale
 class-kitchen-scale = kitchen scale
@@ -1090,6 +1091,7 @@ quantity-date = date
 quantity-clock = clock time
 quantity-elapsed = elapsed time
 quantity-water = water temperature
+quantity-vessel = vessel temperature
 quantity-ambient = ambient temperature
 quantity-irradiance = irradiance
 quantity-wind = wind speed
@@ -1610,3 +1612,18 @@ plan-models = Clear sky after Ineichen and Perez 2002 for { $elevation } m, Link
 plan-models-stated = Clear sky after Ineichen and Perez 2002 for { $elevation } m, Linke turbidity { $turbidity } (as stated); haze and dust give less. Sun after NREL/TP-560-34302; a level horizon.
 page-sheet-caution = Caution.
 caution-field-sheet = Never look into the focus or at the sun. Hot metal and steam burn: gloves, lid away from you. Keep away children and all that burns; stay with the cooker; turn it from the sun before you reach in; tie it down against wind. Shade and water for yourself. Throw the test water away. Local codes and licensed practice come first.
+
+## Kinds of run, and what vessels store
+
+run-kind-water = heating water
+run-kind-cooling = cooling, shaded
+run-kind-dry = dry vessel
+vessel-heat-stated = stated in the campaign file
+vessel-heat-weighed = { $mass } kg of { $material } at { $heat } J/(kg K) (EN 12524:2000, table 1, from memory)
+material-aluminium = aluminium
+material-cast-iron = cast iron
+material-steel = steel
+material-stainless-steel = stainless steel
+material-copper = copper
+material-glass = glass
+material-ceramic = ceramic

@@ -144,9 +144,10 @@ fn load(plan: &Plan) -> Phrase {
         .with("load", kilograms(fixed(plan.load_kg, 2)))
         .with("each", kilograms(short(plan.limits.load().value)))
         .with("area", fixed(plan.campaign.cooker.intercept_area_m2, 3));
-    let stated_kg = plan.campaign.water_kg;
-    let stated = ((stated_kg - plan.load_kg).abs() > 0.005 * plan.load_kg)
-        .then(|| message!("plan-load-stated", stated = kilograms(short(stated_kg))));
+    let differs = |stated_kg: &f64| (stated_kg - plan.load_kg).abs() > 0.005 * plan.load_kg;
+    let stated = plan.campaign.water_kg.filter(differs);
+    let stated =
+        stated.map(|stated_kg| message!("plan-load-stated", stated = kilograms(short(stated_kg))));
     clauses([load].into_iter().chain(stated))
 }
 
