@@ -1901,3 +1901,11 @@ efficiency-no-loss = the loss may be none, so there is no quality factor
 efficiency-no-loss-remedy = test over a wider range of water temperatures, and on more days
 efficiency-one-day = all of it is of one day, so the ranges are no 95 % ranges
 efficiency-one-day-remedy = test on other days
+
+## Where no water heats
+
+# { $what }: what a figure must not be compared with.
+headline-not-with = Not to be compared with: { $what }.
+tested-method-none = none of the practice: no run heats water
+tested-environment-dry = Environment of the plateaus
+tested-no-plateau = no plateau

@@ -1874,3 +1874,7 @@ efficiency-no-loss = STILL TO TRANSLATE
 efficiency-no-loss-remedy = STILL TO TRANSLATE
 efficiency-one-day = STILL TO TRANSLATE
 efficiency-one-day-remedy = STILL TO TRANSLATE
+headline-not-with = STILL TO TRANSLATE
+tested-method-none = STILL TO TRANSLATE
+tested-environment-dry = STILL TO TRANSLATE
+tested-no-plateau = STILL TO TRANSLATE

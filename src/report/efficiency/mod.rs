@@ -1,5 +1,6 @@
 //! What energy and exergy add to a report: [`words`], [`peak`], their figure, and [`data`].
 
+pub mod columns;
 pub mod data;
 pub mod peak;
 pub mod words;

@@ -70,7 +70,7 @@ fn number(stated: &Stated, words: &Words) -> Option<Number> {
         value: words.say(fixed(figure.value * scale, decimals)),
         spread: format!("± {}", words.say(fixed(half_width, decimals))),
         unit: words.say(unit),
-        explanation: vec![words.say(stated.key.not_with())],
+        explanation: vec![words.say(message!("headline-not-with", what = stated.key.not_with()))],
     })
 }
 

@@ -11,6 +11,7 @@ use crate::language::{
 };
 use crate::message;
 use crate::procedure::Assessment;
+use crate::procedure::dry_vessel::plateau::Plateau;
 use crate::procedure::limit::with_unit;
 use crate::procedure::spans::Summary;
 use crate::report::Edition;
@@ -142,7 +143,7 @@ fn groups(assessment: &Assessment, edition: &Edition) -> Vec<Group> {
     vec![
         group(message!("tested-cooker"), cooker_rows(assessment)),
         group(message!("tested-load"), load_rows(assessment)),
-        group(message!("tested-environment"), environment_rows(assessment)),
+        environment(assessment, words),
         group(
             message!("tested-site"),
             site_rows(
@@ -154,6 +155,53 @@ fn groups(assessment: &Assessment, edition: &Edition) -> Vec<Group> {
         group(
             message!("tested-parties"),
             party_rows(&assessment.tested.campaign),
+        ),
+    ]
+}
+
+/// Air, sun and wind of what counts: the used intervals, or the plateaus where no water heats.
+fn environment(assessment: &Assessment, words: &Words) -> Group {
+    let (name, rows) = if assessment.tested.heats_no_water() {
+        (message!("tested-environment-dry"), plateau_rows(assessment))
+    } else {
+        (message!("tested-environment"), environment_rows(assessment))
+    };
+    let rows = rows.into_iter();
+    Group {
+        name: words.say(name),
+        rows: rows
+            .map(|(label, text)| Row::said(words, label, text))
+            .collect(),
+    }
+}
+
+/// Air and sun of the plateaus.
+fn plateau_rows(assessment: &Assessment) -> Vec<(Message, Phrase)> {
+    let plateaus: Vec<&Plateau> = assessment
+        .dry_runs
+        .plateaus()
+        .map(|(_, plateau)| plateau)
+        .collect();
+    if plateaus.is_empty() {
+        let none = message!("tested-no-plateau");
+        return vec![(message!("environment-ambient"), none.into())];
+    }
+    let ends = |of: fn(&Plateau) -> f64| {
+        let values = plateaus.iter().map(|plateau| of(plateau));
+        values.fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), value| {
+            (low.min(value), high.max(value))
+        })
+    };
+    let (coolest, warmest) = ends(|plateau| plateau.ambient_c);
+    let (weakest, strongest) = ends(|plateau| plateau.irradiance_w_m2);
+    vec![
+        (
+            message!("environment-ambient"),
+            celsius(range(coolest, warmest, 1)),
+        ),
+        (
+            message!("environment-irradiance"),
+            with_unit(range(weakest, strongest, 0), "W/m²"),
         ),
     ]
 }
@@ -299,7 +347,11 @@ fn test_rows(assessment: &Assessment, edition: &Edition) -> Vec<(Message, Phrase
     let campaign = &assessment.tested.campaign;
     let zone = campaign.site.time_zone.clone();
     let issued = edition.issued.to_zoned_datetime(zone).date();
-    let method = message!("tested-method-text", procedure = &campaign.procedure);
+    let method = if assessment.tested.heats_no_water() {
+        message!("tested-method-none")
+    } else {
+        message!("tested-method-text", procedure = &campaign.procedure)
+    };
     let dates = message!(
         "tested-dates-text",
         dates = test_dates(assessment),

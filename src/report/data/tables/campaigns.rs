@@ -3,6 +3,10 @@
 
 use super::columns::{Cell, Column, Heading, Kind, OfCampaign, Table, column};
 use crate::procedure::Assessment;
+use crate::report::box_cooker::columns::OF_BOX;
+use crate::report::dish::columns::OF_DISH;
+use crate::report::dry_vessel::columns::DRY;
+use crate::report::efficiency::columns::OF_EFFICIENCY;
 use crate::report::heat_balance::data::balance_columns::BALANCED;
 use crate::report::number::report_number;
 use crate::report::s580::data::rating_columns::RATED;
@@ -78,8 +82,7 @@ const TESTED: &[Column<OfCampaign>] = &[
         |one| {
             let firsts = one
                 .tested
-                .runs
-                .iter()
+                .all_runs()
                 .flat_map(|run| run.readings.time_us.first());
             instant(one, firsts.min().copied())
         },
@@ -89,8 +92,7 @@ const TESTED: &[Column<OfCampaign>] = &[
         |one| {
             let lasts = one
                 .tested
-                .runs
-                .iter()
+                .all_runs()
                 .flat_map(|run| run.readings.time_us.last());
             instant(one, lasts.max().copied())
         },
@@ -99,9 +101,22 @@ const TESTED: &[Column<OfCampaign>] = &[
 
 /// What the rating rests on, and whether it conforms.
 const RESTS_ON: &[Column<OfCampaign>] = &[
-    column(Heading::new("runs", Kind::Count, "Number of runs"), |one| {
-        one.tested.runs.len().into()
-    }),
+    column(
+        Heading::new("runs", Kind::Count, "Number of runs that heat water"),
+        |one| one.tested.runs.len().into(),
+    ),
+    column(
+        Heading::new(
+            "cooling_runs",
+            Kind::Count,
+            "Number of runs in which a load cools",
+        ),
+        |one| one.tested.cooling_runs.len().into(),
+    ),
+    column(
+        Heading::new("dry_runs", Kind::Count, "Number of runs of the dry vessel"),
+        |one| one.tested.dry_runs.len().into(),
+    ),
     column(
         Heading::new(
             "days",
@@ -196,7 +211,13 @@ fn instant(one: &Assessment, time_us: Option<i64>) -> Cell {
 }
 
 fn columns() -> impl Iterator<Item = &'static Column<OfCampaign>> {
-    let results = RATED.iter().chain(BALANCED);
+    let results = RATED
+        .iter()
+        .chain(BALANCED)
+        .chain(DRY)
+        .chain(OF_BOX)
+        .chain(OF_DISH)
+        .chain(OF_EFFICIENCY);
     TESTED.iter().chain(results).chain(RESTS_ON)
 }
 
