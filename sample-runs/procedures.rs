@@ -144,7 +144,7 @@ const DISH: Cooker = Cooker {
 fn dish_heating() -> Campaign {
     let water = Day {
         from: at(11, 0),
-        to: at(12, 56),
+        to: at(13, 6),
         water_kg: DISH_COOLING.water_kg,
         ..clear_day()
     };
@@ -158,6 +158,7 @@ fn dish_heating() -> Campaign {
                 date: date(2026, 10, 20),
                 water_start_c: 25.8,
                 ambient_c: [25.0, 30.0],
+                haze: 0.89,
                 ..water.clone()
             },
             Day {
@@ -165,7 +166,7 @@ fn dish_heating() -> Campaign {
                 water_kg: 5.48,
                 water_start_c: 24.9,
                 ambient_c: [24.0, 29.5],
-                haze: 0.92,
+                haze: 0.87,
                 ..water.clone()
             },
             Day {
@@ -173,6 +174,7 @@ fn dish_heating() -> Campaign {
                 water_kg: 5.51,
                 water_start_c: 26.4,
                 ambient_c: [26.0, 31.0],
+                haze: 0.88,
                 wind_m_s: 0.6,
                 ..water
             },
