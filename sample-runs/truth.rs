@@ -3,6 +3,8 @@
 //!
 //! Tests hold the procedures against these figures, and `generate.rs` prints them.
 
+use std::f64::consts::FRAC_PI_4;
+
 /// Specific heat of water, J/(kg K).
 pub const WATER_J_KG_K: f64 = 4186.0;
 
@@ -114,7 +116,7 @@ pub const BOX_FIGURES: FlatBox = FlatBox {
 /// The dish of `dish-cooling`.
 pub const DISH_COOLING: Dish = Dish {
     // A circle of 1.00 m.
-    aperture_m2: 0.785_398,
+    aperture_m2: FRAC_PI_4,
     loss_area_m2: 0.19,
     optical_factor: 0.42,
     loss_factor_w_m2_k: 15.0,

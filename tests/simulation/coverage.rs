@@ -44,6 +44,7 @@ fn instruments(scenario: &Scenario) -> Instruments {
         sensitivity: Sensitivity::default(),
         irradiance: stated(Uncertainty::Relative(scenario.irradiance)),
         water_temperature: stated(Uncertainty::Kelvin(scenario.thermometer_k)),
+        vessel_temperature: Instrument::default(),
         ambient_temperature: stated(Uncertainty::Kelvin(scenario.thermometer_k)),
         water_mass: stated(Uncertainty::Relative(0.0)),
         wind_speed: Instrument::default(),

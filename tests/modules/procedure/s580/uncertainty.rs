@@ -89,6 +89,7 @@ pub fn no_instruments() -> Instruments {
         irradiance_estimate: None,
         irradiance: Instrument::default(),
         water_temperature: Instrument::default(),
+        vessel_temperature: Instrument::default(),
         ambient_temperature: Instrument::default(),
         water_mass: Instrument::default(),
         wind_speed: Instrument::default(),
