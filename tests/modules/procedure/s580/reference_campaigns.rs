@@ -179,6 +179,16 @@ fn box_in_autumn_agrees_with_the_independent_rating() {
 }
 
 #[test]
+fn box_with_dry_runs_agrees_with_the_independent_rating() {
+    assert_agrees("box-figures");
+}
+
+#[test]
+fn dish_with_cooling_runs_agrees_with_the_independent_rating() {
+    assert_agrees("dish-cooling");
+}
+
+#[test]
 fn kitchen_thermometer_agrees_with_the_independent_rating_by_pvlibs_clear_sky() {
     assert_agrees_within("kitchen-thermometer", CLEAR_SKY);
 }
