@@ -104,6 +104,7 @@ pub fn point(difference_k: f64, power_w: f64, day: usize, follows: bool) -> Poin
         water_c: AMBIENT_C + difference_k,
         ambient_c: AMBIENT_C,
         of_water: power_w,
+        of_vessels: 0.0,
         per_kelvin: 0.0,
         per_second: 0.0,
         day,
