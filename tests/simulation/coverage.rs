@@ -85,6 +85,7 @@ fn covers(scenario: &Scenario, generator: &mut Generator) -> bool {
                 water_c: AMBIENT_C + true_k + shift_k,
                 ambient_c: AMBIENT_C,
                 of_water: seen_w * scale,
+                of_vessels: 0.0,
                 per_kelvin: 0.0,
                 per_second: 0.0,
                 day,
