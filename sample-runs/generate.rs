@@ -28,8 +28,11 @@
 //!   sun drifts away from a cooker aimed by hand, U and Uw heat loss in W/K and
 //!   W/K per m/s, v wind in m/s, Ta ambient temperature. At the local boiling
 //!   point the water stays and the surplus leaves as steam.
+//!   What `truth.rs` holds is made by the same balance, in the terms of the procedures that
+//!   it is for: a dry vessel without the water, a cooling pot without the sun, a box that
+//!   lies flat under the irradiance of its own plane.
 //! - **People and instruments.** A day's set-up is never quite that of the day
-//!   before (η varies by 2.5 %), sensors are noisy, and their readings are
+//!   before (η varies by 2.5 %, or by what a campaign says), sensors are noisy, and their readings are
 //!   rounded as instruments round: 0.1 °C, 1 W/m², 0.1 m/s. What goes wrong in
 //!   the field is listed day by day under `mishaps` in `scenario.rs`.
 
@@ -38,18 +41,22 @@ use std::f64::consts::PI;
 use std::path::Path;
 use std::{env, fs, io};
 
+mod procedures;
 mod scenario;
+mod truth;
 
-use scenario::{Campaign, Cloud, Date, Day, Mishap::*, Place, Style, campaigns};
+use procedures::procedure_campaigns;
+use scenario::{Campaign, Cloud, Date, Day, Kind, Mishap::*, Place, Style, campaigns};
+use truth::{BOX_FIGURES, DISH_COOLING, DRY_POT, WATER_J_KG_K};
 
 /// Step of the model, s. Every log interval is a whole number of steps.
 const STEP_S: i64 = 5;
-/// Specific heat of water, J/(kg K).
-const WATER_J_KG_K: f64 = 4186.0;
+/// What the sensor sees of a wall under a roof, W/m², with the sun overhead.
+const SHADE_W_M2: f64 = 12.0;
 
 fn main() -> io::Result<()> {
     let target = env::args().nth(1).unwrap_or_else(|| "sample-runs".into());
-    for campaign in campaigns() {
+    for campaign in campaigns().into_iter().chain(procedure_campaigns()) {
         let folder = Path::new(&target).join(campaign.folder);
         fs::create_dir_all(&folder)?;
         for (index, day) in campaign.days.iter().enumerate() {
@@ -57,18 +64,42 @@ fn main() -> io::Result<()> {
                 matches!(campaign.style, Style::FieldSheet) && index + 1 == campaign.days.len();
             let (name, log) = match campaign.style {
                 Style::FieldSheet => write_sheet(&campaign, day, is_pencilled),
+                Style::Dial => (day.log_name(), write_dial(&campaign, day)),
                 _ => (day.log_name(), write_log(&campaign, day)),
             };
             fs::write(folder.join(name), log)?;
         }
     }
+    print_truth();
     Ok(())
+}
+
+/// The figures that the procedures have to find.
+fn print_truth() {
+    let (flat, dish) = (BOX_FIGURES, DISH_COOLING);
+    println!(
+        "box-figures: F1 {:.4} K m²/W, F2 {:.4}, g {:.4} m², u {:.4} W/K",
+        flat.f1(),
+        flat.f2(),
+        flat.gain_m2(),
+        flat.loss_w_k()
+    );
+    println!(
+        "dish-cooling: τ0 {:.0} s, F'UL {:.2} W/(m² K), F'η0 {:.3}, g {:.4} m², u {:.4} W/K",
+        dish.time_constant_s(),
+        dish.loss_factor_w_m2_k,
+        dish.optical_factor,
+        dish.gain_m2(),
+        dish.loss_w_k()
+    );
+    println!("dry-pot: {:.4} K m²/W", DRY_POT.difference_k_m2_w());
 }
 
 // ------------------------------------------------------------------- the model
 
 /// What really happens, one entry a step; the sensors have yet to read it.
 struct Moment {
+    /// Of the water, or of the dry vessel.
     water_c: f64,
     ambient_c: f64,
     normal_w_m2: f64,
@@ -79,14 +110,17 @@ struct Moment {
 fn heat_water(campaign: &Campaign, day: &Day, rng: &mut Rng) -> Vec<Moment> {
     let cooker = &campaign.cooker;
     // Close to the standard atmosphere at the heights where people cook.
-    let boiling_c = 100.0 - campaign.place.elevation_m / 300.0;
+    let boiling_c = match day.kind {
+        Kind::Dry => f64::INFINITY,
+        _ => 100.0 - campaign.place.elevation_m / 300.0,
+    };
     let capacity_j_k = day.water_kg * WATER_J_KG_K + cooker.dead_capacity_j_k;
-    let optical_efficiency = cooker.optical_efficiency * (1.0 + 0.025 * rng.normal());
+    let optical_efficiency = cooker.optical_efficiency * (1.0 + cooker.day_spread * rng.normal());
     let clouds = gather_clouds(day, rng);
     let length_min = (day.to - day.from + 2) as usize;
     let wind_noise = wander(length_min, 0.85, 0.25, rng);
     let air_noise = wander(length_min, 0.95, 0.25, rng);
-    let sky_noise = wander(length_min, 0.80, 0.006, rng);
+    let sky_noise = wander(length_min, 0.80, day.sky_spread, rng);
 
     let mut water_c = day.water_start_c;
     let steps = (day.to - day.from) * 60 / STEP_S;
@@ -96,7 +130,10 @@ fn heat_water(campaign: &Campaign, day: &Day, rng: &mut Rng) -> Vec<Moment> {
         let clock_min = day.from as f64 + minute;
         let sun = sun_at(&campaign.place, day, clock_min);
         let sky = day.haze * (1.0 + between(&sky_noise, minute)) * cloud_factor(&clouds, clock_min);
-        let normal_w_m2 = sun.clear_normal_w_m2 * sky;
+        let normal_w_m2 = match day.kind {
+            Kind::Cooling => SHADE_W_M2 * sun.sine_of_elevation.max(0.0),
+            _ => sun.clear_normal_w_m2 * sky,
+        };
         // A tenth of the light comes from the sky, the rest from the sun's place.
         let horizontal_w_m2 = normal_w_m2 * (0.9 * sun.sine_of_elevation + 0.1);
         let share = minute / (day.to - day.from) as f64;
@@ -118,7 +155,12 @@ fn heat_water(campaign: &Campaign, day: &Day, rng: &mut Rng) -> Vec<Moment> {
 
         let drift = (minute / cooker.aimed_every_min).fract();
         let on_target = 1.0 - cooker.aim_loss * drift * drift;
-        let mut gain_w = optical_efficiency * cooker.area_m2 * normal_w_m2 * on_target;
+        let caught_w_m2 = match (day.kind, cooker.lies_flat) {
+            (Kind::Cooling, _) => 0.0,
+            (_, true) => horizontal_w_m2,
+            (_, false) => normal_w_m2,
+        };
+        let mut gain_w = optical_efficiency * cooker.area_m2 * caught_w_m2 * on_target;
         let mut loss_w_k = cooker.loss_w_k + cooker.wind_loss_w_k * wind_m_s;
         let whole_min = clock_min as i64;
         for mishap in &day.mishaps {
@@ -205,11 +247,18 @@ fn write_log(campaign: &Campaign, day: &Day) -> String {
     let moments = heat_water(campaign, day, &mut rng);
     let mut log = String::from("# Invented sample data, made by sample-runs/generate.rs\n");
     log.push_str(match style {
-        Style::Canonical { .. } => "time,water_c,ambient_c,irradiance_w_m2,wind_m_s\n",
+        Style::Canonical { .. } | Style::FlatSensor if day.kind == Kind::Dry => {
+            "time,vessel_c,ambient_c,irradiance_w_m2,wind_m_s\n"
+        }
+        Style::Canonical { .. } | Style::FlatSensor => {
+            "time,water_c,ambient_c,irradiance_w_m2,wind_m_s\n"
+        }
         Style::OwnHeaders => {
             "Record,Battery V,Air,Pyranometer,Pot left,Pot right,Anemometer,Stamp\n"
         }
-        Style::Notebook | Style::FieldSheet => "time,water_c,ambient_c,irradiance_w_m2\n",
+        Style::Notebook | Style::FieldSheet | Style::Dial => {
+            "time,water_c,ambient_c,irradiance_w_m2\n"
+        }
     });
     for (record, second) in (1..).zip(reading_times(style, day, &mut rng)) {
         let minute = day.from + second.div_euclid(60);
@@ -291,6 +340,29 @@ fn write_sheet(campaign: &Campaign, day: &Day, is_pencilled: bool) -> (String, S
     (name, text)
 }
 
+/// A log of an empty pot, read off an oven's dial.
+fn write_dial(campaign: &Campaign, day: &Day) -> String {
+    let mut rng = Rng::named(&format!("{}/{}", campaign.folder, day.log_name()));
+    let moments = heat_water(campaign, day, &mut rng);
+    let mut log = String::from(
+        "# Invented sample data, made by sample-runs/generate.rs\n\
+         time,oven thermometer (°F),air (°F),sun meter (W/m²)\n",
+    );
+    for second in reading_times(&campaign.style, day, &mut rng) {
+        let moment = &moments[(second / STEP_S) as usize];
+        let clock_min = day.from + second / 60;
+        let to_mark = |celsius: f64, step: f64| ((celsius * 1.8 + 32.0) / step).round() * step;
+        let dial_f = to_mark(moment.water_c + 0.5 * rng.normal(), 5.0);
+        let air_f = to_mark(moment.ambient_c, 1.0);
+        // A hand wavers, and nobody reads single watts.
+        let sun_w_m2 = ((moment.normal_w_m2 + 6.0 * rng.normal()) / 10.0).round() * 10.0;
+        let (hour, minute) = (clock_min / 60, clock_min % 60);
+        let time = format!("{} {hour:02}:{minute:02}", day.date);
+        log.push_str(&format!("{time},{dial_f:.0},{air_f:.0},{sun_w_m2:.0}\n"));
+    }
+    log
+}
+
 /// What the sensors show at one moment; text where a mishap can spoil it.
 struct Cells {
     time: String,
@@ -308,7 +380,7 @@ fn read_sensors(moment: &Moment, style: &Style, time: String, rng: &mut Rng) -> 
     let ambient_c = moment.ambient_c + 0.05 * rng.normal();
     let wind_m_s = (moment.wind_m_s + 0.03 * rng.normal()).max(0.0);
     let plane_w_m2 = match style {
-        Style::Notebook => moment.horizontal_w_m2,
+        Style::Notebook | Style::FlatSensor => moment.horizontal_w_m2,
         _ => moment.normal_w_m2,
     };
     Cells {
@@ -316,7 +388,7 @@ fn read_sensors(moment: &Moment, style: &Style, time: String, rng: &mut Rng) -> 
         water_c,
         other_water: format!("{other_water_c:.1}"),
         ambient_c,
-        sun: format!("{:.0}", plane_w_m2 + 1.5 * rng.normal()),
+        sun: format!("{:.0}", (plane_w_m2 + 1.5 * rng.normal()).max(0.0)),
         wind_m_s,
     }
 }
@@ -331,7 +403,7 @@ fn write_line(style: &Style, record: u16, cells: &Cells) -> String {
         wind_m_s,
     } = cells;
     match style {
-        Style::Canonical { .. } => {
+        Style::Canonical { .. } | Style::FlatSensor => {
             format!("{time},{water_c:.1},{ambient_c:.1},{sun},{wind_m_s:.1}\n")
         }
         Style::OwnHeaders => {
@@ -341,7 +413,7 @@ fn write_line(style: &Style, record: u16, cells: &Cells) -> String {
                  {water_c:.1},{other_water},{wind_m_s:.1},{time}\n"
             )
         }
-        Style::Notebook | Style::FieldSheet => {
+        Style::Notebook | Style::FieldSheet | Style::Dial => {
             format!("{time},{water_c:.1},{ambient_c:.1},{sun}\n")
         }
     }
@@ -352,8 +424,14 @@ fn reading_times(style: &Style, day: &Day, rng: &mut Rng) -> Vec<i64> {
     let last = (day.to - day.from) * 60;
     match style {
         Style::Canonical { every_s } => (0..=last / every_s).map(|i| i * every_s).collect(),
-        Style::OwnHeaders => (0..=last / 60).map(|i| i * 60).collect(),
+        Style::OwnHeaders | Style::FlatSensor => (0..=last / 60).map(|i| i * 60).collect(),
         Style::FieldSheet => (0..=last / 600).map(|i| i * 600).collect(),
+        // Every ten to fifteen minutes.
+        Style::Dial => {
+            let pause_s = |rng: &mut Rng| (10 + (6.0 * rng.uniform()) as i64).min(15) * 60;
+            let after = |second: &i64| Some(second + pause_s(rng)).filter(|next| *next <= last);
+            std::iter::successors(Some(0), after).collect()
+        }
         // Nobody reads a thermometer on the dot: up to 40 s early or late.
         Style::Notebook => (0..=last / 600)
             .map(|i| {

@@ -28,12 +28,21 @@ pub struct Cooker {
     pub aimed_every_min: f64,
     /// … by when this share of the light misses the vessel.
     pub aim_loss: f64,
+    /// Standard deviation of its efficiency from one day's set-up to the next, of one.
+    pub day_spread: f64,
+    /// It lies flat, and is not aimed at the sun.
+    pub lies_flat: bool,
 }
+
+/// From one day's set-up to the next, where a cooker is aimed by hand.
+const BY_HAND: f64 = 0.025;
 
 /// How a tester keeps a log.
 pub enum Style {
     /// A logger that writes the canonical columns every so many seconds.
     Canonical { every_s: i64 },
+    /// The same once a minute, its irradiance sensor lying flat.
+    FlatSensor,
     /// A logger with headers of its own, two water sensors and columns that
     /// nobody needs, once a minute, its clock written with the offset.
     OwnHeaders,
@@ -43,9 +52,25 @@ pub enum Style {
     /// A kitchen thermometer marked every five degrees Fahrenheit, the wind and the sky by
     /// eye, a line every ten minutes; the last day is still as it stands on the field sheet.
     FieldSheet,
+    /// An oven's dial in steps of five degrees Fahrenheit, a household thermometer for the air
+    /// and a hand-held meter, written down whenever somebody comes by.
+    Dial,
 }
 
+/// What is in the vessels, and where the sun is.
+#[derive(Clone, Copy, PartialEq)]
+pub enum Kind {
+    /// Water heats in the sun.
+    Water,
+    /// Hot water cools, the cooker turned to a wall under a roof.
+    Cooling,
+    /// Nothing: the vessel is dry, or the plate bare.
+    Dry,
+}
+
+#[derive(Clone)]
 pub struct Day {
+    pub kind: Kind,
     pub date: Date,
     /// Ending of the log's name where a day has several heatings.
     pub heating: &'static str,
@@ -54,12 +79,15 @@ pub struct Day {
     pub from: i64,
     pub to: i64,
     pub water_kg: f64,
+    /// Of the water, or of the dry vessel.
     pub water_start_c: f64,
     /// Ambient temperature at the first and at the last reading.
     pub ambient_c: [f64; 2],
     pub wind_m_s: f64,
     /// Share of the clear-sky irradiance that comes through.
     pub haze: f64,
+    /// Standard deviation of what comes through from minute to minute, of one.
+    pub sky_spread: f64,
     pub clouds: Vec<Cloud>,
     /// Clouds at random times on top of the listed ones, per hour.
     pub stray_clouds_per_h: f64,
@@ -106,6 +134,7 @@ pub struct Gust {
 }
 
 /// What goes wrong with the log, between two clock times (the second excluded).
+#[derive(Clone, Copy)]
 pub enum Mishap {
     /// The irradiance sensor is unplugged: its cells stay blank.
     NoIrradiance(i64, i64),
@@ -125,11 +154,11 @@ pub enum Mishap {
 pub use Mishap::*;
 
 /// Clock time as minutes after midnight.
-const fn at(hour: i64, minute: i64) -> i64 {
+pub const fn at(hour: i64, minute: i64) -> i64 {
     hour * 60 + minute
 }
 
-const fn date(year: i32, month: usize, day: u32) -> Date {
+pub const fn date(year: i32, month: usize, day: u32) -> Date {
     Date { year, month, day }
 }
 
@@ -143,7 +172,8 @@ const fn cloud(at: i64, minutes: f64, depth: f64, rim: f64) -> Cloud {
 }
 
 /// A fair, calm day that the campaigns below vary.
-const FAIR: Day = Day {
+pub const FAIR: Day = Day {
+    kind: Kind::Water,
     date: date(2026, 1, 1),
     heating: "",
     utc_offset_h: 2.0,
@@ -154,6 +184,7 @@ const FAIR: Day = Day {
     ambient_c: [24.0, 30.0],
     wind_m_s: 0.4,
     haze: 0.94,
+    sky_spread: 0.006,
     clouds: Vec::new(),
     stray_clouds_per_h: 0.0,
     gusts: Vec::new(),
@@ -161,14 +192,14 @@ const FAIR: Day = Day {
 };
 
 /// A high dry plain; no daylight saving, solar noon well after twelve.
-const DRYMERE: Place = Place {
+pub const DRYMERE: Place = Place {
     latitude_deg: -23.4,
     longitude_deg: 17.4,
     elevation_m: 1540.0,
 };
 
 /// A warm inland terrace with daylight saving: solar noon after two in summer.
-const COBBLE: Place = Place {
+pub const COBBLE: Place = Place {
     latitude_deg: 38.9,
     longitude_deg: -2.9,
     elevation_m: 620.0,
@@ -183,6 +214,8 @@ const OCTAGON: Cooker = Cooker {
     dead_capacity_j_k: 1100.0,
     aimed_every_min: 20.0,
     aim_loss: 0.06,
+    day_spread: BY_HAND,
+    lies_flat: false,
 };
 
 /// The insulated box with a reflector behind its glass.
@@ -194,9 +227,11 @@ const BOX: Cooker = Cooker {
     dead_capacity_j_k: 2600.0,
     aimed_every_min: 30.0,
     aim_loss: 0.05,
+    day_spread: BY_HAND,
+    lies_flat: false,
 };
 
-/// All sample campaigns, in the order of the README.
+/// The sample campaigns that the rating is about.
 pub fn campaigns() -> Vec<Campaign> {
     vec![
         open_dish(),
@@ -458,6 +493,8 @@ fn panel_cloudy() -> Campaign {
             dead_capacity_j_k: 600.0,
             aimed_every_min: 30.0,
             aim_loss: 0.10,
+            day_spread: BY_HAND,
+            lies_flat: false,
         },
         style: Style::Canonical { every_s: 60 },
         days: vec![
@@ -518,6 +555,8 @@ fn notebook() -> Campaign {
             dead_capacity_j_k: 800.0,
             aimed_every_min: 15.0,
             aim_loss: 0.08,
+            day_spread: BY_HAND,
+            lies_flat: false,
         },
         style: Style::Notebook,
         days: vec![
@@ -586,6 +625,8 @@ fn tube_area_slip() -> Campaign {
             dead_capacity_j_k: 300.0,
             aimed_every_min: 60.0,
             aim_loss: 0.06,
+            day_spread: BY_HAND,
+            lies_flat: false,
         },
         style: Style::Canonical { every_s: 30 },
         days: tube_days(),
@@ -629,6 +670,8 @@ fn kitchen_thermometer() -> Campaign {
             dead_capacity_j_k: 900.0,
             aimed_every_min: 30.0,
             aim_loss: 0.05,
+            day_spread: BY_HAND,
+            lies_flat: false,
         },
         style: Style::FieldSheet,
         days: vec![

@@ -35,6 +35,8 @@ from iapws.iapws97 import _TSat_P
 from reference_uncertainty import heat_balance, rating_uncertainty, seen_step, sources
 
 WATER_J_KG_K = 4186.0
+# EN 12524:2000, table 1, from memory: the materials that samples with water name.
+SPECIFIC_HEAT_J_KG_K = {"stainless-steel": 460.0}
 STANDARD_IRRADIANCE_W_M2 = 700.0
 RATING_DIFFERENCE_K = 50.0
 SHORTEST, LONGEST = 0.9, 1.1  # of the interval's length
@@ -357,6 +359,13 @@ def screen(interval, irradiance, limit, fixed, boiling_c, run_gusty, gap, exclud
     return reasons
 
 
+def vessel_heat_j_per_k(load):
+    """Heat that the vessels store: stated, or of their mass and material, else none."""
+    if "vessel_mass_kg" in load:
+        return load["vessel_mass_kg"] * SPECIFIC_HEAT_J_KG_K[load["vessel_material"]]
+    return load.get("vessel_heat_capacity_j_per_k", 0.0)
+
+
 def rate_run(run, folder, campaign, area_m2, boiling_c):
     """The run's summary, and its intervals."""
     site, zone = campaign["site"], zone_of(campaign["site"]["time_zone"])
@@ -364,8 +373,7 @@ def rate_run(run, folder, campaign, area_m2, boiling_c):
     limit = limits_in_force(campaign)
     fixed = {key: own[key] for key in FIXED_WINDOW if key in own}
     water_kg = run.get("water_kg", campaign["load"]["water_kg"])
-    vessel_key = "vessel_heat_capacity_j_per_k"
-    vessel_j_per_k = run.get(vessel_key, campaign["load"].get(vessel_key, 0.0))
+    vessel_j_per_k = vessel_heat_j_per_k(campaign["load"])
 
     readings = trim(read_log(folder / run["log"], campaign.get("columns", {}), zone), run, zone)
     on = readings["time"].iloc[0].date()
@@ -600,10 +608,19 @@ def water_step_k(campaign, folder):
     return None if step is None else step * kelvin
 
 
+def is_of_water(run):
+    return run.get("kind", "water") == "water"
+
+
 def rate_campaign(folder):
+    """Everything about one campaign; None where no run heats water."""
     campaign = tomllib.loads((folder / "campaign.toml").read_text("utf-8"))
     area_m2 = intercept_area_m2(campaign["cooker"])
     boiling_c = boiling_point_c(campaign["site"])
+    # Cooling runs and runs of the dry vessel are no part of the rating.
+    campaign["run"] = [run for run in campaign["run"] if is_of_water(run)]
+    if not campaign["run"]:
+        return None
     runs, intervals, measured = [], [], {}
     for run in campaign["run"]:
         summary, of_run, quantities = rate_run(run, folder, campaign, area_m2, boiling_c)
@@ -681,6 +698,9 @@ def main():
     target.mkdir(exist_ok=True)
     for folder in map(Path, sys.argv[1:]):
         result = rate_campaign(folder)
+        if result is None:
+            print(f"{folder.name}: no run heats water, nothing to rate")
+            continue
         text = json.dumps(result, indent=1, ensure_ascii=False, allow_nan=False)
         (target / f"{folder.name}.json").write_text(text + "\n", "utf-8")
         summarise(folder.name, result)

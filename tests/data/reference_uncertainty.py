@@ -25,6 +25,7 @@ STEP = 1e-3  # of a standard uncertainty, for derivatives
 MANY = 1e4  # degrees of freedom that count as infinite
 THERMOMETER_MIDDLE_C, THERMOMETER_SPAN_K = 60.0, 80.0
 SPECIFIC_HEAT_RELATIVE = 0.006 / math.sqrt(3)
+VESSEL_HEAT_RELATIVE = 0.10 / math.sqrt(3)
 CLOCK_RATE_RELATIVE = 1e-4 / math.sqrt(3)
 ESTIMATE_RELATIVE = {"clear-sky": 0.10, "from-horizontal": 0.05}
 # Standard uncertainties of the classes that the samples name or leave open.
@@ -95,7 +96,7 @@ def sources(campaign, step_k):
 class Data:
     """Readings of the intervals of one fit, as columns; P of water and vessel apart."""
 
-    def __init__(self, intervals):
+    def __init__(self, intervals, with_vessels):
         def column(key):
             return np.array([i[key] for i in intervals], dtype=float)
 
@@ -104,21 +105,22 @@ class Data:
         self.irradiance_w_m2 = column("irradiance_mean_w_m2")
         self.duration_s = column("duration_s")
         capacity, rise = column("_capacity_j_per_k"), column("water_end_c") - column("water_start_c")
-        vessel = column("_vessel_j_per_k")
+        vessel = column("_vessel_j_per_k") * with_vessels
         self.water_w = capacity * rise / self.duration_s
         self.vessel_w = vessel * rise / self.duration_s
         self.per_kelvin_w = (capacity + vessel) / self.duration_s
         self.days = np.array([i["start"][:10] for i in intervals])
         self.ends = [((i["run"], i["start"]), (i["run"], i["end"])) for i in intervals]
 
-    def changed(self, sun=0.0, water=0.0, rate=0.0, offsets=(0.0, 0.0), scales=(0.0, 0.0)):
+    def changed(self, sun=0.0, water=0.0, vessel=0.0, rate=0.0, offsets=(0.0, 0.0), scales=(0.0, 0.0)):
         """G, P and Td if readings were too high: water, ambient offsets in K, scales per K."""
         difference = (
             self.difference_k
             + (offsets[0] + scales[0] * (self.water_c - THERMOMETER_MIDDLE_C))
             - (offsets[1] + scales[1] * (self.ambient_c - THERMOMETER_MIDDLE_C))
         )
-        power = (self.water_w * (1 + water) + self.vessel_w) * (1 + scales[0]) / (1 + rate)
+        stored = self.water_w * (1 + water) + self.vessel_w * (1 + vessel)
+        power = stored * (1 + scales[0]) / (1 + rate)
         return self.irradiance_w_m2 * (1 + sun), power, difference
 
 
@@ -196,6 +198,8 @@ def common(data, model, known):
         {"water": SPECIFIC_HEAT_RELATIVE},
         {"rate": CLOCK_RATE_RELATIVE},
     ]
+    if data.vessel_w.any():
+        changes.append({"vessel": VESSEL_HEAT_RELATIVE})
     for name, u in (("offsets", offset), ("scales", scale)):
         if known["one_thermometer"]:
             changes.append({name: tuple(u)})
@@ -268,7 +272,8 @@ class Estimate:
 
 def rating_uncertainty(used, known):
     """The keys of `uncertainty`: Ps(50) with scatter, days and instruments; None without a line."""
-    data = Data(used)
+    # The practice's power is the water's alone.
+    data = Data(used, with_vessels=False)
     if not used or not solvable(line(*data.changed())[1]):
         return None
     u = Estimate(data, line, known).uncertainty([1.0, 50.0])
@@ -292,7 +297,7 @@ def heat_balance(intervals, used, known, rated):
         and i["temperature_difference_k"] is not None
         and not UNSOUND & set(i["reasons"])
     ]
-    data = Data(sound)
+    data = Data(sound, with_vessels=True)
     if not sound or not solvable(balance(*data.changed())[1]):
         return None
     found = Estimate(data, balance, known)
@@ -304,8 +309,11 @@ def heat_balance(intervals, used, known, rated):
     days = len(set(data.days))
     scaling = None
     if rated:
+        # Ps(50) is of the water alone, and so is what the scaling adds to it.
         mean_w_m2 = np.mean([i["irradiance_mean_w_m2"] for i in used])
-        scaling = float(50 * loss * (1 - STANDARD_IRRADIANCE_W_M2 / mean_w_m2))
+        y, x = balance(*Data(sound, with_vessels=False).changed())
+        of_water = sm.OLS(y, x).fit().params[1]
+        scaling = float(50 * of_water * (1 - STANDARD_IRRADIANCE_W_M2 / mean_w_m2))
     sun = data.irradiance_w_m2
     return {
         "intervals": len(sound),

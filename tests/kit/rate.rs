@@ -30,3 +30,10 @@ pub fn samples() -> Vec<(String, Assessment)> {
     });
     rated.collect()
 }
+
+/// Those that heat water, and so have a rating.
+pub fn samples_with_water() -> Vec<(String, Assessment)> {
+    let samples = samples().into_iter();
+    let heated = samples.filter(|(_, assessment)| !assessment.tested.runs.is_empty());
+    heated.collect()
+}

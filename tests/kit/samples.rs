@@ -11,7 +11,7 @@ pub fn sample_names() -> Vec<String> {
         .filter_map(|folder| Some(folder.file_name()?.to_str()?.to_owned()))
         .collect();
     names.sort();
-    assert!(names.len() >= 8, "{names:?}");
+    assert!(names.len() >= 11, "{names:?}");
     names
 }
 

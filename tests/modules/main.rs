@@ -21,6 +21,11 @@ mod kit {
     pub mod samples;
 }
 
+/// What the samples of the procedures beside the rating were made of.
+#[path = "../../sample-runs/truth.rs"]
+#[allow(dead_code, reason = "the generator of the samples needs the rest")]
+mod truth;
+
 /// The order of the house itself, read off the source text.
 mod house {
     mod bounds;
@@ -39,6 +44,7 @@ mod pipeline {
     mod made;
     mod own_limits;
     mod results;
+    mod sample_truth;
     mod samples;
     mod trial;
 }

@@ -9,7 +9,7 @@ use simmerline::procedure::Assessment;
 use simmerline::procedure::finding::Level;
 use simmerline::procedure::s580::reason::Reason;
 
-use crate::kit::rate::{sample, samples};
+use crate::kit::rate::{sample, samples_with_water};
 use crate::kit::samples::{sample_folder, sample_names};
 
 /// Every finding that a campaign can have, but for those that no honest test shows:
@@ -36,8 +36,9 @@ fn folders() -> Vec<PathBuf> {
     names.iter().map(|name| sample_folder(name)).collect()
 }
 
+/// Of the campaigns that the practice is about: a dry vessel has no rating.
 fn assessments() -> Vec<Assessment> {
-    let samples = samples().into_iter();
+    let samples = samples_with_water().into_iter();
     samples.map(|(_, assessment)| assessment).collect()
 }
 
@@ -109,8 +110,7 @@ fn every_log_is_marked_as_invented_in_its_first_line_and_named_in_a_campaign() {
         let assessment = assess_folder(&folder).unwrap();
         let named: BTreeSet<PathBuf> = assessment
             .tested
-            .runs
-            .iter()
+            .all_runs()
             .map(|run| run.plan.path.clone())
             .collect();
         let entries = fs::read_dir(&folder)

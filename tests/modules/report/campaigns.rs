@@ -11,7 +11,7 @@ use simmerline::report::outputs;
 use tempfile::TempDir;
 
 use crate::kit::files;
-pub use crate::kit::rate::{sample, samples};
+pub use crate::kit::rate::{sample, samples, samples_with_water};
 use crate::kit::samples::sample_folder;
 
 /// 3 November 2026, 12:00 UTC.

@@ -9,6 +9,7 @@ use simmerline::procedure::cooking::pots::HOT_C;
 use simmerline::stats::line::Bounds;
 
 use crate::kit::rate::sample;
+use crate::truth::{BOX_FIGURES, DISH_COOLING};
 
 /// What a sample was made of.
 struct Truth {
@@ -213,4 +214,22 @@ fn time_to_60_degrees_and_the_end_of_the_heat_are_those_of_the_physics() {
         missed.push(misses(truth.name, range, true_c));
     }
     few_miss(&missed);
+}
+
+#[test]
+fn gain_and_loss_of_water_and_vessels_are_those_of_the_physics() {
+    // Where the campaign file tells what the vessels store, it counts; the box has its gain for
+    // each W/m² of its own plane, which is level as the sensor is.
+    let (flat, dish) = (BOX_FIGURES, DISH_COOLING);
+    for (name, gain_m2, loss_w_k) in [
+        ("box-figures", flat.gain_m2(), flat.loss_w_k()),
+        ("dish-cooling", dish.gain_m2(), dish.loss_w_k()),
+    ] {
+        let balance = sample(name).heat_balance.unwrap();
+        for (figure, truth) in [(balance.gain_m2, gain_m2), (balance.loss_w_per_k, loss_w_k)] {
+            assert!(!misses(name, figure.interval, truth));
+            let off = (figure.value / truth - 1.0).abs();
+            assert!(off < 0.02, "{name}: {} for {truth}", figure.value);
+        }
+    }
 }

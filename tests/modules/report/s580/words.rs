@@ -90,7 +90,7 @@ fn what_was_measured_is_not_called_unmeasured_where_no_interval_is_used() {
 
 #[test]
 fn the_number_on_page_one_is_that_of_the_rating() {
-    for (name, assessment) in samples() {
+    for (name, assessment) in samples_with_water() {
         let headline = build(&assessment, &edition()).headline;
         let number = headline.number.unwrap();
         let printed: f64 = number.value.parse().unwrap();
