@@ -1,7 +1,9 @@
 //! What a typed log's run has to say of itself, where the campaign's logs are written
 //! another way than a typed one.
 
+use super::form::Column;
 use super::sheet::Sheet;
+use crate::campaign::kinds::RunKind;
 use crate::campaign::model::{DateOrder, Delimiter, LogRules};
 
 /// Keys and values of a run's table, each inside `units`, `format` or `columns`.
@@ -16,13 +18,18 @@ pub struct OwnRules {
 /// `time_zone` is the site's.
 pub fn own_rules(sheet: &Sheet, rules: &LogRules, time_zone: &str) -> OwnRules {
     let (form, units) = (&sheet.form, &rules.units);
+    let has_irradiance = form.columns().any(|column| column == Column::Irradiance);
+    let tested_key = match form.kind {
+        RunKind::Water | RunKind::Cooling => "water_temperature",
+        RunKind::Dry => "vessel_temperature",
+    };
+    let tested_rule = match form.kind {
+        RunKind::Water | RunKind::Cooling => units.water_temperature,
+        RunKind::Dry => units.vessel_temperature,
+    };
     let mut own = OwnRules::default();
     for (key, rule, unit) in [
-        (
-            "water_temperature",
-            units.water_temperature,
-            form.water_unit.symbol(),
-        ),
+        (tested_key, tested_rule, form.tested_unit.symbol()),
         (
             "ambient_temperature",
             units.ambient_temperature,
@@ -31,7 +38,7 @@ pub fn own_rules(sheet: &Sheet, rules: &LogRules, time_zone: &str) -> OwnRules {
         ("wind_speed", units.wind_speed, "Bft"),
         (
             "irradiance",
-            units.irradiance.filter(|_| form.has_irradiance),
+            units.irradiance.filter(|_| has_irradiance),
             "W/m²",
         ),
     ] {
@@ -66,28 +73,27 @@ pub fn own_rules(sheet: &Sheet, rules: &LogRules, time_zone: &str) -> OwnRules {
         }
     }
     let columns = &rules.columns;
-    let header = sheet.header();
-    for (key, is_needed, header) in [
-        ("time", !columns.time.is_empty(), &header[0]),
-        (
-            "water_temperature",
-            !columns.water_temperature.is_empty(),
-            &header[1],
-        ),
+    let names_tested = match form.kind {
+        RunKind::Water | RunKind::Cooling => !columns.water_temperature.is_empty(),
+        RunKind::Dry => columns.vessel_temperature.is_some(),
+    };
+    for (key, is_needed, column) in [
+        ("time", !columns.time.is_empty(), Column::Time),
+        (tested_key, names_tested, Column::Tested),
         (
             "ambient_temperature",
             columns.ambient_temperature.is_some(),
-            &header[2],
+            Column::Air,
         ),
-        ("wind_speed", columns.wind_speed.is_some(), &header[3]),
+        ("wind_speed", columns.wind_speed.is_some(), Column::Wind),
         (
             "irradiance",
-            columns.irradiance.is_some() && form.has_irradiance,
-            &header[5],
+            columns.irradiance.is_some() && has_irradiance,
+            Column::Irradiance,
         ),
     ] {
         if is_needed {
-            own.columns.push((key, header.clone()));
+            own.columns.push((key, form.header(column)));
         }
     }
     own
@@ -109,7 +115,8 @@ impl OwnRules {
 mod tests {
     use super::*;
     use crate::campaign::model::{Columns, Format, Units};
-    use crate::entry::sheet::tests::sheet;
+    use crate::entry::form::tests::form_of;
+    use crate::entry::sheet::tests::{sheet, sheet_of};
     use crate::measure::{Kind, Unit};
 
     #[test]
@@ -160,5 +167,32 @@ mod tests {
             ["delimiter=,", "decimal_mark=.", "thousands_mark='"]
         );
         assert_eq!(keys(&own.columns), ["wind_speed=wind (Bft)"]);
+    }
+    #[test]
+    fn a_dry_run_says_what_differs_of_the_vessel() {
+        let rules = LogRules {
+            units: Units {
+                water_temperature: Unit::parse("K", &[Kind::Temperature]),
+                vessel_temperature: Unit::parse("K", &[Kind::Temperature]),
+                ..Units::default()
+            },
+            columns: Columns {
+                vessel_temperature: Some("Ch 2".to_owned()),
+                irradiance: Some("Ch 3".to_owned()),
+                ..Columns::default()
+            },
+            ..LogRules::default()
+        };
+        let own = |kind: RunKind| own_rules(&sheet_of(form_of(kind, "°F"), &[]), &rules, "UTC");
+        let dry = own(RunKind::Dry);
+        assert_eq!(dry.units, [("vessel_temperature", "°F".to_owned())]);
+        let columns = [
+            ("vessel_temperature", "dry vessel (°F)".to_owned()),
+            ("irradiance", "irradiance (W/m²)".to_owned()),
+        ];
+        assert_eq!(dry.columns, columns);
+        let cooling = own(RunKind::Cooling);
+        assert_eq!(cooling.units, [("water_temperature", "°F".to_owned())]);
+        assert_eq!(cooling.columns, []);
     }
 }
