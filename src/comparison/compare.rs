@@ -93,7 +93,7 @@ pub fn compare(
         .iter()
         .map(|one| {
             let power = one
-                .heat_balance
+                .water_balance
                 .as_ref()?
                 .power_at(STANDARD_IRRADIANCE_W_M2);
             heating_time(&power, HEATED_KG, span_k)

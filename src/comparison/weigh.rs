@@ -144,7 +144,7 @@ impl<'a> Sides<'a> {
         weights: [f64; 2],
     ) -> Option<Sides<'a>> {
         let side = |assessment: &'a Assessment| {
-            let balance = assessment.heat_balance.as_ref()?;
+            let balance = assessment.water_balance.as_ref()?;
             Some(Side {
                 assessment,
                 fitted: &balance.fitted,

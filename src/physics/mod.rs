@@ -1,6 +1,7 @@
 //! Pure functions of sun, air and water. Nothing here knows of cookers.
 
 pub mod air;
+pub mod exergy;
 pub mod food;
 pub mod heating;
 pub mod sky;

@@ -44,7 +44,7 @@ pub fn expect(
     if assessment.tested.lies_flat() {
         return None;
     }
-    let region = assessment.heat_balance.as_ref()?.region();
+    let region = assessment.water_balance.as_ref()?.region();
     let ambient_c = assessment.s580.mean_ambient_c()?;
     let sky = LocalSky::over(&assessment.tested.campaign.site);
     let heat_j_per_k = water_kg * SPECIFIC_HEAT_J_PER_KG_K;

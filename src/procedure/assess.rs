@@ -1,12 +1,16 @@
 //! A campaign and its logs to everything that the procedures make of them.
 
+use super::box_cooker::{BoxFigures, box_figures};
 use super::cooking::{DangerZone, Prospect, danger_zone, look_ahead};
-use super::dry_vessel::{Stagnation, stagnations};
-use super::heat_balance::{self, HeatBalance};
+use super::dish::{DishFigures, dish_figures};
+use super::dry_vessel::{DryRuns, Stagnation, dry_runs, stagnations};
+use super::efficiency::{Efficiency, efficiency};
+use super::heat_balance::{self, Heat, HeatBalance};
 use super::notice::{Notice, outside};
 use super::s580::{self, Limits, S580};
 use super::tested::{Tested, gather};
 use crate::campaign::Campaign;
+use crate::campaign::kinds::ProcedureKey;
 use crate::error::{Error, Problem, Result};
 use crate::logs::Log;
 
@@ -16,10 +20,19 @@ pub struct Assessment {
     pub tested: Tested,
     /// The rating by ASAE S580.1.
     pub s580: S580,
-    /// Gain and loss; `None` where they cannot be fitted.
+    /// Gain and loss; `None` where they cannot be fitted, or the campaign leaves them out.
     pub heat_balance: Option<HeatBalance>,
-    /// The campaign's tests of the dry vessel, in their order.
+    /// The same of the water alone, whatever the vessels store: what is said of pots, months and
+    /// other sun rests on it.
+    pub water_balance: Option<HeatBalance>,
+    /// The campaign's tests of the dry vessel that were typed in, in their order.
     pub dry_vessel: Vec<Stagnation>,
+    /// Its dry runs.
+    pub dry_runs: DryRuns,
+    /// `None` where they do not apply.
+    pub box_figures: Option<BoxFigures>,
+    pub dish_figures: Option<DishFigures>,
+    pub efficiency: Option<Efficiency>,
     /// `None` without a line or a heat balance.
     pub prospect: Option<Prospect>,
     /// Heating that would leave food too long where bacteria grow.
@@ -40,8 +53,20 @@ pub fn assess(campaign: Campaign, logs: Vec<Log>) -> Result<Assessment> {
     let tested = gather(campaign, logs)?;
     let s580 = s580::rate(&tested, limits);
     let dry_vessel = stagnations(&tested).map_err(refuse)?;
-    let heat_balance = heat_balance::fit(&tested, &s580);
-    let prospect = look_ahead(&tested, &s580, heat_balance.as_ref());
+    let water_balance = heat_balance::fit(&tested, &s580, Heat::OfWater);
+    let procedures = &tested.campaign.procedures;
+    let heat_balance = if procedures.leaves_out(ProcedureKey::HeatBalance) {
+        None
+    } else if tested.campaign.vessel_heat.is_some() {
+        heat_balance::fit(&tested, &s580, Heat::OfWaterAndVessels)
+    } else {
+        water_balance.clone()
+    };
+    let dry_runs = dry_runs(&tested);
+    let box_figures = box_figures(&tested, &dry_runs);
+    let dish_figures = dish_figures(&tested);
+    let efficiency = efficiency(&tested, &s580, water_balance.as_ref());
+    let prospect = look_ahead(&tested, &s580, water_balance.as_ref());
     let cooking = prospect.as_ref().map(|prospect| &prospect.cooking);
     let danger_zone = danger_zone(&tested.runs, cooking);
     let notices = notices(&tested, &s580, danger_zone.as_ref());
@@ -49,7 +74,12 @@ pub fn assess(campaign: Campaign, logs: Vec<Log>) -> Result<Assessment> {
         tested,
         s580,
         heat_balance,
+        water_balance,
         dry_vessel,
+        dry_runs,
+        box_figures,
+        dish_figures,
+        efficiency,
         prospect,
         danger_zone,
         notices,

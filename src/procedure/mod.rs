@@ -2,18 +2,22 @@
 //!
 //! What any heating test has: [`split`] makes runs of a log of many days, [`run`] trims a log,
 //! [`estimate`] gives it the irradiance that was not measured by the sky in [`sky`],
-//! [`conflicts`] refuses runs that cannot both be true, [`tested`] does all of it; [`site`] and
-//! [`spans`] serve them, and [`sources`] says how sure the instruments are. The vocabulary is in
+//! [`conflicts`] refuses runs that cannot both be true, [`tested`] does all of it; [`site`],
+//! [`spans`] and [`stretch`] serve them, and [`sources`] says how sure the instruments are. The vocabulary is in
 //! [`limit`] and [`finding`].
 //!
 //! [`uncertainty`] says how sure a fit to the readings is. The procedures, a folder each:
-//! [`s580`], the rating by ASAE S580.1, [`heat_balance`], gain and loss, and [`dry_vessel`].
+//! [`s580`], the rating by ASAE S580.1, [`heat_balance`], gain and loss, [`dry_vessel`], how hot it
+//! gets, [`box_cooker`] and [`dish`], the figures of two kinds of cooker, and [`efficiency`].
 //! [`cooking`] says what results mean in the kitchen; [`assess()`] runs them in this order.
 
 pub mod assess;
+pub mod box_cooker;
 pub mod conflicts;
 pub mod cooking;
+pub mod dish;
 pub mod dry_vessel;
+pub mod efficiency;
 pub mod estimate;
 pub mod finding;
 pub mod heat_balance;
@@ -28,6 +32,7 @@ pub mod sky;
 pub mod sources;
 pub mod spans;
 pub mod split;
+pub mod stretch;
 pub mod tested;
 pub mod uncertainty;
 

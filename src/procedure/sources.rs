@@ -12,6 +12,10 @@ use crate::message;
 /// # Source
 /// IAPWS-IF97.
 const SPECIFIC_HEAT_WITHIN: f64 = 0.006;
+/// Largest departure of the heat capacity of the vessels from what is stated, as a fraction: a
+/// lid that is not as hot as the pot, a specific heat that grows with temperature.
+/// Common practice, no published source.
+const VESSEL_HEAT_WITHIN: f64 = 0.10;
 /// Rate error of a clock, as a fraction. Common practice, no published source.
 const CLOCK_RATE_WITHIN: f64 = 1e-4;
 
@@ -70,6 +74,10 @@ pub enum Source {
     /// The same of the ambient thermometer.
     AmbientTemperature,
     AmbientScale,
+    /// The thermometer of the dry vessel.
+    VesselTemperature,
+    /// Heat capacity of the vessels.
+    VesselHeat,
     WaterMass,
     SpecificHeat,
     ClockRate,
@@ -105,6 +113,8 @@ impl Source {
             Source::WaterScale => "water-scale",
             Source::AmbientTemperature => "ambient-temperature",
             Source::AmbientScale => "ambient-scale",
+            Source::VesselTemperature => "vessel-temperature",
+            Source::VesselHeat => "vessel-heat",
             Source::WaterMass => "water-mass",
             Source::SpecificHeat => "specific-heat",
             Source::ClockRate => "clock-rate",
@@ -311,6 +321,25 @@ pub fn common_errors(instruments: &Instruments, owner: &str) -> Vec<CommonError>
     ];
     let of_sun = sensor.into_iter().chain(estimates);
     of_sun.chain(thermometers).chain(others).collect()
+}
+
+/// The error of the dry vessel's thermometer: an offset, since nothing is known of its scale.
+pub fn vessel_error(instruments: &Instruments, owner: &str) -> CommonError {
+    CommonError::of_instrument(
+        Source::VesselTemperature,
+        InstrumentKind::VesselTemperature,
+        &instruments.vessel_temperature,
+        owner,
+    )
+}
+
+/// The error of the heat capacity of the vessels, as stated or of their mass and material.
+pub fn vessel_heat_error(owner: &str) -> CommonError {
+    CommonError::within(
+        Source::VesselHeat,
+        format!("vessels of {owner}"),
+        VESSEL_HEAT_WITHIN,
+    )
 }
 
 /// What an estimate of irradiance adds to the sensor that it rests on, if there is one.

@@ -381,9 +381,10 @@ def box():
     days = [solve(d, box_rate(d), BOX["water_kg"] * WATER_J_KG_K, until_c=96.0)
             for d in (first, second)]
     # What a steady sun and a steady air do to the figures, apart and together.
-    steady = [Day("water-steady.csv", "2026-03-19", clock(10, 30), 40.0, lambda t: 850.0, 25.0, 0.0),
-              Day("water-air-warms.csv", "2026-03-20", clock(10, 30), 40.0, lambda t: 850.0, 25.0)]
-    for d in steady:
+    for log, date, air_rate in (
+        ("water-steady.csv", "2026-03-19", 0.0), ("water-air-warms.csv", "2026-03-20", 1.0)
+    ):
+        d = Day(log, date, clock(10, 30), 40.0, lambda t: 850.0, 25.0, air_rate)
         days.append(solve(d, box_rate(d), BOX["water_kg"] * WATER_J_KG_K, until_c=96.0))
     exact_log("box", plate, column="vessel_c")
     exact_log("box", plate, 10.0, "vessel_c", "dry-10s.csv")

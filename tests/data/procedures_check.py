@@ -24,7 +24,7 @@ from pathlib import Path
 
 from chemicals import heat_capacity
 from CoolProp.CoolProp import PropsSI
-from ht.insulation import building_materials
+from ht.insulation import ASHRAE, building_materials
 from iapws import IAPWS95, IAPWS97
 
 HERE = Path(__file__).parent
@@ -100,8 +100,8 @@ def water():
             rows.append(row)
     return {
         "source": "h2 − h1 − Ta (s2 − s1) of liquid water at 101325 Pa: CoolProp (IAPWS-95), "
-        "iapws (IAPWS-95 and IAPWS-IF97); formula: c [(T2 − T1) − Ta ln(T2/T1)], c 4186 J/(kg K). "
-        "Negative where water below ambient is warmed.",
+        "iapws (IAPWS-95 and IAPWS-IF97); formula: c [(T2 − T1) − Ta ln(T2/T1)], "
+        "c 4186 J/(kg K). Negative where water below ambient is warmed.",
         "rows": rows,
     }
 
@@ -117,14 +117,19 @@ MATERIALS = [
     ("brass", "Metals, brass", 380.0, f"{MEMORY}, high (cartridge brass)"),
     ("soda lime glass", "Glass, soda lime", 750.0, f"{MEMORY}, high (plate glass)"),
     ("ceramic or porcelain", "Tiles, ceramic or porcelain", None, None),
-    ("clay", "Tiles, clay", 880.0, f"{MEMORY}, medium (clay as a material, not fired)"),
+    ("fired clay", "Tiles, clay", 880.0, f"{MEMORY}, medium (clay as a material, not fired)"),
 ]
 # The same from memory, before the package was looked into. Confidence: mine.
 FROM_MEMORY = {
     "aluminium": (880.0, "high"), "cast iron": (450.0, "high"), "steel": (450.0, "high"),
     "stainless steel": (460.0, "high"), "copper": (380.0, "high"), "brass": (380.0, "high"),
     "soda lime glass": (750.0, "high"), "ceramic or porcelain": (840.0, "high"),
-    "clay": (800.0, "medium"),
+    "fired clay": (800.0, "medium"),
+}
+# A third value where the package has one: ASHRAE Handbook, Fundamentals.
+ASHRAE_KEYS = {
+    "soda lime glass": "Siding, Architectural (soda-lime float) glass",
+    "fired clay": "Brick, fired clay, 1920 kg/m^3",
 }
 # Elements: molar heat in the CRC Handbook's table, and the molar mass (IUPAC, memory, high).
 ELEMENTS = {
@@ -151,6 +156,9 @@ def materials():
             "second_off_percent": None if second is None else 100 * (second / table - 1),
         }
         must(f"{name}: memory and package agree", remembered == table)
+        if name in ASHRAE_KEYS:
+            row["ashrae_j_per_kg_k"] = ASHRAE[ASHRAE_KEYS[name]][1]
+            row["ashrae_seen_as"] = f"ht.insulation.ASHRAE, {ASHRAE_KEYS[name]}"
         if name in ELEMENTS:
             cas, molar_g = ELEMENTS[name]
             molar = float(heat_capacity.CRC_standard_data.loc[cas]["Cps"])
@@ -163,7 +171,8 @@ def materials():
     return {
         "source": "DIN EN 12524 (2000-07), Building materials and products, tabulated design "
         "values (now in ISO 10456), as the Python package ht carries it, which cites it; the "
-        "standard itself was not seen. Room temperature; metals hold some per cent more at 100 °C.",
+        "standard itself was not seen. At room temperature; metals hold some per cent more at "
+        "100 °C (memory, medium).",
         "rows": rows,
     }
 

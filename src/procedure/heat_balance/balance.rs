@@ -4,8 +4,8 @@ use jiff::civil::Date;
 
 use super::finding::BalanceFinding;
 use crate::procedure::s580::limits::{RATING_DIFFERENCE_K, STANDARD_IRRADIANCE_W_M2};
-use crate::procedure::uncertainty::trials::{MonteCarlo, draw, printed};
-use crate::procedure::uncertainty::{Budget, Fitted, Region};
+use crate::procedure::uncertainty::trials::draw;
+use crate::procedure::uncertainty::{Budget, Figure, Fitted, Region};
 use crate::stats::line::Bounds;
 
 /// What is found of a campaign's heat balance P = g·G − u·Td.
@@ -13,6 +13,8 @@ use crate::stats::line::Bounds;
 pub struct HeatBalance {
     /// Number of intervals that it rests on, those that are [`is_sound`](super::fit::is_sound).
     pub intervals: usize,
+    /// The heat of the vessels counts.
+    pub counts_vessels: bool,
     /// Local dates that they lie on, in order.
     pub dates: Vec<Date>,
     /// Of the intervals' means, W/m².
@@ -33,31 +35,6 @@ pub struct HeatBalance {
     /// What scaling in proportion to irradiance adds to Ps(50), W; `None` without a rating.
     pub scaling_in_ps50_w: Option<f64>,
     pub findings: Vec<BalanceFinding>,
-}
-
-/// A figure with its uncertainty, in its unit.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Figure {
-    pub value: f64,
-    pub standard_uncertainty: f64,
-    /// For 95 %.
-    pub interval: Bounds,
-}
-
-impl Figure {
-    /// Half of the interval; the larger, where it is not even on both sides.
-    pub fn half_width(&self) -> f64 {
-        self.interval.reach_from(self.value)
-    }
-
-    /// A figure by its budget, and by its draws where they reach further.
-    fn of(budget: &Budget, drawn: Option<&MonteCarlo>) -> Figure {
-        Figure {
-            value: budget.value,
-            standard_uncertainty: budget.combined,
-            interval: printed(budget, drawn),
-        }
-    }
 }
 
 /// The figures of a fit.

@@ -9,7 +9,7 @@ use crate::procedure::s580::S580;
 use crate::procedure::s580::intervals::Interval;
 use crate::procedure::s580::limits::{RATING_DIFFERENCE_K, STANDARD_IRRADIANCE_W_M2};
 use crate::procedure::s580::reason::Reason;
-use crate::procedure::sources::common_errors;
+use crate::procedure::sources::{common_errors, vessel_heat_error};
 use crate::procedure::tested::Tested;
 use crate::procedure::uncertainty::points::{TERMS, places};
 use crate::procedure::uncertainty::shift::Shift;
@@ -21,26 +21,49 @@ use crate::stats::line::Bounds;
 /// Common practice, no published source.
 const HARDLY_VARIED: f64 = 0.2;
 
+/// Whose heat counts.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Heat {
+    /// The water's alone, as the practice takes it.
+    OfWater,
+    /// That of the vessels too, where the campaign file tells how much they store.
+    OfWaterAndVessels,
+}
+
+impl Heat {
+    /// Heat capacity of the vessels that counts, J/K.
+    fn of_vessels_j_per_k(self, tested: &Tested) -> f64 {
+        match (self, &tested.campaign.vessel_heat) {
+            (Heat::OfWaterAndVessels, Some(heat)) => heat.j_per_k(),
+            _ => 0.0,
+        }
+    }
+}
+
 /// Fits P = g·G − u·Td, without intercept, to every interval whose readings are sound: what
 /// sets an interval aside for irradiance, ambient, solar time or wind does not count here;
 /// what does for the water window, gaps, clouds and exclusions does.
 ///
-/// P is the power that the water takes up; what the vessel stores is in neither. `None` with
+/// P is the power that the water takes up, and the vessels where their heat counts. `None` with
 /// fewer than three intervals, and where gain and loss cannot be told apart.
 ///
 /// # Source
 /// An energy balance whose terms are found by regression: after Funk and Larson, Solar Energy
 /// 62 (1998) 63–68, abstract seen. Which intervals count is this project's reading.
-pub fn fit(tested: &Tested, s580: &S580) -> Option<HeatBalance> {
+pub fn fit(tested: &Tested, s580: &S580, heat: Heat) -> Option<HeatBalance> {
     let sound: Vec<&Interval> = s580.intervals.iter().filter(|one| is_sound(one)).collect();
     let places = places(&sound, &tested.campaign.site.time_zone);
     let points: Vec<Point> = sound
         .iter()
         .zip(places.of)
-        .filter_map(|(interval, place)| point(interval, tested, place))
+        .filter_map(|(interval, place)| point(interval, tested, heat, place))
         .collect();
     let campaign = &tested.campaign;
-    let common = common_errors(&campaign.instruments, &campaign.file.to_string_lossy());
+    let owner = campaign.file.to_string_lossy();
+    let mut common = common_errors(&campaign.instruments, &owner);
+    if heat.of_vessels_j_per_k(tested) > 0.0 {
+        common.push(vessel_heat_error(&owner));
+    }
     let fitted = Fitted::fit(&points, balance, reading_spread(tested), common)?;
     let Figures {
         gain_m2,
@@ -51,6 +74,7 @@ pub fn fit(tested: &Tested, s580: &S580) -> Option<HeatBalance> {
     let irradiance: Vec<f64> = points.iter().map(|point| point.x1).collect();
     let mut found = HeatBalance {
         intervals: points.len(),
+        counts_vessels: heat.of_vessels_j_per_k(tested) > 0.0,
         dates: places.dates,
         mean_irradiance_w_m2: irradiance.iter().sum::<f64>() / irradiance.len() as f64,
         irradiance_w_m2: extremes(irradiance.into_iter()),
@@ -91,16 +115,23 @@ pub fn is_sound(interval: &Interval) -> bool {
     is_complete && interval.reasons().iter().all(is_weather)
 }
 
-fn point(interval: &Interval, tested: &Tested, (day, follows): (usize, bool)) -> Option<Point> {
+fn point(
+    interval: &Interval,
+    tested: &Tested,
+    heat: Heat,
+    (day, follows): (usize, bool),
+) -> Option<Point> {
     let measured = &interval.measured;
     let water_j_per_k = tested.runs[interval.run].plan.water_kg * SPECIFIC_HEAT_J_PER_KG_K;
     let rise_k = measured.water_end_c - measured.water_start_c;
-    let per_kelvin = water_j_per_k / measured.duration_s;
+    let vessels_j_per_k = heat.of_vessels_j_per_k(tested);
+    let per_kelvin = (water_j_per_k + vessels_j_per_k) / measured.duration_s;
     Some(Point {
         x1: measured.irradiance?.mean,
         water_c: measured.water.mean,
         ambient_c: measured.ambient?.mean,
         of_water: water_j_per_k * rise_k / measured.duration_s,
+        of_vessels: vessels_j_per_k * rise_k / measured.duration_s,
         per_kelvin,
         per_second: per_kelvin * rise_k / measured.duration_s,
         day,
@@ -113,9 +144,9 @@ fn balance(shift: &Shift) -> [[f64; TERMS]; 3] {
     let difference = shift.difference();
     let [one, water, ambient] = difference.map(|factor| -factor);
     [
-        [shift.irradiance, 0.0, 0.0, 0.0, 0.0],
-        [0.0, one, water, ambient, 0.0],
-        [0.0, 0.0, 0.0, 0.0, shift.power()],
+        [shift.irradiance, 0.0, 0.0, 0.0, 0.0, 0.0],
+        [0.0, one, water, ambient, 0.0, 0.0],
+        [0.0, 0.0, 0.0, 0.0, shift.power(), shift.vessel_power()],
     ]
 }
 

@@ -7,5 +7,5 @@ pub mod balance;
 pub mod finding;
 pub mod fit;
 
-pub use balance::{Figure, HeatBalance};
-pub use fit::fit;
+pub use balance::HeatBalance;
+pub use fit::{Heat, fit};

@@ -17,8 +17,10 @@ pub struct Point {
     /// Mean water and ambient temperature, °C.
     pub water_c: f64,
     pub ambient_c: f64,
-    /// y, which the heat of the water gives.
+    /// What the heat of the water gives y.
     pub of_water: f64,
+    /// What the heat of the vessels adds to y; none where they do not count.
+    pub of_vessels: f64,
     /// What one kelvin more at the end of the interval, and one second, gives y.
     pub per_kelvin: f64,
     pub per_second: f64,
@@ -28,15 +30,22 @@ pub struct Point {
     pub follows: bool,
 }
 
-/// How x1, x2 and y follow from x1, 1, water, ambient and y of a point whose readings are off.
+/// How x1, x2 and y follow from x1, 1, water, ambient and both parts of y of a point whose readings are off.
 pub type Law = fn(&Shift) -> [[f64; TERMS]; 3];
 
 /// Number of terms that a row is put together from.
-pub const TERMS: usize = 5;
+pub const TERMS: usize = 6;
 
 impl Point {
     fn terms(&self) -> [f64; TERMS] {
-        [self.x1, 1.0, self.water_c, self.ambient_c, self.of_water]
+        [
+            self.x1,
+            1.0,
+            self.water_c,
+            self.ambient_c,
+            self.of_water,
+            self.of_vessels,
+        ]
     }
 
     /// Td, K.

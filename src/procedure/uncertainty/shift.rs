@@ -15,6 +15,10 @@ pub struct Shift {
     pub water_scale: f64,
     pub ambient_k: f64,
     pub ambient_scale: f64,
+    /// Offset of the dry vessel's thermometer, K.
+    pub vessel_k: f64,
+    /// Factor of the heat capacity of the vessels.
+    pub vessel_heat: f64,
 }
 
 impl Shift {
@@ -27,6 +31,8 @@ impl Shift {
         water_scale: 0.0,
         ambient_k: 0.0,
         ambient_scale: 0.0,
+        vessel_k: 0.0,
+        vessel_heat: 1.0,
     };
 
     /// The same with a source's readings too high by `size`, a fraction or K.
@@ -41,6 +47,8 @@ impl Shift {
             Source::WaterScale => self.water_scale += size,
             Source::AmbientTemperature => self.ambient_k += size,
             Source::AmbientScale => self.ambient_scale += size,
+            Source::VesselTemperature => self.vessel_k += size,
+            Source::VesselHeat => self.vessel_heat += size,
         }
     }
 
@@ -58,6 +66,26 @@ impl Shift {
             1.0 + self.water_scale,
             -1.0 - self.ambient_scale,
         ]
+    }
+
+    /// A temperature of the water, °C, as it would be read.
+    pub fn water_c(&self, water_c: f64) -> f64 {
+        water_c + self.water_k + self.water_scale * (water_c - SCALE_ABOUT_C)
+    }
+
+    /// A temperature of the air, °C, as it would be read.
+    pub fn ambient_c(&self, ambient_c: f64) -> f64 {
+        ambient_c + self.ambient_k + self.ambient_scale * (ambient_c - SCALE_ABOUT_C)
+    }
+
+    /// A temperature of the dry vessel, °C, as it would be read.
+    pub fn vessel_c(&self, vessel_c: f64) -> f64 {
+        vessel_c + self.vessel_k
+    }
+
+    /// The power that the vessels take up, from what it is without errors: the factor.
+    pub fn vessel_power(&self) -> f64 {
+        (1.0 + self.water_scale) * self.vessel_heat / self.time
     }
 
     /// Cooking power from what it is without errors: the factor.

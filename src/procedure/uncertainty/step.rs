@@ -2,7 +2,8 @@
 
 use super::points::ReadingSpread;
 use crate::campaign::classes::InstrumentKind;
-use crate::procedure::run::Run;
+use crate::campaign::model::Instrument;
+use crate::logs::Series;
 use crate::procedure::sources::{class_resolution_k, standard_of};
 use crate::procedure::tested::Tested;
 
@@ -26,11 +27,8 @@ const K_PER_F: f64 = 5.0 / 9.0;
 /// JCGM 100:2008, F.2.2.1: a step d has the standard deviation d/√12.
 pub fn reading_spread(tested: &Tested) -> ReadingSpread {
     let instruments = &tested.campaign.instruments;
-    let thermometer = &instruments.water_temperature;
-    let stated_k = thermometer
-        .resolution_k
-        .or_else(|| step_seen_k(&tested.runs));
-    let step_k = stated_k.or_else(|| class_resolution_k(thermometer));
+    let waters = tested.runs.iter().map(|run| &run.readings.water_c);
+    let step_k = step_k(&instruments.water_temperature, waters);
     let clock = standard_of(&instruments.clock, InstrumentKind::Clock);
     ReadingSpread {
         water_k: step_k.map(|step_k| step_k / 12.0_f64.sqrt()),
@@ -38,12 +36,21 @@ pub fn reading_spread(tested: &Tested) -> ReadingSpread {
     }
 }
 
-/// Largest step, K, of which all water temperatures are whole numbers, in °C or °F; of no
-/// usual one, the smallest distance of two readings. `None` with too few of them.
-fn step_seen_k(runs: &[Run]) -> Option<f64> {
-    let waters = runs.iter().map(|run| &run.readings.water_c.value);
-    let readings: Vec<f64> = waters
-        .flat_map(|water| water.iter().take(MOST).copied())
+/// The step of a thermometer, K: as stated, else as seen in its readings, else that of its class;
+/// `None` where none of them tells.
+pub fn step_k<'s>(
+    thermometer: &Instrument,
+    readings: impl Iterator<Item = &'s Series>,
+) -> Option<f64> {
+    let stated_k = thermometer.resolution_k.or_else(|| step_seen_k(readings));
+    stated_k.or_else(|| class_resolution_k(thermometer))
+}
+
+/// Largest step, K, of which all temperatures are whole numbers, in °C or °F; of no usual one,
+/// the smallest distance of two readings. `None` with too few of them.
+fn step_seen_k<'s>(runs: impl Iterator<Item = &'s Series>) -> Option<f64> {
+    let readings: Vec<f64> = runs
+        .flat_map(|run| run.value.iter().take(MOST).copied())
         .collect();
     if readings.len() < FEWEST {
         return None;

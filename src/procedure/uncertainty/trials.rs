@@ -14,11 +14,11 @@ use rand_distr::{ChiSquared, Distribution};
 /// Seed of every campaign's draws.
 pub const SEED: u64 = 101;
 /// Significant digits of the standard uncertainty that both ways must agree in.
-const DIGITS: i32 = 1;
+pub const DIGITS: i32 = 1;
 /// The draws are made finer than the tolerance by this much.
-const FINER: f64 = 5.0;
+pub const FINER: f64 = 5.0;
 /// Most trials, a whole number of rounds.
-const MOST_TRIALS: usize = 4 * AT_ONCE * BLOCK;
+pub const MOST_TRIALS: usize = 4 * AT_ONCE * BLOCK;
 
 /// What the draws say of a figure, in its unit.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -91,7 +91,7 @@ pub fn draw<const Q: usize>(
         block: BLOCK,
         most_trials: MOST_TRIALS,
     };
-    let places = Places::of(fitted);
+    let places = Places::of(fitted.common());
     let outcomes = propagate(plan, || {
         let (places, figures) = (&places, &figures);
         let mut drawn = vec![0.0; places.errors.len()];
@@ -125,13 +125,14 @@ pub fn draw<const Q: usize>(
 
 /// The common errors, each with the place of the draw that it takes: errors of one identity
 /// take one.
-struct Places<'f> {
+pub struct Places<'f> {
     errors: Vec<(&'f CommonError, usize)>,
 }
 
-impl Places<'_> {
-    fn of(fitted: &Fitted) -> Places<'_> {
-        let all: Vec<&CommonError> = fitted.common().collect();
+impl<'f> Places<'f> {
+    /// Those of some errors.
+    pub fn of(errors: impl Iterator<Item = &'f CommonError>) -> Places<'f> {
+        let all: Vec<&CommonError> = errors.collect();
         let place = |error: &CommonError| {
             let mut known = all.iter();
             known.position(|known| known.identity == error.identity)
@@ -142,8 +143,8 @@ impl Places<'_> {
         }
     }
 
-    /// `drawn` has room for each error's draw.
-    fn draw(&self, drawn: &mut [f64], generator: &mut Generator) -> Shift {
+    /// Readings that are off by a draw of each; `drawn` has room for it.
+    pub fn draw(&self, drawn: &mut [f64], generator: &mut Generator) -> Shift {
         let mut shift = Shift::NONE;
         for (index, (error, place)) in self.errors.iter().enumerate() {
             if *place == index {

@@ -224,7 +224,7 @@ fn scaled(assessment: &Assessment, sections: &Sections) -> Option<Message> {
     if assessment.tested.lies_flat() {
         return None;
     }
-    let power = assessment.heat_balance.as_ref()?.power_700_50_w;
+    let power = assessment.water_balance.as_ref()?.power_700_50_w;
     let decimals = decimals_for(power.half_width());
     let said = if power.value < 0.0 {
         message!("headline-scaled-loses")

@@ -80,9 +80,9 @@ fn standardised(shift: &Shift) -> [[f64; TERMS]; 3] {
     let [one, water, ambient] = shift.difference();
     let power = shift.power() / shift.irradiance;
     [
-        [1.0, 0.0, 0.0, 0.0, 0.0],
-        [0.0, one, water, ambient, 0.0],
-        [0.0, 0.0, 0.0, 0.0, power],
+        [1.0, 0.0, 0.0, 0.0, 0.0, 0.0],
+        [0.0, one, water, ambient, 0.0, 0.0],
+        [0.0, 0.0, 0.0, 0.0, power, 0.0],
     ]
 }
 
@@ -97,6 +97,7 @@ pub fn point(interval: &Interval, water_kg: f64, day: usize, follows: bool) -> O
         water_c: measured.water.mean,
         ambient_c: measured.ambient?.mean,
         of_water: power_w,
+        of_vessels: 0.0,
         per_kelvin: water_j_per_k / measured.duration_s * share,
         per_second: power_w / measured.duration_s,
         day,

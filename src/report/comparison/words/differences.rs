@@ -252,7 +252,7 @@ fn decided(comparison: &Comparison, pair: &Pair, weighed: &Weighed, names: &[Str
 fn share_percent(comparison: &Comparison, pair: &Pair) -> Option<f64> {
     let first = &comparison.campaigns[pair.difference.first];
     let (power_w, half_width_w) = if pair.difference.conditions_differ {
-        let power = &first.heat_balance.as_ref()?.power_700_50_w;
+        let power = &first.water_balance.as_ref()?.power_700_50_w;
         (power.value, power.half_width())
     } else {
         let budget = &first.s580.uncertainty()?.budget;

@@ -10,9 +10,9 @@ use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::cooking::pots::{START_C, TimeRange};
 use crate::procedure::finding::Level;
-use crate::procedure::heat_balance::Figure;
 use crate::procedure::s580::uncertainty::RatingUncertainty;
 use crate::procedure::spans::Summary;
+use crate::procedure::uncertainty::Figure;
 use crate::report::comparison::names::letter;
 use crate::report::number::report_number;
 use crate::report::rows::Row;
@@ -144,7 +144,7 @@ pub fn per_unit_table(comparison: &Comparison, words: &Words) -> FigureTable {
             per(Some(cooker.intercept_area_m2)).unwrap_or_else(|| NOTHING.into()),
             per(cooker.mass_kg).unwrap_or_else(|| NOTHING.into()),
             per(cooker.cost).map_or_else(|| NOTHING.into(), of_cost),
-            match one.heat_balance {
+            match one.water_balance {
                 Some(_) => spoken_heating(comparison.heating[place]).into(),
                 None => NOTHING.into(),
             },
@@ -292,7 +292,7 @@ fn spoken_line(one: &Assessment) -> Message {
 
 /// Gain, loss, and the power at 700 W/m² and 50 K.
 fn spoken_balance(one: &Assessment) -> Phrase {
-    let Some(balance) = &one.heat_balance else {
+    let Some(balance) = &one.water_balance else {
         return message!("comparison-no-balance").into();
     };
     let figure = |figure: &Figure| with_half_width(figure.value, figure.half_width());

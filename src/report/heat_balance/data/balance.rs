@@ -4,7 +4,7 @@ use schemars::JsonSchema;
 use serde::Serialize;
 
 use crate::procedure::Assessment;
-use crate::procedure::heat_balance::Figure;
+use crate::procedure::uncertainty::Figure;
 use crate::report::data::finding::{FindingEntry, finding_entry};
 
 /// P = g·G − u·Td, fitted without intercept to every interval with sound readings, whatever the

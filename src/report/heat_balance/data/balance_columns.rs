@@ -1,8 +1,9 @@
 //! The heat balance in the table of campaigns, and in that of intervals.
 
 use crate::procedure::Assessment;
+use crate::procedure::heat_balance::HeatBalance;
 use crate::procedure::heat_balance::fit::is_sound;
-use crate::procedure::heat_balance::{Figure, HeatBalance};
+use crate::procedure::uncertainty::Figure;
 use crate::report::data::tables::columns::{
     Cell, Column, Heading, Kind, OfCampaign, OfInterval, column,
 };

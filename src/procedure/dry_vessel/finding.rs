@@ -1,0 +1,37 @@
+//! What can be found about a dry run.
+
+use crate::procedure::finding;
+
+/// Every finding about a dry run.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum FindingCode {
+    /// Its log has no temperature of the vessel.
+    NoVesselTemperature,
+    /// Its log has no irradiance.
+    NoIrradiance,
+    /// It is shorter than a plateau.
+    TooShort,
+    /// The sun was not steady for long enough.
+    SunUnsteady,
+    /// The sun was too weak.
+    SunWeak,
+    /// The vessel was still getting hotter, or cooler.
+    PlateauNotReached,
+}
+
+impl FindingCode {
+    /// The code in files.
+    pub fn code(self) -> &'static str {
+        match self {
+            FindingCode::NoVesselTemperature => "no-vessel-temperature",
+            FindingCode::NoIrradiance => "no-irradiance",
+            FindingCode::TooShort => "dry-run-too-short",
+            FindingCode::SunUnsteady => "sun-unsteady",
+            FindingCode::SunWeak => "sun-weak",
+            FindingCode::PlateauNotReached => "plateau-not-reached",
+        }
+    }
+}
+
+/// A finding of this procedure.
+pub type DryFinding = finding::Finding<FindingCode>;

@@ -1,0 +1,353 @@
+//! Energy and exergy efficiency over the sound intervals.
+
+use jiff::civil::Date;
+use simmerline_math::ln;
+
+use super::finding::{EfficiencyFinding, FindingCode};
+use super::peak::{Vertex, lost_w, vertex};
+use crate::campaign::kinds::ProcedureKey;
+use crate::language::fixed;
+use crate::message;
+use crate::physics::exergy::{SUN_K, ZERO_CELSIUS_K, share_of_sunlight};
+use crate::physics::water::SPECIFIC_HEAT_J_PER_KG_K;
+use crate::procedure::heat_balance::HeatBalance;
+use crate::procedure::heat_balance::fit::is_sound;
+use crate::procedure::s580::S580;
+use crate::procedure::s580::intervals::Interval;
+use crate::procedure::sources::{CommonError, SCALE_ABOUT_C, common_errors};
+use crate::procedure::tested::Tested;
+use crate::procedure::uncertainty::derived::{Group, derive_by_budget};
+use crate::procedure::uncertainty::shift::Shift;
+use crate::procedure::uncertainty::step::reading_spread;
+use crate::procedure::uncertainty::{Derived, Off, derive};
+use crate::stats::line::Bounds;
+use crate::units::zoned;
+
+/// Temperature of the water above which evaporation takes a share of the heat, °C.
+const EVAPORATION_C: f64 = 80.0;
+
+/// Shares of the sunlight that the water keeps.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Efficiency {
+    /// Heat that the water took up over sunlight on the intercept area, a fraction.
+    pub energy: Derived,
+    /// The same of exergy.
+    pub exergy: Derived,
+    /// `None`: the findings say why.
+    pub peak: Option<Peak>,
+    /// Every sound interval.
+    pub steps: Vec<Step>,
+    /// Lowest and highest temperature of the water in them, °C.
+    pub water_c: Bounds,
+    pub mean_irradiance_w_m2: f64,
+    pub mean_ambient_c: f64,
+    pub findings: Vec<EfficiencyFinding>,
+}
+
+/// The highest rate at which the water gains exergy.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Peak {
+    /// W.
+    pub exergy_w: Derived,
+    /// At this temperature difference, K.
+    pub difference_k: f64,
+    /// The peak over the exergy of the heat lost there; `None` where that is not known.
+    pub quality_factor: Option<f64>,
+}
+
+/// One sound interval, as energy and exergy take it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Step {
+    pub date: Date,
+    /// It begins where the one before it ends.
+    pub follows: bool,
+    pub duration_s: f64,
+    /// Heat capacity of the water, J/K.
+    pub heat_j_per_k: f64,
+    pub from_c: f64,
+    pub to_c: f64,
+    /// Means.
+    pub water_c: f64,
+    pub ambient_c: f64,
+    /// Sunlight on the intercept area, W.
+    pub sun_w: f64,
+}
+
+impl Step {
+    fn of(interval: &Interval, tested: &Tested, before: Option<&Interval>) -> Option<Step> {
+        let measured = &interval.measured;
+        let campaign = &tested.campaign;
+        let water_kg = tested.runs[interval.run].plan.water_kg;
+        Some(Step {
+            date: zoned(measured.span.from_us, &campaign.site.time_zone).date(),
+            follows: before.is_some_and(|before| {
+                before.run == interval.run && before.measured.span.to_us == measured.span.from_us
+            }),
+            duration_s: measured.duration_s,
+            heat_j_per_k: water_kg * SPECIFIC_HEAT_J_PER_KG_K,
+            from_c: measured.water_start_c,
+            to_c: measured.water_end_c,
+            water_c: measured.water.mean,
+            ambient_c: measured.ambient?.mean,
+            sun_w: campaign.cooker.intercept_area_m2 * measured.irradiance?.mean,
+        })
+    }
+
+    /// Td, K, with readings that are off.
+    pub fn difference_k(&self, shift: &Shift) -> f64 {
+        shift.water_c(self.water_c) - shift.ambient_c(self.ambient_c)
+    }
+
+    /// Heat that the water takes up, J.
+    pub fn energy_j(&self) -> f64 {
+        self.heat_j_per_k * (self.to_c - self.from_c)
+    }
+
+    /// Its exergy, J, to the first order of what the readings are off by.
+    pub fn exergy_j(&self, shift: &Shift) -> f64 {
+        let terms = Terms::of(self);
+        terms.exergy_j(shift)
+    }
+
+    /// The same for each second, W.
+    pub fn exergy_w(&self, shift: &Shift) -> f64 {
+        self.exergy_j(shift) / (self.duration_s * shift.time)
+    }
+}
+
+/// Sums over steps from which energy and exergy follow, whatever the readings are off by.
+#[derive(Debug, Clone, Copy, Default)]
+struct Terms {
+    /// m·c·ΔT, J.
+    heat_j: f64,
+    /// Sunlight, J, and its exergy.
+    sun_j: f64,
+    sun_exergy_j: f64,
+    /// m·c·[ΔT − Ta·ln(T2/T1)], J.
+    exergy_j: f64,
+    /// What one kelvin more, and a scale error of one, of water and of air add to it.
+    per_water_k: f64,
+    per_water_scale: f64,
+    per_ambient_k: f64,
+    per_ambient_scale: f64,
+}
+
+impl Terms {
+    fn of(step: &Step) -> Terms {
+        let kelvin = |celsius: f64| celsius + ZERO_CELSIUS_K;
+        let (from_k, to_k, ambient_k) = (
+            kelvin(step.from_c),
+            kelvin(step.to_c),
+            kelvin(step.ambient_c),
+        );
+        let mc = step.heat_j_per_k;
+        let ratio = ln(to_k / from_k);
+        let rise_k = to_k - from_k;
+        let of_scale = (step.to_c - SCALE_ABOUT_C) / to_k - (step.from_c - SCALE_ABOUT_C) / from_k;
+        let sun_j = step.sun_w * step.duration_s;
+        Terms {
+            heat_j: mc * rise_k,
+            sun_j,
+            sun_exergy_j: sun_j * share_of_sunlight(ambient_k, SUN_K),
+            exergy_j: mc * (rise_k - ambient_k * ratio),
+            per_water_k: -mc * ambient_k * (1.0 / to_k - 1.0 / from_k),
+            per_water_scale: mc * (rise_k - ambient_k * of_scale),
+            per_ambient_k: -mc * ratio,
+            per_ambient_scale: -mc * ratio * (step.ambient_c - SCALE_ABOUT_C),
+        }
+    }
+
+    fn plus(self, other: Terms) -> Terms {
+        Terms {
+            heat_j: self.heat_j + other.heat_j,
+            sun_j: self.sun_j + other.sun_j,
+            sun_exergy_j: self.sun_exergy_j + other.sun_exergy_j,
+            exergy_j: self.exergy_j + other.exergy_j,
+            per_water_k: self.per_water_k + other.per_water_k,
+            per_water_scale: self.per_water_scale + other.per_water_scale,
+            per_ambient_k: self.per_ambient_k + other.per_ambient_k,
+            per_ambient_scale: self.per_ambient_scale + other.per_ambient_scale,
+        }
+    }
+
+    fn exergy_j(&self, shift: &Shift) -> f64 {
+        let off_j = self.per_water_k * shift.water_k
+            + self.per_water_scale * shift.water_scale
+            + self.per_ambient_k * shift.ambient_k
+            + self.per_ambient_scale * shift.ambient_scale;
+        (self.exergy_j + off_j) * shift.water
+    }
+
+    fn energy(&self, shift: &Shift) -> Option<f64> {
+        let sun_j = self.sun_j * shift.irradiance * shift.time;
+        let heat_j = self.heat_j * (1.0 + shift.water_scale) * shift.water;
+        (sun_j > 0.0).then(|| heat_j / sun_j)
+    }
+
+    fn exergy(&self, shift: &Shift) -> Option<f64> {
+        let sun_j = self.sun_exergy_j * shift.irradiance * shift.time;
+        (sun_j > 0.0).then(|| self.exergy_j(shift) / sun_j)
+    }
+}
+
+/// The steps by days, each with its terms.
+struct ByDay(Vec<(Date, Terms)>);
+
+impl ByDay {
+    fn of(steps: &[Step]) -> ByDay {
+        let mut days: Vec<(Date, Terms)> = Vec::new();
+        for step in steps {
+            match days.iter_mut().find(|(date, _)| *date == step.date) {
+                Some((_, terms)) => *terms = terms.plus(Terms::of(step)),
+                None => days.push((step.date, Terms::of(step))),
+            }
+        }
+        ByDay(days)
+    }
+
+    fn counted(&self, off: &Off) -> Terms {
+        let counted = self.0.iter().filter(|(date, _)| off.counts(0, *date));
+        counted.fold(Terms::default(), |sum, (_, terms)| sum.plus(*terms))
+    }
+}
+
+/// Energy and exergy over the sound intervals, those of the heat balance; `None` without one, and
+/// where the campaign leaves the procedure out.
+///
+/// Energy: Σm·c·ΔT/Σ(A·G·Δt). Exergy: Σm·c·[(T2 − T1) − Ta·ln(T2/T1)] over
+/// Σ(A·G·Δt·[1 − 4/3·(Ta/Ts) + 1/3·(Ta/Ts)⁴]), with Ts = 5777 K. The vessels do not count.
+///
+/// # Source
+/// Öztürk 2004 and others; Petela's factor: [`share_of_sunlight`]. That the sound intervals are
+/// the span is this project's choice: papers choose their own, so spans have to be told.
+pub fn efficiency(
+    tested: &Tested,
+    s580: &S580,
+    balance: Option<&HeatBalance>,
+) -> Option<Efficiency> {
+    let procedures = &tested.campaign.procedures;
+    if procedures.leaves_out(ProcedureKey::Efficiency) {
+        return None;
+    }
+    let sound: Vec<&Interval> = s580.intervals.iter().filter(|one| is_sound(one)).collect();
+    let steps: Vec<Step> = sound
+        .iter()
+        .enumerate()
+        .filter_map(|(place, interval)| {
+            let before = place.checked_sub(1).map(|before| sound[before]);
+            Step::of(interval, tested, before)
+        })
+        .collect();
+    let owner = tested.campaign.file.to_string_lossy();
+    let errors = common_errors(&tested.campaign.instruments, &owner);
+    let days = ByDay::of(&steps);
+    let all = days.counted(&Off::NONE);
+    let read_j = read_j(tested, &steps);
+    let group = |of_readings: f64| Group::new(steps.iter().map(|step| step.date), of_readings);
+    let energy = derive(&[group(read_j / all.sun_j)], &errors, |off| {
+        days.counted(off).energy(&off.shift)
+    });
+    // As large a share of it as of the energy.
+    let of_exergy = read_j / all.heat_j.abs() * all.exergy_j.abs() / all.sun_exergy_j;
+    let exergy = derive(&[group(of_exergy)], &errors, |off| {
+        days.counted(off).exergy(&off.shift)
+    });
+    let (energy, exergy) = (energy.ok()?, exergy.ok()?);
+    let mean = |of: fn(&Step) -> f64| steps.iter().map(of).sum::<f64>() / steps.len() as f64;
+    let mean_ambient_c = mean(|step| step.ambient_c);
+    let peak = peak(&steps, &errors, mean_ambient_c, balance);
+    let water_c = ends(&steps);
+    Some(Efficiency {
+        findings: findings(tested, &energy, peak.as_ref(), water_c),
+        mean_irradiance_w_m2: mean(|step| step.sun_w) / tested.campaign.cooker.intercept_area_m2,
+        energy,
+        exergy,
+        peak,
+        water_c,
+        mean_ambient_c,
+        steps,
+    })
+}
+
+/// What single readings of the water give the heat, one standard uncertainty, J: both ends of
+/// each chain of intervals.
+fn read_j(tested: &Tested, steps: &[Step]) -> f64 {
+    let read_k = reading_spread(tested).water_k.unwrap_or(0.0);
+    let chains = steps.iter().filter(|step| !step.follows);
+    let squares: f64 = chains
+        .map(|step| 2.0 * step.heat_j_per_k * step.heat_j_per_k)
+        .sum();
+    read_k * squares.sqrt()
+}
+
+fn ends(steps: &[Step]) -> Bounds {
+    let all = || steps.iter().flat_map(|step| [step.from_c, step.to_c]);
+    Bounds {
+        lower: all().fold(f64::INFINITY, f64::min),
+        upper: all().fold(f64::NEG_INFINITY, f64::max),
+    }
+}
+
+fn peak(
+    steps: &[Step],
+    errors: &[CommonError],
+    ambient_c: f64,
+    balance: Option<&HeatBalance>,
+) -> Option<Peak> {
+    let at: Vertex = vertex(steps, &Off::NONE)?;
+    let group = Group::new(steps.iter().map(|step| step.date), 0.0);
+    let exergy_w = derive_by_budget(&[group], errors, |off| Some(vertex(steps, off)?.exergy_w));
+    let lost_w = balance.and_then(|balance| lost_w(&at, ambient_c, balance));
+    Some(Peak {
+        exergy_w: exergy_w.ok()?,
+        difference_k: at.difference_k,
+        quality_factor: lost_w.map(|lost_w| at.exergy_w / lost_w),
+    })
+}
+
+fn findings(
+    tested: &Tested,
+    energy: &Derived,
+    peak: Option<&Peak>,
+    water_c: Bounds,
+) -> Vec<EfficiencyFinding> {
+    let mut findings = Vec::new();
+    let mut note = |code: FindingCode, text, remedy| {
+        findings.push(EfficiencyFinding::note(code, text, remedy));
+    };
+    if tested.lies_flat() {
+        note(
+            FindingCode::PlaneNotNormal,
+            message!("efficiency-plane"),
+            message!("efficiency-plane-remedy"),
+        );
+    }
+    match peak {
+        None => note(
+            FindingCode::NoPeak,
+            message!("efficiency-no-peak"),
+            message!("efficiency-no-peak-remedy"),
+        ),
+        Some(peak) if peak.quality_factor.is_none() => note(
+            FindingCode::NoLoss,
+            message!("efficiency-no-loss"),
+            message!("efficiency-no-loss-remedy"),
+        ),
+        Some(_) => {}
+    }
+    if energy.is_of_one_day {
+        note(
+            FindingCode::OneDay,
+            message!("efficiency-one-day"),
+            message!("efficiency-one-day-remedy"),
+        );
+    }
+    if water_c.upper > EVAPORATION_C {
+        note(
+            FindingCode::Evaporation,
+            message!("evaporation", limit = fixed(EVAPORATION_C, 0)),
+            message!("evaporation-remedy"),
+        );
+    }
+    findings
+}
