@@ -1544,6 +1544,7 @@ plan-high-sun = high sun
 # { $clocks }: two times of day. { $from }, { $to }: the same by the sun.
 plan-high-sun-text = { $clocks } by the clock ({ $from } to { $to } solar time), when the sun is high and changes least; common practice, no published source
 plan-high-sun-most = up to { $highest } W/m² on the plane normal to the beam
+plan-high-sun-weak = at most { $highest } W/m² on the plane normal to the beam: a plateau is looked for above { $least } W/m² alone, so choose another day for it
 plan-high-sun-none = at most { $highest } W/m² on the plane normal to the beam: no time of this day will do
 plan-dry-begin = with the empty, dry vessel as cold as the air, its lid on, aimed
 plan-dry-read = the vessel every 5 to 20 min, the air at least every second time, until three readings of the vessel are the same

@@ -1579,6 +1579,7 @@ plan-high-sun = sol alto
 # { $clocks }: two times of day. { $from }, { $to }: the same by the sun.
 plan-high-sun-text = de { $clocks } según el reloj ({ $from } a { $to } de hora solar), cuando el sol está alto y cambia menos; práctica común, sin fuente publicada
 plan-high-sun-most = hasta { $highest } W/m² en el plano normal a la radiación directa
+plan-high-sun-weak = como mucho { $highest } W/m² en el plano normal a la radiación directa: una meseta se busca solo por encima de { $least } W/m², así que elija otro día para ella
 plan-high-sun-none = como mucho { $highest } W/m² en el plano normal a la radiación directa: ninguna hora de este día sirve
 plan-dry-begin = con el recipiente vacío y seco, tan frío como el aire, con la tapa puesta, y la cocina orientada
 plan-dry-read = el recipiente cada 5 a 20 min, el aire al menos una de cada dos veces, hasta que tres lecturas del recipiente sean iguales

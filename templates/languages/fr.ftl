@@ -1618,6 +1618,7 @@ plan-high-sun = soleil haut
 # { $clocks }: two times of day. { $from }, { $to }: the same by the sun.
 plan-high-sun-text = { $clocks } à l’horloge ({ $from } à { $to } en heure solaire), quand le soleil est haut et change le moins ; pratique courante, sans source publiée
 plan-high-sun-most = jusqu’à { $highest } W/m² dans le plan normal au rayonnement direct
+plan-high-sun-weak = au plus { $highest } W/m² dans le plan normal au rayonnement direct : un palier n’est cherché qu’au-dessus de { $least } W/m², choisissez donc un autre jour pour cela
 plan-high-sun-none = au plus { $highest } W/m² dans le plan normal au rayonnement direct : aucune heure de ce jour ne convient
 plan-dry-begin = avec le récipient vide et sec, aussi froid que l’air, couvercle mis, le cuiseur orienté
 plan-dry-read = le récipient toutes les 5 à 20 min, l’air au moins une fois sur deux, jusqu’à ce que trois lectures du récipient soient les mêmes

@@ -1582,6 +1582,7 @@ plan-high-sun = sol alto
 # { $clocks }: two times of day. { $from }, { $to }: the same by the sun.
 plan-high-sun-text = { $clocks } pelo relógio ({ $from } a { $to } em hora solar), quando o sol está alto e muda menos; prática comum, sem fonte publicada
 plan-high-sun-most = até { $highest } W/m² no plano normal à radiação direta
+plan-high-sun-weak = no máximo { $highest } W/m² no plano normal à radiação direta: um patamar só se procura acima de { $least } W/m², por isso escolha outro dia para ele
 plan-high-sun-none = no máximo { $highest } W/m² no plano normal à radiação direta: nenhuma hora deste dia serve
 plan-dry-begin = com o recipiente vazio e seco, tão frio como o ar, com a tampa posta, e o fogão orientado
 plan-dry-read = o recipiente a cada 5 a 20 min, o ar pelo menos de duas em duas vezes, até que três leituras do recipiente sejam iguais

@@ -1575,6 +1575,7 @@ plan-high-sun = jua la juu
 # { $clocks }: two times of day. { $from }, { $to }: the same by the sun.
 plan-high-sun-text = { $clocks } kwa saa ({ $from } hadi { $to } kwa wakati wa jua), jua likiwa juu na likibadilika kidogo zaidi; utaratibu wa kawaida, hakuna chanzo kilichochapishwa
 plan-high-sun-most = hadi { $highest } W/m² kwenye bapa lililo pembemraba na miale ya jua
+plan-high-sun-weak = si zaidi ya { $highest } W/m² kwenye bapa lililo pembemraba na miale ya jua: kilele tulivu hutafutwa juu ya { $least } W/m² tu, kwa hiyo chagua siku nyingine
 plan-high-sun-none = si zaidi ya { $highest } W/m² kwenye bapa lililo pembemraba na miale ya jua: hakuna wakati wa siku hii unaofaa
 plan-dry-begin = kwa chombo kitupu na kikavu, baridi kama hewa, kikiwa na kifuniko, jiko likiwa limeelekezwa
 plan-dry-read = chombo kila baada ya dakika 5 hadi 20, hewa angalau kila mara ya pili, hadi vipimo vitatu vya chombo viwe sawa

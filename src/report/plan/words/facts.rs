@@ -8,6 +8,7 @@ use crate::language::{Message, Phrase, Words, clock, fixed, kilograms, short};
 use crate::message;
 use crate::planning::Plan;
 use crate::planning::pace::{COOLING_END_K, COOLING_STEP_MIN, solar_hours};
+use crate::procedure::dry_vessel::plateau::LEAST_W_M2;
 use crate::report::rows::Row;
 
 /// Sun, load, times and aiming, as far as they apply to the kind of run.
@@ -51,9 +52,12 @@ fn high_sun(plan: &Plan) -> Message {
 
 /// How strong a clear sky is that day.
 fn most_sun(plan: &Plan) -> Message {
-    let most = match plan.has_sheet() {
-        true => message!("plan-high-sun-most"),
-        false => message!("plan-high-sun-none"),
+    let most = if !plan.has_sheet() {
+        message!("plan-high-sun-none")
+    } else if plan.day.most_w_m2 < LEAST_W_M2 {
+        message!("plan-high-sun-weak", least = short(LEAST_W_M2))
+    } else {
+        message!("plan-high-sun-most")
     };
     most.with("highest", fixed(plan.day.most_w_m2, 0))
 }

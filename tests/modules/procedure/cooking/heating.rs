@@ -56,6 +56,7 @@ static NO_WISHES: CookingWishes = CookingWishes {
     irradiance_w_m2: None,
     ambient_c: None,
     start_c: None,
+    reached_c: Vec::new(),
 };
 
 fn kitchen(tested_kg: f64, boiling_point_c: f64) -> Kitchen<'static> {

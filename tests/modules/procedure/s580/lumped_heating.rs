@@ -65,6 +65,7 @@ fn intervals_of_readings_every(step_s: i64) -> Vec<Measured> {
             time_us: time_us.clone().into(),
             value: after_s.iter().map(|s| water_c(*s as f64)).collect(),
         },
+        vessel_c: None,
         ambient_c: level(AMBIENT_C),
         irradiance_w_m2: level(IRRADIANCE_W_M2),
         wind_m_s: level(0.3),

@@ -60,6 +60,7 @@ fn intervals() -> Vec<Measured> {
     let readings = Readings {
         time_us: water_c.time_us.clone(),
         water_c,
+        vessel_c: None,
         ambient_c: Some(series(|reading| reading.2)),
         irradiance_w_m2: Some(series(|reading| reading.3)),
         wind_m_s: None,
