@@ -4,6 +4,7 @@ use jiff::civil::Date;
 use jiff::tz::TimeZone;
 
 use crate::campaign::kinds::RunKind;
+use crate::logs::quantity::Quantity;
 use crate::measure::Unit;
 
 /// What holds for every line of a sheet.
@@ -62,21 +63,47 @@ impl Form {
 
     /// The header of a column.
     pub fn header(&self, column: Column) -> String {
+        let name = match column {
+            Column::Time => "time",
+            Column::Tested => match self.kind {
+                RunKind::Water | RunKind::Cooling => "water",
+                // "vessel" alone may be the water in it.
+                RunKind::Dry => "dry vessel",
+            },
+            Column::Air => "air",
+            Column::Wind => "wind",
+            Column::Sky => "sky",
+            Column::Irradiance => "irradiance",
+            Column::Notes => "notes",
+        };
+        match self.unit(column) {
+            Some(unit) => format!("{name} ({unit})"),
+            None => name.to_owned(),
+        }
+    }
+
+    /// The unit of a column of numbers.
+    pub fn unit(&self, column: Column) -> Option<&'static str> {
         match column {
-            Column::Time => "time".to_owned(),
-            Column::Tested => {
-                let what = match self.kind {
-                    RunKind::Water | RunKind::Cooling => "water",
-                    // "vessel" alone may be the water in it.
-                    RunKind::Dry => "dry vessel",
-                };
-                format!("{what} ({})", self.tested_unit.symbol())
-            }
-            Column::Air => format!("air ({})", self.air_unit.symbol()),
-            Column::Wind => "wind (Bft)".to_owned(),
-            Column::Sky => "sky".to_owned(),
-            Column::Irradiance => "irradiance (W/m²)".to_owned(),
-            Column::Notes => "notes".to_owned(),
+            Column::Tested => Some(self.tested_unit.symbol()),
+            Column::Air => Some(self.air_unit.symbol()),
+            Column::Wind => Some("Bft"),
+            Column::Irradiance => Some("W/m²"),
+            Column::Time | Column::Sky | Column::Notes => None,
+        }
+    }
+
+    /// What a column of numbers measures.
+    pub fn quantity(&self, column: Column) -> Option<Quantity> {
+        match column {
+            Column::Tested => Some(match self.kind {
+                RunKind::Water | RunKind::Cooling => Quantity::Water,
+                RunKind::Dry => Quantity::Vessel,
+            }),
+            Column::Air => Some(Quantity::Ambient),
+            Column::Wind => Some(Quantity::Wind),
+            Column::Irradiance => Some(Quantity::Irradiance),
+            Column::Time | Column::Sky | Column::Notes => None,
         }
     }
 

@@ -1,10 +1,9 @@
 //! What a typed log's run has to say of itself, where the campaign's logs are written
 //! another way than a typed one.
 
-use super::form::Column;
+use super::form::{Column, Form};
 use super::sheet::Sheet;
-use crate::campaign::kinds::RunKind;
-use crate::campaign::model::{DateOrder, Delimiter, LogRules};
+use crate::campaign::model::{Columns, DateOrder, Delimiter, Format, LogRules, Units};
 
 /// Keys and values of a run's table, each inside `units`, `format` or `columns`.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
@@ -17,36 +16,24 @@ pub struct OwnRules {
 /// The keys by which a typed log differs from the rules that hold for all logs;
 /// `time_zone` is the site's.
 pub fn own_rules(sheet: &Sheet, rules: &LogRules, time_zone: &str) -> OwnRules {
-    let (form, units) = (&sheet.form, &rules.units);
-    let has_irradiance = form.columns().any(|column| column == Column::Irradiance);
-    let tested_key = match form.kind {
-        RunKind::Water | RunKind::Cooling => "water_temperature",
-        RunKind::Dry => "vessel_temperature",
-    };
-    let tested_rule = match form.kind {
-        RunKind::Water | RunKind::Cooling => units.water_temperature,
-        RunKind::Dry => units.vessel_temperature,
-    };
-    let mut own = OwnRules::default();
-    for (key, rule, unit) in [
-        (tested_key, tested_rule, form.tested_unit.symbol()),
-        (
-            "ambient_temperature",
-            units.ambient_temperature,
-            form.air_unit.symbol(),
-        ),
-        ("wind_speed", units.wind_speed, "Bft"),
-        (
-            "irradiance",
-            units.irradiance.filter(|_| has_irradiance),
-            "W/m²",
-        ),
-    ] {
-        if rule.is_some_and(|rule| rule.symbol() != unit) {
-            own.units.push((key, unit.to_owned()));
-        }
+    OwnRules {
+        units: own_units(&sheet.form, &rules.units),
+        format: own_format(&rules.format, time_zone),
+        columns: own_columns(&sheet.form, &rules.columns),
     }
-    let format = &rules.format;
+}
+
+fn own_units(form: &Form, units: &Units) -> Vec<(&'static str, String)> {
+    let differing = form.columns().filter_map(|column| {
+        let (quantity, unit) = (form.quantity(column)?, form.unit(column)?);
+        let declared = quantity.declared_unit(units)?;
+        (declared.symbol() != unit).then(|| (quantity.key(), unit.to_owned()))
+    });
+    differing.collect()
+}
+
+fn own_format(format: &Format, time_zone: &str) -> Vec<(&'static str, String)> {
+    let mut own = Vec::new();
     let has_other_order = |order: &DateOrder| *order != DateOrder::YearMonthDay;
     for (key, is_needed, value) in [
         (
@@ -69,34 +56,22 @@ pub fn own_rules(sheet: &Sheet, rules: &LogRules, time_zone: &str) -> OwnRules {
         ("encoding", format.encoding.is_some(), "utf-8"),
     ] {
         if is_needed {
-            own.format.push((key, value.to_owned()));
-        }
-    }
-    let columns = &rules.columns;
-    let names_tested = match form.kind {
-        RunKind::Water | RunKind::Cooling => !columns.water_temperature.is_empty(),
-        RunKind::Dry => columns.vessel_temperature.is_some(),
-    };
-    for (key, is_needed, column) in [
-        ("time", !columns.time.is_empty(), Column::Time),
-        (tested_key, names_tested, Column::Tested),
-        (
-            "ambient_temperature",
-            columns.ambient_temperature.is_some(),
-            Column::Air,
-        ),
-        ("wind_speed", columns.wind_speed.is_some(), Column::Wind),
-        (
-            "irradiance",
-            columns.irradiance.is_some() && has_irradiance,
-            Column::Irradiance,
-        ),
-    ] {
-        if is_needed {
-            own.columns.push((key, form.header(column)));
+            own.push((key, value.to_owned()));
         }
     }
     own
+}
+
+fn own_columns(form: &Form, columns: &Columns) -> Vec<(&'static str, String)> {
+    let named = form.columns().filter_map(|column| {
+        let (key, is_named) = match (column, form.quantity(column)) {
+            (Column::Time, _) => ("time", !columns.time.is_empty()),
+            (_, Some(quantity)) => (quantity.key(), !quantity.named(columns).is_empty()),
+            (_, None) => return None,
+        };
+        is_named.then(|| (key, form.header(column)))
+    });
+    named.collect()
 }
 
 impl OwnRules {
@@ -114,7 +89,7 @@ impl OwnRules {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::campaign::model::{Columns, Format, Units};
+    use crate::campaign::kinds::RunKind;
     use crate::entry::form::tests::form_of;
     use crate::entry::sheet::tests::{sheet, sheet_of};
     use crate::measure::{Kind, Unit};
