@@ -341,7 +341,7 @@ pub struct EnterOptions {
     /// Day of the run, as 2026-11-03
     #[arg(long, value_name = "DATE")]
     pub date: String,
-    /// What was tested; else as the run says whose log this is to be, else water
+    /// What was tested; else as the waiting run of the campaign says, else water
     #[arg(long, value_name = "KIND", value_parser = kinds())]
     pub kind: Option<RunKind>,
     /// Time of the first line; else the solar window's start. A cooling run needs it

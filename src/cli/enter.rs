@@ -101,16 +101,17 @@ pub fn run(options: &EnterOptions) -> Result<u8> {
 /// What holds for a sheet of a campaign.
 fn form(campaign: &Campaign, kind: RunKind, date: Date) -> Form {
     let celsius = Unit::base(Kind::Temperature);
+    let units = &campaign.rules.units;
     let typed = |rule: Option<Unit>| rule.filter(|unit| unit.symbol() == "°F").unwrap_or(celsius);
     Form {
         date,
         zone: campaign.site.time_zone.clone(),
         kind,
         tested_unit: typed(match kind {
-            RunKind::Water | RunKind::Cooling => campaign.rules.units.water_temperature,
-            RunKind::Dry => campaign.rules.units.vessel_temperature,
+            RunKind::Water | RunKind::Cooling => units.water_temperature,
+            RunKind::Dry => units.vessel_temperature.or(units.water_temperature),
         }),
-        air_unit: typed(campaign.rules.units.ambient_temperature),
+        air_unit: typed(units.ambient_temperature),
         has_irradiance: campaign.instruments.has_own_irradiance(),
         boiling_point_c: local_boiling_point_c(&campaign.site),
         is_demonstration: campaign.demonstration,

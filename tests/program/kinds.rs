@@ -21,7 +21,7 @@ const NORMAL: &str = "[instruments.irradiance]\nplane = \"normal\"\n\
 /// What a person fills in of the file that `new` wrote: the keys that are marked.
 fn filled_in(text: &str) -> String {
     let lines = text.lines().map(|line| {
-        let is_marked = line.contains("FILL IN") && !line.contains("water_kg");
+        let is_marked = line.contains("# FILL IN") && !line.contains("water_kg");
         match line.strip_prefix("# ").filter(|_| is_marked) {
             Some(line) => format!("{line}\n"),
             None => format!("{line}\n"),

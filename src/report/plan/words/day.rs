@@ -152,12 +152,13 @@ fn load(plan: &Plan) -> Phrase {
     clauses([load].into_iter().chain(stated))
 }
 
-/// The unit of the thermometer in the water, or in the dry vessel.
+/// The unit of the thermometer in the water, or in the dry vessel: where that is not stated, the
+/// water's.
 pub fn tested_unit(plan: &Plan) -> Unit {
     let units = &plan.campaign.rules.units;
     let stated = match plan.kind {
         RunKind::Water | RunKind::Cooling => units.water_temperature,
-        RunKind::Dry => units.vessel_temperature,
+        RunKind::Dry => units.vessel_temperature.or(units.water_temperature),
     };
     stated.unwrap_or_else(|| Unit::base(Kind::Temperature))
 }
