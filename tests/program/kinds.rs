@@ -179,8 +179,7 @@ fn what_is_asked_for_is_what_the_kind_needs() {
         "(dry vessel)",
         "Each line: vessel (°C), air (°C), wind (Beaufort), sky (c clear, x cloud), irradiance",
         "every 5 to 20 minutes",
-        "\n09:50  > ",
-        "\n10:00  > ",
+        "\n09:50  > 10:00  > ",
         "--kind dry",
     ]);
     fs::remove_file(bench.path("mallee/2026-11-03.csv")).unwrap();
@@ -195,7 +194,7 @@ fn what_is_asked_for_is_what_the_kind_needs() {
         .prints(&[
             "(cooling, shaded)",
             "Each line: water (°C), air (°C), wind (Beaufort), notes",
-            "\n13:25  > ",
+            "13:20  > 13:25  > ",
         ])
         .says(&["water of 102.6 °C"]);
 }
@@ -223,12 +222,12 @@ fn a_dry_vessel_may_be_hotter_than_water_and_no_hotter_than_metal_glows() {
     bench
         .run(&enter)
         .exits(3)
-        .says(&["sheet.txt:3: found vessel of 700 °C, expected −40 to 600.0 °C"]);
+        .says(&["sheet.txt:2: found vessel of 700 °C, expected −40 to 600.0 °C"]);
     bench.write("sheet.txt", "10:10 24 24\n10:30 180\n10:40 110\n");
     bench
         .run(&enter)
         .exits(0)
-        .says(&["sheet.txt:4: the vessel fell by 70.0 K since 10:30; taken all the same"]);
+        .says(&["sheet.txt:3: the vessel fell by 70.0 K since 10:30; taken all the same"]);
 }
 
 #[test]
