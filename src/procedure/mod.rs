@@ -32,6 +32,7 @@ pub mod sky;
 pub mod sources;
 pub mod spans;
 pub mod split;
+pub mod stated;
 pub mod stretch;
 pub mod tested;
 pub mod uncertainty;

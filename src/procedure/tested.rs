@@ -172,8 +172,13 @@ impl Tested {
         runs.any(|run| run.readings.irradiance_w_m2.is_some())
     }
 
+    /// Whether there are runs, and none of them heats water: then there is nothing to rate.
+    pub fn heats_no_water(&self) -> bool {
+        self.runs.is_empty() && self.all_runs().next().is_some()
+    }
+
     /// Every run, of whatever kind: those of water first, each kind in the order of the file.
-    pub fn all_runs(&self) -> impl Iterator<Item = &Run> {
+    pub fn all_runs(&self) -> impl Iterator<Item = &Run> + Clone {
         self.runs
             .iter()
             .chain(&self.cooling_runs)

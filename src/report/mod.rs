@@ -2,7 +2,8 @@
 //!
 //! The same in each folder: `words` fixes every string, `figures` draws, `data` is for other
 //! programs, `outputs` puts files together. [`words`], [`data`] and [`figures`] are of the report
-//! as a whole; [`s580`], [`heat_balance`] and [`dry_vessel`] have what a procedure adds to it.
+//! as a whole; [`s580`], [`heat_balance`], [`dry_vessel`], [`box_cooker`], [`dish`] and
+//! [`efficiency`] have what a procedure adds to it, those beside the rating by [`procedure_part`].
 //! [`document`] hands all of it to the templates of the PDF and [`web_page`] to those of the web
 //! page, [`outputs()`] puts a campaign's files together, and [`files`] writes them, whole and together.
 //! [`comparison`] does the same for several campaigns, and [`plan`] for a day to come.
@@ -10,17 +11,21 @@
 mod assets;
 mod attached_names;
 mod attachments;
+pub mod box_cooker;
 pub mod comparison;
 pub mod data;
+pub mod dish;
 pub mod document;
 pub mod dry_vessel;
 mod edition;
+pub mod efficiency;
 pub mod figures;
 pub mod files;
 pub mod heat_balance;
 mod number;
 mod outputs;
 pub mod plan;
+pub mod procedure_part;
 mod rows;
 pub mod s580;
 pub mod sections;

@@ -5,10 +5,14 @@ use jiff::Timestamp;
 use super::assets::Asset;
 use super::attached_names::result_names;
 use super::attachments::{Enclosed, Enclosure, Origin, Part, enclose};
+use super::box_cooker::heating::rise_figure;
 use super::data::rating_file::RatingFile;
 use super::data::tables::intervals_csv;
+use super::dish::falls::fall_figure;
 use super::document;
+use super::dry_vessel::heating::heating_figure;
 use super::edition::{Edition, Format};
+use super::efficiency::peak::exergy_figure;
 use super::files::Output;
 use super::heat_balance::figures::power_per_irradiance::balance_figure;
 use super::s580::figures::drawn::draw_figures;
@@ -149,6 +153,10 @@ pub fn refuse_missing_characters(
 fn assets(assessment: &Assessment, words: &Words) -> Result<Vec<Asset>> {
     let mut assets = draw_figures(assessment, words)?;
     assets.extend(balance_figure(assessment, words)?);
+    assets.extend(heating_figure(assessment, words)?);
+    assets.extend(rise_figure(assessment, words)?);
+    assets.extend(fall_figure(assessment, words)?);
+    assets.extend(exergy_figure(assessment, words)?);
     assets.extend(
         assessment
             .tested

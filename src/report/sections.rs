@@ -2,8 +2,10 @@
 
 use serde::Serialize;
 
+use crate::campaign::kinds::ProcedureKey;
 use crate::language::{Message, Words};
 use crate::message;
+use crate::procedure::Assessment;
 
 /// A section, as the templates know it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
@@ -15,6 +17,10 @@ pub enum Section {
     Intervals,
     Regression,
     HeatBalance,
+    DryVessel,
+    BoxCooker,
+    Dish,
+    Efficiency,
     Cooking,
     Cautions,
     Provenance,
@@ -32,6 +38,10 @@ impl Section {
             Section::Intervals => message!("section-intervals"),
             Section::Regression => message!("section-regression"),
             Section::HeatBalance => message!("section-heat-balance"),
+            Section::DryVessel => message!("section-dry-vessel"),
+            Section::BoxCooker => message!("section-box-cooker"),
+            Section::Dish => message!("section-dish"),
+            Section::Efficiency => message!("section-efficiency"),
             Section::Cooking => message!("section-cooking"),
             Section::Cautions => message!("section-cautions"),
             Section::Provenance => message!("section-provenance"),
@@ -56,19 +66,34 @@ pub struct Heading {
 }
 
 impl Sections {
-    /// Those of the report on one campaign.
-    pub fn of_report() -> Self {
-        Sections(vec![
-            Section::Tested,
-            Section::Conditions,
-            Section::Runs,
-            Section::Intervals,
-            Section::Regression,
-            Section::HeatBalance,
-            Section::Cooking,
-            Section::Cautions,
-            Section::Provenance,
-        ])
+    /// Those of the report on one campaign: of the practice where it heats water, and of each
+    /// procedure that says something.
+    pub fn of_report(assessment: &Assessment) -> Self {
+        let heats = !assessment.tested.heats_no_water();
+        let procedures = &assessment.tested.campaign.procedures;
+        let asks = |key: ProcedureKey| !procedures.leaves_out(key);
+        let has_typed = !assessment.dry_vessel.is_empty();
+        let has_dry = !assessment.dry_runs.runs.is_empty() && asks(ProcedureKey::DryVessel);
+        let all = [
+            (Section::Tested, true),
+            (Section::Conditions, heats),
+            (Section::Runs, heats),
+            (Section::Intervals, heats),
+            (Section::Regression, heats),
+            (
+                Section::HeatBalance,
+                heats && asks(ProcedureKey::HeatBalance),
+            ),
+            (Section::DryVessel, has_dry),
+            (Section::BoxCooker, assessment.box_figures.is_some()),
+            (Section::Dish, assessment.dish_figures.is_some()),
+            (Section::Efficiency, assessment.efficiency.is_some()),
+            (Section::Cooking, heats || has_typed),
+            (Section::Cautions, true),
+            (Section::Provenance, true),
+        ];
+        let there = all.into_iter().filter(|(_, is_there)| *is_there);
+        Sections(there.map(|(section, _)| section).collect())
     }
 
     /// Those of a comparison.
@@ -107,10 +132,18 @@ mod tests {
 
     #[test]
     fn a_section_put_in_between_moves_those_that_follow() {
-        let Sections(mut sections) = Sections::of_report();
+        let some = || {
+            vec![
+                Section::Tested,
+                Section::Conditions,
+                Section::Cooking,
+                Section::Provenance,
+            ]
+        };
+        let mut sections = some();
         sections.insert(1, Section::Differences);
         let moved = Sections(sections);
-        let before = Sections::of_report();
+        let before = Sections(some());
         assert_eq!(
             moved.number(Section::Tested),
             before.number(Section::Tested)
@@ -122,11 +155,9 @@ mod tests {
 
     #[test]
     fn headings_are_numbered_from_one_in_their_order() {
-        for sections in [Sections::of_report(), Sections::of_comparison()] {
-            let headings = sections.headings(Words::english());
-            for (place, heading) in headings.iter().enumerate() {
-                assert_eq!(heading.number, (place + 1).to_string());
-            }
+        let headings = Sections::of_comparison().headings(Words::english());
+        for (place, heading) in headings.iter().enumerate() {
+            assert_eq!(heading.number, (place + 1).to_string());
         }
     }
 }

@@ -43,6 +43,27 @@ const TEMPLATES: &[(&str, &str)] = &[
         include_str!("../../templates/web/heat_balance.html"),
     ),
     (
+        "summary.html",
+        include_str!("../../templates/web/summary.html"),
+    ),
+    (
+        "procedure.html",
+        include_str!("../../templates/web/procedure.html"),
+    ),
+    (
+        "dry_vessel.html",
+        include_str!("../../templates/web/dry_vessel.html"),
+    ),
+    (
+        "box_cooker.html",
+        include_str!("../../templates/web/box_cooker.html"),
+    ),
+    ("dish.html", include_str!("../../templates/web/dish.html")),
+    (
+        "efficiency.html",
+        include_str!("../../templates/web/efficiency.html"),
+    ),
+    (
         "cooking.html",
         include_str!("../../templates/web/cooking.html"),
     ),

@@ -485,7 +485,7 @@ stagnation-date-and-time = { $date }, { $time }
 stagnation-irradiance-estimated = { $irradiance } W/m², estimated
 stagnation-result = { $difference } ± { $half_width } K m²/W
 # { $usual }: "190 °C".
-stagnation-note = Highest steady temperature of the empty, dark vessel above ambient, for each W/m²; ± for 95 %, an oven thermometer within ± 10 K where no uncertainty is stated. It tells losses from light, and is no cooking power. The ratio is the one Mullick, Kandpal and Saxena 1987 use for box cookers (from memory); for other cookers it only compares like with like. To hold it against, common practice, no published source: a thin dark pot in a shallow many-sided reflector of about a square metre comes to around { $usual } in half an hour. An empty vessel can glow, crack or lose its coating: never leave it.
+stagnation-note = Highest steady temperature of the empty, dark vessel above ambient, for each W/m²; ± for 95 %, an oven thermometer within ± 10 K where no uncertainty is stated. It tells losses from light, and is no cooking power. The ratio is the one Mullick, Kandpal and Saxena 1987 use for box cookers (from memory); for other cookers it only compares like with like. An empty vessel can glow, crack or lose its coating: never leave it.
 page-assumed = Assumed
 
 ## Cautions
@@ -1659,3 +1659,276 @@ material-copper = copper
 material-glass = glass
 material-ceramic = ceramic
 material-fired-clay = fired clay
+tested-vessel-heat = heat capacity of the vessels
+tested-vessel-heat-text = { $heat } J/K: { $basis }
+tested-loss-area = surface of the vessels that loses heat
+tested-loss-area-text = { $area } m²
+tested-no-water = none: no run of this campaign heats water
+tested-vessel-temperature = vessel temperature
+error-vessel-temperature = vessel thermometer
+error-vessel-heat = heat capacity of the vessels
+known-vessel-heat = within { $percent } % of what is stated
+budget-not-told-apart = not told apart in this report
+tested-instruments-note-dry = Standard uncertainties (k = 1). Where none is stated, the most cautious class is taken: an oven dial within ± 10 K for the vessel (common practice, no published source).
+
+## Page one of a campaign that heats no water
+
+report-kind-without-water = Report on tests of a solar cooker without a rating
+headline-label-none = No figure yet
+headline-no-water-level = No rating
+headline-no-water = No rating by the practice: no run of this campaign heats water. What its other runs say is below.
+# { $unit } is a unit, such as K m²/W.
+headline-unit-of = { $unit } (95 %)
+headline-unit-of-one-day = { $unit } (one day)
+headline-dry-plateau = In { $irradiance } W/m² the empty vessel came to { $vessel }: { $difference } K above the air of { $ambient }.
+# { $name }: a figure; { $good }: what it is good for.
+headline-good-for = The { $name } serves for this: { $good }.
+headline-no-water-means = None of this is a cooking power. Heat a weighed load of water to learn how fast the cooker cooks.
+headline-nothing-drawn = Nothing could be drawn: the findings say why.
+
+## All figures at a glance (page two)
+
+summary-title = All figures at a glance
+# Headers of a table of four columns.
+page-summary-figure = figure
+page-summary-value = value ± half width (95 %)
+page-summary-good-for = good for
+page-summary-not-with = not to be compared with
+summary-one-day = (one day)
+summary-indicative = (indicative)
+summary-note = Each ± is for 95 %: scatter, days, and instruments with the uncertainty that is stated or assumed. "One day": what another day would do is not in it. "Indicative": its conditions were not those of its procedure, or irradiance is estimated. Areas count as exact.
+figure-ps50 = standardised cooking power
+figure-ps50-good-for = comparing cookers rated by the same practice
+figure-ps50-not-with = power at another irradiance, or ratings by another practice
+figure-gain = gain from the sun
+figure-gain-good-for = power at any irradiance, with u
+figure-gain-not-with = gain by a sensor in another plane
+figure-loss = loss to the air
+figure-loss-good-for = seeing what insulation does
+figure-loss-not-with = loss in another wind, or for each m²
+figure-opto-thermal-ratio = opto-thermal ratio
+figure-opto-thermal-ratio-good-for = how hot a load can get, whatever its size
+figure-opto-thermal-ratio-not-with = F1, which is of the empty cooker
+figure-dry-difference = dry vessel above the air, for each W/m²
+figure-dry-difference-good-for = comparing versions of one cooker with the same pot
+figure-dry-difference-not-with = other pots, or a sensor in another plane; it is no cooking power
+figure-f1 = first figure of merit
+figure-f1-good-for = comparing box cookers, empty
+figure-f1-not-with = values by a sensor that faces the sun, or with mirrors uncovered
+figure-f2 = second figure of merit
+figure-f2-good-for = comparing box cookers at full load
+figure-f2-not-with = other loads or other ends of the rise
+figure-box-boiling = time to boil from ambient
+figure-box-boiling-good-for = saying how long this load takes, in this sun
+figure-box-boiling-not-with = times for another load, sun or altitude
+figure-time-constant = time constant of cooling
+figure-time-constant-good-for = how long this load stays hot in the shade
+figure-time-constant-not-with = other loads: it grows with the water
+figure-loss-factor = loss factor
+figure-loss-factor-good-for = comparing vessels and their wraps
+figure-loss-factor-not-with = factors for another surface, or in another wind
+figure-optical-factor = optical factor
+figure-optical-factor-good-for = comparing mirrors and aim
+figure-optical-factor-not-with = factors by beam irradiance, where this is global
+figure-dish-boiling = time to boil from ambient
+figure-dish-boiling-good-for = saying how long this load takes, in this sun
+figure-dish-boiling-not-with = times for another load, sun or altitude
+figure-energy = energy efficiency
+figure-energy-good-for = comparing tests over the same range of water temperatures
+figure-energy-not-with = efficiency over another range, or with a cold load
+figure-exergy = exergy efficiency
+figure-exergy-good-for = as energy, with hot water counting more
+figure-exergy-not-with = values by another temperature of the sun or range
+figure-peak-exergy = peak exergy
+figure-peak-exergy-good-for = comparing cookers of one size under the same sun
+figure-peak-exergy-not-with = peaks in another irradiance
+figure-quality-factor = quality factor
+figure-quality-factor-good-for = seeing where gain and loss meet
+figure-quality-factor-not-with = papers that take the loss otherwise
+
+## Procedures beside the rating
+
+procedure-label = { $name }, { $symbol }
+# { $value } with its ±, or alone; { $unit }, or nothing.
+procedure-value = { $value } { $unit }
+procedure-value-alone = { $value } (± not given)
+procedure-spread = value ± half width (95 %: days, readings, instruments)
+procedure-spread-one-day = value ± half width (one day: readings, instruments)
+page-procedure-quantity = quantity
+procedure-boiling = The time to boil is for { $load } of water from { $ambient } to { $boiling }, its boiling point here, in a steady { $irradiance } W/m²: the means of the test. It is reckoned, not timed.
+# { $limit }, °C.
+evaporation = above { $limit } °C part of the heat goes into vapour, which no temperature shows: the figures hold for a closed lid and count the vapour as loss
+evaporation-remedy = keep the lid on; compare only tests that end at like temperatures
+
+## Dry vessel
+
+section-dry-vessel = Dry vessel
+dry-what = An empty, dark vessel or bare plate is left in the sun until it gets no hotter. Its temperature above the air for each W/m² tells light against losses. It is no cooking power.
+dry-plane-normal = Irradiance is that of a sensor that faced the sun.
+dry-plane-horizontal = Irradiance is that of a sensor that lay flat: compare only with others that did.
+dry-plane-estimated = Irradiance is estimated.
+dry-plane-not-stated = Nobody states how the sensor of irradiance stood: compare with no other.
+# { $runs }: more than one.
+dry-mean-of = The value is the mean of { $runs ->
+    [one] { $runs } run
+   *[other] { $runs } runs
+} with a plateau.
+# Headers of a table with a row a run: there is little room.
+dry-head-run = run
+dry-head-plateau = plateau, °C
+dry-head-ambient = air, °C
+dry-head-irradiance = sun, W/m²
+dry-head-difference = K m²/W
+dry-head-initial = first rise, K/min
+dry-head-reached = min to { $level }
+dry-caption = Temperature of the dry vessel since the start of each run; thick: the plateau.
+dry-alt = Line plot of the temperature of the dry vessel against time, for { $runs ->
+    [one] { $runs } run
+   *[other] { $runs } runs
+}. The highest reading is { $highest }.
+dry-axis-time = time since the first reading, min
+dry-axis-vessel = vessel, °C
+dry-key-vessel = readings
+dry-key-plateau = plateau
+dry-source = Plateau, this project's reading: the hottest stretch of at least ten minutes, longer for a coarse dial, in which the vessel rises or falls by less than 0.1 K/min, and the sun stays within ± 20 W/m² and above 600 W/m². The ratio is the one Mullick, Kandpal and Saxena 1987 use for box cookers (from memory). First rise: over the first ten minutes.
+dry-no-vessel = the log has no temperature of the vessel
+dry-no-vessel-but-water = the log has the water's temperature and none of the vessel
+dry-no-vessel-remedy = name the vessel's column as vessel_temperature under [columns]; if the vessel held water, write kind = "water"
+dry-no-irradiance = the log has no irradiance, so the plateau cannot be held against the sun
+dry-no-irradiance-remedy = note the irradiance with each reading, or state cloudless spans and estimate = "clear-sky"
+# { $minutes }: what a plateau takes with this thermometer.
+dry-too-short = the readings do not cover { $minutes } min, which a plateau takes with this thermometer
+dry-too-short-remedy = go on reading until the temperature stays for half an hour
+dry-sun-unsteady = the sun never stayed within ± 20 W/m² of its mean for { $minutes } min
+dry-sun-unsteady-remedy = test under a clear sky around solar noon
+dry-sun-weak = the sun was steady, but with at most { $highest } W/m², below 600 W/m²
+dry-sun-weak-remedy = test around solar noon, in a brighter season, or without haze
+# { $rate } in K/min, { $vessel } in °C.
+dry-still-rises = no plateau: in its hottest steady stretch, at { $vessel } °C, the vessel still rose by { $rate } K/min
+dry-still-falls = no plateau: in its hottest steady stretch, at { $vessel } °C, the vessel fell by { $rate } K/min
+dry-still-moves-remedy = start earlier, aim again, and go on until it stays
+
+## Box cooker
+
+section-box-cooker = Figures of merit of a box cooker
+box-what = F1 = (Tp − Ta)/H: how far the empty box gets above the air for each W/m² on the horizontal. F2 = F1·M·c·ΔT/[A·τ·(F1·H − (T − Ta))]: how well its heat gets into a full load, by the time τ in which the water rises by ΔT; T, Ta and H are means over that time.
+box-grade = grade
+box-grade-a = A: F1 is surely above { $limit } K m²/W (IS 13429, from memory)
+box-grade-none = none given: F1 is not surely above { $limit } K m²/W, the limit of grade A (IS 13429, from memory); the limits below it are not known here
+box-rests-on-dry = F1 rests on { $runs ->
+    [one] { $runs } dry run
+   *[other] { $runs } dry runs
+} with a plateau.
+box-rests-on-water = F2 rests on { $runs ->
+    [one] { $runs } rise
+   *[other] { $runs } rises
+} of the water from { $from } to { $to }.
+box-caption = Water over the time since it passed the first temperature of the rise; thick: what F1 and F2 give in a steady sun of the same mean.
+box-alt = Line plot of the water's temperature against time, for { $runs ->
+    [one] { $runs } rise
+   *[other] { $runs } rises
+} from { $from } to { $to }, with the curves that F1 and F2 give.
+box-axis-time = time since the start of the rise, min
+box-axis-water = water, °C
+box-key-water = readings
+box-key-told = by F1 and F2
+box-source = Mullick, Kandpal and Saxena 1987 (Solar Energy 39, 353–360) and IS 13429, both from memory. They write F2 with the logarithm of both ends: the same in a steady sun, and about 1 % higher in one that rises and falls by a tenth (simulated). They reckon boiling at 100 °C, this report at the local boiling point. No pass mark for F2 is given: two are quoted, and they disagree.
+box-no-dry-run = there is no dry run, so no F1, and no F2 that rests on it
+box-no-dry-run-remedy = leave the empty box in the sun around noon and log its plate: kind = "dry"
+box-no-plateau = no dry run has a plateau, so there is no F1, and no F2
+box-no-plateau-remedy = see what the dry runs lack
+box-plane-normal = irradiance was measured facing the sun; F1 and F2 are for the horizontal
+box-plane-not-stated = nobody states how the sensor of irradiance stood; F1 and F2 are for the horizontal
+box-plane-estimated = irradiance is estimated; F1 and F2 take that of a sensor that lies flat
+box-plane-remedy = lay the sensor flat beside the box, and state plane = "horizontal"
+box-cover-mirrors = F1 and F2 are for a box whose booster mirrors, if it has any, are covered; no log shows that
+box-cover-mirrors-remedy = cover them in these runs, and say so in the notes
+box-no-water-run = no run heats water, so there is no F2
+box-no-heating = no rise from { $from } to { $to } °C without a hole, with irradiance, in { $runs ->
+    [one] { $runs } run
+   *[other] { $runs } runs
+} of water, so there is no F2
+box-no-heating-remedy = begin below { $from } °C, go on above { $to } °C, and read at least every twenty minutes
+box-runs-left-out = runs of water without a whole rise from { $from } to { $to } °C, which do not count: { $runs }
+# Loads in kg/m².
+box-load-off = the load was { $load } kg/m²; a full load is about { $full } kg/m²
+box-load-off-remedy = fill in { $full } kg of water for each m² of aperture
+# Both in K.
+box-beyond-reach = F1·H is { $reach } K and does not exceed the { $end } K by which the water's end lies above the air: there is no F2
+box-no-upper-end = F1·H is { $reach } K, so near to the { $end } K by which the water's end lies above the air that F2 has no upper end
+box-near-reach = the water's end, { $end } K above the air, is near to F1·H, { $reach } K: a small error of F1 moves F2 far upwards
+box-reach-remedy = test in a stronger sun, or end the rise lower
+box-one-day = dry runs or rises are of one day, so the ranges are no 95 % ranges
+box-one-day-remedy = test on other days
+
+## Concentrating cooker
+
+section-dish = Cooling and heating test
+dish-what = In the shade the load loses its temperature above the air with the time constant τ0; with the heat capacity C of water and vessels, C/τ0 is its loss. F′UL is that loss for each m² of the vessels' surface. In the sun, F′η0 is the share of the light on the intercept area that the load gets, loss added.
+dish-loss = loss to the air by cooling, F′UL·At
+dish-rests-on-cooling = The loss rests on { $runs ->
+    [one] { $runs } cooling run
+   *[other] { $runs } cooling runs
+}, from { $from } down to { $to }.
+dish-rests-on-vessels = The vessels count with { $heat } J/K: { $basis }.
+dish-rests-on-heating = The optical factor rests on { $runs ->
+    [one] { $runs } heating
+   *[other] { $runs } heatings
+}, each from 5 K above the air to 5 K below boiling, as far as it goes.
+dish-caption = Water above the mean air temperature since the start of each cooling run; thick: what its time constant gives in steady air.
+dish-alt = Line plot of the water's temperature above the air against time, for { $runs ->
+    [one] { $runs } cooling run
+   *[other] { $runs } cooling runs
+}, with the exponential curve. The mean time constant is { $minutes } minutes.
+dish-axis-time = time since the first reading, min
+dish-axis-difference = water above the air, K
+dish-key-water = readings
+dish-key-told = by the time constant
+dish-source = Mullick, Kandpal and Kumar 1991 (Solar Energy 46, 139–144; from memory). They take the slope of ln(T − Ta); this report takes that of T against the integral of T − Ta: the same in steady air, and true in air that warms, where the other is 6 % off for 1 K/h (simulated). They reckon boiling at 100 °C, this report at the local boiling point.
+dish-no-cooling-run = there is no cooling run, so no time constant, no loss and no optical factor
+dish-no-cooling-run-remedy = let a hot load cool in the shade, and log it: kind = "cooling"
+dish-begins-too-cool = { $log }: the water begins { $above } K above the air, and a cooling run at least { $least } K above it; it does not count
+dish-begins-too-cool-remedy = begin near boiling
+dish-warms = { $log }: the water ends { $rise } K warmer than it began, so the sun reached it; it does not count
+dish-warms-remedy = turn the cooker away from the sun or shade all of the aperture
+dish-cooling-too-short = { $log }: too few readings, a hole of over twenty minutes, or a fall of less than a fifth of the start's temperature above the air; it does not count
+dish-cooling-too-short-remedy = read every five minutes or oftener, for an hour or more
+dish-no-loss-area = the surface of the vessels is not stated, so the loss is given in W/K alone
+dish-no-loss-area-remedy = state loss_area_m2 under [cooker]: walls and lid of the vessels
+dish-no-vessel-heat = what the vessels store is not stated, and does not count: loss and optical factor are too low by their share
+dish-no-vessel-heat-remedy = weigh the empty vessels: vessel_mass_kg and vessel_material under [load]
+dish-no-heating = no run heats water in the sun with irradiance, so there is no optical factor
+dish-no-heating-remedy = log a heating of at least { $rise } K in the sun, with irradiance
+dish-plane-not-normal = irradiance was not measured facing the sun, and the optical factor is for the beam
+dish-plane-estimated = irradiance is estimated, and the optical factor takes that of the beam
+dish-plane-remedy = keep the sensor facing the sun, and state plane = "normal"
+dish-global-not-beam = a sensor that faces the sun sees the sky around it, too, which a mirror with a focus does not use: with it the optical factor is lower than by the beam alone, by about a tenth under a clear sky (common practice, no published source)
+dish-global-not-beam-remedy = say in the notes if the sensor saw the beam alone
+dish-no-end = the optical factor has no end of its range: irradiance is too unsure
+dish-no-end-remedy = state the uncertainty of a better sensor
+dish-one-day = cooling or heating is of one day, so the ranges are no 95 % ranges
+dish-one-day-remedy = test on other days
+
+## Energy and exergy
+
+section-efficiency = Energy and exergy
+efficiency-what = Energy efficiency: heat that the water took up over the sunlight on the intercept area. Exergy efficiency: the same of what could do work, so that hot water counts more than warm. Peak exergy: the vertex of the parabola of exergy against the temperature difference; quality factor: the peak over the exergy of the heat lost there.
+# { $range } in °C.
+efficiency-rests-on = They rest on { counted-intervals } with sound readings, water from { $range }, { $irradiance } W/m² on average. The vessels do not count.
+efficiency-peak-at = The peak lies { $difference } K above the air, in the sun of the test ({ $irradiance } W/m² on average).
+efficiency-caption = Exergy that the water gains, interval by interval, against its temperature above the air; thick: the parabola.
+efficiency-caption-no-peak = Exergy that the water gains, interval by interval, against its temperature above the air. There is no peak among the intervals.
+efficiency-alt = Scatter plot of exergy in watts against temperature difference in kelvin, { counted-intervals }.
+efficiency-axis-difference = temperature difference, Td, K
+efficiency-axis-exergy = exergy, W
+efficiency-key-intervals = intervals
+efficiency-key-parabola = parabola
+efficiency-source = Exergy of sunlight after Petela 1964 with the sun at 5777 K; exergy of water by the second law. As Öztürk 2004 and others; papers choose other ranges of water temperature, so compare only with the range above. Peak and quality factor after Kumar, Vishwanath and Gupta 2012 (abstract seen); that the loss there is the exergy of the heat lost, u·Td·(1 − Ta/T), is this project's reading.
+efficiency-plane = the sensor of irradiance lay flat, and the intercept area faces the sun: the sunlight that the shares are of is too small by the sun's height
+efficiency-plane-remedy = compare only with tests whose sensor lay flat
+efficiency-no-peak = exergy has no highest point among the intervals, so there is no peak and no quality factor
+efficiency-no-peak-remedy = test from 5 K above the air up to near boiling
+efficiency-no-loss = the loss may be none, so there is no quality factor
+efficiency-no-loss-remedy = test over a wider range of water temperatures, and on more days
+efficiency-one-day = all of it is of one day, so the ranges are no 95 % ranges
+efficiency-one-day-remedy = test on other days

@@ -13,9 +13,6 @@ use crate::stats::combine::combined;
 /// Limits of an oven thermometer whose uncertainty is not stated, K.
 /// Common practice, no published source.
 const OVEN_THERMOMETER_WITHIN_K: f64 = 10.0;
-/// What a thin dark pot in a shallow many-sided reflector of about a square metre comes to, °C.
-/// Common practice, no published source.
-pub const USUAL_PLATEAU_C: f64 = 190.0;
 /// Coverage factor for 95 % of a normal distribution, rounded up.
 const COVERAGE: f64 = 2.0;
 

@@ -3,6 +3,7 @@
 
 mod campaign;
 mod cooking;
+pub mod figure;
 pub mod finding;
 mod logs;
 pub mod rating_file;

@@ -13,7 +13,11 @@ use super::cooking::{CookingEntry, DangerEntry, cooking_entry, danger_entry};
 use super::logs::{LogEntry, log_entry};
 use crate::error::{Error, Result};
 use crate::procedure::Assessment;
+use crate::report::box_cooker::data::{BoxEntry, box_entry};
+use crate::report::dish::data::{DishEntry, dish_entry};
 use crate::report::dry_vessel::data::{StagnationEntry, stagnation_entries};
+use crate::report::dry_vessel::runs_data::{DryRunEntry, dry_run_entries};
+use crate::report::efficiency::data::{EfficiencyEntry, efficiency_entry};
 use crate::report::heat_balance::data::balance::{BalanceEntry, balance_entry};
 use crate::report::number::report_number;
 use crate::report::s580::data::conformity::{
@@ -68,6 +72,7 @@ pub struct RatingFile {
     intercept_area_m2: f64,
     /// Local boiling point of water, °C.
     boiling_point_c: f64,
+    /// Those that heat water.
     runs: Vec<RunEntry>,
     /// The practice's, and the campaign's own in their place.
     limits: Vec<LimitEntry>,
@@ -79,6 +84,14 @@ pub struct RatingFile {
     uncertainty: Option<UncertaintyEntry>,
     /// Gain from the sun and loss to the air; null where they cannot be fitted.
     heat_balance: Option<BalanceEntry>,
+    /// Runs of the dry vessel.
+    dry_runs: Vec<DryRunEntry>,
+    /// Figures of merit of a box cooker; null where they do not apply.
+    box_figures: Option<BoxEntry>,
+    /// Figures of a concentrating cooker; null where they do not apply.
+    dish_figures: Option<DishEntry>,
+    /// Energy and exergy; null without a sound interval, or where they are left out.
+    efficiency: Option<EfficiencyEntry>,
     estimates: EstimatesEntry,
     conformity: ConformityEntry,
     /// What the line means for cooking; null without a line.
@@ -160,6 +173,10 @@ impl RatingFile {
             regression: regression_entry(assessment),
             uncertainty: uncertainty_entry(assessment),
             heat_balance: balance_entry(assessment),
+            dry_runs: dry_run_entries(assessment),
+            box_figures: box_entry(assessment),
+            dish_figures: dish_entry(assessment),
+            efficiency: efficiency_entry(assessment),
             estimates: EstimatesEntry {
                 irradiance: campaign
                     .instruments

@@ -6,7 +6,7 @@ use crate::campaign::model::{StagnationLight, StagnationTest};
 use crate::language::{Message, Phrase, Words, celsius, date, fixed, joined};
 use crate::message;
 use crate::procedure::Assessment;
-use crate::procedure::dry_vessel::stagnation::{Stagnation, USUAL_PLATEAU_C};
+use crate::procedure::dry_vessel::stagnation::Stagnation;
 use crate::units::decimals_for;
 
 /// Tests of the dry vessel.
@@ -36,10 +36,7 @@ pub fn stagnation_part(assessment: &Assessment, words: &Words) -> Option<Stagnat
         .collect();
     (!rows.is_empty()).then_some(StagnationPart {
         rows,
-        note: words.say(message!(
-            "stagnation-note",
-            usual = celsius(fixed(USUAL_PLATEAU_C, 0))
-        )),
+        note: words.say(message!("stagnation-note")),
     })
 }
 

@@ -5,6 +5,7 @@
 //! and of the comparison.
 
 pub mod bands;
+pub mod curves;
 pub mod fit;
 pub mod key;
 pub mod marks;

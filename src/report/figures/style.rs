@@ -7,6 +7,7 @@ use plotters::coord::Shift;
 use plotters::coord::types::RangedCoordf64;
 use plotters::prelude::*;
 use plotters::style::text_anchor::{HPos, Pos, VPos};
+use simmerline_math::log10;
 
 use super::fit::{Fitted, fit, fit_line};
 use crate::error::{Error, Result};
@@ -199,4 +200,12 @@ pub fn padded(values: impl Iterator<Item = f64>, from_zero: bool) -> (f64, f64) 
         },
         high + room,
     )
+}
+
+/// Decimals of the labels of an axis, of which so many are asked for: they stand one, two or
+/// five units of a decimal place apart, and plotters may draw a few more.
+pub fn label_decimals((low, high): (f64, f64), labels: usize) -> usize {
+    let least = (high - low) / (labels + 2) as f64;
+    let place = log10(least / 5.0).ceil();
+    (-place).max(0.0) as usize
 }

@@ -32,25 +32,39 @@ pub fn instrument_rows(
 ) -> Vec<InstrumentRow> {
     let instruments = &assessment.tested.campaign.instruments;
     let always = |quantity: Message, instrument: &Instrument| describe(quantity, instrument, true);
-    let rows = [
+    let has_dry = !assessment.tested.dry_runs.is_empty();
+    let has_water =
+        !assessment.tested.heats_no_water() || !assessment.tested.cooling_runs.is_empty();
+    let of_water = has_water.then(|| {
         always(
             message!("tested-water-temperature"),
             &instruments.water_temperature,
-        ),
+        )
+    });
+    let of_vessel = has_dry.then(|| {
         always(
+            message!("tested-vessel-temperature"),
+            &instruments.vessel_temperature,
+        )
+    });
+    let of_mass = has_water.then(|| always(message!("tested-water-mass"), &instruments.water_mass));
+    let rows = [
+        of_water,
+        of_vessel,
+        Some(always(
             message!("tested-ambient-temperature"),
             &instruments.ambient_temperature,
-        ),
-        irradiance(assessment, budget_in, instruments),
-        wind(assessment, instruments),
-        always(message!("tested-water-mass"), &instruments.water_mass),
+        )),
+        Some(irradiance(assessment, budget_in, instruments)),
+        Some(wind(assessment, instruments)),
+        of_mass,
     ];
     let said = |row: Described| InstrumentRow {
         quantity: words.say(row.quantity),
         instrument: words.say(row.instrument),
         uncertainty: words.say(row.uncertainty),
     };
-    rows.map(said).into()
+    rows.into_iter().flatten().map(said).collect()
 }
 
 fn describe(quantity: Message, instrument: &Instrument, is_measured: bool) -> Described {
@@ -70,7 +84,7 @@ fn describe(quantity: Message, instrument: &Instrument, is_measured: bool) -> De
 }
 
 fn is_measured(assessment: &Assessment, measures: fn(&Run) -> bool) -> bool {
-    assessment.tested.runs.iter().any(measures)
+    assessment.tested.all_runs().any(measures)
 }
 
 fn irradiance(

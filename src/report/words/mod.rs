@@ -6,9 +6,11 @@
 pub mod cautions;
 pub mod cooking;
 pub mod headline;
+pub mod headline_dry;
 pub mod instruments;
 pub mod provenance;
 pub mod report;
+pub mod summary;
 pub mod tested;
 pub mod year;
 

@@ -187,7 +187,7 @@ fn deviations(assessment: &Assessment) -> Vec<Message> {
         .collect();
     let guard = assessment.s580.limits.guard;
     deviations.extend(guard.map(|_| message!("deviation-guard")));
-    for run in &assessment.tested.runs {
+    for run in assessment.tested.all_runs() {
         deviations.extend(run.plan.exclusions.iter().map(|exclusion| {
             let said = match &exclusion.reason {
                 Some(reason) => message!("deviation-excluded", reason = reason),

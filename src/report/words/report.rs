@@ -5,15 +5,23 @@ use serde::Serialize;
 use super::cautions::{CautionPart, cautions};
 use super::cooking::{CookingPart, cooking};
 use super::headline::{Headline, headline};
+use super::headline_dry::{headline_without_water, kind_without_water};
 use super::provenance::{ProvenancePart, checkable, provenance};
+use super::summary::{SummaryPart, summary};
 use super::tested::{Tested, tested};
 use crate::language::{Message, Phrase, Words};
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::finding::Level;
+use crate::procedure::stated::stated;
+use crate::report::box_cooker::words::box_part;
+use crate::report::dish::words::dish_part;
+use crate::report::dry_vessel::runs_words::dry_part;
 use crate::report::dry_vessel::words::{StagnationPart, stagnation_part};
+use crate::report::efficiency::words::efficiency_part;
 use crate::report::heat_balance::words::{BalancePart, heat_balance};
 use crate::report::number::report_number;
+use crate::report::procedure_part::ProcedurePart;
 use crate::report::rows::Row;
 use crate::report::s580::words::conditions::{Conditions, conditions};
 use crate::report::s580::words::evidence::{
@@ -43,6 +51,8 @@ pub struct Report {
     pub headline: Headline,
     /// Whether the PDF carries its data, and how anybody checks it.
     pub checkable: String,
+    /// All figures at a glance; `None` without any.
+    pub summary: Option<SummaryPart>,
     pub tested: Tested,
     pub conditions: Conditions,
     pub runs: Vec<RunPart>,
@@ -51,6 +61,11 @@ pub struct Report {
     pub reasons: Vec<Row>,
     pub regression: RegressionPart,
     pub heat_balance: BalancePart,
+    /// Of each procedure beside the rating: `None` where it says nothing.
+    pub dry_vessel: Option<ProcedurePart>,
+    pub box_cooker: Option<ProcedurePart>,
+    pub dish: Option<ProcedurePart>,
+    pub efficiency: Option<ProcedurePart>,
     pub cooking: CookingPart,
     /// `None`: no dry vessel was tested.
     pub stagnation: Option<StagnationPart>,
@@ -63,7 +78,8 @@ pub fn build(assessment: &Assessment, edition: &Edition) -> Report {
     let words = &edition.words;
     let campaign = &assessment.tested.campaign;
     let (kind, title) = kind_and_title(assessment);
-    let sections = Sections::of_report();
+    let sections = Sections::of_report(assessment);
+    let figures = stated(assessment);
     Report {
         setting: edition.setting(),
         kind: words.say(kind),
@@ -74,8 +90,13 @@ pub fn build(assessment: &Assessment, edition: &Edition) -> Report {
         statement: words.say(message!("report-statement")),
         author: campaign.tester.clone().unwrap_or_default(),
         sections: sections.headings(words),
-        headline: headline(assessment, &sections, words),
+        headline: if assessment.tested.heats_no_water() {
+            headline_without_water(assessment, &sections, &figures, words)
+        } else {
+            headline(assessment, &sections, words)
+        },
         checkable: words.say(checkable(edition)),
+        summary: summary(&figures, words),
         tested: tested(assessment, &sections, edition),
         conditions: conditions(assessment, words),
         runs: run_parts(assessment, words),
@@ -83,6 +104,10 @@ pub fn build(assessment: &Assessment, edition: &Edition) -> Report {
         reasons: reason_key(assessment, words),
         regression: regression(assessment, words),
         heat_balance: heat_balance(assessment, words),
+        dry_vessel: dry_part(assessment, &figures, words),
+        box_cooker: box_part(assessment, &figures, words),
+        dish: dish_part(assessment, &figures, words),
+        efficiency: efficiency_part(assessment, &figures, words),
         cooking: cooking(assessment, words),
         stagnation: stagnation_part(assessment, words),
         cautions: cautions(words),
@@ -93,6 +118,9 @@ pub fn build(assessment: &Assessment, edition: &Edition) -> Report {
 /// The kind of document and its title, both with what a reader must know of the rating.
 fn kind_and_title(assessment: &Assessment) -> (Message, Phrase) {
     let title = &assessment.tested.campaign.title;
+    if assessment.tested.heats_no_water() {
+        return (kind_without_water(), title.into());
+    }
     // A rating by an estimate is always indicative.
     if assessment.tested.estimates_irradiance() {
         let title = message!("report-title-estimated", title = title);
@@ -108,7 +136,7 @@ fn kind_and_title(assessment: &Assessment) -> (Message, Phrase) {
 fn marks(assessment: &Assessment, words: &Words) -> Vec<String> {
     let mut marks = Vec::new();
     let level = assessment.s580.conformity.level;
-    if level == Level::Indicative {
+    if level == Level::Indicative && !assessment.tested.heats_no_water() {
         marks.push(words.say(level.describe()));
     }
     if assessment.tested.campaign.demonstration {

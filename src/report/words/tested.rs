@@ -7,7 +7,7 @@ use super::instruments::{InstrumentRow, instrument_rows};
 use crate::campaign::Campaign;
 use crate::campaign::model::{IrradianceEstimate, Site};
 use crate::language::{
-    Message, Phrase, celsius, date, fixed, joined, kilograms, listed, range, short,
+    Message, Phrase, Words, celsius, date, fixed, joined, kilograms, listed, range, short,
 };
 use crate::message;
 use crate::procedure::Assessment;
@@ -63,7 +63,7 @@ pub fn subtitle(assessment: &Assessment) -> Phrase {
 
 /// First and last date of test: `16 to 19 September 2026`.
 pub fn test_dates(assessment: &Assessment) -> Phrase {
-    let dates = assessment.tested.runs.iter().map(|run| run.date);
+    let dates = assessment.tested.all_runs().map(|run| run.date);
     match (dates.clone().min(), dates.max()) {
         (Some(first), Some(last)) => spoken_dates(first, last),
         _ => not_stated(),
@@ -102,20 +102,32 @@ pub fn tested(assessment: &Assessment, sections: &Sections, edition: &Edition) -
     Tested {
         groups: groups(assessment, edition),
         stated_note: words.say(message!("tested-stated-note")),
-        instruments: instrument_rows(
-            assessment,
-            &message!(
-                "budget-in-section",
-                section = sections.number(Section::Regression)
-            ),
-            words,
-        ),
-        instruments_note: words.say(message!(
-            "tested-instruments-note",
-            section = sections.number(Section::Regression)
-        )),
+        instruments: instrument_rows(assessment, &budget_in(assessment, sections), words),
+        instruments_note: instruments_note(assessment, sections, words),
         photo,
     }
+}
+
+/// Where the budget of an estimate stands.
+fn budget_in(assessment: &Assessment, sections: &Sections) -> Message {
+    if assessment.tested.heats_no_water() {
+        return message!("budget-not-told-apart");
+    }
+    message!(
+        "budget-in-section",
+        section = sections.number(Section::Regression)
+    )
+}
+
+fn instruments_note(assessment: &Assessment, sections: &Sections, words: &Words) -> String {
+    words.say(if assessment.tested.heats_no_water() {
+        message!("tested-instruments-note-dry")
+    } else {
+        message!(
+            "tested-instruments-note",
+            section = sections.number(Section::Regression)
+        )
+    })
 }
 
 fn groups(assessment: &Assessment, edition: &Edition) -> Vec<Group> {
@@ -198,8 +210,36 @@ fn cooker_rows(assessment: &Assessment) -> Vec<(Message, Phrase)> {
 }
 
 fn load_rows(assessment: &Assessment) -> Vec<(Message, Phrase)> {
+    let mut rows = water_rows(assessment);
+    let campaign = &assessment.tested.campaign;
+    rows.push((
+        message!("tested-vessels"),
+        campaign.vessels.to_string().into(),
+    ));
+    if let Some(heat) = &campaign.vessel_heat {
+        let said = message!(
+            "tested-vessel-heat-text",
+            heat = fixed(heat.j_per_k(), 0),
+            basis = heat.basis()
+        );
+        rows.push((message!("tested-vessel-heat"), said.into()));
+    }
+    if let Some(area_m2) = campaign.cooker.loss_area_m2 {
+        let said = message!("tested-loss-area-text", area = short(area_m2));
+        rows.push((message!("tested-loss-area"), said.into()));
+    }
+    rows
+}
+
+/// What the vessels hold; nothing where no run heats or cools water.
+fn water_rows(assessment: &Assessment) -> Vec<(Message, Phrase)> {
+    let tested = &assessment.tested;
+    if tested.heats_no_water() && tested.cooling_runs.is_empty() {
+        return vec![(message!("tested-water"), message!("tested-no-water").into())];
+    }
     let spread = |of: fn(&crate::procedure::Run) -> f64| {
-        let loads = assessment.tested.runs.iter().map(of);
+        let runs = assessment.tested.runs.iter();
+        let loads = runs.chain(&assessment.tested.cooling_runs).map(of);
         let (lowest, highest) = loads.fold((f64::INFINITY, 0.0_f64), |(low, high), load| {
             (low.min(load), high.max(load))
         });
@@ -219,10 +259,6 @@ fn load_rows(assessment: &Assessment) -> Vec<(Message, Phrase)> {
         (
             message!("tested-per-area"),
             per_area.with("load", spread(|run| run.load_kg_m2)).into(),
-        ),
-        (
-            message!("tested-vessels"),
-            assessment.tested.campaign.vessels.to_string().into(),
         ),
     ]
 }
@@ -267,7 +303,7 @@ fn test_rows(assessment: &Assessment, edition: &Edition) -> Vec<(Message, Phrase
     let dates = message!(
         "tested-dates-text",
         dates = test_dates(assessment),
-        runs = assessment.tested.runs.len()
+        runs = assessment.tested.all_runs().count()
     );
     vec![
         (message!("tested-method"), method.into()),

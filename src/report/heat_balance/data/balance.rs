@@ -4,7 +4,7 @@ use schemars::JsonSchema;
 use serde::Serialize;
 
 use crate::procedure::Assessment;
-use crate::procedure::uncertainty::Figure;
+use crate::report::data::figure::{FigureEntry, figure_entry};
 use crate::report::data::finding::{FindingEntry, finding_entry};
 
 /// P = g·G − u·Td, fitted without intercept to every interval with sound readings, whatever the
@@ -35,18 +35,6 @@ pub struct BalanceEntry {
     findings: Vec<FindingEntry>,
 }
 
-/// A figure with its uncertainty.
-#[derive(Debug, Serialize, JsonSchema)]
-struct FigureEntry {
-    /// In the unit of the figure's key.
-    value: f64,
-    /// Combined, k = 1: scatter, days and instruments.
-    standard_uncertainty: f64,
-    /// Ends of the interval that the report prints, for 95 %. With the finding `one-day` it
-    /// leaves out what another day would do.
-    interval_95: [f64; 2],
-}
-
 /// The heat balance; `None` where it cannot be fitted.
 pub fn balance_entry(assessment: &Assessment) -> Option<BalanceEntry> {
     let found = assessment.heat_balance.as_ref()?;
@@ -65,12 +53,4 @@ pub fn balance_entry(assessment: &Assessment) -> Option<BalanceEntry> {
             .map(|finding| finding_entry(finding.code.code(), finding))
             .collect(),
     })
-}
-
-fn figure_entry(figure: &Figure) -> FigureEntry {
-    FigureEntry {
-        value: figure.value,
-        standard_uncertainty: figure.standard_uncertainty,
-        interval_95: [figure.interval.lower, figure.interval.upper],
-    }
 }

@@ -2,7 +2,6 @@
 //! straight line.
 
 use plotters::prelude::*;
-use simmerline_math::log10;
 
 use crate::error::Result;
 use crate::language::{Words, fixed};
@@ -16,7 +15,7 @@ use crate::report::figures::bands::{about, fill_band};
 use crate::report::figures::key::Key;
 use crate::report::figures::points::{LINE_WIDTH_PT, draw_point_key, draw_points, point_key};
 use crate::report::figures::style::{
-    Area, Axes, BAND, LINE, chart, draw, draw_axes, fault, padded, pt, stroke,
+    Area, Axes, BAND, LINE, chart, draw, draw_axes, fault, label_decimals, padded, pt, stroke,
 };
 
 /// Its name among the figures.
@@ -173,7 +172,10 @@ fn draw_on(
         .draw_series(LineSeries::new(ends, stroke(&LINE, LINE_WIDTH_PT)))
         .map_err(fault)?;
     draw_points(&mut chart, &view.of_line, &view.others)?;
-    let (x_decimals, y_decimals) = (decimals(across, X_LABELS), decimals(up, Y_LABELS));
+    let (x_decimals, y_decimals) = (
+        label_decimals(across, X_LABELS),
+        label_decimals(up, Y_LABELS),
+    );
     let axes = Axes {
         x_name: &words.say(message!("balance-axis-difference")),
         y_name: &words.say(message!("balance-axis-power")),
@@ -183,12 +185,4 @@ fn draw_on(
         y_labels: Y_LABELS,
     };
     draw_axes(&mut chart, &axes)
-}
-
-/// Decimals of the labels of an axis, of which so many are asked for: they stand one, two or
-/// five units of a decimal place apart, and plotters may draw a few more.
-fn decimals((low, high): (f64, f64), labels: usize) -> usize {
-    let least = (high - low) / (labels + 2) as f64;
-    let place = log10(least / 5.0).ceil();
-    (-place).max(0.0) as usize
 }

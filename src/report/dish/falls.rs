@@ -1,0 +1,60 @@
+//! How hot loads cool, and what the time constant says of it.
+
+use simmerline_math::exp;
+
+use crate::error::Result;
+use crate::language::Words;
+use crate::message;
+use crate::procedure::Assessment;
+use crate::procedure::dish::cooling::Cooling;
+use crate::procedure::uncertainty::shift::Shift;
+use crate::report::assets::Asset;
+use crate::report::figures::curves::{At, Curves, draw_curves};
+use crate::units::seconds_between;
+
+/// Its name among the figures.
+pub const FILE: &str = "dish.svg";
+/// Points of a curve that the time constant gives.
+const POINTS: usize = 40;
+
+/// The figure, where there is a time constant.
+///
+/// # Errors
+/// [`crate::error::Error::Internal`] if the drawing fails.
+pub fn fall_figure(assessment: &Assessment, words: &Words) -> Result<Option<Asset>> {
+    let found = assessment.dish_figures.as_ref();
+    let Some(found) = found.filter(|found| found.time_constant_s.is_some()) else {
+        return Ok(None);
+    };
+    let measured = |cooling: &Cooling| -> Vec<At> {
+        let water = &assessment.tested.cooling_runs[cooling.run].readings.water_c;
+        let (times, values) = water.between(cooling.span.from_us, cooling.span.to_us);
+        let minutes = |time: &i64| seconds_between(cooling.span.from_us, *time) / 60.0;
+        let above = values.iter().map(|value| value - cooling.ambient_c);
+        times.iter().map(minutes).zip(above).collect()
+    };
+    let told = |cooling: &Cooling| -> Option<Vec<At>> {
+        let rate_per_s = cooling.rate_per_s(&Shift::NONE)?;
+        let whole_s = seconds_between(cooling.span.from_us, cooling.span.to_us);
+        let start_k = cooling.from_c - cooling.ambient_c;
+        let at = |place: usize| {
+            let seconds = whole_s * place as f64 / POINTS as f64;
+            (seconds / 60.0, start_k * exp(-rate_per_s * seconds))
+        };
+        Some((0..=POINTS).map(at).collect())
+    };
+    let curves = Curves {
+        measured: found.coolings.iter().map(measured).collect(),
+        are_joined: true,
+        told: found.coolings.iter().filter_map(told).collect(),
+        measured_name: words.say(message!("dish-key-water")),
+        told_name: words.say(message!("dish-key-told")),
+        x_name: words.say(message!("dish-axis-time")),
+        y_name: words.say(message!("dish-axis-difference")),
+        from_zero: true,
+    };
+    Ok(Some(Asset {
+        name: FILE.to_owned(),
+        bytes: draw_curves(&curves, words)?.into_bytes(),
+    }))
+}

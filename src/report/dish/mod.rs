@@ -1,0 +1,6 @@
+//! What the figures of a concentrating cooker add to a report: [`words`], [`falls`], their
+//! figure, and [`data`].
+
+pub mod data;
+pub mod falls;
+pub mod words;

@@ -1,0 +1,59 @@
+//! How dry vessels heat up.
+
+use crate::error::Result;
+use crate::language::Words;
+use crate::message;
+use crate::procedure::Assessment;
+use crate::report::assets::Asset;
+use crate::report::figures::curves::{At, Curves, draw_curves};
+use crate::units::seconds_between;
+
+/// Its name among the figures.
+pub const FILE: &str = "dry-vessel.svg";
+
+/// The figure, where a dry run has readings of the vessel.
+///
+/// # Errors
+/// [`crate::error::Error::Internal`] if the drawing fails.
+pub fn heating_figure(assessment: &Assessment, words: &Words) -> Result<Option<Asset>> {
+    let mut curves = Curves {
+        measured: Vec::new(),
+        are_joined: true,
+        told: Vec::new(),
+        measured_name: words.say(message!("dry-key-vessel")),
+        told_name: words.say(message!("dry-key-plateau")),
+        x_name: words.say(message!("dry-axis-time")),
+        y_name: words.say(message!("dry-axis-vessel")),
+        from_zero: false,
+    };
+    for run in &assessment.dry_runs.runs {
+        let readings = &assessment.tested.dry_runs[run.run].readings;
+        let Some(vessel) = &readings.vessel_c else {
+            continue;
+        };
+        let Some(&first_us) = vessel.time_us.first() else {
+            continue;
+        };
+        let minutes = |time_us: i64| seconds_between(first_us, time_us) / 60.0;
+        let points = vessel.time_us.iter().zip(&vessel.value);
+        let points: Vec<At> = points
+            .map(|(time, value)| (minutes(*time), *value))
+            .collect();
+        curves.measured.push(points);
+        if let Some(plateau) = &run.plateau {
+            let ends = [plateau.span.from_us, plateau.span.to_us];
+            let told = ends.map(|end| (minutes(end), plateau.vessel_c));
+            curves.told.push(told.to_vec());
+        }
+    }
+    if curves.measured.is_empty() {
+        return Ok(None);
+    }
+    if curves.told.is_empty() {
+        curves.told_name = String::new();
+    }
+    Ok(Some(Asset {
+        name: FILE.to_owned(),
+        bytes: draw_curves(&curves, words)?.into_bytes(),
+    }))
+}

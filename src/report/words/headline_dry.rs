@@ -1,0 +1,142 @@
+//! Page one of a campaign that heats no water: what its dry and cooling runs say.
+
+use super::headline::{Headline, Number};
+use crate::language::{Message, Words, celsius, fixed};
+use crate::message;
+use crate::procedure::Assessment;
+use crate::procedure::finding::Level;
+use crate::procedure::stated::{FigureKey, Stated};
+use crate::report::dish::falls;
+use crate::report::dry_vessel::heating;
+use crate::report::dry_vessel::runs_words::findings;
+use crate::report::procedure_part::{row, said};
+use crate::report::rows::{Figure, FindingText};
+use crate::report::sections::{Section, Sections};
+use crate::units::decimals_for;
+
+/// The kind of document.
+pub fn kind_without_water() -> Message {
+    message!("report-kind-without-water")
+}
+
+/// Page one, with the first figure that there is as its number.
+pub fn headline_without_water(
+    assessment: &Assessment,
+    sections: &Sections,
+    stated: &[Stated],
+    words: &Words,
+) -> Headline {
+    let first = stated.first();
+    let level = Level::Indicative;
+    let label = first.map_or_else(
+        || message!("headline-label-none"),
+        |one| {
+            message!(
+                "procedure-label",
+                name = one.key.name(),
+                symbol = one.key.symbol()
+            )
+        },
+    );
+    Headline {
+        label: words.say(label),
+        number: first.and_then(|one| number(one, words)),
+        level: words.say(message!("headline-no-water-level")),
+        level_code: level.code().to_owned(),
+        level_text: words.say(message!("headline-no-water")),
+        rests_on: String::new(),
+        sentences: sentences(assessment, stated, words),
+        figure: figure(assessment, words),
+        findings: all_findings(assessment, words),
+        conditions: Vec::new(),
+        caution: words.say(message!(
+            "headline-caution",
+            section = sections.number(Section::Cautions)
+        )),
+    }
+}
+
+fn number(stated: &Stated, words: &Words) -> Option<Number> {
+    let figure = stated.figure.as_ref()?;
+    let scale = stated.key.scale();
+    let half_width = figure.half_width() * scale;
+    let decimals = decimals_for(half_width);
+    let unit = if stated.is_of_one_day {
+        message!("headline-unit-of-one-day", unit = stated.key.unit())
+    } else {
+        message!("headline-unit-of", unit = stated.key.unit())
+    };
+    Some(Number {
+        value: words.say(fixed(figure.value * scale, decimals)),
+        spread: format!("± {}", words.say(fixed(half_width, decimals))),
+        unit: words.say(unit),
+        explanation: vec![words.say(stated.key.not_with())],
+    })
+}
+
+/// What each dry run came to, and the other figures.
+fn sentences(assessment: &Assessment, stated: &[Stated], words: &Words) -> Vec<String> {
+    let mut sentences = Vec::new();
+    let plateaus = assessment.dry_runs.plateaus().map(|(_, plateau)| plateau);
+    let hottest = plateaus.max_by(|one, two| one.vessel_c.total_cmp(&two.vessel_c));
+    sentences.extend(hottest.map(|plateau| {
+        words.say(message!(
+            "headline-dry-plateau",
+            irradiance = fixed(plateau.irradiance_w_m2, 0),
+            vessel = celsius(fixed(plateau.vessel_c, 0)),
+            difference = fixed(plateau.difference_k(), 0),
+            ambient = celsius(fixed(plateau.ambient_c, 0))
+        ))
+    }));
+    let good = stated.first().map(|one| {
+        message!(
+            "headline-good-for",
+            name = one.key.name(),
+            good = one.key.good_for()
+        )
+    });
+    sentences.extend(good.map(|good| words.say(good)));
+    // F1 is the same ratio under another name.
+    let others = stated.iter().skip(1).filter(|one| one.key != FigureKey::F1);
+    sentences.extend(others.map(|one| {
+        let said = row(one, words);
+        format!("{}: {}.", said.label, said.text)
+    }));
+    sentences.push(words.say(message!("headline-no-water-means")));
+    sentences
+}
+
+fn figure(assessment: &Assessment, words: &Words) -> Figure {
+    let is_dry = assessment
+        .dry_runs
+        .runs
+        .iter()
+        .any(|run| run.highest_c.is_some());
+    let has_time = assessment
+        .dish_figures
+        .as_ref()
+        .is_some_and(|found| found.time_constant_s.is_some());
+    let (file, caption) = if is_dry {
+        (heating::FILE, message!("dry-caption"))
+    } else if has_time {
+        (falls::FILE, message!("dish-caption"))
+    } else {
+        ("power-line.svg", message!("headline-nothing-drawn"))
+    };
+    Figure {
+        file: file.to_owned(),
+        alt: words.say(&caption),
+        caption: words.say(caption),
+    }
+}
+
+fn all_findings(assessment: &Assessment, words: &Words) -> Vec<FindingText> {
+    let mut all = findings(assessment, words);
+    if let Some(found) = &assessment.box_figures {
+        all.extend(said(&found.findings, |code| code.code(), words));
+    }
+    if let Some(found) = &assessment.dish_figures {
+        all.extend(said(&found.findings, |code| code.code(), words));
+    }
+    all
+}
