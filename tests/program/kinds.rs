@@ -161,6 +161,23 @@ fn a_remark_at_the_end_stays_above_the_run_that_is_added() {
     ]);
 }
 
+#[test]
+fn a_cooling_sheet_needs_no_irradiance_where_the_campaign_names_its_column() {
+    let bench = Bench::empty();
+    let columns = "[columns]\nirradiance = \"Ch 4\"\nwater_temperature = \"T1\"\n";
+    let text = without_runs("water_kg = 7.0\n", NORMAL) + columns;
+    bench.write("mallee/campaign.toml", &text);
+    let lines = "13:20 95 26 1\n13:25 92 26 1\n13:30 89 26 1\n";
+    bench.write("sheet.txt", lines);
+    let enter = ["enter", "mallee", "--date", "2026-11-03", "--kind"];
+    let from = ["cooling", "--from", "sheet.txt"];
+    bench.run(&[&enter[..], &from].concat()).exits(0);
+    let run = "\n[[run]]\nlog = \"2026-11-03.csv\"\nkind = \"cooling\"\n\
+               columns = { water_temperature = \"water (°C)\" }\n";
+    assert_eq!(bench.read("mallee/campaign.toml"), text + run);
+    bench.run(&["check", "mallee"]).exits(0);
+}
+
 fn piped(bench: &Bench, arguments: &[&str], lines: &str) -> Ended {
     Ended::of(bench.command(arguments).write_stdin(lines))
 }
