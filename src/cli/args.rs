@@ -7,6 +7,7 @@ use clap::{Args, Parser, Subcommand};
 use clap_complete::Shell;
 
 use crate::campaign::Reach;
+use crate::campaign::kinds::RunKind;
 use crate::campaign::wishes::Paper;
 use crate::language::{LANGUAGES, Language};
 use crate::report::Format;
@@ -97,14 +98,21 @@ Example:
 Says when the practice lets one test that day, what the sun does and how strong a clear
 sky is, how much water to weigh in, when to re-aim, what is still missing and, for a
 cooker rated already, what to expect; and writes a field sheet of one page,
-NAME.DATE.field-sheet.pdf, to fill in with a pencil.";
+NAME.DATE.field-sheet.pdf, to fill in with a pencil.
+
+With --kind dry the sheet is for the empty vessel, with no water at all: when the sun is high
+and steady, and a column for the vessel. With --kind cooling it is for hot water that cools,
+shaded or turned away, and needs no sun.";
 
 const NEW_HELP: &str = "\
 Example:
   simmerline new my-cooker
 
 Writes campaign.toml, with every key explained, and an empty log with the right
-header. Nothing that is already there is overwritten.";
+header. Nothing that is already there is overwritten.
+
+With --kind dry the first run is of the empty vessel and needs no water; with --kind cooling
+it is of hot water that cools, shaded. Runs of all kinds may stand in one campaign.";
 
 const ENTER_HELP: &str = "\
 Example:
@@ -116,7 +124,11 @@ sky (clear or cloud), irradiance where a sensor is read, notes, as in
 Times go on every ten minutes, or as interval_s of the campaign says. Every line is saved
 at once, so the same command goes on after an interruption. \"done\" adds the run to campaign.toml; \"help\" says the rest.
 With --from, the same lines come from a text file, each with its time first; it too can be
-given again after an interruption.";
+given again after an interruption.
+
+With --kind dry the vessel's temperature stands in the place of the water's, as in
+  12:20  > 185 24 1 clear
+With --kind cooling neither sky nor irradiance is asked for; times go on every five minutes.";
 
 const COMPLETIONS_HELP: &str = "\
 Example:
@@ -170,6 +182,12 @@ pub enum Command {
 fn languages() -> impl TypedValueParser<Value = Language> {
     PossibleValuesParser::new(LANGUAGES.map(|language| language.code))
         .map(|code| Language::of_code(&code).expect("clap took one of the codes"))
+}
+
+/// The kinds of run.
+fn kinds() -> impl TypedValueParser<Value = RunKind> {
+    PossibleValuesParser::new(RunKind::ALL.map(RunKind::word))
+        .map(|word| RunKind::of_word(&word).expect("clap took one of the words"))
 }
 
 /// How far campaign files may reach, the same for every command that reads some.
@@ -289,6 +307,9 @@ pub struct PlanOptions {
     /// Day to plan, such as 2026-03-21; today at the site if left out
     #[arg(long, value_name = "DATE")]
     pub date: Option<String>,
+    /// What is tested; else that of all runs so far, else water
+    #[arg(long, value_name = "KIND", value_parser = kinds())]
+    pub kind: Option<RunKind>,
     #[command(flatten)]
     pub files: ReachOption,
     /// Paper of the field sheet; else the campaign's
@@ -307,6 +328,9 @@ pub struct NewOptions {
     /// Folder for the campaign; made if it is not there
     #[arg(value_name = "DIR")]
     pub folder: PathBuf,
+    /// What the first run tests
+    #[arg(long, value_name = "KIND", value_parser = kinds(), default_value = "water")]
+    pub kind: RunKind,
 }
 
 #[derive(Debug, Args)]
@@ -314,10 +338,13 @@ pub struct EnterOptions {
     /// Campaign folder
     #[arg(value_name = "CAMPAIGN")]
     pub campaign: PathBuf,
-    /// Day of the heating, as 2026-11-03
+    /// Day of the run, as 2026-11-03
     #[arg(long, value_name = "DATE")]
     pub date: String,
-    /// Time of the first line; else the solar window's start
+    /// What was tested; else as the waiting run of the campaign says, else water
+    #[arg(long, value_name = "KIND", value_parser = kinds())]
+    pub kind: Option<RunKind>,
+    /// Time of the first line; else the solar window's start. A cooling run needs it
     #[arg(long, value_name = "HH:MM", conflicts_with = "from")]
     pub start: Option<String>,
     /// Text file of lines, each with its time first
@@ -325,7 +352,7 @@ pub struct EnterOptions {
     pub from: Option<PathBuf>,
     #[command(flatten)]
     pub files: ReachOption,
-    /// Name of the log; else DATE.csv. For a second heating on one day
+    /// Name of the log; else DATE.csv. For a second run on one day
     #[arg(long, value_name = "NAME.csv")]
     pub log: Option<String>,
 }

@@ -3,6 +3,8 @@
 use super::args::CheckOptions;
 use super::terminal::{Align, line, print, print_error, table};
 use crate::campaign::find::find_campaigns;
+use crate::campaign::kinds::RunKind;
+use jiff::tz::TimeZone;
 use unicode_width::UnicodeWidthStr;
 
 use crate::error::Result;
@@ -10,9 +12,11 @@ use crate::logs::account::alike;
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::finding::Level;
+use crate::procedure::run::Run;
 use crate::procedure::s580::notice::clock_ahead_of_sun_h;
 use crate::procedure::s580::reason::Reason;
 use crate::procedure::s580::result::count_reasons;
+use crate::procedure::tested::Tested;
 use crate::report::s580::words::uncertainty::{outlook, with_uncertainty};
 use crate::shown::shown;
 use crate::units::{clock_from_hours, local_clock, short, spoken_date, zoned};
@@ -53,10 +57,28 @@ fn describe(assessment: &Assessment) -> String {
     };
     let title = format!("{}: {}{mark}", campaign.name, campaign.title);
     let mut text = line(&title) + "\n";
+    let others = other_runs(&assessment.tested);
+    // A campaign of a dry vessel alone is not held against the practice for water.
+    if !assessment.tested.runs.is_empty() || others.is_empty() {
+        text += &of_water(assessment);
+        text.extend((!others.is_empty()).then_some('\n'));
+    }
+    text += &others;
+    if !assessment.notices.is_empty() {
+        text += "\nTo know\n";
+    }
+    for notice in &assessment.notices {
+        text += &line(&format!("  {notice}"));
+    }
+    text + &how_read(assessment)
+}
+
+/// The runs that heat water, and what the practice makes of them.
+fn of_water(assessment: &Assessment) -> String {
     let rows: Vec<[String; 6]> = (0..assessment.tested.runs.len())
         .map(|run| run_row(assessment, run))
         .collect();
-    text += &table(HEADER, &rows);
+    let mut text = table(HEADER, &rows);
     text += &holes(assessment);
     text += &not_normalised(assessment);
     text += &verdict(assessment);
@@ -80,13 +102,42 @@ fn describe(assessment: &Assessment) -> String {
             reason.remedy()
         );
     }
-    if !assessment.notices.is_empty() {
-        text += "\nTo know\n";
+    text
+}
+
+/// The runs that heat no water: what each is, and from when to when it was read.
+fn other_runs(tested: &Tested) -> String {
+    let rows: Vec<[String; 6]> = tested
+        .cooling_runs
+        .iter()
+        .chain(&tested.dry_runs)
+        .map(|run| other_row(run, &tested.campaign.site.time_zone))
+        .collect();
+    match rows.is_empty() {
+        true => String::new(),
+        false => table(OTHERS_HEADER, &rows),
     }
-    for notice in &assessment.notices {
-        text += &line(&format!("  {notice}"));
-    }
-    text + &how_read(assessment)
+}
+
+fn other_row(run: &Run, zone: &TimeZone) -> [String; 6] {
+    let times_us = match run.plan.kind {
+        RunKind::Dry => run.readings.vessel_c.as_ref(),
+        RunKind::Water | RunKind::Cooling => Some(&run.readings.water_c),
+    };
+    let times_us = times_us.map_or(&[][..], |series| &series.time_us);
+    let ends = times_us.first().zip(times_us.last());
+    let [from, to] = match ends {
+        Some((from_us, to_us)) => [from_us, to_us].map(|at_us| local_clock(*at_us, zone)),
+        None => ["", ""].map(str::to_owned),
+    };
+    [
+        run.plan.label.clone(),
+        run.date.to_string(),
+        run.plan.kind.describe().to_string(),
+        times_us.len().to_string(),
+        from,
+        to,
+    ]
 }
 
 /// How each log was read, those that are written alike together.
@@ -130,6 +181,16 @@ const HEADER: [(&str, Align); 6] = [
     ("intervals", Align::Right),
     ("used", Align::Right),
     ("set aside for", Align::Left),
+];
+
+/// Of the runs that heat no water.
+const OTHERS_HEADER: [(&str, Align); 6] = [
+    ("run", Align::Left),
+    ("date", Align::Left),
+    ("kind", Align::Left),
+    ("readings", Align::Right),
+    ("from", Align::Left),
+    ("to", Align::Left),
 ];
 
 fn run_row(assessment: &Assessment, index: usize) -> [String; 6] {

@@ -7,25 +7,28 @@ use std::path::{Path, PathBuf};
 use jiff::civil::Date;
 
 use super::args::EnterOptions;
-use super::enter_run::add_run;
+use super::enter_run::{add_run, kind_of_log};
+use super::enter_words::{greeting, help};
 use super::terminal::{line, print, print_note, print_note_with_hint, quoted};
 use crate::campaign::find::CAMPAIGN_FILE;
+use crate::campaign::kinds::RunKind;
 use crate::campaign::{Campaign, read_campaign_to_plan};
 use crate::entry::desk::{Desk, Outcome};
-use crate::entry::line::{Form, Refusal};
+use crate::entry::form::Form;
 use crate::entry::sheet::{Sheet, spoken};
-use crate::entry::start::{common_start, next_time, read_date, read_start, step_min, window_start};
+use crate::entry::start::{common_start, next_time, read_date, read_start, window_start};
 use crate::entry::text_file::read_text;
+use crate::entry::value::Refusal;
 use crate::error::{Error, Problem, Result};
 use crate::hash::sha256_hex;
 use crate::measure::{Kind, Unit};
-use crate::physics::wind::{BEAUFORT, sign};
+use crate::planning::pace::step_min;
 use crate::procedure::s580::Limits;
 use crate::procedure::s580::own_limits::check_own_limits;
 use crate::procedure::site::local_boiling_point_c;
 use crate::report::files::{replace_file, try_folder};
 use crate::shown::is_unseen;
-use crate::units::{counted, spoken_date};
+use crate::units::counted;
 
 /// Largest text that is read as a sheet, bytes.
 const LARGEST_SHEET: u64 = 4 << 20;
@@ -51,8 +54,11 @@ pub fn run(options: &EnterOptions) -> Result<u8> {
     let campaign = read_campaign_to_plan(folder, reach, check_own_limits)?;
     let limits =
         Limits::of_campaign(&campaign).map_err(|problem| Error::Campaign(problem.into()))?;
-    let step_min = step_min(&limits);
-    let (mut log, mut sheet) = TypedLog::open(folder, name, form(&campaign, date))?;
+    let kind = options
+        .kind
+        .unwrap_or_else(|| kind_of_log(&campaign, &folder.join(&name)));
+    let step_min = step_min(kind, &limits);
+    let (mut log, mut sheet) = TypedLog::open(folder, name, form(&campaign, kind, date))?;
     try_folder(folder, NOT_SAVED)?;
     if let Some(file) = &options.from {
         from_file(&mut log, &mut sheet, file)?;
@@ -65,22 +71,25 @@ pub fn run(options: &EnterOptions) -> Result<u8> {
     ) {
         (Some(start), _, last) => Some(read_start(start, last)?),
         (None, Some(start), Some(last)) => next_time(last.time, start, step_min),
-        _ => Some(window_start(&campaign, &limits, date)?),
+        _ => Some(window_start(&campaign, &limits, kind, date)?),
     };
     let start = options.start.as_ref().and(next);
     let start = start
         .or_else(|| common_start(sheet.lines(), step_min))
         .or(next);
     let start = start.expect("a sheet without a line has a next time");
-    print(&greeting(&log, &sheet))?;
+    print(&greeting(&log.path, &sheet))?;
     let mut desk = Desk::new(sheet, next, start, step_min);
     if type_in(&mut desk, &mut log)? {
         return add_run(folder, reach, &log.name, &desk.sheet);
     }
-    let named = match &options.log {
+    let mut named = match &options.log {
         Some(name) => format!(" --log {}", quoted(Path::new(name))),
         None => String::new(),
     };
+    if let Some(kind) = options.kind {
+        named += &format!(" --kind {}", kind.word());
+    }
     let kept = counted(desk.sheet.lines().len(), "line");
     let kept = format!("{}: {kept} kept", log.path.display());
     let folder = quoted(folder);
@@ -90,14 +99,19 @@ pub fn run(options: &EnterOptions) -> Result<u8> {
 }
 
 /// What holds for a sheet of a campaign.
-fn form(campaign: &Campaign, date: Date) -> Form {
+fn form(campaign: &Campaign, kind: RunKind, date: Date) -> Form {
     let celsius = Unit::base(Kind::Temperature);
+    let units = &campaign.rules.units;
     let typed = |rule: Option<Unit>| rule.filter(|unit| unit.symbol() == "°F").unwrap_or(celsius);
     Form {
         date,
         zone: campaign.site.time_zone.clone(),
-        water_unit: typed(campaign.rules.units.water_temperature),
-        air_unit: typed(campaign.rules.units.ambient_temperature),
+        kind,
+        tested_unit: typed(match kind {
+            RunKind::Water | RunKind::Cooling => units.water_temperature,
+            RunKind::Dry => units.vessel_temperature.or(units.water_temperature),
+        }),
+        air_unit: typed(units.ambient_temperature),
         has_irradiance: campaign.instruments.has_own_irradiance(),
         boiling_point_c: local_boiling_point_c(&campaign.site),
         is_demonstration: campaign.demonstration,
@@ -223,50 +237,6 @@ fn from_file(log: &mut TypedLog, sheet: &mut Sheet, file: &Path) -> Result<()> {
         true => Ok(()),
         false => log.save(sheet),
     }
-}
-
-fn greeting(log: &TypedLog, sheet: &Sheet) -> String {
-    let there = match sheet.lines().last() {
-        Some(last) => format!(
-            "{} are there; it goes on after {}.\n",
-            counted(sheet.lines().len(), "line"),
-            spoken(last.time)
-        ),
-        None => String::new(),
-    };
-    let title = format!(
-        "Field sheet of {}, saved line by line in {}",
-        spoken_date(sheet.form.date),
-        log.path.display()
-    );
-    line(&title) + &there + &how_to_type(sheet)
-}
-
-fn how_to_type(sheet: &Sheet) -> String {
-    let form = &sheet.form;
-    let (named, example) = match form.has_irradiance {
-        true => (", irradiance (W/m²)", "31.5 24 1 c 912 thin haze"),
-        false => ("", "31.5 24 1 c thin haze"),
-    };
-    format!(
-        "Each line: water ({}), air ({}), wind (Beaufort), sky (c clear, x cloud){named}, notes.\n  \
-         {example:<28}all but the water can be left out, from the end\n  \
-         31.5 - - c                  - for what was not read\n  \
-         10:22 31.5                  at another time than the one filled in\n\
-         Enter alone passes over a time. undo takes a line back, done ends, help says more.\n",
-        form.water_unit.symbol(),
-        form.air_unit.symbol()
-    )
-}
-
-fn help(sheet: &Sheet) -> String {
-    let mut text = how_to_type(sheet);
-    text +=
-        "Sky: clear if no cloud was near the sun since the line before.\nWind by what it does:\n";
-    for number in 0..BEAUFORT.len() {
-        text += &format!("  {number}  {}\n", sign(number));
-    }
-    text + "Ctrl-D stops without adding the run; every line is kept.\n"
 }
 
 /// Asks for lines until somebody is done (`true`) or the input ends.

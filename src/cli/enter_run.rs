@@ -5,6 +5,7 @@ use std::path::Path;
 
 use super::terminal::{line, print, print_note, quoted};
 use crate::campaign::check::check_new_text;
+use crate::campaign::kinds::RunKind;
 use crate::campaign::model::{IrradianceEstimate, RunPlan};
 use crate::campaign::{Campaign, Reach, read_campaign_to_plan};
 use crate::entry::own_rules::own_rules;
@@ -41,7 +42,7 @@ pub fn add_run(folder: &Path, reach: Reach, log: &str, sheet: &Sheet) -> Result<
     )))?;
     // It may have been changed while somebody typed.
     let campaign = read_campaign_to_plan(folder, reach, check_own_limits)?;
-    let place = place(&campaign, &folder.join(log));
+    let place = place(&campaign, &folder.join(log), Some(sheet.form.kind));
     let entry = entry(&campaign, log, place, sheet);
     let written = write(folder, reach, &campaign, &entry);
     if let Err(error) = written {
@@ -66,15 +67,20 @@ pub fn add_run(folder: &Path, reach: Reach, log: &str, sheet: &Sheet) -> Result<
         0 => String::new(),
         count => format!(", with {}", counted(count, "cloudless span")),
     };
-    let done = format!("{}: {done}{spans}", campaign.file.display());
+    let kind = match entry.kind {
+        RunKind::Water => String::new(),
+        kind => format!(", kind = \"{}\"", kind.word()),
+    };
+    let done = format!("{}: {done}{kind}{spans}", campaign.file.display());
     let next = format!("Next: simmerline check {}", quoted(folder));
     print(&(line(&done) + &line(&next)))?;
     Ok(0)
 }
 
 fn entry<'r>(campaign: &Campaign, log: &'r str, place: Place<'r>, sheet: &Sheet) -> RunEntry<'r> {
-    let is_clear_sky =
-        campaign.instruments.irradiance_estimate == Some(IrradianceEstimate::ClearSky);
+    // In the shade there is no sun to estimate.
+    let is_clear_sky = sheet.form.in_sun()
+        && campaign.instruments.irradiance_estimate == Some(IrradianceEstimate::ClearSky);
     let cloudless = match is_clear_sky {
         true => sheet.clear_spans(),
         false => Vec::new(),
@@ -86,14 +92,25 @@ fn entry<'r>(campaign: &Campaign, log: &'r str, place: Place<'r>, sheet: &Sheet)
     }
     RunEntry {
         log,
+        kind: sheet.form.kind,
         place,
         own_rules: own_rules(sheet, &campaign.rules, &campaign.site.time_zone_name),
         cloudless,
     }
 }
 
-/// The run that names the log, or one whose log is empty.
-fn place<'c>(campaign: &'c Campaign, path: &Path) -> Place<'c> {
+/// The kind of the run whose log this is, or that waits for one; else it heats water.
+pub fn kind_of_log(campaign: &Campaign, path: &Path) -> RunKind {
+    let name = match place(campaign, path, None) {
+        Place::New => return RunKind::default(),
+        Place::Present(name) | Place::InsteadOf(name) => name,
+    };
+    let run = campaign.runs.iter().find(|run| run.log == name);
+    run.map_or_else(RunKind::default, |run| run.kind)
+}
+
+/// The run that names the log, or one whose log is empty: one of the kind, if there is one.
+fn place<'c>(campaign: &'c Campaign, path: &Path, kind: Option<RunKind>) -> Place<'c> {
     let is_same = |run: &&RunPlan| match (fs::canonicalize(&run.path), fs::canonicalize(path)) {
         (Ok(one), Ok(other)) => one == other,
         _ => false,
@@ -102,7 +119,9 @@ fn place<'c>(campaign: &'c Campaign, path: &Path) -> Place<'c> {
     if let Some(run) = runs().find(is_same) {
         return Place::Present(&run.log);
     }
-    match runs().find(|run| is_empty_log(&run.path)) {
+    let empty = || runs().filter(|run| is_empty_log(&run.path));
+    let of_kind = empty().find(|run| kind.is_none_or(|kind| run.kind == kind));
+    match of_kind.or_else(|| empty().next()) {
         Some(run) => Place::InsteadOf(&run.log),
         None => Place::New,
     }

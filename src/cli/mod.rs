@@ -5,6 +5,7 @@ pub mod check;
 pub mod compare;
 pub mod enter;
 pub mod enter_run;
+pub mod enter_words;
 pub mod new;
 pub mod plan;
 pub mod report;

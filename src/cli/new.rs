@@ -7,7 +7,8 @@ use std::path::Path;
 use super::args::NewOptions;
 use super::terminal::{line, print, quoted};
 use crate::campaign::find::{CAMPAIGN_FILE, check_folder_name};
-use crate::campaign::template::{CAMPAIGN_TEMPLATE, CANONICAL_HEADER, LOG_NAME};
+use crate::campaign::kinds::RunKind;
+use crate::campaign::template::{LOG_NAME, header_of, template_of};
 use crate::error::{Error, Problem, Result};
 use crate::language::LANGUAGES;
 use crate::report::files::{replace_file, try_folder};
@@ -23,7 +24,7 @@ const OTHER_FOLDER: &str = "choose a folder you may write to";
 pub fn run(options: &NewOptions) -> Result<u8> {
     let folder = &options.folder;
     check_folder_name(folder)?;
-    let log = format!("{CANONICAL_HEADER}\n");
+    let log = format!("{}\n", header_of(options.kind));
     // A call that was killed may have left the log, and nothing typed into it.
     let has_log = is_there(&folder.join(LOG_NAME), Some(&log))?;
     is_there(&folder.join(CAMPAIGN_FILE), None)?;
@@ -32,7 +33,7 @@ pub fn run(options: &NewOptions) -> Result<u8> {
     if !has_log {
         replace_file(&folder.join(LOG_NAME), None, log.as_bytes(), OTHER_FOLDER)?;
     }
-    let text = campaign_file();
+    let text = campaign_file(options.kind);
     replace_file(
         &folder.join(CAMPAIGN_FILE),
         None,
@@ -46,11 +47,11 @@ pub fn run(options: &NewOptions) -> Result<u8> {
     Ok(0)
 }
 
-/// The campaign file to fill in, with the languages that there are.
-fn campaign_file() -> String {
+/// The campaign file to fill in, with a run of a kind and the languages that there are.
+fn campaign_file(kind: RunKind) -> String {
     let [others @ .., last] = LANGUAGES.map(|language| language.code);
     let languages = format!("{} or {last}", others.join(", "));
-    CAMPAIGN_TEMPLATE.replace("[languages]", &languages)
+    template_of(kind).replace("[languages]", &languages)
 }
 
 /// Whether a file is there, which has to be the same as what would be written.

@@ -6,10 +6,11 @@ use super::args::PlanOptions;
 use super::report::{open_folder, time_of_issue};
 use super::terminal::{Align, line, print, print_note, print_note_of, table};
 use crate::campaign::find::find_one;
+use crate::campaign::kinds::RunKind;
 use crate::campaign::read_campaign_to_plan;
 use crate::error::{Error, Problem, Result};
 use crate::language::Words;
-use crate::planning::{Plan, plan};
+use crate::planning::{Plan, plan, usual_kind};
 use crate::procedure::notice::outside;
 use crate::procedure::s580::own_limits::check_own_limits;
 use crate::procedure::{Assessment, assess};
@@ -17,9 +18,9 @@ use crate::report::Edition;
 use crate::report::files::write_all;
 use crate::report::plan::outputs::field_sheet;
 use crate::report::plan::words::day::{
-    aiming, expectation, expected_rows, load_rows, missing, models, spoken_day, sun_rows,
-    water_unit,
+    expectation, expected_rows, missing, models, spoken_day, tested_unit,
 };
+use crate::report::plan::words::facts::facts;
 use crate::units::{fixed, local_clock};
 
 /// Prints the plan of a day and writes its field sheet.
@@ -40,8 +41,12 @@ pub fn run(options: &PlanOptions) -> Result<u8> {
     if let Some(notice) = outside(&campaign) {
         print_note(&notice.message().to_string());
     }
-    let rated = rated_so_far(&campaign);
-    let plan = plan(campaign, rated.as_ref(), date)?;
+    let kind = options.kind.unwrap_or_else(|| usual_kind(&campaign));
+    let rated = match kind {
+        RunKind::Water => rated_so_far(&campaign),
+        RunKind::Cooling | RunKind::Dry => None,
+    };
+    let plan = plan(campaign, rated.as_ref(), date, kind)?;
     let wishes = &plan.campaign.report;
     let edition = Edition {
         paper: options.paper.unwrap_or(wishes.paper),
@@ -106,14 +111,16 @@ fn describe(plan: &Plan) -> String {
         campaign.site.time_zone_name
     );
     let mut text = line(&title) + &line(&place) + "\n";
-    let load = load_rows(plan, words);
-    for row in sun_rows(plan, words).iter().chain(&load) {
+    if plan.kind != RunKind::Water {
+        text += &line(&format!("{:<14}{}", "run", plan.kind.describe()));
+    }
+    for row in facts(plan, words) {
         text += &line(&format!("{:<14}{}", row.label, row.text));
     }
-    let missing = words.say(missing(plan));
-    text += &line(&format!("{:<14}{}", "aim", aiming(plan)));
-    text += &format!("\n{}", line(&missing));
-    if !plan.day.rows.is_empty() {
+    if plan.kind == RunKind::Water {
+        text += &format!("\n{}", line(&words.say(missing(plan))));
+    }
+    if plan.kind != RunKind::Cooling && !plan.day.rows.is_empty() {
         text += &format!(
             "\n{}{}",
             table(SUN_HEADER, &sun_table(plan)),
@@ -121,7 +128,7 @@ fn describe(plan: &Plan) -> String {
         );
     }
     if let Some(expectation) = expectation(plan) {
-        let unit = water_unit(plan).symbol();
+        let unit = tested_unit(plan).symbol();
         let (water, band) = (format!("water, {unit}"), format!("95 %, {unit}"));
         let header = [
             ("clock", Align::Left),

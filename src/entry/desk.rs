@@ -2,9 +2,9 @@
 
 use jiff::civil::Time;
 
-use super::line::Refusal;
 use super::sheet::{Line, Sheet};
 use super::start::next_time;
+use super::value::Refusal;
 
 /// A sheet and the time at which the next line is expected.
 #[derive(Debug, Clone)]

@@ -1,63 +1,18 @@
 //! One line of a field sheet as a person types it: `31.5 24 1 clear thin haze`.
 
-use jiff::civil::{Date, Time};
-use jiff::tz::TimeZone;
+use jiff::civil::Time;
 
+use super::form::{Column, Form};
+use super::value::{Number, Refusal, is_not_read, number, temperature};
 use crate::believable::{
-    ABOVE_BOILING_K, AIR_C, COLDEST_TYPED_WATER_C, Range, TYPED_IRRADIANCE_W_M2,
+    ABOVE_BOILING_K, AIR_C, COLDEST_TYPED_WATER_C, DRY_VESSEL_C, TYPED_IRRADIANCE_W_M2,
 };
+use crate::campaign::kinds::RunKind;
 use crate::local_time::{Shown, instants_of};
-use crate::measure::{Kind, Unit};
 use crate::physics::wind::BEAUFORT;
-use crate::units::fixed;
 
-/// Longest number, characters.
-const LONGEST_NUMBER: usize = 10;
 /// Longest note, characters.
 const LONGEST_NOTE: usize = 500;
-/// What stands for a value that was not read.
-const NOT_READ: [&str; 3] = ["-", "–", "—"];
-
-/// What holds for every line of a sheet.
-#[derive(Debug, Clone)]
-pub struct Form {
-    pub date: Date,
-    /// The site's zone.
-    pub zone: TimeZone,
-    pub water_unit: Unit,
-    pub air_unit: Unit,
-    /// Of water at the site, °C.
-    pub boiling_point_c: f64,
-    /// A sensor of irradiance is read by hand, too.
-    pub has_irradiance: bool,
-    /// The data are invented.
-    pub is_demonstration: bool,
-}
-
-/// Why a line is not taken, and what to type instead.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Refusal {
-    /// What was found and what was expected; lower case, no full stop.
-    pub what: String,
-    pub hint: String,
-}
-
-impl Refusal {
-    pub fn new(what: impl Into<String>, hint: impl Into<String>) -> Self {
-        Refusal {
-            what: what.into(),
-            hint: hint.into(),
-        }
-    }
-}
-
-/// A number with the digits that were written: they show the instrument's step.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Number {
-    /// With a decimal point.
-    pub text: String,
-    pub value: f64,
-}
 
 /// The sky near the sun since the line before.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -80,8 +35,8 @@ impl Sky {
 /// What was read at one time.
 #[derive(Debug, Clone, Default, PartialEq)]
 pub struct Cells {
-    /// In the sheet's unit.
-    pub water: Option<Number>,
+    /// The temperature that the run is about, in the sheet's unit.
+    pub tested: Option<Number>,
     /// In the sheet's unit.
     pub air: Option<Number>,
     /// Number of the Beaufort scale.
@@ -99,9 +54,28 @@ pub struct TypedLine {
     pub cells: Cells,
 }
 
+impl Cells {
+    /// What a log says of them in a column; nothing of the time.
+    pub fn text(&self, column: Column) -> &str {
+        fn digits(number: &Option<Number>) -> &str {
+            number.as_ref().map_or("", |number| &number.text)
+        }
+        match column {
+            Column::Time => "",
+            Column::Tested => digits(&self.tested),
+            Column::Air => digits(&self.air),
+            Column::Wind => digits(&self.wind),
+            Column::Sky => self.sky.map_or("", Sky::word),
+            Column::Irradiance => digits(&self.irradiance),
+            Column::Notes => &self.notes,
+        }
+    }
+}
+
 impl Form {
     /// Reads `[time] water [air] [wind] [sky] [notes…]`, with the irradiance before the notes
-    /// where a sensor is read.
+    /// where a sensor is read. In a dry run the vessel stands in the place of the water, and of
+    /// a cooling run the sky is not read.
     ///
     /// # Errors
     /// A [`Refusal`] for the first item that cannot be read or cannot be true.
@@ -113,36 +87,30 @@ impl Form {
             ));
         }
         let (first, after_first) = next_word(text);
-        let (time, rest) = if first.contains(':') {
+        let (time, mut rest) = if first.contains(':') {
             (Some(self.time(first)?), after_first)
         } else {
             (None, text)
         };
-        let (water, rest) = next_word(rest);
-        let (air, rest) = next_word(rest);
-        let (wind, rest) = next_word(rest);
-        let (sky, rest) = next_word(rest);
-        let (irradiance, notes) = match self.has_irradiance {
-            true => next_word(rest),
-            false => ("", rest),
-        };
-        if water.is_empty() {
+        if rest.trim().is_empty() {
             return Err(Refusal::new(
                 format!(
-                    "found nothing, expected the water temperature in {}",
-                    self.water_unit.symbol()
+                    "found nothing, expected the {} temperature in {}",
+                    self.tested_name(),
+                    self.tested_unit.symbol()
                 ),
                 "type it behind the time, or - if it was not read",
             ));
         }
-        let cells = Cells {
-            water: self.water(water)?,
-            air: self.air(air)?,
-            wind: self.wind(wind)?,
-            sky: self.sky(sky)?,
-            irradiance: self.irradiance(irradiance)?,
-            notes: self.notes(notes)?,
-        };
+        let mut cells = Cells::default();
+        for column in self.columns().skip_while(|column| *column == Column::Time) {
+            let word;
+            (word, rest) = match column {
+                Column::Notes => (rest, ""),
+                _ => next_word(rest),
+            };
+            self.read_cell(&mut cells, column, word)?;
+        }
         if cells == Cells::default() {
             return Err(Refusal::new(
                 "found no value",
@@ -150,6 +118,23 @@ impl Form {
             ));
         }
         Ok(TypedLine { time, cells })
+    }
+
+    /// Reads what stands in a column, but for the time.
+    ///
+    /// # Errors
+    /// A [`Refusal`] for what cannot be read or cannot be true.
+    pub fn read_cell(&self, cells: &mut Cells, column: Column, text: &str) -> Result<(), Refusal> {
+        match column {
+            Column::Time => {}
+            Column::Tested => cells.tested = self.tested(text)?,
+            Column::Air => cells.air = self.air(text)?,
+            Column::Wind => cells.wind = self.wind(text)?,
+            Column::Sky => cells.sky = self.sky(text)?,
+            Column::Irradiance => cells.irradiance = self.irradiance(text)?,
+            Column::Notes => cells.notes = self.notes(text)?,
+        }
+        Ok(())
     }
 
     /// A clock time of the sheet's date.
@@ -173,18 +158,19 @@ impl Form {
         Ok(time)
     }
 
-    /// Water temperature; `None` where it was not read.
+    /// The temperature that the run is about; `None` where it was not read.
     ///
     /// # Errors
-    /// If it is no number, below −5 °C, or more than 2 K above the local boiling point.
-    pub fn water(&self, text: &str) -> Result<Option<Number>, Refusal> {
-        let highest_c = self.boiling_point_c + ABOVE_BOILING_K;
-        temperature(
-            "water",
-            self.water_unit,
-            &(COLDEST_TYPED_WATER_C..=highest_c),
-            text,
-        )
+    /// If it is no number; if it is of water, and below −5 °C or more than 2 K above the local
+    /// boiling point; if it is of a dry vessel, and not within −40 to 600 °C.
+    pub fn tested(&self, text: &str) -> Result<Option<Number>, Refusal> {
+        let believed_c = match self.kind {
+            RunKind::Dry => DRY_VESSEL_C,
+            RunKind::Water | RunKind::Cooling => {
+                COLDEST_TYPED_WATER_C..=self.boiling_point_c + ABOVE_BOILING_K
+            }
+        };
+        temperature(self.tested_name(), self.tested_unit, &believed_c, text)
     }
 
     /// Temperature of the air; `None` where it was not read.
@@ -292,10 +278,6 @@ pub fn clock(text: &str) -> Option<Time> {
     Time::new(hour.parse().ok()?, minute.parse().ok()?, 0, 0).ok()
 }
 
-fn is_not_read(text: &str) -> bool {
-    text.is_empty() || NOT_READ.contains(&text)
-}
-
 /// The first word, and what stands behind it.
 fn next_word(text: &str) -> (&str, &str) {
     let text = text.trim_start();
@@ -305,101 +287,12 @@ fn next_word(text: &str) -> (&str, &str) {
     }
 }
 
-/// Digits with at most one decimal point or comma, and a sign.
-fn number(text: &str) -> Option<Number> {
-    let text = text.replace('−', "-").replace(',', ".");
-    let digits = text.strip_prefix('-').unwrap_or(&text);
-    let is_number = digits.starts_with(|c: char| c.is_ascii_digit())
-        && digits.ends_with(|c: char| c.is_ascii_digit())
-        && digits.bytes().all(|b| b.is_ascii_digit() || b == b'.')
-        && digits.matches('.').count() <= 1
-        && text.len() <= LONGEST_NUMBER;
-    let value = text.parse().ok().filter(|_| is_number)?;
-    Some(Number { text, value })
-}
-
-/// A temperature in a unit, which may stand behind it, within a range in °C.
-fn temperature(
-    what: &str,
-    unit: Unit,
-    believed_c: &Range,
-    text: &str,
-) -> Result<Option<Number>, Refusal> {
-    if is_not_read(text) {
-        return Ok(None);
-    }
-    let symbol = unit.symbol();
-    let end = text
-        .rfind(|c: char| c.is_ascii_digit())
-        .map_or(0, |at| at + 1);
-    let (digits, behind) = text.split_at(end);
-    let written = Unit::parse(behind, &[Kind::Temperature]).filter(|_| !behind.is_empty());
-    let found = number(digits).filter(|_| behind.is_empty() || written.is_some());
-    let Some(found) = found else {
-        return Err(Refusal::new(
-            format!("found \"{text}\", expected the {what} temperature in {symbol}"),
-            "type a number such as 31.5, or - if it was not read",
-        ));
-    };
-    let other_unit = |other: Unit| {
-        let key = if what == "air" { "ambient" } else { what };
-        format!(
-            "convert it, or write {key}_temperature = \"{}\" under [units] in campaign.toml before anything is typed",
-            other.symbol()
-        )
-    };
-    if let Some(other) = written.filter(|other| *other != unit) {
-        return Err(Refusal::new(
-            format!("found {text}, expected the {what} temperature in {symbol}"),
-            other_unit(other),
-        ));
-    }
-    let is_possible = |celsius: f64| believed_c.contains(&celsius);
-    let celsius = unit.to_base(found.value);
-    if is_possible(celsius) {
-        return Ok(Some(found));
-    }
-    let converted = match symbol {
-        "°C" => String::new(),
-        _ => format!(" ({} °C)", fixed(celsius, 1)),
-    };
-    let refusal = format!(
-        "found {what} of {} {symbol}{converted}, expected {} to {} °C",
-        found.text,
-        fixed(*believed_c.start(), 0),
-        fixed(*believed_c.end(), 1)
-    );
-    let hint = Unit::parse("°F", &[Kind::Temperature])
-        .filter(|fahrenheit| unit != *fahrenheit && is_possible(fahrenheit.to_base(found.value)))
-        .map(|fahrenheit| {
-            let celsius = fixed(fahrenheit.to_base(found.value), 1);
-            format!(
-                "was it read in °F? {} °F are {celsius} °C: {}",
-                found.text,
-                other_unit(fahrenheit)
-            )
-        });
-    let plain = || "type the line again with what the thermometer showed".to_owned();
-    Err(Refusal::new(refusal, hint.unwrap_or_else(plain)))
-}
-
 #[cfg(test)]
-pub mod tests {
-    use super::*;
+mod tests {
+    use jiff::tz::TimeZone;
 
-    /// A form of 3 November 2026 at sea level.
-    pub fn form(unit: &str) -> Form {
-        let unit = Unit::parse(unit, &[Kind::Temperature]).unwrap();
-        Form {
-            date: "2026-11-03".parse().unwrap(),
-            zone: TimeZone::UTC,
-            water_unit: unit,
-            air_unit: unit,
-            boiling_point_c: 100.0,
-            has_irradiance: false,
-            is_demonstration: true,
-        }
-    }
+    use super::*;
+    use crate::entry::form::tests::{form, form_of};
 
     #[test]
     fn irradiance_stands_before_the_notes_where_a_sensor_is_read() {
@@ -434,7 +327,7 @@ pub mod tests {
         let typed = form("°C").read_line(" 9:05 31,50 -3 1.5 C thin haze,  west ");
         let typed = typed.unwrap();
         assert_eq!(typed.time, clock("09:05"));
-        let water = typed.cells.water.unwrap();
+        let water = typed.cells.tested.unwrap();
         assert_eq!((water.text.as_str(), water.value), ("31.50", 31.5));
         assert_eq!(typed.cells.air.unwrap().value, -3.0);
         assert_eq!(typed.cells.wind.unwrap().value, 1.5);
@@ -445,10 +338,10 @@ pub mod tests {
     #[test]
     fn what_was_not_read_is_left_out_or_a_dash() {
         let typed = form("°C").read_line("- - - x").unwrap();
-        assert_eq!((typed.time, &typed.cells.water), (None, &None));
+        assert_eq!((typed.time, &typed.cells.tested), (None, &None));
         assert_eq!(typed.cells.sky, Some(Sky::Cloud));
         let typed = form("°C").read_line("88°C").unwrap();
-        assert_eq!(typed.cells.water.unwrap().text, "88");
+        assert_eq!(typed.cells.tested.unwrap().text, "88");
         assert_eq!(typed.cells.air, None);
     }
 
@@ -490,9 +383,40 @@ pub mod tests {
         let refusal = refused("°C", "31 88");
         assert!(refusal.hint.contains("ambient_temperature = \"°F\""));
         let typed = form("°F").read_line("120 88").unwrap();
-        assert_eq!(typed.cells.water.unwrap().value, 120.0);
+        assert_eq!(typed.cells.tested.unwrap().value, 120.0);
         let refusal = refused("°F", "250");
         assert!(refusal.what.contains("(121.1 °C)"), "{refusal:?}");
+    }
+
+    #[test]
+    fn a_dry_vessel_may_be_far_hotter_than_water() {
+        let form = form_of(RunKind::Dry, "°F");
+        let typed = form.read_line("12:20 365 75 1 c 880 lid on").unwrap();
+        assert_eq!(typed.cells.tested.unwrap().value, 365.0);
+        assert_eq!(typed.cells.irradiance.unwrap().value, 880.0);
+        assert_eq!(typed.cells.notes, "lid on");
+        let refusal = form.read_line("1500 75").unwrap_err();
+        assert!(
+            refusal
+                .what
+                .contains("vessel of 1500 °F (815.6 °C), expected −40 to 600.0 °C"),
+            "{refusal:?}"
+        );
+        let refusal = form_of(RunKind::Dry, "°C").read_line("350F").unwrap_err();
+        assert!(
+            refusal.hint.contains("vessel_temperature = \"°F\""),
+            "{refusal:?}"
+        );
+    }
+
+    #[test]
+    fn of_a_cooling_run_neither_sky_nor_sun_is_read() {
+        let form = form_of(RunKind::Cooling, "°C");
+        let typed = form.read_line("13:20 94.5 24 1 clear of the wall").unwrap();
+        assert_eq!((typed.cells.sky, typed.cells.irradiance), (None, None));
+        assert_eq!(typed.cells.notes, "clear of the wall");
+        let refusal = form.read_line("103 24").unwrap_err();
+        assert!(refusal.what.contains("water of 103 °C"), "{refusal:?}");
     }
 
     #[test]

@@ -1,8 +1,9 @@
 //! What a typed log's run has to say of itself, where the campaign's logs are written
 //! another way than a typed one.
 
+use super::form::{Column, Form};
 use super::sheet::Sheet;
-use crate::campaign::model::{DateOrder, Delimiter, LogRules};
+use crate::campaign::model::{Columns, DateOrder, Delimiter, Format, LogRules, Units};
 
 /// Keys and values of a run's table, each inside `units`, `format` or `columns`.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
@@ -15,31 +16,24 @@ pub struct OwnRules {
 /// The keys by which a typed log differs from the rules that hold for all logs;
 /// `time_zone` is the site's.
 pub fn own_rules(sheet: &Sheet, rules: &LogRules, time_zone: &str) -> OwnRules {
-    let (form, units) = (&sheet.form, &rules.units);
-    let mut own = OwnRules::default();
-    for (key, rule, unit) in [
-        (
-            "water_temperature",
-            units.water_temperature,
-            form.water_unit.symbol(),
-        ),
-        (
-            "ambient_temperature",
-            units.ambient_temperature,
-            form.air_unit.symbol(),
-        ),
-        ("wind_speed", units.wind_speed, "Bft"),
-        (
-            "irradiance",
-            units.irradiance.filter(|_| form.has_irradiance),
-            "W/m²",
-        ),
-    ] {
-        if rule.is_some_and(|rule| rule.symbol() != unit) {
-            own.units.push((key, unit.to_owned()));
-        }
+    OwnRules {
+        units: own_units(&sheet.form, &rules.units),
+        format: own_format(&rules.format, time_zone),
+        columns: own_columns(&sheet.form, &rules.columns),
     }
-    let format = &rules.format;
+}
+
+fn own_units(form: &Form, units: &Units) -> Vec<(&'static str, String)> {
+    let differing = form.columns().filter_map(|column| {
+        let (quantity, unit) = (form.quantity(column)?, form.unit(column)?);
+        let declared = quantity.declared_unit(units)?;
+        (declared.symbol() != unit).then(|| (quantity.key(), unit.to_owned()))
+    });
+    differing.collect()
+}
+
+fn own_format(format: &Format, time_zone: &str) -> Vec<(&'static str, String)> {
+    let mut own = Vec::new();
     let has_other_order = |order: &DateOrder| *order != DateOrder::YearMonthDay;
     for (key, is_needed, value) in [
         (
@@ -62,35 +56,22 @@ pub fn own_rules(sheet: &Sheet, rules: &LogRules, time_zone: &str) -> OwnRules {
         ("encoding", format.encoding.is_some(), "utf-8"),
     ] {
         if is_needed {
-            own.format.push((key, value.to_owned()));
-        }
-    }
-    let columns = &rules.columns;
-    let header = sheet.header();
-    for (key, is_needed, header) in [
-        ("time", !columns.time.is_empty(), &header[0]),
-        (
-            "water_temperature",
-            !columns.water_temperature.is_empty(),
-            &header[1],
-        ),
-        (
-            "ambient_temperature",
-            columns.ambient_temperature.is_some(),
-            &header[2],
-        ),
-        ("wind_speed", columns.wind_speed.is_some(), &header[3]),
-        (
-            "irradiance",
-            columns.irradiance.is_some() && form.has_irradiance,
-            &header[5],
-        ),
-    ] {
-        if is_needed {
-            own.columns.push((key, header.clone()));
+            own.push((key, value.to_owned()));
         }
     }
     own
+}
+
+fn own_columns(form: &Form, columns: &Columns) -> Vec<(&'static str, String)> {
+    let named = form.columns().filter_map(|column| {
+        let (key, is_named) = match (column, form.quantity(column)) {
+            (Column::Time, _) => ("time", !columns.time.is_empty()),
+            (_, Some(quantity)) => (quantity.key(), !quantity.named(columns).is_empty()),
+            (_, None) => return None,
+        };
+        is_named.then(|| (key, form.header(column)))
+    });
+    named.collect()
 }
 
 impl OwnRules {
@@ -108,8 +89,9 @@ impl OwnRules {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::campaign::model::{Columns, Format, Units};
-    use crate::entry::sheet::tests::sheet;
+    use crate::campaign::kinds::RunKind;
+    use crate::entry::form::tests::form_of;
+    use crate::entry::sheet::tests::{sheet, sheet_of};
     use crate::measure::{Kind, Unit};
 
     #[test]
@@ -160,5 +142,32 @@ mod tests {
             ["delimiter=,", "decimal_mark=.", "thousands_mark='"]
         );
         assert_eq!(keys(&own.columns), ["wind_speed=wind (Bft)"]);
+    }
+    #[test]
+    fn a_dry_run_says_what_differs_of_the_vessel() {
+        let rules = LogRules {
+            units: Units {
+                water_temperature: Unit::parse("K", &[Kind::Temperature]),
+                vessel_temperature: Unit::parse("K", &[Kind::Temperature]),
+                ..Units::default()
+            },
+            columns: Columns {
+                vessel_temperature: Some("Ch 2".to_owned()),
+                irradiance: Some("Ch 3".to_owned()),
+                ..Columns::default()
+            },
+            ..LogRules::default()
+        };
+        let own = |kind: RunKind| own_rules(&sheet_of(form_of(kind, "°F"), &[]), &rules, "UTC");
+        let dry = own(RunKind::Dry);
+        assert_eq!(dry.units, [("vessel_temperature", "°F".to_owned())]);
+        let columns = [
+            ("vessel_temperature", "dry vessel (°F)".to_owned()),
+            ("irradiance", "irradiance (W/m²)".to_owned()),
+        ];
+        assert_eq!(dry.columns, columns);
+        let cooling = own(RunKind::Cooling);
+        assert_eq!(cooling.units, [("water_temperature", "°F".to_owned())]);
+        assert_eq!(cooling.columns, []);
     }
 }

@@ -2,9 +2,10 @@
 
 use toml_edit::{ArrayOfTables, DocumentMut, InlineTable, Item, Table, Value, value};
 
-use super::line::Refusal;
 use super::own_rules::OwnRules;
 use super::sheet::{ClearSpan, spoken};
+use super::value::Refusal;
+use crate::campaign::kinds::RunKind;
 
 /// Which run the log is to be.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -21,6 +22,7 @@ pub enum Place<'p> {
 #[derive(Debug, Clone)]
 pub struct RunEntry<'r> {
     pub log: &'r str,
+    pub kind: RunKind,
     pub place: Place<'r>,
     pub own_rules: OwnRules,
     /// Empty where the campaign has no use for them.
@@ -36,26 +38,31 @@ pub fn with_run(text: &str, entry: &RunEntry<'_>) -> Result<String, Refusal> {
         Refusal::new(error.message().to_owned(), "correct campaign.toml")
     })?;
     let before = document.to_string();
-    let runs = document.entry("run");
-    let runs = runs.or_insert_with(|| Item::ArrayOfTables(ArrayOfTables::new()));
-    let Some(runs) = runs.as_array_of_tables_mut() else {
-        return Err(Refusal::new(
-            "the runs are not written as [[run]] tables",
-            "add the run where the others are",
-        ));
-    };
-    let is_first = runs.is_empty();
+    // Remarks behind the last table belong to what stands above them.
+    let remarks = document.trailing().as_str().unwrap_or_default();
+    let remarks = remarks.replace('\r', "");
+    if !remarks.trim().is_empty() {
+        document.set_trailing("");
+    }
+    let runs = runs_of(&mut document)?;
     match entry.place {
-        Place::New => runs.push(new_run(entry, is_first && before.is_empty())),
-        Place::Present(log) => add_spans(run_of(runs, log)?, &entry.cloudless)?,
+        Place::New => {}
+        Place::Present(log) => set_kind(run_of(runs, log)?, entry.kind, false)?,
         Place::InsteadOf(log) => {
             let run = run_of(runs, log)?;
             rename_log(run, entry.log);
+            set_kind(run, entry.kind, true)?;
             add_own_rules(run, &entry.own_rules);
-            add_spans(run, &entry.cloudless)?;
         }
     }
-    let after = document.to_string();
+    let without_tables = document.to_string();
+    let runs = runs_of(&mut document)?;
+    match entry.place {
+        Place::New => runs.push(new_run(entry, before.is_empty())),
+        Place::Present(log) => add_spans(run_of(runs, log)?, &entry.cloudless)?,
+        Place::InsteadOf(_) => add_spans(run_of(runs, entry.log)?, &entry.cloudless)?,
+    }
+    let after = with_remarks(&without_tables, &document.to_string(), &remarks);
     if after == before {
         return Ok(text.to_owned());
     }
@@ -63,6 +70,33 @@ pub fn with_run(text: &str, entry: &RunEntry<'_>) -> Result<String, Refusal> {
     Ok(match text.contains("\r\n") {
         true => after.replace('\n', "\r\n"),
         false => after,
+    })
+}
+
+/// The text of the file, with the remarks that stood at its end above the tables that were added
+/// behind them, if they were.
+fn with_remarks(without_tables: &str, after: &str, remarks: &str) -> String {
+    if remarks.trim().is_empty() {
+        return after.to_owned();
+    }
+    match after.strip_prefix(without_tables) {
+        Some(added) if !added.is_empty() && !remarks.ends_with('\n') => {
+            format!("{without_tables}{remarks}\n{added}")
+        }
+        Some(added) => format!("{without_tables}{remarks}{added}"),
+        None => format!("{after}{remarks}"),
+    }
+}
+
+/// The `[[run]]` tables, none of them where there is none yet.
+fn runs_of(document: &mut DocumentMut) -> Result<&mut ArrayOfTables, Refusal> {
+    let runs = document.entry("run");
+    let runs = runs.or_insert_with(|| Item::ArrayOfTables(ArrayOfTables::new()));
+    runs.as_array_of_tables_mut().ok_or_else(|| {
+        Refusal::new(
+            "the runs are not written as [[run]] tables",
+            "add the run where the others are",
+        )
     })
 }
 
@@ -80,6 +114,9 @@ fn new_run(entry: &RunEntry<'_>, opens_the_text: bool) -> Table {
     run.decor_mut()
         .set_prefix(if opens_the_text { "" } else { "\n" });
     run.insert("log", value(entry.log));
+    if entry.kind != RunKind::default() {
+        run.insert("kind", value(entry.kind.word()));
+    }
     add_own_rules(&mut run, &entry.own_rules);
     if !entry.cloudless.is_empty() {
         run.insert("cloudless", spans(&entry.cloudless));
@@ -103,10 +140,39 @@ fn run_of<'r>(runs: &'r mut ArrayOfTables, log: &str) -> Result<&'r mut Table, R
 /// Names another log, and keeps the remark behind the name.
 fn rename_log(run: &mut Table, log: &str) {
     if let Some(old) = run.get_mut("log").and_then(Item::as_value_mut) {
-        let decor = old.decor().clone();
-        *old = Value::from(log);
-        *old.decor_mut() = decor;
+        replace_value(old, log);
     }
+}
+
+/// Says what kind of run it is, where the file says nothing or `is_ours` lets it be changed.
+fn set_kind(run: &mut Table, kind: RunKind, is_ours: bool) -> Result<(), Refusal> {
+    let Some(written) = run.get_mut("kind").and_then(Item::as_value_mut) else {
+        if kind != RunKind::default() {
+            run.insert("kind", value(kind.word()));
+        }
+        return Ok(());
+    };
+    if written.as_str() == Some(kind.word()) {
+        return Ok(());
+    }
+    if !is_ours {
+        return Err(Refusal::new(
+            format!(
+                "the run of the log is of another kind than the sheet, which is \"{}\"",
+                kind.word()
+            ),
+            "write the kind that it was",
+        ));
+    }
+    replace_value(written, kind.word());
+    Ok(())
+}
+
+/// Another text, with the spaces and the remark of the old one.
+fn replace_value(old: &mut Value, text: &str) {
+    let decor = old.decor().clone();
+    *old = Value::from(text);
+    *old.decor_mut() = decor;
 }
 
 fn add_own_rules(run: &mut Table, rules: &OwnRules) {
@@ -163,6 +229,7 @@ mod tests {
     fn entry(place: Place<'_>) -> RunEntry<'_> {
         RunEntry {
             log: "2026-11-03.csv",
+            kind: RunKind::Water,
             place,
             own_rules: OwnRules::default(),
             cloudless: sheet("°C", &["10:20 30", "10:30 31 - - c", "10:40 32"]).clear_spans(),
@@ -187,8 +254,10 @@ mod tests {
     fn the_template_takes_the_log_in_place_of_the_empty_one() {
         let place = Place::InsteadOf("run-1.csv");
         let added = with_run(CAMPAIGN_TEMPLATE, &entry(place)).unwrap();
-        let expected = CAMPAIGN_TEMPLATE.replacen("[[run]]\nlog = \"run-1.csv\"\n", RUN, 1);
-        assert_eq!(added, expected);
+        // The remarks on a run's keys stay with its keys.
+        let (run, spans) = RUN.split_at(RUN.find("[[run.cloudless]]").unwrap());
+        let expected = CAMPAIGN_TEMPLATE.replacen("[[run]]\nlog = \"run-1.csv\"\n", run, 1);
+        assert_eq!(added, expected + spans);
     }
 
     #[test]
@@ -202,6 +271,43 @@ mod tests {
         let added = with_run(without, &entry(place)).unwrap();
         let span = "[[run.cloudless]]\r\nfrom = \"10:20\"\r\nto = \"10:30\"\r\n";
         assert_eq!(added, format!("{without}{span}"));
+    }
+
+    #[test]
+    fn remarks_at_the_end_stay_with_what_they_are_about() {
+        let of_the_last_table = "[impact]\nfuel = \"wood\"\n# days_per_year = 200\n";
+        let added = with_run(of_the_last_table, &entry(Place::New)).unwrap();
+        assert_eq!(added, format!("{of_the_last_table}\n{RUN}"));
+        let of_a_run = "[[run]]\r\nlog = \"a.csv\"\r\n# notes = \"haze\"";
+        let added = with_run(of_a_run, &entry(Place::New)).unwrap();
+        let expected = format!("{of_a_run}\n\n{RUN}").replace("\r\n", "\n");
+        assert_eq!(added, expected.replace('\n', "\r\n"));
+        let before_others = "[[run]]\nlog = \"a.csv\"\n\n[limits]\nguard = true\n# last";
+        let added = with_run(before_others, &entry(Place::New)).unwrap();
+        let (run, limits) = before_others.split_at(before_others.find("\n[limits]").unwrap());
+        assert_eq!(added, format!("{run}\n{RUN}{limits}"));
+    }
+
+    #[test]
+    fn the_run_says_its_kind_unless_it_heats_water() {
+        let dry = |place| RunEntry {
+            kind: RunKind::Dry,
+            cloudless: Vec::new(),
+            ..entry(place)
+        };
+        let run = "[[run]]\nlog = \"2026-11-03.csv\"\nkind = \"dry\"\n";
+        assert_eq!(lines_by_hand(&dry(Place::New)), run);
+        let place = Place::InsteadOf("run-1.csv");
+        let empty = "[[run]]\nlog = \"run-1.csv\"  # first\n# more\n";
+        let expected = "[[run]]\nlog = \"2026-11-03.csv\"  # first\nkind = \"dry\"\n# more\n";
+        assert_eq!(with_run(empty, &dry(place)).unwrap(), expected);
+        let empty = "[[run]]\nlog = \"run-1.csv\"\nkind = \"cooling\" # shade\n";
+        let expected = empty.replace("run-1", "2026-11-03");
+        let taken = with_run(empty, &dry(place)).unwrap();
+        assert_eq!(taken, expected.replace("cooling", "dry"));
+        let place = Place::Present("2026-11-03.csv");
+        assert_eq!(with_run(run, &dry(place)).unwrap(), run);
+        assert!(with_run(&run.replace("dry", "water"), &dry(place)).is_err());
     }
 
     #[test]

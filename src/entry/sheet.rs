@@ -1,10 +1,13 @@
-//! The lines of one heating, and the log that they are.
+//! The lines of one run, and the log that they are.
 
 use std::path::Path;
 
 use jiff::civil::{DateTime, Time};
 
-use super::line::{Cells, Form, Refusal, Sky};
+use super::form::{Column, Form};
+use super::line::{Cells, Sky};
+use super::value::Refusal;
+use crate::campaign::kinds::RunKind;
 use crate::error::{Error, Problem, Problems, Result};
 use crate::measure::{Kind, Unit};
 use crate::shown::{in_cell, out_of_cell};
@@ -12,12 +15,19 @@ use crate::units::fixed;
 
 /// First line of a log whose data are invented.
 const INVENTED: &str = "# Invented sample data";
-/// Rise of the water in ten minutes that is odd, K.
+/// Rise of the water in so many minutes that is odd, K.
 const ODD_RISE_K: f64 = 25.0;
-const ODD_RISE_MIN: f64 = 10.0;
+const ODD_CHANGE_MIN: f64 = 10.0;
 /// Fall of the water since the line before that is odd, K.
 const ODD_FALL_K: f64 = 10.0;
-/// Water colder than this is odd where it is typed in another unit than °C, °C.
+/// The same of a dry vessel, which stores little.
+const ODD_DRY_RISE_K: f64 = 200.0;
+const ODD_DRY_FALL_K: f64 = 60.0;
+/// Rise of cooling water that is odd: there is sun on it.
+const ODD_COOLING_RISE_K: f64 = 2.0;
+/// Fall of cooling water in ten minutes that is odd, K.
+const ODD_COOLING_FALL_K: f64 = 30.0;
+/// What begins colder than this is odd where it is typed in another unit than °C, °C.
 const ODD_COLD_C: f64 = 4.0;
 
 /// What was read, and when.
@@ -82,27 +92,34 @@ impl Sheet {
 
     /// What is odd about a line that is to follow, but possible.
     fn odd(&self, line: &Line) -> Option<String> {
-        let unit = self.form.water_unit;
-        let water = line.cells.water.as_ref()?;
-        let water_c = unit.to_base(water.value);
+        let unit = self.form.tested_unit;
+        let tested = line.cells.tested.as_ref()?;
+        let tested_c = unit.to_base(tested.value);
         let before = self.lines.iter().rev();
-        let mut before = before.filter_map(|line| Some((line.time, line.cells.water.as_ref()?)));
+        let mut before = before.filter_map(|line| Some((line.time, line.cells.tested.as_ref()?)));
         let Some((time, last)) = before.next() else {
-            let is_odd = unit.symbol() != "°C" && water_c < ODD_COLD_C;
+            let is_odd = unit.symbol() != "°C" && tested_c < ODD_COLD_C;
             return is_odd.then(|| {
-                let celsius = fixed(water_c, 1);
-                format!("{} {} are {celsius} °C", water.text, unit.symbol())
+                let celsius = fixed(tested_c, 1);
+                format!("{} {} are {celsius} °C", tested.text, unit.symbol())
             });
         };
-        let rise_k = water_c - unit.to_base(last.value);
-        let steps = f64::from(minutes(line.time) - minutes(time)) / ODD_RISE_MIN;
+        let rise_k = tested_c - unit.to_base(last.value);
+        let steps = f64::from(minutes(line.time) - minutes(time)) / ODD_CHANGE_MIN;
+        let steps = steps.max(1.0);
+        let (odd_rise_k, odd_fall_k) = match self.form.kind {
+            RunKind::Water => (ODD_RISE_K * steps, ODD_FALL_K),
+            RunKind::Dry => (ODD_DRY_RISE_K * steps, ODD_DRY_FALL_K),
+            RunKind::Cooling => (ODD_COOLING_RISE_K, ODD_COOLING_FALL_K * steps),
+        };
         let change = match rise_k {
-            _ if rise_k > ODD_RISE_K * steps.max(1.0) => "rose",
-            _ if rise_k < -ODD_FALL_K => "fell",
+            _ if rise_k > odd_rise_k => "rose",
+            _ if rise_k < -odd_fall_k => "fell",
             _ => return None,
         };
         Some(format!(
-            "the water {change} by {} K since {}",
+            "the {} {change} by {} K since {}",
+            self.form.tested_name(),
             fixed(rise_k.abs(), 1),
             spoken(time)
         ))
@@ -139,21 +156,14 @@ impl Sheet {
         writer.write_record(self.header()).map_err(failed)?;
         for Line { time, cells } in &self.lines {
             let at = self.form.date.to_datetime(*time);
-            let text = |number: &Option<super::line::Number>| {
-                number.as_ref().map_or_else(String::new, |n| n.text.clone())
-            };
-            let mut row = vec![
-                at.strftime("%Y-%m-%d %H:%M").to_string(),
-                text(&cells.water),
-                text(&cells.air),
-                text(&cells.wind),
-                cells.sky.map_or("", Sky::word).to_owned(),
-            ];
-            if self.form.has_irradiance {
-                row.push(text(&cells.irradiance));
-            }
-            row.push(in_cell(&cells.notes));
-            writer.write_record(row).map_err(failed)?;
+            let row = self.form.columns().map(|column| match column {
+                Column::Time => at.strftime("%Y-%m-%d %H:%M").to_string(),
+                Column::Notes => in_cell(cells.text(column)),
+                _ => cells.text(column).to_owned(),
+            });
+            writer
+                .write_record(row.collect::<Vec<_>>())
+                .map_err(failed)?;
         }
         let bytes = writer.into_inner().map_err(|error| error.to_string());
         let text = bytes.and_then(|bytes| String::from_utf8(bytes).map_err(|e| e.to_string()));
@@ -200,89 +210,88 @@ impl Sheet {
     }
 
     fn refuse_other_header(&self, path: &Path, first: Option<&csv::StringRecord>) -> Result<()> {
-        let is = |header: &Vec<String>| first.is_some_and(|first| first.iter().eq(header));
-        if is(&self.header()) {
+        let is = |form: &Form| first.is_some_and(|first| first.iter().eq(header(form)));
+        if is(&self.form) {
             return Ok(());
         }
-        let in_units = |water_unit: Unit, air_unit: Unit, has_irradiance: bool| {
-            header(&Form {
-                water_unit,
-                air_unit,
-                has_irradiance,
-                ..self.form.clone()
-            })
-        };
-        let units = ["°C", "°F", "K"].map(|unit| Unit::parse(unit, &[Kind::Temperature]));
-        let units = || units.iter().flatten();
-        let was_typed = units().any(|water| {
-            units().any(|air| {
-                [true, false]
-                    .iter()
-                    .any(|sun| is(&in_units(*water, *air, *sun)))
-            })
-        });
-        let problem = if was_typed {
-            Problem::at(
+        let problem = match other_forms(&self.form).find(is) {
+            Some(other) if other.kind != self.form.kind => Problem::at(
+                path,
+                format!(
+                    "was typed as a run of the kind \"{}\", not \"{}\"",
+                    other.kind.word(),
+                    self.form.kind.word()
+                ),
+            )
+            .hint(format!(
+                "say --kind {} to go on with it, or choose another name with --log NAME.csv",
+                other.kind.word()
+            )),
+            Some(_) => Problem::at(
                 path,
                 "was typed in other units, or with other instruments, than the campaign file has now",
             )
-            .hint("set [units] and estimate in campaign.toml back to what they were")
-        } else {
-            Problem::at(path, "is there already, and is no sheet that was typed in")
-                .hint("it stays as it is; choose another name with --log NAME.csv")
+            .hint("set [units] and estimate in campaign.toml back to what they were"),
+            None => Problem::at(path, "is there already, and is no sheet that was typed in")
+                .hint("it stays as it is; choose another name with --log NAME.csv"),
         };
         Err(Error::Usage(problem.into()))
     }
 
     fn read_row(&self, row: &csv::StringRecord) -> std::result::Result<Line, Refusal> {
         let form = &self.form;
-        let cells: Vec<&str> = row.iter().collect();
-        let (at, water, air, wind, sky, irradiance, notes) =
-            match (cells.as_slice(), form.has_irradiance) {
-                ([at, water, air, wind, sky, irradiance, notes], true) => {
-                    (*at, water, air, wind, sky, *irradiance, notes)
-                }
-                ([at, water, air, wind, sky, notes], false) => {
-                    (*at, water, air, wind, sky, "", notes)
-                }
-                _ => {
-                    let (count, expected) = (cells.len(), self.header().len());
-                    let what = format!("found {count} cells, expected {expected}");
-                    return Err(Refusal::new(what, ""));
-                }
-            };
+        let expected = form.columns().count();
+        if row.len() != expected {
+            let what = format!("found {} cells, expected {expected}", row.len());
+            return Err(Refusal::new(what, ""));
+        }
+        let at = row.get(0).unwrap_or_default();
         let time = DateTime::strptime("%Y-%m-%d %H:%M", at).ok();
         let Some(time) = time.filter(|at| at.date() == form.date) else {
             let what = format!("found \"{at}\", expected a time on {}", form.date);
             return Err(Refusal::new(what, ""));
         };
+        let mut cells = Cells::default();
+        for (column, text) in form.columns().zip(row) {
+            let text = match column {
+                Column::Notes => out_of_cell(text),
+                _ => text,
+            };
+            form.read_cell(&mut cells, column, text)?;
+        }
         Ok(Line {
             time: time.time(),
-            cells: Cells {
-                water: form.water(water)?,
-                air: form.air(air)?,
-                wind: form.wind(wind)?,
-                sky: form.sky(sky)?,
-                irradiance: form.irradiance(irradiance)?,
-                notes: form.notes(out_of_cell(notes))?,
-            },
+            cells,
         })
     }
 }
 
 fn header(form: &Form) -> Vec<String> {
-    let mut header = vec![
-        "time".to_owned(),
-        format!("water ({})", form.water_unit.symbol()),
-        format!("air ({})", form.air_unit.symbol()),
-        "wind (Bft)".to_owned(),
-        "sky".to_owned(),
-    ];
-    if form.has_irradiance {
-        header.push("irradiance (W/m²)".to_owned());
+    form.columns().map(|column| form.header(column)).collect()
+}
+
+/// Every form in which a log of that day may have been typed, those of the same kind first.
+fn other_forms(form: &Form) -> impl Iterator<Item = Form> {
+    let units = ["°C", "°F", "K"].map(|unit| Unit::parse(unit, &[Kind::Temperature]));
+    let units: Vec<Unit> = units.into_iter().flatten().collect();
+    let others = RunKind::ALL.into_iter().filter(|kind| *kind != form.kind);
+    let mut forms = Vec::new();
+    for kind in std::iter::once(form.kind).chain(others) {
+        for &tested_unit in &units {
+            for &air_unit in &units {
+                for has_irradiance in [true, false] {
+                    forms.push(Form {
+                        kind,
+                        tested_unit,
+                        air_unit,
+                        has_irradiance,
+                        ..form.clone()
+                    });
+                }
+            }
+        }
     }
-    header.push("notes".to_owned());
-    header
+    forms.into_iter()
 }
 
 /// Minutes since midnight.
@@ -298,11 +307,16 @@ pub fn spoken(time: Time) -> String {
 #[cfg(test)]
 pub mod tests {
     use super::*;
-    use crate::entry::line::tests::form;
+    use crate::entry::form::tests::{form, form_of};
 
     /// A sheet of typed lines, each with its time.
     pub fn sheet(unit: &str, lines: &[&str]) -> Sheet {
-        let mut sheet = Sheet::new(form(unit));
+        sheet_of(form(unit), lines)
+    }
+
+    /// The same of a form.
+    pub fn sheet_of(form: Form, lines: &[&str]) -> Sheet {
+        let mut sheet = Sheet::new(form);
         for text in lines {
             let typed = sheet.form.read_line(text).unwrap();
             let (time, cells) = (typed.time.unwrap(), typed.cells);
@@ -377,6 +391,46 @@ pub mod tests {
         let odd = add("11:10 60").unwrap();
         assert_eq!(odd, "the water fell by 10.1 K since 10:50");
         assert_eq!(add("11:50 99"), None, "39 K in forty minutes");
+    }
+
+    #[test]
+    fn a_sheet_of_each_kind_comes_back_and_names_itself_to_another() {
+        let lines = |kind: RunKind| match kind {
+            RunKind::Dry => ["12:20 75 70 1 c 880", "12:40 365 71 2 x 840 haze"],
+            RunKind::Water => ["12:20 75 70 1 c 880", "12:30 95 71 2 x 840 haze"],
+            RunKind::Cooling => ["12:20 200 70 1", "12:25 197.5 71 2 =lid"],
+        };
+        for kind in RunKind::ALL {
+            let sheet = sheet_of(form_of(kind, "°F"), &lines(kind));
+            let text = sheet.to_csv().unwrap();
+            let path = Path::new("2026-11-03.csv");
+            let again = Sheet::from_csv(form_of(kind, "°F"), path, &text).unwrap();
+            assert_eq!(again.lines(), sheet.lines());
+            for other in RunKind::ALL.into_iter().filter(|other| *other != kind) {
+                let refused = Sheet::from_csv(form_of(other, "°C"), path, &text).unwrap_err();
+                let refused = refused.to_string();
+                assert!(
+                    refused.contains(&format!("--kind {}", kind.word())),
+                    "{refused}"
+                );
+            }
+        }
+    }
+
+    #[test]
+    fn what_is_odd_depends_on_the_kind() {
+        let odd = |kind: RunKind, first: &str, second: &str| {
+            let mut sheet = sheet_of(form_of(kind, "°C"), &[first]);
+            let typed = sheet.form.read_line(second).unwrap();
+            let (time, cells) = (typed.time.unwrap(), typed.cells);
+            sheet.add(Line { time, cells }).unwrap()
+        };
+        assert_eq!(odd(RunKind::Dry, "12:20 25", "12:30 180"), None);
+        let fell = odd(RunKind::Dry, "12:20 180", "12:30 110").unwrap();
+        assert_eq!(fell, "the vessel fell by 70.0 K since 12:20");
+        assert_eq!(odd(RunKind::Cooling, "13:00 95", "13:05 81"), None);
+        let rose = odd(RunKind::Cooling, "13:00 90", "13:05 93").unwrap();
+        assert_eq!(rose, "the water rose by 3.0 K since 13:00");
     }
 
     #[test]

@@ -8,9 +8,11 @@ use super::line::clock;
 use super::sheet::{Line, minutes, spoken};
 use crate::believable::YEARS;
 use crate::campaign::Campaign;
+use crate::campaign::kinds::RunKind;
 use crate::error::{Error, Problem, Result};
 use crate::local_time::unix_seconds;
 use crate::physics::sun::next_noon_s;
+use crate::planning::pace::{solar_hours, step_min};
 use crate::procedure::s580::Limits;
 use crate::units::SECONDS_PER_HOUR;
 
@@ -18,7 +20,7 @@ use crate::units::SECONDS_PER_HOUR;
 const NOON_H: f64 = 12.0;
 const MINUTES_PER_DAY: i32 = 1440;
 
-/// The date of a heating.
+/// The date of a run.
 ///
 /// # Errors
 /// [`Error::Usage`] if it is none, or not in the years 1900 to 2200.
@@ -66,19 +68,30 @@ pub fn read_start(text: &str, last: Option<&Line>) -> Result<Time> {
     }
 }
 
-/// Start of the solar window on a date, by the clock at the site, rounded up to the
-/// next whole step.
+/// Start of the hours in which runs of a kind are read on a date, by the clock at the site,
+/// rounded up to the next whole step.
 ///
 /// # Errors
-/// [`Error::Usage`] if it is on another date by that clock.
-pub fn window_start(campaign: &Campaign, limits: &Limits, date: Date) -> Result<Time> {
+/// [`Error::Usage`] if it is on another date by that clock, or the kind has no such hours.
+pub fn window_start(
+    campaign: &Campaign,
+    limits: &Limits,
+    kind: RunKind,
+    date: Date,
+) -> Result<Time> {
     let zone = &campaign.site.time_zone;
-    let (start_h, _) = limits.solar_window_h();
+    let Some((start_h, _)) = solar_hours(kind, limits) else {
+        return Err(usage(
+            "--start",
+            "a cooling run may begin at any time of the day",
+            "say when the first line was read, as --start 13:20",
+        ));
+    };
     let midnight_s = unix_seconds(date.to_datetime(Time::midnight()), zone);
     let noon_s = midnight_s.and_then(|from_s| next_noon_s(from_s, campaign.site.longitude_deg));
     let start = noon_s.and_then(|noon_s| {
         let start_s = noon_s - (NOON_H - start_h) * SECONDS_PER_HOUR;
-        rounded_up(start_s, zone, step_min(limits)).filter(|(day, _)| *day == date)
+        rounded_up(start_s, zone, step_min(kind, limits)).filter(|(day, _)| *day == date)
     });
     start.map(|(_, time)| time).ok_or_else(|| {
         usage(
@@ -87,11 +100,6 @@ pub fn window_start(campaign: &Campaign, limits: &Limits, date: Date) -> Result<
             "say when the first line was read, as --start 10:20",
         )
     })
-}
-
-/// Minutes between two times that are filled in: the length of an interval.
-pub fn step_min(limits: &Limits) -> i32 {
-    limits.interval().aim_min().round() as i32
 }
 
 /// Date and clock time at or after an instant (seconds since 1970, UTC) to which steps of so

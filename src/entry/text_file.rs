@@ -2,8 +2,8 @@
 
 use std::path::Path;
 
-use super::line::Refusal;
 use super::sheet::{Line, Sheet};
+use super::value::Refusal;
 use crate::error::{Error, Problem, Problems, Result};
 
 /// What is odd about a line that was taken all the same.
@@ -40,7 +40,7 @@ pub fn read_text(sheet: &mut Sheet, path: &Path, bytes: &[u8]) -> Result<Vec<Odd
     }
     if problems.is_empty() && sheet.lines().is_empty() {
         let problem = Problem::at(path, "holds no line of readings");
-        problems.push(problem.hint("write one a time, as in: 10:20 31.5 24 1 clear"));
+        problems.push(problem.hint(format!("write one a time, as in: {}", sheet.form.example())));
     }
     match problems.is_empty() {
         true => Ok(odd),
@@ -53,7 +53,7 @@ fn read_line(sheet: &mut Sheet, text: &str) -> std::result::Result<Option<String
     if !first.contains(':') {
         return Err(Refusal::new(
             format!("found \"{first}\", expected the time first"),
-            "write every line of a file as in: 10:20 31.5 24 1 clear",
+            format!("write every line of a file as in: {}", sheet.form.example()),
         ));
     }
     let typed = sheet.form.read_line(text)?;
@@ -68,7 +68,7 @@ fn read_line(sheet: &mut Sheet, text: &str) -> std::result::Result<Option<String
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::entry::line::tests::form;
+    use crate::entry::form::tests::form;
 
     fn read(bytes: &[u8]) -> Result<(Sheet, Vec<Odd>)> {
         let mut sheet = Sheet::new(form("°C"));

@@ -13,6 +13,7 @@ use super::search::{Found, Search};
 use super::sensor::{FoundBy, Sensor};
 use super::synonyms::{Meaning, names_water};
 use super::time_columns::TimeColumns;
+use crate::campaign::kinds::RunKind;
 use crate::error::Problems;
 use crate::measure::Unit;
 use crate::units::counted;
@@ -125,7 +126,7 @@ fn least_cells(layout: &Layout, read: usize) -> usize {
 impl Search<'_> {
     fn find_named(&mut self, quantity: Quantity) -> Vec<Found> {
         let columns = &self.request.rules.columns;
-        let may_be_elsewhere = self.request.role != Role::Whole;
+        let may_be_elsewhere = self.may_be_elsewhere(quantity);
         let named = quantity.named(columns).into_iter();
         named
             .filter_map(|(vessel, name)| {
@@ -140,7 +141,14 @@ impl Search<'_> {
 
     /// Whether `[columns]` names a column that must be in this log.
     fn is_named_here(&self, quantity: Quantity) -> bool {
-        self.request.role == Role::Whole && !quantity.named(&self.request.rules.columns).is_empty()
+        !self.may_be_elsewhere(quantity) && !quantity.named(&self.request.rules.columns).is_empty()
+    }
+
+    /// Whether a column that `[columns]` names for all logs may be lacking here: of a quantity
+    /// that another log holds, or that a load cooling in the shade does not need.
+    fn may_be_elsewhere(&self, quantity: Quantity) -> bool {
+        let is_of_sun = quantity == Quantity::Irradiance;
+        self.request.role != Role::Whole || (is_of_sun && self.request.kind == RunKind::Cooling)
     }
 
     /// Columns whose header means a quantity; several only for the water, and only if

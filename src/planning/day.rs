@@ -6,7 +6,6 @@ use crate::campaign::model::Site;
 use crate::local_time::unix_seconds;
 use crate::physics::sun::{Daylight, daylight, next_noon_s, solar_time_h};
 use crate::procedure::limit::at_least;
-use crate::procedure::s580::Limits;
 use crate::procedure::sky::{ClearMoment, LocalSky};
 use crate::procedure::spans::TimeSpan;
 use crate::units::{MICROSECONDS_PER_SECOND, SECONDS_PER_HOUR};
@@ -24,14 +23,15 @@ pub struct SunDay {
     /// When the sun is highest over the meridian, seconds since 1970, UTC.
     pub noon_s: f64,
     pub light: Daylight,
-    /// Where the practice lets one test: its solar window, µs since 1970, UTC.
+    /// The hours about noon in which one tests, µs since 1970, UTC: the practice's solar window,
+    /// or of a dry vessel those in which the sun is high.
     pub window: TimeSpan,
     /// Every half hour by the clock while the sun is up.
     pub rows: Vec<SunRow>,
-    /// When a clear sky gives enough irradiance, and not too much, on the plane normal to
-    /// the beam, first to last; `None` if it never does.
+    /// When a clear sky gives enough irradiance on the plane normal to the beam, first to last;
+    /// `None` if it never does.
     pub enough: Option<TimeSpan>,
-    /// The same within the solar window.
+    /// The same within the window.
     pub usable: Option<TimeSpan>,
     /// Highest irradiance of the day on that plane, W/m².
     pub most_w_m2: f64,
@@ -46,8 +46,17 @@ pub struct SunRow {
     pub clear: ClearMoment,
 }
 
+/// What a test asks of the sun.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct SunNeeds {
+    /// Hours of solar time, from and to.
+    pub window_h: (f64, f64),
+    /// Irradiance on the plane normal to the beam, W/m².
+    pub least_w_m2: f64,
+}
+
 /// The sun's day on a local date; `None` where the date does not exist in the site's zone.
-pub fn sun_day(site: &Site, limits: &Limits, date: Date) -> Option<SunDay> {
+pub fn sun_day(site: &Site, needs: SunNeeds, date: Date) -> Option<SunDay> {
     let sky = LocalSky::over(site);
     let midnight_s = unix_seconds(date.to_datetime(Time::midnight()), &site.time_zone)?;
     let noon_s = next_noon_s(midnight_s, site.longitude_deg)?;
@@ -60,18 +69,17 @@ pub fn sun_day(site: &Site, limits: &Limits, date: Date) -> Option<SunDay> {
             (rise_s.unwrap_or(from_s), set_s.unwrap_or(to_s))
         }
     };
-    let (start_h, end_h) = limits.solar_window_h();
+    let (start_h, end_h) = needs.window_h;
     let window = TimeSpan {
         from_us: micros(at_solar_time(noon_s, site.longitude_deg, start_h)),
         to_us: micros(at_solar_time(noon_s, site.longitude_deg, end_h)),
     };
-    let least_w_m2 = limits.irradiance_min_w_m2();
     let minutes: Vec<(i64, f64)> = minutes(rise_s, set_s)
         .map(|unix_s| (micros(unix_s), sky.clear(unix_s).normal_w_m2))
         .collect();
     let mut strong = minutes
         .iter()
-        .filter(|(_, normal)| at_least(*normal, least_w_m2))
+        .filter(|(_, normal)| at_least(*normal, needs.least_w_m2))
         .map(|(time_us, _)| *time_us);
     let enough = strong
         .next()

@@ -6,8 +6,10 @@ use jiff::tz::TimeZone;
 use super::aim::aiming_times;
 use super::day::{SunDay, sun_day};
 use super::expect::{Expected, expect};
+use super::pace::{step_min, sun_needs};
 use crate::believable::YEARS;
 use crate::campaign::Campaign;
+use crate::campaign::kinds::RunKind;
 use crate::error::{Error, Problem, Result};
 use crate::language::Message;
 use crate::procedure::Assessment;
@@ -21,18 +23,22 @@ use crate::units::{MICROSECONDS_PER_SECOND, zoned};
 
 const US: i64 = MICROSECONDS_PER_SECOND as i64;
 const DAY_US: i64 = 86_400 * US;
+const MINUTE_US: i64 = 60 * US;
 
 /// The plan of one day.
 #[derive(Debug, Clone)]
 pub struct Plan {
     pub campaign: Campaign,
     pub date: Date,
+    /// What is tested. What follows of load, intervals and expectation is of water alone.
+    pub kind: RunKind,
     pub limits: Limits,
     pub day: SunDay,
     /// Water that the practice asks for, kg.
     pub load_kg: f64,
     pub boiling_point_c: f64,
-    /// Times of the field sheet, an interval apart by the clock in the solar window, µs.
+    /// Times of the field sheet, by the clock, µs: of water an interval apart in the solar window;
+    /// none of a run that cools, whose times count from its start.
     pub times_us: Vec<i64>,
     /// When to aim, µs; `None` where the acceptance angle is not stated.
     pub aimings_us: Option<Vec<i64>>,
@@ -50,12 +56,27 @@ pub struct Plan {
     pub rated_w: Option<(f64, f64)>,
 }
 
-/// Plans a day; `rated` is what the campaign's logs say so far.
+/// The kind of run to plan where nobody says: that of all runs so far, else water.
+pub fn usual_kind(campaign: &Campaign) -> RunKind {
+    let mut kinds = campaign.runs.iter().map(|run| run.kind);
+    let first = kinds.next().unwrap_or_default();
+    match kinds.all(|kind| kind == first) {
+        true => first,
+        false => RunKind::default(),
+    }
+}
+
+/// Plans a day for a kind of run; `rated` is what the campaign's logs say so far.
 ///
 /// # Errors
 /// [`Error::Usage`] for a date outside the years 1900 to 2200 or one that the clocks of the
 /// site skipped; [`Error::Campaign`] for own limits between which nothing lies.
-pub fn plan(campaign: Campaign, rated: Option<&Assessment>, date: Date) -> Result<Plan> {
+pub fn plan(
+    campaign: Campaign,
+    rated: Option<&Assessment>,
+    date: Date,
+    kind: RunKind,
+) -> Result<Plan> {
     let refuse = |what: &str, hint: &str| {
         let problem = Problem::at(&campaign.file, format!("{date} {what}"));
         Error::Usage(problem.hint(hint).into())
@@ -68,7 +89,8 @@ pub fn plan(campaign: Campaign, rated: Option<&Assessment>, date: Date) -> Resul
     }
     let limits =
         Limits::of_campaign(&campaign).map_err(|problem| Error::Campaign(problem.into()))?;
-    let day = sun_day(&campaign.site, &limits, date).ok_or_else(|| {
+    let needs = sun_needs(kind, &limits);
+    let day = sun_day(&campaign.site, needs, date).ok_or_else(|| {
         refuse(
             "does not exist in the site's time zone",
             "choose another date",
@@ -76,14 +98,13 @@ pub fn plan(campaign: Campaign, rated: Option<&Assessment>, date: Date) -> Resul
     })?;
     let zone = &campaign.site.time_zone;
     let interval_us = limits.interval().aim_us();
-    let times_us = day
-        .usable
-        .as_ref()
-        .map_or_else(Vec::new, |span| sheet_times(span, zone, interval_us));
+    let step_us = i64::from(step_min(kind, &limits)) * MINUTE_US;
+    let usable = day.usable.as_ref().filter(|_| kind != RunKind::Cooling);
+    let times_us = usable.map_or_else(Vec::new, |span| sheet_times(span, zone, step_us));
     let sky = LocalSky::over(&campaign.site);
     let half_angle_deg = campaign.cooker.acceptance_half_angle_deg;
     let aimings_us = half_angle_deg
-        .zip(day.usable.as_ref())
+        .zip(usable)
         .map(|(half_angle_deg, usable)| aiming_times(&sky, usable, half_angle_deg));
     let load_kg = limits.load().value * campaign.cooker.intercept_area_m2;
     let start_k = limits.water_start_above_ambient_k();
@@ -93,7 +114,8 @@ pub fn plan(campaign: Campaign, rated: Option<&Assessment>, date: Date) -> Resul
         Some(rated) => rated.s580.conformity.missing.clone(),
         None => Shortfall::new(&limits, 0, 0).describe(),
     };
-    let uncertainty = rated.and_then(|rated| rated.s580.uncertainty());
+    let of_water = rated.filter(|_| kind == RunKind::Water);
+    let uncertainty = of_water.and_then(|rated| rated.s580.uncertainty());
     Ok(Plan {
         inputs: rated.map_or_else(|| inputs(&campaign, &[]), |rated| rated.tested.inputs()),
         is_rated: rated.is_some(),
@@ -101,10 +123,11 @@ pub fn plan(campaign: Campaign, rated: Option<&Assessment>, date: Date) -> Resul
         most_intervals: day.usable.as_ref().map_or(0, |span| {
             ((span.to_us - span.from_us) / interval_us) as usize
         }),
-        expected: rated.and_then(|rated| expect(rated, load_kg, start_k, &times_us)),
+        expected: of_water.and_then(|rated| expect(rated, load_kg, start_k, &times_us)),
         rated_w: uncertainty
             .map(|uncertainty| (uncertainty.budget.value, uncertainty.half_width_w())),
         date,
+        kind,
         limits,
         day,
         load_kg,
@@ -134,6 +157,11 @@ impl Plan {
         let moments = &self.expected.as_ref()?.moments;
         let within = moments.iter().take_while(|moment| moment.water_c <= stop_c);
         Some(within.count().saturating_sub(1))
+    }
+
+    /// Whether there is a field sheet: some time of the day will do.
+    pub fn has_sheet(&self) -> bool {
+        self.kind == RunKind::Cooling || !self.times_us.is_empty()
     }
 
     /// Water temperature at which a run ends, °C.

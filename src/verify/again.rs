@@ -3,17 +3,16 @@
 use std::path::MAIN_SEPARATOR;
 
 use jiff::Timestamp;
-use jiff::civil::Date;
 
 use super::evidence::Evidence;
 use super::stated::Subject;
 use crate::campaign::wishes::{Paper, ReportWishes};
-use crate::campaign::{read_attached_campaign, read_attached_campaign_to_plan};
+use crate::campaign::{Campaign, read_attached_campaign, read_attached_campaign_to_plan};
 use crate::comparison::compare;
 use crate::error::{Error, Result};
 use crate::language::{Language, Words};
 use crate::logs::read_logs;
-use crate::planning::plan;
+use crate::planning::{Plan, plan};
 use crate::procedure::s580::own_limits::check_own_limits;
 use crate::procedure::{Assessment, assess};
 use crate::report::Edition;
@@ -47,8 +46,11 @@ pub fn set_again(evidence: &Evidence) -> std::result::Result<Again, String> {
         Subject::FieldSheet {
             campaign,
             date,
+            kind,
             is_rated,
-        } => sheet_again(evidence, campaign, *date, *is_rated),
+        } => sheet_again(evidence, campaign, *is_rated, |campaign, rated| {
+            plan(campaign, rated, *date, *kind)
+        }),
     };
     // Whoever reads this knows the attachments, and not our folder.
     let place = format!("{}{MAIN_SEPARATOR}", evidence.folder.path().display());
@@ -89,14 +91,19 @@ fn comparison_again(
     })
 }
 
-fn sheet_again(evidence: &Evidence, campaign: &str, date: Date, is_rated: bool) -> Result<Again> {
+fn sheet_again(
+    evidence: &Evidence,
+    campaign: &str,
+    is_rated: bool,
+    plan: impl Fn(Campaign, Option<&Assessment>) -> Result<Plan>,
+) -> Result<Again> {
     let (file, files) = evidence.files(campaign);
     let campaign = read_attached_campaign_to_plan(&file, campaign, &files, check_own_limits)?;
     let rated = match is_rated {
         true => Some(assess(campaign.clone(), read_logs(&campaign)?)?),
         false => None,
     };
-    let plan = plan(campaign, rated.as_ref(), date)?;
+    let plan = plan(campaign, rated.as_ref())?;
     let edition = edition(evidence, &plan.campaign.report)?;
     let sheet = field_sheet(&plan, &edition)?;
     let sheet = sheet.ok_or_else(|| refused("there is no field sheet for that day"))?;

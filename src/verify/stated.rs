@@ -4,6 +4,7 @@ use jiff::civil::Date;
 use serde::Deserialize;
 
 use crate::campaign::find::CAMPAIGN_FILE;
+use crate::campaign::kinds::RunKind;
 use crate::comparison::gather::COUNT;
 use crate::report::comparison::data::json::SCHEMA as COMPARISON;
 use crate::report::comparison::outputs::COMPARISON_CSV;
@@ -32,6 +33,8 @@ pub enum Subject {
     FieldSheet {
         campaign: String,
         date: Date,
+        /// What is tested.
+        kind: RunKind,
         /// Whether the logs so far gave a rating.
         is_rated: bool,
     },
@@ -120,6 +123,8 @@ struct CampaignName {
 struct PlanHead {
     campaign: String,
     date: String,
+    /// Older versions planned for water alone, and did not state it.
+    kind: Option<String>,
     rated: bool,
 }
 
@@ -158,9 +163,14 @@ pub fn read_stated(results: &ResultText) -> Result<Stated, String> {
         PLAN => {
             let head: PlanHead = serde_json::from_str(&results.text).map_err(wrong)?;
             let date = head.date.parse();
+            let kind = match &head.kind {
+                None => RunKind::default(),
+                Some(word) => RunKind::of_word(word).ok_or("states no kind of run")?,
+            };
             Subject::FieldSheet {
                 campaign: head.campaign,
                 date: date.map_err(|_| "states no date")?,
+                kind,
                 is_rated: head.rated,
             }
         }

@@ -1536,6 +1536,25 @@ plan-stop-text = { $stop }; water boils at { $boiling } here
 # In the unit of the tester's thermometer, with °C or K in brackets.
 plan-temperature = { $temperature } { $unit } ({ $celsius } °C)
 plan-difference = { $difference } { $unit } ({ $kelvin } K)
+# A run of the dry vessel, or of a load that cools: when it begins, what is read, when it ends.
+plan-begin = begin
+plan-read = read
+plan-end = end
+plan-high-sun = high sun
+# { $clocks }: two times of day. { $from }, { $to }: the same by the sun.
+plan-high-sun-text = { $clocks } by the clock ({ $from } to { $to } solar time), when the sun is high and changes least; common practice, no published source
+plan-high-sun-most = up to { $highest } W/m² on the plane normal to the beam
+plan-high-sun-weak = at most { $highest } W/m² on the plane normal to the beam: a plateau is looked for above { $least } W/m² alone, so choose another day for it
+plan-high-sun-none = at most { $highest } W/m² on the plane normal to the beam: no time of this day will do
+plan-dry-begin = with the empty, dry vessel as cold as the air, its lid on, aimed
+plan-dry-read = the vessel every 5 to 20 min, the air at least every second time, until three readings of the vessel are the same
+plan-dry-read-sun = the vessel and the irradiance every 5 to 20 min, the air at least every second time, until three readings of the vessel are the same
+plan-cooling-load = as much as in the heating runs, { $load }
+plan-cooling-load-unstated = as much as in the heating runs; weigh it
+plan-cooling-begin = with the water near boiling (it boils at { $boiling } here), the lid on, the cooker in the shade or turned away from the sun
+plan-cooling-read = the water every { $minutes } min, the air at least every second time; irradiance is not needed
+# { $difference }: in K. { $end }, { $air }: temperatures.
+plan-cooling-end = when the water is { $difference } above the air, such as { $end } in air of { $air }
 # To turn the cooker to the sun.
 plan-aim = aim
 plan-aim-unknown = acceptance_half_angle_deg is not stated under [cooker], so no times are given. Common practice, no published source: a shallow many-sided reflector about every 45 minutes, in which the sun moves about 11°, a sharp dish every 10 to 15.
@@ -1571,15 +1590,24 @@ check-lid = lid on, and it stays on
 check-air = air thermometer in the shade, out of the cooker's light
 check-irradiance = irradiance sensor clean and facing the sun
 check-aimed = aimed, and nothing that burns near the focus
+check-empty = vessel empty, dry and clean: no water, food or fat in it
+check-no-plastic = no plastic and no non-stick coating on it: it gets far above 100 °C
+check-dial = thermometer in or on the vessel, out of the beam; it stays there
+check-mirrors = mirrors of the box covered or folded away, for its figures of merit
+check-no-sun = no sun on the cooker until the end: shaded, or turned away
+check-in-place = pot in its place in the cooker, as when it heats
 # Lines to write on.
-page-sheet-tester = tester
-page-sheet-weighed = water weighed, kg
+sheet-tester = tester
+sheet-weighed = water weighed, kg
+sheet-began = first reading, clock time
 
 ## Field sheet: the table to fill in
 #
 # Columns are narrow: words of more than ten letters are broken.
 
 sheet-clock = clock
+sheet-after = minutes
+sheet-vessel = vessel, { $unit }
 sheet-water = water, { $unit }
 sheet-air = air, { $unit }
 # Bft: Beaufort.
@@ -1612,6 +1640,9 @@ plan-models = Clear sky after Ineichen and Perez 2002 for { $elevation } m, Link
 plan-models-stated = Clear sky after Ineichen and Perez 2002 for { $elevation } m, Linke turbidity { $turbidity } (as stated); haze and dust give less. Sun after NREL/TP-560-34302; a level horizon.
 page-sheet-caution = Caution.
 caution-field-sheet = Never look into the focus or at the sun. Hot metal and steam burn: gloves, lid away from you. Keep away children and all that burns; stay with the cooker; turn it from the sun before you reach in; tie it down against wind. Shade and water for yourself. Throw the test water away. Local codes and licensed practice come first.
+# Of a dry vessel, and of a load that cools.
+caution-field-sheet-dry = A dry vessel gets far above 100 °C: it burns at a touch, and stays hot long after. Plastic melts and coatings give off fumes: keep both out. Never pour water into it while it is hot: it spits and cracks. Dry grass, cloth and rests of fat catch fire: bare ground, water or sand at hand, and somebody who stays. Never look into the focus or at the sun; turn the cooker from it before you reach in; dry gloves. Keep children away; tie it down against wind. Shade and water for yourself. Local codes and licensed practice come first.
+caution-field-sheet-cooling = A pot of water near boiling is carried: clear the way, nobody in it, the lid held on, both hands in dry gloves; set it down rather than hurry. Steam burns: lid away from you. Never look into the focus or at the sun; turn the cooker from it, or shade it, before you reach in, and mind where the focus goes then. Keep children away; stay with the cooker. Throw the test water away. Local codes and licensed practice come first.
 
 ## Kinds of run, and what vessels store
 

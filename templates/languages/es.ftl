@@ -1571,6 +1571,25 @@ plan-stop-text = { $stop }; aquí el agua hierve a { $boiling }
 plan-temperature = { $temperature } { $unit } ({ $celsius } °C)
 # As in English
 plan-difference = { $difference } { $unit } ({ $kelvin } K)
+# A run of the dry vessel, or of a load that cools: when it begins, what is read, when it ends.
+plan-begin = empezar
+plan-read = leer
+plan-end = terminar
+plan-high-sun = sol alto
+# { $clocks }: two times of day. { $from }, { $to }: the same by the sun.
+plan-high-sun-text = de { $clocks } según el reloj ({ $from } a { $to } de hora solar), cuando el sol está alto y cambia menos; práctica común, sin fuente publicada
+plan-high-sun-most = hasta { $highest } W/m² en el plano normal a la radiación directa
+plan-high-sun-weak = como mucho { $highest } W/m² en el plano normal a la radiación directa: una meseta se busca solo por encima de { $least } W/m², así que elija otro día para ella
+plan-high-sun-none = como mucho { $highest } W/m² en el plano normal a la radiación directa: ninguna hora de este día sirve
+plan-dry-begin = con el recipiente vacío y seco, tan frío como el aire, con la tapa puesta, y la cocina orientada
+plan-dry-read = el recipiente cada 5 a 20 min, el aire al menos una de cada dos veces, hasta que tres lecturas del recipiente sean iguales
+plan-dry-read-sun = el recipiente y la irradiancia cada 5 a 20 min, el aire al menos una de cada dos veces, hasta que tres lecturas del recipiente sean iguales
+plan-cooling-load = tanta como en los ensayos de calentamiento, { $load }
+plan-cooling-load-unstated = tanta como en los ensayos de calentamiento; pésela
+plan-cooling-begin = con el agua cerca de hervir (aquí hierve a { $boiling }), la tapa puesta, la cocina a la sombra o apartada del sol
+plan-cooling-read = el agua cada { $minutes } min, el aire al menos una de cada dos veces; la irradiancia no hace falta
+# { $difference }: in K. { $end }, { $air }: temperatures.
+plan-cooling-end = cuando el agua esté { $difference } por encima del aire, por ejemplo { $end } con aire a { $air }
 # To turn the cooker to the sun.
 plan-aim = orientar
 plan-aim-unknown = acceptance_half_angle_deg no está indicado bajo [cooker], así que no se dan horas. Práctica habitual, sin fuente publicada: un reflector poco profundo de muchos lados, cada 45 minutos aproximadamente, en los que el sol se mueve unos 11°, un paraboloide de foco agudo cada 10 a 15.
@@ -1606,15 +1625,24 @@ check-lid = tapa puesta, y se queda puesta
 check-air = termómetro del aire a la sombra, fuera de la luz de la cocina
 check-irradiance = sensor de irradiancia limpio y de cara al sol
 check-aimed = orientada, y nada que arda cerca del foco
+check-empty = recipiente vacío, seco y limpio: sin agua, comida ni grasa
+check-no-plastic = sin plástico ni recubrimiento antiadherente: pasa mucho de 100 °C
+check-dial = termómetro dentro o encima del recipiente, fuera del haz; se queda ahí
+check-mirrors = espejos de la caja tapados o plegados, para sus cifras de mérito
+check-no-sun = nada de sol sobre la cocina hasta el final: a la sombra o apartada
+check-in-place = olla en su sitio dentro de la cocina, como cuando calienta
 # Lines to write on.
-page-sheet-tester = ensaya
-page-sheet-weighed = agua pesada, kg
+sheet-tester = ensaya
+sheet-weighed = agua pesada, kg
+sheet-began = primera lectura, hora
 
 ## Field sheet: the table to fill in
 #
 # Columns are narrow: words of more than ten letters are broken.
 
 sheet-clock = hora
+sheet-after = minutos
+sheet-vessel = recipiente, { $unit }
 sheet-water = agua, { $unit }
 sheet-air = aire, { $unit }
 # Bft: Beaufort.
@@ -1648,9 +1676,12 @@ plan-models = Cielo despejado según Ineichen y Perez 2002 para { $elevation } m
 plan-models-stated = Cielo despejado según Ineichen y Perez 2002 para { $elevation } m, turbidez de Linke { $turbidity } (la indicada); la bruma y el polvo dan menos. Sol según NREL/TP-560-34302; un horizonte llano.
 page-sheet-caution = Advertencia.
 caution-field-sheet = Nunca mire hacia el foco ni al sol. El metal caliente y el vapor queman: guantes, tapa hacia el lado opuesto a usted. Mantenga lejos a los niños y todo lo que arda; permanezca junto a la cocina; apártela del sol antes de meter la mano; átela contra el viento. Sombra y agua para usted. Tire el agua del ensayo. Las normas locales y la práctica de los profesionales habilitados van primero.
-run-kind-water = STILL TO TRANSLATE
-run-kind-cooling = STILL TO TRANSLATE
-run-kind-dry = STILL TO TRANSLATE
+# Of a dry vessel, and of a load that cools.
+caution-field-sheet-dry = Un recipiente seco pasa mucho de 100 °C: quema al tocarlo y sigue caliente mucho después. El plástico se funde y los recubrimientos echan humos: ni lo uno ni lo otro. Nunca eche agua en él mientras está caliente: salpica y se agrieta. La hierba seca, la tela y los restos de grasa se prenden: suelo despejado, agua o arena a mano, y alguien que se quede. Nunca mire hacia el foco ni al sol; aparte la cocina de él antes de meter la mano; guantes secos. Mantenga lejos a los niños; átela contra el viento. Sombra y agua para usted. Las normas locales y la práctica de los profesionales habilitados van primero.
+caution-field-sheet-cooling = Se lleva una olla de agua casi hirviendo: camino despejado, nadie en él, la tapa sujeta, las dos manos con guantes secos; mejor dejarla en el suelo que apurarse. El vapor quema: tapa hacia el lado opuesto a usted. Nunca mire hacia el foco ni al sol; aparte la cocina de él, o póngale sombra, antes de meter la mano, y mire adónde va entonces el foco. Mantenga lejos a los niños; permanezca junto a la cocina. Tire el agua del ensayo. Las normas locales y la práctica de los profesionales habilitados van primero.
+run-kind-water = calentamiento de agua
+run-kind-cooling = enfriamiento, a la sombra
+run-kind-dry = recipiente seco
 vessel-heat-stated = STILL TO TRANSLATE
 vessel-heat-weighed = STILL TO TRANSLATE
 material-aluminium = STILL TO TRANSLATE

@@ -1610,6 +1610,25 @@ plan-stop-text = { $stop } ; l’eau bout ici à { $boiling }
 plan-temperature = { $temperature } { $unit } ({ $celsius } °C)
 # As in English
 plan-difference = { $difference } { $unit } ({ $kelvin } K)
+# A run of the dry vessel, or of a load that cools: when it begins, what is read, when it ends.
+plan-begin = début
+plan-read = lectures
+plan-end = fin
+plan-high-sun = soleil haut
+# { $clocks }: two times of day. { $from }, { $to }: the same by the sun.
+plan-high-sun-text = { $clocks } à l’horloge ({ $from } à { $to } en heure solaire), quand le soleil est haut et change le moins ; pratique courante, sans source publiée
+plan-high-sun-most = jusqu’à { $highest } W/m² dans le plan normal au rayonnement direct
+plan-high-sun-weak = au plus { $highest } W/m² dans le plan normal au rayonnement direct : un palier n’est cherché qu’au-dessus de { $least } W/m², choisissez donc un autre jour pour cela
+plan-high-sun-none = au plus { $highest } W/m² dans le plan normal au rayonnement direct : aucune heure de ce jour ne convient
+plan-dry-begin = avec le récipient vide et sec, aussi froid que l’air, couvercle mis, le cuiseur orienté
+plan-dry-read = le récipient toutes les 5 à 20 min, l’air au moins une fois sur deux, jusqu’à ce que trois lectures du récipient soient les mêmes
+plan-dry-read-sun = le récipient et l’éclairement toutes les 5 à 20 min, l’air au moins une fois sur deux, jusqu’à ce que trois lectures du récipient soient les mêmes
+plan-cooling-load = autant que dans les essais de chauffage, { $load }
+plan-cooling-load-unstated = autant que dans les essais de chauffage ; pesez-la
+plan-cooling-begin = avec l’eau près de bouillir (elle bout ici à { $boiling }), couvercle mis, le cuiseur à l’ombre ou détourné du soleil
+plan-cooling-read = l’eau toutes les { $minutes } min, l’air au moins une fois sur deux ; l’éclairement n’est pas nécessaire
+# { $difference }: in K. { $end }, { $air }: temperatures.
+plan-cooling-end = quand l’eau est à { $difference } au-dessus de l’air, par exemple { $end } dans un air à { $air }
 # To turn the cooker to the sun.
 plan-aim = orienter
 plan-aim-unknown = acceptance_half_angle_deg n’est pas indiqué sous [cooker], aucune heure n’est donc donnée. Pratique courante, sans source publiée : un réflecteur peu profond à nombreux pans environ toutes les 45 minutes, pendant lesquelles le soleil se déplace d’environ 11°, une parabole à foyer net toutes les 10 à 15.
@@ -1645,15 +1664,25 @@ check-lid = couvercle mis, et il reste en place
 check-air = thermomètre de l’air à l’ombre, hors de la lumière du cuiseur
 check-irradiance = capteur d’éclairement propre et tourné vers le soleil
 check-aimed = cuiseur orienté, et rien qui brûle près du foyer
+check-empty = récipient vide, sec et propre : ni eau, ni aliment, ni graisse
+check-no-plastic = ni plastique ni revêtement antiadhésif : il dépasse de loin 100 °C
+check-dial = thermomètre dans ou sur le récipient, hors du faisceau ; il y reste
+check-mirrors = miroirs de la boîte couverts ou repliés, pour ses facteurs de mérite
+check-no-sun = pas de soleil sur le cuiseur jusqu’à la fin : à l’ombre ou détourné
+check-in-place = récipient à sa place dans le cuiseur, comme quand il chauffe
 # Lines to write on.
-page-sheet-tester = opérateur
-page-sheet-weighed = eau pesée, kg
+sheet-tester = opérateur
+sheet-weighed = eau pesée, kg
+sheet-began = première lecture, heure
 
 ## Field sheet: the table to fill in
 #
 # Columns are narrow: words of more than ten letters are broken.
 
 sheet-clock = heure
+# As in English.
+sheet-after = minutes
+sheet-vessel = récipient, { $unit }
 sheet-water = eau, { $unit }
 # As in English
 sheet-air = air, { $unit }
@@ -1688,9 +1717,12 @@ plan-models = Ciel clair d’après Ineichen et Perez 2002 pour { $elevation } m
 plan-models-stated = Ciel clair d’après Ineichen et Perez 2002 pour { $elevation } m, trouble de Linke { $turbidity } (comme indiqué) ; brume et poussière donnent moins. Soleil d’après NREL/TP-560-34302 ; un horizon plat.
 page-sheet-caution = Attention.
 caution-field-sheet = Ne regardez jamais dans le foyer ni vers le soleil. Le métal chaud et la vapeur brûlent : gants, couvercle écarté de vous. Éloignez les enfants et tout ce qui brûle ; restez près du cuiseur ; détournez-le du soleil avant d’y mettre les mains ; attachez-le contre le vent. De l’ombre et de l’eau pour vous. Jetez l’eau de l’essai. Les règlements locaux et la pratique des professionnels habilités passent en premier.
-run-kind-water = STILL TO TRANSLATE
-run-kind-cooling = STILL TO TRANSLATE
-run-kind-dry = STILL TO TRANSLATE
+# Of a dry vessel, and of a load that cools.
+caution-field-sheet-dry = Un récipient sec dépasse de loin 100 °C : il brûle dès qu’on le touche, et reste chaud longtemps après. Le plastique fond et les revêtements dégagent des fumées : ni l’un ni l’autre. N’y versez jamais d’eau tant qu’il est chaud : elle gicle et il se fend. L’herbe sèche, le tissu et les restes de graisse prennent feu : sol nu, de l’eau ou du sable à portée de main, et quelqu’un qui reste. Ne regardez jamais dans le foyer ni vers le soleil ; détournez-en le cuiseur avant d’y mettre les mains ; gants secs. Éloignez les enfants ; attachez-le contre le vent. De l’ombre et de l’eau pour vous. Les règlements locaux et la pratique des professionnels habilités passent en premier.
+caution-field-sheet-cooling = On porte un récipient d’eau presque bouillante : chemin dégagé, personne dessus, couvercle tenu, les deux mains dans des gants secs ; mieux vaut le poser que se presser. La vapeur brûle : couvercle écarté de vous. Ne regardez jamais dans le foyer ni vers le soleil ; détournez-en le cuiseur, ou mettez-le à l’ombre, avant d’y mettre les mains, et voyez où va alors le foyer. Éloignez les enfants ; restez près du cuiseur. Jetez l’eau de l’essai. Les règlements locaux et la pratique des professionnels habilités passent en premier.
+run-kind-water = chauffage d’eau
+run-kind-cooling = refroidissement, à l’ombre
+run-kind-dry = récipient sec
 vessel-heat-stated = STILL TO TRANSLATE
 vessel-heat-weighed = STILL TO TRANSLATE
 material-aluminium = STILL TO TRANSLATE

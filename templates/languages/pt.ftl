@@ -1574,6 +1574,25 @@ plan-stop-text = { $stop }; a água ferve a { $boiling } aqui
 plan-temperature = { $temperature } { $unit } ({ $celsius } °C)
 # As in English
 plan-difference = { $difference } { $unit } ({ $kelvin } K)
+# A run of the dry vessel, or of a load that cools: when it begins, what is read, when it ends.
+plan-begin = começar
+plan-read = ler
+plan-end = terminar
+plan-high-sun = sol alto
+# { $clocks }: two times of day. { $from }, { $to }: the same by the sun.
+plan-high-sun-text = { $clocks } pelo relógio ({ $from } a { $to } em hora solar), quando o sol está alto e muda menos; prática comum, sem fonte publicada
+plan-high-sun-most = até { $highest } W/m² no plano normal à radiação direta
+plan-high-sun-weak = no máximo { $highest } W/m² no plano normal à radiação direta: um patamar só se procura acima de { $least } W/m², por isso escolha outro dia para ele
+plan-high-sun-none = no máximo { $highest } W/m² no plano normal à radiação direta: nenhuma hora deste dia serve
+plan-dry-begin = com o recipiente vazio e seco, tão frio como o ar, com a tampa posta, e o fogão orientado
+plan-dry-read = o recipiente a cada 5 a 20 min, o ar pelo menos de duas em duas vezes, até que três leituras do recipiente sejam iguais
+plan-dry-read-sun = o recipiente e a irradiância a cada 5 a 20 min, o ar pelo menos de duas em duas vezes, até que três leituras do recipiente sejam iguais
+plan-cooling-load = tanta como nas sessões de aquecimento, { $load }
+plan-cooling-load-unstated = tanta como nas sessões de aquecimento; pese-a
+plan-cooling-begin = com a água perto de ferver (aqui ferve a { $boiling }), a tampa posta, o fogão à sombra ou virado para longe do sol
+plan-cooling-read = a água a cada { $minutes } min, o ar pelo menos de duas em duas vezes; a irradiância não é precisa
+# { $difference }: in K. { $end }, { $air }: temperatures.
+plan-cooling-end = quando a água estiver { $difference } acima do ar, por exemplo { $end } com o ar a { $air }
 # To turn the cooker to the sun.
 plan-aim = orientar
 plan-aim-unknown = acceptance_half_angle_deg não está indicado em [cooker], por isso não se dão horas. Prática comum, sem fonte publicada: um refletor raso de muitas faces a cada 45 minutos, mais ou menos, em que o sol se move cerca de 11°, um refletor parabólico de foco nítido a cada 10 a 15.
@@ -1609,15 +1628,24 @@ check-lid = tampa posta, e fica posta
 check-air = termômetro do ar à sombra, fora da luz do fogão
 check-irradiance = sensor de irradiância limpo e virado para o sol
 check-aimed = fogão orientado, e nada que arda perto do foco
+check-empty = recipiente vazio, seco e limpo: sem água, comida nem gordura
+check-no-plastic = sem plástico nem revestimento antiaderente: passa muito de 100 °C
+check-dial = termômetro dentro ou em cima do recipiente, fora do feixe; fica aí
+check-mirrors = espelhos da caixa tapados ou dobrados, para as suas figuras de mérito
+check-no-sun = nenhum sol sobre o fogão até ao fim: à sombra ou virado para longe
+check-in-place = panela no seu lugar no fogão, como quando aquece
 # Lines to write on.
-page-sheet-tester = responsável pelo ensaio
-page-sheet-weighed = massa de água na balança, kg
+sheet-tester = responsável pelo ensaio
+sheet-weighed = massa de água na balança, kg
+sheet-began = primeira leitura, hora
 
 ## Field sheet: the table to fill in
 #
 # Columns are narrow: words of more than ten letters are broken.
 
 sheet-clock = hora
+sheet-after = minutos
+sheet-vessel = recipiente, { $unit }
 sheet-water = água, { $unit }
 sheet-air = ar, { $unit }
 # Bft: Beaufort.
@@ -1651,9 +1679,12 @@ plan-models = Céu limpo segundo Ineichen e Perez 2002 para { $elevation } m, tu
 plan-models-stated = Céu limpo segundo Ineichen e Perez 2002 para { $elevation } m, turbidez de Linke { $turbidity } (como indicada); névoa e poeira dão menos. Sol segundo NREL/TP-560-34302; horizonte plano.
 page-sheet-caution = Cuidado.
 caution-field-sheet = Nunca olhe para o foco nem para o sol. O metal quente e o vapor queimam: luvas, tampa para o lado oposto a si. Mantenha longe as crianças e tudo o que arde; fique junto do fogão; vire-o para longe do sol antes de lhe pôr as mãos; amarre-o contra o vento. Sombra e água para si. Despeje fora a água do ensaio. Os regulamentos locais e a prática de profissionais licenciados vêm primeiro.
-run-kind-water = STILL TO TRANSLATE
-run-kind-cooling = STILL TO TRANSLATE
-run-kind-dry = STILL TO TRANSLATE
+# Of a dry vessel, and of a load that cools.
+caution-field-sheet-dry = Um recipiente seco passa muito de 100 °C: queima ao toque e fica quente muito tempo depois. O plástico derrete e os revestimentos soltam fumos: nem um nem outro. Nunca deite água nele enquanto está quente: salpica e racha. A erva seca, o pano e os restos de gordura pegam fogo: chão limpo, água ou areia à mão, e alguém que fique. Nunca olhe para o foco nem para o sol; vire o fogão para longe dele antes de lhe pôr as mãos; luvas secas. Mantenha longe as crianças; amarre-o contra o vento. Sombra e água para si. Os regulamentos locais e a prática de profissionais licenciados vêm primeiro.
+caution-field-sheet-cooling = Leva-se uma panela de água quase a ferver: caminho livre, ninguém nele, a tampa segura, as duas mãos com luvas secas; antes pousá-la do que apressar-se. O vapor queima: tampa para o lado oposto a si. Nunca olhe para o foco nem para o sol; vire o fogão para longe dele, ou ponha-o à sombra, antes de lhe pôr as mãos, e veja para onde vai então o foco. Mantenha longe as crianças; fique junto do fogão. Despeje fora a água do ensaio. Os regulamentos locais e a prática de profissionais licenciados vêm primeiro.
+run-kind-water = aquecimento de água
+run-kind-cooling = arrefecimento, à sombra
+run-kind-dry = recipiente seco
 vessel-heat-stated = STILL TO TRANSLATE
 vessel-heat-weighed = STILL TO TRANSLATE
 material-aluminium = STILL TO TRANSLATE

@@ -1567,6 +1567,25 @@ plan-stop-text = { $stop }; maji huchemka kwa { $boiling } hapa
 plan-temperature = { $temperature } { $unit } ({ $celsius } °C)
 # As in English
 plan-difference = { $difference } { $unit } ({ $kelvin } K)
+# A run of the dry vessel, or of a load that cools: when it begins, what is read, when it ends.
+plan-begin = kuanza
+plan-read = kusoma
+plan-end = mwisho
+plan-high-sun = jua la juu
+# { $clocks }: two times of day. { $from }, { $to }: the same by the sun.
+plan-high-sun-text = { $clocks } kwa saa ({ $from } hadi { $to } kwa wakati wa jua), jua likiwa juu na likibadilika kidogo zaidi; utaratibu wa kawaida, hakuna chanzo kilichochapishwa
+plan-high-sun-most = hadi { $highest } W/m² kwenye bapa lililo pembemraba na miale ya jua
+plan-high-sun-weak = si zaidi ya { $highest } W/m² kwenye bapa lililo pembemraba na miale ya jua: kilele tulivu hutafutwa juu ya { $least } W/m² tu, kwa hiyo chagua siku nyingine
+plan-high-sun-none = si zaidi ya { $highest } W/m² kwenye bapa lililo pembemraba na miale ya jua: hakuna wakati wa siku hii unaofaa
+plan-dry-begin = kwa chombo kitupu na kikavu, baridi kama hewa, kikiwa na kifuniko, jiko likiwa limeelekezwa
+plan-dry-read = chombo kila baada ya dakika 5 hadi 20, hewa angalau kila mara ya pili, hadi vipimo vitatu vya chombo viwe sawa
+plan-dry-read-sun = chombo na mnururisho kila baada ya dakika 5 hadi 20, hewa angalau kila mara ya pili, hadi vipimo vitatu vya chombo viwe sawa
+plan-cooling-load = mengi kama katika duru za kupasha maji, { $load }
+plan-cooling-load-unstated = mengi kama katika duru za kupasha maji; yapime kwa mizani
+plan-cooling-begin = kwa maji yanayokaribia kuchemka (huchemka kwa { $boiling } hapa), kifuniko kikiwa kimefunikwa, jiko likiwa kivulini au limegeuzwa mbali na jua
+plan-cooling-read = maji kila baada ya dakika { $minutes }, hewa angalau kila mara ya pili; mnururisho hauhitajiki
+# { $difference }: in K. { $end }, { $air }: temperatures.
+plan-cooling-end = maji yanapokuwa { $difference } juu ya hewa, kwa mfano { $end } hewa ikiwa { $air }
 # To turn the cooker to the sun.
 plan-aim = kuelekeza
 plan-aim-unknown = acceptance_half_angle_deg haikutajwa chini ya [cooker], kwa hiyo nyakati hazikutolewa. Mazoea ya kawaida, hakuna chanzo kilichochapishwa: kiakisi kisicho na kina chenye pande nyingi takriban kila dakika 45, ambamo jua husonga takriban 11°, dishi lenye kitovu kidogo kila dakika 10 hadi 15.
@@ -1602,15 +1621,24 @@ check-lid = kifuniko kimefunikwa, na kinabaki hivyo
 check-air = kipimajoto cha hewa kivulini, nje ya mwanga wa jiko
 check-irradiance = kihisi cha mnururisho ni safi na kinalielekea jua
 check-aimed = limeelekezwa, na hakuna kinachoungua karibu na kitovu cha mwanga
+check-empty = chombo kitupu, kikavu na safi: bila maji, chakula wala mafuta
+check-no-plastic = bila plastiki wala kupaka kwa kuzuia kunata: kinapita mbali 100 °C
+check-dial = kipimajoto ndani au juu ya chombo, nje ya miale; kinabaki hapo
+check-mirrors = vioo vya sanduku vimefunikwa au kukunjwa, kwa vipimo vyake vya ubora
+check-no-sun = hakuna jua kwenye jiko hadi mwisho: kivulini, au limegeuzwa
+check-in-place = chungu mahali pake ndani ya jiko, kama kinapopashwa
 # Lines to write on.
-page-sheet-tester = mpimaji
-page-sheet-weighed = maji yaliyopimwa, kg
+sheet-tester = mpimaji
+sheet-weighed = maji yaliyopimwa, kg
+sheet-began = kipimo cha kwanza, saa
 
 ## Field sheet: the table to fill in
 #
 # Columns are narrow: words of more than ten letters are broken.
 
 sheet-clock = saa
+sheet-after = dakika
+sheet-vessel = chombo, { $unit }
 sheet-water = maji, { $unit }
 sheet-air = hewa, { $unit }
 # Bft: Beaufort.
@@ -1644,9 +1672,12 @@ plan-models = Anga safi kwa mujibu wa Ineichen na Perez 2002 kwa { $elevation } 
 plan-models-stated = Anga safi kwa mujibu wa Ineichen na Perez 2002 kwa { $elevation } m, utusitusi wa Linke { $turbidity } (kama ulivyotajwa); ukungu na vumbi hutoa pungufu. Jua kwa mujibu wa NREL/TP-560-34302; upeo wa macho ulio tambarare.
 page-sheet-caution = Tahadhari.
 caution-field-sheet = Usiangalie kamwe ndani ya kitovu cha mwanga wala jua. Metali yenye moto na mvuke huunguza: glavu, kifuniko kielekee mbali nawe. Weka mbali watoto na kila kinachoungua; baki na jiko; ligeuze mbali na jua kabla ya kuingiza mkono; lifunge chini dhidi ya upepo. Kivuli na maji kwa ajili yako. Mwaga maji ya jaribio. Kanuni za mahali ulipo na utendaji wenye leseni hutangulia.
-run-kind-water = STILL TO TRANSLATE
-run-kind-cooling = STILL TO TRANSLATE
-run-kind-dry = STILL TO TRANSLATE
+# Of a dry vessel, and of a load that cools.
+caution-field-sheet-dry = Chombo kikavu hupita mbali 100 °C: huunguza kwa kuguswa, na hubaki na moto muda mrefu baadaye. Plastiki huyeyuka na mipako hutoa moshi: usiweke vyote viwili. Usimwage kamwe maji ndani yake kikiwa na moto: hurusha matone na hupasuka. Nyasi kavu, nguo na mabaki ya mafuta hushika moto: ardhi tupu, maji au mchanga karibu, na mtu anayebaki. Usiangalie kamwe ndani ya kitovu cha mwanga wala jua; geuza jiko mbali nalo kabla ya kuingiza mkono; glavu kavu. Weka watoto mbali; lifunge chini dhidi ya upepo. Kivuli na maji kwa ajili yako. Kanuni za mahali ulipo na utendaji wenye leseni hutangulia.
+caution-field-sheet-cooling = Chungu cha maji yanayokaribia kuchemka hubebwa: njia iwe wazi, asiwepo mtu ndani yake, kifuniko kishikwe, mikono yote miwili katika glavu kavu; afadhali kukiweka chini kuliko kuharakisha. Mvuke huunguza: kifuniko kielekee mbali nawe. Usiangalie kamwe ndani ya kitovu cha mwanga wala jua; geuza jiko mbali nalo, au litie kivuli, kabla ya kuingiza mkono, na angalia kitovu kinakwenda wapi wakati huo. Weka watoto mbali; baki na jiko. Mwaga maji ya jaribio. Kanuni za mahali ulipo na utendaji wenye leseni hutangulia.
+run-kind-water = kupasha maji
+run-kind-cooling = kupoa, kivulini
+run-kind-dry = chombo kikavu
 vessel-heat-stated = STILL TO TRANSLATE
 vessel-heat-weighed = STILL TO TRANSLATE
 material-aluminium = STILL TO TRANSLATE

@@ -5,10 +5,12 @@ use std::fs;
 use std::path::{Path, PathBuf};
 
 use jiff::tz::TimeZone;
+use simmerline::campaign::kinds::RunKind;
 use simmerline::campaign::model::{LogRules, RunPlan};
 use simmerline::campaign::moment::Moment;
 use simmerline::campaign::{AttachedFile, Campaign, Reach, read_attached_campaign, read_campaign};
-use simmerline::entry::line::{Form, clock};
+use simmerline::entry::form::Form;
+use simmerline::entry::line::clock;
 use simmerline::entry::sheet::Sheet;
 use simmerline::entry::start::read_date;
 use simmerline::entry::text_file::read_text;
@@ -223,7 +225,8 @@ fn form() -> Form {
     Form {
         date: "2026-11-03".parse().unwrap(),
         zone: TimeZone::UTC,
-        water_unit: celsius,
+        kind: RunKind::Water,
+        tested_unit: celsius,
         air_unit: celsius,
         boiling_point_c: 100.0,
         has_irradiance: false,

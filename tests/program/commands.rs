@@ -374,6 +374,8 @@ fn every_key_that_a_new_campaign_file_shows_is_known() {
         "# sheet",
         "# header_line",
         "# estimate",
+        "# vessel_heat_capacity_j_per_k",
+        "# kind",
     ];
     let of_other_logs = [
         "[units]",

@@ -26,6 +26,7 @@ mod estimates;
 mod hostile_names;
 #[cfg(unix)]
 mod kills;
+mod kinds;
 #[cfg(unix)]
 mod no_room;
 mod odd_log;

@@ -13,6 +13,8 @@ struct PlanFile<'p> {
     schema: &'static str,
     campaign: &'p str,
     date: String,
+    /// What is tested.
+    kind: &'static str,
     /// Whether the logs so far gave a rating.
     rated: bool,
     provenance: Provenance<'p>,
@@ -46,6 +48,7 @@ pub fn plan_text(plan: &Plan) -> Result<String> {
         schema: SCHEMA,
         campaign: &plan.campaign.name,
         date: plan.date.to_string(),
+        kind: plan.kind.word(),
         rated: plan.is_rated,
         provenance: Provenance {
             tool_version: env!("CARGO_PKG_VERSION"),

@@ -2,6 +2,7 @@
 
 use super::data::plan_text;
 use super::words::sheet::build;
+use crate::campaign::kinds::RunKind;
 use crate::error::Result;
 use crate::planning::Plan;
 use crate::report::Edition;
@@ -21,7 +22,7 @@ pub const PLAN_ENDING: &str = ".plan.json";
 /// [`crate::error::Error::Input`] for a log that has changed since it was read, and
 /// [`crate::error::Error::Internal`] if it cannot be set.
 pub fn field_sheet(plan: &Plan, edition: &Edition) -> Result<Option<Output>> {
-    if plan.times_us.is_empty() {
+    if !plan.has_sheet() {
         return Ok(None);
     }
     let sheet = build(plan, edition);
@@ -32,8 +33,13 @@ pub fn field_sheet(plan: &Plan, edition: &Edition) -> Result<Option<Output>> {
         ..
     } = enclosed(plan, edition)?;
     let issued = edition.issued;
+    // So that the sheets of one day lie beside each other.
+    let kind = match plan.kind {
+        RunKind::Water => String::new(),
+        kind => format!(".{}", kind.word()),
+    };
     Ok(Some(Output {
-        name: format!("{}.{}.field-sheet.pdf", plan.campaign.name, plan.date),
+        name: format!("{}.{}{kind}.field-sheet.pdf", plan.campaign.name, plan.date),
         bytes: document::typeset(FIELD_SHEET, &sheet, assets, &attachments, issued)?,
     }))
 }

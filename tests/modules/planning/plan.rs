@@ -2,6 +2,7 @@
 
 use std::path::Path;
 
+use simmerline::campaign::kinds::RunKind;
 use simmerline::campaign::model::{OwnLimit, Site};
 use simmerline::planning::aim::{aiming_times, spacing_s};
 use simmerline::planning::plan;
@@ -71,7 +72,7 @@ fn expected_water_is_the_heat_balance_solved_by_its_integrating_factor() {
         campaign::read_campaign(folder, campaign::Reach::Inside, check_own_limits).unwrap();
     let sky = LocalSky::over(&campaign.site);
     let date = "2026-06-30".parse().unwrap();
-    let planned = plan(campaign, Some(&rated), date).unwrap();
+    let planned = plan(campaign, Some(&rated), date, RunKind::Water).unwrap();
     let expected = planned.expected.as_ref().unwrap();
     let [gain_m2, loss_w_per_k] = rated.heat_balance.as_ref().unwrap().fitted.parameters;
     let heat_j_per_k = expected.water_kg * 4186.0;
@@ -113,7 +114,13 @@ fn sheet_times_are_tens_by_the_clock_in_any_zone() {
         campaign.site.longitude_deg = longitude_deg;
         campaign.site.elevation_m = 0.0;
         let zone = campaign.site.time_zone.clone();
-        let planned = plan(campaign, None, "2026-09-30".parse().unwrap()).unwrap();
+        let planned = plan(
+            campaign,
+            None,
+            "2026-09-30".parse().unwrap(),
+            RunKind::Water,
+        )
+        .unwrap();
         assert!(planned.times_us.len() >= 23, "{}", planned.times_us.len());
         for time_us in planned.times_us {
             let clock = simmerline::units::local_clock(time_us, &zone);
@@ -140,7 +147,13 @@ fn sheet_times_intervals_and_load_follow_the_campaigns_own_limits() {
         let mut campaign =
             campaign::read_campaign(folder, campaign::Reach::Inside, check_own_limits).unwrap();
         campaign.limits = limits;
-        plan(campaign, None, "2026-09-30".parse().unwrap()).unwrap()
+        plan(
+            campaign,
+            None,
+            "2026-09-30".parse().unwrap(),
+            RunKind::Water,
+        )
+        .unwrap()
     };
     let plain = planned(Vec::new());
     let other = planned(vec![

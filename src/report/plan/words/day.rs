@@ -1,5 +1,6 @@
 //! The plan of a test day in words, for the terminal and for the field sheet.
 
+use crate::campaign::kinds::RunKind;
 use crate::language::{
     Message, Phrase, Words, celsius, clauses, clock, date, duration, fixed, joined, kilograms,
     range, short,
@@ -15,7 +16,7 @@ use crate::report::rows::Row;
 use crate::units::{decimals_for, local_clock};
 
 /// Air temperature for which the start is given, °C.
-const EXAMPLE_C: f64 = 25.0;
+pub const EXAMPLE_C: f64 = 25.0;
 /// Most aimings that are listed by their clock times.
 const MOST_AIMINGS: usize = 30;
 
@@ -29,7 +30,7 @@ pub fn spoken_day(plan: &Plan) -> Message {
     )
 }
 
-/// What the sun does.
+/// What the sun does, and when the practice lets one test.
 pub fn sun_rows(plan: &Plan, words: &Words) -> Vec<Row> {
     let row = |label: Message, text: Phrase| Row::new(&words.say(label), words.say(text));
     let (start_h, end_h) = plan.limits.solar_window_h();
@@ -47,7 +48,7 @@ pub fn sun_rows(plan: &Plan, words: &Words) -> Vec<Row> {
 }
 
 /// When the sun rises, is highest, and sets.
-fn course(plan: &Plan) -> Message {
+pub fn course(plan: &Plan) -> Message {
     let zone = &plan.campaign.site.time_zone;
     let at = |unix_s: f64| local_clock(micros(unix_s), zone);
     let noon = at(plan.day.noon_s);
@@ -67,7 +68,7 @@ fn course(plan: &Plan) -> Message {
 }
 
 /// `10:33 to 14:33`.
-fn clocks(plan: &Plan, span: &TimeSpan) -> Message {
+pub fn clocks(plan: &Plan, span: &TimeSpan) -> Message {
     let zone = &plan.campaign.site.time_zone;
     message!(
         "plan-clocks",
@@ -151,15 +152,20 @@ fn load(plan: &Plan) -> Phrase {
     clauses([load].into_iter().chain(stated))
 }
 
-/// The unit of the water thermometer.
-pub fn water_unit(plan: &Plan) -> Unit {
-    let stated = plan.campaign.rules.units.water_temperature;
+/// The unit of the thermometer in the water, or in the dry vessel: where that is not stated, the
+/// water's.
+pub fn tested_unit(plan: &Plan) -> Unit {
+    let units = &plan.campaign.rules.units;
+    let stated = match plan.kind {
+        RunKind::Water | RunKind::Cooling => units.water_temperature,
+        RunKind::Dry => units.vessel_temperature.or(units.water_temperature),
+    };
     stated.unwrap_or_else(|| Unit::base(Kind::Temperature))
 }
 
 /// A temperature, °C, and before it in the thermometer's unit if that is another.
-fn spoken_temperature(plan: &Plan, temperature_c: f64) -> Phrase {
-    let unit = water_unit(plan);
+pub fn spoken_temperature(plan: &Plan, temperature_c: f64) -> Phrase {
+    let unit = tested_unit(plan);
     if unit == Unit::base(Kind::Temperature) {
         return celsius(fixed(temperature_c, 1));
     }
@@ -173,8 +179,8 @@ fn spoken_temperature(plan: &Plan, temperature_c: f64) -> Phrase {
 }
 
 /// A temperature difference in K, and before it in the thermometer's unit if that is another.
-fn spoken_difference(plan: &Plan, kelvin: f64) -> Phrase {
-    let unit = water_unit(plan);
+pub fn spoken_difference(plan: &Plan, kelvin: f64) -> Phrase {
+    let unit = tested_unit(plan);
     let scaled = unit.of_base(kelvin) - unit.of_base(0.0);
     if (scaled - kelvin).abs() < 1e-9 {
         return joined([short(kelvin), "K".into()], " ");
@@ -267,7 +273,7 @@ pub fn expectation(plan: &Plan) -> Option<Message> {
 /// What to expect, up to the temperature at which the run ends, in the thermometer's unit:
 /// clock, water, its 95 % range, and power.
 pub fn expected_rows(plan: &Plan, words: &Words) -> Vec<[String; 4]> {
-    let unit = water_unit(plan);
+    let unit = tested_unit(plan);
     let zone = &plan.campaign.site.time_zone;
     let moments = plan.expected.iter().flat_map(|all| &all.moments);
     let within = moments.take_while(|moment| moment.water_c <= plan.stop_c());

@@ -2,15 +2,16 @@
 
 use serde::Serialize;
 
-use super::day::{
-    aiming, expectation, expected_rows, load_rows, missing, models, spoken_day, sun_rows,
-    water_unit,
-};
-use crate::language::{Message, Words, clauses, joined, range};
+use super::day::{expectation, expected_rows, missing, models, spoken_day, tested_unit};
+use super::facts::facts;
+use crate::campaign::kinds::RunKind;
+use crate::campaign::model::CookerType;
+use crate::language::{Message, Phrase, Words, clauses, joined, range};
 use crate::measure::Unit;
 use crate::message;
 use crate::physics::wind::{BEAUFORT, sign};
 use crate::planning::Plan;
+use crate::planning::pace::{COOLING_LONGEST_MIN, COOLING_STEP_MIN};
 use crate::report::rows::Row;
 use crate::report::{Edition, Setting};
 use crate::units::local_clock;
@@ -26,12 +27,17 @@ pub struct FieldSheet {
     mark: String,
     setting: Setting,
     facts: Vec<Row>,
+    /// Empty where intervals and days do not count.
     missing: String,
     checks: Vec<String>,
+    /// What the lines to write on are for.
+    blanks: Vec<String>,
     header: Vec<String>,
     rows: Vec<SheetRow>,
+    has_sky: bool,
     has_irradiance: bool,
     has_expected: bool,
+    has_aim: bool,
     notes: Vec<String>,
     forces: String,
     caution: String,
@@ -40,6 +46,7 @@ pub struct FieldSheet {
 /// One line to fill in.
 #[derive(Debug, Clone, Serialize)]
 struct SheetRow {
+    /// Of a load that cools, minutes since the first reading.
     clock: String,
     expected: String,
     /// Aim in the interval that begins here: the clock time.
@@ -50,42 +57,39 @@ struct SheetRow {
 pub fn build(plan: &Plan, edition: &Edition) -> FieldSheet {
     let words = &edition.words;
     let campaign = &plan.campaign;
-    let mut facts = sun_rows(plan, words);
-    facts.extend(load_rows(plan, words));
-    facts.push(Row::new(
-        &words.say(message!("plan-aim")),
-        words.say(aiming(plan)),
-    ));
-    let notes = expectation(plan).into_iter().chain([models(plan)]);
+    let say = |messages: Vec<Message>| messages.into_iter().map(|said| words.say(said)).collect();
+    let is_of_water = plan.kind == RunKind::Water;
+    let in_sun = plan.kind != RunKind::Cooling;
+    let notes = expectation(plan)
+        .into_iter()
+        .chain(in_sun.then(|| models(plan)));
     FieldSheet {
         title: campaign.cooker.name.clone(),
-        subtitle: words.say(message!(
-            "sheet-subtitle",
-            day = spoken_day(plan),
-            site = &campaign.site.name,
-            zone = &campaign.site.time_zone_name
-        )),
+        subtitle: words.say(subtitle(plan)),
         mark: if campaign.demonstration {
             words.say(message!("sheet-mark"))
         } else {
             String::new()
         },
         setting: edition.setting(),
-        facts,
-        missing: words.say(missing(plan)),
-        checks: checks(campaign.instruments.has_own_irradiance())
-            .into_iter()
-            .map(|check| words.say(check))
-            .collect(),
-        header: header(plan).map(|name| words.say(name)).to_vec(),
+        facts: facts(plan, words),
+        missing: match is_of_water {
+            true => words.say(missing(plan)),
+            false => String::new(),
+        },
+        checks: say(checks(plan)),
+        blanks: say(blanks(plan.kind)),
+        header: say(header(plan).to_vec()),
         rows: sheet_rows(plan, words),
-        has_irradiance: campaign.instruments.has_own_irradiance(),
+        has_sky: in_sun,
+        has_irradiance: has_irradiance(plan),
         has_expected: plan.expected.is_some(),
-        notes: notes.map(|note| words.say(note)).collect(),
+        has_aim: in_sun,
+        notes: say(notes.collect()),
         forces: words.say(forces()),
         caution: words
             .say(joined(
-                [message!("caution-field-sheet"), message!("caution-governs")],
+                [caution(plan.kind), message!("caution-governs")],
                 " ",
             ))
             .trim_end()
@@ -93,40 +97,121 @@ pub fn build(plan: &Plan, edition: &Edition) -> FieldSheet {
     }
 }
 
+/// Day and place, and what is tested unless it is water.
+fn subtitle(plan: &Plan) -> Phrase {
+    let of_day = message!(
+        "sheet-subtitle",
+        day = spoken_day(plan),
+        site = &plan.campaign.site.name,
+        zone = &plan.campaign.site.time_zone_name
+    );
+    match plan.kind {
+        RunKind::Water => of_day.into(),
+        kind => joined([of_day, kind.describe()], " · "),
+    }
+}
+
+/// Whether a sensor of irradiance is read.
+fn has_irradiance(plan: &Plan) -> bool {
+    plan.kind != RunKind::Cooling && plan.campaign.instruments.has_own_irradiance()
+}
+
 fn header(plan: &Plan) -> [Message; 9] {
     let unit = |unit: Option<Unit>| unit.map_or("°C", Unit::symbol);
     let units = &plan.campaign.rules.units;
+    let tested = match plan.kind {
+        RunKind::Water | RunKind::Cooling => message!("sheet-water"),
+        RunKind::Dry => message!("sheet-vessel"),
+    };
     [
-        message!("sheet-clock"),
-        message!("sheet-water", unit = unit(units.water_temperature)),
+        match plan.kind {
+            RunKind::Water | RunKind::Dry => message!("sheet-clock"),
+            RunKind::Cooling => message!("sheet-after"),
+        },
+        tested.with("unit", tested_unit(plan).symbol()),
         message!("sheet-air", unit = unit(units.ambient_temperature)),
         message!("sheet-wind"),
         message!("sheet-sky"),
         message!("sheet-irradiance"),
-        message!("sheet-expected", unit = water_unit(plan).symbol()),
+        message!("sheet-expected", unit = tested_unit(plan).symbol()),
         message!("sheet-aim"),
         message!("sheet-notes"),
     ]
 }
 
 /// What to look at before the first reading.
-fn checks(has_irradiance: bool) -> Vec<Message> {
-    let mut checks = vec![
-        message!("check-shade"),
-        message!("check-wind"),
-        message!("check-weighed"),
-        message!("check-sensor"),
-        message!("check-lid"),
-        message!("check-air"),
-    ];
-    if has_irradiance {
+fn checks(plan: &Plan) -> Vec<Message> {
+    let is_box = plan.campaign.cooker.kind == CookerType::Box;
+    let mut checks = match plan.kind {
+        RunKind::Water => vec![
+            message!("check-shade"),
+            message!("check-wind"),
+            message!("check-weighed"),
+            message!("check-sensor"),
+        ],
+        RunKind::Dry => vec![
+            message!("check-shade"),
+            message!("check-wind"),
+            message!("check-empty"),
+            message!("check-no-plastic"),
+            message!("check-dial"),
+        ],
+        RunKind::Cooling => vec![
+            message!("check-no-sun"),
+            message!("check-wind"),
+            message!("check-weighed"),
+            message!("check-sensor"),
+            message!("check-in-place"),
+        ],
+    };
+    checks.extend([message!("check-lid"), message!("check-air")]);
+    if has_irradiance(plan) {
         checks.push(message!("check-irradiance"));
     }
-    checks.push(message!("check-aimed"));
+    if plan.kind == RunKind::Dry && is_box {
+        checks.push(message!("check-mirrors"));
+    }
+    if plan.kind != RunKind::Cooling {
+        checks.push(message!("check-aimed"));
+    }
     checks
 }
 
+/// What the lines to write on are for.
+fn blanks(kind: RunKind) -> Vec<Message> {
+    let mut blanks = vec![message!("sheet-tester")];
+    if kind.has_water() {
+        blanks.push(message!("sheet-weighed"));
+    }
+    if kind == RunKind::Cooling {
+        blanks.push(message!("sheet-began"));
+    }
+    blanks
+}
+
+fn caution(kind: RunKind) -> Message {
+    match kind {
+        RunKind::Water => message!("caution-field-sheet"),
+        RunKind::Cooling => message!("caution-field-sheet-cooling"),
+        RunKind::Dry => message!("caution-field-sheet-dry"),
+    }
+}
+
+/// Lines by the minutes since the first reading.
+fn cooling_rows() -> Vec<SheetRow> {
+    let minutes = (0..=COOLING_LONGEST_MIN).step_by(COOLING_STEP_MIN as usize);
+    let row = |minutes: i32| SheetRow {
+        clock: minutes.to_string(),
+        expected: String::new(),
+        aim: String::new(),
+    };
+    minutes.map(row).collect()
+}
+
 fn sheet_rows(plan: &Plan, words: &Words) -> Vec<SheetRow> {
+    if plan.kind == RunKind::Cooling {
+        return cooling_rows();
+    }
     let zone = &plan.campaign.site.time_zone;
     let clock = |time_us: i64| local_clock(time_us, zone);
     let times = &plan.times_us;
