@@ -74,16 +74,7 @@ pub fn check_instruments(checker: &mut Checker<'_>, written: InstrumentTables) -
         _ => irradiance_plane,
     };
     let sensitivity = check_sensitivity(checker, &written.irradiance);
-    let irradiance = InstrumentTable {
-        relative_uncertainty: written.irradiance.relative_uncertainty,
-        class: written.irradiance.class.or_else(|| {
-            let is_panel = irradiance_estimate == Some(IrradianceEstimate::SolarPanel);
-            is_panel.then(|| SOLAR_PANEL.to_owned())
-        }),
-        id: written.irradiance.id,
-        description: written.irradiance.description,
-        ..InstrumentTable::default()
-    };
+    let irradiance = of_irradiance(written.irradiance, irradiance_estimate);
     let mut check =
         |table: &str, written: InstrumentTable, fitting: &str, kind: Option<InstrumentKind>| {
             check_instrument(checker, table, written, fitting, kind)
@@ -132,6 +123,23 @@ pub fn check_instruments(checker: &mut Checker<'_>, written: InstrumentTables) -
             "uncertainty_s",
             Some(InstrumentKind::Clock),
         ),
+    }
+}
+
+/// The table of irradiance as that of any instrument; a solar panel's class is its own.
+fn of_irradiance(
+    written: IrradianceTable,
+    estimate: Option<IrradianceEstimate>,
+) -> InstrumentTable {
+    InstrumentTable {
+        relative_uncertainty: written.relative_uncertainty,
+        class: written.class.or_else(|| {
+            let is_panel = estimate == Some(IrradianceEstimate::SolarPanel);
+            is_panel.then(|| SOLAR_PANEL.to_owned())
+        }),
+        id: written.id,
+        description: written.description,
+        ..InstrumentTable::default()
     }
 }
 

@@ -1,6 +1,7 @@
 //! `check`: what can be used so far, and what is missing.
 
 use super::args::CheckOptions;
+use super::check_procedures::of_procedures;
 use super::terminal::{Align, line, print, print_error, table};
 use crate::campaign::find::find_campaigns;
 use crate::campaign::kinds::RunKind;
@@ -64,6 +65,7 @@ fn describe(assessment: &Assessment) -> String {
         text.extend((!others.is_empty()).then_some('\n'));
     }
     text += &others;
+    text += &of_procedures(assessment);
     if !assessment.notices.is_empty() {
         text += "\nTo know\n";
     }

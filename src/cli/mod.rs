@@ -2,6 +2,7 @@
 
 pub mod args;
 pub mod check;
+mod check_procedures;
 pub mod compare;
 pub mod enter;
 pub mod enter_run;

@@ -435,6 +435,7 @@ balance-ratio-none = not given: the loss may be none
 balance-value = { $value } ± { $half_width }
 # { $range }: lowest and highest of the intervals.
 balance-rests-on = It rests on { counted-intervals } on { counted-days }, with { $mean } W/m² on average ({ $range } W/m²): all whose readings are sound. Limits on the weather and the hour set none aside here. The water window, missing readings, the tester's exclusions and, where irradiance is estimated, a sky not stated to be cloudless do.
+balance-counts-vessels = Gain, loss and power here are of the water and the vessels, which count with { $heat } J/K: { $basis }. Everything else in this report that speaks of power, pots and months is of the water alone.
 balance-scaling-adds = With this loss, the rating's scaling in proportion from { $mean } W/m² to 700 W/m² adds { $power } W to Ps(50).
 balance-scaling-takes = With this loss, the rating's scaling in proportion from { $mean } W/m² to 700 W/m² takes { $power } W from Ps(50).
 balance-caption = Power over irradiance against temperature difference over irradiance, and the line g − u·Td/G with its 95 % band. Dots: intervals that it is fitted to; crosses: others. The band is by the budget; where Monte Carlo draws reach further, the table has the wider end.
@@ -1940,3 +1941,8 @@ headline-not-with = Not to be compared with: { $what }.
 tested-method-none = none of the practice: no run heats water
 tested-environment-dry = Environment of the plateaus
 tested-no-plateau = no plateau
+
+## What check says of the other procedures
+
+check-figures = Other figures so far
+check-no-figures = No other figure yet.

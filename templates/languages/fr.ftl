@@ -1950,3 +1950,6 @@ headline-not-with = STILL TO TRANSLATE
 tested-method-none = STILL TO TRANSLATE
 tested-environment-dry = STILL TO TRANSLATE
 tested-no-plateau = STILL TO TRANSLATE
+balance-counts-vessels = STILL TO TRANSLATE
+check-figures = STILL TO TRANSLATE
+check-no-figures = STILL TO TRANSLATE

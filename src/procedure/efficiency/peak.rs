@@ -2,7 +2,7 @@
 
 use simmerline_math::squared;
 
-use super::shares::Step;
+use super::step::Step;
 use crate::physics::exergy::ZERO_CELSIUS_K;
 use crate::procedure::heat_balance::HeatBalance;
 use crate::procedure::uncertainty::Off;

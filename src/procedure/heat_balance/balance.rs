@@ -3,6 +3,7 @@
 use jiff::civil::Date;
 
 use super::finding::BalanceFinding;
+use crate::procedure::s580::S580;
 use crate::procedure::s580::limits::{RATING_DIFFERENCE_K, STANDARD_IRRADIANCE_W_M2};
 use crate::procedure::uncertainty::trials::draw;
 use crate::procedure::uncertainty::{Budget, Figure, Fitted, Region};
@@ -32,8 +33,6 @@ pub struct HeatBalance {
     pub power_700_50_w: Figure,
     /// g/u, K m²/W; `None` where the loss may be none.
     pub opto_thermal_ratio: Option<Figure>,
-    /// What scaling in proportion to irradiance adds to Ps(50), W; `None` without a rating.
-    pub scaling_in_ps50_w: Option<f64>,
     pub findings: Vec<BalanceFinding>,
 }
 
@@ -92,6 +91,14 @@ impl HeatBalance {
     /// Intercept and slope of the power at an irradiance (W/m²) over the temperature difference.
     pub fn power_at(&self, irradiance_w_m2: f64) -> Region {
         self.region().times([irradiance_w_m2, -1.0])
+    }
+
+    /// What scaling in proportion to irradiance adds to Ps(50), W, by the loss of this balance,
+    /// which has to be that of the water alone, as Ps(50) is; `None` without a rating.
+    pub fn scaling_in_ps50_w(&self, s580: &S580) -> Option<f64> {
+        s580.rated.as_ref()?;
+        let share = 1.0 - STANDARD_IRRADIANCE_W_M2 / s580.mean_irradiance_w_m2()?;
+        Some(self.loss_w_per_k.value * RATING_DIFFERENCE_K * share)
     }
 
     /// Whether all of it was measured on one day: what another day would do is not in it.

@@ -7,7 +7,6 @@ use crate::message;
 use crate::physics::water::SPECIFIC_HEAT_J_PER_KG_K;
 use crate::procedure::s580::S580;
 use crate::procedure::s580::intervals::Interval;
-use crate::procedure::s580::limits::{RATING_DIFFERENCE_K, STANDARD_IRRADIANCE_W_M2};
 use crate::procedure::s580::reason::Reason;
 use crate::procedure::sources::{common_errors, vessel_heat_error};
 use crate::procedure::tested::Tested;
@@ -79,11 +78,6 @@ pub fn fit(tested: &Tested, s580: &S580, heat: Heat) -> Option<HeatBalance> {
         mean_irradiance_w_m2: irradiance.iter().sum::<f64>() / irradiance.len() as f64,
         irradiance_w_m2: extremes(irradiance.into_iter()),
         difference_k: extremes(points.iter().map(Point::difference_k)),
-        scaling_in_ps50_w: s580.rated.as_ref().and_then(|_| {
-            let mean_w_m2 = s580.mean_irradiance_w_m2()?;
-            let share = 1.0 - STANDARD_IRRADIANCE_W_M2 / mean_w_m2;
-            Some(loss_w_per_k.value * RATING_DIFFERENCE_K * share)
-        }),
         fitted,
         gain_m2,
         loss_w_per_k,

@@ -5,7 +5,7 @@ use crate::language::Words;
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::efficiency::peak::{Parabola, parabola};
-use crate::procedure::efficiency::shares::Step;
+use crate::procedure::efficiency::step::Step;
 use crate::procedure::uncertainty::Off;
 use crate::procedure::uncertainty::shift::Shift;
 use crate::report::assets::Asset;

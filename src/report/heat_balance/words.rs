@@ -30,6 +30,8 @@ pub struct FittedPart {
     pub spread: String,
     pub rows: Vec<Row>,
     pub rests_on: String,
+    /// That the vessels count; empty where they do not.
+    pub vessels: String,
     /// Empty without a rating.
     pub scaling: String,
     pub figure: rows::Figure,
@@ -64,6 +66,7 @@ fn fitted(assessment: &Assessment, found: &HeatBalance, words: &Words) -> Fitted
         spread: words.say(spread),
         rows: rows(found, words),
         rests_on: words.say(rests_on(found)),
+        vessels: vessels(assessment, found).map_or_else(String::new, |said| words.say(said)),
         scaling: scaling(assessment, found).map_or_else(String::new, |said| words.say(said)),
         figure: figure(assessment, found, words),
         findings: findings.collect(),
@@ -110,6 +113,18 @@ fn spoken(figure: &Figure) -> Message {
     )
 }
 
+/// That the vessels' heat counts, and how much of it there is.
+fn vessels(assessment: &Assessment, found: &HeatBalance) -> Option<Message> {
+    let heat = assessment.tested.campaign.vessel_heat.as_ref()?;
+    found.counts_vessels.then(|| {
+        message!(
+            "balance-counts-vessels",
+            heat = fixed(heat.j_per_k(), 0),
+            basis = heat.basis()
+        )
+    })
+}
+
 fn rests_on(found: &HeatBalance) -> Message {
     let Bounds { lower, upper } = found.irradiance_w_m2;
     message!(
@@ -123,7 +138,8 @@ fn rests_on(found: &HeatBalance) -> Message {
 
 /// What scaling in proportion to irradiance does to the rating; `None` without one.
 fn scaling(assessment: &Assessment, found: &HeatBalance) -> Option<Message> {
-    let power_w = found.scaling_in_ps50_w?;
+    let of_water = assessment.water_balance.as_ref()?;
+    let power_w = of_water.scaling_in_ps50_w(&assessment.s580)?;
     let mean_w_m2 = assessment.s580.mean_irradiance_w_m2()?;
     let said = if power_w < 0.0 {
         message!("balance-scaling-takes")

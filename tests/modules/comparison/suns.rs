@@ -98,6 +98,7 @@ fn under_one_sun_the_ratings_decide() {
 fn without_a_heat_balance_it_cannot_be_told() {
     let mut campaigns = one_cooker().map(|one| one.assess());
     campaigns[1].heat_balance = None;
+    campaigns[1].water_balance = None;
     let found = of(campaigns);
     assert_eq!(found.pairs[0].difference.decisive(), None);
     assert!(!found.pairs[0].is_shown());

@@ -29,6 +29,9 @@ pub struct BalanceEntry {
     /// What scaling in proportion to irradiance adds to Ps(50), by u and the mean irradiance of
     /// the used intervals, W; null without a rating.
     scaling_in_ps50_w: Option<f64>,
+    /// The heat of the vessels is in gain, loss and power; what scaling adds is of the water
+    /// alone, as Ps(50) is.
+    counts_vessels: bool,
     /// g/u, K m²/W; null where the loss may be none.
     opto_thermal_ratio_k_m2_per_w: Option<FigureEntry>,
     /// What weakens it.
@@ -47,7 +50,11 @@ pub fn balance_entry(assessment: &Assessment) -> Option<BalanceEntry> {
         gain_m2: figure_entry(&found.gain_m2),
         loss_w_per_k: figure_entry(&found.loss_w_per_k),
         power_700_50_w: figure_entry(&found.power_700_50_w),
-        scaling_in_ps50_w: found.scaling_in_ps50_w,
+        scaling_in_ps50_w: assessment
+            .water_balance
+            .as_ref()
+            .and_then(|of_water| of_water.scaling_in_ps50_w(&assessment.s580)),
+        counts_vessels: found.counts_vessels,
         opto_thermal_ratio_k_m2_per_w: found.opto_thermal_ratio.as_ref().map(figure_entry),
         findings: findings
             .map(|finding| finding_entry(finding.code.code(), finding))
