@@ -8,6 +8,7 @@ use crate::procedure::finding::Finding;
 use crate::procedure::stated::Stated;
 use crate::procedure::uncertainty::Figure;
 use crate::report::rows::{self, FindingText, Row};
+use crate::stats::line::Bounds;
 use crate::units::decimals_for;
 
 /// The section on one procedure.
@@ -45,10 +46,24 @@ pub fn spread(is_of_one_day: bool) -> Message {
     }
 }
 
-/// `0.331 ± 0.022`, without its unit, times a scale.
+/// One side of an interval is printed for both where the other is at most this much shorter.
+const EVEN: f64 = 0.8;
+
+/// `0.331 ± 0.022`, without its unit, times a scale; `0.331 (0.312 to 0.390)` where the interval
+/// reaches further on one side.
 pub fn spoken(figure: &Figure, scale: f64) -> Message {
     let half_width = figure.half_width() * scale;
     let decimals = decimals_for(half_width);
+    let Bounds { lower, upper } = figure.interval;
+    let shorter = (figure.value - lower).min(upper - figure.value) * scale;
+    if shorter < EVEN * half_width {
+        return message!(
+            "procedure-value-between",
+            value = fixed(figure.value * scale, decimals),
+            lower = fixed(lower * scale, decimals),
+            upper = fixed(upper * scale, decimals)
+        );
+    }
     message!(
         "balance-value",
         value = fixed(figure.value * scale, decimals),

@@ -106,6 +106,11 @@ impl Sections {
         ])
     }
 
+    /// Whether the document has a section.
+    pub fn has(&self, section: Section) -> bool {
+        self.0.contains(&section)
+    }
+
     /// The number of a section, from one.
     ///
     /// # Panics

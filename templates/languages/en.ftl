@@ -1752,6 +1752,8 @@ figure-quality-factor-not-with = papers that take the loss otherwise
 procedure-label = { $name }, { $symbol }
 # { $value } with its ±, or alone; { $unit }, or nothing.
 procedure-value = { $value } { $unit }
+# An interval that reaches further on one side.
+procedure-value-between = { $value } ({ $lower } to { $upper })
 procedure-value-alone = { $value } (± not given)
 procedure-spread = value ± half width (95 %: days, readings, instruments)
 procedure-spread-one-day = value ± half width (one day: readings, instruments)
@@ -1857,7 +1859,7 @@ box-load-off-remedy = fill in { $full } kg of water for each m² of aperture
 # Both in K.
 box-beyond-reach = F1·H is { $reach } K and does not exceed the { $end } K by which the water's end lies above the air: there is no F2
 box-no-upper-end = F1·H is { $reach } K, so near to the { $end } K by which the water's end lies above the air that F2 has no upper end
-box-near-reach = the water's end, { $end } K above the air, is near to F1·H, { $reach } K: a small error of F1 moves F2 far upwards
+box-near-reach = the water's end, { $end } K above the air, is near to F1·H, { $reach } K: where F1 is a little lower, F2 is far higher, so its range reaches further up than down
 box-reach-remedy = test in a stronger sun, or end the rise lower
 box-one-day = dry runs or rises are of one day, so the ranges are no 95 % ranges
 box-one-day-remedy = test on other days

@@ -1577,7 +1577,7 @@ plan-read = leer
 plan-end = terminar
 plan-high-sun = sol alto
 # { $clocks }: two times of day. { $from }, { $to }: the same by the sun.
-plan-high-sun-text = de { $clocks } según el reloj ({ $from } a { $to } de hora solar), cuando el sol está alto y cambia menos; práctica común, sin fuente publicada
+plan-high-sun-text = de { $clocks } según el reloj ({ $from } a { $to } de hora solar), cuando el sol está alto y cambia menos; práctica habitual, sin fuente publicada
 plan-high-sun-most = hasta { $highest } W/m² en el plano normal a la radiación directa
 plan-high-sun-weak = como mucho { $highest } W/m² en el plano normal a la radiación directa: una meseta se busca solo por encima de { $least } W/m², así que elija otro día para ella
 plan-high-sun-none = como mucho { $highest } W/m² en el plano normal a la radiación directa: ninguna hora de este día sirve
@@ -1628,7 +1628,7 @@ check-aimed = orientada, y nada que arda cerca del foco
 check-empty = recipiente vacío, seco y limpio: sin agua, comida ni grasa
 check-no-plastic = sin plástico ni recubrimiento antiadherente: pasa mucho de 100 °C
 check-dial = termómetro dentro o encima del recipiente, fuera del haz; se queda ahí
-check-mirrors = espejos de la caja tapados o plegados, para sus cifras de mérito
+check-mirrors = espejos de la caja tapados o plegados, para sus figuras de mérito
 check-no-sun = nada de sol sobre la cocina hasta el final: a la sombra o apartada
 check-in-place = olla en su sitio dentro de la cocina, como cuando calienta
 # Lines to write on.
@@ -1677,234 +1677,303 @@ plan-models-stated = Cielo despejado según Ineichen y Perez 2002 para { $elevat
 page-sheet-caution = Advertencia.
 caution-field-sheet = Nunca mire hacia el foco ni al sol. El metal caliente y el vapor queman: guantes, tapa hacia el lado opuesto a usted. Mantenga lejos a los niños y todo lo que arda; permanezca junto a la cocina; apártela del sol antes de meter la mano; átela contra el viento. Sombra y agua para usted. Tire el agua del ensayo. Las normas locales y la práctica de los profesionales habilitados van primero.
 # Of a dry vessel, and of a load that cools.
-caution-field-sheet-dry = Un recipiente seco pasa mucho de 100 °C: quema al tocarlo y sigue caliente mucho después. El plástico se funde y los recubrimientos echan humos: ni lo uno ni lo otro. Nunca eche agua en él mientras está caliente: salpica y se agrieta. La hierba seca, la tela y los restos de grasa se prenden: suelo despejado, agua o arena a mano, y alguien que se quede. Nunca mire hacia el foco ni al sol; aparte la cocina de él antes de meter la mano; guantes secos. Mantenga lejos a los niños; átela contra el viento. Sombra y agua para usted. Las normas locales y la práctica de los profesionales habilitados van primero.
+caution-field-sheet-dry = Un recipiente vacío pasa mucho de 100 °C: quema al tocarlo y sigue caliente mucho después. El plástico se funde y los recubrimientos echan humos: ni lo uno ni lo otro. Nunca eche agua en él mientras está caliente: salpica y se agrieta. La hierba seca, la tela y los restos de grasa se prenden: suelo despejado, agua o arena a mano, y alguien que se quede. Nunca mire hacia el foco ni al sol; aparte la cocina de él antes de meter la mano; guantes secos. Mantenga lejos a los niños; átela contra el viento. Sombra y agua para usted. Las normas locales y la práctica de los profesionales habilitados van primero.
 caution-field-sheet-cooling = Se lleva una olla de agua casi hirviendo: camino despejado, nadie en él, la tapa sujeta, las dos manos con guantes secos; mejor dejarla en el suelo que apurarse. El vapor quema: tapa hacia el lado opuesto a usted. Nunca mire hacia el foco ni al sol; aparte la cocina de él, o póngale sombra, antes de meter la mano, y mire adónde va entonces el foco. Mantenga lejos a los niños; permanezca junto a la cocina. Tire el agua del ensayo. Las normas locales y la práctica de los profesionales habilitados van primero.
+
+## Kinds of run, and what vessels store
+
 run-kind-water = calentamiento de agua
 run-kind-cooling = enfriamiento, a la sombra
-run-kind-dry = recipiente seco
-vessel-heat-stated = STILL TO TRANSLATE
-vessel-heat-weighed = STILL TO TRANSLATE
-material-aluminium = STILL TO TRANSLATE
-material-cast-iron = STILL TO TRANSLATE
-material-steel = STILL TO TRANSLATE
-material-stainless-steel = STILL TO TRANSLATE
-material-copper = STILL TO TRANSLATE
-material-glass = STILL TO TRANSLATE
-material-ceramic = STILL TO TRANSLATE
-material-fired-clay = STILL TO TRANSLATE
-tested-vessel-heat = STILL TO TRANSLATE
-tested-vessel-heat-text = STILL TO TRANSLATE
-tested-loss-area = STILL TO TRANSLATE
-tested-loss-area-text = STILL TO TRANSLATE
-tested-no-water = STILL TO TRANSLATE
-tested-vessel-temperature = STILL TO TRANSLATE
-error-vessel-temperature = STILL TO TRANSLATE
-error-vessel-heat = STILL TO TRANSLATE
-known-vessel-heat = STILL TO TRANSLATE
-budget-not-told-apart = STILL TO TRANSLATE
-tested-instruments-note-dry = STILL TO TRANSLATE
-report-kind-without-water = STILL TO TRANSLATE
-headline-label-none = STILL TO TRANSLATE
-headline-no-water-level = STILL TO TRANSLATE
-headline-no-water = STILL TO TRANSLATE
-headline-unit-of = STILL TO TRANSLATE
-headline-unit-of-one-day = STILL TO TRANSLATE
-headline-dry-plateau = STILL TO TRANSLATE
-headline-good-for = STILL TO TRANSLATE
-headline-no-water-means = STILL TO TRANSLATE
-headline-nothing-drawn = STILL TO TRANSLATE
-summary-title = STILL TO TRANSLATE
-page-summary-figure = STILL TO TRANSLATE
-page-summary-value = STILL TO TRANSLATE
-page-summary-good-for = STILL TO TRANSLATE
-page-summary-not-with = STILL TO TRANSLATE
-summary-one-day = STILL TO TRANSLATE
-summary-indicative = STILL TO TRANSLATE
-summary-note = STILL TO TRANSLATE
-figure-ps50 = STILL TO TRANSLATE
-figure-ps50-good-for = STILL TO TRANSLATE
-figure-ps50-not-with = STILL TO TRANSLATE
-figure-gain = STILL TO TRANSLATE
-figure-gain-good-for = STILL TO TRANSLATE
-figure-gain-not-with = STILL TO TRANSLATE
-figure-loss = STILL TO TRANSLATE
-figure-loss-good-for = STILL TO TRANSLATE
-figure-loss-not-with = STILL TO TRANSLATE
-figure-opto-thermal-ratio = STILL TO TRANSLATE
-figure-opto-thermal-ratio-good-for = STILL TO TRANSLATE
-figure-opto-thermal-ratio-not-with = STILL TO TRANSLATE
-figure-dry-difference = STILL TO TRANSLATE
-figure-dry-difference-good-for = STILL TO TRANSLATE
-figure-dry-difference-not-with = STILL TO TRANSLATE
-figure-f1 = STILL TO TRANSLATE
-figure-f1-good-for = STILL TO TRANSLATE
-figure-f1-not-with = STILL TO TRANSLATE
-figure-f2 = STILL TO TRANSLATE
-figure-f2-good-for = STILL TO TRANSLATE
-figure-f2-not-with = STILL TO TRANSLATE
-figure-box-boiling = STILL TO TRANSLATE
-figure-box-boiling-good-for = STILL TO TRANSLATE
-figure-box-boiling-not-with = STILL TO TRANSLATE
-figure-time-constant = STILL TO TRANSLATE
-figure-time-constant-good-for = STILL TO TRANSLATE
-figure-time-constant-not-with = STILL TO TRANSLATE
-figure-loss-factor = STILL TO TRANSLATE
-figure-loss-factor-good-for = STILL TO TRANSLATE
-figure-loss-factor-not-with = STILL TO TRANSLATE
-figure-optical-factor = STILL TO TRANSLATE
-figure-optical-factor-good-for = STILL TO TRANSLATE
-figure-optical-factor-not-with = STILL TO TRANSLATE
-figure-dish-boiling = STILL TO TRANSLATE
-figure-dish-boiling-good-for = STILL TO TRANSLATE
-figure-dish-boiling-not-with = STILL TO TRANSLATE
-figure-energy = STILL TO TRANSLATE
-figure-energy-good-for = STILL TO TRANSLATE
-figure-energy-not-with = STILL TO TRANSLATE
-figure-exergy = STILL TO TRANSLATE
-figure-exergy-good-for = STILL TO TRANSLATE
-figure-exergy-not-with = STILL TO TRANSLATE
-figure-peak-exergy = STILL TO TRANSLATE
-figure-peak-exergy-good-for = STILL TO TRANSLATE
-figure-peak-exergy-not-with = STILL TO TRANSLATE
-figure-quality-factor = STILL TO TRANSLATE
-figure-quality-factor-good-for = STILL TO TRANSLATE
-figure-quality-factor-not-with = STILL TO TRANSLATE
-procedure-label = STILL TO TRANSLATE
-procedure-value = STILL TO TRANSLATE
-procedure-value-alone = STILL TO TRANSLATE
-procedure-spread = STILL TO TRANSLATE
-procedure-spread-one-day = STILL TO TRANSLATE
-page-procedure-quantity = STILL TO TRANSLATE
-procedure-boiling = STILL TO TRANSLATE
-evaporation = STILL TO TRANSLATE
-evaporation-remedy = STILL TO TRANSLATE
-section-dry-vessel = STILL TO TRANSLATE
-dry-what = STILL TO TRANSLATE
-dry-plane-normal = STILL TO TRANSLATE
-dry-plane-horizontal = STILL TO TRANSLATE
-dry-plane-estimated = STILL TO TRANSLATE
-dry-plane-not-stated = STILL TO TRANSLATE
-dry-mean-of = STILL TO TRANSLATE
-dry-head-run = STILL TO TRANSLATE
-dry-head-plateau = STILL TO TRANSLATE
-dry-head-ambient = STILL TO TRANSLATE
-dry-head-irradiance = STILL TO TRANSLATE
-dry-head-difference = STILL TO TRANSLATE
-dry-head-initial = STILL TO TRANSLATE
-dry-head-reached = STILL TO TRANSLATE
-dry-caption = STILL TO TRANSLATE
-dry-alt = STILL TO TRANSLATE
-dry-axis-time = STILL TO TRANSLATE
-dry-axis-vessel = STILL TO TRANSLATE
-dry-key-vessel = STILL TO TRANSLATE
-dry-key-plateau = STILL TO TRANSLATE
-dry-source = STILL TO TRANSLATE
-dry-no-vessel = STILL TO TRANSLATE
-dry-no-vessel-but-water = STILL TO TRANSLATE
-dry-no-vessel-remedy = STILL TO TRANSLATE
-dry-no-irradiance = STILL TO TRANSLATE
-dry-no-irradiance-remedy = STILL TO TRANSLATE
-dry-too-short = STILL TO TRANSLATE
-dry-too-short-remedy = STILL TO TRANSLATE
-dry-sun-unsteady = STILL TO TRANSLATE
-dry-sun-unsteady-remedy = STILL TO TRANSLATE
-dry-sun-weak = STILL TO TRANSLATE
-dry-sun-weak-remedy = STILL TO TRANSLATE
-dry-still-rises = STILL TO TRANSLATE
-dry-still-falls = STILL TO TRANSLATE
-dry-still-moves-remedy = STILL TO TRANSLATE
-section-box-cooker = STILL TO TRANSLATE
-box-what = STILL TO TRANSLATE
-box-grade = STILL TO TRANSLATE
-box-grade-a = STILL TO TRANSLATE
-box-grade-none = STILL TO TRANSLATE
-box-rests-on-dry = STILL TO TRANSLATE
-box-rests-on-water = STILL TO TRANSLATE
-box-caption = STILL TO TRANSLATE
-box-alt = STILL TO TRANSLATE
-box-axis-time = STILL TO TRANSLATE
-box-axis-water = STILL TO TRANSLATE
-box-key-water = STILL TO TRANSLATE
-box-key-told = STILL TO TRANSLATE
-box-source = STILL TO TRANSLATE
-box-no-dry-run = STILL TO TRANSLATE
-box-no-dry-run-remedy = STILL TO TRANSLATE
-box-no-plateau = STILL TO TRANSLATE
-box-no-plateau-remedy = STILL TO TRANSLATE
-box-plane-normal = STILL TO TRANSLATE
-box-plane-not-stated = STILL TO TRANSLATE
-box-plane-estimated = STILL TO TRANSLATE
-box-plane-remedy = STILL TO TRANSLATE
-box-cover-mirrors = STILL TO TRANSLATE
-box-cover-mirrors-remedy = STILL TO TRANSLATE
-box-no-water-run = STILL TO TRANSLATE
-box-no-heating = STILL TO TRANSLATE
-box-no-heating-remedy = STILL TO TRANSLATE
-box-runs-left-out = STILL TO TRANSLATE
-box-load-off = STILL TO TRANSLATE
-box-load-off-remedy = STILL TO TRANSLATE
-box-beyond-reach = STILL TO TRANSLATE
-box-no-upper-end = STILL TO TRANSLATE
-box-near-reach = STILL TO TRANSLATE
-box-reach-remedy = STILL TO TRANSLATE
-box-one-day = STILL TO TRANSLATE
-box-one-day-remedy = STILL TO TRANSLATE
-section-dish = STILL TO TRANSLATE
-dish-what = STILL TO TRANSLATE
-dish-loss = STILL TO TRANSLATE
-dish-rests-on-cooling = STILL TO TRANSLATE
-dish-rests-on-vessels = STILL TO TRANSLATE
-dish-rests-on-heating = STILL TO TRANSLATE
-dish-caption = STILL TO TRANSLATE
-dish-alt = STILL TO TRANSLATE
-dish-axis-time = STILL TO TRANSLATE
-dish-axis-difference = STILL TO TRANSLATE
-dish-key-water = STILL TO TRANSLATE
-dish-key-told = STILL TO TRANSLATE
-dish-source = STILL TO TRANSLATE
-dish-no-cooling-run = STILL TO TRANSLATE
-dish-no-cooling-run-remedy = STILL TO TRANSLATE
-dish-begins-too-cool = STILL TO TRANSLATE
-dish-begins-too-cool-remedy = STILL TO TRANSLATE
-dish-warms = STILL TO TRANSLATE
-dish-warms-remedy = STILL TO TRANSLATE
-dish-cooling-too-short = STILL TO TRANSLATE
-dish-cooling-too-short-remedy = STILL TO TRANSLATE
-dish-no-loss-area = STILL TO TRANSLATE
-dish-no-loss-area-remedy = STILL TO TRANSLATE
-dish-no-vessel-heat = STILL TO TRANSLATE
-dish-no-vessel-heat-remedy = STILL TO TRANSLATE
-dish-no-heating = STILL TO TRANSLATE
-dish-no-heating-remedy = STILL TO TRANSLATE
-dish-plane-not-normal = STILL TO TRANSLATE
-dish-plane-estimated = STILL TO TRANSLATE
-dish-plane-remedy = STILL TO TRANSLATE
-dish-global-not-beam = STILL TO TRANSLATE
-dish-global-not-beam-remedy = STILL TO TRANSLATE
-dish-no-end = STILL TO TRANSLATE
-dish-no-end-remedy = STILL TO TRANSLATE
-dish-one-day = STILL TO TRANSLATE
-dish-one-day-remedy = STILL TO TRANSLATE
-section-efficiency = STILL TO TRANSLATE
-efficiency-what = STILL TO TRANSLATE
-efficiency-rests-on = STILL TO TRANSLATE
-efficiency-peak-at = STILL TO TRANSLATE
-efficiency-caption = STILL TO TRANSLATE
-efficiency-caption-no-peak = STILL TO TRANSLATE
-efficiency-alt = STILL TO TRANSLATE
-efficiency-axis-difference = STILL TO TRANSLATE
-efficiency-axis-exergy = STILL TO TRANSLATE
-efficiency-key-intervals = STILL TO TRANSLATE
-efficiency-key-parabola = STILL TO TRANSLATE
-efficiency-source = STILL TO TRANSLATE
-efficiency-plane = STILL TO TRANSLATE
-efficiency-plane-remedy = STILL TO TRANSLATE
-efficiency-no-peak = STILL TO TRANSLATE
-efficiency-no-peak-remedy = STILL TO TRANSLATE
-efficiency-no-loss = STILL TO TRANSLATE
-efficiency-no-loss-remedy = STILL TO TRANSLATE
-efficiency-one-day = STILL TO TRANSLATE
-efficiency-one-day-remedy = STILL TO TRANSLATE
+run-kind-dry = recipiente vacío
+vessel-heat-stated = indicada en el archivo de campaña
+vessel-heat-weighed = { $mass } kg de { $material } a { $heat } J/(kg K) (EN 12524:2000, tal como la recoge una biblioteca abierta)
+material-aluminium = aluminio
+material-cast-iron = hierro fundido
+material-steel = acero
+material-stainless-steel = acero inoxidable
+material-copper = cobre
+material-glass = vidrio
+material-ceramic = cerámica
+material-fired-clay = barro cocido
+tested-vessel-heat = capacidad calorífica de los recipientes
+# As in English
+tested-vessel-heat-text = { $heat } J/K: { $basis }
+tested-loss-area = superficie de los recipientes que pierde calor
+# As in English
+tested-loss-area-text = { $area } m²
+tested-no-water = ninguna: ningún ensayo de esta campaña calienta agua
+tested-vessel-temperature = temperatura del recipiente
+error-vessel-temperature = termómetro del recipiente
+error-vessel-heat = capacidad calorífica de los recipientes
+known-vessel-heat = dentro de un { $percent } % de lo indicado
+budget-not-told-apart = no se da por separado en este informe
+tested-instruments-note-dry = Incertidumbres estándar (k = 1). Donde no se indica ninguna, se toma la clase más prudente: un termómetro de horno de aguja dentro de ± 10 K para el recipiente (práctica habitual, sin fuente publicada).
+
+## Page one of a campaign that heats no water
+
+report-kind-without-water = Informe de ensayos de una cocina solar, sin calificación
+headline-label-none = Aún sin cifra
+headline-no-water-level = Sin calificación
+headline-no-water = Sin calificación según la práctica: ningún ensayo de esta campaña calienta agua. Lo que dicen sus otros ensayos está abajo.
+# { $unit } is a unit, such as K m²/W.
+# As in English
+headline-unit-of = { $unit } (95 %)
+headline-unit-of-one-day = { $unit } (un día)
+headline-dry-plateau = Con { $irradiance } W/m² el recipiente vacío llegó a { $vessel }: { $difference } K por encima del aire, que estaba a { $ambient }.
+# { $name }: a figure; { $good }: what it is good for.
+headline-good-for = Esta cifra ({ $name }) sirve para lo siguiente: { $good }.
+headline-no-water-means = Nada de esto es una potencia de cocción. Caliente una carga de agua pesada para saber con qué rapidez cocina la cocina.
+headline-nothing-drawn = No se pudo representar nada: los hallazgos dicen por qué.
+
+## All figures at a glance (page two)
+
+summary-title = Todas las cifras de un vistazo
+# Headers of a table of four columns.
+page-summary-figure = cifra
+page-summary-value = valor ± semiancho (95 %)
+page-summary-good-for = sirve para
+page-summary-not-with = no comparar con
+summary-one-day = (un día)
+summary-indicative = (indicativa)
+summary-note = Cada ± es para el 95 %: dispersión, días, e instrumentos con la incertidumbre que se indica o se supone. «Un día»: lo que haría otro día no está incluido. «Indicativa»: sus condiciones no fueron las de su procedimiento, o la irradiancia es estimada. Las áreas cuentan como exactas.
+figure-ps50 = potencia de cocción estandarizada
+figure-ps50-good-for = comparar cocinas calificadas según la misma práctica
+figure-ps50-not-with = la potencia con otra irradiancia, o calificaciones según otra práctica
+figure-gain = ganancia del sol
+figure-gain-good-for = decir la potencia con cualquier irradiancia, junto con u
+figure-gain-not-with = la ganancia según un sensor en otro plano
+figure-loss = pérdida al aire
+figure-loss-good-for = ver qué aporta el aislamiento
+figure-loss-not-with = la pérdida con otro viento, o por cada m²
+figure-opto-thermal-ratio = cociente optotérmico
+figure-opto-thermal-ratio-good-for = saber cuánto puede calentarse una carga, sea cual sea su tamaño
+figure-opto-thermal-ratio-not-with = F1, que es de la cocina vacía
+figure-dry-difference = recipiente vacío por encima del aire, por cada W/m²
+figure-dry-difference-good-for = comparar versiones de una cocina con la misma olla
+figure-dry-difference-not-with = otras ollas, o un sensor en otro plano; no es una potencia de cocción
+figure-f1 = primera figura de mérito
+figure-f1-good-for = comparar cocinas de caja, vacías
+figure-f1-not-with = valores según un sensor que mira al sol, o con los espejos descubiertos
+figure-f2 = segunda figura de mérito
+figure-f2-good-for = comparar cocinas de caja con carga completa
+figure-f2-not-with = otras cargas, u otros extremos de la subida
+figure-box-boiling = tiempo desde el ambiente hasta hervir
+figure-box-boiling-good-for = decir cuánto tarda esta carga, con este sol
+figure-box-boiling-not-with = tiempos con otra carga, otro sol u otra altitud
+figure-time-constant = constante de tiempo del enfriamiento
+figure-time-constant-good-for = saber cuánto tiempo se mantiene caliente esta carga a la sombra
+figure-time-constant-not-with = otras cargas: crece con el agua
+figure-loss-factor = factor de pérdidas
+figure-loss-factor-good-for = comparar recipientes y sus envolturas
+figure-loss-factor-not-with = factores de otra superficie, o con otro viento
+figure-optical-factor = factor óptico
+figure-optical-factor-good-for = comparar espejos y orientación
+figure-optical-factor-not-with = factores según la irradiancia directa, donde esta es la global
+figure-dish-boiling = tiempo desde el ambiente hasta hervir
+figure-dish-boiling-good-for = decir cuánto tarda esta carga, con este sol
+figure-dish-boiling-not-with = tiempos con otra carga, otro sol u otra altitud
+figure-energy = eficiencia energética
+figure-energy-good-for = comparar ensayos en el mismo margen de temperaturas del agua
+figure-energy-not-with = la eficiencia en otro margen, o con una carga fría
+figure-exergy = eficiencia exergética
+figure-exergy-good-for = lo mismo que la energética, pero el agua caliente cuenta más
+figure-exergy-not-with = valores con otra temperatura del sol u otro margen
+figure-peak-exergy = exergía máxima
+figure-peak-exergy-good-for = comparar cocinas de un mismo tamaño bajo el mismo sol
+figure-peak-exergy-not-with = máximos con otra irradiancia
+figure-quality-factor = factor de calidad
+figure-quality-factor-good-for = ver dónde se encuentran ganancia y pérdida
+figure-quality-factor-not-with = artículos que toman la pérdida de otro modo
+
+## Procedures beside the rating
+
+# As in English
+procedure-label = { $name }, { $symbol }
+# { $value } with its ±, or alone; { $unit }, or nothing.
+# As in English
+procedure-value = { $value } { $unit }
+procedure-value-alone = { $value } (± no se da)
+procedure-spread = valor ± semiancho (95 %: días, lecturas, instrumentos)
+procedure-spread-one-day = valor ± semiancho (un día: lecturas, instrumentos)
+page-procedure-quantity = magnitud
+procedure-boiling = El tiempo hasta hervir es para { $load } de agua de { $ambient } a { $boiling }, su punto de ebullición aquí, con { $irradiance } W/m² constantes: las medias del ensayo. Está calculado, no cronometrado.
+# { $limit }, °C.
+evaporation = por encima de { $limit } °C una parte del calor se va en vapor, lo que ninguna temperatura muestra: las cifras valen para una tapa cerrada y cuentan el vapor como pérdida
+evaporation-remedy = deje puesta la tapa; compare solo ensayos que terminen a temperaturas parecidas
+
+## Dry vessel
+
+section-dry-vessel = Recipiente vacío
+dry-what = Un recipiente vacío y oscuro, o una placa desnuda, se deja al sol hasta que ya no se calienta más. Su temperatura por encima del aire, por cada W/m², contrapone la luz recibida a las pérdidas. No es una potencia de cocción.
+dry-plane-normal = La irradiancia es la de un sensor que miraba al sol.
+dry-plane-horizontal = La irradiancia es la de un sensor tendido en horizontal: compare solo con otros ensayos que lo tuvieran así.
+dry-plane-estimated = La irradiancia es estimada.
+dry-plane-not-stated = Nadie indica cómo estaba puesto el sensor de irradiancia: no compare con ningún otro ensayo.
+# { $runs }: more than one.
+dry-mean-of = El valor es la media de { $runs ->
+    [one] { $runs } ensayo
+   *[other] { $runs } ensayos
+} con meseta.
+# Headers of a table with a row a run: there is little room.
+dry-head-run = ensayo
+dry-head-plateau = meseta, °C
+dry-head-ambient = aire, °C
+dry-head-irradiance = sol, W/m²
+# As in English
+dry-head-difference = K m²/W
+dry-head-initial = subida inicial, K/min
+dry-head-reached = min hasta { $level }
+dry-caption = Temperatura del recipiente vacío desde el inicio de cada ensayo; trazo grueso: la meseta.
+dry-alt = Gráfico de líneas de la temperatura del recipiente vacío frente al tiempo, de { $runs ->
+    [one] { $runs } ensayo
+   *[other] { $runs } ensayos
+}. La lectura más alta es de { $highest }.
+dry-axis-time = tiempo desde la primera lectura, min
+dry-axis-vessel = recipiente, °C
+dry-key-vessel = lecturas
+dry-key-plateau = meseta
+dry-source = Meseta, según la interpretación de este proyecto: el tramo más caliente de al menos diez minutos, más largo con un termómetro de aguja de paso grueso, en que el recipiente sube o baja menos de 0,1 K/min y el sol se mantiene dentro de ± 20 W/m² y por encima de 600 W/m². El cociente es el que usan Mullick, Kandpal y Saxena 1987 para cocinas de caja (de memoria). Subida inicial: en los primeros diez minutos.
+dry-no-vessel = el registro no tiene la temperatura del recipiente
+dry-no-vessel-but-water = el registro tiene la temperatura del agua y ninguna del recipiente
+dry-no-vessel-remedy = nombre la columna del recipiente como vessel_temperature bajo [columns]; si el recipiente tenía agua, escriba kind = "water"
+dry-no-irradiance = el registro no tiene irradiancia, así que la meseta no se puede referir al sol
+dry-no-irradiance-remedy = anote la irradiancia con cada lectura, o declare tramos sin nubes y estimate = "clear-sky"
+# { $minutes }: what a plateau takes with this thermometer.
+dry-too-short = las lecturas no abarcan { $minutes } min, lo que requiere una meseta con este termómetro
+dry-too-short-remedy = siga leyendo hasta que la temperatura se mantenga media hora
+dry-sun-unsteady = el sol nunca se mantuvo dentro de ± 20 W/m² de su media durante { $minutes } min
+dry-sun-unsteady-remedy = ensaye con cielo despejado en torno al mediodía solar
+dry-sun-weak = el sol era constante, pero con { $highest } W/m² como máximo, por debajo de 600 W/m²
+dry-sun-weak-remedy = ensaye en torno al mediodía solar, en una estación con más sol, o sin bruma
+# { $rate } in K/min, { $vessel } in °C.
+dry-still-rises = sin meseta: en su tramo constante más caliente, a { $vessel } °C, el recipiente aún subía { $rate } K/min
+dry-still-falls = sin meseta: en su tramo constante más caliente, a { $vessel } °C, el recipiente bajaba { $rate } K/min
+dry-still-moves-remedy = empiece antes, oriente de nuevo y siga hasta que se mantenga
+
+## Box cooker
+
+section-box-cooker = Figuras de mérito de una cocina de caja
+box-what = F1 = (Tp − Ta)/H: cuánto se eleva la caja vacía sobre el aire por cada W/m² en el plano horizontal. F2 = F1·M·c·ΔT/[A·τ·(F1·H − (T − Ta))]: qué tan bien pasa su calor a una carga completa, según el tiempo τ en que el agua sube ΔT; T, Ta y H son medias de ese tiempo.
+box-grade = grado
+box-grade-a = A: F1 está con seguridad por encima de { $limit } K m²/W (IS 13429, de memoria)
+box-grade-none = no se da: F1 no está con seguridad por encima de { $limit } K m²/W, el límite del grado A (IS 13429, de memoria); los límites inferiores no se conocen aquí
+box-rests-on-dry = F1 se apoya en { $runs ->
+    [one] { $runs } ensayo en seco
+   *[other] { $runs } ensayos en seco
+} con meseta.
+box-rests-on-water = F2 se apoya en { $runs ->
+    [one] { $runs } subida
+   *[other] { $runs } subidas
+} del agua de { $from } a { $to }.
+box-caption = Agua frente al tiempo desde que pasó la primera temperatura de la subida; trazo grueso: lo que dan F1 y F2 con un sol constante de la misma media.
+box-alt = Gráfico de líneas de la temperatura del agua frente al tiempo, de { $runs ->
+    [one] { $runs } subida
+   *[other] { $runs } subidas
+} de { $from } a { $to }, con las curvas que dan F1 y F2.
+box-axis-time = tiempo desde el inicio de la subida, min
+box-axis-water = agua, °C
+box-key-water = lecturas
+box-key-told = según F1 y F2
+box-source = Mullick, Kandpal y Saxena 1987 (Solar Energy 39, 353–360) e IS 13429, ambos de memoria. Escriben F2 con el logaritmo de ambos extremos: lo mismo con un sol constante, y alrededor de un 1 % más con uno que sube y baja un décimo (simulado). Calculan la ebullición a 100 °C, este informe en el punto de ebullición local. No se da ningún valor de aprobación para F2: se citan dos, y no concuerdan.
+box-no-dry-run = no hay ningún ensayo en seco, así que no hay F1, ni F2, que se apoya en ella
+box-no-dry-run-remedy = deje la caja vacía al sol en torno al mediodía y registre su placa: kind = "dry"
+box-no-plateau = ningún ensayo en seco tiene meseta, así que no hay F1, ni F2
+box-no-plateau-remedy = mire qué les falta a los ensayos en seco
+box-plane-normal = la irradiancia se midió mirando al sol; F1 y F2 son para el plano horizontal
+box-plane-not-stated = nadie indica cómo estaba puesto el sensor de irradiancia; F1 y F2 son para el plano horizontal
+box-plane-estimated = la irradiancia es estimada; F1 y F2 toman la de un sensor tendido en horizontal
+box-plane-remedy = ponga el sensor en horizontal junto a la caja, e indique plane = "horizontal"
+box-cover-mirrors = F1 y F2 son para una caja cuyos espejos reflectores, si los tiene, están cubiertos; ningún registro lo muestra
+box-cover-mirrors-remedy = cúbralos en estos ensayos, y dígalo en las notas
+box-no-water-run = ningún ensayo calienta agua, así que no hay F2
+box-no-heating = no hay ninguna subida de { $from } a { $to } °C sin hueco y con irradiancia en { $runs ->
+    [one] { $runs } ensayo
+   *[other] { $runs } ensayos
+} con agua, así que no hay F2
+box-no-heating-remedy = empiece por debajo de { $from } °C, siga hasta pasar de { $to } °C, y lea al menos cada veinte minutos
+box-runs-left-out = ensayos con agua sin una subida entera de { $from } a { $to } °C, que no cuentan: { $runs }
+# Loads in kg/m².
+box-load-off = la carga fue de { $load } kg/m²; una carga completa es de unos { $full } kg/m²
+box-load-off-remedy = ponga { $full } kg de agua por cada m² de abertura
+# Both in K.
+box-beyond-reach = F1·H es de { $reach } K y no supera los { $end } K en que la temperatura final del agua excede la del aire: no hay F2
+box-no-upper-end = F1·H es de { $reach } K, tan cerca de los { $end } K en que la temperatura final del agua excede la del aire que F2 no tiene extremo superior
+box-near-reach = la temperatura final del agua, { $end } K por encima del aire, está cerca de F1·H, { $reach } K: un pequeño error de F1 desplaza F2 mucho hacia arriba
+box-reach-remedy = ensaye con un sol más fuerte, o termine la subida a una temperatura más baja
+box-one-day = los ensayos en seco o las subidas son de un solo día, así que los márgenes no son márgenes del 95 %
+box-one-day-remedy = ensaye otros días
+
+## Concentrating cooker
+
+section-dish = Ensayo de enfriamiento y calentamiento
+dish-what = A la sombra, la carga pierde su temperatura por encima del aire con la constante de tiempo τ0; con la capacidad calorífica C del agua y los recipientes, C/τ0 es su pérdida. F′UL es esa pérdida por cada m² de superficie de los recipientes. Al sol, F′η0 es la parte de la luz sobre el área de intercepción que recibe la carga, con la pérdida sumada.
+dish-loss = pérdida al aire por enfriamiento, F′UL·At
+dish-rests-on-cooling = La pérdida se apoya en { $runs ->
+    [one] { $runs } ensayo
+   *[other] { $runs } ensayos
+} de enfriamiento, de { $from } hasta bajar a { $to }.
+dish-rests-on-vessels = Para los recipientes cuenta una capacidad calorífica de { $heat } J/K: { $basis }.
+dish-rests-on-heating = El factor óptico se apoya en { $runs ->
+    [one] { $runs } calentamiento
+   *[other] { $runs } calentamientos
+}, desde 5 K por encima del aire hasta 5 K por debajo de la ebullición, hasta donde llegue cada uno.
+dish-caption = Agua por encima de la temperatura media del aire desde el inicio de cada ensayo de enfriamiento; trazo grueso: lo que da su constante de tiempo con aire constante.
+dish-alt = Gráfico de líneas de la temperatura del agua por encima del aire frente al tiempo, de { $runs ->
+    [one] { $runs } ensayo
+   *[other] { $runs } ensayos
+} de enfriamiento, con la curva exponencial. La constante de tiempo media es de { $minutes } minutos.
+dish-axis-time = tiempo desde la primera lectura, min
+dish-axis-difference = agua por encima del aire, K
+dish-key-water = lecturas
+dish-key-told = según la constante de tiempo
+dish-source = Mullick, Kandpal y Kumar 1991 (Solar Energy 46, 139–144; de memoria). Toman la pendiente de ln(T − Ta); este informe toma la de T frente a la integral de T − Ta: lo mismo con aire constante, y cierto con aire que se calienta, donde la otra se desvía un 6 % con 1 K/h (simulado). Calculan la ebullición a 100 °C, este informe en el punto de ebullición local.
+dish-no-cooling-run = no hay ningún ensayo de enfriamiento, así que no hay constante de tiempo, ni pérdida, ni factor óptico
+dish-no-cooling-run-remedy = deje enfriar una carga caliente a la sombra, y regístrela: kind = "cooling"
+dish-begins-too-cool = { $log }: el agua empieza { $above } K por encima del aire, y un ensayo de enfriamiento, al menos { $least } K por encima; no cuenta
+dish-begins-too-cool-remedy = empiece cerca de la ebullición
+dish-warms = { $log }: el agua termina { $rise } K más caliente de lo que empezó, así que le llegó el sol; no cuenta
+dish-warms-remedy = aparte la cocina del sol o haga sombra a toda la abertura
+dish-cooling-too-short = { $log }: demasiado pocas lecturas, un hueco de más de veinte minutos, o una bajada de menos de un quinto de la temperatura inicial por encima del aire; no cuenta
+dish-cooling-too-short-remedy = lea cada cinco minutos o más a menudo, durante una hora o más
+dish-no-loss-area = la superficie de los recipientes no está indicada, así que la pérdida se da solo en W/K
+dish-no-loss-area-remedy = indique loss_area_m2 bajo [cooker]: paredes y tapa de los recipientes
+dish-no-vessel-heat = lo que almacenan los recipientes no está indicado, y no cuenta: la pérdida y el factor óptico resultan demasiado bajos en esa parte
+dish-no-vessel-heat-remedy = pese los recipientes vacíos: vessel_mass_kg y vessel_material bajo [load]
+dish-no-heating = ningún ensayo calienta agua al sol con irradiancia, así que no hay factor óptico
+dish-no-heating-remedy = registre un calentamiento de al menos { $rise } K al sol, con irradiancia
+dish-plane-not-normal = la irradiancia no se midió mirando al sol, y el factor óptico es para la radiación directa
+dish-plane-estimated = la irradiancia es estimada, y el factor óptico toma la de la radiación directa
+dish-plane-remedy = mantenga el sensor mirando al sol, e indique plane = "normal"
+dish-global-not-beam = un sensor que mira al sol ve también el cielo a su alrededor, que un espejo con foco no aprovecha: con él, el factor óptico es más bajo que con la radiación directa sola, alrededor de un décimo con cielo despejado (práctica habitual, sin fuente publicada)
+dish-global-not-beam-remedy = diga en las notas si el sensor veía solo la radiación directa
+dish-no-end = el factor óptico no tiene extremo de su margen: la irradiancia es demasiado incierta
+dish-no-end-remedy = indique la incertidumbre de un sensor mejor
+dish-one-day = el enfriamiento o el calentamiento es de un solo día, así que los márgenes no son márgenes del 95 %
+dish-one-day-remedy = ensaye otros días
+
+## Energy and exergy
+
+section-efficiency = Energía y exergía
+efficiency-what = Eficiencia energética: el calor que absorbió el agua entre la luz solar sobre el área de intercepción. Eficiencia exergética: lo mismo con la parte que podría hacer trabajo, de modo que el agua caliente cuenta más que la tibia. Exergía máxima: el vértice de la parábola de la exergía frente a la diferencia de temperatura; factor de calidad: ese máximo entre la exergía del calor que allí se pierde.
+# { $range } in °C.
+efficiency-rests-on = Se apoyan en { counted-intervals } con lecturas fiables, agua de { $range }, { $irradiance } W/m² de media. Los recipientes no cuentan.
+efficiency-peak-at = El máximo está { $difference } K por encima del aire, con el sol del ensayo ({ $irradiance } W/m² de media).
+efficiency-caption = Exergía que gana el agua, intervalo por intervalo, frente a su temperatura por encima del aire; trazo grueso: la parábola.
+efficiency-caption-no-peak = Exergía que gana el agua, intervalo por intervalo, frente a su temperatura por encima del aire. No hay ningún máximo entre los intervalos.
+efficiency-alt = Diagrama de dispersión de la exergía en vatios frente a la diferencia de temperatura en kelvin, { counted-intervals }.
+efficiency-axis-difference = diferencia de temperatura, Td, K
+efficiency-axis-exergy = exergía, W
+efficiency-key-intervals = intervalos
+efficiency-key-parabola = parábola
+efficiency-source = Exergía de la luz solar según Petela 1964 con el sol a 5777 K; exergía del agua según la segunda ley de la termodinámica. Como Öztürk 2004 y otros; los artículos eligen otros márgenes de temperatura del agua, así que compare solo con el margen de arriba. Máximo y factor de calidad según Kumar, Vishwanath y Gupta 2012 (se vio el resumen); que la pérdida es allí la exergía del calor perdido, u·Td·(1 − Ta/T), es la interpretación de este proyecto.
+efficiency-plane = el sensor de irradiancia estaba tendido en horizontal, y el área de intercepción mira al sol: la luz solar a la que se refieren las eficiencias resulta demasiado pequeña por la altura del sol
+efficiency-plane-remedy = compare solo con ensayos cuyo sensor estuviera en horizontal
+efficiency-no-peak = la exergía no tiene ningún punto más alto entre los intervalos, así que no hay máximo ni factor de calidad
+efficiency-no-peak-remedy = ensaye desde 5 K por encima del aire hasta cerca de la ebullición
+efficiency-no-loss = puede que no haya pérdida, así que no hay factor de calidad
+efficiency-no-loss-remedy = ensaye en un margen más amplio de temperaturas del agua, y en más días
+efficiency-one-day = todo es de un solo día, así que los márgenes no son márgenes del 95 %
+efficiency-one-day-remedy = ensaye otros días
 headline-not-with = STILL TO TRANSLATE
 tested-method-none = STILL TO TRANSLATE
 tested-environment-dry = STILL TO TRANSLATE
@@ -1912,3 +1981,4 @@ tested-no-plateau = STILL TO TRANSLATE
 balance-counts-vessels = STILL TO TRANSLATE
 check-figures = STILL TO TRANSLATE
 check-no-figures = STILL TO TRANSLATE
+procedure-value-between = STILL TO TRANSLATE

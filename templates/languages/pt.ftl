@@ -1682,232 +1682,301 @@ caution-field-sheet = Nunca olhe para o foco nem para o sol. O metal quente e o 
 # Of a dry vessel, and of a load that cools.
 caution-field-sheet-dry = Um recipiente seco passa muito de 100 °C: queima ao toque e fica quente muito tempo depois. O plástico derrete e os revestimentos soltam fumos: nem um nem outro. Nunca deite água nele enquanto está quente: salpica e racha. A erva seca, o pano e os restos de gordura pegam fogo: chão limpo, água ou areia à mão, e alguém que fique. Nunca olhe para o foco nem para o sol; vire o fogão para longe dele antes de lhe pôr as mãos; luvas secas. Mantenha longe as crianças; amarre-o contra o vento. Sombra e água para si. Os regulamentos locais e a prática de profissionais licenciados vêm primeiro.
 caution-field-sheet-cooling = Leva-se uma panela de água quase a ferver: caminho livre, ninguém nele, a tampa segura, as duas mãos com luvas secas; antes pousá-la do que apressar-se. O vapor queima: tampa para o lado oposto a si. Nunca olhe para o foco nem para o sol; vire o fogão para longe dele, ou ponha-o à sombra, antes de lhe pôr as mãos, e veja para onde vai então o foco. Mantenha longe as crianças; fique junto do fogão. Despeje fora a água do ensaio. Os regulamentos locais e a prática de profissionais licenciados vêm primeiro.
+
+## Kinds of run, and what vessels store
+
 run-kind-water = aquecimento de água
-run-kind-cooling = arrefecimento, à sombra
+run-kind-cooling = resfriamento, à sombra
 run-kind-dry = recipiente seco
-vessel-heat-stated = STILL TO TRANSLATE
-vessel-heat-weighed = STILL TO TRANSLATE
-material-aluminium = STILL TO TRANSLATE
-material-cast-iron = STILL TO TRANSLATE
-material-steel = STILL TO TRANSLATE
-material-stainless-steel = STILL TO TRANSLATE
-material-copper = STILL TO TRANSLATE
-material-glass = STILL TO TRANSLATE
-material-ceramic = STILL TO TRANSLATE
-material-fired-clay = STILL TO TRANSLATE
-tested-vessel-heat = STILL TO TRANSLATE
-tested-vessel-heat-text = STILL TO TRANSLATE
-tested-loss-area = STILL TO TRANSLATE
-tested-loss-area-text = STILL TO TRANSLATE
-tested-no-water = STILL TO TRANSLATE
-tested-vessel-temperature = STILL TO TRANSLATE
-error-vessel-temperature = STILL TO TRANSLATE
-error-vessel-heat = STILL TO TRANSLATE
-known-vessel-heat = STILL TO TRANSLATE
-budget-not-told-apart = STILL TO TRANSLATE
-tested-instruments-note-dry = STILL TO TRANSLATE
-report-kind-without-water = STILL TO TRANSLATE
-headline-label-none = STILL TO TRANSLATE
-headline-no-water-level = STILL TO TRANSLATE
-headline-no-water = STILL TO TRANSLATE
-headline-unit-of = STILL TO TRANSLATE
-headline-unit-of-one-day = STILL TO TRANSLATE
-headline-dry-plateau = STILL TO TRANSLATE
-headline-good-for = STILL TO TRANSLATE
-headline-no-water-means = STILL TO TRANSLATE
-headline-nothing-drawn = STILL TO TRANSLATE
-summary-title = STILL TO TRANSLATE
-page-summary-figure = STILL TO TRANSLATE
-page-summary-value = STILL TO TRANSLATE
-page-summary-good-for = STILL TO TRANSLATE
-page-summary-not-with = STILL TO TRANSLATE
-summary-one-day = STILL TO TRANSLATE
-summary-indicative = STILL TO TRANSLATE
-summary-note = STILL TO TRANSLATE
-figure-ps50 = STILL TO TRANSLATE
-figure-ps50-good-for = STILL TO TRANSLATE
-figure-ps50-not-with = STILL TO TRANSLATE
-figure-gain = STILL TO TRANSLATE
-figure-gain-good-for = STILL TO TRANSLATE
-figure-gain-not-with = STILL TO TRANSLATE
-figure-loss = STILL TO TRANSLATE
-figure-loss-good-for = STILL TO TRANSLATE
-figure-loss-not-with = STILL TO TRANSLATE
-figure-opto-thermal-ratio = STILL TO TRANSLATE
-figure-opto-thermal-ratio-good-for = STILL TO TRANSLATE
-figure-opto-thermal-ratio-not-with = STILL TO TRANSLATE
-figure-dry-difference = STILL TO TRANSLATE
-figure-dry-difference-good-for = STILL TO TRANSLATE
-figure-dry-difference-not-with = STILL TO TRANSLATE
-figure-f1 = STILL TO TRANSLATE
-figure-f1-good-for = STILL TO TRANSLATE
-figure-f1-not-with = STILL TO TRANSLATE
-figure-f2 = STILL TO TRANSLATE
-figure-f2-good-for = STILL TO TRANSLATE
-figure-f2-not-with = STILL TO TRANSLATE
-figure-box-boiling = STILL TO TRANSLATE
-figure-box-boiling-good-for = STILL TO TRANSLATE
-figure-box-boiling-not-with = STILL TO TRANSLATE
-figure-time-constant = STILL TO TRANSLATE
-figure-time-constant-good-for = STILL TO TRANSLATE
-figure-time-constant-not-with = STILL TO TRANSLATE
-figure-loss-factor = STILL TO TRANSLATE
-figure-loss-factor-good-for = STILL TO TRANSLATE
-figure-loss-factor-not-with = STILL TO TRANSLATE
-figure-optical-factor = STILL TO TRANSLATE
-figure-optical-factor-good-for = STILL TO TRANSLATE
-figure-optical-factor-not-with = STILL TO TRANSLATE
-figure-dish-boiling = STILL TO TRANSLATE
-figure-dish-boiling-good-for = STILL TO TRANSLATE
-figure-dish-boiling-not-with = STILL TO TRANSLATE
-figure-energy = STILL TO TRANSLATE
-figure-energy-good-for = STILL TO TRANSLATE
-figure-energy-not-with = STILL TO TRANSLATE
-figure-exergy = STILL TO TRANSLATE
-figure-exergy-good-for = STILL TO TRANSLATE
-figure-exergy-not-with = STILL TO TRANSLATE
-figure-peak-exergy = STILL TO TRANSLATE
-figure-peak-exergy-good-for = STILL TO TRANSLATE
-figure-peak-exergy-not-with = STILL TO TRANSLATE
-figure-quality-factor = STILL TO TRANSLATE
-figure-quality-factor-good-for = STILL TO TRANSLATE
-figure-quality-factor-not-with = STILL TO TRANSLATE
-procedure-label = STILL TO TRANSLATE
-procedure-value = STILL TO TRANSLATE
-procedure-value-alone = STILL TO TRANSLATE
-procedure-spread = STILL TO TRANSLATE
-procedure-spread-one-day = STILL TO TRANSLATE
-page-procedure-quantity = STILL TO TRANSLATE
-procedure-boiling = STILL TO TRANSLATE
-evaporation = STILL TO TRANSLATE
-evaporation-remedy = STILL TO TRANSLATE
-section-dry-vessel = STILL TO TRANSLATE
-dry-what = STILL TO TRANSLATE
-dry-plane-normal = STILL TO TRANSLATE
-dry-plane-horizontal = STILL TO TRANSLATE
-dry-plane-estimated = STILL TO TRANSLATE
-dry-plane-not-stated = STILL TO TRANSLATE
-dry-mean-of = STILL TO TRANSLATE
-dry-head-run = STILL TO TRANSLATE
-dry-head-plateau = STILL TO TRANSLATE
-dry-head-ambient = STILL TO TRANSLATE
-dry-head-irradiance = STILL TO TRANSLATE
-dry-head-difference = STILL TO TRANSLATE
-dry-head-initial = STILL TO TRANSLATE
-dry-head-reached = STILL TO TRANSLATE
-dry-caption = STILL TO TRANSLATE
-dry-alt = STILL TO TRANSLATE
-dry-axis-time = STILL TO TRANSLATE
-dry-axis-vessel = STILL TO TRANSLATE
-dry-key-vessel = STILL TO TRANSLATE
-dry-key-plateau = STILL TO TRANSLATE
-dry-source = STILL TO TRANSLATE
-dry-no-vessel = STILL TO TRANSLATE
-dry-no-vessel-but-water = STILL TO TRANSLATE
-dry-no-vessel-remedy = STILL TO TRANSLATE
-dry-no-irradiance = STILL TO TRANSLATE
-dry-no-irradiance-remedy = STILL TO TRANSLATE
-dry-too-short = STILL TO TRANSLATE
-dry-too-short-remedy = STILL TO TRANSLATE
-dry-sun-unsteady = STILL TO TRANSLATE
-dry-sun-unsteady-remedy = STILL TO TRANSLATE
-dry-sun-weak = STILL TO TRANSLATE
-dry-sun-weak-remedy = STILL TO TRANSLATE
-dry-still-rises = STILL TO TRANSLATE
-dry-still-falls = STILL TO TRANSLATE
-dry-still-moves-remedy = STILL TO TRANSLATE
-section-box-cooker = STILL TO TRANSLATE
-box-what = STILL TO TRANSLATE
-box-grade = STILL TO TRANSLATE
-box-grade-a = STILL TO TRANSLATE
-box-grade-none = STILL TO TRANSLATE
-box-rests-on-dry = STILL TO TRANSLATE
-box-rests-on-water = STILL TO TRANSLATE
-box-caption = STILL TO TRANSLATE
-box-alt = STILL TO TRANSLATE
-box-axis-time = STILL TO TRANSLATE
-box-axis-water = STILL TO TRANSLATE
-box-key-water = STILL TO TRANSLATE
-box-key-told = STILL TO TRANSLATE
-box-source = STILL TO TRANSLATE
-box-no-dry-run = STILL TO TRANSLATE
-box-no-dry-run-remedy = STILL TO TRANSLATE
-box-no-plateau = STILL TO TRANSLATE
-box-no-plateau-remedy = STILL TO TRANSLATE
-box-plane-normal = STILL TO TRANSLATE
-box-plane-not-stated = STILL TO TRANSLATE
-box-plane-estimated = STILL TO TRANSLATE
-box-plane-remedy = STILL TO TRANSLATE
-box-cover-mirrors = STILL TO TRANSLATE
-box-cover-mirrors-remedy = STILL TO TRANSLATE
-box-no-water-run = STILL TO TRANSLATE
-box-no-heating = STILL TO TRANSLATE
-box-no-heating-remedy = STILL TO TRANSLATE
-box-runs-left-out = STILL TO TRANSLATE
-box-load-off = STILL TO TRANSLATE
-box-load-off-remedy = STILL TO TRANSLATE
-box-beyond-reach = STILL TO TRANSLATE
-box-no-upper-end = STILL TO TRANSLATE
-box-near-reach = STILL TO TRANSLATE
-box-reach-remedy = STILL TO TRANSLATE
-box-one-day = STILL TO TRANSLATE
-box-one-day-remedy = STILL TO TRANSLATE
-section-dish = STILL TO TRANSLATE
-dish-what = STILL TO TRANSLATE
-dish-loss = STILL TO TRANSLATE
-dish-rests-on-cooling = STILL TO TRANSLATE
-dish-rests-on-vessels = STILL TO TRANSLATE
-dish-rests-on-heating = STILL TO TRANSLATE
-dish-caption = STILL TO TRANSLATE
-dish-alt = STILL TO TRANSLATE
-dish-axis-time = STILL TO TRANSLATE
-dish-axis-difference = STILL TO TRANSLATE
-dish-key-water = STILL TO TRANSLATE
-dish-key-told = STILL TO TRANSLATE
-dish-source = STILL TO TRANSLATE
-dish-no-cooling-run = STILL TO TRANSLATE
-dish-no-cooling-run-remedy = STILL TO TRANSLATE
-dish-begins-too-cool = STILL TO TRANSLATE
-dish-begins-too-cool-remedy = STILL TO TRANSLATE
-dish-warms = STILL TO TRANSLATE
-dish-warms-remedy = STILL TO TRANSLATE
-dish-cooling-too-short = STILL TO TRANSLATE
-dish-cooling-too-short-remedy = STILL TO TRANSLATE
-dish-no-loss-area = STILL TO TRANSLATE
-dish-no-loss-area-remedy = STILL TO TRANSLATE
-dish-no-vessel-heat = STILL TO TRANSLATE
-dish-no-vessel-heat-remedy = STILL TO TRANSLATE
-dish-no-heating = STILL TO TRANSLATE
-dish-no-heating-remedy = STILL TO TRANSLATE
-dish-plane-not-normal = STILL TO TRANSLATE
-dish-plane-estimated = STILL TO TRANSLATE
-dish-plane-remedy = STILL TO TRANSLATE
-dish-global-not-beam = STILL TO TRANSLATE
-dish-global-not-beam-remedy = STILL TO TRANSLATE
-dish-no-end = STILL TO TRANSLATE
-dish-no-end-remedy = STILL TO TRANSLATE
-dish-one-day = STILL TO TRANSLATE
-dish-one-day-remedy = STILL TO TRANSLATE
-section-efficiency = STILL TO TRANSLATE
-efficiency-what = STILL TO TRANSLATE
-efficiency-rests-on = STILL TO TRANSLATE
-efficiency-peak-at = STILL TO TRANSLATE
-efficiency-caption = STILL TO TRANSLATE
-efficiency-caption-no-peak = STILL TO TRANSLATE
-efficiency-alt = STILL TO TRANSLATE
-efficiency-axis-difference = STILL TO TRANSLATE
-efficiency-axis-exergy = STILL TO TRANSLATE
-efficiency-key-intervals = STILL TO TRANSLATE
-efficiency-key-parabola = STILL TO TRANSLATE
-efficiency-source = STILL TO TRANSLATE
-efficiency-plane = STILL TO TRANSLATE
-efficiency-plane-remedy = STILL TO TRANSLATE
-efficiency-no-peak = STILL TO TRANSLATE
-efficiency-no-peak-remedy = STILL TO TRANSLATE
-efficiency-no-loss = STILL TO TRANSLATE
-efficiency-no-loss-remedy = STILL TO TRANSLATE
-efficiency-one-day = STILL TO TRANSLATE
-efficiency-one-day-remedy = STILL TO TRANSLATE
+vessel-heat-stated = indicada no arquivo da campanha
+vessel-heat-weighed = { $mass } kg de { $material } a { $heat } J/(kg K) (EN 12524:2000, tal como consta de uma biblioteca aberta)
+material-aluminium = alumínio
+material-cast-iron = ferro fundido
+material-steel = aço
+material-stainless-steel = aço inoxidável
+material-copper = cobre
+material-glass = vidro
+material-ceramic = cerâmica
+material-fired-clay = barro cozido
+tested-vessel-heat = capacidade térmica dos recipientes
+# As in English
+tested-vessel-heat-text = { $heat } J/K: { $basis }
+tested-loss-area = superfície dos recipientes que perde calor
+# As in English
+tested-loss-area-text = { $area } m²
+tested-no-water = nenhuma: nenhuma sessão desta campanha aquece água
+tested-vessel-temperature = temperatura do recipiente
+error-vessel-temperature = termômetro do recipiente
+error-vessel-heat = capacidade térmica dos recipientes
+known-vessel-heat = dentro de { $percent } % do que está indicado
+budget-not-told-apart = não é dado à parte neste relatório
+tested-instruments-note-dry = Incertezas-padrão (k = 1). Onde nenhuma é indicada, toma-se a classe mais cautelosa: um termômetro de forno de ponteiro dentro de ± 10 K para o recipiente (prática comum, sem fonte publicada).
+
+## Page one of a campaign that heats no water
+
+report-kind-without-water = Relatório de ensaios de um fogão solar, sem avaliação
+headline-label-none = Ainda sem número
+headline-no-water-level = Sem avaliação
+headline-no-water = Sem avaliação segundo a prática: nenhuma sessão desta campanha aquece água. O que as outras sessões dizem está abaixo.
+# { $unit } is a unit, such as K m²/W.
+# As in English
+headline-unit-of = { $unit } (95 %)
+headline-unit-of-one-day = { $unit } (um dia)
+headline-dry-plateau = Sob { $irradiance } W/m² o recipiente seco chegou a { $vessel }: { $difference } K acima do ar, que estava a { $ambient }.
+# { $name }: a figure; { $good }: what it is good for.
+headline-good-for = Este número ({ $name }) serve para o seguinte: { $good }.
+headline-no-water-means = Nada disto é uma potência de cozimento. Aqueça uma carga de água pesada na balança para saber com que rapidez o fogão cozinha.
+headline-nothing-drawn = Nada pôde ser desenhado: as constatações dizem por quê.
+
+## All figures at a glance (page two)
+
+summary-title = Todos os números de relance
+# Headers of a table of four columns.
+page-summary-figure = número
+page-summary-value = valor ± meia largura (95 %)
+page-summary-good-for = serve para
+page-summary-not-with = não comparar com
+summary-one-day = (um dia)
+summary-indicative = (indicativo)
+summary-note = Cada ± é para 95 %: dispersão, dias, e instrumentos com a incerteza que é indicada ou suposta. “Um dia”: o que outro dia faria não está incluído. “Indicativo”: as suas condições não foram as do seu procedimento, ou a irradiância é estimada. As áreas contam como exatas.
+figure-ps50 = potência de cozimento padronizada
+figure-ps50-good-for = comparar fogões avaliados pela mesma prática
+figure-ps50-not-with = a potência a outra irradiância, ou avaliações por outra prática
+figure-gain = ganho do sol
+figure-gain-good-for = dizer a potência a qualquer irradiância, junto com u
+figure-gain-not-with = o ganho por um sensor em outro plano
+figure-loss = perda para o ar
+figure-loss-good-for = ver o que o isolamento faz
+figure-loss-not-with = a perda com outro vento, ou por m²
+figure-opto-thermal-ratio = razão optotérmica
+figure-opto-thermal-ratio-good-for = saber até onde uma carga pode aquecer, seja qual for o seu tamanho
+figure-opto-thermal-ratio-not-with = F1, que é do fogão vazio
+figure-dry-difference = recipiente seco acima do ar, por W/m²
+figure-dry-difference-good-for = comparar versões de um fogão com a mesma panela
+figure-dry-difference-not-with = outras panelas, ou um sensor em outro plano; não é uma potência de cozimento
+figure-f1 = primeira figura de mérito
+figure-f1-good-for = comparar fogões de caixa, vazios
+figure-f1-not-with = valores por um sensor virado para o sol, ou com os espelhos descobertos
+figure-f2 = segunda figura de mérito
+figure-f2-good-for = comparar fogões de caixa com carga completa
+figure-f2-not-with = outras cargas, ou outros extremos da subida
+figure-box-boiling = tempo do ambiente até ferver
+figure-box-boiling-good-for = dizer quanto esta carga demora, com este sol
+figure-box-boiling-not-with = tempos para outra carga, outro sol ou outra altitude
+figure-time-constant = constante de tempo do resfriamento
+figure-time-constant-good-for = saber quanto tempo esta carga fica quente à sombra
+figure-time-constant-not-with = outras cargas: cresce com a água
+figure-loss-factor = fator de perdas
+figure-loss-factor-good-for = comparar recipientes e os seus envoltórios
+figure-loss-factor-not-with = fatores de outra superfície, ou com outro vento
+figure-optical-factor = fator óptico
+figure-optical-factor-good-for = comparar espelhos e orientação
+figure-optical-factor-not-with = fatores pela irradiância direta, onde esta é a global
+figure-dish-boiling = tempo do ambiente até ferver
+figure-dish-boiling-good-for = dizer quanto esta carga demora, com este sol
+figure-dish-boiling-not-with = tempos para outra carga, outro sol ou outra altitude
+figure-energy = eficiência energética
+figure-energy-good-for = comparar ensaios na mesma faixa de temperaturas da água
+figure-energy-not-with = a eficiência em outra faixa, ou com uma carga fria
+figure-exergy = eficiência exergética
+figure-exergy-good-for = o mesmo que a energética, mas a água quente conta mais
+figure-exergy-not-with = valores com outra temperatura do sol ou outra faixa
+figure-peak-exergy = exergia máxima
+figure-peak-exergy-good-for = comparar fogões do mesmo tamanho sob o mesmo sol
+figure-peak-exergy-not-with = máximos a outra irradiância
+figure-quality-factor = fator de qualidade
+figure-quality-factor-good-for = ver onde o ganho e a perda se encontram
+figure-quality-factor-not-with = artigos que tomam a perda de outro modo
+
+## Procedures beside the rating
+
+# As in English
+procedure-label = { $name }, { $symbol }
+# { $value } with its ±, or alone; { $unit }, or nothing.
+# As in English
+procedure-value = { $value } { $unit }
+procedure-value-alone = { $value } (± não é dado)
+procedure-spread = valor ± meia largura (95 %: dias, leituras, instrumentos)
+procedure-spread-one-day = valor ± meia largura (um só dia: leituras, instrumentos)
+page-procedure-quantity = grandeza
+procedure-boiling = O tempo até ferver é para { $load } de água de { $ambient } a { $boiling }, o seu ponto de ebulição aqui, sob { $irradiance } W/m² constantes: as médias do ensaio. Foi calculado, não cronometrado.
+# { $limit }, °C.
+evaporation = acima de { $limit } °C parte do calor vai para o vapor, o que nenhuma temperatura mostra: os números valem para uma tampa fechada e contam o vapor como perda
+evaporation-remedy = mantenha a tampa posta; compare só ensaios que terminem a temperaturas semelhantes
+
+## Dry vessel
+
+section-dry-vessel = Recipiente seco
+dry-what = Um recipiente vazio e escuro, ou uma placa nua, fica ao sol até não aquecer mais. A sua temperatura acima do ar, por W/m², confronta a luz captada com as perdas. Não é uma potência de cozimento.
+dry-plane-normal = A irradiância é a de um sensor virado para o sol.
+dry-plane-horizontal = A irradiância é a de um sensor deitado na horizontal: compare só com outros ensaios em que estava assim.
+dry-plane-estimated = A irradiância é estimada.
+dry-plane-not-stated = Ninguém indica como o sensor de irradiância estava colocado: não compare com nenhum outro ensaio.
+# { $runs }: more than one.
+dry-mean-of = O valor é a média de { $runs ->
+    [one] { $runs } sessão
+   *[other] { $runs } sessões
+} com patamar.
+# Headers of a table with a row a run: there is little room.
+dry-head-run = sessão
+dry-head-plateau = patamar, °C
+dry-head-ambient = ar, °C
+dry-head-irradiance = sol, W/m²
+# As in English
+dry-head-difference = K m²/W
+dry-head-initial = subida inicial, K/min
+dry-head-reached = min até { $level }
+dry-caption = Temperatura do recipiente seco desde o início de cada sessão; traço grosso: o patamar.
+dry-alt = Gráfico de linhas da temperatura do recipiente seco em função do tempo, de { $runs ->
+    [one] { $runs } sessão
+   *[other] { $runs } sessões
+}. A leitura mais alta é de { $highest }.
+dry-axis-time = tempo desde a primeira leitura, min
+dry-axis-vessel = recipiente, °C
+dry-key-vessel = leituras
+dry-key-plateau = patamar
+dry-source = Patamar, segundo a interpretação deste projeto: o trecho mais quente de pelo menos dez minutos, mais longo com um termômetro de ponteiro de passo grosso, em que o recipiente sobe ou desce menos de 0,1 K/min e o sol fica dentro de ± 20 W/m² e acima de 600 W/m². A razão é a que Mullick, Kandpal e Saxena 1987 usam para fogões de caixa (de memória). Subida inicial: nos primeiros dez minutos.
+dry-no-vessel = o arquivo de leituras não tem a temperatura do recipiente
+dry-no-vessel-but-water = o arquivo de leituras tem a temperatura da água e nenhuma do recipiente
+dry-no-vessel-remedy = indique a coluna do recipiente como vessel_temperature em [columns]; se o recipiente tinha água, escreva kind = "water"
+dry-no-irradiance = o arquivo de leituras não tem irradiância, por isso o patamar não pode ser comparado com o sol
+dry-no-irradiance-remedy = anote a irradiância com cada leitura, ou declare trechos sem nuvens e estimate = "clear-sky"
+# { $minutes }: what a plateau takes with this thermometer.
+dry-too-short = as leituras não abrangem { $minutes } min, o que um patamar exige com este termômetro
+dry-too-short-remedy = continue a ler até que a temperatura se mantenha por meia hora
+dry-sun-unsteady = o sol nunca ficou dentro de ± 20 W/m² da sua média durante { $minutes } min
+dry-sun-unsteady-remedy = ensaie sob céu limpo em torno do meio-dia solar
+dry-sun-weak = o sol estava constante, mas com { $highest } W/m² no máximo, abaixo de 600 W/m²
+dry-sun-weak-remedy = ensaie em torno do meio-dia solar, numa estação com mais sol, ou sem névoa
+# { $rate } in K/min, { $vessel } in °C.
+dry-still-rises = sem patamar: no seu trecho constante mais quente, a { $vessel } °C, o recipiente ainda subia { $rate } K/min
+dry-still-falls = sem patamar: no seu trecho constante mais quente, a { $vessel } °C, o recipiente descia { $rate } K/min
+dry-still-moves-remedy = comece mais cedo, oriente de novo e continue até que se mantenha
+
+## Box cooker
+
+section-box-cooker = Figuras de mérito de um fogão de caixa
+box-what = F1 = (Tp − Ta)/H: quanto a caixa vazia sobe acima do ar por W/m² no plano horizontal. F2 = F1·M·c·ΔT/[A·τ·(F1·H − (T − Ta))]: quão bem o seu calor passa para uma carga completa, pelo tempo τ em que a água sobe ΔT; T, Ta e H são médias desse tempo.
+box-grade = grau
+box-grade-a = A: F1 está seguramente acima de { $limit } K m²/W (IS 13429, de memória)
+box-grade-none = não é dado: F1 não está seguramente acima de { $limit } K m²/W, o limite do grau A (IS 13429, de memória); os limites abaixo dele não são conhecidos aqui
+box-rests-on-dry = F1 apoia-se em { $runs ->
+    [one] { $runs } sessão a seco
+   *[other] { $runs } sessões a seco
+} com patamar.
+box-rests-on-water = F2 apoia-se em { $runs ->
+    [one] { $runs } subida
+   *[other] { $runs } subidas
+} da água de { $from } a { $to }.
+box-caption = Água em função do tempo desde que passou a primeira temperatura da subida; traço grosso: o que F1 e F2 dão sob um sol constante da mesma média.
+box-alt = Gráfico de linhas da temperatura da água em função do tempo, de { $runs ->
+    [one] { $runs } subida
+   *[other] { $runs } subidas
+} de { $from } a { $to }, com as curvas que F1 e F2 dão.
+box-axis-time = tempo desde o início da subida, min
+box-axis-water = água, °C
+box-key-water = leituras
+box-key-told = por F1 e F2
+box-source = Mullick, Kandpal e Saxena 1987 (Solar Energy 39, 353–360) e IS 13429, ambos de memória. Escrevem F2 com o logaritmo dos dois extremos: o mesmo sob um sol constante, e cerca de 1 % mais alto sob um que sobe e desce um décimo (simulado). Calculam a ebulição a 100 °C, este relatório no ponto de ebulição local. Não se dá valor de aprovação para F2: citam-se dois, e eles discordam.
+box-no-dry-run = não há sessão a seco, por isso não há F1, nem F2, que se apoia nela
+box-no-dry-run-remedy = deixe a caixa vazia ao sol em torno do meio-dia e registre a sua placa: kind = "dry"
+box-no-plateau = nenhuma sessão a seco tem patamar, por isso não há F1, nem F2
+box-no-plateau-remedy = veja o que falta às sessões a seco
+box-plane-normal = a irradiância foi medida de frente para o sol; F1 e F2 são para o plano horizontal
+box-plane-not-stated = ninguém indica como o sensor de irradiância estava colocado; F1 e F2 são para o plano horizontal
+box-plane-estimated = a irradiância é estimada; F1 e F2 tomam a de um sensor deitado na horizontal
+box-plane-remedy = deite o sensor na horizontal ao lado da caixa, e indique plane = "horizontal"
+box-cover-mirrors = F1 e F2 são para uma caixa cujos espelhos refletores, se os tem, estão cobertos; nenhum arquivo de leituras mostra isso
+box-cover-mirrors-remedy = cubra-os nestas sessões, e diga isso nas notas
+box-no-water-run = nenhuma sessão aquece água, por isso não há F2
+box-no-heating = não há subida de { $from } a { $to } °C sem lacuna e com irradiância em { $runs ->
+    [one] { $runs } sessão
+   *[other] { $runs } sessões
+} com água, por isso não há F2
+box-no-heating-remedy = comece abaixo de { $from } °C, continue até passar de { $to } °C, e leia pelo menos a cada vinte minutos
+box-runs-left-out = sessões com água sem uma subida inteira de { $from } a { $to } °C, que não contam: { $runs }
+# Loads in kg/m².
+box-load-off = a carga foi de { $load } kg/m²; uma carga completa é de cerca de { $full } kg/m²
+box-load-off-remedy = ponha { $full } kg de água por m² de abertura
+# Both in K.
+box-beyond-reach = F1·H é { $reach } K e não passa dos { $end } K em que a temperatura final da água excede a do ar: não há F2
+box-no-upper-end = F1·H é { $reach } K, tão perto dos { $end } K em que a temperatura final da água excede a do ar que F2 não tem extremo superior
+box-near-reach = a temperatura final da água, { $end } K acima do ar, está perto de F1·H, { $reach } K: um pequeno erro de F1 desloca F2 muito para cima
+box-reach-remedy = ensaie sob um sol mais forte, ou termine a subida a uma temperatura mais baixa
+box-one-day = as sessões a seco ou as subidas são de um só dia, por isso as faixas não são faixas de 95 %
+box-one-day-remedy = ensaie em outros dias
+
+## Concentrating cooker
+
+section-dish = Ensaio de resfriamento e aquecimento
+dish-what = À sombra, a carga perde a sua temperatura acima do ar com a constante de tempo τ0; com a capacidade térmica C da água e dos recipientes, C/τ0 é a sua perda. F′UL é essa perda por m² de superfície dos recipientes. Ao sol, F′η0 é a parte da luz sobre a área de interceptação que a carga recebe, com a perda somada.
+dish-loss = perda para o ar pelo resfriamento, F′UL·At
+dish-rests-on-cooling = A perda apoia-se em { $runs ->
+    [one] { $runs } sessão
+   *[other] { $runs } sessões
+} de resfriamento, de { $from } até descer a { $to }.
+dish-rests-on-vessels = Para os recipientes conta uma capacidade térmica de { $heat } J/K: { $basis }.
+dish-rests-on-heating = O fator óptico apoia-se em { $runs ->
+    [one] { $runs } aquecimento
+   *[other] { $runs } aquecimentos
+}, de 5 K acima do ar a 5 K abaixo da ebulição, até onde cada um chega.
+dish-caption = Água acima da temperatura média do ar desde o início de cada sessão de resfriamento; traço grosso: o que a sua constante de tempo dá com ar constante.
+dish-alt = Gráfico de linhas da temperatura da água acima do ar em função do tempo, de { $runs ->
+    [one] { $runs } sessão
+   *[other] { $runs } sessões
+} de resfriamento, com a curva exponencial. A constante de tempo média é de { $minutes } minutos.
+dish-axis-time = tempo desde a primeira leitura, min
+dish-axis-difference = água acima do ar, K
+dish-key-water = leituras
+dish-key-told = pela constante de tempo
+dish-source = Mullick, Kandpal e Kumar 1991 (Solar Energy 46, 139–144; de memória). Tomam a inclinação de ln(T − Ta); este relatório toma a de T em função da integral de T − Ta: o mesmo com ar constante, e certo com ar que aquece, onde a outra se desvia 6 % com 1 K/h (simulado). Calculam a ebulição a 100 °C, este relatório no ponto de ebulição local.
+dish-no-cooling-run = não há sessão de resfriamento, por isso não há constante de tempo, nem perda, nem fator óptico
+dish-no-cooling-run-remedy = deixe uma carga quente esfriar à sombra, e registre-a: kind = "cooling"
+dish-begins-too-cool = { $log }: a água começa { $above } K acima do ar, e uma sessão de resfriamento pelo menos { $least } K acima; não conta
+dish-begins-too-cool-remedy = comece perto da ebulição
+dish-warms = { $log }: a água termina { $rise } K mais quente do que começou, por isso o sol chegou até ela; não conta
+dish-warms-remedy = vire o fogão para longe do sol ou faça sombra sobre toda a abertura
+dish-cooling-too-short = { $log }: leituras de menos, uma lacuna de mais de vinte minutos, ou uma descida de menos de um quinto da temperatura inicial acima do ar; não conta
+dish-cooling-too-short-remedy = leia a cada cinco minutos ou com mais frequência, por uma hora ou mais
+dish-no-loss-area = a superfície dos recipientes não está indicada, por isso a perda é dada só em W/K
+dish-no-loss-area-remedy = indique loss_area_m2 em [cooker]: paredes e tampa dos recipientes
+dish-no-vessel-heat = o que os recipientes armazenam não está indicado, e não conta: a perda e o fator óptico ficam baixos demais por essa parte
+dish-no-vessel-heat-remedy = pese os recipientes vazios: vessel_mass_kg e vessel_material em [load]
+dish-no-heating = nenhuma sessão aquece água ao sol com irradiância, por isso não há fator óptico
+dish-no-heating-remedy = registre um aquecimento de pelo menos { $rise } K ao sol, com irradiância
+dish-plane-not-normal = a irradiância não foi medida de frente para o sol, e o fator óptico é para a radiação direta
+dish-plane-estimated = a irradiância é estimada, e o fator óptico toma a da radiação direta
+dish-plane-remedy = mantenha o sensor virado para o sol, e indique plane = "normal"
+dish-global-not-beam = um sensor virado para o sol vê também o céu em volta dele, que um espelho com foco não aproveita: com ele, o fator óptico é mais baixo do que só com a radiação direta, cerca de um décimo sob céu limpo (prática comum, sem fonte publicada)
+dish-global-not-beam-remedy = diga nas notas se o sensor via só a radiação direta
+dish-no-end = o fator óptico não tem extremo da sua faixa: a irradiância é incerta demais
+dish-no-end-remedy = indique a incerteza de um sensor melhor
+dish-one-day = o resfriamento ou o aquecimento é de um só dia, por isso as faixas não são faixas de 95 %
+dish-one-day-remedy = ensaie em outros dias
+
+## Energy and exergy
+
+section-efficiency = Energia e exergia
+efficiency-what = Eficiência energética: o calor que a água recebeu sobre a luz solar na área de interceptação. Eficiência exergética: o mesmo com a parte que poderia realizar trabalho, de modo que a água quente conta mais que a morna. Exergia máxima: o vértice da parábola da exergia em função da diferença de temperatura; fator de qualidade: esse máximo sobre a exergia do calor que ali se perde.
+# { $range } in °C.
+efficiency-rests-on = Apoiam-se em { counted-intervals } com leituras fiáveis, água de { $range }, { $irradiance } W/m² em média. Os recipientes não contam.
+efficiency-peak-at = O máximo fica { $difference } K acima do ar, sob o sol do ensaio ({ $irradiance } W/m² em média).
+efficiency-caption = Exergia que a água ganha, intervalo por intervalo, em função da sua temperatura acima do ar; traço grosso: a parábola.
+efficiency-caption-no-peak = Exergia que a água ganha, intervalo por intervalo, em função da sua temperatura acima do ar. Não há um máximo entre os intervalos.
+efficiency-alt = Gráfico de pontos da exergia em watts em função da diferença de temperatura em kelvins, { counted-intervals }.
+efficiency-axis-difference = diferença de temperatura, Td, K
+efficiency-axis-exergy = exergia, W
+efficiency-key-intervals = intervalos
+efficiency-key-parabola = parábola
+efficiency-source = Exergia da luz solar segundo Petela 1964 com o sol a 5777 K; exergia da água pela segunda lei da termodinâmica. Como Öztürk 2004 e outros; os artigos escolhem outras faixas de temperatura da água, por isso compare só com a faixa acima. Máximo e fator de qualidade segundo Kumar, Vishwanath e Gupta 2012 (viu-se o resumo); que a perda ali é a exergia do calor perdido, u·Td·(1 − Ta/T), é a interpretação deste projeto.
+efficiency-plane = o sensor de irradiância estava deitado na horizontal, e a área de interceptação está virada para o sol: a luz solar a que as eficiências se referem fica pequena demais pela altura do sol
+efficiency-plane-remedy = compare só com ensaios cujo sensor estava deitado na horizontal
+efficiency-no-peak = a exergia não tem ponto mais alto entre os intervalos, por isso não há máximo nem fator de qualidade
+efficiency-no-peak-remedy = ensaie de 5 K acima do ar até perto da ebulição
+efficiency-no-loss = a perda pode ser nula, por isso não há fator de qualidade
+efficiency-no-loss-remedy = ensaie numa faixa mais larga de temperaturas da água, e em mais dias
+efficiency-one-day = tudo é de um só dia, por isso as faixas não são faixas de 95 %
+efficiency-one-day-remedy = ensaie em outros dias
 headline-not-with = STILL TO TRANSLATE
 tested-method-none = STILL TO TRANSLATE
 tested-environment-dry = STILL TO TRANSLATE
@@ -1915,3 +1984,4 @@ tested-no-plateau = STILL TO TRANSLATE
 balance-counts-vessels = STILL TO TRANSLATE
 check-figures = STILL TO TRANSLATE
 check-no-figures = STILL TO TRANSLATE
+procedure-value-between = STILL TO TRANSLATE

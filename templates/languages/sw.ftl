@@ -1908,3 +1908,4 @@ tested-no-plateau = STILL TO TRANSLATE
 balance-counts-vessels = STILL TO TRANSLATE
 check-figures = STILL TO TRANSLATE
 check-no-figures = STILL TO TRANSLATE
+procedure-value-between = STILL TO TRANSLATE

@@ -438,18 +438,18 @@ impl Findings<'_> {
 
     fn about_reach(&self) -> Option<BoxFinding> {
         let (reach_k, end_k) = self.test.reach_left_k()?;
-        let said = |code: FindingCode| match code {
-            FindingCode::BeyondReach => message!("box-beyond-reach"),
-            FindingCode::NoUpperEnd => message!("box-no-upper-end"),
-            _ => message!("box-near-reach"),
-        };
         let code = match self.f2 {
             Err(Missing::Value) => FindingCode::BeyondReach,
             Err(Missing::End(_)) => FindingCode::NoUpperEnd,
             Ok(_) if end_k > NEAR_REACH * reach_k => FindingCode::NearReach,
             Ok(_) => return None,
         };
-        let text = said(code)
+        let said = match code {
+            FindingCode::BeyondReach => message!("box-beyond-reach"),
+            FindingCode::NoUpperEnd => message!("box-no-upper-end"),
+            _ => message!("box-near-reach"),
+        };
+        let text = said
             .with("reach", fixed(reach_k, 0))
             .with("end", fixed(end_k, 0));
         let remedy = message!("box-reach-remedy");

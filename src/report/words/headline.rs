@@ -221,7 +221,7 @@ fn took_up(assessment: &Assessment) -> Message {
 /// What the rating is, and what the water takes up at 700 W/m².
 fn scaled(assessment: &Assessment, sections: &Sections) -> Option<Message> {
     assessment.s580.rated.as_ref()?;
-    if assessment.tested.lies_flat() {
+    if assessment.tested.lies_flat() || !sections.has(Section::HeatBalance) {
         return None;
     }
     let power = assessment.water_balance.as_ref()?.power_700_50_w;
