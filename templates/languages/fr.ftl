@@ -1720,237 +1720,306 @@ caution-field-sheet = Ne regardez jamais dans le foyer ni vers le soleil. Le mé
 # Of a dry vessel, and of a load that cools.
 caution-field-sheet-dry = Un récipient sec dépasse de loin 100 °C : il brûle dès qu’on le touche, et reste chaud longtemps après. Le plastique fond et les revêtements dégagent des fumées : ni l’un ni l’autre. N’y versez jamais d’eau tant qu’il est chaud : elle gicle et il se fend. L’herbe sèche, le tissu et les restes de graisse prennent feu : sol nu, de l’eau ou du sable à portée de main, et quelqu’un qui reste. Ne regardez jamais dans le foyer ni vers le soleil ; détournez-en le cuiseur avant d’y mettre les mains ; gants secs. Éloignez les enfants ; attachez-le contre le vent. De l’ombre et de l’eau pour vous. Les règlements locaux et la pratique des professionnels habilités passent en premier.
 caution-field-sheet-cooling = On porte un récipient d’eau presque bouillante : chemin dégagé, personne dessus, couvercle tenu, les deux mains dans des gants secs ; mieux vaut le poser que se presser. La vapeur brûle : couvercle écarté de vous. Ne regardez jamais dans le foyer ni vers le soleil ; détournez-en le cuiseur, ou mettez-le à l’ombre, avant d’y mettre les mains, et voyez où va alors le foyer. Éloignez les enfants ; restez près du cuiseur. Jetez l’eau de l’essai. Les règlements locaux et la pratique des professionnels habilités passent en premier.
+
+## Kinds of run, and what vessels store
+
 run-kind-water = chauffage d’eau
 run-kind-cooling = refroidissement, à l’ombre
-run-kind-dry = récipient sec
-vessel-heat-stated = STILL TO TRANSLATE
-vessel-heat-weighed = STILL TO TRANSLATE
-material-aluminium = STILL TO TRANSLATE
-material-cast-iron = STILL TO TRANSLATE
-material-steel = STILL TO TRANSLATE
-material-stainless-steel = STILL TO TRANSLATE
-material-copper = STILL TO TRANSLATE
-material-glass = STILL TO TRANSLATE
-material-ceramic = STILL TO TRANSLATE
-material-fired-clay = STILL TO TRANSLATE
-tested-vessel-heat = STILL TO TRANSLATE
-tested-vessel-heat-text = STILL TO TRANSLATE
-tested-loss-area = STILL TO TRANSLATE
-tested-loss-area-text = STILL TO TRANSLATE
-tested-no-water = STILL TO TRANSLATE
-tested-vessel-temperature = STILL TO TRANSLATE
-error-vessel-temperature = STILL TO TRANSLATE
-error-vessel-heat = STILL TO TRANSLATE
-known-vessel-heat = STILL TO TRANSLATE
-budget-not-told-apart = STILL TO TRANSLATE
-tested-instruments-note-dry = STILL TO TRANSLATE
-report-kind-without-water = STILL TO TRANSLATE
-headline-label-none = STILL TO TRANSLATE
-headline-no-water-level = STILL TO TRANSLATE
-headline-no-water = STILL TO TRANSLATE
-headline-unit-of = STILL TO TRANSLATE
-headline-unit-of-one-day = STILL TO TRANSLATE
-headline-dry-plateau = STILL TO TRANSLATE
-headline-good-for = STILL TO TRANSLATE
-headline-no-water-means = STILL TO TRANSLATE
-headline-nothing-drawn = STILL TO TRANSLATE
-summary-title = STILL TO TRANSLATE
-page-summary-figure = STILL TO TRANSLATE
-page-summary-value = STILL TO TRANSLATE
-page-summary-good-for = STILL TO TRANSLATE
-page-summary-not-with = STILL TO TRANSLATE
-summary-one-day = STILL TO TRANSLATE
-summary-indicative = STILL TO TRANSLATE
-summary-note = STILL TO TRANSLATE
-figure-ps50 = STILL TO TRANSLATE
-figure-ps50-good-for = STILL TO TRANSLATE
-figure-ps50-not-with = STILL TO TRANSLATE
-figure-gain = STILL TO TRANSLATE
-figure-gain-good-for = STILL TO TRANSLATE
-figure-gain-not-with = STILL TO TRANSLATE
-figure-loss = STILL TO TRANSLATE
-figure-loss-good-for = STILL TO TRANSLATE
-figure-loss-not-with = STILL TO TRANSLATE
-figure-opto-thermal-ratio = STILL TO TRANSLATE
-figure-opto-thermal-ratio-good-for = STILL TO TRANSLATE
-figure-opto-thermal-ratio-not-with = STILL TO TRANSLATE
-figure-dry-difference = STILL TO TRANSLATE
-figure-dry-difference-good-for = STILL TO TRANSLATE
-figure-dry-difference-not-with = STILL TO TRANSLATE
-figure-f1 = STILL TO TRANSLATE
-figure-f1-good-for = STILL TO TRANSLATE
-figure-f1-not-with = STILL TO TRANSLATE
-figure-f2 = STILL TO TRANSLATE
-figure-f2-good-for = STILL TO TRANSLATE
-figure-f2-not-with = STILL TO TRANSLATE
-figure-box-boiling = STILL TO TRANSLATE
-figure-box-boiling-good-for = STILL TO TRANSLATE
-figure-box-boiling-not-with = STILL TO TRANSLATE
-figure-time-constant = STILL TO TRANSLATE
-figure-time-constant-good-for = STILL TO TRANSLATE
-figure-time-constant-not-with = STILL TO TRANSLATE
-figure-loss-factor = STILL TO TRANSLATE
-figure-loss-factor-good-for = STILL TO TRANSLATE
-figure-loss-factor-not-with = STILL TO TRANSLATE
-figure-optical-factor = STILL TO TRANSLATE
-figure-optical-factor-good-for = STILL TO TRANSLATE
-figure-optical-factor-not-with = STILL TO TRANSLATE
-figure-dish-boiling = STILL TO TRANSLATE
-figure-dish-boiling-good-for = STILL TO TRANSLATE
-figure-dish-boiling-not-with = STILL TO TRANSLATE
-figure-energy = STILL TO TRANSLATE
-figure-energy-good-for = STILL TO TRANSLATE
-figure-energy-not-with = STILL TO TRANSLATE
-figure-exergy = STILL TO TRANSLATE
-figure-exergy-good-for = STILL TO TRANSLATE
-figure-exergy-not-with = STILL TO TRANSLATE
-figure-peak-exergy = STILL TO TRANSLATE
-figure-peak-exergy-good-for = STILL TO TRANSLATE
-figure-peak-exergy-not-with = STILL TO TRANSLATE
-figure-quality-factor = STILL TO TRANSLATE
-figure-quality-factor-good-for = STILL TO TRANSLATE
-figure-quality-factor-not-with = STILL TO TRANSLATE
-procedure-label = STILL TO TRANSLATE
-procedure-value = STILL TO TRANSLATE
-procedure-value-alone = STILL TO TRANSLATE
-procedure-spread = STILL TO TRANSLATE
-procedure-spread-one-day = STILL TO TRANSLATE
-page-procedure-quantity = STILL TO TRANSLATE
-procedure-boiling = STILL TO TRANSLATE
-evaporation = STILL TO TRANSLATE
-evaporation-remedy = STILL TO TRANSLATE
-section-dry-vessel = STILL TO TRANSLATE
-dry-what = STILL TO TRANSLATE
-dry-plane-normal = STILL TO TRANSLATE
-dry-plane-horizontal = STILL TO TRANSLATE
-dry-plane-estimated = STILL TO TRANSLATE
-dry-plane-not-stated = STILL TO TRANSLATE
-dry-mean-of = STILL TO TRANSLATE
-dry-head-run = STILL TO TRANSLATE
-dry-head-plateau = STILL TO TRANSLATE
-dry-head-ambient = STILL TO TRANSLATE
-dry-head-irradiance = STILL TO TRANSLATE
-dry-head-difference = STILL TO TRANSLATE
-dry-head-initial = STILL TO TRANSLATE
-dry-head-reached = STILL TO TRANSLATE
-dry-caption = STILL TO TRANSLATE
-dry-alt = STILL TO TRANSLATE
-dry-axis-time = STILL TO TRANSLATE
-dry-axis-vessel = STILL TO TRANSLATE
-dry-key-vessel = STILL TO TRANSLATE
-dry-key-plateau = STILL TO TRANSLATE
-dry-source = STILL TO TRANSLATE
-dry-no-vessel = STILL TO TRANSLATE
-dry-no-vessel-but-water = STILL TO TRANSLATE
-dry-no-vessel-remedy = STILL TO TRANSLATE
-dry-no-irradiance = STILL TO TRANSLATE
-dry-no-irradiance-remedy = STILL TO TRANSLATE
-dry-too-short = STILL TO TRANSLATE
-dry-too-short-remedy = STILL TO TRANSLATE
-dry-sun-unsteady = STILL TO TRANSLATE
-dry-sun-unsteady-remedy = STILL TO TRANSLATE
-dry-sun-weak = STILL TO TRANSLATE
-dry-sun-weak-remedy = STILL TO TRANSLATE
-dry-still-rises = STILL TO TRANSLATE
-dry-still-falls = STILL TO TRANSLATE
-dry-still-moves-remedy = STILL TO TRANSLATE
-section-box-cooker = STILL TO TRANSLATE
-box-what = STILL TO TRANSLATE
-box-grade = STILL TO TRANSLATE
-box-grade-a = STILL TO TRANSLATE
-box-grade-none = STILL TO TRANSLATE
-box-rests-on-dry = STILL TO TRANSLATE
-box-rests-on-water = STILL TO TRANSLATE
-box-caption = STILL TO TRANSLATE
-box-alt = STILL TO TRANSLATE
-box-axis-time = STILL TO TRANSLATE
-box-axis-water = STILL TO TRANSLATE
-box-key-water = STILL TO TRANSLATE
-box-key-told = STILL TO TRANSLATE
-box-source = STILL TO TRANSLATE
-box-no-dry-run = STILL TO TRANSLATE
-box-no-dry-run-remedy = STILL TO TRANSLATE
-box-no-plateau = STILL TO TRANSLATE
-box-no-plateau-remedy = STILL TO TRANSLATE
-box-plane-normal = STILL TO TRANSLATE
-box-plane-not-stated = STILL TO TRANSLATE
-box-plane-estimated = STILL TO TRANSLATE
-box-plane-remedy = STILL TO TRANSLATE
-box-cover-mirrors = STILL TO TRANSLATE
-box-cover-mirrors-remedy = STILL TO TRANSLATE
-box-no-water-run = STILL TO TRANSLATE
-box-no-heating = STILL TO TRANSLATE
-box-no-heating-remedy = STILL TO TRANSLATE
-box-runs-left-out = STILL TO TRANSLATE
-box-load-off = STILL TO TRANSLATE
-box-load-off-remedy = STILL TO TRANSLATE
-box-beyond-reach = STILL TO TRANSLATE
-box-no-upper-end = STILL TO TRANSLATE
-box-near-reach = STILL TO TRANSLATE
-box-reach-remedy = STILL TO TRANSLATE
-box-one-day = STILL TO TRANSLATE
-box-one-day-remedy = STILL TO TRANSLATE
-section-dish = STILL TO TRANSLATE
-dish-what = STILL TO TRANSLATE
-dish-loss = STILL TO TRANSLATE
-dish-rests-on-cooling = STILL TO TRANSLATE
-dish-rests-on-vessels = STILL TO TRANSLATE
-dish-rests-on-heating = STILL TO TRANSLATE
-dish-caption = STILL TO TRANSLATE
-dish-alt = STILL TO TRANSLATE
-dish-axis-time = STILL TO TRANSLATE
-dish-axis-difference = STILL TO TRANSLATE
-dish-key-water = STILL TO TRANSLATE
-dish-key-told = STILL TO TRANSLATE
-dish-source = STILL TO TRANSLATE
-dish-no-cooling-run = STILL TO TRANSLATE
-dish-no-cooling-run-remedy = STILL TO TRANSLATE
-dish-begins-too-cool = STILL TO TRANSLATE
-dish-begins-too-cool-remedy = STILL TO TRANSLATE
-dish-warms = STILL TO TRANSLATE
-dish-warms-remedy = STILL TO TRANSLATE
-dish-cooling-too-short = STILL TO TRANSLATE
-dish-cooling-too-short-remedy = STILL TO TRANSLATE
-dish-no-loss-area = STILL TO TRANSLATE
-dish-no-loss-area-remedy = STILL TO TRANSLATE
-dish-no-vessel-heat = STILL TO TRANSLATE
-dish-no-vessel-heat-remedy = STILL TO TRANSLATE
-dish-no-heating = STILL TO TRANSLATE
-dish-no-heating-remedy = STILL TO TRANSLATE
-dish-plane-not-normal = STILL TO TRANSLATE
-dish-plane-estimated = STILL TO TRANSLATE
-dish-plane-remedy = STILL TO TRANSLATE
-dish-global-not-beam = STILL TO TRANSLATE
-dish-global-not-beam-remedy = STILL TO TRANSLATE
-dish-no-end = STILL TO TRANSLATE
-dish-no-end-remedy = STILL TO TRANSLATE
-dish-one-day = STILL TO TRANSLATE
-dish-one-day-remedy = STILL TO TRANSLATE
-section-efficiency = STILL TO TRANSLATE
-efficiency-what = STILL TO TRANSLATE
-efficiency-rests-on = STILL TO TRANSLATE
-efficiency-peak-at = STILL TO TRANSLATE
-efficiency-caption = STILL TO TRANSLATE
-efficiency-caption-no-peak = STILL TO TRANSLATE
-efficiency-alt = STILL TO TRANSLATE
-efficiency-axis-difference = STILL TO TRANSLATE
-efficiency-axis-exergy = STILL TO TRANSLATE
-efficiency-key-intervals = STILL TO TRANSLATE
-efficiency-key-parabola = STILL TO TRANSLATE
-efficiency-source = STILL TO TRANSLATE
-efficiency-plane = STILL TO TRANSLATE
-efficiency-plane-remedy = STILL TO TRANSLATE
-efficiency-no-peak = STILL TO TRANSLATE
-efficiency-no-peak-remedy = STILL TO TRANSLATE
-efficiency-no-loss = STILL TO TRANSLATE
-efficiency-no-loss-remedy = STILL TO TRANSLATE
-efficiency-one-day = STILL TO TRANSLATE
-efficiency-one-day-remedy = STILL TO TRANSLATE
-headline-not-with = STILL TO TRANSLATE
-tested-method-none = STILL TO TRANSLATE
-tested-environment-dry = STILL TO TRANSLATE
-tested-no-plateau = STILL TO TRANSLATE
-balance-counts-vessels = STILL TO TRANSLATE
-check-figures = STILL TO TRANSLATE
-check-no-figures = STILL TO TRANSLATE
-procedure-value-between = STILL TO TRANSLATE
+run-kind-dry = récipient à sec
+vessel-heat-stated = indiquée dans le fichier de campagne
+vessel-heat-weighed = { $mass } kg ({ $material }) à { $heat } J/(kg K) (EN 12524:2000, telle que la reprend une bibliothèque logicielle libre)
+# As in English
+material-aluminium = aluminium
+material-cast-iron = fonte
+material-steel = acier
+material-stainless-steel = acier inoxydable
+material-copper = cuivre
+material-glass = verre
+material-ceramic = céramique
+material-fired-clay = terre cuite
+tested-vessel-heat = capacité thermique des récipients
+tested-vessel-heat-text = { $heat } J/K : { $basis }
+tested-loss-area = surface des récipients qui perd de la chaleur
+# As in English
+tested-loss-area-text = { $area } m²
+tested-no-water = aucune : aucun essai de cette campagne ne chauffe d’eau
+tested-vessel-temperature = température du récipient
+error-vessel-temperature = thermomètre du récipient
+error-vessel-heat = capacité thermique des récipients
+known-vessel-heat = à { $percent } % près de ce qui est indiqué
+budget-not-told-apart = non détaillée dans ce rapport
+tested-instruments-note-dry = Incertitudes-types (k = 1). Là où aucune n’est indiquée, la classe la plus prudente est prise : pour le récipient, un thermomètre de four à cadran à ± 10 K près (pratique courante, sans source publiée).
+
+## Page one of a campaign that heats no water
+
+report-kind-without-water = Rapport d’essais de cuiseur solaire, sans évaluation
+headline-label-none = Pas encore de chiffre
+headline-no-water-level = Pas d’évaluation
+headline-no-water = Pas d’évaluation selon la norme : aucun essai de cette campagne ne chauffe d’eau. Ce que disent ses autres essais est ci-dessous.
+# { $unit } is a unit, such as K m²/W.
+headline-unit-of = { $unit } (95 %)
+headline-unit-of-one-day = { $unit } (un jour)
+headline-dry-plateau = Sous { $irradiance } W/m², le récipient vide est monté à { $vessel } : { $difference } K au-dessus de l’air à { $ambient }.
+# { $name }: a figure; { $good }: what it is good for.
+headline-good-for = Ce chiffre ({ $name }) sert à ceci : { $good }.
+headline-no-water-means = Rien de tout cela n’est une puissance de cuisson. Chauffez une charge d’eau pesée pour savoir à quelle vitesse le cuiseur cuit.
+headline-nothing-drawn = Rien n’a pu être tracé : les constats disent pourquoi.
+
+## All figures at a glance (page two)
+
+summary-title = Tous les chiffres d’un coup d’œil
+# Headers of a table of four columns.
+page-summary-figure = chiffre
+page-summary-value = valeur ± demi-largeur (95 %)
+page-summary-good-for = sert à
+page-summary-not-with = à ne pas comparer à
+summary-one-day = (un jour)
+summary-indicative = (indicatif)
+summary-note = Chaque ± vaut pour 95 % : dispersion, jours, et instruments avec l’incertitude indiquée ou supposée. « Un jour » : ce que ferait un autre jour n’y est pas. « Indicatif » : les conditions n’étaient pas celles de sa méthode, ou l’éclairement est estimé. Les surfaces comptent comme exactes.
+figure-ps50 = puissance de cuisson normalisée
+figure-ps50-good-for = comparer des cuiseurs évalués selon la même norme
+figure-ps50-not-with = la puissance sous un autre éclairement, ou des évaluations selon une autre norme
+figure-gain = gain solaire
+figure-gain-good-for = dire la puissance à tout éclairement, avec u
+figure-gain-not-with = le gain d’après un capteur dans un autre plan
+figure-loss = perte dans l’air
+figure-loss-good-for = voir ce que fait l’isolation
+figure-loss-not-with = la perte par un autre vent, ou par m²
+figure-opto-thermal-ratio = rapport optothermique
+figure-opto-thermal-ratio-good-for = dire jusqu’où une charge peut chauffer, quelle que soit sa taille
+figure-opto-thermal-ratio-not-with = F1, qui est celui du cuiseur vide
+figure-dry-difference = récipient à sec au-dessus de l’air, par W/m²
+figure-dry-difference-good-for = comparer des versions d’un même cuiseur avec la même marmite
+figure-dry-difference-not-with = d’autres marmites, ou un capteur dans un autre plan ; ce n’est pas une puissance de cuisson
+figure-f1 = premier facteur de mérite
+figure-f1-good-for = comparer des cuiseurs boîtes, à vide
+figure-f1-not-with = des valeurs d’après un capteur tourné vers le soleil, ou avec des miroirs découverts
+figure-f2 = second facteur de mérite
+figure-f2-good-for = comparer des cuiseurs boîtes à pleine charge
+figure-f2-not-with = d’autres charges ou d’autres bouts de la montée
+figure-box-boiling = durée jusqu’à l’ébullition depuis l’ambiante
+figure-box-boiling-good-for = dire combien de temps prend cette charge, sous ce soleil
+figure-box-boiling-not-with = des durées pour une autre charge, un autre soleil ou une autre altitude
+figure-time-constant = constante de temps du refroidissement
+figure-time-constant-good-for = dire combien de temps cette charge reste chaude à l’ombre
+figure-time-constant-not-with = d’autres charges : elle augmente avec l’eau
+figure-loss-factor = facteur de perte
+figure-loss-factor-good-for = comparer des récipients et leurs enveloppes
+figure-loss-factor-not-with = des facteurs pour une autre surface, ou par un autre vent
+figure-optical-factor = facteur optique
+figure-optical-factor-good-for = comparer des miroirs et leur orientation
+figure-optical-factor-not-with = des facteurs d’après le seul rayonnement direct, là où celui d’ici est global
+figure-dish-boiling = durée jusqu’à l’ébullition depuis l’ambiante
+figure-dish-boiling-good-for = dire combien de temps prend cette charge, sous ce soleil
+figure-dish-boiling-not-with = des durées pour une autre charge, un autre soleil ou une autre altitude
+figure-energy = rendement énergétique
+figure-energy-good-for = comparer des essais sur la même plage de températures de l’eau
+figure-energy-not-with = un rendement sur une autre plage, ou avec une charge froide
+figure-exergy = rendement exergétique
+figure-exergy-good-for = comparer comme avec l’énergie, l’eau chaude comptant davantage
+figure-exergy-not-with = des valeurs avec une autre température du soleil ou une autre plage
+figure-peak-exergy = pic d’exergie
+figure-peak-exergy-good-for = comparer des cuiseurs de même taille sous le même soleil
+figure-peak-exergy-not-with = des pics sous un autre éclairement
+figure-quality-factor = facteur de qualité
+figure-quality-factor-good-for = voir où gain et perte se rejoignent
+figure-quality-factor-not-with = des publications qui prennent la perte autrement
+
+## Procedures beside the rating
+
+# As in English
+procedure-label = { $name }, { $symbol }
+# { $value } with its ±, or alone; { $unit }, or nothing.
+# As in English
+procedure-value = { $value } { $unit }
+procedure-value-alone = { $value } (± non donné)
+procedure-spread = valeur ± demi-largeur (95 % : jours, relevés, instruments)
+procedure-spread-one-day = valeur ± demi-largeur (un seul jour : relevés, instruments)
+page-procedure-quantity = grandeur
+procedure-boiling = La durée jusqu’à l’ébullition vaut pour { $load } d’eau de { $ambient } à { $boiling }, son point d’ébullition ici, sous un éclairement constant de { $irradiance } W/m² : les moyennes de l’essai. Elle est calculée, non chronométrée.
+# { $limit }, °C.
+evaporation = au-dessus de { $limit } °C, une part de la chaleur passe dans la vapeur, ce qu’aucune température ne montre : les chiffres valent pour un couvercle fermé et comptent la vapeur comme perte
+evaporation-remedy = garder le couvercle fermé ; ne comparer que des essais qui finissent à des températures semblables
+
+## Dry vessel
+
+section-dry-vessel = Récipient à sec
+dry-what = Un récipient vide et sombre, ou une plaque nue, est laissé au soleil jusqu’à ce qu’il ne chauffe plus. Sa température au-dessus de l’air, par W/m², met la lumière en regard des pertes. Ce n’est pas une puissance de cuisson.
+dry-plane-normal = L’éclairement est celui d’un capteur tourné vers le soleil.
+dry-plane-horizontal = L’éclairement est celui d’un capteur posé à plat : ne comparez qu’à ceux qui l’étaient aussi.
+dry-plane-estimated = L’éclairement est estimé.
+dry-plane-not-stated = Il n’est pas indiqué comment le capteur d’éclairement était tenu : ne comparez à aucun autre.
+# { $runs }: more than one.
+dry-mean-of = La valeur est la moyenne de { $runs ->
+    [one] { $runs } essai
+   *[other] { $runs } essais
+} avec un palier.
+# Headers of a table with a row a run: there is little room.
+dry-head-run = essai
+dry-head-plateau = palier, °C
+# As in English
+dry-head-ambient = air, °C
+dry-head-irradiance = soleil, W/m²
+# As in English
+dry-head-difference = K m²/W
+dry-head-initial = montée init., K/min
+dry-head-reached = min jusqu’à { $level }
+dry-caption = Température du récipient à sec depuis le début de chaque essai ; trait épais : le palier.
+dry-alt = Courbes de la température du récipient à sec selon le temps, pour { $runs ->
+    [one] { $runs } essai
+   *[other] { $runs } essais
+}. Le relevé le plus élevé est { $highest }.
+dry-axis-time = temps depuis le premier relevé, min
+dry-axis-vessel = récipient, °C
+dry-key-vessel = relevés
+dry-key-plateau = palier
+dry-source = Palier, selon la lecture de ce projet : la période la plus chaude d’au moins dix minutes, plus longue pour un cadran grossier, où le récipient monte ou descend de moins de 0,1 K/min, et où le soleil reste à ± 20 W/m² près et au-dessus de 600 W/m². Le rapport est celui que Mullick, Kandpal et Saxena 1987 emploient pour les cuiseurs boîtes (de mémoire). Montée initiale : sur les dix premières minutes.
+dry-no-vessel = le journal n’a pas de température du récipient
+dry-no-vessel-but-water = le journal a la température de l’eau et aucune du récipient
+dry-no-vessel-remedy = nommer la colonne du récipient sous [columns], comme vessel_temperature ; si le récipient contenait de l’eau, écrire kind = "water"
+dry-no-irradiance = le journal n’a pas d’éclairement, le palier ne peut donc pas être rapporté au soleil
+dry-no-irradiance-remedy = noter l’éclairement à chaque relevé, ou indiquer des périodes sans nuages et estimate = "clear-sky"
+# { $minutes }: what a plateau takes with this thermometer.
+dry-too-short = les relevés ne couvrent pas { $minutes } min, ce qu’il faut pour un palier avec ce thermomètre
+dry-too-short-remedy = continuer les relevés jusqu’à ce que la température reste la même pendant une demi-heure
+dry-sun-unsteady = le soleil n’est jamais resté à ± 20 W/m² de sa moyenne pendant { $minutes } min
+dry-sun-unsteady-remedy = faire l’essai sous un ciel clair autour du midi solaire
+dry-sun-weak = le soleil était régulier, mais avec au plus { $highest } W/m², en dessous de 600 W/m²
+dry-sun-weak-remedy = faire l’essai autour du midi solaire, dans une saison plus lumineuse, ou sans brume
+# { $rate } in K/min, { $vessel } in °C.
+dry-still-rises = pas de palier : dans sa période régulière la plus chaude, à { $vessel } °C, le récipient montait encore de { $rate } K/min
+dry-still-falls = pas de palier : dans sa période régulière la plus chaude, à { $vessel } °C, le récipient descendait de { $rate } K/min
+dry-still-moves-remedy = commencer plus tôt, réorienter, et continuer jusqu’à ce que la température reste la même
+
+## Box cooker
+
+section-box-cooker = Facteurs de mérite d’un cuiseur boîte
+box-what = F1 = (Tp − Ta)/H : de combien la boîte vide s’élève au-dessus de l’air par W/m² dans le plan horizontal. F2 = F1·M·c·ΔT/[A·τ·(F1·H − (T − Ta))] : à quel point sa chaleur passe dans une pleine charge, d’après le temps τ pendant lequel l’eau monte de ΔT ; T, Ta et H sont des moyennes sur ce temps.
+box-grade = classe
+box-grade-a = A : F1 est sûrement au-dessus de { $limit } K m²/W (IS 13429, de mémoire)
+box-grade-none = aucune donnée : F1 n’est pas sûrement au-dessus de { $limit } K m²/W, la limite de la classe A (IS 13429, de mémoire) ; les limites en dessous ne sont pas connues ici
+box-rests-on-dry = F1 repose sur { $runs ->
+    [one] { $runs } essai à sec
+   *[other] { $runs } essais à sec
+} avec un palier.
+box-rests-on-water = F2 repose sur { $runs ->
+    [one] { $runs } montée
+   *[other] { $runs } montées
+} de l’eau de { $from } à { $to }.
+box-caption = Eau selon le temps écoulé depuis qu’elle a passé la première température de la montée ; trait épais : ce que F1 et F2 donnent sous un soleil constant de même moyenne.
+box-alt = Courbes de la température de l’eau selon le temps, pour { $runs ->
+    [one] { $runs } montée
+   *[other] { $runs } montées
+} de { $from } à { $to }, avec les courbes que donnent F1 et F2.
+box-axis-time = temps depuis le début de la montée, min
+box-axis-water = eau, °C
+box-key-water = relevés
+box-key-told = d’après F1 et F2
+box-source = Mullick, Kandpal et Saxena 1987 (Solar Energy 39, 353–360) et IS 13429, tous deux de mémoire. Ils écrivent F2 avec le logarithme des deux bouts : la même chose sous un soleil constant, et environ 1 % de plus sous un soleil qui monte et descend d’un dixième (simulé). Ils comptent l’ébullition à 100 °C, ce rapport au point d’ébullition local. Aucun seuil n’est donné pour F2 : on en cite deux, et ils ne concordent pas.
+box-no-dry-run = il n’y a pas d’essai à sec, donc pas de F1, ni de F2 qui repose dessus
+box-no-dry-run-remedy = laisser la boîte vide au soleil vers midi et enregistrer la température de sa plaque : kind = "dry"
+box-no-plateau = aucun essai à sec n’a de palier, il n’y a donc pas de F1, ni de F2
+box-no-plateau-remedy = voir ce qui manque aux essais à sec
+box-plane-normal = l’éclairement a été mesuré face au soleil ; F1 et F2 valent pour le plan horizontal
+box-plane-not-stated = il n’est pas indiqué comment le capteur d’éclairement était tenu ; F1 et F2 valent pour le plan horizontal
+box-plane-estimated = l’éclairement est estimé ; F1 et F2 prennent celui d’un capteur posé à plat
+box-plane-remedy = poser le capteur à plat à côté de la boîte, et indiquer plane = "horizontal"
+box-cover-mirrors = F1 et F2 valent pour une boîte dont les miroirs d’appoint, si elle en a, sont couverts ; aucun journal ne le montre
+box-cover-mirrors-remedy = les couvrir pendant ces essais, et le dire dans les remarques
+box-no-water-run = aucun essai ne chauffe d’eau, il n’y a donc pas de F2
+box-no-heating = pas de montée de { $from } à { $to } °C sans trou, avec éclairement, dans { $runs ->
+    [one] { $runs } essai
+   *[other] { $runs } essais
+} à l’eau, il n’y a donc pas de F2
+box-no-heating-remedy = commencer en dessous de { $from } °C, continuer au-dessus de { $to } °C, et faire un relevé au moins toutes les vingt minutes
+box-runs-left-out = essais à l’eau sans montée entière de { $from } à { $to } °C, qui ne comptent pas : { $runs }
+# Loads in kg/m².
+box-load-off = la charge était de { $load } kg/m² ; une pleine charge est d’environ { $full } kg/m²
+box-load-off-remedy = mettre { $full } kg d’eau pour chaque m² d’ouverture
+# Both in K.
+box-beyond-reach = F1·H vaut { $reach } K et ne dépasse pas les { $end } K dont la fin de la montée de l’eau est au-dessus de l’air : il n’y a pas de F2
+box-no-upper-end = F1·H vaut { $reach } K, si près des { $end } K dont la fin de la montée de l’eau est au-dessus de l’air que F2 n’a pas de bout supérieur
+box-near-reach = la fin de la montée de l’eau, { $end } K au-dessus de l’air, est proche de F1·H, { $reach } K : là où F1 est un peu plus bas, F2 est bien plus haut, sa plage va donc plus loin vers le haut que vers le bas
+box-reach-remedy = faire l’essai sous un soleil plus fort, ou finir la montée plus bas
+box-one-day = les essais à sec ou les montées sont d’un seul jour, les plages ne sont donc pas des plages à 95 %
+box-one-day-remedy = faire des essais d’autres jours
+
+## Concentrating cooker
+
+section-dish = Essai de refroidissement et de chauffage
+dish-what = À l’ombre, la charge perd sa température au-dessus de l’air avec la constante de temps τ0 ; avec la capacité thermique C de l’eau et des récipients, C/τ0 est sa perte. F′UL est cette perte pour chaque m² de la surface des récipients. Au soleil, F′η0 est la part de la lumière sur la surface d’interception que reçoit la charge, perte ajoutée.
+dish-loss = perte dans l’air par refroidissement, F′UL·At
+dish-rests-on-cooling = La perte repose sur { $runs ->
+    [one] { $runs } essai de refroidissement
+   *[other] { $runs } essais de refroidissement
+}, de { $from } à { $to }.
+dish-rests-on-vessels = Les récipients comptent pour { $heat } J/K : { $basis }.
+dish-rests-on-heating = Le facteur optique repose sur { $runs ->
+    [one] { $runs } chauffage
+   *[other] { $runs } chauffages
+}, chacun de 5 K au-dessus de l’air à 5 K en dessous de l’ébullition, aussi loin qu’il va.
+dish-caption = Eau au-dessus de la température moyenne de l’air depuis le début de chaque essai de refroidissement ; trait épais : ce que donne sa constante de temps dans un air constant.
+dish-alt = Courbes de la température de l’eau au-dessus de l’air selon le temps, pour { $runs ->
+    [one] { $runs } essai de refroidissement
+   *[other] { $runs } essais de refroidissement
+}, avec la courbe exponentielle. La constante de temps moyenne est de { $minutes } minutes.
+dish-axis-time = temps depuis le premier relevé, min
+dish-axis-difference = eau au-dessus de l’air, K
+dish-key-water = relevés
+dish-key-told = par la constante de temps
+dish-source = Mullick, Kandpal et Kumar 1991 (Solar Energy 46, 139–144 ; de mémoire). Ils prennent la pente de ln(T − Ta) ; ce rapport prend celle de T selon l’intégrale de T − Ta : la même chose dans un air constant, et juste dans un air qui se réchauffe, où l’autre se trompe de 6 % pour 1 K/h (simulé). Ils comptent l’ébullition à 100 °C, ce rapport au point d’ébullition local.
+dish-no-cooling-run = il n’y a pas d’essai de refroidissement, donc ni constante de temps, ni perte, ni facteur optique
+dish-no-cooling-run-remedy = laisser refroidir une charge chaude à l’ombre, et l’enregistrer : kind = "cooling"
+dish-begins-too-cool = { $log } : l’eau commence à { $above } K au-dessus de l’air, et un essai de refroidissement à { $least } K au moins ; il ne compte pas
+dish-begins-too-cool-remedy = commencer près de l’ébullition
+dish-warms = { $log } : l’eau finit { $rise } K plus chaude qu’elle n’a commencé, le soleil l’a donc atteinte ; il ne compte pas
+dish-warms-remedy = détourner le cuiseur du soleil ou mettre toute l’ouverture à l’ombre
+dish-cooling-too-short = { $log } : trop peu de relevés, un trou de plus de vingt minutes, ou une baisse de moins d’un cinquième de la température au-dessus de l’air du début ; il ne compte pas
+dish-cooling-too-short-remedy = faire un relevé toutes les cinq minutes ou plus souvent, pendant une heure ou plus
+dish-no-loss-area = la surface des récipients n’est pas indiquée, la perte n’est donc donnée qu’en W/K
+dish-no-loss-area-remedy = indiquer loss_area_m2 sous [cooker] : parois et couvercle des récipients
+dish-no-vessel-heat = ce que les récipients emmagasinent n’est pas indiqué, et ne compte pas : perte et facteur optique sont trop faibles de cette part
+dish-no-vessel-heat-remedy = peser les récipients vides : vessel_mass_kg et vessel_material sous [load]
+dish-no-heating = aucun essai ne chauffe d’eau au soleil avec éclairement, il n’y a donc pas de facteur optique
+dish-no-heating-remedy = enregistrer un chauffage d’au moins { $rise } K au soleil, avec éclairement
+dish-plane-not-normal = l’éclairement n’a pas été mesuré face au soleil, et le facteur optique vaut pour le rayonnement direct
+dish-plane-estimated = l’éclairement est estimé, et le facteur optique prend celui du rayonnement direct
+dish-plane-remedy = garder le capteur tourné vers le soleil, et indiquer plane = "normal"
+dish-global-not-beam = un capteur tourné vers le soleil voit aussi le ciel autour, qu’un miroir à foyer n’utilise pas : avec lui, le facteur optique est plus bas qu’avec le seul rayonnement direct, d’environ un dixième sous un ciel clair (pratique courante, sans source publiée)
+dish-global-not-beam-remedy = dire dans les remarques si le capteur ne voyait que le rayonnement direct
+dish-no-end = la plage du facteur optique n’a pas de bout : l’éclairement est trop incertain
+dish-no-end-remedy = indiquer l’incertitude d’un meilleur capteur
+dish-one-day = le refroidissement ou le chauffage est d’un seul jour, les plages ne sont donc pas des plages à 95 %
+dish-one-day-remedy = faire des essais d’autres jours
+
+## Energy and exergy
+
+section-efficiency = Énergie et exergie
+efficiency-what = Rendement énergétique : chaleur que l’eau a absorbée, sur le rayonnement solaire reçu par la surface d’interception. Rendement exergétique : la même chose pour ce qui pourrait fournir du travail, si bien que l’eau chaude compte plus que l’eau tiède. Pic d’exergie : le sommet de la parabole de l’exergie selon l’écart de température ; facteur de qualité : le pic sur l’exergie de la chaleur perdue à cet endroit.
+# { $range } in °C.
+efficiency-rests-on = Ils reposent sur { counted-intervals } aux relevés sûrs, eau à { $range }, { $irradiance } W/m² en moyenne. Les récipients ne comptent pas.
+efficiency-peak-at = Le pic est à { $difference } K au-dessus de l’air, sous le soleil de l’essai ({ $irradiance } W/m² en moyenne).
+efficiency-caption = Exergie que l’eau gagne, intervalle par intervalle, selon sa température au-dessus de l’air ; trait épais : la parabole.
+efficiency-caption-no-peak = Exergie que l’eau gagne, intervalle par intervalle, selon sa température au-dessus de l’air. Il n’y a pas de pic parmi les intervalles.
+efficiency-alt = Nuage de points de l’exergie en watts selon l’écart de température en kelvins, { counted-intervals }.
+efficiency-axis-difference = écart de température, Td, K
+efficiency-axis-exergy = exergie, W
+efficiency-key-intervals = intervalles
+efficiency-key-parabola = parabole
+efficiency-source = Exergie du rayonnement solaire d’après Petela 1964 avec le soleil à 5777 K ; exergie de l’eau d’après le second principe. Comme Öztürk 2004 et d’autres ; les publications choisissent d’autres plages de température de l’eau, ne comparez donc qu’avec la plage ci-dessus. Pic et facteur de qualité d’après Kumar, Vishwanath et Gupta 2012 (résumé vu) ; que la perte y soit l’exergie de la chaleur perdue, u·Td·(1 − Ta/T), est la lecture de ce projet.
+efficiency-plane = le capteur d’éclairement était à plat, et la surface d’interception fait face au soleil : le rayonnement solaire dont les rendements sont des parts est trop petit, selon la hauteur du soleil
+efficiency-plane-remedy = ne comparer qu’avec des essais dont le capteur était à plat
+efficiency-no-peak = l’exergie n’a pas de point le plus haut parmi les intervalles, il n’y a donc ni pic ni facteur de qualité
+efficiency-no-peak-remedy = faire l’essai de 5 K au-dessus de l’air jusque près de l’ébullition
+efficiency-no-loss = la perte peut être nulle, il n’y a donc pas de facteur de qualité
+efficiency-no-loss-remedy = faire des essais sur une plage plus large de températures de l’eau, et sur plus de jours
+efficiency-one-day = tout est d’un seul jour, les plages ne sont donc pas des plages à 95 %
+efficiency-one-day-remedy = faire des essais d’autres jours
+headline-not-with = À ne pas comparer à : { $what }.
+tested-method-none = aucune de la pratique : aucun essai ne chauffe de l’eau
+tested-environment-dry = Environnement des plateaux
+tested-no-plateau = aucun plateau
+balance-counts-vessels = Ici, le gain, la perte et la puissance sont ceux de l’eau et des récipients, qui comptent pour { $heat } J/K : { $basis }. Tout ce que ce rapport dit par ailleurs de puissance, de marmites et de mois ne vaut que pour l’eau.
+check-figures = Autres chiffres à ce jour
+check-no-figures = Aucun autre chiffre pour l’instant.
+procedure-value-between = { $value } ({ $lower } à { $upper })

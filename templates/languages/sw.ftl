@@ -1624,7 +1624,7 @@ check-aimed = limeelekezwa, na hakuna kinachoungua karibu na kitovu cha mwanga
 check-empty = chombo kitupu, kikavu na safi: bila maji, chakula wala mafuta
 check-no-plastic = bila plastiki wala kupaka kwa kuzuia kunata: kinapita mbali 100 °C
 check-dial = kipimajoto ndani au juu ya chombo, nje ya miale; kinabaki hapo
-check-mirrors = vioo vya sanduku vimefunikwa au kukunjwa, kwa vipimo vyake vya ubora
+check-mirrors = viakisi vya sanduku vimefunikwa au kukunjwa, kwa namba zake za ubora
 check-no-sun = hakuna jua kwenye jiko hadi mwisho: kivulini, au limegeuzwa
 check-in-place = chungu mahali pake ndani ya jiko, kama kinapopashwa
 # Lines to write on.
@@ -1675,237 +1675,307 @@ caution-field-sheet = Usiangalie kamwe ndani ya kitovu cha mwanga wala jua. Meta
 # Of a dry vessel, and of a load that cools.
 caution-field-sheet-dry = Chombo kikavu hupita mbali 100 °C: huunguza kwa kuguswa, na hubaki na moto muda mrefu baadaye. Plastiki huyeyuka na mipako hutoa moshi: usiweke vyote viwili. Usimwage kamwe maji ndani yake kikiwa na moto: hurusha matone na hupasuka. Nyasi kavu, nguo na mabaki ya mafuta hushika moto: ardhi tupu, maji au mchanga karibu, na mtu anayebaki. Usiangalie kamwe ndani ya kitovu cha mwanga wala jua; geuza jiko mbali nalo kabla ya kuingiza mkono; glavu kavu. Weka watoto mbali; lifunge chini dhidi ya upepo. Kivuli na maji kwa ajili yako. Kanuni za mahali ulipo na utendaji wenye leseni hutangulia.
 caution-field-sheet-cooling = Chungu cha maji yanayokaribia kuchemka hubebwa: njia iwe wazi, asiwepo mtu ndani yake, kifuniko kishikwe, mikono yote miwili katika glavu kavu; afadhali kukiweka chini kuliko kuharakisha. Mvuke huunguza: kifuniko kielekee mbali nawe. Usiangalie kamwe ndani ya kitovu cha mwanga wala jua; geuza jiko mbali nalo, au litie kivuli, kabla ya kuingiza mkono, na angalia kitovu kinakwenda wapi wakati huo. Weka watoto mbali; baki na jiko. Mwaga maji ya jaribio. Kanuni za mahali ulipo na utendaji wenye leseni hutangulia.
+
+## Kinds of run, and what vessels store
+
 run-kind-water = kupasha maji
 run-kind-cooling = kupoa, kivulini
 run-kind-dry = chombo kikavu
-vessel-heat-stated = STILL TO TRANSLATE
-vessel-heat-weighed = STILL TO TRANSLATE
-material-aluminium = STILL TO TRANSLATE
-material-cast-iron = STILL TO TRANSLATE
-material-steel = STILL TO TRANSLATE
-material-stainless-steel = STILL TO TRANSLATE
-material-copper = STILL TO TRANSLATE
-material-glass = STILL TO TRANSLATE
-material-ceramic = STILL TO TRANSLATE
-material-fired-clay = STILL TO TRANSLATE
-tested-vessel-heat = STILL TO TRANSLATE
-tested-vessel-heat-text = STILL TO TRANSLATE
-tested-loss-area = STILL TO TRANSLATE
-tested-loss-area-text = STILL TO TRANSLATE
-tested-no-water = STILL TO TRANSLATE
-tested-vessel-temperature = STILL TO TRANSLATE
-error-vessel-temperature = STILL TO TRANSLATE
-error-vessel-heat = STILL TO TRANSLATE
-known-vessel-heat = STILL TO TRANSLATE
-budget-not-told-apart = STILL TO TRANSLATE
-tested-instruments-note-dry = STILL TO TRANSLATE
-report-kind-without-water = STILL TO TRANSLATE
-headline-label-none = STILL TO TRANSLATE
-headline-no-water-level = STILL TO TRANSLATE
-headline-no-water = STILL TO TRANSLATE
-headline-unit-of = STILL TO TRANSLATE
-headline-unit-of-one-day = STILL TO TRANSLATE
-headline-dry-plateau = STILL TO TRANSLATE
-headline-good-for = STILL TO TRANSLATE
-headline-no-water-means = STILL TO TRANSLATE
-headline-nothing-drawn = STILL TO TRANSLATE
-summary-title = STILL TO TRANSLATE
-page-summary-figure = STILL TO TRANSLATE
-page-summary-value = STILL TO TRANSLATE
-page-summary-good-for = STILL TO TRANSLATE
-page-summary-not-with = STILL TO TRANSLATE
-summary-one-day = STILL TO TRANSLATE
-summary-indicative = STILL TO TRANSLATE
-summary-note = STILL TO TRANSLATE
-figure-ps50 = STILL TO TRANSLATE
-figure-ps50-good-for = STILL TO TRANSLATE
-figure-ps50-not-with = STILL TO TRANSLATE
-figure-gain = STILL TO TRANSLATE
-figure-gain-good-for = STILL TO TRANSLATE
-figure-gain-not-with = STILL TO TRANSLATE
-figure-loss = STILL TO TRANSLATE
-figure-loss-good-for = STILL TO TRANSLATE
-figure-loss-not-with = STILL TO TRANSLATE
-figure-opto-thermal-ratio = STILL TO TRANSLATE
-figure-opto-thermal-ratio-good-for = STILL TO TRANSLATE
-figure-opto-thermal-ratio-not-with = STILL TO TRANSLATE
-figure-dry-difference = STILL TO TRANSLATE
-figure-dry-difference-good-for = STILL TO TRANSLATE
-figure-dry-difference-not-with = STILL TO TRANSLATE
-figure-f1 = STILL TO TRANSLATE
-figure-f1-good-for = STILL TO TRANSLATE
-figure-f1-not-with = STILL TO TRANSLATE
-figure-f2 = STILL TO TRANSLATE
-figure-f2-good-for = STILL TO TRANSLATE
-figure-f2-not-with = STILL TO TRANSLATE
-figure-box-boiling = STILL TO TRANSLATE
-figure-box-boiling-good-for = STILL TO TRANSLATE
-figure-box-boiling-not-with = STILL TO TRANSLATE
-figure-time-constant = STILL TO TRANSLATE
-figure-time-constant-good-for = STILL TO TRANSLATE
-figure-time-constant-not-with = STILL TO TRANSLATE
-figure-loss-factor = STILL TO TRANSLATE
-figure-loss-factor-good-for = STILL TO TRANSLATE
-figure-loss-factor-not-with = STILL TO TRANSLATE
-figure-optical-factor = STILL TO TRANSLATE
-figure-optical-factor-good-for = STILL TO TRANSLATE
-figure-optical-factor-not-with = STILL TO TRANSLATE
-figure-dish-boiling = STILL TO TRANSLATE
-figure-dish-boiling-good-for = STILL TO TRANSLATE
-figure-dish-boiling-not-with = STILL TO TRANSLATE
-figure-energy = STILL TO TRANSLATE
-figure-energy-good-for = STILL TO TRANSLATE
-figure-energy-not-with = STILL TO TRANSLATE
-figure-exergy = STILL TO TRANSLATE
-figure-exergy-good-for = STILL TO TRANSLATE
-figure-exergy-not-with = STILL TO TRANSLATE
-figure-peak-exergy = STILL TO TRANSLATE
-figure-peak-exergy-good-for = STILL TO TRANSLATE
-figure-peak-exergy-not-with = STILL TO TRANSLATE
-figure-quality-factor = STILL TO TRANSLATE
-figure-quality-factor-good-for = STILL TO TRANSLATE
-figure-quality-factor-not-with = STILL TO TRANSLATE
-procedure-label = STILL TO TRANSLATE
-procedure-value = STILL TO TRANSLATE
-procedure-value-alone = STILL TO TRANSLATE
-procedure-spread = STILL TO TRANSLATE
-procedure-spread-one-day = STILL TO TRANSLATE
-page-procedure-quantity = STILL TO TRANSLATE
-procedure-boiling = STILL TO TRANSLATE
-evaporation = STILL TO TRANSLATE
-evaporation-remedy = STILL TO TRANSLATE
-section-dry-vessel = STILL TO TRANSLATE
-dry-what = STILL TO TRANSLATE
-dry-plane-normal = STILL TO TRANSLATE
-dry-plane-horizontal = STILL TO TRANSLATE
-dry-plane-estimated = STILL TO TRANSLATE
-dry-plane-not-stated = STILL TO TRANSLATE
-dry-mean-of = STILL TO TRANSLATE
-dry-head-run = STILL TO TRANSLATE
-dry-head-plateau = STILL TO TRANSLATE
-dry-head-ambient = STILL TO TRANSLATE
-dry-head-irradiance = STILL TO TRANSLATE
-dry-head-difference = STILL TO TRANSLATE
-dry-head-initial = STILL TO TRANSLATE
-dry-head-reached = STILL TO TRANSLATE
-dry-caption = STILL TO TRANSLATE
-dry-alt = STILL TO TRANSLATE
-dry-axis-time = STILL TO TRANSLATE
-dry-axis-vessel = STILL TO TRANSLATE
-dry-key-vessel = STILL TO TRANSLATE
-dry-key-plateau = STILL TO TRANSLATE
-dry-source = STILL TO TRANSLATE
-dry-no-vessel = STILL TO TRANSLATE
-dry-no-vessel-but-water = STILL TO TRANSLATE
-dry-no-vessel-remedy = STILL TO TRANSLATE
-dry-no-irradiance = STILL TO TRANSLATE
-dry-no-irradiance-remedy = STILL TO TRANSLATE
-dry-too-short = STILL TO TRANSLATE
-dry-too-short-remedy = STILL TO TRANSLATE
-dry-sun-unsteady = STILL TO TRANSLATE
-dry-sun-unsteady-remedy = STILL TO TRANSLATE
-dry-sun-weak = STILL TO TRANSLATE
-dry-sun-weak-remedy = STILL TO TRANSLATE
-dry-still-rises = STILL TO TRANSLATE
-dry-still-falls = STILL TO TRANSLATE
-dry-still-moves-remedy = STILL TO TRANSLATE
-section-box-cooker = STILL TO TRANSLATE
-box-what = STILL TO TRANSLATE
-box-grade = STILL TO TRANSLATE
-box-grade-a = STILL TO TRANSLATE
-box-grade-none = STILL TO TRANSLATE
-box-rests-on-dry = STILL TO TRANSLATE
-box-rests-on-water = STILL TO TRANSLATE
-box-caption = STILL TO TRANSLATE
-box-alt = STILL TO TRANSLATE
-box-axis-time = STILL TO TRANSLATE
-box-axis-water = STILL TO TRANSLATE
-box-key-water = STILL TO TRANSLATE
-box-key-told = STILL TO TRANSLATE
-box-source = STILL TO TRANSLATE
-box-no-dry-run = STILL TO TRANSLATE
-box-no-dry-run-remedy = STILL TO TRANSLATE
-box-no-plateau = STILL TO TRANSLATE
-box-no-plateau-remedy = STILL TO TRANSLATE
-box-plane-normal = STILL TO TRANSLATE
-box-plane-not-stated = STILL TO TRANSLATE
-box-plane-estimated = STILL TO TRANSLATE
-box-plane-remedy = STILL TO TRANSLATE
-box-cover-mirrors = STILL TO TRANSLATE
-box-cover-mirrors-remedy = STILL TO TRANSLATE
-box-no-water-run = STILL TO TRANSLATE
-box-no-heating = STILL TO TRANSLATE
-box-no-heating-remedy = STILL TO TRANSLATE
-box-runs-left-out = STILL TO TRANSLATE
-box-load-off = STILL TO TRANSLATE
-box-load-off-remedy = STILL TO TRANSLATE
-box-beyond-reach = STILL TO TRANSLATE
-box-no-upper-end = STILL TO TRANSLATE
-box-near-reach = STILL TO TRANSLATE
-box-reach-remedy = STILL TO TRANSLATE
-box-one-day = STILL TO TRANSLATE
-box-one-day-remedy = STILL TO TRANSLATE
-section-dish = STILL TO TRANSLATE
-dish-what = STILL TO TRANSLATE
-dish-loss = STILL TO TRANSLATE
-dish-rests-on-cooling = STILL TO TRANSLATE
-dish-rests-on-vessels = STILL TO TRANSLATE
-dish-rests-on-heating = STILL TO TRANSLATE
-dish-caption = STILL TO TRANSLATE
-dish-alt = STILL TO TRANSLATE
-dish-axis-time = STILL TO TRANSLATE
-dish-axis-difference = STILL TO TRANSLATE
-dish-key-water = STILL TO TRANSLATE
-dish-key-told = STILL TO TRANSLATE
-dish-source = STILL TO TRANSLATE
-dish-no-cooling-run = STILL TO TRANSLATE
-dish-no-cooling-run-remedy = STILL TO TRANSLATE
-dish-begins-too-cool = STILL TO TRANSLATE
-dish-begins-too-cool-remedy = STILL TO TRANSLATE
-dish-warms = STILL TO TRANSLATE
-dish-warms-remedy = STILL TO TRANSLATE
-dish-cooling-too-short = STILL TO TRANSLATE
-dish-cooling-too-short-remedy = STILL TO TRANSLATE
-dish-no-loss-area = STILL TO TRANSLATE
-dish-no-loss-area-remedy = STILL TO TRANSLATE
-dish-no-vessel-heat = STILL TO TRANSLATE
-dish-no-vessel-heat-remedy = STILL TO TRANSLATE
-dish-no-heating = STILL TO TRANSLATE
-dish-no-heating-remedy = STILL TO TRANSLATE
-dish-plane-not-normal = STILL TO TRANSLATE
-dish-plane-estimated = STILL TO TRANSLATE
-dish-plane-remedy = STILL TO TRANSLATE
-dish-global-not-beam = STILL TO TRANSLATE
-dish-global-not-beam-remedy = STILL TO TRANSLATE
-dish-no-end = STILL TO TRANSLATE
-dish-no-end-remedy = STILL TO TRANSLATE
-dish-one-day = STILL TO TRANSLATE
-dish-one-day-remedy = STILL TO TRANSLATE
-section-efficiency = STILL TO TRANSLATE
-efficiency-what = STILL TO TRANSLATE
-efficiency-rests-on = STILL TO TRANSLATE
-efficiency-peak-at = STILL TO TRANSLATE
-efficiency-caption = STILL TO TRANSLATE
-efficiency-caption-no-peak = STILL TO TRANSLATE
-efficiency-alt = STILL TO TRANSLATE
-efficiency-axis-difference = STILL TO TRANSLATE
-efficiency-axis-exergy = STILL TO TRANSLATE
-efficiency-key-intervals = STILL TO TRANSLATE
-efficiency-key-parabola = STILL TO TRANSLATE
-efficiency-source = STILL TO TRANSLATE
-efficiency-plane = STILL TO TRANSLATE
-efficiency-plane-remedy = STILL TO TRANSLATE
-efficiency-no-peak = STILL TO TRANSLATE
-efficiency-no-peak-remedy = STILL TO TRANSLATE
-efficiency-no-loss = STILL TO TRANSLATE
-efficiency-no-loss-remedy = STILL TO TRANSLATE
-efficiency-one-day = STILL TO TRANSLATE
-efficiency-one-day-remedy = STILL TO TRANSLATE
-headline-not-with = STILL TO TRANSLATE
-tested-method-none = STILL TO TRANSLATE
-tested-environment-dry = STILL TO TRANSLATE
-tested-no-plateau = STILL TO TRANSLATE
-balance-counts-vessels = STILL TO TRANSLATE
-check-figures = STILL TO TRANSLATE
-check-no-figures = STILL TO TRANSLATE
-procedure-value-between = STILL TO TRANSLATE
+vessel-heat-stated = umetajwa katika faili ya kampeni
+vessel-heat-weighed = { $mass } kg za { $material } kwa { $heat } J/(kg K) (EN 12524:2000, kama maktaba huria ya programu inavyoinukuu)
+material-aluminium = alumini
+material-cast-iron = chuma cha kalibu
+material-steel = feleji
+material-stainless-steel = feleji isiyoshika kutu
+material-copper = shaba nyekundu
+material-glass = kioo
+material-ceramic = kauri
+material-fired-clay = udongo uliochomwa
+tested-vessel-heat = uwezo wa vyombo kuhifadhi joto
+# As in English
+tested-vessel-heat-text = { $heat } J/K: { $basis }
+tested-loss-area = eneo la vyombo linalopoteza joto
+# As in English
+tested-loss-area-text = { $area } m²
+tested-no-water = hakuna: hakuna duru ya kampeni hii inayopasha maji
+tested-vessel-temperature = halijoto ya chombo
+error-vessel-temperature = kipimajoto cha chombo
+error-vessel-heat = uwezo wa vyombo kuhifadhi joto
+known-vessel-heat = ndani ya { $percent } % ya kilichotajwa
+budget-not-told-apart = hautenganishwi katika ripoti hii
+tested-instruments-note-dry = Utovu wa uhakika ni utovu sanifu (k = 1). Pale usipotajwa, daraja la tahadhari kubwa zaidi huchukuliwa: kwa chombo, kipimajoto cha oveni chenye mshale, ndani ya ± 10 K (mazoea ya kawaida, hakuna chanzo kilichochapishwa).
+
+## Page one of a campaign that heats no water
+
+report-kind-without-water = Ripoti ya majaribio ya jiko la jua bila tathmini
+headline-label-none = Bado hakuna namba
+headline-no-water-level = Hakuna tathmini
+headline-no-water = Hakuna tathmini kwa mujibu wa kanuni: hakuna duru ya kampeni hii inayopasha maji. Yanayosemwa na duru zake nyingine yako hapa chini.
+# { $unit } is a unit, such as K m²/W.
+# As in English
+headline-unit-of = { $unit } (95 %)
+headline-unit-of-one-day = { $unit } (siku moja)
+headline-dry-plateau = Katika { $irradiance } W/m² chombo kitupu kilifika { $vessel }: { $difference } K juu ya hewa ya { $ambient }.
+# { $name }: a figure; { $good }: what it is good for.
+headline-good-for = Namba hii ({ $name }) hufaa kwa: { $good }.
+headline-no-water-means = Hakuna kati ya hizi iliyo nguvu ya kupikia. Pasha mzigo wa maji uliopimwa kwa mizani ili ujue jiko hupika kwa kasi gani.
+headline-nothing-drawn = Hakuna kilichoweza kuchorwa: hoja zinasema kwa nini.
+
+## All figures at a glance (page two)
+
+summary-title = Namba zote kwa mtazamo mmoja
+# Headers of a table of four columns.
+page-summary-figure = namba
+page-summary-value = thamani ± nusu ya upana (95 %)
+page-summary-good-for = hufaa kwa
+page-summary-not-with = usilinganishe na
+summary-one-day = (siku moja)
+summary-indicative = (elekezi)
+summary-note = Kila ± ni ya 95 %: mtawanyiko, siku, na vifaa kwa utovu wa uhakika uliotajwa au uliokisiwa. "Siku moja": ambacho siku nyingine ingefanya hakimo ndani yake. "Elekezi": masharti hayakuwa yale ya utaratibu wake, au mnururisho umekadiriwa. Maeneo huchukuliwa kuwa sahihi kabisa.
+figure-ps50 = nguvu sanifu ya kupikia
+figure-ps50-good-for = kulinganisha majiko yaliyotathminiwa kwa kanuni ileile
+figure-ps50-not-with = nguvu kwa mnururisho mwingine, au tathmini za kanuni nyingine
+figure-gain = pato kutoka kwa jua
+figure-gain-good-for = kutaja nguvu kwa mnururisho wowote, pamoja na u
+figure-gain-not-with = pato kwa kihisi kilicho katika bapa jingine
+figure-loss = upotevu kwa hewa
+figure-loss-good-for = kuona kizuia joto kinasaidia kiasi gani
+figure-loss-not-with = upotevu katika upepo mwingine, au kwa kila m²
+figure-opto-thermal-ratio = uwiano wa mwanga na joto (opto-thermal ratio)
+figure-opto-thermal-ratio-good-for = kujua mzigo unaweza kufikia joto gani, uwe mkubwa au mdogo
+figure-opto-thermal-ratio-not-with = F1, ambayo ni ya jiko tupu
+figure-dry-difference = chombo kikavu juu ya hewa, kwa kila W/m²
+figure-dry-difference-good-for = kulinganisha matoleo ya jiko moja kwa sufuria ileile
+figure-dry-difference-not-with = sufuria nyingine, au kihisi kilicho katika bapa jingine; si nguvu ya kupikia
+figure-f1 = namba ya kwanza ya ubora (figure of merit)
+figure-f1-good-for = kulinganisha majiko ya sanduku, yakiwa matupu
+figure-f1-not-with = thamani za kihisi kinacholielekea jua, au zenye viakisi visivyofunikwa
+figure-f2 = namba ya pili ya ubora (figure of merit)
+figure-f2-good-for = kulinganisha majiko ya sanduku kwa mzigo kamili
+figure-f2-not-with = mizigo mingine au ncha nyingine za upandaji
+figure-box-boiling = muda wa kuchemka kuanzia halijoto ya mazingira
+figure-box-boiling-good-for = kusema mzigo huu huchukua muda gani, katika jua hili
+figure-box-boiling-not-with = muda wa mzigo mwingine, jua jingine au mwinuko mwingine
+figure-time-constant = muda bainifu wa kupoa (time constant)
+figure-time-constant-good-for = kusema mzigo huu hubaki na joto kwa muda gani kivulini
+figure-time-constant-not-with = mizigo mingine: huongezeka pamoja na maji
+figure-loss-factor = kigezo cha upotevu (loss factor)
+figure-loss-factor-good-for = kulinganisha vyombo na vifungashio vyake
+figure-loss-factor-not-with = vigezo vya eneo jingine, au katika upepo mwingine
+figure-optical-factor = kigezo cha mwanga (optical factor)
+figure-optical-factor-good-for = kulinganisha viakisi na uelekezaji wake
+figure-optical-factor-not-with = vigezo vya mnururisho wa miale pekee, pale ambapo huu ni wa anga lote
+figure-dish-boiling = muda wa kuchemka kuanzia halijoto ya mazingira
+figure-dish-boiling-good-for = kusema mzigo huu huchukua muda gani, katika jua hili
+figure-dish-boiling-not-with = muda wa mzigo mwingine, jua jingine au mwinuko mwingine
+figure-energy = ufanisi wa nishati
+figure-energy-good-for = kulinganisha majaribio ya masafa yaleyale ya halijoto ya maji
+figure-energy-not-with = ufanisi katika masafa mengine, au kwa mzigo baridi
+figure-exergy = ufanisi wa eksergia (exergy)
+figure-exergy-good-for = kulinganisha kama kwa nishati, maji ya moto yakihesabiwa zaidi
+figure-exergy-not-with = thamani zenye halijoto nyingine ya jua au masafa mengine
+figure-peak-exergy = kilele cha eksergia (exergy)
+figure-peak-exergy-good-for = kulinganisha majiko ya ukubwa mmoja chini ya jua lilelile
+figure-peak-exergy-not-with = vilele katika mnururisho mwingine
+figure-quality-factor = kigezo cha ubora (quality factor)
+figure-quality-factor-good-for = kuona pato na upotevu hukutana wapi
+figure-quality-factor-not-with = makala zinazochukua upotevu kwa njia nyingine
+
+## Procedures beside the rating
+
+# As in English
+procedure-label = { $name }, { $symbol }
+# { $value } with its ±, or alone; { $unit }, or nothing.
+# As in English
+procedure-value = { $value } { $unit }
+procedure-value-alone = { $value } (± haikutolewa)
+procedure-spread = thamani ± nusu ya upana (95 %: siku, vipimo, vifaa)
+procedure-spread-one-day = thamani ± nusu ya upana (siku moja: vipimo, vifaa)
+page-procedure-quantity = kipimo
+procedure-boiling = Muda wa kuchemka ni wa maji { $load } kutoka { $ambient } hadi { $boiling }, kiwango chake cha kuchemka hapa, katika jua lisilobadilika la { $irradiance } W/m²: wastani wa jaribio. Umekokotolewa, haukupimwa kwa saa.
+# { $limit }, °C.
+evaporation = juu ya { $limit } °C sehemu ya joto huingia katika mvuke, jambo ambalo hakuna halijoto inayolionyesha: namba ni za kifuniko kilichofungwa na huhesabu mvuke kuwa upotevu
+evaporation-remedy = acha kifuniko kikiwa kimefungwa; linganisha tu majaribio yanayoishia kwenye halijoto zinazofanana
+
+## Dry vessel
+
+section-dry-vessel = Chombo kikavu
+dry-what = Chombo kitupu cheusi au bamba tupu huachwa juani hadi kisizidi kupata joto. Halijoto yake juu ya hewa kwa kila W/m² hulinganisha mwanga na upotevu. Si nguvu ya kupikia.
+dry-plane-normal = Mnururisho ni wa kihisi kilicholielekea jua.
+dry-plane-horizontal = Mnururisho ni wa kihisi kilicholala bapa: linganisha tu na vingine vilivyolala bapa.
+dry-plane-estimated = Mnururisho umekadiriwa.
+dry-plane-not-stated = Hakuna aliyetaja jinsi kihisi cha mnururisho kilivyoshikwa: usilinganishe na kingine chochote.
+# { $runs }: more than one.
+dry-mean-of = Thamani ni wastani wa { $runs ->
+    [one] duru { $runs } yenye
+   *[other] duru { $runs } zenye
+} kilele tulivu.
+# Headers of a table with a row a run: there is little room.
+dry-head-run = duru
+dry-head-plateau = kilele, °C
+dry-head-ambient = hewa, °C
+dry-head-irradiance = jua, W/m²
+# As in English
+dry-head-difference = K m²/W
+dry-head-initial = mwanzo, K/min
+dry-head-reached = min hadi { $level }
+dry-caption = Halijoto ya chombo kikavu tangu mwanzo wa kila duru; mstari mnene: kilele tulivu.
+dry-alt = Mchoro wa mistari wa halijoto ya chombo kikavu dhidi ya wakati, kwa { $runs ->
+    [one] duru { $runs }
+   *[other] duru { $runs }
+}. Kipimo cha juu kabisa ni { $highest }.
+dry-axis-time = muda tangu kipimo cha kwanza, min
+dry-axis-vessel = chombo, °C
+dry-key-vessel = vipimo
+dry-key-plateau = kilele tulivu
+dry-source = Kilele tulivu, kwa tafsiri ya mradi huu: kipande chenye joto zaidi cha angalau dakika kumi, kirefu zaidi kwa kipimajoto chenye hatua kubwa, ambamo chombo hupanda au kushuka kwa chini ya 0.1 K/min, na jua hubaki ndani ya ± 20 W/m² na juu ya 600 W/m². Uwiano huu ndio ambao Mullick, Kandpal na Saxena 1987 hutumia kwa majiko ya sanduku (kwa kumbukumbu ya kichwani). Kupanda kwa mwanzo: katika dakika kumi za kwanza.
+dry-no-vessel = rekodi haina halijoto ya chombo
+dry-no-vessel-but-water = rekodi ina halijoto ya maji na haina ya chombo
+dry-no-vessel-remedy = itaje safuwima ya chombo kama vessel_temperature chini ya [columns]; ikiwa chombo kilikuwa na maji, andika kind = "water"
+dry-no-irradiance = rekodi haina mnururisho, kwa hiyo kilele tulivu hakiwezi kulinganishwa na jua
+dry-no-irradiance-remedy = andika mnururisho pamoja na kila kipimo, au taja muda usio na mawingu na estimate = "clear-sky"
+# { $minutes }: what a plateau takes with this thermometer.
+dry-too-short = vipimo havifikii { $minutes } min, muda ambao kilele tulivu huhitaji kwa kipimajoto hiki
+dry-too-short-remedy = endelea kusoma hadi halijoto itulie kwa nusu saa
+dry-sun-unsteady = jua halikubaki kamwe ndani ya ± 20 W/m² za wastani wake kwa { $minutes } min
+dry-sun-unsteady-remedy = jaribu chini ya anga safi karibu na adhuhuri ya jua
+dry-sun-weak = jua lilikuwa thabiti, lakini kwa { $highest } W/m² tu zaidi sana, chini ya 600 W/m²
+dry-sun-weak-remedy = jaribu karibu na adhuhuri ya jua, katika msimu wenye jua kali zaidi, au bila ukungu
+# { $rate } in K/min, { $vessel } in °C.
+dry-still-rises = hakuna kilele tulivu: katika kipande chake thabiti chenye joto zaidi, kwenye { $vessel } °C, chombo kilikuwa bado kikipanda kwa { $rate } K/min
+dry-still-falls = hakuna kilele tulivu: katika kipande chake thabiti chenye joto zaidi, kwenye { $vessel } °C, chombo kilishuka kwa { $rate } K/min
+dry-still-moves-remedy = anza mapema zaidi, elekeza upya, na uendelee hadi halijoto itulie
+
+## Box cooker
+
+section-box-cooker = Namba za ubora za jiko la sanduku
+box-what = F1 = (Tp − Ta)/H: jinsi sanduku tupu linavyopanda juu ya hewa kwa kila W/m² katika bapa la mlalo. F2 = F1·M·c·ΔT/[A·τ·(F1·H − (T − Ta))]: jinsi joto lake linavyoingia vizuri katika mzigo kamili, kwa muda τ ambao maji hupanda kwa ΔT; T, Ta na H ni wastani wa muda huo.
+box-grade = daraja
+box-grade-a = A: F1 kwa hakika iko juu ya { $limit } K m²/W (IS 13429, kwa kumbukumbu ya kichwani)
+box-grade-none = halikutolewa: F1 haiko kwa hakika juu ya { $limit } K m²/W, kikomo cha daraja A (IS 13429, kwa kumbukumbu ya kichwani); vikomo vilivyo chini yake havijulikani hapa
+box-rests-on-dry = F1 inategemea { $runs ->
+    [one] duru kavu { $runs } yenye
+   *[other] duru kavu { $runs } zenye
+} kilele tulivu.
+box-rests-on-water = F2 inategemea { $runs ->
+    [one] upandaji { $runs }
+   *[other] upandaji { $runs }
+} wa maji kutoka { $from } hadi { $to }.
+box-caption = Maji kwa muda tangu yalipopita halijoto ya kwanza ya upandaji; mstari mnene: kile ambacho F1 na F2 hutoa katika jua lisilobadilika la wastani uleule.
+box-alt = Mchoro wa mistari wa halijoto ya maji dhidi ya wakati, kwa { $runs ->
+    [one] upandaji { $runs }
+   *[other] upandaji { $runs }
+} kutoka { $from } hadi { $to }, pamoja na mikunjo ambayo F1 na F2 hutoa.
+box-axis-time = muda tangu mwanzo wa upandaji, min
+box-axis-water = maji, °C
+box-key-water = vipimo
+box-key-told = kwa F1 na F2
+box-source = Mullick, Kandpal na Saxena 1987 (Solar Energy 39, 353–360) na IS 13429, zote mbili kwa kumbukumbu ya kichwani. Wao huandika F2 kwa logi (logarithm) ya ncha zote mbili: ni sawa katika jua lisilobadilika, na takriban 1 % zaidi katika jua linalopanda na kushuka kwa moja ya kumi (kwa maigizo ya kompyuta). Wao huhesabu kuchemka kwa 100 °C, ripoti hii kwa kiwango cha kuchemka cha mahali. Hakuna kikomo cha kufaulu kilichotolewa kwa F2: viwili hunukuliwa, navyo havikubaliani.
+box-no-dry-run = hakuna duru kavu, kwa hiyo hakuna F1, wala F2 inayoitegemea
+box-no-dry-run-remedy = acha sanduku tupu juani karibu na adhuhuri na urekodi halijoto ya bamba lake: kind = "dry"
+box-no-plateau = hakuna duru kavu yenye kilele tulivu, kwa hiyo hakuna F1, wala F2
+box-no-plateau-remedy = angalia kinachokosekana katika duru kavu
+box-plane-normal = mnururisho ulipimwa kwa kulielekea jua; F1 na F2 ni za bapa la mlalo
+box-plane-not-stated = hakuna aliyetaja jinsi kihisi cha mnururisho kilivyoshikwa; F1 na F2 ni za bapa la mlalo
+box-plane-estimated = mnururisho umekadiriwa; F1 na F2 huchukua ule wa kihisi kilicholala bapa
+box-plane-remedy = laza kihisi bapa kando ya sanduku, na utaje plane = "horizontal"
+box-cover-mirrors = F1 na F2 ni za sanduku ambalo viakisi vyake vya nyongeza, kama vipo, vimefunikwa; hakuna rekodi inayoonyesha hilo
+box-cover-mirrors-remedy = vifunike katika duru hizi, na useme hivyo katika maelezo
+box-no-water-run = hakuna duru inayopasha maji, kwa hiyo hakuna F2
+box-no-heating = hakuna upandaji kutoka { $from } hadi { $to } °C bila pengo, wenye mnururisho, katika { $runs ->
+    [one] duru { $runs } ya
+   *[other] duru { $runs } za
+} maji, kwa hiyo hakuna F2
+box-no-heating-remedy = anza chini ya { $from } °C, endelea juu ya { $to } °C, na usome angalau kila dakika ishirini
+box-runs-left-out = duru za maji zisizo na upandaji kamili kutoka { $from } hadi { $to } °C, ambazo hazihesabiwi: { $runs }
+# Loads in kg/m².
+box-load-off = mzigo ulikuwa { $load } kg/m²; mzigo kamili ni takriban { $full } kg/m²
+box-load-off-remedy = weka { $full } kg za maji kwa kila m² ya uwazi wa jiko
+# Both in K.
+box-beyond-reach = F1·H ni { $reach } K na haizidi { $end } K ambazo mwisho wa upandaji wa maji uko juu ya hewa: hakuna F2
+box-no-upper-end = F1·H ni { $reach } K, karibu sana na { $end } K ambazo mwisho wa upandaji wa maji uko juu ya hewa, hata F2 haina ncha ya juu
+box-near-reach = mwisho wa upandaji wa maji, { $end } K juu ya hewa, uko karibu na F1·H, { $reach } K: pale F1 ikiwa chini kidogo, F2 huwa juu zaidi sana, kwa hiyo masafa yake hufika mbali zaidi juu kuliko chini
+box-reach-remedy = jaribu katika jua kali zaidi, au maliza upandaji chini zaidi
+box-one-day = duru kavu au upandaji ni wa siku moja, kwa hiyo masafa si masafa ya 95 %
+box-one-day-remedy = jaribu katika siku nyingine
+
+## Concentrating cooker
+
+section-dish = Jaribio la kupoa na kupasha
+dish-what = Kivulini mzigo hupoteza halijoto yake juu ya hewa kwa muda bainifu τ0; kwa uwezo C wa maji na vyombo kuhifadhi joto, C/τ0 ni upotevu wake. F′UL ni upotevu huo kwa kila m² ya eneo la vyombo. Juani, F′η0 ni sehemu ya mwanga ulio kwenye eneo la kupokea mwanga ambayo mzigo hupata, upotevu ukiongezwa.
+dish-loss = upotevu kwa hewa kutokana na kupoa, F′UL·At
+dish-rests-on-cooling = Upotevu unategemea { $runs ->
+    [one] duru { $runs } ya kupoa
+   *[other] duru { $runs } za kupoa
+}, kutoka { $from } kushuka hadi { $to }.
+dish-rests-on-vessels = Vyombo huhesabiwa kwa { $heat } J/K: { $basis }.
+dish-rests-on-heating = Kigezo cha mwanga kinategemea { $runs ->
+    [one] upashaji { $runs }
+   *[other] upashaji { $runs }
+}, kila mmoja kutoka 5 K juu ya hewa hadi 5 K chini ya kuchemka, kadiri unavyofika.
+dish-caption = Maji juu ya wastani wa halijoto ya hewa tangu mwanzo wa kila duru ya kupoa; mstari mnene: kile ambacho muda bainifu wake hutoa katika hewa isiyobadilika.
+dish-alt = Mchoro wa mistari wa halijoto ya maji juu ya hewa dhidi ya wakati, kwa { $runs ->
+    [one] duru { $runs } ya kupoa
+   *[other] duru { $runs } za kupoa
+}, pamoja na mkunjo wa kipeo (exponential). Wastani wa muda bainifu ni dakika { $minutes }.
+dish-axis-time = muda tangu kipimo cha kwanza, min
+dish-axis-difference = maji juu ya hewa, K
+dish-key-water = vipimo
+dish-key-told = kwa muda bainifu
+dish-source = Mullick, Kandpal na Kumar 1991 (Solar Energy 46, 139–144; kwa kumbukumbu ya kichwani). Wao huchukua mteremko wa ln(T − Ta); ripoti hii huchukua ule wa T dhidi ya intigrali ya T − Ta: ni sawa katika hewa isiyobadilika, na ni kweli katika hewa inayopata joto, ambapo ule mwingine hukosea kwa 6 % kwa 1 K/h (kwa maigizo ya kompyuta). Wao huhesabu kuchemka kwa 100 °C, ripoti hii kwa kiwango cha kuchemka cha mahali.
+dish-no-cooling-run = hakuna duru ya kupoa, kwa hiyo hakuna muda bainifu, upotevu wala kigezo cha mwanga
+dish-no-cooling-run-remedy = acha mzigo wa moto upoe kivulini, na uurekodi: kind = "cooling"
+dish-begins-too-cool = { $log }: maji yanaanza { $above } K juu ya hewa, na duru ya kupoa huanza angalau { $least } K juu yake; haihesabiwi
+dish-begins-too-cool-remedy = anza karibu na kuchemka
+dish-warms = { $log }: maji yanaishia yakiwa na joto la { $rise } K zaidi ya yalivyoanza, kwa hiyo jua liliyafikia; haihesabiwi
+dish-warms-remedy = geuza jiko mbali na jua au tia kivuli uwazi wote wa jiko
+dish-cooling-too-short = { $log }: vipimo vichache mno, pengo la zaidi ya dakika ishirini, au kushuka kwa chini ya moja ya tano ya halijoto ya mwanzo juu ya hewa; haihesabiwi
+dish-cooling-too-short-remedy = soma kila dakika tano au mara nyingi zaidi, kwa saa moja au zaidi
+dish-no-loss-area = eneo la vyombo halikutajwa, kwa hiyo upotevu umetolewa kwa W/K pekee
+dish-no-loss-area-remedy = taja loss_area_m2 chini ya [cooker]: kuta na kifuniko cha vyombo
+dish-no-vessel-heat = joto ambalo vyombo huhifadhi halikutajwa, na halihesabiwi: upotevu na kigezo cha mwanga ni vidogo mno kwa kiasi hicho
+dish-no-vessel-heat-remedy = pima kwa mizani vyombo vikiwa vitupu: vessel_mass_kg na vessel_material chini ya [load]
+dish-no-heating = hakuna duru inayopasha maji juani yenye mnururisho, kwa hiyo hakuna kigezo cha mwanga
+dish-no-heating-remedy = rekodi upashaji wa angalau { $rise } K juani, pamoja na mnururisho
+dish-plane-not-normal = mnururisho haukupimwa kwa kulielekea jua, na kigezo cha mwanga ni cha miale ya jua
+dish-plane-estimated = mnururisho umekadiriwa, na kigezo cha mwanga huchukua ule wa miale ya jua
+dish-plane-remedy = acha kihisi kikilielekea jua, na utaje plane = "normal"
+dish-global-not-beam = kihisi kinacholielekea jua huona pia anga lililolizunguka, ambalo kiakisi chenye kitovu cha mwanga hakilitumii: kwa kihisi hicho kigezo cha mwanga huwa chini kuliko kwa miale pekee, kwa takriban moja ya kumi chini ya anga safi (mazoea ya kawaida, hakuna chanzo kilichochapishwa)
+dish-global-not-beam-remedy = sema katika maelezo ikiwa kihisi kiliona miale pekee
+dish-no-end = kigezo cha mwanga hakina mwisho wa masafa yake: mnururisho hauna uhakika wa kutosha
+dish-no-end-remedy = taja utovu wa uhakika wa kihisi bora zaidi
+dish-one-day = kupoa au kupasha ni kwa siku moja, kwa hiyo masafa si masafa ya 95 %
+dish-one-day-remedy = jaribu katika siku nyingine
+
+## Energy and exergy
+
+section-efficiency = Nishati na eksergia (exergy)
+efficiency-what = Ufanisi wa nishati: joto ambalo maji yalipokea, gawanya kwa mwanga wa jua ulio kwenye eneo la kupokea mwanga. Ufanisi wa eksergia: vivyo hivyo kwa kile kinachoweza kufanya kazi, kwa hiyo maji ya moto huhesabiwa zaidi ya maji ya vuguvugu. Kilele cha eksergia: ncha ya parabola ya eksergia dhidi ya tofauti ya halijoto; kigezo cha ubora: kilele hicho gawanya kwa eksergia ya joto linalopotea hapo.
+# { $range } in °C.
+efficiency-rests-on = Namba hizi zinategemea { counted-intervals } vya vipimo thabiti, maji ya { $range }, { $irradiance } W/m² kwa wastani. Vyombo havihesabiwi.
+efficiency-peak-at = Kilele kiko { $difference } K juu ya hewa, katika jua la jaribio ({ $irradiance } W/m² kwa wastani).
+efficiency-caption = Eksergia ambayo maji hupata, kipindi kwa kipindi, dhidi ya halijoto yake juu ya hewa; mstari mnene: parabola.
+efficiency-caption-no-peak = Eksergia ambayo maji hupata, kipindi kwa kipindi, dhidi ya halijoto yake juu ya hewa. Hakuna kilele kati ya vipindi.
+efficiency-alt = Mchoro wa nukta wa eksergia kwa wati dhidi ya tofauti ya halijoto kwa kelvini, { counted-intervals }.
+efficiency-axis-difference = tofauti ya halijoto, Td, K
+efficiency-axis-exergy = eksergia, W
+efficiency-key-intervals = vipindi
+# As in English
+efficiency-key-parabola = parabola
+efficiency-source = Eksergia ya mwanga wa jua kwa mujibu wa Petela 1964 jua likiwa 5777 K; eksergia ya maji kwa sheria ya pili ya themodinamiki. Kama Öztürk 2004 na wengine; makala huchagua masafa mengine ya halijoto ya maji, kwa hiyo linganisha tu na masafa yaliyo juu. Kilele na kigezo cha ubora kwa mujibu wa Kumar, Vishwanath na Gupta 2012 (muhtasari ulionekana); kwamba upotevu huko ni eksergia ya joto lililopotea, u·Td·(1 − Ta/T), ni tafsiri ya mradi huu.
+efficiency-plane = kihisi cha mnururisho kililala bapa, na eneo la kupokea mwanga huelekea jua: mwanga wa jua ambao ufanisi huu ni sehemu yake ni mdogo mno, kulingana na kimo cha jua
+efficiency-plane-remedy = linganisha tu na majaribio ambayo kihisi chake kililala bapa
+efficiency-no-peak = eksergia haina nukta ya juu kabisa kati ya vipindi, kwa hiyo hakuna kilele wala kigezo cha ubora
+efficiency-no-peak-remedy = jaribu kuanzia 5 K juu ya hewa hadi karibu na kuchemka
+efficiency-no-loss = huenda hakuna upotevu, kwa hiyo hakuna kigezo cha ubora
+efficiency-no-loss-remedy = jaribu kwa masafa mapana zaidi ya halijoto ya maji, na kwa siku zaidi
+efficiency-one-day = yote ni ya siku moja, kwa hiyo masafa si masafa ya 95 %
+efficiency-one-day-remedy = jaribu katika siku nyingine
+headline-not-with = Usilinganishe na: { $what }.
+tested-method-none = hakuna ya utaratibu: hakuna jaribio linalochemsha maji
+tested-environment-dry = Mazingira ya vilele tulivu
+tested-no-plateau = hakuna kilele tulivu
+balance-counts-vessels = Hapa faida, upotevu na nguvu ni za maji pamoja na vyombo, ambavyo vinahesabiwa kwa { $heat } J/K: { $basis }. Mengine yote katika ripoti hii kuhusu nguvu, sufuria na miezi ni ya maji pekee.
+check-figures = Namba nyingine hadi sasa
+check-no-figures = Bado hakuna namba nyingine.
+procedure-value-between = { $value } ({ $lower } hadi { $upper })
