@@ -81,7 +81,10 @@ pub fn value_of(stated: &Stated) -> Message {
             value = fixed(stated.value * scale, 2)
         ),
     };
-    message!("procedure-value", value = value, unit = stated.key.unit())
+    match stated.key.unit() {
+        "" => value,
+        unit => message!("procedure-value", value = value, unit = unit),
+    }
 }
 
 /// A row of a section: name and symbol, value with ± and unit.

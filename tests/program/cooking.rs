@@ -111,7 +111,7 @@ fn food_that_would_stay_too_long_where_bacteria_grow_is_warned_of() {
     assert_eq!(warning["longest_allowed_s"], 7200.0);
     assert!(warning["measured_s"].as_f64().unwrap() > 7200.0);
     let text = slow.pdf_text("reports/mallee.pdf");
-    let section = text.find("7Whatitmeansforcooking").unwrap();
+    let section = text.find("8Whatitmeansforcooking").unwrap();
     assert!(text[section..].contains("Foodsafety:inday-"), "{text}");
 }
 

@@ -28,10 +28,22 @@ pub struct SummaryRow {
 /// Some figures in a table; `None` without any.
 pub fn summary(stated: &[Stated], words: &Words) -> Option<SummaryPart> {
     let rows: Vec<SummaryRow> = stated.iter().map(|stated| row(stated, words)).collect();
+    let marks = [
+        stated
+            .iter()
+            .any(|one| one.is_of_one_day)
+            .then(|| message!("summary-note-one-day")),
+        stated
+            .iter()
+            .any(|one| one.is_indicative)
+            .then(|| message!("summary-note-indicative")),
+    ];
+    let notes = std::iter::once(message!("summary-note")).chain(marks.into_iter().flatten());
+    let notes: Vec<String> = notes.map(|note| words.say(note)).collect();
     (!rows.is_empty()).then(|| SummaryPart {
         title: words.say(message!("summary-title")),
         rows,
-        note: words.say(message!("summary-note")),
+        note: notes.join(" "),
     })
 }
 

@@ -6,6 +6,7 @@ use jiff::Timestamp;
 use simmerline::assess_folder;
 use simmerline::error::Error;
 use simmerline::procedure::Assessment;
+use simmerline::procedure::finding::Level;
 use simmerline::report::Edition;
 use simmerline::report::outputs;
 use tempfile::TempDir;
@@ -24,6 +25,11 @@ pub fn edition() -> Edition {
 
 pub fn issued() -> Timestamp {
     Timestamp::from_second(ISSUED_S).unwrap()
+}
+
+/// Whether the report says of its rating that it is indicative: one without water has none.
+pub fn is_called_indicative(assessment: &Assessment) -> bool {
+    assessment.s580.conformity.level == Level::Indicative && !assessment.tested.heats_no_water()
 }
 
 pub fn pdf_of(assessment: &Assessment) -> Vec<u8> {

@@ -3,7 +3,6 @@
 use jiff::Timestamp;
 use lopdf::{Dictionary, Document, Object};
 use simmerline::language::Words;
-use simmerline::procedure::finding::Level;
 use simmerline::procedure::s580::result::count_reasons;
 use simmerline::report::Edition;
 use simmerline::report::outputs;
@@ -38,7 +37,7 @@ fn the_pdf_of_every_sample_run_holds_what_a_report_must_carry() {
             "{name}: {}",
             pages[0]
         );
-        let is_indicative = assessment.s580.conformity.level == Level::Indicative;
+        let is_indicative = is_called_indicative(&assessment);
         for (index, page) in pages.iter().enumerate() {
             let place = format!("{name}, page {}: {page}", index + 1);
             assert!(
@@ -199,8 +198,8 @@ fn every_figure_of_the_pdf_has_its_content_in_words() {
             .is_ok_and(|s| s == b"Figure")
     };
     let figures: Vec<&Dictionary> = dictionaries(&pdf).filter(is_figure).collect();
-    // The line, a figure a run, the residuals, the bands, the heat balance.
-    assert_eq!(figures.len(), 4 + assessment.tested.runs.len());
+    // The line, a figure a run, the residuals, the bands, the heat balance, exergy.
+    assert_eq!(figures.len(), 5 + assessment.tested.runs.len());
     for figure in figures {
         let alt = lopdf::decode_text_string(figure.get(b"Alt").unwrap()).unwrap();
         assert!(alt.len() > 60, "{alt}");

@@ -340,7 +340,9 @@ fn data_package_describes_every_file_as_it_is() {
 }
 
 /// Endings of names, and the unit that each stands for; of two that fit the first counts.
-const UNITS: [(&str, &str); 10] = [
+const UNITS: [(&str, &str); 12] = [
+    ("_k_m2_per_w", "K m²/W"),
+    ("_w_per_m2_k", "W/(m² K)"),
     ("_w_m2", "W/m²"),
     ("_m2", "m²"),
     ("_w2_per_k", "W²/K"),

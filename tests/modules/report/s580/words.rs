@@ -1,7 +1,6 @@
 //! The report's words, and its snapshots.
 
 use serde_json::Value;
-use simmerline::procedure::finding::Level;
 use simmerline::report::words::{Report, build};
 
 use crate::report::campaigns::*;
@@ -111,7 +110,7 @@ fn the_number_on_page_one_is_that_of_the_rating() {
 fn an_indicative_report_says_so_in_its_title_and_what_is_missing() {
     for (name, assessment) in samples() {
         let report = build(&assessment, &edition());
-        let is_indicative = assessment.s580.conformity.level == Level::Indicative;
+        let is_indicative = is_called_indicative(&assessment);
         assert_eq!(report.title.contains("indicative"), is_indicative, "{name}");
         assert_eq!(
             report.marks.iter().any(|mark| mark.contains("Indicative")),
