@@ -54,7 +54,9 @@ fn without_own_words(text: &str, campaign: &str) -> String {
             .map(str::to_owned)
             .collect()
     };
-    let own = [quoted(text), quoted(campaign)].concat();
+    let mut own = [quoted(text), quoted(campaign)].concat();
+    // A word that is a value of its own may stand in a longer text.
+    own.sort_by_key(|own| std::cmp::Reverse(own.len()));
     let own = own.iter().map(String::as_str).chain(TITLES);
     own.fold(text.to_owned(), |text, own| text.replace(own, " "))
 }
