@@ -212,6 +212,7 @@ brief-water-fixed = Water temperature, both ends
 brief-solar-time = Solar time
 page-before-you-cook = Before you cook.
 headline-caution = Hot surfaces and steam burn, the focus can blind and start fires, and this rating says nothing about food safety. Read the cautions in section { $section } before you cook. Local codes and licensed practice come first.
+headline-caution-no-rating = Hot surfaces and steam burn, the focus can blind and start fires, and these figures say nothing about food safety. Read the cautions in section { $section } before you cook. Local codes and licensed practice come first.
 
 ## Findings: what keeps a rating from conforming, and what would mend it
 #
@@ -1678,9 +1679,8 @@ report-kind-without-water = Report on tests of a solar cooker without a rating
 headline-label-none = No figure yet
 headline-no-water-level = No rating
 headline-no-water = No rating by the practice: no run of this campaign heats water. What its other runs say is below.
-# { $unit } is a unit, such as K m²/W.
-headline-unit-of = { $unit } (95 %)
-headline-unit-of-one-day = { $unit } (one day)
+headline-spread = ± is for 95 %: days, readings, instruments.
+headline-spread-one-day = ± is of one day, readings and instruments; it is no 95 %.
 headline-dry-plateau = In { $irradiance } W/m² the empty vessel came to { $vessel }: { $difference } K above the air of { $ambient }.
 # { $name }: a figure; { $good }: what it is good for.
 headline-good-for = The { $name } serves for this: { $good }.

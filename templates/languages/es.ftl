@@ -211,6 +211,7 @@ brief-water-fixed = Temperatura del agua, ambos extremos
 brief-solar-time = Hora solar
 page-before-you-cook = Antes de cocinar.
 headline-caution = Las superficies calientes y el vapor queman, el foco puede cegar y provocar incendios, y esta calificación no dice nada sobre la seguridad de los alimentos. Lea las advertencias de la sección { $section } antes de cocinar. Las normas locales y la práctica de los profesionales habilitados van primero.
+headline-caution-no-rating = Las superficies calientes y el vapor queman, el foco puede cegar y provocar incendios, y estas cifras no dicen nada sobre la seguridad de los alimentos. Lea las advertencias de la sección { $section } antes de cocinar. Las normas locales y la práctica de los profesionales habilitados van primero.
 
 ## Findings: what keeps a rating from conforming, and what would mend it
 #
@@ -1716,9 +1717,8 @@ headline-label-none = Aún sin cifra
 headline-no-water-level = Sin calificación
 headline-no-water = Sin calificación según la práctica: ningún ensayo de esta campaña calienta agua. Lo que dicen sus otros ensayos está abajo.
 # { $unit } is a unit, such as K m²/W.
-# As in English
-headline-unit-of = { $unit } (95 %)
-headline-unit-of-one-day = { $unit } (un día)
+headline-spread = ± es para el 95 %: días, lecturas, instrumentos.
+headline-spread-one-day = ± es de un solo día, lecturas e instrumentos; no es del 95 %.
 headline-dry-plateau = Con { $irradiance } W/m² el recipiente vacío llegó a { $vessel }: { $difference } K por encima del aire, que estaba a { $ambient }.
 # { $name }: a figure; { $good }: what it is good for.
 headline-good-for = Esta cifra ({ $name }) sirve para lo siguiente: { $good }.

@@ -229,6 +229,7 @@ brief-water-fixed = Température de l’eau, aux deux bouts
 brief-solar-time = Heure solaire
 page-before-you-cook = Avant de cuisiner.
 headline-caution = Les surfaces chaudes et la vapeur brûlent, le foyer peut rendre aveugle et allumer des incendies, et cette évaluation ne dit rien de la sécurité des aliments. Lisez les mises en garde de la section { $section } avant de cuisiner. Les règlements locaux et la pratique des professionnels habilités passent en premier.
+headline-caution-no-rating = Les surfaces chaudes et la vapeur brûlent, le foyer peut rendre aveugle et allumer des incendies, et ces chiffres ne disent rien de la sécurité des aliments. Lisez les mises en garde de la section { $section } avant de cuisiner. Les règlements locaux et la pratique des professionnels habilités passent en premier.
 
 ## Findings: what keeps a rating from conforming, and what would mend it
 #
@@ -1756,9 +1757,8 @@ report-kind-without-water = Rapport d’essais de cuiseur solaire, sans évaluat
 headline-label-none = Pas encore de chiffre
 headline-no-water-level = Pas d’évaluation
 headline-no-water = Pas d’évaluation selon la norme : aucun essai de cette campagne ne chauffe d’eau. Ce que disent ses autres essais est ci-dessous.
-# { $unit } is a unit, such as K m²/W.
-headline-unit-of = { $unit } (95 %)
-headline-unit-of-one-day = { $unit } (un jour)
+headline-spread = ± vaut pour 95 % : jours, lectures, instruments.
+headline-spread-one-day = ± ne vaut que pour un jour, lectures et instruments ; ce n’est pas un 95 %.
 headline-dry-plateau = Sous { $irradiance } W/m², le récipient vide est monté à { $vessel } : { $difference } K au-dessus de l’air à { $ambient }.
 # { $name }: a figure; { $good }: what it is good for.
 headline-good-for = Ce chiffre ({ $name }) sert à ceci : { $good }.

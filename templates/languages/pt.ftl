@@ -217,6 +217,7 @@ brief-water-fixed = Temperatura da água, início e fim
 brief-solar-time = Hora solar
 page-before-you-cook = Antes de cozinhar.
 headline-caution = As superfícies quentes e o vapor queimam, o foco pode cegar e provocar incêndios, e esta avaliação nada diz sobre a segurança dos alimentos. Leia os avisos de segurança no capítulo { $section } antes de cozinhar. Os regulamentos locais e a prática de profissionais licenciados vêm primeiro.
+headline-caution-no-rating = As superfícies quentes e o vapor queimam, o foco pode cegar e provocar incêndios, e estes números nada dizem sobre a segurança dos alimentos. Leia os avisos de segurança no capítulo { $section } antes de cozinhar. Os regulamentos locais e a prática de profissionais licenciados vêm primeiro.
 
 ## Findings: what keeps a rating from conforming, and what would mend it
 #
@@ -1719,9 +1720,8 @@ headline-label-none = Ainda sem número
 headline-no-water-level = Sem avaliação
 headline-no-water = Sem avaliação segundo a prática: nenhuma sessão desta campanha aquece água. O que as outras sessões dizem está abaixo.
 # { $unit } is a unit, such as K m²/W.
-# As in English
-headline-unit-of = { $unit } (95 %)
-headline-unit-of-one-day = { $unit } (um dia)
+headline-spread = ± é para 95 %: dias, leituras, instrumentos.
+headline-spread-one-day = ± é de um só dia, leituras e instrumentos; não é de 95 %.
 headline-dry-plateau = Sob { $irradiance } W/m² o recipiente seco chegou a { $vessel }: { $difference } K acima do ar, que estava a { $ambient }.
 # { $name }: a figure; { $good }: what it is good for.
 headline-good-for = Este número ({ $name }) serve para o seguinte: { $good }.

@@ -210,6 +210,7 @@ brief-water-fixed = Halijoto ya maji, ncha zote mbili
 brief-solar-time = Wakati wa jua
 page-before-you-cook = Kabla hujapika.
 headline-caution = Nyuso zenye moto na mvuke huunguza, kitovu cha mwanga kinaweza kupofusha na kuwasha moto, na tathmini hii haisemi lolote kuhusu usalama wa chakula. Soma tahadhari zilizo katika sehemu ya { $section } kabla hujapika. Kanuni za mahali ulipo na utendaji wenye leseni hutangulia.
+headline-caution-no-rating = Nyuso zenye moto na mvuke huunguza, kitovu cha mwanga kinaweza kupofusha na kuwasha moto, na namba hizi hazisemi lolote kuhusu usalama wa chakula. Soma tahadhari zilizo katika sehemu ya { $section } kabla hujapika. Kanuni za mahali ulipo na utendaji wenye leseni hutangulia.
 
 ## Findings: what keeps a rating from conforming, and what would mend it
 #
@@ -1712,9 +1713,8 @@ headline-label-none = Bado hakuna namba
 headline-no-water-level = Hakuna tathmini
 headline-no-water = Hakuna tathmini kwa mujibu wa kanuni: hakuna duru ya kampeni hii inayopasha maji. Yanayosemwa na duru zake nyingine yako hapa chini.
 # { $unit } is a unit, such as K m²/W.
-# As in English
-headline-unit-of = { $unit } (95 %)
-headline-unit-of-one-day = { $unit } (siku moja)
+headline-spread = ± ni kwa 95 %: siku, usomaji, vifaa.
+headline-spread-one-day = ± ni ya siku moja, usomaji na vifaa; si ya 95 %.
 headline-dry-plateau = Katika { $irradiance } W/m² chombo kitupu kilifika { $vessel }: { $difference } K juu ya hewa ya { $ambient }.
 # { $name }: a figure; { $good }: what it is good for.
 headline-good-for = Namba hii ({ $name }) hufaa kwa: { $good }.

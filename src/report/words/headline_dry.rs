@@ -28,16 +28,7 @@ pub fn headline_without_water(
 ) -> Headline {
     let first = stated.first();
     let level = Level::Indicative;
-    let label = first.map_or_else(
-        || message!("headline-label-none"),
-        |one| {
-            message!(
-                "procedure-label",
-                name = one.key.name(),
-                symbol = one.key.symbol()
-            )
-        },
-    );
+    let label = first.map_or_else(|| message!("headline-label-none"), |one| one.key.name());
     Headline {
         label: words.say(label),
         number: first.and_then(|one| number(one, words)),
@@ -50,7 +41,7 @@ pub fn headline_without_water(
         findings: all_findings(assessment, words),
         conditions: Vec::new(),
         caution: words.say(message!(
-            "headline-caution",
+            "headline-caution-no-rating",
             section = sections.number(Section::Cautions)
         )),
     }
@@ -61,17 +52,26 @@ fn number(stated: &Stated, words: &Words) -> Option<Number> {
     let scale = stated.key.scale();
     let half_width = figure.half_width() * scale;
     let decimals = decimals_for(half_width);
-    let unit = if stated.is_of_one_day {
-        message!("headline-unit-of-one-day", unit = stated.key.unit())
-    } else {
-        message!("headline-unit-of", unit = stated.key.unit())
-    };
     Some(Number {
         value: words.say(fixed(figure.value * scale, decimals)),
         spread: format!("± {}", words.say(fixed(half_width, decimals))),
-        unit: words.say(unit),
-        explanation: vec![words.say(message!("headline-not-with", what = stated.key.not_with()))],
+        unit: stated.key.unit().to_owned(),
+        explanation: [
+            spread_alone(stated.is_of_one_day),
+            message!("headline-not-with", what = stated.key.not_with()),
+        ]
+        .map(|line| words.say(line))
+        .into(),
     })
+}
+
+/// What the ± at the number is.
+fn spread_alone(is_of_one_day: bool) -> Message {
+    if is_of_one_day {
+        message!("headline-spread-one-day")
+    } else {
+        message!("headline-spread")
+    }
 }
 
 /// What each dry run came to, and the other figures.
