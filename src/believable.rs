@@ -101,7 +101,7 @@ pub const MOST_WATER_KG: f64 = 1000.0;
 pub const HEAVIEST_VESSELS_KG: f64 = 200.0;
 /// Most heat that the vessels of a cooker store, J/K.
 pub const MOST_VESSEL_HEAT_J_PER_K: f64 = 2e5;
-/// Surface of the vessels that loses heat, m².
+/// Surface of the vessels that loses heat, and glass of a box, m².
 pub const LOSS_AREA_M2: Range = 1e-3..=100.0;
 /// Longest time between two re-aimings, min: a day.
 pub const LONGEST_TRACKING_MIN: f64 = 1440.0;

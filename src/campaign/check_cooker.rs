@@ -56,8 +56,13 @@ pub fn check_cooker(
     if let Some(half_angle_deg) = written.acceptance_half_angle_deg {
         check_half_angle(checker, half_angle_deg);
     }
-    if let Some(area_m2) = written.loss_area_m2 {
-        checker.in_range("cooker.loss_area_m2", area_m2, &LOSS_AREA_M2, "m²");
+    for (key, area_m2) in [
+        ("cooker.loss_area_m2", written.loss_area_m2),
+        ("cooker.glazing_area_m2", written.glazing_area_m2),
+    ] {
+        if let Some(area_m2) = area_m2 {
+            checker.in_range(key, area_m2, &LOSS_AREA_M2, "m²");
+        }
     }
     Cooker {
         name: written.name,
@@ -78,6 +83,7 @@ pub fn check_cooker(
         mass_kg: written.mass_kg,
         acceptance_half_angle_deg: written.acceptance_half_angle_deg,
         loss_area_m2: written.loss_area_m2,
+        glazing_area_m2: written.glazing_area_m2,
     }
 }
 

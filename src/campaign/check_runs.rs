@@ -316,9 +316,13 @@ fn run_load(
     campaign: &Load,
 ) -> (f64, Vec<f64>) {
     if !kind.has_water() {
-        if table.water_kg.is_some() || table.vessel_water_kg.is_some() {
+        let named = [
+            ("water_kg", table.water_kg.is_some()),
+            ("vessel_water_kg", table.vessel_water_kg.is_some()),
+        ];
+        for (name, _) in named.into_iter().filter(|(_, is_there)| *is_there) {
             checker.problem(
-                &format!("{key}.water_kg"),
+                &format!("{key}.{name}"),
                 "a dry run has no water",
                 "delete the key; or, if the vessel held water, write kind = \"water\"",
             );

@@ -159,6 +159,8 @@ pub struct Cooker {
     pub acceptance_half_angle_deg: Option<f64>,
     /// Surface of the vessels that loses heat, m².
     pub loss_area_m2: Option<f64>,
+    /// Glass of a box, without its mirrors, m².
+    pub glazing_area_m2: Option<f64>,
 }
 
 /// Aperture as measured.

@@ -128,6 +128,7 @@ pub struct CookerTable {
     pub mass_kg: Option<f64>,
     pub acceptance_half_angle_deg: Option<f64>,
     pub loss_area_m2: Option<f64>,
+    pub glazing_area_m2: Option<f64>,
 }
 
 #[derive(Debug, Deserialize)]

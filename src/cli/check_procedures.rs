@@ -53,6 +53,9 @@ fn findings(assessment: &Assessment) -> String {
     if let Some(found) = &assessment.dish_figures {
         text += &all(&found.findings, |code| code.code());
     }
+    if let Some(found) = &assessment.efficiency {
+        text += &all(&found.findings, |code| code.code());
+    }
     text
 }
 

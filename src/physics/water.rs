@@ -9,6 +9,12 @@ use simmerline_math::pow;
 /// between 10 and 95 °C.
 pub const SPECIFIC_HEAT_J_PER_KG_K: f64 = 4186.0;
 
+/// Temperature of the water above which vapour carries off a share of the heat that matters, °C.
+///
+/// # Source
+/// Abstracts on the Ibero-American power test say so (seen); no limit is given there.
+pub const EVAPORATION_C: f64 = 80.0;
+
 /// 0 °C in kelvin.
 const ZERO_CELSIUS_K: f64 = 273.15;
 

@@ -12,6 +12,7 @@
 //! [`cooking`] says what results mean in the kitchen; [`assess()`] runs them in this order.
 
 pub mod assess;
+pub mod boiling;
 pub mod box_cooker;
 pub mod conflicts;
 pub mod cooking;

@@ -3,6 +3,7 @@
 
 use super::assess::Assessment;
 use super::uncertainty::{Budget, Derived, Figure};
+use crate::campaign::kinds::ProcedureKey;
 use crate::language::Message;
 
 /// A figure, by what it is.
@@ -164,16 +165,14 @@ pub fn stated(assessment: &Assessment) -> Vec<Stated> {
     all.extend(of_balance(assessment));
     let estimates = assessment.tested.estimates_irradiance();
     let mut add = |key: FigureKey, derived: Option<&Derived>, is_indicative: bool| {
-        let is_indicative = is_indicative || estimates;
         all.extend(derived.map(|derived| Stated::of(key, derived, is_indicative)));
     };
-    add(
-        FigureKey::DryDifference,
-        assessment.dry_runs.difference.as_ref(),
-        false,
-    );
+    let procedures = &assessment.tested.campaign.procedures;
+    let dry = assessment.dry_runs.difference.as_ref();
+    let dry = dry.filter(|_| !procedures.leaves_out(ProcedureKey::DryVessel));
+    add(FigureKey::DryDifference, dry, estimates);
     if let Some(found) = &assessment.box_figures {
-        let is_indicative = found.is_indicative;
+        let is_indicative = found.is_indicative || estimates;
         let time = found.boiling.as_ref().map(|boiling| &boiling.time_s);
         add(FigureKey::F1, found.f1.as_ref(), is_indicative);
         add(FigureKey::F2, found.f2.as_ref(), is_indicative);
@@ -196,22 +195,23 @@ pub fn stated(assessment: &Assessment) -> Vec<Stated> {
         add(FigureKey::DishBoiling, time, is_indicative);
     }
     if let Some(found) = &assessment.efficiency {
-        add(FigureKey::Energy, Some(&found.energy), false);
-        add(FigureKey::Exergy, Some(&found.exergy), false);
-        let peak = found.peak.as_ref();
+        let is_indicative = found.is_indicative;
+        add(FigureKey::Energy, Some(&found.energy), is_indicative);
+        add(FigureKey::Exergy, Some(&found.exergy), is_indicative);
+        let peak = found.peak.as_ref().ok();
         add(
             FigureKey::PeakExergy,
             peak.map(|peak| &peak.exergy_w),
-            false,
+            is_indicative,
         );
         let quality = peak.and_then(|peak| peak.quality_factor);
-        all.extend(quality.map(|value| Stated {
+        all.extend(quality.map(|figure| Stated {
             key: FigureKey::QualityFactor,
-            value,
-            figure: None,
+            value: figure.value,
+            figure: Some(figure),
             budget: None,
             is_of_one_day: found.energy.is_of_one_day,
-            is_indicative: estimates,
+            is_indicative,
         }));
     }
     all

@@ -23,8 +23,8 @@ pub struct Stretch {
     pub water_c: f64,
     /// The same of the air.
     pub ambient_c: f64,
-    /// The same of irradiance, W/m²; `None` where it is not measured through all of it.
-    pub irradiance_w_m2: Option<f64>,
+    /// The same of irradiance, W/m².
+    pub irradiance_w_m2: f64,
     /// Water, kg.
     pub water_kg: f64,
 }
@@ -41,35 +41,49 @@ impl Stretch {
 pub enum NoStretch {
     /// It does not pass both temperatures, one after the other.
     NotPassed,
-    /// Readings are too far apart, or one of the quantities is not there.
+    /// Readings of the water or of the air are too far apart.
     Hole,
+    /// Irradiance is not measured through all of it.
+    NoIrradiance,
     /// It overlaps a span that the tester takes out.
     Excluded,
 }
 
-/// The stretch of a run in which its water rises from one temperature to another, °C. The moments
-/// at which it passes them lie on straight lines between two readings: the last time before
-/// `to_c` that it passes `from_c`, and the first after it that it reaches `to_c`.
+/// The stretch of a run in which its water rises from one temperature to another, °C: the first
+/// rise that gets there without falling below `from_c` again, or one that begins with the first
+/// reading, up to `begins_most_c`. The moments at which it passes both
+/// lie on straight lines between two readings.
 ///
 /// # Errors
 /// Why there is none.
-pub fn rising(run: &Run, from_c: f64, to_c: f64) -> Result<Stretch, NoStretch> {
+pub fn rising(
+    run: &Run,
+    (from_c, begins_most_c): (f64, f64),
+    to_c: f64,
+) -> Result<Stretch, NoStretch> {
     let water = &run.readings.water_c;
-    let end = water.value.iter().position(|&water_c| water_c >= to_c);
-    let end = end.ok_or(NoStretch::NotPassed)?;
-    let start = water.value[..end].iter().rposition(|&c| c < from_c);
-    let start = start.ok_or(NoStretch::NotPassed)?;
     let at = |before: usize, level_c: f64| {
         let (low, high) = (water.value[before], water.value[before + 1]);
         let (from, to) = (water.time_us[before], water.time_us[before + 1]);
         let share = (level_c - low) / (high - low);
         from + (share * (to - from) as f64).round() as i64
     };
-    let span = TimeSpan {
-        from_us: at(start, from_c),
-        to_us: at(end - 1, to_c),
-    };
-    over(run, span, (from_c, to_c))
+    let first = water.value.first().zip(water.time_us.first());
+    let mut begins = first
+        .filter(|(celsius, _)| (from_c..=begins_most_c).contains(*celsius))
+        .map(|(celsius, time_us)| (*time_us, *celsius));
+    for (before, pair) in water.value.windows(2).enumerate() {
+        if pair[1] < from_c {
+            begins = None;
+        } else if pair[0] < from_c {
+            begins = Some((at(before, from_c), from_c));
+        }
+        if let Some((from_us, begins_c)) = begins.filter(|_| pair[0] < to_c && pair[1] >= to_c) {
+            let to_us = at(before, to_c);
+            return over(run, TimeSpan { from_us, to_us }, (begins_c, to_c));
+        }
+    }
+    Err(NoStretch::NotPassed)
 }
 
 /// The stretch of a run from one of its readings of the water to a later one, by their places.
@@ -96,6 +110,7 @@ fn over(run: &Run, span: TimeSpan, (from_c, to_c): (f64, f64)) -> Result<Stretch
     let mean = |series| mean_over(series, span, longest_us);
     let readings = &run.readings;
     let ambient_c = readings.ambient_c.as_ref().and_then(mean);
+    let irradiance = readings.irradiance_w_m2.as_ref().and_then(mean);
     Ok(Stretch {
         date: run.date,
         span,
@@ -104,7 +119,9 @@ fn over(run: &Run, span: TimeSpan, (from_c, to_c): (f64, f64)) -> Result<Stretch
         to_c,
         water_c: mean(&readings.water_c).ok_or(NoStretch::Hole)?,
         ambient_c: ambient_c.ok_or(NoStretch::Hole)?,
-        irradiance_w_m2: readings.irradiance_w_m2.as_ref().and_then(mean),
+        irradiance_w_m2: irradiance
+            .filter(|w_m2| *w_m2 > 0.0)
+            .ok_or(NoStretch::NoIrradiance)?,
         water_kg: run.plan.water_kg,
     })
 }

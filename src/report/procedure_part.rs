@@ -49,14 +49,20 @@ pub fn spread(is_of_one_day: bool) -> Message {
 /// One side of an interval is printed for both where the other is at most this much shorter.
 const EVEN: f64 = 0.8;
 
+/// Whether an interval reaches about as far on both sides.
+pub fn is_even(figure: &Figure) -> bool {
+    let Bounds { lower, upper } = figure.interval;
+    let shorter = (figure.value - lower).min(upper - figure.value);
+    shorter >= EVEN * figure.half_width()
+}
+
 /// `0.331 ± 0.022`, without its unit, times a scale; `0.331 (0.312 to 0.390)` where the interval
 /// reaches further on one side.
 pub fn spoken(figure: &Figure, scale: f64) -> Message {
     let half_width = figure.half_width() * scale;
     let decimals = decimals_for(half_width);
     let Bounds { lower, upper } = figure.interval;
-    let shorter = (figure.value - lower).min(upper - figure.value) * scale;
-    if shorter < EVEN * half_width {
+    if !is_even(figure) {
         return message!(
             "procedure-value-between",
             value = fixed(figure.value * scale, decimals),

@@ -1549,8 +1549,8 @@ plan-high-sun-most = up to { $highest } W/m² on the plane normal to the beam
 plan-high-sun-weak = at most { $highest } W/m² on the plane normal to the beam: a plateau is looked for above { $least } W/m² alone, so choose another day for it
 plan-high-sun-none = at most { $highest } W/m² on the plane normal to the beam: no time of this day will do
 plan-dry-begin = with the empty, dry vessel as cold as the air, its lid on, aimed
-plan-dry-read = the vessel every 5 to 20 min, the air at least every second time, until three readings of the vessel are the same
-plan-dry-read-sun = the vessel and the irradiance every 5 to 20 min, the air at least every second time, until three readings of the vessel are the same
+plan-dry-read = the vessel every 5 to 20 min, the air at least every second time, until the vessel has stayed the same for half an hour; for an hour with a dial in steps of 10 °F or 5 °C
+plan-dry-read-sun = the vessel and the irradiance every 5 to 20 min, the air at least every second time, until the vessel has stayed the same for half an hour; for an hour with a dial in steps of 10 °F or 5 °C
 plan-cooling-load = as much as in the heating runs, { $load }
 plan-cooling-load-unstated = as much as in the heating runs; weigh it
 plan-cooling-begin = with the water near boiling (it boils at { $boiling } here), the lid on, the cooker in the shade or turned away from the sun
@@ -1591,6 +1591,7 @@ check-sensor = sensor in the water, 10 mm above the bottom, off the wall
 check-lid = lid on, and it stays on
 check-air = air thermometer in the shade, out of the cooker's light
 check-irradiance = irradiance sensor clean and facing the sun
+check-irradiance-flat = irradiance sensor clean and lying flat, beside the cooker
 check-aimed = aimed, and nothing that burns near the focus
 check-empty = vessel empty, dry and clean: no water, food or fat in it
 check-no-plastic = no plastic and no non-stick coating on it: it gets far above 100 °C
@@ -1643,7 +1644,7 @@ plan-models-stated = Clear sky after Ineichen and Perez 2002 for { $elevation } 
 page-sheet-caution = Caution.
 caution-field-sheet = Never look into the focus or at the sun. Hot metal and steam burn: gloves, lid away from you. Keep away children and all that burns; stay with the cooker; turn it from the sun before you reach in; tie it down against wind. Shade and water for yourself. Throw the test water away. Local codes and licensed practice come first.
 # Of a dry vessel, and of a load that cools.
-caution-field-sheet-dry = A dry vessel gets far above 100 °C: it burns at a touch, and stays hot long after. Plastic melts and coatings give off fumes: keep both out. Never pour water into it while it is hot: it spits and cracks. Dry grass, cloth and rests of fat catch fire: bare ground, water or sand at hand, and somebody who stays. Never look into the focus or at the sun; turn the cooker from it before you reach in; dry gloves. Keep children away; tie it down against wind. Shade and water for yourself. Local codes and licensed practice come first.
+caution-field-sheet-dry = A dry vessel gets far above 100 °C: it burns at a touch, and stays hot long after. Plastic melts and coatings give off fumes: keep both out. Never pour water into it while it is hot: it spits and cracks. Dry grass, cloth and grease left on the ground catch fire: bare ground, water or sand at hand, and somebody who stays. Never look into the focus or at the sun; turn the cooker from it before you reach in; dry gloves. Keep children away; tie it down against wind. Shade and water for yourself. Local codes and licensed practice come first.
 caution-field-sheet-cooling = A pot of water near boiling is carried: clear the way, nobody in it, the lid held on, both hands in dry gloves; set it down rather than hurry. Steam burns: lid away from you. Never look into the focus or at the sun; turn the cooker from it, or shade it, before you reach in, and mind where the focus goes then. Keep children away; stay with the cooker. Throw the test water away. Local codes and licensed practice come first.
 
 ## Kinds of run, and what vessels store
@@ -1683,7 +1684,7 @@ headline-spread = ± is for 95 %: days, readings, instruments.
 headline-spread-one-day = ± is of one day, readings and instruments; it is no 95 %.
 headline-dry-plateau = In { $irradiance } W/m² the empty vessel came to { $vessel }: { $difference } K above the air of { $ambient }.
 # { $name }: a figure; { $good }: what it is good for.
-headline-good-for = The { $name } serves for this: { $good }.
+headline-good-for = What the { $name } is good for: { $good }.
 headline-no-water-means = None of this is a cooking power. Heat a weighed load of water to learn how fast the cooker cooks.
 headline-nothing-drawn = Nothing could be drawn: the findings say why.
 
@@ -1697,7 +1698,7 @@ page-summary-good-for = good for
 page-summary-not-with = not to be compared with
 summary-one-day = (one day)
 summary-indicative = (indicative)
-summary-note = Each ± is for 95 %: scatter, days, and instruments with the uncertainty that is stated or assumed. Areas count as exact.
+summary-note = Each ± is for 95 %: days, readings (with their scatter where a line is fitted), and instruments with the uncertainty that is stated or assumed. Areas count as exact.
 summary-note-one-day = Where "one day" stands, what another day would do is not in the ±.
 summary-note-indicative = Where "indicative" stands, its conditions were not those of its procedure, or irradiance is estimated.
 figure-ps50 = standardised cooking power
@@ -1747,7 +1748,7 @@ figure-peak-exergy-good-for = comparing cookers of one size under the same sun
 figure-peak-exergy-not-with = peaks in another irradiance
 figure-quality-factor = quality factor
 figure-quality-factor-good-for = seeing where gain and loss meet
-figure-quality-factor-not-with = papers that take the loss otherwise
+figure-quality-factor-not-with = papers that define the loss differently
 
 ## Procedures beside the rating
 
@@ -1795,15 +1796,14 @@ dry-axis-time = time since the first reading, min
 dry-axis-vessel = vessel, °C
 dry-key-vessel = readings
 dry-key-plateau = plateau
-dry-source = Plateau, this project's reading: the hottest stretch of at least ten minutes, longer for a coarse dial, in which the vessel rises or falls by less than 0.1 K/min, and the sun stays within ± 20 W/m² and above 600 W/m². The ratio is the one Mullick, Kandpal and Saxena 1987 use for box cookers (from memory). First rise: over the first ten minutes.
+dry-source = Plateau, this project's reading: the hottest stretch of at least ten minutes, longer for a coarse dial, in which the vessel rises or falls by less than 0.1 K/min, and the sun stays within ± 20 W/m² and above 600 W/m². The ratio is the one Mullick, Kandpal and Saxena 1987 use for box cookers (from memory). First rise: over the first ten minutes, or the first two readings.
 dry-no-vessel = the log has no temperature of the vessel
-dry-no-vessel-but-water = the log has the water's temperature and none of the vessel
 dry-no-vessel-remedy = name the vessel's column as vessel_temperature under [columns]; if the vessel held water, write kind = "water"
 dry-no-irradiance = the log has no irradiance, so the plateau cannot be held against the sun
 dry-no-irradiance-remedy = note the irradiance with each reading, or state cloudless spans and estimate = "clear-sky"
 # { $minutes }: what a plateau takes with this thermometer.
-dry-too-short = the readings do not cover { $minutes } min, which a plateau takes with this thermometer
-dry-too-short-remedy = go on reading until the temperature stays for half an hour
+dry-too-short = the readings that count do not cover { $minutes } min without a hole, which a plateau takes with this thermometer
+dry-too-short-remedy = go on reading, at least every twenty minutes, until the temperature has stayed for { $minutes } min
 dry-sun-unsteady = the sun never stayed within ± 20 W/m² of its mean for { $minutes } min
 dry-sun-unsteady-remedy = test under a clear sky around solar noon
 dry-sun-weak = the sun was steady, but with at most { $highest } W/m², below 600 W/m²
@@ -1837,14 +1837,14 @@ box-axis-time = time since the start of the rise, min
 box-axis-water = water, °C
 box-key-water = readings
 box-key-told = by F1 and F2
-box-source = Mullick, Kandpal and Saxena 1987 (Solar Energy 39, 353–360) and IS 13429, both from memory. They write F2 with the logarithm of both ends: the same in a steady sun, and about 1 % higher in one that rises and falls by a tenth (simulated). They reckon boiling at 100 °C, this report at the local boiling point. No pass mark for F2 is given: two are quoted, and they disagree.
+box-source = Mullick, Kandpal and Saxena 1987 (Solar Energy 39, 353–360) and IS 13429, both from memory. They write F2 with the logarithm of both ends: the same in a steady sun, and up to 2 % off in one that changes by a tenth, more where F1·H is near to the end of the rise (simulated). They reckon boiling at 100 °C, this report at the local boiling point. No pass mark for F2 is given: two are quoted, and they disagree.
 box-no-dry-run = there is no dry run, so no F1, and no F2 that rests on it
 box-no-dry-run-remedy = leave the empty box in the sun around noon and log its plate: kind = "dry"
 box-no-plateau = no dry run has a plateau, so there is no F1, and no F2
 box-no-plateau-remedy = see what the dry runs lack
-box-plane-normal = irradiance was measured facing the sun; F1 and F2 are for the horizontal
-box-plane-not-stated = nobody states how the sensor of irradiance stood; F1 and F2 are for the horizontal
-box-plane-estimated = irradiance is estimated; F1 and F2 take that of a sensor that lies flat
+box-plane-normal = irradiance was measured facing the sun; F1 and F2 are defined for a sensor that lies flat
+box-plane-not-stated = nobody states how the sensor of irradiance stood; F1 and F2 are defined for one that lies flat
+box-plane-estimated = irradiance is estimated; F1 and F2 are defined for a sensor that lies flat
 box-plane-remedy = lay the sensor flat beside the box, and state plane = "horizontal"
 box-cover-mirrors = F1 and F2 are for a box whose booster mirrors, if it has any, are covered; no log shows that
 box-cover-mirrors-remedy = cover them in these runs, and say so in the notes
@@ -1857,11 +1857,14 @@ box-no-heating-remedy = begin below { $from } °C, go on above { $to } °C, and 
 box-runs-left-out = runs of water without a whole rise from { $from } to { $to } °C, which do not count: { $runs }
 # Loads in kg/m².
 box-load-off = the load was { $load } kg/m²; a full load is about { $full } kg/m²
-box-load-off-remedy = fill in { $full } kg of water for each m² of aperture
+box-load-off-remedy = weigh in { $full } kg of water for each m² of glass
 # Both in K.
-box-beyond-reach = F1·H is { $reach } K and does not exceed the { $end } K by which the water's end lies above the air: there is no F2
+box-beyond-reach = in { $rises -> 
+    [one] { $rises } rise
+   *[other] { $rises } rises
+} the water got { $end } K above the air, which with this F1 it could not: F1·H is { $reach } K there. Such a rise does not count
 box-no-upper-end = F1·H is { $reach } K, so near to the { $end } K by which the water's end lies above the air that F2 has no upper end
-box-near-reach = the water's end, { $end } K above the air, is near to F1·H, { $reach } K: where F1 is a little lower, F2 is far higher, so its range reaches further up than down
+box-near-reach = the water's end, { $end } K above the air, is near to F1·H, { $reach } K: 1 % less F1 makes F2 { $more } % higher
 box-reach-remedy = test in a stronger sun, or end the rise lower
 box-one-day = dry runs or rises are of one day, so the ranges are no 95 % ranges
 box-one-day-remedy = test on other days
@@ -1889,27 +1892,27 @@ dish-axis-time = time since the first reading, min
 dish-axis-difference = water above the air, K
 dish-key-water = readings
 dish-key-told = by the time constant
-dish-source = Mullick, Kandpal and Kumar 1991 (Solar Energy 46, 139–144; from memory). They take the slope of ln(T − Ta); this report takes that of T against the integral of T − Ta: the same in steady air, and true in air that warms, where the other is 6 % off for 1 K/h (simulated). They reckon boiling at 100 °C, this report at the local boiling point.
+dish-source = Mullick, Kandpal and Kumar 1991 (Solar Energy 46, 139–144; from memory). They take the slope of ln(T − Ta); this report takes that of T against the integral of T − Ta: the same in steady air, and true in air that warms, where the other is 2 to 9 % off for 1 K/h and time constants of one to two hours (simulated). They reckon boiling at 100 °C, this report at the local boiling point.
 dish-no-cooling-run = there is no cooling run, so no time constant, no loss and no optical factor
 dish-no-cooling-run-remedy = let a hot load cool in the shade, and log it: kind = "cooling"
 dish-begins-too-cool = { $log }: the water begins { $above } K above the air, and a cooling run at least { $least } K above it; it does not count
 dish-begins-too-cool-remedy = begin near boiling
-dish-warms = { $log }: the water ends { $rise } K warmer than it began, so the sun reached it; it does not count
+dish-warms = { $log }: the water got { $rise } K warmer than it was before, so the sun reached it, or hot water was added; it does not count
 dish-warms-remedy = turn the cooker away from the sun or shade all of the aperture
-dish-cooling-too-short = { $log }: too few readings, a hole of over twenty minutes, or a fall of less than a fifth of the start's temperature above the air; it does not count
+dish-cooling-too-short = { $log }: before a hole of over twenty minutes or an excluded span there are too few readings, or a fall of less than a fifth of the start's temperature above the air; it does not count
 dish-cooling-too-short-remedy = read every five minutes or oftener, for an hour or more
 dish-no-loss-area = the surface of the vessels is not stated, so the loss is given in W/K alone
 dish-no-loss-area-remedy = state loss_area_m2 under [cooker]: walls and lid of the vessels
 dish-no-vessel-heat = what the vessels store is not stated, and does not count: loss and optical factor are too low by their share
 dish-no-vessel-heat-remedy = weigh the empty vessels: vessel_mass_kg and vessel_material under [load]
-dish-no-heating = no run heats water in the sun with irradiance, so there is no optical factor
+dish-no-heating = no run of water has a rise of { $rise } K with irradiance, free of holes and excluded spans, so there is no optical factor
 dish-no-heating-remedy = log a heating of at least { $rise } K in the sun, with irradiance
 dish-plane-not-normal = irradiance was not measured facing the sun, and the optical factor is for the beam
 dish-plane-estimated = irradiance is estimated, and the optical factor takes that of the beam
 dish-plane-remedy = keep the sensor facing the sun, and state plane = "normal"
-dish-global-not-beam = a sensor that faces the sun sees the sky around it, too, which a mirror with a focus does not use: with it the optical factor is lower than by the beam alone, by about a tenth under a clear sky (common practice, no published source)
+dish-global-not-beam = a sensor that faces the sun sees the sky around it, too, which a mirror with a focus does not use: with it the optical factor is lower than by the beam alone, by about a tenth under a very clear sky, and by a sixth or more in haze (common practice, no published source)
 dish-global-not-beam-remedy = say in the notes if the sensor saw the beam alone
-dish-no-end = the optical factor has no end of its range: irradiance is too unsure
+dish-no-end = within what the instruments may be off by, one of the figures has no end of its range, and is not given
 dish-no-end-remedy = state the uncertainty of a better sensor
 dish-one-day = cooling or heating is of one day, so the ranges are no 95 % ranges
 dish-one-day-remedy = test on other days
@@ -1928,8 +1931,8 @@ efficiency-axis-difference = temperature difference, Td, K
 efficiency-axis-exergy = exergy, W
 efficiency-key-intervals = intervals
 efficiency-key-parabola = parabola
-efficiency-source = Exergy of sunlight after Petela 1964 with the sun at 5777 K; exergy of water by the second law. As Öztürk 2004 and others; papers choose other ranges of water temperature, so compare only with the range above. Peak and quality factor after Kumar, Vishwanath and Gupta 2012 (abstract seen); that the loss there is the exergy of the heat lost, u·Td·(1 − Ta/T), is this project's reading.
-efficiency-plane = the sensor of irradiance lay flat, and the intercept area faces the sun: the sunlight that the shares are of is too small by the sun's height
+efficiency-source = Exergy of sunlight after Petela 1964 with the sun at 5777 K; exergy of water by the second law. As Öztürk 2004 and others; papers choose other ranges of water temperature, so compare only with the range above. Peak and quality factor after Kumar, Vishwanath and Gupta 2012 (abstract seen); that the loss there is the exergy of the heat lost, u·Td·(1 − Ta/T), with the u of this report, is this project's reading.
+efficiency-plane = irradiance was measured with a sensor that lay flat: where the intercept area faces the sun, the sunlight is counted too small, and the shares come out too high
 efficiency-plane-remedy = compare only with tests whose sensor lay flat
 efficiency-no-peak = exergy has no highest point among the intervals, so there is no peak and no quality factor
 efficiency-no-peak-remedy = test from 5 K above the air up to near boiling
@@ -1950,3 +1953,20 @@ tested-no-plateau = no plateau
 
 check-figures = Other figures so far
 check-no-figures = No other figure yet.
+box-grade-one-day = none given: F1 is above { $limit } K m²/W (IS 13429, from memory), but of one day, and another may be lower
+box-grade-not-flat = none given: irradiance was not measured with a sensor that lay flat
+box-glass = The glass is { $area } m², as stated.
+box-glass-not-stated = The intercept area, { $area } m², counts as the glass. If it has mirrors in it, F2 comes out too low: state glazing_area_m2.
+box-beyond-reach-remedy = F1 is too low, or the sensor read too little in that run: check that the plateau was reached, mirrors were covered alike, and the sensor lay flat
+boiling-gets-to = no time to boil: in the sun of the test the water gets to { $highest }, and boils at { $boiling }
+boiling-may-not = no time to boil: within what the figures may be off by, the water may not get to { $boiling }, where it boils
+boiling-remedy = test in a stronger sun, or improve the cooker
+dish-runs-left-out = runs of water without a rise of 10 K in the sun that is free of holes and excluded spans, which do not count: { $runs }
+dry-no-ambient = the air was not read within two hours of the steady stretches
+dry-no-ambient-remedy = read the air at least every second time
+dry-may-get-hotter = on its plateau the vessel still rose by { $rate } K/min: by its first rise it may end { $more } K hotter
+efficiency-peak-unsure = there is a peak, but not without one of the days, or within what the instruments may be off by: it is not given
+efficiency-peak-unsure-remedy = test on more days, each from 5 K above the air up to near boiling
+efficiency-too-much = the water took up more heat than the sunlight on the intercept area, which cannot be
+efficiency-too-much-remedy = check the intercept area, the load and the units
+tested-instruments-note-cooling = Standard uncertainties (k = 1). Where none is stated, the most cautious class is taken (common practice, no published source).

@@ -19,16 +19,18 @@ pub enum FindingCode {
     RunsLeftOut,
     /// The load is not that of the procedure.
     LoadOff,
-    /// F1·H does not reach the water's end: no F2.
+    /// F1·H does not reach the end of some rises, or of all: those have no F2.
     BeyondReach,
     /// F1·H is so near to it that F2 has no upper end.
     NoUpperEnd,
-    /// F1·H is near to it: F2 is unsure upwards.
+    /// F1·H is near to it: F2 follows F1 steeply.
     NearReach,
     /// One day alone.
     OneDay,
     /// Water evaporates above 80 °C.
     Evaporation,
+    /// In the sun of the test the water does not boil, or may not.
+    DoesNotBoil,
 }
 
 impl FindingCode {
@@ -47,6 +49,7 @@ impl FindingCode {
             FindingCode::NearReach => "near-reach",
             FindingCode::OneDay => "one-day",
             FindingCode::Evaporation => "evaporation",
+            FindingCode::DoesNotBoil => "does-not-boil",
         }
     }
 }

@@ -15,6 +15,9 @@ pub const BEGINS_ABOVE_K: f64 = 20.0;
 pub const ENDS_ABOVE_K: f64 = 10.0;
 /// The difference falls at least by this share of its start. This project's reading.
 const LEAST_FALL: f64 = 0.2;
+/// Water that gets warmer by more than this than it was before was heated, K: twice the step of a
+/// kitchen thermometer. This project's reading.
+const WARMS_BY_K: f64 = 2.0;
 /// Fewest readings of the water.
 const FEWEST: usize = 4;
 
@@ -23,7 +26,7 @@ const FEWEST: usize = 4;
 pub enum NoCooling {
     /// Its first reading is this far above ambient, K.
     BeginsTooCool(f64),
-    /// Its water is this much warmer at the end, K.
+    /// Its water gets this much warmer than it was before, K.
     Warms(f64),
     TooShort,
 }
@@ -85,31 +88,35 @@ pub fn cool(run: &Run, index: usize) -> Result<Cooling, NoCooling> {
     let water = &run.readings.water_c;
     let ambient = run.readings.ambient_c.as_ref().ok_or(NoCooling::TooShort)?;
     let longest_us = (LONGEST_STEP_S * MICROSECONDS_PER_SECOND) as i64;
-    let (Some(&first_us), Some(&last_us)) = (water.time_us.first(), water.time_us.last()) else {
-        return Err(NoCooling::TooShort);
+    let is_excluded = |span: TimeSpan| run.excluded.iter().any(|one| one.overlaps(span));
+    let at = |time: i64| TimeSpan {
+        from_us: time,
+        to_us: time + 1,
     };
+    // From the first reading that counts.
+    let first = water
+        .time_us
+        .iter()
+        .position(|time| !is_excluded(at(*time)));
+    let first = first.ok_or(NoCooling::TooShort)?;
+    let first_us = water.time_us[first];
     let over =
         |from_us: i64, to_us: i64| mean_over(ambient, TimeSpan { from_us, to_us }, longest_us);
-    let whole_c = over(first_us, last_us.max(first_us + 1)).ok_or(NoCooling::TooShort)?;
-    let (first_c, last_c) = (water.value[0], water.value[water.value.len() - 1]);
-    if last_c > first_c {
-        return Err(NoCooling::Warms(last_c - first_c));
+    let first_c = water.value[first];
+    let above_k = first_c - over(first_us, first_us + 1).ok_or(NoCooling::TooShort)?;
+    if above_k < BEGINS_ABOVE_K {
+        return Err(NoCooling::BeginsTooCool(above_k));
     }
-    if first_c - whole_c < BEGINS_ABOVE_K {
-        return Err(NoCooling::BeginsTooCool(first_c - whole_c));
-    }
-    let is_excluded = |time: i64| {
-        let spans = run.excluded.iter();
-        spans
-            .clone()
-            .any(|span| (span.from_us..=span.to_us).contains(&time))
-    };
     let mut terms: Vec<[f64; TERMS]> = vec![[first_c, 0.0, 0.0, 0.0]];
-    let mut last = 0;
-    for place in 1..water.time_us.len() {
+    let mut last = first;
+    for place in first + 1..water.time_us.len() {
         let (before_us, at_us) = (water.time_us[place - 1], water.time_us[place]);
         let step_s = seconds_between(before_us, at_us);
-        let is_whole = step_s <= LONGEST_STEP_S && !is_excluded(at_us);
+        let step = TimeSpan {
+            from_us: before_us,
+            to_us: at_us,
+        };
+        let is_whole = step_s <= LONGEST_STEP_S && !is_excluded(step);
         let Some(air_c) = over(before_us, at_us).filter(|_| is_whole) else {
             break;
         };
@@ -117,7 +124,7 @@ pub fn cool(run: &Run, index: usize) -> Result<Cooling, NoCooling> {
             break;
         }
         let water_c = (water.value[place - 1] + water.value[place]) / 2.0;
-        let [_, of_water, of_air, time] = terms[place - 1];
+        let [_, of_water, of_air, time] = terms[terms.len() - 1];
         terms.push([
             water.value[place],
             of_water + water_c * step_s,
@@ -126,8 +133,11 @@ pub fn cool(run: &Run, index: usize) -> Result<Cooling, NoCooling> {
         ]);
         last = place;
     }
+    if let Some(by_k) = warms_by_k(&water.value[first..=last]) {
+        return Err(NoCooling::Warms(by_k));
+    }
     let fell_k = first_c - water.value[last];
-    if terms.len() < FEWEST || fell_k < LEAST_FALL * (first_c - whole_c) {
+    if terms.len() < FEWEST || fell_k < LEAST_FALL * above_k {
         return Err(NoCooling::TooShort);
     }
     let span = TimeSpan {
@@ -145,6 +155,17 @@ pub fn cool(run: &Run, index: usize) -> Result<Cooling, NoCooling> {
         readings: terms.len(),
         moments: covariances(&terms),
     })
+}
+
+/// By how much the water gets warmer than it was before, K, where that is more than readings do by
+/// themselves; `None` where it only cools.
+fn warms_by_k(water_c: &[f64]) -> Option<f64> {
+    let (mut coolest, mut most) = (f64::INFINITY, 0.0_f64);
+    for &celsius in water_c {
+        coolest = coolest.min(celsius);
+        most = most.max(celsius - coolest);
+    }
+    (most > WARMS_BY_K).then_some(most)
 }
 
 /// Sums of products of what lies beyond the means.

@@ -8,10 +8,11 @@ use crate::campaign::kinds::ProcedureKey;
 use crate::campaign::model::{CookerType, Plane};
 use crate::language::fixed;
 use crate::message;
-use crate::physics::water::SPECIFIC_HEAT_J_PER_KG_K;
+use crate::physics::water::{EVAPORATION_C, SPECIFIC_HEAT_J_PER_KG_K};
+use crate::procedure::boiling::{Boiling, NoBoiling, no_boiling_said};
 use crate::procedure::run::Run;
 use crate::procedure::sources::{CommonError, common_errors, vessel_heat_error};
-use crate::procedure::stretch::{Stretch, between};
+use crate::procedure::stretch::{NoStretch, Stretch, between};
 use crate::procedure::tested::Tested;
 use crate::procedure::uncertainty::derived::Group;
 use crate::procedure::uncertainty::shift::Shift;
@@ -23,8 +24,6 @@ use crate::procedure::uncertainty::{Derived, Missing, Off, derive};
 pub const WINDOW_K: f64 = 5.0;
 /// And rises at least by this, K. This project's choice.
 pub const LEAST_RISE_K: f64 = 10.0;
-/// Temperature of the water above which evaporation takes a share of the heat, °C.
-const EVAPORATION_C: f64 = 80.0;
 
 /// Group of the cooling runs' days, and of the heating ones'.
 const COOLING: usize = 0;
@@ -51,20 +50,6 @@ pub struct DishFigures {
     pub findings: Vec<DishFinding>,
 }
 
-/// Time from ambient to the local boiling point.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Boiling {
-    /// s.
-    pub time_s: Derived,
-    /// At this irradiance and this ambient temperature: those of the test.
-    pub irradiance_w_m2: f64,
-    pub ambient_c: f64,
-    /// Up to here, °C.
-    pub boiling_point_c: f64,
-    /// With this much water, kg.
-    pub water_kg: f64,
-}
-
 /// The figures of a concentrating cooker, from its cooling runs and its runs of water; `None`
 /// where the campaign leaves the procedure out, or has no cooling run and does not ask for it.
 ///
@@ -87,13 +72,14 @@ pub fn dish_figures(tested: &Tested) -> Option<DishFigures> {
         return None;
     }
     let (coolings, not_cooled) = take_coolings(tested);
-    let heatings = take_heatings(tested);
+    let (heatings, left_out) = take_heatings(tested);
     let test = Test {
         vessels_j_per_k: tested.campaign.vessel_heat.map(|heat| heat.j_per_k()),
         area_m2: tested.campaign.cooker.intercept_area_m2,
         loss_area_m2: tested.campaign.cooker.loss_area_m2,
         coolings: &coolings,
         heatings: &heatings,
+        loss_scale: 1.0,
     };
     let kit = Kit {
         tested,
@@ -102,30 +88,36 @@ pub fn dish_figures(tested: &Tested) -> Option<DishFigures> {
     };
     let time_constant_s = kit.of_cooling(|test, off| Some(1.0 / test.mean_rate(off)?));
     let loss_w_per_k = kit.of_cooling(|test, off| test.loss_w_per_k(off));
-    let loss_factor = test
-        .loss_area_m2
-        .and_then(|area_m2| kit.of_cooling(|test, off| Some(test.loss_w_per_k(off)? / area_m2)));
+    let loss_factor = match test.loss_area_m2 {
+        Some(area_m2) => kit.of_cooling(|test, off| Some(test.loss_w_per_k(off)? / area_m2)),
+        None => Err(Missing::Value),
+    };
     let optical = kit.of_both(|test, off| Some(test.gain_m2(off)? / test.area_m2));
-    let boiling = kit.boiling();
+    let boiling = (!heatings.is_empty()).then(|| kit.boiling());
     let is_indicative = tested.campaign.instruments.irradiance_plane != Some(Plane::Normal)
         || tested.estimates_irradiance();
+    let has_no_end = [&time_constant_s, &loss_w_per_k, &optical]
+        .into_iter()
+        .any(|one| matches!(one, Err(Missing::End(_))));
     let findings = Findings {
         tested,
         test: &test,
         not_cooled: &not_cooled,
-        is_of_one_day: [&time_constant_s, &optical.as_ref().ok().cloned()]
+        left_out: &left_out,
+        is_of_one_day: [&time_constant_s, &optical]
             .into_iter()
             .flatten()
             .any(|one| one.is_of_one_day),
-        has_no_end: matches!(optical, Err(Missing::End(_))),
+        has_no_end,
+        no_boiling: boiling.as_ref().and_then(|one| one.as_ref().err()).copied(),
     };
     let findings = findings.all();
     Some(DishFigures {
-        time_constant_s,
-        loss_factor,
-        loss_w_per_k,
+        time_constant_s: time_constant_s.ok(),
+        loss_factor: loss_factor.ok(),
+        loss_w_per_k: loss_w_per_k.ok(),
         optical_factor: optical.ok(),
-        boiling,
+        boiling: boiling.and_then(Result::ok),
         is_indicative,
         findings,
         coolings,
@@ -145,22 +137,37 @@ fn take_coolings(tested: &Tested) -> (Vec<Cooling>, Vec<(&Run, NoCooling)>) {
     (found, others)
 }
 
-/// The heatings of the runs of water: each from its first reading in the window to its last one.
-fn take_heatings(tested: &Tested) -> Vec<Stretch> {
+/// The heatings of the runs of water, each from its first reading in the window to its hottest one
+/// before it leaves that; and why the others have none.
+fn take_heatings(tested: &Tested) -> (Vec<Stretch>, Vec<NoStretch>) {
     let most_c = tested.boiling_point_c - WINDOW_K;
-    let heating = |run: &Run| -> Option<Stretch> {
+    let heating = |run: &Run| -> Result<Stretch, NoStretch> {
         let water = &run.readings.water_c;
-        let ambient = run.readings.ambient_c.as_ref()?;
+        let ambient = run.readings.ambient_c.as_ref().ok_or(NoStretch::Hole)?;
         let mean_c = ambient.value.iter().sum::<f64>() / ambient.value.len() as f64;
         let is_in = |c: &f64| *c >= mean_c + WINDOW_K && *c <= most_c;
-        let first = water.value.iter().position(is_in)?;
+        let first = water.value.iter().position(is_in);
+        let first = first.ok_or(NoStretch::NotPassed)?;
         // Once it has left the window, it counts no more.
-        let inside = water.value[first..].iter().take_while(|c| is_in(c)).count();
-        let stretch = between(run, first, first + inside - 1).ok()?;
-        let rises = stretch.to_c - stretch.from_c >= LEAST_RISE_K;
-        (rises && stretch.irradiance_w_m2? > 0.0).then_some(stretch)
+        let inside = water.value[first..]
+            .iter()
+            .take_while(|c| is_in(c))
+            .enumerate();
+        let hottest = inside.max_by(|one, two| one.1.total_cmp(two.1));
+        let last = first + hottest.map_or(0, |(place, _)| place);
+        if water.value[last] - water.value[first] < LEAST_RISE_K {
+            return Err(NoStretch::NotPassed);
+        }
+        between(run, first, last)
     };
-    tested.runs.iter().filter_map(heating).collect()
+    let (mut found, mut left_out) = (Vec::new(), Vec::new());
+    for run in &tested.runs {
+        match heating(run) {
+            Ok(stretch) => found.push(stretch),
+            Err(why) => left_out.push(why),
+        }
+    }
+    (found, left_out)
 }
 
 fn errors(tested: &Tested, has_vessels: bool) -> Vec<CommonError> {
@@ -179,6 +186,8 @@ struct Test<'t> {
     loss_area_m2: Option<f64>,
     coolings: &'t [Cooling],
     heatings: &'t [Stretch],
+    /// Factor of the loss: one, but where it is tried how a figure follows it.
+    loss_scale: f64,
 }
 
 impl Test<'_> {
@@ -207,6 +216,7 @@ impl Test<'_> {
         self.mean(off, |one| {
             Some(self.heat_j_per_k(one.water_kg, &off.shift) * one.rate_per_s(&off.shift)?)
         })
+        .map(|loss_w_per_k| loss_w_per_k * self.loss_scale)
     }
 
     /// F′η0·Ap, m²: mean over the heatings.
@@ -222,7 +232,7 @@ impl Test<'_> {
             let stored_w =
                 self.heat_j_per_k(one.water_kg, shift) * rise_k / (one.duration_s * shift.time);
             let td = shift.water_c(one.water_c) - shift.ambient_c(one.ambient_c);
-            sum += (stored_w + loss_w_per_k * td) / (one.irradiance_w_m2? * shift.irradiance);
+            sum += (stored_w + loss_w_per_k * td) / (one.irradiance_w_m2 * shift.irradiance);
             count += 1.0;
         }
         (count > 0.0 && shift.irradiance > 0.0).then(|| sum / count)
@@ -271,10 +281,10 @@ impl Kit<'_> {
     fn of_cooling(
         &self,
         formula: impl Fn(&Test<'_>, &Off) -> Option<f64> + Sync,
-    ) -> Option<Derived> {
-        let value = formula(self.test, &Off::NONE)?;
+    ) -> Result<Derived, Missing> {
+        let value = formula(self.test, &Off::NONE).ok_or(Missing::Value)?;
         let group = self.cooling_group(value);
-        derive(&[group], &self.errors, |off| formula(self.test, off)).ok()
+        derive(&[group], &self.errors, |off| formula(self.test, off))
     }
 
     fn of_both(
@@ -282,17 +292,32 @@ impl Kit<'_> {
         formula: impl Fn(&Test<'_>, &Off) -> Option<f64> + Sync,
     ) -> Result<Derived, Missing> {
         let value = formula(self.test, &Off::NONE).ok_or(Missing::Value)?;
-        // The loss has at most half a share in the gain: as much of its readings is in this.
-        let groups = [self.cooling_group(value / 2.0), self.heating_group(value)];
+        let groups = [
+            self.cooling_group(self.for_loss(&formula)),
+            self.heating_group(value),
+        ];
         derive(&groups, &self.errors, |off| formula(self.test, off))
     }
 
-    fn boiling(&self) -> Option<Boiling> {
-        if self.test.heatings.is_empty() {
-            return None;
+    /// What the figure would gain if the loss were twice as large, by a hundredth of it either way.
+    fn for_loss(&self, formula: &impl Fn(&Test<'_>, &Off) -> Option<f64>) -> f64 {
+        const STEP: f64 = 0.01;
+        let at = |loss_scale: f64| {
+            let test = Test {
+                loss_scale,
+                ..*self.test
+            };
+            formula(&test, &Off::NONE)
+        };
+        match (at(1.0 + STEP), at(1.0 - STEP)) {
+            (Some(more), Some(less)) => (more - less) / (2.0 * STEP),
+            _ => 0.0,
         }
+    }
+
+    fn boiling(&self) -> Result<Boiling, NoBoiling> {
         let mean = |of: fn(&Stretch) -> f64| self.test.mean_of_heatings(of);
-        let irradiance_w_m2 = mean(|one| one.irradiance_w_m2.unwrap_or(f64::NAN));
+        let irradiance_w_m2 = mean(|one| one.irradiance_w_m2);
         let (ambient_c, water_kg) = (mean(|one| one.ambient_c), mean(|one| one.water_kg));
         let boiling_point_c = self.tested.boiling_point_c;
         let time_s = self.of_both(|test, off| {
@@ -302,13 +327,24 @@ impl Kit<'_> {
             let heat_j_per_k = test.heat_j_per_k(water_kg, &off.shift);
             (share < 1.0).then(|| -heat_j_per_k / loss_w_per_k * ln(1.0 - share))
         });
-        Some(Boiling {
-            time_s: time_s.ok()?,
-            irradiance_w_m2,
-            ambient_c,
-            boiling_point_c,
-            water_kg,
-        })
+        let gets_to_c = || {
+            let gain_m2 = self.test.gain_m2(&Off::NONE)?;
+            let loss_w_per_k = self.test.loss_w_per_k(&Off::NONE)?;
+            Some(ambient_c + gain_m2 * irradiance_w_m2 / loss_w_per_k)
+        };
+        match time_s {
+            Ok(time_s) => Ok(Boiling {
+                time_s,
+                irradiance_w_m2,
+                ambient_c,
+                boiling_point_c,
+                water_kg,
+            }),
+            Err(Missing::End(_)) => Err(NoBoiling::MayNotBoil),
+            Err(Missing::Value) => {
+                Err(gets_to_c().map_or(NoBoiling::MayNotBoil, NoBoiling::GetsTo))
+            }
+        }
     }
 }
 
@@ -317,8 +353,10 @@ struct Findings<'t> {
     tested: &'t Tested,
     test: &'t Test<'t>,
     not_cooled: &'t [(&'t Run, NoCooling)],
+    left_out: &'t [NoStretch],
     is_of_one_day: bool,
     has_no_end: bool,
+    no_boiling: Option<NoBoiling>,
 }
 
 impl Findings<'_> {
@@ -327,6 +365,13 @@ impl Findings<'_> {
         findings.extend(self.about_cooling());
         findings.extend(self.about_vessels());
         findings.extend(self.about_sun());
+        findings.extend(self.about_heatings());
+        // Without a loss there is no time either, and that has been told.
+        let no_boiling = self.no_boiling.filter(|_| !self.test.coolings.is_empty());
+        findings.extend(no_boiling.map(|why| {
+            let (text, remedy) = no_boiling_said(why, self.tested.boiling_point_c);
+            DishFinding::note(FindingCode::DoesNotBoil, text, remedy)
+        }));
         if self.has_no_end {
             findings.push(DishFinding::indicative(
                 FindingCode::NoEnd,
@@ -414,12 +459,24 @@ impl Findings<'_> {
         findings
     }
 
+    /// Runs of water that do not count beside others that do.
+    fn about_heatings(&self) -> Option<DishFinding> {
+        let is_some = !self.left_out.is_empty() && !self.test.heatings.is_empty();
+        is_some.then(|| {
+            DishFinding::note(
+                FindingCode::RunsLeftOut,
+                message!("dish-runs-left-out", runs = self.left_out.len()),
+                message!("dish-no-heating-remedy", rise = fixed(LEAST_RISE_K, 0)),
+            )
+        })
+    }
+
     fn about_sun(&self) -> Vec<DishFinding> {
         let mut findings = Vec::new();
         if self.test.heatings.is_empty() {
             findings.push(DishFinding::indicative(
                 FindingCode::NoHeating,
-                message!("dish-no-heating"),
+                message!("dish-no-heating", rise = fixed(LEAST_RISE_K, 0)),
                 message!("dish-no-heating-remedy", rise = fixed(LEAST_RISE_K, 0)),
             ));
             return findings;

@@ -27,8 +27,12 @@ pub enum FindingCode {
     OneDay,
     /// Water evaporates above 80 °C.
     Evaporation,
-    /// The figure has no end of its interval.
+    /// A figure has no end of its interval.
     NoEnd,
+    /// Runs of water that do not count.
+    RunsLeftOut,
+    /// In the sun of the test the water does not boil, or may not.
+    DoesNotBoil,
 }
 
 impl FindingCode {
@@ -47,6 +51,8 @@ impl FindingCode {
             FindingCode::OneDay => "one-day",
             FindingCode::Evaporation => "evaporation",
             FindingCode::NoEnd => "no-end",
+            FindingCode::RunsLeftOut => "runs-left-out",
+            FindingCode::DoesNotBoil => "does-not-boil",
         }
     }
 }

@@ -16,6 +16,9 @@ use crate::units::{MICROSECONDS_PER_SECOND, seconds_between};
 /// Temperatures whose time is told where the campaign file names none, °C.
 /// Common practice, no published source: water boils at the one, bread bakes at the other.
 const USUAL_REACHED_C: &[f64] = &[100.0, 150.0];
+/// Share of the difference from which on it is told that a plateau may go on.
+/// Common practice, no published source.
+const WORTH_TELLING: f64 = 0.01;
 /// The first rise is taken over this, s.
 const FIRST_S: f64 = 600.0;
 
@@ -31,7 +34,8 @@ pub struct DryRun {
     /// Highest reading, °C; `None` without readings of the vessel.
     pub highest_c: Option<f64>,
     pub reached: Vec<Reached>,
-    /// Rise over the first ten minutes, K/min; `None` with a single reading in them.
+    /// Rise over the first ten minutes, or over the first two readings where these are further
+    /// apart, K/min; `None` with a single reading.
     pub initial_k_per_min: Option<f64>,
     pub findings: Vec<DryFinding>,
 }
@@ -164,6 +168,7 @@ fn evaluate(tested: &Tested, index: usize, run: &Run, step_k: Option<f64>) -> Dr
     let plateau = find_plateau(run, step_k);
     let vessel = run.readings.vessel_c.as_ref();
     let found = plateau.ok();
+    let initial_k_per_min = vessel.and_then(first_rise);
     DryRun {
         run: index,
         difference: found.and_then(|plateau| {
@@ -178,8 +183,13 @@ fn evaluate(tested: &Tested, index: usize, run: &Run, step_k: Option<f64>) -> Dr
             values.fold(f64::NEG_INFINITY, f64::max)
         }),
         reached: vessel.map_or_else(Vec::new, |vessel| reached(tested, vessel)),
-        initial_k_per_min: vessel.and_then(first_rise),
-        findings: plateau.err().map(finding).into_iter().collect(),
+        findings: match plateau {
+            Ok(plateau) => may_get_hotter(&plateau, initial_k_per_min)
+                .into_iter()
+                .collect(),
+            Err(why) => vec![finding(why)],
+        },
+        initial_k_per_min,
         plateau: found,
     }
 }
@@ -220,16 +230,30 @@ fn first_rise(vessel: &Series) -> Option<f64> {
     slope_k_per_min(&vessel.time_us[..count], &vessel.value[..count])
 }
 
+/// What is left to rise on a plateau that still has a trend: with the time constant of the
+/// vessel, its difference over its first rise, the trend goes on to trend times constant.
+fn may_get_hotter(plateau: &Plateau, initial_k_per_min: Option<f64>) -> Option<DryFinding> {
+    let constant_min = plateau.difference_k() / initial_k_per_min.filter(|rate| *rate > 0.0)?;
+    let more_k = plateau.trend_k_per_min * constant_min;
+    (more_k > WORTH_TELLING * plateau.difference_k()).then(|| {
+        DryFinding::note(
+            FindingCode::MayGetHotter,
+            message!(
+                "dry-may-get-hotter",
+                rate = fixed(plateau.trend_k_per_min, 2),
+                more = fixed(more_k, 0)
+            ),
+            message!("dry-still-moves-remedy"),
+        )
+    })
+}
+
 /// Why there is no plateau, with its remedy.
 fn finding(why: NoPlateau) -> DryFinding {
     match why {
-        NoPlateau::NoVessel { has_water } => DryFinding::indicative(
+        NoPlateau::NoVessel => DryFinding::indicative(
             FindingCode::NoVesselTemperature,
-            if has_water {
-                message!("dry-no-vessel-but-water")
-            } else {
-                message!("dry-no-vessel")
-            },
+            message!("dry-no-vessel"),
             message!("dry-no-vessel-remedy"),
         ),
         NoPlateau::NoIrradiance => DryFinding::indicative(
@@ -237,10 +261,15 @@ fn finding(why: NoPlateau) -> DryFinding {
             message!("dry-no-irradiance"),
             message!("dry-no-irradiance-remedy"),
         ),
+        NoPlateau::NoAmbient => DryFinding::indicative(
+            FindingCode::NoAmbient,
+            message!("dry-no-ambient"),
+            message!("dry-no-ambient-remedy"),
+        ),
         NoPlateau::TooShort { needs_min } => DryFinding::indicative(
             FindingCode::TooShort,
             message!("dry-too-short", minutes = fixed(needs_min, 0)),
-            message!("dry-too-short-remedy"),
+            message!("dry-too-short-remedy", minutes = fixed(needs_min, 0)),
         ),
         NoPlateau::SunUnsteady { needs_min } => DryFinding::indicative(
             FindingCode::SunUnsteady,

@@ -9,6 +9,8 @@ pub enum FindingCode {
     NoVesselTemperature,
     /// Its log has no irradiance.
     NoIrradiance,
+    /// Its log has no temperature of the air about the plateau.
+    NoAmbient,
     /// It is shorter than a plateau.
     TooShort,
     /// The sun was not steady for long enough.
@@ -17,6 +19,8 @@ pub enum FindingCode {
     SunWeak,
     /// The vessel was still getting hotter, or cooler.
     PlateauNotReached,
+    /// There is a plateau, and the vessel may still get hotter.
+    MayGetHotter,
 }
 
 impl FindingCode {
@@ -25,9 +29,11 @@ impl FindingCode {
         match self {
             FindingCode::NoVesselTemperature => "no-vessel-temperature",
             FindingCode::NoIrradiance => "no-irradiance",
+            FindingCode::NoAmbient => "no-ambient",
             FindingCode::TooShort => "dry-run-too-short",
             FindingCode::SunUnsteady => "sun-unsteady",
             FindingCode::SunWeak => "sun-weak",
+            FindingCode::MayGetHotter => "may-get-hotter",
             FindingCode::PlateauNotReached => "plateau-not-reached",
         }
     }

@@ -2,7 +2,8 @@
 
 use crate::logs::Series;
 use crate::procedure::run::Run;
-use crate::procedure::spans::{TimeSpan, summarise};
+use crate::procedure::spans::{TimeSpan, mean_over, summarise};
+use crate::procedure::stretch::LONGEST_STEP_S;
 use crate::units::{MICROSECONDS_PER_SECOND, seconds_between};
 
 /// Shortest plateau, s.
@@ -18,6 +19,15 @@ pub const WITHIN_W_M2: f64 = 20.0;
 pub const LEAST_W_M2: f64 = 600.0;
 
 const SECONDS_PER_MINUTE: f64 = 60.0;
+/// Stretches begin at least this far apart, µs: a plateau is far longer.
+const STRIDE_US: i64 = 30_000_000;
+/// The air is read at least this often about a plateau, µs: it drifts by a kelvin in an hour.
+/// Common practice, no published source.
+const AIR_US: i64 = 7_200_000_000;
+
+fn longest_us() -> i64 {
+    (LONGEST_STEP_S * MICROSECONDS_PER_SECOND) as i64
+}
 
 /// A stretch in which the vessel is as hot as it gets.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -41,11 +51,13 @@ impl Plateau {
 /// Why there is no plateau.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum NoPlateau {
-    /// The log has no temperature of the vessel; it may have the water's.
-    NoVessel { has_water: bool },
-    /// Nor irradiance.
+    /// The log has no temperature of the vessel.
+    NoVessel,
+    /// Nor irradiance, through a whole stretch.
     NoIrradiance,
-    /// It does not last as long as a plateau, min.
+    /// Nor the temperature of the air, about a stretch.
+    NoAmbient,
+    /// The readings that count do not last as long as a plateau, without a hole, min.
     TooShort { needs_min: f64 },
     /// The sun was nowhere steady for so long, min.
     SunUnsteady { needs_min: f64 },
@@ -72,9 +84,7 @@ pub fn shortest_s(step_k: Option<f64>) -> f64 {
 /// Why there is none.
 pub fn find_plateau(run: &Run, step_k: Option<f64>) -> Result<Plateau, NoPlateau> {
     let readings = &run.readings;
-    let vessel = readings.vessel_c.as_ref().ok_or(NoPlateau::NoVessel {
-        has_water: !readings.water_c.value.is_empty(),
-    })?;
+    let vessel = readings.vessel_c.as_ref().ok_or(NoPlateau::NoVessel)?;
     let irradiance = readings.irradiance_w_m2.as_ref();
     let irradiance = irradiance.ok_or(NoPlateau::NoIrradiance)?;
     let shortest_s = shortest_s(step_k);
@@ -83,7 +93,12 @@ pub fn find_plateau(run: &Run, step_k: Option<f64>) -> Result<Plateau, NoPlateau
     let mut seen = Seen::default();
     let mut found: Option<Plateau> = None;
     let mut last = 0;
+    let mut begun_us = i64::MIN;
     for (first, &from_us) in vessel.time_us.iter().enumerate() {
+        if from_us.saturating_sub(begun_us) < STRIDE_US {
+            continue;
+        }
+        begun_us = from_us;
         while last < vessel.time_us.len() && vessel.time_us[last] - from_us < shortest_us {
             last += 1;
         }
@@ -94,7 +109,10 @@ pub fn find_plateau(run: &Run, step_k: Option<f64>) -> Result<Plateau, NoPlateau
             from_us,
             to_us: vessel.time_us[last],
         };
-        if run.excluded.iter().any(|excluded| excluded.overlaps(span)) {
+        let has_hole = vessel.time_us[first..=last]
+            .windows(2)
+            .any(|pair| pair[1] - pair[0] > longest_us());
+        if has_hole || run.excluded.iter().any(|excluded| excluded.overlaps(span)) {
             continue;
         }
         seen.stretches += 1;
@@ -112,7 +130,11 @@ pub fn find_plateau(run: &Run, step_k: Option<f64>) -> Result<Plateau, NoPlateau
 #[derive(Default)]
 struct Seen {
     stretches: usize,
+    /// Those with irradiance through all of it.
+    sunlit: usize,
     steady: usize,
+    /// Those without a temperature of the air.
+    airless: usize,
     highest_w_m2: f64,
     /// Of those under a strong, steady sun the hottest: its trend and its temperature.
     hottest: Option<(f64, f64)>,
@@ -126,6 +148,8 @@ impl Seen {
                 vessel_c,
             },
             None if self.stretches == 0 => NoPlateau::TooShort { needs_min },
+            None if self.sunlit == 0 => NoPlateau::NoIrradiance,
+            None if self.airless > 0 => NoPlateau::NoAmbient,
             None if self.steady > 0 => NoPlateau::SunWeak {
                 highest_w_m2: self.highest_w_m2,
             },
@@ -147,15 +171,27 @@ fn look_at(
         from_us: *times.first()?,
         to_us: *times.last()?,
     };
-    let sun = summarise(irradiance, span)?;
-    if (sun.max - sun.mean).max(sun.mean - sun.min) > WITHIN_W_M2 {
+    let sun_w_m2 = mean_over(irradiance, span, longest_us())?;
+    seen.sunlit += 1;
+    let is_near = |w_m2: &f64| (w_m2 - sun_w_m2).abs() <= WITHIN_W_M2;
+    if !irradiance
+        .between(span.from_us, span.to_us)
+        .1
+        .iter()
+        .all(is_near)
+    {
         return None;
     }
     seen.steady += 1;
-    seen.highest_w_m2 = seen.highest_w_m2.max(sun.mean);
-    if sun.mean <= LEAST_W_M2 {
+    seen.highest_w_m2 = seen.highest_w_m2.max(sun_w_m2);
+    if sun_w_m2 <= LEAST_W_M2 {
         return None;
     }
+    let ambient = run.readings.ambient_c.as_ref();
+    let Some(ambient_c) = ambient.and_then(|air| mean_over(air, span, AIR_US)) else {
+        seen.airless += 1;
+        return None;
+    };
     let vessel_c = summarise(vessel, span)?.mean;
     let trend_k_per_min = slope_k_per_min(times, &vessel.value[places])?;
     if trend_k_per_min.abs() >= TREND_K_PER_MIN {
@@ -167,12 +203,11 @@ fn look_at(
         }
         return None;
     }
-    let ambient = run.readings.ambient_c.as_ref();
     Some(Plateau {
         span,
         vessel_c,
-        ambient_c: ambient.and_then(|air| summarise(air, span))?.mean,
-        irradiance_w_m2: sun.mean,
+        ambient_c,
+        irradiance_w_m2: sun_w_m2,
         trend_k_per_min,
     })
 }

@@ -17,6 +17,8 @@ pub struct Vertex {
     pub exergy_w: f64,
     /// At this temperature difference, K.
     pub difference_k: f64,
+    /// What the scatter of the steps about the parabola gives it, one standard uncertainty, W.
+    pub of_scatter_w: f64,
 }
 
 /// A parabola y = a + b·x + c·x².
@@ -25,9 +27,31 @@ pub struct Parabola {
     pub a: f64,
     pub b: f64,
     pub c: f64,
+    /// Mean and spread of the temperature differences, K.
+    middle_k: f64,
+    spread_k: f64,
+    /// Third and fourth moment of them, by their spread.
+    third: f64,
+    fourth: f64,
+    /// Variance of one step about it over their number, W².
+    variance_of_mean: f64,
 }
 
 impl Parabola {
+    /// Standard uncertainty of its value there by the scatter of the steps, W.
+    fn of_scatter_w(&self, difference_k: f64) -> f64 {
+        let x = (difference_k - self.middle_k) / self.spread_k;
+        let (third, fourth) = (self.third, self.fourth);
+        // The inverse of the normal equations, weighed with 1, x and x².
+        let weighed = (fourth - third * third) + 2.0 * x * third + x * x * (fourth - 3.0)
+            - 2.0 * x * x * x * third
+            + x * x * x * x;
+        let determinant = fourth - 1.0 - third * third;
+        (self.variance_of_mean * weighed / determinant)
+            .max(0.0)
+            .sqrt()
+    }
+
     /// Its value at a temperature difference, K: W.
     pub fn at(&self, difference_k: f64) -> f64 {
         self.a + (self.b + self.c * difference_k) * difference_k
@@ -71,12 +95,22 @@ pub fn parabola(steps: &[Step], off: &Off) -> Option<Parabola> {
     let c = (y2 - y0 - third * y1) / determinant;
     let b = y1 - third * c;
     let a = y0 - c;
+    let left = points.iter().map(|(x, y)| {
+        let x = scaled(*x);
+        squared(y - a - b * x - c * x * x)
+    });
+    let variance = left.sum::<f64>() / (count - 3.0);
     // Back to kelvin.
     let (b, c) = (b / spread, c / (spread * spread));
     Some(Parabola {
         a: a - b * middle + c * middle * middle,
         b: b - 2.0 * c * middle,
         c,
+        middle_k: middle,
+        spread_k: spread,
+        third,
+        fourth,
+        variance_of_mean: variance / count,
     })
 }
 
@@ -86,7 +120,8 @@ pub fn parabola(steps: &[Step], off: &Off) -> Option<Parabola> {
 /// Kumar, Vishwanath and Gupta 2012, abstract seen: the parabola, and that its vertex is the
 /// peak. That it has to lie among the intervals is this project's.
 pub fn vertex(steps: &[Step], off: &Off) -> Option<Vertex> {
-    let Parabola { a, b, c } = parabola(steps, off)?;
+    let law = parabola(steps, off)?;
+    let Parabola { a, b, c, .. } = law;
     if c >= 0.0 {
         return None;
     }
@@ -100,6 +135,7 @@ pub fn vertex(steps: &[Step], off: &Off) -> Option<Vertex> {
     ((low..=high).contains(&difference_k) && exergy_w > 0.0).then_some(Vertex {
         exergy_w,
         difference_k,
+        of_scatter_w: law.of_scatter_w(difference_k),
     })
 }
 

@@ -6,8 +6,11 @@ use super::finding::{EfficiencyFinding, FindingCode};
 use super::peak::{Vertex, lost_w, vertex};
 use super::step::{Step, Terms};
 use crate::campaign::kinds::ProcedureKey;
+use crate::campaign::model::Plane;
 use crate::language::fixed;
 use crate::message;
+use crate::physics::exergy::ZERO_CELSIUS_K;
+use crate::physics::water::EVAPORATION_C;
 use crate::procedure::heat_balance::HeatBalance;
 use crate::procedure::heat_balance::fit::is_sound;
 use crate::procedure::s580::S580;
@@ -16,11 +19,9 @@ use crate::procedure::sources::{CommonError, common_errors};
 use crate::procedure::tested::Tested;
 use crate::procedure::uncertainty::derived::{Group, derive_by_budget};
 use crate::procedure::uncertainty::step::reading_spread;
-use crate::procedure::uncertainty::{Derived, Off, derive};
+use crate::procedure::uncertainty::{Derived, Figure, Off, derive};
 use crate::stats::line::Bounds;
-
-/// Temperature of the water above which evaporation takes a share of the heat, °C.
-const EVAPORATION_C: f64 = 80.0;
+use simmerline_math::{hypot, squared};
 
 /// Shares of the sunlight that the water keeps.
 #[derive(Debug, Clone, PartialEq)]
@@ -29,8 +30,9 @@ pub struct Efficiency {
     pub energy: Derived,
     /// The same of exergy.
     pub exergy: Derived,
-    /// `None`: the findings say why.
-    pub peak: Option<Peak>,
+    pub peak: Result<Peak, NoPeak>,
+    /// The sensor of irradiance did not face the sun, or irradiance is estimated.
+    pub is_indicative: bool,
     /// Every sound interval.
     pub steps: Vec<Step>,
     /// Lowest and highest temperature of the water in them, °C.
@@ -47,8 +49,18 @@ pub struct Peak {
     pub exergy_w: Derived,
     /// At this temperature difference, K.
     pub difference_k: f64,
-    /// The peak over the exergy of the heat lost there; `None` where that is not known.
-    pub quality_factor: Option<f64>,
+    /// The peak over the exergy of the heat lost there; `None` where that is not known. What
+    /// makes peak and loss unsure counts as independent.
+    pub quality_factor: Option<Figure>,
+}
+
+/// Why there is no peak.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum NoPeak {
+    /// The parabola has no highest point among the intervals.
+    NoVertex,
+    /// It has one, but not without one of the days, or within what instruments may be off by.
+    Unsure,
 }
 
 /// The steps by days, each with its terms.
@@ -59,8 +71,8 @@ impl ByDay {
         let mut days: Vec<(Date, Terms)> = Vec::new();
         for step in steps {
             match days.iter_mut().find(|(date, _)| *date == step.date) {
-                Some((_, terms)) => *terms = terms.plus(Terms::of(step)),
-                None => days.push((step.date, Terms::of(step))),
+                Some((_, terms)) => *terms = terms.plus(step.terms),
+                None => days.push((step.date, step.terms)),
             }
         }
         ByDay(days)
@@ -108,8 +120,7 @@ pub fn efficiency(
     let energy = derive(&[group(read_j / all.sun_j)], &errors, |off| {
         days.counted(off).energy(&off.shift)
     });
-    // As large a share of it as of the energy.
-    let of_exergy = read_j / all.heat_j.abs() * all.exergy_j.abs() / all.sun_exergy_j;
+    let of_exergy = read_exergy_j(tested, &steps) / all.sun_exergy_j;
     let exergy = derive(&[group(of_exergy)], &errors, |off| {
         days.counted(off).exergy(&off.shift)
     });
@@ -119,7 +130,9 @@ pub fn efficiency(
     let peak = peak(&steps, &errors, mean_ambient_c, balance);
     let water_c = ends(&steps);
     Some(Efficiency {
-        findings: findings(tested, &energy, peak.as_ref(), water_c),
+        findings: findings(tested, &energy, &peak, water_c),
+        is_indicative: tested.estimates_irradiance()
+            || tested.campaign.instruments.irradiance_plane != Some(Plane::Normal),
         mean_irradiance_w_m2: mean(|step| step.sun_w) / tested.campaign.cooker.intercept_area_m2,
         energy,
         exergy,
@@ -128,6 +141,24 @@ pub fn efficiency(
         mean_ambient_c,
         steps,
     })
+}
+
+/// The same of the exergy: a kelvin at a temperature counts by what it could do there.
+fn read_exergy_j(tested: &Tested, steps: &[Step]) -> f64 {
+    let read_k = reading_spread(tested).water_k.unwrap_or(0.0);
+    let worth = |celsius: f64, ambient_c: f64| {
+        1.0 - (ambient_c + ZERO_CELSIUS_K) / (celsius + ZERO_CELSIUS_K)
+    };
+    let mut squares = 0.0;
+    for (place, step) in steps.iter().enumerate() {
+        let ends_chain = steps.get(place + 1).is_none_or(|next| !next.follows);
+        for (is_end, celsius) in [(!step.follows, step.from_c), (ends_chain, step.to_c)] {
+            if is_end {
+                squares += squared(step.heat_j_per_k * worth(celsius, step.ambient_c));
+            }
+        }
+    }
+    read_k * squares.sqrt()
 }
 
 /// What single readings of the water give the heat, one standard uncertainty, J: both ends of
@@ -154,28 +185,55 @@ fn peak(
     errors: &[CommonError],
     ambient_c: f64,
     balance: Option<&HeatBalance>,
-) -> Option<Peak> {
-    let at: Vertex = vertex(steps, &Off::NONE)?;
-    let group = Group::new(steps.iter().map(|step| step.date), 0.0);
+) -> Result<Peak, NoPeak> {
+    let at: Vertex = vertex(steps, &Off::NONE).ok_or(NoPeak::NoVertex)?;
+    let group = Group::new(steps.iter().map(|step| step.date), at.of_scatter_w);
     let exergy_w = derive_by_budget(&[group], errors, |off| Some(vertex(steps, off)?.exergy_w));
-    let lost_w = balance.and_then(|balance| lost_w(&at, ambient_c, balance));
-    Some(Peak {
-        exergy_w: exergy_w.ok()?,
+    let exergy_w = exergy_w.map_err(|_| NoPeak::Unsure)?;
+    let quality_factor = balance.and_then(|balance| {
+        let lost_w = lost_w(&at, ambient_c, balance)?;
+        Some(quality(&exergy_w.figure, lost_w, &balance.loss_w_per_k))
+    });
+    Ok(Peak {
+        exergy_w,
         difference_k: at.difference_k,
-        quality_factor: lost_w.map(|lost_w| at.exergy_w / lost_w),
+        quality_factor,
     })
+}
+
+/// Peak over loss (W), with the relative uncertainty of both.
+fn quality(peak: &Figure, lost_w: f64, loss: &Figure) -> Figure {
+    let value = peak.value / lost_w;
+    let relative =
+        |of: fn(&Figure) -> f64| hypot(of(peak) / peak.value, of(loss) / loss.value) * value;
+    let half_width = relative(Figure::half_width);
+    Figure {
+        value,
+        standard_uncertainty: relative(|figure| figure.standard_uncertainty),
+        interval: Bounds {
+            lower: value - half_width,
+            upper: value + half_width,
+        },
+    }
 }
 
 fn findings(
     tested: &Tested,
     energy: &Derived,
-    peak: Option<&Peak>,
+    peak: &Result<Peak, NoPeak>,
     water_c: Bounds,
 ) -> Vec<EfficiencyFinding> {
     let mut findings = Vec::new();
     let mut note = |code: FindingCode, text, remedy| {
         findings.push(EfficiencyFinding::note(code, text, remedy));
     };
+    if energy.figure.value > 1.0 {
+        note(
+            FindingCode::MoreThanSunlight,
+            message!("efficiency-too-much"),
+            message!("efficiency-too-much-remedy"),
+        );
+    }
     if tested.lies_flat() {
         note(
             FindingCode::PlaneNotNormal,
@@ -184,17 +242,22 @@ fn findings(
         );
     }
     match peak {
-        None => note(
+        Err(NoPeak::NoVertex) => note(
             FindingCode::NoPeak,
             message!("efficiency-no-peak"),
             message!("efficiency-no-peak-remedy"),
         ),
-        Some(peak) if peak.quality_factor.is_none() => note(
+        Err(NoPeak::Unsure) => note(
+            FindingCode::PeakUnsure,
+            message!("efficiency-peak-unsure"),
+            message!("efficiency-peak-unsure-remedy"),
+        ),
+        Ok(peak) if peak.quality_factor.is_none() => note(
             FindingCode::NoLoss,
             message!("efficiency-no-loss"),
             message!("efficiency-no-loss-remedy"),
         ),
-        Some(_) => {}
+        Ok(_) => {}
     }
     if energy.is_of_one_day {
         note(

@@ -27,6 +27,8 @@ pub struct Step {
     pub ambient_c: f64,
     /// Sunlight on the intercept area, W.
     pub sun_w: f64,
+    /// What energy and exergy follow from.
+    pub terms: Terms,
 }
 
 impl Step {
@@ -35,18 +37,24 @@ impl Step {
         let measured = &interval.measured;
         let campaign = &tested.campaign;
         let water_kg = tested.runs[interval.run].plan.water_kg;
+        let heat_j_per_k = water_kg * SPECIFIC_HEAT_J_PER_KG_K;
+        let ambient_c = measured.ambient?.mean;
+        let sun_w = campaign.cooker.intercept_area_m2 * measured.irradiance?.mean;
+        let (from_c, to_c) = (measured.water_start_c, measured.water_end_c);
+        let duration_s = measured.duration_s;
         Some(Step {
             date: zoned(measured.span.from_us, &campaign.site.time_zone).date(),
             follows: before.is_some_and(|before| {
                 before.run == interval.run && before.measured.span.to_us == measured.span.from_us
             }),
-            duration_s: measured.duration_s,
-            heat_j_per_k: water_kg * SPECIFIC_HEAT_J_PER_KG_K,
-            from_c: measured.water_start_c,
-            to_c: measured.water_end_c,
+            duration_s,
+            heat_j_per_k,
+            from_c,
+            to_c,
             water_c: measured.water.mean,
-            ambient_c: measured.ambient?.mean,
-            sun_w: campaign.cooker.intercept_area_m2 * measured.irradiance?.mean,
+            ambient_c,
+            sun_w,
+            terms: Terms::of(heat_j_per_k, (from_c, to_c), ambient_c, sun_w * duration_s),
         })
     }
 
@@ -62,8 +70,7 @@ impl Step {
 
     /// Its exergy, J, to the first order of what the readings are off by.
     pub fn exergy_j(&self, shift: &Shift) -> f64 {
-        let terms = Terms::of(self);
-        terms.exergy_j(shift)
+        self.terms.exergy_j(shift)
     }
 
     /// The same for each second, W.
@@ -73,7 +80,7 @@ impl Step {
 }
 
 /// Sums over steps from which energy and exergy follow, whatever the readings are off by.
-#[derive(Debug, Clone, Copy, Default)]
+#[derive(Debug, Clone, Copy, Default, PartialEq)]
 pub struct Terms {
     /// m·c·ΔT, J.
     pub heat_j: f64,
@@ -90,19 +97,14 @@ pub struct Terms {
 }
 
 impl Terms {
-    /// Those of one step.
-    pub fn of(step: &Step) -> Terms {
+    /// Of a heat capacity (J/K) that goes from one temperature to another at an ambient (°C), with
+    /// so much sunlight (J).
+    fn of(mc: f64, (from_c, to_c): (f64, f64), ambient_c: f64, sun_j: f64) -> Terms {
         let kelvin = |celsius: f64| celsius + ZERO_CELSIUS_K;
-        let (from_k, to_k, ambient_k) = (
-            kelvin(step.from_c),
-            kelvin(step.to_c),
-            kelvin(step.ambient_c),
-        );
-        let mc = step.heat_j_per_k;
+        let (from_k, to_k, ambient_k) = (kelvin(from_c), kelvin(to_c), kelvin(ambient_c));
         let ratio = ln(to_k / from_k);
         let rise_k = to_k - from_k;
-        let of_scale = (step.to_c - SCALE_ABOUT_C) / to_k - (step.from_c - SCALE_ABOUT_C) / from_k;
-        let sun_j = step.sun_w * step.duration_s;
+        let of_scale = (to_c - SCALE_ABOUT_C) / to_k - (from_c - SCALE_ABOUT_C) / from_k;
         Terms {
             heat_j: mc * rise_k,
             sun_j,
@@ -111,7 +113,7 @@ impl Terms {
             per_water_k: -mc * ambient_k * (1.0 / to_k - 1.0 / from_k),
             per_water_scale: mc * (rise_k - ambient_k * of_scale),
             per_ambient_k: -mc * ratio,
-            per_ambient_scale: -mc * ratio * (step.ambient_c - SCALE_ABOUT_C),
+            per_ambient_scale: -mc * ratio * (ambient_c - SCALE_ABOUT_C),
         }
     }
 

@@ -4,6 +4,7 @@ use schemars::JsonSchema;
 use serde::Serialize;
 
 use crate::procedure::Assessment;
+use crate::procedure::box_cooker::figures::{Grade, glass_m2};
 use crate::report::data::figure::{FigureEntry, figure_entry};
 use crate::report::data::finding::{FindingEntry, finding_entry};
 
@@ -18,16 +19,18 @@ pub struct BoxEntry {
     boiling_time_s: Option<f64>,
     /// Ends of its interval for 95 %, s.
     boiling_time_interval_95_s: Option<[f64; 2]>,
-    /// Of the rises, W/m².
+    /// Of the rises, W/m²; null without a time to boil.
     mean_irradiance_w_m2: Option<f64>,
-    /// Of the rises, °C.
+    /// Of the rises, °C; null without a time to boil.
     mean_ambient_c: Option<f64>,
-    /// Of the rises, kg.
+    /// Of the rises, kg; null without a time to boil.
     mean_water_kg: Option<f64>,
     /// Number of rises of the water that F2 rests on.
     rises: usize,
     /// `A` where F1 is surely above its limit; null where it is not, or nobody can tell.
     grade: Option<&'static str>,
+    /// Area of the glass that F2 takes, m²: as stated, else the intercept area.
+    glazing_area_m2: f64,
     /// Irradiance was not measured in the horizontal plane.
     indicative: bool,
     /// What weakens or prevents them.
@@ -52,7 +55,8 @@ pub fn box_entry(assessment: &Assessment) -> Option<BoxEntry> {
         mean_ambient_c: boiling.map(|one| one.ambient_c),
         mean_water_kg: boiling.map(|one| one.water_kg),
         rises: found.stretches.len(),
-        grade: found.is_grade_a.then_some("A"),
+        grade: (found.grade == Some(Grade::A)).then_some("A"),
+        glazing_area_m2: glass_m2(&assessment.tested),
         indicative: found.is_indicative,
         findings: findings
             .map(|one| finding_entry(one.code.code(), one))

@@ -7,6 +7,7 @@ use crate::language::Words;
 use crate::message;
 use crate::physics::water::SPECIFIC_HEAT_J_PER_KG_K;
 use crate::procedure::Assessment;
+use crate::procedure::box_cooker::figures::glass_m2;
 use crate::procedure::stretch::Stretch;
 use crate::report::assets::Asset;
 use crate::report::figures::curves::{At, Curves, draw_curves};
@@ -28,12 +29,12 @@ pub fn rise_figure(assessment: &Assessment, words: &Words) -> Result<Option<Asse
     let (Some(f1), Some(f2)) = (&found.f1, &found.f2) else {
         return Ok(None);
     };
-    let area_m2 = assessment.tested.campaign.cooker.intercept_area_m2;
-    let told = |stretch: &Stretch| -> Option<Vec<At>> {
+    let area_m2 = glass_m2(&assessment.tested);
+    let told = |stretch: &Stretch| -> Vec<At> {
         // F2 and F1 as a heating law: dTw/dt = F2·A·[H − (Tw − Ta)/F1]/(M·c).
         let (f1, f2) = (f1.figure.value, f2.figure.value);
         let heat_j_per_k = stretch.water_kg * SPECIFIC_HEAT_J_PER_KG_K;
-        let end_c = stretch.ambient_c + f1 * stretch.irradiance_w_m2?;
+        let end_c = stretch.ambient_c + f1 * stretch.irradiance_w_m2;
         let per_s = f2 * area_m2 / (f1 * heat_j_per_k);
         let at = |place: usize| {
             let seconds = stretch.duration_s * place as f64 / POINTS as f64;
@@ -42,7 +43,7 @@ pub fn rise_figure(assessment: &Assessment, words: &Words) -> Result<Option<Asse
                 end_c - (end_c - stretch.from_c) * exp(-per_s * seconds),
             )
         };
-        Some((0..=POINTS).map(at).collect())
+        (0..=POINTS).map(at).collect()
     };
     let measured = |stretch: &Stretch| -> Vec<At> {
         let run = assessment.tested.runs.iter().find(|run| {
@@ -68,7 +69,7 @@ pub fn rise_figure(assessment: &Assessment, words: &Words) -> Result<Option<Asse
     let curves = Curves {
         measured: found.stretches.iter().map(measured).collect(),
         are_joined: true,
-        told: found.stretches.iter().filter_map(told).collect(),
+        told: found.stretches.iter().map(told).collect(),
         measured_name: words.say(message!("box-key-water")),
         told_name: words.say(message!("box-key-told")),
         x_name: words.say(message!("box-axis-time")),

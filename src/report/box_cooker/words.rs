@@ -4,7 +4,8 @@ use super::heating::FILE;
 use crate::language::{Message, Words, celsius, fixed, kilograms};
 use crate::message;
 use crate::procedure::Assessment;
-use crate::procedure::box_cooker::figures::{BoxFigures, FROM_C, GRADE_A_K_M2_PER_W, end_c};
+use crate::procedure::box_cooker::figures::{BoxFigures, GRADE_A_K_M2_PER_W, Grade, glass_m2};
+use crate::procedure::box_cooker::formulas::{FROM_C, end_c};
 use crate::procedure::stated::{FigureKey, Stated};
 use crate::report::procedure_part::{ProcedurePart, row, said, spread};
 use crate::report::rows::{Figure, Row};
@@ -20,7 +21,7 @@ pub fn box_part(
         |key: FigureKey| matches!(key, FigureKey::F1 | FigureKey::F2 | FigureKey::BoxBoiling);
     let ours: Vec<&Stated> = stated.iter().filter(|one| is_ours(one.key)).collect();
     let mut rows: Vec<Row> = ours.iter().map(|one| row(one, words)).collect();
-    if found.f1.is_some() {
+    if let Some(found) = found.grade {
         rows.push(Row::said(words, message!("box-grade"), grade(found)));
     }
     let rests_on = rests_on(assessment, found);
@@ -45,13 +46,14 @@ pub fn box_part(
     })
 }
 
-fn grade(found: &BoxFigures) -> Message {
-    let limit = fixed(GRADE_A_K_M2_PER_W, 2);
-    if found.is_grade_a {
-        message!("box-grade-a", limit = limit)
-    } else {
-        message!("box-grade-none", limit = limit)
-    }
+fn grade(found: Grade) -> Message {
+    let said = match found {
+        Grade::A => message!("box-grade-a"),
+        Grade::NotSurely => message!("box-grade-none"),
+        Grade::OneDay => message!("box-grade-one-day"),
+        Grade::NotFlat => message!("box-grade-not-flat"),
+    };
+    said.with("limit", fixed(GRADE_A_K_M2_PER_W, 2))
 }
 
 fn rests_on(assessment: &Assessment, found: &BoxFigures) -> Vec<Message> {
@@ -67,6 +69,15 @@ fn rests_on(assessment: &Assessment, found: &BoxFigures) -> Vec<Message> {
             from = celsius(fixed(FROM_C, 0)),
             to = celsius(fixed(end_c(&assessment.tested), 0))
         ));
+    }
+    if found.f2.is_some() {
+        let is_stated = assessment.tested.campaign.cooker.glazing_area_m2.is_some();
+        let said = if is_stated {
+            message!("box-glass")
+        } else {
+            message!("box-glass-not-stated")
+        };
+        all.push(said.with("area", fixed(glass_m2(&assessment.tested), 3)));
     }
     if let Some(boiling) = &found.boiling {
         all.push(message!(

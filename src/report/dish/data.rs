@@ -26,11 +26,11 @@ pub struct DishEntry {
     boiling_time_s: Option<f64>,
     /// Ends of its interval for 95 %, s.
     boiling_time_interval_95_s: Option<[f64; 2]>,
-    /// Of the heatings, W/m².
+    /// Of the heatings, W/m²; null without a time to boil.
     mean_irradiance_w_m2: Option<f64>,
-    /// Of the heatings, °C.
+    /// Of the heatings, °C; null without a time to boil.
     mean_ambient_c: Option<f64>,
-    /// Of the heatings, kg.
+    /// Of the heatings, kg; null without a time to boil.
     mean_water_kg: Option<f64>,
     /// Heat capacity of the vessels, J/K; null where it is not stated and not counted.
     vessel_heat_capacity_j_per_k: Option<f64>,

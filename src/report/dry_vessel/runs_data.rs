@@ -3,6 +3,7 @@
 use schemars::JsonSchema;
 use serde::Serialize;
 
+use crate::campaign::kinds::ProcedureKey;
 use crate::procedure::Assessment;
 use crate::procedure::dry_vessel::dry_run::DryRun;
 use crate::report::data::figure::{FigureEntry, figure_entry};
@@ -35,7 +36,8 @@ pub struct DryRunEntry {
     difference_k_m2_per_w: Option<FigureEntry>,
     /// Highest reading, °C; null without readings of the vessel.
     highest_c: Option<f64>,
-    /// Over the first ten minutes, K/min; null with a single reading in them.
+    /// Over the first ten minutes, or over the first two readings where these are further apart,
+    /// K/min; null with a single reading.
     initial_k_per_min: Option<f64>,
     /// When the vessel reached stated temperatures.
     reached: Vec<ReachedEntry>,
@@ -52,8 +54,12 @@ struct ReachedEntry {
     after_s: Option<f64>,
 }
 
-/// The dry runs, in the order of the campaign file.
+/// The dry runs, in the order of the campaign file; none where it leaves them out.
 pub fn dry_run_entries(assessment: &Assessment) -> Vec<DryRunEntry> {
+    let procedures = &assessment.tested.campaign.procedures;
+    if procedures.leaves_out(ProcedureKey::DryVessel) {
+        return Vec::new();
+    }
     let runs = assessment.dry_runs.runs.iter();
     runs.map(|run| entry(assessment, run)).collect()
 }

@@ -80,7 +80,7 @@ pub const OF_EFFICIENCY: &[Column<OfCampaign>] = &[
         |one| {
             of(
                 one,
-                |found| found.peak.as_ref().map(|peak| &peak.exergy_w),
+                |found| found.peak.as_ref().ok().map(|peak| &peak.exergy_w),
                 |figure| figure.value,
             )
         },
@@ -95,7 +95,7 @@ pub const OF_EFFICIENCY: &[Column<OfCampaign>] = &[
         |one| {
             of(
                 one,
-                |found| found.peak.as_ref().map(|peak| &peak.exergy_w),
+                |found| found.peak.as_ref().ok().map(|peak| &peak.exergy_w),
                 |figure| figure.interval.lower,
             )
         },
@@ -110,7 +110,7 @@ pub const OF_EFFICIENCY: &[Column<OfCampaign>] = &[
         |one| {
             of(
                 one,
-                |found| found.peak.as_ref().map(|peak| &peak.exergy_w),
+                |found| found.peak.as_ref().ok().map(|peak| &peak.exergy_w),
                 |figure| figure.interval.upper,
             )
         },
@@ -124,8 +124,10 @@ pub const OF_EFFICIENCY: &[Column<OfCampaign>] = &[
         .or_null(),
         |one| {
             let found = one.efficiency.as_ref();
-            let peak = found.and_then(|found| found.peak.as_ref());
-            peak.and_then(|peak| peak.quality_factor).into()
+            let peak = found.and_then(|found| found.peak.as_ref().ok());
+            peak.and_then(|peak| peak.quality_factor)
+                .map(|one| one.value)
+                .into()
         },
     ),
 ];

@@ -27,6 +27,8 @@ pub struct EfficiencyEntry {
     peak_difference_k: Option<f64>,
     /// The peak over the exergy of the heat that is lost there; null where that is not known.
     quality_factor: Option<f64>,
+    /// Ends of its interval for 95 %.
+    quality_factor_interval_95: Option<[f64; 2]>,
     /// Number of intervals.
     intervals: usize,
     /// Lowest and highest temperature of the water in them, °C.
@@ -41,7 +43,7 @@ pub struct EfficiencyEntry {
 pub fn efficiency_entry(assessment: &Assessment) -> Option<EfficiencyEntry> {
     let found = assessment.efficiency.as_ref()?;
     let ends = |one: &Derived| [one.figure.interval.lower, one.figure.interval.upper];
-    let peak = found.peak.as_ref();
+    let peak = found.peak.as_ref().ok();
     let findings = found.findings.iter();
     Some(EfficiencyEntry {
         energy: found.energy.figure.value,
@@ -51,7 +53,10 @@ pub fn efficiency_entry(assessment: &Assessment) -> Option<EfficiencyEntry> {
         peak_exergy_w: peak.map(|one| one.exergy_w.figure.value),
         peak_exergy_interval_95_w: peak.map(|one| ends(&one.exergy_w)),
         peak_difference_k: peak.map(|one| one.difference_k),
-        quality_factor: peak.and_then(|one| one.quality_factor),
+        quality_factor: peak.and_then(|one| one.quality_factor).map(|one| one.value),
+        quality_factor_interval_95: peak
+            .and_then(|one| one.quality_factor)
+            .map(|one| [one.interval.lower, one.interval.upper]),
         intervals: found.steps.len(),
         water_range_c: [found.water_c.lower, found.water_c.upper],
         mean_irradiance_w_m2: found.mean_irradiance_w_m2,

@@ -25,7 +25,7 @@ pub fn efficiency_part(
         range = celsius(range(found.water_c.lower, found.water_c.upper, 0)),
         irradiance = fixed(found.mean_irradiance_w_m2, 0)
     ))];
-    if let Some(peak) = &found.peak {
+    if let Ok(peak) = &found.peak {
         rests_on.push(words.say(message!(
             "efficiency-peak-at",
             difference = fixed(peak.difference_k, 0),
@@ -47,7 +47,7 @@ pub fn efficiency_part(
 fn figure(found: &Efficiency, words: &Words) -> Figure {
     Figure {
         file: FILE.to_owned(),
-        caption: words.say(if found.peak.is_some() {
+        caption: words.say(if found.peak.is_ok() {
             message!("efficiency-caption")
         } else {
             message!("efficiency-caption-no-peak")

@@ -1,7 +1,7 @@
 //! Page one of a campaign that heats no water: what its dry and cooling runs say.
 
 use super::headline::{Headline, Number};
-use crate::language::{Message, Words, celsius, fixed};
+use crate::language::{Message, Words, celsius, fixed, range};
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::finding::Level;
@@ -9,9 +9,10 @@ use crate::procedure::stated::{FigureKey, Stated};
 use crate::report::dish::falls;
 use crate::report::dry_vessel::heating;
 use crate::report::dry_vessel::runs_words::findings;
-use crate::report::procedure_part::{row, said};
+use crate::report::procedure_part::{is_even, row, said};
 use crate::report::rows::{Figure, FindingText};
 use crate::report::sections::{Section, Sections};
+use crate::stats::line::Bounds;
 use crate::units::decimals_for;
 
 /// The kind of document.
@@ -52,9 +53,15 @@ fn number(stated: &Stated, words: &Words) -> Option<Number> {
     let scale = stated.key.scale();
     let half_width = figure.half_width() * scale;
     let decimals = decimals_for(half_width);
+    let Bounds { lower, upper } = figure.interval;
+    let is_even = is_even(figure);
     Some(Number {
         value: words.say(fixed(figure.value * scale, decimals)),
-        spread: format!("± {}", words.say(fixed(half_width, decimals))),
+        spread: if is_even {
+            format!("± {}", words.say(fixed(half_width, decimals)))
+        } else {
+            words.say(range(lower * scale, upper * scale, decimals))
+        },
         unit: stated.key.unit().to_owned(),
         explanation: [
             spread_alone(stated.is_of_one_day),

@@ -121,14 +121,18 @@ fn budget_in(assessment: &Assessment, sections: &Sections) -> Message {
 }
 
 fn instruments_note(assessment: &Assessment, sections: &Sections, words: &Words) -> String {
-    words.say(if assessment.tested.heats_no_water() {
-        message!("tested-instruments-note-dry")
-    } else {
-        message!(
-            "tested-instruments-note",
-            section = sections.number(Section::Regression)
-        )
-    })
+    words.say(
+        if assessment.tested.heats_no_water() && assessment.tested.dry_runs.is_empty() {
+            message!("tested-instruments-note-cooling")
+        } else if assessment.tested.heats_no_water() {
+            message!("tested-instruments-note-dry")
+        } else {
+            message!(
+                "tested-instruments-note",
+                section = sections.number(Section::Regression)
+            )
+        },
+    )
 }
 
 fn groups(assessment: &Assessment, edition: &Edition) -> Vec<Group> {

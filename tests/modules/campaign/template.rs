@@ -9,6 +9,7 @@ const KEYS: [&str; 145] = [
     "kind",
     "procedures",
     "loss_area_m2",
+    "glazing_area_m2",
     "vessel_heat_capacity_j_per_k",
     "vessel_mass_kg",
     "vessel_material",

@@ -5,7 +5,7 @@ use serde::Serialize;
 use super::day::{expectation, expected_rows, missing, models, spoken_day, tested_unit};
 use super::facts::facts;
 use crate::campaign::kinds::RunKind;
-use crate::campaign::model::CookerType;
+use crate::campaign::model::{CookerType, Plane};
 use crate::language::{Message, Phrase, Words, clauses, joined, range};
 use crate::measure::Unit;
 use crate::message;
@@ -166,7 +166,12 @@ fn checks(plan: &Plan) -> Vec<Message> {
     };
     checks.extend([message!("check-lid"), message!("check-air")]);
     if has_irradiance(plan) {
-        checks.push(message!("check-irradiance"));
+        let plane = plan.campaign.instruments.irradiance_plane;
+        checks.push(if plane == Some(Plane::Horizontal) {
+            message!("check-irradiance-flat")
+        } else {
+            message!("check-irradiance")
+        });
     }
     if plan.kind == RunKind::Dry && is_box {
         checks.push(message!("check-mirrors"));
