@@ -31,7 +31,7 @@ const BELOW_BOILING_K: f64 = 5.0;
 /// Full load of a box, kg for each m² of aperture. Source as of [`FROM_C`].
 pub const LOAD_KG_M2: f64 = 8.0;
 /// Share by which the load may be off. Common practice, no published source.
-const LOAD_WITHIN: f64 = 0.1;
+pub const LOAD_WITHIN: f64 = 0.1;
 /// F1 from which a box is of grade A, K m²/W.
 ///
 /// # Source
