@@ -1961,6 +1961,8 @@ beside-first = first
 beside-second = second
 beside-difference = difference
 beside-verdict = told apart?
+# After the difference of two percentages.
+beside-points = percentage points
 # In that column, and on a terminal after the difference.
 beside-told-apart = told apart
 beside-not-told-apart = not told apart

@@ -2262,6 +2262,7 @@ beside-first = STILL TO TRANSLATE
 beside-second = STILL TO TRANSLATE
 beside-difference = STILL TO TRANSLATE
 beside-verdict = STILL TO TRANSLATE
+beside-points = STILL TO TRANSLATE
 beside-told-apart = STILL TO TRANSLATE
 beside-not-told-apart = STILL TO TRANSLATE
 beside-apart-when-tested = STILL TO TRANSLATE

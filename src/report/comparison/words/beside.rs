@@ -97,8 +97,11 @@ fn difference(figure: &FigurePair) -> Option<Phrase> {
         "±".into(),
         fixed(expanded * scale, decimals),
     ];
-    let unit = figure.key.unit();
-    let unit = (!unit.is_empty()).then(|| Phrase::from(unit));
+    let unit: Option<Phrase> = match figure.key.unit() {
+        "" => None,
+        "%" => Some(message!("beside-points").into()),
+        unit => Some(unit.into()),
+    };
     Some(joined(both.into_iter().chain(unit), " "))
 }
 
