@@ -183,7 +183,10 @@ pub fn figures_verdict(comparison: &Comparison, pair: &PairFigures, names: &[Str
     let compared = others.clone().filter(|figure| figure.told.is_ok()).count();
     let apart = others.filter(|figure| figure.is_told_apart()).count();
     let of_dry = dry.map(|figure| match &figure.told {
-        Ok(told) => of_pair(hotter(figure, told, comparison)),
+        Ok(told) => {
+            let names = [pair.first, pair.second].map(call);
+            hotter(figure, told, comparison, names)
+        }
         Err(why) => of_pair(message!("beside-hotter-not-compared", why = why.name())),
     });
     let of_others = match (compared, pair.figures.is_empty()) {
@@ -199,7 +202,12 @@ pub fn figures_verdict(comparison: &Comparison, pair: &PairFigures, names: &[Str
 }
 
 /// Which dry vessel gets hotter for each W/m².
-fn hotter(figure: &FigurePair, told: &Told, comparison: &Comparison) -> Message {
+fn hotter(
+    figure: &FigurePair,
+    told: &Told,
+    comparison: &Comparison,
+    [first, second]: [String; 2],
+) -> Message {
     let value = told.held.value;
     let [lower, upper] = told.interval();
     let is_more = value >= 0.0;
@@ -228,7 +236,9 @@ fn hotter(figure: &FigurePair, told: &Told, comparison: &Comparison) -> Message 
         }
     };
     let decimals = decimals_for(told.held.expanded);
-    said.with("difference", fixed(value.abs(), decimals))
+    said.with("second", second)
+        .with("first", first)
+        .with("difference", fixed(value.abs(), decimals))
         .with("interval", spoken_ends(ends, decimals))
         .with("share", fixed(share, 0))
 }
