@@ -77,7 +77,8 @@ Example:
 Takes two to twenty campaigns, as folders or as reports (PDF), whose data it takes out of
 them, and writes comparison.pdf, comparison.json and
 comparison.csv: every difference of Ps(50) with its 95 % interval, and whether it is
-real. Give one id under [instruments] to an instrument that several campaigns share:
+real; and the same of every other figure that two of them state and that was taken alike,
+so that dry vessels are compared, too. Give one id under [instruments] to an instrument that several campaigns share:
 its errors then cancel.";
 
 const VERIFY_HELP: &str = "\

@@ -13,6 +13,7 @@ use crate::procedure::Assessment;
 use crate::report::Edition;
 use crate::report::comparison::names::names;
 use crate::report::comparison::outputs::{NAME, outputs};
+use crate::report::comparison::words::beside::{figures_verdict, lines};
 use crate::report::comparison::words::differences::verdict;
 use crate::report::comparison::words::tables::rating_table;
 use crate::report::files::write_all;
@@ -104,15 +105,26 @@ fn describe(comparison: &Comparison) -> String {
             *name += " (invented)";
         }
     }
-    let rows: Vec<[String; 12]> = rating_table(comparison, &names, Words::english())
+    let words = Words::english();
+    let rows: Vec<[String; 12]> = rating_table(comparison, &names, words)
         .rows
         .into_iter()
         .filter_map(|row| row.try_into().ok())
         .collect();
-    let mut text = table(HEADER, &rows);
-    text.push('\n');
-    for pair in &comparison.pairs {
-        text += &line(&Words::english().say(verdict(comparison, pair, &names)));
+    let mut text = String::new();
+    if !rows.is_empty() {
+        text += &table(HEADER, &rows);
+        text.push('\n');
+    }
+    for figures in &comparison.figures {
+        let said = match comparison.pair_of(figures.first, figures.second) {
+            Some(pair) => verdict(comparison, pair, &names),
+            None => figures_verdict(comparison, figures, &names),
+        };
+        text += &line(&words.say(said));
+        for figure in lines(comparison, figures, words) {
+            text += &line(&figure);
+        }
     }
     text
 }

@@ -8,9 +8,12 @@ use crate::campaign::find::{campaign_name, find_each, real_path, refuse_same_nam
 use crate::campaign::model::{GUARD_KEY, Instruments};
 use crate::error::{Error, Problem, Problems, Result};
 use crate::language::{Message, Words, clauses, short};
+use crate::logs::Series;
 use crate::message;
+use crate::procedure::dry_vessel::dry_run::dry_errors;
 use crate::procedure::s580::limits::LimitKey;
 use crate::procedure::sources::CommonError;
+use crate::procedure::stated::Stated;
 use crate::procedure::{Assessment, Run};
 use crate::units::counted;
 
@@ -98,20 +101,16 @@ pub fn baseline(folders: &[PathBuf], named: &Path) -> Result<usize> {
     })
 }
 
-/// Refuses campaigns without a rating, and two that rest on the same readings.
+/// Refuses campaigns that share no figure with another, and two that rest on the same readings;
+/// `stated` are the figures of each.
 ///
 /// # Errors
 /// [`Error::Usage`] with each of them.
-pub fn refuse_incomparable(campaigns: &[Assessment]) -> Result<()> {
+pub fn refuse_incomparable(campaigns: &[Assessment], stated: &[Vec<Stated>]) -> Result<()> {
     let mut problems = Problems::default();
     for (index, one) in campaigns.iter().enumerate() {
-        if one.s580.rated.is_none() {
-            let what = "has no rating: no line can be fitted through its used intervals";
-            let hint = format!(
-                "see what is missing with: simmerline check {}; or leave it out of the comparison",
-                one.tested.campaign.name
-            );
-            problems.push(Problem::at(&one.tested.campaign.file, what).hint(hint));
+        if let Some(problem) = nothing_shared(one, index, stated) {
+            problems.push(problem);
         }
         for other in &campaigns[..index] {
             if one.tested.campaign.name == other.tested.campaign.name {
@@ -150,13 +149,42 @@ pub fn refuse_incomparable(campaigns: &[Assessment]) -> Result<()> {
     }
 }
 
+/// A campaign of which no other states a figure.
+fn nothing_shared(one: &Assessment, index: usize, stated: &[Vec<Stated>]) -> Option<Problem> {
+    let own = &stated[index];
+    let others = stated.iter().enumerate();
+    let mut others = others.filter(|(place, _)| *place != index);
+    let is_own = |other: &Stated| own.iter().any(|one| one.key == other.key);
+    if others.any(|(_, other)| other.iter().any(is_own)) {
+        return None;
+    }
+    let what = if own.is_empty() {
+        "has no rating: no line can be fitted through its used intervals, and it states no other figure"
+    } else {
+        "states no figure that another of the campaigns states"
+    };
+    let hint = format!(
+        "see what is missing with: simmerline check {}; or leave it out of the comparison",
+        one.tested.campaign.name
+    );
+    Some(Problem::at(&one.tested.campaign.file, what).hint(hint))
+}
+
 /// Quantities that one instrument measures in both campaigns with two uncertainties.
 fn two_uncertainties(one: &Assessment, other: &Assessment) -> Vec<Message> {
     let errors = |one: &Assessment| {
         let uncertainty = one.s580.uncertainty();
-        uncertainty.map_or_else(Vec::new, |uncertainty| {
+        let of_rating = uncertainty.map_or_else(Vec::new, |uncertainty| {
             uncertainty.of_line.fitted.common().cloned().collect()
-        })
+        });
+        let mut errors: Vec<CommonError> = of_rating;
+        if !one.tested.dry_runs.is_empty() {
+            let dry = dry_errors(&one.tested).into_iter();
+            let new = dry.filter(|dry| errors.iter().all(|error| error.source != dry.source));
+            let new: Vec<CommonError> = new.collect();
+            errors.extend(new);
+        }
+        errors
     };
     let others = errors(other);
     let is_other = |error: &CommonError| {
@@ -179,9 +207,9 @@ const FAR_KM: f64 = 200.0;
 fn far_instruments(one: &Assessment, other: &Assessment) -> Vec<Problem> {
     let (here, there) = (&one.tested.campaign, &other.tested.campaign);
     let apart_km = distance_km(&here.site, &there.site);
-    let dates = one.tested.runs.iter().map(|run| run.date);
-    let common_date = dates.into_iter().find(|date| {
-        let mut others = other.tested.runs.iter();
+    let mut dates = one.tested.all_runs().map(|run| run.date);
+    let common_date = dates.find(|date| {
+        let mut others = other.tested.all_runs();
         others.any(|run| run.date == *date)
     });
     let Some(date) = common_date.filter(|_| apart_km > FAR_KM) else {
@@ -214,6 +242,10 @@ fn ids(instruments: &Instruments) -> impl Iterator<Item = (InstrumentKind, &Stri
             InstrumentKind::Temperature,
             &instruments.ambient_temperature,
         ),
+        (
+            InstrumentKind::VesselTemperature,
+            &instruments.vessel_temperature,
+        ),
         (InstrumentKind::Mass, &instruments.water_mass),
     ];
     all.into_iter()
@@ -222,14 +254,18 @@ fn ids(instruments: &Instruments) -> impl Iterator<Item = (InstrumentKind, &Stri
 
 /// A run of one campaign with the very readings of a run of another.
 fn common_run<'a>(one: &'a Assessment, other: &Assessment) -> Option<&'a Run> {
-    let is_same = |one: &Run, other: &Run| {
-        let (one, other) = (&one.readings.water_c, &other.readings.water_c);
-        one.value == other.value && one.time_us == other.time_us
+    // A log without that quantity is no log of the same readings.
+    let is_same = |one: &Series, other: &Series| {
+        !one.value.is_empty() && one.value == other.value && one.time_us == other.time_us
     };
-    one.tested
-        .runs
-        .iter()
-        .find(|run| other.tested.runs.iter().any(|other| is_same(run, other)))
+    let is_common = |one: &Run, other: &Run| {
+        let vessels = one.readings.vessel_c.as_ref();
+        let vessels = vessels.zip(other.readings.vessel_c.as_ref());
+        is_same(&one.readings.water_c, &other.readings.water_c)
+            || vessels.is_some_and(|(one, other)| is_same(one, other))
+    };
+    let mut runs = one.tested.all_runs();
+    runs.find(|run| other.tested.all_runs().any(|other| is_common(run, other)))
 }
 
 /// How the practice or the limits of each campaign differ from those of the first, in

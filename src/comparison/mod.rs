@@ -1,11 +1,15 @@
 //! Campaigns side by side: which cooker is better, and how sure that is.
 //!
 //! [`gather`] refuses what cannot be compared, [`places`] says which sites are one, [`weigh`]
-//! holds one figure of two against each other and [`pair`] all that is said of two,
-//! [`shape`] compares slopes and levels of their lines, [`needed`] says how many days would
-//! show a difference; [`compare()`] runs them over all pairs.
+//! holds one figure of two against each other, with [`effects`] of what both share, and [`pair`]
+//! all that is said of two ratings; [`figures`] does so with every figure beside the rating that
+//! was taken [`alike`]. [`shape`] compares slopes and levels of lines, [`needed`] says how many
+//! days would show a difference; [`compare()`] runs them over all pairs.
 
+pub mod alike;
 mod compare;
+pub mod effects;
+pub mod figures;
 pub mod gather;
 pub mod needed;
 pub mod pair;

@@ -1,6 +1,7 @@
-//! How far apart two sites lie.
+//! How far apart two sites lie, and whether one sky was estimated at both.
 
-use crate::campaign::model::Site;
+use crate::campaign::Campaign;
+use crate::campaign::model::{IrradianceEstimate, Site};
 use simmerline_math::{asin, cos, sin};
 
 /// How far apart sites are one site, degrees: about a kilometre.
@@ -28,4 +29,20 @@ pub fn distance_km(one: &Site, two: &Site) -> f64 {
     let cosines = cos(one.latitude_deg.to_radians()) * cos(two.latitude_deg.to_radians());
     let square = north * north + cosines * east * east;
     2.0 * EARTH_KM * asin(square.sqrt().min(1.0))
+}
+
+/// Whether irradiance was estimated of both in the same way, with the same turbidity or from the
+/// same station: at one site on the same days that is one sky.
+pub fn is_one_estimate(one: &Campaign, two: &Campaign) -> bool {
+    let (first, second) = (&one.instruments, &two.instruments);
+    let is_one_model = match first.irradiance_estimate {
+        None => false,
+        Some(IrradianceEstimate::ClearSky) => one.site.linke_turbidity == two.site.linke_turbidity,
+        // Without an id nobody says that it is the same station.
+        Some(IrradianceEstimate::Station) => {
+            first.irradiance.id.is_some() && first.irradiance.id == second.irradiance.id
+        }
+        Some(IrradianceEstimate::FromHorizontal | IrradianceEstimate::SolarPanel) => true,
+    };
+    is_one_model && first.irradiance_estimate == second.irradiance_estimate
 }

@@ -3,17 +3,15 @@
 use jiff::civil::Date;
 use simmerline_math::hypot;
 
-use super::places::is_one_site;
-use crate::campaign::model::IrradianceEstimate;
+use super::effects::{Effect, common, effects_of};
+use super::places::{is_one_estimate, is_one_site};
 use crate::language::Phrase;
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::s580::limits::RATING_DIFFERENCE_K;
 use crate::procedure::sources::Source;
-use crate::procedure::uncertainty::budget::Origin;
 use crate::procedure::uncertainty::budget::freedom_of;
 use crate::procedure::uncertainty::{Budget, Fitted, coverage_factor, expanded};
-use crate::stats::combine::combined;
 use crate::stats::student::two_sided_p;
 use crate::stats::two::jackknife_variance;
 
@@ -241,49 +239,16 @@ impl<'a> Sides<'a> {
         is_one_site(sites[0], sites[1]) && self.first.dates == self.second.dates
     }
 
-    /// Whether irradiance was estimated of one sky: the same way, with the same turbidity or
-    /// from the same station, at one site on the same days. What the estimate is off by is
-    /// then one error.
+    /// Whether irradiance was estimated of one sky, at one site on the same days. What the
+    /// estimate is off by is then one error.
     fn is_one_sky(&self) -> bool {
         let campaigns = [&self.first, &self.second].map(|side| &side.assessment.tested.campaign);
-        let [first, second] = campaigns.map(|campaign| &campaign.instruments);
-        let turbidities = campaigns.map(|campaign| campaign.site.linke_turbidity);
-        let is_one_model = match first.irradiance_estimate {
-            None => false,
-            Some(IrradianceEstimate::ClearSky) => turbidities[0] == turbidities[1],
-            // Without an id nobody says that it is the same station.
-            Some(IrradianceEstimate::Station) => {
-                first.irradiance.id.is_some() && first.irradiance.id == second.irradiance.id
-            }
-            Some(IrradianceEstimate::FromHorizontal | IrradianceEstimate::SolarPanel) => true,
-        };
-        is_one_model
-            && first.irradiance_estimate == second.irradiance_estimate
-            && self.is_one_place_and_time()
+        is_one_estimate(campaigns[0], campaigns[1]) && self.is_one_place_and_time()
     }
 
     /// Errors of both campaigns in the difference.
     fn effects(&self) -> Vec<Effect> {
-        let is_one_sky = self.is_one_sky();
-        let of = |side: &'_ Side<'a>, sign: f64| -> Vec<Effect> {
-            let parts = side.budget.contributions.iter();
-            let effects = parts.filter_map(|part| match &part.origin {
-                Origin::Common(error) => Some((error, sign * part.effect)),
-                _ => None,
-            });
-            effects
-                .map(|(error, effect)| Effect {
-                    source: error.source,
-                    identity: if is_one_sky && error.source.is_estimate() {
-                        error.source.code().to_owned()
-                    } else {
-                        error.identity.clone()
-                    },
-                    effect,
-                })
-                .collect()
-        };
-        [of(&self.first, -1.0), of(&self.second, 1.0)].concat()
+        effects_of([&self.first.budget, &self.second.budget], self.is_one_sky())
     }
 
     /// What scatter and each instrument contribute.
@@ -320,20 +285,4 @@ impl Side<'_> {
             days: self.fitted.days(),
         }
     }
-}
-
-/// An error of one campaign, with its effect on the difference.
-#[derive(Debug, Clone)]
-struct Effect {
-    source: Source,
-    identity: String,
-    effect: f64,
-}
-
-/// Standard uncertainty of some errors together.
-fn common(effects: &[Effect]) -> f64 {
-    let sizes: Vec<f64> = effects.iter().map(|effect| effect.effect).collect();
-    let correlation =
-        |i: usize, j: usize| f64::from(u8::from(effects[i].identity == effects[j].identity));
-    combined(&sizes, correlation)
 }

@@ -114,6 +114,15 @@ impl FigureKey {
         }
     }
 
+    /// The unit of the result, as files have it; 1 for a number without.
+    pub fn result_unit(self) -> &'static str {
+        match self.unit() {
+            "min" => "s",
+            "%" | "" => "1",
+            unit => unit,
+        }
+    }
+
     /// What it is, in words.
     pub fn name(self) -> Message {
         Message::new(format!("figure-{}", self.code()))
@@ -255,6 +264,14 @@ fn of_balance(assessment: &Assessment) -> Vec<Stated> {
         of(FigureKey::Loss, &found.loss_w_per_k, loss),
     ];
     let ratio = found.opto_thermal_ratio.iter();
-    all.extend(ratio.map(|ratio| of(FigureKey::OptoThermalRatio, ratio, None)));
+    let [gain_m2, loss_w_per_k] = found.fitted.parameters;
+    all.extend(ratio.map(|ratio| {
+        let weights = [1.0 / loss_w_per_k, -gain_m2 / (loss_w_per_k * loss_w_per_k)];
+        let budget = Budget {
+            value: ratio.value,
+            ..found.fitted.budget(weights)
+        };
+        of(FigureKey::OptoThermalRatio, ratio, Some(budget))
+    }));
     all
 }

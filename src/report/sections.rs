@@ -25,6 +25,7 @@ pub enum Section {
     Cautions,
     Provenance,
     Differences,
+    Beside,
     Campaigns,
     Method,
 }
@@ -46,6 +47,7 @@ impl Section {
             Section::Cautions => message!("section-cautions"),
             Section::Provenance => message!("section-provenance"),
             Section::Differences => message!("section-differences"),
+            Section::Beside => message!("section-beside"),
             Section::Campaigns => message!("section-campaigns"),
             Section::Method => message!("section-method"),
         }
@@ -96,14 +98,17 @@ impl Sections {
         Sections(there.map(|(section, _)| section).collect())
     }
 
-    /// Those of a comparison.
-    pub fn of_comparison() -> Self {
-        Sections(vec![
-            Section::Differences,
-            Section::Campaigns,
-            Section::Cautions,
-            Section::Method,
-        ])
+    /// Those of a comparison: of ratings where two have one, and of the figures beside them.
+    pub fn of_comparison(has_ratings: bool, has_figures: bool) -> Self {
+        let all = [
+            (Section::Differences, has_ratings),
+            (Section::Beside, has_figures),
+            (Section::Campaigns, true),
+            (Section::Cautions, true),
+            (Section::Method, true),
+        ];
+        let there = all.into_iter().filter(|(_, is_there)| *is_there);
+        Sections(there.map(|(section, _)| section).collect())
     }
 
     /// Whether the document has a section.
@@ -160,7 +165,7 @@ mod tests {
 
     #[test]
     fn headings_are_numbered_from_one_in_their_order() {
-        let headings = Sections::of_comparison().headings(Words::english());
+        let headings = Sections::of_comparison(true, true).headings(Words::english());
         for (place, heading) in headings.iter().enumerate() {
             assert_eq!(heading.number, (place + 1).to_string());
         }

@@ -1970,3 +1970,61 @@ efficiency-peak-unsure-remedy = test on more days, each from 5 K above the air u
 efficiency-too-much = the water took up more heat than the sunlight on the intercept area, which cannot be
 efficiency-too-much-remedy = check the intercept area, the load and the units
 tested-instruments-note-cooling = Standard uncertainties (k = 1). Where none is stated, the most cautious class is taken (common practice, no published source).
+
+## Comparison: figures beside the rating
+
+section-beside = Figures beside the rating
+# Headers of a table. "First" and "second" are the campaigns of a pair, second − first.
+beside-pair = pair
+beside-figure = figure
+beside-first = first
+beside-second = second
+beside-difference = difference
+beside-verdict = told apart?
+# After the difference of two percentages.
+beside-points = percentage points
+# In that column, and on a terminal after the difference.
+beside-told-apart = told apart
+beside-not-told-apart = not told apart
+beside-apart-when-tested = apart when tested
+# { $pairs } is more than one.
+beside-by-chance = not told apart among { $pairs } pairs
+# { $why }: one of figure-unlike-….
+beside-not-compared = not compared: { $why }
+# { $verdict }: one of those above; { $marks }: one or several of the next three.
+beside-marked = { $verdict } ({ $marks })
+beside-one-day = one day
+beside-indicative = indicative
+beside-vessels-not-stated = vessels not stated
+figure-unlike-vessels = other vessels
+figure-unlike-plane = irradiance in another plane
+figure-unlike-plane-not-stated = plane of irradiance not stated
+figure-unlike-load-or-sun = other load, sun or air
+figure-unlike-load = other load
+figure-unlike-span = other range of water temperatures
+figure-unlike-vessel-heat = heat of the vessels counts in one only
+figure-unlike-no-budget = its ± is not told source by source
+beside-note = Each ± is for 95 %. What both have in common cancels in the difference, so two figures whose ranges overlap can still differ.
+# First sentences of the report, for two cookers without a rating. { $difference } and
+# { $interval } in K m²/W; { $share }: the difference as a part of the figure of the first, %.
+beside-hotter = The dry vessel of { $second } gets hotter for each W/m² than that of { $first }: { $difference } K m²/W more ({ $interval }), { $share } %: told apart.
+beside-cooler = The dry vessel of { $second } gets less hot for each W/m² than that of { $first }: { $difference } K m²/W less ({ $interval }), { $share } %: told apart.
+beside-hotter-one-day = The dry vessel of { $second } got hotter for each W/m² than that of { $first } when tested: { $difference } K m²/W more ({ $interval }), { $share } %. They were not tested on several days each, so the days alone may explain it: test both again on other days.
+beside-cooler-one-day = The dry vessel of { $second } got less hot for each W/m² than that of { $first } when tested: { $difference } K m²/W less ({ $interval }), { $share } %. They were not tested on several days each, so the days alone may explain it: test both again on other days.
+beside-hotter-by-chance = Which dry vessel gets hotter for each W/m², that of { $second } or of { $first }, is not told: they differ by { $difference } K m²/W ({ $interval }), { $share } %, but among { $pairs } pairs one may differ so much by chance.
+beside-hotter-not-told = Which dry vessel gets hotter for each W/m², that of { $second } or of { $first }, cannot be told: { $second } has { $difference } K m²/W more, { $share } %, and anything from { $interval } fits the data.
+beside-cooler-not-told = Which dry vessel gets hotter for each W/m², that of { $second } or of { $first }, cannot be told: { $second } has { $difference } K m²/W less, { $share } %, and anything from { $interval } fits the data.
+beside-hotter-not-compared = How hot the dry vessels of { $second } and { $first } get is not compared: { $why }.
+beside-nothing-shared = { $second } and { $first } have no figure in common.
+beside-others = Of the other figures of { $second } and { $first }, { $compared } can be compared and { $apart } of these are told apart.
+warning-no-rating = { $campaign } has no rating: only its other figures are compared.
+comparison-dry-note = Plateau: where the vessel got no hotter. K m²/W: vessel above air for each W/m², ± for 95 %.
+comparison-dry-caption = Temperature of the dry vessels since the start of each run; thick: the plateau. They were not under one sun: compare K m²/W, not degrees.
+# Read out to those who do not see the figure. { $runs }: comparison-dry-one of each, with ";"
+# between them.
+comparison-dry-alt = Line plot of the temperature of dry vessels against time. Highest reading of each run: { $runs }.
+comparison-dry-one = { $campaign } { $highest }
+comparison-practice-no-rating = JCGM 100:2008 for the differences
+beside-note-difference = The uncertainty of a difference of figures beside the rating has scatter and days of both campaigns, each with its own degrees of freedom, and what their instruments do not share. What one day does to both is not taken out of it, which makes it larger. The rating has a comparison of its own; so have gain and loss where both have a rating and a heat balance.
+beside-note-alike = Figures are compared where the campaign files let one think that they are alike: for each W/m², irradiance in one plane; of dry or cooling vessels, as many vessels with the same heat and surface within 2 %; times to boil, efficiency and peak exergy, irradiance within 2 % and ambient within 2 K; times to boil, load within 2 % and boiling point within 2 K; efficiency, a range of water temperatures within 5 K at its ends and 2 K on average; F2, a load for each m² within 10 %; time constant, load within 2 %. These limits are common practice without a published source. "Vessels not stated": nobody says that they were alike.
+beside-note-pairs = "Told apart": p of the difference is under 0.05, corrected by Holm for the pairs in which the figure is compared, of { $pairs } in all; it is not corrected for the number of figures. A difference of single days is never called told apart.

@@ -19,6 +19,7 @@ mod bad_log;
 mod bench;
 mod commands;
 mod compare;
+mod compare_dry;
 mod cooking;
 mod enter;
 mod estimates;

@@ -2,8 +2,9 @@
 
 use super::data::csv::comparison_csv;
 use super::data::json::ComparisonFile;
+use super::figures::compared_heating::draw_heating;
 use super::figures::compared_lines::draw_lines;
-use super::words::report::build;
+use super::words::report::{ComparisonReport, build};
 use crate::comparison::Comparison;
 use crate::error::Result;
 use crate::language::Words;
@@ -13,6 +14,7 @@ use crate::report::attachments::{Enclosed, Enclosure, Origin, Part, enclose};
 use crate::report::document::{self, COMPARISON};
 use crate::report::files::Output;
 use crate::report::outputs::refuse_missing_characters;
+use crate::report::rows::Figure;
 
 /// Name of every file of a comparison, before its ending.
 pub const NAME: &str = "comparison";
@@ -34,13 +36,9 @@ pub fn outputs(comparison: &Comparison, edition: &Edition) -> Result<Vec<Output>
         .map(|one| &one.tested.campaign)
         .collect();
     refuse_missing_characters(&campaigns, &report)?;
-    let lines = Asset {
-        name: report.figure.file.clone(),
-        bytes: draw_lines(comparison, &edition.words)?.into_bytes(),
-    };
     let json = ComparisonFile::new(comparison).to_text()?;
     let csv = comparison_csv(comparison)?;
-    let (mut assets, mut attachments) = (vec![lines], Vec::new());
+    let (mut assets, mut attachments) = (figures(comparison, &report, edition)?, Vec::new());
     if edition.has_attachments {
         let enclosed = enclosed(comparison, &edition.words, &json, &csv)?;
         assets.extend(enclosed.assets);
@@ -58,6 +56,28 @@ pub fn outputs(comparison: &Comparison, edition: &Edition) -> Result<Vec<Output>
         output("json", json.into_bytes()),
         output("csv", csv.into_bytes()),
     ])
+}
+
+/// The figures that the report has.
+fn figures(
+    comparison: &Comparison,
+    report: &ComparisonReport,
+    edition: &Edition,
+) -> Result<Vec<Asset>> {
+    let mut assets = Vec::new();
+    let mut add = |figure: &Figure, drawn: String| {
+        assets.push(Asset {
+            name: figure.file.clone(),
+            bytes: drawn.into_bytes(),
+        });
+    };
+    if let Some(lines) = &report.figure {
+        add(lines, draw_lines(comparison, &edition.words)?);
+    }
+    if let Some(dry) = &report.dry {
+        add(&dry.figure, draw_heating(comparison, &edition.words)?);
+    }
+    Ok(assets)
 }
 
 /// The evidence: of each campaign all inputs, in a folder of its name, and the comparison as

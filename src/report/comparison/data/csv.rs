@@ -6,6 +6,7 @@ use crate::comparison::Comparison;
 use crate::comparison::weigh::Weighed;
 use crate::error::{Error, Result};
 use crate::procedure::Assessment;
+use crate::procedure::stated::{FigureKey, Stated};
 use crate::report::comparison::names::{letter, names};
 use crate::shown::in_cell;
 
@@ -55,15 +56,56 @@ const HEADER: &[&str] = &[
     "real",
 ];
 
+/// What each figure beside the rating has columns for, after those: its value and the ends of
+/// its 95 % interval.
+const PARTS: [&str; 3] = ["", "_lower_95", "_upper_95"];
+
+/// The figures beside the rating.
+fn keys() -> impl Iterator<Item = FigureKey> {
+    let keys = FigureKey::ALL.iter().copied();
+    keys.filter(|key| *key != FigureKey::Ps50)
+}
+
+/// The columns of a figure, with its unit.
+fn columns(key: FigureKey) -> [String; 3] {
+    let unit = match key.result_unit() {
+        "W" => "_w",
+        "m²" => "_m2",
+        "W/K" => "_w_per_k",
+        "K m²/W" => "_k_m2_per_w",
+        "W/(m² K)" => "_w_per_m2_k",
+        "s" => "_s",
+        _ => "",
+    };
+    let name = key.code().replace('-', "_");
+    PARTS.map(|part| format!("{name}{part}{unit}"))
+}
+
+/// What a campaign states of a figure; empty where it does not.
+fn cells(stated: &[Stated], key: FigureKey) -> [String; 3] {
+    let stated = stated.iter().find(|stated| stated.key == key);
+    let interval = stated
+        .and_then(|stated| stated.figure)
+        .map(|figure| figure.interval);
+    [
+        stated.map(|stated| stated.value),
+        interval.map(|interval| interval.lower),
+        interval.map(|interval| interval.upper),
+    ]
+    .map(|value| value.map_or_else(String::new, |value| value.to_string()))
+}
+
 /// The table as text.
 ///
 /// # Errors
 /// [`Error::Internal`] if a row does not fit the header.
 pub fn comparison_csv(comparison: &Comparison) -> Result<String> {
     let internal = |error: String| Error::Internal(error);
+    let always = HEADER.iter().map(|name| (*name).to_owned());
+    let header: Vec<String> = always.chain(keys().flat_map(columns)).collect();
     let mut table = Writer::from_writer(Vec::new());
     table
-        .write_record(HEADER)
+        .write_record(header)
         .map_err(|error| internal(error.to_string()))?;
     let names = names(&comparison.campaigns);
     for (place, one) in comparison.campaigns.iter().enumerate() {
@@ -138,6 +180,7 @@ fn row(comparison: &Comparison, names: &[String], place: usize, one: &Assessment
     ];
     row.extend(figures.into_iter().flat_map(with_interval));
     row.push(pair.map_or_else(String::new, |pair| pair.is_shown().to_string()));
+    row.extend(keys().flat_map(|key| cells(&comparison.stated[place], key)));
     row
 }
 

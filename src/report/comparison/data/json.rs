@@ -3,7 +3,8 @@
 use serde::Serialize;
 
 use crate::comparison::Comparison;
-use crate::comparison::pair::Pair;
+use crate::comparison::figures::{FigurePair, PairFigures, Told};
+use crate::comparison::pair::{Difference, Pair};
 use crate::comparison::shape::Shape;
 use crate::comparison::weigh::{Method, Weighed};
 use crate::error::{Error, Result};
@@ -25,7 +26,8 @@ pub struct ComparisonFile {
     /// Name of the campaign that all others are held against.
     baseline: Option<String>,
     mixed: bool,
-    ambient_c: f64,
+    /// `null` where there is nothing to heat.
+    ambient_c: Option<f64>,
     target_c: f64,
     campaigns: Vec<CampaignEntry>,
     pairs: Vec<PairEntry>,
@@ -59,18 +61,19 @@ struct CampaignEntry {
     mean_wind_m_s: Option<f64>,
 }
 
+/// Two campaigns; what is of ratings is `null` unless both have one.
 #[derive(Debug, Serialize)]
 struct PairEntry {
     first: String,
     second: String,
     /// Ps(50) of the second less that of the first.
-    difference_w: f64,
-    difference_standard_uncertainty_w: f64,
-    difference_95_w: [f64; 2],
+    difference_w: Option<f64>,
+    difference_standard_uncertainty_w: Option<f64>,
+    difference_95_w: Option<[f64; 2]>,
     effective_degrees_of_freedom: Option<f64>,
-    coverage_factor: f64,
+    coverage_factor: Option<f64>,
     /// `apart` or `paired-by-day`.
-    method: &'static str,
+    method: Option<&'static str>,
     paired_days: Option<usize>,
     /// Of the difference of which `real` is said: of the ratings, and where `conditions_differ`
     /// that of `common_conditions`.
@@ -85,10 +88,35 @@ struct PairEntry {
     more_intervals_each: Option<usize>,
     more_days_each: Option<usize>,
     /// Mean irradiance differs by so much that ratings do not tell cookers apart.
-    conditions_differ: bool,
+    conditions_differ: Option<bool>,
     common_conditions: Option<CommonEntry>,
     gain_difference_m2: Option<FigureEntry>,
     loss_difference_w_per_k: Option<FigureEntry>,
+    /// The figures beside the rating that both state; gain and loss where the two above are null.
+    figures: Vec<BesideEntry>,
+}
+
+/// One figure of two campaigns, in its `unit`.
+#[derive(Debug, Serialize)]
+struct BesideEntry {
+    figure: &'static str,
+    unit: &'static str,
+    first: f64,
+    second: f64,
+    /// Second less first; `null` where it is not compared.
+    difference: Option<f64>,
+    standard_uncertainty: Option<f64>,
+    interval_95: Option<[f64; 2]>,
+    p: Option<f64>,
+    /// By Holm, for the pairs in which this figure is compared.
+    p_corrected: Option<f64>,
+    /// Never of a single day.
+    told_apart: bool,
+    /// Why it is not compared.
+    not_compared: Option<&'static str>,
+    one_day: bool,
+    indicative: bool,
+    vessels_not_stated: bool,
 }
 
 /// Difference of the powers by the heat balances.
@@ -177,9 +205,9 @@ impl ComparisonFile {
                 .map(|(place, one)| campaign_entry(comparison, place, one, &names[place]))
                 .collect(),
             pairs: comparison
-                .pairs
+                .figures
                 .iter()
-                .map(|pair| pair_entry(comparison, pair))
+                .map(|figures| pair_entry(comparison, figures))
                 .collect(),
             provenance: Provenance {
                 tool_version: env!("CARGO_PKG_VERSION"),
@@ -243,44 +271,74 @@ fn campaign_entry(
     }
 }
 
-fn pair_entry(comparison: &Comparison, pair: &Pair) -> PairEntry {
-    let difference = &pair.difference;
-    let ratings = &difference.ratings;
+fn pair_entry(comparison: &Comparison, figures: &PairFigures) -> PairEntry {
+    let pair = comparison.pair_of(figures.first, figures.second);
+    let difference = pair.map(|pair| &pair.difference);
+    let ratings = difference.map(|difference| &difference.ratings);
     let name = |place: usize| comparison.campaigns[place].tested.campaign.name.clone();
-    let (method, paired_days) = match ratings.method {
-        Method::Apart => ("apart", None),
-        Method::PairedByDay { days } => ("paired-by-day", Some(days)),
+    let (method, paired_days) = match ratings.map(|ratings| ratings.method) {
+        None => (None, None),
+        Some(Method::Apart) => (Some("apart"), None),
+        Some(Method::PairedByDay { days }) => (Some("paired-by-day"), Some(days)),
     };
-    let contributions = ratings.parts.iter().map(|part| PartEntry {
+    let parts = ratings.into_iter().flat_map(|ratings| &ratings.parts);
+    let contributions = parts.map(|part| PartEntry {
         source: Words::english().say(part.name()),
         standard_uncertainty_w: part.of_difference,
         if_nothing_were_shared_w: part.apart,
     });
-    let decisive = difference.decisive();
-    let more_days_each = difference.needed.and_then(|needed| needed.days_each);
-    let causes = difference.causes.as_ref();
+    let decisive = difference.and_then(Difference::decisive);
+    let needed = difference.and_then(|difference| difference.needed);
+    let more_days_each = needed.and_then(|needed| needed.days_each);
+    let causes = difference.and_then(|difference| difference.causes.as_ref());
+    let freedom = ratings.map(|ratings| ratings.effective_freedom);
+    let of_common = difference.and_then(|difference| difference.common_conditions.as_ref());
+    let shape = difference.and_then(|difference| difference.shape.as_ref());
     PairEntry {
-        first: name(difference.first),
-        second: name(difference.second),
-        difference_w: ratings.value,
-        difference_standard_uncertainty_w: ratings.combined,
-        difference_95_w: ratings.interval().into(),
-        effective_degrees_of_freedom: Some(ratings.effective_freedom).filter(|f| f.is_finite()),
-        coverage_factor: ratings.coverage_factor,
+        first: name(figures.first),
+        second: name(figures.second),
+        difference_w: ratings.map(|ratings| ratings.value),
+        difference_standard_uncertainty_w: ratings.map(|ratings| ratings.combined),
+        difference_95_w: ratings.map(|ratings| ratings.interval().into()),
+        effective_degrees_of_freedom: freedom.filter(|f| f.is_finite()),
+        coverage_factor: ratings.map(|ratings| ratings.coverage_factor),
         method,
         paired_days,
         p: decisive.map(|weighed| weighed.p),
-        p_corrected: decisive.map(|_| pair.p_corrected),
-        real: pair.is_shown(),
+        p_corrected: decisive.and(pair).map(|pair| pair.p_corrected),
+        real: pair.is_some_and(Pair::is_shown),
         contributions: contributions.collect(),
-        shape: difference.shape.as_ref().map(shape_entry),
-        sought_difference_w: difference.needed.map(|needed| needed.sought_w),
-        more_intervals_each: more_days_each.map(|days| days * intervals_a_day(comparison, pair)),
+        shape: shape.map(shape_entry),
+        sought_difference_w: needed.map(|needed| needed.sought_w),
+        more_intervals_each: pair
+            .zip(more_days_each)
+            .map(|(pair, days)| days * intervals_a_day(comparison, pair)),
         more_days_each,
-        conditions_differ: difference.conditions_differ,
-        common_conditions: difference.common_conditions.as_ref().map(common_entry),
+        conditions_differ: difference.map(|difference| difference.conditions_differ),
+        common_conditions: of_common.map(common_entry),
         gain_difference_m2: causes.map(|causes| figure_entry(&causes.gain_m2)),
         loss_difference_w_per_k: causes.map(|causes| figure_entry(&causes.loss_w_per_k)),
+        figures: figures.figures.iter().map(beside_entry).collect(),
+    }
+}
+
+fn beside_entry(figure: &FigurePair) -> BesideEntry {
+    let told = figure.told.as_ref().ok();
+    BesideEntry {
+        figure: figure.key.code(),
+        unit: figure.key.result_unit(),
+        first: figure.first.value,
+        second: figure.second.value,
+        difference: told.map(|told| told.held.value),
+        standard_uncertainty: told.map(|told| told.held.standard_uncertainty),
+        interval_95: told.map(Told::interval),
+        p: told.map(|told| told.held.p),
+        p_corrected: told.map(|told| told.p_corrected),
+        told_apart: figure.is_told_apart(),
+        not_compared: figure.told.as_ref().err().map(|why| why.code()),
+        one_day: figure.is_of_one_day(),
+        indicative: figure.is_indicative(),
+        vessels_not_stated: figure.has_unknown_vessels,
     }
 }
 

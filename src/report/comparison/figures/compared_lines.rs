@@ -38,9 +38,10 @@ const COLOURS: &[RGBColor] = &[
     RGBColor(0x4d, 0x8a, 0x3d),
 ];
 /// Dash and gap of a campaign's line, points; the first is solid.
-const DASHES: &[(f64, f64)] = &[(0.0, 0.0), (7.0, 3.0), (2.0, 2.0), (12.0, 3.0), (4.0, 5.0)];
+pub const DASHES: &[(f64, f64)] = &[(0.0, 0.0), (7.0, 3.0), (2.0, 2.0), (12.0, 3.0), (4.0, 5.0)];
 
-fn colour(place: usize) -> RGBColor {
+/// The colour of a campaign.
+pub fn colour(place: usize) -> RGBColor {
     COLOURS[place % COLOURS.len()]
 }
 
@@ -183,28 +184,42 @@ fn draw_letters(
     chart: &mut Chart<'_, '_>,
     drawn: &[Drawn<'_>],
     span: (f64, f64),
-    (bottom_w, top_w): (f64, f64),
+    bounds: (f64, f64),
 ) -> Result<()> {
-    let step_w = LETTER_STEP * (top_w - bottom_w);
-    let mut ends: Vec<(usize, f64)> = drawn
+    let ends = drawn
         .iter()
         .map(|one| (one.place, one.uncertainty.of_line.line.predict(span.1)))
         .collect();
+    write_letters(chart, ends, span.1, bounds)
+}
+
+/// The letters of campaigns at the right edge, at the heights given, moved apart where these
+/// are close together.
+///
+/// # Errors
+/// [`crate::error::Error::Internal`] if the drawing fails.
+pub fn write_letters(
+    chart: &mut Chart<'_, '_>,
+    mut ends: Vec<(usize, f64)>,
+    edge: f64,
+    (bottom, top): (f64, f64),
+) -> Result<()> {
+    let step = LETTER_STEP * (top - bottom);
     ends.sort_by(|one, two| one.1.total_cmp(&two.1));
     // Upwards until no two touch, then down again from the top.
-    let mut lowest_w = bottom_w;
-    for (_, at_w) in &mut ends {
-        *at_w = at_w.max(lowest_w);
-        lowest_w = *at_w + step_w;
+    let mut lowest = bottom;
+    for (_, at) in &mut ends {
+        *at = at.max(lowest);
+        lowest = *at + step;
     }
-    let mut highest_w = top_w;
-    for (_, at_w) in ends.iter_mut().rev() {
-        *at_w = at_w.min(highest_w);
-        highest_w = *at_w - step_w;
+    let mut highest = top;
+    for (_, at) in ends.iter_mut().rev() {
+        *at = at.min(highest);
+        highest = *at - step;
     }
-    for (place, at_w) in ends {
+    for (place, at) in ends {
         let style = anchored(strong(9.5, &colour(place)), HPos::Left, VPos::Center);
-        let written = EmptyElement::at((span.1, at_w))
+        let written = EmptyElement::at((edge, at))
             + Text::new(letter(place).to_string(), (pt(5.0), 0), style);
         chart.draw_series([written]).map_err(fault)?;
     }

@@ -1,3 +1,4 @@
-//! The figure of a comparison.
+//! The figures of a comparison.
 
+pub mod compared_heating;
 pub mod compared_lines;

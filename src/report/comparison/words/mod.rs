@@ -1,7 +1,9 @@
 //! Every string of a comparison, in the order of its pages.
 
+pub mod beside;
 pub mod causes;
 pub mod differences;
+pub mod dry;
 pub mod report;
 mod spoken;
 pub mod tables;

@@ -2,8 +2,10 @@
 
 use serde::Serialize;
 
+use super::beside::{BesidePart, beside, figures_verdict};
 use super::causes::cause;
 use super::differences::{DifferencesPart, differences, verdict};
+use super::dry::{DryPart, dry};
 use super::tables::{CampaignPart, FigureTable, campaigns, per_unit_table, rating_table};
 use crate::campaign::model::Plane;
 use crate::comparison::Comparison;
@@ -44,13 +46,19 @@ pub struct ComparisonReport {
     pub sentences: Vec<String>,
     /// What a reader must know before believing them.
     pub warnings: Vec<String>,
-    pub figure: Figure,
-    pub ratings: FigureTable,
-    pub per_unit: FigureTable,
+    /// The lines of the ratings; `None` without any.
+    pub figure: Option<Figure>,
+    /// `None` without a rating.
+    pub ratings: Option<FigureTable>,
+    pub per_unit: Option<FigureTable>,
+    /// `None` unless several campaigns have a dry vessel.
+    pub dry: Option<DryPart>,
     pub caution: String,
     /// Whether the PDF carries its data, and how anybody checks it.
     pub checkable: String,
     pub differences: DifferencesPart,
+    /// `None` where no pair has another figure in common.
+    pub beside: Option<BesidePart>,
     pub campaigns: Vec<CampaignPart>,
     pub cautions: CautionPart,
     pub notes: Vec<String>,
@@ -64,7 +72,9 @@ pub fn build(comparison: &Comparison, edition: &Edition) -> ComparisonReport {
     let words = &edition.words;
     let names = names(&comparison.campaigns);
     let number = number(comparison);
-    let sections = Sections::of_comparison();
+    let beside = beside(comparison, words);
+    let sections = Sections::of_comparison(!comparison.pairs.is_empty(), beside.is_some());
+    let has_ratings = comparison.rated().next().is_some();
     ComparisonReport {
         setting: edition.setting(),
         kind: words.say(message!("comparison-kind")),
@@ -86,9 +96,11 @@ pub fn build(comparison: &Comparison, edition: &Edition) -> ComparisonReport {
             .into_iter()
             .map(|warning| words.say(warning))
             .collect(),
-        figure: figure(comparison, &names, words),
-        ratings: rating_table(comparison, &names, words),
-        per_unit: per_unit_table(comparison, words),
+        figure: has_ratings.then(|| figure(comparison, &names, words)),
+        ratings: has_ratings.then(|| rating_table(comparison, &names, words)),
+        per_unit: has_ratings.then(|| per_unit_table(comparison, words)),
+        dry: dry(comparison, words),
+        beside,
         caution: words.say(message!(
             "caution-compared",
             section = sections.number(Section::Cautions)
@@ -96,8 +108,11 @@ pub fn build(comparison: &Comparison, edition: &Edition) -> ComparisonReport {
         differences: differences(comparison, words),
         campaigns: campaigns(comparison, &names, words),
         cautions: cautions(words),
-        notes: notes(comparison).map(|note| words.say(note)).to_vec(),
-        made_with: made_with(edition, message!("comparison-practice")),
+        notes: notes(comparison)
+            .into_iter()
+            .map(|note| words.say(note))
+            .collect(),
+        made_with: made_with(edition, practice(has_ratings)),
         inputs: inputs(comparison, words),
         end: words.say(message!("comparison-end", number = &number)),
         number,
@@ -123,7 +138,7 @@ fn subtitle(comparison: &Comparison) -> Message {
     let dates = comparison
         .campaigns
         .iter()
-        .flat_map(|one| one.tested.runs.iter().map(|run| run.date));
+        .flat_map(|one| one.tested.all_runs().map(|run| run.date));
     let dates: Phrase = match (dates.clone().min(), dates.max()) {
         (Some(first), Some(last)) if first == last => date(first),
         (Some(first), Some(last)) => {
@@ -164,13 +179,23 @@ fn marks(comparison: &Comparison) -> Vec<Message> {
 
 fn sentences(comparison: &Comparison, names: &[String], sections: &Sections) -> Vec<Phrase> {
     let pairs = &comparison.pairs;
-    let mut sentences: Vec<Phrase> = pairs
+    let mut sentences: Vec<Phrase> = comparison
+        .figures
         .iter()
         .take(SENTENCES)
-        .map(|pair| verdict(comparison, pair, names))
+        .map(
+            |figures| match comparison.pair_of(figures.first, figures.second) {
+                Some(pair) => verdict(comparison, pair, names),
+                None => figures_verdict(comparison, figures, names),
+            },
+        )
         .collect();
-    if let [only] = pairs.as_slice() {
+    if let ([only], [_]) = (pairs.as_slice(), comparison.figures.as_slice()) {
         sentences.push(cause(only));
+    }
+    let mut campaigns = comparison.campaigns.iter();
+    if campaigns.all(|one| one.tested.heats_no_water()) {
+        sentences.push(message!("headline-no-water-means").into());
     }
     if pairs.len() > SENTENCES {
         let shown = pairs.iter().filter(|pair| pair.is_shown()).count();
@@ -195,11 +220,15 @@ fn warnings(comparison: &Comparison) -> Vec<Message> {
         .enumerate()
     {
         let campaign = letter(place).to_string();
-        if one.s580.conformity.level == Level::Indicative {
+        let is_rated = one.s580.rated.is_some();
+        if !is_rated && comparison.rated().next().is_some() {
+            warnings.push(message!("warning-no-rating", campaign = &campaign));
+        }
+        if is_rated && one.s580.conformity.level == Level::Indicative {
             warnings.push(message!("warning-indicative", campaign = &campaign));
         }
         let days = one.s580.dates.len();
-        if days < FEW_DAYS {
+        if is_rated && days < FEW_DAYS {
             warnings.push(message!(
                 "warning-few-days",
                 campaign = &campaign,
@@ -254,7 +283,32 @@ fn figure(comparison: &Comparison, names: &[String], words: &Words) -> Figure {
     }
 }
 
-fn notes(comparison: &Comparison) -> [Message; 8] {
+/// What the comparison is made by.
+fn practice(has_ratings: bool) -> Message {
+    match has_ratings {
+        true => message!("comparison-practice"),
+        false => message!("comparison-practice-no-rating"),
+    }
+}
+
+fn notes(comparison: &Comparison) -> Vec<Message> {
+    let of_ratings = (!comparison.pairs.is_empty()).then(|| notes_on_ratings(comparison));
+    let mut pairs = comparison.figures.iter();
+    let of_figures = pairs.any(|pair| !pair.figures.is_empty()).then(|| {
+        [
+            message!("beside-note-difference"),
+            message!("beside-note-alike"),
+            message!("beside-note-pairs", pairs = comparison.figures.len()),
+        ]
+    });
+    let of_ratings = of_ratings.into_iter().flatten();
+    of_ratings
+        .chain(of_figures.into_iter().flatten())
+        .chain([message!("comparison-note-reports")])
+        .collect()
+}
+
+fn notes_on_ratings(comparison: &Comparison) -> [Message; 7] {
     [
         message!("comparison-note-ratings"),
         message!(
@@ -266,7 +320,6 @@ fn notes(comparison: &Comparison) -> [Message; 8] {
         message!("comparison-note-p", pairs = comparison.pairs.len()),
         message!("comparison-note-causes"),
         message!("comparison-note-needed"),
-        message!("comparison-note-reports"),
     ]
 }
 

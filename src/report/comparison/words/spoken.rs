@@ -8,6 +8,11 @@ use crate::units::decimals_for;
 /// `6 to 30`, as fine as the half-width deserves.
 pub fn spoken_interval((lower, upper): (f64, f64)) -> Message {
     let decimals = decimals_for((upper - lower) / 2.0);
+    spoken_ends((lower, upper), decimals)
+}
+
+/// `6 to 30`, with so many decimals.
+pub fn spoken_ends((lower, upper): (f64, f64), decimals: usize) -> Message {
     message!(
         "comparison-span",
         from = fixed(lower, decimals),
@@ -24,7 +29,7 @@ pub fn spoken(weighed: &Weighed) -> (Phrase, Message) {
 }
 
 /// A number with its sign, whichever it is.
-fn signed(value: f64, decimals: usize) -> Phrase {
+pub fn signed(value: f64, decimals: usize) -> Phrase {
     let sign = if value > 0.0 { "+" } else { "" };
     joined([sign.into(), fixed(value, decimals)], "")
 }

@@ -157,7 +157,8 @@ pub fn per_unit_table(comparison: &Comparison, words: &Words) -> FigureTable {
         message!("per-unit-cost"),
         heated(comparison),
     ];
-    let ambient = celsius(fixed(comparison.ambient_c, 1));
+    let ambient = comparison.ambient_c;
+    let ambient = celsius(ambient.map_or_else(|| NOTHING.into(), |c| fixed(c, 1)));
     FigureTable {
         header: with_letters(header, words),
         rows: comparison
@@ -232,17 +233,23 @@ fn campaign_rows(one: &Assessment, words: &Words) -> Vec<Row> {
         row(message!("comparison-report"), report_number(one).into()),
         row(message!("comparison-cooker"), spoken_cooker(one).into()),
         row(message!("comparison-test"), spoken_test(one).into()),
-        row(message!("comparison-line"), spoken_line(one).into()),
-        row(message!("comparison-balance"), spoken_balance(one)),
-        row(
-            message!("comparison-instruments"),
-            spoken_instruments(one, words),
-        ),
-        row(
+    ];
+    if one.s580.rated.is_some() {
+        rows.push(row(message!("comparison-line"), spoken_line(one).into()));
+    }
+    if !one.tested.heats_no_water() {
+        rows.push(row(message!("comparison-balance"), spoken_balance(one)));
+    }
+    rows.push(row(
+        message!("comparison-instruments"),
+        spoken_instruments(one, words),
+    ));
+    if !one.tested.heats_no_water() {
+        rows.push(row(
             message!("comparison-conformity"),
             spoken_conformity(one, words),
-        ),
-    ];
+        ));
+    }
     if let Some(mass_kg) = campaign.cooker.mass_kg {
         rows.push(row(message!("comparison-mass"), kilograms(short(mass_kg))));
     }
@@ -268,7 +275,7 @@ fn spoken_test(one: &Assessment) -> Message {
     message!(
         "comparison-test-text",
         dates = test_dates(one),
-        runs = one.tested.runs.len(),
+        runs = one.tested.all_runs().count(),
         site = &site.name,
         elevation = fixed(site.elevation_m, 0),
         tester = tester
