@@ -395,13 +395,20 @@ fn a_photo_in_printing_inks_is_refused_by_name() {
     );
 }
 
+/// The same, with the problem at another place than the last new line.
+fn refuses_anywhere(from: &str, to: &str, parts: &[&str]) {
+    let bench = Bench::new();
+    bench.replace("mallee/campaign.toml", from, to);
+    bench.refuses(4, &[&["error: mallee/campaign.toml:"], parts].concat());
+}
+
 #[test]
 fn a_kind_of_run_that_is_none_is_refused_with_those_there_are() {
     refuses_campaign(
         "log = \"day-2.csv\"",
         "log = \"day-2.csv\"\nkind = \"wet\"",
         &[
-            "run.2.kind: found \"wet\", expected one of",
+            "[[run]] 2, kind: found \"wet\", expected one of",
             "\"water\"",
             "\"cooling\"",
             "\"dry\"",
@@ -412,10 +419,10 @@ fn a_kind_of_run_that_is_none_is_refused_with_those_there_are() {
 #[test]
 fn water_in_a_dry_run_is_refused() {
     for key in ["water_kg = 3.0", "vessel_water_kg = [1.0, 2.0]"] {
-        refuses_campaign(
+        refuses_anywhere(
             "log = \"day-2.csv\"",
             &format!("log = \"day-2.csv\"\nkind = \"dry\"\n{key}"),
-            &["a dry run has no water", "kind = \"water\""],
+            &["[[run]] 2, ", "a dry run has no water", "kind = \"water\""],
         );
     }
 }
@@ -427,7 +434,7 @@ fn only_a_log_of_heatings_is_split() {
             "log = \"day-2.csv\"",
             &format!("log = \"day-2.csv\"\nkind = \"{kind}\"\nsplit = \"daily\""),
             &[
-                "run.2.split",
+                "[[run]] 2, split",
                 &format!("a log of {kind} runs is not split"),
                 "write a [[run]] for each test",
             ],
@@ -441,51 +448,45 @@ fn the_heat_of_the_vessels_is_stated_in_one_way_and_whole() {
         (
             "vessel_heat_capacity_j_per_k = 800\nvessel_mass_kg = 1.0",
             &[
-                "load.vessel_heat_capacity_j_per_k",
+                "vessel_heat_capacity_j_per_k: both",
                 "expected one",
                 "delete the other",
             ][..],
         ),
         (
             "vessel_heat_capacity_j_per_k = 800\nvessel_material = \"steel\"",
-            &["load.vessel_heat_capacity_j_per_k", "expected one"],
+            &["vessel_heat_capacity_j_per_k: both", "expected one"],
         ),
         (
             "vessel_mass_kg = 1.0",
             &[
-                "load.vessel_mass_kg",
+                "vessel_mass_kg: ",
                 "no material beside it",
                 "vessel_material = ",
             ],
         ),
         (
             "vessel_material = \"copper\"",
-            &[
-                "load.vessel_material",
-                "no mass beside it",
-                "vessel_mass_kg",
-            ],
+            &["vessel_material: ", "no mass beside it", "vessel_mass_kg"],
         ),
         (
             "vessel_mass_kg = 1.0\nvessel_material = \"unobtainium\"",
             &[
-                "load.vessel_material",
-                "\"unobtainium\"",
+                "vessel_material: found \"unobtainium\"",
                 "\"aluminium\"",
                 "\"fired-clay\"",
             ],
         ),
         (
             "vessel_heat_capacity_j_per_k = -1",
-            &["load.vessel_heat_capacity_j_per_k: found -1"],
+            &["vessel_heat_capacity_j_per_k: found -1"],
         ),
         (
             "vessel_mass_kg = 0\nvessel_material = \"copper\"",
-            &["load.vessel_mass_kg: found 0"],
+            &["vessel_mass_kg: found 0"],
         ),
     ] {
-        let to = format!("water_kg = 7.0\n{keys}");
-        refuses_campaign("water_kg = 7.0", &to, parts);
+        refuses_anywhere("water_kg = 7.0", &format!("water_kg = 7.0\n{keys}"), parts);
     }
 }
 
@@ -504,21 +505,19 @@ fn a_surface_that_loses_heat_is_a_number_of_square_metres() {
 #[test]
 fn procedures_are_named_by_their_words_and_with_the_practice_among_them() {
     for (named, parts) in [
-        (
-            "[\"heat-balance\"]",
-            &["campaign.procedures", "\"s580\" is not among them"][..],
-        ),
-        ("[]", &["campaign.procedures", "\"s580\" is not among them"]),
+        ("[\"heat-balance\"]", &["\"s580\" is not among them"][..]),
+        ("[]", &["\"s580\" is not among them"]),
         (
             "[\"s580\", \"box-coker\"]",
             &[
-                "\"box-coker\"",
+                "found \"box-coker\"",
                 "did you mean \"box-cooker\"?",
                 "\"efficiency\"",
             ],
         ),
     ] {
         let to = format!("demonstration = true\nprocedures = {named}");
-        refuses_campaign("demonstration = true", &to, parts);
+        let parts = [&["[campaign] procedures: "], parts].concat();
+        refuses_campaign("demonstration = true", &to, &parts);
     }
 }
