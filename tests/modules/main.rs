@@ -17,6 +17,7 @@ mod kit {
     pub mod files;
     pub mod header;
     pub mod heating;
+    pub mod kinds;
     pub mod rate;
     pub mod samples;
 }
@@ -41,7 +42,7 @@ mod pipeline {
     mod bad_input;
     mod finite;
     mod invariants;
-    mod made;
+    pub mod made;
     mod own_limits;
     mod results;
     mod sample_truth;
@@ -81,6 +82,7 @@ mod math {
 mod physics {
     mod beaufort;
     mod boiling_point;
+    mod exergy;
     mod sky;
     mod solar_time;
     mod specific_heat;
@@ -108,6 +110,34 @@ mod procedure {
 
     /// Gain and loss.
     mod heat_balance {
+        mod samples;
+    }
+
+    /// How hot the empty vessel gets.
+    mod dry_vessel {
+        mod runs;
+    }
+
+    /// Two figures of merit.
+    mod box_cooker {
+        mod figures;
+    }
+
+    /// Losses in the shade, gains in the sun.
+    mod dish {
+        mod figures;
+    }
+
+    /// Energy and exergy.
+    mod efficiency {
+        mod shares;
+    }
+
+    /// What holds of all of them.
+    mod beside {
+        mod asked_for;
+        mod bad_input;
+        mod invariants;
         mod samples;
     }
 

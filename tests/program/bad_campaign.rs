@@ -394,3 +394,130 @@ fn a_photo_in_printing_inks_is_refused_by_name() {
         ],
     );
 }
+
+/// The same, with the problem at another place than the last new line.
+fn refuses_anywhere(from: &str, to: &str, parts: &[&str]) {
+    let bench = Bench::new();
+    bench.replace("mallee/campaign.toml", from, to);
+    bench.refuses(4, &[&["error: mallee/campaign.toml:"], parts].concat());
+}
+
+#[test]
+fn a_kind_of_run_that_is_none_is_refused_with_those_there_are() {
+    refuses_campaign(
+        "log = \"day-2.csv\"",
+        "log = \"day-2.csv\"\nkind = \"wet\"",
+        &[
+            "[[run]] 2, kind: found \"wet\", expected one of",
+            "\"water\"",
+            "\"cooling\"",
+            "\"dry\"",
+        ],
+    );
+}
+
+#[test]
+fn water_in_a_dry_run_is_refused() {
+    for key in ["water_kg = 3.0", "vessel_water_kg = [1.0, 2.0]"] {
+        refuses_anywhere(
+            "log = \"day-2.csv\"",
+            &format!("log = \"day-2.csv\"\nkind = \"dry\"\n{key}"),
+            &["[[run]] 2, ", "a dry run has no water", "kind = \"water\""],
+        );
+    }
+}
+
+#[test]
+fn only_a_log_of_heatings_is_split() {
+    for kind in ["dry", "cooling"] {
+        refuses_campaign(
+            "log = \"day-2.csv\"",
+            &format!("log = \"day-2.csv\"\nkind = \"{kind}\"\nsplit = \"daily\""),
+            &[
+                "[[run]] 2, split",
+                &format!("a log of {kind} runs is not split"),
+                "write a [[run]] for each test",
+            ],
+        );
+    }
+}
+
+#[test]
+fn the_heat_of_the_vessels_is_stated_in_one_way_and_whole() {
+    for (keys, parts) in [
+        (
+            "vessel_heat_capacity_j_per_k = 800\nvessel_mass_kg = 1.0",
+            &[
+                "vessel_heat_capacity_j_per_k: both",
+                "expected one",
+                "delete the other",
+            ][..],
+        ),
+        (
+            "vessel_heat_capacity_j_per_k = 800\nvessel_material = \"steel\"",
+            &["vessel_heat_capacity_j_per_k: both", "expected one"],
+        ),
+        (
+            "vessel_mass_kg = 1.0",
+            &[
+                "vessel_mass_kg: ",
+                "no material beside it",
+                "vessel_material = ",
+            ],
+        ),
+        (
+            "vessel_material = \"copper\"",
+            &["vessel_material: ", "no mass beside it", "vessel_mass_kg"],
+        ),
+        (
+            "vessel_mass_kg = 1.0\nvessel_material = \"unobtainium\"",
+            &[
+                "vessel_material: found \"unobtainium\"",
+                "\"aluminium\"",
+                "\"fired-clay\"",
+            ],
+        ),
+        (
+            "vessel_heat_capacity_j_per_k = -1",
+            &["vessel_heat_capacity_j_per_k: found -1"],
+        ),
+        (
+            "vessel_mass_kg = 0\nvessel_material = \"copper\"",
+            &["vessel_mass_kg: found 0"],
+        ),
+    ] {
+        refuses_anywhere("water_kg = 7.0", &format!("water_kg = 7.0\n{keys}"), parts);
+    }
+}
+
+#[test]
+fn a_surface_that_loses_heat_is_a_number_of_square_metres() {
+    for value in ["0", "-0.2", "nan", "1e6"] {
+        let to = format!("intercept_area_m2 = 1.0\nloss_area_m2 = {value}");
+        refuses_campaign(
+            "intercept_area_m2 = 1.0",
+            &to,
+            &["loss_area_m2: found ", "m²"],
+        );
+    }
+}
+
+#[test]
+fn procedures_are_named_by_their_words_and_with_the_practice_among_them() {
+    for (named, parts) in [
+        ("[\"heat-balance\"]", &["\"s580\" is not among them"][..]),
+        ("[]", &["\"s580\" is not among them"]),
+        (
+            "[\"s580\", \"box-coker\"]",
+            &[
+                "found \"box-coker\"",
+                "did you mean \"box-cooker\"?",
+                "\"efficiency\"",
+            ],
+        ),
+    ] {
+        let to = format!("demonstration = true\nprocedures = {named}");
+        let parts = [&["[campaign] procedures: "], parts].concat();
+        refuses_campaign("demonstration = true", &to, &parts);
+    }
+}

@@ -7,5 +7,7 @@
 
 mod coverage;
 mod invented;
+mod kinds;
+mod kinds_coverage;
 mod truth;
 mod two_suns;
