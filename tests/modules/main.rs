@@ -139,6 +139,7 @@ mod procedure {
         mod bad_input;
         mod invariants;
         mod samples;
+        mod sparse;
     }
 
     /// What a test means for pots, food and months.
