@@ -5,7 +5,7 @@ use simmerline::campaign::template::CAMPAIGN_TEMPLATE;
 use simmerline::procedure::s580::limits::own_rows;
 
 /// Every table and key of the campaign file.
-const KEYS: [&str; 145] = [
+const KEYS: [&str; 146] = [
     "kind",
     "procedures",
     "loss_area_m2",

@@ -104,7 +104,7 @@ fn irradiance_times_k_divides_both_figures_of_a_box_by_k_and_leaves_its_boiling_
         }
         let reach = |found: &simmerline::procedure::box_cooker::BoxFigures| {
             let f1 = found.f1.as_ref().unwrap().figure.value;
-            f1 * found.stretches[0].irradiance_w_m2.unwrap()
+            f1 * found.stretches[0].irradiance_w_m2
         };
         assert_relative("F1·H", reach(&other), reach(&one), 1e-9);
         let time_s = |found: &simmerline::procedure::box_cooker::BoxFigures| {

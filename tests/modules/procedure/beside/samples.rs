@@ -4,6 +4,7 @@
 //! Logs read to 0.1 K, set-ups 0.4 % apart by day, instruments that read wrong as stated: 3 %, the
 //! bound of what the figures are for; and each interval holds what is true.
 
+use simmerline::procedure::box_cooker::figures::Grade;
 use simmerline::procedure::uncertainty::Derived;
 
 use crate::data::assert_relative;
@@ -27,7 +28,8 @@ fn figures_of_the_sample_box_are_those_it_was_made_of() {
     holds("F1", found.f1, BOX_FIGURES.f1());
     holds("F2", found.f2, BOX_FIGURES.f2());
     // Just under the limit of a grade: so none.
-    assert!(!found.is_grade_a && !found.is_indicative);
+    assert_eq!(found.grade, Some(Grade::NotSurely));
+    assert!(!found.is_indicative);
 }
 
 #[test]

@@ -1,9 +1,10 @@
 //! F1, F2 and the time to boil, held against what made the logs.
 
 use simmerline::procedure::box_cooker::BoxFigures;
+use simmerline::procedure::box_cooker::figures::Grade;
 
 use crate::data::{assert_absolute, assert_relative};
-use crate::kit::kinds::{At, BOX, Facts, Kinds, Made, frozen};
+use crate::kit::kinds::{At, BOX, Facts, Kinds, Made, frozen, on_date};
 
 fn figures(kinds: &Kinds) -> BoxFigures {
     kinds.assess().box_figures.unwrap()
@@ -68,7 +69,7 @@ fn f2_is_that_of_an_independent_program_by_the_integral_form() {
         let stretch = found.stretches[0];
         for (found, key) in [
             (stretch.duration_s, "duration_s"),
-            (stretch.irradiance_w_m2.unwrap(), "mean_irradiance_w_m2"),
+            (stretch.irradiance_w_m2, "mean_irradiance_w_m2"),
             (stretch.ambient_c, "mean_ambient_c"),
             (found.f2.unwrap().figure.value, "f2_from_integrals"),
         ] {
@@ -218,9 +219,13 @@ fn a_grade_is_given_only_where_the_limit_is_surely_passed_and_the_sensor_lies_fl
     // F1 of 0.14 is 17 % over 0.12; 0.121 is not surely over it.
     let fine = || Kinds::of(BOX).read_finely();
     let dry = |plate_c: f64| fine().run("dry", steady_plate(plate_c));
-    assert!(figures(&dry(30.0 + 0.14 * 800.0)).is_grade_a);
-    assert!(!figures(&dry(30.0 + 0.121 * 800.0)).is_grade_a);
+    let hot = 30.0 + 0.14 * 800.0;
+    let again = on_date(&steady_plate(hot), "2026-03-18");
+    let grade = |kinds: &Kinds| figures(kinds).grade.unwrap();
+    assert_eq!(grade(&dry(hot).run("dry", again)), Grade::A);
+    assert_eq!(grade(&dry(hot)), Grade::OneDay);
+    assert_eq!(grade(&dry(30.0 + 0.121 * 800.0)), Grade::NotSurely);
     let turned = dry(30.0 + 0.14 * 800.0).with("plane = \"horizontal\"", "plane = \"normal\"");
     let turned = figures(&turned);
-    assert!(!turned.is_grade_a && turned.is_indicative);
+    assert!(turned.grade == Some(Grade::NotFlat) && turned.is_indicative);
 }
