@@ -16,7 +16,8 @@ pub struct Material {
 /// # Source
 /// EN 12524:2000, design values at room temperature, as an open library carries them (seen
 /// there; the standard itself was not): `tests/data/procedures_check.json`. Ceramic is porcelain,
-/// enamelled steel is steel. They grow by some 5 to 10 % up to 100 °C, which is in the uncertainty that is taken.
+/// enamelled steel is steel. They grow by some 2 to 10 % up to 100 °C, which is in the uncertainty
+/// that is taken.
 pub static MATERIALS: [Material; 8] = [
     material("aluminium", 880.0),
     material("cast-iron", 450.0),

@@ -440,6 +440,7 @@ balance-ratio-none = no se da: puede que no haya pérdida
 balance-value = { $value } ± { $half_width }
 # { $range }: lowest and highest of the intervals.
 balance-rests-on = Se apoya en { counted-intervals } en { counted-days }, con { $mean } W/m² de media ({ $range } W/m²): todos los que tienen lecturas fiables. Los límites sobre el tiempo atmosférico y la hora no descartan aquí ninguno. Sí los descartan la ventana de temperatura del agua, la falta de lecturas, lo que excluye quien ensayó y, donde la irradiancia es estimada, un cielo que no se declara sin nubes.
+balance-counts-vessels = Aquí la ganancia, la pérdida y la potencia son del agua y de los recipientes, que cuentan con { $heat } J/K: { $basis }. Todo lo demás que este informe dice de potencia, ollas y meses es solo del agua.
 balance-scaling-adds = Con esta pérdida, escalar la calificación en proporción de { $mean } W/m² a 700 W/m² suma { $power } W a Ps(50).
 balance-scaling-takes = Con esta pérdida, escalar la calificación en proporción de { $mean } W/m² a 700 W/m² resta { $power } W a Ps(50).
 balance-caption = Potencia entre irradiancia frente a diferencia de temperatura entre irradiancia, y la recta g − u·Td/G con su banda del 95 %. Puntos: intervalos a los que se ajusta; cruces: los demás. La banda es la del balance de incertidumbre; donde los sorteos de Monte Carlo llegan más lejos, la tabla da el extremo más amplio.
@@ -1583,8 +1584,8 @@ plan-high-sun-most = hasta { $highest } W/m² en el plano normal a la radiación
 plan-high-sun-weak = como mucho { $highest } W/m² en el plano normal a la radiación directa: una meseta se busca solo por encima de { $least } W/m², así que elija otro día para ella
 plan-high-sun-none = como mucho { $highest } W/m² en el plano normal a la radiación directa: ninguna hora de este día sirve
 plan-dry-begin = con el recipiente vacío y seco, tan frío como el aire, con la tapa puesta, y la cocina orientada
-plan-dry-read = STILL TO TRANSLATE
-plan-dry-read-sun = STILL TO TRANSLATE
+plan-dry-read = el recipiente cada 5 a 20 min, el aire al menos una de cada dos veces, hasta que el recipiente lleve media hora sin cambiar; una hora con un termómetro de aguja de 10 °F o 5 °C por división
+plan-dry-read-sun = el recipiente y la irradiancia cada 5 a 20 min, el aire al menos una de cada dos veces, hasta que el recipiente lleve media hora sin cambiar; una hora con un termómetro de aguja de 10 °F o 5 °C por división
 plan-cooling-load = tanta como en los ensayos de calentamiento, { $load }
 plan-cooling-load-unstated = tanta como en los ensayos de calentamiento; pésela
 plan-cooling-begin = con el agua cerca de hervir (aquí hierve a { $boiling }), la tapa puesta, la cocina a la sombra o apartada del sol
@@ -1625,6 +1626,7 @@ check-sensor = sensor en el agua, a 10 mm del fondo, sin tocar la pared
 check-lid = tapa puesta, y se queda puesta
 check-air = termómetro del aire a la sombra, fuera de la luz de la cocina
 check-irradiance = sensor de irradiancia limpio y de cara al sol
+check-irradiance-flat = sensor de irradiancia limpio y tendido en horizontal, junto a la cocina
 check-aimed = orientada, y nada que arda cerca del foco
 check-empty = recipiente vacío, seco y limpio: sin agua, comida ni grasa
 check-no-plastic = sin plástico ni recubrimiento antiadherente: pasa mucho de 100 °C
@@ -1716,12 +1718,11 @@ report-kind-without-water = Informe de ensayos de una cocina solar, sin califica
 headline-label-none = Aún sin cifra
 headline-no-water-level = Sin calificación
 headline-no-water = Sin calificación según la práctica: ningún ensayo de esta campaña calienta agua. Lo que dicen sus otros ensayos está abajo.
-# { $unit } is a unit, such as K m²/W.
 headline-spread = ± es para el 95 %: días, lecturas, instrumentos.
 headline-spread-one-day = ± es de un solo día, lecturas e instrumentos; no es del 95 %.
 headline-dry-plateau = Con { $irradiance } W/m² el recipiente vacío llegó a { $vessel }: { $difference } K por encima del aire, que estaba a { $ambient }.
 # { $name }: a figure; { $good }: what it is good for.
-headline-good-for = STILL TO TRANSLATE
+headline-good-for = La cifra «{ $name }» sirve para { $good }.
 headline-no-water-means = Nada de esto es una potencia de cocción. Caliente una carga de agua pesada para saber con qué rapidez cocina la cocina.
 headline-nothing-drawn = No se pudo representar nada: los hallazgos dicen por qué.
 
@@ -1735,7 +1736,7 @@ page-summary-good-for = sirve para
 page-summary-not-with = no comparar con
 summary-one-day = (un día)
 summary-indicative = (indicativa)
-summary-note = STILL TO TRANSLATE
+summary-note = Cada ± es para el 95 %: días, lecturas (con su dispersión donde se ajusta una recta) e instrumentos, con la incertidumbre que se indica o se supone. Las áreas cuentan como exactas.
 summary-note-one-day = Donde dice «un día», lo que haría otro día no está en el ±.
 summary-note-indicative = Donde dice «indicativa», sus condiciones no fueron las de su procedimiento, o la irradiancia es estimada.
 figure-ps50 = potencia de cocción estandarizada
@@ -1785,7 +1786,7 @@ figure-peak-exergy-good-for = comparar cocinas de un mismo tamaño bajo el mismo
 figure-peak-exergy-not-with = máximos con otra irradiancia
 figure-quality-factor = factor de calidad
 figure-quality-factor-good-for = ver dónde se encuentran ganancia y pérdida
-figure-quality-factor-not-with = STILL TO TRANSLATE
+figure-quality-factor-not-with = artículos que definen la pérdida de otro modo
 
 ## Procedures beside the rating
 
@@ -1794,6 +1795,8 @@ procedure-label = { $name }, { $symbol }
 # { $value } with its ±, or alone; { $unit }, or nothing.
 # As in English
 procedure-value = { $value } { $unit }
+# An interval that reaches further on one side.
+procedure-value-between = { $value } ({ $lower } a { $upper })
 procedure-value-alone = { $value } (± no se da)
 procedure-spread = valor ± semiancho (95 %: días, lecturas, instrumentos)
 procedure-spread-one-day = valor ± semiancho (un día: lecturas, instrumentos)
@@ -1834,14 +1837,14 @@ dry-axis-time = tiempo desde la primera lectura, min
 dry-axis-vessel = recipiente, °C
 dry-key-vessel = lecturas
 dry-key-plateau = meseta
-dry-source = STILL TO TRANSLATE
-dry-no-vessel = STILL TO TRANSLATE
+dry-source = Meseta, según la lectura de este proyecto: el tramo más caliente de al menos diez minutos, más con un termómetro de aguja de divisiones gruesas, en que el recipiente sube o baja menos de 0,1 K/min y el sol se mantiene dentro de ± 20 W/m² y por encima de 600 W/m². El cociente es el que usan Mullick, Kandpal y Saxena 1987 para cocinas de caja (de memoria). Subida inicial: en los primeros diez minutos, o en las dos primeras lecturas.
+dry-no-vessel = el registro no tiene la temperatura del recipiente
 dry-no-vessel-remedy = nombre la columna del recipiente como vessel_temperature bajo [columns]; si el recipiente tenía agua, escriba kind = "water"
 dry-no-irradiance = el registro no tiene irradiancia, así que la meseta no se puede referir al sol
 dry-no-irradiance-remedy = anote la irradiancia con cada lectura, o declare tramos sin nubes y estimate = "clear-sky"
 # { $minutes }: what a plateau takes with this thermometer.
-dry-too-short = STILL TO TRANSLATE
-dry-too-short-remedy = STILL TO TRANSLATE
+dry-too-short = las lecturas que cuentan no cubren { $minutes } min sin hueco, lo que pide una meseta con este termómetro
+dry-too-short-remedy = siga leyendo, al menos cada veinte minutos, hasta que la temperatura se haya mantenido durante { $minutes } min
 dry-sun-unsteady = el sol nunca se mantuvo dentro de ± 20 W/m² de su media durante { $minutes } min
 dry-sun-unsteady-remedy = ensaye con cielo despejado en torno al mediodía solar
 dry-sun-weak = el sol era constante, pero con { $highest } W/m² como máximo, por debajo de 600 W/m²
@@ -1875,14 +1878,14 @@ box-axis-time = tiempo desde el inicio de la subida, min
 box-axis-water = agua, °C
 box-key-water = lecturas
 box-key-told = según F1 y F2
-box-source = STILL TO TRANSLATE
+box-source = Mullick, Kandpal y Saxena 1987 (Solar Energy 39, 353–360) e IS 13429, ambos de memoria. Escriben F2 con el logaritmo de ambos extremos: el mismo valor con un sol constante, y hasta un 2 % distinto con uno que cambia en una décima parte, más donde F1·H está cerca del final de la subida (simulado). Toman la ebullición a 100 °C, este informe el punto de ebullición local. No se da ningún valor mínimo de F2: se citan dos, y no coinciden.
 box-no-dry-run = no hay ningún ensayo en seco, así que no hay F1, ni F2, que se apoya en ella
 box-no-dry-run-remedy = deje la caja vacía al sol en torno al mediodía y registre su placa: kind = "dry"
 box-no-plateau = ningún ensayo en seco tiene meseta, así que no hay F1, ni F2
 box-no-plateau-remedy = mire qué les falta a los ensayos en seco
-box-plane-normal = STILL TO TRANSLATE
-box-plane-not-stated = STILL TO TRANSLATE
-box-plane-estimated = STILL TO TRANSLATE
+box-plane-normal = la irradiancia se midió mirando al sol; F1 y F2 están definidas para un sensor tendido en horizontal
+box-plane-not-stated = nadie indica cómo estaba puesto el sensor de irradiancia; F1 y F2 están definidas para uno tendido en horizontal
+box-plane-estimated = la irradiancia es estimada; F1 y F2 están definidas para un sensor tendido en horizontal
 box-plane-remedy = ponga el sensor en horizontal junto a la caja, e indique plane = "horizontal"
 box-cover-mirrors = F1 y F2 son para una caja cuyos espejos reflectores, si los tiene, están cubiertos; ningún registro lo muestra
 box-cover-mirrors-remedy = cúbralos en estos ensayos, y dígalo en las notas
@@ -1895,11 +1898,14 @@ box-no-heating-remedy = empiece por debajo de { $from } °C, siga hasta pasar de
 box-runs-left-out = ensayos con agua sin una subida entera de { $from } a { $to } °C, que no cuentan: { $runs }
 # Loads in kg/m².
 box-load-off = la carga fue de { $load } kg/m²; una carga completa es de unos { $full } kg/m²
-box-load-off-remedy = STILL TO TRANSLATE
+box-load-off-remedy = pese { $full } kg de agua por cada m² de vidrio
 # Both in K.
-box-beyond-reach = STILL TO TRANSLATE
+box-beyond-reach = en { $rises ->
+    [one] { $rises } subida
+   *[other] { $rises } subidas
+} el agua llegó a { $end } K por encima del aire, lo que con esta F1 no era posible: ahí F1·H es de { $reach } K. Una subida así no cuenta
 box-no-upper-end = F1·H es de { $reach } K, tan cerca de los { $end } K en que la temperatura final del agua excede la del aire que F2 no tiene extremo superior
-box-near-reach = STILL TO TRANSLATE
+box-near-reach = la temperatura final del agua, { $end } K por encima del aire, está cerca de F1·H, { $reach } K: con F1 un 1 % menor, F2 sale un { $more } % mayor
 box-reach-remedy = ensaye con un sol más fuerte, o termine la subida a una temperatura más baja
 box-one-day = los ensayos en seco o las subidas son de un solo día, así que los márgenes no son márgenes del 95 %
 box-one-day-remedy = ensaye otros días
@@ -1927,27 +1933,27 @@ dish-axis-time = tiempo desde la primera lectura, min
 dish-axis-difference = agua por encima del aire, K
 dish-key-water = lecturas
 dish-key-told = según la constante de tiempo
-dish-source = STILL TO TRANSLATE
+dish-source = Mullick, Kandpal y Kumar 1991 (Solar Energy 46, 139–144; de memoria). Toman la pendiente de ln(T − Ta); este informe, la de T frente a la integral de T − Ta: la misma con aire constante, y exacta con aire que se calienta, donde la otra se desvía de un 2 a un 9 % para 1 K/h y constantes de tiempo de una a dos horas (simulado). Toman la ebullición a 100 °C, este informe el punto de ebullición local.
 dish-no-cooling-run = no hay ningún ensayo de enfriamiento, así que no hay constante de tiempo, ni pérdida, ni factor óptico
 dish-no-cooling-run-remedy = deje enfriar una carga caliente a la sombra, y regístrela: kind = "cooling"
 dish-begins-too-cool = { $log }: el agua empieza { $above } K por encima del aire, y un ensayo de enfriamiento, al menos { $least } K por encima; no cuenta
 dish-begins-too-cool-remedy = empiece cerca de la ebullición
-dish-warms = STILL TO TRANSLATE
+dish-warms = { $log }: el agua llegó a estar { $rise } K más caliente que antes, así que le dio el sol, o se añadió agua caliente; no cuenta
 dish-warms-remedy = aparte la cocina del sol o haga sombra a toda la abertura
-dish-cooling-too-short = STILL TO TRANSLATE
+dish-cooling-too-short = { $log }: antes de un hueco de más de veinte minutos o de un tramo excluido hay muy pocas lecturas, o una bajada de menos de un quinto de la temperatura inicial por encima del aire; no cuenta
 dish-cooling-too-short-remedy = lea cada cinco minutos o más a menudo, durante una hora o más
 dish-no-loss-area = la superficie de los recipientes no está indicada, así que la pérdida se da solo en W/K
 dish-no-loss-area-remedy = indique loss_area_m2 bajo [cooker]: paredes y tapa de los recipientes
 dish-no-vessel-heat = lo que almacenan los recipientes no está indicado, y no cuenta: la pérdida y el factor óptico resultan demasiado bajos en esa parte
 dish-no-vessel-heat-remedy = pese los recipientes vacíos: vessel_mass_kg y vessel_material bajo [load]
-dish-no-heating = STILL TO TRANSLATE
+dish-no-heating = ningún ensayo con agua tiene una subida de { $rise } K con irradiancia, sin huecos ni tramos excluidos, así que no hay factor óptico
 dish-no-heating-remedy = registre un calentamiento de al menos { $rise } K al sol, con irradiancia
 dish-plane-not-normal = la irradiancia no se midió mirando al sol, y el factor óptico es para la radiación directa
 dish-plane-estimated = la irradiancia es estimada, y el factor óptico toma la de la radiación directa
 dish-plane-remedy = mantenga el sensor mirando al sol, e indique plane = "normal"
-dish-global-not-beam = STILL TO TRANSLATE
+dish-global-not-beam = un sensor que mira al sol ve también el cielo que lo rodea, que un espejo con foco no aprovecha: con él el factor óptico es menor que con la radiación directa sola, en una décima parte más o menos con un cielo muy despejado, y en una sexta parte o más con bruma (práctica habitual, sin fuente publicada)
 dish-global-not-beam-remedy = diga en las notas si el sensor veía solo la radiación directa
-dish-no-end = STILL TO TRANSLATE
+dish-no-end = dentro de lo que pueden desviarse los instrumentos, el margen de una de las cifras no tiene extremo, y no se da
 dish-no-end-remedy = indique la incertidumbre de un sensor mejor
 dish-one-day = el enfriamiento o el calentamiento es de un solo día, así que los márgenes no son márgenes del 95 %
 dish-one-day-remedy = ensaye otros días
@@ -1966,8 +1972,8 @@ efficiency-axis-difference = diferencia de temperatura, Td, K
 efficiency-axis-exergy = exergía, W
 efficiency-key-intervals = intervalos
 efficiency-key-parabola = parábola
-efficiency-source = STILL TO TRANSLATE
-efficiency-plane = STILL TO TRANSLATE
+efficiency-source = Exergía de la luz solar según Petela 1964 con el sol a 5777 K; exergía del agua según el segundo principio. Como Öztürk 2004 y otros; los artículos eligen otros márgenes de temperatura del agua, así que compare solo con el margen de arriba. Máximo y factor de calidad según Kumar, Vishwanath y Gupta 2012 (se vio el resumen); que la pérdida sea allí la exergía del calor perdido, u·Td·(1 − Ta/T), con la u de este informe, es la lectura de este proyecto.
+efficiency-plane = la irradiancia se midió con un sensor tendido en horizontal: donde el área de intercepción mira al sol, la luz solar se cuenta de menos, y las eficiencias salen demasiado altas
 efficiency-plane-remedy = compare solo con ensayos cuyo sensor estuviera en horizontal
 efficiency-no-peak = la exergía no tiene ningún punto más alto entre los intervalos, así que no hay máximo ni factor de calidad
 efficiency-no-peak-remedy = ensaye desde 5 K por encima del aire hasta cerca de la ebullición
@@ -1975,77 +1981,93 @@ efficiency-no-loss = puede que no haya pérdida, así que no hay factor de calid
 efficiency-no-loss-remedy = ensaye en un margen más amplio de temperaturas del agua, y en más días
 efficiency-one-day = todo es de un solo día, así que los márgenes no son márgenes del 95 %
 efficiency-one-day-remedy = ensaye otros días
+
+## Where no water heats
+
+# { $what }: what a figure must not be compared with.
 headline-not-with = No se compara con: { $what }.
 tested-method-none = ninguno de la práctica: ningún ensayo calienta agua
 tested-environment-dry = Entorno de las mesetas
 tested-no-plateau = ninguna meseta
-balance-counts-vessels = Aquí la ganancia, la pérdida y la potencia son del agua y de los recipientes, que cuentan con { $heat } J/K: { $basis }. Todo lo demás que este informe dice de potencia, ollas y meses es solo del agua.
+
+## What check says of the other procedures
+
 check-figures = Otras cifras hasta ahora
 check-no-figures = Todavía ninguna otra cifra.
-procedure-value-between = { $value } ({ $lower } a { $upper })
-efficiency-peak-unsure = STILL TO TRANSLATE
-dry-no-ambient = STILL TO TRANSLATE
-boiling-may-not = STILL TO TRANSLATE
-box-glass-not-stated = STILL TO TRANSLATE
-efficiency-too-much = STILL TO TRANSLATE
-box-glass = STILL TO TRANSLATE
-box-grade-not-flat = STILL TO TRANSLATE
-tested-instruments-note-cooling = STILL TO TRANSLATE
-efficiency-too-much-remedy = STILL TO TRANSLATE
-efficiency-peak-unsure-remedy = STILL TO TRANSLATE
-boiling-gets-to = STILL TO TRANSLATE
-boiling-remedy = STILL TO TRANSLATE
-dish-runs-left-out = STILL TO TRANSLATE
-dry-no-ambient-remedy = STILL TO TRANSLATE
-box-beyond-reach-remedy = STILL TO TRANSLATE
-box-grade-one-day = STILL TO TRANSLATE
-dry-may-get-hotter = STILL TO TRANSLATE
-check-irradiance-flat = STILL TO TRANSLATE
+box-grade-one-day = no se da: F1 está por encima de { $limit } K m²/W (IS 13429, de memoria), pero es de un solo día, y la de otro día puede ser menor
+box-grade-not-flat = no se da: la irradiancia no se midió con un sensor tendido en horizontal
+box-glass = El vidrio es de { $area } m², según lo indicado.
+box-glass-not-stated = El área de intercepción, { $area } m², cuenta como vidrio. Si incluye espejos, F2 sale demasiado baja: indique glazing_area_m2.
+box-beyond-reach-remedy = F1 es demasiado baja, o el sensor leyó de menos en ese ensayo: compruebe que se llegó a la meseta, que los espejos estaban igual de cubiertos y que el sensor estaba en horizontal
+boiling-gets-to = no hay tiempo hasta hervir: con el sol del ensayo el agua llega a { $highest }, y hierve a { $boiling }
+boiling-may-not = no hay tiempo hasta hervir: dentro de lo que pueden desviarse las cifras, puede que el agua no llegue a { $boiling }, donde hierve
+boiling-remedy = ensaye con un sol más fuerte, o mejore la cocina
+dish-runs-left-out = ensayos con agua sin una subida de 10 K al sol y sin huecos ni tramos excluidos, que no cuentan: { $runs }
+dry-no-ambient = el aire no se leyó a menos de dos horas de los tramos constantes
+dry-no-ambient-remedy = lea el aire al menos una de cada dos veces
+dry-may-get-hotter = en su meseta el recipiente aún subía { $rate } K/min: según su subida inicial puede acabar { $more } K más caliente
+efficiency-peak-unsure = hay un máximo, pero deja de haberlo sin uno de los días, o dentro de lo que pueden desviarse los instrumentos: no se da
+efficiency-peak-unsure-remedy = ensaye más días, cada uno desde 5 K por encima del aire hasta cerca de la ebullición
+efficiency-too-much = el agua absorbió más calor que la luz solar sobre el área de intercepción, lo que no puede ser
+efficiency-too-much-remedy = compruebe el área de intercepción, la carga y las unidades
+tested-instruments-note-cooling = Incertidumbres estándar (k = 1). Donde no se indica ninguna, se toma la clase más prudente (práctica habitual, sin fuente publicada).
 
 ## Comparison: figures beside the rating
 
-section-beside = STILL TO TRANSLATE
-beside-pair = STILL TO TRANSLATE
-beside-figure = STILL TO TRANSLATE
-beside-first = STILL TO TRANSLATE
-beside-second = STILL TO TRANSLATE
-beside-difference = STILL TO TRANSLATE
-beside-verdict = STILL TO TRANSLATE
-beside-points = STILL TO TRANSLATE
-beside-told-apart = STILL TO TRANSLATE
-beside-not-told-apart = STILL TO TRANSLATE
-beside-apart-when-tested = STILL TO TRANSLATE
-beside-by-chance = STILL TO TRANSLATE
-beside-not-compared = STILL TO TRANSLATE
-beside-marked = STILL TO TRANSLATE
-beside-one-day = STILL TO TRANSLATE
-beside-indicative = STILL TO TRANSLATE
-beside-vessels-not-stated = STILL TO TRANSLATE
-figure-unlike-vessels = STILL TO TRANSLATE
-figure-unlike-plane = STILL TO TRANSLATE
-figure-unlike-plane-not-stated = STILL TO TRANSLATE
-figure-unlike-load-or-sun = STILL TO TRANSLATE
-figure-unlike-load = STILL TO TRANSLATE
-figure-unlike-span = STILL TO TRANSLATE
-figure-unlike-vessel-heat = STILL TO TRANSLATE
-figure-unlike-no-budget = STILL TO TRANSLATE
-beside-note = STILL TO TRANSLATE
-beside-hotter = STILL TO TRANSLATE
-beside-cooler = STILL TO TRANSLATE
-beside-hotter-one-day = STILL TO TRANSLATE
-beside-cooler-one-day = STILL TO TRANSLATE
-beside-hotter-by-chance = STILL TO TRANSLATE
-beside-hotter-not-told = STILL TO TRANSLATE
-beside-cooler-not-told = STILL TO TRANSLATE
-beside-hotter-not-compared = STILL TO TRANSLATE
-beside-nothing-shared = STILL TO TRANSLATE
-beside-others = STILL TO TRANSLATE
-warning-no-rating = STILL TO TRANSLATE
-comparison-dry-note = STILL TO TRANSLATE
-comparison-dry-caption = STILL TO TRANSLATE
-comparison-dry-alt = STILL TO TRANSLATE
-comparison-dry-one = STILL TO TRANSLATE
-comparison-practice-no-rating = STILL TO TRANSLATE
-beside-note-difference = STILL TO TRANSLATE
-beside-note-alike = STILL TO TRANSLATE
-beside-note-pairs = STILL TO TRANSLATE
+section-beside = Cifras aparte de la calificación
+# Headers of a table. "First" and "second" are the campaigns of a pair, second − first.
+beside-pair = par
+beside-figure = cifra
+beside-first = primera
+beside-second = segunda
+beside-difference = diferencia
+beside-verdict = ¿se distinguen?
+# After the difference of two percentages.
+beside-points = puntos porcentuales
+# In that column, and on a terminal after the difference.
+beside-told-apart = se distinguen
+beside-not-told-apart = no se distinguen
+beside-apart-when-tested = se distinguieron al ensayarse
+# { $pairs } is more than one.
+beside-by-chance = no se distinguen al ser { $pairs } pares
+# { $why }: one of figure-unlike-….
+beside-not-compared = no se comparan: { $why }
+# { $verdict }: one of those above; { $marks }: one or several of the next three.
+# As in English
+beside-marked = { $verdict } ({ $marks })
+beside-one-day = un día
+beside-indicative = indicativa
+beside-vessels-not-stated = recipientes no indicados
+figure-unlike-vessels = otros recipientes
+figure-unlike-plane = irradiancia en otro plano
+figure-unlike-plane-not-stated = plano de la irradiancia no indicado
+figure-unlike-load-or-sun = otra carga, otro sol u otro aire
+figure-unlike-load = otra carga
+figure-unlike-span = otro margen de temperaturas del agua
+figure-unlike-vessel-heat = el calor de los recipientes cuenta solo en una
+figure-unlike-no-budget = su ± no se da fuente por fuente
+beside-note = Cada ± es para el 95 %. Lo que ambas campañas tienen en común se anula en la diferencia, de modo que dos cifras cuyos márgenes se solapan aún pueden diferir.
+# First sentences of the report, for two cookers without a rating. { $difference } and
+# { $interval } in K m²/W; { $share }: the difference as a part of the figure of the first, %.
+beside-hotter = El recipiente vacío de { $second } se calienta más por cada W/m² que el de { $first }: { $difference } K m²/W más ({ $interval }), un { $share } %: se distinguen.
+beside-cooler = El recipiente vacío de { $second } se calienta menos por cada W/m² que el de { $first }: { $difference } K m²/W menos ({ $interval }), un { $share } %: se distinguen.
+beside-hotter-one-day = El recipiente vacío de { $second } se calentó más por cada W/m² que el de { $first } al ensayarse: { $difference } K m²/W más ({ $interval }), un { $share } %. No se ensayaron en varios días cada uno, de modo que los días por sí solos pueden explicarlo: ensaye ambos de nuevo en otros días.
+beside-cooler-one-day = El recipiente vacío de { $second } se calentó menos por cada W/m² que el de { $first } al ensayarse: { $difference } K m²/W menos ({ $interval }), un { $share } %. No se ensayaron en varios días cada uno, de modo que los días por sí solos pueden explicarlo: ensaye ambos de nuevo en otros días.
+beside-hotter-by-chance = Qué recipiente vacío se calienta más por cada W/m², el de { $second } o el de { $first }, no queda demostrado: difieren en { $difference } K m²/W ({ $interval }), un { $share } %, pero entre { $pairs } pares uno puede diferir tanto por azar.
+beside-hotter-not-told = No se puede saber qué recipiente vacío se calienta más por cada W/m², el de { $second } o el de { $first }: { $second } tiene { $difference } K m²/W más, un { $share } %, y cualquier valor de { $interval } es compatible con los datos.
+beside-cooler-not-told = No se puede saber qué recipiente vacío se calienta más por cada W/m², el de { $second } o el de { $first }: { $second } tiene { $difference } K m²/W menos, un { $share } %, y cualquier valor de { $interval } es compatible con los datos.
+beside-hotter-not-compared = No se compara cuánto se calientan los recipientes vacíos de { $second } y { $first }: { $why }.
+beside-nothing-shared = { $second } y { $first } no tienen ninguna cifra en común.
+beside-others = Otras cifras de { $second } y { $first } que se pueden comparar: { $compared }; de estas, se distinguen: { $apart }.
+warning-no-rating = { $campaign } no tiene calificación: solo se comparan sus otras cifras.
+comparison-dry-note = Meseta: donde el recipiente ya no se calentó más. K m²/W: recipiente por encima del aire, por cada W/m², ± para el 95 %.
+comparison-dry-caption = Temperatura de los recipientes vacíos desde el inicio de cada ensayo; trazo grueso: la meseta. No estuvieron bajo un mismo sol: compare los K m²/W, no los grados.
+# Read out to those who do not see the figure. { $runs }: comparison-dry-one of each, with ";"
+# between them.
+comparison-dry-alt = Gráfico de líneas de la temperatura de los recipientes vacíos frente al tiempo. Lectura más alta de cada ensayo: { $runs }.
+# As in English
+comparison-dry-one = { $campaign } { $highest }
+comparison-practice-no-rating = JCGM 100:2008 para las diferencias
+beside-note-difference = La incertidumbre de una diferencia de cifras aparte de la calificación contiene la dispersión y los días de ambas campañas, cada una con sus propios grados de libertad, y lo que sus instrumentos no comparten. Lo que un mismo día hace a ambas no se descuenta de ella, lo que la aumenta. La calificación tiene su propia comparación; también la ganancia y la pérdida, donde ambas tienen una calificación y un balance térmico.
+beside-note-alike = Las cifras se comparan donde los archivos de campaña dejan pensar que son semejantes: por cada W/m², la irradiancia en un mismo plano; de recipientes vacíos o que se enfrían, el mismo número de recipientes, con el mismo calor y la misma superficie dentro de un 2 %; tiempos hasta hervir, eficiencias y exergía máxima, la irradiancia dentro de un 2 % y el ambiente dentro de 2 K; tiempos hasta hervir, la carga dentro de un 2 % y el punto de ebullición dentro de 2 K; eficiencias, un margen de temperaturas del agua dentro de 5 K en sus extremos y de 2 K de media; F2, la carga por cada m² dentro de un 10 %; constante de tiempo, la carga dentro de un 2 %. Estos límites son práctica habitual, sin fuente publicada. «Recipientes no indicados»: nadie dice que fueran semejantes.
+beside-note-pairs = «Se distinguen»: la p de la diferencia es menor que 0,05, corregida por el método de Holm por los pares en que se compara la cifra, de { $pairs } en total; no está corregida por el número de cifras. De una diferencia entre días sueltos nunca se dice que se distinguen.

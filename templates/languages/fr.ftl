@@ -470,6 +470,7 @@ balance-ratio-none = non donné : la perte peut être nulle
 balance-value = { $value } ± { $half_width }
 # { $range }: lowest and highest of the intervals.
 balance-rests-on = Il repose sur { counted-intervals } en { counted-days }, à { $mean } W/m² en moyenne ({ $range } W/m²) : tous ceux dont les relevés sont sûrs. Les limites sur la météo et l’heure n’en écartent aucun ici. La fenêtre de température de l’eau, les relevés manquants, les exclusions de l’opérateur et, là où l’éclairement est estimé, un ciel non déclaré sans nuages en écartent.
+balance-counts-vessels = Ici, le gain, la perte et la puissance sont ceux de l’eau et des récipients, qui comptent pour { $heat } J/K : { $basis }. Tout ce que ce rapport dit par ailleurs de puissance, de marmites et de mois ne vaut que pour l’eau.
 balance-scaling-adds = Avec cette perte, la mise à l’échelle proportionnelle de l’évaluation, de { $mean } W/m² à 700 W/m², ajoute { $power } W à Ps(50).
 balance-scaling-takes = Avec cette perte, la mise à l’échelle proportionnelle de l’évaluation, de { $mean } W/m² à 700 W/m², retire { $power } W à Ps(50).
 balance-caption = Puissance sur éclairement selon l’écart de température sur éclairement, et la droite g − u·Td/G avec sa bande à 95 %. Points : intervalles auxquels elle est ajustée ; croix : les autres. La bande est celle du bilan ; là où les tirages de Monte-Carlo vont plus loin, le tableau donne le bout le plus éloigné.
@@ -1622,8 +1623,8 @@ plan-high-sun-most = jusqu’à { $highest } W/m² dans le plan normal au rayonn
 plan-high-sun-weak = au plus { $highest } W/m² dans le plan normal au rayonnement direct : un palier n’est cherché qu’au-dessus de { $least } W/m², choisissez donc un autre jour pour cela
 plan-high-sun-none = au plus { $highest } W/m² dans le plan normal au rayonnement direct : aucune heure de ce jour ne convient
 plan-dry-begin = avec le récipient vide et sec, aussi froid que l’air, couvercle mis, le cuiseur orienté
-plan-dry-read = STILL TO TRANSLATE
-plan-dry-read-sun = STILL TO TRANSLATE
+plan-dry-read = le récipient toutes les 5 à 20 min, l’air au moins une fois sur deux, jusqu’à ce que le récipient n’ait plus changé pendant une demi-heure ; pendant une heure avec un cadran à pas de 10 °F ou de 5 °C
+plan-dry-read-sun = le récipient et l’éclairement toutes les 5 à 20 min, l’air au moins une fois sur deux, jusqu’à ce que le récipient n’ait plus changé pendant une demi-heure ; pendant une heure avec un cadran à pas de 10 °F ou de 5 °C
 plan-cooling-load = autant que dans les essais de chauffage, { $load }
 plan-cooling-load-unstated = autant que dans les essais de chauffage ; pesez-la
 plan-cooling-begin = avec l’eau près de bouillir (elle bout ici à { $boiling }), couvercle mis, le cuiseur à l’ombre ou détourné du soleil
@@ -1664,6 +1665,7 @@ check-sensor = capteur dans l’eau, à 10 mm au-dessus du fond, sans toucher la
 check-lid = couvercle mis, et il reste en place
 check-air = thermomètre de l’air à l’ombre, hors de la lumière du cuiseur
 check-irradiance = capteur d’éclairement propre et tourné vers le soleil
+check-irradiance-flat = capteur d’éclairement propre et posé à plat, à côté du cuiseur
 check-aimed = cuiseur orienté, et rien qui brûle près du foyer
 check-empty = récipient vide, sec et propre : ni eau, ni aliment, ni graisse
 check-no-plastic = ni plastique ni revêtement antiadhésif : il dépasse de loin 100 °C
@@ -1761,7 +1763,7 @@ headline-spread = ± vaut pour 95 % : jours, lectures, instruments.
 headline-spread-one-day = ± ne vaut que pour un jour, lectures et instruments ; ce n’est pas un 95 %.
 headline-dry-plateau = Sous { $irradiance } W/m², le récipient vide est monté à { $vessel } : { $difference } K au-dessus de l’air à { $ambient }.
 # { $name }: a figure; { $good }: what it is good for.
-headline-good-for = STILL TO TRANSLATE
+headline-good-for = Ce chiffre ({ $name }) sert à ceci : { $good }.
 headline-no-water-means = Rien de tout cela n’est une puissance de cuisson. Chauffez une charge d’eau pesée pour savoir à quelle vitesse le cuiseur cuit.
 headline-nothing-drawn = Rien n’a pu être tracé : les constats disent pourquoi.
 
@@ -1775,7 +1777,7 @@ page-summary-good-for = sert à
 page-summary-not-with = à ne pas comparer à
 summary-one-day = (un jour)
 summary-indicative = (indicatif)
-summary-note = STILL TO TRANSLATE
+summary-note = Chaque ± vaut pour 95 % : jours, relevés (avec leur dispersion là où une droite est ajustée) et instruments, avec l’incertitude indiquée ou supposée. Les surfaces comptent comme exactes.
 summary-note-one-day = Là où il est écrit « un jour », ce que ferait un autre jour n’est pas dans le ±.
 summary-note-indicative = Là où il est écrit « indicatif », ses conditions n’étaient pas celles de sa méthode, ou l’éclairement est estimé.
 figure-ps50 = puissance de cuisson normalisée
@@ -1825,7 +1827,7 @@ figure-peak-exergy-good-for = comparer des cuiseurs de même taille sous le mêm
 figure-peak-exergy-not-with = des pics sous un autre éclairement
 figure-quality-factor = facteur de qualité
 figure-quality-factor-good-for = voir où gain et perte se rejoignent
-figure-quality-factor-not-with = STILL TO TRANSLATE
+figure-quality-factor-not-with = des publications qui définissent la perte autrement
 
 ## Procedures beside the rating
 
@@ -1834,6 +1836,8 @@ procedure-label = { $name }, { $symbol }
 # { $value } with its ±, or alone; { $unit }, or nothing.
 # As in English
 procedure-value = { $value } { $unit }
+# An interval that reaches further on one side.
+procedure-value-between = { $value } ({ $lower } à { $upper })
 procedure-value-alone = { $value } (± non donné)
 procedure-spread = valeur ± demi-largeur (95 % : jours, relevés, instruments)
 procedure-spread-one-day = valeur ± demi-largeur (un seul jour : relevés, instruments)
@@ -1875,14 +1879,14 @@ dry-axis-time = temps depuis le premier relevé, min
 dry-axis-vessel = récipient, °C
 dry-key-vessel = relevés
 dry-key-plateau = palier
-dry-source = STILL TO TRANSLATE
-dry-no-vessel = STILL TO TRANSLATE
+dry-source = Palier, selon la lecture de ce projet : la période la plus chaude d’au moins dix minutes, plus longue pour un cadran grossier, où le récipient monte ou descend de moins de 0,1 K/min, et où le soleil reste à ± 20 W/m² près et au-dessus de 600 W/m². Le rapport est celui que Mullick, Kandpal et Saxena 1987 emploient pour les cuiseurs boîtes (de mémoire). Montée initiale : sur les dix premières minutes, ou les deux premiers relevés.
+dry-no-vessel = le journal n’a pas de température du récipient
 dry-no-vessel-remedy = nommer la colonne du récipient sous [columns], comme vessel_temperature ; si le récipient contenait de l’eau, écrire kind = "water"
 dry-no-irradiance = le journal n’a pas d’éclairement, le palier ne peut donc pas être rapporté au soleil
 dry-no-irradiance-remedy = noter l’éclairement à chaque relevé, ou indiquer des périodes sans nuages et estimate = "clear-sky"
 # { $minutes }: what a plateau takes with this thermometer.
-dry-too-short = STILL TO TRANSLATE
-dry-too-short-remedy = STILL TO TRANSLATE
+dry-too-short = les relevés qui comptent ne couvrent pas { $minutes } min sans trou, ce qu’il faut pour un palier avec ce thermomètre
+dry-too-short-remedy = continuer les relevés, au moins toutes les vingt minutes, jusqu’à ce que la température soit restée la même pendant { $minutes } min
 dry-sun-unsteady = le soleil n’est jamais resté à ± 20 W/m² de sa moyenne pendant { $minutes } min
 dry-sun-unsteady-remedy = faire l’essai sous un ciel clair autour du midi solaire
 dry-sun-weak = le soleil était régulier, mais avec au plus { $highest } W/m², en dessous de 600 W/m²
@@ -1916,14 +1920,14 @@ box-axis-time = temps depuis le début de la montée, min
 box-axis-water = eau, °C
 box-key-water = relevés
 box-key-told = d’après F1 et F2
-box-source = STILL TO TRANSLATE
+box-source = Mullick, Kandpal et Saxena 1987 (Solar Energy 39, 353–360) et IS 13429, tous deux de mémoire. Ils écrivent F2 avec le logarithme des deux bouts : la même chose sous un soleil constant, et jusqu’à 2 % d’écart sous un soleil qui change d’un dixième, davantage là où F1·H est proche de la fin de la montée (simulé). Ils comptent l’ébullition à 100 °C, ce rapport au point d’ébullition local. Aucun seuil n’est donné pour F2 : on en cite deux, et ils ne concordent pas.
 box-no-dry-run = il n’y a pas d’essai à sec, donc pas de F1, ni de F2 qui repose dessus
 box-no-dry-run-remedy = laisser la boîte vide au soleil vers midi et enregistrer la température de sa plaque : kind = "dry"
 box-no-plateau = aucun essai à sec n’a de palier, il n’y a donc pas de F1, ni de F2
 box-no-plateau-remedy = voir ce qui manque aux essais à sec
-box-plane-normal = STILL TO TRANSLATE
-box-plane-not-stated = STILL TO TRANSLATE
-box-plane-estimated = STILL TO TRANSLATE
+box-plane-normal = l’éclairement a été mesuré face au soleil ; F1 et F2 sont définis pour un capteur posé à plat
+box-plane-not-stated = il n’est pas indiqué comment le capteur d’éclairement était tenu ; F1 et F2 sont définis pour un capteur posé à plat
+box-plane-estimated = l’éclairement est estimé ; F1 et F2 sont définis pour un capteur posé à plat
 box-plane-remedy = poser le capteur à plat à côté de la boîte, et indiquer plane = "horizontal"
 box-cover-mirrors = F1 et F2 valent pour une boîte dont les miroirs d’appoint, si elle en a, sont couverts ; aucun journal ne le montre
 box-cover-mirrors-remedy = les couvrir pendant ces essais, et le dire dans les remarques
@@ -1936,11 +1940,14 @@ box-no-heating-remedy = commencer en dessous de { $from } °C, continuer au-dess
 box-runs-left-out = essais à l’eau sans montée entière de { $from } à { $to } °C, qui ne comptent pas : { $runs }
 # Loads in kg/m².
 box-load-off = la charge était de { $load } kg/m² ; une pleine charge est d’environ { $full } kg/m²
-box-load-off-remedy = STILL TO TRANSLATE
+box-load-off-remedy = peser { $full } kg d’eau pour chaque m² de vitrage
 # Both in K.
-box-beyond-reach = STILL TO TRANSLATE
+box-beyond-reach = dans { $rises ->
+    [one] { $rises } montée
+   *[other] { $rises } montées
+}, l’eau est arrivée à { $end } K au-dessus de l’air, ce qui ne se peut pas avec ce F1 : F1·H y vaut { $reach } K. Une telle montée ne compte pas
 box-no-upper-end = F1·H vaut { $reach } K, si près des { $end } K dont la fin de la montée de l’eau est au-dessus de l’air que F2 n’a pas de bout supérieur
-box-near-reach = STILL TO TRANSLATE
+box-near-reach = la fin de la montée de l’eau, { $end } K au-dessus de l’air, est proche de F1·H, { $reach } K : un F1 plus bas de 1 % rend F2 plus haut de { $more } %
 box-reach-remedy = faire l’essai sous un soleil plus fort, ou finir la montée plus bas
 box-one-day = les essais à sec ou les montées sont d’un seul jour, les plages ne sont donc pas des plages à 95 %
 box-one-day-remedy = faire des essais d’autres jours
@@ -1968,27 +1975,27 @@ dish-axis-time = temps depuis le premier relevé, min
 dish-axis-difference = eau au-dessus de l’air, K
 dish-key-water = relevés
 dish-key-told = par la constante de temps
-dish-source = STILL TO TRANSLATE
+dish-source = Mullick, Kandpal et Kumar 1991 (Solar Energy 46, 139–144 ; de mémoire). Ils prennent la pente de ln(T − Ta) ; ce rapport prend celle de T selon l’intégrale de T − Ta : la même chose dans un air constant, et juste dans un air qui se réchauffe, où l’autre se trompe de 2 à 9 % pour 1 K/h et des constantes de temps d’une à deux heures (simulé). Ils comptent l’ébullition à 100 °C, ce rapport au point d’ébullition local.
 dish-no-cooling-run = il n’y a pas d’essai de refroidissement, donc ni constante de temps, ni perte, ni facteur optique
 dish-no-cooling-run-remedy = laisser refroidir une charge chaude à l’ombre, et l’enregistrer : kind = "cooling"
 dish-begins-too-cool = { $log } : l’eau commence à { $above } K au-dessus de l’air, et un essai de refroidissement à { $least } K au moins ; il ne compte pas
 dish-begins-too-cool-remedy = commencer près de l’ébullition
-dish-warms = STILL TO TRANSLATE
+dish-warms = { $log } : l’eau est devenue plus chaude de { $rise } K qu’elle ne l’était avant, le soleil l’a donc atteinte, ou de l’eau chaude a été ajoutée ; il ne compte pas
 dish-warms-remedy = détourner le cuiseur du soleil ou mettre toute l’ouverture à l’ombre
-dish-cooling-too-short = STILL TO TRANSLATE
+dish-cooling-too-short = { $log } : avant un trou de plus de vingt minutes ou une période exclue, il y a trop peu de relevés, ou une baisse de moins d’un cinquième de la température au-dessus de l’air du début ; il ne compte pas
 dish-cooling-too-short-remedy = faire un relevé toutes les cinq minutes ou plus souvent, pendant une heure ou plus
 dish-no-loss-area = la surface des récipients n’est pas indiquée, la perte n’est donc donnée qu’en W/K
 dish-no-loss-area-remedy = indiquer loss_area_m2 sous [cooker] : parois et couvercle des récipients
 dish-no-vessel-heat = ce que les récipients emmagasinent n’est pas indiqué, et ne compte pas : perte et facteur optique sont trop faibles de cette part
 dish-no-vessel-heat-remedy = peser les récipients vides : vessel_mass_kg et vessel_material sous [load]
-dish-no-heating = STILL TO TRANSLATE
+dish-no-heating = aucun essai à l’eau n’a de montée de { $rise } K avec éclairement, sans trou ni période exclue, il n’y a donc pas de facteur optique
 dish-no-heating-remedy = enregistrer un chauffage d’au moins { $rise } K au soleil, avec éclairement
 dish-plane-not-normal = l’éclairement n’a pas été mesuré face au soleil, et le facteur optique vaut pour le rayonnement direct
 dish-plane-estimated = l’éclairement est estimé, et le facteur optique prend celui du rayonnement direct
 dish-plane-remedy = garder le capteur tourné vers le soleil, et indiquer plane = "normal"
-dish-global-not-beam = STILL TO TRANSLATE
+dish-global-not-beam = un capteur tourné vers le soleil voit aussi le ciel autour, qu’un miroir à foyer n’utilise pas : avec lui, le facteur optique est plus bas qu’avec le seul rayonnement direct, d’environ un dixième sous un ciel très clair, et d’un sixième ou plus dans la brume (pratique courante, sans source publiée)
 dish-global-not-beam-remedy = dire dans les remarques si le capteur ne voyait que le rayonnement direct
-dish-no-end = STILL TO TRANSLATE
+dish-no-end = compte tenu de ce dont les instruments peuvent se tromper, la plage de l’un des chiffres n’a pas de bout, et il n’est pas donné
 dish-no-end-remedy = indiquer l’incertitude d’un meilleur capteur
 dish-one-day = le refroidissement ou le chauffage est d’un seul jour, les plages ne sont donc pas des plages à 95 %
 dish-one-day-remedy = faire des essais d’autres jours
@@ -2007,8 +2014,8 @@ efficiency-axis-difference = écart de température, Td, K
 efficiency-axis-exergy = exergie, W
 efficiency-key-intervals = intervalles
 efficiency-key-parabola = parabole
-efficiency-source = STILL TO TRANSLATE
-efficiency-plane = STILL TO TRANSLATE
+efficiency-source = Exergie du rayonnement solaire d’après Petela 1964 avec le soleil à 5777 K ; exergie de l’eau d’après le second principe. Comme Öztürk 2004 et d’autres ; les publications choisissent d’autres plages de température de l’eau, ne comparez donc qu’avec la plage ci-dessus. Pic et facteur de qualité d’après Kumar, Vishwanath et Gupta 2012 (résumé vu) ; que la perte y soit l’exergie de la chaleur perdue, u·Td·(1 − Ta/T), avec le u de ce rapport, est la lecture de ce projet.
+efficiency-plane = l’éclairement a été mesuré avec un capteur posé à plat : là où la surface d’interception fait face au soleil, le rayonnement solaire est compté trop petit, et les rendements, qui en sont des parts, sont trop élevés
 efficiency-plane-remedy = ne comparer qu’avec des essais dont le capteur était à plat
 efficiency-no-peak = l’exergie n’a pas de point le plus haut parmi les intervalles, il n’y a donc ni pic ni facteur de qualité
 efficiency-no-peak-remedy = faire l’essai de 5 K au-dessus de l’air jusque près de l’ébullition
@@ -2016,77 +2023,93 @@ efficiency-no-loss = la perte peut être nulle, il n’y a donc pas de facteur d
 efficiency-no-loss-remedy = faire des essais sur une plage plus large de températures de l’eau, et sur plus de jours
 efficiency-one-day = tout est d’un seul jour, les plages ne sont donc pas des plages à 95 %
 efficiency-one-day-remedy = faire des essais d’autres jours
+
+## Where no water heats
+
+# { $what }: what a figure must not be compared with.
 headline-not-with = À ne pas comparer à : { $what }.
-tested-method-none = aucune de la pratique : aucun essai ne chauffe de l’eau
-tested-environment-dry = Environnement des plateaux
-tested-no-plateau = aucun plateau
-balance-counts-vessels = Ici, le gain, la perte et la puissance sont ceux de l’eau et des récipients, qui comptent pour { $heat } J/K : { $basis }. Tout ce que ce rapport dit par ailleurs de puissance, de marmites et de mois ne vaut que pour l’eau.
+tested-method-none = aucune de la norme : aucun essai ne chauffe de l’eau
+tested-environment-dry = Environnement des paliers
+tested-no-palier = aucun palier
+
+## What check says of the other procedures
+
 check-figures = Autres chiffres à ce jour
 check-no-figures = Aucun autre chiffre pour l’instant.
-procedure-value-between = { $value } ({ $lower } à { $upper })
-efficiency-peak-unsure = STILL TO TRANSLATE
-dry-no-ambient = STILL TO TRANSLATE
-boiling-may-not = STILL TO TRANSLATE
-box-glass-not-stated = STILL TO TRANSLATE
-efficiency-too-much = STILL TO TRANSLATE
-box-glass = STILL TO TRANSLATE
-box-grade-not-flat = STILL TO TRANSLATE
-tested-instruments-note-cooling = STILL TO TRANSLATE
-efficiency-too-much-remedy = STILL TO TRANSLATE
-efficiency-peak-unsure-remedy = STILL TO TRANSLATE
-boiling-gets-to = STILL TO TRANSLATE
-boiling-remedy = STILL TO TRANSLATE
-dish-runs-left-out = STILL TO TRANSLATE
-dry-no-ambient-remedy = STILL TO TRANSLATE
-box-beyond-reach-remedy = STILL TO TRANSLATE
-box-grade-one-day = STILL TO TRANSLATE
-dry-may-get-hotter = STILL TO TRANSLATE
-check-irradiance-flat = STILL TO TRANSLATE
+box-grade-one-day = aucune n’est donnée : F1 est au-dessus de { $limit } K m²/W (IS 13429, de mémoire), mais d’un seul jour, et un autre peut être plus bas
+box-grade-not-flat = aucune n’est donnée : l’éclairement n’a pas été mesuré avec un capteur posé à plat
+box-glass = Le vitrage est de { $area } m², comme indiqué.
+box-glass-not-stated = La surface d’interception, { $area } m², compte comme vitrage. Si elle comprend des miroirs, F2 est trop bas : indiquez glazing_area_m2.
+box-beyond-reach-remedy = F1 est trop bas, ou le capteur a trop peu indiqué dans cet essai : vérifier que le palier a été atteint, que les miroirs étaient couverts de la même façon, et que le capteur était à plat
+boiling-gets-to = pas de durée jusqu’à l’ébullition : sous le soleil de l’essai, l’eau arrive à { $highest }, et elle bout à { $boiling }
+boiling-may-not = pas de durée jusqu’à l’ébullition : compte tenu de ce dont les chiffres peuvent se tromper, il se peut que l’eau n’arrive pas à { $boiling }, où elle bout
+boiling-remedy = faire l’essai sous un soleil plus fort, ou améliorer le cuiseur
+dish-runs-left-out = essais à l’eau sans montée de 10 K au soleil qui n’ait ni trou ni période exclue, et qui ne comptent pas : { $runs }
+dry-no-ambient = l’air n’a pas été relevé à moins de deux heures des périodes régulières
+dry-no-ambient-remedy = relever l’air au moins une fois sur deux
+dry-may-get-hotter = sur son palier, le récipient montait encore de { $rate } K/min : d’après sa montée initiale, il peut finir { $more } K plus chaud
+efficiency-peak-unsure = il y a un pic, mais pas sans l’un des jours, ou pas dans tout ce dont les instruments peuvent se tromper : il n’est pas donné
+efficiency-peak-unsure-remedy = faire des essais sur plus de jours, chacun de 5 K au-dessus de l’air jusque près de l’ébullition
+efficiency-too-much = l’eau a absorbé plus de chaleur que le rayonnement solaire sur la surface d’interception, ce qui ne se peut pas
+efficiency-too-much-remedy = vérifier la surface d’interception, la charge et les unités
+tested-instruments-note-cooling = Incertitudes-types (k = 1). Là où aucune n’est indiquée, la classe la plus prudente est prise (pratique courante, sans source publiée).
 
 ## Comparison: figures beside the rating
 
-section-beside = STILL TO TRANSLATE
-beside-pair = STILL TO TRANSLATE
-beside-figure = STILL TO TRANSLATE
-beside-first = STILL TO TRANSLATE
-beside-second = STILL TO TRANSLATE
-beside-difference = STILL TO TRANSLATE
-beside-verdict = STILL TO TRANSLATE
-beside-points = STILL TO TRANSLATE
-beside-told-apart = STILL TO TRANSLATE
-beside-not-told-apart = STILL TO TRANSLATE
-beside-apart-when-tested = STILL TO TRANSLATE
-beside-by-chance = STILL TO TRANSLATE
-beside-not-compared = STILL TO TRANSLATE
-beside-marked = STILL TO TRANSLATE
-beside-one-day = STILL TO TRANSLATE
-beside-indicative = STILL TO TRANSLATE
-beside-vessels-not-stated = STILL TO TRANSLATE
-figure-unlike-vessels = STILL TO TRANSLATE
-figure-unlike-plane = STILL TO TRANSLATE
-figure-unlike-plane-not-stated = STILL TO TRANSLATE
-figure-unlike-load-or-sun = STILL TO TRANSLATE
-figure-unlike-load = STILL TO TRANSLATE
-figure-unlike-span = STILL TO TRANSLATE
-figure-unlike-vessel-heat = STILL TO TRANSLATE
-figure-unlike-no-budget = STILL TO TRANSLATE
-beside-note = STILL TO TRANSLATE
-beside-hotter = STILL TO TRANSLATE
-beside-cooler = STILL TO TRANSLATE
-beside-hotter-one-day = STILL TO TRANSLATE
-beside-cooler-one-day = STILL TO TRANSLATE
-beside-hotter-by-chance = STILL TO TRANSLATE
-beside-hotter-not-told = STILL TO TRANSLATE
-beside-cooler-not-told = STILL TO TRANSLATE
-beside-hotter-not-compared = STILL TO TRANSLATE
-beside-nothing-shared = STILL TO TRANSLATE
-beside-others = STILL TO TRANSLATE
-warning-no-rating = STILL TO TRANSLATE
-comparison-dry-note = STILL TO TRANSLATE
-comparison-dry-caption = STILL TO TRANSLATE
-comparison-dry-alt = STILL TO TRANSLATE
-comparison-dry-one = STILL TO TRANSLATE
-comparison-practice-no-rating = STILL TO TRANSLATE
-beside-note-difference = STILL TO TRANSLATE
-beside-note-alike = STILL TO TRANSLATE
-beside-note-pairs = STILL TO TRANSLATE
+section-beside = Chiffres à côté de l’évaluation
+# Headers of a table. "First" and "second" are the campaigns of a pair, second − first.
+beside-pair = paire
+beside-figure = chiffre
+beside-first = première
+beside-second = seconde
+beside-difference = différence
+beside-verdict = distingués ?
+# After the difference of two percentages.
+beside-points = points de pourcentage
+# In that column, and on a terminal after the difference.
+beside-told-apart = distingués
+beside-not-told-apart = non distingués
+beside-apart-when-tested = distincts lors des essais
+# { $pairs } is more than one.
+beside-by-chance = non distingués parmi { $pairs } paires
+# { $why }: one of figure-unlike-….
+beside-not-compared = non comparés : { $why }
+# { $verdict }: one of those above; { $marks }: one or several of the next three.
+# As in English
+beside-marked = { $verdict } ({ $marks })
+beside-one-day = un jour
+beside-indicative = indicatif
+beside-vessels-not-stated = récipients non indiqués
+figure-unlike-vessels = autres récipients
+figure-unlike-plane = éclairement dans un autre plan
+figure-unlike-plane-not-stated = plan de l’éclairement non indiqué
+figure-unlike-load-or-sun = charge, soleil ou air différents
+figure-unlike-load = autre charge
+figure-unlike-span = autre plage de températures de l’eau
+figure-unlike-vessel-heat = chaleur des récipients comptée d’un seul côté
+figure-unlike-no-budget = son ± n’est pas détaillé source par source
+beside-note = Chaque ± vaut pour 95 %. Ce que les deux ont en commun s’annule dans la différence ; deux chiffres dont les plages se recouvrent peuvent donc quand même différer.
+# First sentences of the report, for two cookers without a rating. { $difference } and
+# { $interval } in K m²/W; { $share }: the difference as a part of the figure of the first, %.
+beside-hotter = Le récipient à sec de { $second } devient plus chaud, par W/m², que celui de { $first } : { $difference } K m²/W de plus ({ $interval }), { $share } % : distingués.
+beside-cooler = Le récipient à sec de { $second } devient moins chaud, par W/m², que celui de { $first } : { $difference } K m²/W de moins ({ $interval }), { $share } % : distingués.
+beside-hotter-one-day = Le récipient à sec de { $second } est devenu plus chaud, par W/m², que celui de { $first } lors des essais : { $difference } K m²/W de plus ({ $interval }), { $share } %. Ils n’ont pas été essayés sur plusieurs jours chacun ; les jours seuls peuvent donc l’expliquer : essayez de nouveau les deux d’autres jours.
+beside-cooler-one-day = Le récipient à sec de { $second } est devenu moins chaud, par W/m², que celui de { $first } lors des essais : { $difference } K m²/W de moins ({ $interval }), { $share } %. Ils n’ont pas été essayés sur plusieurs jours chacun ; les jours seuls peuvent donc l’expliquer : essayez de nouveau les deux d’autres jours.
+beside-hotter-by-chance = Il n’est pas dit lequel des récipients à sec devient plus chaud par W/m², celui de { $second } ou celui de { $first } : ils diffèrent de { $difference } K m²/W ({ $interval }), { $share } %, mais parmi { $pairs } paires, l’une peut différer autant par hasard.
+beside-hotter-not-told = On ne peut pas dire lequel des récipients à sec devient plus chaud par W/m², celui de { $second } ou celui de { $first } : { $second } a { $difference } K m²/W de plus, { $share } %, et toute valeur de { $interval } est compatible avec les données.
+beside-cooler-not-told = On ne peut pas dire lequel des récipients à sec devient plus chaud par W/m², celui de { $second } ou celui de { $first } : { $second } a { $difference } K m²/W de moins, { $share } %, et toute valeur de { $interval } est compatible avec les données.
+beside-hotter-not-compared = Jusqu’où chauffent les récipients à sec de { $second } et de { $first } n’est pas comparé : { $why }.
+beside-nothing-shared = { $second } et { $first } n’ont aucun chiffre en commun.
+beside-others = Parmi les autres chiffres de { $second } et de { $first }, on peut en comparer { $compared }, et parmi ceux-là en distinguer { $apart }.
+warning-no-rating = La campagne { $campaign } n’a pas d’évaluation : seuls ses autres chiffres sont comparés.
+comparison-dry-note = Palier : là où le récipient ne chauffait plus. K m²/W : récipient au-dessus de l’air par W/m², ± pour 95 %.
+comparison-dry-caption = Température des récipients à sec depuis le début de chaque essai ; trait épais : le palier. Ils n’étaient pas sous un même soleil : comparez les K m²/W, non les degrés.
+# Read out to those who do not see the figure. { $runs }: comparison-dry-one of each, with ";"
+# between them.
+comparison-dry-alt = Courbes de la température des récipients à sec selon le temps. Relevé le plus élevé de chaque essai : { $runs }.
+# As in English
+comparison-dry-one = { $campaign } { $highest }
+comparison-practice-no-rating = JCGM 100:2008 pour les différences
+beside-note-difference = L’incertitude d’une différence de chiffres à côté de l’évaluation comprend la dispersion et les jours des deux campagnes, chacune avec ses propres degrés de liberté, et ce que leurs instruments n’ont pas en commun. Ce qu’un jour fait aux deux n’en est pas retiré, ce qui l’agrandit. L’évaluation a sa propre comparaison ; le gain et la perte aussi, là où les deux ont une évaluation et un bilan thermique.
+beside-note-alike = Des chiffres sont comparés là où les fichiers de campagne laissent penser qu’ils sont semblables : ceux par W/m², éclairement dans un même plan ; ceux de récipients à sec ou qui refroidissent, autant de récipients, avec la même capacité thermique et la même surface à 2 % près ; durées jusqu’à l’ébullition, rendement et pic d’exergie, éclairement à 2 % près et ambiante à 2 K près ; durées jusqu’à l’ébullition, charge à 2 % près et point d’ébullition à 2 K près ; rendement, une plage de températures de l’eau à 5 K près à ses bouts et à 2 K près en moyenne ; F2, une charge par m² à 10 % près ; constante de temps, charge à 2 % près. Ces limites sont de pratique courante, sans source publiée. « Récipients non indiqués » : il n’est pas indiqué qu’ils étaient semblables.
+beside-note-pairs = « Distingués » : le p de la différence est inférieur à 0,05, corrigé par la méthode de Holm pour les paires où le chiffre est comparé, sur { $pairs } en tout ; il n’est pas corrigé du nombre de chiffres. Une différence de jours isolés n’est jamais dite distinguée.

@@ -447,6 +447,7 @@ balance-ratio-none = não se dá: a perda pode ser nula
 balance-value = { $value } ± { $half_width }
 # { $range }: lowest and highest of the intervals.
 balance-rests-on = Apoia-se em { counted-intervals } em { counted-days }, com { $mean } W/m² em média ({ $range } W/m²): todos os que têm leituras fiáveis. Os limites sobre o tempo atmosférico e a hora não descartam nenhum aqui. Descartam-nos a janela de temperatura da água, as leituras em falta, as exclusões do responsável pelo ensaio e, onde a irradiância é estimada, um céu não declarado sem nuvens.
+balance-counts-vessels = Aqui o ganho, a perda e a potência são da água e dos recipientes, que contam com { $heat } J/K: { $basis }. Tudo o mais que este relatório diz de potência, panelas e meses é só da água.
 balance-scaling-adds = Com esta perda, escalar a avaliação em proporção de { $mean } W/m² para 700 W/m² acrescenta { $power } W a Ps(50).
 balance-scaling-takes = Com esta perda, escalar a avaliação em proporção de { $mean } W/m² para 700 W/m² tira { $power } W a Ps(50).
 balance-caption = Potência sobre irradiância em função da diferença de temperatura sobre irradiância, e a reta g − u·Td/G com a sua banda de 95 %. Pontos: intervalos a que se ajusta; cruzes: os outros. A banda é a do balanço de incerteza; onde os sorteios de Monte Carlo vão mais longe, a tabela dá o extremo mais afastado.
@@ -1586,8 +1587,8 @@ plan-high-sun-most = até { $highest } W/m² no plano normal à radiação diret
 plan-high-sun-weak = no máximo { $highest } W/m² no plano normal à radiação direta: um patamar só se procura acima de { $least } W/m², por isso escolha outro dia para ele
 plan-high-sun-none = no máximo { $highest } W/m² no plano normal à radiação direta: nenhuma hora deste dia serve
 plan-dry-begin = com o recipiente vazio e seco, tão frio como o ar, com a tampa posta, e o fogão orientado
-plan-dry-read = STILL TO TRANSLATE
-plan-dry-read-sun = STILL TO TRANSLATE
+plan-dry-read = o recipiente a cada 5 a 20 min, o ar pelo menos de duas em duas vezes, até o recipiente ficar meia hora sem mudar; por uma hora com um termômetro de ponteiro de 10 °F ou 5 °C por divisão
+plan-dry-read-sun = o recipiente e a irradiância a cada 5 a 20 min, o ar pelo menos de duas em duas vezes, até o recipiente ficar meia hora sem mudar; por uma hora com um termômetro de ponteiro de 10 °F ou 5 °C por divisão
 plan-cooling-load = tanta como nas sessões de aquecimento, { $load }
 plan-cooling-load-unstated = tanta como nas sessões de aquecimento; pese-a
 plan-cooling-begin = com a água perto de ferver (aqui ferve a { $boiling }), a tampa posta, o fogão à sombra ou virado para longe do sol
@@ -1628,6 +1629,7 @@ check-sensor = sensor na água, 10 mm acima do fundo, sem tocar na parede
 check-lid = tampa posta, e fica posta
 check-air = termômetro do ar à sombra, fora da luz do fogão
 check-irradiance = sensor de irradiância limpo e virado para o sol
+check-irradiance-flat = sensor de irradiância limpo e deitado na horizontal, ao lado do fogão
 check-aimed = fogão orientado, e nada que arda perto do foco
 check-empty = recipiente vazio, seco e limpo: sem água, comida nem gordura
 check-no-plastic = sem plástico nem revestimento antiaderente: passa muito de 100 °C
@@ -1719,12 +1721,11 @@ report-kind-without-water = Relatório de ensaios de um fogão solar, sem avalia
 headline-label-none = Ainda sem número
 headline-no-water-level = Sem avaliação
 headline-no-water = Sem avaliação segundo a prática: nenhuma sessão desta campanha aquece água. O que as outras sessões dizem está abaixo.
-# { $unit } is a unit, such as K m²/W.
 headline-spread = ± é para 95 %: dias, leituras, instrumentos.
 headline-spread-one-day = ± é de um só dia, leituras e instrumentos; não é de 95 %.
 headline-dry-plateau = Sob { $irradiance } W/m² o recipiente seco chegou a { $vessel }: { $difference } K acima do ar, que estava a { $ambient }.
 # { $name }: a figure; { $good }: what it is good for.
-headline-good-for = STILL TO TRANSLATE
+headline-good-for = O número “{ $name }” serve para { $good }.
 headline-no-water-means = Nada disto é uma potência de cozimento. Aqueça uma carga de água pesada na balança para saber com que rapidez o fogão cozinha.
 headline-nothing-drawn = Nada pôde ser desenhado: as constatações dizem por quê.
 
@@ -1738,7 +1739,7 @@ page-summary-good-for = serve para
 page-summary-not-with = não comparar com
 summary-one-day = (um dia)
 summary-indicative = (indicativo)
-summary-note = STILL TO TRANSLATE
+summary-note = Cada ± é para 95 %: dias, leituras (com a sua dispersão onde se ajusta uma reta) e instrumentos, com a incerteza que está indicada ou suposta. As áreas contam como exatas.
 summary-note-one-day = Onde está “um dia”, o que outro dia faria não está no ±.
 summary-note-indicative = Onde está “indicativo”, as suas condições não foram as do seu procedimento, ou a irradiância é estimada.
 figure-ps50 = potência de cozimento padronizada
@@ -1788,7 +1789,7 @@ figure-peak-exergy-good-for = comparar fogões do mesmo tamanho sob o mesmo sol
 figure-peak-exergy-not-with = máximos a outra irradiância
 figure-quality-factor = fator de qualidade
 figure-quality-factor-good-for = ver onde o ganho e a perda se encontram
-figure-quality-factor-not-with = STILL TO TRANSLATE
+figure-quality-factor-not-with = artigos que definem a perda de outro modo
 
 ## Procedures beside the rating
 
@@ -1797,6 +1798,8 @@ procedure-label = { $name }, { $symbol }
 # { $value } with its ±, or alone; { $unit }, or nothing.
 # As in English
 procedure-value = { $value } { $unit }
+# An interval that reaches further on one side.
+procedure-value-between = { $value } ({ $lower } a { $upper })
 procedure-value-alone = { $value } (± não é dado)
 procedure-spread = valor ± meia largura (95 %: dias, leituras, instrumentos)
 procedure-spread-one-day = valor ± meia largura (um só dia: leituras, instrumentos)
@@ -1837,14 +1840,14 @@ dry-axis-time = tempo desde a primeira leitura, min
 dry-axis-vessel = recipiente, °C
 dry-key-vessel = leituras
 dry-key-plateau = patamar
-dry-source = STILL TO TRANSLATE
-dry-no-vessel = STILL TO TRANSLATE
+dry-source = Patamar, segundo a leitura deste projeto: o trecho mais quente de pelo menos dez minutos, mais com um termômetro de ponteiro de divisões grossas, em que o recipiente sobe ou desce menos de 0,1 K/min e o sol fica dentro de ± 20 W/m² e acima de 600 W/m². A razão é a que Mullick, Kandpal e Saxena 1987 usam para fogões de caixa (de memória). Subida inicial: nos primeiros dez minutos, ou nas duas primeiras leituras.
+dry-no-vessel = o arquivo de leituras não tem a temperatura do recipiente
 dry-no-vessel-remedy = indique a coluna do recipiente como vessel_temperature em [columns]; se o recipiente tinha água, escreva kind = "water"
 dry-no-irradiance = o arquivo de leituras não tem irradiância, por isso o patamar não pode ser comparado com o sol
 dry-no-irradiance-remedy = anote a irradiância com cada leitura, ou declare trechos sem nuvens e estimate = "clear-sky"
 # { $minutes }: what a plateau takes with this thermometer.
-dry-too-short = STILL TO TRANSLATE
-dry-too-short-remedy = STILL TO TRANSLATE
+dry-too-short = as leituras que contam não cobrem { $minutes } min sem lacuna, o que um patamar pede com este termômetro
+dry-too-short-remedy = continue a ler, pelo menos a cada vinte minutos, até a temperatura se manter por { $minutes } min
 dry-sun-unsteady = o sol nunca ficou dentro de ± 20 W/m² da sua média durante { $minutes } min
 dry-sun-unsteady-remedy = ensaie sob céu limpo em torno do meio-dia solar
 dry-sun-weak = o sol estava constante, mas com { $highest } W/m² no máximo, abaixo de 600 W/m²
@@ -1878,14 +1881,14 @@ box-axis-time = tempo desde o início da subida, min
 box-axis-water = água, °C
 box-key-water = leituras
 box-key-told = por F1 e F2
-box-source = STILL TO TRANSLATE
+box-source = Mullick, Kandpal e Saxena 1987 (Solar Energy 39, 353–360) e IS 13429, ambos de memória. Escrevem F2 com o logaritmo dos dois extremos: o mesmo valor sob um sol constante, e até 2 % diferente sob um que muda em um décimo, mais onde F1·H está perto do fim da subida (simulado). Tomam a ebulição a 100 °C, este relatório o ponto de ebulição local. Não se dá nenhum valor mínimo de F2: citam-se dois, e não coincidem.
 box-no-dry-run = não há sessão a seco, por isso não há F1, nem F2, que se apoia nela
 box-no-dry-run-remedy = deixe a caixa vazia ao sol em torno do meio-dia e registre a sua placa: kind = "dry"
 box-no-plateau = nenhuma sessão a seco tem patamar, por isso não há F1, nem F2
 box-no-plateau-remedy = veja o que falta às sessões a seco
-box-plane-normal = STILL TO TRANSLATE
-box-plane-not-stated = STILL TO TRANSLATE
-box-plane-estimated = STILL TO TRANSLATE
+box-plane-normal = a irradiância foi medida de frente para o sol; F1 e F2 são definidas para um sensor deitado na horizontal
+box-plane-not-stated = ninguém indica como o sensor de irradiância estava colocado; F1 e F2 são definidas para um sensor deitado na horizontal
+box-plane-estimated = a irradiância é estimada; F1 e F2 são definidas para um sensor deitado na horizontal
 box-plane-remedy = deite o sensor na horizontal ao lado da caixa, e indique plane = "horizontal"
 box-cover-mirrors = F1 e F2 são para uma caixa cujos espelhos refletores, se os tem, estão cobertos; nenhum arquivo de leituras mostra isso
 box-cover-mirrors-remedy = cubra-os nestas sessões, e diga isso nas notas
@@ -1898,11 +1901,14 @@ box-no-heating-remedy = comece abaixo de { $from } °C, continue até passar de 
 box-runs-left-out = sessões com água sem uma subida inteira de { $from } a { $to } °C, que não contam: { $runs }
 # Loads in kg/m².
 box-load-off = a carga foi de { $load } kg/m²; uma carga completa é de cerca de { $full } kg/m²
-box-load-off-remedy = STILL TO TRANSLATE
+box-load-off-remedy = pese { $full } kg de água por m² de vidro
 # Both in K.
-box-beyond-reach = STILL TO TRANSLATE
+box-beyond-reach = em { $rises ->
+    [one] { $rises } subida
+   *[other] { $rises } subidas
+} a água chegou a { $end } K acima do ar, o que com esta F1 não era possível: ali F1·H é { $reach } K. Uma subida assim não conta
 box-no-upper-end = F1·H é { $reach } K, tão perto dos { $end } K em que a temperatura final da água excede a do ar que F2 não tem extremo superior
-box-near-reach = STILL TO TRANSLATE
+box-near-reach = a temperatura final da água, { $end } K acima do ar, está perto de F1·H, { $reach } K: com F1 menor em 1 %, F2 fica { $more } % maior
 box-reach-remedy = ensaie sob um sol mais forte, ou termine a subida a uma temperatura mais baixa
 box-one-day = as sessões a seco ou as subidas são de um só dia, por isso as faixas não são faixas de 95 %
 box-one-day-remedy = ensaie em outros dias
@@ -1930,27 +1936,27 @@ dish-axis-time = tempo desde a primeira leitura, min
 dish-axis-difference = água acima do ar, K
 dish-key-water = leituras
 dish-key-told = pela constante de tempo
-dish-source = STILL TO TRANSLATE
+dish-source = Mullick, Kandpal e Kumar 1991 (Solar Energy 46, 139–144; de memória). Tomam a inclinação de ln(T − Ta); este relatório, a de T em função do integral de T − Ta: a mesma com ar constante, e exata com ar que aquece, onde a outra se desvia 2 a 9 % para 1 K/h e constantes de tempo de uma a duas horas (simulado). Tomam a ebulição a 100 °C, este relatório o ponto de ebulição local.
 dish-no-cooling-run = não há sessão de resfriamento, por isso não há constante de tempo, nem perda, nem fator óptico
 dish-no-cooling-run-remedy = deixe uma carga quente esfriar à sombra, e registre-a: kind = "cooling"
 dish-begins-too-cool = { $log }: a água começa { $above } K acima do ar, e uma sessão de resfriamento pelo menos { $least } K acima; não conta
 dish-begins-too-cool-remedy = comece perto da ebulição
-dish-warms = STILL TO TRANSLATE
+dish-warms = { $log }: a água chegou a ficar { $rise } K mais quente do que estava antes, por isso o sol a atingiu, ou juntou-se água quente; não conta
 dish-warms-remedy = vire o fogão para longe do sol ou faça sombra sobre toda a abertura
-dish-cooling-too-short = STILL TO TRANSLATE
+dish-cooling-too-short = { $log }: antes de uma lacuna de mais de vinte minutos ou de um trecho excluído há leituras de menos, ou uma descida de menos de um quinto da temperatura inicial acima do ar; não conta
 dish-cooling-too-short-remedy = leia a cada cinco minutos ou com mais frequência, por uma hora ou mais
 dish-no-loss-area = a superfície dos recipientes não está indicada, por isso a perda é dada só em W/K
 dish-no-loss-area-remedy = indique loss_area_m2 em [cooker]: paredes e tampa dos recipientes
 dish-no-vessel-heat = o que os recipientes armazenam não está indicado, e não conta: a perda e o fator óptico ficam baixos demais por essa parte
 dish-no-vessel-heat-remedy = pese os recipientes vazios: vessel_mass_kg e vessel_material em [load]
-dish-no-heating = STILL TO TRANSLATE
+dish-no-heating = nenhuma sessão com água tem uma subida de { $rise } K com irradiância, sem lacunas nem trechos excluídos, por isso não há fator óptico
 dish-no-heating-remedy = registre um aquecimento de pelo menos { $rise } K ao sol, com irradiância
 dish-plane-not-normal = a irradiância não foi medida de frente para o sol, e o fator óptico é para a radiação direta
 dish-plane-estimated = a irradiância é estimada, e o fator óptico toma a da radiação direta
 dish-plane-remedy = mantenha o sensor virado para o sol, e indique plane = "normal"
-dish-global-not-beam = STILL TO TRANSLATE
+dish-global-not-beam = um sensor virado para o sol vê também o céu em volta dele, que um espelho com foco não aproveita: com ele o fator óptico é menor do que só com a radiação direta, em cerca de um décimo sob um céu muito limpo, e em um sexto ou mais com névoa (prática comum, sem fonte publicada)
 dish-global-not-beam-remedy = diga nas notas se o sensor via só a radiação direta
-dish-no-end = STILL TO TRANSLATE
+dish-no-end = dentro do que os instrumentos podem errar, a faixa de um dos números não tem extremo, e ele não é dado
 dish-no-end-remedy = indique a incerteza de um sensor melhor
 dish-one-day = o resfriamento ou o aquecimento é de um só dia, por isso as faixas não são faixas de 95 %
 dish-one-day-remedy = ensaie em outros dias
@@ -1969,8 +1975,8 @@ efficiency-axis-difference = diferença de temperatura, Td, K
 efficiency-axis-exergy = exergia, W
 efficiency-key-intervals = intervalos
 efficiency-key-parabola = parábola
-efficiency-source = STILL TO TRANSLATE
-efficiency-plane = STILL TO TRANSLATE
+efficiency-source = Exergia da luz solar segundo Petela 1964 com o sol a 5777 K; exergia da água pela segunda lei. Como Öztürk 2004 e outros; os artigos escolhem outras faixas de temperatura da água, por isso compare só com a faixa acima. Máximo e fator de qualidade segundo Kumar, Vishwanath e Gupta 2012 (viu-se o resumo); que a perda ali é a exergia do calor perdido, u·Td·(1 − Ta/T), com o u deste relatório, é a leitura deste projeto.
+efficiency-plane = a irradiância foi medida com um sensor deitado na horizontal: onde a área de interceptação está virada para o sol, a luz solar é contada a menos, e as eficiências saem altas demais
 efficiency-plane-remedy = compare só com ensaios cujo sensor estava deitado na horizontal
 efficiency-no-peak = a exergia não tem ponto mais alto entre os intervalos, por isso não há máximo nem fator de qualidade
 efficiency-no-peak-remedy = ensaie de 5 K acima do ar até perto da ebulição
@@ -1978,77 +1984,93 @@ efficiency-no-loss = a perda pode ser nula, por isso não há fator de qualidade
 efficiency-no-loss-remedy = ensaie numa faixa mais larga de temperaturas da água, e em mais dias
 efficiency-one-day = tudo é de um só dia, por isso as faixas não são faixas de 95 %
 efficiency-one-day-remedy = ensaie em outros dias
+
+## Where no water heats
+
+# { $what }: what a figure must not be compared with.
 headline-not-with = Não se compara com: { $what }.
 tested-method-none = nenhum da prática: nenhuma sessão aquece água
 tested-environment-dry = Ambiente dos patamares
 tested-no-plateau = nenhum patamar
-balance-counts-vessels = Aqui o ganho, a perda e a potência são da água e dos recipientes, que contam com { $heat } J/K: { $basis }. Tudo o mais que este relatório diz de potência, panelas e meses é só da água.
+
+## What check says of the other procedures
+
 check-figures = Outros números até agora
 check-no-figures = Ainda nenhum outro número.
-procedure-value-between = { $value } ({ $lower } a { $upper })
-efficiency-peak-unsure = STILL TO TRANSLATE
-dry-no-ambient = STILL TO TRANSLATE
-boiling-may-not = STILL TO TRANSLATE
-box-glass-not-stated = STILL TO TRANSLATE
-efficiency-too-much = STILL TO TRANSLATE
-box-glass = STILL TO TRANSLATE
-box-grade-not-flat = STILL TO TRANSLATE
-tested-instruments-note-cooling = STILL TO TRANSLATE
-efficiency-too-much-remedy = STILL TO TRANSLATE
-efficiency-peak-unsure-remedy = STILL TO TRANSLATE
-boiling-gets-to = STILL TO TRANSLATE
-boiling-remedy = STILL TO TRANSLATE
-dish-runs-left-out = STILL TO TRANSLATE
-dry-no-ambient-remedy = STILL TO TRANSLATE
-box-beyond-reach-remedy = STILL TO TRANSLATE
-box-grade-one-day = STILL TO TRANSLATE
-dry-may-get-hotter = STILL TO TRANSLATE
-check-irradiance-flat = STILL TO TRANSLATE
+box-grade-one-day = não é dado: F1 está acima de { $limit } K m²/W (IS 13429, de memória), mas é de um só dia, e a de outro dia pode ser menor
+box-grade-not-flat = não é dado: a irradiância não foi medida com um sensor deitado na horizontal
+box-glass = O vidro tem { $area } m², como indicado.
+box-glass-not-stated = A área de interceptação, { $area } m², conta como vidro. Se ela inclui espelhos, F2 sai baixa demais: indique glazing_area_m2.
+box-beyond-reach-remedy = F1 é baixa demais, ou o sensor leu a menos nessa sessão: verifique que se chegou ao patamar, que os espelhos estavam cobertos do mesmo modo e que o sensor estava na horizontal
+boiling-gets-to = não há tempo até ferver: sob o sol do ensaio a água chega a { $highest }, e ferve a { $boiling }
+boiling-may-not = não há tempo até ferver: dentro do que os números podem errar, a água pode não chegar a { $boiling }, onde ferve
+boiling-remedy = ensaie sob um sol mais forte, ou melhore o fogão
+dish-runs-left-out = sessões com água sem uma subida de 10 K ao sol e sem lacunas nem trechos excluídos, que não contam: { $runs }
+dry-no-ambient = o ar não foi lido a menos de duas horas dos trechos constantes
+dry-no-ambient-remedy = leia o ar pelo menos de duas em duas vezes
+dry-may-get-hotter = no seu patamar o recipiente ainda subia { $rate } K/min: pela sua subida inicial pode acabar { $more } K mais quente
+efficiency-peak-unsure = há um máximo, mas deixa de haver sem um dos dias, ou dentro do que os instrumentos podem errar: não é dado
+efficiency-peak-unsure-remedy = ensaie em mais dias, cada um de 5 K acima do ar até perto da ebulição
+efficiency-too-much = a água recebeu mais calor do que a luz solar na área de interceptação, o que não pode ser
+efficiency-too-much-remedy = verifique a área de interceptação, a carga e as unidades
+tested-instruments-note-cooling = Incertezas-padrão (k = 1). Onde nenhuma é indicada, toma-se a classe mais cautelosa (prática comum, sem fonte publicada).
 
 ## Comparison: figures beside the rating
 
-section-beside = STILL TO TRANSLATE
-beside-pair = STILL TO TRANSLATE
-beside-figure = STILL TO TRANSLATE
-beside-first = STILL TO TRANSLATE
-beside-second = STILL TO TRANSLATE
-beside-difference = STILL TO TRANSLATE
-beside-verdict = STILL TO TRANSLATE
-beside-points = STILL TO TRANSLATE
-beside-told-apart = STILL TO TRANSLATE
-beside-not-told-apart = STILL TO TRANSLATE
-beside-apart-when-tested = STILL TO TRANSLATE
-beside-by-chance = STILL TO TRANSLATE
-beside-not-compared = STILL TO TRANSLATE
-beside-marked = STILL TO TRANSLATE
-beside-one-day = STILL TO TRANSLATE
-beside-indicative = STILL TO TRANSLATE
-beside-vessels-not-stated = STILL TO TRANSLATE
-figure-unlike-vessels = STILL TO TRANSLATE
-figure-unlike-plane = STILL TO TRANSLATE
-figure-unlike-plane-not-stated = STILL TO TRANSLATE
-figure-unlike-load-or-sun = STILL TO TRANSLATE
-figure-unlike-load = STILL TO TRANSLATE
-figure-unlike-span = STILL TO TRANSLATE
-figure-unlike-vessel-heat = STILL TO TRANSLATE
-figure-unlike-no-budget = STILL TO TRANSLATE
-beside-note = STILL TO TRANSLATE
-beside-hotter = STILL TO TRANSLATE
-beside-cooler = STILL TO TRANSLATE
-beside-hotter-one-day = STILL TO TRANSLATE
-beside-cooler-one-day = STILL TO TRANSLATE
-beside-hotter-by-chance = STILL TO TRANSLATE
-beside-hotter-not-told = STILL TO TRANSLATE
-beside-cooler-not-told = STILL TO TRANSLATE
-beside-hotter-not-compared = STILL TO TRANSLATE
-beside-nothing-shared = STILL TO TRANSLATE
-beside-others = STILL TO TRANSLATE
-warning-no-rating = STILL TO TRANSLATE
-comparison-dry-note = STILL TO TRANSLATE
-comparison-dry-caption = STILL TO TRANSLATE
-comparison-dry-alt = STILL TO TRANSLATE
-comparison-dry-one = STILL TO TRANSLATE
-comparison-practice-no-rating = STILL TO TRANSLATE
-beside-note-difference = STILL TO TRANSLATE
-beside-note-alike = STILL TO TRANSLATE
-beside-note-pairs = STILL TO TRANSLATE
+section-beside = Números à parte da avaliação
+# Headers of a table. "First" and "second" are the campaigns of a pair, second − first.
+beside-pair = par
+beside-figure = número
+beside-first = primeira
+beside-second = segunda
+beside-difference = diferença
+beside-verdict = distinguem-se?
+# After the difference of two percentages.
+beside-points = pontos percentuais
+# In that column, and on a terminal after the difference.
+beside-told-apart = distinguem-se
+beside-not-told-apart = não se distinguem
+beside-apart-when-tested = distinguiram-se quando ensaiados
+# { $pairs } is more than one.
+beside-by-chance = não se distinguem sendo { $pairs } pares
+# { $why }: one of figure-unlike-….
+beside-not-compared = não se comparam: { $why }
+# { $verdict }: one of those above; { $marks }: one or several of the next three.
+# As in English
+beside-marked = { $verdict } ({ $marks })
+beside-one-day = um dia
+beside-indicative = indicativo
+beside-vessels-not-stated = recipientes não indicados
+figure-unlike-vessels = outros recipientes
+figure-unlike-plane = irradiância em outro plano
+figure-unlike-plane-not-stated = plano da irradiância não indicado
+figure-unlike-load-or-sun = outra carga, outro sol ou outro ar
+figure-unlike-load = outra carga
+figure-unlike-span = outra faixa de temperaturas da água
+figure-unlike-vessel-heat = o calor dos recipientes só conta em uma
+figure-unlike-no-budget = o seu ± não é dado fonte por fonte
+beside-note = Cada ± é para 95 %. O que as duas campanhas têm em comum anula-se na diferença, por isso dois números cujas faixas se sobrepõem ainda podem diferir.
+# First sentences of the report, for two cookers without a rating. { $difference } and
+# { $interval } in K m²/W; { $share }: the difference as a part of the figure of the first, %.
+beside-hotter = O recipiente seco de { $second } aquece mais por W/m² que o de { $first }: { $difference } K m²/W a mais ({ $interval }), { $share } %: distinguem-se.
+beside-cooler = O recipiente seco de { $second } aquece menos por W/m² que o de { $first }: { $difference } K m²/W a menos ({ $interval }), { $share } %: distinguem-se.
+beside-hotter-one-day = O recipiente seco de { $second } aqueceu mais por W/m² que o de { $first } quando ensaiado: { $difference } K m²/W a mais ({ $interval }), { $share } %. Não foram ensaiados em vários dias cada um, de modo que os dias, por si só, podem explicar a diferença: ensaie os dois de novo em outros dias.
+beside-cooler-one-day = O recipiente seco de { $second } aqueceu menos por W/m² que o de { $first } quando ensaiado: { $difference } K m²/W a menos ({ $interval }), { $share } %. Não foram ensaiados em vários dias cada um, de modo que os dias, por si só, podem explicar a diferença: ensaie os dois de novo em outros dias.
+beside-hotter-by-chance = Qual recipiente seco aquece mais por W/m², o de { $second } ou o de { $first }, não fica demonstrado: diferem em { $difference } K m²/W ({ $interval }), { $share } %, mas entre { $pairs } pares um pode diferir tanto por acaso.
+beside-hotter-not-told = Não se pode dizer qual recipiente seco aquece mais por W/m², o de { $second } ou o de { $first }: { $second } tem { $difference } K m²/W a mais, { $share } %, e qualquer valor de { $interval } é compatível com os dados.
+beside-cooler-not-told = Não se pode dizer qual recipiente seco aquece mais por W/m², o de { $second } ou o de { $first }: { $second } tem { $difference } K m²/W a menos, { $share } %, e qualquer valor de { $interval } é compatível com os dados.
+beside-hotter-not-compared = Não se compara quanto aquecem os recipientes secos de { $second } e { $first }: { $why }.
+beside-nothing-shared = { $second } e { $first } não têm nenhum número em comum.
+beside-others = Outros números de { $second } e { $first } que se podem comparar: { $compared }; destes, distinguem-se: { $apart }.
+warning-no-rating = { $campaign } não tem avaliação: só se comparam os seus outros números.
+comparison-dry-note = Patamar: onde o recipiente não aqueceu mais. K m²/W: recipiente acima do ar, por W/m², ± para 95 %.
+comparison-dry-caption = Temperatura dos recipientes secos desde o início de cada sessão; traço grosso: o patamar. Não estiveram sob o mesmo sol: compare os K m²/W, não os graus.
+# Read out to those who do not see the figure. { $runs }: comparison-dry-one of each, with ";"
+# between them.
+comparison-dry-alt = Gráfico de linhas da temperatura dos recipientes secos em função do tempo. Leitura mais alta de cada sessão: { $runs }.
+# As in English
+comparison-dry-one = { $campaign } { $highest }
+comparison-practice-no-rating = JCGM 100:2008 para as diferenças
+beside-note-difference = A incerteza de uma diferença de números à parte da avaliação inclui a dispersão e os dias das duas campanhas, cada uma com os seus próprios graus de liberdade, e o que os seus instrumentos não têm em comum. O que um mesmo dia faz às duas não é descontado dela, o que a aumenta. A avaliação tem a sua própria comparação; também o ganho e a perda, onde as duas têm uma avaliação e um balanço térmico.
+beside-note-alike = Os números comparam-se onde os arquivos das campanhas deixam pensar que são semelhantes: por W/m², a irradiância no mesmo plano; de recipientes secos ou que esfriam, o mesmo número de recipientes, com o mesmo calor e a mesma superfície dentro de 2 %; tempos até ferver, eficiências e exergia máxima, a irradiância dentro de 2 % e o ambiente dentro de 2 K; tempos até ferver, a carga dentro de 2 % e o ponto de ebulição dentro de 2 K; eficiências, uma faixa de temperaturas da água dentro de 5 K nos seus extremos e de 2 K em média; F2, a carga por m² dentro de 10 %; constante de tempo, a carga dentro de 2 %. Estes limites são prática comum, sem fonte publicada. “Recipientes não indicados”: ninguém diz que eram semelhantes.
+beside-note-pairs = “Distinguem-se”: o p da diferença é menor que 0,05, corrigido pelo método de Holm para os pares em que o número é comparado, de { $pairs } no total; não é corrigido para a quantidade de números. De uma diferença entre dias isolados nunca se diz que se distinguem.

@@ -438,6 +438,7 @@ balance-ratio-none = hautajwi: huenda hakuna upotevu
 balance-value = { $value } ± { $half_width }
 # { $range }: lowest and highest of the intervals.
 balance-rests-on = Urari huu umejengwa juu ya { counted-intervals } katika { counted-days }, kwa wastani wa { $mean } W/m² ({ $range } W/m²): vyote ambavyo vipimo vyake ni thabiti. Vikomo vya hali ya hewa na saa haviweki kando kipindi chochote hapa. Dirisha la halijoto ya maji, vipimo vilivyokosekana, muda ulioondolewa na mpimaji na, pale ambapo mnururisho umekadiriwa, anga ambalo halikutajwa kuwa bila mawingu ndivyo huweka kando.
+balance-counts-vessels = Hapa pato, upotevu na nguvu ni za maji pamoja na vyombo, ambavyo vinahesabiwa kwa { $heat } J/K: { $basis }. Mengine yote katika ripoti hii kuhusu nguvu, sufuria na miezi ni ya maji pekee.
 balance-scaling-adds = Kwa upotevu huu, kubadilisha tathmini kwa uwiano kutoka { $mean } W/m² hadi 700 W/m² kunaongeza { $power } W kwa Ps(50).
 balance-scaling-takes = Kwa upotevu huu, kubadilisha tathmini kwa uwiano kutoka { $mean } W/m² hadi 700 W/m² kunapunguza { $power } W kwa Ps(50).
 balance-caption = Nguvu kwa mnururisho dhidi ya tofauti ya halijoto kwa mnururisho, na mstari g − u·Td/G pamoja na ukanda wake wa 95 %. Nukta: vipindi ambavyo mstari umelinganishwa navyo; misalaba: vingine. Ukanda ni wa bajeti; pale ambapo thamani zilizochotwa kwa nasibu (Monte Carlo) hufika mbali zaidi, jedwali linaonyesha ncha iliyo mbali zaidi.
@@ -1579,8 +1580,8 @@ plan-high-sun-most = hadi { $highest } W/m² kwenye bapa lililo pembemraba na mi
 plan-high-sun-weak = si zaidi ya { $highest } W/m² kwenye bapa lililo pembemraba na miale ya jua: kilele tulivu hutafutwa juu ya { $least } W/m² tu, kwa hiyo chagua siku nyingine
 plan-high-sun-none = si zaidi ya { $highest } W/m² kwenye bapa lililo pembemraba na miale ya jua: hakuna wakati wa siku hii unaofaa
 plan-dry-begin = kwa chombo kitupu na kikavu, baridi kama hewa, kikiwa na kifuniko, jiko likiwa limeelekezwa
-plan-dry-read = STILL TO TRANSLATE
-plan-dry-read-sun = STILL TO TRANSLATE
+plan-dry-read = chombo kila baada ya dakika 5 hadi 20, hewa angalau kila mara ya pili, hadi chombo kiwe kimebaki vilevile kwa nusu saa; kwa saa moja kwa kipimajoto cha mshale chenye hatua za 10 °F au 5 °C
+plan-dry-read-sun = chombo na mnururisho kila baada ya dakika 5 hadi 20, hewa angalau kila mara ya pili, hadi chombo kiwe kimebaki vilevile kwa nusu saa; kwa saa moja kwa kipimajoto cha mshale chenye hatua za 10 °F au 5 °C
 plan-cooling-load = mengi kama katika duru za kupasha maji, { $load }
 plan-cooling-load-unstated = mengi kama katika duru za kupasha maji; yapime kwa mizani
 plan-cooling-begin = kwa maji yanayokaribia kuchemka (huchemka kwa { $boiling } hapa), kifuniko kikiwa kimefunikwa, jiko likiwa kivulini au limegeuzwa mbali na jua
@@ -1621,6 +1622,7 @@ check-sensor = kihisi ndani ya maji, 10 mm juu ya kitako, mbali na ukuta
 check-lid = kifuniko kimefunikwa, na kinabaki hivyo
 check-air = kipimajoto cha hewa kivulini, nje ya mwanga wa jiko
 check-irradiance = kihisi cha mnururisho ni safi na kinalielekea jua
+check-irradiance-flat = kihisi cha mnururisho ni safi na kimelala bapa, kando ya jiko
 check-aimed = limeelekezwa, na hakuna kinachoungua karibu na kitovu cha mwanga
 check-empty = chombo kitupu, kikavu na safi: bila maji, chakula wala mafuta
 check-no-plastic = bila plastiki wala kupaka kwa kuzuia kunata: kinapita mbali 100 °C
@@ -1712,12 +1714,11 @@ report-kind-without-water = Ripoti ya majaribio ya jiko la jua bila tathmini
 headline-label-none = Bado hakuna namba
 headline-no-water-level = Hakuna tathmini
 headline-no-water = Hakuna tathmini kwa mujibu wa kanuni: hakuna duru ya kampeni hii inayopasha maji. Yanayosemwa na duru zake nyingine yako hapa chini.
-# { $unit } is a unit, such as K m²/W.
 headline-spread = ± ni kwa 95 %: siku, usomaji, vifaa.
 headline-spread-one-day = ± ni ya siku moja, usomaji na vifaa; si ya 95 %.
 headline-dry-plateau = Katika { $irradiance } W/m² chombo kitupu kilifika { $vessel }: { $difference } K juu ya hewa ya { $ambient }.
 # { $name }: a figure; { $good }: what it is good for.
-headline-good-for = STILL TO TRANSLATE
+headline-good-for = Namba hii ({ $name }) hufaa kwa: { $good }.
 headline-no-water-means = Hakuna kati ya hizi iliyo nguvu ya kupikia. Pasha mzigo wa maji uliopimwa kwa mizani ili ujue jiko hupika kwa kasi gani.
 headline-nothing-drawn = Hakuna kilichoweza kuchorwa: hoja zinasema kwa nini.
 
@@ -1731,7 +1732,7 @@ page-summary-good-for = hufaa kwa
 page-summary-not-with = usilinganishe na
 summary-one-day = (siku moja)
 summary-indicative = (elekezi)
-summary-note = STILL TO TRANSLATE
+summary-note = Kila ± ni kwa 95 %: siku, vipimo (pamoja na mtawanyiko wake pale mstari unapolinganishwa navyo), na vifaa kwa utovu wa uhakika uliotajwa au uliokisiwa. Maeneo huhesabiwa kuwa kamili.
 summary-note-one-day = Palipoandikwa “siku moja”, kile ambacho siku nyingine ingefanya hakimo katika ±.
 summary-note-indicative = Palipoandikwa “elekezi”, masharti yake hayakuwa yale ya utaratibu wake, au mnururisho umekadiriwa.
 figure-ps50 = nguvu sanifu ya kupikia
@@ -1781,7 +1782,7 @@ figure-peak-exergy-good-for = kulinganisha majiko ya ukubwa mmoja chini ya jua l
 figure-peak-exergy-not-with = vilele katika mnururisho mwingine
 figure-quality-factor = kigezo cha ubora (quality factor)
 figure-quality-factor-good-for = kuona pato na upotevu hukutana wapi
-figure-quality-factor-not-with = STILL TO TRANSLATE
+figure-quality-factor-not-with = makala zinazofafanua upotevu kwa njia nyingine
 
 ## Procedures beside the rating
 
@@ -1790,6 +1791,8 @@ procedure-label = { $name }, { $symbol }
 # { $value } with its ±, or alone; { $unit }, or nothing.
 # As in English
 procedure-value = { $value } { $unit }
+# An interval that reaches further on one side.
+procedure-value-between = { $value } ({ $lower } hadi { $upper })
 procedure-value-alone = { $value } (± haikutolewa)
 procedure-spread = thamani ± nusu ya upana (95 %: siku, vipimo, vifaa)
 procedure-spread-one-day = thamani ± nusu ya upana (siku moja: vipimo, vifaa)
@@ -1830,14 +1833,14 @@ dry-axis-time = muda tangu kipimo cha kwanza, min
 dry-axis-vessel = chombo, °C
 dry-key-vessel = vipimo
 dry-key-plateau = kilele tulivu
-dry-source = STILL TO TRANSLATE
-dry-no-vessel = STILL TO TRANSLATE
+dry-source = Kilele tulivu, kwa tafsiri ya mradi huu: kipande chenye joto zaidi cha angalau dakika kumi, kirefu zaidi kwa kipimajoto chenye hatua kubwa, ambamo chombo hupanda au kushuka kwa chini ya 0.1 K/min, na jua hubaki ndani ya ± 20 W/m² na juu ya 600 W/m². Uwiano huu ndio ambao Mullick, Kandpal na Saxena 1987 hutumia kwa majiko ya sanduku (kwa kumbukumbu ya kichwani). Kupanda kwa mwanzo: katika dakika kumi za kwanza, au vipimo viwili vya kwanza.
+dry-no-vessel = rekodi haina halijoto ya chombo
 dry-no-vessel-remedy = itaje safuwima ya chombo kama vessel_temperature chini ya [columns]; ikiwa chombo kilikuwa na maji, andika kind = "water"
 dry-no-irradiance = rekodi haina mnururisho, kwa hiyo kilele tulivu hakiwezi kulinganishwa na jua
 dry-no-irradiance-remedy = andika mnururisho pamoja na kila kipimo, au taja muda usio na mawingu na estimate = "clear-sky"
 # { $minutes }: what a plateau takes with this thermometer.
-dry-too-short = STILL TO TRANSLATE
-dry-too-short-remedy = STILL TO TRANSLATE
+dry-too-short = vipimo vinavyohesabiwa havifikii { $minutes } min bila pengo, muda ambao kilele tulivu huhitaji kwa kipimajoto hiki
+dry-too-short-remedy = endelea kusoma, angalau kila dakika ishirini, hadi halijoto iwe imetulia kwa { $minutes } min
 dry-sun-unsteady = jua halikubaki kamwe ndani ya ± 20 W/m² za wastani wake kwa { $minutes } min
 dry-sun-unsteady-remedy = jaribu chini ya anga safi karibu na adhuhuri ya jua
 dry-sun-weak = jua lilikuwa thabiti, lakini kwa { $highest } W/m² tu zaidi sana, chini ya 600 W/m²
@@ -1871,14 +1874,14 @@ box-axis-time = muda tangu mwanzo wa upandaji, min
 box-axis-water = maji, °C
 box-key-water = vipimo
 box-key-told = kwa F1 na F2
-box-source = STILL TO TRANSLATE
+box-source = Mullick, Kandpal na Saxena 1987 (Solar Energy 39, 353–360) na IS 13429, zote mbili kwa kumbukumbu ya kichwani. Wao huandika F2 kwa logi (logarithm) ya ncha zote mbili: ni sawa katika jua lisilobadilika, na hukosea kwa hadi 2 % katika jua linalobadilika kwa moja ya kumi, zaidi pale F1·H ikiwa karibu na mwisho wa upandaji (kwa maigizo ya kompyuta). Wao huhesabu kuchemka kwa 100 °C, ripoti hii kwa kiwango cha kuchemka cha mahali. Hakuna kikomo cha kufaulu kilichotolewa kwa F2: viwili hunukuliwa, navyo havikubaliani.
 box-no-dry-run = hakuna duru kavu, kwa hiyo hakuna F1, wala F2 inayoitegemea
 box-no-dry-run-remedy = acha sanduku tupu juani karibu na adhuhuri na urekodi halijoto ya bamba lake: kind = "dry"
 box-no-plateau = hakuna duru kavu yenye kilele tulivu, kwa hiyo hakuna F1, wala F2
 box-no-plateau-remedy = angalia kinachokosekana katika duru kavu
-box-plane-normal = STILL TO TRANSLATE
-box-plane-not-stated = STILL TO TRANSLATE
-box-plane-estimated = STILL TO TRANSLATE
+box-plane-normal = mnururisho ulipimwa kwa kulielekea jua; F1 na F2 hufafanuliwa kwa kihisi kilicholala bapa
+box-plane-not-stated = hakuna aliyetaja jinsi kihisi cha mnururisho kilivyoshikwa; F1 na F2 hufafanuliwa kwa kihisi kilicholala bapa
+box-plane-estimated = mnururisho umekadiriwa; F1 na F2 hufafanuliwa kwa kihisi kilicholala bapa
 box-plane-remedy = laza kihisi bapa kando ya sanduku, na utaje plane = "horizontal"
 box-cover-mirrors = F1 na F2 ni za sanduku ambalo viakisi vyake vya nyongeza, kama vipo, vimefunikwa; hakuna rekodi inayoonyesha hilo
 box-cover-mirrors-remedy = vifunike katika duru hizi, na useme hivyo katika maelezo
@@ -1891,11 +1894,14 @@ box-no-heating-remedy = anza chini ya { $from } °C, endelea juu ya { $to } °C,
 box-runs-left-out = duru za maji zisizo na upandaji kamili kutoka { $from } hadi { $to } °C, ambazo hazihesabiwi: { $runs }
 # Loads in kg/m².
 box-load-off = mzigo ulikuwa { $load } kg/m²; mzigo kamili ni takriban { $full } kg/m²
-box-load-off-remedy = STILL TO TRANSLATE
+box-load-off-remedy = pima kwa mizani { $full } kg za maji kwa kila m² ya kioo
 # Both in K.
-box-beyond-reach = STILL TO TRANSLATE
+box-beyond-reach = katika { $rises ->
+    [one] upandaji { $rises }
+   *[other] upandaji { $rises }
+} maji yalifika { $end } K juu ya hewa, jambo lisilowezekana kwa F1 hii: F1·H hapo ni { $reach } K. Upandaji kama huo hauhesabiwi
 box-no-upper-end = F1·H ni { $reach } K, karibu sana na { $end } K ambazo mwisho wa upandaji wa maji uko juu ya hewa, hata F2 haina ncha ya juu
-box-near-reach = STILL TO TRANSLATE
+box-near-reach = mwisho wa upandaji wa maji, { $end } K juu ya hewa, uko karibu na F1·H, { $reach } K: F1 ikipungua kwa 1 % F2 huongezeka kwa { $more } %
 box-reach-remedy = jaribu katika jua kali zaidi, au maliza upandaji chini zaidi
 box-one-day = duru kavu au upandaji ni wa siku moja, kwa hiyo masafa si masafa ya 95 %
 box-one-day-remedy = jaribu katika siku nyingine
@@ -1923,27 +1929,27 @@ dish-axis-time = muda tangu kipimo cha kwanza, min
 dish-axis-difference = maji juu ya hewa, K
 dish-key-water = vipimo
 dish-key-told = kwa muda bainifu
-dish-source = STILL TO TRANSLATE
+dish-source = Mullick, Kandpal na Kumar 1991 (Solar Energy 46, 139–144; kwa kumbukumbu ya kichwani). Wao huchukua mteremko wa ln(T − Ta); ripoti hii huchukua ule wa T dhidi ya intigrali ya T − Ta: ni sawa katika hewa isiyobadilika, na ni kweli katika hewa inayopata joto, ambapo ule mwingine hukosea kwa 2 hadi 9 % kwa 1 K/h na muda bainifu wa saa moja hadi mbili (kwa maigizo ya kompyuta). Wao huhesabu kuchemka kwa 100 °C, ripoti hii kwa kiwango cha kuchemka cha mahali.
 dish-no-cooling-run = hakuna duru ya kupoa, kwa hiyo hakuna muda bainifu, upotevu wala kigezo cha mwanga
 dish-no-cooling-run-remedy = acha mzigo wa moto upoe kivulini, na uurekodi: kind = "cooling"
 dish-begins-too-cool = { $log }: maji yanaanza { $above } K juu ya hewa, na duru ya kupoa huanza angalau { $least } K juu yake; haihesabiwi
 dish-begins-too-cool-remedy = anza karibu na kuchemka
-dish-warms = STILL TO TRANSLATE
+dish-warms = { $log }: maji yalipata joto la { $rise } K zaidi ya yalivyokuwa kabla, kwa hiyo jua liliyafikia, au maji ya moto yaliongezwa; haihesabiwi
 dish-warms-remedy = geuza jiko mbali na jua au tia kivuli uwazi wote wa jiko
-dish-cooling-too-short = STILL TO TRANSLATE
+dish-cooling-too-short = { $log }: kabla ya pengo la zaidi ya dakika ishirini au muda ulioondolewa kuna vipimo vichache mno, au kushuka kwa chini ya moja ya tano ya halijoto ya mwanzo juu ya hewa; haihesabiwi
 dish-cooling-too-short-remedy = soma kila dakika tano au mara nyingi zaidi, kwa saa moja au zaidi
 dish-no-loss-area = eneo la vyombo halikutajwa, kwa hiyo upotevu umetolewa kwa W/K pekee
 dish-no-loss-area-remedy = taja loss_area_m2 chini ya [cooker]: kuta na kifuniko cha vyombo
 dish-no-vessel-heat = joto ambalo vyombo huhifadhi halikutajwa, na halihesabiwi: upotevu na kigezo cha mwanga ni vidogo mno kwa kiasi hicho
 dish-no-vessel-heat-remedy = pima kwa mizani vyombo vikiwa vitupu: vessel_mass_kg na vessel_material chini ya [load]
-dish-no-heating = STILL TO TRANSLATE
+dish-no-heating = hakuna duru ya maji yenye upandaji wa { $rise } K wenye mnururisho, bila mapengo wala muda ulioondolewa, kwa hiyo hakuna kigezo cha mwanga
 dish-no-heating-remedy = rekodi upashaji wa angalau { $rise } K juani, pamoja na mnururisho
 dish-plane-not-normal = mnururisho haukupimwa kwa kulielekea jua, na kigezo cha mwanga ni cha miale ya jua
 dish-plane-estimated = mnururisho umekadiriwa, na kigezo cha mwanga huchukua ule wa miale ya jua
 dish-plane-remedy = acha kihisi kikilielekea jua, na utaje plane = "normal"
-dish-global-not-beam = STILL TO TRANSLATE
+dish-global-not-beam = kihisi kinacholielekea jua huona pia anga lililolizunguka, ambalo kiakisi chenye kitovu cha mwanga hakilitumii: kwa kihisi hicho kigezo cha mwanga huwa chini kuliko kwa miale pekee, kwa takriban moja ya kumi chini ya anga safi sana, na kwa moja ya sita au zaidi katika ukungu (mazoea ya kawaida, hakuna chanzo kilichochapishwa)
 dish-global-not-beam-remedy = sema katika maelezo ikiwa kihisi kiliona miale pekee
-dish-no-end = STILL TO TRANSLATE
+dish-no-end = ndani ya kiasi ambacho vifaa vinaweza kukosea, mojawapo ya namba haina mwisho wa masafa yake, na haikutolewa
 dish-no-end-remedy = taja utovu wa uhakika wa kihisi bora zaidi
 dish-one-day = kupoa au kupasha ni kwa siku moja, kwa hiyo masafa si masafa ya 95 %
 dish-one-day-remedy = jaribu katika siku nyingine
@@ -1963,8 +1969,8 @@ efficiency-axis-exergy = eksergia, W
 efficiency-key-intervals = vipindi
 # As in English
 efficiency-key-parabola = parabola
-efficiency-source = STILL TO TRANSLATE
-efficiency-plane = STILL TO TRANSLATE
+efficiency-source = Eksergia ya mwanga wa jua kwa mujibu wa Petela 1964 jua likiwa 5777 K; eksergia ya maji kwa sheria ya pili ya themodinamiki. Kama Öztürk 2004 na wengine; makala huchagua masafa mengine ya halijoto ya maji, kwa hiyo linganisha tu na masafa yaliyo juu. Kilele na kigezo cha ubora kwa mujibu wa Kumar, Vishwanath na Gupta 2012 (muhtasari ulionekana); kwamba upotevu huko ni eksergia ya joto lililopotea, u·Td·(1 − Ta/T), kwa u ya ripoti hii, ni tafsiri ya mradi huu.
+efficiency-plane = mnururisho ulipimwa kwa kihisi kilicholala bapa: pale eneo la kupokea mwanga linapolielekea jua, mwanga wa jua huhesabiwa kuwa mdogo mno, na ufanisi, ambao ni sehemu yake, huwa mkubwa mno
 efficiency-plane-remedy = linganisha tu na majaribio ambayo kihisi chake kililala bapa
 efficiency-no-peak = eksergia haina nukta ya juu kabisa kati ya vipindi, kwa hiyo hakuna kilele wala kigezo cha ubora
 efficiency-no-peak-remedy = jaribu kuanzia 5 K juu ya hewa hadi karibu na kuchemka
@@ -1972,77 +1978,93 @@ efficiency-no-loss = huenda hakuna upotevu, kwa hiyo hakuna kigezo cha ubora
 efficiency-no-loss-remedy = jaribu kwa masafa mapana zaidi ya halijoto ya maji, na kwa siku zaidi
 efficiency-one-day = yote ni ya siku moja, kwa hiyo masafa si masafa ya 95 %
 efficiency-one-day-remedy = jaribu katika siku nyingine
+
+## Where no water heats
+
+# { $what }: what a figure must not be compared with.
 headline-not-with = Usilinganishe na: { $what }.
-tested-method-none = hakuna ya utaratibu: hakuna jaribio linalochemsha maji
+tested-method-none = hakuna ya utaratibu: hakuna jaribio linalopasha maji
 tested-environment-dry = Mazingira ya vilele tulivu
 tested-no-plateau = hakuna kilele tulivu
-balance-counts-vessels = Hapa faida, upotevu na nguvu ni za maji pamoja na vyombo, ambavyo vinahesabiwa kwa { $heat } J/K: { $basis }. Mengine yote katika ripoti hii kuhusu nguvu, sufuria na miezi ni ya maji pekee.
+
+## What check says of the other procedures
+
 check-figures = Namba nyingine hadi sasa
 check-no-figures = Bado hakuna namba nyingine.
-procedure-value-between = { $value } ({ $lower } hadi { $upper })
-efficiency-peak-unsure = STILL TO TRANSLATE
-dry-no-ambient = STILL TO TRANSLATE
-boiling-may-not = STILL TO TRANSLATE
-box-glass-not-stated = STILL TO TRANSLATE
-efficiency-too-much = STILL TO TRANSLATE
-box-glass = STILL TO TRANSLATE
-box-grade-not-flat = STILL TO TRANSLATE
-tested-instruments-note-cooling = STILL TO TRANSLATE
-efficiency-too-much-remedy = STILL TO TRANSLATE
-efficiency-peak-unsure-remedy = STILL TO TRANSLATE
-boiling-gets-to = STILL TO TRANSLATE
-boiling-remedy = STILL TO TRANSLATE
-dish-runs-left-out = STILL TO TRANSLATE
-dry-no-ambient-remedy = STILL TO TRANSLATE
-box-beyond-reach-remedy = STILL TO TRANSLATE
-box-grade-one-day = STILL TO TRANSLATE
-dry-may-get-hotter = STILL TO TRANSLATE
-check-irradiance-flat = STILL TO TRANSLATE
+box-grade-one-day = halikutolewa: F1 iko juu ya { $limit } K m²/W (IS 13429, kwa kumbukumbu ya kichwani), lakini ni ya siku moja, na nyingine inaweza kuwa chini zaidi
+box-grade-not-flat = halikutolewa: mnururisho haukupimwa kwa kihisi kilicholala bapa
+box-glass = Kioo ni { $area } m², kama ilivyotajwa.
+box-glass-not-stated = Eneo la kupokea mwanga, { $area } m², linahesabiwa kuwa kioo. Ikiwa lina viakisi ndani yake, F2 huwa ndogo mno: taja glazing_area_m2.
+box-beyond-reach-remedy = F1 ni ndogo mno, au kihisi kilisoma pungufu katika duru hiyo: hakikisha kwamba kilele tulivu kilifikiwa, viakisi vilifunikwa kwa namna ileile, na kihisi kililala bapa
+boiling-gets-to = hakuna muda wa kuchemka: katika jua la jaribio maji hufika { $highest }, na huchemka kwa { $boiling }
+boiling-may-not = hakuna muda wa kuchemka: ndani ya kiasi ambacho namba zinaweza kukosea, huenda maji yasifike { $boiling }, ambapo huchemka
+boiling-remedy = jaribu katika jua kali zaidi, au boresha jiko
+dish-runs-left-out = duru za maji zisizo na upandaji wa 10 K juani usio na mapengo wala muda ulioondolewa, ambazo hazihesabiwi: { $runs }
+dry-no-ambient = hewa haikusomwa ndani ya saa mbili za vipande thabiti
+dry-no-ambient-remedy = soma hewa angalau kila mara ya pili
+dry-may-get-hotter = kwenye kilele chake tulivu chombo kilikuwa bado kikipanda kwa { $rate } K/min: kwa kupanda kwake kwa mwanzo huenda kikaishia na joto la { $more } K zaidi
+efficiency-peak-unsure = kuna kilele, lakini si bila mojawapo ya siku, au si ndani ya kiasi ambacho vifaa vinaweza kukosea: hakikutolewa
+efficiency-peak-unsure-remedy = jaribu kwa siku zaidi, kila moja kuanzia 5 K juu ya hewa hadi karibu na kuchemka
+efficiency-too-much = maji yalipokea joto zaidi ya mwanga wa jua ulio kwenye eneo la kupokea mwanga, jambo lisilowezekana
+efficiency-too-much-remedy = kagua eneo la kupokea mwanga, mzigo na vizio
+tested-instruments-note-cooling = Utovu wa uhakika ni utovu sanifu (k = 1). Pale usipotajwa, daraja la tahadhari kubwa zaidi huchukuliwa (mazoea ya kawaida, hakuna chanzo kilichochapishwa).
 
 ## Comparison: figures beside the rating
 
-section-beside = STILL TO TRANSLATE
-beside-pair = STILL TO TRANSLATE
-beside-figure = STILL TO TRANSLATE
-beside-first = STILL TO TRANSLATE
-beside-second = STILL TO TRANSLATE
-beside-difference = STILL TO TRANSLATE
-beside-verdict = STILL TO TRANSLATE
-beside-points = STILL TO TRANSLATE
-beside-told-apart = STILL TO TRANSLATE
-beside-not-told-apart = STILL TO TRANSLATE
-beside-apart-when-tested = STILL TO TRANSLATE
-beside-by-chance = STILL TO TRANSLATE
-beside-not-compared = STILL TO TRANSLATE
-beside-marked = STILL TO TRANSLATE
-beside-one-day = STILL TO TRANSLATE
-beside-indicative = STILL TO TRANSLATE
-beside-vessels-not-stated = STILL TO TRANSLATE
-figure-unlike-vessels = STILL TO TRANSLATE
-figure-unlike-plane = STILL TO TRANSLATE
-figure-unlike-plane-not-stated = STILL TO TRANSLATE
-figure-unlike-load-or-sun = STILL TO TRANSLATE
-figure-unlike-load = STILL TO TRANSLATE
-figure-unlike-span = STILL TO TRANSLATE
-figure-unlike-vessel-heat = STILL TO TRANSLATE
-figure-unlike-no-budget = STILL TO TRANSLATE
-beside-note = STILL TO TRANSLATE
-beside-hotter = STILL TO TRANSLATE
-beside-cooler = STILL TO TRANSLATE
-beside-hotter-one-day = STILL TO TRANSLATE
-beside-cooler-one-day = STILL TO TRANSLATE
-beside-hotter-by-chance = STILL TO TRANSLATE
-beside-hotter-not-told = STILL TO TRANSLATE
-beside-cooler-not-told = STILL TO TRANSLATE
-beside-hotter-not-compared = STILL TO TRANSLATE
-beside-nothing-shared = STILL TO TRANSLATE
-beside-others = STILL TO TRANSLATE
-warning-no-rating = STILL TO TRANSLATE
-comparison-dry-note = STILL TO TRANSLATE
-comparison-dry-caption = STILL TO TRANSLATE
-comparison-dry-alt = STILL TO TRANSLATE
-comparison-dry-one = STILL TO TRANSLATE
-comparison-practice-no-rating = STILL TO TRANSLATE
-beside-note-difference = STILL TO TRANSLATE
-beside-note-alike = STILL TO TRANSLATE
-beside-note-pairs = STILL TO TRANSLATE
+section-beside = Namba kando ya tathmini
+# Headers of a table. "First" and "second" are the campaigns of a pair, second − first.
+beside-pair = jozi
+beside-figure = namba
+beside-first = ya kwanza
+beside-second = ya pili
+beside-difference = tofauti
+beside-verdict = zimetofautishwa?
+# After the difference of two percentages.
+beside-points = pointi za asilimia
+# In that column, and on a terminal after the difference.
+beside-told-apart = zimetofautishwa
+beside-not-told-apart = hazikutofautishwa
+beside-apart-when-tested = tofauti zilipojaribiwa
+# { $pairs } is more than one.
+beside-by-chance = hazikutofautishwa kati ya jozi { $pairs }
+# { $why }: one of figure-unlike-….
+beside-not-compared = hazikulinganishwa: { $why }
+# { $verdict }: one of those above; { $marks }: one or several of the next three.
+# As in English
+beside-marked = { $verdict } ({ $marks })
+beside-one-day = siku moja
+beside-indicative = elekezi
+beside-vessels-not-stated = vyombo havikutajwa
+figure-unlike-vessels = vyombo vingine
+figure-unlike-plane = mnururisho katika bapa jingine
+figure-unlike-plane-not-stated = bapa la mnururisho halikutajwa
+figure-unlike-load-or-sun = mzigo, jua au hewa nyingine
+figure-unlike-load = mzigo mwingine
+figure-unlike-span = masafa mengine ya halijoto ya maji
+figure-unlike-vessel-heat = joto la vyombo huhesabiwa katika moja tu
+figure-unlike-no-budget = ± yake haikutajwa chanzo kwa chanzo
+beside-note = Kila ± ni kwa 95 %. Kile ambacho zote mbili zinashiriki hufutana katika tofauti, kwa hiyo namba mbili ambazo masafa yake hufunikana kwa sehemu bado zinaweza kutofautiana.
+# First sentences of the report, for two cookers without a rating. { $difference } and
+# { $interval } in K m²/W; { $share }: the difference as a part of the figure of the first, %.
+beside-hotter = Chombo kikavu cha { $second } hupata joto zaidi kwa kila W/m² kuliko kile cha { $first }: { $difference } K m²/W zaidi ({ $interval }), { $share } %: zimetofautishwa.
+beside-cooler = Chombo kikavu cha { $second } hupata joto pungufu kwa kila W/m² kuliko kile cha { $first }: { $difference } K m²/W pungufu ({ $interval }), { $share } %: zimetofautishwa.
+beside-hotter-one-day = Chombo kikavu cha { $second } kilipata joto zaidi kwa kila W/m² kuliko kile cha { $first } vilipojaribiwa: { $difference } K m²/W zaidi ({ $interval }), { $share } %. Havikujaribiwa kwa siku kadhaa kila kimoja, kwa hiyo huenda siku pekee zinaieleza tofauti hiyo: jaribu vyote viwili tena katika siku nyingine.
+beside-cooler-one-day = Chombo kikavu cha { $second } kilipata joto pungufu kwa kila W/m² kuliko kile cha { $first } vilipojaribiwa: { $difference } K m²/W pungufu ({ $interval }), { $share } %. Havikujaribiwa kwa siku kadhaa kila kimoja, kwa hiyo huenda siku pekee zinaieleza tofauti hiyo: jaribu vyote viwili tena katika siku nyingine.
+beside-hotter-by-chance = Haijulikani ni chombo kikavu kipi hupata joto zaidi kwa kila W/m², kile cha { $second } au cha { $first }: hutofautiana kwa { $difference } K m²/W ({ $interval }), { $share } %, lakini kati ya jozi { $pairs } moja inaweza kutofautiana hivyo kwa bahati.
+beside-hotter-not-told = Haiwezi kusemwa ni chombo kikavu kipi hupata joto zaidi kwa kila W/m², kile cha { $second } au cha { $first }: { $second } ina { $difference } K m²/W zaidi, { $share } %, na chochote kuanzia { $interval } kinalingana na data.
+beside-cooler-not-told = Haiwezi kusemwa ni chombo kikavu kipi hupata joto zaidi kwa kila W/m², kile cha { $second } au cha { $first }: { $second } ina { $difference } K m²/W pungufu, { $share } %, na chochote kuanzia { $interval } kinalingana na data.
+beside-hotter-not-compared = Kiasi ambacho vyombo vikavu vya { $second } na { $first } hupata joto hakikulinganishwa: { $why }.
+beside-nothing-shared = { $second } na { $first } hazina namba yoyote ya pamoja.
+beside-others = Kati ya namba nyingine za { $second } na { $first }, { $compared } zinaweza kulinganishwa, na { $apart } kati ya hizo zimetofautishwa.
+warning-no-rating = { $campaign } haina tathmini: ni namba zake nyingine tu zinazolinganishwa.
+comparison-dry-note = Kilele tulivu: pale chombo kilipoacha kuzidi kupata joto. K m²/W: chombo juu ya hewa kwa kila W/m², ± kwa 95 %.
+comparison-dry-caption = Halijoto ya vyombo vikavu tangu mwanzo wa kila duru; mstari mnene: kilele tulivu. Havikuwa chini ya jua moja: linganisha K m²/W, si digrii.
+# Read out to those who do not see the figure. { $runs }: comparison-dry-one of each, with ";"
+# between them.
+comparison-dry-alt = Mchoro wa mistari wa halijoto ya vyombo vikavu dhidi ya wakati. Kipimo cha juu kabisa cha kila duru: { $runs }.
+# As in English
+comparison-dry-one = { $campaign } { $highest }
+comparison-practice-no-rating = JCGM 100:2008 kwa tofauti
+beside-note-difference = Utovu wa uhakika wa tofauti ya namba kando ya tathmini una mtawanyiko na siku za kampeni zote mbili, kila moja kwa digrii zake za uhuru, na kile ambacho vifaa vyake havishiriki. Kile ambacho siku moja huzifanyia zote mbili hakiondolewi humo, jambo ambalo huukuza. Tathmini ina ulinganisho wake; vivyo hivyo pato na upotevu pale zote mbili zina tathmini na mizania ya joto.
+beside-note-alike = Namba hulinganishwa pale faili za kampeni zinapoacha idhaniwe kwamba zinafanana: kwa kila W/m², mnururisho katika bapa moja; za vyombo vikavu au vinavyopoa, vyombo vya idadi ileile vyenye uwezo uleule wa kuhifadhi joto na eneo lilelile ndani ya 2 %; muda wa kuchemka, ufanisi na kilele cha eksergia, mnururisho ndani ya 2 % na halijoto ya mazingira ndani ya 2 K; muda wa kuchemka, mzigo ndani ya 2 % na kiwango cha kuchemka ndani ya 2 K; ufanisi, masafa ya halijoto ya maji ndani ya 5 K kwenye ncha zake na 2 K kwa wastani; F2, mzigo kwa kila m² ndani ya 10 %; muda bainifu, mzigo ndani ya 2 %. Vikomo hivi ni mazoea ya kawaida bila chanzo kilichochapishwa. “Vyombo havikutajwa”: hakuna anayesema kwamba vilifanana.
+beside-note-pairs = “Zimetofautishwa”: p ya tofauti iko chini ya 0.05, ikiwa imesahihishwa kwa mbinu ya Holm kwa jozi ambamo namba hulinganishwa, kati ya { $pairs } kwa jumla; haikusahihishwa kwa idadi ya namba. Tofauti ya siku mojamoja haiitwi kamwe iliyotofautishwa.

@@ -30,7 +30,8 @@ pub struct Point {
     pub follows: bool,
 }
 
-/// How x1, x2 and y follow from x1, 1, water, ambient and both parts of y of a point whose readings are off.
+/// How x1, x2 and y follow from x1, 1, water, ambient and both parts of y of a point whose
+/// readings are off.
 pub type Law = fn(&Shift) -> [[f64; TERMS]; 3];
 
 /// Number of terms that a row is put together from.
