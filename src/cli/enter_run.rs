@@ -13,6 +13,7 @@ use crate::entry::run_table::{Place, RunEntry, lines_by_hand, with_run};
 use crate::entry::sheet::{Sheet, spoken};
 use crate::error::{Error, Problem, Result};
 use crate::logs::read_logs;
+use crate::planning::usual_kind;
 use crate::procedure::s580::own_limits::check_own_limits;
 use crate::report::files::replace_file;
 use crate::units::counted;
@@ -99,10 +100,11 @@ fn entry<'r>(campaign: &Campaign, log: &'r str, place: Place<'r>, sheet: &Sheet)
     }
 }
 
-/// The kind of the run whose log this is, or that waits for one; else it heats water.
+/// The kind of the run whose log this is, or that waits for one; else that of all runs so far; else
+/// it heats water.
 pub fn kind_of_log(campaign: &Campaign, path: &Path) -> RunKind {
     let name = match place(campaign, path, None) {
-        Place::New => return RunKind::default(),
+        Place::New => return usual_kind(campaign),
         Place::Present(name) | Place::InsteadOf(name) => name,
     };
     let run = campaign.runs.iter().find(|run| run.log == name);

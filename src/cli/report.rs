@@ -223,6 +223,11 @@ fn progress_bar(campaigns: usize, is_quiet: bool) -> ProgressBar {
 }
 
 fn conformity_cell(assessment: &Assessment) -> String {
+    if assessment.tested.heats_no_water() {
+        return message!("headline-no-water-level")
+            .to_string()
+            .to_lowercase();
+    }
     let level = assessment.s580.conformity.level.describe();
     let level = level.to_string().to_lowercase();
     if assessment.tested.estimates_irradiance() {

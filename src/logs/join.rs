@@ -8,7 +8,7 @@ use jiff::civil::Date;
 
 use super::account::Account;
 use super::notice::LogNotice;
-use super::quantity::Role;
+use super::quantity::{Quantity, Role};
 use super::quote::quoted;
 use super::read::{FileLog, read_file};
 use super::readings::Readings;
@@ -274,6 +274,7 @@ fn alone(file: Rc<FileLog>, run: &RunPlan, site: &Site) -> Log {
         .sought(run.kind)
         .iter()
         .copied()
+        .filter(|quantity| *quantity != Quantity::Irradiance || run.kind != RunKind::Cooling)
         .filter(|quantity| !file.quantities.contains(quantity) && !not_read.is_empty());
     let not_found = lacking.map(|quantity| LogNotice::ColumnNotFound {
         log: name.clone(),

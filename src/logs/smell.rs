@@ -81,7 +81,13 @@ pub fn take_out_faults(
             quantity,
             Quantity::Water | Quantity::Vessel | Quantity::Ambient
         );
-        let hint = if is_temperature && lowest > LOWEST_KELVIN {
+        let is_vessel = quantity == Quantity::Water
+            && sensor
+                .header
+                .eq_ignore_ascii_case(Quantity::Vessel.header());
+        let hint = if is_vessel {
+            "a dry vessel gets so hot, water does not: write kind = \"dry\" in its [[run]], or correct the unit".to_owned()
+        } else if is_temperature && lowest > LOWEST_KELVIN {
             looks_like(sensor, "K")
         } else if is_temperature && FAHRENHEIT_HIGHS.contains(&highest) && highest > *range.end() {
             let stuck = "; if the sensor is stuck, leave its cells blank";

@@ -64,7 +64,7 @@ pub fn assess(campaign: Campaign, logs: Vec<Log>) -> Result<Assessment> {
     };
     let dry_runs = dry_runs(&tested);
     let box_figures = box_figures(&tested, &dry_runs);
-    let dish_figures = dish_figures(&tested);
+    let dish_figures = dish_figures(&tested, heat_balance.as_ref().or(water_balance.as_ref()));
     // The loss that is printed, where it is.
     let printed = heat_balance.as_ref().or(water_balance.as_ref());
     let efficiency = efficiency(&tested, &s580, printed);

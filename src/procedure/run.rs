@@ -83,7 +83,7 @@ pub fn prepare_run(
     let mut notices = from_log.notices;
     notices.extend(about_trimming(&plan, date, left_out));
     Ok(Run {
-        reading_notices: about_readings(&plan.label, &readings, boiling_point_c),
+        reading_notices: about_readings(&plan, &readings, boiling_point_c),
         load_kg_m2: plan.water_kg / campaign.cooker.intercept_area_m2,
         plan,
         date,
@@ -191,13 +191,19 @@ fn about_trimming(plan: &RunPlan, date: Date, left_out: usize) -> Vec<RunNotice>
     trimmed.into_iter().chain(differs).collect()
 }
 
-fn about_readings(label: &str, readings: &Readings, boiling_point_c: f64) -> Vec<RunNotice> {
+fn about_readings(plan: &RunPlan, readings: &Readings, boiling_point_c: f64) -> Vec<RunNotice> {
+    let label = plan.label.as_str();
     let mut notices = Vec::new();
     if let (Some(first), Some(last)) = (readings.time_us.first(), readings.time_us.last()) {
         let days = seconds_between(*first, *last) / SECONDS_PER_DAY;
         if days > 1.0 {
             let log = label.to_owned();
-            notices.push(RunNotice::LongRun { log, days });
+            let can_be_split = plan.kind == RunKind::Water;
+            notices.push(RunNotice::LongRun {
+                log,
+                days,
+                can_be_split,
+            });
         }
     }
     let water_c = readings.water_c.value.iter().copied();

@@ -31,7 +31,12 @@ pub enum RunNotice {
         found: Date,
     },
     /// A log that goes on for more than a day.
-    LongRun { log: String, days: f64 },
+    LongRun {
+        log: String,
+        days: f64,
+        /// A log of such runs can be split by days.
+        can_be_split: bool,
+    },
     /// Water hotter than it can be in an open pot.
     WaterAboveBoiling {
         log: String,
@@ -76,8 +81,17 @@ impl RunNotice {
                 stated = date(*stated),
                 found = date(*found)
             ),
-            RunNotice::LongRun { log, days } => {
-                message!("notice-long-run", log = log, days = fixed(*days, 1))
+            RunNotice::LongRun {
+                log,
+                days,
+                can_be_split,
+            } => {
+                let said = if *can_be_split {
+                    message!("notice-long-run")
+                } else {
+                    message!("notice-long-run-other")
+                };
+                said.with("log", log).with("days", fixed(*days, 1))
             }
             RunNotice::WaterAboveBoiling {
                 log,

@@ -1857,7 +1857,7 @@ box-no-heating-remedy = begin below { $from } °C, go on above { $to } °C, and 
 box-runs-left-out = runs of water without a whole rise from { $from } to { $to } °C, which do not count: { $runs }
 # Loads in kg/m².
 box-load-off = the load was { $load } kg/m²; a full load is about { $full } kg/m²
-box-load-off-remedy = weigh in { $full } kg of water for each m² of glass
+box-load-off-remedy = weigh in { $full } kg of water for each m² of glass; the rating asks for 7 kg for each m² of intercept area, so one load does not always meet both
 # Both in K.
 box-beyond-reach = in { $rises -> 
     [one] { $rises } rise
@@ -1954,7 +1954,7 @@ tested-no-plateau = no plateau
 check-figures = Other figures so far
 check-no-figures = No other figure yet.
 box-grade-one-day = none given: F1 is above { $limit } K m²/W (IS 13429, from memory), but of one day, and another may be lower
-box-grade-not-flat = none given: irradiance was not measured with a sensor that lay flat
+box-grade-not-flat = none given: irradiance was not measured with a sensor that lay flat, for which the limit, { $limit } K m²/W, holds (IS 13429, from memory)
 box-glass = The glass is { $area } m², as stated.
 box-glass-not-stated = The intercept area, { $area } m², counts as the glass. If it has mirrors in it, F2 comes out too low: state glazing_area_m2.
 box-beyond-reach-remedy = F1 is too low, or the sensor read too little in that run: check that the plateau was reached, mirrors were covered alike, and the sensor lay flat
@@ -2028,3 +2028,19 @@ comparison-practice-no-rating = JCGM 100:2008 for the differences
 beside-note-difference = The uncertainty of a difference of figures beside the rating has scatter and days of both campaigns, each with its own degrees of freedom, and what their instruments do not share. What one day does to both is not taken out of it, which makes it larger. The rating has a comparison of its own; so have gain and loss where both have a rating and a heat balance.
 beside-note-alike = Figures are compared where the campaign files let one think that they are alike: for each W/m², irradiance in one plane; of dry or cooling vessels, as many vessels with the same heat and surface within 2 %; times to boil, efficiency and peak exergy, irradiance within 2 % and ambient within 2 K; times to boil, load within 2 % and boiling point within 2 K; efficiency, a range of water temperatures within 5 K at its ends and 2 K on average; F2, a load for each m² within 10 %; time constant, load within 2 %. These limits are common practice without a published source. "Vessels not stated": nobody says that they were alike.
 beside-note-pairs = "Told apart": p of the difference is under 0.05, corrected by Holm for the pairs in which the figure is compared, of { $pairs } in all; it is not corrected for the number of figures. A difference of single days is never called told apart.
+
+## Slips that show
+
+dry-sun-down = the sun was below the horizon at the plateau, so the clock, the time zone or the place is wrong
+dry-sun-down-remedy = correct time_zone, latitude and longitude under [site], or the times of the log
+dry-colder-than-air = the vessel reads { $below } K below the coolest air of the run: one of the two is in another unit than stated
+dry-very-hot = the vessel reads { $highest } °C, hotter than home-built cookers get (common practice, no published source): is the thermometer in °F?
+dry-unit-remedy = state vessel_temperature and ambient_temperature under [units], "°F" or "°C", as each thermometer shows
+dish-losses-differ = the loss by cooling, { $cooling } W/K, and that of the heat balance, { $balance } W/K, differ by more than their ±: sun reached the cooling load, or the wind was another
+dish-losses-differ-remedy = shade all of the aperture and the pot while it cools, and note the wind in both
+box-plane-turned = the readings of the flat sensor were turned to the sun by estimate = "from-horizontal"; F1 and F2 are defined for them as they were
+box-plane-turned-remedy = make a second campaign of the same logs without estimate, with plane = "horizontal"
+notice-long-run-other = { $log }: the readings span { $days } days, a run is one test on one day; check the dates, or set start and end
+finding-no-water = no run of this campaign heats water, so there is nothing to rate
+finding-no-water-remedy = heat a weighed load of water for a rating; the other figures stand by themselves
+instrument-assumed = not stated; taken as that of the class { $class }: { $basis }

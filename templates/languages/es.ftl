@@ -1898,7 +1898,7 @@ box-no-heating-remedy = empiece por debajo de { $from } °C, siga hasta pasar de
 box-runs-left-out = ensayos con agua sin una subida entera de { $from } a { $to } °C, que no cuentan: { $runs }
 # Loads in kg/m².
 box-load-off = la carga fue de { $load } kg/m²; una carga completa es de unos { $full } kg/m²
-box-load-off-remedy = pese { $full } kg de agua por cada m² de vidrio
+box-load-off-remedy = pese { $full } kg de agua por cada m² de vidrio; la calificación pide 7 kg por cada m² de área de captación, así que una sola carga no siempre cumple ambas
 # Both in K.
 box-beyond-reach = en { $rises ->
     [one] { $rises } subida
@@ -1995,7 +1995,7 @@ tested-no-plateau = ninguna meseta
 check-figures = Otras cifras hasta ahora
 check-no-figures = Todavía ninguna otra cifra.
 box-grade-one-day = no se da: F1 está por encima de { $limit } K m²/W (IS 13429, de memoria), pero es de un solo día, y la de otro día puede ser menor
-box-grade-not-flat = no se da: la irradiancia no se midió con un sensor tendido en horizontal
+box-grade-not-flat = no se da ninguna: la irradiancia no se midió con un sensor horizontal, para el que vale el límite, { $limit } K m²/W (IS 13429, de memoria)
 box-glass = El vidrio es de { $area } m², según lo indicado.
 box-glass-not-stated = El área de intercepción, { $area } m², cuenta como vidrio. Si incluye espejos, F2 sale demasiado baja: indique glazing_area_m2.
 box-beyond-reach-remedy = F1 es demasiado baja, o el sensor leyó de menos en ese ensayo: compruebe que se llegó a la meseta, que los espejos estaban igual de cubiertos y que el sensor estaba en horizontal
@@ -2071,3 +2071,19 @@ comparison-practice-no-rating = JCGM 100:2008 para las diferencias
 beside-note-difference = La incertidumbre de una diferencia de cifras aparte de la calificación contiene la dispersión y los días de ambas campañas, cada una con sus propios grados de libertad, y lo que sus instrumentos no comparten. Lo que un mismo día hace a ambas no se descuenta de ella, lo que la aumenta. La calificación tiene su propia comparación; también la ganancia y la pérdida, donde ambas tienen una calificación y un balance térmico.
 beside-note-alike = Las cifras se comparan donde los archivos de campaña dejan pensar que son semejantes: por cada W/m², la irradiancia en un mismo plano; de recipientes vacíos o que se enfrían, el mismo número de recipientes, con el mismo calor y la misma superficie dentro de un 2 %; tiempos hasta hervir, eficiencias y exergía máxima, la irradiancia dentro de un 2 % y el ambiente dentro de 2 K; tiempos hasta hervir, la carga dentro de un 2 % y el punto de ebullición dentro de 2 K; eficiencias, un margen de temperaturas del agua dentro de 5 K en sus extremos y de 2 K de media; F2, la carga por cada m² dentro de un 10 %; constante de tiempo, la carga dentro de un 2 %. Estos límites son práctica habitual, sin fuente publicada. «Recipientes no indicados»: nadie dice que fueran semejantes.
 beside-note-pairs = «Se distinguen»: la p de la diferencia es menor que 0,05, corregida por el método de Holm por los pares en que se compara la cifra, de { $pairs } en total; no está corregida por el número de cifras. De una diferencia entre días sueltos nunca se dice que se distinguen.
+
+## Slips that show
+
+dry-sun-down = en la meseta el sol estaba bajo el horizonte: el reloj, la zona horaria o el lugar están mal
+dry-sun-down-remedy = corrija time_zone, latitud y longitud en [site], o las horas del registro
+dry-colder-than-air = el recipiente marca { $below } K por debajo del aire más fresco del ensayo: uno de los dos está en otra unidad que la indicada
+dry-very-hot = el recipiente marca { $highest } °C, más de lo que alcanzan las cocinas caseras (práctica habitual, sin fuente publicada): ¿está el termómetro en °F?
+dry-unit-remedy = indique vessel_temperature y ambient_temperature en [units], "°F" o "°C", como muestra cada termómetro
+dish-losses-differ = la pérdida por enfriamiento, { $cooling } W/K, y la del balance térmico, { $balance } W/K, difieren en más que sus ±: el sol llegó a la carga que se enfriaba, o el viento era otro
+dish-losses-differ-remedy = dé sombra a toda la abertura y a la olla mientras se enfría, y anote el viento en ambos
+box-plane-turned = las lecturas del sensor horizontal se convirtieron con estimate = "from-horizontal"; F1 y F2 se definen para ellas tal como eran
+box-plane-turned-remedy = haga una segunda campaña con los mismos registros, sin estimate y con plane = "horizontal"
+notice-long-run-other = { $log }: las lecturas abarcan { $days } días, un ensayo es una prueba de un día; compruebe las fechas, o indique start y end
+finding-no-water = ningún ensayo de esta campaña calienta agua, así que no hay nada que calificar
+finding-no-water-remedy = caliente una carga pesada de agua para obtener una calificación; las demás cifras valen por sí mismas
+instrument-assumed = no se indica; se toma la de la clase { $class }: { $basis }

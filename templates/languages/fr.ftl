@@ -1940,7 +1940,7 @@ box-no-heating-remedy = commencer en dessous de { $from } °C, continuer au-dess
 box-runs-left-out = essais à l’eau sans montée entière de { $from } à { $to } °C, qui ne comptent pas : { $runs }
 # Loads in kg/m².
 box-load-off = la charge était de { $load } kg/m² ; une pleine charge est d’environ { $full } kg/m²
-box-load-off-remedy = peser { $full } kg d’eau pour chaque m² de vitrage
+box-load-off-remedy = peser { $full } kg d’eau pour chaque m² de vitrage ; l’évaluation demande 7 kg par m² de surface de captation, une seule charge ne satisfait donc pas toujours les deux
 # Both in K.
 box-beyond-reach = dans { $rises ->
     [one] { $rises } montée
@@ -2037,7 +2037,7 @@ tested-no-palier = aucun palier
 check-figures = Autres chiffres à ce jour
 check-no-figures = Aucun autre chiffre pour l’instant.
 box-grade-one-day = aucune n’est donnée : F1 est au-dessus de { $limit } K m²/W (IS 13429, de mémoire), mais d’un seul jour, et un autre peut être plus bas
-box-grade-not-flat = aucune n’est donnée : l’éclairement n’a pas été mesuré avec un capteur posé à plat
+box-grade-not-flat = aucune n’est donnée : l’éclairement n’a pas été mesuré avec un capteur à plat, pour lequel vaut la limite, { $limit } K m²/W (IS 13429, de mémoire)
 box-glass = Le vitrage est de { $area } m², comme indiqué.
 box-glass-not-stated = La surface d’interception, { $area } m², compte comme vitrage. Si elle comprend des miroirs, F2 est trop bas : indiquez glazing_area_m2.
 box-beyond-reach-remedy = F1 est trop bas, ou le capteur a trop peu indiqué dans cet essai : vérifier que le palier a été atteint, que les miroirs étaient couverts de la même façon, et que le capteur était à plat
@@ -2113,3 +2113,20 @@ comparison-practice-no-rating = JCGM 100:2008 pour les différences
 beside-note-difference = L’incertitude d’une différence de chiffres à côté de l’évaluation comprend la dispersion et les jours des deux campagnes, chacune avec ses propres degrés de liberté, et ce que leurs instruments n’ont pas en commun. Ce qu’un jour fait aux deux n’en est pas retiré, ce qui l’agrandit. L’évaluation a sa propre comparaison ; le gain et la perte aussi, là où les deux ont une évaluation et un bilan thermique.
 beside-note-alike = Des chiffres sont comparés là où les fichiers de campagne laissent penser qu’ils sont semblables : ceux par W/m², éclairement dans un même plan ; ceux de récipients à sec ou qui refroidissent, autant de récipients, avec la même capacité thermique et la même surface à 2 % près ; durées jusqu’à l’ébullition, rendement et pic d’exergie, éclairement à 2 % près et ambiante à 2 K près ; durées jusqu’à l’ébullition, charge à 2 % près et point d’ébullition à 2 K près ; rendement, une plage de températures de l’eau à 5 K près à ses bouts et à 2 K près en moyenne ; F2, une charge par m² à 10 % près ; constante de temps, charge à 2 % près. Ces limites sont de pratique courante, sans source publiée. « Récipients non indiqués » : il n’est pas indiqué qu’ils étaient semblables.
 beside-note-pairs = « Distingués » : le p de la différence est inférieur à 0,05, corrigé par la méthode de Holm pour les paires où le chiffre est comparé, sur { $pairs } en tout ; il n’est pas corrigé du nombre de chiffres. Une différence de jours isolés n’est jamais dite distinguée.
+
+## Slips that show
+
+dry-sun-down = pendant le palier, le soleil était sous l’horizon : l’horloge, le fuseau horaire ou le lieu est faux
+dry-sun-down-remedy = corrigez time_zone, latitude et longitude sous [site], ou les heures du journal
+dry-colder-than-air = le récipient indique { $below } K de moins que l’air le plus frais de l’essai : l’un des deux est dans une autre unité que celle indiquée
+dry-very-hot = le récipient indique { $highest } °C, plus que n’atteignent les cuiseurs faits maison (pratique courante, sans source publiée) : le thermomètre est-il en °F ?
+dry-unit-remedy = indiquez vessel_temperature et ambient_temperature sous [units], "°F" ou "°C", comme chaque thermomètre l’affiche
+dish-losses-differ = la perte par refroidissement, { $cooling } W/K, et celle du bilan thermique, { $balance } W/K, diffèrent de plus que leurs ± : le soleil a atteint la charge qui refroidissait, ou le vent était autre
+dish-losses-differ-remedy = ombragez toute l’ouverture et la marmite pendant qu’elle refroidit, et notez le vent dans les deux
+box-plane-turned = les lectures du capteur à plat ont été tournées vers le soleil par estimate = "from-horizontal" ; F1 et F2 sont définis pour elles telles quelles
+box-plane-turned-remedy = faites une seconde campagne des mêmes journaux sans estimate, avec plane = "horizontal"
+notice-long-run-other = { $log } : les lectures couvrent { $days } jours, un essai est un test d’un jour ; vérifiez les dates, ou indiquez start et end
+finding-no-water = aucun essai de cette campagne ne chauffe de l’eau, il n’y a donc rien à évaluer
+finding-no-water-remedy = chauffez une charge d’eau pesée pour une évaluation ; les autres chiffres valent par eux-mêmes
+instrument-assumed = non indiquée ; prise comme celle de la classe { $class } : { $basis }
+tested-no-plateau = STILL TO TRANSLATE

@@ -1901,7 +1901,7 @@ box-no-heating-remedy = comece abaixo de { $from } °C, continue até passar de 
 box-runs-left-out = sessões com água sem uma subida inteira de { $from } a { $to } °C, que não contam: { $runs }
 # Loads in kg/m².
 box-load-off = a carga foi de { $load } kg/m²; uma carga completa é de cerca de { $full } kg/m²
-box-load-off-remedy = pese { $full } kg de água por m² de vidro
+box-load-off-remedy = pese { $full } kg de água por m² de vidro; a avaliação pede 7 kg por m² de área de captação, portanto uma só carga nem sempre cumpre as duas
 # Both in K.
 box-beyond-reach = em { $rises ->
     [one] { $rises } subida
@@ -1998,7 +1998,7 @@ tested-no-plateau = nenhum patamar
 check-figures = Outros números até agora
 check-no-figures = Ainda nenhum outro número.
 box-grade-one-day = não é dado: F1 está acima de { $limit } K m²/W (IS 13429, de memória), mas é de um só dia, e a de outro dia pode ser menor
-box-grade-not-flat = não é dado: a irradiância não foi medida com um sensor deitado na horizontal
+box-grade-not-flat = nenhuma: a irradiância não foi medida com um sensor deitado, para o qual vale o limite, { $limit } K m²/W (IS 13429, de memória)
 box-glass = O vidro tem { $area } m², como indicado.
 box-glass-not-stated = A área de interceptação, { $area } m², conta como vidro. Se ela inclui espelhos, F2 sai baixa demais: indique glazing_area_m2.
 box-beyond-reach-remedy = F1 é baixa demais, ou o sensor leu a menos nessa sessão: verifique que se chegou ao patamar, que os espelhos estavam cobertos do mesmo modo e que o sensor estava na horizontal
@@ -2074,3 +2074,19 @@ comparison-practice-no-rating = JCGM 100:2008 para as diferenças
 beside-note-difference = A incerteza de uma diferença de números à parte da avaliação inclui a dispersão e os dias das duas campanhas, cada uma com os seus próprios graus de liberdade, e o que os seus instrumentos não têm em comum. O que um mesmo dia faz às duas não é descontado dela, o que a aumenta. A avaliação tem a sua própria comparação; também o ganho e a perda, onde as duas têm uma avaliação e um balanço térmico.
 beside-note-alike = Os números comparam-se onde os arquivos das campanhas deixam pensar que são semelhantes: por W/m², a irradiância no mesmo plano; de recipientes secos ou que esfriam, o mesmo número de recipientes, com o mesmo calor e a mesma superfície dentro de 2 %; tempos até ferver, eficiências e exergia máxima, a irradiância dentro de 2 % e o ambiente dentro de 2 K; tempos até ferver, a carga dentro de 2 % e o ponto de ebulição dentro de 2 K; eficiências, uma faixa de temperaturas da água dentro de 5 K nos seus extremos e de 2 K em média; F2, a carga por m² dentro de 10 %; constante de tempo, a carga dentro de 2 %. Estes limites são prática comum, sem fonte publicada. “Recipientes não indicados”: ninguém diz que eram semelhantes.
 beside-note-pairs = “Distinguem-se”: o p da diferença é menor que 0,05, corrigido pelo método de Holm para os pares em que o número é comparado, de { $pairs } no total; não é corrigido para a quantidade de números. De uma diferença entre dias isolados nunca se diz que se distinguem.
+
+## Slips that show
+
+dry-sun-down = no patamar o sol estava abaixo do horizonte: o relógio, o fuso horário ou o lugar está errado
+dry-sun-down-remedy = corrija time_zone, latitude e longitude em [site], ou as horas do registro
+dry-colder-than-air = o recipiente marca { $below } K abaixo do ar mais fresco da sessão: um dos dois está em outra unidade que a indicada
+dry-very-hot = o recipiente marca { $highest } °C, mais do que alcançam os fogões caseiros (prática comum, sem fonte publicada): o termômetro está em °F?
+dry-unit-remedy = indique vessel_temperature e ambient_temperature em [units], "°F" ou "°C", como mostra cada termômetro
+dish-losses-differ = a perda por resfriamento, { $cooling } W/K, e a do balanço térmico, { $balance } W/K, diferem mais do que os seus ±: o sol chegou à carga que resfriava, ou o vento era outro
+dish-losses-differ-remedy = faça sombra sobre toda a abertura e a panela enquanto esfria, e anote o vento em ambas
+box-plane-turned = as leituras do sensor deitado foram convertidas por estimate = "from-horizontal"; F1 e F2 são definidos para elas como eram
+box-plane-turned-remedy = faça uma segunda campanha com os mesmos registros, sem estimate e com plane = "horizontal"
+notice-long-run-other = { $log }: as leituras abrangem { $days } dias, uma sessão é um teste de um dia; verifique as datas, ou indique start e end
+finding-no-water = nenhuma sessão desta campanha aquece água, portanto não há nada a avaliar
+finding-no-water-remedy = aqueça uma carga pesada de água para uma avaliação; os outros números valem por si
+instrument-assumed = não indicada; tomada como a da classe { $class }: { $basis }

@@ -1894,7 +1894,7 @@ box-no-heating-remedy = anza chini ya { $from } °C, endelea juu ya { $to } °C,
 box-runs-left-out = duru za maji zisizo na upandaji kamili kutoka { $from } hadi { $to } °C, ambazo hazihesabiwi: { $runs }
 # Loads in kg/m².
 box-load-off = mzigo ulikuwa { $load } kg/m²; mzigo kamili ni takriban { $full } kg/m²
-box-load-off-remedy = pima kwa mizani { $full } kg za maji kwa kila m² ya kioo
+box-load-off-remedy = pima kwa mizani { $full } kg za maji kwa kila m² ya kioo; tathmini inataka kilo 7 kwa kila m² ya eneo la kukusanya mwanga, kwa hiyo mzigo mmoja hautoshelezi zote mbili kila mara
 # Both in K.
 box-beyond-reach = katika { $rises ->
     [one] upandaji { $rises }
@@ -1992,7 +1992,7 @@ tested-no-plateau = hakuna kilele tulivu
 check-figures = Namba nyingine hadi sasa
 check-no-figures = Bado hakuna namba nyingine.
 box-grade-one-day = halikutolewa: F1 iko juu ya { $limit } K m²/W (IS 13429, kwa kumbukumbu ya kichwani), lakini ni ya siku moja, na nyingine inaweza kuwa chini zaidi
-box-grade-not-flat = halikutolewa: mnururisho haukupimwa kwa kihisi kilicholala bapa
+box-grade-not-flat = hakuna: mnururisho haukupimwa kwa kihisi kilicholala, ambacho kikomo, { $limit } K m²/W, kinakihusu (IS 13429, kwa kumbukumbu ya kichwani)
 box-glass = Kioo ni { $area } m², kama ilivyotajwa.
 box-glass-not-stated = Eneo la kupokea mwanga, { $area } m², linahesabiwa kuwa kioo. Ikiwa lina viakisi ndani yake, F2 huwa ndogo mno: taja glazing_area_m2.
 box-beyond-reach-remedy = F1 ni ndogo mno, au kihisi kilisoma pungufu katika duru hiyo: hakikisha kwamba kilele tulivu kilifikiwa, viakisi vilifunikwa kwa namna ileile, na kihisi kililala bapa
@@ -2068,3 +2068,19 @@ comparison-practice-no-rating = JCGM 100:2008 kwa tofauti
 beside-note-difference = Utovu wa uhakika wa tofauti ya namba kando ya tathmini una mtawanyiko na siku za kampeni zote mbili, kila moja kwa digrii zake za uhuru, na kile ambacho vifaa vyake havishiriki. Kile ambacho siku moja huzifanyia zote mbili hakiondolewi humo, jambo ambalo huukuza. Tathmini ina ulinganisho wake; vivyo hivyo pato na upotevu pale zote mbili zina tathmini na mizania ya joto.
 beside-note-alike = Namba hulinganishwa pale faili za kampeni zinapoacha idhaniwe kwamba zinafanana: kwa kila W/m², mnururisho katika bapa moja; za vyombo vikavu au vinavyopoa, vyombo vya idadi ileile vyenye uwezo uleule wa kuhifadhi joto na eneo lilelile ndani ya 2 %; muda wa kuchemka, ufanisi na kilele cha eksergia, mnururisho ndani ya 2 % na halijoto ya mazingira ndani ya 2 K; muda wa kuchemka, mzigo ndani ya 2 % na kiwango cha kuchemka ndani ya 2 K; ufanisi, masafa ya halijoto ya maji ndani ya 5 K kwenye ncha zake na 2 K kwa wastani; F2, mzigo kwa kila m² ndani ya 10 %; muda bainifu, mzigo ndani ya 2 %. Vikomo hivi ni mazoea ya kawaida bila chanzo kilichochapishwa. “Vyombo havikutajwa”: hakuna anayesema kwamba vilifanana.
 beside-note-pairs = “Zimetofautishwa”: p ya tofauti iko chini ya 0.05, ikiwa imesahihishwa kwa mbinu ya Holm kwa jozi ambamo namba hulinganishwa, kati ya { $pairs } kwa jumla; haikusahihishwa kwa idadi ya namba. Tofauti ya siku mojamoja haiitwi kamwe iliyotofautishwa.
+
+## Slips that show
+
+dry-sun-down = wakati wa kilele tulivu jua lilikuwa chini ya upeo wa macho: saa, ukanda wa saa au mahali pana kosa
+dry-sun-down-remedy = sahihisha time_zone, latitudo na longitudo chini ya [site], au saa za kumbukumbu
+dry-colder-than-air = chombo kinaonyesha { $below } K chini ya hewa baridi zaidi ya duru: kimoja kati ya viwili kiko katika kipimo tofauti na kilichotajwa
+dry-very-hot = chombo kinaonyesha { $highest } °C, moto kuliko majiko ya kujitengenezea (mazoea ya kawaida, hakuna chanzo kilichochapishwa): je, kipimajoto ni cha °F?
+dry-unit-remedy = taja vessel_temperature na ambient_temperature chini ya [units], "°F" au "°C", kama kila kipimajoto kinavyoonyesha
+dish-losses-differ = upotevu kwa kupoa, { $cooling } W/K, na ule wa mizania ya joto, { $balance } W/K, hutofautiana kuliko ± zake: jua lilifikia mzigo uliokuwa ukipoa, au upepo ulikuwa mwingine
+dish-losses-differ-remedy = weka kivuli juu ya mlango wote wa mwanga na sufuria inapopoa, na andika upepo katika zote mbili
+box-plane-turned = masomo ya kihisi kilicholala yaligeuzwa kuelekea jua na estimate = "from-horizontal"; F1 na F2 zimefafanuliwa kwa masomo yalivyokuwa
+box-plane-turned-remedy = tengeneza kampeni ya pili kwa kumbukumbu zilezile bila estimate, kwa plane = "horizontal"
+notice-long-run-other = { $log }: masomo yanafunika siku { $days }, duru ni jaribio moja la siku moja; kagua tarehe, au weka start na end
+finding-no-water = hakuna duru ya kampeni hii inayopasha maji joto, kwa hiyo hakuna cha kutathmini
+finding-no-water-remedy = pasha joto mzigo wa maji uliopimwa ili kupata tathmini; namba nyingine zinajitegemea
+instrument-assumed = haijatajwa; imechukuliwa kama ya daraja { $class }: { $basis }

@@ -257,7 +257,7 @@ fn the_field_sheet_of_each_kind_has_what_applies_to_it() {
         "run           dry vessel",
         "high sun      09:58 to 13:58 by the clock (10:00 to 14:00 solar time)",
         "every 5 to 20 min",
-        "three readings of the vessel are the same",
+        "until the vessel has stayed the same for half an hour",
         "reports/mallee.2026-04-20.dry.field-sheet.pdf",
     ]);
     let cooling = bench.run(&[&plan[..], &["cooling"]].concat()).exits(0);

@@ -2,7 +2,7 @@
 
 use super::finding::{BoxFinding, FindingCode};
 use super::formulas::{FROM_C, LOAD_KG_M2, LOAD_WITHIN, NEAR_REACH, Nearest, Taken, Test, end_c};
-use crate::campaign::model::Plane;
+use crate::campaign::model::{IrradianceEstimate, Plane};
 use crate::language::{fixed, range};
 use crate::message;
 use crate::physics::water::EVAPORATION_C;
@@ -84,6 +84,14 @@ impl Findings<'_> {
             return None;
         }
         let plane = self.tested.campaign.instruments.irradiance_plane;
+        let way = self.tested.campaign.instruments.irradiance_estimate;
+        if way == Some(IrradianceEstimate::FromHorizontal) {
+            return Some(BoxFinding::indicative(
+                FindingCode::PlaneNotHorizontal,
+                message!("box-plane-turned"),
+                message!("box-plane-turned-remedy"),
+            ));
+        }
         let text = match plane {
             _ if self.tested.estimates_irradiance() => message!("box-plane-estimated"),
             Some(Plane::Normal) => message!("box-plane-normal"),

@@ -10,6 +10,7 @@ use crate::language::fixed;
 use crate::message;
 use crate::physics::water::{EVAPORATION_C, SPECIFIC_HEAT_J_PER_KG_K};
 use crate::procedure::boiling::{Boiling, NoBoiling, no_boiling_said};
+use crate::procedure::heat_balance::HeatBalance;
 use crate::procedure::run::Run;
 use crate::procedure::sources::{CommonError, common_errors, vessel_heat_error};
 use crate::procedure::stretch::{NoStretch, Stretch, between};
@@ -17,7 +18,7 @@ use crate::procedure::tested::Tested;
 use crate::procedure::uncertainty::derived::Group;
 use crate::procedure::uncertainty::shift::Shift;
 use crate::procedure::uncertainty::step::reading_spread;
-use crate::procedure::uncertainty::{Derived, Missing, Off, derive};
+use crate::procedure::uncertainty::{Derived, Figure, Missing, Off, derive};
 
 /// A heating counts from this far above ambient, K, and up to as far below the local boiling
 /// point: the practice's window of the water, this project's choice.
@@ -63,7 +64,7 @@ pub struct DishFigures {
 /// DIFFERENCE: theirs are the slope of ln(Tw − Ta), and the exponential over a heating at a steady
 /// sun: the same in steady air and sun. Where air warms by 1 K/h the logarithm is 6 % off
 /// (simulated), this is not. They boil at 100 °C, this at the local boiling point.
-pub fn dish_figures(tested: &Tested) -> Option<DishFigures> {
+pub fn dish_figures(tested: &Tested, balance: Option<&HeatBalance>) -> Option<DishFigures> {
     let procedures = &tested.campaign.procedures;
     let is_asked = procedures.name(ProcedureKey::Dish);
     let is_of_kind = tested.campaign.cooker.kind != CookerType::Box || is_asked;
@@ -104,6 +105,11 @@ pub fn dish_figures(tested: &Tested) -> Option<DishFigures> {
         test: &test,
         not_cooled: &not_cooled,
         left_out: &left_out,
+        losses: loss_w_per_k
+            .as_ref()
+            .ok()
+            .zip(balance)
+            .map(|(cooling, balance)| (cooling.figure, balance.loss_w_per_k)),
         is_of_one_day: [&time_constant_s, &optical]
             .into_iter()
             .flatten()
@@ -354,6 +360,8 @@ struct Findings<'t> {
     test: &'t Test<'t>,
     not_cooled: &'t [(&'t Run, NoCooling)],
     left_out: &'t [NoStretch],
+    /// By cooling, and by the heat balance, W/K.
+    losses: Option<(Figure, Figure)>,
     is_of_one_day: bool,
     has_no_end: bool,
     no_boiling: Option<NoBoiling>,
@@ -366,6 +374,7 @@ impl Findings<'_> {
         findings.extend(self.about_vessels());
         findings.extend(self.about_sun());
         findings.extend(self.about_heatings());
+        findings.extend(self.about_losses());
         // Without a loss there is no time either, and that has been told.
         let no_boiling = self.no_boiling.filter(|_| !self.test.coolings.is_empty());
         findings.extend(no_boiling.map(|why| {
@@ -457,6 +466,23 @@ impl Findings<'_> {
             ));
         }
         findings
+    }
+
+    /// Both losses, where their ranges do not meet.
+    fn about_losses(&self) -> Option<DishFinding> {
+        let (cooling, balance) = self.losses?;
+        let (one, two) = (cooling.interval, balance.interval);
+        (one.upper < two.lower || two.upper < one.lower).then(|| {
+            DishFinding::note(
+                FindingCode::LossesDiffer,
+                message!(
+                    "dish-losses-differ",
+                    cooling = fixed(cooling.value, 2),
+                    balance = fixed(balance.value, 2)
+                ),
+                message!("dish-losses-differ-remedy"),
+            )
+        })
     }
 
     /// Runs of water that do not count beside others that do.

@@ -29,6 +29,8 @@ pub enum FindingCode {
     Evaporation,
     /// A figure has no end of its interval.
     NoEnd,
+    /// Cooling and heat balance give losses that differ.
+    LossesDiffer,
     /// Runs of water that do not count.
     RunsLeftOut,
     /// In the sun of the test the water does not boil, or may not.
@@ -51,6 +53,7 @@ impl FindingCode {
             FindingCode::OneDay => "one-day",
             FindingCode::Evaporation => "evaporation",
             FindingCode::NoEnd => "no-end",
+            FindingCode::LossesDiffer => "losses-differ",
             FindingCode::RunsLeftOut => "runs-left-out",
             FindingCode::DoesNotBoil => "does-not-boil",
         }

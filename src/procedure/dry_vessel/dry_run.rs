@@ -5,6 +5,7 @@ use super::plateau::{NoPlateau, Plateau, find_plateau, slope_k_per_min};
 use crate::language::fixed;
 use crate::logs::Series;
 use crate::message;
+use crate::physics::sun::sun_position;
 use crate::procedure::run::Run;
 use crate::procedure::sources::{CommonError, common_errors, vessel_error};
 use crate::procedure::tested::Tested;
@@ -19,6 +20,11 @@ const USUAL_REACHED_C: &[f64] = &[100.0, 150.0];
 /// Share of the difference from which on it is told that a plateau may go on.
 /// Common practice, no published source.
 const WORTH_TELLING: f64 = 0.01;
+/// A vessel in the sun is not colder than the coolest air of its run by more than this, K.
+/// Common practice, no published source.
+const COLDER_BY_K: f64 = 5.0;
+/// Home-built cookers bring a dry pot to less than this, °C. Common practice, no published source.
+const VERY_HOT_C: f64 = 250.0;
 /// The first rise is taken over this, s.
 const FIRST_S: f64 = 600.0;
 
@@ -166,9 +172,18 @@ fn difference(tested: &Tested, plateaus: &[Placed], step_k: Option<f64>) -> Opti
 
 fn evaluate(tested: &Tested, index: usize, run: &Run, step_k: Option<f64>) -> DryRun {
     let plateau = find_plateau(run, step_k);
+    let is_dark = plateau.is_ok_and(|plateau| is_sun_down(tested, &plateau));
     let vessel = run.readings.vessel_c.as_ref();
-    let found = plateau.ok();
     let initial_k_per_min = vessel.and_then(first_rise);
+    let found = plateau.ok().filter(|_| !is_dark);
+    let mut findings = match plateau {
+        _ if is_dark => vec![sun_down()],
+        Ok(plateau) => may_get_hotter(&plateau, initial_k_per_min)
+            .into_iter()
+            .collect(),
+        Err(why) => vec![finding(why)],
+    };
+    findings.extend(vessel.into_iter().flat_map(|vessel| slips(run, vessel)));
     DryRun {
         run: index,
         difference: found.and_then(|plateau| {
@@ -183,12 +198,7 @@ fn evaluate(tested: &Tested, index: usize, run: &Run, step_k: Option<f64>) -> Dr
             values.fold(f64::NEG_INFINITY, f64::max)
         }),
         reached: vessel.map_or_else(Vec::new, |vessel| reached(tested, vessel)),
-        findings: match plateau {
-            Ok(plateau) => may_get_hotter(&plateau, initial_k_per_min)
-                .into_iter()
-                .collect(),
-            Err(why) => vec![finding(why)],
-        },
+        findings,
         initial_k_per_min,
         plateau: found,
     }
@@ -228,6 +238,56 @@ fn first_rise(vessel: &Series) -> Option<f64> {
     let within = vessel.time_us.partition_point(|&time| time <= end_us);
     let count = within.max(2).min(vessel.time_us.len());
     slope_k_per_min(&vessel.time_us[..count], &vessel.value[..count])
+}
+
+/// Whether the sun is below the horizon in the middle of a plateau: then a clock or a zone is
+/// wrong.
+fn is_sun_down(tested: &Tested, plateau: &Plateau) -> bool {
+    let site = &tested.campaign.site;
+    let middle_us = plateau.span.from_us.midpoint(plateau.span.to_us);
+    let sun = sun_position(
+        middle_us as f64 / MICROSECONDS_PER_SECOND,
+        site.latitude_deg,
+        site.longitude_deg,
+        site.elevation_m,
+    );
+    sun.is_some_and(|sun| sun.zenith_deg >= 90.0)
+}
+
+fn sun_down() -> DryFinding {
+    DryFinding::indicative(
+        FindingCode::SunDown,
+        message!("dry-sun-down"),
+        message!("dry-sun-down-remedy"),
+    )
+}
+
+/// What a unit taken for another looks like.
+fn slips(run: &Run, vessel: &Series) -> Vec<DryFinding> {
+    let values = || vessel.value.iter().copied();
+    let coldest_c = values().fold(f64::INFINITY, f64::min);
+    let hottest_c = values().fold(f64::NEG_INFINITY, f64::max);
+    let air = run
+        .readings
+        .ambient_c
+        .iter()
+        .flat_map(|air| air.value.iter());
+    let air_c = air.copied().fold(f64::INFINITY, f64::min);
+    let colder = (coldest_c < air_c - COLDER_BY_K).then(|| {
+        DryFinding::indicative(
+            FindingCode::ColderThanAir,
+            message!("dry-colder-than-air", below = fixed(air_c - coldest_c, 0)),
+            message!("dry-unit-remedy"),
+        )
+    });
+    let hot = (hottest_c > VERY_HOT_C).then(|| {
+        DryFinding::note(
+            FindingCode::VeryHot,
+            message!("dry-very-hot", highest = fixed(hottest_c, 0)),
+            message!("dry-unit-remedy"),
+        )
+    });
+    colder.into_iter().chain(hot).collect()
 }
 
 /// What is left to rise on a plateau that still has a trend: with the time constant of the

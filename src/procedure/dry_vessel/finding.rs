@@ -11,6 +11,12 @@ pub enum FindingCode {
     NoIrradiance,
     /// Its log has no temperature of the air about the plateau.
     NoAmbient,
+    /// The sun was below the horizon.
+    SunDown,
+    /// The vessel was colder than the air.
+    ColderThanAir,
+    /// The vessel was hotter than home-built cookers get.
+    VeryHot,
     /// It is shorter than a plateau.
     TooShort,
     /// The sun was not steady for long enough.
@@ -30,6 +36,9 @@ impl FindingCode {
             FindingCode::NoVesselTemperature => "no-vessel-temperature",
             FindingCode::NoIrradiance => "no-irradiance",
             FindingCode::NoAmbient => "no-ambient",
+            FindingCode::SunDown => "sun-down",
+            FindingCode::ColderThanAir => "colder-than-air",
+            FindingCode::VeryHot => "very-hot",
             FindingCode::TooShort => "dry-run-too-short",
             FindingCode::SunUnsteady => "sun-unsteady",
             FindingCode::SunWeak => "sun-weak",

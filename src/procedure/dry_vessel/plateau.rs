@@ -19,8 +19,10 @@ pub const WITHIN_W_M2: f64 = 20.0;
 pub const LEAST_W_M2: f64 = 600.0;
 
 const SECONDS_PER_MINUTE: f64 = 60.0;
-/// Stretches begin at least this far apart, µs: a plateau is far longer.
-const STRIDE_US: i64 = 30_000_000;
+/// Stretches begin at most this far apart, µs: a plateau is far longer.
+const LONGEST_STRIDE_US: i64 = 30_000_000;
+/// So many stretches begin in a run at least, where it has as many readings.
+const STRETCHES: i64 = 2000;
 /// The air is read at least this often about a plateau, µs: it drifts by a kelvin in an hour.
 /// Common practice, no published source.
 const AIR_US: i64 = 7_200_000_000;
@@ -93,9 +95,12 @@ pub fn find_plateau(run: &Run, step_k: Option<f64>) -> Result<Plateau, NoPlateau
     let mut seen = Seen::default();
     let mut found: Option<Plateau> = None;
     let mut last = 0;
+    let ends = vessel.time_us.first().zip(vessel.time_us.last());
+    let whole_us = ends.map_or(0, |(first, last)| last - first);
+    let stride_us = LONGEST_STRIDE_US.min(whole_us / STRETCHES);
     let mut begun_us = i64::MIN;
     for (first, &from_us) in vessel.time_us.iter().enumerate() {
-        if from_us.saturating_sub(begun_us) < STRIDE_US {
+        if from_us.saturating_sub(begun_us) < stride_us {
             continue;
         }
         begun_us = from_us;

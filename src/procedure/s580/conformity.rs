@@ -51,6 +51,9 @@ pub fn judge(
     days: usize,
     rated: Option<&Rated>,
 ) -> Conformity {
+    if tested.heats_no_water() {
+        return without_water();
+    }
     let on_line = screenings.iter().map(|screening| screening.on_line).sum();
     let short_of = Shortfall::new(limits, on_line, days);
     let mut findings = short_of.findings();
@@ -71,6 +74,19 @@ pub fn judge(
         level: level_of(&findings),
         findings,
         missing: short_of.describe(),
+    }
+}
+
+/// A campaign whose runs heat no water: there is nothing to weigh.
+fn without_water() -> Conformity {
+    Conformity {
+        level: Level::Indicative,
+        findings: vec![S580Finding::indicative(
+            FindingCode::NoRating,
+            message!("finding-no-water"),
+            message!("finding-no-water-remedy"),
+        )],
+        missing: None,
     }
 }
 

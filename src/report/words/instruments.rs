@@ -2,6 +2,7 @@
 
 use serde::Serialize;
 
+use crate::campaign::classes::{InstrumentKind, assumed};
 use crate::campaign::model::{Instrument, Instruments, IrradianceEstimate, Plane};
 use crate::language::{Message, Phrase, Words};
 use crate::message;
@@ -41,20 +42,31 @@ pub fn instrument_rows(
             &instruments.water_temperature,
         )
     });
+    // A dry run has no budget of its own, which would name what is assumed.
     let of_vessel = has_dry.then(|| {
-        always(
+        describe_assumed(
             message!("tested-vessel-temperature"),
             &instruments.vessel_temperature,
+            InstrumentKind::VesselTemperature,
         )
     });
+    let of_air = if has_dry {
+        describe_assumed(
+            message!("tested-ambient-temperature"),
+            &instruments.ambient_temperature,
+            InstrumentKind::Temperature,
+        )
+    } else {
+        always(
+            message!("tested-ambient-temperature"),
+            &instruments.ambient_temperature,
+        )
+    };
     let of_mass = has_water.then(|| always(message!("tested-water-mass"), &instruments.water_mass));
     let rows = [
         of_water,
         of_vessel,
-        Some(always(
-            message!("tested-ambient-temperature"),
-            &instruments.ambient_temperature,
-        )),
+        Some(of_air),
         Some(irradiance(assessment, budget_in, instruments)),
         Some(wind(assessment, instruments)),
         of_mass,
@@ -80,6 +92,24 @@ fn describe(quantity: Message, instrument: &Instrument, is_measured: bool) -> De
             (None, Some(class)) => message!("instrument-by-class", basis = class.basis()).into(),
             (None, None) => not_stated(),
         },
+    }
+}
+
+/// The same, with the class that is taken where neither uncertainty nor class is stated.
+fn describe_assumed(quantity: Message, instrument: &Instrument, kind: InstrumentKind) -> Described {
+    let described = describe(quantity, instrument, true);
+    if instrument.uncertainty.is_some() || instrument.class.is_some() {
+        return described;
+    }
+    let class = assumed(kind);
+    Described {
+        uncertainty: message!(
+            "instrument-assumed",
+            class = class.name(),
+            basis = class.basis()
+        )
+        .into(),
+        ..described
     }
 }
 

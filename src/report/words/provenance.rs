@@ -70,12 +70,15 @@ pub fn provenance(assessment: &Assessment, edition: &Edition) -> ProvenancePart 
     let campaign = &assessment.tested.campaign;
     let words = &edition.words;
     let number = report_number(assessment);
-    let mut rows = made_with(edition, format!("ASAE {}", campaign.procedure));
-    rows.push(Row::said(
-        words,
-        message!("made-decision"),
-        decision(assessment.s580.limits.guard),
-    ));
+    let heats = !assessment.tested.heats_no_water();
+    let practice: Phrase = if heats {
+        format!("ASAE {}", campaign.procedure).into()
+    } else {
+        message!("tested-method-none").into()
+    };
+    let mut rows = made_with(edition, practice);
+    let decision = heats.then(|| decision(assessment.s580.limits.guard));
+    rows.extend(decision.map(|said| Row::said(words, message!("made-decision"), said)));
     rows.extend(estimate(campaign).map(|how| Row::said(words, message!("made-irradiance"), how)));
     ProvenancePart {
         deviations: deviations(assessment)

@@ -416,7 +416,7 @@ fn a_stray_date_years_away_gives_a_notice_and_still_a_report() {
         });
         let assessment = Trial::with_second(stray_log).rated();
         let found = assessment.notices.iter().find_map(|notice| match notice {
-            Notice::Run(RunNotice::LongRun { log, days }) => Some((log.clone(), *days)),
+            Notice::Run(RunNotice::LongRun { log, days, .. }) => Some((log.clone(), *days)),
             _ => None,
         });
         let (log, found_days) = found.unwrap_or_else(|| panic!("{stray}: no notice"));

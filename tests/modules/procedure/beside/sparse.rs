@@ -67,12 +67,12 @@ fn a_lack_of_air_is_called_neither_a_weak_sun_nor_a_vessel_that_rises() {
 }
 
 #[test]
-fn a_dry_run_with_waters_log_is_told_that_it_has_the_waters_temperature() {
+fn a_dry_run_with_waters_log_is_told_to_be_a_run_of_water() {
     let log = frozen("box/dry.csv").replace("vessel_c", "water_c");
     let run = &Kinds::of(BOX).run("dry", log).assess().dry_runs.runs[0];
     assert_eq!(run.findings[0].code, Dry::NoVesselTemperature);
-    let text = run.findings[0].text.to_string();
-    assert!(text.contains("water"), "{text}");
+    let remedy = run.findings[0].remedy.to_string();
+    assert!(remedy.contains("kind = \"water\""), "{remedy}");
 }
 
 #[test]
