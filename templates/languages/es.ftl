@@ -1898,7 +1898,7 @@ box-no-heating-remedy = empiece por debajo de { $from } °C, siga hasta pasar de
 box-runs-left-out = ensayos con agua sin una subida entera de { $from } a { $to } °C, que no cuentan: { $runs }
 # Loads in kg/m².
 box-load-off = la carga fue de { $load } kg/m²; una carga completa es de unos { $full } kg/m²
-box-load-off-remedy = pese { $full } kg de agua por cada m² de vidrio; la calificación pide 7 kg por cada m² de área de captación, así que una sola carga no siempre cumple ambas
+box-load-off-remedy = pese { $full } kg de agua por cada m² de vidrio; la calificación pide 7 kg por cada m² de área de intercepción, así que una sola carga no siempre cumple ambas
 # Both in K.
 box-beyond-reach = en { $rises ->
     [one] { $rises } subida

@@ -1940,7 +1940,7 @@ box-no-heating-remedy = commencer en dessous de { $from } °C, continuer au-dess
 box-runs-left-out = essais à l’eau sans montée entière de { $from } à { $to } °C, qui ne comptent pas : { $runs }
 # Loads in kg/m².
 box-load-off = la charge était de { $load } kg/m² ; une pleine charge est d’environ { $full } kg/m²
-box-load-off-remedy = peser { $full } kg d’eau pour chaque m² de vitrage ; l’évaluation demande 7 kg par m² de surface de captation, une seule charge ne satisfait donc pas toujours les deux
+box-load-off-remedy = peser { $full } kg d’eau pour chaque m² de vitrage ; l’évaluation demande 7 kg par m² de surface d’interception, une seule charge ne satisfait donc pas toujours les deux
 # Both in K.
 box-beyond-reach = dans { $rises ->
     [one] { $rises } montée
@@ -2030,7 +2030,7 @@ efficiency-one-day-remedy = faire des essais d’autres jours
 headline-not-with = À ne pas comparer à : { $what }.
 tested-method-none = aucune de la norme : aucun essai ne chauffe de l’eau
 tested-environment-dry = Environnement des paliers
-tested-no-palier = aucun palier
+tested-no-plateau = aucun palier
 
 ## What check says of the other procedures
 
@@ -2129,4 +2129,3 @@ notice-long-run-other = { $log } : les lectures couvrent { $days } jours, un ess
 finding-no-water = aucun essai de cette campagne ne chauffe de l’eau, il n’y a donc rien à évaluer
 finding-no-water-remedy = chauffez une charge d’eau pesée pour une évaluation ; les autres chiffres valent par eux-mêmes
 instrument-assumed = non indiquée ; prise comme celle de la classe { $class } : { $basis }
-tested-no-plateau = STILL TO TRANSLATE

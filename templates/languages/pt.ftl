@@ -1901,7 +1901,7 @@ box-no-heating-remedy = comece abaixo de { $from } °C, continue até passar de 
 box-runs-left-out = sessões com água sem uma subida inteira de { $from } a { $to } °C, que não contam: { $runs }
 # Loads in kg/m².
 box-load-off = a carga foi de { $load } kg/m²; uma carga completa é de cerca de { $full } kg/m²
-box-load-off-remedy = pese { $full } kg de água por m² de vidro; a avaliação pede 7 kg por m² de área de captação, portanto uma só carga nem sempre cumpre as duas
+box-load-off-remedy = pese { $full } kg de água por m² de vidro; a avaliação pede 7 kg por m² de área de interceptação, portanto uma só carga nem sempre cumpre as duas
 # Both in K.
 box-beyond-reach = em { $rises ->
     [one] { $rises } subida

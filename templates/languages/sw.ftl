@@ -1894,7 +1894,7 @@ box-no-heating-remedy = anza chini ya { $from } °C, endelea juu ya { $to } °C,
 box-runs-left-out = duru za maji zisizo na upandaji kamili kutoka { $from } hadi { $to } °C, ambazo hazihesabiwi: { $runs }
 # Loads in kg/m².
 box-load-off = mzigo ulikuwa { $load } kg/m²; mzigo kamili ni takriban { $full } kg/m²
-box-load-off-remedy = pima kwa mizani { $full } kg za maji kwa kila m² ya kioo; tathmini inataka kilo 7 kwa kila m² ya eneo la kukusanya mwanga, kwa hiyo mzigo mmoja hautoshelezi zote mbili kila mara
+box-load-off-remedy = pima kwa mizani { $full } kg za maji kwa kila m² ya kioo; tathmini inataka kilo 7 kwa kila m² ya eneo la kupokea mwanga, kwa hiyo mzigo mmoja hautoshelezi zote mbili kila mara
 # Both in K.
 box-beyond-reach = katika { $rises ->
     [one] upandaji { $rises }
