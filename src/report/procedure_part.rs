@@ -2,8 +2,9 @@
 
 use serde::Serialize;
 
-use crate::language::{Message, Words, fixed};
+use crate::language::{Message, Words, celsius, fixed, kilograms};
 use crate::message;
+use crate::procedure::boiling::Boiling;
 use crate::procedure::finding::Finding;
 use crate::procedure::stated::Stated;
 use crate::procedure::uncertainty::Figure;
@@ -101,6 +102,17 @@ pub fn row(stated: &Stated, words: &Words) -> Row {
         symbol = stated.key.symbol()
     );
     Row::said(words, label, value_of(stated))
+}
+
+/// What a time to boil holds for.
+pub fn boiling_said(boiling: &Boiling) -> Message {
+    message!(
+        "procedure-boiling",
+        load = kilograms(fixed(boiling.water_kg, 2)),
+        ambient = celsius(fixed(boiling.ambient_c, 0)),
+        boiling = celsius(fixed(boiling.boiling_point_c, 1)),
+        irradiance = fixed(boiling.irradiance_w_m2, 0)
+    )
 }
 
 /// The findings of a procedure in words.

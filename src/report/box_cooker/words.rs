@@ -1,13 +1,13 @@
 //! The figures of a box cooker in words.
 
 use super::heating::FILE;
-use crate::language::{Message, Words, celsius, fixed, kilograms};
+use crate::language::{Message, Words, celsius, fixed};
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::box_cooker::figures::{BoxFigures, GRADE_A_K_M2_PER_W, Grade, glass_m2};
 use crate::procedure::box_cooker::formulas::{FROM_C, end_c};
 use crate::procedure::stated::{FigureKey, Stated};
-use crate::report::procedure_part::{ProcedurePart, row, said, spread};
+use crate::report::procedure_part::{ProcedurePart, boiling_said, row, said, spread};
 use crate::report::rows::{Figure, Row};
 
 /// The section on the figures of a box cooker; `None` where they do not apply.
@@ -79,14 +79,6 @@ fn rests_on(assessment: &Assessment, found: &BoxFigures) -> Vec<Message> {
         };
         all.push(said.with("area", fixed(glass_m2(&assessment.tested), 3)));
     }
-    if let Some(boiling) = &found.boiling {
-        all.push(message!(
-            "procedure-boiling",
-            load = kilograms(fixed(boiling.water_kg, 2)),
-            ambient = celsius(fixed(boiling.ambient_c, 0)),
-            boiling = celsius(fixed(boiling.boiling_point_c, 1)),
-            irradiance = fixed(boiling.irradiance_w_m2, 0)
-        ));
-    }
+    all.extend(found.boiling.as_ref().map(boiling_said));
     all
 }

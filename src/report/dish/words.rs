@@ -1,12 +1,12 @@
 //! The figures of a concentrating cooker in words.
 
 use super::falls::FILE;
-use crate::language::{Message, Words, celsius, fixed, kilograms};
+use crate::language::{Message, Words, celsius, fixed};
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::dish::DishFigures;
 use crate::procedure::stated::{FigureKey, Stated};
-use crate::report::procedure_part::{ProcedurePart, row, said, spoken, spread};
+use crate::report::procedure_part::{ProcedurePart, boiling_said, row, said, spoken, spread};
 use crate::report::rows::{Figure, Row};
 
 /// The section on the figures of a concentrating cooker; `None` where they do not apply.
@@ -71,14 +71,6 @@ fn rests_on(assessment: &Assessment, found: &DishFigures) -> Vec<Message> {
             runs = found.heatings.len()
         ));
     }
-    if let Some(boiling) = &found.boiling {
-        all.push(message!(
-            "procedure-boiling",
-            load = kilograms(fixed(boiling.water_kg, 2)),
-            ambient = celsius(fixed(boiling.ambient_c, 0)),
-            boiling = celsius(fixed(boiling.boiling_point_c, 1)),
-            irradiance = fixed(boiling.irradiance_w_m2, 0)
-        ));
-    }
+    all.extend(found.boiling.as_ref().map(boiling_said));
     all
 }
