@@ -224,7 +224,7 @@ impl Sheet {
                 ),
             )
             .hint(format!(
-                "say --kind {} to go on with it, or choose another name with --log NAME.csv",
+                "say --kind {} to go on with it, or choose another name with --log NAME.csv; if nothing is in it yet, delete it",
                 other.kind.word()
             )),
             Some(_) => Problem::at(

@@ -46,3 +46,19 @@ fn the_sample_dry_pot_reaches_what_it_was_made_of() {
     let found = sample("dry-pot").dry_runs.difference;
     holds("difference", found, DRY_POT.difference_k_m2_w());
 }
+
+#[test]
+fn figures_of_the_samples_lie_where_published_ones_do() {
+    // Bands seen in abstracts: F1 0.115 to 0.122, F2 0.19 to 0.55 (box cookers after Mullick,
+    // Kandpal and Saxena 1987); energy 2.8 to 15.7 % and exergy 0.4 to 1.25 % (Öztürk 2004, one
+    // cooker at low loads): the samples are better cookers, so within a factor of three. A band of
+    // plausibility, no check of a formula.
+    let found = sample("box-figures");
+    let figures = found.box_figures.unwrap();
+    let value = |figure: Option<Derived>| figure.unwrap().figure.value;
+    assert!((0.115..=0.122).contains(&value(figures.f1)));
+    assert!((0.19..=0.55).contains(&value(figures.f2)));
+    let shares = found.efficiency.unwrap();
+    assert!((0.028..=3.0 * 0.157).contains(&shares.energy.figure.value));
+    assert!((0.004..=3.0 * 0.0125).contains(&shares.exergy.figure.value));
+}
