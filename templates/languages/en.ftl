@@ -1947,6 +1947,7 @@ efficiency-one-day-remedy = test on other days
 headline-not-with = Not to be compared with: { $what }.
 tested-method-none = none of the practice: no run heats water
 tested-environment-dry = Environment of the plateaus
+tested-environment-cooling = Environment of the cooling runs
 tested-no-plateau = no plateau
 
 ## What check says of the other procedures

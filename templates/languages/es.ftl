@@ -1988,6 +1988,7 @@ efficiency-one-day-remedy = ensaye otros días
 headline-not-with = No se compara con: { $what }.
 tested-method-none = ninguno de la práctica: ningún ensayo calienta agua
 tested-environment-dry = Entorno de las mesetas
+tested-environment-cooling = Entorno de los ensayos de enfriamiento
 tested-no-plateau = ninguna meseta
 
 ## What check says of the other procedures

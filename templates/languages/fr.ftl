@@ -2030,6 +2030,7 @@ efficiency-one-day-remedy = faire des essais d’autres jours
 headline-not-with = À ne pas comparer à : { $what }.
 tested-method-none = aucune de la norme : aucun essai ne chauffe de l’eau
 tested-environment-dry = Environnement des paliers
+tested-environment-cooling = Environnement des essais de refroidissement
 tested-no-plateau = aucun palier
 
 ## What check says of the other procedures

@@ -1991,6 +1991,7 @@ efficiency-one-day-remedy = ensaie em outros dias
 headline-not-with = Não se compara com: { $what }.
 tested-method-none = nenhum da prática: nenhuma sessão aquece água
 tested-environment-dry = Ambiente dos patamares
+tested-environment-cooling = Ambiente das sessões de resfriamento
 tested-no-plateau = nenhum patamar
 
 ## What check says of the other procedures

@@ -1985,6 +1985,7 @@ efficiency-one-day-remedy = jaribu katika siku nyingine
 headline-not-with = Usilinganishe na: { $what }.
 tested-method-none = hakuna ya utaratibu: hakuna jaribio linalopasha maji
 tested-environment-dry = Mazingira ya vilele tulivu
+tested-environment-cooling = Mazingira ya duru za kupoa
 tested-no-plateau = hakuna kilele tulivu
 
 ## What check says of the other procedures

@@ -163,12 +163,16 @@ fn groups(assessment: &Assessment, edition: &Edition) -> Vec<Group> {
     ]
 }
 
-/// Air, sun and wind of what counts: the used intervals, or the plateaus where no water heats.
+/// Air, sun and wind of what counts: the used intervals; where no water heats, the plateaus or the
+/// cooling runs.
 fn environment(assessment: &Assessment, words: &Words) -> Group {
-    let (name, rows) = if assessment.tested.heats_no_water() {
-        (message!("tested-environment-dry"), plateau_rows(assessment))
-    } else {
+    let tested = &assessment.tested;
+    let (name, rows) = if !tested.heats_no_water() {
         (message!("tested-environment"), environment_rows(assessment))
+    } else if tested.dry_runs.is_empty() {
+        (message!("tested-environment-cooling"), air_rows(assessment))
+    } else {
+        (message!("tested-environment-dry"), plateau_rows(assessment))
     };
     let rows = rows.into_iter();
     Group {
@@ -177,6 +181,20 @@ fn environment(assessment: &Assessment, words: &Words) -> Group {
             .map(|(label, text)| Row::said(words, label, text))
             .collect(),
     }
+}
+
+/// The air of the cooling runs.
+fn air_rows(assessment: &Assessment) -> Vec<(Message, Phrase)> {
+    let runs = assessment.tested.cooling_runs.iter();
+    let air = runs.filter_map(|run| run.readings.ambient_c.as_ref());
+    let values = air.flat_map(|air| air.value.iter().copied());
+    let (coolest, warmest) = values.fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), c| {
+        (low.min(c), high.max(c))
+    });
+    vec![(
+        message!("environment-ambient"),
+        celsius(range(coolest, warmest, 1)),
+    )]
 }
 
 /// Air and sun of the plateaus.
