@@ -931,6 +931,9 @@ cooking-time-open = { $shortest } o más; puede no llegar
 # As in English
 cooking-boil = { $time } ({ $range })
 cooking-foods-title = Alimentos llevados a la temperatura de cocción y mantenidos a ella en menos de { $time }
+cooking-foods-all = En { $time }, lo que dura la ventana solar, cada uno de estos alimentos llega a su temperatura de cocción y se mantiene en ella en la cantidad de la carga ensayada, { $load }, o más: { $foods }.
+# As in English
+cooking-food-and-how = { $food } ({ $cooked })
 cooking-foods-about = Desde { $start } con { $irradiance } W/m², en lo que dura la ventana solar; nunca más que los { $load } de la carga ensayada, más allá de la cual el ensayo no dice nada. Calores específicos según Chen 1985 a partir de los contenidos de agua del ASHRAE Handbook, Refrigeration (ambos de memoria); las temperaturas y los tiempos de cocción son práctica habitual, sin fuente publicada, los { $safe } son los del USDA FSIS. Estimado: compruébelo con un termómetro dentro del alimento.
 cooking-amount-or-more = { $amount } o más
 cooking-cooked-at = { $temperature } durante { $time }

@@ -967,6 +967,9 @@ cooking-time-open = { $shortest } ou plus ; risque de ne pas y arriver
 # As in English
 cooking-boil = { $time } ({ $range })
 cooking-foods-title = Aliments portés à la température de cuisson et maintenus à celle-ci en { $time } au plus
+cooking-foods-all = En { $time }, la durée de la fenêtre solaire, chacun de ces aliments est porté à sa température de cuisson et y est maintenu dans la quantité de la charge essayée, { $load }, ou plus : { $foods }.
+# As in English
+cooking-food-and-how = { $food } ({ $cooked })
 cooking-foods-about = À partir de { $start } sous { $irradiance } W/m², pendant la durée de la fenêtre solaire ; jamais plus que les { $load } de la charge essayée, au-delà desquels l’essai ne dit rien. Chaleurs massiques selon Chen 1985 à partir des teneurs en eau de ASHRAE Handbook, Refrigeration (les deux de mémoire) ; les températures et durées de cuisson sont de pratique courante, sans source publiée, les { $safe } sont ceux de l’USDA FSIS. Estimation : vérifiez avec un thermomètre dans l’aliment.
 cooking-amount-or-more = { $amount } ou plus
 cooking-cooked-at = { $temperature } pendant { $time }

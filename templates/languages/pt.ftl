@@ -938,6 +938,9 @@ cooking-time-open = { $shortest } ou mais; pode não chegar lá
 # As in English
 cooking-boil = { $time } ({ $range })
 cooking-foods-title = Alimentos levados à temperatura de cozimento e mantidos nela dentro de { $time }
+cooking-foods-all = Em { $time }, a duração da janela solar, cada um destes alimentos chega à sua temperatura de cozimento e nela se mantém na quantidade da carga ensaiada, { $load }, ou mais: { $foods }.
+# As in English
+cooking-food-and-how = { $food } ({ $cooked })
 cooking-foods-about = A partir de { $start } com { $irradiance } W/m², na duração da janela solar; nunca mais que os { $load } da carga ensaiada, além dos quais o ensaio nada diz. Calores específicos segundo Chen 1985 a partir dos teores de água do ASHRAE Handbook, Refrigeration (ambos de memória); temperaturas e tempos de cozimento são prática comum, sem fonte publicada, os { $safe } são os da USDA FSIS. Estimado: experimente com um termômetro dentro do alimento.
 cooking-amount-or-more = { $amount } ou mais
 cooking-cooked-at = { $temperature } por { $time }

@@ -926,6 +926,9 @@ cooking-time-open = { $shortest } au zaidi; huenda yasifike hapo
 # As in English
 cooking-boil = { $time } ({ $range })
 cooking-foods-title = Chakula kilichofikishwa kwenye halijoto ya kupikia na kudumishwa hapo ndani ya { $time }
+cooking-foods-all = Ndani ya { $time }, urefu wa dirisha la jua, kila kimoja cha vyakula hivi hufikishwa kwenye halijoto yake ya kupikia na kushikiliwa hapo kwa kiasi cha mzigo uliojaribiwa, { $load }, au zaidi: { $foods }.
+# As in English
+cooking-food-and-how = { $food } ({ $cooked })
 cooking-foods-about = Kuanzia { $start } kwa { $irradiance } W/m², katika urefu wa dirisha la jua; kamwe si zaidi ya { $load } za mzigo uliojaribiwa, kwani zaidi ya hapo jaribio halisemi lolote. Joto mahususi kwa mujibu wa Chen 1985 kutokana na viwango vya maji vya ASHRAE Handbook, Refrigeration (yote mawili kwa kumbukumbu ya kichwani); halijoto na muda wa kupika ni mazoea ya kawaida, hakuna chanzo kilichochapishwa, { $safe } ni za USDA FSIS. Ni makadirio: jaribu kwa kipimajoto ndani ya chakula.
 cooking-amount-or-more = { $amount } au zaidi
 cooking-cooked-at = { $temperature } kwa { $time }

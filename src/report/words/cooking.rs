@@ -3,7 +3,9 @@
 use serde::Serialize;
 
 use super::year::{YearPart, year_part};
-use crate::language::{Message, Phrase, Words, celsius, duration, fixed, kilograms, range, short};
+use crate::language::{
+    Message, Phrase, Words, celsius, duration, fixed, joined, kilograms, range, short,
+};
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::cooking::Prospect;
@@ -29,6 +31,8 @@ pub struct CookingPart {
     /// Heading over the foods.
     pub foods_title: String,
     pub foods: Vec<FoodRow>,
+    /// In place of the rows, where all of them would say the load tested or more; else empty.
+    pub foods_all: String,
     pub foods_note: String,
     /// `None` without a line.
     pub year: Option<YearPart>,
@@ -41,7 +45,7 @@ pub struct HeatingRow {
     pub load: String,
     pub time: String,
     pub confidence: String,
-    /// To boiling, with its range.
+    /// To boiling, with its range; empty where the times are to boiling already.
     pub boil: String,
 }
 
@@ -93,6 +97,8 @@ fn by_line(
     let cooking = &prospect.cooking;
     let heatings = cooking.heatings.iter();
     let foods = cooking.foods.iter();
+    let is_all_of_it =
+        !cooking.foods.is_empty() && foods.clone().all(|food| is_capped(food, cooking));
     CookingPart {
         opinion: words.say(message!("cooking-opinion")),
         warning,
@@ -101,11 +107,24 @@ fn by_line(
             .map(|heating| heating_row(heating, cooking, words))
             .collect(),
         ends: words.say(ends(cooking)),
-        foods_title: words.say(message!(
-            "cooking-foods-title",
-            time = duration(cooking.window_s)
-        )),
-        foods: foods.map(|food| food_row(food, cooking, words)).collect(),
+        foods_title: if is_all_of_it {
+            String::new()
+        } else {
+            words.say(message!(
+                "cooking-foods-title",
+                time = duration(cooking.window_s)
+            ))
+        },
+        foods: if is_all_of_it {
+            Vec::new()
+        } else {
+            foods.map(|food| food_row(food, cooking, words)).collect()
+        },
+        foods_all: if is_all_of_it {
+            words.say(foods_all(cooking))
+        } else {
+            String::new()
+        },
         foods_note: words.say(message!(
             "cooking-foods-about",
             start = celsius(short(cooking.start_c)),
@@ -130,6 +149,7 @@ fn without_line(warning: String, words: &Words) -> CookingPart {
         ends: words.say(message!("cooking-no-line")),
         foods_title: String::new(),
         foods: Vec::new(),
+        foods_all: String::new(),
         foods_note: String::new(),
         year: None,
         assumptions: Vec::new(),
@@ -168,8 +188,41 @@ fn heating_row(heating: &WaterHeating, cooking: &Cooking, words: &Words) -> Heat
         confidence: heating
             .time
             .map_or_else(|| "–".to_owned(), |time| words.say(spoken_range(time))),
-        boil: words.say(boil),
+        boil: if cooking.boils_below_target {
+            String::new()
+        } else {
+            words.say(boil)
+        },
     }
+}
+
+/// Whether as much of a food as the load tested, or more, is cooked even by the slow end.
+fn is_capped(heating: &FoodHeating, cooking: &Cooking) -> bool {
+    let is_enough = |kg: Option<f64>| kg.is_some_and(|kg| kg >= cooking.tested_kg);
+    is_enough(heating.kg.best) && is_enough(heating.kg.lowest)
+}
+
+/// Every food, where all of them can be cooked in the amount of the load tested.
+fn foods_all(cooking: &Cooking) -> Message {
+    let foods = cooking.foods.iter().map(|heating| -> Phrase {
+        let cooked = message!(
+            "cooking-cooked-at",
+            temperature = celsius(short(heating.food.cooks_at_c)),
+            time = duration(heating.food.held_s)
+        );
+        message!(
+            "cooking-food-and-how",
+            food = heating.food.name(),
+            cooked = cooked
+        )
+        .into()
+    });
+    message!(
+        "cooking-foods-all",
+        load = kilograms(fixed(cooking.tested_kg, 1)),
+        time = duration(cooking.window_s),
+        foods = joined(foods.collect::<Vec<Phrase>>(), "; ")
+    )
 }
 
 fn food_row(heating: &FoodHeating, cooking: &Cooking, words: &Words) -> FoodRow {
