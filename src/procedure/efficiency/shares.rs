@@ -91,7 +91,8 @@ impl ByDay {
 /// Σ(A·G·Δt·[1 − 4/3·(Ta/Ts) + 1/3·(Ta/Ts)⁴]), with Ts = 5777 K. The vessels do not count.
 ///
 /// # Source
-/// Öztürk 2004 and others; Petela's factor: [`share_of_sunlight`]. That the sound intervals are
+/// Öztürk 2004 and others; Petela's factor:
+/// [`share_of_sunlight`](crate::physics::exergy::share_of_sunlight). That the sound intervals are
 /// the span is this project's choice: papers choose their own, so spans have to be told.
 pub fn efficiency(
     tested: &Tested,

@@ -107,7 +107,7 @@ pub fn derive(
 /// The same without draws, for a formula that takes long.
 ///
 /// # Errors
-/// As [`derive`].
+/// As [`derive()`].
 pub fn derive_by_budget(
     groups: &[Group],
     common: &[CommonError],
