@@ -67,8 +67,8 @@ Example:
   simmerline check my-cooker
 
 Reads and screens the logs as a report would, writes nothing, and says what was
-used, what was set aside and why, what would mend it, and how each column of the
-logs was understood.";
+used, what was set aside and why, what would mend it, which figures of other procedures
+there are so far and what they lack, and how each column of the logs was understood.";
 
 const COMPARE_HELP: &str = "\
 Example:
@@ -78,8 +78,8 @@ Takes two to twenty campaigns, as folders or as reports (PDF), whose data it tak
 them, and writes comparison.pdf, comparison.json and
 comparison.csv: every difference of Ps(50) with its 95 % interval, and whether it is
 real; and the same of every other figure that two of them state and that was taken alike,
-so that dry vessels are compared, too. Give one id under [instruments] to an instrument that several campaigns share:
-its errors then cancel.";
+so that dry vessels are compared, too. Give one id under [instruments] to an instrument
+that several campaigns share: its errors then cancel.";
 
 const VERIFY_HELP: &str = "\
 Example:
@@ -234,7 +234,7 @@ pub struct ReportOptions {
     pub no_attachments: bool,
     #[command(flatten)]
     pub files: ReachOption,
-    /// Exit with 5 if a rating is only indicative
+    /// Exit with 5 if a rating is only indicative, or a campaign has none
     #[arg(long)]
     pub strict: bool,
     /// Print nothing but errors
@@ -342,7 +342,8 @@ pub struct EnterOptions {
     /// Day of the run, as 2026-11-03
     #[arg(long, value_name = "DATE")]
     pub date: String,
-    /// What was tested; else as the waiting run of the campaign says, else water
+    /// What was tested; else as the run that waits for its log says, else as all runs so far,
+    /// else water
     #[arg(long, value_name = "KIND", value_parser = kinds())]
     pub kind: Option<RunKind>,
     /// Time of the first line; else the solar window's start. A cooling run needs it

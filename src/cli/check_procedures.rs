@@ -1,6 +1,7 @@
 //! What `check` says of the procedures beside the rating.
 
 use super::terminal::line;
+use crate::campaign::kinds::ProcedureKey;
 use crate::language::{Message, Words};
 use crate::message;
 use crate::procedure::Assessment;
@@ -40,7 +41,9 @@ pub fn of_procedures(assessment: &Assessment) -> String {
 
 fn findings(assessment: &Assessment) -> String {
     let mut text = String::new();
-    for run in &assessment.dry_runs.runs {
+    let procedures = &assessment.tested.campaign.procedures;
+    let is_told = !procedures.leaves_out(ProcedureKey::DryVessel);
+    for run in assessment.dry_runs.runs.iter().filter(|_| is_told) {
         let label = &assessment.tested.dry_runs[run.run].plan.label;
         for finding in &run.findings {
             let said = format!("{label}: {}", finding.text);

@@ -83,7 +83,7 @@ fn pace(kind: RunKind) -> &'static str {
     match kind {
         RunKind::Water => "",
         RunKind::Dry => {
-            "A reading every 5 to 20 minutes will do, until three are the same; with a dial, to its step.\n"
+            "A reading every 5 to 20 minutes will do, until the vessel has stayed the same for half an hour,\nor an hour with a dial in steps of 10 °F or 5 °C.\n"
         }
         RunKind::Cooling => {
             "A reading every five minutes, down to 20 K (36 °F) above the air; irradiance is not needed.\n"

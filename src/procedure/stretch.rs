@@ -51,8 +51,8 @@ pub enum NoStretch {
 
 /// The stretch of a run in which its water rises from one temperature to another, °C: the first
 /// rise that gets there without falling below `from_c` again, or one that begins with the first
-/// reading, up to `begins_most_c`. The moments at which it passes both
-/// lie on straight lines between two readings.
+/// reading, up to `begins_most_c`. The moments at which it passes both lie on straight lines
+/// between two readings.
 ///
 /// # Errors
 /// Why there is none.

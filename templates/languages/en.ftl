@@ -1685,8 +1685,7 @@ headline-no-water = No rating by the practice: no run of this campaign heats wat
 headline-spread = ± is for 95 %: days, readings, instruments.
 headline-spread-one-day = ± is of one day, readings and instruments; it is no 95 %.
 headline-dry-plateau = In { $irradiance } W/m² the empty vessel came to { $vessel }: { $difference } K above the air of { $ambient }.
-# { $name }: a figure; { $good }: what it is good for.
-headline-good-for = What the { $name } is good for: { $good }.
+headline-good-for = This figure is good for { $good }.
 headline-no-water-means = None of this is a cooking power. Heat a weighed load of water to learn how fast the cooker cooks.
 headline-nothing-drawn = Nothing could be drawn: the findings say why.
 
@@ -1915,7 +1914,7 @@ dish-plane-remedy = keep the sensor facing the sun, and state plane = "normal"
 dish-global-not-beam = a sensor that faces the sun sees the sky around it, too, which a mirror with a focus does not use: with it the optical factor is lower than by the beam alone, by about a tenth under a very clear sky, and by a sixth or more in haze (common practice, no published source)
 dish-global-not-beam-remedy = say in the notes if the sensor saw the beam alone
 dish-no-end = within what the instruments may be off by, one of the figures has no end of its range, and is not given
-dish-no-end-remedy = state the uncertainty of a better sensor
+dish-no-end-remedy = measure irradiance with a sensor that is known better, and state its uncertainty
 dish-one-day = cooling or heating is of one day, so the ranges are no 95 % ranges
 dish-one-day-remedy = test on other days
 
@@ -1964,10 +1963,11 @@ box-beyond-reach-remedy = F1 is too low, or the sensor read too little in that r
 boiling-gets-to = no time to boil: in the sun of the test the water gets to { $highest }, and boils at { $boiling }
 boiling-may-not = no time to boil: within what the figures may be off by, the water may not get to { $boiling }, where it boils
 boiling-remedy = test in a stronger sun, or improve the cooker
-dish-runs-left-out = runs of water without a rise of 10 K in the sun that is free of holes and excluded spans, which do not count: { $runs }
+dish-runs-left-out = runs of water without a rise of { $rise } K in the sun that is free of holes and excluded spans, which do not count: { $runs }
 dry-no-ambient = the air was not read within two hours of the steady stretches
 dry-no-ambient-remedy = read the air at least every second time
 dry-may-get-hotter = on its plateau the vessel still rose by { $rate } K/min: by its first rise it may end { $more } K hotter
+dry-no-end = the difference for each W/m² is not given: within what irradiance may be off by, it has no end of its range
 efficiency-peak-unsure = there is a peak, but not without one of the days, or within what the instruments may be off by: it is not given
 efficiency-peak-unsure-remedy = test on more days, each from 5 K above the air up to near boiling
 efficiency-too-much = the water took up more heat than the sunlight on the intercept area, which cannot be

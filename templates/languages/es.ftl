@@ -1724,8 +1724,7 @@ headline-no-water = Sin calificación según la práctica: ningún ensayo de est
 headline-spread = ± es para el 95 %: días, lecturas, instrumentos.
 headline-spread-one-day = ± es de un solo día, lecturas e instrumentos; no es del 95 %.
 headline-dry-plateau = Con { $irradiance } W/m² el recipiente vacío llegó a { $vessel }: { $difference } K por encima del aire, que estaba a { $ambient }.
-# { $name }: a figure; { $good }: what it is good for.
-headline-good-for = La cifra «{ $name }» sirve para { $good }.
+headline-good-for = Esta cifra sirve para { $good }.
 headline-no-water-means = Nada de esto es una potencia de cocción. Caliente una carga de agua pesada para saber con qué rapidez cocina la cocina.
 headline-nothing-drawn = No se pudo representar nada: los hallazgos dicen por qué.
 
@@ -1957,7 +1956,7 @@ dish-plane-remedy = mantenga el sensor mirando al sol, e indique plane = "normal
 dish-global-not-beam = un sensor que mira al sol ve también el cielo que lo rodea, que un espejo con foco no aprovecha: con él el factor óptico es menor que con la radiación directa sola, en una décima parte más o menos con un cielo muy despejado, y en una sexta parte o más con bruma (práctica habitual, sin fuente publicada)
 dish-global-not-beam-remedy = diga en las notas si el sensor veía solo la radiación directa
 dish-no-end = dentro de lo que pueden desviarse los instrumentos, el margen de una de las cifras no tiene extremo, y no se da
-dish-no-end-remedy = indique la incertidumbre de un sensor mejor
+dish-no-end-remedy = mida la irradiancia con un sensor mejor conocido, e indique su incertidumbre
 dish-one-day = el enfriamiento o el calentamiento es de un solo día, así que los márgenes no son márgenes del 95 %
 dish-one-day-remedy = ensaye otros días
 
@@ -2006,10 +2005,11 @@ box-beyond-reach-remedy = F1 es demasiado baja, o el sensor leyó de menos en es
 boiling-gets-to = no hay tiempo hasta hervir: con el sol del ensayo el agua llega a { $highest }, y hierve a { $boiling }
 boiling-may-not = no hay tiempo hasta hervir: dentro de lo que pueden desviarse las cifras, puede que el agua no llegue a { $boiling }, donde hierve
 boiling-remedy = ensaye con un sol más fuerte, o mejore la cocina
-dish-runs-left-out = ensayos con agua sin una subida de 10 K al sol y sin huecos ni tramos excluidos, que no cuentan: { $runs }
+dish-runs-left-out = ensayos con agua sin una subida de { $rise } K al sol y sin huecos ni tramos excluidos, que no cuentan: { $runs }
 dry-no-ambient = el aire no se leyó a menos de dos horas de los tramos constantes
 dry-no-ambient-remedy = lea el aire al menos una de cada dos veces
 dry-may-get-hotter = en su meseta el recipiente aún subía { $rate } K/min: según su subida inicial puede acabar { $more } K más caliente
+dry-no-end = la diferencia por cada W/m² no se da: dentro de lo que puede errar la irradiancia, su intervalo no tiene fin
 efficiency-peak-unsure = hay un máximo, pero deja de haberlo sin uno de los días, o dentro de lo que pueden desviarse los instrumentos: no se da
 efficiency-peak-unsure-remedy = ensaye más días, cada uno desde 5 K por encima del aire hasta cerca de la ebullición
 efficiency-too-much = el agua absorbió más calor que la luz solar sobre el área de intercepción, lo que no puede ser

@@ -1765,8 +1765,7 @@ headline-no-water = Pas d’évaluation selon la norme : aucun essai de cette c
 headline-spread = ± vaut pour 95 % : jours, lectures, instruments.
 headline-spread-one-day = ± ne vaut que pour un jour, lectures et instruments ; ce n’est pas un 95 %.
 headline-dry-plateau = Sous { $irradiance } W/m², le récipient vide est monté à { $vessel } : { $difference } K au-dessus de l’air à { $ambient }.
-# { $name }: a figure; { $good }: what it is good for.
-headline-good-for = Ce chiffre ({ $name }) sert à ceci : { $good }.
+headline-good-for = Ce chiffre sert à ceci : { $good }.
 headline-no-water-means = Rien de tout cela n’est une puissance de cuisson. Chauffez une charge d’eau pesée pour savoir à quelle vitesse le cuiseur cuit.
 headline-nothing-drawn = Rien n’a pu être tracé : les constats disent pourquoi.
 
@@ -1999,7 +1998,7 @@ dish-plane-remedy = garder le capteur tourné vers le soleil, et indiquer plane 
 dish-global-not-beam = un capteur tourné vers le soleil voit aussi le ciel autour, qu’un miroir à foyer n’utilise pas : avec lui, le facteur optique est plus bas qu’avec le seul rayonnement direct, d’environ un dixième sous un ciel très clair, et d’un sixième ou plus dans la brume (pratique courante, sans source publiée)
 dish-global-not-beam-remedy = dire dans les remarques si le capteur ne voyait que le rayonnement direct
 dish-no-end = compte tenu de ce dont les instruments peuvent se tromper, la plage de l’un des chiffres n’a pas de bout, et il n’est pas donné
-dish-no-end-remedy = indiquer l’incertitude d’un meilleur capteur
+dish-no-end-remedy = mesurer l’éclairement avec un capteur mieux connu, et indiquer son incertitude
 dish-one-day = le refroidissement ou le chauffage est d’un seul jour, les plages ne sont donc pas des plages à 95 %
 dish-one-day-remedy = faire des essais d’autres jours
 
@@ -2048,10 +2047,11 @@ box-beyond-reach-remedy = F1 est trop bas, ou le capteur a trop peu indiqué dan
 boiling-gets-to = pas de durée jusqu’à l’ébullition : sous le soleil de l’essai, l’eau arrive à { $highest }, et elle bout à { $boiling }
 boiling-may-not = pas de durée jusqu’à l’ébullition : compte tenu de ce dont les chiffres peuvent se tromper, il se peut que l’eau n’arrive pas à { $boiling }, où elle bout
 boiling-remedy = faire l’essai sous un soleil plus fort, ou améliorer le cuiseur
-dish-runs-left-out = essais à l’eau sans montée de 10 K au soleil qui n’ait ni trou ni période exclue, et qui ne comptent pas : { $runs }
+dish-runs-left-out = essais à l’eau sans montée de { $rise } K au soleil qui n’ait ni trou ni période exclue, et qui ne comptent pas : { $runs }
 dry-no-ambient = l’air n’a pas été relevé à moins de deux heures des périodes régulières
 dry-no-ambient-remedy = relever l’air au moins une fois sur deux
 dry-may-get-hotter = sur son palier, le récipient montait encore de { $rate } K/min : d’après sa montée initiale, il peut finir { $more } K plus chaud
+dry-no-end = la différence par W/m² n’est pas donnée : dans les limites d’erreur de l’éclairement, sa plage n’a pas de fin
 efficiency-peak-unsure = il y a un pic, mais pas sans l’un des jours, ou pas dans tout ce dont les instruments peuvent se tromper : il n’est pas donné
 efficiency-peak-unsure-remedy = faire des essais sur plus de jours, chacun de 5 K au-dessus de l’air jusque près de l’ébullition
 efficiency-too-much = l’eau a absorbé plus de chaleur que le rayonnement solaire sur la surface d’interception, ce qui ne se peut pas

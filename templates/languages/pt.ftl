@@ -1727,8 +1727,7 @@ headline-no-water = Sem avaliação segundo a prática: nenhuma sessão desta ca
 headline-spread = ± é para 95 %: dias, leituras, instrumentos.
 headline-spread-one-day = ± é de um só dia, leituras e instrumentos; não é de 95 %.
 headline-dry-plateau = Sob { $irradiance } W/m² o recipiente seco chegou a { $vessel }: { $difference } K acima do ar, que estava a { $ambient }.
-# { $name }: a figure; { $good }: what it is good for.
-headline-good-for = O número “{ $name }” serve para { $good }.
+headline-good-for = Este número serve para { $good }.
 headline-no-water-means = Nada disto é uma potência de cozimento. Aqueça uma carga de água pesada na balança para saber com que rapidez o fogão cozinha.
 headline-nothing-drawn = Nada pôde ser desenhado: as constatações dizem por quê.
 
@@ -1960,7 +1959,7 @@ dish-plane-remedy = mantenha o sensor virado para o sol, e indique plane = "norm
 dish-global-not-beam = um sensor virado para o sol vê também o céu em volta dele, que um espelho com foco não aproveita: com ele o fator óptico é menor do que só com a radiação direta, em cerca de um décimo sob um céu muito limpo, e em um sexto ou mais com névoa (prática comum, sem fonte publicada)
 dish-global-not-beam-remedy = diga nas notas se o sensor via só a radiação direta
 dish-no-end = dentro do que os instrumentos podem errar, a faixa de um dos números não tem extremo, e ele não é dado
-dish-no-end-remedy = indique a incerteza de um sensor melhor
+dish-no-end-remedy = meça a irradiância com um sensor mais bem conhecido, e indique a sua incerteza
 dish-one-day = o resfriamento ou o aquecimento é de um só dia, por isso as faixas não são faixas de 95 %
 dish-one-day-remedy = ensaie em outros dias
 
@@ -2009,10 +2008,11 @@ box-beyond-reach-remedy = F1 é baixa demais, ou o sensor leu a menos nessa sess
 boiling-gets-to = não há tempo até ferver: sob o sol do ensaio a água chega a { $highest }, e ferve a { $boiling }
 boiling-may-not = não há tempo até ferver: dentro do que os números podem errar, a água pode não chegar a { $boiling }, onde ferve
 boiling-remedy = ensaie sob um sol mais forte, ou melhore o fogão
-dish-runs-left-out = sessões com água sem uma subida de 10 K ao sol e sem lacunas nem trechos excluídos, que não contam: { $runs }
+dish-runs-left-out = sessões com água sem uma subida de { $rise } K ao sol e sem lacunas nem trechos excluídos, que não contam: { $runs }
 dry-no-ambient = o ar não foi lido a menos de duas horas dos trechos constantes
 dry-no-ambient-remedy = leia o ar pelo menos de duas em duas vezes
 dry-may-get-hotter = no seu patamar o recipiente ainda subia { $rate } K/min: pela sua subida inicial pode acabar { $more } K mais quente
+dry-no-end = a diferença por cada W/m² não é dada: dentro do que a irradiância pode errar, o seu intervalo não tem fim
 efficiency-peak-unsure = há um máximo, mas deixa de haver sem um dos dias, ou dentro do que os instrumentos podem errar: não é dado
 efficiency-peak-unsure-remedy = ensaie em mais dias, cada um de 5 K acima do ar até perto da ebulição
 efficiency-too-much = a água recebeu mais calor do que a luz solar na área de interceptação, o que não pode ser

@@ -1720,8 +1720,7 @@ headline-no-water = Hakuna tathmini kwa mujibu wa kanuni: hakuna duru ya kampeni
 headline-spread = ± ni kwa 95 %: siku, usomaji, vifaa.
 headline-spread-one-day = ± ni ya siku moja, usomaji na vifaa; si ya 95 %.
 headline-dry-plateau = Katika { $irradiance } W/m² chombo kitupu kilifika { $vessel }: { $difference } K juu ya hewa ya { $ambient }.
-# { $name }: a figure; { $good }: what it is good for.
-headline-good-for = Namba hii ({ $name }) hufaa kwa: { $good }.
+headline-good-for = Namba hii hufaa kwa: { $good }.
 headline-no-water-means = Hakuna kati ya hizi iliyo nguvu ya kupikia. Pasha mzigo wa maji uliopimwa kwa mizani ili ujue jiko hupika kwa kasi gani.
 headline-nothing-drawn = Hakuna kilichoweza kuchorwa: hoja zinasema kwa nini.
 
@@ -1953,7 +1952,7 @@ dish-plane-remedy = acha kihisi kikilielekea jua, na utaje plane = "normal"
 dish-global-not-beam = kihisi kinacholielekea jua huona pia anga lililolizunguka, ambalo kiakisi chenye kitovu cha mwanga hakilitumii: kwa kihisi hicho kigezo cha mwanga huwa chini kuliko kwa miale pekee, kwa takriban moja ya kumi chini ya anga safi sana, na kwa moja ya sita au zaidi katika ukungu (mazoea ya kawaida, hakuna chanzo kilichochapishwa)
 dish-global-not-beam-remedy = sema katika maelezo ikiwa kihisi kiliona miale pekee
 dish-no-end = ndani ya kiasi ambacho vifaa vinaweza kukosea, mojawapo ya namba haina mwisho wa masafa yake, na haikutolewa
-dish-no-end-remedy = taja utovu wa uhakika wa kihisi bora zaidi
+dish-no-end-remedy = pima mnururisho kwa kihisi kinachojulikana vizuri zaidi, na taja utovu wake wa uhakika
 dish-one-day = kupoa au kupasha ni kwa siku moja, kwa hiyo masafa si masafa ya 95 %
 dish-one-day-remedy = jaribu katika siku nyingine
 
@@ -2003,10 +2002,11 @@ box-beyond-reach-remedy = F1 ni ndogo mno, au kihisi kilisoma pungufu katika dur
 boiling-gets-to = hakuna muda wa kuchemka: katika jua la jaribio maji hufika { $highest }, na huchemka kwa { $boiling }
 boiling-may-not = hakuna muda wa kuchemka: ndani ya kiasi ambacho namba zinaweza kukosea, huenda maji yasifike { $boiling }, ambapo huchemka
 boiling-remedy = jaribu katika jua kali zaidi, au boresha jiko
-dish-runs-left-out = duru za maji zisizo na upandaji wa 10 K juani usio na mapengo wala muda ulioondolewa, ambazo hazihesabiwi: { $runs }
+dish-runs-left-out = duru za maji zisizo na upandaji wa { $rise } K juani usio na mapengo wala muda ulioondolewa, ambazo hazihesabiwi: { $runs }
 dry-no-ambient = hewa haikusomwa ndani ya saa mbili za vipande thabiti
 dry-no-ambient-remedy = soma hewa angalau kila mara ya pili
 dry-may-get-hotter = kwenye kilele chake tulivu chombo kilikuwa bado kikipanda kwa { $rate } K/min: kwa kupanda kwake kwa mwanzo huenda kikaishia na joto la { $more } K zaidi
+dry-no-end = tofauti kwa kila W/m² haitolewi: ndani ya kiasi ambacho mnururisho unaweza kukosea, masafa yake hayana mwisho
 efficiency-peak-unsure = kuna kilele, lakini si bila mojawapo ya siku, au si ndani ya kiasi ambacho vifaa vinaweza kukosea: hakikutolewa
 efficiency-peak-unsure-remedy = jaribu kwa siku zaidi, kila moja kuanzia 5 K juu ya hewa hadi karibu na kuchemka
 efficiency-too-much = maji yalipokea joto zaidi ya mwanga wa jua ulio kwenye eneo la kupokea mwanga, jambo lisilowezekana

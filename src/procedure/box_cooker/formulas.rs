@@ -22,7 +22,7 @@ const BELOW_BOILING_K: f64 = 5.0;
 pub const LOAD_KG_M2: f64 = 8.0;
 /// Share by which the load may be off. Common practice, no published source.
 pub const LOAD_WITHIN: f64 = 0.1;
-/// F2 is unsure upwards where the water's end takes more than this share of F1·H.
+/// F2 follows F1 steeply where the water's end takes more than this share of F1·H.
 /// Common practice, no published source.
 pub const NEAR_REACH: f64 = 0.85;
 

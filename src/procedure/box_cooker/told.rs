@@ -70,7 +70,7 @@ impl Findings<'_> {
                 message!("box-no-dry-run-remedy"),
             ));
         }
-        self.f1.is_none().then(|| {
+        self.test.plateaus.is_empty().then(|| {
             BoxFinding::indicative(
                 FindingCode::NoPlateau,
                 message!("box-no-plateau"),

@@ -151,7 +151,11 @@ impl Findings<'_> {
         is_some.then(|| {
             DishFinding::note(
                 FindingCode::RunsLeftOut,
-                message!("dish-runs-left-out", runs = self.left_out.len()),
+                message!(
+                    "dish-runs-left-out",
+                    rise = fixed(LEAST_RISE_K, 0),
+                    runs = self.left_out.len()
+                ),
                 message!("dish-no-heating-remedy", rise = fixed(LEAST_RISE_K, 0)),
             )
         })

@@ -11,7 +11,7 @@ use crate::procedure::sources::{CommonError, common_errors, vessel_error};
 use crate::procedure::tested::Tested;
 use crate::procedure::uncertainty::derived::{Group, of_sources};
 use crate::procedure::uncertainty::step::step_k;
-use crate::procedure::uncertainty::{Derived, Off, derive};
+use crate::procedure::uncertainty::{Derived, Missing, Off, derive};
 use crate::units::{MICROSECONDS_PER_SECOND, seconds_between};
 
 /// Temperatures whose time is told where the campaign file names none, °C.
@@ -76,10 +76,7 @@ impl DryRuns {
 /// The ratio is that of Mullick, Kandpal and Saxena 1987, Solar Energy 39, 353–360, there for
 /// box cookers; from memory. The rule of the plateau is this project's: [`find_plateau`].
 pub fn dry_runs(tested: &Tested) -> DryRuns {
-    let vessels = tested.dry_runs.iter();
-    let vessels = vessels.filter_map(|run| run.readings.vessel_c.as_ref());
-    let thermometer = &tested.campaign.instruments.vessel_temperature;
-    let step_k = step_k(thermometer, vessels);
+    let step_k = vessel_step_k(tested);
     let runs: Vec<DryRun> = tested
         .dry_runs
         .iter()
@@ -91,7 +88,8 @@ pub fn dry_runs(tested: &Tested) -> DryRuns {
         .filter_map(|run| placed(tested, run.run, run.plateau?))
         .collect();
     DryRuns {
-        difference: difference(tested, &plateaus, step_k),
+        // What one run lacks, the mean lacks, and the finding of the run tells.
+        difference: difference(tested, &plateaus, step_k).ok(),
         runs,
     }
 }
@@ -160,14 +158,18 @@ pub fn dry_errors(tested: &Tested) -> Vec<CommonError> {
     errors
 }
 
-fn difference(tested: &Tested, plateaus: &[Placed], step_k: Option<f64>) -> Option<Derived> {
+fn difference(
+    tested: &Tested,
+    plateaus: &[Placed],
+    step_k: Option<f64>,
+) -> Result<Derived, Missing> {
     if plateaus.is_empty() {
-        return None;
+        return Err(Missing::Value);
     }
     let dates = plateaus.iter().map(|one| one.date);
     let group = Group::new(dates, of_step(plateaus, step_k));
     let formula = |off: &Off| mean_difference(plateaus, off, 0);
-    derive(&[group], &dry_errors(tested), formula).ok()
+    derive(&[group], &dry_errors(tested), formula)
 }
 
 fn evaluate(tested: &Tested, index: usize, run: &Run, step_k: Option<f64>) -> DryRun {
@@ -183,16 +185,24 @@ fn evaluate(tested: &Tested, index: usize, run: &Run, step_k: Option<f64>) -> Dr
             .collect(),
         Err(why) => vec![finding(why)],
     };
+    let difference = found.map(|plateau| {
+        let placed = Placed {
+            date: run.date,
+            plateau,
+        };
+        difference(tested, &[placed], step_k)
+    });
+    if let Some(Err(_)) = difference {
+        findings.push(DryFinding::indicative(
+            FindingCode::NoEnd,
+            message!("dry-no-end"),
+            message!("dish-no-end-remedy"),
+        ));
+    }
     findings.extend(vessel.into_iter().flat_map(|vessel| slips(run, vessel)));
     DryRun {
         run: index,
-        difference: found.and_then(|plateau| {
-            let placed = Placed {
-                date: run.date,
-                plateau,
-            };
-            difference(tested, &[placed], step_k)
-        }),
+        difference: difference.and_then(Result::ok),
         highest_c: vessel.map(|vessel| {
             let values = vessel.value.iter().copied();
             values.fold(f64::NEG_INFINITY, f64::max)

@@ -23,6 +23,8 @@ pub enum FindingCode {
     SunUnsteady,
     /// The sun was too weak.
     SunWeak,
+    /// The difference for each W/m² has no end of its interval.
+    NoEnd,
     /// The vessel was still getting hotter, or cooler.
     PlateauNotReached,
     /// There is a plateau, and the vessel may still get hotter.
@@ -42,6 +44,7 @@ impl FindingCode {
             FindingCode::TooShort => "dry-run-too-short",
             FindingCode::SunUnsteady => "sun-unsteady",
             FindingCode::SunWeak => "sun-weak",
+            FindingCode::NoEnd => "no-end",
             FindingCode::MayGetHotter => "may-get-hotter",
             FindingCode::PlateauNotReached => "plateau-not-reached",
         }

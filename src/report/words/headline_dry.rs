@@ -95,13 +95,9 @@ fn sentences(assessment: &Assessment, stated: &[Stated], words: &Words) -> Vec<S
             ambient = celsius(fixed(plateau.ambient_c, 0))
         ))
     }));
-    let good = stated.first().map(|one| {
-        message!(
-            "headline-good-for",
-            name = one.key.name(),
-            good = one.key.good_for()
-        )
-    });
+    let good = stated
+        .first()
+        .map(|one| message!("headline-good-for", good = one.key.good_for()));
     sentences.extend(good.map(|good| words.say(good)));
     // F1 is the same ratio under another name.
     let others = stated.iter().skip(1).filter(|one| one.key != FigureKey::F1);

@@ -402,3 +402,15 @@ fn mirrors_are_told_to_be_covered_and_evaporation_is_told_above_80_degrees() {
     of_dish(&dish, Dish::Evaporation, Level::ConformsWithNotes);
     of_dish(&dish, Dish::GlobalNotBeam, Level::ConformsWithNotes);
 }
+
+#[test]
+fn a_sensor_that_may_as_well_read_nothing_gives_no_difference_and_says_so() {
+    // Off by 80 % (k = 1), every tenth draw of it is no sunlight at all.
+    let wild = Kinds::of(POT)
+        .with("relative_uncertainty = 0.02", "relative_uncertainty = 0.8")
+        .run("dry", frozen("dry-pot/exact-60s.csv"))
+        .assess();
+    of_dry(&wild, Dry::NoEnd);
+    assert!(wild.dry_runs.runs[0].plateau.is_some());
+    assert!(wild.dry_runs.runs[0].difference.is_none() && wild.dry_runs.difference.is_none());
+}
