@@ -23,13 +23,59 @@ pub const COMPARISON: &str = "comparison.typ";
 pub const FIELD_SHEET: &str = "field-sheet.typ";
 
 /// Template sources, by the name under which they import each other.
-const TEMPLATES: [(&str, &str); 6] = [
+const TEMPLATES: &[(&str, &str)] = &[
     (REPORT, include_str!("../../templates/report.typ")),
     (COMPARISON, include_str!("../../templates/comparison.typ")),
     (FIELD_SHEET, include_str!("../../templates/field-sheet.typ")),
     ("evidence.typ", include_str!("../../templates/evidence.typ")),
-    ("parts.typ", include_str!("../../templates/parts.typ")),
-    ("style.typ", include_str!("../../templates/style.typ")),
+    (
+        "parts/style.typ",
+        include_str!("../../templates/parts/style.typ"),
+    ),
+    (
+        "parts/frame.typ",
+        include_str!("../../templates/parts/frame.typ"),
+    ),
+    (
+        "parts/front.typ",
+        include_str!("../../templates/parts/front.typ"),
+    ),
+    (
+        "parts/tested.typ",
+        include_str!("../../templates/parts/tested.typ"),
+    ),
+    (
+        "parts/conditions.typ",
+        include_str!("../../templates/parts/conditions.typ"),
+    ),
+    (
+        "parts/runs.typ",
+        include_str!("../../templates/parts/runs.typ"),
+    ),
+    (
+        "parts/intervals.typ",
+        include_str!("../../templates/parts/intervals.typ"),
+    ),
+    (
+        "parts/regression.typ",
+        include_str!("../../templates/parts/regression.typ"),
+    ),
+    (
+        "parts/procedures.typ",
+        include_str!("../../templates/parts/procedures.typ"),
+    ),
+    (
+        "parts/cooking.typ",
+        include_str!("../../templates/parts/cooking.typ"),
+    ),
+    (
+        "parts/cautions.typ",
+        include_str!("../../templates/parts/cautions.typ"),
+    ),
+    (
+        "parts/provenance.typ",
+        include_str!("../../templates/parts/provenance.typ"),
+    ),
 ];
 
 /// Fonts of figures and tables, beside those that come with Typst.
@@ -77,7 +123,7 @@ pub fn typeset(
         .map(|(name, bytes)| (name.as_str(), bytes.clone()));
     let engine = TypstEngine::builder()
         .fonts(fonts())
-        .with_static_source_file_resolver(TEMPLATES)
+        .with_static_source_file_resolver(TEMPLATES.iter().copied())
         .with_static_file_resolver(files)
         .build();
     let compiled = engine.compile::<_, PagedDocument>(template);
