@@ -279,6 +279,9 @@ fn verdict(assessment: &Assessment) -> String {
         None => "No rating yet".to_owned(),
     };
     let missing = match (&conformity.missing, conformity.level) {
+        (_, Level::NotValid) => {
+            "; more of it helps nothing: mend first what is said below".to_owned()
+        }
         (Some(missing), _) => format!("; still missing: {missing}"),
         (None, _) if assessment.s580.rated.is_none() => String::new(),
         (None, Level::Indicative) => "; intervals and days are enough, but see below".to_owned(),

@@ -16,7 +16,6 @@ use crate::campaign::find::{campaign_name, find_campaigns, refuse_same_names};
 use crate::error::{Error, Problem, Result};
 use crate::message;
 use crate::procedure::Assessment;
-use crate::procedure::finding::Level;
 use crate::report::comparison::outputs::NAME as COMPARISON;
 use crate::report::data::tables::{Collection, TABLES};
 use crate::report::files::{FileFacts, prepare_folder, write_all};
@@ -61,7 +60,7 @@ pub fn run(options: &ReportOptions) -> Result<u8> {
                 if let Some(collection) = &mut collection {
                     collection.add(&assessment, files);
                 }
-                is_indicative |= assessment.s580.conformity.level == Level::Indicative;
+                is_indicative |= assessment.s580.conformity.level.falls_short();
                 if !options.quiet {
                     let name = &assessment.tested.campaign.name;
                     let notices = assessment.notices.iter();
@@ -223,11 +222,6 @@ fn progress_bar(campaigns: usize, is_quiet: bool) -> ProgressBar {
 }
 
 fn conformity_cell(assessment: &Assessment) -> String {
-    if assessment.tested.heats_no_water() {
-        return message!("headline-no-water-level")
-            .to_string()
-            .to_lowercase();
-    }
     let level = assessment.s580.conformity.level.describe();
     let level = level.to_string().to_lowercase();
     if assessment.tested.estimates_irradiance() {

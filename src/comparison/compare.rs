@@ -7,7 +7,6 @@ use crate::error::Result;
 use crate::language::Message;
 use crate::procedure::Assessment;
 use crate::procedure::cooking::pots::{START_C, TARGET_C, TimeRange, heating_time};
-use crate::procedure::finding::Level;
 use crate::procedure::s580::limits::STANDARD_IRRADIANCE_W_M2;
 use crate::procedure::stated::{Stated, stated};
 use crate::stats::holm::holm;
@@ -49,7 +48,7 @@ impl Comparison {
     /// Whether a rating is only indicative.
     pub fn is_indicative(&self) -> bool {
         self.rated()
-            .any(|one| one.s580.conformity.level == Level::Indicative)
+            .any(|one| one.s580.conformity.level.falls_short())
     }
 
     /// The campaigns that have a rating.

@@ -8,11 +8,21 @@ pub enum Level {
     Conforms,
     ConformsWithNotes,
     Indicative,
+    /// The numbers contradict physics.
+    NotValid,
+    /// There is no number.
+    NoRating,
 }
 
 impl Level {
     /// Every level, best first.
-    pub const ALL: &[Level] = &[Level::Conforms, Level::ConformsWithNotes, Level::Indicative];
+    pub const ALL: &[Level] = &[
+        Level::Conforms,
+        Level::ConformsWithNotes,
+        Level::Indicative,
+        Level::NotValid,
+        Level::NoRating,
+    ];
 
     /// The code in files.
     pub const fn code(self) -> &'static str {
@@ -20,7 +30,23 @@ impl Level {
             Level::Conforms => "conforms",
             Level::ConformsWithNotes => "conforms-with-notes",
             Level::Indicative => "indicative",
+            Level::NotValid => "not-valid",
+            Level::NoRating => "no-rating",
         }
+    }
+
+    /// The code in `rating.json`, where a campaign without a rating is `indicative`: its rating
+    /// there is `null`.
+    pub const fn code_in_files(self) -> &'static str {
+        match self {
+            Level::NoRating => Level::Indicative.code(),
+            level => level.code(),
+        }
+    }
+
+    /// Whether the result is worse than one that conforms, with notes or without.
+    pub fn falls_short(self) -> bool {
+        self >= Level::Indicative
     }
 
     /// The level in words.
@@ -42,24 +68,24 @@ pub struct Finding<C> {
 }
 
 impl<C> Finding<C> {
-    /// A finding that leaves the result indicative.
-    pub fn indicative(code: C, text: Message, remedy: Message) -> Self {
+    /// A finding that allows a level at best.
+    pub fn of(level: Level, code: C, text: Message, remedy: Message) -> Self {
         Finding {
             code,
-            level: Level::Indicative,
+            level,
             text,
             remedy,
         }
     }
 
+    /// A finding that leaves the result indicative.
+    pub fn indicative(code: C, text: Message, remedy: Message) -> Self {
+        Finding::of(Level::Indicative, code, text, remedy)
+    }
+
     /// A finding that a conforming result is to carry as a note.
     pub fn note(code: C, text: Message, remedy: Message) -> Self {
-        Finding {
-            code,
-            level: Level::ConformsWithNotes,
-            text,
-            remedy,
-        }
+        Finding::of(Level::ConformsWithNotes, code, text, remedy)
     }
 }
 

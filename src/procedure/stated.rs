@@ -168,8 +168,17 @@ impl Stated {
     }
 }
 
-/// Every figure that there is, in the order of [`FigureKey::ALL`].
+/// Every figure that there is, in the order of [`FigureKey::ALL`]; of a campaign whose rating is
+/// physically impossible only those of dry runs, in which neither area nor load counts.
 pub fn stated(assessment: &Assessment) -> Vec<Stated> {
+    let mut all = computed(assessment);
+    if assessment.s580.is_not_valid() {
+        all.retain(|one| matches!(one.key, FigureKey::DryDifference | FigureKey::F1));
+    }
+    all
+}
+
+fn computed(assessment: &Assessment) -> Vec<Stated> {
     let mut all = of_practice(assessment);
     all.extend(of_balance(assessment));
     let estimates = assessment.tested.estimates_irradiance();
@@ -227,7 +236,6 @@ pub fn stated(assessment: &Assessment) -> Vec<Stated> {
 }
 
 fn of_practice(assessment: &Assessment) -> Vec<Stated> {
-    use super::finding::Level;
     let rated = assessment.s580.rated.iter();
     rated
         .map(|rated| Stated {
@@ -240,7 +248,7 @@ fn of_practice(assessment: &Assessment) -> Vec<Stated> {
             }),
             budget: None,
             is_of_one_day: rated.uncertainty.is_of_one_day(),
-            is_indicative: assessment.s580.conformity.level == Level::Indicative,
+            is_indicative: assessment.s580.conformity.level.falls_short(),
         })
         .collect()
 }

@@ -72,6 +72,8 @@ impl Sections {
     /// procedure that says something.
     pub fn of_report(assessment: &Assessment) -> Self {
         let heats = !assessment.tested.heats_no_water();
+        // Nothing follows from what is physically impossible.
+        let holds = !assessment.s580.is_not_valid();
         let procedures = &assessment.tested.campaign.procedures;
         let asks = |key: ProcedureKey| !procedures.leaves_out(key);
         let has_typed = !assessment.dry_vessel.is_empty();
@@ -84,12 +86,15 @@ impl Sections {
             (Section::Regression, heats),
             (
                 Section::HeatBalance,
-                heats && asks(ProcedureKey::HeatBalance),
+                heats && holds && asks(ProcedureKey::HeatBalance),
             ),
             (Section::DryVessel, has_dry),
             (Section::BoxCooker, assessment.box_figures.is_some()),
-            (Section::Dish, assessment.dish_figures.is_some()),
-            (Section::Efficiency, assessment.efficiency.is_some()),
+            (Section::Dish, holds && assessment.dish_figures.is_some()),
+            (
+                Section::Efficiency,
+                holds && assessment.efficiency.is_some(),
+            ),
             (Section::Cooking, heats || has_typed),
             (Section::Cautions, true),
             (Section::Provenance, true),

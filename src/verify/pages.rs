@@ -130,6 +130,11 @@ pub fn check_printed(stated: &str, again: &str, words: &Words, pages: &[Page]) -
         said.push(expected);
     }
     let code = stated["conformity"]["level"].as_str().unwrap_or_default();
+    let code = if stated["rating"].is_null() {
+        Level::NoRating.code()
+    } else {
+        code
+    };
     match Level::ALL.iter().find(|level| level.code() == code) {
         Some(level) => {
             let level = words.say(level.describe());

@@ -83,9 +83,13 @@ counted-freedom = { $freedom ->
 
 report-kind = Solar cooker test report
 report-kind-indicative = Solar cooker test report: indicative
+report-kind-not-valid = Solar cooker test report: not valid
+report-kind-no-rating = Solar cooker test report: no rating
 report-kind-estimated = Solar cooker test report: indicative, irradiance estimated
 # { $title } is the tester's own.
 report-title-indicative = { $title } (indicative)
+report-title-not-valid = { $title } (not valid)
+report-title-no-rating = { $title } (no rating)
 report-title-estimated = { $title } (indicative, irradiance estimated)
 report-invented = Invented data, for demonstration
 report-statement = Results relate only to the cooker as tested. Reproduce only in full.
@@ -101,6 +105,8 @@ page-foot = page [page] of [pages]
 level-conforms = Conforms
 level-conforms-with-notes = Conforms with notes
 level-indicative = Indicative only
+level-not-valid = Not valid
+level-no-rating = No rating
 # In the sentences that follow, the words of the level are set in bold where they stand
 # exactly as above. No full stop.
 headline-conforms = { level-conforms } to ASAE { $procedure }, as section { $section } states it
@@ -109,8 +115,9 @@ headline-conforms-with-notes = { level-conforms-with-notes } to ASAE { $procedur
 headline-conforms-rests-on = Not checked by anyone: the limits, which are from memory of the practice, and that the sensors were where it asks, which is the tester’s word.
 headline-indicative = { level-indicative }, does not conform to ASAE { $procedure }, for the findings below
 headline-indicative-missing = { level-indicative }, does not conform to ASAE { $procedure }; still missing: { $missing }
-headline-unbelievable = { level-indicative }, and not to be believed: the water gained more heat than the sunlight holds
-headline-unbelievable-missing = { level-indicative }, and not to be believed: the water gained more heat than the sunlight holds; still missing: { $missing }
+headline-not-valid = { level-not-valid }: the water gained more heat than the sunlight that fell on the cooker. Check the area, the load and the units.
+headline-no-rating-missing = { level-no-rating } by ASAE { $procedure }; still missing: { $missing }
+headline-without-rating = { level-no-rating } by ASAE { $procedure }, for the findings below
 # What is still missing.
 missing-intervals = { $intervals ->
     [one] { $intervals } more interval
@@ -911,6 +918,7 @@ balance-loss-not-shown = the loss is { $loss } W/K and may be none ({ $range } W
 balance-loss-not-shown-remedy = test over a wider range of water temperatures, and on more days
 cooking-opinion = The times, amounts and months in this section, and the heating time on page one, are an interpretation: they follow from the test and from the assumptions named here, and were not measured.
 cooking-no-line = Without a line nothing can be said about heating times.
+cooking-not-valid = Withheld: while the numbers contradict physics, nothing can be said about heating times, food or months.
 # A load of water, in the first column of a table.
 cooking-load-tested = { $load }, as tested
 cooking-not-there = does not get there
@@ -1372,6 +1380,8 @@ ratings-of-one-day = { $rating } (one day)
 ratings-conforms = conforms
 ratings-conforms-with-notes = conforms with notes
 ratings-indicative = indicative only
+ratings-not-valid = not valid
+ratings-no-rating = no rating
 # The campaign that all others are held against.
 ratings-baseline = { $name } (baseline)
 # A header: the rating over the area that the cooker turns to the sun.
@@ -1680,7 +1690,6 @@ tested-instruments-note-dry = Standard uncertainties (k = 1). Where none is stat
 
 report-kind-without-water = Report on tests of a solar cooker without a rating
 headline-label-none = No figure yet
-headline-no-water-level = No rating
 headline-no-water = No rating by the practice: no run of this campaign heats water. What its other runs say is below.
 headline-spread = ± is for 95 %: days, readings, instruments.
 headline-spread-one-day = ± is of one day, readings and instruments; it is no 95 %.

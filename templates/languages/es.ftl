@@ -77,9 +77,13 @@ counted-freedom = { $freedom ->
 
 report-kind = Informe de ensayo de cocina solar
 report-kind-indicative = Informe de ensayo de cocina solar: indicativo
+report-kind-not-valid = Informe de ensayo de cocina solar: no válido
+report-kind-no-rating = Informe de ensayo de cocina solar: sin calificación
 report-kind-estimated = Informe de ensayo de cocina solar: indicativo, irradiancia estimada
 # { $title } is the tester's own.
 report-title-indicative = { $title } (indicativo)
+report-title-not-valid = { $title } (no válida)
+report-title-no-rating = { $title } (sin calificación)
 report-title-estimated = { $title } (indicativo, irradiancia estimada)
 report-invented = Datos inventados, para demostración
 report-statement = Los resultados se refieren solo a la cocina tal como se ensayó. Reprodúzcase solo íntegramente.
@@ -95,6 +99,8 @@ page-foot = página [page] de [pages]
 level-conforms = Conforme
 level-conforms-with-notes = Conforme con notas
 level-indicative = Solo indicativa
+level-not-valid = No válida
+level-no-rating = Sin calificación
 # In the sentences that follow, the words of the level are set in bold where they stand
 # exactly as above. No full stop.
 headline-conforms = { level-conforms } a ASAE { $procedure }, según la expone la sección { $section }
@@ -103,8 +109,9 @@ headline-conforms-with-notes = { level-conforms-with-notes } respecto a ASAE { $
 headline-conforms-rests-on = Nadie lo ha comprobado: los límites, que son de memoria de la práctica, y que los sensores estaban donde ella pide, que es palabra de quien ensayó.
 headline-indicative = { level-indicative }, no conforme a ASAE { $procedure }, por los hallazgos de abajo
 headline-indicative-missing = { level-indicative }, no conforme a ASAE { $procedure }; aún faltan: { $missing }
-headline-unbelievable = { level-indicative }, y no creíble: el agua ganó más calor del que contiene la luz solar
-headline-unbelievable-missing = { level-indicative }, y no creíble: el agua ganó más calor del que contiene la luz solar; aún faltan: { $missing }
+headline-not-valid = { level-not-valid }: el agua ganó más calor que la luz solar que llegó a la cocina. Compruebe el área, la carga y las unidades.
+headline-no-rating-missing = { level-no-rating } según ASAE { $procedure }; aún faltan: { $missing }
+headline-without-rating = { level-no-rating } según ASAE { $procedure }, por los hallazgos de abajo
 # What is still missing.
 missing-intervals = { $intervals ->
     [one] { $intervals } intervalo más
@@ -921,6 +928,7 @@ cooking-opinion = Los tiempos, las cantidades y los meses de esta sección, y el
 ## What it means for cooking
 
 cooking-no-line = Sin una recta no se puede decir nada sobre los tiempos de calentamiento.
+cooking-not-valid = Se omite: mientras los números contradigan la física, nada se puede decir de tiempos de calentamiento, alimentos ni meses.
 # A load of water, in the first column of a table.
 cooking-load-tested = { $load }, la ensayada
 cooking-not-there = no llega
@@ -1396,6 +1404,8 @@ ratings-of-one-day = { $rating } (un día)
 ratings-conforms = conforme
 ratings-conforms-with-notes = conforme con notas
 ratings-indicative = solo indicativa
+ratings-not-valid = no válida
+ratings-no-rating = sin calificación
 # The campaign that all others are held against.
 ratings-baseline = { $name } (referencia)
 # A header: the rating over the area that the cooker turns to the sun.
@@ -1719,7 +1729,6 @@ tested-instruments-note-dry = Incertidumbres estándar (k = 1). Donde no se indi
 
 report-kind-without-water = Informe de ensayos de una cocina solar, sin calificación
 headline-label-none = Aún sin cifra
-headline-no-water-level = Sin calificación
 headline-no-water = Sin calificación según la práctica: ningún ensayo de esta campaña calienta agua. Lo que dicen sus otros ensayos está abajo.
 headline-spread = ± es para el 95 %: días, lecturas, instrumentos.
 headline-spread-one-day = ± es de un solo día, lecturas e instrumentos; no es del 95 %.

@@ -89,9 +89,13 @@ counted-freedom = { $freedom ->
 
 report-kind = Rapport d’essai de cuiseur solaire
 report-kind-indicative = Rapport d’essai de cuiseur solaire : indicatif
+report-kind-not-valid = Rapport d’essai de cuiseur solaire : non valide
+report-kind-no-rating = Rapport d’essai de cuiseur solaire : sans évaluation
 report-kind-estimated = Rapport d’essai de cuiseur solaire : indicatif, éclairement estimé
 # { $title } is the tester's own.
 report-title-indicative = { $title } (indicatif)
+report-title-not-valid = { $title } (non valide)
+report-title-no-rating = { $title } (pas d’évaluation)
 report-title-estimated = { $title } (indicatif, éclairement estimé)
 report-invented = Données inventées, pour démonstration
 report-statement = Les résultats ne valent que pour le cuiseur tel qu’essayé. Ne reproduire qu’en entier.
@@ -107,6 +111,8 @@ page-foot = page [page] sur [pages]
 level-conforms = Conforme
 level-conforms-with-notes = Conforme avec remarques
 level-indicative = Indicatif seulement
+level-not-valid = Non valide
+level-no-rating = Pas d’évaluation
 # In the sentences that follow, the words of the level are set in bold where they stand
 # exactly as above. No full stop.
 headline-conforms = { level-conforms } à ASAE { $procedure }, de la manière indiquée à la section { $section }
@@ -115,8 +121,9 @@ headline-conforms-with-notes = { level-conforms-with-notes } à ASAE { $procedur
 headline-conforms-rests-on = Vérifié par personne : les limites, qui sont de mémoire de la norme, et que les capteurs étaient là où elle le demande, ce qui est la parole de l’opérateur.
 headline-indicative = { level-indicative }, non conforme à ASAE { $procedure }, en raison des constats ci-dessous
 headline-indicative-missing = { level-indicative }, non conforme à ASAE { $procedure } ; il manque encore : { $missing }
-headline-unbelievable = { level-indicative }, et à ne pas croire : l’eau a gagné plus de chaleur que le rayonnement solaire n’en contient
-headline-unbelievable-missing = { level-indicative }, et à ne pas croire : l’eau a gagné plus de chaleur que le rayonnement solaire n’en contient ; il manque encore : { $missing }
+headline-not-valid = { level-not-valid } : l’eau a reçu plus de chaleur que le rayonnement solaire tombé sur le cuiseur. Vérifier la surface, la charge et les unités.
+headline-no-rating-missing = { level-no-rating } selon ASAE { $procedure } ; il manque encore : { $missing }
+headline-without-rating = { level-no-rating } selon ASAE { $procedure }, en raison des constats ci-dessous
 # What is still missing.
 missing-intervals = { $intervals ->
     [one] { $intervals } intervalle de plus
@@ -957,6 +964,7 @@ cooking-opinion = Les durées, les quantités et les mois de cette section, ains
 ## What it means for cooking
 
 cooking-no-line = Sans droite, on ne peut rien dire des durées de chauffage.
+cooking-not-valid = Omis : tant que les nombres contredisent la physique, rien ne peut être dit des durées de chauffe, des aliments ni des mois.
 # A load of water, in the first column of a table.
 cooking-load-tested = { $load }, comme à l’essai
 cooking-not-there = n’y arrive pas
@@ -1435,6 +1443,8 @@ ratings-of-one-day = { $rating } (un jour)
 ratings-conforms = conforme
 ratings-conforms-with-notes = conforme avec remarques
 ratings-indicative = indicatif seulement
+ratings-not-valid = non valide
+ratings-no-rating = pas d’évaluation
 # The campaign that all others are held against.
 ratings-baseline = { $name } (référence)
 # A header: the rating over the area that the cooker turns to the sun.
@@ -1760,7 +1770,6 @@ tested-instruments-note-dry = Incertitudes-types (k = 1). Là où aucune n’est
 
 report-kind-without-water = Rapport d’essais de cuiseur solaire, sans évaluation
 headline-label-none = Pas encore de chiffre
-headline-no-water-level = Pas d’évaluation
 headline-no-water = Pas d’évaluation selon la norme : aucun essai de cette campagne ne chauffe d’eau. Ce que disent ses autres essais est ci-dessous.
 headline-spread = ± vaut pour 95 % : jours, lectures, instruments.
 headline-spread-one-day = ± ne vaut que pour un jour, lectures et instruments ; ce n’est pas un 95 %.

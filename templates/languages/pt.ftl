@@ -80,9 +80,13 @@ counted-freedom = { $freedom ->
 
 report-kind = Relatório de ensaio de fogão solar
 report-kind-indicative = Relatório de ensaio de fogão solar: indicativo
+report-kind-not-valid = Relatório de ensaio de fogão solar: não válido
+report-kind-no-rating = Relatório de ensaio de fogão solar: sem avaliação
 report-kind-estimated = Relatório de ensaio de fogão solar: indicativo, irradiância estimada
 # { $title } is the tester's own.
 report-title-indicative = { $title } (indicativo)
+report-title-not-valid = { $title } (não válido)
+report-title-no-rating = { $title } (sem avaliação)
 report-title-estimated = { $title } (indicativo, irradiância estimada)
 report-invented = Dados inventados, para demonstração
 report-statement = Os resultados dizem respeito apenas ao fogão tal como foi ensaiado. Reproduzir somente na íntegra.
@@ -98,6 +102,8 @@ page-foot = página [page] de [pages]
 level-conforms = Conforme
 level-conforms-with-notes = Conforme com notas
 level-indicative = Apenas indicativo
+level-not-valid = Não válido
+level-no-rating = Sem avaliação
 # In the sentences that follow, the words of the level are set in bold where they stand
 # exactly as above. No full stop.
 headline-conforms = { level-conforms }: cumpre a ASAE { $procedure }, como o capítulo { $section } a enuncia
@@ -106,8 +112,9 @@ headline-conforms-with-notes = { level-conforms-with-notes }: cumpre a ASAE { $p
 headline-conforms-rests-on = Ninguém verificou: os limites, que são de memória da prática, e que os sensores estavam onde ela pede, que é palavra do responsável pelo ensaio.
 headline-indicative = { level-indicative }, não conforme à ASAE { $procedure }, pelas constatações abaixo
 headline-indicative-missing = { level-indicative }, não conforme à ASAE { $procedure }; ainda falta: { $missing }
-headline-unbelievable = { level-indicative }, e não merece crédito: a água ganhou mais calor do que a luz solar contém
-headline-unbelievable-missing = { level-indicative }, e não merece crédito: a água ganhou mais calor do que a luz solar contém; ainda falta: { $missing }
+headline-not-valid = { level-not-valid }: a água ganhou mais calor do que a luz solar que chegou ao fogão. Verifique a área, a carga e as unidades.
+headline-no-rating-missing = { level-no-rating } pela ASAE { $procedure }; ainda falta: { $missing }
+headline-without-rating = { level-no-rating } pela ASAE { $procedure }, pelas constatações abaixo
 # What is still missing.
 missing-intervals = { $intervals ->
     [one] mais { $intervals } intervalo
@@ -928,6 +935,7 @@ cooking-opinion = Os tempos, as quantidades e os meses deste capítulo, e o temp
 ## What it means for cooking
 
 cooking-no-line = Sem uma reta nada se pode dizer sobre os tempos de aquecimento.
+cooking-not-valid = Omitido: enquanto os números contradisserem a física, nada se pode dizer sobre tempos de aquecimento, alimentos ou meses.
 # A load of water, in the first column of a table.
 cooking-load-tested = { $load }, como ensaiado
 cooking-not-there = não chega lá
@@ -1399,6 +1407,8 @@ ratings-of-one-day = { $rating } (um dia)
 ratings-conforms = conforme
 ratings-conforms-with-notes = conforme com notas
 ratings-indicative = apenas indicativo
+ratings-not-valid = não válido
+ratings-no-rating = sem avaliação
 # The campaign that all others are held against.
 ratings-baseline = { $name } (referência)
 # A header: the rating over the area that the cooker turns to the sun.
@@ -1722,7 +1732,6 @@ tested-instruments-note-dry = Incertezas-padrão (k = 1). Onde nenhuma é indica
 
 report-kind-without-water = Relatório de ensaios de um fogão solar, sem avaliação
 headline-label-none = Ainda sem número
-headline-no-water-level = Sem avaliação
 headline-no-water = Sem avaliação segundo a prática: nenhuma sessão desta campanha aquece água. O que as outras sessões dizem está abaixo.
 headline-spread = ± é para 95 %: dias, leituras, instrumentos.
 headline-spread-one-day = ± é de um só dia, leituras e instrumentos; não é de 95 %.

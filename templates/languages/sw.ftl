@@ -76,9 +76,13 @@ counted-freedom = { $freedom ->
 
 report-kind = Ripoti ya jaribio la jiko la jua
 report-kind-indicative = Ripoti ya jaribio la jiko la jua: elekezi
+report-kind-not-valid = Ripoti ya jaribio la jiko la jua: si halali
+report-kind-no-rating = Ripoti ya jaribio la jiko la jua: hakuna tathmini
 report-kind-estimated = Ripoti ya jaribio la jiko la jua: elekezi, mnururisho umekadiriwa
 # { $title } is the tester's own.
 report-title-indicative = { $title } (elekezi)
+report-title-not-valid = { $title } (si halali)
+report-title-no-rating = { $title } (hakuna tathmini)
 report-title-estimated = { $title } (elekezi, mnururisho umekadiriwa)
 report-invented = Data za kubuni, kwa maonyesho
 report-statement = Matokeo yanahusu tu jiko kama lilivyojaribiwa. Nakili ripoti nzima tu.
@@ -94,6 +98,8 @@ page-foot = ukurasa [page] kati ya [pages]
 level-conforms = Inakidhi
 level-conforms-with-notes = Inakidhi, pamoja na maelezo
 level-indicative = Elekezi tu
+level-not-valid = Si halali
+level-no-rating = Hakuna tathmini
 # In the sentences that follow, the words of the level are set in bold where they stand
 # exactly as above. No full stop.
 headline-conforms = { level-conforms } ASAE { $procedure }, kama sehemu ya { $section } inavyoieleza
@@ -102,8 +108,9 @@ headline-conforms-with-notes = { level-conforms-with-notes }: ASAE { $procedure 
 headline-conforms-rests-on = Hakuna aliyekagua: vikomo, ambavyo ni vya kanuni kwa kumbukumbu ya kichwani, na kwamba vihisi vilikuwa mahali inapotaka, ambalo ni neno la mpimaji.
 headline-indicative = { level-indicative }, haikidhi ASAE { $procedure }, kwa sababu ya hoja zilizo hapa chini
 headline-indicative-missing = { level-indicative }, haikidhi ASAE { $procedure }; bado inahitaji: { $missing }
-headline-unbelievable = { level-indicative }, na si ya kuaminiwa: maji yalipata joto zaidi ya lile lililomo katika mwanga wa jua
-headline-unbelievable-missing = { level-indicative }, na si ya kuaminiwa: maji yalipata joto zaidi ya lile lililomo katika mwanga wa jua; bado inahitaji: { $missing }
+headline-not-valid = { level-not-valid }: maji yalipata joto zaidi ya mwanga wa jua uliofika kwenye jiko. Kagua eneo, kiasi cha maji na vipimo.
+headline-no-rating-missing = { level-no-rating } kwa ASAE { $procedure }; bado inahitaji: { $missing }
+headline-without-rating = { level-no-rating } kwa ASAE { $procedure }, kwa sababu ya hoja zilizo hapa chini
 # What is still missing.
 missing-intervals = { $intervals ->
     [one] kipindi { $intervals } zaidi
@@ -916,6 +923,7 @@ cooking-opinion = Nyakati, kiasi na miezi katika sehemu hii, na muda wa kupasha 
 ## What it means for cooking
 
 cooking-no-line = Bila mstari hakuna linaloweza kusemwa kuhusu muda wa kupasha.
+cooking-not-valid = Imezuiwa: maadamu nambari zinapingana na fizikia, hakuna linaloweza kusemwa kuhusu muda wa kupasha joto, chakula au miezi.
 # A load of water, in the first column of a table.
 cooking-load-tested = { $load }, kama ilivyojaribiwa
 cooking-not-there = hayafiki hapo
@@ -1391,6 +1399,8 @@ ratings-of-one-day = { $rating } (siku moja)
 ratings-conforms = inakidhi
 ratings-conforms-with-notes = inakidhi, pamoja na maelezo
 ratings-indicative = elekezi tu
+ratings-not-valid = si halali
+ratings-no-rating = hakuna tathmini
 # The campaign that all others are held against.
 ratings-baseline = { $name } (msingi)
 # A header: the rating over the area that the cooker turns to the sun.
@@ -1715,7 +1725,6 @@ tested-instruments-note-dry = Utovu wa uhakika ni utovu sanifu (k = 1). Pale usi
 
 report-kind-without-water = Ripoti ya majaribio ya jiko la jua bila tathmini
 headline-label-none = Bado hakuna namba
-headline-no-water-level = Hakuna tathmini
 headline-no-water = Hakuna tathmini kwa mujibu wa kanuni: hakuna duru ya kampeni hii inayopasha maji. Yanayosemwa na duru zake nyingine yako hapa chini.
 headline-spread = ± ni kwa 95 %: siku, usomaji, vifaa.
 headline-spread-one-day = ± ni ya siku moja, usomaji na vifaa; si ya 95 %.

@@ -21,7 +21,7 @@ pub struct Prospect {
 /// of them.
 pub fn look_ahead(tested: &Tested, s580: &S580, balance: Option<&HeatBalance>) -> Option<Prospect> {
     let campaign = &tested.campaign;
-    let balance = balance?;
+    let balance = balance.filter(|_| !s580.is_not_valid())?;
     let of_test_w_m2 = s580.mean_irradiance_w_m2()?;
     let power = match campaign.wishes.irradiance_w_m2 {
         Some(asked_w_m2) => balance.power_at(asked_w_m2),

@@ -1,5 +1,7 @@
 //! Whether the rating conforms to the practice, and what would mend it.
 
+use std::cmp::Reverse;
+
 use super::finding::{FindingCode, S580Finding};
 use super::in_force::Limits;
 use super::intervals::{Interval, Measured};
@@ -32,15 +34,6 @@ pub struct Conformity {
     pub missing: Option<Message>,
 }
 
-impl Conformity {
-    /// A used interval gained more than the sunlight it intercepted.
-    pub fn is_unbelievable(&self) -> bool {
-        self.findings
-            .iter()
-            .any(|finding| finding.code == FindingCode::ImpossibleGain)
-    }
-}
-
 /// Weighs a campaign against the practice; `screenings` are those of its runs, and `days` its
 /// local dates with intervals on the line.
 pub fn judge(
@@ -70,6 +63,8 @@ pub fn judge(
         tested.boiling_point_c,
     ));
     findings.extend(exclusion_finding(intervals));
+    // The gravest first; of equals, in the order above.
+    findings.sort_by_key(|finding| Reverse(finding.level));
     Conformity {
         level: level_of(&findings),
         findings,
@@ -80,8 +75,9 @@ pub fn judge(
 /// A campaign whose runs heat no water: there is nothing to weigh.
 fn without_water() -> Conformity {
     Conformity {
-        level: Level::Indicative,
-        findings: vec![S580Finding::indicative(
+        level: Level::NoRating,
+        findings: vec![S580Finding::of(
+            Level::NoRating,
             FindingCode::NoRating,
             message!("finding-no-water"),
             message!("finding-no-water-remedy"),
@@ -92,7 +88,8 @@ fn without_water() -> Conformity {
 
 fn line_findings(limits: &Limits, rated: Option<&Rated>, has_irradiance: bool) -> Vec<S580Finding> {
     let Some(Rated { line, rating, .. }) = rated else {
-        return vec![S580Finding::indicative(
+        return vec![S580Finding::of(
+            Level::NoRating,
             FindingCode::NoRating,
             message!("finding-no-rating"),
             if has_irradiance {
@@ -288,7 +285,8 @@ fn gain_finding(area_m2: f64, intervals: &[Interval]) -> Option<S580Finding> {
         })
         .collect();
     let first = impossible.first()?;
-    Some(S580Finding::indicative(
+    Some(S580Finding::of(
+        Level::NotValid,
         FindingCode::ImpossibleGain,
         message!(
             "finding-impossible-gain",

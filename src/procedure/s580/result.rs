@@ -1,5 +1,6 @@
 //! A campaign by this practice: intervals, line, rating, conformity.
 
+use crate::procedure::finding::Level;
 use jiff::civil::Date;
 
 use super::conformity::{Conformity, judge};
@@ -114,6 +115,11 @@ fn assumed_instruments(uncertainty: &RatingUncertainty) -> Option<S580Notice> {
 }
 
 impl S580 {
+    /// Whether the rating is physically impossible, so that nothing follows from it.
+    pub fn is_not_valid(&self) -> bool {
+        self.conformity.level == Level::NotValid
+    }
+
     /// The line, where there is one.
     pub fn line(&self) -> Option<&Line> {
         self.rated.as_ref().map(|rated| &rated.line)

@@ -10,6 +10,7 @@ pub const LEVELS: &[&str] = &[
     Level::Conforms.code(),
     Level::ConformsWithNotes.code(),
     Level::Indicative.code(),
+    Level::NotValid.code(),
 ];
 
 /// Something that lowers the level.
@@ -32,6 +33,6 @@ pub fn finding_entry<C>(code: &'static str, finding: &Finding<C>) -> FindingEntr
         code,
         text: finding.text.to_string(),
         remedy: finding.remedy.to_string(),
-        allows: finding.level.code(),
+        allows: finding.level.code_in_files(),
     }
 }

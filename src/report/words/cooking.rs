@@ -84,7 +84,10 @@ pub fn cooking(assessment: &Assessment, words: &Words) -> CookingPart {
     });
     match &assessment.prospect {
         Some(prospect) => by_line(assessment, prospect, warning, words),
-        None => without_line(warning, words),
+        None if assessment.s580.is_not_valid() => {
+            without_line(String::new(), message!("cooking-not-valid"), words)
+        }
+        None => without_line(warning, message!("cooking-no-line"), words),
     }
 }
 
@@ -140,13 +143,13 @@ fn by_line(
     }
 }
 
-fn without_line(warning: String, words: &Words) -> CookingPart {
+fn without_line(warning: String, absence: Message, words: &Words) -> CookingPart {
     CookingPart {
         opinion: String::new(),
         warning,
         journey: String::new(),
         rows: Vec::new(),
-        ends: words.say(message!("cooking-no-line")),
+        ends: words.say(absence),
         foods_title: String::new(),
         foods: Vec::new(),
         foods_all: String::new(),

@@ -69,10 +69,10 @@ pub fn headline(assessment: &Assessment, sections: &Sections, words: &Words) -> 
             sections,
         )),
         rests_on: match conformity.level {
-            Level::Indicative => String::new(),
             Level::Conforms | Level::ConformsWithNotes => {
                 words.say(message!("headline-conforms-rests-on"))
             }
+            Level::Indicative | Level::NotValid | Level::NoRating => String::new(),
         },
         sentences: sentences(assessment, sections, words),
         figure: figure(assessment, words),
@@ -89,10 +89,11 @@ fn level_text(conformity: &Conformity, procedure: &str, sections: &Sections) -> 
     let missing = conformity.missing.as_ref();
     let stated_in = sections.number(Section::Conditions);
     match (conformity.level, missing) {
-        (_, Some(missing)) if conformity.is_unbelievable() => {
-            message!("headline-unbelievable-missing", missing = missing)
+        (Level::NotValid, _) => message!("headline-not-valid"),
+        (Level::NoRating, Some(missing)) => {
+            message!("headline-no-rating-missing", missing = missing)
         }
-        (_, None) if conformity.is_unbelievable() => message!("headline-unbelievable"),
+        (Level::NoRating, None) => message!("headline-without-rating"),
         (Level::Indicative, Some(missing)) => message!(
             "headline-indicative-missing",
             procedure = procedure,

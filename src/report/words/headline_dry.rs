@@ -28,12 +28,12 @@ pub fn headline_without_water(
     words: &Words,
 ) -> Headline {
     let first = stated.first();
-    let level = Level::Indicative;
+    let level = Level::NoRating;
     let label = first.map_or_else(|| message!("headline-label-none"), |one| one.key.name());
     Headline {
         label: words.say(label),
         number: first.and_then(|one| number(one, words)),
-        level: words.say(message!("headline-no-water-level")),
+        level: words.say(level.describe()),
         level_code: level.code().to_owned(),
         level_text: words.say(message!("headline-no-water")),
         rests_on: String::new(),

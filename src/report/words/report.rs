@@ -121,22 +121,33 @@ fn kind_and_title(assessment: &Assessment) -> (Message, Phrase) {
     if assessment.tested.heats_no_water() {
         return (kind_without_water(), title.into());
     }
+    let level = assessment.s580.conformity.level;
     // A rating by an estimate is always indicative.
-    if assessment.tested.estimates_irradiance() {
+    if assessment.tested.estimates_irradiance() && level == Level::Indicative {
         let title = message!("report-title-estimated", title = title);
-        (message!("report-kind-estimated"), title.into())
-    } else if assessment.s580.conformity.level == Level::Indicative {
-        let title = message!("report-title-indicative", title = title);
-        (message!("report-kind-indicative"), title.into())
-    } else {
-        (message!("report-kind"), title.into())
+        return (message!("report-kind-estimated"), title.into());
+    }
+    match level {
+        Level::Conforms | Level::ConformsWithNotes => (message!("report-kind"), title.into()),
+        Level::Indicative => {
+            let title = message!("report-title-indicative", title = title);
+            (message!("report-kind-indicative"), title.into())
+        }
+        Level::NotValid => {
+            let title = message!("report-title-not-valid", title = title);
+            (message!("report-kind-not-valid"), title.into())
+        }
+        Level::NoRating => {
+            let title = message!("report-title-no-rating", title = title);
+            (message!("report-kind-no-rating"), title.into())
+        }
     }
 }
 
 fn marks(assessment: &Assessment, words: &Words) -> Vec<String> {
     let mut marks = Vec::new();
     let level = assessment.s580.conformity.level;
-    if level == Level::Indicative && !assessment.tested.heats_no_water() {
+    if level.falls_short() && !assessment.tested.heats_no_water() {
         marks.push(words.say(level.describe()));
     }
     if assessment.tested.campaign.demonstration {

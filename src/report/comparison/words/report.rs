@@ -13,7 +13,6 @@ use crate::comparison::pair::ALIKE_IRRADIANCE;
 use crate::language::{Message, Phrase, Words, clauses, date, fixed, listed, range};
 use crate::message;
 use crate::procedure::Assessment;
-use crate::procedure::finding::Level;
 use crate::report::comparison::figures::compared_lines::WITH_BANDS;
 use crate::report::comparison::names::{letter, names, number};
 use crate::report::rows::{Figure, Row};
@@ -224,7 +223,7 @@ fn warnings(comparison: &Comparison) -> Vec<Message> {
         if !is_rated && comparison.rated().next().is_some() {
             warnings.push(message!("warning-no-rating", campaign = &campaign));
         }
-        if is_rated && one.s580.conformity.level == Level::Indicative {
+        if is_rated && one.s580.conformity.level.falls_short() {
             warnings.push(message!("warning-indicative", campaign = &campaign));
         }
         let days = one.s580.dates.len();

@@ -120,6 +120,8 @@ fn spoken_level(level: Level) -> Message {
         Level::Conforms => message!("ratings-conforms"),
         Level::ConformsWithNotes => message!("ratings-conforms-with-notes"),
         Level::Indicative => message!("ratings-indicative"),
+        Level::NotValid => message!("ratings-not-valid"),
+        Level::NoRating => message!("ratings-no-rating"),
     }
 }
 

@@ -79,7 +79,7 @@ pub fn limit_entry(row: &S580Limit) -> LimitEntry {
 pub fn conformity_entry(conformity: &Conformity, limits: &Limits) -> ConformityEntry {
     let findings = conformity.findings.iter();
     ConformityEntry {
-        level: conformity.level.code(),
+        level: conformity.level.code_in_files(),
         findings: findings
             .map(|finding| finding_entry(finding.code.code(), finding))
             .collect(),
