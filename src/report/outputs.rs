@@ -13,6 +13,7 @@ use super::document;
 use super::dry_vessel::heating::heating_figure;
 use super::edition::{Edition, Format};
 use super::efficiency::peak::exergy_figure;
+use super::figures::style::Canvas;
 use super::files::Output;
 use super::heat_balance::figures::power_per_irradiance::balance_figure;
 use super::s580::figures::drawn::draw_figures;
@@ -151,12 +152,13 @@ pub fn refuse_missing_characters(
 
 /// The figures, and the photo if there is one, by the names that [`words`] gives them.
 fn assets(assessment: &Assessment, words: &Words) -> Result<Vec<Asset>> {
-    let mut assets = draw_figures(assessment, words)?;
-    assets.extend(balance_figure(assessment, words)?);
-    assets.extend(heating_figure(assessment, words)?);
-    assets.extend(rise_figure(assessment, words)?);
-    assets.extend(fall_figure(assessment, words)?);
-    assets.extend(exergy_figure(assessment, words)?);
+    let canvas = &Canvas::page(words);
+    let mut assets = draw_figures(assessment, canvas)?;
+    assets.extend(balance_figure(assessment, canvas)?);
+    assets.extend(heating_figure(assessment, canvas)?);
+    assets.extend(rise_figure(assessment, canvas)?);
+    assets.extend(fall_figure(assessment, canvas)?);
+    assets.extend(exergy_figure(assessment, canvas)?);
     assets.extend(
         assessment
             .tested

@@ -584,7 +584,9 @@ def judge(campaign, area_m2, boiling_c, runs, measured, intervals, regression, r
     if any("excluded-by-tester" in i["reasons"] for i in intervals):
         found.add("excluded-by-tester")
 
-    if found & set(INDICATIVE):
+    if "impossible-gain" in found and "no-rating" not in found:
+        level = "not-valid"
+    elif found & set(INDICATIVE):
         level = "indicative"
     elif found:
         level = "conforms-with-notes"

@@ -1,7 +1,5 @@
 //! Whether the rating conforms to the practice, and what would mend it.
 
-use std::cmp::Reverse;
-
 use super::finding::{FindingCode, S580Finding};
 use super::in_force::Limits;
 use super::intervals::{Interval, Measured};
@@ -63,8 +61,6 @@ pub fn judge(
         tested.boiling_point_c,
     ));
     findings.extend(exclusion_finding(intervals));
-    // The gravest first; of equals, in the order above.
-    findings.sort_by_key(|finding| Reverse(finding.level));
     Conformity {
         level: level_of(&findings),
         findings,

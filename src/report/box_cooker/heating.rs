@@ -3,7 +3,6 @@
 use simmerline_math::exp;
 
 use crate::error::Result;
-use crate::language::Words;
 use crate::message;
 use crate::physics::water::SPECIFIC_HEAT_J_PER_KG_K;
 use crate::procedure::Assessment;
@@ -11,6 +10,7 @@ use crate::procedure::box_cooker::figures::glass_m2;
 use crate::procedure::stretch::Stretch;
 use crate::report::assets::Asset;
 use crate::report::figures::curves::{At, Curves, draw_curves};
+use crate::report::figures::style::Canvas;
 use crate::units::seconds_between;
 
 /// Its name among the figures.
@@ -22,7 +22,8 @@ const POINTS: usize = 40;
 ///
 /// # Errors
 /// [`crate::error::Error::Internal`] if the drawing fails.
-pub fn rise_figure(assessment: &Assessment, words: &Words) -> Result<Option<Asset>> {
+pub fn rise_figure(assessment: &Assessment, canvas: &Canvas<'_>) -> Result<Option<Asset>> {
+    let words = canvas.words;
     let Some(found) = &assessment.box_figures else {
         return Ok(None);
     };
@@ -78,6 +79,6 @@ pub fn rise_figure(assessment: &Assessment, words: &Words) -> Result<Option<Asse
     };
     Ok(Some(Asset {
         name: FILE.to_owned(),
-        bytes: draw_curves(&curves, words)?.into_bytes(),
+        bytes: draw_curves(&curves, canvas)?.into_bytes(),
     }))
 }

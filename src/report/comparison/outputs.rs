@@ -12,6 +12,7 @@ use crate::report::Edition;
 use crate::report::assets::Asset;
 use crate::report::attachments::{Enclosed, Enclosure, Origin, Part, enclose};
 use crate::report::document::{self, COMPARISON};
+use crate::report::figures::style::Canvas;
 use crate::report::files::Output;
 use crate::report::outputs::refuse_missing_characters;
 use crate::report::rows::Figure;
@@ -72,10 +73,16 @@ fn figures(
         });
     };
     if let Some(lines) = &report.figure {
-        add(lines, draw_lines(comparison, &edition.words)?);
+        add(
+            lines,
+            draw_lines(comparison, &Canvas::page(&edition.words))?,
+        );
     }
     if let Some(dry) = &report.dry {
-        add(&dry.figure, draw_heating(comparison, &edition.words)?);
+        add(
+            &dry.figure,
+            draw_heating(comparison, &Canvas::page(&edition.words))?,
+        );
     }
     Ok(assets)
 }

@@ -3,13 +3,13 @@
 use simmerline_math::exp;
 
 use crate::error::Result;
-use crate::language::Words;
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::dish::cooling::Cooling;
 use crate::procedure::uncertainty::shift::Shift;
 use crate::report::assets::Asset;
 use crate::report::figures::curves::{At, Curves, draw_curves};
+use crate::report::figures::style::Canvas;
 use crate::units::seconds_between;
 
 /// Its name among the figures.
@@ -21,7 +21,8 @@ const POINTS: usize = 40;
 ///
 /// # Errors
 /// [`crate::error::Error::Internal`] if the drawing fails.
-pub fn fall_figure(assessment: &Assessment, words: &Words) -> Result<Option<Asset>> {
+pub fn fall_figure(assessment: &Assessment, canvas: &Canvas<'_>) -> Result<Option<Asset>> {
+    let words = canvas.words;
     let found = assessment.dish_figures.as_ref();
     let Some(found) = found.filter(|found| found.time_constant_s.is_some()) else {
         return Ok(None);
@@ -55,6 +56,6 @@ pub fn fall_figure(assessment: &Assessment, words: &Words) -> Result<Option<Asse
     };
     Ok(Some(Asset {
         name: FILE.to_owned(),
-        bytes: draw_curves(&curves, words)?.into_bytes(),
+        bytes: draw_curves(&curves, canvas)?.into_bytes(),
     }))
 }

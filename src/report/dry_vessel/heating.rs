@@ -1,11 +1,11 @@
 //! How dry vessels heat up.
 
 use crate::error::Result;
-use crate::language::Words;
 use crate::message;
 use crate::procedure::Assessment;
 use crate::report::assets::Asset;
 use crate::report::figures::curves::{At, Curves, draw_curves};
+use crate::report::figures::style::Canvas;
 use crate::units::seconds_between;
 
 /// Its name among the figures.
@@ -15,7 +15,8 @@ pub const FILE: &str = "dry-vessel.svg";
 ///
 /// # Errors
 /// [`crate::error::Error::Internal`] if the drawing fails.
-pub fn heating_figure(assessment: &Assessment, words: &Words) -> Result<Option<Asset>> {
+pub fn heating_figure(assessment: &Assessment, canvas: &Canvas<'_>) -> Result<Option<Asset>> {
+    let words = canvas.words;
     let mut curves = Curves {
         measured: Vec::new(),
         are_joined: true,
@@ -54,6 +55,6 @@ pub fn heating_figure(assessment: &Assessment, words: &Words) -> Result<Option<A
     }
     Ok(Some(Asset {
         name: FILE.to_owned(),
-        bytes: draw_curves(&curves, words)?.into_bytes(),
+        bytes: draw_curves(&curves, canvas)?.into_bytes(),
     }))
 }

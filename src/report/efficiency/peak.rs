@@ -1,7 +1,6 @@
 //! Exergy that the water gains against its temperature difference, and the parabola.
 
 use crate::error::Result;
-use crate::language::Words;
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::efficiency::peak::{Parabola, parabola};
@@ -10,6 +9,7 @@ use crate::procedure::uncertainty::Off;
 use crate::procedure::uncertainty::shift::Shift;
 use crate::report::assets::Asset;
 use crate::report::figures::curves::{At, Curves, draw_curves};
+use crate::report::figures::style::Canvas;
 
 /// Its name among the figures.
 pub const FILE: &str = "exergy.svg";
@@ -20,7 +20,8 @@ const POINTS: usize = 40;
 ///
 /// # Errors
 /// [`crate::error::Error::Internal`] if the drawing fails.
-pub fn exergy_figure(assessment: &Assessment, words: &Words) -> Result<Option<Asset>> {
+pub fn exergy_figure(assessment: &Assessment, canvas: &Canvas<'_>) -> Result<Option<Asset>> {
+    let words = canvas.words;
     let Some(found) = &assessment.efficiency else {
         return Ok(None);
     };
@@ -57,6 +58,6 @@ pub fn exergy_figure(assessment: &Assessment, words: &Words) -> Result<Option<As
     };
     Ok(Some(Asset {
         name: FILE.to_owned(),
-        bytes: draw_curves(&curves, words)?.into_bytes(),
+        bytes: draw_curves(&curves, canvas)?.into_bytes(),
     }))
 }

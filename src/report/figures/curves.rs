@@ -6,7 +6,8 @@ use plotters::prelude::*;
 use super::key::{Entry, Key};
 use super::points::LINE_WIDTH_PT;
 use super::style::{
-    Area, Axes, INK, LINE, QUIET, chart, draw, draw_axes, fault, label_decimals, padded, pt, stroke,
+    Area, Axes, Canvas, INK, LINE, QUIET, chart, draw_axes, fault, label_decimals, padded, pt,
+    stroke,
 };
 use crate::error::Result;
 use crate::language::{Words, fixed};
@@ -45,7 +46,7 @@ pub struct Curves {
 ///
 /// # Errors
 /// [`crate::error::Error::Internal`] if the drawing fails.
-pub fn draw_curves(curves: &Curves, words: &Words) -> Result<String> {
+pub fn draw_curves(curves: &Curves, canvas: &Canvas<'_>) -> Result<String> {
     let entry = |name: &String, left_pt: f64| Entry {
         name: name.clone(),
         left_pt,
@@ -55,8 +56,8 @@ pub fn draw_curves(curves: &Curves, words: &Words) -> Result<String> {
     if !curves.told_name.is_empty() {
         entries.push(entry(&curves.told_name, 190.0));
     }
-    let key = Key::new(entries, KEY_PT);
-    draw(HEIGHT_PT, |area| draw_on(area, curves, &key, words))
+    let key = Key::new(entries, KEY_PT, canvas.width_pt);
+    canvas.draw(HEIGHT_PT, |area| draw_on(area, curves, &key, canvas.words))
 }
 
 fn draw_on(area: &Area<'_>, curves: &Curves, key: &Key, words: &Words) -> Result<()> {

@@ -4,7 +4,7 @@ use plotters::prelude::*;
 use plotters::style::text_anchor::{HPos, VPos};
 
 use super::fit::width_pt;
-use super::style::{Area, INK, WIDTH_PT, anchored, fault, pt, text};
+use super::style::{Area, INK, anchored, fault, pt, text};
 use crate::error::Result;
 
 /// Size of the names, points.
@@ -32,8 +32,8 @@ pub struct Key {
 
 impl Key {
     /// Lays names out from the left, in a new row where one is full. `first_row_pt` is the
-    /// height of the first.
-    pub fn new(mut entries: Vec<Entry>, first_row_pt: f64) -> Self {
+    /// height of the first, `figure_pt` the width of the figure.
+    pub fn new(mut entries: Vec<Entry>, first_row_pt: f64, figure_pt: f64) -> Self {
         let mut rows = Vec::new();
         let (mut row, mut end_pt) = (0, f64::NEG_INFINITY);
         let margin_pt = entries.first().map_or(0.0, |entry| entry.left_pt);
@@ -45,7 +45,7 @@ impl Key {
             } else {
                 next_pt
             };
-            let is_full = left_pt + wide_pt > WIDTH_PT && end_pt.is_finite();
+            let is_full = left_pt + wide_pt > figure_pt && end_pt.is_finite();
             entry.left_pt = if is_full { margin_pt } else { left_pt };
             row += usize::from(is_full);
             rows.push(row);
@@ -91,7 +91,7 @@ mod tests {
             left_pt: 56.0 + 100.0 * place as f64,
             mark_pt: 9.0,
         };
-        Key::new(names.iter().enumerate().map(entry).collect(), 16.0)
+        Key::new(names.iter().enumerate().map(entry).collect(), 16.0, 482.0)
     }
 
     #[test]
@@ -109,7 +109,7 @@ mod tests {
         let mut end = (0, 0.0);
         for (entry, row) in key.entries.iter().zip(&key.rows) {
             let end_pt = entry.left_pt + width_pt(&entry.name, SIZE_PT);
-            assert!(end_pt <= WIDTH_PT, "{end_pt}");
+            assert!(end_pt <= 482.0, "{end_pt}");
             let before_pt = if *row == end.0 { end.1 } else { 0.0 };
             assert!(entry.left_pt - entry.mark_pt > before_pt, "{before_pt}");
             end = (*row, end_pt);

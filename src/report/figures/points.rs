@@ -43,7 +43,7 @@ fn cross<C>(at: C) -> Cross<C, i32> {
 }
 
 /// A key of both kinds of points and, where there is one, the line.
-pub fn point_key(of_line: String, others: String, line: Option<String>) -> Key {
+pub fn point_key(of_line: String, others: String, line: Option<String>, figure_pt: f64) -> Key {
     let entry = |name: String, left_pt: f64, mark_pt: f64| Entry {
         name,
         left_pt,
@@ -51,7 +51,7 @@ pub fn point_key(of_line: String, others: String, line: Option<String>) -> Key {
     };
     let points = [entry(of_line, 56.0, 9.0), entry(others, 146.0, 9.0)];
     let line = line.map(|line| entry(line, 227.0, LINE_PT));
-    Key::new(points.into_iter().chain(line).collect(), KEY_PT)
+    Key::new(points.into_iter().chain(line).collect(), KEY_PT, figure_pt)
 }
 
 /// Draws the key; the line's mark has its bands behind it, each of a half height in points and

@@ -11,6 +11,7 @@ use simmerline_math::log10;
 
 use super::fit::{Fitted, fit, fit_line};
 use crate::error::{Error, Result};
+use crate::language::Words;
 
 /// Font of all figures; the report embeds it.
 const FONT: &str = "Inter";
@@ -19,8 +20,10 @@ const UNITS_PER_POINT: f64 = 8.0;
 /// plotters divides a font's size by this before it writes SVG.
 const FONT_SCALE: f64 = 1.24;
 
-/// Width of a figure: that of the report's text block, points.
-pub const WIDTH_PT: f64 = 482.0;
+/// Width of a figure on paper: that of the report's text block, points.
+const PAGE_PT: f64 = 482.0;
+/// Width of a figure on a narrow screen, points.
+const PHONE_PT: f64 = 270.0;
 
 /// Room left of a chart for the numbers and the name of its upright axis, points.
 const UPRIGHT_PT: f64 = 46.0;
@@ -61,22 +64,48 @@ pub fn size(points: f64) -> u32 {
     pt(points).max(0) as u32
 }
 
-/// Draws on a surface of a given size and returns the SVG.
-///
-/// # Errors
-/// [`Error::Internal`] if the drawing fails.
-pub fn draw<F>(height_pt: f64, drawing: F) -> Result<String>
-where
-    F: FnOnce(&Area<'_>) -> Result<()>,
-{
-    let mut svg = String::new();
-    {
-        let area = SVGBackend::with_string(&mut svg, (size(WIDTH_PT), size(height_pt)));
-        let area = area.into_drawing_area();
-        drawing(&area)?;
-        area.present().map_err(fault)?;
+/// What a figure is drawn on, and the language that it speaks.
+#[derive(Clone, Copy)]
+pub struct Canvas<'w> {
+    pub words: &'w Words,
+    /// Its width, points.
+    pub width_pt: f64,
+}
+
+impl<'w> Canvas<'w> {
+    /// As wide as a page's text.
+    pub fn page(words: &'w Words) -> Self {
+        Canvas {
+            words,
+            width_pt: PAGE_PT,
+        }
     }
-    Ok(svg)
+
+    /// As wide as a narrow screen, with type of the same size.
+    pub fn phone(words: &'w Words) -> Self {
+        Canvas {
+            words,
+            width_pt: PHONE_PT,
+        }
+    }
+
+    /// Draws on a surface of a given height and returns the SVG.
+    ///
+    /// # Errors
+    /// [`Error::Internal`] if the drawing fails.
+    pub fn draw<F>(&self, height_pt: f64, drawing: F) -> Result<String>
+    where
+        F: FnOnce(&Area<'_>) -> Result<()>,
+    {
+        let mut svg = String::new();
+        {
+            let sizes = (size(self.width_pt), size(height_pt));
+            let area = SVGBackend::with_string(&mut svg, sizes).into_drawing_area();
+            drawing(&area)?;
+            area.present().map_err(fault)?;
+        }
+        Ok(svg)
+    }
 }
 
 /// A plotting failure as our own error.

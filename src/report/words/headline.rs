@@ -1,5 +1,7 @@
 //! Page one: the number, how sure it is, whether it conforms, and in plain words.
 
+use std::cmp::Reverse;
+
 use serde::Serialize;
 
 use super::cooking::spoken_journey;
@@ -76,13 +78,20 @@ pub fn headline(assessment: &Assessment, sections: &Sections, words: &Words) -> 
         },
         sentences: sentences(assessment, sections, words),
         figure: figure(assessment, words),
-        findings: conformity.findings.iter().map(finding).collect(),
+        findings: gravest_first(&conformity.findings).map(finding).collect(),
         conditions: brief(assessment, words),
         caution: words.say(message!(
             "headline-caution",
             section = sections.number(Section::Cautions)
         )),
     }
+}
+
+/// The findings by what they allow, the gravest first; of equals, in their order.
+fn gravest_first(findings: &[S580Finding]) -> impl Iterator<Item = &S580Finding> {
+    let mut sorted: Vec<&S580Finding> = findings.iter().collect();
+    sorted.sort_by_key(|finding| Reverse(finding.level));
+    sorted.into_iter()
 }
 
 fn level_text(conformity: &Conformity, procedure: &str, sections: &Sections) -> Message {

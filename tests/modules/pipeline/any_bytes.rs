@@ -42,14 +42,38 @@ fn write_out(rated: &Assessment) -> TestCaseResult {
 
 fn draw(rated: &Assessment) -> TestCaseResult {
     let fail = |error: Error| TestCaseError::fail(error.to_string());
-    power_line::draw_power_line(rated, simmerline::language::Words::english()).map_err(fail)?;
+    power_line::draw_power_line(
+        rated,
+        &simmerline::report::figures::style::Canvas::page(simmerline::language::Words::english()),
+    )
+    .map_err(fail)?;
     if let Some(sure) = rated.s580.uncertainty() {
-        residuals::draw_residuals(rated, sure, simmerline::language::Words::english())
-            .map_err(fail)?;
-        spread::draw_spread(rated, sure, simmerline::language::Words::english()).map_err(fail)?;
+        residuals::draw_residuals(
+            rated,
+            sure,
+            &simmerline::report::figures::style::Canvas::page(
+                simmerline::language::Words::english(),
+            ),
+        )
+        .map_err(fail)?;
+        spread::draw_spread(
+            rated,
+            sure,
+            &simmerline::report::figures::style::Canvas::page(
+                simmerline::language::Words::english(),
+            ),
+        )
+        .map_err(fail)?;
     }
     for index in 0..rated.tested.runs.len() {
-        run_day::draw_run(rated, index, simmerline::language::Words::english()).map_err(fail)?;
+        run_day::draw_run(
+            rated,
+            index,
+            &simmerline::report::figures::style::Canvas::page(
+                simmerline::language::Words::english(),
+            ),
+        )
+        .map_err(fail)?;
     }
     Ok(())
 }

@@ -8,7 +8,7 @@ use crate::error::Result;
 use crate::language::{Words, fixed};
 use crate::message;
 use crate::report::figures::style::{
-    Area, Axes, Chart, chart, draw, draw_axes, fault, padded, size, stroke,
+    Area, Axes, Canvas, Chart, chart, draw_axes, fault, padded, size, stroke,
 };
 use crate::units::seconds_between;
 
@@ -33,8 +33,8 @@ struct Drawn {
 ///
 /// # Errors
 /// [`crate::error::Error::Internal`] if the drawing fails.
-pub fn draw_heating(comparison: &Comparison, words: &Words) -> Result<String> {
-    draw(HEIGHT_PT, |area| draw_on(area, comparison, words))
+pub fn draw_heating(comparison: &Comparison, canvas: &Canvas<'_>) -> Result<String> {
+    canvas.draw(HEIGHT_PT, |area| draw_on(area, comparison, canvas.words))
 }
 
 fn drawn(comparison: &Comparison) -> Vec<Drawn> {

@@ -15,7 +15,7 @@ use crate::report::comparison::names::letter;
 use crate::report::figures::bands::{about, fill_band_clear, steps};
 use crate::report::figures::marks::parts;
 use crate::report::figures::style::{
-    Area, Axes, Chart, INK, anchored, chart, draw, draw_axes, fault, padded, pt, size, stroke,
+    Area, Axes, Canvas, Chart, INK, anchored, chart, draw_axes, fault, padded, pt, size, stroke,
     strong,
 };
 use crate::stats::line::Bounds;
@@ -49,8 +49,8 @@ pub fn colour(place: usize) -> RGBColor {
 ///
 /// # Errors
 /// [`crate::error::Error::Internal`] if the drawing fails.
-pub fn draw_lines(comparison: &Comparison, words: &Words) -> Result<String> {
-    draw(HEIGHT_PT, |area| draw_on(area, comparison, words))
+pub fn draw_lines(comparison: &Comparison, canvas: &Canvas<'_>) -> Result<String> {
+    canvas.draw(HEIGHT_PT, |area| draw_on(area, comparison, canvas.words))
 }
 
 /// Temperature differences of a campaign's used intervals, and the line there.

@@ -15,7 +15,7 @@ use crate::report::figures::bands::{about, fill_band};
 use crate::report::figures::key::Key;
 use crate::report::figures::points::{LINE_WIDTH_PT, draw_point_key, draw_points, point_key};
 use crate::report::figures::style::{
-    Area, Axes, BAND, LINE, chart, draw, draw_axes, fault, label_decimals, padded, pt, stroke,
+    Area, Axes, BAND, Canvas, LINE, chart, draw_axes, fault, label_decimals, padded, pt, stroke,
 };
 
 /// Its name among the figures.
@@ -117,11 +117,11 @@ fn line_at(found: &HeatBalance, k_m2_per_w: f64) -> f64 {
 ///
 /// # Errors
 /// [`crate::error::Error::Internal`] if the drawing fails.
-pub fn balance_figure(assessment: &Assessment, words: &Words) -> Result<Option<Asset>> {
+pub fn balance_figure(assessment: &Assessment, canvas: &Canvas<'_>) -> Result<Option<Asset>> {
     let Some(found) = &assessment.heat_balance else {
         return Ok(None);
     };
-    let svg = draw_power_per_irradiance(assessment, found, words)?;
+    let svg = draw_power_per_irradiance(assessment, found, canvas)?;
     Ok(Some(Asset {
         name: FILE.to_owned(),
         bytes: svg.into_bytes(),
@@ -135,8 +135,9 @@ pub fn balance_figure(assessment: &Assessment, words: &Words) -> Result<Option<A
 pub fn draw_power_per_irradiance(
     assessment: &Assessment,
     found: &HeatBalance,
-    words: &Words,
+    canvas: &Canvas<'_>,
 ) -> Result<String> {
+    let words = canvas.words;
     let view = view(assessment, found);
     let line = if found.is_of_one_day() {
         message!("balance-key-line-one-day")
@@ -147,8 +148,9 @@ pub fn draw_power_per_irradiance(
         words.say(message!("balance-key-used", count = view.of_line.len())),
         words.say(message!("balance-key-others", count = view.others.len())),
         Some(words.say(line)),
+        canvas.width_pt,
     );
-    draw(HEIGHT_PT, |area| draw_on(area, found, &view, &key, words))
+    canvas.draw(HEIGHT_PT, |area| draw_on(area, found, &view, &key, words))
 }
 
 fn draw_on(

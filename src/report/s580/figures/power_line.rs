@@ -4,7 +4,7 @@ use plotters::prelude::*;
 use plotters::style::text_anchor::{HPos, VPos};
 
 use crate::error::Result;
-use crate::language::{Words, fixed};
+use crate::language::fixed;
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::s580::intervals::Interval;
@@ -16,8 +16,8 @@ use crate::report::figures::fit::strong_width_pt;
 use crate::report::figures::key::Key;
 use crate::report::figures::points::{LINE_WIDTH_PT, draw_point_key, draw_points, point_key};
 use crate::report::figures::style::{
-    Area, Axes, BAND, Chart, INK, LINE, OUTER_BAND, QUIET, anchored, chart, draw, draw_axes, fault,
-    padded, pt, size, stroke, strong, text,
+    Area, Axes, BAND, Canvas, Chart, INK, LINE, OUTER_BAND, QUIET, anchored, chart, draw_axes,
+    fault, padded, pt, size, stroke, strong, text,
 };
 use crate::stats::line::Line;
 
@@ -34,8 +34,8 @@ const ROOM_K: f64 = 15.0;
 ///
 /// # Errors
 /// [`crate::error::Error::Internal`] if the drawing fails.
-pub fn draw_power_line(assessment: &Assessment, words: &Words) -> Result<String> {
-    draw(HEIGHT_PT, |area| draw_on(area, assessment, words))
+pub fn draw_power_line(assessment: &Assessment, canvas: &Canvas<'_>) -> Result<String> {
+    canvas.draw(HEIGHT_PT, |area| draw_on(area, assessment, canvas))
 }
 
 /// The smallest and largest temperature difference in view, K.
@@ -63,7 +63,8 @@ fn view_k(assessment: &Assessment) -> (f64, f64) {
     )
 }
 
-fn draw_on(area: &Area<'_>, assessment: &Assessment, words: &Words) -> Result<()> {
+fn draw_on(area: &Area<'_>, assessment: &Assessment, canvas: &Canvas<'_>) -> Result<()> {
+    let words = canvas.words;
     let (left_k, right_k) = view_k(assessment);
     let in_view = |interval: &&Interval| {
         let difference_k = interval.measured.difference_k;
@@ -82,7 +83,7 @@ fn draw_on(area: &Area<'_>, assessment: &Assessment, words: &Words) -> Result<()
         ]
     });
     let (bottom_w, top_w) = padded(powers.chain(at_edges), true);
-    let key = key(assessment, words);
+    let key = key(assessment, canvas);
     let (names, plot) = area.split_vertically(pt(key.height_pt()));
     draw_point_key(&names, &key, &[(5.0, OUTER_BAND), (2.8, BAND)])?;
     let mut chart = chart(&plot, (left_k, right_k), (bottom_w, top_w), true, 6.0)?;
@@ -225,7 +226,8 @@ fn label_mark(
 }
 
 /// The names of the marks, for the key above the chart.
-fn key(assessment: &Assessment, words: &Words) -> Key {
+fn key(assessment: &Assessment, canvas: &Canvas<'_>) -> Key {
+    let words = canvas.words;
     let used = assessment.s580.used().count();
     let aside = assessment.s580.set_aside().count();
     let line = assessment.s580.line();
@@ -233,5 +235,6 @@ fn key(assessment: &Assessment, words: &Words) -> Key {
         words.say(message!("figure-key-used", count = used)),
         words.say(message!("figure-key-aside", count = aside)),
         line.map(|_| words.say(message!("figure-key-line"))),
+        canvas.width_pt,
     )
 }

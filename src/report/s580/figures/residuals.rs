@@ -11,7 +11,7 @@ use crate::procedure::s580::uncertainty::RatingUncertainty;
 use crate::report::figures::key::{Entry, Key};
 use crate::report::figures::marks::{KINDS, parts};
 use crate::report::figures::style::{
-    Area, Axes, INK, LINE, WIDTH_PT, chart, draw, draw_axes, fault, padded, pt, size, stroke,
+    Area, Axes, Canvas, INK, LINE, chart, draw_axes, fault, padded, pt, size, stroke,
 };
 use crate::units::{local_hours, zoned};
 
@@ -40,8 +40,9 @@ struct Residual {
 pub fn draw_residuals(
     assessment: &Assessment,
     uncertainty: &RatingUncertainty,
-    words: &Words,
+    canvas: &Canvas<'_>,
 ) -> Result<String> {
+    let words = canvas.words;
     let line = &uncertainty.of_line.line;
     let zone = &assessment.tested.campaign.site.time_zone;
     let dates = &assessment.s580.dates;
@@ -66,14 +67,14 @@ pub fn draw_residuals(
         .fold(twice_w, f64::max)
         * 1.15
         + 1e-6;
-    let key = (dates.len() <= KINDS).then(|| key(dates, words));
+    let key = (dates.len() <= KINDS).then(|| key(dates, canvas));
     let key_pt = key.as_ref().map_or(KEY_PT, Key::height_pt);
-    draw(HEIGHT_PT, |area| {
+    canvas.draw(HEIGHT_PT, |area| {
         let (names, panels) = area.split_vertically(pt(key_pt));
         if let Some(key) = &key {
             draw_key(&names, key)?;
         }
-        let (left, right) = panels.split_horizontally(pt(WIDTH_PT / 2.0));
+        let (left, right) = panels.split_horizontally(pt(canvas.width_pt / 2.0));
         let heights = (largest_w, twice_w);
         let by_difference = Panel {
             x_name: message!("figure-difference-short"),
@@ -136,7 +137,8 @@ fn draw_panel(
 }
 
 /// The days, for the key above the panels.
-fn key(dates: &[Date], words: &Words) -> Key {
+fn key(dates: &[Date], canvas: &Canvas<'_>) -> Key {
+    let words = canvas.words;
     let entry = |(place, date): (usize, &Date)| {
         let month = Message::new(format!("month-{}", date.month()));
         let day = message!("figure-day", day = date.day().to_string(), month = month);
@@ -146,7 +148,11 @@ fn key(dates: &[Date], words: &Words) -> Key {
             mark_pt: KEY_MARK_PT,
         }
     };
-    Key::new(dates.iter().enumerate().map(entry).collect(), KEY_PT)
+    Key::new(
+        dates.iter().enumerate().map(entry).collect(),
+        KEY_PT,
+        canvas.width_pt,
+    )
 }
 
 /// Names the marks of the days.

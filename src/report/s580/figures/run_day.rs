@@ -14,7 +14,7 @@ use crate::procedure::s580::predicted::Predicted;
 use crate::procedure::{Assessment, Run};
 use crate::report::figures::fit::width_pt;
 use crate::report::figures::style::{
-    Area, Axes, Chart, INK, LINE, QUIET, SHADE, SUN, anchored, chart, draw, draw_axes, fault,
+    Area, Axes, Canvas, Chart, INK, LINE, QUIET, SHADE, SUN, anchored, chart, draw_axes, fault,
     padded, pt, size, stroke, text,
 };
 use crate::units::{SECONDS_PER_HOUR, seconds_between, zoned};
@@ -44,7 +44,8 @@ const LONGEST_STEP_S: f64 = 700.0;
 ///
 /// # Errors
 /// [`crate::error::Error::Internal`] if the drawing fails.
-pub fn draw_run(assessment: &Assessment, index: usize, words: &Words) -> Result<String> {
+pub fn draw_run(assessment: &Assessment, index: usize, canvas: &Canvas<'_>) -> Result<String> {
+    let words = canvas.words;
     let run = &assessment.tested.runs[index];
     let zone = &assessment.tested.campaign.site.time_zone;
     let hours = |time_us: i64| local_hours(time_us, run, zone);
@@ -65,7 +66,7 @@ pub fn draw_run(assessment: &Assessment, index: usize, words: &Words) -> Result<
     let intervals: Vec<&Interval> = assessment.s580.intervals_of(index).collect();
     let strip = strip_rows(&intervals, words);
     let height_pt = PANELS_PT + STRIP_GAP_PT + ROW_PT * strip.len() as f64;
-    draw(height_pt, |area| {
+    canvas.draw(height_pt, |area| {
         let (panels, below) = area.split_vertically(pt(PANELS_PT));
         let (temperatures, rest) = panels.split_vertically(pt(TEMPERATURE_PT));
         let (irradiance, wind) = rest.split_vertically(pt(IRRADIANCE_PT));

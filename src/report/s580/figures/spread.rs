@@ -11,8 +11,8 @@ use crate::procedure::s580::limits::RATING_DIFFERENCE_K;
 use crate::procedure::s580::uncertainty::RatingUncertainty;
 use crate::report::figures::bands::{about, fill_band};
 use crate::report::figures::style::{
-    Area, Axes, BAND, INK, LINE, OUTER_BAND, WIDTH_PT, chart, draw, draw_axes, fault, padded, pt,
-    size, stroke,
+    Area, Axes, BAND, Canvas, INK, LINE, OUTER_BAND, chart, draw_axes, fault, padded, pt, size,
+    stroke,
 };
 use crate::stats::normal::normal_order_scores;
 
@@ -25,10 +25,11 @@ const HEIGHT_PT: f64 = 150.0;
 pub fn draw_spread(
     assessment: &Assessment,
     uncertainty: &RatingUncertainty,
-    words: &Words,
+    canvas: &Canvas<'_>,
 ) -> Result<String> {
-    draw(HEIGHT_PT, |area| {
-        let (left, right) = area.split_horizontally(pt(WIDTH_PT / 2.0));
+    let words = canvas.words;
+    canvas.draw(HEIGHT_PT, |area| {
+        let (left, right) = area.split_horizontally(pt(canvas.width_pt / 2.0));
         draw_quantiles(&left, assessment, uncertainty, words)?;
         draw_bands(&right, assessment, uncertainty, words)
     })

@@ -2,6 +2,7 @@
 
 use lopdf::Document;
 use simmerline::language::Words;
+use simmerline::report::figures::style::Canvas;
 use simmerline::report::s580::figures::power_line::draw_power_line;
 use simmerline::report::s580::figures::residuals::draw_residuals;
 use simmerline::report::s580::figures::run_day::draw_run;
@@ -14,13 +15,15 @@ use crate::report::pdf::pages;
 fn every_figure_is_well_formed_and_has_only_finite_numbers() {
     let mut residuals = 0;
     for (name, assessment) in samples_with_water().into_iter().chain(poor_campaigns()) {
-        let mut figures = vec![draw_power_line(&assessment, Words::english()).unwrap()];
+        let mut figures =
+            vec![draw_power_line(&assessment, &Canvas::page(Words::english())).unwrap()];
         for run in 0..assessment.tested.runs.len() {
-            figures.push(draw_run(&assessment, run, Words::english()).unwrap());
+            figures.push(draw_run(&assessment, run, &Canvas::page(Words::english())).unwrap());
         }
         if let Some(sure) = assessment.s580.uncertainty() {
-            figures.push(draw_residuals(&assessment, sure, Words::english()).unwrap());
-            figures.push(draw_spread(&assessment, sure, Words::english()).unwrap());
+            figures
+                .push(draw_residuals(&assessment, sure, &Canvas::page(Words::english())).unwrap());
+            figures.push(draw_spread(&assessment, sure, &Canvas::page(Words::english())).unwrap());
             residuals += 1;
         }
         for svg in figures {
@@ -41,7 +44,7 @@ fn the_air_read_every_second_time_is_still_drawn() {
     // Water every ten minutes, air every twenty: the quiet ink draws nothing else but names
     // and the bars of the strip, which are rectangles.
     let assessment = sample("kitchen-thermometer");
-    let svg = draw_run(&assessment, 0, Words::english()).unwrap();
+    let svg = draw_run(&assessment, 0, &Canvas::page(Words::english())).unwrap();
     let lines = svg.split("<polyline ").skip(1);
     let of_air = lines.filter(|line| line.split('>').next().unwrap().contains("#8B9499"));
     let longest = of_air
@@ -55,7 +58,7 @@ fn the_air_read_every_second_time_is_still_drawn() {
 #[test]
 fn no_axis_of_the_figure_on_page_one_shows_a_number_twice() {
     for (name, assessment) in samples_with_water().into_iter().chain(poor_campaigns()) {
-        let svg = draw_power_line(&assessment, Words::english()).unwrap();
+        let svg = draw_power_line(&assessment, &Canvas::page(Words::english())).unwrap();
         // Labels of an axis share one coordinate and hold a number only.
         let mut labels: Vec<(String, String)> = Vec::new();
         for text in svg.split("<text ").skip(1) {
