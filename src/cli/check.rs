@@ -2,7 +2,8 @@
 
 use super::args::CheckOptions;
 use super::check_procedures::of_procedures;
-use super::terminal::{Align, line, print, print_error, table};
+use super::table::{Align, table};
+use super::terminal::{line, print, print_error};
 use crate::campaign::find::find_campaigns;
 use crate::campaign::kinds::RunKind;
 use jiff::tz::TimeZone;

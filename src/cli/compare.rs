@@ -4,7 +4,8 @@ use std::path::Path;
 
 use super::args::CompareOptions;
 use super::report::{open_folder, time_of_issue};
-use super::terminal::{Align, line, print, print_note, quoted, table};
+use super::table::{Align, table};
+use super::terminal::{line, print, print_note, quoted};
 use crate::campaign::Reach;
 use crate::comparison::{Comparison, compare, gather};
 use crate::error::{Error, Problem, Result};

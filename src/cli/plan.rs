@@ -4,7 +4,8 @@ use jiff::civil::Date;
 
 use super::args::PlanOptions;
 use super::report::{open_folder, time_of_issue};
-use super::terminal::{Align, line, print, print_note, print_note_of, table};
+use super::table::{Align, table};
+use super::terminal::{line, print, print_note, print_note_of};
 use crate::campaign::find::find_one;
 use crate::campaign::kinds::RunKind;
 use crate::campaign::read_campaign_to_plan;

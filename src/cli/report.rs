@@ -11,7 +11,8 @@ use indicatif::{ProgressBar, ProgressStyle};
 use jiff::Timestamp;
 
 use super::args::ReportOptions;
-use super::terminal::{Align, line, print, print_error, print_note, table};
+use super::table::{Align, table};
+use super::terminal::{line, print, print_error, print_note};
 use crate::campaign::find::{campaign_name, find_campaigns, refuse_same_names};
 use crate::error::{Error, Problem, Result};
 use crate::message;

@@ -1,21 +1,22 @@
-//! Text on the terminal: lines, tables, errors and remarks. Nothing else writes there.
+//! Printing: lines, errors and remarks. Nothing else writes to the terminal.
 //!
-//! What is printed may hold text of others, from names, keys, values and cells. [`line()`] and
-//! [`table`] escape it, line feeds too, so that it forges no line; [`print()`] lets nothing pass
-//! but line feeds, so that it moves no cursor and turns no text.
+//! What is printed may hold text of others, from names, keys, values and cells. [`line()`],
+//! [`Lines`] and tables escape it, line feeds too, so that it forges no line; [`print()`] lets
+//! nothing pass but line feeds, so that it moves no cursor and turns no text. Only [`Lines`] and
+//! the labels of errors and remarks bring codes for colours, where [`Screen`] has them.
 
-use std::borrow::Cow;
 use std::io::{self, Write};
 use std::path::Path;
 
+use anstream::AutoStream;
+use anstyle::{AnsiColor, Style};
 use clap::error::{ContextKind, ContextValue};
-use unicode_width::UnicodeWidthStr;
 
+use super::lines::Lines;
+use super::screen::Screen;
+use super::wrap::wrapped;
 use crate::error::{Error, Problem, Result};
 use crate::shown::{shown, shown_in_json, shown_lines};
-
-/// Space between two columns.
-const GUTTER: &str = "  ";
 
 /// A line, whatever others wrote into it.
 pub fn line(text: &str) -> String {
@@ -28,6 +29,14 @@ pub fn line(text: &str) -> String {
 /// [`Error::Usage`] if it cannot be written to, say because a disk is full.
 pub fn print(text: &str) -> Result<()> {
     print_own(&shown_lines(text))
+}
+
+/// Prints lines for a screen to standard output.
+///
+/// # Errors
+/// As [`print()`].
+pub fn print_lines(lines: &Lines) -> Result<()> {
+    write_out(&mut AutoStream::auto(io::stdout().lock()), lines.text())
 }
 
 /// Prints JSON to standard output, for a program that reads it or a person.
@@ -43,7 +52,10 @@ pub fn print_json(json: &str) -> Result<()> {
 /// # Errors
 /// As [`print()`].
 pub fn print_own(text: &str) -> Result<()> {
-    let mut out = io::stdout().lock();
+    write_out(&mut io::stdout().lock(), text)
+}
+
+fn write_out(out: &mut impl Write, text: &str) -> Result<()> {
     match out.write_all(text.as_bytes()).and_then(|()| out.flush()) {
         Err(error) if error.kind() != io::ErrorKind::BrokenPipe => {
             let problem = Problem::at(
@@ -58,22 +70,50 @@ pub fn print_own(text: &str) -> Result<()> {
 
 /// Prints an error to standard error.
 pub fn print_error(error: &Error) {
-    print_to_stderr(&format!("error: {error}\n"));
+    print_told(&format!("error: {error}\n"));
 }
 
 /// Prints a remark to standard error.
 pub fn print_note(note: &str) {
-    print_to_stderr(&line(&format!("note: {note}")));
+    print_told(&line(&format!("note: {note}")));
 }
 
 /// Prints a remark, and what to do about it.
 pub fn print_note_with_hint(note: &str, hint: &str) {
-    print_to_stderr(&(line(&format!("note: {note}")) + &line(&format!("hint: {hint}"))));
+    print_told(&(line(&format!("note: {note}")) + &line(&format!("hint: {hint}"))));
 }
 
 /// Prints a remark for which an error is the reason.
 pub fn print_note_of(note: &str, error: &Error) {
-    print_to_stderr(&format!("note: {}: {error}\n", shown(note)));
+    print_told(&format!("note: {}: {error}\n", shown(note)));
+}
+
+/// Prints lines that begin with what they are.
+fn print_told(text: &str) {
+    let told = told(Screen::err(), text);
+    let _closed_pipe = AutoStream::auto(io::stderr().lock()).write_all(told.as_bytes());
+}
+
+/// The labels with which errors and remarks begin.
+const LABELS: [(&str, Style); 3] = [
+    ("error: ", AnsiColor::Red.on_default().bold()),
+    ("note: ", Style::new().bold()),
+    ("hint: ", Style::new()),
+];
+
+/// Lines as a screen shows them: wrapped behind their labels.
+fn told(screen: Screen, text: &str) -> String {
+    let mut told = String::new();
+    for line in shown_lines(text).lines() {
+        let label = LABELS.iter().find(|(label, _)| line.starts_with(label));
+        let (label, style) = label.copied().unwrap_or_default();
+        let wrapped = wrapped(label, &line[label.len()..], screen.width);
+        match screen.has_colours && style != Style::new() {
+            true => told += &format!("{style}{label}{style:#}{}", &wrapped[label.len()..]),
+            false => told += &wrapped,
+        }
+    }
+    told
 }
 
 fn print_to_stderr(text: &str) {
@@ -132,68 +172,35 @@ pub fn quoted(path: &Path) -> String {
     }
 }
 
-/// Which edge of its column a cell keeps to.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Align {
-    Left,
-    Right,
-}
-
-/// A table as text: its columns as wide as their widest cell, a header above a rule.
-pub fn table<const N: usize>(header: [(&str, Align); N], rows: &[[String; N]]) -> String {
-    let rows: Vec<[Cow<'_, str>; N]> = rows
-        .iter()
-        .map(|row| row.each_ref().map(|cell| shown(cell)))
-        .collect();
-    let width = |column: usize| {
-        let cells = rows.iter().map(|row| row[column].width());
-        cells.chain([header[column].0.width()]).max().unwrap_or(0)
-    };
-    let widths: [usize; N] = std::array::from_fn(width);
-    let row_line = |cells: [&str; N]| {
-        let mut text = String::new();
-        for (column, cell) in cells.into_iter().enumerate() {
-            let gap = " ".repeat(widths[column] - cell.width());
-            match header[column].1 {
-                Align::Left => text += &format!("{cell}{gap}"),
-                Align::Right => text += &format!("{gap}{cell}"),
-            }
-            text += GUTTER;
-        }
-        text.trim_end().to_owned() + "\n"
-    };
-    let rule = "─".repeat(widths.iter().sum::<usize>() + GUTTER.len() * (N - 1));
-    let mut text = row_line(header.map(|(name, _)| name)) + &rule + "\n";
-    for row in &rows {
-        text += &row_line(row.each_ref().map(|cell| cell.as_ref()));
-    }
-    text
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
 
     #[test]
-    fn wide_characters_keep_the_columns_straight() {
-        let header = [("name", Align::Left), ("W", Align::Right)];
-        let rows = [
-            ["太陽".to_owned(), "7".to_owned()],
-            ["pot".to_owned(), "120".to_owned()],
-        ];
-        assert_eq!(
-            table(header, &rows),
-            "name    W\n─────────\n太陽    7\npot   120\n"
-        );
+    fn a_line_forges_no_other() {
+        assert_eq!(line("a\nerror: b"), "a\\nerror: b\n");
     }
 
     #[test]
-    fn a_cell_forges_no_row_and_no_line_another() {
-        let rows = [["a\nb\u{1b}[A".to_owned()]];
+    fn errors_and_hints_hang_behind_their_labels() {
+        let screen = Screen {
+            width: Some(24),
+            has_colours: false,
+        };
+        let text = "error: file.csv: is empty and no log\nhint: export it once more, whole\n";
         assert_eq!(
-            table([("name", Align::Left)], &rows),
-            "name\n────────────\na\\nb\\u{1b}[A\n"
+            told(screen, text),
+            "error: file.csv: is\n       empty and no log\n\
+             hint: export it once\n      more, whole\n"
         );
-        assert_eq!(line("a\nerror: b"), "a\\nerror: b\n");
+        assert_eq!(told(Screen::PIPE, text), text);
+        let screen = Screen {
+            has_colours: true,
+            ..Screen::PIPE
+        };
+        assert_eq!(
+            told(screen, "error: a\u{1b}[2J\n"),
+            "\u{1b}[1m\u{1b}[31merror: \u{1b}[0ma\\u{1b}[2J\n"
+        );
     }
 }

@@ -1,0 +1,210 @@
+//! Lines as they are put together for a screen: a verdict with its mark, sentences, labelled
+//! rows, tables.
+//!
+//! Every text that goes in is escaped there, so that what comes out has no code for the
+//! terminal but ours.
+
+use std::borrow::Cow;
+
+use anstyle::{AnsiColor, Style};
+use unicode_width::UnicodeWidthStr;
+
+use super::screen::Screen;
+use super::table::{Align, table_in};
+use super::wrap::wrapped;
+use crate::procedure::finding::Level;
+use crate::shown::shown;
+
+/// How good something is, as a sign and a colour.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Mark {
+    /// As it should be.
+    Good,
+    /// Of use, with a reservation.
+    Reserved,
+    /// Of no use.
+    Bad,
+}
+
+impl Mark {
+    /// The mark of a level: good is what `--strict` lets pass.
+    pub fn of(level: Level) -> Mark {
+        match level {
+            Level::Conforms | Level::ConformsWithNotes => Mark::Good,
+            Level::Indicative => Mark::Reserved,
+            Level::NotValid | Level::NoRating => Mark::Bad,
+        }
+    }
+
+    /// The sign, one column wide.
+    pub fn sign(self) -> &'static str {
+        match self {
+            Mark::Good => "✓",
+            Mark::Reserved => "~",
+            Mark::Bad => "✗",
+        }
+    }
+
+    fn style(self) -> Style {
+        let colour = match self {
+            Mark::Good => AnsiColor::Green,
+            Mark::Reserved => AnsiColor::Yellow,
+            Mark::Bad => AnsiColor::Red,
+        };
+        colour.on_default().bold()
+    }
+}
+
+/// Lines for a screen.
+#[derive(Debug, Clone)]
+pub struct Lines {
+    screen: Screen,
+    text: String,
+}
+
+impl Lines {
+    /// No line yet.
+    pub fn new(screen: Screen) -> Self {
+        Lines {
+            screen,
+            text: String::new(),
+        }
+    }
+
+    /// Columns of a line; `None` for as many as it takes.
+    pub fn width(&self) -> Option<usize> {
+        self.screen.width
+    }
+
+    /// A sentence with its mark before it, which sums up what follows.
+    pub fn verdict(&mut self, mark: Mark, text: &str) -> &mut Self {
+        self.marked("", mark, text, mark.style())
+    }
+
+    /// A line with a mark before it, such as a row of a list; `indent` stands before the mark.
+    pub fn item(&mut self, indent: &str, mark: Mark, text: &str) -> &mut Self {
+        self.marked(indent, mark, text, Style::new())
+    }
+
+    fn marked(&mut self, indent: &str, mark: Mark, text: &str, style: Style) -> &mut Self {
+        let lead = format!("{indent}{} ", mark.sign());
+        let text = wrapped(&lead, &shown(text), self.screen.width);
+        let behind = &text[indent.len() + mark.sign().len()..text.len() - 1];
+        let sign = self.styled(mark.sign(), mark.style());
+        let behind = self.styled(behind, style);
+        self.text += &format!("{indent}{sign}{behind}\n");
+        self
+    }
+
+    /// A title, in bold.
+    pub fn title(&mut self, text: &str) -> &mut Self {
+        let text = wrapped("", &shown(text), self.screen.width);
+        let text = self.styled(text.trim_end(), Style::new().bold());
+        self.text += &format!("{text}\n");
+        self
+    }
+
+    /// A sentence from the left edge.
+    pub fn line(&mut self, text: &str) -> &mut Self {
+        self.hanging("", text)
+    }
+
+    /// A sentence behind a lead, under whose end its further lines begin.
+    pub fn hanging(&mut self, lead: &str, text: &str) -> &mut Self {
+        self.text += &wrapped(&shown(lead), &shown(text), self.screen.width);
+        self
+    }
+
+    /// An empty line.
+    pub fn blank(&mut self) -> &mut Self {
+        self.text.push('\n');
+        self
+    }
+
+    /// Rows of a label and what it says, which stand in columns.
+    pub fn rows(&mut self, indent: &str, rows: &[(String, String)]) -> &mut Self {
+        let labels: Vec<Cow<'_, str>> = rows.iter().map(|(label, _)| shown(label)).collect();
+        let widest = labels.iter().map(|label| label.width()).max().unwrap_or(0);
+        for (label, (_, text)) in labels.iter().zip(rows) {
+            let gap = " ".repeat(widest - label.width() + 2);
+            self.hanging(&format!("{indent}{label}{gap}"), text);
+        }
+        self
+    }
+
+    /// A table, its header above a rule.
+    pub fn table<const N: usize>(
+        &mut self,
+        header: [(&str, Align); N],
+        rows: &[[String; N]],
+    ) -> &mut Self {
+        self.text += &table_in(self.screen.width, header, rows);
+        self
+    }
+
+    /// Lines of the same screen, below these.
+    pub fn append(&mut self, other: &Lines) -> &mut Self {
+        self.text += &other.text;
+        self
+    }
+
+    /// Whether there is no line.
+    pub fn is_empty(&self) -> bool {
+        self.text.is_empty()
+    }
+
+    /// The lines as they are printed.
+    pub fn text(&self) -> &str {
+        &self.text
+    }
+
+    fn styled(&self, text: &str, style: Style) -> String {
+        match self.screen.has_colours && style != Style::new() {
+            true => format!("{style}{text}{style:#}"),
+            false => text.to_owned(),
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    const NARROW: Screen = Screen {
+        width: Some(24),
+        has_colours: false,
+    };
+
+    #[test]
+    fn a_verdict_hangs_behind_its_mark() {
+        let mut lines = Lines::new(NARROW);
+        lines.verdict(Mark::Reserved, "Indicative only: one more day of test");
+        assert_eq!(lines.text(), "~ Indicative only: one\n  more day of test\n");
+    }
+
+    #[test]
+    fn colours_are_there_where_they_are_shown_and_never_from_others() {
+        let screen = Screen {
+            has_colours: true,
+            ..NARROW
+        };
+        let mut lines = Lines::new(screen);
+        lines.verdict(Mark::Bad, "a\u{1b}[2J").line("b\u{1b}[2J");
+        assert_eq!(
+            lines.text(),
+            "\u{1b}[1m\u{1b}[31m✗\u{1b}[0m\u{1b}[1m\u{1b}[31m a\\u{1b}[2J\u{1b}[0m\nb\\u{1b}[2J\n"
+        );
+    }
+
+    #[test]
+    fn rows_stand_in_columns_and_wrap_in_theirs() {
+        let rows = [("sun", "rises early in the day"), ("aim", "here")];
+        let rows = rows.map(|(label, text)| (label.to_owned(), text.to_owned()));
+        let mut lines = Lines::new(NARROW);
+        lines.rows("  ", &rows);
+        assert_eq!(
+            lines.text(),
+            "  sun  rises early in\n       the day\n  aim  here\n"
+        );
+    }
+}

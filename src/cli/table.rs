@@ -1,0 +1,199 @@
+//! Tables of text, as wide as they may be.
+
+use std::borrow::Cow;
+
+use unicode_width::UnicodeWidthStr;
+
+use super::wrap::{in_parts, widest_piece};
+use crate::shown::shown;
+
+/// Space between two columns.
+pub const GUTTER: &str = "  ";
+
+/// Which edge of its column a cell keeps to.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Align {
+    Left,
+    Right,
+}
+
+/// A table as text: its columns as wide as their widest cell, a header above a rule.
+pub fn table<const N: usize>(header: [(&str, Align); N], rows: &[[String; N]]) -> String {
+    table_in(None, header, rows)
+}
+
+/// Columns that a table takes with every cell on one line.
+pub fn table_width<const N: usize>(header: [(&str, Align); N], rows: &[[String; N]]) -> usize {
+    let rows = shown_rows(rows);
+    total(&natural_widths(header, &rows))
+}
+
+/// The same table in at most `width` columns, as far as its words and numbers allow: cells that
+/// keep to the left are wrapped in their columns, the widest first.
+pub fn table_in<const N: usize>(
+    width: Option<usize>,
+    header: [(&str, Align); N],
+    rows: &[[String; N]],
+) -> String {
+    let rows = shown_rows(rows);
+    let mut widths = natural_widths(header, &rows);
+    if let Some(width) = width {
+        narrow(&mut widths, width, header, &rows);
+    }
+    let mut text = row_lines(header.map(|(name, _)| Cow::Borrowed(name)), header, &widths);
+    text += &"─".repeat(total(&widths));
+    text.push('\n');
+    for row in rows {
+        text += &row_lines(row, header, &widths);
+    }
+    text
+}
+
+fn shown_rows<const N: usize>(rows: &[[String; N]]) -> Vec<[Cow<'_, str>; N]> {
+    let rows = rows.iter();
+    rows.map(|row| row.each_ref().map(|cell| shown(cell)))
+        .collect()
+}
+
+fn total(widths: &[usize]) -> usize {
+    widths.iter().sum::<usize>() + GUTTER.len() * widths.len().saturating_sub(1)
+}
+
+fn natural_widths<const N: usize>(
+    header: [(&str, Align); N],
+    rows: &[[Cow<'_, str>; N]],
+) -> [usize; N] {
+    std::array::from_fn(|column| {
+        let cells = rows.iter().map(|row| row[column].width());
+        cells.chain([header[column].0.width()]).max().unwrap_or(0)
+    })
+}
+
+/// Takes columns away from the widest that can spare some, until the table fits.
+fn narrow<const N: usize>(
+    widths: &mut [usize; N],
+    width: usize,
+    header: [(&str, Align); N],
+    rows: &[[Cow<'_, str>; N]],
+) {
+    let least: [usize; N] = std::array::from_fn(|column| match header[column].1 {
+        Align::Right => widths[column],
+        Align::Left => {
+            let cells = rows.iter().map(|row| widest_piece(&row[column]));
+            let name = widest_piece(header[column].0);
+            cells.chain([name]).max().unwrap_or(0)
+        }
+    });
+    while total(widths) > width {
+        let spare = (0..N).filter(|column| widths[*column] > least[*column]);
+        let Some(widest) = spare.max_by_key(|column| widths[*column]) else {
+            break;
+        };
+        widths[widest] -= 1;
+    }
+}
+
+/// A row, of as many lines as its longest cell takes.
+fn row_lines<const N: usize>(
+    cells: [Cow<'_, str>; N],
+    header: [(&str, Align); N],
+    widths: &[usize; N],
+) -> String {
+    let parts: [Vec<String>; N] =
+        std::array::from_fn(|column| in_parts(&cells[column], widths[column]));
+    let height = parts.iter().map(Vec::len).max().unwrap_or(1);
+    let mut text = String::new();
+    for index in 0..height {
+        let mut line = String::new();
+        for column in 0..N {
+            let part = parts[column].get(index).map_or("", String::as_str);
+            let gap = " ".repeat(widths[column].saturating_sub(part.width()));
+            match header[column].1 {
+                Align::Left => line += &format!("{part}{gap}"),
+                Align::Right => line += &format!("{gap}{part}"),
+            }
+            line += GUTTER;
+        }
+        text += line.trim_end();
+        text.push('\n');
+    }
+    text
+}
+
+/// Numbers of one column with their decimal marks below each other, all equally wide; what is
+/// no number keeps to the right.
+pub fn decimals_aligned(cells: &[String], decimal_mark: &str) -> Vec<String> {
+    let fraction = |cell: &str| cell.find(decimal_mark).map_or(0, |at| cell[at..].width());
+    let is_number = |cell: &str| cell.ends_with(|last: char| last.is_ascii_digit());
+    let numbers = cells.iter().filter(|cell| is_number(cell));
+    let widest = numbers.map(|cell| fraction(cell)).max().unwrap_or(0);
+    let padded = cells.iter().map(|cell| match is_number(cell) {
+        true => format!("{cell}{}", " ".repeat(widest - fraction(cell))),
+        false => cell.clone(),
+    });
+    let padded: Vec<String> = padded.collect();
+    let width = padded.iter().map(|cell| cell.width()).max().unwrap_or(0);
+    let padded = padded.into_iter();
+    padded
+        .map(|cell| format!("{}{cell}", " ".repeat(width - cell.width())))
+        .collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    const HEADER: [(&str, Align); 3] = [
+        ("name", Align::Left),
+        ("W", Align::Right),
+        ("why", Align::Left),
+    ];
+
+    fn rows() -> [[String; 3]; 2] {
+        [
+            ["太陽", "7", "cloud, cloud and more cloud"],
+            ["pot", "120", "–"],
+        ]
+        .map(|row| row.map(str::to_owned))
+    }
+
+    #[test]
+    fn wide_characters_keep_the_columns_straight() {
+        let header = [HEADER[0], HEADER[1]];
+        let rows = rows().map(|[name, power, _]| [name, power]);
+        assert_eq!(
+            table(header, &rows),
+            "name    W\n─────────\n太陽    7\npot   120\n"
+        );
+        assert_eq!(table_width(header, &rows), 9);
+    }
+
+    #[test]
+    fn a_table_too_wide_wraps_the_widest_cells_in_their_column() {
+        assert_eq!(
+            table_in(Some(24), HEADER, &rows()),
+            "name    W  why\n\
+             ────────────────────────\n\
+             太陽    7  cloud, cloud\n           and more\n           cloud\n\
+             pot   120  –\n"
+        );
+    }
+
+    #[test]
+    fn a_cell_forges_no_row() {
+        let rows = [["a\nb\u{1b}[A".to_owned()]];
+        assert_eq!(
+            table([("name", Align::Left)], &rows),
+            "name\n────────────\na\\nb\\u{1b}[A\n"
+        );
+    }
+
+    #[test]
+    fn numbers_stand_with_their_decimal_marks_below_each_other() {
+        let cells = ["131", "5.25", "–", "64.5"].map(str::to_owned);
+        assert_eq!(
+            decimals_aligned(&cells, "."),
+            ["131   ", "  5.25", "     –", " 64.5 "]
+        );
+    }
+}

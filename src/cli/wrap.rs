@@ -1,0 +1,128 @@
+//! A text in lines that are no longer than the screen is wide.
+
+use unicode_width::UnicodeWidthStr;
+
+/// Fewest columns that a text is given, however far it is indented.
+const LEAST_ROOM: usize = 16;
+
+/// Units that stay on the line of their number.
+const UNITS: [&str; 24] = [
+    "W", "kW", "W/m²", "W/K", "K", "lb", "kg", "g", "kg/m²", "m²", "m", "km", "m/s", "mm", "h",
+    "min", "s", "J", "kJ", "MJ", "L", "kWh", "kg/m", "UTC",
+];
+
+/// The lines of a text: broken between words, not between a number and its unit, and not in a
+/// word, so that a long path can still be copied. The first begins after `lead`, the others are
+/// indented as wide as `lead` is.
+pub fn wrapped(lead: &str, text: &str, width: Option<usize>) -> String {
+    let hang = lead.width();
+    let Some(width) = width else {
+        return format!("{lead}{text}\n");
+    };
+    let room = width.saturating_sub(hang).max(LEAST_ROOM);
+    let mut lines = String::new();
+    for (index, part) in in_parts(text, room).iter().enumerate() {
+        match index {
+            0 => lines.push_str(lead),
+            _ => lines.extend(std::iter::repeat_n(' ', hang)),
+        }
+        lines.push_str(part);
+        lines.truncate(lines.trim_end_matches(' ').len());
+        lines.push('\n');
+    }
+    lines
+}
+
+/// A text in parts of at most so many columns each, where its words allow it.
+pub fn in_parts(text: &str, room: usize) -> Vec<String> {
+    let mut parts = Vec::new();
+    let mut part = String::new();
+    let mut has_word = false;
+    for piece in pieces(text) {
+        let is_too_long = part.width() + piece.trim_end().width() > room;
+        if is_too_long && has_word {
+            parts.push(std::mem::take(&mut part).trim_end().to_owned());
+        }
+        part.push_str(piece);
+        has_word = true;
+    }
+    parts.push(part.trim_end().to_owned());
+    parts
+}
+
+/// Widest piece of a text that stays on one line.
+pub fn widest_piece(text: &str) -> usize {
+    let widths = pieces(text)
+        .into_iter()
+        .map(|piece| piece.trim_end().width());
+    widths.max().unwrap_or(0)
+}
+
+/// The pieces between which a text can be broken, each with the spaces behind it.
+fn pieces(text: &str) -> Vec<&str> {
+    let mut pieces = Vec::new();
+    let mut from = 0;
+    let bytes = text.as_bytes();
+    for at in 1..bytes.len() {
+        let begins_word = bytes[at - 1] == b' ' && bytes[at] != b' ';
+        if begins_word && may_break(&text[from..at], &text[at..]) {
+            pieces.push(&text[from..at]);
+            from = at;
+        }
+    }
+    pieces.push(&text[from..]);
+    pieces
+}
+
+fn may_break(before: &str, after: &str) -> bool {
+    let before = before.trim_end();
+    let next = after.split(' ').next().unwrap_or_default();
+    let bare = next.trim_end_matches([',', ';', '.', ':', ')']);
+    let is_unit = next.starts_with(['%', '°']) || UNITS.contains(&bare);
+    let is_of_number = before.ends_with(|last: char| last.is_ascii_digit()) && is_unit;
+    let joins = |word: &str| matches!(word, "±" | "–" | "=");
+    let last = before.rsplit(' ').next().unwrap_or_default();
+    !before.is_empty() && !is_of_number && !joins(next) && !joins(last)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn lines_break_between_words_and_hang_under_the_text() {
+        let said = "the quick brown fox jumps over the lazy dog";
+        assert_eq!(
+            wrapped("note: ", said, Some(30)),
+            "note: the quick brown fox\n      jumps over the lazy dog\n"
+        );
+        assert_eq!(wrapped("note: ", said, None), format!("note: {said}\n"));
+        assert_eq!(wrapped("", "", Some(30)), "\n");
+    }
+
+    #[test]
+    fn a_value_stays_with_its_unit_and_its_half_width() {
+        for value in ["131 ± 10 W", "700 W/m²", "95 %", "10 to 12 °C", "1 – 2 kg"] {
+            for room in 16..40 {
+                let said = format!("some words before {value}, and more");
+                let lines = in_parts(&said, room);
+                let kept = value.split(" to ").last().unwrap();
+                assert!(lines.iter().any(|line| line.contains(kept)), "{lines:?}");
+            }
+        }
+    }
+
+    #[test]
+    fn a_word_that_is_too_long_has_a_line_of_its_own_and_stays_whole() {
+        let path = "a/very/long/path/that/does/not/fit.pdf";
+        assert_eq!(
+            in_parts(&format!("see {path} there"), 20),
+            ["see", path, "there"]
+        );
+    }
+
+    #[test]
+    fn indentation_and_gaps_within_a_line_stay() {
+        assert_eq!(in_parts("  a  b", 20), ["  a  b"]);
+    }
+}
