@@ -4,7 +4,8 @@
 //! holds one figure of two against each other, with [`effects`] of what both share, and [`pair`]
 //! all that is said of two ratings; [`figures`] does so with every figure beside the rating that
 //! was taken [`alike`]. [`shape`] compares slopes and levels of lines, [`needed`] says how many
-//! days would show a difference; [`compare()`] runs them over all pairs.
+//! days would show a difference; [`standing`] ranks campaigns by power; [`compare()`] runs them over
+//! all pairs.
 
 pub mod alike;
 mod compare;
@@ -15,6 +16,7 @@ pub mod needed;
 pub mod pair;
 pub mod places;
 pub mod shape;
+pub mod standing;
 pub mod weigh;
 
 pub use compare::{Comparison, HEATED_KG, compare};

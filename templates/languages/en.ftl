@@ -1275,6 +1275,48 @@ comparison-mark-indicative = Indicative in part
 comparison-mark-invented = Invented data, for demonstration
 comparison-end = End of report { $number }
 
+## Comparison: the ranking
+#
+# Above its plot; then the headers of its columns, which have little room.
+
+ranking-axis = Ps(50), W, with its 95 % interval
+ranking-r-squared = R²
+ranking-intervals = intervals
+ranking-days = days
+# For each square metre of intercept area, as the campaign files state it.
+ranking-per-area = W/m²
+# { $currency }: as the tester wrote it.
+ranking-per-currency = W/{ $currency }
+ranking-per-cost = W per unit of cost
+# Read out to those who do not see the plot.
+ranking-alt = { $power } W, 95 % interval { $range } W
+# What the marks of the plot mean.
+ranking-key-filled = Filled: conforms.
+ranking-key-open = Open: indicative only.
+ranking-key-struck = Struck through: physically impossible, without a rank.
+# { $names }: campaigns, with ";" between them.
+ranking-left-out = No rating: { $names }.
+# { $level }: one of those that begin with ratings-; { $reasons }: some of the next, in two or
+# three words each.
+status-for = { $level }: { $reasons }
+status-one-day = one day
+status-too-few-intervals = too few intervals
+status-too-few-days = too few days
+status-r-squared-low = low R²
+status-line-not-falling = power does not fall as the water warms
+status-no-useful-heat = no useful heat at 50 K
+status-extrapolated = 50 K not observed
+status-load-off = another load
+status-wind-not-measured = wind not measured
+status-wind-estimated = wind estimated by eye
+status-flat = irradiance sensor lay flat
+status-irradiance-missing = irradiance missing in some runs
+status-plane-not-stated = plane of irradiance not stated
+status-impossible-gain = more heat than sunlight
+status-own-limits-looser = own limits, looser
+status-own-limits-tighter = own limits, tighter
+status-excluded = time excluded by the tester
+
 ## Comparison: what each pair comes to
 #
 # { $difference }: watts, never negative. { $interval }: comparison-span, a confidence

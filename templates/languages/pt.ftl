@@ -1298,6 +1298,48 @@ comparison-mark-indicative = Em parte indicativo
 comparison-mark-invented = Dados inventados, para demonstração
 comparison-end = Fim do relatório { $number }
 
+## Comparison: the ranking
+#
+# Above its plot; then the headers of its columns, which have little room.
+
+ranking-axis = STILL TO TRANSLATE
+ranking-r-squared = STILL TO TRANSLATE
+ranking-intervals = STILL TO TRANSLATE
+ranking-days = STILL TO TRANSLATE
+# For each square metre of intercept area, as the campaign files state it.
+ranking-per-area = STILL TO TRANSLATE
+# { $currency }: as the tester wrote it.
+ranking-per-currency = STILL TO TRANSLATE
+ranking-per-cost = STILL TO TRANSLATE
+# Read out to those who do not see the plot.
+ranking-alt = STILL TO TRANSLATE
+# What the marks of the plot mean.
+ranking-key-filled = STILL TO TRANSLATE
+ranking-key-open = STILL TO TRANSLATE
+ranking-key-struck = STILL TO TRANSLATE
+# { $names }: campaigns, with ";" between them.
+ranking-left-out = STILL TO TRANSLATE
+# { $level }: one of those that begin with ratings-; { $reasons }: some of the next, in two or
+# three words each.
+status-for = STILL TO TRANSLATE
+status-one-day = STILL TO TRANSLATE
+status-too-few-intervals = STILL TO TRANSLATE
+status-too-few-days = STILL TO TRANSLATE
+status-r-squared-low = STILL TO TRANSLATE
+status-line-not-falling = STILL TO TRANSLATE
+status-no-useful-heat = STILL TO TRANSLATE
+status-extrapolated = STILL TO TRANSLATE
+status-load-off = STILL TO TRANSLATE
+status-wind-not-measured = STILL TO TRANSLATE
+status-wind-estimated = STILL TO TRANSLATE
+status-flat = STILL TO TRANSLATE
+status-irradiance-missing = STILL TO TRANSLATE
+status-plane-not-stated = STILL TO TRANSLATE
+status-impossible-gain = STILL TO TRANSLATE
+status-own-limits-looser = STILL TO TRANSLATE
+status-own-limits-tighter = STILL TO TRANSLATE
+status-excluded = STILL TO TRANSLATE
+
 ## Comparison: what each pair comes to
 #
 # { $difference }: watts, never negative. { $interval }: comparison-span, a confidence

@@ -1,6 +1,7 @@
 //! What a comparison and its campaigns are called.
 
 use crate::comparison::Comparison;
+use crate::comparison::standing::Standing;
 use crate::procedure::Assessment;
 use crate::report::number::short_number;
 
@@ -15,27 +16,41 @@ pub fn number(comparison: &Comparison) -> String {
     short_number(&parts)
 }
 
-/// Letter of a campaign: A, B, C …
-pub fn letter(place: usize) -> char {
-    char::from(b'A' + place as u8)
+/// Letters of a campaign in files: A, B … Z, AA, AB … as columns of a spreadsheet have them.
+pub fn letter(place: usize) -> String {
+    let last = char::from(b'A' + (place % 26) as u8);
+    match place / 26 {
+        0 => last.to_string(),
+        before => letter(before - 1) + &last.to_string(),
+    }
 }
 
-/// Name of each campaign: its cooker's where these differ, else its title, else its folder's.
+/// Name of each campaign: its title, with that of its folder where two have one.
+pub fn titles(standings: &[Standing]) -> Vec<String> {
+    let is_shared = |title: &str| {
+        let mut alike = standings.iter().filter(|one| one.title == title);
+        alike.nth(1).is_some()
+    };
+    let name = |one: &Standing| match is_shared(&one.title) {
+        true => format!("{} ({})", one.title, one.campaign),
+        false => one.title.clone(),
+    };
+    standings.iter().map(name).collect()
+}
+
+/// The same of campaigns.
 pub fn names(campaigns: &[Assessment]) -> Vec<String> {
-    let by = |name: fn(&Assessment) -> &str| -> Vec<String> {
-        campaigns.iter().map(|one| name(one).to_owned()).collect()
-    };
-    let are_distinct = |names: &Vec<String>| {
-        let mut sorted = names.clone();
-        sorted.sort();
-        sorted.dedup();
-        sorted.len() == names.len()
-    };
-    [
-        by(|one| &one.tested.campaign.cooker.name),
-        by(|one| &one.tested.campaign.title),
-    ]
-    .into_iter()
-    .find(are_distinct)
-    .unwrap_or_else(|| by(|one| &one.tested.campaign.name))
+    titles(&campaigns.iter().map(Standing::of).collect::<Vec<_>>())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn letters_go_on_after_z() {
+        let places = [0, 25, 26, 27, 51, 52, 199, 701, 702];
+        let expected = ["A", "Z", "AA", "AB", "AZ", "BA", "GR", "ZZ", "AAA"];
+        assert_eq!(places.map(letter), expected);
+    }
 }

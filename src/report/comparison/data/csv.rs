@@ -7,7 +7,7 @@ use crate::comparison::weigh::Weighed;
 use crate::error::{Error, Result};
 use crate::procedure::Assessment;
 use crate::procedure::stated::{FigureKey, Stated};
-use crate::report::comparison::names::{letter, names};
+use crate::report::comparison::names::letter;
 use crate::shown::in_cell;
 
 /// Columns, with their units; the differences are from the baseline, where there is
@@ -107,10 +107,9 @@ pub fn comparison_csv(comparison: &Comparison) -> Result<String> {
     table
         .write_record(header)
         .map_err(|error| internal(error.to_string()))?;
-    let names = names(&comparison.campaigns);
     for (place, one) in comparison.campaigns.iter().enumerate() {
         table
-            .write_record(row(comparison, &names, place, one))
+            .write_record(row(comparison, place, one))
             .map_err(|error| internal(error.to_string()))?;
     }
     let bytes = table
@@ -119,7 +118,7 @@ pub fn comparison_csv(comparison: &Comparison) -> Result<String> {
     String::from_utf8(bytes).map_err(|error| internal(error.to_string()))
 }
 
-fn row(comparison: &Comparison, names: &[String], place: usize, one: &Assessment) -> Vec<String> {
+fn row(comparison: &Comparison, place: usize, one: &Assessment) -> Vec<String> {
     let number = |value: f64| value.to_string();
     let optional = |value: Option<f64>| value.map_or_else(String::new, number);
     let cooker = &one.tested.campaign.cooker;
@@ -132,9 +131,9 @@ fn row(comparison: &Comparison, names: &[String], place: usize, one: &Assessment
     });
     let decisive = pair.and_then(|pair| pair.difference.decisive());
     let mut row = vec![
-        letter(place).to_string(),
+        letter(place),
         in_cell(&one.tested.campaign.name),
-        in_cell(&names[place]),
+        in_cell(&cooker.name),
         optional(ps50_w),
         optional(
             one.s580

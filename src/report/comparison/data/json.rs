@@ -11,7 +11,7 @@ use crate::error::{Error, Result};
 use crate::language::{Message, Words};
 use crate::procedure::Assessment;
 use crate::procedure::s580::limits::{RATING_DIFFERENCE_K, STANDARD_IRRADIANCE_W_M2};
-use crate::report::comparison::names::{letter, names, number};
+use crate::report::comparison::names::{letter, number};
 use crate::report::number::report_number;
 
 /// Name and version of the schema. Keys are only added within a version.
@@ -36,9 +36,10 @@ pub struct ComparisonFile {
 
 #[derive(Debug, Serialize)]
 struct CampaignEntry {
-    letter: char,
+    letter: String,
     campaign: String,
     cooker: String,
+    title: String,
     report_number: String,
     ps50_w: Option<f64>,
     ps50_expanded_uncertainty_w: Option<f64>,
@@ -175,7 +176,6 @@ struct InputEntry {
 impl ComparisonFile {
     /// The file's content.
     pub fn new(comparison: &Comparison) -> Self {
-        let names = names(&comparison.campaigns);
         let name = |place: usize| comparison.campaigns[place].tested.campaign.name.clone();
         let inputs = comparison.campaigns.iter().flat_map(|one| {
             let campaign = &one.tested.campaign;
@@ -202,7 +202,7 @@ impl ComparisonFile {
             ambient_c: comparison.ambient_c,
             target_c: comparison.target_c,
             campaigns: campaigns
-                .map(|(place, one)| campaign_entry(comparison, place, one, &names[place]))
+                .map(|(place, one)| campaign_entry(comparison, place, one))
                 .collect(),
             pairs: comparison
                 .figures
@@ -227,12 +227,7 @@ impl ComparisonFile {
     }
 }
 
-fn campaign_entry(
-    comparison: &Comparison,
-    place: usize,
-    one: &Assessment,
-    name: &str,
-) -> CampaignEntry {
+fn campaign_entry(comparison: &Comparison, place: usize, one: &Assessment) -> CampaignEntry {
     let cooker = &one.tested.campaign.cooker;
     let ps50_w = one.s580.rating().map(|rating| rating.ps50_w);
     let per = |quantity: Option<f64>| ps50_w.zip(quantity).map(|(w, per)| w / per);
@@ -241,7 +236,8 @@ fn campaign_entry(
     CampaignEntry {
         letter: letter(place),
         campaign: one.tested.campaign.name.clone(),
-        cooker: name.to_owned(),
+        cooker: cooker.name.clone(),
+        title: one.tested.campaign.title.clone(),
         report_number: report_number(one),
         ps50_w,
         ps50_expanded_uncertainty_w: one

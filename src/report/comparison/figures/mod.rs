@@ -2,3 +2,5 @@
 
 pub mod compared_heating;
 pub mod compared_lines;
+pub mod ranked;
+pub mod strips;

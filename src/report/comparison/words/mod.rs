@@ -4,6 +4,8 @@ pub mod beside;
 pub mod causes;
 pub mod differences;
 pub mod dry;
+pub mod ranking;
 pub mod report;
 mod spoken;
+pub mod status;
 pub mod tables;

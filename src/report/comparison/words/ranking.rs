@@ -1,0 +1,300 @@
+//! Campaigns by power: a row each, with its interval on a strip.
+
+use serde::Serialize;
+
+use super::status::status;
+use crate::comparison::standing::{Ranking, Standing};
+use crate::language::{Message, Phrase, Words, fixed, joined, range};
+use crate::message;
+use crate::procedure::finding::Level;
+use crate::report::comparison::figures::strips::{AXIS_PT, Bracket, LANE_PT, Mark};
+use crate::report::figures::fit::{strong_width_pt, width_pt};
+use crate::units::decimals_for;
+
+/// Size of names, points.
+pub const NAME_SIZE_PT: f64 = 8.5;
+/// Size of what stands below them, points.
+pub const STATUS_SIZE_PT: f64 = 7.0;
+/// From one line to the next, as a share of its size.
+const LINE_STEP: f64 = 1.22;
+/// Room above and below what stands in a row, together, points.
+const ROW_ROOM_PT: f64 = 7.0;
+/// Width of names, points.
+pub const NAME_PT: f64 = 148.0;
+/// Width of the plot without brackets, points.
+const PLOT_PT: f64 = 158.0;
+
+/// The ranking.
+#[derive(Debug, Clone, Serialize)]
+pub struct RankingPart {
+    /// Name of the drawing of the axis.
+    pub axis: String,
+    /// What the axis says.
+    pub axis_name: String,
+    pub axis_height_pt: f64,
+    pub name_pt: f64,
+    pub plot_pt: f64,
+    /// Width of the brackets; zero without any.
+    pub brackets_pt: f64,
+    /// Headers of the cells.
+    pub columns: Vec<String>,
+    pub rows: Vec<RankRow>,
+    /// What filled, open and struck marks are, as far as there are any.
+    pub key: String,
+    /// Those that have no row.
+    pub left_out: String,
+}
+
+/// A campaign.
+#[derive(Debug, Clone, Serialize)]
+pub struct RankRow {
+    /// Its rank, from one; empty for one that has none.
+    pub number: String,
+    pub name: String,
+    pub status: String,
+    /// Code of its level.
+    pub level: &'static str,
+    /// It is physically impossible, so that its number is struck.
+    pub is_struck: bool,
+    /// Ps(50), W.
+    pub power: String,
+    /// `± 14`.
+    pub half_width: String,
+    /// In the order of the columns.
+    pub cells: Vec<String>,
+    /// Height, points, and how far below its top its mark stands.
+    pub height_pt: f64,
+    #[serde(skip)]
+    pub middle_pt: f64,
+    /// Name of the drawing of its strip.
+    pub strip: String,
+    /// The strip in words.
+    pub alt: String,
+    /// Letters of the groups that it is of, and the drawing of their brackets.
+    pub groups: String,
+    pub brackets: Option<String>,
+}
+
+/// What a comparison adds to a ranking.
+#[derive(Debug, Default)]
+pub struct Extra {
+    /// Brackets of each rank, a lane each.
+    pub lanes: Vec<Vec<Bracket>>,
+    /// Letters of the groups of each rank.
+    pub letters: Vec<String>,
+    /// A column of its own: its header, and a cell for each rank.
+    pub column: Option<(String, Vec<String>)>,
+}
+
+/// Puts a ranking into words; `names` are those of the campaigns.
+pub fn ranking_part(
+    standings: &[Standing],
+    names: &[String],
+    extra: &Extra,
+    words: &Words,
+) -> RankingPart {
+    let ranking = Ranking::of(standings);
+    let lanes = extra.lanes.first().map_or(0, Vec::len);
+    let brackets_pt = lanes as f64 * LANE_PT;
+    let columns = Columns::of(standings);
+    let rows = listed(&ranking).map(|(rank, place)| {
+        let mut cells: Vec<String> = columns.cells(&standings[place], words);
+        let own = extra.column.as_ref();
+        cells.extend(own.map(|(_, cells)| {
+            let cell = rank.and_then(|rank| cells.get(rank).cloned());
+            cell.unwrap_or_default()
+        }));
+        let letters = rank.and_then(|rank| extra.letters.get(rank).cloned());
+        RankRow {
+            cells,
+            groups: letters.unwrap_or_default(),
+            brackets: rank
+                .filter(|_| lanes > 0)
+                .map(|rank| format!("brackets-{}.svg", rank + 1)),
+            ..row(&standings[place], &names[place], place, rank, words)
+        }
+    });
+    let own = extra.column.as_ref().map(|(header, _)| header.clone());
+    RankingPart {
+        axis: "rank-axis.svg".to_owned(),
+        axis_name: words.say(message!("ranking-axis")),
+        axis_height_pt: AXIS_PT,
+        name_pt: NAME_PT,
+        plot_pt: (PLOT_PT - brackets_pt - if own.is_some() { 30.0 } else { 0.0 }).max(96.0),
+        brackets_pt,
+        columns: columns.headers(words).into_iter().chain(own).collect(),
+        rows: rows.collect(),
+        key: words.say(key(standings, &ranking)),
+        left_out: words.say(left_out(&ranking, names)),
+    }
+}
+
+/// Ranks and places: those with a rank, then those whose rating is impossible.
+pub fn listed(ranking: &Ranking) -> impl Iterator<Item = (Option<usize>, usize)> {
+    let ranked = ranking.ranked.iter().enumerate();
+    let ranked = ranked.map(|(rank, place)| (Some(rank), *place));
+    ranked.chain(ranking.not_valid.iter().map(|place| (None, *place)))
+}
+
+fn row(
+    standing: &Standing,
+    name: &str,
+    place: usize,
+    rank: Option<usize>,
+    words: &Words,
+) -> RankRow {
+    let status = words.say(status(standing));
+    let (power, half_width) = standing.power.map_or_else(Default::default, |power| {
+        let decimals = decimals_for(power.half_width_w);
+        let half_width = fixed(power.half_width_w, decimals);
+        (
+            words.say(fixed(power.value_w, decimals)),
+            words.say(joined(["±".into(), half_width], " ")),
+        )
+    });
+    let lines = |text: &str, width_pt: &dyn Fn(&str) -> f64| count_lines(text, NAME_PT, width_pt);
+    let name_lines = lines(name, &|word| strong_width_pt(word, NAME_SIZE_PT));
+    let status_lines = lines(&status, &|word| width_pt(word, STATUS_SIZE_PT));
+    let text_pt = name_lines as f64 * NAME_SIZE_PT + status_lines as f64 * STATUS_SIZE_PT;
+    RankRow {
+        number: rank.map_or_else(String::new, |rank| (rank + 1).to_string()),
+        name: name.to_owned(),
+        level: standing.level.code(),
+        is_struck: standing.level == Level::NotValid,
+        height_pt: ROW_ROOM_PT + LINE_STEP * text_pt,
+        middle_pt: ROW_ROOM_PT / 2.0 + LINE_STEP * NAME_SIZE_PT / 2.0,
+        strip: format!("rank-{}.svg", place + 1),
+        alt: words.say(alt(standing)),
+        status,
+        power,
+        half_width,
+        cells: Vec::new(),
+        groups: String::new(),
+        brackets: None,
+    }
+}
+
+/// Lines that a text takes in a width, broken at blanks, words that are too long within.
+fn count_lines(text: &str, room_pt: f64, width_pt: &dyn Fn(&str) -> f64) -> usize {
+    let blank_pt = width_pt(" ");
+    let (mut lines, mut used_pt) = (1, 0.0);
+    for word in text.split(' ') {
+        let word_pt = width_pt(word);
+        if used_pt > 0.0 && used_pt + blank_pt + word_pt > room_pt {
+            lines += 1;
+            used_pt = 0.0;
+        }
+        let whole = (word_pt / room_pt).floor();
+        lines += whole as usize;
+        used_pt += word_pt - whole * room_pt + if used_pt > 0.0 { blank_pt } else { 0.0 };
+    }
+    lines
+}
+
+/// The strip in words.
+fn alt(standing: &Standing) -> Phrase {
+    let Some(power) = standing.power else {
+        return message!("ratings-no-rating").into();
+    };
+    let decimals = decimals_for(power.half_width_w);
+    let ends = power.interval_w;
+    message!(
+        "ranking-alt",
+        power = fixed(power.value_w, decimals),
+        range = range(ends.lower, ends.upper, decimals)
+    )
+    .into()
+}
+
+fn key(standings: &[Standing], ranking: &Ranking) -> Phrase {
+    let is_open = |place: &usize| mark(standings[*place].level) == Mark::Open;
+    let ranked = &ranking.ranked;
+    let parts = [
+        (!ranked.iter().all(is_open)).then(|| message!("ranking-key-filled")),
+        ranked
+            .iter()
+            .any(is_open)
+            .then(|| message!("ranking-key-open")),
+        (!ranking.not_valid.is_empty()).then(|| message!("ranking-key-struck")),
+    ];
+    joined(parts.into_iter().flatten(), " ")
+}
+
+fn left_out(ranking: &Ranking, names: &[String]) -> Phrase {
+    let unrated = ranking.unrated.iter().map(|place| names[*place].as_str());
+    let names: Vec<&str> = unrated.collect();
+    match names.is_empty() {
+        true => "".into(),
+        false => message!("ranking-left-out", names = crate::language::clauses(names)).into(),
+    }
+}
+
+/// How a level is marked.
+pub fn mark(level: Level) -> Mark {
+    match level {
+        Level::Conforms | Level::ConformsWithNotes => Mark::Filled,
+        Level::Indicative | Level::NoRating => Mark::Open,
+        Level::NotValid => Mark::Struck,
+    }
+}
+
+/// The columns of numbers, as far as any campaign has something in them.
+struct Columns {
+    has_cost: bool,
+    /// Where it is one for all.
+    currency: Option<String>,
+}
+
+impl Columns {
+    fn of(standings: &[Standing]) -> Columns {
+        let costs = standings.iter().filter(|one| one.per_cost_w().is_some());
+        let mut currencies: Vec<Option<&String>> = costs.map(|one| one.currency.as_ref()).collect();
+        currencies.dedup();
+        Columns {
+            has_cost: !currencies.is_empty(),
+            currency: match currencies.as_slice() {
+                [only] => only.cloned(),
+                _ => None,
+            },
+        }
+    }
+
+    fn headers(&self, words: &Words) -> Vec<String> {
+        let of_cost = match &self.currency {
+            Some(currency) => message!("ranking-per-currency", currency = currency),
+            None => message!("ranking-per-cost"),
+        };
+        let always = [
+            message!("ranking-r-squared"),
+            message!("ranking-intervals"),
+            message!("ranking-days"),
+            message!("ranking-per-area"),
+        ];
+        let of_cost = self.has_cost.then_some(of_cost);
+        let all = always.into_iter().chain(of_cost);
+        all.map(|header: Message| words.say(header)).collect()
+    }
+
+    fn cells(&self, one: &Standing, words: &Words) -> Vec<String> {
+        let optional = |number: Option<Phrase>| number.map_or_else(|| "–".into(), |it| it);
+        let per = |value: Option<f64>, quantity: Option<f64>| {
+            let half_width = one.valid_power()?.half_width_w / quantity?;
+            Some(fixed(value?, decimals_for(half_width)))
+        };
+        let of_cost = per(one.per_cost_w(), one.cost).map(|number| match &one.currency {
+            Some(currency) if self.currency.is_none() => {
+                message!("per-unit-of-cost", rating = number, currency = currency).into()
+            }
+            _ => number,
+        });
+        let always = [
+            optional(one.r_squared.map(|r_squared| fixed(r_squared, 2))),
+            one.intervals.into(),
+            one.days.into(),
+            optional(per(one.per_area_w_m2(), Some(one.intercept_area_m2))),
+        ];
+        let of_cost = self.has_cost.then(|| optional(of_cost));
+        let all = always.into_iter().chain(of_cost);
+        all.map(|cell: Phrase| words.say(cell)).collect()
+    }
+}
