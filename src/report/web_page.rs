@@ -29,6 +29,14 @@ const TEMPLATES: &[(&str, &str)] = &[
         "conditions.html",
         include_str!("../../templates/web/conditions.html"),
     ),
+    (
+        "ranking.html",
+        include_str!("../../templates/web/ranking.html"),
+    ),
+    (
+        "ranking.css",
+        include_str!("../../templates/web/ranking.css"),
+    ),
     ("runs.html", include_str!("../../templates/web/runs.html")),
     (
         "intervals.html",

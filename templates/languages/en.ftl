@@ -1280,6 +1280,9 @@ comparison-end = End of report { $number }
 # Above its plot; then the headers of its columns, which have little room.
 
 ranking-axis = Ps(50), W, with its 95 % interval
+page-ranking-campaign = campaign
+# Over letters of groups, of which two campaigns that cannot be told apart have one in common.
+page-ranking-groups = not told apart
 ranking-r-squared = R²
 ranking-intervals = intervals
 ranking-days = days

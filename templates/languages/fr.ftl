@@ -1339,6 +1339,9 @@ comparison-end = Fin du rapport { $number }
 # Above its plot; then the headers of its columns, which have little room.
 
 ranking-axis = STILL TO TRANSLATE
+page-ranking-campaign = STILL TO TRANSLATE
+# Over letters of groups, of which two campaigns that cannot be told apart have one in common.
+page-ranking-groups = STILL TO TRANSLATE
 ranking-r-squared = STILL TO TRANSLATE
 ranking-intervals = STILL TO TRANSLATE
 ranking-days = STILL TO TRANSLATE
