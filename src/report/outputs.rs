@@ -44,9 +44,13 @@ pub fn outputs(assessment: &Assessment, edition: &Edition) -> Result<Vec<Output>
         let Some(ending) = format.ending() else {
             continue;
         };
-        let mut assets = assets(assessment, &edition.words)?;
+        let mut assets = assets(assessment, &Canvas::page(&edition.words))?;
         let bytes = match format {
-            Format::Html => web_page::compose(web_page::REPORT, &report, &assets)?.into_bytes(),
+            Format::Html => {
+                let narrow = figures(assessment, &Canvas::phone(&edition.words))?;
+                assets.extend(narrow.into_iter().map(Asset::for_narrow_screen));
+                web_page::compose(web_page::REPORT, &report, &assets)?.into_bytes()
+            }
             _ => {
                 let mut attachments = Vec::new();
                 if edition.has_attachments {
@@ -151,25 +155,22 @@ pub fn refuse_missing_characters(
 }
 
 /// The figures, and the photo if there is one, by the names that [`words`] gives them.
-fn assets(assessment: &Assessment, words: &Words) -> Result<Vec<Asset>> {
-    let canvas = &Canvas::page(words);
-    let mut assets = draw_figures(assessment, canvas)?;
-    assets.extend(balance_figure(assessment, canvas)?);
-    assets.extend(heating_figure(assessment, canvas)?);
-    assets.extend(rise_figure(assessment, canvas)?);
-    assets.extend(fall_figure(assessment, canvas)?);
-    assets.extend(exergy_figure(assessment, canvas)?);
-    assets.extend(
-        assessment
-            .tested
-            .campaign
-            .cooker
-            .photo
-            .iter()
-            .map(|photo| Asset {
-                name: format!("photo.{}", photo.extension),
-                bytes: photo.bytes.clone(),
-            }),
-    );
+fn assets(assessment: &Assessment, canvas: &Canvas<'_>) -> Result<Vec<Asset>> {
+    let mut assets = figures(assessment, canvas)?;
+    let photo = assessment.tested.campaign.cooker.photo.iter();
+    assets.extend(photo.map(|photo| Asset {
+        name: format!("photo.{}", photo.extension),
+        bytes: photo.bytes.clone(),
+    }));
     Ok(assets)
+}
+
+fn figures(assessment: &Assessment, canvas: &Canvas<'_>) -> Result<Vec<Asset>> {
+    let mut figures = draw_figures(assessment, canvas)?;
+    figures.extend(balance_figure(assessment, canvas)?);
+    figures.extend(heating_figure(assessment, canvas)?);
+    figures.extend(rise_figure(assessment, canvas)?);
+    figures.extend(fall_figure(assessment, canvas)?);
+    figures.extend(exergy_figure(assessment, canvas)?);
+    Ok(figures)
 }

@@ -8,6 +8,7 @@ use minijinja::{Environment, UndefinedBehavior, context, escape_formatter};
 use serde::Serialize;
 
 use super::assets::Asset;
+use super::no_break::kept_together;
 use crate::error::{Error, Result};
 use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
@@ -85,14 +86,43 @@ const TEMPLATES: &[(&str, &str)] = &[
     ),
 ];
 
+/// The font of the page, cut to the letters of the report's languages.
+const REGULAR: &[u8] = include_bytes!("../../templates/fonts/web/Inter-Regular.woff2");
+const STRONG: &[u8] = include_bytes!("../../templates/fonts/web/Inter-SemiBold.woff2");
+
+/// The fonts, as the style sheet embeds them: in base 64.
+#[derive(Serialize)]
+struct Fonts {
+    regular: Value,
+    strong: Value,
+}
+
+impl Fonts {
+    fn embedded() -> Self {
+        let encoded = |bytes: &[u8]| Value::from_safe_string(STANDARD.encode(bytes));
+        Fonts {
+            regular: encoded(REGULAR),
+            strong: encoded(STRONG),
+        }
+    }
+}
+
 /// A figure or photo, as the templates put it into the page.
 #[derive(Serialize)]
 struct Picture {
-    /// What a drawing consists of, as SVG, and the view that shows it; `None`: a photo.
-    shapes: Option<Value>,
-    view: Option<String>,
+    /// `None`: a photo.
+    drawing: Option<Drawing>,
+    /// The same figure for a narrow screen.
+    narrow: Option<Drawing>,
     /// A photo, as a `data:` URI.
     data: Option<String>,
+}
+
+/// What a drawing consists of, as SVG, and the view that shows it.
+#[derive(Serialize)]
+struct Drawing {
+    shapes: Value,
+    view: String,
 }
 
 /// Fills one of the templates. What goes into it is escaped; the SVG of our own figures
@@ -114,42 +144,48 @@ pub fn compose(template: &str, report: &impl Serialize, assets: &[Asset]) -> Res
     for (name, source) in TEMPLATES.iter().copied() {
         environment.add_template(name, source).map_err(internal)?;
     }
-    let pictures = assets
-        .iter()
-        .map(|asset| Ok((asset.name.as_str(), picture(asset)?)))
-        .collect::<Result<BTreeMap<&str, Picture>>>()?;
+    let pictures = pictures(assets)?;
     let template = environment.get_template(template).map_err(internal)?;
     let report = Value::from_serialize(report);
     let setting = report.get_attr("setting").map_err(internal)?;
     let words = setting.get_attr("words").map_err(internal)?;
     template
-        .render(context! { report, pictures, words })
+        .render(context! { report, pictures, words, fonts => Fonts::embedded() })
         .map_err(internal)
 }
 
-/// A number and its unit stay on one line, as in the PDF.
-fn kept_together(text: &str) -> String {
-    let mut kept = String::with_capacity(text.len());
-    let mut characters = text.chars().peekable();
-    while let Some(character) = characters.next() {
-        let is_before_unit = character == ' '
-            && kept.ends_with(|before: char| before.is_ascii_digit())
-            && matches!(characters.peek(), Some('%' | '°'));
-        kept.push(if is_before_unit { '\u{a0}' } else { character });
+/// Figures and photos by their names. A drawing for a narrow screen is part of its figure.
+fn pictures(assets: &[Asset]) -> Result<BTreeMap<&str, Picture>> {
+    let (narrow, others): (Vec<&Asset>, Vec<&Asset>) =
+        assets.iter().partition(|asset| asset.narrow_of().is_some());
+    let mut pictures = others
+        .into_iter()
+        .map(|asset| Ok((asset.name.as_str(), picture(asset)?)))
+        .collect::<Result<BTreeMap<&str, Picture>>>()?;
+    for asset in narrow {
+        let figure = asset.narrow_of().and_then(|name| pictures.get_mut(name));
+        let figure = figure.ok_or_else(|| internal(format!("{} is of no figure", asset.name)))?;
+        figure.narrow = Some(drawing(asset)?);
     }
-    kept
+    Ok(pictures)
 }
 
 fn picture(asset: &Asset) -> Result<Picture> {
     let kind = match asset.name.rsplit_once('.') {
-        Some((_, "svg")) => return drawing(asset),
+        Some((_, "svg")) => {
+            return Ok(Picture {
+                drawing: Some(drawing(asset)?),
+                narrow: None,
+                data: None,
+            });
+        }
         Some((_, "jpg")) => "jpeg",
         Some((_, extension)) => extension,
         None => return Err(internal(format!("{} has no extension", asset.name))),
     };
     Ok(Picture {
-        shapes: None,
-        view: None,
+        drawing: None,
+        narrow: None,
         data: Some(format!(
             "data:image/{kind};base64,{}",
             STANDARD.encode(&asset.bytes)
@@ -157,8 +193,9 @@ fn picture(asset: &Asset) -> Result<Picture> {
     })
 }
 
-/// A figure without its outermost element, to which the template gives a size and words.
-fn drawing(asset: &Asset) -> Result<Picture> {
+/// A figure without its outermost element, to which the template gives a size and words, and
+/// without what is so anyhow.
+fn drawing(asset: &Asset) -> Result<Drawing> {
     let svg = std::str::from_utf8(&asset.bytes).map_err(internal)?;
     let parts = svg.strip_prefix("<svg ").and_then(|svg| {
         let (attributes, shapes) = svg.trim_end().strip_suffix("</svg>")?.split_once('>')?;
@@ -166,12 +203,23 @@ fn drawing(asset: &Asset) -> Result<Picture> {
         Some((view.split_once('"')?.0, shapes))
     });
     let (view, shapes) = parts.ok_or_else(|| internal(format!("{} is no drawing", asset.name)))?;
-    Ok(Picture {
-        shapes: Some(Value::from_safe_string(shapes.to_owned())),
-        view: Some(view.to_owned()),
-        data: None,
+    let shapes = OF_ITSELF.iter().fold(shapes.to_owned(), |shapes, (long, short)| {
+        shapes.replace(long, short)
+    });
+    Ok(Drawing {
+        shapes: Value::from_safe_string(shapes),
+        view: view.to_owned(),
     })
 }
+
+/// What the figures say and what would be so without it. A text cannot hold any of these: its
+/// quotation marks are escaped in SVG.
+const OF_ITSELF: [(&str, &str); 4] = [
+    (" opacity=\"1\"", ""),
+    (" stroke=\"none\" stroke-width=\"1\"", ""),
+    (" stroke=\"none\"", ""),
+    (" font-family=\"Inter\"", ""),
+];
 
 fn internal(error: impl std::fmt::Display) -> Error {
     Error::Internal(format!("the web page cannot be made: {error}"))

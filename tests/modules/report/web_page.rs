@@ -1,9 +1,12 @@
 //! The web page: well-formed, alone, with everything that the report says, and nothing run.
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
+use std::fs;
+use std::path::Path;
 
 use roxmltree::{Document, Node, ParsingOptions};
 use serde_json::Value;
+use simmerline::language::LANGUAGES;
 use simmerline::procedure::Assessment;
 use simmerline::report::words::build;
 use simmerline::report::{Edition, Format, outputs};
@@ -18,6 +21,9 @@ const MOST_BYTES: usize = 5_000_000;
 /// Keys of the model whose strings are for the program: codes, names of files, the setting.
 const KEYS: [&str; 4] = ["setting", "file", "code", "level_code"];
 
+/// What keeps a range from breaking behind its dash.
+const WORD_JOINER: char = '\u{2060}';
+
 fn web_edition() -> Edition {
     Edition {
         formats: vec![Format::Html],
@@ -26,7 +32,11 @@ fn web_edition() -> Edition {
 }
 
 fn page_of(assessment: &Assessment) -> String {
-    let outputs = outputs(assessment, &web_edition()).unwrap();
+    page_in(assessment, &web_edition())
+}
+
+fn page_in(assessment: &Assessment, edition: &Edition) -> String {
+    let outputs = outputs(assessment, edition).unwrap();
     let page = outputs.into_iter().next().unwrap();
     assert!(page.name.ends_with(".html"), "{}", page.name);
     String::from_utf8(page.bytes).unwrap()
@@ -56,7 +66,7 @@ fn said(page: &Document<'_>) -> String {
         let spoken = ["aria-label", "alt", "content"].into_iter();
         said.extend(spoken.filter_map(|name| node.attribute(name)));
     }
-    squeezed(&said)
+    squeezed(&said).replace(WORD_JOINER, "")
 }
 
 #[test]
@@ -65,8 +75,9 @@ fn every_page_is_well_formed_and_asks_for_nothing_from_outside() {
         let page = page_of(&assessment);
         assert!(page.starts_with("<!DOCTYPE html>"), "{name}");
         assert!(page.len() < MOST_BYTES, "{name}: {} bytes", page.len());
+        let own = page.replace("url(data:font/woff2;base64,", "");
         for wrong in ["http:", "https:", "<script", "@import", "url("] {
-            assert!(!page.contains(wrong), "{name}: {wrong}");
+            assert!(!own.contains(wrong), "{name}: {wrong}");
         }
         let page = parsed(&page);
         for node in page.root_element().descendants() {
@@ -85,7 +96,8 @@ fn every_page_is_well_formed_and_asks_for_nothing_from_outside() {
             let is_policy = meta.attribute("http-equiv") == Some("Content-Security-Policy");
             meta.attribute("content").filter(|_| is_policy)
         });
-        let expected = "default-src 'none'; style-src 'unsafe-inline'; img-src data:";
+        let expected =
+            "default-src 'none'; style-src 'unsafe-inline'; img-src data:; font-src data:";
         assert_eq!(policy, Some(expected), "{name}");
     }
 }
@@ -227,14 +239,18 @@ fn headings_tables_and_figures_can_be_heard() {
             true => 1,
             false => 4 + assessment.tested.runs.len(),
         };
-        assert_eq!(drawings.len(), of_rating + of_procedures, "{name}");
-        for drawing in drawings {
-            assert_eq!(drawing.attribute("role"), Some("img"), "{name}");
-            assert!(
-                drawing.attribute("aria-label").unwrap().len() > 60,
-                "{name}"
-            );
-            assert!(drawing.descendants().any(|node| node.has_tag_name("text")));
+        // Each is there for the page and for a narrow screen, and told once.
+        assert_eq!(drawings.len(), 2 * (of_rating + of_procedures), "{name}");
+        for pair in drawings.chunks(2) {
+            let frame = pair[0].parent().unwrap();
+            assert_eq!(frame.attribute("role"), Some("img"), "{name}");
+            assert!(frame.attribute("aria-label").unwrap().len() > 60, "{name}");
+            for (drawing, class) in pair.iter().zip(["wide", "narrow"]) {
+                assert_eq!(drawing.attribute("class"), Some(class), "{name}");
+                assert_eq!(drawing.attribute("aria-hidden"), Some("true"), "{name}");
+                assert_eq!(drawing.parent(), Some(frame), "{name}");
+                assert!(drawing.descendants().any(|node| node.has_tag_name("text")));
+            }
         }
         let ids = page
             .root_element()
@@ -307,13 +323,138 @@ fn markup_of_the_tester_is_text_and_nothing_else() {
 }
 
 #[test]
-fn a_number_stays_with_its_percent_and_degrees() {
+fn no_line_breaks_within_a_value_in_any_language() {
+    let units = [
+        "%", "°C", "°F", "K", "W", "W/m²", "W/K", "kW", "MJ", "kg", "kg/m²", "lb", "m²", "m/s", "h",
+        "min", "L", "m",
+    ];
+    let is_torn = |left: &str, right: &str| {
+        let right = right.trim_matches(['(', ')', ',', '.', ';', ':']);
+        let of_number = left.ends_with(|last: char| last.is_ascii_digit());
+        (of_number && units.contains(&right))
+            || right == "±"
+            || ["±", "≥", "≤"].contains(&left)
+            || (of_number && right == "–")
+    };
+    for language in LANGUAGES {
+        for name in ["open-dish", "panel-cloudy"] {
+            let edition = web_edition().in_language(Some(language));
+            let page = page_in(&sample(name), &edition);
+            let page = parsed(&page);
+            for node in page.root_element().descendants() {
+                let is_drawn = node.ancestors().any(|node| node.has_tag_name("svg"));
+                if let Some(text) = node.text().filter(|_| !is_drawn) {
+                    let words: Vec<&str> = text.split(' ').collect();
+                    let torn = words.windows(2).find(|pair| is_torn(pair[0], pair[1]));
+                    assert_eq!(torn, None, "{name}, {}: {text}", language.code);
+                }
+            }
+        }
+    }
+}
+
+/// The variables of the style sheet between two of its marks, by their names.
+fn variables(style: &str, from: &str) -> BTreeMap<String, String> {
+    let block = style.split_once(from).unwrap().1;
+    let block = block.split_once('{').unwrap().1.split_once('}').unwrap().0;
+    let rows = block.split(';').filter_map(|row| row.rsplit_once("--"));
+    let rows = rows.filter_map(|(_, row)| row.split_once(':'));
+    rows.map(|(name, value)| (name.trim().to_owned(), value.trim().to_owned()))
+        .collect()
+}
+
+/// Relative luminance of a colour such as `#202a30`, by WCAG 2.2 (W3C Recommendation, 2023),
+/// "relative luminance".
+fn luminance(colour: &str) -> f64 {
+    let part = |from: usize| {
+        let value = f64::from(u8::from_str_radix(&colour[from..from + 2], 16).unwrap()) / 255.0;
+        match value <= 0.04045 {
+            true => value / 12.92,
+            false => ((value + 0.055) / 1.055).powf(2.4),
+        }
+    };
+    0.2126 * part(1) + 0.7152 * part(3) + 0.0722 * part(5)
+}
+
+/// Contrast ratio of two colours, by WCAG 2.2, "contrast ratio".
+fn contrast(one: &str, other: &str) -> f64 {
+    let (one, other) = (luminance(one), luminance(other));
+    (one.max(other) + 0.05) / (one.min(other) + 0.05)
+}
+
+#[test]
+fn the_contrast_of_black_and_white_is_that_of_the_guidelines() {
+    // WCAG 2.2, "contrast ratio": from 1 to 21.
+    assert!((contrast("#000000", "#ffffff") - 21.0).abs() < 1e-9);
+    assert!((contrast("#777777", "#777777") - 1.0).abs() < 1e-9);
+}
+
+#[test]
+fn both_schemes_have_enough_contrast() {
     let page = page_of(&sample("open-dish"));
-    let page = parsed(&page);
-    let texts = elements(&page, "p").into_iter().filter_map(|p| p.text());
-    let text: String = texts.collect();
-    assert!(text.contains("95\u{a0}%") && text.contains("95\u{a0}°C"));
-    assert!(!text.contains("5 %") && !text.contains("5 °C"));
+    let light = variables(&page, ":root");
+    let dark = variables(&page, "(prefers-color-scheme: dark) {");
+    for (scheme, inks) in [("light", &light), ("dark", &dark)] {
+        // Text: 4.5 to 1, criterion 1.4.3. Lines and marks of figures: 3 to 1, 1.4.11.
+        for (ink, on, least) in [
+            ("ink", "paper", 4.5),
+            ("ink", "wash", 4.5),
+            ("quiet", "paper", 4.5),
+            ("quiet", "wash", 4.5),
+            ("teal", "paper", 4.5),
+            ("amber", "paper", 4.5),
+            ("amber", "wash", 4.5),
+            ("ink", "band", 4.5),
+            ("ink", "outer-band", 4.5),
+            ("ink", "shade", 4.5),
+            ("faint", "paper", 3.0),
+            ("sun", "paper", 3.0),
+            ("teal", "band", 3.0),
+        ] {
+            let found = contrast(&inks[ink], &inks[on]);
+            assert!(found >= least, "{scheme}: {ink} on {on}, {found:.2}");
+        }
+    }
+}
+
+#[test]
+fn every_colour_of_the_figures_has_one_for_the_dark() {
+    for (name, assessment) in samples() {
+        let page = page_of(&assessment);
+        let style = page.split_once("</style>").unwrap().0;
+        let page = parsed(&page);
+        for node in page.root_element().descendants() {
+            for key in ["fill", "stroke"] {
+                let colour = node.attribute(key).filter(|colour| *colour != "none");
+                let rule = colour.map(|colour| format!("svg [{key}=\"{colour}\"] {{"));
+                let is_there = rule.as_ref().is_none_or(|rule| style.contains(rule));
+                assert!(is_there, "{name}: no rule {rule:?}");
+            }
+        }
+    }
+}
+
+#[test]
+fn the_fonts_have_every_character_of_the_messages() {
+    let list = include_str!("../../../templates/fonts/web/characters.txt");
+    let lines = list.lines().filter_map(|line| line.strip_prefix("U+"));
+    let ranges = lines.map(|line| {
+        let range = line.split(' ').next().unwrap();
+        let (from, to) = range.split_once('-').unwrap_or((range, range));
+        [from, to].map(|end| u32::from_str_radix(end, 16).unwrap())
+    });
+    let ranges: Vec<[u32; 2]> = ranges.collect();
+    assert!(ranges.len() > 20);
+    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("templates/languages");
+    for language in LANGUAGES {
+        let file = folder.join(format!("{}.ftl", language.code));
+        let messages = fs::read_to_string(file).unwrap();
+        for character in messages.chars().filter(|character| !character.is_control()) {
+            let code = u32::from(character);
+            let is_there = ranges.iter().any(|[from, to]| (*from..=*to).contains(&code));
+            assert!(is_there, "{}: {character} ({code:x})", language.code);
+        }
+    }
 }
 
 #[test]
