@@ -22,7 +22,6 @@ pub mod efficiency;
 pub mod figures;
 pub mod files;
 pub mod heat_balance;
-mod no_break;
 mod number;
 mod outputs;
 pub mod plan;
@@ -31,6 +30,7 @@ mod rows;
 pub mod s580;
 pub mod sections;
 mod spoken;
+pub mod unbroken;
 pub mod web_page;
 pub mod words;
 

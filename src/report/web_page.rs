@@ -8,7 +8,7 @@ use minijinja::{Environment, UndefinedBehavior, context, escape_formatter};
 use serde::Serialize;
 
 use super::assets::Asset;
-use super::no_break::kept_together;
+use super::unbroken::kept_together;
 use crate::error::{Error, Result};
 use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
@@ -203,9 +203,11 @@ fn drawing(asset: &Asset) -> Result<Drawing> {
         Some((view.split_once('"')?.0, shapes))
     });
     let (view, shapes) = parts.ok_or_else(|| internal(format!("{} is no drawing", asset.name)))?;
-    let shapes = OF_ITSELF.iter().fold(shapes.to_owned(), |shapes, (long, short)| {
-        shapes.replace(long, short)
-    });
+    let shapes = OF_ITSELF
+        .iter()
+        .fold(shapes.to_owned(), |shapes, (long, short)| {
+            shapes.replace(long, short)
+        });
     Ok(Drawing {
         shapes: Value::from_safe_string(shapes),
         view: view.to_owned(),
