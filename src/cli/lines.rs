@@ -10,7 +10,7 @@ use anstyle::{AnsiColor, Style};
 use unicode_width::UnicodeWidthStr;
 
 use super::screen::Screen;
-use super::table::{Align, table_in};
+use super::table::{Align, parts_of_table, table_in};
 use super::wrap::wrapped;
 use crate::procedure::finding::Level;
 use crate::shown::shown;
@@ -53,6 +53,14 @@ impl Mark {
         };
         colour.on_default().bold()
     }
+}
+
+/// A row of a table with a mark before it.
+pub struct MarkedRow<const N: usize> {
+    pub mark: Mark,
+    pub cells: [String; N],
+    /// Further lines.
+    pub below: Vec<String>,
 }
 
 /// Lines for a screen.
@@ -140,6 +148,45 @@ impl Lines {
     ) -> &mut Self {
         self.text += &table_in(self.screen.width, header, rows);
         self
+    }
+
+    /// A table whose rows have a mark before them and may have more lines below them, which
+    /// share one line where they fit.
+    pub fn marked_table<const N: usize>(
+        &mut self,
+        header: [(&str, Align); N],
+        rows: &[MarkedRow<N>],
+    ) -> &mut Self {
+        let cells: Vec<[String; N]> = rows.iter().map(|row| row.cells.clone()).collect();
+        let room = self.screen.width.map(|width| width.saturating_sub(2));
+        let parts = parts_of_table(room, header, &cells);
+        for line in parts.head.lines() {
+            self.text += &format!("  {line}\n");
+        }
+        self.text += &format!("──{}\n", parts.rule);
+        for (row, text) in rows.iter().zip(&parts.rows) {
+            let sign = self.styled(row.mark.sign(), row.mark.style());
+            let mut lead = sign.as_str();
+            for line in text.lines() {
+                self.text += &format!("{lead} {line}\n");
+                lead = " ";
+            }
+            self.below(&row.below);
+        }
+        self
+    }
+
+    fn below(&mut self, texts: &[String]) {
+        const INDENT: &str = "    ";
+        let on_one = texts.join("  ");
+        let taken = INDENT.width() + shown(&on_one).width();
+        if self.screen.width.is_none_or(|width| taken <= width) && !texts.is_empty() {
+            self.hanging(INDENT, &on_one);
+            return;
+        }
+        for text in texts {
+            self.hanging(INDENT, text);
+        }
     }
 
     /// Lines of the same screen, below these.

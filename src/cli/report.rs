@@ -11,18 +11,19 @@ use indicatif::{ProgressBar, ProgressStyle};
 use jiff::Timestamp;
 
 use super::args::ReportOptions;
-use super::table::{Align, table};
-use super::terminal::{line, print, print_error, print_note};
+use super::lines::Lines;
+use super::report_table::{CampaignRow, add_table, notes};
+use super::screen::Screen;
+use super::speech::words_for;
+use super::terminal::{line, print, print_error, print_lines, print_note};
 use crate::campaign::find::{campaign_name, find_campaigns, refuse_same_names};
 use crate::error::{Error, Problem, Result};
-use crate::message;
 use crate::procedure::Assessment;
 use crate::report::comparison::outputs::NAME as COMPARISON;
 use crate::report::data::tables::{Collection, TABLES};
 use crate::report::files::{FileFacts, prepare_folder, write_all};
 use crate::report::{Edition, Format, outputs};
 use crate::shown::shown;
-use crate::units::{decimals_for, fixed};
 
 /// What to do about two campaigns of one name.
 const SAME_NAME: &str = "outputs are named after the folder: rename one, or rate them one at a time into different --out folders";
@@ -50,7 +51,6 @@ pub fn run(options: &ReportOptions) -> Result<u8> {
     let progress = progress_bar(folders.len(), options.quiet);
     let mut rows = Vec::new();
     let mut first_failure = None;
-    let mut is_indicative = false;
     let wants_tables = options.format.contains(&Format::Parquet);
     let mut collection = wants_tables.then(Collection::default);
     let work = |folder: &PathBuf| rate_and_write(folder, options, issued);
@@ -61,13 +61,8 @@ pub fn run(options: &ReportOptions) -> Result<u8> {
                 if let Some(collection) = &mut collection {
                     collection.add(&assessment, files);
                 }
-                is_indicative |= assessment.s580.conformity.level.falls_short();
-                if !options.quiet {
-                    let name = &assessment.tested.campaign.name;
-                    let notices = assessment.notices.iter();
-                    progress.suspend(|| notices.for_each(|n| print_note(&format!("{name}: {n}"))));
-                }
-                rows.push(table_row(&assessment, options));
+                let report = report_path(&assessment.tested.campaign.name, options);
+                rows.push(CampaignRow::of(&assessment, report));
             }
             Err(error) => {
                 progress.suspend(|| print_error(&error));
@@ -77,8 +72,11 @@ pub fn run(options: &ReportOptions) -> Result<u8> {
         progress.inc(1);
     });
     progress.finish_and_clear();
+    let words = words_for(options.language, rows.iter().map(|row| row.language));
     if !options.quiet && !rows.is_empty() {
-        print(&table(HEADER, &rows))?;
+        let mut lines = Lines::new(Screen::out());
+        add_table(&mut lines, &rows, &words);
+        print_lines(&lines)?;
     }
     if let Some(collection) = &collection
         && let Err(error) = write_tables(collection, options, issued)
@@ -86,6 +84,12 @@ pub fn run(options: &ReportOptions) -> Result<u8> {
         print_error(&error);
         first_failure.get_or_insert(error.exit_code());
     }
+    if !options.quiet {
+        notes(&rows, &words)
+            .iter()
+            .for_each(|note| print_note(note));
+    }
+    let is_indicative = rows.iter().any(CampaignRow::falls_short);
     let strict_failure = (options.strict && is_indicative).then_some(5);
     Ok(first_failure.or(strict_failure).unwrap_or(0))
 }
@@ -222,67 +226,10 @@ fn progress_bar(campaigns: usize, is_quiet: bool) -> ProgressBar {
     ProgressBar::new(campaigns as u64).with_style(style)
 }
 
-fn conformity_cell(assessment: &Assessment) -> String {
-    let level = assessment.s580.conformity.level.describe();
-    let level = level.to_string().to_lowercase();
-    if assessment.tested.estimates_irradiance() {
-        format!("{level}; {}", message!("irradiance-estimated"))
-    } else {
-        level
-    }
-}
-
 /// Where the report is; of several forms, the first, and of none the results.
-fn report_cell(name: &str, options: &ReportOptions) -> String {
+fn report_path(name: &str, options: &ReportOptions) -> String {
     let mut endings = options.format.iter().filter_map(|format| format.ending());
     let ending = endings.next().unwrap_or("rating.json");
     let file = options.out.join(format!("{name}.{ending}"));
     file.display().to_string()
-}
-
-const HEADER: [(&str, Align); 7] = [
-    ("cooker", Align::Left),
-    ("Ps(50), W (95 %)", Align::Left),
-    ("R²", Align::Right),
-    ("used", Align::Right),
-    ("days", Align::Right),
-    ("conformity", Align::Left),
-    ("report", Align::Left),
-];
-
-fn table_row(assessment: &Assessment, options: &ReportOptions) -> [String; 7] {
-    let s580 = &assessment.s580;
-    let rating = match &s580.rated {
-        Some(rated) => {
-            let half_width_w = rated.uncertainty.half_width_w();
-            let decimals = decimals_for(half_width_w);
-            let of_one_day = match rated.uncertainty.is_of_one_day() {
-                true => " (one day)",
-                false => "",
-            };
-            format!(
-                "{} ± {}{of_one_day}",
-                fixed(rated.rating.ps50_w, decimals),
-                fixed(half_width_w, decimals)
-            )
-        }
-        None => "no rating".to_owned(),
-    };
-    let campaign = &assessment.tested.campaign;
-    let mark = if campaign.demonstration {
-        " (invented)"
-    } else {
-        ""
-    };
-    let cooker = format!("{}{mark}", campaign.cooker.name);
-    let r_squared = s580.line().and_then(|line| line.r_squared);
-    [
-        cooker,
-        rating,
-        r_squared.map_or_else(|| "–".to_owned(), |r_squared| fixed(r_squared, 2)),
-        format!("{}/{}", s580.used().count(), s580.intervals.len()),
-        s580.dates.len().to_string(),
-        conformity_cell(assessment),
-        report_cell(&assessment.tested.campaign.name, options),
-    ]
 }

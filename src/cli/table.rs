@@ -35,18 +35,38 @@ pub fn table_in<const N: usize>(
     header: [(&str, Align); N],
     rows: &[[String; N]],
 ) -> String {
+    let parts = parts_of_table(width, header, rows);
+    parts.head + &parts.rule + "\n" + &parts.rows.concat()
+}
+
+/// A table in its parts.
+pub struct TableParts {
+    /// The lines of the header.
+    pub head: String,
+    /// Without its line feed.
+    pub rule: String,
+    /// The lines of each row.
+    pub rows: Vec<String>,
+}
+
+/// The parts of [`table_in`].
+pub fn parts_of_table<const N: usize>(
+    width: Option<usize>,
+    header: [(&str, Align); N],
+    rows: &[[String; N]],
+) -> TableParts {
     let rows = shown_rows(rows);
     let mut widths = natural_widths(header, &rows);
     if let Some(width) = width {
         narrow(&mut widths, width, header, &rows);
     }
-    let mut text = row_lines(header.map(|(name, _)| Cow::Borrowed(name)), header, &widths);
-    text += &"─".repeat(total(&widths));
-    text.push('\n');
-    for row in rows {
-        text += &row_lines(row, header, &widths);
+    let names = header.map(|(name, _)| Cow::Borrowed(name));
+    let rows = rows.into_iter();
+    TableParts {
+        head: row_lines(names, header, &widths),
+        rule: "─".repeat(total(&widths)),
+        rows: rows.map(|row| row_lines(row, header, &widths)).collect(),
     }
-    text
 }
 
 fn shown_rows<const N: usize>(rows: &[[String; N]]) -> Vec<[Cow<'_, str>; N]> {
@@ -69,21 +89,29 @@ fn natural_widths<const N: usize>(
     })
 }
 
-/// Takes columns away from the widest that can spare some, until the table fits.
+/// Takes columns away until the table fits: first from headers wider than all that stands below
+/// them, then from the widest that can spare some.
 fn narrow<const N: usize>(
     widths: &mut [usize; N],
     width: usize,
     header: [(&str, Align); N],
     rows: &[[Cow<'_, str>; N]],
 ) {
+    let widest = |column: usize, of: fn(&str) -> usize| {
+        let cells = rows.iter().map(|row| of(&row[column]));
+        let cells = cells.max().unwrap_or(0);
+        cells.max(widest_piece(header[column].0))
+    };
+    let of_cells: [usize; N] = std::array::from_fn(|column| widest(column, str::width));
     let least: [usize; N] = std::array::from_fn(|column| match header[column].1 {
-        Align::Right => widths[column],
-        Align::Left => {
-            let cells = rows.iter().map(|row| widest_piece(&row[column]));
-            let name = widest_piece(header[column].0);
-            cells.chain([name]).max().unwrap_or(0)
-        }
+        Align::Right => of_cells[column],
+        Align::Left => widest(column, widest_piece),
     });
+    for column in 0..N {
+        let excess = total(widths).saturating_sub(width);
+        let spare = widths[column] - of_cells[column];
+        widths[column] -= spare.min(excess);
+    }
     while total(widths) > width {
         let spare = (0..N).filter(|column| widths[*column] > least[*column]);
         let Some(widest) = spare.max_by_key(|column| widths[*column]) else {
@@ -176,6 +204,16 @@ mod tests {
              ────────────────────────\n\
              太陽    7  cloud, cloud\n           and more\n           cloud\n\
              pot   120  –\n"
+        );
+    }
+
+    #[test]
+    fn a_header_wraps_before_a_cell_does() {
+        let header = [("name", Align::Left), ("power in W", Align::Right)];
+        let rows = [["two words".to_owned(), "120".to_owned()]];
+        assert_eq!(
+            table_in(Some(18), header, &rows),
+            "name         power\n              in W\n──────────────────\ntwo words      120\n"
         );
     }
 

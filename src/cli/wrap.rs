@@ -82,7 +82,10 @@ fn may_break(before: &str, after: &str) -> bool {
     let is_of_number = before.ends_with(|last: char| last.is_ascii_digit()) && is_unit;
     let joins = |word: &str| matches!(word, "±" | "–" | "=");
     let last = before.rsplit(' ').next().unwrap_or_default();
-    !before.is_empty() && !is_of_number && !joins(next) && !joins(last)
+    // 2 h 3 min.
+    let is_minutes = last == "h" && next.starts_with(|first: char| first.is_ascii_digit());
+    let is_value = is_of_number || is_minutes || joins(next) || joins(last);
+    !before.is_empty() && !is_value
 }
 
 #[cfg(test)]
@@ -102,7 +105,14 @@ mod tests {
 
     #[test]
     fn a_value_stays_with_its_unit_and_its_half_width() {
-        for value in ["131 ± 10 W", "700 W/m²", "95 %", "10 to 12 °C", "1 – 2 kg"] {
+        for value in [
+            "131 ± 10 W",
+            "700 W/m²",
+            "95 %",
+            "10 to 12 °C",
+            "1 – 2 kg",
+            "2 h 3 min",
+        ] {
             for room in 16..40 {
                 let said = format!("some words before {value}, and more");
                 let lines = in_parts(&said, room);

@@ -2005,6 +2005,26 @@ tested-environment-dry = Environment of the plateaus
 tested-environment-cooling = Environment of the cooling runs
 tested-no-plateau = no plateau
 
+## On the terminal: the table of report, and what stands below it
+
+# Headers of the table: there is little room.
+terminal-campaign = campaign
+terminal-rating = Ps(50), W (95 %)
+terminal-r-squared = R²
+terminal-used = used
+terminal-days = days
+terminal-conformity = conformity
+terminal-report = report
+# Data that nobody measured.
+terminal-invented = { $title } (invented)
+# What weakens a rating, each behind its level: "indicative only; horizontal sensor".
+terminal-horizontal = horizontal sensor
+terminal-plane-not-stated = plane of the sensor not stated
+terminal-one-day = one day only: ± is no 95 %
+# Of several campaigns that share a note; { $names }: their names.
+terminal-campaigns = { $count } campaigns ({ $names })
+terminal-more = { $count } more
+
 ## What check says of the other procedures
 
 check-figures = Other figures so far

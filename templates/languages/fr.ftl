@@ -2089,6 +2089,26 @@ tested-environment-dry = Environnement des paliers
 tested-environment-cooling = Environnement des essais de refroidissement
 tested-no-plateau = aucun palier
 
+## On the terminal: the table of report, and what stands below it
+
+# Headers of the table: there is little room.
+terminal-campaign = STILL TO TRANSLATE
+terminal-rating = STILL TO TRANSLATE
+terminal-r-squared = STILL TO TRANSLATE
+terminal-used = STILL TO TRANSLATE
+terminal-days = STILL TO TRANSLATE
+terminal-conformity = STILL TO TRANSLATE
+terminal-report = STILL TO TRANSLATE
+# Data that nobody measured.
+terminal-invented = STILL TO TRANSLATE
+# What weakens a rating, each behind its level: "indicative only; horizontal sensor".
+terminal-horizontal = STILL TO TRANSLATE
+terminal-plane-not-stated = STILL TO TRANSLATE
+terminal-one-day = STILL TO TRANSLATE
+# Of several campaigns that share a note; { $names }: their names.
+terminal-campaigns = STILL TO TRANSLATE
+terminal-more = STILL TO TRANSLATE
+
 ## What check says of the other procedures
 
 check-figures = Autres chiffres à ce jour

@@ -32,14 +32,14 @@ fn report_writes_three_files_and_prints_the_table_alone() {
     );
     let ps50_w = rating["rating"]["ps50_w"].as_f64().unwrap();
     let ended = ended.prints(&[
-        "cooker",
+        "campaign",
         "R²",
-        "Mallee trough",
+        "✓ Mallee trough, bare pot (invented)",
         "conforms",
         "reports/mallee.pdf",
     ]);
     let row = ended.out.lines().nth(2).unwrap();
-    assert!(row.contains(&format!("  {ps50_w:.0}")), "{row}");
+    assert!(row.contains(&format!("  {ps50_w:.0} ± ")), "{row}");
     assert!(row.contains(&format!("/{intervals}  ")), "{row}");
     assert_eq!(ended.out.lines().count(), 3);
 }

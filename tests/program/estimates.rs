@@ -322,7 +322,7 @@ fn a_dry_vessel_needs_no_run_and_no_water() {
                ambient_c = 26\nirradiance_w_m2 = 900\nuncertainty_k = 5\nnotes = \"invented\"\n";
     bench.write("mallee/campaign.toml", format!("{}{dry}", &text[..start]));
     let ended = bench.run(&["report", "mallee"]).exits(0);
-    ended.prints(&["no rating", "indicative only"]);
+    ended.prints(&["✗ ", "–", "no rating"]);
     let rating: Value = serde_json::from_str(&bench.read("reports/mallee.rating.json")).unwrap();
     let found = &rating["stagnation"][0];
     // 375 °F are 190.56 °C (NIST SP 811); (190.556 − 26)/900 = 0.18284 K m²/W.

@@ -25,7 +25,7 @@ fn three_rows_only_are_reported_without_a_rating() {
     bench
         .run(&["report", "mallee"])
         .exits(0)
-        .prints(&["no rating", "indicative only"]);
+        .prints(&["✗ ", "–", "no rating"]);
     bench
         .run(&["check", "mallee"])
         .exits(0)
@@ -47,7 +47,7 @@ fn one_row_gives_no_interval_and_a_notice_that_says_so() {
         "there is no interval",
         "steps that add up to 10 minutes",
     ]);
-    ended.prints(&["no rating", "0/0"]);
+    ended.prints(&["✗ ", "no rating", "0/0"]);
     assert_eq!(
         bench.rating("mallee")["intervals"],
         Value::Array(Vec::new())

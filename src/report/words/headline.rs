@@ -100,9 +100,13 @@ fn level_text(conformity: &Conformity, procedure: &str, sections: &Sections) -> 
     match (conformity.level, missing) {
         (Level::NotValid, _) => message!("headline-not-valid"),
         (Level::NoRating, Some(missing)) => {
-            message!("headline-no-rating-missing", missing = missing)
+            message!(
+                "headline-no-rating-missing",
+                procedure = procedure,
+                missing = missing
+            )
         }
-        (Level::NoRating, None) => message!("headline-without-rating"),
+        (Level::NoRating, None) => message!("headline-without-rating", procedure = procedure),
         (Level::Indicative, Some(missing)) => message!(
             "headline-indicative-missing",
             procedure = procedure,
