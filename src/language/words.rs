@@ -323,7 +323,7 @@ mod tests {
     fn what_is_still_to_translate_stands_in_english_within_a_translated_sentence() {
         let words = Words::new(HALF_FRENCH, UnitSystem::Si);
         let met = message!(
-            "headline-met",
+            "fact-parts",
             used = 3,
             intervals = 4,
             minutes = 10,

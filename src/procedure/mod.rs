@@ -9,7 +9,7 @@
 //! [`uncertainty`] says how sure a fit to the readings is. The procedures, a folder each:
 //! [`s580`], the rating by ASAE S580.1, [`heat_balance`], gain and loss, [`dry_vessel`], how hot it
 //! gets, [`box_cooker`] and [`dish`], the figures of two kinds of cooker, and [`efficiency`].
-//! [`cooking`] says what results mean in the kitchen; [`assess()`] runs them in this order.
+//! [`cooking`] says what results mean in the kitchen, [`yardstick`] what others measured; [`assess()`] runs them in this order.
 
 pub mod assess;
 pub mod boiling;
@@ -37,6 +37,7 @@ pub mod stated;
 pub mod stretch;
 pub mod tested;
 pub mod uncertainty;
+pub mod yardstick;
 
 pub use assess::{Assessment, assess};
 pub use run::Run;

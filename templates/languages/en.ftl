@@ -99,6 +99,15 @@ irradiance-estimated = irradiance estimated
 page-head = Report [number]
 # At the foot of a page. [page] and [pages] are put in by the program.
 page-foot = page [page] of [pages]
+letterhead-client = for { $client }
+letterhead-client-contact = for { $client }, { $contact }
+letterhead-number = Report { $number }
+letterhead-issued = issued { $date }
+sign-tested = Tested by
+sign-authorised = Authorised by
+sign-date = Date and signature
+letterhead-hashes = SHA-256 of the inputs begin { $hashes } (whole: section { $section }).
+letterhead-hashes-more = SHA-256 of the inputs begin { $hashes } and { $more } more (whole: section { $section }).
 
 ## Page one: how far the rating conforms
 
@@ -109,15 +118,17 @@ level-not-valid = Not valid
 level-no-rating = No rating
 # In the sentences that follow, the words of the level are set in bold where they stand
 # exactly as above. No full stop.
-headline-conforms = { level-conforms } to ASAE { $procedure }, as section { $section } states it
-headline-conforms-with-notes = { level-conforms-with-notes } to ASAE { $procedure }, as section { $section } states it
+headline-conforms = By ASAE { $procedure }, limits in section { $section }.
+headline-conforms-with-notes = By ASAE { $procedure }, limits in section { $section }; the notes are below.
 # Below either of the two: what they rest on.
-headline-conforms-rests-on = Not checked by anyone: the limits, which are from memory of the practice, and that the sensors were where it asks, which is the tester’s word.
-headline-indicative = { level-indicative }, does not conform to ASAE { $procedure }, for the findings below
-headline-indicative-missing = { level-indicative }, does not conform to ASAE { $procedure }; still missing: { $missing }
-headline-not-valid = { level-not-valid }: the water gained more heat than the sunlight that fell on the cooker. Check the area, the load and the units.
-headline-no-rating-missing = { level-no-rating } by ASAE { $procedure }; still missing: { $missing }
-headline-without-rating = { level-no-rating } by ASAE { $procedure }, for the findings below
+headline-conforms-rests-on = Not verified by anyone: the limits, set down from memory of the standard, and the position of the sensors, which is the tester’s statement.
+headline-indicative = Does not conform to ASAE { $procedure }: see the shortcomings below
+headline-indicative-missing = Does not conform to ASAE { $procedure }; still missing: { $missing }
+headline-not-valid = The water gained more heat than the sunlight that fell on the cooker. Check the intercept area, the load and the units.
+headline-no-rating-missing = Not rated by ASAE { $procedure }; still missing: { $missing }
+headline-without-rating = Not rated by ASAE { $procedure }: see the shortcomings below
+headline-counts = { counted-used } ({ $least_intervals } required) · { counted-days } ({ $least_days }) · R² { $r_squared } ({ $least_r_squared })
+headline-counts-no-line = { counted-used } ({ $least_intervals } required) · { counted-days } ({ $least_days })
 # What is still missing.
 missing-intervals = { $intervals ->
     [one] { $intervals } more interval
@@ -135,57 +146,47 @@ headline-label = Standardised cooking power Ps(50)
 # Beside the number and its ±; 95 % is the level of confidence.
 headline-unit = W (95 %)
 headline-unit-one-day = W (one day)
+headline-what-it-is = Power in the test, scaled to 700 W/m² as ASAE { $procedure } defines it, where water is 50 K warmer than the air
 page-no-rating = no rating
 # { $way }: "by a clear-sky model", "from the log of a station nearby" and the like.
 headline-irradiance-estimated = irradiance estimated { $way }
-# What of the ± comes from what. These lines stand below the number, in small letters.
-headline-parts-of-square = of the square of the ±, scatter and days make { $scatter } %, instruments { $instruments } %
-headline-one-day = measured on one day, or on days of which none can be left out: what another day would read is not in the ±, so this is no 95 % range
-headline-budget-in = the budget is in section { $section }
-headline-budget-assumed = some instruments are assumed; the budget is in section { $section }
-headline-drawn-wider = a Monte Carlo check reaches further than the budget, and its end is printed (section { $section })
-headline-drawn-unsettled = the Monte Carlo check had not settled when it stopped (section { $section })
+headline-horizontal = irradiance measured horizontally, not facing the sun
+headline-plane-not-stated = plane of the irradiance sensor not stated
+headline-one-day = measured on one day, or on days of which none can be left out: what another day would give is not in the ±
 headline-extrapolated = an extrapolation: 50 K lies outside what was observed
+headline-interval = 95 % interval: { $low } to { $high } W
+headline-interval-one-day = interval of one day, not a 95 % interval: { $low } to { $high } W
+fact-delivers = It delivers
+fact-took-up = { $power } ± { $half_width } W to water 50 K above the air in the { $irradiance } W/m² of the test
+fact-took-up-estimated = { $power } ± { $half_width } W to water 50 K above the air in sunlight estimated at { $irradiance } W/m²
+fact-lost = no heat: water 50 K above the air lost { $power } ± { $half_width } W in the { $irradiance } W/m² of the test
+fact-scaled = { $power } ± { $half_width } W in 700 W/m² by the heat balance (section { $section })
+fact-scaled-loses = a loss of { $power } ± { $half_width } W in 700 W/m² by the heat balance (section { $section })
+fact-good = How good
+fact-per-area = { $power } ± { $half_width } W for each m² of intercept area, { $percent } % of 700 W/m²; published, by other methods: { $range } W/m² (page 2)
+fact-kitchen = In the kitchen
+fact-heats = { $amount } of water { $journey } in about { $time }, in { $irradiance } W/m²
+fact-may-not-heat = water may not get { $journey } in { $irradiance } W/m²
+fact-does-not-heat = water does not get { $journey } in { $irradiance } W/m²
+fact-dry = Empty vessel
+fact-sure = How sure
+fact-parts = of the variance { $scatter } % is scatter and days, { $instruments } % instruments (section { $section }).
+fact-parts-assumed = of the variance { $scatter } % is scatter and days, { $instruments } % instruments, some assumed (section { $section }).
+fact-drawn-wider = The interval is the wider of budget and Monte Carlo.
+fact-drawn-unsettled = The Monte Carlo draws had not settled when they stopped.
 
 ## Page one: the rating in plain words
 
-headline-took-up = In the sunlight of the test, measured as { $irradiance } W/m² on average, water 50 K warmer than the air took up { $power } W ± { $half_width } W.
-headline-took-up-estimated = In the sunlight of the test, estimated as { $irradiance } W/m² on average, water 50 K warmer than the air took up { $power } W ± { $half_width } W.
-headline-lost = In the sunlight of the test, { $irradiance } W/m² on average, water 50 K warmer than the air lost { $power } W ± { $half_width } W.
-headline-scaled = Ps(50) is the power in the test, in proportion to 700 W/m², as the practice asks. By the heat balance (section { $section }) water 50 K warmer than the air takes up { $power } W ± { $half_width } W in sunlight of 700 W/m².
-headline-scaled-loses = Ps(50) is the power in the test, in proportion to 700 W/m², as the practice asks. By the heat balance (section { $section }) water 50 K warmer than the air loses { $power } W ± { $half_width } W in sunlight of 700 W/m².
-headline-no-rating = These readings do not give a rating. The findings below say what is missing.
-# Followed by "; " and one of headline-heat-ends and headline-boils-first, or by a full stop.
-# { $amount }: headline-two-kilograms or "1.5 kg". { $journey }: from where to where, below.
-# "That irradiance" is the one of headline-took-up.
-headline-heats = At that irradiance { $amount } of water go { $journey } in about { $time }
-headline-heats-at = At { $irradiance } W/m² { $amount } of water go { $journey } in about { $time }
-headline-may-not-heat = At that irradiance water may not get { $journey }
-headline-may-not-heat-at = At { $irradiance } W/m² water may not get { $journey }
-headline-does-not-heat = At that irradiance water does not get { $journey }
-headline-does-not-heat-at = At { $irradiance } W/m² water does not get { $journey }
-headline-two-kilograms = two kilograms
-headline-heat-ends = the useful heat ends near { $end } ({ $range })
-headline-heat-ends-or-boils = the useful heat ends near { $end } ({ $range }, where water boils)
-headline-boils-first = the water boils before the useful heat ends
+headline-two-kilograms = 2 kg
+headline-heat-ends = useful heat ends near { $end } ({ $range })
+headline-heat-ends-or-boils = useful heat ends near { $end } ({ $range }, where water boils)
+headline-boils-first = it still heats at the boil
 # From where to where water is heated. { $degrees } is the next message with its unit.
 journey = from { $degrees }
 journey-degrees = { $start } to { $target }
 journey-to-boiling = from { $start } to boiling ({ $boiling } here)
 # { $result } as in stagnation-result.
 headline-dry = The dry vessel came to { $difference } K above the air in { $irradiance } W/m²: { $result } (section { $section }).
-# How many intervals count. No full stop; headline-no-irradiance and headline-others follow
-# after "; " where they apply.
-headline-met = { $used } of { counted-minutes }, on { counted-days }, met every condition
-headline-met-measured = { headline-met } that was measured
-headline-met-estimated = { headline-met } that was measured or estimated
-headline-no-irradiance = { $count } more have no irradiance
-# { $reasons }: headline-reason or headline-either-reason.
-headline-other = the other was set aside because { $reasons }
-headline-others = the others were set aside, most often because { $reasons }
-# { $reason }: one of the messages that begin with reason-; { $count }: intervals.
-headline-reason = { $reason } ({ $count })
-headline-either-reason = { $first } or { $second }
 
 ## Page one: figure, findings, conditions, caution
 
@@ -196,19 +197,32 @@ equation-rising = Ps = { $intercept } W + { $slope } W/K · Td
 power-line-facts = { $equation }; R² = { $r_squared }; { counted-used } on { counted-days }, Td from { $lowest } to { $highest } K
 # R² of points that all have the same power.
 undefined = undefined
-power-line-caption = { $facts }.
+figure-title-falling = Standardised cooking power falls as the water warms: { $equation }, R² { $r_squared }
+figure-title-falling-estimated = Standardised cooking power by estimated irradiance falls as the water warms: { $equation }, R² { $r_squared }
+figure-title-rising = Standardised cooking power does not fall as the water warms: { $equation }, R² { $r_squared }
+figure-title-rising-estimated = Standardised cooking power by estimated irradiance does not fall as the water warms: { $equation }, R² { $r_squared }
+figure-title-no-line = No line can be fitted
+# In the figure of page one, beside what they name.
+figure-used = { counted-used }
+figure-aside = { $count } set aside
+figure-aside-most = most often: { $reason } ({ $count })
+figure-band-dark = dark: scatter and days
+figure-band-light = light: with the instruments (95 %)
 # Read out to those who do not see the figure.
+power-line-caption = { $facts }.
 power-line-alt = Scatter plot of standardised cooking power in watts against the temperature difference between water and ambient in kelvin. { $facts }; { $aside } set aside. The line reads { $power } watts at 50 kelvin.
 power-line-estimated = Irradiance estimated: { $text }
 no-line-facts = { counted-used } and { $aside } set aside; no line can be fitted
 no-line-alt = Scatter plot of standardised cooking power against temperature difference: { $facts }.
-page-findings = Findings, and what would mend them
+page-findings = Shortcomings, and how to remedy them
 page-brief = Conditions, as the used intervals saw them
 page-brief-condition = condition
 page-brief-limit = limit
 page-brief-observed = observed
 page-brief-set-aside = intervals set aside
 page-brief-note = An interval may break several conditions and then counts for each.
+conditions-title = Conditions: allowed (shaded), observed in the used intervals (bar and numbers), intervals set aside (right)
+conditions-track = { $name }: { $observed }, { $count } set aside
 brief-irradiance = Irradiance
 brief-irradiance-change = Change of irradiance in an interval
 brief-wind = Mean wind, and long gusts
@@ -220,6 +234,11 @@ brief-solar-time = Solar time
 page-before-you-cook = Before you cook.
 headline-caution = Hot surfaces and steam burn, the focus can blind and start fires, and this rating says nothing about food safety. Read the cautions in section { $section } before you cook. Local codes and licensed practice come first.
 headline-caution-no-rating = Hot surfaces and steam burn, the focus can blind and start fires, and these figures say nothing about food safety. Read the cautions in section { $section } before you cook. Local codes and licensed practice come first.
+# What others measured, on page two, to hold a rating against.
+yardstick-own = Ps(50) for each m² of intercept area: { $power } ± { $half_width } W/m², { $percent } % of 700 W/m².
+yardstick-parabolic = Published, read in the abstract only: a parabolic cooker, { $value } W/m² (energy efficiency 2.8 to 15.7 % taken of 700 W/m²; { $source });
+yardstick-box = a box cooker, { $value } W/m² (27 W from 0.408 m² in 750 W/m² and more; { $source }).
+yardstick-caution = Neither was rated by ASAE S580.1: they show the order of magnitude and rate nothing.
 
 ## Findings: what keeps a rating from conforming, and what would mend it
 #
@@ -1210,16 +1229,13 @@ figure-difference = temperature difference Td, water minus ambient, K
 # Upright, up to 45 letters.
 figure-power = standardised cooking power Ps, W
 figure-power-estimated = Ps, W, with irradiance estimated
+figure-power-short = Ps, W
+figure-power-short-estimated = Ps, W, estimated
 # In an empty figure.
 figure-no-interval = no complete interval, so there is nothing to plot
 figure-nothing-to-plot = irradiance not measured, so there is nothing to plot
 # Beside the mark on the line, up to 18 letters with the number.
 figure-rating = { $power } W at 50 K
-# The key above the figure: four names beside each other, or in two rows where they are long.
-figure-key-used = used intervals ({ $count })
-figure-key-aside = set aside ({ $count })
-# A line in two bands: the inner one of the scatter, the outer one of the instruments, too.
-figure-key-line = line, with scatter, with instruments
 
 ## Figures: residuals and their spread
 
@@ -1735,11 +1751,13 @@ tested-instruments-note-dry = Standard uncertainties (k = 1). Where none is stat
 
 report-kind-without-water = Report on tests of a solar cooker without a rating
 headline-label-none = No figure yet
-headline-no-water = No rating by the practice: no run of this campaign heats water. What its other runs say is below.
+headline-no-water = No rating by ASAE S580.1: no run of this campaign heats water.
 headline-spread = ± is for 95 %: days, readings, instruments.
 headline-spread-one-day = ± is of one day, readings and instruments; it is no 95 %.
 headline-dry-plateau = In { $irradiance } W/m² the empty vessel came to { $vessel }: { $difference } K above the air of { $ambient }.
-headline-good-for = This figure is good for { $good }.
+fact-reached = It reached
+fact-good-for = Good for
+fact-not-with = Not to be compared with
 headline-no-water-means = None of this is a cooking power. Heat a weighed load of water to learn how fast the cooker cooks.
 headline-nothing-drawn = Nothing could be drawn: the findings say why.
 
@@ -1998,8 +2016,6 @@ efficiency-one-day-remedy = test on other days
 
 ## Where no water heats
 
-# { $what }: what a figure must not be compared with.
-headline-not-with = Not to be compared with: { $what }.
 tested-method-none = none of the practice: no run heats water
 tested-environment-dry = Environment of the plateaus
 tested-environment-cooling = Environment of the cooling runs

@@ -93,6 +93,15 @@ irradiance-estimated = irradiancia estimada
 page-head = Informe [number]
 # At the foot of a page. [page] and [pages] are put in by the program.
 page-foot = página [page] de [pages]
+letterhead-client = STILL TO TRANSLATE
+letterhead-client-contact = STILL TO TRANSLATE
+letterhead-number = STILL TO TRANSLATE
+letterhead-issued = STILL TO TRANSLATE
+sign-tested = STILL TO TRANSLATE
+sign-authorised = STILL TO TRANSLATE
+sign-date = STILL TO TRANSLATE
+letterhead-hashes = STILL TO TRANSLATE
+letterhead-hashes-more = STILL TO TRANSLATE
 
 ## Page one: how far the rating conforms
 
@@ -103,15 +112,17 @@ level-not-valid = No válida
 level-no-rating = Sin calificación
 # In the sentences that follow, the words of the level are set in bold where they stand
 # exactly as above. No full stop.
-headline-conforms = { level-conforms } a ASAE { $procedure }, según la expone la sección { $section }
-headline-conforms-with-notes = { level-conforms-with-notes } respecto a ASAE { $procedure }, según la expone la sección { $section }
+headline-conforms = STILL TO TRANSLATE
+headline-conforms-with-notes = STILL TO TRANSLATE
 # Debajo de cualquiera de las dos: en qué se apoyan.
-headline-conforms-rests-on = Nadie lo ha comprobado: los límites, que son de memoria de la práctica, y que los sensores estaban donde ella pide, que es palabra de quien ensayó.
-headline-indicative = { level-indicative }, no conforme a ASAE { $procedure }, por los hallazgos de abajo
-headline-indicative-missing = { level-indicative }, no conforme a ASAE { $procedure }; aún faltan: { $missing }
-headline-not-valid = { level-not-valid }: el agua ganó más calor que la luz solar que llegó a la cocina. Compruebe el área, la carga y las unidades.
-headline-no-rating-missing = { level-no-rating } según ASAE { $procedure }; aún faltan: { $missing }
-headline-without-rating = { level-no-rating } según ASAE { $procedure }, por los hallazgos de abajo
+headline-conforms-rests-on = STILL TO TRANSLATE
+headline-indicative = STILL TO TRANSLATE
+headline-indicative-missing = STILL TO TRANSLATE
+headline-not-valid = STILL TO TRANSLATE
+headline-no-rating-missing = STILL TO TRANSLATE
+headline-without-rating = STILL TO TRANSLATE
+headline-counts = STILL TO TRANSLATE
+headline-counts-no-line = STILL TO TRANSLATE
 # What is still missing.
 missing-intervals = { $intervals ->
     [one] { $intervals } intervalo más
@@ -130,58 +141,48 @@ headline-label = Potencia de cocción estandarizada Ps(50)
 # As in English
 headline-unit = W (95 %)
 headline-unit-one-day = W (un día)
+headline-what-it-is = STILL TO TRANSLATE
 page-no-rating = sin calificación
 # { $way }: "by a clear-sky model", "from the log of a station nearby" and the like.
 headline-irradiance-estimated = irradiancia estimada { $way }
-headline-parts-of-square = del cuadrado del ±, la dispersión y los días son el { $scatter } %, los instrumentos el { $instruments } %
-headline-one-day = medida en un solo día, o en días de los que no se puede dejar fuera ninguno: lo que daría otro día no está en el ±, así que este no es un margen del 95 %
-headline-budget-in = el balance de incertidumbre está en la sección { $section }
-headline-budget-assumed = algunos instrumentos son supuestos; el balance de incertidumbre está en la sección { $section }
-headline-drawn-wider = una comprobación de Monte Carlo llega más lejos que el balance de incertidumbre, y se imprime el extremo de la comprobación (sección { $section })
-headline-drawn-unsettled = la comprobación de Monte Carlo no se había estabilizado cuando se detuvo (sección { $section })
+headline-horizontal = STILL TO TRANSLATE
+headline-plane-not-stated = STILL TO TRANSLATE
+headline-one-day = STILL TO TRANSLATE
 # What of the ± comes from what. These lines stand below the number, in small letters.
 headline-extrapolated = una extrapolación: 50 K queda fuera de lo observado
-headline-took-up = Con la luz solar del ensayo, medida en { $irradiance } W/m² de media, el agua 50 K más caliente que el aire absorbió { $power } W ± { $half_width } W.
-headline-took-up-estimated = Con la luz solar del ensayo, estimada en { $irradiance } W/m² de media, el agua 50 K más caliente que el aire absorbió { $power } W ± { $half_width } W.
-headline-lost = Con la luz solar del ensayo, { $irradiance } W/m² de media, el agua 50 K más caliente que el aire perdió { $power } W ± { $half_width } W.
-headline-scaled = Ps(50) es esa potencia llevada en proporción a 700 W/m², como pide la práctica. Según el balance térmico (sección { $section }), el agua 50 K más caliente que el aire absorbe { $power } W ± { $half_width } W con una luz solar de 700 W/m².
-headline-scaled-loses = Ps(50) es esa potencia llevada en proporción a 700 W/m², como pide la práctica. Según el balance térmico (sección { $section }), el agua 50 K más caliente que el aire pierde { $power } W ± { $half_width } W con una luz solar de 700 W/m².
+headline-interval = STILL TO TRANSLATE
+headline-interval-one-day = STILL TO TRANSLATE
+fact-delivers = STILL TO TRANSLATE
+fact-took-up = STILL TO TRANSLATE
+fact-took-up-estimated = STILL TO TRANSLATE
+fact-lost = STILL TO TRANSLATE
+fact-scaled = STILL TO TRANSLATE
+fact-scaled-loses = STILL TO TRANSLATE
+fact-good = STILL TO TRANSLATE
+fact-per-area = STILL TO TRANSLATE
+fact-kitchen = STILL TO TRANSLATE
+fact-heats = STILL TO TRANSLATE
+fact-may-not-heat = STILL TO TRANSLATE
+fact-does-not-heat = STILL TO TRANSLATE
+fact-dry = STILL TO TRANSLATE
+fact-sure = STILL TO TRANSLATE
+fact-parts = STILL TO TRANSLATE
+fact-parts-assumed = STILL TO TRANSLATE
+fact-drawn-wider = STILL TO TRANSLATE
+fact-drawn-unsettled = STILL TO TRANSLATE
 
 ## Page one: the rating in plain words
 
-headline-no-rating = Estas lecturas no dan una calificación. Los hallazgos de abajo dicen qué falta.
-# Followed by "; " and one of headline-heat-ends and headline-boils-first, or by a full stop.
-# { $amount }: headline-two-kilograms or "1.5 kg". { $journey }: from where to where, below.
-# "That irradiance" is the one of headline-took-up.
-headline-heats = Con esa irradiancia, { $amount } de agua pasan { $journey } en aproximadamente { $time }
-headline-heats-at = Con { $irradiance } W/m², { $amount } de agua pasan { $journey } en aproximadamente { $time }
-headline-may-not-heat = Con esa irradiancia, puede que el agua no llegue { $journey }
-headline-may-not-heat-at = Con { $irradiance } W/m², puede que el agua no llegue { $journey }
-headline-does-not-heat = Con esa irradiancia, el agua no llega { $journey }
-headline-does-not-heat-at = Con { $irradiance } W/m², el agua no llega { $journey }
-headline-two-kilograms = dos kilogramos
-headline-heat-ends = el calor útil termina cerca de { $end } ({ $range })
-headline-heat-ends-or-boils = el calor útil termina cerca de { $end } ({ $range }, donde hierve el agua)
-headline-boils-first = el agua hierve antes de que termine el calor útil
+headline-two-kilograms = STILL TO TRANSLATE
+headline-heat-ends = STILL TO TRANSLATE
+headline-heat-ends-or-boils = STILL TO TRANSLATE
+headline-boils-first = STILL TO TRANSLATE
 # From where to where water is heated. { $degrees } is the next message with its unit.
 journey = de { $degrees }
 journey-degrees = { $start } a { $target }
 journey-to-boiling = de { $start } a la ebullición ({ $boiling } aquí)
 # { $result } as in stagnation-result.
 headline-dry = El recipiente vacío llegó a { $difference } K por encima del aire con { $irradiance } W/m²: { $result } (sección { $section }).
-# How many intervals count. No full stop; headline-no-irradiance and headline-others follow
-# after "; " where they apply.
-headline-met = En { $used } de { counted-minutes }, a lo largo de { counted-days }, se cumplieron todas las condiciones
-headline-met-measured = { headline-met } que se midieron
-headline-met-estimated = { headline-met } que se midieron o estimaron
-headline-no-irradiance = { $count } más sin irradiancia
-# { $reasons }: headline-reason or headline-either-reason.
-headline-other = el otro se descartó porque { $reasons }
-headline-others = los demás se descartaron, la mayoría de las veces porque { $reasons }
-# { $reason }: one of the messages that begin with reason-; { $count }: intervals.
-# As in English
-headline-reason = { $reason } ({ $count })
-headline-either-reason = { $first } o { $second }
 
 ## Page one: figure, findings, conditions, caution
 
@@ -194,20 +195,32 @@ equation-rising = Ps = { $intercept } W + { $slope } W/K · Td
 power-line-facts = { $equation }; R² = { $r_squared }; { counted-used } en { counted-days }, Td de { $lowest } a { $highest } K
 # R² of points that all have the same power.
 undefined = indefinido
-# As in English
-power-line-caption = { $facts }.
+figure-title-falling = STILL TO TRANSLATE
+figure-title-falling-estimated = STILL TO TRANSLATE
+figure-title-rising = STILL TO TRANSLATE
+figure-title-rising-estimated = STILL TO TRANSLATE
+figure-title-no-line = STILL TO TRANSLATE
+# In the figure of page one, beside what they name.
+figure-used = STILL TO TRANSLATE
+figure-aside = STILL TO TRANSLATE
+figure-aside-most = STILL TO TRANSLATE
+figure-band-dark = STILL TO TRANSLATE
+figure-band-light = STILL TO TRANSLATE
 # Read out to those who do not see the figure.
+power-line-caption = { $facts }.
 power-line-alt = Diagrama de dispersión de la potencia de cocción estandarizada en vatios frente a la diferencia de temperatura entre agua y ambiente en kelvin. { $facts }; descartados: { $aside }. La recta indica { $power } vatios a 50 kelvin.
 power-line-estimated = Irradiancia estimada: { $text }
 no-line-facts = { counted-used }, descartados: { $aside }; no se puede ajustar ninguna recta
 no-line-alt = Diagrama de dispersión de la potencia de cocción estandarizada frente a la diferencia de temperatura: { $facts }.
-page-findings = Hallazgos, y qué los remediaría
+page-findings = STILL TO TRANSLATE
 page-brief = Condiciones, según los intervalos utilizados
 page-brief-condition = condición
 page-brief-limit = límite
 page-brief-observed = observado
 page-brief-set-aside = intervalos descartados
 page-brief-note = Un intervalo puede incumplir varias condiciones y entonces cuenta en cada una.
+conditions-title = STILL TO TRANSLATE
+conditions-track = STILL TO TRANSLATE
 brief-irradiance = Irradiancia
 brief-irradiance-change = Variación de la irradiancia en un intervalo
 brief-wind = Viento medio, y rachas largas
@@ -219,6 +232,11 @@ brief-solar-time = Hora solar
 page-before-you-cook = Antes de cocinar.
 headline-caution = Las superficies calientes y el vapor queman, el foco puede cegar y provocar incendios, y esta calificación no dice nada sobre la seguridad de los alimentos. Lea las advertencias de la sección { $section } antes de cocinar. Las normas locales y la práctica de los profesionales habilitados van primero.
 headline-caution-no-rating = Las superficies calientes y el vapor queman, el foco puede cegar y provocar incendios, y estas cifras no dicen nada sobre la seguridad de los alimentos. Lea las advertencias de la sección { $section } antes de cocinar. Las normas locales y la práctica de los profesionales habilitados van primero.
+# What others measured, on page two, to hold a rating against.
+yardstick-own = STILL TO TRANSLATE
+yardstick-parabolic = STILL TO TRANSLATE
+yardstick-box = STILL TO TRANSLATE
+yardstick-caution = STILL TO TRANSLATE
 
 ## Findings: what keeps a rating from conforming, and what would mend it
 #
@@ -1229,16 +1247,13 @@ figure-difference = diferencia de temperatura Td, agua menos ambiente, K
 # Upright, up to 45 letters.
 figure-power = potencia de cocción estandarizada Ps, W
 figure-power-estimated = Ps, W, con irradiancia estimada
+figure-power-short = STILL TO TRANSLATE
+figure-power-short-estimated = STILL TO TRANSLATE
 # In an empty figure.
 figure-no-interval = ningún intervalo completo, así que no hay nada que representar
 figure-nothing-to-plot = irradiancia no medida, así que no hay nada que representar
 # Beside the mark on the line, up to 18 letters with the number.
 figure-rating = { $power } W a 50 K
-# The key above the figure: four names beside each other, or in two rows where they are long.
-figure-key-used = intervalos utilizados ({ $count })
-figure-key-aside = descartados ({ $count })
-# A line in two bands: the inner one of the scatter, the outer one of the instruments, too.
-figure-key-line = recta, con dispersión, con instrumentos
 
 ## Figures: residuals and their spread
 
@@ -1774,11 +1789,13 @@ tested-instruments-note-dry = Incertidumbres estándar (k = 1). Donde no se indi
 
 report-kind-without-water = Informe de ensayos de una cocina solar, sin calificación
 headline-label-none = Aún sin cifra
-headline-no-water = Sin calificación según la práctica: ningún ensayo de esta campaña calienta agua. Lo que dicen sus otros ensayos está abajo.
+headline-no-water = STILL TO TRANSLATE
 headline-spread = ± es para el 95 %: días, lecturas, instrumentos.
 headline-spread-one-day = ± es de un solo día, lecturas e instrumentos; no es del 95 %.
 headline-dry-plateau = Con { $irradiance } W/m² el recipiente vacío llegó a { $vessel }: { $difference } K por encima del aire, que estaba a { $ambient }.
-headline-good-for = Esta cifra sirve para { $good }.
+fact-reached = STILL TO TRANSLATE
+fact-good-for = STILL TO TRANSLATE
+fact-not-with = STILL TO TRANSLATE
 headline-no-water-means = Nada de esto es una potencia de cocción. Caliente una carga de agua pesada para saber con qué rapidez cocina la cocina.
 headline-nothing-drawn = No se pudo representar nada: los hallazgos dicen por qué.
 
@@ -2040,8 +2057,6 @@ efficiency-one-day-remedy = ensaye otros días
 
 ## Where no water heats
 
-# { $what }: what a figure must not be compared with.
-headline-not-with = No se compara con: { $what }.
 tested-method-none = ninguno de la práctica: ningún ensayo calienta agua
 tested-environment-dry = Entorno de las mesetas
 tested-environment-cooling = Entorno de los ensayos de enfriamiento

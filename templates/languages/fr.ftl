@@ -105,6 +105,15 @@ irradiance-estimated = éclairement estimé
 page-head = Rapport [number]
 # At the foot of a page. [page] and [pages] are put in by the program.
 page-foot = page [page] sur [pages]
+letterhead-client = STILL TO TRANSLATE
+letterhead-client-contact = STILL TO TRANSLATE
+letterhead-number = STILL TO TRANSLATE
+letterhead-issued = STILL TO TRANSLATE
+sign-tested = STILL TO TRANSLATE
+sign-authorised = STILL TO TRANSLATE
+sign-date = STILL TO TRANSLATE
+letterhead-hashes = STILL TO TRANSLATE
+letterhead-hashes-more = STILL TO TRANSLATE
 
 ## Page one: how far the rating conforms
 
@@ -115,15 +124,17 @@ level-not-valid = Non valide
 level-no-rating = Pas d’évaluation
 # In the sentences that follow, the words of the level are set in bold where they stand
 # exactly as above. No full stop.
-headline-conforms = { level-conforms } à ASAE { $procedure }, de la manière indiquée à la section { $section }
-headline-conforms-with-notes = { level-conforms-with-notes } à ASAE { $procedure }, de la manière indiquée à la section { $section }
+headline-conforms = STILL TO TRANSLATE
+headline-conforms-with-notes = STILL TO TRANSLATE
 # Sous l’une ou l’autre des deux : sur quoi elles reposent.
-headline-conforms-rests-on = Vérifié par personne : les limites, qui sont de mémoire de la norme, et que les capteurs étaient là où elle le demande, ce qui est la parole de l’opérateur.
-headline-indicative = { level-indicative }, non conforme à ASAE { $procedure }, en raison des constats ci-dessous
-headline-indicative-missing = { level-indicative }, non conforme à ASAE { $procedure } ; il manque encore : { $missing }
-headline-not-valid = { level-not-valid } : l’eau a reçu plus de chaleur que le rayonnement solaire tombé sur le cuiseur. Vérifier la surface, la charge et les unités.
-headline-no-rating-missing = { level-no-rating } selon ASAE { $procedure } ; il manque encore : { $missing }
-headline-without-rating = { level-no-rating } selon ASAE { $procedure }, en raison des constats ci-dessous
+headline-conforms-rests-on = STILL TO TRANSLATE
+headline-indicative = STILL TO TRANSLATE
+headline-indicative-missing = STILL TO TRANSLATE
+headline-not-valid = STILL TO TRANSLATE
+headline-no-rating-missing = STILL TO TRANSLATE
+headline-without-rating = STILL TO TRANSLATE
+headline-counts = STILL TO TRANSLATE
+headline-counts-no-line = STILL TO TRANSLATE
 # What is still missing.
 missing-intervals = { $intervals ->
     [one] { $intervals } intervalle de plus
@@ -141,64 +152,48 @@ headline-label = Puissance de cuisson normalisée Ps(50)
 # Beside the number and its ±; 95 % is the level of confidence.
 headline-unit = W (95 %)
 headline-unit-one-day = W (un jour)
+headline-what-it-is = STILL TO TRANSLATE
 page-no-rating = pas d’évaluation
 # { $way }: "by a clear-sky model", "from the log of a station nearby" and the like.
 headline-irradiance-estimated = éclairement estimé { $way }
-headline-parts-of-square = du carré du ±, la dispersion et les jours font { $scatter } %, les instruments { $instruments } %
-headline-one-day = mesurée en un seul jour, ou en des jours dont aucun ne peut être laissé de côté : ce que donnerait un autre jour n’est pas dans le ±, ce n’est donc pas une plage à 95 %
-headline-budget-in = le bilan d’incertitude est à la section { $section }
-headline-budget-assumed = certains instruments sont supposés ; le bilan d’incertitude est à la section { $section }
-headline-drawn-wider = une vérification par Monte-Carlo va plus loin que le bilan d’incertitude, et c’est le bout de la vérification qui est imprimé (section { $section })
-headline-drawn-unsettled = la vérification par Monte-Carlo ne s’était pas stabilisée quand elle s’est arrêtée (section { $section })
+headline-horizontal = STILL TO TRANSLATE
+headline-plane-not-stated = STILL TO TRANSLATE
+headline-one-day = STILL TO TRANSLATE
 # What of the ± comes from what. These lines stand below the number, in small letters.
 headline-extrapolated = une extrapolation : 50 K se trouve hors de ce qui a été observé
-headline-took-up = Sous l’ensoleillement de l’essai, mesuré à { $irradiance } W/m² en moyenne, une eau plus chaude que l’air de 50 K a absorbé { $power } W ± { $half_width } W.
-headline-took-up-estimated = Sous l’ensoleillement de l’essai, estimé à { $irradiance } W/m² en moyenne, une eau plus chaude que l’air de 50 K a absorbé { $power } W ± { $half_width } W.
-headline-lost = Sous l’ensoleillement de l’essai, { $irradiance } W/m² en moyenne, une eau plus chaude que l’air de 50 K a perdu { $power } W ± { $half_width } W.
-headline-scaled = Ps(50) est cette puissance ramenée en proportion à 700 W/m², comme la norme le demande. D’après le bilan thermique (section { $section }), une eau plus chaude que l’air de 50 K absorbe { $power } W ± { $half_width } W sous un ensoleillement de 700 W/m².
-headline-scaled-loses = Ps(50) est cette puissance ramenée en proportion à 700 W/m², comme la norme le demande. D’après le bilan thermique (section { $section }), une eau plus chaude que l’air de 50 K perd { $power } W ± { $half_width } W sous un ensoleillement de 700 W/m².
+headline-interval = STILL TO TRANSLATE
+headline-interval-one-day = STILL TO TRANSLATE
+fact-delivers = STILL TO TRANSLATE
+fact-took-up = STILL TO TRANSLATE
+fact-took-up-estimated = STILL TO TRANSLATE
+fact-lost = STILL TO TRANSLATE
+fact-scaled = STILL TO TRANSLATE
+fact-scaled-loses = STILL TO TRANSLATE
+fact-good = STILL TO TRANSLATE
+fact-per-area = STILL TO TRANSLATE
+fact-kitchen = STILL TO TRANSLATE
+fact-heats = STILL TO TRANSLATE
+fact-may-not-heat = STILL TO TRANSLATE
+fact-does-not-heat = STILL TO TRANSLATE
+fact-dry = STILL TO TRANSLATE
+fact-sure = STILL TO TRANSLATE
+fact-parts = STILL TO TRANSLATE
+fact-parts-assumed = STILL TO TRANSLATE
+fact-drawn-wider = STILL TO TRANSLATE
+fact-drawn-unsettled = STILL TO TRANSLATE
 
 ## Page one: the rating in plain words
 
-headline-no-rating = Ces relevés ne permettent pas d’évaluation. Les constats ci-dessous disent ce qui manque.
-# Followed by "; " and one of headline-heat-ends and headline-boils-first, or by a full stop.
-# { $amount }: headline-two-kilograms or "1.5 kg". { $journey }: from where to where, below.
-# "That irradiance" is the one of headline-took-up.
-headline-heats = Sous cet éclairement, chauffer { $amount } d’eau { $journey } prend environ { $time }
-headline-heats-at = Sous { $irradiance } W/m², chauffer { $amount } d’eau { $journey } prend environ { $time }
-headline-may-not-heat = Sous cet éclairement, l’eau risque de ne pas passer { $journey }
-headline-may-not-heat-at = Sous { $irradiance } W/m², l’eau risque de ne pas passer { $journey }
-headline-does-not-heat = Sous cet éclairement, l’eau ne passe pas { $journey }
-headline-does-not-heat-at = Sous { $irradiance } W/m², l’eau ne passe pas { $journey }
-headline-two-kilograms = deux kilogrammes
-headline-heat-ends = la chaleur utile cesse vers { $end } ({ $range })
-headline-heat-ends-or-boils = la chaleur utile cesse vers { $end } ({ $range }, où l’eau bout)
-headline-boils-first = l’eau bout avant que la chaleur utile ne cesse
+headline-two-kilograms = STILL TO TRANSLATE
+headline-heat-ends = STILL TO TRANSLATE
+headline-heat-ends-or-boils = STILL TO TRANSLATE
+headline-boils-first = STILL TO TRANSLATE
 # From where to where water is heated. { $degrees } is the next message with its unit.
 journey = de { $degrees }
 journey-degrees = { $start } à { $target }
 journey-to-boiling = de { $start } à l’ébullition ({ $boiling } ici)
 # { $result } as in stagnation-result.
 headline-dry = Le récipient à sec est monté à { $difference } K au-dessus de l’air sous { $irradiance } W/m² : { $result } (section { $section }).
-# How many intervals count. No full stop; headline-no-irradiance and headline-others follow
-# after "; " where they apply.
-headline-met = { $used ->
-    [one] { $used } sur { counted-minutes }, en { counted-days }, remplit toutes les conditions
-   *[other] { $used } sur { counted-minutes }, en { counted-days }, remplissent toutes les conditions
-}
-headline-met-measured = { headline-met } mesurées
-headline-met-estimated = { headline-met } mesurées ou estimées
-headline-no-irradiance = { $count ->
-    [one] { $count } autre n’a pas d’éclairement
-   *[other] { $count } autres n’ont pas d’éclairement
-}
-# { $reasons }: headline-reason or headline-either-reason.
-headline-other = l’autre a été écarté parce que { $reasons }
-headline-others = les autres ont été écartés, le plus souvent parce que { $reasons }
-# { $reason }: one of the messages that begin with reason-; { $count }: intervals.
-# As in English
-headline-reason = { $reason } ({ $count })
-headline-either-reason = { $first } ou que { $second }
 
 ## Page one: figure, findings, conditions, caution
 
@@ -211,14 +206,24 @@ equation-rising = Ps = { $intercept } W + { $slope } W/K · Td
 power-line-facts = { $equation } ; R² = { $r_squared } ; { counted-used } en { counted-days }, Td de { $lowest } à { $highest } K
 # R² of points that all have the same power.
 undefined = indéfini
-# As in English
-power-line-caption = { $facts }.
+figure-title-falling = STILL TO TRANSLATE
+figure-title-falling-estimated = STILL TO TRANSLATE
+figure-title-rising = STILL TO TRANSLATE
+figure-title-rising-estimated = STILL TO TRANSLATE
+figure-title-no-line = STILL TO TRANSLATE
+# In the figure of page one, beside what they name.
+figure-used = STILL TO TRANSLATE
+figure-aside = STILL TO TRANSLATE
+figure-aside-most = STILL TO TRANSLATE
+figure-band-dark = STILL TO TRANSLATE
+figure-band-light = STILL TO TRANSLATE
 # Read out to those who do not see the figure.
+power-line-caption = { $facts }.
 power-line-alt = Nuage de points de la puissance de cuisson normalisée en watts selon l’écart de température entre l’eau et l’air ambiant en kelvins. { $facts } ; écartés : { $aside }. La droite indique { $power } watts à 50 kelvins.
 power-line-estimated = Éclairement estimé : { $text }
 no-line-facts = { counted-used }, écartés : { $aside } ; aucune droite ne peut être ajustée
 no-line-alt = Nuage de points de la puissance de cuisson normalisée selon l’écart de température : { $facts }.
-page-findings = Constats, et comment y remédier
+page-findings = STILL TO TRANSLATE
 page-brief = Conditions, telles que les intervalles retenus les ont connues
 # As in English
 page-brief-condition = condition
@@ -226,6 +231,8 @@ page-brief-limit = limite
 page-brief-observed = observé
 page-brief-set-aside = intervalles écartés
 page-brief-note = Un intervalle peut enfreindre plusieurs conditions et compte alors pour chacune.
+conditions-title = STILL TO TRANSLATE
+conditions-track = STILL TO TRANSLATE
 brief-irradiance = Éclairement
 brief-irradiance-change = Variation de l’éclairement dans un intervalle
 brief-wind = Vent moyen, et longues rafales
@@ -237,6 +244,11 @@ brief-solar-time = Heure solaire
 page-before-you-cook = Avant de cuisiner.
 headline-caution = Les surfaces chaudes et la vapeur brûlent, le foyer peut rendre aveugle et allumer des incendies, et cette évaluation ne dit rien de la sécurité des aliments. Lisez les mises en garde de la section { $section } avant de cuisiner. Les règlements locaux et la pratique des professionnels habilités passent en premier.
 headline-caution-no-rating = Les surfaces chaudes et la vapeur brûlent, le foyer peut rendre aveugle et allumer des incendies, et ces chiffres ne disent rien de la sécurité des aliments. Lisez les mises en garde de la section { $section } avant de cuisiner. Les règlements locaux et la pratique des professionnels habilités passent en premier.
+# What others measured, on page two, to hold a rating against.
+yardstick-own = STILL TO TRANSLATE
+yardstick-parabolic = STILL TO TRANSLATE
+yardstick-box = STILL TO TRANSLATE
+yardstick-caution = STILL TO TRANSLATE
 
 ## Findings: what keeps a rating from conforming, and what would mend it
 #
@@ -1267,16 +1279,13 @@ figure-difference = écart de température Td, eau moins ambiante, K
 # Upright, up to 45 letters.
 figure-power = puissance de cuisson normalisée Ps, W
 figure-power-estimated = Ps, W, avec éclairement estimé
+figure-power-short = STILL TO TRANSLATE
+figure-power-short-estimated = STILL TO TRANSLATE
 # In an empty figure.
 figure-no-interval = aucun intervalle complet, il n’y a donc rien à tracer
 figure-nothing-to-plot = éclairement non mesuré, il n’y a donc rien à tracer
 # Beside the mark on the line, up to 18 letters with the number.
 figure-rating = { $power } W à 50 K
-# The key above the figure: four names beside each other, or in two rows where they are long.
-figure-key-used = intervalles retenus ({ $count })
-figure-key-aside = écartés ({ $count })
-# A line in two bands: the inner one of the scatter, the outer one of the instruments, too.
-figure-key-line = droite, avec dispersion, avec instruments
 
 ## Figures: residuals and their spread
 
@@ -1815,11 +1824,13 @@ tested-instruments-note-dry = Incertitudes-types (k = 1). Là où aucune n’est
 
 report-kind-without-water = Rapport d’essais de cuiseur solaire, sans évaluation
 headline-label-none = Pas encore de chiffre
-headline-no-water = Pas d’évaluation selon la norme : aucun essai de cette campagne ne chauffe d’eau. Ce que disent ses autres essais est ci-dessous.
+headline-no-water = STILL TO TRANSLATE
 headline-spread = ± vaut pour 95 % : jours, lectures, instruments.
 headline-spread-one-day = ± ne vaut que pour un jour, lectures et instruments ; ce n’est pas un 95 %.
 headline-dry-plateau = Sous { $irradiance } W/m², le récipient vide est monté à { $vessel } : { $difference } K au-dessus de l’air à { $ambient }.
-headline-good-for = Ce chiffre sert à ceci : { $good }.
+fact-reached = STILL TO TRANSLATE
+fact-good-for = STILL TO TRANSLATE
+fact-not-with = STILL TO TRANSLATE
 headline-no-water-means = Rien de tout cela n’est une puissance de cuisson. Chauffez une charge d’eau pesée pour savoir à quelle vitesse le cuiseur cuit.
 headline-nothing-drawn = Rien n’a pu être tracé : les constats disent pourquoi.
 
@@ -2082,8 +2093,6 @@ efficiency-one-day-remedy = faire des essais d’autres jours
 
 ## Where no water heats
 
-# { $what }: what a figure must not be compared with.
-headline-not-with = À ne pas comparer à : { $what }.
 tested-method-none = aucune de la norme : aucun essai ne chauffe de l’eau
 tested-environment-dry = Environnement des paliers
 tested-environment-cooling = Environnement des essais de refroidissement

@@ -96,6 +96,15 @@ irradiance-estimated = irradiância estimada
 page-head = Relatório [number]
 # At the foot of a page. [page] and [pages] are put in by the program.
 page-foot = página [page] de [pages]
+letterhead-client = STILL TO TRANSLATE
+letterhead-client-contact = STILL TO TRANSLATE
+letterhead-number = STILL TO TRANSLATE
+letterhead-issued = STILL TO TRANSLATE
+sign-tested = STILL TO TRANSLATE
+sign-authorised = STILL TO TRANSLATE
+sign-date = STILL TO TRANSLATE
+letterhead-hashes = STILL TO TRANSLATE
+letterhead-hashes-more = STILL TO TRANSLATE
 
 ## Page one: how far the rating conforms
 
@@ -106,15 +115,17 @@ level-not-valid = Não válido
 level-no-rating = Sem avaliação
 # In the sentences that follow, the words of the level are set in bold where they stand
 # exactly as above. No full stop.
-headline-conforms = { level-conforms }: cumpre a ASAE { $procedure }, como o capítulo { $section } a enuncia
-headline-conforms-with-notes = { level-conforms-with-notes }: cumpre a ASAE { $procedure }, como o capítulo { $section } a enuncia
+headline-conforms = STILL TO TRANSLATE
+headline-conforms-with-notes = STILL TO TRANSLATE
 # Debaixo de qualquer das duas: em que se apoiam.
-headline-conforms-rests-on = Ninguém verificou: os limites, que são de memória da prática, e que os sensores estavam onde ela pede, que é palavra do responsável pelo ensaio.
-headline-indicative = { level-indicative }, não conforme à ASAE { $procedure }, pelas constatações abaixo
-headline-indicative-missing = { level-indicative }, não conforme à ASAE { $procedure }; ainda falta: { $missing }
-headline-not-valid = { level-not-valid }: a água ganhou mais calor do que a luz solar que chegou ao fogão. Verifique a área, a carga e as unidades.
-headline-no-rating-missing = { level-no-rating } pela ASAE { $procedure }; ainda falta: { $missing }
-headline-without-rating = { level-no-rating } pela ASAE { $procedure }, pelas constatações abaixo
+headline-conforms-rests-on = STILL TO TRANSLATE
+headline-indicative = STILL TO TRANSLATE
+headline-indicative-missing = STILL TO TRANSLATE
+headline-not-valid = STILL TO TRANSLATE
+headline-no-rating-missing = STILL TO TRANSLATE
+headline-without-rating = STILL TO TRANSLATE
+headline-counts = STILL TO TRANSLATE
+headline-counts-no-line = STILL TO TRANSLATE
 # What is still missing.
 missing-intervals = { $intervals ->
     [one] mais { $intervals } intervalo
@@ -133,61 +144,48 @@ headline-label = Potência de cozimento padronizada Ps(50)
 # As in English
 headline-unit = W (95 %)
 headline-unit-one-day = W (um dia)
+headline-what-it-is = STILL TO TRANSLATE
 page-no-rating = sem avaliação
 # { $way }: "by a clear-sky model", "from the log of a station nearby" and the like.
 headline-irradiance-estimated = irradiância estimada { $way }
-headline-parts-of-square = do quadrado do ±, a dispersão e os dias fazem { $scatter } %, os instrumentos { $instruments } %
-headline-one-day = medida num só dia, ou em dias dos quais nenhum pode ficar de fora: o que outro dia daria não está no ±, por isso esta não é uma faixa de 95 %
-headline-budget-in = o balanço de incerteza está no capítulo { $section }
-headline-budget-assumed = alguns instrumentos são supostos; o balanço de incerteza está no capítulo { $section }
-headline-drawn-wider = uma verificação por Monte Carlo vai mais longe que o balanço de incerteza, e imprime-se o extremo da verificação (capítulo { $section })
-headline-drawn-unsettled = a verificação por Monte Carlo não tinha estabilizado quando parou (capítulo { $section })
+headline-horizontal = STILL TO TRANSLATE
+headline-plane-not-stated = STILL TO TRANSLATE
+headline-one-day = STILL TO TRANSLATE
 # What of the ± comes from what. These lines stand below the number, in small letters.
 headline-extrapolated = uma extrapolação: 50 K está fora do que foi observado
-headline-took-up = Sob a luz solar do ensaio, medida em { $irradiance } W/m² em média, a água 50 K mais quente que o ar absorveu { $power } W ± { $half_width } W.
-headline-took-up-estimated = Sob a luz solar do ensaio, estimada em { $irradiance } W/m² em média, a água 50 K mais quente que o ar absorveu { $power } W ± { $half_width } W.
-headline-lost = Sob a luz solar do ensaio, { $irradiance } W/m² em média, a água 50 K mais quente que o ar perdeu { $power } W ± { $half_width } W.
-headline-scaled = Ps(50) é essa potência levada em proporção a 700 W/m², como a prática pede. Pelo balanço térmico (capítulo { $section }), a água 50 K mais quente que o ar absorve { $power } W ± { $half_width } W sob luz solar de 700 W/m².
-headline-scaled-loses = Ps(50) é essa potência levada em proporção a 700 W/m², como a prática pede. Pelo balanço térmico (capítulo { $section }), a água 50 K mais quente que o ar perde { $power } W ± { $half_width } W sob luz solar de 700 W/m².
+headline-interval = STILL TO TRANSLATE
+headline-interval-one-day = STILL TO TRANSLATE
+fact-delivers = STILL TO TRANSLATE
+fact-took-up = STILL TO TRANSLATE
+fact-took-up-estimated = STILL TO TRANSLATE
+fact-lost = STILL TO TRANSLATE
+fact-scaled = STILL TO TRANSLATE
+fact-scaled-loses = STILL TO TRANSLATE
+fact-good = STILL TO TRANSLATE
+fact-per-area = STILL TO TRANSLATE
+fact-kitchen = STILL TO TRANSLATE
+fact-heats = STILL TO TRANSLATE
+fact-may-not-heat = STILL TO TRANSLATE
+fact-does-not-heat = STILL TO TRANSLATE
+fact-dry = STILL TO TRANSLATE
+fact-sure = STILL TO TRANSLATE
+fact-parts = STILL TO TRANSLATE
+fact-parts-assumed = STILL TO TRANSLATE
+fact-drawn-wider = STILL TO TRANSLATE
+fact-drawn-unsettled = STILL TO TRANSLATE
 
 ## Page one: the rating in plain words
 
-headline-no-rating = Estas leituras não dão uma avaliação. As constatações abaixo dizem o que falta.
-# Followed by "; " and one of headline-heat-ends and headline-boils-first, or by a full stop.
-# { $amount }: headline-two-kilograms or "1.5 kg". { $journey }: from where to where, below.
-# "That irradiance" is the one of headline-took-up.
-headline-heats = Com essa irradiância { $amount } de água aquecem { $journey } em cerca de { $time }
-headline-heats-at = Com { $irradiance } W/m² { $amount } de água aquecem { $journey } em cerca de { $time }
-headline-may-not-heat = Com essa irradiância é possível que a água não aqueça { $journey }
-headline-may-not-heat-at = Com { $irradiance } W/m² é possível que a água não aqueça { $journey }
-headline-does-not-heat = Com essa irradiância a água não chega a aquecer { $journey }
-headline-does-not-heat-at = Com { $irradiance } W/m² a água não chega a aquecer { $journey }
-headline-two-kilograms = dois quilogramas
-headline-heat-ends = o calor útil acaba perto de { $end } ({ $range })
-headline-heat-ends-or-boils = o calor útil acaba perto de { $end } ({ $range }, onde a água ferve)
-headline-boils-first = a água ferve antes de o calor útil acabar
+headline-two-kilograms = STILL TO TRANSLATE
+headline-heat-ends = STILL TO TRANSLATE
+headline-heat-ends-or-boils = STILL TO TRANSLATE
+headline-boils-first = STILL TO TRANSLATE
 # From where to where water is heated. { $degrees } is the next message with its unit.
 journey = de { $degrees }
 journey-degrees = { $start } a { $target }
 journey-to-boiling = de { $start } até ferver ({ $boiling } aqui)
 # { $result } as in stagnation-result.
 headline-dry = O recipiente seco chegou a { $difference } K acima do ar sob { $irradiance } W/m²: { $result } (capítulo { $section }).
-# How many intervals count. No full stop; headline-no-irradiance and headline-others follow
-# after "; " where they apply.
-headline-met = { $used } de { counted-minutes }, em { counted-days }, { $used ->
-    [one] cumpriu todas as condições
-   *[other] cumpriram todas as condições
-}
-headline-met-measured = { headline-met } que foram medidas
-headline-met-estimated = { headline-met } que foram medidas ou estimadas
-headline-no-irradiance = mais { $count } sem irradiância
-# { $reasons }: headline-reason or headline-either-reason.
-headline-other = o outro foi descartado porque { $reasons }
-headline-others = os outros foram descartados, na maioria das vezes porque { $reasons }
-# { $reason }: one of the messages that begin with reason-; { $count }: intervals.
-# As in English
-headline-reason = { $reason } ({ $count })
-headline-either-reason = { $first } ou { $second }
 
 ## Page one: figure, findings, conditions, caution
 
@@ -200,20 +198,32 @@ equation-rising = Ps = { $intercept } W + { $slope } W/K · Td
 power-line-facts = { $equation }; R² = { $r_squared }; { counted-used } em { counted-days }, Td de { $lowest } a { $highest } K
 # R² of points that all have the same power.
 undefined = indefinido
-# As in English
-power-line-caption = { $facts }.
+figure-title-falling = STILL TO TRANSLATE
+figure-title-falling-estimated = STILL TO TRANSLATE
+figure-title-rising = STILL TO TRANSLATE
+figure-title-rising-estimated = STILL TO TRANSLATE
+figure-title-no-line = STILL TO TRANSLATE
+# In the figure of page one, beside what they name.
+figure-used = STILL TO TRANSLATE
+figure-aside = STILL TO TRANSLATE
+figure-aside-most = STILL TO TRANSLATE
+figure-band-dark = STILL TO TRANSLATE
+figure-band-light = STILL TO TRANSLATE
 # Read out to those who do not see the figure.
+power-line-caption = { $facts }.
 power-line-alt = Gráfico de pontos da potência de cozimento padronizada, em watts, em função da diferença de temperatura entre a água e o ambiente, em kelvins. { $facts }; descartados: { $aside }. A reta indica { $power } watts a 50 kelvins.
 power-line-estimated = Irradiância estimada: { $text }
 no-line-facts = { counted-used }, descartados: { $aside }; não se pode ajustar uma reta
 no-line-alt = Gráfico de pontos da potência de cozimento padronizada em função da diferença de temperatura: { $facts }.
-page-findings = Constatações, e o que as resolveria
+page-findings = STILL TO TRANSLATE
 page-brief = Condições, tal como os intervalos usados as encontraram
 page-brief-condition = condição
 page-brief-limit = limite
 page-brief-observed = observado
 page-brief-set-aside = intervalos descartados
 page-brief-note = Um intervalo pode falhar várias condições e então conta para cada uma.
+conditions-title = STILL TO TRANSLATE
+conditions-track = STILL TO TRANSLATE
 brief-irradiance = Irradiância
 brief-irradiance-change = Variação da irradiância num intervalo
 brief-wind = Vento médio, e rajadas longas
@@ -225,6 +235,11 @@ brief-solar-time = Hora solar
 page-before-you-cook = Antes de cozinhar.
 headline-caution = As superfícies quentes e o vapor queimam, o foco pode cegar e provocar incêndios, e esta avaliação nada diz sobre a segurança dos alimentos. Leia os avisos de segurança no capítulo { $section } antes de cozinhar. Os regulamentos locais e a prática de profissionais licenciados vêm primeiro.
 headline-caution-no-rating = As superfícies quentes e o vapor queimam, o foco pode cegar e provocar incêndios, e estes números nada dizem sobre a segurança dos alimentos. Leia os avisos de segurança no capítulo { $section } antes de cozinhar. Os regulamentos locais e a prática de profissionais licenciados vêm primeiro.
+# What others measured, on page two, to hold a rating against.
+yardstick-own = STILL TO TRANSLATE
+yardstick-parabolic = STILL TO TRANSLATE
+yardstick-box = STILL TO TRANSLATE
+yardstick-caution = STILL TO TRANSLATE
 
 ## Findings: what keeps a rating from conforming, and what would mend it
 #
@@ -1232,16 +1247,13 @@ figure-difference = diferença de temperatura Td, água menos ambiente, K
 # Upright, up to 45 letters.
 figure-power = potência de cozimento padronizada Ps, W
 figure-power-estimated = Ps, W, com irradiância estimada
+figure-power-short = STILL TO TRANSLATE
+figure-power-short-estimated = STILL TO TRANSLATE
 # In an empty figure.
 figure-no-interval = nenhum intervalo completo, por isso não há nada a mostrar
 figure-nothing-to-plot = irradiância não medida, por isso não há nada a mostrar
 # Beside the mark on the line, up to 18 letters with the number.
 figure-rating = { $power } W a 50 K
-# The key above the figure: four names beside each other, or in two rows where they are long.
-figure-key-used = intervalos usados ({ $count })
-figure-key-aside = descartados ({ $count })
-# A line in two bands: the inner one of the scatter, the outer one of the instruments, too.
-figure-key-line = reta, com dispersão, com instrumentos
 
 ## Figures: residuals and their spread
 
@@ -1777,11 +1789,13 @@ tested-instruments-note-dry = Incertezas-padrão (k = 1). Onde nenhuma é indica
 
 report-kind-without-water = Relatório de ensaios de um fogão solar, sem avaliação
 headline-label-none = Ainda sem número
-headline-no-water = Sem avaliação segundo a prática: nenhuma sessão desta campanha aquece água. O que as outras sessões dizem está abaixo.
+headline-no-water = STILL TO TRANSLATE
 headline-spread = ± é para 95 %: dias, leituras, instrumentos.
 headline-spread-one-day = ± é de um só dia, leituras e instrumentos; não é de 95 %.
 headline-dry-plateau = Sob { $irradiance } W/m² o recipiente seco chegou a { $vessel }: { $difference } K acima do ar, que estava a { $ambient }.
-headline-good-for = Este número serve para { $good }.
+fact-reached = STILL TO TRANSLATE
+fact-good-for = STILL TO TRANSLATE
+fact-not-with = STILL TO TRANSLATE
 headline-no-water-means = Nada disto é uma potência de cozimento. Aqueça uma carga de água pesada na balança para saber com que rapidez o fogão cozinha.
 headline-nothing-drawn = Nada pôde ser desenhado: as constatações dizem por quê.
 
@@ -2043,8 +2057,6 @@ efficiency-one-day-remedy = ensaie em outros dias
 
 ## Where no water heats
 
-# { $what }: what a figure must not be compared with.
-headline-not-with = Não se compara com: { $what }.
 tested-method-none = nenhum da prática: nenhuma sessão aquece água
 tested-environment-dry = Ambiente dos patamares
 tested-environment-cooling = Ambiente das sessões de resfriamento

@@ -92,6 +92,15 @@ irradiance-estimated = mnururisho umekadiriwa
 page-head = Ripoti [number]
 # At the foot of a page. [page] and [pages] are put in by the program.
 page-foot = ukurasa [page] kati ya [pages]
+letterhead-client = STILL TO TRANSLATE
+letterhead-client-contact = STILL TO TRANSLATE
+letterhead-number = STILL TO TRANSLATE
+letterhead-issued = STILL TO TRANSLATE
+sign-tested = STILL TO TRANSLATE
+sign-authorised = STILL TO TRANSLATE
+sign-date = STILL TO TRANSLATE
+letterhead-hashes = STILL TO TRANSLATE
+letterhead-hashes-more = STILL TO TRANSLATE
 
 ## Page one: how far the rating conforms
 
@@ -102,15 +111,17 @@ level-not-valid = Si halali
 level-no-rating = Hakuna tathmini
 # In the sentences that follow, the words of the level are set in bold where they stand
 # exactly as above. No full stop.
-headline-conforms = { level-conforms } ASAE { $procedure }, kama sehemu ya { $section } inavyoieleza
-headline-conforms-with-notes = { level-conforms-with-notes }: ASAE { $procedure }, kama sehemu ya { $section } inavyoieleza
+headline-conforms = STILL TO TRANSLATE
+headline-conforms-with-notes = STILL TO TRANSLATE
 # Chini ya mojawapo ya hizo mbili: zinategemea nini.
-headline-conforms-rests-on = Hakuna aliyekagua: vikomo, ambavyo ni vya kanuni kwa kumbukumbu ya kichwani, na kwamba vihisi vilikuwa mahali inapotaka, ambalo ni neno la mpimaji.
-headline-indicative = { level-indicative }, haikidhi ASAE { $procedure }, kwa sababu ya hoja zilizo hapa chini
-headline-indicative-missing = { level-indicative }, haikidhi ASAE { $procedure }; bado inahitaji: { $missing }
-headline-not-valid = { level-not-valid }: maji yalipata joto zaidi ya mwanga wa jua uliofika kwenye jiko. Kagua eneo, kiasi cha maji na vipimo.
-headline-no-rating-missing = { level-no-rating } kwa ASAE { $procedure }; bado inahitaji: { $missing }
-headline-without-rating = { level-no-rating } kwa ASAE { $procedure }, kwa sababu ya hoja zilizo hapa chini
+headline-conforms-rests-on = STILL TO TRANSLATE
+headline-indicative = STILL TO TRANSLATE
+headline-indicative-missing = STILL TO TRANSLATE
+headline-not-valid = STILL TO TRANSLATE
+headline-no-rating-missing = STILL TO TRANSLATE
+headline-without-rating = STILL TO TRANSLATE
+headline-counts = STILL TO TRANSLATE
+headline-counts-no-line = STILL TO TRANSLATE
 # What is still missing.
 missing-intervals = { $intervals ->
     [one] kipindi { $intervals } zaidi
@@ -129,58 +140,48 @@ headline-label = Nguvu sanifu ya kupikia Ps(50)
 # As in English
 headline-unit = W (95 %)
 headline-unit-one-day = W (siku moja)
+headline-what-it-is = STILL TO TRANSLATE
 page-no-rating = hakuna tathmini
 # { $way }: "by a clear-sky model", "from the log of a station nearby" and the like.
 headline-irradiance-estimated = mnururisho umekadiriwa { $way }
-headline-parts-of-square = kati ya mraba wa ±, mtawanyiko na siku ni { $scatter } %, vifaa ni { $instruments } %
-headline-one-day = imepimwa kwa siku moja, au kwa siku ambazo hakuna inayoweza kuachwa nje: ambacho siku nyingine ingeonyesha hakimo katika ±, kwa hiyo haya si masafa ya 95 %
-headline-budget-in = bajeti ya utovu wa uhakika iko katika sehemu ya { $section }
-headline-budget-assumed = baadhi ya vifaa vimekisiwa; bajeti ya utovu wa uhakika iko katika sehemu ya { $section }
-headline-drawn-wider = uhakiki wa Monte Carlo hufika mbali zaidi kuliko bajeti ya utovu wa uhakika, na ncha ya uhakiki huo ndiyo iliyochapishwa (sehemu ya { $section })
-headline-drawn-unsettled = uhakiki wa Monte Carlo ulikuwa bado haujatulia uliposimama (sehemu ya { $section })
+headline-horizontal = STILL TO TRANSLATE
+headline-plane-not-stated = STILL TO TRANSLATE
+headline-one-day = STILL TO TRANSLATE
 # What of the ± comes from what. These lines stand below the number, in small letters.
 headline-extrapolated = imekisiwa nje ya vipimo: 50 K ziko nje ya yaliyoonekana
-headline-took-up = Katika jua la jaribio, lililopimwa kuwa { $irradiance } W/m² kwa wastani, maji yenye joto la 50 K zaidi ya hewa yalipokea { $power } W ± { $half_width } W.
-headline-took-up-estimated = Katika jua la jaribio, lililokadiriwa kuwa { $irradiance } W/m² kwa wastani, maji yenye joto la 50 K zaidi ya hewa yalipokea { $power } W ± { $half_width } W.
-headline-lost = Katika jua la jaribio, { $irradiance } W/m² kwa wastani, maji yenye joto la 50 K zaidi ya hewa yalipoteza { $power } W ± { $half_width } W.
-headline-scaled = Ps(50) ni nguvu hiyo kwa uwiano na 700 W/m², kama kanuni inavyotaka. Kwa mujibu wa mizania ya joto (sehemu ya { $section }) maji yenye joto la 50 K zaidi ya hewa hupokea { $power } W ± { $half_width } W katika jua la 700 W/m².
-headline-scaled-loses = Ps(50) ni nguvu hiyo kwa uwiano na 700 W/m², kama kanuni inavyotaka. Kwa mujibu wa mizania ya joto (sehemu ya { $section }) maji yenye joto la 50 K zaidi ya hewa hupoteza { $power } W ± { $half_width } W katika jua la 700 W/m².
+headline-interval = STILL TO TRANSLATE
+headline-interval-one-day = STILL TO TRANSLATE
+fact-delivers = STILL TO TRANSLATE
+fact-took-up = STILL TO TRANSLATE
+fact-took-up-estimated = STILL TO TRANSLATE
+fact-lost = STILL TO TRANSLATE
+fact-scaled = STILL TO TRANSLATE
+fact-scaled-loses = STILL TO TRANSLATE
+fact-good = STILL TO TRANSLATE
+fact-per-area = STILL TO TRANSLATE
+fact-kitchen = STILL TO TRANSLATE
+fact-heats = STILL TO TRANSLATE
+fact-may-not-heat = STILL TO TRANSLATE
+fact-does-not-heat = STILL TO TRANSLATE
+fact-dry = STILL TO TRANSLATE
+fact-sure = STILL TO TRANSLATE
+fact-parts = STILL TO TRANSLATE
+fact-parts-assumed = STILL TO TRANSLATE
+fact-drawn-wider = STILL TO TRANSLATE
+fact-drawn-unsettled = STILL TO TRANSLATE
 
 ## Page one: the rating in plain words
 
-headline-no-rating = Vipimo hivi havitoi tathmini. Hoja zilizo hapa chini zinasema kinachokosekana.
-# Followed by "; " and one of headline-heat-ends and headline-boils-first, or by a full stop.
-# { $amount }: headline-two-kilograms or "1.5 kg". { $journey }: from where to where, below.
-# "That irradiance" is the one of headline-took-up.
-headline-heats = Kwa mnururisho huo maji { $amount } hupashwa { $journey } kwa muda wa takriban { $time }
-headline-heats-at = Kwa { $irradiance } W/m² maji { $amount } hupashwa { $journey } kwa muda wa takriban { $time }
-headline-may-not-heat = Kwa mnururisho huo huenda maji yasiweze kupashwa { $journey }
-headline-may-not-heat-at = Kwa { $irradiance } W/m² huenda maji yasiweze kupashwa { $journey }
-headline-does-not-heat = Kwa mnururisho huo maji hayawezi kupashwa { $journey }
-headline-does-not-heat-at = Kwa { $irradiance } W/m² maji hayawezi kupashwa { $journey }
-headline-two-kilograms = kilo mbili
-headline-heat-ends = joto lenye manufaa huishia karibu na { $end } ({ $range })
-headline-heat-ends-or-boils = joto lenye manufaa huishia karibu na { $end } ({ $range }, ambapo maji huchemka)
-headline-boils-first = maji huchemka kabla joto lenye manufaa halijaisha
+headline-two-kilograms = STILL TO TRANSLATE
+headline-heat-ends = STILL TO TRANSLATE
+headline-heat-ends-or-boils = STILL TO TRANSLATE
+headline-boils-first = STILL TO TRANSLATE
 # From where to where water is heated. { $degrees } is the next message with its unit.
 journey = kutoka { $degrees }
 journey-degrees = { $start } hadi { $target }
 journey-to-boiling = kutoka { $start } hadi kuchemka ({ $boiling } hapa)
 # { $result } as in stagnation-result.
 headline-dry = Chombo kikavu kilifika { $difference } K juu ya hewa katika { $irradiance } W/m²: { $result } (sehemu ya { $section }).
-# How many intervals count. No full stop; headline-no-irradiance and headline-others follow
-# after "; " where they apply.
-headline-met = { $used } kati ya { counted-minutes }, katika { counted-days }, vilitimiza kila sharti
-headline-met-measured = { headline-met } lililopimwa
-headline-met-estimated = { headline-met } lililopimwa au kukadiriwa
-headline-no-irradiance = vingine { $count } havina mnururisho
-# { $reasons }: headline-reason or headline-either-reason.
-headline-other = kimoja kilichobaki kiliwekwa kando kwa sababu { $reasons }
-headline-others = vingine viliwekwa kando, mara nyingi kwa sababu { $reasons }
-# { $reason }: one of the messages that begin with reason-; { $count }: intervals.
-# As in English
-headline-reason = { $reason } ({ $count })
-headline-either-reason = { $first } au { $second }
 
 ## Page one: figure, findings, conditions, caution
 
@@ -193,20 +194,32 @@ equation-rising = Ps = { $intercept } W + { $slope } W/K · Td
 power-line-facts = { $equation }; R² = { $r_squared }; { counted-used } katika { counted-days }, Td kuanzia { $lowest } hadi { $highest } K
 # R² of points that all have the same power.
 undefined = haina maana
-# As in English
-power-line-caption = { $facts }.
+figure-title-falling = STILL TO TRANSLATE
+figure-title-falling-estimated = STILL TO TRANSLATE
+figure-title-rising = STILL TO TRANSLATE
+figure-title-rising-estimated = STILL TO TRANSLATE
+figure-title-no-line = STILL TO TRANSLATE
+# In the figure of page one, beside what they name.
+figure-used = STILL TO TRANSLATE
+figure-aside = STILL TO TRANSLATE
+figure-aside-most = STILL TO TRANSLATE
+figure-band-dark = STILL TO TRANSLATE
+figure-band-light = STILL TO TRANSLATE
 # Read out to those who do not see the figure.
+power-line-caption = { $facts }.
 power-line-alt = Mchoro wa nukta wa nguvu sanifu ya kupikia kwa wati dhidi ya tofauti ya halijoto kati ya maji na mazingira kwa kelvini. { $facts }; vilivyowekwa kando: { $aside }. Mstari unaonyesha wati { $power } kwa kelvini 50.
 power-line-estimated = Mnururisho umekadiriwa: { $text }
 no-line-facts = Hakuna mstari unaoweza kuchorwa: { counted-used }, na { $aside } vilivyowekwa kando
 no-line-alt = Mchoro wa nukta wa nguvu sanifu ya kupikia dhidi ya tofauti ya halijoto: { $facts }.
-page-findings = Hoja, na jinsi ya kuzirekebisha
+page-findings = STILL TO TRANSLATE
 page-brief = Masharti, kama vipindi vilivyotumika vilivyoyaona
 page-brief-condition = sharti
 page-brief-limit = kikomo
 page-brief-observed = kilichoonekana
 page-brief-set-aside = vipindi vilivyowekwa kando
 page-brief-note = Kipindi kinaweza kuvunja masharti kadhaa na hapo huhesabiwa kwa kila moja.
+conditions-title = STILL TO TRANSLATE
+conditions-track = STILL TO TRANSLATE
 brief-irradiance = Mnururisho (irradiance)
 brief-irradiance-change = Mabadiliko ya mnururisho ndani ya kipindi
 brief-wind = Wastani wa upepo, na mavumo marefu
@@ -218,6 +231,11 @@ brief-solar-time = Wakati wa jua
 page-before-you-cook = Kabla hujapika.
 headline-caution = Nyuso zenye moto na mvuke huunguza, kitovu cha mwanga kinaweza kupofusha na kuwasha moto, na tathmini hii haisemi lolote kuhusu usalama wa chakula. Soma tahadhari zilizo katika sehemu ya { $section } kabla hujapika. Kanuni za mahali ulipo na utendaji wenye leseni hutangulia.
 headline-caution-no-rating = Nyuso zenye moto na mvuke huunguza, kitovu cha mwanga kinaweza kupofusha na kuwasha moto, na namba hizi hazisemi lolote kuhusu usalama wa chakula. Soma tahadhari zilizo katika sehemu ya { $section } kabla hujapika. Kanuni za mahali ulipo na utendaji wenye leseni hutangulia.
+# What others measured, on page two, to hold a rating against.
+yardstick-own = STILL TO TRANSLATE
+yardstick-parabolic = STILL TO TRANSLATE
+yardstick-box = STILL TO TRANSLATE
+yardstick-caution = STILL TO TRANSLATE
 
 ## Findings: what keeps a rating from conforming, and what would mend it
 #
@@ -1223,16 +1241,13 @@ figure-difference = tofauti ya halijoto Td, maji kutoa mazingira, K
 # Upright, up to 45 letters.
 figure-power = nguvu sanifu ya kupikia Ps, W
 figure-power-estimated = Ps, W, kwa mnururisho uliokadiriwa
+figure-power-short = STILL TO TRANSLATE
+figure-power-short-estimated = STILL TO TRANSLATE
 # In an empty figure.
 figure-no-interval = hakuna kipindi kamili, kwa hiyo hakuna cha kuchora
 figure-nothing-to-plot = mnururisho haukupimwa, kwa hiyo hakuna cha kuchora
 # Beside the mark on the line, up to 18 letters with the number.
 figure-rating = { $power } W kwa 50 K
-# The key above the figure: four names beside each other, or in two rows where they are long.
-figure-key-used = vilivyotumika ({ $count })
-figure-key-aside = vilivyowekwa kando ({ $count })
-# A line in two bands: the inner one of the scatter, the outer one of the instruments, too.
-figure-key-line = mstari, na mtawanyiko, na vifaa
 
 ## Figures: residuals and their spread
 
@@ -1770,11 +1785,13 @@ tested-instruments-note-dry = Utovu wa uhakika ni utovu sanifu (k = 1). Pale usi
 
 report-kind-without-water = Ripoti ya majaribio ya jiko la jua bila tathmini
 headline-label-none = Bado hakuna namba
-headline-no-water = Hakuna tathmini kwa mujibu wa kanuni: hakuna duru ya kampeni hii inayopasha maji. Yanayosemwa na duru zake nyingine yako hapa chini.
+headline-no-water = STILL TO TRANSLATE
 headline-spread = ± ni kwa 95 %: siku, usomaji, vifaa.
 headline-spread-one-day = ± ni ya siku moja, usomaji na vifaa; si ya 95 %.
 headline-dry-plateau = Katika { $irradiance } W/m² chombo kitupu kilifika { $vessel }: { $difference } K juu ya hewa ya { $ambient }.
-headline-good-for = Namba hii hufaa kwa: { $good }.
+fact-reached = STILL TO TRANSLATE
+fact-good-for = STILL TO TRANSLATE
+fact-not-with = STILL TO TRANSLATE
 headline-no-water-means = Hakuna kati ya hizi iliyo nguvu ya kupikia. Pasha mzigo wa maji uliopimwa kwa mizani ili ujue jiko hupika kwa kasi gani.
 headline-nothing-drawn = Hakuna kilichoweza kuchorwa: hoja zinasema kwa nini.
 
@@ -2037,8 +2054,6 @@ efficiency-one-day-remedy = jaribu katika siku nyingine
 
 ## Where no water heats
 
-# { $what }: what a figure must not be compared with.
-headline-not-with = Usilinganishe na: { $what }.
 tested-method-none = hakuna ya utaratibu: hakuna jaribio linalopasha maji
 tested-environment-dry = Mazingira ya vilele tulivu
 tested-environment-cooling = Mazingira ya duru za kupoa

@@ -9,5 +9,6 @@ pub mod curves;
 pub mod fit;
 pub mod key;
 pub mod marks;
+pub mod places;
 pub mod points;
 pub mod style;

@@ -36,8 +36,12 @@ const BEYOND_PT: f64 = 4.0;
 
 /// Ink for axes, text and used intervals.
 pub const INK: RGBColor = RGBColor(0x20, 0x2a, 0x30);
-/// Quiet ink for what was set aside.
+/// Ink of marks for what was set aside.
 pub const QUIET: RGBColor = RGBColor(0x8b, 0x94, 0x99);
+/// Ink of words of less weight, which can still be read on every ground.
+pub const NOTE: RGBColor = RGBColor(0x56, 0x60, 0x66);
+/// Ink of limits.
+pub const LIMIT: RGBColor = RGBColor(0x9a, 0x4a, 0x00);
 /// Grid lines.
 pub const GRID: RGBColor = RGBColor(0xe1, 0xe5, 0xe7);
 /// The fitted line.
@@ -57,6 +61,11 @@ pub type Area<'a> = DrawingArea<SVGBackend<'a>, Shift>;
 /// Points to drawing units.
 pub fn pt(points: f64) -> i32 {
     (points * UNITS_PER_POINT).round() as i32
+}
+
+/// Drawing units to points.
+pub fn points(units: u32) -> f64 {
+    f64::from(units) / UNITS_PER_POINT
 }
 
 /// Points to an unsigned size in drawing units.
@@ -163,8 +172,25 @@ pub fn chart<'a, 'b>(
     ChartBuilder::on(area)
         .margin_right(size(right_pt))
         .margin_top(size(5.0))
-        .x_label_area_size(size(if has_x_name { 31.0 } else { 5.0 }))
+        .x_label_area_size(size(if has_x_name { 27.0 } else { 5.0 }))
         .y_label_area_size(size(UPRIGHT_PT))
+        .build_cartesian_2d(left..right, bottom..top)
+        .map_err(fault)
+}
+
+/// A chart with one scale below it and room for its labels at both ends.
+///
+/// # Errors
+/// [`Error::Internal`] if the drawing fails.
+pub fn chart_without_names<'a, 'b>(
+    area: &'a Area<'b>,
+    (left, right): (f64, f64),
+    (bottom, top): (f64, f64),
+) -> Result<Chart<'a, 'b>> {
+    ChartBuilder::on(area)
+        .margin_left(size(2.0))
+        .margin_right(size(12.0))
+        .x_label_area_size(size(12.0))
         .build_cartesian_2d(left..right, bottom..top)
         .map_err(fault)
 }
@@ -176,7 +202,7 @@ pub fn chart<'a, 'b>(
 /// [`Error::Internal`] if the drawing fails.
 pub fn draw_axes(chart: &mut Chart<'_, '_>, axes: &Axes<'_>) -> Result<()> {
     let (width, height) = chart.plotting_area().dim_in_pixel();
-    let room_pt = |length: u32| f64::from(length) / UNITS_PER_POINT + 2.0 * BEYOND_PT;
+    let room_pt = |length: u32| points(length) + 2.0 * BEYOND_PT;
     let upright = fit(axes.y_name, NAME_PT, room_pt(height));
     let mut mesh = chart.configure_mesh();
     mesh.disable_x_mesh()

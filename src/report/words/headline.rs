@@ -4,22 +4,19 @@ use std::cmp::Reverse;
 
 use serde::Serialize;
 
-use super::cooking::spoken_journey;
-use crate::language::UnitSystem;
-use crate::language::{Message, Words, celsius, clauses, duration, fixed, kilograms, range, short};
+use super::facts::{caveats, facts};
+use crate::language::{Message, Words, fixed, short};
 use crate::message;
 use crate::procedure::Assessment;
-use crate::procedure::cooking::pots::Cooking;
 use crate::procedure::finding::Level;
 use crate::procedure::s580::conformity::Conformity;
 use crate::procedure::s580::finding::S580Finding;
-use crate::procedure::s580::rated::{Rated, TookUp};
-use crate::procedure::s580::result::count_reasons;
-use crate::report::dry_vessel::words::spoken_stagnation;
-use crate::report::rows::{Figure, FindingText};
-use crate::report::s580::words::conditions::{BriefRow, brief};
+use crate::procedure::s580::limits::LimitKey;
+use crate::procedure::s580::rated::Rated;
+use crate::report::rows::{Figure, FindingText, Row};
+use crate::report::s580::figures::drawn::{CONDITIONS, INTERVAL, POWER_LINE, POWER_LINE_LOW};
 use crate::report::s580::words::line::{equation, spoken_r_squared};
-use crate::report::s580::words::uncertainty::what_limits;
+use crate::report::s580::words::tracks::tracks;
 use crate::report::sections::{Section, Sections};
 use crate::units::decimals_for;
 
@@ -29,16 +26,26 @@ pub struct Headline {
     pub label: String,
     /// `None`: no rating.
     pub number: Option<Number>,
+    /// The number on a scale; `None` where it is not to be believed, or there is none.
+    pub interval: Option<Figure>,
     pub level: String,
     pub level_code: String,
-    /// Says the level, of which practice, and what is missing.
+    /// How many intervals and days there are, and R², each with what is asked for.
+    pub counts: String,
+    /// Says the level, of which standard, and what is missing.
     pub level_text: String,
     /// What "conforms" rests on that nobody checked; empty where it does not.
     pub rests_on: String,
-    pub sentences: Vec<String>,
+    /// In plain words.
+    pub facts: Vec<Row>,
+    /// What the figure shows, as a title.
+    pub figure_title: String,
     pub figure: Figure,
+    /// The same for a page with less room.
+    pub low_figure: Figure,
     pub findings: Vec<FindingText>,
-    pub conditions: Vec<BriefRow>,
+    /// The conditions as tracks; `None` where nothing was heated.
+    pub conditions: Option<Figure>,
     pub caution: String,
 }
 
@@ -48,7 +55,9 @@ pub struct Number {
     pub value: String,
     pub spread: String,
     pub unit: String,
-    /// What the spread is.
+    /// What a reader must know before he uses it.
+    pub caveats: Vec<String>,
+    /// What it is.
     pub explanation: Vec<String>,
 }
 
@@ -56,15 +65,16 @@ pub struct Number {
 pub fn headline(assessment: &Assessment, sections: &Sections, words: &Words) -> Headline {
     let conformity = &assessment.s580.conformity;
     let finding = |finding: &S580Finding| FindingText::said(words, finding.code.code(), finding);
+    let rated = assessment.s580.rated.as_ref();
+    let believed = rated.filter(|_| !assessment.s580.is_not_valid());
+    let figure = figure(assessment, words);
     Headline {
         label: words.say(message!("headline-label")),
-        number: assessment
-            .s580
-            .rated
-            .as_ref()
-            .map(|rated| number(assessment, rated, sections, words)),
+        number: rated.map(|rated| number(assessment, rated, words)),
+        interval: believed.map(|rated| interval(rated, words)),
         level: words.say(conformity.level.describe()),
         level_code: conformity.level.code().to_owned(),
+        counts: words.say(counts(assessment)),
         level_text: words.say(level_text(
             conformity,
             &assessment.tested.campaign.procedure,
@@ -76,10 +86,15 @@ pub fn headline(assessment: &Assessment, sections: &Sections, words: &Words) -> 
             }
             Level::Indicative | Level::NotValid | Level::NoRating => String::new(),
         },
-        sentences: sentences(assessment, sections, words),
-        figure: figure(assessment, words),
+        facts: facts(assessment, sections, words),
+        figure_title: words.say(figure_title(assessment)),
+        low_figure: Figure {
+            file: POWER_LINE_LOW.to_owned(),
+            ..figure.clone()
+        },
+        figure,
         findings: gravest_first(&conformity.findings).map(finding).collect(),
-        conditions: brief(assessment, words),
+        conditions: Some(conditions(assessment, words)),
         caution: words.say(message!(
             "headline-caution",
             section = sections.number(Section::Cautions)
@@ -128,239 +143,103 @@ fn level_text(conformity: &Conformity, procedure: &str, sections: &Sections) -> 
     }
 }
 
+/// `45 intervals (30 asked for) · 4 days (3) · R² 0.94 (0.75)`.
+fn counts(assessment: &Assessment) -> Message {
+    let limits = &assessment.s580.limits;
+    let least = |key: LimitKey| {
+        let mut rows = limits.rows.iter();
+        let row = rows.find(|row| row.key == key);
+        row.map_or_else(|| "–".into(), |row| short(row.value))
+    };
+    let said = match assessment.s580.line() {
+        Some(line) => message!("headline-counts", r_squared = spoken_r_squared(line, 2)),
+        None => message!("headline-counts-no-line"),
+    };
+    said.with("intervals", assessment.s580.used().count())
+        .with("least_intervals", least(LimitKey::Intervals))
+        .with("days", assessment.s580.dates.len())
+        .with("least_days", least(LimitKey::Days))
+        .with("least_r_squared", least(LimitKey::RSquared))
+}
+
 /// The number with its expanded uncertainty.
-fn number(assessment: &Assessment, rated: &Rated, sections: &Sections, words: &Words) -> Number {
-    let Rated {
-        rating,
-        uncertainty,
-        ..
-    } = rated;
+fn number(assessment: &Assessment, rated: &Rated, words: &Words) -> Number {
+    let uncertainty = &rated.uncertainty;
     let half_width_w = uncertainty.half_width_w();
     let decimals = decimals_for(half_width_w);
-    let statistical = 100.0 * uncertainty.budget.statistical_share();
-    let estimate = assessment.tested.campaign.instruments.irradiance_estimate;
-    let estimate =
-        estimate.map(|way| message!("headline-irradiance-estimated", way = way.describe()));
-    let mut explanation: Vec<Message> = estimate.into_iter().collect();
-    if uncertainty.is_of_one_day() {
-        explanation.push(message!("headline-one-day"));
-    }
-    explanation.push(message!(
-        "headline-parts-of-square",
-        scatter = fixed(statistical, 0),
-        instruments = fixed(100.0 - statistical, 0)
-    ));
-    let budget_in = sections.number(Section::Regression);
-    explanation.push(match uncertainty.assumed().len() {
-        0 => message!("headline-budget-in", section = budget_in),
-        _ => message!("headline-budget-assumed", section = budget_in),
-    });
-    if uncertainty.interval_w != uncertainty.budget.interval() {
-        explanation.push(message!("headline-drawn-wider", section = budget_in));
-    }
-    if uncertainty
-        .monte_carlo
-        .is_some_and(|drawn| !drawn.outcome.is_stable)
-    {
-        explanation.push(message!("headline-drawn-unsettled", section = budget_in));
-    }
-    if rating.is_extrapolated {
-        explanation.push(message!("headline-extrapolated"));
-    }
     Number {
-        value: words.say(fixed(rating.ps50_w, decimals)),
+        value: words.say(fixed(rated.rating.ps50_w, decimals)),
         spread: format!("± {}", words.say(fixed(half_width_w, decimals))),
         unit: words.say(if uncertainty.is_of_one_day() {
             message!("headline-unit-one-day")
         } else {
             message!("headline-unit")
         }),
-        explanation: explanation
+        caveats: caveats(assessment)
             .into_iter()
-            .map(|line| words.say(line))
+            .map(|caveat| words.say(caveat))
             .collect(),
+        explanation: vec![words.say(message!(
+            "headline-what-it-is",
+            procedure = &assessment.tested.campaign.procedure
+        ))],
     }
 }
 
-fn sentences(assessment: &Assessment, sections: &Sections, words: &Words) -> Vec<String> {
-    let mut sentences = vec![words.say(took_up(assessment))];
-    if let Some(prospect) = &assessment.prospect {
-        sentences.push(sentence(heating_clauses(&prospect.cooking, words), words));
-    }
-    sentences.extend(scaled(assessment, sections).map(|scaled| words.say(scaled)));
-    let dry = assessment.dry_vessel.last();
-    sentences.extend(
-        dry.filter(|_| assessment.s580.rating().is_none())
-            .map(|dry| {
-                words.say(message!(
-                    "headline-dry",
-                    difference = fixed(dry.difference_k, 0),
-                    irradiance = fixed(dry.irradiance_w_m2, 0),
-                    result = spoken_stagnation(dry),
-                    section = sections.number(Section::Cooking)
-                ))
-            }),
-    );
-    if !assessment.tested.runs.is_empty() {
-        sentences.push(sentence(screening_clauses(assessment), words));
-    }
-    let limited = assessment.s580.uncertainty().and_then(what_limits);
-    sentences.extend(limited.map(|limited| words.say(limited)));
-    sentences
-}
-
-/// What the water took up in the sun of the test.
-fn took_up(assessment: &Assessment) -> Message {
-    let Some(took_up) = assessment.s580.took_up() else {
-        return message!("headline-no-rating");
-    };
-    let TookUp {
-        irradiance_w_m2,
-        power_w,
-        half_width_w,
-    } = took_up;
+fn interval(rated: &Rated, words: &Words) -> Figure {
+    let half_width_w = rated.uncertainty.half_width_w();
     let decimals = decimals_for(half_width_w);
-    let said = if power_w < 0.0 {
-        message!("headline-lost")
-    } else if assessment.tested.estimates_irradiance() {
-        message!("headline-took-up-estimated")
+    let said = if rated.uncertainty.is_of_one_day() {
+        message!("headline-interval-one-day")
     } else {
-        message!("headline-took-up")
+        message!("headline-interval")
     };
-    said.with("irradiance", fixed(irradiance_w_m2, 0))
-        .with("power", fixed(power_w.abs(), decimals))
-        .with("half_width", fixed(half_width_w, decimals))
-}
-
-/// What the rating is, and what the water takes up at 700 W/m².
-fn scaled(assessment: &Assessment, sections: &Sections) -> Option<Message> {
-    assessment.s580.rated.as_ref()?;
-    if assessment.tested.lies_flat() || !sections.has(Section::HeatBalance) {
-        return None;
+    let said = said
+        .with("low", fixed(rated.rating.ps50_w - half_width_w, decimals))
+        .with("high", fixed(rated.rating.ps50_w + half_width_w, decimals));
+    Figure {
+        file: INTERVAL.to_owned(),
+        alt: words.say(&said),
+        caption: words.say(said),
     }
-    let power = assessment.water_balance.as_ref()?.power_700_50_w;
-    let decimals = decimals_for(power.half_width());
-    let said = if power.value < 0.0 {
-        message!("headline-scaled-loses")
-    } else {
-        message!("headline-scaled")
-    };
-    Some(
-        said.with("power", fixed(power.value.abs(), decimals))
-            .with("half_width", fixed(power.half_width(), decimals))
-            .with("section", sections.number(Section::HeatBalance)),
-    )
 }
 
-/// Clauses, each complete in itself, as one sentence.
-fn sentence(parts: Vec<Message>, words: &Words) -> String {
-    format!("{}.", words.say(clauses(parts)))
-}
-
-fn heating_clauses(cooking: &Cooking, words: &Words) -> Vec<Message> {
-    let mut usual = cooking.heatings.iter();
-    let named = usual
-        .find(|heating| heating.water_kg == 2.0)
-        .or(cooking.heatings.first());
-    let time = named.and_then(|heating| Some((heating.water_kg, heating.time?)));
-    let may_get_there = named.is_some_and(|heating| heating.may_get_there);
-    let irradiance = fixed(cooking.irradiance_w_m2, 0);
-    let is_of_test = !cooking.is_irradiance_asked;
-    let heating = match time {
-        Some((water_kg, time)) => {
-            let amount = match (water_kg, words.units) {
-                (2.0, UnitSystem::Si) => message!("headline-two-kilograms").into(),
-                (kg, _) => kilograms(short(kg)),
-            };
-            let heats = if is_of_test {
-                message!("headline-heats")
-            } else {
-                message!("headline-heats-at", irradiance = irradiance)
-            };
-            heats
-                .with("amount", amount)
-                .with("time", duration(time.best_s))
-        }
-        None if may_get_there && is_of_test => message!("headline-may-not-heat"),
-        None if may_get_there => message!("headline-may-not-heat-at", irradiance = irradiance),
-        None if is_of_test => message!("headline-does-not-heat"),
-        None => message!("headline-does-not-heat-at", irradiance = irradiance),
-    }
-    .with("journey", spoken_journey(cooking));
-    let end = match cooking.heat_ends {
-        Some(ends) if ends.best_c < cooking.boiling_point_c => Some(
-            if ends.highest_c < cooking.boiling_point_c {
-                message!("headline-heat-ends")
-            } else {
-                message!("headline-heat-ends-or-boils")
-            }
-            .with("end", celsius(fixed(ends.best_c, 0)))
-            .with("range", celsius(range(ends.lowest_c, ends.highest_c, 0))),
-        ),
-        // Said only where the slow end of the band says it, too.
-        Some(ends) if ends.lowest_c >= cooking.boiling_point_c && !cooking.boils_below_target => {
-            Some(message!("headline-boils-first"))
-        }
-        _ => None,
-    };
-    [heating].into_iter().chain(end).collect()
-}
-
-fn screening_clauses(assessment: &Assessment) -> Vec<Message> {
-    let met = if is_estimated(assessment) {
-        message!("headline-met-estimated")
-    } else if is_all_measured(assessment) {
-        message!("headline-met")
-    } else {
-        message!("headline-met-measured")
-    };
-    let mut clauses = vec![
-        met.with("used", assessment.s580.used().count())
-            .with("intervals", assessment.s580.intervals.len())
-            .with(
-                "minutes",
-                short(assessment.s580.limits.interval().aim_min()),
-            )
-            .with("days", assessment.s580.dates.len()),
-    ];
-    let not_normalised = assessment.s580.not_normalised().count();
-    if not_normalised > 0 {
-        clauses.push(message!("headline-no-irradiance", count = not_normalised));
-    }
-    let counts = count_reasons(assessment.s580.intervals.iter()).into_iter();
-    let mut reasons = counts.map(|(reason, count)| {
-        message!("headline-reason", reason = reason.describe(), count = count)
+/// The conditions as tracks; for those who do not see them, in words.
+fn conditions(assessment: &Assessment, words: &Words) -> Figure {
+    let told = tracks(assessment, words).into_iter().map(|track| {
+        words.say(message!(
+            "conditions-track",
+            name = track.name,
+            observed = track.observed,
+            count = track.set_aside
+        ))
     });
-    let reasons = match (reasons.next(), reasons.next()) {
-        (Some(first), Some(second)) => Some(message!(
-            "headline-either-reason",
-            first = first,
-            second = second
-        )),
-        (only, _) => only,
+    let told: Vec<String> = told.collect();
+    Figure {
+        file: CONDITIONS.to_owned(),
+        caption: words.say(message!("conditions-title")),
+        alt: format!(
+            "{}: {}",
+            words.say(message!("conditions-title")),
+            told.join("; ")
+        ),
+    }
+}
+
+/// What the figure shows, with the line's equation.
+fn figure_title(assessment: &Assessment) -> Message {
+    let Some(line) = assessment.s580.line() else {
+        return message!("figure-title-no-line");
     };
-    clauses.extend(
-        reasons.map(|reasons| match assessment.s580.set_aside().count() {
-            1 => message!("headline-other", reasons = reasons),
-            _ => message!("headline-others", reasons = reasons),
-        }),
-    );
-    clauses
-}
-
-/// Whether wind or irradiance is an estimate.
-fn is_estimated(assessment: &Assessment) -> bool {
-    assessment.tested.estimates_irradiance()
-        || assessment.tested.runs.iter().any(|run| run.estimates_wind)
-}
-
-/// Whether wind and irradiance were measured in every run.
-fn is_all_measured(assessment: &Assessment) -> bool {
-    assessment
-        .tested
-        .runs
-        .iter()
-        .all(|run| run.readings.wind_m_s.is_some() && run.readings.irradiance_w_m2.is_some())
+    let estimated = assessment.tested.estimates_irradiance();
+    let said = match (line.slope < 0.0, estimated) {
+        (true, false) => message!("figure-title-falling"),
+        (true, true) => message!("figure-title-falling-estimated"),
+        (false, false) => message!("figure-title-rising"),
+        (false, true) => message!("figure-title-rising-estimated"),
+    };
+    said.with("equation", equation(line))
+        .with("r_squared", spoken_r_squared(line, 2))
 }
 
 fn figure(assessment: &Assessment, words: &Words) -> Figure {
@@ -398,7 +277,7 @@ fn figure(assessment: &Assessment, words: &Words) -> Figure {
         }
     };
     Figure {
-        file: "power-line.svg".to_owned(),
+        file: POWER_LINE.to_owned(),
         caption: words.say(caption),
         alt: words.say(alt),
     }

@@ -10,7 +10,7 @@ use crate::report::dish::falls;
 use crate::report::dry_vessel::heating;
 use crate::report::dry_vessel::runs_words::findings;
 use crate::report::procedure_part::{is_even, row, said};
-use crate::report::rows::{Figure, FindingText};
+use crate::report::rows::{Figure, FindingText, Row};
 use crate::report::sections::{Section, Sections};
 use crate::stats::line::Bounds;
 use crate::units::decimals_for;
@@ -30,17 +30,22 @@ pub fn headline_without_water(
     let first = stated.first();
     let level = Level::NoRating;
     let label = first.map_or_else(|| message!("headline-label-none"), |one| one.key.name());
+    let figure = figure(assessment, words);
     Headline {
         label: words.say(label),
         number: first.and_then(|one| number(one, words)),
+        interval: None,
         level: words.say(level.describe()),
         level_code: level.code().to_owned(),
+        counts: String::new(),
         level_text: words.say(message!("headline-no-water")),
         rests_on: String::new(),
-        sentences: sentences(assessment, stated, words),
-        figure: figure(assessment, words),
+        facts: facts(assessment, stated, words),
+        figure_title: figure.caption.clone(),
+        low_figure: figure.clone(),
+        figure,
         findings: all_findings(assessment, words),
-        conditions: Vec::new(),
+        conditions: None,
         caution: words.say(message!(
             "headline-caution-no-rating",
             section = sections.number(Section::Cautions)
@@ -63,12 +68,8 @@ fn number(stated: &Stated, words: &Words) -> Option<Number> {
             words.say(range(lower * scale, upper * scale, decimals))
         },
         unit: stated.key.unit().to_owned(),
-        explanation: [
-            spread_alone(stated.is_of_one_day),
-            message!("headline-not-with", what = stated.key.not_with()),
-        ]
-        .map(|line| words.say(line))
-        .into(),
+        caveats: Vec::new(),
+        explanation: vec![words.say(spread_alone(stated.is_of_one_day))],
     })
 }
 
@@ -81,32 +82,42 @@ fn spread_alone(is_of_one_day: bool) -> Message {
     }
 }
 
-/// What each dry run came to, and the other figures.
-fn sentences(assessment: &Assessment, stated: &[Stated], words: &Words) -> Vec<String> {
-    let mut sentences = Vec::new();
+/// What each dry run came to, what the number is for, and the other figures.
+fn facts(assessment: &Assessment, stated: &[Stated], words: &Words) -> Vec<Row> {
+    let mut facts = Vec::new();
     let plateaus = assessment.dry_runs.plateaus().map(|(_, plateau)| plateau);
     let hottest = plateaus.max_by(|one, two| one.vessel_c.total_cmp(&two.vessel_c));
-    sentences.extend(hottest.map(|plateau| {
-        words.say(message!(
+    facts.extend(hottest.map(|plateau| {
+        let reached = message!(
             "headline-dry-plateau",
             irradiance = fixed(plateau.irradiance_w_m2, 0),
             vessel = celsius(fixed(plateau.vessel_c, 0)),
             difference = fixed(plateau.difference_k(), 0),
             ambient = celsius(fixed(plateau.ambient_c, 0))
-        ))
+        );
+        Row::said(words, message!("fact-reached"), reached)
     }));
-    let good = stated
-        .first()
-        .map(|one| message!("headline-good-for", good = one.key.good_for()));
-    sentences.extend(good.map(|good| words.say(good)));
+    if let Some(one) = stated.first() {
+        facts.push(Row::said(
+            words,
+            message!("fact-good-for"),
+            one.key.good_for(),
+        ));
+        facts.push(Row::said(
+            words,
+            message!("fact-not-with"),
+            one.key.not_with(),
+        ));
+    }
     // F1 is the same ratio under another name.
     let others = stated.iter().skip(1).filter(|one| one.key != FigureKey::F1);
-    sentences.extend(others.map(|one| {
-        let said = row(one, words);
-        format!("{}: {}.", said.label, said.text)
-    }));
-    sentences.push(words.say(message!("headline-no-water-means")));
-    sentences
+    facts.extend(others.map(|one| row(one, words)));
+    facts.push(Row::said(
+        words,
+        message!("fact-kitchen"),
+        message!("headline-no-water-means"),
+    ));
+    facts
 }
 
 fn figure(assessment: &Assessment, words: &Words) -> Figure {

@@ -5,9 +5,11 @@
 
 pub mod cautions;
 pub mod cooking;
+mod facts;
 pub mod headline;
 pub mod headline_dry;
 pub mod instruments;
+pub mod letterhead;
 pub mod provenance;
 pub mod report;
 pub mod summary;

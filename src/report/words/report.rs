@@ -6,6 +6,7 @@ use super::cautions::{CautionPart, cautions};
 use super::cooking::{CookingPart, cooking};
 use super::headline::{Headline, headline};
 use super::headline_dry::{headline_without_water, kind_without_water};
+use super::letterhead::{Letterhead, hashes, letterhead, signatures};
 use super::provenance::{ProvenancePart, checkable, provenance};
 use super::summary::{SummaryPart, summary};
 use super::tested::{Tested, tested};
@@ -28,7 +29,7 @@ use crate::report::s580::words::evidence::{
     IntervalTable, RunPart, interval_tables, reason_key, run_parts,
 };
 use crate::report::s580::words::regression::{RegressionPart, regression};
-use crate::report::sections::{Heading, Sections};
+use crate::report::sections::{Heading, Section, Sections};
 use crate::report::{Edition, Setting};
 use crate::units::sentence_case;
 
@@ -48,7 +49,14 @@ pub struct Report {
     pub author: String,
     /// Headings of the sections, in their order.
     pub sections: Vec<Heading>,
+    pub letterhead: Letterhead,
     pub headline: Headline,
+    /// Who signs.
+    pub signatures: Vec<Row>,
+    /// The beginnings of the inputs' hashes.
+    pub hashes: String,
+    /// In another language than English: which text governs.
+    pub governs: String,
     /// Whether the PDF carries its data, and how anybody checks it.
     pub checkable: String,
     /// All figures at a glance; `None` without any.
@@ -81,6 +89,10 @@ pub fn build(assessment: &Assessment, edition: &Edition) -> Report {
     let sections = Sections::of_report(assessment);
     let figures = stated(assessment);
     Report {
+        letterhead: letterhead(assessment, &words.say(&kind), edition),
+        signatures: signatures(assessment, words),
+        hashes: hashes(assessment, sections.number(Section::Provenance), words),
+        governs: words.say(message!("caution-governs")),
         setting: edition.setting(),
         kind: words.say(kind),
         title: words.say(title),
@@ -96,7 +108,7 @@ pub fn build(assessment: &Assessment, edition: &Edition) -> Report {
             headline(assessment, &sections, words)
         },
         checkable: words.say(checkable(edition)),
-        summary: summary(&figures, words),
+        summary: summary(assessment, &figures, words),
         tested: tested(assessment, &sections, edition),
         conditions: conditions(assessment, words),
         runs: run_parts(assessment, words),

@@ -2,9 +2,11 @@
 
 use serde::Serialize;
 
-use crate::language::Words;
+use crate::language::{Message, Words, fixed, joined, range};
 use crate::message;
+use crate::procedure::Assessment;
 use crate::procedure::stated::Stated;
+use crate::procedure::yardstick::{PUBLISHED, Published, per_area};
 use crate::report::procedure_part::value_of;
 
 /// The table on page two.
@@ -13,6 +15,8 @@ pub struct SummaryPart {
     pub title: String,
     pub rows: Vec<SummaryRow>,
     pub note: String,
+    /// What others measured, to hold the rating against; empty without one.
+    pub yardstick: String,
 }
 
 /// One figure.
@@ -26,7 +30,7 @@ pub struct SummaryRow {
 }
 
 /// Some figures in a table; `None` without any.
-pub fn summary(stated: &[Stated], words: &Words) -> Option<SummaryPart> {
+pub fn summary(assessment: &Assessment, stated: &[Stated], words: &Words) -> Option<SummaryPart> {
     let rows: Vec<SummaryRow> = stated.iter().map(|stated| row(stated, words)).collect();
     let marks = [
         stated
@@ -44,6 +48,7 @@ pub fn summary(stated: &[Stated], words: &Words) -> Option<SummaryPart> {
         title: words.say(message!("summary-title")),
         rows,
         note: notes.join(" "),
+        yardstick: yardstick(assessment, words),
     })
 }
 
@@ -69,4 +74,36 @@ fn row(stated: &Stated, words: &Words) -> SummaryRow {
         good_for: words.say(stated.key.good_for()),
         not_with: words.say(stated.key.not_with()),
     }
+}
+
+/// The rating for each m² beside the published values, each with its source and trust.
+fn yardstick(assessment: &Assessment, words: &Words) -> String {
+    let Some(per_area) = per_area(assessment) else {
+        return String::new();
+    };
+    let decimals = crate::units::decimals_for(per_area.half_width_w_per_m2);
+    let published = PUBLISHED.iter().map(|one| {
+        let (low, high) = one.w_per_m2;
+        let value = if low < high {
+            range(low, high, 0)
+        } else {
+            fixed(low, 0)
+        };
+        words.say(spoken(one).with("value", value).with("source", one.source))
+    });
+    let own = message!(
+        "yardstick-own",
+        power = fixed(per_area.w_per_m2, decimals),
+        half_width = fixed(per_area.half_width_w_per_m2, decimals),
+        percent = fixed(100.0 * per_area.share_of_sunlight, 0)
+    );
+    let parts = [words.say(own)]
+        .into_iter()
+        .chain(published)
+        .chain([words.say(message!("yardstick-caution"))]);
+    words.say(joined(parts, " "))
+}
+
+fn spoken(published: &Published) -> Message {
+    Message::new(published.code)
 }

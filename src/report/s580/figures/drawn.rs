@@ -1,6 +1,8 @@
 //! All figures, by the names that the words give them.
 
-use super::power_line::draw_power_line;
+use super::condition_tracks::draw_condition_tracks;
+use super::power_line::{LOW_PT, TALL_PT, draw_power_line};
+use super::rating_interval::{self, draw_rating_interval};
 use super::residuals::draw_residuals;
 use super::run_day::draw_run;
 use super::spread::draw_spread;
@@ -9,19 +11,18 @@ use crate::procedure::Assessment;
 use crate::report::assets::Asset;
 use crate::report::figures::style::Canvas;
 
+/// Names of the figures of page one.
+pub const POWER_LINE: &str = "power-line.svg";
+pub const POWER_LINE_LOW: &str = "power-line-low.svg";
+pub const INTERVAL: &str = "interval.svg";
+pub const CONDITIONS: &str = "conditions.svg";
+
 /// Draws them.
 ///
 /// # Errors
 /// [`crate::error::Error::Internal`] if a drawing fails.
 pub fn draw_figures(assessment: &Assessment, canvas: &Canvas<'_>) -> Result<Vec<Asset>> {
-    let asset = |name: String, svg: String| Asset {
-        name,
-        bytes: svg.into_bytes(),
-    };
-    let mut assets = vec![asset(
-        "power-line.svg".to_owned(),
-        draw_power_line(assessment, canvas)?,
-    )];
+    let mut assets = front_figures(assessment, canvas)?;
     for index in 0..assessment.tested.runs.len() {
         assets.push(asset(
             format!("run-{}.svg", index + 1),
@@ -37,4 +38,34 @@ pub fn draw_figures(assessment: &Assessment, canvas: &Canvas<'_>) -> Result<Vec<
         ));
     }
     Ok(assets)
+}
+
+/// Those of page one: the line in two heights, the number on its scale, the conditions.
+fn front_figures(assessment: &Assessment, canvas: &Canvas<'_>) -> Result<Vec<Asset>> {
+    let line = |height_pt: f64| draw_power_line(assessment, canvas, height_pt);
+    let mut assets = vec![
+        asset(POWER_LINE.to_owned(), line(TALL_PT)?),
+        asset(POWER_LINE_LOW.to_owned(), line(LOW_PT)?),
+        asset(
+            CONDITIONS.to_owned(),
+            draw_condition_tracks(assessment, canvas)?,
+        ),
+    ];
+    let rated = assessment.s580.rated.iter();
+    for rated in rated.filter(|_| !assessment.s580.is_not_valid()) {
+        let scale = Canvas {
+            width_pt: rating_interval::WIDTH_PT,
+            ..*canvas
+        };
+        let svg = draw_rating_interval(rated, &scale)?;
+        assets.push(asset(INTERVAL.to_owned(), svg));
+    }
+    Ok(assets)
+}
+
+fn asset(name: String, svg: String) -> Asset {
+    Asset {
+        name,
+        bytes: svg.into_bytes(),
+    }
 }

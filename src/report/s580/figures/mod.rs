@@ -1,8 +1,11 @@
 //! The power line and its scatter, and the day of each run.
 
 mod condition_strip;
+pub mod condition_tracks;
 pub mod drawn;
+mod power_labels;
 pub mod power_line;
+pub mod rating_interval;
 pub mod residuals;
 pub mod run_day;
 pub mod spread;

@@ -3,6 +3,8 @@
 use plotters::prelude::*;
 use plotters::style::text_anchor::{HPos, VPos};
 
+use super::power_labels::write_labels;
+
 use crate::error::Result;
 use crate::language::fixed;
 use crate::message;
@@ -12,30 +14,29 @@ use crate::procedure::s580::limits::RATING_DIFFERENCE_K;
 use crate::procedure::s580::rated::Rating;
 use crate::procedure::s580::uncertainty::RatingUncertainty;
 use crate::report::figures::bands::{about, fill_band};
-use crate::report::figures::fit::strong_width_pt;
-use crate::report::figures::key::Key;
-use crate::report::figures::points::{LINE_WIDTH_PT, draw_point_key, draw_points, point_key};
+use crate::report::figures::points::{LINE_WIDTH_PT, draw_points};
 use crate::report::figures::style::{
     Area, Axes, BAND, Canvas, Chart, INK, LINE, OUTER_BAND, QUIET, anchored, chart, draw_axes,
-    fault, padded, pt, size, stroke, strong, text,
+    fault, padded, pt, size, stroke, text,
 };
-use crate::stats::line::Line;
 
-const HEIGHT_PT: f64 = 276.0;
-/// Size of the mark's label, and room beside it, points.
-const LABEL_SIZE_PT: f64 = 9.5;
-const LABEL_GAP_PT: f64 = 2.0;
-/// Least share of the chart's width that the mark's label takes.
-const LABEL_SHARE: f64 = 0.17;
+/// Heights of the figure, points: where page one has room for it, and where it has less.
+pub const TALL_PT: f64 = 212.0;
+pub const LOW_PT: f64 = 168.0;
 /// Widest view beyond the used intervals, K, so that a plateau does not press them flat.
 const ROOM_K: f64 = 15.0;
 
-/// Draws used and set-aside intervals, the line, both bands and the 50 K mark.
+/// Draws used and set-aside intervals, the line, both bands and the 50 K mark, each named where
+/// it stands.
 ///
 /// # Errors
 /// [`crate::error::Error::Internal`] if the drawing fails.
-pub fn draw_power_line(assessment: &Assessment, canvas: &Canvas<'_>) -> Result<String> {
-    canvas.draw(HEIGHT_PT, |area| draw_on(area, assessment, canvas))
+pub fn draw_power_line(
+    assessment: &Assessment,
+    canvas: &Canvas<'_>,
+    height_pt: f64,
+) -> Result<String> {
+    canvas.draw(height_pt, |area| draw_on(area, assessment, canvas))
 }
 
 /// The smallest and largest temperature difference in view, K.
@@ -83,23 +84,21 @@ fn draw_on(area: &Area<'_>, assessment: &Assessment, canvas: &Canvas<'_>) -> Res
         ]
     });
     let (bottom_w, top_w) = padded(powers.chain(at_edges), true);
-    let key = key(assessment, canvas);
-    let (names, plot) = area.split_vertically(pt(key.height_pt()));
-    draw_point_key(&names, &key, &[(5.0, OUTER_BAND), (2.8, BAND)])?;
-    let mut chart = chart(&plot, (left_k, right_k), (bottom_w, top_w), true, 6.0)?;
+    let mut chart = chart(area, (left_k, right_k), (bottom_w, top_w), true, 6.0)?;
     let whole = |value: &f64| words.say(fixed(*value, 0));
     let power = if assessment.tested.estimates_irradiance() {
-        message!("figure-power-estimated")
+        message!("figure-power-short-estimated")
     } else {
-        message!("figure-power")
+        message!("figure-power-short")
     };
+    let is_narrow = canvas.width_pt < 400.0;
     let axes = Axes {
         x_name: &words.say(message!("figure-difference")),
         y_name: &words.say(power),
         x_text: &whole,
         y_text: &whole,
-        x_labels: 10,
-        y_labels: 8,
+        x_labels: if is_narrow { 5 } else { 10 },
+        y_labels: 6,
     };
     draw_axes(&mut chart, &axes)?;
     if !assessment
@@ -123,13 +122,10 @@ fn draw_on(area: &Area<'_>, assessment: &Assessment, canvas: &Canvas<'_>) -> Res
         draw_bands(&mut chart, uncertainty, (left_k, right_k))?;
     }
     draw_intervals(&mut chart, assessment, in_view)?;
-    if let (Some(line), Some(rating)) = (assessment.s580.line(), assessment.s580.rating()) {
-        let power = fixed(rating.ps50_w, 0);
-        let label = words.say(message!("figure-rating", power = power));
+    if let Some(rating) = assessment.s580.rating() {
         draw_mark(&mut chart, rating, left_k, bottom_w)?;
-        label_mark(&mut chart, line, label, (left_k, right_k))?;
     }
-    Ok(())
+    write_labels(&mut chart, assessment, words, &in_view)
 }
 
 fn draw_bands(
@@ -194,47 +190,4 @@ fn draw_mark(chart: &mut Chart<'_, '_>, rating: &Rating, left_k: f64, bottom_w: 
         + Polygon::new(diamond(4.6), WHITE.filled());
     chart.draw_series([mark]).map_err(fault)?;
     Ok(())
-}
-
-/// Writes the rating outside the band of single intervals, on the side where the line leaves
-/// room.
-fn label_mark(
-    chart: &mut Chart<'_, '_>,
-    line: &Line,
-    label: String,
-    (left_k, right_k): (f64, f64),
-) -> Result<()> {
-    let single = line.prediction(RATING_DIFFERENCE_K);
-    let (chart_width, _) = chart.plotting_area().dim_in_pixel();
-    let width = pt(strong_width_pt(&label, LABEL_SIZE_PT) + LABEL_GAP_PT);
-    let least_share = LABEL_SHARE.max(f64::from(width) / f64::from(chart_width));
-    let has_room = right_k - RATING_DIFFERENCE_K > least_share * (right_k - left_k);
-    let (from_w, horizontal, vertical, offset) = match (line.slope < 0.0, has_room) {
-        (true, true) => (single.upper, HPos::Left, VPos::Bottom, (pt(1.0), pt(-3.0))),
-        (true, false) => (single.lower, HPos::Right, VPos::Top, (pt(-5.0), pt(3.0))),
-        (false, _) => (
-            single.upper,
-            HPos::Right,
-            VPos::Bottom,
-            (pt(-1.0), pt(-3.0)),
-        ),
-    };
-    let style = anchored(strong(LABEL_SIZE_PT, &INK), horizontal, vertical);
-    let written = EmptyElement::at((RATING_DIFFERENCE_K, from_w)) + Text::new(label, offset, style);
-    chart.draw_series([written]).map_err(fault)?;
-    Ok(())
-}
-
-/// The names of the marks, for the key above the chart.
-fn key(assessment: &Assessment, canvas: &Canvas<'_>) -> Key {
-    let words = canvas.words;
-    let used = assessment.s580.used().count();
-    let aside = assessment.s580.set_aside().count();
-    let line = assessment.s580.line();
-    point_key(
-        words.say(message!("figure-key-used", count = used)),
-        words.say(message!("figure-key-aside", count = aside)),
-        line.map(|_| words.say(message!("figure-key-line"))),
-        canvas.width_pt,
-    )
 }

@@ -47,7 +47,7 @@ pub struct BriefRow {
 }
 
 /// Conditions on page one: the message of each, and the keys of its lower and upper limit.
-const BRIEF: &[(&str, &[LimitKey])] = &[
+pub(super) const BRIEF: &[(&str, &[LimitKey])] = &[
     (
         "brief-irradiance",
         &[LimitKey::IrradianceMin, LimitKey::IrradianceMax],
@@ -99,13 +99,7 @@ fn brief_row(
             others.map(|limit| words.say(spoken_limit(limit))).collect()
         }
     };
-    let is_aside = |interval: &&Interval| {
-        let mut breaches = interval
-            .reasons()
-            .iter()
-            .map(|reason| Breach::SetsAside(*reason));
-        breaches.any(|breach| limits.iter().any(|limit| limit.key.breach() == breach))
-    };
+    let is_aside = |interval: &&Interval| is_set_aside_by(interval, &limits);
     let set_aside = assessment.s580.intervals.iter().filter(is_aside).count();
     let values = limits.iter().flat_map(|limit| {
         assessment.s580.used().filter_map(|interval| {
@@ -130,6 +124,13 @@ fn brief_row(
             .say(observed.unwrap_or_else(|| nothing_seen(assessment.s580.used().count()))),
         set_aside: count_or_dash(set_aside, is_observed),
     }
+}
+
+/// Whether one of some limits set an interval aside.
+pub(super) fn is_set_aside_by(interval: &Interval, limits: &[&S580Limit]) -> bool {
+    let reasons = interval.reasons().iter();
+    let mut breaches = reasons.map(|reason| Breach::SetsAside(*reason));
+    breaches.any(|breach| limits.iter().any(|limit| limit.key.breach() == breach))
 }
 
 /// A count, or a dash where nothing was observed that could have set aside.

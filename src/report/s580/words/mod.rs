@@ -5,4 +5,5 @@ pub mod evidence;
 pub mod line;
 pub mod regression;
 pub mod scatter;
+pub mod tracks;
 pub mod uncertainty;

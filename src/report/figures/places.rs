@@ -1,0 +1,150 @@
+//! Where a label finds room in a chart: beside what it names, over nothing that is drawn.
+
+/// From one place that is tried to the next, points.
+const STEP_PT: f64 = 3.0;
+/// What a square point of overlap weighs against a point of distance.
+const OVERLAP_WEIGHT: f64 = 40.0;
+
+/// A rectangle, points from the chart's left and top.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Spot {
+    pub left: f64,
+    pub top: f64,
+    pub right: f64,
+    pub bottom: f64,
+}
+
+impl Spot {
+    /// One of half a size about a point.
+    pub fn about((x, y): (f64, f64), half_pt: f64) -> Self {
+        Spot {
+            left: x - half_pt,
+            top: y - half_pt,
+            right: x + half_pt,
+            bottom: y + half_pt,
+        }
+    }
+
+    /// The point of it that is nearest to another.
+    pub fn nearest(&self, (x, y): (f64, f64)) -> (f64, f64) {
+        (
+            x.clamp(self.left, self.right),
+            y.clamp(self.top, self.bottom),
+        )
+    }
+
+    /// How far a point lies outside it.
+    pub fn distance(&self, point: (f64, f64)) -> f64 {
+        let (x, y) = self.nearest(point);
+        length((x - point.0, y - point.1))
+    }
+
+    /// The area that it shares with another, square points.
+    fn overlap(&self, other: &Spot) -> f64 {
+        let wide = self.right.min(other.right) - self.left.max(other.left);
+        let high = self.bottom.min(other.bottom) - self.top.max(other.top);
+        wide.max(0.0) * high.max(0.0)
+    }
+}
+
+fn length((across, up): (f64, f64)) -> f64 {
+    (across * across + up * up).sqrt()
+}
+
+/// A chart, and what stands in it already.
+pub struct Room {
+    width_pt: f64,
+    height_pt: f64,
+    taken: Vec<Spot>,
+}
+
+impl Room {
+    /// An empty chart.
+    pub fn new(width_pt: f64, height_pt: f64) -> Self {
+        Room {
+            width_pt,
+            height_pt,
+            taken: Vec::new(),
+        }
+    }
+
+    /// Keeps labels off a rectangle.
+    pub fn take(&mut self, spot: Spot) {
+        self.taken.push(spot);
+    }
+
+    /// Keeps labels off a straight line.
+    pub fn take_line(&mut self, from: (f64, f64), to: (f64, f64)) {
+        let far_pt = length((to.0 - from.0, to.1 - from.1));
+        let steps = (far_pt / STEP_PT).ceil().max(1.0) as usize;
+        for step in 0..=steps {
+            let share = step as f64 / steps as f64;
+            let at = |one: f64, two: f64| one + share * (two - one);
+            let point = (at(from.0, to.0), at(from.1, to.1));
+            self.take(Spot::about(point, STEP_PT / 2.0));
+        }
+    }
+
+    /// Where a label of a size covers least of what is there, and of such places the one nearest
+    /// to what it names. The place is taken then.
+    pub fn place(&mut self, target: (f64, f64), (wide_pt, high_pt): (f64, f64)) -> Spot {
+        let along = |room: f64, label: f64| {
+            let last = ((room - label) / STEP_PT).max(0.0) as usize;
+            (0..=last).map(|step| step as f64 * STEP_PT)
+        };
+        let mut best: Option<(f64, Spot)> = None;
+        for left in along(self.width_pt, wide_pt) {
+            for top in along(self.height_pt, high_pt) {
+                let spot = Spot {
+                    left,
+                    top,
+                    right: left + wide_pt,
+                    bottom: top + high_pt,
+                };
+                let distance = spot.distance(target);
+                if best.is_some_and(|(least, _)| distance >= least) {
+                    continue;
+                }
+                let covered: f64 = self.taken.iter().map(|other| spot.overlap(other)).sum();
+                let cost = distance + OVERLAP_WEIGHT * covered;
+                if best.is_none_or(|(least, _)| cost < least) {
+                    best = Some((cost, spot));
+                }
+            }
+        }
+        let (_, spot) = best.unwrap_or((0.0, Spot::about(target, 0.0)));
+        self.take(spot);
+        spot
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_label_goes_where_nothing_is_and_stays_near() {
+        let mut room = Room::new(200.0, 100.0);
+        room.take_line((0.0, 0.0), (200.0, 100.0));
+        let target = (100.0, 50.0);
+        let first = room.place(target, (60.0, 10.0));
+        let second = room.place(target, (60.0, 10.0));
+        assert!(first.distance(target) < 12.0, "{first:?}");
+        assert_eq!(first.overlap(&second), 0.0);
+        for share in [0.0, 0.25, 0.5, 0.75, 1.0] {
+            let on_line = Spot::about((200.0 * share, 100.0 * share), 1.0);
+            assert_eq!(first.overlap(&on_line), 0.0);
+        }
+    }
+
+    #[test]
+    fn a_label_stays_inside_though_nothing_is_free() {
+        let mut room = Room::new(50.0, 20.0);
+        room.take(Spot::about((25.0, 10.0), 60.0));
+        let spot = room.place((25.0, 10.0), (40.0, 10.0));
+        assert!(
+            spot.left >= 0.0 && spot.right <= 50.0 && spot.bottom <= 20.0,
+            "{spot:?}"
+        );
+    }
+}
