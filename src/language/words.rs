@@ -300,7 +300,7 @@ mod tests {
             counted-intervals = { $intervals } intervalles\n\
             under = STILL TO TRANSLATE\n\
             uncertainty-kelvin = { $kelvin } K\n\
-            headline-met = { $used } : { counted-minutes }, { counted-days }\n\
+            figure-used = { $used } : { counted-minutes }, { counted-days }\n\
             counted-minutes = { $intervals } intervalles\n",
         ..LANGUAGES[2]
     };
@@ -323,7 +323,7 @@ mod tests {
     fn what_is_still_to_translate_stands_in_english_within_a_translated_sentence() {
         let words = Words::new(HALF_FRENCH, UnitSystem::Si);
         let met = message!(
-            "fact-parts",
+            "figure-used",
             used = 3,
             intervals = 4,
             minutes = 10,

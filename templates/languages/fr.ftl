@@ -224,13 +224,6 @@ power-line-estimated = Éclairement estimé : { $text }
 no-line-facts = { counted-used }, écartés : { $aside } ; aucune droite ne peut être ajustée
 no-line-alt = Nuage de points de la puissance de cuisson normalisée selon l’écart de température : { $facts }.
 page-findings = STILL TO TRANSLATE
-page-brief = Conditions, telles que les intervalles retenus les ont connues
-# As in English
-page-brief-condition = condition
-page-brief-limit = limite
-page-brief-observed = observé
-page-brief-set-aside = intervalles écartés
-page-brief-note = Un intervalle peut enfreindre plusieurs conditions et compte alors pour chacune.
 conditions-title = STILL TO TRANSLATE
 conditions-track = STILL TO TRANSLATE
 brief-irradiance = Éclairement

@@ -258,7 +258,7 @@ fn without_any_irradiance_its_plane_is_not_asked_for() {
 #[test]
 fn conformity_says_at_the_verdict_what_nobody_checked() {
     let conforming = report(&Trial::fair().rated()).headline;
-    for part in ["from memory", "the sensors", "the tester’s word"] {
+    for part in ["from memory", "the sensors", "the tester’s statement"] {
         assert!(
             conforming.rests_on.contains(part),
             "{}",

@@ -182,7 +182,16 @@ fn strings(value: &Value, found: &mut Vec<String>) {
 /// Every string of a place of the report, with the headings of the templates.
 fn strings_of(report: &Value, place: &str) -> Vec<String> {
     let parts: &[&str] = match place {
-        "page one" => &["kind", "title", "subtitle", "headline"],
+        "page one" => &[
+            "kind",
+            "title",
+            "subtitle",
+            "letterhead",
+            "headline",
+            "signatures",
+            "hashes",
+            "governs",
+        ],
         "every page" => &["number", "marks", "statement"],
         "section 1" => &["tested"],
         "section 2" => &["conditions"],

@@ -89,7 +89,7 @@ fn every_string_of_the_model_is_on_paper_or_is_a_key() {
             report.subtitle.clone(),
             report.headline.caution.clone(),
         ];
-        printed.extend(report.headline.sentences.clone());
+        printed.extend(report.headline.facts.iter().map(|fact| fact.text.clone()));
         printed.extend(
             report
                 .headline

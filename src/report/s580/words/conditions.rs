@@ -41,7 +41,6 @@ pub struct ConditionRow {
 #[derive(Debug, Clone, Serialize)]
 pub struct BriefRow {
     pub what: String,
-    pub limit: String,
     pub observed: String,
     pub set_aside: String,
 }
@@ -88,17 +87,6 @@ fn brief_row(
 ) -> BriefRow {
     let rows = assessment.s580.limits.rows.iter();
     let limits: Vec<&S580Limit> = rows.filter(|limit| keys.contains(&limit.key)).collect();
-    let limit = match limits.as_slice() {
-        [low, high] if low.unit == "h" => words.say(spread_clock(low.value, high.value)),
-        [low, high] => {
-            let numbers = joined([short(low.value), short(high.value)], " – ");
-            words.say(with_unit(numbers, low.unit))
-        }
-        others => {
-            let others = others.iter();
-            others.map(|limit| words.say(spoken_limit(limit))).collect()
-        }
-    };
     let is_aside = |interval: &&Interval| is_set_aside_by(interval, &limits);
     let set_aside = assessment.s580.intervals.iter().filter(is_aside).count();
     let values = limits.iter().flat_map(|limit| {
@@ -119,7 +107,6 @@ fn brief_row(
             [fixed] if fixed.unit == "°C" => message!("brief-water-fixed"),
             _ => Message::new(name),
         }),
-        limit,
         observed: words
             .say(observed.unwrap_or_else(|| nothing_seen(assessment.s580.used().count()))),
         set_aside: count_or_dash(set_aside, is_observed),

@@ -3,7 +3,7 @@
 use lopdf::Document;
 use simmerline::language::Words;
 use simmerline::report::figures::style::Canvas;
-use simmerline::report::s580::figures::power_line::draw_power_line;
+use simmerline::report::s580::figures::power_line::{TALL_PT, draw_power_line};
 use simmerline::report::s580::figures::residuals::draw_residuals;
 use simmerline::report::s580::figures::run_day::draw_run;
 use simmerline::report::s580::figures::spread::draw_spread;
@@ -16,7 +16,7 @@ fn every_figure_is_well_formed_and_has_only_finite_numbers() {
     let mut residuals = 0;
     for (name, assessment) in samples_with_water().into_iter().chain(poor_campaigns()) {
         let mut figures =
-            vec![draw_power_line(&assessment, &Canvas::page(Words::english())).unwrap()];
+            vec![draw_power_line(&assessment, &Canvas::page(Words::english()), TALL_PT).unwrap()];
         for run in 0..assessment.tested.runs.len() {
             figures.push(draw_run(&assessment, run, &Canvas::page(Words::english())).unwrap());
         }
@@ -58,7 +58,7 @@ fn the_air_read_every_second_time_is_still_drawn() {
 #[test]
 fn no_axis_of_the_figure_on_page_one_shows_a_number_twice() {
     for (name, assessment) in samples_with_water().into_iter().chain(poor_campaigns()) {
-        let svg = draw_power_line(&assessment, &Canvas::page(Words::english())).unwrap();
+        let svg = draw_power_line(&assessment, &Canvas::page(Words::english()), TALL_PT).unwrap();
         // Labels of an axis share one coordinate and hold a number only.
         let mut labels: Vec<(String, String)> = Vec::new();
         for text in svg.split("<text ").skip(1) {

@@ -1,6 +1,8 @@
 //! The report's words, and its snapshots.
 
 use serde_json::Value;
+use simmerline::language::Words;
+use simmerline::report::s580::words::tracks::tracks;
 use simmerline::report::words::{Report, build};
 
 use crate::report::campaigns::*;
@@ -82,8 +84,8 @@ fn one_is_never_followed_by_a_plural() {
 fn what_was_measured_is_not_called_unmeasured_where_no_interval_is_used() {
     let (_, assessment) = poor_campaigns().swap_remove(0);
     assert_eq!(assessment.s580.used().count(), 0);
-    for row in build(&assessment, &edition()).headline.conditions {
-        assert_ne!(row.observed, "not measured", "{}", row.what);
+    for row in tracks(&assessment, Words::english()) {
+        assert_ne!(row.observed, "not measured", "{}", row.name);
     }
 }
 
