@@ -179,6 +179,21 @@ mod report {
         mod figures;
         mod words;
     }
+
+    /// Rules of the pages as they are laid out.
+    mod layout {
+        mod faces;
+        mod flow;
+        mod known;
+        mod lines;
+        mod made;
+        mod on_paper;
+        mod pages;
+        mod place;
+        mod rules;
+        mod said;
+        mod tags;
+    }
 }
 
 /// The message files: whole, translated, used, and safe.

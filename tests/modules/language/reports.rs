@@ -4,8 +4,8 @@ use jiff::Timestamp;
 use serde_json::Value;
 use simmerline::language::UnitSystem;
 use simmerline::language::{LANGUAGES, Language, Words};
+use simmerline::report::Edition;
 use simmerline::report::words::build;
-use simmerline::report::{Edition, outputs};
 
 use super::files::is_whole;
 use crate::kit::rate::{sample, samples};
@@ -108,18 +108,6 @@ fn is_code(path: &str, text: &str) -> bool {
         ]
         .iter()
         .any(|code| text.contains(code))
-}
-
-#[test]
-fn every_sample_is_printed_in_every_language() {
-    for (name, assessment) in samples() {
-        for language in LANGUAGES {
-            let outputs = outputs(&assessment, &edition(language));
-            let outputs =
-                outputs.unwrap_or_else(|error| panic!("{} {}: {error}", language.code, name));
-            assert!(outputs[0].bytes.starts_with(b"%PDF-"));
-        }
-    }
 }
 
 #[test]
