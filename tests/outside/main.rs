@@ -7,6 +7,7 @@
 //! compiler and util-linux.
 
 mod browser;
+mod pictures;
 mod readers;
 mod same;
 
@@ -56,6 +57,7 @@ fn main() -> ExitCode {
         move || tables(&made)
     });
     trials.push(trial.with_ignored_flag(!is_python_there));
+    trials.extend(pictures::trials(&made));
     trials.extend(same::trials(&made));
     let conclusion = libtest_mimic::run(&arguments, trials);
     conclusion.exit_code()
