@@ -12,6 +12,7 @@ use typst_layout::PagedDocument;
 use typst_pdf::{PdfOptions, PdfStandard, PdfStandards, Timestamp as PdfTimestamp};
 
 use super::assets::{Asset, Attachment};
+use super::unbroken::{JOINER, kept_together};
 use crate::error::{Error, Result};
 
 /// Template of the report on one campaign.
@@ -104,8 +105,10 @@ pub fn typeset(
     attachments: &[Attachment],
     issued: Timestamp,
 ) -> Result<Vec<u8>> {
+    let mut report = serde_json::to_value(report).map_err(internal)?;
+    keep_together(&mut report);
     let data = [
-        json("report.json", report)?,
+        json("report.json", &report)?,
         json("attachments.json", &attachments)?,
     ];
     let standards = if attachments.is_empty() {
@@ -143,6 +146,23 @@ pub fn typeset(
             .collect();
         internal(messages.join("; "))
     })
+}
+
+/// Keys whose strings are for the program: names of files, codes.
+const KEYS: [&str; 3] = ["file", "code", "level_code"];
+
+/// Puts spaces that do not break into every string that is set.
+fn keep_together(value: &mut serde_json::Value) {
+    match value {
+        // The template keeps dashes by boxes, so that no joiner gets into the text of the PDF.
+        serde_json::Value::String(text) => *text = kept_together(text).replace(JOINER, ""),
+        serde_json::Value::Array(items) => items.iter_mut().for_each(keep_together),
+        serde_json::Value::Object(fields) => fields
+            .iter_mut()
+            .filter(|(key, _)| !KEYS.contains(&key.as_str()))
+            .for_each(|(_, field)| keep_together(field)),
+        _ => {}
+    }
 }
 
 fn json(name: &str, data: &impl Serialize) -> Result<Asset> {

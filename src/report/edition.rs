@@ -7,6 +7,7 @@ use serde::Serialize;
 
 use crate::campaign::wishes::{Paper, ReportWishes};
 use crate::language::{Language, UnitSystem, Words};
+use crate::message;
 
 /// A form in which results can be had; JSON and CSV there always are.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, clap::ValueEnum)]
@@ -47,8 +48,27 @@ pub struct Setting {
     /// Code of the language, for hyphenation and screen readers.
     pub language: &'static str,
     pub paper: &'static str,
+    pub references: References,
     /// The template's own words: messages that begin with `page-`, by the rest of their name.
     pub words: BTreeMap<String, String>,
+}
+
+/// How a language refers to another place of the document; `[number]` stands for its number.
+#[derive(Debug, Clone, Serialize)]
+pub struct References {
+    pub section: String,
+    pub page: String,
+}
+
+impl References {
+    fn of(words: &Words) -> Self {
+        let foot = words.say(message!("page-foot"));
+        let (page, _) = foot.split_once("[page]").unwrap_or((foot.as_str(), ""));
+        References {
+            section: words.say(message!("budget-in-section", section = "[number]")),
+            page: format!("{page}[number]"),
+        }
+    }
 }
 
 /// Prefix of messages that are a template's own words.
@@ -92,6 +112,7 @@ impl Edition {
         Setting {
             language: self.words.language.code,
             paper: self.paper.word(),
+            references: References::of(&self.words),
             words: self.words.beginning_with(OF_TEMPLATES),
         }
     }

@@ -5,7 +5,7 @@
 const NO_BREAK: char = '\u{a0}';
 /// Put behind a dash, it keeps that space from breaking there all the same (Unicode Standard
 /// Annex 14, rules LB11 and LB12a).
-const JOINER: char = '\u{2060}';
+pub const JOINER: char = '\u{2060}';
 
 /// Symbols of units, as they follow a number.
 const UNITS: [&str; 32] = [

@@ -165,6 +165,7 @@ mod planning {
 mod report {
     mod campaigns;
     mod files;
+    mod frame;
     mod iso_17025;
     mod long;
     mod names;
@@ -200,7 +201,7 @@ mod report {
 mod language {
     mod arguments;
     mod code;
-    mod files;
+    pub mod files;
     mod listed;
     mod release;
     mod reports;

@@ -10,6 +10,7 @@ use super::letterhead::{Letterhead, hashes, letterhead, signatures};
 use super::provenance::{ProvenancePart, checkable, provenance};
 use super::summary::{SummaryPart, summary};
 use super::tested::{Tested, tested};
+use crate::campaign::Campaign;
 use crate::language::{Message, Phrase, Words};
 use crate::message;
 use crate::procedure::Assessment;
@@ -100,7 +101,7 @@ pub fn build(assessment: &Assessment, edition: &Edition) -> Report {
         number: report_number(assessment),
         marks: marks(assessment, words),
         statement: words.say(message!("report-statement")),
-        author: campaign.tester.clone().unwrap_or_default(),
+        author: author(campaign).to_owned(),
         sections: sections.headings(words),
         headline: if assessment.tested.heats_no_water() {
             headline_without_water(assessment, &sections, &figures, words)
@@ -125,6 +126,14 @@ pub fn build(assessment: &Assessment, edition: &Edition) -> Report {
         cautions: cautions(words),
         provenance: provenance(assessment, edition),
     }
+}
+
+/// Who made the report, in the document's properties: the tester, else the laboratory, else this
+/// program.
+fn author(campaign: &Campaign) -> &str {
+    let stated = campaign.tester.as_ref();
+    let stated = stated.or(campaign.report.laboratory.as_ref());
+    stated.map_or("simmerline", String::as_str)
 }
 
 /// The kind of document and its title, both with what a reader must know of the rating.

@@ -22,7 +22,8 @@ pub fn pages(pdf: &Document) -> Vec<String> {
 }
 
 pub fn squeezed(text: &str) -> String {
-    text.split_whitespace().collect()
+    let is_seen = |one: &char| !one.is_whitespace() && *one != '\u{2060}';
+    text.chars().filter(is_seen).collect()
 }
 
 #[test]
