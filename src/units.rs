@@ -29,11 +29,19 @@ pub fn fixed(value: f64, decimals: usize) -> String {
     }
 }
 
-/// A number as short as it is exact enough for a limit: `450`, `1.0`, `0.75`.
+/// A number as short as it is exact enough for a limit: `450`, `1`, `0.75`.
+///
+/// ```
+/// assert_eq!(simmerline::units::short(1727.9999999999998), "1728");
+/// ```
 pub fn short(value: f64) -> String {
-    let text = format!("{value}");
+    // Without what is beyond the digits that anybody states.
+    let text = format!("{}", (value * SHORT).round() / SHORT);
     text.replace('-', "−")
 }
+
+/// Nine decimals.
+const SHORT: f64 = 1e9;
 
 /// `from – to`, both with the same count of decimals; one number where they agree.
 pub fn range(from: f64, to: f64, decimals: usize) -> String {
@@ -71,17 +79,31 @@ pub fn kilograms_to_pounds(kilograms: f64) -> f64 {
 /// Probabilities below it are not told apart.
 pub const LEAST_PROBABILITY: f64 = 0.001;
 
-/// A probability: `0.034`, `0.34`, or `under 0.001`.
+/// A probability: `0.034`, `0.34`, or `< 0.001`.
 ///
 /// ```
 /// assert_eq!(simmerline::units::probability(0.0342), "0.034");
-/// assert_eq!(simmerline::units::probability(0.0002), "under 0.001");
+/// assert_eq!(simmerline::units::probability(0.0002), "<\u{a0}0.001");
 /// ```
 pub fn probability(p: f64) -> String {
     match p {
-        _ if p < LEAST_PROBABILITY => "under 0.001".to_owned(),
+        _ if p < LEAST_PROBABILITY => "<\u{a0}0.001".to_owned(),
         _ if p < 0.1 => fixed(p, 3),
         _ => fixed(p, 2),
+    }
+}
+
+/// Digits after the point that show a number with so many significant digits; at most three.
+///
+/// ```
+/// assert_eq!(simmerline::units::digits_after_point(4.35, 2), 1);
+/// assert_eq!(simmerline::units::digits_after_point(15.1, 2), 0);
+/// ```
+pub fn digits_after_point(value: f64, digits: i32) -> usize {
+    if value.is_finite() && value > 0.0 {
+        (f64::from(digits - 1) - log10(value).floor()).clamp(0.0, 3.0) as usize
+    } else {
+        1
     }
 }
 

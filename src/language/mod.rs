@@ -12,7 +12,8 @@ mod words;
 
 pub use message::Message;
 pub use phrase::{
-    Phrase, celsius, clauses, clock, date, duration, fixed, joined, kilograms, listed, probability,
+    Phrase, celsius, clauses, clock, date, duration, fixed, joined, kilograms, listed, p_value,
+    probability,
     range, short, spread_clock,
 };
 pub use unit_system::UnitSystem;

@@ -7,6 +7,7 @@ use jiff::civil::Date;
 use super::message::Message;
 use super::paired::PairedUnit;
 use super::words::Words;
+use crate::units::LEAST_PROBABILITY;
 
 /// Something that a language can say. Printed, it is English.
 #[derive(Debug, Clone, PartialEq)]
@@ -66,6 +67,16 @@ pub fn kilograms(number: Phrase) -> Phrase {
 /// A probability: `0.034`, `0.34`, or `under 0.001`.
 pub fn probability(p: f64) -> Phrase {
     Phrase::Probability(p)
+}
+
+/// A probability with its symbol: `p = 0.034`, `p < 0.001`.
+pub fn p_value(p: f64) -> Phrase {
+    let symbol = if p < LEAST_PROBABILITY {
+        "p\u{a0}"
+    } else {
+        "p\u{a0}=\u{a0}"
+    };
+    joined([symbol.into(), probability(p)], "")
 }
 
 /// Hours of the day as a clock: `10:15`.

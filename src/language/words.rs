@@ -139,10 +139,6 @@ impl Words {
             Phrase::Short(value) => self.number(units::short(value)),
             Phrase::Range(from, to, decimals) => self.number(units::range(from, to, decimals)),
             Phrase::Quantity(number, unit) => self.quantity(*number, unit),
-            Phrase::Probability(p) if p < units::LEAST_PROBABILITY => self.say(message!(
-                "under",
-                number = Phrase::Short(units::LEAST_PROBABILITY)
-            )),
             Phrase::Probability(p) => self.number(units::probability(p)),
             Phrase::Clock(hours) => units::clock_from_hours(hours),
             Phrase::Duration(seconds) => units::spoken_duration(seconds),
@@ -298,7 +294,7 @@ mod tests {
         messages: "decimal-mark = ,\n\
             counted-days = STILL TO TRANSLATE\n\
             counted-intervals = { $intervals } intervalles\n\
-            under = STILL TO TRANSLATE\n\
+            uncertainty-seconds = STILL TO TRANSLATE\n\
             uncertainty-kelvin = { $kelvin } K\n\
             figure-used = { $used } : { counted-minutes }, { counted-days }\n\
             counted-minutes = { $intervals } intervalles\n",
@@ -313,9 +309,11 @@ mod tests {
             words.say(message!("uncertainty-kelvin", kelvin = half())),
             "0,5 K"
         );
-        assert_eq!(words.say(message!("under", number = half())), "under 0.5");
+        let seconds = message!("uncertainty-seconds", seconds = half());
+        assert_eq!(words.say(seconds), "0.5 s");
         let within = message!("uncertainty-kelvin", kelvin = half());
-        assert_eq!(words.say(message!("under", number = within)), "under 0.5 K");
+        let seconds = message!("uncertainty-seconds", seconds = within);
+        assert_eq!(words.say(seconds), "0.5 K s");
         assert_eq!(words.say(message!("counted-days", days = 1)), "1 day");
     }
 

@@ -19,6 +19,9 @@ pub struct Outcome {
     pub lower: f64,
     pub upper: f64,
     pub trials: usize,
+    /// How far the end that is known less may be off: twice the standard deviation of its mean
+    /// over the blocks.
+    pub ends_within: f64,
     /// Both ends are known as closely as was asked for.
     pub is_stable: bool,
 }
@@ -108,12 +111,15 @@ where
         });
         blocks.extend(drawn);
         let of = |which: usize| blocks.iter().map(move |block| &block[which]);
-        let stable: Vec<bool> = (0..Q)
-            .map(|which| is_stable(of(which), plan.tolerance[which]))
-            .collect();
+        let within: [f64; Q] = std::array::from_fn(|which| ends_within(of(which)));
+        let is_stable = |which: usize| within[which] <= plan.tolerance[which];
         let is_enough = (blocks.len() + AT_ONCE) * plan.block > plan.most_trials;
-        if is_enough || stable.iter().all(|is_stable| *is_stable) {
-            return std::array::from_fn(|which| outcome(of(which), stable[which]));
+        if is_enough || (0..Q).all(is_stable) {
+            return std::array::from_fn(|which| Outcome {
+                ends_within: within[which],
+                is_stable: is_stable(which),
+                ..outcome(of(which))
+            });
         }
     }
 }
@@ -131,7 +137,8 @@ impl Block {
     }
 }
 
-fn outcome<'b>(blocks: impl Iterator<Item = &'b Block>, is_stable: bool) -> Outcome {
+/// All but how settled it is.
+fn outcome<'b>(blocks: impl Iterator<Item = &'b Block>) -> Outcome {
     let mut all: Vec<f64> = blocks
         .flat_map(|block| block.draws.iter().copied())
         .collect();
@@ -145,7 +152,8 @@ fn outcome<'b>(blocks: impl Iterator<Item = &'b Block>, is_stable: bool) -> Outc
         lower,
         upper,
         trials: all.len(),
-        is_stable,
+        ends_within: f64::INFINITY,
+        is_stable: false,
     }
 }
 
@@ -158,12 +166,20 @@ fn ends_of(draws: &mut [f64]) -> [f64; 2] {
     })
 }
 
-fn is_stable<'b>(blocks: impl Iterator<Item = &'b Block> + Clone, tolerance: f64) -> bool {
+/// Twice the standard deviation of the mean over the blocks, of the end that has the larger.
+fn ends_within<'b>(blocks: impl Iterator<Item = &'b Block> + Clone) -> f64 {
     let count = blocks.clone().count() as f64;
-    (0..2).all(|which| {
+    let within = |which: usize| {
         let ends = blocks.clone().map(|block| block.ends[which]);
         let mean = ends.clone().sum::<f64>() / count;
         let squares: f64 = ends.map(|end| squared(end - mean)).sum();
-        2.0 * (squares / (count * (count - 1.0))).sqrt() <= tolerance
-    })
+        2.0 * (squares / (count * (count - 1.0))).sqrt()
+    };
+    // A draw that is no number leaves nothing known.
+    let both = [0, 1].map(within);
+    if both.iter().any(|end| end.is_nan()) {
+        f64::INFINITY
+    } else {
+        both[0].max(both[1])
+    }
 }

@@ -12,7 +12,6 @@
 ## Numbers, dates, lists
 
 decimal-mark = .
-under = under { $number }
 list = { $first } and { $last }
 # Between two clauses of a sentence.
 clause-break = { "; " }
@@ -407,25 +406,24 @@ reason-not-cloudless = the tester does not state that the sky was cloudless
 
 section-regression = Regression and uncertainty
 regression-none = No line can be fitted: that takes at least three used intervals with irradiance, at different temperature differences.
-regression-method = Ordinary least squares of Ps on Td over the used intervals of all runs, each with equal weight; intervals with Student's t. P = m·c·(T2 − T1)/Δt with c = 4186 J/(kg K) and the time that really passed; Ps = P·700/G with the mean irradiance G of the interval; Td = mean water minus mean ambient temperature. Means are weighted by time.
+regression-method = Ordinary least squares of Ps on Td over the used intervals of all runs, each with equal weight. P = m·c·(T2 − T1)/Δt with c = 4186 J/(kg K) and the actual time; Ps = P·700/G with the interval's mean irradiance G; Td = mean water minus mean ambient temperature. Means are weighted by time.
 # Labels, and what stands beside them.
 regression-line = line
 regression-intercept = intercept a
 regression-watts = { $value } W, standard error { $error } W
 regression-slope = slope b
 regression-watts-per-kelvin = { $value } W/K, standard error { $error } W/K
-regression-residual = residual standard deviation
+regression-residual = residuals
+regression-residual-text = standard deviation { $deviation } W
 regression-points = points
 regression-points-text = { counted-intervals } on { counted-days }, { counted-freedom }
-regression-confidence = 95 % confidence interval of the line at 50 K, from its scatter alone
-regression-prediction = 95 % prediction interval of one interval at 50 K
-residuals-caption = Residuals of the used intervals, by day; dashed: twice their standard deviation.
+residuals-caption = Residuals of the used intervals, by day: against the temperature difference, the clock, and what a normal distribution lets expect. Dashed: twice their standard deviation; right, the normal distribution itself.
 # Read out to those who do not see the figure.
 residuals-alt = Residuals about the line in watts, against temperature difference in kelvin and against local clock time, with a mark for each day; standard deviation { $deviation } watts; { $outside ->
     [one] { $outside } of { $points } points lies further than twice that from the line.
    *[other] { $outside } of { $points } points lie further than twice that from the line.
 }
-page-scatter = Days, neighbours and single intervals
+page-scatter = Day effects, autocorrelation, influential points
 page-uncertainty = Uncertainty of Ps(50)
 # Headers of a table of six columns.
 page-uncertainty-source = source
@@ -433,7 +431,8 @@ page-uncertainty-of-source = its standard uncertainty
 # Type A or B of the GUM.
 page-uncertainty-type = type
 page-uncertainty-sensitivity = sensitivity
-page-uncertainty-of-rating = in Ps(50)
+page-uncertainty-of-rating = u, W
+page-uncertainty-factor = k
 page-uncertainty-part = share of ±²
 
 ## Heat balance
@@ -742,10 +741,11 @@ budget-days-text = { $days ->
     [one] { $days } day, left out
    *[other] each of { $days } days left out in turn
 }
-budget-per-percent = { $sensitivity } W per %
-budget-per-kelvin = { $sensitivity } W per K
-budget-watts = { $power } W
+budget-per-percent = W per %
+budget-per-kelvin = W per K
 budget-percent = { $share } %
+# Several small lines in one; { $share }: a number.
+budget-tiny = others, each under { $share } %
 budget-scale = { $percent } % of the distance from { $about }, the other part of the same
 budget-offset-of = { $known }; of it, the offset
 # { $uncertainty }: "0.5 K" or "3 % of the reading".
@@ -784,34 +784,44 @@ source-specific-heat = IAPWS-IF97, 10 °C to 95 °C
 
 ## Regression and uncertainty: what the budget comes to
 
-# { $rating }: rating-with-uncertainty. { $freedom }: a number, or freedom-large.
-budget-result-parts = Ps(50) = { $rating }. Expanded uncertainty ± { $expanded } W: scatter and days times { $of_days }, Student's t for 95 %, and instruments times { $of_instruments }, as the root of the sum of squares. That is { $factor } times the combined { $combined } W. JCGM 100:2008, G.4, takes one t for all; with few days that was too narrow in simulations.
-budget-note-squares = Last column: each line's share of the square of the expanded uncertainty, in which scatter and days count with their Student's t; a share below zero belongs to an error that takes part of another one back. Type A: by statistics of the intervals; B: otherwise. Errors of instruments are taken as common to all intervals: those of irradiance, mass, specific heat and time scale the whole line and never show in the scatter; the offset of a thermometer cancels in the rise of the water and moves Td, and its error of scale is in both.
-budget-note-thermometer = What is known of a thermometer is taken to hold at { $cold } and at { $hot }, independently of each other: an offset of u/√2, and an error of scale about { $about } that is u/√2 at either end (common practice, no published source). Water and air read by one instrument share both.
+# { $rating }: rating-with-uncertainty.
+budget-result = Ps(50) = { $rating }
+budget-rule = Interval: the root of the sum of (k·u)². Where a Monte Carlo check (JCGM 101:2008) differs by more than its tolerance, each end is the one further out, and the ± is the longer side. JCGM 100:2008, G.4, takes one k for all lines; with few days that was too narrow in simulations.
+budget-note-columns = k: Student's t for scatter and days, 1.96 for instruments. Share: (k·u)² of the line over the sum of all lines; below zero where an error takes part of another one back. Type A: by statistics of the intervals; B: otherwise.
+budget-note-common = Errors of instruments are common to all intervals. Those of irradiance, mass, specific heat and time scale the whole line and never show in its scatter; a constant temperature error cancels in the rise and only shifts Td, an error of scale does both.
+budget-note-thermometer = A thermometer's uncertainty u is taken to hold at { $cold } and at { $hot } independently: an offset of u/√2, and an error of scale about { $about } that is u/√2 at either end. Water and air read by one instrument share both.
 # { $sources }: a list of the messages that begin with source-, with ";" between them.
 budget-note-sources = What the tester did not state is from: { $sources }. Limits without more knowledge are taken as rectangular, u = limit/√3 (JCGM 100:2008, 4.3.7).
 # { $quantities }: a list of messages that begin with error-.
-budget-note-assumed = For { $quantities } the campaign file states neither uncertainty nor class, so the most cautious class is assumed. Stating what was used will most likely make the uncertainty smaller.
-# What single readings explain of the scatter.
-budget-note-reading = Of the { $scatter } W by which an interval scatters, the step in which the water thermometer is read explains { $step } W and the moment of reading { $moment } W; both are in the scatter and not counted again.
-budget-note-step-most = Of the { $scatter } W by which an interval scatters, the step in which the water thermometer is read explains { $step } W and the moment of reading { $moment } W; both are in the scatter and not counted again. Neighbours share a reading, so most of it cancels along a run; what is left is most of what scatter and days give the rating, and a thermometer with a finer step would make that smaller.
+budget-note-assumed = For { $quantities } the campaign file states neither uncertainty nor class, so the most cautious class is assumed. Stating what was used will most likely reduce the uncertainty.
+budget-note-resolution = Of the scatter of { $scatter } W an interval, thermometer resolution accounts for { $step } W and reading time for { $moment } W, in quadrature; both are part of it.
+budget-note-resolution-most = Of the scatter of { $scatter } W an interval, thermometer resolution accounts for { $step } W and reading time for { $moment } W, in quadrature; both are part of it. Neighbours share a reading, so most of it cancels along a run; the rest is most of what scatter and days give the rating, and a finer thermometer would reduce it.
 
 ## Regression and uncertainty: check by Monte Carlo
 #
 # Two sentences, one after the other: what was drawn, and what follows from it.
 
-drawn-none = No Monte Carlo check: irradiance is so uncertain that some draws of it fall to zero or below. The interval above is then no more than a guess.
-drawn = Monte Carlo check (JCGM 101:2008): the same errors drawn { $trials } times through readings, power, regression and line give { $lower } to { $upper } W for 95 %.
-drawn-deviation = Monte Carlo check (JCGM 101:2008): the same errors drawn { $trials } times through readings, power, regression and line give { $lower } to { $upper } W for 95 %, standard deviation { $deviation } W.
-drawn-agrees = The ends of both intervals lie within { $tolerance } W, the tolerance of JCGM 101 for one significant digit: the budget holds.
-drawn-narrower-all = That is { $apart } W from the budget's interval, where JCGM 101 allows { $tolerance } W for one significant digit. The draws reach less far: the budget is on the safe side.
-drawn-wider = That is { $apart } W from the budget's interval, where JCGM 101 allows { $tolerance } W for one significant digit. The draws reach further, and the wider end of both is printed.
-drawn-wider-skewed = That is { $apart } W from the budget's interval, where JCGM 101 allows { $tolerance } W for one significant digit. Dividing by an irradiance that may be far off skews the draws; a better known sensor brings the two together. The wider end of both is printed.
-drawn-unsettled = The draws had not settled within a fifth of that tolerance when they stopped.
+drawn-none = No Monte Carlo check: irradiance is so uncertain that some draws of it fall to zero or below. The interval is then no more than a guess.
+drawn-holds = Monte Carlo, { $trials } draws of the same errors through readings, power, regression and line: { $lower } to { $upper } W for 95 %, within the tolerance of { $tolerance } W. The interval is the budget's.
+drawn-apart = Monte Carlo, { $trials } draws of the same errors through readings, power, regression and line: { $lower } to { $upper } W for 95 %. That is up to { $apart } W from the budget's { $from } to { $to } W, beyond the tolerance of { $tolerance } W.
+# Why: one of these five follows drawn-apart.
+drawn-because-divided = The reason: power is divided by an irradiance whose standard uncertainty is { $percent } %, so an error to one side moves the rating further than the same error to the other.
+drawn-because-curved = The reason: errors other than that of irradiance do not act in proportion.
+drawn-because-limits = The reason: errors known only by their limits have no tails, which the budget takes them to have.
+drawn-because-few = The reason: with { $freedom ->
+    [one] { $freedom } degree
+   *[other] { $freedom } degrees
+} of freedom, Student's t and a normal distribution do not combine exactly as a root of squares.
+drawn-because-unsettled = The reason: the draws themselves; with { $freedom ->
+    [one] { $freedom } degree
+   *[other] { $freedom } degrees
+} of freedom their ends settle slowly.
+drawn-interval = The interval is therefore { $from } to { $to } W.
+drawn-settled-to = The ends of the draws are known to ± { $within } W.
 
 ## Regression and uncertainty: what more data would bring
 
-outlook-at-best = More intervals and days would bring the uncertainty down to ± { $least } W at best; the rest is the instruments'.
+outlook-at-best = More testing cannot reduce the ± below { $least } W, which the instruments leave.
 outlook-reached = The ± { $target } W aimed at are reached.
 # { $more }: outlook-intervals or outlook-intervals-and-days.
 outlook-more = The ± { $target } W aimed at take { $more }, assuming the spread seen so far.
@@ -845,8 +855,20 @@ outlook-too-far-one-day = The ± { $target } W aimed at would take more interval
 
 ## Page one, and regression and uncertainty: what limits the number most
 
-limits-most-step = What limits this number most is the step in which the water thermometer is read: { $percent } % of its variance.
-limits-most-estimate = What limits this number most is that irradiance is estimated: { $percent } % of its variance.
+# { $percent }: of the square of the ±.
+limits-most-few-days = The largest part of the ± is day-to-day scatter ({ $percent } % of its square), because there are only { $days ->
+    [one] { $days } day
+   *[other] { $days } days
+}.
+limits-most-days = The largest part of the ± is day-to-day scatter ({ $percent } % of its square).
+limits-most-scatter = The largest part of the ± is the scatter of the intervals ({ $percent } % of its square).
+limits-most-resolution = The largest part of the ± is scatter ({ $percent } % of its square), most of it from the resolution of the water thermometer.
+limits-most-irradiance = The largest part of the ± is the uncertainty of irradiance ({ $percent } % of its square).
+limits-most-estimated = The largest part of the ± is the estimate of irradiance ({ $percent } % of its square).
+limits-most-water = The largest part of the ± is the uncertainty of the water thermometer ({ $percent } % of its square).
+limits-most-ambient = The largest part of the ± is the uncertainty of the ambient thermometer ({ $percent } % of its square).
+limits-most-mass = The largest part of the ± is the uncertainty of the water mass ({ $percent } % of its square).
+limits-most-other = The largest part of the ± is the specific heat of water and the clock ({ $percent } % of its square).
 
 ## Regression and uncertainty: days, neighbours and single intervals
 
@@ -854,35 +876,29 @@ days-one = All used intervals are from one day: how much days differ cannot be t
 days-too-few-intervals = Too few intervals to tell days apart from scatter; how much days differ is not in the uncertainty.
 days-no-scatter = The intervals lie on their days' lines without any scatter, so days cannot be tested.
 # Of Fisher's F test: degrees of freedom, the statistic, the probability.
-days-numbers = F({ $between }, { $within }) = { $statistic }, p = { $p }
+days-test = F({ $between }, { $within }) = { $statistic }, { $p }
 # { $numbers }: days-numbers. One of days-left-out and days-left-out-two follows
 # after the first three.
-days-differ = Days differ by more than their scatter explains ({ $numbers }).
-days-not-shown = Days do not differ in level by more than the scatter of their intervals ({ $numbers }).
-days-left-out = Whatever days do, in level or in slope, is in the uncertainty: each of the { $days } days is left out in turn, and the rating's moves give its scatter, with { $freedom ->
+days-differ = Days differ by more than the scatter within them explains ({ $numbers }).
+days-not-shown = Days differ by no more than the scatter within them explains ({ $numbers }).
+days-count = The { $days } days, not the { $intervals } intervals, count as independent observations: each day is left out in turn, which covers differences in level and in slope and leaves { $freedom ->
     [one] { $freedom } degree
    *[other] { $freedom } degrees
 } of freedom.
-days-agree = Each of the { $days } days is left out in turn, and the rating moves by less than the scatter of its intervals gives, so that scatter counts.
-days-cannot-be-left-out = None of the days can be left out, since the others give no line: the uncertainty rests on the intervals, and what days do is not in it.
-days-left-out-two = Each of the { $days } days is left out in turn, and the rating's moves give its scatter, with { $freedom ->
+days-count-two = The { $days } days, not the { $intervals } intervals, count as independent observations: each day is left out in turn, with { $freedom ->
     [one] { $freedom } degree
    *[other] { $freedom } degrees
-} of freedom: two days tell little of how days differ, so the range is wide.
-neighbours-alike = Durbin–Watson within runs d = { $statistic } (2 if independent), two-sided p = { $p }: intervals that follow each other are alike, as when the aim or the sky drifts.
-neighbours-alternate = Durbin–Watson within runs d = { $statistic } (2 if independent), two-sided p = { $p }: intervals that follow each other lie above and below by turns, as where the cooker is aimed anew at every second one, or where the step of the thermometer is coarse and neighbours share a reading.
-neighbours-independent = Durbin–Watson within runs d = { $statistic } (2 if independent), two-sided p = { $p }: no sign that intervals that follow each other are alike or alternate.
-# { $intervals }: influence-one of each, with "," between them.
-influence = Intervals that move the line more than others, by Cook's distance over 4/n, none of them removed: { $intervals }.
-influence-more = Intervals that move the line more than others, by Cook's distance over 4/n, none of them removed: { $intervals }; { $more } more.
-# { $time }: time of day.
-influence-one = { $date } { $time } (Cook's distance { $distance }; without it Ps(50) is { $power } W)
-
-## Regression and uncertainty: the figure beside the budget
-
-spread-caption = Left: residuals in order of size against those of a normal distribution; on the dashed line if they are normal. Right: the line with its band, dark from scatter and days, light with the instruments.
-# Read out to those who do not see the figure.
-spread-alt = Two panels. Normal quantile plot of { $points } residuals. The line with its 95 percent band: at 50 kelvin { $power } watts, plus or minus { $scatter } watts from scatter and days, plus or minus { $expanded } watts with the instruments.
+} of freedom. Two days say little about how days differ, so the interval is wide.
+days-agree = Leaving out each of the { $days } days in turn gives a narrower interval than the scatter of the intervals, so that scatter counts.
+days-cannot-be-left-out = No day can be left out, since the others give no line: the uncertainty rests on the intervals, and what another day would do is not in it.
+# Durbin–Watson; { $p }: "p = 0.005".
+neighbours-drift = Durbin–Watson within runs d = { $statistic } (2: independent), two-sided { $p }: neighbouring intervals err to the same side (positive autocorrelation), as when aim or sky drifts.
+neighbours-share = Durbin–Watson within runs d = { $statistic } (2: independent), two-sided { $p }: neighbouring intervals share a water reading, so their errors alternate.
+neighbours-by-turns = Durbin–Watson within runs d = { $statistic } (2: independent), two-sided { $p }: errors of neighbouring intervals alternate, by more than the water reading that they share explains; aiming anew at every second interval does that.
+neighbours-not-shown = Durbin–Watson within runs d = { $statistic } (2: independent), two-sided { $p }: no autocorrelation shown.
+influential = Influential intervals (Cook's distance > 4/n), none removed: { $intervals }.
+influential-more = Influential intervals (Cook's distance > 4/n), none removed: { $intervals }; { $more } more.
+influential-one = { $date } { $time } ({ $distance }; without it { $power } W)
 
 ## Provenance
 

@@ -6,7 +6,6 @@
 ## Numbers, dates, lists
 
 decimal-mark = ,
-under = menos de { $number }
 list = { $first } y { $last }
 # Between two clauses of a sentence.
 clause-break = { "; " }
@@ -413,25 +412,24 @@ reason-not-cloudless = quien ensayó no declara que el cielo estuviera sin nubes
 
 section-regression = Regresión e incertidumbre
 regression-none = No se puede ajustar ninguna recta: para ello hacen falta al menos tres intervalos utilizados con irradiancia, con distintas diferencias de temperatura.
-regression-method = Mínimos cuadrados ordinarios de Ps sobre Td en los intervalos utilizados de todos los ensayos, cada uno con igual peso; intervalos con la t de Student. P = m·c·(T2 − T1)/Δt con c = 4186 J/(kg K) y el tiempo realmente transcurrido; Ps = P·700/G con la irradiancia media G del intervalo; Td = temperatura media del agua menos temperatura ambiente media. Las medias están ponderadas por el tiempo.
+regression-method = STILL TO TRANSLATE
 # Labels, and what stands beside them.
 regression-line = recta
 regression-intercept = ordenada en el origen a
 regression-watts = { $value } W, error estándar { $error } W
 regression-slope = pendiente b
 regression-watts-per-kelvin = { $value } W/K, error estándar { $error } W/K
-regression-residual = desviación estándar residual
+regression-residual = STILL TO TRANSLATE
+regression-residual-text = STILL TO TRANSLATE
 regression-points = puntos
 regression-points-text = { counted-intervals } en { counted-days }, { counted-freedom }
-regression-confidence = intervalo de confianza del 95 % de la recta a 50 K, solo por su dispersión
-regression-prediction = intervalo de predicción del 95 % de un intervalo a 50 K
-residuals-caption = Residuos de los intervalos utilizados, por día; línea discontinua: dos veces su desviación estándar.
+residuals-caption = STILL TO TRANSLATE
 # Read out to those who do not see the figure.
 residuals-alt = Residuos en torno a la recta en vatios, frente a la diferencia de temperatura en kelvin y frente a la hora local del reloj, con una marca para cada día; desviación estándar { $deviation } vatios; { $outside ->
     [one] { $outside } de { $points } puntos queda a más del doble de eso de la recta.
    *[other] { $outside } de { $points } puntos quedan a más del doble de eso de la recta.
 }
-page-scatter = Días, vecinos e intervalos sueltos
+page-scatter = STILL TO TRANSLATE
 page-uncertainty = Incertidumbre de Ps(50)
 # Headers of a table of six columns.
 page-uncertainty-source = fuente
@@ -439,7 +437,8 @@ page-uncertainty-of-source = su incertidumbre estándar
 # Type A or B of the GUM.
 page-uncertainty-type = tipo
 page-uncertainty-sensitivity = sensibilidad
-page-uncertainty-of-rating = en Ps(50)
+page-uncertainty-of-rating = STILL TO TRANSLATE
+page-uncertainty-factor = STILL TO TRANSLATE
 page-uncertainty-part = parte de ±²
 section-heat-balance = Balance térmico
 page-balance-quantity = magnitud
@@ -752,11 +751,11 @@ budget-days-text = { $days ->
         [one] { $days } día, dejado fuera
        *[other] cada uno de { $days } días, dejado fuera por turno
     }
-budget-per-percent = { $sensitivity } W por %
-budget-per-kelvin = { $sensitivity } W por K
+budget-per-percent = STILL TO TRANSLATE
+budget-per-kelvin = STILL TO TRANSLATE
 # As in English
-budget-watts = { $power } W
 budget-percent = { $share } %
+budget-tiny = STILL TO TRANSLATE
 budget-offset-of = { $known }; de ella, el error constante
 budget-scale = { $percent } % contando desde { $about }, la otra parte de la misma incertidumbre
 # { $uncertainty }: "0.5 K" or "3 % of the reading".
@@ -796,34 +795,36 @@ source-specific-heat = IAPWS-IF97, 10 °C a 95 °C
 
 ## Regression and uncertainty: what the budget comes to
 
-# { $rating }: rating-with-uncertainty. { $freedom }: a number, or freedom-large.
-budget-result-parts = Ps(50) = { $rating }. Incertidumbre expandida ± { $expanded } W: dispersión y días por { $of_days }, t de Student para el 95 %, e instrumentos por { $of_instruments }, como raíz de la suma de los cuadrados. Eso es { $factor } veces la combinada de { $combined } W. JCGM 100:2008, G.4, toma una sola t para todo; con pocos días eso resultó demasiado estrecho en simulaciones.
-budget-note-squares = Última columna: la parte de cada línea en el cuadrado de la incertidumbre expandida, en el que la dispersión y los días cuentan con su t de Student; una parte menor que cero es de un error que anula una parte de otro. Tipo A: por estadística de los intervalos; B: de otro modo. Los errores de los instrumentos se toman como comunes a todos los intervalos: los de la irradiancia, la masa, el calor específico y el tiempo cambian la escala de toda la recta y nunca aparecen en la dispersión; el error constante de un termómetro se anula en la subida del agua y desplaza Td, y su error de escala está en ambas.
-budget-note-thermometer = Lo que se sabe de un termómetro se toma como válido a { $cold } y a { $hot }, de forma independiente: un error constante de u/√2, y un error de escala en torno a { $about } que es u/√2 en cada extremo (práctica habitual, sin fuente publicada). El agua y el aire leídos con un mismo instrumento comparten ambos.
+budget-result = STILL TO TRANSLATE
+budget-rule = STILL TO TRANSLATE
+budget-note-columns = STILL TO TRANSLATE
+budget-note-common = STILL TO TRANSLATE
+budget-note-thermometer = STILL TO TRANSLATE
 # { $sources }: a list of the messages that begin with source-, with ";" between them.
-budget-note-sources = Lo que no indicó quien ensayó procede de: { $sources }. Los límites sin más conocimiento se toman como rectangulares, u = límite/√3 (JCGM 100:2008, 4.3.7).
+budget-note-sources = STILL TO TRANSLATE
 # { $quantities }: a list of messages that begin with error-.
-budget-note-assumed = Para { $quantities } el archivo de campaña no indica ni incertidumbre ni clase, por lo que se supone la clase más prudente. Indicar lo que se usó muy probablemente reducirá la incertidumbre.
-# What single readings explain of the scatter.
-budget-note-reading = De los { $scatter } W en que se dispersa un intervalo, el paso con que se lee el termómetro del agua explica { $step } W y el momento de la lectura { $moment } W; ambos están en la dispersión y no se cuentan otra vez.
-budget-note-step-most = De los { $scatter } W en que se dispersa un intervalo, el paso con que se lee el termómetro del agua explica { $step } W y el momento de la lectura { $moment } W; ambos están en la dispersión y no se cuentan otra vez. Los vecinos comparten una lectura, de modo que la mayor parte de ello se anula a lo largo de un ensayo; lo que queda es la mayor parte de lo que la dispersión y los días dan a la calificación, y un termómetro de paso más fino lo reduciría.
+budget-note-assumed = STILL TO TRANSLATE
+budget-note-resolution = STILL TO TRANSLATE
+budget-note-resolution-most = STILL TO TRANSLATE
 
 ## Regression and uncertainty: check by Monte Carlo
 #
 # Two sentences, one after the other: what was drawn, and what follows from it.
 
-drawn-none = Sin comprobación de Monte Carlo: la irradiancia es tan incierta que algunos de sus valores sorteados caen a cero o por debajo. El intervalo de arriba no es entonces más que una conjetura.
-drawn = Comprobación de Monte Carlo (JCGM 101:2008): los mismos errores, sorteados { $trials } veces a través de lecturas, potencia, regresión y recta, dan de { $lower } a { $upper } W para el 95 %.
-drawn-deviation = Comprobación de Monte Carlo (JCGM 101:2008): los mismos errores, sorteados { $trials } veces a través de lecturas, potencia, regresión y recta, dan de { $lower } a { $upper } W para el 95 %, desviación estándar { $deviation } W.
-drawn-agrees = Los extremos de ambos intervalos distan menos de { $tolerance } W, la tolerancia de JCGM 101 para una cifra significativa: el balance de incertidumbre se sostiene.
-drawn-narrower-all = Eso dista { $apart } W del intervalo del balance, donde JCGM 101 admite { $tolerance } W para una cifra significativa. Los sorteos llegan menos lejos: el balance está del lado seguro.
-drawn-wider = Eso dista { $apart } W del intervalo del balance, donde JCGM 101 admite { $tolerance } W para una cifra significativa. Los sorteos llegan más lejos, y de los dos extremos se imprime el que llega más lejos.
-drawn-wider-skewed = Eso dista { $apart } W del intervalo del balance, donde JCGM 101 admite { $tolerance } W para una cifra significativa. Dividir por una irradiancia que puede estar muy errada hace asimétricos los sorteos; un sensor mejor conocido acerca ambos. De los dos extremos se imprime el que llega más lejos.
-drawn-unsettled = Los sorteos no se habían estabilizado dentro de un quinto de esa tolerancia cuando se detuvieron.
+drawn-none = STILL TO TRANSLATE
+drawn-holds = STILL TO TRANSLATE
+drawn-apart = STILL TO TRANSLATE
+drawn-because-divided = STILL TO TRANSLATE
+drawn-because-curved = STILL TO TRANSLATE
+drawn-because-limits = STILL TO TRANSLATE
+drawn-because-few = STILL TO TRANSLATE
+drawn-because-unsettled = STILL TO TRANSLATE
+drawn-interval = STILL TO TRANSLATE
+drawn-settled-to = STILL TO TRANSLATE
 
 ## Regression and uncertainty: what more data would bring
 
-outlook-at-best = Más intervalos y días bajarían la incertidumbre a ± { $least } W en el mejor de los casos; el resto es de los instrumentos.
+outlook-at-best = STILL TO TRANSLATE
 outlook-reached = Se alcanzan los ± { $target } W buscados.
 # { $more }: outlook-intervals or outlook-intervals-and-days.
 outlook-more = Los ± { $target } W buscados requieren { $more }, suponiendo la dispersión vista hasta ahora.
@@ -857,45 +858,38 @@ outlook-too-far-one-day = Los ± { $target } W buscados requerirían más interv
 
 ## Page one, and regression and uncertainty: what limits the number most
 
-limits-most-step = Lo que más limita este número es el paso con que se lee el termómetro del agua: { $percent } % de su varianza.
-limits-most-estimate = Lo que más limita este número es que la irradiancia es estimada: { $percent } % de su varianza.
+limits-most-few-days = STILL TO TRANSLATE
+limits-most-days = STILL TO TRANSLATE
+limits-most-scatter = STILL TO TRANSLATE
+limits-most-resolution = STILL TO TRANSLATE
+limits-most-irradiance = STILL TO TRANSLATE
+limits-most-estimated = STILL TO TRANSLATE
+limits-most-water = STILL TO TRANSLATE
+limits-most-ambient = STILL TO TRANSLATE
+limits-most-mass = STILL TO TRANSLATE
+limits-most-other = STILL TO TRANSLATE
 
 ## Regression and uncertainty: days, neighbours and single intervals
 
 days-one = Todos los intervalos utilizados son de un solo día: no se puede saber cuánto difieren los días, así que eso no está en la incertidumbre. Otro día bien puede dar un valor fuera del margen indicado.
 days-too-few-intervals = Demasiado pocos intervalos para distinguir los días de la dispersión; cuánto difieren los días no está en la incertidumbre.
 days-no-scatter = Los intervalos están sobre las rectas de sus días sin dispersión alguna, así que no se pueden poner a prueba los días.
-# Of Fisher's F test: degrees of freedom, the statistic, the probability.
-# As in English
-days-numbers = F({ $between }, { $within }) = { $statistic }, p = { $p }
+days-test = STILL TO TRANSLATE
 # { $numbers }: days-numbers. One of days-left-out and days-left-out-two follows
 # after the first three.
-days-differ = Los días difieren más de lo que explica su dispersión ({ $numbers }).
-days-not-shown = Los días no difieren de nivel más allá de la dispersión de sus intervalos ({ $numbers }).
-days-left-out = Lo que hagan los días, en nivel o en pendiente, está en la incertidumbre: cada uno de los { $days } días se deja fuera por turno, y lo que se mueve la calificación da su dispersión, con { $freedom ->
-        [one] { $freedom } grado
-       *[other] { $freedom } grados
-    } de libertad.
-days-agree = Cada uno de los { $days } días se deja fuera por turno, y la calificación se mueve menos de lo que da la dispersión de sus intervalos, así que cuenta esa dispersión.
-days-cannot-be-left-out = No se puede dejar fuera ningún día, pues los demás no dan una recta: la incertidumbre se apoya en los intervalos, y lo que hacen los días no está en ella.
-days-left-out-two = Cada uno de los { $days } días se deja fuera por turno, y lo que se mueve la calificación da su dispersión, con { $freedom ->
-        [one] { $freedom } grado
-       *[other] { $freedom } grados
-    } de libertad: dos días dicen poco de cómo difieren los días, así que el margen es amplio.
-neighbours-alike = Durbin–Watson dentro de los ensayos d = { $statistic } (2 si son independientes), p bilateral = { $p }: los intervalos que se siguen se parecen, como cuando la orientación o el cielo cambian poco a poco.
-neighbours-alternate = Durbin–Watson dentro de los ensayos d = { $statistic } (2 si son independientes), p bilateral = { $p }: los intervalos que se siguen quedan por turnos encima y debajo, como donde la cocina se orienta de nuevo cada dos intervalos, o donde el paso del termómetro es grueso y los vecinos comparten una lectura.
-neighbours-independent = Durbin–Watson dentro de los ensayos d = { $statistic } (2 si son independientes), p bilateral = { $p }: ningún indicio de que los intervalos que se siguen se parezcan o se alternen.
-# { $intervals }: influence-one of each, with "," between them.
-influence = Intervalos que mueven la recta más que otros, con distancia de Cook mayor que 4/n, ninguno de ellos eliminado: { $intervals }.
-influence-more = Intervalos que mueven la recta más que otros, con distancia de Cook mayor que 4/n, ninguno de ellos eliminado: { $intervals }; { $more } más.
-# { $time }: time of day.
-influence-one = { $date } { $time } (distancia de Cook { $distance }; sin él, Ps(50) es { $power } W)
-
-## Regression and uncertainty: the figure beside the budget
-
-spread-caption = Izquierda: residuos por orden de tamaño frente a los de una distribución normal; sobre la línea discontinua si son normales. Derecha: la recta con su banda, oscura por dispersión y días, clara con los instrumentos.
-# Read out to those who do not see the figure.
-spread-alt = Dos paneles. Gráfico de cuantiles normales de { $points } residuos. La recta con su banda del 95 por ciento: a 50 kelvin { $power } vatios, más o menos { $scatter } vatios por dispersión y días, más o menos { $expanded } vatios con los instrumentos.
+days-differ = STILL TO TRANSLATE
+days-not-shown = STILL TO TRANSLATE
+days-count = STILL TO TRANSLATE
+days-count-two = STILL TO TRANSLATE
+days-agree = STILL TO TRANSLATE
+days-cannot-be-left-out = STILL TO TRANSLATE
+neighbours-drift = STILL TO TRANSLATE
+neighbours-share = STILL TO TRANSLATE
+neighbours-by-turns = STILL TO TRANSLATE
+neighbours-not-shown = STILL TO TRANSLATE
+influential = STILL TO TRANSLATE
+influential-more = STILL TO TRANSLATE
+influential-one = STILL TO TRANSLATE
 
 ## Provenance
 

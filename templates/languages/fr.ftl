@@ -17,7 +17,6 @@
 ## Numbers, dates, lists
 
 decimal-mark = ,
-under = moins de { $number }
 list = { $first } et { $last }
 # Between two clauses of a sentence.
 clause-break = { " ; " }
@@ -433,26 +432,25 @@ reason-not-cloudless = l’opérateur n’indique pas que le ciel était sans nu
 
 section-regression = Régression et incertitude
 regression-none = Aucune droite ne peut être ajustée : il y faut au moins trois intervalles retenus avec éclairement, à des écarts de température différents.
-regression-method = Moindres carrés ordinaires de Ps selon Td sur les intervalles retenus de tous les essais, chacun avec le même poids ; intervalles statistiques par le t de Student. P = m·c·(T2 − T1)/Δt avec c = 4186 J/(kg K) et le temps réellement écoulé ; Ps = P·700/G avec l’éclairement moyen G de l’intervalle ; Td = moyenne de l’eau moins température ambiante moyenne. Les moyennes sont pondérées par le temps.
+regression-method = STILL TO TRANSLATE
 # Labels, and what stands beside them.
 regression-line = droite
 regression-intercept = ordonnée à l’origine a
 regression-watts = { $value } W, erreur type { $error } W
 regression-slope = pente b
 regression-watts-per-kelvin = { $value } W/K, erreur type { $error } W/K
-regression-residual = écart-type résiduel
+regression-residual = STILL TO TRANSLATE
+regression-residual-text = STILL TO TRANSLATE
 # As in English
 regression-points = points
 regression-points-text = { counted-intervals } en { counted-days }, { counted-freedom }
-regression-confidence = intervalle de confiance à 95 % de la droite à 50 K, d’après sa seule dispersion
-regression-prediction = intervalle de prédiction à 95 % d’un intervalle à 50 K
-residuals-caption = Résidus des intervalles retenus, par jour ; tirets : deux fois leur écart-type.
+residuals-caption = STILL TO TRANSLATE
 # Read out to those who do not see the figure.
 residuals-alt = Résidus autour de la droite en watts, selon l’écart de température en kelvins et selon l’heure locale, avec une marque pour chaque jour ; écart-type { $deviation } watts ; { $outside ->
     [one] { $outside } point sur { $points } est à plus de deux fois cette valeur de la droite.
    *[other] { $outside } points sur { $points } sont à plus de deux fois cette valeur de la droite.
 }
-page-scatter = Jours, voisins et intervalles isolés
+page-scatter = STILL TO TRANSLATE
 page-uncertainty = Incertitude de Ps(50)
 # Headers of a table of six columns.
 # As in English
@@ -462,7 +460,8 @@ page-uncertainty-of-source = son incertitude-type
 # As in English
 page-uncertainty-type = type
 page-uncertainty-sensitivity = sensibilité
-page-uncertainty-of-rating = dans Ps(50)
+page-uncertainty-of-rating = STILL TO TRANSLATE
+page-uncertainty-factor = STILL TO TRANSLATE
 page-uncertainty-part = part de ±²
 section-heat-balance = Bilan thermique
 page-balance-quantity = grandeur
@@ -783,11 +782,11 @@ budget-days-text = { $days ->
         [one] { $days } jour, laissé de côté
        *[other] chacun des { $days } jours laissé de côté tour à tour
     }
-budget-per-percent = { $sensitivity } W par %
-budget-per-kelvin = { $sensitivity } W par K
+budget-per-percent = STILL TO TRANSLATE
+budget-per-kelvin = STILL TO TRANSLATE
 # As in English
-budget-watts = { $power } W
 budget-percent = { $share } %
+budget-tiny = STILL TO TRANSLATE
 budget-offset-of = { $known } ; dont le décalage
 budget-scale = { $percent } % en comptant depuis { $about }, l’autre part de la même incertitude
 # { $uncertainty }: "0.5 K" or "3 % of the reading".
@@ -826,34 +825,36 @@ source-specific-heat = IAPWS-IF97, 10 °C à 95 °C
 
 ## Regression and uncertainty: what the budget comes to
 
-# { $rating }: rating-with-uncertainty. { $freedom }: a number, or freedom-large.
-budget-result-parts = Ps(50) = { $rating }. Incertitude élargie ± { $expanded } W : dispersion et jours fois { $of_days }, t de Student pour 95 %, et instruments fois { $of_instruments }, en racine de la somme des carrés. C’est { $factor } fois l’incertitude composée de { $combined } W. JCGM 100:2008, G.4, prend un seul t pour tout ; avec peu de jours, c’était trop étroit dans des simulations.
-budget-note-squares = Dernière colonne : la part de chaque ligne dans le carré de l’incertitude élargie, où la dispersion et les jours comptent avec leur t de Student ; une part inférieure à zéro est celle d’une erreur qui en annule une autre en partie. Type A : par la statistique des intervalles ; B : autrement. Les erreurs des instruments sont supposées communes à tous les intervalles : celles de l’éclairement, de la masse, de la chaleur massique et du temps multiplient toute la droite et n’apparaissent jamais dans la dispersion ; le décalage d’un thermomètre s’annule dans la montée de l’eau et déplace Td, et son erreur d’échelle est dans les deux.
-budget-note-thermometer = Ce que l’on sait d’un thermomètre est supposé valoir à { $cold } et à { $hot }, indépendamment l’un de l’autre : un décalage de u/√2, et une erreur d’échelle autour de { $about } qui vaut u/√2 à chaque bout (pratique courante, sans source publiée). L’eau et l’air lus par un même instrument partagent les deux.
+budget-result = STILL TO TRANSLATE
+budget-rule = STILL TO TRANSLATE
+budget-note-columns = STILL TO TRANSLATE
+budget-note-common = STILL TO TRANSLATE
+budget-note-thermometer = STILL TO TRANSLATE
 # { $sources }: a list of the messages that begin with source-, with ";" between them.
-budget-note-sources = Ce que l’opérateur n’a pas indiqué vient de : { $sources }. Les limites dont on ne sait rien de plus sont prises comme rectangulaires, u = limite/√3 (JCGM 100:2008, 4.3.7).
+budget-note-sources = STILL TO TRANSLATE
 # { $quantities }: a list of messages that begin with error-.
-budget-note-assumed = Pour ces grandeurs ({ $quantities }), le fichier de campagne n’indique ni incertitude ni classe, la classe la plus prudente est donc supposée. Indiquer ce qui a été utilisé réduira très probablement l’incertitude.
-# What single readings explain of the scatter.
-budget-note-reading = Des { $scatter } W dont un intervalle se disperse, le pas auquel on lit le thermomètre de l’eau explique { $step } W et le moment de la lecture { $moment } W ; les deux sont dans la dispersion et ne sont pas comptés une seconde fois.
-budget-note-step-most = Des { $scatter } W dont un intervalle se disperse, le pas auquel on lit le thermomètre de l’eau explique { $step } W et le moment de la lecture { $moment } W ; les deux sont dans la dispersion et ne sont pas comptés une seconde fois. Les voisins partagent un relevé, la plus grande part s’en annule donc au long d’un essai ; ce qui reste est la plus grande part de ce que la dispersion et les jours donnent à l’évaluation, et un thermomètre au pas plus fin le réduirait.
+budget-note-assumed = STILL TO TRANSLATE
+budget-note-resolution = STILL TO TRANSLATE
+budget-note-resolution-most = STILL TO TRANSLATE
 
 ## Regression and uncertainty: check by Monte Carlo
 #
 # Two sentences, one after the other: what was drawn, and what follows from it.
 
-drawn-none = Pas de vérification par Monte-Carlo : l’éclairement est si incertain que certains de ses tirages tombent à zéro ou en dessous. L’intervalle ci-dessus n’est alors qu’une supposition.
-drawn = Vérification par Monte-Carlo (JCGM 101:2008) : les mêmes erreurs tirées { $trials } fois à travers relevés, puissance, régression et droite donnent { $lower } à { $upper } W pour 95 %.
-drawn-deviation = Vérification par Monte-Carlo (JCGM 101:2008) : les mêmes erreurs tirées { $trials } fois à travers relevés, puissance, régression et droite donnent { $lower } à { $upper } W pour 95 %, écart-type { $deviation } W.
-drawn-agrees = Les bouts des deux intervalles concordent à { $tolerance } W près, la tolérance de JCGM 101 pour un chiffre significatif : le bilan tient.
-drawn-narrower-all = C’est à { $apart } W de l’intervalle du bilan, là où JCGM 101 admet { $tolerance } W pour un chiffre significatif. Les tirages vont moins loin : le bilan est du côté sûr.
-drawn-wider = C’est à { $apart } W de l’intervalle du bilan, là où JCGM 101 admet { $tolerance } W pour un chiffre significatif. Les tirages vont plus loin, et c’est le plus éloigné des deux bouts qui est imprimé.
-drawn-wider-skewed = C’est à { $apart } W de l’intervalle du bilan, là où JCGM 101 admet { $tolerance } W pour un chiffre significatif. Diviser par un éclairement qui peut être très faux rend les tirages asymétriques ; un capteur mieux connu rapproche les deux. C’est le plus éloigné des deux bouts qui est imprimé.
-drawn-unsettled = Les tirages ne s’étaient pas stabilisés à un cinquième de cette tolérance près quand ils se sont arrêtés.
+drawn-none = STILL TO TRANSLATE
+drawn-holds = STILL TO TRANSLATE
+drawn-apart = STILL TO TRANSLATE
+drawn-because-divided = STILL TO TRANSLATE
+drawn-because-curved = STILL TO TRANSLATE
+drawn-because-limits = STILL TO TRANSLATE
+drawn-because-few = STILL TO TRANSLATE
+drawn-because-unsettled = STILL TO TRANSLATE
+drawn-interval = STILL TO TRANSLATE
+drawn-settled-to = STILL TO TRANSLATE
 
 ## Regression and uncertainty: what more data would bring
 
-outlook-at-best = Plus d’intervalles et de jours ramèneraient l’incertitude à ± { $least } W au mieux ; le reste vient des instruments.
+outlook-at-best = STILL TO TRANSLATE
 outlook-reached = Les ± { $target } W visés sont atteints.
 # { $more }: outlook-intervals or outlook-intervals-and-days.
 outlook-more = Les ± { $target } W visés demandent { $more }, en supposant la dispersion vue jusqu’ici.
@@ -887,44 +888,38 @@ outlook-too-far-one-day = Les ± { $target } W visés demanderaient plus d’int
 
 ## Page one, and regression and uncertainty: what limits the number most
 
-limits-most-step = Ce qui limite le plus ce nombre est le pas auquel on lit le thermomètre de l’eau : { $percent } % de sa variance.
-limits-most-estimate = Ce qui limite le plus ce nombre est que l’éclairement est estimé : { $percent } % de sa variance.
+limits-most-few-days = STILL TO TRANSLATE
+limits-most-days = STILL TO TRANSLATE
+limits-most-scatter = STILL TO TRANSLATE
+limits-most-resolution = STILL TO TRANSLATE
+limits-most-irradiance = STILL TO TRANSLATE
+limits-most-estimated = STILL TO TRANSLATE
+limits-most-water = STILL TO TRANSLATE
+limits-most-ambient = STILL TO TRANSLATE
+limits-most-mass = STILL TO TRANSLATE
+limits-most-other = STILL TO TRANSLATE
 
 ## Regression and uncertainty: days, neighbours and single intervals
 
 days-one = Tous les intervalles retenus sont d’un seul jour : on ne peut pas dire combien les jours diffèrent, cela n’est donc pas dans l’incertitude. Un autre jour peut bien donner un résultat hors de la plage indiquée.
 days-too-few-intervals = Trop peu d’intervalles pour distinguer les jours de la dispersion ; ce dont les jours diffèrent n’est pas dans l’incertitude.
 days-no-scatter = Les intervalles se trouvent sur les droites de leurs jours sans aucune dispersion, les jours ne peuvent donc pas être testés.
-# Of Fisher's F test: degrees of freedom, the statistic, the probability.
-days-numbers = F({ $between } ; { $within }) = { $statistic }, p = { $p }
+days-test = STILL TO TRANSLATE
 # { $numbers }: days-numbers. One of days-left-out and days-left-out-two follows
 # after the first three.
-days-differ = Les jours diffèrent plus que leur dispersion ne l’explique ({ $numbers }).
-days-not-shown = Les jours ne diffèrent pas de niveau au-delà de la dispersion de leurs intervalles ({ $numbers }).
-days-left-out = Ce que font les jours, en niveau ou en pente, est dans l’incertitude : chacun des { $days } jours est laissé de côté tour à tour, et les déplacements de l’évaluation donnent sa dispersion, avec { $freedom ->
-        [one] { $freedom } degré
-       *[other] { $freedom } degrés
-    } de liberté.
-days-agree = Chacun des { $days } jours est laissé de côté à son tour, et le classement bouge moins que ne donne la dispersion de ses intervalles : c’est donc elle qui compte.
-days-cannot-be-left-out = Aucun des jours ne peut être laissé de côté, car les autres ne donnent pas de droite : l’incertitude repose sur les intervalles, et ce que font les jours n’y est pas.
-days-left-out-two = Chacun des { $days } jours est laissé de côté tour à tour, et les déplacements de l’évaluation donnent sa dispersion, avec { $freedom ->
-        [one] { $freedom } degré
-       *[other] { $freedom } degrés
-    } de liberté : deux jours disent peu de la manière dont les jours diffèrent, la plage est donc large.
-neighbours-alike = Durbin–Watson au sein des essais d = { $statistic } (2 si indépendants), p bilatéral = { $p } : les intervalles qui se suivent se ressemblent, comme quand l’orientation ou le ciel dérive.
-neighbours-alternate = Durbin–Watson au sein des essais d = { $statistic } (2 si indépendants), p bilatéral = { $p } : les intervalles qui se suivent se trouvent tour à tour au-dessus et en dessous, comme là où le cuiseur est réorienté tous les deux intervalles, ou là où le pas du thermomètre est grossier et où les voisins partagent un relevé.
-neighbours-independent = Durbin–Watson au sein des essais d = { $statistic } (2 si indépendants), p bilatéral = { $p } : aucun signe que les intervalles qui se suivent se ressemblent ou alternent.
-# { $intervals }: influence-one of each, with "," between them.
-influence = Intervalles qui déplacent la droite plus que d’autres, par une distance de Cook de plus de 4/n, aucun n’a été retiré : { $intervals }.
-influence-more = Intervalles qui déplacent la droite plus que d’autres, par une distance de Cook de plus de 4/n, aucun n’a été retiré : { $intervals } ; { $more } de plus.
-# { $time }: time of day.
-influence-one = { $date } { $time } (distance de Cook { $distance } ; sans lui, Ps(50) vaut { $power } W)
-
-## Regression and uncertainty: the figure beside the budget
-
-spread-caption = À gauche : les résidus par ordre de grandeur face à ceux d’une loi normale ; sur la ligne en tirets s’ils sont normaux. À droite : la droite avec sa bande, foncée pour la dispersion et les jours, claire avec les instruments.
-# Read out to those who do not see the figure.
-spread-alt = Deux tracés. Diagramme quantile-quantile normal de { $points } résidus. La droite avec sa bande à 95 pour cent : à 50 kelvins { $power } watts, plus ou moins { $scatter } watts pour la dispersion et les jours, plus ou moins { $expanded } watts avec les instruments.
+days-differ = STILL TO TRANSLATE
+days-not-shown = STILL TO TRANSLATE
+days-count = STILL TO TRANSLATE
+days-count-two = STILL TO TRANSLATE
+days-agree = STILL TO TRANSLATE
+days-cannot-be-left-out = STILL TO TRANSLATE
+neighbours-drift = STILL TO TRANSLATE
+neighbours-share = STILL TO TRANSLATE
+neighbours-by-turns = STILL TO TRANSLATE
+neighbours-not-shown = STILL TO TRANSLATE
+influential = STILL TO TRANSLATE
+influential-more = STILL TO TRANSLATE
+influential-one = STILL TO TRANSLATE
 
 ## Provenance
 

@@ -9,7 +9,6 @@
 ## Numbers, dates, lists
 
 decimal-mark = ,
-under = menos de { $number }
 list = { $first } e { $last }
 # Between two clauses of a sentence.
 clause-break = { "; " }
@@ -417,25 +416,24 @@ reason-not-cloudless = o responsável pelo ensaio não declara que o céu estava
 
 section-regression = Regressão e incerteza
 regression-none = Não se pode ajustar uma reta: são precisos pelo menos três intervalos usados com irradiância, a diferenças de temperatura distintas.
-regression-method = Mínimos quadrados ordinários de Ps em função de Td sobre os intervalos usados de todas as sessões, todos com o mesmo peso; intervalos de confiança com o t de Student. P = m·c·(T2 − T1)/Δt com c = 4186 J/(kg K) e o tempo que realmente passou; Ps = P·700/G com a irradiância média G do intervalo; Td = temperatura média da água menos temperatura ambiente média. As médias são ponderadas pelo tempo.
+regression-method = STILL TO TRANSLATE
 # Labels, and what stands beside them.
 regression-line = reta
 regression-intercept = ordenada na origem a
 regression-watts = { $value } W, erro-padrão { $error } W
 regression-slope = inclinação b
 regression-watts-per-kelvin = { $value } W/K, erro-padrão { $error } W/K
-regression-residual = desvio-padrão dos resíduos
+regression-residual = STILL TO TRANSLATE
+regression-residual-text = STILL TO TRANSLATE
 regression-points = pontos
 regression-points-text = { counted-intervals } em { counted-days }, { counted-freedom }
-regression-confidence = intervalo de confiança de 95 % da reta a 50 K, só pela sua dispersão
-regression-prediction = intervalo de predição de 95 % de um intervalo a 50 K
-residuals-caption = Resíduos dos intervalos usados, por dia; tracejado: duas vezes o seu desvio-padrão.
+residuals-caption = STILL TO TRANSLATE
 # Read out to those who do not see the figure.
 residuals-alt = Resíduos em relação à reta, em watts, em função da diferença de temperatura, em kelvins, e da hora local do relógio, com uma marca para cada dia; desvio-padrão { $deviation } watts; { $outside ->
     [one] { $outside } de { $points } pontos está mais longe da reta do que duas vezes esse valor.
    *[other] { $outside } de { $points } pontos estão mais longe da reta do que duas vezes esse valor.
 }
-page-scatter = Dias, vizinhos e intervalos isolados
+page-scatter = STILL TO TRANSLATE
 page-uncertainty = Incerteza de Ps(50)
 # Headers of a table of six columns.
 page-uncertainty-source = fonte
@@ -443,7 +441,8 @@ page-uncertainty-of-source = sua incerteza-padrão
 # Type A or B of the GUM.
 page-uncertainty-type = tipo
 page-uncertainty-sensitivity = sensibilidade
-page-uncertainty-of-rating = em Ps(50)
+page-uncertainty-of-rating = STILL TO TRANSLATE
+page-uncertainty-factor = STILL TO TRANSLATE
 page-uncertainty-part = quota de ±²
 section-heat-balance = Balanço térmico
 page-balance-quantity = grandeza
@@ -756,11 +755,11 @@ budget-days-text = { $days ->
         [one] { $days } dia, deixado de fora
        *[other] cada um de { $days } dias, deixado de fora por sua vez
     }
-budget-per-percent = { $sensitivity } W por %
-budget-per-kelvin = { $sensitivity } W por K
+budget-per-percent = STILL TO TRANSLATE
+budget-per-kelvin = STILL TO TRANSLATE
 # As in English
-budget-watts = { $power } W
 budget-percent = { $share } %
+budget-tiny = STILL TO TRANSLATE
 budget-offset-of = { $known }; dela, o erro constante
 budget-scale = { $percent } % contando a partir de { $about }, a outra parte da mesma incerteza
 # { $uncertainty }: "0.5 K" or "3 % of the reading".
@@ -800,34 +799,36 @@ source-specific-heat = IAPWS-IF97, 10 °C a 95 °C
 
 ## Regression and uncertainty: what the budget comes to
 
-# { $rating }: rating-with-uncertainty. { $freedom }: a number, or freedom-large.
-budget-result-parts = Ps(50) = { $rating }. Incerteza expandida ± { $expanded } W: dispersão e dias vezes { $of_days }, t de Student para 95 %, e instrumentos vezes { $of_instruments }, como raiz da soma dos quadrados. Isso é { $factor } vezes a combinada de { $combined } W. O JCGM 100:2008, G.4, usa um só t para tudo; com poucos dias isso foi estreito demais em simulações.
-budget-note-squares = Última coluna: a quota de cada linha no quadrado da incerteza expandida, em que a dispersão e os dias contam com o seu t de Student; uma quota menor que zero é de um erro que anula uma parte de outro. Tipo A: por estatística dos intervalos; B: de outro modo. Os erros dos instrumentos são tomados como comuns a todos os intervalos: os de irradiância, massa, calor específico e tempo mudam a escala de toda a reta e nunca aparecem na dispersão; o erro constante de um termômetro anula-se na subida da água e desloca Td, e o seu erro de escala está em ambas.
-budget-note-thermometer = O que se sabe de um termômetro é tomado como válido a { $cold } e a { $hot }, de forma independente: um erro constante de u/√2, e um erro de escala em torno de { $about } que é u/√2 em cada extremo (prática comum, sem fonte publicada). A água e o ar lidos por um mesmo instrumento partilham os dois.
+budget-result = STILL TO TRANSLATE
+budget-rule = STILL TO TRANSLATE
+budget-note-columns = STILL TO TRANSLATE
+budget-note-common = STILL TO TRANSLATE
+budget-note-thermometer = STILL TO TRANSLATE
 # { $sources }: a list of the messages that begin with source-, with ";" between them.
-budget-note-sources = O que o responsável pelo ensaio não indicou vem de: { $sources }. Limites sem mais conhecimento são tomados como retangulares, u = limite/√3 (JCGM 100:2008, 4.3.7).
+budget-note-sources = STILL TO TRANSLATE
 # { $quantities }: a list of messages that begin with error-.
-budget-note-assumed = Para { $quantities } o arquivo da campanha não indica nem incerteza nem classe, por isso supõe-se a classe mais cautelosa. Indicar o que foi usado tornará a incerteza muito provavelmente menor.
-# What single readings explain of the scatter.
-budget-note-reading = Dos { $scatter } W de dispersão de um intervalo, o passo com que se lê o termômetro da água explica { $step } W e o momento da leitura { $moment } W; os dois estão na dispersão e não são contados outra vez.
-budget-note-step-most = Dos { $scatter } W de dispersão de um intervalo, o passo com que se lê o termômetro da água explica { $step } W e o momento da leitura { $moment } W; os dois estão na dispersão e não são contados outra vez. Os vizinhos partilham uma leitura, por isso a maior parte disso anula-se ao longo de uma sessão; o que resta é a maior parte do que a dispersão e os dias dão à avaliação, e um termômetro de passo mais fino tornaria isso menor.
+budget-note-assumed = STILL TO TRANSLATE
+budget-note-resolution = STILL TO TRANSLATE
+budget-note-resolution-most = STILL TO TRANSLATE
 
 ## Regression and uncertainty: check by Monte Carlo
 #
 # Two sentences, one after the other: what was drawn, and what follows from it.
 
-drawn-none = Sem verificação por Monte Carlo: a irradiância é tão incerta que alguns dos seus sorteios caem a zero ou abaixo. O intervalo acima não é então mais que um palpite.
-drawn = Verificação por Monte Carlo (JCGM 101:2008): os mesmos erros, sorteados { $trials } vezes através de leituras, potência, regressão e reta, dão { $lower } a { $upper } W para 95 %.
-drawn-deviation = Verificação por Monte Carlo (JCGM 101:2008): os mesmos erros, sorteados { $trials } vezes através de leituras, potência, regressão e reta, dão { $lower } a { $upper } W para 95 %, desvio-padrão { $deviation } W.
-drawn-agrees = Os extremos dos dois intervalos diferem no máximo { $tolerance } W, a tolerância do JCGM 101 para um algarismo significativo: o balanço de incerteza é válido.
-drawn-narrower-all = Isto fica a { $apart } W do intervalo do balanço, onde o JCGM 101 admite { $tolerance } W para um algarismo significativo. Os sorteios vão menos longe: o balanço está do lado seguro.
-drawn-wider = Isto fica a { $apart } W do intervalo do balanço, onde o JCGM 101 admite { $tolerance } W para um algarismo significativo. Os sorteios vão mais longe, e dos dois extremos imprime-se o que vai mais longe.
-drawn-wider-skewed = Isto fica a { $apart } W do intervalo do balanço, onde o JCGM 101 admite { $tolerance } W para um algarismo significativo. Dividir por uma irradiância que pode estar muito errada torna os sorteios assimétricos; um sensor mais bem conhecido aproxima os dois. Dos dois extremos, imprime-se o que vai mais longe.
-drawn-unsettled = Os sorteios não tinham estabilizado dentro de um quinto dessa tolerância quando pararam.
+drawn-none = STILL TO TRANSLATE
+drawn-holds = STILL TO TRANSLATE
+drawn-apart = STILL TO TRANSLATE
+drawn-because-divided = STILL TO TRANSLATE
+drawn-because-curved = STILL TO TRANSLATE
+drawn-because-limits = STILL TO TRANSLATE
+drawn-because-few = STILL TO TRANSLATE
+drawn-because-unsettled = STILL TO TRANSLATE
+drawn-interval = STILL TO TRANSLATE
+drawn-settled-to = STILL TO TRANSLATE
 
 ## Regression and uncertainty: what more data would bring
 
-outlook-at-best = Mais intervalos e dias baixariam a incerteza para ± { $least } W no melhor caso; o resto é dos instrumentos.
+outlook-at-best = STILL TO TRANSLATE
 outlook-reached = Os ± { $target } W pretendidos foram alcançados.
 # { $more }: outlook-intervals or outlook-intervals-and-days.
 outlook-more = Os ± { $target } W pretendidos exigem { $more }, supondo a dispersão vista até agora.
@@ -861,45 +862,38 @@ outlook-too-far-one-day = Os ± { $target } W pretendidos exigiriam mais interva
 
 ## Page one, and regression and uncertainty: what limits the number most
 
-limits-most-step = O que mais limita este número é o passo com que se lê o termômetro da água: { $percent } % da sua variância.
-limits-most-estimate = O que mais limita este número é que a irradiância é estimada: { $percent } % da sua variância.
+limits-most-few-days = STILL TO TRANSLATE
+limits-most-days = STILL TO TRANSLATE
+limits-most-scatter = STILL TO TRANSLATE
+limits-most-resolution = STILL TO TRANSLATE
+limits-most-irradiance = STILL TO TRANSLATE
+limits-most-estimated = STILL TO TRANSLATE
+limits-most-water = STILL TO TRANSLATE
+limits-most-ambient = STILL TO TRANSLATE
+limits-most-mass = STILL TO TRANSLATE
+limits-most-other = STILL TO TRANSLATE
 
 ## Regression and uncertainty: days, neighbours and single intervals
 
 days-one = Todos os intervalos usados são de um só dia: não se pode dizer quanto os dias diferem, por isso tal não está na incerteza. Outro dia pode muito bem dar um valor fora da faixa indicada.
 days-too-few-intervals = Intervalos de menos para distinguir os dias da dispersão; quanto os dias diferem não está na incerteza.
 days-no-scatter = Os intervalos estão nas retas dos seus dias sem qualquer dispersão, por isso os dias não podem ser testados.
-# Of Fisher's F test: degrees of freedom, the statistic, the probability.
-# As in English
-days-numbers = F({ $between }, { $within }) = { $statistic }, p = { $p }
+days-test = STILL TO TRANSLATE
 # { $numbers }: days-numbers. One of days-left-out and days-left-out-two follows
 # after the first three.
-days-differ = Os dias diferem mais do que a sua dispersão explica ({ $numbers }).
-days-not-shown = Os dias não diferem de nível além da dispersão dos seus intervalos ({ $numbers }).
-days-left-out = O que os dias fazem, em nível ou em inclinação, está na incerteza: cada um dos { $days } dias é deixado de fora por sua vez, e o quanto a avaliação se move dá a dispersão dela, com { $freedom ->
-        [one] { $freedom } grau
-       *[other] { $freedom } graus
-    } de liberdade.
-days-agree = Cada um dos { $days } dias fica de fora por sua vez, e a classificação move-se menos do que dá a dispersão dos seus intervalos, por isso conta essa dispersão.
-days-cannot-be-left-out = Nenhum dos dias pode ficar de fora, pois os outros não dão uma reta: a incerteza assenta nos intervalos, e o que os dias fazem não está nela.
-days-left-out-two = Cada um dos { $days } dias é deixado de fora por sua vez, e o quanto a avaliação se move dá a dispersão dela, com { $freedom ->
-        [one] { $freedom } grau
-       *[other] { $freedom } graus
-    } de liberdade: dois dias dizem pouco de como os dias diferem, por isso a faixa é larga.
-neighbours-alike = Durbin–Watson dentro das sessões d = { $statistic } (2 se independentes), p bilateral = { $p }: intervalos que se seguem são parecidos, como quando a orientação ou o céu vai mudando.
-neighbours-alternate = Durbin–Watson dentro das sessões d = { $statistic } (2 se independentes), p bilateral = { $p }: intervalos que se seguem ficam alternadamente acima e abaixo, como onde o fogão é orientado de novo a cada dois intervalos, ou onde o passo do termômetro é grosso e os vizinhos partilham uma leitura.
-neighbours-independent = Durbin–Watson dentro das sessões d = { $statistic } (2 se independentes), p bilateral = { $p }: nenhum sinal de que intervalos que se seguem sejam parecidos ou se alternem.
-# { $intervals }: influence-one of each, with "," between them.
-influence = Intervalos que movem a reta mais que os outros, com distância de Cook acima de 4/n, nenhum deles retirado: { $intervals }.
-influence-more = Intervalos que movem a reta mais que os outros, com distância de Cook acima de 4/n, nenhum deles retirado: { $intervals }; mais { $more }.
-# { $time }: time of day.
-influence-one = { $date } { $time } (distância de Cook { $distance }; sem ele Ps(50) é { $power } W)
-
-## Regression and uncertainty: the figure beside the budget
-
-spread-caption = Esquerda: resíduos por ordem de tamanho em comparação com os de uma distribuição normal; sobre a linha tracejada se são normais. Direita: a reta com a sua banda, escura pela dispersão e pelos dias, clara com os instrumentos.
-# Read out to those who do not see the figure.
-spread-alt = Dois painéis. Gráfico de quantis normais de { $points } resíduos. A reta com a sua banda de 95 por cento: a 50 kelvins { $power } watts, mais ou menos { $scatter } watts pela dispersão e pelos dias, mais ou menos { $expanded } watts com os instrumentos.
+days-differ = STILL TO TRANSLATE
+days-not-shown = STILL TO TRANSLATE
+days-count = STILL TO TRANSLATE
+days-count-two = STILL TO TRANSLATE
+days-agree = STILL TO TRANSLATE
+days-cannot-be-left-out = STILL TO TRANSLATE
+neighbours-drift = STILL TO TRANSLATE
+neighbours-share = STILL TO TRANSLATE
+neighbours-by-turns = STILL TO TRANSLATE
+neighbours-not-shown = STILL TO TRANSLATE
+influential = STILL TO TRANSLATE
+influential-more = STILL TO TRANSLATE
+influential-one = STILL TO TRANSLATE
 
 ## Provenance
 

@@ -4,7 +4,6 @@
 
 # As in English
 decimal-mark = .
-under = chini ya { $number }
 list = { $first } na { $last }
 # Between two clauses of a sentence.
 clause-break = { "; " }
@@ -411,25 +410,24 @@ reason-not-cloudless = mpimaji hasemi kwamba anga lilikuwa bila mawingu
 
 section-regression = Regresheni na utovu wa uhakika (uncertainty)
 regression-none = Hakuna mstari unaoweza kuchorwa: vinahitajika angalau vipindi vitatu vilivyotumika vyenye mnururisho, kwa tofauti mbalimbali za halijoto.
-regression-method = Miraba midogo kabisa ya kawaida ya Ps juu ya Td kwa vipindi vilivyotumika vya duru zote, kila kimoja kwa uzito sawa; masafa ya uhakika kwa Student t. P = m·c·(T2 − T1)/Δt ambapo c = 4186 J/(kg K) na muda uliopita kweli; Ps = P·700/G ambapo G ni wastani wa mnururisho wa kipindi; Td = wastani wa halijoto ya maji kutoa wastani wa halijoto ya mazingira. Wastani huzingatia uzito wa muda.
+regression-method = STILL TO TRANSLATE
 # Labels, and what stands beside them.
 regression-line = mstari
 regression-intercept = kikatizo a
 regression-watts = { $value } W, kosa sanifu { $error } W
 regression-slope = mteremko b
 regression-watts-per-kelvin = { $value } W/K, kosa sanifu { $error } W/K
-regression-residual = mchepuko sanifu wa masalio
+regression-residual = STILL TO TRANSLATE
+regression-residual-text = STILL TO TRANSLATE
 regression-points = nukta
 regression-points-text = { counted-intervals } katika { counted-days }, { counted-freedom }
-regression-confidence = masafa ya uhakika ya 95 % ya mstari kwa 50 K, kutokana na mtawanyiko wake pekee
-regression-prediction = masafa ya utabiri ya 95 % ya kipindi kimoja kwa 50 K
-residuals-caption = Masalio ya vipindi vilivyotumika, kwa siku; mistari ya vipandevipande: mara mbili ya mchepuko sanifu wake.
+residuals-caption = STILL TO TRANSLATE
 # Read out to those who do not see the figure.
 residuals-alt = Masalio kuzunguka mstari kwa wati, dhidi ya tofauti ya halijoto kwa kelvini na dhidi ya saa ya mahali, alama moja kwa kila siku; mchepuko sanifu wati { $deviation }; { $outside ->
     [one] nukta { $outside } kati ya { $points } iko mbali na mstari kwa zaidi ya mara mbili ya huo.
    *[other] nukta { $outside } kati ya { $points } ziko mbali na mstari kwa zaidi ya mara mbili ya huo.
 }
-page-scatter = Siku, majirani na vipindi kimoja kimoja
+page-scatter = STILL TO TRANSLATE
 page-uncertainty = Utovu wa uhakika wa Ps(50)
 # Headers of a table of six columns.
 page-uncertainty-source = chanzo
@@ -437,7 +435,8 @@ page-uncertainty-of-source = utovu sanifu wake wa uhakika
 # Type A or B of the GUM.
 page-uncertainty-type = aina
 page-uncertainty-sensitivity = unyeti
-page-uncertainty-of-rating = katika Ps(50)
+page-uncertainty-of-rating = STILL TO TRANSLATE
+page-uncertainty-factor = STILL TO TRANSLATE
 page-uncertainty-part = mgawo wa ±²
 section-heat-balance = Mizania ya joto
 page-balance-quantity = kipimo
@@ -747,11 +746,11 @@ budget-days-text = { $days ->
         [one] siku { $days }, ikiachwa nje
        *[other] kila moja ya siku { $days } ikiachwa nje kwa zamu
     }
-budget-per-percent = { $sensitivity } W kwa %
-budget-per-kelvin = { $sensitivity } W kwa K
+budget-per-percent = STILL TO TRANSLATE
+budget-per-kelvin = STILL TO TRANSLATE
 # As in English
-budget-watts = { $power } W
 budget-percent = { $share } %
+budget-tiny = STILL TO TRANSLATE
 budget-offset-of = { $known }; sehemu yake, kosa thabiti
 budget-scale = { $percent } % kwa kuhesabu kutoka { $about }, sehemu nyingine ya utovu uleule wa uhakika
 # { $uncertainty }: "0.5 K" or "3 % of the reading".
@@ -791,34 +790,36 @@ source-specific-heat = IAPWS-IF97, 10 °C hadi 95 °C
 
 ## Regression and uncertainty: what the budget comes to
 
-# { $rating }: rating-with-uncertainty. { $freedom }: a number, or freedom-large.
-budget-result-parts = Ps(50) = { $rating }. Utovu uliopanuliwa wa uhakika ± { $expanded } W: mtawanyiko na siku mara { $of_days }, Student t kwa 95 %, na vifaa mara { $of_instruments }, kama kipeuo cha jumla ya miraba. Hiyo ni mara { $factor } ya ule uliojumuishwa wa { $combined } W. JCGM 100:2008, G.4, huchukua t moja kwa vyote; kwa siku chache hiyo ilikuwa nyembamba mno katika maigizo ya kompyuta.
-budget-note-squares = Safuwima ya mwisho: mgawo wa kila mstari katika mraba wa utovu uliopanuliwa wa uhakika, ambamo mtawanyiko na siku huhesabiwa kwa Student t yake; mgawo ulio chini ya sifuri ni wa kosa linalofuta sehemu ya kosa jingine. Aina A: kwa takwimu za vipindi; B: kwa njia nyingine. Makosa ya vifaa huchukuliwa kuwa ya pamoja kwa vipindi vyote: yale ya mnururisho, uzito, joto mahususi na muda hukuza au kupunguza mstari wote na kamwe hayaonekani katika mtawanyiko; kosa thabiti la kipimajoto hujifuta katika upandaji wa joto la maji na huisogeza Td, na kosa lake la skeli limo katika yote mawili.
-budget-note-thermometer = Kinachojulikana kuhusu kipimajoto huchukuliwa kuwa kweli kwa { $cold } na kwa { $hot }, bila moja kutegemea jingine: kosa thabiti la u/√2, na kosa la skeli kuzunguka { $about } ambalo ni u/√2 kwenye kila ncha (mazoea ya kawaida, hakuna chanzo kilichochapishwa). Maji na hewa vikisomwa kwa kifaa kimoja hushiriki makosa yote mawili.
+budget-result = STILL TO TRANSLATE
+budget-rule = STILL TO TRANSLATE
+budget-note-columns = STILL TO TRANSLATE
+budget-note-common = STILL TO TRANSLATE
+budget-note-thermometer = STILL TO TRANSLATE
 # { $sources }: a list of the messages that begin with source-, with ";" between them.
-budget-note-sources = Ambayo mpimaji hakuyataja yametoka: { $sources }. Vikomo bila ujuzi zaidi huchukuliwa kuwa na mgawanyo wa mstatili, u = kikomo/√3 (JCGM 100:2008, 4.3.7).
+budget-note-sources = STILL TO TRANSLATE
 # { $quantities }: a list of messages that begin with error-.
-budget-note-assumed = Kwa { $quantities } faili ya kampeni haitaji utovu wa uhakika wala daraja, kwa hiyo daraja la tahadhari kubwa zaidi limekisiwa. Kutaja kilichotumika kwa uwezekano mkubwa kutapunguza utovu wa uhakika.
-# What single readings explain of the scatter.
-budget-note-reading = Kati ya { $scatter } W ambazo kipindi hutawanyika, hatua ya usomaji wa kipimajoto cha maji hueleza { $step } W na nukta ya wakati wa kusoma { $moment } W; zote mbili zimo katika mtawanyiko na hazihesabiwi tena.
-budget-note-step-most = Kati ya { $scatter } W ambazo kipindi hutawanyika, hatua ya usomaji wa kipimajoto cha maji hueleza { $step } W na nukta ya wakati wa kusoma { $moment } W; zote mbili zimo katika mtawanyiko na hazihesabiwi tena. Vipindi jirani hushiriki kipimo kimoja, kwa hiyo sehemu kubwa yake hujifuta ndani ya duru; kinachobaki ndicho sehemu kubwa ya kile ambacho mtawanyiko na siku huipa tathmini, na kipimajoto chenye hatua ndogo zaidi kingekipunguza.
+budget-note-assumed = STILL TO TRANSLATE
+budget-note-resolution = STILL TO TRANSLATE
+budget-note-resolution-most = STILL TO TRANSLATE
 
 ## Regression and uncertainty: check by Monte Carlo
 #
 # Two sentences, one after the other: what was drawn, and what follows from it.
 
-drawn-none = Hakuna uhakiki wa Monte Carlo: mnururisho hauna uhakika kiasi kwamba baadhi ya thamani zake zilizochotwa kwa nasibu huwa sifuri au chini yake. Masafa yaliyo juu hapo si zaidi ya kubahatisha.
-drawn = Uhakiki wa Monte Carlo (JCGM 101:2008): makosa yaleyale yaliyochotwa kwa nasibu mara { $trials } kupitia vipimo, nguvu, regresheni na mstari hutoa { $lower } hadi { $upper } W kwa 95 %.
-drawn-deviation = Uhakiki wa Monte Carlo (JCGM 101:2008): makosa yaleyale yaliyochotwa kwa nasibu mara { $trials } kupitia vipimo, nguvu, regresheni na mstari hutoa { $lower } hadi { $upper } W kwa 95 %, mchepuko sanifu { $deviation } W.
-drawn-agrees = Ncha za masafa yote mawili ziko ndani ya { $tolerance } W, ustahimilivu wa JCGM 101 kwa tarakimu moja muhimu: bajeti inathibitika.
-drawn-narrower-all = Hizo ni { $apart } W kutoka kwa masafa ya bajeti, ambapo JCGM 101 huruhusu { $tolerance } W kwa tarakimu moja muhimu. Thamani zilizochotwa hazifiki mbali vile: bajeti iko upande salama.
-drawn-wider = Hizo ni { $apart } W kutoka kwa masafa ya bajeti, ambapo JCGM 101 huruhusu { $tolerance } W kwa tarakimu moja muhimu. Thamani zilizochotwa hufika mbali zaidi, na kati ya ncha za hayo mawili inayofika mbali zaidi ndiyo iliyochapishwa.
-drawn-wider-skewed = Hizo ni { $apart } W kutoka kwa masafa ya bajeti, ambapo JCGM 101 huruhusu { $tolerance } W kwa tarakimu moja muhimu. Kugawanya kwa mnururisho ambao huenda uko mbali na ukweli hupindisha thamani zilizochotwa; kihisi kinachojulikana vizuri zaidi huyaleta mawili haya pamoja. Kati ya ncha za hayo mawili, inayofika mbali zaidi ndiyo iliyochapishwa.
-drawn-unsettled = Thamani zilizochotwa zilikuwa bado hazijatulia ndani ya moja ya tano ya ustahimilivu huo uchotaji uliposimama.
+drawn-none = STILL TO TRANSLATE
+drawn-holds = STILL TO TRANSLATE
+drawn-apart = STILL TO TRANSLATE
+drawn-because-divided = STILL TO TRANSLATE
+drawn-because-curved = STILL TO TRANSLATE
+drawn-because-limits = STILL TO TRANSLATE
+drawn-because-few = STILL TO TRANSLATE
+drawn-because-unsettled = STILL TO TRANSLATE
+drawn-interval = STILL TO TRANSLATE
+drawn-settled-to = STILL TO TRANSLATE
 
 ## Regression and uncertainty: what more data would bring
 
-outlook-at-best = Vipindi na siku zaidi vingeshusha utovu wa uhakika hadi ± { $least } W kwa ubora wake; uliobaki ni wa vifaa.
+outlook-at-best = STILL TO TRANSLATE
 outlook-reached = Lengo la ± { $target } W limefikiwa.
 # { $more }: outlook-intervals or outlook-intervals-and-days.
 outlook-more = Lengo la ± { $target } W linahitaji { $more }, ikichukuliwa kwamba mtawanyiko ni ule ulioonekana hadi sasa.
@@ -852,45 +853,38 @@ outlook-too-far-one-day = Lengo la ± { $target } W lingehitaji vipindi vingi ku
 
 ## Page one, and regression and uncertainty: what limits the number most
 
-limits-most-step = Kinachoibana zaidi namba hii ni hatua ya usomaji wa kipimajoto cha maji: { $percent } % ya variansi yake.
-limits-most-estimate = Kinachoibana zaidi namba hii ni kwamba mnururisho umekadiriwa: { $percent } % ya variansi yake.
+limits-most-few-days = STILL TO TRANSLATE
+limits-most-days = STILL TO TRANSLATE
+limits-most-scatter = STILL TO TRANSLATE
+limits-most-resolution = STILL TO TRANSLATE
+limits-most-irradiance = STILL TO TRANSLATE
+limits-most-estimated = STILL TO TRANSLATE
+limits-most-water = STILL TO TRANSLATE
+limits-most-ambient = STILL TO TRANSLATE
+limits-most-mass = STILL TO TRANSLATE
+limits-most-other = STILL TO TRANSLATE
 
 ## Regression and uncertainty: days, neighbours and single intervals
 
 days-one = Vipindi vyote vilivyotumika ni vya siku moja: haiwezekani kujua siku hutofautiana kiasi gani, kwa hiyo hilo halimo katika utovu wa uhakika. Huenda kabisa siku nyingine ikatoa thamani nje ya masafa yaliyotajwa.
 days-too-few-intervals = Vipindi ni vichache mno kutenganisha siku na mtawanyiko; kiasi ambacho siku hutofautiana hakimo katika utovu wa uhakika.
 days-no-scatter = Vipindi viko kwenye mistari ya siku zake bila mtawanyiko wowote, kwa hiyo siku haziwezi kujaribiwa.
-# Of Fisher's F test: degrees of freedom, the statistic, the probability.
-# As in English
-days-numbers = F({ $between }, { $within }) = { $statistic }, p = { $p }
+days-test = STILL TO TRANSLATE
 # { $numbers }: days-numbers. One of days-left-out and days-left-out-two follows
 # after the first three.
-days-differ = Siku hutofautiana zaidi ya mtawanyiko wake unavyoeleza ({ $numbers }).
-days-not-shown = Siku hazitofautiani kwa kimo zaidi ya mtawanyiko wa vipindi vyake ({ $numbers }).
-days-left-out = Lolote ambalo siku hufanya, kwa kimo au kwa mteremko, limo katika utovu wa uhakika: kila moja ya siku { $days } huachwa nje kwa zamu, na jinsi tathmini inavyosogea hutoa mtawanyiko wake, kwa { $freedom ->
-        [one] digrii { $freedom } ya
-       *[other] digrii { $freedom } za
-    } uhuru.
-days-agree = Kila moja ya siku { $days } huachwa nje kwa zamu, na kiwango husogea chini ya kile kinachotokana na mtawanyiko wa vipindi vyake, kwa hiyo mtawanyiko huo ndio huhesabiwa.
-days-cannot-be-left-out = Hakuna siku inayoweza kuachwa nje, kwa kuwa zile nyingine hazitoi mstari: utovu wa uhakika unategemea vipindi, na kile ambacho siku hufanya hakimo ndani yake.
-days-left-out-two = Kila moja ya siku { $days } huachwa nje kwa zamu, na jinsi tathmini inavyosogea hutoa mtawanyiko wake, kwa { $freedom ->
-        [one] digrii { $freedom } ya
-       *[other] digrii { $freedom } za
-    } uhuru: siku mbili husema machache kuhusu jinsi siku zinavyotofautiana, kwa hiyo masafa ni mapana.
-neighbours-alike = Durbin–Watson ndani ya duru d = { $statistic } (2 vikiwa huru), p ya pande mbili = { $p }: vipindi vinavyofuatana hufanana, kama pale uelekeo wa jiko au anga unapobadilika polepole.
-neighbours-alternate = Durbin–Watson ndani ya duru d = { $statistic } (2 vikiwa huru), p ya pande mbili = { $p }: vipindi vinavyofuatana hukaa juu na chini kwa zamu, kama pale jiko linapoelekezwa upya kila baada ya vipindi viwili, au pale hatua ya kipimajoto ilipo kubwa na vipindi jirani hushiriki kipimo kimoja.
-neighbours-independent = Durbin–Watson ndani ya duru d = { $statistic } (2 vikiwa huru), p ya pande mbili = { $p }: hakuna dalili kwamba vipindi vinavyofuatana hufanana au hukaa juu na chini kwa zamu.
-# { $intervals }: influence-one of each, with "," between them.
-influence = Vipindi vinavyosogeza mstari zaidi ya vingine, kwa umbali wa Cook ulio juu ya 4/n, hakuna kilichoondolewa: { $intervals }.
-influence-more = Vipindi vinavyosogeza mstari zaidi ya vingine, kwa umbali wa Cook ulio juu ya 4/n, hakuna kilichoondolewa: { $intervals }; vingine { $more }.
-# { $time }: time of day.
-influence-one = { $date } { $time } (umbali wa Cook { $distance }; bila hicho Ps(50) ni { $power } W)
-
-## Regression and uncertainty: the figure beside the budget
-
-spread-caption = Kushoto: masalio kwa mpangilio wa ukubwa dhidi ya yale ya mgawanyo wa kawaida; yako kwenye mstari wa vipandevipande ikiwa ni ya kawaida. Kulia: mstari na ukanda wake, rangi nzito kutokana na mtawanyiko na siku, rangi hafifu pamoja na vifaa.
-# Read out to those who do not see the figure.
-spread-alt = Michoro miwili. Mchoro wa kwantili za kawaida wa masalio { $points }. Mstari na ukanda wake wa asilimia 95: kwa kelvini 50 wati { $power }, kuongeza au kutoa wati { $scatter } kutokana na mtawanyiko na siku, kuongeza au kutoa wati { $expanded } pamoja na vifaa.
+days-differ = STILL TO TRANSLATE
+days-not-shown = STILL TO TRANSLATE
+days-count = STILL TO TRANSLATE
+days-count-two = STILL TO TRANSLATE
+days-agree = STILL TO TRANSLATE
+days-cannot-be-left-out = STILL TO TRANSLATE
+neighbours-drift = STILL TO TRANSLATE
+neighbours-share = STILL TO TRANSLATE
+neighbours-by-turns = STILL TO TRANSLATE
+neighbours-not-shown = STILL TO TRANSLATE
+influential = STILL TO TRANSLATE
+influential-more = STILL TO TRANSLATE
+influential-one = STILL TO TRANSLATE
 
 ## Provenance
 

@@ -102,6 +102,7 @@ mod procedure {
     /// The standardised cooking power of ASAE S580.1.
     mod s580 {
         mod lumped_heating;
+        mod apart;
         mod predicted;
         mod reference_campaigns;
         mod three_intervals_by_hand;

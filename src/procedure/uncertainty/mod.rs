@@ -2,10 +2,12 @@
 //!
 //! [`shift`] is what an error that all readings share does to them, [`points`] what they give
 //! to a fit of two parameters, [`fitted`] the fit with all that makes it unsure, [`budget`] that
-//! of one figure read off it, [`trials`] the same by drawing, and [`step`] how finely a
+//! of one figure read off it, [`trials`] the same by drawing, [`apart`] why the two
+//! differ, and [`step`] how finely a
 //! thermometer was read. [`derived`] does all of it for a figure that a formula gives, and
 //! [`figure`] is what is printed of either.
 
+pub mod apart;
 pub mod budget;
 pub mod derived;
 pub mod figure;

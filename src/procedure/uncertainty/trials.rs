@@ -143,6 +143,12 @@ impl<'f> Places<'f> {
         }
     }
 
+    /// Each error with its draw, in standard uncertainties.
+    pub fn each<'p>(&'p self, drawn: &'p [f64]) -> impl Iterator<Item = (&'f CommonError, f64)> {
+        let errors = self.errors.iter();
+        errors.map(|(error, place)| (*error, drawn[*place]))
+    }
+
     /// Readings that are off by a draw of each; `drawn` has room for it.
     pub fn draw(&self, drawn: &mut [f64], generator: &mut Generator) -> Shift {
         let mut shift = Shift::NONE;

@@ -18,7 +18,7 @@ use simmerline::procedure::s580::own_limits::check_own_limits;
 use simmerline::procedure::{Assessment, assess};
 use simmerline::report::data::rating_file::RatingFile;
 use simmerline::report::data::tables::intervals_csv;
-use simmerline::report::s580::figures::{power_line, residuals, run_day, spread};
+use simmerline::report::s580::figures::{power_line, residuals, run_day};
 use simmerline::report::words;
 use tempfile::TempDir;
 
@@ -50,14 +50,6 @@ fn draw(rated: &Assessment) -> TestCaseResult {
     .map_err(fail)?;
     if let Some(sure) = rated.s580.uncertainty() {
         residuals::draw_residuals(
-            rated,
-            sure,
-            &simmerline::report::figures::style::Canvas::page(
-                simmerline::language::Words::english(),
-            ),
-        )
-        .map_err(fail)?;
-        spread::draw_spread(
             rated,
             sure,
             &simmerline::report::figures::style::Canvas::page(

@@ -8,6 +8,7 @@ use crate::procedure::s580::intervals::Interval;
 use crate::procedure::s580::limits::RATING_DIFFERENCE_K;
 use crate::procedure::sources::{Basis, CommonError, Source, common_errors};
 use crate::procedure::tested::Tested;
+use crate::procedure::uncertainty::apart::{Apart, apart};
 use crate::procedure::uncertainty::budget::Origin;
 use crate::procedure::uncertainty::points::places;
 use crate::procedure::uncertainty::step::reading_spread;
@@ -34,6 +35,8 @@ pub struct RatingUncertainty {
     pub interval_w: Bounds,
     /// `None` where nothing is uncertain, or the draws fail.
     pub monte_carlo: Option<MonteCarlo>,
+    /// What sets the draws apart from the budget; `None` where they agree.
+    pub apart: Option<Apart>,
     /// Intervals that stand out, most influential first.
     pub influential: Vec<Influential>,
     /// The expanded uncertainty aimed at, W, and what it takes.
@@ -149,8 +152,10 @@ pub fn evaluate(tested: &Tested, intervals: &[Interval], line: &Line) -> Option<
         |[a, b]| [a + b * RATING_DIFFERENCE_K],
     );
     let interval_w = printed(&budget, monte_carlo.as_ref());
+    let drawn = monte_carlo.as_ref();
     let mut uncertainty = RatingUncertainty {
         interval_w,
+        apart: drawn.and_then(|drawn| apart(&of_line.fitted, weights, &budget, drawn)),
         monte_carlo,
         influential: influential(line, &points, &on_line, budget.value),
         budget,

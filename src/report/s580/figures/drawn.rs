@@ -5,7 +5,6 @@ use super::power_line::{LOW_PT, TALL_PT, draw_power_line};
 use super::rating_interval::{self, draw_rating_interval};
 use super::residuals::draw_residuals;
 use super::run_day::draw_run;
-use super::spread::draw_spread;
 use crate::error::Result;
 use crate::procedure::Assessment;
 use crate::report::assets::Asset;
@@ -32,10 +31,6 @@ pub fn draw_figures(assessment: &Assessment, canvas: &Canvas<'_>) -> Result<Vec<
     if let Some(uncertainty) = assessment.s580.uncertainty() {
         let residuals = draw_residuals(assessment, uncertainty, canvas)?;
         assets.push(asset("residuals.svg".to_owned(), residuals));
-        assets.push(asset(
-            "band.svg".to_owned(),
-            draw_spread(assessment, uncertainty, canvas)?,
-        ));
     }
     Ok(assets)
 }

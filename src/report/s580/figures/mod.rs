@@ -8,4 +8,3 @@ pub mod power_line;
 pub mod rating_interval;
 pub mod residuals;
 pub mod run_day;
-pub mod spread;

@@ -1,4 +1,5 @@
-//! Residuals about the line: what the scatter looks like, over Td and over the day.
+//! Residuals about the line: what the scatter looks like, over Td, over the day, and against a
+//! normal distribution.
 
 use jiff::civil::Date;
 use plotters::prelude::*;
@@ -11,11 +12,19 @@ use crate::procedure::s580::uncertainty::RatingUncertainty;
 use crate::report::figures::key::{Entry, Key};
 use crate::report::figures::marks::{KINDS, parts};
 use crate::report::figures::style::{
-    Area, Axes, Canvas, INK, LINE, chart, draw_axes, fault, padded, pt, size, stroke,
+    Area, Axes, Canvas, Chart, INK, LINE, chart, draw_axes, fault, padded, pt, size, stroke,
 };
+use crate::stats::normal::normal_order_scores;
 use crate::units::{local_hours, zoned};
 
-const HEIGHT_PT: f64 = 158.0;
+/// Height of one panel, points.
+const PANEL_PT: f64 = 128.0;
+/// Width from which the panels stand side by side, points.
+const WIDE_PT: f64 = 400.0;
+/// What the first of them takes more, for its upright axis, points.
+const AXIS_PT: f64 = 38.0;
+/// Room right of a panel for half of the last number below it, points.
+const RIGHT_PT: f64 = 13.0;
 /// Height of the row that names the days.
 const KEY_PT: f64 = 14.0;
 /// Where the first day stands in that row, and what its mark takes before it, points.
@@ -28,12 +37,14 @@ const KEY_STEP_PT: f64 = 72.0;
 struct Residual {
     difference_k: f64,
     hour: f64,
+    /// What a normal distribution lets expect of one of its rank, standard deviations.
+    expected: f64,
     watts: f64,
     day: usize,
 }
 
 /// Draws the residuals of the used intervals, marked by day, with lines at twice their
-/// standard deviation.
+/// standard deviation, and the normal distribution that has it.
 ///
 /// # Errors
 /// [`crate::error::Error::Internal`] if the drawing fails.
@@ -43,96 +54,174 @@ pub fn draw_residuals(
     canvas: &Canvas<'_>,
 ) -> Result<String> {
     let words = canvas.words;
-    let line = &uncertainty.of_line.line;
-    let zone = &assessment.tested.campaign.site.time_zone;
     let dates = &assessment.s580.dates;
-    let residuals: Vec<Residual> = assessment
-        .s580
-        .used()
-        .filter_map(|interval| {
-            let (difference_k, power_w) = interval.point()?;
-            let date = zoned(interval.measured.span.from_us, zone).date();
-            Some(Residual {
-                difference_k,
-                hour: local_hours(interval.measured.span.from_us, zone),
-                watts: power_w - line.predict(difference_k),
-                day: dates.iter().position(|known| *known == date)?,
-            })
-        })
-        .collect();
-    let twice_w = 2.0 * line.residual_sd;
-    let largest_w = residuals
-        .iter()
-        .map(|residual| residual.watts.abs())
-        .fold(twice_w, f64::max)
-        * 1.15
-        + 1e-6;
+    let residuals = residuals(assessment, uncertainty);
+    let sd_w = uncertainty.of_line.line.residual_sd;
+    let largest_w = residuals.iter().map(|residual| residual.watts.abs());
+    let heights = Heights {
+        sd_w,
+        largest_w: largest_w.fold(2.0 * sd_w, f64::max) * 1.15 + 1e-6,
+    };
     let key = (dates.len() <= KINDS).then(|| key(dates, canvas));
     let key_pt = key.as_ref().map_or(KEY_PT, Key::height_pt);
-    canvas.draw(HEIGHT_PT, |area| {
-        let (names, panels) = area.split_vertically(pt(key_pt));
+    let panels = panels(words);
+    let is_wide = canvas.width_pt >= WIDE_PT;
+    let rows = if is_wide { 1 } else { panels.len() };
+    canvas.draw(key_pt + PANEL_PT * rows as f64, |area| {
+        let (names, mut rest) = area.split_vertically(pt(key_pt));
         if let Some(key) = &key {
             draw_key(&names, key)?;
         }
-        let (left, right) = panels.split_horizontally(pt(canvas.width_pt / 2.0));
-        let heights = (largest_w, twice_w);
-        let by_difference = Panel {
-            x_name: message!("figure-difference-short"),
-            x_text: &|value| words.say(fixed(*value, 0)),
-            x_of: |residual| residual.difference_k,
-        };
-        let by_hour = Panel {
-            x_name: message!("figure-start"),
-            x_text: &|value| words.say(clock(*value)),
-            x_of: |residual| residual.hour,
-        };
-        draw_panel(&left, &residuals, heights, &by_difference, words)?;
-        draw_panel(&right, &residuals, heights, &by_hour, words)
+        let one_pt = (canvas.width_pt - AXIS_PT) / panels.len() as f64;
+        for (place, panel) in panels.iter().enumerate() {
+            let (place_of_it, others) = if is_wide {
+                let axis_pt = if place == 0 { AXIS_PT } else { 0.0 };
+                rest.split_horizontally(pt(one_pt + axis_pt))
+            } else {
+                rest.split_vertically(pt(PANEL_PT))
+            };
+            let has_axis = place == 0 || !is_wide;
+            draw_panel(&place_of_it, &residuals, &heights, panel, has_axis, words)?;
+            rest = others;
+        }
+        Ok(())
     })
+}
+
+fn residuals(assessment: &Assessment, uncertainty: &RatingUncertainty) -> Vec<Residual> {
+    let line = &uncertainty.of_line.line;
+    let zone = &assessment.tested.campaign.site.time_zone;
+    let dates = &assessment.s580.dates;
+    let of_interval = assessment.s580.used().filter_map(|interval| {
+        let (difference_k, power_w) = interval.point()?;
+        let date = zoned(interval.measured.span.from_us, zone).date();
+        Some(Residual {
+            difference_k,
+            hour: local_hours(interval.measured.span.from_us, zone),
+            expected: 0.0,
+            watts: power_w - line.predict(difference_k),
+            day: dates.iter().position(|known| *known == date)?,
+        })
+    });
+    let mut residuals: Vec<Residual> = of_interval.collect();
+    residuals.sort_by(|one, two| one.watts.total_cmp(&two.watts));
+    let scores = normal_order_scores(residuals.len());
+    for (residual, score) in residuals.iter_mut().zip(scores) {
+        residual.expected = score;
+    }
+    residuals
+}
+
+/// Of the upright axis, W.
+struct Heights {
+    sd_w: f64,
+    largest_w: f64,
 }
 
 /// What residuals are drawn over.
 struct Panel<'p> {
     x_name: Message,
-    x_text: &'p dyn Fn(&f64) -> String,
+    x_text: Box<dyn Fn(&f64) -> String + 'p>,
     x_of: fn(&Residual) -> f64,
+    /// Drawn against the normal distribution, else about zero.
+    is_normal: bool,
+}
+
+fn panels(words: &Words) -> [Panel<'_>; 3] {
+    let whole = || Box::new(|value: &f64| words.say(fixed(*value, 0)));
+    [
+        Panel {
+            x_name: message!("figure-difference-short"),
+            x_text: whole(),
+            x_of: |residual| residual.difference_k,
+            is_normal: false,
+        },
+        Panel {
+            x_name: message!("figure-start"),
+            x_text: Box::new(|value| words.say(clock(*value))),
+            x_of: |residual| residual.hour,
+            is_normal: false,
+        },
+        Panel {
+            x_name: message!("figure-expected"),
+            x_text: whole(),
+            x_of: |residual| residual.expected,
+            is_normal: true,
+        },
+    ]
 }
 
 fn draw_panel(
     area: &Area<'_>,
     residuals: &[Residual],
-    (largest_w, twice_w): (f64, f64),
+    heights: &Heights,
     panel: &Panel<'_>,
+    has_axis: bool,
     words: &Words,
 ) -> Result<()> {
-    let (left, right) = padded(residuals.iter().map(panel.x_of), false);
-    let mut chart = chart(area, (left, right), (-largest_w, largest_w), true, 6.0)?;
-    let decimals = if largest_w < 3.0 { 1 } else { 0 };
+    let across = padded(residuals.iter().map(panel.x_of), false);
+    let up = (-heights.largest_w, heights.largest_w);
+    let mut chart = if has_axis {
+        chart(area, across, up, true, RIGHT_PT)?
+    } else {
+        without_axis(area, across, up)?
+    };
+    let decimals = if heights.largest_w < 3.0 { 1 } else { 0 };
+    let y_name = words.say(message!("figure-residual"));
     let axes = Axes {
         x_name: &words.say(panel.x_name.clone()),
-        y_name: &words.say(message!("figure-residual")),
-        x_text: panel.x_text,
+        y_name: if has_axis { &y_name } else { "" },
+        x_text: &panel.x_text,
         y_text: &|value| words.say(fixed(*value, decimals)),
-        x_labels: 5,
+        x_labels: 4,
         y_labels: 5,
     };
     draw_axes(&mut chart, &axes)?;
-    chart
-        .draw_series(LineSeries::new(
-            [(left, 0.0), (right, 0.0)],
-            stroke(&LINE, 1.2),
-        ))
-        .map_err(fault)?;
-    for height_w in [-twice_w, twice_w] {
-        let ends = [(left, height_w), (right, height_w)];
-        let dashed = DashedLineSeries::new(ends, size(2.0), size(2.5), stroke(&LINE, 0.6));
-        chart.draw_series(dashed).map_err(fault)?;
-    }
+    draw_expected(&mut chart, across, heights.sd_w, panel.is_normal)?;
     let marks = residuals.iter().map(|residual| {
         let (face, edge) = parts(residual.day, INK);
         EmptyElement::at(((panel.x_of)(residual), residual.watts)) + face + edge
     });
     chart.draw_series(marks).map_err(fault)?;
+    Ok(())
+}
+
+/// A chart that shares its upright axis with the one beside it.
+fn without_axis<'a, 'b>(
+    area: &'a Area<'b>,
+    (left, right): (f64, f64),
+    (bottom, top): (f64, f64),
+) -> Result<Chart<'a, 'b>> {
+    ChartBuilder::on(area)
+        .margin_left(size(8.0))
+        .margin_right(size(RIGHT_PT))
+        .margin_top(size(5.0))
+        .x_label_area_size(size(31.0))
+        .build_cartesian_2d(left..right, bottom..top)
+        .map_err(fault)
+}
+
+/// Where residuals would lie: about zero, nearly all within twice their standard deviation; or
+/// on the line of a normal distribution.
+fn draw_expected(
+    chart: &mut Chart<'_, '_>,
+    (left, right): (f64, f64),
+    sd_w: f64,
+    is_normal: bool,
+) -> Result<()> {
+    if is_normal {
+        let ends = [(left, left * sd_w), (right, right * sd_w)];
+        let dashed = DashedLineSeries::new(ends, size(2.0), size(2.5), stroke(&LINE, 0.6));
+        chart.draw_series(dashed).map_err(fault)?;
+        return Ok(());
+    }
+    let zero = LineSeries::new([(left, 0.0), (right, 0.0)], stroke(&LINE, 1.2));
+    chart.draw_series(zero).map_err(fault)?;
+    for height_w in [-2.0 * sd_w, 2.0 * sd_w] {
+        let ends = [(left, height_w), (right, height_w)];
+        let dashed = DashedLineSeries::new(ends, size(2.0), size(2.5), stroke(&LINE, 0.6));
+        chart.draw_series(dashed).map_err(fault)?;
+    }
     Ok(())
 }
 

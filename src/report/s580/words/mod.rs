@@ -1,5 +1,6 @@
 //! Every string on conditions, runs, intervals, the line and its uncertainty.
 
+pub mod budget;
 pub mod conditions;
 pub mod evidence;
 pub mod line;

@@ -4,13 +4,13 @@ use serde::Serialize;
 
 use super::line::{equation, spoken_r_squared};
 use super::uncertainty::{UncertaintyPart, uncertainty_part};
-use crate::language::{Phrase, Words, fixed, joined, range};
+use crate::language::{Words, fixed};
 use crate::message;
 use crate::procedure::Assessment;
-use crate::procedure::s580::rated::{Rated, Rating};
+use crate::procedure::s580::rated::Rated;
 use crate::report::rows::{Figure, Row};
-use crate::stats::line::{Bounds, Line};
-use crate::units::decimals_for;
+use crate::stats::line::Line;
+use crate::units::{decimals_for, digits_after_point};
 
 /// Section 5.
 #[derive(Debug, Clone, Serialize)]
@@ -40,9 +40,7 @@ pub fn regression(assessment: &Assessment, words: &Words) -> RegressionPart {
 
 fn line_part(assessment: &Assessment, words: &Words) -> Option<LinePart> {
     let Rated {
-        line,
-        rating,
-        uncertainty,
+        line, uncertainty, ..
     } = assessment.s580.rated.as_ref()?;
     let alt = message!(
         "residuals-alt",
@@ -50,11 +48,9 @@ fn line_part(assessment: &Assessment, words: &Words) -> Option<LinePart> {
         outside = assessment.s580.outside_twice(),
         points = line.points
     );
-    let mut rows = line_rows(line, assessment.s580.dates.len(), words);
-    rows.extend(rating_rows(rating, words));
     Some(LinePart {
         method: words.say(message!("regression-method")),
-        rows,
+        rows: line_rows(line, assessment.s580.dates.len(), words),
         figure: Figure {
             file: "residuals.svg".to_owned(),
             caption: words.say(message!("residuals-caption")),
@@ -62,10 +58,6 @@ fn line_part(assessment: &Assessment, words: &Words) -> Option<LinePart> {
         },
         uncertainty: uncertainty_part(assessment, uncertainty, words),
     })
-}
-
-fn in_watts(number: Phrase) -> Phrase {
-    joined([number, "W".into()], " ")
 }
 
 /// What there is to know of the line.
@@ -88,33 +80,18 @@ fn line_rows(line: &Line, days: usize, words: &Words) -> Vec<Row> {
         days = days,
         freedom = line.points - 2
     );
-    let residual = in_watts(fixed(line.residual_sd, 2));
+    let residual_decimals = digits_after_point(line.residual_sd, 2);
+    let residual = message!(
+        "regression-residual-text",
+        deviation = fixed(line.residual_sd, residual_decimals)
+    );
+    // In two columns, one below the other.
     vec![
         Row::said(words, message!("regression-line"), equation(line)),
         Row::said(words, message!("regression-intercept"), intercept),
         Row::said(words, message!("regression-slope"), slope),
-        Row::said(words, "R²", spoken_r_squared(line, 4)),
-        Row::said(words, message!("regression-residual"), residual),
         Row::said(words, message!("regression-points"), points),
-    ]
-}
-
-/// What there is to know of the line at 50 K.
-fn rating_rows(rating: &Rating, words: &Words) -> Vec<Row> {
-    let interval = |interval: Bounds| {
-        let decimals = decimals_for(interval.half_width());
-        in_watts(range(interval.lower, interval.upper, decimals))
-    };
-    let ps50 = message!(
-        "regression-watts",
-        value = fixed(rating.ps50_w, 2),
-        error = fixed(rating.standard_error_w, 2)
-    );
-    let confidence = interval(rating.confidence_w);
-    let prediction = interval(rating.prediction_w);
-    vec![
-        Row::said(words, "Ps(50)", ps50),
-        Row::said(words, message!("regression-confidence"), confidence),
-        Row::said(words, message!("regression-prediction"), prediction),
+        Row::said(words, message!("regression-residual"), residual),
+        Row::said(words, "R²", spoken_r_squared(line, 3)),
     ]
 }

@@ -1,46 +1,37 @@
-//! How sure the rating is, line by line.
+//! How sure the rating is: the result, the rule behind its ±, and what would make it smaller.
 
 use serde::Serialize;
 
+use super::budget::{BudgetRow, budget_rows};
 use super::scatter::scatter;
-use crate::campaign::standard_uncertainty::Uncertainty;
 use crate::language::{Message, Phrase, Words, celsius, clauses, fixed, joined, listed, short};
 use crate::message;
 use crate::procedure::Assessment;
+use crate::procedure::s580::uncertainty::RatingUncertainty;
 use crate::procedure::s580::uncertainty::limiting::Limiting;
 use crate::procedure::s580::uncertainty::outlook::Outlook;
-use crate::procedure::s580::uncertainty::{LineUncertainty, RatingUncertainty};
-use crate::procedure::sources::{Basis, COLD_END_C, CommonError, HOT_END_C, SCALE_ABOUT_C};
-use crate::procedure::uncertainty::budget::{Budget, Contribution, Origin};
-use crate::procedure::uncertainty::coverage_factor;
+use crate::procedure::sources::{Basis, COLD_END_C, HOT_END_C, SCALE_ABOUT_C};
+use crate::procedure::uncertainty::apart::Apart;
 use crate::procedure::uncertainty::trials::MonteCarlo;
-use crate::report::rows::Figure;
-use crate::report::spoken::spoken_uncertainty;
+use crate::stats::line::Bounds;
 use crate::units::decimals_for;
+use simmerline_math::squared;
 
 /// The second half of section 5.
 #[derive(Debug, Clone, Serialize)]
 pub struct UncertaintyPart {
-    pub budget: Vec<BudgetRow>,
-    pub total: BudgetRow,
+    /// The rating with its ±.
     pub result: String,
+    /// What limits it, and what more testing can do.
+    pub means: String,
+    /// The lines, the largest first; the last is what they come to.
+    pub budget: Vec<BudgetRow>,
+    /// The rule behind the ±, and its check by drawing.
+    pub rule: Vec<String>,
+    /// What the table's columns and lines rest on.
     pub notes: Vec<String>,
     /// Days, neighbours, influence.
     pub scatter: Vec<String>,
-    pub figure: Figure,
-}
-
-/// One line of the budget.
-#[derive(Debug, Clone, Serialize)]
-pub struct BudgetRow {
-    pub source: String,
-    pub of_source: String,
-    pub evaluation: String,
-    pub sensitivity: String,
-    pub of_rating: String,
-    /// Its share of the variance, and that as the length of its bar, percent.
-    pub part: String,
-    pub part_percent: String,
 }
 
 /// Puts the uncertainty of the rating into words.
@@ -49,27 +40,24 @@ pub fn uncertainty_part(
     uncertainty: &RatingUncertainty,
     words: &Words,
 ) -> UncertaintyPart {
-    let budget = &uncertainty.budget;
-    let row = |part: &Contribution| budget_row(uncertainty, part, words);
     let say = |said: Phrase| words.say(said);
+    let means = what_limits(uncertainty)
+        .into_iter()
+        .chain(outlook(uncertainty));
+    let notes = notes(uncertainty).into_iter().chain(sources(uncertainty));
     UncertaintyPart {
-        budget: budget.contributions.iter().map(row).collect(),
-        total: BudgetRow {
-            source: words.say(message!("budget-combined")),
-            of_source: words.say(message!("budget-root")),
-            evaluation: String::new(),
-            sensitivity: String::new(),
-            of_rating: words.say(in_watts(budget.combined)),
-            part: words.say(percent(1.0)),
-            part_percent: String::new(),
-        },
-        result: words.say(result(uncertainty)),
-        notes: notes(uncertainty, words).into_iter().map(say).collect(),
+        result: words.say(message!(
+            "budget-result",
+            rating = with_uncertainty(uncertainty)
+        )),
+        means: words.say(joined(means, " ")),
+        budget: budget_rows(uncertainty, words),
+        rule: rule(uncertainty).into_iter().map(say).collect(),
+        notes: notes.map(|note| words.say(note)).collect(),
         scatter: scatter(assessment, uncertainty)
             .into_iter()
             .map(say)
             .collect(),
-        figure: figure(uncertainty, words),
     }
 }
 
@@ -86,193 +74,104 @@ pub fn with_uncertainty(uncertainty: &RatingUncertainty) -> Message {
         .with("half_width", fixed(half_width_w, decimals))
 }
 
-/// As fine as the budget is.
-fn in_watts(power_w: f64) -> Message {
-    message!("budget-watts", power = fixed(power_w, 2))
-}
-
-/// A share of the variance.
-fn percent(share: f64) -> Message {
-    message!("budget-percent", share = fixed(share * 100.0, 0))
-}
-
-fn budget_row(uncertainty: &RatingUncertainty, part: &Contribution, words: &Words) -> BudgetRow {
-    let of_line = &uncertainty.of_line;
-    BudgetRow {
-        source: words.say(source(part)),
-        of_source: words.say(of_source(of_line, part)),
-        evaluation: part.evaluation().to_string(),
-        sensitivity: words.say(sensitivity(uncertainty, part)),
-        of_rating: words.say(in_watts(part.effect.abs())),
-        part: words.say(percent(part.share)),
-        part_percent: crate::units::fixed((part.share * 100.0).clamp(0.0, 100.0), 1),
-    }
-}
-
-/// What a line of the budget is about.
-fn source(part: &Contribution) -> Message {
-    match &part.origin {
-        Origin::Scatter => message!("budget-scatter"),
-        Origin::ReadingNoise => message!("budget-reading"),
-        Origin::Days => message!("budget-days"),
-        Origin::Common(error) => error.source.name(),
-    }
-}
-
-/// Its standard uncertainty.
-fn of_source(of_line: &LineUncertainty, part: &Contribution) -> Message {
-    match &part.origin {
-        Origin::Scatter => message!(
-            "budget-scatter-text",
-            deviation = fixed(of_line.line.residual_sd, 1),
-            intervals = of_line.line.points
-        ),
-        Origin::ReadingNoise => message!(
-            "budget-reading-text",
-            deviation = fixed(of_line.reading.of_interval_w(), 1),
-            intervals = of_line.line.points
-        ),
-        Origin::Days => message!("budget-days-text", days = of_line.days.days.len()),
-        Origin::Common(error) => spoken_origin(error),
-    }
-}
-
-/// What it does to the rating.
-fn sensitivity(uncertainty: &RatingUncertainty, part: &Contribution) -> Phrase {
-    let Origin::Common(error) = &part.origin else {
-        return "–".into();
+/// What limits the number most, with its share of the square of ±; `None` where nothing is
+/// uncertain. Page one and the budget say it by this.
+pub fn what_limits(uncertainty: &RatingUncertainty) -> Option<Message> {
+    let most = uncertainty.most_limiting()?;
+    let said = match most.what {
+        Limiting::FewDays { days } => message!("limits-most-few-days", days = days),
+        Limiting::Days => message!("limits-most-days"),
+        Limiting::Scatter => message!("limits-most-scatter"),
+        Limiting::Step => message!("limits-most-resolution"),
+        Limiting::Irradiance => message!("limits-most-irradiance"),
+        Limiting::Estimate => message!("limits-most-estimated"),
+        Limiting::WaterThermometer => message!("limits-most-water"),
+        Limiting::AmbientThermometer => message!("limits-most-ambient"),
+        Limiting::WaterMass => message!("limits-most-mass"),
+        Limiting::Other => message!("limits-most-other"),
     };
-    let Some(sensitivity_w) = uncertainty.sensitivity_w(error) else {
-        return "–".into();
+    Some(said.with("percent", fixed(most.share * 100.0, 0)))
+}
+
+/// The rule behind the ±, and what the draws say.
+fn rule(uncertainty: &RatingUncertainty) -> Vec<Phrase> {
+    let has_uncertainty = uncertainty.budget.combined > 0.0;
+    let check = match &uncertainty.monte_carlo {
+        Some(drawn) => Some(check(uncertainty, drawn)),
+        None => has_uncertainty.then(|| message!("drawn-none").into()),
     };
-    match error.standard {
-        Uncertainty::Relative(_) => message!(
-            "budget-per-percent",
-            sensitivity = fixed(sensitivity_w / 100.0, 2)
-        ),
-        _ => message!("budget-per-kelvin", sensitivity = fixed(sensitivity_w, 2)),
-    }
-    .into()
+    let columns = Phrase::from(message!("budget-note-columns"));
+    let rule = Phrase::from(message!("budget-rule"));
+    [rule].into_iter().chain(check).chain([columns]).collect()
 }
 
-fn spoken_origin(error: &CommonError) -> Message {
-    if error.source.is_scale() {
-        let percent = (error.standard.size() * 1e4).round() / 100.0;
-        return message!(
-            "budget-scale",
-            percent = short(percent),
-            about = celsius(short(SCALE_ABOUT_C))
-        );
-    }
-    let known = spoken_basis(error);
-    match error.whole_k() {
-        Some(_) => message!("budget-offset-of", known = known),
-        None => known,
-    }
-}
-
-/// What the file states, or the class.
-fn spoken_basis(error: &CommonError) -> Message {
-    let whole = error.whole_k().map_or(error.standard, Uncertainty::Kelvin);
-    match error.basis {
-        Basis::Stated => message!("budget-stated", uncertainty = spoken_uncertainty(whole)),
-        Basis::Class(class) => {
-            message!("budget-class", class = class.name(), basis = class.basis())
+/// The check by drawing, and the interval that follows.
+fn check(uncertainty: &RatingUncertainty, drawn: &MonteCarlo) -> Phrase {
+    let outcome = &drawn.outcome;
+    let decimals = decimals_for(drawn.tolerance);
+    let said = match uncertainty.apart {
+        None => vec![message!("drawn-holds")],
+        Some(apart) => {
+            let ends = |message: Message, Bounds { lower, upper }: Bounds| {
+                message
+                    .with("from", fixed(lower, decimals))
+                    .with("to", fixed(upper, decimals))
+            };
+            vec![
+                ends(message!("drawn-apart"), uncertainty.budget.interval())
+                    .with("apart", fixed(drawn.apart, decimals)),
+                reason(uncertainty, apart),
+                ends(message!("drawn-interval"), uncertainty.interval_w),
+            ]
         }
-        Basis::Assumed(class) => {
+    };
+    let mut said: Vec<Message> = said;
+    let first = said[0].clone();
+    said[0] = first
+        .with("trials", grouped(outcome.trials))
+        .with("lower", fixed(outcome.lower, decimals))
+        .with("upper", fixed(outcome.upper, decimals))
+        .with("tolerance", short(drawn.tolerance));
+    let is_told = uncertainty.apart == Some(Apart::Unsettled);
+    if !outcome.is_stable && !is_told {
+        let within = fixed(outcome.ends_within, decimals_for(outcome.ends_within));
+        said.push(message!("drawn-settled-to", within = within));
+    }
+    joined(said, " ")
+}
+
+/// Why the draws' interval is not the budget's.
+fn reason(uncertainty: &RatingUncertainty, apart: Apart) -> Message {
+    let freedom = uncertainty.budget.statistical_freedom.round() as usize;
+    match apart {
+        Apart::Division => {
+            let percent = irradiance_percent(uncertainty);
             message!(
-                "budget-assumed",
-                class = class.name(),
-                basis = class.basis()
+                "drawn-because-divided",
+                percent = fixed(percent, decimals_for(percent))
             )
         }
-        Basis::Known(known) => known.basis(),
+        Apart::Curved => message!("drawn-because-curved"),
+        Apart::Limits => message!("drawn-because-limits"),
+        Apart::FewFreedom => message!("drawn-because-few", freedom = freedom),
+        Apart::Unsettled => message!("drawn-because-unsettled", freedom = freedom),
     }
 }
 
-fn result(uncertainty: &RatingUncertainty) -> Message {
-    let budget = &uncertainty.budget;
-    message!(
-        "budget-result-parts",
-        rating = with_uncertainty(uncertainty),
-        expanded = fixed(budget.expanded, 2),
-        combined = fixed(budget.combined, 2),
-        factor = fixed(budget.coverage_factor(), 2),
-        of_days = fixed(coverage_factor(budget.statistical_freedom), 2),
-        of_instruments = fixed(coverage_factor(f64::INFINITY), 2)
-    )
-}
-
-fn notes(uncertainty: &RatingUncertainty, words: &Words) -> Vec<Phrase> {
-    let mut notes: Vec<Phrase> = Vec::new();
-    if uncertainty.monte_carlo.is_none() && uncertainty.budget.combined > 0.0 {
-        notes.push(message!("drawn-none").into());
-    }
-    let drawn = uncertainty.monte_carlo.as_ref();
-    notes.extend(drawn.map(|drawn| monte_carlo(&uncertainty.budget, drawn)));
-    notes.extend(outlook(uncertainty).map(Phrase::from));
-    notes.push(message!("budget-note-squares").into());
-    notes.push(
-        message!(
-            "budget-note-thermometer",
-            cold = celsius(short(COLD_END_C)),
-            hot = celsius(short(HOT_END_C)),
-            about = celsius(short(SCALE_ABOUT_C))
-        )
-        .into(),
-    );
-    notes.extend(reading(uncertainty).map(Phrase::from));
+/// Standard uncertainty of irradiance, percent.
+fn irradiance_percent(uncertainty: &RatingUncertainty) -> f64 {
     let errors = uncertainty.of_line.fitted.common();
-    let named = errors.filter_map(|error| match error.basis {
-        Basis::Stated => None,
-        Basis::Class(class) | Basis::Assumed(class) => Some(class.source()),
-        Basis::Known(known) => Some(known.named_source()),
-    });
-    let mut named: Vec<String> = named.map(|source| words.say(source)).collect();
-    named.sort_unstable();
-    named.dedup();
-    notes.push(message!("budget-note-sources", sources = clauses(named)).into());
-    let assumed = uncertainty
-        .assumed()
-        .into_iter()
-        .map(|(source, _)| source.quantity());
-    if assumed.len() > 0 {
-        notes.push(message!("budget-note-assumed", quantities = listed(assumed)).into());
-    }
-    notes
+    let of_sun = errors.filter(|error| error.source.is_irradiance());
+    let squares: f64 = of_sun.map(|error| squared(error.standard.size())).sum();
+    100.0 * squares.sqrt()
 }
 
-/// What was drawn, and what follows from it.
-fn monte_carlo(budget: &Budget, drawn: &MonteCarlo) -> Phrase {
-    let outcome = &drawn.outcome;
-    let decimals = decimals_for(drawn.tolerance).max(1);
-    let what = match drawn.sd {
-        Some(sd_w) => message!("drawn-deviation", deviation = fixed(sd_w, 2)),
-        None => message!("drawn"),
-    };
-    let what = what
-        .with("trials", outcome.trials.to_string())
-        .with("lower", fixed(outcome.lower, decimals))
-        .with("upper", fixed(outcome.upper, decimals));
-    let interval = budget.interval();
-    let reaches_further = outcome.lower < interval.lower || outcome.upper > interval.upper;
-    // How far the draws' interval lies to one side of the budget's.
-    let aside = (outcome.upper - interval.upper + outcome.lower - interval.lower).abs() / 2.0;
-    let verdict = if drawn.agrees() {
-        message!("drawn-agrees")
-    } else {
-        let verdict = if !reaches_further {
-            message!("drawn-narrower-all")
-        } else if aside > drawn.tolerance / 2.0 {
-            message!("drawn-wider-skewed")
-        } else {
-            message!("drawn-wider")
-        };
-        verdict.with("apart", fixed(drawn.apart, decimals))
-    };
-    let verdict = verdict.with("tolerance", short(drawn.tolerance));
-    let unsettled = (!outcome.is_stable).then(|| message!("drawn-unsettled"));
-    joined([what, verdict].into_iter().chain(unsettled), " ")
+/// `80 000`.
+fn grouped(count: usize) -> String {
+    match count {
+        0..10_000 => count.to_string(),
+        _ => format!("{}\u{a0}{:03}", count / 1000, count % 1000),
+    }
 }
 
 /// What more data would bring, towards the target or towards what instruments leave.
@@ -324,43 +223,61 @@ fn heaviest(uncertainty: &RatingUncertainty) -> Phrase {
     )
 }
 
-/// What limits the number most, as far as the tester can mend it.
-pub fn what_limits(uncertainty: &RatingUncertainty) -> Option<Message> {
-    let most = uncertainty.most_limiting()?;
-    let said = match most.what {
-        Limiting::Step => message!("limits-most-step"),
-        Limiting::Estimate => message!("limits-most-estimate"),
-    };
-    Some(said.with("percent", fixed(most.share * 100.0, 0)))
+/// What the table's columns and lines rest on.
+fn notes(uncertainty: &RatingUncertainty) -> Vec<Phrase> {
+    let thermometer = message!(
+        "budget-note-thermometer",
+        cold = celsius(short(COLD_END_C)),
+        hot = celsius(short(HOT_END_C)),
+        about = celsius(short(SCALE_ABOUT_C))
+    );
+    let mut notes = vec![
+        message!("budget-note-common"),
+        thermometer,
+    ];
+    notes.extend(reading(uncertainty));
+    notes.into_iter().map(Phrase::from).collect()
 }
+
+/// Where what the tester did not state is from.
+fn sources(uncertainty: &RatingUncertainty) -> Vec<Phrase> {
+    let errors = uncertainty.of_line.fitted.common();
+    let named = errors.filter_map(|error| match error.basis {
+        Basis::Stated => None,
+        Basis::Class(class) | Basis::Assumed(class) => Some(class.source()),
+        Basis::Known(known) => Some(known.named_source()),
+    });
+    let mut published: Vec<Message> = Vec::new();
+    for source in named {
+        if source.name != COMMON_PRACTICE && !published.contains(&source) {
+            published.push(source);
+        }
+    }
+    published.sort_by(|one, two| one.name.cmp(&two.name));
+    let sources = message!("budget-note-sources", sources = clauses(published));
+    let assumed = uncertainty.assumed().into_iter();
+    let assumed = assumed.map(|(source, _)| source.quantity());
+    let of_assumed = (assumed.len() > 0)
+        .then(|| message!("budget-note-assumed", quantities = listed(assumed)).into());
+    [sources.into()].into_iter().chain(of_assumed).collect()
+}
+
+/// Named once, in the provenance.
+const COMMON_PRACTICE: &str = "source-common-practice";
 
 /// What single readings explain of the scatter.
 fn reading(uncertainty: &RatingUncertainty) -> Option<Message> {
     let noise = &uncertainty.of_line.reading;
     let resolution_w = noise.resolution_w.filter(|watts| *watts > 0.0)?;
-    let said = if uncertainty.step_is_most() {
-        message!("budget-note-step-most")
+    let is_most = uncertainty.most_limiting().map(|most| most.what) == Some(Limiting::Step);
+    let said = if is_most {
+        message!("budget-note-resolution-most")
     } else {
-        message!("budget-note-reading")
+        message!("budget-note-resolution")
     };
     Some(
         said.with("scatter", fixed(uncertainty.of_line.line.residual_sd, 1))
             .with("step", fixed(resolution_w, 1))
             .with("moment", fixed(noise.clock_w, 1)),
     )
-}
-
-fn figure(uncertainty: &RatingUncertainty, words: &Words) -> Figure {
-    let budget = &uncertainty.budget;
-    Figure {
-        file: "band.svg".to_owned(),
-        caption: words.say(message!("spread-caption")),
-        alt: words.say(message!(
-            "spread-alt",
-            points = uncertainty.of_line.line.points,
-            power = fixed(budget.value, 1),
-            scatter = fixed(budget.without_common(), 1),
-            expanded = fixed(budget.expanded, 1)
-        )),
-    }
 }

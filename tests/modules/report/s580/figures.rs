@@ -6,7 +6,6 @@ use simmerline::report::figures::style::Canvas;
 use simmerline::report::s580::figures::power_line::{TALL_PT, draw_power_line};
 use simmerline::report::s580::figures::residuals::draw_residuals;
 use simmerline::report::s580::figures::run_day::draw_run;
-use simmerline::report::s580::figures::spread::draw_spread;
 
 use crate::report::campaigns::*;
 use crate::report::pdf::pages;
@@ -23,7 +22,8 @@ fn every_figure_is_well_formed_and_has_only_finite_numbers() {
         if let Some(sure) = assessment.s580.uncertainty() {
             figures
                 .push(draw_residuals(&assessment, sure, &Canvas::page(Words::english())).unwrap());
-            figures.push(draw_spread(&assessment, sure, &Canvas::page(Words::english())).unwrap());
+            figures
+                .push(draw_residuals(&assessment, sure, &Canvas::phone(Words::english())).unwrap());
             residuals += 1;
         }
         for svg in figures {
