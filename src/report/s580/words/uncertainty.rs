@@ -13,7 +13,6 @@ use crate::procedure::s580::uncertainty::outlook::Outlook;
 use crate::procedure::sources::{Basis, COLD_END_C, HOT_END_C, SCALE_ABOUT_C};
 use crate::procedure::uncertainty::apart::Apart;
 use crate::procedure::uncertainty::trials::MonteCarlo;
-use crate::stats::line::Bounds;
 use crate::units::decimals_for;
 use simmerline_math::squared;
 
@@ -109,29 +108,42 @@ fn rule(uncertainty: &RatingUncertainty) -> Vec<Phrase> {
 fn check(uncertainty: &RatingUncertainty, drawn: &MonteCarlo) -> Phrase {
     let outcome = &drawn.outcome;
     let decimals = decimals_for(drawn.tolerance);
-    let said = match uncertainty.apart {
-        None => vec![message!("drawn-holds")],
+    let (lower, upper) = (
+        fixed(outcome.lower, decimals),
+        fixed(outcome.upper, decimals),
+    );
+    let (trials, tolerance) = (grouped(outcome.trials), short(drawn.tolerance));
+    let mut said = match uncertainty.apart {
+        None => vec![message!(
+            "drawn-holds",
+            trials = trials,
+            lower = lower,
+            upper = upper,
+            tolerance = tolerance
+        )],
         Some(apart) => {
-            let ends = |message: Message, Bounds { lower, upper }: Bounds| {
-                message
-                    .with("from", fixed(lower, decimals))
-                    .with("to", fixed(upper, decimals))
-            };
+            let budget = uncertainty.budget.interval();
+            let printed = uncertainty.interval_w;
             vec![
-                ends(message!("drawn-apart"), uncertainty.budget.interval())
-                    .with("apart", fixed(drawn.apart, decimals)),
+                message!(
+                    "drawn-apart",
+                    trials = trials,
+                    lower = lower,
+                    upper = upper,
+                    tolerance = tolerance,
+                    apart = fixed(drawn.apart, decimals),
+                    from = fixed(budget.lower, decimals),
+                    to = fixed(budget.upper, decimals)
+                ),
                 reason(uncertainty, apart),
-                ends(message!("drawn-interval"), uncertainty.interval_w),
+                message!(
+                    "drawn-interval",
+                    from = fixed(printed.lower, decimals),
+                    to = fixed(printed.upper, decimals)
+                ),
             ]
         }
     };
-    let mut said: Vec<Message> = said;
-    let first = said[0].clone();
-    said[0] = first
-        .with("trials", grouped(outcome.trials))
-        .with("lower", fixed(outcome.lower, decimals))
-        .with("upper", fixed(outcome.upper, decimals))
-        .with("tolerance", short(drawn.tolerance));
     let is_told = uncertainty.apart == Some(Apart::Unsettled);
     if !outcome.is_stable && !is_told {
         let within = fixed(outcome.ends_within, decimals_for(outcome.ends_within));
