@@ -11,6 +11,7 @@ pub mod lines;
 pub mod new;
 pub mod plan;
 pub mod report;
+mod report_index;
 mod report_table;
 pub mod screen;
 pub mod shell;

@@ -12,6 +12,7 @@ use jiff::Timestamp;
 
 use super::args::ReportOptions;
 use super::lines::Lines;
+use super::report_index::IndexPage;
 use super::report_table::{CampaignRow, add_table, notes};
 use super::screen::Screen;
 use super::speech::words_for;
@@ -48,6 +49,7 @@ pub fn run(options: &ReportOptions) -> Result<u8> {
     refuse_name_of_comparison(&folders)?;
     let issued = time_of_issue()?;
     open_folder(&options.out, options.quiet)?;
+    let mut index = IndexPage::begin(&folders, options)?;
     let progress = progress_bar(folders.len(), options.quiet);
     let mut rows = Vec::new();
     let mut first_failure = None;
@@ -61,12 +63,18 @@ pub fn run(options: &ReportOptions) -> Result<u8> {
                 if let Some(collection) = &mut collection {
                     collection.add(&assessment, files);
                 }
+                if let Some(index) = &mut index {
+                    index.add(&assessment, options);
+                }
                 let report = report_path(&assessment.tested.campaign.name, options);
                 rows.push(CampaignRow::of(&assessment, report));
             }
             Err(error) => {
                 progress.suspend(|| print_error(&error));
                 first_failure.get_or_insert(error.exit_code());
+                if let Some(index) = &mut index {
+                    index.add_failed(folder);
+                }
             }
         }
         progress.inc(1);
@@ -80,6 +88,12 @@ pub fn run(options: &ReportOptions) -> Result<u8> {
     }
     if let Some(collection) = &collection
         && let Err(error) = write_tables(collection, options, issued)
+    {
+        print_error(&error);
+        first_failure.get_or_insert(error.exit_code());
+    }
+    if let Some(index) = index
+        && let Err(error) = index.write(options, &words, issued)
     {
         print_error(&error);
         first_failure.get_or_insert(error.exit_code());

@@ -22,6 +22,7 @@ pub mod efficiency;
 pub mod figures;
 pub mod files;
 pub mod heat_balance;
+pub mod index;
 mod number;
 mod outputs;
 pub mod plan;

@@ -15,10 +15,13 @@ use base64::engine::general_purpose::STANDARD;
 
 /// Template of the report on one campaign.
 pub const REPORT: &str = "report.html";
+/// Template of the page that leads to several reports.
+pub const INDEX: &str = "index.html";
 
 /// Template sources, by the name under which they take each other in.
 const TEMPLATES: &[(&str, &str)] = &[
     (REPORT, include_str!("../../templates/web/report.html")),
+    (INDEX, include_str!("../../templates/web/index.html")),
     ("style.css", include_str!("../../templates/web/style.css")),
     ("parts.html", include_str!("../../templates/web/parts.html")),
     ("front.html", include_str!("../../templates/web/front.html")),
@@ -110,19 +113,20 @@ impl Fonts {
 /// A figure or photo, as the templates put it into the page.
 #[derive(Serialize)]
 struct Picture {
-    /// `None`: a photo.
-    drawing: Option<Drawing>,
-    /// The same figure for a narrow screen.
+    /// A drawing.
+    #[serde(flatten)]
+    drawing: Drawing,
+    /// The same for a narrow screen.
     narrow: Option<Drawing>,
     /// A photo, as a `data:` URI.
     data: Option<String>,
 }
 
-/// What a drawing consists of, as SVG, and the view that shows it.
-#[derive(Serialize)]
+/// What a drawing consists of, as SVG, and the view that shows it; both `None`: it is a photo.
+#[derive(Serialize, Default)]
 struct Drawing {
-    shapes: Value,
-    view: String,
+    shapes: Option<Value>,
+    view: Option<String>,
 }
 
 /// Fills one of the templates. What goes into it is escaped; the SVG of our own figures
@@ -174,7 +178,7 @@ fn picture(asset: &Asset) -> Result<Picture> {
     let kind = match asset.name.rsplit_once('.') {
         Some((_, "svg")) => {
             return Ok(Picture {
-                drawing: Some(drawing(asset)?),
+                drawing: drawing(asset)?,
                 narrow: None,
                 data: None,
             });
@@ -184,7 +188,7 @@ fn picture(asset: &Asset) -> Result<Picture> {
         None => return Err(internal(format!("{} has no extension", asset.name))),
     };
     Ok(Picture {
-        drawing: None,
+        drawing: Drawing::default(),
         narrow: None,
         data: Some(format!(
             "data:image/{kind};base64,{}",
@@ -209,8 +213,8 @@ fn drawing(asset: &Asset) -> Result<Drawing> {
             shapes.replace(long, short)
         });
     Ok(Drawing {
-        shapes: Value::from_safe_string(shapes),
-        view: view.to_owned(),
+        shapes: Some(Value::from_safe_string(shapes)),
+        view: Some(view.to_owned()),
     })
 }
 

@@ -1301,6 +1301,33 @@ comparison-mark-indicative = Indicative in part
 comparison-mark-invented = Invented data, for demonstration
 comparison-end = End of report { $number }
 
+## The web page that leads to the reports of several campaigns
+
+# { $count }: how many reports it leads to.
+index-title = { $count ->
+    [one] One solar cooker test report
+   *[other] { $count } solar cooker test reports
+}
+index-subtitle = Written on { $date }
+# { $name }: a campaign.
+index-invented = { $name } (invented data)
+index-some-invented = Some of the data are invented, for demonstration
+index-statement = Each result relates only to the cooker as tested.
+index-no-rating = None of these campaigns has a rating.
+# "compare" is a command.
+index-order = The order is that of the numbers and does not say which cooker is better: the campaigns may differ in place, weather, load and instruments. Whether the difference between two of them is real, the command “simmerline compare” works out.
+page-index-reports = Reports and data
+index-web-page = report
+index-pdf = report as PDF
+index-results = results as data
+index-intervals = intervals as a table
+# { $names }: campaigns, with ";" between them.
+index-failed = { $count ->
+    [one] No report was written on one campaign
+   *[other] No report was written on { $count } campaigns
+}: { $names }. The reason was printed on the terminal.
+index-caution = Hot surfaces and steam burn, the focus can blind and start fires, and these ratings say nothing about food safety. Read the cautions in the report before you cook. Local codes and licensed practice come first.
+
 ## Comparison: the ranking
 #
 # Above its plot; then the headers of its columns, which have little room.

@@ -1293,6 +1293,27 @@ comparison-mark-indicative = Elekezi kwa sehemu
 comparison-mark-invented = Data za kubuni, kwa maonyesho
 comparison-end = Mwisho wa ripoti { $number }
 
+## The web page that leads to the reports of several campaigns
+
+# { $count }: how many reports it leads to.
+index-title = STILL TO TRANSLATE
+index-subtitle = STILL TO TRANSLATE
+# { $name }: a campaign.
+index-invented = STILL TO TRANSLATE
+index-some-invented = STILL TO TRANSLATE
+index-statement = STILL TO TRANSLATE
+index-no-rating = STILL TO TRANSLATE
+# "compare" is a command.
+index-order = STILL TO TRANSLATE
+page-index-reports = STILL TO TRANSLATE
+index-web-page = STILL TO TRANSLATE
+index-pdf = STILL TO TRANSLATE
+index-results = STILL TO TRANSLATE
+index-intervals = STILL TO TRANSLATE
+# { $names }: campaigns, with ";" between them.
+index-failed = STILL TO TRANSLATE
+index-caution = STILL TO TRANSLATE
+
 ## Comparison: the ranking
 #
 # Above its plot; then the headers of its columns, which have little room.
