@@ -55,7 +55,8 @@ Example:
 Writes for each campaign NAME.pdf (the report), NAME.rating.json (its
 results, as data) and NAME.intervals.csv (one row an interval); NAME is the name of
 the campaign's folder. --format chooses the form, several with commas: html writes the
-report as NAME.html, one file that opens without a network, on a phone too; parquet writes
+report as NAME.html, one file that opens without a network, on a phone too, and of several
+campaigns index.html, which ranks them and leads to their files; parquet writes
 campaigns.parquet, intervals.parquet (a row a campaign, a row an interval, all together)
 and datapackage.json, which says what is in each file and column. A campaign that cannot
 be read does not stop the others. A campaign's files are put in place together;

@@ -25,6 +25,7 @@ mod enter;
 mod estimates;
 #[cfg(unix)]
 mod hostile_names;
+mod index;
 #[cfg(unix)]
 mod kills;
 mod kinds;
