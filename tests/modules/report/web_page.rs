@@ -3,11 +3,13 @@
 use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
 use std::path::Path;
+use std::sync::LazyLock;
 
 use roxmltree::{Document, Node, ParsingOptions};
 use serde_json::Value;
 use simmerline::language::LANGUAGES;
 use simmerline::procedure::Assessment;
+use simmerline::report::s580::figures::drawn::POWER_LINE_LOW;
 use simmerline::report::words::build;
 use simmerline::report::{Edition, Format, outputs};
 
@@ -42,6 +44,34 @@ fn page_in(assessment: &Assessment, edition: &Edition) -> String {
     String::from_utf8(page.bytes).unwrap()
 }
 
+/// A campaign with its page.
+struct Sample {
+    name: String,
+    assessment: Assessment,
+    page: String,
+}
+
+/// Every sample with its page, made once.
+fn sample_pages() -> &'static [Sample] {
+    static PAGES: LazyLock<Vec<Sample>> = LazyLock::new(|| with_pages(samples()));
+    &PAGES
+}
+
+/// The same of those that lack something.
+fn poor_pages() -> &'static [Sample] {
+    static PAGES: LazyLock<Vec<Sample>> = LazyLock::new(|| with_pages(poor_campaigns()));
+    &PAGES
+}
+
+fn with_pages(campaigns: Vec<(String, Assessment)>) -> Vec<Sample> {
+    let with_page = |(name, assessment): (String, Assessment)| Sample {
+        page: page_of(&assessment),
+        name,
+        assessment,
+    };
+    campaigns.into_iter().map(with_page).collect()
+}
+
 /// The page as XML, which a page of this kind is as well.
 fn parsed(page: &str) -> Document<'_> {
     let options = ParsingOptions {
@@ -71,8 +101,8 @@ fn said(page: &Document<'_>) -> String {
 
 #[test]
 fn every_page_is_well_formed_and_asks_for_nothing_from_outside() {
-    for (name, assessment) in samples().into_iter().chain(poor_campaigns()) {
-        let page = page_of(&assessment);
+    for sample in sample_pages().iter().chain(poor_pages()) {
+        let Sample { name, page, .. } = sample;
         assert!(page.starts_with("<!DOCTYPE html>"), "{name}");
         assert!(page.len() < MOST_BYTES, "{name}: {} bytes", page.len());
         let own = page.replace("url(data:font/woff2;base64,", "");
@@ -104,13 +134,17 @@ fn every_page_is_well_formed_and_asks_for_nothing_from_outside() {
 
 #[test]
 fn every_string_of_the_model_is_in_the_page_or_is_a_key() {
-    for (name, assessment) in samples().into_iter().chain(poor_campaigns()) {
-        let mut report = build(&assessment, &web_edition());
+    for sample in sample_pages().iter().chain(poor_pages()) {
+        let Sample {
+            name,
+            assessment,
+            page,
+        } = sample;
+        let mut report = build(assessment, &web_edition());
         // As in the PDF, words take the place of a line.
         if report.regression.line.is_some() {
             report.regression.absence.clear();
         }
-        let page = page_of(&assessment);
         let said = said(&parsed(&page));
         let mut count = 0;
         let mut model = serde_json::to_value(&report).unwrap();
@@ -190,9 +224,13 @@ fn visit_some(
 
 #[test]
 fn marks_number_and_statement_are_in_the_head_and_foot_that_stay() {
-    for (name, assessment) in samples() {
-        let report = build(&assessment, &web_edition());
-        let page = page_of(&assessment);
+    for sample in sample_pages() {
+        let Sample {
+            name,
+            assessment,
+            page,
+        } = sample;
+        let report = build(assessment, &web_edition());
         let page = parsed(&page);
         let head = elements(&page, "header");
         let [head] = head.as_slice() else {
@@ -206,7 +244,7 @@ fn marks_number_and_statement_are_in_the_head_and_foot_that_stay() {
         for part in report.marks.iter().chain([&report.number]) {
             assert!(head.contains(part), "{name}: no {part} in {head}");
         }
-        let is_indicative = is_called_indicative(&assessment);
+        let is_indicative = is_called_indicative(assessment);
         assert_eq!(head.contains("Indicative only"), is_indicative, "{name}");
         assert!(text(&elements(&page, "footer")[0]).contains(&report.statement));
         assert_eq!(text(&elements(&page, "title")[0]), report.title, "{name}");
@@ -217,8 +255,12 @@ fn marks_number_and_statement_are_in_the_head_and_foot_that_stay() {
 
 #[test]
 fn headings_tables_and_figures_can_be_heard() {
-    for (name, assessment) in samples() {
-        let page = page_of(&assessment);
+    for sample in sample_pages() {
+        let Sample {
+            name,
+            assessment,
+            page,
+        } = sample;
         let page = parsed(&page);
         let mut level = 0;
         for node in page.root_element().descendants() {
@@ -239,11 +281,12 @@ fn headings_tables_and_figures_can_be_heard() {
             }
         }
         let drawings = elements(&page, "svg");
-        let mut model = serde_json::to_value(build(&assessment, &web_edition())).unwrap();
+        let mut model = serde_json::to_value(build(assessment, &web_edition())).unwrap();
         leave_out_sections(&mut model);
         let mut figures = Vec::new();
         visit_all(&model, "", &mut |key, text| {
-            if key == "file" && text.ends_with(".svg") {
+            // A lower one of page one is for paper alone.
+            if key == "file" && text.ends_with(".svg") && text != POWER_LINE_LOW {
                 figures.push(text.to_owned());
             }
         });
@@ -253,7 +296,7 @@ fn headings_tables_and_figures_can_be_heard() {
         for pair in drawings.chunks(2) {
             let frame = pair[0].parent().unwrap();
             assert_eq!(frame.attribute("role"), Some("img"), "{name}");
-            assert!(frame.attribute("aria-label").unwrap().len() > 60, "{name}");
+            assert!(frame.attribute("aria-label").unwrap().len() >= 20, "{name}");
             for (drawing, class) in pair.iter().zip(["wide", "narrow"]) {
                 assert_eq!(drawing.attribute("class"), Some(class), "{name}");
                 assert_eq!(drawing.attribute("aria-hidden"), Some("true"), "{name}");
@@ -277,8 +320,13 @@ fn headings_tables_and_figures_can_be_heard() {
 
 #[test]
 fn the_same_result_gives_the_same_page() {
-    for (name, assessment) in samples() {
-        assert!(page_of(&assessment) == page_of(&assessment), "{name}");
+    for sample in sample_pages() {
+        let Sample {
+            name,
+            assessment,
+            page,
+        } = sample;
+        assert!(page_of(assessment) == *page, "{name}");
     }
 }
 
@@ -341,8 +389,9 @@ fn no_line_breaks_within_a_value_in_any_language() {
         let right = right.trim_matches(['(', ')', ',', '.', ';', ':']);
         let of_number = left.ends_with(|last: char| last.is_ascii_digit());
         (of_number && units.contains(&right))
-            || right == "±"
-            || ["±", "≥", "≤"].contains(&left)
+            || (of_number && right == "±")
+            || (["±", "≥", "≤"].contains(&left)
+                && right.starts_with(|one: char| one.is_ascii_digit()))
             || (of_number && right == "–")
     };
     for language in LANGUAGES {
@@ -413,6 +462,8 @@ fn both_schemes_have_enough_contrast() {
             ("teal", "paper", 4.5),
             ("amber", "paper", 4.5),
             ("amber", "wash", 4.5),
+            ("note", "paper", 4.5),
+            ("note", "shade", 4.5),
             ("ink", "band", 4.5),
             ("ink", "outer-band", 4.5),
             ("ink", "shade", 4.5),
@@ -428,8 +479,8 @@ fn both_schemes_have_enough_contrast() {
 
 #[test]
 fn every_colour_of_the_figures_has_one_for_the_dark() {
-    for (name, assessment) in samples() {
-        let page = page_of(&assessment);
+    for sample in sample_pages() {
+        let Sample { name, page, .. } = sample;
         let style = page.split_once("</style>").unwrap().0;
         let page = parsed(&page);
         for node in page.root_element().descendants() {
