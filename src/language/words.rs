@@ -296,8 +296,7 @@ mod tests {
             counted-intervals = { $intervals } intervalles\n\
             uncertainty-seconds = STILL TO TRANSLATE\n\
             uncertainty-kelvin = { $kelvin } K\n\
-            figure-used = { $used } : { counted-minutes }, { counted-days }\n\
-            counted-minutes = { $intervals } intervalles\n",
+            headline-counts-no-line = { $least_intervals } : { counted-intervals }, { counted-days }\n",
         ..LANGUAGES[2]
     };
 
@@ -321,11 +320,11 @@ mod tests {
     fn what_is_still_to_translate_stands_in_english_within_a_translated_sentence() {
         let words = Words::new(HALF_FRENCH, UnitSystem::Si);
         let met = message!(
-            "figure-used",
-            used = 3,
+            "headline-counts-no-line",
             intervals = 4,
-            minutes = 10,
-            days = 2
+            least_intervals = 3,
+            days = 2,
+            least_days = 1
         );
         assert_eq!(words.say(met), "3 : 4 intervalles, 2 days");
     }

@@ -6,22 +6,20 @@
 use super::Assessment;
 use super::s580::limits::STANDARD_IRRADIANCE_W_M2;
 
-/// How a published value is known.
+/// Kind of a published cooker.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Trust {
-    /// Read in the abstract of the source.
-    Abstract,
+pub enum PublishedKind {
+    Parabolic,
+    Box,
 }
 
-/// A published cooker, without its name.
+/// A published cooker, without its name; all were read in the abstract of the source only.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Published {
-    /// Its message: what was measured, and how it became W/m².
-    pub code: &'static str,
+    pub kind: PublishedKind,
     /// Power for each m², W/m².
     pub w_per_m2: (f64, f64),
     pub source: &'static str,
-    pub trust: Trust,
 }
 
 /// Energy efficiency that Öztürk gives for a parabolic cooker, lowest and highest.
@@ -33,19 +31,17 @@ const BOX_AREA_M2: f64 = 0.408;
 /// The published values that are known.
 pub const PUBLISHED: &[Published] = &[
     Published {
-        code: "yardstick-parabolic",
+        kind: PublishedKind::Parabolic,
         w_per_m2: (
             PARABOLIC_EFFICIENCY.0 * STANDARD_IRRADIANCE_W_M2,
             PARABOLIC_EFFICIENCY.1 * STANDARD_IRRADIANCE_W_M2,
         ),
         source: "Öztürk 2004, Solar Energy 77, 67–71",
-        trust: Trust::Abstract,
     },
     Published {
-        code: "yardstick-box",
+        kind: PublishedKind::Box,
         w_per_m2: (BOX_POWER_W / BOX_AREA_M2, BOX_POWER_W / BOX_AREA_M2),
         source: "Aidan, Int. J. Innovative Research and Development",
-        trust: Trust::Abstract,
     },
 ];
 

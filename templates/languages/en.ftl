@@ -60,10 +60,6 @@ counted-used = { $intervals ->
     [one] { $intervals } used interval
    *[other] { $intervals } used intervals
 }
-counted-minutes = { $intervals ->
-    [one] { $intervals } interval of { $minutes } min
-   *[other] { $intervals } intervals of { $minutes } min
-}
 counted-days = { $days ->
     [one] { $days } day
    *[other] { $days } days

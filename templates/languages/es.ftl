@@ -54,10 +54,6 @@ counted-used = { $intervals ->
     [one] { $intervals } intervalo utilizado
    *[other] { $intervals } intervalos utilizados
 }
-counted-minutes = { $intervals ->
-    [one] { $intervals } intervalo de { $minutes } min
-   *[other] { $intervals } intervalos de { $minutes } min
-}
 counted-days = { $days ->
     [one] { $days } día
    *[other] { $days } días

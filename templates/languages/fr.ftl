@@ -66,10 +66,6 @@ counted-used = { $intervals ->
     [one] { $intervals } intervalle retenu
    *[other] { $intervals } intervalles retenus
 }
-counted-minutes = { $intervals ->
-    [one] { $intervals } intervalle de { $minutes } min
-   *[other] { $intervals } intervalles de { $minutes } min
-}
 counted-days = { $days ->
     [one] { $days } jour
    *[other] { $days } jours

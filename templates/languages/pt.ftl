@@ -57,10 +57,6 @@ counted-used = { $intervals ->
     [one] { $intervals } intervalo usado
    *[other] { $intervals } intervalos usados
 }
-counted-minutes = { $intervals ->
-    [one] { $intervals } intervalo de { $minutes } min
-   *[other] { $intervals } intervalos de { $minutes } min
-}
 counted-days = { $days ->
     [one] { $days } dia
    *[other] { $days } dias

@@ -53,10 +53,6 @@ counted-used = { $intervals ->
     [one] kipindi { $intervals } kilichotumika
    *[other] vipindi { $intervals } vilivyotumika
 }
-counted-minutes = { $intervals ->
-    [one] kipindi { $intervals } cha dakika { $minutes }
-   *[other] vipindi { $intervals } vya dakika { $minutes }
-}
 counted-days = { $days ->
     [one] siku { $days }
    *[other] siku { $days }

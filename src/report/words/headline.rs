@@ -152,14 +152,17 @@ fn counts(assessment: &Assessment) -> Message {
         row.map_or_else(|| "–".into(), |row| short(row.value))
     };
     let said = match assessment.s580.line() {
-        Some(line) => message!("headline-counts", r_squared = spoken_r_squared(line, 2)),
+        Some(line) => message!(
+            "headline-counts",
+            r_squared = spoken_r_squared(line, 2),
+            least_r_squared = least(LimitKey::RSquared)
+        ),
         None => message!("headline-counts-no-line"),
     };
     said.with("intervals", assessment.s580.used().count())
         .with("least_intervals", least(LimitKey::Intervals))
         .with("days", assessment.s580.dates.len())
         .with("least_days", least(LimitKey::Days))
-        .with("least_r_squared", least(LimitKey::RSquared))
 }
 
 /// The number with its expanded uncertainty.

@@ -6,7 +6,7 @@ use crate::language::{Message, Words, fixed, joined, range};
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::stated::Stated;
-use crate::procedure::yardstick::{PUBLISHED, Published, per_area};
+use crate::procedure::yardstick::{PUBLISHED, Published, PublishedKind, per_area};
 use crate::report::procedure_part::value_of;
 
 /// The table on page two.
@@ -82,15 +82,7 @@ fn yardstick(assessment: &Assessment, words: &Words) -> String {
         return String::new();
     };
     let decimals = crate::units::decimals_for(per_area.half_width_w_per_m2);
-    let published = PUBLISHED.iter().map(|one| {
-        let (low, high) = one.w_per_m2;
-        let value = if low < high {
-            range(low, high, 0)
-        } else {
-            fixed(low, 0)
-        };
-        words.say(spoken(one).with("value", value).with("source", one.source))
-    });
+    let published = PUBLISHED.iter().map(|one| words.say(spoken(one)));
     let own = message!(
         "yardstick-own",
         power = fixed(per_area.w_per_m2, decimals),
@@ -105,5 +97,16 @@ fn yardstick(assessment: &Assessment, words: &Words) -> String {
 }
 
 fn spoken(published: &Published) -> Message {
-    Message::new(published.code)
+    let (low, high) = published.w_per_m2;
+    let value = if low < high {
+        range(low, high, 0)
+    } else {
+        fixed(low, 0)
+    };
+    match published.kind {
+        PublishedKind::Parabolic => message!("yardstick-parabolic"),
+        PublishedKind::Box => message!("yardstick-box"),
+    }
+    .with("value", value)
+    .with("source", published.source)
 }
