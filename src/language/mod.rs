@@ -13,8 +13,7 @@ mod words;
 pub use message::Message;
 pub use phrase::{
     Phrase, celsius, clauses, clock, date, duration, fixed, joined, kilograms, listed, p_value,
-    probability,
-    range, short, spread_clock,
+    probability, range, short, spread_clock,
 };
 pub use unit_system::UnitSystem;
 pub use words::{LANGUAGES, Language, STILL_TO_TRANSLATE, Words};

@@ -64,10 +64,6 @@ counted-days = { $days ->
     [one] { $days } day
    *[other] { $days } days
 }
-counted-readings = { $readings ->
-    [one] { $readings } reading
-   *[other] { $readings } readings
-}
 # Of the line: points less two.
 counted-freedom = { $freedom ->
     [one] { $freedom } degree of freedom
@@ -301,8 +297,9 @@ section-conditions = Conditions
 # Headers of the table.
 page-conditions-condition = condition
 page-conditions-limit = limit
+page-conditions-short-name = short name
 page-conditions-standing = standing
-page-conditions-observed = observed
+page-conditions-observed = observed, all intervals
 page-conditions-set-aside = set aside
 # What is limited. Also within findings.
 limit-water-above-ambient = water above mean ambient
@@ -316,6 +313,7 @@ limit-wind-mean = mean wind
 limit-wind-gust = wind kept up for over ten minutes (sets the run aside)
 limit-solar-time-start = solar time at the start
 limit-solar-time-end = solar time at the end
+limit-solar-time = solar time
 limit-interval = length of an interval
 limit-load = water for each m² of intercept area
 limit-load-tolerance = how far the load may be off
@@ -335,11 +333,8 @@ conditions-never = never
 conditions-gust = for { $time } at most
 conditions-no-interval = no interval
 conditions-not-measured = not measured
-conditions-source = Limits follow ASAE { $procedure }, in our own words. They were set down from knowledge of the practice, without a copy of the standard at hand; where much depends on one, hold it against the standard.
-conditions-observed = Observed: lowest to highest over all intervals, used or set aside. An interval that breaks several limits counts for each of them.
-conditions-common-practice = The ± { $tolerance } % on the load and the { $shortest } to { $longest } s that an interval may last are common practice, no published source.
-conditions-common-practice-interval = The { $shortest } to { $longest } s that an interval may last are common practice, no published source.
-conditions-r-squared = Where R² is too low the practice is content with a note; this report then withholds "conforms", which is stricter.
+conditions-observed = Observed: lowest to highest. An interval that fails several conditions is counted under each. Short names: as in the figures and in the table of intervals.
+conditions-r-squared = R² below its limit: the standard asks only for a note; this report withholds conformity.
 # "Own" as in standing-own-requirement.
 conditions-own = Limits marked "own" are the campaign's and deviate from the practice.
 conditions-guard = A guard band holds: a value counts as within a limit only where it is so with all of its uncertainty, by the decision rule at the end.
@@ -347,20 +342,33 @@ conditions-guard = A guard band holds: a value counts as within a limit only whe
 ## Runs
 
 section-runs = Runs
-page-runs-how = Shaded: spans of used intervals. Dashed: the water temperature that the line predicts from the irradiance and the air measured; dots: measured, at the ends of the intervals. Bars: the time that is used, and the time that each limit set aside.
+# How the figures of the runs are read: sentences one after the other.
+runs-axes = All runs have the same axes.
+runs-axes-but-clock = All runs have the same axes, but for the clock.
+runs-axes-own-start = All runs have the same axes; each clock begins with its run and is as long as the others.
+runs-shaded = Shaded: used intervals. Dotted: limits.
+runs-wind = Wind: readings as a thin line, means of intervals as bars.
+runs-no-wind = Wind was not measured.
+runs-no-irradiance = Irradiance was not measured.
+runs-lanes = Below: intervals that are not used, a row for each reason, with their number.
+runs-predicted = r.m.s.: difference between the water temperature that the fitted line predicts and the one measured.
 run-title = Run { $number }, { $date }
-# { $run }: its name; { $from }, { $to }: times of day.
-run-summary = { $run }: { counted-readings } from { $from } to { $to }, { $water } of water ({ $load } kg/m²). { counted-intervals }, { $used } used.
-run-summary-re-aimed = { $run }: { counted-readings } from { $from } to { $to }, { $water } of water ({ $load } kg/m²); re-aimed every { $minutes } min. { counted-intervals }, { $used } used.
+# How many intervals of how many are used: beside the title, as short as can be.
+run-used = { $used } of { $of } used
+# Clauses below the figure of a run. { $water }: with its unit.
+run-load = { $water } of water, { $load } kg/m²
+run-aimed = aimed every { $minutes } min
+run-predicted = r.m.s. { $rms } K
+run-not-predicted = no interval used
+# A note of the tester, who alone vouches for it.
+run-tester = Tester: { $note }
 run-hole = No interval from { $from } to { $to }: no two water readings there are { $shortest } to { $longest } minutes apart.
-run-caption-predicted = The line predicts the water temperature within { $rms } K, root mean square.
-run-caption-none = No interval of this run is used.
 # Read out to those who do not see the figure. { $irradiance }, { $wind }: the next messages.
 run-alt = Panels against local clock time from { $from } to { $to }: water between { $coldest } and { $hottest } degrees Celsius with ambient temperature; { $irradiance }; { $wind }. Used and shaded: { $used } of { counted-intervals }. { $predicted } { $aside }
 run-alt-set-aside = Set aside: { $reasons }.
 run-alt-none-aside = Nothing is set aside.
 run-alt-aside = { counted-intervals }, { $reason }
-run-alt-predicted = The line predicts the water temperature within { $rms } kelvin, root mean square.
+run-alt-predicted = Predicted and measured water temperature differ by { $rms } kelvin, root mean square.
 run-alt-not-predicted = The line predicts nothing for this run.
 run-alt-irradiance = irradiance between { $lowest } and { $highest } watts per square metre
 run-alt-no-irradiance = irradiance not measured
@@ -376,15 +384,15 @@ page-intervals-solar = solar
 page-intervals-water = water, °C
 page-intervals-ambient = amb., °C
 page-intervals-irradiance = irradiance, W/m²
+page-intervals-range = lowest–highest
 page-intervals-wind = wind, m/s
 page-intervals-power = P, W
 page-intervals-difference = Td, K
 page-intervals-standardised = Ps, W
-page-intervals-outcome = used, or set aside for
-page-intervals-used = used
 interval-no-irradiance = not normalised: no irradiance
-page-intervals-note = Water: at the start and end of the interval. Irradiance: mean, lowest and highest. P: cooking power. Td: mean water minus mean ambient temperature. Ps: P normalised to 700 W/m².
-page-reasons = What the reasons mean
+page-intervals-continued = continued
+intervals-note = Water: at the start and end of the interval. Irradiance: mean, then lowest to highest reading. P: cooking power. Td: mean water minus mean ambient temperature. Ps: P normalised to 700 W/m².
+intervals-dots = A dot: the interval is not used, for this reason.
 # Why an interval is set aside. Also within headline-reason, after "because".
 reason-water-below-window = the water was still too close to ambient
 reason-water-above-window = the water was too close to boiling
@@ -397,6 +405,19 @@ reason-outside-solar-window = it was too early or too late in the solar day
 reason-reading-gap = readings were missing
 reason-excluded-by-tester = the tester excluded the span
 reason-not-cloudless = the tester does not state that the sky was cloudless
+# Short names of the same: heads of narrow columns, up to 14 letters each, one word if possible.
+lane-water-below-window = cool
+lane-water-above-window = hot
+lane-ambient-out-of-range = air
+lane-irradiance-low = weak
+lane-irradiance-high = strong
+lane-irradiance-unsteady = unsteady
+lane-wind-high = wind
+lane-outside-solar-window = hour
+lane-reading-gap = gap
+lane-excluded-by-tester = excluded
+lane-not-cloudless = sky
+lane-not-normalised = no irradiance
 
 ## Regression and uncertainty
 
@@ -1258,21 +1279,16 @@ figure-day = { $day } { $month }
 
 ## Figures: a run over the day
 
-# Upright, up to 18 letters, or two lines of as many.
-figure-temperature = temperature, °C
-# Upright, up to 12 letters, or two lines of as many.
-figure-irradiance = irradiance, W/m²
-# Upright, up to 8 letters, or two lines of as many.
-figure-wind = wind, m/s
-figure-clock = local clock time
-# Names of bars: what it is, and for how long in all.
-strip-used = used: { $time }
-strip-aside = { $reason }: { $time }
-# At the end of a curve.
+# Beside a curve.
 figure-water = water
 figure-ambient = ambient
-# In an empty figure.
-figure-not-measured = not measured
+# In the figure of a run, 140 to 480 points wide: as short as can be. { $at }: a temperature with its unit.
+figure-boils = boils at { $at }
+# Limits on the water temperature. { $margin }: a number of kelvins.
+figure-below-boiling = boiling − { $margin } K
+figure-above-ambient = ambient + { $margin } K
+# In a panel of irradiance or wind that no instrument measured.
+figure-estimated = estimated
 
 # The comparison of several campaigns, in the order of its pages.
 #

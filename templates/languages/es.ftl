@@ -58,10 +58,6 @@ counted-days = { $days ->
     [one] { $days } día
    *[other] { $days } días
 }
-counted-readings = { $readings ->
-    [one] { $readings } lectura
-   *[other] { $readings } lecturas
-}
 # Of the line: points less two.
 counted-freedom = { $freedom ->
     [one] { $freedom } grado de libertad
@@ -301,8 +297,9 @@ section-conditions = Condiciones
 # Headers of the table.
 page-conditions-condition = condición
 page-conditions-limit = límite
+page-conditions-short-name = STILL TO TRANSLATE
 page-conditions-standing = carácter
-page-conditions-observed = observado
+page-conditions-observed = STILL TO TRANSLATE
 page-conditions-set-aside = descartados
 # What is limited. Also within findings.
 limit-water-above-ambient = agua por encima del ambiente medio
@@ -316,6 +313,7 @@ limit-wind-mean = viento medio
 limit-wind-gust = viento sostenido más de diez minutos (descarta el ensayo)
 limit-solar-time-start = hora solar al inicio
 limit-solar-time-end = hora solar al final
+limit-solar-time = STILL TO TRANSLATE
 limit-interval = duración de un intervalo
 limit-load = agua por cada m² de área de intercepción
 limit-load-tolerance = cuánto puede apartarse la carga
@@ -336,11 +334,8 @@ conditions-never = nunca
 conditions-gust = durante { $time } como máximo
 conditions-no-interval = ningún intervalo
 conditions-not-measured = no medido
-conditions-source = Los límites siguen ASAE { $procedure }, con nuestras propias palabras. Se redactaron a partir del conocimiento de la práctica, sin un ejemplar de la norma a mano; donde mucho dependa de uno, cotéjelo con la norma.
-conditions-observed = Observado: del mínimo al máximo de todos los intervalos, utilizados o descartados. Un intervalo que incumple varios límites cuenta en cada uno de ellos.
-conditions-common-practice = El ± { $tolerance } % de la carga y los { $shortest } a { $longest } s que puede durar un intervalo son práctica habitual, sin fuente publicada.
-conditions-common-practice-interval = Los { $shortest } a { $longest } s que puede durar un intervalo son práctica habitual, sin fuente publicada.
-conditions-r-squared = Donde R² es demasiado bajo, la práctica se conforma con una nota; este informe niega entonces el «conforme», lo que es más estricto.
+conditions-observed = STILL TO TRANSLATE
+conditions-r-squared = STILL TO TRANSLATE
 # "Own" as in standing-own-requirement.
 conditions-own = Los límites marcados como «propio» son de la campaña y se desvían de la práctica.
 conditions-guard = Rige una banda de guarda: un valor cuenta como dentro de un límite solo si lo está con toda su incertidumbre, según la regla de decisión al final.
@@ -348,21 +343,30 @@ conditions-guard = Rige una banda de guarda: un valor cuenta como dentro de un l
 ## Runs
 
 section-runs = Ensayos
-page-runs-how = Sombreado: tramos de los intervalos utilizados. Línea discontinua: la temperatura del agua que predice la recta a partir de la irradiancia y del aire medidos; puntos: medida, en los extremos de los intervalos. Barras: el tiempo que se utiliza, y el tiempo que descartó cada límite.
+runs-axes = STILL TO TRANSLATE
+runs-axes-but-clock = STILL TO TRANSLATE
+runs-axes-own-start = STILL TO TRANSLATE
+runs-shaded = STILL TO TRANSLATE
+runs-wind = STILL TO TRANSLATE
+runs-no-wind = STILL TO TRANSLATE
+runs-no-irradiance = STILL TO TRANSLATE
+runs-lanes = STILL TO TRANSLATE
+runs-predicted = STILL TO TRANSLATE
 run-title = Ensayo { $number }, { $date }
-# { $run }: its name; { $from }, { $to }: times of day.
-run-summary = { $run }: { counted-readings } de { $from } a { $to }, { $water } de agua ({ $load } kg/m²). { counted-intervals }, utilizados: { $used }.
-run-summary-re-aimed = { $run }: { counted-readings } de { $from } a { $to }, { $water } de agua ({ $load } kg/m²); reorientada cada { $minutes } min. { counted-intervals }, utilizados: { $used }.
+run-used = STILL TO TRANSLATE
+run-load = STILL TO TRANSLATE
+run-aimed = STILL TO TRANSLATE
+run-predicted = STILL TO TRANSLATE
+run-not-predicted = STILL TO TRANSLATE
+run-tester = STILL TO TRANSLATE
 run-hole = Ningún intervalo de { $from } a { $to }: allí no hay dos lecturas del agua separadas de { $shortest } a { $longest } minutos.
-run-caption-predicted = La recta predice la temperatura del agua con una diferencia de { $rms } K, raíz cuadrática media.
-run-caption-none = No se utiliza ningún intervalo de este ensayo.
 # Read out to those who do not see the figure. { $irradiance }, { $wind }: the next messages.
 run-alt = Paneles frente a la hora local del reloj, de { $from } a { $to }: agua entre { $coldest } y { $hottest } grados Celsius con la temperatura ambiente; { $irradiance }; { $wind }. Utilizados y sombreados: { $used } de { counted-intervals }. { $predicted } { $aside }
 run-alt-set-aside = Descartados: { $reasons }.
 run-alt-none-aside = No se descarta nada.
 # As in English
 run-alt-aside = { counted-intervals }, { $reason }
-run-alt-predicted = La recta predice la temperatura del agua con una diferencia de { $rms } kelvin, raíz cuadrática media.
+run-alt-predicted = STILL TO TRANSLATE
 run-alt-not-predicted = La recta no predice nada para este ensayo.
 run-alt-irradiance = irradiancia entre { $lowest } y { $highest } vatios por metro cuadrado
 run-alt-no-irradiance = irradiancia no medida
@@ -379,6 +383,7 @@ page-intervals-water = agua, °C
 # As in English
 page-intervals-ambient = amb., °C
 page-intervals-irradiance = irrad., W/m²
+page-intervals-range = STILL TO TRANSLATE
 page-intervals-wind = viento, m/s
 # As in English
 page-intervals-power = P, W
@@ -386,11 +391,10 @@ page-intervals-power = P, W
 page-intervals-difference = Td, K
 # As in English
 page-intervals-standardised = Ps, W
-page-intervals-outcome = utilizado, o descartado porque
-page-intervals-used = utilizado
 interval-no-irradiance = no normalizado: sin irradiancia
-page-intervals-note = Agua: al inicio y al final del intervalo. Irradiancia: media, mínima y máxima. P: potencia de cocción. Td: temperatura media del agua menos temperatura ambiente media. Ps: P normalizada a 700 W/m².
-page-reasons = Qué significan los motivos
+page-intervals-continued = STILL TO TRANSLATE
+intervals-note = STILL TO TRANSLATE
+intervals-dots = STILL TO TRANSLATE
 # Why an interval is set aside. Also within headline-reason, after "because".
 reason-water-below-window = el agua estaba aún demasiado cerca del ambiente
 reason-water-above-window = el agua estaba demasiado cerca de la ebullición
@@ -403,6 +407,18 @@ reason-outside-solar-window = era demasiado temprano o demasiado tarde en el dí
 reason-reading-gap = faltaban lecturas
 reason-excluded-by-tester = quien ensayó excluyó el tramo
 reason-not-cloudless = quien ensayó no declara que el cielo estuviera sin nubes
+lane-water-below-window = STILL TO TRANSLATE
+lane-water-above-window = STILL TO TRANSLATE
+lane-ambient-out-of-range = STILL TO TRANSLATE
+lane-irradiance-low = STILL TO TRANSLATE
+lane-irradiance-high = STILL TO TRANSLATE
+lane-irradiance-unsteady = STILL TO TRANSLATE
+lane-wind-high = STILL TO TRANSLATE
+lane-outside-solar-window = STILL TO TRANSLATE
+lane-reading-gap = STILL TO TRANSLATE
+lane-excluded-by-tester = STILL TO TRANSLATE
+lane-not-cloudless = STILL TO TRANSLATE
+lane-not-normalised = STILL TO TRANSLATE
 
 ## Regression and uncertainty
 
@@ -1254,22 +1270,13 @@ figure-day = { $day } de { $month }
 
 ## Figures: a run over the day
 
-# Upright, up to 20 letters.
-figure-temperature = temperatura, °C
-# Upright, up to 16 letters.
-figure-irradiance = irrad., W/m²
-# Upright, up to 11 letters.
-figure-wind = viento, m/s
-figure-clock = hora local del reloj
-# Names of bars: what it is, and for how long in all.
-strip-used = utilizado: { $time }
-# As in English
-strip-aside = { $reason }: { $time }
-# At the end of a curve.
+# Beside a curve.
 figure-water = agua
 figure-ambient = ambiente
-# In an empty figure.
-figure-not-measured = no medido
+figure-boils = STILL TO TRANSLATE
+figure-below-boiling = STILL TO TRANSLATE
+figure-above-ambient = STILL TO TRANSLATE
+figure-estimated = STILL TO TRANSLATE
 
 # The comparison of several campaigns, in the order of its pages.
 #

@@ -70,10 +70,6 @@ counted-days = { $days ->
     [one] { $days } jour
    *[other] { $days } jours
 }
-counted-readings = { $readings ->
-    [one] { $readings } relevé
-   *[other] { $readings } relevés
-}
 # Of the line: points less two.
 counted-freedom = { $freedom ->
     [one] { $freedom } degré de liberté
@@ -316,8 +312,9 @@ section-conditions = Conditions
 # As in English
 page-conditions-condition = condition
 page-conditions-limit = limite
+page-conditions-short-name = STILL TO TRANSLATE
 page-conditions-standing = portée
-page-conditions-observed = observé
+page-conditions-observed = STILL TO TRANSLATE
 page-conditions-set-aside = écartés
 # What is limited. Also within findings.
 limit-water-above-ambient = eau au-dessus de l’ambiante moyenne
@@ -331,6 +328,7 @@ limit-wind-mean = vent moyen
 limit-wind-gust = vent maintenu plus de dix minutes (écarte l’essai)
 limit-solar-time-start = heure solaire au début
 limit-solar-time-end = heure solaire à la fin
+limit-solar-time = STILL TO TRANSLATE
 limit-interval = durée d’un intervalle
 limit-load = eau par m² de surface d’interception
 limit-load-tolerance = écart admis de la charge
@@ -350,11 +348,8 @@ conditions-never = jamais
 conditions-gust = pendant { $time } au plus
 conditions-no-interval = aucun intervalle
 conditions-not-measured = non mesuré
-conditions-source = Les limites suivent ASAE { $procedure }, avec nos propres mots. Elles ont été notées d’après la connaissance de la norme, sans en avoir d’exemplaire sous la main ; là où beaucoup dépend de l’une d’elles, comparez-la à la norme.
-conditions-observed = Observé : de la plus basse à la plus haute valeur sur tous les intervalles, retenus ou écartés. Un intervalle qui enfreint plusieurs limites compte pour chacune d’elles.
-conditions-common-practice = Les ± { $tolerance } % sur la charge et les { $shortest } à { $longest } s que peut durer un intervalle sont de pratique courante, sans source publiée.
-conditions-common-practice-interval = Les { $shortest } à { $longest } s que peut durer un intervalle sont de pratique courante, sans source publiée.
-conditions-r-squared = Quand R² est trop bas, la norme se contente d’une remarque ; ce rapport refuse alors « conforme », ce qui est plus strict.
+conditions-observed = STILL TO TRANSLATE
+conditions-r-squared = STILL TO TRANSLATE
 # "Own" as in standing-own-requirement.
 conditions-own = Les limites marquées « propre » sont celles de la campagne et s’écartent de la norme.
 conditions-guard = Une bande de garde est en vigueur : une valeur ne compte comme respectant une limite que si elle la respecte avec toute son incertitude, selon la règle de décision à la fin.
@@ -362,27 +357,30 @@ conditions-guard = Une bande de garde est en vigueur : une valeur ne compte comm
 ## Runs
 
 section-runs = Essais
-page-runs-how = Ombré : étendue des intervalles retenus. Tirets : température de l’eau que la droite prédit à partir de l’éclairement et de l’air mesurés ; points : mesurée, aux bouts des intervalles. Barres : temps retenu, et temps écarté par chaque limite.
+runs-axes = STILL TO TRANSLATE
+runs-axes-but-clock = STILL TO TRANSLATE
+runs-axes-own-start = STILL TO TRANSLATE
+runs-shaded = STILL TO TRANSLATE
+runs-wind = STILL TO TRANSLATE
+runs-no-wind = STILL TO TRANSLATE
+runs-no-irradiance = STILL TO TRANSLATE
+runs-lanes = STILL TO TRANSLATE
+runs-predicted = STILL TO TRANSLATE
 run-title = Essai { $number }, { $date }
-# { $run }: its name; { $from }, { $to }: times of day.
-run-summary = { $run } : { counted-readings } de { $from } à { $to }, { $water } d’eau ({ $load } kg/m²). { counted-intervals }, { $used ->
-    [one] { $used } retenu.
-   *[other] { $used } retenus.
-}
-run-summary-re-aimed = { $run } : { counted-readings } de { $from } à { $to }, { $water } d’eau ({ $load } kg/m²) ; cuiseur réorienté toutes les { $minutes } min. { counted-intervals }, { $used ->
-    [one] { $used } retenu.
-   *[other] { $used } retenus.
-}
+run-used = STILL TO TRANSLATE
+run-load = STILL TO TRANSLATE
+run-aimed = STILL TO TRANSLATE
+run-predicted = STILL TO TRANSLATE
+run-not-predicted = STILL TO TRANSLATE
+run-tester = STILL TO TRANSLATE
 run-hole = Pas d’intervalle de { $from } à { $to } : il n’y a pas là deux relevés de l’eau séparés de { $shortest } à { $longest } minutes.
-run-caption-predicted = La droite prédit la température de l’eau à { $rms } K près, en moyenne quadratique.
-run-caption-none = Aucun intervalle de cet essai n’est retenu.
 # Read out to those who do not see the figure. { $irradiance }, { $wind }: the next messages.
 run-alt = Tracés selon l’heure locale de { $from } à { $to } : eau entre { $coldest } et { $hottest } degrés Celsius, avec la température ambiante ; { $irradiance } ; { $wind }. Retenus et ombrés : { $used } sur { counted-intervals }. { $predicted } { $aside }
 run-alt-set-aside = Écartés : { $reasons }.
 run-alt-none-aside = Rien n’est écarté.
 # As in English
 run-alt-aside = { counted-intervals }, { $reason }
-run-alt-predicted = La droite prédit la température de l’eau à { $rms } kelvin près, en moyenne quadratique.
+run-alt-predicted = STILL TO TRANSLATE
 run-alt-not-predicted = La droite ne prédit rien pour cet essai.
 run-alt-irradiance = éclairement entre { $lowest } et { $highest } watts par mètre carré
 run-alt-no-irradiance = éclairement non mesuré
@@ -399,6 +397,7 @@ page-intervals-water = eau, °C
 # As in English
 page-intervals-ambient = amb., °C
 page-intervals-irradiance = éclairement, W/m²
+page-intervals-range = STILL TO TRANSLATE
 page-intervals-wind = vent, m/s
 # As in English
 page-intervals-power = P, W
@@ -406,11 +405,10 @@ page-intervals-power = P, W
 page-intervals-difference = Td, K
 # As in English
 page-intervals-standardised = Ps, W
-page-intervals-outcome = retenu, ou écarté pour
-page-intervals-used = retenu
 interval-no-irradiance = non normalisé : pas d’éclairement
-page-intervals-note = Eau : au début et à la fin de l’intervalle. Éclairement : moyen, le plus bas et le plus élevé. P : puissance de cuisson. Td : moyenne de l’eau moins température ambiante moyenne. Ps : P normalisée à 700 W/m².
-page-reasons = Ce que signifient les motifs
+page-intervals-continued = STILL TO TRANSLATE
+intervals-note = STILL TO TRANSLATE
+intervals-dots = STILL TO TRANSLATE
 # Why an interval is set aside. Also within headline-reason, after "because".
 reason-water-below-window = l’eau était encore trop proche de l’ambiante
 reason-water-above-window = l’eau était trop proche de l’ébullition
@@ -423,6 +421,18 @@ reason-outside-solar-window = l’heure solaire était trop matinale ou trop tar
 reason-reading-gap = des relevés manquaient
 reason-excluded-by-tester = l’opérateur a exclu cette période
 reason-not-cloudless = l’opérateur n’indique pas que le ciel était sans nuages
+lane-water-below-window = STILL TO TRANSLATE
+lane-water-above-window = STILL TO TRANSLATE
+lane-ambient-out-of-range = STILL TO TRANSLATE
+lane-irradiance-low = STILL TO TRANSLATE
+lane-irradiance-high = STILL TO TRANSLATE
+lane-irradiance-unsteady = STILL TO TRANSLATE
+lane-wind-high = STILL TO TRANSLATE
+lane-outside-solar-window = STILL TO TRANSLATE
+lane-reading-gap = STILL TO TRANSLATE
+lane-excluded-by-tester = STILL TO TRANSLATE
+lane-not-cloudless = STILL TO TRANSLATE
+lane-not-normalised = STILL TO TRANSLATE
 
 ## Regression and uncertainty
 
@@ -1287,21 +1297,13 @@ figure-day = { $day } { $month }
 
 ## Figures: a run over the day
 
-# Upright, up to 20 letters.
-figure-temperature = température, °C
-# Upright, up to 16 letters.
-figure-irradiance = éclairement W/m²
-# Upright, up to 11 letters.
-figure-wind = vent, m/s
-figure-clock = heure locale
-# Names of bars: what it is, and for how long in all.
-strip-used = retenu : { $time }
-strip-aside = { $reason } : { $time }
-# At the end of a curve.
+# Beside a curve.
 figure-water = eau
 figure-ambient = ambiante
-# In an empty figure.
-figure-not-measured = non mesuré
+figure-boils = STILL TO TRANSLATE
+figure-below-boiling = STILL TO TRANSLATE
+figure-above-ambient = STILL TO TRANSLATE
+figure-estimated = STILL TO TRANSLATE
 
 # The comparison of several campaigns, in the order of its pages.
 #

@@ -61,10 +61,6 @@ counted-days = { $days ->
     [one] { $days } dia
    *[other] { $days } dias
 }
-counted-readings = { $readings ->
-    [one] { $readings } leitura
-   *[other] { $readings } leituras
-}
 # Of the line: points less two.
 counted-freedom = { $freedom ->
     [one] { $freedom } grau de liberdade
@@ -304,8 +300,9 @@ section-conditions = Condições
 # Headers of the table.
 page-conditions-condition = condição
 page-conditions-limit = limite
+page-conditions-short-name = STILL TO TRANSLATE
 page-conditions-standing = exigência
-page-conditions-observed = observado
+page-conditions-observed = STILL TO TRANSLATE
 page-conditions-set-aside = descartados
 # What is limited. Also within findings.
 limit-water-above-ambient = água acima da temperatura ambiente média
@@ -319,6 +316,7 @@ limit-wind-mean = vento médio
 limit-wind-gust = vento mantido por mais de dez minutos (descarta a sessão)
 limit-solar-time-start = hora solar no início
 limit-solar-time-end = hora solar no fim
+limit-solar-time = STILL TO TRANSLATE
 limit-interval = duração de um intervalo
 limit-load = água por m² de área de interceptação
 limit-load-tolerance = quanto a carga se pode afastar
@@ -339,11 +337,8 @@ conditions-never = nunca
 conditions-gust = por { $time } no máximo
 conditions-no-interval = nenhum intervalo
 conditions-not-measured = não medido
-conditions-source = Os limites seguem a ASAE { $procedure }, em palavras nossas. Foram escritos a partir do conhecimento da prática, sem um exemplar da norma à mão; quando muito depender de um deles, confira-o com a norma.
-conditions-observed = Observado: do mais baixo ao mais alto em todos os intervalos, usados ou descartados. Um intervalo que falha vários limites conta para cada um deles.
-conditions-common-practice = Os ± { $tolerance } % da carga e os { $shortest } a { $longest } s que um intervalo pode durar são prática comum, sem fonte publicada.
-conditions-common-practice-interval = Os { $shortest } a { $longest } s que um intervalo pode durar são prática comum, sem fonte publicada.
-conditions-r-squared = Onde R² é baixo demais, a prática contenta-se com uma nota; este relatório nega então o “conforme”, o que é mais rigoroso.
+conditions-observed = STILL TO TRANSLATE
+conditions-r-squared = STILL TO TRANSLATE
 # "Own" as in standing-own-requirement.
 conditions-own = Os limites marcados como “próprio” são da campanha e desviam-se da prática.
 conditions-guard = Vale uma banda de guarda: um valor só conta como dentro de um limite se o estiver com toda a sua incerteza, segundo a regra de decisão no fim.
@@ -351,21 +346,30 @@ conditions-guard = Vale uma banda de guarda: um valor só conta como dentro de u
 ## Runs
 
 section-runs = Sessões
-page-runs-how = Sombreado: trechos dos intervalos usados. Tracejado: a temperatura da água que a reta prevê a partir da irradiância e do ar medidos; pontos: medida, nos extremos dos intervalos. Barras: o tempo que é usado, e o tempo que cada limite descartou.
+runs-axes = STILL TO TRANSLATE
+runs-axes-but-clock = STILL TO TRANSLATE
+runs-axes-own-start = STILL TO TRANSLATE
+runs-shaded = STILL TO TRANSLATE
+runs-wind = STILL TO TRANSLATE
+runs-no-wind = STILL TO TRANSLATE
+runs-no-irradiance = STILL TO TRANSLATE
+runs-lanes = STILL TO TRANSLATE
+runs-predicted = STILL TO TRANSLATE
 run-title = Sessão { $number }, { $date }
-# { $run }: its name; { $from }, { $to }: times of day.
-run-summary = { $run }: { counted-readings } de { $from } a { $to }, { $water } de água ({ $load } kg/m²). { counted-intervals }, usados: { $used }.
-run-summary-re-aimed = { $run }: { counted-readings } de { $from } a { $to }, { $water } de água ({ $load } kg/m²); reorientado a cada { $minutes } min. { counted-intervals }, usados: { $used }.
+run-used = STILL TO TRANSLATE
+run-load = STILL TO TRANSLATE
+run-aimed = STILL TO TRANSLATE
+run-predicted = STILL TO TRANSLATE
+run-not-predicted = STILL TO TRANSLATE
+run-tester = STILL TO TRANSLATE
 run-hole = Nenhum intervalo de { $from } a { $to }: aí não há duas leituras da água separadas por { $shortest } a { $longest } minutos.
-run-caption-predicted = A reta prevê a temperatura da água com diferença de { $rms } K, raiz da média dos quadrados.
-run-caption-none = Nenhum intervalo desta sessão é usado.
 # Read out to those who do not see the figure. { $irradiance }, { $wind }: the next messages.
 run-alt = Painéis em função da hora local do relógio, de { $from } a { $to }: água entre { $coldest } e { $hottest } graus Celsius com a temperatura ambiente; { $irradiance }; { $wind }. Usados e sombreados: { $used } de { counted-intervals }. { $predicted } { $aside }
 run-alt-set-aside = Descartados: { $reasons }.
 run-alt-none-aside = Nada é descartado.
 # As in English
 run-alt-aside = { counted-intervals }, { $reason }
-run-alt-predicted = A reta prevê a temperatura da água com diferença de { $rms } kelvin, raiz da média dos quadrados.
+run-alt-predicted = STILL TO TRANSLATE
 run-alt-not-predicted = A reta nada prevê para esta sessão.
 run-alt-irradiance = irradiância entre { $lowest } e { $highest } watts por metro quadrado
 run-alt-no-irradiance = irradiância não medida
@@ -383,6 +387,7 @@ page-intervals-water = água, °C
 # As in English
 page-intervals-ambient = amb., °C
 page-intervals-irradiance = irradiância, W/m²
+page-intervals-range = STILL TO TRANSLATE
 page-intervals-wind = vento, m/s
 # As in English
 page-intervals-power = P, W
@@ -390,11 +395,10 @@ page-intervals-power = P, W
 page-intervals-difference = Td, K
 # As in English
 page-intervals-standardised = Ps, W
-page-intervals-outcome = usado, ou motivo do descarte
-page-intervals-used = usado
 interval-no-irradiance = não normalizado: sem irradiância
-page-intervals-note = Água: no início e no fim do intervalo. Irradiância: média, mais baixa e mais alta. P: potência de cozimento. Td: temperatura média da água menos temperatura ambiente média. Ps: P normalizada para 700 W/m².
-page-reasons = O que significam os motivos
+page-intervals-continued = STILL TO TRANSLATE
+intervals-note = STILL TO TRANSLATE
+intervals-dots = STILL TO TRANSLATE
 # Why an interval is set aside. Also within headline-reason, after "because".
 reason-water-below-window = a água ainda estava perto demais da temperatura ambiente
 reason-water-above-window = a água estava perto demais da ebulição
@@ -407,6 +411,18 @@ reason-outside-solar-window = era cedo demais ou tarde demais no dia solar
 reason-reading-gap = faltavam leituras
 reason-excluded-by-tester = o responsável pelo ensaio excluiu o trecho
 reason-not-cloudless = o responsável pelo ensaio não declara que o céu estava sem nuvens
+lane-water-below-window = STILL TO TRANSLATE
+lane-water-above-window = STILL TO TRANSLATE
+lane-ambient-out-of-range = STILL TO TRANSLATE
+lane-irradiance-low = STILL TO TRANSLATE
+lane-irradiance-high = STILL TO TRANSLATE
+lane-irradiance-unsteady = STILL TO TRANSLATE
+lane-wind-high = STILL TO TRANSLATE
+lane-outside-solar-window = STILL TO TRANSLATE
+lane-reading-gap = STILL TO TRANSLATE
+lane-excluded-by-tester = STILL TO TRANSLATE
+lane-not-cloudless = STILL TO TRANSLATE
+lane-not-normalised = STILL TO TRANSLATE
 
 ## Regression and uncertainty
 
@@ -1254,22 +1270,13 @@ figure-day = { $day } de { $month }
 
 ## Figures: a run over the day
 
-# Upright, up to 20 letters.
-figure-temperature = temperatura, °C
-# Upright, up to 16 letters.
-figure-irradiance = irrad., W/m²
-# Upright, up to 11 letters.
-figure-wind = vento, m/s
-figure-clock = hora local do relógio
-# Names of bars: what it is, and for how long in all.
-strip-used = usado: { $time }
-# As in English
-strip-aside = { $reason }: { $time }
-# At the end of a curve.
+# Beside a curve.
 figure-water = água
 figure-ambient = ambiente
-# In an empty figure.
-figure-not-measured = não medido
+figure-boils = STILL TO TRANSLATE
+figure-below-boiling = STILL TO TRANSLATE
+figure-above-ambient = STILL TO TRANSLATE
+figure-estimated = STILL TO TRANSLATE
 
 # The comparison of several campaigns, in the order of its pages.
 #

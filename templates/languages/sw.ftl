@@ -57,10 +57,6 @@ counted-days = { $days ->
     [one] siku { $days }
    *[other] siku { $days }
 }
-counted-readings = { $readings ->
-    [one] kipimo { $readings }
-   *[other] vipimo { $readings }
-}
 # Of the line: points less two.
 counted-freedom = { $freedom ->
     [one] digrii { $freedom } ya uhuru
@@ -300,8 +296,9 @@ section-conditions = Masharti
 # Headers of the table.
 page-conditions-condition = sharti
 page-conditions-limit = kikomo
+page-conditions-short-name = STILL TO TRANSLATE
 page-conditions-standing = hadhi
-page-conditions-observed = kilichoonekana
+page-conditions-observed = STILL TO TRANSLATE
 page-conditions-set-aside = kando
 # What is limited. Also within findings.
 limit-water-above-ambient = maji juu ya wastani wa mazingira
@@ -315,6 +312,7 @@ limit-wind-mean = wastani wa upepo
 limit-wind-gust = upepo uliodumu kwa zaidi ya dakika kumi (huweka duru kando)
 limit-solar-time-start = wakati wa jua mwanzoni
 limit-solar-time-end = wakati wa jua mwishoni
+limit-solar-time = STILL TO TRANSLATE
 limit-interval = urefu wa kipindi
 limit-load = maji kwa kila m² ya eneo la kupokea mwanga
 limit-load-tolerance = mzigo unavyoweza kutofautiana
@@ -335,11 +333,8 @@ conditions-never = kamwe
 conditions-gust = kwa { $time } zaidi sana
 conditions-no-interval = hakuna kipindi
 conditions-not-measured = haikupimwa
-conditions-source = Vikomo vinafuata ASAE { $procedure }, kwa maneno yetu wenyewe. Viliandikwa kutokana na ujuzi wa kanuni hiyo, bila nakala ya kiwango hicho mkononi; pale ambapo mengi yanategemea kimojawapo, kilinganishe na kiwango chenyewe.
-conditions-observed = Kilichoonekana: cha chini hadi cha juu kabisa katika vipindi vyote, vilivyotumika au vilivyowekwa kando. Kipindi kinachovunja vikomo kadhaa huhesabiwa kwa kila kimoja.
-conditions-common-practice = Ile ± { $tolerance } % ya mzigo na zile { $shortest } hadi { $longest } s ambazo kipindi kinaweza kudumu ni mazoea ya kawaida, hakuna chanzo kilichochapishwa.
-conditions-common-practice-interval = Zile { $shortest } hadi { $longest } s ambazo kipindi kinaweza kudumu ni mazoea ya kawaida, hakuna chanzo kilichochapishwa.
-conditions-r-squared = R² inapokuwa ndogo mno kanuni huridhika na maelezo; hapo ripoti hii huzuia neno "inakidhi", jambo ambalo ni kali zaidi.
+conditions-observed = STILL TO TRANSLATE
+conditions-r-squared = STILL TO TRANSLATE
 # "Own" as in standing-own-requirement.
 conditions-own = Vikomo vyenye alama "binafsi" ni vya kampeni yenyewe na vinakengeuka kanuni.
 conditions-guard = Ukanda wa tahadhari unatumika: thamani huhesabiwa kuwa ndani ya kikomo tu ikiwa hivyo pamoja na utovu wake wote wa uhakika, kwa kanuni ya uamuzi iliyo mwishoni.
@@ -347,21 +342,30 @@ conditions-guard = Ukanda wa tahadhari unatumika: thamani huhesabiwa kuwa ndani 
 ## Runs
 
 section-runs = Duru
-page-runs-how = Kivuli: muda wa vipindi vilivyotumika. Mistari ya vipandevipande: halijoto ya maji ambayo mstari wa tathmini unatabiri kutokana na mnururisho na hewa vilivyopimwa; nukta: iliyopimwa, kwenye ncha za vipindi. Pau: muda unaotumika, na muda ambao kila kikomo kiliuweka kando.
+runs-axes = STILL TO TRANSLATE
+runs-axes-but-clock = STILL TO TRANSLATE
+runs-axes-own-start = STILL TO TRANSLATE
+runs-shaded = STILL TO TRANSLATE
+runs-wind = STILL TO TRANSLATE
+runs-no-wind = STILL TO TRANSLATE
+runs-no-irradiance = STILL TO TRANSLATE
+runs-lanes = STILL TO TRANSLATE
+runs-predicted = STILL TO TRANSLATE
 run-title = Duru ya { $number }, { $date }
-# { $run }: its name; { $from }, { $to }: times of day.
-run-summary = { $run }: { counted-readings } kuanzia { $from } hadi { $to }, maji { $water } ({ $load } kg/m²). Jumla { counted-intervals }, vilivyotumika { $used }.
-run-summary-re-aimed = { $run }: { counted-readings } kuanzia { $from } hadi { $to }, maji { $water } ({ $load } kg/m²); jiko lilielekezwa upya kila { $minutes } min. Jumla { counted-intervals }, vilivyotumika { $used }.
+run-used = STILL TO TRANSLATE
+run-load = STILL TO TRANSLATE
+run-aimed = STILL TO TRANSLATE
+run-predicted = STILL TO TRANSLATE
+run-not-predicted = STILL TO TRANSLATE
+run-tester = STILL TO TRANSLATE
 run-hole = Hakuna kipindi kuanzia { $from } hadi { $to }: hakuna vipimo viwili vya maji huko vilivyopishana kwa dakika { $shortest } hadi { $longest }.
-run-caption-predicted = Mstari unatabiri halijoto ya maji ndani ya { $rms } K, kipeo cha pili cha wastani wa miraba.
-run-caption-none = Hakuna kipindi cha duru hii kilichotumika.
 # Read out to those who do not see the figure. { $irradiance }, { $wind }: the next messages.
 run-alt = Michoro dhidi ya saa ya mahali kuanzia { $from } hadi { $to }: maji kati ya nyuzi { $coldest } na { $hottest } za Selsiasi pamoja na halijoto ya mazingira; { $irradiance }; { $wind }. Vilivyotumika na kutiwa kivuli: { $used } kati ya { counted-intervals }. { $predicted } { $aside }
 run-alt-set-aside = Kando: { $reasons }.
 run-alt-none-aside = Hakuna kilichowekwa kando.
 # As in English
 run-alt-aside = { counted-intervals }, { $reason }
-run-alt-predicted = Mstari unatabiri halijoto ya maji ndani ya kelvini { $rms }, kipeo cha pili cha wastani wa miraba.
+run-alt-predicted = STILL TO TRANSLATE
 run-alt-not-predicted = Mstari hautabiri lolote kwa duru hii.
 run-alt-irradiance = mnururisho kati ya wati { $lowest } na { $highest } kwa mita ya mraba
 run-alt-no-irradiance = mnururisho haukupimwa
@@ -377,6 +381,7 @@ page-intervals-solar = ya jua
 page-intervals-water = maji, °C
 page-intervals-ambient = mazing., °C
 page-intervals-irradiance = mnurur., W/m²
+page-intervals-range = STILL TO TRANSLATE
 page-intervals-wind = upepo, m/s
 # As in English
 page-intervals-power = P, W
@@ -384,11 +389,10 @@ page-intervals-power = P, W
 page-intervals-difference = Td, K
 # As in English
 page-intervals-standardised = Ps, W
-page-intervals-outcome = kimetumika, au kando kwa sababu
-page-intervals-used = kimetumika
 interval-no-irradiance = hakikusanifishwa: hakuna mnururisho
-page-intervals-note = Maji: mwanzoni na mwishoni mwa kipindi. Mnururisho: wastani, wa chini na wa juu kabisa. P: nguvu ya kupikia. Td: wastani wa halijoto ya maji kutoa wastani wa halijoto ya mazingira. Ps: P iliyosanifishwa kwa 700 W/m².
-page-reasons = Maana ya sababu
+page-intervals-continued = STILL TO TRANSLATE
+intervals-note = STILL TO TRANSLATE
+intervals-dots = STILL TO TRANSLATE
 # Why an interval is set aside. Also within headline-reason, after "because".
 reason-water-below-window = maji yalikuwa bado karibu mno na halijoto ya mazingira
 reason-water-above-window = maji yalikuwa karibu mno na kuchemka
@@ -401,6 +405,18 @@ reason-outside-solar-window = ilikuwa mapema mno au kuchelewa mno katika siku ya
 reason-reading-gap = vipimo vilikosekana
 reason-excluded-by-tester = mpimaji aliuondoa muda huo
 reason-not-cloudless = mpimaji hasemi kwamba anga lilikuwa bila mawingu
+lane-water-below-window = STILL TO TRANSLATE
+lane-water-above-window = STILL TO TRANSLATE
+lane-ambient-out-of-range = STILL TO TRANSLATE
+lane-irradiance-low = STILL TO TRANSLATE
+lane-irradiance-high = STILL TO TRANSLATE
+lane-irradiance-unsteady = STILL TO TRANSLATE
+lane-wind-high = STILL TO TRANSLATE
+lane-outside-solar-window = STILL TO TRANSLATE
+lane-reading-gap = STILL TO TRANSLATE
+lane-excluded-by-tester = STILL TO TRANSLATE
+lane-not-cloudless = STILL TO TRANSLATE
+lane-not-normalised = STILL TO TRANSLATE
 
 ## Regression and uncertainty
 
@@ -1249,22 +1265,13 @@ figure-day = { $day } { $month }
 
 ## Figures: a run over the day
 
-# Upright, up to 20 letters.
-figure-temperature = halijoto, °C
-# Upright, up to 16 letters.
-figure-irradiance = mnururisho, W/m²
-# Upright, up to 11 letters.
-figure-wind = upepo, m/s
-figure-clock = saa ya mahali
-# Names of bars: what it is, and for how long in all.
-strip-used = imetumika: { $time }
-# As in English
-strip-aside = { $reason }: { $time }
-# At the end of a curve.
+# Beside a curve.
 figure-water = maji
 figure-ambient = mazingira
-# In an empty figure.
-figure-not-measured = haikupimwa
+figure-boils = STILL TO TRANSLATE
+figure-below-boiling = STILL TO TRANSLATE
+figure-above-ambient = STILL TO TRANSLATE
+figure-estimated = STILL TO TRANSLATE
 
 # The comparison of several campaigns, in the order of its pages.
 #

@@ -101,8 +101,8 @@ mod stats {
 mod procedure {
     /// The standardised cooking power of ASAE S580.1.
     mod s580 {
-        mod lumped_heating;
         mod apart;
+        mod lumped_heating;
         mod predicted;
         mod reference_campaigns;
         mod three_intervals_by_hand;

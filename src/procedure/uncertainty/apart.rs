@@ -4,9 +4,9 @@ use super::budget::{Budget, Origin};
 use super::fitted::{Fitted, Statistical};
 use super::trials::{MonteCarlo, Places, SEED};
 use crate::campaign::classes::Spread;
+use crate::stats::line::Bounds;
 use crate::stats::monte_carlo::{BLOCK, Generator, Plan, normal, propagate};
 use crate::stats::normal::quantile;
-use crate::stats::line::Bounds;
 use rand_distr::{ChiSquared, Distribution};
 
 /// What sets both intervals apart most.
@@ -99,7 +99,11 @@ pub fn causes(
     } = fitted.statistical(weights);
     let chi = ChiSquared::new(freedom).ok()?;
     let [first, below, second] = covariance.root();
-    let effects: Vec<f64> = budget.contributions.iter().filter_map(common_effect).collect();
+    let effects: Vec<f64> = budget
+        .contributions
+        .iter()
+        .filter_map(common_effect)
+        .collect();
     let places = Places::of(fitted.common());
     let plan = Plan {
         seed: SEED,
@@ -114,8 +118,8 @@ pub fn causes(
             let shift = places.draw(&mut drawn, generator);
             let scale = (freedom / chi.sample(generator)).sqrt();
             let (one, two) = (normal(generator), normal(generator));
-            let scattered = scale
-                * (weights[0] * first * one + weights[1] * (below * one + second * two));
+            let scattered =
+                scale * (weights[0] * first * one + weights[1] * (below * one + second * two));
             let (mut as_normal, mut of_sun, mut of_others) = (0.0, 0.0, 0.0);
             for ((error, unit), effect) in places.each(&drawn).zip(effects) {
                 as_normal += effect * as_if_normal(error.spread, unit);

@@ -8,6 +8,7 @@ pub mod bands;
 pub mod curves;
 pub mod fit;
 pub mod key;
+pub mod labels;
 pub mod marks;
 pub mod places;
 pub mod points;

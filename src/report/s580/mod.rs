@@ -2,4 +2,6 @@
 
 pub mod data;
 pub mod figures;
+mod lanes;
+mod run_grid;
 pub mod words;

@@ -26,9 +26,7 @@ use crate::report::number::report_number;
 use crate::report::procedure_part::ProcedurePart;
 use crate::report::rows::Row;
 use crate::report::s580::words::conditions::{Conditions, conditions};
-use crate::report::s580::words::evidence::{
-    IntervalTable, RunPart, interval_tables, reason_key, run_parts,
-};
+use crate::report::s580::words::evidence::{IntervalTable, RunsPart, interval_table, runs_part};
 use crate::report::s580::words::regression::{RegressionPart, regression};
 use crate::report::sections::{Heading, Section, Sections};
 use crate::report::{Edition, Setting};
@@ -64,10 +62,8 @@ pub struct Report {
     pub summary: Option<SummaryPart>,
     pub tested: Tested,
     pub conditions: Conditions,
-    pub runs: Vec<RunPart>,
-    pub intervals: Vec<IntervalTable>,
-    /// Reason codes and what they mean.
-    pub reasons: Vec<Row>,
+    pub runs: RunsPart,
+    pub intervals: IntervalTable,
     pub regression: RegressionPart,
     pub heat_balance: BalancePart,
     /// Of each procedure beside the rating: `None` where it says nothing.
@@ -112,9 +108,8 @@ pub fn build(assessment: &Assessment, edition: &Edition) -> Report {
         summary: summary(assessment, &figures, words),
         tested: tested(assessment, &sections, edition),
         conditions: conditions(assessment, words),
-        runs: run_parts(assessment, words),
-        intervals: interval_tables(assessment, words),
-        reasons: reason_key(assessment, words),
+        runs: runs_part(assessment, words),
+        intervals: interval_table(assessment, words),
         regression: regression(assessment, words),
         heat_balance: heat_balance(assessment, words),
         dry_vessel: dry_part(assessment, &figures, words),

@@ -18,7 +18,7 @@ use simmerline::procedure::s580::own_limits::check_own_limits;
 use simmerline::procedure::{Assessment, assess};
 use simmerline::report::data::rating_file::RatingFile;
 use simmerline::report::data::tables::intervals_csv;
-use simmerline::report::s580::figures::{power_line, residuals, run_day};
+use simmerline::report::s580::figures::{power_line, residuals, run_axes, run_day};
 use simmerline::report::words;
 use tempfile::TempDir;
 
@@ -58,15 +58,11 @@ fn draw(rated: &Assessment) -> TestCaseResult {
         )
         .map_err(fail)?;
     }
+    let canvas =
+        simmerline::report::figures::style::Canvas::page(simmerline::language::Words::english());
+    let axes = run_axes::RunAxes::of(rated, canvas.words);
     for index in 0..rated.tested.runs.len() {
-        run_day::draw_run(
-            rated,
-            index,
-            &simmerline::report::figures::style::Canvas::page(
-                simmerline::language::Words::english(),
-            ),
-        )
-        .map_err(fail)?;
+        run_day::draw_run(rated, index, &axes, &canvas).map_err(fail)?;
     }
     Ok(())
 }

@@ -105,8 +105,6 @@ fn intervals_are_as_long_as_the_campaign_asks_and_the_report_says_so() {
         assert!((interval.measured.duration_s - 900.0).abs() < 1e-9);
     }
     let report = report(&assessment);
-    let notes = report.conditions.notes.join(" ");
-    assert!(notes.contains("810 to 990 s"), "{notes}");
     let deviations = report.provenance.deviations.join(" ");
     assert!(
         deviations.contains("810 to 990 s are admitted"),
@@ -130,7 +128,9 @@ fn a_hole_is_told_by_the_length_in_force() {
     let rows = log.lines().filter(|line| !line.is_empty());
     let log = rows.map(|line| line.to_owned() + "\n").collect();
     let trial = Trial::with_second(log).with_table("[limits]\ninterval_s = 300\n");
-    let remarks = report(&trial.rated()).runs[1].remarks.join(" ");
+    let remarks = report(&trial.rated()).runs.rows.concat()[1]
+        .remarks
+        .join(" ");
     assert!(remarks.contains("4.5 to 5.5 minutes apart"), "{remarks}");
 }
 
@@ -150,8 +150,6 @@ fn the_load_is_held_against_the_limits_in_force() {
     let load = rows.iter().find(|row| row.code == "load-off").unwrap();
     assert_eq!(load.limit, "7 kg/m² ± 8 %");
     assert!(load.changed);
-    let notes = report_of_wide.conditions.notes.join(" ");
-    assert!(!notes.contains("on the load"), "{notes}");
     assert_eq!(codes(&heavy("load_kg_m2 = 7.5")), ["requirement-relaxed"]);
     let said = finding(&heavy("load_kg_m2 = 8"), "load-off");
     assert!(said.contains("away from 8 kg/m²"), "{said}");

@@ -67,3 +67,64 @@ fn forty_runs_and_two_thousand_intervals_are_printed_whole() {
         assert!(letters > 250, "page {} holds {letters} letters", index + 1);
     }
 }
+
+/// A page's lines of the table of intervals: titles of runs, and rows.
+fn lines_of_table(page: &str) -> Vec<(bool, &str)> {
+    let mut lines: Vec<(usize, bool)> = Vec::new();
+    // Every row begins with two clock times; every title ends with the count of used ones.
+    lines.extend(page.match_indices("Run").map(|(at, _)| (at, true)));
+    let is_clock = |at: usize| {
+        let shape: String = page[at..].chars().take(11).collect();
+        let digits = shape
+            .chars()
+            .enumerate()
+            .all(|(place, letter)| match place {
+                2 | 8 => letter == ':',
+                5 => letter == '–',
+                _ => letter.is_ascii_digit(),
+            });
+        digits && shape.chars().count() == 11
+    };
+    let starts = page.char_indices().map(|(at, _)| at);
+    lines.extend(starts.filter(|at| is_clock(*at)).map(|at| (at, false)));
+    lines.sort_unstable();
+    lines
+        .into_iter()
+        .map(|(at, is_title)| (is_title, &page[at..]))
+        .collect()
+}
+
+#[test]
+fn a_run_that_goes_on_to_the_next_page_says_so_and_leaves_no_row_alone() {
+    let copy = long_campaign();
+    let pdf = Document::load_mem(&slim_pdf_of(&copy.assess())).unwrap();
+    let pages = pages(&pdf);
+    let (mut continued, mut tables) = (0, 0);
+    for page in pages.iter().filter(|page| page.contains("lowest–highest")) {
+        tables += 1;
+        let lines = lines_of_table(page);
+        assert!(
+            lines[0].0,
+            "a page begins without the title of a run: {page}"
+        );
+        let goes_on = lines[0]
+            .1
+            .split_once("used")
+            .unwrap()
+            .0
+            .contains("continued");
+        continued += usize::from(goes_on);
+        for group in lines[1..].split(|(is_title, _)| *is_title) {
+            assert!(
+                group.len() >= 5,
+                "{} rows below a title: {page}",
+                group.len()
+            );
+        }
+    }
+    // 2,000 rows do not end with a run at the foot of each page.
+    assert!(
+        tables >= 25 && continued * 2 > tables,
+        "{continued} of {tables}"
+    );
+}

@@ -113,12 +113,9 @@ fn every_string_of_the_model_is_on_paper_or_is_a_key() {
                 .iter()
                 .map(|row| row.observed.clone()),
         );
-        printed.extend(report.runs.iter().flat_map(|run| {
-            run.remarks
-                .iter()
-                .chain([&run.summary])
-                .cloned()
-                .collect::<Vec<_>>()
+        printed.extend(report.runs.rows.concat().into_iter().flat_map(|run| {
+            let told = [run.title, run.used, run.figure.caption];
+            told.into_iter().chain(run.remarks)
         }));
         printed.extend(
             report

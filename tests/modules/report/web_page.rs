@@ -172,7 +172,6 @@ fn leave_out_sections(model: &mut Value) {
         ("conditions", "conditions"),
         ("runs", "runs"),
         ("intervals", "intervals"),
-        ("reasons", "intervals"),
         ("regression", "regression"),
         ("heat_balance", "heat_balance"),
         ("dry_vessel", "dry_vessel"),

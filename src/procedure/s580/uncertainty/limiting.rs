@@ -9,7 +9,9 @@ use crate::procedure::uncertainty::budget::{Contribution, Origin};
 pub enum Limiting {
     /// Days are so few that Student's t makes their scatter the largest part; for itself another
     /// part is larger.
-    FewDays { days: usize },
+    FewDays {
+        days: usize,
+    },
     /// The scatter between days.
     Days,
     /// The scatter of the intervals of what counts as one day.

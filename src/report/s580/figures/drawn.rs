@@ -4,11 +4,13 @@ use super::condition_tracks::draw_condition_tracks;
 use super::power_line::{LOW_PT, TALL_PT, draw_power_line};
 use super::rating_interval::{self, draw_rating_interval};
 use super::residuals::draw_residuals;
+use super::run_axes::RunAxes;
 use super::run_day::draw_run;
 use crate::error::Result;
 use crate::procedure::Assessment;
 use crate::report::assets::Asset;
 use crate::report::figures::style::Canvas;
+use crate::report::s580::run_grid::run_width_pt;
 
 /// Names of the figures of page one.
 pub const POWER_LINE: &str = "power-line.svg";
@@ -22,10 +24,16 @@ pub const CONDITIONS: &str = "conditions.svg";
 /// [`crate::error::Error::Internal`] if a drawing fails.
 pub fn draw_figures(assessment: &Assessment, canvas: &Canvas<'_>) -> Result<Vec<Asset>> {
     let mut assets = front_figures(assessment, canvas)?;
-    for index in 0..assessment.tested.runs.len() {
+    let runs = assessment.tested.runs.len();
+    let axes = RunAxes::of(assessment, canvas.words);
+    let of_run = Canvas {
+        width_pt: run_width_pt(canvas.width_pt, runs),
+        ..*canvas
+    };
+    for index in 0..runs {
         assets.push(asset(
             format!("run-{}.svg", index + 1),
-            draw_run(assessment, index, canvas)?,
+            draw_run(assessment, index, &axes, &of_run)?,
         ));
     }
     if let Some(uncertainty) = assessment.s580.uncertainty() {

@@ -7,4 +7,8 @@ mod power_labels;
 pub mod power_line;
 pub mod rating_interval;
 pub mod residuals;
+pub mod run_axes;
+mod run_clock;
+mod run_curves;
 pub mod run_day;
+mod run_panel;

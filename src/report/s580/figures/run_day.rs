@@ -1,340 +1,385 @@
-//! One run against local clock time: temperatures, irradiance, wind, and what was used.
+//! One run against local clock time, small beside the others: temperatures, irradiance, wind,
+//! what of it is used, and which limit set aside what is not.
 
 use jiff::tz::TimeZone;
 use plotters::prelude::*;
-use plotters::style::text_anchor::{HPos, VPos};
+use plotters::style::text_anchor::HPos;
 
-use super::condition_strip::{ROW_PT, StripPlace, draw_strip, strip_rows};
+use super::condition_strip::{LANE_PT, LanesPlace, draw_lanes};
+use super::run_axes::{RunAxes, Scale, TEXT_PT};
+use super::run_clock::{CLOCK_PT, clock_ticks, draw_clock};
+use super::run_curves::pieces;
+use super::run_panel::{Panel, dotted, draw_limit, draw_line};
 use crate::error::Result;
-use crate::language::{Message, Words, clock, fixed};
+use crate::language::{Message, celsius, fixed, short};
 use crate::logs::Series;
 use crate::message;
 use crate::procedure::s580::intervals::Interval;
-use crate::procedure::s580::predicted::Predicted;
 use crate::procedure::{Assessment, Run};
-use crate::report::figures::fit::width_pt;
-use crate::report::figures::style::{
-    Area, Axes, Canvas, Chart, INK, LINE, QUIET, SHADE, SUN, anchored, chart, draw_axes, fault,
-    padded, pt, size, stroke, text,
-};
-use crate::units::{SECONDS_PER_HOUR, seconds_between, zoned};
+use crate::report::figures::labels::{Label, Labels, PlacePt, Spot};
+use crate::report::figures::style::{Area, Canvas, INK, LIMIT, NOTE, stroke};
+use crate::report::s580::run_grid::local_hours;
 
-const PANELS_PT: f64 = 206.0;
-const TEMPERATURE_PT: f64 = 92.0;
-const IRRADIANCE_PT: f64 = 52.0;
-/// Room between the clock and the strip of conditions.
-const STRIP_GAP_PT: f64 = 3.0;
-/// Size of the names of curves, and the room beside them, points.
-const NAME_PT: f64 = 8.0;
-const NAME_GAP_PT: f64 = 4.0;
-/// Least room for them at the right, points.
-const NAMES_PT: f64 = 44.0;
-/// Steps between two clock times on the axis, minutes.
-const CLOCK_STEPS_MIN: &[f64] = &[5.0, 10.0, 15.0, 30.0, 60.0, 120.0, 240.0];
-/// Hours in a day.
-const HOURS_PER_DAY: f64 = 24.0;
-/// Most steps on the axis.
-const MOST_CLOCK_TICKS: f64 = 9.0;
-/// Points of a curve; a longer one is thinned.
-const LONGEST_CURVE: usize = 1200;
-/// Shortest time between readings over which no curve is drawn, s.
-const LONGEST_STEP_S: f64 = 700.0;
+/// Heights of the three panels by the width of the figure, points, the widest first.
+const HEIGHTS_PT: &[(f64, [f64; 3])] = &[
+    (400.0, [112.0, 50.0, 36.0]),
+    (200.0, [90.0, 39.0, 29.0]),
+    (0.0, [60.0, 29.0, 21.0]),
+];
+/// Room above the first panel and between two, for the upper half of a number, points.
+const ABOVE_PT: f64 = 4.0;
+const BETWEEN_PT: f64 = 7.0;
+/// Room right of the panels, for counts and the last clock time, points.
+const RIGHT_PT: f64 = 15.0;
+/// Room between the clock and the lanes, and below the last, points.
+const LANES_GAP_PT: f64 = 2.5;
+const BELOW_PT: f64 = 0.5;
+/// Spans of time for each point of width, of which the lowest and highest are drawn.
+const SPANS_A_POINT: f64 = 1.5;
+/// How far the middle of a name is above or below its curve, and how far it ends beside it,
+/// points.
+const OFF_CURVE_PT: f64 = 5.2;
+const BESIDE_PT: f64 = 3.0;
+/// Where along a curve its name is tried, as shares of it.
+const ALONG: &[f64] = &[0.5, 0.6, 0.4, 0.7, 0.3, 0.8, 0.2, 0.9, 0.1];
 
-/// Draws a run, with its used spans shaded, and what the line predicts for it.
+/// What the parts of one figure share.
+struct Day<'d, 'b> {
+    area: &'d Area<'b>,
+    axes: &'d RunAxes,
+    run: &'d Run,
+    zone: &'d TimeZone,
+    canvas: Canvas<'d>,
+    intervals: &'d [&'d Interval],
+    span_h: (f64, f64),
+    left_pt: f64,
+}
+
+/// Draws a run on the axes of its campaign.
 ///
 /// # Errors
 /// [`crate::error::Error::Internal`] if the drawing fails.
-pub fn draw_run(assessment: &Assessment, index: usize, canvas: &Canvas<'_>) -> Result<String> {
-    let words = canvas.words;
+pub fn draw_run(
+    assessment: &Assessment,
+    index: usize,
+    axes: &RunAxes,
+    canvas: &Canvas<'_>,
+) -> Result<String> {
     let run = &assessment.tested.runs[index];
     let zone = &assessment.tested.campaign.site.time_zone;
-    let hours = |time_us: i64| local_hours(time_us, run, zone);
-    let first = run.readings.time_us.first().copied().unwrap_or_default();
-    let last = run.readings.time_us.last().copied().unwrap_or_default();
-    let (from_h, to_h) = (hours(first), hours(last).max(hours(first) + 0.1));
-    let used: Vec<(f64, f64)> = assessment
-        .s580
-        .intervals_of(index)
-        .filter(|interval| interval.is_on_line())
-        .map(|interval| {
-            (
-                hours(interval.measured.span.from_us),
-                hours(interval.measured.span.to_us),
-            )
-        })
-        .collect();
     let intervals: Vec<&Interval> = assessment.s580.intervals_of(index).collect();
-    let strip = strip_rows(&intervals, words);
-    let height_pt = PANELS_PT + STRIP_GAP_PT + ROW_PT * strip.len() as f64;
-    canvas.draw(height_pt, |area| {
-        let (panels, below) = area.split_vertically(pt(PANELS_PT));
-        let (temperatures, rest) = panels.split_vertically(pt(TEMPERATURE_PT));
-        let (irradiance, wind) = rest.split_vertically(pt(IRRADIANCE_PT));
+    let of_width = HEIGHTS_PT
+        .iter()
+        .find(|(least_pt, _)| canvas.width_pt >= *least_pt);
+    let [temperature_pt, irradiance_pt, wind_pt] =
+        of_width.map_or([0.0; 3], |(_, heights)| *heights);
+    let mut bottom_pt = ABOVE_PT + temperature_pt;
+    let mut edges = |height_pt: f64| {
+        let top_pt = bottom_pt + BETWEEN_PT;
+        bottom_pt = top_pt + height_pt;
+        (top_pt, bottom_pt)
+    };
+    let irradiance = axes.irradiance.as_ref();
+    let irradiance = irradiance.map(|scale| (scale, edges(irradiance_pt)));
+    let wind = axes.wind.as_ref().map(|scale| (scale, edges(wind_pt)));
+    let lanes_top_pt = bottom_pt + CLOCK_PT + LANES_GAP_PT;
+    let height_pt = lanes_top_pt + LANE_PT * axes.lanes.len() as f64 + BELOW_PT;
+    let svg = canvas.draw(height_pt, |area| {
         let day = Day {
-            span_h: (from_h, to_h),
-            used: &used,
-            hours: &hours,
-            names_pt: names_pt(words),
-            words,
+            area,
+            axes,
+            run,
+            zone,
+            canvas: *canvas,
+            intervals: &intervals,
+            span_h: axes.clock.shown_h(run, zone),
+            left_pt: axes.left_pt(canvas.width_pt),
         };
-        let predicted = assessment.s580.predicted[index].as_ref();
-        draw_temperatures(&temperatures, run, predicted, &intervals, &day)?;
-        let sun = run.readings.irradiance_w_m2.as_ref();
-        draw_single(
-            &irradiance,
-            sun,
-            &day,
-            (message!("figure-irradiance"), SUN, 100.0),
-            false,
-        )?;
-        let air = run.readings.wind_m_s.as_ref();
-        let wind_speed = message!("figure-wind");
-        draw_single(&wind, air, &day, (wind_speed, INK, 1.5), true)?;
-        let (_, below) = below.split_vertically(pt(STRIP_GAP_PT));
-        draw_strip(
-            &below,
-            &strip,
-            &StripPlace {
-                span_h: day.span_h,
-                right_pt: day.names_pt,
-                hours: day.hours,
-            },
-        )
-    })
-}
-
-/// Room at the right for the names of curves, points.
-fn names_pt(words: &Words) -> f64 {
-    let names = [message!("figure-water"), message!("figure-ambient")];
-    let widths = names.map(|name| width_pt(&words.say(name), NAME_PT) + 2.0 * NAME_GAP_PT);
-    widths.into_iter().fold(NAMES_PT, f64::max)
-}
-
-/// What the panels of a run share.
-struct Day<'d> {
-    span_h: (f64, f64),
-    /// Spans of used intervals, hours.
-    used: &'d [(f64, f64)],
-    hours: &'d dyn Fn(i64) -> f64,
-    /// Room at the right for the names of curves, points.
-    names_pt: f64,
-    words: &'d Words,
-}
-
-fn draw_temperatures(
-    area: &Area<'_>,
-    run: &Run,
-    predicted: Option<&Predicted>,
-    intervals: &[&Interval],
-    day: &Day<'_>,
-) -> Result<()> {
-    let ambient = run.readings.ambient_c.as_ref();
-    let water = &run.readings.water_c;
-    let values = water
-        .value
-        .iter()
-        .chain(ambient.iter().flat_map(|ambient| &ambient.value));
-    let bounds = padded(values.copied(), false);
-    let mut chart = panel(
-        area,
-        day,
-        bounds,
-        (message!("figure-temperature"), 0),
-        false,
-    )?;
-    curve(&mut chart, water, day, stroke(&INK, 1.5))?;
-    label_end(&mut chart, water, day, message!("figure-water"), &INK)?;
-    if let Some(ambient) = ambient {
-        curve(&mut chart, ambient, day, stroke(&QUIET, 1.2))?;
-        label_end(&mut chart, ambient, day, message!("figure-ambient"), &QUIET)?;
-    }
-    match predicted {
-        Some(predicted) => draw_predicted(&mut chart, predicted, intervals, day),
-        None => Ok(()),
-    }
-}
-
-/// What the line predicts, dashed, and what was measured at the ends of the intervals, dots.
-fn draw_predicted(
-    chart: &mut Chart<'_, '_>,
-    predicted: &Predicted,
-    intervals: &[&Interval],
-    day: &Day<'_>,
-) -> Result<()> {
-    let dots = intervals.iter().map(|interval| {
-        EmptyElement::at((
-            (day.hours)(interval.measured.span.to_us),
-            interval.measured.water_end_c,
-        )) + Circle::new((0, 0), pt(1.5), INK.filled())
-    });
-    chart.draw_series(dots).map_err(fault)?;
-    for piece in &predicted.pieces {
-        let points = piece
-            .iter()
-            .map(|&(time_us, water_c)| ((day.hours)(time_us), water_c));
-        let dashed = DashedLineSeries::new(points, size(4.0), size(2.5), stroke(&LINE, 1.4));
-        chart.draw_series(dashed).map_err(fault)?;
-    }
-    Ok(())
-}
-
-/// A panel for one quantity from zero, with its name, colour and least range.
-fn draw_single(
-    area: &Area<'_>,
-    series: Option<&Series>,
-    day: &Day<'_>,
-    (name, colour, least): (Message, RGBColor, f64),
-    has_clock: bool,
-) -> Result<()> {
-    let values = series
-        .into_iter()
-        .flat_map(|series| series.value.iter().copied());
-    let high = values.fold(least, f64::max) * 1.06;
-    let decimals = if high < 5.0 { 1 } else { 0 };
-    let mut chart = panel(area, day, (0.0, high), (name, decimals), has_clock)?;
-    let Some(series) = series else {
-        let middle = ((day.span_h.0 + day.span_h.1) / 2.0, high / 2.0);
-        let style = anchored(text(8.5, &QUIET), HPos::Center, VPos::Center);
-        let absence = day.words.say(message!("figure-not-measured"));
-        chart
-            .draw_series([Text::new(absence, middle, style)])
-            .map_err(fault)?;
-        return Ok(());
-    };
-    curve(&mut chart, series, day, stroke(&colour, 1.2))
-}
-
-/// Local clock time as hours since midnight of the run's date; goes on past 24.
-fn local_hours(time_us: i64, run: &Run, zone: &TimeZone) -> f64 {
-    let local = zoned(time_us, zone).datetime();
-    let midnight = run.date.to_datetime(jiff::civil::Time::midnight());
-    local.duration_since(midnight).as_secs_f64() / 3600.0
-}
-
-/// A panel with its used spans shaded; the lowest one carries the clock.
-fn panel<'a, 'b>(
-    area: &'a Area<'b>,
-    day: &Day<'_>,
-    bounds: (f64, f64),
-    (name, decimals): (Message, usize),
-    has_clock: bool,
-) -> Result<Chart<'a, 'b>> {
-    let mut chart = chart(area, day.span_h, bounds, has_clock, day.names_pt)?;
-    shade(&mut chart, day.used, bounds)?;
-    let words = day.words;
-    let x_name = has_clock.then(|| words.say(message!("figure-clock")));
-    let axes = Axes {
-        x_name: &x_name.unwrap_or_default(),
-        y_name: &words.say(name),
-        x_text: &|_| String::new(),
-        y_text: &|value| words.say(fixed(*value, decimals)),
-        x_labels: 0,
-        y_labels: 4,
-    };
-    draw_axes(&mut chart, &axes)?;
-    draw_clock(&mut chart, day, bounds.0, has_clock)?;
-    Ok(chart)
-}
-
-/// Ticks at round clock times, which a decimal axis does not find.
-fn draw_clock(
-    chart: &mut Chart<'_, '_>,
-    day: &Day<'_>,
-    bottom: f64,
-    with_text: bool,
-) -> Result<()> {
-    let (from_h, to_h) = day.span_h;
-    let fits = |minutes: &&f64| (to_h - from_h) * 60.0 / **minutes <= MOST_CLOCK_TICKS;
-    let days = ((to_h - from_h) / HOURS_PER_DAY / MOST_CLOCK_TICKS).ceil();
-    let step_h = CLOCK_STEPS_MIN
-        .iter()
-        .find(fits)
-        .map_or(days * HOURS_PER_DAY, |minutes| minutes / 60.0);
-    let first = (from_h / step_h - 1e-9).ceil() as i64;
-    let last = (to_h / step_h + 1e-9).floor() as i64;
-    let ticks = (first..=last).map(|step| {
-        let hours = step as f64 * step_h;
-        let text_below = if with_text {
-            day.words.say(clock(hours))
-        } else {
-            String::new()
-        };
-        let style = anchored(text(8.0, &INK), HPos::Center, VPos::Top);
-        EmptyElement::at((hours, bottom))
-            + PathElement::new(vec![(0, 0), (0, pt(2.2))], stroke(&INK, 0.7))
-            + Text::new(text_below, (0, pt(4.4)), style)
-    });
-    chart.draw_series(ticks).map_err(fault)?;
-    Ok(())
-}
-
-fn shade(chart: &mut Chart<'_, '_>, spans: &[(f64, f64)], (low, high): (f64, f64)) -> Result<()> {
-    let shades = spans
-        .iter()
-        .map(|&(from_h, to_h)| Rectangle::new([(from_h, low), (to_h, high)], SHADE.filled()));
-    chart.draw_series(shades).map_err(fault)?;
-    Ok(())
-}
-
-/// Draws a series, interrupted where readings are far apart.
-fn curve(
-    chart: &mut Chart<'_, '_>,
-    series: &Series,
-    day: &Day<'_>,
-    style: ShapeStyle,
-) -> Result<()> {
-    let step = series.value.len().div_ceil(LONGEST_CURVE).max(1);
-    let longest_s = longest_step_s(series);
-    let mut piece: Vec<(f64, f64)> = Vec::new();
-    let mut pieces = Vec::new();
-    for (&time_us, &value) in series.time_us.iter().zip(&series.value).step_by(step) {
-        let at = (day.hours)(time_us);
-        if piece
-            .last()
-            .is_some_and(|last| (at - last.0) * SECONDS_PER_HOUR > longest_s)
-        {
-            pieces.push(std::mem::take(&mut piece));
+        let mut labels = Labels::new(canvas.width_pt, height_pt);
+        let temperature = (ABOVE_PT, ABOVE_PT + temperature_pt);
+        let panel = day.panel(&axes.temperature, temperature);
+        let ticks = clock_ticks(&panel, run.date, canvas.words);
+        day.draw_temperatures(&panel, &mut labels)?;
+        if let Some((scale, edges)) = irradiance {
+            let panel = day.panel(scale, edges);
+            day.draw_irradiance(&panel, &mut labels, assessment)?;
         }
-        piece.push((at, value));
-    }
-    pieces.push(piece);
-    for piece in pieces {
-        // A reading alone would be no line.
-        let alone = (piece.len() == 1).then(|| piece[0]);
-        let dot = alone.map(|at| Circle::new(at, pt(1.2), style.filled()));
-        chart.draw_series(dot).map_err(fault)?;
-        chart
-            .draw_series(LineSeries::new(piece, style))
-            .map_err(fault)?;
-    }
-    Ok(())
+        if let Some((scale, edges)) = wind {
+            day.draw_wind(&day.panel(scale, edges), &mut labels)?;
+        }
+        draw_clock(area, &mut labels, &panel, bottom_pt, &ticks)?;
+        let place = LanesPlace {
+            left_pt: panel.left_pt,
+            right_pt: panel.right_pt,
+            top_pt: lanes_top_pt,
+            edge_pt: canvas.width_pt,
+            across_pt: &|time_us| panel.across_pt(day.hours(time_us)),
+        };
+        draw_lanes(area, &mut labels, axes, &intervals, &place)
+    })?;
+    Ok(dotted(&svg))
 }
 
-/// A time between readings over which no curve is drawn, s: longer than these readings are
-/// mostly apart.
-fn longest_step_s(series: &Series) -> f64 {
-    let times = series.time_us.windows(2);
-    let mut steps_s: Vec<f64> = times
-        .map(|pair| seconds_between(pair[0], pair[1]))
-        .collect();
-    steps_s.sort_by(f64::total_cmp);
-    let median_s = steps_s.get(steps_s.len() / 2).copied().unwrap_or(0.0);
-    (1.5 * median_s).max(LONGEST_STEP_S)
+impl Day<'_, '_> {
+    fn hours(&self, time_us: i64) -> f64 {
+        local_hours(time_us, self.run, self.zone)
+    }
+
+    fn panel<'s>(&self, scale: &'s Scale, (top_pt, bottom_pt): (f64, f64)) -> Panel<'s> {
+        Panel {
+            left_pt: self.left_pt,
+            right_pt: self.canvas.width_pt - RIGHT_PT,
+            top_pt,
+            bottom_pt,
+            span_h: self.span_h,
+            scale,
+        }
+    }
+
+    /// Spans of used intervals, hours; those that follow each other are one.
+    fn used_h(&self) -> Vec<(f64, f64)> {
+        let mut used: Vec<(i64, i64)> = Vec::new();
+        for interval in self
+            .intervals
+            .iter()
+            .filter(|interval| interval.is_on_line())
+        {
+            let span = interval.measured.span;
+            match used.last_mut() {
+                Some(last) if last.1 == span.from_us => last.1 = span.to_us,
+                _ => used.push((span.from_us, span.to_us)),
+            }
+        }
+        let hours = |(from_us, to_us)| (self.hours(from_us), self.hours(to_us));
+        used.into_iter().map(hours).collect()
+    }
+
+    /// A series as curves in points.
+    fn curves(&self, panel: &Panel<'_>, series: &Series) -> Vec<Vec<PlacePt>> {
+        let spans = (panel.right_pt - panel.left_pt) * SPANS_A_POINT;
+        let place = |(time_us, value): (i64, f64)| panel.place(self.hours(time_us), value);
+        pieces(series, spans as usize)
+            .into_iter()
+            .map(|piece| piece.into_iter().map(place).collect())
+            .collect()
+    }
+
+    fn draw_curves(&self, curves: &[Vec<PlacePt>], style: ShapeStyle) -> Result<()> {
+        curves
+            .iter()
+            .try_for_each(|curve| draw_line(self.area, curve, style))
+    }
+
+    fn draw_temperatures(&self, panel: &Panel<'_>, labels: &mut Labels) -> Result<()> {
+        panel.shade(self.area, &self.used_h())?;
+        panel.draw_axis(self.area, labels, self.canvas.words)?;
+        let boiling = panel.level(self.axes.boiling_point_c);
+        draw_line(self.area, &boiling, stroke(&NOTE, 0.5))?;
+        let water = self.curves(panel, &self.run.readings.water_c);
+        let ambient = self.run.readings.ambient_c.as_ref();
+        let ambient_curves = ambient.map(|series| self.curves(panel, series));
+        let ambient_curves = ambient_curves.unwrap_or_default();
+        let least = ambient
+            .zip(self.axes.above_ambient_k)
+            .map(|(series, above_k)| {
+                let above = Series {
+                    time_us: series.time_us.clone(),
+                    value: series.value.iter().map(|value| value + above_k).collect(),
+                };
+                self.curves(panel, &above)
+            });
+        let least = least.unwrap_or_default();
+        for curve in &least {
+            draw_limit(self.area, curve)?;
+        }
+        self.draw_curves(&ambient_curves, stroke(&NOTE, 0.9))?;
+        self.draw_curves(&water, stroke(&INK, 1.4))?;
+        let levels = panel.scale.limits.iter();
+        let levels = levels.map(|limit| panel.level(limit.value));
+        for level in levels.chain([boiling]) {
+            labels.keep_clear_of(&level);
+        }
+        for curve in water.iter().chain(&ambient_curves).chain(&least) {
+            labels.keep_clear_of(curve);
+        }
+        self.name_temperatures(panel, labels, [&water, &ambient_curves, &least])
+    }
+
+    /// Names the curves and the ends of the water window, each where it is free.
+    fn name_temperatures(
+        &self,
+        panel: &Panel<'_>,
+        labels: &mut Labels,
+        [water, ambient, least]: [&[Vec<PlacePt>]; 3],
+    ) -> Result<()> {
+        let boiling_point_c = self.axes.boiling_point_c;
+        let boils = message!("figure-boils", at = celsius(fixed(boiling_point_c, 1)));
+        let boiling_pt = panel.down_pt(boiling_point_c);
+        self.name(
+            labels,
+            boils,
+            &NOTE,
+            &beside_level(panel, boiling_pt - OFF_CURVE_PT),
+        )?;
+        self.name(labels, message!("figure-water"), &INK, &beside_curve(water))?;
+        let below = along_curve(ambient, OFF_CURVE_PT);
+        self.name(labels, message!("figure-ambient"), &NOTE, &below)?;
+        if let Some(margin_k) = self.axes.below_boiling_k {
+            let limit_pt = panel.down_pt(boiling_point_c - margin_k);
+            let name = message!("figure-below-boiling", margin = short(margin_k));
+            let spots = beside_level(panel, limit_pt + OFF_CURVE_PT);
+            self.name(labels, name, &LIMIT, &spots)?;
+        }
+        if let Some(margin_k) = self.axes.above_ambient_k {
+            let name = message!("figure-above-ambient", margin = short(margin_k));
+            let above = along_curve(least, -OFF_CURVE_PT);
+            self.name(labels, name, &LIMIT, &above)?;
+        }
+        Ok(())
+    }
+
+    fn draw_irradiance(
+        &self,
+        panel: &Panel<'_>,
+        labels: &mut Labels,
+        assessment: &Assessment,
+    ) -> Result<()> {
+        let series = self.run.readings.irradiance_w_m2.as_ref();
+        let is_estimated = assessment.tested.estimates_irradiance();
+        self.draw_single(panel, labels, series, stroke(&INK, 0.9))?;
+        match series {
+            None => self.absence(panel, labels, message!("run-alt-no-irradiance")),
+            Some(_) if is_estimated => self.in_a_corner(panel, labels),
+            Some(_) => Ok(()),
+        }
+    }
+
+    /// Readings of wind as a thin line, and means of the intervals, which the limit is on, as
+    /// bars.
+    fn draw_wind(&self, panel: &Panel<'_>, labels: &mut Labels) -> Result<()> {
+        let series = self.run.readings.wind_m_s.as_ref();
+        self.draw_single(panel, labels, series, stroke(&NOTE, 0.45))?;
+        for interval in self.intervals {
+            let Some(wind) = interval.measured.wind else {
+                continue;
+            };
+            let span = interval.measured.span;
+            let ends = [span.from_us, span.to_us];
+            let bar = ends.map(|time_us| panel.place(self.hours(time_us), wind.mean));
+            draw_line(self.area, &bar, stroke(&INK, 1.5))?;
+        }
+        match series {
+            None => self.absence(panel, labels, message!("run-alt-no-wind")),
+            Some(_) if self.run.estimates_wind => self.in_a_corner(panel, labels),
+            Some(_) => Ok(()),
+        }
+    }
+
+    fn draw_single(
+        &self,
+        panel: &Panel<'_>,
+        labels: &mut Labels,
+        series: Option<&Series>,
+        style: ShapeStyle,
+    ) -> Result<()> {
+        panel.shade(self.area, &self.used_h())?;
+        panel.draw_axis(self.area, labels, self.canvas.words)?;
+        let curves = series.map(|series| self.curves(panel, series));
+        let curves = curves.unwrap_or_default();
+        for curve in &curves {
+            labels.keep_clear_of(curve);
+        }
+        self.draw_curves(&curves, style)
+    }
+
+    /// Says in an empty panel why it is empty.
+    fn absence(&self, panel: &Panel<'_>, labels: &mut Labels, why: Message) -> Result<()> {
+        let at = (
+            (panel.left_pt + panel.right_pt) / 2.0,
+            (panel.top_pt + panel.bottom_pt) / 2.0 + 1.0,
+        );
+        let side = HPos::Center;
+        self.name(labels, why, &NOTE, &[Spot { at, side }])
+    }
+
+    /// Says that what a panel shows is an estimate.
+    fn in_a_corner(&self, panel: &Panel<'_>, labels: &mut Labels) -> Result<()> {
+        let heights = [
+            panel.top_pt + TEXT_PT / 2.0,
+            panel.bottom_pt - TEXT_PT / 2.0 - 1.0,
+            (panel.top_pt + panel.bottom_pt) / 2.0,
+        ];
+        let spots: Vec<Spot> = heights
+            .into_iter()
+            .flat_map(|down_pt| beside_level(panel, down_pt))
+            .collect();
+        self.name(labels, message!("figure-estimated"), &NOTE, &spots)
+    }
+
+    fn name(
+        &self,
+        labels: &mut Labels,
+        name: Message,
+        colour: &RGBColor,
+        spots: &[Spot],
+    ) -> Result<()> {
+        let words = &self.canvas.words.say(name);
+        let label = Label {
+            words,
+            size_pt: TEXT_PT,
+            colour,
+        };
+        labels.write(self.area, &label, spots).map(|_| ())
+    }
 }
 
-fn label_end(
-    chart: &mut Chart<'_, '_>,
-    series: &Series,
-    day: &Day<'_>,
-    name: Message,
-    colour: &RGBColor,
-) -> Result<()> {
-    let Some(&value) = series.value.last() else {
-        return Ok(());
+/// At the left end, the right end and the middle of a level.
+fn beside_level(panel: &Panel<'_>, down_pt: f64) -> Vec<Spot> {
+    let (left_pt, right_pt) = (panel.left_pt + BESIDE_PT, panel.right_pt - BESIDE_PT);
+    let ends = [
+        (left_pt, HPos::Left),
+        (right_pt, HPos::Right),
+        ((left_pt + right_pt) / 2.0, HPos::Center),
+    ];
+    ends.map(|(across_pt, side)| Spot {
+        at: (across_pt, down_pt),
+        side,
+    })
+    .to_vec()
+}
+
+/// Along the longest of some curves.
+fn places_along(curves: &[Vec<PlacePt>]) -> impl Iterator<Item = PlacePt> {
+    let longest = curves.iter().max_by_key(|curve| curve.len());
+    let places = longest.into_iter().flat_map(|curve| {
+        let last = curve.len().saturating_sub(1) as f64;
+        ALONG
+            .iter()
+            .filter_map(move |share| curve.get((share * last) as usize).copied())
+    });
+    places
+}
+
+/// Left above a rising curve, then right below it.
+fn beside_curve(curves: &[Vec<PlacePt>]) -> Vec<Spot> {
+    let left = places_along(curves).map(|(across, down)| Spot {
+        at: (across - BESIDE_PT, down - OFF_CURVE_PT),
+        side: HPos::Right,
+    });
+    let right = places_along(curves).map(|(across, down)| Spot {
+        at: (across + BESIDE_PT, down + OFF_CURVE_PT),
+        side: HPos::Left,
+    });
+    left.chain(right).collect()
+}
+
+/// Along a flat curve, so far below it, or on its other side.
+fn along_curve(curves: &[Vec<PlacePt>], below_pt: f64) -> Vec<Spot> {
+    let spots = |below_pt: f64| {
+        places_along(curves).map(move |(across, down)| Spot {
+            at: (across, down + below_pt),
+            side: HPos::Center,
+        })
     };
-    let style = anchored(text(NAME_PT, colour), HPos::Left, VPos::Center);
-    let label = EmptyElement::at((day.span_h.1, value))
-        + Text::new(day.words.say(name), (pt(NAME_GAP_PT), 0), style);
-    chart.draw_series([label]).map_err(fault)?;
-    Ok(())
+    spots(below_pt).chain(spots(-below_pt)).collect()
 }

@@ -8,11 +8,11 @@ use crate::language::{
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::limit::{Allowed, percent, with_unit};
-use crate::procedure::s580::Limits;
 use crate::procedure::s580::intervals::Interval;
 use crate::procedure::s580::limits::{Breach, LimitKey, S580Limit};
 use crate::procedure::s580::reason::Reason;
 use crate::procedure::s580::screen::observe;
+use crate::report::s580::lanes::Lane;
 use crate::units::told_below;
 
 /// Section 2.
@@ -26,6 +26,9 @@ pub struct Conditions {
 #[derive(Debug, Clone, Serialize)]
 pub struct ConditionRow {
     pub what: String,
+    /// By which its lane below the runs and its column among the intervals is called; empty
+    /// where it sets no interval aside.
+    pub short_name: String,
     pub limit: String,
     pub standing: String,
     /// Over all intervals, used or not.
@@ -131,66 +134,113 @@ fn count_or_dash(count: usize, is_observed: bool) -> String {
 
 /// Puts section 2 into words.
 pub fn conditions(assessment: &Assessment, words: &Words) -> Conditions {
-    let procedure = &assessment.tested.campaign.procedure;
-    let mut rows: Vec<ConditionRow> = assessment
-        .s580
-        .limits
-        .rows
-        .iter()
-        // The load's own row says how far it may be off.
-        .filter(|limit| limit.key != LimitKey::LoadTolerance)
-        .map(|limit| condition_row(assessment, limit, words))
-        .collect();
-    for reason in [Reason::ReadingGap, Reason::ExcludedByTester] {
-        let intervals = assessment.s580.intervals.iter();
-        let count = intervals
-            .filter(|interval| interval.reasons().contains(&reason))
-            .count();
-        if count > 0 {
-            rows.push(ConditionRow {
-                what: words.say(reason.describe()),
-                limit: "–".to_owned(),
-                standing: "–".to_owned(),
-                observed: "–".to_owned(),
-                code: reason.code().to_owned(),
-                set_aside: count.to_string(),
-                changed: false,
-            });
-        }
+    // The load's own row says how far it may be off.
+    let limits = assessment.s580.limits.rows.iter();
+    let limits = limits.filter(|limit| limit.key != LimitKey::LoadTolerance);
+    let limits: Vec<&S580Limit> = limits.collect();
+    let mut rows = Vec::new();
+    let mut rest = limits.as_slice();
+    while let [limit, after @ ..] = rest {
+        let upper = after.first().filter(|upper| are_ends(limit, upper));
+        rows.push(match upper {
+            Some(upper) => span_row(assessment, limit, upper, words),
+            None => condition_row(assessment, limit, words),
+        });
+        rest = &after[usize::from(upper.is_some())..];
     }
+    let without_limit = WITHOUT_LIMIT.iter();
+    rows.extend(without_limit.filter_map(|lane| row_without_limit(assessment, *lane, words)));
     let limits = &assessment.s580.limits;
-    let mut notes = vec![
-        message!("conditions-source", procedure = procedure),
-        message!("conditions-observed"),
-        common_practice(limits),
-        message!("conditions-r-squared"),
-    ];
-    if limits.rows.iter().any(|row| row.changed) {
-        notes.push(message!("conditions-own"));
-    }
-    notes.extend(limits.guard.map(|_| message!("conditions-guard")));
-    let notes = notes.into_iter().map(|note| words.say(note)).collect();
+    let own = limits.rows.iter().any(|row| row.changed);
+    let notes = [message!("conditions-observed")]
+        .into_iter()
+        .chain([message!("conditions-r-squared")])
+        .chain(own.then(|| message!("conditions-own")))
+        .chain(limits.guard.map(|_| message!("conditions-guard")));
+    let notes = notes.map(|note| words.say(note)).collect();
     Conditions { rows, notes }
 }
 
-/// What of the limits is common practice.
-fn common_practice(limits: &Limits) -> Message {
-    let (shortest_s, longest_s) = limits.interval().ends_s();
-    let said = if limits.is_own(LimitKey::LoadTolerance) {
-        message!("conditions-common-practice-interval")
-    } else {
-        message!(
-            "conditions-common-practice",
-            tolerance = percent(limits.load_tolerance())
-        )
+/// What is not a limit of the practice and yet keeps intervals from the line.
+const WITHOUT_LIMIT: &[Lane] = &[
+    Lane::Aside(Reason::ReadingGap),
+    Lane::Aside(Reason::ExcludedByTester),
+    Lane::Aside(Reason::NotCloudless),
+    Lane::NotNormalised,
+];
+
+/// Whether two limits are the ends of one span, of which one row can tell: they set aside for
+/// the same reason, and are alike in all but the side and the number.
+fn are_ends(lower: &S580Limit, upper: &S580Limit) -> bool {
+    let sides = (lower.allowed, upper.allowed) == (Allowed::AtLeast, Allowed::AtMost);
+    let is_span = matches!(
+        (lower.key, upper.key),
+        (LimitKey::AmbientMin, LimitKey::AmbientMax)
+            | (LimitKey::SolarTimeStart, LimitKey::SolarTimeEnd)
+    );
+    is_span && sides && (lower.standing, lower.changed) == (upper.standing, upper.changed)
+}
+
+/// The row of a lower and an upper limit together.
+fn span_row(
+    assessment: &Assessment,
+    lower: &S580Limit,
+    upper: &S580Limit,
+    words: &Words,
+) -> ConditionRow {
+    let values = [lower, upper]
+        .into_iter()
+        .flat_map(|limit| values(assessment, limit.key));
+    let observed = spoken_spread(values, lower.unit);
+    let limit = match lower.unit {
+        "h" => spread_clock(lower.value, upper.value),
+        unit => {
+            let numbers = joined([short(lower.value), short(upper.value)], " – ");
+            with_unit(numbers, unit)
+        }
     };
-    said.with("shortest", short(shortest_s))
-        .with("longest", short(longest_s))
+    let of_lower = condition_row(assessment, lower, words);
+    let aside = assessment.s580.intervals.iter();
+    let aside = aside.filter(|interval| lane_of(lower).is_some_and(|lane| lane.holds(interval)));
+    ConditionRow {
+        what: words.say(match lower.key {
+            LimitKey::SolarTimeStart => message!("limit-solar-time"),
+            _ => lower.what(),
+        }),
+        limit: words.say(limit),
+        set_aside: count_or_dash(aside.count(), observed.is_some()),
+        observed: words
+            .say(observed.unwrap_or_else(|| nothing_seen(assessment.s580.intervals.len()))),
+        ..of_lower
+    }
+}
+
+/// The lane in which stand those that a limit sets aside.
+fn lane_of(limit: &S580Limit) -> Option<Lane> {
+    match limit.key.breach() {
+        Breach::SetsAside(reason) => Some(Lane::Aside(reason)),
+        Breach::Finds(_) | Breach::FormsNone => None,
+    }
+}
+
+/// The row of what sets aside without a limit, if it does.
+fn row_without_limit(assessment: &Assessment, lane: Lane, words: &Words) -> Option<ConditionRow> {
+    let intervals = assessment.s580.intervals.iter();
+    let count = intervals.filter(|interval| lane.holds(interval)).count();
+    (count > 0).then(|| ConditionRow {
+        what: words.say(lane.describe()),
+        short_name: words.say(lane.name()),
+        limit: "–".to_owned(),
+        standing: "–".to_owned(),
+        observed: "–".to_owned(),
+        code: lane.code().to_owned(),
+        set_aside: count.to_string(),
+        changed: false,
+    })
 }
 
 fn condition_row(assessment: &Assessment, limit: &S580Limit, words: &Words) -> ConditionRow {
-    let breach = limit.key.breach();
-    let is_reason = matches!(breach, Breach::SetsAside(_));
+    let lane = lane_of(limit);
     let observed = observed(assessment, limit);
     let set_aside = assessment
         .s580
@@ -201,20 +251,21 @@ fn condition_row(assessment: &Assessment, limit: &S580Limit, words: &Words) -> C
     };
     ConditionRow {
         what: words.say(limit.what()),
+        short_name: lane.map_or_else(String::new, |lane| words.say(lane.name())),
         limit: words.say(spoken_limit(limit)),
         standing: words.say(if is_own {
             limit.standing.describe_own()
         } else {
             limit.standing.describe()
         }),
-        set_aside: if is_reason {
+        set_aside: if lane.is_some() {
             count_or_dash(set_aside, observed.is_some())
         } else {
             "–".to_owned()
         },
         observed: words
             .say(observed.unwrap_or_else(|| nothing_seen(assessment.s580.intervals.len()))),
-        code: breach.code().to_owned(),
+        code: limit.key.breach().code().to_owned(),
         changed: is_own,
     }
 }
@@ -251,18 +302,15 @@ fn observed(assessment: &Assessment, limit: &S580Limit) -> Option<Phrase> {
             .line()
             .and_then(|line| Some(r_squared_against(limit, line.r_squared?)))
             .or_else(|| Some(message!("conditions-no-line").into())),
-        _ => {
-            let intervals = assessment.s580.intervals.iter();
-            let values = intervals.filter_map(|interval| {
-                observe(
-                    &interval.measured,
-                    limit.key,
-                    assessment.tested.boiling_point_c,
-                )
-            });
-            spoken_spread(values, limit.unit)
-        }
+        key => spoken_spread(values(assessment, key), limit.unit),
     }
+}
+
+/// What a limit is held against, in each interval where it was measured.
+fn values(assessment: &Assessment, key: LimitKey) -> impl Iterator<Item = f64> {
+    let boiling_point_c = assessment.tested.boiling_point_c;
+    let intervals = assessment.s580.intervals.iter();
+    intervals.filter_map(move |interval| observe(&interval.measured, key, boiling_point_c))
 }
 
 /// R² with three decimals, or as many as show that it is below its limit.

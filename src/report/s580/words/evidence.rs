@@ -2,27 +2,51 @@
 
 use serde::Serialize;
 
-use crate::language::{Message, Words, clauses, date, fixed, kilograms, short};
+use crate::language::{Message, Phrase, Words, clauses, date, fixed, kilograms, short};
+use crate::logs::Readings;
 use crate::message;
 use crate::procedure::s580::intervals::Interval;
 use crate::procedure::s580::result::count_reasons;
 use crate::procedure::{Assessment, Run};
-use crate::report::rows::{Figure, Row};
+use crate::report::rows::Figure;
+use crate::report::s580::lanes::Lane;
+use crate::report::s580::run_grid::{RunClock, is_long, runs_in_a_row};
 use crate::units::{clock_from_hours, local_clock};
+
+/// Section 3.
+#[derive(Debug, Clone, Serialize)]
+pub struct RunsPart {
+    /// How the figures are read.
+    pub how: Vec<String>,
+    /// Runs beside each other, row by row.
+    pub rows: Vec<Vec<RunPart>>,
+}
 
 /// One run of section 3.
 #[derive(Debug, Clone, Serialize)]
 pub struct RunPart {
     pub title: String,
-    pub summary: String,
+    /// How many of its intervals are used.
+    pub used: String,
     pub remarks: Vec<String>,
     pub figure: Figure,
 }
 
-/// The intervals of one run, for section 4.
+/// Section 4: every interval of the campaign.
 #[derive(Debug, Clone, Serialize)]
 pub struct IntervalTable {
+    /// Why intervals are not used: names of the columns of marks.
+    pub lanes: Vec<String>,
+    pub groups: Vec<IntervalGroup>,
+    pub notes: Vec<String>,
+}
+
+/// The intervals of one run.
+#[derive(Debug, Clone, Serialize)]
+pub struct IntervalGroup {
     pub title: String,
+    /// How many of them are used.
+    pub used: String,
     pub rows: Vec<IntervalRow>,
 }
 
@@ -32,19 +56,79 @@ pub struct IntervalRow {
     pub used: bool,
     /// In the order of the template's header.
     pub cells: Vec<String>,
-    /// Reason codes; none for a used interval.
-    pub reasons: Vec<String>,
+    /// Whether it stands in each of the lanes; in none if it is used.
+    pub marks: Vec<bool>,
 }
 
 /// Puts section 3 into words.
-pub fn run_parts(assessment: &Assessment, words: &Words) -> Vec<RunPart> {
+pub fn runs_part(assessment: &Assessment, words: &Words) -> RunsPart {
     let runs = assessment.tested.runs.iter().enumerate();
-    runs.map(|(index, run)| run_part(assessment, index, run, words))
-        .collect()
+    let parts: Vec<RunPart> = runs
+        .map(|(index, run)| run_part(assessment, index, run, words))
+        .collect();
+    let rows = parts.chunks(runs_in_a_row(parts.len()));
+    RunsPart {
+        how: how(assessment).map(|said| words.say(said)).collect(),
+        rows: rows.map(<[RunPart]>::to_vec).collect(),
+    }
 }
 
-fn run_title(index: usize, run: &Run) -> Message {
-    message!("run-title", number = index + 1, date = date(run.date))
+/// How the figures of the runs are read.
+fn how(assessment: &Assessment) -> impl Iterator<Item = Message> {
+    let runs = &assessment.tested.runs;
+    let zone = &assessment.tested.campaign.site.time_zone;
+    let axes = match RunClock::of(runs, zone) {
+        _ if runs.len() < 2 => None,
+        _ if runs.iter().any(is_long) => Some(message!("runs-axes-but-clock")),
+        RunClock::Common(..) => Some(message!("runs-axes")),
+        RunClock::OwnStart(_) => Some(message!("runs-axes-own-start")),
+    };
+    let measures = |series: fn(&Readings) -> bool| runs.iter().any(|run| series(&run.readings));
+    let wind = if measures(|readings| readings.wind_m_s.is_some()) {
+        message!("runs-wind")
+    } else {
+        message!("runs-no-wind")
+    };
+    let irradiance = !measures(|readings| readings.irradiance_w_m2.is_some());
+    let is_predicted = assessment.s580.predicted.iter().any(Option::is_some);
+    let has_lanes = !Lane::of_campaign(assessment).is_empty();
+    let said = [
+        axes,
+        Some(message!("runs-shaded")),
+        irradiance.then(|| message!("runs-no-irradiance")),
+        Some(wind),
+        has_lanes.then(|| message!("runs-lanes")),
+        is_predicted.then(|| message!("runs-predicted")),
+    ];
+    said.into_iter().flatten()
+}
+
+/// Whether not all runs are of one year.
+fn span_years(runs: &[Run]) -> bool {
+    let mut years = runs.iter().map(|run| run.date.year());
+    let first = years.next();
+    years.any(|year| Some(year) != first)
+}
+
+/// The run's number and date, with the year where there are several.
+fn run_title(index: usize, run: &Run, with_year: bool) -> Message {
+    let date: Phrase = if with_year {
+        date(run.date)
+    } else {
+        let month = Message::new(format!("month-{}", run.date.month()));
+        let day = run.date.day().to_string();
+        message!("figure-day", day = day, month = month).into()
+    };
+    message!("run-title", number = index + 1, date = date)
+}
+
+fn used_of(assessment: &Assessment, index: usize) -> Message {
+    let screening = &assessment.s580.screenings[index];
+    message!(
+        "run-used",
+        used = screening.on_line,
+        of = screening.intervals
+    )
 }
 
 fn run_part(assessment: &Assessment, index: usize, run: &Run, words: &Words) -> RunPart {
@@ -53,19 +137,6 @@ fn run_part(assessment: &Assessment, index: usize, run: &Run, words: &Words) -> 
     let clock = |time_us: i64| local_clock(time_us, zone);
     let first = run.readings.time_us.first().copied().unwrap_or_default();
     let last = run.readings.time_us.last().copied().unwrap_or_default();
-    let summary = match run.plan.tracking_interval_min {
-        Some(minutes) => message!("run-summary-re-aimed", minutes = short(minutes)),
-        None => message!("run-summary"),
-    };
-    let summary = summary
-        .with("run", &run.plan.label)
-        .with("readings", run.readings.time_us.len())
-        .with("from", clock(first))
-        .with("to", clock(last))
-        .with("water", kilograms(fixed(run.plan.water_kg, 2)))
-        .with("load", fixed(run.load_kg_m2, 2))
-        .with("intervals", screening.intervals)
-        .with("used", screening.on_line);
     let (shortest_min, longest_min) = assessment.s580.limits.interval().ends_min();
     let holes = screening.holes.iter().map(|hole| {
         words.say(message!(
@@ -76,21 +147,43 @@ fn run_part(assessment: &Assessment, index: usize, run: &Run, words: &Words) -> 
             longest = short(longest_min)
         ))
     });
+    let notes = run.plan.notes.iter();
+    let notes = notes.map(|note| words.say(message!("run-tester", note = note)));
     RunPart {
-        title: words.say(run_title(index, run)),
-        summary: words.say(summary),
-        remarks: holes.chain(run.plan.notes.clone()).collect(),
+        title: words.say(run_title(index, run, span_years(&assessment.tested.runs))),
+        used: words.say(used_of(assessment, index)),
+        remarks: holes.chain(notes).collect(),
         figure: Figure {
             file: format!("run-{}.svg", index + 1),
-            caption: words.say(match &assessment.s580.predicted[index] {
-                Some(predicted) => {
-                    message!("run-caption-predicted", rms = fixed(predicted.rms_k, 1))
-                }
-                None => message!("run-caption-none"),
-            }),
+            caption: run_caption(assessment, index, words),
             alt: words.say(run_alt(assessment, index, clock(first), clock(last))),
         },
     }
+}
+
+/// The load, how often the cooker was aimed where not all runs are alike in that, and how
+/// near the line comes to the water.
+fn run_caption(assessment: &Assessment, index: usize, words: &Words) -> String {
+    let runs = &assessment.tested.runs;
+    let run = &runs[index];
+    let aimed_min = run.plan.tracking_interval_min;
+    let are_alike = runs
+        .iter()
+        .all(|run| run.plan.tracking_interval_min == aimed_min);
+    let load = message!(
+        "run-load",
+        water = kilograms(fixed(run.plan.water_kg, 2)),
+        load = fixed(run.load_kg_m2, 2)
+    );
+    let aimed = aimed_min
+        .filter(|_| !are_alike)
+        .map(|minutes| message!("run-aimed", minutes = short(minutes)));
+    let predicted = match &assessment.s580.predicted[index] {
+        Some(predicted) => message!("run-predicted", rms = fixed(predicted.rms_k, 1)),
+        None => message!("run-not-predicted"),
+    };
+    let said = [Some(load), aimed, Some(predicted)];
+    words.say(clauses(said.into_iter().flatten()))
 }
 
 fn run_alt(assessment: &Assessment, index: usize, from: String, to: String) -> Message {
@@ -150,76 +243,68 @@ fn run_alt(assessment: &Assessment, index: usize, from: String, to: String) -> M
     )
 }
 
-/// What the reason codes of section 4 mean, those that occur.
-pub fn reason_key(assessment: &Assessment, words: &Words) -> Vec<Row> {
-    let occurring = count_reasons(assessment.s580.intervals.iter()).into_iter();
-    occurring
-        .map(|(reason, _)| Row::said(words, reason.code(), reason.describe()))
-        .collect()
-}
-
 /// Puts section 4 into words.
-pub fn interval_tables(assessment: &Assessment, words: &Words) -> Vec<IntervalTable> {
-    let table = |(index, run): (usize, &Run)| IntervalTable {
-        title: words.say(run_title(index, run)),
+pub fn interval_table(assessment: &Assessment, words: &Words) -> IntervalTable {
+    let lanes = Lane::of_campaign(assessment);
+    let runs = &assessment.tested.runs;
+    let with_year = span_years(runs);
+    let group = |(index, run): (usize, &Run)| IntervalGroup {
+        title: words.say(run_title(index, run, with_year)),
+        used: words.say(used_of(assessment, index)),
         rows: assessment
             .s580
             .intervals_of(index)
-            .map(|interval| interval_row(assessment, interval, words))
+            .map(|interval| interval_row(assessment, interval, &lanes, words))
             .collect(),
     };
-    assessment
-        .tested
-        .runs
-        .iter()
-        .enumerate()
-        .map(table)
-        .collect()
+    let aside = (!lanes.is_empty()).then(|| message!("intervals-dots"));
+    let notes = [message!("intervals-note")].into_iter().chain(aside);
+    IntervalTable {
+        groups: runs.iter().enumerate().map(group).collect(),
+        lanes: lanes.iter().map(|lane| words.say(lane.name())).collect(),
+        notes: notes.map(|note| words.say(note)).collect(),
+    }
 }
 
-fn interval_row(assessment: &Assessment, interval: &Interval, words: &Words) -> IntervalRow {
+fn interval_row(
+    assessment: &Assessment,
+    interval: &Interval,
+    lanes: &[Lane],
+    words: &Words,
+) -> IntervalRow {
     let zone = &assessment.tested.campaign.site.time_zone;
+    let measured = &interval.measured;
     let number = |value: f64, decimals: usize| words.say(fixed(value, decimals));
     let optional = |value: Option<f64>, decimals: usize| {
         value.map_or_else(|| "–".to_owned(), |value| number(value, decimals))
     };
-    let sun = interval.measured.irradiance.map_or_else(
+    let clock = |time_us: i64| local_clock(time_us, zone);
+    let sun_range = measured.irradiance.map_or_else(
         || "–".to_owned(),
-        |sun| {
-            let (mean, min, max) = (number(sun.mean, 0), number(sun.min, 0), number(sun.max, 0));
-            format!("{mean} ({min}–{max})")
-        },
+        |sun| format!("{}–{}", number(sun.min, 0), number(sun.max, 0)),
     );
-    let reasons = if interval.is_not_normalised() {
-        vec![words.say(message!("interval-no-irradiance"))]
-    } else {
-        let codes = interval
-            .reasons()
-            .iter()
-            .map(|reason| reason.code().to_owned());
-        codes.collect()
-    };
     IntervalRow {
         used: interval.is_on_line(),
         cells: vec![
             format!(
                 "{}–{}",
-                local_clock(interval.measured.span.from_us, zone),
-                local_clock(interval.measured.span.to_us, zone)
+                clock(measured.span.from_us),
+                clock(measured.span.to_us)
             ),
-            clock_from_hours(interval.measured.solar_start_h),
+            clock_from_hours(measured.solar_start_h),
             format!(
                 "{} → {}",
-                number(interval.measured.water_start_c, 1),
-                number(interval.measured.water_end_c, 1)
+                number(measured.water_start_c, 1),
+                number(measured.water_end_c, 1)
             ),
-            optional(interval.measured.ambient.map(|ambient| ambient.mean), 1),
-            sun,
-            optional(interval.measured.wind.map(|wind| wind.mean), 1),
-            number(interval.measured.cooking_power_w, 0),
-            optional(interval.measured.difference_k, 1),
-            optional(interval.measured.standardised_power_w, 0),
+            optional(measured.ambient.map(|ambient| ambient.mean), 1),
+            optional(measured.irradiance.map(|sun| sun.mean), 0),
+            sun_range,
+            optional(measured.wind.map(|wind| wind.mean), 1),
+            number(measured.cooking_power_w, 0),
+            optional(measured.difference_k, 1),
+            optional(measured.standardised_power_w, 0),
         ],
-        reasons,
+        marks: lanes.iter().map(|lane| lane.holds(interval)).collect(),
     }
 }

@@ -243,10 +243,7 @@ fn notes(uncertainty: &RatingUncertainty) -> Vec<Phrase> {
         hot = celsius(short(HOT_END_C)),
         about = celsius(short(SCALE_ABOUT_C))
     );
-    let mut notes = vec![
-        message!("budget-note-common"),
-        thermometer,
-    ];
+    let mut notes = vec![message!("budget-note-common"), thermometer];
     notes.extend(reading(uncertainty));
     notes.into_iter().map(Phrase::from).collect()
 }

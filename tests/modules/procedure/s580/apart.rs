@@ -48,10 +48,14 @@ fn an_irradiance_of_8_percent_is_named_as_what_makes_the_interval_lopsided() {
     let found = uncertainty(&assessment);
     assert_eq!(found.apart, Some(Apart::Division));
     let value = found.budget.value;
-    let of_sun = |sign: f64| value / (1.0 - sign * 1.96 * 0.08) - value * (1.0 + sign * 1.96 * 0.08);
+    let of_sun =
+        |sign: f64| value / (1.0 - sign * 1.96 * 0.08) - value * (1.0 + sign * 1.96 * 0.08);
     let [below, above] = causes_of(found);
     // What else is uncertain dilutes it: no more than alone, and at least half of that.
-    for (cause, alone) in [(below.division, of_sun(-1.0)), (above.division, of_sun(1.0))] {
+    for (cause, alone) in [
+        (below.division, of_sun(-1.0)),
+        (above.division, of_sun(1.0)),
+    ] {
         assert!(alone > 0.0);
         assert!((0.5 * alone..alone).contains(&cause), "{cause} of {alone}");
     }
@@ -67,7 +71,10 @@ fn irradiance_is_not_blamed_for_draws_that_have_not_settled() {
     assert_eq!(found.apart, Some(Apart::Unsettled));
     let [below, above] = causes_of(found);
     for causes in [below, above] {
-        assert!(causes.division.abs() < causes.few_freedom.abs() / 4.0, "{causes:?}");
+        assert!(
+            causes.division.abs() < causes.few_freedom.abs() / 4.0,
+            "{causes:?}"
+        );
     }
 }
 
@@ -94,10 +101,16 @@ fn what_is_named_as_limiting_has_the_largest_share_of_the_square_of_the_uncertai
         let of_scatter = found.budget.statistical_share();
         match most.what {
             Limiting::Irradiance | Limiting::Estimate => {
-                assert!((most.share - of_sun).abs() < 1e-12 && of_sun > of_scatter, "{name}");
+                assert!(
+                    (most.share - of_sun).abs() < 1e-12 && of_sun > of_scatter,
+                    "{name}"
+                );
             }
             Limiting::FewDays { .. } | Limiting::Days | Limiting::Scatter | Limiting::Step => {
-                assert!((most.share - of_scatter).abs() < 1e-12 && of_scatter > of_sun, "{name}");
+                assert!(
+                    (most.share - of_scatter).abs() < 1e-12 && of_scatter > of_sun,
+                    "{name}"
+                );
             }
             other => panic!("{name}: {other:?}"),
         }
@@ -113,7 +126,9 @@ fn a_thermometer_is_not_blamed_where_irradiance_has_more_of_the_variance() {
     let parts = &found.budget.contributions;
     let of_sun = parts
         .iter()
-        .filter(|part| matches!(&part.origin, Origin::Common(error) if error.source.is_irradiance()))
+        .filter(
+            |part| matches!(&part.origin, Origin::Common(error) if error.source.is_irradiance()),
+        )
         .map(|part| part.share_of_variance)
         .fold(0.0, f64::max);
     assert!(of_sun > parts[0].share_of_variance, "{of_sun}");
