@@ -191,6 +191,7 @@ mod report {
         mod made;
         mod on_paper;
         mod pages;
+        mod palette;
         mod place;
         mod rules;
         mod said;
