@@ -14,33 +14,28 @@ const LEAST_PT: f64 = 7.0;
 const TOLERANCE_PT: f64 = 0.5;
 /// So much of two lines may share a place, points: letters rarely fill their box.
 const SHARED_PT: (f64, f64) = (1.0, 0.8);
-/// Room around the text of a document without head and foot, points.
+/// Room around the text of a page without head and foot, points.
 const LEAST_MARGIN_PT: f64 = 28.0;
 
-/// Where text may stand: between head and foot, and as wide as they are together.
-fn text_block(made: &Made) -> Place {
-    let page = &made.pages[0];
-    let mut frame: Vec<&Line> = made.lines.iter().flatten().collect();
-    frame.retain(|line| line.part == Part::Frame);
-    let of_frame = frame.iter().map(|line| line.place);
-    let Some(around) = of_frame.reduce(|one, two| one.with(&two)) else {
-        return Place {
-            left: LEAST_MARGIN_PT,
-            top: LEAST_MARGIN_PT,
-            right: page.width - LEAST_MARGIN_PT,
-            bottom: page.height - LEAST_MARGIN_PT,
-        };
-    };
-    let is_head = |line: &&&Line| line.place.bottom < page.height / 2.0;
-    let head = frame.iter().filter(is_head).map(|line| line.place.bottom);
-    let foot = frame
-        .iter()
-        .filter(|line| !is_head(line))
-        .map(|line| line.place.top);
+/// Where text of a page may stand: between its head and foot, and as wide as those of all pages
+/// are together.
+fn text_block(made: &Made, index: usize) -> Place {
+    let page = &made.pages[index];
+    let is_frame = |line: &&Line| line.part == Part::Frame;
+    let all = made.lines.iter().flatten().filter(is_frame);
+    let all = all.map(|line| line.place);
+    let around = all.reduce(|one, two| one.with(&two));
+    let middle = page.height / 2.0;
+    let own = made.lines[index].iter().filter(is_frame);
+    let (head, foot): (Vec<&Line>, Vec<&Line>) = own.partition(|line| line.place.bottom < middle);
+    let head = head.iter().map(|line| line.place.bottom);
+    let foot = foot.iter().map(|line| line.place.top);
+    let (least, most) = (LEAST_MARGIN_PT, page.width - LEAST_MARGIN_PT);
     Place {
-        top: head.fold(around.top, f64::max),
-        bottom: foot.fold(around.bottom, f64::min),
-        ..around
+        left: around.map_or(least, |around| around.left),
+        top: head.fold(least, f64::max),
+        right: around.map_or(most, |around| around.right),
+        bottom: foot.fold(page.height - LEAST_MARGIN_PT, f64::min),
     }
 }
 
@@ -66,10 +61,10 @@ fn extents(page: &Page, lines: &[Line], block: &Place) -> Vec<(f64, f64)> {
 /// No page but the last has a quarter of its height empty, at its foot or above something
 /// that is held there.
 pub fn empty_feet(made: &Made) -> Vec<Found> {
-    let block = text_block(made);
     let before_last = made.pages.len() - 1;
     let mut found = Vec::new();
     for (index, page) in made.pages.iter().enumerate().take(before_last) {
+        let block = text_block(made, index);
         let (mut reached, mut widest) = (block.top, 0.0);
         let end = (block.bottom, block.bottom);
         for (top, bottom) in extents(page, &made.lines[index], &block)
@@ -90,7 +85,9 @@ pub fn empty_feet(made: &Made) -> Vec<Found> {
 
 /// All text is within the margins, and what a figure writes is within the figure.
 pub fn outside_margins(made: &Made) -> Vec<Found> {
-    let block = text_block(made);
+    let blocks: Vec<Place> = (0..made.pages.len())
+        .map(|index| text_block(made, index))
+        .collect();
     let mut found = Vec::new();
     for (index, line) in each_line(made) {
         let within = |place: &Place, of: &Place| {
@@ -101,7 +98,7 @@ pub fn outside_margins(made: &Made) -> Vec<Found> {
         };
         let room = match line.part {
             Part::Frame => Place::EVERYWHERE,
-            _ => block,
+            _ => blocks[index],
         };
         for (what, room) in [("the margins", &room), ("its figure", &line.clip)] {
             if !within(&line.place, room) {

@@ -15,9 +15,9 @@ const GROUNDS: [&str; 2] = ["paper", "wash"];
 const TEXT_CONTRAST: f64 = 4.5;
 
 /// How much lighter one stroke must be than another that means something else, and an area
-/// than one beside it; common practice, no published source. A grey step of 1.15 is seen where
-/// the areas touch.
-const STROKES_APART: f64 = 1.4;
+/// than one beside it; common practice, no published source. Strokes have their own form as
+/// well, a dash, a dot or a cross, and areas touch.
+const STROKES_APART: f64 = 1.25;
 const AREAS_APART: f64 = 1.15;
 
 type Palette = BTreeMap<String, Ink>;
