@@ -250,10 +250,9 @@ pub fn no_links(made: &Made) -> Vec<Found> {
 /// What is read out first is the title, or what stands above it.
 pub fn wrong_reading_order(made: &Made) -> Vec<Found> {
     let leaves = &made.tags.leaves;
-    let Some(at) = leaves
-        .iter()
-        .position(|leaf| leaf.element("Title").is_some())
-    else {
+    let is_title =
+        |leaf: &Leaf| leaf.element("Title").is_some() || leaf.page == 0 && leaf.is_heading();
+    let Some(at) = leaves.iter().position(is_title) else {
         return vec![Found::on(0, "nothing is tagged as the title".to_owned())];
     };
     let title = place_of(made, &leaves[at]).expect("a title is seen");
