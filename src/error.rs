@@ -4,6 +4,7 @@
 //! may hold text of others, so it is [`shown`] on one line; the line feeds between are ours.
 
 use std::fmt;
+use std::io;
 use std::path::{Path, PathBuf};
 
 use crate::shown::shown;
@@ -166,6 +167,30 @@ impl fmt::Display for Problems {
     }
 }
 
+/// Why a file or folder could not be used, in words and without the system's number.
+pub fn why(error: &io::Error) -> String {
+    let said = error.to_string();
+    let of_system = said.split(" (os error ").next().unwrap_or_default();
+    match why_of_kind(error.kind()) {
+        // It has words of its own, or the kind says less than the text.
+        kind if error.get_ref().is_some() || kind.starts_with("uncategorized") => {
+            of_system.to_owned()
+        }
+        kind => kind,
+    }
+}
+
+/// The same of its kind alone, for an error whose text would name a file of ours.
+pub fn why_of_kind(kind: io::ErrorKind) -> String {
+    match kind {
+        io::ErrorKind::NotFound => "there is no such file or folder".to_owned(),
+        io::ErrorKind::IsADirectory => "it is a folder".to_owned(),
+        io::ErrorKind::NotADirectory => "a part of its path is a file, not a folder".to_owned(),
+        io::ErrorKind::StorageFull => "the disk is full".to_owned(),
+        kind => kind.to_string(),
+    }
+}
+
 /// Everything that stops a campaign, by class.
 #[derive(Debug, thiserror::Error)]
 pub enum Error {
@@ -198,6 +223,29 @@ impl Error {
             Error::Input(_) => 3,
             Error::Campaign(_) => 4,
             Error::TwoReadings(_) => 6,
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_stops_a_file_is_said_without_the_number_of_the_system() {
+        let missing = std::fs::read("nowhere/at/all").unwrap_err();
+        assert_eq!(why(&missing), "there is no such file or folder");
+        assert_eq!(
+            why(&io::Error::other("a device or a pipe")),
+            "a device or a pipe"
+        );
+        for number in 1..=133 {
+            let said = why(&io::Error::from_raw_os_error(number));
+            assert!(
+                !said.contains("os error") && !said.contains("uncategorized"),
+                "{said}"
+            );
+            assert!(!said.is_empty());
         }
     }
 }

@@ -26,7 +26,7 @@ use crate::believable::{
     PRESSURE_HPA,
 };
 use crate::bounds::{CAMPAIGN_BYTES, NAME, NOTES, REPORT_NUMBER};
-use crate::error::{Error, Problem, Result};
+use crate::error::{Error, Problem, Result, why};
 use crate::hash::sha256_hex;
 
 /// The test practice that campaigns are rated by.
@@ -183,7 +183,7 @@ fn read_for(asked: &Asked<'_>) -> Result<Campaign> {
     }
     let bytes = fs::read(file).map_err(|error| {
         fail(
-            format!("cannot be read ({error})"),
+            format!("cannot be read: {}", why(&error)),
             "check that it is a file and that you may read it",
         )
     })?;

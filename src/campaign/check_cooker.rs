@@ -138,8 +138,8 @@ fn check_area(
         (None, None) => {
             if !has_aperture {
                 checker.problem(
-                    "cooker",
-                    "has neither intercept_area_m2 nor [cooker.aperture]",
+                    "cooker.intercept_area_m2",
+                    "the key \"intercept_area_m2\" is missing, and there is no [cooker.aperture]",
                     "measure the area that collects sunlight, as seen from the sun, in m²",
                 );
             }

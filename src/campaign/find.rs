@@ -3,7 +3,7 @@
 use std::fs;
 use std::path::{Path, PathBuf};
 
-use crate::error::{Error, Problem, Problems, Result};
+use crate::error::{Error, Problem, Problems, Result, why};
 use crate::shown::is_unseen;
 
 /// Name of the file that makes a folder a campaign.
@@ -134,7 +134,7 @@ pub fn check_folder_name(folder: &Path) -> Result<()> {
 
 fn campaigns_under(path: &Path) -> std::result::Result<Vec<PathBuf>, Problem> {
     let metadata = fs::metadata(path).map_err(|error| {
-        Problem::at(path, format!("cannot be opened ({error})"))
+        Problem::at(path, format!("cannot be opened: {}", why(&error)))
             .hint("name a campaign folder, or a folder that holds some")
     })?;
     if metadata.is_file() {
@@ -169,7 +169,7 @@ fn walk(folder: &Path, depth: usize, found: &mut Vec<PathBuf>) -> std::result::R
         return Ok(());
     }
     let unlisted = |error: std::io::Error| {
-        Problem::at(folder, format!("cannot be listed ({})", error.kind()))
+        Problem::at(folder, format!("cannot be listed: {}", why(&error)))
             .hint("make it readable, or name the campaign folders themselves")
     };
     let mut below = Vec::new();

@@ -3,14 +3,24 @@
 use std::path::{Path, PathBuf};
 
 use jiff::civil::Date;
+use serde::Deserialize;
+use toml::Spanned;
 use toml::de::{DeTable, DeValue};
 
 use super::moment::WrittenMoment;
+use super::needed::{Missing, with_stand_ins};
 use super::schema::CampaignFile;
 use super::wording::{hint_for, hint_for_unknown, plain_message, unknown};
 use crate::believable::Range;
 use crate::bounds::{Bound, CAMPAIGN_KEYS};
 use crate::error::{Error, Problem, Problems, Result};
+
+/// What to do about a key that is missing.
+const ADD_KEY: &str = "add each key that is missing: simmerline new FOLDER writes a file that shows and explains all of them";
+
+/// What to do about a table that is missing.
+const ADD_TABLE: &str =
+    "add the table: simmerline new FOLDER writes a file that shows every table and key";
 
 /// Smallest quantity that counts as more than nothing, in any unit of the file.
 const SMALLEST: f64 = 1e-6;
@@ -39,26 +49,67 @@ impl<'t> Checker<'t> {
         }
     }
 
-    /// Parses the text.
+    /// Parses the text. A key or table that has to be there and is not is noted, and something
+    /// else stands in its place, so that everything that is wrong can be told at once.
     ///
     /// # Errors
     /// [`Error::Campaign`] with the place for a syntax error, an unknown key
-    /// (with the nearest known one), a missing key or a value of a wrong type.
-    pub(super) fn parse(&self) -> Result<CampaignFile> {
+    /// (with the nearest known one) or a value of a wrong type.
+    pub(super) fn parse(&mut self) -> Result<CampaignFile> {
         if self.text.trim().is_empty() {
             let problem = Problem::at(&self.file, "is empty")
                 .hint("simmerline new FOLDER writes a campaign file to fill in");
             return Err(Error::Campaign(problem.into()));
         }
-        toml::from_str(self.text).map_err(|error| {
+        let read = match self.note_missing() {
+            Some(filled) => {
+                let deserializer = toml::de::Deserializer::from(Spanned::new(0..0, filled));
+                CampaignFile::deserialize(deserializer)
+            }
+            None => toml::from_str(self.text),
+        };
+        read.map_err(|error| {
             let message = error.message().trim();
             let problem = Problem::at(&self.file, plain_message(message)).hint(hint_for(message));
             let problem = match error.span() {
                 Some(span) => self.placed(problem, span.start),
                 None => problem,
             };
-            Error::Campaign(problem.into())
+            self.problems.push(problem);
+            self.problems.sort_by_line();
+            Error::Campaign(std::mem::take(&mut self.problems))
         })
+    }
+
+    /// Notes every key and table that is missing; the file with something in their place.
+    fn note_missing(&mut self) -> Option<DeTable<'t>> {
+        let (missing, filled) = with_stand_ins(self.tree.as_ref()?);
+        for one in &missing {
+            match one {
+                Missing::Table(table) => {
+                    self.problem(table, format!("the table [{table}] is missing"), ADD_TABLE);
+                }
+                Missing::Key { table, key } => {
+                    let what = format!("the key \"{key}\" is missing");
+                    self.problem(&format!("{table}.{key}"), what, ADD_KEY);
+                }
+            }
+        }
+        (!missing.is_empty()).then_some(filled)
+    }
+
+    /// Line (from 1) on which a key of a table stands behind a `#`, as in a file that is to be
+    /// filled in.
+    fn line_behind_remark(&self, table_line: u64, key: &str) -> Option<u64> {
+        let below = self.text.lines().enumerate().skip(table_line as usize);
+        let mut of_table = below.take_while(|(_, line)| !line.trim_start().starts_with('['));
+        let is_key = |line: &str| {
+            let bare = line.trim_start().strip_prefix('#')?.trim_start();
+            let rest = bare.strip_prefix(key)?.trim_start();
+            rest.starts_with('=').then_some(())
+        };
+        let found = of_table.find(|(_, line)| is_key(line).is_some());
+        found.map(|(index, _)| index as u64 + 1)
     }
 
     /// Table and key at an offset in the text, as a person reads them.
@@ -243,14 +294,20 @@ impl<'t> Checker<'t> {
         }
     }
 
-    /// Line (from 1) of a key, or of the nearest table above it that exists.
+    /// Line (from 1) of a key, or where it is to be filled in, or of the nearest table above it
+    /// that exists.
     pub(super) fn line_of(&self, key: &str) -> Option<u64> {
         let mut table = self.tree.as_ref()?;
         let mut start = None;
         let mut parts = key.split('.');
         while let Some(part) = parts.next() {
             let Some((name, value)) = table.get_key_value(part) else {
-                break;
+                let line = start.map(|start| self.line_at(start));
+                let is_last = parts.next().is_none();
+                let remark = line.filter(|_| is_last);
+                return remark
+                    .and_then(|line| self.line_behind_remark(line, part))
+                    .or(line);
             };
             start = Some(name.span().start);
             let mut value = value;

@@ -23,6 +23,7 @@ pub mod materials;
 pub mod model;
 pub mod moment;
 mod named_files;
+mod needed;
 mod photo;
 pub mod schema;
 pub mod standard_uncertainty;

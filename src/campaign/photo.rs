@@ -17,6 +17,7 @@ use super::locate::Checker;
 use super::model::Photo;
 use super::named_files::{NamedFiles, NotRead};
 use crate::bounds::{PHOTO_BYTES, PHOTO_MEMORY, PHOTO_PIXELS};
+use crate::error::why;
 
 /// Longest side in the report, pixels: 300 to the inch over the width of the text.
 const LONGEST_SIDE: u32 = 2000;
@@ -63,7 +64,7 @@ fn read_photo(files: NamedFiles<'_>, name: &str) -> Result<Photo, (String, Strin
     }
     let bytes = fs::read(&path).map_err(|error| {
         let hint = "put the picture into the campaign folder, or delete the key";
-        fail(format!("cannot be read ({error})"), hint)
+        fail(format!("cannot be read: {}", why(&error)), hint)
     })?;
     let format = image::guess_format(&bytes).ok();
     let Some(format) = format.filter(|format| FORMATS.contains(format)) else {

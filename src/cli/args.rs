@@ -235,7 +235,7 @@ pub struct ReportOptions {
     pub no_attachments: bool,
     #[command(flatten)]
     pub files: ReachOption,
-    /// Exit with 5 if a rating is only indicative, or a campaign has none
+    /// Exit with 5 if a rating is only indicative or not valid, or a campaign has none
     #[arg(long)]
     pub strict: bool,
     /// Print nothing but errors
@@ -248,6 +248,15 @@ pub struct CheckOptions {
     /// Campaign folders, or folders that hold some
     #[arg(required = true, value_name = "PATH")]
     pub paths: Vec<PathBuf>,
+    /// Language; else the campaign's
+    #[arg(long, value_name = "CODE", value_parser = languages())]
+    pub language: Option<Language>,
+    /// How what was found is printed; as JSON in English
+    #[arg(long, value_name = "FORMAT", value_enum, default_value = "text")]
+    pub format: DataFormat,
+    /// Exit with 5 if a rating is only indicative or not valid, or a campaign has none
+    #[arg(long)]
+    pub strict: bool,
     #[command(flatten)]
     pub files: ReachOption,
 }
@@ -289,12 +298,12 @@ pub struct VerifyOptions {
     pub extract: Option<PathBuf>,
     /// How the outcome is printed
     #[arg(long, value_name = "FORMAT", value_enum, default_value = "text")]
-    pub format: VerifyFormat,
+    pub format: DataFormat,
 }
 
-/// How the outcome of verifying is printed.
+/// How what was found is printed.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, clap::ValueEnum)]
-pub enum VerifyFormat {
+pub enum DataFormat {
     /// Lines to read
     Text,
     /// Data for other programs

@@ -19,7 +19,7 @@ use crate::entry::sheet::{Sheet, spoken};
 use crate::entry::start::{common_start, next_time, read_date, read_start, window_start};
 use crate::entry::text_file::read_text;
 use crate::entry::value::Refusal;
-use crate::error::{Error, Problem, Result};
+use crate::error::{Error, Problem, Result, why};
 use crate::hash::sha256_hex;
 use crate::measure::{Kind, Unit};
 use crate::planning::pace::step_min;
@@ -177,7 +177,7 @@ fn read_if_there(path: &Path) -> Result<Option<Vec<u8>>> {
         Ok(bytes) => Ok(Some(bytes)),
         Err(error) if error.kind() == ErrorKind::NotFound => Ok(None),
         Err(error) => {
-            let problem = Problem::at(path, format!("cannot be read ({error})"));
+            let problem = Problem::at(path, format!("cannot be read: {}", why(&error)));
             let hint = "move it away, or choose another name with --log NAME.csv";
             Err(Error::Usage(problem.hint(hint).into()))
         }
@@ -207,7 +207,7 @@ fn read_small(path: &Path) -> io::Result<Vec<u8>> {
 /// have been killed before it added the run.
 fn from_file(log: &mut TypedLog, sheet: &mut Sheet, file: &Path) -> Result<()> {
     let bytes = read_small(file).map_err(|error| {
-        let problem = Problem::at(file, format!("cannot be read ({error})"));
+        let problem = Problem::at(file, format!("cannot be read: {}", why(&error)));
         let hint = "name a text file that you may read; lines from a pipe are taken without --from";
         Error::Input(problem.hint(hint).into())
     })?;
@@ -250,7 +250,7 @@ fn type_in(desk: &mut Desk, log: &mut TypedLog) -> Result<bool> {
         let read = input.read_until(b'\n', &mut bytes).map_err(|error| {
             let problem = Problem::at(
                 Path::new("standard input"),
-                format!("cannot be read ({error})"),
+                format!("cannot be read: {}", why(&error)),
             );
             Error::Usage(problem.hint("every line before is saved").into())
         })?;

@@ -86,21 +86,20 @@ impl Lines {
 
     /// A sentence with its mark before it, which sums up what follows.
     pub fn verdict(&mut self, mark: Mark, text: &str) -> &mut Self {
-        self.marked("", mark, text, mark.style())
-    }
-
-    /// A line with a mark before it, such as a row of a list; `indent` stands before the mark.
-    pub fn item(&mut self, indent: &str, mark: Mark, text: &str) -> &mut Self {
-        self.marked(indent, mark, text, Style::new())
-    }
-
-    fn marked(&mut self, indent: &str, mark: Mark, text: &str, style: Style) -> &mut Self {
-        let lead = format!("{indent}{} ", mark.sign());
-        let text = wrapped(&lead, &shown(text), self.screen.width);
-        let behind = &text[indent.len() + mark.sign().len()..text.len() - 1];
+        let text = wrapped("  ", &shown(text), self.screen.width);
         let sign = self.styled(mark.sign(), mark.style());
-        let behind = self.styled(behind, style);
-        self.text += &format!("{indent}{sign}{behind}\n");
+        let said = self.styled(text[2..].trim_end(), mark.style());
+        self.text += &format!("{sign} {said}\n");
+        self
+    }
+
+    /// A row of a list, with a mark before it: a lead and a text that hangs behind it; `indent`
+    /// stands before the mark.
+    pub fn item(&mut self, indent: &str, mark: Mark, lead: &str, text: &str) -> &mut Self {
+        let bare = format!("{indent}  {}", shown(lead));
+        let text = wrapped(&bare, &shown(text), self.screen.width);
+        let sign = self.styled(mark.sign(), mark.style());
+        self.text += &format!("{indent}{sign} {}", &text[indent.len() + 2..]);
         self
     }
 
@@ -239,7 +238,7 @@ mod tests {
         lines.verdict(Mark::Bad, "a\u{1b}[2J").line("b\u{1b}[2J");
         assert_eq!(
             lines.text(),
-            "\u{1b}[1m\u{1b}[31m✗\u{1b}[0m\u{1b}[1m\u{1b}[31m a\\u{1b}[2J\u{1b}[0m\nb\\u{1b}[2J\n"
+            "\u{1b}[1m\u{1b}[31m✗\u{1b}[0m \u{1b}[1m\u{1b}[31ma\\u{1b}[2J\u{1b}[0m\nb\\u{1b}[2J\n"
         );
     }
 

@@ -3,7 +3,10 @@
 pub mod args;
 pub mod check;
 mod check_procedures;
+mod check_text;
+mod check_verdict;
 pub mod compare;
+pub mod data;
 pub mod enter;
 pub mod enter_run;
 pub mod enter_words;

@@ -9,7 +9,7 @@ use super::terminal::{line, print, quoted};
 use crate::campaign::find::{CAMPAIGN_FILE, check_folder_name};
 use crate::campaign::kinds::RunKind;
 use crate::campaign::template::{LOG_NAME, header_of, template_of};
-use crate::error::{Error, Problem, Result};
+use crate::error::{Error, Problem, Result, why};
 use crate::language::LANGUAGES;
 use crate::report::files::{replace_file, try_folder};
 
@@ -76,6 +76,6 @@ fn cannot_write(path: &Path, error: &std::io::Error) -> Error {
         ErrorKind::AlreadyExists => "a file of that name is there already: choose another folder",
         _ => OTHER_FOLDER,
     };
-    let problem = Problem::at(path, format!("cannot be written ({error})"));
+    let problem = Problem::at(path, format!("cannot be written: {}", why(error)));
     Error::Usage(problem.hint(hint).into())
 }

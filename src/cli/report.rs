@@ -29,6 +29,9 @@ use crate::shown::shown;
 /// What to do about two campaigns of one name.
 const SAME_NAME: &str = "outputs are named after the folder: rename one, or rate them one at a time into different --out folders";
 
+/// Exit code under `--strict` where a rating falls short of one that conforms.
+pub const STRICT_FAILURE: u8 = 5;
+
 /// So many campaigns are rated at once; large logs of more would not fit into memory.
 const AT_ONCE: usize = 2;
 
@@ -104,7 +107,7 @@ pub fn run(options: &ReportOptions) -> Result<u8> {
             .for_each(|note| print_note(note));
     }
     let is_indicative = rows.iter().any(CampaignRow::falls_short);
-    let strict_failure = (options.strict && is_indicative).then_some(5);
+    let strict_failure = (options.strict && is_indicative).then_some(STRICT_FAILURE);
     Ok(first_failure.or(strict_failure).unwrap_or(0))
 }
 

@@ -1,5 +1,6 @@
 //! The language in which a command speaks.
 
+use crate::campaign::wishes::ReportWishes;
 use crate::language::{Language, UnitSystem, Words};
 
 /// In the language that was asked for, else in the one that all campaigns ask for, else in
@@ -7,6 +8,11 @@ use crate::language::{Language, UnitSystem, Words};
 pub fn words_for(asked: Option<Language>, wished: impl IntoIterator<Item = Language>) -> Words {
     let language = asked.or_else(|| shared(wished));
     Words::new(language.unwrap_or(Language::ENGLISH), UnitSystem::Si)
+}
+
+/// In the language that was asked for, else in the one that a campaign asks for; in its units.
+pub fn words_for_one(asked: Option<Language>, wishes: &ReportWishes) -> Words {
+    Words::new(asked.unwrap_or(wishes.language), wishes.units)
 }
 
 /// The language of all, where they agree.

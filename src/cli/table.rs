@@ -4,7 +4,7 @@ use std::borrow::Cow;
 
 use unicode_width::UnicodeWidthStr;
 
-use super::wrap::{in_parts, widest_piece};
+use super::wrap::{HANG, in_parts, widest_piece};
 use crate::shown::shown;
 
 /// Space between two columns.
@@ -105,7 +105,7 @@ fn narrow<const N: usize>(
     let of_cells: [usize; N] = std::array::from_fn(|column| widest(column, str::width));
     let least: [usize; N] = std::array::from_fn(|column| match header[column].1 {
         Align::Right => of_cells[column],
-        Align::Left => widest(column, widest_piece),
+        Align::Left => widest(column, widest_piece) + hang_of(column),
     });
     for column in 0..N {
         let excess = total(widths).saturating_sub(width);
@@ -121,20 +121,34 @@ fn narrow<const N: usize>(
     }
 }
 
+/// Indentation of the further lines of a cell: at the left edge a row begins, and nothing else.
+fn hang_of(column: usize) -> usize {
+    match column {
+        0 => HANG,
+        _ => 0,
+    }
+}
+
 /// A row, of as many lines as its longest cell takes.
 fn row_lines<const N: usize>(
     cells: [Cow<'_, str>; N],
     header: [(&str, Align); N],
     widths: &[usize; N],
 ) -> String {
-    let parts: [Vec<String>; N] =
-        std::array::from_fn(|column| in_parts(&cells[column], widths[column]));
+    let parts: [Vec<String>; N] = std::array::from_fn(|column| {
+        let (width, hang) = (widths[column], hang_of(column));
+        in_parts(&cells[column], width, width.saturating_sub(hang))
+    });
     let height = parts.iter().map(Vec::len).max().unwrap_or(1);
     let mut text = String::new();
     for index in 0..height {
         let mut line = String::new();
         for column in 0..N {
             let part = parts[column].get(index).map_or("", String::as_str);
+            let part = match index {
+                0 => part.to_owned(),
+                _ => format!("{}{part}", " ".repeat(hang_of(column))),
+            };
             let gap = " ".repeat(widths[column].saturating_sub(part.width()));
             match header[column].1 {
                 Align::Left => line += &format!("{part}{gap}"),
@@ -142,7 +156,8 @@ fn row_lines<const N: usize>(
             }
             line += GUTTER;
         }
-        text += line.trim_end();
+        // Once the lines are broken, a space is a space.
+        text += &line.trim_end().replace('\u{a0}', " ");
         text.push('\n');
     }
     text
@@ -204,6 +219,17 @@ mod tests {
              ────────────────────────\n\
              太陽    7  cloud, cloud\n           and more\n           cloud\n\
              pot   120  –\n"
+        );
+    }
+
+    #[test]
+    fn a_cell_at_the_left_edge_hangs() {
+        let rows = [["a log of error: forged".to_owned(), "7".to_owned()]];
+        let header = [HEADER[0], HEADER[1]];
+        assert_eq!(
+            table_in(Some(18), header, &rows),
+            "name             W\n──────────────────\n\
+             a log of error:  7\n  forged\n"
         );
     }
 

@@ -15,7 +15,7 @@ use clap::error::{ContextKind, ContextValue};
 use super::lines::Lines;
 use super::screen::Screen;
 use super::wrap::wrapped;
-use crate::error::{Error, Problem, Result};
+use crate::error::{Error, Problem, Result, why};
 use crate::shown::{shown, shown_in_json, shown_lines};
 
 /// A line, whatever others wrote into it.
@@ -60,7 +60,7 @@ fn write_out(out: &mut impl Write, text: &str) -> Result<()> {
         Err(error) if error.kind() != io::ErrorKind::BrokenPipe => {
             let problem = Problem::at(
                 Path::new("standard output"),
-                format!("cannot be written ({error})"),
+                format!("cannot be written: {}", why(&error)),
             );
             Err(Error::Usage(problem.hint("print to another place").into()))
         }

@@ -2,18 +2,17 @@
 
 use std::path::Path;
 
-use serde::Serialize;
-
-use super::args::{VerifyFormat, VerifyOptions};
-use super::terminal::{line, print, print_error, print_json};
+use super::args::{DataFormat, VerifyOptions};
+use super::data::{
+    self,
+    verification_file::{ReportEntry, VerificationFile},
+};
+use super::lines::{Lines, Mark};
+use super::screen::Screen;
+use super::terminal::{print_error, print_json, print_lines};
 use crate::error::{Error, Problem, Result};
 use crate::report::files::not_together;
-use crate::verify::{
-    Evidence, Outcome, Pdf, THIS_VERSION, Verdict, Verification, verification_of, verify,
-};
-
-/// Name and version of the schema of what is printed as data. Keys are only added within it.
-const SCHEMA: &str = "simmerline.verification/1";
+use crate::verify::{Evidence, Outcome, Pdf, Verdict, Verification, verification_of, verify};
 
 /// Verifies each file, and writes out what is attached to it if that is asked for. The exit
 /// code is that of the gravest.
@@ -31,25 +30,18 @@ pub fn run(options: &VerifyOptions) -> Result<u8> {
         .map(|report| hold(report, options))
         .collect();
     match options.format {
-        VerifyFormat::Text => {
-            for (report, outcome) in options.reports.iter().zip(&outcomes) {
+        DataFormat::Text => {
+            for (index, (report, outcome)) in options.reports.iter().zip(&outcomes).enumerate() {
                 match outcome {
-                    Ok(held) => print(&lines(report, held))?,
+                    Ok(held) => print_lines(&lines(report, held, index == 0))?,
                     Err(error) => print_error(error),
                 }
             }
         }
-        VerifyFormat::Json => {
+        DataFormat::Json => {
             let reports = options.reports.iter().zip(&outcomes);
             let reports = reports.map(|(report, outcome)| entry(report, outcome));
-            let all = Entries {
-                schema: SCHEMA,
-                tool_version: THIS_VERSION,
-                reports: reports.collect(),
-            };
-            let text = serde_json::to_string_pretty(&all);
-            let text = text.map_err(|error| Error::Internal(error.to_string()))?;
-            print_json(&text)?;
+            print_json(&VerificationFile::new(reports.collect()).to_text()?)?;
         }
     }
     let mut codes = Vec::new();
@@ -134,111 +126,60 @@ fn hold(report: &Path, options: &VerifyOptions) -> Result<Held> {
     })
 }
 
-fn lines(report: &Path, held: &Held) -> String {
+/// The verdict, then what it rests on.
+fn lines(report: &Path, held: &Held, is_first: bool) -> Lines {
     let verification = &held.verification;
-    let issued = match &verification.issued {
-        Some(issued) => format!(": issued {issued}"),
-        None => String::new(),
-    };
-    let mut text = line(&format!("{}{issued}", report.display()));
-    for check in &verification.checks {
-        let mark = match check.outcome {
-            Outcome::Agrees => "agrees",
-            Outcome::Differs => "DIFFERS",
-            Outcome::NotCompared => "–",
-        };
-        text += &line(&format!("  {mark:<8} {:<12} {}", check.subject, check.text));
-        for difference in check.told() {
-            text += &line(&format!("             {difference}"));
-        }
+    let mut lines = Lines::new(Screen::out());
+    if !is_first {
+        lines.blank();
     }
-    text += &line(&verification.sentence());
+    let (mark, word) = match verification.verdict {
+        Verdict::Issued => (Mark::Good, "AGREES"),
+        Verdict::SameContent => (Mark::Reserved, "AGREES IN CONTENT"),
+        Verdict::OtherVersion(_) => (Mark::Reserved, "AGREES IN PART"),
+        Verdict::Differs => (Mark::Bad, "DIFFERS"),
+    };
+    lines.verdict(mark, &format!("{word}: {}", report.display()));
+    lines.hanging("  ", &verification.sentence());
+    if let Some(issued) = &verification.issued {
+        lines.hanging("  ", &format!("It says that it was issued {issued}."));
+    }
     for apart in &held.apart {
-        text += &line(&format!("note: {apart}"));
+        lines.hanging("  ", &format!("note: {apart}"));
     }
     if let Some(Ok(extracted)) = &held.extracted {
-        text += &line(extracted);
+        lines.hanging("  ", extracted);
     }
-    text
-}
-
-/// What is printed as data.
-#[derive(Serialize)]
-struct Entries {
-    schema: &'static str,
-    tool_version: &'static str,
-    reports: Vec<Entry>,
-}
-
-#[derive(Serialize)]
-struct Entry {
-    file: String,
-    /// Of the file, where it could be read.
-    sha256: Option<String>,
-    /// `issued`, `same-content`, `other-version`, `differs`, or `not-read`.
-    verdict: &'static str,
-    exit_code: u8,
-    sentence: String,
-    issued: Option<String>,
-    made_by: Option<String>,
-    saved_by: Option<String>,
-    checks: Vec<CheckEntry>,
-    /// Files beside it that are of another edition.
-    notes: Vec<String>,
-}
-
-#[derive(Serialize)]
-struct CheckEntry {
-    subject: &'static str,
-    /// `agrees`, `differs` or `not-compared`.
-    outcome: &'static str,
-    text: String,
-    differences: Vec<String>,
-}
-
-fn entry(report: &Path, outcome: &Result<Held>) -> Entry {
-    let file = report.display().to_string();
-    let held = match outcome {
-        Ok(held) => held,
-        Err(error) => {
-            return Entry {
-                file,
-                sha256: None,
-                verdict: "not-read",
-                exit_code: error.exit_code(),
-                sentence: error.to_string(),
-                issued: None,
-                made_by: None,
-                saved_by: None,
-                checks: Vec::new(),
-                notes: Vec::new(),
-            };
+    if !verification.checks.is_empty() {
+        lines.blank();
+    }
+    for check in &verification.checks {
+        let (mark, outcome) = match check.outcome {
+            Outcome::Agrees => (Mark::Good, "agrees"),
+            Outcome::Differs => (Mark::Bad, "DIFFERS"),
+            Outcome::NotCompared => (Mark::Reserved, "not compared"),
+        };
+        let lead = format!("{outcome:<7}  {:<11}  ", check.subject);
+        lines.item("  ", mark, &lead, &check.text);
+        for difference in check.told() {
+            lines.hanging(&" ".repeat(4 + lead.len()), &difference);
         }
-    };
-    let verification = &held.verification;
-    let checks = verification.checks.iter().map(|check| CheckEntry {
-        subject: check.subject,
-        outcome: match check.outcome {
-            Outcome::Agrees => "agrees",
-            Outcome::Differs => "differs",
-            Outcome::NotCompared => "not-compared",
-        },
-        text: check.text.clone(),
-        differences: check.differences.clone(),
-    });
-    Entry {
-        file,
-        sha256: held.sha256.clone(),
-        verdict: verification.verdict.code(),
-        exit_code: verification.verdict.exit_code(),
-        sentence: verification.sentence(),
-        issued: verification.issued.clone(),
-        made_by: held.made_by.clone(),
-        saved_by: match verification.verdict {
-            Verdict::Issued => None,
-            _ => verification.saved_by.clone(),
-        },
-        checks: checks.collect(),
-        notes: held.apart.clone(),
+    }
+    lines
+}
+
+fn entry(report: &Path, outcome: &Result<Held>) -> ReportEntry {
+    let file = report.display().to_string();
+    match outcome {
+        Ok(held) => {
+            let held = data::verification_file::Held {
+                verification: &held.verification,
+                sha256: held.sha256.as_deref(),
+                made_by: held.made_by.as_deref(),
+                apart: &held.apart,
+            };
+            ReportEntry::held(file, &held)
+        }
+        Err(error) => ReportEntry::not_read(file, error),
     }
 }

@@ -11,17 +11,20 @@ const UNITS: [&str; 24] = [
     "min", "s", "J", "kJ", "MJ", "L", "kWh", "kg/m", "UTC",
 ];
 
+/// Indentation of further lines: whoever wrote the text begins none at the left edge.
+pub const HANG: usize = 2;
+
 /// The lines of a text: broken between words, not between a number and its unit, and not in a
 /// word, so that a long path can still be copied. The first begins after `lead`, the others are
-/// indented as wide as `lead` is.
+/// indented as wide as `lead` is, at least by [`HANG`].
 pub fn wrapped(lead: &str, text: &str, width: Option<usize>) -> String {
-    let hang = lead.width();
     let Some(width) = width else {
         return format!("{lead}{text}\n");
     };
-    let room = width.saturating_sub(hang).max(LEAST_ROOM);
+    let (taken, hang) = (lead.width(), lead.width().max(HANG));
+    let room = |taken: usize| width.saturating_sub(taken).max(LEAST_ROOM);
     let mut lines = String::new();
-    for (index, part) in in_parts(text, room).iter().enumerate() {
+    for (index, part) in in_parts(text, room(taken), room(hang)).iter().enumerate() {
         match index {
             0 => lines.push_str(lead),
             _ => lines.extend(std::iter::repeat_n(' ', hang)),
@@ -33,12 +36,17 @@ pub fn wrapped(lead: &str, text: &str, width: Option<usize>) -> String {
     lines
 }
 
-/// A text in parts of at most so many columns each, where its words allow it.
-pub fn in_parts(text: &str, room: usize) -> Vec<String> {
+/// A text in parts of at most so many columns, the first and the others, where its words allow
+/// it.
+pub fn in_parts(text: &str, first_room: usize, room: usize) -> Vec<String> {
     let mut parts = Vec::new();
     let mut part = String::new();
     let mut has_word = false;
     for piece in pieces(text) {
+        let room = match parts.is_empty() {
+            true => first_room,
+            false => room,
+        };
         let is_too_long = part.width() + piece.trim_end().width() > room;
         if is_too_long && has_word {
             parts.push(std::mem::take(&mut part).trim_end().to_owned());
@@ -104,6 +112,15 @@ mod tests {
     }
 
     #[test]
+    fn nobody_begins_a_line_at_the_left_edge() {
+        let said = "a name that goes on with error: forged";
+        assert_eq!(
+            wrapped("", said, Some(30)),
+            "a name that goes on with\n  error: forged\n"
+        );
+    }
+
+    #[test]
     fn a_value_stays_with_its_unit_and_its_half_width() {
         for value in [
             "131 ± 10 W",
@@ -115,7 +132,7 @@ mod tests {
         ] {
             for room in 16..40 {
                 let said = format!("some words before {value}, and more");
-                let lines = in_parts(&said, room);
+                let lines = in_parts(&said, room, room);
                 let kept = value.split(" to ").last().unwrap();
                 assert!(lines.iter().any(|line| line.contains(kept)), "{lines:?}");
             }
@@ -126,13 +143,13 @@ mod tests {
     fn a_word_that_is_too_long_has_a_line_of_its_own_and_stays_whole() {
         let path = "a/very/long/path/that/does/not/fit.pdf";
         assert_eq!(
-            in_parts(&format!("see {path} there"), 20),
+            in_parts(&format!("see {path} there"), 20, 20),
             ["see", path, "there"]
         );
     }
 
     #[test]
     fn indentation_and_gaps_within_a_line_stay() {
-        assert_eq!(in_parts("  a  b", 20), ["  a  b"]);
+        assert_eq!(in_parts("  a  b", 20, 20), ["  a  b"]);
     }
 }

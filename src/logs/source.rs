@@ -8,7 +8,7 @@ use flate2::read::MultiGzDecoder;
 use sha2::{Digest, Sha256};
 
 use crate::bounds::{LOG_BYTES, LOG_EXPANSION};
-use crate::error::Problem;
+use crate::error::{Problem, why};
 use crate::hash::hex;
 
 /// A compressed log may unpack to so many bytes in any case.
@@ -157,7 +157,7 @@ pub fn unreadable(path: &Path, error: &io::Error) -> Problem {
         io::ErrorKind::Other => "unpack the file yourself, and look at what is in it",
         _ => "check that it is a file and that you may read it",
     };
-    Problem::at(path, format!("cannot be read ({error})")).hint(hint)
+    Problem::at(path, format!("cannot be read: {}", why(error))).hint(hint)
 }
 
 #[cfg(test)]

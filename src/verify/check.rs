@@ -74,13 +74,17 @@ pub enum Verdict {
 }
 
 impl Verdict {
+    /// The words of all verdicts in data.
+    pub const CODES: [&'static str; 4] = ["issued", "same-content", "other-version", "differs"];
+
     /// Its word in data.
     pub fn code(&self) -> &'static str {
+        let [issued, same_content, other_version, differs] = Verdict::CODES;
         match self {
-            Verdict::Issued => "issued",
-            Verdict::SameContent => "same-content",
-            Verdict::OtherVersion(_) => "other-version",
-            Verdict::Differs => "differs",
+            Verdict::Issued => issued,
+            Verdict::SameContent => same_content,
+            Verdict::OtherVersion(_) => other_version,
+            Verdict::Differs => differs,
         }
     }
 

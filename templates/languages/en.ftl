@@ -2092,6 +2092,72 @@ terminal-more = { $count } more
 
 ## What check says of the other procedures
 
+# The first line; { $level }: one of those that begin with level-, { $title }: the campaign's.
+check-verdict = { $level }: { $title }
+# { $caveats }: irradiance-estimated and the like.
+check-verdict-with = { $level } ({ $caveats }): { $title }
+# Labels of the lines below it, and what stands beside them.
+check-next = next
+check-so-far = so far
+check-aim = aim
+check-name = campaign
+check-rating = Ps(50) = { $rating }, from { $used } of { counted-intervals } on { counted-days }
+check-no-number = no number: { $used } of { counted-intervals } can be used
+check-none-used = no number: { $intervals ->
+    [0] there is no interval
+    [one] the only interval cannot be used
+   *[other] none of { $intervals } intervals can be used
+}
+check-not-valid = no number: the water gained more heat than the sunlight that fell on the cooker; more intervals do not help
+# What to do next. { $command } stays as it is.
+check-next-report = write the report: { $command }
+# Headers of the tables of runs: there is little room.
+check-run = run
+check-date = date
+check-readings = readings
+check-intervals = intervals
+check-used = used
+check-aside = set aside for
+check-kind = kind
+check-from = from
+check-to = to
+# In the last column of the table, behind a number of intervals: two words at most.
+aside-water-below-window = cool water
+aside-water-above-window = near boiling
+aside-ambient-out-of-range = air
+aside-irradiance-low = weak sun
+aside-irradiance-high = strong sun
+aside-irradiance-unsteady = unsteady sun
+aside-wind-high = wind
+aside-outside-solar-window = hour
+aside-reading-gap = gaps
+aside-excluded-by-tester = excluded
+aside-not-cloudless = sky
+# Headings.
+check-findings = What keeps it from conforming, and what would remedy it
+check-notes = To state with the number
+check-set-aside = Intervals set aside, and what helps
+check-notices = Notes
+check-how-read = How the logs were read
+# Below the table. { $run }: its name, { $shortest }, { $longest }: minutes.
+check-hole = { $run }: no interval from { $from } to { $to } on { $date }: no two water readings there are { $shortest } to { $longest } minutes apart
+check-not-normalised = { $run }: { counted-intervals } without irradiance, which meet every limit and are not used
+# What helps where intervals are set aside: what the person beside the cooker can do.
+helps-water-below-window = start with water a few kelvin above ambient, or let it warm before it counts
+helps-water-above-window = stop the run, or start again with cool water, once the water nears boiling
+helps-ambient-out-of-range = choose another season or time of day
+helps-irradiance-low = wait for clear sky, and keep the sensor’s glass clean
+helps-irradiance-high = check the sensor’s calibration, and keep reflected light off it
+helps-irradiance-unsteady = test on days without passing cloud, and keep the sensor aimed
+helps-wind-high = test in a sheltered place or on calmer days
+helps-outside-solar-window = heat within the window, which is in solar time
+helps-reading-gap = record every quantity at least once in every interval
+helps-excluded-by-tester = nothing, unless the exclusion was a mistake
+helps-not-cloudless = note for every reading whether the sky was cloudless; measure irradiance where clouds pass
+# Behind helps-outside-solar-window.
+helps-by-clock = { $helps }; on { $date } that was { $from } to { $to } by the clock
+# Of several logs, { $what }: what is said of each of them.
+check-of-logs = { $count } logs
 check-figures = Other figures so far
 check-no-figures = No other figure yet.
 box-grade-one-day = none given: F1 is above { $limit } K m²/W (IS 13429, from memory), but of one day, and another may be lower

@@ -2093,6 +2093,68 @@ terminal-more = STILL TO TRANSLATE
 
 ## What check says of the other procedures
 
+# The first line; { $level }: one of those that begin with level-, { $title }: the campaign's.
+check-verdict = STILL TO TRANSLATE
+# { $caveats }: irradiance-estimated and the like.
+check-verdict-with = STILL TO TRANSLATE
+# Labels of the lines below it, and what stands beside them.
+check-next = STILL TO TRANSLATE
+check-so-far = STILL TO TRANSLATE
+check-aim = STILL TO TRANSLATE
+check-name = STILL TO TRANSLATE
+check-rating = STILL TO TRANSLATE
+check-no-number = STILL TO TRANSLATE
+check-none-used = STILL TO TRANSLATE
+check-not-valid = STILL TO TRANSLATE
+# What to do next. { $command } stays as it is.
+check-next-report = STILL TO TRANSLATE
+# Headers of the tables of runs: there is little room.
+check-run = STILL TO TRANSLATE
+check-date = STILL TO TRANSLATE
+check-readings = STILL TO TRANSLATE
+check-intervals = STILL TO TRANSLATE
+check-used = STILL TO TRANSLATE
+check-aside = STILL TO TRANSLATE
+check-kind = STILL TO TRANSLATE
+check-from = STILL TO TRANSLATE
+check-to = STILL TO TRANSLATE
+# In the last column of the table, behind a number of intervals: two words at most.
+aside-water-below-window = STILL TO TRANSLATE
+aside-water-above-window = STILL TO TRANSLATE
+aside-ambient-out-of-range = STILL TO TRANSLATE
+aside-irradiance-low = STILL TO TRANSLATE
+aside-irradiance-high = STILL TO TRANSLATE
+aside-irradiance-unsteady = STILL TO TRANSLATE
+aside-wind-high = STILL TO TRANSLATE
+aside-outside-solar-window = STILL TO TRANSLATE
+aside-reading-gap = STILL TO TRANSLATE
+aside-excluded-by-tester = STILL TO TRANSLATE
+aside-not-cloudless = STILL TO TRANSLATE
+# Headings.
+check-findings = STILL TO TRANSLATE
+check-notes = STILL TO TRANSLATE
+check-set-aside = STILL TO TRANSLATE
+check-notices = STILL TO TRANSLATE
+check-how-read = STILL TO TRANSLATE
+# Below the table. { $run }: its name, { $shortest }, { $longest }: minutes.
+check-hole = STILL TO TRANSLATE
+check-not-normalised = STILL TO TRANSLATE
+# What helps where intervals are set aside: what the person beside the cooker can do.
+helps-water-below-window = STILL TO TRANSLATE
+helps-water-above-window = STILL TO TRANSLATE
+helps-ambient-out-of-range = STILL TO TRANSLATE
+helps-irradiance-low = STILL TO TRANSLATE
+helps-irradiance-high = STILL TO TRANSLATE
+helps-irradiance-unsteady = STILL TO TRANSLATE
+helps-wind-high = STILL TO TRANSLATE
+helps-outside-solar-window = STILL TO TRANSLATE
+helps-reading-gap = STILL TO TRANSLATE
+helps-excluded-by-tester = STILL TO TRANSLATE
+helps-not-cloudless = STILL TO TRANSLATE
+# Behind helps-outside-solar-window.
+helps-by-clock = STILL TO TRANSLATE
+# Of several logs, { $what }: what is said of each of them.
+check-of-logs = STILL TO TRANSLATE
 check-figures = Namba nyingine hadi sasa
 check-no-figures = Bado hakuna namba nyingine.
 box-grade-one-day = halikutolewa: F1 iko juu ya { $limit } K m²/W (IS 13429, kwa kumbukumbu ya kichwani), lakini ni ya siku moja, na nyingine inaweza kuwa chini zaidi

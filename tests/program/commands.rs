@@ -282,18 +282,26 @@ fn check_prints_counts_reasons_findings_and_remedies_and_writes_nothing() {
     );
     let before = bench.files("");
     let ended = bench.run(&["check", "mallee"]).exits(0).prints(&[
-        "mallee: Mallee trough, bare pot (invented data)",
+        "  campaign  mallee",
         "set aside for",
-        "Indicative only",
-        "too-few-intervals: ",
-        "too-few-days: used intervals on 1 day, the practice asks for 3",
-        "irradiance-not-normal: ",
-        "mend: used intervals on 2 more days",
-        "mend: mount the sensor",
-        "water-below-window (1): ",
-        "helps: start with water",
+        "intervals used, the practice asks for 30\n  → ",
+        "used intervals on 1 day, the practice asks for 3\n  → used intervals on 2 more days",
+        "irradiance was measured in the horizontal plane",
+        "→ mount the sensor",
+        "1  the water was still too close to ambient\n      → start with water",
     ]);
     assert_eq!(ended.err, "");
+    let mut lines = ended.out.lines();
+    assert_eq!(
+        lines.next().unwrap(),
+        "~ Indicative only (horizontal sensor; one day only: ± is no 95 %): \
+         Mallee trough, bare pot (invented)"
+    );
+    let next = lines.next().unwrap();
+    assert!(
+        next.starts_with("  next      ") && next.ends_with(" and 2 more days"),
+        "{next}"
+    );
     let row = ended.out.lines().find(|line| line.starts_with("day-1.csv"));
     let cells: Vec<&str> = row.unwrap().split_whitespace().collect();
     // 47 readings five minutes apart make 23 intervals.
@@ -313,7 +321,15 @@ fn check_prints_counts_reasons_findings_and_remedies_and_writes_nothing() {
 fn check_of_a_conforming_campaign_says_that_it_is_enough() {
     let bench = Bench::new();
     let ended = bench.run(&["check", "mallee"]).exits(0);
-    ended.prints(&["Conforms. Ps(50) so far ", "intervals and days are enough"]);
+    let ended = ended.prints(&["  so far    Ps(50) = "]);
+    assert!(
+        ended.out.starts_with(
+            "✓ Conforms: Mallee trough, bare pot (invented)\n  \
+             next      write the report: simmerline report mallee\n"
+        ),
+        "{}",
+        ended.out
+    );
 }
 
 // new

@@ -134,7 +134,7 @@ fn an_output_folder_that_is_read_only_is_refused_before_rating() {
     let err = String::from_utf8(output.stderr).unwrap();
     assert_eq!(output.status.code(), Some(2), "{err}");
     assert!(
-        err.starts_with("error: reports: cannot be written to (permission denied)"),
+        err.starts_with("error: reports: cannot be written to: permission denied"),
         "{err}"
     );
     assert!(err.contains("\nhint: "), "{err}");

@@ -12,6 +12,7 @@ use std::time::{Duration, Instant};
 use assert_cmd::cargo::cargo_bin;
 use rustix::fs::{Mode, OFlags, open};
 use rustix::pty::{OpenptFlags, grantpt, openpt, ptsname, unlockpt};
+use rustix::termios::{Winsize, tcsetwinsize};
 
 /// Longest that anything is waited for.
 const PATIENCE: Duration = Duration::from_secs(30);
@@ -27,17 +28,40 @@ pub struct Typist {
 }
 
 impl Typist {
-    /// Starts the program in a folder.
+    /// Starts the program in a folder, at a terminal that shows no colours and does not say how
+    /// wide it is.
     pub fn start(folder: &Path, arguments: &[impl AsRef<OsStr>]) -> Self {
+        Typist::at(folder, arguments, 0, &[("NO_COLOR", "1")])
+    }
+
+    /// Starts the program in a folder, at a terminal of so many columns, with variables of the
+    /// environment.
+    pub fn at(
+        folder: &Path,
+        arguments: &[impl AsRef<OsStr>],
+        columns: u16,
+        variables: &[(&str, &str)],
+    ) -> Self {
         let ours = openpt(OpenptFlags::RDWR | OpenptFlags::NOCTTY).unwrap();
         grantpt(&ours).unwrap();
         unlockpt(&ours).unwrap();
         let name = ptsname(&ours, Vec::new()).unwrap();
         let theirs = open(&*name, OFlags::RDWR | OFlags::NOCTTY, Mode::empty()).unwrap();
+        let size = Winsize {
+            ws_row: 40,
+            ws_col: columns,
+            ws_xpixel: 0,
+            ws_ypixel: 0,
+        };
+        tcsetwinsize(&ours, size).unwrap();
         let stream = || Stdio::from(theirs.try_clone().unwrap());
         let child = Command::new(cargo_bin!("simmerline"))
             .current_dir(folder)
             .args(arguments)
+            .env_remove("COLUMNS")
+            .env_remove("NO_COLOR")
+            .env("TERM", "xterm-256color")
+            .envs(variables.iter().copied())
             .stdin(stream())
             .stdout(stream())
             .stderr(stream())

@@ -37,7 +37,7 @@ fn refused(pdf: &[u8], what: &str) {
 #[test]
 fn what_is_no_pdf() {
     for bytes in [&b""[..], b"PDF", b"time,water_c\n", b"\x1f\x8b"] {
-        refused(bytes, "is no PDF");
+        refused(bytes, "is not a PDF");
     }
     for bytes in [&b"%PDF-1.7"[..], b"%PDF-1.7\nstartxref\n9\n%%EOF"] {
         refused(bytes, "is a damaged or incomplete PDF");

@@ -56,31 +56,14 @@ impl Reason {
         Message::new(format!("reason-{}", self.code()))
     }
 
-    /// What the person beside the cooker can do about it, on the terminal.
-    pub fn remedy(self) -> &'static str {
-        match self {
-            Reason::WaterBelowWindow => {
-                "start with water a few kelvin above ambient, or let it warm before it counts"
-            }
-            Reason::WaterAboveWindow => {
-                "stop the run, or start again with cool water, once the water nears boiling"
-            }
-            Reason::AmbientOutOfRange => "choose another season or time of day",
-            Reason::IrradianceLow => "wait for clear sky, and keep the sensor's glass clean",
-            Reason::IrradianceHigh => {
-                "check the sensor's calibration, and keep reflected light off it"
-            }
-            Reason::IrradianceUnsteady => {
-                "test on days without passing cloud, and keep the sensor aimed"
-            }
-            Reason::WindHigh => "test in a sheltered place or on calmer days",
-            Reason::OutsideSolarWindow => "heat within the window, which is in solar time",
-            Reason::ReadingGap => "record every quantity at least once in every interval",
-            Reason::ExcludedByTester => "nothing, unless the exclusion was a mistake",
-            Reason::NotCloudless => {
-                "note for every reading whether the sky was cloudless; measure irradiance where clouds pass"
-            }
-        }
+    /// The reason in a word or two.
+    pub fn describe_briefly(self) -> Message {
+        Message::new(format!("aside-{}", self.code()))
+    }
+
+    /// What the person beside the cooker can do about it.
+    pub fn remedy(self) -> Message {
+        Message::new(format!("helps-{}", self.code()))
     }
 }
 
@@ -91,7 +74,13 @@ mod tests {
     #[test]
     fn every_reason_is_said() {
         for reason in Reason::ALL {
-            assert!(!reason.describe().to_string().is_empty());
+            for said in [
+                reason.describe(),
+                reason.describe_briefly(),
+                reason.remedy(),
+            ] {
+                assert!(!said.to_string().is_empty());
+            }
         }
     }
 }

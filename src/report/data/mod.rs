@@ -5,6 +5,6 @@ mod campaign;
 mod cooking;
 pub mod figure;
 pub mod finding;
-mod logs;
+pub mod logs;
 pub mod rating_file;
 pub mod tables;

@@ -6,6 +6,7 @@ use std::path::Path;
 
 use super::output::FileFacts;
 use super::unfinished::{is, list_of};
+use crate::error::why_of_kind;
 
 /// Why a report and the files beside it are not of one edition.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -30,7 +31,7 @@ impl fmt::Display for Apart {
                 "{name} beside it is of another edition: it is not the file that the report carries"
             ),
             Apart::Unreadable { name, why } => {
-                write!(f, "{name} beside it cannot be read ({why})")
+                write!(f, "{name} beside it cannot be read: {}", why_of_kind(*why))
             }
         }
     }

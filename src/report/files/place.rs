@@ -7,7 +7,7 @@ use std::path::Path;
 use super::output::{FileFacts, Output, sha256_of};
 use super::part::{Locked, content};
 use super::unfinished::{Mended, Unfinished, mend};
-use crate::error::{Error, Problem, Result};
+use crate::error::{Error, Problem, Result, why_of_kind};
 
 /// What to do where a report cannot be written.
 const OTHER_OUT: &str = "choose a folder you may write to with --out DIR";
@@ -158,7 +158,10 @@ fn refuse_in_place(path: &Path) -> Result<()> {
 
 /// The kind of an error alone: its text would name our temporary file.
 pub fn cannot(what: &str, path: &Path, error: &io::Error, hint: &str) -> Error {
-    let problem = Problem::at(path, format!("cannot {what} ({})", error.kind()));
+    let problem = Problem::at(
+        path,
+        format!("cannot {what}: {}", why_of_kind(error.kind())),
+    );
     let hint = match error.kind() {
         ErrorKind::StorageFull | ErrorKind::QuotaExceeded => format!("make room there, or {hint}"),
         ErrorKind::FileTooLarge => format!("allow larger files there, or {hint}"),

@@ -8,7 +8,7 @@ use std::time::{Duration, Instant};
 use tempfile::{Builder, TempDir};
 
 use super::part::{PREFIX, SUFFIX, listed, wait_for};
-use crate::error::{Error, Problem, Result};
+use crate::error::{Error, Problem, Result, why_of_kind};
 
 /// So often another call may take a new folder for a leftover before it is locked.
 const TRIES: usize = 20;
@@ -55,8 +55,8 @@ pub fn workplace() -> Result<Workplace> {
 /// Why the folder for temporary files cannot be used, and what to do about it.
 pub fn no_room(error: &io::Error) -> Error {
     let what = format!(
-        "the folder for temporary files cannot be used ({})",
-        error.kind()
+        "the folder for temporary files cannot be used: {}",
+        why_of_kind(error.kind())
     );
     let hint = "make room there, or set TMPDIR to a folder that you may write to";
     Error::Usage(Problem::at(&std::env::temp_dir(), what).hint(hint).into())

@@ -15,7 +15,7 @@ use super::unpack::{Fault, Unpacked, unpack};
 use super::whole::{SIGNATURE, Unreadable, read_whole};
 use crate::bounds::{ATTACHED_EACH, PDF_PAGES};
 use crate::campaign::wishes::Paper;
-use crate::error::{Error, Problem, Result};
+use crate::error::{Error, Problem, Result, why};
 use crate::hash::sha256_hex;
 use crate::logs::source::most_unpacked;
 use crate::report::{LARGEST_TOTAL, MOST_ATTACHMENTS};
@@ -59,6 +59,13 @@ pub struct Embedded<'p> {
     content: &'p Stream,
 }
 
+/// Whether bytes begin as a web page does.
+fn is_web_page(bytes: &[u8]) -> bool {
+    let start = &bytes[..bytes.len().min(1024)];
+    let start = String::from_utf8_lossy(start).to_lowercase();
+    start.contains("<!doctype html") || start.contains("<html")
+}
+
 impl Pdf {
     /// Reads a file.
     ///
@@ -81,7 +88,7 @@ impl Pdf {
         }
         let bytes = fs::read(path).map_err(|error| {
             fail(
-                format!("cannot be read ({})", error.kind()),
+                format!("cannot be read: {}", why(&error)),
                 "check its name, and that you may read it",
             )
         })?;
@@ -95,7 +102,13 @@ impl Pdf {
     pub fn parse(path: &Path, bytes: &[u8]) -> Result<Self> {
         let fail = |what: String, hint: &str| Err(input(Problem::at(path, what).hint(hint)));
         if !bytes.starts_with(SIGNATURE) {
-            return fail("is no PDF".to_owned(), "name a report's PDF");
+            let hint = match is_web_page(bytes) {
+                true => {
+                    "only the PDF carries what it was made from: name the PDF of the same report"
+                }
+                false => "name a report's PDF",
+            };
+            return fail("is not a PDF".to_owned(), hint);
         }
         let document = read_whole(bytes).map_err(|fault| match fault {
             Unreadable::Damaged { what, at } => {

@@ -6,6 +6,7 @@ use flate2::read::ZlibDecoder;
 use lopdf::{Object, Stream};
 use sha2::{Digest, Sha256};
 
+use crate::error::why;
 use crate::hash::hex;
 
 /// Why a stream was not unpacked.
@@ -25,7 +26,7 @@ impl Fault {
             Fault::TooLarge => "unpacks to far more than a report can hold".to_owned(),
             Fault::Damaged => "is damaged".to_owned(),
             Fault::Foreign => "is compressed in a way that simmerline does not use".to_owned(),
-            Fault::Writing(error) => format!("cannot be written ({})", error.kind()),
+            Fault::Writing(error) => format!("cannot be written: {}", why(error)),
         }
     }
 }

@@ -1,0 +1,101 @@
+//! What `check` says first: the verdict, and what to do next.
+
+use std::path::Path;
+
+use super::lines::Mark;
+use super::report_table::caveats;
+use super::terminal::quoted;
+use crate::language::{Message, Phrase, clauses};
+use crate::message;
+use crate::procedure::Assessment;
+use crate::procedure::finding::Level;
+use crate::report::s580::words::uncertainty::{outlook, with_uncertainty};
+
+/// The verdict on a campaign.
+pub struct Verdict {
+    pub mark: Mark,
+    pub sentence: Message,
+    /// What to do next.
+    pub next: Phrase,
+    /// The number so far; `None` where no run heats water.
+    pub so_far: Option<Message>,
+    /// How far the expanded uncertainty aimed at is, where one is.
+    pub outlook: Option<Message>,
+}
+
+/// Of a campaign in a folder.
+pub fn verdict(assessment: &Assessment, folder: &Path) -> Verdict {
+    let level = assessment.s580.conformity.level;
+    Verdict {
+        mark: Mark::of(level),
+        sentence: sentence(assessment, level),
+        next: next_step(assessment, folder),
+        so_far: so_far(assessment),
+        outlook: towards_target(assessment),
+    }
+}
+
+fn sentence(assessment: &Assessment, level: Level) -> Message {
+    let campaign = &assessment.tested.campaign;
+    let title: Phrase = match campaign.demonstration {
+        true => message!("terminal-invented", title = &campaign.title).into(),
+        false => (&campaign.title).into(),
+    };
+    let caveats = caveats(assessment);
+    match caveats.is_empty() {
+        true => message!("check-verdict", level = level.describe(), title = title),
+        false => message!(
+            "check-verdict-with",
+            level = level.describe(),
+            caveats = clauses(caveats),
+            title = title
+        ),
+    }
+}
+
+/// The one thing to do next: what makes the number impossible is mended first, then what is
+/// missing is measured, then the gravest finding is remedied.
+pub fn next_step(assessment: &Assessment, folder: &Path) -> Phrase {
+    let conformity = &assessment.s580.conformity;
+    let mut findings = conformity.findings.iter();
+    match (conformity.level, &conformity.missing) {
+        (Level::Indicative | Level::NoRating, Some(missing)) => missing.into(),
+        (level @ (Level::Indicative | Level::NotValid | Level::NoRating), _) => findings
+            .find(|finding| finding.level == level)
+            .map_or_else(|| report(folder), |finding| (&finding.remedy).into()),
+        (Level::Conforms | Level::ConformsWithNotes, _) => report(folder),
+    }
+}
+
+fn report(folder: &Path) -> Phrase {
+    let command = format!("simmerline report {}", quoted(folder));
+    message!("check-next-report", command = command).into()
+}
+
+fn so_far(assessment: &Assessment) -> Option<Message> {
+    let s580 = &assessment.s580;
+    let (used, intervals) = (s580.used().count(), s580.intervals.len());
+    if assessment.tested.heats_no_water() {
+        return None;
+    }
+    if s580.is_not_valid() {
+        return Some(message!("check-not-valid"));
+    }
+    let said = match (&s580.rated, used) {
+        (Some(rated), _) => message!(
+            "check-rating",
+            rating = with_uncertainty(&rated.uncertainty),
+            used = used,
+            days = s580.dates.len()
+        ),
+        (None, 0) => message!("check-none-used"),
+        (None, _) => message!("check-no-number", used = used),
+    };
+    Some(said.with("intervals", intervals))
+}
+
+fn towards_target(assessment: &Assessment) -> Option<Message> {
+    let uncertainty = assessment.s580.uncertainty();
+    let aim = uncertainty.filter(|uncertainty| uncertainty.target.is_some());
+    aim.and_then(outlook)
+}
