@@ -7,7 +7,7 @@ use jiff::tz::TimeZone;
 use super::check_procedures::of_procedures;
 use super::check_verdict::verdict;
 use super::lines::Lines;
-use super::table::Align;
+use super::table::{Align, table_width};
 use crate::campaign::kinds::RunKind;
 use crate::language::{Message, Phrase, Words, clock, date, short};
 use crate::logs::account::{Account, alike};
@@ -95,7 +95,14 @@ fn add_runs(lines: &mut Lines, assessment: &Assessment, words: &Words) -> bool {
             (used.as_str(), Align::Right),
             (aside.as_str(), Align::Left),
         ];
-        lines.blank().table(header, &rows);
+        lines.blank();
+        let taken = table_width(header, &rows);
+        match lines.width() {
+            Some(width) if taken > width => add_narrow(lines, header, rows),
+            _ => {
+                lines.table(header, &rows);
+            }
+        }
         for said in holes(assessment)
             .into_iter()
             .chain(not_normalised(assessment))
@@ -121,6 +128,20 @@ fn add_runs(lines: &mut Lines, assessment: &Assessment, words: &Words) -> bool {
         lines.blank().table(header, &others);
     }
     !others.is_empty()
+}
+
+/// The same table with its last column below each row, behind its header.
+fn add_narrow(lines: &mut Lines, header: [(&str, Align); 6], rows: Vec<[String; 6]>) {
+    let [first @ .., (last, _)] = header;
+    let rows = rows.into_iter().map(|row| {
+        let [a, b, c, d, e, below] = row;
+        let below = match below.is_empty() {
+            true => below,
+            false => format!("{last}: {below}"),
+        };
+        ([a, b, c, d, e], below)
+    });
+    lines.table_above(first, &rows.collect::<Vec<_>>());
 }
 
 fn run_row(assessment: &Assessment, index: usize, words: &Words) -> [String; 6] {

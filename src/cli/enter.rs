@@ -9,7 +9,11 @@ use jiff::civil::Date;
 use super::args::EnterOptions;
 use super::enter_run::{add_run, kind_of_log};
 use super::enter_words::{greeting, help};
-use super::terminal::{line, print, print_note, print_note_with_hint, quoted};
+use super::lines::Lines;
+use super::screen::Screen;
+use super::terminal::{
+    print, print_lines, print_note, print_note_with_hint, print_sentences, quoted,
+};
 use crate::campaign::find::CAMPAIGN_FILE;
 use crate::campaign::kinds::RunKind;
 use crate::campaign::{Campaign, read_campaign_to_plan};
@@ -78,7 +82,9 @@ pub fn run(options: &EnterOptions) -> Result<u8> {
         .or_else(|| common_start(sheet.lines(), step_min))
         .or(next);
     let start = start.expect("a sheet without a line has a next time");
-    print(&greeting(&log.path, &sheet))?;
+    let mut above = Lines::new(Screen::out());
+    greeting(&mut above, &log.path, &sheet);
+    print_lines(&above)?;
     let mut desk = Desk::new(sheet, next, start, step_min);
     if type_in(&mut desk, &mut log)? {
         return add_run(folder, reach, &log.name, &desk.sheet);
@@ -94,7 +100,7 @@ pub fn run(options: &EnterOptions) -> Result<u8> {
     let kept = format!("{}: {kept} kept", log.path.display());
     let folder = quoted(folder);
     let next = format!("To go on: simmerline enter {folder} --date {date}{named}");
-    print(&format!("\n{}{}", line(&kept), line(&next)))?;
+    print_sentences(&["", &kept, &next])?;
     Ok(0)
 }
 
@@ -267,7 +273,11 @@ fn type_in(desk: &mut Desk, log: &mut TypedLog) -> Result<bool> {
                 note_refused(refused);
                 return Ok(true);
             }
-            Outcome::Help => print(&help(&desk.sheet))?,
+            Outcome::Help => {
+                let mut lines = Lines::new(Screen::out());
+                help(&mut lines, &desk.sheet);
+                print_lines(&lines)?;
+            }
             Outcome::Passed => {}
             Outcome::Refused(refusal) => {
                 refused += 1;

@@ -3,7 +3,7 @@
 use std::fs;
 use std::path::Path;
 
-use super::terminal::{line, print, print_note, quoted};
+use super::terminal::{print, print_note, print_sentences, quoted};
 use crate::campaign::check::check_new_text;
 use crate::campaign::kinds::RunKind;
 use crate::campaign::model::{IrradianceEstimate, RunPlan};
@@ -34,13 +34,13 @@ pub fn add_run(folder: &Path, reach: Reach, log: &str, sheet: &Sheet) -> Result<
         print("No line was typed, so no run is added.\n")?;
         return Ok(0);
     };
-    print(&line(&format!(
+    print_sentences(&[&format!(
         "{}: {} from {} to {}",
         folder.join(log).display(),
         counted(sheet.lines().len(), "line"),
         spoken(first.time),
         spoken(last.time)
-    )))?;
+    )])?;
     // It may have been changed while somebody typed.
     let campaign = read_campaign_to_plan(folder, reach, check_own_limits)?;
     let place = place(&campaign, &folder.join(log), Some(sheet.form.kind));
@@ -51,7 +51,9 @@ pub fn add_run(folder: &Path, reach: Reach, log: &str, sheet: &Sheet) -> Result<
             "The log is saved. Its run in {} would be:",
             campaign.file.display()
         );
-        print(&format!("\n{}\n{}\n", line(&saved), lines_by_hand(&entry)))?;
+        print_sentences(&["", &saved, ""])?;
+        // As it is to be copied.
+        print(&(lines_by_hand(&entry) + "\n"))?;
         if sheet.lines().iter().all(|line| line.cells.air.is_none()) {
             print_note(
                 "no line has an air temperature: type it, or name a second log that holds it in the run, as weather = \"…\"",
@@ -74,7 +76,7 @@ pub fn add_run(folder: &Path, reach: Reach, log: &str, sheet: &Sheet) -> Result<
     };
     let done = format!("{}: {done}{kind}{spans}", campaign.file.display());
     let next = format!("Next: simmerline check {}", quoted(folder));
-    print(&(line(&done) + &line(&next)))?;
+    print_sentences(&[&done, &next])?;
     Ok(0)
 }
 

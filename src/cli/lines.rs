@@ -149,6 +149,24 @@ impl Lines {
         self
     }
 
+    /// A table whose rows may have a text below them.
+    pub fn table_above<const N: usize>(
+        &mut self,
+        header: [(&str, Align); N],
+        rows: &[([String; N], String)],
+    ) -> &mut Self {
+        let cells: Vec<[String; N]> = rows.iter().map(|(cells, _)| cells.clone()).collect();
+        let parts = parts_of_table(self.screen.width, header, &cells);
+        self.text += &format!("{}{}\n", parts.head, parts.rule);
+        for ((_, below), text) in rows.iter().zip(&parts.rows) {
+            self.text += text;
+            if !below.is_empty() {
+                self.hanging("    ", below);
+            }
+        }
+        self
+    }
+
     /// A table whose rows have a mark before them and may have more lines below them, which
     /// share one line where they fit.
     pub fn marked_table<const N: usize>(

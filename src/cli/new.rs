@@ -5,7 +5,7 @@ use std::io::ErrorKind;
 use std::path::Path;
 
 use super::args::NewOptions;
-use super::terminal::{line, print, quoted};
+use super::terminal::{print_sentences, quoted};
 use crate::campaign::find::{CAMPAIGN_FILE, check_folder_name};
 use crate::campaign::kinds::RunKind;
 use crate::campaign::template::{LOG_NAME, header_of, template_of};
@@ -41,9 +41,9 @@ pub fn run(options: &NewOptions) -> Result<u8> {
         OTHER_FOLDER,
     )?;
     let name = quoted(folder);
-    let wrote = line(&format!("{name}: wrote {CAMPAIGN_FILE} and {LOG_NAME}"));
-    let next = line(&format!("Fill in both, then: simmerline check {name}"));
-    print(&(wrote + &next))?;
+    let wrote = format!("{name}: wrote {CAMPAIGN_FILE} and {LOG_NAME}");
+    let next = format!("Fill in both, then: simmerline check {name}");
+    print_sentences(&[&wrote, &next])?;
     Ok(0)
 }
 

@@ -3,14 +3,18 @@
 use jiff::civil::Date;
 
 use super::args::PlanOptions;
+use super::lines::{Lines, Mark};
 use super::report::{open_folder, time_of_issue};
-use super::table::{Align, table};
-use super::terminal::{line, print, print_note, print_note_of};
+use super::screen::Screen;
+use super::speech::words_for_one;
+use super::table::Align;
+use super::terminal::{print_lines, print_note, print_note_of};
 use crate::campaign::find::find_one;
 use crate::campaign::kinds::RunKind;
-use crate::campaign::read_campaign_to_plan;
+use crate::campaign::{Campaign, read_campaign_to_plan};
 use crate::error::{Error, Problem, Result};
-use crate::language::Words;
+use crate::language::{Phrase, Words, fixed};
+use crate::message;
 use crate::planning::{Plan, plan, usual_kind};
 use crate::procedure::notice::outside;
 use crate::procedure::s580::own_limits::check_own_limits;
@@ -21,8 +25,8 @@ use crate::report::plan::outputs::field_sheet;
 use crate::report::plan::words::day::{
     expectation, expected_rows, missing, models, spoken_day, tested_unit,
 };
-use crate::report::plan::words::facts::facts;
-use crate::units::{fixed, local_clock};
+use crate::report::plan::words::facts::facts_by_use;
+use crate::units::local_clock;
 
 /// Prints the plan of a day and writes its field sheet.
 ///
@@ -39,13 +43,12 @@ pub fn run(options: &PlanOptions) -> Result<u8> {
         Some(written) => parse_date(written)?,
         None => issued.to_zoned_datetime(zone).date(),
     };
-    if let Some(notice) = outside(&campaign) {
-        print_note(&notice.message().to_string());
-    }
+    let words = words_for_one(options.language, &campaign.report);
+    let outside = outside(&campaign).map(|notice| words.say(notice.message()));
     let kind = options.kind.unwrap_or_else(|| usual_kind(&campaign));
-    let rated = match kind {
+    let (rated, not_rated) = match kind {
         RunKind::Water => rated_so_far(&campaign),
-        RunKind::Cooling | RunKind::Dry => None,
+        RunKind::Cooling | RunKind::Dry => (None, None),
     };
     let plan = plan(campaign, rated.as_ref(), date, kind)?;
     let wishes = &plan.campaign.report;
@@ -54,14 +57,17 @@ pub fn run(options: &PlanOptions) -> Result<u8> {
         ..Edition::wished(wishes, issued).in_language(options.language)
     };
     let sheet = field_sheet(&plan, &edition)?;
-    print(&describe(&plan))?;
-    match sheet {
-        Some(sheet) => {
-            let file = options.out.join(&sheet.name);
-            write_all(&options.out, &plan.campaign.name, &[sheet])?;
-            print(&format!("\n{}", line(&file.display().to_string())))?;
-        }
-        None => print("\nNo field sheet: no time of this day can be used.\n")?,
+    let mut lines = Lines::new(Screen::out());
+    describe(&mut lines, &plan, &words);
+    if let Some(sheet) = sheet {
+        let file = options.out.join(&sheet.name);
+        write_all(&options.out, &plan.campaign.name, &[sheet])?;
+        lines.blank().line(&file.display().to_string());
+    }
+    print_lines(&lines)?;
+    outside.iter().for_each(|note| print_note(note));
+    if let Some(error) = &not_rated {
+        print_note_of(&words.say(message!("plan-not-rated")), error);
     }
     Ok(0)
 }
@@ -78,95 +84,103 @@ pub fn parse_date(written: &str) -> Result<Date> {
     })
 }
 
-/// What the campaign's logs say so far; a remark where they cannot be rated yet.
-fn rated_so_far(campaign: &crate::campaign::Campaign) -> Option<Assessment> {
+/// What the campaign's logs say so far, or why they cannot be rated yet.
+fn rated_so_far(campaign: &Campaign) -> (Option<Assessment>, Option<Error>) {
     if campaign.runs.is_empty() {
-        return None;
+        return (None, None);
     }
     let logs = crate::logs::read_logs(campaign);
     match logs.and_then(|logs| assess(campaign.clone(), logs)) {
-        Ok(assessment) => Some(assessment),
-        Err(error) => {
-            print_note_of(
-                "planned as for a first day, since the logs cannot be rated yet",
-                &error,
-            );
-            None
-        }
+        Ok(assessment) => (Some(assessment), None),
+        Err(error) => (None, Some(error)),
     }
 }
 
-fn describe(plan: &Plan) -> String {
+/// What is said of the day: whether it can be used, when, with what; then the tables.
+fn describe(lines: &mut Lines, plan: &Plan, words: &Words) {
     let campaign = &plan.campaign;
-    let mark = if campaign.demonstration {
-        " (invented data)"
-    } else {
-        ""
+    let title: Phrase = match campaign.demonstration {
+        true => message!("terminal-invented", title = &campaign.title).into(),
+        false => (&campaign.title).into(),
     };
-    let words = Words::english();
-    let title = format!("{}: {}{mark}", campaign.name, campaign.title);
-    let place = format!(
-        "{}, {}, clock of {}",
-        spoken_day(plan),
-        campaign.site.name,
-        campaign.site.time_zone_name
-    );
-    let mut text = line(&title) + &line(&place) + "\n";
-    if plan.kind != RunKind::Water {
-        text += &line(&format!("{:<14}{}", "run", plan.kind.describe()));
-    }
-    for row in facts(plan, words) {
-        text += &line(&format!("{:<14}{}", row.label, row.text));
-    }
+    let (mark, said) = match plan.has_sheet() {
+        true => (Mark::Good, message!("plan-title")),
+        false => (Mark::Bad, message!("plan-title-none")),
+    };
+    let said = said.with("day", spoken_day(plan)).with("title", title);
+    lines.verdict(mark, &words.say(said));
+    let kind = (plan.kind != RunKind::Water).then(|| {
+        let label = words.say(message!("plan-run"));
+        (label, words.say(plan.kind.describe()))
+    });
+    let facts = facts_by_use(plan, words).into_iter();
+    let mut rows: Vec<(String, String)> = kind
+        .into_iter()
+        .chain(facts.map(|row| (row.label, row.text)))
+        .collect();
     if plan.kind == RunKind::Water {
-        text += &format!("\n{}", line(&words.say(missing(plan))));
+        let label = words.say(message!("plan-lacks"));
+        rows.insert(0, (label, words.say(missing(plan))));
     }
-    if plan.kind != RunKind::Cooling && !plan.day.rows.is_empty() {
-        text += &format!(
-            "\n{}{}",
-            table(SUN_HEADER, &sun_table(plan)),
-            line(&models(plan).to_string())
-        );
-    }
-    if let Some(expectation) = expectation(plan) {
-        let unit = tested_unit(plan).symbol();
-        let (water, band) = (format!("water, {unit}"), format!("95 %, {unit}"));
-        let header = [
-            ("clock", Align::Left),
-            (water.as_str(), Align::Right),
-            (band.as_str(), Align::Right),
-            ("power, W", Align::Right),
-        ];
-        text += &format!(
-            "\n{}{}",
-            table(header, &expected_rows(plan, words)),
-            line(&expectation.to_string())
-        );
-    }
-    text
+    let place = message!(
+        "plan-place-text",
+        site = &campaign.site.name,
+        zone = &campaign.site.time_zone_name
+    );
+    rows.push((words.say(message!("plan-place")), words.say(place)));
+    lines.rows("  ", &rows);
+    add_sun(lines, plan, words);
+    add_expected(lines, plan, words);
 }
 
-const SUN_HEADER: [(&str, Align); 5] = [
-    ("clock", Align::Left),
-    ("elevation, °", Align::Right),
-    ("azimuth, °", Align::Right),
-    ("normal, W/m²", Align::Right),
-    ("horizontal, W/m²", Align::Right),
-];
+/// So long before and after the time that can be used the sun is told, µs.
+const BESIDE_WINDOW_US: i64 = 3_600_000_000;
 
-fn sun_table(plan: &Plan) -> Vec<[String; 5]> {
+fn add_sun(lines: &mut Lines, plan: &Plan, words: &Words) {
+    let window = &plan.day.window;
+    let told = (window.from_us - BESIDE_WINDOW_US)..=(window.to_us + BESIDE_WINDOW_US);
     let zone = &plan.campaign.site.time_zone;
-    plan.day
-        .rows
-        .iter()
-        .map(|row| {
-            [
-                local_clock(row.time_us, zone),
-                fixed(90.0 - row.clear.sun.zenith_deg, 0),
-                fixed(row.clear.sun.azimuth_deg, 0),
-                fixed(row.clear.normal_w_m2, 0),
-                fixed(row.clear.horizontal_w_m2, 0),
-            ]
-        })
-        .collect()
+    let rows = plan.day.rows.iter();
+    let rows = rows.filter(|row| told.contains(&row.time_us)).map(|row| {
+        let number = |value: f64| words.say(fixed(value, 0));
+        [
+            local_clock(row.time_us, zone),
+            number(90.0 - row.clear.sun.zenith_deg),
+            number(row.clear.sun.azimuth_deg),
+            number(row.clear.normal_w_m2),
+            number(row.clear.horizontal_w_m2),
+        ]
+    });
+    let rows: Vec<[String; 5]> = rows.collect();
+    if plan.kind == RunKind::Cooling || rows.is_empty() {
+        return;
+    }
+    let heads = [
+        message!("sheet-clock"),
+        message!("plan-elevation"),
+        message!("plan-azimuth"),
+        message!("plan-normal"),
+        message!("plan-horizontal"),
+    ]
+    .map(|head| words.say(head));
+    let header = heads.each_ref().map(|head| (head.as_str(), Align::Right));
+    lines.blank().table(header, &rows);
+    lines.line(&words.say(models(plan)));
+}
+
+fn add_expected(lines: &mut Lines, plan: &Plan, words: &Words) {
+    let Some(expectation) = expectation(plan) else {
+        return;
+    };
+    let unit = tested_unit(plan).symbol();
+    let heads = [
+        message!("sheet-clock"),
+        message!("sheet-water", unit = unit),
+        message!("plan-range", unit = unit),
+        message!("plan-power"),
+    ]
+    .map(|head| words.say(head));
+    let header = heads.each_ref().map(|head| (head.as_str(), Align::Right));
+    lines.blank().table(header, &expected_rows(plan, words));
+    lines.line(&words.say(expectation));
 }

@@ -2,10 +2,13 @@
 
 use std::borrow::Cow;
 
-use unicode_width::UnicodeWidthStr;
+use unicode_width::{UnicodeWidthChar, UnicodeWidthStr};
 
 use super::wrap::{HANG, in_parts, widest_piece};
 use crate::shown::shown;
+
+/// Fewest columns of a cell whose words are broken.
+const LEAST_BROKEN: usize = 12;
 
 /// Space between two columns.
 pub const GUTTER: &str = "  ";
@@ -112,13 +115,37 @@ fn narrow<const N: usize>(
         let spare = widths[column] - of_cells[column];
         widths[column] -= spare.min(excess);
     }
-    while total(widths) > width {
-        let spare = (0..N).filter(|column| widths[*column] > least[*column]);
-        let Some(widest) = spare.max_by_key(|column| widths[*column]) else {
-            break;
-        };
-        widths[widest] -= 1;
+    let broken: [usize; N] = std::array::from_fn(|column| match header[column].1 {
+        Align::Right => of_cells[column],
+        Align::Left => least[column].min(LEAST_BROKEN),
+    });
+    // Where words are too wide, as long names of files are, they are broken.
+    for least in [least, broken] {
+        while total(widths) > width {
+            let spare = (0..N).filter(|column| widths[*column] > least[*column]);
+            let Some(widest) = spare.max_by_key(|column| widths[*column]) else {
+                break;
+            };
+            widths[widest] -= 1;
+        }
     }
+}
+
+/// A part of a cell in pieces that are no wider than its column.
+fn in_pieces(part: &str, width: usize, hang: usize) -> Vec<String> {
+    let mut pieces = vec![String::new()];
+    for character in part.chars() {
+        let room = match pieces.len() {
+            1 => width,
+            _ => width.saturating_sub(hang),
+        };
+        let piece = pieces.last_mut().expect("there is one");
+        if piece.width() + character.width().unwrap_or(0) > room && !piece.is_empty() {
+            pieces.push(String::new());
+        }
+        pieces.last_mut().expect("there is one").push(character);
+    }
+    pieces
 }
 
 /// Indentation of the further lines of a cell: at the left edge a row begins, and nothing else.
@@ -137,7 +164,9 @@ fn row_lines<const N: usize>(
 ) -> String {
     let parts: [Vec<String>; N] = std::array::from_fn(|column| {
         let (width, hang) = (widths[column], hang_of(column));
-        in_parts(&cells[column], width, width.saturating_sub(hang))
+        let parts = in_parts(&cells[column], width, width.saturating_sub(hang));
+        let parts = parts.iter().flat_map(|part| in_pieces(part, width, hang));
+        parts.collect()
     });
     let height = parts.iter().map(Vec::len).max().unwrap_or(1);
     let mut text = String::new();
@@ -230,6 +259,17 @@ mod tests {
             table_in(Some(18), header, &rows),
             "name             W\n──────────────────\n\
              a log of error:  7\n  forged\n"
+        );
+    }
+
+    #[test]
+    fn a_name_without_spaces_is_broken_where_nothing_else_helps() {
+        let rows = [["a-log-with-a-long-name.csv".to_owned(), "7".to_owned()]];
+        let header = [HEADER[0], HEADER[1]];
+        assert_eq!(
+            table_in(Some(18), header, &rows),
+            "name             W\n──────────────────\n\
+             a-log-with-a-lo  7\n  ng-name.csv\n"
         );
     }
 

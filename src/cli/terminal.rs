@@ -39,6 +39,18 @@ pub fn print_lines(lines: &Lines) -> Result<()> {
     write_out(&mut AutoStream::auto(io::stdout().lock()), lines.text())
 }
 
+/// Prints sentences to standard output, each on lines of its own.
+///
+/// # Errors
+/// As [`print()`].
+pub fn print_sentences(sentences: &[&str]) -> Result<()> {
+    let mut lines = Lines::new(Screen::out());
+    for sentence in sentences {
+        lines.line(sentence);
+    }
+    print_lines(&lines)
+}
+
 /// Prints JSON to standard output, for a program that reads it or a person.
 ///
 /// # Errors

@@ -88,7 +88,7 @@ fn may_break(before: &str, after: &str) -> bool {
     let bare = next.trim_end_matches([',', ';', '.', ':', ')']);
     let is_unit = next.starts_with(['%', '°']) || UNITS.contains(&bare);
     let is_of_number = before.ends_with(|last: char| last.is_ascii_digit()) && is_unit;
-    let joins = |word: &str| matches!(word, "±" | "–" | "=");
+    let joins = |word: &str| matches!(word, "±" | "–" | "=" | "°");
     let last = before.rsplit(' ').next().unwrap_or_default();
     // 2 h 3 min.
     let is_minutes = last == "h" && next.starts_with(|first: char| first.is_ascii_digit());

@@ -3,6 +3,7 @@
 use jiff::civil::Date;
 use jiff::tz::TimeZone;
 
+use super::value::example_of;
 use crate::campaign::kinds::RunKind;
 use crate::logs::quantity::Quantity;
 use crate::measure::Unit;
@@ -116,13 +117,23 @@ impl Form {
     }
 
     /// A line with its time, to show how one is written.
-    pub fn example(&self) -> &'static str {
-        match (self.kind, self.tested_unit.symbol()) {
-            (RunKind::Water, _) => "10:20 31.5 24 1 clear",
-            (RunKind::Cooling, _) => "13:20 94.5 24 1",
-            (RunKind::Dry, "°F") => "12:20 365 75 1 clear",
-            (RunKind::Dry, _) => "12:20 185 24 1 clear",
+    pub fn example(&self) -> String {
+        let (time, tested, air) = self.example_values();
+        match self.in_sun() {
+            true => format!("{time} {tested} {air} 1 clear"),
+            false => format!("{time} {tested} {air} 1"),
         }
+    }
+
+    /// Time, tested temperature and air of an example, in the sheet's units.
+    pub fn example_values(&self) -> (&'static str, String, String) {
+        let (time, tested_c) = match self.kind {
+            RunKind::Water => ("10:20", 31.5),
+            RunKind::Cooling => ("13:20", 94.5),
+            RunKind::Dry => ("12:20", 185.0),
+        };
+        let tested = example_of(self.tested_unit, tested_c);
+        (time, tested, example_of(self.air_unit, 24.0))
     }
 
     /// Whether the sun is on the cooker.

@@ -198,7 +198,7 @@ impl Form {
             Some(number) if is_on_scale(&number) => Ok(Some(number)),
             Some(number) if number.value > strongest as f64 => Err(Refusal::new(
                 format!(
-                    "found a wind of {text}, beyond {strongest} on the Beaufort scale: nobody cooks in that"
+                    "found a wind of {text}, expected a number of the Beaufort scale from 0 to {strongest}: in a gale nothing can be tested"
                 ),
                 "type the number of what you saw; help shows the scale",
             )),
@@ -357,7 +357,10 @@ mod tests {
             ("102.5", "water of 102.5 °C"),
             ("31.5 61", "air of 61 °C, expected −40 to 60.0 °C"),
             ("31.5 -41", "air of -41 °C"),
-            ("31.5 24 9", "beyond 8 on the Beaufort scale"),
+            (
+                "31.5 24 9",
+                "a wind of 9, expected a number of the Beaufort scale from 0 to 8",
+            ),
             ("31.5 24 1.2", "expected the wind as a Beaufort number"),
             ("31.5 24 -1", "expected the wind as a Beaufort number"),
             ("31.5 24 1.2m/s", "\"1.2m/s\""),
@@ -385,7 +388,13 @@ mod tests {
         let typed = form("°F").read_line("120 88").unwrap();
         assert_eq!(typed.cells.tested.unwrap().value, 120.0);
         let refusal = refused("°F", "250");
-        assert!(refusal.what.contains("(121.1 °C)"), "{refusal:?}");
+        // 23 °F are −5 °C, 215.6 °F are 102 °C: NIST SP 811 (2008), appendix B.8.
+        assert_eq!(
+            refusal.what,
+            "found water of 250 °F (121.1 °C), expected 23 to 215.6 °F"
+        );
+        let refusal = refused("°F", "3l");
+        assert!(refusal.hint.contains("a number such as 89,"), "{refusal:?}");
     }
 
     #[test]
@@ -399,7 +408,7 @@ mod tests {
         assert!(
             refusal
                 .what
-                .contains("vessel of 1500 °F (815.6 °C), expected −40 to 600.0 °C"),
+                .contains("vessel of 1500 °F (815.6 °C), expected −40 to 1112.0 °F"),
             "{refusal:?}"
         );
         let refusal = form_of(RunKind::Dry, "°C").read_line("350F").unwrap_err();

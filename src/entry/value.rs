@@ -52,6 +52,17 @@ pub fn number(text: &str) -> Option<Number> {
     Some(Number { text, value })
 }
 
+/// A temperature to show how one is typed, °C.
+const EXAMPLE_C: f64 = 31.5;
+
+/// A temperature of an example in a unit, as a thermometer in it shows one.
+pub fn example_of(unit: Unit, celsius: f64) -> String {
+    match unit.symbol() {
+        "°C" => format!("{celsius}"),
+        _ => fixed(unit.of_base(celsius), 0),
+    }
+}
+
 /// A temperature in a unit, which may stand behind it, within a range in °C; `None` where it was
 /// not read.
 ///
@@ -76,7 +87,10 @@ pub fn temperature(
     let Some(found) = found else {
         return Err(Refusal::new(
             format!("found \"{text}\", expected the {what} temperature in {symbol}"),
-            "type a number such as 31.5, or - if it was not read",
+            format!(
+                "type a number such as {}, or - if it was not read",
+                example_of(unit, EXAMPLE_C)
+            ),
         ));
     };
     let other_unit = |other: Unit| {
@@ -101,11 +115,12 @@ pub fn temperature(
         "°C" => String::new(),
         _ => format!(" ({} °C)", fixed(celsius, 1)),
     };
+    let [lowest, highest] = [believed_c.start(), believed_c.end()].map(|end| unit.of_base(*end));
     let refusal = format!(
-        "found {what} of {} {symbol}{converted}, expected {} to {} °C",
+        "found {what} of {} {symbol}{converted}, expected {} to {} {symbol}",
         found.text,
-        fixed(*believed_c.start(), 0),
-        fixed(*believed_c.end(), 1)
+        fixed(lowest, 0),
+        fixed(highest, 1)
     );
     let hint = Unit::parse("°F", &[Kind::Temperature])
         .filter(|fahrenheit| unit != *fahrenheit && is_possible(fahrenheit.to_base(found.value)))

@@ -22,7 +22,7 @@ pub fn sign(number: usize) -> Message {
     Message::new(format!("wind-sign-{number}"))
 }
 
-/// The scale from 0 up to the wind in which nobody cooks, one row a number.
+/// The scale from 0 up to the strongest wind that is taken, a gale, one row a number.
 ///
 /// # Source
 /// WMO-No. 8, Guide to Instruments and Methods of Observation, table on wind by

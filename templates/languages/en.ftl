@@ -1612,6 +1612,21 @@ comparison-note-reports = Each rating has its own report, with its readings, con
 
 # { $weekday }: a message that begins with weekday-. { $date }: as in the report.
 plan-day = { $weekday } { $date }
+# On the terminal; { $day }: plan-day, { $title }: the campaign's.
+plan-title = { $day }: { $title }
+plan-title-none = { $day }: no time of this day can be used, so there is no field sheet. { $title }
+# Labels of lines on the terminal, and headers of its table of the sun: there is little room.
+plan-run = run
+plan-lacks = missing
+plan-place = place
+plan-place-text = { $site }, clock of { $zone }
+plan-elevation = elevation, °
+plan-azimuth = azimuth, °
+plan-normal = normal, W/m²
+plan-horizontal = horizontal, W/m²
+plan-range = 95 %, { $unit }
+plan-power = power, W
+plan-not-rated = planned as for a first day, since the logs cannot be rated yet
 weekday-1 = Monday
 weekday-2 = Tuesday
 weekday-3 = Wednesday
@@ -1681,7 +1696,7 @@ plan-cooling-read = the water every { $minutes } min, the air at least every sec
 plan-cooling-end = when the water is { $difference } above the air, such as { $end } in air of { $air }
 # To turn the cooker to the sun.
 plan-aim = aim
-plan-aim-unknown = acceptance_half_angle_deg is not stated under [cooker], so no times are given. Common practice, no published source: a shallow many-sided reflector about every 45 minutes, in which the sun moves about 11°, a sharp dish every 10 to 15.
+plan-aim-unknown = the acceptance half angle is not stated, so no times are given. Common practice, no published source: a shallow many-sided reflector about every 45 minutes, in which the sun moves about 11°, a sharp dish every 10 to 15.
 plan-aim-no-time = no time of this day can be used
 # { $clocks }: one time of day or several. { $angle }: degrees.
 plan-aim-once = at { $clocks } and then no more: { $angle }° are enough for the whole window

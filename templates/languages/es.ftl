@@ -1608,6 +1608,21 @@ comparison-note-reports = Cada calificación tiene su propio informe, con sus le
 
 # { $weekday }: a message that begins with weekday-. { $date }: as in the report.
 plan-day = { $weekday }, { $date }
+# On the terminal; { $day }: plan-day, { $title }: the campaign's.
+plan-title = STILL TO TRANSLATE
+plan-title-none = STILL TO TRANSLATE
+# Labels of lines on the terminal, and headers of its table of the sun: there is little room.
+plan-run = STILL TO TRANSLATE
+plan-lacks = STILL TO TRANSLATE
+plan-place = STILL TO TRANSLATE
+plan-place-text = STILL TO TRANSLATE
+plan-elevation = STILL TO TRANSLATE
+plan-azimuth = STILL TO TRANSLATE
+plan-normal = STILL TO TRANSLATE
+plan-horizontal = STILL TO TRANSLATE
+plan-range = STILL TO TRANSLATE
+plan-power = STILL TO TRANSLATE
+plan-not-rated = STILL TO TRANSLATE
 weekday-1 = lunes
 weekday-2 = martes
 weekday-3 = miércoles
@@ -1679,7 +1694,7 @@ plan-cooling-read = el agua cada { $minutes } min, el aire al menos una de cada 
 plan-cooling-end = cuando el agua esté { $difference } por encima del aire, por ejemplo { $end } con aire a { $air }
 # To turn the cooker to the sun.
 plan-aim = orientar
-plan-aim-unknown = acceptance_half_angle_deg no está indicado bajo [cooker], así que no se dan horas. Práctica habitual, sin fuente publicada: un reflector poco profundo de muchos lados, cada 45 minutos aproximadamente, en los que el sol se mueve unos 11°, un paraboloide de foco agudo cada 10 a 15.
+plan-aim-unknown = STILL TO TRANSLATE
 plan-aim-no-time = no se puede utilizar ninguna hora de este día
 # { $clocks }: one time of day or several. { $angle }: degrees.
 plan-aim-once = a las { $clocks } y luego ya no más: { $angle }° bastan para toda la ventana

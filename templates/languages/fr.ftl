@@ -1636,6 +1636,21 @@ comparison-note-reports = Chaque évaluation a son propre rapport, avec ses rele
 # { $weekday }: a message that begins with weekday-. { $date }: as in the report.
 # As in English
 plan-day = { $weekday } { $date }
+# On the terminal; { $day }: plan-day, { $title }: the campaign's.
+plan-title = STILL TO TRANSLATE
+plan-title-none = STILL TO TRANSLATE
+# Labels of lines on the terminal, and headers of its table of the sun: there is little room.
+plan-run = STILL TO TRANSLATE
+plan-lacks = STILL TO TRANSLATE
+plan-place = STILL TO TRANSLATE
+plan-place-text = STILL TO TRANSLATE
+plan-elevation = STILL TO TRANSLATE
+plan-azimuth = STILL TO TRANSLATE
+plan-normal = STILL TO TRANSLATE
+plan-horizontal = STILL TO TRANSLATE
+plan-range = STILL TO TRANSLATE
+plan-power = STILL TO TRANSLATE
+plan-not-rated = STILL TO TRANSLATE
 weekday-1 = lundi
 weekday-2 = mardi
 weekday-3 = mercredi
@@ -1707,7 +1722,7 @@ plan-cooling-read = l’eau toutes les { $minutes } min, l’air au moins une fo
 plan-cooling-end = quand l’eau est à { $difference } au-dessus de l’air, par exemple { $end } dans un air à { $air }
 # To turn the cooker to the sun.
 plan-aim = orienter
-plan-aim-unknown = acceptance_half_angle_deg n’est pas indiqué sous [cooker], aucune heure n’est donc donnée. Pratique courante, sans source publiée : un réflecteur peu profond à nombreux pans environ toutes les 45 minutes, pendant lesquelles le soleil se déplace d’environ 11°, une parabole à foyer net toutes les 10 à 15.
+plan-aim-unknown = STILL TO TRANSLATE
 plan-aim-no-time = aucune heure de ce jour ne peut servir
 # { $clocks }: one time of day or several. { $angle }: degrees.
 plan-aim-once = à { $clocks } et ensuite plus du tout : { $angle }° suffisent pour toute la fenêtre

@@ -1608,6 +1608,21 @@ comparison-note-reports = Cada avaliação tem o seu próprio relatório, com as
 
 # { $weekday }: a message that begins with weekday-. { $date }: as in the report.
 plan-day = { $weekday }, { $date }
+# On the terminal; { $day }: plan-day, { $title }: the campaign's.
+plan-title = STILL TO TRANSLATE
+plan-title-none = STILL TO TRANSLATE
+# Labels of lines on the terminal, and headers of its table of the sun: there is little room.
+plan-run = STILL TO TRANSLATE
+plan-lacks = STILL TO TRANSLATE
+plan-place = STILL TO TRANSLATE
+plan-place-text = STILL TO TRANSLATE
+plan-elevation = STILL TO TRANSLATE
+plan-azimuth = STILL TO TRANSLATE
+plan-normal = STILL TO TRANSLATE
+plan-horizontal = STILL TO TRANSLATE
+plan-range = STILL TO TRANSLATE
+plan-power = STILL TO TRANSLATE
+plan-not-rated = STILL TO TRANSLATE
 weekday-1 = segunda-feira
 weekday-2 = terça-feira
 weekday-3 = quarta-feira
@@ -1679,7 +1694,7 @@ plan-cooling-read = a água a cada { $minutes } min, o ar pelo menos de duas em 
 plan-cooling-end = quando a água estiver { $difference } acima do ar, por exemplo { $end } com o ar a { $air }
 # To turn the cooker to the sun.
 plan-aim = orientar
-plan-aim-unknown = acceptance_half_angle_deg não está indicado em [cooker], por isso não se dão horas. Prática comum, sem fonte publicada: um refletor raso de muitas faces a cada 45 minutos, mais ou menos, em que o sol se move cerca de 11°, um refletor parabólico de foco nítido a cada 10 a 15.
+plan-aim-unknown = STILL TO TRANSLATE
 plan-aim-no-time = nenhuma hora deste dia pode ser usada
 # { $clocks }: one time of day or several. { $angle }: degrees.
 plan-aim-once = às { $clocks } e depois não mais: { $angle }° bastam para toda a janela

@@ -1603,6 +1603,21 @@ comparison-note-reports = Kila tathmini ina ripoti yake, yenye vipimo, masharti 
 # { $weekday }: a message that begins with weekday-. { $date }: as in the report.
 # As in English
 plan-day = { $weekday } { $date }
+# On the terminal; { $day }: plan-day, { $title }: the campaign's.
+plan-title = STILL TO TRANSLATE
+plan-title-none = STILL TO TRANSLATE
+# Labels of lines on the terminal, and headers of its table of the sun: there is little room.
+plan-run = STILL TO TRANSLATE
+plan-lacks = STILL TO TRANSLATE
+plan-place = STILL TO TRANSLATE
+plan-place-text = STILL TO TRANSLATE
+plan-elevation = STILL TO TRANSLATE
+plan-azimuth = STILL TO TRANSLATE
+plan-normal = STILL TO TRANSLATE
+plan-horizontal = STILL TO TRANSLATE
+plan-range = STILL TO TRANSLATE
+plan-power = STILL TO TRANSLATE
+plan-not-rated = STILL TO TRANSLATE
 weekday-1 = Jumatatu
 weekday-2 = Jumanne
 weekday-3 = Jumatano
@@ -1675,7 +1690,7 @@ plan-cooling-read = maji kila baada ya dakika { $minutes }, hewa angalau kila ma
 plan-cooling-end = maji yanapokuwa { $difference } juu ya hewa, kwa mfano { $end } hewa ikiwa { $air }
 # To turn the cooker to the sun.
 plan-aim = kuelekeza
-plan-aim-unknown = acceptance_half_angle_deg haikutajwa chini ya [cooker], kwa hiyo nyakati hazikutolewa. Mazoea ya kawaida, hakuna chanzo kilichochapishwa: kiakisi kisicho na kina chenye pande nyingi takriban kila dakika 45, ambamo jua husonga takriban 11°, dishi lenye kitovu kidogo kila dakika 10 hadi 15.
+plan-aim-unknown = STILL TO TRANSLATE
 plan-aim-no-time = hakuna wakati wa siku hii unaoweza kutumika
 # { $clocks }: one time of day or several. { $angle }: degrees.
 plan-aim-once = saa { $clocks } na kisha basi: { $angle }° zinatosha kwa dirisha lote

@@ -254,15 +254,15 @@ fn the_field_sheet_of_each_kind_has_what_applies_to_it() {
     let plan = ["plan", "mallee", "--date", "2026-04-20", "--kind"];
     let dry = bench.run(&[&plan[..], &["dry"]].concat()).exits(0);
     let dry = dry.prints(&[
-        "run           dry vessel",
-        "high sun      09:58 to 13:58 by the clock (10:00 to 14:00 solar time)",
+        "run        dry vessel",
+        "high sun   09:58 to 13:58 by the clock (10:00 to 14:00 solar time)",
         "every 5 to 20 min",
         "until the vessel has stayed the same for half an hour",
         "reports/mallee.2026-04-20.dry.field-sheet.pdf",
     ]);
     let cooling = bench.run(&[&plan[..], &["cooling"]].concat()).exits(0);
     let cooling = cooling.prints(&[
-        "run           cooling, shaded",
+        "run    cooling, shaded",
         "as much as in the heating runs, 7 kg",
         "when the water is 20 K above the air, such as 45.0 °C in air of 25.0 °C",
         "reports/mallee.2026-04-20.cooling.field-sheet.pdf",
@@ -344,10 +344,7 @@ fn a_plan_is_of_the_kind_of_the_runs_so_far() {
         "time,vessel_c,ambient_c,irradiance_w_m2,wind_m_s\n",
     );
     let plan = ["plan", "mallee", "--date", "2026-04-20"];
-    bench
-        .run(&plan)
-        .exits(0)
-        .prints(&["run           dry vessel"]);
+    bench.run(&plan).exits(0).prints(&["run        dry vessel"]);
     let water = bench.run(&[&plan[..], &["--kind", "water"]].concat());
     water
         .exits(0)
@@ -361,7 +358,7 @@ fn a_plan_is_of_the_kind_of_the_runs_so_far() {
     let night = bench
         .run(&["plan", "mallee", "--date", "2026-12-21"])
         .exits(0);
-    night.prints(&["no time of this day will do", "No field sheet"]);
+    night.prints(&["no time of this day will do", "so there is no field sheet"]);
     let words = ["plan", "mallee", "--kind", "wet"];
     bench.run(&words).exits(2).says(&["wet"]);
 }

@@ -37,6 +37,8 @@ mod plan;
 #[cfg(unix)]
 mod reach;
 mod readme;
+#[cfg(unix)]
+mod screens;
 mod tables;
 #[cfg(unix)]
 mod typist;

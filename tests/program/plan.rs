@@ -33,7 +33,7 @@ fn a_day_is_planned_before_there_is_a_log() {
         "Monday 20 April 2026",
         "water         7.00 kg, 7 kg for each of 1.000 m², in one vessel",
         "Still missing: 30 more intervals and 3 more days",
-        "acceptance_half_angle_deg is not stated",
+        "the acceptance half angle is not stated",
         "reports/mallee.2026-04-20.field-sheet.pdf",
     ]);
     let text = bench.pdf_text("reports/mallee.2026-04-20.field-sheet.pdf");
@@ -102,13 +102,17 @@ fn a_polar_night_and_a_low_sun_give_no_sheet_and_say_why() {
         "sun           does not rise",
         "never reaches 450 W/m² (at most 0): no interval of this day can be used",
         "This day can give none.",
-        "No field sheet",
+        "so there is no field sheet",
     ]);
     assert_eq!(night.names("reports"), [""; 0]);
     // At 66.4° the midwinter sun stands at most a degree above the horizon.
     let low = planned("66.4");
     let ended = low.run(&run).exits(0);
-    ended.prints(&["rises", "never reaches 450 W/m²", "No field sheet"]);
+    ended.prints(&[
+        "rises",
+        "never reaches 450 W/m²",
+        "so there is no field sheet",
+    ]);
     // Polar day: it never sets, and the window is that of solar time.
     let day = planned("80.0");
     let ended = day

@@ -30,8 +30,8 @@ pub fn spoken_day(plan: &Plan) -> Message {
     )
 }
 
-/// What the sun does, and when the practice lets one test.
-pub fn sun_rows(plan: &Plan, words: &Words) -> Vec<Row> {
+/// What the sun does, when the practice lets one test, and how strong a clear sky is.
+pub fn sun_rows(plan: &Plan, words: &Words) -> [Row; 3] {
     let row = |label: Message, text: Phrase| Row::new(&words.say(label), words.say(text));
     let (start_h, end_h) = plan.limits.solar_window_h();
     let window = message!(
@@ -40,7 +40,7 @@ pub fn sun_rows(plan: &Plan, words: &Words) -> Vec<Row> {
         from = clock(start_h),
         to = clock(end_h)
     );
-    vec![
+    [
         row(message!("plan-sun"), course(plan).into()),
         row(message!("plan-window"), window.into()),
         row(message!("plan-clear-sky"), enough(plan)),
@@ -105,7 +105,7 @@ fn enough(plan: &Plan) -> Phrase {
 }
 
 /// The load, and the temperatures between which a run counts.
-pub fn load_rows(plan: &Plan, words: &Words) -> Vec<Row> {
+pub fn load_rows(plan: &Plan, words: &Words) -> [Row; 3] {
     let row = |label: Message, text: Phrase| Row::new(&words.say(label), words.say(text));
     let start_of = |air_c: f64| spoken_temperature(plan, plan.start_c(air_c));
     let start = match plan.limits.water_start_above_ambient_k() {
@@ -123,7 +123,7 @@ pub fn load_rows(plan: &Plan, words: &Words) -> Vec<Row> {
         stop = spoken_temperature(plan, plan.stop_c()),
         boiling = spoken_temperature(plan, plan.boiling_point_c)
     );
-    vec![
+    [
         row(message!("plan-water"), load(plan)),
         row(message!("plan-start"), start),
         row(message!("plan-stop"), stop.into()),

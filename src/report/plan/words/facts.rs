@@ -11,32 +11,74 @@ use crate::planning::pace::{COOLING_END_K, COOLING_STEP_MIN, solar_hours};
 use crate::procedure::dry_vessel::plateau::LEAST_W_M2;
 use crate::report::rows::Row;
 
-/// Sun, load, times and aiming, as far as they apply to the kind of run.
+/// Sun, load, times and aiming, as far as they apply to the kind of run: in the order of the
+/// day.
 pub fn facts(plan: &Plan, words: &Words) -> Vec<Row> {
-    let row = |label: Message, text: Phrase| Row::new(&words.say(label), words.say(text));
-    let aim = || row(message!("plan-aim"), aiming(plan).into());
     match plan.kind {
         RunKind::Water => {
-            let mut rows = sun_rows(plan, words);
-            rows.extend(load_rows(plan, words));
-            rows.push(aim());
-            rows
+            let rows = sun_rows(plan, words).into_iter();
+            rows.chain(load_rows(plan, words))
+                .chain([aim(plan, words)])
+                .collect()
         }
-        RunKind::Dry => vec![
-            row(message!("plan-sun"), course(plan).into()),
-            row(message!("plan-high-sun"), high_sun(plan).into()),
-            row(message!("plan-clear-sky"), most_sun(plan).into()),
-            row(message!("plan-begin"), message!("plan-dry-begin").into()),
-            row(message!("plan-read"), dry_reading(plan).into()),
-            aim(),
-        ],
-        RunKind::Cooling => vec![
-            row(message!("plan-water"), cooling_load(plan).into()),
-            row(message!("plan-begin"), cooling_begin(plan).into()),
-            row(message!("plan-read"), cooling_reading().into()),
-            row(message!("plan-end"), cooling_end(plan).into()),
-        ],
+        RunKind::Dry => {
+            let [sun, high_sun, clear_sky] = dry_sun_rows(plan, words);
+            let [begin, read] = dry_rows(plan, words);
+            vec![sun, high_sun, clear_sky, begin, read, aim(plan, words)]
+        }
+        RunKind::Cooling => cooling_rows(plan, words),
     }
+}
+
+/// The same, with what has to be known before one walks out first: when, with how much, how to
+/// aim.
+pub fn facts_by_use(plan: &Plan, words: &Words) -> Vec<Row> {
+    match plan.kind {
+        RunKind::Water => {
+            let [sun, window, clear_sky] = sun_rows(plan, words);
+            let [water, start, stop] = load_rows(plan, words);
+            let aim = aim(plan, words);
+            vec![window, water, aim, start, stop, clear_sky, sun]
+        }
+        RunKind::Dry => {
+            let [sun, high_sun, clear_sky] = dry_sun_rows(plan, words);
+            let [begin, read] = dry_rows(plan, words);
+            vec![high_sun, begin, aim(plan, words), read, clear_sky, sun]
+        }
+        RunKind::Cooling => cooling_rows(plan, words),
+    }
+}
+
+fn row(words: &Words, label: Message, text: impl Into<Phrase>) -> Row {
+    Row::said(words, label, text)
+}
+
+fn aim(plan: &Plan, words: &Words) -> Row {
+    row(words, message!("plan-aim"), aiming(plan))
+}
+
+fn dry_sun_rows(plan: &Plan, words: &Words) -> [Row; 3] {
+    [
+        row(words, message!("plan-sun"), course(plan)),
+        row(words, message!("plan-high-sun"), high_sun(plan)),
+        row(words, message!("plan-clear-sky"), most_sun(plan)),
+    ]
+}
+
+fn dry_rows(plan: &Plan, words: &Words) -> [Row; 2] {
+    [
+        row(words, message!("plan-begin"), message!("plan-dry-begin")),
+        row(words, message!("plan-read"), dry_reading(plan)),
+    ]
+}
+
+fn cooling_rows(plan: &Plan, words: &Words) -> Vec<Row> {
+    vec![
+        row(words, message!("plan-water"), cooling_load(plan)),
+        row(words, message!("plan-begin"), cooling_begin(plan)),
+        row(words, message!("plan-read"), cooling_reading()),
+        row(words, message!("plan-end"), cooling_end(plan)),
+    ]
 }
 
 /// The hours in which a dry vessel is read.

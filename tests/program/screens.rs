@@ -1,0 +1,303 @@
+//! What comes to a terminal of 60, 80 and 120 columns, in every language: no line wider than
+//! it, the answer first, colours only where they are wanted.
+
+use std::fs;
+use std::path::Path;
+
+use simmerline::language::LANGUAGES;
+use tempfile::TempDir;
+use unicode_width::UnicodeWidthStr;
+
+use crate::kit::files::copy;
+use crate::typist::Typist;
+
+/// Widths of the terminal, and of the lines on it: over 100 columns are not used.
+const WIDTHS: [(u16, usize); 3] = [(60, 60), (80, 80), (120, 100)];
+
+const NO_COLOURS: [(&str, &str); 2] = [("NO_COLOR", "1"), ("SOURCE_DATE_EPOCH", "1790000000")];
+
+/// Campaigns that say much: one that conforms, one that is indicative by an estimate, one that is
+/// not valid, one without water.
+const SAMPLES: [&str; 4] = [
+    "open-dish",
+    "kitchen-thermometer",
+    "tube-area-slip",
+    "dry-pot",
+];
+
+/// A folder with the samples of [`SAMPLES`], for commands that are run in it.
+fn folder() -> TempDir {
+    let folder = TempDir::new().unwrap();
+    for name in SAMPLES {
+        copy(
+            &Path::new("sample-runs").join(name),
+            &folder.path().join(name),
+        );
+    }
+    folder
+}
+
+/// What comes to the screen, with its exit code.
+fn screen(
+    folder: &Path,
+    arguments: &[&str],
+    columns: u16,
+    variables: &[(&str, &str)],
+) -> (i32, String) {
+    let (code, bytes) = Typist::at(folder, arguments, columns, variables).screen();
+    let text = String::from_utf8(bytes).expect("what is shown is UTF-8");
+    (code, text.replace("\r\n", "\n"))
+}
+
+/// The same without what the progress bar drew and took away.
+fn settled(text: &str) -> String {
+    let lines = text.split('\n');
+    let lines = lines.map(|line| match line.rfind("\u{1b}[2K") {
+        Some(at) => &line[at + 4..],
+        None => line.rsplit('\r').next().unwrap_or(line),
+    });
+    lines.collect::<Vec<_>>().join("\n")
+}
+
+/// Every line of a text within so many columns, without a code for the terminal. The first.
+#[track_caller]
+fn fits(text: &str, most: usize, what: &str) -> String {
+    assert!(!text.contains('\u{1b}'), "{what}: {text:?}");
+    for line in text.lines() {
+        assert!(
+            line.width() <= most,
+            "{what}: {} of {most} columns: {line}\n{text}",
+            line.width()
+        );
+    }
+    text.lines().next().unwrap_or_default().to_owned()
+}
+
+/// What each command is told, and how its first line begins in English.
+fn commands() -> Vec<(Vec<&'static str>, &'static str)> {
+    vec![
+        (vec!["check", "open-dish"], "✓ Conforms: Saltbush octagon"),
+        (
+            vec!["check", "kitchen-thermometer"],
+            "~ Indicative only (irradiance estimated): Wren basin",
+        ),
+        (
+            vec!["check", "tube-area-slip"],
+            "✗ Not valid: Reedpipe tube",
+        ),
+        (vec!["check", "dry-pot"], "✗ No rating: Juniper panel"),
+        (
+            vec!["plan", "open-dish", "--date", "2026-09-20"],
+            "✓ Sunday 20 September 2026: Saltbush octagon",
+        ),
+        (
+            vec!["plan", "dry-pot", "--date", "2026-09-20"],
+            "✓ Sunday 20 September 2026: Juniper panel",
+        ),
+    ]
+}
+
+#[test]
+fn check_and_plan_fit_every_width_in_every_language_verdict_first() {
+    let folder = folder();
+    for (arguments, begins) in commands() {
+        for language in LANGUAGES {
+            let (columns, most) = match language.code {
+                "en" => (80, 80),
+                _ => (60, 60),
+            };
+            let told = [&arguments[..], &["--language", language.code]].concat();
+            let (code, text) = screen(folder.path(), &told, columns, &NO_COLOURS);
+            assert_eq!(code, 0, "{told:?}: {text}");
+            let first = fits(&text, most, &format!("{told:?}"));
+            let mark: String = begins.chars().take(2).collect();
+            assert!(first.starts_with(&mark), "{told:?}: {first}");
+            if language.code == "en" {
+                assert!(first.starts_with(begins), "{told:?}: {first}");
+            }
+        }
+        for (columns, most) in WIDTHS {
+            let (_, text) = screen(folder.path(), &arguments, columns, &NO_COLOURS);
+            fits(&text, most, &format!("{arguments:?} at {columns}"));
+        }
+    }
+}
+
+#[test]
+fn report_compare_and_verify_fit_every_width_verdict_first() {
+    let folder = folder();
+    for (columns, most) in WIDTHS {
+        let told = [
+            "report",
+            "tube-area-slip",
+            "kitchen-thermometer",
+            "open-dish",
+        ];
+        let (code, text) = screen(folder.path(), &told, columns, &NO_COLOURS);
+        assert_eq!(code, 0, "{text}");
+        let text = settled(&text);
+        let first = fits(&text, most, &format!("report at {columns}"));
+        assert!(first.starts_with("  campaign"), "{text}");
+        for row in [
+            "\n✗ Reedpipe tube",
+            "\n~ Wren basin",
+            "\n✓ Saltbush octagon",
+            "not valid",
+            "indicative only; irradiance estimated",
+            "reports/tube-area-slip.pdf",
+        ] {
+            assert!(text.contains(row), "{row}: {text}");
+        }
+        // The answer first: notes stand below the table.
+        let (note, last) = (text.find("note: "), text.find("reports/open-dish.pdf"));
+        assert!(last < note, "{text}");
+        let told = ["verify", "reports/open-dish.pdf"];
+        let (code, text) = screen(folder.path(), &told, columns, &NO_COLOURS);
+        assert_eq!(code, 0, "{text}");
+        let first = fits(&text, most, &format!("verify at {columns}"));
+        assert_eq!(first, "✓ AGREES: reports/open-dish.pdf");
+    }
+}
+
+#[test]
+fn a_row_of_report_says_in_every_language_what_weakens_its_number() {
+    let folder = folder();
+    for language in LANGUAGES {
+        let told = [
+            "report",
+            "kitchen-thermometer",
+            "--format",
+            "html",
+            "--language",
+            language.code,
+        ];
+        let (code, text) = screen(folder.path(), &told, 60, &NO_COLOURS);
+        assert_eq!(code, 0, "{text}");
+        let text = settled(&text);
+        fits(&text, 60, language.code);
+        let row: String = text.split("note: ").next().unwrap().replace('\n', " ");
+        let words: Vec<&str> = row.split_whitespace().collect();
+        assert!(
+            row.contains("\u{20}110 ± 124") || row.contains("110 ±"),
+            "{row}"
+        );
+        // The level, and behind it the estimate.
+        let level = words.iter().position(|word| word.ends_with(';'));
+        assert!(level.is_some(), "{row}");
+    }
+}
+
+#[test]
+fn colours_come_to_a_terminal_that_wants_them_and_never_alone() {
+    let folder = folder();
+    let told = ["check", "tube-area-slip"];
+    let (_, coloured) = screen(folder.path(), &told, 80, &[]);
+    assert!(
+        coloured.starts_with("\u{1b}[1m\u{1b}[31m✗\u{1b}[0m "),
+        "{coloured}"
+    );
+    let (_, plain) = screen(folder.path(), &told, 80, &NO_COLOURS);
+    assert!(plain.starts_with("✗ Not valid: "), "{plain}");
+    // The same words, whether there are colours or not.
+    let mut bare = coloured;
+    for code in [
+        "\u{1b}[1m",
+        "\u{1b}[0m",
+        "\u{1b}[31m",
+        "\u{1b}[32m",
+        "\u{1b}[33m",
+    ] {
+        bare = bare.replace(code, "");
+    }
+    assert_eq!(bare, plain);
+    let (_, dumb) = screen(folder.path(), &told, 80, &[("TERM", "dumb")]);
+    assert_eq!(dumb, plain);
+}
+
+#[test]
+fn a_pipe_has_no_colours_and_a_sentence_is_one_line() {
+    let folder = folder();
+    let run = |arguments: &[&str], columns: Option<&str>| {
+        let mut command = assert_cmd::cargo::cargo_bin_cmd!("simmerline");
+        command.current_dir(folder.path()).args(arguments);
+        command.env_remove("COLUMNS").env_remove("NO_COLOR");
+        columns.map(|columns| command.env("COLUMNS", columns));
+        let output = command.output().unwrap();
+        String::from_utf8(output.stdout).unwrap()
+    };
+    let text = run(&["check", "kitchen-thermometer"], None);
+    assert!(!text.contains('\u{1b}'), "{text}");
+    let food = text.lines().find(|line| line.contains("food safety"));
+    assert!(food.unwrap().contains("another stove"), "{text}");
+    // Who states a width gets it.
+    fits(
+        &run(&["check", "kitchen-thermometer"], Some("70")),
+        70,
+        "70",
+    );
+    fits(
+        &run(&["check", "kitchen-thermometer"], Some("30")),
+        60,
+        "30",
+    );
+}
+
+#[test]
+fn what_is_refused_hangs_behind_its_label() {
+    let folder = TempDir::new().unwrap();
+    let (code, text) = screen(folder.path(), &["new", "plot"], 60, &NO_COLOURS);
+    assert_eq!(code, 0, "{text}");
+    let (code, text) = screen(folder.path(), &["check", "plot"], 60, &NO_COLOURS);
+    assert_eq!(code, 4, "{text}");
+    let first = fits(&text, 60, "errors");
+    assert!(
+        first.starts_with("error: plot/campaign.toml:34: "),
+        "{text}"
+    );
+    for line in text.lines() {
+        let is_labelled = ["error: ", "hint: "]
+            .iter()
+            .any(|label| line.starts_with(label));
+        assert!(
+            is_labelled || line.starts_with("      "),
+            "{line:?} of {text}"
+        );
+    }
+    fs::write(
+        folder.path().join("page.html"),
+        "<!DOCTYPE html><html></html>",
+    )
+    .unwrap();
+    let (code, text) = screen(folder.path(), &["verify", "page.html"], 60, &NO_COLOURS);
+    assert_eq!(code, 3, "{text}");
+    assert!(
+        text.starts_with("error: page.html: is not a PDF\nhint: only the PDF"),
+        "{text}"
+    );
+    let (code, text) = screen(folder.path(), &["verify", "gone.pdf"], 60, &NO_COLOURS);
+    assert_eq!(code, 3, "{text}");
+    assert!(text.contains("there is no such file"), "{text}");
+}
+
+#[test]
+fn every_missing_key_of_a_campaign_file_is_told_at_once_where_it_is_filled_in() {
+    let folder = TempDir::new().unwrap();
+    screen(folder.path(), &["new", "plot"], 80, &NO_COLOURS);
+    let (code, text) = screen(folder.path(), &["check", "plot"], 200, &NO_COLOURS);
+    assert_eq!(code, 4, "{text}");
+    let written = fs::read_to_string(folder.path().join("plot/campaign.toml")).unwrap();
+    let marked = written.lines().enumerate();
+    let marked = marked.filter(|(_, line)| line.starts_with("# ") && line.contains("# FILL IN"));
+    let mut asked = 0;
+    for (index, line) in marked {
+        let key = line[2..].split(" = ").next().unwrap();
+        let told = format!("error: plot/campaign.toml:{}: ", index + 1);
+        let lines: Vec<&str> = text
+            .lines()
+            .filter(|line| line.starts_with(&told))
+            .collect();
+        assert!(lines.len() == 1 && lines[0].contains(key), "{key}: {text}");
+        asked += 1;
+    }
+    assert_eq!((asked, text.matches("error: ").count()), (6, 6), "{text}");
+}
