@@ -128,12 +128,20 @@ impl Lines {
         self
     }
 
-    /// Rows of a label and what it says, which stand in columns.
+    /// Rows of a label and what it says, which stand in columns; a label that would leave too
+    /// little room has a line of its own.
     pub fn rows(&mut self, indent: &str, rows: &[(String, String)]) -> &mut Self {
         let labels: Vec<Cow<'_, str>> = rows.iter().map(|(label, _)| shown(label)).collect();
-        let widest = labels.iter().map(|label| label.width()).max().unwrap_or(0);
+        let widest = self.width().map_or(usize::MAX, |width| width * 2 / 5);
+        let widths = labels.iter().map(|label| label.width());
+        let column = widths.filter(|taken| *taken <= widest).max().unwrap_or(0) + 2;
         for (label, (_, text)) in labels.iter().zip(rows) {
-            let gap = " ".repeat(widest - label.width() + 2);
+            if label.width() > widest {
+                self.hanging(indent, label);
+                self.hanging(&format!("{indent}{}", " ".repeat(column)), text);
+                continue;
+            }
+            let gap = " ".repeat(column - label.width());
             self.hanging(&format!("{indent}{label}{gap}"), text);
         }
         self
@@ -269,6 +277,13 @@ mod tests {
         assert_eq!(
             lines.text(),
             "  sun  rises early in\n       the day\n  aim  here\n"
+        );
+        let long = [("a label of some length".to_owned(), "7 W".to_owned())];
+        let mut lines = Lines::new(NARROW);
+        lines.rows("  ", &[&rows[1..], &long].concat());
+        assert_eq!(
+            lines.text(),
+            "  aim  here\n  a label of some length\n       7 W\n"
         );
     }
 }
