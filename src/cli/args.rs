@@ -11,6 +11,7 @@ use crate::campaign::kinds::RunKind;
 use crate::campaign::wishes::Paper;
 use crate::language::{LANGUAGES, Language};
 use crate::report::Format;
+use crate::report::plan::outputs::SheetFormat;
 
 const EXIT_CODES: &str = "\
 Exit codes:
@@ -100,7 +101,8 @@ Example:
 Says when the practice lets one test that day, what the sun does and how strong a clear
 sky is, how much water to weigh in, when to re-aim, what is still missing and, for a
 cooker rated already, what to expect; and writes a field sheet of one page,
-NAME.DATE.field-sheet.pdf, to fill in with a pencil.
+NAME.DATE.field-sheet.pdf, to fill in with a pencil. --format html writes it as a web page to
+read from a phone in the sun: large, black on white, without a network.
 
 With --kind dry the sheet is for the empty vessel, with no water at all: when the sun is high
 and steady, and a column for the vessel. With --kind cooling it is for hot water that cools,
@@ -323,6 +325,15 @@ pub struct PlanOptions {
     pub kind: Option<RunKind>,
     #[command(flatten)]
     pub files: ReachOption,
+    /// Form of the field sheet; several with commas
+    #[arg(
+        long,
+        value_name = "FORMAT",
+        value_enum,
+        value_delimiter = ',',
+        default_value = "pdf"
+    )]
+    pub format: Vec<SheetFormat>,
     /// Paper of the field sheet; else the campaign's
     #[arg(long, value_enum)]
     pub paper: Option<Paper>,

@@ -20,8 +20,8 @@ use crate::procedure::notice::outside;
 use crate::procedure::s580::own_limits::check_own_limits;
 use crate::procedure::{Assessment, assess};
 use crate::report::Edition;
-use crate::report::files::write_all;
-use crate::report::plan::outputs::field_sheet;
+use crate::report::files::{Output, write_all};
+use crate::report::plan::outputs::{SheetFormat, field_sheet_in};
 use crate::report::plan::words::day::{
     expectation, expected_rows, missing, models, spoken_day, tested_unit,
 };
@@ -56,13 +56,16 @@ pub fn run(options: &PlanOptions) -> Result<u8> {
         paper: options.paper.unwrap_or(wishes.paper),
         ..Edition::wished(wishes, issued).in_language(options.language)
     };
-    let sheet = field_sheet(&plan, &edition)?;
+    let sheets = sheets(&plan, &edition, &options.format)?;
     let mut lines = Lines::new(Screen::out());
     describe(&mut lines, &plan, &words);
-    if let Some(sheet) = sheet {
-        let file = options.out.join(&sheet.name);
-        write_all(&options.out, &plan.campaign.name, &[sheet])?;
-        lines.blank().line(&file.display().to_string());
+    if let Some(first) = sheets.first() {
+        let (set, _) = first.name.rsplit_once('.').unwrap_or((&first.name, ""));
+        write_all(&options.out, set, &sheets)?;
+        lines.blank();
+        for sheet in &sheets {
+            lines.line(&options.out.join(&sheet.name).display().to_string());
+        }
     }
     print_lines(&lines)?;
     outside.iter().for_each(|note| print_note(note));
@@ -70,6 +73,16 @@ pub fn run(options: &PlanOptions) -> Result<u8> {
         print_note_of(&words.say(message!("plan-not-rated")), error);
     }
     Ok(0)
+}
+
+/// The field sheet in each form, once; none where no time can be used.
+fn sheets(plan: &Plan, edition: &Edition, formats: &[SheetFormat]) -> Result<Vec<Output>> {
+    let mut sheets: Vec<Output> = Vec::new();
+    for format in formats {
+        let sheet = field_sheet_in(*format, plan, edition)?;
+        sheets.extend(sheet.filter(|sheet| sheets.iter().all(|other| other.name != sheet.name)));
+    }
+    Ok(sheets)
 }
 
 /// A date as the command line has it.

@@ -17,11 +17,21 @@ use base64::engine::general_purpose::STANDARD;
 pub const REPORT: &str = "report.html";
 /// Template of the page that leads to several reports.
 pub const INDEX: &str = "index.html";
+/// Template of a field sheet.
+pub const FIELD_SHEET: &str = "field-sheet.html";
 
 /// Template sources, by the name under which they take each other in.
 const TEMPLATES: &[(&str, &str)] = &[
     (REPORT, include_str!("../../templates/web/report.html")),
     (INDEX, include_str!("../../templates/web/index.html")),
+    (
+        FIELD_SHEET,
+        include_str!("../../templates/web/field-sheet.html"),
+    ),
+    (
+        "field-sheet.css",
+        include_str!("../../templates/web/field-sheet.css"),
+    ),
     ("style.css", include_str!("../../templates/web/style.css")),
     ("parts.html", include_str!("../../templates/web/parts.html")),
     ("front.html", include_str!("../../templates/web/front.html")),

@@ -1778,6 +1778,9 @@ plan-expected = Expected of the cooker as rated so far, Ps(50) = { $power } W ±
 # The models behind the numbers.
 plan-models = Clear sky after Ineichen and Perez 2002 for { $elevation } m, Linke turbidity { $turbidity } (usual for a clear sky); haze and dust give less. Sun after NREL/TP-560-34302; a level horizon.
 plan-models-stated = Clear sky after Ineichen and Perez 2002 for { $elevation } m, Linke turbidity { $turbidity } (as stated); haze and dust give less. Sun after NREL/TP-560-34302; a level horizon.
+page-sheet-checks = Before the first reading
+# Above the columns that a field sheet has for the pencil, on a phone.
+page-sheet-read = To write down at each time
 page-sheet-caution = Caution.
 caution-field-sheet = Never look into the focus or at the sun. Hot metal and steam burn: gloves, lid away from you. Keep away children and all that burns; stay with the cooker; turn it from the sun before you reach in; tie it down against wind. Shade and water for yourself. Throw the test water away. Local codes and licensed practice come first.
 # Of a dry vessel, and of a load that cools.

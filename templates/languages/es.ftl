@@ -1777,6 +1777,9 @@ plan-expected = Lo que se espera de la cocina según su calificación hasta ahor
 # The models behind the numbers.
 plan-models = Cielo despejado según Ineichen y Perez 2002 para { $elevation } m, turbidez de Linke { $turbidity } (habitual con cielo despejado); la bruma y el polvo dan menos. Sol según NREL/TP-560-34302; un horizonte llano.
 plan-models-stated = Cielo despejado según Ineichen y Perez 2002 para { $elevation } m, turbidez de Linke { $turbidity } (la indicada); la bruma y el polvo dan menos. Sol según NREL/TP-560-34302; un horizonte llano.
+page-sheet-checks = STILL TO TRANSLATE
+# Above the columns that a field sheet has for the pencil, on a phone.
+page-sheet-read = STILL TO TRANSLATE
 page-sheet-caution = Advertencia.
 caution-field-sheet = Nunca mire hacia el foco ni al sol. El metal caliente y el vapor queman: guantes, tapa hacia el lado opuesto a usted. Mantenga lejos a los niños y todo lo que arda; permanezca junto a la cocina; apártela del sol antes de meter la mano; átela contra el viento. Sombra y agua para usted. Tire el agua del ensayo. Las normas locales y la práctica de los profesionales habilitados van primero.
 # Of a dry vessel, and of a load that cools.

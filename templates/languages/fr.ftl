@@ -1807,6 +1807,9 @@ plan-expected = Attendu du cuiseur tel qu’évalué jusqu’ici, Ps(50) = { $po
 # The models behind the numbers.
 plan-models = Ciel clair d’après Ineichen et Perez 2002 pour { $elevation } m, trouble de Linke { $turbidity } (habituel pour un ciel clair) ; brume et poussière donnent moins. Soleil d’après NREL/TP-560-34302 ; un horizon plat.
 plan-models-stated = Ciel clair d’après Ineichen et Perez 2002 pour { $elevation } m, trouble de Linke { $turbidity } (comme indiqué) ; brume et poussière donnent moins. Soleil d’après NREL/TP-560-34302 ; un horizon plat.
+page-sheet-checks = STILL TO TRANSLATE
+# Above the columns that a field sheet has for the pencil, on a phone.
+page-sheet-read = STILL TO TRANSLATE
 page-sheet-caution = Attention.
 caution-field-sheet = Ne regardez jamais dans le foyer ni vers le soleil. Le métal chaud et la vapeur brûlent : gants, couvercle écarté de vous. Éloignez les enfants et tout ce qui brûle ; restez près du cuiseur ; détournez-le du soleil avant d’y mettre les mains ; attachez-le contre le vent. De l’ombre et de l’eau pour vous. Jetez l’eau de l’essai. Les règlements locaux et la pratique des professionnels habilités passent en premier.
 # Of a dry vessel, and of a load that cools.

@@ -1777,6 +1777,9 @@ plan-expected = Esperado do fogão como avaliado até agora, Ps(50) = { $power }
 # The models behind the numbers.
 plan-models = Céu limpo segundo Ineichen e Perez 2002 para { $elevation } m, turbidez de Linke { $turbidity } (habitual para céu limpo); névoa e poeira dão menos. Sol segundo NREL/TP-560-34302; horizonte plano.
 plan-models-stated = Céu limpo segundo Ineichen e Perez 2002 para { $elevation } m, turbidez de Linke { $turbidity } (como indicada); névoa e poeira dão menos. Sol segundo NREL/TP-560-34302; horizonte plano.
+page-sheet-checks = STILL TO TRANSLATE
+# Above the columns that a field sheet has for the pencil, on a phone.
+page-sheet-read = STILL TO TRANSLATE
 page-sheet-caution = Cuidado.
 caution-field-sheet = Nunca olhe para o foco nem para o sol. O metal quente e o vapor queimam: luvas, tampa para o lado oposto a si. Mantenha longe as crianças e tudo o que arde; fique junto do fogão; vire-o para longe do sol antes de lhe pôr as mãos; amarre-o contra o vento. Sombra e água para si. Despeje fora a água do ensaio. Os regulamentos locais e a prática de profissionais licenciados vêm primeiro.
 # Of a dry vessel, and of a load that cools.

@@ -1773,6 +1773,9 @@ plan-expected = Tarajio la jiko kama lilivyotathminiwa hadi sasa, Ps(50) = { $po
 # The models behind the numbers.
 plan-models = Anga safi kwa mujibu wa Ineichen na Perez 2002 kwa { $elevation } m, utusitusi wa Linke { $turbidity } (wa kawaida kwa anga safi); ukungu na vumbi hutoa pungufu. Jua kwa mujibu wa NREL/TP-560-34302; upeo wa macho ulio tambarare.
 plan-models-stated = Anga safi kwa mujibu wa Ineichen na Perez 2002 kwa { $elevation } m, utusitusi wa Linke { $turbidity } (kama ulivyotajwa); ukungu na vumbi hutoa pungufu. Jua kwa mujibu wa NREL/TP-560-34302; upeo wa macho ulio tambarare.
+page-sheet-checks = STILL TO TRANSLATE
+# Above the columns that a field sheet has for the pencil, on a phone.
+page-sheet-read = STILL TO TRANSLATE
 page-sheet-caution = Tahadhari.
 caution-field-sheet = Usiangalie kamwe ndani ya kitovu cha mwanga wala jua. Metali yenye moto na mvuke huunguza: glavu, kifuniko kielekee mbali nawe. Weka mbali watoto na kila kinachoungua; baki na jiko; ligeuze mbali na jua kabla ya kuingiza mkono; lifunge chini dhidi ya upepo. Kivuli na maji kwa ajili yako. Mwaga maji ya jaribio. Kanuni za mahali ulipo na utendaji wenye leseni hutangulia.
 # Of a dry vessel, and of a load that cools.

@@ -3,12 +3,15 @@
 use std::ffi::OsStr;
 use std::fs;
 use std::path::Path;
+use std::process::Command;
+use std::sync::Arc;
 
-use libtest_mimic::Failed;
+use libtest_mimic::{Failed, Trial};
 use lopdf::Document;
 use tempfile::TempDir;
 
-use super::{Made, holds, output};
+use super::kit::samples::sample_folder;
+use super::{Made, holds, is_there, output};
 
 /// Widths of a phone and of a desk, CSS pixels.
 const WIDTHS: [u32; 2] = [360, 1280];
@@ -38,19 +41,20 @@ function lookAt(frame) {
     if (shown.length !== 1) { amiss.push(shown.length + " of " + start(figure)); continue; }
     amiss.push(...lookAtFigure(shown[0], width));
   }
-  const front = [...page.querySelectorAll(".front figure svg")].filter(isShown);
-  const marks = front.flatMap((svg) => [...svg.querySelectorAll("text")])
-    .filter((text) => /50\sK/.test(text.textContent));
-  const has = page.querySelector(".front").classList;
-  if (!has.contains("no-rating") && !has.contains("not-valid") && !marks.some((mark) => box(mark).left >= 0 && box(mark).right <= width))
-    amiss.push("no mark at 50 K in sight");
+  const front = page.querySelector(".front"), has = front ? front.classList : null;
+  if (has && !has.contains("no-rating") && !has.contains("not-valid")) {
+    const texts = [...front.querySelectorAll("figure text")].filter(isShown);
+    const marks = texts.filter((text) => /50\sK$/.test(text.textContent.trim()));
+    if (!marks.some((mark) => box(mark).left >= 0 && box(mark).right <= width))
+      amiss.push("no mark at 50 K in sight");
+  }
   const stays = () => {
     const at = box(page.querySelector(".top .marks"));
     return at.top >= 0 && at.bottom < 120 && at.height > 0;
   };
   const atTop = stays();
   view.scrollTo(0, root.scrollHeight);
-  if (!atTop || !stays() || view.scrollY < 1000) amiss.push("marks out of sight");
+  if (!atTop || !stays() || view.scrollY < 500) amiss.push("marks out of sight");
   return view.innerWidth + "; " + (amiss.join(" | ") || "all well");
 }
 function lookAtFigure(svg, width) {
@@ -85,10 +89,78 @@ addEventListener("load", () => {
 });
 "#;
 
-/// Nothing of the page is wider than a phone or unreadable, its marks stay in sight, and they
+/// Nothing of a report is wider than a phone or unreadable, its marks stay in sight, and they
 /// are on every sheet of paper.
 pub fn chromium(made: &Made, name: &str) -> Result<(), Failed> {
     let page = made.path(name, "html");
+    look(&page)?;
+    let folder = TempDir::new()?;
+    let printed = folder.path().join("printed.pdf");
+    let print = format!("--print-to-pdf={}", printed.display());
+    browse(&[&print, "--no-pdf-header-footer"], &page)?;
+    on_every_sheet(&printed)
+}
+
+/// The same of the other pages, and of reports in every language.
+pub fn trials(made: &Arc<Made>) -> Vec<Trial> {
+    let index = {
+        let made = Arc::clone(made);
+        Trial::test("chromium_shows_the_page_that_leads_to_reports", move || {
+            look(&made.path("index", "html"))
+        })
+    };
+    let sheets = Trial::test("chromium_shows_field_sheets", || {
+        let day = ["--date", "2026-09-20"];
+        for (name, more) in [
+            ("open-dish", [].as_slice()),
+            ("dry-pot", &[]),
+            ("dish-cooling", &["--kind", "cooling"]),
+        ] {
+            each_language("plan", name, &[&day, more].concat())?;
+        }
+        Ok(())
+    });
+    let reports = ["open-dish", "panel-cloudy", "box-figures", "tube-area-slip"].map(|name| {
+        Trial::test(
+            format!("chromium_shows_{name}_in_every_language"),
+            move || each_language("report", name, &[]),
+        )
+    });
+    let trials = reports.into_iter().chain([index, sheets]);
+    let is_there = is_there("chromium");
+    trials
+        .map(|trial| trial.with_ignored_flag(!is_there))
+        .collect()
+}
+
+/// Looks at the page that a command writes for a sample in each language but English.
+fn each_language(command: &str, name: &str, more: &[&str]) -> Result<(), Failed> {
+    for language in ["es", "fr", "pt", "sw"] {
+        let folder = TempDir::new()?;
+        let mut call = Command::new(env!("CARGO_BIN_EXE_simmerline"));
+        call.arg(command).arg(sample_folder(name)).args(more);
+        call.args(["--language", language, "--format", "html", "--out"]);
+        let done = call.arg(folder.path()).output()?;
+        if !done.status.success() {
+            return Err(String::from_utf8_lossy(&done.stderr).into_owned().into());
+        }
+        for file in fs::read_dir(folder.path())? {
+            let file = file?.path();
+            if file.extension().is_some_and(|ending| ending == "html") {
+                look(&file).map_err(|failed| named(&format!("{name}, {language}"), failed))?;
+            }
+        }
+    }
+    Ok(())
+}
+
+fn named(page: &str, failed: Failed) -> Failed {
+    let said = failed.message().unwrap_or_default();
+    format!("{page}: {said}").into()
+}
+
+/// Opens a page at each width, and fails with all that is amiss.
+fn look(page: &Path) -> Result<(), Failed> {
     let frames = WIDTHS.map(|width| {
         let address = page.display();
         format!("<iframe src=\"file://{address}\" style=\"width: {width}px; height: 700px; border: 0\"></iframe>")
@@ -101,14 +173,13 @@ pub fn chromium(made: &Made, name: &str) -> Result<(), Failed> {
         format!("<!DOCTYPE html>{script}{}", frames.concat()),
     )?;
     let said = browse(&["--allow-file-access-from-files", "--dump-dom"], &wrapper)?;
+    let found = said
+        .rsplit_once("</script>")
+        .map_or(said.as_str(), |parts| parts.1);
     for width in WIDTHS {
-        let expected = format!("<p>{width}; all well</p>");
-        holds(&said, &expected)?;
+        holds(found, &format!("<p>{width}; all well</p>"))?;
     }
-    let printed = folder.path().join("printed.pdf");
-    let print = format!("--print-to-pdf={}", printed.display());
-    browse(&[&print, "--no-pdf-header-footer"], &page)?;
-    on_every_sheet(&printed)
+    Ok(())
 }
 
 fn on_every_sheet(printed: &Path) -> Result<(), Failed> {

@@ -57,6 +57,7 @@ fn main() -> ExitCode {
         move || tables(&made)
     });
     trials.push(trial.with_ignored_flag(!is_python_there));
+    trials.extend(browser::trials(&made));
     trials.extend(pictures::trials(&made));
     trials.extend(same::trials(&made));
     let conclusion = libtest_mimic::run(&arguments, trials);

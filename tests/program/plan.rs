@@ -72,6 +72,40 @@ fn the_field_sheet_is_one_page_of_the_paper_asked_for() {
 }
 
 #[test]
+fn the_field_sheet_is_a_web_page_where_it_is_asked_for() {
+    let bench = Bench::new();
+    let page = "reports/mallee.2026-04-20.field-sheet.html";
+    let arguments = [&DAY[..], &["--format", "html,pdf,html"]].concat();
+    let ended = bench.run(&arguments).exits(0);
+    ended.prints(&[page, "reports/mallee.2026-04-20.field-sheet.pdf"]);
+    let text = bench.read(page);
+    for part in [
+        "Mallee trough",
+        "Never look into the focus",
+        "Invented data",
+        "10:50",
+        "<h1>",
+    ] {
+        assert!(text.contains(part), "{part}");
+    }
+    for part in ["http:", "https:", "<script", "<form"] {
+        assert!(!text.contains(part), "{part}");
+    }
+    // Whoever adds to it keeps it well-formed.
+    let options = roxmltree::ParsingOptions {
+        allow_dtd: true,
+        ..roxmltree::ParsingOptions::default()
+    };
+    let parsed = roxmltree::Document::parse_with_options(&text, options).unwrap();
+    let rows = parsed.descendants().filter(|node| node.has_tag_name("tr"));
+    assert!(rows.count() > 10);
+    assert_eq!(bench.names("reports").len(), 2);
+    let alone = [&DAY[..], &["--format", "html", "--out", "alone"]].concat();
+    bench.run(&alone).exits(0);
+    assert_eq!(bench.names("alone"), ["mallee.2026-04-20.field-sheet.html"]);
+}
+
+#[test]
 fn the_same_time_of_issue_gives_the_same_sheet() {
     let sheet = || {
         let bench = Bench::new();
