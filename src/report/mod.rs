@@ -32,6 +32,7 @@ pub mod s580;
 pub mod sections;
 mod spoken;
 pub mod unbroken;
+mod web_links;
 pub mod web_page;
 pub mod words;
 

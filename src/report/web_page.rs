@@ -8,7 +8,9 @@ use minijinja::{Environment, UndefinedBehavior, context, escape_formatter};
 use serde::Serialize;
 
 use super::assets::Asset;
+use super::edition::References;
 use super::unbroken::kept_together;
+use super::web_links::linked;
 use crate::error::{Error, Result};
 use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
@@ -163,10 +165,31 @@ pub fn compose(template: &str, report: &impl Serialize, assets: &[Asset]) -> Res
     let report = Value::from_serialize(report);
     let setting = report.get_attr("setting").map_err(internal)?;
     let words = setting.get_attr("words").map_err(internal)?;
-    template
-        .render(context! { report, pictures, words, fonts => Fonts::embedded() })
-        .map_err(internal)
+    let fonts = Fonts::embedded();
+    let page = template
+        .render(context! { report, pictures, words, fonts })
+        .map_err(internal)?;
+    let said = |value: &Value, name: &str| {
+        let said = value.get_attr(name).map_err(internal)?;
+        Ok(said.as_str().map(str::to_owned))
+    };
+    let names = setting.get_attr("references").map_err(internal)?;
+    let references = References {
+        section: said(&names, "section")?.unwrap_or_default(),
+        page: said(&names, "page")?.unwrap_or_default(),
+    };
+    // What stands on the second page of a report on paper.
+    let summary = report.get_attr("summary").map_err(internal)?;
+    let title = match summary.is_undefined() || summary.is_none() {
+        true => None,
+        false => said(&summary, "title")?,
+    };
+    let second = title.as_deref().map(|title| (SUMMARY, title));
+    Ok(linked(&page, &references, second))
 }
+
+/// Anchor of all figures at a glance.
+const SUMMARY: &str = "summary";
 
 /// Figures and photos by their names. A drawing for a narrow screen is part of its figure.
 fn pictures(assets: &[Asset]) -> Result<BTreeMap<&str, Picture>> {

@@ -927,7 +927,7 @@ deviation-guard = Own decision rule: guard = true, so that uncertainty counts ag
 # { $from }, { $to }: times. { $reason }: the tester's own words.
 deviation-excluded = { $run }: { $from } to { $to } excluded by the tester: { $reason }.
 deviation-excluded-no-reason = { $run }: { $from } to { $to } excluded by the tester: no reason given.
-deviation-findings = Further: every finding on page one.
+deviation-findings = Further: every finding at the head of this report.
 deviation-interval = Interval length: { $shortest } to { $longest } s are admitted, and power is taken over the time that really passed, where the practice speaks of { $practice } s.
 # Labels stand at the left; there is room for 20 letters.
 made-with = made with
@@ -962,7 +962,7 @@ balance-irradiance-hardly-varied-remedy = test in weaker and in stronger sun
 # { $range }: "-0.10 to 0.90".
 balance-loss-not-shown = the loss is { $loss } W/K and may be none ({ $range } W/K)
 balance-loss-not-shown-remedy = test over a wider range of water temperatures, and on more days
-cooking-opinion = The times, amounts and months in this section, and the heating time on page one, are an interpretation: they follow from the test and from the assumptions named here, and were not measured.
+cooking-opinion = The times, amounts and months in this section, and the heating time at the head of this report, are an interpretation: they follow from the test and from the assumptions named here, and were not measured.
 cooking-no-line = Without a line nothing can be said about heating times.
 cooking-not-valid = Withheld: while the numbers contradict physics, nothing can be said about heating times, food or months.
 # A load of water, in the first column of a table.

@@ -913,7 +913,7 @@ deviation-guard = Regla de decisión propia: guard = true, de modo que la incert
 # { $from }, { $to }: times. { $reason }: the tester's own words.
 deviation-excluded = { $run }: de { $from } a { $to }, tramo excluido por quien ensayó: { $reason }.
 deviation-excluded-no-reason = { $run }: de { $from } a { $to }, tramo excluido por quien ensayó: sin motivo indicado.
-deviation-findings = Además: cada hallazgo de la página uno.
+deviation-findings = STILL TO TRANSLATE
 deviation-interval = Duración del intervalo: se admiten de { $shortest } a { $longest } s, y la potencia se toma sobre el tiempo realmente transcurrido, donde la práctica habla de { $practice } s.
 # Labels stand at the left; there is room for 20 letters.
 made-with = hecho con
@@ -941,7 +941,7 @@ balance-irradiance-hardly-varied = la irradiancia apenas varió ({ $range } W/m�
 balance-irradiance-hardly-varied-remedy = ensaye con un sol más débil y con uno más fuerte
 balance-loss-not-shown = la pérdida es de { $loss } W/K y puede ser nula ({ $range } W/K)
 balance-loss-not-shown-remedy = ensaye en un margen más amplio de temperaturas del agua, y en más días
-cooking-opinion = Los tiempos, las cantidades y los meses de esta sección, y el tiempo de calentamiento de la primera página, son una interpretación: se deducen del ensayo y de los supuestos que aquí se nombran, y no se midieron.
+cooking-opinion = STILL TO TRANSLATE
 
 ## What it means for cooking
 

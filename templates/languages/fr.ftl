@@ -937,7 +937,7 @@ deviation-guard = Règle de décision propre : guard = true, si bien que l’inc
 # { $from }, { $to }: times. { $reason }: the tester's own words.
 deviation-excluded = { $run } : de { $from } à { $to } exclu par l’opérateur : { $reason }.
 deviation-excluded-no-reason = { $run } : de { $from } à { $to } exclu par l’opérateur : aucune raison donnée.
-deviation-findings = De plus : chaque constat de la première page.
+deviation-findings = STILL TO TRANSLATE
 deviation-interval = Durée des intervalles : { $shortest } à { $longest } s sont admises, et la puissance est prise sur le temps réellement écoulé, là où la norme parle de { $practice } s.
 # Labels stand at the left; there is room for 20 letters.
 made-with = réalisé avec
@@ -965,7 +965,7 @@ balance-irradiance-hardly-varied = l’éclairement n’a guère varié ({ $rang
 balance-irradiance-hardly-varied-remedy = faites des essais par un soleil plus faible et par un soleil plus fort
 balance-loss-not-shown = la perte est de { $loss } W/K et peut être nulle ({ $range } W/K)
 balance-loss-not-shown-remedy = faites des essais sur une plage plus large de températures de l’eau, et sur plus de jours
-cooking-opinion = Les durées, les quantités et les mois de cette section, ainsi que la durée de chauffage de la première page, sont une interprétation : ils découlent de l’essai et des hypothèses nommées ici, et n’ont pas été mesurés.
+cooking-opinion = STILL TO TRANSLATE
 
 ## What it means for cooking
 

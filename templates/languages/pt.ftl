@@ -917,7 +917,7 @@ deviation-guard = Regra de decisão própria: guard = true, de modo que a incert
 # { $from }, { $to }: times. { $reason }: the tester's own words.
 deviation-excluded = { $run }: de { $from } a { $to } excluído pelo responsável pelo ensaio: { $reason }.
 deviation-excluded-no-reason = { $run }: de { $from } a { $to } excluído pelo responsável pelo ensaio: nenhum motivo dado.
-deviation-findings = Além disso: todas as constatações da primeira página.
+deviation-findings = STILL TO TRANSLATE
 deviation-interval = Duração do intervalo: admitem-se { $shortest } a { $longest } s, e a potência é calculada sobre o tempo que realmente passou, onde a prática fala de { $practice } s.
 # Labels stand at the left; there is room for 20 letters.
 made-with = feito com
@@ -945,7 +945,7 @@ balance-irradiance-hardly-varied = a irradiância quase não variou ({ $range } 
 balance-irradiance-hardly-varied-remedy = ensaie com sol mais fraco e com sol mais forte
 balance-loss-not-shown = a perda é de { $loss } W/K e pode ser nula ({ $range } W/K)
 balance-loss-not-shown-remedy = ensaie numa faixa mais larga de temperaturas da água, e em mais dias
-cooking-opinion = Os tempos, as quantidades e os meses deste capítulo, e o tempo de aquecimento da primeira página, são uma interpretação: decorrem do ensaio e das suposições aqui nomeadas, e não foram medidos.
+cooking-opinion = STILL TO TRANSLATE
 
 ## What it means for cooking
 

@@ -908,7 +908,7 @@ deviation-guard = Kanuni binafsi ya uamuzi: guard = true, hivyo utovu wa uhakika
 # { $from }, { $to }: times. { $reason }: the tester's own words.
 deviation-excluded = { $run }: { $from } hadi { $to } iliondolewa na mpimaji: { $reason }.
 deviation-excluded-no-reason = { $run }: { $from } hadi { $to } iliondolewa na mpimaji: hakuna sababu iliyotolewa.
-deviation-findings = Zaidi ya hayo: kila hoja iliyo kwenye ukurasa wa kwanza.
+deviation-findings = STILL TO TRANSLATE
 deviation-interval = Urefu wa kipindi: { $shortest } hadi { $longest } s hukubaliwa, na nguvu huhesabiwa kwa muda uliopita kweli, ambapo kanuni hutaja { $practice } s.
 # Labels stand at the left; there is room for 20 letters.
 made-decision-text = kila kikomo hulinganishwa na thamani iliyoonekana, bila nafasi kwa utovu wake wa uhakika, na hutimizwa hata kikifikiwa sawasawa: ukubali rahisi wa JCGM 106:2012 (kwa kumbukumbu ya kichwani)
@@ -936,7 +936,7 @@ balance-irradiance-hardly-varied = mnururisho ulibadilika kidogo tu ({ $range } 
 balance-irradiance-hardly-varied-remedy = jaribu katika jua hafifu zaidi na katika jua kali zaidi
 balance-loss-not-shown = upotevu ni { $loss } W/K na huenda haupo kabisa ({ $range } W/K)
 balance-loss-not-shown-remedy = jaribu kwa masafa mapana zaidi ya halijoto ya maji, na kwa siku zaidi
-cooking-opinion = Nyakati, kiasi na miezi katika sehemu hii, na muda wa kupasha joto kwenye ukurasa wa kwanza, ni tafsiri: vinatokana na jaribio na makisio yaliyotajwa hapa, na havikupimwa.
+cooking-opinion = STILL TO TRANSLATE
 
 ## What it means for cooking
 

@@ -188,7 +188,7 @@ pub fn chart_without_names<'a, 'b>(
     (bottom, top): (f64, f64),
 ) -> Result<Chart<'a, 'b>> {
     ChartBuilder::on(area)
-        .margin_left(size(2.0))
+        .margin_left(size(12.0))
         .margin_right(size(12.0))
         .x_label_area_size(size(12.0))
         .build_cartesian_2d(left..right, bottom..top)

@@ -28,6 +28,8 @@ const SEEN_HIGH_PT: f64 = 2.6;
 /// Sizes of type, points.
 const NAME_PT: f64 = 7.8;
 const LIMIT_PT: f64 = 6.4;
+/// A limit's on a narrow screen, points.
+const NARROW_LIMIT_PT: f64 = 7.0;
 
 /// Draws a row a condition.
 ///
@@ -98,7 +100,12 @@ fn draw_track(area: &Area<'_>, track: &Track, place: &Place) -> Result<()> {
         ))
         .map_err(fault)?;
         let ink = if track.is_own { LIMIT } else { NOTE };
-        let style = anchored(text(LIMIT_PT, &ink), HPos::Center, VPos::Bottom);
+        let size_pt = if place.is_narrow {
+            NARROW_LIMIT_PT
+        } else {
+            LIMIT_PT
+        };
+        let style = anchored(text(size_pt, &ink), HPos::Center, VPos::Bottom);
         let above = pt(place.middle_pt - ALLOWED_PT / 2.0 - 0.4);
         area.draw(&Text::new(said.as_str(), (at, above), style))
             .map_err(fault)?;
@@ -118,7 +125,7 @@ fn write_words(area: &Area<'_>, track: &Track, place: &Place) -> Result<()> {
         ((0, middle), VPos::Center)
     };
     let room_pt = if place.is_narrow {
-        place.right_pt
+        place.end_pt - 2.0
     } else {
         NAMES_PT - 8.0
     };
