@@ -53,6 +53,13 @@ pub struct Pair {
     pub p_corrected: f64,
 }
 
+/// The pair of two places; pairs stand in the order of their places.
+pub fn find(pairs: &[Pair], first: usize, second: usize) -> Option<&Pair> {
+    let places = |pair: &Pair| (pair.difference.first, pair.difference.second);
+    let found = pairs.binary_search_by_key(&(first, second), places);
+    found.ok().map(|place| &pairs[place])
+}
+
 impl Difference {
     /// The difference of which "real" is said: of the ratings, and where irradiance differed,
     /// at common conditions; `None` where that cannot be told.

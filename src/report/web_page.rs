@@ -18,6 +18,9 @@ pub const REPORT: &str = "report.html";
 /// Template of the page that leads to several reports.
 pub const INDEX: &str = "index.html";
 
+/// Template of a comparison.
+pub const COMPARISON: &str = "comparison.html";
+
 /// Template sources, by the name under which they take each other in.
 const TEMPLATES: &[(&str, &str)] = &[
     (REPORT, include_str!("../../templates/web/report.html")),
@@ -32,6 +35,14 @@ const TEMPLATES: &[(&str, &str)] = &[
     (
         "conditions.html",
         include_str!("../../templates/web/conditions.html"),
+    ),
+    (
+        COMPARISON,
+        include_str!("../../templates/web/comparison.html"),
+    ),
+    (
+        "comparison.css",
+        include_str!("../../templates/web/comparison.css"),
     ),
     (
         "ranking.html",

@@ -76,6 +76,11 @@ impl Scale {
         (-log10(self.step * 1.001).floor()).max(0.0) as usize
     }
 
+    /// Where it begins.
+    pub fn start(&self) -> f64 {
+        self.low
+    }
+
     /// Where it ends.
     pub fn end(&self) -> f64 {
         self.high
