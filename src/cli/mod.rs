@@ -4,6 +4,7 @@ pub mod args;
 pub mod check;
 mod check_procedures;
 pub mod compare;
+mod compare_lines;
 pub mod enter;
 pub mod enter_run;
 pub mod enter_words;

@@ -1,7 +1,7 @@
 //! All campaigns, and all pairs of them.
 
-use super::figures::{PairFigures, figures};
 use super::departures::{Departure, departures};
+use super::figures::{PairFigures, figures};
 use super::gather::{refuse_baseline, refuse_incomparable, refuse_mixed};
 use super::groups::groups;
 use super::pair::{Difference, Pair, find, weigh};
@@ -25,7 +25,8 @@ pub struct Comparison {
     pub standings: Vec<Standing>,
     /// The campaigns by their power.
     pub ranking: Ranking,
-    /// Ranks that cannot be told apart, as [`groups`] has them; `None` with a baseline, which
+    /// Ranks that cannot be told apart, as [`groups`] has them, without those that are held
+    /// against no other; `None` with a baseline, which
     /// leaves most pairs unseen, and where there are too many to read.
     pub groups: Option<Vec<Vec<usize>>>,
     /// The campaign that all others are held against; `None`: each against each.
@@ -223,12 +224,20 @@ fn rated_pairs(
         .collect()
 }
 
-/// The groups of ranks that are not told apart.
+/// The groups of ranks that are not told apart, among those that are held against any other.
 fn told_groups(ranking: &Ranking, pairs: &[Pair]) -> Option<Vec<Vec<usize>>> {
     let ranked = &ranking.ranked;
-    groups(ranked.len(), |one, two| {
-        let (one, two) = (ranked[one], ranked[two]);
+    let is_held = |rank: &usize| {
+        let place = ranked[*rank];
+        let mut own = pairs.iter().filter(|pair| pair.is_of(place));
+        own.any(|pair| pair.difference.decisive().is_some())
+    };
+    let held: Vec<usize> = (0..ranked.len()).filter(is_held).collect();
+    let found = groups(held.len(), |one, two| {
+        let (one, two) = (ranked[held[one]], ranked[held[two]]);
         let pair = find(pairs, one.min(two), one.max(two));
         pair.is_some_and(Pair::is_shown)
-    })
+    })?;
+    let ranks = |group: Vec<usize>| group.into_iter().map(|one| held[one]).collect();
+    Some(found.into_iter().map(ranks).collect())
 }

@@ -24,6 +24,9 @@ pub const MOST_GROUPS: usize = 1000;
 /// a pair that differs; they are found here by the algorithm of Bron and Kerbosch 1973 with a
 /// pivot, from memory. DIFFERENCE: columns that others make redundant are kept.
 pub fn groups(count: usize, differ: impl Fn(usize, usize) -> bool) -> Option<Vec<Vec<usize>>> {
+    if count == 0 {
+        return Some(Vec::new());
+    }
     let mut alike = vec![Set::new(count); count];
     for one in 0..count {
         for two in one + 1..count {

@@ -88,6 +88,11 @@ impl Difference {
 }
 
 impl Pair {
+    /// Whether a place is one of both.
+    pub fn is_of(&self, place: usize) -> bool {
+        self.difference.first == place || self.difference.second == place
+    }
+
     /// Whether the difference is real, however many pairs were looked at. On a single day
     /// it could be the day's.
     pub fn is_shown(&self) -> bool {

@@ -169,7 +169,8 @@ mod tests {
 
     #[test]
     fn headings_are_numbered_from_one_in_their_order() {
-        let headings = Sections::of_comparison(&[(Section::Lines, true), (Section::Beside, false)]).headings(Words::english());
+        let headings = Sections::of_comparison(&[(Section::Lines, true), (Section::Beside, false)])
+            .headings(Words::english());
         for (place, heading) in headings.iter().enumerate() {
             assert_eq!(heading.number, (place + 1).to_string());
         }

@@ -41,6 +41,10 @@ const TEMPLATES: &[(&str, &str)] = &[
         include_str!("../../templates/web/comparison.html"),
     ),
     (
+        "compared.html",
+        include_str!("../../templates/web/compared.html"),
+    ),
+    (
         "comparison.css",
         include_str!("../../templates/web/comparison.css"),
     ),

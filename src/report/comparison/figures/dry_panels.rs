@@ -2,8 +2,8 @@
 
 use plotters::prelude::*;
 
-use super::ranked::asset;
 use super::panel::{OTHERS, Shared, WIDTH_PT, draw_panel};
+use super::ranked::asset;
 use crate::comparison::Comparison;
 use crate::error::Result;
 use crate::language::Words;

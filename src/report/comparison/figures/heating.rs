@@ -44,7 +44,12 @@ pub fn heating_strips(
             upper: range.longest_s.filter(|end| *end <= scale.end()),
             mark: mark(level),
         });
-        let strip = draw_strip(&scale, dot.as_ref(), (part.row_pt, part.row_pt / 2.0), &canvas)?;
+        let strip = draw_strip(
+            &scale,
+            dot.as_ref(),
+            (part.row_pt, part.row_pt / 2.0),
+            &canvas,
+        )?;
         assets.push(asset(&row.strip, strip));
     }
     Ok(assets)

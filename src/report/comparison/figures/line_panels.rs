@@ -2,8 +2,8 @@
 
 use plotters::prelude::*;
 
-use super::ranked::asset;
 use super::panel::{OTHERS, Shared, WIDTH_PT, draw_panel};
+use super::ranked::asset;
 use crate::comparison::Comparison;
 use crate::error::Result;
 use crate::language::Words;
@@ -39,8 +39,10 @@ impl Drawn<'_> {
         self.uncertainty.of_line.line.predict(k)
     }
 
-    fn points(&self) -> impl Iterator<Item = (f64, f64)> {
-        self.campaign.s580.used().filter_map(Interval::point)
+    fn points(&self) -> impl Iterator<Item = (f64, f64)> + Clone {
+        let all = self.campaign.s580.intervals.iter();
+        all.filter(|interval| interval.is_on_line())
+            .filter_map(Interval::point)
     }
 }
 

@@ -15,6 +15,9 @@ const HEIGHT_PT: f64 = 84.0;
 /// Room for the numbers of the axes, points.
 const LEFT_PT: f64 = 19.0;
 const BELOW_PT: f64 = 12.0;
+/// From one number to the next, at least, points.
+const X_APART_PT: f64 = 19.0;
+const Y_APART_PT: f64 = 17.0;
 /// Size of these numbers, points.
 const NUMBER_PT: f64 = 6.5;
 
@@ -31,12 +34,12 @@ pub struct Shared {
 impl Shared {
     /// Axes that hold what is drawn on any panel.
     pub fn holding(
-        x: impl Iterator<Item = f64>,
-        y: impl Iterator<Item = f64>,
+        x: impl Iterator<Item = f64> + Clone,
+        y: impl Iterator<Item = f64> + Clone,
     ) -> Shared {
         Shared {
-            x: Scale::new(x, WIDTH_PT - LEFT_PT),
-            y: Scale::new(y, HEIGHT_PT),
+            x: Scale::tight(x, WIDTH_PT - LEFT_PT, X_APART_PT),
+            y: Scale::tight(y, HEIGHT_PT - BELOW_PT, Y_APART_PT),
         }
     }
 }
@@ -56,11 +59,7 @@ pub fn draw_panel(
     })
 }
 
-fn axes<'a, 'b>(
-    area: &'a Area<'b>,
-    shared: &Shared,
-    canvas: &Canvas<'_>,
-) -> Result<Chart<'a, 'b>> {
+fn axes<'a, 'b>(area: &'a Area<'b>, shared: &Shared, canvas: &Canvas<'_>) -> Result<Chart<'a, 'b>> {
     let ends = |scale: &Scale| scale.start()..scale.end();
     let mut chart = ChartBuilder::on(area)
         .margin_right(size(4.0))

@@ -347,9 +347,7 @@ pub fn sentences(comparison: &Comparison, calls: &Calls) -> Vec<Phrase> {
         let all = comparison.figures.iter().flat_map(|pair| &pair.figures);
         let apart = all.clone().filter(|figure| figure.is_told_apart()).count();
         let compared = all.filter(|figure| figure.told.is_ok()).count();
-        return vec![
-            message!("beside-in-all", apart = apart, compared = compared).into(),
-        ];
+        return vec![message!("beside-in-all", apart = apart, compared = compared).into()];
     };
     let told = comparison.told(pair.first, pair.second);
     let of_pair = |said: Message| {

@@ -12,6 +12,8 @@ use crate::report::comparison::words::matrix::AT_COMMON;
 /// Lanes of brackets beside a ranking, at most; of more, each row says in numbers from which
 /// others its campaign is not told apart.
 const MOST_LANES: usize = 8;
+/// In place of the letters of a campaign that is held against no other.
+pub const NOT_HELD: &str = "–";
 /// Campaigns up to which a matrix has the differences.
 pub const WITH_MATRIX: usize = 8;
 
@@ -22,11 +24,17 @@ pub fn extra(comparison: &Comparison, words: &Words) -> Extra {
         ..Extra::default()
     };
     let count = comparison.ranking.ranked.len();
-    let lanes = comparison.groups.as_ref().and_then(|groups| lanes(groups, count));
+    let lanes = comparison
+        .groups
+        .as_ref()
+        .and_then(|groups| lanes(groups, count));
     match lanes {
         Some((lanes, letters)) => {
             extra.lanes = lanes;
             extra.letters = letters;
+            let held: Vec<&usize> = comparison.groups.iter().flatten().flatten().collect();
+            let apart = (0..count).filter(|rank| !held.contains(&rank));
+            apart.for_each(|rank| extra.letters[rank] = NOT_HELD.to_owned());
         }
         None if comparison.baseline.is_none() => extra.alike = alike(comparison, count, words),
         None => {}
@@ -96,7 +104,9 @@ fn alike(comparison: &Comparison, count: usize, words: &Words) -> Vec<String> {
 /// more than each.
 fn differences(comparison: &Comparison, words: &Words) -> Option<(String, Vec<Difference>)> {
     let ranked = &comparison.ranking.ranked;
-    let base = comparison.baseline.and_then(|base| comparison.ranking.rank(base));
+    let base = comparison
+        .baseline
+        .and_then(|base| comparison.ranking.rank(base));
     let header: Message = match base {
         Some(_) => message!("ranking-from-baseline"),
         None if ranked.len() > WITH_MATRIX => message!("ranking-from-first"),

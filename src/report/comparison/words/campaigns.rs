@@ -63,7 +63,10 @@ fn cooker(one: &Assessment) -> Phrase {
         Some(currency) => joined([short(cost), currency.into()], " "),
         None => message!("campaign-cost", cost = short(cost)).into(),
     });
-    joined([Phrase::from(area)].into_iter().chain(mass).chain(cost), ", ")
+    joined(
+        [Phrase::from(area)].into_iter().chain(mass).chain(cost),
+        ", ",
+    )
 }
 
 /// Where, when and by whom.
@@ -116,7 +119,10 @@ fn balance(one: &Assessment) -> Option<Phrase> {
     let figure = |figure: &Figure| {
         let half_width = figure.half_width();
         let decimals = decimals_for(half_width);
-        joined([fixed(figure.value, decimals), fixed(half_width, decimals)], " ± ")
+        joined(
+            [fixed(figure.value, decimals), fixed(half_width, decimals)],
+            " ± ",
+        )
     };
     Some(
         message!(

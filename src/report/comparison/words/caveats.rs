@@ -63,7 +63,11 @@ impl Caveats<'_> {
 
     fn not_valid(&self) -> Caveat {
         let places = &self.comparison.ranking.not_valid;
-        self.of(places, message!("caveat-not-valid"), message!("caveat-not-valid-text"))
+        self.of(
+            places,
+            message!("caveat-not-valid"),
+            message!("caveat-not-valid-text"),
+        )
     }
 
     fn unrated(&self) -> Caveat {
@@ -72,21 +76,33 @@ impl Caveats<'_> {
             true => self.comparison.ranking.unrated.as_slice(),
             false => &[],
         };
-        self.of(places, message!("caveat-no-rating"), message!("caveat-no-rating-text"))
+        self.of(
+            places,
+            message!("caveat-no-rating"),
+            message!("caveat-no-rating-text"),
+        )
     }
 
     fn indicative(&self) -> Caveat {
         let places = self.places(|place| {
             self.is_ranked(place) && self.comparison.standings[place].level == Level::Indicative
         });
-        self.of(&places, message!("caveat-indicative"), message!("caveat-indicative-text"))
+        self.of(
+            &places,
+            message!("caveat-indicative"),
+            message!("caveat-indicative-text"),
+        )
     }
 
     fn few_days(&self) -> Caveat {
         let places = self.places(|place| {
             self.is_ranked(place) && self.comparison.standings[place].days < FEW_DAYS
         });
-        self.of(&places, message!("caveat-few-days"), message!("caveat-few-days-text"))
+        self.of(
+            &places,
+            message!("caveat-few-days"),
+            message!("caveat-few-days-text"),
+        )
     }
 
     /// Other limits than the first campaign's; those that depart alike together.
@@ -194,7 +210,9 @@ impl Caveats<'_> {
         let said = match shared.is_empty() {
             true => message!("caveat-sensors-none"),
             false => {
-                let named = shared.iter().map(|(_, places)| self.calls.by_number(places));
+                let named = shared
+                    .iter()
+                    .map(|(_, places)| self.calls.by_number(places));
                 message!("caveat-sensors-text", groups = clauses(named))
             }
         };
@@ -214,7 +232,10 @@ enum Way {
 impl Way {
     fn of(one: &Assessment) -> Way {
         let instruments = &one.tested.campaign.instruments;
-        match (instruments.irradiance_estimate, instruments.irradiance_plane) {
+        match (
+            instruments.irradiance_estimate,
+            instruments.irradiance_plane,
+        ) {
             (Some(way), _) => Way::Estimated(way),
             (None, Some(Plane::Normal)) => Way::Normal,
             (None, Some(Plane::Horizontal)) => Way::Flat,

@@ -5,7 +5,7 @@ use simmerline_math::squared;
 
 use super::calls::Calls;
 use super::spoken::{oriented, spoken, spoken_ends};
-use super::verdict::shown_sign;
+use super::verdict::{Told, told};
 use crate::comparison::Comparison;
 use crate::comparison::pair::{Difference, Pair};
 use crate::comparison::weigh::{Method, Weighed};
@@ -63,7 +63,10 @@ fn figure_rows(pair: &Pair, weighed: &Weighed, sign: f64) -> Vec<(Message, Phras
         difference = watts(value),
         interval = watts(interval)
     );
-    let is_decisive = pair.difference.decisive().is_some_and(|one| std::ptr::eq(one, weighed));
+    let is_decisive = pair
+        .difference
+        .decisive()
+        .is_some_and(|one| std::ptr::eq(one, weighed));
     let said: Phrase = match is_decisive {
         true => said.into(),
         false => joined([said, message!("difference-scaled")], "; "),
@@ -76,10 +79,7 @@ fn figure_rows(pair: &Pair, weighed: &Weighed, sign: f64) -> Vec<(Message, Phras
         };
         rows.push((message!("difference-verdict"), verdict.into()));
         rows.push((message!("difference-p"), probability(weighed.p)));
-        rows.push((
-            message!("difference-method"),
-            spoken_method(weighed).into(),
-        ));
+        rows.push((message!("difference-method"), spoken_method(weighed).into()));
     }
     rows
 }
@@ -216,7 +216,7 @@ fn needed(pair: &Pair) -> Option<Message> {
 pub fn leaders_needed(comparison: &Comparison, calls: &Calls) -> Option<Phrase> {
     let ranked = &comparison.ranking.ranked;
     let mut others = 1..ranked.len();
-    let next = others.find(|rank| shown_sign(comparison, 0, *rank) == 0)?;
+    let next = others.find(|rank| told(comparison, 0, *rank) == Told::Alike)?;
     let (pair, _) = comparison.between(0, next)?;
     let pair_said = message!(
         "needed-of",

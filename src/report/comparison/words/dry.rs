@@ -73,13 +73,7 @@ pub fn dry(comparison: &Comparison, calls: &Calls, words: &Words) -> Option<DryP
     })
 }
 
-fn row(
-    calls: &Calls,
-    place: usize,
-    one: &Assessment,
-    run: &DryRun,
-    words: &Words,
-) -> Vec<String> {
+fn row(calls: &Calls, place: usize, one: &Assessment, run: &DryRun, words: &Words) -> Vec<String> {
     let plateau = run.plateau.as_ref();
     let cell = |value: Option<f64>| value.map_or_else(|| NONE.into(), |value| fixed(value, 0));
     let cells: [Phrase; 7] = [

@@ -100,7 +100,7 @@ pub fn cell(pair: &Pair, sign: f64, words: &Words) -> Cell {
             value: "–".to_owned(),
             interval: String::new(),
             is_shown: false,
-            mark,
+            mark: "",
             cause: String::new(),
             alt: words.say(message!("matrix-untold")),
         };

@@ -36,7 +36,12 @@ fn on_ratings(comparison: &Comparison) -> Vec<Phrase> {
         message!("comparison-note-ratings").into(),
         message!("comparison-note-suns", percent = percent).into(),
         message!("comparison-note-uncertainty").into(),
-        message!("comparison-note-paired", paired = paired, pairs = pairs.len()).into(),
+        message!(
+            "comparison-note-paired",
+            paired = paired,
+            pairs = pairs.len()
+        )
+        .into(),
         message!("comparison-note-p", pairs = pairs.len()).into(),
     ];
     if comparison.groups.is_some() && comparison.ranking.ranked.len() > 2 {

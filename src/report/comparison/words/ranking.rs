@@ -20,14 +20,14 @@ const LINE_STEP: f64 = 1.22;
 /// Room above and below what stands in a row, together, points.
 const ROW_ROOM_PT: f64 = 7.0;
 /// Width of names, points.
-pub const NAME_PT: f64 = 148.0;
+pub const NAME_PT: f64 = 134.0;
 /// Width of the plot where nothing takes from it, and at least, points.
-const PLOT_PT: f64 = 196.0;
+const PLOT_PT: f64 = 204.0;
 const LEAST_PLOT_PT: f64 = 88.0;
 /// What columns take from it: of numbers that are not told apart, of differences, of cost.
 const ALIKE_PT: f64 = 46.0;
-const DIFFERENCE_PT: f64 = 50.0;
-const COST_PT: f64 = 30.0;
+const DIFFERENCE_PT: f64 = 56.0;
+const COST_PT: f64 = 34.0;
 /// Between brackets and the next column, points.
 const GUTTER_PT: f64 = 6.0;
 
@@ -300,12 +300,7 @@ impl Columns {
             Some(currency) => message!("ranking-per-currency", currency = currency),
             None => message!("ranking-per-cost"),
         };
-        let always = [
-            message!("ranking-r-squared"),
-            message!("ranking-intervals"),
-            message!("ranking-days"),
-            message!("ranking-per-area"),
-        ];
+        let always = [message!("ranking-rests-on"), message!("ranking-per-area")];
         let of_cost = self.has_cost.then_some(of_cost);
         let all = always.into_iter().chain(of_cost);
         all.map(|header: Message| words.say(header)).collect()
@@ -323,10 +318,13 @@ impl Columns {
             }
             _ => number,
         });
-        let always = [
+        let rests_on: [Phrase; 3] = [
             optional(one.r_squared.map(|r_squared| fixed(r_squared, 2))),
             one.intervals.into(),
             one.days.into(),
+        ];
+        let always = [
+            joined(rests_on, " · "),
             optional(per(one.per_area_w_m2(), Some(one.intercept_area_m2))),
         ];
         let of_cost = self.has_cost.then(|| optional(of_cost));

@@ -1,9 +1,11 @@
 //! Every string of a comparison, in the order of its pages.
 
+use std::collections::{BTreeMap, BTreeSet};
+
 use serde::Serialize;
 
 use super::beside::{BesidePart, beside};
-use super::bracketing::{WITH_MATRIX, extra};
+use super::bracketing::{NOT_HELD, WITH_MATRIX, extra};
 use super::calls::Calls;
 use super::campaigns::{CampaignPart, campaigns};
 use super::caveats::caveats;
@@ -16,7 +18,7 @@ use super::method::notes;
 use super::ranking::{Extra, RankingPart, ranking_part};
 use super::verdict::{Verdict, verdict};
 use crate::comparison::Comparison;
-use crate::language::{Message, Phrase, Words, date, joined, listed};
+use crate::language::{Message, Phrase, Words, joined, listed};
 use crate::message;
 use crate::procedure::Assessment;
 use crate::report::comparison::names::number;
@@ -24,6 +26,7 @@ use crate::report::rows::Row;
 use crate::report::sections::{Heading, Section, Sections};
 use crate::report::words::cautions::{CautionPart, cautions};
 use crate::report::words::provenance::{checkable, made_with};
+use crate::report::words::tested::spoken_dates;
 use crate::report::{Edition, Setting};
 
 /// Places that the subtitle names.
@@ -166,11 +169,16 @@ fn ranking_notes(comparison: &Comparison, extra: &Extra) -> Vec<Phrase> {
     let mut notes: Vec<Phrase> = Vec::new();
     if ranked > 2 && comparison.baseline.is_none() {
         let pairs = comparison.pairs.len();
-        notes.push(match (extra.alike.is_empty(), extra.lanes.iter().flatten().next()) {
-            (true, None) => message!("ranking-note-all-apart", pairs = pairs).into(),
-            (true, Some(_)) => message!("ranking-note-brackets", pairs = pairs).into(),
-            (false, _) => message!("ranking-note-alike", pairs = pairs).into(),
-        });
+        notes.push(
+            match (extra.alike.is_empty(), extra.lanes.iter().flatten().next()) {
+                (true, None) => message!("ranking-note-all-apart", pairs = pairs).into(),
+                (true, Some(_)) => message!("ranking-note-brackets", pairs = pairs).into(),
+                (false, _) => message!("ranking-note-alike", pairs = pairs).into(),
+            },
+        );
+    }
+    if extra.letters.iter().any(|letters| letters == NOT_HELD) {
+        notes.push(message!("ranking-note-not-held").into());
     }
     if extra.differences.is_some() {
         notes.push(message!("ranking-note-differences", pairs = comparison.pairs.len()).into());
@@ -187,18 +195,10 @@ fn ranking_notes(comparison: &Comparison, extra: &Extra) -> Vec<Phrase> {
 
 /// How many campaigns of how many cookers, where and when.
 fn subtitle(comparison: &Comparison) -> Phrase {
-    let mut cookers: Vec<(&str, Option<&String>)> = comparison
-        .campaigns
-        .iter()
-        .map(|one| &one.tested.campaign.cooker)
-        .map(|cooker| (cooker.name.as_str(), cooker.identification.as_ref()))
-        .collect();
-    cookers.sort_unstable();
-    cookers.dedup();
     let count = message!(
         "comparison-count",
         campaigns = comparison.campaigns.len(),
-        cookers = cookers.len()
+        cookers = count_cookers(comparison)
     );
     let mut sites: Vec<&str> = comparison
         .campaigns
@@ -215,15 +215,22 @@ fn subtitle(comparison: &Comparison) -> Phrase {
         .campaigns
         .iter()
         .flat_map(|one| one.tested.all_runs().map(|run| run.date));
-    let dates: Option<Phrase> = match (dates.clone().min(), dates.max()) {
-        (Some(first), Some(last)) if first == last => Some(date(first)),
-        (Some(first), Some(last)) => {
-            Some(message!("comparison-dates", first = date(first), last = date(last)).into())
-        }
-        _ => None,
-    };
+    let dates = dates.clone().min().zip(dates.max());
+    let dates = dates.map(|(first, last)| spoken_dates(first, last));
     let parts = [Phrase::from(count), sites].into_iter().chain(dates);
     joined(parts, " · ")
+}
+
+/// Cookers of one name are one, unless two marks are stated that tell them apart.
+fn count_cookers(comparison: &Comparison) -> usize {
+    let campaigns = comparison.campaigns.iter();
+    let cookers = campaigns.map(|one| &one.tested.campaign.cooker);
+    let mut known: BTreeMap<&str, BTreeSet<&String>> = BTreeMap::new();
+    for cooker in cookers {
+        let marks = known.entry(&cooker.name).or_default();
+        marks.extend(&cooker.identification);
+    }
+    known.values().map(|marks| marks.len().max(1)).sum()
 }
 
 /// Who tested, each once.

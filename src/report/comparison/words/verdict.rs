@@ -36,11 +36,30 @@ pub struct Lead {
     pub is_shown: bool,
 }
 
-/// Whether one of two ranks is shown to give more: 1 the first, −1 the second, 0 neither.
-pub fn shown_sign(comparison: &Comparison, one: usize, other: usize) -> i8 {
-    let shown = comparison.between(one, other).filter(|(pair, _)| pair.is_shown());
-    let value = shown.and_then(|(pair, sign)| Some(pair.difference.decisive()?.value * sign));
-    value.map_or(0, |value| if value > 0.0 { 1 } else { -1 })
+/// What is shown of two ranks.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Told {
+    /// The first gives more.
+    More,
+    /// The first gives less.
+    Less,
+    /// Neither is shown to.
+    Alike,
+    /// They cannot be held against each other.
+    Untold,
+}
+
+/// What is shown of two ranks.
+pub fn told(comparison: &Comparison, one: usize, other: usize) -> Told {
+    let Some((pair, sign)) = comparison.between(one, other) else {
+        return Told::Untold;
+    };
+    match pair.difference.decisive() {
+        None => Told::Untold,
+        Some(_) if !pair.is_shown() => Told::Alike,
+        Some(weighed) if weighed.value * sign > 0.0 => Told::More,
+        Some(_) => Told::Less,
+    }
 }
 
 /// Puts the verdict into words.
@@ -94,51 +113,47 @@ fn power(comparison: &Comparison, place: usize, words: &Words) -> Phrase {
 }
 
 /// Two: which gives more, and by how much; or that it is not told.
-fn of_two(
-    comparison: &Comparison,
-    calls: &Calls,
-    [one, two]: [usize; 2],
-    words: &Words,
-) -> Phrase {
-    let names = match shown_sign(comparison, 0, 1) {
-        -1 => [two, one],
+fn of_two(comparison: &Comparison, calls: &Calls, [one, two]: [usize; 2], words: &Words) -> Phrase {
+    let told = told(comparison, 0, 1);
+    let [first, second] = match told {
+        Told::Less => [two, one],
         _ => [one, two],
     };
-    let [first, second] = names.map(|place| calls.name(place));
     let decisive = comparison.between(0, 1);
     let decisive = decisive.and_then(|(pair, _)| pair.difference.decisive());
-    match (shown_sign(comparison, 0, 1), decisive) {
-        (0, _) | (_, None) => message!("verdict-title-two-alike", first = first, second = second),
-        (_, Some(weighed)) => {
+    let said = match (told, decisive) {
+        (Told::More | Told::Less, Some(weighed)) => {
             let size = fixed(weighed.value.abs(), decimals_for(weighed.expanded()));
             let size = words.say(joined([size, "W".into()], "\u{a0}"));
-            message!(
-                "verdict-title-two",
-                first = first,
-                second = second,
-                difference = size
-            )
+            message!("verdict-title-two", difference = size)
         }
-    }
-    .into()
+        (Told::Alike, _) => message!("verdict-title-two-alike"),
+        _ => message!("verdict-title-two-untold"),
+    };
+    said.with("first", calls.name(first))
+        .with("second", calls.name(second))
+        .into()
 }
 
 /// Many: which gives most, or how many lead.
 fn of_many(comparison: &Comparison, calls: &Calls, top: usize, words: &Words) -> Message {
     let others = 1..comparison.ranking.ranked.len();
-    let signs: Vec<i8> = others.map(|rank| shown_sign(comparison, 0, rank)).collect();
-    let count = |sign: i8| signs.iter().filter(|one| **one == sign).count();
-    let second = |sign: i8| {
-        let rank = signs.iter().position(|one| *one == sign).unwrap_or(0) + 1;
+    let all: Vec<Told> = others.map(|rank| told(comparison, 0, rank)).collect();
+    let count = |is: Told| all.iter().filter(|one| **one == is).count();
+    let second = |is: Told| {
+        let rank = all.iter().position(|one| *one == is).unwrap_or(0) + 1;
         calls.name(comparison.ranking.ranked[rank])
     };
-    let said = match (count(-1), count(0)) {
-        (0, 0) => message!("verdict-title-most"),
-        (0, 1) => message!("verdict-title-leads-one", second = second(0)),
-        (0, alike) => message!("verdict-title-leads", others = alike),
+    let counts = [Told::Less, Told::Alike, Told::More, Told::Untold].map(count);
+    let said = match counts {
+        [0, 0, _, 0] => message!("verdict-title-most"),
+        [0, 0, 0, _] => message!("verdict-title-alone"),
+        [0, 0, ..] => message!("verdict-title-most-told"),
+        [0, 1, ..] => message!("verdict-title-leads-one", second = second(Told::Alike)),
+        [0, alike, ..] => message!("verdict-title-leads", others = alike),
         // By the heat balances, where irradiance differed.
-        (1, _) => message!("verdict-title-beaten-by-one", second = second(-1)),
-        (more, _) => message!("verdict-title-beaten", others = more),
+        [1, ..] => message!("verdict-title-beaten-by-one", second = second(Told::Less)),
+        [more, ..] => message!("verdict-title-beaten", others = more),
     };
     said.with("name", calls.name(top))
         .with("power", power(comparison, top, words))
@@ -146,21 +161,18 @@ fn of_many(comparison: &Comparison, calls: &Calls, top: usize, words: &Words) ->
 
 /// A baseline: how many give more and less.
 fn against(comparison: &Comparison, calls: &Calls, base: usize, words: &Words) -> Message {
-    let pairs = comparison.pairs.iter();
-    let values = pairs.map(|pair| {
-        let shown = Some(pair).filter(|pair| pair.is_shown());
-        let weighed = shown.and_then(|pair| pair.difference.decisive());
-        weighed.map_or(0.0, |weighed| weighed.value)
-    });
-    let values: Vec<f64> = values.collect();
-    let count = |is: &dyn Fn(f64) -> bool| values.iter().filter(|value| is(**value)).count();
+    let rank = comparison.ranking.rank(base).unwrap_or(0);
+    let others = 0..comparison.ranking.ranked.len();
+    let others = others.filter(|other| *other != rank);
+    let all: Vec<Told> = others.map(|other| told(comparison, other, rank)).collect();
+    let count = |is: Told| all.iter().filter(|one| **one == is).count();
     message!(
         "verdict-title-baseline",
         name = calls.name(base),
         power = power(comparison, base, words),
-        more = count(&|value| value > 0.0),
-        less = count(&|value| value < 0.0),
-        alike = count(&|value| value == 0.0)
+        more = count(Told::More),
+        less = count(Told::Less),
+        alike = count(Told::Alike) + count(Told::Untold)
     )
 }
 
@@ -196,6 +208,12 @@ fn sentences(comparison: &Comparison, calls: &Calls) -> Vec<Phrase> {
         pairs => {
             let shown = pairs.iter().filter(|pair| pair.is_shown()).count();
             sentences.push(message!("verdict-in-all", shown = shown, pairs = pairs.len()).into());
+            let untold = pairs
+                .iter()
+                .filter(|pair| pair.difference.decisive().is_none());
+            let untold = untold.count();
+            let untold = (untold > 0).then(|| message!("verdict-untold-pairs", pairs = untold));
+            sentences.extend(untold.map(Phrase::from));
             sentences.extend(differences::leaders_needed(comparison, calls));
         }
     }
