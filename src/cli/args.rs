@@ -285,9 +285,39 @@ pub struct CompareOptions {
     /// Folder for the comparison; made if it is not there
     #[arg(long, value_name = "DIR", default_value = "reports")]
     pub out: PathBuf,
+    /// Form of the comparison; both with a comma. JSON and CSV there always are
+    #[arg(
+        long,
+        value_name = "FORMAT",
+        value_enum,
+        value_delimiter = ',',
+        default_value = "pdf"
+    )]
+    pub format: Vec<PageFormat>,
     /// Print nothing but errors
     #[arg(long)]
     pub quiet: bool,
+}
+
+/// A form in which a comparison can be had.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, clap::ValueEnum)]
+pub enum PageFormat {
+    /// As PDF
+    Pdf,
+    /// As one web page that needs no network
+    Html,
+}
+
+impl CompareOptions {
+    /// The forms asked for, each once.
+    pub fn formats(&self) -> Vec<Format> {
+        let all = [
+            (PageFormat::Pdf, Format::Pdf),
+            (PageFormat::Html, Format::Html),
+        ];
+        let asked = all.into_iter().filter(|(one, _)| self.format.contains(one));
+        asked.map(|(_, format)| format).collect()
+    }
 }
 
 #[derive(Debug, Args)]

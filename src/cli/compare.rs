@@ -1,22 +1,21 @@
 //! `compare`: several campaigns, and which cooker is better.
 
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
 use super::args::CompareOptions;
-use super::report::{open_folder, time_of_issue};
-use super::table::{Align, table};
-use super::terminal::{line, print, print_note, quoted};
+use super::compare_lines::describe;
+use super::lines::Lines;
+use super::report::{open_folder, side_by_side, time_of_issue};
+use super::report_table::{CampaignRow, notes};
+use super::screen::Screen;
+use super::speech::words_for;
+use super::terminal::{line, print, print_lines, print_note, quoted};
 use crate::campaign::Reach;
 use crate::comparison::{Comparison, compare, gather};
 use crate::error::{Error, Problem, Result};
-use crate::language::Words;
 use crate::procedure::Assessment;
 use crate::report::Edition;
-use crate::report::comparison::names::names;
 use crate::report::comparison::outputs::{NAME, outputs};
-use crate::report::comparison::words::beside::{figures_verdict, lines};
-use crate::report::comparison::words::differences::verdict;
-use crate::report::comparison::words::tables::rating_table;
 use crate::report::files::write_all;
 use crate::verify::{Evidence, Pdf, Subject, assess_again, verify};
 
@@ -34,28 +33,60 @@ pub fn run(options: &CompareOptions) -> Result<u8> {
         .transpose()?;
     let issued = time_of_issue()?;
     open_folder(&options.out, options.quiet)?;
-    let opened = paths.iter().map(|path| open(path, options.files.reach()));
-    let opened = opened.collect::<Result<Vec<_>>>()?;
     // What reports carry is taken out, and stays until the comparison carries it.
-    let (campaigns, _evidence): (Vec<_>, Vec<_>) = opened.into_iter().unzip();
+    let (campaigns, _evidence): (Vec<_>, Vec<_>) =
+        open_all(&paths, options.files.reach())?.into_iter().unzip();
     let comparison = compare(campaigns, baseline, options.allow_mixed)?;
     let wishes = &comparison.campaigns[0].tested.campaign.report;
     let edition = Edition {
+        formats: options.formats(),
         has_attachments: !options.no_attachments,
         ..Edition::wished(wishes, issued).in_language(options.language)
     };
     write_all(&options.out, NAME, &outputs(&comparison, &edition)?)?;
     if !options.quiet {
-        for one in &comparison.campaigns {
-            let notices = one.notices.iter();
-            notices
-                .for_each(|notice| print_note(&format!("{}: {notice}", one.tested.campaign.name)));
-        }
-        print(&describe(&comparison))?;
-        let file = options.out.join(format!("{NAME}.pdf"));
-        print(&format!("\n{}", line(&file.display().to_string())))?;
+        tell(&comparison, options, edition)?;
     }
     Ok(0)
+}
+
+/// Prints what it comes to, where it is, and then what is to be noted of single campaigns.
+fn tell(comparison: &Comparison, options: &CompareOptions, edition: Edition) -> Result<()> {
+    let campaigns = || comparison.campaigns.iter();
+    let wished = campaigns().map(|one| one.tested.campaign.report.language);
+    let edition = Edition {
+        words: words_for(options.language, wished),
+        ..edition
+    };
+    let mut lines = Lines::new(Screen::out());
+    describe(&mut lines, comparison, &edition);
+    print_lines(&lines)?;
+    let endings = edition.formats.iter().filter_map(|format| format.ending());
+    let files = endings.map(|ending| options.out.join(format!("{NAME}.{ending}")));
+    let files: String = files
+        .map(|file| line(&file.display().to_string()))
+        .collect();
+    print(&format!("\n{files}"))?;
+    let rows: Vec<CampaignRow> = campaigns()
+        .map(|one| CampaignRow::of(one, String::new()))
+        .collect();
+    let notes = notes(&rows, &edition.words);
+    notes.iter().for_each(|note| print_note(note));
+    Ok(())
+}
+
+/// A campaign, and what a report on it carries.
+type Opened = (Assessment, Option<Evidence>);
+
+/// Opens all campaigns, several at a time.
+///
+/// # Errors
+/// As [`open`], of the first that has one.
+fn open_all(paths: &[PathBuf], reach: Reach) -> Result<Vec<Opened>> {
+    let mut opened = Vec::new();
+    let work = |path: &PathBuf| open(path, reach);
+    side_by_side(paths, work, |_, outcome| opened.push(outcome));
+    opened.into_iter().collect()
 }
 
 /// A campaign of a folder or of a report, assessed; of a report, with what it carries.
@@ -63,7 +94,7 @@ pub fn run(options: &CompareOptions) -> Result<u8> {
 /// # Errors
 /// What is wrong with it; [`Error::Usage`] for a PDF that is no report on one campaign, or does
 /// not agree with its data.
-fn open(path: &Path, reach: Reach) -> Result<(Assessment, Option<Evidence>)> {
+fn open(path: &Path, reach: Reach) -> Result<Opened> {
     if !gather::is_report(path) {
         return Ok((crate::assess_reaching(path, reach)?, None));
     }
@@ -82,50 +113,4 @@ fn open(path: &Path, reach: Reach) -> Result<(Assessment, Option<Evidence>)> {
         ));
     }
     Ok((assess_again(&evidence, campaign)?, Some(evidence)))
-}
-
-const HEADER: [(&str, Align); 12] = [
-    ("", Align::Left),
-    ("cooker", Align::Left),
-    ("Ps(50), W (95 %)", Align::Left),
-    ("a, W", Align::Right),
-    ("b, W/K", Align::Right),
-    ("R²", Align::Right),
-    ("used", Align::Right),
-    ("days", Align::Right),
-    ("W/m²", Align::Right),
-    ("°C", Align::Right),
-    ("m/s", Align::Right),
-    ("conformity", Align::Left),
-];
-
-fn describe(comparison: &Comparison) -> String {
-    let mut names = names(&comparison.campaigns);
-    for (name, one) in names.iter_mut().zip(&comparison.campaigns) {
-        if one.tested.campaign.demonstration {
-            *name += " (invented)";
-        }
-    }
-    let words = Words::english();
-    let rows: Vec<[String; 12]> = rating_table(comparison, &names, words)
-        .rows
-        .into_iter()
-        .filter_map(|row| row.try_into().ok())
-        .collect();
-    let mut text = String::new();
-    if !rows.is_empty() {
-        text += &table(HEADER, &rows);
-        text.push('\n');
-    }
-    for figures in &comparison.figures {
-        let said = match comparison.pair_of(figures.first, figures.second) {
-            Some(pair) => verdict(comparison, pair, &names),
-            None => figures_verdict(comparison, figures, &names),
-        };
-        text += &line(&words.say(said));
-        for figure in lines(comparison, figures, words) {
-            text += &line(&figure);
-        }
-    }
-    text
 }

@@ -6,6 +6,7 @@ mod check_procedures;
 mod check_text;
 mod check_verdict;
 pub mod compare;
+mod compare_lines;
 pub mod data;
 pub mod enter;
 pub mod enter_run;

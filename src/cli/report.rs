@@ -136,7 +136,7 @@ fn refuse_name_of_comparison(folders: &[PathBuf]) -> Result<()> {
 
 /// Works on the folders, [`AT_ONCE`] at a time, and hands over what came of each in their
 /// order.
-fn side_by_side<T: Send>(
+pub fn side_by_side<T: Send>(
     folders: &[PathBuf],
     work: impl Fn(&PathBuf) -> T + Sync,
     mut hand_over: impl FnMut(&PathBuf, T),

@@ -1,10 +1,12 @@
 //! All campaigns, and all pairs of them.
 
+use super::departures::{Departure, departures};
 use super::figures::{PairFigures, figures};
-use super::gather::{departures, refuse_incomparable, refuse_mixed};
-use super::pair::{Difference, Pair, weigh};
+use super::gather::{refuse_baseline, refuse_incomparable, refuse_mixed};
+use super::groups::groups;
+use super::pair::{Difference, Pair, find, weigh};
+use super::standing::{Ranking, Standing};
 use crate::error::Result;
-use crate::language::Message;
 use crate::procedure::Assessment;
 use crate::procedure::cooking::pots::{START_C, TARGET_C, TimeRange, heating_time};
 use crate::procedure::s580::limits::STANDARD_IRRADIANCE_W_M2;
@@ -19,10 +21,18 @@ pub const HEATED_KG: f64 = 2.0;
 pub struct Comparison {
     /// In the order in which they were named.
     pub campaigns: Vec<Assessment>,
+    /// Where each stands by its power.
+    pub standings: Vec<Standing>,
+    /// The campaigns by their power.
+    pub ranking: Ranking,
+    /// Ranks that cannot be told apart, as [`groups`] has them, without those that are held
+    /// against no other; `None` with a baseline, which
+    /// leaves most pairs unseen, and where there are too many to read.
+    pub groups: Option<Vec<Vec<usize>>>,
     /// The campaign that all others are held against; `None`: each against each.
     pub baseline: Option<usize>,
     /// How each departs from the practice and limits of the first; empty where none does.
-    pub departures: Vec<Vec<Message>>,
+    pub departures: Vec<Vec<Departure>>,
     /// Pairs of which both have a rating.
     pub pairs: Vec<Pair>,
     /// Every pair, with the figures beside the rating.
@@ -37,6 +47,16 @@ pub struct Comparison {
     pub heating: Vec<Option<TimeRange>>,
 }
 
+/// One campaign's figures less another's.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct ToldAs {
+    /// Places of the one, and of the other that is taken from it.
+    pub minuend: usize,
+    pub subtrahend: usize,
+    /// Turns what a pair's second has more than its first into that.
+    pub sign: f64,
+}
+
 impl Comparison {
     /// Whether campaigns of different procedure or limits are compared.
     pub fn is_mixed(&self) -> bool {
@@ -45,22 +65,51 @@ impl Comparison {
             .any(|departures| !departures.is_empty())
     }
 
-    /// Whether a rating is only indicative.
+    /// Whether a rating that holds is only indicative.
     pub fn is_indicative(&self) -> bool {
         self.rated()
-            .any(|one| one.s580.conformity.level.falls_short())
+            .any(|place| self.standings[place].level.falls_short())
     }
 
-    /// The campaigns that have a rating.
-    pub fn rated(&self) -> impl Iterator<Item = &Assessment> {
-        let campaigns = self.campaigns.iter();
-        campaigns.filter(|one| one.s580.rated.is_some())
+    /// Places of the campaigns that have a rating that holds, in their order.
+    pub fn rated(&self) -> impl Iterator<Item = usize> + '_ {
+        let places = 0..self.campaigns.len();
+        places.filter(|place| self.standings[*place].valid_power().is_some())
+    }
+
+    /// Which way round the differences of a pair are told, everywhere: with a baseline, what the
+    /// other has more than it; else what the one of the better rank has more.
+    pub fn told(&self, first: usize, second: usize) -> ToldAs {
+        let rank = |place: usize| self.ranking.rank(place);
+        let is_turned = match (self.baseline, rank(first), rank(second)) {
+            (None, Some(first), Some(second)) => first < second,
+            _ => false,
+        };
+        match is_turned {
+            true => ToldAs {
+                minuend: first,
+                subtrahend: second,
+                sign: -1.0,
+            },
+            false => ToldAs {
+                minuend: second,
+                subtrahend: first,
+                sign: 1.0,
+            },
+        }
+    }
+
+    /// The pair of two ranks, however it was named, and the sign with which its differences are
+    /// those of the one less the other; `None` where they were not compared.
+    pub fn between(&self, one: usize, other: usize) -> Option<(&Pair, f64)> {
+        let (one, other) = (self.ranking.ranked[one], self.ranking.ranked[other]);
+        let straight = self.pair_of(other, one).map(|pair| (pair, 1.0));
+        straight.or_else(|| self.pair_of(one, other).map(|pair| (pair, -1.0)))
     }
 
     /// The rating of two places; `None` where either has none.
     pub fn pair_of(&self, first: usize, second: usize) -> Option<&Pair> {
-        let mut pairs = self.pairs.iter();
-        pairs.find(|pair| (pair.difference.first, pair.difference.second) == (first, second))
+        find(&self.pairs, first, second)
     }
 }
 
@@ -68,7 +117,9 @@ impl Comparison {
 ///
 /// # Errors
 /// [`crate::error::Error::Usage`] for campaigns that share no figure with another, with the same
-/// readings, and, unless `allow_mixed`, of different procedure or limits.
+/// readings, a baseline with which nothing can be compared, and, unless `allow_mixed`, campaigns
+/// of different procedure or limits. One whose rating is physically impossible is let in as long
+/// as two others can be compared.
 pub fn compare(
     campaigns: Vec<Assessment>,
     baseline: Option<usize>,
@@ -80,9 +131,20 @@ pub fn compare(
     if !allow_mixed {
         refuse_mixed(&campaigns, &departures)?;
     }
-    let places = places(campaigns.len(), baseline);
-    let pairs = rated_pairs(&campaigns, &places);
+    refuse_baseline(&campaigns, &stated, baseline)?;
+    let standings: Vec<Standing> = campaigns.iter().map(Standing::of).collect();
+    let ranking = Ranking::of(&standings);
+    // What is impossible is compared with nothing, unless it states figures that do not hang on
+    // what is wrong.
+    let has_figures = |place: &usize| !stated[*place].is_empty();
+    let compared: Vec<usize> = (0..campaigns.len()).filter(has_figures).collect();
+    let places = places(&compared, baseline);
+    let pairs = rated_pairs(&campaigns, &standings, &places);
     let figures = figures(&campaigns, &stated, &places, &pairs);
+    let groups = baseline
+        .is_none()
+        .then(|| told_groups(&ranking, &pairs))
+        .flatten();
     let ambients: Vec<f64> = campaigns
         .iter()
         .filter_map(|one| Some(one.prospect.as_ref()?.cooking.ambient_c))
@@ -93,8 +155,10 @@ pub fn compare(
     let target_c = boiling_c.fold(TARGET_C, f64::min);
     let heating = campaigns
         .iter()
-        .map(|one| {
+        .zip(&standings)
+        .map(|(one, standing)| {
             let ambient_c = ambient_c?;
+            standing.valid_power()?;
             let balance = one.water_balance.as_ref()?;
             let power = balance.power_at(STANDARD_IRRADIANCE_W_M2);
             heating_time(
@@ -106,6 +170,9 @@ pub fn compare(
         .collect();
     Ok(Comparison {
         campaigns,
+        standings,
+        ranking,
+        groups,
         baseline,
         departures,
         pairs,
@@ -118,21 +185,28 @@ pub fn compare(
 }
 
 /// The pairs: each with each, or each with the baseline, which is then the first.
-fn places(count: usize, baseline: Option<usize>) -> Vec<(usize, usize)> {
+fn places(compared: &[usize], baseline: Option<usize>) -> Vec<(usize, usize)> {
     match baseline {
-        Some(base) => (0..count)
-            .filter(|&one| one != base)
-            .map(|one| (base, one))
-            .collect(),
-        None => (0..count)
-            .flat_map(|one| (one + 1..count).map(move |two| (one, two)))
-            .collect(),
+        Some(base) => {
+            let others = compared.iter().filter(|&&one| one != base);
+            others.map(|&one| (base, one)).collect()
+        }
+        None => {
+            let firsts = compared.iter().enumerate();
+            firsts
+                .flat_map(|(at, &one)| compared[at + 1..].iter().map(move |&two| (one, two)))
+                .collect()
+        }
     }
 }
 
-/// The pairs of which both have a rating.
-fn rated_pairs(campaigns: &[Assessment], places: &[(usize, usize)]) -> Vec<Pair> {
-    let is_rated = |place: usize| campaigns[place].s580.rated.is_some();
+/// The pairs of which both have a rating that holds.
+fn rated_pairs(
+    campaigns: &[Assessment],
+    standings: &[Standing],
+    places: &[(usize, usize)],
+) -> Vec<Pair> {
+    let is_rated = |place: usize| standings[place].valid_power().is_some();
     let rated = places
         .iter()
         .filter(|(one, two)| is_rated(*one) && is_rated(*two));
@@ -148,4 +222,22 @@ fn rated_pairs(campaigns: &[Assessment], places: &[(usize, usize)]) -> Vec<Pair>
             p_corrected,
         })
         .collect()
+}
+
+/// The groups of ranks that are not told apart, among those that are held against any other.
+fn told_groups(ranking: &Ranking, pairs: &[Pair]) -> Option<Vec<Vec<usize>>> {
+    let ranked = &ranking.ranked;
+    let is_held = |rank: &usize| {
+        let place = ranked[*rank];
+        let mut own = pairs.iter().filter(|pair| pair.is_of(place));
+        own.any(|pair| pair.difference.decisive().is_some())
+    };
+    let held: Vec<usize> = (0..ranked.len()).filter(is_held).collect();
+    let found = groups(held.len(), |one, two| {
+        let (one, two) = (ranked[held[one]], ranked[held[two]]);
+        let pair = find(pairs, one.min(two), one.max(two));
+        pair.is_some_and(Pair::is_shown)
+    })?;
+    let ranks = |group: Vec<usize>| group.into_iter().map(|one| held[one]).collect();
+    Some(found.into_iter().map(ranks).collect())
 }

@@ -6,7 +6,7 @@ use simmerline_math::{hypot, squared};
 
 use super::alike::{Unlike, Vessels, is_of_vessels, unlike, vessels};
 use super::effects::{common, effects_of};
-use super::pair::Pair;
+use super::pair::{Pair, find as find_pair};
 use super::places::{is_one_estimate, is_one_site};
 use crate::procedure::s580::uncertainty::days::SHOWN_P;
 use crate::procedure::stated::{FigureKey, Stated};
@@ -143,10 +143,8 @@ pub fn figures(
     let shared: Vec<Shared> = places
         .iter()
         .map(|&(first, second)| {
-            let has_causes = pairs.iter().any(|pair| {
-                let of = &pair.difference;
-                (of.first, of.second) == (first, second) && of.causes.is_some()
-            });
+            let pair = find_pair(pairs, first, second);
+            let has_causes = pair.is_some_and(|pair| pair.difference.causes.is_some());
             shared(campaigns, stated, (first, second), has_causes)
         })
         .collect();

@@ -2,28 +2,27 @@
 
 use std::path::{Path, PathBuf};
 
+use super::departures::Departure;
 use super::places::distance_km;
 use crate::campaign::classes::InstrumentKind;
 use crate::campaign::find::{campaign_name, find_each, real_path, refuse_same_names};
-use crate::campaign::model::{GUARD_KEY, Instruments};
+use crate::campaign::model::Instruments;
 use crate::error::{Error, Problem, Problems, Result};
-use crate::language::{Message, Words, clauses, short};
+use crate::language::{Message, Words, clauses};
 use crate::logs::Series;
-use crate::message;
 use crate::procedure::dry_vessel::dry_run::dry_errors;
-use crate::procedure::s580::limits::LimitKey;
 use crate::procedure::sources::CommonError;
 use crate::procedure::stated::Stated;
 use crate::procedure::{Assessment, Run};
 use crate::units::counted;
 
 /// Fewest and most campaigns of a comparison.
-pub const COUNT: std::ops::RangeInclusive<usize> = 2..=20;
+pub const COUNT: std::ops::RangeInclusive<usize> = 2..=200;
 
 /// The campaigns to compare: their folders, and reports as PDF, which carry their data.
 ///
 /// # Errors
-/// [`Error::Usage`] for fewer than two or more than twenty, for one named twice, and for
+/// [`Error::Usage`] for fewer than two or more than two hundred, for one named twice, and for
 /// two folders of one name.
 pub fn campaigns(paths: &[PathBuf]) -> Result<Vec<PathBuf>> {
     let mut problems = Problems::default();
@@ -108,10 +107,15 @@ pub fn baseline(folders: &[PathBuf], named: &Path) -> Result<usize> {
 /// [`Error::Usage`] with each of them.
 pub fn refuse_incomparable(campaigns: &[Assessment], stated: &[Vec<Stated>]) -> Result<()> {
     let mut problems = Problems::default();
+    let shares = |index: usize| nothing_shared(&campaigns[index], index, stated).is_none();
+    let count = (0..campaigns.len()).filter(|index| shares(*index)).count();
     for (index, one) in campaigns.iter().enumerate() {
-        if let Some(problem) = nothing_shared(one, index, stated) {
-            problems.push(problem);
-        }
+        // What is impossible is listed beside others, if there is anything to compare.
+        let may_stand = one.s580.is_not_valid() && count >= *COUNT.start();
+        let problem = nothing_shared(one, index, stated).filter(|_| !may_stand);
+        problem
+            .into_iter()
+            .for_each(|problem| problems.push(problem));
         for other in &campaigns[..index] {
             if one.tested.campaign.name == other.tested.campaign.name {
                 let what = format!(
@@ -158,7 +162,9 @@ fn nothing_shared(one: &Assessment, index: usize, stated: &[Vec<Stated>]) -> Opt
     if others.any(|(_, other)| other.iter().any(is_own)) {
         return None;
     }
-    let what = if own.is_empty() {
+    let what = if one.s580.is_not_valid() {
+        "is not valid: its rating is physically impossible, and no other figure of it can be compared"
+    } else if own.is_empty() {
         "has no rating: no line can be fitted through its used intervals, and it states no other figure"
     } else {
         "states no figure that another of the campaigns states"
@@ -168,6 +174,22 @@ fn nothing_shared(one: &Assessment, index: usize, stated: &[Vec<Stated>]) -> Opt
         one.tested.campaign.name
     );
     Some(Problem::at(&one.tested.campaign.file, what).hint(hint))
+}
+
+/// Refuses a baseline of which no figure can be compared.
+///
+/// # Errors
+/// [`Error::Usage`] with it.
+pub fn refuse_baseline(
+    campaigns: &[Assessment],
+    stated: &[Vec<Stated>],
+    baseline: Option<usize>,
+) -> Result<()> {
+    let problem = baseline.and_then(|base| nothing_shared(&campaigns[base], base, stated));
+    match problem {
+        Some(problem) => Err(Error::Usage(problem.into())),
+        None => Ok(()),
+    }
 }
 
 /// Quantities that one instrument measures in both campaigns with two uncertainties.
@@ -268,64 +290,18 @@ fn common_run<'a>(one: &'a Assessment, other: &Assessment) -> Option<&'a Run> {
     runs.find(|run| other.tested.all_runs().any(|other| is_common(run, other)))
 }
 
-/// How the practice or the limits of each campaign differ from those of the first, in
-/// words; empty where they do not.
-pub fn departures(campaigns: &[Assessment]) -> Vec<Vec<Message>> {
-    let first = &campaigns[0];
-    let of = |one: &Assessment| {
-        let mut departures = Vec::new();
-        if one.tested.campaign.procedure != first.tested.campaign.procedure {
-            departures.push(message!(
-                "departure-procedure",
-                here = &one.tested.campaign.procedure,
-                there = &first.tested.campaign.procedure
-            ));
-        }
-        let all = one.s580.limits.rows.iter().chain(&first.s580.limits.rows);
-        let mut keys: Vec<(&str, LimitKey)> = all
-            .filter_map(|limit| Some((limit.word?, limit.key)))
-            .collect();
-        keys.sort_unstable_by_key(|(word, _)| *word);
-        keys.dedup();
-        for (word, key) in keys {
-            let (here, there) = (one.s580.limits.get(key), first.s580.limits.get(key));
-            let spoken =
-                |value: Option<f64>| value.map_or_else(|| message!("departure-none").into(), short);
-            if here != there {
-                departures.push(message!(
-                    "departure-limit",
-                    limit = word,
-                    here = spoken(here),
-                    there = spoken(there)
-                ));
-            }
-        }
-        let guard = |one: &Assessment| one.s580.limits.guard.is_some();
-        if guard(one) != guard(first) {
-            departures.push(message!(
-                "departure-limit",
-                limit = GUARD_KEY,
-                here = guard(one).to_string(),
-                there = guard(first).to_string()
-            ));
-        }
-        departures
-    };
-    campaigns.iter().map(of).collect()
-}
-
 /// Refuses campaigns of different procedure or limits.
 ///
 /// # Errors
 /// [`Error::Usage`] with each that departs from the first.
-pub fn refuse_mixed(campaigns: &[Assessment], departures: &[Vec<Message>]) -> Result<()> {
+pub fn refuse_mixed(campaigns: &[Assessment], departures: &[Vec<Departure>]) -> Result<()> {
     let mut problems = Problems::default();
     for (one, departures) in campaigns.iter().zip(departures) {
         if !departures.is_empty() {
             let what = format!(
                 "differs from {} in what it was tested by: {}",
                 campaigns[0].tested.campaign.name,
-                Words::english().say(clauses(departures))
+                Words::english().say(clauses(departures.iter().map(Departure::by_key)))
             );
             let hint = "rate both by the same limits, or compare them all the same with --allow-mixed, which the report then says";
             problems.push(Problem::at(&one.tested.campaign.file, what).hint(hint));

@@ -42,12 +42,26 @@ pub fn needed(difference_w: &Weighed, pairs: usize) -> Needed {
             let common = quantile_t(probability, MOST_FREEDOM) * difference_w.common;
             parts.fold(common, |sum: f64, part| hypot(sum, part))
         };
-        (reach_w(confidence) + reach_w(POWER) <= sought_w).then_some(more)
+        Some(reach_w(confidence) + reach_w(POWER) <= sought_w)
     };
     Needed {
         sought_w,
-        days_each: (0..=MOST_DAYS).find_map(shows),
+        days_each: fewest(&shows),
     }
+}
+
+/// The fewest days that show it, as more of them always show more; `None` where no number does.
+fn fewest(shows: &impl Fn(usize) -> Option<bool>) -> Option<usize> {
+    shows(MOST_DAYS)?.then_some(())?;
+    let (mut low, mut high) = (0, MOST_DAYS);
+    while low < high {
+        let middle = (low + high) / 2;
+        match shows(middle)? {
+            true => high = middle,
+            false => low = middle + 1,
+        }
+    }
+    Some(low)
 }
 
 impl Spread {

@@ -53,6 +53,13 @@ pub struct Pair {
     pub p_corrected: f64,
 }
 
+/// The pair of two places; pairs stand in the order of their places.
+pub fn find(pairs: &[Pair], first: usize, second: usize) -> Option<&Pair> {
+    let places = |pair: &Pair| (pair.difference.first, pair.difference.second);
+    let found = pairs.binary_search_by_key(&(first, second), places);
+    found.ok().map(|place| &pairs[place])
+}
+
 impl Difference {
     /// The difference of which "real" is said: of the ratings, and where irradiance differed,
     /// at common conditions; `None` where that cannot be told.
@@ -81,6 +88,11 @@ impl Difference {
 }
 
 impl Pair {
+    /// Whether a place is one of both.
+    pub fn is_of(&self, place: usize) -> bool {
+        self.difference.first == place || self.difference.second == place
+    }
+
     /// Whether the difference is real, however many pairs were looked at. On a single day
     /// it could be the day's.
     pub fn is_shown(&self) -> bool {

@@ -34,6 +34,14 @@ const TEMPLATES: &[(&str, &str)] = &[
         include_str!("../../templates/parts/style.typ"),
     ),
     (
+        "parts/ranking.typ",
+        include_str!("../../templates/parts/ranking.typ"),
+    ),
+    (
+        "parts/matrix.typ",
+        include_str!("../../templates/parts/matrix.typ"),
+    ),
+    (
         "parts/frame.typ",
         include_str!("../../templates/parts/frame.typ"),
     ),

@@ -24,6 +24,8 @@ pub enum Section {
     Cooking,
     Cautions,
     Provenance,
+    Lines,
+    Heating,
     Differences,
     Beside,
     Campaigns,
@@ -46,6 +48,8 @@ impl Section {
             Section::Cooking => message!("section-cooking"),
             Section::Cautions => message!("section-cautions"),
             Section::Provenance => message!("section-provenance"),
+            Section::Lines => message!("section-lines"),
+            Section::Heating => message!("section-heating"),
             Section::Differences => message!("section-differences"),
             Section::Beside => message!("section-beside"),
             Section::Campaigns => message!("section-campaigns"),
@@ -103,17 +107,12 @@ impl Sections {
         Sections(there.map(|(section, _)| section).collect())
     }
 
-    /// Those of a comparison: of ratings where two have one, and of the figures beside them.
-    pub fn of_comparison(has_ratings: bool, has_figures: bool) -> Self {
-        let all = [
-            (Section::Differences, has_ratings),
-            (Section::Beside, has_figures),
-            (Section::Campaigns, true),
-            (Section::Cautions, true),
-            (Section::Method, true),
-        ];
-        let there = all.into_iter().filter(|(_, is_there)| *is_there);
-        Sections(there.map(|(section, _)| section).collect())
+    /// Those of a comparison: the first as far as there is something to say, then those that
+    /// there always are.
+    pub fn of_comparison(first: &[(Section, bool)]) -> Self {
+        let there = first.iter().filter(|(_, is_there)| *is_there);
+        let always = [Section::Campaigns, Section::Cautions, Section::Method];
+        Sections(there.map(|(section, _)| *section).chain(always).collect())
     }
 
     /// Whether the document has a section.
@@ -170,7 +169,8 @@ mod tests {
 
     #[test]
     fn headings_are_numbered_from_one_in_their_order() {
-        let headings = Sections::of_comparison(true, true).headings(Words::english());
+        let headings = Sections::of_comparison(&[(Section::Lines, true), (Section::Beside, false)])
+            .headings(Words::english());
         for (place, heading) in headings.iter().enumerate() {
             assert_eq!(heading.number, (place + 1).to_string());
         }

@@ -22,6 +22,9 @@ pub const INDEX: &str = "index.html";
 /// Template of a field sheet.
 pub const FIELD_SHEET: &str = "field-sheet.html";
 
+/// Template of a comparison.
+pub const COMPARISON: &str = "comparison.html";
+
 /// Template sources, by the name under which they take each other in.
 const TEMPLATES: &[(&str, &str)] = &[
     (REPORT, include_str!("../../templates/web/report.html")),
@@ -44,6 +47,18 @@ const TEMPLATES: &[(&str, &str)] = &[
     (
         "conditions.html",
         include_str!("../../templates/web/conditions.html"),
+    ),
+    (
+        COMPARISON,
+        include_str!("../../templates/web/comparison.html"),
+    ),
+    (
+        "compared.html",
+        include_str!("../../templates/web/compared.html"),
+    ),
+    (
+        "comparison.css",
+        include_str!("../../templates/web/comparison.css"),
     ),
     (
         "ranking.html",

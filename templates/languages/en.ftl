@@ -1300,15 +1300,20 @@ figure-estimated = estimated
 
 comparison-kind = Solar cookers compared
 # In place of a title that would be too long.
-comparison-title-count = { $count } solar cookers compared
+# How many campaigns, always several, of how many cookers.
+comparison-count = { $cookers ->
+        [one] { $campaigns } campaigns of one cooker
+       *[other] { $campaigns } campaigns of { $cookers } cookers
+    }
 # { $sites }: a list of names of places, or comparison-sites. { $dates }: a date, or
 # comparison-dates.
-comparison-subtitle = { $campaigns } campaigns · { $sites } · { $dates }
 comparison-sites = { $count } sites
-comparison-dates = { $first } to { $last }
+# In place of a long list of those who tested.
+comparison-authors = { $count } testers
 comparison-statement = Results relate only to the cookers as tested. Reproduce only in full.
 # At the head of every page.
 comparison-mark-mixed = Mixed procedures or limits
+comparison-mark-not-valid = Not valid in part
 comparison-mark-indicative = Indicative in part
 comparison-mark-invented = Invented data, for demonstration
 comparison-end = End of report { $number }
@@ -1340,6 +1345,49 @@ index-failed = { $count ->
 }: { $names }. The reason was printed on the terminal.
 index-caution = Hot surfaces and steam burn, the focus can blind and start fires, and these ratings say nothing about food safety. Read the cautions in the report before you cook. Local codes and licensed practice come first.
 
+## Comparison: what campaigns are called
+
+# A campaign's title within a sentence.
+calls-name = “{ $name }”
+# Some campaigns by the numbers that they have in the comparison: "2", or "1–4, 7".
+calls-numbers = { $count ->
+        [one] no. { $numbers }
+       *[other] nos. { $numbers }
+    }
+
+## Comparison: its title
+#
+# { $name }, { $first }, { $second }: titles of campaigns. { $power }: verdict-power, or
+# verdict-power-indicative. "Gives" is of standardised cooking power at 50 K.
+
+verdict-power = { $power } ± { $half_width } W
+verdict-power-indicative = { $power } (indicative only)
+verdict-title-only = One rating that holds: { $name }, { $power }
+verdict-title-two = { $first } gives { $difference } more than { $second }
+verdict-title-two-alike = { $first } and { $second } cannot be told apart
+verdict-title-two-untold = Which gives more, { $first } or { $second }, cannot be told
+verdict-title-most = { $name } gives most: { $power }
+# Some cannot be held against it; or none can.
+verdict-title-most-told = { $name } gives most of those that can be compared: { $power }
+verdict-title-alone = { $name } has the highest rating, { $power }, but cannot be held against the others
+verdict-title-leads-one = { $name } leads with { $power }, but cannot be told apart from { $second }
+# { $others }: at least two.
+verdict-title-leads = { $name } leads with { $power }, but { $others } others cannot be told apart from it
+# { $second } gives more by the heat balances, which decide where irradiance differed.
+verdict-title-beaten-by-one = { $name } has the highest rating, { $power }, but under equal irradiance { $second } gives more
+verdict-title-beaten = { $name } has the highest rating, { $power }, but under equal irradiance { $others } others give more
+# Counts of those held against the baseline { $name }.
+verdict-title-baseline = Against { $name } ({ $power }): { $more } more, { $less } less, { $alike } not told apart
+# Beside a large number, which is { $minuend } less { $subtrahend }.
+verdict-lead = { $minuend } less { $subtrahend }, Ps(50), with its 95 % interval
+verdict-lead-common = { $minuend } less { $subtrahend }, power at 700 W/m² and 50 K by the heat balances, with its 95 % interval
+# { $pairs }: at least two.
+verdict-in-all = { $shown } of { $pairs } pairs differ by more than chance explains.
+verdict-untold-pairs = { $pairs ->
+        [one] One pair
+       *[other] { $pairs } pairs
+    } cannot be compared: irradiance differed, and was measured in another plane, or one has no heat balance.
+
 ## Comparison: the ranking
 #
 # Above its plot; then the headers of its columns, which have little room.
@@ -1348,14 +1396,31 @@ ranking-axis = Ps(50), W, with its 95 % interval
 page-ranking-campaign = campaign
 # Over letters of groups, of which two campaigns that cannot be told apart have one in common.
 page-ranking-groups = not told apart
-ranking-r-squared = R²
-ranking-intervals = intervals
-ranking-days = days
+# On a terminal: a difference with its interval and what it is of.
+terminal-lead = { $value } W ({ $interval } W): { $label }
+# A header, over ranks.
+terminal-rank = no.
+# Over cells such as "0.94 · 45 · 4", in two lines.
+ranking-rests-on = R², intervals, days
 # For each square metre of intercept area, as the campaign files state it.
 ranking-per-area = W/m²
 # { $currency }: as the tester wrote it.
 ranking-per-currency = W/{ $currency }
 ranking-per-cost = W per unit of cost
+# Headers of a column of differences.
+ranking-from-first = less than no. 1, W
+ranking-from-baseline = from the baseline, W
+# Below the ranking.
+ranking-note-brackets = A bar joins campaigns that cannot be told apart (95 % for all { $pairs } pairs together, Holm); two that share no bar differ.
+ranking-note-all-apart = All can be told apart (95 % for all { $pairs } pairs together, Holm).
+ranking-note-alike = “Not told apart” names the ranks from which a campaign cannot be told apart (95 % for all { $pairs } pairs together, Holm); it differs from all others.
+ranking-note-not-held = A dash in place of a bar: it cannot be compared with any other.
+ranking-note-differences = Differences with their 95 % intervals. Bold: shown, 95 % for all { $pairs } pairs together (Holm). Grey: not shown.
+ranking-note-common = *: mean irradiance differed, so the difference is of the powers at 700 W/m² and 50 K by the heat balances.
+ranking-note-data = Every pair is in the data file.
+page-ranking-continued = continued
+# Read out where a campaign has no bar.
+page-ranking-alone = told apart from every other
 # Read out to those who do not see the plot.
 ranking-alt = { $power } W, 95 % interval { $range } W
 # What the marks of the plot mean.
@@ -1381,8 +1446,8 @@ status-flat = irradiance sensor lay flat
 status-irradiance-missing = irradiance missing in some runs
 status-plane-not-stated = plane of irradiance not stated
 status-impossible-gain = more heat than sunlight
-status-own-limits-looser = own limits, looser
-status-own-limits-tighter = own limits, tighter
+status-own-limits-looser = looser limits
+status-own-limits-tighter = tighter limits
 status-excluded = time excluded by the tester
 
 ## Comparison: what each pair comes to
@@ -1398,6 +1463,7 @@ verdict-suns = The ratings of { $second } and { $first } differ by { $difference
 # The sentence that follows is of that.
 verdict-common = What follows is of the powers at 700 W/m² and 50 K, by the heat balances.
 verdict-untold = Without a heat balance of both it cannot be told whether the cookers differ.
+# The sentence that follows is of that.
 verdict-shown-more = { $second } gives { $difference } W more than { $first } ({ $interval } W): a real difference.
 verdict-shown-less = { $second } gives { $difference } W less than { $first } ({ $interval } W): a real difference.
 # { $share }: the difference as a part of the power of the first.
@@ -1405,6 +1471,7 @@ verdict-shown-more-share = { $second } gives { $difference } W more than { $firs
 verdict-shown-less-share = { $second } gives { $difference } W less than { $first } ({ $interval } W), { $share } %: a real difference.
 verdict-one-day-more = { $second } gave { $difference } W more than { $first } ({ $interval } W) when tested, but not on several days each, so the days alone may explain it: test both again on other days.
 verdict-one-day-less = { $second } gave { $difference } W less than { $first } ({ $interval } W) when tested, but not on several days each, so the days alone may explain it: test both again on other days.
+# { $second } less { $first } is told from the second's side.
 verdict-by-chance-more = { $second } gives { $difference } W more than { $first } ({ $interval } W), but among { $pairs ->
         [one] { $pairs } pair
        *[other] { $pairs } pairs
@@ -1418,16 +1485,14 @@ verdict-not-shown-more = No difference between { $second } and { $first } could 
 verdict-not-shown-less = No difference between { $second } and { $first } could be shown: { $difference } W less, and anything from { $interval } W fits the data.
 # "One" is a difference, in the next three.
 needed-other-days = Test both again on other days.
+# Before one of those that begin with needed-; "one" there is a difference of these two.
+needed-of = To tell “{ $first }” from “{ $second }”:
 needed-none = One of { $sought } W would most likely have been seen.
 needed-days = { $days ->
         [one] { $days } more day
        *[other] { $days } more days
     } like those tested, of each, would most likely show one of { $sought } W.
 needed-no-number = More days alone would hardly show one of { $sought } W: days, or instruments that are not the same by id, differ by too much.
-comparison-in-all = In all { $shown } of { $pairs ->
-        [one] { $pairs } pair
-       *[other] { $pairs } pairs
-    } show a real difference; section { $section } has every one.
 
 ## Comparison: what a difference comes from
 #
@@ -1443,67 +1508,100 @@ cause-more-loss = { $second } loses more heat for each kelvin than { $first }, a
 cause-less-loss = { $second } loses less heat for each kelvin than { $first }, as with better insulation, less wind or a lid put on.
 # Differences with their signs, and 95 % intervals.
 cause-numbers = { $second } less { $first } by the heat balances: gain { $gain } m² ({ $gain_interval } m²), loss { $loss } W/K ({ $loss_interval } W/K).
+# In a cell of the matrix, where the difference is real: what it comes from.
+matrix-gain = gain
+matrix-loss = loss
+matrix-both = gain, loss
+
+## Comparison: the matrix of differences
+
+matrix-title = Row less column, W
+# Read out in place of a cell. { $verdict }: difference-real or difference-not-shown.
+matrix-alt = { $value } W, { $interval } W, { $verdict }
+matrix-untold = cannot be told
+matrix-note = Ps(50), with 95 % intervals. Bold: a difference is shown, 95 % for all { $pairs } pairs together (Holm). Grey: none is shown.
+# A star stands before it.
+matrix-note-common = Mean irradiance differs by more than { $percent } %: the difference is of the powers at 700 W/m² and 50 K by the heat balances.
+matrix-note-untold = –: cannot be told: irradiance differed, and was measured in another plane, or one has no heat balance.
+matrix-note-cause = Gain, loss: what the difference comes from, as far as the heat balances show it: sunlight taken in, heat lost.
+
+## Comparison: lines and heating times
+
+section-lines = Power against temperature difference
+lines-caption = Standardised cooking power Ps in W against the water’s temperature above the air in K. In ink: the campaign above the panel, its used intervals, its line over the differences observed with a 95 % band of scatter, days and instruments, and its rating at 50 K. Grey: the others. Errors that campaigns share are in every band but cancel in a difference.
+# Read out to those who do not see the panel.
+lines-alt = Line Ps = { $intercept } W { $slope } W/K · Td; at 50 K { $power } W, 95 % interval { $range } W
+# { $shown }: those with most power.
+comparison-first-only = The first { $shown } of { $campaigns } are shown; all are in the data file.
+section-heating = Heating times
+heating-title = { $load } of water from { $start } to { $target } at { $irradiance } W/m²
+heating-note = By each campaign’s heat balance at { $irradiance } W/m², in air of { $ambient } for all, with its 95 % range; the pot’s own heat is left out. An arrow: the range goes on beyond the axis, or it may not get there.
 
 ## Comparison: what a reader must know first
 
-# { $campaign }: the letter of one.
-warning-indicative = { $campaign } is only indicative: a difference from it is no better than its rating.
-warning-few-days = { $campaign } was tested on { $days ->
-        [one] { $days } day
-       *[other] { $days } days
-    } only: how much its days differ is hardly known.
-# { $departures }: messages that begin with departure-, with ";" between them.
-warning-departures = { $campaign } was tested by other limits than A, and is compared all the same: { $departures }.
-warning-estimated = The irradiance of { $campaign } is estimated, not measured.
-warning-plane = The irradiance of { $campaign } was measured in another plane than that of A; no uncertainty here covers that.
 # "The first" is the campaign named first, A.
 departure-procedure = procedure { $here } where the first has { $there }
 # { $limit }: a key of the campaign file. { $here }, { $there }: numbers, or departure-none.
 departure-limit = { $limit } { $here } where the first has { $there }
+# The same on paper. { $limit }: one of those that begin with limit-. { $here }, { $there }: with
+# their units, or departure-none.
+departure-limit-said = { $limit } { $here } instead of { $there }
+departure-procedure-said = procedure { $here } instead of { $there }
+departure-guard-said = limits with a guard band
+departure-no-guard-said = limits without a guard band
 departure-none = none
+# What a reader must know first: a label, and what is said. { $campaigns }: one or two titles, or
+# calls-numbers.
+page-caveats = Before relying on it
+caveat-not-valid = Not valid
+caveat-not-valid-text = { $campaigns }: the water gained more heat than the sunlight that fell on the cooker. Check the intercept area, the load and the units. No rank, and no difference is told.
+caveat-no-rating = No rating
+caveat-no-rating-text = { $campaigns }: only the other figures are compared.
+caveat-indicative = Indicative only
+caveat-indicative-text = { $campaigns }. A difference from such a campaign is no better than its rating.
+caveat-few-days = Few days
+caveat-few-days-text = { $campaigns }: tested on one or two days, so how much days differ is hardly known.
+caveat-limits = Limits
+# { $first }: calls-name of the campaign that was named first. caveat-limits-one of the others
+# follow.
+caveat-limits-text = Not rated by the same limits as { $first }, and compared all the same.
+# { $departures }: some of departure-…-said, with ";" between them.
+caveat-limits-one = { $campaigns }: { $departures }.
+caveat-irradiance = Irradiance
+# { $ways }: some of caveat-irradiance-one, or one caveat-irradiance-all, with ";" between them.
+caveat-irradiance-text = Not measured alike, which no uncertainty here covers: { $ways }.
+caveat-irradiance-same = Of all campaigns: { $ways }.
+# { $way }: one of the next four.
+caveat-irradiance-one = { $way }: { $campaigns }
+caveat-irradiance-all = { $way }
+caveat-way-normal = sensor facing the sun
+caveat-way-flat = sensor lying flat
+caveat-way-not-stated = plane not stated, taken as facing the sun
+caveat-way-estimated = estimated { $way }
+# { $name }: a place or a person.
+caveat-group = { $name }: { $campaigns }
+caveat-sites = Places
+caveat-sites-text = { $sites }. Sky, air and wind were not the same.
+caveat-testers = Testers
+caveat-testers-text = { $testers }.
+caveat-sensors = Sensors
+caveat-sensors-none = No two campaigns name the same irradiance sensor by its id: nothing of what sensors are off by cancels in a difference.
+# { $groups }: some of calls-numbers, with ";" between them.
+caveat-sensors-text = The same irradiance sensor, by its id: { $groups }. In all other differences nothing of what sensors are off by cancels.
 
 ## Comparison: the figure
 
-comparison-lines-bands = Lines over the temperature differences that were observed, thin beyond, with 95 % bands of scatter, days and instruments. Errors that cookers share are in every one but cancel in a difference, so two that overlap can still differ.
-comparison-lines-bars = Lines over the temperature differences that were observed, thin beyond, with 95 % bars at 50 K of scatter, days and instruments. Errors that cookers share are in every one but cancel in a difference, so two that overlap can still differ.
-# Read out to those who do not see the figure. { $lines }: comparison-lines-one of each,
-# with ";" between them.
-comparison-lines-alt = Lines of standardised cooking power in watts against temperature difference in kelvin. At 50 kelvin: { $lines }.
-comparison-lines-one = { $campaign } ({ $name }) { $power } watts, 95 percent { $range } watts
 
 ## Comparison: tables of page one
 
-# Headers have little room. a and b: intercept and slope of the line.
-ratings-cooker = cooker
-ratings-rating = Ps(50), W (95 %)
-ratings-intercept = a, W
-ratings-slope = b, W/K
-ratings-r-squared = R²
-ratings-intervals = intervals
-ratings-days = days
 # Means over the used intervals.
-ratings-sun = sun, W/m²
-ratings-air = air, °C
-ratings-wind = wind, m/s
-ratings-conformity = conformity
-ratings-of-one-day = { $rating } (one day)
 ratings-conforms = conforms
 ratings-conforms-with-notes = conforms with notes
 ratings-indicative = indicative only
 ratings-not-valid = not valid
 ratings-no-rating = no rating
-# The campaign that all others are held against.
-ratings-baseline = { $name } (baseline)
-# A header: the rating over the area that the cooker turns to the sun.
-per-unit-area = W/m² of intercept area
-per-unit-mass = W/kg of cooker
-per-unit-cost = by cost
-# A header: the time for that. { $degrees }: comparison-span with its unit.
-per-unit-heating = { $load } from { $degrees }
 # A cell: the rating for each piece of money. { $currency }: as the tester wrote it.
 per-unit-of-cost = { $rating } W/{ $currency }
-per-unit-no-currency = (currency not stated)
-per-unit-note = Ps(50) over area, mass and cost as the campaign files state them, which are taken as exact. Heating times with their 95 % range, by each cooker's heat balance: 700 W/m², air of { $ambient } for all, the pot's own heat left out.
 # Cells: a time with its range.
 heating-time = { $best } ({ $shortest } – { $longest })
 heating-time-or-never = { $best } ({ $shortest } – never)
@@ -1515,20 +1613,14 @@ caution-compared = Hot surfaces and steam burn, the focus can blind and start fi
 
 ## Comparison: differences
 
-section-differences = Differences, and what they rest on
-# Headers have little room.
-page-comparison-pair = pair
-# Which figure the difference is of: difference-of-ratings or difference-of-common.
-page-comparison-figure = figure
-page-comparison-difference = difference
-page-comparison-interval = 95 % interval
-page-comparison-p = p
-# Probabilities corrected for the number of pairs.
-page-comparison-p-corrected = p corrected
-# How scatter and days were taken into account.
-page-comparison-method = scatter and days
+section-differences = The difference, and what it rests on
+# Labels, with little room.
+difference-verdict = difference
+difference-p = p
+difference-method = scatter and days
+# A difference with its 95 % interval, in watts.
+difference-with-interval = { $difference } (95 %: { $interval })
 # Whether the difference is real.
-page-comparison-verdict = difference
 difference-apart = each by its own days
 difference-paired = paired by day, { $days ->
         [one] { $days } day
@@ -1540,9 +1632,9 @@ difference-not-shown = not shown
 difference-scaled = suns differ
 difference-of-ratings = Ps(50)
 difference-of-common = power at 700 W/m², 50 K
-page-comparison-causes = Gain or loss: what a difference comes from
 # { $pair }: "B − A".
-pair-budget-title = Uncertainty of { $pair }: { $figure }
+# { $figure }: difference-of-ratings or difference-of-common.
+pair-budget-title = Uncertainty of the difference: { $figure }
 # Headers: what a source gives the difference, and what it would give it if the campaigns
 # had no instrument in common.
 page-comparison-source = source
@@ -1551,40 +1643,33 @@ page-comparison-apart = if nothing were shared
 pair-budget-scatter = scatter and days
 pair-budget-combined = combined
 pair-budget-expanded = expanded, 95 %, k = { $factor }
-# Budgets of other pairs.
-pair-budget-others = The other { $count } are in the data file.
 
 ## Comparison: the campaigns
 
 section-campaigns = The campaigns
-comparison-campaign-title = { $campaign }: { $name }
-# What stands at the left; there is room for 18 letters.
-comparison-campaign = campaign
-comparison-report = report
-comparison-cooker = cooker
-comparison-test = test
-comparison-line = line
-comparison-balance = heat balance
-comparison-instruments = instruments
-comparison-conformity = conformity
-comparison-mass = mass
-# { $title }: the tester's own; { $folder }: the name of its folder.
-comparison-campaign-text = { $title } ({ $folder })
+# Of each campaign one after the other, each a line of its own.
+campaign-cooker = { $name }: { $kind }, { $area } m²
+campaign-cost = cost { $cost }
 # { $cooker }: its kind, such as "box cooker"; { $description }: the tester's own words.
-comparison-cooker-text = { $cooker }, { $area } m²
-comparison-cooker-described = { $cooker }, { $area } m². { $description }
 comparison-test-text = { $dates }, { $runs ->
         [one] { $runs } run
        *[other] { $runs } runs
     }; { $site }, { $elevation } m; tested by { $tester }
 comparison-not-stated = not stated
-comparison-line-text = { $intervals ->
-        [one] { $intervals } used interval
-       *[other] { $intervals } used intervals
-    } at Td from { $range } K
+# { $slope }: without its sign.
+campaign-line = Ps = { $intercept } W − { $slope } W/K · Td, { $intervals ->
+        [one] { $intervals } interval
+       *[other] { $intervals } intervals
+    } from { $lowest } to { $highest } K
 # The heat balance, each figure with its ±.
-comparison-balance-text = gain { $gain } m², loss { $loss } W/K, { $power } W at 700 W/m² and 50 K (95 %)
-comparison-no-balance = none could be fitted
+campaign-balance = Heat balance: gain { $gain } m², loss { $loss } W/K, { $power } W at 700 W/m² and 50 K
+# { $parts }: the next three, as far as they were measured.
+campaign-around = Means of the used intervals: { $parts }
+campaign-sun = { $mean } W/m²
+campaign-air = air { $mean }
+campaign-wind = wind { $mean } m/s
+campaign-report = Report { $number }
+# The heat balance, each figure with its ±.
 comparison-instrument = { $quantity }: { $instrument }, { $uncertainty }
 
 ## Comparison: method and provenance
@@ -1596,11 +1681,15 @@ comparison-practice = ASAE S580.1 for each rating; JCGM 100:2008 for the differe
 comparison-note-ratings = Each rating is that of the practice: Ps(50), read off the line at Td = 50 K. It scales power in proportion to 700 W/m², losses too. Where the mean irradiance of both tests is alike, the difference that is called real or not shown is that of the ratings.
 comparison-note-suns = Where mean irradiance differs by more than { $percent } %, it is the difference of the powers at 700 W/m² and 50 K by the heat balances. A heat balance is P = g·G − u·Td, fitted to every interval with sound readings. It takes gain g and loss u to be the same under both suns; no wind is corrected for.
 comparison-note-uncertainty = The uncertainty of a difference has the scatter and days of both campaigns, each by leaving out one day at a time, and what their instruments do not share. Instruments are one and the same where the campaign files give one id; those without an id count as different, which makes the uncertainty larger. What an estimate of irradiance is off by is one error where both were estimated in the same way, at one site on the same days. Specific heat is common to all.
-comparison-note-paired = Where both were tested on the same days at one site, on three days or more, each day is left out of both at once, so that what a day does to both cancels.
+comparison-note-paired = Where both were tested on the same days at one site, on three days or more, each day is left out of both at once, so that what a day does to both cancels: here in { $paired } of { $pairs ->
+        [one] { $pairs } pair
+       *[other] { $pairs } pairs
+    }.
 comparison-note-p = p is the probability of so large a difference if there is none (Student's t, Cochran & Cox); the corrected p allows for { $pairs ->
         [one] { $pairs } pair
        *[other] { $pairs } pairs
     } by Holm's method. A difference is called real where the corrected p is under 0.05 and both were tested on several days.
+comparison-note-groups = Campaigns that cannot be told apart need not be alike: the first may be so from the second and the second from the third, while the first and the third differ. Groups are those of the compact letter display (Piepho 2004, Journal of Computational and Graphical Statistics 13, 456–466, from memory): two campaigns have one in common exactly if they cannot be told apart.
 comparison-note-causes = What a difference comes from is told by the differences of g and u, each with scatter, days and instruments. A cause is named where a difference is real and p of g or u is under 0.05; these p are not corrected for the number of pairs.
 comparison-note-needed = How many more days are needed: for a chance of four in five to show a difference of that size at 95 %, if days and scatter stay as they were seen.
 comparison-note-reports = Each rating has its own report, with its readings, conditions and budget.
@@ -2200,11 +2289,23 @@ tested-instruments-note-cooling = Standard uncertainties (k = 1). Where none is 
 ## Comparison: figures beside the rating
 
 section-beside = Figures beside the rating
+# A list of several campaigns for each figure: headers, and cells. Numbers are those of campaigns.
+beside-head-value = value
+beside-head-apart = told apart from
+beside-head-not-compared = not compared with
+beside-from-all = all others
+beside-from-none = none
+# { $numbers }: "2, 5–7".
+beside-numbers-why = { $numbers }: { $why }
+beside-list-note = Each ± is for 95 %. What campaigns have in common cancels in a difference, so two figures whose ranges overlap can still differ.
+beside-first-only = Of each figure the first { $shown } are shown, of { $campaigns } campaigns in all; every pair is in the data file.
+# A title where there is no rating.
+beside-title = Figures of { $count } campaigns compared
+beside-title-hotter = { $first } gets hotter than { $second } when dry
+beside-title-not-told = Which gets hotter when dry, { $first } or { $second }, cannot be told
+beside-in-all = { $apart } of { $compared } differences of figures are told apart.
 # Headers of a table. "First" and "second" are the campaigns of a pair, second − first.
-beside-pair = pair
 beside-figure = figure
-beside-first = first
-beside-second = second
 beside-difference = difference
 beside-verdict = told apart?
 # After the difference of two percentages.
@@ -2243,13 +2344,12 @@ beside-cooler-not-told = Which dry vessel gets hotter for each W/m², that of { 
 beside-hotter-not-compared = How hot the dry vessels of { $second } and { $first } get is not compared: { $why }.
 beside-nothing-shared = { $second } and { $first } have no figure in common.
 beside-others = Of the other figures of { $second } and { $first }, { $compared } can be compared and { $apart } of these are told apart.
-warning-no-rating = { $campaign } has no rating: only its other figures are compared.
 comparison-dry-note = Plateau: where the vessel got no hotter. K m²/W: vessel above air for each W/m², ± for 95 %.
-comparison-dry-caption = Temperature of the dry vessels since the start of each run; thick: the plateau. They were not under one sun: compare K m²/W, not degrees.
+comparison-dry-caption = Temperature of the dry vessel in °C against minutes since the start of a run, in ink that of the campaign above the panel; thick: the plateau. They were not under one sun: compare K m²/W, not degrees.
 # Read out to those who do not see the figure. { $runs }: comparison-dry-one of each, with ";"
 # between them.
-comparison-dry-alt = Line plot of the temperature of dry vessels against time. Highest reading of each run: { $runs }.
-comparison-dry-one = { $campaign } { $highest }
+# Read out to those who do not see the panel. { $highest }: degrees.
+comparison-dry-alt = Temperature of the dry vessel against time, highest { $highest }.
 comparison-practice-no-rating = JCGM 100:2008 for the differences
 beside-note-difference = The uncertainty of a difference of figures beside the rating has scatter and days of both campaigns, each with its own degrees of freedom, and what their instruments do not share. What one day does to both is not taken out of it, which makes it larger. The rating has a comparison of its own; so have gain and loss where both have a rating and a heat balance.
 beside-note-alike = Figures are compared where the campaign files let one think that they are alike: for each W/m², irradiance in one plane; of dry or cooling vessels, as many vessels with the same heat and surface within 2 %; times to boil, efficiency and peak exergy, irradiance within 2 % and ambient within 2 K; times to boil, load within 2 % and boiling point within 2 K; efficiency, a range of water temperatures within 5 K at its ends and 2 K on average; F2, a load for each m² within 10 %; time constant, load within 2 %. These limits are common practice without a published source. "Vessels not stated": nobody says that they were alike.

@@ -1288,15 +1288,17 @@ figure-estimated = STILL TO TRANSLATE
 
 comparison-kind = Comparación de cocinas solares
 # In place of a title that would be too long.
-comparison-title-count = Comparación de { $count } cocinas solares
+# How many campaigns, always several, of how many cookers.
+comparison-count = STILL TO TRANSLATE
 # { $sites }: a list of names of places, or comparison-sites. { $dates }: a date, or
 # comparison-dates.
-comparison-subtitle = { $campaigns } campañas · { $sites } · { $dates }
 comparison-sites = { $count } lugares
-comparison-dates = del { $first } al { $last }
+# In place of a long list of those who tested.
+comparison-authors = STILL TO TRANSLATE
 comparison-statement = Los resultados se refieren solo a las cocinas tal como se ensayaron. Reprodúzcase solo íntegramente.
 # At the head of every page.
 comparison-mark-mixed = Procedimientos o límites distintos
+comparison-mark-not-valid = STILL TO TRANSLATE
 comparison-mark-indicative = Indicativo en parte
 comparison-mark-invented = Datos inventados, para demostración
 comparison-end = Fin del informe { $number }
@@ -1322,6 +1324,43 @@ index-intervals = STILL TO TRANSLATE
 index-failed = STILL TO TRANSLATE
 index-caution = STILL TO TRANSLATE
 
+## Comparison: what campaigns are called
+
+# A campaign's title within a sentence.
+calls-name = STILL TO TRANSLATE
+# Some campaigns by the numbers that they have in the comparison: "2", or "1–4, 7".
+calls-numbers = STILL TO TRANSLATE
+
+## Comparison: its title
+#
+# { $name }, { $first }, { $second }: titles of campaigns. { $power }: verdict-power, or
+# verdict-power-indicative. "Gives" is of standardised cooking power at 50 K.
+
+verdict-power = STILL TO TRANSLATE
+verdict-power-indicative = STILL TO TRANSLATE
+verdict-title-only = STILL TO TRANSLATE
+verdict-title-two = STILL TO TRANSLATE
+verdict-title-two-alike = STILL TO TRANSLATE
+verdict-title-two-untold = STILL TO TRANSLATE
+verdict-title-most = STILL TO TRANSLATE
+# Some cannot be held against it; or none can.
+verdict-title-most-told = STILL TO TRANSLATE
+verdict-title-alone = STILL TO TRANSLATE
+verdict-title-leads-one = STILL TO TRANSLATE
+# { $others }: at least two.
+verdict-title-leads = STILL TO TRANSLATE
+# { $second } gives more by the heat balances, which decide where irradiance differed.
+verdict-title-beaten-by-one = STILL TO TRANSLATE
+verdict-title-beaten = STILL TO TRANSLATE
+# Counts of those held against the baseline { $name }.
+verdict-title-baseline = STILL TO TRANSLATE
+# Beside a large number, which is { $minuend } less { $subtrahend }.
+verdict-lead = STILL TO TRANSLATE
+verdict-lead-common = STILL TO TRANSLATE
+# { $pairs }: at least two.
+verdict-in-all = STILL TO TRANSLATE
+verdict-untold-pairs = STILL TO TRANSLATE
+
 ## Comparison: the ranking
 #
 # Above its plot; then the headers of its columns, which have little room.
@@ -1330,14 +1369,31 @@ ranking-axis = STILL TO TRANSLATE
 page-ranking-campaign = STILL TO TRANSLATE
 # Over letters of groups, of which two campaigns that cannot be told apart have one in common.
 page-ranking-groups = STILL TO TRANSLATE
-ranking-r-squared = STILL TO TRANSLATE
-ranking-intervals = STILL TO TRANSLATE
-ranking-days = STILL TO TRANSLATE
+# On a terminal: a difference with its interval and what it is of.
+terminal-lead = STILL TO TRANSLATE
+# A header, over ranks.
+terminal-rank = STILL TO TRANSLATE
+# Over cells such as "0.94 · 45 · 4", in two lines.
+ranking-rests-on = STILL TO TRANSLATE
 # For each square metre of intercept area, as the campaign files state it.
 ranking-per-area = STILL TO TRANSLATE
 # { $currency }: as the tester wrote it.
 ranking-per-currency = STILL TO TRANSLATE
 ranking-per-cost = STILL TO TRANSLATE
+# Headers of a column of differences.
+ranking-from-first = STILL TO TRANSLATE
+ranking-from-baseline = STILL TO TRANSLATE
+# Below the ranking.
+ranking-note-brackets = STILL TO TRANSLATE
+ranking-note-all-apart = STILL TO TRANSLATE
+ranking-note-alike = STILL TO TRANSLATE
+ranking-note-not-held = STILL TO TRANSLATE
+ranking-note-differences = STILL TO TRANSLATE
+ranking-note-common = STILL TO TRANSLATE
+ranking-note-data = STILL TO TRANSLATE
+page-ranking-continued = STILL TO TRANSLATE
+# Read out where a campaign has no bar.
+page-ranking-alone = STILL TO TRANSLATE
 # Read out to those who do not see the plot.
 ranking-alt = STILL TO TRANSLATE
 # What the marks of the plot mean.
@@ -1376,10 +1432,11 @@ status-excluded = STILL TO TRANSLATE
 comparison-span = { $from } a { $to }
 # Before what is said of the difference at common conditions, or verdict-untold.
 # { $first_sun }, { $second_sun }: mean irradiance.
-verdict-suns = Las calificaciones de { $second } y { $first } difieren en { $difference } W ({ $interval } W), pero { $second } se ensayó con { $second_sun } W/m² y { $first } con { $first_sun } W/m², y una calificación escala las pérdidas con el sol: por sí sola no distingue las cocinas.
+verdict-suns = STILL TO TRANSLATE
 # The sentence that follows is of that.
-verdict-common = Lo que sigue es de las potencias a 700 W/m² y 50 K, según los balances térmicos.
-verdict-untold = Sin un balance térmico de ambas no se puede saber si las cocinas difieren.
+verdict-common = STILL TO TRANSLATE
+verdict-untold = STILL TO TRANSLATE
+# The sentence that follows is of that.
 verdict-shown-more = { $second } da { $difference } W más que { $first } ({ $interval } W): una diferencia real.
 verdict-shown-less = { $second } da { $difference } W menos que { $first } ({ $interval } W): una diferencia real.
 # { $share }: the difference as a part of the power of the first.
@@ -1387,29 +1444,22 @@ verdict-shown-more-share = { $second } da { $difference } W más que { $first } 
 verdict-shown-less-share = { $second } da { $difference } W menos que { $first } ({ $interval } W), un { $share } %: una diferencia real.
 verdict-one-day-more = { $second } dio { $difference } W más que { $first } ({ $interval } W) al ensayarse, pero no en varios días cada una, de modo que los días por sí solos pueden explicarlo: ensaye ambas de nuevo en otros días.
 verdict-one-day-less = { $second } dio { $difference } W menos que { $first } ({ $interval } W) al ensayarse, pero no en varios días cada una, de modo que los días por sí solos pueden explicarlo: ensaye ambas de nuevo en otros días.
-verdict-by-chance-more = { $second } da { $difference } W más que { $first } ({ $interval } W), pero entre { $pairs ->
-        [one] { $pairs } par
-       *[other] { $pairs } pares
-    } una diferencia tan grande también se da por azar: no queda demostrada.
-verdict-by-chance-less = { $second } da { $difference } W menos que { $first } ({ $interval } W), pero entre { $pairs ->
-        [one] { $pairs } par
-       *[other] { $pairs } pares
-    } una diferencia tan grande también se da por azar: no queda demostrada.
+# { $second } less { $first } is told from the second's side.
+verdict-by-chance-more = STILL TO TRANSLATE
+verdict-by-chance-less = STILL TO TRANSLATE
 # One of the sentences that begin with needed- may follow.
 verdict-not-shown-more = No se pudo demostrar ninguna diferencia entre { $second } y { $first }: { $difference } W más, y cualquier valor de { $interval } W es compatible con los datos.
 verdict-not-shown-less = No se pudo demostrar ninguna diferencia entre { $second } y { $first }: { $difference } W menos, y cualquier valor de { $interval } W es compatible con los datos.
 # "One" is a difference, in the next three.
 needed-other-days = Ensaye ambas de nuevo en otros días.
+# Before one of those that begin with needed-; "one" there is a difference of these two.
+needed-of = STILL TO TRANSLATE
 needed-none = Una de { $sought } W muy probablemente se habría visto.
 needed-days = Con { $days ->
         [one] { $days } día más
        *[other] { $days } días más
     } como los ensayados, de cada una, muy probablemente se demostraría una de { $sought } W.
 needed-no-number = Más días por sí solos difícilmente demostrarían una de { $sought } W: los días, o los instrumentos que no son el mismo según su id, difieren demasiado.
-comparison-in-all = En total se demuestra una diferencia real en { $shown } de { $pairs ->
-        [one] { $pairs } par
-       *[other] { $pairs } pares
-    }; la sección { $section } los contiene todos.
 
 ## Comparison: what a difference comes from
 #
@@ -1425,72 +1475,101 @@ cause-more-loss = { $second } pierde más calor por cada kelvin que { $first }, 
 cause-less-loss = { $second } pierde menos calor por cada kelvin que { $first }, como con un aislamiento mejor, menos viento o con tapa.
 # Differences with their signs, and 95 % intervals.
 cause-numbers = { $second } menos { $first } según los balances térmicos: ganancia { $gain } m² ({ $gain_interval } m²), pérdida { $loss } W/K ({ $loss_interval } W/K).
+# In a cell of the matrix, where the difference is real: what it comes from.
+matrix-gain = STILL TO TRANSLATE
+matrix-loss = STILL TO TRANSLATE
+matrix-both = STILL TO TRANSLATE
+
+## Comparison: the matrix of differences
+
+matrix-title = STILL TO TRANSLATE
+# Read out in place of a cell. { $verdict }: difference-real or difference-not-shown.
+matrix-alt = STILL TO TRANSLATE
+matrix-untold = STILL TO TRANSLATE
+matrix-note = STILL TO TRANSLATE
+# A star stands before it.
+matrix-note-common = STILL TO TRANSLATE
+matrix-note-untold = STILL TO TRANSLATE
+matrix-note-cause = STILL TO TRANSLATE
+
+## Comparison: lines and heating times
+
+section-lines = STILL TO TRANSLATE
+lines-caption = STILL TO TRANSLATE
+# Read out to those who do not see the panel.
+lines-alt = STILL TO TRANSLATE
+# { $shown }: those with most power.
+comparison-first-only = STILL TO TRANSLATE
+section-heating = STILL TO TRANSLATE
+heating-title = STILL TO TRANSLATE
+heating-note = STILL TO TRANSLATE
 
 ## Comparison: what a reader must know first
 
-# { $campaign }: the letter of one.
-warning-indicative = { $campaign } es solo indicativa: una diferencia respecto a ella no es mejor que su calificación.
-warning-few-days = { $campaign } se ensayó solo en { $days ->
-        [one] { $days } día
-       *[other] { $days } días
-    }: apenas se sabe cuánto difieren sus días.
-# { $departures }: messages that begin with departure-, with ";" between them.
-warning-departures = { $campaign } se ensayó con límites distintos de los de A, y aun así se compara: { $departures }.
-warning-estimated = La irradiancia de { $campaign } es estimada, no medida.
-warning-plane = La irradiancia de { $campaign } se midió en un plano distinto del de A; ninguna incertidumbre de aquí cubre eso.
 # "The first" is the campaign named first, A.
 departure-procedure = procedimiento { $here } donde la primera tiene { $there }
 # { $limit }: a key of the campaign file. { $here }, { $there }: numbers, or departure-none.
-departure-limit = { $limit } { $here } donde la primera tiene { $there }
+departure-limit = STILL TO TRANSLATE
+# The same on paper. { $limit }: one of those that begin with limit-. { $here }, { $there }: with
+# their units, or departure-none.
+departure-limit-said = STILL TO TRANSLATE
+departure-procedure-said = STILL TO TRANSLATE
+departure-guard-said = STILL TO TRANSLATE
+departure-no-guard-said = STILL TO TRANSLATE
 departure-none = ninguno
+# What a reader must know first: a label, and what is said. { $campaigns }: one or two titles, or
+# calls-numbers.
+page-caveats = STILL TO TRANSLATE
+caveat-not-valid = STILL TO TRANSLATE
+caveat-not-valid-text = STILL TO TRANSLATE
+caveat-no-rating = STILL TO TRANSLATE
+caveat-no-rating-text = STILL TO TRANSLATE
+caveat-indicative = STILL TO TRANSLATE
+caveat-indicative-text = STILL TO TRANSLATE
+caveat-few-days = STILL TO TRANSLATE
+caveat-few-days-text = STILL TO TRANSLATE
+caveat-limits = STILL TO TRANSLATE
+# { $first }: calls-name of the campaign that was named first. caveat-limits-one of the others
+# follow.
+caveat-limits-text = STILL TO TRANSLATE
+# { $departures }: some of departure-…-said, with ";" between them.
+caveat-limits-one = STILL TO TRANSLATE
+caveat-irradiance = STILL TO TRANSLATE
+# { $ways }: some of caveat-irradiance-one, or one caveat-irradiance-all, with ";" between them.
+caveat-irradiance-text = STILL TO TRANSLATE
+caveat-irradiance-same = STILL TO TRANSLATE
+# { $way }: one of the next four.
+caveat-irradiance-one = STILL TO TRANSLATE
+caveat-irradiance-all = STILL TO TRANSLATE
+caveat-way-normal = STILL TO TRANSLATE
+caveat-way-flat = STILL TO TRANSLATE
+caveat-way-not-stated = STILL TO TRANSLATE
+caveat-way-estimated = STILL TO TRANSLATE
+# { $name }: a place or a person.
+caveat-group = STILL TO TRANSLATE
+caveat-sites = STILL TO TRANSLATE
+caveat-sites-text = STILL TO TRANSLATE
+caveat-testers = STILL TO TRANSLATE
+caveat-testers-text = STILL TO TRANSLATE
+caveat-sensors = STILL TO TRANSLATE
+caveat-sensors-none = STILL TO TRANSLATE
+# { $groups }: some of calls-numbers, with ";" between them.
+caveat-sensors-text = STILL TO TRANSLATE
 
 ## Comparison: the figure
 
-comparison-lines-bands = Rectas en las diferencias de temperatura que se observaron, finas más allá, con bandas del 95 % de dispersión, días e instrumentos. Los errores que las cocinas comparten están en todas pero se anulan en una diferencia, de modo que dos que se solapan aún pueden diferir.
-comparison-lines-bars = Rectas en las diferencias de temperatura que se observaron, finas más allá, con barras del 95 % a 50 K de dispersión, días e instrumentos. Los errores que las cocinas comparten están en todas pero se anulan en una diferencia, de modo que dos que se solapan aún pueden diferir.
-# Read out to those who do not see the figure. { $lines }: comparison-lines-one of each,
-# with ";" between them.
-comparison-lines-alt = Rectas de la potencia de cocción estandarizada en vatios frente a la diferencia de temperatura en kelvin. A 50 kelvin: { $lines }.
-comparison-lines-one = { $campaign } ({ $name }) { $power } vatios, 95 por ciento { $range } vatios
 
 ## Comparison: tables of page one
 
-# Headers have little room. a and b: intercept and slope of the line.
-ratings-cooker = cocina
-# As in English
-ratings-rating = Ps(50), W (95 %)
-# As in English
-ratings-intercept = a, W
-# As in English
-ratings-slope = b, W/K
-# As in English
-ratings-r-squared = R²
-ratings-intervals = intervalos
-ratings-days = días
 # Means over the used intervals.
-ratings-sun = sol, W/m²
-ratings-air = aire, °C
-ratings-wind = viento, m/s
-ratings-conformity = conformidad
-ratings-of-one-day = { $rating } (un día)
 ratings-conforms = conforme
 ratings-conforms-with-notes = conforme con notas
 ratings-indicative = solo indicativa
 ratings-not-valid = no válida
 ratings-no-rating = sin calificación
-# The campaign that all others are held against.
-ratings-baseline = { $name } (referencia)
-# A header: the rating over the area that the cooker turns to the sun.
-per-unit-area = W/m² de área de intercepción
-per-unit-mass = W/kg de cocina
-per-unit-cost = por costo
-# A header: the time for that. { $degrees }: comparison-span with its unit.
-per-unit-heating = { $load } de { $degrees }
 # A cell: the rating for each piece of money. { $currency }: as the tester wrote it.
 # As in English
 per-unit-of-cost = { $rating } W/{ $currency }
-per-unit-no-currency = (moneda no indicada)
-per-unit-note = Ps(50) dividida entre el área, la masa y el costo según los archivos de campaña, que se toman como exactos. Tiempos de calentamiento con su margen del 95 %, según el balance térmico de cada cocina: 700 W/m², aire a { $ambient } para todas, sin contar el calor propio de la olla.
 # Cells: a time with its range.
 # As in English
 heating-time = { $best } ({ $shortest } – { $longest })
@@ -1503,21 +1582,14 @@ caution-compared = Las superficies calientes y el vapor queman, el foco puede ce
 
 ## Comparison: differences
 
-section-differences = Diferencias, y en qué se apoyan
-# Headers have little room.
-page-comparison-pair = par
-# Which figure the difference is of: difference-of-ratings or difference-of-common.
-page-comparison-figure = magnitud
-page-comparison-difference = diferencia
-page-comparison-interval = intervalo 95 %
-# As in English
-page-comparison-p = p
-# Probabilities corrected for the number of pairs.
-page-comparison-p-corrected = p corregida
-# How scatter and days were taken into account.
-page-comparison-method = dispersión y días
+section-differences = STILL TO TRANSLATE
+# Labels, with little room.
+difference-verdict = STILL TO TRANSLATE
+difference-p = STILL TO TRANSLATE
+difference-method = STILL TO TRANSLATE
+# A difference with its 95 % interval, in watts.
+difference-with-interval = STILL TO TRANSLATE
 # Whether the difference is real.
-page-comparison-verdict = diferencia
 difference-apart = cada una por sus propios días
 difference-paired = emparejadas por día, { $days ->
         [one] { $days } día
@@ -1531,9 +1603,9 @@ difference-scaled = soles distintos
 # As in English
 difference-of-ratings = Ps(50)
 difference-of-common = potencia a 700 W/m², 50 K
-page-comparison-causes = Ganancia o pérdida: de qué viene una diferencia
 # { $pair }: "B − A".
-pair-budget-title = Incertidumbre de { $pair }: { $figure }
+# { $figure }: difference-of-ratings or difference-of-common.
+pair-budget-title = STILL TO TRANSLATE
 # Headers: what a source gives the difference, and what it would give it if the campaigns
 # had no instrument in common.
 page-comparison-source = fuente
@@ -1542,44 +1614,29 @@ page-comparison-apart = si nada fuera común
 pair-budget-scatter = dispersión y días
 pair-budget-combined = combinada
 pair-budget-expanded = expandida, 95 %, k = { $factor }
-# Budgets of other pairs.
-pair-budget-others = Los otros { $count } están en el archivo de datos.
 
 ## Comparison: the campaigns
 
 section-campaigns = Las campañas
+# Of each campaign one after the other, each a line of its own.
+campaign-cooker = STILL TO TRANSLATE
+campaign-cost = STILL TO TRANSLATE
 # As in English
-comparison-campaign-title = { $campaign }: { $name }
-# What stands at the left; there is room for 18 letters.
-comparison-campaign = campaña
-comparison-report = informe
-comparison-cooker = cocina
-comparison-test = ensayos
-comparison-line = recta
-comparison-balance = balance térmico
-comparison-instruments = instrumentos
-comparison-conformity = conformidad
-comparison-mass = masa
-# { $title }: the tester's own; { $folder }: the name of its folder.
-# As in English
-comparison-campaign-text = { $title } ({ $folder })
-# { $cooker }: its kind, such as "box cooker"; { $description }: the tester's own words.
-# As in English
-comparison-cooker-text = { $cooker }, { $area } m²
-# As in English
-comparison-cooker-described = { $cooker }, { $area } m². { $description }
 comparison-test-text = { $dates }, { $runs ->
         [one] { $runs } ensayo
        *[other] { $runs } ensayos
     }; { $site }, { $elevation } m; ensayada por { $tester }
 comparison-not-stated = no indicado
-comparison-line-text = { $intervals ->
-        [one] { $intervals } intervalo utilizado
-       *[other] { $intervals } intervalos utilizados
-    } con Td de { $range } K
+# { $slope }: without its sign.
+campaign-line = STILL TO TRANSLATE
 # The heat balance, each figure with its ±.
-comparison-balance-text = ganancia { $gain } m², pérdida { $loss } W/K, { $power } W a 700 W/m² y 50 K (95 %)
-comparison-no-balance = no se pudo ajustar ninguno
+campaign-balance = STILL TO TRANSLATE
+# { $parts }: the next three, as far as they were measured.
+campaign-around = STILL TO TRANSLATE
+campaign-sun = STILL TO TRANSLATE
+campaign-air = STILL TO TRANSLATE
+campaign-wind = STILL TO TRANSLATE
+campaign-report = STILL TO TRANSLATE
 # As in English
 comparison-instrument = { $quantity }: { $instrument }, { $uncertainty }
 
@@ -1592,11 +1649,12 @@ comparison-practice = ASAE S580.1 para cada calificación; JCGM 100:2008 para la
 comparison-note-ratings = Cada calificación es la de la práctica: Ps(50), leída de la recta en Td = 50 K. Escala la potencia en proporción a 700 W/m², también las pérdidas. Donde la irradiancia media de ambos ensayos es semejante, la diferencia que se llama real o no demostrada es la de las calificaciones.
 comparison-note-suns = Donde la irradiancia media difiere en más de { $percent } %, es la diferencia de las potencias a 700 W/m² y 50 K según los balances térmicos. Un balance térmico es P = g·G − u·Td, ajustado a cada intervalo con lecturas fiables. Supone que la ganancia g y la pérdida u son las mismas bajo ambos soles; no se corrige ningún viento.
 comparison-note-uncertainty = La incertidumbre de una diferencia contiene la dispersión y los días de ambas campañas, cada una dejando fuera un día cada vez, y lo que sus instrumentos no comparten. Los instrumentos son uno y el mismo donde los archivos de campaña dan un mismo id; los que no tienen id cuentan como distintos, lo que aumenta la incertidumbre. El error de una estimación de la irradiancia es uno solo donde ambas se estimaron del mismo modo, en un mismo lugar y los mismos días. El calor específico es común a todas.
-comparison-note-paired = Donde ambas se ensayaron los mismos días en un mismo lugar, en tres días o más, cada día se deja fuera de ambas a la vez, de modo que se anula lo que un día hace a ambas.
+comparison-note-paired = STILL TO TRANSLATE
 comparison-note-p = p es la probabilidad de una diferencia tan grande si no hay ninguna (t de Student, Cochran & Cox); la p corregida tiene en cuenta { $pairs ->
         [one] { $pairs } par
        *[other] { $pairs } pares
     } por el método de Holm. Una diferencia se llama real donde la p corregida es menor que 0,05 y ambas se ensayaron en varios días.
+comparison-note-groups = STILL TO TRANSLATE
 comparison-note-causes = De qué viene una diferencia lo dicen las diferencias de g y de u, cada una con dispersión, días e instrumentos. Se nombra una causa donde una diferencia es real y la p de g o de u es menor que 0,05; estas p no están corregidas por el número de pares.
 comparison-note-needed = Cuántos días más hacen falta: para una probabilidad de cuatro entre cinco de demostrar una diferencia de ese tamaño al 95 %, si los días y la dispersión siguen como se vieron.
 comparison-note-reports = Cada calificación tiene su propio informe, con sus lecturas, condiciones y balance de incertidumbre.
@@ -2200,11 +2258,23 @@ tested-instruments-note-cooling = Incertidumbres estándar (k = 1). Donde no se 
 ## Comparison: figures beside the rating
 
 section-beside = Cifras aparte de la calificación
+# A list of several campaigns for each figure: headers, and cells. Numbers are those of campaigns.
+beside-head-value = STILL TO TRANSLATE
+beside-head-apart = STILL TO TRANSLATE
+beside-head-not-compared = STILL TO TRANSLATE
+beside-from-all = STILL TO TRANSLATE
+beside-from-none = STILL TO TRANSLATE
+# { $numbers }: "2, 5–7".
+beside-numbers-why = STILL TO TRANSLATE
+beside-list-note = STILL TO TRANSLATE
+beside-first-only = STILL TO TRANSLATE
+# A title where there is no rating.
+beside-title = STILL TO TRANSLATE
+beside-title-hotter = STILL TO TRANSLATE
+beside-title-not-told = STILL TO TRANSLATE
+beside-in-all = STILL TO TRANSLATE
 # Headers of a table. "First" and "second" are the campaigns of a pair, second − first.
-beside-pair = par
 beside-figure = cifra
-beside-first = primera
-beside-second = segunda
 beside-difference = diferencia
 beside-verdict = ¿se distinguen?
 # After the difference of two percentages.
@@ -2244,14 +2314,13 @@ beside-cooler-not-told = No se puede saber qué recipiente vacío se calienta m�
 beside-hotter-not-compared = No se compara cuánto se calientan los recipientes vacíos de { $second } y { $first }: { $why }.
 beside-nothing-shared = { $second } y { $first } no tienen ninguna cifra en común.
 beside-others = Otras cifras de { $second } y { $first } que se pueden comparar: { $compared }; de estas, se distinguen: { $apart }.
-warning-no-rating = { $campaign } no tiene calificación: solo se comparan sus otras cifras.
 comparison-dry-note = Meseta: donde el recipiente ya no se calentó más. K m²/W: recipiente por encima del aire, por cada W/m², ± para el 95 %.
-comparison-dry-caption = Temperatura de los recipientes vacíos desde el inicio de cada ensayo; trazo grueso: la meseta. No estuvieron bajo un mismo sol: compare los K m²/W, no los grados.
+comparison-dry-caption = STILL TO TRANSLATE
 # Read out to those who do not see the figure. { $runs }: comparison-dry-one of each, with ";"
 # between them.
-comparison-dry-alt = Gráfico de líneas de la temperatura de los recipientes vacíos frente al tiempo. Lectura más alta de cada ensayo: { $runs }.
+# Read out to those who do not see the panel. { $highest }: degrees.
+comparison-dry-alt = STILL TO TRANSLATE
 # As in English
-comparison-dry-one = { $campaign } { $highest }
 comparison-practice-no-rating = JCGM 100:2008 para las diferencias
 beside-note-difference = La incertidumbre de una diferencia de cifras aparte de la calificación contiene la dispersión y los días de ambas campañas, cada una con sus propios grados de libertad, y lo que sus instrumentos no comparten. Lo que un mismo día hace a ambas no se descuenta de ella, lo que la aumenta. La calificación tiene su propia comparación; también la ganancia y la pérdida, donde ambas tienen una calificación y un balance térmico.
 beside-note-alike = Las cifras se comparan donde los archivos de campaña dejan pensar que son semejantes: por cada W/m², la irradiancia en un mismo plano; de recipientes vacíos o que se enfrían, el mismo número de recipientes, con el mismo calor y la misma superficie dentro de un 2 %; tiempos hasta hervir, eficiencias y exergía máxima, la irradiancia dentro de un 2 % y el ambiente dentro de 2 K; tiempos hasta hervir, la carga dentro de un 2 % y el punto de ebullición dentro de 2 K; eficiencias, un margen de temperaturas del agua dentro de 5 K en sus extremos y de 2 K de media; F2, la carga por cada m² dentro de un 10 %; constante de tiempo, la carga dentro de un 2 %. Estos límites son práctica habitual, sin fuente publicada. «Recipientes no indicados»: nadie dice que fueran semejantes.

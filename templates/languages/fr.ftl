@@ -1315,16 +1315,16 @@ figure-estimated = STILL TO TRANSLATE
 
 comparison-kind = Cuiseurs solaires comparés
 # In place of a title that would be too long.
-comparison-title-count = { $count } cuiseurs solaires comparés
-# { $sites }: a list of names of places, or comparison-sites. { $dates }: a date, or
-# comparison-dates.
-comparison-subtitle = { $campaigns } campagnes · { $sites } · { $dates }
+# How many campaigns, always several, of how many cookers.
+comparison-count = STILL TO TRANSLATE
 # As in English
 comparison-sites = { $count } sites
-comparison-dates = du { $first } au { $last }
+# In place of a long list of those who tested.
+comparison-authors = STILL TO TRANSLATE
 comparison-statement = Les résultats ne valent que pour les cuiseurs tels qu’essayés. Ne reproduire qu’en entier.
 # At the head of every page.
 comparison-mark-mixed = Procédures ou limites mélangées
+comparison-mark-not-valid = STILL TO TRANSLATE
 comparison-mark-indicative = Indicatif en partie
 comparison-mark-invented = Données inventées, pour démonstration
 comparison-end = Fin du rapport { $number }
@@ -1350,6 +1350,43 @@ index-intervals = STILL TO TRANSLATE
 index-failed = STILL TO TRANSLATE
 index-caution = STILL TO TRANSLATE
 
+## Comparison: what campaigns are called
+
+# A campaign's title within a sentence.
+calls-name = STILL TO TRANSLATE
+# Some campaigns by the numbers that they have in the comparison: "2", or "1–4, 7".
+calls-numbers = STILL TO TRANSLATE
+
+## Comparison: its title
+#
+# { $name }, { $first }, { $second }: titles of campaigns. { $power }: verdict-power, or
+# verdict-power-indicative. "Gives" is of standardised cooking power at 50 K.
+
+verdict-power = STILL TO TRANSLATE
+verdict-power-indicative = STILL TO TRANSLATE
+verdict-title-only = STILL TO TRANSLATE
+verdict-title-two = STILL TO TRANSLATE
+verdict-title-two-alike = STILL TO TRANSLATE
+verdict-title-two-untold = STILL TO TRANSLATE
+verdict-title-most = STILL TO TRANSLATE
+# Some cannot be held against it; or none can.
+verdict-title-most-told = STILL TO TRANSLATE
+verdict-title-alone = STILL TO TRANSLATE
+verdict-title-leads-one = STILL TO TRANSLATE
+# { $others }: at least two.
+verdict-title-leads = STILL TO TRANSLATE
+# { $second } gives more by the heat balances, which decide where irradiance differed.
+verdict-title-beaten-by-one = STILL TO TRANSLATE
+verdict-title-beaten = STILL TO TRANSLATE
+# Counts of those held against the baseline { $name }.
+verdict-title-baseline = STILL TO TRANSLATE
+# Beside a large number, which is { $minuend } less { $subtrahend }.
+verdict-lead = STILL TO TRANSLATE
+verdict-lead-common = STILL TO TRANSLATE
+# { $pairs }: at least two.
+verdict-in-all = STILL TO TRANSLATE
+verdict-untold-pairs = STILL TO TRANSLATE
+
 ## Comparison: the ranking
 #
 # Above its plot; then the headers of its columns, which have little room.
@@ -1358,14 +1395,31 @@ ranking-axis = STILL TO TRANSLATE
 page-ranking-campaign = STILL TO TRANSLATE
 # Over letters of groups, of which two campaigns that cannot be told apart have one in common.
 page-ranking-groups = STILL TO TRANSLATE
-ranking-r-squared = STILL TO TRANSLATE
-ranking-intervals = STILL TO TRANSLATE
-ranking-days = STILL TO TRANSLATE
+# On a terminal: a difference with its interval and what it is of.
+terminal-lead = STILL TO TRANSLATE
+# A header, over ranks.
+terminal-rank = STILL TO TRANSLATE
+# Over cells such as "0.94 · 45 · 4", in two lines.
+ranking-rests-on = STILL TO TRANSLATE
 # For each square metre of intercept area, as the campaign files state it.
 ranking-per-area = STILL TO TRANSLATE
 # { $currency }: as the tester wrote it.
 ranking-per-currency = STILL TO TRANSLATE
 ranking-per-cost = STILL TO TRANSLATE
+# Headers of a column of differences.
+ranking-from-first = STILL TO TRANSLATE
+ranking-from-baseline = STILL TO TRANSLATE
+# Below the ranking.
+ranking-note-brackets = STILL TO TRANSLATE
+ranking-note-all-apart = STILL TO TRANSLATE
+ranking-note-alike = STILL TO TRANSLATE
+ranking-note-not-held = STILL TO TRANSLATE
+ranking-note-differences = STILL TO TRANSLATE
+ranking-note-common = STILL TO TRANSLATE
+ranking-note-data = STILL TO TRANSLATE
+page-ranking-continued = STILL TO TRANSLATE
+# Read out where a campaign has no bar.
+page-ranking-alone = STILL TO TRANSLATE
 # Read out to those who do not see the plot.
 ranking-alt = STILL TO TRANSLATE
 # What the marks of the plot mean.
@@ -1404,10 +1458,11 @@ status-excluded = STILL TO TRANSLATE
 comparison-span = { $from } à { $to }
 # Before what is said of the difference at common conditions, or verdict-untold.
 # { $first_sun }, { $second_sun }: mean irradiance.
-verdict-suns = Les évaluations de { $second } et de { $first } diffèrent de { $difference } W ({ $interval } W), mais { $second } a été essayé sous { $second_sun } W/m² et { $first } sous { $first_sun } W/m², et une évaluation met les pertes à l’échelle du soleil : à elle seule, elle ne distingue pas les cuiseurs.
+verdict-suns = STILL TO TRANSLATE
 # The sentence that follows is of that.
-verdict-common = Ce qui suit porte sur les puissances à 700 W/m² et 50 K, d’après les bilans thermiques.
-verdict-untold = Sans bilan thermique des deux, on ne peut pas dire si les cuiseurs diffèrent.
+verdict-common = STILL TO TRANSLATE
+verdict-untold = STILL TO TRANSLATE
+# The sentence that follows is of that.
 verdict-shown-more = { $second } donne { $difference } W de plus que { $first } ({ $interval } W) : une différence réelle.
 verdict-shown-less = { $second } donne { $difference } W de moins que { $first } ({ $interval } W) : une différence réelle.
 # { $share }: the difference as a part of the power of the first.
@@ -1415,29 +1470,22 @@ verdict-shown-more-share = { $second } donne { $difference } W de plus que { $fi
 verdict-shown-less-share = { $second } donne { $difference } W de moins que { $first } ({ $interval } W), { $share } % : une différence réelle.
 verdict-one-day-more = { $second } a donné { $difference } W de plus que { $first } ({ $interval } W) lors des essais, mais pas sur plusieurs jours chacun ; les jours seuls peuvent donc l’expliquer : essayez de nouveau les deux d’autres jours.
 verdict-one-day-less = { $second } a donné { $difference } W de moins que { $first } ({ $interval } W) lors des essais, mais pas sur plusieurs jours chacun ; les jours seuls peuvent donc l’expliquer : essayez de nouveau les deux d’autres jours.
-verdict-by-chance-more = { $second } donne { $difference } W de plus que { $first } ({ $interval } W), mais parmi { $pairs ->
-        [one] { $pairs } paire
-       *[other] { $pairs } paires
-    } une différence aussi grande apparaît aussi par hasard : elle n’est pas démontrée.
-verdict-by-chance-less = { $second } donne { $difference } W de moins que { $first } ({ $interval } W), mais parmi { $pairs ->
-        [one] { $pairs } paire
-       *[other] { $pairs } paires
-    } une différence aussi grande apparaît aussi par hasard : elle n’est pas démontrée.
+# { $second } less { $first } is told from the second's side.
+verdict-by-chance-more = STILL TO TRANSLATE
+verdict-by-chance-less = STILL TO TRANSLATE
 # One of the sentences that begin with needed- may follow.
 verdict-not-shown-more = Aucune différence entre { $second } et { $first } n’a pu être démontrée : { $difference } W de plus, et toute valeur de { $interval } W est compatible avec les données.
 verdict-not-shown-less = Aucune différence entre { $second } et { $first } n’a pu être démontrée : { $difference } W de moins, et toute valeur de { $interval } W est compatible avec les données.
 # "One" is a difference, in the next three.
 needed-other-days = Essayez de nouveau les deux d’autres jours.
+# Before one of those that begin with needed-; "one" there is a difference of these two.
+needed-of = STILL TO TRANSLATE
 needed-none = Une différence de { $sought } W aurait très probablement été vue.
 needed-days = Avec { $days ->
         [one] { $days } jour de plus
        *[other] { $days } jours de plus
     } comme ceux des essais, pour chacun, on en verrait très probablement une de { $sought } W.
 needed-no-number = Des jours de plus, à eux seuls, n’en montreraient guère une de { $sought } W : les jours, ou les instruments dont l’id n’est pas le même, diffèrent trop.
-comparison-in-all = En tout, une différence réelle est démontrée pour { $shown } sur { $pairs ->
-        [one] { $pairs } paire
-       *[other] { $pairs } paires
-    } ; la section { $section } les donne toutes.
 
 ## Comparison: what a difference comes from
 #
@@ -1453,72 +1501,101 @@ cause-more-loss = { $second } perd plus de chaleur par kelvin que { $first }, co
 cause-less-loss = { $second } perd moins de chaleur par kelvin que { $first }, comme avec une meilleure isolation, moins de vent ou un couvercle.
 # Differences with their signs, and 95 % intervals.
 cause-numbers = { $second } moins { $first } d’après les bilans thermiques : gain { $gain } m² ({ $gain_interval } m²), perte { $loss } W/K ({ $loss_interval } W/K).
+# In a cell of the matrix, where the difference is real: what it comes from.
+matrix-gain = STILL TO TRANSLATE
+matrix-loss = STILL TO TRANSLATE
+matrix-both = STILL TO TRANSLATE
+
+## Comparison: the matrix of differences
+
+matrix-title = STILL TO TRANSLATE
+# Read out in place of a cell. { $verdict }: difference-real or difference-not-shown.
+matrix-alt = STILL TO TRANSLATE
+matrix-untold = STILL TO TRANSLATE
+matrix-note = STILL TO TRANSLATE
+# A star stands before it.
+matrix-note-common = STILL TO TRANSLATE
+matrix-note-untold = STILL TO TRANSLATE
+matrix-note-cause = STILL TO TRANSLATE
+
+## Comparison: lines and heating times
+
+section-lines = STILL TO TRANSLATE
+lines-caption = STILL TO TRANSLATE
+# Read out to those who do not see the panel.
+lines-alt = STILL TO TRANSLATE
+# { $shown }: those with most power.
+comparison-first-only = STILL TO TRANSLATE
+section-heating = STILL TO TRANSLATE
+heating-title = STILL TO TRANSLATE
+heating-note = STILL TO TRANSLATE
 
 ## Comparison: what a reader must know first
 
-# { $campaign }: the letter of one.
-warning-indicative = La campagne { $campaign } n’est qu’indicative : une différence avec elle ne vaut pas mieux que son évaluation.
-warning-few-days = La campagne { $campaign } n’a été menée que sur { $days ->
-        [one] { $days } jour
-       *[other] { $days } jours
-    } : on ne sait guère combien ses jours diffèrent.
-# { $departures }: messages that begin with departure-, with ";" between them.
-warning-departures = La campagne { $campaign } a été menée avec d’autres limites que A, et est comparée malgré tout : { $departures }.
-warning-estimated = L’éclairement de { $campaign } est estimé, non mesuré.
-warning-plane = L’éclairement de { $campaign } a été mesuré dans un autre plan que celui de A ; aucune incertitude ne couvre cela ici.
 # "The first" is the campaign named first, A.
 departure-procedure = procédure { $here } là où la première a { $there }
 # { $limit }: a key of the campaign file. { $here }, { $there }: numbers, or departure-none.
-departure-limit = { $limit } { $here } là où la première a { $there }
+departure-limit = STILL TO TRANSLATE
+# The same on paper. { $limit }: one of those that begin with limit-. { $here }, { $there }: with
+# their units, or departure-none.
+departure-limit-said = STILL TO TRANSLATE
+departure-procedure-said = STILL TO TRANSLATE
+departure-guard-said = STILL TO TRANSLATE
+departure-no-guard-said = STILL TO TRANSLATE
 departure-none = aucune
+# What a reader must know first: a label, and what is said. { $campaigns }: one or two titles, or
+# calls-numbers.
+page-caveats = STILL TO TRANSLATE
+caveat-not-valid = STILL TO TRANSLATE
+caveat-not-valid-text = STILL TO TRANSLATE
+caveat-no-rating = STILL TO TRANSLATE
+caveat-no-rating-text = STILL TO TRANSLATE
+caveat-indicative = STILL TO TRANSLATE
+caveat-indicative-text = STILL TO TRANSLATE
+caveat-few-days = STILL TO TRANSLATE
+caveat-few-days-text = STILL TO TRANSLATE
+caveat-limits = STILL TO TRANSLATE
+# { $first }: calls-name of the campaign that was named first. caveat-limits-one of the others
+# follow.
+caveat-limits-text = STILL TO TRANSLATE
+# { $departures }: some of departure-…-said, with ";" between them.
+caveat-limits-one = STILL TO TRANSLATE
+caveat-irradiance = STILL TO TRANSLATE
+# { $ways }: some of caveat-irradiance-one, or one caveat-irradiance-all, with ";" between them.
+caveat-irradiance-text = STILL TO TRANSLATE
+caveat-irradiance-same = STILL TO TRANSLATE
+# { $way }: one of the next four.
+caveat-irradiance-one = STILL TO TRANSLATE
+caveat-irradiance-all = STILL TO TRANSLATE
+caveat-way-normal = STILL TO TRANSLATE
+caveat-way-flat = STILL TO TRANSLATE
+caveat-way-not-stated = STILL TO TRANSLATE
+caveat-way-estimated = STILL TO TRANSLATE
+# { $name }: a place or a person.
+caveat-group = STILL TO TRANSLATE
+caveat-sites = STILL TO TRANSLATE
+caveat-sites-text = STILL TO TRANSLATE
+caveat-testers = STILL TO TRANSLATE
+caveat-testers-text = STILL TO TRANSLATE
+caveat-sensors = STILL TO TRANSLATE
+caveat-sensors-none = STILL TO TRANSLATE
+# { $groups }: some of calls-numbers, with ";" between them.
+caveat-sensors-text = STILL TO TRANSLATE
 
 ## Comparison: the figure
 
-comparison-lines-bands = Droites sur les écarts de température observés, minces au-delà, avec des bandes à 95 % pour la dispersion, les jours et les instruments. Les erreurs communes aux cuiseurs sont dans chacune mais s’annulent dans une différence ; deux bandes qui se recouvrent peuvent donc quand même différer.
-comparison-lines-bars = Droites sur les écarts de température observés, minces au-delà, avec des barres à 95 % à 50 K pour la dispersion, les jours et les instruments. Les erreurs communes aux cuiseurs sont dans chacune mais s’annulent dans une différence ; deux barres qui se recouvrent peuvent donc quand même différer.
-# Read out to those who do not see the figure. { $lines }: comparison-lines-one of each,
-# with ";" between them.
-comparison-lines-alt = Droites de la puissance de cuisson normalisée en watts selon l’écart de température en kelvins. À 50 kelvins : { $lines }.
-comparison-lines-one = { $campaign } ({ $name }) { $power } watts, 95 pour cent { $range } watts
 
 ## Comparison: tables of page one
 
-# Headers have little room. a and b: intercept and slope of the line.
-ratings-cooker = cuiseur
-ratings-rating = Ps(50), W (95 %)
 # As in English
-ratings-intercept = a, W
-# As in English
-ratings-slope = b, W/K
-# As in English
-ratings-r-squared = R²
-ratings-intervals = intervalles
-ratings-days = jours
-# Means over the used intervals.
-ratings-sun = soleil, W/m²
-# As in English
-ratings-air = air, °C
-ratings-wind = vent, m/s
-ratings-conformity = conformité
-ratings-of-one-day = { $rating } (un jour)
 ratings-conforms = conforme
 ratings-conforms-with-notes = conforme avec remarques
 ratings-indicative = indicatif seulement
 ratings-not-valid = non valide
 ratings-no-rating = pas d’évaluation
-# The campaign that all others are held against.
-ratings-baseline = { $name } (référence)
-# A header: the rating over the area that the cooker turns to the sun.
-per-unit-area = W/m² de surface d’interception
-per-unit-mass = W/kg de cuiseur
-per-unit-cost = selon le coût
-# A header: the time for that. { $degrees }: comparison-span with its unit.
-per-unit-heating = { $load } de { $degrees }
 # A cell: the rating for each piece of money. { $currency }: as the tester wrote it.
 # As in English
 per-unit-of-cost = { $rating } W/{ $currency }
-per-unit-no-currency = (monnaie non indiquée)
-per-unit-note = Ps(50) rapporté à la surface, à la masse et au coût indiqués dans les fichiers de campagne, supposés exacts. Durées de chauffage avec leur plage à 95 %, d’après le bilan thermique de chaque cuiseur : 700 W/m², air à { $ambient } pour tous, sans la chaleur propre de la marmite.
 # Cells: a time with its range.
 # As in English
 heating-time = { $best } ({ $shortest } – { $longest })
@@ -1531,21 +1608,14 @@ caution-compared = Les surfaces chaudes et la vapeur brûlent, le foyer peut ren
 
 ## Comparison: differences
 
-section-differences = Différences, et ce sur quoi elles reposent
-# Headers have little room.
-page-comparison-pair = paire
-# Which figure the difference is of: difference-of-ratings or difference-of-common.
-page-comparison-figure = grandeur
-page-comparison-difference = différence
-page-comparison-interval = intervalle à 95 %
-# As in English
-page-comparison-p = p
-# Probabilities corrected for the number of pairs.
-page-comparison-p-corrected = p corrigé
-# How scatter and days were taken into account.
-page-comparison-method = dispersion et jours
+section-differences = STILL TO TRANSLATE
+# Labels, with little room.
+difference-verdict = STILL TO TRANSLATE
+difference-p = STILL TO TRANSLATE
+difference-method = STILL TO TRANSLATE
+# A difference with its 95 % interval, in watts.
+difference-with-interval = STILL TO TRANSLATE
 # Whether the difference is real.
-page-comparison-verdict = différence
 difference-apart = chacun par ses propres jours
 difference-paired = appariés par jour, { $days ->
         [one] { $days } jour
@@ -1558,9 +1628,9 @@ difference-scaled = soleils différents
 # As in English
 difference-of-ratings = Ps(50)
 difference-of-common = puissance à 700 W/m², 50 K
-page-comparison-causes = Gain ou perte : d’où vient une différence
 # { $pair }: "B − A".
-pair-budget-title = Incertitude de { $pair } : { $figure }
+# { $figure }: difference-of-ratings or difference-of-common.
+pair-budget-title = STILL TO TRANSLATE
 # Headers: what a source gives the difference, and what it would give it if the campaigns
 # had no instrument in common.
 # As in English
@@ -1570,44 +1640,30 @@ page-comparison-apart = si rien n’était commun
 pair-budget-scatter = dispersion et jours
 pair-budget-combined = composée
 pair-budget-expanded = élargie, 95 %, k = { $factor }
-# Budgets of other pairs.
-pair-budget-others = Les { $count } autres sont dans le fichier de données.
 
 ## Comparison: the campaigns
 
 section-campaigns = Les campagnes
-comparison-campaign-title = { $campaign } : { $name }
-# What stands at the left; there is room for 18 letters.
-comparison-campaign = campagne
-comparison-report = rapport
-comparison-cooker = cuiseur
-comparison-test = essais
-comparison-line = droite
-comparison-balance = bilan thermique
+# Of each campaign one after the other, each a line of its own.
+campaign-cooker = STILL TO TRANSLATE
+campaign-cost = STILL TO TRANSLATE
 # As in English
-comparison-instruments = instruments
-comparison-conformity = conformité
-comparison-mass = masse
-# { $title }: the tester's own; { $folder }: the name of its folder.
-# As in English
-comparison-campaign-text = { $title } ({ $folder })
-# { $cooker }: its kind, such as "box cooker"; { $description }: the tester's own words.
-# As in English
-comparison-cooker-text = { $cooker }, { $area } m²
-# As in English
-comparison-cooker-described = { $cooker }, { $area } m². { $description }
 comparison-test-text = { $dates }, { $runs ->
         [one] { $runs } essai
        *[other] { $runs } essais
     } ; { $site }, { $elevation } m ; opérateur : { $tester }
 comparison-not-stated = non indiqué
-comparison-line-text = { $intervals ->
-        [one] { $intervals } intervalle retenu
-       *[other] { $intervals } intervalles retenus
-    } pour Td de { $range } K
+# { $slope }: without its sign.
+campaign-line = STILL TO TRANSLATE
 # The heat balance, each figure with its ±.
-comparison-balance-text = gain { $gain } m², perte { $loss } W/K, { $power } W à 700 W/m² et 50 K (95 %)
-comparison-no-balance = aucun n’a pu être ajusté
+campaign-balance = STILL TO TRANSLATE
+# { $parts }: the next three, as far as they were measured.
+campaign-around = STILL TO TRANSLATE
+campaign-sun = STILL TO TRANSLATE
+campaign-air = STILL TO TRANSLATE
+campaign-wind = STILL TO TRANSLATE
+campaign-report = STILL TO TRANSLATE
+# The heat balance, each figure with its ±.
 comparison-instrument = { $quantity } : { $instrument }, { $uncertainty }
 
 ## Comparison: method and provenance
@@ -1619,11 +1675,12 @@ comparison-practice = ASAE S580.1 pour chaque évaluation ; JCGM 100:2008 pour
 comparison-note-ratings = Chaque évaluation est celle de la pratique : Ps(50), lu sur la droite à Td = 50 K. Elle met la puissance à l’échelle de 700 W/m², pertes comprises. Quand l’éclairement moyen des deux essais est semblable, la différence dite réelle ou non démontrée est celle des évaluations.
 comparison-note-suns = Quand l’éclairement moyen diffère de plus de { $percent } %, c’est la différence des puissances à 700 W/m² et 50 K d’après les bilans thermiques. Un bilan thermique est P = g·G − u·Td, ajusté à tous les intervalles dont les relevés sont fiables. Il suppose que le gain g et la perte u sont les mêmes sous les deux soleils ; le vent n’est pas corrigé.
 comparison-note-uncertainty = L’incertitude d’une différence comprend la dispersion et les jours des deux campagnes, chacune en laissant de côté un jour à la fois, et ce que leurs instruments n’ont pas en commun. Les instruments sont les mêmes quand les fichiers de campagne donnent un même id ; ceux sans id comptent comme différents, ce qui agrandit l’incertitude. L’erreur d’une estimation de l’éclairement n’est qu’une seule erreur quand les deux ont été estimés de la même façon, sur un même site les mêmes jours. La chaleur massique est commune à tous.
-comparison-note-paired = Quand les deux ont été essayés les mêmes jours sur un même site, trois jours au moins, chaque jour est laissé de côté pour les deux à la fois, de sorte que ce qu’un jour fait aux deux s’annule.
+comparison-note-paired = STILL TO TRANSLATE
 comparison-note-p = p est la probabilité d’une différence aussi grande s’il n’y en a aucune (t de Student, Cochran & Cox) ; le p corrigé tient compte de { $pairs ->
         [one] { $pairs } paire
        *[other] { $pairs } paires
     } par la méthode de Holm. Une différence est dite réelle quand le p corrigé est inférieur à 0,05 et que les deux ont été essayés sur plusieurs jours.
+comparison-note-groups = STILL TO TRANSLATE
 comparison-note-causes = D’où vient une différence, ce sont les différences de g et de u qui le disent, chacune avec dispersion, jours et instruments. Une cause est nommée quand une différence est réelle et que le p de g ou de u est inférieur à 0,05 ; ces p ne sont pas corrigés du nombre de paires.
 comparison-note-needed = Nombre de jours de plus qu’il faut : pour quatre chances sur cinq de démontrer à 95 % une différence de cette taille, si les jours et la dispersion restent tels qu’ils ont été vus.
 comparison-note-reports = Chaque évaluation a son propre rapport, avec ses relevés, ses conditions et son bilan.
@@ -2231,11 +2288,23 @@ tested-instruments-note-cooling = Incertitudes-types (k = 1). Là où aucune n�
 ## Comparison: figures beside the rating
 
 section-beside = Chiffres à côté de l’évaluation
+# A list of several campaigns for each figure: headers, and cells. Numbers are those of campaigns.
+beside-head-value = STILL TO TRANSLATE
+beside-head-apart = STILL TO TRANSLATE
+beside-head-not-compared = STILL TO TRANSLATE
+beside-from-all = STILL TO TRANSLATE
+beside-from-none = STILL TO TRANSLATE
+# { $numbers }: "2, 5–7".
+beside-numbers-why = STILL TO TRANSLATE
+beside-list-note = STILL TO TRANSLATE
+beside-first-only = STILL TO TRANSLATE
+# A title where there is no rating.
+beside-title = STILL TO TRANSLATE
+beside-title-hotter = STILL TO TRANSLATE
+beside-title-not-told = STILL TO TRANSLATE
+beside-in-all = STILL TO TRANSLATE
 # Headers of a table. "First" and "second" are the campaigns of a pair, second − first.
-beside-pair = paire
 beside-figure = chiffre
-beside-first = première
-beside-second = seconde
 beside-difference = différence
 beside-verdict = distingués ?
 # After the difference of two percentages.
@@ -2275,14 +2344,13 @@ beside-cooler-not-told = On ne peut pas dire lequel des récipients à sec devie
 beside-hotter-not-compared = Jusqu’où chauffent les récipients à sec de { $second } et de { $first } n’est pas comparé : { $why }.
 beside-nothing-shared = { $second } et { $first } n’ont aucun chiffre en commun.
 beside-others = Parmi les autres chiffres de { $second } et de { $first }, on peut en comparer { $compared }, et parmi ceux-là en distinguer { $apart }.
-warning-no-rating = La campagne { $campaign } n’a pas d’évaluation : seuls ses autres chiffres sont comparés.
 comparison-dry-note = Palier : là où le récipient ne chauffait plus. K m²/W : récipient au-dessus de l’air par W/m², ± pour 95 %.
-comparison-dry-caption = Température des récipients à sec depuis le début de chaque essai ; trait épais : le palier. Ils n’étaient pas sous un même soleil : comparez les K m²/W, non les degrés.
+comparison-dry-caption = STILL TO TRANSLATE
 # Read out to those who do not see the figure. { $runs }: comparison-dry-one of each, with ";"
 # between them.
-comparison-dry-alt = Courbes de la température des récipients à sec selon le temps. Relevé le plus élevé de chaque essai : { $runs }.
+# Read out to those who do not see the panel. { $highest }: degrees.
+comparison-dry-alt = STILL TO TRANSLATE
 # As in English
-comparison-dry-one = { $campaign } { $highest }
 comparison-practice-no-rating = JCGM 100:2008 pour les différences
 beside-note-difference = L’incertitude d’une différence de chiffres à côté de l’évaluation comprend la dispersion et les jours des deux campagnes, chacune avec ses propres degrés de liberté, et ce que leurs instruments n’ont pas en commun. Ce qu’un jour fait aux deux n’en est pas retiré, ce qui l’agrandit. L’évaluation a sa propre comparaison ; le gain et la perte aussi, là où les deux ont une évaluation et un bilan thermique.
 beside-note-alike = Des chiffres sont comparés là où les fichiers de campagne laissent penser qu’ils sont semblables : ceux par W/m², éclairement dans un même plan ; ceux de récipients à sec ou qui refroidissent, autant de récipients, avec la même capacité thermique et la même surface à 2 % près ; durées jusqu’à l’ébullition, rendement et pic d’exergie, éclairement à 2 % près et ambiante à 2 K près ; durées jusqu’à l’ébullition, charge à 2 % près et point d’ébullition à 2 K près ; rendement, une plage de températures de l’eau à 5 K près à ses bouts et à 2 K près en moyenne ; F2, une charge par m² à 10 % près ; constante de temps, charge à 2 % près. Ces limites sont de pratique courante, sans source publiée. « Récipients non indiqués » : il n’est pas indiqué qu’ils étaient semblables.

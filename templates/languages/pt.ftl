@@ -1288,15 +1288,17 @@ figure-estimated = STILL TO TRANSLATE
 
 comparison-kind = Comparação de fogões solares
 # In place of a title that would be too long.
-comparison-title-count = Comparação de { $count } fogões solares
+# How many campaigns, always several, of how many cookers.
+comparison-count = STILL TO TRANSLATE
 # { $sites }: a list of names of places, or comparison-sites. { $dates }: a date, or
 # comparison-dates.
-comparison-subtitle = { $campaigns } campanhas · { $sites } · { $dates }
 comparison-sites = { $count } locais
-comparison-dates = { $first } a { $last }
+# In place of a long list of those who tested.
+comparison-authors = STILL TO TRANSLATE
 comparison-statement = Os resultados dizem respeito apenas aos fogões tal como foram ensaiados. Reproduzir somente na íntegra.
 # At the head of every page.
 comparison-mark-mixed = Procedimentos ou limites diferentes
+comparison-mark-not-valid = STILL TO TRANSLATE
 comparison-mark-indicative = Em parte indicativo
 comparison-mark-invented = Dados inventados, para demonstração
 comparison-end = Fim do relatório { $number }
@@ -1322,6 +1324,43 @@ index-intervals = STILL TO TRANSLATE
 index-failed = STILL TO TRANSLATE
 index-caution = STILL TO TRANSLATE
 
+## Comparison: what campaigns are called
+
+# A campaign's title within a sentence.
+calls-name = STILL TO TRANSLATE
+# Some campaigns by the numbers that they have in the comparison: "2", or "1–4, 7".
+calls-numbers = STILL TO TRANSLATE
+
+## Comparison: its title
+#
+# { $name }, { $first }, { $second }: titles of campaigns. { $power }: verdict-power, or
+# verdict-power-indicative. "Gives" is of standardised cooking power at 50 K.
+
+verdict-power = STILL TO TRANSLATE
+verdict-power-indicative = STILL TO TRANSLATE
+verdict-title-only = STILL TO TRANSLATE
+verdict-title-two = STILL TO TRANSLATE
+verdict-title-two-alike = STILL TO TRANSLATE
+verdict-title-two-untold = STILL TO TRANSLATE
+verdict-title-most = STILL TO TRANSLATE
+# Some cannot be held against it; or none can.
+verdict-title-most-told = STILL TO TRANSLATE
+verdict-title-alone = STILL TO TRANSLATE
+verdict-title-leads-one = STILL TO TRANSLATE
+# { $others }: at least two.
+verdict-title-leads = STILL TO TRANSLATE
+# { $second } gives more by the heat balances, which decide where irradiance differed.
+verdict-title-beaten-by-one = STILL TO TRANSLATE
+verdict-title-beaten = STILL TO TRANSLATE
+# Counts of those held against the baseline { $name }.
+verdict-title-baseline = STILL TO TRANSLATE
+# Beside a large number, which is { $minuend } less { $subtrahend }.
+verdict-lead = STILL TO TRANSLATE
+verdict-lead-common = STILL TO TRANSLATE
+# { $pairs }: at least two.
+verdict-in-all = STILL TO TRANSLATE
+verdict-untold-pairs = STILL TO TRANSLATE
+
 ## Comparison: the ranking
 #
 # Above its plot; then the headers of its columns, which have little room.
@@ -1330,14 +1369,31 @@ ranking-axis = STILL TO TRANSLATE
 page-ranking-campaign = STILL TO TRANSLATE
 # Over letters of groups, of which two campaigns that cannot be told apart have one in common.
 page-ranking-groups = STILL TO TRANSLATE
-ranking-r-squared = STILL TO TRANSLATE
-ranking-intervals = STILL TO TRANSLATE
-ranking-days = STILL TO TRANSLATE
+# On a terminal: a difference with its interval and what it is of.
+terminal-lead = STILL TO TRANSLATE
+# A header, over ranks.
+terminal-rank = STILL TO TRANSLATE
+# Over cells such as "0.94 · 45 · 4", in two lines.
+ranking-rests-on = STILL TO TRANSLATE
 # For each square metre of intercept area, as the campaign files state it.
 ranking-per-area = STILL TO TRANSLATE
 # { $currency }: as the tester wrote it.
 ranking-per-currency = STILL TO TRANSLATE
 ranking-per-cost = STILL TO TRANSLATE
+# Headers of a column of differences.
+ranking-from-first = STILL TO TRANSLATE
+ranking-from-baseline = STILL TO TRANSLATE
+# Below the ranking.
+ranking-note-brackets = STILL TO TRANSLATE
+ranking-note-all-apart = STILL TO TRANSLATE
+ranking-note-alike = STILL TO TRANSLATE
+ranking-note-not-held = STILL TO TRANSLATE
+ranking-note-differences = STILL TO TRANSLATE
+ranking-note-common = STILL TO TRANSLATE
+ranking-note-data = STILL TO TRANSLATE
+page-ranking-continued = STILL TO TRANSLATE
+# Read out where a campaign has no bar.
+page-ranking-alone = STILL TO TRANSLATE
 # Read out to those who do not see the plot.
 ranking-alt = STILL TO TRANSLATE
 # What the marks of the plot mean.
@@ -1376,10 +1432,11 @@ status-excluded = STILL TO TRANSLATE
 comparison-span = { $from } a { $to }
 # Before what is said of the difference at common conditions, or verdict-untold.
 # { $first_sun }, { $second_sun }: mean irradiance.
-verdict-suns = As avaliações de { $second } e { $first } diferem em { $difference } W ({ $interval } W), mas { $second } foi ensaiado com { $second_sun } W/m² e { $first } com { $first_sun } W/m², e uma avaliação põe as perdas à escala do sol: por si só não distingue os fogões.
+verdict-suns = STILL TO TRANSLATE
 # The sentence that follows is of that.
-verdict-common = O que se segue é das potências a 700 W/m² e 50 K, pelos balanços térmicos.
-verdict-untold = Sem um balanço térmico dos dois não se pode dizer se os fogões diferem.
+verdict-common = STILL TO TRANSLATE
+verdict-untold = STILL TO TRANSLATE
+# The sentence that follows is of that.
 verdict-shown-more = { $second } fornece { $difference } W a mais que { $first } ({ $interval } W): uma diferença real.
 verdict-shown-less = { $second } fornece { $difference } W a menos que { $first } ({ $interval } W): uma diferença real.
 # { $share }: the difference as a part of the power of the first.
@@ -1387,29 +1444,22 @@ verdict-shown-more-share = { $second } fornece { $difference } W a mais que { $f
 verdict-shown-less-share = { $second } fornece { $difference } W a menos que { $first } ({ $interval } W), { $share } %: uma diferença real.
 verdict-one-day-more = { $second } forneceu { $difference } W a mais que { $first } ({ $interval } W) quando ensaiado, mas não em vários dias cada um, de modo que os dias, por si só, podem explicar a diferença: ensaie os dois de novo em outros dias.
 verdict-one-day-less = { $second } forneceu { $difference } W a menos que { $first } ({ $interval } W) quando ensaiado, mas não em vários dias cada um, de modo que os dias, por si só, podem explicar a diferença: ensaie os dois de novo em outros dias.
-verdict-by-chance-more = { $second } fornece { $difference } W a mais que { $first } ({ $interval } W), mas entre { $pairs ->
-        [one] { $pairs } par
-       *[other] { $pairs } pares
-    } uma diferença tão grande também surge por acaso: não está demonstrada.
-verdict-by-chance-less = { $second } fornece { $difference } W a menos que { $first } ({ $interval } W), mas entre { $pairs ->
-        [one] { $pairs } par
-       *[other] { $pairs } pares
-    } uma diferença tão grande também surge por acaso: não está demonstrada.
+# { $second } less { $first } is told from the second's side.
+verdict-by-chance-more = STILL TO TRANSLATE
+verdict-by-chance-less = STILL TO TRANSLATE
 # One of the sentences that begin with needed- may follow.
 verdict-not-shown-more = Não se pôde demonstrar diferença entre { $second } e { $first }: { $difference } W a mais, e qualquer valor de { $interval } W é compatível com os dados.
 verdict-not-shown-less = Não se pôde demonstrar diferença entre { $second } e { $first }: { $difference } W a menos, e qualquer valor de { $interval } W é compatível com os dados.
 # "One" is a difference, in the next three.
 needed-other-days = Ensaie os dois de novo em outros dias.
+# Before one of those that begin with needed-; "one" there is a difference of these two.
+needed-of = STILL TO TRANSLATE
 needed-none = Uma diferença de { $sought } W teria sido vista, muito provavelmente.
 needed-days = Com { $days ->
         [one] mais { $days } dia
        *[other] mais { $days } dias
     } como os ensaiados, de cada um, muito provavelmente se veria uma diferença de { $sought } W.
 needed-no-number = Só com mais dias dificilmente se veria uma diferença de { $sought } W: os dias, ou os instrumentos que não são os mesmos pelo id, diferem demais.
-comparison-in-all = No total, { $shown } de { $pairs ->
-        [one] { $pairs } par
-       *[other] { $pairs } pares
-    } com uma diferença real; o capítulo { $section } mostra todos.
 
 ## Comparison: what a difference comes from
 #
@@ -1425,72 +1475,101 @@ cause-more-loss = { $second } perde mais calor por kelvin que { $first }, como c
 cause-less-loss = { $second } perde menos calor por kelvin que { $first }, como com melhor isolamento, menos vento ou com tampa.
 # Differences with their signs, and 95 % intervals.
 cause-numbers = { $second } menos { $first } pelos balanços térmicos: ganho { $gain } m² ({ $gain_interval } m²), perda { $loss } W/K ({ $loss_interval } W/K).
+# In a cell of the matrix, where the difference is real: what it comes from.
+matrix-gain = STILL TO TRANSLATE
+matrix-loss = STILL TO TRANSLATE
+matrix-both = STILL TO TRANSLATE
+
+## Comparison: the matrix of differences
+
+matrix-title = STILL TO TRANSLATE
+# Read out in place of a cell. { $verdict }: difference-real or difference-not-shown.
+matrix-alt = STILL TO TRANSLATE
+matrix-untold = STILL TO TRANSLATE
+matrix-note = STILL TO TRANSLATE
+# A star stands before it.
+matrix-note-common = STILL TO TRANSLATE
+matrix-note-untold = STILL TO TRANSLATE
+matrix-note-cause = STILL TO TRANSLATE
+
+## Comparison: lines and heating times
+
+section-lines = STILL TO TRANSLATE
+lines-caption = STILL TO TRANSLATE
+# Read out to those who do not see the panel.
+lines-alt = STILL TO TRANSLATE
+# { $shown }: those with most power.
+comparison-first-only = STILL TO TRANSLATE
+section-heating = STILL TO TRANSLATE
+heating-title = STILL TO TRANSLATE
+heating-note = STILL TO TRANSLATE
 
 ## Comparison: what a reader must know first
 
-# { $campaign }: the letter of one.
-warning-indicative = { $campaign } é apenas indicativo: uma diferença em relação a ele não vale mais que a sua avaliação.
-warning-few-days = { $campaign } só foi ensaiado em { $days ->
-        [one] { $days } dia
-       *[other] { $days } dias
-    }: mal se sabe quanto os seus dias diferem.
-# { $departures }: messages that begin with departure-, with ";" between them.
-warning-departures = { $campaign } foi ensaiado com limites diferentes dos de A, e é comparado mesmo assim: { $departures }.
-warning-estimated = A irradiância de { $campaign } é estimada, não medida.
-warning-plane = A irradiância de { $campaign } foi medida num plano diferente do de A; nenhuma incerteza aqui cobre isso.
 # "The first" is the campaign named first, A.
 departure-procedure = procedimento { $here } onde o primeiro tem { $there }
 # { $limit }: a key of the campaign file. { $here }, { $there }: numbers, or departure-none.
-departure-limit = { $limit } { $here } onde o primeiro tem { $there }
+departure-limit = STILL TO TRANSLATE
+# The same on paper. { $limit }: one of those that begin with limit-. { $here }, { $there }: with
+# their units, or departure-none.
+departure-limit-said = STILL TO TRANSLATE
+departure-procedure-said = STILL TO TRANSLATE
+departure-guard-said = STILL TO TRANSLATE
+departure-no-guard-said = STILL TO TRANSLATE
 departure-none = nenhum
+# What a reader must know first: a label, and what is said. { $campaigns }: one or two titles, or
+# calls-numbers.
+page-caveats = STILL TO TRANSLATE
+caveat-not-valid = STILL TO TRANSLATE
+caveat-not-valid-text = STILL TO TRANSLATE
+caveat-no-rating = STILL TO TRANSLATE
+caveat-no-rating-text = STILL TO TRANSLATE
+caveat-indicative = STILL TO TRANSLATE
+caveat-indicative-text = STILL TO TRANSLATE
+caveat-few-days = STILL TO TRANSLATE
+caveat-few-days-text = STILL TO TRANSLATE
+caveat-limits = STILL TO TRANSLATE
+# { $first }: calls-name of the campaign that was named first. caveat-limits-one of the others
+# follow.
+caveat-limits-text = STILL TO TRANSLATE
+# { $departures }: some of departure-…-said, with ";" between them.
+caveat-limits-one = STILL TO TRANSLATE
+caveat-irradiance = STILL TO TRANSLATE
+# { $ways }: some of caveat-irradiance-one, or one caveat-irradiance-all, with ";" between them.
+caveat-irradiance-text = STILL TO TRANSLATE
+caveat-irradiance-same = STILL TO TRANSLATE
+# { $way }: one of the next four.
+caveat-irradiance-one = STILL TO TRANSLATE
+caveat-irradiance-all = STILL TO TRANSLATE
+caveat-way-normal = STILL TO TRANSLATE
+caveat-way-flat = STILL TO TRANSLATE
+caveat-way-not-stated = STILL TO TRANSLATE
+caveat-way-estimated = STILL TO TRANSLATE
+# { $name }: a place or a person.
+caveat-group = STILL TO TRANSLATE
+caveat-sites = STILL TO TRANSLATE
+caveat-sites-text = STILL TO TRANSLATE
+caveat-testers = STILL TO TRANSLATE
+caveat-testers-text = STILL TO TRANSLATE
+caveat-sensors = STILL TO TRANSLATE
+caveat-sensors-none = STILL TO TRANSLATE
+# { $groups }: some of calls-numbers, with ";" between them.
+caveat-sensors-text = STILL TO TRANSLATE
 
 ## Comparison: the figure
 
-comparison-lines-bands = Retas sobre as diferenças de temperatura observadas, finas para além delas, com bandas de 95 % de dispersão, dias e instrumentos. Os erros que os fogões têm em comum estão em todas mas anulam-se numa diferença, por isso duas que se sobrepõem ainda podem diferir.
-comparison-lines-bars = Retas sobre as diferenças de temperatura observadas, finas para além delas, com barras de 95 % a 50 K de dispersão, dias e instrumentos. Os erros que os fogões têm em comum estão em todas mas anulam-se numa diferença, por isso duas que se sobrepõem ainda podem diferir.
-# Read out to those who do not see the figure. { $lines }: comparison-lines-one of each,
-# with ";" between them.
-comparison-lines-alt = Retas da potência de cozimento padronizada, em watts, em função da diferença de temperatura, em kelvins. A 50 kelvins: { $lines }.
-comparison-lines-one = { $campaign } ({ $name }) { $power } watts, 95 por cento { $range } watts
 
 ## Comparison: tables of page one
 
-# Headers have little room. a and b: intercept and slope of the line.
-ratings-cooker = fogão
-# As in English
-ratings-rating = Ps(50), W (95 %)
-# As in English
-ratings-intercept = a, W
-# As in English
-ratings-slope = b, W/K
-# As in English
-ratings-r-squared = R²
-ratings-intervals = intervalos
-ratings-days = dias
 # Means over the used intervals.
-ratings-sun = sol, W/m²
-ratings-air = ar, °C
-ratings-wind = vento, m/s
-ratings-conformity = conformidade
-ratings-of-one-day = { $rating } (um dia)
 ratings-conforms = conforme
 ratings-conforms-with-notes = conforme com notas
 ratings-indicative = apenas indicativo
 ratings-not-valid = não válido
 ratings-no-rating = sem avaliação
-# The campaign that all others are held against.
-ratings-baseline = { $name } (referência)
-# A header: the rating over the area that the cooker turns to the sun.
-per-unit-area = W/m² de área de interceptação
-per-unit-mass = W/kg de fogão
-per-unit-cost = por custo
-# A header: the time for that. { $degrees }: comparison-span with its unit.
-per-unit-heating = { $load } de { $degrees }
 # A cell: the rating for each piece of money. { $currency }: as the tester wrote it.
 # As in English
 per-unit-of-cost = { $rating } W/{ $currency }
-per-unit-no-currency = (moeda não indicada)
-per-unit-note = Ps(50) dividida pela área, pela massa e pelo custo como os arquivos das campanhas os indicam, que se tomam como exatos. Tempos de aquecimento com a sua faixa de 95 %, pelo balanço térmico de cada fogão: 700 W/m², ar a { $ambient } para todos, sem contar o calor da própria panela.
 # Cells: a time with its range.
 # As in English
 heating-time = { $best } ({ $shortest } – { $longest })
@@ -1503,21 +1582,14 @@ caution-compared = As superfícies quentes e o vapor queimam, o foco pode cegar 
 
 ## Comparison: differences
 
-section-differences = Diferenças, e em que se baseiam
-# Headers have little room.
-page-comparison-pair = par
-# Which figure the difference is of: difference-of-ratings or difference-of-common.
-page-comparison-figure = grandeza
-page-comparison-difference = diferença
-page-comparison-interval = intervalo de 95 %
-# As in English
-page-comparison-p = p
-# Probabilities corrected for the number of pairs.
-page-comparison-p-corrected = p corrigido
-# How scatter and days were taken into account.
-page-comparison-method = dispersão e dias
+section-differences = STILL TO TRANSLATE
+# Labels, with little room.
+difference-verdict = STILL TO TRANSLATE
+difference-p = STILL TO TRANSLATE
+difference-method = STILL TO TRANSLATE
+# A difference with its 95 % interval, in watts.
+difference-with-interval = STILL TO TRANSLATE
 # Whether the difference is real.
-page-comparison-verdict = diferença
 difference-apart = cada um pelos seus dias
 difference-paired = dia a dia, { $days ->
         [one] { $days } dia
@@ -1531,9 +1603,9 @@ difference-scaled = sóis diferentes
 # As in English
 difference-of-ratings = Ps(50)
 difference-of-common = potência a 700 W/m², 50 K
-page-comparison-causes = Ganho ou perda: de onde vem uma diferença
 # { $pair }: "B − A".
-pair-budget-title = Incerteza de { $pair }: { $figure }
+# { $figure }: difference-of-ratings or difference-of-common.
+pair-budget-title = STILL TO TRANSLATE
 # Headers: what a source gives the difference, and what it would give it if the campaigns
 # had no instrument in common.
 page-comparison-source = fonte
@@ -1542,44 +1614,29 @@ page-comparison-apart = se nada fosse comum
 pair-budget-scatter = dispersão e dias
 pair-budget-combined = combinada
 pair-budget-expanded = expandida, 95 %, k = { $factor }
-# Budgets of other pairs.
-pair-budget-others = Os outros { $count } estão no arquivo de dados.
 
 ## Comparison: the campaigns
 
 section-campaigns = As campanhas
+# Of each campaign one after the other, each a line of its own.
+campaign-cooker = STILL TO TRANSLATE
+campaign-cost = STILL TO TRANSLATE
 # As in English
-comparison-campaign-title = { $campaign }: { $name }
-# What stands at the left; there is room for 18 letters.
-comparison-campaign = campanha
-comparison-report = relatório
-comparison-cooker = fogão
-comparison-test = ensaio
-comparison-line = reta
-comparison-balance = balanço térmico
-comparison-instruments = instrumentos
-comparison-conformity = conformidade
-comparison-mass = massa
-# { $title }: the tester's own; { $folder }: the name of its folder.
-# As in English
-comparison-campaign-text = { $title } ({ $folder })
-# { $cooker }: its kind, such as "box cooker"; { $description }: the tester's own words.
-# As in English
-comparison-cooker-text = { $cooker }, { $area } m²
-# As in English
-comparison-cooker-described = { $cooker }, { $area } m². { $description }
 comparison-test-text = { $dates }, { $runs ->
         [one] { $runs } sessão
        *[other] { $runs } sessões
     }; { $site }, { $elevation } m; ensaiado por { $tester }
 comparison-not-stated = não indicado
-comparison-line-text = { $intervals ->
-        [one] { $intervals } intervalo usado
-       *[other] { $intervals } intervalos usados
-    } com Td de { $range } K
+# { $slope }: without its sign.
+campaign-line = STILL TO TRANSLATE
 # The heat balance, each figure with its ±.
-comparison-balance-text = ganho { $gain } m², perda { $loss } W/K, { $power } W a 700 W/m² e 50 K (95 %)
-comparison-no-balance = não foi possível ajustar nenhum
+campaign-balance = STILL TO TRANSLATE
+# { $parts }: the next three, as far as they were measured.
+campaign-around = STILL TO TRANSLATE
+campaign-sun = STILL TO TRANSLATE
+campaign-air = STILL TO TRANSLATE
+campaign-wind = STILL TO TRANSLATE
+campaign-report = STILL TO TRANSLATE
 # As in English
 comparison-instrument = { $quantity }: { $instrument }, { $uncertainty }
 
@@ -1592,11 +1649,12 @@ comparison-practice = ASAE S580.1 para cada avaliação; JCGM 100:2008 para as d
 comparison-note-ratings = Cada avaliação é a da prática: Ps(50), lida da reta em Td = 50 K. Põe a potência em proporção a 700 W/m², as perdas também. Onde a irradiância média dos dois ensaios é semelhante, a diferença que se chama real ou não demonstrada é a das avaliações.
 comparison-note-suns = Onde a irradiância média difere em mais de { $percent } %, é a diferença das potências a 700 W/m² e 50 K pelos balanços térmicos. Um balanço térmico é P = g·G − u·Td, ajustado a cada intervalo com leituras fiáveis. Supõe que o ganho g e a perda u são os mesmos sob os dois sóis; nenhum vento é corrigido.
 comparison-note-uncertainty = A incerteza de uma diferença inclui a dispersão e os dias das duas campanhas, cada uma deixando de fora um dia de cada vez, e o que os seus instrumentos não têm em comum. Os instrumentos são um só onde os arquivos das campanhas dão o mesmo id; os que não têm id contam como diferentes, o que aumenta a incerteza. O erro de uma estimativa da irradiância é um só onde as duas foram estimadas do mesmo modo, no mesmo local e nos mesmos dias. O calor específico é comum a todos.
-comparison-note-paired = Onde os dois foram ensaiados nos mesmos dias no mesmo local, em três dias ou mais, cada dia é deixado de fora dos dois ao mesmo tempo, de modo que o que um dia faz aos dois se anula.
+comparison-note-paired = STILL TO TRANSLATE
 comparison-note-p = p é a probabilidade de uma diferença tão grande se não houver nenhuma (t de Student, Cochran & Cox); o p corrigido tem em conta { $pairs ->
         [one] { $pairs } par
        *[other] { $pairs } pares
     } pelo método de Holm. Uma diferença é chamada real onde o p corrigido é menor que 0,05 e os dois foram ensaiados em vários dias.
+comparison-note-groups = STILL TO TRANSLATE
 comparison-note-causes = De onde vem uma diferença dizem-no as diferenças de g e de u, cada uma com dispersão, dias e instrumentos. Uma causa é nomeada onde uma diferença é real e o p de g ou de u é menor que 0,05; estes p não são corrigidos para o número de pares.
 comparison-note-needed = Quantos dias a mais são necessários: para uma probabilidade de quatro em cinco de demonstrar uma diferença desse tamanho a 95 %, se os dias e a dispersão continuarem como foram vistos.
 comparison-note-reports = Cada avaliação tem o seu próprio relatório, com as suas leituras, condições e balanço de incerteza.
@@ -2200,11 +2258,23 @@ tested-instruments-note-cooling = Incertezas-padrão (k = 1). Onde nenhuma é in
 ## Comparison: figures beside the rating
 
 section-beside = Números à parte da avaliação
+# A list of several campaigns for each figure: headers, and cells. Numbers are those of campaigns.
+beside-head-value = STILL TO TRANSLATE
+beside-head-apart = STILL TO TRANSLATE
+beside-head-not-compared = STILL TO TRANSLATE
+beside-from-all = STILL TO TRANSLATE
+beside-from-none = STILL TO TRANSLATE
+# { $numbers }: "2, 5–7".
+beside-numbers-why = STILL TO TRANSLATE
+beside-list-note = STILL TO TRANSLATE
+beside-first-only = STILL TO TRANSLATE
+# A title where there is no rating.
+beside-title = STILL TO TRANSLATE
+beside-title-hotter = STILL TO TRANSLATE
+beside-title-not-told = STILL TO TRANSLATE
+beside-in-all = STILL TO TRANSLATE
 # Headers of a table. "First" and "second" are the campaigns of a pair, second − first.
-beside-pair = par
 beside-figure = número
-beside-first = primeira
-beside-second = segunda
 beside-difference = diferença
 beside-verdict = distinguem-se?
 # After the difference of two percentages.
@@ -2244,14 +2314,13 @@ beside-cooler-not-told = Não se pode dizer qual recipiente seco aquece mais por
 beside-hotter-not-compared = Não se compara quanto aquecem os recipientes secos de { $second } e { $first }: { $why }.
 beside-nothing-shared = { $second } e { $first } não têm nenhum número em comum.
 beside-others = Outros números de { $second } e { $first } que se podem comparar: { $compared }; destes, distinguem-se: { $apart }.
-warning-no-rating = { $campaign } não tem avaliação: só se comparam os seus outros números.
 comparison-dry-note = Patamar: onde o recipiente não aqueceu mais. K m²/W: recipiente acima do ar, por W/m², ± para 95 %.
-comparison-dry-caption = Temperatura dos recipientes secos desde o início de cada sessão; traço grosso: o patamar. Não estiveram sob o mesmo sol: compare os K m²/W, não os graus.
+comparison-dry-caption = STILL TO TRANSLATE
 # Read out to those who do not see the figure. { $runs }: comparison-dry-one of each, with ";"
 # between them.
-comparison-dry-alt = Gráfico de linhas da temperatura dos recipientes secos em função do tempo. Leitura mais alta de cada sessão: { $runs }.
+# Read out to those who do not see the panel. { $highest }: degrees.
+comparison-dry-alt = STILL TO TRANSLATE
 # As in English
-comparison-dry-one = { $campaign } { $highest }
 comparison-practice-no-rating = JCGM 100:2008 para as diferenças
 beside-note-difference = A incerteza de uma diferença de números à parte da avaliação inclui a dispersão e os dias das duas campanhas, cada uma com os seus próprios graus de liberdade, e o que os seus instrumentos não têm em comum. O que um mesmo dia faz às duas não é descontado dela, o que a aumenta. A avaliação tem a sua própria comparação; também o ganho e a perda, onde as duas têm uma avaliação e um balanço térmico.
 beside-note-alike = Os números comparam-se onde os arquivos das campanhas deixam pensar que são semelhantes: por W/m², a irradiância no mesmo plano; de recipientes secos ou que esfriam, o mesmo número de recipientes, com o mesmo calor e a mesma superfície dentro de 2 %; tempos até ferver, eficiências e exergia máxima, a irradiância dentro de 2 % e o ambiente dentro de 2 K; tempos até ferver, a carga dentro de 2 % e o ponto de ebulição dentro de 2 K; eficiências, uma faixa de temperaturas da água dentro de 5 K nos seus extremos e de 2 K em média; F2, a carga por m² dentro de 10 %; constante de tempo, a carga dentro de 2 %. Estes limites são prática comum, sem fonte publicada. “Recipientes não indicados”: ninguém diz que eram semelhantes.

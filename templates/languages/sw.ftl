@@ -1283,15 +1283,17 @@ figure-estimated = STILL TO TRANSLATE
 
 comparison-kind = Majiko ya jua yaliyolinganishwa
 # In place of a title that would be too long.
-comparison-title-count = Majiko ya jua { $count } yaliyolinganishwa
+# How many campaigns, always several, of how many cookers.
+comparison-count = STILL TO TRANSLATE
 # { $sites }: a list of names of places, or comparison-sites. { $dates }: a date, or
 # comparison-dates.
-comparison-subtitle = Kampeni { $campaigns } · { $sites } · { $dates }
 comparison-sites = maeneo { $count }
-comparison-dates = { $first } hadi { $last }
+# In place of a long list of those who tested.
+comparison-authors = STILL TO TRANSLATE
 comparison-statement = Matokeo yanahusu tu majiko kama yalivyojaribiwa. Nakili ripoti nzima tu.
 # At the head of every page.
 comparison-mark-mixed = Taratibu au vikomo vimechanganyika
+comparison-mark-not-valid = STILL TO TRANSLATE
 comparison-mark-indicative = Elekezi kwa sehemu
 comparison-mark-invented = Data za kubuni, kwa maonyesho
 comparison-end = Mwisho wa ripoti { $number }
@@ -1317,6 +1319,43 @@ index-intervals = STILL TO TRANSLATE
 index-failed = STILL TO TRANSLATE
 index-caution = STILL TO TRANSLATE
 
+## Comparison: what campaigns are called
+
+# A campaign's title within a sentence.
+calls-name = STILL TO TRANSLATE
+# Some campaigns by the numbers that they have in the comparison: "2", or "1–4, 7".
+calls-numbers = STILL TO TRANSLATE
+
+## Comparison: its title
+#
+# { $name }, { $first }, { $second }: titles of campaigns. { $power }: verdict-power, or
+# verdict-power-indicative. "Gives" is of standardised cooking power at 50 K.
+
+verdict-power = STILL TO TRANSLATE
+verdict-power-indicative = STILL TO TRANSLATE
+verdict-title-only = STILL TO TRANSLATE
+verdict-title-two = STILL TO TRANSLATE
+verdict-title-two-alike = STILL TO TRANSLATE
+verdict-title-two-untold = STILL TO TRANSLATE
+verdict-title-most = STILL TO TRANSLATE
+# Some cannot be held against it; or none can.
+verdict-title-most-told = STILL TO TRANSLATE
+verdict-title-alone = STILL TO TRANSLATE
+verdict-title-leads-one = STILL TO TRANSLATE
+# { $others }: at least two.
+verdict-title-leads = STILL TO TRANSLATE
+# { $second } gives more by the heat balances, which decide where irradiance differed.
+verdict-title-beaten-by-one = STILL TO TRANSLATE
+verdict-title-beaten = STILL TO TRANSLATE
+# Counts of those held against the baseline { $name }.
+verdict-title-baseline = STILL TO TRANSLATE
+# Beside a large number, which is { $minuend } less { $subtrahend }.
+verdict-lead = STILL TO TRANSLATE
+verdict-lead-common = STILL TO TRANSLATE
+# { $pairs }: at least two.
+verdict-in-all = STILL TO TRANSLATE
+verdict-untold-pairs = STILL TO TRANSLATE
+
 ## Comparison: the ranking
 #
 # Above its plot; then the headers of its columns, which have little room.
@@ -1325,14 +1364,31 @@ ranking-axis = STILL TO TRANSLATE
 page-ranking-campaign = STILL TO TRANSLATE
 # Over letters of groups, of which two campaigns that cannot be told apart have one in common.
 page-ranking-groups = STILL TO TRANSLATE
-ranking-r-squared = STILL TO TRANSLATE
-ranking-intervals = STILL TO TRANSLATE
-ranking-days = STILL TO TRANSLATE
+# On a terminal: a difference with its interval and what it is of.
+terminal-lead = STILL TO TRANSLATE
+# A header, over ranks.
+terminal-rank = STILL TO TRANSLATE
+# Over cells such as "0.94 · 45 · 4", in two lines.
+ranking-rests-on = STILL TO TRANSLATE
 # For each square metre of intercept area, as the campaign files state it.
 ranking-per-area = STILL TO TRANSLATE
 # { $currency }: as the tester wrote it.
 ranking-per-currency = STILL TO TRANSLATE
 ranking-per-cost = STILL TO TRANSLATE
+# Headers of a column of differences.
+ranking-from-first = STILL TO TRANSLATE
+ranking-from-baseline = STILL TO TRANSLATE
+# Below the ranking.
+ranking-note-brackets = STILL TO TRANSLATE
+ranking-note-all-apart = STILL TO TRANSLATE
+ranking-note-alike = STILL TO TRANSLATE
+ranking-note-not-held = STILL TO TRANSLATE
+ranking-note-differences = STILL TO TRANSLATE
+ranking-note-common = STILL TO TRANSLATE
+ranking-note-data = STILL TO TRANSLATE
+page-ranking-continued = STILL TO TRANSLATE
+# Read out where a campaign has no bar.
+page-ranking-alone = STILL TO TRANSLATE
 # Read out to those who do not see the plot.
 ranking-alt = STILL TO TRANSLATE
 # What the marks of the plot mean.
@@ -1371,10 +1427,11 @@ status-excluded = STILL TO TRANSLATE
 comparison-span = { $from } hadi { $to }
 # Before what is said of the difference at common conditions, or verdict-untold.
 # { $first_sun }, { $second_sun }: mean irradiance.
-verdict-suns = Tathmini za { $second } na { $first } hutofautiana kwa { $difference } W ({ $interval } W), lakini { $second } ilijaribiwa chini ya { $second_sun } W/m² na { $first } chini ya { $first_sun } W/m², na tathmini hukuza upotevu wa joto pamoja na jua: peke yake haitofautishi majiko.
+verdict-suns = STILL TO TRANSLATE
 # The sentence that follows is of that.
-verdict-common = Yanayofuata ni ya nguvu kwa 700 W/m² na 50 K, kwa mizania za joto.
-verdict-untold = Bila mizania ya joto ya zote mbili haiwezi kusemwa kama majiko yanatofautiana.
+verdict-common = STILL TO TRANSLATE
+verdict-untold = STILL TO TRANSLATE
+# The sentence that follows is of that.
 verdict-shown-more = { $second } hutoa { $difference } W zaidi ya { $first } ({ $interval } W): tofauti halisi.
 verdict-shown-less = { $second } hutoa { $difference } W pungufu ya { $first } ({ $interval } W): tofauti halisi.
 # { $share }: the difference as a part of the power of the first.
@@ -1382,29 +1439,22 @@ verdict-shown-more-share = { $second } hutoa { $difference } W zaidi ya { $first
 verdict-shown-less-share = { $second } hutoa { $difference } W pungufu ya { $first } ({ $interval } W), { $share } %: tofauti halisi.
 verdict-one-day-more = { $second } ilitoa { $difference } W zaidi ya { $first } ({ $interval } W) ilipojaribiwa, lakini si kwa siku kadhaa kila moja, kwa hiyo huenda siku pekee zinaieleza: jaribu zote mbili tena katika siku nyingine.
 verdict-one-day-less = { $second } ilitoa { $difference } W pungufu ya { $first } ({ $interval } W) ilipojaribiwa, lakini si kwa siku kadhaa kila moja, kwa hiyo huenda siku pekee zinaieleza: jaribu zote mbili tena katika siku nyingine.
-verdict-by-chance-more = { $second } hutoa { $difference } W zaidi ya { $first } ({ $interval } W), lakini kati ya { $pairs ->
-        [one] jozi { $pairs }
-       *[other] jozi { $pairs }
-    } tofauti kubwa hivi hutokea pia kwa bahati: haijaonyeshwa.
-verdict-by-chance-less = { $second } hutoa { $difference } W pungufu ya { $first } ({ $interval } W), lakini kati ya { $pairs ->
-        [one] jozi { $pairs }
-       *[other] jozi { $pairs }
-    } tofauti kubwa hivi hutokea pia kwa bahati: haijaonyeshwa.
+# { $second } less { $first } is told from the second's side.
+verdict-by-chance-more = STILL TO TRANSLATE
+verdict-by-chance-less = STILL TO TRANSLATE
 # One of the sentences that begin with needed- may follow.
 verdict-not-shown-more = Hakuna tofauti kati ya { $second } na { $first } iliyoweza kuonyeshwa: { $difference } W zaidi, na chochote kuanzia { $interval } W kinalingana na data.
 verdict-not-shown-less = Hakuna tofauti kati ya { $second } na { $first } iliyoweza kuonyeshwa: { $difference } W pungufu, na chochote kuanzia { $interval } W kinalingana na data.
 # "One" is a difference, in the next three.
 needed-other-days = Jaribu zote mbili tena katika siku nyingine.
+# Before one of those that begin with needed-; "one" there is a difference of these two.
+needed-of = STILL TO TRANSLATE
 needed-none = Tofauti ya { $sought } W kwa uwezekano mkubwa ingeonekana.
 needed-days = { $days ->
         [one] Siku { $days } zaidi kama zilizojaribiwa, kwa kila moja, ingetosha
        *[other] Siku { $days } zaidi kama zilizojaribiwa, kwa kila moja, zingetosha
     } kwa uwezekano mkubwa kuonyesha tofauti ya { $sought } W.
 needed-no-number = Siku zaidi pekee zisingeweza kuonyesha tofauti ya { $sought } W ila kwa shida: siku, au vifaa ambavyo si vilevile kwa id, hutofautiana mno.
-comparison-in-all = Kwa jumla { $shown } kati ya { $pairs ->
-        [one] jozi { $pairs }
-       *[other] jozi { $pairs }
-    } zinaonyesha tofauti halisi; sehemu ya { $section } ina kila moja.
 
 ## Comparison: what a difference comes from
 #
@@ -1420,72 +1470,101 @@ cause-more-loss = { $second } hupoteza joto zaidi kwa kila kelvini kuliko { $fir
 cause-less-loss = { $second } hupoteza joto pungufu kwa kila kelvini kuliko { $first }, kama kwa kuzuia joto vizuri zaidi, upepo mdogo zaidi au kwa kifuniko.
 # Differences with their signs, and 95 % intervals.
 cause-numbers = { $second } kutoa { $first } kwa mizania za joto: pato { $gain } m² ({ $gain_interval } m²), upotevu { $loss } W/K ({ $loss_interval } W/K).
+# In a cell of the matrix, where the difference is real: what it comes from.
+matrix-gain = STILL TO TRANSLATE
+matrix-loss = STILL TO TRANSLATE
+matrix-both = STILL TO TRANSLATE
+
+## Comparison: the matrix of differences
+
+matrix-title = STILL TO TRANSLATE
+# Read out in place of a cell. { $verdict }: difference-real or difference-not-shown.
+matrix-alt = STILL TO TRANSLATE
+matrix-untold = STILL TO TRANSLATE
+matrix-note = STILL TO TRANSLATE
+# A star stands before it.
+matrix-note-common = STILL TO TRANSLATE
+matrix-note-untold = STILL TO TRANSLATE
+matrix-note-cause = STILL TO TRANSLATE
+
+## Comparison: lines and heating times
+
+section-lines = STILL TO TRANSLATE
+lines-caption = STILL TO TRANSLATE
+# Read out to those who do not see the panel.
+lines-alt = STILL TO TRANSLATE
+# { $shown }: those with most power.
+comparison-first-only = STILL TO TRANSLATE
+section-heating = STILL TO TRANSLATE
+heating-title = STILL TO TRANSLATE
+heating-note = STILL TO TRANSLATE
 
 ## Comparison: what a reader must know first
 
-# { $campaign }: the letter of one.
-warning-indicative = { $campaign } ni elekezi tu: tofauti nayo si bora kuliko tathmini yake.
-warning-few-days = { $campaign } ilijaribiwa kwa { $days ->
-        [one] siku { $days }
-       *[other] siku { $days }
-    } tu: haijulikani vizuri siku zake hutofautiana kiasi gani.
-# { $departures }: messages that begin with departure-, with ";" between them.
-warning-departures = { $campaign } ilijaribiwa kwa vikomo tofauti na vya A, na inalinganishwa hata hivyo: { $departures }.
-warning-estimated = Mnururisho wa { $campaign } umekadiriwa, haukupimwa.
-warning-plane = Mnururisho wa { $campaign } ulipimwa katika bapa jingine na si lile la A; hakuna utovu wa uhakika hapa unaolihusisha hilo.
 # "The first" is the campaign named first, A.
 departure-procedure = utaratibu { $here } ambapo ya kwanza ina { $there }
 # { $limit }: a key of the campaign file. { $here }, { $there }: numbers, or departure-none.
-departure-limit = { $limit } { $here } ambapo ya kwanza ina { $there }
+departure-limit = STILL TO TRANSLATE
+# The same on paper. { $limit }: one of those that begin with limit-. { $here }, { $there }: with
+# their units, or departure-none.
+departure-limit-said = STILL TO TRANSLATE
+departure-procedure-said = STILL TO TRANSLATE
+departure-guard-said = STILL TO TRANSLATE
+departure-no-guard-said = STILL TO TRANSLATE
 departure-none = hakuna
+# What a reader must know first: a label, and what is said. { $campaigns }: one or two titles, or
+# calls-numbers.
+page-caveats = STILL TO TRANSLATE
+caveat-not-valid = STILL TO TRANSLATE
+caveat-not-valid-text = STILL TO TRANSLATE
+caveat-no-rating = STILL TO TRANSLATE
+caveat-no-rating-text = STILL TO TRANSLATE
+caveat-indicative = STILL TO TRANSLATE
+caveat-indicative-text = STILL TO TRANSLATE
+caveat-few-days = STILL TO TRANSLATE
+caveat-few-days-text = STILL TO TRANSLATE
+caveat-limits = STILL TO TRANSLATE
+# { $first }: calls-name of the campaign that was named first. caveat-limits-one of the others
+# follow.
+caveat-limits-text = STILL TO TRANSLATE
+# { $departures }: some of departure-…-said, with ";" between them.
+caveat-limits-one = STILL TO TRANSLATE
+caveat-irradiance = STILL TO TRANSLATE
+# { $ways }: some of caveat-irradiance-one, or one caveat-irradiance-all, with ";" between them.
+caveat-irradiance-text = STILL TO TRANSLATE
+caveat-irradiance-same = STILL TO TRANSLATE
+# { $way }: one of the next four.
+caveat-irradiance-one = STILL TO TRANSLATE
+caveat-irradiance-all = STILL TO TRANSLATE
+caveat-way-normal = STILL TO TRANSLATE
+caveat-way-flat = STILL TO TRANSLATE
+caveat-way-not-stated = STILL TO TRANSLATE
+caveat-way-estimated = STILL TO TRANSLATE
+# { $name }: a place or a person.
+caveat-group = STILL TO TRANSLATE
+caveat-sites = STILL TO TRANSLATE
+caveat-sites-text = STILL TO TRANSLATE
+caveat-testers = STILL TO TRANSLATE
+caveat-testers-text = STILL TO TRANSLATE
+caveat-sensors = STILL TO TRANSLATE
+caveat-sensors-none = STILL TO TRANSLATE
+# { $groups }: some of calls-numbers, with ";" between them.
+caveat-sensors-text = STILL TO TRANSLATE
 
 ## Comparison: the figure
 
-comparison-lines-bands = Mistari katika tofauti za halijoto zilizoonekana, nyembamba nje ya hapo, yenye kanda za 95 % za mtawanyiko, siku na vifaa. Makosa ambayo majiko yanayashiriki yamo katika kila moja lakini hufutana katika tofauti, kwa hiyo mbili zinazofunikana kwa sehemu bado zinaweza kutofautiana.
-comparison-lines-bars = Mistari katika tofauti za halijoto zilizoonekana, nyembamba nje ya hapo, yenye pau za 95 % kwa 50 K za mtawanyiko, siku na vifaa. Makosa ambayo majiko yanayashiriki yamo katika kila moja lakini hufutana katika tofauti, kwa hiyo mbili zinazofunikana kwa sehemu bado zinaweza kutofautiana.
-# Read out to those who do not see the figure. { $lines }: comparison-lines-one of each,
-# with ";" between them.
-comparison-lines-alt = Mistari ya nguvu sanifu ya kupikia kwa wati dhidi ya tofauti ya halijoto kwa kelvini. Kwa kelvini 50: { $lines }.
-comparison-lines-one = { $campaign } ({ $name }) wati { $power }, asilimia 95 wati { $range }
 
 ## Comparison: tables of page one
 
-# Headers have little room. a and b: intercept and slope of the line.
-ratings-cooker = jiko
-# As in English
-ratings-rating = Ps(50), W (95 %)
-# As in English
-ratings-intercept = a, W
-# As in English
-ratings-slope = b, W/K
-# As in English
-ratings-r-squared = R²
-ratings-intervals = vipindi
-ratings-days = siku
 # Means over the used intervals.
-ratings-sun = jua, W/m²
-ratings-air = hewa, °C
-ratings-wind = upepo, m/s
-ratings-conformity = ulinganifu
-ratings-of-one-day = { $rating } (siku moja)
 ratings-conforms = inakidhi
 ratings-conforms-with-notes = inakidhi, pamoja na maelezo
 ratings-indicative = elekezi tu
 ratings-not-valid = si halali
 ratings-no-rating = hakuna tathmini
-# The campaign that all others are held against.
-ratings-baseline = { $name } (msingi)
-# A header: the rating over the area that the cooker turns to the sun.
-per-unit-area = W/m² ya eneo la kupokea mwanga
-per-unit-mass = W/kg ya jiko
-per-unit-cost = kwa gharama
-# A header: the time for that. { $degrees }: comparison-span with its unit.
-per-unit-heating = { $load } kutoka { $degrees }
 # A cell: the rating for each piece of money. { $currency }: as the tester wrote it.
 # As in English
 per-unit-of-cost = { $rating } W/{ $currency }
-per-unit-no-currency = (sarafu haikutajwa)
-per-unit-note = Ps(50) kwa eneo, uzito na gharama kama faili za kampeni zinavyozitaja, ambazo huchukuliwa kuwa kamili. Muda wa kupasha na masafa yake ya 95 %, kwa mizania ya joto ya kila jiko: 700 W/m², hewa ya { $ambient } kwa yote, joto la sufuria yenyewe halikuhesabiwa.
 # Cells: a time with its range.
 # As in English
 heating-time = { $best } ({ $shortest } – { $longest })
@@ -1498,21 +1577,14 @@ caution-compared = Nyuso zenye moto na mvuke huunguza, kitovu cha mwanga kinawez
 
 ## Comparison: differences
 
-section-differences = Tofauti, na msingi wake
-# Headers have little room.
-page-comparison-pair = jozi
-# Which figure the difference is of: difference-of-ratings or difference-of-common.
-page-comparison-figure = kipimo
-page-comparison-difference = tofauti
-page-comparison-interval = masafa ya 95 %
-# As in English
-page-comparison-p = p
-# Probabilities corrected for the number of pairs.
-page-comparison-p-corrected = p sahihishwa
-# How scatter and days were taken into account.
-page-comparison-method = mtawanyiko na siku
+section-differences = STILL TO TRANSLATE
+# Labels, with little room.
+difference-verdict = STILL TO TRANSLATE
+difference-p = STILL TO TRANSLATE
+difference-method = STILL TO TRANSLATE
+# A difference with its 95 % interval, in watts.
+difference-with-interval = STILL TO TRANSLATE
 # Whether the difference is real.
-page-comparison-verdict = tofauti
 difference-apart = kila moja kwa siku zake
 difference-paired = zimeoanishwa kwa siku, { $days ->
         [one] siku { $days }
@@ -1525,9 +1597,9 @@ difference-scaled = jua hutofautiana
 # As in English
 difference-of-ratings = Ps(50)
 difference-of-common = nguvu kwa 700 W/m², 50 K
-page-comparison-causes = Pato au upotevu: tofauti inatoka wapi
 # { $pair }: "B − A".
-pair-budget-title = Utovu wa uhakika wa { $pair }: { $figure }
+# { $figure }: difference-of-ratings or difference-of-common.
+pair-budget-title = STILL TO TRANSLATE
 # Headers: what a source gives the difference, and what it would give it if the campaigns
 # had no instrument in common.
 page-comparison-source = chanzo
@@ -1536,44 +1608,29 @@ page-comparison-apart = kama hakuna kinachoshirikiwa
 pair-budget-scatter = mtawanyiko na siku
 pair-budget-combined = uliojumuishwa
 pair-budget-expanded = uliopanuliwa, 95 %, k = { $factor }
-# Budgets of other pairs.
-pair-budget-others = Nyingine { $count } zimo katika faili ya data.
 
 ## Comparison: the campaigns
 
 section-campaigns = Kampeni
+# Of each campaign one after the other, each a line of its own.
+campaign-cooker = STILL TO TRANSLATE
+campaign-cost = STILL TO TRANSLATE
 # As in English
-comparison-campaign-title = { $campaign }: { $name }
-# What stands at the left; there is room for 18 letters.
-comparison-campaign = kampeni
-comparison-report = ripoti
-comparison-cooker = jiko
-comparison-test = jaribio
-comparison-line = mstari
-comparison-balance = mizania ya joto
-comparison-instruments = vifaa vya kupimia
-comparison-conformity = ulinganifu
-comparison-mass = uzito
-# { $title }: the tester's own; { $folder }: the name of its folder.
-# As in English
-comparison-campaign-text = { $title } ({ $folder })
-# { $cooker }: its kind, such as "box cooker"; { $description }: the tester's own words.
-# As in English
-comparison-cooker-text = { $cooker }, { $area } m²
-# As in English
-comparison-cooker-described = { $cooker }, { $area } m². { $description }
 comparison-test-text = { $dates }, { $runs ->
         [one] duru { $runs }
        *[other] duru { $runs }
     }; { $site }, { $elevation } m; lilijaribiwa na { $tester }
 comparison-not-stated = haikutajwa
-comparison-line-text = { $intervals ->
-        [one] kipindi { $intervals } kilichotumika
-       *[other] vipindi { $intervals } vilivyotumika
-    } kwa Td kuanzia { $range } K
+# { $slope }: without its sign.
+campaign-line = STILL TO TRANSLATE
 # The heat balance, each figure with its ±.
-comparison-balance-text = pato { $gain } m², upotevu { $loss } W/K, { $power } W kwa 700 W/m² na 50 K (95 %)
-comparison-no-balance = haikuweza kupatikana
+campaign-balance = STILL TO TRANSLATE
+# { $parts }: the next three, as far as they were measured.
+campaign-around = STILL TO TRANSLATE
+campaign-sun = STILL TO TRANSLATE
+campaign-air = STILL TO TRANSLATE
+campaign-wind = STILL TO TRANSLATE
+campaign-report = STILL TO TRANSLATE
 # As in English
 comparison-instrument = { $quantity }: { $instrument }, { $uncertainty }
 
@@ -1586,11 +1643,12 @@ comparison-practice = ASAE S580.1 kwa kila tathmini; JCGM 100:2008 kwa tofauti
 comparison-note-ratings = Kila tathmini ni ile ya utaratibu: Ps(50), inayosomwa kwenye mstari kwa Td = 50 K. Huweka nguvu kwa uwiano wa 700 W/m², upotevu wa joto pia. Pale ambapo wastani wa mnururisho wa majaribio yote mawili unafanana, tofauti inayoitwa halisi au isiyoonyeshwa ni ile ya tathmini.
 comparison-note-suns = Pale ambapo wastani wa mnururisho hutofautiana kwa zaidi ya { $percent } %, ni tofauti ya nguvu kwa 700 W/m² na 50 K kwa mizania za joto. Mizania ya joto ni P = g·G − u·Td, inayolinganishwa na kila kipindi chenye vipimo vizuri. Huchukua kuwa pato g na upotevu u ni yaleyale chini ya jua zote mbili; hakuna upepo unaosahihishwa.
 comparison-note-uncertainty = Utovu wa uhakika wa tofauti una mtawanyiko na siku za kampeni zote mbili, kila moja kwa kuacha siku moja kwa wakati, na kile ambacho vifaa vyake havishiriki. Vifaa ni kimoja na kilekile pale ambapo faili za kampeni zinatoa id moja; visivyo na id huhesabiwa kuwa tofauti, jambo ambalo hukuza utovu wa uhakika. Kosa la makadirio ya mnururisho ni kosa moja pale ambapo yote mawili yalikadiriwa kwa njia ileile, mahali pamoja katika siku zilezile. Joto mahususi ni la pamoja kwa zote.
-comparison-note-paired = Pale ambapo zote mbili zilijaribiwa katika siku zilezile mahali pamoja, siku tatu au zaidi, kila siku huachwa katika zote mbili kwa pamoja, ili kile ambacho siku huzifanyia zote mbili kijifute.
+comparison-note-paired = STILL TO TRANSLATE
 comparison-note-p = p ni uwezekano wa tofauti kubwa hivi ikiwa hakuna tofauti (Student t, Cochran & Cox); p iliyosahihishwa huzingatia { $pairs ->
         [one] jozi { $pairs }
        *[other] jozi { $pairs }
     } kwa mbinu ya Holm. Tofauti huitwa halisi pale ambapo p iliyosahihishwa iko chini ya 0.05 na zote mbili zilijaribiwa kwa siku kadhaa.
+comparison-note-groups = STILL TO TRANSLATE
 comparison-note-causes = Tofauti inatoka wapi huelezwa na tofauti za g na u, kila moja pamoja na mtawanyiko, siku na vifaa. Sababu hutajwa pale ambapo tofauti ni halisi na p ya g au ya u iko chini ya 0.05; p hizi hazikusahihishwa kwa idadi ya jozi.
 comparison-note-needed = Ni siku ngapi zaidi zinahitajika: kwa uwezekano wa nne kati ya tano kuonyesha tofauti ya ukubwa huo kwa 95 %, ikiwa siku na mtawanyiko zitabaki kama zilivyoonekana.
 comparison-note-reports = Kila tathmini ina ripoti yake, yenye vipimo, masharti na bajeti yake.
@@ -2197,11 +2255,23 @@ tested-instruments-note-cooling = Utovu wa uhakika ni utovu sanifu (k = 1). Pale
 ## Comparison: figures beside the rating
 
 section-beside = Namba kando ya tathmini
+# A list of several campaigns for each figure: headers, and cells. Numbers are those of campaigns.
+beside-head-value = STILL TO TRANSLATE
+beside-head-apart = STILL TO TRANSLATE
+beside-head-not-compared = STILL TO TRANSLATE
+beside-from-all = STILL TO TRANSLATE
+beside-from-none = STILL TO TRANSLATE
+# { $numbers }: "2, 5–7".
+beside-numbers-why = STILL TO TRANSLATE
+beside-list-note = STILL TO TRANSLATE
+beside-first-only = STILL TO TRANSLATE
+# A title where there is no rating.
+beside-title = STILL TO TRANSLATE
+beside-title-hotter = STILL TO TRANSLATE
+beside-title-not-told = STILL TO TRANSLATE
+beside-in-all = STILL TO TRANSLATE
 # Headers of a table. "First" and "second" are the campaigns of a pair, second − first.
-beside-pair = jozi
 beside-figure = namba
-beside-first = ya kwanza
-beside-second = ya pili
 beside-difference = tofauti
 beside-verdict = zimetofautishwa?
 # After the difference of two percentages.
@@ -2241,14 +2311,13 @@ beside-cooler-not-told = Haiwezi kusemwa ni chombo kikavu kipi hupata joto zaidi
 beside-hotter-not-compared = Kiasi ambacho vyombo vikavu vya { $second } na { $first } hupata joto hakikulinganishwa: { $why }.
 beside-nothing-shared = { $second } na { $first } hazina namba yoyote ya pamoja.
 beside-others = Kati ya namba nyingine za { $second } na { $first }, { $compared } zinaweza kulinganishwa, na { $apart } kati ya hizo zimetofautishwa.
-warning-no-rating = { $campaign } haina tathmini: ni namba zake nyingine tu zinazolinganishwa.
 comparison-dry-note = Kilele tulivu: pale chombo kilipoacha kuzidi kupata joto. K m²/W: chombo juu ya hewa kwa kila W/m², ± kwa 95 %.
-comparison-dry-caption = Halijoto ya vyombo vikavu tangu mwanzo wa kila duru; mstari mnene: kilele tulivu. Havikuwa chini ya jua moja: linganisha K m²/W, si digrii.
+comparison-dry-caption = STILL TO TRANSLATE
 # Read out to those who do not see the figure. { $runs }: comparison-dry-one of each, with ";"
 # between them.
-comparison-dry-alt = Mchoro wa mistari wa halijoto ya vyombo vikavu dhidi ya wakati. Kipimo cha juu kabisa cha kila duru: { $runs }.
+# Read out to those who do not see the panel. { $highest }: degrees.
+comparison-dry-alt = STILL TO TRANSLATE
 # As in English
-comparison-dry-one = { $campaign } { $highest }
 comparison-practice-no-rating = JCGM 100:2008 kwa tofauti
 beside-note-difference = Utovu wa uhakika wa tofauti ya namba kando ya tathmini una mtawanyiko na siku za kampeni zote mbili, kila moja kwa digrii zake za uhuru, na kile ambacho vifaa vyake havishiriki. Kile ambacho siku moja huzifanyia zote mbili hakiondolewi humo, jambo ambalo huukuza. Tathmini ina ulinganisho wake; vivyo hivyo pato na upotevu pale zote mbili zina tathmini na mizania ya joto.
 beside-note-alike = Namba hulinganishwa pale faili za kampeni zinapoacha idhaniwe kwamba zinafanana: kwa kila W/m², mnururisho katika bapa moja; za vyombo vikavu au vinavyopoa, vyombo vya idadi ileile vyenye uwezo uleule wa kuhifadhi joto na eneo lilelile ndani ya 2 %; muda wa kuchemka, ufanisi na kilele cha eksergia, mnururisho ndani ya 2 % na halijoto ya mazingira ndani ya 2 K; muda wa kuchemka, mzigo ndani ya 2 % na kiwango cha kuchemka ndani ya 2 K; ufanisi, masafa ya halijoto ya maji ndani ya 5 K kwenye ncha zake na 2 K kwa wastani; F2, mzigo kwa kila m² ndani ya 10 %; muda bainifu, mzigo ndani ya 2 %. Vikomo hivi ni mazoea ya kawaida bila chanzo kilichochapishwa. “Vyombo havikutajwa”: hakuna anayesema kwamba vilifanana.

@@ -2,20 +2,20 @@
 
 use super::data::csv::comparison_csv;
 use super::data::json::ComparisonFile;
-use super::figures::compared_heating::draw_heating;
-use super::figures::compared_lines::draw_lines;
-use super::words::report::{ComparisonReport, build};
+use super::figures::dry_panels::dry_panels;
+use super::figures::heating::heating_strips;
+use super::figures::line_panels::line_panels;
+use super::figures::ranked::ranking_assets;
+use super::words::report::{Built, build};
 use crate::comparison::Comparison;
 use crate::error::Result;
 use crate::language::Words;
-use crate::report::Edition;
 use crate::report::assets::Asset;
 use crate::report::attachments::{Enclosed, Enclosure, Origin, Part, enclose};
 use crate::report::document::{self, COMPARISON};
-use crate::report::figures::style::Canvas;
 use crate::report::files::Output;
 use crate::report::outputs::refuse_missing_characters;
-use crate::report::rows::Figure;
+use crate::report::{Edition, Format, web_page};
 
 /// Name of every file of a comparison, before its ending.
 pub const NAME: &str = "comparison";
@@ -30,59 +30,64 @@ pub const COMPARISON_CSV: &str = "comparison.csv";
 /// [`crate::error::Error::Campaign`] for a character that the report's fonts lack, and
 /// [`crate::error::Error::Internal`] if an output cannot be made.
 pub fn outputs(comparison: &Comparison, edition: &Edition) -> Result<Vec<Output>> {
-    let report = build(comparison, edition);
+    let built = build(comparison, edition);
+    let report = &built.report;
     let campaigns: Vec<_> = comparison
         .campaigns
         .iter()
         .map(|one| &one.tested.campaign)
         .collect();
-    refuse_missing_characters(&campaigns, &report)?;
+    refuse_missing_characters(&campaigns, report)?;
     let json = ComparisonFile::new(comparison).to_text()?;
     let csv = comparison_csv(comparison)?;
-    let (mut assets, mut attachments) = (figures(comparison, &report, edition)?, Vec::new());
-    if edition.has_attachments {
-        let enclosed = enclosed(comparison, &edition.words, &json, &csv)?;
-        assets.extend(enclosed.assets);
-        attachments = enclosed.attachments;
-    }
     let output = |ending: &str, bytes: Vec<u8>| Output {
         name: format!("{NAME}.{ending}"),
         bytes,
     };
-    Ok(vec![
-        output(
-            "pdf",
-            document::typeset(COMPARISON, &report, assets, &attachments, edition.issued)?,
-        ),
-        output("json", json.into_bytes()),
-        output("csv", csv.into_bytes()),
-    ])
+    let mut outputs = Vec::new();
+    for format in &edition.formats {
+        let mut assets = drawings(comparison, &built, &edition.words)?;
+        match format {
+            Format::Html => {
+                let page = web_page::compose(web_page::COMPARISON, report, &assets)?;
+                outputs.push(output("html", page.into_bytes()));
+            }
+            Format::Pdf => {
+                let mut attachments = Vec::new();
+                if edition.has_attachments {
+                    let enclosed = enclosed(comparison, &edition.words, &json, &csv)?;
+                    assets.extend(enclosed.assets);
+                    attachments = enclosed.attachments;
+                }
+                let issued = edition.issued;
+                let pdf = document::typeset(COMPARISON, report, assets, &attachments, issued)?;
+                outputs.push(output("pdf", pdf));
+            }
+            // Tables of campaigns are of reports; there is none of a comparison.
+            Format::Parquet => {}
+        }
+    }
+    outputs.push(output("json", json.into_bytes()));
+    outputs.push(output("csv", csv.into_bytes()));
+    Ok(outputs)
 }
 
-/// The figures that the report has.
-fn figures(
-    comparison: &Comparison,
-    report: &ComparisonReport,
-    edition: &Edition,
-) -> Result<Vec<Asset>> {
+/// The drawings that the report names.
+fn drawings(comparison: &Comparison, built: &Built, words: &Words) -> Result<Vec<Asset>> {
+    let report = &built.report;
     let mut assets = Vec::new();
-    let mut add = |figure: &Figure, drawn: String| {
-        assets.push(Asset {
-            name: figure.file.clone(),
-            bytes: drawn.into_bytes(),
-        });
-    };
-    if let Some(lines) = &report.figure {
-        add(
-            lines,
-            draw_lines(comparison, &Canvas::page(&edition.words))?,
-        );
+    if let Some(part) = &report.ranking {
+        let standings = &comparison.standings;
+        assets.extend(ranking_assets(standings, part, &built.extra, words)?);
     }
-    if let Some(dry) = &report.dry {
-        add(
-            &dry.figure,
-            draw_heating(comparison, &Canvas::page(&edition.words))?,
-        );
+    if let Some(part) = &report.lines {
+        assets.extend(line_panels(comparison, part, words)?);
+    }
+    if let Some(part) = &report.heating {
+        assets.extend(heating_strips(comparison, part, words)?);
+    }
+    if let Some(part) = &report.dry {
+        assets.extend(dry_panels(comparison, part, &built.calls, words)?);
     }
     Ok(assets)
 }

@@ -40,7 +40,12 @@ pub fn heating_figure(assessment: &Assessment, canvas: &Canvas<'_>) -> Result<Op
         y_name: words.say(message!("dry-axis-vessel")),
         from_zero: false,
     };
-    for (run, name) in assessment.dry_runs.runs.iter().zip(names(assessment, words)) {
+    for (run, name) in assessment
+        .dry_runs
+        .runs
+        .iter()
+        .zip(names(assessment, words))
+    {
         let readings = &assessment.tested.dry_runs[run.run].readings;
         let Some(vessel) = &readings.vessel_c else {
             continue;

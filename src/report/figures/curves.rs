@@ -121,7 +121,9 @@ fn draw_on(area: &Area<'_>, curves: &Curves, key: &Key, words: &Words) -> Result
 /// Room right of the chart: for the names of runs and what leads to them.
 fn right_pt(curves: &Curves) -> f64 {
     let names = curves.measured.iter().map(|curve| &curve.name);
-    let widest = names.map(|name| width_pt(name, NAME_PT)).fold(0.0, f64::max);
+    let widest = names
+        .map(|name| width_pt(name, NAME_PT))
+        .fold(0.0, f64::max);
     if widest > 0.0 {
         widest + LEADER_PT + 4.0
     } else {
@@ -217,11 +219,17 @@ mod tests {
 
     #[test]
     fn names_stand_apart_in_their_order_and_within_the_chart() {
-        for heights in [vec![50.0, 50.2, 50.4], vec![98.0, 99.0], vec![0.0, 40.0, 80.0]] {
+        for heights in [
+            vec![50.0, 50.2, 50.4],
+            vec![98.0, 99.0],
+            vec![0.0, 40.0, 80.0],
+        ] {
             let places = apart(&heights, 100.0).unwrap();
             assert!(places.iter().all(|place| (0.0..=100.0).contains(place)));
             assert!(
-                places.windows(2).all(|pair| pair[1] - pair[0] >= STEP_PT - 1e-9),
+                places
+                    .windows(2)
+                    .all(|pair| pair[1] - pair[0] >= STEP_PT - 1e-9),
                 "{places:?}"
             );
         }

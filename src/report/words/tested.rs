@@ -71,7 +71,8 @@ pub fn test_dates(assessment: &Assessment) -> Phrase {
     }
 }
 
-fn spoken_dates(first: Date, last: Date) -> Phrase {
+/// Two dates, what both share said once.
+pub fn spoken_dates(first: Date, last: Date) -> Phrase {
     let day = first.day().to_string();
     if first == last {
         date(first)

@@ -8,7 +8,7 @@ use crate::comparison::pair::{Difference, Pair};
 use crate::comparison::shape::Shape;
 use crate::comparison::weigh::{Method, Weighed};
 use crate::error::{Error, Result};
-use crate::language::{Message, Words};
+use crate::language::Words;
 use crate::procedure::Assessment;
 use crate::procedure::s580::limits::{RATING_DIFFERENCE_K, STANDARD_IRRADIANCE_W_M2};
 use crate::report::comparison::names::{letter, number};
@@ -259,7 +259,7 @@ fn campaign_entry(comparison: &Comparison, place: usize, one: &Assessment) -> Ca
         heating_2_kg_95_s: heating.map(|time| [Some(time.shortest_s), time.longest_s]),
         departures: comparison.departures[place]
             .iter()
-            .map(Message::to_string)
+            .map(|departure| departure.by_key().to_string())
             .collect(),
         mean_irradiance_w_m2: around.irradiance.map(|around| around.mean),
         mean_ambient_c: around.ambient.map(|around| around.mean),

@@ -1,6 +1,8 @@
 //! The figures of a comparison.
 
-pub mod compared_heating;
-pub mod compared_lines;
+pub mod dry_panels;
+pub mod heating;
+pub mod line_panels;
+pub mod panel;
 pub mod ranked;
 pub mod strips;

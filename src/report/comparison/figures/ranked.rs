@@ -26,10 +26,6 @@ pub fn ranking_assets(
         words,
         width_pt: part.plot_pt,
     };
-    let asset = |name: &String, drawn: String| Asset {
-        name: name.clone(),
-        bytes: drawn.into_bytes(),
-    };
     let axis = draw_axis(&scale, |at| fixed(at, scale.decimals()), &canvas)?;
     let mut assets = vec![asset(&part.axis, axis)];
     for (row, (rank, place)) in part.rows.iter().zip(listed(&ranking)) {
@@ -52,6 +48,14 @@ pub fn ranking_assets(
         }
     }
     Ok(assets)
+}
+
+/// A drawing by its name.
+pub fn asset(name: &str, drawn: String) -> Asset {
+    Asset {
+        name: name.to_owned(),
+        bytes: drawn.into_bytes(),
+    }
 }
 
 fn dot(power: &Power, mark: Mark) -> Dot {

@@ -49,6 +49,16 @@ impl Scale {
         }
     }
 
+    /// The same, ending where the values do, with labels at least so many points apart.
+    pub fn tight(values: impl Iterator<Item = f64> + Clone, width_pt: f64, apart_pt: f64) -> Scale {
+        let high = values.clone().fold(0.0_f64, f64::max);
+        let scale = Scale::new(values, width_pt * LABEL_STEP_PT / apart_pt);
+        Scale {
+            high: (high + 0.04 * (high - scale.low)).min(scale.high),
+            ..scale
+        }
+    }
+
     /// The same for times, in seconds, with steps that a clock has.
     pub fn of_times(values: impl Iterator<Item = f64>, width_pt: f64) -> Scale {
         const STEPS_MIN: &[f64] = &[5.0, 10.0, 15.0, 30.0, 60.0, 120.0, 240.0, 480.0, 960.0];
@@ -67,13 +77,18 @@ impl Scale {
     /// Where its labels stand.
     pub fn steps(&self) -> impl Iterator<Item = f64> + use<> {
         let Scale { low, high, step } = *self;
-        let count = ((high - low) / step).round() as usize;
+        let count = ((high - low) / step * 1.000_001).floor() as usize;
         (0..=count).map(move |index| low + step * index as f64)
     }
 
     /// Decimals of its labels.
     pub fn decimals(&self) -> usize {
         (-log10(self.step * 1.001).floor()).max(0.0) as usize
+    }
+
+    /// Where it begins.
+    pub fn start(&self) -> f64 {
+        self.low
     }
 
     /// Where it ends.

@@ -1,84 +1,236 @@
-//! Figures beside the rating, pair by pair, and what they say of cookers without a rating.
+//! Figures beside the rating: of two side by side, of more a list for each figure.
 
 use serde::Serialize;
 
-use super::differences::DifferenceRow;
+use super::calls::{Calls, spans};
+use super::lines::MOST_PANELS;
 use super::spoken::{signed, spoken_ends};
-use crate::comparison::Comparison;
+use crate::comparison::alike::Unlike;
 use crate::comparison::figures::{FigurePair, Held, PairFigures, Told};
-use crate::language::{Message, Phrase, Words, fixed, joined};
+use crate::comparison::{Comparison, ToldAs};
+use crate::language::{Message, Phrase, Words, clauses, fixed, joined};
 use crate::message;
 use crate::procedure::s580::uncertainty::days::SHOWN_P;
-use crate::procedure::stated::FigureKey;
-use crate::report::comparison::names::letter;
+use crate::procedure::stated::{FigureKey, Stated};
 use crate::report::procedure_part::value_of;
 use crate::units::decimals_for;
-
-/// Longest line on a terminal, characters.
-const LONGEST_LINE: usize = 100;
-/// Campaigns that sentences call by name, too.
-const NAMED: usize = 3;
 
 /// The section on the figures.
 #[derive(Debug, Clone, Serialize)]
 pub struct BesidePart {
+    /// Of two campaigns; `None` of more.
+    pub pair: Option<PairTable>,
+    /// Of more, a list for each figure.
+    pub lists: Vec<FigureList>,
+    pub notes: Vec<String>,
+}
+
+/// The figures of two, with their differences.
+#[derive(Debug, Clone, Serialize)]
+pub struct PairTable {
     pub header: Vec<String>,
-    /// How many columns stand before the numbers.
-    pub words_before: usize,
-    pub rows: Vec<DifferenceRow>,
-    pub note: String,
+    pub rows: Vec<PairRow>,
+}
+
+/// A figure of two.
+#[derive(Debug, Clone, Serialize)]
+pub struct PairRow {
+    /// In the order of the header.
+    pub cells: Vec<String>,
+    pub is_shown: bool,
+}
+
+/// A figure of several.
+#[derive(Debug, Clone, Serialize)]
+pub struct FigureList {
+    pub title: String,
+    pub header: Vec<String>,
+    /// Highest value first.
+    pub rows: Vec<Vec<String>>,
 }
 
 /// Puts the figures into words; `None` where no pair has one.
-pub fn beside(comparison: &Comparison, words: &Words) -> Option<BesidePart> {
-    let pairs = &comparison.figures;
-    let is_one = pairs.len() == 1;
-    let rows: Vec<DifferenceRow> = pairs
-        .iter()
-        .flat_map(|pair| pair.figures.iter().map(move |figure| (pair, figure)))
-        .map(|(pair, figure)| {
-            let cells = [
-                Phrase::from(label(figure.key)),
-                value_of(&figure.first).into(),
-                value_of(&figure.second).into(),
-                difference(figure).unwrap_or_else(|| "–".into()),
-                verdict(figure, comparison),
-            ];
-            let before = (!is_one).then(|| Phrase::from(between(pair)));
-            let cells = before.into_iter().chain(cells);
-            DifferenceRow {
-                cells: cells.map(|cell| words.say(cell)).collect(),
-                is_shown: figure.is_told_apart(),
-            }
-        })
+pub fn beside(comparison: &Comparison, calls: &Calls, words: &Words) -> Option<BesidePart> {
+    let mut pairs = comparison.figures.iter();
+    if !pairs.any(|pair| !pair.figures.is_empty()) {
+        return None;
+    }
+    if let [only] = comparison.figures.as_slice() {
+        return Some(BesidePart {
+            pair: Some(pair_table(comparison, only, calls, words)),
+            lists: Vec::new(),
+            notes: vec![words.say(message!("beside-note"))],
+        });
+    }
+    let keys = FigureKey::ALL.iter().copied();
+    let lists: Vec<FigureList> = keys
+        .filter_map(|key| figure_list(comparison, key, calls, words))
         .collect();
-    let names = match pairs.as_slice() {
-        [only] => [only.first, only.second].map(|place| letter(place).to_string().into()),
-        _ => [message!("beside-first"), message!("beside-second")].map(Phrase::from),
-    };
-    let [first, second] = names;
-    let of_pairs = (!is_one).then(|| Phrase::from(message!("beside-pair")));
-    let header = of_pairs.into_iter().chain([
-        message!("beside-figure").into(),
-        first,
-        second,
-        match pairs.as_slice() {
-            [only] => between(only).into(),
-            _ => message!("beside-difference").into(),
-        },
-        message!("beside-verdict").into(),
-    ]);
-    (!rows.is_empty()).then(|| BesidePart {
-        header: header.map(|name| words.say(name)).collect(),
-        words_before: 1 + usize::from(!is_one),
-        rows,
-        note: words.say(message!("beside-note")),
+    let is_cut = comparison.campaigns.len() > MOST_PANELS;
+    let cut = is_cut.then(|| {
+        message!(
+            "beside-first-only",
+            shown = MOST_PANELS,
+            campaigns = comparison.campaigns.len()
+        )
+    });
+    let notes = [message!("beside-list-note")].into_iter().chain(cut);
+    Some(BesidePart {
+        pair: None,
+        lists,
+        notes: notes.map(|note| words.say(note)).collect(),
     })
 }
 
-/// `B − A`.
-fn between(pair: &PairFigures) -> String {
-    format!("{} − {}", letter(pair.second), letter(pair.first))
+fn pair_table(
+    comparison: &Comparison,
+    pair: &PairFigures,
+    calls: &Calls,
+    words: &Words,
+) -> PairTable {
+    let told = comparison.told(pair.first, pair.second);
+    let row = |figure: &FigurePair| {
+        let [minuend, subtrahend] = match told.sign > 0.0 {
+            true => [&figure.second, &figure.first],
+            false => [&figure.first, &figure.second],
+        };
+        let cells = [
+            Phrase::from(label(figure.key)),
+            value_of(minuend).into(),
+            value_of(subtrahend).into(),
+            difference(figure, told.sign).unwrap_or_else(|| "–".into()),
+            verdict(figure, comparison),
+        ];
+        PairRow {
+            cells: cells.map(|cell| words.say(cell)).to_vec(),
+            is_shown: figure.is_told_apart(),
+        }
+    };
+    let header: [Phrase; 5] = [
+        message!("beside-figure").into(),
+        calls.name(told.minuend).into(),
+        calls.name(told.subtrahend).into(),
+        message!("beside-difference").into(),
+        message!("beside-verdict").into(),
+    ];
+    PairTable {
+        header: header.map(|name| words.say(name)).to_vec(),
+        rows: pair.figures.iter().map(row).collect(),
+    }
+}
+
+/// What a figure of one campaign comes to beside those of the others.
+#[derive(Default)]
+struct Beside {
+    /// Numbers of those told apart from it, and of those that are not.
+    apart: Vec<usize>,
+    alike: Vec<usize>,
+    /// Numbers of those that it is not compared with, by the reason.
+    not_compared: Vec<(Unlike, Vec<usize>)>,
+}
+
+fn figure_list(
+    comparison: &Comparison,
+    key: FigureKey,
+    calls: &Calls,
+    words: &Words,
+) -> Option<FigureList> {
+    let pairs = || {
+        let pairs = comparison.figures.iter();
+        pairs.flat_map(move |pair| {
+            let of_key = pair.figures.iter().filter(move |figure| figure.key == key);
+            of_key.map(move |figure| (pair, figure))
+        })
+    };
+    let mut found: Vec<(usize, &Stated, Beside)> = Vec::new();
+    for (pair, figure) in pairs() {
+        let sides = [
+            (pair.first, &figure.first, pair.second),
+            (pair.second, &figure.second, pair.first),
+        ];
+        for (place, stated, other) in sides {
+            let at = match found.iter().position(|(one, ..)| *one == place) {
+                Some(at) => at,
+                None => {
+                    found.push((place, stated, Beside::default()));
+                    found.len() - 1
+                }
+            };
+            found[at].2.add(figure, calls.number(other));
+        }
+    }
+    found.sort_by(|one, two| two.1.value.total_cmp(&one.1.value));
+    let row = |(place, stated, beside): &(usize, &Stated, Beside)| {
+        let cells: [Phrase; 5] = [
+            calls.number(*place).into(),
+            calls.name(*place).into(),
+            joined([value_of(stated).into(), stated_marks(stated)], ""),
+            beside.told(),
+            beside.not_compared(),
+        ];
+        cells.map(|cell| words.say(cell)).to_vec()
+    };
+    let rows: Vec<Vec<String>> = found.iter().take(MOST_PANELS).map(row).collect();
+    let header = [
+        message!("beside-head-value"),
+        message!("beside-head-apart"),
+        message!("beside-head-not-compared"),
+    ];
+    (!rows.is_empty()).then(|| FigureList {
+        title: words.say(label(key)),
+        header: header.map(|name| words.say(name)).to_vec(),
+        rows,
+    })
+}
+
+impl Beside {
+    fn add(&mut self, figure: &FigurePair, other: usize) {
+        match &figure.told {
+            Ok(_) if figure.is_told_apart() => self.apart.push(other),
+            Ok(_) => self.alike.push(other),
+            Err(why) => match self.not_compared.iter_mut().find(|(one, _)| one == why) {
+                Some((_, numbers)) => numbers.push(other),
+                None => self.not_compared.push((*why, vec![other])),
+            },
+        }
+    }
+
+    /// From which others it is told apart.
+    fn told(&self) -> Phrase {
+        match (self.apart.is_empty(), self.alike.is_empty()) {
+            (true, true) => "–".into(),
+            (true, false) => message!("beside-from-none").into(),
+            (false, true) if self.not_compared.is_empty() => message!("beside-from-all").into(),
+            _ => spans(self.apart.clone()),
+        }
+    }
+
+    fn not_compared(&self) -> Phrase {
+        let reasons = self.not_compared.iter().map(|(why, numbers)| {
+            message!(
+                "beside-numbers-why",
+                numbers = spans(numbers.clone()),
+                why = why.name()
+            )
+        });
+        clauses(reasons)
+    }
+}
+
+/// Behind a value: that it is of one day, or indicative.
+fn stated_marks(stated: &Stated) -> Phrase {
+    let marks = [
+        (stated.is_of_one_day, message!("beside-one-day")),
+        (stated.is_indicative, message!("beside-indicative")),
+    ];
+    let marks: Vec<Message> = marks
+        .into_iter()
+        .filter_map(|(is_so, mark)| is_so.then_some(mark))
+        .collect();
+    match marks.is_empty() {
+        true => "".into(),
+        false => joined([" (".into(), joined(marks, ", "), ")".into()], ""),
+    }
 }
 
 fn label(key: FigureKey) -> Message {
@@ -86,14 +238,14 @@ fn label(key: FigureKey) -> Message {
 }
 
 /// `+0.021 ± 0.008 K m²/W`; `None` where it is not compared.
-fn difference(figure: &FigurePair) -> Option<Phrase> {
+fn difference(figure: &FigurePair, sign: f64) -> Option<Phrase> {
     let Held {
         value, expanded, ..
     } = figure.told.as_ref().ok()?.held;
     let scale = figure.key.scale();
     let decimals = decimals_for(expanded * scale);
     let both = [
-        signed(value * scale, decimals),
+        signed(sign * value * scale, decimals),
         "±".into(),
         fixed(expanded * scale, decimals),
     ];
@@ -142,51 +294,73 @@ fn marks(figure: &FigurePair) -> Vec<Message> {
     .collect()
 }
 
-/// A line for each figure of a pair, for a terminal; the symbol stands for a long name.
-pub fn lines(comparison: &Comparison, pair: &PairFigures, words: &Words) -> Vec<String> {
-    let figures = pair.figures.iter();
-    let line = |figure: &FigurePair, name: Phrase| {
-        let said = difference(figure)
-            .into_iter()
-            .chain([verdict(figure, comparison)]);
-        let said = joined(said, ", ");
-        words.say(joined([between(pair).into(), name, said], "  "))
+/// The figures of a pair, for a terminal: name, difference, verdict.
+pub fn lines(comparison: &Comparison, pair: &PairFigures, words: &Words) -> Vec<[String; 3]> {
+    let ToldAs { sign, .. } = comparison.told(pair.first, pair.second);
+    let line = |figure: &FigurePair| {
+        [
+            figure.key.name().into(),
+            difference(figure, sign).unwrap_or_else(|| "–".into()),
+            verdict(figure, comparison),
+        ]
+        .map(|part: Phrase| words.say(part))
     };
-    figures
-        .map(|figure| {
-            let whole = line(figure, figure.key.name().into());
-            match whole.chars().count() <= LONGEST_LINE {
-                true => whole,
-                false => line(figure, figure.key.symbol().into()),
-            }
-        })
-        .collect()
+    pair.figures.iter().map(line).collect()
 }
 
-/// What the first page says of a pair without two ratings: which dry vessel gets hotter, and how
-/// many other figures are told apart.
-pub fn figures_verdict(comparison: &Comparison, pair: &PairFigures, names: &[String]) -> Phrase {
-    let call = |place: usize| {
-        if names.len() <= NAMED {
-            format!("{} ({})", letter(place), names[place])
-        } else {
-            letter(place).to_string()
-        }
+/// The pair whose dry vessels are held against each other, if there is one pair only.
+fn only_dry(comparison: &Comparison) -> Option<(&PairFigures, &FigurePair)> {
+    let [pair] = comparison.figures.as_slice() else {
+        return None;
     };
+    let mut figures = pair.figures.iter();
+    let dry = figures.find(|figure| figure.key == FigureKey::DryDifference)?;
+    Some((pair, dry))
+}
+
+/// What stands above a comparison without a rating: which dry vessel gets hotter, where that
+/// is told.
+pub fn title(comparison: &Comparison, calls: &Calls) -> Phrase {
+    let count = comparison.campaigns.len();
+    let Some((pair, figure)) = only_dry(comparison) else {
+        return message!("beside-title", count = count).into();
+    };
+    let names = |first: usize, second: usize| {
+        let said = match figure.is_told_apart() {
+            true => message!("beside-title-hotter"),
+            false => message!("beside-title-not-told"),
+        };
+        said.with("first", calls.name(first))
+            .with("second", calls.name(second))
+    };
+    match &figure.told {
+        Ok(told) if told.held.value < 0.0 => names(pair.first, pair.second).into(),
+        Ok(_) => names(pair.second, pair.first).into(),
+        Err(_) => message!("beside-title", count = count).into(),
+    }
+}
+
+/// What the first page says of two without ratings: which dry vessel gets hotter, and how many
+/// other figures are told apart. Of more, how many figures are compared.
+pub fn sentences(comparison: &Comparison, calls: &Calls) -> Vec<Phrase> {
+    let [pair] = comparison.figures.as_slice() else {
+        let all = comparison.figures.iter().flat_map(|pair| &pair.figures);
+        let apart = all.clone().filter(|figure| figure.is_told_apart()).count();
+        let compared = all.filter(|figure| figure.told.is_ok()).count();
+        return vec![message!("beside-in-all", apart = apart, compared = compared).into()];
+    };
+    let told = comparison.told(pair.first, pair.second);
     let of_pair = |said: Message| {
-        said.with("second", call(pair.second))
-            .with("first", call(pair.first))
+        said.with("second", calls.name(told.minuend))
+            .with("first", calls.name(told.subtrahend))
     };
+    let dry = only_dry(comparison).map(|(_, figure)| figure);
     let is_dry = |figure: &&FigurePair| figure.key == FigureKey::DryDifference;
-    let dry = pair.figures.iter().find(is_dry);
     let others = pair.figures.iter().filter(|figure| !is_dry(figure));
     let compared = others.clone().filter(|figure| figure.told.is_ok()).count();
     let apart = others.filter(|figure| figure.is_told_apart()).count();
     let of_dry = dry.map(|figure| match &figure.told {
-        Ok(told) => {
-            let names = [pair.first, pair.second].map(call);
-            hotter(figure, told, comparison, names)
-        }
+        Ok(held) => hotter(figure, held, comparison, told, calls),
         Err(why) => of_pair(message!("beside-hotter-not-compared", why = why.name())),
     });
     let of_others = match (compared, pair.figures.is_empty()) {
@@ -198,36 +372,41 @@ pub fn figures_verdict(comparison: &Comparison, pair: &PairFigures, names: &[Str
             compared = compared
         ))),
     };
-    joined(of_dry.into_iter().chain(of_others), " ")
+    let all = of_dry.into_iter().chain(of_others);
+    all.map(Phrase::from).collect()
 }
 
 /// Which dry vessel gets hotter for each W/m².
 fn hotter(
     figure: &FigurePair,
-    told: &Told,
+    held: &Told,
     comparison: &Comparison,
-    [first, second]: [String; 2],
+    told: ToldAs,
+    calls: &Calls,
 ) -> Message {
-    let value = told.held.value;
-    let [lower, upper] = told.interval();
+    let value = told.sign * held.held.value;
     let is_more = value >= 0.0;
-    let ends = if is_more {
-        (lower, upper)
-    } else {
-        (-upper, -lower)
+    let [lower, upper] = held.interval();
+    let ends = match held.held.value >= 0.0 {
+        true => (lower, upper),
+        false => (-upper, -lower),
     };
-    let share = value.abs() / figure.first.value * 100.0;
+    let base = match told.sign > 0.0 {
+        true => &figure.first,
+        false => &figure.second,
+    };
+    let share = value.abs() / base.value * 100.0;
     let said = if figure.is_told_apart() {
         match is_more {
             true => message!("beside-hotter"),
             false => message!("beside-cooler"),
         }
-    } else if told.p_corrected < SHOWN_P {
+    } else if held.p_corrected < SHOWN_P {
         match is_more {
             true => message!("beside-hotter-one-day"),
             false => message!("beside-cooler-one-day"),
         }
-    } else if told.held.p < SHOWN_P {
+    } else if held.held.p < SHOWN_P {
         message!("beside-hotter-by-chance", pairs = comparison.figures.len())
     } else {
         match is_more {
@@ -235,9 +414,9 @@ fn hotter(
             false => message!("beside-cooler-not-told"),
         }
     };
-    let decimals = decimals_for(told.held.expanded);
-    said.with("second", second)
-        .with("first", first)
+    let decimals = decimals_for(held.held.expanded);
+    said.with("second", calls.name(told.minuend))
+        .with("first", calls.name(told.subtrahend))
         .with("difference", fixed(value.abs(), decimals))
         .with("interval", spoken_ends(ends, decimals))
         .with("share", fixed(share, 0))

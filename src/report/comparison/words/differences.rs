@@ -1,119 +1,87 @@
-//! Pair by pair: how large the difference is, how sure, and what it may come from.
+//! What a pair comes to: how large the difference is, how sure, and from what that follows.
 
 use serde::Serialize;
 use simmerline_math::squared;
 
-use super::causes::cause;
-use super::spoken::{spoken, spoken_interval};
+use super::calls::Calls;
+use super::spoken::{oriented, spoken, spoken_ends};
+use super::verdict::{Told, told};
 use crate::comparison::Comparison;
 use crate::comparison::pair::{Difference, Pair};
 use crate::comparison::weigh::{Method, Weighed};
 use crate::language::{Message, Phrase, Words, fixed, joined, probability, short};
 use crate::message;
 use crate::procedure::s580::uncertainty::days::SHOWN_P;
-use crate::report::comparison::names::letter;
 use crate::report::rows::Row;
 use crate::units::decimals_for;
 
-/// Pairs whose uncertainty is shown source by source.
-const SHOWN_BUDGETS: usize = 3;
-/// Campaigns that sentences call by name, too.
-const NAMED: usize = 3;
-
-/// Section 1.
+/// The section on the difference of two.
 #[derive(Debug, Clone, Serialize)]
-pub struct DifferencesPart {
-    pub rows: Vec<DifferenceRow>,
-    /// What gain and loss say, pair by pair.
-    pub causes: Vec<Row>,
-    pub budgets: Vec<PairBudget>,
-    pub budgets_note: String,
+pub struct DifferencePart {
+    pub rows: Vec<Row>,
+    pub budget: PairBudget,
 }
 
-/// A difference of one pair.
-#[derive(Debug, Clone, Serialize)]
-pub struct DifferenceRow {
-    /// In the order of the template's header.
-    pub cells: Vec<String>,
-    pub is_shown: bool,
-}
-
-/// Where the uncertainty of one difference comes from.
+/// Where the uncertainty of a difference comes from.
 #[derive(Debug, Clone, Serialize)]
 pub struct PairBudget {
     pub title: String,
     pub rows: Vec<[String; 3]>,
 }
 
-/// Puts section 1 into words.
-pub fn differences(comparison: &Comparison, words: &Words) -> DifferencesPart {
-    let pairs = &comparison.pairs;
-    let cause = |pair: &Pair| Row::new(&between(pair), words.say(cause(pair)));
-    let shown = pairs.iter().take(SHOWN_BUDGETS);
-    let others = pairs.len().saturating_sub(SHOWN_BUDGETS);
-    DifferencesPart {
-        rows: pairs.iter().flat_map(|pair| rows(pair, words)).collect(),
-        causes: pairs.iter().map(cause).collect(),
-        budgets: shown.map(|pair| budget(pair, words)).collect(),
-        budgets_note: if others > 0 {
-            words.say(message!("pair-budget-others", count = others))
-        } else {
-            String::new()
-        },
-    }
-}
-
-/// `B − A`.
-fn between(pair: &Pair) -> String {
-    format!(
-        "{} − {}",
-        letter(pair.difference.second),
-        letter(pair.difference.first)
-    )
+/// Puts the difference of two into words; `None` where it is not of two.
+pub fn difference(comparison: &Comparison, words: &Words) -> Option<DifferencePart> {
+    let [pair] = comparison.pairs.as_slice() else {
+        return None;
+    };
+    let told = comparison.told(pair.difference.first, pair.difference.second);
+    let of_ratings = figure_rows(pair, &pair.difference.ratings, told.sign);
+    let common = pair.difference.common_conditions.as_ref();
+    let common = common.filter(|_| pair.difference.conditions_differ);
+    let of_common = common.map(|weighed| figure_rows(pair, weighed, told.sign));
+    let rows = of_ratings
+        .into_iter()
+        .chain(of_common.into_iter().flatten());
+    Some(DifferencePart {
+        rows: rows
+            .map(|(label, text)| Row::said(words, label, text))
+            .collect(),
+        budget: budget(pair, words),
+    })
 }
 
 fn watts(number: impl Into<Phrase>) -> Phrase {
     joined([number.into(), "W".into()], " ")
 }
 
-/// A row of the ratings, and where they do not decide, one of what does.
-fn rows(pair: &Pair, words: &Words) -> Vec<DifferenceRow> {
-    let difference = &pair.difference;
-    if !difference.conditions_differ {
-        return vec![decisive_row(pair, &difference.ratings, words)];
-    }
-    let nothing = || "–".into();
-    let of_ratings = [
-        probability_free(pair, &difference.ratings),
-        [nothing(), nothing()].into(),
-        [
-            spoken_method(&difference.ratings).into(),
-            message!("difference-scaled").into(),
-        ]
-        .into(),
-    ];
-    let of_ratings = DifferenceRow {
-        cells: said(of_ratings.into_iter().flatten(), words),
-        is_shown: false,
+/// A difference and its interval; where it decides, how sure it is, too.
+fn figure_rows(pair: &Pair, weighed: &Weighed, sign: f64) -> Vec<(Message, Phrase)> {
+    let (value, interval) = spoken(weighed, sign);
+    let figure = figure_of(&pair.difference, weighed);
+    let said = message!(
+        "difference-with-interval",
+        difference = watts(value),
+        interval = watts(interval)
+    );
+    let is_decisive = pair
+        .difference
+        .decisive()
+        .is_some_and(|one| std::ptr::eq(one, weighed));
+    let said: Phrase = match is_decisive {
+        true => said.into(),
+        false => joined([said, message!("difference-scaled")], "; "),
     };
-    let common = difference.common_conditions.as_ref();
-    let common = common.map(|common| decisive_row(pair, common, words));
-    [of_ratings].into_iter().chain(common).collect()
-}
-
-fn said(cells: impl Iterator<Item = Phrase>, words: &Words) -> Vec<String> {
-    cells.map(|cell| words.say(cell)).collect()
-}
-
-/// Cells of a difference and its interval.
-fn probability_free(pair: &Pair, weighed: &Weighed) -> Vec<Phrase> {
-    let (difference, interval) = spoken(weighed);
-    vec![
-        between(pair).into(),
-        figure_of(&pair.difference, weighed).into(),
-        watts(difference),
-        watts(interval),
-    ]
+    let mut rows = vec![(figure, said)];
+    if is_decisive {
+        let verdict = match pair.is_shown() {
+            true => message!("difference-real"),
+            false => message!("difference-not-shown"),
+        };
+        rows.push((message!("difference-verdict"), verdict.into()));
+        rows.push((message!("difference-p"), probability(weighed.p)));
+        rows.push((message!("difference-method"), spoken_method(weighed).into()));
+    }
+    rows
 }
 
 /// Which figure a difference is of.
@@ -132,60 +100,36 @@ fn spoken_method(weighed: &Weighed) -> Message {
     }
 }
 
-fn decisive_row(pair: &Pair, weighed: &Weighed, words: &Words) -> DifferenceRow {
-    let verdict = if pair.is_shown() {
-        message!("difference-real")
-    } else {
-        message!("difference-not-shown")
-    };
-    let rest = [
-        probability(weighed.p),
-        probability(pair.p_corrected),
-        spoken_method(weighed).into(),
-        verdict.into(),
-    ];
-    let cells = probability_free(pair, weighed).into_iter().chain(rest);
-    DifferenceRow {
-        cells: said(cells, words),
-        is_shown: pair.is_shown(),
-    }
-}
-
 /// The sentences on a pair that a builder reads first.
-pub fn verdict(comparison: &Comparison, pair: &Pair, names: &[String]) -> Phrase {
+pub fn pair_sentence(comparison: &Comparison, pair: &Pair, calls: &Calls) -> Phrase {
     let difference = &pair.difference;
     let about_suns = difference
         .conditions_differ
-        .then(|| about_suns(comparison, difference));
+        .then(|| about_suns(comparison, difference, calls));
     let of_pair = match difference.decisive() {
-        Some(weighed) => decided(comparison, pair, weighed, names),
+        Some(weighed) => decided(comparison, pair, weighed, calls),
         None => message!("verdict-untold").into(),
     };
-    joined(
-        about_suns
-            .into_iter()
-            .flatten()
-            .map(Phrase::from)
-            .chain([of_pair]),
-        " ",
-    )
+    let about_suns = about_suns.into_iter().flatten().map(Phrase::from);
+    joined(about_suns.chain([of_pair]), " ")
 }
 
 /// What the ratings' difference is, where irradiance differed, and what is said instead.
-fn about_suns(comparison: &Comparison, difference: &Difference) -> Vec<Message> {
+fn about_suns(comparison: &Comparison, difference: &Difference, calls: &Calls) -> Vec<Message> {
+    let told = comparison.told(difference.first, difference.second);
     let sun = |place: usize| -> Phrase {
         let mean_w_m2 = comparison.campaigns[place].s580.mean_irradiance_w_m2();
         mean_w_m2.map_or_else(|| "–".into(), |mean_w_m2| fixed(mean_w_m2, 0))
     };
-    let (spoken_difference, interval) = spoken(&difference.ratings);
+    let (spoken_difference, interval) = spoken(&difference.ratings, told.sign);
     let scaled = message!(
         "verdict-suns",
-        second = letter(difference.second).to_string(),
-        first = letter(difference.first).to_string(),
+        second = calls.name(told.minuend),
+        first = calls.name(told.subtrahend),
         difference = spoken_difference,
         interval = interval,
-        second_sun = sun(difference.second),
-        first_sun = sun(difference.first)
+        second_sun = sun(told.minuend),
+        first_sun = sun(told.subtrahend)
     );
     let common = difference.common_conditions.as_ref();
     let common = common.map(|_| message!("verdict-common"));
@@ -193,30 +137,22 @@ fn about_suns(comparison: &Comparison, difference: &Difference) -> Vec<Message> 
 }
 
 /// What is said of the difference that decides.
-fn decided(comparison: &Comparison, pair: &Pair, weighed: &Weighed, names: &[String]) -> Phrase {
-    let call = |place: usize| {
-        if names.len() <= NAMED {
-            format!("{} ({})", letter(place), names[place])
-        } else {
-            letter(place).to_string()
-        }
-    };
-    let is_more = weighed.value >= 0.0;
-    let (lower_w, upper_w) = weighed.interval();
-    let interval_w = if is_more {
-        (lower_w, upper_w)
-    } else {
-        (-upper_w, -lower_w)
-    };
-    let size = fixed(weighed.value.abs(), decimals_for(weighed.expanded()));
+fn decided(comparison: &Comparison, pair: &Pair, weighed: &Weighed, calls: &Calls) -> Phrase {
+    let told = comparison.told(pair.difference.first, pair.difference.second);
+    let (value, _) = oriented(weighed, told.sign);
+    let is_more = value >= 0.0;
+    // Of what is said to be more or less: never a negative size.
+    let (_, ends) = oriented(weighed, if is_more { told.sign } else { -told.sign });
+    let decimals = decimals_for(weighed.expanded());
     let of_pair = |said: Message| {
-        said.with("second", call(pair.difference.second))
-            .with("first", call(pair.difference.first))
-            .with("difference", &size)
-            .with("interval", spoken_interval(interval_w))
+        said.with("second", calls.name(told.minuend))
+            .with("first", calls.name(told.subtrahend))
+            .with("difference", fixed(value.abs(), decimals))
+            .with("interval", spoken_ends(ends, decimals))
     };
     if pair.is_shown() {
-        let share = share_percent(comparison, pair).map(|percent| fixed(percent, 0));
+        let share = share_percent(comparison, pair, told.subtrahend);
+        let share = share.map(|percent| fixed(percent, 0));
         let shown = match (share, is_more) {
             (Some(share), true) => message!("verdict-shown-more-share", share = share),
             (Some(share), false) => message!("verdict-shown-less-share", share = share),
@@ -247,15 +183,15 @@ fn decided(comparison: &Comparison, pair: &Pair, weighed: &Weighed, names: &[Str
     joined([of_pair(not_shown)].into_iter().chain(needed(pair)), " ")
 }
 
-/// The difference as a part of the first one's power, %; `None` where that is near zero, of
-/// which a part would say nothing.
-fn share_percent(comparison: &Comparison, pair: &Pair) -> Option<f64> {
-    let first = &comparison.campaigns[pair.difference.first];
+/// The difference as a part of the power that it is told from, %; `None` where that is near
+/// zero, of which a part would say nothing.
+fn share_percent(comparison: &Comparison, pair: &Pair, of: usize) -> Option<f64> {
+    let campaign = &comparison.campaigns[of];
     let (power_w, half_width_w) = if pair.difference.conditions_differ {
-        let power = &first.water_balance.as_ref()?.power_700_50_w;
+        let power = &campaign.water_balance.as_ref()?.power_700_50_w;
         (power.value, power.half_width())
     } else {
-        let budget = &first.s580.uncertainty()?.budget;
+        let budget = &campaign.s580.uncertainty()?.budget;
         (budget.value, budget.expanded)
     };
     let difference_w = pair.difference.decisive()?.value;
@@ -276,13 +212,29 @@ fn needed(pair: &Pair) -> Option<Message> {
     })
 }
 
+/// Of many: what would tell the first from the next that it is not told apart from.
+pub fn leaders_needed(comparison: &Comparison, calls: &Calls) -> Option<Phrase> {
+    let ranked = &comparison.ranking.ranked;
+    let mut others = 1..ranked.len();
+    let next = others.find(|rank| told(comparison, 0, *rank) == Told::Alike)?;
+    let (pair, _) = comparison.between(0, next)?;
+    let pair_said = message!(
+        "needed-of",
+        first = calls.name(ranked[0]),
+        second = calls.name(ranked[next])
+    );
+    Some(joined([pair_said, needed(pair)?], " "))
+}
+
 /// Where the uncertainty of the difference that decides comes from; of the ratings' where
 /// none does.
 fn budget(pair: &Pair, words: &Words) -> PairBudget {
     let difference = &pair.difference;
     let weighed = difference.decisive().unwrap_or(&difference.ratings);
-    let said = |number_w: f64| words.say(watts(fixed(number_w, 2)));
-    let of_parts = weighed.parts.iter().map(|part| {
+    let said = |number_w: f64| words.say(watts(fixed(number_w, 1)));
+    let mut parts: Vec<_> = weighed.parts.iter().collect();
+    parts.sort_by(|one, two| two.of_difference.total_cmp(&one.of_difference));
+    let of_parts = parts.iter().map(|part| {
         [
             words.say(part.name()),
             said(part.of_difference),
@@ -304,7 +256,6 @@ fn budget(pair: &Pair, words: &Words) -> PairBudget {
     PairBudget {
         title: words.say(message!(
             "pair-budget-title",
-            pair = between(pair),
             figure = figure_of(difference, weighed)
         )),
         rows: of_parts.chain([combined, expanded]).collect(),

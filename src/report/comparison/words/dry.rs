@@ -1,68 +1,46 @@
-//! The dry vessels of several campaigns: plateaus in a table, heating in a figure.
+//! The dry vessels of several campaigns: plateaus in a table, heating in a panel each.
 
 use serde::Serialize;
 
-use super::tables::FigureTable;
+use super::calls::Calls;
+use super::lines::{MOST_PANELS, Panel};
 use crate::comparison::Comparison;
-use crate::language::{Phrase, Words, celsius, clauses, fixed};
+use crate::language::{Phrase, Words, celsius, fixed};
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::dry_vessel::dry_run::DryRun;
-use crate::report::comparison::figures::compared_heating::FILE;
-use crate::report::comparison::names::letter;
 use crate::report::procedure_part::spoken;
-use crate::report::rows::Figure;
 
-/// Campaigns of which the figure is drawn.
+/// Campaigns of which panels are drawn, at least.
 const FEWEST: usize = 2;
+/// What stands where there is nothing to say.
+const NONE: &str = "–";
 
 /// Dry vessels side by side.
 #[derive(Debug, Clone, Serialize)]
 pub struct DryPart {
-    pub plateaus: FigureTable,
-    pub figure: Figure,
-    /// It stands on page one, since there is no line of a rating to draw there.
+    pub header: Vec<String>,
+    pub rows: Vec<Vec<String>>,
+    pub note: String,
+    pub panels: Vec<Panel>,
+    pub caption: String,
+    /// It stands on page one, since there is no rating to rank.
     pub is_in_front: bool,
 }
 
-/// Whether so many campaigns have readings of a dry vessel that they are drawn.
-pub fn has_dry(comparison: &Comparison) -> bool {
-    let campaigns = comparison.campaigns.iter();
-    let is_dry = |one: &&Assessment| one.dry_runs.runs.iter().any(|run| run.highest_c.is_some());
-    campaigns.filter(is_dry).count() >= FEWEST
+/// Places of the campaigns whose dry vessels are shown, in the order of their numbers.
+pub fn drawn(comparison: &Comparison, calls: &Calls) -> Vec<usize> {
+    let places = calls.order().iter().copied();
+    let is_dry = |place: &usize| {
+        let runs = &comparison.campaigns[*place].dry_runs.runs;
+        runs.iter().any(|run| run.highest_c.is_some())
+    };
+    places.filter(is_dry).take(MOST_PANELS).collect()
 }
 
 /// Puts the dry vessels into words; `None` unless several campaigns have one.
-pub fn dry(comparison: &Comparison, words: &Words) -> Option<DryPart> {
-    has_dry(comparison).then(|| DryPart {
-        plateaus: plateaus(comparison, words),
-        figure: figure(comparison, words),
-        is_in_front: comparison.rated().next().is_none(),
-    })
-}
-
-fn runs(comparison: &Comparison) -> impl Iterator<Item = (usize, &Assessment, &DryRun)> {
-    let campaigns = comparison.campaigns.iter().enumerate();
-    campaigns.flat_map(|(place, one)| one.dry_runs.runs.iter().map(move |run| (place, one, run)))
-}
-
-fn plateaus(comparison: &Comparison, words: &Words) -> FigureTable {
-    const NONE: &str = "–";
-    let row = |(place, one, run): (usize, &Assessment, &DryRun)| {
-        let plateau = run.plateau.as_ref();
-        let cell = |value: Option<f64>| value.map_or_else(|| NONE.into(), |value| fixed(value, 0));
-        let cells: [Phrase; 6] = [
-            letter(place).to_string().into(),
-            (&one.tested.dry_runs[run.run].plan.label).into(),
-            cell(plateau.map(|one| one.vessel_c)),
-            cell(plateau.map(|one| one.ambient_c)),
-            cell(plateau.map(|one| one.irradiance_w_m2)),
-            run.difference
-                .as_ref()
-                .map_or_else(|| NONE.into(), |one| spoken(&one.figure, 1.0).into()),
-        ];
-        cells.map(|cell| words.say(cell)).to_vec()
-    };
+pub fn dry(comparison: &Comparison, calls: &Calls, words: &Words) -> Option<DryPart> {
+    let places = drawn(comparison, calls);
     let header = [
         message!("dry-head-run"),
         message!("dry-head-plateau"),
@@ -71,24 +49,51 @@ fn plateaus(comparison: &Comparison, words: &Words) -> FigureTable {
         message!("dry-head-difference"),
     ];
     let header = header.into_iter().map(|name| words.say(name));
-    FigureTable {
-        header: [String::new()].into_iter().chain(header).collect(),
-        rows: runs(comparison).map(row).collect(),
+    let rows = places.iter().flat_map(|place| {
+        let one = &comparison.campaigns[*place];
+        let runs = one.dry_runs.runs.iter();
+        runs.map(move |run| row(calls, *place, one, run, words))
+    });
+    let panel = |place: &usize| Panel {
+        number: calls.number(*place).to_string(),
+        name: calls.name(*place).to_owned(),
+        file: format!("dry-{}.svg", place + 1),
+        alt: words.say(alt(&comparison.campaigns[*place])),
+    };
+    (places.len() >= FEWEST).then(|| DryPart {
+        header: [String::new(), String::new()]
+            .into_iter()
+            .chain(header)
+            .collect(),
+        rows: rows.collect(),
         note: words.say(message!("comparison-dry-note")),
-    }
+        panels: places.iter().map(panel).collect(),
+        caption: words.say(message!("comparison-dry-caption")),
+        is_in_front: comparison.ranking.ranked.is_empty(),
+    })
 }
 
-fn figure(comparison: &Comparison, words: &Words) -> Figure {
-    let read = runs(comparison).filter_map(|(place, _, run)| {
-        Some(message!(
-            "comparison-dry-one",
-            campaign = letter(place).to_string(),
-            highest = celsius(fixed(run.highest_c?, 0))
-        ))
-    });
-    Figure {
-        file: FILE.to_owned(),
-        caption: words.say(message!("comparison-dry-caption")),
-        alt: words.say(message!("comparison-dry-alt", runs = clauses(read))),
-    }
+fn row(calls: &Calls, place: usize, one: &Assessment, run: &DryRun, words: &Words) -> Vec<String> {
+    let plateau = run.plateau.as_ref();
+    let cell = |value: Option<f64>| value.map_or_else(|| NONE.into(), |value| fixed(value, 0));
+    let cells: [Phrase; 7] = [
+        calls.number(place).into(),
+        calls.name(place).into(),
+        (&one.tested.dry_runs[run.run].plan.label).into(),
+        cell(plateau.map(|one| one.vessel_c)),
+        cell(plateau.map(|one| one.ambient_c)),
+        cell(plateau.map(|one| one.irradiance_w_m2)),
+        run.difference
+            .as_ref()
+            .map_or_else(|| NONE.into(), |one| spoken(&one.figure, 1.0).into()),
+    ];
+    cells.map(|cell| words.say(cell)).to_vec()
+}
+
+/// The highest reading of a campaign's dry runs.
+fn alt(one: &Assessment) -> Phrase {
+    let highest = one.dry_runs.runs.iter().filter_map(|run| run.highest_c);
+    let highest_c = highest.reduce(f64::max);
+    let highest = highest_c.map_or_else(|| NONE.into(), |c| celsius(fixed(c, 0)));
+    message!("comparison-dry-alt", highest = highest).into()
 }

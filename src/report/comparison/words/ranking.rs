@@ -20,9 +20,16 @@ const LINE_STEP: f64 = 1.22;
 /// Room above and below what stands in a row, together, points.
 const ROW_ROOM_PT: f64 = 7.0;
 /// Width of names, points.
-pub const NAME_PT: f64 = 148.0;
-/// Width of the plot without brackets, points.
-const PLOT_PT: f64 = 158.0;
+pub const NAME_PT: f64 = 134.0;
+/// Width of the plot where nothing takes from it, and at least, points.
+const PLOT_PT: f64 = 204.0;
+const LEAST_PLOT_PT: f64 = 88.0;
+/// What columns take from it: of numbers that are not told apart, of differences, of cost.
+const ALIKE_PT: f64 = 46.0;
+const DIFFERENCE_PT: f64 = 56.0;
+const COST_PT: f64 = 34.0;
+/// Between brackets and the next column, points.
+const GUTTER_PT: f64 = 6.0;
 
 /// The ranking.
 #[derive(Debug, Clone, Serialize)]
@@ -36,8 +43,12 @@ pub struct RankingPart {
     pub plot_pt: f64,
     /// Width of the brackets; zero without any.
     pub brackets_pt: f64,
+    /// Rows say from which others they are not told apart.
+    pub has_groups: bool,
     /// Headers of the cells.
     pub columns: Vec<String>,
+    /// Header of a column of differences; `None` without one.
+    pub differences: Option<String>,
     pub rows: Vec<RankRow>,
     /// What filled, open and struck marks are, as far as there are any.
     pub key: String,
@@ -70,9 +81,12 @@ pub struct RankRow {
     pub strip: String,
     /// The strip in words.
     pub alt: String,
-    /// Letters of the groups that it is of, and the drawing of their brackets.
+    /// Letters of the groups that it is of, and the drawing of their brackets; or the numbers
+    /// of those from which it is not told apart.
     pub groups: String,
     pub brackets: Option<String>,
+    /// `None` where there is no such column.
+    pub difference: Option<Difference>,
 }
 
 /// What a comparison adds to a ranking.
@@ -82,8 +96,18 @@ pub struct Extra {
     pub lanes: Vec<Vec<Bracket>>,
     /// Letters of the groups of each rank.
     pub letters: Vec<String>,
-    /// A column of its own: its header, and a cell for each rank.
-    pub column: Option<(String, Vec<String>)>,
+    /// In place of both, the numbers of those from which each rank is not told apart.
+    pub alike: Vec<String>,
+    /// A column of differences: its header, and that of each rank.
+    pub differences: Option<(String, Vec<Difference>)>,
+}
+
+/// A difference in a ranking.
+#[derive(Debug, Clone, Default, Serialize)]
+pub struct Difference {
+    pub value: String,
+    pub interval: String,
+    pub is_shown: bool,
 }
 
 /// Puts a ranking into words; `names` are those of the campaigns.
@@ -98,31 +122,42 @@ pub fn ranking_part(
     let brackets_pt = lanes as f64 * LANE_PT;
     let columns = Columns::of(standings);
     let rows = listed(&ranking).map(|(rank, place)| {
-        let mut cells: Vec<String> = columns.cells(&standings[place], words);
-        let own = extra.column.as_ref();
-        cells.extend(own.map(|(_, cells)| {
-            let cell = rank.and_then(|rank| cells.get(rank).cloned());
-            cell.unwrap_or_default()
-        }));
-        let letters = rank.and_then(|rank| extra.letters.get(rank).cloned());
+        let of_rank = |of: &[String]| rank.and_then(|rank| of.get(rank).cloned());
+        let group = of_rank(&extra.letters).or_else(|| of_rank(&extra.alike));
+        let differences = extra.differences.as_ref();
+        let difference = differences.map(|(_, all)| {
+            let own = rank.and_then(|rank| all.get(rank).cloned());
+            own.unwrap_or_default()
+        });
         RankRow {
-            cells,
-            groups: letters.unwrap_or_default(),
+            cells: columns.cells(&standings[place], words),
+            groups: group.unwrap_or_default(),
             brackets: rank
                 .filter(|_| lanes > 0)
                 .map(|rank| format!("brackets-{}.svg", rank + 1)),
+            difference,
             ..row(&standings[place], &names[place], place, rank, words)
         }
     });
-    let own = extra.column.as_ref().map(|(header, _)| header.clone());
+    let differences = extra.differences.as_ref();
+    let taken_pt = [
+        (lanes > 0, brackets_pt + GUTTER_PT),
+        (!extra.alike.is_empty(), ALIKE_PT),
+        (differences.is_some(), DIFFERENCE_PT),
+        (columns.has_cost, COST_PT),
+    ];
+    let taken_pt = taken_pt.iter().filter(|(is_there, _)| *is_there);
+    let taken_pt: f64 = taken_pt.map(|(_, width_pt)| width_pt).sum();
     RankingPart {
         axis: "rank-axis.svg".to_owned(),
         axis_name: words.say(message!("ranking-axis")),
         axis_height_pt: AXIS_PT,
         name_pt: NAME_PT,
-        plot_pt: (PLOT_PT - brackets_pt - if own.is_some() { 30.0 } else { 0.0 }).max(96.0),
+        plot_pt: (PLOT_PT - taken_pt).max(LEAST_PLOT_PT),
         brackets_pt,
-        columns: columns.headers(words).into_iter().chain(own).collect(),
+        has_groups: lanes > 0 || !extra.alike.is_empty(),
+        columns: columns.headers(words),
+        differences: differences.map(|(header, _)| header.clone()),
         rows: rows.collect(),
         key: words.say(key(standings, &ranking)),
         left_out: words.say(left_out(&ranking, names)),
@@ -171,6 +206,7 @@ fn row(
         cells: Vec::new(),
         groups: String::new(),
         brackets: None,
+        difference: None,
     }
 }
 
@@ -264,12 +300,7 @@ impl Columns {
             Some(currency) => message!("ranking-per-currency", currency = currency),
             None => message!("ranking-per-cost"),
         };
-        let always = [
-            message!("ranking-r-squared"),
-            message!("ranking-intervals"),
-            message!("ranking-days"),
-            message!("ranking-per-area"),
-        ];
+        let always = [message!("ranking-rests-on"), message!("ranking-per-area")];
         let of_cost = self.has_cost.then_some(of_cost);
         let all = always.into_iter().chain(of_cost);
         all.map(|header: Message| words.say(header)).collect()
@@ -287,10 +318,13 @@ impl Columns {
             }
             _ => number,
         });
-        let always = [
+        let rests_on: [Phrase; 3] = [
             optional(one.r_squared.map(|r_squared| fixed(r_squared, 2))),
             one.intervals.into(),
             one.days.into(),
+        ];
+        let always = [
+            joined(rests_on, " · "),
             optional(per(one.per_area_w_m2(), Some(one.intercept_area_m2))),
         ];
         let of_cost = self.has_cost.then(|| optional(of_cost));

@@ -5,12 +5,6 @@ use crate::language::{Message, Phrase, fixed, joined};
 use crate::message;
 use crate::units::decimals_for;
 
-/// `6 to 30`, as fine as the half-width deserves.
-pub fn spoken_interval((lower, upper): (f64, f64)) -> Message {
-    let decimals = decimals_for((upper - lower) / 2.0);
-    spoken_ends((lower, upper), decimals)
-}
-
 /// `6 to 30`, with so many decimals.
 pub fn spoken_ends((lower, upper): (f64, f64), decimals: usize) -> Message {
     message!(
@@ -20,12 +14,20 @@ pub fn spoken_ends((lower, upper): (f64, f64), decimals: usize) -> Message {
     )
 }
 
+/// A difference and its interval, turned round where the sign is −1.
+pub fn oriented(weighed: &Weighed, sign: f64) -> (f64, (f64, f64)) {
+    let (lower, upper) = weighed.interval();
+    match sign < 0.0 {
+        true => (-weighed.value, (-upper, -lower)),
+        false => (weighed.value, (lower, upper)),
+    }
+}
+
 /// `+18`, and `6 to 30`.
-pub fn spoken(weighed: &Weighed) -> (Phrase, Message) {
-    (
-        signed(weighed.value, decimals_for(weighed.expanded())),
-        spoken_interval(weighed.interval()),
-    )
+pub fn spoken(weighed: &Weighed, sign: f64) -> (Phrase, Message) {
+    let (value, ends) = oriented(weighed, sign);
+    let decimals = decimals_for(weighed.expanded());
+    (signed(value, decimals), spoken_ends(ends, decimals))
 }
 
 /// A number with its sign, whichever it is.

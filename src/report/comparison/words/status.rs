@@ -14,7 +14,8 @@ pub fn status(standing: &Standing) -> Phrase {
     let reasons = standing.reasons.iter().copied().filter(is_told);
     let reasons = reasons.map(|code| reason(code, standing.lies_flat));
     let one_day = of_one_day.then(|| message!("status-one-day"));
-    let reasons: Vec<Message> = one_day.into_iter().chain(reasons).collect();
+    let mut reasons: Vec<Message> = one_day.into_iter().chain(reasons).collect();
+    reasons.dedup();
     let level = level(standing.level);
     if reasons.is_empty() || standing.level == Level::NoRating {
         return level.into();

@@ -1,0 +1,121 @@
+//! How the practice or the limits of campaigns differ.
+
+use crate::campaign::model::GUARD_KEY;
+use crate::language::{Message, Phrase, clock, short};
+use crate::message;
+use crate::procedure::Assessment;
+use crate::procedure::s580::limits::{LimitKey, S580Limit};
+
+/// What a campaign was tested by, where the first was tested by something else.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Departure {
+    /// Numbers of the practices.
+    Procedure { here: String, there: String },
+    /// A limit; `None`: that campaign has none.
+    Limit {
+        here: Option<S580Limit>,
+        there: Option<S580Limit>,
+    },
+    /// Whether there is a guard band.
+    Guard { here: bool },
+}
+
+impl Departure {
+    /// With the keys of the campaign file, for whoever mends one: `wind_max_m_s 2 where the
+    /// first has 1`.
+    pub fn by_key(&self) -> Message {
+        match self {
+            Departure::Procedure { here, there } => {
+                message!("departure-procedure", here = here, there = there)
+            }
+            Departure::Limit { here, there } => {
+                let value = |limit: &Option<S580Limit>| match limit {
+                    Some(limit) => short(limit.value),
+                    None => message!("departure-none").into(),
+                };
+                let mut limits = [here, there].into_iter().flatten();
+                message!(
+                    "departure-limit",
+                    limit = limits.find_map(|limit| limit.word).unwrap_or_default(),
+                    here = value(here),
+                    there = value(there)
+                )
+            }
+            Departure::Guard { here } => message!(
+                "departure-limit",
+                limit = GUARD_KEY,
+                here = here.to_string(),
+                there = (!here).to_string()
+            ),
+        }
+    }
+
+    /// In words, for whoever reads the comparison: `mean wind 2 m/s instead of 1 m/s`.
+    pub fn in_words(&self) -> Message {
+        match self {
+            Departure::Procedure { here, there } => {
+                message!("departure-procedure-said", here = here, there = there)
+            }
+            Departure::Limit { here, there } => {
+                let mut limits = [here, there].into_iter().flatten();
+                let what = limits.next().map(S580Limit::what);
+                let amount = |limit: &Option<S580Limit>| match limit {
+                    Some(limit) => amount(limit),
+                    None => message!("departure-none").into(),
+                };
+                let what = what.map_or_else(|| "".into(), Phrase::from);
+                message!(
+                    "departure-limit-said",
+                    limit = what,
+                    here = amount(here),
+                    there = amount(there)
+                )
+            }
+            Departure::Guard { here: true } => message!("departure-guard-said"),
+            Departure::Guard { here: false } => message!("departure-no-guard-said"),
+        }
+    }
+}
+
+/// A limit with its unit; a time of day as a clock has it.
+fn amount(limit: &S580Limit) -> Phrase {
+    match limit.key {
+        LimitKey::SolarTimeStart | LimitKey::SolarTimeEnd => clock(limit.value),
+        _ => limit.amount(),
+    }
+}
+
+/// How the practice and the limits of each campaign depart from those of the first.
+pub fn departures(campaigns: &[Assessment]) -> Vec<Vec<Departure>> {
+    let first = &campaigns[0];
+    campaigns.iter().map(|one| of_one(one, first)).collect()
+}
+
+fn of_one(one: &Assessment, first: &Assessment) -> Vec<Departure> {
+    let mut departures = Vec::new();
+    let procedures = [one, first].map(|of| &of.tested.campaign.procedure);
+    if procedures[0] != procedures[1] {
+        departures.push(Departure::Procedure {
+            here: procedures[0].clone(),
+            there: procedures[1].clone(),
+        });
+    }
+    let all = one.s580.limits.rows.iter().chain(&first.s580.limits.rows);
+    let mut keys: Vec<(&str, LimitKey)> = all
+        .filter_map(|limit| Some((limit.word?, limit.key)))
+        .collect();
+    keys.sort_unstable_by_key(|(word, _)| *word);
+    keys.dedup();
+    for (_, key) in keys {
+        let [here, there] = [one, first].map(|of| of.s580.limits.row(key).copied());
+        let values = [&here, &there].map(|limit| limit.map(|limit| limit.value));
+        if values[0] != values[1] {
+            departures.push(Departure::Limit { here, there });
+        }
+    }
+    let guards = [one, first].map(|of| of.s580.limits.guard.is_some());
+    if guards[0] != guards[1] {
+        departures.push(Departure::Guard { here: guards[0] });
+    }
+    departures
+}

@@ -1,0 +1,155 @@
+//! Differences of each campaign from each, as a matrix that can be read at a glance.
+
+use serde::Serialize;
+
+use super::calls::Calls;
+use super::causes::{Cause, cause_of};
+use super::spoken::spoken;
+use crate::comparison::Comparison;
+use crate::comparison::pair::{ALIKE_IRRADIANCE, Pair};
+use crate::language::{Message, Phrase, Words, fixed, joined};
+use crate::message;
+
+/// Fewest and most campaigns of a matrix: of more, it is not read any longer.
+const SIZE: std::ops::RangeInclusive<usize> = 3..=8;
+
+/// The matrix: a row for each rank but the last, a column for each but the first.
+#[derive(Debug, Clone, Serialize)]
+pub struct MatrixPart {
+    pub title: String,
+    pub columns: Vec<Call>,
+    pub rows: Vec<MatrixRow>,
+    /// How it is read.
+    pub notes: Vec<String>,
+}
+
+/// A campaign at the edge of the matrix.
+#[derive(Debug, Clone, Serialize)]
+pub struct Call {
+    pub number: String,
+    pub name: String,
+}
+
+/// A row.
+#[derive(Debug, Clone, Serialize)]
+pub struct MatrixRow {
+    pub call: Call,
+    /// One for each column; `None` on and below the diagonal.
+    pub cells: Vec<Option<Cell>>,
+}
+
+/// What a difference comes to.
+#[derive(Debug, Clone, Serialize)]
+pub struct Cell {
+    /// `+30`; a dash where it cannot be told.
+    pub value: String,
+    pub interval: String,
+    pub is_shown: bool,
+    /// Set behind the value where it is of powers at common conditions; empty elsewhere.
+    pub mark: &'static str,
+    /// Where it comes from; empty where that is not shown.
+    pub cause: String,
+    /// All of it in a sentence's words.
+    pub alt: String,
+}
+
+/// Behind a difference that is of powers at common conditions.
+pub const AT_COMMON: &str = "*";
+
+/// Puts the matrix into words; `None` for fewer or more campaigns than one is made of, and
+/// with a baseline.
+pub fn matrix(comparison: &Comparison, calls: &Calls, words: &Words) -> Option<MatrixPart> {
+    let ranked = &comparison.ranking.ranked;
+    if comparison.baseline.is_some() || !SIZE.contains(&ranked.len()) {
+        return None;
+    }
+    let call = |rank: usize| Call {
+        number: (rank + 1).to_string(),
+        name: calls.name(ranked[rank]).to_owned(),
+    };
+    let columns = 1..ranked.len();
+    let row = |rank: usize| MatrixRow {
+        call: call(rank),
+        cells: columns
+            .clone()
+            .map(|column| {
+                let (pair, sign) = comparison.between(rank, column).filter(|_| column > rank)?;
+                Some(cell(pair, sign, words))
+            })
+            .collect(),
+    };
+    Some(MatrixPart {
+        title: words.say(message!("matrix-title")),
+        columns: columns.clone().map(call).collect(),
+        rows: (0..ranked.len() - 1).map(row).collect(),
+        notes: notes(&comparison.pairs)
+            .into_iter()
+            .map(|note| words.say(note))
+            .collect(),
+    })
+}
+
+/// What a pair comes to, with a sign.
+pub fn cell(pair: &Pair, sign: f64, words: &Words) -> Cell {
+    let mark = match pair.difference.conditions_differ {
+        true => AT_COMMON,
+        false => "",
+    };
+    let Some(weighed) = pair.difference.decisive() else {
+        return Cell {
+            value: "–".to_owned(),
+            interval: String::new(),
+            is_shown: false,
+            mark: "",
+            cause: String::new(),
+            alt: words.say(message!("matrix-untold")),
+        };
+    };
+    let (value, interval) = spoken(weighed, sign);
+    let shown = match pair.is_shown() {
+        true => message!("difference-real"),
+        false => message!("difference-not-shown"),
+    };
+    let (value, interval) = (words.say(value), words.say(interval));
+    Cell {
+        alt: words.say(message!(
+            "matrix-alt",
+            value = &value,
+            interval = &interval,
+            verdict = shown
+        )),
+        cause: cause_word(pair).map_or_else(String::new, |word| words.say(word)),
+        value,
+        interval,
+        is_shown: pair.is_shown(),
+        mark,
+    }
+}
+
+/// What a shown difference comes from, in a word.
+fn cause_word(pair: &Pair) -> Option<Message> {
+    match cause_of(pair).filter(|_| pair.is_shown())? {
+        Cause::Gain => Some(message!("matrix-gain")),
+        Cause::Loss => Some(message!("matrix-loss")),
+        Cause::Both => Some(message!("matrix-both")),
+        Cause::NotShown | Cause::Untold => None,
+    }
+}
+
+/// How the matrix is read, as far as there is something to read.
+fn notes(pairs: &[Pair]) -> Vec<Phrase> {
+    let any = |is: &dyn Fn(&Pair) -> bool| pairs.iter().any(is);
+    let mut notes: Vec<Phrase> = vec![message!("matrix-note", pairs = pairs.len()).into()];
+    if any(&|pair| pair.difference.conditions_differ && pair.difference.decisive().is_some()) {
+        let percent = fixed(ALIKE_IRRADIANCE * 100.0, 0);
+        let said = message!("matrix-note-common", percent = percent);
+        notes.push(joined([Phrase::from(AT_COMMON), said.into()], " "));
+    }
+    if any(&|pair| pair.difference.decisive().is_none()) {
+        notes.push(message!("matrix-note-untold").into());
+    }
+    if any(&|pair| cause_word(pair).is_some()) {
+        notes.push(message!("matrix-note-cause").into());
+    }
+    notes
+}

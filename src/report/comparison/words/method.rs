@@ -1,0 +1,53 @@
+//! How the comparison was made.
+
+use crate::comparison::Comparison;
+use crate::comparison::pair::{ALIKE_IRRADIANCE, Pair};
+use crate::comparison::weigh::Method;
+use crate::language::{Phrase, fixed};
+use crate::message;
+
+/// The notes on method, as far as there is something that they are of.
+pub fn notes(comparison: &Comparison) -> Vec<Phrase> {
+    let pairs = &comparison.pairs;
+    let mut notes: Vec<Phrase> = Vec::new();
+    if !pairs.is_empty() {
+        notes.extend(on_ratings(comparison));
+    }
+    let mut figures = comparison.figures.iter();
+    if figures.any(|pair| !pair.figures.is_empty()) {
+        let count = comparison.figures.len();
+        notes.push(message!("beside-note-difference").into());
+        notes.push(message!("beside-note-alike").into());
+        notes.push(message!("beside-note-pairs", pairs = count).into());
+    }
+    notes.push(message!("comparison-note-reports").into());
+    notes
+}
+
+fn on_ratings(comparison: &Comparison) -> Vec<Phrase> {
+    let pairs = &comparison.pairs;
+    let paired = |pair: &&Pair| {
+        let weighed = pair.difference.decisive();
+        weighed.is_some_and(|weighed| weighed.method != Method::Apart)
+    };
+    let paired = pairs.iter().filter(paired).count();
+    let percent = fixed(ALIKE_IRRADIANCE * 100.0, 0);
+    let mut notes: Vec<Phrase> = vec![
+        message!("comparison-note-ratings").into(),
+        message!("comparison-note-suns", percent = percent).into(),
+        message!("comparison-note-uncertainty").into(),
+        message!(
+            "comparison-note-paired",
+            paired = paired,
+            pairs = pairs.len()
+        )
+        .into(),
+        message!("comparison-note-p", pairs = pairs.len()).into(),
+    ];
+    if comparison.groups.is_some() && comparison.ranking.ranked.len() > 2 {
+        notes.push(message!("comparison-note-groups").into());
+    }
+    notes.push(message!("comparison-note-causes").into());
+    notes.push(message!("comparison-note-needed").into());
+    notes
+}
