@@ -28,6 +28,7 @@ mod outputs;
 pub mod plan;
 pub mod procedure_part;
 mod rows;
+pub mod run_names;
 pub mod s580;
 pub mod sections;
 mod spoken;

@@ -44,10 +44,11 @@ pub fn outputs(assessment: &Assessment, edition: &Edition) -> Result<Vec<Output>
         let Some(ending) = format.ending() else {
             continue;
         };
-        let mut assets = assets(assessment, &Canvas::page(&edition.words))?;
+        let mut assets = assets(assessment, format, &edition.words)?;
         let bytes = match format {
             Format::Html => {
-                let narrow = figures(assessment, &Canvas::phone(&edition.words))?;
+                let phone = Canvas::phone(&edition.words);
+                let narrow = figures(assessment, &phone, &phone)?;
                 assets.extend(narrow.into_iter().map(Asset::for_narrow_screen));
                 web_page::compose(web_page::REPORT, &report, &assets)?.into_bytes()
             }
@@ -155,8 +156,14 @@ pub fn refuse_missing_characters(
 }
 
 /// The figures, and the photo if there is one, by the names that [`words`] gives them.
-fn assets(assessment: &Assessment, canvas: &Canvas<'_>) -> Result<Vec<Asset>> {
-    let mut assets = figures(assessment, canvas)?;
+fn assets(assessment: &Assessment, format: &Format, words: &Words) -> Result<Vec<Asset>> {
+    let page = Canvas::page(words);
+    // On paper the procedures beside the rating have text beside their figures.
+    let beside = match format {
+        Format::Html => page,
+        _ => Canvas::beside(words),
+    };
+    let mut assets = figures(assessment, &page, &beside)?;
     let photo = assessment.tested.campaign.cooker.photo.iter();
     assets.extend(photo.map(|photo| Asset {
         name: format!("photo.{}", photo.extension),
@@ -165,12 +172,17 @@ fn assets(assessment: &Assessment, canvas: &Canvas<'_>) -> Result<Vec<Asset>> {
     Ok(assets)
 }
 
-fn figures(assessment: &Assessment, canvas: &Canvas<'_>) -> Result<Vec<Asset>> {
+/// Those of the rating on one canvas, those of the procedures beside it on another.
+fn figures(
+    assessment: &Assessment,
+    canvas: &Canvas<'_>,
+    beside: &Canvas<'_>,
+) -> Result<Vec<Asset>> {
     let mut figures = draw_figures(assessment, canvas)?;
-    figures.extend(balance_figure(assessment, canvas)?);
-    figures.extend(heating_figure(assessment, canvas)?);
-    figures.extend(rise_figure(assessment, canvas)?);
-    figures.extend(fall_figure(assessment, canvas)?);
-    figures.extend(exergy_figure(assessment, canvas)?);
+    figures.extend(balance_figure(assessment, beside)?);
+    figures.extend(heating_figure(assessment, beside)?);
+    figures.extend(rise_figure(assessment, beside)?);
+    figures.extend(fall_figure(assessment, beside)?);
+    figures.extend(exergy_figure(assessment, beside)?);
     Ok(figures)
 }

@@ -161,8 +161,8 @@ fact-may-not-heat = water may not get { $journey } in { $irradiance } W/m²
 fact-does-not-heat = water does not get { $journey } in { $irradiance } W/m²
 fact-dry = Empty vessel
 fact-sure = How sure
-fact-parts = of the variance { $scatter } % is scatter and days, { $instruments } % instruments (section { $section }).
-fact-parts-assumed = of the variance { $scatter } % is scatter and days, { $instruments } % instruments, some assumed (section { $section }).
+fact-parts = of the square of the ±, { $scatter } % is scatter and days, { $instruments } % instruments (section { $section }).
+fact-parts-assumed = of the square of the ±, { $scatter } % is scatter and days, { $instruments } % instruments, some assumed (section { $section }).
 fact-drawn-wider = The interval is the wider of budget and Monte Carlo.
 fact-drawn-unsettled = The Monte Carlo draws had not settled when they stopped.
 
@@ -458,8 +458,8 @@ section-heat-balance = Heat balance
 page-balance-quantity = quantity
 balance-what = The water takes up what the cooker gains from the sun less what it loses to the air: P = g·G − u·Td, with the irradiance G and the temperature difference Td. So the power can be told at any irradiance. The rating scales the losses with the sun; this does not.
 # Above a column of values. "One day": it was tested on one day only, so it is no 95 % range.
-balance-spread = value ± half width (95 %: scatter, days, instruments)
-balance-spread-one-day = value ± half width (one day: scatter, instruments)
+balance-spread = ± for 95 %: scatter, days, instruments
+balance-spread-one-day = ± of one day: scatter, instruments
 balance-gain = gain from the sun, g
 balance-gain-text = { $value } m²
 balance-loss = loss to the air, u
@@ -471,12 +471,12 @@ balance-ratio-text = { $value } K m²/W
 balance-ratio-none = not given: the loss may be none
 balance-value = { $value } ± { $half_width }
 # { $range }: lowest and highest of the intervals.
-balance-rests-on = It rests on { counted-intervals } on { counted-days }, with { $mean } W/m² on average ({ $range } W/m²): all whose readings are sound. Limits on the weather and the hour set none aside here. The water window, missing readings, the tester's exclusions and, where irradiance is estimated, a sky not stated to be cloudless do.
+balance-rests-on = It rests on { counted-intervals } on { counted-days } with sound readings, at { $mean } W/m² on average ({ $range } W/m²). Limits on weather and hour do not apply here; the water window, the tester's exclusions and, where irradiance is estimated, the cloudless sky do.
 balance-counts-vessels = Gain, loss and power here are of the water and the vessels, which count with { $heat } J/K: { $basis }. Everything else in this report that speaks of power, pots and months is of the water alone.
 balance-scaling-adds = With this loss, the rating's scaling in proportion from { $mean } W/m² to 700 W/m² adds { $power } W to Ps(50).
 balance-scaling-takes = With this loss, the rating's scaling in proportion from { $mean } W/m² to 700 W/m² takes { $power } W from Ps(50).
-balance-caption = Power over irradiance against temperature difference over irradiance, and the line g − u·Td/G with its 95 % band. Dots: intervals that it is fitted to; crosses: others. The band is by the budget; where Monte Carlo draws reach further, the table has the wider end.
-balance-caption-one-day = Power over irradiance against temperature difference over irradiance, and the line g − u·Td/G with its band, which is of one day and no 95 % band. Dots: intervals that it is fitted to; crosses: others. The band is by the budget; where Monte Carlo draws reach further, the table has the wider end.
+balance-caption = Power over irradiance against temperature difference over irradiance, with the line g − u·Td/G and its 95 % band. Dots: intervals in the fit; crosses: others. The band is the budget's; where draws reach further, the table has the wider end.
+balance-caption-one-day = Power over irradiance against temperature difference over irradiance, with the line g − u·Td/G and its band, which is of one day and no 95 % band. Dots: intervals in the fit; crosses: others. The band is the budget's; where draws reach further, the table has the wider end.
 # Behind a caption.
 balance-beyond = Intervals beyond the edges: { $count }.
 # Read out to those who do not see the figure.
@@ -491,7 +491,7 @@ balance-key-line-one-day = g − u·Td/G, band of one day with instruments
 balance-none-irradiance = Gain and loss cannot be fitted: irradiance was not measured.
 balance-none-few = Gain and loss cannot be fitted: that takes at least three intervals with sound readings; found: { $intervals }.
 balance-none-alike = Gain and loss cannot be told apart: temperature difference and irradiance kept too nearly the same ratio in all intervals.
-balance-source = Ordinary least squares of P on G and Td without intercept, each interval with equal weight. After Funk and Larson 1998 (Solar Energy 62, 63–68; the abstract was seen); not a test by ISO 9806. Opto-thermal ratio: Lahkar, Bhamu and Samdarshi 2012 (Applied Energy 99, 491–495; from memory).
+balance-source = Ordinary least squares of P on G and Td without intercept, each interval with equal weight. After Funk and Larson 1998 (Solar Energy 62, 63–68); not a test by ISO 9806. Opto-thermal ratio: Lahkar, Bhamu and Samdarshi 2012 (Applied Energy 99, 491–495).
 
 ## Cooking
 
@@ -794,9 +794,9 @@ known-clock-rate = rate of the clock within ± { $percent } %
 source-common-practice = common practice, no published source
 source-wmo-8 = WMO-No. 8, hourly totals, for the classes of ISO 9060:1990 (secondary standard, first, second) that A, B, C of 2018 follow
 source-iec-60584 = IEC 60584-1:2013, tolerance up to 100 °C
-source-iec-60751 = IEC 60751, tolerance at 100 °C, from memory
-source-clear-sky = Ineichen and Perez 2002; 5 % from memory of Reno, Hansen and Stein 2012 (SAND2012-2389); turbidity: common practice, no published source
-source-conversion = Erbs, Klein and Duffie 1982; spread of the beam from memory of Gueymard and Ruiz-Arias 2016
+source-iec-60751 = IEC 60751, tolerance at 100 °C
+source-clear-sky = Ineichen and Perez 2002; Reno, Hansen and Stein 2012 (SAND2012-2389)
+source-conversion = Erbs, Klein and Duffie 1982; Gueymard and Ruiz-Arias 2016
 source-specific-heat = IAPWS-IF97, 10 °C to 95 °C
 
 ## Regression and uncertainty: what the budget comes to
@@ -1898,8 +1898,8 @@ procedure-value = { $value } { $unit }
 # An interval that reaches further on one side.
 procedure-value-between = { $value } ({ $lower } to { $upper })
 procedure-value-alone = { $value } (± not given)
-procedure-spread = value ± half width (95 %: days, readings, instruments)
-procedure-spread-one-day = value ± half width (one day: readings, instruments)
+procedure-spread = ± for 95 %: days, readings, instruments
+procedure-spread-one-day = ± of one day: readings, instruments
 page-procedure-quantity = quantity
 procedure-boiling = The time to boil is for { $load } of water from { $ambient } to { $boiling }, its boiling point here, in a steady { $irradiance } W/m²: the means of the test. It is reckoned, not timed.
 # { $limit }, °C.
@@ -1936,7 +1936,7 @@ dry-axis-time = time since the first reading, min
 dry-axis-vessel = vessel, °C
 dry-key-vessel = readings
 dry-key-plateau = plateau
-dry-source = Plateau, this project's reading: the hottest stretch of at least ten minutes, longer for a coarse dial, in which the vessel rises or falls by less than 0.1 K/min, and the sun stays within ± 20 W/m² and above 600 W/m². The ratio is the one Mullick, Kandpal and Saxena 1987 use for box cookers (from memory). First rise: over the first ten minutes, or the first two readings.
+dry-source = Plateau, this project's reading: the hottest stretch of at least ten minutes, longer for a coarse dial, in which the vessel rises or falls by less than 0.1 K/min, and the sun stays within ± 20 W/m² and above 600 W/m². The ratio is the one Mullick, Kandpal and Saxena 1987 use for box cookers. First rise: over the first ten minutes, or the first two readings.
 dry-no-vessel = the log has no temperature of the vessel
 dry-no-vessel-remedy = name the vessel's column as vessel_temperature under [columns]; if the vessel held water, write kind = "water"
 dry-no-irradiance = the log has no irradiance, so the plateau cannot be held against the sun
@@ -1958,8 +1958,8 @@ dry-still-moves-remedy = start earlier, aim again, and go on until it stays
 section-box-cooker = Figures of merit of a box cooker
 box-what = F1 = (Tp − Ta)/H: how far the empty box gets above the air for each W/m² on the horizontal. F2 = F1·M·c·ΔT/[A·τ·(F1·H − (T − Ta))]: how well its heat gets into a full load, by the time τ in which the water rises by ΔT; T, Ta and H are means over that time.
 box-grade = grade
-box-grade-a = A: F1 is surely above { $limit } K m²/W (IS 13429, from memory)
-box-grade-none = none given: F1 is not surely above { $limit } K m²/W, the limit of grade A (IS 13429, from memory); the limits below it are not known here
+box-grade-a = A: F1 is surely above { $limit } K m²/W (IS 13429)
+box-grade-none = none: F1 is not surely above { $limit } K m²/W, the limit of grade A (IS 13429); lower grades are not evaluated
 box-rests-on-dry = F1 rests on { $runs ->
     [one] { $runs } dry run
    *[other] { $runs } dry runs
@@ -1977,7 +1977,7 @@ box-axis-time = time since the start of the rise, min
 box-axis-water = water, °C
 box-key-water = readings
 box-key-told = by F1 and F2
-box-source = Mullick, Kandpal and Saxena 1987 (Solar Energy 39, 353–360) and IS 13429, both from memory. They write F2 with the logarithm of both ends: the same in a steady sun, and up to 2 % off in one that changes by a tenth, more where F1·H is near to the end of the rise (simulated). They reckon boiling at 100 °C, this report at the local boiling point. No pass mark for F2 is given: two are quoted, and they disagree.
+box-source = Mullick, Kandpal and Saxena 1987 (Solar Energy 39, 353–360) and IS 13429. They write F2 with the logarithm of both ends: the same in a steady sun, and up to 2 % off in one that changes by a tenth, more where F1·H is near to the end of the rise (simulated). They reckon boiling at 100 °C, this report at the local boiling point. No pass mark for F2 is given: two are quoted, and they disagree.
 box-no-dry-run = there is no dry run, so no F1, and no F2 that rests on it
 box-no-dry-run-remedy = leave the empty box in the sun around noon and log its plate: kind = "dry"
 box-no-plateau = no dry run has a plateau, so there is no F1, and no F2
@@ -2032,7 +2032,7 @@ dish-axis-time = time since the first reading, min
 dish-axis-difference = water above the air, K
 dish-key-water = readings
 dish-key-told = by the time constant
-dish-source = Mullick, Kandpal and Kumar 1991 (Solar Energy 46, 139–144; from memory). They take the slope of ln(T − Ta); this report takes that of T against the integral of T − Ta: the same in steady air, and true in air that warms, where the other is 2 to 9 % off for 1 K/h and time constants of one to two hours (simulated). They reckon boiling at 100 °C, this report at the local boiling point.
+dish-source = Mullick, Kandpal and Kumar 1991 (Solar Energy 46, 139–144). They take the slope of ln(T − Ta); this report takes that of T against the integral of T − Ta: the same in steady air, and true in air that warms, where the other is 2 to 9 % off for 1 K/h and time constants of one to two hours (simulated). They reckon boiling at 100 °C, this report at the local boiling point.
 dish-no-cooling-run = there is no cooling run, so no time constant, no loss and no optical factor
 dish-no-cooling-run-remedy = let a hot load cool in the shade, and log it: kind = "cooling"
 dish-begins-too-cool = { $log }: the water begins { $above } K above the air, and a cooling run at least { $least } K above it; it does not count
@@ -2050,7 +2050,7 @@ dish-no-heating-remedy = log a heating of at least { $rise } K in the sun, with 
 dish-plane-not-normal = irradiance was not measured facing the sun, and the optical factor is for the beam
 dish-plane-estimated = irradiance is estimated, and the optical factor takes that of the beam
 dish-plane-remedy = keep the sensor facing the sun, and state plane = "normal"
-dish-global-not-beam = a sensor that faces the sun sees the sky around it, too, which a mirror with a focus does not use: with it the optical factor is lower than by the beam alone, by about a tenth under a very clear sky, and by a sixth or more in haze (common practice, no published source)
+dish-global-not-beam = a sensor that faces the sun sees the sky around it, too, which a mirror with a focus does not use: with it the optical factor is lower than by the beam alone, by about a tenth under a very clear sky, and by a sixth or more in haze
 dish-global-not-beam-remedy = say in the notes if the sensor saw the beam alone
 dish-no-end = within what the instruments may be off by, one of the figures has no end of its range, and is not given
 dish-no-end-remedy = measure irradiance with a sensor that is known better, and state its uncertainty
@@ -2071,7 +2071,7 @@ efficiency-axis-difference = temperature difference, Td, K
 efficiency-axis-exergy = exergy, W
 efficiency-key-intervals = intervals
 efficiency-key-parabola = parabola
-efficiency-source = Exergy of sunlight after Petela 1964 with the sun at 5777 K; exergy of water by the second law. As Öztürk 2004 and others; papers choose other ranges of water temperature, so compare only with the range above. Peak and quality factor after Kumar, Vishwanath and Gupta 2012 (abstract seen); that the loss there is the exergy of the heat lost, u·Td·(1 − Ta/T), with the u of this report, is this project's reading.
+efficiency-source = Exergy of sunlight after Petela 1964 with the sun at 5777 K; exergy of water by the second law. As Öztürk 2004 and others; papers choose other ranges of water temperature, so compare only with the range above. Peak and quality factor after Kumar, Vishwanath and Gupta 2012; that the loss there is the exergy of the heat lost, u·Td·(1 − Ta/T), with the u of this report, is this project's reading.
 efficiency-plane = irradiance was measured with a sensor that lay flat: where the intercept area faces the sun, the sunlight is counted too small, and the shares come out too high
 efficiency-plane-remedy = compare only with tests whose sensor lay flat
 efficiency-no-peak = exergy has no highest point among the intervals, so there is no peak and no quality factor
@@ -2178,10 +2178,10 @@ helps-by-clock = { $helps }; on { $date } that was { $from } to { $to } by the c
 check-of-logs = { $count } logs
 check-figures = Other figures so far
 check-no-figures = No other figure yet.
-box-grade-one-day = none given: F1 is above { $limit } K m²/W (IS 13429, from memory), but of one day, and another may be lower
-box-grade-not-flat = none given: irradiance was not measured with a sensor that lay flat, for which the limit, { $limit } K m²/W, holds (IS 13429, from memory)
+box-grade-one-day = none: F1 is above { $limit } K m²/W (IS 13429), but of one day, and another may be lower
+box-grade-not-flat = none: irradiance was not measured with a sensor that lay flat, for which the limit, { $limit } K m²/W, holds (IS 13429)
 box-glass = The glass is { $area } m², as stated.
-box-glass-not-stated = The intercept area, { $area } m², counts as the glass. If it has mirrors in it, F2 comes out too low: state glazing_area_m2.
+box-glass-not-stated = The intercept area, { $area } m², counts as the glass. If it has mirrors in it, F2 comes out too low: state the area of the glass.
 box-beyond-reach-remedy = F1 is too low, or the sensor read too little in that run: check that the plateau was reached, mirrors were covered alike, and the sensor lay flat
 boiling-gets-to = no time to boil: in the sun of the test the water gets to { $highest }, and boils at { $boiling }
 boiling-may-not = no time to boil: within what the figures may be off by, the water may not get to { $boiling }, where it boils
@@ -2260,7 +2260,7 @@ beside-note-pairs = "Told apart": p of the difference is under 0.05, corrected b
 dry-sun-down = the sun was below the horizon at the plateau, so the clock, the time zone or the place is wrong
 dry-sun-down-remedy = correct time_zone, latitude and longitude under [site], or the times of the log
 dry-colder-than-air = the vessel reads { $below } K below the coolest air of the run: one of the two is in another unit than stated
-dry-very-hot = the vessel reads { $highest } °C, hotter than home-built cookers get (common practice, no published source): is the thermometer in °F?
+dry-very-hot = the vessel reads { $highest } °C, hotter than home-built cookers get: is the thermometer in °F?
 dry-unit-remedy = state vessel_temperature and ambient_temperature under [units], "°F" or "°C", as each thermometer shows
 dish-losses-differ = the loss by cooling, { $cooling } W/K, and that of the heat balance, { $balance } W/K, differ by more than their ±: sun reached the cooling load, or the wind was another
 dish-losses-differ-remedy = shade all of the aperture and the pot while it cools, and note the wind in both

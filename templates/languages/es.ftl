@@ -456,8 +456,8 @@ section-heat-balance = Balance térmico
 page-balance-quantity = magnitud
 balance-what = El agua absorbe lo que la cocina gana del sol menos lo que pierde al aire: P = g·G − u·Td, con la irradiancia G y la diferencia de temperatura Td. Así se puede decir la potencia a cualquier irradiancia. La calificación escala las pérdidas con el sol; esto no.
 # Above a column of values. "One day": it was tested on one day only, so it is no 95 % range.
-balance-spread = valor ± semiancho (95 %: dispersión, días, instrumentos)
-balance-spread-one-day = valor ± semiancho (un día: dispersión, instrumentos)
+balance-spread = STILL TO TRANSLATE
+balance-spread-one-day = STILL TO TRANSLATE
 balance-gain = ganancia del sol, g
 balance-gain-text = { $value } m²
 balance-loss = pérdida al aire, u
@@ -469,12 +469,12 @@ balance-ratio-text = { $value } K m²/W
 balance-ratio-none = no se da: puede que no haya pérdida
 balance-value = { $value } ± { $half_width }
 # { $range }: lowest and highest of the intervals.
-balance-rests-on = Se apoya en { counted-intervals } en { counted-days }, con { $mean } W/m² de media ({ $range } W/m²): todos los que tienen lecturas fiables. Los límites sobre el tiempo atmosférico y la hora no descartan aquí ninguno. Sí los descartan la ventana de temperatura del agua, la falta de lecturas, lo que excluye quien ensayó y, donde la irradiancia es estimada, un cielo que no se declara sin nubes.
+balance-rests-on = STILL TO TRANSLATE
 balance-counts-vessels = Aquí la ganancia, la pérdida y la potencia son del agua y de los recipientes, que cuentan con { $heat } J/K: { $basis }. Todo lo demás que este informe dice de potencia, ollas y meses es solo del agua.
 balance-scaling-adds = Con esta pérdida, escalar la calificación en proporción de { $mean } W/m² a 700 W/m² suma { $power } W a Ps(50).
 balance-scaling-takes = Con esta pérdida, escalar la calificación en proporción de { $mean } W/m² a 700 W/m² resta { $power } W a Ps(50).
-balance-caption = Potencia entre irradiancia frente a diferencia de temperatura entre irradiancia, y la recta g − u·Td/G con su banda del 95 %. Puntos: intervalos a los que se ajusta; cruces: los demás. La banda es la del balance de incertidumbre; donde los sorteos de Monte Carlo llegan más lejos, la tabla da el extremo más amplio.
-balance-caption-one-day = Potencia entre irradiancia frente a diferencia de temperatura entre irradiancia, y la recta g − u·Td/G con su banda, que es de un solo día y no del 95 %. Puntos: intervalos a los que se ajusta; cruces: los demás. La banda es la del balance de incertidumbre; donde los sorteos de Monte Carlo llegan más lejos, la tabla da el extremo más amplio.
+balance-caption = STILL TO TRANSLATE
+balance-caption-one-day = STILL TO TRANSLATE
 # Behind a caption.
 balance-beyond = Intervalos fuera de los bordes: { $count }.
 # Read out to those who do not see the figure.
@@ -489,7 +489,7 @@ balance-key-line-one-day = g − u·Td/G, banda de un día con instrumentos
 balance-none-irradiance = No se pueden ajustar ganancia y pérdida: no se midió la irradiancia.
 balance-none-few = No se pueden ajustar ganancia y pérdida: hacen falta al menos tres intervalos con lecturas fiables; hallados: { $intervals }.
 balance-none-alike = No se pueden distinguir ganancia y pérdida: la diferencia de temperatura y la irradiancia guardaron casi la misma proporción en todos los intervalos.
-balance-source = Mínimos cuadrados ordinarios de P sobre G y Td sin término independiente, cada intervalo con igual peso. Según Funk y Larson 1998 (Solar Energy 62, 63–68; se vio el resumen); no es un ensayo según ISO 9806. Cociente optotérmico: Lahkar, Bhamu y Samdarshi 2012 (Applied Energy 99, 491–495; de memoria).
+balance-source = STILL TO TRANSLATE
 
 ## Cooking
 
@@ -800,9 +800,9 @@ known-clock-rate = marcha del reloj dentro de ± { $percent } %
 source-common-practice = práctica habitual, sin fuente publicada
 source-wmo-8 = WMO-No. 8, totales horarios, para las clases de ISO 9060:1990 (patrón secundario, primera, segunda) a las que siguen las A, B, C de 2018
 source-iec-60584 = IEC 60584-1:2013, tolerancia hasta 100 °C
-source-iec-60751 = IEC 60751, tolerancia a 100 °C, de memoria
-source-clear-sky = Ineichen y Perez 2002; 5 % de memoria de Reno, Hansen y Stein 2012 (SAND2012-2389); turbidez: práctica habitual, sin fuente publicada
-source-conversion = Erbs, Klein y Duffie 1982; dispersión de la radiación directa de memoria de Gueymard y Ruiz-Arias 2016
+source-iec-60751 = STILL TO TRANSLATE
+source-clear-sky = STILL TO TRANSLATE
+source-conversion = STILL TO TRANSLATE
 source-specific-heat = IAPWS-IF97, 10 °C a 95 °C
 
 ## Regression and uncertainty: what the budget comes to
@@ -1901,8 +1901,8 @@ procedure-value = { $value } { $unit }
 # An interval that reaches further on one side.
 procedure-value-between = { $value } ({ $lower } a { $upper })
 procedure-value-alone = { $value } (± no se da)
-procedure-spread = valor ± semiancho (95 %: días, lecturas, instrumentos)
-procedure-spread-one-day = valor ± semiancho (un día: lecturas, instrumentos)
+procedure-spread = STILL TO TRANSLATE
+procedure-spread-one-day = STILL TO TRANSLATE
 page-procedure-quantity = magnitud
 procedure-boiling = El tiempo hasta hervir es para { $load } de agua de { $ambient } a { $boiling }, su punto de ebullición aquí, con { $irradiance } W/m² constantes: las medias del ensayo. Está calculado, no cronometrado.
 # { $limit }, °C.
@@ -1940,7 +1940,7 @@ dry-axis-time = tiempo desde la primera lectura, min
 dry-axis-vessel = recipiente, °C
 dry-key-vessel = lecturas
 dry-key-plateau = meseta
-dry-source = Meseta, según la lectura de este proyecto: el tramo más caliente de al menos diez minutos, más con un termómetro de aguja de divisiones gruesas, en que el recipiente sube o baja menos de 0,1 K/min y el sol se mantiene dentro de ± 20 W/m² y por encima de 600 W/m². El cociente es el que usan Mullick, Kandpal y Saxena 1987 para cocinas de caja (de memoria). Subida inicial: en los primeros diez minutos, o en las dos primeras lecturas.
+dry-source = STILL TO TRANSLATE
 dry-no-vessel = el registro no tiene la temperatura del recipiente
 dry-no-vessel-remedy = nombre la columna del recipiente como vessel_temperature bajo [columns]; si el recipiente tenía agua, escriba kind = "water"
 dry-no-irradiance = el registro no tiene irradiancia, así que la meseta no se puede referir al sol
@@ -1962,8 +1962,8 @@ dry-still-moves-remedy = empiece antes, oriente de nuevo y siga hasta que se man
 section-box-cooker = Figuras de mérito de una cocina de caja
 box-what = F1 = (Tp − Ta)/H: cuánto se eleva la caja vacía sobre el aire por cada W/m² en el plano horizontal. F2 = F1·M·c·ΔT/[A·τ·(F1·H − (T − Ta))]: qué tan bien pasa su calor a una carga completa, según el tiempo τ en que el agua sube ΔT; T, Ta y H son medias de ese tiempo.
 box-grade = grado
-box-grade-a = A: F1 está con seguridad por encima de { $limit } K m²/W (IS 13429, de memoria)
-box-grade-none = no se da: F1 no está con seguridad por encima de { $limit } K m²/W, el límite del grado A (IS 13429, de memoria); los límites inferiores no se conocen aquí
+box-grade-a = STILL TO TRANSLATE
+box-grade-none = STILL TO TRANSLATE
 box-rests-on-dry = F1 se apoya en { $runs ->
     [one] { $runs } ensayo en seco
    *[other] { $runs } ensayos en seco
@@ -1981,7 +1981,7 @@ box-axis-time = tiempo desde el inicio de la subida, min
 box-axis-water = agua, °C
 box-key-water = lecturas
 box-key-told = según F1 y F2
-box-source = Mullick, Kandpal y Saxena 1987 (Solar Energy 39, 353–360) e IS 13429, ambos de memoria. Escriben F2 con el logaritmo de ambos extremos: el mismo valor con un sol constante, y hasta un 2 % distinto con uno que cambia en una décima parte, más donde F1·H está cerca del final de la subida (simulado). Toman la ebullición a 100 °C, este informe el punto de ebullición local. No se da ningún valor mínimo de F2: se citan dos, y no coinciden.
+box-source = STILL TO TRANSLATE
 box-no-dry-run = no hay ningún ensayo en seco, así que no hay F1, ni F2, que se apoya en ella
 box-no-dry-run-remedy = deje la caja vacía al sol en torno al mediodía y registre su placa: kind = "dry"
 box-no-plateau = ningún ensayo en seco tiene meseta, así que no hay F1, ni F2
@@ -2036,7 +2036,7 @@ dish-axis-time = tiempo desde la primera lectura, min
 dish-axis-difference = agua por encima del aire, K
 dish-key-water = lecturas
 dish-key-told = según la constante de tiempo
-dish-source = Mullick, Kandpal y Kumar 1991 (Solar Energy 46, 139–144; de memoria). Toman la pendiente de ln(T − Ta); este informe, la de T frente a la integral de T − Ta: la misma con aire constante, y exacta con aire que se calienta, donde la otra se desvía de un 2 a un 9 % para 1 K/h y constantes de tiempo de una a dos horas (simulado). Toman la ebullición a 100 °C, este informe el punto de ebullición local.
+dish-source = STILL TO TRANSLATE
 dish-no-cooling-run = no hay ningún ensayo de enfriamiento, así que no hay constante de tiempo, ni pérdida, ni factor óptico
 dish-no-cooling-run-remedy = deje enfriar una carga caliente a la sombra, y regístrela: kind = "cooling"
 dish-begins-too-cool = { $log }: el agua empieza { $above } K por encima del aire, y un ensayo de enfriamiento, al menos { $least } K por encima; no cuenta
@@ -2054,7 +2054,7 @@ dish-no-heating-remedy = registre un calentamiento de al menos { $rise } K al so
 dish-plane-not-normal = la irradiancia no se midió mirando al sol, y el factor óptico es para la radiación directa
 dish-plane-estimated = la irradiancia es estimada, y el factor óptico toma la de la radiación directa
 dish-plane-remedy = mantenga el sensor mirando al sol, e indique plane = "normal"
-dish-global-not-beam = un sensor que mira al sol ve también el cielo que lo rodea, que un espejo con foco no aprovecha: con él el factor óptico es menor que con la radiación directa sola, en una décima parte más o menos con un cielo muy despejado, y en una sexta parte o más con bruma (práctica habitual, sin fuente publicada)
+dish-global-not-beam = STILL TO TRANSLATE
 dish-global-not-beam-remedy = diga en las notas si el sensor veía solo la radiación directa
 dish-no-end = dentro de lo que pueden desviarse los instrumentos, el margen de una de las cifras no tiene extremo, y no se da
 dish-no-end-remedy = mida la irradiancia con un sensor mejor conocido, e indique su incertidumbre
@@ -2075,7 +2075,7 @@ efficiency-axis-difference = diferencia de temperatura, Td, K
 efficiency-axis-exergy = exergía, W
 efficiency-key-intervals = intervalos
 efficiency-key-parabola = parábola
-efficiency-source = Exergía de la luz solar según Petela 1964 con el sol a 5777 K; exergía del agua según el segundo principio. Como Öztürk 2004 y otros; los artículos eligen otros márgenes de temperatura del agua, así que compare solo con el margen de arriba. Máximo y factor de calidad según Kumar, Vishwanath y Gupta 2012 (se vio el resumen); que la pérdida sea allí la exergía del calor perdido, u·Td·(1 − Ta/T), con la u de este informe, es la lectura de este proyecto.
+efficiency-source = STILL TO TRANSLATE
 efficiency-plane = la irradiancia se midió con un sensor tendido en horizontal: donde el área de intercepción mira al sol, la luz solar se cuenta de menos, y las eficiencias salen demasiado altas
 efficiency-plane-remedy = compare solo con ensayos cuyo sensor estuviera en horizontal
 efficiency-no-peak = la exergía no tiene ningún punto más alto entre los intervalos, así que no hay máximo ni factor de calidad
@@ -2178,10 +2178,10 @@ helps-by-clock = STILL TO TRANSLATE
 check-of-logs = STILL TO TRANSLATE
 check-figures = Otras cifras hasta ahora
 check-no-figures = Todavía ninguna otra cifra.
-box-grade-one-day = no se da: F1 está por encima de { $limit } K m²/W (IS 13429, de memoria), pero es de un solo día, y la de otro día puede ser menor
-box-grade-not-flat = no se da ninguna: la irradiancia no se midió con un sensor horizontal, para el que vale el límite, { $limit } K m²/W (IS 13429, de memoria)
+box-grade-one-day = STILL TO TRANSLATE
+box-grade-not-flat = STILL TO TRANSLATE
 box-glass = El vidrio es de { $area } m², según lo indicado.
-box-glass-not-stated = El área de intercepción, { $area } m², cuenta como vidrio. Si incluye espejos, F2 sale demasiado baja: indique glazing_area_m2.
+box-glass-not-stated = STILL TO TRANSLATE
 box-beyond-reach-remedy = F1 es demasiado baja, o el sensor leyó de menos en ese ensayo: compruebe que se llegó a la meseta, que los espejos estaban igual de cubiertos y que el sensor estaba en horizontal
 boiling-gets-to = no hay tiempo hasta hervir: con el sol del ensayo el agua llega a { $highest }, y hierve a { $boiling }
 boiling-may-not = no hay tiempo hasta hervir: dentro de lo que pueden desviarse las cifras, puede que el agua no llegue a { $boiling }, donde hierve
@@ -2262,7 +2262,7 @@ beside-note-pairs = «Se distinguen»: la p de la diferencia es menor que 0,05, 
 dry-sun-down = en la meseta el sol estaba bajo el horizonte: el reloj, la zona horaria o el lugar están mal
 dry-sun-down-remedy = corrija time_zone, latitud y longitud en [site], o las horas del registro
 dry-colder-than-air = el recipiente marca { $below } K por debajo del aire más fresco del ensayo: uno de los dos está en otra unidad que la indicada
-dry-very-hot = el recipiente marca { $highest } °C, más de lo que alcanzan las cocinas caseras (práctica habitual, sin fuente publicada): ¿está el termómetro en °F?
+dry-very-hot = STILL TO TRANSLATE
 dry-unit-remedy = indique vessel_temperature y ambient_temperature en [units], "°F" o "°C", como muestra cada termómetro
 dish-losses-differ = la pérdida por enfriamiento, { $cooling } W/K, y la del balance térmico, { $balance } W/K, difieren en más que sus ±: el sol llegó a la carga que se enfriaba, o el viento era otro
 dish-losses-differ-remedy = dé sombra a toda la abertura y a la olla mientras se enfría, y anote el viento en ambos

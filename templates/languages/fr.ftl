@@ -473,8 +473,8 @@ section-heat-balance = Bilan thermique
 page-balance-quantity = grandeur
 balance-what = L’eau reçoit ce que le cuiseur gagne du soleil moins ce qu’il perd dans l’air : P = g·G − u·Td, avec l’éclairement G et l’écart de température Td. La puissance peut donc être dite à tout éclairement. L’évaluation met les pertes à l’échelle du soleil ; ce bilan ne le fait pas.
 # Above a column of values. "One day": it was tested on one day only, so it is no 95 % range.
-balance-spread = valeur ± demi-largeur (95 % : dispersion, jours, instruments)
-balance-spread-one-day = valeur ± demi-largeur (un seul jour : dispersion, instruments)
+balance-spread = STILL TO TRANSLATE
+balance-spread-one-day = STILL TO TRANSLATE
 balance-gain = gain solaire, g
 balance-gain-text = { $value } m²
 balance-loss = perte dans l’air, u
@@ -486,12 +486,12 @@ balance-ratio-text = { $value } K m²/W
 balance-ratio-none = non donné : la perte peut être nulle
 balance-value = { $value } ± { $half_width }
 # { $range }: lowest and highest of the intervals.
-balance-rests-on = Il repose sur { counted-intervals } en { counted-days }, à { $mean } W/m² en moyenne ({ $range } W/m²) : tous ceux dont les relevés sont sûrs. Les limites sur la météo et l’heure n’en écartent aucun ici. La fenêtre de température de l’eau, les relevés manquants, les exclusions de l’opérateur et, là où l’éclairement est estimé, un ciel non déclaré sans nuages en écartent.
+balance-rests-on = STILL TO TRANSLATE
 balance-counts-vessels = Ici, le gain, la perte et la puissance sont ceux de l’eau et des récipients, qui comptent pour { $heat } J/K : { $basis }. Tout ce que ce rapport dit par ailleurs de puissance, de marmites et de mois ne vaut que pour l’eau.
 balance-scaling-adds = Avec cette perte, la mise à l’échelle proportionnelle de l’évaluation, de { $mean } W/m² à 700 W/m², ajoute { $power } W à Ps(50).
 balance-scaling-takes = Avec cette perte, la mise à l’échelle proportionnelle de l’évaluation, de { $mean } W/m² à 700 W/m², retire { $power } W à Ps(50).
-balance-caption = Puissance sur éclairement selon l’écart de température sur éclairement, et la droite g − u·Td/G avec sa bande à 95 %. Points : intervalles auxquels elle est ajustée ; croix : les autres. La bande est celle du bilan ; là où les tirages de Monte-Carlo vont plus loin, le tableau donne le bout le plus éloigné.
-balance-caption-one-day = Puissance sur éclairement selon l’écart de température sur éclairement, et la droite g − u·Td/G avec sa bande, qui est d’un seul jour et non à 95 %. Points : intervalles auxquels elle est ajustée ; croix : les autres. La bande est celle du bilan ; là où les tirages de Monte-Carlo vont plus loin, le tableau donne le bout le plus éloigné.
+balance-caption = STILL TO TRANSLATE
+balance-caption-one-day = STILL TO TRANSLATE
 # Behind a caption.
 balance-beyond = Intervalles au-delà des bords : { $count }.
 # Read out to those who do not see the figure.
@@ -506,7 +506,7 @@ balance-key-line-one-day = g − u·Td/G, bande d’un seul jour avec instrument
 balance-none-irradiance = Le gain et la perte ne peuvent pas être ajustés : l’éclairement n’a pas été mesuré.
 balance-none-few = Le gain et la perte ne peuvent pas être ajustés : il faut au moins trois intervalles aux relevés sûrs ; trouvés : { $intervals }.
 balance-none-alike = Le gain et la perte ne se distinguent pas : l’écart de température et l’éclairement ont gardé presque le même rapport dans tous les intervalles.
-balance-source = Moindres carrés ordinaires de P selon G et Td sans ordonnée à l’origine, chaque intervalle avec le même poids. D’après Funk et Larson 1998 (Solar Energy 62, 63–68 ; résumé vu) ; ce n’est pas un essai selon ISO 9806. Rapport optothermique : Lahkar, Bhamu et Samdarshi 2012 (Applied Energy 99, 491–495 ; de mémoire).
+balance-source = STILL TO TRANSLATE
 
 ## Cooking
 
@@ -824,9 +824,9 @@ known-clock-rate = marche de l’horloge à ± { $percent } % près
 source-common-practice = pratique courante, sans source publiée
 source-wmo-8 = WMO-No. 8, totaux horaires, pour les classes d’ISO 9060:1990 (étalon secondaire, première, seconde) auxquelles A, B, C de 2018 font suite
 source-iec-60584 = IEC 60584-1:2013, tolérance jusqu’à 100 °C
-source-iec-60751 = IEC 60751, tolérance à 100 °C, de mémoire
-source-clear-sky = Ineichen et Perez 2002 ; 5 % de mémoire d’après Reno, Hansen et Stein 2012 (SAND2012-2389) ; trouble : pratique courante, sans source publiée
-source-conversion = Erbs, Klein et Duffie 1982 ; dispersion du rayonnement direct de mémoire d’après Gueymard et Ruiz-Arias 2016
+source-iec-60751 = STILL TO TRANSLATE
+source-clear-sky = STILL TO TRANSLATE
+source-conversion = STILL TO TRANSLATE
 source-specific-heat = IAPWS-IF97, 10 °C à 95 °C
 
 ## Regression and uncertainty: what the budget comes to
@@ -1931,8 +1931,8 @@ procedure-value = { $value } { $unit }
 # An interval that reaches further on one side.
 procedure-value-between = { $value } ({ $lower } à { $upper })
 procedure-value-alone = { $value } (± non donné)
-procedure-spread = valeur ± demi-largeur (95 % : jours, relevés, instruments)
-procedure-spread-one-day = valeur ± demi-largeur (un seul jour : relevés, instruments)
+procedure-spread = STILL TO TRANSLATE
+procedure-spread-one-day = STILL TO TRANSLATE
 page-procedure-quantity = grandeur
 procedure-boiling = La durée jusqu’à l’ébullition vaut pour { $load } d’eau de { $ambient } à { $boiling }, son point d’ébullition ici, sous un éclairement constant de { $irradiance } W/m² : les moyennes de l’essai. Elle est calculée, non chronométrée.
 # { $limit }, °C.
@@ -1971,7 +1971,7 @@ dry-axis-time = temps depuis le premier relevé, min
 dry-axis-vessel = récipient, °C
 dry-key-vessel = relevés
 dry-key-plateau = palier
-dry-source = Palier, selon la lecture de ce projet : la période la plus chaude d’au moins dix minutes, plus longue pour un cadran grossier, où le récipient monte ou descend de moins de 0,1 K/min, et où le soleil reste à ± 20 W/m² près et au-dessus de 600 W/m². Le rapport est celui que Mullick, Kandpal et Saxena 1987 emploient pour les cuiseurs boîtes (de mémoire). Montée initiale : sur les dix premières minutes, ou les deux premiers relevés.
+dry-source = STILL TO TRANSLATE
 dry-no-vessel = le journal n’a pas de température du récipient
 dry-no-vessel-remedy = nommer la colonne du récipient sous [columns], comme vessel_temperature ; si le récipient contenait de l’eau, écrire kind = "water"
 dry-no-irradiance = le journal n’a pas d’éclairement, le palier ne peut donc pas être rapporté au soleil
@@ -1993,8 +1993,8 @@ dry-still-moves-remedy = commencer plus tôt, réorienter, et continuer jusqu’
 section-box-cooker = Facteurs de mérite d’un cuiseur boîte
 box-what = F1 = (Tp − Ta)/H : de combien la boîte vide s’élève au-dessus de l’air par W/m² dans le plan horizontal. F2 = F1·M·c·ΔT/[A·τ·(F1·H − (T − Ta))] : à quel point sa chaleur passe dans une pleine charge, d’après le temps τ pendant lequel l’eau monte de ΔT ; T, Ta et H sont des moyennes sur ce temps.
 box-grade = classe
-box-grade-a = A : F1 est sûrement au-dessus de { $limit } K m²/W (IS 13429, de mémoire)
-box-grade-none = aucune donnée : F1 n’est pas sûrement au-dessus de { $limit } K m²/W, la limite de la classe A (IS 13429, de mémoire) ; les limites en dessous ne sont pas connues ici
+box-grade-a = STILL TO TRANSLATE
+box-grade-none = STILL TO TRANSLATE
 box-rests-on-dry = F1 repose sur { $runs ->
     [one] { $runs } essai à sec
    *[other] { $runs } essais à sec
@@ -2012,7 +2012,7 @@ box-axis-time = temps depuis le début de la montée, min
 box-axis-water = eau, °C
 box-key-water = relevés
 box-key-told = d’après F1 et F2
-box-source = Mullick, Kandpal et Saxena 1987 (Solar Energy 39, 353–360) et IS 13429, tous deux de mémoire. Ils écrivent F2 avec le logarithme des deux bouts : la même chose sous un soleil constant, et jusqu’à 2 % d’écart sous un soleil qui change d’un dixième, davantage là où F1·H est proche de la fin de la montée (simulé). Ils comptent l’ébullition à 100 °C, ce rapport au point d’ébullition local. Aucun seuil n’est donné pour F2 : on en cite deux, et ils ne concordent pas.
+box-source = STILL TO TRANSLATE
 box-no-dry-run = il n’y a pas d’essai à sec, donc pas de F1, ni de F2 qui repose dessus
 box-no-dry-run-remedy = laisser la boîte vide au soleil vers midi et enregistrer la température de sa plaque : kind = "dry"
 box-no-plateau = aucun essai à sec n’a de palier, il n’y a donc pas de F1, ni de F2
@@ -2067,7 +2067,7 @@ dish-axis-time = temps depuis le premier relevé, min
 dish-axis-difference = eau au-dessus de l’air, K
 dish-key-water = relevés
 dish-key-told = par la constante de temps
-dish-source = Mullick, Kandpal et Kumar 1991 (Solar Energy 46, 139–144 ; de mémoire). Ils prennent la pente de ln(T − Ta) ; ce rapport prend celle de T selon l’intégrale de T − Ta : la même chose dans un air constant, et juste dans un air qui se réchauffe, où l’autre se trompe de 2 à 9 % pour 1 K/h et des constantes de temps d’une à deux heures (simulé). Ils comptent l’ébullition à 100 °C, ce rapport au point d’ébullition local.
+dish-source = STILL TO TRANSLATE
 dish-no-cooling-run = il n’y a pas d’essai de refroidissement, donc ni constante de temps, ni perte, ni facteur optique
 dish-no-cooling-run-remedy = laisser refroidir une charge chaude à l’ombre, et l’enregistrer : kind = "cooling"
 dish-begins-too-cool = { $log } : l’eau commence à { $above } K au-dessus de l’air, et un essai de refroidissement à { $least } K au moins ; il ne compte pas
@@ -2085,7 +2085,7 @@ dish-no-heating-remedy = enregistrer un chauffage d’au moins { $rise } K au so
 dish-plane-not-normal = l’éclairement n’a pas été mesuré face au soleil, et le facteur optique vaut pour le rayonnement direct
 dish-plane-estimated = l’éclairement est estimé, et le facteur optique prend celui du rayonnement direct
 dish-plane-remedy = garder le capteur tourné vers le soleil, et indiquer plane = "normal"
-dish-global-not-beam = un capteur tourné vers le soleil voit aussi le ciel autour, qu’un miroir à foyer n’utilise pas : avec lui, le facteur optique est plus bas qu’avec le seul rayonnement direct, d’environ un dixième sous un ciel très clair, et d’un sixième ou plus dans la brume (pratique courante, sans source publiée)
+dish-global-not-beam = STILL TO TRANSLATE
 dish-global-not-beam-remedy = dire dans les remarques si le capteur ne voyait que le rayonnement direct
 dish-no-end = compte tenu de ce dont les instruments peuvent se tromper, la plage de l’un des chiffres n’a pas de bout, et il n’est pas donné
 dish-no-end-remedy = mesurer l’éclairement avec un capteur mieux connu, et indiquer son incertitude
@@ -2106,7 +2106,7 @@ efficiency-axis-difference = écart de température, Td, K
 efficiency-axis-exergy = exergie, W
 efficiency-key-intervals = intervalles
 efficiency-key-parabola = parabole
-efficiency-source = Exergie du rayonnement solaire d’après Petela 1964 avec le soleil à 5777 K ; exergie de l’eau d’après le second principe. Comme Öztürk 2004 et d’autres ; les publications choisissent d’autres plages de température de l’eau, ne comparez donc qu’avec la plage ci-dessus. Pic et facteur de qualité d’après Kumar, Vishwanath et Gupta 2012 (résumé vu) ; que la perte y soit l’exergie de la chaleur perdue, u·Td·(1 − Ta/T), avec le u de ce rapport, est la lecture de ce projet.
+efficiency-source = STILL TO TRANSLATE
 efficiency-plane = l’éclairement a été mesuré avec un capteur posé à plat : là où la surface d’interception fait face au soleil, le rayonnement solaire est compté trop petit, et les rendements, qui en sont des parts, sont trop élevés
 efficiency-plane-remedy = ne comparer qu’avec des essais dont le capteur était à plat
 efficiency-no-peak = l’exergie n’a pas de point le plus haut parmi les intervalles, il n’y a donc ni pic ni facteur de qualité
@@ -2209,10 +2209,10 @@ helps-by-clock = STILL TO TRANSLATE
 check-of-logs = STILL TO TRANSLATE
 check-figures = Autres chiffres à ce jour
 check-no-figures = Aucun autre chiffre pour l’instant.
-box-grade-one-day = aucune n’est donnée : F1 est au-dessus de { $limit } K m²/W (IS 13429, de mémoire), mais d’un seul jour, et un autre peut être plus bas
-box-grade-not-flat = aucune n’est donnée : l’éclairement n’a pas été mesuré avec un capteur à plat, pour lequel vaut la limite, { $limit } K m²/W (IS 13429, de mémoire)
+box-grade-one-day = STILL TO TRANSLATE
+box-grade-not-flat = STILL TO TRANSLATE
 box-glass = Le vitrage est de { $area } m², comme indiqué.
-box-glass-not-stated = La surface d’interception, { $area } m², compte comme vitrage. Si elle comprend des miroirs, F2 est trop bas : indiquez glazing_area_m2.
+box-glass-not-stated = STILL TO TRANSLATE
 box-beyond-reach-remedy = F1 est trop bas, ou le capteur a trop peu indiqué dans cet essai : vérifier que le palier a été atteint, que les miroirs étaient couverts de la même façon, et que le capteur était à plat
 boiling-gets-to = pas de durée jusqu’à l’ébullition : sous le soleil de l’essai, l’eau arrive à { $highest }, et elle bout à { $boiling }
 boiling-may-not = pas de durée jusqu’à l’ébullition : compte tenu de ce dont les chiffres peuvent se tromper, il se peut que l’eau n’arrive pas à { $boiling }, où elle bout
@@ -2293,7 +2293,7 @@ beside-note-pairs = « Distingués » : le p de la différence est inférieur
 dry-sun-down = pendant le palier, le soleil était sous l’horizon : l’horloge, le fuseau horaire ou le lieu est faux
 dry-sun-down-remedy = corrigez time_zone, latitude et longitude sous [site], ou les heures du journal
 dry-colder-than-air = le récipient indique { $below } K de moins que l’air le plus frais de l’essai : l’un des deux est dans une autre unité que celle indiquée
-dry-very-hot = le récipient indique { $highest } °C, plus que n’atteignent les cuiseurs faits maison (pratique courante, sans source publiée) : le thermomètre est-il en °F ?
+dry-very-hot = STILL TO TRANSLATE
 dry-unit-remedy = indiquez vessel_temperature et ambient_temperature sous [units], "°F" ou "°C", comme chaque thermomètre l’affiche
 dish-losses-differ = la perte par refroidissement, { $cooling } W/K, et celle du bilan thermique, { $balance } W/K, diffèrent de plus que leurs ± : le soleil a atteint la charge qui refroidissait, ou le vent était autre
 dish-losses-differ-remedy = ombragez toute l’ouverture et la marmite pendant qu’elle refroidit, et notez le vent dans les deux

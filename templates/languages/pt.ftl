@@ -460,8 +460,8 @@ section-heat-balance = Balanço térmico
 page-balance-quantity = grandeza
 balance-what = A água recebe o que o fogão ganha do sol menos o que perde para o ar: P = g·G − u·Td, com a irradiância G e a diferença de temperatura Td. Assim a potência pode ser dita a qualquer irradiância. A avaliação escala as perdas com o sol; este balanço não.
 # Above a column of values. "One day": it was tested on one day only, so it is no 95 % range.
-balance-spread = valor ± meia largura (95 %: dispersão, dias, instrumentos)
-balance-spread-one-day = valor ± meia largura (um só dia: dispersão, instrumentos)
+balance-spread = STILL TO TRANSLATE
+balance-spread-one-day = STILL TO TRANSLATE
 balance-gain = ganho do sol, g
 balance-gain-text = { $value } m²
 balance-loss = perda para o ar, u
@@ -473,12 +473,12 @@ balance-ratio-text = { $value } K m²/W
 balance-ratio-none = não se dá: a perda pode ser nula
 balance-value = { $value } ± { $half_width }
 # { $range }: lowest and highest of the intervals.
-balance-rests-on = Apoia-se em { counted-intervals } em { counted-days }, com { $mean } W/m² em média ({ $range } W/m²): todos os que têm leituras fiáveis. Os limites sobre o tempo atmosférico e a hora não descartam nenhum aqui. Descartam-nos a janela de temperatura da água, as leituras em falta, as exclusões do responsável pelo ensaio e, onde a irradiância é estimada, um céu não declarado sem nuvens.
+balance-rests-on = STILL TO TRANSLATE
 balance-counts-vessels = Aqui o ganho, a perda e a potência são da água e dos recipientes, que contam com { $heat } J/K: { $basis }. Tudo o mais que este relatório diz de potência, panelas e meses é só da água.
 balance-scaling-adds = Com esta perda, escalar a avaliação em proporção de { $mean } W/m² para 700 W/m² acrescenta { $power } W a Ps(50).
 balance-scaling-takes = Com esta perda, escalar a avaliação em proporção de { $mean } W/m² para 700 W/m² tira { $power } W a Ps(50).
-balance-caption = Potência sobre irradiância em função da diferença de temperatura sobre irradiância, e a reta g − u·Td/G com a sua banda de 95 %. Pontos: intervalos a que se ajusta; cruzes: os outros. A banda é a do balanço de incerteza; onde os sorteios de Monte Carlo vão mais longe, a tabela dá o extremo mais afastado.
-balance-caption-one-day = Potência sobre irradiância em função da diferença de temperatura sobre irradiância, e a reta g − u·Td/G com a sua banda, que é de um só dia e não de 95 %. Pontos: intervalos a que se ajusta; cruzes: os outros. A banda é a do balanço de incerteza; onde os sorteios de Monte Carlo vão mais longe, a tabela dá o extremo mais afastado.
+balance-caption = STILL TO TRANSLATE
+balance-caption-one-day = STILL TO TRANSLATE
 # Behind a caption.
 balance-beyond = Intervalos além das bordas: { $count }.
 # Read out to those who do not see the figure.
@@ -493,7 +493,7 @@ balance-key-line-one-day = g − u·Td/G, banda de um só dia com instrumentos
 balance-none-irradiance = Não se podem ajustar ganho e perda: a irradiância não foi medida.
 balance-none-few = Não se podem ajustar ganho e perda: são precisos pelo menos três intervalos com leituras fiáveis; encontrados: { $intervals }.
 balance-none-alike = Não se podem distinguir ganho e perda: a diferença de temperatura e a irradiância mantiveram quase a mesma razão em todos os intervalos.
-balance-source = Mínimos quadrados ordinários de P em função de G e Td sem ordenada na origem, todos os intervalos com o mesmo peso. Segundo Funk e Larson 1998 (Solar Energy 62, 63–68; viu-se o resumo); não é um ensaio segundo a ISO 9806. Razão optotérmica: Lahkar, Bhamu e Samdarshi 2012 (Applied Energy 99, 491–495; de memória).
+balance-source = STILL TO TRANSLATE
 
 ## Cooking
 
@@ -804,9 +804,9 @@ known-clock-rate = andamento do relógio dentro de ± { $percent } %
 source-common-practice = prática comum, sem fonte publicada
 source-wmo-8 = WMO-No. 8, totais horários, para as classes da ISO 9060:1990 (padrão secundário, primeira, segunda) que as A, B, C de 2018 seguem
 source-iec-60584 = IEC 60584-1:2013, tolerância até 100 °C
-source-iec-60751 = IEC 60751, tolerância a 100 °C, de memória
-source-clear-sky = Ineichen e Perez 2002; 5 % de memória de Reno, Hansen e Stein 2012 (SAND2012-2389); turbidez: prática comum, sem fonte publicada
-source-conversion = Erbs, Klein e Duffie 1982; dispersão da radiação direta de memória de Gueymard e Ruiz-Arias 2016
+source-iec-60751 = STILL TO TRANSLATE
+source-clear-sky = STILL TO TRANSLATE
+source-conversion = STILL TO TRANSLATE
 source-specific-heat = IAPWS-IF97, 10 °C a 95 °C
 
 ## Regression and uncertainty: what the budget comes to
@@ -1901,8 +1901,8 @@ procedure-value = { $value } { $unit }
 # An interval that reaches further on one side.
 procedure-value-between = { $value } ({ $lower } a { $upper })
 procedure-value-alone = { $value } (± não é dado)
-procedure-spread = valor ± meia largura (95 %: dias, leituras, instrumentos)
-procedure-spread-one-day = valor ± meia largura (um só dia: leituras, instrumentos)
+procedure-spread = STILL TO TRANSLATE
+procedure-spread-one-day = STILL TO TRANSLATE
 page-procedure-quantity = grandeza
 procedure-boiling = O tempo até ferver é para { $load } de água de { $ambient } a { $boiling }, o seu ponto de ebulição aqui, sob { $irradiance } W/m² constantes: as médias do ensaio. Foi calculado, não cronometrado.
 # { $limit }, °C.
@@ -1940,7 +1940,7 @@ dry-axis-time = tempo desde a primeira leitura, min
 dry-axis-vessel = recipiente, °C
 dry-key-vessel = leituras
 dry-key-plateau = patamar
-dry-source = Patamar, segundo a leitura deste projeto: o trecho mais quente de pelo menos dez minutos, mais com um termômetro de ponteiro de divisões grossas, em que o recipiente sobe ou desce menos de 0,1 K/min e o sol fica dentro de ± 20 W/m² e acima de 600 W/m². A razão é a que Mullick, Kandpal e Saxena 1987 usam para fogões de caixa (de memória). Subida inicial: nos primeiros dez minutos, ou nas duas primeiras leituras.
+dry-source = STILL TO TRANSLATE
 dry-no-vessel = o arquivo de leituras não tem a temperatura do recipiente
 dry-no-vessel-remedy = indique a coluna do recipiente como vessel_temperature em [columns]; se o recipiente tinha água, escreva kind = "water"
 dry-no-irradiance = o arquivo de leituras não tem irradiância, por isso o patamar não pode ser comparado com o sol
@@ -1962,8 +1962,8 @@ dry-still-moves-remedy = comece mais cedo, oriente de novo e continue até que s
 section-box-cooker = Figuras de mérito de um fogão de caixa
 box-what = F1 = (Tp − Ta)/H: quanto a caixa vazia sobe acima do ar por W/m² no plano horizontal. F2 = F1·M·c·ΔT/[A·τ·(F1·H − (T − Ta))]: quão bem o seu calor passa para uma carga completa, pelo tempo τ em que a água sobe ΔT; T, Ta e H são médias desse tempo.
 box-grade = grau
-box-grade-a = A: F1 está seguramente acima de { $limit } K m²/W (IS 13429, de memória)
-box-grade-none = não é dado: F1 não está seguramente acima de { $limit } K m²/W, o limite do grau A (IS 13429, de memória); os limites abaixo dele não são conhecidos aqui
+box-grade-a = STILL TO TRANSLATE
+box-grade-none = STILL TO TRANSLATE
 box-rests-on-dry = F1 apoia-se em { $runs ->
     [one] { $runs } sessão a seco
    *[other] { $runs } sessões a seco
@@ -1981,7 +1981,7 @@ box-axis-time = tempo desde o início da subida, min
 box-axis-water = água, °C
 box-key-water = leituras
 box-key-told = por F1 e F2
-box-source = Mullick, Kandpal e Saxena 1987 (Solar Energy 39, 353–360) e IS 13429, ambos de memória. Escrevem F2 com o logaritmo dos dois extremos: o mesmo valor sob um sol constante, e até 2 % diferente sob um que muda em um décimo, mais onde F1·H está perto do fim da subida (simulado). Tomam a ebulição a 100 °C, este relatório o ponto de ebulição local. Não se dá nenhum valor mínimo de F2: citam-se dois, e não coincidem.
+box-source = STILL TO TRANSLATE
 box-no-dry-run = não há sessão a seco, por isso não há F1, nem F2, que se apoia nela
 box-no-dry-run-remedy = deixe a caixa vazia ao sol em torno do meio-dia e registre a sua placa: kind = "dry"
 box-no-plateau = nenhuma sessão a seco tem patamar, por isso não há F1, nem F2
@@ -2036,7 +2036,7 @@ dish-axis-time = tempo desde a primeira leitura, min
 dish-axis-difference = água acima do ar, K
 dish-key-water = leituras
 dish-key-told = pela constante de tempo
-dish-source = Mullick, Kandpal e Kumar 1991 (Solar Energy 46, 139–144; de memória). Tomam a inclinação de ln(T − Ta); este relatório, a de T em função do integral de T − Ta: a mesma com ar constante, e exata com ar que aquece, onde a outra se desvia 2 a 9 % para 1 K/h e constantes de tempo de uma a duas horas (simulado). Tomam a ebulição a 100 °C, este relatório o ponto de ebulição local.
+dish-source = STILL TO TRANSLATE
 dish-no-cooling-run = não há sessão de resfriamento, por isso não há constante de tempo, nem perda, nem fator óptico
 dish-no-cooling-run-remedy = deixe uma carga quente esfriar à sombra, e registre-a: kind = "cooling"
 dish-begins-too-cool = { $log }: a água começa { $above } K acima do ar, e uma sessão de resfriamento pelo menos { $least } K acima; não conta
@@ -2054,7 +2054,7 @@ dish-no-heating-remedy = registre um aquecimento de pelo menos { $rise } K ao so
 dish-plane-not-normal = a irradiância não foi medida de frente para o sol, e o fator óptico é para a radiação direta
 dish-plane-estimated = a irradiância é estimada, e o fator óptico toma a da radiação direta
 dish-plane-remedy = mantenha o sensor virado para o sol, e indique plane = "normal"
-dish-global-not-beam = um sensor virado para o sol vê também o céu em volta dele, que um espelho com foco não aproveita: com ele o fator óptico é menor do que só com a radiação direta, em cerca de um décimo sob um céu muito limpo, e em um sexto ou mais com névoa (prática comum, sem fonte publicada)
+dish-global-not-beam = STILL TO TRANSLATE
 dish-global-not-beam-remedy = diga nas notas se o sensor via só a radiação direta
 dish-no-end = dentro do que os instrumentos podem errar, a faixa de um dos números não tem extremo, e ele não é dado
 dish-no-end-remedy = meça a irradiância com um sensor mais bem conhecido, e indique a sua incerteza
@@ -2075,7 +2075,7 @@ efficiency-axis-difference = diferença de temperatura, Td, K
 efficiency-axis-exergy = exergia, W
 efficiency-key-intervals = intervalos
 efficiency-key-parabola = parábola
-efficiency-source = Exergia da luz solar segundo Petela 1964 com o sol a 5777 K; exergia da água pela segunda lei. Como Öztürk 2004 e outros; os artigos escolhem outras faixas de temperatura da água, por isso compare só com a faixa acima. Máximo e fator de qualidade segundo Kumar, Vishwanath e Gupta 2012 (viu-se o resumo); que a perda ali é a exergia do calor perdido, u·Td·(1 − Ta/T), com o u deste relatório, é a leitura deste projeto.
+efficiency-source = STILL TO TRANSLATE
 efficiency-plane = a irradiância foi medida com um sensor deitado na horizontal: onde a área de interceptação está virada para o sol, a luz solar é contada a menos, e as eficiências saem altas demais
 efficiency-plane-remedy = compare só com ensaios cujo sensor estava deitado na horizontal
 efficiency-no-peak = a exergia não tem ponto mais alto entre os intervalos, por isso não há máximo nem fator de qualidade
@@ -2178,10 +2178,10 @@ helps-by-clock = STILL TO TRANSLATE
 check-of-logs = STILL TO TRANSLATE
 check-figures = Outros números até agora
 check-no-figures = Ainda nenhum outro número.
-box-grade-one-day = não é dado: F1 está acima de { $limit } K m²/W (IS 13429, de memória), mas é de um só dia, e a de outro dia pode ser menor
-box-grade-not-flat = nenhuma: a irradiância não foi medida com um sensor deitado, para o qual vale o limite, { $limit } K m²/W (IS 13429, de memória)
+box-grade-one-day = STILL TO TRANSLATE
+box-grade-not-flat = STILL TO TRANSLATE
 box-glass = O vidro tem { $area } m², como indicado.
-box-glass-not-stated = A área de interceptação, { $area } m², conta como vidro. Se ela inclui espelhos, F2 sai baixa demais: indique glazing_area_m2.
+box-glass-not-stated = STILL TO TRANSLATE
 box-beyond-reach-remedy = F1 é baixa demais, ou o sensor leu a menos nessa sessão: verifique que se chegou ao patamar, que os espelhos estavam cobertos do mesmo modo e que o sensor estava na horizontal
 boiling-gets-to = não há tempo até ferver: sob o sol do ensaio a água chega a { $highest }, e ferve a { $boiling }
 boiling-may-not = não há tempo até ferver: dentro do que os números podem errar, a água pode não chegar a { $boiling }, onde ferve
@@ -2262,7 +2262,7 @@ beside-note-pairs = “Distinguem-se”: o p da diferença é menor que 0,05, co
 dry-sun-down = no patamar o sol estava abaixo do horizonte: o relógio, o fuso horário ou o lugar está errado
 dry-sun-down-remedy = corrija time_zone, latitude e longitude em [site], ou as horas do registro
 dry-colder-than-air = o recipiente marca { $below } K abaixo do ar mais fresco da sessão: um dos dois está em outra unidade que a indicada
-dry-very-hot = o recipiente marca { $highest } °C, mais do que alcançam os fogões caseiros (prática comum, sem fonte publicada): o termômetro está em °F?
+dry-very-hot = STILL TO TRANSLATE
 dry-unit-remedy = indique vessel_temperature e ambient_temperature em [units], "°F" ou "°C", como mostra cada termômetro
 dish-losses-differ = a perda por resfriamento, { $cooling } W/K, e a do balanço térmico, { $balance } W/K, diferem mais do que os seus ±: o sol chegou à carga que resfriava, ou o vento era outro
 dish-losses-differ-remedy = faça sombra sobre toda a abertura e a panela enquanto esfria, e anote o vento em ambas

@@ -454,8 +454,8 @@ section-heat-balance = Mizania ya joto
 page-balance-quantity = kipimo
 balance-what = Maji hupokea kile ambacho jiko linapata kutoka kwa jua kutoa kile ambacho linapoteza kwa hewa: P = g·G − u·Td, ambapo G ni mnururisho na Td ni tofauti ya halijoto. Hivyo nguvu inaweza kutajwa kwa mnururisho wowote. Tathmini hubadilisha upotevu kulingana na jua; urari huu haufanyi hivyo.
 # Above a column of values. "One day": it was tested on one day only, so it is no 95 % range.
-balance-spread = thamani ± nusu ya upana (95 %: mtawanyiko, siku, vifaa)
-balance-spread-one-day = thamani ± nusu ya upana (siku moja: mtawanyiko, vifaa)
+balance-spread = STILL TO TRANSLATE
+balance-spread-one-day = STILL TO TRANSLATE
 balance-gain = pato kutoka kwa jua, g
 balance-gain-text = { $value } m²
 balance-loss = upotevu kwa hewa, u
@@ -467,12 +467,12 @@ balance-ratio-text = { $value } K m²/W
 balance-ratio-none = hautajwi: huenda hakuna upotevu
 balance-value = { $value } ± { $half_width }
 # { $range }: lowest and highest of the intervals.
-balance-rests-on = Urari huu umejengwa juu ya { counted-intervals } katika { counted-days }, kwa wastani wa { $mean } W/m² ({ $range } W/m²): vyote ambavyo vipimo vyake ni thabiti. Vikomo vya hali ya hewa na saa haviweki kando kipindi chochote hapa. Dirisha la halijoto ya maji, vipimo vilivyokosekana, muda ulioondolewa na mpimaji na, pale ambapo mnururisho umekadiriwa, anga ambalo halikutajwa kuwa bila mawingu ndivyo huweka kando.
+balance-rests-on = STILL TO TRANSLATE
 balance-counts-vessels = Hapa pato, upotevu na nguvu ni za maji pamoja na vyombo, ambavyo vinahesabiwa kwa { $heat } J/K: { $basis }. Mengine yote katika ripoti hii kuhusu nguvu, sufuria na miezi ni ya maji pekee.
 balance-scaling-adds = Kwa upotevu huu, kubadilisha tathmini kwa uwiano kutoka { $mean } W/m² hadi 700 W/m² kunaongeza { $power } W kwa Ps(50).
 balance-scaling-takes = Kwa upotevu huu, kubadilisha tathmini kwa uwiano kutoka { $mean } W/m² hadi 700 W/m² kunapunguza { $power } W kwa Ps(50).
-balance-caption = Nguvu kwa mnururisho dhidi ya tofauti ya halijoto kwa mnururisho, na mstari g − u·Td/G pamoja na ukanda wake wa 95 %. Nukta: vipindi ambavyo mstari umelinganishwa navyo; misalaba: vingine. Ukanda ni wa bajeti; pale ambapo thamani zilizochotwa kwa nasibu (Monte Carlo) hufika mbali zaidi, jedwali linaonyesha ncha iliyo mbali zaidi.
-balance-caption-one-day = Nguvu kwa mnururisho dhidi ya tofauti ya halijoto kwa mnururisho, na mstari g − u·Td/G pamoja na ukanda wake, ambao ni wa siku moja na si wa 95 %. Nukta: vipindi ambavyo mstari umelinganishwa navyo; misalaba: vingine. Ukanda ni wa bajeti; pale ambapo thamani zilizochotwa kwa nasibu (Monte Carlo) hufika mbali zaidi, jedwali linaonyesha ncha iliyo mbali zaidi.
+balance-caption = STILL TO TRANSLATE
+balance-caption-one-day = STILL TO TRANSLATE
 # Behind a caption.
 balance-beyond = Vipindi vilivyo nje ya kingo: { $count }.
 # Read out to those who do not see the figure.
@@ -487,7 +487,7 @@ balance-key-line-one-day = g − u·Td/G, ukanda wa siku moja pamoja na vifaa
 balance-none-irradiance = Pato na upotevu haviwezi kukokotolewa: mnururisho haukupimwa.
 balance-none-few = Pato na upotevu haviwezi kukokotolewa: vinahitajika angalau vipindi vitatu vyenye vipimo thabiti; vilivyopatikana: { $intervals }.
 balance-none-alike = Pato na upotevu haviwezi kutofautishwa: tofauti ya halijoto na mnururisho vilibaki karibu na uwiano uleule katika vipindi vyote.
-balance-source = Miraba midogo kabisa ya kawaida ya P juu ya G na Td bila kikatizo, kila kipindi kwa uzito sawa. Kufuata Funk na Larson 1998 (Solar Energy 62, 63–68; muhtasari ulionekana); si jaribio kwa ISO 9806. Uwiano wa mwanga na joto: Lahkar, Bhamu na Samdarshi 2012 (Applied Energy 99, 491–495; kwa kumbukumbu ya kichwani).
+balance-source = STILL TO TRANSLATE
 
 ## Cooking
 
@@ -795,9 +795,9 @@ known-clock-rate = mwendo wa saa ndani ya ± { $percent } %
 source-common-practice = mazoea ya kawaida, hakuna chanzo kilichochapishwa
 source-wmo-8 = WMO-No. 8, jumla za kila saa, kwa madaraja ya ISO 9060:1990 (kiwango cha pili, daraja la kwanza, la pili) ambayo A, B, C za 2018 huyafuata
 source-iec-60584 = IEC 60584-1:2013, ustahimilivu hadi 100 °C
-source-iec-60751 = IEC 60751, ustahimilivu kwa 100 °C, kwa kumbukumbu ya kichwani
-source-clear-sky = Ineichen na Perez 2002; 5 % kwa kumbukumbu ya kichwani ya Reno, Hansen na Stein 2012 (SAND2012-2389); utusitusi: mazoea ya kawaida, hakuna chanzo kilichochapishwa
-source-conversion = Erbs, Klein na Duffie 1982; mtawanyiko wa miale kwa kumbukumbu ya kichwani ya Gueymard na Ruiz-Arias 2016
+source-iec-60751 = STILL TO TRANSLATE
+source-clear-sky = STILL TO TRANSLATE
+source-conversion = STILL TO TRANSLATE
 source-specific-heat = IAPWS-IF97, 10 °C hadi 95 °C
 
 ## Regression and uncertainty: what the budget comes to
@@ -1897,8 +1897,8 @@ procedure-value = { $value } { $unit }
 # An interval that reaches further on one side.
 procedure-value-between = { $value } ({ $lower } hadi { $upper })
 procedure-value-alone = { $value } (± haikutolewa)
-procedure-spread = thamani ± nusu ya upana (95 %: siku, vipimo, vifaa)
-procedure-spread-one-day = thamani ± nusu ya upana (siku moja: vipimo, vifaa)
+procedure-spread = STILL TO TRANSLATE
+procedure-spread-one-day = STILL TO TRANSLATE
 page-procedure-quantity = kipimo
 procedure-boiling = Muda wa kuchemka ni wa maji { $load } kutoka { $ambient } hadi { $boiling }, kiwango chake cha kuchemka hapa, katika jua lisilobadilika la { $irradiance } W/m²: wastani wa jaribio. Umekokotolewa, haukupimwa kwa saa.
 # { $limit }, °C.
@@ -1936,7 +1936,7 @@ dry-axis-time = muda tangu kipimo cha kwanza, min
 dry-axis-vessel = chombo, °C
 dry-key-vessel = vipimo
 dry-key-plateau = kilele tulivu
-dry-source = Kilele tulivu, kwa tafsiri ya mradi huu: kipande chenye joto zaidi cha angalau dakika kumi, kirefu zaidi kwa kipimajoto chenye hatua kubwa, ambamo chombo hupanda au kushuka kwa chini ya 0.1 K/min, na jua hubaki ndani ya ± 20 W/m² na juu ya 600 W/m². Uwiano huu ndio ambao Mullick, Kandpal na Saxena 1987 hutumia kwa majiko ya sanduku (kwa kumbukumbu ya kichwani). Kupanda kwa mwanzo: katika dakika kumi za kwanza, au vipimo viwili vya kwanza.
+dry-source = STILL TO TRANSLATE
 dry-no-vessel = rekodi haina halijoto ya chombo
 dry-no-vessel-remedy = itaje safuwima ya chombo kama vessel_temperature chini ya [columns]; ikiwa chombo kilikuwa na maji, andika kind = "water"
 dry-no-irradiance = rekodi haina mnururisho, kwa hiyo kilele tulivu hakiwezi kulinganishwa na jua
@@ -1958,8 +1958,8 @@ dry-still-moves-remedy = anza mapema zaidi, elekeza upya, na uendelee hadi halij
 section-box-cooker = Namba za ubora za jiko la sanduku
 box-what = F1 = (Tp − Ta)/H: jinsi sanduku tupu linavyopanda juu ya hewa kwa kila W/m² katika bapa la mlalo. F2 = F1·M·c·ΔT/[A·τ·(F1·H − (T − Ta))]: jinsi joto lake linavyoingia vizuri katika mzigo kamili, kwa muda τ ambao maji hupanda kwa ΔT; T, Ta na H ni wastani wa muda huo.
 box-grade = daraja
-box-grade-a = A: F1 kwa hakika iko juu ya { $limit } K m²/W (IS 13429, kwa kumbukumbu ya kichwani)
-box-grade-none = halikutolewa: F1 haiko kwa hakika juu ya { $limit } K m²/W, kikomo cha daraja A (IS 13429, kwa kumbukumbu ya kichwani); vikomo vilivyo chini yake havijulikani hapa
+box-grade-a = STILL TO TRANSLATE
+box-grade-none = STILL TO TRANSLATE
 box-rests-on-dry = F1 inategemea { $runs ->
     [one] duru kavu { $runs } yenye
    *[other] duru kavu { $runs } zenye
@@ -1977,7 +1977,7 @@ box-axis-time = muda tangu mwanzo wa upandaji, min
 box-axis-water = maji, °C
 box-key-water = vipimo
 box-key-told = kwa F1 na F2
-box-source = Mullick, Kandpal na Saxena 1987 (Solar Energy 39, 353–360) na IS 13429, zote mbili kwa kumbukumbu ya kichwani. Wao huandika F2 kwa logi (logarithm) ya ncha zote mbili: ni sawa katika jua lisilobadilika, na hukosea kwa hadi 2 % katika jua linalobadilika kwa moja ya kumi, zaidi pale F1·H ikiwa karibu na mwisho wa upandaji (kwa maigizo ya kompyuta). Wao huhesabu kuchemka kwa 100 °C, ripoti hii kwa kiwango cha kuchemka cha mahali. Hakuna kikomo cha kufaulu kilichotolewa kwa F2: viwili hunukuliwa, navyo havikubaliani.
+box-source = STILL TO TRANSLATE
 box-no-dry-run = hakuna duru kavu, kwa hiyo hakuna F1, wala F2 inayoitegemea
 box-no-dry-run-remedy = acha sanduku tupu juani karibu na adhuhuri na urekodi halijoto ya bamba lake: kind = "dry"
 box-no-plateau = hakuna duru kavu yenye kilele tulivu, kwa hiyo hakuna F1, wala F2
@@ -2032,7 +2032,7 @@ dish-axis-time = muda tangu kipimo cha kwanza, min
 dish-axis-difference = maji juu ya hewa, K
 dish-key-water = vipimo
 dish-key-told = kwa muda bainifu
-dish-source = Mullick, Kandpal na Kumar 1991 (Solar Energy 46, 139–144; kwa kumbukumbu ya kichwani). Wao huchukua mteremko wa ln(T − Ta); ripoti hii huchukua ule wa T dhidi ya intigrali ya T − Ta: ni sawa katika hewa isiyobadilika, na ni kweli katika hewa inayopata joto, ambapo ule mwingine hukosea kwa 2 hadi 9 % kwa 1 K/h na muda bainifu wa saa moja hadi mbili (kwa maigizo ya kompyuta). Wao huhesabu kuchemka kwa 100 °C, ripoti hii kwa kiwango cha kuchemka cha mahali.
+dish-source = STILL TO TRANSLATE
 dish-no-cooling-run = hakuna duru ya kupoa, kwa hiyo hakuna muda bainifu, upotevu wala kigezo cha mwanga
 dish-no-cooling-run-remedy = acha mzigo wa moto upoe kivulini, na uurekodi: kind = "cooling"
 dish-begins-too-cool = { $log }: maji yanaanza { $above } K juu ya hewa, na duru ya kupoa huanza angalau { $least } K juu yake; haihesabiwi
@@ -2050,7 +2050,7 @@ dish-no-heating-remedy = rekodi upashaji wa angalau { $rise } K juani, pamoja na
 dish-plane-not-normal = mnururisho haukupimwa kwa kulielekea jua, na kigezo cha mwanga ni cha miale ya jua
 dish-plane-estimated = mnururisho umekadiriwa, na kigezo cha mwanga huchukua ule wa miale ya jua
 dish-plane-remedy = acha kihisi kikilielekea jua, na utaje plane = "normal"
-dish-global-not-beam = kihisi kinacholielekea jua huona pia anga lililolizunguka, ambalo kiakisi chenye kitovu cha mwanga hakilitumii: kwa kihisi hicho kigezo cha mwanga huwa chini kuliko kwa miale pekee, kwa takriban moja ya kumi chini ya anga safi sana, na kwa moja ya sita au zaidi katika ukungu (mazoea ya kawaida, hakuna chanzo kilichochapishwa)
+dish-global-not-beam = STILL TO TRANSLATE
 dish-global-not-beam-remedy = sema katika maelezo ikiwa kihisi kiliona miale pekee
 dish-no-end = ndani ya kiasi ambacho vifaa vinaweza kukosea, mojawapo ya namba haina mwisho wa masafa yake, na haikutolewa
 dish-no-end-remedy = pima mnururisho kwa kihisi kinachojulikana vizuri zaidi, na taja utovu wake wa uhakika
@@ -2072,7 +2072,7 @@ efficiency-axis-exergy = eksergia, W
 efficiency-key-intervals = vipindi
 # As in English
 efficiency-key-parabola = parabola
-efficiency-source = Eksergia ya mwanga wa jua kwa mujibu wa Petela 1964 jua likiwa 5777 K; eksergia ya maji kwa sheria ya pili ya themodinamiki. Kama Öztürk 2004 na wengine; makala huchagua masafa mengine ya halijoto ya maji, kwa hiyo linganisha tu na masafa yaliyo juu. Kilele na kigezo cha ubora kwa mujibu wa Kumar, Vishwanath na Gupta 2012 (muhtasari ulionekana); kwamba upotevu huko ni eksergia ya joto lililopotea, u·Td·(1 − Ta/T), kwa u ya ripoti hii, ni tafsiri ya mradi huu.
+efficiency-source = STILL TO TRANSLATE
 efficiency-plane = mnururisho ulipimwa kwa kihisi kilicholala bapa: pale eneo la kupokea mwanga linapolielekea jua, mwanga wa jua huhesabiwa kuwa mdogo mno, na ufanisi, ambao ni sehemu yake, huwa mkubwa mno
 efficiency-plane-remedy = linganisha tu na majaribio ambayo kihisi chake kililala bapa
 efficiency-no-peak = eksergia haina nukta ya juu kabisa kati ya vipindi, kwa hiyo hakuna kilele wala kigezo cha ubora
@@ -2175,10 +2175,10 @@ helps-by-clock = STILL TO TRANSLATE
 check-of-logs = STILL TO TRANSLATE
 check-figures = Namba nyingine hadi sasa
 check-no-figures = Bado hakuna namba nyingine.
-box-grade-one-day = halikutolewa: F1 iko juu ya { $limit } K m²/W (IS 13429, kwa kumbukumbu ya kichwani), lakini ni ya siku moja, na nyingine inaweza kuwa chini zaidi
-box-grade-not-flat = hakuna: mnururisho haukupimwa kwa kihisi kilicholala, ambacho kikomo, { $limit } K m²/W, kinakihusu (IS 13429, kwa kumbukumbu ya kichwani)
+box-grade-one-day = STILL TO TRANSLATE
+box-grade-not-flat = STILL TO TRANSLATE
 box-glass = Kioo ni { $area } m², kama ilivyotajwa.
-box-glass-not-stated = Eneo la kupokea mwanga, { $area } m², linahesabiwa kuwa kioo. Ikiwa lina viakisi ndani yake, F2 huwa ndogo mno: taja glazing_area_m2.
+box-glass-not-stated = STILL TO TRANSLATE
 box-beyond-reach-remedy = F1 ni ndogo mno, au kihisi kilisoma pungufu katika duru hiyo: hakikisha kwamba kilele tulivu kilifikiwa, viakisi vilifunikwa kwa namna ileile, na kihisi kililala bapa
 boiling-gets-to = hakuna muda wa kuchemka: katika jua la jaribio maji hufika { $highest }, na huchemka kwa { $boiling }
 boiling-may-not = hakuna muda wa kuchemka: ndani ya kiasi ambacho namba zinaweza kukosea, huenda maji yasifike { $boiling }, ambapo huchemka
@@ -2259,7 +2259,7 @@ beside-note-pairs = “Zimetofautishwa”: p ya tofauti iko chini ya 0.05, ikiwa
 dry-sun-down = wakati wa kilele tulivu jua lilikuwa chini ya upeo wa macho: saa, ukanda wa saa au mahali pana kosa
 dry-sun-down-remedy = sahihisha time_zone, latitudo na longitudo chini ya [site], au saa za kumbukumbu
 dry-colder-than-air = chombo kinaonyesha { $below } K chini ya hewa baridi zaidi ya duru: kimoja kati ya viwili kiko katika kipimo tofauti na kilichotajwa
-dry-very-hot = chombo kinaonyesha { $highest } °C, moto kuliko majiko ya kujitengenezea (mazoea ya kawaida, hakuna chanzo kilichochapishwa): je, kipimajoto ni cha °F?
+dry-very-hot = STILL TO TRANSLATE
 dry-unit-remedy = taja vessel_temperature na ambient_temperature chini ya [units], "°F" au "°C", kama kila kipimajoto kinavyoonyesha
 dish-losses-differ = upotevu kwa kupoa, { $cooling } W/K, na ule wa mizania ya joto, { $balance } W/K, hutofautiana kuliko ± zake: jua lilifikia mzigo uliokuwa ukipoa, au upepo ulikuwa mwingine
 dish-losses-differ-remedy = weka kivuli juu ya mlango wote wa mwanga na sufuria inapopoa, na andika upepo katika zote mbili

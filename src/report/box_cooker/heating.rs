@@ -1,5 +1,6 @@
 //! How the water of a box cooker rises, and what its figures say of it.
 
+use jiff::civil::Date;
 use simmerline_math::exp;
 
 use crate::error::Result;
@@ -9,8 +10,9 @@ use crate::procedure::Assessment;
 use crate::procedure::box_cooker::figures::glass_m2;
 use crate::procedure::stretch::Stretch;
 use crate::report::assets::Asset;
-use crate::report::figures::curves::{At, Curves, draw_curves};
+use crate::report::figures::curves::{At, Curve, Curves, draw_curves};
 use crate::report::figures::style::Canvas;
+use crate::report::run_names::run_names;
 use crate::units::seconds_between;
 
 /// Its name among the figures.
@@ -67,8 +69,15 @@ pub fn rise_figure(assessment: &Assessment, canvas: &Canvas<'_>) -> Result<Optio
                 .collect()
         })
     };
+    let dates: Vec<Date> = found.stretches.iter().map(|one| one.date).collect();
+    let named = found.stretches.iter().zip(run_names(&dates, words));
     let curves = Curves {
-        measured: found.stretches.iter().map(measured).collect(),
+        measured: named
+            .map(|(stretch, name)| Curve {
+                name,
+                points: measured(stretch),
+            })
+            .collect(),
         are_joined: true,
         told: found.stretches.iter().map(told).collect(),
         measured_name: words.say(message!("box-key-water")),

@@ -1,5 +1,6 @@
 //! How hot loads cool, and what the time constant says of it.
 
+use jiff::civil::Date;
 use simmerline_math::exp;
 
 use crate::error::Result;
@@ -8,8 +9,9 @@ use crate::procedure::Assessment;
 use crate::procedure::dish::cooling::Cooling;
 use crate::procedure::uncertainty::shift::Shift;
 use crate::report::assets::Asset;
-use crate::report::figures::curves::{At, Curves, draw_curves};
+use crate::report::figures::curves::{At, Curve, Curves, draw_curves};
 use crate::report::figures::style::Canvas;
+use crate::report::run_names::run_names;
 use crate::units::seconds_between;
 
 /// Its name among the figures.
@@ -44,8 +46,15 @@ pub fn fall_figure(assessment: &Assessment, canvas: &Canvas<'_>) -> Result<Optio
         };
         Some((0..=POINTS).map(at).collect())
     };
+    let dates: Vec<Date> = found.coolings.iter().map(|one| one.date).collect();
+    let named = found.coolings.iter().zip(run_names(&dates, words));
     let curves = Curves {
-        measured: found.coolings.iter().map(measured).collect(),
+        measured: named
+            .map(|(cooling, name)| Curve {
+                name,
+                points: measured(cooling),
+            })
+            .collect(),
         are_joined: true,
         told: found.coolings.iter().filter_map(told).collect(),
         measured_name: words.say(message!("dish-key-water")),

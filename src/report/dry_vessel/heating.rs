@@ -1,15 +1,28 @@
 //! How dry vessels heat up.
 
+use jiff::civil::Date;
+
 use crate::error::Result;
+use crate::language::Words;
 use crate::message;
 use crate::procedure::Assessment;
 use crate::report::assets::Asset;
-use crate::report::figures::curves::{At, Curves, draw_curves};
+use crate::report::figures::curves::{At, Curve, Curves, draw_curves};
 use crate::report::figures::style::Canvas;
+use crate::report::run_names::run_names;
 use crate::units::seconds_between;
 
 /// Its name among the figures.
 pub const FILE: &str = "dry-vessel.svg";
+
+/// What each dry run is called.
+pub fn names(assessment: &Assessment, words: &Words) -> Vec<String> {
+    let runs = assessment.dry_runs.runs.iter();
+    let dates: Vec<Date> = runs
+        .map(|run| assessment.tested.dry_runs[run.run].date)
+        .collect();
+    run_names(&dates, words)
+}
 
 /// The figure, where a dry run has readings of the vessel.
 ///
@@ -27,7 +40,7 @@ pub fn heating_figure(assessment: &Assessment, canvas: &Canvas<'_>) -> Result<Op
         y_name: words.say(message!("dry-axis-vessel")),
         from_zero: false,
     };
-    for run in &assessment.dry_runs.runs {
+    for (run, name) in assessment.dry_runs.runs.iter().zip(names(assessment, words)) {
         let readings = &assessment.tested.dry_runs[run.run].readings;
         let Some(vessel) = &readings.vessel_c else {
             continue;
@@ -40,7 +53,7 @@ pub fn heating_figure(assessment: &Assessment, canvas: &Canvas<'_>) -> Result<Op
         let points: Vec<At> = points
             .map(|(time, value)| (minutes(*time), *value))
             .collect();
-        curves.measured.push(points);
+        curves.measured.push(Curve { name, points });
         if let Some(plateau) = &run.plateau {
             let ends = [plateau.span.from_us, plateau.span.to_us];
             let told = ends.map(|end| (minutes(end), plateau.vessel_c));

@@ -1,6 +1,6 @@
 //! Dry runs in words.
 
-use super::heating::FILE;
+use super::heating::{FILE, names};
 use crate::language::{Message, Words, celsius, fixed};
 use crate::message;
 use crate::procedure::Assessment;
@@ -88,21 +88,21 @@ fn table(assessment: &Assessment, words: &Words) -> Table {
         words.say(message!("dry-head-reached", level = level))
     }));
     let runs = assessment.dry_runs.runs.iter();
+    let named = runs.zip(names(assessment, words));
     Table {
         heads,
-        rows: runs
-            .map(|run| cells(assessment, run, levels.len(), words))
+        rows: named
+            .map(|(run, name)| cells(run, name, levels.len(), words))
             .collect(),
     }
 }
 
-fn cells(assessment: &Assessment, run: &DryRun, levels: usize, words: &Words) -> Vec<String> {
+fn cells(run: &DryRun, name: String, levels: usize, words: &Words) -> Vec<String> {
     const NONE: &str = "–";
     let said = |text: Option<String>| text.unwrap_or_else(|| NONE.to_owned());
     let plateau = run.plateau.as_ref();
-    let tested = &assessment.tested.dry_runs[run.run];
     let mut cells = vec![
-        tested.plan.label.clone(),
+        name,
         said(plateau.map(|one| words.say(fixed(one.vessel_c, 0)))),
         said(plateau.map(|one| words.say(fixed(one.ambient_c, 0)))),
         said(plateau.map(|one| words.say(fixed(one.irradiance_w_m2, 0)))),
@@ -135,13 +135,15 @@ fn alt(assessment: &Assessment) -> Message {
 /// The findings of all runs, each with the name of its run.
 pub fn findings(assessment: &Assessment, words: &Words) -> Vec<FindingText> {
     let runs = assessment.dry_runs.runs.iter();
-    runs.flat_map(|run| run.findings.iter().map(move |finding| (run, finding)))
-        .map(|(run, finding)| {
-            let label = &assessment.tested.dry_runs[run.run].plan.label;
+    runs.zip(names(assessment, words))
+        .flat_map(|(run, name)| {
+            let findings = run.findings.iter();
+            findings.map(move |finding| (name.clone(), finding))
+        })
+        .map(|(name, finding)| {
             let said = FindingText::said(words, finding.code.code(), finding);
             FindingText {
-                // A log keeps the case of its name.
-                text: format!("{label}: {}", words.say(&finding.text)),
+                text: format!("{name}: {}", words.say(&finding.text)),
                 ..said
             }
         })

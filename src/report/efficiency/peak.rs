@@ -8,7 +8,7 @@ use crate::procedure::efficiency::step::Step;
 use crate::procedure::uncertainty::Off;
 use crate::procedure::uncertainty::shift::Shift;
 use crate::report::assets::Asset;
-use crate::report::figures::curves::{At, Curves, draw_curves};
+use crate::report::figures::curves::{At, Curve, Curves, draw_curves};
 use crate::report::figures::style::Canvas;
 
 /// Its name among the figures.
@@ -43,7 +43,10 @@ pub fn exergy_figure(assessment: &Assessment, canvas: &Canvas<'_>) -> Result<Opt
         .into_iter()
         .collect();
     let curves = Curves {
-        measured: vec![points],
+        measured: vec![Curve {
+            name: String::new(),
+            points,
+        }],
         are_joined: false,
         told_name: if told.is_empty() {
             String::new()

@@ -22,6 +22,8 @@ const FONT_SCALE: f64 = 1.24;
 
 /// Width of a figure on paper: that of the report's text block, points.
 const PAGE_PT: f64 = 482.0;
+/// Width of a figure that stands beside text, points.
+const BESIDE_PT: f64 = 276.0;
 /// Width of a figure on a narrow screen, points.
 const PHONE_PT: f64 = 270.0;
 
@@ -87,6 +89,14 @@ impl<'w> Canvas<'w> {
         Canvas {
             words,
             width_pt: PAGE_PT,
+        }
+    }
+
+    /// Beside text on a page.
+    pub fn beside(words: &'w Words) -> Self {
+        Canvas {
+            words,
+            width_pt: BESIDE_PT,
         }
     }
 

@@ -21,9 +21,9 @@ use crate::report::figures::style::{
 /// Its name among the figures.
 pub const FILE: &str = "heat-balance.svg";
 
-const HEIGHT_PT: f64 = 216.0;
-const X_LABELS: usize = 8;
-const Y_LABELS: usize = 6;
+const HEIGHT_PT: f64 = 152.0;
+const X_LABELS: usize = 5;
+const Y_LABELS: usize = 5;
 /// Share of the mean irradiance below which a point of the line does not widen the view: as
 /// irradiance falls to none, what is divided by it grows without end.
 const WEAK_SUN: f64 = 0.5;
