@@ -523,7 +523,7 @@ stagnation-date-and-time = { $date }, { $time }
 stagnation-irradiance-estimated = { $irradiance } W/m², estimated
 stagnation-result = { $difference } ± { $half_width } K m²/W
 # { $usual }: "190 °C".
-stagnation-note = Highest steady temperature of the empty, dark vessel above ambient, for each W/m²; ± for 95 %, an oven thermometer within ± 10 K where no uncertainty is stated. It tells losses from light, and is no cooking power. The ratio is the one Mullick, Kandpal and Saxena 1987 use for box cookers (from memory); for other cookers it only compares like with like. An empty vessel can glow, crack or lose its coating: never leave it.
+stagnation-note = Highest steady temperature of the empty, dark vessel above ambient, for each W/m²; ± for 95 %, an oven thermometer within ± 10 K where no uncertainty is stated. It relates heat loss to sunlight and is not a cooking power. The ratio is the one Mullick, Kandpal and Saxena 1987 use for box cookers; for other cookers it only compares like with like. An empty vessel can glow, crack or lose its coating: never leave it.
 page-assumed = Assumed
 
 ## Cautions

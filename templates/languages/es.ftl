@@ -523,7 +523,7 @@ stagnation-irradiance-estimated = { $irradiance } W/m², estimada
 # As in English
 stagnation-result = { $difference } ± { $half_width } K m²/W
 # { $usual }: "190 °C".
-stagnation-note = Temperatura estable más alta del recipiente vacío y oscuro por encima del ambiente, por cada W/m²; ± para el 95 %, un termómetro de horno dentro de ± 10 K donde no se indica incertidumbre. Distingue las pérdidas de la luz recibida, y no es una potencia de cocción. El cociente es el que usan Mullick, Kandpal y Saxena 1987 para cocinas de caja (de memoria); para otras cocinas solo compara lo semejante con lo semejante. Un recipiente vacío puede ponerse al rojo, rajarse o perder su recubrimiento: no lo deje nunca solo.
+stagnation-note = STILL TO TRANSLATE
 page-assumed = Supuestos
 
 ## Cautions

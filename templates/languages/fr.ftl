@@ -542,7 +542,7 @@ stagnation-irradiance-estimated = { $irradiance } W/m², estimé
 # As in English
 stagnation-result = { $difference } ± { $half_width } K m²/W
 # { $usual }: "190 °C".
-stagnation-note = Plus haute température stable du récipient vide et sombre au-dessus de l’ambiante, par W/m² ; ± pour 95 %, un thermomètre de four à ± 10 K là où aucune incertitude n’est indiquée. Elle distingue les pertes de la lumière, et n’est pas une puissance de cuisson. Le rapport est celui que Mullick, Kandpal et Saxena 1987 emploient pour les cuiseurs boîtes (de mémoire) ; pour d’autres cuiseurs, il ne compare que des semblables. Un récipient vide peut rougir, se fendre ou perdre son revêtement : ne le quittez jamais.
+stagnation-note = STILL TO TRANSLATE
 page-assumed = Hypothèses
 
 ## Cautions

@@ -527,7 +527,7 @@ stagnation-irradiance-estimated = { $irradiance } W/m², estimada
 # As in English
 stagnation-result = { $difference } ± { $half_width } K m²/W
 # { $usual }: "190 °C".
-stagnation-note = Temperatura estável mais alta do recipiente vazio e escuro acima do ambiente, por W/m²; ± para 95 %, com um termômetro de forno de ± 10 K onde não se indica a incerteza. Separa as perdas da luz captada, e não é uma potência de cozimento. A razão é a que Mullick, Kandpal e Saxena 1987 usam para fogões de caixa (de memória); para outros fogões só compara semelhante com semelhante. Um recipiente vazio pode ficar em brasa, rachar ou perder o revestimento: nunca o deixe sozinho.
+stagnation-note = STILL TO TRANSLATE
 page-assumed = Suposições
 
 ## Cautions

@@ -521,7 +521,7 @@ stagnation-irradiance-estimated = { $irradiance } W/m², umekadiriwa
 # As in English
 stagnation-result = { $difference } ± { $half_width } K m²/W
 # { $usual }: "190 °C".
-stagnation-note = Halijoto ya juu kabisa iliyotulia ya chombo kitupu cheusi juu ya mazingira, kwa kila W/m²; ± kwa 95 %, kipimajoto cha oveni ndani ya ± 10 K pale ambapo utovu wa uhakika haukutajwa. Hutofautisha upotevu wa joto na upokeaji wa mwanga, na si nguvu ya kupikia. Uwiano huu ndio ambao Mullick, Kandpal na Saxena 1987 hutumia kwa majiko ya sanduku (kwa kumbukumbu ya kichwani); kwa majiko mengine hulinganisha tu vitu vinavyofanana. Chombo kitupu kinaweza kuwa chekundu kwa moto, kupasuka au kupoteza mpako wake: usikiache kamwe.
+stagnation-note = STILL TO TRANSLATE
 page-assumed = Makisio
 
 ## Cautions
