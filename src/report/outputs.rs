@@ -113,9 +113,11 @@ fn printable_report(assessment: &Assessment, edition: &Edition) -> Result<words:
     if !of_logs.is_empty() {
         let printable = |text: &mut String| *text = text.replace(of_logs.as_slice(), "?");
         report.provenance.notices.iter_mut().for_each(printable);
-        for row in report.provenance.logs.iter_mut().flatten() {
-            printable(&mut row.label);
-            printable(&mut row.text);
+        for part in &mut report.provenance.logs {
+            for row in part.readings.iter_mut().chain(&mut part.form) {
+                printable(&mut row.label);
+                printable(&mut row.text);
+            }
         }
     }
     refuse_missing_characters(&[&assessment.tested.campaign], &report)?;

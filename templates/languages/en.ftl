@@ -529,19 +529,18 @@ page-assumed = Assumed
 ## Cautions
 
 section-cautions = Cautions
-# [source] is put in by the program.
-page-cautions-source = Source: [source].
 
 ## Provenance
 
 section-provenance = Deviations, notes and provenance
-page-deviations = Deviations from the practice
+page-deviations = Deviations
 page-tester-notes = The tester’s notes
 page-notices = Notices from reading the logs
 page-logs = How the logs were read
 page-made-with = Made with
+page-sources = What was not checked
 # SHA-256: digits that change when a file changes.
-page-inputs = Inputs, with their SHA-256
+page-inputs = Files, with their SHA-256
 # A photo among the inputs.
 input-photo = { $file }, as it stands in this report
 # { $file }: its name, or input-photo.
@@ -648,7 +647,7 @@ tested-cost-no-currency = { $cost } (currency not stated)
 tested-load = Load
 tested-water = water
 tested-per-area = per intercept area
-tested-per-area-text = { $load } kg/m² (practice: { $practice } kg/m²)
+tested-per-area-text = { $load } kg/m² (standard: { $practice } kg/m²)
 tested-per-area-own = { $load } kg/m² (own limit: { $own } kg/m²)
 tested-vessels = vessels
 # Heading: what surrounded the used intervals.
@@ -691,18 +690,18 @@ tested-laboratory = laboratory
 tested-laboratory-not-stated = name and address not stated
 tested-tester = tested by
 tested-authorised = authorised by
-tested-client = for (client)
-tested-contact = client's contact
+tested-client = client
+tested-contact = contact of the client
 # What of the data the client supplied, and not the tester.
-tested-client-data = from the client
+tested-client-data = supplied by client
 # How the cooker was chosen from among several.
 tested-sampling = sampling
-tested-not-sampled = not stated, taken as handed in and not sampled
+tested-not-sampled = not stated; taken as received, not sampled
 # Results that somebody else measured.
-tested-others = results from others
+tested-others = external results
 tested-others-station = irradiance, from the log of a station nearby
 # As ISO/IEC 17025 asks: what was not established by the test is marked.
-tested-stated-note = What is said of the cooker, the load, the site, the laboratory and the client is stated in the campaign file and not checked here; what follows from it, such as the load per area and the boiling point, is as good as that. A wrong area, load or uncertainty makes a wrong rating. Results are of the cooker as it was handed in.
+tested-stated-note = Data on cooker, load, site, laboratory and client are as stated by the tester and were not verified; errors in them, and in the uncertainties stated, carry into the results. Results apply to the cooker as received.
 
 ## What was tested: instruments
 
@@ -732,7 +731,7 @@ uncertainty-percent = { $percent } % of the reading
 uncertainty-kelvin = { $kelvin } K
 uncertainty-speed = { $speed } m/s
 uncertainty-seconds = { $seconds } s
-tested-instruments-note = Uncertainties are standard uncertainties (k = 1), as the tester states them; section { $section } says what is taken where none is stated. The practice asks for the water sensor in the water, at the centre, 10 mm above the bottom, for the wind beside the cooker at its height, and for an even load over the vessels (from memory); none of these is checked here.
+tested-instruments-note = Standard uncertainties (k = 1), as stated by the tester; section { $section } says what is assumed where none is stated. The standard asks for the water sensor at the centre, 10 mm above the bottom of the vessel, for wind measured beside the cooker at its height, and for an even load over the vessels; none of this was checked.
 
 ## Regression and uncertainty: the budget of uncertainty
 #
@@ -791,7 +790,7 @@ known-distance = { $percent } % for a station nearby
 known-specific-heat = 4186 J/(kg K) within ± { $percent } %
 known-clock-rate = rate of the clock within ± { $percent } %
 # Where it is from, in a list with ";" between: titles and names stay as they are.
-source-common-practice = common practice, no published source
+source-common-practice = common practice
 source-wmo-8 = WMO-No. 8, hourly totals, for the classes of ISO 9060:1990 (secondary standard, first, second) that A, B, C of 2018 follow
 source-iec-60584 = IEC 60584-1:2013, tolerance up to 100 °C
 source-iec-60751 = IEC 60751, tolerance at 100 °C
@@ -921,26 +920,26 @@ influential-one = { $date } { $time } ({ $distance }; without it { $power } W)
 
 # { $limit }: a key of the campaign file, with its value; { $what }: a message that begins
 # with limit-.
-deviation-limit = Own limit: { $key } = { $value } ({ $what }).
+deviation-limit = Own limit: { $what } { $limit }.
 # guard = true is written in the campaign file and stays as it is.
-deviation-guard = Own decision rule: guard = true, so that uncertainty counts against every limit; the practice does not ask for that.
+deviation-guard = Own decision rule: uncertainty counts against every limit, which the standard does not ask for.
 # { $from }, { $to }: times. { $reason }: the tester's own words.
 deviation-excluded = { $run }: { $from } to { $to } excluded by the tester: { $reason }.
 deviation-excluded-no-reason = { $run }: { $from } to { $to } excluded by the tester: no reason given.
-deviation-findings = Further: every finding at the head of this report.
-deviation-interval = Interval length: { $shortest } to { $longest } s are admitted, and power is taken over the time that really passed, where the practice speaks of { $practice } s.
+deviation-findings = See also the findings at the head of this report.
+deviation-interval = Interval length: { $shortest } to { $longest } s are accepted, with power taken over the actual time; the standard asks for { $practice } s.
 # Labels stand at the left; there is room for 20 letters.
-made-with = made with
+made-with = program
 made-issued = issued
-made-practice = practice
+made-practice = standard
 made-solar-time = solar time
 made-solar-time-text = NREL/TP-560-34302, from time and longitude
 made-boiling = boiling point
 made-boiling-text = ISO 2533 atmosphere where no pressure was measured, IAPWS-IF97 saturation
 # How it is decided whether a limit is met. Titles of standards stay as they are.
 made-decision = decision rule
-made-decision-text = each limit is held against the value observed, with no allowance for its uncertainty, and is met when met exactly: the simple acceptance of JCGM 106:2012 (from memory)
-made-decision-guarded = each limit is held against the value observed with its expanded uncertainty (k = { $factor }), and is met where all of that range is within: irradiance ± { $irradiance } %, water ± { $water } K, air ± { $ambient } K, a clock time ± { $clock } s, mass of water ± { $mass } %, { $wind }; intercept area, counts and R² without one: the guarded acceptance of JCGM 106:2012, 8.3 and ILAC-G8 (both from memory)
+made-decision-text = each limit is held against the value observed, with no allowance for its uncertainty, and is met when met exactly: the simple acceptance of JCGM 106:2012
+made-decision-guarded = each limit is held against the value observed with its expanded uncertainty (k = { $factor }), and is met where all of that range is within: irradiance ± { $irradiance } %, water ± { $water } K, air ± { $ambient } K, a clock time ± { $clock } s, mass of water ± { $mass } %, { $wind }; intercept area, counts and R² without one: the guarded acceptance of JCGM 106:2012, 8.3 and ILAC-G8
 made-decision-wind = wind ± { $wind } m/s
 made-decision-no-wind = wind without one, since its uncertainty is not stated
 made-irradiance = irradiance
@@ -948,7 +947,23 @@ made-irradiance = irradiance
 made-irradiance-text = estimated { $way }; plane normal to the beam after Liu and Jordan 1963
 # Linke turbidity: how much haze a clear sky has.
 made-irradiance-stated = estimated { $way }, Linke turbidity { $turbidity } as stated; plane normal to the beam after Liu and Jordan 1963
-made-irradiance-usual = estimated { $way }, Linke turbidity { $turbidity } (common practice, no published source); plane normal to the beam after Liu and Jordan 1963
+made-irradiance-usual = estimated { $way }, Linke turbidity { $turbidity } (common practice); plane normal to the beam after Liu and Jordan 1963
+# { $works }: messages that begin with memory-, with ";" between them.
+unchecked-memory = Quoted from memory, without the text at hand: { $works }. The calculations are tested against published examples and independent recomputation; these values are not. Check any of them on which a decision depends.
+unchecked-common = “Common practice” means that no published source is known.
+# Titles and names stay as they are.
+memory-s580 = ASAE S580.1 (its limits, here in our own words, and where it wants the sensors)
+memory-decision = JCGM 106:2012 (the rule of decision)
+memory-decision-guarded = JCGM 106:2012 and ILAC-G8 (the rule of decision)
+memory-iec-60751 = IEC 60751 (tolerance of resistance thermometers)
+memory-clear-sky = Reno, Hansen and Stein 2012 (the 5 % of a clear-sky model)
+memory-conversion = Gueymard and Ruiz-Arias 2016 (the spread of the beam)
+memory-balance = Lahkar, Bhamu and Samdarshi 2012 (the opto-thermal ratio)
+memory-dry = Mullick, Kandpal and Saxena 1987 (the dry vessel)
+memory-box = Mullick, Kandpal and Saxena 1987 and IS 13429 (figures of merit)
+memory-dish = Mullick, Kandpal and Kumar 1991 (figures of a dish)
+memory-food = Chen 1985 and the ASHRAE Handbook, Refrigeration (specific heats of food)
+memory-cautions = ISO 13732-1:2006 (burns); Ciochetti and Metcalf 1984 (pasteurising)
 report-end = End of report { $number }
 
 ## What it means for cooking
@@ -1028,31 +1043,23 @@ caution-first = Local codes, and the practice of those licensed to work under th
 caution-governs = { "" }
 caution-burns-title = Burns and scalds
 caution-burns-text = The pot, its lid, the glazing, the grate and steam are hot enough to burn at a touch, long before the water boils: bare metal burns at about 65 °C within a second and at about 51 °C within a minute. Use dry gloves, open the lid away from you, and shade the cooker and let the pot stand before you carry it. Hot glass cracks when cold water meets it, and a narrow tube can throw its boiling water out.
-caution-burns-source = ISO 13732-1:2006, values from memory; the rest is common practice, no published source
 caution-light-title = Concentrated light and glare
 caution-light-text = Never look into the focus, or at the sun or its image in a reflector or panel: no sunglasses make that safe, and dark glasses are not enough near the focus. Keep head and hands out of the beam. Turn the reflector away from the sun, or shade it, before you reach for the pot. Mind that it can dazzle neighbours, drivers and passers-by.
-caution-light-source = common practice, no published source
 caution-fire-title = Fire
 caution-fire-text = A reflector keeps its focus while the sun moves, and so can set light to dry grass, cloth, wood or a wall that it did not face an hour ago. Set it up on bare ground, clear of anything that burns, keep water or sand at hand, and cover the reflector or turn it down when it is not in use, indoors and in storage too. Never put water on burning fat: cover it.
-caution-fire-source = common practice, no published source
 caution-unattended-title = Never unattended
 caution-unattended-text = Somebody who knows the hazards stays with the cooker, aims it, and watches the pot. A pot that has boiled dry overheats, cracks or catches fire; a sealed jar or a lid clamped down can burst.
-caution-unattended-source = common practice, no published source
 caution-children-title = Children and animals
 caution-children-text = Keep children and animals outside a marked line round the cooker. They do not see the focus, and it may be at the height of their eyes.
-caution-children-source = common practice, no published source
 caution-wind-title = Wind
 caution-wind-text = A reflector is a sail. Weigh or tie it down, and put it away before strong wind: when it tips over it spills boiling water and throws its focus somewhere else.
-caution-wind-source = common practice, no published source
 caution-materials-title = Sun, heat and materials
 caution-materials-text = Whoever tests stands in the sun for hours: hat, shade, water and breaks. Use no paint, film, adhesive or galvanised metal that gets hot near food or gives off fumes; heat a new cooker once without food, outdoors.
-caution-materials-source = common practice, no published source
 caution-food-title = Food safety
 caution-food-text = Bacteria grow fast between 5 °C and 60 °C. Food must not stay in that range for more than two hours in all, one hour where the air is above 32 °C; a cooker that heats slowly, or a cloud, can take it past that, and reheating does not undo what has formed by then. Measure inside the food: at least 74 °C all through. Keep hot food at 60 °C or above. If in doubt, throw it out.
-caution-food-source = USDA FSIS, danger zone 40 to 140 °F, two-hour rule and safe minimum temperatures (74 °C, that of poultry and leftovers, is the highest of them); WHO, Five Keys to Safer Food, 5 °C to 60 °C; on reheating: common practice, no published source
 caution-water-title = Drinking water
-caution-water-text = Heat kills germs; it takes away no poison, salt or dirt. Bring all of the water to a rolling boil and keep it boiling for one minute, above 1500 m for three. Less heat takes longer and is less sure: 65 °C held for six minutes is what is called pasteurised, and viruses die only slowly between 60 °C and 65 °C. Let the water cool covered, in the vessel it was heated in.
-caution-water-source = US EPA boil-water advice (1 min, 3 min above 5000 ft), as quoted in Emerging Infectious Diseases 31(8), 2025; WHO/FWC/WSH/15.02; Ciochetti and Metcalf 1984, Appl. Environ. Microbiol. 47, value from memory
+caution-water-text = Heat kills germs; boiling does not remove chemicals, salt or dirt. Bring all of the water to a rolling boil and keep it boiling for one minute, above 1500 m for three. Less heat takes longer and is less sure: 65 °C held for six minutes is what is called pasteurised, and viruses die only slowly between 60 °C and 65 °C. Let the water cool covered, in the vessel it was heated in.
+caution-sources = Sources. Burns: ISO 13732-1:2006. Food: USDA FSIS, danger zone 40 to 140 °F, two-hour rule and safe minimum temperatures, of which 74 °C, that of poultry and leftovers, is the highest; WHO, Five Keys to Safer Food, 5 °C to 60 °C. Water: US EPA boil-water advice (1 min, 3 min above 5000 ft), as quoted in Emerging Infectious Diseases 31(8), 2025; WHO/FWC/WSH/15.02; Ciochetti and Metcalf 1984, Appl. Environ. Microbiol. 47. All else: common practice.
 
 ## Notices: what a reader should know about the logs
 #
@@ -1156,7 +1163,7 @@ quantity-wind = wind speed
 skip-before-header = before the header
 skip-units-row = units under the header
 skip-between = between header and readings
-skip-remark = remark
+skip-remark = comment
 skip-blank = blank
 skip-header-again = header again
 skip-before-header-again = before a repeated header
@@ -1164,8 +1171,8 @@ skip-footer = after the last reading
 skip-cut-off = cut off at the end of the file
 skipped-more = { $lines } and { $more } more
 skipped-lines = { $count ->
-        [one] line { $lines } left out: { $reason }
-       *[other] lines { $lines } left out: { $reason }
+        [one] line { $lines } skipped ({ $reason })
+       *[other] lines { $lines } skipped ({ $reason })
     }
 # Labels and texts of a list of facts about a log.
 log-form = form
@@ -1901,7 +1908,7 @@ error-vessel-temperature = vessel thermometer
 error-vessel-heat = heat capacity of the vessels
 known-vessel-heat = within { $percent } % of what is stated
 budget-not-told-apart = not told apart in this report
-tested-instruments-note-dry = Standard uncertainties (k = 1). Where none is stated, the most cautious class is taken: an oven dial within ± 10 K for the vessel (common practice, no published source).
+tested-instruments-note-dry = Standard uncertainties (k = 1). Where none is stated, the most cautious class is assumed: an oven dial within ± 10 K for the vessel (common practice).
 
 ## Page one of a campaign that heats no water
 
@@ -2284,7 +2291,7 @@ efficiency-peak-unsure = there is a peak, but not without one of the days, or wi
 efficiency-peak-unsure-remedy = test on more days, each from 5 K above the air up to near boiling
 efficiency-too-much = the water took up more heat than the sunlight on the intercept area, which cannot be
 efficiency-too-much-remedy = check the intercept area, the load and the units
-tested-instruments-note-cooling = Standard uncertainties (k = 1). Where none is stated, the most cautious class is taken (common practice, no published source).
+tested-instruments-note-cooling = Standard uncertainties (k = 1). Where none is stated, the most cautious class is assumed (common practice).
 
 ## Comparison: figures beside the rating
 

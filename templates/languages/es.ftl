@@ -529,19 +529,18 @@ page-assumed = Supuestos
 ## Cautions
 
 section-cautions = Advertencias
-# [source] is put in by the program.
-page-cautions-source = Fuente: [source].
 
 ## Provenance
 
 section-provenance = Desviaciones, notas y procedencia
-page-deviations = Desviaciones de la práctica
+page-deviations = STILL TO TRANSLATE
 page-tester-notes = Notas de quien ensayó
 page-notices = Avisos de la lectura de los registros
 page-logs = Cómo se leyeron los registros
 page-made-with = Hecho con
+page-sources = STILL TO TRANSLATE
 # SHA-256: digits that change when a file changes.
-page-inputs = Entradas, con su SHA-256
+page-inputs = STILL TO TRANSLATE
 # A photo among the inputs.
 input-photo = { $file }, tal como está en este informe
 # { $file }: its name, or input-photo.
@@ -649,7 +648,7 @@ tested-cost-no-currency = { $cost } (moneda no indicada)
 tested-load = Carga
 tested-water = agua
 tested-per-area = por área de intercepción
-tested-per-area-text = { $load } kg/m² (práctica: { $practice } kg/m²)
+tested-per-area-text = STILL TO TRANSLATE
 tested-per-area-own = { $load } kg/m² (límite propio: { $own } kg/m²)
 tested-vessels = recipientes
 tested-environment = Entorno de los intervalos utilizados
@@ -694,14 +693,14 @@ tested-laboratory = laboratorio
 tested-laboratory-not-stated = nombre y dirección no indicados
 tested-tester = ensayada por
 tested-authorised = autorizado por
-tested-client = para (cliente)
-tested-contact = contacto del cliente
-tested-client-data = datos del cliente
+tested-client = STILL TO TRANSLATE
+tested-contact = STILL TO TRANSLATE
+tested-client-data = STILL TO TRANSLATE
 tested-sampling = muestreo
-tested-not-sampled = no indicado, se toma como entregada y no muestreada
-tested-others = resultados ajenos
+tested-not-sampled = STILL TO TRANSLATE
+tested-others = STILL TO TRANSLATE
 tested-others-station = irradiancia, del registro de una estación cercana
-tested-stated-note = Lo que se dice de la cocina, la carga, el lugar, el laboratorio y el cliente está indicado en el archivo de campaña y no se comprueba aquí; lo que se deduce de ello, como la carga por área y el punto de ebullición, vale tanto como esos datos. Un área, una carga o una incertidumbre erróneas dan un resultado erróneo. Los resultados son de la cocina tal como se entregó.
+tested-stated-note = STILL TO TRANSLATE
 
 ## What was tested: instruments
 
@@ -736,7 +735,7 @@ uncertainty-kelvin = { $kelvin } K
 uncertainty-speed = { $speed } m/s
 # As in English
 uncertainty-seconds = { $seconds } s
-tested-instruments-note = Las incertidumbres son incertidumbres estándar (k = 1), tal como las indica quien ensayó; la sección { $section } dice qué se toma donde no se indica ninguna. La práctica pide el sensor del agua dentro del agua, en el centro, a 10 mm del fondo, el del viento junto a la cocina a su altura, y una carga repartida por igual entre los recipientes (de memoria); nada de esto se comprueba aquí.
+tested-instruments-note = STILL TO TRANSLATE
 
 ## Regression and uncertainty: the budget of uncertainty
 #
@@ -797,7 +796,7 @@ known-distance = { $percent } % por una estación cercana
 known-specific-heat = 4186 J/(kg K) dentro de ± { $percent } %
 known-clock-rate = marcha del reloj dentro de ± { $percent } %
 # Where it is from, in a list with ";" between: titles and names stay as they are.
-source-common-practice = práctica habitual, sin fuente publicada
+source-common-practice = STILL TO TRANSLATE
 source-wmo-8 = WMO-No. 8, totales horarios, para las clases de ISO 9060:1990 (patrón secundario, primera, segunda) a las que siguen las A, B, C de 2018
 source-iec-60584 = IEC 60584-1:2013, tolerancia hasta 100 °C
 source-iec-60751 = STILL TO TRANSLATE
@@ -907,25 +906,25 @@ influential-one = STILL TO TRANSLATE
 
 # { $limit }: a key of the campaign file, with its value; { $what }: a message that begins
 # with limit-.
-deviation-limit = Límite propio: { $key } = { $value } ({ $what }).
+deviation-limit = STILL TO TRANSLATE
 # guard = true está escrito en el archivo de campaña y queda como está.
-deviation-guard = Regla de decisión propia: guard = true, de modo que la incertidumbre cuenta en contra en cada límite; la práctica no lo pide.
+deviation-guard = STILL TO TRANSLATE
 # { $from }, { $to }: times. { $reason }: the tester's own words.
 deviation-excluded = { $run }: de { $from } a { $to }, tramo excluido por quien ensayó: { $reason }.
 deviation-excluded-no-reason = { $run }: de { $from } a { $to }, tramo excluido por quien ensayó: sin motivo indicado.
 deviation-findings = STILL TO TRANSLATE
-deviation-interval = Duración del intervalo: se admiten de { $shortest } a { $longest } s, y la potencia se toma sobre el tiempo realmente transcurrido, donde la práctica habla de { $practice } s.
+deviation-interval = STILL TO TRANSLATE
 # Labels stand at the left; there is room for 20 letters.
-made-with = hecho con
+made-with = STILL TO TRANSLATE
 made-issued = emitido
-made-practice = práctica
+made-practice = STILL TO TRANSLATE
 made-solar-time = hora solar
 made-solar-time-text = NREL/TP-560-34302, a partir de la hora y la longitud
 made-boiling = punto de ebullición
 made-boiling-text = atmósfera ISO 2533 donde no se midió la presión, saturación IAPWS-IF97
 made-decision = regla de decisión
-made-decision-text = cada límite se compara con el valor observado, sin margen por su incertidumbre, y se cumple aunque se cumpla justo: la aceptación simple de JCGM 106:2012 (de memoria)
-made-decision-guarded = cada límite se compara con el valor observado y su incertidumbre expandida (k = { $factor }), y se cumple si todo ese intervalo está dentro: irradiancia ± { $irradiance } %, agua ± { $water } K, aire ± { $ambient } K, una hora del reloj ± { $clock } s, masa de agua ± { $mass } %, { $wind }; área de intercepción, recuentos y R² sin ella: la aceptación con guarda de JCGM 106:2012, 8.3 e ILAC-G8 (ambos de memoria)
+made-decision-text = STILL TO TRANSLATE
+made-decision-guarded = STILL TO TRANSLATE
 made-decision-wind = viento ± { $wind } m/s
 made-decision-no-wind = viento sin ella, pues su incertidumbre no está indicada
 made-irradiance = irradiancia
@@ -933,7 +932,21 @@ made-irradiance = irradiancia
 made-irradiance-text = estimada { $way }; plano normal a la radiación directa según Liu y Jordan 1963
 # Linke turbidity: how much haze a clear sky has.
 made-irradiance-stated = estimada { $way }, turbidez de Linke { $turbidity } según lo indicado; plano normal a la radiación directa según Liu y Jordan 1963
-made-irradiance-usual = estimada { $way }, turbidez de Linke { $turbidity } (práctica habitual, sin fuente publicada); plano normal a la radiación directa según Liu y Jordan 1963
+made-irradiance-usual = STILL TO TRANSLATE
+unchecked-memory = STILL TO TRANSLATE
+unchecked-common = STILL TO TRANSLATE
+memory-s580 = STILL TO TRANSLATE
+memory-decision = STILL TO TRANSLATE
+memory-decision-guarded = STILL TO TRANSLATE
+memory-iec-60751 = STILL TO TRANSLATE
+memory-clear-sky = STILL TO TRANSLATE
+memory-conversion = STILL TO TRANSLATE
+memory-balance = STILL TO TRANSLATE
+memory-dry = STILL TO TRANSLATE
+memory-box = STILL TO TRANSLATE
+memory-dish = STILL TO TRANSLATE
+memory-food = STILL TO TRANSLATE
+memory-cautions = STILL TO TRANSLATE
 report-end = Fin del informe { $number }
 balance-one-day = todo se midió en un solo día, o en días de los que no se puede dejar fuera ninguno, así que los márgenes de la ganancia y de la pérdida no son márgenes del 95 %
 balance-one-day-remedy = ensaye otros días
@@ -1014,31 +1027,23 @@ caution-first = Las normas locales, y la práctica de quienes están habilitados
 caution-governs = Mientras una persona de habla española no haya revisado esta traducción, prevalece el texto en inglés.
 caution-burns-title = Quemaduras y escaldaduras
 caution-burns-text = La olla, su tapa, la cubierta transparente, la rejilla y el vapor están lo bastante calientes para quemar al menor contacto, mucho antes de que hierva el agua: el metal desnudo quema a unos 65 °C en menos de un segundo y a unos 51 °C en menos de un minuto. Use guantes secos, abra la tapa hacia el lado opuesto a usted, y haga sombra a la cocina y deje reposar la olla antes de transportarla. El vidrio caliente se raja al tocarlo el agua fría, y un tubo estrecho puede expulsar el agua hirviendo.
-caution-burns-source = ISO 13732-1:2006, valores citados de memoria; el resto es práctica habitual, sin fuente publicada
 caution-light-title = Luz concentrada y deslumbramiento
 caution-light-text = Nunca mire hacia el foco, ni al sol ni a su imagen en un reflector o panel: no hay gafas de sol que hagan eso seguro, y cerca del foco las gafas oscuras no bastan. Mantenga la cabeza y las manos fuera del haz. Aparte el reflector del sol, o hágale sombra, antes de acercar la mano a la olla. Tenga en cuenta que puede deslumbrar a vecinos, conductores y transeúntes.
-caution-light-source = práctica habitual, sin fuente publicada
 caution-fire-title = Incendio
 caution-fire-text = Un reflector conserva su foco mientras el sol se mueve, y así puede prender fuego a hierba seca, tela, madera o una pared hacia la que no miraba hace una hora. Instálelo sobre suelo desnudo, lejos de todo lo que arda, tenga a mano agua o arena, y cubra el reflector o póngalo boca abajo cuando no se use, también bajo techo y en el almacén. Nunca eche agua sobre grasa en llamas: tápela.
-caution-fire-source = práctica habitual, sin fuente publicada
 caution-unattended-title = Nunca sin vigilancia
 caution-unattended-text = Alguien que conoce los peligros permanece junto a la cocina, la orienta y vigila la olla. Una olla que ha hervido hasta quedarse seca se sobrecalienta, se raja o se incendia; un frasco cerrado herméticamente o una tapa sujeta con abrazaderas pueden reventar.
-caution-unattended-source = práctica habitual, sin fuente publicada
 caution-children-title = Niños y animales
 caution-children-text = Mantenga a los niños y a los animales fuera de una línea marcada alrededor de la cocina. Ellos no ven el foco, y este puede estar a la altura de sus ojos.
-caution-children-source = práctica habitual, sin fuente publicada
 caution-wind-title = Viento
 caution-wind-text = Un reflector es como la vela de un barco. Sujételo con peso o átelo, y guárdelo antes de que llegue un viento fuerte: cuando vuelca, derrama agua hirviendo y lanza su foco hacia otro lugar.
-caution-wind-source = práctica habitual, sin fuente publicada
 caution-materials-title = Sol, calor y materiales
 caution-materials-text = Quien ensaya está al sol durante horas: sombrero, sombra, agua y descansos. No use pintura, lámina, adhesivo ni metal galvanizado que se caliente cerca de los alimentos o que desprenda vapores; caliente una cocina nueva una vez sin alimentos, al aire libre.
-caution-materials-source = práctica habitual, sin fuente publicada
 caution-food-title = Seguridad de los alimentos
 caution-food-text = Las bacterias se multiplican deprisa entre 5 °C y 60 °C. Los alimentos no deben permanecer a esas temperaturas más de dos horas en total, ni más de una hora donde el aire está por encima de 32 °C; una cocina que calienta despacio, o una nube, puede hacer que superen ese tiempo, y recalentar no deshace lo que ya se haya formado. Mida dentro del alimento: al menos 74 °C en todas sus partes. Mantenga los alimentos calientes a 60 °C o más. En caso de duda, tírelos.
-caution-food-source = USDA FSIS, zona de peligro de 40 a 140 °F, regla de las dos horas y temperaturas mínimas seguras (74 °C, la de las aves y las sobras, es la más alta de ellas); OMS, Five Keys to Safer Food, 5 °C a 60 °C; sobre el recalentado: práctica habitual, sin fuente publicada
 caution-water-title = Agua para beber
-caution-water-text = El calor mata los gérmenes; no elimina venenos, ni sal, ni suciedad. Lleve toda el agua a ebullición a borbotones y manténgala hirviendo durante un minuto; por encima de 1500 m, durante tres. Con menos calor se tarda más y es menos seguro: 65 °C mantenidos durante seis minutos es lo que se llama pasteurizado, y los virus mueren solo despacio entre 60 °C y 65 °C. Deje enfriar el agua tapada, en el recipiente en que se calentó.
-caution-water-source = Recomendación de la US EPA de hervir el agua (1 min, 3 min por encima de 5000 ft), citada en Emerging Infectious Diseases 31(8), 2025; WHO/FWC/WSH/15.02; Ciochetti y Metcalf 1984, Appl. Environ. Microbiol. 47, valor citado de memoria
+caution-water-text = STILL TO TRANSLATE
+caution-sources = STILL TO TRANSLATE
 
 ## Notices: what a reader should know about the logs
 #
@@ -1142,17 +1147,14 @@ quantity-wind = velocidad del viento
 skip-before-header = antes del encabezado
 skip-units-row = unidades bajo el encabezado
 skip-between = entre el encabezado y las lecturas
-skip-remark = comentario
+skip-remark = STILL TO TRANSLATE
 skip-blank = en blanco
 skip-header-again = encabezado repetido
 skip-before-header-again = antes de un encabezado repetido
 skip-footer = después de la última lectura
 skip-cut-off = cortada al final del archivo
 skipped-more = { $lines } y { $more } más
-skipped-lines = { $count ->
-        [one] línea { $lines } omitida: { $reason }
-       *[other] líneas { $lines } omitidas: { $reason }
-    }
+skipped-lines = STILL TO TRANSLATE
 # Labels and texts of a list of facts about a log.
 log-form = formato
 log-form-text = { $written_in }; encabezado en la línea { $line }; signo decimal: { $mark }
@@ -1871,7 +1873,7 @@ error-vessel-temperature = termómetro del recipiente
 error-vessel-heat = capacidad calorífica de los recipientes
 known-vessel-heat = dentro de un { $percent } % de lo indicado
 budget-not-told-apart = no se da por separado en este informe
-tested-instruments-note-dry = Incertidumbres estándar (k = 1). Donde no se indica ninguna, se toma la clase más prudente: un termómetro de horno de aguja dentro de ± 10 K para el recipiente (práctica habitual, sin fuente publicada).
+tested-instruments-note-dry = STILL TO TRANSLATE
 
 ## Page one of a campaign that heats no water
 
@@ -2253,7 +2255,7 @@ efficiency-peak-unsure = hay un máximo, pero deja de haberlo sin uno de los dí
 efficiency-peak-unsure-remedy = ensaye más días, cada uno desde 5 K por encima del aire hasta cerca de la ebullición
 efficiency-too-much = el agua absorbió más calor que la luz solar sobre el área de intercepción, lo que no puede ser
 efficiency-too-much-remedy = compruebe el área de intercepción, la carga y las unidades
-tested-instruments-note-cooling = Incertidumbres estándar (k = 1). Donde no se indica ninguna, se toma la clase más prudente (práctica habitual, sin fuente publicada).
+tested-instruments-note-cooling = STILL TO TRANSLATE
 
 ## Comparison: figures beside the rating
 

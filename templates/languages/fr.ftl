@@ -548,19 +548,18 @@ page-assumed = Hypothèses
 ## Cautions
 
 section-cautions = Mises en garde
-# [source] is put in by the program.
-page-cautions-source = Source : [source].
 
 ## Provenance
 
 section-provenance = Écarts, remarques et provenance
-page-deviations = Écarts par rapport à la norme
+page-deviations = STILL TO TRANSLATE
 page-tester-notes = Remarques de l’opérateur
 page-notices = Avis à la lecture des journaux
 page-logs = Comment les journaux ont été lus
 page-made-with = Réalisé avec
+page-sources = STILL TO TRANSLATE
 # SHA-256: digits that change when a file changes.
-page-inputs = Fichiers d’entrée, avec leur SHA-256
+page-inputs = STILL TO TRANSLATE
 # A photo among the inputs.
 input-photo = { $file }, telle que dans ce rapport
 # { $file }: its name, or input-photo.
@@ -671,7 +670,7 @@ tested-cost-no-currency = { $cost } (monnaie non indiquée)
 tested-load = Charge
 tested-water = eau
 tested-per-area = par surface d’interception
-tested-per-area-text = { $load } kg/m² (norme : { $practice } kg/m²)
+tested-per-area-text = STILL TO TRANSLATE
 tested-per-area-own = { $load } kg/m² (limite propre : { $own } kg/m²)
 tested-vessels = récipients
 tested-environment = Environnement des intervalles retenus
@@ -719,14 +718,14 @@ tested-laboratory = laboratoire
 tested-laboratory-not-stated = nom et adresse non indiqués
 tested-tester = opérateur
 tested-authorised = autorisé par
-tested-client = pour (client)
-tested-contact = contact du client
-tested-client-data = fourni par le client
+tested-client = STILL TO TRANSLATE
+tested-contact = STILL TO TRANSLATE
+tested-client-data = STILL TO TRANSLATE
 tested-sampling = échantillonnage
-tested-not-sampled = non indiqué, pris comme remis et non échantillonné
-tested-others = résultats d’autrui
+tested-not-sampled = STILL TO TRANSLATE
+tested-others = STILL TO TRANSLATE
 tested-others-station = éclairement, du journal d’une station voisine
-tested-stated-note = Ce qui est dit du cuiseur, de la charge, du site, du laboratoire et du client est indiqué dans le fichier de campagne et n’est pas vérifié ici ; ce qui en découle, comme la charge par surface et le point d’ébullition, vaut ce que valent ces données. Une surface, une charge ou une incertitude fausses donnent un résultat faux. Les résultats sont ceux du cuiseur tel qu’il a été remis.
+tested-stated-note = STILL TO TRANSLATE
 
 ## What was tested: instruments
 
@@ -762,7 +761,7 @@ uncertainty-kelvin = { $kelvin } K
 uncertainty-speed = { $speed } m/s
 # As in English
 uncertainty-seconds = { $seconds } s
-tested-instruments-note = Les incertitudes sont des incertitudes-types (k = 1), telles que l’opérateur les indique ; la section { $section } dit ce qui est pris là où aucune n’est indiquée. La norme demande le capteur d’eau dans l’eau, au centre, à 10 mm au-dessus du fond, celui du vent à côté du cuiseur à sa hauteur, et une charge égale dans les récipients (de mémoire) ; rien de cela n’est vérifié ici.
+tested-instruments-note = STILL TO TRANSLATE
 
 ## Regression and uncertainty: the budget of uncertainty
 #
@@ -821,7 +820,7 @@ known-distance = { $percent } % pour une station voisine
 known-specific-heat = 4186 J/(kg K) à ± { $percent } % près
 known-clock-rate = marche de l’horloge à ± { $percent } % près
 # Where it is from, in a list with ";" between: titles and names stay as they are.
-source-common-practice = pratique courante, sans source publiée
+source-common-practice = STILL TO TRANSLATE
 source-wmo-8 = WMO-No. 8, totaux horaires, pour les classes d’ISO 9060:1990 (étalon secondaire, première, seconde) auxquelles A, B, C de 2018 font suite
 source-iec-60584 = IEC 60584-1:2013, tolérance jusqu’à 100 °C
 source-iec-60751 = STILL TO TRANSLATE
@@ -931,25 +930,25 @@ influential-one = STILL TO TRANSLATE
 
 # { $limit }: a key of the campaign file, with its value; { $what }: a message that begins
 # with limit-.
-deviation-limit = Limite propre : { $key } = { $value } ({ $what }).
+deviation-limit = STILL TO TRANSLATE
 # guard = true est écrit dans le fichier de campagne et reste tel quel.
-deviation-guard = Règle de décision propre : guard = true, si bien que l’incertitude compte en défaveur à chaque limite ; la norme ne le demande pas.
+deviation-guard = STILL TO TRANSLATE
 # { $from }, { $to }: times. { $reason }: the tester's own words.
 deviation-excluded = { $run } : de { $from } à { $to } exclu par l’opérateur : { $reason }.
 deviation-excluded-no-reason = { $run } : de { $from } à { $to } exclu par l’opérateur : aucune raison donnée.
 deviation-findings = STILL TO TRANSLATE
-deviation-interval = Durée des intervalles : { $shortest } à { $longest } s sont admises, et la puissance est prise sur le temps réellement écoulé, là où la norme parle de { $practice } s.
+deviation-interval = STILL TO TRANSLATE
 # Labels stand at the left; there is room for 20 letters.
-made-with = réalisé avec
+made-with = STILL TO TRANSLATE
 made-issued = établi
-made-practice = norme
+made-practice = STILL TO TRANSLATE
 made-solar-time = heure solaire
 made-solar-time-text = NREL/TP-560-34302, d’après l’heure et la longitude
 made-boiling = point d’ébullition
 made-boiling-text = atmosphère ISO 2533 là où aucune pression n’a été mesurée, saturation IAPWS-IF97
 made-decision = règle de décision
-made-decision-text = chaque limite est comparée à la valeur observée, sans marge pour son incertitude, et est respectée même si elle l’est tout juste : l’acceptation simple de JCGM 106:2012 (de mémoire)
-made-decision-guarded = chaque limite est comparée à la valeur observée avec son incertitude élargie (k = { $factor }), et est respectée si toute cette étendue l’est : éclairement ± { $irradiance } %, eau ± { $water } K, air ± { $ambient } K, une heure de l’horloge ± { $clock } s, masse d’eau ± { $mass } %, { $wind } ; surface d’interception, dénombrements et R² sans elle : l’acceptation avec garde de JCGM 106:2012, 8.3 et d’ILAC-G8 (tous deux de mémoire)
+made-decision-text = STILL TO TRANSLATE
+made-decision-guarded = STILL TO TRANSLATE
 made-decision-wind = vent ± { $wind } m/s
 made-decision-no-wind = vent sans elle, car son incertitude n’est pas indiquée
 made-irradiance = éclairement
@@ -957,7 +956,21 @@ made-irradiance = éclairement
 made-irradiance-text = estimé { $way } ; plan normal au rayonnement direct d’après Liu et Jordan 1963
 # Linke turbidity: how much haze a clear sky has.
 made-irradiance-stated = estimé { $way }, trouble de Linke { $turbidity } comme indiqué ; plan normal au rayonnement direct d’après Liu et Jordan 1963
-made-irradiance-usual = estimé { $way }, trouble de Linke { $turbidity } (pratique courante, sans source publiée) ; plan normal au rayonnement direct d’après Liu et Jordan 1963
+made-irradiance-usual = STILL TO TRANSLATE
+unchecked-memory = STILL TO TRANSLATE
+unchecked-common = STILL TO TRANSLATE
+memory-s580 = STILL TO TRANSLATE
+memory-decision = STILL TO TRANSLATE
+memory-decision-guarded = STILL TO TRANSLATE
+memory-iec-60751 = STILL TO TRANSLATE
+memory-clear-sky = STILL TO TRANSLATE
+memory-conversion = STILL TO TRANSLATE
+memory-balance = STILL TO TRANSLATE
+memory-dry = STILL TO TRANSLATE
+memory-box = STILL TO TRANSLATE
+memory-dish = STILL TO TRANSLATE
+memory-food = STILL TO TRANSLATE
+memory-cautions = STILL TO TRANSLATE
 report-end = Fin du rapport { $number }
 balance-one-day = tout a été mesuré en un seul jour, ou en des jours dont aucun ne peut être laissé de côté, les plages du gain et de la perte ne sont donc pas des plages à 95 %
 balance-one-day-remedy = faites des essais d’autres jours
@@ -1038,31 +1051,23 @@ caution-first = Les règlements locaux, et la pratique des professionnels habili
 caution-governs = Tant qu’une personne de langue française n’a pas vérifié cette traduction, c’est le texte anglais qui fait foi.
 caution-burns-title = Brûlures et échaudures
 caution-burns-text = La marmite, son couvercle, le vitrage, la grille et la vapeur sont assez chauds pour brûler au moindre contact, bien avant que l’eau ne bouille : le métal nu brûle vers 65 °C en l’espace d’une seconde et vers 51 °C en l’espace d’une minute. Mettez des gants secs, ouvrez le couvercle en l’écartant de vous, et mettez le cuiseur à l’ombre et laissez reposer la marmite avant de la porter. Le verre chaud se fend au contact de l’eau froide, et un tube étroit peut projeter son eau bouillante.
-caution-burns-source = ISO 13732-1:2006, valeurs données de mémoire ; le reste est de pratique courante, sans source publiée
 caution-light-title = Lumière concentrée et éblouissement
 caution-light-text = Ne regardez jamais dans le foyer, ni vers le soleil ou son image dans un réflecteur ou un panneau : aucune paire de lunettes de soleil ne rend cela sans danger, et des verres foncés ne suffisent pas près du foyer. Gardez la tête et les mains hors du faisceau. Détournez le réflecteur du soleil, ou mettez-le à l’ombre, avant de tendre la main vers la marmite. Attention : il peut éblouir les voisins, les conducteurs et les passants.
-caution-light-source = pratique courante, sans source publiée
 caution-fire-title = Incendie
 caution-fire-text = Un réflecteur garde son foyer pendant que le soleil se déplace, et peut ainsi mettre le feu à de l’herbe sèche, à du tissu, à du bois ou à un mur auxquels il ne faisait pas face une heure plus tôt. Installez-le sur un sol nu, à l’écart de tout ce qui brûle, gardez de l’eau ou du sable à portée de main, et couvrez le réflecteur ou tournez-le vers le bas quand il ne sert pas, y compris à l’intérieur et pendant le stockage. Ne mettez jamais d’eau sur une matière grasse en feu : couvrez-la.
-caution-fire-source = pratique courante, sans source publiée
 caution-unattended-title = Jamais sans surveillance
 caution-unattended-text = Une personne qui connaît les dangers reste auprès du cuiseur, l’oriente et surveille la marmite. Une marmite où il n’y a plus d’eau surchauffe, se fend ou prend feu ; un bocal fermé hermétiquement ou un couvercle bloqué par serrage peut éclater.
-caution-unattended-source = pratique courante, sans source publiée
 caution-children-title = Enfants et animaux
 caution-children-text = Tenez les enfants et les animaux à l’extérieur d’une ligne marquée autour du cuiseur. Ils ne voient pas le foyer, et celui-ci peut se trouver à la hauteur de leurs yeux.
-caution-children-source = pratique courante, sans source publiée
 caution-wind-title = Vent
 caution-wind-text = Un réflecteur est une voile. Lestez-le ou attachez-le, et rangez-le avant un vent fort : quand il bascule, il renverse de l’eau bouillante et projette son foyer ailleurs.
-caution-wind-source = pratique courante, sans source publiée
 caution-materials-title = Soleil, chaleur et matériaux
 caution-materials-text = Qui fait l’essai reste des heures au soleil : chapeau, ombre, eau et pauses. N’utilisez ni peinture, ni film, ni colle, ni métal galvanisé qui chauffe près des aliments ou dégage des émanations ; chauffez une fois un cuiseur neuf sans aliments, en plein air.
-caution-materials-source = pratique courante, sans source publiée
 caution-food-title = Sécurité des aliments
 caution-food-text = Les bactéries se multiplient vite entre 5 °C et 60 °C. Les aliments ne doivent pas rester dans cette plage plus de deux heures en tout, plus d’une heure là où l’air dépasse 32 °C ; un cuiseur qui chauffe lentement, ou un nuage, peut leur faire dépasser cette durée, et réchauffer n’efface pas ce qui s’est formé entre-temps. Mesurez à l’intérieur de l’aliment : au moins 74 °C partout. Gardez les aliments chauds à 60 °C ou plus. En cas de doute, jetez-les.
-caution-food-source = USDA FSIS, zone de danger de 40 à 140 °F, règle des deux heures et températures minimales sûres (74 °C, celle de la volaille et des restes, en est la plus élevée) ; OMS, Five Keys to Safer Food, de 5 °C à 60 °C ; pour le réchauffage : pratique courante, sans source publiée
 caution-water-title = Eau de boisson
-caution-water-text = La chaleur tue les germes ; elle n’enlève ni poison, ni sel, ni saleté. Portez toute l’eau à gros bouillons et maintenez-la en ébullition pendant une minute, au-dessus de 1500 m pendant trois minutes. Moins de chaleur prend plus de temps et est moins sûr : 65 °C maintenus pendant six minutes, c’est ce qu’on appelle pasteuriser, et les virus ne meurent que lentement entre 60 °C et 65 °C. Laissez l’eau refroidir couverte, dans le récipient où elle a été chauffée.
-caution-water-source = US EPA, conseils pour faire bouillir l’eau (1 min, 3 min au-dessus de 5000 ft), cités dans Emerging Infectious Diseases 31(8), 2025 ; WHO/FWC/WSH/15.02 ; Ciochetti et Metcalf 1984, Appl. Environ. Microbiol. 47, valeur donnée de mémoire
+caution-water-text = STILL TO TRANSLATE
+caution-sources = STILL TO TRANSLATE
 
 ## Notices: what a reader should know about the logs
 #
@@ -1167,17 +1172,14 @@ quantity-wind = vitesse du vent
 skip-before-header = avant l’en-tête
 skip-units-row = unités sous l’en-tête
 skip-between = entre l’en-tête et les relevés
-skip-remark = remarque
+skip-remark = STILL TO TRANSLATE
 skip-blank = vide
 skip-header-again = en-tête répété
 skip-before-header-again = avant un en-tête répété
 skip-footer = après le dernier relevé
 skip-cut-off = coupée à la fin du fichier
 skipped-more = { $lines } et { $more } de plus
-skipped-lines = { $count ->
-        [one] ligne { $lines } laissée de côté : { $reason }
-       *[other] lignes { $lines } laissées de côté : { $reason }
-    }
+skipped-lines = STILL TO TRANSLATE
 # Labels and texts of a list of facts about a log.
 log-form = forme
 log-form-text = { $written_in } ; en-tête à la ligne { $line } ; marque décimale : { $mark }
@@ -1900,7 +1902,7 @@ error-vessel-temperature = thermomètre du récipient
 error-vessel-heat = capacité thermique des récipients
 known-vessel-heat = à { $percent } % près de ce qui est indiqué
 budget-not-told-apart = non détaillée dans ce rapport
-tested-instruments-note-dry = Incertitudes-types (k = 1). Là où aucune n’est indiquée, la classe la plus prudente est prise : pour le récipient, un thermomètre de four à cadran à ± 10 K près (pratique courante, sans source publiée).
+tested-instruments-note-dry = STILL TO TRANSLATE
 
 ## Page one of a campaign that heats no water
 
@@ -2283,7 +2285,7 @@ efficiency-peak-unsure = il y a un pic, mais pas sans l’un des jours, ou pas d
 efficiency-peak-unsure-remedy = faire des essais sur plus de jours, chacun de 5 K au-dessus de l’air jusque près de l’ébullition
 efficiency-too-much = l’eau a absorbé plus de chaleur que le rayonnement solaire sur la surface d’interception, ce qui ne se peut pas
 efficiency-too-much-remedy = vérifier la surface d’interception, la charge et les unités
-tested-instruments-note-cooling = Incertitudes-types (k = 1). Là où aucune n’est indiquée, la classe la plus prudente est prise (pratique courante, sans source publiée).
+tested-instruments-note-cooling = STILL TO TRANSLATE
 
 ## Comparison: figures beside the rating
 

@@ -533,19 +533,18 @@ page-assumed = Suposições
 ## Cautions
 
 section-cautions = Avisos de segurança
-# [source] is put in by the program.
-page-cautions-source = Fonte: [source].
 
 ## Provenance
 
 section-provenance = Desvios, notas e proveniência
-page-deviations = Desvios em relação à prática
+page-deviations = STILL TO TRANSLATE
 page-tester-notes = Notas do responsável pelo ensaio
 page-notices = Observações da leitura dos arquivos
 page-logs = Como os arquivos de leituras foram lidos
 page-made-with = Feito com
+page-sources = STILL TO TRANSLATE
 # SHA-256: digits that change when a file changes.
-page-inputs = Arquivos de entrada, com o seu SHA-256
+page-inputs = STILL TO TRANSLATE
 # A photo among the inputs.
 input-photo = { $file }, tal como está neste relatório
 # { $file }: its name, or input-photo.
@@ -653,7 +652,7 @@ tested-cost-no-currency = { $cost } (moeda não indicada)
 tested-load = Carga
 tested-water = água
 tested-per-area = por área de interceptação
-tested-per-area-text = { $load } kg/m² (prática: { $practice } kg/m²)
+tested-per-area-text = STILL TO TRANSLATE
 tested-per-area-own = { $load } kg/m² (limite próprio: { $own } kg/m²)
 tested-vessels = recipientes
 tested-environment = Ambiente dos intervalos usados
@@ -698,14 +697,14 @@ tested-laboratory = laboratório
 tested-laboratory-not-stated = nome e endereço não indicados
 tested-tester = ensaiado por
 tested-authorised = autorizado por
-tested-client = para (cliente)
-tested-contact = contato do cliente
-tested-client-data = dados do cliente
+tested-client = STILL TO TRANSLATE
+tested-contact = STILL TO TRANSLATE
+tested-client-data = STILL TO TRANSLATE
 tested-sampling = amostragem
-tested-not-sampled = não indicado, tomado como entregue e não amostrado
-tested-others = resultados de outros
+tested-not-sampled = STILL TO TRANSLATE
+tested-others = STILL TO TRANSLATE
 tested-others-station = irradiância, do arquivo de leituras de uma estação próxima
-tested-stated-note = O que se diz do fogão, da carga, do local, do laboratório e do cliente está indicado no arquivo de campanha e não é verificado aqui; o que daí decorre, como a carga por área e o ponto de ebulição, vale tanto quanto esses dados. Uma área, uma carga ou uma incerteza erradas dão um resultado errado. Os resultados são do fogão tal como foi entregue.
+tested-stated-note = STILL TO TRANSLATE
 
 ## What was tested: instruments
 
@@ -740,7 +739,7 @@ uncertainty-kelvin = { $kelvin } K
 uncertainty-speed = { $speed } m/s
 # As in English
 uncertainty-seconds = { $seconds } s
-tested-instruments-note = As incertezas são incertezas-padrão (k = 1), como o responsável pelo ensaio as indica; o capítulo { $section } diz o que se toma onde nenhuma é indicada. A prática pede o sensor da água dentro da água, no centro, 10 mm acima do fundo, o do vento ao lado do fogão, à altura dele, e uma carga igual em todos os recipientes (de memória); nada disto é verificado aqui.
+tested-instruments-note = STILL TO TRANSLATE
 
 ## Regression and uncertainty: the budget of uncertainty
 #
@@ -801,7 +800,7 @@ known-distance = { $percent } % para uma estação próxima
 known-specific-heat = 4186 J/(kg K) dentro de ± { $percent } %
 known-clock-rate = andamento do relógio dentro de ± { $percent } %
 # Where it is from, in a list with ";" between: titles and names stay as they are.
-source-common-practice = prática comum, sem fonte publicada
+source-common-practice = STILL TO TRANSLATE
 source-wmo-8 = WMO-No. 8, totais horários, para as classes da ISO 9060:1990 (padrão secundário, primeira, segunda) que as A, B, C de 2018 seguem
 source-iec-60584 = IEC 60584-1:2013, tolerância até 100 °C
 source-iec-60751 = STILL TO TRANSLATE
@@ -911,25 +910,25 @@ influential-one = STILL TO TRANSLATE
 
 # { $limit }: a key of the campaign file, with its value; { $what }: a message that begins
 # with limit-.
-deviation-limit = Limite próprio: { $key } = { $value } ({ $what }).
+deviation-limit = STILL TO TRANSLATE
 # guard = true está escrito no ficheiro da campanha e fica como está.
-deviation-guard = Regra de decisão própria: guard = true, de modo que a incerteza conta contra em cada limite; a prática não pede isso.
+deviation-guard = STILL TO TRANSLATE
 # { $from }, { $to }: times. { $reason }: the tester's own words.
 deviation-excluded = { $run }: de { $from } a { $to } excluído pelo responsável pelo ensaio: { $reason }.
 deviation-excluded-no-reason = { $run }: de { $from } a { $to } excluído pelo responsável pelo ensaio: nenhum motivo dado.
 deviation-findings = STILL TO TRANSLATE
-deviation-interval = Duração do intervalo: admitem-se { $shortest } a { $longest } s, e a potência é calculada sobre o tempo que realmente passou, onde a prática fala de { $practice } s.
+deviation-interval = STILL TO TRANSLATE
 # Labels stand at the left; there is room for 20 letters.
-made-with = feito com
+made-with = STILL TO TRANSLATE
 made-issued = emitido
-made-practice = prática
+made-practice = STILL TO TRANSLATE
 made-solar-time = hora solar
 made-solar-time-text = NREL/TP-560-34302, a partir da hora e da longitude
 made-boiling = ponto de ebulição
 made-boiling-text = atmosfera da ISO 2533 onde não se mediu a pressão, saturação da IAPWS-IF97
 made-decision = regra de decisão
-made-decision-text = cada limite é comparado com o valor observado, sem margem pela incerteza, e é cumprido mesmo que cumprido à justa: a aceitação simples do JCGM 106:2012 (de memória)
-made-decision-guarded = cada limite é comparado com o valor observado e a sua incerteza expandida (k = { $factor }), e é cumprido se todo esse intervalo estiver dentro: irradiância ± { $irradiance } %, água ± { $water } K, ar ± { $ambient } K, uma hora do relógio ± { $clock } s, massa de água ± { $mass } %, { $wind }; área de interceptação, contagens e R² sem ela: a aceitação com guarda do JCGM 106:2012, 8.3 e do ILAC-G8 (ambos de memória)
+made-decision-text = STILL TO TRANSLATE
+made-decision-guarded = STILL TO TRANSLATE
 made-decision-wind = vento ± { $wind } m/s
 made-decision-no-wind = vento sem ela, pois a sua incerteza não está indicada
 made-irradiance = irradiância
@@ -937,7 +936,21 @@ made-irradiance = irradiância
 made-irradiance-text = estimada { $way }; plano normal à radiação direta segundo Liu e Jordan 1963
 # Linke turbidity: how much haze a clear sky has.
 made-irradiance-stated = estimada { $way }, turbidez de Linke { $turbidity } como indicada; plano normal à radiação direta segundo Liu e Jordan 1963
-made-irradiance-usual = estimada { $way }, turbidez de Linke { $turbidity } (prática comum, sem fonte publicada); plano normal à radiação direta segundo Liu e Jordan 1963
+made-irradiance-usual = STILL TO TRANSLATE
+unchecked-memory = STILL TO TRANSLATE
+unchecked-common = STILL TO TRANSLATE
+memory-s580 = STILL TO TRANSLATE
+memory-decision = STILL TO TRANSLATE
+memory-decision-guarded = STILL TO TRANSLATE
+memory-iec-60751 = STILL TO TRANSLATE
+memory-clear-sky = STILL TO TRANSLATE
+memory-conversion = STILL TO TRANSLATE
+memory-balance = STILL TO TRANSLATE
+memory-dry = STILL TO TRANSLATE
+memory-box = STILL TO TRANSLATE
+memory-dish = STILL TO TRANSLATE
+memory-food = STILL TO TRANSLATE
+memory-cautions = STILL TO TRANSLATE
 report-end = Fim do relatório { $number }
 balance-one-day = tudo foi medido num só dia, ou em dias dos quais nenhum pode ficar de fora, por isso as faixas do ganho e da perda não são faixas de 95 %
 balance-one-day-remedy = ensaie em outros dias
@@ -1017,31 +1030,23 @@ caution-first = Os regulamentos locais, e a prática de quem tem licença para t
 caution-governs = Até que uma pessoa que fale português tenha conferido esta tradução, vale o texto em inglês.
 caution-burns-title = Queimaduras e escaldaduras
 caution-burns-text = A panela, a sua tampa, a cobertura transparente, a grelha e o vapor estão quentes o bastante para queimar ao menor toque, muito antes de a água ferver: o metal nu queima a cerca de 65 °C em menos de um segundo e a cerca de 51 °C em menos de um minuto. Use luvas secas, abra a tampa para o lado oposto a si, faça sombra sobre o fogão e deixe a panela repousar antes de a carregar. O vidro quente racha quando a água fria o toca, e um tubo estreito pode lançar para fora a água a ferver.
-caution-burns-source = ISO 13732-1:2006, valores citados de memória; o restante é prática comum, sem fonte publicada
 caution-light-title = Luz concentrada e ofuscamento
 caution-light-text = Nunca olhe para o foco, nem para o sol ou para a sua imagem em um refletor ou painel: não há óculos de sol que tornem isso seguro, e lentes escuras não bastam perto do foco. Mantenha a cabeça e as mãos fora do feixe de luz. Vire o refletor para longe do sol, ou faça sombra sobre ele, antes de pegar na panela. Lembre-se de que ele pode ofuscar vizinhos, motoristas e quem passa.
-caution-light-source = prática comum, sem fonte publicada
 caution-fire-title = Fogo
 caution-fire-text = Um refletor mantém o seu foco enquanto o sol se move, e assim pode pôr fogo a capim seco, pano, madeira ou a uma parede para a qual não estava virado uma hora antes. Monte-o em chão nu, longe de tudo o que arde, tenha água ou areia à mão, e cubra o refletor ou vire-o para baixo quando não está em uso, também dentro de casa e quando guardado. Nunca ponha água em gordura em chamas: cubra a gordura.
-caution-fire-source = prática comum, sem fonte publicada
 caution-unattended-title = Nunca sem vigilância
 caution-unattended-text = Alguém que conhece os perigos fica junto do fogão, orienta-o e vigia a panela. Uma panela que ferveu até secar aquece demais, racha ou pega fogo; um frasco fechado ou uma tampa presa com força pode explodir.
-caution-unattended-source = prática comum, sem fonte publicada
 caution-children-title = Crianças e animais
 caution-children-text = Mantenha crianças e animais fora de uma linha marcada em volta do fogão. Eles não veem o foco, e este pode estar à altura dos seus olhos.
-caution-children-source = prática comum, sem fonte publicada
 caution-wind-title = Vento
 caution-wind-text = Um refletor é como a vela de um barco. Ponha-lhe pesos ou amarre-o, e guarde-o antes do vento forte: quando tomba, derrama água a ferver e lança o seu foco para outro lugar.
-caution-wind-source = prática comum, sem fonte publicada
 caution-materials-title = Sol, calor e materiais
 caution-materials-text = Quem ensaia fica horas ao sol: chapéu, sombra, água e pausas. Não use tinta, película, cola nem metal galvanizado que aqueça perto dos alimentos ou que emita gases ou vapores; aqueça um fogão novo uma vez sem alimentos, ao ar livre.
-caution-materials-source = prática comum, sem fonte publicada
 caution-food-title = Segurança dos alimentos
 caution-food-text = As bactérias multiplicam-se depressa entre 5 °C e 60 °C. Os alimentos não podem ficar nessa faixa mais de duas horas no total, uma hora onde o ar está acima de 32 °C; um fogão que aquece devagar, ou uma nuvem, pode fazê-los passar desse limite, e voltar a aquecê-los não desfaz o que já se formou até então. Meça dentro do alimento: pelo menos 74 °C em todo ele. Mantenha os alimentos quentes a 60 °C ou mais. Na dúvida, ponha no lixo.
-caution-food-source = USDA FSIS, zona de perigo de 40 a 140 °F, regra das duas horas e temperaturas mínimas seguras (74 °C, a das aves e das sobras, é a mais alta delas); OMS, Five Keys to Safer Food, 5 °C a 60 °C; sobre voltar a aquecer: prática comum, sem fonte publicada
 caution-water-title = Água de beber
-caution-water-text = O calor mata germes; não retira veneno, sal nem sujeira. Leve toda a água a uma fervura forte, com bolhas grandes, e mantenha-a a ferver durante um minuto, acima de 1500 m durante três. Menos calor demora mais e é menos seguro: 65 °C mantidos durante seis minutos é o que se chama pasteurizado, e os vírus só morrem devagar entre 60 °C e 65 °C. Deixe a água esfriar tapada, no recipiente em que foi aquecida.
-caution-water-source = US EPA, orientação para ferver a água (1 min, 3 min acima de 5000 pés), conforme citada em Emerging Infectious Diseases 31(8), 2025; WHO/FWC/WSH/15.02; Ciochetti e Metcalf 1984, Appl. Environ. Microbiol. 47, valor citado de memória
+caution-water-text = STILL TO TRANSLATE
+caution-sources = STILL TO TRANSLATE
 
 ## Notices: what a reader should know about the logs
 #
@@ -1145,17 +1150,14 @@ quantity-wind = velocidade do vento
 skip-before-header = antes do cabeçalho
 skip-units-row = unidades sob o cabeçalho
 skip-between = entre o cabeçalho e as leituras
-skip-remark = comentário
+skip-remark = STILL TO TRANSLATE
 skip-blank = vazia
 skip-header-again = cabeçalho repetido
 skip-before-header-again = antes de um cabeçalho repetido
 skip-footer = depois da última leitura
 skip-cut-off = cortada no fim do arquivo
 skipped-more = { $lines } e mais { $more }
-skipped-lines = { $count ->
-        [one] linha { $lines } omitida: { $reason }
-       *[other] linhas { $lines } omitidas: { $reason }
-    }
+skipped-lines = STILL TO TRANSLATE
 # Labels and texts of a list of facts about a log.
 log-form = formato
 log-form-text = { $written_in }; cabeçalho na linha { $line }; sinal decimal: { $mark }
@@ -1871,7 +1873,7 @@ error-vessel-temperature = termômetro do recipiente
 error-vessel-heat = capacidade térmica dos recipientes
 known-vessel-heat = dentro de { $percent } % do que está indicado
 budget-not-told-apart = não é dado à parte neste relatório
-tested-instruments-note-dry = Incertezas-padrão (k = 1). Onde nenhuma é indicada, toma-se a classe mais cautelosa: um termômetro de forno de ponteiro dentro de ± 10 K para o recipiente (prática comum, sem fonte publicada).
+tested-instruments-note-dry = STILL TO TRANSLATE
 
 ## Page one of a campaign that heats no water
 
@@ -2253,7 +2255,7 @@ efficiency-peak-unsure = há um máximo, mas deixa de haver sem um dos dias, ou 
 efficiency-peak-unsure-remedy = ensaie em mais dias, cada um de 5 K acima do ar até perto da ebulição
 efficiency-too-much = a água recebeu mais calor do que a luz solar na área de interceptação, o que não pode ser
 efficiency-too-much-remedy = verifique a área de interceptação, a carga e as unidades
-tested-instruments-note-cooling = Incertezas-padrão (k = 1). Onde nenhuma é indicada, toma-se a classe mais cautelosa (prática comum, sem fonte publicada).
+tested-instruments-note-cooling = STILL TO TRANSLATE
 
 ## Comparison: figures beside the rating
 

@@ -527,19 +527,18 @@ page-assumed = Makisio
 ## Cautions
 
 section-cautions = Tahadhari
-# [source] is put in by the program.
-page-cautions-source = Chanzo: [source].
 
 ## Provenance
 
 section-provenance = Mikengeuko, maelezo na asili
-page-deviations = Mikengeuko kutoka kwa kanuni
+page-deviations = STILL TO TRANSLATE
 page-tester-notes = Maelezo ya mpimaji
 page-notices = Ilani kutokana na usomaji wa rekodi
 page-logs = Jinsi rekodi zilivyosomwa
 page-made-with = Imetengenezwa kwa
+page-sources = STILL TO TRANSLATE
 # SHA-256: digits that change when a file changes.
-page-inputs = Faili zilizotumika, pamoja na SHA-256 zake
+page-inputs = STILL TO TRANSLATE
 # A photo among the inputs.
 input-photo = { $file }, kama ilivyo katika ripoti hii
 # { $file }: its name, or input-photo.
@@ -644,7 +643,7 @@ tested-cost-no-currency = { $cost } (sarafu haikutajwa)
 tested-load = Mzigo
 tested-water = maji
 tested-per-area = kwa eneo la kupokea mwanga
-tested-per-area-text = { $load } kg/m² (kanuni: { $practice } kg/m²)
+tested-per-area-text = STILL TO TRANSLATE
 tested-per-area-own = { $load } kg/m² (kikomo binafsi: { $own } kg/m²)
 tested-vessels = vyombo
 tested-site = Mahali
@@ -687,15 +686,15 @@ tested-parties = Maabara na mteja
 tested-laboratory = maabara
 tested-laboratory-not-stated = jina na anwani hazikutajwa
 tested-authorised = imeidhinishwa na
-tested-contact = mawasiliano ya mteja
-tested-client-data = kutoka kwa mteja
+tested-contact = STILL TO TRANSLATE
+tested-client-data = STILL TO TRANSLATE
 tested-sampling = sampuli
-tested-not-sampled = haikutajwa; linachukuliwa kama lilivyoletwa, bila kuchaguliwa kwa sampuli
-tested-others = matokeo kutoka kwa wengine
+tested-not-sampled = STILL TO TRANSLATE
+tested-others = STILL TO TRANSLATE
 tested-others-station = mnururisho, kutoka rekodi ya kituo cha jirani
-tested-stated-note = Yanayosemwa kuhusu jiko, mzigo, mahali, maabara na mteja yametajwa katika faili ya kampeni na hayakaguliwi hapa; yanayotokana nayo, kama vile mzigo kwa eneo na kiwango cha kuchemka, yana ubora uleule. Eneo, mzigo au utovu wa uhakika usio sahihi hutoa tathmini isiyo sahihi. Matokeo ni ya jiko kama lilivyoletwa.
+tested-stated-note = STILL TO TRANSLATE
 tested-tester = lilijaribiwa na
-tested-client = kwa ajili ya (mteja)
+tested-client = STILL TO TRANSLATE
 tested-issued = ripoti ilitolewa
 
 ## What was tested: instruments
@@ -731,7 +730,7 @@ uncertainty-kelvin = { $kelvin } K
 uncertainty-speed = { $speed } m/s
 # As in English
 uncertainty-seconds = { $seconds } s
-tested-instruments-note = Utovu wa uhakika ni utovu sanifu (k = 1), kama mpimaji anavyoutaja; sehemu ya { $section } inasema kinachochukuliwa pale usipotajwa. Kanuni inataka kihisi cha maji kiwe ndani ya maji, katikati, 10 mm juu ya kitako, upepo upimwe kando ya jiko kwa kimo chake, na mzigo ugawanywe sawa katika vyombo (kwa kumbukumbu ya kichwani); hakuna kati ya haya kinachokaguliwa hapa.
+tested-instruments-note = STILL TO TRANSLATE
 
 ## Regression and uncertainty: the budget of uncertainty
 #
@@ -792,7 +791,7 @@ known-distance = { $percent } % kwa kituo cha karibu
 known-specific-heat = 4186 J/(kg K) ndani ya ± { $percent } %
 known-clock-rate = mwendo wa saa ndani ya ± { $percent } %
 # Where it is from, in a list with ";" between: titles and names stay as they are.
-source-common-practice = mazoea ya kawaida, hakuna chanzo kilichochapishwa
+source-common-practice = STILL TO TRANSLATE
 source-wmo-8 = WMO-No. 8, jumla za kila saa, kwa madaraja ya ISO 9060:1990 (kiwango cha pili, daraja la kwanza, la pili) ambayo A, B, C za 2018 huyafuata
 source-iec-60584 = IEC 60584-1:2013, ustahimilivu hadi 100 °C
 source-iec-60751 = STILL TO TRANSLATE
@@ -902,23 +901,23 @@ influential-one = STILL TO TRANSLATE
 
 # { $limit }: a key of the campaign file, with its value; { $what }: a message that begins
 # with limit-.
-deviation-limit = Kikomo binafsi: { $key } = { $value } ({ $what }).
+deviation-limit = STILL TO TRANSLATE
 # guard = true imeandikwa katika faili ya kampeni na hubaki ilivyo.
-deviation-guard = Kanuni binafsi ya uamuzi: guard = true, hivyo utovu wa uhakika huhesabiwa dhidi ya kila kikomo; kanuni haidai hivyo.
+deviation-guard = STILL TO TRANSLATE
 # { $from }, { $to }: times. { $reason }: the tester's own words.
 deviation-excluded = { $run }: { $from } hadi { $to } iliondolewa na mpimaji: { $reason }.
 deviation-excluded-no-reason = { $run }: { $from } hadi { $to } iliondolewa na mpimaji: hakuna sababu iliyotolewa.
 deviation-findings = STILL TO TRANSLATE
-deviation-interval = Urefu wa kipindi: { $shortest } hadi { $longest } s hukubaliwa, na nguvu huhesabiwa kwa muda uliopita kweli, ambapo kanuni hutaja { $practice } s.
+deviation-interval = STILL TO TRANSLATE
 # Labels stand at the left; there is room for 20 letters.
-made-decision-text = kila kikomo hulinganishwa na thamani iliyoonekana, bila nafasi kwa utovu wake wa uhakika, na hutimizwa hata kikifikiwa sawasawa: ukubali rahisi wa JCGM 106:2012 (kwa kumbukumbu ya kichwani)
-made-decision-guarded = kila kikomo hulinganishwa na thamani iliyoonekana pamoja na utovu wake uliopanuliwa wa uhakika (k = { $factor }), na hutimizwa eneo hilo lote likiwa ndani: mnururisho ± { $irradiance } %, maji ± { $water } K, hewa ± { $ambient } K, saa ya kipimo ± { $clock } s, uzito wa maji ± { $mass } %, { $wind }; eneo la kupokea mwanga, hesabu na R² bila utovu huo: ukubali wenye tahadhari wa JCGM 106:2012, 8.3 na ILAC-G8 (zote kwa kumbukumbu ya kichwani)
+made-decision-text = STILL TO TRANSLATE
+made-decision-guarded = STILL TO TRANSLATE
 made-decision-wind = upepo ± { $wind } m/s
 made-decision-no-wind = upepo bila utovu huo, kwa kuwa haukutajwa
 made-decision = kanuni ya uamuzi
-made-with = imetengenezwa kwa
+made-with = STILL TO TRANSLATE
 made-issued = imetolewa
-made-practice = kanuni
+made-practice = STILL TO TRANSLATE
 made-solar-time = wakati wa jua
 made-solar-time-text = NREL/TP-560-34302, kutokana na saa na longitudo
 made-boiling = kiwango cha kuchemka
@@ -928,7 +927,21 @@ made-irradiance = mnururisho
 made-irradiance-text = umekadiriwa { $way }; bapa lililo pembemraba na miale kwa mujibu wa Liu na Jordan 1963
 # Linke turbidity: how much haze a clear sky has.
 made-irradiance-stated = umekadiriwa { $way }, utusitusi wa Linke { $turbidity } kama ulivyotajwa; bapa lililo pembemraba na miale kwa mujibu wa Liu na Jordan 1963
-made-irradiance-usual = umekadiriwa { $way }, utusitusi wa Linke { $turbidity } (mazoea ya kawaida, hakuna chanzo kilichochapishwa); bapa lililo pembemraba na miale kwa mujibu wa Liu na Jordan 1963
+made-irradiance-usual = STILL TO TRANSLATE
+unchecked-memory = STILL TO TRANSLATE
+unchecked-common = STILL TO TRANSLATE
+memory-s580 = STILL TO TRANSLATE
+memory-decision = STILL TO TRANSLATE
+memory-decision-guarded = STILL TO TRANSLATE
+memory-iec-60751 = STILL TO TRANSLATE
+memory-clear-sky = STILL TO TRANSLATE
+memory-conversion = STILL TO TRANSLATE
+memory-balance = STILL TO TRANSLATE
+memory-dry = STILL TO TRANSLATE
+memory-box = STILL TO TRANSLATE
+memory-dish = STILL TO TRANSLATE
+memory-food = STILL TO TRANSLATE
+memory-cautions = STILL TO TRANSLATE
 report-end = Mwisho wa ripoti { $number }
 balance-one-day = yote yalipimwa kwa siku moja, au kwa siku ambazo hakuna inayoweza kuachwa nje, kwa hiyo masafa ya upokeaji na ya upotevu si masafa ya 95 %
 balance-one-day-remedy = jaribu katika siku nyingine
@@ -1009,31 +1022,23 @@ caution-first = Sheria na kanuni za mahali ulipo, na utendaji wa wale walio na l
 caution-governs = Maandishi ya Kiingereza ndiyo yenye mamlaka hadi msemaji wa Kiswahili atakapokuwa ameikagua tafsiri hii.
 caution-burns-title = Kuungua kwa moto na kwa maji au mvuke
 caution-burns-text = Sufuria, kifuniko chake, kioo cha kufunika jiko, wavu na mvuke huwa na joto la kutosha kuunguza kwa kugusa tu, muda mrefu kabla maji hayajachemka: metali tupu huunguza kwa takriban 65 °C ndani ya sekunde moja na kwa takriban 51 °C ndani ya dakika moja. Tumia glavu kavu, fungua kifuniko kikielekea mbali nawe, na utie jiko kivuli na kuiacha sufuria itulie kabla ya kuibeba. Kioo chenye moto hupasuka maji baridi yanapokigusa, na mrija mwembamba unaweza kurusha nje maji yake yanayochemka.
-caution-burns-source = ISO 13732-1:2006, thamani zimetolewa kwa kumbukumbu ya kichwani; mengine ni mazoea ya kawaida, hakuna chanzo kilichochapishwa
 caution-light-title = Mwanga uliokusanywa na mng'ao
 caution-light-text = Usiangalie kamwe ndani ya kitovu cha mwanga (fokasi), wala jua au taswira yake katika kiakisi au paneli: hakuna miwani ya jua inayofanya hilo kuwa salama, na miwani ya giza haitoshi karibu na kitovu cha mwanga. Weka kichwa na mikono nje ya miale. Geuza kiakisi mbali na jua, au kitie kivuli, kabla ya kunyoosha mkono kuichukua sufuria. Kumbuka kwamba kinaweza kuwapofusha kwa mng'ao majirani, madereva na wapita njia.
-caution-light-source = mazoea ya kawaida, hakuna chanzo kilichochapishwa
 caution-fire-title = Moto
 caution-fire-text = Kiakisi hubaki na kitovu chake cha mwanga wakati jua linasonga, na hivyo kinaweza kuwasha moto kwenye nyasi kavu, kitambaa, mbao au ukuta, vitu ambavyo hakikuvielekea saa moja iliyopita. Kisimamishe kwenye ardhi tupu, mbali na chochote kinachoungua, weka maji au mchanga karibu, na ufunike kiakisi au ukielekeze chini kisipotumika, hata ndani ya nyumba na ghalani. Usimwage kamwe maji kwenye mafuta yanayoungua: yafunike.
-caution-fire-source = mazoea ya kawaida, hakuna chanzo kilichochapishwa
 caution-unattended-title = Kamwe lisiachwe bila mwangalizi
 caution-unattended-text = Mtu anayezijua hatari abaki na jiko, alielekeze, na aiangalie sufuria. Sufuria iliyochemka hadi kukauka hupata joto kupita kiasi, hupasuka au hushika moto; chupa iliyozibwa au kifuniko kilichobanwa kinaweza kupasuka kwa kishindo.
-caution-unattended-source = mazoea ya kawaida, hakuna chanzo kilichochapishwa
 caution-children-title = Watoto na wanyama
 caution-children-text = Waweke watoto na wanyama nje ya mstari uliochorwa kuzunguka jiko. Hawakioni kitovu cha mwanga, na huenda kikawa kwenye kimo cha macho yao.
-caution-children-source = mazoea ya kawaida, hakuna chanzo kilichochapishwa
 caution-wind-title = Upepo
 caution-wind-text = Kiakisi ni tanga. Kiwekee uzito au kifunge chini, na ukiondoe kabla ya upepo mkali: kinapopinduka humwaga maji yanayochemka na hutupa kitovu chake cha mwanga mahali pengine.
-caution-wind-source = mazoea ya kawaida, hakuna chanzo kilichochapishwa
 caution-materials-title = Jua, joto na vifaa vya kutengenezea
 caution-materials-text = Anayejaribu jiko husimama juani kwa saa nyingi: kofia, kivuli, maji na mapumziko. Usitumie rangi, utando, gundi au metali iliyopakwa zinki ambavyo hupata moto karibu na chakula au hutoa mafusho; kwa mara ya kwanza pasha jiko jipya bila chakula, nje ya nyumba.
-caution-materials-source = mazoea ya kawaida, hakuna chanzo kilichochapishwa
 caution-food-title = Usalama wa chakula
 caution-food-text = Bakteria huongezeka haraka kati ya 5 °C na 60 °C. Ni lazima chakula kisikae katika masafa hayo ya halijoto kwa zaidi ya saa mbili kwa jumla, saa moja pale ambapo hewa imezidi 32 °C; jiko linalopasha polepole, au wingu, linaweza kukipitisha muda huo, na kupasha tena hakuondoi kile ambacho kimekwisha kutokea. Pima ndani ya chakula: angalau 74 °C kote. Weka chakula cha moto kwenye 60 °C au zaidi. Ukiwa na shaka, kitupe.
-caution-food-source = USDA FSIS, eneo la hatari 40 hadi 140 °F, kanuni ya saa mbili na halijoto za chini kabisa zilizo salama (74 °C, ile ya nyama ya kuku na ndege wengine na ya viporo, ndiyo ya juu kuliko zote); WHO, Five Keys to Safer Food, 5 °C hadi 60 °C; kuhusu kupasha tena: mazoea ya kawaida, hakuna chanzo kilichochapishwa
 caution-water-title = Maji ya kunywa
-caution-water-text = Joto huua vijidudu; haliondoi sumu, chumvi wala uchafu. Chemsha maji yote hadi yatokote kwa nguvu na uyaache yaendelee kuchemka kwa dakika moja, kwenye mwinuko wa zaidi ya 1500 m kwa dakika tatu. Joto lililo chini ya hapo huchukua muda mrefu zaidi na uhakika wake ni mdogo zaidi: 65 °C zikidumishwa kwa dakika sita ndiko kunakoitwa kupasteurisha, na virusi hufa polepole tu kati ya 60 °C na 65 °C. Acha maji yapoe yakiwa yamefunikwa, katika chombo ambamo yalipashwa.
-caution-water-source = US EPA, ushauri wa kuchemsha maji (1 min, 3 min juu ya 5000 ft), kama ulivyonukuliwa katika Emerging Infectious Diseases 31(8), 2025; WHO/FWC/WSH/15.02; Ciochetti na Metcalf 1984, Appl. Environ. Microbiol. 47, thamani imetolewa kwa kumbukumbu ya kichwani
+caution-water-text = STILL TO TRANSLATE
+caution-sources = STILL TO TRANSLATE
 
 ## Notices: what a reader should know about the logs
 #
@@ -1137,17 +1142,14 @@ quantity-wind = kasi ya upepo
 skip-before-header = kabla ya kichwa
 skip-units-row = vizio chini ya kichwa
 skip-between = kati ya kichwa na vipimo
-skip-remark = maelezo
+skip-remark = STILL TO TRANSLATE
 skip-blank = tupu
 skip-header-again = kichwa tena
 skip-before-header-again = kabla ya kichwa kilichorudiwa
 skip-footer = baada ya kipimo cha mwisho
 skip-cut-off = umekatika mwishoni mwa faili
 skipped-more = { $lines } na mingine { $more }
-skipped-lines = { $count ->
-        [one] mstari { $lines } umeachwa: { $reason }
-       *[other] mistari { $lines } imeachwa: { $reason }
-    }
+skipped-lines = STILL TO TRANSLATE
 # Labels and texts of a list of facts about a log.
 log-form = muundo
 log-form-text = { $written_in }; kichwa kwenye mstari { $line }; alama ya desimali { $mark }
@@ -1867,7 +1869,7 @@ error-vessel-temperature = kipimajoto cha chombo
 error-vessel-heat = uwezo wa vyombo kuhifadhi joto
 known-vessel-heat = ndani ya { $percent } % ya kilichotajwa
 budget-not-told-apart = hautenganishwi katika ripoti hii
-tested-instruments-note-dry = Utovu wa uhakika ni utovu sanifu (k = 1). Pale usipotajwa, daraja la tahadhari kubwa zaidi huchukuliwa: kwa chombo, kipimajoto cha oveni chenye mshale, ndani ya ± 10 K (mazoea ya kawaida, hakuna chanzo kilichochapishwa).
+tested-instruments-note-dry = STILL TO TRANSLATE
 
 ## Page one of a campaign that heats no water
 
@@ -2250,7 +2252,7 @@ efficiency-peak-unsure = kuna kilele, lakini si bila mojawapo ya siku, au si nda
 efficiency-peak-unsure-remedy = jaribu kwa siku zaidi, kila moja kuanzia 5 K juu ya hewa hadi karibu na kuchemka
 efficiency-too-much = maji yalipokea joto zaidi ya mwanga wa jua ulio kwenye eneo la kupokea mwanga, jambo lisilowezekana
 efficiency-too-much-remedy = kagua eneo la kupokea mwanga, mzigo na vizio
-tested-instruments-note-cooling = Utovu wa uhakika ni utovu sanifu (k = 1). Pale usipotajwa, daraja la tahadhari kubwa zaidi huchukuliwa (mazoea ya kawaida, hakuna chanzo kilichochapishwa).
+tested-instruments-note-cooling = STILL TO TRANSLATE
 
 ## Comparison: figures beside the rating
 

@@ -11,8 +11,8 @@ pub struct CautionPart {
     /// Before all others.
     pub first: String,
     pub cautions: Vec<Caution>,
-    /// Which language governs; empty in English.
-    pub governs: String,
+    /// Where their numbers come from; what is not named is common practice.
+    pub sources: String,
 }
 
 /// One hazard.
@@ -20,8 +20,6 @@ pub struct CautionPart {
 pub struct Caution {
     pub title: String,
     pub text: String,
-    /// Where its numbers come from, or that it is common practice.
-    pub source: String,
 }
 
 /// The hazards, in the order in which they are printed.
@@ -44,12 +42,11 @@ pub fn cautions(words: &Words) -> CautionPart {
         Caution {
             title: say("title"),
             text: say("text"),
-            source: say("source"),
         }
     };
     CautionPart {
         first: words.say(message!("caution-first")),
         cautions: HAZARDS.map(caution).into(),
-        governs: words.say(message!("caution-governs")),
+        sources: words.say(message!("caution-sources")),
     }
 }

@@ -8,6 +8,7 @@ use crate::language::{Message, Phrase, Words};
 use crate::message;
 use crate::procedure::{Assessment, Run};
 use crate::report::spoken::{not_stated, spoken_uncertainty};
+use crate::units::sentence_case;
 
 /// One instrument.
 #[derive(Debug, Clone, Serialize)]
@@ -72,7 +73,7 @@ pub fn instrument_rows(
         of_mass,
     ];
     let said = |row: Described| InstrumentRow {
-        quantity: words.say(row.quantity),
+        quantity: sentence_case(&words.say(row.quantity)),
         instrument: words.say(row.instrument),
         uncertainty: words.say(row.uncertainty),
     };

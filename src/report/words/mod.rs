@@ -14,6 +14,7 @@ pub mod provenance;
 pub mod report;
 pub mod summary;
 pub mod tested;
+mod unchecked;
 pub mod year;
 
 pub use report::{Report, build};

@@ -2,12 +2,14 @@
 
 use serde::Serialize;
 
+use super::unchecked::unchecked;
 use crate::campaign::Campaign;
 use crate::campaign::model::IrradianceEstimate;
 use crate::language::{Message, Phrase, Words, clauses, fixed, short};
 use crate::logs::account::{Account, alike};
 use crate::message;
 use crate::procedure::Assessment;
+use crate::procedure::notice::Notice;
 use crate::procedure::s580::finding::FindingCode;
 use crate::procedure::s580::guard::{COVERAGE_FACTOR, Guard};
 use crate::procedure::s580::limits::INTERVAL_S;
@@ -15,7 +17,8 @@ use crate::procedure::sky::USUAL_TURBIDITY;
 use crate::report::Edition;
 use crate::report::number::report_number;
 use crate::report::rows::Row;
-use crate::units::decimals_for;
+use crate::report::s580::words::conditions::spoken_limit;
+use crate::units::{decimals_for, sentence_case};
 
 /// The section on provenance.
 #[derive(Debug, Clone, Serialize)]
@@ -24,20 +27,31 @@ pub struct ProvenancePart {
     pub notices: Vec<String>,
     pub tester_notes: String,
     pub rows: Vec<Row>,
+    /// What is quoted from memory, and what has no published source.
+    pub unchecked: Vec<String>,
     /// How the logs were read, those that are written alike together.
-    pub logs: Vec<Vec<Row>>,
+    pub logs: Vec<LogPart>,
     pub inputs: Vec<Row>,
     pub end: String,
 }
 
+/// Logs that are written alike.
+#[derive(Debug, Clone, Serialize)]
+pub struct LogPart {
+    /// The readings of each.
+    pub readings: Vec<Row>,
+    /// How they are written, and how their columns were understood.
+    pub form: Vec<Row>,
+}
+
 /// What made a report, when, and by whose methods.
 pub fn made_with(edition: &Edition, practice: impl Into<Phrase>) -> Vec<Row> {
-    let row = |label: Message, text: Phrase| Row::said(&edition.words, label, text);
+    let row = |label: Message, text: Phrase| form_row(&edition.words, label, text);
     let issued = edition.issued.strftime("%Y-%m-%d %H:%M UTC").to_string();
     vec![
-        row(
-            message!("made-with"),
-            concat!("simmerline ", env!("CARGO_PKG_VERSION")).into(),
+        Row::new(
+            &sentence_case(&edition.words.say(message!("made-with"))),
+            concat!("simmerline ", env!("CARGO_PKG_VERSION")),
         ),
         row(message!("made-issued"), issued.into()),
         row(message!("made-practice"), practice.into()),
@@ -50,6 +64,12 @@ pub fn made_with(edition: &Edition, practice: impl Into<Phrase>) -> Vec<Row> {
             message!("made-boiling-text").into(),
         ),
     ]
+}
+
+/// A row whose label and text begin with a capital letter.
+fn form_row(words: &Words, label: Message, text: impl Into<Phrase>) -> Row {
+    let [label, text] = [label.into(), text.into()].map(|said: Phrase| words.say(said));
+    Row::new(&sentence_case(&label), sentence_case(&text))
 }
 
 /// Where this version can be got, as the package states it; empty where it does not.
@@ -78,20 +98,20 @@ pub fn provenance(assessment: &Assessment, edition: &Edition) -> ProvenancePart 
     };
     let mut rows = made_with(edition, practice);
     let decision = heats.then(|| decision(assessment.s580.limits.guard));
-    rows.extend(decision.map(|said| Row::said(words, message!("made-decision"), said)));
-    rows.extend(estimate(campaign).map(|how| Row::said(words, message!("made-irradiance"), how)));
+    rows.extend(decision.map(|said| form_row(words, message!("made-decision"), said)));
+    rows.extend(estimate(campaign).map(|how| form_row(words, message!("made-irradiance"), how)));
     ProvenancePart {
         deviations: deviations(assessment)
             .into_iter()
             .map(|deviation| words.say(deviation))
             .collect(),
-        notices: assessment
-            .notices
-            .iter()
-            .map(|notice| words.say(notice.message()))
-            .collect(),
+        notices: notices(&assessment.notices, words),
         tester_notes: campaign.notes.clone().unwrap_or_default(),
         rows,
+        unchecked: unchecked(assessment)
+            .into_iter()
+            .map(|said| words.say(said))
+            .collect(),
         logs: logs(assessment, words),
         inputs: assessment
             .tested
@@ -157,7 +177,24 @@ fn estimate(campaign: &Campaign) -> Option<Message> {
     Some(said.with("way", way.describe()))
 }
 
-fn logs(assessment: &Assessment, words: &Words) -> Vec<Vec<Row>> {
+/// What a reader should know of the logs. The warning of food that stays warm stands where cooking
+/// is spoken of.
+fn notices(notices: &[Notice], words: &Words) -> Vec<String> {
+    let of_logs = notices
+        .iter()
+        .filter(|notice| !matches!(notice, Notice::DangerZone(_)));
+    of_logs
+        .map(|notice| sentence(&words.say(notice.message())))
+        .collect()
+}
+
+/// With a capital letter and a full stop.
+fn sentence(said: &str) -> String {
+    let end = if said.ends_with(['.', ')']) { "" } else { "." };
+    sentence_case(said) + end
+}
+
+fn logs(assessment: &Assessment, words: &Words) -> Vec<LogPart> {
     let zone = &assessment.tested.campaign.site.time_zone;
     let part = |group: Vec<&Account>| {
         let readings = group.iter().map(|account| {
@@ -166,9 +203,12 @@ fn logs(assessment: &Assessment, words: &Words) -> Vec<Vec<Row>> {
             Row::new(&account.log, words.say(clauses(lines)))
         });
         let form = group[0].form().into_iter();
-        readings
-            .chain(form.map(|(label, text)| Row::new(&words.say(label), words.say(text))))
-            .collect()
+        LogPart {
+            readings: readings.collect(),
+            form: form
+                .map(|(label, text)| Row::new(&words.say(label), words.say(text)))
+                .collect(),
+        }
     };
     alike(&assessment.tested.accounts)
         .into_iter()
@@ -179,13 +219,12 @@ fn logs(assessment: &Assessment, words: &Words) -> Vec<Vec<Row>> {
 fn deviations(assessment: &Assessment) -> Vec<Message> {
     let own = assessment.s580.limits.rows.iter().filter(|row| row.changed);
     let mut deviations: Vec<Message> = own
-        .filter_map(|row| {
-            Some(message!(
+        .map(|row| {
+            message!(
                 "deviation-limit",
-                key = row.word?,
-                value = row.amount(),
-                what = row.what()
-            ))
+                what = row.what(),
+                limit = spoken_limit(row)
+            )
         })
         .collect();
     let guard = assessment.s580.limits.guard;

@@ -18,6 +18,7 @@ use crate::report::Edition;
 use crate::report::rows::{Figure, Row};
 use crate::report::sections::{Section, Sections};
 use crate::report::spoken::not_stated;
+use crate::units::sentence_case;
 
 /// Section 1.
 #[derive(Debug, Clone, Serialize)]
@@ -140,10 +141,7 @@ fn groups(assessment: &Assessment, edition: &Edition) -> Vec<Group> {
     let words = &edition.words;
     let group = |name: Message, rows: Vec<(Message, Phrase)>| Group {
         name: words.say(name),
-        rows: rows
-            .into_iter()
-            .map(|(label, text)| Row::said(words, label, text))
-            .collect(),
+        rows: form_rows(words, rows),
     };
     vec![
         group(message!("tested-cooker"), cooker_rows(assessment)),
@@ -175,13 +173,34 @@ fn environment(assessment: &Assessment, words: &Words) -> Group {
     } else {
         (message!("tested-environment-dry"), plateau_rows(assessment))
     };
-    let rows = rows.into_iter();
     Group {
         name: words.say(name),
-        rows: rows
-            .map(|(label, text)| Row::said(words, label, text))
-            .collect(),
+        rows: form_rows(words, rows),
     }
+}
+
+/// Rows as in a form: labels and our own words begin with a capital letter, the tester's stay as
+/// they are. What is not stated is gathered in one row below the others.
+fn form_rows(words: &Words, rows: Vec<(Message, Phrase)>) -> Vec<Row> {
+    let (unstated, stated): (Vec<_>, Vec<_>) = rows
+        .into_iter()
+        .partition(|(_, text)| *text == not_stated());
+    let row = |(label, text): (Message, Phrase)| {
+        let is_testers = matches!(text, Phrase::Text(_));
+        let said = words.say(text);
+        let text = if is_testers {
+            said
+        } else {
+            sentence_case(&said)
+        };
+        Row::new(&sentence_case(&words.say(label)), text)
+    };
+    let labels: Vec<Phrase> = unstated
+        .into_iter()
+        .map(|(label, _)| label.into())
+        .collect();
+    let last = (!labels.is_empty()).then(|| (message!("not-stated"), joined(labels, ", ")));
+    stated.into_iter().chain(last).map(row).collect()
 }
 
 /// The air of the cooling runs.

@@ -270,7 +270,8 @@ fn condition_row(assessment: &Assessment, limit: &S580Limit, words: &Words) -> C
     }
 }
 
-fn spoken_limit(limit: &S580Limit) -> Phrase {
+/// A limit in words: `≥ 450 W/m²`.
+pub fn spoken_limit(limit: &S580Limit) -> Phrase {
     let amount = match limit.unit {
         "h" => clock(limit.value),
         _ => limit.amount(),
