@@ -327,7 +327,7 @@ mod tests {
         }
         assert_eq!(
             skipped.describe()[0].to_string(),
-            "lines 1–3, 7 left out: before the header"
+            "lines 1–3, 7 skipped (before the header)"
         );
         for line in 0..40 {
             skipped.add(Skip::Remark, 10 + 2 * line);

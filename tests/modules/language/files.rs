@@ -289,7 +289,7 @@ fn words_of_templates_keep_what_the_template_puts_in() {
     let held: Vec<_> = held
         .filter(|(_, message)| message.words.contains('['))
         .collect();
-    assert!(held.len() > 3, "{} words of templates", held.len());
+    assert!(held.len() >= 3, "{} words of templates", held.len());
     for language in LANGUAGES.iter().skip(1) {
         let messages = messages_of(language);
         for (name, of_english) in &held {

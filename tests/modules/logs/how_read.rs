@@ -17,11 +17,11 @@ fn everything_about_a_tangled_log_is_told() {
     let told = check("tests/data/dresses/tall-logger");
     for part in [
         "UTF-8, cells separated by comma; header on line 7; decimal point",
-        "lines 1–6 left out: before the header",
-        "lines 8, 36 left out: units under the header",
-        "line 28 left out: remark",
-        "line 35 left out: header again",
-        "lines 29–34 left out: before a repeated header",
+        "lines 1–6 skipped (before the header)",
+        "lines 8, 36 skipped (units under the header)",
+        "line 28 skipped (comment)",
+        "line 35 skipped (header again)",
+        "lines 29–34 skipped (before a repeated header)",
         "time: ms since 1970, as in \"1771893000000\"; zone UTC (since 1970)",
         "water temperature (campaign file), °F (units row)",
         "irradiance (campaign file), mV (units row); sensitivity 12.4 µV per W/m²",
