@@ -130,7 +130,7 @@ fn the_environment_of_the_used_intervals_is_told() {
     }
     let windless = Copy::new().change_rows(|cells| cells[..4].join(","));
     let report = build(&windless.assess(), &edition());
-    assert_eq!(row_of(&report, "wind"), "not measured");
+    assert_eq!(row_of(&report, "wind"), "Not measured");
 }
 
 /// A row of the table in `DEVELOPERS.md`.
