@@ -154,7 +154,7 @@ fact-lost = no heat: water 50 K above the air lost { $power } ± { $half_width }
 fact-scaled = { $power } ± { $half_width } W in 700 W/m² by the heat balance (section { $section })
 fact-scaled-loses = a loss of { $power } ± { $half_width } W in 700 W/m² by the heat balance (section { $section })
 fact-good = How good
-fact-per-area = { $power } ± { $half_width } W for each m² of intercept area, { $percent } % of 700 W/m²; published, by other methods: { $range } W/m² (page 2)
+fact-per-area = { $power } ± { $half_width } W for each m² of intercept area, { $percent } % of 700 W/m²; published, by other methods: { $range } W/m² (see { summary-title })
 fact-kitchen = In the kitchen
 fact-heats = { $amount } of water { $journey } in about { $time }, in { $irradiance } W/m²
 fact-may-not-heat = water may not get { $journey } in { $irradiance } W/m²
@@ -221,7 +221,7 @@ headline-caution = Hot surfaces and steam burn, the focus can blind and start fi
 headline-caution-no-rating = Hot surfaces and steam burn, the focus can blind and start fires, and these figures say nothing about food safety. Read the cautions in section { $section } before you cook. Local codes and licensed practice come first.
 # What others measured, on page two, to hold a rating against.
 yardstick-own = Ps(50) for each m² of intercept area: { $power } ± { $half_width } W/m², { $percent } % of 700 W/m².
-yardstick-parabolic = Published, read in the abstract only: a parabolic cooker, { $value } W/m² (energy efficiency 2.8 to 15.7 % taken of 700 W/m²; { $source });
+yardstick-parabolic = Published, known from abstracts only: a parabolic cooker, { $value } W/m² (energy efficiency 2.8 to 15.7 % taken of 700 W/m²; { $source });
 yardstick-box = a box cooker, { $value } W/m² (27 W from 0.408 m² in 750 W/m² and more; { $source }).
 yardstick-caution = Neither was rated by ASAE S580.1: they show the order of magnitude and rate nothing.
 
@@ -229,16 +229,16 @@ yardstick-caution = Neither was rated by ASAE S580.1: they show the order of mag
 #
 # A short clause without a full stop; the program sets a capital letter first.
 
-finding-too-few-intervals = { counted-intervals } used, the practice asks for { $least }
+finding-too-few-intervals = { counted-intervals } used, the standard requires { $least }
 finding-too-few-intervals-own = { counted-intervals } used, the campaign’s own limit asks for { $least }
 finding-too-few-intervals-remedy = { missing-intervals } that can be used
-finding-too-few-days = used intervals on { counted-days }, the practice asks for { $least }
+finding-too-few-days = used intervals on { counted-days }, the standard requires { $least }
 finding-too-few-days-own = used intervals on { counted-days }, the campaign’s own limit asks for { $least }
-finding-too-few-days-remedy = used intervals on { missing-days }
+finding-too-few-days-remedy = a test on { missing-days }
 finding-no-rating = no line can be fitted: it takes three used intervals with irradiance, at different temperature differences
 finding-no-rating-remedy = more intervals that can be used, from ambient to near boiling
 finding-no-rating-remedy-irradiance = measure irradiance; without it power cannot be normalised
-finding-r-squared-low = R² is { $r_squared }, below { $least }; the practice would be content with a note, this report is not
+finding-r-squared-low = R² is { $r_squared }, below { $least }; the standard asks only for a note; this report withholds conformity
 finding-r-squared-low-own = R² is { $r_squared }, below the campaign’s own limit of { $least }
 finding-r-squared-low-remedy = steadier aiming, clearer sky and less wind; a sensor that does not touch the pot
 # Of a line that its points fit well.
@@ -261,10 +261,10 @@ finding-irradiance-estimated = irradiance was not measured at the cooker in the 
 finding-irradiance-estimated-remedy = measure irradiance beside the cooker, with a sensor that faces the sun
 finding-irradiance-missing = irradiance was not measured in { $runs }, whose intervals cannot be normalised and are not on the line
 finding-irradiance-missing-remedy = measure irradiance in the plane normal to the beam
-finding-irradiance-horizontal = irradiance was measured in the horizontal plane, the practice asks for the plane normal to the beam; there it is usually higher, so the rating is probably too high
+finding-irradiance-horizontal = irradiance was measured in the horizontal plane; the standard requires the plane normal to the beam, in which it is usually higher, so the rating is probably too high
 # estimate = "from-horizontal" is written in the campaign file and stays as it is.
 finding-irradiance-horizontal-remedy = mount the sensor so that it faces the sun as the cooker does; until then estimate = "from-horizontal" turns its readings to the sun
-finding-irradiance-plane-not-stated = in which plane irradiance was measured is not stated; the practice asks for the plane normal to the beam, which is taken
+finding-irradiance-plane-not-stated = the plane of the irradiance sensor is not stated; the standard requires the plane normal to the beam, which is assumed
 # plane = "normal" and [instruments.irradiance] are parts of the campaign file and stay as they are.
 finding-irradiance-plane-not-stated-remedy = say under [instruments.irradiance] how the sensor was held: plane = "normal" if it faced the sun, plane = "horizontal" if it lay flat
 finding-impossible-gain = { counted-used } gained more heat than the sunlight intercepted; the first took { $power } W from { $sunlight } W
@@ -272,16 +272,16 @@ finding-impossible-gain-remedy = check the mass of water, the intercept area, an
 # { $limits }: a list of finding-own-limit.
 finding-requirement-relaxed = own limits looser than a requirement: { $limits }
 finding-recommendation-relaxed = own limits looser than a recommendation: { $limits }
-finding-limit-tightened = own limits tighter than the practice: { $limits }
-finding-guard = a guard band of the expanded uncertainty on every limit (practice: none)
+finding-limit-tightened = own limits tighter than the standard: { $limits }
+finding-guard = a guard band of the expanded uncertainty on every limit (standard: none)
 # { $what }: one of the messages that begin with limit-; { $practice }: an amount, or
-# finding-practice-limit where the practice limits something else.
-finding-own-limit = { $what } { $value } (practice: { $practice })
+# finding-practice-limit where the standard limits something else.
+finding-own-limit = { $what } { $value } (standard: { $practice })
 finding-practice-limit = { $what } { $value }
 # [limits] is a part of the campaign file and stays as it is.
-finding-own-limit-remedy = go back to the practice's limits: delete these under [limits] in the campaign file
+finding-own-limit-remedy = restore the limits of the standard: delete these under [limits] in the campaign file
 finding-excluded-by-tester = { counted-intervals } excluded by the tester
-finding-excluded-by-tester-remedy = none, if the reason given in the campaign file stands
+finding-excluded-by-tester-remedy = no action if the recorded reason holds
 
 ## What was tested
 
@@ -320,10 +320,10 @@ limit-load-tolerance = how far the load may be off
 limit-intervals = used intervals
 limit-days = days with used intervals
 limit-r-squared = R² of the line
-# How binding the practice makes a limit: "shall", "should". There is little room.
+# How binding the standard makes a limit: "shall", "should". There is little room.
 standing-requirement = requirement
 standing-recommendation = recommendation
-# The campaign has a limit of its own in place of the practice's.
+# The campaign has a limit of its own in place of the standard's.
 standing-own-requirement = own, for a requirement
 standing-own-recommendation = own, for a recommendation
 conditions-about = { $load } ± { $tolerance } %
@@ -336,7 +336,7 @@ conditions-not-measured = not measured
 conditions-observed = Observed: lowest to highest. An interval that fails several conditions is counted under each. Short names: as in the figures and in the table of intervals.
 conditions-r-squared = R² below its limit: the standard asks only for a note; this report withholds conformity.
 # "Own" as in standing-own-requirement.
-conditions-own = Limits marked "own" are the campaign's and deviate from the practice.
+conditions-own = Limits marked "own" are the campaign's and deviate from the standard.
 conditions-guard = A guard band holds: a value counts as within a limit only where it is so with all of its uncertainty, by the decision rule at the end.
 
 ## Runs
@@ -1685,7 +1685,7 @@ section-method = Method and provenance
 page-comparison-made-with = Made with
 # Titles of standards stay as they are.
 comparison-practice = ASAE S580.1 for each rating; JCGM 100:2008 for the differences
-comparison-note-ratings = Each rating is that of the practice: Ps(50), read off the line at Td = 50 K. It scales power in proportion to 700 W/m², losses too. Where the mean irradiance of both tests is alike, the difference that is called real or not shown is that of the ratings.
+comparison-note-ratings = Each rating is that of the standard: Ps(50), read off the line at Td = 50 K. It scales power in proportion to 700 W/m², losses too. Where the mean irradiance of both tests is alike, the difference that is called real or not shown is that of the ratings.
 comparison-note-suns = Where mean irradiance differs by more than { $percent } %, it is the difference of the powers at 700 W/m² and 50 K by the heat balances. A heat balance is P = g·G − u·Td, fitted to every interval with sound readings. It takes gain g and loss u to be the same under both suns; no wind is corrected for.
 comparison-note-uncertainty = The uncertainty of a difference has the scatter and days of both campaigns, each by leaving out one day at a time, and what their instruments do not share. Instruments are one and the same where the campaign files give one id; those without an id count as different, which makes the uncertainty larger. What an estimate of irradiance is off by is one error where both were estimated in the same way, at one site on the same days. Specific heat is common to all.
 comparison-note-paired = Where both were tested on the same days at one site, on three days or more, each day is left out of both at once, so that what a day does to both cancels: here in { $paired } of { $pairs ->
@@ -1745,7 +1745,7 @@ plan-sun-no-set = rises { $rise }, solar noon { $noon }, does not set
 plan-sun-neither = does not rise, solar noon { $noon }, does not set
 plan-sun-always = does not set; solar noon { $noon }
 plan-sun-never = does not rise
-# The hours about noon in which the practice lets one test.
+# The hours about noon in which the standard lets one test.
 plan-window = solar window
 plan-window-text = { $clocks } by the clock ({ $from } to { $to } solar time)
 # Two times of day.
@@ -1938,8 +1938,8 @@ summary-note = Each ± is for 95 %: days, readings (with their scatter where a l
 summary-note-one-day = Where "one day" stands, what another day would do is not in the ±.
 summary-note-indicative = Where "indicative" stands, its conditions were not those of its procedure, or irradiance is estimated.
 figure-ps50 = standardised cooking power
-figure-ps50-good-for = comparing cookers rated by the same practice
-figure-ps50-not-with = power at another irradiance, or ratings by another practice
+figure-ps50-good-for = comparing cookers rated by the same standard
+figure-ps50-not-with = power at another irradiance, or ratings by another standard
 figure-gain = gain from the sun
 figure-gain-good-for = power at any irradiance, with u
 figure-gain-not-with = gain by a sensor in another plane
@@ -2179,7 +2179,7 @@ efficiency-one-day-remedy = test on other days
 
 ## Where no water heats
 
-tested-method-none = none of the practice: no run heats water
+tested-method-none = none of the standard: no run heats water
 tested-environment-dry = Environment of the plateaus
 tested-environment-cooling = Environment of the cooling runs
 tested-no-plateau = no plateau
