@@ -20,6 +20,7 @@ mod kit {
     pub mod kinds;
     pub mod rate;
     pub mod samples;
+    pub mod schema;
 }
 
 /// What the samples of the procedures beside the rating were made of.

@@ -12,6 +12,7 @@ mod kit {
     pub mod files;
     pub mod header;
     pub mod heating;
+    pub mod schema;
 }
 
 mod bad_campaign;
@@ -37,6 +38,7 @@ mod plan;
 #[cfg(unix)]
 mod reach;
 mod readme;
+mod schemas;
 #[cfg(unix)]
 mod screens;
 mod tables;
