@@ -21,7 +21,7 @@ Exit codes:
   3  a log, a typed sheet or a PDF cannot be read
   4  a campaign file is invalid";
 
-const STRICT_CODE: &str = "  5  all done, but a rating is only indicative (report with --strict)";
+const STRICT_CODE: &str = "  5  all done, but a rating is only indicative or not valid, or a campaign has none (report and check with --strict)";
 const VERIFY_CODES: &str = "\
 Exit codes:
   0  the file is the one that was issued, byte for byte
@@ -30,8 +30,7 @@ Exit codes:
   3  the file cannot be read as a report, or carries no evidence
   6  it does not agree with the data that it carries
   7  its content agrees, but another program saved it again
-  8  another version made it: its rating, line and intervals agree, the rest only that
-     version can hold
+  8  another version made it: its rating, line and intervals agree, the rest only that version can hold
 Of several files, the gravest: 1, 6, 3, 8, 7.";
 
 const VERIFY_CODE: &str = "\
@@ -49,86 +48,95 @@ Example, from nothing to a report:
   simmerline compare my-cooker my-cooker-2    which gives more, and how sure that is
   simmerline verify reports/my-cooker.pdf     whether a report says what its data give";
 
+const SCREEN: &str = "\
+On a terminal lines are as wide as it is, from 60 to 100 columns, else as long as they are; \
+COLUMNS states another width. NO_COLOR leaves out colours; the signs ✓, ~ and ✗ say the same.";
+
 const REPORT_HELP: &str = "\
 Example:
   simmerline report sample-runs --out reports
 
-Writes for each campaign NAME.pdf (the report), NAME.rating.json (its
-results, as data) and NAME.intervals.csv (one row an interval); NAME is the name of
-the campaign's folder. --format chooses the form, several with commas: html writes the
-report as NAME.html, one file that opens without a network, on a phone too, and of several
-campaigns index.html, which ranks them and leads to their files; parquet writes
-campaigns.parquet, intervals.parquet (a row a campaign, a row an interval, all together)
-and datapackage.json, which says what is in each file and column. A campaign that cannot
-be read does not stop the others. A campaign's files are put in place together;
-NAME.unfinished.json beside them says that a call was killed just then, and the next call
-into the folder finishes it.";
+Writes for each campaign NAME.pdf (the report), NAME.rating.json (its results, as data) and \
+NAME.intervals.csv (one row an interval); NAME is the name of the campaign's folder. --format \
+chooses the form, several with commas: html writes the report as NAME.html, one file that \
+opens without a network, on a phone too, and of several campaigns index.html, which ranks them \
+and leads to their files; parquet writes campaigns.parquet, intervals.parquet (a row a \
+campaign, a row an interval, all together) and datapackage.json, which says what is in each \
+file and column. A campaign that cannot be read does not stop the others. A campaign's files \
+are put in place together; NAME.unfinished.json beside them says that a call was killed just \
+then, and the next call into the folder finishes it.";
 
 const CHECK_HELP: &str = "\
 Example:
   simmerline check my-cooker
 
-Reads and screens the logs as a report would, writes nothing, and says what was
-used, what was set aside and why, what would mend it, which figures of other procedures
-there are so far and what they lack, and how each column of the logs was understood.";
+Reads and screens the logs as a report would, writes nothing, and says what was used, what was \
+set aside and why, what would remedy it, which figures of other procedures there are so far \
+and what they lack, and how each column of the logs was understood. The first line is the \
+verdict, with ✓ for a rating that conforms, ~ for one that is indicative, ✗ for one that is \
+not valid or not there; the second says what to do next.
+
+With --format json the same is printed as data, in English, by the JSON Schema \
+simmerline.check/1; with --strict the exit code tells a program whether every rating conforms.";
 
 const COMPARE_HELP: &str = "\
 Example:
   simmerline compare my-cooker my-cooker-with-skirt
 
-Takes two to twenty campaigns, as folders or as reports (PDF), whose data it takes out of
-them, and writes comparison.pdf, comparison.json and
-comparison.csv: every difference of Ps(50) with its 95 % interval, and whether it is
-real; and the same of every other figure that two of them state and that was taken alike,
-so that dry vessels are compared, too. Give one id under [instruments] to an instrument
-that several campaigns share: its errors then cancel.";
+Takes two to twenty campaigns, as folders or as reports (PDF), whose data it takes out of \
+them, and writes comparison.pdf, comparison.json and comparison.csv: every difference of \
+Ps(50) with its 95 % interval, and whether it is real; and the same of every other figure that \
+two of them state and that was taken alike, so that dry vessels are compared, too. Give one id \
+under [instruments] to an instrument that several campaigns share: its errors then cancel.";
 
 const VERIFY_HELP: &str = "\
 Example:
   simmerline verify reports/my-cooker.pdf
 
-A report carries its campaign file, logs, photo and results; a comparison those of all its
-campaigns; a field sheet what it was planned from. This takes them out, computes everything
-again, sets the pages again, and demands the same file, byte for byte. Where it is another,
-it says line by line what differs: hashes, rating, regression, intervals, headline, each
-page, and what is not drawn, such as bookmarks. It shows that the file follows from the data,
-not that the data are true.";
+A report carries its campaign file, logs, photo and results; a comparison those of all its \
+campaigns; a field sheet what it was planned from. This takes them out, computes everything \
+again, sets the pages again, and demands the same file, byte for byte. Where it is another, it \
+says line by line what differs: hashes, rating, regression, intervals, headline, each page, \
+and what is not drawn, such as bookmarks. It shows that the file follows from the data, not \
+that the data are true.
+
+With --format json the same is printed as data, by the JSON Schema simmerline.verification/1.";
 
 const PLAN_HELP: &str = "\
 Example:
   simmerline plan my-cooker --date 2026-03-21
 
-Says when the practice lets one test that day, what the sun does and how strong a clear
-sky is, how much water to weigh in, when to re-aim, what is still missing and, for a
-cooker rated already, what to expect; and writes a field sheet of one page,
-NAME.DATE.field-sheet.pdf, to fill in with a pencil. --format html writes it as a web page to
-read from a phone in the sun: large, black on white, without a network.
+Says when the practice lets one test that day, what the sun does and how strong a clear sky \
+is, how much water to weigh in, when to re-aim, what is still missing and, for a cooker rated \
+already, what to expect; and writes a field sheet of one page, NAME.DATE.field-sheet.pdf, to \
+fill in with a pencil. --format html writes it as a web page to read from a phone in the sun: \
+large, black on white, without a network.
 
-With --kind dry the sheet is for the empty vessel, with no water at all: when the sun is high
-and steady, and a column for the vessel. With --kind cooling it is for hot water that cools,
+With --kind dry the sheet is for the empty vessel, with no water at all: when the sun is high \
+and steady, and a column for the vessel. With --kind cooling it is for hot water that cools, \
 shaded or turned away, and needs no sun.";
 
 const NEW_HELP: &str = "\
 Example:
   simmerline new my-cooker
 
-Writes campaign.toml, with every key explained, and an empty log with the right
-header. Nothing that is already there is overwritten.
+Writes campaign.toml, with every key explained, and an empty log with the right header. \
+Nothing that is already there is overwritten.
 
-With --kind dry the first run is of the empty vessel and needs no water; with --kind cooling
+With --kind dry the first run is of the empty vessel and needs no water; with --kind cooling \
 it is of hot water that cools, shaded. Runs of all kinds may stand in one campaign.";
 
 const ENTER_HELP: &str = "\
 Example:
   simmerline enter my-cooker --date 2026-11-03
 
-Types in a pencilled field sheet, a line a time: water, air, wind (Beaufort number),
-sky (clear or cloud), irradiance where a sensor is read, notes, as in
+Types in a pencilled field sheet, a line a time: water, air, wind (Beaufort number), sky \
+(clear or cloud), irradiance where a sensor is read, notes, as in
   10:20  > 31.5 24 1 clear thin haze
-Times go on every ten minutes, or as interval_s of the campaign says. Every line is saved
-at once, so the same command goes on after an interruption. \"done\" adds the run to campaign.toml; \"help\" says the rest.
-With --from, the same lines come from a text file, each with its time first; it too can be
-given again after an interruption.
+Times go on every ten minutes, or as interval_s of the campaign says. Every line is saved at \
+once, so the same command goes on after an interruption. \"done\" adds the run to \
+campaign.toml; \"help\" says the rest. With --from, the same lines come from a text file, each \
+with its time first; it too can be given again after an interruption.
 
 With --kind dry the vessel's temperature stands in the place of the water's, as in
   12:20  > 185 24 1 clear
@@ -144,7 +152,7 @@ Example:
 
 /// Rates solar cookers from water-heating test logs and writes the report.
 #[derive(Debug, Parser)]
-#[command(name = "simmerline", bin_name = "simmerline", version, about, after_help = EXAMPLES, after_long_help = format!("{EXAMPLES}\n\n{EXIT_CODES}\n{STRICT_CODE}\n{VERIFY_CODE}"))]
+#[command(name = "simmerline", bin_name = "simmerline", version, about, after_help = EXAMPLES, after_long_help = format!("{EXAMPLES}\n\n{EXIT_CODES}\n{STRICT_CODE}\n{VERIFY_CODE}\n\n{SCREEN}"))]
 pub struct Arguments {
     #[command(subcommand)]
     pub command: Command,
@@ -157,7 +165,7 @@ pub enum Command {
     #[command(after_help = format!("{REPORT_HELP}\n\n{EXIT_CODES}\n{STRICT_CODE}"))]
     Report(ReportOptions),
     /// Say what can be used so far, and what is missing
-    #[command(after_help = format!("{CHECK_HELP}\n\n{EXIT_CODES}"))]
+    #[command(after_help = format!("{CHECK_HELP}\n\n{EXIT_CODES}\n{STRICT_CODE}"))]
     Check(CheckOptions),
     /// Compare campaigns: which cooker gives more, and how sure that is
     #[command(after_help = format!("{COMPARE_HELP}\n\n{EXIT_CODES}"))]

@@ -301,3 +301,37 @@ fn every_missing_key_of_a_campaign_file_is_told_at_once_where_it_is_filled_in() 
     }
     assert_eq!((asked, text.matches("error: ").count()), (6, 6), "{text}");
 }
+
+#[test]
+fn help_is_wrapped_by_the_width_alone() {
+    let folder = TempDir::new().unwrap();
+    for command in [
+        &[][..],
+        &["report"],
+        &["check"],
+        &["compare"],
+        &["verify"],
+        &["plan"],
+        &["new"],
+        &["enter"],
+    ] {
+        for columns in [60, 80] {
+            let told = [command, &["--help"]].concat();
+            let (code, text) = screen(folder.path(), &told, columns, &NO_COLOURS);
+            assert_eq!(code, 0, "{text}");
+            let width = usize::from(columns);
+            fits(&text, width, &format!("{told:?} at {columns}"));
+            // In a paragraph the first word of a line had no room on the line above.
+            let lines: Vec<&str> = text.lines().collect();
+            for pair in lines.windows(2) {
+                let is_prose = |line: &str| line.starts_with(|first: char| first.is_alphanumeric());
+                let is_broken = is_prose(pair[0]) && is_prose(pair[1]) && !pair[0].ends_with(':');
+                let word = pair[1].split(' ').next().unwrap();
+                assert!(
+                    !is_broken || pair[0].width() + 1 + word.width() > width,
+                    "{told:?} at {columns}: {pair:?}"
+                );
+            }
+        }
+    }
+}
