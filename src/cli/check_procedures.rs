@@ -1,6 +1,5 @@
 //! What `check` says of the procedures beside the rating.
 
-use super::check_text::add_remedied;
 use super::lines::Lines;
 use crate::campaign::kinds::ProcedureKey;
 use crate::language::{Message, Words};
@@ -41,7 +40,7 @@ pub fn of_procedures(lines: &mut Lines, assessment: &Assessment, words: &Words) 
             Some(run) => format!("{run}: {}", words.say(found.text)),
             None => words.say(found.text),
         };
-        add_remedied(lines, "  ", &text, &words.say(found.remedy));
+        lines.remedied("  ", &text, &words.say(found.remedy));
     }
 }
 

@@ -21,9 +21,6 @@ use crate::procedure::s580::result::count_reasons;
 use crate::procedure::tested::Tested;
 use crate::units::{local_clock, zoned};
 
-/// Before what would remedy something.
-const REMEDY: &str = "→ ";
-
 /// Adds all that is said of a campaign in a folder: the verdict, the next step, then what they
 /// rest on.
 pub fn describe(lines: &mut Lines, assessment: &Assessment, folder: &Path, words: &Words) {
@@ -251,21 +248,9 @@ fn add_findings(lines: &mut Lines, assessment: &Assessment, words: &Words) {
             lines.blank().title(&words.say(heading));
         }
         for finding in findings {
-            add_remedied(
-                lines,
-                "  ",
-                &words.say(&finding.text),
-                &words.say(&finding.remedy),
-            );
+            lines.remedied("  ", &words.say(&finding.text), &words.say(&finding.remedy));
         }
     }
-}
-
-/// Something found, and below it what would remedy it.
-pub fn add_remedied(lines: &mut Lines, lead: &str, found: &str, remedy: &str) {
-    let indent = " ".repeat(lead.chars().count());
-    lines.hanging(lead, found);
-    lines.hanging(&format!("{indent}{REMEDY}"), remedy);
 }
 
 fn add_set_aside(lines: &mut Lines, assessment: &Assessment, words: &Words) {
@@ -282,8 +267,7 @@ fn add_set_aside(lines: &mut Lines, assessment: &Assessment, words: &Words) {
             Reason::OutsideSolarWindow => by_clock(assessment).unwrap_or(reason.remedy()),
             _ => reason.remedy(),
         };
-        add_remedied(
-            lines,
+        lines.remedied(
             &format!("  {count:>widest$}  "),
             &words.say(reason.describe()),
             &words.say(helps),

@@ -122,6 +122,13 @@ impl Lines {
         self
     }
 
+    /// Something found behind a lead, and below it what would remedy it.
+    pub fn remedied(&mut self, lead: &str, found: &str, remedy: &str) -> &mut Self {
+        let indent = " ".repeat(lead.width());
+        self.hanging(lead, found);
+        self.hanging(&format!("{indent}→ "), remedy)
+    }
+
     /// An empty line.
     pub fn blank(&mut self) -> &mut Self {
         self.text.push('\n');

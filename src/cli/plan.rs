@@ -116,9 +116,13 @@ fn describe(lines: &mut Lines, plan: &Plan, words: &Words) {
         true => message!("terminal-invented", title = &campaign.title).into(),
         false => (&campaign.title).into(),
     };
-    let (mark, said) = match plan.has_sheet() {
-        true => (Mark::Good, message!("plan-title")),
-        false => (Mark::Bad, message!("plan-title-none")),
+    let mark = match plan.has_sheet() {
+        true => Mark::Good,
+        false => Mark::Bad,
+    };
+    let said = match plan.has_sheet() {
+        true => message!("plan-title"),
+        false => message!("plan-title-none"),
     };
     let said = said.with("day", spoken_day(plan)).with("title", title);
     lines.verdict(mark, &words.say(said));

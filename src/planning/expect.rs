@@ -34,7 +34,7 @@ pub struct ExpectedMoment {
 /// that lay flat, whose irradiance is not that on the plane that faces the sun.
 ///
 /// dT/dt = (g G − u (T − Ta))/(m c), by the midpoint rule in steps of a minute,
-/// up to the boiling point.
+/// up to the boiling point; no edge of the band falls below the ambient temperature.
 pub fn expect(
     assessment: &Assessment,
     water_kg: f64,
@@ -53,6 +53,9 @@ pub fn expect(
         region.value(weights) + edge * region.half_width(weights)
     };
     let start_c = ambient_c + start_above_ambient_k;
+    // The edge of a wide band loses heat to water colder than the air, which none does in the sun.
+    let coldest_c = ambient_c.min(start_c);
+    let boiling_c = assessment.tested.boiling_point_c.max(coldest_c);
     let mut water_c = [start_c; 3];
     let mut now_s = *times_us.first()? as f64 / MICROSECONDS_PER_SECOND;
     let mut moments = Vec::new();
@@ -65,7 +68,7 @@ pub fn expect(
                 let rise_k =
                     |from_c: f64| power_w(from_c, edge, normal_w_m2) * step_s / heat_j_per_k;
                 let rise_k = rise_k(*water_c + rise_k(*water_c) / 2.0);
-                *water_c = (*water_c + rise_k).min(assessment.tested.boiling_point_c);
+                *water_c = (*water_c + rise_k).clamp(coldest_c, boiling_c);
             }
             now_s += step_s;
         }

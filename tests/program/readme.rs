@@ -37,6 +37,10 @@ fn readme_shows_what_the_program_prints() {
     for block in blocks {
         let readme = folder.path().join("README.md");
         fs::write(&readme, block).unwrap();
-        trycmd::TestCases::new().case(readme).run();
+        // As on a terminal of 80 columns.
+        trycmd::TestCases::new()
+            .env("COLUMNS", "80")
+            .case(readme)
+            .run();
     }
 }
