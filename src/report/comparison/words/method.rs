@@ -21,6 +21,8 @@ pub fn notes(comparison: &Comparison) -> Vec<Phrase> {
         notes.push(message!("beside-note-pairs", pairs = count).into());
     }
     notes.push(message!("comparison-note-reports").into());
+    notes.push(message!("unchecked-memory", works = message!("memory-cautions")).into());
+    notes.push(message!("unchecked-common").into());
     notes
 }
 

@@ -57,6 +57,8 @@ pub struct ComparisonReport {
     /// What a reader must know before believing any of it.
     pub caveats: Vec<Row>,
     pub caution: String,
+    /// In another language than English: which text governs.
+    pub governs: String,
     /// Whether the PDF carries its data, and how anybody checks it.
     pub checkable: String,
     pub lines: Option<PanelsPart>,
@@ -139,6 +141,7 @@ pub fn build(comparison: &Comparison, edition: &Edition) -> Built {
             section = sections.number(Section::Cautions)
         )),
         campaigns: campaigns(comparison, &calls, words),
+        governs: words.say(message!("caution-governs")),
         cautions: cautions(words),
         notes: say(notes(comparison)),
         made_with: made_with(edition, practice(comparison)),
