@@ -2,7 +2,8 @@
 
 use super::lines::{Lines, Mark, MarkedRow};
 use super::table::{Align, decimals_aligned};
-use crate::comparison::Comparison;
+use crate::comparison::figures::FigurePair;
+use crate::comparison::{Comparison, Pair};
 use crate::language::{Words, fixed};
 use crate::message;
 use crate::procedure::finding::Level;
@@ -53,14 +54,14 @@ pub fn describe(lines: &mut Lines, comparison: &Comparison, edition: &Edition) {
     }
 }
 
-/// Good where something is told, and what leads is not only indicative.
+/// Good where something is told of the ratings, or without any of other figures, and what leads
+/// is not only indicative.
 fn mark(comparison: &Comparison) -> Mark {
-    let is_told = comparison.pairs.iter().any(|pair| pair.is_shown())
-        || comparison
-            .figures
-            .iter()
-            .flat_map(|pair| &pair.figures)
-            .any(|figure| figure.is_told_apart());
+    let mut figures = comparison.figures.iter().flat_map(|pair| &pair.figures);
+    let is_told = match comparison.pairs.is_empty() {
+        true => figures.any(FigurePair::is_told_apart),
+        false => comparison.pairs.iter().any(Pair::is_shown),
+    };
     let first = comparison.ranking.ranked.first();
     let is_sound = first.is_none_or(|place| comparison.standings[*place].level < Level::Indicative);
     match is_told && is_sound {

@@ -4,6 +4,7 @@ use crate::campaign::model::GUARD_KEY;
 use crate::language::{Message, Phrase, clock, short};
 use crate::message;
 use crate::procedure::Assessment;
+use crate::procedure::limit::Allowed;
 use crate::procedure::s580::limits::{LimitKey, S580Limit};
 
 /// What a campaign was tested by, where the first was tested by something else.
@@ -56,20 +57,27 @@ impl Departure {
             Departure::Procedure { here, there } => {
                 message!("departure-procedure-said", here = here, there = there)
             }
-            Departure::Limit { here, there } => {
-                let mut limits = [here, there].into_iter().flatten();
-                let what = limits.next().map(S580Limit::what);
-                let amount = |limit: &Option<S580Limit>| match limit {
-                    Some(limit) => amount(limit),
-                    None => message!("departure-none").into(),
-                };
-                let what = what.map_or_else(|| "".into(), Phrase::from);
-                message!(
-                    "departure-limit-said",
-                    limit = what,
-                    here = amount(here),
-                    there = amount(there)
-                )
+            Departure::Limit {
+                here: Some(here),
+                there: Some(there),
+            } => message!(
+                "departure-limit-said",
+                limit = here.what(),
+                here = amount(here),
+                there = amount(there)
+            ),
+            Departure::Limit {
+                here: Some(here), ..
+            } => match here.allowed {
+                Allowed::AtLeast => message!("departure-least-said"),
+                Allowed::AtMost | Allowed::Within(_) => message!("departure-most-said"),
+            }
+            .with("limit", here.what())
+            .with("here", amount(here)),
+            Departure::Limit { there, .. } => {
+                let what = there.map(|there| Phrase::from(there.what()));
+                let what = what.unwrap_or_else(|| "".into());
+                message!("departure-none-said", limit = what)
             }
             Departure::Guard { here: true } => message!("departure-guard-said"),
             Departure::Guard { here: false } => message!("departure-no-guard-said"),

@@ -1553,6 +1553,9 @@ departure-limit = { $limit } { $here } where the first has { $there }
 # The same on paper. { $limit }: one of those that begin with limit-. { $here }, { $there }: with
 # their units, or departure-none.
 departure-limit-said = { $limit } { $here } instead of { $there }
+departure-least-said = { $limit } at least { $here }
+departure-most-said = { $limit } at most { $here }
+departure-none-said = no limit on { $limit }
 departure-procedure-said = procedure { $here } instead of { $there }
 departure-guard-said = limits with a guard band
 departure-no-guard-said = limits without a guard band
@@ -2299,12 +2302,15 @@ section-beside = Figures beside the rating
 # A list of several campaigns for each figure: headers, and cells. Numbers are those of campaigns.
 beside-head-value = value
 beside-head-apart = told apart from
-beside-head-not-compared = not compared with
-beside-from-all = all others
 beside-from-none = none
+# { $reasons }: some of beside-not-compared-why, with ";" between them.
+beside-not-compared-list = Not compared: { $reasons }.
+# { $pairs }: some of beside-not-compared-with, with ";" between them.
+beside-not-compared-why = { $pairs } ({ $why })
+# Numbers of campaigns.
+beside-not-compared-with = { $one } with { $others }
 # { $numbers }: "2, 5–7".
-beside-numbers-why = { $numbers }: { $why }
-beside-list-note = Each ± is for 95 %. What campaigns have in common cancels in a difference, so two figures whose ranges overlap can still differ.
+beside-list-note = Each ± is for 95 %. What campaigns have in common cancels in a difference, so two figures whose ranges overlap can still differ. Figures of which no two are compared are in the data file.
 beside-first-only = Of each figure the first { $shown } are shown, of { $campaigns } campaigns in all; every pair is in the data file.
 # A title where there is no rating.
 beside-title = Figures of { $count } campaigns compared

@@ -1541,6 +1541,9 @@ departure-limit = STILL TO TRANSLATE
 # The same on paper. { $limit }: one of those that begin with limit-. { $here }, { $there }: with
 # their units, or departure-none.
 departure-limit-said = STILL TO TRANSLATE
+departure-least-said = STILL TO TRANSLATE
+departure-most-said = STILL TO TRANSLATE
+departure-none-said = STILL TO TRANSLATE
 departure-procedure-said = STILL TO TRANSLATE
 departure-guard-said = STILL TO TRANSLATE
 departure-no-guard-said = STILL TO TRANSLATE
@@ -2293,11 +2296,14 @@ section-beside = Chiffres à côté de l’évaluation
 # A list of several campaigns for each figure: headers, and cells. Numbers are those of campaigns.
 beside-head-value = STILL TO TRANSLATE
 beside-head-apart = STILL TO TRANSLATE
-beside-head-not-compared = STILL TO TRANSLATE
-beside-from-all = STILL TO TRANSLATE
 beside-from-none = STILL TO TRANSLATE
+# { $reasons }: some of beside-not-compared-why, with ";" between them.
+beside-not-compared-list = STILL TO TRANSLATE
+# { $pairs }: some of beside-not-compared-with, with ";" between them.
+beside-not-compared-why = STILL TO TRANSLATE
+# Numbers of campaigns.
+beside-not-compared-with = STILL TO TRANSLATE
 # { $numbers }: "2, 5–7".
-beside-numbers-why = STILL TO TRANSLATE
 beside-list-note = STILL TO TRANSLATE
 beside-first-only = STILL TO TRANSLATE
 # A title where there is no rating.

@@ -86,14 +86,11 @@ fn two_dry_pots_are_held_against_each_other() {
     for absent in ["Ps(50)", "inf", "NaN"] {
         assert!(!ended.out.contains(absent), "{}", ended.out);
     }
-    let figure_lines = ended.out.lines().filter(|line| line.starts_with("B − A"));
-    for line in figure_lines {
-        assert!(line.chars().count() <= 100, "{line}");
-    }
     ended.prints(&[
-        "The dry vessel of B (larch panel (invented)) gets hotter for each W/m²",
+        "larch panel, dry pot gets hotter than juniper panel, dry pot when dry",
+        "The dry vessel of larch panel, dry pot gets hotter for each W/m²",
         "10 %: told apart",
-        "B − A  dry vessel above the air, for each W/m²  +0.015",
+        "dry vessel above the air, for each W/m²  +0.015",
         "reports/comparison.pdf",
     ]);
     let json = json(&bench);

@@ -81,7 +81,7 @@ fn intervals_p_values_and_holm_agree_with_each_other() {
             "open-dish-skirt",
             "box",
             "box-autumn",
-            "tube-area-slip",
+            "panel-cloudy",
         ],
         None,
     );
@@ -153,8 +153,12 @@ fn more_days_are_asked_for_only_where_they_would_help() {
 
 #[test]
 fn no_cause_is_named_where_no_difference_is_shown() {
+    use simmerline::report::comparison::words::calls::Calls;
     use simmerline::report::comparison::words::causes::cause;
-    let said = |all: &Comparison| Words::english().say(cause(&all.pairs[0]));
+    let said = |all: &Comparison| {
+        let cause = cause(all, &all.pairs[0], &Calls::of(all));
+        Words::english().say(cause)
+    };
     let all = of(&["box", "box-autumn"], None);
     assert!(!all.pairs[0].is_shown());
     assert!(said(&all).starts_with("As no difference"), "{}", said(&all));
@@ -162,6 +166,52 @@ fn no_cause_is_named_where_no_difference_is_shown() {
     // less than can be told.
     let skirt = of(&["open-dish", "open-dish-skirt"], None);
     let said = said(&skirt);
-    assert!(said.contains("B loses less heat"), "{said}");
+    assert!(said.contains("pot with skirt loses less heat"), "{said}");
     assert!(!said.contains("sunlight"), "{said}");
+}
+
+#[test]
+fn what_is_impossible_is_listed_and_held_against_nothing() {
+    let names = ["open-dish", "tube-area-slip", "open-dish-skirt"];
+    let all = of(&names, None);
+    assert_eq!(all.ranking.ranked, [2, 0]);
+    assert_eq!(all.ranking.not_valid, [1]);
+    assert_eq!((all.pairs.len(), all.figures.len()), (1, 1));
+    assert_eq!(all.heating[1], None);
+    let alone = [rated("open-dish"), rated("tube-area-slip")];
+    let refused = compare(alone.into(), None, true).unwrap_err().to_string();
+    assert!(refused.contains("is not valid"), "{refused}");
+    let campaigns = names.map(rated).into();
+    let refused = compare(campaigns, Some(1), true).unwrap_err().to_string();
+    assert!(refused.contains("is not valid"), "{refused}");
+}
+
+#[test]
+fn two_share_a_group_exactly_if_they_are_not_told_apart() {
+    let names = [
+        "box",
+        "box-autumn",
+        "open-dish",
+        "open-dish-skirt",
+        "panel-cloudy",
+    ];
+    let all = of(&names, None);
+    let groups = all.groups.clone().unwrap();
+    let ranks = all.ranking.ranked.len();
+    assert_eq!(ranks, 5);
+    let mut shown = 0;
+    for one in 0..ranks {
+        for two in one + 1..ranks {
+            let (pair, sign) = all.between(one, two).unwrap();
+            // The better rank less the other, whichever was named first.
+            let value_w = pair.difference.ratings.value * sign;
+            assert!(value_w >= 0.0, "{one} {two}: {value_w}");
+            let is_together = |group: &Vec<usize>| group.contains(&one) && group.contains(&two);
+            assert_eq!(groups.iter().any(is_together), !pair.is_shown());
+            shown += usize::from(pair.is_shown());
+        }
+    }
+    assert!(shown > 3, "{shown}");
+    // Most pairs are not looked at with a baseline.
+    assert_eq!(of(&names, Some(0)).groups, None);
 }

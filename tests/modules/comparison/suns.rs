@@ -5,9 +5,10 @@ use simmerline::language::Words;
 use simmerline::procedure::Assessment;
 use simmerline::report::comparison::data::csv::comparison_csv;
 use simmerline::report::comparison::data::json::ComparisonFile;
-use simmerline::report::comparison::names::names;
+use simmerline::report::comparison::words::calls::Calls;
 use simmerline::report::comparison::words::causes::cause;
-use simmerline::report::comparison::words::differences::{differences, verdict};
+use simmerline::report::comparison::words::differences::{difference, pair_sentence};
+use simmerline::report::comparison::words::verdict::verdict;
 
 use super::invented::Tested;
 
@@ -30,12 +31,13 @@ fn of(campaigns: [Assessment; 2]) -> Comparison {
 }
 
 fn said(comparison: &Comparison) -> String {
-    let names = names(&comparison.campaigns);
-    Words::english().say(verdict(comparison, &comparison.pairs[0], &names))
+    let calls = Calls::of(comparison);
+    Words::english().say(pair_sentence(comparison, &comparison.pairs[0], &calls))
 }
 
 fn cause_of(comparison: &Comparison) -> String {
-    Words::english().say(cause(&comparison.pairs[0]))
+    let calls = Calls::of(comparison);
+    Words::english().say(cause(comparison, &comparison.pairs[0], &calls))
 }
 
 fn json(comparison: &Comparison) -> serde_json::Value {
@@ -75,7 +77,7 @@ fn a_stronger_cooker_is_found_so_under_another_sun() {
     let common_w = found.pairs[0].difference.decisive().unwrap().value;
     assert!((common_w - 70.0).abs() < 10.0, "{common_w}");
     assert!(said(&found).contains("a real difference"));
-    assert!(cause_of(&found).contains("B takes in more sunlight than A"));
+    assert!(cause_of(&found).contains("takes in more sunlight than"));
 }
 
 #[test]
@@ -132,16 +134,16 @@ fn a_cause_is_named_from_gain_and_loss_only() {
         cause_of(&compared([Tested::default(), other]))
     };
     let (gain, loss) = (against(0.6, 3.0), against(0.5, 4.5));
-    assert!(gain.contains("B takes in more sunlight than A"), "{gain}");
+    assert!(gain.contains("takes in more sunlight than"), "{gain}");
     assert!(!gain.contains("loses"), "{gain}");
     assert!(
-        loss.contains("B loses more heat for each kelvin than A"),
+        loss.contains("loses less heat for each kelvin than"),
         "{loss}"
     );
     assert!(!loss.contains("takes in"), "{loss}");
     let both = against(0.4, 4.5);
     assert!(
-        both.contains("less sunlight") && both.contains("loses more"),
+        both.contains("more sunlight") && both.contains("loses less"),
         "{both}"
     );
 }
@@ -201,15 +203,41 @@ fn the_table_has_its_new_columns_last_and_filled_from_a_baseline() {
 }
 
 #[test]
-fn a_row_of_ratings_that_do_not_decide_has_no_p() {
-    let part = differences(&compared(one_cooker()), Words::english());
-    let cells: Vec<&Vec<String>> = part.rows.iter().map(|row| &row.cells).collect();
-    assert_eq!(cells.len(), 2);
-    assert_eq!(
-        (cells[0][1].as_str(), cells[0][4].as_str()),
-        ("Ps(50)", "–")
+fn a_difference_of_ratings_that_do_not_decide_has_no_p() {
+    let part = difference(&compared(one_cooker()), Words::english()).unwrap();
+    let labels: Vec<&str> = part.rows.iter().map(|row| row.label.as_str()).collect();
+    let expected = [
+        "Ps(50)",
+        "power at 700 W/m², 50 K",
+        "difference",
+        "p",
+        "scatter and days",
+    ];
+    assert_eq!(labels, expected);
+    assert!(
+        part.rows[0].text.ends_with("suns differ"),
+        "{}",
+        part.rows[0].text
     );
-    assert_eq!(cells[0][7], "suns differ");
-    assert_eq!(cells[1][1], "power at 700 W/m², 50 K");
-    assert_eq!(cells[1][7], "not shown");
+    assert_eq!(part.rows[2].text, "not shown");
+}
+
+#[test]
+fn the_title_is_what_is_shown_and_no_more() {
+    let title = |found: &Comparison| verdict(found, &Calls::of(found), Words::english());
+    let alike = title(&compared(one_cooker()));
+    assert!(
+        alike.title.contains("cannot be told apart"),
+        "{}",
+        alike.title
+    );
+    assert!(!alike.lead.unwrap().is_shown);
+    let [one, other] = one_cooker();
+    let stronger = Tested {
+        gain_m2: 1.2 * other.gain_m2,
+        ..other
+    };
+    let told = title(&compared([one, stronger]));
+    assert!(told.title.contains("W more than"), "{}", told.title);
+    assert!(told.lead.unwrap().is_shown);
 }

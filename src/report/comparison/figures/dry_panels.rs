@@ -2,7 +2,7 @@
 
 use plotters::prelude::*;
 
-use super::panel::{OTHERS, Shared, WIDTH_PT, draw_panel};
+use super::panel::{OTHERS, Shared, draw_panel};
 use super::ranked::asset;
 use crate::comparison::Comparison;
 use crate::error::Result;
@@ -42,10 +42,14 @@ pub fn dry_panels(
         .map(|place| runs(&comparison.campaigns[*place]))
         .collect();
     let points = || all.iter().flatten().flat_map(|run| run.points.iter());
-    let shared = Shared::holding(points().map(|at| at.0), points().map(|at| at.1));
+    let shared = Shared::holding(
+        points().map(|at| at.0),
+        points().map(|at| at.1),
+        part.panel_pt,
+    );
     let canvas = Canvas {
         words,
-        width_pt: WIDTH_PT,
+        width_pt: part.panel_pt,
     };
     let mut assets = Vec::new();
     for (panel, own) in part.panels.iter().zip(&all) {

@@ -2,7 +2,7 @@
 
 use plotters::prelude::*;
 
-use super::panel::{OTHERS, Shared, WIDTH_PT, draw_panel};
+use super::panel::{OTHERS, Shared, draw_panel};
 use super::ranked::asset;
 use crate::comparison::Comparison;
 use crate::error::Result;
@@ -64,10 +64,10 @@ pub fn line_panels(
             })
         })
         .collect();
-    let shared = shared(&all);
+    let shared = shared(&all, part.panel_pt);
     let canvas = Canvas {
         words,
-        width_pt: WIDTH_PT,
+        width_pt: part.panel_pt,
     };
     let panels = part.panels.iter().zip(&all);
     let drawn = panels.map(|(panel, own)| {
@@ -78,7 +78,7 @@ pub fn line_panels(
 }
 
 /// Axes that hold all points, lines and ratings.
-fn shared(all: &[Drawn<'_>]) -> Shared {
+fn shared(all: &[Drawn<'_>], width_pt: f64) -> Shared {
     let differences = all.iter().flat_map(|one| {
         let (low, high) = one.span_k();
         [low, high, RATING_DIFFERENCE_K]
@@ -89,7 +89,7 @@ fn shared(all: &[Drawn<'_>]) -> Shared {
         let of_points = one.points().map(|point| point.1);
         of_points.chain([ends.lower, ends.upper, one.at(low), one.at(high)])
     });
-    Shared::holding(differences, powers)
+    Shared::holding(differences, powers, width_pt)
 }
 
 fn draw_on(chart: &mut Chart<'_, '_>, all: &[Drawn<'_>], own: &Drawn<'_>) -> Result<()> {

@@ -9,17 +9,16 @@ use crate::report::figures::style::{
     Area, Canvas, Chart, GRID, INK, fault, pt, size, stroke, text,
 };
 
-/// Size of a panel, points: four stand side by side on a page, two on a narrow screen.
-pub const WIDTH_PT: f64 = 114.0;
+/// Height of a panel, points.
 const HEIGHT_PT: f64 = 84.0;
 /// Room for the numbers of the axes, points.
-const LEFT_PT: f64 = 19.0;
+const LEFT_PT: f64 = 20.0;
 const BELOW_PT: f64 = 12.0;
 /// From one number to the next, at least, points.
 const X_APART_PT: f64 = 19.0;
 const Y_APART_PT: f64 = 17.0;
 /// Size of these numbers, points.
-const NUMBER_PT: f64 = 6.5;
+const NUMBER_PT: f64 = 7.0;
 
 /// Ink of the others.
 pub const OTHERS: RGBColor = RGBColor(0xc3, 0xca, 0xce);
@@ -32,13 +31,14 @@ pub struct Shared {
 }
 
 impl Shared {
-    /// Axes that hold what is drawn on any panel.
+    /// Axes that hold what is drawn on any panel of a width in points.
     pub fn holding(
         x: impl Iterator<Item = f64> + Clone,
         y: impl Iterator<Item = f64> + Clone,
+        width_pt: f64,
     ) -> Shared {
         Shared {
-            x: Scale::tight(x, WIDTH_PT - LEFT_PT, X_APART_PT),
+            x: Scale::tight(x, width_pt - LEFT_PT, X_APART_PT),
             y: Scale::tight(y, HEIGHT_PT - BELOW_PT, Y_APART_PT),
         }
     }

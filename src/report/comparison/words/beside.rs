@@ -46,7 +46,19 @@ pub struct FigureList {
     pub title: String,
     pub header: Vec<String>,
     /// Highest value first.
-    pub rows: Vec<Vec<String>>,
+    pub rows: Vec<ListRow>,
+    /// Which are not compared, and why; empty where all are.
+    pub not_compared: String,
+}
+
+/// A campaign's figure.
+#[derive(Debug, Clone, Serialize)]
+pub struct ListRow {
+    pub number: String,
+    pub name: String,
+    pub value: String,
+    /// From which others it is told apart.
+    pub told: String,
 }
 
 /// Puts the figures into words; `None` where no pair has one.
@@ -120,13 +132,12 @@ fn pair_table(
 }
 
 /// What a figure of one campaign comes to beside those of the others.
-#[derive(Default)]
-struct Beside {
-    /// Numbers of those told apart from it, and of those that are not.
+struct Beside<'s> {
+    place: usize,
+    stated: &'s Stated,
+    /// Numbers of those told apart from it, and how many it is compared with.
     apart: Vec<usize>,
-    alike: Vec<usize>,
-    /// Numbers of those that it is not compared with, by the reason.
-    not_compared: Vec<(Unlike, Vec<usize>)>,
+    compared: usize,
 }
 
 fn figure_list(
@@ -135,86 +146,115 @@ fn figure_list(
     calls: &Calls,
     words: &Words,
 ) -> Option<FigureList> {
-    let pairs = || {
-        let pairs = comparison.figures.iter();
-        pairs.flat_map(move |pair| {
-            let of_key = pair.figures.iter().filter(move |figure| figure.key == key);
-            of_key.map(move |figure| (pair, figure))
-        })
-    };
-    let mut found: Vec<(usize, &Stated, Beside)> = Vec::new();
-    for (pair, figure) in pairs() {
-        let sides = [
+    let mut found: Vec<Beside<'_>> = Vec::new();
+    let mut not_compared: Vec<(Unlike, Vec<[usize; 2]>)> = Vec::new();
+    for pair in &comparison.figures {
+        let Some(figure) = pair.figures.iter().find(|figure| figure.key == key) else {
+            continue;
+        };
+        if let Err(why) = &figure.told {
+            let numbers = [pair.first, pair.second].map(|place| calls.number(place));
+            match not_compared.iter_mut().find(|(one, _)| one == why) {
+                Some((_, pairs)) => pairs.push(numbers),
+                None => not_compared.push((*why, vec![numbers])),
+            }
+        }
+        for (place, stated, other) in [
             (pair.first, &figure.first, pair.second),
             (pair.second, &figure.second, pair.first),
-        ];
-        for (place, stated, other) in sides {
-            let at = match found.iter().position(|(one, ..)| *one == place) {
-                Some(at) => at,
-                None => {
-                    found.push((place, stated, Beside::default()));
-                    found.len() - 1
-                }
-            };
-            found[at].2.add(figure, calls.number(other));
+        ] {
+            let at = found.iter().position(|one| one.place == place);
+            let at = at.unwrap_or_else(|| {
+                found.push(Beside {
+                    place,
+                    stated,
+                    apart: Vec::new(),
+                    compared: 0,
+                });
+                found.len() - 1
+            });
+            found[at].compared += usize::from(figure.told.is_ok());
+            if figure.is_told_apart() {
+                found[at].apart.push(calls.number(other));
+            }
         }
     }
-    found.sort_by(|one, two| two.1.value.total_cmp(&one.1.value));
-    let row = |(place, stated, beside): &(usize, &Stated, Beside)| {
-        let cells: [Phrase; 5] = [
-            calls.number(*place).into(),
-            calls.name(*place).into(),
-            joined([value_of(stated).into(), stated_marks(stated)], ""),
-            beside.told(),
-            beside.not_compared(),
-        ];
-        cells.map(|cell| words.say(cell)).to_vec()
-    };
-    let rows: Vec<Vec<String>> = found.iter().take(MOST_PANELS).map(row).collect();
-    let header = [
-        message!("beside-head-value"),
-        message!("beside-head-apart"),
-        message!("beside-head-not-compared"),
-    ];
+    // Of which no two can be compared, a list would say nothing.
+    found.retain(|one| one.compared > 0);
+    found.sort_by(|one, two| two.stated.value.total_cmp(&one.stated.value));
+    let rows: Vec<ListRow> = found
+        .iter()
+        .take(MOST_PANELS)
+        .map(|one| ListRow {
+            number: calls.number(one.place).to_string(),
+            name: calls.name(one.place).to_owned(),
+            value: words.say(joined(
+                [value_of(one.stated).into(), stated_marks(one.stated)],
+                "",
+            )),
+            told: words.say(one.told()),
+        })
+        .collect();
+    let header = [message!("beside-head-value"), message!("beside-head-apart")];
     (!rows.is_empty()).then(|| FigureList {
         title: words.say(label(key)),
         header: header.map(|name| words.say(name)).to_vec(),
         rows,
+        not_compared: words.say(spoken_not_compared(not_compared)),
     })
 }
 
-impl Beside {
-    fn add(&mut self, figure: &FigurePair, other: usize) {
-        match &figure.told {
-            Ok(_) if figure.is_told_apart() => self.apart.push(other),
-            Ok(_) => self.alike.push(other),
-            Err(why) => match self.not_compared.iter_mut().find(|(one, _)| one == why) {
-                Some((_, numbers)) => numbers.push(other),
-                None => self.not_compared.push((*why, vec![other])),
-            },
-        }
-    }
-
+impl Beside<'_> {
     /// From which others it is told apart.
     fn told(&self) -> Phrase {
-        match (self.apart.is_empty(), self.alike.is_empty()) {
-            (true, true) => "–".into(),
-            (true, false) => message!("beside-from-none").into(),
-            (false, true) if self.not_compared.is_empty() => message!("beside-from-all").into(),
+        match (self.apart.is_empty(), self.compared) {
+            (true, 0) => "–".into(),
+            (true, _) => message!("beside-from-none").into(),
             _ => spans(self.apart.clone()),
         }
     }
+}
 
-    fn not_compared(&self) -> Phrase {
-        let reasons = self.not_compared.iter().map(|(why, numbers)| {
-            message!(
-                "beside-numbers-why",
-                numbers = spans(numbers.clone()),
-                why = why.name()
-            )
-        });
-        clauses(reasons)
+/// `Not compared: 3 with 1, 2, 4 (irradiance in another plane).`
+fn spoken_not_compared(reasons: Vec<(Unlike, Vec<[usize; 2]>)>) -> Phrase {
+    if reasons.is_empty() {
+        return "".into();
     }
+    let of_reason = |(why, pairs): (Unlike, Vec<[usize; 2]>)| {
+        message!(
+            "beside-not-compared-why",
+            pairs = clauses(stars(pairs).into_iter().map(|(one, others)| {
+                message!(
+                    "beside-not-compared-with",
+                    one = one.to_string(),
+                    others = spans(others)
+                )
+            })),
+            why = why.name()
+        )
+    };
+    let reasons = clauses(reasons.into_iter().map(of_reason));
+    message!("beside-not-compared-list", reasons = reasons).into()
+}
+
+/// Pairs of numbers, those that share one together: first the one that is in most of them.
+fn stars(mut pairs: Vec<[usize; 2]>) -> Vec<(usize, Vec<usize>)> {
+    let mut stars = Vec::new();
+    while !pairs.is_empty() {
+        let mut numbers: Vec<usize> = pairs.iter().flatten().copied().collect();
+        numbers.sort_unstable();
+        numbers.dedup();
+        let count = |number: usize| pairs.iter().filter(|pair| pair.contains(&number)).count();
+        let most = numbers.iter().rev().max_by_key(|number| count(**number));
+        let Some(&one) = most else {
+            break;
+        };
+        let (own, rest): (Vec<_>, Vec<_>) = pairs.into_iter().partition(|pair| pair.contains(&one));
+        let others = own.into_iter().flatten().filter(|number| *number != one);
+        stars.push((one, others.collect()));
+        pairs = rest;
+    }
+    stars
 }
 
 /// Behind a value: that it is of one day, or indicative.
@@ -420,4 +460,15 @@ fn hotter(
         .with("difference", fixed(value.abs(), decimals))
         .with("interval", spoken_ends(ends, decimals))
         .with("share", fixed(share, 0))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn pairs_that_share_a_number_stand_together() {
+        let pairs = vec![[1, 3], [2, 3], [3, 4], [1, 5]];
+        assert_eq!(stars(pairs), [(3, vec![1, 2, 4]), (1, vec![5])]);
+    }
 }

@@ -12,6 +12,8 @@ use crate::report::comparison::words::matrix::AT_COMMON;
 /// Lanes of brackets beside a ranking, at most; of more, each row says in numbers from which
 /// others its campaign is not told apart.
 const MOST_LANES: usize = 8;
+/// Campaigns of which groups are made, at least.
+const FEWEST: usize = 3;
 /// In place of the letters of a campaign that is held against no other.
 pub const NOT_HELD: &str = "–";
 /// Campaigns up to which a matrix has the differences.
@@ -24,6 +26,10 @@ pub fn extra(comparison: &Comparison, words: &Words) -> Extra {
         ..Extra::default()
     };
     let count = comparison.ranking.ranked.len();
+    // Of two, the title says it.
+    if count < FEWEST {
+        return extra;
+    }
     let lanes = comparison
         .groups
         .as_ref()

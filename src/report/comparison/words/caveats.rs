@@ -55,54 +55,39 @@ impl Caveats<'_> {
         self.comparison.standings[place].valid_power().is_some()
     }
 
-    /// A caveat of some campaigns; `None` where it is of none.
-    fn of(&self, places: &[usize], label: Message, said: Message) -> Caveat {
-        let said = said.with("campaigns", self.calls.listed(places));
-        (!places.is_empty()).then_some((label, said.into()))
+    /// Some campaigns in a sentence; `None` without any.
+    fn listed(&self, places: &[usize]) -> Option<Phrase> {
+        (!places.is_empty()).then(|| self.calls.listed(places))
     }
 
     fn not_valid(&self) -> Caveat {
-        let places = &self.comparison.ranking.not_valid;
-        self.of(
-            places,
-            message!("caveat-not-valid"),
-            message!("caveat-not-valid-text"),
-        )
+        let campaigns = self.listed(&self.comparison.ranking.not_valid)?;
+        let said = message!("caveat-not-valid-text", campaigns = campaigns);
+        Some((message!("caveat-not-valid"), said.into()))
     }
 
     fn unrated(&self) -> Caveat {
-        let has_rated = !self.comparison.ranking.ranked.is_empty();
-        let places = match has_rated {
-            true => self.comparison.ranking.unrated.as_slice(),
-            false => &[],
-        };
-        self.of(
-            places,
-            message!("caveat-no-rating"),
-            message!("caveat-no-rating-text"),
-        )
+        let ranking = &self.comparison.ranking;
+        let unrated = Some(&ranking.unrated).filter(|_| !ranking.ranked.is_empty());
+        let campaigns = self.listed(unrated?)?;
+        let said = message!("caveat-no-rating-text", campaigns = campaigns);
+        Some((message!("caveat-no-rating"), said.into()))
     }
 
     fn indicative(&self) -> Caveat {
         let places = self.places(|place| {
             self.is_ranked(place) && self.comparison.standings[place].level == Level::Indicative
         });
-        self.of(
-            &places,
-            message!("caveat-indicative"),
-            message!("caveat-indicative-text"),
-        )
+        let said = message!("caveat-indicative-text", campaigns = self.listed(&places)?);
+        Some((message!("caveat-indicative"), said.into()))
     }
 
     fn few_days(&self) -> Caveat {
         let places = self.places(|place| {
             self.is_ranked(place) && self.comparison.standings[place].days < FEW_DAYS
         });
-        self.of(
-            &places,
-            message!("caveat-few-days"),
-            message!("caveat-few-days-text"),
-        )
+        let said = message!("caveat-few-days-text", campaigns = self.listed(&places)?);
+        Some((message!("caveat-few-days"), said.into()))
     }
 
     /// Other limits than the first campaign's; those that depart alike together.

@@ -5,7 +5,7 @@ use simmerline_math::squared;
 
 use super::calls::Calls;
 use super::spoken::{oriented, spoken, spoken_ends};
-use super::verdict::{Told, told};
+use super::told::{Told, told};
 use crate::comparison::Comparison;
 use crate::comparison::pair::{Difference, Pair};
 use crate::comparison::weigh::{Method, Weighed};

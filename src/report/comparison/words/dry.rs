@@ -3,7 +3,7 @@
 use serde::Serialize;
 
 use super::calls::Calls;
-use super::lines::{MOST_PANELS, Panel};
+use super::lines::{MOST_PANELS, Panel, columns, panel_pt};
 use crate::comparison::Comparison;
 use crate::language::{Phrase, Words, celsius, fixed};
 use crate::message;
@@ -22,6 +22,9 @@ pub struct DryPart {
     pub header: Vec<String>,
     pub rows: Vec<Vec<String>>,
     pub note: String,
+    /// So many side by side, each so wide, points.
+    pub columns: usize,
+    pub panel_pt: f64,
     pub panels: Vec<Panel>,
     pub caption: String,
     /// It stands on page one, since there is no rating to rank.
@@ -67,6 +70,8 @@ pub fn dry(comparison: &Comparison, calls: &Calls, words: &Words) -> Option<DryP
             .collect(),
         rows: rows.collect(),
         note: words.say(message!("comparison-dry-note")),
+        columns: columns(places.len()),
+        panel_pt: panel_pt(columns(places.len())),
         panels: places.iter().map(panel).collect(),
         caption: words.say(message!("comparison-dry-caption")),
         is_in_front: comparison.ranking.ranked.is_empty(),

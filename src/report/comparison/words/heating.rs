@@ -14,7 +14,7 @@ use crate::report::comparison::figures::strips::AXIS_PT;
 /// Name of the drawing of the axis.
 const AXIS: &str = "heating-axis.svg";
 /// Width of the plot, points.
-const PLOT_PT: f64 = 196.0;
+const PLOT_PT: f64 = 170.0;
 /// Height of a row, points.
 const ROW_PT: f64 = 15.0;
 

@@ -14,6 +14,9 @@ pub const MOST_PANELS: usize = 24;
 /// The panels.
 #[derive(Debug, Clone, Serialize)]
 pub struct PanelsPart {
+    /// So many side by side, each so wide, points.
+    pub columns: usize,
+    pub panel_pt: f64,
     pub panels: Vec<Panel>,
     pub caption: String,
     /// That others are not drawn; empty where all are.
@@ -60,11 +63,31 @@ pub fn lines(comparison: &Comparison, calls: &Calls, words: &Words) -> Option<Pa
             })
         })
         .collect();
+    let columns = columns(panels.len());
     (!panels.is_empty()).then(|| PanelsPart {
+        columns,
+        panel_pt: panel_pt(columns),
         panels,
         caption: words.say(message!("lines-caption")),
         left_out: left_out(comparison, words),
     })
+}
+
+/// Room for panels, points, and between two of them.
+const ROOM_PT: f64 = 482.0;
+pub const GAP_PT: f64 = 8.0;
+
+/// How many panels stand side by side.
+pub fn columns(panels: usize) -> usize {
+    match panels {
+        5 => 5,
+        count => count.clamp(3, 4),
+    }
+}
+
+/// How wide each is, points.
+pub fn panel_pt(columns: usize) -> f64 {
+    (ROOM_PT - GAP_PT * (columns - 1) as f64) / columns as f64
 }
 
 /// That only the first are shown; empty where all are.

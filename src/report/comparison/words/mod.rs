@@ -16,4 +16,5 @@ pub mod ranking;
 pub mod report;
 mod spoken;
 pub mod status;
+mod told;
 pub mod verdict;

@@ -18,7 +18,7 @@ pub const STATUS_SIZE_PT: f64 = 7.0;
 /// From one line to the next, as a share of its size.
 const LINE_STEP: f64 = 1.22;
 /// Room above and below what stands in a row, together, points.
-const ROW_ROOM_PT: f64 = 7.0;
+const ROW_ROOM_PT: f64 = 8.0;
 /// Width of names, points.
 pub const NAME_PT: f64 = 134.0;
 /// Width of the plot where nothing takes from it, and at least, points.

@@ -5,6 +5,7 @@ use serde::Serialize;
 use super::calls::Calls;
 use super::differences::pair_sentence;
 use super::spoken::spoken;
+use super::told::{Told, told};
 use super::{beside, causes, differences};
 use crate::comparison::Comparison;
 use crate::comparison::pair::Pair;
@@ -34,32 +35,6 @@ pub struct Lead {
     pub label: String,
     /// It is shown, however many pairs were looked at.
     pub is_shown: bool,
-}
-
-/// What is shown of two ranks.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Told {
-    /// The first gives more.
-    More,
-    /// The first gives less.
-    Less,
-    /// Neither is shown to.
-    Alike,
-    /// They cannot be held against each other.
-    Untold,
-}
-
-/// What is shown of two ranks.
-pub fn told(comparison: &Comparison, one: usize, other: usize) -> Told {
-    let Some((pair, sign)) = comparison.between(one, other) else {
-        return Told::Untold;
-    };
-    match pair.difference.decisive() {
-        None => Told::Untold,
-        Some(_) if !pair.is_shown() => Told::Alike,
-        Some(weighed) if weighed.value * sign > 0.0 => Told::More,
-        Some(_) => Told::Less,
-    }
 }
 
 /// Puts the verdict into words.
