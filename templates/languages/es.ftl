@@ -8,6 +8,7 @@
 decimal-mark = ,
 list = { $first } y { $last }
 # Between two clauses of a sentence.
+# As in English
 clause-break = { "; " }
 date = { $day } de { $month } de { $year }
 month-1 = enero
@@ -84,15 +85,15 @@ irradiance-estimated = irradiancia estimada
 page-head = Informe [number]
 # At the foot of a page. [page] and [pages] are put in by the program.
 page-foot = página [page] de [pages]
-letterhead-client = STILL TO TRANSLATE
-letterhead-client-contact = STILL TO TRANSLATE
-letterhead-number = STILL TO TRANSLATE
-letterhead-issued = STILL TO TRANSLATE
-sign-tested = STILL TO TRANSLATE
-sign-authorised = STILL TO TRANSLATE
-sign-date = STILL TO TRANSLATE
-letterhead-hashes = STILL TO TRANSLATE
-letterhead-hashes-more = STILL TO TRANSLATE
+letterhead-client = para { $client }
+letterhead-client-contact = para { $client }, { $contact }
+letterhead-number = Informe { $number }
+letterhead-issued = emitido el { $date }
+sign-tested = Ensayado por
+sign-authorised = Autorizado por
+sign-date = Fecha y firma
+letterhead-hashes = El SHA-256 de los archivos de entrada empieza por { $hashes } (completo: sección { $section }).
+letterhead-hashes-more = El SHA-256 de los archivos de entrada empieza por { $hashes } y { $more } más (completo: sección { $section }).
 
 ## Page one: how far the rating conforms
 
@@ -103,17 +104,17 @@ level-not-valid = No válida
 level-no-rating = Sin calificación
 # In the sentences that follow, the words of the level are set in bold where they stand
 # exactly as above. No full stop.
-headline-conforms = STILL TO TRANSLATE
-headline-conforms-with-notes = STILL TO TRANSLATE
+headline-conforms = Según ASAE { $procedure }; límites en la sección { $section }.
+headline-conforms-with-notes = Según ASAE { $procedure }; límites en la sección { $section }; las notas figuran abajo.
 # Debajo de cualquiera de las dos: en qué se apoyan.
-headline-conforms-rests-on = STILL TO TRANSLATE
-headline-indicative = STILL TO TRANSLATE
-headline-indicative-missing = STILL TO TRANSLATE
-headline-not-valid = STILL TO TRANSLATE
-headline-no-rating-missing = STILL TO TRANSLATE
-headline-without-rating = STILL TO TRANSLATE
-headline-counts = STILL TO TRANSLATE
-headline-counts-no-line = STILL TO TRANSLATE
+headline-conforms-rests-on = Sin verificar por nadie: los límites, transcritos de memoria de la norma, y la posición de los sensores, que es declaración del operador.
+headline-indicative = No cumple ASAE { $procedure }: véanse las deficiencias abajo
+headline-indicative-missing = No cumple ASAE { $procedure }; aún faltan: { $missing }
+headline-not-valid = El agua ganó más calor que la energía solar que incidió en la cocina. Compruebe el área de captación, la carga y las unidades.
+headline-no-rating-missing = Sin resultado según ASAE { $procedure }; aún faltan: { $missing }
+headline-without-rating = Sin resultado según ASAE { $procedure }: véanse las deficiencias abajo
+headline-counts = { counted-used } ({ $least_intervals } exigidos) · { counted-days } ({ $least_days }) · R² { $r_squared } ({ $least_r_squared })
+headline-counts-no-line = { counted-used } ({ $least_intervals } exigidos) · { counted-days } ({ $least_days })
 # What is still missing.
 missing-intervals = { $intervals ->
     [one] { $intervals } intervalo más
@@ -132,42 +133,43 @@ headline-label = Potencia de cocción estandarizada Ps(50)
 # As in English
 headline-unit = W (95 %)
 headline-unit-one-day = W (un día)
-headline-what-it-is = STILL TO TRANSLATE
+headline-what-it-is = Potencia en el ensayo, escalada a 700 W/m² como define ASAE { $procedure }, con el agua 50 K por encima del aire
 page-no-rating = sin calificación
 # { $way }: "by a clear-sky model", "from the log of a station nearby" and the like.
 headline-irradiance-estimated = irradiancia estimada { $way }
-headline-horizontal = STILL TO TRANSLATE
-headline-plane-not-stated = STILL TO TRANSLATE
-headline-one-day = STILL TO TRANSLATE
+headline-horizontal = irradiancia medida en horizontal, no de cara al sol
+headline-plane-not-stated = plano del sensor de irradiancia sin indicar
+headline-one-day = medido en un solo día, o en días de los que no se puede omitir ninguno: lo que daría otro día no está en el ±
 # What of the ± comes from what. These lines stand below the number, in small letters.
 headline-extrapolated = una extrapolación: 50 K queda fuera de lo observado
-headline-interval = STILL TO TRANSLATE
-headline-interval-one-day = STILL TO TRANSLATE
-fact-delivers = STILL TO TRANSLATE
-fact-took-up = STILL TO TRANSLATE
-fact-took-up-estimated = STILL TO TRANSLATE
-fact-lost = STILL TO TRANSLATE
-fact-scaled = STILL TO TRANSLATE
-fact-scaled-loses = STILL TO TRANSLATE
-fact-good = STILL TO TRANSLATE
-fact-per-area = STILL TO TRANSLATE
-fact-kitchen = STILL TO TRANSLATE
-fact-heats = STILL TO TRANSLATE
-fact-may-not-heat = STILL TO TRANSLATE
-fact-does-not-heat = STILL TO TRANSLATE
-fact-dry = STILL TO TRANSLATE
-fact-sure = STILL TO TRANSLATE
-fact-parts = STILL TO TRANSLATE
-fact-parts-assumed = STILL TO TRANSLATE
-fact-drawn-wider = STILL TO TRANSLATE
-fact-drawn-unsettled = STILL TO TRANSLATE
+headline-interval = Intervalo del 95 %: { $low } a { $high } W
+headline-interval-one-day = Intervalo de un solo día, no del 95 %: { $low } a { $high } W
+fact-delivers = Entrega
+fact-took-up = { $power } ± { $half_width } W al agua 50 K por encima del aire, con los { $irradiance } W/m² del ensayo
+fact-took-up-estimated = { $power } ± { $half_width } W al agua 50 K por encima del aire, con irradiancia estimada en { $irradiance } W/m²
+fact-lost = nada de calor: el agua 50 K por encima del aire perdía { $power } ± { $half_width } W con los { $irradiance } W/m² del ensayo
+fact-scaled = { $power } ± { $half_width } W con 700 W/m² según el balance térmico (sección { $section })
+fact-scaled-loses = una pérdida de { $power } ± { $half_width } W con 700 W/m² según el balance térmico (sección { $section })
+fact-good = Rendimiento
+fact-per-area = { $power } ± { $half_width } W por m² de área de captación, el { $percent } % de 700 W/m²; publicado, con otros métodos: { $range } W/m² (véase { summary-title })
+fact-kitchen = Al cocinar
+fact-heats = { $amount } de agua { $journey } en aproximadamente { $time }, con { $irradiance } W/m²
+fact-may-not-heat = puede que el agua no pase { $journey } con { $irradiance } W/m²
+fact-does-not-heat = el agua no pasa { $journey } con { $irradiance } W/m²
+fact-dry = Recipiente vacío
+fact-sure = Incertidumbre
+fact-parts = del cuadrado del ±, el { $scatter } % es dispersión y días, y el { $instruments } %, instrumentos (sección { $section }).
+fact-parts-assumed = del cuadrado del ±, el { $scatter } % es dispersión y días, y el { $instruments } %, instrumentos, algunos supuestos (sección { $section }).
+fact-drawn-wider = El intervalo es el más amplio de los del balance y Monte Carlo.
+fact-drawn-unsettled = Las simulaciones de Monte Carlo terminaron sin haberse estabilizado.
 
 ## Page one: the rating in plain words
 
-headline-two-kilograms = STILL TO TRANSLATE
-headline-heat-ends = STILL TO TRANSLATE
-headline-heat-ends-or-boils = STILL TO TRANSLATE
-headline-boils-first = STILL TO TRANSLATE
+# As in English
+headline-two-kilograms = 2 kg
+headline-heat-ends = el calor útil termina cerca de { $end } ({ $range })
+headline-heat-ends-or-boils = el calor útil termina cerca de { $end } ({ $range }, donde hierve el agua)
+headline-boils-first = aún calienta al hervir
 # From where to where water is heated. { $degrees } is the next message with its unit.
 journey = de { $degrees }
 journey-degrees = { $start } a { $target }
@@ -186,26 +188,28 @@ equation-rising = Ps = { $intercept } W + { $slope } W/K · Td
 power-line-facts = { $equation }; R² = { $r_squared }; { counted-used } en { counted-days }, Td de { $lowest } a { $highest } K
 # R² of points that all have the same power.
 undefined = indefinido
-figure-title-falling = STILL TO TRANSLATE
-figure-title-falling-estimated = STILL TO TRANSLATE
-figure-title-rising = STILL TO TRANSLATE
-figure-title-rising-estimated = STILL TO TRANSLATE
-figure-title-no-line = STILL TO TRANSLATE
+figure-title-falling = La potencia de cocción normalizada baja al calentarse el agua: { $equation }, R² { $r_squared }
+figure-title-falling-estimated = La potencia de cocción normalizada con irradiancia estimada baja al calentarse el agua: { $equation }, R² { $r_squared }
+figure-title-rising = La potencia de cocción normalizada no baja al calentarse el agua: { $equation }, R² { $r_squared }
+figure-title-rising-estimated = La potencia de cocción normalizada con irradiancia estimada no baja al calentarse el agua: { $equation }, R² { $r_squared }
+figure-title-no-line = No se puede ajustar ninguna recta
 # In the figure of page one, beside what they name.
-figure-used = STILL TO TRANSLATE
-figure-aside = STILL TO TRANSLATE
-figure-aside-most = STILL TO TRANSLATE
-figure-band-dark = STILL TO TRANSLATE
-figure-band-light = STILL TO TRANSLATE
+# As in English
+figure-used = { counted-used }
+figure-aside = descartados: { $count }
+figure-aside-most = sobre todo: { $reason } ({ $count })
+figure-band-dark = oscuro: dispersión y días
+figure-band-light = claro: con los instrumentos (95 %)
 # Read out to those who do not see the figure.
+# As in English
 power-line-caption = { $facts }.
 power-line-alt = Diagrama de dispersión de la potencia de cocción estandarizada en vatios frente a la diferencia de temperatura entre agua y ambiente en kelvin. { $facts }; descartados: { $aside }. La recta indica { $power } vatios a 50 kelvin.
 power-line-estimated = Irradiancia estimada: { $text }
 no-line-facts = { counted-used }, descartados: { $aside }; no se puede ajustar ninguna recta
 no-line-alt = Diagrama de dispersión de la potencia de cocción estandarizada frente a la diferencia de temperatura: { $facts }.
-page-findings = STILL TO TRANSLATE
-conditions-title = STILL TO TRANSLATE
-conditions-track = STILL TO TRANSLATE
+page-findings = Deficiencias y cómo corregirlas
+conditions-title = Condiciones: admitido (sombreado), observado en los intervalos usados (barra y números), intervalos descartados (derecha)
+conditions-track = { $name }: { $observed }; descartados: { $count }
 brief-irradiance = Irradiancia
 brief-irradiance-change = Variación de la irradiancia en un intervalo
 brief-wind = Viento medio, y rachas largas
@@ -218,10 +222,10 @@ page-before-you-cook = Antes de cocinar.
 headline-caution = Las superficies calientes y el vapor queman, el foco puede cegar y provocar incendios, y esta calificación no dice nada sobre la seguridad de los alimentos. Lea las advertencias de la sección { $section } antes de cocinar. Las normas locales y la práctica de los profesionales habilitados van primero.
 headline-caution-no-rating = Las superficies calientes y el vapor queman, el foco puede cegar y provocar incendios, y estas cifras no dicen nada sobre la seguridad de los alimentos. Lea las advertencias de la sección { $section } antes de cocinar. Las normas locales y la práctica de los profesionales habilitados van primero.
 # What others measured, on page two, to hold a rating against.
-yardstick-own = STILL TO TRANSLATE
-yardstick-parabolic = STILL TO TRANSLATE
-yardstick-box = STILL TO TRANSLATE
-yardstick-caution = STILL TO TRANSLATE
+yardstick-own = Ps(50) por m² de área de captación: { $power } ± { $half_width } W/m², el { $percent } % de 700 W/m².
+yardstick-parabolic = Valores publicados, conocidos solo por sus resúmenes: una cocina parabólica, { $value } W/m² (eficiencia energética del 2,8 al 15,7 % aplicada a 700 W/m²; { $source });
+yardstick-box = una cocina de caja, { $value } W/m² (27 W con 0,408 m² y 750 W/m² o más; { $source }).
+yardstick-caution = Ninguna se ensayó según ASAE S580.1: muestran el orden de magnitud y no sirven para evaluar nada.
 
 ## Findings: what keeps a rating from conforming, and what would mend it
 #
@@ -297,9 +301,9 @@ section-conditions = Condiciones
 # Headers of the table.
 page-conditions-condition = condición
 page-conditions-limit = límite
-page-conditions-short-name = STILL TO TRANSLATE
+page-conditions-short-name = nombre corto
 page-conditions-standing = carácter
-page-conditions-observed = STILL TO TRANSLATE
+page-conditions-observed = observado, todos
 page-conditions-set-aside = descartados
 # What is limited. Also within findings.
 limit-water-above-ambient = agua por encima del ambiente medio
@@ -313,7 +317,7 @@ limit-wind-mean = viento medio
 limit-wind-gust = viento sostenido más de diez minutos (descarta el ensayo)
 limit-solar-time-start = hora solar al inicio
 limit-solar-time-end = hora solar al final
-limit-solar-time = STILL TO TRANSLATE
+limit-solar-time = hora solar
 limit-interval = duración de un intervalo
 limit-load = agua por cada m² de área de intercepción
 limit-load-tolerance = cuánto puede apartarse la carga
@@ -334,8 +338,8 @@ conditions-never = nunca
 conditions-gust = durante { $time } como máximo
 conditions-no-interval = ningún intervalo
 conditions-not-measured = no medido
-conditions-observed = STILL TO TRANSLATE
-conditions-r-squared = STILL TO TRANSLATE
+conditions-observed = Observado: del mínimo al máximo, en todos los intervalos. Un intervalo que incumple varias condiciones se cuenta en cada una. Nombres cortos: los de las figuras y la tabla de intervalos.
+conditions-r-squared = R² por debajo de su límite: la norma solo pide una nota; este informe no declara la conformidad.
 # "Own" as in standing-own-requirement.
 conditions-own = Los límites marcados como «propio» son de la campaña y se desvían de la práctica.
 conditions-guard = Rige una banda de guarda: un valor cuenta como dentro de un límite solo si lo está con toda su incertidumbre, según la regla de decisión al final.
@@ -343,22 +347,23 @@ conditions-guard = Rige una banda de guarda: un valor cuenta como dentro de un l
 ## Runs
 
 section-runs = Ensayos
-runs-axes = STILL TO TRANSLATE
-runs-axes-but-clock = STILL TO TRANSLATE
-runs-axes-own-start = STILL TO TRANSLATE
-runs-shaded = STILL TO TRANSLATE
-runs-wind = STILL TO TRANSLATE
-runs-no-wind = STILL TO TRANSLATE
-runs-no-irradiance = STILL TO TRANSLATE
-runs-lanes = STILL TO TRANSLATE
-runs-predicted = STILL TO TRANSLATE
+runs-axes = Todas las series tienen los mismos ejes.
+runs-axes-but-clock = Todas las series tienen los mismos ejes, salvo el de la hora.
+runs-axes-own-start = Todas las series tienen los mismos ejes; el de la hora empieza con cada serie y abarca lo mismo en todas.
+runs-shaded = Sombreado: intervalos usados. Línea de puntos: límites.
+runs-wind = Viento: lecturas en línea fina, medias de los intervalos en barras.
+runs-no-wind = No se midió el viento.
+runs-no-irradiance = No se midió la irradiancia.
+runs-lanes = Abajo: intervalos no usados, una fila por motivo, con su número.
+runs-predicted = r.m.s.: media cuadrática de la diferencia entre la temperatura del agua que predice la recta ajustada y la medida.
 run-title = Ensayo { $number }, { $date }
-run-used = STILL TO TRANSLATE
-run-load = STILL TO TRANSLATE
-run-aimed = STILL TO TRANSLATE
-run-predicted = STILL TO TRANSLATE
-run-not-predicted = STILL TO TRANSLATE
-run-tester = STILL TO TRANSLATE
+run-used = { $used } de { $of } usados
+run-load = { $water } de agua, { $load } kg/m²
+run-aimed = orientada cada { $minutes } min
+# As in English
+run-predicted = r.m.s. { $rms } K
+run-not-predicted = ningún intervalo usado
+run-tester = Operador: { $note }
 run-hole = Ningún intervalo de { $from } a { $to }: allí no hay dos lecturas del agua separadas de { $shortest } a { $longest } minutos.
 # Read out to those who do not see the figure. { $irradiance }, { $wind }: the next messages.
 run-alt = Paneles frente a la hora local del reloj, de { $from } a { $to }: agua entre { $coldest } y { $hottest } grados Celsius con la temperatura ambiente; { $irradiance }; { $wind }. Utilizados y sombreados: { $used } de { counted-intervals }. { $predicted } { $aside }
@@ -366,7 +371,7 @@ run-alt-set-aside = Descartados: { $reasons }.
 run-alt-none-aside = No se descarta nada.
 # As in English
 run-alt-aside = { counted-intervals }, { $reason }
-run-alt-predicted = STILL TO TRANSLATE
+run-alt-predicted = La temperatura del agua predicha y la medida difieren en { $rms } kelvin, media cuadrática.
 run-alt-not-predicted = La recta no predice nada para este ensayo.
 run-alt-irradiance = irradiancia entre { $lowest } y { $highest } vatios por metro cuadrado
 run-alt-no-irradiance = irradiancia no medida
@@ -383,7 +388,7 @@ page-intervals-water = agua, °C
 # As in English
 page-intervals-ambient = amb., °C
 page-intervals-irradiance = irrad., W/m²
-page-intervals-range = STILL TO TRANSLATE
+page-intervals-range = mín.–máx.
 page-intervals-wind = viento, m/s
 # As in English
 page-intervals-power = P, W
@@ -392,9 +397,9 @@ page-intervals-difference = Td, K
 # As in English
 page-intervals-standardised = Ps, W
 interval-no-irradiance = no normalizado: sin irradiancia
-page-intervals-continued = STILL TO TRANSLATE
-intervals-note = STILL TO TRANSLATE
-intervals-dots = STILL TO TRANSLATE
+page-intervals-continued = continuación
+intervals-note = Agua: al inicio y al final del intervalo. Irradiancia: media, y después de la lectura mínima a la máxima. P: potencia de cocción. Td: media del agua menos media del ambiente. Ps: P normalizada a 700 W/m².
+intervals-dots = Un punto: el intervalo no se usa, por ese motivo.
 # Why an interval is set aside. Also within headline-reason, after "because".
 reason-water-below-window = el agua estaba aún demasiado cerca del ambiente
 reason-water-above-window = el agua estaba demasiado cerca de la ebullición
@@ -407,41 +412,41 @@ reason-outside-solar-window = era demasiado temprano o demasiado tarde en el dí
 reason-reading-gap = faltaban lecturas
 reason-excluded-by-tester = quien ensayó excluyó el tramo
 reason-not-cloudless = quien ensayó no declara que el cielo estuviera sin nubes
-lane-water-below-window = STILL TO TRANSLATE
-lane-water-above-window = STILL TO TRANSLATE
-lane-ambient-out-of-range = STILL TO TRANSLATE
-lane-irradiance-low = STILL TO TRANSLATE
-lane-irradiance-high = STILL TO TRANSLATE
-lane-irradiance-unsteady = STILL TO TRANSLATE
-lane-wind-high = STILL TO TRANSLATE
-lane-outside-solar-window = STILL TO TRANSLATE
-lane-reading-gap = STILL TO TRANSLATE
-lane-excluded-by-tester = STILL TO TRANSLATE
-lane-not-cloudless = STILL TO TRANSLATE
-lane-not-normalised = STILL TO TRANSLATE
+lane-water-below-window = fría
+lane-water-above-window = caliente
+lane-ambient-out-of-range = aire
+lane-irradiance-low = débil
+lane-irradiance-high = fuerte
+lane-irradiance-unsteady = inestable
+lane-wind-high = viento
+lane-outside-solar-window = hora
+lane-reading-gap = hueco
+lane-excluded-by-tester = excluido
+lane-not-cloudless = cielo
+lane-not-normalised = sin irrad.
 
 ## Regression and uncertainty
 
 section-regression = Regresión e incertidumbre
 regression-none = No se puede ajustar ninguna recta: para ello hacen falta al menos tres intervalos utilizados con irradiancia, con distintas diferencias de temperatura.
-regression-method = STILL TO TRANSLATE
+regression-method = Mínimos cuadrados ordinarios de Ps sobre Td con los intervalos usados de todas las series, todos con el mismo peso. P = m·c·(T2 − T1)/Δt con c = 4186 J/(kg K) y el tiempo real; Ps = P·700/G con la irradiancia media G del intervalo; Td = media del agua menos media del ambiente. Las medias se ponderan por el tiempo.
 # Labels, and what stands beside them.
 regression-line = recta
 regression-intercept = ordenada en el origen a
 regression-watts = { $value } W, error estándar { $error } W
 regression-slope = pendiente b
 regression-watts-per-kelvin = { $value } W/K, error estándar { $error } W/K
-regression-residual = STILL TO TRANSLATE
-regression-residual-text = STILL TO TRANSLATE
+regression-residual = residuos
+regression-residual-text = desviación estándar { $deviation } W
 regression-points = puntos
 regression-points-text = { counted-intervals } en { counted-days }, { counted-freedom }
-residuals-caption = STILL TO TRANSLATE
+residuals-caption = Residuos de los intervalos usados, por día: frente a la diferencia de temperatura, frente a la hora y frente a lo esperado en una distribución normal. Línea discontinua: el doble de su desviación estándar; a la derecha, la propia distribución normal.
 # Read out to those who do not see the figure.
 residuals-alt = Residuos en torno a la recta en vatios, frente a la diferencia de temperatura en kelvin y frente a la hora local del reloj, con una marca para cada día; desviación estándar { $deviation } vatios; { $outside ->
     [one] { $outside } de { $points } puntos queda a más del doble de eso de la recta.
    *[other] { $outside } de { $points } puntos quedan a más del doble de eso de la recta.
 }
-page-scatter = STILL TO TRANSLATE
+page-scatter = Efectos de los días, autocorrelación, puntos influyentes
 page-uncertainty = Incertidumbre de Ps(50)
 # Headers of a table of six columns.
 page-uncertainty-source = fuente
@@ -449,32 +454,39 @@ page-uncertainty-of-source = su incertidumbre estándar
 # Type A or B of the GUM.
 page-uncertainty-type = tipo
 page-uncertainty-sensitivity = sensibilidad
-page-uncertainty-of-rating = STILL TO TRANSLATE
-page-uncertainty-factor = STILL TO TRANSLATE
+# As in English
+page-uncertainty-of-rating = u, W
+# As in English
+page-uncertainty-factor = k
 page-uncertainty-part = parte de ±²
 section-heat-balance = Balance térmico
 page-balance-quantity = magnitud
 balance-what = El agua absorbe lo que la cocina gana del sol menos lo que pierde al aire: P = g·G − u·Td, con la irradiancia G y la diferencia de temperatura Td. Así se puede decir la potencia a cualquier irradiancia. La calificación escala las pérdidas con el sol; esto no.
 # Above a column of values. "One day": it was tested on one day only, so it is no 95 % range.
-balance-spread = STILL TO TRANSLATE
-balance-spread-one-day = STILL TO TRANSLATE
+balance-spread = ± del 95 %: dispersión, días, instrumentos
+balance-spread-one-day = ± de un día: dispersión, instrumentos
 balance-gain = ganancia del sol, g
+# As in English
 balance-gain-text = { $value } m²
 balance-loss = pérdida al aire, u
+# As in English
 balance-loss-text = { $value } W/K
 balance-power = potencia a 700 W/m² y 50 K, 700·g − 50·u
+# As in English
 balance-power-text = { $value } W
 balance-ratio = cociente optotérmico, g/u
+# As in English
 balance-ratio-text = { $value } K m²/W
 balance-ratio-none = no se da: puede que no haya pérdida
+# As in English
 balance-value = { $value } ± { $half_width }
 # { $range }: lowest and highest of the intervals.
-balance-rests-on = STILL TO TRANSLATE
+balance-rests-on = Se basa en { counted-intervals } en { counted-days } con lecturas fiables, con { $mean } W/m² de media ({ $range } W/m²). Aquí no rigen los límites de tiempo atmosférico y hora; sí los de la temperatura del agua, las exclusiones del operador y, donde la irradiancia es estimada, el cielo sin nubes.
 balance-counts-vessels = Aquí la ganancia, la pérdida y la potencia son del agua y de los recipientes, que cuentan con { $heat } J/K: { $basis }. Todo lo demás que este informe dice de potencia, ollas y meses es solo del agua.
 balance-scaling-adds = Con esta pérdida, escalar la calificación en proporción de { $mean } W/m² a 700 W/m² suma { $power } W a Ps(50).
 balance-scaling-takes = Con esta pérdida, escalar la calificación en proporción de { $mean } W/m² a 700 W/m² resta { $power } W a Ps(50).
-balance-caption = STILL TO TRANSLATE
-balance-caption-one-day = STILL TO TRANSLATE
+balance-caption = Potencia entre irradiancia frente a diferencia de temperatura entre irradiancia, con la recta g − u·Td/G y su banda del 95 %. Puntos: intervalos del ajuste; cruces: los demás. La banda es la del balance de incertidumbre; donde las simulaciones llegan más lejos, la tabla da el extremo más amplio.
+balance-caption-one-day = Potencia entre irradiancia frente a diferencia de temperatura entre irradiancia, con la recta g − u·Td/G y su banda, que es de un solo día y no del 95 %. Puntos: intervalos del ajuste; cruces: los demás. La banda es la del balance de incertidumbre; donde las simulaciones llegan más lejos, la tabla da el extremo más amplio.
 # Behind a caption.
 balance-beyond = Intervalos fuera de los bordes: { $count }.
 # Read out to those who do not see the figure.
@@ -489,7 +501,7 @@ balance-key-line-one-day = g − u·Td/G, banda de un día con instrumentos
 balance-none-irradiance = No se pueden ajustar ganancia y pérdida: no se midió la irradiancia.
 balance-none-few = No se pueden ajustar ganancia y pérdida: hacen falta al menos tres intervalos con lecturas fiables; hallados: { $intervals }.
 balance-none-alike = No se pueden distinguir ganancia y pérdida: la diferencia de temperatura y la irradiancia guardaron casi la misma proporción en todos los intervalos.
-balance-source = STILL TO TRANSLATE
+balance-source = Mínimos cuadrados ordinarios de P sobre G y Td sin término independiente, todos los intervalos con el mismo peso. Según Funk y Larson 1998 (Solar Energy 62, 63–68); no es un ensayo según ISO 9806. Cociente optotérmico: Lahkar, Bhamu y Samdarshi 2012 (Applied Energy 99, 491–495).
 
 ## Cooking
 
@@ -523,7 +535,7 @@ stagnation-irradiance-estimated = { $irradiance } W/m², estimada
 # As in English
 stagnation-result = { $difference } ± { $half_width } K m²/W
 # { $usual }: "190 °C".
-stagnation-note = STILL TO TRANSLATE
+stagnation-note = Temperatura constante más alta del recipiente vacío y oscuro por encima del ambiente, por cada W/m²; ± del 95 %, con un termómetro de horno dentro de ± 10 K donde no se indica la incertidumbre. Relaciona las pérdidas de calor con la irradiancia y no es una potencia de cocción. El cociente es el que Mullick, Kandpal y Saxena 1987 usan para cocinas de caja; en otras cocinas solo sirve para comparar configuraciones iguales. Un recipiente vacío puede ponerse al rojo, rajarse o perder su recubrimiento: no lo deje nunca sin vigilancia.
 page-assumed = Supuestos
 
 ## Cautions
@@ -533,14 +545,14 @@ section-cautions = Advertencias
 ## Provenance
 
 section-provenance = Desviaciones, notas y procedencia
-page-deviations = STILL TO TRANSLATE
+page-deviations = Desviaciones
 page-tester-notes = Notas de quien ensayó
 page-notices = Avisos de la lectura de los registros
 page-logs = Cómo se leyeron los registros
 page-made-with = Hecho con
-page-sources = STILL TO TRANSLATE
+page-sources = Lo que no se comprobó
 # SHA-256: digits that change when a file changes.
-page-inputs = STILL TO TRANSLATE
+page-inputs = Archivos, con su SHA-256
 # A photo among the inputs.
 input-photo = { $file }, tal como está en este informe
 # { $file }: its name, or input-photo.
@@ -648,7 +660,7 @@ tested-cost-no-currency = { $cost } (moneda no indicada)
 tested-load = Carga
 tested-water = agua
 tested-per-area = por área de intercepción
-tested-per-area-text = STILL TO TRANSLATE
+tested-per-area-text = { $load } kg/m² (norma: { $practice } kg/m²)
 tested-per-area-own = { $load } kg/m² (límite propio: { $own } kg/m²)
 tested-vessels = recipientes
 tested-environment = Entorno de los intervalos utilizados
@@ -693,14 +705,14 @@ tested-laboratory = laboratorio
 tested-laboratory-not-stated = nombre y dirección no indicados
 tested-tester = ensayada por
 tested-authorised = autorizado por
-tested-client = STILL TO TRANSLATE
-tested-contact = STILL TO TRANSLATE
-tested-client-data = STILL TO TRANSLATE
+tested-client = cliente
+tested-contact = contacto del cliente
+tested-client-data = datos del cliente
 tested-sampling = muestreo
-tested-not-sampled = STILL TO TRANSLATE
-tested-others = STILL TO TRANSLATE
+tested-not-sampled = sin indicar; tal como se recibió, sin muestreo
+tested-others = resultados externos
 tested-others-station = irradiancia, del registro de una estación cercana
-tested-stated-note = STILL TO TRANSLATE
+tested-stated-note = Los datos de la cocina, la carga, el lugar, el laboratorio y el cliente son los indicados por el operador y no se verificaron; sus errores, y los de las incertidumbres indicadas, pasan a los resultados. Los resultados se refieren a la cocina tal como se recibió.
 
 ## What was tested: instruments
 
@@ -720,6 +732,7 @@ instrument-with-id = { $description } ({ $id })
 # As in English
 instrument-estimated = { $instrument }, { $way }
 # { $uncertainty } as in the other rows.
+# As in English
 instrument-estimated-uncertainty = { $uncertainty }; { $budget }
 instrument-uncertainty-of-model = la del modelo; { $budget }
 # { $budget }: where it stands.
@@ -735,7 +748,7 @@ uncertainty-kelvin = { $kelvin } K
 uncertainty-speed = { $speed } m/s
 # As in English
 uncertainty-seconds = { $seconds } s
-tested-instruments-note = STILL TO TRANSLATE
+tested-instruments-note = Incertidumbres estándar (k = 1) indicadas por el operador; la sección { $section } dice qué se supone donde no se indica ninguna. La norma pide el sensor del agua en el centro, 10 mm por encima del fondo del recipiente, el viento medido junto a la cocina y a su altura, y una carga igual en todos los recipientes; nada de esto se comprobó.
 
 ## Regression and uncertainty: the budget of uncertainty
 #
@@ -762,11 +775,11 @@ budget-days-text = { $days ->
         [one] { $days } día, dejado fuera
        *[other] cada uno de { $days } días, dejado fuera por turno
     }
-budget-per-percent = STILL TO TRANSLATE
-budget-per-kelvin = STILL TO TRANSLATE
+budget-per-percent = W por %
+budget-per-kelvin = W por K
 # As in English
 budget-percent = { $share } %
-budget-tiny = STILL TO TRANSLATE
+budget-tiny = otras, cada una menor que el { $share } %
 budget-offset-of = { $known }; de ella, el error constante
 budget-scale = { $percent } % contando desde { $about }, la otra parte de la misma incertidumbre
 # { $uncertainty }: "0.5 K" or "3 % of the reading".
@@ -796,46 +809,53 @@ known-distance = { $percent } % por una estación cercana
 known-specific-heat = 4186 J/(kg K) dentro de ± { $percent } %
 known-clock-rate = marcha del reloj dentro de ± { $percent } %
 # Where it is from, in a list with ";" between: titles and names stay as they are.
-source-common-practice = STILL TO TRANSLATE
+source-common-practice = práctica habitual
 source-wmo-8 = WMO-No. 8, totales horarios, para las clases de ISO 9060:1990 (patrón secundario, primera, segunda) a las que siguen las A, B, C de 2018
 source-iec-60584 = IEC 60584-1:2013, tolerancia hasta 100 °C
-source-iec-60751 = STILL TO TRANSLATE
-source-clear-sky = STILL TO TRANSLATE
-source-conversion = STILL TO TRANSLATE
+source-iec-60751 = IEC 60751, tolerancia a 100 °C
+source-clear-sky = Ineichen y Perez 2002; Reno, Hansen y Stein 2012 (SAND2012-2389)
+source-conversion = Erbs, Klein y Duffie 1982; Gueymard y Ruiz-Arias 2016
 source-specific-heat = IAPWS-IF97, 10 °C a 95 °C
 
 ## Regression and uncertainty: what the budget comes to
 
-budget-result = STILL TO TRANSLATE
-budget-rule = STILL TO TRANSLATE
-budget-note-columns = STILL TO TRANSLATE
-budget-note-common = STILL TO TRANSLATE
-budget-note-thermometer = STILL TO TRANSLATE
+# As in English
+budget-result = Ps(50) = { $rating }
+budget-rule = Intervalo: la raíz de la suma de los (k·u)². Donde una comprobación por Monte Carlo (JCGM 101:2008) difiere en más que su tolerancia, cada extremo es el más alejado de los dos, y el ± es el lado mayor. JCGM 100:2008, G.4, toma un solo k para todas las filas; con pocos días eso dio intervalos demasiado estrechos en simulaciones.
+budget-note-columns = k: t de Student para dispersión y días, 1,96 para los instrumentos. Parte: (k·u)² de la fila entre la suma de todas las filas; negativa donde un error compensa una parte de otro. Tipo A: por la estadística de los intervalos; B: por otros medios.
+budget-note-common = Los errores de los instrumentos son comunes a todos los intervalos. Los de irradiancia, masa, calor específico y tiempo escalan toda la recta y nunca se ven en su dispersión; un error constante de temperatura se anula en la subida y solo desplaza Td; un error de escala hace ambas cosas.
+budget-note-thermometer = Se supone que la incertidumbre u de un termómetro vale a { $cold } y a { $hot } de forma independiente: un error constante de u/√2, y un error de escala respecto a { $about } que es de u/√2 en ambos extremos. El agua y el aire leídos con un mismo instrumento comparten los dos errores.
 # { $sources }: a list of the messages that begin with source-, with ";" between them.
-budget-note-sources = STILL TO TRANSLATE
+budget-note-sources = Lo que el operador no indicó procede de: { $sources }. Los límites de los que no se sabe más se toman como distribución rectangular, u = límite/√3 (JCGM 100:2008, 4.3.7).
 # { $quantities }: a list of messages that begin with error-.
-budget-note-assumed = STILL TO TRANSLATE
-budget-note-resolution = STILL TO TRANSLATE
-budget-note-resolution-most = STILL TO TRANSLATE
+budget-note-assumed = Para { $quantities }, el archivo de campaña no indica ni incertidumbre ni clase, así que se supone la clase más desfavorable. Indicar lo que se usó reducirá muy probablemente la incertidumbre.
+budget-note-resolution = De la dispersión de { $scatter } W por intervalo, la resolución del termómetro explica { $step } W y el momento de la lectura { $moment } W, en suma cuadrática; ambas forman parte de ella.
+budget-note-resolution-most = De la dispersión de { $scatter } W por intervalo, la resolución del termómetro explica { $step } W y el momento de la lectura { $moment } W, en suma cuadrática; ambas forman parte de ella. Los intervalos vecinos comparten una lectura, así que la mayor parte se anula a lo largo de una serie; el resto es la mayor parte de lo que la dispersión y los días aportan al resultado, y un termómetro más fino lo reduciría.
 
 ## Regression and uncertainty: check by Monte Carlo
 #
 # Two sentences, one after the other: what was drawn, and what follows from it.
 
-drawn-none = STILL TO TRANSLATE
-drawn-holds = STILL TO TRANSLATE
-drawn-apart = STILL TO TRANSLATE
-drawn-because-divided = STILL TO TRANSLATE
-drawn-because-curved = STILL TO TRANSLATE
-drawn-because-limits = STILL TO TRANSLATE
-drawn-because-few = STILL TO TRANSLATE
-drawn-because-unsettled = STILL TO TRANSLATE
-drawn-interval = STILL TO TRANSLATE
-drawn-settled-to = STILL TO TRANSLATE
+drawn-none = Sin comprobación por Monte Carlo: la irradiancia es tan incierta que en algunas simulaciones cae a cero o por debajo. El intervalo no es entonces más que una conjetura.
+drawn-holds = Monte Carlo, { $trials } simulaciones de los mismos errores a través de lecturas, potencia, regresión y recta: { $lower } a { $upper } W para el 95 %, dentro de la tolerancia de { $tolerance } W. El intervalo es el del balance.
+drawn-apart = Monte Carlo, { $trials } simulaciones de los mismos errores a través de lecturas, potencia, regresión y recta: { $lower } a { $upper } W para el 95 %. Difiere hasta en { $apart } W del intervalo del balance, { $from } a { $to } W, más que la tolerancia de { $tolerance } W.
+drawn-because-divided = Motivo: la potencia se divide entre una irradiancia cuya incertidumbre estándar es del { $percent } %, así que un error hacia un lado mueve el resultado más que el mismo error hacia el otro.
+drawn-because-curved = Motivo: errores distintos del de la irradiancia no actúan de forma proporcional.
+drawn-because-limits = Motivo: los errores de los que solo se conocen los límites no tienen colas, y el balance supone que las tienen.
+drawn-because-few = Motivo: con { $freedom ->
+    [one] { $freedom } grado
+   *[other] { $freedom } grados
+} de libertad, la t de Student y una distribución normal no se combinan exactamente como una raíz de cuadrados.
+drawn-because-unsettled = Motivo: las propias simulaciones; con { $freedom ->
+    [one] { $freedom } grado
+   *[other] { $freedom } grados
+} de libertad, sus extremos se estabilizan despacio.
+drawn-interval = El intervalo es por tanto { $from } a { $to } W.
+drawn-settled-to = Los extremos de las simulaciones se conocen con ± { $within } W.
 
 ## Regression and uncertainty: what more data would bring
 
-outlook-at-best = STILL TO TRANSLATE
+outlook-at-best = Con más ensayos, el ± no puede bajar de { $least } W, que son los de los instrumentos.
 outlook-reached = Se alcanzan los ± { $target } W buscados.
 # { $more }: outlook-intervals or outlook-intervals-and-days.
 outlook-more = Los ± { $target } W buscados requieren { $more }, suponiendo la dispersión vista hasta ahora.
@@ -869,62 +889,72 @@ outlook-too-far-one-day = Los ± { $target } W buscados requerirían más interv
 
 ## Page one, and regression and uncertainty: what limits the number most
 
-limits-most-few-days = STILL TO TRANSLATE
-limits-most-days = STILL TO TRANSLATE
-limits-most-scatter = STILL TO TRANSLATE
-limits-most-resolution = STILL TO TRANSLATE
-limits-most-irradiance = STILL TO TRANSLATE
-limits-most-estimated = STILL TO TRANSLATE
-limits-most-water = STILL TO TRANSLATE
-limits-most-ambient = STILL TO TRANSLATE
-limits-most-mass = STILL TO TRANSLATE
-limits-most-other = STILL TO TRANSLATE
+limits-most-few-days = La mayor parte del ± es la dispersión entre días (el { $percent } % de su cuadrado), porque solo hay { $days ->
+    [one] { $days } día
+   *[other] { $days } días
+}.
+limits-most-days = La mayor parte del ± es la dispersión entre días (el { $percent } % de su cuadrado).
+limits-most-scatter = La mayor parte del ± es la dispersión de los intervalos (el { $percent } % de su cuadrado).
+limits-most-resolution = La mayor parte del ± es la dispersión (el { $percent } % de su cuadrado), debida sobre todo a la resolución del termómetro del agua.
+limits-most-irradiance = La mayor parte del ± es la incertidumbre de la irradiancia (el { $percent } % de su cuadrado).
+limits-most-estimated = La mayor parte del ± es la estimación de la irradiancia (el { $percent } % de su cuadrado).
+limits-most-water = La mayor parte del ± es la incertidumbre del termómetro del agua (el { $percent } % de su cuadrado).
+limits-most-ambient = La mayor parte del ± es la incertidumbre del termómetro del ambiente (el { $percent } % de su cuadrado).
+limits-most-mass = La mayor parte del ± es la incertidumbre de la masa de agua (el { $percent } % de su cuadrado).
+limits-most-other = La mayor parte del ± son el calor específico del agua y el reloj (el { $percent } % de su cuadrado).
 
 ## Regression and uncertainty: days, neighbours and single intervals
 
 days-one = Todos los intervalos utilizados son de un solo día: no se puede saber cuánto difieren los días, así que eso no está en la incertidumbre. Otro día bien puede dar un valor fuera del margen indicado.
 days-too-few-intervals = Demasiado pocos intervalos para distinguir los días de la dispersión; cuánto difieren los días no está en la incertidumbre.
 days-no-scatter = Los intervalos están sobre las rectas de sus días sin dispersión alguna, así que no se pueden poner a prueba los días.
-days-test = STILL TO TRANSLATE
+# As in English
+days-test = F({ $between }, { $within }) = { $statistic }, { $p }
 # { $numbers }: days-numbers. One of days-left-out and days-left-out-two follows
 # after the first three.
-days-differ = STILL TO TRANSLATE
-days-not-shown = STILL TO TRANSLATE
-days-count = STILL TO TRANSLATE
-days-count-two = STILL TO TRANSLATE
-days-agree = STILL TO TRANSLATE
-days-cannot-be-left-out = STILL TO TRANSLATE
-neighbours-drift = STILL TO TRANSLATE
-neighbours-share = STILL TO TRANSLATE
-neighbours-by-turns = STILL TO TRANSLATE
-neighbours-not-shown = STILL TO TRANSLATE
-influential = STILL TO TRANSLATE
-influential-more = STILL TO TRANSLATE
-influential-one = STILL TO TRANSLATE
+days-differ = Los días difieren más de lo que explica la dispersión dentro de cada día ({ $numbers }).
+days-not-shown = Los días no difieren más de lo que explica la dispersión dentro de cada día ({ $numbers }).
+days-count = Como observaciones independientes cuentan los { $days } días, no los { $intervals } intervalos: cada día se omite por turno, lo que cubre diferencias de nivel y de pendiente y deja { $freedom ->
+    [one] { $freedom } grado
+   *[other] { $freedom } grados
+} de libertad.
+days-count-two = Como observaciones independientes cuentan los { $days } días, no los { $intervals } intervalos: cada día se omite por turno, con { $freedom ->
+    [one] { $freedom } grado
+   *[other] { $freedom } grados
+} de libertad. Dos días dicen poco de cuánto difieren los días, así que el intervalo es amplio.
+days-agree = Omitir por turno cada uno de los { $days } días da un intervalo más estrecho que la dispersión de los intervalos, así que cuenta esa dispersión.
+days-cannot-be-left-out = No se puede omitir ningún día, porque los demás no dan una recta: la incertidumbre se basa en los intervalos, y no incluye lo que daría otro día.
+neighbours-drift = Durbin–Watson dentro de las series d = { $statistic } (2: independientes), bilateral { $p }: los intervalos vecinos se desvían hacia el mismo lado (autocorrelación positiva), como cuando cambia poco a poco la orientación o el cielo.
+neighbours-share = Durbin–Watson dentro de las series d = { $statistic } (2: independientes), bilateral { $p }: los intervalos vecinos comparten una lectura del agua, así que sus errores alternan.
+neighbours-by-turns = Durbin–Watson dentro de las series d = { $statistic } (2: independientes), bilateral { $p }: los errores de los intervalos vecinos alternan, más de lo que explica la lectura del agua que comparten; reorientar la cocina cada dos intervalos produce ese efecto.
+neighbours-not-shown = Durbin–Watson dentro de las series d = { $statistic } (2: independientes), bilateral { $p }: no se demuestra autocorrelación.
+influential = Intervalos influyentes (distancia de Cook > 4/n), ninguno eliminado: { $intervals }.
+influential-more = Intervalos influyentes (distancia de Cook > 4/n), ninguno eliminado: { $intervals }; y { $more } más.
+influential-one = { $date } { $time } ({ $distance }; sin él { $power } W)
 
 ## Provenance
 
 # { $limit }: a key of the campaign file, with its value; { $what }: a message that begins
 # with limit-.
-deviation-limit = STILL TO TRANSLATE
+deviation-limit = Límite propio: { $what } { $limit }.
 # guard = true está escrito en el archivo de campaña y queda como está.
-deviation-guard = STILL TO TRANSLATE
+deviation-guard = Regla de decisión propia: la incertidumbre cuenta en contra en cada límite, lo que la norma no pide.
 # { $from }, { $to }: times. { $reason }: the tester's own words.
 deviation-excluded = { $run }: de { $from } a { $to }, tramo excluido por quien ensayó: { $reason }.
 deviation-excluded-no-reason = { $run }: de { $from } a { $to }, tramo excluido por quien ensayó: sin motivo indicado.
-deviation-findings = STILL TO TRANSLATE
-deviation-interval = STILL TO TRANSLATE
+deviation-findings = Véanse también las deficiencias al comienzo de este informe.
+deviation-interval = Duración del intervalo: se aceptan de { $shortest } a { $longest } s, con la potencia calculada sobre el tiempo real; la norma pide { $practice } s.
 # Labels stand at the left; there is room for 20 letters.
-made-with = STILL TO TRANSLATE
+made-with = programa
 made-issued = emitido
-made-practice = STILL TO TRANSLATE
+made-practice = norma
 made-solar-time = hora solar
 made-solar-time-text = NREL/TP-560-34302, a partir de la hora y la longitud
 made-boiling = punto de ebullición
 made-boiling-text = atmósfera ISO 2533 donde no se midió la presión, saturación IAPWS-IF97
 made-decision = regla de decisión
-made-decision-text = STILL TO TRANSLATE
-made-decision-guarded = STILL TO TRANSLATE
+made-decision-text = cada límite se compara con el valor observado, sin margen por su incertidumbre, y se cumple también cuando se alcanza exactamente: la aceptación simple de JCGM 106:2012
+made-decision-guarded = cada límite se compara con el valor observado y su incertidumbre expandida (k = { $factor }), y se cumple donde todo ese intervalo queda dentro: irradiancia ± { $irradiance } %, agua ± { $water } K, aire ± { $ambient } K, una hora del reloj ± { $clock } s, masa de agua ± { $mass } %, { $wind }; área de captación, recuentos y R² sin ella: la aceptación con guarda de JCGM 106:2012, 8.3 e ILAC-G8
 made-decision-wind = viento ± { $wind } m/s
 made-decision-no-wind = viento sin ella, pues su incertidumbre no está indicada
 made-irradiance = irradiancia
@@ -932,21 +962,21 @@ made-irradiance = irradiancia
 made-irradiance-text = estimada { $way }; plano normal a la radiación directa según Liu y Jordan 1963
 # Linke turbidity: how much haze a clear sky has.
 made-irradiance-stated = estimada { $way }, turbidez de Linke { $turbidity } según lo indicado; plano normal a la radiación directa según Liu y Jordan 1963
-made-irradiance-usual = STILL TO TRANSLATE
-unchecked-memory = STILL TO TRANSLATE
-unchecked-common = STILL TO TRANSLATE
-memory-s580 = STILL TO TRANSLATE
-memory-decision = STILL TO TRANSLATE
-memory-decision-guarded = STILL TO TRANSLATE
-memory-iec-60751 = STILL TO TRANSLATE
-memory-clear-sky = STILL TO TRANSLATE
-memory-conversion = STILL TO TRANSLATE
-memory-balance = STILL TO TRANSLATE
-memory-dry = STILL TO TRANSLATE
-memory-box = STILL TO TRANSLATE
-memory-dish = STILL TO TRANSLATE
-memory-food = STILL TO TRANSLATE
-memory-cautions = STILL TO TRANSLATE
+made-irradiance-usual = estimada { $way }, turbidez de Linke { $turbidity } (práctica habitual); plano normal a la radiación directa según Liu y Jordan 1963
+unchecked-memory = Citado de memoria, sin el texto a mano: { $works }. Los cálculos se prueban con ejemplos publicados y recálculos independientes; estos valores no. Compruebe aquellos de los que dependa una decisión.
+unchecked-common = «Práctica habitual» significa que no se conoce ninguna fuente publicada.
+memory-s580 = ASAE S580.1 (sus límites, aquí con nuestras palabras, y dónde pide los sensores)
+memory-decision = JCGM 106:2012 (la regla de decisión)
+memory-decision-guarded = JCGM 106:2012 e ILAC-G8 (la regla de decisión)
+memory-iec-60751 = IEC 60751 (tolerancia de los termómetros de resistencia)
+memory-clear-sky = Reno, Hansen y Stein 2012 (el 5 % de un modelo de cielo despejado)
+memory-conversion = Gueymard y Ruiz-Arias 2016 (la dispersión de la radiación directa)
+memory-balance = Lahkar, Bhamu y Samdarshi 2012 (el cociente optotérmico)
+memory-dry = Mullick, Kandpal y Saxena 1987 (el recipiente vacío)
+memory-box = Mullick, Kandpal y Saxena 1987 e IS 13429 (figuras de mérito)
+memory-dish = Mullick, Kandpal y Kumar 1991 (parámetros de un disco parabólico)
+memory-food = Chen 1985 y el ASHRAE Handbook, Refrigeration (calores específicos de los alimentos)
+memory-cautions = ISO 13732-1:2006 (quemaduras); Ciochetti y Metcalf 1984 (pasteurización)
 report-end = Fin del informe { $number }
 balance-one-day = todo se midió en un solo día, o en días de los que no se puede dejar fuera ninguno, así que los márgenes de la ganancia y de la pérdida no son márgenes del 95 %
 balance-one-day-remedy = ensaye otros días
@@ -954,7 +984,7 @@ balance-irradiance-hardly-varied = la irradiancia apenas varió ({ $range } W/m�
 balance-irradiance-hardly-varied-remedy = ensaye con un sol más débil y con uno más fuerte
 balance-loss-not-shown = la pérdida es de { $loss } W/K y puede ser nula ({ $range } W/K)
 balance-loss-not-shown-remedy = ensaye en un margen más amplio de temperaturas del agua, y en más días
-cooking-opinion = STILL TO TRANSLATE
+cooking-opinion = Los tiempos, cantidades y meses de esta sección, y el tiempo de calentamiento al comienzo de este informe, son una interpretación: se deducen del ensayo y de los supuestos aquí indicados, y no se midieron.
 
 ## What it means for cooking
 
@@ -1042,8 +1072,8 @@ caution-materials-text = Quien ensaya está al sol durante horas: sombrero, somb
 caution-food-title = Seguridad de los alimentos
 caution-food-text = Las bacterias se multiplican deprisa entre 5 °C y 60 °C. Los alimentos no deben permanecer a esas temperaturas más de dos horas en total, ni más de una hora donde el aire está por encima de 32 °C; una cocina que calienta despacio, o una nube, puede hacer que superen ese tiempo, y recalentar no deshace lo que ya se haya formado. Mida dentro del alimento: al menos 74 °C en todas sus partes. Mantenga los alimentos calientes a 60 °C o más. En caso de duda, tírelos.
 caution-water-title = Agua para beber
-caution-water-text = STILL TO TRANSLATE
-caution-sources = STILL TO TRANSLATE
+caution-water-text = El calor mata los gérmenes; hervir no elimina sustancias químicas, sal ni suciedad. Lleve toda el agua a ebullición a borbotones y manténgala hirviendo un minuto, por encima de 1500 m tres. Con menos calor se tarda más y es menos seguro: 65 °C mantenidos durante seis minutos es lo que se llama pasteurizar, y los virus mueren solo despacio entre 60 °C y 65 °C. Deje enfriar el agua tapada, en el recipiente en que se calentó.
+caution-sources = Fuentes. Quemaduras: ISO 13732-1:2006. Alimentos: USDA FSIS, zona de peligro 40 a 140 °F, regla de las dos horas y temperaturas mínimas seguras, de las que 74 °C, la de las aves y las sobras, es la más alta; OMS, Cinco claves para la inocuidad de los alimentos, 5 °C a 60 °C. Agua: aviso de hervir el agua de la US EPA (1 min, 3 min por encima de 5000 ft), según se cita en Emerging Infectious Diseases 31(8), 2025; WHO/FWC/WSH/15.02; Ciochetti y Metcalf 1984, Appl. Environ. Microbiol. 47. Todo lo demás: práctica habitual.
 
 ## Notices: what a reader should know about the logs
 #
@@ -1147,14 +1177,17 @@ quantity-wind = velocidad del viento
 skip-before-header = antes del encabezado
 skip-units-row = unidades bajo el encabezado
 skip-between = entre el encabezado y las lecturas
-skip-remark = STILL TO TRANSLATE
+skip-remark = comentario
 skip-blank = en blanco
 skip-header-again = encabezado repetido
 skip-before-header-again = antes de un encabezado repetido
 skip-footer = después de la última lectura
 skip-cut-off = cortada al final del archivo
 skipped-more = { $lines } y { $more } más
-skipped-lines = STILL TO TRANSLATE
+skipped-lines = { $count ->
+        [one] línea { $lines } omitida ({ $reason })
+       *[other] líneas { $lines } omitidas ({ $reason })
+    }
 # Labels and texts of a list of facts about a log.
 log-form = formato
 log-form-text = { $written_in }; encabezado en la línea { $line }; signo decimal: { $mark }
@@ -1249,8 +1282,9 @@ figure-difference = diferencia de temperatura Td, agua menos ambiente, K
 # Upright, up to 45 letters.
 figure-power = potencia de cocción estandarizada Ps, W
 figure-power-estimated = Ps, W, con irradiancia estimada
-figure-power-short = STILL TO TRANSLATE
-figure-power-short-estimated = STILL TO TRANSLATE
+# As in English
+figure-power-short = Ps, W
+figure-power-short-estimated = Ps, W, estimada
 # In an empty figure.
 figure-no-interval = ningún intervalo completo, así que no hay nada que representar
 figure-nothing-to-plot = irradiancia no medida, así que no hay nada que representar
@@ -1275,10 +1309,10 @@ figure-day = { $day } de { $month }
 # Beside a curve.
 figure-water = agua
 figure-ambient = ambiente
-figure-boils = STILL TO TRANSLATE
-figure-below-boiling = STILL TO TRANSLATE
-figure-above-ambient = STILL TO TRANSLATE
-figure-estimated = STILL TO TRANSLATE
+figure-boils = hierve a { $at }
+figure-below-boiling = ebullición − { $margin } K
+figure-above-ambient = ambiente + { $margin } K
+figure-estimated = estimada
 
 # The comparison of several campaigns, in the order of its pages.
 #
@@ -1291,16 +1325,19 @@ figure-estimated = STILL TO TRANSLATE
 comparison-kind = Comparación de cocinas solares
 # In place of a title that would be too long.
 # How many campaigns, always several, of how many cookers.
-comparison-count = STILL TO TRANSLATE
+comparison-count = { $cookers ->
+        [one] { $campaigns } campañas de una cocina
+       *[other] { $campaigns } campañas de { $cookers } cocinas
+    }
 # { $sites }: a list of names of places, or comparison-sites. { $dates }: a date, or
 # comparison-dates.
 comparison-sites = { $count } lugares
 # In place of a long list of those who tested.
-comparison-authors = STILL TO TRANSLATE
+comparison-authors = { $count } operadores
 comparison-statement = Los resultados se refieren solo a las cocinas tal como se ensayaron. Reprodúzcase solo íntegramente.
 # At the head of every page.
 comparison-mark-mixed = Procedimientos o límites distintos
-comparison-mark-not-valid = STILL TO TRANSLATE
+comparison-mark-not-valid = No válido en parte
 comparison-mark-indicative = Indicativo en parte
 comparison-mark-invented = Datos inventados, para demostración
 comparison-end = Fin del informe { $number }
@@ -1308,122 +1345,139 @@ comparison-end = Fin del informe { $number }
 ## The web page that leads to the reports of several campaigns
 
 # { $count }: how many reports it leads to.
-index-title = STILL TO TRANSLATE
-index-subtitle = STILL TO TRANSLATE
+index-title = { $count ->
+    [one] Un informe de ensayo de cocina solar
+   *[other] { $count } informes de ensayo de cocinas solares
+}
+index-subtitle = Redactado el { $date }
 # { $name }: a campaign.
-index-invented = STILL TO TRANSLATE
-index-some-invented = STILL TO TRANSLATE
-index-statement = STILL TO TRANSLATE
-index-no-rating = STILL TO TRANSLATE
+index-invented = { $name } (datos inventados)
+index-some-invented = Algunos de los datos son inventados, para demostración
+index-statement = Cada resultado se refiere solo a la cocina tal como se ensayó.
+index-no-rating = Ninguna de estas campañas tiene resultado.
 # "compare" is a command.
-index-order = STILL TO TRANSLATE
-page-index-reports = STILL TO TRANSLATE
-index-web-page = STILL TO TRANSLATE
-index-pdf = STILL TO TRANSLATE
-index-results = STILL TO TRANSLATE
-index-intervals = STILL TO TRANSLATE
+index-order = El orden es el de los números y no dice qué cocina es mejor: las campañas pueden diferir en lugar, tiempo atmosférico, carga e instrumentos. Si la diferencia entre dos de ellas es real lo calcula la orden «simmerline compare».
+page-index-reports = Informes y datos
+index-web-page = informe
+index-pdf = informe en PDF
+index-results = resultados como datos
+index-intervals = tabla de intervalos
 # { $names }: campaigns, with ";" between them.
-index-failed = STILL TO TRANSLATE
-index-caution = STILL TO TRANSLATE
+index-failed = { $count ->
+    [one] De una campaña no se escribió informe
+   *[other] De { $count } campañas no se escribió informe
+}: { $names }. El motivo se mostró en el terminal.
+index-caution = Las superficies calientes y el vapor queman, el foco puede cegar y provocar incendios, y estos resultados no dicen nada sobre la seguridad de los alimentos. Lea las advertencias del informe antes de cocinar. Las normas locales y la práctica de los profesionales habilitados van primero.
 
 ## Comparison: what campaigns are called
 
 # A campaign's title within a sentence.
-calls-name = STILL TO TRANSLATE
+calls-name = «{ $name }»
 # Some campaigns by the numbers that they have in the comparison: "2", or "1–4, 7".
-calls-numbers = STILL TO TRANSLATE
+calls-numbers = { $count ->
+        [one] n.º { $numbers }
+       *[other] n.os { $numbers }
+    }
 
 ## Comparison: its title
 #
 # { $name }, { $first }, { $second }: titles of campaigns. { $power }: verdict-power, or
 # verdict-power-indicative. "Gives" is of standardised cooking power at 50 K.
 
-verdict-power = STILL TO TRANSLATE
-verdict-power-indicative = STILL TO TRANSLATE
-verdict-title-only = STILL TO TRANSLATE
-verdict-title-two = STILL TO TRANSLATE
-verdict-title-two-alike = STILL TO TRANSLATE
-verdict-title-two-untold = STILL TO TRANSLATE
-verdict-title-most = STILL TO TRANSLATE
+# As in English
+verdict-power = { $power } ± { $half_width } W
+verdict-power-indicative = { $power } (solo indicativo)
+verdict-title-only = Un solo resultado válido: { $name }, { $power }
+verdict-title-two = { $first } da { $difference } más que { $second }
+verdict-title-two-alike = { $first } y { $second } no se distinguen
+verdict-title-two-untold = No se puede saber cuál da más, { $first } o { $second }
+verdict-title-most = { $name } es la que más da: { $power }
 # Some cannot be held against it; or none can.
-verdict-title-most-told = STILL TO TRANSLATE
-verdict-title-alone = STILL TO TRANSLATE
-verdict-title-leads-one = STILL TO TRANSLATE
+verdict-title-most-told = { $name } es la que más da de las que se pueden comparar: { $power }
+verdict-title-alone = { $name } tiene el resultado más alto, { $power }, pero no se puede comparar con las demás
+verdict-title-leads-one = { $name } va primera con { $power }, pero no se distingue de { $second }
 # { $others }: at least two.
-verdict-title-leads = STILL TO TRANSLATE
+verdict-title-leads = { $name } va primera con { $power }, pero otras { $others } no se distinguen de ella
 # { $second } gives more by the heat balances, which decide where irradiance differed.
-verdict-title-beaten-by-one = STILL TO TRANSLATE
-verdict-title-beaten = STILL TO TRANSLATE
+verdict-title-beaten-by-one = { $name } tiene el resultado más alto, { $power }, pero con igual irradiancia { $second } da más
+verdict-title-beaten = { $name } tiene el resultado más alto, { $power }, pero con igual irradiancia otras { $others } dan más
 # Counts of those held against the baseline { $name }.
-verdict-title-baseline = STILL TO TRANSLATE
+verdict-title-baseline = Frente a { $name } ({ $power }), dan más: { $more }; dan menos: { $less }; no se distinguen: { $alike }
 # Beside a large number, which is { $minuend } less { $subtrahend }.
-verdict-lead = STILL TO TRANSLATE
-verdict-lead-common = STILL TO TRANSLATE
+verdict-lead = { $minuend } menos { $subtrahend }, Ps(50), con su intervalo del 95 %
+verdict-lead-common = { $minuend } menos { $subtrahend }, potencia a 700 W/m² y 50 K según los balances térmicos, con su intervalo del 95 %
 # { $pairs }: at least two.
-verdict-in-all = STILL TO TRANSLATE
-verdict-untold-pairs = STILL TO TRANSLATE
+verdict-in-all = Difieren más de lo que explica el azar { $shown } de { $pairs } pares.
+verdict-untold-pairs = { $pairs ->
+        [one] Un par no se puede
+       *[other] { $pairs } pares no se pueden
+    } comparar: la irradiancia fue distinta y se midió en otro plano, o una de las dos no tiene balance térmico.
 
 ## Comparison: the ranking
 #
 # Above its plot; then the headers of its columns, which have little room.
 
-ranking-axis = STILL TO TRANSLATE
-page-ranking-campaign = STILL TO TRANSLATE
+ranking-axis = Ps(50), W, con su intervalo del 95 %
+page-ranking-campaign = campaña
 # Over letters of groups, of which two campaigns that cannot be told apart have one in common.
-page-ranking-groups = STILL TO TRANSLATE
+page-ranking-groups = no se distinguen
 # On a terminal: a difference with its interval and what it is of.
-terminal-lead = STILL TO TRANSLATE
+# As in English
+terminal-lead = { $value } W ({ $interval } W): { $label }
 # A header, over ranks.
-terminal-rank = STILL TO TRANSLATE
+terminal-rank = n.º
 # Over cells such as "0.94 · 45 · 4", in two lines.
-ranking-rests-on = STILL TO TRANSLATE
+ranking-rests-on = R², intervalos, días
 # For each square metre of intercept area, as the campaign files state it.
-ranking-per-area = STILL TO TRANSLATE
+# As in English
+ranking-per-area = W/m²
 # { $currency }: as the tester wrote it.
-ranking-per-currency = STILL TO TRANSLATE
-ranking-per-cost = STILL TO TRANSLATE
+# As in English
+ranking-per-currency = W/{ $currency }
+ranking-per-cost = W por unidad de costo
 # Headers of a column of differences.
-ranking-from-first = STILL TO TRANSLATE
-ranking-from-baseline = STILL TO TRANSLATE
+ranking-from-first = menos que el n.º 1, W
+ranking-from-baseline = respecto a la referencia, W
 # Below the ranking.
-ranking-note-brackets = STILL TO TRANSLATE
-ranking-note-all-apart = STILL TO TRANSLATE
-ranking-note-alike = STILL TO TRANSLATE
-ranking-note-not-held = STILL TO TRANSLATE
-ranking-note-differences = STILL TO TRANSLATE
-ranking-note-common = STILL TO TRANSLATE
-ranking-note-data = STILL TO TRANSLATE
-page-ranking-continued = STILL TO TRANSLATE
+ranking-note-brackets = Una barra une las campañas que no se distinguen (95 % para los { $pairs } pares en conjunto, Holm); dos que no comparten barra difieren.
+ranking-note-all-apart = Todas se distinguen (95 % para los { $pairs } pares en conjunto, Holm).
+ranking-note-alike = «No se distinguen» nombra los puestos de los que una campaña no se distingue (95 % para los { $pairs } pares en conjunto, Holm); difiere de todas las demás.
+ranking-note-not-held = Un guion en lugar de barra: no se puede comparar con ninguna otra.
+ranking-note-differences = Diferencias con sus intervalos del 95 %. Negrita: demostrada, 95 % para los { $pairs } pares en conjunto (Holm). Gris: no demostrada.
+ranking-note-common = *: la irradiancia media fue distinta, así que la diferencia es la de las potencias a 700 W/m² y 50 K según los balances térmicos.
+ranking-note-data = Todos los pares están en el archivo de datos.
+page-ranking-continued = continuación
 # Read out where a campaign has no bar.
-page-ranking-alone = STILL TO TRANSLATE
+page-ranking-alone = se distingue de todas las demás
 # Read out to those who do not see the plot.
-ranking-alt = STILL TO TRANSLATE
+ranking-alt = { $power } W, intervalo del 95 %: { $range } W
 # What the marks of the plot mean.
-ranking-key-filled = STILL TO TRANSLATE
-ranking-key-open = STILL TO TRANSLATE
-ranking-key-struck = STILL TO TRANSLATE
+ranking-key-filled = Relleno: conforme.
+ranking-key-open = Hueco: solo indicativo.
+ranking-key-struck = Tachado: físicamente imposible, sin puesto.
 # { $names }: campaigns, with ";" between them.
-ranking-left-out = STILL TO TRANSLATE
+ranking-left-out = Sin resultado: { $names }.
 # { $level }: one of those that begin with ratings-; { $reasons }: some of the next, in two or
 # three words each.
-status-for = STILL TO TRANSLATE
-status-one-day = STILL TO TRANSLATE
-status-too-few-intervals = STILL TO TRANSLATE
-status-too-few-days = STILL TO TRANSLATE
-status-r-squared-low = STILL TO TRANSLATE
-status-line-not-falling = STILL TO TRANSLATE
-status-no-useful-heat = STILL TO TRANSLATE
-status-extrapolated = STILL TO TRANSLATE
-status-load-off = STILL TO TRANSLATE
-status-wind-not-measured = STILL TO TRANSLATE
-status-wind-estimated = STILL TO TRANSLATE
-status-flat = STILL TO TRANSLATE
-status-irradiance-missing = STILL TO TRANSLATE
-status-plane-not-stated = STILL TO TRANSLATE
-status-impossible-gain = STILL TO TRANSLATE
-status-own-limits-looser = STILL TO TRANSLATE
-status-own-limits-tighter = STILL TO TRANSLATE
-status-excluded = STILL TO TRANSLATE
+# As in English
+status-for = { $level }: { $reasons }
+status-one-day = un solo día
+status-too-few-intervals = pocos intervalos
+status-too-few-days = pocos días
+status-r-squared-low = R² bajo
+status-line-not-falling = la potencia no baja al calentarse el agua
+status-no-useful-heat = sin calor útil a 50 K
+status-extrapolated = 50 K no observado
+status-load-off = otra carga
+status-wind-not-measured = viento sin medir
+status-wind-estimated = viento estimado a ojo
+status-flat = sensor de irradiancia en horizontal
+status-irradiance-missing = falta la irradiancia en algunas series
+status-plane-not-stated = plano de la irradiancia sin indicar
+status-impossible-gain = más calor que energía solar
+status-own-limits-looser = límites más laxos
+status-own-limits-tighter = límites más estrictos
+status-excluded = tiempo excluido por el operador
 
 ## Comparison: what each pair comes to
 #
@@ -1434,10 +1488,10 @@ status-excluded = STILL TO TRANSLATE
 comparison-span = { $from } a { $to }
 # Before what is said of the difference at common conditions, or verdict-untold.
 # { $first_sun }, { $second_sun }: mean irradiance.
-verdict-suns = STILL TO TRANSLATE
+verdict-suns = Los resultados de { $second } y { $first } difieren en { $difference } W ({ $interval } W), pero { $second } se ensayó con { $second_sun } W/m² y { $first } con { $first_sun } W/m², y el resultado normalizado escala también las pérdidas con la irradiancia: por sí solo no distingue las cocinas.
 # The sentence that follows is of that.
-verdict-common = STILL TO TRANSLATE
-verdict-untold = STILL TO TRANSLATE
+verdict-common = Lo que sigue se refiere a las potencias a 700 W/m² y 50 K, según los balances térmicos.
+verdict-untold = Sin un balance térmico de ambas no se puede saber si las cocinas difieren.
 # The sentence that follows is of that.
 verdict-shown-more = { $second } da { $difference } W más que { $first } ({ $interval } W): una diferencia real.
 verdict-shown-less = { $second } da { $difference } W menos que { $first } ({ $interval } W): una diferencia real.
@@ -1447,15 +1501,21 @@ verdict-shown-less-share = { $second } da { $difference } W menos que { $first }
 verdict-one-day-more = { $second } dio { $difference } W más que { $first } ({ $interval } W) al ensayarse, pero no en varios días cada una, de modo que los días por sí solos pueden explicarlo: ensaye ambas de nuevo en otros días.
 verdict-one-day-less = { $second } dio { $difference } W menos que { $first } ({ $interval } W) al ensayarse, pero no en varios días cada una, de modo que los días por sí solos pueden explicarlo: ensaye ambas de nuevo en otros días.
 # { $second } less { $first } is told from the second's side.
-verdict-by-chance-more = STILL TO TRANSLATE
-verdict-by-chance-less = STILL TO TRANSLATE
+verdict-by-chance-more = { $second } da { $difference } W más que { $first } ({ $interval } W), pero entre { $pairs ->
+        [one] { $pairs } par
+       *[other] { $pairs } pares
+    } una diferencia así también se da por azar: no queda demostrada.
+verdict-by-chance-less = { $second } da { $difference } W menos que { $first } ({ $interval } W), pero entre { $pairs ->
+        [one] { $pairs } par
+       *[other] { $pairs } pares
+    } una diferencia así también se da por azar: no queda demostrada.
 # One of the sentences that begin with needed- may follow.
 verdict-not-shown-more = No se pudo demostrar ninguna diferencia entre { $second } y { $first }: { $difference } W más, y cualquier valor de { $interval } W es compatible con los datos.
 verdict-not-shown-less = No se pudo demostrar ninguna diferencia entre { $second } y { $first }: { $difference } W menos, y cualquier valor de { $interval } W es compatible con los datos.
 # "One" is a difference, in the next three.
 needed-other-days = Ensaye ambas de nuevo en otros días.
 # Before one of those that begin with needed-; "one" there is a difference of these two.
-needed-of = STILL TO TRANSLATE
+needed-of = Para distinguir «{ $first }» de «{ $second }»:
 needed-none = Una de { $sought } W muy probablemente se habría visto.
 needed-days = Con { $days ->
         [one] { $days } día más
@@ -1478,88 +1538,94 @@ cause-less-loss = { $second } pierde menos calor por cada kelvin que { $first },
 # Differences with their signs, and 95 % intervals.
 cause-numbers = { $second } menos { $first } según los balances térmicos: ganancia { $gain } m² ({ $gain_interval } m²), pérdida { $loss } W/K ({ $loss_interval } W/K).
 # In a cell of the matrix, where the difference is real: what it comes from.
-matrix-gain = STILL TO TRANSLATE
-matrix-loss = STILL TO TRANSLATE
-matrix-both = STILL TO TRANSLATE
+matrix-gain = ganancia
+matrix-loss = pérdida
+matrix-both = ganancia, pérdida
 
 ## Comparison: the matrix of differences
 
-matrix-title = STILL TO TRANSLATE
+matrix-title = Fila menos columna, W
 # Read out in place of a cell. { $verdict }: difference-real or difference-not-shown.
-matrix-alt = STILL TO TRANSLATE
-matrix-untold = STILL TO TRANSLATE
-matrix-note = STILL TO TRANSLATE
+# As in English
+matrix-alt = { $value } W, { $interval } W, { $verdict }
+matrix-untold = no se puede saber
+matrix-note = Ps(50), con intervalos del 95 %. Negrita: diferencia demostrada, 95 % para los { $pairs } pares en conjunto (Holm). Gris: no demostrada.
 # A star stands before it.
-matrix-note-common = STILL TO TRANSLATE
-matrix-note-untold = STILL TO TRANSLATE
-matrix-note-cause = STILL TO TRANSLATE
+matrix-note-common = La irradiancia media difiere en más del { $percent } %: la diferencia es la de las potencias a 700 W/m² y 50 K según los balances térmicos.
+matrix-note-untold = –: no se puede saber: la irradiancia fue distinta y se midió en otro plano, o una de las dos no tiene balance térmico.
+matrix-note-cause = Ganancia, pérdida: de qué viene la diferencia, hasta donde lo muestran los balances térmicos: energía solar captada, calor perdido.
 
 ## Comparison: lines and heating times
 
-section-lines = STILL TO TRANSLATE
-lines-caption = STILL TO TRANSLATE
+section-lines = Potencia frente a diferencia de temperatura
+lines-caption = Potencia de cocción normalizada Ps en W frente a la temperatura del agua por encima del aire en K. En negro: la campaña nombrada sobre el panel, sus intervalos usados, su recta en las diferencias observadas con una banda del 95 % de dispersión, días e instrumentos, y su resultado a 50 K. Gris: las demás. Los errores que comparten las campañas están en cada banda, pero se anulan en una diferencia.
 # Read out to those who do not see the panel.
-lines-alt = STILL TO TRANSLATE
+lines-alt = Recta Ps = { $intercept } W { $slope } W/K · Td; a 50 K { $power } W, intervalo del 95 %: { $range } W
 # { $shown }: those with most power.
-comparison-first-only = STILL TO TRANSLATE
-section-heating = STILL TO TRANSLATE
-heating-title = STILL TO TRANSLATE
-heating-note = STILL TO TRANSLATE
+comparison-first-only = Se muestran las primeras { $shown } de { $campaigns }; todas están en el archivo de datos.
+section-heating = Tiempos de calentamiento
+heating-title = { $load } de agua de { $start } a { $target } con { $irradiance } W/m²
+heating-note = Según el balance térmico de cada campaña con { $irradiance } W/m², con aire a { $ambient } para todas, con su intervalo del 95 %; sin contar el calor de la propia olla. Una flecha: el intervalo sigue más allá del eje, o puede que el agua no llegue.
 
 ## Comparison: what a reader must know first
 
 # "The first" is the campaign named first, A.
 departure-procedure = procedimiento { $here } donde la primera tiene { $there }
 # { $limit }: a key of the campaign file. { $here }, { $there }: numbers, or departure-none.
-departure-limit = STILL TO TRANSLATE
+departure-limit = { $limit } { $here } donde la primera tiene { $there }
 # The same on paper. { $limit }: one of those that begin with limit-. { $here }, { $there }: with
 # their units, or departure-none.
-departure-limit-said = STILL TO TRANSLATE
+departure-limit-said = { $limit } { $here } en lugar de { $there }
 departure-least-said = STILL TO TRANSLATE
 departure-most-said = STILL TO TRANSLATE
 departure-none-said = STILL TO TRANSLATE
-departure-procedure-said = STILL TO TRANSLATE
-departure-guard-said = STILL TO TRANSLATE
-departure-no-guard-said = STILL TO TRANSLATE
+departure-procedure-said = procedimiento { $here } en lugar de { $there }
+departure-guard-said = límites con banda de guarda
+departure-no-guard-said = límites sin banda de guarda
 departure-none = ninguno
 # What a reader must know first: a label, and what is said. { $campaigns }: one or two titles, or
 # calls-numbers.
-page-caveats = STILL TO TRANSLATE
-caveat-not-valid = STILL TO TRANSLATE
-caveat-not-valid-text = STILL TO TRANSLATE
-caveat-no-rating = STILL TO TRANSLATE
-caveat-no-rating-text = STILL TO TRANSLATE
-caveat-indicative = STILL TO TRANSLATE
-caveat-indicative-text = STILL TO TRANSLATE
-caveat-few-days = STILL TO TRANSLATE
-caveat-few-days-text = STILL TO TRANSLATE
-caveat-limits = STILL TO TRANSLATE
+page-caveats = Antes de basarse en ello
+caveat-not-valid = No válido
+caveat-not-valid-text = { $campaigns }: el agua ganó más calor que la energía solar que incidió en la cocina. Compruebe el área de captación, la carga y las unidades. Sin puesto, y no se da ninguna diferencia.
+caveat-no-rating = Sin resultado
+caveat-no-rating-text = { $campaigns }: solo se comparan las demás cifras.
+caveat-indicative = Solo indicativo
+caveat-indicative-text = { $campaigns }. Una diferencia con una campaña así no vale más que su resultado.
+caveat-few-days = Pocos días
+caveat-few-days-text = { $campaigns }: uno o dos días de ensayo, así que apenas se sabe cuánto difieren los días.
+caveat-limits = Límites
 # { $first }: calls-name of the campaign that was named first. caveat-limits-one of the others
 # follow.
-caveat-limits-text = STILL TO TRANSLATE
+caveat-limits-text = No se evaluaron con los mismos límites que { $first }, y se comparan a pesar de ello.
 # { $departures }: some of departure-…-said, with ";" between them.
-caveat-limits-one = STILL TO TRANSLATE
-caveat-irradiance = STILL TO TRANSLATE
+# As in English
+caveat-limits-one = { $campaigns }: { $departures }.
+caveat-irradiance = Irradiancia
 # { $ways }: some of caveat-irradiance-one, or one caveat-irradiance-all, with ";" between them.
-caveat-irradiance-text = STILL TO TRANSLATE
-caveat-irradiance-same = STILL TO TRANSLATE
+caveat-irradiance-text = No se midió del mismo modo, lo que ninguna incertidumbre cubre aquí: { $ways }.
+caveat-irradiance-same = En todas las campañas: { $ways }.
 # { $way }: one of the next four.
-caveat-irradiance-one = STILL TO TRANSLATE
-caveat-irradiance-all = STILL TO TRANSLATE
-caveat-way-normal = STILL TO TRANSLATE
-caveat-way-flat = STILL TO TRANSLATE
-caveat-way-not-stated = STILL TO TRANSLATE
-caveat-way-estimated = STILL TO TRANSLATE
+# As in English
+caveat-irradiance-one = { $way }: { $campaigns }
+# As in English
+caveat-irradiance-all = { $way }
+caveat-way-normal = sensor de cara al sol
+caveat-way-flat = sensor en horizontal
+caveat-way-not-stated = plano sin indicar, se supone de cara al sol
+caveat-way-estimated = estimada { $way }
 # { $name }: a place or a person.
-caveat-group = STILL TO TRANSLATE
-caveat-sites = STILL TO TRANSLATE
-caveat-sites-text = STILL TO TRANSLATE
-caveat-testers = STILL TO TRANSLATE
-caveat-testers-text = STILL TO TRANSLATE
-caveat-sensors = STILL TO TRANSLATE
-caveat-sensors-none = STILL TO TRANSLATE
+# As in English
+caveat-group = { $name }: { $campaigns }
+caveat-sites = Lugares
+caveat-sites-text = { $sites }. El cielo, el aire y el viento no fueron los mismos.
+caveat-testers = Operadores
+# As in English
+caveat-testers-text = { $testers }.
+caveat-sensors = Sensores
+caveat-sensors-none = Ninguna pareja de campañas nombra el mismo sensor de irradiancia por su id: nada del error de los sensores se anula en una diferencia.
 # { $groups }: some of calls-numbers, with ";" between them.
-caveat-sensors-text = STILL TO TRANSLATE
+caveat-sensors-text = El mismo sensor de irradiancia, por su id: { $groups }. En todas las demás diferencias no se anula nada del error de los sensores.
 
 ## Comparison: the figure
 
@@ -1587,13 +1653,15 @@ caution-compared = Las superficies calientes y el vapor queman, el foco puede ce
 
 ## Comparison: differences
 
-section-differences = STILL TO TRANSLATE
+section-differences = La diferencia y en qué se basa
 # Labels, with little room.
-difference-verdict = STILL TO TRANSLATE
-difference-p = STILL TO TRANSLATE
-difference-method = STILL TO TRANSLATE
+difference-verdict = diferencia
+# As in English
+difference-p = p
+difference-method = dispersión y días
 # A difference with its 95 % interval, in watts.
-difference-with-interval = STILL TO TRANSLATE
+# As in English
+difference-with-interval = { $difference } (95 %: { $interval })
 # Whether the difference is real.
 difference-apart = cada una por sus propios días
 difference-paired = emparejadas por día, { $days ->
@@ -1610,7 +1678,7 @@ difference-of-ratings = Ps(50)
 difference-of-common = potencia a 700 W/m², 50 K
 # { $pair }: "B − A".
 # { $figure }: difference-of-ratings or difference-of-common.
-pair-budget-title = STILL TO TRANSLATE
+pair-budget-title = Incertidumbre de la diferencia: { $figure }
 # Headers: what a source gives the difference, and what it would give it if the campaigns
 # had no instrument in common.
 page-comparison-source = fuente
@@ -1624,24 +1692,28 @@ pair-budget-expanded = expandida, 95 %, k = { $factor }
 
 section-campaigns = Las campañas
 # Of each campaign one after the other, each a line of its own.
-campaign-cooker = STILL TO TRANSLATE
-campaign-cost = STILL TO TRANSLATE
 # As in English
+campaign-cooker = { $name }: { $kind }, { $area } m²
+campaign-cost = costo { $cost }
 comparison-test-text = { $dates }, { $runs ->
         [one] { $runs } ensayo
        *[other] { $runs } ensayos
     }; { $site }, { $elevation } m; ensayada por { $tester }
 comparison-not-stated = no indicado
 # { $slope }: without its sign.
-campaign-line = STILL TO TRANSLATE
+campaign-line = Ps = { $intercept } W − { $slope } W/K · Td, { $intervals ->
+        [one] { $intervals } intervalo
+       *[other] { $intervals } intervalos
+    } de { $lowest } a { $highest } K
 # The heat balance, each figure with its ±.
-campaign-balance = STILL TO TRANSLATE
+campaign-balance = Balance térmico: ganancia { $gain } m², pérdida { $loss } W/K, { $power } W a 700 W/m² y 50 K
 # { $parts }: the next three, as far as they were measured.
-campaign-around = STILL TO TRANSLATE
-campaign-sun = STILL TO TRANSLATE
-campaign-air = STILL TO TRANSLATE
-campaign-wind = STILL TO TRANSLATE
-campaign-report = STILL TO TRANSLATE
+campaign-around = Medias de los intervalos usados: { $parts }
+# As in English
+campaign-sun = { $mean } W/m²
+campaign-air = aire { $mean }
+campaign-wind = viento { $mean } m/s
+campaign-report = Informe { $number }
 # As in English
 comparison-instrument = { $quantity }: { $instrument }, { $uncertainty }
 
@@ -1654,12 +1726,15 @@ comparison-practice = ASAE S580.1 para cada calificación; JCGM 100:2008 para la
 comparison-note-ratings = Cada calificación es la de la práctica: Ps(50), leída de la recta en Td = 50 K. Escala la potencia en proporción a 700 W/m², también las pérdidas. Donde la irradiancia media de ambos ensayos es semejante, la diferencia que se llama real o no demostrada es la de las calificaciones.
 comparison-note-suns = Donde la irradiancia media difiere en más de { $percent } %, es la diferencia de las potencias a 700 W/m² y 50 K según los balances térmicos. Un balance térmico es P = g·G − u·Td, ajustado a cada intervalo con lecturas fiables. Supone que la ganancia g y la pérdida u son las mismas bajo ambos soles; no se corrige ningún viento.
 comparison-note-uncertainty = La incertidumbre de una diferencia contiene la dispersión y los días de ambas campañas, cada una dejando fuera un día cada vez, y lo que sus instrumentos no comparten. Los instrumentos son uno y el mismo donde los archivos de campaña dan un mismo id; los que no tienen id cuentan como distintos, lo que aumenta la incertidumbre. El error de una estimación de la irradiancia es uno solo donde ambas se estimaron del mismo modo, en un mismo lugar y los mismos días. El calor específico es común a todas.
-comparison-note-paired = STILL TO TRANSLATE
+comparison-note-paired = Donde ambas se ensayaron los mismos días en un mismo lugar, tres días o más, cada día se omite de las dos a la vez, de modo que lo que un día hace a ambas se anula: aquí en { $paired } de { $pairs ->
+        [one] { $pairs } par
+       *[other] { $pairs } pares
+    }.
 comparison-note-p = p es la probabilidad de una diferencia tan grande si no hay ninguna (t de Student, Cochran & Cox); la p corregida tiene en cuenta { $pairs ->
         [one] { $pairs } par
        *[other] { $pairs } pares
     } por el método de Holm. Una diferencia se llama real donde la p corregida es menor que 0,05 y ambas se ensayaron en varios días.
-comparison-note-groups = STILL TO TRANSLATE
+comparison-note-groups = Las campañas que no se distinguen no tienen por qué ser iguales: la primera puede no distinguirse de la segunda ni la segunda de la tercera, y diferir la primera y la tercera. Los grupos son los de la representación compacta por letras (Piepho 2004, Journal of Computational and Graphical Statistics 13, 456–466, de memoria): dos campañas tienen uno en común exactamente si no se distinguen.
 comparison-note-causes = De qué viene una diferencia lo dicen las diferencias de g y de u, cada una con dispersión, días e instrumentos. Se nombra una causa donde una diferencia es real y la p de g o de u es menor que 0,05; estas p no están corregidas por el número de pares.
 comparison-note-needed = Cuántos días más hacen falta: para una probabilidad de cuatro entre cinco de demostrar una diferencia de ese tamaño al 95 %, si los días y la dispersión siguen como se vieron.
 comparison-note-reports = Cada calificación tiene su propio informe, con sus lecturas, condiciones y balance de incertidumbre.
@@ -1672,20 +1747,24 @@ comparison-note-reports = Cada calificación tiene su propio informe, con sus le
 # { $weekday }: a message that begins with weekday-. { $date }: as in the report.
 plan-day = { $weekday }, { $date }
 # On the terminal; { $day }: plan-day, { $title }: the campaign's.
-plan-title = STILL TO TRANSLATE
-plan-title-none = STILL TO TRANSLATE
+# As in English
+plan-title = { $day }: { $title }
+plan-title-none = { $day }: ninguna hora de este día sirve, así que no hay hoja de campo. { $title }
 # Labels of lines on the terminal, and headers of its table of the sun: there is little room.
-plan-run = STILL TO TRANSLATE
-plan-lacks = STILL TO TRANSLATE
-plan-place = STILL TO TRANSLATE
-plan-place-text = STILL TO TRANSLATE
-plan-elevation = STILL TO TRANSLATE
-plan-azimuth = STILL TO TRANSLATE
-plan-normal = STILL TO TRANSLATE
-plan-horizontal = STILL TO TRANSLATE
-plan-range = STILL TO TRANSLATE
-plan-power = STILL TO TRANSLATE
-plan-not-rated = STILL TO TRANSLATE
+plan-run = serie
+plan-lacks = falta
+plan-place = lugar
+plan-place-text = { $site }, hora de { $zone }
+plan-elevation = altura, °
+plan-azimuth = acimut, °
+# As in English
+plan-normal = normal, W/m²
+# As in English
+plan-horizontal = horizontal, W/m²
+# As in English
+plan-range = 95 %, { $unit }
+plan-power = potencia, W
+plan-not-rated = planificado como para un primer día, porque los registros aún no dan un resultado
 weekday-1 = lunes
 weekday-2 = martes
 weekday-3 = miércoles
@@ -1757,7 +1836,7 @@ plan-cooling-read = el agua cada { $minutes } min, el aire al menos una de cada 
 plan-cooling-end = cuando el agua esté { $difference } por encima del aire, por ejemplo { $end } con aire a { $air }
 # To turn the cooker to the sun.
 plan-aim = orientar
-plan-aim-unknown = STILL TO TRANSLATE
+plan-aim-unknown = el semiángulo de aceptación está sin indicar, así que no se dan horas. Práctica habitual, sin fuente publicada: un reflector poco profundo de muchas caras, cada 45 minutos más o menos, en los que el sol se mueve unos 11°; un disco de foco estrecho, cada 10 a 15.
 plan-aim-no-time = no se puede utilizar ninguna hora de este día
 # { $clocks }: one time of day or several. { $angle }: degrees.
 plan-aim-once = a las { $clocks } y luego ya no más: { $angle }° bastan para toda la ventana
@@ -1840,9 +1919,9 @@ plan-expected = Lo que se espera de la cocina según su calificación hasta ahor
 # The models behind the numbers.
 plan-models = Cielo despejado según Ineichen y Perez 2002 para { $elevation } m, turbidez de Linke { $turbidity } (habitual con cielo despejado); la bruma y el polvo dan menos. Sol según NREL/TP-560-34302; un horizonte llano.
 plan-models-stated = Cielo despejado según Ineichen y Perez 2002 para { $elevation } m, turbidez de Linke { $turbidity } (la indicada); la bruma y el polvo dan menos. Sol según NREL/TP-560-34302; un horizonte llano.
-page-sheet-checks = STILL TO TRANSLATE
+page-sheet-checks = Antes de la primera lectura
 # Above the columns that a field sheet has for the pencil, on a phone.
-page-sheet-read = STILL TO TRANSLATE
+page-sheet-read = Lo que se anota en cada lectura
 page-sheet-caution = Advertencia.
 caution-field-sheet = Nunca mire hacia el foco ni al sol. El metal caliente y el vapor queman: guantes, tapa hacia el lado opuesto a usted. Mantenga lejos a los niños y todo lo que arda; permanezca junto a la cocina; apártela del sol antes de meter la mano; átela contra el viento. Sombra y agua para usted. Tire el agua del ensayo. Las normas locales y la práctica de los profesionales habilitados van primero.
 # Of a dry vessel, and of a load that cools.
@@ -1876,19 +1955,19 @@ error-vessel-temperature = termómetro del recipiente
 error-vessel-heat = capacidad calorífica de los recipientes
 known-vessel-heat = dentro de un { $percent } % de lo indicado
 budget-not-told-apart = no se da por separado en este informe
-tested-instruments-note-dry = STILL TO TRANSLATE
+tested-instruments-note-dry = Incertidumbres estándar (k = 1). Donde no se indica ninguna, se supone la clase más desfavorable: para el recipiente, un termómetro de horno de aguja dentro de ± 10 K (práctica habitual).
 
 ## Page one of a campaign that heats no water
 
 report-kind-without-water = Informe de ensayos de una cocina solar, sin calificación
 headline-label-none = Aún sin cifra
-headline-no-water = STILL TO TRANSLATE
+headline-no-water = Sin resultado según ASAE S580.1: ninguna serie de esta campaña calienta agua.
 headline-spread = ± es para el 95 %: días, lecturas, instrumentos.
 headline-spread-one-day = ± es de un solo día, lecturas e instrumentos; no es del 95 %.
 headline-dry-plateau = Con { $irradiance } W/m² el recipiente vacío llegó a { $vessel }: { $difference } K por encima del aire, que estaba a { $ambient }.
-fact-reached = STILL TO TRANSLATE
-fact-good-for = STILL TO TRANSLATE
-fact-not-with = STILL TO TRANSLATE
+fact-reached = Alcanzó
+fact-good-for = Sirve para
+fact-not-with = No comparar con
 headline-no-water-means = Nada de esto es una potencia de cocción. Caliente una carga de agua pesada para saber con qué rapidez cocina la cocina.
 headline-nothing-drawn = No se pudo representar nada: los hallazgos dicen por qué.
 
@@ -1964,8 +2043,8 @@ procedure-value = { $value } { $unit }
 # An interval that reaches further on one side.
 procedure-value-between = { $value } ({ $lower } a { $upper })
 procedure-value-alone = { $value } (± no se da)
-procedure-spread = STILL TO TRANSLATE
-procedure-spread-one-day = STILL TO TRANSLATE
+procedure-spread = ± del 95 %: días, lecturas, instrumentos
+procedure-spread-one-day = ± de un día: lecturas, instrumentos
 page-procedure-quantity = magnitud
 procedure-boiling = El tiempo hasta hervir es para { $load } de agua de { $ambient } a { $boiling }, su punto de ebullición aquí, con { $irradiance } W/m² constantes: las medias del ensayo. Está calculado, no cronometrado.
 # { $limit }, °C.
@@ -2003,7 +2082,7 @@ dry-axis-time = tiempo desde la primera lectura, min
 dry-axis-vessel = recipiente, °C
 dry-key-vessel = lecturas
 dry-key-plateau = meseta
-dry-source = STILL TO TRANSLATE
+dry-source = Estancamiento, según la lectura de este proyecto: el tramo más caliente de al menos diez minutos, más largo con un termómetro de aguja de divisiones gruesas, en que el recipiente sube o baja menos de 0,1 K/min y la irradiancia queda dentro de ± 20 W/m² y por encima de 600 W/m². El cociente es el que Mullick, Kandpal y Saxena 1987 usan para cocinas de caja. Subida inicial: en los diez primeros minutos, o entre las dos primeras lecturas.
 dry-no-vessel = el registro no tiene la temperatura del recipiente
 dry-no-vessel-remedy = nombre la columna del recipiente como vessel_temperature bajo [columns]; si el recipiente tenía agua, escriba kind = "water"
 dry-no-irradiance = el registro no tiene irradiancia, así que la meseta no se puede referir al sol
@@ -2025,8 +2104,8 @@ dry-still-moves-remedy = empiece antes, oriente de nuevo y siga hasta que se man
 section-box-cooker = Figuras de mérito de una cocina de caja
 box-what = F1 = (Tp − Ta)/H: cuánto se eleva la caja vacía sobre el aire por cada W/m² en el plano horizontal. F2 = F1·M·c·ΔT/[A·τ·(F1·H − (T − Ta))]: qué tan bien pasa su calor a una carga completa, según el tiempo τ en que el agua sube ΔT; T, Ta y H son medias de ese tiempo.
 box-grade = grado
-box-grade-a = STILL TO TRANSLATE
-box-grade-none = STILL TO TRANSLATE
+box-grade-a = A: F1 está con seguridad por encima de { $limit } K m²/W (IS 13429)
+box-grade-none = ninguno: F1 no está con seguridad por encima de { $limit } K m²/W, el límite del grado A (IS 13429); los grados inferiores no se evalúan
 box-rests-on-dry = F1 se apoya en { $runs ->
     [one] { $runs } ensayo en seco
    *[other] { $runs } ensayos en seco
@@ -2044,7 +2123,7 @@ box-axis-time = tiempo desde el inicio de la subida, min
 box-axis-water = agua, °C
 box-key-water = lecturas
 box-key-told = según F1 y F2
-box-source = STILL TO TRANSLATE
+box-source = Mullick, Kandpal y Saxena 1987 (Solar Energy 39, 353–360) e IS 13429. Escriben F2 con el logaritmo de ambos extremos: lo mismo con irradiancia constante, y hasta un 2 % distinto si esta cambia en una décima parte, más donde F1·H está cerca del final de la subida (simulado). Calculan la ebullición a 100 °C; este informe, al punto de ebullición local. No se da un valor mínimo para F2: se citan dos, y no coinciden.
 box-no-dry-run = no hay ningún ensayo en seco, así que no hay F1, ni F2, que se apoya en ella
 box-no-dry-run-remedy = deje la caja vacía al sol en torno al mediodía y registre su placa: kind = "dry"
 box-no-plateau = ningún ensayo en seco tiene meseta, así que no hay F1, ni F2
@@ -2099,7 +2178,7 @@ dish-axis-time = tiempo desde la primera lectura, min
 dish-axis-difference = agua por encima del aire, K
 dish-key-water = lecturas
 dish-key-told = según la constante de tiempo
-dish-source = STILL TO TRANSLATE
+dish-source = Mullick, Kandpal y Kumar 1991 (Solar Energy 46, 139–144). Toman la pendiente de ln(T − Ta); este informe toma la de T frente a la integral de T − Ta: lo mismo con aire a temperatura constante, y correcto con aire que se calienta, donde la otra se desvía del 2 al 9 % con 1 K/h y constantes de tiempo de una a dos horas (simulado). Calculan la ebullición a 100 °C; este informe, al punto de ebullición local.
 dish-no-cooling-run = no hay ningún ensayo de enfriamiento, así que no hay constante de tiempo, ni pérdida, ni factor óptico
 dish-no-cooling-run-remedy = deje enfriar una carga caliente a la sombra, y regístrela: kind = "cooling"
 dish-begins-too-cool = { $log }: el agua empieza { $above } K por encima del aire, y un ensayo de enfriamiento, al menos { $least } K por encima; no cuenta
@@ -2117,7 +2196,7 @@ dish-no-heating-remedy = registre un calentamiento de al menos { $rise } K al so
 dish-plane-not-normal = la irradiancia no se midió mirando al sol, y el factor óptico es para la radiación directa
 dish-plane-estimated = la irradiancia es estimada, y el factor óptico toma la de la radiación directa
 dish-plane-remedy = mantenga el sensor mirando al sol, e indique plane = "normal"
-dish-global-not-beam = STILL TO TRANSLATE
+dish-global-not-beam = un sensor de cara al sol ve también el cielo a su alrededor, que un espejo con foco no aprovecha: con él, el factor óptico sale menor que solo con la radiación directa, en torno a una décima parte con cielo muy despejado, y una sexta parte o más con bruma
 dish-global-not-beam-remedy = diga en las notas si el sensor veía solo la radiación directa
 dish-no-end = dentro de lo que pueden desviarse los instrumentos, el margen de una de las cifras no tiene extremo, y no se da
 dish-no-end-remedy = mida la irradiancia con un sensor mejor conocido, e indique su incertidumbre
@@ -2138,7 +2217,7 @@ efficiency-axis-difference = diferencia de temperatura, Td, K
 efficiency-axis-exergy = exergía, W
 efficiency-key-intervals = intervalos
 efficiency-key-parabola = parábola
-efficiency-source = STILL TO TRANSLATE
+efficiency-source = Exergía de la radiación solar según Petela 1964 con el sol a 5777 K; exergía del agua según el segundo principio. Como Öztürk 2004 y otros; los artículos eligen otros rangos de temperatura del agua, así que compare solo con el rango de arriba. Exergía máxima y factor de calidad según Kumar, Vishwanath y Gupta 2012; que la pérdida allí sea la exergía del calor perdido, u·Td·(1 − Ta/T), con la u de este informe, es la interpretación de este proyecto.
 efficiency-plane = la irradiancia se midió con un sensor tendido en horizontal: donde el área de intercepción mira al sol, la luz solar se cuenta de menos, y las eficiencias salen demasiado altas
 efficiency-plane-remedy = compare solo con ensayos cuyo sensor estuviera en horizontal
 efficiency-no-peak = la exergía no tiene ningún punto más alto entre los intervalos, así que no hay máximo ni factor de calidad
@@ -2158,93 +2237,101 @@ tested-no-plateau = ninguna meseta
 ## On the terminal: the table of report, and what stands below it
 
 # Headers of the table: there is little room.
-terminal-campaign = STILL TO TRANSLATE
-terminal-rating = STILL TO TRANSLATE
-terminal-r-squared = STILL TO TRANSLATE
-terminal-used = STILL TO TRANSLATE
-terminal-days = STILL TO TRANSLATE
-terminal-conformity = STILL TO TRANSLATE
-terminal-report = STILL TO TRANSLATE
+terminal-campaign = campaña
+# As in English
+terminal-rating = Ps(50), W (95 %)
+# As in English
+terminal-r-squared = R²
+terminal-used = usados
+terminal-days = días
+terminal-conformity = conformidad
+terminal-report = informe
 # Data that nobody measured.
-terminal-invented = STILL TO TRANSLATE
+terminal-invented = { $title } (inventado)
 # What weakens a rating, each behind its level: "indicative only; horizontal sensor".
-terminal-horizontal = STILL TO TRANSLATE
-terminal-plane-not-stated = STILL TO TRANSLATE
-terminal-one-day = STILL TO TRANSLATE
+terminal-horizontal = sensor horizontal
+terminal-plane-not-stated = plano del sensor sin indicar
+terminal-one-day = un solo día: ± no es del 95 %
 # Of several campaigns that share a note; { $names }: their names.
-terminal-campaigns = STILL TO TRANSLATE
-terminal-more = STILL TO TRANSLATE
+terminal-campaigns = { $count } campañas ({ $names })
+terminal-more = { $count } más
 
 ## What check says of the other procedures
 
 # The first line; { $level }: one of those that begin with level-, { $title }: the campaign's.
-check-verdict = STILL TO TRANSLATE
+# As in English
+check-verdict = { $level }: { $title }
 # { $caveats }: irradiance-estimated and the like.
-check-verdict-with = STILL TO TRANSLATE
+# As in English
+check-verdict-with = { $level } ({ $caveats }): { $title }
 # Labels of the lines below it, and what stands beside them.
-check-next = STILL TO TRANSLATE
-check-so-far = STILL TO TRANSLATE
-check-aim = STILL TO TRANSLATE
-check-name = STILL TO TRANSLATE
-check-rating = STILL TO TRANSLATE
-check-no-number = STILL TO TRANSLATE
-check-none-used = STILL TO TRANSLATE
-check-not-valid = STILL TO TRANSLATE
+check-next = siguiente
+check-so-far = por ahora
+check-aim = objetivo
+check-name = campaña
+check-rating = Ps(50) = { $rating }, de { $used } de { counted-intervals } en { counted-days }
+check-no-number = sin valor: se pueden usar { $used } de { counted-intervals }
+check-none-used = sin valor: { $intervals ->
+    [0] no hay ningún intervalo
+    [one] el único intervalo no se puede usar
+   *[other] no se puede usar ninguno de los { $intervals } intervalos
+}
+check-not-valid = sin valor: el agua ganó más calor que la energía solar que incidió en la cocina; más intervalos no ayudan
 # What to do next. { $command } stays as it is.
-check-next-report = STILL TO TRANSLATE
+check-next-report = escribir el informe: { $command }
 # Headers of the tables of runs: there is little room.
-check-run = STILL TO TRANSLATE
-check-date = STILL TO TRANSLATE
-check-readings = STILL TO TRANSLATE
-check-intervals = STILL TO TRANSLATE
-check-used = STILL TO TRANSLATE
-check-aside = STILL TO TRANSLATE
-check-kind = STILL TO TRANSLATE
-check-from = STILL TO TRANSLATE
-check-to = STILL TO TRANSLATE
+check-run = serie
+check-date = fecha
+check-readings = lecturas
+check-intervals = intervalos
+check-used = usados
+check-aside = descartados por
+check-kind = tipo
+check-from = de
+check-to = a
 # In the last column of the table, behind a number of intervals: two words at most.
-aside-water-below-window = STILL TO TRANSLATE
-aside-water-above-window = STILL TO TRANSLATE
-aside-ambient-out-of-range = STILL TO TRANSLATE
-aside-irradiance-low = STILL TO TRANSLATE
-aside-irradiance-high = STILL TO TRANSLATE
-aside-irradiance-unsteady = STILL TO TRANSLATE
-aside-wind-high = STILL TO TRANSLATE
-aside-outside-solar-window = STILL TO TRANSLATE
-aside-reading-gap = STILL TO TRANSLATE
-aside-excluded-by-tester = STILL TO TRANSLATE
-aside-not-cloudless = STILL TO TRANSLATE
+aside-water-below-window = agua fría
+aside-water-above-window = casi hirviendo
+aside-ambient-out-of-range = aire
+aside-irradiance-low = sol débil
+aside-irradiance-high = sol fuerte
+aside-irradiance-unsteady = sol inestable
+aside-wind-high = viento
+aside-outside-solar-window = hora
+aside-reading-gap = huecos
+aside-excluded-by-tester = excluidos
+aside-not-cloudless = cielo
 # Headings.
-check-findings = STILL TO TRANSLATE
-check-notes = STILL TO TRANSLATE
-check-set-aside = STILL TO TRANSLATE
-check-notices = STILL TO TRANSLATE
-check-how-read = STILL TO TRANSLATE
+check-findings = Qué impide la conformidad y cómo corregirlo
+check-notes = A indicar junto con el valor
+check-set-aside = Intervalos descartados y qué ayuda
+check-notices = Avisos
+check-how-read = Cómo se leyeron los registros
 # Below the table. { $run }: its name, { $shortest }, { $longest }: minutes.
-check-hole = STILL TO TRANSLATE
-check-not-normalised = STILL TO TRANSLATE
+check-hole = { $run }: ningún intervalo de { $from } a { $to } el { $date }: allí no hay dos lecturas del agua separadas de { $shortest } a { $longest } minutos
+check-not-normalised = { $run }: { counted-intervals } sin irradiancia, que cumplen todos los límites y no se usan
 # What helps where intervals are set aside: what the person beside the cooker can do.
-helps-water-below-window = STILL TO TRANSLATE
-helps-water-above-window = STILL TO TRANSLATE
-helps-ambient-out-of-range = STILL TO TRANSLATE
-helps-irradiance-low = STILL TO TRANSLATE
-helps-irradiance-high = STILL TO TRANSLATE
-helps-irradiance-unsteady = STILL TO TRANSLATE
-helps-wind-high = STILL TO TRANSLATE
-helps-outside-solar-window = STILL TO TRANSLATE
-helps-reading-gap = STILL TO TRANSLATE
-helps-excluded-by-tester = STILL TO TRANSLATE
-helps-not-cloudless = STILL TO TRANSLATE
+helps-water-below-window = empezar con el agua unos kelvin por encima del ambiente, o dejar que se caliente antes de que cuente
+helps-water-above-window = terminar la serie, o empezar de nuevo con agua fría, cuando el agua se acerque a la ebullición
+helps-ambient-out-of-range = elegir otra estación del año u otra hora del día
+helps-irradiance-low = esperar cielo despejado y mantener limpio el vidrio del sensor
+helps-irradiance-high = comprobar la calibración del sensor y evitar que le llegue luz reflejada
+helps-irradiance-unsteady = ensayar en días sin paso de nubes y mantener orientado el sensor
+helps-wind-high = ensayar en un lugar resguardado o en días más tranquilos
+helps-outside-solar-window = calentar dentro de la ventana, que está en hora solar
+helps-reading-gap = registrar cada magnitud al menos una vez en cada intervalo
+helps-excluded-by-tester = nada, salvo que la exclusión fuera un error
+helps-not-cloudless = anotar en cada lectura si el cielo estaba sin nubes; medir la irradiancia donde pasen nubes
 # Behind helps-outside-solar-window.
-helps-by-clock = STILL TO TRANSLATE
+helps-by-clock = { $helps }; el { $date } fue de { $from } a { $to } según el reloj
 # Of several logs, { $what }: what is said of each of them.
-check-of-logs = STILL TO TRANSLATE
+check-of-logs = { $count } registros
 check-figures = Otras cifras hasta ahora
 check-no-figures = Todavía ninguna otra cifra.
-box-grade-one-day = STILL TO TRANSLATE
-box-grade-not-flat = STILL TO TRANSLATE
+box-grade-one-day = ninguno: F1 está por encima de { $limit } K m²/W (IS 13429), pero es de un solo día, y otro día puede dar menos
+box-grade-not-flat = ninguno: la irradiancia no se midió con un sensor en horizontal, para el que vale el límite, { $limit } K m²/W (IS 13429)
 box-glass = El vidrio es de { $area } m², según lo indicado.
-box-glass-not-stated = STILL TO TRANSLATE
+box-glass-not-stated = El área de captación, { $area } m², cuenta como área del vidrio. Si incluye espejos, F2 resulta demasiado baja: indique el área del vidrio.
 box-beyond-reach-remedy = F1 es demasiado baja, o el sensor leyó de menos en ese ensayo: compruebe que se llegó a la meseta, que los espejos estaban igual de cubiertos y que el sensor estaba en horizontal
 boiling-gets-to = no hay tiempo hasta hervir: con el sol del ensayo el agua llega a { $highest }, y hierve a { $boiling }
 boiling-may-not = no hay tiempo hasta hervir: dentro de lo que pueden desviarse las cifras, puede que el agua no llegue a { $boiling }, donde hierve
@@ -2258,15 +2345,15 @@ efficiency-peak-unsure = hay un máximo, pero deja de haberlo sin uno de los dí
 efficiency-peak-unsure-remedy = ensaye más días, cada uno desde 5 K por encima del aire hasta cerca de la ebullición
 efficiency-too-much = el agua absorbió más calor que la luz solar sobre el área de intercepción, lo que no puede ser
 efficiency-too-much-remedy = compruebe el área de intercepción, la carga y las unidades
-tested-instruments-note-cooling = STILL TO TRANSLATE
+tested-instruments-note-cooling = Incertidumbres estándar (k = 1). Donde no se indica ninguna, se supone la clase más desfavorable (práctica habitual).
 
 ## Comparison: figures beside the rating
 
 section-beside = Cifras aparte de la calificación
 # A list of several campaigns for each figure: headers, and cells. Numbers are those of campaigns.
-beside-head-value = STILL TO TRANSLATE
-beside-head-apart = STILL TO TRANSLATE
-beside-from-none = STILL TO TRANSLATE
+beside-head-value = valor
+beside-head-apart = se distingue de
+beside-from-none = ninguna
 # { $reasons }: some of beside-not-compared-why, with ";" between them.
 beside-not-compared-list = STILL TO TRANSLATE
 # { $pairs }: some of beside-not-compared-with, with ";" between them.
@@ -2274,13 +2361,13 @@ beside-not-compared-why = STILL TO TRANSLATE
 # Numbers of campaigns.
 beside-not-compared-with = STILL TO TRANSLATE
 # { $numbers }: "2, 5–7".
-beside-list-note = STILL TO TRANSLATE
-beside-first-only = STILL TO TRANSLATE
+beside-list-note = Cada ± es del 95 %. Lo que las campañas tienen en común se anula en una diferencia, así que dos cifras cuyos intervalos se solapan aún pueden diferir.
+beside-first-only = De cada cifra se muestran las primeras { $shown }, de { $campaigns } campañas en total; todos los pares están en el archivo de datos.
 # A title where there is no rating.
-beside-title = STILL TO TRANSLATE
-beside-title-hotter = STILL TO TRANSLATE
-beside-title-not-told = STILL TO TRANSLATE
-beside-in-all = STILL TO TRANSLATE
+beside-title = Comparación de las cifras de { $count } campañas
+beside-title-hotter = En vacío, { $first } se calienta más que { $second }
+beside-title-not-told = No se puede saber cuál se calienta más en vacío, { $first } o { $second }
+beside-in-all = Se distinguen { $apart } de { $compared } diferencias de cifras.
 # Headers of a table. "First" and "second" are the campaigns of a pair, second − first.
 beside-figure = cifra
 beside-difference = diferencia
@@ -2323,12 +2410,11 @@ beside-hotter-not-compared = No se compara cuánto se calientan los recipientes 
 beside-nothing-shared = { $second } y { $first } no tienen ninguna cifra en común.
 beside-others = Otras cifras de { $second } y { $first } que se pueden comparar: { $compared }; de estas, se distinguen: { $apart }.
 comparison-dry-note = Meseta: donde el recipiente ya no se calentó más. K m²/W: recipiente por encima del aire, por cada W/m², ± para el 95 %.
-comparison-dry-caption = STILL TO TRANSLATE
+comparison-dry-caption = Temperatura del recipiente vacío en °C frente a los minutos desde el inicio de una serie, en negro la de la campaña nombrada sobre el panel; trazo grueso: el estancamiento. No tuvieron la misma irradiancia: compare K m²/W, no grados.
 # Read out to those who do not see the figure. { $runs }: comparison-dry-one of each, with ";"
 # between them.
 # Read out to those who do not see the panel. { $highest }: degrees.
-comparison-dry-alt = STILL TO TRANSLATE
-# As in English
+comparison-dry-alt = Temperatura del recipiente vacío frente al tiempo, máxima { $highest }.
 comparison-practice-no-rating = JCGM 100:2008 para las diferencias
 beside-note-difference = La incertidumbre de una diferencia de cifras aparte de la calificación contiene la dispersión y los días de ambas campañas, cada una con sus propios grados de libertad, y lo que sus instrumentos no comparten. Lo que un mismo día hace a ambas no se descuenta de ella, lo que la aumenta. La calificación tiene su propia comparación; también la ganancia y la pérdida, donde ambas tienen una calificación y un balance térmico.
 beside-note-alike = Las cifras se comparan donde los archivos de campaña dejan pensar que son semejantes: por cada W/m², la irradiancia en un mismo plano; de recipientes vacíos o que se enfrían, el mismo número de recipientes, con el mismo calor y la misma superficie dentro de un 2 %; tiempos hasta hervir, eficiencias y exergía máxima, la irradiancia dentro de un 2 % y el ambiente dentro de 2 K; tiempos hasta hervir, la carga dentro de un 2 % y el punto de ebullición dentro de 2 K; eficiencias, un margen de temperaturas del agua dentro de 5 K en sus extremos y de 2 K de media; F2, la carga por cada m² dentro de un 10 %; constante de tiempo, la carga dentro de un 2 %. Estos límites son práctica habitual, sin fuente publicada. «Recipientes no indicados»: nadie dice que fueran semejantes.
@@ -2339,7 +2425,7 @@ beside-note-pairs = «Se distinguen»: la p de la diferencia es menor que 0,05, 
 dry-sun-down = en la meseta el sol estaba bajo el horizonte: el reloj, la zona horaria o el lugar están mal
 dry-sun-down-remedy = corrija time_zone, latitud y longitud en [site], o las horas del registro
 dry-colder-than-air = el recipiente marca { $below } K por debajo del aire más fresco del ensayo: uno de los dos está en otra unidad que la indicada
-dry-very-hot = STILL TO TRANSLATE
+dry-very-hot = el recipiente marca { $highest } °C, más de lo que alcanzan las cocinas de construcción casera: ¿está el termómetro en °F?
 dry-unit-remedy = indique vessel_temperature y ambient_temperature en [units], "°F" o "°C", como muestra cada termómetro
 dish-losses-differ = la pérdida por enfriamiento, { $cooling } W/K, y la del balance térmico, { $balance } W/K, difieren en más que sus ±: el sol llegó a la carga que se enfriaba, o el viento era otro
 dish-losses-differ-remedy = dé sombra a toda la abertura y a la olla mientras se enfría, y anote el viento en ambos
