@@ -30,13 +30,13 @@ attached-campaign = Archivo de campaña: qué se ensayó, dónde y con qué
 attached-log = Registro, byte por byte, tal como se leyó
 attached-photo = Foto de la cocina, tal como aparece en el informe
 attached-rating = Todos los resultados como datos, con toda su precisión
-attached-intervals = Una fila por intervalo, utilizados y descartados
+attached-intervals = Una fila por intervalo, usados y descartados
 attached-comparison = Comparación como datos, con toda su precisión
 attached-pairs = Una fila por par de campañas
 attached-plan = Plan del día como datos
 checkable = Los datos están dentro de este PDF. Cualquiera puede comprobarlo: «simmerline verify ARCHIVO», versión { $version }, lo compone de nuevo a partir de ellos y dice si es el archivo emitido.
 checkable-from = Los datos están dentro de este PDF. Cualquiera puede comprobarlo: «simmerline verify ARCHIVO», versión { $version } (de { $address }), lo compone de nuevo a partir de ellos y dice si es el archivo emitido.
-checkable-not = Este PDF no lleva datos, así que nadie puede comprobarlo por sí solo. Imprime el SHA-256 de cada archivo en que se basa.
+checkable-not = Este PDF no lleva datos, así que nadie puede comprobarlo por sí solo. Muestra el SHA-256 de cada archivo en que se basa.
 
 # The rating: page one, conditions, runs, intervals, the line, tests of the dry vessel.
 #
@@ -52,8 +52,8 @@ counted-intervals = { $intervals ->
    *[other] { $intervals } intervalos
 }
 counted-used = { $intervals ->
-    [one] { $intervals } intervalo utilizado
-   *[other] { $intervals } intervalos utilizados
+    [one] { $intervals } intervalo usado
+   *[other] { $intervals } intervalos usados
 }
 counted-days = { $days ->
     [one] { $days } día
@@ -70,15 +70,15 @@ counted-freedom = { $freedom ->
 report-kind = Informe de ensayo de cocina solar
 report-kind-indicative = Informe de ensayo de cocina solar: indicativo
 report-kind-not-valid = Informe de ensayo de cocina solar: no válido
-report-kind-no-rating = Informe de ensayo de cocina solar: sin calificación
+report-kind-no-rating = Informe de ensayo de cocina solar: sin resultado
 report-kind-estimated = Informe de ensayo de cocina solar: indicativo, irradiancia estimada
 # { $title } is the tester's own.
 report-title-indicative = { $title } (indicativo)
-report-title-not-valid = { $title } (no válida)
-report-title-no-rating = { $title } (sin calificación)
+report-title-not-valid = { $title } (no válido)
+report-title-no-rating = { $title } (sin resultado)
 report-title-estimated = { $title } (indicativo, irradiancia estimada)
 report-invented = Datos inventados, para demostración
-report-statement = Los resultados se refieren solo a la cocina tal como se ensayó. Reprodúzcase solo íntegramente.
+report-statement = Los resultados se refieren solo a la cocina tal como se ensayó. Solo se permite la reproducción íntegra.
 # In the middle of a line; the program sets a capital letter where it stands alone.
 irradiance-estimated = irradiancia estimada
 # At the head of a page. [number] is put in by the program and has to stay as it is written.
@@ -99,9 +99,9 @@ letterhead-hashes-more = El SHA-256 de los archivos de entrada empieza por { $ha
 
 level-conforms = Conforme
 level-conforms-with-notes = Conforme con notas
-level-indicative = Solo indicativa
-level-not-valid = No válida
-level-no-rating = Sin calificación
+level-indicative = Solo indicativo
+level-not-valid = No válido
+level-no-rating = Sin resultado
 # In the sentences that follow, the words of the level are set in bold where they stand
 # exactly as above. No full stop.
 headline-conforms = Según ASAE { $procedure }; límites en la sección { $section }.
@@ -128,13 +128,13 @@ missing-intervals-and-days = { missing-intervals } y { missing-days }
 
 ## Page one: the number
 
-headline-label = Potencia de cocción estandarizada Ps(50)
+headline-label = Potencia de cocción normalizada Ps(50)
 # Beside the number and its ±; 95 % is the level of confidence.
 # As in English
 headline-unit = W (95 %)
 headline-unit-one-day = W (un día)
 headline-what-it-is = Potencia en el ensayo, escalada a 700 W/m² como define ASAE { $procedure }, con el agua 50 K por encima del aire
-page-no-rating = sin calificación
+page-no-rating = sin resultado
 # { $way }: "by a clear-sky model", "from the log of a station nearby" and the like.
 headline-irradiance-estimated = irradiancia estimada { $way }
 headline-horizontal = irradiancia medida en horizontal, no de cara al sol
@@ -203,23 +203,23 @@ figure-band-light = claro: con los instrumentos (95 %)
 # Read out to those who do not see the figure.
 # As in English
 power-line-caption = { $facts }.
-power-line-alt = Diagrama de dispersión de la potencia de cocción estandarizada en vatios frente a la diferencia de temperatura entre agua y ambiente en kelvin. { $facts }; descartados: { $aside }. La recta indica { $power } vatios a 50 kelvin.
+power-line-alt = Diagrama de dispersión de la potencia de cocción normalizada en vatios frente a la diferencia de temperatura entre agua y ambiente en kelvin. { $facts }; descartados: { $aside }. La recta indica { $power } vatios a 50 kelvin.
 power-line-estimated = Irradiancia estimada: { $text }
 no-line-facts = { counted-used }, descartados: { $aside }; no se puede ajustar ninguna recta
-no-line-alt = Diagrama de dispersión de la potencia de cocción estandarizada frente a la diferencia de temperatura: { $facts }.
+no-line-alt = Diagrama de dispersión de la potencia de cocción normalizada frente a la diferencia de temperatura: { $facts }.
 page-findings = Deficiencias y cómo corregirlas
 conditions-title = Condiciones: admitido (sombreado), observado en los intervalos usados (barra y números), intervalos descartados (derecha)
 conditions-track = { $name }: { $observed }; descartados: { $count }
 brief-irradiance = Irradiancia
 brief-irradiance-change = Variación de la irradiancia en un intervalo
-brief-wind = Viento medio, y rachas largas
+brief-wind = Viento medio y viento sostenido
 brief-ambient = Temperatura ambiente media
 brief-water-above = Agua sobre el ambiente, ambos extremos
 brief-water-below = Agua bajo la ebullición, ambos extremos
 brief-water-fixed = Temperatura del agua, ambos extremos
 brief-solar-time = Hora solar
 page-before-you-cook = Antes de cocinar.
-headline-caution = Las superficies calientes y el vapor queman, el foco puede cegar y provocar incendios, y esta calificación no dice nada sobre la seguridad de los alimentos. Lea las advertencias de la sección { $section } antes de cocinar. Las normas locales y la práctica de los profesionales habilitados van primero.
+headline-caution = Las superficies calientes y el vapor queman, el foco puede cegar y provocar incendios, y este resultado no dice nada sobre la seguridad de los alimentos. Lea las advertencias de la sección { $section } antes de cocinar. Las normas locales y la práctica de los profesionales habilitados van primero.
 headline-caution-no-rating = Las superficies calientes y el vapor queman, el foco puede cegar y provocar incendios, y estas cifras no dicen nada sobre la seguridad de los alimentos. Lea las advertencias de la sección { $section } antes de cocinar. Las normas locales y la práctica de los profesionales habilitados van primero.
 # What others measured, on page two, to hold a rating against.
 yardstick-own = Ps(50) por m² de área de captación: { $power } ± { $half_width } W/m², el { $percent } % de 700 W/m².
@@ -231,31 +231,31 @@ yardstick-caution = Ninguna se ensayó según ASAE S580.1: muestran el orden de 
 #
 # A short clause without a full stop; the program sets a capital letter first.
 
-finding-too-few-intervals = se utilizaron solo { counted-intervals }, la práctica pide { $least }
-finding-too-few-intervals-own = se utilizaron solo { counted-intervals }, el límite propio de la campaña pide { $least }
-finding-too-few-intervals-remedy = { missing-intervals } en condiciones de utilizarse
-finding-too-few-days = hay intervalos utilizados en { counted-days }, la práctica pide { $least }
-finding-too-few-days-own = hay intervalos utilizados en { counted-days }, el límite propio de la campaña pide { $least }
-finding-too-few-days-remedy = intervalos utilizados en { missing-days }
-finding-no-rating = no se puede ajustar ninguna recta: hacen falta tres intervalos utilizados con irradiancia, con distintas diferencias de temperatura
-finding-no-rating-remedy = más intervalos que se puedan utilizar, desde el ambiente hasta cerca de la ebullición
+finding-too-few-intervals = solo hay { counted-intervals } en uso; la norma exige { $least }
+finding-too-few-intervals-own = solo hay { counted-intervals } en uso; el límite propio de la campaña exige { $least }
+finding-too-few-intervals-remedy = { missing-intervals } en condiciones de usarse
+finding-too-few-days = intervalos usados en { counted-days }; la norma exige { $least }
+finding-too-few-days-own = intervalos usados en { counted-days }; el límite propio de la campaña exige { $least }
+finding-too-few-days-remedy = ensayar { missing-days }
+finding-no-rating = no se puede ajustar ninguna recta: hacen falta tres intervalos usados con irradiancia, a distintas diferencias de temperatura
+finding-no-rating-remedy = más intervalos que se puedan usar, desde el ambiente hasta cerca de la ebullición
 finding-no-rating-remedy-irradiance = medir la irradiancia; sin ella no se puede normalizar la potencia
-finding-r-squared-low = R² es { $r_squared }, por debajo de { $least }; la práctica se conformaría con una nota, este informe no
+finding-r-squared-low = R² es { $r_squared }, por debajo de { $least }; la norma solo pide una nota; este informe no declara la conformidad
 finding-r-squared-low-own = R² es { $r_squared }, por debajo del límite propio de la campaña de { $least }
 finding-r-squared-low-remedy = orientación más constante, cielo más despejado y menos viento; un sensor que no toque la olla
 # De una recta a la que sus puntos se ajustan bien.
-finding-r-squared-low-remedy-flat = R² es bajo porque la potencia apenas cae con la temperatura, no porque los puntos se dispersen, y el ± dice qué tan segura es la cifra; un intervalo más amplio de temperatura del agua eleva R²
+finding-r-squared-low-remedy-flat = R² es bajo porque la potencia apenas baja con la temperatura, no porque los puntos se dispersen, y el ± dice cuán seguro es el valor; un rango más amplio de temperatura del agua eleva R²
 finding-line-not-falling = la potencia no disminuye al calentarse el agua, cosa que no hace ninguna cocina real
-finding-line-not-falling-remedy = comprobar que la temperatura del agua es la del agua, y abarcar un margen más amplio de temperaturas
-finding-no-useful-heat = la recta indica { $power } W a { $difference } K: ahí el agua pierde calor
+finding-line-not-falling-remedy = comprobar que la temperatura medida es la del agua, y abarcar un rango más amplio de temperaturas
+finding-no-useful-heat = según la recta, la potencia a { $difference } K es de { $power } W: ahí el agua pierde calor
 finding-no-useful-heat-remedy = comprobar que las lecturas son de agua que se está calentando, con la cocina orientada
 finding-extrapolated = { $difference } K queda fuera de las diferencias de temperatura observadas, { $lowest } a { $highest } K
-finding-extrapolated-remedy = intervalos utilizados a ambos lados de { $difference } K
+finding-extrapolated-remedy = intervalos usados a ambos lados de { $difference } K
 # { $runs }: a list of finding-load-off-run.
 finding-load-off = la carga se aparta más de un { $tolerance } % de { $load } kg/m² en { $runs }
 # As in English
 finding-load-off-run = { $run } ({ $load } kg/m²)
-finding-load-off-remedy = pesar { $load } de agua por cada m² de área de intercepción, o corregir esa área
+finding-load-off-remedy = pesar { $load } de agua por cada m² de área de captación, o corregir esa área
 # In the findings that follow, { $runs } is a list of the names of runs.
 finding-wind-not-measured = no se midió el viento en { $runs }
 finding-wind-not-measured-remedy = medir el viento junto a la cocina, a su altura
@@ -264,28 +264,28 @@ finding-irradiance-estimated = la irradiancia no se midió junto a la cocina en 
 finding-irradiance-estimated-remedy = medir la irradiancia junto a la cocina, con un sensor orientado hacia el sol
 finding-irradiance-missing = no se midió la irradiancia en { $runs }, cuyos intervalos no se pueden normalizar y no están en la recta
 finding-irradiance-missing-remedy = medir la irradiancia en el plano normal a la radiación directa
-finding-irradiance-horizontal = la irradiancia se midió en el plano horizontal, la práctica pide el plano normal a la radiación directa; allí suele ser mayor, de modo que la calificación es probablemente demasiado alta
+finding-irradiance-horizontal = la irradiancia se midió en el plano horizontal; la norma exige el plano normal a la radiación directa, en el que suele ser mayor, así que el resultado es probablemente demasiado alto
 # estimate = "from-horizontal" is written in the campaign file and stays as it is.
-finding-irradiance-horizontal-remedy = montar el sensor de modo que mire al sol como la cocina; hasta entonces, estimate = "from-horizontal" lleva sus lecturas al plano orientado al sol
-finding-irradiance-plane-not-stated = no se indica en qué plano se midió la irradiancia; la práctica pide el plano normal a la radiación directa, que es el que se supone
+finding-irradiance-horizontal-remedy = montar el sensor orientado al sol, igual que la cocina; hasta entonces, estimate = "from-horizontal" convierte sus lecturas al plano orientado al sol
+finding-irradiance-plane-not-stated = el plano del sensor de irradiancia está sin indicar; la norma exige el plano normal a la radiación directa, que es el que se supone
 # plane = "normal" y [instruments.irradiance] son partes del archivo de campaña y quedan como están.
-finding-irradiance-plane-not-stated-remedy = indicar bajo [instruments.irradiance] cómo estaba puesto el sensor: plane = "normal" si miraba al sol, plane = "horizontal" si estaba tendido
-finding-impossible-gain = más calor ganado que luz solar interceptada en { counted-used }; el primero absorbió { $power } W de { $sunlight } W
-finding-impossible-gain-remedy = comprobar la masa de agua, el área de intercepción y las unidades de temperatura e irradiancia
+finding-irradiance-plane-not-stated-remedy = indicar bajo [instruments.irradiance] cómo estaba puesto el sensor: plane = "normal" si estaba orientado al sol, plane = "horizontal" si estaba en horizontal
+finding-impossible-gain = { counted-used } con más calor ganado que energía solar captada; el primero absorbió { $power } W de { $sunlight } W
+finding-impossible-gain-remedy = comprobar la masa de agua, el área de captación y las unidades de temperatura e irradiancia
 # { $limits }: a list of finding-own-limit.
 finding-requirement-relaxed = límites propios más laxos que un requisito: { $limits }
 finding-recommendation-relaxed = límites propios más laxos que una recomendación: { $limits }
-finding-limit-tightened = límites propios más estrictos que la práctica: { $limits }
-finding-guard = una banda de guarda de la incertidumbre expandida en cada límite (práctica: ninguna)
+finding-limit-tightened = límites propios más estrictos que la norma: { $limits }
+finding-guard = una banda de guarda de la incertidumbre expandida en cada límite (norma: ninguna)
 # { $what }: one of the messages that begin with limit-; { $practice }: an amount, or
 # finding-practice-limit where the practice limits something else.
-finding-own-limit = { $what } { $value } (práctica: { $practice })
+finding-own-limit = { $what } { $value } (norma: { $practice })
 # As in English
 finding-practice-limit = { $what } { $value }
 # [limits] is a part of the campaign file and stays as it is.
-finding-own-limit-remedy = volver a los límites de la práctica: borrar estos bajo [limits] en el archivo de campaña
-finding-excluded-by-tester = { counted-intervals } por exclusión de quien ensayó
-finding-excluded-by-tester-remedy = ninguno, si se sostiene el motivo dado en el archivo de campaña
+finding-own-limit-remedy = volver a los límites de la norma: borrar estos bajo [limits] en el archivo de campaña
+finding-excluded-by-tester = el operador excluyó { counted-intervals }
+finding-excluded-by-tester-remedy = ninguna acción si el motivo anotado es válido
 
 ## What was tested
 
@@ -314,15 +314,15 @@ limit-irradiance-lowest = irradiancia mínima en el intervalo
 limit-irradiance-highest = irradiancia máxima en el intervalo
 limit-irradiance-change = variación de la irradiancia en el intervalo
 limit-wind-mean = viento medio
-limit-wind-gust = viento sostenido más de diez minutos (descarta el ensayo)
+limit-wind-gust = viento sostenido más de diez minutos (descarta la serie)
 limit-solar-time-start = hora solar al inicio
 limit-solar-time-end = hora solar al final
 limit-solar-time = hora solar
 limit-interval = duración de un intervalo
-limit-load = agua por cada m² de área de intercepción
-limit-load-tolerance = cuánto puede apartarse la carga
-limit-intervals = intervalos utilizados
-limit-days = días con intervalos utilizados
+limit-load = agua por cada m² de área de captación
+limit-load-tolerance = desviación admitida de la carga
+limit-intervals = intervalos usados
+limit-days = días con intervalos usados
 limit-r-squared = R² de la recta
 # How binding the practice makes a limit: "shall", "should". There is little room.
 standing-requirement = requisito
@@ -341,12 +341,12 @@ conditions-not-measured = no medido
 conditions-observed = Observado: del mínimo al máximo, en todos los intervalos. Un intervalo que incumple varias condiciones se cuenta en cada una. Nombres cortos: los de las figuras y la tabla de intervalos.
 conditions-r-squared = R² por debajo de su límite: la norma solo pide una nota; este informe no declara la conformidad.
 # "Own" as in standing-own-requirement.
-conditions-own = Los límites marcados como «propio» son de la campaña y se desvían de la práctica.
-conditions-guard = Rige una banda de guarda: un valor cuenta como dentro de un límite solo si lo está con toda su incertidumbre, según la regla de decisión al final.
+conditions-own = Los límites marcados como «propio» son de la campaña y difieren de los de la norma.
+conditions-guard = Rige una banda de guarda: un valor solo cuenta como dentro de un límite si lo está con toda su incertidumbre, según la regla de decisión del final.
 
 ## Runs
 
-section-runs = Ensayos
+section-runs = Series
 runs-axes = Todas las series tienen los mismos ejes.
 runs-axes-but-clock = Todas las series tienen los mismos ejes, salvo el de la hora.
 runs-axes-own-start = Todas las series tienen los mismos ejes; el de la hora empieza con cada serie y abarca lo mismo en todas.
@@ -356,7 +356,7 @@ runs-no-wind = No se midió el viento.
 runs-no-irradiance = No se midió la irradiancia.
 runs-lanes = Abajo: intervalos no usados, una fila por motivo, con su número.
 runs-predicted = r.m.s.: media cuadrática de la diferencia entre la temperatura del agua que predice la recta ajustada y la medida.
-run-title = Ensayo { $number }, { $date }
+run-title = Serie { $number }, { $date }
 run-used = { $used } de { $of } usados
 run-load = { $water } de agua, { $load } kg/m²
 run-aimed = orientada cada { $minutes } min
@@ -366,13 +366,13 @@ run-not-predicted = ningún intervalo usado
 run-tester = Operador: { $note }
 run-hole = Ningún intervalo de { $from } a { $to }: allí no hay dos lecturas del agua separadas de { $shortest } a { $longest } minutos.
 # Read out to those who do not see the figure. { $irradiance }, { $wind }: the next messages.
-run-alt = Paneles frente a la hora local del reloj, de { $from } a { $to }: agua entre { $coldest } y { $hottest } grados Celsius con la temperatura ambiente; { $irradiance }; { $wind }. Utilizados y sombreados: { $used } de { counted-intervals }. { $predicted } { $aside }
+run-alt = Paneles frente a la hora local del reloj, de { $from } a { $to }: agua entre { $coldest } y { $hottest } grados Celsius con la temperatura ambiente; { $irradiance }; { $wind }. Usados y sombreados: { $used } de { counted-intervals }. { $predicted } { $aside }
 run-alt-set-aside = Descartados: { $reasons }.
 run-alt-none-aside = No se descarta nada.
 # As in English
 run-alt-aside = { counted-intervals }, { $reason }
 run-alt-predicted = La temperatura del agua predicha y la medida difieren en { $rms } kelvin, media cuadrática.
-run-alt-not-predicted = La recta no predice nada para este ensayo.
+run-alt-not-predicted = La recta no predice nada para esta serie.
 run-alt-irradiance = irradiancia entre { $lowest } y { $highest } vatios por metro cuadrado
 run-alt-no-irradiance = irradiancia no medida
 run-alt-wind = viento entre { $lowest } y { $highest } metros por segundo
@@ -401,17 +401,17 @@ page-intervals-continued = continuación
 intervals-note = Agua: al inicio y al final del intervalo. Irradiancia: media, y después de la lectura mínima a la máxima. P: potencia de cocción. Td: media del agua menos media del ambiente. Ps: P normalizada a 700 W/m².
 intervals-dots = Un punto: el intervalo no se usa, por ese motivo.
 # Why an interval is set aside. Also within headline-reason, after "because".
-reason-water-below-window = el agua estaba aún demasiado cerca del ambiente
+reason-water-below-window = el agua aún estaba demasiado cerca del ambiente
 reason-water-above-window = el agua estaba demasiado cerca de la ebullición
 reason-ambient-out-of-range = el aire estaba demasiado frío o demasiado caliente
-reason-irradiance-low = el sol era demasiado débil
-reason-irradiance-high = el sol era demasiado fuerte
-reason-irradiance-unsteady = el sol era inestable
+reason-irradiance-low = la irradiancia era demasiado baja
+reason-irradiance-high = la irradiancia era demasiado alta
+reason-irradiance-unsteady = la irradiancia era inestable
 reason-wind-high = había demasiado viento
-reason-outside-solar-window = era demasiado temprano o demasiado tarde en el día solar
+reason-outside-solar-window = era demasiado temprano o demasiado tarde en hora solar
 reason-reading-gap = faltaban lecturas
-reason-excluded-by-tester = quien ensayó excluyó el tramo
-reason-not-cloudless = quien ensayó no declara que el cielo estuviera sin nubes
+reason-excluded-by-tester = el operador excluyó el tramo
+reason-not-cloudless = el operador no declara que el cielo estuviera sin nubes
 lane-water-below-window = fría
 lane-water-above-window = caliente
 lane-ambient-out-of-range = aire
@@ -428,7 +428,7 @@ lane-not-normalised = sin irrad.
 ## Regression and uncertainty
 
 section-regression = Regresión e incertidumbre
-regression-none = No se puede ajustar ninguna recta: para ello hacen falta al menos tres intervalos utilizados con irradiancia, con distintas diferencias de temperatura.
+regression-none = No se puede ajustar ninguna recta: para ello hacen falta al menos tres intervalos usados con irradiancia, con distintas diferencias de temperatura.
 regression-method = Mínimos cuadrados ordinarios de Ps sobre Td con los intervalos usados de todas las series, todos con el mismo peso. P = m·c·(T2 − T1)/Δt con c = 4186 J/(kg K) y el tiempo real; Ps = P·700/G con la irradiancia media G del intervalo; Td = media del agua menos media del ambiente. Las medias se ponderan por el tiempo.
 # Labels, and what stands beside them.
 regression-line = recta
@@ -461,7 +461,7 @@ page-uncertainty-factor = k
 page-uncertainty-part = parte de ±²
 section-heat-balance = Balance térmico
 page-balance-quantity = magnitud
-balance-what = El agua absorbe lo que la cocina gana del sol menos lo que pierde al aire: P = g·G − u·Td, con la irradiancia G y la diferencia de temperatura Td. Así se puede decir la potencia a cualquier irradiancia. La calificación escala las pérdidas con el sol; esto no.
+balance-what = El agua absorbe lo que la cocina gana del sol menos lo que pierde al aire: P = g·G − u·Td, con la irradiancia G y la diferencia de temperatura Td. Así se puede calcular la potencia con cualquier irradiancia. El resultado normalizado escala las pérdidas con la irradiancia; este balance no.
 # Above a column of values. "One day": it was tested on one day only, so it is no 95 % range.
 balance-spread = ± del 95 %: dispersión, días, instrumentos
 balance-spread-one-day = ± de un día: dispersión, instrumentos
@@ -477,14 +477,14 @@ balance-power-text = { $value } W
 balance-ratio = cociente optotérmico, g/u
 # As in English
 balance-ratio-text = { $value } K m²/W
-balance-ratio-none = no se da: puede que no haya pérdida
+balance-ratio-none = sin valor: la pérdida puede ser nula
 # As in English
 balance-value = { $value } ± { $half_width }
 # { $range }: lowest and highest of the intervals.
 balance-rests-on = Se basa en { counted-intervals } en { counted-days } con lecturas fiables, con { $mean } W/m² de media ({ $range } W/m²). Aquí no rigen los límites de tiempo atmosférico y hora; sí los de la temperatura del agua, las exclusiones del operador y, donde la irradiancia es estimada, el cielo sin nubes.
-balance-counts-vessels = Aquí la ganancia, la pérdida y la potencia son del agua y de los recipientes, que cuentan con { $heat } J/K: { $basis }. Todo lo demás que este informe dice de potencia, ollas y meses es solo del agua.
-balance-scaling-adds = Con esta pérdida, escalar la calificación en proporción de { $mean } W/m² a 700 W/m² suma { $power } W a Ps(50).
-balance-scaling-takes = Con esta pérdida, escalar la calificación en proporción de { $mean } W/m² a 700 W/m² resta { $power } W a Ps(50).
+balance-counts-vessels = Aquí la ganancia, la pérdida y la potencia son del agua y de los recipientes, que cuentan con { $heat } J/K: { $basis }. Todo lo demás que este informe dice de potencia, ollas y meses se refiere solo al agua.
+balance-scaling-adds = Con esta pérdida, escalar el resultado en proporción de { $mean } W/m² a 700 W/m² suma { $power } W a Ps(50).
+balance-scaling-takes = Con esta pérdida, escalar el resultado en proporción de { $mean } W/m² a 700 W/m² resta { $power } W a Ps(50).
 balance-caption = Potencia entre irradiancia frente a diferencia de temperatura entre irradiancia, con la recta g − u·Td/G y su banda del 95 %. Puntos: intervalos del ajuste; cruces: los demás. La banda es la del balance de incertidumbre; donde las simulaciones llegan más lejos, la tabla da el extremo más amplio.
 balance-caption-one-day = Potencia entre irradiancia frente a diferencia de temperatura entre irradiancia, con la recta g − u·Td/G y su banda, que es de un solo día y no del 95 %. Puntos: intervalos del ajuste; cruces: los demás. La banda es la del balance de incertidumbre; donde las simulaciones llegan más lejos, la tabla da el extremo más amplio.
 # Behind a caption.
@@ -509,22 +509,22 @@ section-cooking = Qué significa para cocinar
 page-cooking-water = agua
 # [journey] is put in by the program: "from 20 °C to 95 °C", the message journey.
 page-cooking-time = tiempo [journey]
-page-cooking-range = margen
+page-cooking-range = intervalo
 page-cooking-boiling = hasta hervir
 page-foods-food = alimento
 page-foods-specific-heat = calor específico
 page-foods-cooked = se cuece a
 page-foods-amount = cantidad
-page-foods-range = margen
+page-foods-range = intervalo
 page-year = Días despejados a lo largo del año
 page-year-month = mes
 page-year-hours = horas con sol suficiente
-page-year-heat = calor al día
-page-year-water = agua pasteurizada al día
+page-year-heat = calor por día
+page-year-water = agua pasteurizada por día
 page-fuel = Combustible al que equivale el calor
 page-dry = Recipiente vacío
 page-dry-date = fecha
-page-dry-plateau = meseta
+page-dry-plateau = estancam.
 page-dry-air = aire
 page-dry-irradiance = irradiancia
 page-dry-difference = diferencia por cada W/m²
@@ -546,7 +546,7 @@ section-cautions = Advertencias
 
 section-provenance = Desviaciones, notas y procedencia
 page-deviations = Desviaciones
-page-tester-notes = Notas de quien ensayó
+page-tester-notes = Notas del operador
 page-notices = Avisos de la lectura de los registros
 page-logs = Cómo se leyeron los registros
 page-made-with = Hecho con
@@ -562,14 +562,14 @@ input-outside = { $file }, de fuera de la carpeta de la campaña
 
 ## What the campaign file does not say
 
-not-stated = no indicado
+not-stated = sin indicar
 
 ## Kinds of cooker, shapes of aperture
 
 # Each stands first in its line.
 cooker-box = Cocina de caja
 cooker-panel = Cocina de panel
-cooker-concentrating = Cocina de concentración
+cooker-concentrating = Cocina de concentrador
 cooker-tube = Cocina de tubo
 aperture-circle = círculo, { $diameter } m de diámetro
 aperture-rectangle = rectángulo, { $width } m por { $height } m
@@ -626,7 +626,7 @@ basis-within-seconds = dentro de ± { $limit } s
 subtitle-cooker = { $cooker }, { $area } m²
 # As in English
 subtitle-site = { $site }, { $elevation } m
-subtitle-tester = ensayada por { $tester }
+subtitle-tester = operador: { $tester }
 # First and last day of the test: "16 to 19 September 2026", { $first } only a number.
 dates-of-a-month = del { $first } al { $last }
 # "28 September to 3 October 2026".
@@ -644,10 +644,10 @@ tested-cooker = Cocina
 tested-name = nombre
 tested-identification = identificación
 tested-type = tipo
-tested-area = área de intercepción
+tested-area = área de captación
 # As in English
 tested-area-text = { $area } m²
-tested-aperture = abertura
+tested-aperture = apertura
 tested-description = descripción
 tested-condition = estado
 tested-received = recibida el
@@ -656,19 +656,19 @@ tested-cost = costo
 # { $currency }: as the tester wrote it.
 # As in English
 tested-cost-text = { $cost } { $currency }
-tested-cost-no-currency = { $cost } (moneda no indicada)
+tested-cost-no-currency = { $cost } (moneda sin indicar)
 tested-load = Carga
 tested-water = agua
-tested-per-area = por área de intercepción
+tested-per-area = por área de captación
 tested-per-area-text = { $load } kg/m² (norma: { $practice } kg/m²)
 tested-per-area-own = { $load } kg/m² (límite propio: { $own } kg/m²)
 tested-vessels = recipientes
-tested-environment = Entorno de los intervalos utilizados
+tested-environment = Entorno de los intervalos usados
 environment-ambient = ambiente
 environment-irradiance = irradiancia
 environment-wind = viento
 environment-numbers = media { $mean }, lecturas { $range }
-environment-none = ningún intervalo utilizado
+environment-none = ningún intervalo usado
 tested-site = Lugar
 tested-place = lugar del ensayo
 tested-position = posición
@@ -693,8 +693,8 @@ tested-method = método
 tested-method-text = ASAE { $procedure }, testing and reporting solar cooker performance
 tested-dates = fechas
 tested-dates-text = { $dates }, { $runs ->
-        [one] { $runs } ensayo
-       *[other] { $runs } ensayos
+        [one] { $runs } serie
+       *[other] { $runs } series
     }
 tested-tracking = seguimiento
 # { $minutes }: a number, or a list of numbers.
@@ -702,8 +702,8 @@ tested-tracking-text = reorientada cada { $minutes } min
 tested-issued = informe emitido
 tested-parties = Laboratorio y cliente
 tested-laboratory = laboratorio
-tested-laboratory-not-stated = nombre y dirección no indicados
-tested-tester = ensayada por
+tested-laboratory-not-stated = nombre y dirección sin indicar
+tested-tester = operador
 tested-authorised = autorizado por
 tested-client = cliente
 tested-contact = contacto del cliente
@@ -723,7 +723,7 @@ tested-water-mass = masa de agua
 tested-irradiance-estimated = irradiancia, estimada
 tested-irradiance-normal = irradiancia, normal a la radiación directa
 tested-irradiance-horizontal = irradiancia, plano horizontal
-tested-irradiance-plane-assumed = irradiancia, plano no indicado, tomado como normal a la radiación directa
+tested-irradiance-plane-assumed = irradiancia, plano sin indicar, tomado como normal a la radiación directa
 instrument-not-measured = no medido
 # { $description }: the tester's own words; { $id }: a mark or number.
 # As in English
@@ -740,7 +740,7 @@ budget-in-section = sección { $section }
 budget-in-own-report = el balance de incertidumbre está en su propio informe
 instrument-by-class = por su clase, { $basis }
 instrument-by-eye = a ojo, escala de Beaufort (WMO-No. 8)
-instrument-by-eye-uncertainty = el margen de un grado, por ejemplo de 0,3 a 1,5 m/s
+instrument-by-eye-uncertainty = el rango de un grado, por ejemplo de 0,3 a 1,5 m/s
 uncertainty-percent = { $percent } % de la lectura
 # As in English
 uncertainty-kelvin = { $kelvin } K
@@ -772,8 +772,8 @@ budget-reading-text = { $deviation } W por intervalo, { $intervals ->
     }; más que la dispersión observada
 budget-days = intervalos y días
 budget-days-text = { $days ->
-        [one] { $days } día, dejado fuera
-       *[other] cada uno de { $days } días, dejado fuera por turno
+        [one] { $days } día, omitido
+       *[other] cada uno de { $days } días, omitido por turno
     }
 budget-per-percent = W por %
 budget-per-kelvin = W por K
@@ -781,7 +781,7 @@ budget-per-kelvin = W por K
 budget-percent = { $share } %
 budget-tiny = otras, cada una menor que el { $share } %
 budget-offset-of = { $known }; de ella, el error constante
-budget-scale = { $percent } % contando desde { $about }, la otra parte de la misma incertidumbre
+budget-scale = { $percent } % de la distancia a { $about }, la otra parte de la misma
 # { $uncertainty }: "0.5 K" or "3 % of the reading".
 budget-stated = { $uncertainty }, indicada
 # { $class }: one of the messages that begin with class-; { $basis }: one that begins with basis-.
@@ -792,7 +792,7 @@ budget-assumed = se supone { $class }: { $basis }
 error-irradiance = irradiancia
 error-clear-sky = irradiancia, estimada
 # From the horizontal plane to the plane normal to the beam.
-error-conversion = irradiancia, llevada al plano del sol
+error-conversion = irradiancia, convertida al plano normal
 # A weather station a few kilometres away.
 error-distance = irradiancia, en la estación
 error-water-temperature = temperatura del agua, error constante
@@ -856,27 +856,27 @@ drawn-settled-to = Los extremos de las simulaciones se conocen con ± { $within 
 ## Regression and uncertainty: what more data would bring
 
 outlook-at-best = Con más ensayos, el ± no puede bajar de { $least } W, que son los de los instrumentos.
-outlook-reached = Se alcanzan los ± { $target } W buscados.
+outlook-reached = Se alcanzan los ± { $target } W fijados como objetivo.
 # { $more }: outlook-intervals or outlook-intervals-and-days.
-outlook-more = Los ± { $target } W buscados requieren { $more }, suponiendo la dispersión vista hasta ahora.
-outlook-more-one-day = Los ± { $target } W buscados requieren { $more }, suponiendo la dispersión vista hasta ahora y que los días no difieran.
+outlook-more = Los ± { $target } W fijados como objetivo requieren { $more }, con la dispersión observada hasta ahora.
+outlook-more-one-day = Los ± { $target } W fijados como objetivo requieren { $more }, con la dispersión observada hasta ahora y si los días no difieren.
 outlook-intervals = { $intervals ->
-        [one] { $intervals } intervalo utilizado más
-       *[other] { $intervals } intervalos utilizados más
+        [one] { $intervals } intervalo usado más
+       *[other] { $intervals } intervalos usados más
     }
 outlook-intervals-and-days = { $intervals ->
-        [one] { $intervals } intervalo utilizado más
-       *[other] { $intervals } intervalos utilizados más
+        [one] { $intervals } intervalo usado más
+       *[other] { $intervals } intervalos usados más
     } en { $days ->
         [one] { $days } día más
        *[other] { $days } días más
     }
 # { $heaviest }: one of the sentences that follow.
-outlook-out-of-reach = Los ± { $target } W buscados no se pueden alcanzar con más intervalos: los instrumentos por sí solos dejan ± { $least } W. { $heaviest }
+outlook-out-of-reach = Los ± { $target } W fijados como objetivo no se pueden alcanzar con más intervalos: los instrumentos por sí solos dejan ± { $least } W. { $heaviest }
 heaviest-irradiance = Lo que más pesa es la irradiancia.
-heaviest-clear-sky = Lo que más pesa es la irradiancia, estimada.
-heaviest-conversion = Lo que más pesa es la irradiancia, llevada al plano del sol.
-heaviest-distance = Lo que más pesa es la irradiancia, en la estación.
+heaviest-clear-sky = Lo que más pesa es la irradiancia estimada.
+heaviest-conversion = Lo que más pesa es la irradiancia, convertida al plano normal.
+heaviest-distance = Lo que más pesa es la irradiancia en la estación.
 heaviest-water-temperature = Lo que más pesa es la temperatura del agua.
 heaviest-water-scale = Lo que más pesa es la escala del termómetro del agua.
 heaviest-ambient-temperature = Lo que más pesa es la temperatura ambiente.
@@ -884,8 +884,8 @@ heaviest-ambient-scale = Lo que más pesa es la escala del termómetro del ambie
 heaviest-water-mass = Lo que más pesa es la masa de agua.
 heaviest-specific-heat = Lo que más pesa es el calor específico del agua.
 heaviest-clock-rate = Lo que más pesa es el tiempo.
-outlook-too-far = Los ± { $target } W buscados requerirían más intervalos de los que nadie mide, suponiendo la dispersión vista hasta ahora.
-outlook-too-far-one-day = Los ± { $target } W buscados requerirían más intervalos de los que nadie mide, suponiendo la dispersión vista hasta ahora y que los días no difieran.
+outlook-too-far = Los ± { $target } W fijados como objetivo requerirían más intervalos de los que es posible medir en la práctica, con la dispersión observada hasta ahora.
+outlook-too-far-one-day = Los ± { $target } W fijados como objetivo requerirían más intervalos de los que es posible medir en la práctica, con la dispersión observada hasta ahora y si los días no difieren.
 
 ## Page one, and regression and uncertainty: what limits the number most
 
@@ -905,9 +905,9 @@ limits-most-other = La mayor parte del ± son el calor específico del agua y el
 
 ## Regression and uncertainty: days, neighbours and single intervals
 
-days-one = Todos los intervalos utilizados son de un solo día: no se puede saber cuánto difieren los días, así que eso no está en la incertidumbre. Otro día bien puede dar un valor fuera del margen indicado.
-days-too-few-intervals = Demasiado pocos intervalos para distinguir los días de la dispersión; cuánto difieren los días no está en la incertidumbre.
-days-no-scatter = Los intervalos están sobre las rectas de sus días sin dispersión alguna, así que no se pueden poner a prueba los días.
+days-one = Todos los intervalos usados son de un solo día: no se puede saber cuánto difieren los días, así que eso no está en la incertidumbre. Otro día bien puede dar un valor fuera del intervalo indicado.
+days-too-few-intervals = Hay muy pocos intervalos para distinguir los días de la dispersión; cuánto difieren los días no está en la incertidumbre.
+days-no-scatter = Los intervalos están sobre las rectas de sus días sin dispersión alguna, así que no se pueden comparar los días.
 # As in English
 days-test = F({ $between }, { $within }) = { $statistic }, { $p }
 # { $numbers }: days-numbers. One of days-left-out and days-left-out-two follows
@@ -940,8 +940,8 @@ deviation-limit = Límite propio: { $what } { $limit }.
 # guard = true está escrito en el archivo de campaña y queda como está.
 deviation-guard = Regla de decisión propia: la incertidumbre cuenta en contra en cada límite, lo que la norma no pide.
 # { $from }, { $to }: times. { $reason }: the tester's own words.
-deviation-excluded = { $run }: de { $from } a { $to }, tramo excluido por quien ensayó: { $reason }.
-deviation-excluded-no-reason = { $run }: de { $from } a { $to }, tramo excluido por quien ensayó: sin motivo indicado.
+deviation-excluded = { $run }: de { $from } a { $to }, tramo excluido por el operador: { $reason }.
+deviation-excluded-no-reason = { $run }: de { $from } a { $to }, tramo excluido por el operador: sin motivo indicado.
 deviation-findings = Véanse también las deficiencias al comienzo de este informe.
 deviation-interval = Duración del intervalo: se aceptan de { $shortest } a { $longest } s, con la potencia calculada sobre el tiempo real; la norma pide { $practice } s.
 # Labels stand at the left; there is room for 20 letters.
@@ -956,7 +956,7 @@ made-decision = regla de decisión
 made-decision-text = cada límite se compara con el valor observado, sin margen por su incertidumbre, y se cumple también cuando se alcanza exactamente: la aceptación simple de JCGM 106:2012
 made-decision-guarded = cada límite se compara con el valor observado y su incertidumbre expandida (k = { $factor }), y se cumple donde todo ese intervalo queda dentro: irradiancia ± { $irradiance } %, agua ± { $water } K, aire ± { $ambient } K, una hora del reloj ± { $clock } s, masa de agua ± { $mass } %, { $wind }; área de captación, recuentos y R² sin ella: la aceptación con guarda de JCGM 106:2012, 8.3 e ILAC-G8
 made-decision-wind = viento ± { $wind } m/s
-made-decision-no-wind = viento sin ella, pues su incertidumbre no está indicada
+made-decision-no-wind = viento sin ella, porque su incertidumbre está sin indicar
 made-irradiance = irradiancia
 # { $way }: one of the messages that begin with estimated-.
 made-irradiance-text = estimada { $way }; plano normal a la radiación directa según Liu y Jordan 1963
@@ -978,12 +978,12 @@ memory-dish = Mullick, Kandpal y Kumar 1991 (parámetros de un disco parabólico
 memory-food = Chen 1985 y el ASHRAE Handbook, Refrigeration (calores específicos de los alimentos)
 memory-cautions = ISO 13732-1:2006 (quemaduras); Ciochetti y Metcalf 1984 (pasteurización)
 report-end = Fin del informe { $number }
-balance-one-day = todo se midió en un solo día, o en días de los que no se puede dejar fuera ninguno, así que los márgenes de la ganancia y de la pérdida no son márgenes del 95 %
+balance-one-day = todo se midió en un solo día, o en días de los que no se puede omitir ninguno, así que los intervalos de la ganancia y de la pérdida no son del 95 %
 balance-one-day-remedy = ensaye otros días
-balance-irradiance-hardly-varied = la irradiancia apenas varió ({ $range } W/m²): la ganancia y la pérdida se distinguen solo por la temperatura del agua, y lo que se dice de otra irradiancia descansa en el modelo
-balance-irradiance-hardly-varied-remedy = ensaye con un sol más débil y con uno más fuerte
+balance-irradiance-hardly-varied = la irradiancia apenas varió ({ $range } W/m²): la ganancia y la pérdida se distinguen solo por la temperatura del agua, y lo que se dice de otra irradiancia depende del modelo
+balance-irradiance-hardly-varied-remedy = ensaye con menor y con mayor irradiancia
 balance-loss-not-shown = la pérdida es de { $loss } W/K y puede ser nula ({ $range } W/K)
-balance-loss-not-shown-remedy = ensaye en un margen más amplio de temperaturas del agua, y en más días
+balance-loss-not-shown-remedy = ensaye en un rango más amplio de temperaturas del agua, y en más días
 cooking-opinion = Los tiempos, cantidades y meses de esta sección, y el tiempo de calentamiento al comienzo de este informe, son una interpretación: se deducen del ensayo y de los supuestos aquí indicados, y no se midieron.
 
 ## What it means for cooking
@@ -1003,25 +1003,25 @@ cooking-foods-title = Alimentos llevados a la temperatura de cocción y mantenid
 cooking-foods-all = En { $time }, lo que dura la ventana solar, cada uno de estos alimentos llega a su temperatura de cocción y se mantiene en ella en la cantidad de la carga ensayada, { $load }, o más: { $foods }.
 # As in English
 cooking-food-and-how = { $food } ({ $cooked })
-cooking-foods-about = Desde { $start } con { $irradiance } W/m², en lo que dura la ventana solar; nunca más que los { $load } de la carga ensayada, más allá de la cual el ensayo no dice nada. Calores específicos según Chen 1985 a partir de los contenidos de agua del ASHRAE Handbook, Refrigeration (ambos de memoria); las temperaturas y los tiempos de cocción son práctica habitual, sin fuente publicada, los { $safe } son los del USDA FSIS. Estimado: compruébelo con un termómetro dentro del alimento.
+cooking-foods-about = Desde { $start } con { $irradiance } W/m², en lo que dura la ventana solar; nunca más que los { $load } de la carga ensayada, más allá de la cual el ensayo no dice nada. Calores específicos según Chen 1985 a partir de los contenidos de agua del ASHRAE Handbook, Refrigeration (ambos de memoria); las temperaturas y los tiempos de cocción son práctica habitual, sin fuente publicada; los { $safe } son los del USDA FSIS. Estimado: compruébelo con un termómetro dentro del alimento.
 cooking-amount-or-more = { $amount } o más
 cooking-cooked-at = { $temperature } durante { $time }
 cooking-amount-range = { $lowest } a { $highest }
 cooking-amount-up-to = hasta { $highest }; puede no llegar
 cooking-heat-ends = Con { $irradiance } W/m², el calor útil termina a una temperatura del agua de { $end } ({ $range }), donde la potencia llega a cero; aquí el agua hierve a { $boiling }.
 cooking-heat-ends-or-boils = Con { $irradiance } W/m², el calor útil termina a una temperatura del agua de { $end } ({ $range }), donde la potencia llega a cero; también puede durar hasta que el agua hierva, aquí a { $boiling }.
-cooking-ends-perhaps = Aquí el agua hierve a { $boiling }, probablemente antes de que termine el calor útil: el margen de ese final baja hasta { $lowest }.
+cooking-ends-perhaps = Aquí el agua hierve a { $boiling }, probablemente antes de que termine el calor útil: el intervalo de ese final baja hasta { $lowest }.
 cooking-ends-above = Aquí el agua hierve a { $boiling }, antes de que termine el calor útil.
 cooking-never-ends = La potencia no baja, de modo que no muestra ningún final del calor útil; aquí el agua hierve a { $boiling }.
 cooking-boils-below-target = Aquí el agua hierve a { $boiling }, por debajo de { $target }; los tiempos son hasta la ebullición.
-cooking-light-of-test = Luz solar constante de { $irradiance } W/m² en el plano del sensor de irradiancia, la media de los intervalos utilizados, con la que la recta no necesita cambio de escala; viento como en los intervalos utilizados, la cocina reorientada como en el ensayo.
-cooking-light-asked = Luz solar constante de { $irradiance } W/m² en el plano del sensor de irradiancia, como pide la campaña, con la potencia según el balance térmico; viento como en los intervalos utilizados, la cocina reorientada como en el ensayo.
-cooking-air-mean = Ambiente a { $ambient }, la media de los intervalos utilizados.
+cooking-light-of-test = Irradiancia constante de { $irradiance } W/m² en el plano de su sensor, la media de los intervalos usados, con la que la recta no necesita cambio de escala; viento como en los intervalos usados, cocina reorientada como en el ensayo.
+cooking-light-asked = Irradiancia constante de { $irradiance } W/m² en el plano de su sensor, como pide la campaña, con la potencia según el balance térmico; viento como en los intervalos usados, cocina reorientada como en el ensayo.
+cooking-air-mean = Ambiente a { $ambient }, la media de los intervalos usados.
 cooking-air-asked = Ambiente a { $ambient }, como pide la campaña.
-cooking-assumed-load = La carga absorbe la misma potencia que la carga ensayada; cargas mucho menores o mayores absorben menos o más, y no se cuenta el calor que almacena la propia olla. Por debajo y por encima de las temperaturas de los intervalos utilizados, la recta se prolonga tal cual, en línea recta.
-cooking-assumed-edges = Los márgenes siguen los bordes de la banda del 95 % de la potencia, instrumentos incluidos. Valen para la media de muchos calentamientos, no para uno solo bajo una nube.
-cooking-assumed-edges-one-day = Los márgenes siguen los bordes de la banda de la potencia, instrumentos incluidos. Es de un solo día y no del 95 %: otro día los tiempos pueden quedar fuera.
-cooking-no-months = No se dan meses: la irradiancia se midió en el plano horizontal, y el sol de un día despejado es el del plano que lo mira.
+cooking-assumed-load = La carga absorbe la misma potencia que la ensayada; cargas mucho menores o mayores absorben menos o más, y no se cuenta el calor que almacena la propia olla. Por debajo y por encima de las temperaturas de los intervalos usados, la recta se prolonga sin cambios.
+cooking-assumed-edges = Los intervalos siguen los bordes de la banda del 95 % de la potencia, instrumentos incluidos. Valen para la media de muchos calentamientos, no para uno solo bajo una nube.
+cooking-assumed-edges-one-day = Los intervalos siguen los bordes de la banda de la potencia, instrumentos incluidos. Es de un solo día y no del 95 %: otro día los tiempos pueden quedar fuera.
+cooking-no-months = No se dan meses: la irradiancia se midió en el plano horizontal, y los cálculos de un día despejado son para el plano orientado al sol.
 cooking-assumed-water = El agua no es comida: los alimentos se calientan más despacio, y levantar la tapa cuesta muchos minutos.
 food-potatoes = papas (patatas), en trozos
 food-carrots = zanahorias, en trozos
@@ -1037,15 +1037,15 @@ food-fish = pescado (bacalao)
 year-heat = { $best } MJ ({ $range })
 # As in English
 year-water = { $best } L ({ $range })
-year-note-balance = Estimado para el día 15 de cada mes con un cielo sin nubes (Ineichen y Perez 2002), contando las horas con { $irradiance } W/m² o más en el plano normal a la radiación directa; cada hora nublada o brumosa le quita su parte. Calor: según el balance térmico con la irradiancia de cada momento, hacia agua { $difference } K más caliente que el aire; la media de los meses es de { $mean } kWh al día. Ambiente a { $ambient } todo el año, la cocina orientada todo el día; entre paréntesis, márgenes, debidos solo a la incertidumbre del balance térmico.
+year-note-balance = Estimado para el día 15 de cada mes con un cielo sin nubes (Ineichen y Perez 2002), contando las horas con { $irradiance } W/m² o más en el plano normal a la radiación directa; cada hora nublada o brumosa le quita su parte. Calor: según el balance térmico con la irradiancia de cada momento, entregado a agua { $difference } K por encima del aire; la media de los meses es de { $mean } kWh al día. Ambiente a { $ambient } todo el año, la cocina orientada todo el día; entre paréntesis, intervalos debidos solo a la incertidumbre del balance térmico.
 year-note-water = Agua: cargas de { $load } una tras otra, cada una de { $start } a { $end } y mantenida durante { $time } (Ciochetti y Metcalf 1984, de memoria); 1 kg se toma como 1 L. La OMS constata que los virus mueren solo despacio entre 60 °C y 65 °C: siempre que pueda, lleve el agua a ebullición a borbotones, y lea la advertencia sobre el agua para beber. Solo para agua clara; el calor no elimina venenos.
 fuel-name = combustible
 fuel-heat = calor en un día despejado
 fuel-heat-text = { $heat } MJ, la media de los meses de arriba
 fuel-value = poder calorífico inferior
-fuel-stove = rendimiento de la estufa o fogón
+fuel-stove = rendimiento del fogón
 fuel-days = días al año
-fuel-result = Con estos supuestos, todos ellos de quien ensaya, el mismo calor requeriría una cantidad estimada de { $best } kg de { $fuel } al año ({ $range } kg debidos solo a la incertidumbre de la calificación). Se ahorra solo en la medida en que el fuego realmente no se enciende; no se promete nada.
+fuel-result = Con estos supuestos, todos ellos del operador, el mismo calor requeriría una cantidad estimada de { $best } kg de { $fuel } al año ({ $range } kg debidos solo a la incertidumbre del resultado). Se ahorra solo en la medida en que de verdad no se enciende el fuego; no se promete nada.
 
 ## Cautions
 #
@@ -1053,12 +1053,12 @@ fuel-result = Con estos supuestos, todos ellos de quien ensaya, el mismo calor r
 # weaker, with the same numbers; a test counts both. caution-governs, empty in English, says in
 # every other language that the English text governs until a speaker has checked it.
 
-caution-first = Las normas locales, y la práctica de quienes están habilitados para trabajar conforme a ellas, van antes que cualquier cosa de este informe. El informe califica el calor; no dice nada sobre la seguridad de la cocina ni de los alimentos.
+caution-first = Las normas locales, y la práctica de quienes están habilitados para trabajar conforme a ellas, van antes que cualquier cosa de este informe. El informe evalúa el calor; no dice nada sobre la seguridad de la cocina ni de los alimentos.
 caution-governs = Mientras una persona de habla española no haya revisado esta traducción, prevalece el texto en inglés.
 caution-burns-title = Quemaduras y escaldaduras
 caution-burns-text = La olla, su tapa, la cubierta transparente, la rejilla y el vapor están lo bastante calientes para quemar al menor contacto, mucho antes de que hierva el agua: el metal desnudo quema a unos 65 °C en menos de un segundo y a unos 51 °C en menos de un minuto. Use guantes secos, abra la tapa hacia el lado opuesto a usted, y haga sombra a la cocina y deje reposar la olla antes de transportarla. El vidrio caliente se raja al tocarlo el agua fría, y un tubo estrecho puede expulsar el agua hirviendo.
 caution-light-title = Luz concentrada y deslumbramiento
-caution-light-text = Nunca mire hacia el foco, ni al sol ni a su imagen en un reflector o panel: no hay gafas de sol que hagan eso seguro, y cerca del foco las gafas oscuras no bastan. Mantenga la cabeza y las manos fuera del haz. Aparte el reflector del sol, o hágale sombra, antes de acercar la mano a la olla. Tenga en cuenta que puede deslumbrar a vecinos, conductores y transeúntes.
+caution-light-text = Nunca mire hacia el foco, ni al sol ni a su imagen en un reflector o panel: ningunas gafas de sol lo hacen seguro, y cerca del foco las gafas oscuras no bastan. Mantenga la cabeza y las manos fuera del haz. Aparte el reflector del sol, o hágale sombra, antes de acercar la mano a la olla. Tenga en cuenta que puede deslumbrar a vecinos, conductores y transeúntes.
 caution-fire-title = Incendio
 caution-fire-text = Un reflector conserva su foco mientras el sol se mueve, y así puede prender fuego a hierba seca, tela, madera o una pared hacia la que no miraba hace una hora. Instálelo sobre suelo desnudo, lejos de todo lo que arda, tenga a mano agua o arena, y cubra el reflector o póngalo boca abajo cuando no se use, también bajo techo y en el almacén. Nunca eche agua sobre grasa en llamas: tápela.
 caution-unattended-title = Nunca sin vigilancia
@@ -1068,7 +1068,7 @@ caution-children-text = Mantenga a los niños y a los animales fuera de una lín
 caution-wind-title = Viento
 caution-wind-text = Un reflector es como la vela de un barco. Sujételo con peso o átelo, y guárdelo antes de que llegue un viento fuerte: cuando vuelca, derrama agua hirviendo y lanza su foco hacia otro lugar.
 caution-materials-title = Sol, calor y materiales
-caution-materials-text = Quien ensaya está al sol durante horas: sombrero, sombra, agua y descansos. No use pintura, lámina, adhesivo ni metal galvanizado que se caliente cerca de los alimentos o que desprenda vapores; caliente una cocina nueva una vez sin alimentos, al aire libre.
+caution-materials-text = El operador está al sol durante horas: sombrero, sombra, agua y descansos. No use pintura, lámina, adhesivo ni metal galvanizado que se caliente cerca de los alimentos o que desprenda vapores; caliente una cocina nueva una vez sin alimentos, al aire libre.
 caution-food-title = Seguridad de los alimentos
 caution-food-text = Las bacterias se multiplican deprisa entre 5 °C y 60 °C. Los alimentos no deben permanecer a esas temperaturas más de dos horas en total, ni más de una hora donde el aire está por encima de 32 °C; una cocina que calienta despacio, o una nube, puede hacer que superen ese tiempo, y recalentar no deshace lo que ya se haya formado. Mida dentro del alimento: al menos 74 °C en todas sus partes. Mantenga los alimentos calientes a 60 °C o más. En caso de duda, tírelos.
 caution-water-title = Agua para beber
@@ -1102,13 +1102,13 @@ notice-quantity-in-both = { $quantity } está en { $log } y en { $weather }; val
 notice-weather-in-part = { $weather } cubre solo una parte de { $log }; compruebe los relojes de ambos (time_zone, weather_clock_offset_s)
 # { $parts } and { $readings } are a notice-log-parts and a notice-log-readings.
 notice-log-split-bounded = { $log }: dividido en { $runs ->
-        [one] { $runs } ensayo
-       *[other] { $runs } ensayos
-    } por fecha y hueco, cada uno desde el inicio del ensayo hasta su final; se omiten { $parts } y { $readings }
+        [one] { $runs } serie
+       *[other] { $runs } series
+    } por fecha y hueco, cada una desde el inicio de la serie hasta su final; se omiten { $parts } y { $readings }
 notice-log-split-rising = { $log }: dividido en { $runs ->
-        [one] { $runs } ensayo
-       *[other] { $runs } ensayos
-    } por fecha y hueco, cada uno desde el agua más fría hasta la más caliente, donde sube { $rise } K o más; se omiten { $parts } y { $readings }
+        [one] { $runs } serie
+       *[other] { $runs } series
+    } por fecha y hueco, cada una desde el agua más fría hasta la más caliente, donde sube { $rise } K o más; se omiten { $parts } y { $readings }
 notice-log-parts = { $count ->
         [one] { $count } parte
        *[other] { $count } partes
@@ -1133,19 +1133,19 @@ notice-sensors-incomplete = { $log }: en { $readings ->
         [one] { $readings } momento
        *[other] { $readings } momentos
     } a uno de los sensores de { $quantity } le falta la lectura; la media de los demás da ahí un salto si difieren
-notice-long-run = { $log }: las lecturas abarcan { $days } días, un ensayo es un calentamiento en un día; compruebe las fechas, fije start y end, o split = "daily"
+notice-long-run = { $log }: las lecturas abarcan { $days } días, y una serie es un calentamiento en un día; compruebe las fechas, fije start y end, o split = "daily"
 notice-above-boiling = { $log }: el agua alcanza { $highest }, por encima de su punto de ebullición de { $boiling } aquí; compruebe el sensor, la altitud o la presión
 notice-odd-noon = { $log }: el mediodía solar cae a las { $noon } del reloj; compruebe la longitud (este positivo) y la zona horaria
 notice-column-not-found = { $log }: ninguna columna se reconoce como { $quantity }, magnitud que cuenta como no medida; sin leer: { $ignored }; si una de ellas la contiene, nómbrela bajo [columns]
 # { $files }: a list. --allow-outside is written on the command line and stays as it is.
-notice-outside = leído de fuera de la carpeta de la campaña, como permitió quien hizo esto (--allow-outside): { $files }
+notice-outside = leído de fuera de la carpeta de la campaña, como permitió quien generó este informe (--allow-outside): { $files }
 notice-trimmed = { $log }: { $readings ->
         [one] { $readings } lectura omitida
        *[other] { $readings } lecturas omitidas
-    } antes del inicio del ensayo o después de su final
-notice-no-intervals = { $log }: no hay dos lecturas del agua separadas de { $shortest } a { $longest } minutos, así que no hay intervalo; registre a pasos que sumen { $minutes } minutos
-notice-idle-exclusion = { $log }: el tramo excluido de { $from } a { $to } no toca ningún intervalo; compruebe sus horas
-notice-stall = { $log }: el agua gana menos de la mitad de lo que dice la recta { $spans }, como bajo una nube, aunque se declara que el cielo estaba sin nubes; mire sus notas, y la orientación
+    } antes del inicio de la serie o después de su final
+notice-no-intervals = { $log }: no hay dos lecturas del agua separadas de { $shortest } a { $longest } minutos, así que no hay intervalo; registre con pasos que sumen { $minutes } minutos
+notice-idle-exclusion = { $log }: el tramo excluido de { $from } a { $to } no afecta a ningún intervalo; compruebe sus horas
+notice-stall = { $log }: el agua gana menos de la mitad de lo que dice la recta { $spans }, como bajo una nube, aunque se declara que el cielo estaba sin nubes; revise sus notas y la orientación
 # A span of clock times: from 11:20 to 11:40.
 notice-span = de { $from } a { $to }
 # Food safety: as careful as the cautions. { $zone } is danger-zone.
@@ -1157,11 +1157,11 @@ danger-expected-never = no se espera que la carga ensayada llegue a { $hot }
 danger-expected = se espera que la carga ensayada tarde alrededor de { $time } en llegar a { $hot } ({ $shortest } a { $longest })
 danger-expected-open = se espera que la carga ensayada tarde alrededor de { $time } en llegar a { $hot } ({ $shortest } o más, o que no llegue)
 # What the line says, within the sentences above.
-notice-above-film = a temperatura ambiente, según la recta se absorbe el { $share } % de la luz solar interceptada, más de lo que devuelve una lámina reflectante (86 %; práctica habitual, sin fuente publicada); compruebe el área de intercepción, la masa de agua y la irradiancia
+notice-above-film = a temperatura ambiente, según la recta se absorbe el { $share } % de la energía solar captada, más de lo que devuelve una lámina reflectante (86 %; práctica habitual, sin fuente publicada); compruebe el área de captación, la masa de agua y la irradiancia
 # { $taken } is a list of notice-instrument-taken.
-notice-instruments-assumed = incertidumbre no indicada, por lo que se toma el instrumento más prudente: { $taken }; indique la clase o la incertidumbre bajo [instruments]
+notice-instruments-assumed = incertidumbre sin indicar, por lo que se toma el instrumento más desfavorable: { $taken }; indique la clase o la incertidumbre bajo [instruments]
 notice-instrument-taken = { $quantity } con { $class }
-notice-date-differs = { $log }: la fecha del ensayo se da como { $stated }, sus lecturas comienzan el { $found }; valen las lecturas
+notice-date-differs = { $log }: la fecha indicada de la serie es { $stated }, pero sus lecturas comienzan el { $found }; valen las lecturas
 
 ## How the logs were read
 
@@ -1216,7 +1216,7 @@ unit-header = encabezado
 unit-units-row = fila de unidades
 unit-campaign-file = archivo de campaña
 unit-cells = celdas
-unit-assumed = no indicada, supuesta
+unit-assumed = sin indicar, supuesta
 corrected-vessel = recipiente { $vessel }, { $load }
 corrected-sensitivity = sensibilidad { $sensitivity } { $unit } por W/m²
 corrected-line-plus = calibrada: lectura × { $gain } + { $offset } { $unit }
@@ -1244,12 +1244,12 @@ time-date-and-time = fecha y hora
 # As in English
 time-ordered = { $order } ({ $from })
 time-clock-only = hora del reloj, la primera el { $date }
-time-stopwatch = tiempo transcurrido desde el inicio del ensayo
+time-stopwatch = tiempo transcurrido desde el inicio de la serie
 time-since-1970 = { $unit } desde 1970
 time-serial = días de hoja de cálculo desde 1899-12-30
-time-elapsed = { $unit } transcurridos desde el inicio del ensayo
+time-elapsed = { $unit } transcurridos desde el inicio de la serie
 zone-epoch = UTC (desde 1970)
-zone-start = la del inicio del ensayo
+zone-start = la del inicio de la serie
 zone-offsets = desfase en cada fila
 # { $zone } is a name such as Europe/Madrid, { $from } where it stands.
 # As in English
@@ -1265,7 +1265,7 @@ order-only-days = el único orden en que cada fila es un día
 order-first-row = la primera fila
 order-same-day = el mismo día en cualquier orden
 order-only-following = el único orden en que un día sigue a otro
-order-run-date = la fecha del ensayo
+order-run-date = la fecha de la serie
 order-year-month-day = año-mes-día
 order-day-month-year = día-mes-año
 order-month-day-year = mes-día-año
@@ -1280,7 +1280,7 @@ order-month-day-year = mes-día-año
 # Along the lower axis, up to 80 letters.
 figure-difference = diferencia de temperatura Td, agua menos ambiente, K
 # Upright, up to 45 letters.
-figure-power = potencia de cocción estandarizada Ps, W
+figure-power = potencia de cocción normalizada Ps, W
 figure-power-estimated = Ps, W, con irradiancia estimada
 # As in English
 figure-power-short = Ps, W
@@ -1334,7 +1334,7 @@ comparison-count = { $cookers ->
 comparison-sites = { $count } lugares
 # In place of a long list of those who tested.
 comparison-authors = { $count } operadores
-comparison-statement = Los resultados se refieren solo a las cocinas tal como se ensayaron. Reprodúzcase solo íntegramente.
+comparison-statement = Los resultados se refieren solo a las cocinas tal como se ensayaron. Solo se permite la reproducción íntegra.
 # At the head of every page.
 comparison-mark-mixed = Procedimientos o límites distintos
 comparison-mark-not-valid = No válido en parte
@@ -1516,23 +1516,23 @@ verdict-not-shown-less = No se pudo demostrar ninguna diferencia entre { $second
 needed-other-days = Ensaye ambas de nuevo en otros días.
 # Before one of those that begin with needed-; "one" there is a difference of these two.
 needed-of = Para distinguir «{ $first }» de «{ $second }»:
-needed-none = Una de { $sought } W muy probablemente se habría visto.
+needed-none = Si la hubiera de { $sought } W, muy probablemente se habría visto.
 needed-days = Con { $days ->
         [one] { $days } día más
        *[other] { $days } días más
-    } como los ensayados, de cada una, muy probablemente se demostraría una de { $sought } W.
-needed-no-number = Más días por sí solos difícilmente demostrarían una de { $sought } W: los días, o los instrumentos que no son el mismo según su id, difieren demasiado.
+    } como los ensayados, de cada una, muy probablemente se demostraría una diferencia de { $sought } W.
+needed-no-number = Más días por sí solos difícilmente demostrarían una diferencia de { $sought } W: los días, o los instrumentos que no son los mismos según su id, difieren demasiado.
 
 ## Comparison: what a difference comes from
 #
 # By the heat balances: gain is what is taken in of sunlight, loss what is lost to the air.
 
-cause-untold = Sin un balance térmico de ambas no se puede saber de qué viene una diferencia.
+cause-untold = Sin un balance térmico de ambas no se puede saber a qué se debe una diferencia.
 # The next six are followed by cause-numbers.
-cause-no-difference = Como no se demuestra ninguna diferencia, no se nombra causa alguna.
-cause-not-shown = No queda demostrado de qué viene la diferencia.
-cause-more-gain = { $second } capta más luz solar que { $first }, como tras un cambio de la óptica.
-cause-less-gain = { $second } capta menos luz solar que { $first }, como tras un cambio de la óptica.
+cause-no-difference = Como no se demuestra ninguna diferencia, no se indica ninguna causa.
+cause-not-shown = No queda demostrado a qué se debe la diferencia.
+cause-more-gain = { $second } capta más energía solar que { $first }, como tras un cambio de la óptica.
+cause-less-gain = { $second } capta menos energía solar que { $first }, como tras un cambio de la óptica.
 cause-more-loss = { $second } pierde más calor por cada kelvin que { $first }, como con un aislamiento peor, más viento o sin tapa.
 cause-less-loss = { $second } pierde menos calor por cada kelvin que { $first }, como con un aislamiento mejor, menos viento o con tapa.
 # Differences with their signs, and 95 % intervals.
@@ -1553,7 +1553,7 @@ matrix-note = Ps(50), con intervalos del 95 %. Negrita: diferencia demostrada, 9
 # A star stands before it.
 matrix-note-common = La irradiancia media difiere en más del { $percent } %: la diferencia es la de las potencias a 700 W/m² y 50 K según los balances térmicos.
 matrix-note-untold = –: no se puede saber: la irradiancia fue distinta y se midió en otro plano, o una de las dos no tiene balance térmico.
-matrix-note-cause = Ganancia, pérdida: de qué viene la diferencia, hasta donde lo muestran los balances térmicos: energía solar captada, calor perdido.
+matrix-note-cause = Ganancia, pérdida: a qué se debe la diferencia, hasta donde lo muestran los balances térmicos: energía solar captada, calor perdido.
 
 ## Comparison: lines and heating times
 
@@ -1576,9 +1576,9 @@ departure-limit = { $limit } { $here } donde la primera tiene { $there }
 # The same on paper. { $limit }: one of those that begin with limit-. { $here }, { $there }: with
 # their units, or departure-none.
 departure-limit-said = { $limit } { $here } en lugar de { $there }
-departure-least-said = STILL TO TRANSLATE
-departure-most-said = STILL TO TRANSLATE
-departure-none-said = STILL TO TRANSLATE
+departure-least-said = { $limit }: al menos { $here }
+departure-most-said = { $limit }: como máximo { $here }
+departure-none-said = sin límite para { $limit }
 departure-procedure-said = procedimiento { $here } en lugar de { $there }
 departure-guard-said = límites con banda de guarda
 departure-no-guard-said = límites sin banda de guarda
@@ -1635,9 +1635,9 @@ caveat-sensors-text = El mismo sensor de irradiancia, por su id: { $groups }. En
 # Means over the used intervals.
 ratings-conforms = conforme
 ratings-conforms-with-notes = conforme con notas
-ratings-indicative = solo indicativa
-ratings-not-valid = no válida
-ratings-no-rating = sin calificación
+ratings-indicative = solo indicativo
+ratings-not-valid = no válido
+ratings-no-rating = sin resultado
 # A cell: the rating for each piece of money. { $currency }: as the tester wrote it.
 # As in English
 per-unit-of-cost = { $rating } W/{ $currency }
@@ -1649,7 +1649,7 @@ heating-never = no llega
 
 ## Comparison: caution on page one
 
-caution-compared = Las superficies calientes y el vapor queman, el foco puede cegar y provocar incendios, y estas calificaciones no dicen nada sobre la seguridad de los alimentos. Lea las advertencias de la sección { $section } antes de cocinar. Las normas locales y la práctica de los profesionales habilitados van primero.
+caution-compared = Las superficies calientes y el vapor queman, el foco puede cegar y provocar incendios, y estos resultados no dicen nada sobre la seguridad de los alimentos. Lea las advertencias de la sección { $section } antes de cocinar. Las normas locales y la práctica de los profesionales habilitados van primero.
 
 ## Comparison: differences
 
@@ -1672,7 +1672,7 @@ difference-paired = emparejadas por día, { $days ->
 difference-real = real
 difference-not-shown = no demostrada
 # In place of real and not shown, where irradiance differed.
-difference-scaled = soles distintos
+difference-scaled = distinta irradiancia
 # As in English
 difference-of-ratings = Ps(50)
 difference-of-common = potencia a 700 W/m², 50 K
@@ -1683,7 +1683,7 @@ pair-budget-title = Incertidumbre de la diferencia: { $figure }
 # had no instrument in common.
 page-comparison-source = fuente
 page-comparison-shared = en la diferencia
-page-comparison-apart = si nada fuera común
+page-comparison-apart = si no compartieran nada
 pair-budget-scatter = dispersión y días
 pair-budget-combined = combinada
 pair-budget-expanded = expandida, 95 %, k = { $factor }
@@ -1696,10 +1696,10 @@ section-campaigns = Las campañas
 campaign-cooker = { $name }: { $kind }, { $area } m²
 campaign-cost = costo { $cost }
 comparison-test-text = { $dates }, { $runs ->
-        [one] { $runs } ensayo
-       *[other] { $runs } ensayos
-    }; { $site }, { $elevation } m; ensayada por { $tester }
-comparison-not-stated = no indicado
+        [one] { $runs } serie
+       *[other] { $runs } series
+    }; { $site }, { $elevation } m; operador: { $tester }
+comparison-not-stated = sin indicar
 # { $slope }: without its sign.
 campaign-line = Ps = { $intercept } W − { $slope } W/K · Td, { $intervals ->
         [one] { $intervals } intervalo
@@ -1722,22 +1722,22 @@ comparison-instrument = { $quantity }: { $instrument }, { $uncertainty }
 section-method = Método y procedencia
 page-comparison-made-with = Hecho con
 # Titles of standards stay as they are.
-comparison-practice = ASAE S580.1 para cada calificación; JCGM 100:2008 para las diferencias
-comparison-note-ratings = Cada calificación es la de la práctica: Ps(50), leída de la recta en Td = 50 K. Escala la potencia en proporción a 700 W/m², también las pérdidas. Donde la irradiancia media de ambos ensayos es semejante, la diferencia que se llama real o no demostrada es la de las calificaciones.
-comparison-note-suns = Donde la irradiancia media difiere en más de { $percent } %, es la diferencia de las potencias a 700 W/m² y 50 K según los balances térmicos. Un balance térmico es P = g·G − u·Td, ajustado a cada intervalo con lecturas fiables. Supone que la ganancia g y la pérdida u son las mismas bajo ambos soles; no se corrige ningún viento.
-comparison-note-uncertainty = La incertidumbre de una diferencia contiene la dispersión y los días de ambas campañas, cada una dejando fuera un día cada vez, y lo que sus instrumentos no comparten. Los instrumentos son uno y el mismo donde los archivos de campaña dan un mismo id; los que no tienen id cuentan como distintos, lo que aumenta la incertidumbre. El error de una estimación de la irradiancia es uno solo donde ambas se estimaron del mismo modo, en un mismo lugar y los mismos días. El calor específico es común a todas.
+comparison-practice = ASAE S580.1 para cada resultado; JCGM 100:2008 para las diferencias
+comparison-note-ratings = Cada resultado es el de la norma: Ps(50), leído de la recta en Td = 50 K. Escala la potencia en proporción a 700 W/m², también las pérdidas. Donde la irradiancia media de ambos ensayos es semejante, la diferencia que se llama real o no demostrada es la de los resultados.
+comparison-note-suns = Donde la irradiancia media difiere en más de { $percent } %, es la diferencia de las potencias a 700 W/m² y 50 K según los balances térmicos. Un balance térmico es P = g·G − u·Td, ajustado a todos los intervalos con lecturas fiables. Supone que la ganancia g y la pérdida u son las mismas con ambas irradiancias; el efecto del viento no se corrige.
+comparison-note-uncertainty = La incertidumbre de una diferencia contiene la dispersión y los días de ambas campañas, cada una omitiendo un día cada vez, y lo que sus instrumentos no comparten. Los instrumentos son el mismo donde los archivos de campaña dan un mismo id; los que no tienen id cuentan como distintos, lo que aumenta la incertidumbre. El error de una estimación de la irradiancia es uno solo donde ambas se estimaron del mismo modo, en un mismo lugar y los mismos días. El calor específico es común a todas.
 comparison-note-paired = Donde ambas se ensayaron los mismos días en un mismo lugar, tres días o más, cada día se omite de las dos a la vez, de modo que lo que un día hace a ambas se anula: aquí en { $paired } de { $pairs ->
         [one] { $pairs } par
        *[other] { $pairs } pares
     }.
-comparison-note-p = p es la probabilidad de una diferencia tan grande si no hay ninguna (t de Student, Cochran & Cox); la p corregida tiene en cuenta { $pairs ->
+comparison-note-p = p es la probabilidad de una diferencia tan grande si no hay ninguna (t de Student, Cochran & Cox); el valor p corregido tiene en cuenta { $pairs ->
         [one] { $pairs } par
        *[other] { $pairs } pares
-    } por el método de Holm. Una diferencia se llama real donde la p corregida es menor que 0,05 y ambas se ensayaron en varios días.
+    } por el método de Holm. Una diferencia se llama real donde el valor p corregido es menor que 0,05 y ambas se ensayaron en varios días.
 comparison-note-groups = Las campañas que no se distinguen no tienen por qué ser iguales: la primera puede no distinguirse de la segunda ni la segunda de la tercera, y diferir la primera y la tercera. Los grupos son los de la representación compacta por letras (Piepho 2004, Journal of Computational and Graphical Statistics 13, 456–466, de memoria): dos campañas tienen uno en común exactamente si no se distinguen.
-comparison-note-causes = De qué viene una diferencia lo dicen las diferencias de g y de u, cada una con dispersión, días e instrumentos. Se nombra una causa donde una diferencia es real y la p de g o de u es menor que 0,05; estas p no están corregidas por el número de pares.
-comparison-note-needed = Cuántos días más hacen falta: para una probabilidad de cuatro entre cinco de demostrar una diferencia de ese tamaño al 95 %, si los días y la dispersión siguen como se vieron.
-comparison-note-reports = Cada calificación tiene su propio informe, con sus lecturas, condiciones y balance de incertidumbre.
+comparison-note-causes = A qué se debe una diferencia lo dicen las diferencias de g y de u, cada una con dispersión, días e instrumentos. Se indica una causa donde una diferencia es real y el valor p de g o de u es menor que 0,05; estos valores p no están corregidos por el número de pares.
+comparison-note-needed = Cuántos días más hacen falta: para una probabilidad de cuatro entre cinco de demostrar una diferencia de ese tamaño al 95 %, si los días y la dispersión siguen como se observaron.
+comparison-note-reports = Cada resultado tiene su propio informe, con sus lecturas, condiciones y balance de incertidumbre.
 
 # The plan of a test day, for the terminal and for the field sheet: one page for a pencil,
 # on which everything is small. Times of day such as { $from } and { $noon } are "10:33".
@@ -1792,13 +1792,13 @@ plan-window = ventana solar
 plan-window-text = de { $clocks } según el reloj ({ $from } a { $to } de hora solar)
 # Two times of day.
 plan-clocks = { $from } a { $to }
-plan-clear-sky = cielo claro
+plan-clear-sky = cielo despejado
 # plan-too-much may follow, after a semicolon.
 plan-enough-all-through = { $least } W/m² o más en el plano normal a la radiación directa de { $clocks }, es decir, durante toda la ventana solar
 plan-enough-in-window = { $least } W/m² o más en el plano normal a la radiación directa de { $clocks }, en la ventana solar de { $usable }
 plan-too-much = por encima de { $most } W/m² los intervalos también se descartan, y un cielo muy despejado da aquí hasta { $highest }
-plan-enough-outside = { $least } W/m² solo de { $clocks }, fuera de la ventana solar: no se puede utilizar ningún intervalo de este día
-plan-never-enough = nunca llega a { $least } W/m² (como máximo { $highest }): no se puede utilizar ningún intervalo de este día
+plan-enough-outside = { $least } W/m² solo de { $clocks }, fuera de la ventana solar: no se puede usar ningún intervalo de este día
+plan-never-enough = nunca llega a { $least } W/m² (como máximo { $highest }): no se puede usar ningún intervalo de este día
 plan-water = agua
 # { $load }, { $each }, { $vessel }: masses with their unit. plan-load-stated may follow, after
 # a semicolon.
@@ -1823,13 +1823,13 @@ plan-high-sun = sol alto
 # { $clocks }: two times of day. { $from }, { $to }: the same by the sun.
 plan-high-sun-text = de { $clocks } según el reloj ({ $from } a { $to } de hora solar), cuando el sol está alto y cambia menos; práctica habitual, sin fuente publicada
 plan-high-sun-most = hasta { $highest } W/m² en el plano normal a la radiación directa
-plan-high-sun-weak = como mucho { $highest } W/m² en el plano normal a la radiación directa: una meseta se busca solo por encima de { $least } W/m², así que elija otro día para ella
-plan-high-sun-none = como mucho { $highest } W/m² en el plano normal a la radiación directa: ninguna hora de este día sirve
+plan-high-sun-weak = como mucho { $highest } W/m² en el plano normal a la radiación directa: el estancamiento se busca solo por encima de { $least } W/m², así que elija otro día para ello
+plan-high-sun-none = como mucho { $highest } W/m² en el plano normal a la radiación directa: no sirve ninguna hora de este día
 plan-dry-begin = con el recipiente vacío y seco, tan frío como el aire, con la tapa puesta, y la cocina orientada
-plan-dry-read = el recipiente cada 5 a 20 min, el aire al menos una de cada dos veces, hasta que el recipiente lleve media hora sin cambiar; una hora con un termómetro de aguja de 10 °F o 5 °C por división
-plan-dry-read-sun = el recipiente y la irradiancia cada 5 a 20 min, el aire al menos una de cada dos veces, hasta que el recipiente lleve media hora sin cambiar; una hora con un termómetro de aguja de 10 °F o 5 °C por división
-plan-cooling-load = tanta como en los ensayos de calentamiento, { $load }
-plan-cooling-load-unstated = tanta como en los ensayos de calentamiento; pésela
+plan-dry-read = el recipiente cada 5 a 20 min y el aire al menos una de cada dos veces, hasta que el recipiente lleve media hora sin cambiar; una hora con un termómetro de aguja de 10 °F o 5 °C por división
+plan-dry-read-sun = el recipiente y la irradiancia cada 5 a 20 min y el aire al menos una de cada dos veces, hasta que el recipiente lleve media hora sin cambiar; una hora con un termómetro de aguja de 10 °F o 5 °C por división
+plan-cooling-load = tanta como en las series de calentamiento, { $load }
+plan-cooling-load-unstated = tanta como en las series de calentamiento; pésela
 plan-cooling-begin = con el agua cerca de hervir (aquí hierve a { $boiling }), la tapa puesta, la cocina a la sombra o apartada del sol
 plan-cooling-read = el agua cada { $minutes } min, el aire al menos una de cada dos veces; la irradiancia no hace falta
 # { $difference }: in K. { $end }, { $air }: temperatures.
@@ -1837,7 +1837,7 @@ plan-cooling-end = cuando el agua esté { $difference } por encima del aire, por
 # To turn the cooker to the sun.
 plan-aim = orientar
 plan-aim-unknown = el semiángulo de aceptación está sin indicar, así que no se dan horas. Práctica habitual, sin fuente publicada: un reflector poco profundo de muchas caras, cada 45 minutos más o menos, en los que el sol se mueve unos 11°; un disco de foco estrecho, cada 10 a 15.
-plan-aim-no-time = no se puede utilizar ninguna hora de este día
+plan-aim-no-time = no se puede usar ninguna hora de este día
 # { $clocks }: one time of day or several. { $angle }: degrees.
 plan-aim-once = a las { $clocks } y luego ya no más: { $angle }° bastan para toda la ventana
 plan-aim-drive = todo el tiempo, con un mecanismo de seguimiento: el sol se mueve { $angle }° en menos de { $time }
@@ -1861,24 +1861,24 @@ plan-gives-by-heating = Este día puede dar como máximo { $most ->
 
 ## Field sheet: before the first reading
 
-check-shade = ninguna sombra sobre la cocina hasta el final
-check-wind = viento flojo: el humo se desvía, las hojas quietas
-check-weighed = agua pesada, no medida a tazas
+check-shade = cocina sin sombra hasta el final
+check-wind = viento flojo: el humo se desvía, las hojas están quietas
+check-weighed = masa de agua con balanza, no a tazas
 check-sensor = sensor en el agua, a 10 mm del fondo, sin tocar la pared
 check-lid = tapa puesta, y se queda puesta
 check-air = termómetro del aire a la sombra, fuera de la luz de la cocina
 check-irradiance = sensor de irradiancia limpio y de cara al sol
-check-irradiance-flat = sensor de irradiancia limpio y tendido en horizontal, junto a la cocina
+check-irradiance-flat = sensor de irradiancia limpio y en horizontal, junto a la cocina
 check-aimed = orientada, y nada que arda cerca del foco
 check-empty = recipiente vacío, seco y limpio: sin agua, comida ni grasa
-check-no-plastic = sin plástico ni recubrimiento antiadherente: pasa mucho de 100 °C
+check-no-plastic = sin plástico ni recubrimiento antiadherente: supera con mucho los 100 °C
 check-dial = termómetro dentro o encima del recipiente, fuera del haz; se queda ahí
 check-mirrors = espejos de la caja tapados o plegados, para sus figuras de mérito
-check-no-sun = nada de sol sobre la cocina hasta el final: a la sombra o apartada
+check-no-sun = cocina sin sol hasta el final: a la sombra o apartada
 check-in-place = olla en su sitio dentro de la cocina, como cuando calienta
 # Lines to write on.
-sheet-tester = ensaya
-sheet-weighed = agua pesada, kg
+sheet-tester = operador
+sheet-weighed = masa de agua, kg
 sheet-began = primera lectura, hora
 
 ## Field sheet: the table to fill in
@@ -1915,7 +1915,7 @@ wind-sign-6 = se mueven las ramas grandes
 wind-sign-7 = se mueven árboles enteros
 wind-sign-8 = se rompen ramitas
 # What the column of expected temperatures rests on. { $start }, { $air }: temperatures.
-plan-expected = Lo que se espera de la cocina según su calificación hasta ahora, Ps(50) = { $power } W ± { $expanded } W (95 %): { $load } calentados desde { $start } con cielo despejado, con aire a { $air } como en sus ensayos; con su margen del 95 %. Un agua muy por debajo de eso indica bruma, viento, una mala orientación o una tapa suelta.
+plan-expected = Lo que se espera de la cocina según su resultado hasta ahora, Ps(50) = { $power } W ± { $expanded } W (95 %): { $load } calentados desde { $start } con cielo despejado y aire a { $air }, como en sus ensayos; con su intervalo del 95 %. Un agua muy por debajo de eso indica bruma, viento, mala orientación o una tapa suelta.
 # The models behind the numbers.
 plan-models = Cielo despejado según Ineichen y Perez 2002 para { $elevation } m, turbidez de Linke { $turbidity } (habitual con cielo despejado); la bruma y el polvo dan menos. Sol según NREL/TP-560-34302; un horizonte llano.
 plan-models-stated = Cielo despejado según Ineichen y Perez 2002 para { $elevation } m, turbidez de Linke { $turbidity } (la indicada); la bruma y el polvo dan menos. Sol según NREL/TP-560-34302; un horizonte llano.
@@ -1925,8 +1925,8 @@ page-sheet-read = Lo que se anota en cada lectura
 page-sheet-caution = Advertencia.
 caution-field-sheet = Nunca mire hacia el foco ni al sol. El metal caliente y el vapor queman: guantes, tapa hacia el lado opuesto a usted. Mantenga lejos a los niños y todo lo que arda; permanezca junto a la cocina; apártela del sol antes de meter la mano; átela contra el viento. Sombra y agua para usted. Tire el agua del ensayo. Las normas locales y la práctica de los profesionales habilitados van primero.
 # Of a dry vessel, and of a load that cools.
-caution-field-sheet-dry = Un recipiente vacío pasa mucho de 100 °C: quema al tocarlo y sigue caliente mucho después. El plástico se funde y los recubrimientos echan humos: ni lo uno ni lo otro. Nunca eche agua en él mientras está caliente: salpica y se agrieta. La hierba seca, la tela y los restos de grasa se prenden: suelo despejado, agua o arena a mano, y alguien que se quede. Nunca mire hacia el foco ni al sol; aparte la cocina de él antes de meter la mano; guantes secos. Mantenga lejos a los niños; átela contra el viento. Sombra y agua para usted. Las normas locales y la práctica de los profesionales habilitados van primero.
-caution-field-sheet-cooling = Se lleva una olla de agua casi hirviendo: camino despejado, nadie en él, la tapa sujeta, las dos manos con guantes secos; mejor dejarla en el suelo que apurarse. El vapor quema: tapa hacia el lado opuesto a usted. Nunca mire hacia el foco ni al sol; aparte la cocina de él, o póngale sombra, antes de meter la mano, y mire adónde va entonces el foco. Mantenga lejos a los niños; permanezca junto a la cocina. Tire el agua del ensayo. Las normas locales y la práctica de los profesionales habilitados van primero.
+caution-field-sheet-dry = Un recipiente vacío supera con mucho los 100 °C: quema al tocarlo y sigue caliente mucho después. El plástico se funde y los recubrimientos desprenden humos: no use ninguno de los dos. Nunca eche agua en él mientras está caliente: salpica y se raja. La hierba seca, la tela y los restos de grasa en el suelo se prenden: suelo despejado, agua o arena a mano, y alguien que se quede. Nunca mire hacia el foco ni al sol; aparte la cocina de él antes de meter la mano; guantes secos. Mantenga lejos a los niños; átela contra el viento. Sombra y agua para usted. Las normas locales y la práctica de los profesionales habilitados van primero.
+caution-field-sheet-cooling = Va a llevar una olla de agua casi hirviendo: camino despejado, nadie en él, la tapa sujeta, las dos manos con guantes secos; mejor dejarla en el suelo que apurarse. El vapor quema: tapa hacia el lado opuesto a usted. Nunca mire hacia el foco ni al sol; aparte la cocina de él, o hágale sombra, antes de meter la mano, y fíjese adónde va entonces el foco. Mantenga lejos a los niños; permanezca junto a la cocina. Tire el agua del ensayo. Las normas locales y la práctica de los profesionales habilitados van primero.
 
 ## Kinds of run, and what vessels store
 
@@ -1949,47 +1949,47 @@ tested-vessel-heat-text = { $heat } J/K: { $basis }
 tested-loss-area = superficie de los recipientes que pierde calor
 # As in English
 tested-loss-area-text = { $area } m²
-tested-no-water = ninguna: ningún ensayo de esta campaña calienta agua
+tested-no-water = ninguna: ninguna serie de esta campaña calienta agua
 tested-vessel-temperature = temperatura del recipiente
 error-vessel-temperature = termómetro del recipiente
 error-vessel-heat = capacidad calorífica de los recipientes
 known-vessel-heat = dentro de un { $percent } % de lo indicado
-budget-not-told-apart = no se da por separado en este informe
+budget-not-told-apart = sin desglosar en este informe
 tested-instruments-note-dry = Incertidumbres estándar (k = 1). Donde no se indica ninguna, se supone la clase más desfavorable: para el recipiente, un termómetro de horno de aguja dentro de ± 10 K (práctica habitual).
 
 ## Page one of a campaign that heats no water
 
-report-kind-without-water = Informe de ensayos de una cocina solar, sin calificación
-headline-label-none = Aún sin cifra
+report-kind-without-water = Informe de ensayos de una cocina solar, sin resultado
+headline-label-none = Aún sin valor
 headline-no-water = Sin resultado según ASAE S580.1: ninguna serie de esta campaña calienta agua.
-headline-spread = ± es para el 95 %: días, lecturas, instrumentos.
+headline-spread = ± es del 95 %: días, lecturas, instrumentos.
 headline-spread-one-day = ± es de un solo día, lecturas e instrumentos; no es del 95 %.
 headline-dry-plateau = Con { $irradiance } W/m² el recipiente vacío llegó a { $vessel }: { $difference } K por encima del aire, que estaba a { $ambient }.
 fact-reached = Alcanzó
 fact-good-for = Sirve para
 fact-not-with = No comparar con
-headline-no-water-means = Nada de esto es una potencia de cocción. Caliente una carga de agua pesada para saber con qué rapidez cocina la cocina.
-headline-nothing-drawn = No se pudo representar nada: los hallazgos dicen por qué.
+headline-no-water-means = Nada de esto es una potencia de cocción. Caliente una carga de agua de masa conocida para saber con qué rapidez cuece la cocina.
+headline-nothing-drawn = No se pudo representar nada: las deficiencias dicen por qué.
 
 ## All figures at a glance (page two)
 
 summary-title = Todas las cifras de un vistazo
 # Headers of a table of four columns.
 page-summary-figure = cifra
-page-summary-value = valor ± semiancho (95 %)
+page-summary-value = valor ± semiamplitud (95 %)
 page-summary-good-for = sirve para
 page-summary-not-with = no comparar con
 summary-one-day = (un día)
-summary-indicative = (indicativa)
-summary-note = Cada ± es para el 95 %: días, lecturas (con su dispersión donde se ajusta una recta) e instrumentos, con la incertidumbre que se indica o se supone. Las áreas cuentan como exactas.
-summary-note-one-day = Donde dice «un día», lo que haría otro día no está en el ±.
-summary-note-indicative = Donde dice «indicativa», sus condiciones no fueron las de su procedimiento, o la irradiancia es estimada.
-figure-ps50 = potencia de cocción estandarizada
-figure-ps50-good-for = comparar cocinas calificadas según la misma práctica
-figure-ps50-not-with = la potencia con otra irradiancia, o calificaciones según otra práctica
+summary-indicative = (indicativo)
+summary-note = Cada ± es del 95 %: días, lecturas (con su dispersión donde se ajusta una recta) e instrumentos, con la incertidumbre que se indica o se supone. Las áreas cuentan como exactas.
+summary-note-one-day = Donde dice «un día», el ± no incluye lo que daría otro día.
+summary-note-indicative = Donde dice «indicativo», sus condiciones no fueron las de su procedimiento, o la irradiancia es estimada.
+figure-ps50 = potencia de cocción normalizada
+figure-ps50-good-for = comparar cocinas ensayadas según la misma norma
+figure-ps50-not-with = la potencia con otra irradiancia, o resultados según otra norma
 figure-gain = ganancia del sol
-figure-gain-good-for = decir la potencia con cualquier irradiancia, junto con u
-figure-gain-not-with = la ganancia según un sensor en otro plano
+figure-gain-good-for = calcular la potencia con cualquier irradiancia, junto con u
+figure-gain-not-with = la ganancia medida con un sensor en otro plano
 figure-loss = pérdida al aire
 figure-loss-good-for = ver qué aporta el aislamiento
 figure-loss-not-with = la pérdida con otro viento, o por cada m²
@@ -2001,13 +2001,13 @@ figure-dry-difference-good-for = comparar versiones de una cocina con la misma o
 figure-dry-difference-not-with = otras ollas, o un sensor en otro plano; no es una potencia de cocción
 figure-f1 = primera figura de mérito
 figure-f1-good-for = comparar cocinas de caja, vacías
-figure-f1-not-with = valores según un sensor que mira al sol, o con los espejos descubiertos
+figure-f1-not-with = valores con el sensor orientado al sol, o con los espejos descubiertos
 figure-f2 = segunda figura de mérito
 figure-f2-good-for = comparar cocinas de caja con carga completa
 figure-f2-not-with = otras cargas, u otros extremos de la subida
 figure-box-boiling = tiempo desde el ambiente hasta hervir
-figure-box-boiling-good-for = decir cuánto tarda esta carga, con este sol
-figure-box-boiling-not-with = tiempos con otra carga, otro sol u otra altitud
+figure-box-boiling-good-for = saber cuánto tarda esta carga con esta irradiancia
+figure-box-boiling-not-with = tiempos con otra carga, irradiancia o altitud
 figure-time-constant = constante de tiempo del enfriamiento
 figure-time-constant-good-for = saber cuánto tiempo se mantiene caliente esta carga a la sombra
 figure-time-constant-not-with = otras cargas: crece con el agua
@@ -2018,16 +2018,16 @@ figure-optical-factor = factor óptico
 figure-optical-factor-good-for = comparar espejos y orientación
 figure-optical-factor-not-with = factores según la irradiancia directa, donde esta es la global
 figure-dish-boiling = tiempo desde el ambiente hasta hervir
-figure-dish-boiling-good-for = decir cuánto tarda esta carga, con este sol
-figure-dish-boiling-not-with = tiempos con otra carga, otro sol u otra altitud
+figure-dish-boiling-good-for = saber cuánto tarda esta carga con esta irradiancia
+figure-dish-boiling-not-with = tiempos con otra carga, irradiancia o altitud
 figure-energy = eficiencia energética
-figure-energy-good-for = comparar ensayos en el mismo margen de temperaturas del agua
-figure-energy-not-with = la eficiencia en otro margen, o con una carga fría
+figure-energy-good-for = comparar ensayos en el mismo rango de temperaturas del agua
+figure-energy-not-with = la eficiencia en otro rango, o con una carga fría
 figure-exergy = eficiencia exergética
 figure-exergy-good-for = lo mismo que la energética, pero el agua caliente cuenta más
-figure-exergy-not-with = valores con otra temperatura del sol u otro margen
+figure-exergy-not-with = valores con otra temperatura del sol u otro rango
 figure-peak-exergy = exergía máxima
-figure-peak-exergy-good-for = comparar cocinas de un mismo tamaño bajo el mismo sol
+figure-peak-exergy-good-for = comparar cocinas de un mismo tamaño con la misma irradiancia
 figure-peak-exergy-not-with = máximos con otra irradiancia
 figure-quality-factor = factor de calidad
 figure-quality-factor-good-for = ver dónde se encuentran ganancia y pérdida
@@ -2054,67 +2054,67 @@ evaporation-remedy = deje puesta la tapa; compare solo ensayos que terminen a te
 ## Dry vessel
 
 section-dry-vessel = Recipiente vacío
-dry-what = Un recipiente vacío y oscuro, o una placa desnuda, se deja al sol hasta que ya no se calienta más. Su temperatura por encima del aire, por cada W/m², contrapone la luz recibida a las pérdidas. No es una potencia de cocción.
-dry-plane-normal = La irradiancia es la de un sensor que miraba al sol.
-dry-plane-horizontal = La irradiancia es la de un sensor tendido en horizontal: compare solo con otros ensayos que lo tuvieran así.
+dry-what = Un recipiente vacío y oscuro, o una placa desnuda, se deja al sol hasta que ya no se calienta más. Su temperatura por encima del aire, por cada W/m², compara la energía recibida con las pérdidas. No es una potencia de cocción.
+dry-plane-normal = La irradiancia es la de un sensor orientado al sol.
+dry-plane-horizontal = La irradiancia es la de un sensor en horizontal: compare solo con otros ensayos que lo tuvieran así.
 dry-plane-estimated = La irradiancia es estimada.
-dry-plane-not-stated = Nadie indica cómo estaba puesto el sensor de irradiancia: no compare con ningún otro ensayo.
+dry-plane-not-stated = La posición del sensor de irradiancia está sin indicar: no compare con ningún otro ensayo.
 # { $runs }: more than one.
 dry-mean-of = El valor es la media de { $runs ->
-    [one] { $runs } ensayo
-   *[other] { $runs } ensayos
-} con meseta.
+    [one] { $runs } serie
+   *[other] { $runs } series
+} con estancamiento.
 # Headers of a table with a row a run: there is little room.
-dry-head-run = ensayo
-dry-head-plateau = meseta, °C
+dry-head-run = serie
+dry-head-plateau = estanc., °C
 dry-head-ambient = aire, °C
-dry-head-irradiance = sol, W/m²
+dry-head-irradiance = G, W/m²
 # As in English
 dry-head-difference = K m²/W
 dry-head-initial = subida inicial, K/min
 dry-head-reached = min hasta { $level }
-dry-caption = Temperatura del recipiente vacío desde el inicio de cada ensayo; trazo grueso: la meseta.
+dry-caption = Temperatura del recipiente vacío desde el inicio de cada serie; trazo grueso: el estancamiento.
 dry-alt = Gráfico de líneas de la temperatura del recipiente vacío frente al tiempo, de { $runs ->
-    [one] { $runs } ensayo
-   *[other] { $runs } ensayos
+    [one] { $runs } serie
+   *[other] { $runs } series
 }. La lectura más alta es de { $highest }.
 dry-axis-time = tiempo desde la primera lectura, min
 dry-axis-vessel = recipiente, °C
 dry-key-vessel = lecturas
-dry-key-plateau = meseta
+dry-key-plateau = estancamiento
 dry-source = Estancamiento, según la lectura de este proyecto: el tramo más caliente de al menos diez minutos, más largo con un termómetro de aguja de divisiones gruesas, en que el recipiente sube o baja menos de 0,1 K/min y la irradiancia queda dentro de ± 20 W/m² y por encima de 600 W/m². El cociente es el que Mullick, Kandpal y Saxena 1987 usan para cocinas de caja. Subida inicial: en los diez primeros minutos, o entre las dos primeras lecturas.
 dry-no-vessel = el registro no tiene la temperatura del recipiente
 dry-no-vessel-remedy = nombre la columna del recipiente como vessel_temperature bajo [columns]; si el recipiente tenía agua, escriba kind = "water"
-dry-no-irradiance = el registro no tiene irradiancia, así que la meseta no se puede referir al sol
+dry-no-irradiance = el registro no tiene irradiancia, así que el estancamiento no se puede referir al sol
 dry-no-irradiance-remedy = anote la irradiancia con cada lectura, o declare tramos sin nubes y estimate = "clear-sky"
 # { $minutes }: what a plateau takes with this thermometer.
-dry-too-short = las lecturas que cuentan no cubren { $minutes } min sin hueco, lo que pide una meseta con este termómetro
+dry-too-short = las lecturas que cuentan no cubren sin hueco los { $minutes } min que requiere un estancamiento con este termómetro
 dry-too-short-remedy = siga leyendo, al menos cada veinte minutos, hasta que la temperatura se haya mantenido durante { $minutes } min
-dry-sun-unsteady = el sol nunca se mantuvo dentro de ± 20 W/m² de su media durante { $minutes } min
+dry-sun-unsteady = la irradiancia nunca se mantuvo dentro de ± 20 W/m² de su media durante { $minutes } min
 dry-sun-unsteady-remedy = ensaye con cielo despejado en torno al mediodía solar
-dry-sun-weak = el sol era constante, pero con { $highest } W/m² como máximo, por debajo de 600 W/m²
+dry-sun-weak = la irradiancia fue constante, pero de { $highest } W/m² como máximo, por debajo de 600 W/m²
 dry-sun-weak-remedy = ensaye en torno al mediodía solar, en una estación con más sol, o sin bruma
 # { $rate } in K/min, { $vessel } in °C.
-dry-still-rises = sin meseta: en su tramo constante más caliente, a { $vessel } °C, el recipiente aún subía { $rate } K/min
-dry-still-falls = sin meseta: en su tramo constante más caliente, a { $vessel } °C, el recipiente bajaba { $rate } K/min
+dry-still-rises = sin estancamiento: en su tramo constante más caliente, a { $vessel } °C, el recipiente aún subía { $rate } K/min
+dry-still-falls = sin estancamiento: en su tramo constante más caliente, a { $vessel } °C, el recipiente bajaba { $rate } K/min
 dry-still-moves-remedy = empiece antes, oriente de nuevo y siga hasta que se mantenga
 
 ## Box cooker
 
 section-box-cooker = Figuras de mérito de una cocina de caja
-box-what = F1 = (Tp − Ta)/H: cuánto se eleva la caja vacía sobre el aire por cada W/m² en el plano horizontal. F2 = F1·M·c·ΔT/[A·τ·(F1·H − (T − Ta))]: qué tan bien pasa su calor a una carga completa, según el tiempo τ en que el agua sube ΔT; T, Ta y H son medias de ese tiempo.
+box-what = F1 = (Tp − Ta)/H: cuánto se eleva la caja vacía sobre el aire por cada W/m² en el plano horizontal. F2 = F1·M·c·ΔT/[A·τ·(F1·H − (T − Ta))]: con qué eficacia pasa su calor a una carga completa, según el tiempo τ en que el agua sube ΔT; T, Ta y H son medias de ese tiempo.
 box-grade = grado
 box-grade-a = A: F1 está con seguridad por encima de { $limit } K m²/W (IS 13429)
 box-grade-none = ninguno: F1 no está con seguridad por encima de { $limit } K m²/W, el límite del grado A (IS 13429); los grados inferiores no se evalúan
 box-rests-on-dry = F1 se apoya en { $runs ->
-    [one] { $runs } ensayo en seco
-   *[other] { $runs } ensayos en seco
-} con meseta.
+    [one] { $runs } serie en seco
+   *[other] { $runs } series en seco
+} con estancamiento.
 box-rests-on-water = F2 se apoya en { $runs ->
     [one] { $runs } subida
    *[other] { $runs } subidas
 } del agua de { $from } a { $to }.
-box-caption = Agua frente al tiempo desde que pasó la primera temperatura de la subida; trazo grueso: lo que dan F1 y F2 con un sol constante de la misma media.
+box-caption = Agua frente al tiempo desde que pasó la primera temperatura de la subida; trazo grueso: lo que dan F1 y F2 con una irradiancia constante de la misma media.
 box-alt = Gráfico de líneas de la temperatura del agua frente al tiempo, de { $runs ->
     [one] { $runs } subida
    *[other] { $runs } subidas
@@ -2124,26 +2124,26 @@ box-axis-water = agua, °C
 box-key-water = lecturas
 box-key-told = según F1 y F2
 box-source = Mullick, Kandpal y Saxena 1987 (Solar Energy 39, 353–360) e IS 13429. Escriben F2 con el logaritmo de ambos extremos: lo mismo con irradiancia constante, y hasta un 2 % distinto si esta cambia en una décima parte, más donde F1·H está cerca del final de la subida (simulado). Calculan la ebullición a 100 °C; este informe, al punto de ebullición local. No se da un valor mínimo para F2: se citan dos, y no coinciden.
-box-no-dry-run = no hay ningún ensayo en seco, así que no hay F1, ni F2, que se apoya en ella
+box-no-dry-run = no hay ninguna serie en seco, así que no hay F1, ni F2, que se basa en ella
 box-no-dry-run-remedy = deje la caja vacía al sol en torno al mediodía y registre su placa: kind = "dry"
-box-no-plateau = ningún ensayo en seco tiene meseta, así que no hay F1, ni F2
-box-no-plateau-remedy = mire qué les falta a los ensayos en seco
-box-plane-normal = la irradiancia se midió mirando al sol; F1 y F2 están definidas para un sensor tendido en horizontal
-box-plane-not-stated = nadie indica cómo estaba puesto el sensor de irradiancia; F1 y F2 están definidas para uno tendido en horizontal
-box-plane-estimated = la irradiancia es estimada; F1 y F2 están definidas para un sensor tendido en horizontal
+box-no-plateau = ninguna serie en seco tiene estancamiento, así que no hay F1, ni F2
+box-no-plateau-remedy = mire qué les falta a las series en seco
+box-plane-normal = la irradiancia se midió de cara al sol; F1 y F2 están definidas para un sensor en horizontal
+box-plane-not-stated = la posición del sensor de irradiancia está sin indicar; F1 y F2 están definidas para uno en horizontal
+box-plane-estimated = la irradiancia es estimada; F1 y F2 están definidas para un sensor en horizontal
 box-plane-remedy = ponga el sensor en horizontal junto a la caja, e indique plane = "horizontal"
-box-cover-mirrors = F1 y F2 son para una caja cuyos espejos reflectores, si los tiene, están cubiertos; ningún registro lo muestra
-box-cover-mirrors-remedy = cúbralos en estos ensayos, y dígalo en las notas
-box-no-water-run = ningún ensayo calienta agua, así que no hay F2
+box-cover-mirrors = F1 y F2 son para una caja con los espejos reflectores, si los tiene, cubiertos; ningún registro lo muestra
+box-cover-mirrors-remedy = cúbralos en estas series, y dígalo en las notas
+box-no-water-run = ninguna serie calienta agua, así que no hay F2
 box-no-heating = no hay ninguna subida de { $from } a { $to } °C sin hueco y con irradiancia en { $runs ->
-    [one] { $runs } ensayo
-   *[other] { $runs } ensayos
+    [one] { $runs } serie
+   *[other] { $runs } series
 } con agua, así que no hay F2
 box-no-heating-remedy = empiece por debajo de { $from } °C, siga hasta pasar de { $to } °C, y lea al menos cada veinte minutos
-box-runs-left-out = ensayos con agua sin una subida entera de { $from } a { $to } °C, que no cuentan: { $runs }
+box-runs-left-out = series con agua sin una subida entera de { $from } a { $to } °C, que no cuentan: { $runs }
 # Loads in kg/m².
 box-load-off = la carga fue de { $load } kg/m²; una carga completa es de unos { $full } kg/m²
-box-load-off-remedy = pese { $full } kg de agua por cada m² de vidrio; la calificación pide 7 kg por cada m² de área de intercepción, así que una sola carga no siempre cumple ambas
+box-load-off-remedy = pese { $full } kg de agua por cada m² de vidrio; el ensayo de la potencia normalizada pide 7 kg por cada m² de área de captación, así que una sola carga no siempre cumple ambas
 # Both in K.
 box-beyond-reach = en { $rises ->
     [one] { $rises } subida
@@ -2151,65 +2151,65 @@ box-beyond-reach = en { $rises ->
 } el agua llegó a { $end } K por encima del aire, lo que con esta F1 no era posible: ahí F1·H es de { $reach } K. Una subida así no cuenta
 box-no-upper-end = F1·H es de { $reach } K, tan cerca de los { $end } K en que la temperatura final del agua excede la del aire que F2 no tiene extremo superior
 box-near-reach = la temperatura final del agua, { $end } K por encima del aire, está cerca de F1·H, { $reach } K: con F1 un 1 % menor, F2 sale un { $more } % mayor
-box-reach-remedy = ensaye con un sol más fuerte, o termine la subida a una temperatura más baja
-box-one-day = los ensayos en seco o las subidas son de un solo día, así que los márgenes no son márgenes del 95 %
+box-reach-remedy = ensaye con mayor irradiancia, o termine la subida a una temperatura más baja
+box-one-day = las series en seco o las subidas son de un solo día, así que los intervalos no son del 95 %
 box-one-day-remedy = ensaye otros días
 
 ## Concentrating cooker
 
 section-dish = Ensayo de enfriamiento y calentamiento
-dish-what = A la sombra, la carga pierde su temperatura por encima del aire con la constante de tiempo τ0; con la capacidad calorífica C del agua y los recipientes, C/τ0 es su pérdida. F′UL es esa pérdida por cada m² de superficie de los recipientes. Al sol, F′η0 es la parte de la luz sobre el área de intercepción que recibe la carga, con la pérdida sumada.
+dish-what = A la sombra, la carga pierde su temperatura por encima del aire con la constante de tiempo τ0; con la capacidad calorífica C del agua y los recipientes, C/τ0 es su pérdida. F′UL es esa pérdida por cada m² de superficie de los recipientes. Al sol, F′η0 es la parte de la radiación sobre el área de captación que recibe la carga, con la pérdida sumada.
 dish-loss = pérdida al aire por enfriamiento, F′UL·At
 dish-rests-on-cooling = La pérdida se apoya en { $runs ->
-    [one] { $runs } ensayo
-   *[other] { $runs } ensayos
+    [one] { $runs } serie
+   *[other] { $runs } series
 } de enfriamiento, de { $from } hasta bajar a { $to }.
 dish-rests-on-vessels = Para los recipientes cuenta una capacidad calorífica de { $heat } J/K: { $basis }.
 dish-rests-on-heating = El factor óptico se apoya en { $runs ->
     [one] { $runs } calentamiento
    *[other] { $runs } calentamientos
 }, desde 5 K por encima del aire hasta 5 K por debajo de la ebullición, hasta donde llegue cada uno.
-dish-caption = Agua por encima de la temperatura media del aire desde el inicio de cada ensayo de enfriamiento; trazo grueso: lo que da su constante de tiempo con aire constante.
+dish-caption = Agua por encima de la temperatura media del aire desde el inicio de cada serie de enfriamiento; trazo grueso: lo que da su constante de tiempo con aire constante.
 dish-alt = Gráfico de líneas de la temperatura del agua por encima del aire frente al tiempo, de { $runs ->
-    [one] { $runs } ensayo
-   *[other] { $runs } ensayos
+    [one] { $runs } serie
+   *[other] { $runs } series
 } de enfriamiento, con la curva exponencial. La constante de tiempo media es de { $minutes } minutos.
 dish-axis-time = tiempo desde la primera lectura, min
 dish-axis-difference = agua por encima del aire, K
 dish-key-water = lecturas
 dish-key-told = según la constante de tiempo
 dish-source = Mullick, Kandpal y Kumar 1991 (Solar Energy 46, 139–144). Toman la pendiente de ln(T − Ta); este informe toma la de T frente a la integral de T − Ta: lo mismo con aire a temperatura constante, y correcto con aire que se calienta, donde la otra se desvía del 2 al 9 % con 1 K/h y constantes de tiempo de una a dos horas (simulado). Calculan la ebullición a 100 °C; este informe, al punto de ebullición local.
-dish-no-cooling-run = no hay ningún ensayo de enfriamiento, así que no hay constante de tiempo, ni pérdida, ni factor óptico
+dish-no-cooling-run = no hay ninguna serie de enfriamiento, así que no hay constante de tiempo, ni pérdida, ni factor óptico
 dish-no-cooling-run-remedy = deje enfriar una carga caliente a la sombra, y regístrela: kind = "cooling"
-dish-begins-too-cool = { $log }: el agua empieza { $above } K por encima del aire, y un ensayo de enfriamiento, al menos { $least } K por encima; no cuenta
+dish-begins-too-cool = { $log }: el agua empieza { $above } K por encima del aire, y una serie de enfriamiento requiere al menos { $least } K; no cuenta
 dish-begins-too-cool-remedy = empiece cerca de la ebullición
 dish-warms = { $log }: el agua llegó a estar { $rise } K más caliente que antes, así que le dio el sol, o se añadió agua caliente; no cuenta
-dish-warms-remedy = aparte la cocina del sol o haga sombra a toda la abertura
+dish-warms-remedy = aparte la cocina del sol o haga sombra a toda la apertura
 dish-cooling-too-short = { $log }: antes de un hueco de más de veinte minutos o de un tramo excluido hay muy pocas lecturas, o una bajada de menos de un quinto de la temperatura inicial por encima del aire; no cuenta
 dish-cooling-too-short-remedy = lea cada cinco minutos o más a menudo, durante una hora o más
-dish-no-loss-area = la superficie de los recipientes no está indicada, así que la pérdida se da solo en W/K
+dish-no-loss-area = la superficie de los recipientes está sin indicar, así que la pérdida se da solo en W/K
 dish-no-loss-area-remedy = indique loss_area_m2 bajo [cooker]: paredes y tapa de los recipientes
-dish-no-vessel-heat = lo que almacenan los recipientes no está indicado, y no cuenta: la pérdida y el factor óptico resultan demasiado bajos en esa parte
+dish-no-vessel-heat = lo que almacenan los recipientes está sin indicar y no cuenta: la pérdida y el factor óptico resultan demasiado bajos en esa parte
 dish-no-vessel-heat-remedy = pese los recipientes vacíos: vessel_mass_kg y vessel_material bajo [load]
-dish-no-heating = ningún ensayo con agua tiene una subida de { $rise } K con irradiancia, sin huecos ni tramos excluidos, así que no hay factor óptico
+dish-no-heating = ninguna serie con agua tiene una subida de { $rise } K con irradiancia, sin huecos ni tramos excluidos, así que no hay factor óptico
 dish-no-heating-remedy = registre un calentamiento de al menos { $rise } K al sol, con irradiancia
-dish-plane-not-normal = la irradiancia no se midió mirando al sol, y el factor óptico es para la radiación directa
+dish-plane-not-normal = la irradiancia no se midió de cara al sol, y el factor óptico es para la radiación directa
 dish-plane-estimated = la irradiancia es estimada, y el factor óptico toma la de la radiación directa
-dish-plane-remedy = mantenga el sensor mirando al sol, e indique plane = "normal"
+dish-plane-remedy = mantenga el sensor de cara al sol, e indique plane = "normal"
 dish-global-not-beam = un sensor de cara al sol ve también el cielo a su alrededor, que un espejo con foco no aprovecha: con él, el factor óptico sale menor que solo con la radiación directa, en torno a una décima parte con cielo muy despejado, y una sexta parte o más con bruma
 dish-global-not-beam-remedy = diga en las notas si el sensor veía solo la radiación directa
-dish-no-end = dentro de lo que pueden desviarse los instrumentos, el margen de una de las cifras no tiene extremo, y no se da
+dish-no-end = dentro del error posible de los instrumentos, el intervalo de una de las cifras no tiene extremo, y no se da
 dish-no-end-remedy = mida la irradiancia con un sensor mejor conocido, e indique su incertidumbre
-dish-one-day = el enfriamiento o el calentamiento es de un solo día, así que los márgenes no son márgenes del 95 %
+dish-one-day = el enfriamiento o el calentamiento es de un solo día, así que los intervalos no son del 95 %
 dish-one-day-remedy = ensaye otros días
 
 ## Energy and exergy
 
 section-efficiency = Energía y exergía
-efficiency-what = Eficiencia energética: el calor que absorbió el agua entre la luz solar sobre el área de intercepción. Eficiencia exergética: lo mismo con la parte que podría hacer trabajo, de modo que el agua caliente cuenta más que la tibia. Exergía máxima: el vértice de la parábola de la exergía frente a la diferencia de temperatura; factor de calidad: ese máximo entre la exergía del calor que allí se pierde.
+efficiency-what = Eficiencia energética: el calor que absorbió el agua entre la energía solar sobre el área de captación. Eficiencia exergética: lo mismo con la parte que podría convertirse en trabajo, de modo que el agua caliente cuenta más que la tibia. Exergía máxima: el vértice de la parábola de la exergía frente a la diferencia de temperatura; factor de calidad: ese máximo entre la exergía del calor que allí se pierde.
 # { $range } in °C.
 efficiency-rests-on = Se apoyan en { counted-intervals } con lecturas fiables, agua de { $range }, { $irradiance } W/m² de media. Los recipientes no cuentan.
-efficiency-peak-at = El máximo está { $difference } K por encima del aire, con el sol del ensayo ({ $irradiance } W/m² de media).
+efficiency-peak-at = El máximo está { $difference } K por encima del aire, con la irradiancia del ensayo ({ $irradiance } W/m² de media).
 efficiency-caption = Exergía que gana el agua, intervalo por intervalo, frente a su temperatura por encima del aire; trazo grueso: la parábola.
 efficiency-caption-no-peak = Exergía que gana el agua, intervalo por intervalo, frente a su temperatura por encima del aire. No hay ningún máximo entre los intervalos.
 efficiency-alt = Diagrama de dispersión de la exergía en vatios frente a la diferencia de temperatura en kelvin, { counted-intervals }.
@@ -2218,21 +2218,21 @@ efficiency-axis-exergy = exergía, W
 efficiency-key-intervals = intervalos
 efficiency-key-parabola = parábola
 efficiency-source = Exergía de la radiación solar según Petela 1964 con el sol a 5777 K; exergía del agua según el segundo principio. Como Öztürk 2004 y otros; los artículos eligen otros rangos de temperatura del agua, así que compare solo con el rango de arriba. Exergía máxima y factor de calidad según Kumar, Vishwanath y Gupta 2012; que la pérdida allí sea la exergía del calor perdido, u·Td·(1 − Ta/T), con la u de este informe, es la interpretación de este proyecto.
-efficiency-plane = la irradiancia se midió con un sensor tendido en horizontal: donde el área de intercepción mira al sol, la luz solar se cuenta de menos, y las eficiencias salen demasiado altas
+efficiency-plane = la irradiancia se midió con un sensor en horizontal: donde el área de captación está orientada al sol, la energía solar se cuenta de menos, y las eficiencias salen demasiado altas
 efficiency-plane-remedy = compare solo con ensayos cuyo sensor estuviera en horizontal
 efficiency-no-peak = la exergía no tiene ningún punto más alto entre los intervalos, así que no hay máximo ni factor de calidad
 efficiency-no-peak-remedy = ensaye desde 5 K por encima del aire hasta cerca de la ebullición
-efficiency-no-loss = puede que no haya pérdida, así que no hay factor de calidad
-efficiency-no-loss-remedy = ensaye en un margen más amplio de temperaturas del agua, y en más días
-efficiency-one-day = todo es de un solo día, así que los márgenes no son márgenes del 95 %
+efficiency-no-loss = la pérdida puede ser nula, así que no hay factor de calidad
+efficiency-no-loss-remedy = ensaye en un rango más amplio de temperaturas del agua, y en más días
+efficiency-one-day = todo es de un solo día, así que los intervalos no son del 95 %
 efficiency-one-day-remedy = ensaye otros días
 
 ## Where no water heats
 
-tested-method-none = ninguno de la práctica: ningún ensayo calienta agua
-tested-environment-dry = Entorno de las mesetas
-tested-environment-cooling = Entorno de los ensayos de enfriamiento
-tested-no-plateau = ninguna meseta
+tested-method-none = ninguno de la norma: ninguna serie calienta agua
+tested-environment-dry = Entorno de los estancamientos
+tested-environment-cooling = Entorno de las series de enfriamiento
+tested-no-plateau = ningún estancamiento
 
 ## On the terminal: the table of report, and what stands below it
 
@@ -2332,36 +2332,37 @@ box-grade-one-day = ninguno: F1 está por encima de { $limit } K m²/W (IS 13429
 box-grade-not-flat = ninguno: la irradiancia no se midió con un sensor en horizontal, para el que vale el límite, { $limit } K m²/W (IS 13429)
 box-glass = El vidrio es de { $area } m², según lo indicado.
 box-glass-not-stated = El área de captación, { $area } m², cuenta como área del vidrio. Si incluye espejos, F2 resulta demasiado baja: indique el área del vidrio.
-box-beyond-reach-remedy = F1 es demasiado baja, o el sensor leyó de menos en ese ensayo: compruebe que se llegó a la meseta, que los espejos estaban igual de cubiertos y que el sensor estaba en horizontal
-boiling-gets-to = no hay tiempo hasta hervir: con el sol del ensayo el agua llega a { $highest }, y hierve a { $boiling }
-boiling-may-not = no hay tiempo hasta hervir: dentro de lo que pueden desviarse las cifras, puede que el agua no llegue a { $boiling }, donde hierve
-boiling-remedy = ensaye con un sol más fuerte, o mejore la cocina
-dish-runs-left-out = ensayos con agua sin una subida de { $rise } K al sol y sin huecos ni tramos excluidos, que no cuentan: { $runs }
+box-beyond-reach-remedy = F1 es demasiado baja, o el sensor dio un valor demasiado bajo en esa serie: compruebe que se llegó al estancamiento, que los espejos estaban igual de cubiertos y que el sensor estaba en horizontal
+boiling-gets-to = sin tiempo hasta hervir: con la irradiancia del ensayo el agua llega a { $highest }, y hierve a { $boiling }
+boiling-may-not = sin tiempo hasta hervir: dentro del error posible de las cifras, puede que el agua no llegue a { $boiling }, donde hierve
+boiling-remedy = ensaye con mayor irradiancia, o mejore la cocina
+dish-runs-left-out = series con agua sin una subida de { $rise } K al sol y sin huecos ni tramos excluidos, que no cuentan: { $runs }
 dry-no-ambient = el aire no se leyó a menos de dos horas de los tramos constantes
 dry-no-ambient-remedy = lea el aire al menos una de cada dos veces
-dry-may-get-hotter = en su meseta el recipiente aún subía { $rate } K/min: según su subida inicial puede acabar { $more } K más caliente
-dry-no-end = la diferencia por cada W/m² no se da: dentro de lo que puede errar la irradiancia, su intervalo no tiene fin
-efficiency-peak-unsure = hay un máximo, pero deja de haberlo sin uno de los días, o dentro de lo que pueden desviarse los instrumentos: no se da
+dry-may-get-hotter = en su estancamiento el recipiente aún subía { $rate } K/min: según su subida inicial puede acabar { $more } K más caliente
+dry-no-end = la diferencia por cada W/m² no se da: dentro del error posible de la irradiancia, su intervalo no tiene extremo
+efficiency-peak-unsure = hay un máximo, pero no sin uno de los días, o no dentro del error posible de los instrumentos: no se da
 efficiency-peak-unsure-remedy = ensaye más días, cada uno desde 5 K por encima del aire hasta cerca de la ebullición
-efficiency-too-much = el agua absorbió más calor que la luz solar sobre el área de intercepción, lo que no puede ser
-efficiency-too-much-remedy = compruebe el área de intercepción, la carga y las unidades
+efficiency-too-much = el agua absorbió más calor que la energía solar sobre el área de captación, lo que no puede ser
+efficiency-too-much-remedy = compruebe el área de captación, la carga y las unidades
 tested-instruments-note-cooling = Incertidumbres estándar (k = 1). Donde no se indica ninguna, se supone la clase más desfavorable (práctica habitual).
 
 ## Comparison: figures beside the rating
 
-section-beside = Cifras aparte de la calificación
+section-beside = Cifras aparte de la potencia normalizada
 # A list of several campaigns for each figure: headers, and cells. Numbers are those of campaigns.
 beside-head-value = valor
 beside-head-apart = se distingue de
 beside-from-none = ninguna
 # { $reasons }: some of beside-not-compared-why, with ";" between them.
-beside-not-compared-list = STILL TO TRANSLATE
+beside-not-compared-list = No se comparan: { $reasons }.
 # { $pairs }: some of beside-not-compared-with, with ";" between them.
-beside-not-compared-why = STILL TO TRANSLATE
+# As in English
+beside-not-compared-why = { $pairs } ({ $why })
 # Numbers of campaigns.
-beside-not-compared-with = STILL TO TRANSLATE
+beside-not-compared-with = { $one } con { $others }
 # { $numbers }: "2, 5–7".
-beside-list-note = Cada ± es del 95 %. Lo que las campañas tienen en común se anula en una diferencia, así que dos cifras cuyos intervalos se solapan aún pueden diferir.
+beside-list-note = Cada ± es del 95 %. Lo que las campañas tienen en común se anula en una diferencia, así que dos cifras cuyos intervalos se solapan aún pueden diferir. Las cifras de las que no se compara ningún par están en el archivo de datos.
 beside-first-only = De cada cifra se muestran las primeras { $shown }, de { $campaigns } campañas en total; todos los pares están en el archivo de datos.
 # A title where there is no rating.
 beside-title = Comparación de las cifras de { $count } campañas
@@ -2386,17 +2387,17 @@ beside-not-compared = no se comparan: { $why }
 # As in English
 beside-marked = { $verdict } ({ $marks })
 beside-one-day = un día
-beside-indicative = indicativa
-beside-vessels-not-stated = recipientes no indicados
+beside-indicative = indicativo
+beside-vessels-not-stated = recipientes sin indicar
 figure-unlike-vessels = otros recipientes
 figure-unlike-plane = irradiancia en otro plano
-figure-unlike-plane-not-stated = plano de la irradiancia no indicado
-figure-unlike-load-or-sun = otra carga, otro sol u otro aire
+figure-unlike-plane-not-stated = plano de la irradiancia sin indicar
+figure-unlike-load-or-sun = otra carga, irradiancia o temperatura del aire
 figure-unlike-load = otra carga
-figure-unlike-span = otro margen de temperaturas del agua
+figure-unlike-span = otro rango de temperaturas del agua
 figure-unlike-vessel-heat = el calor de los recipientes cuenta solo en una
 figure-unlike-no-budget = su ± no se da fuente por fuente
-beside-note = Cada ± es para el 95 %. Lo que ambas campañas tienen en común se anula en la diferencia, de modo que dos cifras cuyos márgenes se solapan aún pueden diferir.
+beside-note = Cada ± es del 95 %. Lo que ambas campañas tienen en común se anula en la diferencia, así que dos cifras cuyos intervalos se solapan aún pueden diferir.
 # First sentences of the report, for two cookers without a rating. { $difference } and
 # { $interval } in K m²/W; { $share }: the difference as a part of the figure of the first, %.
 beside-hotter = El recipiente vacío de { $second } se calienta más por cada W/m² que el de { $first }: { $difference } K m²/W más ({ $interval }), un { $share } %: se distinguen.
@@ -2409,29 +2410,29 @@ beside-cooler-not-told = No se puede saber qué recipiente vacío se calienta m�
 beside-hotter-not-compared = No se compara cuánto se calientan los recipientes vacíos de { $second } y { $first }: { $why }.
 beside-nothing-shared = { $second } y { $first } no tienen ninguna cifra en común.
 beside-others = Otras cifras de { $second } y { $first } que se pueden comparar: { $compared }; de estas, se distinguen: { $apart }.
-comparison-dry-note = Meseta: donde el recipiente ya no se calentó más. K m²/W: recipiente por encima del aire, por cada W/m², ± para el 95 %.
+comparison-dry-note = Estancamiento: donde el recipiente ya no se calentó más. K m²/W: recipiente por encima del aire, por cada W/m², ± del 95 %.
 comparison-dry-caption = Temperatura del recipiente vacío en °C frente a los minutos desde el inicio de una serie, en negro la de la campaña nombrada sobre el panel; trazo grueso: el estancamiento. No tuvieron la misma irradiancia: compare K m²/W, no grados.
 # Read out to those who do not see the figure. { $runs }: comparison-dry-one of each, with ";"
 # between them.
 # Read out to those who do not see the panel. { $highest }: degrees.
 comparison-dry-alt = Temperatura del recipiente vacío frente al tiempo, máxima { $highest }.
 comparison-practice-no-rating = JCGM 100:2008 para las diferencias
-beside-note-difference = La incertidumbre de una diferencia de cifras aparte de la calificación contiene la dispersión y los días de ambas campañas, cada una con sus propios grados de libertad, y lo que sus instrumentos no comparten. Lo que un mismo día hace a ambas no se descuenta de ella, lo que la aumenta. La calificación tiene su propia comparación; también la ganancia y la pérdida, donde ambas tienen una calificación y un balance térmico.
-beside-note-alike = Las cifras se comparan donde los archivos de campaña dejan pensar que son semejantes: por cada W/m², la irradiancia en un mismo plano; de recipientes vacíos o que se enfrían, el mismo número de recipientes, con el mismo calor y la misma superficie dentro de un 2 %; tiempos hasta hervir, eficiencias y exergía máxima, la irradiancia dentro de un 2 % y el ambiente dentro de 2 K; tiempos hasta hervir, la carga dentro de un 2 % y el punto de ebullición dentro de 2 K; eficiencias, un margen de temperaturas del agua dentro de 5 K en sus extremos y de 2 K de media; F2, la carga por cada m² dentro de un 10 %; constante de tiempo, la carga dentro de un 2 %. Estos límites son práctica habitual, sin fuente publicada. «Recipientes no indicados»: nadie dice que fueran semejantes.
-beside-note-pairs = «Se distinguen»: la p de la diferencia es menor que 0,05, corregida por el método de Holm por los pares en que se compara la cifra, de { $pairs } en total; no está corregida por el número de cifras. De una diferencia entre días sueltos nunca se dice que se distinguen.
+beside-note-difference = La incertidumbre de una diferencia de cifras aparte de la potencia normalizada contiene la dispersión y los días de ambas campañas, cada una con sus propios grados de libertad, y lo que sus instrumentos no comparten. Lo que un mismo día hace a ambas no se descuenta de ella, lo que la aumenta. La potencia normalizada tiene su propia comparación; también la ganancia y la pérdida, donde ambas campañas tienen resultado y balance térmico.
+beside-note-alike = Las cifras se comparan donde los archivos de campaña permiten suponer que son semejantes: por cada W/m², la irradiancia en un mismo plano; de recipientes vacíos o que se enfrían, el mismo número de recipientes, con la misma capacidad calorífica y la misma superficie dentro de un 2 %; tiempos hasta hervir, eficiencias y exergía máxima, la irradiancia dentro de un 2 % y el ambiente dentro de 2 K; tiempos hasta hervir, la carga dentro de un 2 % y el punto de ebullición dentro de 2 K; eficiencias, un rango de temperaturas del agua dentro de 5 K en sus extremos y de 2 K de media; F2, la carga por cada m² dentro de un 10 %; constante de tiempo, la carga dentro de un 2 %. Estos límites son práctica habitual, sin fuente publicada. «Recipientes sin indicar»: nadie dice que fueran semejantes.
+beside-note-pairs = «Se distinguen»: el valor p de la diferencia es menor que 0,05, corregido por el método de Holm por los pares en que se compara la cifra, de { $pairs } en total; no está corregido por el número de cifras. De una diferencia entre días sueltos nunca se dice que se distinguen.
 
 ## Slips that show
 
-dry-sun-down = en la meseta el sol estaba bajo el horizonte: el reloj, la zona horaria o el lugar están mal
+dry-sun-down = en el estancamiento el sol estaba bajo el horizonte: el reloj, la zona horaria o el lugar están mal
 dry-sun-down-remedy = corrija time_zone, latitud y longitud en [site], o las horas del registro
-dry-colder-than-air = el recipiente marca { $below } K por debajo del aire más fresco del ensayo: uno de los dos está en otra unidad que la indicada
+dry-colder-than-air = el recipiente marca { $below } K por debajo del aire más fresco de la serie: uno de los dos está en otra unidad que la indicada
 dry-very-hot = el recipiente marca { $highest } °C, más de lo que alcanzan las cocinas de construcción casera: ¿está el termómetro en °F?
 dry-unit-remedy = indique vessel_temperature y ambient_temperature en [units], "°F" o "°C", como muestra cada termómetro
 dish-losses-differ = la pérdida por enfriamiento, { $cooling } W/K, y la del balance térmico, { $balance } W/K, difieren en más que sus ±: el sol llegó a la carga que se enfriaba, o el viento era otro
-dish-losses-differ-remedy = dé sombra a toda la abertura y a la olla mientras se enfría, y anote el viento en ambos
+dish-losses-differ-remedy = haga sombra a toda la apertura y a la olla mientras se enfría, y anote el viento en ambas series
 box-plane-turned = las lecturas del sensor horizontal se convirtieron con estimate = "from-horizontal"; F1 y F2 se definen para ellas tal como eran
 box-plane-turned-remedy = haga una segunda campaña con los mismos registros, sin estimate y con plane = "horizontal"
-notice-long-run-other = { $log }: las lecturas abarcan { $days } días, un ensayo es una prueba de un día; compruebe las fechas, o indique start y end
-finding-no-water = ningún ensayo de esta campaña calienta agua, así que no hay nada que calificar
-finding-no-water-remedy = caliente una carga pesada de agua para obtener una calificación; las demás cifras valen por sí mismas
-instrument-assumed = no se indica; se toma la de la clase { $class }: { $basis }
+notice-long-run-other = { $log }: las lecturas abarcan { $days } días, y una serie es de un solo día; compruebe las fechas, o fije start y end
+finding-no-water = ninguna serie de esta campaña calienta agua, así que no hay nada que evaluar
+finding-no-water-remedy = caliente una carga de agua de masa conocida para obtener un resultado; las demás cifras valen por sí mismas
+instrument-assumed = sin indicar; se toma la de la clase { $class }: { $basis }
