@@ -151,7 +151,7 @@ fact-lost = nada de calor: el agua 50 K por encima del aire perdía { $power } �
 fact-scaled = { $power } ± { $half_width } W con 700 W/m² según el balance térmico (sección { $section })
 fact-scaled-loses = una pérdida de { $power } ± { $half_width } W con 700 W/m² según el balance térmico (sección { $section })
 fact-good = Rendimiento
-fact-per-area = { $power } ± { $half_width } W por m² de área de captación, el { $percent } % de 700 W/m²; publicado, con otros métodos: { $range } W/m² (véase { summary-title })
+fact-per-area = { $power } ± { $half_width } W por m² de área de captación, el { $percent } % de 700 W/m²; publicado, con otros métodos: { $range } W/m² (véase «{ summary-title }»)
 fact-kitchen = Al cocinar
 fact-heats = { $amount } de agua { $journey } en aproximadamente { $time }, con { $irradiance } W/m²
 fact-may-not-heat = puede que el agua no pase { $journey } con { $irradiance } W/m²
@@ -236,42 +236,42 @@ finding-too-few-intervals-own = solo hay { counted-intervals } en uso; el límit
 finding-too-few-intervals-remedy = { missing-intervals } en condiciones de usarse
 finding-too-few-days = intervalos usados en { counted-days }; la norma exige { $least }
 finding-too-few-days-own = intervalos usados en { counted-days }; el límite propio de la campaña exige { $least }
-finding-too-few-days-remedy = ensayar { missing-days }
+finding-too-few-days-remedy = ensaye { missing-days }
 finding-no-rating = no se puede ajustar ninguna recta: hacen falta tres intervalos usados con irradiancia, a distintas diferencias de temperatura
 finding-no-rating-remedy = más intervalos que se puedan usar, desde el ambiente hasta cerca de la ebullición
-finding-no-rating-remedy-irradiance = medir la irradiancia; sin ella no se puede normalizar la potencia
+finding-no-rating-remedy-irradiance = mida la irradiancia; sin ella no se puede normalizar la potencia
 finding-r-squared-low = R² es { $r_squared }, por debajo de { $least }; la norma solo pide una nota; este informe no declara la conformidad
 finding-r-squared-low-own = R² es { $r_squared }, por debajo del límite propio de la campaña de { $least }
 finding-r-squared-low-remedy = orientación más constante, cielo más despejado y menos viento; un sensor que no toque la olla
 # De una recta a la que sus puntos se ajustan bien.
 finding-r-squared-low-remedy-flat = R² es bajo porque la potencia apenas baja con la temperatura, no porque los puntos se dispersen, y el ± dice cuán seguro es el valor; un rango más amplio de temperatura del agua eleva R²
 finding-line-not-falling = la potencia no disminuye al calentarse el agua, cosa que no hace ninguna cocina real
-finding-line-not-falling-remedy = comprobar que la temperatura medida es la del agua, y abarcar un rango más amplio de temperaturas
+finding-line-not-falling-remedy = compruebe que la temperatura medida es la del agua, y abarque un rango más amplio de temperaturas
 finding-no-useful-heat = según la recta, la potencia a { $difference } K es de { $power } W: ahí el agua pierde calor
-finding-no-useful-heat-remedy = comprobar que las lecturas son de agua que se está calentando, con la cocina orientada
+finding-no-useful-heat-remedy = compruebe que las lecturas son de agua que se está calentando, con la cocina orientada
 finding-extrapolated = { $difference } K queda fuera de las diferencias de temperatura observadas, { $lowest } a { $highest } K
 finding-extrapolated-remedy = intervalos usados a ambos lados de { $difference } K
 # { $runs }: a list of finding-load-off-run.
 finding-load-off = la carga se aparta más de un { $tolerance } % de { $load } kg/m² en { $runs }
 # As in English
 finding-load-off-run = { $run } ({ $load } kg/m²)
-finding-load-off-remedy = pesar { $load } de agua por cada m² de área de captación, o corregir esa área
+finding-load-off-remedy = pese { $load } de agua por cada m² de área de captación, o corrija esa área
 # In the findings that follow, { $runs } is a list of the names of runs.
 finding-wind-not-measured = no se midió el viento en { $runs }
-finding-wind-not-measured-remedy = medir el viento junto a la cocina, a su altura
+finding-wind-not-measured-remedy = mida el viento junto a la cocina, a su altura
 finding-wind-estimated = el viento es una estimación a ojo en { $runs }, con la exactitud de un grado de la escala de Beaufort
 finding-irradiance-estimated = la irradiancia no se midió junto a la cocina en el plano normal a la radiación directa, sino que se estimó { $way }
-finding-irradiance-estimated-remedy = medir la irradiancia junto a la cocina, con un sensor orientado hacia el sol
+finding-irradiance-estimated-remedy = mida la irradiancia junto a la cocina, con un sensor orientado hacia el sol
 finding-irradiance-missing = no se midió la irradiancia en { $runs }, cuyos intervalos no se pueden normalizar y no están en la recta
-finding-irradiance-missing-remedy = medir la irradiancia en el plano normal a la radiación directa
+finding-irradiance-missing-remedy = mida la irradiancia en el plano normal a la radiación directa
 finding-irradiance-horizontal = la irradiancia se midió en el plano horizontal; la norma exige el plano normal a la radiación directa, en el que suele ser mayor, así que el resultado es probablemente demasiado alto
 # estimate = "from-horizontal" is written in the campaign file and stays as it is.
-finding-irradiance-horizontal-remedy = montar el sensor orientado al sol, igual que la cocina; hasta entonces, estimate = "from-horizontal" convierte sus lecturas al plano orientado al sol
+finding-irradiance-horizontal-remedy = monte el sensor orientado al sol, igual que la cocina; hasta entonces, estimate = "from-horizontal" convierte sus lecturas al plano orientado al sol
 finding-irradiance-plane-not-stated = el plano del sensor de irradiancia está sin indicar; la norma exige el plano normal a la radiación directa, que es el que se supone
 # plane = "normal" y [instruments.irradiance] son partes del archivo de campaña y quedan como están.
-finding-irradiance-plane-not-stated-remedy = indicar bajo [instruments.irradiance] cómo estaba puesto el sensor: plane = "normal" si estaba orientado al sol, plane = "horizontal" si estaba en horizontal
+finding-irradiance-plane-not-stated-remedy = indique bajo [instruments.irradiance] cómo estaba puesto el sensor: plane = "normal" si estaba orientado al sol, plane = "horizontal" si estaba en horizontal
 finding-impossible-gain = { counted-used } con más calor ganado que energía solar captada; el primero absorbió { $power } W de { $sunlight } W
-finding-impossible-gain-remedy = comprobar la masa de agua, el área de captación y las unidades de temperatura e irradiancia
+finding-impossible-gain-remedy = compruebe la masa de agua, el área de captación y las unidades de temperatura e irradiancia
 # { $limits }: a list of finding-own-limit.
 finding-requirement-relaxed = límites propios más laxos que un requisito: { $limits }
 finding-recommendation-relaxed = límites propios más laxos que una recomendación: { $limits }
@@ -283,7 +283,7 @@ finding-own-limit = { $what } { $value } (norma: { $practice })
 # As in English
 finding-practice-limit = { $what } { $value }
 # [limits] is a part of the campaign file and stays as it is.
-finding-own-limit-remedy = volver a los límites de la norma: borrar estos bajo [limits] en el archivo de campaña
+finding-own-limit-remedy = vuelva a los límites de la norma: borre estos bajo [limits] en el archivo de campaña
 finding-excluded-by-tester = el operador excluyó { counted-intervals }
 finding-excluded-by-tester-remedy = ninguna acción si el motivo anotado es válido
 
@@ -328,8 +328,8 @@ limit-r-squared = R² de la recta
 standing-requirement = requisito
 standing-recommendation = recomendación
 # The campaign has a limit of its own in place of the practice's.
-standing-own-requirement = propio, por un requisito
-standing-own-recommendation = propio, por una recomendación
+standing-own-requirement = propio (requisito)
+standing-own-recommendation = propio (recomendación)
 # As in English
 conditions-about = { $load } ± { $tolerance } %
 conditions-no-line = sin recta
@@ -989,7 +989,7 @@ cooking-opinion = Los tiempos, cantidades y meses de esta sección, y el tiempo 
 ## What it means for cooking
 
 cooking-no-line = Sin una recta no se puede decir nada sobre los tiempos de calentamiento.
-cooking-not-valid = Se omite: mientras los números contradigan la física, nada se puede decir de tiempos de calentamiento, alimentos ni meses.
+cooking-not-valid = Se omite: mientras los números contradigan la física, no se puede decir nada de tiempos de calentamiento, alimentos ni meses.
 # A load of water, in the first column of a table.
 cooking-load-tested = { $load }, la ensayada
 cooking-not-there = no llega
@@ -1012,7 +1012,7 @@ cooking-heat-ends = Con { $irradiance } W/m², el calor útil termina a una temp
 cooking-heat-ends-or-boils = Con { $irradiance } W/m², el calor útil termina a una temperatura del agua de { $end } ({ $range }), donde la potencia llega a cero; también puede durar hasta que el agua hierva, aquí a { $boiling }.
 cooking-ends-perhaps = Aquí el agua hierve a { $boiling }, probablemente antes de que termine el calor útil: el intervalo de ese final baja hasta { $lowest }.
 cooking-ends-above = Aquí el agua hierve a { $boiling }, antes de que termine el calor útil.
-cooking-never-ends = La potencia no baja, de modo que no muestra ningún final del calor útil; aquí el agua hierve a { $boiling }.
+cooking-never-ends = La potencia no baja, así que no se ve ningún final del calor útil; aquí el agua hierve a { $boiling }.
 cooking-boils-below-target = Aquí el agua hierve a { $boiling }, por debajo de { $target }; los tiempos son hasta la ebullición.
 cooking-light-of-test = Irradiancia constante de { $irradiance } W/m² en el plano de su sensor, la media de los intervalos usados, con la que la recta no necesita cambio de escala; viento como en los intervalos usados, cocina reorientada como en el ensayo.
 cooking-light-asked = Irradiancia constante de { $irradiance } W/m² en el plano de su sensor, como pide la campaña, con la potencia según el balance térmico; viento como en los intervalos usados, cocina reorientada como en el ensayo.
@@ -1060,7 +1060,7 @@ caution-burns-text = La olla, su tapa, la cubierta transparente, la rejilla y el
 caution-light-title = Luz concentrada y deslumbramiento
 caution-light-text = Nunca mire hacia el foco, ni al sol ni a su imagen en un reflector o panel: ningunas gafas de sol lo hacen seguro, y cerca del foco las gafas oscuras no bastan. Mantenga la cabeza y las manos fuera del haz. Aparte el reflector del sol, o hágale sombra, antes de acercar la mano a la olla. Tenga en cuenta que puede deslumbrar a vecinos, conductores y transeúntes.
 caution-fire-title = Incendio
-caution-fire-text = Un reflector conserva su foco mientras el sol se mueve, y así puede prender fuego a hierba seca, tela, madera o una pared hacia la que no miraba hace una hora. Instálelo sobre suelo desnudo, lejos de todo lo que arda, tenga a mano agua o arena, y cubra el reflector o póngalo boca abajo cuando no se use, también bajo techo y en el almacén. Nunca eche agua sobre grasa en llamas: tápela.
+caution-fire-text = Un reflector conserva su foco mientras el sol se mueve, y así puede prender fuego a hierba seca, tela, madera o una pared hacia la que no apuntaba hace una hora. Instálelo sobre suelo desnudo, lejos de todo lo que arda, tenga a mano agua o arena, y cubra el reflector o póngalo boca abajo cuando no se use, también bajo techo y en el almacén. Nunca eche agua sobre grasa en llamas: tápela.
 caution-unattended-title = Nunca sin vigilancia
 caution-unattended-text = Alguien que conoce los peligros permanece junto a la cocina, la orienta y vigila la olla. Una olla que ha hervido hasta quedarse seca se sobrecalienta, se raja o se incendia; un frasco cerrado herméticamente o una tapa sujeta con abrazaderas pueden reventar.
 caution-children-title = Niños y animales
@@ -1079,7 +1079,7 @@ caution-sources = Fuentes. Quemaduras: ISO 13732-1:2006. Alimentos: USDA FSIS, z
 #
 # { $log } and { $weather } are names of files, { $column } is the header of a column.
 
-notice-rows-sorted = { $log }: las filas no estaban en orden de tiempo y se han ordenado
+notice-rows-sorted = { $log }: las filas no estaban en orden cronológico y se han ordenado
 notice-repeated-times = { $log }: { $rows ->
         [one] { $rows } fila omitida
        *[other] { $rows } filas omitidas
@@ -1135,7 +1135,7 @@ notice-sensors-incomplete = { $log }: en { $readings ->
     } a uno de los sensores de { $quantity } le falta la lectura; la media de los demás da ahí un salto si difieren
 notice-long-run = { $log }: las lecturas abarcan { $days } días, y una serie es un calentamiento en un día; compruebe las fechas, fije start y end, o split = "daily"
 notice-above-boiling = { $log }: el agua alcanza { $highest }, por encima de su punto de ebullición de { $boiling } aquí; compruebe el sensor, la altitud o la presión
-notice-odd-noon = { $log }: el mediodía solar cae a las { $noon } del reloj; compruebe la longitud (este positivo) y la zona horaria
+notice-odd-noon = { $log }: el mediodía solar cae a las { $noon } del reloj; compruebe la longitud (positiva hacia el este) y la zona horaria
 notice-column-not-found = { $log }: ninguna columna se reconoce como { $quantity }, magnitud que cuenta como no medida; sin leer: { $ignored }; si una de ellas la contiene, nómbrela bajo [columns]
 # { $files }: a list. --allow-outside is written on the command line and stays as it is.
 notice-outside = leído de fuera de la carpeta de la campaña, como permitió quien generó este informe (--allow-outside): { $files }
@@ -1781,11 +1781,11 @@ sheet-mark = Datos inventados, para demostración
 # What stands at the left has room for 13 letters, else it goes onto two lines.
 
 plan-sun = sol
-plan-sun-course = sale { $rise }, mediodía solar { $noon }, se pone { $set }
-plan-sun-no-rise = no sale, mediodía solar { $noon }, se pone { $set }
-plan-sun-no-set = sale { $rise }, mediodía solar { $noon }, no se pone
-plan-sun-neither = no sale, mediodía solar { $noon }, no se pone
-plan-sun-always = no se pone; mediodía solar { $noon }
+plan-sun-course = sale a las { $rise }, mediodía solar a las { $noon }, se pone a las { $set }
+plan-sun-no-rise = no sale, mediodía solar a las { $noon }, se pone a las { $set }
+plan-sun-no-set = sale a las { $rise }, mediodía solar a las { $noon }, no se pone
+plan-sun-neither = no sale, mediodía solar a las { $noon }, no se pone
+plan-sun-always = no se pone; mediodía solar a las { $noon }
 plan-sun-never = no sale
 # The hours about noon in which the practice lets one test.
 plan-window = ventana solar
@@ -1857,15 +1857,15 @@ plan-gives = Este día puede dar como máximo { $most ->
 plan-gives-by-heating = Este día puede dar como máximo { $most ->
         [one] { $most } intervalo de { $minutes } min
        *[other] { $most } intervalos de { $minutes } min
-    }; un calentamiento de esta carga, alrededor de { $heating }, después empiece de nuevo con agua fresca.
+    }; un calentamiento de esta carga dura alrededor de { $heating }; después, empiece de nuevo con agua fresca.
 
 ## Field sheet: before the first reading
 
 check-shade = cocina sin sombra hasta el final
-check-wind = viento flojo: el humo se desvía, las hojas están quietas
+check-wind = viento flojo: el humo se desvía, las hojas no se mueven
 check-weighed = masa de agua con balanza, no a tazas
 check-sensor = sensor en el agua, a 10 mm del fondo, sin tocar la pared
-check-lid = tapa puesta, y se queda puesta
+check-lid = tapa puesta, sin quitarla
 check-air = termómetro del aire a la sombra, fuera de la luz de la cocina
 check-irradiance = sensor de irradiancia limpio y de cara al sol
 check-irradiance-flat = sensor de irradiancia limpio y en horizontal, junto a la cocina
@@ -1892,7 +1892,7 @@ sheet-water = agua, { $unit }
 sheet-air = aire, { $unit }
 # Bft: Beaufort.
 sheet-wind = viento, Bft
-sheet-sky = cielo: claro o nube
+sheet-sky = cielo: despejado o nubes
 sheet-irradiance = irrad., W/m²
 sheet-expected = esperada, { $unit }
 sheet-aim = orientar
@@ -1917,8 +1917,8 @@ wind-sign-8 = se rompen ramitas
 # What the column of expected temperatures rests on. { $start }, { $air }: temperatures.
 plan-expected = Lo que se espera de la cocina según su resultado hasta ahora, Ps(50) = { $power } W ± { $expanded } W (95 %): { $load } calentados desde { $start } con cielo despejado y aire a { $air }, como en sus ensayos; con su intervalo del 95 %. Un agua muy por debajo de eso indica bruma, viento, mala orientación o una tapa suelta.
 # The models behind the numbers.
-plan-models = Cielo despejado según Ineichen y Perez 2002 para { $elevation } m, turbidez de Linke { $turbidity } (habitual con cielo despejado); la bruma y el polvo dan menos. Sol según NREL/TP-560-34302; un horizonte llano.
-plan-models-stated = Cielo despejado según Ineichen y Perez 2002 para { $elevation } m, turbidez de Linke { $turbidity } (la indicada); la bruma y el polvo dan menos. Sol según NREL/TP-560-34302; un horizonte llano.
+plan-models = Cielo despejado según Ineichen y Perez 2002 para { $elevation } m, turbidez de Linke { $turbidity } (habitual con cielo despejado); la bruma y el polvo dan menos. Sol según NREL/TP-560-34302; horizonte plano.
+plan-models-stated = Cielo despejado según Ineichen y Perez 2002 para { $elevation } m, turbidez de Linke { $turbidity } (la indicada); la bruma y el polvo dan menos. Sol según NREL/TP-560-34302; horizonte plano.
 page-sheet-checks = Antes de la primera lectura
 # Above the columns that a field sheet has for the pencil, on a phone.
 page-sheet-read = Lo que se anota en cada lectura
@@ -2016,7 +2016,7 @@ figure-loss-factor-good-for = comparar recipientes y sus envolturas
 figure-loss-factor-not-with = factores de otra superficie, o con otro viento
 figure-optical-factor = factor óptico
 figure-optical-factor-good-for = comparar espejos y orientación
-figure-optical-factor-not-with = factores según la irradiancia directa, donde esta es la global
+figure-optical-factor-not-with = factores según la irradiancia directa, si aquí es la global
 figure-dish-boiling = tiempo desde el ambiente hasta hervir
 figure-dish-boiling-good-for = saber cuánto tarda esta carga con esta irradiancia
 figure-dish-boiling-not-with = tiempos con otra carga, irradiancia o altitud
@@ -2068,7 +2068,7 @@ dry-mean-of = El valor es la media de { $runs ->
 dry-head-run = serie
 dry-head-plateau = estanc., °C
 dry-head-ambient = aire, °C
-dry-head-irradiance = G, W/m²
+dry-head-irradiance = irrad., W/m²
 # As in English
 dry-head-difference = K m²/W
 dry-head-initial = subida inicial, K/min
@@ -2082,10 +2082,10 @@ dry-axis-time = tiempo desde la primera lectura, min
 dry-axis-vessel = recipiente, °C
 dry-key-vessel = lecturas
 dry-key-plateau = estancamiento
-dry-source = Estancamiento, según la lectura de este proyecto: el tramo más caliente de al menos diez minutos, más largo con un termómetro de aguja de divisiones gruesas, en que el recipiente sube o baja menos de 0,1 K/min y la irradiancia queda dentro de ± 20 W/m² y por encima de 600 W/m². El cociente es el que Mullick, Kandpal y Saxena 1987 usan para cocinas de caja. Subida inicial: en los diez primeros minutos, o entre las dos primeras lecturas.
+dry-source = Estancamiento, según la interpretación de este proyecto: el tramo más caliente de al menos diez minutos, más largo con un termómetro de aguja de divisiones gruesas, en que el recipiente sube o baja menos de 0,1 K/min y la irradiancia queda dentro de ± 20 W/m² y por encima de 600 W/m². El cociente es el que Mullick, Kandpal y Saxena 1987 usan para cocinas de caja. Subida inicial: en los diez primeros minutos, o entre las dos primeras lecturas.
 dry-no-vessel = el registro no tiene la temperatura del recipiente
 dry-no-vessel-remedy = nombre la columna del recipiente como vessel_temperature bajo [columns]; si el recipiente tenía agua, escriba kind = "water"
-dry-no-irradiance = el registro no tiene irradiancia, así que el estancamiento no se puede referir al sol
+dry-no-irradiance = el registro no tiene irradiancia, así que el estancamiento no se puede relacionar con ella
 dry-no-irradiance-remedy = anote la irradiancia con cada lectura, o declare tramos sin nubes y estimate = "clear-sky"
 # { $minutes }: what a plateau takes with this thermometer.
 dry-too-short = las lecturas que cuentan no cubren sin hueco los { $minutes } min que requiere un estancamiento con este termómetro
@@ -2106,11 +2106,11 @@ box-what = F1 = (Tp − Ta)/H: cuánto se eleva la caja vacía sobre el aire por
 box-grade = grado
 box-grade-a = A: F1 está con seguridad por encima de { $limit } K m²/W (IS 13429)
 box-grade-none = ninguno: F1 no está con seguridad por encima de { $limit } K m²/W, el límite del grado A (IS 13429); los grados inferiores no se evalúan
-box-rests-on-dry = F1 se apoya en { $runs ->
+box-rests-on-dry = F1 se basa en { $runs ->
     [one] { $runs } serie en seco
    *[other] { $runs } series en seco
 } con estancamiento.
-box-rests-on-water = F2 se apoya en { $runs ->
+box-rests-on-water = F2 se basa en { $runs ->
     [one] { $runs } subida
    *[other] { $runs } subidas
 } del agua de { $from } a { $to }.
@@ -2160,12 +2160,12 @@ box-one-day-remedy = ensaye otros días
 section-dish = Ensayo de enfriamiento y calentamiento
 dish-what = A la sombra, la carga pierde su temperatura por encima del aire con la constante de tiempo τ0; con la capacidad calorífica C del agua y los recipientes, C/τ0 es su pérdida. F′UL es esa pérdida por cada m² de superficie de los recipientes. Al sol, F′η0 es la parte de la radiación sobre el área de captación que recibe la carga, con la pérdida sumada.
 dish-loss = pérdida al aire por enfriamiento, F′UL·At
-dish-rests-on-cooling = La pérdida se apoya en { $runs ->
+dish-rests-on-cooling = La pérdida se basa en { $runs ->
     [one] { $runs } serie
    *[other] { $runs } series
 } de enfriamiento, de { $from } hasta bajar a { $to }.
 dish-rests-on-vessels = Para los recipientes cuenta una capacidad calorífica de { $heat } J/K: { $basis }.
-dish-rests-on-heating = El factor óptico se apoya en { $runs ->
+dish-rests-on-heating = El factor óptico se basa en { $runs ->
     [one] { $runs } calentamiento
    *[other] { $runs } calentamientos
 }, desde 5 K por encima del aire hasta 5 K por debajo de la ebullición, hasta donde llegue cada uno.
@@ -2208,7 +2208,7 @@ dish-one-day-remedy = ensaye otros días
 section-efficiency = Energía y exergía
 efficiency-what = Eficiencia energética: el calor que absorbió el agua entre la energía solar sobre el área de captación. Eficiencia exergética: lo mismo con la parte que podría convertirse en trabajo, de modo que el agua caliente cuenta más que la tibia. Exergía máxima: el vértice de la parábola de la exergía frente a la diferencia de temperatura; factor de calidad: ese máximo entre la exergía del calor que allí se pierde.
 # { $range } in °C.
-efficiency-rests-on = Se apoyan en { counted-intervals } con lecturas fiables, agua de { $range }, { $irradiance } W/m² de media. Los recipientes no cuentan.
+efficiency-rests-on = Se basan en { counted-intervals } con lecturas fiables, agua de { $range }, { $irradiance } W/m² de media. Los recipientes no cuentan.
 efficiency-peak-at = El máximo está { $difference } K por encima del aire, con la irradiancia del ensayo ({ $irradiance } W/m² de media).
 efficiency-caption = Exergía que gana el agua, intervalo por intervalo, frente a su temperatura por encima del aire; trazo grueso: la parábola.
 efficiency-caption-no-peak = Exergía que gana el agua, intervalo por intervalo, frente a su temperatura por encima del aire. No hay ningún máximo entre los intervalos.
@@ -2220,7 +2220,7 @@ efficiency-key-parabola = parábola
 efficiency-source = Exergía de la radiación solar según Petela 1964 con el sol a 5777 K; exergía del agua según el segundo principio. Como Öztürk 2004 y otros; los artículos eligen otros rangos de temperatura del agua, así que compare solo con el rango de arriba. Exergía máxima y factor de calidad según Kumar, Vishwanath y Gupta 2012; que la pérdida allí sea la exergía del calor perdido, u·Td·(1 − Ta/T), con la u de este informe, es la interpretación de este proyecto.
 efficiency-plane = la irradiancia se midió con un sensor en horizontal: donde el área de captación está orientada al sol, la energía solar se cuenta de menos, y las eficiencias salen demasiado altas
 efficiency-plane-remedy = compare solo con ensayos cuyo sensor estuviera en horizontal
-efficiency-no-peak = la exergía no tiene ningún punto más alto entre los intervalos, así que no hay máximo ni factor de calidad
+efficiency-no-peak = la exergía no tiene ningún máximo entre los intervalos, así que no hay exergía máxima ni factor de calidad
 efficiency-no-peak-remedy = ensaye desde 5 K por encima del aire hasta cerca de la ebullición
 efficiency-no-loss = la pérdida puede ser nula, así que no hay factor de calidad
 efficiency-no-loss-remedy = ensaye en un rango más amplio de temperaturas del agua, y en más días
@@ -2278,7 +2278,7 @@ check-none-used = sin valor: { $intervals ->
 }
 check-not-valid = sin valor: el agua ganó más calor que la energía solar que incidió en la cocina; más intervalos no ayudan
 # What to do next. { $command } stays as it is.
-check-next-report = escribir el informe: { $command }
+check-next-report = escriba el informe: { $command }
 # Headers of the tables of runs: there is little room.
 check-run = serie
 check-date = fecha
@@ -2311,17 +2311,17 @@ check-how-read = Cómo se leyeron los registros
 check-hole = { $run }: ningún intervalo de { $from } a { $to } el { $date }: allí no hay dos lecturas del agua separadas de { $shortest } a { $longest } minutos
 check-not-normalised = { $run }: { counted-intervals } sin irradiancia, que cumplen todos los límites y no se usan
 # What helps where intervals are set aside: what the person beside the cooker can do.
-helps-water-below-window = empezar con el agua unos kelvin por encima del ambiente, o dejar que se caliente antes de que cuente
-helps-water-above-window = terminar la serie, o empezar de nuevo con agua fría, cuando el agua se acerque a la ebullición
-helps-ambient-out-of-range = elegir otra estación del año u otra hora del día
-helps-irradiance-low = esperar cielo despejado y mantener limpio el vidrio del sensor
-helps-irradiance-high = comprobar la calibración del sensor y evitar que le llegue luz reflejada
-helps-irradiance-unsteady = ensayar en días sin paso de nubes y mantener orientado el sensor
-helps-wind-high = ensayar en un lugar resguardado o en días más tranquilos
-helps-outside-solar-window = calentar dentro de la ventana, que está en hora solar
-helps-reading-gap = registrar cada magnitud al menos una vez en cada intervalo
+helps-water-below-window = empiece con el agua unos kelvin por encima del ambiente, o deje que se caliente antes de que cuente
+helps-water-above-window = termine la serie, o empiece de nuevo con agua fría, cuando el agua se acerque a la ebullición
+helps-ambient-out-of-range = elija otra estación del año u otra hora del día
+helps-irradiance-low = espere cielo despejado y mantenga limpio el vidrio del sensor
+helps-irradiance-high = compruebe la calibración del sensor y evite que le llegue luz reflejada
+helps-irradiance-unsteady = ensaye en días sin paso de nubes y mantenga orientado el sensor
+helps-wind-high = ensaye en un lugar resguardado o en días más tranquilos
+helps-outside-solar-window = caliente dentro de la ventana, que está en hora solar
+helps-reading-gap = registre cada magnitud al menos una vez en cada intervalo
 helps-excluded-by-tester = nada, salvo que la exclusión fuera un error
-helps-not-cloudless = anotar en cada lectura si el cielo estaba sin nubes; medir la irradiancia donde pasen nubes
+helps-not-cloudless = anote en cada lectura si el cielo estaba sin nubes; mida la irradiancia donde pasen nubes
 # Behind helps-outside-solar-window.
 helps-by-clock = { $helps }; el { $date } fue de { $from } a { $to } según el reloj
 # Of several logs, { $what }: what is said of each of them.
