@@ -359,7 +359,6 @@ run-used = { $used } of { $of } used
 run-load = { $water } of water, { $load } kg/m²
 run-aimed = aimed every { $minutes } min
 run-predicted = r.m.s. { $rms } K
-run-not-predicted = no interval used
 # A note of the tester, who alone vouches for it.
 run-tester = Tester: { $note }
 run-hole = No interval from { $from } to { $to }: no two water readings there are { $shortest } to { $longest } minutes apart.

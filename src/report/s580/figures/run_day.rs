@@ -23,8 +23,8 @@ use crate::report::s580::run_grid::local_hours;
 /// Heights of the three panels by the width of the figure, points, the widest first.
 const HEIGHTS_PT: &[(f64, [f64; 3])] = &[
     (400.0, [112.0, 50.0, 36.0]),
-    (200.0, [90.0, 39.0, 29.0]),
-    (0.0, [60.0, 29.0, 21.0]),
+    (200.0, [78.0, 33.0, 25.0]),
+    (0.0, [58.0, 28.0, 24.0]),
 ];
 /// Room above the first panel and between two, for the upper half of a number, points.
 const ABOVE_PT: f64 = 4.0;

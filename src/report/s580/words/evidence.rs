@@ -178,11 +178,10 @@ fn run_caption(assessment: &Assessment, index: usize, words: &Words) -> String {
     let aimed = aimed_min
         .filter(|_| !are_alike)
         .map(|minutes| message!("run-aimed", minutes = short(minutes)));
-    let predicted = match &assessment.s580.predicted[index] {
-        Some(predicted) => message!("run-predicted", rms = fixed(predicted.rms_k, 1)),
-        None => message!("run-not-predicted"),
-    };
-    let said = [Some(load), aimed, Some(predicted)];
+    let predicted = assessment.s580.predicted[index].as_ref();
+    let predicted =
+        predicted.map(|predicted| message!("run-predicted", rms = fixed(predicted.rms_k, 1)));
+    let said = [Some(load), aimed, predicted];
     words.say(clauses(said.into_iter().flatten()))
 }
 
