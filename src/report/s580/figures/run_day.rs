@@ -35,7 +35,7 @@ const RIGHT_PT: f64 = 15.0;
 const LANES_GAP_PT: f64 = 2.5;
 const BELOW_PT: f64 = 0.5;
 /// Spans of time for each point of width, of which the lowest and highest are drawn.
-const SPANS_A_POINT: f64 = 1.5;
+const SPANS_A_POINT: f64 = 1.0;
 /// How far the middle of a name is above or below its curve, and how far it ends beside it,
 /// points.
 const OFF_CURVE_PT: f64 = 5.2;
