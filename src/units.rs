@@ -71,6 +71,18 @@ pub fn celsius_to_fahrenheit(celsius: f64) -> f64 {
     celsius * 1.8 + 32.0
 }
 
+/// Degrees Celsius of a temperature in degrees Fahrenheit.
+///
+/// # Source
+/// NIST SP 811 (2008), appendix B.8.
+///
+/// ```
+/// assert_eq!(simmerline::units::fahrenheit_to_celsius(212.0), 100.0);
+/// ```
+pub fn fahrenheit_to_celsius(fahrenheit: f64) -> f64 {
+    (fahrenheit - 32.0) / 1.8
+}
+
 /// Pounds of a mass in kilograms.
 pub fn kilograms_to_pounds(kilograms: f64) -> f64 {
     kilograms / KILOGRAMS_PER_POUND

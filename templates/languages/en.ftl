@@ -347,11 +347,11 @@ runs-axes = All runs have the same axes.
 runs-axes-but-clock = All runs have the same axes, but for the clock.
 runs-axes-own-start = All runs have the same axes; each clock begins with its run and is as long as the others.
 runs-shaded = Shaded: used intervals. Dotted: limits.
-runs-wind = Wind: readings as a thin line, means of intervals as bars.
+runs-wind = Wind: readings thin, means of intervals bold.
 runs-no-wind = Wind was not measured.
 runs-no-irradiance = Irradiance was not measured.
-runs-lanes = Below: intervals that are not used, a row for each reason, with their number.
-runs-predicted = r.m.s.: difference between the water temperature that the fitted line predicts and the one measured.
+runs-lanes = Below: intervals not used, by reason, with their number.
+runs-predicted = r.m.s.: predicted minus measured water temperature.
 run-title = Run { $number }, { $date }
 # How many intervals of how many are used: beside the title, as short as can be.
 run-used = { $used } of { $of } used
@@ -359,7 +359,6 @@ run-used = { $used } of { $of } used
 run-load = { $water } of water, { $load } kg/m²
 run-aimed = aimed every { $minutes } min
 run-predicted = r.m.s. { $rms } K
-run-not-predicted = no interval used
 # A note of the tester, who alone vouches for it.
 run-tester = Tester: { $note }
 run-hole = No interval from { $from } to { $to }: no two water readings there are { $shortest } to { $longest } minutes apart.

@@ -362,7 +362,6 @@ run-load = { $water } de agua, { $load } kg/m²
 run-aimed = orientada cada { $minutes } min
 # As in English
 run-predicted = r.m.s. { $rms } K
-run-not-predicted = ningún intervalo usado
 run-tester = Operador: { $note }
 run-hole = Ningún intervalo de { $from } a { $to }: allí no hay dos lecturas del agua separadas de { $shortest } a { $longest } minutos.
 # Read out to those who do not see the figure. { $irradiance }, { $wind }: the next messages.

@@ -371,7 +371,6 @@ run-used = STILL TO TRANSLATE
 run-load = STILL TO TRANSLATE
 run-aimed = STILL TO TRANSLATE
 run-predicted = STILL TO TRANSLATE
-run-not-predicted = STILL TO TRANSLATE
 run-tester = STILL TO TRANSLATE
 run-hole = Pas d’intervalle de { $from } à { $to } : il n’y a pas là deux relevés de l’eau séparés de { $shortest } à { $longest } minutes.
 # Read out to those who do not see the figure. { $irradiance }, { $wind }: the next messages.

@@ -360,7 +360,6 @@ run-used = STILL TO TRANSLATE
 run-load = STILL TO TRANSLATE
 run-aimed = STILL TO TRANSLATE
 run-predicted = STILL TO TRANSLATE
-run-not-predicted = STILL TO TRANSLATE
 run-tester = STILL TO TRANSLATE
 run-hole = Nenhum intervalo de { $from } a { $to }: aí não há duas leituras da água separadas por { $shortest } a { $longest } minutos.
 # Read out to those who do not see the figure. { $irradiance }, { $wind }: the next messages.

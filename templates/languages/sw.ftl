@@ -356,7 +356,6 @@ run-used = STILL TO TRANSLATE
 run-load = STILL TO TRANSLATE
 run-aimed = STILL TO TRANSLATE
 run-predicted = STILL TO TRANSLATE
-run-not-predicted = STILL TO TRANSLATE
 run-tester = STILL TO TRANSLATE
 run-hole = Hakuna kipindi kuanzia { $from } hadi { $to }: hakuna vipimo viwili vya maji huko vilivyopishana kwa dakika { $shortest } hadi { $longest }.
 # Read out to those who do not see the figure. { $irradiance }, { $wind }: the next messages.

@@ -16,7 +16,7 @@ pub const GAP_PT: f64 = 3.5;
 const MOST_LEFT: f64 = 0.38;
 /// The lowest temperature of the axis is a multiple of this, and so far below the coldest, °C.
 const ROUND_C: f64 = 10.0;
-const BELOW_COLDEST_K: f64 = 4.0;
+const BELOW_COLDEST_K: f64 = 9.0;
 /// Room above all temperatures, for the name of the boiling point, as a share of them.
 const ABOVE_HOTTEST: f64 = 0.12;
 /// Room above the highest irradiance and wind, as a share of them.

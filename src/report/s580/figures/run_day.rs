@@ -11,7 +11,7 @@ use super::run_clock::{CLOCK_PT, clock_ticks, draw_clock};
 use super::run_curves::pieces;
 use super::run_panel::{Panel, dotted, draw_limit, draw_line};
 use crate::error::Result;
-use crate::language::{Message, celsius, fixed, short};
+use crate::language::{Message, UnitSystem, celsius, fixed, short};
 use crate::logs::Series;
 use crate::message;
 use crate::procedure::s580::intervals::Interval;
@@ -19,23 +19,29 @@ use crate::procedure::{Assessment, Run};
 use crate::report::figures::labels::{Label, Labels, PlacePt, Spot};
 use crate::report::figures::style::{Area, Canvas, INK, LIMIT, NOTE, stroke};
 use crate::report::s580::run_grid::local_hours;
+use crate::units::fahrenheit_to_celsius;
 
 /// Heights of the three panels by the width of the figure, points, the widest first.
 const HEIGHTS_PT: &[(f64, [f64; 3])] = &[
     (400.0, [112.0, 50.0, 36.0]),
-    (200.0, [90.0, 39.0, 29.0]),
-    (0.0, [60.0, 29.0, 21.0]),
+    (200.0, [78.0, 33.0, 25.0]),
+    (0.0, [58.0, 28.0, 24.0]),
 ];
 /// Room above the first panel and between two, for the upper half of a number, points.
 const ABOVE_PT: f64 = 4.0;
 const BETWEEN_PT: f64 = 7.0;
 /// Room right of the panels, for counts and the last clock time, points.
 const RIGHT_PT: f64 = 15.0;
+/// The same where there are degrees Fahrenheit, too.
+const RIGHT_US_PT: f64 = 27.0;
+/// Degrees Fahrenheit that are marked, the first with its unit, and the length of a mark, points.
+const FAHRENHEIT: &[f64] = &[200.0, 150.0, 100.0, 50.0];
+const TICK_PT: f64 = 2.2;
 /// Room between the clock and the lanes, and below the last, points.
 const LANES_GAP_PT: f64 = 2.5;
 const BELOW_PT: f64 = 0.5;
 /// Spans of time for each point of width, of which the lowest and highest are drawn.
-const SPANS_A_POINT: f64 = 1.5;
+const SPANS_A_POINT: f64 = 1.0;
 /// How far the middle of a name is above or below its curve, and how far it ends beside it,
 /// points.
 const OFF_CURVE_PT: f64 = 5.2;
@@ -128,7 +134,11 @@ impl Day<'_, '_> {
     fn panel<'s>(&self, scale: &'s Scale, (top_pt, bottom_pt): (f64, f64)) -> Panel<'s> {
         Panel {
             left_pt: self.left_pt,
-            right_pt: self.canvas.width_pt - RIGHT_PT,
+            right_pt: self.canvas.width_pt
+                - match self.canvas.words.units {
+                    UnitSystem::Si => RIGHT_PT,
+                    UnitSystem::Us => RIGHT_US_PT,
+                },
             top_pt,
             bottom_pt,
             span_h: self.span_h,
@@ -202,7 +212,11 @@ impl Day<'_, '_> {
         for curve in water.iter().chain(&ambient_curves).chain(&least) {
             labels.keep_clear_of(curve);
         }
-        self.name_temperatures(panel, labels, [&water, &ambient_curves, &least])
+        self.name_temperatures(panel, labels, [&water, &ambient_curves, &least])?;
+        match self.canvas.words.units {
+            UnitSystem::Si => Ok(()),
+            UnitSystem::Us => self.draw_fahrenheit(panel, labels),
+        }
     }
 
     /// Names the curves and the ends of the water window, each where it is free.
@@ -234,6 +248,36 @@ impl Day<'_, '_> {
             let name = message!("figure-above-ambient", margin = short(margin_k));
             let above = along_curve(least, -OFF_CURVE_PT);
             self.name(labels, name, &LIMIT, &above)?;
+        }
+        Ok(())
+    }
+
+    /// Degrees Fahrenheit at the right edge of the temperatures.
+    fn draw_fahrenheit(&self, panel: &Panel<'_>, labels: &mut Labels) -> Result<()> {
+        for (place, fahrenheit) in FAHRENHEIT.iter().enumerate() {
+            let celsius = fahrenheit_to_celsius(*fahrenheit);
+            let (low_c, high_c) = panel.scale.range;
+            if !(low_c..=high_c).contains(&celsius) {
+                continue;
+            }
+            let at = panel.place(panel.span_h.1, celsius);
+            let tick = [at, (at.0 + TICK_PT, at.1)];
+            draw_line(self.area, &tick, stroke(&NOTE, 0.5))?;
+            let number = self.canvas.words.say(short(*fahrenheit));
+            let words = &match place {
+                0 => format!("{number} °F"),
+                _ => number,
+            };
+            let label = Label {
+                words,
+                size_pt: TEXT_PT,
+                colour: &NOTE,
+            };
+            let spot = Spot {
+                at: (self.canvas.width_pt, at.1),
+                side: HPos::Right,
+            };
+            labels.write(self.area, &label, &[spot])?;
         }
         Ok(())
     }

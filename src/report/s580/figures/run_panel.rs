@@ -100,6 +100,7 @@ impl Panel<'_> {
             draw_limit(area, &self.level(limit.value))?;
         }
         let bottom = [self.left_pt, self.right_pt].map(|across| (across, self.bottom_pt));
+        labels.keep_clear_of(&bottom);
         draw_line(area, &bottom, stroke(&INK, 0.6))
     }
 

@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 
-use crate::language::{Message, Phrase, Words, clauses, date, fixed, kilograms, short};
+use crate::language::{Message, Phrase, UnitSystem, Words, clauses, date, fixed, kilograms, short};
 use crate::logs::Readings;
 use crate::message;
 use crate::procedure::s580::intervals::Interval;
@@ -11,7 +11,7 @@ use crate::procedure::{Assessment, Run};
 use crate::report::rows::Figure;
 use crate::report::s580::lanes::Lane;
 use crate::report::s580::run_grid::{RunClock, is_long, runs_in_a_row};
-use crate::units::{clock_from_hours, local_clock};
+use crate::units::{celsius_to_fahrenheit, clock_from_hours, local_clock};
 
 /// Section 3.
 #[derive(Debug, Clone, Serialize)]
@@ -35,6 +35,8 @@ pub struct RunPart {
 /// Section 4: every interval of the campaign.
 #[derive(Debug, Clone, Serialize)]
 pub struct IntervalTable {
+    /// Unit of the temperatures of water and air; differences are in kelvins.
+    pub temperature_unit: &'static str,
     /// Why intervals are not used: names of the columns of marks.
     pub lanes: Vec<String>,
     pub groups: Vec<IntervalGroup>,
@@ -178,11 +180,10 @@ fn run_caption(assessment: &Assessment, index: usize, words: &Words) -> String {
     let aimed = aimed_min
         .filter(|_| !are_alike)
         .map(|minutes| message!("run-aimed", minutes = short(minutes)));
-    let predicted = match &assessment.s580.predicted[index] {
-        Some(predicted) => message!("run-predicted", rms = fixed(predicted.rms_k, 1)),
-        None => message!("run-not-predicted"),
-    };
-    let said = [Some(load), aimed, Some(predicted)];
+    let predicted = assessment.s580.predicted[index].as_ref();
+    let predicted =
+        predicted.map(|predicted| message!("run-predicted", rms = fixed(predicted.rms_k, 1)));
+    let said = [Some(load), aimed, predicted];
     words.say(clauses(said.into_iter().flatten()))
 }
 
@@ -259,10 +260,20 @@ pub fn interval_table(assessment: &Assessment, words: &Words) -> IntervalTable {
     };
     let aside = (!lanes.is_empty()).then(|| message!("intervals-dots"));
     let notes = [message!("intervals-note")].into_iter().chain(aside);
+    let (temperature_unit, _) = temperatures_in(words.units);
     IntervalTable {
+        temperature_unit,
         groups: runs.iter().enumerate().map(group).collect(),
         lanes: lanes.iter().map(|lane| words.say(lane.name())).collect(),
         notes: notes.map(|note| words.say(note)).collect(),
+    }
+}
+
+/// The unit of temperatures in a system, and what turns degrees Celsius into it.
+fn temperatures_in(units: UnitSystem) -> (&'static str, fn(f64) -> f64) {
+    match units {
+        UnitSystem::Si => ("°C", |celsius| celsius),
+        UnitSystem::Us => ("°F", celsius_to_fahrenheit),
     }
 }
 
@@ -279,6 +290,7 @@ fn interval_row(
         value.map_or_else(|| "–".to_owned(), |value| number(value, decimals))
     };
     let clock = |time_us: i64| local_clock(time_us, zone);
+    let (_, of_c) = temperatures_in(words.units);
     let sun_range = measured.irradiance.map_or_else(
         || "–".to_owned(),
         |sun| format!("{}–{}", number(sun.min, 0), number(sun.max, 0)),
@@ -294,10 +306,10 @@ fn interval_row(
             clock_from_hours(measured.solar_start_h),
             format!(
                 "{} → {}",
-                number(measured.water_start_c, 1),
-                number(measured.water_end_c, 1)
+                number(of_c(measured.water_start_c), 1),
+                number(of_c(measured.water_end_c), 1)
             ),
-            optional(measured.ambient.map(|ambient| ambient.mean), 1),
+            optional(measured.ambient.map(|ambient| of_c(ambient.mean)), 1),
             optional(measured.irradiance.map(|sun| sun.mean), 0),
             sun_range,
             optional(measured.wind.map(|wind| wind.mean), 1),
