@@ -1,6 +1,6 @@
 //! Every document that the rules are held against, made once for all of them: reports of all
 //! samples and of a campaign of nine runs, comparisons and field sheets, in every language, on
-//! every paper.
+//! every paper; in English on Letter with units of the US.
 
 use std::collections::BTreeSet;
 use std::fmt::Write as _;
@@ -105,8 +105,14 @@ fn make_one(
     language: Language,
     paper: Paper,
 ) -> Made {
+    // Whose paper that is.
+    let is_of_the_us = language.code == "en" && paper == Paper::UsLetter;
+    let units = match is_of_the_us {
+        true => UnitSystem::Us,
+        false => UnitSystem::Si,
+    };
     let edition = Edition {
-        words: Words::new(language, UnitSystem::Si),
+        words: Words::new(language, units),
         paper,
         // The pages are the same; the logs of the long campaign are gone.
         has_attachments: false,
