@@ -30,7 +30,7 @@ const COMPARED: [&str; 6] = [
     "box",
     "box-autumn",
     "panel-cloudy",
-    "notebook",
+    "tube-area-slip",
 ];
 
 /// Pixels along a cell: eighteen points, a line and a half.

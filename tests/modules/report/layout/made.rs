@@ -184,10 +184,10 @@ fn comparisons(samples: &[(String, Assessment)]) -> Vec<Named> {
     let six = [
         "box",
         "box-autumn",
-        "notebook",
         "open-dish",
         "open-dish-skirt",
         "panel-cloudy",
+        "tube-area-slip",
     ];
     let all = samples.iter().map(|(name, _)| name.as_str());
     let all: Vec<&str> = all.collect();
