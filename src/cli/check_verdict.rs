@@ -9,6 +9,7 @@ use crate::language::{Message, Phrase, clauses};
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::finding::Level;
+use crate::procedure::s580::finding::FindingCode;
 use crate::report::s580::words::uncertainty::{outlook, with_uncertainty};
 
 /// The verdict on a campaign.
@@ -53,18 +54,42 @@ fn sentence(assessment: &Assessment, level: Level) -> Message {
     }
 }
 
-/// The one thing to do next: what makes the number impossible is mended first, then what is
-/// missing is measured, then the gravest finding is remedied.
+/// The one thing to do next: what makes the number impossible is mended first, then how it is
+/// measured, then what is missing is measured, then the gravest finding is remedied.
 pub fn next_step(assessment: &Assessment, folder: &Path) -> Phrase {
     let conformity = &assessment.s580.conformity;
-    let mut findings = conformity.findings.iter();
+    let findings = &conformity.findings;
+    let gravest = || {
+        findings
+            .iter()
+            .find(|found| found.level == conformity.level)
+    };
     match (conformity.level, &conformity.missing) {
-        (Level::Indicative | Level::NoRating, Some(missing)) => missing.into(),
-        (level @ (Level::Indicative | Level::NotValid | Level::NoRating), _) => findings
-            .find(|finding| finding.level == level)
-            .map_or_else(|| report(folder), |finding| (&finding.remedy).into()),
+        (Level::Indicative | Level::NoRating, Some(missing)) => {
+            match findings.iter().find(|found| is_of_setup(found.code)) {
+                Some(found) => {
+                    message!("check-next-then", remedy = &found.remedy, missing = missing).into()
+                }
+                None => missing.into(),
+            }
+        }
+        (Level::Indicative | Level::NotValid | Level::NoRating, _) => {
+            gravest().map_or_else(|| report(folder), |found| (&found.remedy).into())
+        }
         (Level::Conforms | Level::ConformsWithNotes, _) => report(folder),
     }
+}
+
+/// Whether what was found holds for every further interval too, unless something is set up
+/// otherwise before.
+fn is_of_setup(code: FindingCode) -> bool {
+    matches!(
+        code,
+        FindingCode::IrradianceNotNormal
+            | FindingCode::IrradiancePlaneNotStated
+            | FindingCode::LoadOff
+            | FindingCode::WindNotMeasured
+    )
 }
 
 fn report(folder: &Path) -> Phrase {

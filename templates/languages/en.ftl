@@ -2227,6 +2227,8 @@ check-none-used = no number: { $intervals ->
 check-not-valid = no number: the water gained more heat than the sunlight that fell on the cooker; more intervals do not help
 # What to do next. { $command } stays as it is.
 check-next-report = write the report: { $command }
+# { $remedy }: what to do before more is measured.
+check-next-then = { $remedy }; then { $missing }
 # Headers of the tables of runs: there is little room.
 check-run = run
 check-date = date

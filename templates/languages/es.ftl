@@ -2278,6 +2278,8 @@ check-none-used = sin valor: { $intervals ->
 check-not-valid = sin valor: el agua ganó más calor que la energía solar que incidió en la cocina; más intervalos no ayudan
 # What to do next. { $command } stays as it is.
 check-next-report = escriba el informe: { $command }
+# { $remedy }: what to do before more is measured.
+check-next-then = STILL TO TRANSLATE
 # Headers of the tables of runs: there is little room.
 check-run = serie
 check-date = fecha

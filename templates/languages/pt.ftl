@@ -2191,6 +2191,8 @@ check-none-used = STILL TO TRANSLATE
 check-not-valid = STILL TO TRANSLATE
 # What to do next. { $command } stays as it is.
 check-next-report = STILL TO TRANSLATE
+# { $remedy }: what to do before more is measured.
+check-next-then = STILL TO TRANSLATE
 # Headers of the tables of runs: there is little room.
 check-run = STILL TO TRANSLATE
 check-date = STILL TO TRANSLATE
