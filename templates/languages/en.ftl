@@ -793,7 +793,7 @@ source-common-practice = common practice
 source-wmo-8 = WMO-No. 8, hourly totals, for the classes of ISO 9060:1990 (secondary standard, first, second) that A, B, C of 2018 follow
 source-iec-60584 = IEC 60584-1:2013, tolerance up to 100 °C
 source-iec-60751 = IEC 60751, tolerance at 100 °C
-source-clear-sky = Ineichen and Perez 2002; Reno, Hansen and Stein 2012 (SAND2012-2389)
+source-clear-sky = Ineichen and Perez 2002; Reno, Hansen and Stein 2012 (SAND2012-2389); turbidity by common practice
 source-conversion = Erbs, Klein and Duffie 1982; Gueymard and Ruiz-Arias 2016
 source-specific-heat = IAPWS-IF97, 10 °C to 95 °C
 
@@ -804,7 +804,7 @@ budget-result = Ps(50) = { $rating }
 budget-rule = Interval: the root of the sum of (k·u)². Where a Monte Carlo check (JCGM 101:2008) differs by more than its tolerance, each end is the one further out, and the ± is the longer side. JCGM 100:2008, G.4, takes one k for all lines; with few days that was too narrow in simulations.
 budget-note-columns = k: Student's t for scatter and days, 1.96 for instruments. Share: (k·u)² of the line over the sum of all lines; below zero where an error takes part of another one back. Type A: by statistics of the intervals; B: otherwise.
 budget-note-common = Errors of instruments are common to all intervals. Those of irradiance, mass, specific heat and time scale the whole line and never show in its scatter; a constant temperature error cancels in the rise and only shifts Td, an error of scale does both.
-budget-note-thermometer = A thermometer's uncertainty u is taken to hold at { $cold } and at { $hot } independently: an offset of u/√2, and an error of scale about { $about } that is u/√2 at either end. Water and air read by one instrument share both.
+budget-note-thermometer = A thermometer's uncertainty u is taken to hold at { $cold } and at { $hot } independently (common practice): an offset of u/√2, and an error of scale about { $about } that is u/√2 at either end. Water and air read by one instrument share both.
 # { $sources }: a list of the messages that begin with source-, with ";" between them.
 budget-note-sources = What the tester did not state is from: { $sources }. Limits without more knowledge are taken as rectangular, u = limit/√3 (JCGM 100:2008, 4.3.7).
 # { $quantities }: a list of messages that begin with error-.
@@ -957,10 +957,11 @@ memory-decision-guarded = JCGM 106:2012 and ILAC-G8 (the rule of decision)
 memory-iec-60751 = IEC 60751 (tolerance of resistance thermometers)
 memory-clear-sky = Reno, Hansen and Stein 2012 (the 5 % of a clear-sky model)
 memory-conversion = Gueymard and Ruiz-Arias 2016 (the spread of the beam)
-memory-balance = Lahkar, Bhamu and Samdarshi 2012 (the opto-thermal ratio)
+memory-balance = Funk and Larson 1998 (the heat balance; its abstract was seen); Lahkar, Bhamu and Samdarshi 2012 (the opto-thermal ratio)
 memory-dry = Mullick, Kandpal and Saxena 1987 (the dry vessel)
 memory-box = Mullick, Kandpal and Saxena 1987 and IS 13429 (figures of merit)
 memory-dish = Mullick, Kandpal and Kumar 1991 (figures of a dish)
+memory-efficiency = Kumar, Vishwanath and Gupta 2012 (peak exergy; its abstract was seen)
 memory-food = Chen 1985 and the ASHRAE Handbook, Refrigeration (specific heats of food)
 memory-cautions = ISO 13732-1:2006 (burns); Ciochetti and Metcalf 1984 (pasteurising)
 report-end = End of report { $number }
@@ -2148,7 +2149,7 @@ dish-no-heating-remedy = log a heating of at least { $rise } K in the sun, with 
 dish-plane-not-normal = irradiance was not measured facing the sun, and the optical factor is for the beam
 dish-plane-estimated = irradiance is estimated, and the optical factor takes that of the beam
 dish-plane-remedy = keep the sensor facing the sun, and state plane = "normal"
-dish-global-not-beam = a sensor that faces the sun sees the sky around it, too, which a mirror with a focus does not use: with it the optical factor is lower than by the beam alone, by about a tenth under a very clear sky, and by a sixth or more in haze
+dish-global-not-beam = a sensor that faces the sun sees the sky around it, too, which a mirror with a focus does not use: with it the optical factor is lower than by the beam alone, by about a tenth under a very clear sky, and by a sixth or more in haze (common practice)
 dish-global-not-beam-remedy = say in the notes if the sensor saw the beam alone
 dish-no-end = within what the instruments may be off by, one of the figures has no end of its range, and is not given
 dish-no-end-remedy = measure irradiance with a sensor that is known better, and state its uncertainty
@@ -2374,7 +2375,7 @@ beside-note-pairs = "Told apart": p of the difference is under 0.05, corrected b
 dry-sun-down = the sun was below the horizon at the plateau, so the clock, the time zone or the place is wrong
 dry-sun-down-remedy = correct time_zone, latitude and longitude under [site], or the times of the log
 dry-colder-than-air = the vessel reads { $below } K below the coolest air of the run: one of the two is in another unit than stated
-dry-very-hot = the vessel reads { $highest } °C, hotter than home-built cookers get: is the thermometer in °F?
+dry-very-hot = the vessel reads { $highest } °C, hotter than home-built cookers get (common practice): is the thermometer in °F?
 dry-unit-remedy = state vessel_temperature and ambient_temperature under [units], "°F" or "°C", as each thermometer shows
 dish-losses-differ = the loss by cooling, { $cooling } W/K, and that of the heat balance, { $balance } W/K, differ by more than their ±: sun reached the cooling load, or the wind was another
 dish-losses-differ-remedy = shade all of the aperture and the pot while it cools, and note the wind in both

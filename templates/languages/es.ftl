@@ -812,7 +812,7 @@ source-common-practice = práctica habitual
 source-wmo-8 = WMO-No. 8, totales horarios, para las clases de ISO 9060:1990 (patrón secundario, primera, segunda) a las que siguen las A, B, C de 2018
 source-iec-60584 = IEC 60584-1:2013, tolerancia hasta 100 °C
 source-iec-60751 = IEC 60751, tolerancia a 100 °C
-source-clear-sky = Ineichen y Perez 2002; Reno, Hansen y Stein 2012 (SAND2012-2389)
+source-clear-sky = STILL TO TRANSLATE
 source-conversion = Erbs, Klein y Duffie 1982; Gueymard y Ruiz-Arias 2016
 source-specific-heat = IAPWS-IF97, 10 °C a 95 °C
 
@@ -823,7 +823,7 @@ budget-result = Ps(50) = { $rating }
 budget-rule = Intervalo: la raíz de la suma de los (k·u)². Donde una comprobación por Monte Carlo (JCGM 101:2008) difiere en más que su tolerancia, cada extremo es el más alejado de los dos, y el ± es el lado mayor. JCGM 100:2008, G.4, toma un solo k para todas las filas; con pocos días eso dio intervalos demasiado estrechos en simulaciones.
 budget-note-columns = k: t de Student para dispersión y días, 1,96 para los instrumentos. Parte: (k·u)² de la fila entre la suma de todas las filas; negativa donde un error compensa una parte de otro. Tipo A: por la estadística de los intervalos; B: por otros medios.
 budget-note-common = Los errores de los instrumentos son comunes a todos los intervalos. Los de irradiancia, masa, calor específico y tiempo escalan toda la recta y nunca se ven en su dispersión; un error constante de temperatura se anula en la subida y solo desplaza Td; un error de escala hace ambas cosas.
-budget-note-thermometer = Se supone que la incertidumbre u de un termómetro vale a { $cold } y a { $hot } de forma independiente: un error constante de u/√2, y un error de escala respecto a { $about } que es de u/√2 en ambos extremos. El agua y el aire leídos con un mismo instrumento comparten los dos errores.
+budget-note-thermometer = STILL TO TRANSLATE
 # { $sources }: a list of the messages that begin with source-, with ";" between them.
 budget-note-sources = Lo que el operador no indicó procede de: { $sources }. Los límites de los que no se sabe más se toman como distribución rectangular, u = límite/√3 (JCGM 100:2008, 4.3.7).
 # { $quantities }: a list of messages that begin with error-.
@@ -970,10 +970,11 @@ memory-decision-guarded = JCGM 106:2012 e ILAC-G8 (la regla de decisión)
 memory-iec-60751 = IEC 60751 (tolerancia de los termómetros de resistencia)
 memory-clear-sky = Reno, Hansen y Stein 2012 (el 5 % de un modelo de cielo despejado)
 memory-conversion = Gueymard y Ruiz-Arias 2016 (la dispersión de la radiación directa)
-memory-balance = Lahkar, Bhamu y Samdarshi 2012 (el cociente optotérmico)
+memory-balance = STILL TO TRANSLATE
 memory-dry = Mullick, Kandpal y Saxena 1987 (el recipiente vacío)
 memory-box = Mullick, Kandpal y Saxena 1987 e IS 13429 (figuras de mérito)
 memory-dish = Mullick, Kandpal y Kumar 1991 (parámetros de un disco parabólico)
+memory-efficiency = STILL TO TRANSLATE
 memory-food = Chen 1985 y el ASHRAE Handbook, Refrigeration (calores específicos de los alimentos)
 memory-cautions = ISO 13732-1:2006 (quemaduras); Ciochetti y Metcalf 1984 (pasteurización)
 report-end = Fin del informe { $number }

@@ -939,6 +939,7 @@ memory-balance = STILL TO TRANSLATE
 memory-dry = STILL TO TRANSLATE
 memory-box = STILL TO TRANSLATE
 memory-dish = STILL TO TRANSLATE
+memory-efficiency = STILL TO TRANSLATE
 memory-food = STILL TO TRANSLATE
 memory-cautions = STILL TO TRANSLATE
 report-end = Mwisho wa ripoti { $number }

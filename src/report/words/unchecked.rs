@@ -41,6 +41,9 @@ fn works(assessment: &Assessment) -> Vec<Message> {
         dry.then(|| message!("memory-dry")),
         has_box.then(|| message!("memory-box")),
         sections.has(Section::Dish).then(|| message!("memory-dish")),
+        sections
+            .has(Section::Efficiency)
+            .then(|| message!("memory-efficiency")),
         foods.then(|| message!("memory-food")),
         Some(message!("memory-cautions")),
     ];

@@ -196,8 +196,9 @@ fn every_figure_of_the_pdf_has_its_content_in_words() {
             .is_ok_and(|s| s == b"Figure")
     };
     let figures: Vec<&Dictionary> = dictionaries(&pdf).filter(is_figure).collect();
-    // The line, a figure a run, the residuals, the heat balance, exergy.
-    assert_eq!(figures.len(), 4 + assessment.tested.runs.len());
+    // On page one the interval, the line and the conditions; a figure a run, the residuals, the
+    // heat balance, exergy.
+    assert_eq!(figures.len(), 6 + assessment.tested.runs.len());
     for figure in figures {
         let alt = lopdf::decode_text_string(figure.get(b"Alt").unwrap()).unwrap();
         assert!(alt.len() > 60, "{alt}");

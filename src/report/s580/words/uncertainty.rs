@@ -256,23 +256,20 @@ fn sources(uncertainty: &RatingUncertainty) -> Vec<Phrase> {
         Basis::Class(class) | Basis::Assumed(class) => Some(class.source()),
         Basis::Known(known) => Some(known.named_source()),
     });
-    let mut published: Vec<Message> = Vec::new();
+    let mut sources: Vec<Message> = Vec::new();
     for source in named {
-        if source.name != COMMON_PRACTICE && !published.contains(&source) {
-            published.push(source);
+        if !sources.contains(&source) {
+            sources.push(source);
         }
     }
-    published.sort_by(|one, two| one.name.cmp(&two.name));
-    let sources = message!("budget-note-sources", sources = clauses(published));
+    sources.sort_by(|one, two| one.name.cmp(&two.name));
+    let sources = message!("budget-note-sources", sources = clauses(sources));
     let assumed = uncertainty.assumed().into_iter();
     let assumed = assumed.map(|(source, _)| source.quantity());
     let of_assumed = (assumed.len() > 0)
         .then(|| message!("budget-note-assumed", quantities = listed(assumed)).into());
     [sources.into()].into_iter().chain(of_assumed).collect()
 }
-
-/// Named once, in the provenance.
-const COMMON_PRACTICE: &str = "source-common-practice";
 
 /// What single readings explain of the scatter.
 fn reading(uncertainty: &RatingUncertainty) -> Option<Message> {
