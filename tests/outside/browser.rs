@@ -36,6 +36,8 @@ function lookAt(frame) {
   for (const element of page.querySelectorAll("p, th, td, dt, dd, li, h1, h2, h3, figcaption"))
     if (isShown(element) && element.scrollWidth > element.clientWidth + 1 && element.clientWidth)
       amiss.push("overfull: " + start(element));
+  for (const scroll of page.querySelectorAll(".scroll"))
+    if (scroll.scrollWidth > scroll.clientWidth + 1) amiss.push("scrolls: " + start(scroll));
   for (const figure of page.querySelectorAll("figure [role=img]")) {
     const shown = [...figure.querySelectorAll("svg")].filter(isShown);
     if (shown.length !== 1) { amiss.push(shown.length + " of " + start(figure)); continue; }

@@ -4,6 +4,8 @@
 const STEP_PT: f64 = 3.0;
 /// What a square point of overlap weighs against a point of distance.
 const OVERLAP_WEIGHT: f64 = 40.0;
+/// The same of what another label covers: over a drawing a text can be read, over a text not.
+const LABEL_WEIGHT: f64 = 10.0 * OVERLAP_WEIGHT;
 
 /// A rectangle, points from the chart's left and top.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -56,6 +58,7 @@ pub struct Room {
     width_pt: f64,
     height_pt: f64,
     taken: Vec<Spot>,
+    labels: Vec<Spot>,
 }
 
 impl Room {
@@ -65,6 +68,7 @@ impl Room {
             width_pt,
             height_pt,
             taken: Vec::new(),
+            labels: Vec::new(),
         }
     }
 
@@ -105,15 +109,19 @@ impl Room {
                 if best.is_some_and(|(least, _)| distance >= least) {
                     continue;
                 }
-                let covered: f64 = self.taken.iter().map(|other| spot.overlap(other)).sum();
-                let cost = distance + OVERLAP_WEIGHT * covered;
+                let covered = |others: &[Spot]| -> f64 {
+                    others.iter().map(|other| spot.overlap(other)).sum()
+                };
+                let cost = distance
+                    + OVERLAP_WEIGHT * covered(&self.taken)
+                    + LABEL_WEIGHT * covered(&self.labels);
                 if best.is_none_or(|(least, _)| cost < least) {
                     best = Some((cost, spot));
                 }
             }
         }
         let (_, spot) = best.unwrap_or((0.0, Spot::about(target, 0.0)));
-        self.take(spot);
+        self.labels.push(spot);
         spot
     }
 }
@@ -135,6 +143,18 @@ mod tests {
             let on_line = Spot::about((200.0 * share, 100.0 * share), 1.0);
             assert_eq!(first.overlap(&on_line), 0.0);
         }
+    }
+
+    #[test]
+    fn a_label_covers_a_drawing_rather_than_another_label() {
+        let mut room = Room::new(50.0, 20.0);
+        // Drawn over several times, as a line of short pieces is.
+        for _ in 0..3 {
+            room.take(Spot::about((25.0, 5.0), 5.0));
+        }
+        let first = room.place((25.0, 15.0), (50.0, 10.0));
+        let second = room.place((25.0, 15.0), (50.0, 10.0));
+        assert_eq!(first.overlap(&second), 0.0);
     }
 
     #[test]
