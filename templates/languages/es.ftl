@@ -351,11 +351,11 @@ runs-axes = Todas las series tienen los mismos ejes.
 runs-axes-but-clock = Todas las series tienen los mismos ejes, salvo el de la hora.
 runs-axes-own-start = Todas las series tienen los mismos ejes; el de la hora empieza con cada serie y abarca lo mismo en todas.
 runs-shaded = Sombreado: intervalos usados. Línea de puntos: límites.
-runs-wind = Viento: lecturas en línea fina, medias de los intervalos en barras.
+runs-wind = Viento: lecturas en línea fina, medias de los intervalos en gruesa.
 runs-no-wind = No se midió el viento.
 runs-no-irradiance = No se midió la irradiancia.
-runs-lanes = Abajo: intervalos no usados, una fila por motivo, con su número.
-runs-predicted = r.m.s.: media cuadrática de la diferencia entre la temperatura del agua que predice la recta ajustada y la medida.
+runs-lanes = Abajo: intervalos no usados, por motivo, con su número.
+runs-predicted = r.m.s.: temperatura del agua predicha menos medida, media cuadrática.
 run-title = Serie { $number }, { $date }
 run-used = { $used } de { $of } usados
 run-load = { $water } de agua, { $load } kg/m²
@@ -812,7 +812,7 @@ source-common-practice = práctica habitual
 source-wmo-8 = WMO-No. 8, totales horarios, para las clases de ISO 9060:1990 (patrón secundario, primera, segunda) a las que siguen las A, B, C de 2018
 source-iec-60584 = IEC 60584-1:2013, tolerancia hasta 100 °C
 source-iec-60751 = IEC 60751, tolerancia a 100 °C
-source-clear-sky = STILL TO TRANSLATE
+source-clear-sky = Ineichen y Perez 2002; Reno, Hansen y Stein 2012 (SAND2012-2389); turbidez por práctica habitual
 source-conversion = Erbs, Klein y Duffie 1982; Gueymard y Ruiz-Arias 2016
 source-specific-heat = IAPWS-IF97, 10 °C a 95 °C
 
@@ -823,7 +823,7 @@ budget-result = Ps(50) = { $rating }
 budget-rule = Intervalo: la raíz de la suma de los (k·u)². Donde una comprobación por Monte Carlo (JCGM 101:2008) difiere en más que su tolerancia, cada extremo es el más alejado de los dos, y el ± es el lado mayor. JCGM 100:2008, G.4, toma un solo k para todas las filas; con pocos días eso dio intervalos demasiado estrechos en simulaciones.
 budget-note-columns = k: t de Student para dispersión y días, 1,96 para los instrumentos. Parte: (k·u)² de la fila entre la suma de todas las filas; negativa donde un error compensa una parte de otro. Tipo A: por la estadística de los intervalos; B: por otros medios.
 budget-note-common = Los errores de los instrumentos son comunes a todos los intervalos. Los de irradiancia, masa, calor específico y tiempo escalan toda la recta y nunca se ven en su dispersión; un error constante de temperatura se anula en la subida y solo desplaza Td; un error de escala hace ambas cosas.
-budget-note-thermometer = STILL TO TRANSLATE
+budget-note-thermometer = Se supone que la incertidumbre u de un termómetro vale a { $cold } y a { $hot } de forma independiente (práctica habitual): un error constante de u/√2, y un error de escala respecto a { $about } que es de u/√2 en ambos extremos. El agua y el aire leídos con un mismo instrumento comparten los dos errores.
 # { $sources }: a list of the messages that begin with source-, with ";" between them.
 budget-note-sources = Lo que el operador no indicó procede de: { $sources }. Los límites de los que no se sabe más se toman como distribución rectangular, u = límite/√3 (JCGM 100:2008, 4.3.7).
 # { $quantities }: a list of messages that begin with error-.
@@ -970,11 +970,11 @@ memory-decision-guarded = JCGM 106:2012 e ILAC-G8 (la regla de decisión)
 memory-iec-60751 = IEC 60751 (tolerancia de los termómetros de resistencia)
 memory-clear-sky = Reno, Hansen y Stein 2012 (el 5 % de un modelo de cielo despejado)
 memory-conversion = Gueymard y Ruiz-Arias 2016 (la dispersión de la radiación directa)
-memory-balance = STILL TO TRANSLATE
+memory-balance = Funk y Larson 1998 (el balance térmico; se consultó su resumen); Lahkar, Bhamu y Samdarshi 2012 (el cociente optotérmico)
 memory-dry = Mullick, Kandpal y Saxena 1987 (el recipiente vacío)
 memory-box = Mullick, Kandpal y Saxena 1987 e IS 13429 (figuras de mérito)
 memory-dish = Mullick, Kandpal y Kumar 1991 (parámetros de un disco parabólico)
-memory-efficiency = STILL TO TRANSLATE
+memory-efficiency = Kumar, Vishwanath y Gupta 2012 (la exergía máxima; se consultó su resumen)
 memory-food = Chen 1985 y el ASHRAE Handbook, Refrigeration (calores específicos de los alimentos)
 memory-cautions = ISO 13732-1:2006 (quemaduras); Ciochetti y Metcalf 1984 (pasteurización)
 report-end = Fin del informe { $number }
@@ -2196,7 +2196,7 @@ dish-no-heating-remedy = registre un calentamiento de al menos { $rise } K al so
 dish-plane-not-normal = la irradiancia no se midió de cara al sol, y el factor óptico es para la radiación directa
 dish-plane-estimated = la irradiancia es estimada, y el factor óptico toma la de la radiación directa
 dish-plane-remedy = mantenga el sensor de cara al sol, e indique plane = "normal"
-dish-global-not-beam = un sensor de cara al sol ve también el cielo a su alrededor, que un espejo con foco no aprovecha: con él, el factor óptico sale menor que solo con la radiación directa, en torno a una décima parte con cielo muy despejado, y una sexta parte o más con bruma
+dish-global-not-beam = un sensor de cara al sol ve también el cielo a su alrededor, que un espejo con foco no aprovecha: con él, el factor óptico sale menor que solo con la radiación directa, en torno a una décima parte con cielo muy despejado, y una sexta parte o más con bruma (práctica habitual)
 dish-global-not-beam-remedy = diga en las notas si el sensor veía solo la radiación directa
 dish-no-end = dentro del error posible de los instrumentos, el intervalo de una de las cifras no tiene extremo, y no se da
 dish-no-end-remedy = mida la irradiancia con un sensor mejor conocido, e indique su incertidumbre
@@ -2280,7 +2280,7 @@ check-not-valid = sin valor: el agua ganó más calor que la energía solar que 
 # What to do next. { $command } stays as it is.
 check-next-report = escriba el informe: { $command }
 # { $remedy }: what to do before more is measured.
-check-next-then = STILL TO TRANSLATE
+check-next-then = { $remedy }; después, { $missing }
 # Headers of the tables of runs: there is little room.
 check-run = serie
 check-date = fecha
@@ -2428,7 +2428,7 @@ beside-note-pairs = «Se distinguen»: el valor p de la diferencia es menor que 
 dry-sun-down = en el estancamiento el sol estaba bajo el horizonte: el reloj, la zona horaria o el lugar están mal
 dry-sun-down-remedy = corrija time_zone, latitud y longitud en [site], o las horas del registro
 dry-colder-than-air = el recipiente marca { $below } K por debajo del aire más fresco de la serie: uno de los dos está en otra unidad que la indicada
-dry-very-hot = el recipiente marca { $highest } °C, más de lo que alcanzan las cocinas de construcción casera: ¿está el termómetro en °F?
+dry-very-hot = el recipiente marca { $highest } °C, más de lo que alcanzan las cocinas de construcción casera (práctica habitual): ¿está el termómetro en °F?
 dry-unit-remedy = indique vessel_temperature y ambient_temperature en [units], "°F" o "°C", como muestra cada termómetro
 dish-losses-differ = la pérdida por enfriamiento, { $cooling } W/K, y la del balance térmico, { $balance } W/K, difieren en más que sus ±: el sol llegó a la carga que se enfriaba, o el viento era otro
 dish-losses-differ-remedy = haga sombra a toda la apertura y a la olla mientras se enfría, y anote el viento en ambas series
