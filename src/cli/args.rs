@@ -83,7 +83,7 @@ const COMPARE_HELP: &str = "\
 Example:
   simmerline compare my-cooker my-cooker-with-skirt
 
-Takes two to twenty campaigns, as folders or as reports (PDF), whose data it takes out of \
+Takes two to two hundred campaigns, as folders or as reports (PDF), whose data it takes out of \
 them, and writes comparison.pdf, comparison.json and comparison.csv: every difference of \
 Ps(50) with its 95 % interval, and whether it is real; and the same of every other figure that \
 two of them state and that was taken alike, so that dry vessels are compared, too. Give one id \

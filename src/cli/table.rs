@@ -4,7 +4,7 @@ use std::borrow::Cow;
 
 use unicode_width::{UnicodeWidthChar, UnicodeWidthStr};
 
-use super::wrap::{HANG, in_parts, widest_piece};
+use super::wrap::{HANG, in_parts, plain_spaces, widest_piece};
 use crate::shown::shown;
 
 /// Fewest columns of a cell whose words are broken.
@@ -185,8 +185,7 @@ fn row_lines<const N: usize>(
             }
             line += GUTTER;
         }
-        // Once the lines are broken, a space is a space.
-        text += &line.trim_end().replace('\u{a0}', " ");
+        text += &plain_spaces(line.trim_end());
         text.push('\n');
     }
     text

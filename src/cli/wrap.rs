@@ -19,7 +19,7 @@ pub const HANG: usize = 2;
 /// indented as wide as `lead` is, at least by [`HANG`].
 pub fn wrapped(lead: &str, text: &str, width: Option<usize>) -> String {
     let Some(width) = width else {
-        return format!("{lead}{text}\n");
+        return plain_spaces(&format!("{lead}{text}\n"));
     };
     let (taken, hang) = (lead.width(), lead.width().max(HANG));
     let room = |taken: usize| width.saturating_sub(taken).max(LEAST_ROOM);
@@ -33,7 +33,12 @@ pub fn wrapped(lead: &str, text: &str, width: Option<usize>) -> String {
         lines.truncate(lines.trim_end_matches(' ').len());
         lines.push('\n');
     }
-    lines
+    plain_spaces(&lines)
+}
+
+/// Lines once they are broken: a space that does not break is a space, for whoever searches.
+pub fn plain_spaces(lines: &str) -> String {
+    lines.replace('\u{a0}', " ")
 }
 
 /// A text in parts of at most so many columns, the first and the others, where its words allow
@@ -109,6 +114,16 @@ mod tests {
         );
         assert_eq!(wrapped("note: ", said, None), format!("note: {said}\n"));
         assert_eq!(wrapped("", "", Some(30)), "\n");
+    }
+
+    #[test]
+    fn a_space_that_does_not_break_keeps_words_together_and_is_a_space_then() {
+        let said = "power of 30\u{a0}horses or so";
+        assert_eq!(
+            wrapped("- ", said, Some(19)),
+            "- power of\n  30 horses or so\n"
+        );
+        assert_eq!(wrapped("- ", said, None), "- power of 30 horses or so\n");
     }
 
     #[test]

@@ -18,9 +18,10 @@ const NO_COLOURS: [(&str, &str); 2] = [("NO_COLOR", "1"), ("SOURCE_DATE_EPOCH", 
 
 /// Campaigns that say much: one that conforms, one that is indicative by an estimate, one that is
 /// not valid, one without water.
-const SAMPLES: [&str; 4] = [
+const SAMPLES: [&str; 5] = [
     "open-dish",
     "kitchen-thermometer",
+    "panel-cloudy",
     "tube-area-slip",
     "dry-pot",
 ];
@@ -76,6 +77,10 @@ fn fits(text: &str, most: usize, what: &str) -> String {
 /// What each command is told, and how its first line begins in English.
 fn commands() -> Vec<(Vec<&'static str>, &'static str)> {
     vec![
+        (
+            vec!["compare", "open-dish", "tube-area-slip", "panel-cloudy"],
+            "✓ Saltbush octagon, bare pot gives",
+        ),
         (vec!["check", "open-dish"], "✓ Conforms: Saltbush octagon"),
         (
             vec!["check", "kitchen-thermometer"],
@@ -98,7 +103,7 @@ fn commands() -> Vec<(Vec<&'static str>, &'static str)> {
 }
 
 #[test]
-fn check_and_plan_fit_every_width_in_every_language_verdict_first() {
+fn check_plan_and_compare_fit_every_width_in_every_language_verdict_first() {
     let folder = folder();
     for (arguments, begins) in commands() {
         for language in LANGUAGES {
@@ -124,7 +129,7 @@ fn check_and_plan_fit_every_width_in_every_language_verdict_first() {
 }
 
 #[test]
-fn report_compare_and_verify_fit_every_width_verdict_first() {
+fn report_and_verify_fit_every_width_verdict_first() {
     let folder = folder();
     for (columns, most) in WIDTHS {
         let told = [
