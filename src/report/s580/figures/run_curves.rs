@@ -69,7 +69,11 @@ mod tests {
 
     fn series(readings: &[(i64, f64)]) -> Series {
         Series {
-            time_us: readings.iter().map(|(s, _)| s * 1_000_000).collect(),
+            time_us: readings
+                .iter()
+                .map(|(s, _)| s * 1_000_000)
+                .collect::<Vec<_>>()
+                .into(),
             value: readings.iter().map(|(_, value)| *value).collect(),
         }
     }
