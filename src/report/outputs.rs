@@ -17,6 +17,7 @@ use super::figures::style::Canvas;
 use super::files::Output;
 use super::heat_balance::figures::power_per_irradiance::balance_figure;
 use super::s580::figures::drawn::draw_figures;
+use super::words::year::year_figure;
 use super::{web_page, words};
 use crate::campaign::Campaign;
 use crate::error::{Error, Problem, Problems, Result};
@@ -186,5 +187,6 @@ fn figures(
     figures.extend(rise_figure(assessment, beside)?);
     figures.extend(fall_figure(assessment, beside)?);
     figures.extend(exergy_figure(assessment, beside)?);
+    figures.extend(year_figure(assessment, canvas)?);
     Ok(figures)
 }

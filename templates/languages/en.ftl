@@ -506,11 +506,7 @@ page-foods-cooked = cooked at
 page-foods-amount = amount
 page-foods-range = range
 page-year = Clear days through the year
-page-year-month = month
-page-year-hours = hours with enough sun
-page-year-heat = heat a day
-page-year-water = water pasteurised a day
-page-fuel = Fuel that the heat stands in for
+page-fuel = Fuel replaced
 page-dry = Dry vessel
 page-dry-date = date
 page-dry-plateau = plateau
@@ -522,7 +518,7 @@ stagnation-date-and-time = { $date }, { $time }
 stagnation-irradiance-estimated = { $irradiance } W/m², estimated
 stagnation-result = { $difference } ± { $half_width } K m²/W
 # { $usual }: "190 °C".
-stagnation-note = Highest steady temperature of the empty, dark vessel above ambient, for each W/m²; ± for 95 %, an oven thermometer within ± 10 K where no uncertainty is stated. It relates heat loss to sunlight and is not a cooking power. The ratio is the one Mullick, Kandpal and Saxena 1987 use for box cookers; for other cookers it only compares like with like. An empty vessel can glow, crack or lose its coating: never leave it.
+stagnation-note = Highest steady temperature of the empty, dark vessel above ambient, divided by irradiance; ± for 95 %, an oven thermometer within ± 10 K where no uncertainty is stated. It relates heat loss to sunlight and is not a cooking power. Mullick, Kandpal and Saxena 1987 use the ratio for box cookers; for other cookers it compares like with like only. An empty vessel can glow, crack or lose its coating: never leave it.
 page-assumed = Assumed
 
 ## Cautions
@@ -977,40 +973,43 @@ balance-irradiance-hardly-varied-remedy = test in weaker and in stronger sun
 # { $range }: "-0.10 to 0.90".
 balance-loss-not-shown = the loss is { $loss } W/K and may be none ({ $range } W/K)
 balance-loss-not-shown-remedy = test over a wider range of water temperatures, and on more days
-cooking-opinion = The times, amounts and months in this section, and the heating time at the head of this report, are an interpretation: they follow from the test and from the assumptions named here, and were not measured.
-cooking-no-line = Without a line nothing can be said about heating times.
-cooking-not-valid = Withheld: while the numbers contradict physics, nothing can be said about heating times, food or months.
+cooking-opinion = Times, amounts and months in this section, and the heating time at the head of this report, are an interpretation: they follow from the test and the assumptions below, and were not measured.
+cooking-no-line = No line was fitted, so no heating times follow.
+cooking-not-valid = Withheld: the numbers contradict physics, so nothing follows for heating times, food or months.
 # A load of water, in the first column of a table.
 cooking-load-tested = { $load }, as tested
-cooking-not-there = does not get there
-cooking-not-there-tends = does not get there; tends to { $temperature }
-cooking-may-not-there-tends = may not get there; tends to { $temperature }
+# Cells of a table of heating times: whether the water gets there.
+cooking-no = no
+cooking-no-ends = no; heating ends near { $temperature }
+cooking-probably-not = probably not
+cooking-probably-not-ends = probably not; heating ends near { $temperature }
 cooking-time-range = { $shortest } to { $longest }
-cooking-time-open = { $shortest } or more; it may not get there
+cooking-time-open = { $shortest } or more, perhaps never
 cooking-boil = { $time } ({ $range })
 cooking-foods-title = Food brought to cooking temperature and held there within { $time }
-cooking-foods-all = Within { $time }, the length of the solar window, each of these foods is brought to its cooking temperature and held there in the amount of the load tested, { $load }, or more: { $foods }.
+cooking-foods-all = Within { $time }, the solar window, each of these foods is brought to its cooking temperature and held there, in the amount of the load tested, { $load }, or more: { $foods }.
 cooking-food-and-how = { $food } ({ $cooked })
-cooking-foods-about = From { $start } at { $irradiance } W/m², in the length of the solar window; never more than the { $load } of the load tested, beyond which the test says nothing. Specific heats by Chen 1985 from water contents of the ASHRAE Handbook, Refrigeration (both from memory); cooking temperatures and times are common practice, no published source, the { $safe } those of USDA FSIS. Estimated: try it with a thermometer in the food.
+cooking-foods-about = From { $start } at { $irradiance } W/m², within the solar window; at most the load tested, { $load }, beyond which the test says nothing. Specific heats: Chen 1985, with water contents of the ASHRAE Handbook, Refrigeration. Cooking temperatures and times: common practice; { $safe }: USDA FSIS. Estimated: check with a thermometer in the food.
 cooking-amount-or-more = { $amount } or more
 cooking-cooked-at = { $temperature } for { $time }
 cooking-amount-range = { $lowest } to { $highest }
-cooking-amount-up-to = up to { $highest }; it may not get there
-cooking-heat-ends = At { $irradiance } W/m² the useful heat ends at a water temperature of { $end } ({ $range }), where the power reaches zero; water boils at { $boiling } here.
-cooking-heat-ends-or-boils = At { $irradiance } W/m² the useful heat ends at a water temperature of { $end } ({ $range }), where the power reaches zero; it may also go on until the water boils, at { $boiling } here.
-cooking-ends-perhaps = Water boils at { $boiling } here, probably before the useful heat ends: the range of that end reaches down to { $lowest }.
-cooking-ends-above = Water boils at { $boiling } here, before the useful heat ends.
-cooking-never-ends = The power does not fall, so it shows no end of the useful heat; water boils at { $boiling } here.
-cooking-boils-below-target = Water boils at { $boiling } here, below { $target }; times are to boiling.
-cooking-light-of-test = Steady sunlight of { $irradiance } W/m² in the plane of the irradiance sensor, the mean of the used intervals, at which the line needs no scaling; wind as in the used intervals, the cooker re-aimed as in the test.
-cooking-light-asked = Steady sunlight of { $irradiance } W/m² in the plane of the irradiance sensor, as the campaign asks, with the power by the heat balance; wind as in the used intervals, the cooker re-aimed as in the test.
+cooking-amount-up-to = up to { $highest }, perhaps none
+cooking-amount-none = none
+cooking-amount-probably-none = probably none
+cooking-heat-ends = At { $irradiance } W/m² heating ends at a water temperature of { $end } ({ $range }), where the power reaches zero; water boils at { $boiling } here.
+cooking-heat-ends-or-boils = It may not bring water to the boil, { $boiling } here: at { $irradiance } W/m² heating ends, by the line, near { $end }, which is uncertain (from { $lowest } to the boil).
+cooking-ends-perhaps = Water boils at { $boiling } here, probably while the cooker still heats; by the range of the line, heating may end from { $lowest } on.
+cooking-ends-above = Water boils at { $boiling } here; the cooker still heats at the boil.
+cooking-never-ends = Power does not fall as the water warms, so no end of heating follows; water boils at { $boiling } here.
+cooking-light-of-test = Steady irradiance of { $irradiance } W/m² in the plane of the sensor, the mean of the used intervals, at which the line needs no scaling; wind as in the used intervals, the cooker re-aimed as in the test.
+cooking-light-asked = Steady irradiance of { $irradiance } W/m² in the plane of the sensor, as the campaign asks, with the power by the heat balance; wind as in the used intervals, the cooker re-aimed as in the test.
 cooking-air-mean = Ambient { $ambient }, the mean of the used intervals.
 cooking-air-asked = Ambient { $ambient }, as the campaign asks.
-cooking-assumed-load = The load takes up the same power as the load tested; far smaller or larger loads take up less or more, and the heat that the pot itself stores is left out. Below and above the temperatures of the used intervals the line is carried on straight.
-cooking-assumed-edges = Ranges run along the edges of the 95 % band of the power, instruments included. They hold for the mean of many heatings, not for a single one under a cloud.
-cooking-assumed-edges-one-day = Ranges run along the edges of the band of the power, instruments included. It is of one day and no 95 % band: on another day the times may lie outside.
-cooking-no-months = No months are given: irradiance was measured in the horizontal plane, and the sun of a clear day is that on the plane that faces it.
-cooking-assumed-water = Water is not food: food heats more slowly, and a lid that is lifted costs many minutes.
+cooking-assumed-load = Every load takes up the power of the load tested; far smaller or larger loads take up less or more. Heat stored by the pot is left out. Beyond the temperatures of the used intervals the line is extended straight.
+cooking-assumed-edges = Ranges follow the 95 % band of the power, instruments included, and apply to the average of many heatings, not to one.
+cooking-assumed-edges-one-day = Ranges follow the band of the power, instruments included; it is of one day and no 95 % band, so on another day times may lie outside.
+cooking-no-months = No months are given: irradiance was measured in the horizontal plane, and on a clear day the cooker has that of the plane facing the sun.
+cooking-assumed-water = Water is not food: food heats more slowly, and a lifted lid costs many minutes.
 food-potatoes = potatoes, in pieces
 food-carrots = carrots, in pieces
 food-cabbage = cabbage, chopped
@@ -1020,11 +1019,17 @@ food-fish = fish (cod)
 
 ## Clear days through the year
 
-# What is in brackets is a range: 3.1 MJ (2.9 – 3.3).
-year-heat = { $best } MJ ({ $range })
-year-water = { $best } L ({ $range })
-year-note-balance = Estimated for the 15th of each month under a sky without clouds (Ineichen and Perez 2002), counting the hours with { $irradiance } W/m² or more on the plane normal to the beam; every cloudy or hazy hour takes its part away. Heat: by the heat balance at each moment's irradiance, into water { $difference } K warmer than the air; the mean of the months is { $mean } kWh a day. Ambient { $ambient } all year, the cooker aimed all day; in brackets ranges, from its uncertainty alone.
-year-note-water = Water: loads of { $load } one after the other, each from { $start } to { $end } and held for { $time } (Ciochetti and Metcalf 1984, from memory); 1 kg is taken as 1 L. WHO finds that viruses die only slowly between 60 °C and 65 °C: where you can, bring water to a rolling boil, and read the caution on drinking water. For clear water only; heat takes away no poison.
+year-note-balance = Estimated for the 15th of each month under a clear sky (Ineichen and Perez 2002), counting the hours with { $irradiance } W/m² or more on the plane normal to the beam; cloud and haze reduce it. Heat: by the heat balance, into water { $difference } K warmer than the air; the mean of the months is { $mean } kWh a day. Ambient { $ambient } all year, the cooker aimed all day.
+year-note-water = Water: loads of { $load }, one after the other, each from { $start } to { $end } and held for { $time } (Ciochetti and Metcalf 1984); 1 kg is taken as 1 L. It begins at { $start }, so the litres do not follow from the heat beside them. WHO finds that viruses die only slowly between 60 °C and 65 °C: where you can, bring water to a rolling boil, and read the caution on drinking water. For clear water only; heat does not remove chemicals.
+# { $fewest }, { $most }: year-hours-of.
+year-caption = Bars: estimate; whiskers: its range from the uncertainty of the heat balance alone. Hours with { $irradiance } W/m² or more: { $fewest } to { $most }.
+year-hours-of = { $hours } ({ $month })
+# Names of two panels, about 35 letters each.
+year-axis-heat = heat a day, MJ
+year-axis-water = water pasteurised a day, L
+# Read out to those who do not see the figure. { $months }: year-alt-month of each, with ";" between.
+year-alt = Two bar charts over the months of a year. { $months }.
+year-alt-month = { $month }: { $heat } MJ ({ $heats }) a day, { $water } L ({ $waters })
 fuel-name = fuel
 fuel-heat = heat on a clear day
 fuel-heat-text = { $heat } MJ, the mean of the months above

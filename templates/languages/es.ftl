@@ -516,11 +516,7 @@ page-foods-cooked = se cuece a
 page-foods-amount = cantidad
 page-foods-range = intervalo
 page-year = Días despejados a lo largo del año
-page-year-month = mes
-page-year-hours = horas con sol suficiente
-page-year-heat = calor por día
-page-year-water = agua pasteurizada por día
-page-fuel = Combustible al que equivale el calor
+page-fuel = STILL TO TRANSLATE
 page-dry = Recipiente vacío
 page-dry-date = fecha
 page-dry-plateau = estancam.
@@ -534,7 +530,7 @@ stagnation-irradiance-estimated = { $irradiance } W/m², estimada
 # As in English
 stagnation-result = { $difference } ± { $half_width } K m²/W
 # { $usual }: "190 °C".
-stagnation-note = Temperatura constante más alta del recipiente vacío y oscuro por encima del ambiente, por cada W/m²; ± del 95 %, con un termómetro de horno dentro de ± 10 K donde no se indica la incertidumbre. Relaciona las pérdidas de calor con la irradiancia y no es una potencia de cocción. El cociente es el que Mullick, Kandpal y Saxena 1987 usan para cocinas de caja; en otras cocinas solo sirve para comparar configuraciones iguales. Un recipiente vacío puede ponerse al rojo, rajarse o perder su recubrimiento: no lo deje nunca sin vigilancia.
+stagnation-note = STILL TO TRANSLATE
 page-assumed = Supuestos
 
 ## Cautions
@@ -984,45 +980,47 @@ balance-irradiance-hardly-varied = la irradiancia apenas varió ({ $range } W/m�
 balance-irradiance-hardly-varied-remedy = ensaye con menor y con mayor irradiancia
 balance-loss-not-shown = la pérdida es de { $loss } W/K y puede ser nula ({ $range } W/K)
 balance-loss-not-shown-remedy = ensaye en un rango más amplio de temperaturas del agua, y en más días
-cooking-opinion = Los tiempos, cantidades y meses de esta sección, y el tiempo de calentamiento al comienzo de este informe, son una interpretación: se deducen del ensayo y de los supuestos aquí indicados, y no se midieron.
+cooking-opinion = STILL TO TRANSLATE
 
 ## What it means for cooking
 
-cooking-no-line = Sin una recta no se puede decir nada sobre los tiempos de calentamiento.
-cooking-not-valid = Se omite: mientras los números contradigan la física, no se puede decir nada de tiempos de calentamiento, alimentos ni meses.
+cooking-no-line = STILL TO TRANSLATE
+cooking-not-valid = STILL TO TRANSLATE
 # A load of water, in the first column of a table.
 cooking-load-tested = { $load }, la ensayada
-cooking-not-there = no llega
-cooking-not-there-tends = no llega; tiende a { $temperature }
-cooking-may-not-there-tends = puede no llegar; tiende a { $temperature }
+cooking-no = STILL TO TRANSLATE
+cooking-no-ends = STILL TO TRANSLATE
+cooking-probably-not = STILL TO TRANSLATE
+cooking-probably-not-ends = STILL TO TRANSLATE
 cooking-time-range = { $shortest } a { $longest }
-cooking-time-open = { $shortest } o más; puede no llegar
+cooking-time-open = STILL TO TRANSLATE
 # As in English
 cooking-boil = { $time } ({ $range })
 cooking-foods-title = Alimentos llevados a la temperatura de cocción y mantenidos a ella en menos de { $time }
-cooking-foods-all = En { $time }, lo que dura la ventana solar, cada uno de estos alimentos llega a su temperatura de cocción y se mantiene en ella en la cantidad de la carga ensayada, { $load }, o más: { $foods }.
+cooking-foods-all = STILL TO TRANSLATE
 # As in English
 cooking-food-and-how = { $food } ({ $cooked })
-cooking-foods-about = Desde { $start } con { $irradiance } W/m², en lo que dura la ventana solar; nunca más que los { $load } de la carga ensayada, más allá de la cual el ensayo no dice nada. Calores específicos según Chen 1985 a partir de los contenidos de agua del ASHRAE Handbook, Refrigeration (ambos de memoria); las temperaturas y los tiempos de cocción son práctica habitual, sin fuente publicada; los { $safe } son los del USDA FSIS. Estimado: compruébelo con un termómetro dentro del alimento.
+cooking-foods-about = STILL TO TRANSLATE
 cooking-amount-or-more = { $amount } o más
 cooking-cooked-at = { $temperature } durante { $time }
 cooking-amount-range = { $lowest } a { $highest }
-cooking-amount-up-to = hasta { $highest }; puede no llegar
-cooking-heat-ends = Con { $irradiance } W/m², el calor útil termina a una temperatura del agua de { $end } ({ $range }), donde la potencia llega a cero; aquí el agua hierve a { $boiling }.
-cooking-heat-ends-or-boils = Con { $irradiance } W/m², el calor útil termina a una temperatura del agua de { $end } ({ $range }), donde la potencia llega a cero; también puede durar hasta que el agua hierva, aquí a { $boiling }.
-cooking-ends-perhaps = Aquí el agua hierve a { $boiling }, probablemente antes de que termine el calor útil: el intervalo de ese final baja hasta { $lowest }.
-cooking-ends-above = Aquí el agua hierve a { $boiling }, antes de que termine el calor útil.
-cooking-never-ends = La potencia no baja, así que no se ve ningún final del calor útil; aquí el agua hierve a { $boiling }.
-cooking-boils-below-target = Aquí el agua hierve a { $boiling }, por debajo de { $target }; los tiempos son hasta la ebullición.
-cooking-light-of-test = Irradiancia constante de { $irradiance } W/m² en el plano de su sensor, la media de los intervalos usados, con la que la recta no necesita cambio de escala; viento como en los intervalos usados, cocina reorientada como en el ensayo.
-cooking-light-asked = Irradiancia constante de { $irradiance } W/m² en el plano de su sensor, como pide la campaña, con la potencia según el balance térmico; viento como en los intervalos usados, cocina reorientada como en el ensayo.
+cooking-amount-up-to = STILL TO TRANSLATE
+cooking-amount-none = STILL TO TRANSLATE
+cooking-amount-probably-none = STILL TO TRANSLATE
+cooking-heat-ends = STILL TO TRANSLATE
+cooking-heat-ends-or-boils = STILL TO TRANSLATE
+cooking-ends-perhaps = STILL TO TRANSLATE
+cooking-ends-above = STILL TO TRANSLATE
+cooking-never-ends = STILL TO TRANSLATE
+cooking-light-of-test = STILL TO TRANSLATE
+cooking-light-asked = STILL TO TRANSLATE
 cooking-air-mean = Ambiente a { $ambient }, la media de los intervalos usados.
 cooking-air-asked = Ambiente a { $ambient }, como pide la campaña.
-cooking-assumed-load = La carga absorbe la misma potencia que la ensayada; cargas mucho menores o mayores absorben menos o más, y no se cuenta el calor que almacena la propia olla. Por debajo y por encima de las temperaturas de los intervalos usados, la recta se prolonga sin cambios.
-cooking-assumed-edges = Los intervalos siguen los bordes de la banda del 95 % de la potencia, instrumentos incluidos. Valen para la media de muchos calentamientos, no para uno solo bajo una nube.
-cooking-assumed-edges-one-day = Los intervalos siguen los bordes de la banda de la potencia, instrumentos incluidos. Es de un solo día y no del 95 %: otro día los tiempos pueden quedar fuera.
-cooking-no-months = No se dan meses: la irradiancia se midió en el plano horizontal, y los cálculos de un día despejado son para el plano orientado al sol.
-cooking-assumed-water = El agua no es comida: los alimentos se calientan más despacio, y levantar la tapa cuesta muchos minutos.
+cooking-assumed-load = STILL TO TRANSLATE
+cooking-assumed-edges = STILL TO TRANSLATE
+cooking-assumed-edges-one-day = STILL TO TRANSLATE
+cooking-no-months = STILL TO TRANSLATE
+cooking-assumed-water = STILL TO TRANSLATE
 food-potatoes = papas (patatas), en trozos
 food-carrots = zanahorias, en trozos
 food-cabbage = col (repollo), picada
@@ -1032,16 +1030,17 @@ food-fish = pescado (bacalao)
 
 ## Clear days through the year
 
-# What is in brackets is a range: 3.1 MJ (2.9 – 3.3).
-# As in English
-year-heat = { $best } MJ ({ $range })
-# As in English
-year-water = { $best } L ({ $range })
-year-note-balance = Estimado para el día 15 de cada mes con un cielo sin nubes (Ineichen y Perez 2002), contando las horas con { $irradiance } W/m² o más en el plano normal a la radiación directa; cada hora nublada o brumosa le quita su parte. Calor: según el balance térmico con la irradiancia de cada momento, entregado a agua { $difference } K por encima del aire; la media de los meses es de { $mean } kWh al día. Ambiente a { $ambient } todo el año, la cocina orientada todo el día; entre paréntesis, intervalos debidos solo a la incertidumbre del balance térmico.
-year-note-water = Agua: cargas de { $load } una tras otra, cada una de { $start } a { $end } y mantenida durante { $time } (Ciochetti y Metcalf 1984, de memoria); 1 kg se toma como 1 L. La OMS constata que los virus mueren solo despacio entre 60 °C y 65 °C: siempre que pueda, lleve el agua a ebullición a borbotones, y lea la advertencia sobre el agua para beber. Solo para agua clara; el calor no elimina venenos.
+year-note-balance = STILL TO TRANSLATE
+year-note-water = STILL TO TRANSLATE
+year-caption = STILL TO TRANSLATE
+year-hours-of = STILL TO TRANSLATE
+year-axis-heat = STILL TO TRANSLATE
+year-axis-water = STILL TO TRANSLATE
+year-alt = STILL TO TRANSLATE
+year-alt-month = STILL TO TRANSLATE
 fuel-name = combustible
 fuel-heat = calor en un día despejado
-fuel-heat-text = { $heat } MJ, la media de los meses de arriba
+fuel-heat-text = STILL TO TRANSLATE
 fuel-value = poder calorífico inferior
 fuel-stove = rendimiento del fogón
 fuel-days = días al año

@@ -521,11 +521,7 @@ page-foods-cooked = cuit à
 page-foods-amount = quantité
 page-foods-range = plage
 page-year = Les jours clairs au fil de l’année
-page-year-month = mois
-page-year-hours = heures d’assez de soleil
-page-year-heat = chaleur par jour
-page-year-water = eau pasteurisée par jour
-page-fuel = Combustible que cette chaleur remplace
+page-fuel = STILL TO TRANSLATE
 page-dry = Récipient à sec
 # As in English
 page-dry-date = date
@@ -982,41 +978,43 @@ cooking-opinion = STILL TO TRANSLATE
 
 ## What it means for cooking
 
-cooking-no-line = Sans droite, on ne peut rien dire des durées de chauffage.
-cooking-not-valid = Omis : tant que les nombres contredisent la physique, rien ne peut être dit des durées de chauffe, des aliments ni des mois.
+cooking-no-line = STILL TO TRANSLATE
+cooking-not-valid = STILL TO TRANSLATE
 # A load of water, in the first column of a table.
 cooking-load-tested = { $load }, comme à l’essai
-cooking-not-there = n’y arrive pas
-cooking-not-there-tends = n’y arrive pas ; tend vers { $temperature }
-cooking-may-not-there-tends = risque de ne pas y arriver ; tend vers { $temperature }
+cooking-no = STILL TO TRANSLATE
+cooking-no-ends = STILL TO TRANSLATE
+cooking-probably-not = STILL TO TRANSLATE
+cooking-probably-not-ends = STILL TO TRANSLATE
 cooking-time-range = { $shortest } à { $longest }
-cooking-time-open = { $shortest } ou plus ; risque de ne pas y arriver
+cooking-time-open = STILL TO TRANSLATE
 # As in English
 cooking-boil = { $time } ({ $range })
 cooking-foods-title = Aliments portés à la température de cuisson et maintenus à celle-ci en { $time } au plus
-cooking-foods-all = En { $time }, la durée de la fenêtre solaire, chacun de ces aliments est porté à sa température de cuisson et y est maintenu dans la quantité de la charge essayée, { $load }, ou plus : { $foods }.
+cooking-foods-all = STILL TO TRANSLATE
 # As in English
 cooking-food-and-how = { $food } ({ $cooked })
-cooking-foods-about = À partir de { $start } sous { $irradiance } W/m², pendant la durée de la fenêtre solaire ; jamais plus que les { $load } de la charge essayée, au-delà desquels l’essai ne dit rien. Chaleurs massiques selon Chen 1985 à partir des teneurs en eau de ASHRAE Handbook, Refrigeration (les deux de mémoire) ; les températures et durées de cuisson sont de pratique courante, sans source publiée, les { $safe } sont ceux de l’USDA FSIS. Estimation : vérifiez avec un thermomètre dans l’aliment.
+cooking-foods-about = STILL TO TRANSLATE
 cooking-amount-or-more = { $amount } ou plus
 cooking-cooked-at = { $temperature } pendant { $time }
 cooking-amount-range = { $lowest } à { $highest }
-cooking-amount-up-to = jusqu’à { $highest } ; risque de ne pas y arriver
-cooking-heat-ends = Sous { $irradiance } W/m², la chaleur utile cesse à une température de l’eau de { $end } ({ $range }), où la puissance atteint zéro ; l’eau bout ici à { $boiling }.
-cooking-heat-ends-or-boils = Sous { $irradiance } W/m², la chaleur utile cesse à une température de l’eau de { $end } ({ $range }), où la puissance atteint zéro ; elle peut aussi durer jusqu’à ce que l’eau bouille, ici à { $boiling }.
-cooking-ends-perhaps = L’eau bout ici à { $boiling }, probablement avant que la chaleur utile ne cesse : la plage de cette limite descend jusqu’à { $lowest }.
-cooking-ends-above = L’eau bout ici à { $boiling }, avant que la chaleur utile ne cesse.
-cooking-never-ends = La puissance ne descend pas, elle ne montre donc aucune fin de la chaleur utile ; l’eau bout ici à { $boiling }.
-cooking-boils-below-target = L’eau bout ici à { $boiling }, en dessous de { $target } ; les durées vont jusqu’à l’ébullition.
-cooking-light-of-test = Ensoleillement constant de { $irradiance } W/m² dans le plan du capteur d’éclairement, la moyenne des intervalles retenus, à laquelle la droite n’a pas à changer d’échelle ; vent comme dans les intervalles retenus, cuiseur réorienté comme pendant l’essai.
-cooking-light-asked = Ensoleillement constant de { $irradiance } W/m² dans le plan du capteur d’éclairement, comme la campagne le demande, avec la puissance d’après le bilan thermique ; vent comme dans les intervalles retenus, cuiseur réorienté comme pendant l’essai.
+cooking-amount-up-to = STILL TO TRANSLATE
+cooking-amount-none = STILL TO TRANSLATE
+cooking-amount-probably-none = STILL TO TRANSLATE
+cooking-heat-ends = STILL TO TRANSLATE
+cooking-heat-ends-or-boils = STILL TO TRANSLATE
+cooking-ends-perhaps = STILL TO TRANSLATE
+cooking-ends-above = STILL TO TRANSLATE
+cooking-never-ends = STILL TO TRANSLATE
+cooking-light-of-test = STILL TO TRANSLATE
+cooking-light-asked = STILL TO TRANSLATE
 cooking-air-mean = Température ambiante { $ambient }, la moyenne des intervalles retenus.
 cooking-air-asked = Température ambiante { $ambient }, comme la campagne le demande.
-cooking-assumed-load = La charge absorbe la même puissance que la charge essayée ; des charges beaucoup plus petites ou plus grandes en absorbent moins ou plus, et la chaleur que la marmite elle-même emmagasine n’est pas comptée. En dessous et au-dessus des températures des intervalles retenus, la droite est prolongée telle quelle.
-cooking-assumed-edges = Les plages suivent les bords de la bande à 95 % de la puissance, instruments compris. Elles valent pour la moyenne de nombreux chauffages, non pour un seul sous un nuage.
-cooking-assumed-edges-one-day = Les plages suivent les bords de la bande de la puissance, instruments compris. Elle est d’un seul jour et non à 95 % : un autre jour, les temps peuvent en sortir.
-cooking-no-months = Aucun mois n’est donné : l’éclairement a été mesuré dans le plan horizontal, et le soleil d’un jour clair est celui du plan qui lui fait face.
-cooking-assumed-water = L’eau n’est pas un aliment : les aliments chauffent plus lentement, et un couvercle que l’on soulève coûte de nombreuses minutes.
+cooking-assumed-load = STILL TO TRANSLATE
+cooking-assumed-edges = STILL TO TRANSLATE
+cooking-assumed-edges-one-day = STILL TO TRANSLATE
+cooking-no-months = STILL TO TRANSLATE
+cooking-assumed-water = STILL TO TRANSLATE
 food-potatoes = pommes de terre, en morceaux
 food-carrots = carottes, en morceaux
 food-cabbage = chou, émincé
@@ -1026,16 +1024,17 @@ food-fish = poisson (cabillaud)
 
 ## Clear days through the year
 
-# What is in brackets is a range: 3.1 MJ (2.9 – 3.3).
-# As in English
-year-heat = { $best } MJ ({ $range })
-# As in English
-year-water = { $best } L ({ $range })
-year-note-balance = Estimation pour le 15 de chaque mois sous un ciel sans nuages (Ineichen et Perez 2002), en comptant les heures avec { $irradiance } W/m² ou plus dans le plan normal au rayonnement direct ; chaque heure de nuages ou de brume en retire sa part. Chaleur : d’après le bilan thermique sous l’éclairement de chaque instant, dans de l’eau plus chaude que l’air de { $difference } K ; la moyenne des mois est de { $mean } kWh par jour. Température ambiante { $ambient } toute l’année, cuiseur orienté toute la journée ; entre parenthèses, plages, dues à la seule incertitude du bilan thermique.
-year-note-water = Eau : charges de { $load } l’une après l’autre, chacune portée de { $start } à { $end } et maintenue pendant { $time } (Ciochetti et Metcalf 1984, de mémoire) ; 1 kg est compté comme 1 L. L’OMS constate que les virus ne meurent que lentement entre 60 °C et 65 °C : quand vous le pouvez, portez l’eau à gros bouillons, et lisez la mise en garde sur l’eau de boisson. Pour l’eau claire seulement ; la chaleur n’enlève aucun poison.
+year-note-balance = STILL TO TRANSLATE
+year-note-water = STILL TO TRANSLATE
+year-caption = STILL TO TRANSLATE
+year-hours-of = STILL TO TRANSLATE
+year-axis-heat = STILL TO TRANSLATE
+year-axis-water = STILL TO TRANSLATE
+year-alt = STILL TO TRANSLATE
+year-alt-month = STILL TO TRANSLATE
 fuel-name = combustible
 fuel-heat = chaleur par jour clair
-fuel-heat-text = { $heat } MJ, la moyenne des mois ci-dessus
+fuel-heat-text = STILL TO TRANSLATE
 fuel-value = pouvoir calorifique inférieur
 fuel-stove = rendement du fourneau
 fuel-days = jours par an

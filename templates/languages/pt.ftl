@@ -508,11 +508,7 @@ page-foods-cooked = cozido a
 page-foods-amount = quantidade
 page-foods-range = faixa
 page-year = Dias de céu limpo ao longo do ano
-page-year-month = mês
-page-year-hours = horas com sol suficiente
-page-year-heat = calor por dia
-page-year-water = água pasteurizada por dia
-page-fuel = Combustível que o calor substitui
+page-fuel = STILL TO TRANSLATE
 page-dry = Recipiente seco
 page-dry-date = data
 page-dry-plateau = patamar
@@ -962,41 +958,43 @@ cooking-opinion = STILL TO TRANSLATE
 
 ## What it means for cooking
 
-cooking-no-line = Sem uma reta nada se pode dizer sobre os tempos de aquecimento.
-cooking-not-valid = Omitido: enquanto os números contradisserem a física, nada se pode dizer sobre tempos de aquecimento, alimentos ou meses.
+cooking-no-line = STILL TO TRANSLATE
+cooking-not-valid = STILL TO TRANSLATE
 # A load of water, in the first column of a table.
 cooking-load-tested = { $load }, como ensaiado
-cooking-not-there = não chega lá
-cooking-not-there-tends = não chega lá; tende para { $temperature }
-cooking-may-not-there-tends = pode não chegar lá; tende para { $temperature }
+cooking-no = STILL TO TRANSLATE
+cooking-no-ends = STILL TO TRANSLATE
+cooking-probably-not = STILL TO TRANSLATE
+cooking-probably-not-ends = STILL TO TRANSLATE
 cooking-time-range = { $shortest } a { $longest }
-cooking-time-open = { $shortest } ou mais; pode não chegar lá
+cooking-time-open = STILL TO TRANSLATE
 # As in English
 cooking-boil = { $time } ({ $range })
 cooking-foods-title = Alimentos levados à temperatura de cozimento e mantidos nela dentro de { $time }
-cooking-foods-all = Em { $time }, a duração da janela solar, cada um destes alimentos chega à sua temperatura de cozimento e nela se mantém na quantidade da carga ensaiada, { $load }, ou mais: { $foods }.
+cooking-foods-all = STILL TO TRANSLATE
 # As in English
 cooking-food-and-how = { $food } ({ $cooked })
-cooking-foods-about = A partir de { $start } com { $irradiance } W/m², na duração da janela solar; nunca mais que os { $load } da carga ensaiada, além dos quais o ensaio nada diz. Calores específicos segundo Chen 1985 a partir dos teores de água do ASHRAE Handbook, Refrigeration (ambos de memória); temperaturas e tempos de cozimento são prática comum, sem fonte publicada, os { $safe } são os da USDA FSIS. Estimado: experimente com um termômetro dentro do alimento.
+cooking-foods-about = STILL TO TRANSLATE
 cooking-amount-or-more = { $amount } ou mais
 cooking-cooked-at = { $temperature } por { $time }
 cooking-amount-range = { $lowest } a { $highest }
-cooking-amount-up-to = até { $highest }; pode não chegar lá
-cooking-heat-ends = Com { $irradiance } W/m² o calor útil acaba a uma temperatura da água de { $end } ({ $range }), onde a potência chega a zero; a água ferve a { $boiling } aqui.
-cooking-heat-ends-or-boils = Com { $irradiance } W/m² o calor útil acaba a uma temperatura da água de { $end } ({ $range }), onde a potência chega a zero; também pode durar até a água ferver, a { $boiling } aqui.
-cooking-ends-perhaps = A água ferve a { $boiling } aqui, provavelmente antes de o calor útil acabar: a faixa desse fim desce até { $lowest }.
-cooking-ends-above = A água ferve a { $boiling } aqui, antes de o calor útil acabar.
-cooking-never-ends = A potência não desce, por isso não mostra um fim do calor útil; a água ferve a { $boiling } aqui.
-cooking-boils-below-target = A água ferve a { $boiling } aqui, abaixo de { $target }; os tempos são até ferver.
-cooking-light-of-test = Luz solar constante de { $irradiance } W/m² no plano do sensor de irradiância, a média dos intervalos usados, com a qual a reta não precisa de mudar de escala; vento como nos intervalos usados, o fogão reorientado como no ensaio.
-cooking-light-asked = Luz solar constante de { $irradiance } W/m² no plano do sensor de irradiância, como a campanha pede, com a potência pelo balanço térmico; vento como nos intervalos usados, o fogão reorientado como no ensaio.
+cooking-amount-up-to = STILL TO TRANSLATE
+cooking-amount-none = STILL TO TRANSLATE
+cooking-amount-probably-none = STILL TO TRANSLATE
+cooking-heat-ends = STILL TO TRANSLATE
+cooking-heat-ends-or-boils = STILL TO TRANSLATE
+cooking-ends-perhaps = STILL TO TRANSLATE
+cooking-ends-above = STILL TO TRANSLATE
+cooking-never-ends = STILL TO TRANSLATE
+cooking-light-of-test = STILL TO TRANSLATE
+cooking-light-asked = STILL TO TRANSLATE
 cooking-air-mean = Ambiente a { $ambient }, a média dos intervalos usados.
 cooking-air-asked = Ambiente a { $ambient }, como a campanha pede.
-cooking-assumed-load = A carga absorve a mesma potência que a carga ensaiada; cargas muito menores ou maiores absorvem menos ou mais, e o calor que a própria panela armazena não é contado. Abaixo e acima das temperaturas dos intervalos usados a reta é prolongada a direito.
-cooking-assumed-edges = As faixas seguem as bordas da banda de 95 % da potência, com os instrumentos incluídos. Valem para a média de muitos aquecimentos, não para um único sob uma nuvem.
-cooking-assumed-edges-one-day = As faixas seguem as bordas da banda da potência, instrumentos incluídos. É de um só dia e não de 95 %: noutro dia os tempos podem ficar fora.
-cooking-no-months = Não se dão meses: a irradiância foi medida no plano horizontal, e o sol de um dia limpo é o do plano voltado para ele.
-cooking-assumed-water = Água não é comida: a comida aquece mais devagar, e uma tampa levantada custa muitos minutos.
+cooking-assumed-load = STILL TO TRANSLATE
+cooking-assumed-edges = STILL TO TRANSLATE
+cooking-assumed-edges-one-day = STILL TO TRANSLATE
+cooking-no-months = STILL TO TRANSLATE
+cooking-assumed-water = STILL TO TRANSLATE
 food-potatoes = batatas, em pedaços
 food-carrots = cenouras, em pedaços
 food-cabbage = repolho, picado
@@ -1006,16 +1004,17 @@ food-fish = peixe (bacalhau fresco)
 
 ## Clear days through the year
 
-# What is in brackets is a range: 3.1 MJ (2.9 – 3.3).
-# As in English
-year-heat = { $best } MJ ({ $range })
-# As in English
-year-water = { $best } L ({ $range })
-year-note-balance = Estimado para o dia 15 de cada mês sob um céu sem nuvens (Ineichen e Perez 2002), contando as horas com { $irradiance } W/m² ou mais no plano normal à radiação direta; cada hora nublada ou com névoa tira a sua parte. Calor: pelo balanço térmico com a irradiância de cada momento, para água { $difference } K mais quente que o ar; a média dos meses é { $mean } kWh por dia. Ambiente a { $ambient } o ano todo, o fogão orientado o dia todo; entre parênteses, faixas, só pela incerteza do balanço térmico.
-year-note-water = Água: cargas de { $load } uma após a outra, cada uma de { $start } a { $end } e mantida durante { $time } (Ciochetti e Metcalf 1984, de memória); 1 kg é tomado como 1 L. A OMS constata que os vírus só morrem devagar entre 60 °C e 65 °C: sempre que puder, leve a água a uma fervura forte, com bolhas grandes, e leia o aviso sobre a água de beber. Só para água límpida; o calor não retira veneno.
+year-note-balance = STILL TO TRANSLATE
+year-note-water = STILL TO TRANSLATE
+year-caption = STILL TO TRANSLATE
+year-hours-of = STILL TO TRANSLATE
+year-axis-heat = STILL TO TRANSLATE
+year-axis-water = STILL TO TRANSLATE
+year-alt = STILL TO TRANSLATE
+year-alt-month = STILL TO TRANSLATE
 fuel-name = combustível
 fuel-heat = calor num dia de céu limpo
-fuel-heat-text = { $heat } MJ, a média dos meses acima
+fuel-heat-text = STILL TO TRANSLATE
 fuel-value = poder calorífico inferior
 fuel-stove = rendimento do fogão a combustível
 fuel-days = dias num ano

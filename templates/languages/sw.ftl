@@ -502,11 +502,7 @@ page-foods-cooked = hupikwa kwa
 page-foods-amount = kiasi
 page-foods-range = masafa
 page-year = Siku zisizo na mawingu mwaka mzima
-page-year-month = mwezi
-page-year-hours = saa zenye jua la kutosha
-page-year-heat = joto kwa siku
-page-year-water = maji yaliyopasteurishwa kwa siku
-page-fuel = Nishati ya kupikia ambayo joto hili huchukua nafasi yake
+page-fuel = STILL TO TRANSLATE
 page-dry = Chombo kikavu
 page-dry-date = tarehe
 page-dry-plateau = kilele tulivu
@@ -953,41 +949,43 @@ cooking-opinion = STILL TO TRANSLATE
 
 ## What it means for cooking
 
-cooking-no-line = Bila mstari hakuna linaloweza kusemwa kuhusu muda wa kupasha.
-cooking-not-valid = Imezuiwa: maadamu nambari zinapingana na fizikia, hakuna linaloweza kusemwa kuhusu muda wa kupasha joto, chakula au miezi.
+cooking-no-line = STILL TO TRANSLATE
+cooking-not-valid = STILL TO TRANSLATE
 # A load of water, in the first column of a table.
 cooking-load-tested = { $load }, kama ilivyojaribiwa
-cooking-not-there = hayafiki hapo
-cooking-not-there-tends = hayafiki hapo; huelekea { $temperature }
-cooking-may-not-there-tends = huenda yasifike hapo; huelekea { $temperature }
+cooking-no = STILL TO TRANSLATE
+cooking-no-ends = STILL TO TRANSLATE
+cooking-probably-not = STILL TO TRANSLATE
+cooking-probably-not-ends = STILL TO TRANSLATE
 cooking-time-range = { $shortest } hadi { $longest }
-cooking-time-open = { $shortest } au zaidi; huenda yasifike hapo
+cooking-time-open = STILL TO TRANSLATE
 # As in English
 cooking-boil = { $time } ({ $range })
 cooking-foods-title = Chakula kilichofikishwa kwenye halijoto ya kupikia na kudumishwa hapo ndani ya { $time }
-cooking-foods-all = Ndani ya { $time }, urefu wa dirisha la jua, kila kimoja cha vyakula hivi hufikishwa kwenye halijoto yake ya kupikia na kushikiliwa hapo kwa kiasi cha mzigo uliojaribiwa, { $load }, au zaidi: { $foods }.
+cooking-foods-all = STILL TO TRANSLATE
 # As in English
 cooking-food-and-how = { $food } ({ $cooked })
-cooking-foods-about = Kuanzia { $start } kwa { $irradiance } W/m², katika urefu wa dirisha la jua; kamwe si zaidi ya { $load } za mzigo uliojaribiwa, kwani zaidi ya hapo jaribio halisemi lolote. Joto mahususi kwa mujibu wa Chen 1985 kutokana na viwango vya maji vya ASHRAE Handbook, Refrigeration (yote mawili kwa kumbukumbu ya kichwani); halijoto na muda wa kupika ni mazoea ya kawaida, hakuna chanzo kilichochapishwa, { $safe } ni za USDA FSIS. Ni makadirio: jaribu kwa kipimajoto ndani ya chakula.
+cooking-foods-about = STILL TO TRANSLATE
 cooking-amount-or-more = { $amount } au zaidi
 cooking-cooked-at = { $temperature } kwa { $time }
 cooking-amount-range = { $lowest } hadi { $highest }
-cooking-amount-up-to = hadi { $highest }; huenda kisifike hapo
-cooking-heat-ends = Kwa { $irradiance } W/m² joto lenye manufaa huishia kwenye halijoto ya maji ya { $end } ({ $range }), ambapo nguvu hufika sifuri; maji huchemka kwa { $boiling } hapa.
-cooking-heat-ends-or-boils = Kwa { $irradiance } W/m² joto lenye manufaa huishia kwenye halijoto ya maji ya { $end } ({ $range }), ambapo nguvu hufika sifuri; pia huenda likaendelea hadi maji yachemke, kwa { $boiling } hapa.
-cooking-ends-perhaps = Maji huchemka kwa { $boiling } hapa, pengine kabla joto lenye manufaa halijaisha: masafa ya mwisho huo hushuka hadi { $lowest }.
-cooking-ends-above = Maji huchemka kwa { $boiling } hapa, kabla joto lenye manufaa halijaisha.
-cooking-never-ends = Nguvu haishuki, kwa hiyo haionyeshi mwisho wa joto lenye manufaa; maji huchemka kwa { $boiling } hapa.
-cooking-boils-below-target = Maji huchemka kwa { $boiling } hapa, chini ya { $target }; muda ni wa hadi kuchemka.
-cooking-light-of-test = Jua lisilobadilika la { $irradiance } W/m² katika bapa la kihisi cha mnururisho, wastani wa vipindi vilivyotumika, ambapo mstari hauhitaji kukuzwa wala kupunguzwa; upepo kama katika vipindi vilivyotumika, jiko likielekezwa upya kama katika jaribio.
-cooking-light-asked = Jua lisilobadilika la { $irradiance } W/m² katika bapa la kihisi cha mnururisho, kama kampeni inavyotaka, nguvu ikiwa kwa mujibu wa mizania ya joto; upepo kama katika vipindi vilivyotumika, jiko likielekezwa upya kama katika jaribio.
+cooking-amount-up-to = STILL TO TRANSLATE
+cooking-amount-none = STILL TO TRANSLATE
+cooking-amount-probably-none = STILL TO TRANSLATE
+cooking-heat-ends = STILL TO TRANSLATE
+cooking-heat-ends-or-boils = STILL TO TRANSLATE
+cooking-ends-perhaps = STILL TO TRANSLATE
+cooking-ends-above = STILL TO TRANSLATE
+cooking-never-ends = STILL TO TRANSLATE
+cooking-light-of-test = STILL TO TRANSLATE
+cooking-light-asked = STILL TO TRANSLATE
 cooking-air-mean = Hewa ya mazingira { $ambient }, wastani wa vipindi vilivyotumika.
 cooking-air-asked = Hewa ya mazingira { $ambient }, kama kampeni inavyotaka.
-cooking-assumed-load = Mzigo hupokea nguvu ileile ya mzigo uliojaribiwa; mizigo midogo sana au mikubwa sana hupokea pungufu au zaidi, na joto ambalo sufuria yenyewe huhifadhi halikuhesabiwa. Chini na juu ya halijoto za vipindi vilivyotumika mstari huendelezwa ukiwa umenyooka.
-cooking-assumed-edges = Masafa hufuata kingo za ukanda wa 95 % wa nguvu, vifaa vya kupimia vikiwemo. Hufaa kwa wastani wa upashaji mwingi, si kwa upashaji mmoja chini ya wingu.
-cooking-assumed-edges-one-day = Masafa hufuata kingo za ukanda wa nguvu, vifaa vikiwamo. Ni wa siku moja na si wa 95 %: siku nyingine muda unaweza kuwa nje yake.
-cooking-no-months = Miezi haikutolewa: mnururisho ulipimwa katika bapa la mlalo, na jua la siku ya anga safi ni lile la bapa linalolielekea.
-cooking-assumed-water = Maji si chakula: chakula hupata joto polepole zaidi, na kifuniko kinachofunuliwa hugharimu dakika nyingi.
+cooking-assumed-load = STILL TO TRANSLATE
+cooking-assumed-edges = STILL TO TRANSLATE
+cooking-assumed-edges-one-day = STILL TO TRANSLATE
+cooking-no-months = STILL TO TRANSLATE
+cooking-assumed-water = STILL TO TRANSLATE
 food-potatoes = viazi, vipande
 food-carrots = karoti, vipande
 food-cabbage = kabichi, iliyokatwakatwa
@@ -997,16 +995,17 @@ food-fish = samaki (chewa wa baharini, cod)
 
 ## Clear days through the year
 
-# What is in brackets is a range: 3.1 MJ (2.9 – 3.3).
-# As in English
-year-heat = { $best } MJ ({ $range })
-# As in English
-year-water = { $best } L ({ $range })
-year-note-balance = Makadirio ya tarehe 15 ya kila mwezi chini ya anga bila mawingu (Ineichen na Perez 2002), yakihesabu saa zenye { $irradiance } W/m² au zaidi kwenye bapa lililo pembemraba na miale ya jua; kila saa yenye mawingu au ukungu huondoa sehemu yake. Joto: kwa mujibu wa mizania ya joto kwa mnururisho wa kila wakati, ndani ya maji yenye { $difference } K zaidi ya hewa; wastani wa miezi ni { $mean } kWh kwa siku. Hewa ya mazingira { $ambient } mwaka mzima, jiko likielekezwa siku nzima; katika mabano ni masafa, kutokana na utovu wa uhakika wa mizania ya joto pekee.
-year-note-water = Maji: mizigo ya { $load } mmoja baada ya mwingine, kila mmoja kutoka { $start } hadi { $end } na kudumishwa kwa { $time } (Ciochetti na Metcalf 1984, kwa kumbukumbu ya kichwani); 1 kg huchukuliwa kuwa 1 L. WHO imebaini kwamba virusi hufa polepole tu kati ya 60 °C na 65 °C: unapoweza, chemsha maji hadi yatokote kwa nguvu, na usome tahadhari kuhusu maji ya kunywa. Kwa maji maangavu tu; joto haliondoi sumu.
+year-note-balance = STILL TO TRANSLATE
+year-note-water = STILL TO TRANSLATE
+year-caption = STILL TO TRANSLATE
+year-hours-of = STILL TO TRANSLATE
+year-axis-heat = STILL TO TRANSLATE
+year-axis-water = STILL TO TRANSLATE
+year-alt = STILL TO TRANSLATE
+year-alt-month = STILL TO TRANSLATE
 fuel-name = nishati ya kupikia
 fuel-heat = joto katika siku isiyo na mawingu
-fuel-heat-text = { $heat } MJ, wastani wa miezi iliyo juu
+fuel-heat-text = STILL TO TRANSLATE
 fuel-value = thamani ya chini ya joto
 fuel-stove = ufanisi wa jiko la moto
 fuel-days = siku kwa mwaka

@@ -5,6 +5,7 @@
 //! and of the comparison.
 
 pub mod bands;
+pub mod bars;
 pub mod curves;
 pub mod fit;
 pub mod key;

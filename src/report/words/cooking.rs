@@ -9,7 +9,7 @@ use crate::language::{
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::cooking::Prospect;
-use crate::procedure::cooking::pots::{Cooking, FoodHeating, TARGET_C, TimeRange, WaterHeating};
+use crate::procedure::cooking::pots::{Cooking, FoodHeating, HeatEnd, TimeRange, WaterHeating};
 use crate::units::sentence_case;
 
 /// Temperature all through that makes any food safe, °C.
@@ -160,26 +160,32 @@ fn without_line(warning: String, absence: Message, words: &Words) -> CookingPart
 }
 
 fn heating_row(heating: &WaterHeating, cooking: &Cooking, words: &Words) -> HeatingRow {
-    let tends = |ends_c: f64| celsius(fixed(ends_c, 0));
+    let is_possible =
+        |highest: Option<HeatEnd>, to_c: f64| highest.is_some_and(|ends| ends.highest_c >= to_c);
     let time = match (heating.time, cooking.heat_ends) {
         (Some(time), _) => duration(time.best_s),
-        (None, Some(ends)) if heating.may_get_there => message!(
-            "cooking-may-not-there-tends",
-            temperature = tends(ends.best_c)
-        )
-        .into(),
         (None, Some(ends)) => {
-            message!("cooking-not-there-tends", temperature = tends(ends.best_c)).into()
+            let said = if heating.may_get_there {
+                message!("cooking-probably-not-ends")
+            } else {
+                message!("cooking-no-ends")
+            };
+            let whole = whole_degrees(ends.best_c, cooking.boiling_point_c);
+            said.with("temperature", celsius(fixed(whole, 0))).into()
         }
-        (None, None) => message!("cooking-not-there").into(),
+        (None, None) => message!("cooking-no").into(),
     };
-    let boil = heating.boil.map_or(message!("cooking-not-there"), |time| {
-        message!(
+    let boil = match heating.boil {
+        Some(time) => message!(
             "cooking-boil",
             time = duration(time.best_s),
             range = spoken_range(time)
-        )
-    });
+        ),
+        None if is_possible(cooking.heat_ends, cooking.boiling_point_c) => {
+            message!("cooking-probably-not")
+        }
+        None => message!("cooking-no"),
+    };
     HeatingRow {
         load: if heating.water_kg == cooking.tested_kg {
             let load = kilograms(fixed(heating.water_kg, 2));
@@ -197,6 +203,11 @@ fn heating_row(heating: &WaterHeating, cooking: &Cooking, words: &Words) -> Heat
             words.say(boil)
         },
     }
+}
+
+/// Whole degrees of a temperature of water, never more than those at which it boils.
+fn whole_degrees(water_c: f64, boiling_point_c: f64) -> f64 {
+    water_c.round().min(boiling_point_c.floor())
 }
 
 /// Whether as much of a food as the load tested, or more, is cooked even by the slow end.
@@ -239,7 +250,6 @@ fn food_row(heating: &FoodHeating, cooking: &Cooking, words: &Words) -> FoodRow 
     };
     let kg = heating.kg;
     let confidence = match (kg.lowest, kg.highest) {
-        _ if kg.best.is_none() => "–".into(),
         (Some(lowest), Some(highest)) if lowest < highest => message!(
             "cooking-amount-range",
             lowest = fixed(lowest, 1),
@@ -261,7 +271,11 @@ fn food_row(heating: &FoodHeating, cooking: &Cooking, words: &Words) -> FoodRow 
             temperature = celsius(short(heating.food.cooks_at_c)),
             time = duration(heating.food.held_s)
         )),
-        amount: words.say(kg.best.map_or(message!("cooking-not-there").into(), amount)),
+        amount: words.say(match (kg.best, kg.highest) {
+            (Some(best), _) => amount(best),
+            (None, Some(_)) => message!("cooking-amount-probably-none").into(),
+            (None, None) => message!("cooking-amount-none").into(),
+        }),
         confidence: words.say(confidence),
     }
 }
@@ -279,23 +293,29 @@ fn spoken_range(time: TimeRange) -> Message {
 }
 
 fn ends(cooking: &Cooking) -> Message {
-    let boiling = celsius(fixed(cooking.boiling_point_c, 1));
+    let boiling_point_c = cooking.boiling_point_c;
+    let boiling = celsius(fixed(boiling_point_c, 1));
+    let whole = |water_c: f64| whole_degrees(water_c, boiling_point_c);
     match cooking.heat_ends {
-        Some(ends) if ends.best_c < cooking.boiling_point_c => {
-            if ends.highest_c < cooking.boiling_point_c {
-                message!("cooking-heat-ends")
+        Some(ends) if ends.best_c < boiling_point_c => {
+            let said = if ends.highest_c < boiling_point_c {
+                let (lowest, highest) = (whole(ends.lowest_c), whole(ends.highest_c));
+                message!(
+                    "cooking-heat-ends",
+                    range = celsius(range(lowest, highest, 0))
+                )
             } else {
-                message!("cooking-heat-ends-or-boils")
-            }
-            .with("irradiance", fixed(cooking.irradiance_w_m2, 0))
-            .with("end", celsius(fixed(ends.best_c, 0)))
-            .with("range", celsius(range(ends.lowest_c, ends.highest_c, 0)))
-            .with("boiling", boiling)
+                let lowest = celsius(fixed(whole(ends.lowest_c), 0));
+                message!("cooking-heat-ends-or-boils", lowest = lowest)
+            };
+            said.with("irradiance", fixed(cooking.irradiance_w_m2, 0))
+                .with("end", celsius(fixed(whole(ends.best_c), 0)))
+                .with("boiling", boiling)
         }
-        Some(ends) if ends.lowest_c < cooking.boiling_point_c => message!(
+        Some(ends) if ends.lowest_c < boiling_point_c => message!(
             "cooking-ends-perhaps",
             boiling = boiling,
-            lowest = celsius(fixed(ends.lowest_c, 0))
+            lowest = celsius(fixed(whole(ends.lowest_c), 0))
         ),
         Some(_) => message!("cooking-ends-above", boiling = boiling),
         None => message!("cooking-never-ends", boiling = boiling),
@@ -311,13 +331,6 @@ fn assumptions(assessment: &Assessment, prospect: &Prospect) -> Vec<Message> {
     let mut times = cooking.heatings.iter().map(|heating| heating.time);
     let gets_there = times.any(|time| time.is_some());
     let mut assumptions = Vec::new();
-    if cooking.boils_below_target && gets_there {
-        assumptions.push(message!(
-            "cooking-boils-below-target",
-            boiling = celsius(fixed(cooking.boiling_point_c, 1)),
-            target = celsius(fixed(TARGET_C, 0))
-        ));
-    }
     let light = if cooking.is_irradiance_asked {
         message!("cooking-light-asked")
     } else {

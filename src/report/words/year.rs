@@ -3,16 +3,27 @@
 use serde::Serialize;
 
 use crate::campaign::model::Impact;
-use crate::language::{Message, Phrase, Words, celsius, duration, fixed, kilograms, range, short};
+use crate::error::Result;
+use crate::language::{
+    Message, Phrase, Words, celsius, clauses, duration, fixed, kilograms, range, short,
+};
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::cooking::Prospect;
 use crate::procedure::cooking::pots::{Cooking, Spread};
 use crate::procedure::cooking::year::{ClearYear, FuelSaved, Month, PASTEURISED_C, PASTEURISED_S};
 use crate::procedure::s580::limits::RATING_DIFFERENCE_K;
-use crate::report::rows::Row;
+use crate::report::assets::Asset;
+use crate::report::figures::bars::{Bars, draw_bars};
+use crate::report::figures::style::Canvas;
+use crate::report::rows::{Figure, Row};
+use crate::report::spoken::not_stated;
 use crate::units::decimals_for;
 
+/// The figure's name among the figures.
+const FILE: &str = "year.svg";
+/// Fewest letters of the name of a month.
+const SHORTEST: usize = 3;
 /// Joules in a megajoule and in a kilowatt hour.
 const J_PER_MJ: f64 = 1e6;
 const J_PER_KWH: f64 = 3.6e6;
@@ -20,20 +31,11 @@ const J_PER_KWH: f64 = 3.6e6;
 /// Clear days through the year.
 #[derive(Debug, Clone, Serialize)]
 pub struct YearPart {
-    pub rows: Vec<MonthRow>,
+    pub figure: Figure,
     pub notes: Vec<String>,
     /// Empty unless the campaign asks for it.
     pub fuel: Vec<Row>,
     pub fuel_result: String,
-}
-
-/// One month, by its clear middle day.
-#[derive(Debug, Clone, Serialize)]
-pub struct MonthRow {
-    pub month: String,
-    pub hours: String,
-    pub heat: String,
-    pub water: String,
 }
 
 /// Puts the year into words; `None` where there is none.
@@ -48,9 +50,12 @@ pub fn year_part(assessment: &Assessment, prospect: &Prospect, words: &Words) ->
         ),
         _ => (Vec::new(), String::new()),
     };
-    let months = year.months.iter();
     Some(YearPart {
-        rows: months.map(|month| month_row(month, words)).collect(),
+        figure: Figure {
+            file: FILE.to_owned(),
+            caption: words.say(caption(assessment, year)),
+            alt: words.say(alt(year)),
+        },
         notes: notes(assessment, year, cooking)
             .into_iter()
             .map(|note| words.say(note))
@@ -60,23 +65,97 @@ pub fn year_part(assessment: &Assessment, prospect: &Prospect, words: &Words) ->
     })
 }
 
-fn month_row(month: &Month, words: &Words) -> MonthRow {
-    let heat = month.heat_j.map(|joules| joules / J_PER_MJ);
-    let water = month.pasteurised_kg;
-    MonthRow {
-        month: words.say(Message::new(format!("month-{}", month.month))),
-        hours: format!("{} h", words.say(fixed(month.hours, 1))),
-        heat: words.say(message!(
-            "year-heat",
-            best = fixed(heat.best, 1),
-            range = range(heat.lowest, heat.highest, 1)
-        )),
-        water: words.say(message!(
-            "year-water",
-            best = fixed(water.best, 0),
-            range = range(water.lowest, water.highest, 0)
-        )),
-    }
+/// How the figure is read, and the hours that it counts.
+fn caption(assessment: &Assessment, year: &ClearYear) -> Message {
+    let hours = |one: &&Month, other: &&Month| one.hours.total_cmp(&other.hours);
+    let told = |month: Option<&Month>| {
+        month.map_or_else(not_stated, |month| {
+            message!(
+                "year-hours-of",
+                hours = fixed(month.hours, 1),
+                month = name(month)
+            )
+            .into()
+        })
+    };
+    message!(
+        "year-caption",
+        irradiance = short(assessment.s580.limits.irradiance_min_w_m2()),
+        fewest = told(year.months.iter().min_by(hours)),
+        most = told(year.months.iter().max_by(hours))
+    )
+}
+
+fn name(month: &Month) -> Message {
+    Message::new(format!("month-{}", month.month))
+}
+
+/// Every number of the figure.
+fn alt(year: &ClearYear) -> Message {
+    let months = year.months.iter().map(|month| -> Phrase {
+        let (heat, water) = (
+            month.heat_j.map(|joules| joules / J_PER_MJ),
+            month.pasteurised_kg,
+        );
+        message!(
+            "year-alt-month",
+            month = name(month),
+            heat = fixed(heat.best, 1),
+            heats = range(heat.lowest, heat.highest, 1),
+            water = fixed(water.best, 0),
+            waters = range(water.lowest, water.highest, 0)
+        )
+        .into()
+    });
+    message!("year-alt", months = clauses(months))
+}
+
+/// Twelve bars of the heat and of the water of a clear day; `None` without a year.
+///
+/// # Errors
+/// [`crate::error::Error::Internal`] if the drawing fails.
+pub fn year_figure(assessment: &Assessment, canvas: &Canvas<'_>) -> Result<Option<Asset>> {
+    let year = assessment.prospect.as_ref();
+    let Some(year) = year.and_then(|prospect| prospect.year.as_ref()) else {
+        return Ok(None);
+    };
+    let words = canvas.words;
+    let months = year.months.iter();
+    let panels = [
+        Bars {
+            name: words.say(message!("year-axis-heat")),
+            values: months
+                .clone()
+                .map(|month| month.heat_j.map(|joules| joules / J_PER_MJ))
+                .collect(),
+            decimals: 1,
+        },
+        Bars {
+            name: words.say(message!("year-axis-water")),
+            values: months.clone().map(|month| month.pasteurised_kg).collect(),
+            decimals: 0,
+        },
+    ];
+    let names: Vec<String> = months.map(|month| words.say(name(month))).collect();
+    Ok(Some(Asset {
+        name: FILE.to_owned(),
+        bytes: draw_bars(&panels, &shortened(&names), canvas)?.into_bytes(),
+    }))
+}
+
+/// The beginnings of names, as short as they can be told apart, but no shorter than three letters.
+fn shortened(names: &[String]) -> Vec<String> {
+    let begun = |name: &String, letters: usize| name.chars().take(letters).collect::<String>();
+    let is_alone = |name: &String, letters: usize| {
+        let alike = |other: &&String| begun(other, letters) == begun(name, letters);
+        names.iter().filter(alike).count() == 1
+    };
+    let short = |name: &String| {
+        let length = name.chars().count();
+        let letters = (SHORTEST..length).find(|letters| is_alone(name, *letters));
+        begun(name, letters.unwrap_or(length))
+    };
+    names.iter().map(short).collect()
 }
 
 fn notes(assessment: &Assessment, year: &ClearYear, cooking: &Cooking) -> [Message; 2] {
@@ -148,4 +227,26 @@ fn fuel_result(fuel: &FuelSaved, impact: &Impact) -> Message {
         fuel = &impact.fuel,
         range = range(lowest, highest, decimals)
     )
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::language::{LANGUAGES, UnitSystem};
+
+    #[test]
+    fn months_are_told_apart_by_few_letters_in_every_language() {
+        for language in LANGUAGES {
+            let words = Words::new(language, UnitSystem::Si);
+            let names = (1..=12).map(|month| words.say(Message::new(format!("month-{month}"))));
+            let names: Vec<String> = names.collect();
+            let short = shortened(&names);
+            for (name, short_name) in names.iter().zip(&short) {
+                assert!(name.starts_with(short_name.as_str()), "{short_name}");
+                assert!(short_name.chars().count() <= 4, "{short_name}");
+                let alike = short.iter().filter(|other| *other == short_name);
+                assert_eq!(alike.count(), 1, "{}: {short_name}", language.code);
+            }
+        }
+    }
 }
