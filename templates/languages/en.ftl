@@ -1425,7 +1425,8 @@ ranking-from-baseline = from the baseline, W
 # Below the ranking.
 ranking-note-brackets = A bar joins campaigns that cannot be told apart (95 % for all { $pairs } pairs together, Holm); two that share no bar differ.
 ranking-note-all-apart = All can be told apart (95 % for all { $pairs } pairs together, Holm).
-ranking-note-alike = “Not told apart” names the ranks from which a campaign cannot be told apart (95 % for all { $pairs } pairs together, Holm); it differs from all others.
+# Below the ranking, a list says of each rank from which others it cannot be told apart.
+ranking-note-alike = From which others each campaign cannot be told apart stands below (95 % for all { $pairs } pairs together, Holm).
 ranking-note-not-held = A dash in place of a bar: it cannot be compared with any other.
 ranking-note-differences = Differences with their 95 % intervals. Bold: shown, 95 % for all { $pairs } pairs together (Holm). Grey: not shown.
 ranking-note-common = *: mean irradiance differed, so the difference is of the powers at 700 W/m² and 50 K by the heat balances.
@@ -1527,11 +1528,11 @@ matrix-both = gain, loss
 
 ## Comparison: the matrix of differences
 
-matrix-title = Row less column, W
+matrix-title = Differences: row less column, W
 # Read out in place of a cell. { $verdict }: difference-real or difference-not-shown.
 matrix-alt = { $value } W, { $interval } W, { $verdict }
 matrix-untold = cannot be told
-matrix-note = Ps(50), with 95 % intervals. Bold: a difference is shown, 95 % for all { $pairs } pairs together (Holm). Grey: none is shown.
+matrix-note = Ps(50), with 95 % intervals. Bold: the difference is shown (all { $pairs } pairs together, Holm). Grey: it is not.
 # A star stands before it.
 matrix-note-common = Mean irradiance differs by more than { $percent } %: the difference is of the powers at 700 W/m² and 50 K by the heat balances.
 matrix-note-untold = –: cannot be told: irradiance differed, and was measured in another plane, or one has no heat balance.
@@ -2310,12 +2311,18 @@ section-beside = Figures beside the rating
 beside-head-value = value
 beside-head-apart = told apart from
 beside-from-none = none
+# A cell: how many of those that it is compared with.
+beside-from-so-many = { $apart } of { $compared }
 # { $reasons }: some of beside-not-compared-why, with ";" between them.
 beside-not-compared-list = Not compared: { $reasons }.
 # { $pairs }: some of beside-not-compared-with, with ";" between them.
 beside-not-compared-why = { $pairs } ({ $why })
 # Numbers of campaigns.
 beside-not-compared-with = { $one } with { $others }
+beside-pairs = { $count ->
+        [one] { $count } pair
+       *[other] { $count } pairs
+    }
 # { $numbers }: "2, 5–7".
 beside-list-note = Each ± is for 95 %. What campaigns have in common cancels in a difference, so two figures whose ranges overlap can still differ. Figures of which no two are compared are in the data file.
 beside-first-only = Of each figure the first { $shown } are shown, of { $campaigns } campaigns in all; every pair is in the data file.

@@ -1413,6 +1413,7 @@ ranking-from-baseline = STILL TO TRANSLATE
 # Below the ranking.
 ranking-note-brackets = STILL TO TRANSLATE
 ranking-note-all-apart = STILL TO TRANSLATE
+# Below the ranking, a list says of each rank from which others it cannot be told apart.
 ranking-note-alike = STILL TO TRANSLATE
 ranking-note-not-held = STILL TO TRANSLATE
 ranking-note-differences = STILL TO TRANSLATE
@@ -2298,12 +2299,15 @@ section-beside = Chiffres à côté de l’évaluation
 beside-head-value = STILL TO TRANSLATE
 beside-head-apart = STILL TO TRANSLATE
 beside-from-none = STILL TO TRANSLATE
+# A cell: how many of those that it is compared with.
+beside-from-so-many = STILL TO TRANSLATE
 # { $reasons }: some of beside-not-compared-why, with ";" between them.
 beside-not-compared-list = STILL TO TRANSLATE
 # { $pairs }: some of beside-not-compared-with, with ";" between them.
 beside-not-compared-why = STILL TO TRANSLATE
 # Numbers of campaigns.
 beside-not-compared-with = STILL TO TRANSLATE
+beside-pairs = STILL TO TRANSLATE
 # { $numbers }: "2, 5–7".
 beside-list-note = STILL TO TRANSLATE
 beside-first-only = STILL TO TRANSLATE

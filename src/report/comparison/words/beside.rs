@@ -15,6 +15,9 @@ use crate::procedure::stated::{FigureKey, Stated};
 use crate::report::procedure_part::value_of;
 use crate::units::decimals_for;
 
+/// Campaigns up to which lists name each that is told apart; of more, they say how many.
+const LISTED: usize = 12;
+
 /// The section on the figures.
 #[derive(Debug, Clone, Serialize)]
 pub struct BesidePart {
@@ -146,6 +149,7 @@ fn figure_list(
     calls: &Calls,
     words: &Words,
 ) -> Option<FigureList> {
+    let is_brief = comparison.campaigns.len() > LISTED;
     let mut found: Vec<Beside<'_>> = Vec::new();
     let mut not_compared: Vec<(Unlike, Vec<[usize; 2]>)> = Vec::new();
     for pair in &comparison.figures {
@@ -192,7 +196,7 @@ fn figure_list(
                 [value_of(one.stated).into(), stated_marks(one.stated)],
                 "",
             )),
-            told: words.say(one.told()),
+            told: words.say(one.told(is_brief)),
         })
         .collect();
     let header = [message!("beside-head-value"), message!("beside-head-apart")];
@@ -200,15 +204,21 @@ fn figure_list(
         title: words.say(label(key)),
         header: header.map(|name| words.say(name)).to_vec(),
         rows,
-        not_compared: words.say(spoken_not_compared(not_compared)),
+        not_compared: words.say(spoken_not_compared(not_compared, is_brief)),
     })
 }
 
 impl Beside<'_> {
-    /// From which others it is told apart.
-    fn told(&self) -> Phrase {
+    /// From which others it is told apart; briefly, from how many.
+    fn told(&self, is_brief: bool) -> Phrase {
         match (self.apart.is_empty(), self.compared) {
             (true, 0) => "–".into(),
+            (_, compared) if is_brief => message!(
+                "beside-from-so-many",
+                apart = self.apart.len(),
+                compared = compared
+            )
+            .into(),
             (true, _) => message!("beside-from-none").into(),
             _ => spans(self.apart.clone()),
         }
@@ -216,9 +226,19 @@ impl Beside<'_> {
 }
 
 /// `Not compared: 3 with 1, 2, 4 (irradiance in another plane).`
-fn spoken_not_compared(reasons: Vec<(Unlike, Vec<[usize; 2]>)>) -> Phrase {
+fn spoken_not_compared(reasons: Vec<(Unlike, Vec<[usize; 2]>)>, is_brief: bool) -> Phrase {
     if reasons.is_empty() {
         return "".into();
+    }
+    if is_brief {
+        let counts = reasons.iter().map(|(why, pairs)| {
+            message!(
+                "beside-not-compared-why",
+                pairs = message!("beside-pairs", count = pairs.len()),
+                why = why.name()
+            )
+        });
+        return message!("beside-not-compared-list", reasons = clauses(counts)).into();
     }
     let of_reason = |(why, pairs): (Unlike, Vec<[usize; 2]>)| {
         message!(

@@ -24,8 +24,7 @@ pub const NAME_PT: f64 = 134.0;
 /// Width of the plot where nothing takes from it, and at least, points.
 const PLOT_PT: f64 = 204.0;
 const LEAST_PLOT_PT: f64 = 88.0;
-/// What columns take from it: of numbers that are not told apart, of differences, of cost.
-const ALIKE_PT: f64 = 46.0;
+/// What columns take from it: of differences, of cost.
 const DIFFERENCE_PT: f64 = 56.0;
 const COST_PT: f64 = 34.0;
 /// Between brackets and the next column, points.
@@ -43,7 +42,8 @@ pub struct RankingPart {
     pub plot_pt: f64,
     /// Width of the brackets; zero without any.
     pub brackets_pt: f64,
-    /// Rows say from which others they are not told apart.
+    /// Rows say from which others they are not told apart: by brackets, or by numbers, for which
+    /// paper has a list of its own.
     pub has_groups: bool,
     /// Headers of the cells.
     pub columns: Vec<String>,
@@ -142,7 +142,6 @@ pub fn ranking_part(
     let differences = extra.differences.as_ref();
     let taken_pt = [
         (lanes > 0, brackets_pt + GUTTER_PT),
-        (!extra.alike.is_empty(), ALIKE_PT),
         (differences.is_some(), DIFFERENCE_PT),
         (columns.has_cost, COST_PT),
     ];

@@ -54,6 +54,8 @@ pub struct ComparisonReport {
     /// How its groups and differences are read; empty without any.
     pub ranking_notes: Vec<String>,
     pub matrix: Option<MatrixPart>,
+    /// Which campaigns cannot be told apart, where brackets do not show it; empty elsewhere.
+    pub alike: Vec<Row>,
     /// What a reader must know before believing any of it.
     pub caveats: Vec<Row>,
     pub caution: String,
@@ -130,6 +132,7 @@ pub fn build(comparison: &Comparison, edition: &Edition) -> Built {
         ranking: ranking(comparison, &calls, &extra, words),
         ranking_notes: say(ranking_notes(comparison, &extra)),
         matrix: matrix(comparison, &calls, words),
+        alike: alike(&extra),
         caveats: caveats(comparison, &calls, words),
         lines,
         heating,
@@ -164,6 +167,13 @@ fn ranking(
 ) -> Option<RankingPart> {
     let part = ranking_part(&comparison.standings, calls.names(), extra, words);
     (!part.rows.is_empty()).then_some(part)
+}
+
+/// Of each rank, the numbers of those from which it cannot be told apart.
+fn alike(extra: &Extra) -> Vec<Row> {
+    let rows = extra.alike.iter().enumerate();
+    let rows = rows.map(|(rank, numbers)| Row::new(&(rank + 1).to_string(), numbers));
+    rows.collect()
 }
 
 /// How groups and differences beside the ranking are read.
