@@ -2355,6 +2355,7 @@ section-beside = Cifras aparte de la potencia normalizada
 beside-head-value = valor
 beside-head-apart = se distingue de
 beside-from-none = ninguna
+beside-from-so-many = STILL TO TRANSLATE
 # { $reasons }: some of beside-not-compared-why, with ";" between them.
 beside-not-compared-list = No se comparan: { $reasons }.
 # { $pairs }: some of beside-not-compared-with, with ";" between them.
@@ -2362,6 +2363,7 @@ beside-not-compared-list = No se comparan: { $reasons }.
 beside-not-compared-why = { $pairs } ({ $why })
 # Numbers of campaigns.
 beside-not-compared-with = { $one } con { $others }
+beside-pairs = STILL TO TRANSLATE
 # { $numbers }: "2, 5–7".
 beside-list-note = Cada ± es del 95 %. Lo que las campañas tienen en común se anula en una diferencia, así que dos cifras cuyos intervalos se solapan aún pueden diferir. Las cifras de las que no se compara ningún par están en el archivo de datos.
 beside-first-only = De cada cifra se muestran las primeras { $shown }, de { $campaigns } campañas en total; todos los pares están en el archivo de datos.
