@@ -147,7 +147,7 @@ mod tests {
 
     #[test]
     fn a_label_covers_a_drawing_rather_than_another_label() {
-        let mut room = Room::new(50.0, 20.0);
+        let mut room = Room::new(50.0, 24.0);
         // Drawn over several times, as a line of short pieces is.
         for _ in 0..3 {
             room.take(Spot::about((25.0, 5.0), 5.0));

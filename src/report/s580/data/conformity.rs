@@ -50,7 +50,8 @@ struct GuardEntry {
 /// Whether the rating conforms to the practice.
 #[derive(Debug, Serialize, JsonSchema)]
 pub struct ConformityEntry {
-    /// `conforms`, `conforms-with-notes` or `indicative`.
+    /// `conforms`, `conforms-with-notes`, `indicative` or `not-valid`; `indicative` too where there
+    /// is no rating.
     #[schemars(extend("enum" = LEVELS))]
     level: &'static str,
     /// What lowers the level.

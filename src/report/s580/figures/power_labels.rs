@@ -218,9 +218,13 @@ fn write(chart: &mut Chart<'_, '_>, room: &mut Room, view: &View, label: &Label)
         true => strong_width_pt(line, size_pt),
         false => width_pt(line, size_pt),
     };
-    let wide_pt = label.lines.iter().map(width).fold(0.0, f64::max);
+    let lines = label.lines.iter();
+    let lines: Vec<String> = lines
+        .flat_map(|line| broken(line, view.wide_pt - 4.0, &width))
+        .collect();
+    let wide_pt = lines.iter().map(width).fold(0.0, f64::max);
     let step_pt = STEP * size_pt;
-    let sizes = (wide_pt + 4.0, step_pt * label.lines.len() as f64 + 2.0);
+    let sizes = (wide_pt + 4.0, step_pt * lines.len() as f64 + 2.0);
     let target = view.place(label.target);
     let spot = room.place(target, sizes);
     if spot.distance(target) > LEADER_PT {
@@ -235,11 +239,27 @@ fn write(chart: &mut Chart<'_, '_>, room: &mut Room, view: &View, label: &Label)
         text(size_pt, &label.ink)
     };
     let at = view.value((spot.left + 2.0, spot.top + 1.0));
-    let written = label.lines.iter().enumerate().map(|(index, line)| {
+    let written = lines.iter().enumerate().map(|(index, line)| {
         let style = anchored(style.clone(), HPos::Left, VPos::Top);
         let below = pt(step_pt * index as f64);
         EmptyElement::at(at) + Text::new(line.clone(), (0, below), style)
     });
     chart.draw_series(written).map_err(fault)?;
     Ok(())
+}
+
+/// A line, broken between words where it is wider than there is room, points.
+fn broken(line: &str, room_pt: f64, width: &dyn Fn(&String) -> f64) -> Vec<String> {
+    let mut lines: Vec<String> = Vec::new();
+    for word in line.split(' ') {
+        let longer = lines.last().map(|line| format!("{line} {word}"));
+        match longer.filter(|longer| width(longer) <= room_pt) {
+            Some(longer) => {
+                lines.pop();
+                lines.push(longer);
+            }
+            None => lines.push(word.to_owned()),
+        }
+    }
+    lines
 }
