@@ -474,8 +474,8 @@ balance-rests-on = It rests on { counted-intervals } on { counted-days } with so
 balance-counts-vessels = Gain, loss and power here are of the water and the vessels, which count with { $heat } J/K: { $basis }. Everything else in this report that speaks of power, pots and months is of the water alone.
 balance-scaling-adds = With this loss, the rating's scaling in proportion from { $mean } W/m² to 700 W/m² adds { $power } W to Ps(50).
 balance-scaling-takes = With this loss, the rating's scaling in proportion from { $mean } W/m² to 700 W/m² takes { $power } W from Ps(50).
-balance-caption = Power over irradiance against temperature difference over irradiance, with the line g − u·Td/G and its 95 % band. Dots: intervals in the fit; crosses: others. The band is the budget's; where draws reach further, the table has the wider end.
-balance-caption-one-day = Power over irradiance against temperature difference over irradiance, with the line g − u·Td/G and its band, which is of one day and no 95 % band. Dots: intervals in the fit; crosses: others. The band is the budget's; where draws reach further, the table has the wider end.
+balance-caption = The band is the budget's; where draws reach further, the table has the wider end.
+balance-caption-one-day = The band is of one day, so it is no 95 % band; it is the budget's, and where draws reach further, the table has the wider end.
 # Behind a caption.
 balance-beyond = Intervals beyond the edges: { $count }.
 # Read out to those who do not see the figure.
@@ -2169,8 +2169,8 @@ efficiency-what = Energy efficiency: heat that the water took up over the sunlig
 # { $range } in °C.
 efficiency-rests-on = They rest on { counted-intervals } with sound readings, water from { $range }, { $irradiance } W/m² on average. The vessels do not count.
 efficiency-peak-at = The peak lies { $difference } K above the air, in the sun of the test ({ $irradiance } W/m² on average).
-efficiency-caption = Exergy that the water gains, interval by interval, against its temperature above the air; thick: the parabola.
-efficiency-caption-no-peak = Exergy that the water gains, interval by interval, against its temperature above the air. There is no peak among the intervals.
+efficiency-caption = Exergy that the water gains, interval by interval.
+efficiency-caption-no-peak = Exergy that the water gains, interval by interval. There is no peak among the intervals.
 efficiency-alt = Scatter plot of exergy in watts against temperature difference in kelvin, { counted-intervals }.
 efficiency-axis-difference = temperature difference, Td, K
 efficiency-axis-exergy = exergy, W

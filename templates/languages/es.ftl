@@ -484,8 +484,8 @@ balance-rests-on = Se basa en { counted-intervals } en { counted-days } con lect
 balance-counts-vessels = Aquí la ganancia, la pérdida y la potencia son del agua y de los recipientes, que cuentan con { $heat } J/K: { $basis }. Todo lo demás que este informe dice de potencia, ollas y meses se refiere solo al agua.
 balance-scaling-adds = Con esta pérdida, escalar el resultado en proporción de { $mean } W/m² a 700 W/m² suma { $power } W a Ps(50).
 balance-scaling-takes = Con esta pérdida, escalar el resultado en proporción de { $mean } W/m² a 700 W/m² resta { $power } W a Ps(50).
-balance-caption = Potencia entre irradiancia frente a diferencia de temperatura entre irradiancia, con la recta g − u·Td/G y su banda del 95 %. Puntos: intervalos del ajuste; cruces: los demás. La banda es la del balance de incertidumbre; donde las simulaciones llegan más lejos, la tabla da el extremo más amplio.
-balance-caption-one-day = Potencia entre irradiancia frente a diferencia de temperatura entre irradiancia, con la recta g − u·Td/G y su banda, que es de un solo día y no del 95 %. Puntos: intervalos del ajuste; cruces: los demás. La banda es la del balance de incertidumbre; donde las simulaciones llegan más lejos, la tabla da el extremo más amplio.
+balance-caption = La banda es la del balance de incertidumbre; donde las simulaciones llegan más lejos, la tabla da el extremo más amplio.
+balance-caption-one-day = La banda es de un solo día, por lo que no es del 95 %; es la del balance de incertidumbre y, donde las simulaciones llegan más lejos, la tabla da el extremo más amplio.
 # Behind a caption.
 balance-beyond = Intervalos fuera de los bordes: { $count }.
 # Read out to those who do not see the figure.
@@ -2209,8 +2209,8 @@ efficiency-what = Eficiencia energética: el calor que absorbió el agua entre l
 # { $range } in °C.
 efficiency-rests-on = Se basan en { counted-intervals } con lecturas fiables, agua de { $range }, { $irradiance } W/m² de media. Los recipientes no cuentan.
 efficiency-peak-at = El máximo está { $difference } K por encima del aire, con la irradiancia del ensayo ({ $irradiance } W/m² de media).
-efficiency-caption = Exergía que gana el agua, intervalo por intervalo, frente a su temperatura por encima del aire; trazo grueso: la parábola.
-efficiency-caption-no-peak = Exergía que gana el agua, intervalo por intervalo, frente a su temperatura por encima del aire. No hay ningún máximo entre los intervalos.
+efficiency-caption = Exergía que gana el agua, intervalo por intervalo.
+efficiency-caption-no-peak = Exergía que gana el agua, intervalo por intervalo. No hay ningún máximo entre los intervalos.
 efficiency-alt = Diagrama de dispersión de la exergía en vatios frente a la diferencia de temperatura en kelvin, { counted-intervals }.
 efficiency-axis-difference = diferencia de temperatura, Td, K
 efficiency-axis-exergy = exergía, W

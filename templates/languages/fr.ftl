@@ -2161,8 +2161,8 @@ efficiency-what = Rendement énergétique : chaleur que l’eau a absorbée, su
 # { $range } in °C.
 efficiency-rests-on = Ils reposent sur { counted-intervals } aux relevés sûrs, eau à { $range }, { $irradiance } W/m² en moyenne. Les récipients ne comptent pas.
 efficiency-peak-at = Le pic est à { $difference } K au-dessus de l’air, sous le soleil de l’essai ({ $irradiance } W/m² en moyenne).
-efficiency-caption = Exergie que l’eau gagne, intervalle par intervalle, selon sa température au-dessus de l’air ; trait épais : la parabole.
-efficiency-caption-no-peak = Exergie que l’eau gagne, intervalle par intervalle, selon sa température au-dessus de l’air. Il n’y a pas de pic parmi les intervalles.
+efficiency-caption = STILL TO TRANSLATE
+efficiency-caption-no-peak = STILL TO TRANSLATE
 efficiency-alt = Nuage de points de l’exergie en watts selon l’écart de température en kelvins, { counted-intervals }.
 efficiency-axis-difference = écart de température, Td, K
 efficiency-axis-exergy = exergie, W

@@ -2131,8 +2131,8 @@ efficiency-what = Eficiência energética: o calor que a água recebeu sobre a l
 # { $range } in °C.
 efficiency-rests-on = Apoiam-se em { counted-intervals } com leituras fiáveis, água de { $range }, { $irradiance } W/m² em média. Os recipientes não contam.
 efficiency-peak-at = O máximo fica { $difference } K acima do ar, sob o sol do ensaio ({ $irradiance } W/m² em média).
-efficiency-caption = Exergia que a água ganha, intervalo por intervalo, em função da sua temperatura acima do ar; traço grosso: a parábola.
-efficiency-caption-no-peak = Exergia que a água ganha, intervalo por intervalo, em função da sua temperatura acima do ar. Não há um máximo entre os intervalos.
+efficiency-caption = STILL TO TRANSLATE
+efficiency-caption-no-peak = STILL TO TRANSLATE
 efficiency-alt = Gráfico de pontos da exergia em watts em função da diferença de temperatura em kelvins, { counted-intervals }.
 efficiency-axis-difference = diferença de temperatura, Td, K
 efficiency-axis-exergy = exergia, W

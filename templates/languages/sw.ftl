@@ -2127,8 +2127,8 @@ efficiency-what = Ufanisi wa nishati: joto ambalo maji yalipokea, gawanya kwa mw
 # { $range } in °C.
 efficiency-rests-on = Namba hizi zinategemea { counted-intervals } vya vipimo thabiti, maji ya { $range }, { $irradiance } W/m² kwa wastani. Vyombo havihesabiwi.
 efficiency-peak-at = Kilele kiko { $difference } K juu ya hewa, katika jua la jaribio ({ $irradiance } W/m² kwa wastani).
-efficiency-caption = Eksergia ambayo maji hupata, kipindi kwa kipindi, dhidi ya halijoto yake juu ya hewa; mstari mnene: parabola.
-efficiency-caption-no-peak = Eksergia ambayo maji hupata, kipindi kwa kipindi, dhidi ya halijoto yake juu ya hewa. Hakuna kilele kati ya vipindi.
+efficiency-caption = STILL TO TRANSLATE
+efficiency-caption-no-peak = STILL TO TRANSLATE
 efficiency-alt = Mchoro wa nukta wa eksergia kwa wati dhidi ya tofauti ya halijoto kwa kelvini, { counted-intervals }.
 efficiency-axis-difference = tofauti ya halijoto, Td, K
 efficiency-axis-exergy = eksergia, W
