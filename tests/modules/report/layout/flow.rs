@@ -128,8 +128,10 @@ pub fn parted_leads(made: &Made) -> Vec<Found> {
                 format!("\"… {text}\" is parted from its table"),
             ));
         }
-        if let Some(note) = leaves.get(rows.last + 1).filter(is_sentence)
+        let after = &leaves[rows.last + 1..];
+        if let Some(note) = after.first().filter(is_sentence)
             && note.page != leaves[rows.last].page
+            && !leads_to_more(after)
         {
             let text: String = text_of(made, note).chars().take(50).collect();
             found.push(Found::on(
@@ -139,6 +141,23 @@ pub fn parted_leads(made: &Made) -> Vec<Found> {
         }
     }
     found
+}
+
+/// Whether the sentence with which content begins is of the table or figure that follows it on
+/// its page.
+fn leads_to_more(content: &[Leaf]) -> bool {
+    let first = &content[0];
+    let mut after = content
+        .iter()
+        .skip_while(|leaf| leaf.block() == first.block());
+    let is_shown = |leaf: &Leaf| {
+        ["Table", "Figure"]
+            .iter()
+            .any(|kind| leaf.element(kind).is_some())
+    };
+    after
+        .next()
+        .is_some_and(|next| is_shown(next) && next.page == first.page)
 }
 
 /// Units that a number needs.

@@ -4,8 +4,9 @@ use super::pages::{Ink, Page, Part, Text};
 use super::place::Place;
 use super::tags::{Element, Tags};
 
-/// How far two texts of a line may stand apart, as a share of the size.
-const GAP_EM: f64 = 0.5;
+/// How far two texts of a line may stand apart, and how far one reaches into the other where
+/// letters are drawn together, as a point after a 7 is, as a share of the size.
+const GAP_EM: std::ops::Range<f64> = -0.25..0.5;
 /// How far off its line a raised or lowered letter may stand, as a share of the size.
 const RAISED_EM: f64 = 0.45;
 
@@ -60,7 +61,7 @@ fn continues(line: &Line, text: &Text, block: &[Element]) -> bool {
         && text.is_level
         && line.block == block
         && (line.baseline - text.baseline).abs() < RAISED_EM * size
-        && (-0.1 * size..GAP_EM * size).contains(&gap)
+        && GAP_EM.contains(&(gap / size))
 }
 
 impl Line {
