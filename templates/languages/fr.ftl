@@ -96,15 +96,15 @@ irradiance-estimated = éclairement estimé
 page-head = Rapport [number]
 # At the foot of a page. [page] and [pages] are put in by the program.
 page-foot = page [page] sur [pages]
-letterhead-client = STILL TO TRANSLATE
-letterhead-client-contact = STILL TO TRANSLATE
-letterhead-number = STILL TO TRANSLATE
-letterhead-issued = STILL TO TRANSLATE
-sign-tested = STILL TO TRANSLATE
-sign-authorised = STILL TO TRANSLATE
-sign-date = STILL TO TRANSLATE
-letterhead-hashes = STILL TO TRANSLATE
-letterhead-hashes-more = STILL TO TRANSLATE
+letterhead-client = pour { $client }
+letterhead-client-contact = pour { $client }, { $contact }
+letterhead-number = Rapport { $number }
+letterhead-issued = émis le { $date }
+sign-tested = Essai réalisé par
+sign-authorised = Autorisé par
+sign-date = Date et signature
+letterhead-hashes = Début du SHA-256 des fichiers d’entrée : { $hashes } (en entier : section { $section }).
+letterhead-hashes-more = Début du SHA-256 des fichiers d’entrée : { $hashes } et { $more } de plus (en entier : section { $section }).
 
 ## Page one: how far the rating conforms
 
@@ -115,17 +115,17 @@ level-not-valid = Non valide
 level-no-rating = Pas d’évaluation
 # In the sentences that follow, the words of the level are set in bold where they stand
 # exactly as above. No full stop.
-headline-conforms = STILL TO TRANSLATE
-headline-conforms-with-notes = STILL TO TRANSLATE
+headline-conforms = Selon ASAE { $procedure }, limites à la section { $section }.
+headline-conforms-with-notes = Selon ASAE { $procedure }, limites à la section { $section } ; les remarques sont ci-dessous.
 # Sous l’une ou l’autre des deux : sur quoi elles reposent.
-headline-conforms-rests-on = STILL TO TRANSLATE
-headline-indicative = STILL TO TRANSLATE
-headline-indicative-missing = STILL TO TRANSLATE
-headline-not-valid = STILL TO TRANSLATE
-headline-no-rating-missing = STILL TO TRANSLATE
-headline-without-rating = STILL TO TRANSLATE
-headline-counts = STILL TO TRANSLATE
-headline-counts-no-line = STILL TO TRANSLATE
+headline-conforms-rests-on = Vérifiés par personne : les limites, consignées de mémoire d’après la norme, et la position des capteurs, déclarée par l’opérateur.
+headline-indicative = Non conforme à la norme ASAE { $procedure } : voir les écarts constatés ci-dessous
+headline-indicative-missing = Non conforme à la norme ASAE { $procedure } ; il manque encore : { $missing }
+headline-not-valid = L’eau a gagné plus de chaleur que le rayonnement solaire reçu par le cuiseur. Vérifier la surface de captation, la charge et les unités.
+headline-no-rating-missing = Sans résultat selon ASAE { $procedure } ; il manque encore : { $missing }
+headline-without-rating = Sans résultat selon ASAE { $procedure } : voir les écarts constatés ci-dessous
+headline-counts = { counted-used } ({ $least_intervals } exigés) · { counted-days } ({ $least_days }) · R² { $r_squared } ({ $least_r_squared })
+headline-counts-no-line = { counted-used } ({ $least_intervals } exigés) · { counted-days } ({ $least_days })
 # What is still missing.
 missing-intervals = { $intervals ->
     [one] { $intervals } intervalle de plus
@@ -143,42 +143,43 @@ headline-label = Puissance de cuisson normalisée Ps(50)
 # Beside the number and its ±; 95 % is the level of confidence.
 headline-unit = W (95 %)
 headline-unit-one-day = W (un jour)
-headline-what-it-is = STILL TO TRANSLATE
+headline-what-it-is = Puissance pendant l’essai, ramenée à 700 W/m² comme ASAE { $procedure } la définit, quand l’eau est à 50 K au-dessus de l’air
 page-no-rating = pas d’évaluation
 # { $way }: "by a clear-sky model", "from the log of a station nearby" and the like.
 headline-irradiance-estimated = éclairement estimé { $way }
-headline-horizontal = STILL TO TRANSLATE
-headline-plane-not-stated = STILL TO TRANSLATE
-headline-one-day = STILL TO TRANSLATE
+headline-horizontal = irradiance mesurée à l’horizontale, non face au soleil
+headline-plane-not-stated = plan du capteur d’irradiance sans indication
+headline-one-day = mesuré en un seul jour, ou en des jours dont aucun ne peut être laissé de côté : ce que donnerait un autre jour n’est pas dans le ±
 # What of the ± comes from what. These lines stand below the number, in small letters.
 headline-extrapolated = une extrapolation : 50 K se trouve hors de ce qui a été observé
-headline-interval = STILL TO TRANSLATE
-headline-interval-one-day = STILL TO TRANSLATE
-fact-delivers = STILL TO TRANSLATE
-fact-took-up = STILL TO TRANSLATE
-fact-took-up-estimated = STILL TO TRANSLATE
-fact-lost = STILL TO TRANSLATE
-fact-scaled = STILL TO TRANSLATE
-fact-scaled-loses = STILL TO TRANSLATE
-fact-good = STILL TO TRANSLATE
-fact-per-area = STILL TO TRANSLATE
-fact-kitchen = STILL TO TRANSLATE
-fact-heats = STILL TO TRANSLATE
-fact-may-not-heat = STILL TO TRANSLATE
-fact-does-not-heat = STILL TO TRANSLATE
-fact-dry = STILL TO TRANSLATE
-fact-sure = STILL TO TRANSLATE
-fact-parts = STILL TO TRANSLATE
-fact-parts-assumed = STILL TO TRANSLATE
-fact-drawn-wider = STILL TO TRANSLATE
-fact-drawn-unsettled = STILL TO TRANSLATE
+headline-interval = intervalle à 95 % : { $low } à { $high } W
+headline-interval-one-day = intervalle d’un seul jour, non un intervalle à 95 % : { $low } à { $high } W
+fact-delivers = Il fournit
+fact-took-up = { $power } ± { $half_width } W à de l’eau à 50 K au-dessus de l’air, sous les { $irradiance } W/m² de l’essai
+fact-took-up-estimated = { $power } ± { $half_width } W à de l’eau à 50 K au-dessus de l’air, sous une irradiance estimée à { $irradiance } W/m²
+fact-lost = aucune chaleur : de l’eau à 50 K au-dessus de l’air perdait { $power } ± { $half_width } W sous les { $irradiance } W/m² de l’essai
+fact-scaled = { $power } ± { $half_width } W sous 700 W/m² d’après le bilan thermique (section { $section })
+fact-scaled-loses = une perte de { $power } ± { $half_width } W sous 700 W/m² d’après le bilan thermique (section { $section })
+fact-good = Performance
+fact-per-area = { $power } ± { $half_width } W par m² de surface de captation, { $percent } % de 700 W/m² ; publié, par d’autres méthodes : { $range } W/m² (voir { summary-title })
+fact-kitchen = En cuisine
+fact-heats = { $amount } d’eau { $journey } en { $time } environ, sous { $irradiance } W/m²
+fact-may-not-heat = l’eau risque de ne pas passer { $journey } sous { $irradiance } W/m²
+fact-does-not-heat = l’eau ne passe pas { $journey } sous { $irradiance } W/m²
+fact-dry = Récipient à vide
+fact-sure = Fiabilité
+fact-parts = Dans le carré du ±, { $scatter } % viennent de la dispersion et des jours, { $instruments } % des instruments (section { $section }).
+fact-parts-assumed = Dans le carré du ±, { $scatter } % viennent de la dispersion et des jours, { $instruments } % des instruments, certains supposés (section { $section }).
+fact-drawn-wider = L’intervalle est le plus large de ceux du bilan et de Monte-Carlo.
+fact-drawn-unsettled = Les tirages de Monte-Carlo n’étaient pas stabilisés à leur arrêt.
 
 ## Page one: the rating in plain words
 
-headline-two-kilograms = STILL TO TRANSLATE
-headline-heat-ends = STILL TO TRANSLATE
-headline-heat-ends-or-boils = STILL TO TRANSLATE
-headline-boils-first = STILL TO TRANSLATE
+# As in English
+headline-two-kilograms = 2 kg
+headline-heat-ends = la chaleur utile cesse vers { $end } ({ $range })
+headline-heat-ends-or-boils = la chaleur utile cesse vers { $end } ({ $range }, où l’eau bout)
+headline-boils-first = il chauffe encore à l’ébullition
 # From where to where water is heated. { $degrees } is the next message with its unit.
 journey = de { $degrees }
 journey-degrees = { $start } à { $target }
@@ -197,26 +198,28 @@ equation-rising = Ps = { $intercept } W + { $slope } W/K · Td
 power-line-facts = { $equation } ; R² = { $r_squared } ; { counted-used } en { counted-days }, Td de { $lowest } à { $highest } K
 # R² of points that all have the same power.
 undefined = indéfini
-figure-title-falling = STILL TO TRANSLATE
-figure-title-falling-estimated = STILL TO TRANSLATE
-figure-title-rising = STILL TO TRANSLATE
-figure-title-rising-estimated = STILL TO TRANSLATE
-figure-title-no-line = STILL TO TRANSLATE
+figure-title-falling = La puissance de cuisson normalisée baisse quand l’eau chauffe : { $equation }, R² { $r_squared }
+figure-title-falling-estimated = La puissance de cuisson normalisée, avec irradiance estimée, baisse quand l’eau chauffe : { $equation }, R² { $r_squared }
+figure-title-rising = La puissance de cuisson normalisée ne baisse pas quand l’eau chauffe : { $equation }, R² { $r_squared }
+figure-title-rising-estimated = La puissance de cuisson normalisée, avec irradiance estimée, ne baisse pas quand l’eau chauffe : { $equation }, R² { $r_squared }
+figure-title-no-line = Aucune droite ne peut être ajustée
 # In the figure of page one, beside what they name.
-figure-used = STILL TO TRANSLATE
-figure-aside = STILL TO TRANSLATE
-figure-aside-most = STILL TO TRANSLATE
-figure-band-dark = STILL TO TRANSLATE
-figure-band-light = STILL TO TRANSLATE
+# As in English
+figure-used = { counted-used }
+figure-aside = écartés : { $count }
+figure-aside-most = le plus souvent : { $reason } ({ $count })
+figure-band-dark = foncé : dispersion et jours
+figure-band-light = clair : avec les instruments (95 %)
 # Read out to those who do not see the figure.
+# As in English
 power-line-caption = { $facts }.
 power-line-alt = Nuage de points de la puissance de cuisson normalisée en watts selon l’écart de température entre l’eau et l’air ambiant en kelvins. { $facts } ; écartés : { $aside }. La droite indique { $power } watts à 50 kelvins.
 power-line-estimated = Éclairement estimé : { $text }
 no-line-facts = { counted-used }, écartés : { $aside } ; aucune droite ne peut être ajustée
 no-line-alt = Nuage de points de la puissance de cuisson normalisée selon l’écart de température : { $facts }.
-page-findings = STILL TO TRANSLATE
-conditions-title = STILL TO TRANSLATE
-conditions-track = STILL TO TRANSLATE
+page-findings = Écarts constatés et corrections
+conditions-title = Conditions : permises (fond ombré), observées dans les intervalles retenus (barre et valeurs), intervalles écartés (à droite)
+conditions-track = { $name } : { $observed }, écartés : { $count }
 brief-irradiance = Éclairement
 brief-irradiance-change = Variation de l’éclairement dans un intervalle
 brief-wind = Vent moyen, et longues rafales
@@ -229,10 +232,10 @@ page-before-you-cook = Avant de cuisiner.
 headline-caution = Les surfaces chaudes et la vapeur brûlent, le foyer peut rendre aveugle et allumer des incendies, et cette évaluation ne dit rien de la sécurité des aliments. Lisez les mises en garde de la section { $section } avant de cuisiner. Les règlements locaux et la pratique des professionnels habilités passent en premier.
 headline-caution-no-rating = Les surfaces chaudes et la vapeur brûlent, le foyer peut rendre aveugle et allumer des incendies, et ces chiffres ne disent rien de la sécurité des aliments. Lisez les mises en garde de la section { $section } avant de cuisiner. Les règlements locaux et la pratique des professionnels habilités passent en premier.
 # What others measured, on page two, to hold a rating against.
-yardstick-own = STILL TO TRANSLATE
-yardstick-parabolic = STILL TO TRANSLATE
-yardstick-box = STILL TO TRANSLATE
-yardstick-caution = STILL TO TRANSLATE
+yardstick-own = Ps(50) par m² de surface de captation : { $power } ± { $half_width } W/m², { $percent } % de 700 W/m².
+yardstick-parabolic = Publié, connu par les résumés seulement : un cuiseur parabolique, { $value } W/m² (rendement énergétique de 2,8 à 15,7 %, appliqué à 700 W/m² ; { $source }) ;
+yardstick-box = un cuiseur boîte, { $value } W/m² (27 W pour 0,408 m² sous 750 W/m² et plus ; { $source }).
+yardstick-caution = Aucun des deux n’a été évalué selon ASAE S580.1 : ils montrent l’ordre de grandeur et n’évaluent rien.
 
 ## Findings: what keeps a rating from conforming, and what would mend it
 #
@@ -312,9 +315,9 @@ section-conditions = Conditions
 # As in English
 page-conditions-condition = condition
 page-conditions-limit = limite
-page-conditions-short-name = STILL TO TRANSLATE
+page-conditions-short-name = nom court
 page-conditions-standing = portée
-page-conditions-observed = STILL TO TRANSLATE
+page-conditions-observed = observé, tous intervalles
 page-conditions-set-aside = écartés
 # What is limited. Also within findings.
 limit-water-above-ambient = eau au-dessus de l’ambiante moyenne
@@ -328,7 +331,7 @@ limit-wind-mean = vent moyen
 limit-wind-gust = vent maintenu plus de dix minutes (écarte l’essai)
 limit-solar-time-start = heure solaire au début
 limit-solar-time-end = heure solaire à la fin
-limit-solar-time = STILL TO TRANSLATE
+limit-solar-time = heure solaire
 limit-interval = durée d’un intervalle
 limit-load = eau par m² de surface d’interception
 limit-load-tolerance = écart admis de la charge
@@ -348,8 +351,8 @@ conditions-never = jamais
 conditions-gust = pendant { $time } au plus
 conditions-no-interval = aucun intervalle
 conditions-not-measured = non mesuré
-conditions-observed = STILL TO TRANSLATE
-conditions-r-squared = STILL TO TRANSLATE
+conditions-observed = Observé : de la valeur la plus basse à la plus haute. Un intervalle qui ne remplit pas plusieurs conditions est compté pour chacune. Noms courts : comme dans les figures et dans le tableau des intervalles.
+conditions-r-squared = R² sous sa limite : la norme demande seulement une remarque ; ce rapport n’accorde pas la conformité.
 # "Own" as in standing-own-requirement.
 conditions-own = Les limites marquées « propre » sont celles de la campagne et s’écartent de la norme.
 conditions-guard = Une bande de garde est en vigueur : une valeur ne compte comme respectant une limite que si elle la respecte avec toute son incertitude, selon la règle de décision à la fin.
@@ -357,21 +360,21 @@ conditions-guard = Une bande de garde est en vigueur : une valeur ne compte comm
 ## Runs
 
 section-runs = Essais
-runs-axes = STILL TO TRANSLATE
-runs-axes-but-clock = STILL TO TRANSLATE
-runs-axes-own-start = STILL TO TRANSLATE
-runs-shaded = STILL TO TRANSLATE
-runs-wind = STILL TO TRANSLATE
-runs-no-wind = STILL TO TRANSLATE
-runs-no-irradiance = STILL TO TRANSLATE
-runs-lanes = STILL TO TRANSLATE
-runs-predicted = STILL TO TRANSLATE
+runs-axes = Toutes les séries ont les mêmes axes.
+runs-axes-but-clock = Toutes les séries ont les mêmes axes, sauf l’heure.
+runs-axes-own-start = Toutes les séries ont les mêmes axes ; l’axe des heures commence avec chaque série et a partout la même longueur.
+runs-shaded = Fond ombré : intervalles retenus. Pointillés : limites.
+runs-wind = Vent : relevés en trait fin, moyennes des intervalles en gras.
+runs-no-wind = Le vent n’a pas été mesuré.
+runs-no-irradiance = L’irradiance n’a pas été mesurée.
+runs-lanes = En bas : intervalles non retenus, par motif, avec leur nombre.
+runs-predicted = REQM : racine de l’écart quadratique moyen entre température de l’eau prédite et mesurée.
 run-title = Essai { $number }, { $date }
-run-used = STILL TO TRANSLATE
-run-load = STILL TO TRANSLATE
-run-aimed = STILL TO TRANSLATE
-run-predicted = STILL TO TRANSLATE
-run-tester = STILL TO TRANSLATE
+run-used = { $used } sur { $of } retenus
+run-load = { $water } d’eau, { $load } kg/m²
+run-aimed = réorienté toutes les { $minutes } min
+run-predicted = REQM { $rms } K
+run-tester = Opérateur : { $note }
 run-hole = Pas d’intervalle de { $from } à { $to } : il n’y a pas là deux relevés de l’eau séparés de { $shortest } à { $longest } minutes.
 # Read out to those who do not see the figure. { $irradiance }, { $wind }: the next messages.
 run-alt = Tracés selon l’heure locale de { $from } à { $to } : eau entre { $coldest } et { $hottest } degrés Celsius, avec la température ambiante ; { $irradiance } ; { $wind }. Retenus et ombrés : { $used } sur { counted-intervals }. { $predicted } { $aside }
@@ -379,7 +382,7 @@ run-alt-set-aside = Écartés : { $reasons }.
 run-alt-none-aside = Rien n’est écarté.
 # As in English
 run-alt-aside = { counted-intervals }, { $reason }
-run-alt-predicted = STILL TO TRANSLATE
+run-alt-predicted = Les températures de l’eau prédites et mesurées diffèrent de { $rms } kelvins, en moyenne quadratique.
 run-alt-not-predicted = La droite ne prédit rien pour cet essai.
 run-alt-irradiance = éclairement entre { $lowest } et { $highest } watts par mètre carré
 run-alt-no-irradiance = éclairement non mesuré
@@ -396,7 +399,7 @@ page-intervals-water = eau, °C
 # As in English
 page-intervals-ambient = amb., °C
 page-intervals-irradiance = éclairement, W/m²
-page-intervals-range = STILL TO TRANSLATE
+page-intervals-range = min.–max.
 page-intervals-wind = vent, m/s
 # As in English
 page-intervals-power = P, W
@@ -405,9 +408,9 @@ page-intervals-difference = Td, K
 # As in English
 page-intervals-standardised = Ps, W
 interval-no-irradiance = non normalisé : pas d’éclairement
-page-intervals-continued = STILL TO TRANSLATE
-intervals-note = STILL TO TRANSLATE
-intervals-dots = STILL TO TRANSLATE
+page-intervals-continued = suite
+intervals-note = Eau : au début et à la fin de l’intervalle. Irradiance : moyenne, puis du relevé le plus bas au plus haut. P : puissance de cuisson. Td : température moyenne de l’eau moins température ambiante moyenne. Ps : P normalisée à 700 W/m².
+intervals-dots = Un point : l’intervalle n’est pas retenu, pour ce motif.
 # Why an interval is set aside. Also within headline-reason, after "because".
 reason-water-below-window = l’eau était encore trop proche de l’ambiante
 reason-water-above-window = l’eau était trop proche de l’ébullition
@@ -420,42 +423,43 @@ reason-outside-solar-window = l’heure solaire était trop matinale ou trop tar
 reason-reading-gap = des relevés manquaient
 reason-excluded-by-tester = l’opérateur a exclu cette période
 reason-not-cloudless = l’opérateur n’indique pas que le ciel était sans nuages
-lane-water-below-window = STILL TO TRANSLATE
-lane-water-above-window = STILL TO TRANSLATE
-lane-ambient-out-of-range = STILL TO TRANSLATE
-lane-irradiance-low = STILL TO TRANSLATE
-lane-irradiance-high = STILL TO TRANSLATE
-lane-irradiance-unsteady = STILL TO TRANSLATE
-lane-wind-high = STILL TO TRANSLATE
-lane-outside-solar-window = STILL TO TRANSLATE
-lane-reading-gap = STILL TO TRANSLATE
-lane-excluded-by-tester = STILL TO TRANSLATE
-lane-not-cloudless = STILL TO TRANSLATE
-lane-not-normalised = STILL TO TRANSLATE
+lane-water-below-window = froide
+lane-water-above-window = chaude
+# As in English
+lane-ambient-out-of-range = air
+lane-irradiance-low = faible
+lane-irradiance-high = fort
+lane-irradiance-unsteady = instable
+lane-wind-high = vent
+lane-outside-solar-window = heure
+lane-reading-gap = trou
+lane-excluded-by-tester = exclu
+lane-not-cloudless = ciel
+lane-not-normalised = sans irrad.
 
 ## Regression and uncertainty
 
 section-regression = Régression et incertitude
 regression-none = Aucune droite ne peut être ajustée : il y faut au moins trois intervalles retenus avec éclairement, à des écarts de température différents.
-regression-method = STILL TO TRANSLATE
+regression-method = Moindres carrés ordinaires de Ps sur Td pour les intervalles retenus de toutes les séries, à poids égal. P = m·c·(T2 − T1)/Δt avec c = 4186 J/(kg K) et la durée réelle ; Ps = P·700/G avec l’irradiance moyenne G de l’intervalle ; Td = température moyenne de l’eau moins température ambiante moyenne. Les moyennes sont pondérées par le temps.
 # Labels, and what stands beside them.
 regression-line = droite
 regression-intercept = ordonnée à l’origine a
 regression-watts = { $value } W, erreur type { $error } W
 regression-slope = pente b
 regression-watts-per-kelvin = { $value } W/K, erreur type { $error } W/K
-regression-residual = STILL TO TRANSLATE
-regression-residual-text = STILL TO TRANSLATE
+regression-residual = résidus
+regression-residual-text = écart-type { $deviation } W
 # As in English
 regression-points = points
 regression-points-text = { counted-intervals } en { counted-days }, { counted-freedom }
-residuals-caption = STILL TO TRANSLATE
+residuals-caption = Résidus des intervalles retenus, par jour : selon l’écart de température, selon l’heure, et selon ce qu’une loi normale laisse attendre. Tirets : deux fois leur écart-type ; à droite, la loi normale elle-même.
 # Read out to those who do not see the figure.
 residuals-alt = Résidus autour de la droite en watts, selon l’écart de température en kelvins et selon l’heure locale, avec une marque pour chaque jour ; écart-type { $deviation } watts ; { $outside ->
     [one] { $outside } point sur { $points } est à plus de deux fois cette valeur de la droite.
    *[other] { $outside } points sur { $points } sont à plus de deux fois cette valeur de la droite.
 }
-page-scatter = STILL TO TRANSLATE
+page-scatter = Effets des jours, autocorrélation, points influents
 page-uncertainty = Incertitude de Ps(50)
 # Headers of a table of six columns.
 # As in English
@@ -465,32 +469,39 @@ page-uncertainty-of-source = son incertitude-type
 # As in English
 page-uncertainty-type = type
 page-uncertainty-sensitivity = sensibilité
-page-uncertainty-of-rating = STILL TO TRANSLATE
-page-uncertainty-factor = STILL TO TRANSLATE
+# As in English
+page-uncertainty-of-rating = u, W
+# As in English
+page-uncertainty-factor = k
 page-uncertainty-part = part de ±²
 section-heat-balance = Bilan thermique
 page-balance-quantity = grandeur
 balance-what = L’eau reçoit ce que le cuiseur gagne du soleil moins ce qu’il perd dans l’air : P = g·G − u·Td, avec l’éclairement G et l’écart de température Td. La puissance peut donc être dite à tout éclairement. L’évaluation met les pertes à l’échelle du soleil ; ce bilan ne le fait pas.
 # Above a column of values. "One day": it was tested on one day only, so it is no 95 % range.
-balance-spread = STILL TO TRANSLATE
-balance-spread-one-day = STILL TO TRANSLATE
+balance-spread = ± pour 95 % : dispersion, jours, instruments
+balance-spread-one-day = ± d’un seul jour : dispersion, instruments
 balance-gain = gain solaire, g
+# As in English
 balance-gain-text = { $value } m²
 balance-loss = perte dans l’air, u
+# As in English
 balance-loss-text = { $value } W/K
 balance-power = puissance à 700 W/m² et 50 K, 700·g − 50·u
+# As in English
 balance-power-text = { $value } W
 balance-ratio = rapport optothermique, g/u
+# As in English
 balance-ratio-text = { $value } K m²/W
 balance-ratio-none = non donné : la perte peut être nulle
+# As in English
 balance-value = { $value } ± { $half_width }
 # { $range }: lowest and highest of the intervals.
-balance-rests-on = STILL TO TRANSLATE
+balance-rests-on = Il repose sur { counted-intervals } en { counted-days } aux relevés fiables, à { $mean } W/m² en moyenne ({ $range } W/m²). Les limites de météo et d’heure ne s’appliquent pas ici ; la plage de température de l’eau, les exclusions de l’opérateur et, là où l’irradiance est estimée, le ciel sans nuages s’appliquent.
 balance-counts-vessels = Ici, le gain, la perte et la puissance sont ceux de l’eau et des récipients, qui comptent pour { $heat } J/K : { $basis }. Tout ce que ce rapport dit par ailleurs de puissance, de marmites et de mois ne vaut que pour l’eau.
 balance-scaling-adds = Avec cette perte, la mise à l’échelle proportionnelle de l’évaluation, de { $mean } W/m² à 700 W/m², ajoute { $power } W à Ps(50).
 balance-scaling-takes = Avec cette perte, la mise à l’échelle proportionnelle de l’évaluation, de { $mean } W/m² à 700 W/m², retire { $power } W à Ps(50).
-balance-caption = STILL TO TRANSLATE
-balance-caption-one-day = STILL TO TRANSLATE
+balance-caption = Puissance sur irradiance selon l’écart de température sur irradiance, avec la droite g − u·Td/G et sa bande à 95 %. Points : intervalles de l’ajustement ; croix : autres. La bande est celle du bilan d’incertitude ; là où les tirages vont plus loin, le tableau donne la borne la plus large.
+balance-caption-one-day = Puissance sur irradiance selon l’écart de température sur irradiance, avec la droite g − u·Td/G et sa bande, qui est d’un seul jour et non à 95 %. Points : intervalles de l’ajustement ; croix : autres. La bande est celle du bilan d’incertitude ; là où les tirages vont plus loin, le tableau donne la borne la plus large.
 # Behind a caption.
 balance-beyond = Intervalles au-delà des bords : { $count }.
 # Read out to those who do not see the figure.
@@ -505,7 +516,7 @@ balance-key-line-one-day = g − u·Td/G, bande d’un seul jour avec instrument
 balance-none-irradiance = Le gain et la perte ne peuvent pas être ajustés : l’éclairement n’a pas été mesuré.
 balance-none-few = Le gain et la perte ne peuvent pas être ajustés : il faut au moins trois intervalles aux relevés sûrs ; trouvés : { $intervals }.
 balance-none-alike = Le gain et la perte ne se distinguent pas : l’écart de température et l’éclairement ont gardé presque le même rapport dans tous les intervalles.
-balance-source = STILL TO TRANSLATE
+balance-source = Moindres carrés ordinaires de P sur G et Td sans ordonnée à l’origine, chaque intervalle à poids égal. D’après Funk et Larson 1998 (Solar Energy 62, 63–68) ; ce n’est pas un essai selon ISO 9806. Rapport optothermique : Lahkar, Bhamu et Samdarshi 2012 (Applied Energy 99, 491–495).
 
 ## Cooking
 
@@ -521,7 +532,7 @@ page-foods-cooked = cuit à
 page-foods-amount = quantité
 page-foods-range = plage
 page-year = Les jours clairs au fil de l’année
-page-fuel = STILL TO TRANSLATE
+page-fuel = Combustible remplacé
 page-dry = Récipient à sec
 # As in English
 page-dry-date = date
@@ -537,7 +548,7 @@ stagnation-irradiance-estimated = { $irradiance } W/m², estimé
 # As in English
 stagnation-result = { $difference } ± { $half_width } K m²/W
 # { $usual }: "190 °C".
-stagnation-note = STILL TO TRANSLATE
+stagnation-note = Température stable la plus élevée du récipient vide et sombre au-dessus de l’ambiante, divisée par l’irradiance ; ± pour 95 %, un thermomètre de four à ± 10 K près là où aucune incertitude n’est indiquée. Elle met les pertes de chaleur en regard du soleil et n’est pas une puissance de cuisson. Mullick, Kandpal et Saxena 1987 emploient ce rapport pour les cuiseurs boîtes ; pour d’autres cuiseurs, il ne sert qu’à comparer des cuiseurs semblables. Un récipient vide peut rougir, se fendre ou perdre son revêtement : ne le laissez jamais sans surveillance.
 page-assumed = Hypothèses
 
 ## Cautions
@@ -547,14 +558,14 @@ section-cautions = Mises en garde
 ## Provenance
 
 section-provenance = Écarts, remarques et provenance
-page-deviations = STILL TO TRANSLATE
+page-deviations = Écarts à la norme
 page-tester-notes = Remarques de l’opérateur
 page-notices = Avis à la lecture des journaux
 page-logs = Comment les journaux ont été lus
 page-made-with = Réalisé avec
-page-sources = STILL TO TRANSLATE
+page-sources = Ce qui n’a pas été vérifié
 # SHA-256: digits that change when a file changes.
-page-inputs = STILL TO TRANSLATE
+page-inputs = Fichiers, avec leur SHA-256
 # A photo among the inputs.
 input-photo = { $file }, telle que dans ce rapport
 # { $file }: its name, or input-photo.
@@ -665,7 +676,7 @@ tested-cost-no-currency = { $cost } (monnaie non indiquée)
 tested-load = Charge
 tested-water = eau
 tested-per-area = par surface d’interception
-tested-per-area-text = STILL TO TRANSLATE
+tested-per-area-text = { $load } kg/m² (norme : { $practice } kg/m²)
 tested-per-area-own = { $load } kg/m² (limite propre : { $own } kg/m²)
 tested-vessels = récipients
 tested-environment = Environnement des intervalles retenus
@@ -713,14 +724,15 @@ tested-laboratory = laboratoire
 tested-laboratory-not-stated = nom et adresse non indiqués
 tested-tester = opérateur
 tested-authorised = autorisé par
-tested-client = STILL TO TRANSLATE
-tested-contact = STILL TO TRANSLATE
-tested-client-data = STILL TO TRANSLATE
+# As in English
+tested-client = client
+tested-contact = contact du client
+tested-client-data = fourni par client
 tested-sampling = échantillonnage
-tested-not-sampled = STILL TO TRANSLATE
-tested-others = STILL TO TRANSLATE
+tested-not-sampled = sans indication ; pris tel que reçu, non échantillonné
+tested-others = résultats externes
 tested-others-station = éclairement, du journal d’une station voisine
-tested-stated-note = STILL TO TRANSLATE
+tested-stated-note = Les données sur le cuiseur, la charge, le site, le laboratoire et le client sont celles de l’opérateur et n’ont pas été vérifiées ; leurs erreurs, et celles des incertitudes indiquées, se reportent sur les résultats. Les résultats valent pour le cuiseur tel que reçu.
 
 ## What was tested: instruments
 
@@ -756,7 +768,7 @@ uncertainty-kelvin = { $kelvin } K
 uncertainty-speed = { $speed } m/s
 # As in English
 uncertainty-seconds = { $seconds } s
-tested-instruments-note = STILL TO TRANSLATE
+tested-instruments-note = Incertitudes-types (k = 1), telles qu’indiquées par l’opérateur ; la section { $section } dit ce qui est supposé là où aucune n’est indiquée. La norme demande le capteur de l’eau au centre, à 10 mm au-dessus du fond du récipient, le vent mesuré à côté du cuiseur, à sa hauteur, et une charge répartie également entre les récipients ; rien de cela n’a été vérifié.
 
 ## Regression and uncertainty: the budget of uncertainty
 #
@@ -782,11 +794,10 @@ budget-days-text = { $days ->
         [one] { $days } jour, laissé de côté
        *[other] chacun des { $days } jours laissé de côté tour à tour
     }
-budget-per-percent = STILL TO TRANSLATE
-budget-per-kelvin = STILL TO TRANSLATE
-# As in English
+budget-per-percent = W par %
+budget-per-kelvin = W par K
 budget-percent = { $share } %
-budget-tiny = STILL TO TRANSLATE
+budget-tiny = autres, chacun sous { $share } %
 budget-offset-of = { $known } ; dont le décalage
 budget-scale = { $percent } % en comptant depuis { $about }, l’autre part de la même incertitude
 # { $uncertainty }: "0.5 K" or "3 % of the reading".
@@ -815,46 +826,53 @@ known-distance = { $percent } % pour une station voisine
 known-specific-heat = 4186 J/(kg K) à ± { $percent } % près
 known-clock-rate = marche de l’horloge à ± { $percent } % près
 # Where it is from, in a list with ";" between: titles and names stay as they are.
-source-common-practice = STILL TO TRANSLATE
+source-common-practice = pratique courante
 source-wmo-8 = WMO-No. 8, totaux horaires, pour les classes d’ISO 9060:1990 (étalon secondaire, première, seconde) auxquelles A, B, C de 2018 font suite
 source-iec-60584 = IEC 60584-1:2013, tolérance jusqu’à 100 °C
-source-iec-60751 = STILL TO TRANSLATE
-source-clear-sky = STILL TO TRANSLATE
-source-conversion = STILL TO TRANSLATE
+source-iec-60751 = IEC 60751, tolérance à 100 °C
+source-clear-sky = Ineichen et Perez 2002 ; Reno, Hansen et Stein 2012 (SAND2012-2389) ; trouble selon la pratique courante
+source-conversion = Erbs, Klein et Duffie 1982 ; Gueymard et Ruiz-Arias 2016
 source-specific-heat = IAPWS-IF97, 10 °C à 95 °C
 
 ## Regression and uncertainty: what the budget comes to
 
-budget-result = STILL TO TRANSLATE
-budget-rule = STILL TO TRANSLATE
-budget-note-columns = STILL TO TRANSLATE
-budget-note-common = STILL TO TRANSLATE
-budget-note-thermometer = STILL TO TRANSLATE
+# As in English
+budget-result = Ps(50) = { $rating }
+budget-rule = Intervalle : racine de la somme des (k·u)². Là où un contrôle de Monte-Carlo (JCGM 101:2008) diffère de plus que sa tolérance, chaque borne est la plus éloignée des deux, et le ± est le plus long côté. JCGM 100:2008, G.4, prend un seul k pour toutes les lignes ; avec peu de jours, c’était trop étroit dans les simulations.
+budget-note-columns = k : t de Student pour la dispersion et les jours, 1,96 pour les instruments. Part : (k·u)² de la ligne sur la somme de toutes les lignes ; négative là où une erreur compense une partie d’une autre. Type A : par la statistique des intervalles ; B : autrement.
+budget-note-common = Les erreurs des instruments sont communes à tous les intervalles. Celles de l’irradiance, de la masse, de la chaleur massique et du temps changent l’échelle de toute la droite et n’apparaissent jamais dans sa dispersion ; une erreur de température constante s’annule dans la montée et ne fait que décaler Td, une erreur d’échelle fait les deux.
+budget-note-thermometer = L’incertitude u d’un thermomètre est supposée valoir indépendamment à { $cold } et à { $hot } (pratique courante) : un décalage de u/√2, et une erreur d’échelle autour de { $about } qui vaut u/√2 à chaque bout. L’eau et l’air lus par un même instrument partagent les deux.
 # { $sources }: a list of the messages that begin with source-, with ";" between them.
-budget-note-sources = STILL TO TRANSLATE
+budget-note-sources = Ce que l’opérateur n’a pas indiqué vient de : { $sources }. Des limites connues sans autre précision sont prises comme rectangulaires, u = limite/√3 (JCGM 100:2008, 4.3.7).
 # { $quantities }: a list of messages that begin with error-.
-budget-note-assumed = STILL TO TRANSLATE
-budget-note-resolution = STILL TO TRANSLATE
-budget-note-resolution-most = STILL TO TRANSLATE
+budget-note-assumed = Pour { $quantities }, le fichier de campagne n’indique ni incertitude ni classe ; la classe la plus prudente est donc supposée. Indiquer ce qui a été utilisé réduira très probablement l’incertitude.
+budget-note-resolution = Dans la dispersion de { $scatter } W par intervalle, la résolution du thermomètre compte pour { $step } W et l’heure de lecture pour { $moment } W, en somme quadratique ; les deux en font partie.
+budget-note-resolution-most = Dans la dispersion de { $scatter } W par intervalle, la résolution du thermomètre compte pour { $step } W et l’heure de lecture pour { $moment } W, en somme quadratique ; les deux en font partie. Deux intervalles voisins partagent un relevé, la plus grande part s’annule donc au long d’une série ; le reste est l’essentiel de ce que la dispersion et les jours apportent au résultat, et un thermomètre plus fin le réduirait.
 
 ## Regression and uncertainty: check by Monte Carlo
 #
 # Two sentences, one after the other: what was drawn, and what follows from it.
 
-drawn-none = STILL TO TRANSLATE
-drawn-holds = STILL TO TRANSLATE
-drawn-apart = STILL TO TRANSLATE
-drawn-because-divided = STILL TO TRANSLATE
-drawn-because-curved = STILL TO TRANSLATE
-drawn-because-limits = STILL TO TRANSLATE
-drawn-because-few = STILL TO TRANSLATE
-drawn-because-unsettled = STILL TO TRANSLATE
-drawn-interval = STILL TO TRANSLATE
-drawn-settled-to = STILL TO TRANSLATE
+drawn-none = Pas de contrôle de Monte-Carlo : l’irradiance est si incertaine que certains tirages tombent à zéro ou en dessous. L’intervalle n’est alors guère qu’une conjecture.
+drawn-holds = Monte-Carlo, { $trials } tirages des mêmes erreurs à travers relevés, puissance, régression et droite : { $lower } à { $upper } W pour 95 %, dans la tolérance de { $tolerance } W. L’intervalle est celui du bilan.
+drawn-apart = Monte-Carlo, { $trials } tirages des mêmes erreurs à travers relevés, puissance, régression et droite : { $lower } à { $upper } W pour 95 %. C’est jusqu’à { $apart } W d’écart avec les { $from } à { $to } W du bilan, au-delà de la tolérance de { $tolerance } W.
+drawn-because-divided = Le motif : la puissance est divisée par une irradiance dont l’incertitude-type est de { $percent } % ; une erreur d’un côté déplace donc le résultat plus que la même erreur de l’autre.
+drawn-because-curved = Le motif : les erreurs autres que celle de l’irradiance n’agissent pas en proportion.
+drawn-because-limits = Le motif : les erreurs connues par leurs seules limites n’ont pas de queues, alors que le bilan leur en prête.
+drawn-because-few = Le motif : avec { $freedom ->
+    [one] { $freedom } degré
+   *[other] { $freedom } degrés
+} de liberté, le t de Student et une loi normale ne se combinent pas exactement comme une racine de somme de carrés.
+drawn-because-unsettled = Le motif : les tirages eux-mêmes ; avec { $freedom ->
+    [one] { $freedom } degré
+   *[other] { $freedom } degrés
+} de liberté, leurs bornes se stabilisent lentement.
+drawn-interval = L’intervalle est donc de { $from } à { $to } W.
+drawn-settled-to = Les bornes des tirages sont connues à ± { $within } W.
 
 ## Regression and uncertainty: what more data would bring
 
-outlook-at-best = STILL TO TRANSLATE
+outlook-at-best = Plus d’essais ne peuvent pas réduire le ± au-dessous de { $least } W, que laissent les instruments.
 outlook-reached = Les ± { $target } W visés sont atteints.
 # { $more }: outlook-intervals or outlook-intervals-and-days.
 outlook-more = Les ± { $target } W visés demandent { $more }, en supposant la dispersion vue jusqu’ici.
@@ -888,62 +906,71 @@ outlook-too-far-one-day = Les ± { $target } W visés demanderaient plus d’int
 
 ## Page one, and regression and uncertainty: what limits the number most
 
-limits-most-few-days = STILL TO TRANSLATE
-limits-most-days = STILL TO TRANSLATE
-limits-most-scatter = STILL TO TRANSLATE
-limits-most-resolution = STILL TO TRANSLATE
-limits-most-irradiance = STILL TO TRANSLATE
-limits-most-estimated = STILL TO TRANSLATE
-limits-most-water = STILL TO TRANSLATE
-limits-most-ambient = STILL TO TRANSLATE
-limits-most-mass = STILL TO TRANSLATE
-limits-most-other = STILL TO TRANSLATE
+limits-most-few-days = La plus grande part du ± est la dispersion d’un jour à l’autre ({ $percent } % de son carré), car il n’y a que { $days ->
+    [one] { $days } jour
+   *[other] { $days } jours
+}.
+limits-most-days = La plus grande part du ± est la dispersion d’un jour à l’autre ({ $percent } % de son carré).
+limits-most-scatter = La plus grande part du ± est la dispersion des intervalles ({ $percent } % de son carré).
+limits-most-resolution = La plus grande part du ± est la dispersion ({ $percent } % de son carré), due surtout à la résolution du thermomètre de l’eau.
+limits-most-irradiance = La plus grande part du ± est l’incertitude de l’irradiance ({ $percent } % de son carré).
+limits-most-estimated = La plus grande part du ± est l’estimation de l’irradiance ({ $percent } % de son carré).
+limits-most-water = La plus grande part du ± est l’incertitude du thermomètre de l’eau ({ $percent } % de son carré).
+limits-most-ambient = La plus grande part du ± est l’incertitude du thermomètre de l’air ambiant ({ $percent } % de son carré).
+limits-most-mass = La plus grande part du ± est l’incertitude de la masse d’eau ({ $percent } % de son carré).
+limits-most-other = La plus grande part du ± vient de la chaleur massique de l’eau et de l’horloge ({ $percent } % de son carré).
 
 ## Regression and uncertainty: days, neighbours and single intervals
 
 days-one = Tous les intervalles retenus sont d’un seul jour : on ne peut pas dire combien les jours diffèrent, cela n’est donc pas dans l’incertitude. Un autre jour peut bien donner un résultat hors de la plage indiquée.
 days-too-few-intervals = Trop peu d’intervalles pour distinguer les jours de la dispersion ; ce dont les jours diffèrent n’est pas dans l’incertitude.
 days-no-scatter = Les intervalles se trouvent sur les droites de leurs jours sans aucune dispersion, les jours ne peuvent donc pas être testés.
-days-test = STILL TO TRANSLATE
+days-test = F({ $between } ; { $within }) = { $statistic }, { $p }
 # { $numbers }: days-numbers. One of days-left-out and days-left-out-two follows
 # after the first three.
-days-differ = STILL TO TRANSLATE
-days-not-shown = STILL TO TRANSLATE
-days-count = STILL TO TRANSLATE
-days-count-two = STILL TO TRANSLATE
-days-agree = STILL TO TRANSLATE
-days-cannot-be-left-out = STILL TO TRANSLATE
-neighbours-drift = STILL TO TRANSLATE
-neighbours-share = STILL TO TRANSLATE
-neighbours-by-turns = STILL TO TRANSLATE
-neighbours-not-shown = STILL TO TRANSLATE
-influential = STILL TO TRANSLATE
-influential-more = STILL TO TRANSLATE
-influential-one = STILL TO TRANSLATE
+days-differ = Les jours diffèrent de plus que n’explique la dispersion au sein des jours ({ $numbers }).
+days-not-shown = Les jours ne diffèrent pas de plus que n’explique la dispersion au sein des jours ({ $numbers }).
+days-count = Ce sont les { $days } jours, non les { $intervals } intervalles, qui comptent comme observations indépendantes : chaque jour est laissé de côté tour à tour, ce qui couvre les différences de niveau et de pente et laisse { $freedom ->
+    [one] { $freedom } degré
+   *[other] { $freedom } degrés
+} de liberté.
+days-count-two = Ce sont les { $days } jours, non les { $intervals } intervalles, qui comptent comme observations indépendantes : chaque jour est laissé de côté tour à tour, avec { $freedom ->
+    [one] { $freedom } degré
+   *[other] { $freedom } degrés
+} de liberté. Deux jours disent peu de la façon dont les jours diffèrent ; l’intervalle est donc large.
+days-agree = Laisser de côté tour à tour chacun des { $days } jours donne un intervalle plus étroit que la dispersion des intervalles ; c’est donc cette dispersion qui compte.
+days-cannot-be-left-out = Aucun jour ne peut être laissé de côté, car les autres ne donnent pas de droite : l’incertitude repose sur les intervalles, et ce que ferait un autre jour n’y est pas.
+neighbours-drift = Durbin–Watson au sein des séries d = { $statistic } (2 : indépendants), bilatéral { $p } : des intervalles voisins s’écartent du même côté (autocorrélation positive), comme quand l’orientation ou le ciel dérive.
+neighbours-share = Durbin–Watson au sein des séries d = { $statistic } (2 : indépendants), bilatéral { $p } : des intervalles voisins partagent un relevé de l’eau, leurs erreurs alternent donc.
+neighbours-by-turns = Durbin–Watson au sein des séries d = { $statistic } (2 : indépendants), bilatéral { $p } : les erreurs d’intervalles voisins alternent, plus que ne l’explique le relevé de l’eau qu’ils partagent ; réorienter un intervalle sur deux a cet effet.
+neighbours-not-shown = Durbin–Watson au sein des séries d = { $statistic } (2 : indépendants), bilatéral { $p } : aucune autocorrélation démontrée.
+influential = Intervalles influents (distance de Cook > 4/n), aucun retiré : { $intervals }.
+influential-more = Intervalles influents (distance de Cook > 4/n), aucun retiré : { $intervals } ; et { $more } de plus.
+influential-one = { $date } { $time } ({ $distance } ; sans lui { $power } W)
 
 ## Provenance
 
 # { $limit }: a key of the campaign file, with its value; { $what }: a message that begins
 # with limit-.
-deviation-limit = STILL TO TRANSLATE
+deviation-limit = Limite propre : { $what } { $limit }.
 # guard = true est écrit dans le fichier de campagne et reste tel quel.
-deviation-guard = STILL TO TRANSLATE
+deviation-guard = Règle de décision propre : l’incertitude est comptée contre chaque limite, ce que la norme ne demande pas.
 # { $from }, { $to }: times. { $reason }: the tester's own words.
 deviation-excluded = { $run } : de { $from } à { $to } exclu par l’opérateur : { $reason }.
 deviation-excluded-no-reason = { $run } : de { $from } à { $to } exclu par l’opérateur : aucune raison donnée.
-deviation-findings = STILL TO TRANSLATE
-deviation-interval = STILL TO TRANSLATE
+deviation-findings = Voir aussi les écarts constatés en tête de ce rapport.
+deviation-interval = Durée d’intervalle : { $shortest } à { $longest } s sont acceptées, la puissance étant prise sur la durée réelle ; la norme demande { $practice } s.
 # Labels stand at the left; there is room for 20 letters.
-made-with = STILL TO TRANSLATE
+made-with = programme
 made-issued = établi
-made-practice = STILL TO TRANSLATE
+made-practice = norme
 made-solar-time = heure solaire
 made-solar-time-text = NREL/TP-560-34302, d’après l’heure et la longitude
 made-boiling = point d’ébullition
 made-boiling-text = atmosphère ISO 2533 là où aucune pression n’a été mesurée, saturation IAPWS-IF97
 made-decision = règle de décision
-made-decision-text = STILL TO TRANSLATE
-made-decision-guarded = STILL TO TRANSLATE
+made-decision-text = chaque limite est confrontée à la valeur observée, sans tenir compte de son incertitude, et est respectée quand elle est atteinte exactement : l’acceptation simple de JCGM 106:2012
+made-decision-guarded = chaque limite est confrontée à la valeur observée avec son incertitude élargie (k = { $factor }), et est respectée quand toute cette plage est en deçà : irradiance ± { $irradiance } %, eau ± { $water } K, air ± { $ambient } K, une heure d’horloge ± { $clock } s, masse d’eau ± { $mass } %, { $wind } ; surface de captation, comptages et R² sans elle : l’acceptation avec bande de garde de JCGM 106:2012, 8.3, et ILAC-G8
 made-decision-wind = vent ± { $wind } m/s
 made-decision-no-wind = vent sans elle, car son incertitude n’est pas indiquée
 made-irradiance = éclairement
@@ -951,22 +978,22 @@ made-irradiance = éclairement
 made-irradiance-text = estimé { $way } ; plan normal au rayonnement direct d’après Liu et Jordan 1963
 # Linke turbidity: how much haze a clear sky has.
 made-irradiance-stated = estimé { $way }, trouble de Linke { $turbidity } comme indiqué ; plan normal au rayonnement direct d’après Liu et Jordan 1963
-made-irradiance-usual = STILL TO TRANSLATE
-unchecked-memory = STILL TO TRANSLATE
-unchecked-common = STILL TO TRANSLATE
-memory-s580 = STILL TO TRANSLATE
-memory-decision = STILL TO TRANSLATE
-memory-decision-guarded = STILL TO TRANSLATE
-memory-iec-60751 = STILL TO TRANSLATE
-memory-clear-sky = STILL TO TRANSLATE
-memory-conversion = STILL TO TRANSLATE
-memory-balance = STILL TO TRANSLATE
-memory-dry = STILL TO TRANSLATE
-memory-box = STILL TO TRANSLATE
-memory-dish = STILL TO TRANSLATE
-memory-efficiency = STILL TO TRANSLATE
-memory-food = STILL TO TRANSLATE
-memory-cautions = STILL TO TRANSLATE
+made-irradiance-usual = estimée { $way }, trouble de Linke { $turbidity } (pratique courante) ; plan normal au rayonnement direct d’après Liu et Jordan 1963
+unchecked-memory = Cités de mémoire, sans le texte sous les yeux : { $works }. Les calculs sont vérifiés par des exemples publiés et un second calcul indépendant ; ces valeurs ne le sont pas. Vérifiez celles dont dépend une décision.
+unchecked-common = « Pratique courante » signifie qu’aucune source publiée n’est connue.
+memory-s580 = ASAE S580.1 (ses limites, ici dans nos propres termes, et la place qu’elle veut pour les capteurs)
+memory-decision = JCGM 106:2012 (la règle de décision)
+memory-decision-guarded = JCGM 106:2012 et ILAC-G8 (la règle de décision)
+memory-iec-60751 = IEC 60751 (tolérance des thermomètres à résistance)
+memory-clear-sky = Reno, Hansen et Stein 2012 (les 5 % d’un modèle de ciel clair)
+memory-conversion = Gueymard et Ruiz-Arias 2016 (la dispersion du rayonnement direct)
+memory-balance = Funk et Larson 1998 (le bilan thermique ; son résumé a été lu) ; Lahkar, Bhamu et Samdarshi 2012 (le rapport optothermique)
+memory-dry = Mullick, Kandpal et Saxena 1987 (le récipient à sec)
+memory-box = Mullick, Kandpal et Saxena 1987 et IS 13429 (facteurs de mérite)
+memory-dish = Mullick, Kandpal et Kumar 1991 (chiffres d’une parabole)
+memory-efficiency = Kumar, Vishwanath et Gupta 2012 (pic d’exergie ; son résumé a été lu)
+memory-food = Chen 1985 et ASHRAE Handbook, Refrigeration (chaleurs massiques des aliments)
+memory-cautions = ISO 13732-1:2006 (brûlures) ; Ciochetti et Metcalf 1984 (pasteurisation)
 report-end = Fin du rapport { $number }
 balance-one-day = tout a été mesuré en un seul jour, ou en des jours dont aucun ne peut être laissé de côté, les plages du gain et de la perte ne sont donc pas des plages à 95 %
 balance-one-day-remedy = faites des essais d’autres jours
@@ -974,47 +1001,47 @@ balance-irradiance-hardly-varied = l’éclairement n’a guère varié ({ $rang
 balance-irradiance-hardly-varied-remedy = faites des essais par un soleil plus faible et par un soleil plus fort
 balance-loss-not-shown = la perte est de { $loss } W/K et peut être nulle ({ $range } W/K)
 balance-loss-not-shown-remedy = faites des essais sur une plage plus large de températures de l’eau, et sur plus de jours
-cooking-opinion = STILL TO TRANSLATE
+cooking-opinion = Les durées, quantités et mois de cette section, et la durée de chauffage en tête de ce rapport, sont une interprétation : ils découlent de l’essai et des hypothèses ci-dessous, et n’ont pas été mesurés.
 
 ## What it means for cooking
 
-cooking-no-line = STILL TO TRANSLATE
-cooking-not-valid = STILL TO TRANSLATE
+cooking-no-line = Aucune droite n’a été ajustée, on ne peut donc donner aucune durée de chauffage.
+cooking-not-valid = Omis : les chiffres contredisent la physique, on ne peut donc rien en tirer pour les durées de chauffage, les aliments et les mois.
 # A load of water, in the first column of a table.
 cooking-load-tested = { $load }, comme à l’essai
-cooking-no = STILL TO TRANSLATE
-cooking-no-ends = STILL TO TRANSLATE
-cooking-probably-not = STILL TO TRANSLATE
-cooking-probably-not-ends = STILL TO TRANSLATE
+cooking-no = non
+cooking-no-ends = non ; le chauffage cesse vers { $temperature }
+cooking-probably-not = probablement pas
+cooking-probably-not-ends = probablement pas ; le chauffage cesse vers { $temperature }
 cooking-time-range = { $shortest } à { $longest }
-cooking-time-open = STILL TO TRANSLATE
+cooking-time-open = { $shortest } ou plus, peut-être jamais
 # As in English
 cooking-boil = { $time } ({ $range })
 cooking-foods-title = Aliments portés à la température de cuisson et maintenus à celle-ci en { $time } au plus
-cooking-foods-all = STILL TO TRANSLATE
+cooking-foods-all = En { $time }, la durée de la fenêtre solaire, chacun de ces aliments est porté à sa température de cuisson et y est maintenu, en quantité égale à la charge de l’essai, { $load }, ou plus : { $foods }.
 # As in English
 cooking-food-and-how = { $food } ({ $cooked })
-cooking-foods-about = STILL TO TRANSLATE
+cooking-foods-about = À partir de { $start } sous { $irradiance } W/m², pendant la fenêtre solaire ; au plus la charge de l’essai, { $load }, au-delà de laquelle l’essai ne dit rien. Chaleurs massiques : Chen 1985, avec les teneurs en eau de ASHRAE Handbook, Refrigeration. Températures et durées de cuisson : pratique courante ; { $safe } : USDA FSIS. Estimation : vérifiez avec un thermomètre dans l’aliment.
 cooking-amount-or-more = { $amount } ou plus
 cooking-cooked-at = { $temperature } pendant { $time }
 cooking-amount-range = { $lowest } à { $highest }
-cooking-amount-up-to = STILL TO TRANSLATE
-cooking-amount-none = STILL TO TRANSLATE
-cooking-amount-probably-none = STILL TO TRANSLATE
-cooking-heat-ends = STILL TO TRANSLATE
-cooking-heat-ends-or-boils = STILL TO TRANSLATE
-cooking-ends-perhaps = STILL TO TRANSLATE
-cooking-ends-above = STILL TO TRANSLATE
-cooking-never-ends = STILL TO TRANSLATE
-cooking-light-of-test = STILL TO TRANSLATE
-cooking-light-asked = STILL TO TRANSLATE
+cooking-amount-up-to = jusqu’à { $highest }, peut-être rien
+cooking-amount-none = rien
+cooking-amount-probably-none = probablement rien
+cooking-heat-ends = Sous { $irradiance } W/m², le chauffage cesse à une température de l’eau de { $end } ({ $range }), où la puissance atteint zéro ; l’eau bout ici à { $boiling }.
+cooking-heat-ends-or-boils = Il risque de ne pas porter l’eau à l’ébullition, { $boiling } ici : sous { $irradiance } W/m², le chauffage cesse, d’après la droite, vers { $end }, valeur incertaine (de { $lowest } à l’ébullition).
+cooking-ends-perhaps = L’eau bout ici à { $boiling }, probablement pendant que le cuiseur chauffe encore ; d’après la plage de la droite, le chauffage peut cesser dès { $lowest }.
+cooking-ends-above = L’eau bout ici à { $boiling } ; le cuiseur chauffe encore à l’ébullition.
+cooking-never-ends = La puissance ne baisse pas quand l’eau chauffe, on ne peut donc en tirer aucune fin du chauffage ; l’eau bout ici à { $boiling }.
+cooking-light-of-test = Irradiance constante de { $irradiance } W/m² dans le plan du capteur, la moyenne des intervalles retenus, à laquelle la droite n’a pas à changer d’échelle ; vent comme dans les intervalles retenus, cuiseur réorienté comme pendant l’essai.
+cooking-light-asked = Irradiance constante de { $irradiance } W/m² dans le plan du capteur, comme la campagne le demande, avec la puissance d’après le bilan thermique ; vent comme dans les intervalles retenus, cuiseur réorienté comme pendant l’essai.
 cooking-air-mean = Température ambiante { $ambient }, la moyenne des intervalles retenus.
 cooking-air-asked = Température ambiante { $ambient }, comme la campagne le demande.
-cooking-assumed-load = STILL TO TRANSLATE
-cooking-assumed-edges = STILL TO TRANSLATE
-cooking-assumed-edges-one-day = STILL TO TRANSLATE
-cooking-no-months = STILL TO TRANSLATE
-cooking-assumed-water = STILL TO TRANSLATE
+cooking-assumed-load = Toute charge absorbe la puissance de la charge de l’essai ; des charges beaucoup plus petites ou plus grandes en absorbent moins ou plus. La chaleur emmagasinée par la marmite n’est pas comptée. Au-delà des températures des intervalles retenus, la droite est prolongée telle quelle.
+cooking-assumed-edges = Les plages suivent la bande à 95 % de la puissance, instruments compris, et valent pour la moyenne de nombreux chauffages, non pour un seul.
+cooking-assumed-edges-one-day = Les plages suivent la bande de la puissance, instruments compris ; elle est d’un seul jour et non à 95 %, si bien qu’un autre jour les durées peuvent en sortir.
+cooking-no-months = Aucun mois n’est donné : l’irradiance a été mesurée dans le plan horizontal, et un jour clair le cuiseur reçoit celle du plan qui fait face au soleil.
+cooking-assumed-water = L’eau n’est pas un aliment : les aliments chauffent plus lentement, et soulever le couvercle coûte de nombreuses minutes.
 food-potatoes = pommes de terre, en morceaux
 food-carrots = carottes, en morceaux
 food-cabbage = chou, émincé
@@ -1024,17 +1051,18 @@ food-fish = poisson (cabillaud)
 
 ## Clear days through the year
 
-year-note-balance = STILL TO TRANSLATE
-year-note-water = STILL TO TRANSLATE
-year-caption = STILL TO TRANSLATE
-year-hours-of = STILL TO TRANSLATE
-year-axis-heat = STILL TO TRANSLATE
-year-axis-water = STILL TO TRANSLATE
-year-alt = STILL TO TRANSLATE
-year-alt-month = STILL TO TRANSLATE
+year-note-balance = Estimation pour le 15 de chaque mois sous un ciel clair (Ineichen et Perez 2002), en comptant les heures avec { $irradiance } W/m² ou plus dans le plan normal au rayonnement direct ; nuages et brume la réduisent. Chaleur : d’après le bilan thermique, dans de l’eau à { $difference } K au-dessus de l’air ; la moyenne des mois est de { $mean } kWh par jour. Température ambiante { $ambient } toute l’année, cuiseur orienté toute la journée.
+year-note-water = Eau : charges de { $load }, l’une après l’autre, chacune portée de { $start } à { $end } et maintenue pendant { $time } (Ciochetti et Metcalf 1984) ; 1 kg est compté comme 1 L. Le chauffage commence à { $start }, les litres ne se déduisent donc pas de la chaleur indiquée à côté. L’OMS constate que les virus ne meurent que lentement entre 60 °C et 65 °C : quand vous le pouvez, portez l’eau à gros bouillons, et lisez la mise en garde sur l’eau de boisson. Pour l’eau claire seulement ; la chaleur n’enlève pas les produits chimiques.
+year-caption = Barres : estimation ; moustaches : sa plage due à la seule incertitude du bilan thermique. Heures avec { $irradiance } W/m² ou plus : de { $fewest } à { $most }.
+# As in English
+year-hours-of = { $hours } ({ $month })
+year-axis-heat = chaleur par jour, MJ
+year-axis-water = eau pasteurisée par jour, L
+year-alt = Deux diagrammes en barres sur les mois d’une année. { $months }.
+year-alt-month = { $month } : { $heat } MJ ({ $heats }) par jour, { $water } L ({ $waters })
 fuel-name = combustible
 fuel-heat = chaleur par jour clair
-fuel-heat-text = STILL TO TRANSLATE
+fuel-heat-text = { $heat } MJ, la moyenne des mois ci-dessus
 fuel-value = pouvoir calorifique inférieur
 fuel-stove = rendement du fourneau
 fuel-days = jours par an
@@ -1065,8 +1093,8 @@ caution-materials-text = Qui fait l’essai reste des heures au soleil : chapea
 caution-food-title = Sécurité des aliments
 caution-food-text = Les bactéries se multiplient vite entre 5 °C et 60 °C. Les aliments ne doivent pas rester dans cette plage plus de deux heures en tout, plus d’une heure là où l’air dépasse 32 °C ; un cuiseur qui chauffe lentement, ou un nuage, peut leur faire dépasser cette durée, et réchauffer n’efface pas ce qui s’est formé entre-temps. Mesurez à l’intérieur de l’aliment : au moins 74 °C partout. Gardez les aliments chauds à 60 °C ou plus. En cas de doute, jetez-les.
 caution-water-title = Eau de boisson
-caution-water-text = STILL TO TRANSLATE
-caution-sources = STILL TO TRANSLATE
+caution-water-text = La chaleur tue les germes ; l’ébullition n’enlève ni produits chimiques, ni sel, ni saleté. Portez toute l’eau à gros bouillons et laissez-la bouillir une minute, trois au-dessus de 1500 m. Moins de chaleur demande plus de temps et est moins sûr : 65 °C maintenus pendant six minutes, c’est ce qu’on appelle pasteurisé, et les virus ne meurent que lentement entre 60 °C et 65 °C. Laissez refroidir l’eau couverte, dans le récipient où elle a chauffé.
+caution-sources = Sources. Brûlures : ISO 13732-1:2006. Aliments : USDA FSIS, zone de danger de 40 à 140 °F, règle des deux heures et températures minimales sûres, dont la plus haute est 74 °C, celle de la volaille et des restes ; OMS, Cinq clés pour des aliments plus sûrs, 5 °C à 60 °C. Eau : avis de faire bouillir l’eau de l’US EPA (1 min, 3 min au-dessus de 5000 ft), cité dans Emerging Infectious Diseases 31(8), 2025 ; WHO/FWC/WSH/15.02 ; Ciochetti et Metcalf 1984, Appl. Environ. Microbiol. 47. Tout le reste : pratique courante.
 
 ## Notices: what a reader should know about the logs
 #
@@ -1171,14 +1199,17 @@ quantity-wind = vitesse du vent
 skip-before-header = avant l’en-tête
 skip-units-row = unités sous l’en-tête
 skip-between = entre l’en-tête et les relevés
-skip-remark = STILL TO TRANSLATE
+skip-remark = commentaire
 skip-blank = vide
 skip-header-again = en-tête répété
 skip-before-header-again = avant un en-tête répété
 skip-footer = après le dernier relevé
 skip-cut-off = coupée à la fin du fichier
 skipped-more = { $lines } et { $more } de plus
-skipped-lines = STILL TO TRANSLATE
+skipped-lines = { $count ->
+        [one] ligne { $lines } sautée ({ $reason })
+       *[other] lignes { $lines } sautées ({ $reason })
+    }
 # Labels and texts of a list of facts about a log.
 log-form = forme
 log-form-text = { $written_in } ; en-tête à la ligne { $line } ; marque décimale : { $mark }
@@ -1274,8 +1305,9 @@ figure-difference = écart de température Td, eau moins ambiante, K
 # Upright, up to 45 letters.
 figure-power = puissance de cuisson normalisée Ps, W
 figure-power-estimated = Ps, W, avec éclairement estimé
-figure-power-short = STILL TO TRANSLATE
-figure-power-short-estimated = STILL TO TRANSLATE
+# As in English
+figure-power-short = Ps, W
+figure-power-short-estimated = Ps, W, estimée
 # In an empty figure.
 figure-no-interval = aucun intervalle complet, il n’y a donc rien à tracer
 figure-nothing-to-plot = éclairement non mesuré, il n’y a donc rien à tracer
@@ -1301,10 +1333,10 @@ figure-day = { $day } { $month }
 # Beside a curve.
 figure-water = eau
 figure-ambient = ambiante
-figure-boils = STILL TO TRANSLATE
-figure-below-boiling = STILL TO TRANSLATE
-figure-above-ambient = STILL TO TRANSLATE
-figure-estimated = STILL TO TRANSLATE
+figure-boils = bout à { $at }
+figure-below-boiling = ébullition − { $margin } K
+figure-above-ambient = ambiante + { $margin } K
+figure-estimated = estimée
 
 # The comparison of several campaigns, in the order of its pages.
 #
@@ -1317,15 +1349,18 @@ figure-estimated = STILL TO TRANSLATE
 comparison-kind = Cuiseurs solaires comparés
 # In place of a title that would be too long.
 # How many campaigns, always several, of how many cookers.
-comparison-count = STILL TO TRANSLATE
+comparison-count = { $cookers ->
+        [one] { $campaigns } campagnes d’un même cuiseur
+       *[other] { $campaigns } campagnes de { $cookers } cuiseurs
+    }
 # As in English
 comparison-sites = { $count } sites
 # In place of a long list of those who tested.
-comparison-authors = STILL TO TRANSLATE
+comparison-authors = { $count } opérateurs
 comparison-statement = Les résultats ne valent que pour les cuiseurs tels qu’essayés. Ne reproduire qu’en entier.
 # At the head of every page.
 comparison-mark-mixed = Procédures ou limites mélangées
-comparison-mark-not-valid = STILL TO TRANSLATE
+comparison-mark-not-valid = Non valide en partie
 comparison-mark-indicative = Indicatif en partie
 comparison-mark-invented = Données inventées, pour démonstration
 comparison-end = Fin du rapport { $number }
@@ -1333,123 +1368,138 @@ comparison-end = Fin du rapport { $number }
 ## The web page that leads to the reports of several campaigns
 
 # { $count }: how many reports it leads to.
-index-title = STILL TO TRANSLATE
-index-subtitle = STILL TO TRANSLATE
+index-title = { $count ->
+    [one] Un rapport d’essai de cuiseur solaire
+   *[other] { $count } rapports d’essai de cuiseurs solaires
+}
+index-subtitle = Établi le { $date }
 # { $name }: a campaign.
-index-invented = STILL TO TRANSLATE
-index-some-invented = STILL TO TRANSLATE
-index-statement = STILL TO TRANSLATE
-index-no-rating = STILL TO TRANSLATE
+index-invented = { $name } (données inventées)
+index-some-invented = Une partie des données est inventée, pour démonstration
+index-statement = Chaque résultat ne vaut que pour le cuiseur soumis à l’essai.
+index-no-rating = Aucune de ces campagnes n’a de résultat.
 # "compare" is a command.
-index-order = STILL TO TRANSLATE
-page-index-reports = STILL TO TRANSLATE
-index-web-page = STILL TO TRANSLATE
-index-pdf = STILL TO TRANSLATE
-index-results = STILL TO TRANSLATE
-index-intervals = STILL TO TRANSLATE
+index-order = L’ordre est celui des nombres et ne dit pas quel cuiseur est le meilleur : les campagnes peuvent différer par le lieu, la météo, la charge et les instruments. La commande « simmerline compare » calcule si la différence entre deux d’entre elles est réelle.
+page-index-reports = Rapports et données
+index-web-page = rapport
+index-pdf = rapport en PDF
+index-results = résultats en données
+index-intervals = intervalles en tableau
 # { $names }: campaigns, with ";" between them.
-index-failed = STILL TO TRANSLATE
-index-caution = STILL TO TRANSLATE
+index-failed = { $count ->
+    [one] Aucun rapport n’a été écrit sur une campagne
+   *[other] Aucun rapport n’a été écrit sur { $count } campagnes
+} : { $names }. Le motif est affiché dans le terminal.
+index-caution = Les surfaces chaudes et la vapeur brûlent, le foyer peut rendre aveugle et allumer des incendies, et ces résultats ne disent rien de la sécurité des aliments. Lisez les mises en garde du rapport avant de cuisiner. Les règlements locaux et la pratique des professionnels habilités passent en premier.
 
 ## Comparison: what campaigns are called
 
 # A campaign's title within a sentence.
-calls-name = STILL TO TRANSLATE
+calls-name = « { $name } »
 # Some campaigns by the numbers that they have in the comparison: "2", or "1–4, 7".
-calls-numbers = STILL TO TRANSLATE
+calls-numbers = { $count ->
+        [one] nº { $numbers }
+       *[other] nºs { $numbers }
+    }
 
 ## Comparison: its title
 #
 # { $name }, { $first }, { $second }: titles of campaigns. { $power }: verdict-power, or
 # verdict-power-indicative. "Gives" is of standardised cooking power at 50 K.
 
-verdict-power = STILL TO TRANSLATE
-verdict-power-indicative = STILL TO TRANSLATE
-verdict-title-only = STILL TO TRANSLATE
-verdict-title-two = STILL TO TRANSLATE
-verdict-title-two-alike = STILL TO TRANSLATE
-verdict-title-two-untold = STILL TO TRANSLATE
-verdict-title-most = STILL TO TRANSLATE
+# As in English
+verdict-power = { $power } ± { $half_width } W
+verdict-power-indicative = { $power } (indicatif seulement)
+verdict-title-only = Un seul résultat valable : { $name }, { $power }
+verdict-title-two = { $first } donne { $difference } de plus que { $second }
+verdict-title-two-alike = { $first } et { $second } ne se distinguent pas
+verdict-title-two-untold = On ne peut pas dire lequel donne plus, { $first } ou { $second }
+verdict-title-most = { $name } donne le plus : { $power }
 # Some cannot be held against it; or none can.
-verdict-title-most-told = STILL TO TRANSLATE
-verdict-title-alone = STILL TO TRANSLATE
-verdict-title-leads-one = STILL TO TRANSLATE
+verdict-title-most-told = { $name } donne le plus parmi ceux qui sont comparables : { $power }
+verdict-title-alone = { $name } a le résultat le plus élevé, { $power }, mais n’est pas comparable aux autres
+verdict-title-leads-one = { $name } est en tête avec { $power }, mais ne se distingue pas de { $second }
 # { $others }: at least two.
-verdict-title-leads = STILL TO TRANSLATE
+verdict-title-leads = { $name } est en tête avec { $power }, mais { $others } autres ne s’en distinguent pas
 # { $second } gives more by the heat balances, which decide where irradiance differed.
-verdict-title-beaten-by-one = STILL TO TRANSLATE
-verdict-title-beaten = STILL TO TRANSLATE
+verdict-title-beaten-by-one = { $name } a le résultat le plus élevé, { $power }, mais à irradiance égale { $second } donne plus
+verdict-title-beaten = { $name } a le résultat le plus élevé, { $power }, mais à irradiance égale { $others } autres donnent plus
 # Counts of those held against the baseline { $name }.
-verdict-title-baseline = STILL TO TRANSLATE
+verdict-title-baseline = Face à { $name } ({ $power }) : { $more } au-dessus, { $less } au-dessous, { $alike } non distingués
 # Beside a large number, which is { $minuend } less { $subtrahend }.
-verdict-lead = STILL TO TRANSLATE
-verdict-lead-common = STILL TO TRANSLATE
+verdict-lead = { $minuend } moins { $subtrahend }, Ps(50), avec son intervalle à 95 %
+verdict-lead-common = { $minuend } moins { $subtrahend }, puissance à 700 W/m² et 50 K d’après les bilans thermiques, avec son intervalle à 95 %
 # { $pairs }: at least two.
-verdict-in-all = STILL TO TRANSLATE
-verdict-untold-pairs = STILL TO TRANSLATE
+verdict-in-all = { $shown } paires sur { $pairs } diffèrent de plus que ne l’explique le hasard.
+verdict-untold-pairs = { $pairs ->
+        [one] Une paire n’est pas comparable
+       *[other] { $pairs } paires ne sont pas comparables
+    } : l’irradiance différait, et a été mesurée dans un autre plan, ou l’une des deux n’a pas de bilan thermique.
 
 ## Comparison: the ranking
 #
 # Above its plot; then the headers of its columns, which have little room.
 
-ranking-axis = STILL TO TRANSLATE
-page-ranking-campaign = STILL TO TRANSLATE
+ranking-axis = Ps(50), W, avec son intervalle à 95 %
+page-ranking-campaign = campagne
 # Over letters of groups, of which two campaigns that cannot be told apart have one in common.
-page-ranking-groups = STILL TO TRANSLATE
+page-ranking-groups = non distingués
 # On a terminal: a difference with its interval and what it is of.
-terminal-lead = STILL TO TRANSLATE
+terminal-lead = { $value } W ({ $interval } W) : { $label }
 # A header, over ranks.
-terminal-rank = STILL TO TRANSLATE
+terminal-rank = nº
 # Over cells such as "0.94 · 45 · 4", in two lines.
-ranking-rests-on = STILL TO TRANSLATE
+ranking-rests-on = R², intervalles, jours
 # For each square metre of intercept area, as the campaign files state it.
-ranking-per-area = STILL TO TRANSLATE
+# As in English
+ranking-per-area = W/m²
 # { $currency }: as the tester wrote it.
-ranking-per-currency = STILL TO TRANSLATE
-ranking-per-cost = STILL TO TRANSLATE
+# As in English
+ranking-per-currency = W/{ $currency }
+ranking-per-cost = W par unité de coût
 # Headers of a column of differences.
-ranking-from-first = STILL TO TRANSLATE
-ranking-from-baseline = STILL TO TRANSLATE
+ranking-from-first = de moins que le nº 1, W
+ranking-from-baseline = par rapport à la référence, W
 # Below the ranking.
-ranking-note-brackets = STILL TO TRANSLATE
-ranking-note-all-apart = STILL TO TRANSLATE
+ranking-note-brackets = Une barre relie les campagnes qui ne se distinguent pas (95 % pour l’ensemble des { $pairs } paires, Holm) ; deux campagnes sans barre commune diffèrent.
+ranking-note-all-apart = Toutes se distinguent (95 % pour l’ensemble des { $pairs } paires, Holm).
 # Below the ranking, a list says of each rank from which others it cannot be told apart.
-ranking-note-alike = STILL TO TRANSLATE
-ranking-note-not-held = STILL TO TRANSLATE
-ranking-note-differences = STILL TO TRANSLATE
-ranking-note-common = STILL TO TRANSLATE
-ranking-note-data = STILL TO TRANSLATE
-page-ranking-continued = STILL TO TRANSLATE
+ranking-note-alike = La liste ci-dessous indique de quelles autres chaque campagne ne se distingue pas (95 % pour l’ensemble des { $pairs } paires, Holm).
+ranking-note-not-held = Un tiret au lieu d’une barre : la campagne n’est comparable à aucune autre.
+ranking-note-differences = Différences avec leurs intervalles à 95 %. Gras : démontrée, 95 % pour l’ensemble des { $pairs } paires (Holm). Gris : non démontrée.
+ranking-note-common = * : l’irradiance moyenne différait ; la différence est donc celle des puissances à 700 W/m² et 50 K d’après les bilans thermiques.
+ranking-note-data = Toutes les paires sont dans le fichier de données.
+page-ranking-continued = suite
 # Read out where a campaign has no bar.
-page-ranking-alone = STILL TO TRANSLATE
+page-ranking-alone = distinguée de toutes les autres
 # Read out to those who do not see the plot.
-ranking-alt = STILL TO TRANSLATE
+ranking-alt = { $power } W, intervalle à 95 % { $range } W
 # What the marks of the plot mean.
-ranking-key-filled = STILL TO TRANSLATE
-ranking-key-open = STILL TO TRANSLATE
-ranking-key-struck = STILL TO TRANSLATE
+ranking-key-filled = Plein : conforme.
+ranking-key-open = Vide : indicatif seulement.
+ranking-key-struck = Barré : physiquement impossible, sans rang.
 # { $names }: campaigns, with ";" between them.
-ranking-left-out = STILL TO TRANSLATE
+ranking-left-out = Sans résultat : { $names }.
 # { $level }: one of those that begin with ratings-; { $reasons }: some of the next, in two or
 # three words each.
-status-for = STILL TO TRANSLATE
-status-one-day = STILL TO TRANSLATE
-status-too-few-intervals = STILL TO TRANSLATE
-status-too-few-days = STILL TO TRANSLATE
-status-r-squared-low = STILL TO TRANSLATE
-status-line-not-falling = STILL TO TRANSLATE
-status-no-useful-heat = STILL TO TRANSLATE
-status-extrapolated = STILL TO TRANSLATE
-status-load-off = STILL TO TRANSLATE
-status-wind-not-measured = STILL TO TRANSLATE
-status-wind-estimated = STILL TO TRANSLATE
-status-flat = STILL TO TRANSLATE
-status-irradiance-missing = STILL TO TRANSLATE
-status-plane-not-stated = STILL TO TRANSLATE
-status-impossible-gain = STILL TO TRANSLATE
-status-own-limits-looser = STILL TO TRANSLATE
-status-own-limits-tighter = STILL TO TRANSLATE
-status-excluded = STILL TO TRANSLATE
+status-for = { $level } : { $reasons }
+status-one-day = un seul jour
+status-too-few-intervals = trop peu d’intervalles
+status-too-few-days = trop peu de jours
+status-r-squared-low = R² faible
+status-line-not-falling = la puissance ne baisse pas quand l’eau chauffe
+status-no-useful-heat = pas de chaleur utile à 50 K
+status-extrapolated = 50 K non observés
+status-load-off = autre charge
+status-wind-not-measured = vent non mesuré
+status-wind-estimated = vent estimé à vue
+status-flat = capteur d’irradiance posé à plat
+status-irradiance-missing = irradiance absente de certaines séries
+status-plane-not-stated = plan de l’irradiance sans indication
+status-impossible-gain = plus de chaleur que de soleil
+status-own-limits-looser = limites plus larges
+status-own-limits-tighter = limites plus strictes
+status-excluded = période exclue par l’opérateur
 
 ## Comparison: what each pair comes to
 #
@@ -1460,10 +1510,10 @@ status-excluded = STILL TO TRANSLATE
 comparison-span = { $from } à { $to }
 # Before what is said of the difference at common conditions, or verdict-untold.
 # { $first_sun }, { $second_sun }: mean irradiance.
-verdict-suns = STILL TO TRANSLATE
+verdict-suns = Les résultats de { $second } et de { $first } diffèrent de { $difference } W ({ $interval } W), mais { $second } a été soumis à l’essai sous { $second_sun } W/m² et { $first } sous { $first_sun } W/m², et le résultat met les pertes à l’échelle du soleil : à lui seul, il ne distingue pas les cuiseurs.
 # The sentence that follows is of that.
-verdict-common = STILL TO TRANSLATE
-verdict-untold = STILL TO TRANSLATE
+verdict-common = La suite porte sur les puissances à 700 W/m² et 50 K, d’après les bilans thermiques.
+verdict-untold = Sans le bilan thermique des deux, on ne peut pas dire si les cuiseurs diffèrent.
 # The sentence that follows is of that.
 verdict-shown-more = { $second } donne { $difference } W de plus que { $first } ({ $interval } W) : une différence réelle.
 verdict-shown-less = { $second } donne { $difference } W de moins que { $first } ({ $interval } W) : une différence réelle.
@@ -1473,15 +1523,21 @@ verdict-shown-less-share = { $second } donne { $difference } W de moins que { $f
 verdict-one-day-more = { $second } a donné { $difference } W de plus que { $first } ({ $interval } W) lors des essais, mais pas sur plusieurs jours chacun ; les jours seuls peuvent donc l’expliquer : essayez de nouveau les deux d’autres jours.
 verdict-one-day-less = { $second } a donné { $difference } W de moins que { $first } ({ $interval } W) lors des essais, mais pas sur plusieurs jours chacun ; les jours seuls peuvent donc l’expliquer : essayez de nouveau les deux d’autres jours.
 # { $second } less { $first } is told from the second's side.
-verdict-by-chance-more = STILL TO TRANSLATE
-verdict-by-chance-less = STILL TO TRANSLATE
+verdict-by-chance-more = { $second } donne { $difference } W de plus que { $first } ({ $interval } W), mais parmi { $pairs ->
+        [one] { $pairs } paire
+       *[other] { $pairs } paires
+    }, une différence aussi grande arrive aussi par hasard : elle n’est pas démontrée.
+verdict-by-chance-less = { $second } donne { $difference } W de moins que { $first } ({ $interval } W), mais parmi { $pairs ->
+        [one] { $pairs } paire
+       *[other] { $pairs } paires
+    }, une différence aussi grande arrive aussi par hasard : elle n’est pas démontrée.
 # One of the sentences that begin with needed- may follow.
 verdict-not-shown-more = Aucune différence entre { $second } et { $first } n’a pu être démontrée : { $difference } W de plus, et toute valeur de { $interval } W est compatible avec les données.
 verdict-not-shown-less = Aucune différence entre { $second } et { $first } n’a pu être démontrée : { $difference } W de moins, et toute valeur de { $interval } W est compatible avec les données.
 # "One" is a difference, in the next three.
 needed-other-days = Essayez de nouveau les deux d’autres jours.
 # Before one of those that begin with needed-; "one" there is a difference of these two.
-needed-of = STILL TO TRANSLATE
+needed-of = Pour distinguer « { $first } » de « { $second } » :
 needed-none = Une différence de { $sought } W aurait très probablement été vue.
 needed-days = Avec { $days ->
         [one] { $days } jour de plus
@@ -1504,95 +1560,99 @@ cause-less-loss = { $second } perd moins de chaleur par kelvin que { $first }, c
 # Differences with their signs, and 95 % intervals.
 cause-numbers = { $second } moins { $first } d’après les bilans thermiques : gain { $gain } m² ({ $gain_interval } m²), perte { $loss } W/K ({ $loss_interval } W/K).
 # In a cell of the matrix, where the difference is real: what it comes from.
-matrix-gain = STILL TO TRANSLATE
-matrix-loss = STILL TO TRANSLATE
-matrix-both = STILL TO TRANSLATE
+# As in English
+matrix-gain = gain
+matrix-loss = perte
+matrix-both = gain, perte
 
 ## Comparison: the matrix of differences
 
-matrix-title = STILL TO TRANSLATE
+matrix-title = Différences : ligne moins colonne, W
 # Read out in place of a cell. { $verdict }: difference-real or difference-not-shown.
-matrix-alt = STILL TO TRANSLATE
-matrix-untold = STILL TO TRANSLATE
-matrix-note = STILL TO TRANSLATE
+# As in English
+matrix-alt = { $value } W, { $interval } W, { $verdict }
+matrix-untold = indéterminée
+matrix-note = Ps(50), avec intervalles à 95 %. Gras : la différence est démontrée (ensemble des { $pairs } paires, Holm). Gris : elle ne l’est pas.
 # A star stands before it.
-matrix-note-common = STILL TO TRANSLATE
-matrix-note-untold = STILL TO TRANSLATE
-matrix-note-cause = STILL TO TRANSLATE
+matrix-note-common = L’irradiance moyenne diffère de plus de { $percent } % : la différence est celle des puissances à 700 W/m² et 50 K d’après les bilans thermiques.
+matrix-note-untold = – : indéterminée : l’irradiance différait, et a été mesurée dans un autre plan, ou l’une des deux n’a pas de bilan thermique.
+matrix-note-cause = Gain, perte : d’où vient la différence, pour autant que les bilans thermiques le montrent : rayonnement solaire capté, chaleur perdue.
 
 ## Comparison: lines and heating times
 
-section-lines = STILL TO TRANSLATE
-lines-caption = STILL TO TRANSLATE
+section-lines = Puissance selon l’écart de température
+lines-caption = Puissance de cuisson normalisée Ps en W selon la température de l’eau au-dessus de l’air en K. En noir : la campagne nommée au-dessus du graphique, ses intervalles retenus, sa droite sur les écarts observés avec une bande à 95 % (dispersion, jours et instruments), et son résultat à 50 K. Gris : les autres. Les erreurs que des campagnes partagent sont dans chaque bande mais s’annulent dans une différence.
 # Read out to those who do not see the panel.
-lines-alt = STILL TO TRANSLATE
+lines-alt = Droite Ps = { $intercept } W { $slope } W/K · Td ; à 50 K { $power } W, intervalle à 95 % { $range } W
 # { $shown }: those with most power.
-comparison-first-only = STILL TO TRANSLATE
-section-heating = STILL TO TRANSLATE
-heating-title = STILL TO TRANSLATE
-heating-note = STILL TO TRANSLATE
+comparison-first-only = Les { $shown } premières sur { $campaigns } sont montrées ; toutes sont dans le fichier de données.
+section-heating = Durées de chauffage
+heating-title = { $load } d’eau de { $start } à { $target } sous { $irradiance } W/m²
+heating-note = D’après le bilan thermique de chaque campagne sous { $irradiance } W/m², dans un air à { $ambient } pour toutes, avec sa plage à 95 % ; la chaleur de la marmite elle-même n’est pas comptée. Une flèche : la plage se poursuit au-delà de l’axe, ou l’eau risque de ne pas y arriver.
 
 ## Comparison: what a reader must know first
 
 # "The first" is the campaign named first, A.
 departure-procedure = procédure { $here } là où la première a { $there }
 # { $limit }: a key of the campaign file. { $here }, { $there }: numbers, or departure-none.
-departure-limit = STILL TO TRANSLATE
+departure-limit = { $limit } { $here } là où la première a { $there }
 # The same on paper. { $limit }: one of those that begin with limit-. { $here }, { $there }: with
 # their units, or departure-none.
-departure-limit-said = STILL TO TRANSLATE
-departure-least-said = STILL TO TRANSLATE
-departure-most-said = STILL TO TRANSLATE
-departure-none-said = STILL TO TRANSLATE
-departure-procedure-said = STILL TO TRANSLATE
-departure-guard-said = STILL TO TRANSLATE
-departure-no-guard-said = STILL TO TRANSLATE
+departure-limit-said = { $limit } { $here } au lieu de { $there }
+departure-least-said = { $limit } au moins { $here }
+departure-most-said = { $limit } au plus { $here }
+departure-none-said = aucune limite pour : { $limit }
+departure-procedure-said = procédure { $here } au lieu de { $there }
+departure-guard-said = limites avec bande de garde
+departure-no-guard-said = limites sans bande de garde
 departure-none = aucune
 # What a reader must know first: a label, and what is said. { $campaigns }: one or two titles, or
 # calls-numbers.
-page-caveats = STILL TO TRANSLATE
-caveat-not-valid = STILL TO TRANSLATE
-caveat-not-valid-text = STILL TO TRANSLATE
-caveat-no-rating = STILL TO TRANSLATE
-caveat-no-rating-text = STILL TO TRANSLATE
-caveat-indicative = STILL TO TRANSLATE
-caveat-indicative-text = STILL TO TRANSLATE
-caveat-few-days = STILL TO TRANSLATE
-caveat-few-days-text = STILL TO TRANSLATE
-caveat-limits = STILL TO TRANSLATE
+page-caveats = Avant de s’y fier
+caveat-not-valid = Non valide
+caveat-not-valid-text = { $campaigns } : l’eau a gagné plus de chaleur que le rayonnement solaire reçu par le cuiseur. Vérifier la surface de captation, la charge et les unités. Pas de rang, et aucune différence n’est donnée.
+caveat-no-rating = Sans résultat
+caveat-no-rating-text = { $campaigns } : seuls les autres chiffres sont comparés.
+caveat-indicative = Indicatif seulement
+caveat-indicative-text = { $campaigns }. Une différence avec une telle campagne ne vaut pas mieux que son résultat.
+caveat-few-days = Peu de jours
+caveat-few-days-text = { $campaigns } : un ou deux jours d’essai ; on ne sait donc guère combien les jours diffèrent.
+caveat-limits = Limites
 # { $first }: calls-name of the campaign that was named first. caveat-limits-one of the others
 # follow.
-caveat-limits-text = STILL TO TRANSLATE
+caveat-limits-text = Pas évalués selon les mêmes limites que { $first }, et comparés malgré tout.
 # { $departures }: some of departure-…-said, with ";" between them.
-caveat-limits-one = STILL TO TRANSLATE
-caveat-irradiance = STILL TO TRANSLATE
+caveat-limits-one = { $campaigns } : { $departures }.
+# As in English
+caveat-irradiance = Irradiance
 # { $ways }: some of caveat-irradiance-one, or one caveat-irradiance-all, with ";" between them.
-caveat-irradiance-text = STILL TO TRANSLATE
-caveat-irradiance-same = STILL TO TRANSLATE
+caveat-irradiance-text = Pas mesurée de la même façon, ce qu’aucune incertitude ne couvre ici : { $ways }.
+caveat-irradiance-same = Pour toutes les campagnes : { $ways }.
 # { $way }: one of the next four.
-caveat-irradiance-one = STILL TO TRANSLATE
-caveat-irradiance-all = STILL TO TRANSLATE
-caveat-way-normal = STILL TO TRANSLATE
-caveat-way-flat = STILL TO TRANSLATE
-caveat-way-not-stated = STILL TO TRANSLATE
-caveat-way-estimated = STILL TO TRANSLATE
+caveat-irradiance-one = { $way } : { $campaigns }
+# As in English
+caveat-irradiance-all = { $way }
+caveat-way-normal = capteur face au soleil
+caveat-way-flat = capteur posé à plat
+caveat-way-not-stated = plan sans indication, pris comme face au soleil
+caveat-way-estimated = estimée { $way }
 # { $name }: a place or a person.
-caveat-group = STILL TO TRANSLATE
-caveat-sites = STILL TO TRANSLATE
-caveat-sites-text = STILL TO TRANSLATE
-caveat-testers = STILL TO TRANSLATE
-caveat-testers-text = STILL TO TRANSLATE
-caveat-sensors = STILL TO TRANSLATE
-caveat-sensors-none = STILL TO TRANSLATE
+caveat-group = { $name } : { $campaigns }
+caveat-sites = Lieux
+caveat-sites-text = { $sites }. Le ciel, l’air et le vent n’étaient pas les mêmes.
+caveat-testers = Opérateurs
+# As in English
+caveat-testers-text = { $testers }.
+caveat-sensors = Capteurs
+caveat-sensors-none = Aucune paire de campagnes ne nomme le même capteur d’irradiance par son id : rien de l’erreur des capteurs ne s’annule dans une différence.
 # { $groups }: some of calls-numbers, with ";" between them.
-caveat-sensors-text = STILL TO TRANSLATE
+caveat-sensors-text = Le même capteur d’irradiance, d’après son id : { $groups }. Dans toutes les autres différences, rien de l’erreur des capteurs ne s’annule.
 
 ## Comparison: the figure
 
 
 ## Comparison: tables of page one
 
-# As in English
 ratings-conforms = conforme
 ratings-conforms-with-notes = conforme avec remarques
 ratings-indicative = indicatif seulement
@@ -1613,13 +1673,14 @@ caution-compared = Les surfaces chaudes et la vapeur brûlent, le foyer peut ren
 
 ## Comparison: differences
 
-section-differences = STILL TO TRANSLATE
+section-differences = La différence et ce sur quoi elle repose
 # Labels, with little room.
-difference-verdict = STILL TO TRANSLATE
-difference-p = STILL TO TRANSLATE
-difference-method = STILL TO TRANSLATE
+difference-verdict = différence
+# As in English
+difference-p = p
+difference-method = dispersion et jours
 # A difference with its 95 % interval, in watts.
-difference-with-interval = STILL TO TRANSLATE
+difference-with-interval = { $difference } (95 % : { $interval })
 # Whether the difference is real.
 difference-apart = chacun par ses propres jours
 difference-paired = appariés par jour, { $days ->
@@ -1635,7 +1696,7 @@ difference-of-ratings = Ps(50)
 difference-of-common = puissance à 700 W/m², 50 K
 # { $pair }: "B − A".
 # { $figure }: difference-of-ratings or difference-of-common.
-pair-budget-title = STILL TO TRANSLATE
+pair-budget-title = Incertitude de la différence : { $figure }
 # Headers: what a source gives the difference, and what it would give it if the campaigns
 # had no instrument in common.
 # As in English
@@ -1650,24 +1711,28 @@ pair-budget-expanded = élargie, 95 %, k = { $factor }
 
 section-campaigns = Les campagnes
 # Of each campaign one after the other, each a line of its own.
-campaign-cooker = STILL TO TRANSLATE
-campaign-cost = STILL TO TRANSLATE
-# As in English
+campaign-cooker = { $name } : { $kind }, { $area } m²
+campaign-cost = coût { $cost }
 comparison-test-text = { $dates }, { $runs ->
         [one] { $runs } essai
        *[other] { $runs } essais
     } ; { $site }, { $elevation } m ; opérateur : { $tester }
 comparison-not-stated = non indiqué
 # { $slope }: without its sign.
-campaign-line = STILL TO TRANSLATE
+campaign-line = Ps = { $intercept } W − { $slope } W/K · Td, { $intervals ->
+        [one] { $intervals } intervalle
+       *[other] { $intervals } intervalles
+    } de { $lowest } à { $highest } K
 # The heat balance, each figure with its ±.
-campaign-balance = STILL TO TRANSLATE
+campaign-balance = Bilan thermique : gain { $gain } m², perte { $loss } W/K, { $power } W à 700 W/m² et 50 K
 # { $parts }: the next three, as far as they were measured.
-campaign-around = STILL TO TRANSLATE
-campaign-sun = STILL TO TRANSLATE
-campaign-air = STILL TO TRANSLATE
-campaign-wind = STILL TO TRANSLATE
-campaign-report = STILL TO TRANSLATE
+campaign-around = Moyennes des intervalles retenus : { $parts }
+# As in English
+campaign-sun = { $mean } W/m²
+# As in English
+campaign-air = air { $mean }
+campaign-wind = vent { $mean } m/s
+campaign-report = Rapport { $number }
 # The heat balance, each figure with its ±.
 comparison-instrument = { $quantity } : { $instrument }, { $uncertainty }
 
@@ -1680,12 +1745,15 @@ comparison-practice = ASAE S580.1 pour chaque évaluation ; JCGM 100:2008 pour
 comparison-note-ratings = Chaque évaluation est celle de la pratique : Ps(50), lu sur la droite à Td = 50 K. Elle met la puissance à l’échelle de 700 W/m², pertes comprises. Quand l’éclairement moyen des deux essais est semblable, la différence dite réelle ou non démontrée est celle des évaluations.
 comparison-note-suns = Quand l’éclairement moyen diffère de plus de { $percent } %, c’est la différence des puissances à 700 W/m² et 50 K d’après les bilans thermiques. Un bilan thermique est P = g·G − u·Td, ajusté à tous les intervalles dont les relevés sont fiables. Il suppose que le gain g et la perte u sont les mêmes sous les deux soleils ; le vent n’est pas corrigé.
 comparison-note-uncertainty = L’incertitude d’une différence comprend la dispersion et les jours des deux campagnes, chacune en laissant de côté un jour à la fois, et ce que leurs instruments n’ont pas en commun. Les instruments sont les mêmes quand les fichiers de campagne donnent un même id ; ceux sans id comptent comme différents, ce qui agrandit l’incertitude. L’erreur d’une estimation de l’éclairement n’est qu’une seule erreur quand les deux ont été estimés de la même façon, sur un même site les mêmes jours. La chaleur massique est commune à tous.
-comparison-note-paired = STILL TO TRANSLATE
+comparison-note-paired = Quand les deux ont été soumis à l’essai les mêmes jours sur un même site, pendant trois jours ou plus, chaque jour est laissé de côté pour les deux à la fois, si bien que ce qu’un jour fait aux deux s’annule : ici dans { $paired } sur { $pairs ->
+        [one] { $pairs } paire
+       *[other] { $pairs } paires
+    }.
 comparison-note-p = p est la probabilité d’une différence aussi grande s’il n’y en a aucune (t de Student, Cochran & Cox) ; le p corrigé tient compte de { $pairs ->
         [one] { $pairs } paire
        *[other] { $pairs } paires
     } par la méthode de Holm. Une différence est dite réelle quand le p corrigé est inférieur à 0,05 et que les deux ont été essayés sur plusieurs jours.
-comparison-note-groups = STILL TO TRANSLATE
+comparison-note-groups = Des campagnes qui ne se distinguent pas ne sont pas forcément semblables : la première peut ne pas se distinguer de la deuxième, ni la deuxième de la troisième, alors que la première et la troisième diffèrent. Les groupes sont ceux de l’affichage compact par lettres (Piepho 2004, Journal of Computational and Graphical Statistics 13, 456–466, de mémoire) : deux campagnes ont un groupe en commun exactement quand elles ne se distinguent pas.
 comparison-note-causes = D’où vient une différence, ce sont les différences de g et de u qui le disent, chacune avec dispersion, jours et instruments. Une cause est nommée quand une différence est réelle et que le p de g ou de u est inférieur à 0,05 ; ces p ne sont pas corrigés du nombre de paires.
 comparison-note-needed = Nombre de jours de plus qu’il faut : pour quatre chances sur cinq de démontrer à 95 % une différence de cette taille, si les jours et la dispersion restent tels qu’ils ont été vus.
 comparison-note-reports = Chaque évaluation a son propre rapport, avec ses relevés, ses conditions et son bilan.
@@ -1699,20 +1767,23 @@ comparison-note-reports = Chaque évaluation a son propre rapport, avec ses rele
 # As in English
 plan-day = { $weekday } { $date }
 # On the terminal; { $day }: plan-day, { $title }: the campaign's.
-plan-title = STILL TO TRANSLATE
-plan-title-none = STILL TO TRANSLATE
+plan-title = { $day } : { $title }
+plan-title-none = { $day } : aucune heure de ce jour ne peut servir, il n’y a donc pas de feuille de terrain. { $title }
 # Labels of lines on the terminal, and headers of its table of the sun: there is little room.
-plan-run = STILL TO TRANSLATE
-plan-lacks = STILL TO TRANSLATE
-plan-place = STILL TO TRANSLATE
-plan-place-text = STILL TO TRANSLATE
-plan-elevation = STILL TO TRANSLATE
-plan-azimuth = STILL TO TRANSLATE
-plan-normal = STILL TO TRANSLATE
-plan-horizontal = STILL TO TRANSLATE
-plan-range = STILL TO TRANSLATE
-plan-power = STILL TO TRANSLATE
-plan-not-rated = STILL TO TRANSLATE
+plan-run = série
+plan-lacks = manque
+plan-place = lieu
+plan-place-text = { $site }, heure de { $zone }
+plan-elevation = hauteur, °
+plan-azimuth = azimut, °
+# As in English
+plan-normal = normal, W/m²
+# As in English
+plan-horizontal = horizontal, W/m²
+# As in English
+plan-range = 95 %, { $unit }
+plan-power = puissance, W
+plan-not-rated = prévu comme pour un premier jour, car les fichiers de mesures ne donnent pas encore de résultat
 weekday-1 = lundi
 weekday-2 = mardi
 weekday-3 = mercredi
@@ -1784,7 +1855,7 @@ plan-cooling-read = l’eau toutes les { $minutes } min, l’air au moins une fo
 plan-cooling-end = quand l’eau est à { $difference } au-dessus de l’air, par exemple { $end } dans un air à { $air }
 # To turn the cooker to the sun.
 plan-aim = orienter
-plan-aim-unknown = STILL TO TRANSLATE
+plan-aim-unknown = le demi-angle d’acceptance n’est pas indiqué, aucune heure n’est donc donnée. Pratique courante, sans source publiée : un réflecteur peu profond à nombreuses facettes toutes les 45 minutes environ, pendant lesquelles le soleil se déplace d’environ 11°, une parabole à foyer net toutes les 10 à 15.
 plan-aim-no-time = aucune heure de ce jour ne peut servir
 # { $clocks }: one time of day or several. { $angle }: degrees.
 plan-aim-once = à { $clocks } et ensuite plus du tout : { $angle }° suffisent pour toute la fenêtre
@@ -1835,6 +1906,7 @@ sheet-began = première lecture, heure
 
 sheet-clock = heure
 # As in English.
+# As in English
 sheet-after = minutes
 sheet-vessel = récipient, { $unit }
 sheet-water = eau, { $unit }
@@ -1869,9 +1941,9 @@ plan-expected = Attendu du cuiseur tel qu’évalué jusqu’ici, Ps(50) = { $po
 # The models behind the numbers.
 plan-models = Ciel clair d’après Ineichen et Perez 2002 pour { $elevation } m, trouble de Linke { $turbidity } (habituel pour un ciel clair) ; brume et poussière donnent moins. Soleil d’après NREL/TP-560-34302 ; un horizon plat.
 plan-models-stated = Ciel clair d’après Ineichen et Perez 2002 pour { $elevation } m, trouble de Linke { $turbidity } (comme indiqué) ; brume et poussière donnent moins. Soleil d’après NREL/TP-560-34302 ; un horizon plat.
-page-sheet-checks = STILL TO TRANSLATE
+page-sheet-checks = Avant la première lecture
 # Above the columns that a field sheet has for the pencil, on a phone.
-page-sheet-read = STILL TO TRANSLATE
+page-sheet-read = À noter à chaque heure
 page-sheet-caution = Attention.
 caution-field-sheet = Ne regardez jamais dans le foyer ni vers le soleil. Le métal chaud et la vapeur brûlent : gants, couvercle écarté de vous. Éloignez les enfants et tout ce qui brûle ; restez près du cuiseur ; détournez-le du soleil avant d’y mettre les mains ; attachez-le contre le vent. De l’ombre et de l’eau pour vous. Jetez l’eau de l’essai. Les règlements locaux et la pratique des professionnels habilités passent en premier.
 # Of a dry vessel, and of a load that cools.
@@ -1905,19 +1977,19 @@ error-vessel-temperature = thermomètre du récipient
 error-vessel-heat = capacité thermique des récipients
 known-vessel-heat = à { $percent } % près de ce qui est indiqué
 budget-not-told-apart = non détaillée dans ce rapport
-tested-instruments-note-dry = STILL TO TRANSLATE
+tested-instruments-note-dry = Incertitudes-types (k = 1). Là où aucune n’est indiquée, la classe la plus prudente est supposée : un cadran de four à ± 10 K près pour le récipient (pratique courante).
 
 ## Page one of a campaign that heats no water
 
 report-kind-without-water = Rapport d’essais de cuiseur solaire, sans évaluation
 headline-label-none = Pas encore de chiffre
-headline-no-water = STILL TO TRANSLATE
+headline-no-water = Sans résultat selon ASAE S580.1 : aucune série de cette campagne ne chauffe de l’eau.
 headline-spread = ± vaut pour 95 % : jours, lectures, instruments.
 headline-spread-one-day = ± ne vaut que pour un jour, lectures et instruments ; ce n’est pas un 95 %.
 headline-dry-plateau = Sous { $irradiance } W/m², le récipient vide est monté à { $vessel } : { $difference } K au-dessus de l’air à { $ambient }.
-fact-reached = STILL TO TRANSLATE
-fact-good-for = STILL TO TRANSLATE
-fact-not-with = STILL TO TRANSLATE
+fact-reached = Il a atteint
+fact-good-for = Sert à
+fact-not-with = À ne pas comparer à
 headline-no-water-means = Rien de tout cela n’est une puissance de cuisson. Chauffez une charge d’eau pesée pour savoir à quelle vitesse le cuiseur cuit.
 headline-nothing-drawn = Rien n’a pu être tracé : les constats disent pourquoi.
 
@@ -1993,8 +2065,8 @@ procedure-value = { $value } { $unit }
 # An interval that reaches further on one side.
 procedure-value-between = { $value } ({ $lower } à { $upper })
 procedure-value-alone = { $value } (± non donné)
-procedure-spread = STILL TO TRANSLATE
-procedure-spread-one-day = STILL TO TRANSLATE
+procedure-spread = ± pour 95 % : jours, relevés, instruments
+procedure-spread-one-day = ± d’un seul jour : relevés, instruments
 page-procedure-quantity = grandeur
 procedure-boiling = La durée jusqu’à l’ébullition vaut pour { $load } d’eau de { $ambient } à { $boiling }, son point d’ébullition ici, sous un éclairement constant de { $irradiance } W/m² : les moyennes de l’essai. Elle est calculée, non chronométrée.
 # { $limit }, °C.
@@ -2033,7 +2105,7 @@ dry-axis-time = temps depuis le premier relevé, min
 dry-axis-vessel = récipient, °C
 dry-key-vessel = relevés
 dry-key-plateau = palier
-dry-source = STILL TO TRANSLATE
+dry-source = Palier, selon la lecture de ce projet : la période la plus chaude d’au moins dix minutes, plus longue pour un cadran grossier, pendant laquelle le récipient monte ou descend de moins de 0,1 K/min, et le soleil reste à ± 20 W/m² près et au-dessus de 600 W/m². Le rapport est celui que Mullick, Kandpal et Saxena 1987 emploient pour les cuiseurs boîtes. Montée initiale : sur les dix premières minutes, ou les deux premiers relevés.
 dry-no-vessel = le journal n’a pas de température du récipient
 dry-no-vessel-remedy = nommer la colonne du récipient sous [columns], comme vessel_temperature ; si le récipient contenait de l’eau, écrire kind = "water"
 dry-no-irradiance = le journal n’a pas d’éclairement, le palier ne peut donc pas être rapporté au soleil
@@ -2055,8 +2127,8 @@ dry-still-moves-remedy = commencer plus tôt, réorienter, et continuer jusqu’
 section-box-cooker = Facteurs de mérite d’un cuiseur boîte
 box-what = F1 = (Tp − Ta)/H : de combien la boîte vide s’élève au-dessus de l’air par W/m² dans le plan horizontal. F2 = F1·M·c·ΔT/[A·τ·(F1·H − (T − Ta))] : à quel point sa chaleur passe dans une pleine charge, d’après le temps τ pendant lequel l’eau monte de ΔT ; T, Ta et H sont des moyennes sur ce temps.
 box-grade = classe
-box-grade-a = STILL TO TRANSLATE
-box-grade-none = STILL TO TRANSLATE
+box-grade-a = A : F1 est sûrement au-dessus de { $limit } K m²/W (IS 13429)
+box-grade-none = aucune : F1 n’est pas sûrement au-dessus de { $limit } K m²/W, la limite de la classe A (IS 13429) ; les classes inférieures ne sont pas évaluées
 box-rests-on-dry = F1 repose sur { $runs ->
     [one] { $runs } essai à sec
    *[other] { $runs } essais à sec
@@ -2074,7 +2146,7 @@ box-axis-time = temps depuis le début de la montée, min
 box-axis-water = eau, °C
 box-key-water = relevés
 box-key-told = d’après F1 et F2
-box-source = STILL TO TRANSLATE
+box-source = Mullick, Kandpal et Saxena 1987 (Solar Energy 39, 353–360) et IS 13429. Ils écrivent F2 avec le logarithme des deux bouts : la même chose sous un soleil constant, et jusqu’à 2 % d’écart sous un soleil qui change d’un dixième, davantage là où F1·H est proche de la fin de la montée (simulé). Ils comptent l’ébullition à 100 °C, ce rapport au point d’ébullition local. Aucun seuil n’est donné pour F2 : deux sont cités, et ils se contredisent.
 box-no-dry-run = il n’y a pas d’essai à sec, donc pas de F1, ni de F2 qui repose dessus
 box-no-dry-run-remedy = laisser la boîte vide au soleil vers midi et enregistrer la température de sa plaque : kind = "dry"
 box-no-plateau = aucun essai à sec n’a de palier, il n’y a donc pas de F1, ni de F2
@@ -2129,7 +2201,7 @@ dish-axis-time = temps depuis le premier relevé, min
 dish-axis-difference = eau au-dessus de l’air, K
 dish-key-water = relevés
 dish-key-told = par la constante de temps
-dish-source = STILL TO TRANSLATE
+dish-source = Mullick, Kandpal et Kumar 1991 (Solar Energy 46, 139–144). Ils prennent la pente de ln(T − Ta) ; ce rapport prend celle de T selon l’intégrale de T − Ta : la même chose dans un air constant, et juste dans un air qui se réchauffe, où l’autre s’écarte de 2 à 9 % pour 1 K/h et des constantes de temps d’une à deux heures (simulé). Ils comptent l’ébullition à 100 °C, ce rapport au point d’ébullition local.
 dish-no-cooling-run = il n’y a pas d’essai de refroidissement, donc ni constante de temps, ni perte, ni facteur optique
 dish-no-cooling-run-remedy = laisser refroidir une charge chaude à l’ombre, et l’enregistrer : kind = "cooling"
 dish-begins-too-cool = { $log } : l’eau commence à { $above } K au-dessus de l’air, et un essai de refroidissement à { $least } K au moins ; il ne compte pas
@@ -2147,7 +2219,7 @@ dish-no-heating-remedy = enregistrer un chauffage d’au moins { $rise } K au so
 dish-plane-not-normal = l’éclairement n’a pas été mesuré face au soleil, et le facteur optique vaut pour le rayonnement direct
 dish-plane-estimated = l’éclairement est estimé, et le facteur optique prend celui du rayonnement direct
 dish-plane-remedy = garder le capteur tourné vers le soleil, et indiquer plane = "normal"
-dish-global-not-beam = STILL TO TRANSLATE
+dish-global-not-beam = un capteur tourné vers le soleil voit aussi le ciel qui l’entoure, dont un miroir à foyer ne se sert pas : avec lui, le facteur optique est plus bas que d’après le seul rayonnement direct, d’un dixième environ sous un ciel très clair, et d’un sixième ou plus dans la brume (pratique courante)
 dish-global-not-beam-remedy = dire dans les remarques si le capteur ne voyait que le rayonnement direct
 dish-no-end = compte tenu de ce dont les instruments peuvent se tromper, la plage de l’un des chiffres n’a pas de bout, et il n’est pas donné
 dish-no-end-remedy = mesurer l’éclairement avec un capteur mieux connu, et indiquer son incertitude
@@ -2168,7 +2240,7 @@ efficiency-axis-difference = écart de température, Td, K
 efficiency-axis-exergy = exergie, W
 efficiency-key-intervals = intervalles
 efficiency-key-parabola = parabole
-efficiency-source = STILL TO TRANSLATE
+efficiency-source = Exergie du rayonnement solaire d’après Petela 1964 avec le soleil à 5777 K ; exergie de l’eau d’après le second principe. Comme Öztürk 2004 et d’autres ; les publications choisissent d’autres plages de température de l’eau, ne comparez donc qu’avec la plage ci-dessus. Pic et facteur de qualité d’après Kumar, Vishwanath et Gupta 2012 ; que la perte y soit l’exergie de la chaleur perdue, u·Td·(1 − Ta/T), avec le u de ce rapport, c’est la lecture de ce projet.
 efficiency-plane = l’éclairement a été mesuré avec un capteur posé à plat : là où la surface d’interception fait face au soleil, le rayonnement solaire est compté trop petit, et les rendements, qui en sont des parts, sont trop élevés
 efficiency-plane-remedy = ne comparer qu’avec des essais dont le capteur était à plat
 efficiency-no-peak = l’exergie n’a pas de point le plus haut parmi les intervalles, il n’y a donc ni pic ni facteur de qualité
@@ -2188,95 +2260,103 @@ tested-no-plateau = aucun palier
 ## On the terminal: the table of report, and what stands below it
 
 # Headers of the table: there is little room.
-terminal-campaign = STILL TO TRANSLATE
-terminal-rating = STILL TO TRANSLATE
-terminal-r-squared = STILL TO TRANSLATE
-terminal-used = STILL TO TRANSLATE
-terminal-days = STILL TO TRANSLATE
-terminal-conformity = STILL TO TRANSLATE
-terminal-report = STILL TO TRANSLATE
+terminal-campaign = campagne
+# As in English
+terminal-rating = Ps(50), W (95 %)
+# As in English
+terminal-r-squared = R²
+terminal-used = retenus
+terminal-days = jours
+terminal-conformity = conformité
+terminal-report = rapport
 # Data that nobody measured.
-terminal-invented = STILL TO TRANSLATE
+terminal-invented = { $title } (inventé)
 # What weakens a rating, each behind its level: "indicative only; horizontal sensor".
-terminal-horizontal = STILL TO TRANSLATE
-terminal-plane-not-stated = STILL TO TRANSLATE
-terminal-one-day = STILL TO TRANSLATE
+terminal-horizontal = capteur horizontal
+terminal-plane-not-stated = plan du capteur sans indication
+terminal-one-day = un seul jour : ± n’est pas à 95 %
 # Of several campaigns that share a note; { $names }: their names.
-terminal-campaigns = STILL TO TRANSLATE
-terminal-more = STILL TO TRANSLATE
+terminal-campaigns = { $count } campagnes ({ $names })
+terminal-more = { $count } de plus
 
 ## What check says of the other procedures
 
 # The first line; { $level }: one of those that begin with level-, { $title }: the campaign's.
-check-verdict = STILL TO TRANSLATE
+check-verdict = { $level } : { $title }
 # { $caveats }: irradiance-estimated and the like.
-check-verdict-with = STILL TO TRANSLATE
+check-verdict-with = { $level } ({ $caveats }) : { $title }
 # Labels of the lines below it, and what stands beside them.
-check-next = STILL TO TRANSLATE
-check-so-far = STILL TO TRANSLATE
-check-aim = STILL TO TRANSLATE
-check-name = STILL TO TRANSLATE
-check-rating = STILL TO TRANSLATE
-check-no-number = STILL TO TRANSLATE
-check-none-used = STILL TO TRANSLATE
-check-not-valid = STILL TO TRANSLATE
+check-next = suite
+check-so-far = à ce jour
+check-aim = but
+check-name = campagne
+check-rating = Ps(50) = { $rating }, d’après { $used } sur { counted-intervals } en { counted-days }
+check-no-number = aucun chiffre : { $used } sur { counted-intervals } peuvent être retenus
+check-none-used = aucun chiffre : { $intervals ->
+    [0] il n’y a aucun intervalle
+    [one] le seul intervalle ne peut pas être retenu
+   *[other] aucun des { $intervals } intervalles ne peut être retenu
+}
+check-not-valid = aucun chiffre : l’eau a gagné plus de chaleur que le rayonnement solaire reçu par le cuiseur ; plus d’intervalles n’y changent rien
 # What to do next. { $command } stays as it is.
-check-next-report = STILL TO TRANSLATE
+check-next-report = écrire le rapport : { $command }
 # { $remedy }: what to do before more is measured.
-check-next-then = STILL TO TRANSLATE
+check-next-then = { $remedy } ; puis { $missing }
 # Headers of the tables of runs: there is little room.
-check-run = STILL TO TRANSLATE
-check-date = STILL TO TRANSLATE
-check-readings = STILL TO TRANSLATE
-check-intervals = STILL TO TRANSLATE
-check-used = STILL TO TRANSLATE
-check-aside = STILL TO TRANSLATE
-check-kind = STILL TO TRANSLATE
-check-from = STILL TO TRANSLATE
-check-to = STILL TO TRANSLATE
+check-run = série
+# As in English
+check-date = date
+check-readings = relevés
+check-intervals = intervalles
+check-used = retenus
+check-aside = écartés pour
+check-kind = type
+check-from = de
+check-to = à
 # In the last column of the table, behind a number of intervals: two words at most.
-aside-water-below-window = STILL TO TRANSLATE
-aside-water-above-window = STILL TO TRANSLATE
-aside-ambient-out-of-range = STILL TO TRANSLATE
-aside-irradiance-low = STILL TO TRANSLATE
-aside-irradiance-high = STILL TO TRANSLATE
-aside-irradiance-unsteady = STILL TO TRANSLATE
-aside-wind-high = STILL TO TRANSLATE
-aside-outside-solar-window = STILL TO TRANSLATE
-aside-reading-gap = STILL TO TRANSLATE
-aside-excluded-by-tester = STILL TO TRANSLATE
-aside-not-cloudless = STILL TO TRANSLATE
+aside-water-below-window = eau froide
+aside-water-above-window = près de bouillir
+# As in English
+aside-ambient-out-of-range = air
+aside-irradiance-low = soleil faible
+aside-irradiance-high = soleil fort
+aside-irradiance-unsteady = soleil instable
+aside-wind-high = vent
+aside-outside-solar-window = heure
+aside-reading-gap = trous
+aside-excluded-by-tester = exclus
+aside-not-cloudless = ciel
 # Headings.
-check-findings = STILL TO TRANSLATE
-check-notes = STILL TO TRANSLATE
-check-set-aside = STILL TO TRANSLATE
-check-notices = STILL TO TRANSLATE
-check-how-read = STILL TO TRANSLATE
+check-findings = Ce qui empêche la conformité, et comment y remédier
+check-notes = À indiquer avec le chiffre
+check-set-aside = Intervalles écartés, et ce qui aide
+check-notices = Remarques
+check-how-read = Lecture des fichiers de mesures
 # Below the table. { $run }: its name, { $shortest }, { $longest }: minutes.
-check-hole = STILL TO TRANSLATE
-check-not-normalised = STILL TO TRANSLATE
+check-hole = { $run } : pas d’intervalle de { $from } à { $to } le { $date } : il n’y a pas là deux relevés de l’eau séparés de { $shortest } à { $longest } minutes
+check-not-normalised = { $run } : { counted-intervals } sans irradiance, dans toutes les limites et non retenus
 # What helps where intervals are set aside: what the person beside the cooker can do.
-helps-water-below-window = STILL TO TRANSLATE
-helps-water-above-window = STILL TO TRANSLATE
-helps-ambient-out-of-range = STILL TO TRANSLATE
-helps-irradiance-low = STILL TO TRANSLATE
-helps-irradiance-high = STILL TO TRANSLATE
-helps-irradiance-unsteady = STILL TO TRANSLATE
-helps-wind-high = STILL TO TRANSLATE
-helps-outside-solar-window = STILL TO TRANSLATE
-helps-reading-gap = STILL TO TRANSLATE
-helps-excluded-by-tester = STILL TO TRANSLATE
-helps-not-cloudless = STILL TO TRANSLATE
+helps-water-below-window = commencer avec de l’eau à quelques kelvins au-dessus de l’ambiante, ou la laisser se réchauffer avant qu’elle ne compte
+helps-water-above-window = arrêter la série, ou recommencer avec de l’eau froide, quand l’eau approche de l’ébullition
+helps-ambient-out-of-range = choisir une autre saison ou une autre heure du jour
+helps-irradiance-low = attendre un ciel clair, et garder propre le verre du capteur
+helps-irradiance-high = vérifier l’étalonnage du capteur, et le protéger de la lumière réfléchie
+helps-irradiance-unsteady = faire l’essai des jours sans passages nuageux, et garder le capteur orienté
+helps-wind-high = faire l’essai à l’abri ou des jours plus calmes
+helps-outside-solar-window = chauffer pendant la fenêtre, qui est en heure solaire
+helps-reading-gap = enregistrer chaque grandeur au moins une fois par intervalle
+helps-excluded-by-tester = rien, sauf si l’exclusion était une erreur
+helps-not-cloudless = noter à chaque relevé si le ciel était sans nuages ; mesurer l’irradiance là où passent des nuages
 # Behind helps-outside-solar-window.
-helps-by-clock = STILL TO TRANSLATE
+helps-by-clock = { $helps } ; le { $date }, c’était de { $from } à { $to } à l’horloge
 # Of several logs, { $what }: what is said of each of them.
-check-of-logs = STILL TO TRANSLATE
+check-of-logs = { $count } fichiers de mesures
 check-figures = Autres chiffres à ce jour
 check-no-figures = Aucun autre chiffre pour l’instant.
-box-grade-one-day = STILL TO TRANSLATE
-box-grade-not-flat = STILL TO TRANSLATE
+box-grade-one-day = aucune : F1 est au-dessus de { $limit } K m²/W (IS 13429), mais d’un seul jour, et un autre peut être plus bas
+box-grade-not-flat = aucune : l’irradiance n’a pas été mesurée avec un capteur posé à plat, pour lequel vaut la limite, { $limit } K m²/W (IS 13429)
 box-glass = Le vitrage est de { $area } m², comme indiqué.
-box-glass-not-stated = STILL TO TRANSLATE
+box-glass-not-stated = La surface de captation, { $area } m², est comptée comme vitrage. Si elle comprend des miroirs, F2 est trop bas : indiquez la surface du vitrage.
 box-beyond-reach-remedy = F1 est trop bas, ou le capteur a trop peu indiqué dans cet essai : vérifier que le palier a été atteint, que les miroirs étaient couverts de la même façon, et que le capteur était à plat
 boiling-gets-to = pas de durée jusqu’à l’ébullition : sous le soleil de l’essai, l’eau arrive à { $highest }, et elle bout à { $boiling }
 boiling-may-not = pas de durée jusqu’à l’ébullition : compte tenu de ce dont les chiffres peuvent se tromper, il se peut que l’eau n’arrive pas à { $boiling }, où elle bout
@@ -2290,32 +2370,36 @@ efficiency-peak-unsure = il y a un pic, mais pas sans l’un des jours, ou pas d
 efficiency-peak-unsure-remedy = faire des essais sur plus de jours, chacun de 5 K au-dessus de l’air jusque près de l’ébullition
 efficiency-too-much = l’eau a absorbé plus de chaleur que le rayonnement solaire sur la surface d’interception, ce qui ne se peut pas
 efficiency-too-much-remedy = vérifier la surface d’interception, la charge et les unités
-tested-instruments-note-cooling = STILL TO TRANSLATE
+tested-instruments-note-cooling = Incertitudes-types (k = 1). Là où aucune n’est indiquée, la classe la plus prudente est supposée (pratique courante).
 
 ## Comparison: figures beside the rating
 
 section-beside = Chiffres à côté de l’évaluation
 # A list of several campaigns for each figure: headers, and cells. Numbers are those of campaigns.
-beside-head-value = STILL TO TRANSLATE
-beside-head-apart = STILL TO TRANSLATE
-beside-from-none = STILL TO TRANSLATE
+beside-head-value = valeur
+beside-head-apart = distingué de
+beside-from-none = aucun
 # A cell: how many of those that it is compared with.
-beside-from-so-many = STILL TO TRANSLATE
+beside-from-so-many = { $apart } sur { $compared }
 # { $reasons }: some of beside-not-compared-why, with ";" between them.
-beside-not-compared-list = STILL TO TRANSLATE
+beside-not-compared-list = Non comparés : { $reasons }.
 # { $pairs }: some of beside-not-compared-with, with ";" between them.
-beside-not-compared-why = STILL TO TRANSLATE
+# As in English
+beside-not-compared-why = { $pairs } ({ $why })
 # Numbers of campaigns.
-beside-not-compared-with = STILL TO TRANSLATE
-beside-pairs = STILL TO TRANSLATE
+beside-not-compared-with = { $one } avec { $others }
+beside-pairs = { $count ->
+        [one] { $count } paire
+       *[other] { $count } paires
+    }
 # { $numbers }: "2, 5–7".
-beside-list-note = STILL TO TRANSLATE
-beside-first-only = STILL TO TRANSLATE
+beside-list-note = Chaque ± vaut pour 95 %. Ce que des campagnes ont en commun s’annule dans une différence ; deux chiffres dont les plages se recouvrent peuvent donc quand même différer. Les chiffres dont aucune paire n’est comparée sont dans le fichier de données.
+beside-first-only = De chaque chiffre, les { $shown } premiers sont montrés, sur { $campaigns } campagnes en tout ; toutes les paires sont dans le fichier de données.
 # A title where there is no rating.
-beside-title = STILL TO TRANSLATE
-beside-title-hotter = STILL TO TRANSLATE
-beside-title-not-told = STILL TO TRANSLATE
-beside-in-all = STILL TO TRANSLATE
+beside-title = Chiffres de { $count } campagnes comparés
+beside-title-hotter = { $first } chauffe plus que { $second } à sec
+beside-title-not-told = On ne peut pas dire lequel chauffe le plus à sec, { $first } ou { $second }
+beside-in-all = { $apart } différences de chiffres sur { $compared } sont distinguées.
 # Headers of a table. "First" and "second" are the campaigns of a pair, second − first.
 beside-figure = chiffre
 beside-difference = différence
@@ -2358,12 +2442,11 @@ beside-hotter-not-compared = Jusqu’où chauffent les récipients à sec de { $
 beside-nothing-shared = { $second } et { $first } n’ont aucun chiffre en commun.
 beside-others = Parmi les autres chiffres de { $second } et de { $first }, on peut en comparer { $compared }, et parmi ceux-là en distinguer { $apart }.
 comparison-dry-note = Palier : là où le récipient ne chauffait plus. K m²/W : récipient au-dessus de l’air par W/m², ± pour 95 %.
-comparison-dry-caption = STILL TO TRANSLATE
+comparison-dry-caption = Température du récipient à sec en °C selon les minutes depuis le début d’une série ; en noir, celle de la campagne nommée au-dessus du graphique ; trait épais : le palier. Elles n’étaient pas sous un même soleil : comparez des K m²/W, non des degrés.
 # Read out to those who do not see the figure. { $runs }: comparison-dry-one of each, with ";"
 # between them.
 # Read out to those who do not see the panel. { $highest }: degrees.
-comparison-dry-alt = STILL TO TRANSLATE
-# As in English
+comparison-dry-alt = Température du récipient à sec selon le temps, au plus { $highest }.
 comparison-practice-no-rating = JCGM 100:2008 pour les différences
 beside-note-difference = L’incertitude d’une différence de chiffres à côté de l’évaluation comprend la dispersion et les jours des deux campagnes, chacune avec ses propres degrés de liberté, et ce que leurs instruments n’ont pas en commun. Ce qu’un jour fait aux deux n’en est pas retiré, ce qui l’agrandit. L’évaluation a sa propre comparaison ; le gain et la perte aussi, là où les deux ont une évaluation et un bilan thermique.
 beside-note-alike = Des chiffres sont comparés là où les fichiers de campagne laissent penser qu’ils sont semblables : ceux par W/m², éclairement dans un même plan ; ceux de récipients à sec ou qui refroidissent, autant de récipients, avec la même capacité thermique et la même surface à 2 % près ; durées jusqu’à l’ébullition, rendement et pic d’exergie, éclairement à 2 % près et ambiante à 2 K près ; durées jusqu’à l’ébullition, charge à 2 % près et point d’ébullition à 2 K près ; rendement, une plage de températures de l’eau à 5 K près à ses bouts et à 2 K près en moyenne ; F2, une charge par m² à 10 % près ; constante de temps, charge à 2 % près. Ces limites sont de pratique courante, sans source publiée. « Récipients non indiqués » : il n’est pas indiqué qu’ils étaient semblables.
@@ -2374,7 +2457,7 @@ beside-note-pairs = « Distingués » : le p de la différence est inférieur
 dry-sun-down = pendant le palier, le soleil était sous l’horizon : l’horloge, le fuseau horaire ou le lieu est faux
 dry-sun-down-remedy = corrigez time_zone, latitude et longitude sous [site], ou les heures du journal
 dry-colder-than-air = le récipient indique { $below } K de moins que l’air le plus frais de l’essai : l’un des deux est dans une autre unité que celle indiquée
-dry-very-hot = STILL TO TRANSLATE
+dry-very-hot = le récipient indique { $highest } °C, plus que n’atteignent les cuiseurs faits maison (pratique courante) : le thermomètre est-il en °F ?
 dry-unit-remedy = indiquez vessel_temperature et ambient_temperature sous [units], "°F" ou "°C", comme chaque thermomètre l’affiche
 dish-losses-differ = la perte par refroidissement, { $cooling } W/K, et celle du bilan thermique, { $balance } W/K, diffèrent de plus que leurs ± : le soleil a atteint la charge qui refroidissait, ou le vent était autre
 dish-losses-differ-remedy = ombragez toute l’ouverture et la marmite pendant qu’elle refroidit, et notez le vent dans les deux
