@@ -1,9 +1,10 @@
 # French (français), for West Africa and France. Not yet checked by a speaker.
 #
-# Words kept to: run = essai, interval = intervalle, reading = relevé, used = retenu, set
-# aside = écarté, rating = évaluation, finding = constat, the practice = la norme, irradiance
-# = éclairement, line = droite, scatter = dispersion, budget = bilan, load = charge, pot =
-# marmite, vessel = récipient, to aim = orienter, focus = foyer, stove = fourneau.
+# Words kept to: test = essai, run = série (de mesures), interval = intervalle, log = fichier
+# de mesures, reading = relevé, used = retenu, set aside = écarté, rating = résultat, finding
+# = écart constaté, irradiance = irradiance, intercept area = surface de captation, line =
+# droite, scatter = dispersion, budget = bilan, load = charge, pot = marmite, vessel =
+# récipient, to aim = orienter, focus = foyer, stove = fourneau.
 #
 # Each message has its name, then what is said. { $name } is put in by the program, as is
 # { another-message }; their order may change, all of them have to stay. A count chooses
@@ -37,8 +38,8 @@ month-12 = décembre
 
 ## What is attached to a report, one line each
 
-attached-campaign = Fichier de campagne : ce qui a été essayé, où et avec quoi
-attached-log = Journal, octet pour octet tel qu’il a été lu
+attached-campaign = Fichier de campagne : l’objet de l’essai, où et avec quoi
+attached-log = Fichier de mesures, octet pour octet, tel qu’il a été lu
 attached-photo = Photo du cuiseur, telle qu’elle figure dans le rapport
 attached-rating = Tous les résultats sous forme de données, en pleine précision
 attached-intervals = Une ligne par intervalle, retenu ou écarté
@@ -47,7 +48,7 @@ attached-pairs = Une ligne par paire de campagnes
 attached-plan = Plan de la journée sous forme de données
 checkable = Les données sont dans ce PDF. Chacun peut le vérifier : « simmerline verify FICHIER », version { $version }, le recompose à partir d’elles et dit si c’est le fichier émis.
 checkable-from = Les données sont dans ce PDF. Chacun peut le vérifier : « simmerline verify FICHIER », version { $version } (depuis { $address }), le recompose à partir d’elles et dit si c’est le fichier émis.
-checkable-not = Ce PDF ne contient pas de données ; personne ne peut donc le vérifier seul. Il imprime le SHA-256 de chaque fichier sur lequel il repose.
+checkable-not = Ce PDF ne contient pas de données ; personne ne peut donc le vérifier seul. Il donne le SHA-256 de chaque fichier sur lequel il repose.
 
 # The rating: page one, conditions, runs, intervals, the line, tests of the dry vessel.
 #
@@ -80,18 +81,18 @@ counted-freedom = { $freedom ->
 
 report-kind = Rapport d’essai de cuiseur solaire
 report-kind-indicative = Rapport d’essai de cuiseur solaire : indicatif
-report-kind-not-valid = Rapport d’essai de cuiseur solaire : non valide
-report-kind-no-rating = Rapport d’essai de cuiseur solaire : sans évaluation
-report-kind-estimated = Rapport d’essai de cuiseur solaire : indicatif, éclairement estimé
+report-kind-not-valid = Rapport d’essai de cuiseur solaire : non valide
+report-kind-no-rating = Rapport d’essai de cuiseur solaire : sans résultat
+report-kind-estimated = Rapport d’essai de cuiseur solaire : indicatif, irradiance estimée
 # { $title } is the tester's own.
 report-title-indicative = { $title } (indicatif)
 report-title-not-valid = { $title } (non valide)
-report-title-no-rating = { $title } (pas d’évaluation)
-report-title-estimated = { $title } (indicatif, éclairement estimé)
+report-title-no-rating = { $title } (sans résultat)
+report-title-estimated = { $title } (indicatif, irradiance estimée)
 report-invented = Données inventées, pour démonstration
-report-statement = Les résultats ne valent que pour le cuiseur tel qu’essayé. Ne reproduire qu’en entier.
+report-statement = Les résultats ne valent que pour le cuiseur soumis à l’essai. Reproduction autorisée dans son intégralité seulement.
 # In the middle of a line; the program sets a capital letter where it stands alone.
-irradiance-estimated = éclairement estimé
+irradiance-estimated = irradiance estimée
 # At the head of a page. [number] is put in by the program and has to stay as it is written.
 page-head = Rapport [number]
 # At the foot of a page. [page] and [pages] are put in by the program.
@@ -103,8 +104,8 @@ letterhead-issued = émis le { $date }
 sign-tested = Essai réalisé par
 sign-authorised = Autorisé par
 sign-date = Date et signature
-letterhead-hashes = Début du SHA-256 des fichiers d’entrée : { $hashes } (en entier : section { $section }).
-letterhead-hashes-more = Début du SHA-256 des fichiers d’entrée : { $hashes } et { $more } de plus (en entier : section { $section }).
+letterhead-hashes = Début du SHA-256 des fichiers d’entrée : { $hashes } (en entier : section { $section }).
+letterhead-hashes-more = Début du SHA-256 des fichiers d’entrée : { $hashes } et { $more } de plus (en entier : section { $section }).
 
 ## Page one: how far the rating conforms
 
@@ -112,18 +113,18 @@ level-conforms = Conforme
 level-conforms-with-notes = Conforme avec remarques
 level-indicative = Indicatif seulement
 level-not-valid = Non valide
-level-no-rating = Pas d’évaluation
+level-no-rating = Sans résultat
 # In the sentences that follow, the words of the level are set in bold where they stand
 # exactly as above. No full stop.
 headline-conforms = Selon ASAE { $procedure }, limites à la section { $section }.
-headline-conforms-with-notes = Selon ASAE { $procedure }, limites à la section { $section } ; les remarques sont ci-dessous.
+headline-conforms-with-notes = Selon ASAE { $procedure }, limites à la section { $section } ; les remarques sont ci-dessous.
 # Sous l’une ou l’autre des deux : sur quoi elles reposent.
-headline-conforms-rests-on = Vérifiés par personne : les limites, consignées de mémoire d’après la norme, et la position des capteurs, déclarée par l’opérateur.
-headline-indicative = Non conforme à la norme ASAE { $procedure } : voir les écarts constatés ci-dessous
-headline-indicative-missing = Non conforme à la norme ASAE { $procedure } ; il manque encore : { $missing }
+headline-conforms-rests-on = Vérifiés par personne : les limites, consignées de mémoire d’après la norme, et la position des capteurs, déclarée par l’opérateur.
+headline-indicative = Non conforme à la norme ASAE { $procedure } : voir les écarts constatés ci-dessous
+headline-indicative-missing = Non conforme à la norme ASAE { $procedure } ; il manque encore : { $missing }
 headline-not-valid = L’eau a gagné plus de chaleur que le rayonnement solaire reçu par le cuiseur. Vérifier la surface de captation, la charge et les unités.
-headline-no-rating-missing = Sans résultat selon ASAE { $procedure } ; il manque encore : { $missing }
-headline-without-rating = Sans résultat selon ASAE { $procedure } : voir les écarts constatés ci-dessous
+headline-no-rating-missing = Sans résultat selon ASAE { $procedure } ; il manque encore : { $missing }
+headline-without-rating = Sans résultat selon ASAE { $procedure } : voir les écarts constatés ci-dessous
 headline-counts = { counted-used } ({ $least_intervals } exigés) · { counted-days } ({ $least_days }) · R² { $r_squared } ({ $least_r_squared })
 headline-counts-no-line = { counted-used } ({ $least_intervals } exigés) · { counted-days } ({ $least_days })
 # What is still missing.
@@ -144,24 +145,24 @@ headline-label = Puissance de cuisson normalisée Ps(50)
 headline-unit = W (95 %)
 headline-unit-one-day = W (un jour)
 headline-what-it-is = Puissance pendant l’essai, ramenée à 700 W/m² comme ASAE { $procedure } la définit, quand l’eau est à 50 K au-dessus de l’air
-page-no-rating = pas d’évaluation
+page-no-rating = sans résultat
 # { $way }: "by a clear-sky model", "from the log of a station nearby" and the like.
-headline-irradiance-estimated = éclairement estimé { $way }
+headline-irradiance-estimated = irradiance estimée { $way }
 headline-horizontal = irradiance mesurée à l’horizontale, non face au soleil
-headline-plane-not-stated = plan du capteur d’irradiance sans indication
-headline-one-day = mesuré en un seul jour, ou en des jours dont aucun ne peut être laissé de côté : ce que donnerait un autre jour n’est pas dans le ±
+headline-plane-not-stated = plan du capteur d’irradiance non indiqué
+headline-one-day = mesuré en un seul jour, ou en des jours dont aucun ne peut être laissé de côté : ce que donnerait un autre jour n’est pas dans le ±
 # What of the ± comes from what. These lines stand below the number, in small letters.
 headline-extrapolated = une extrapolation : 50 K se trouve hors de ce qui a été observé
-headline-interval = intervalle à 95 % : { $low } à { $high } W
-headline-interval-one-day = intervalle d’un seul jour, non un intervalle à 95 % : { $low } à { $high } W
+headline-interval = intervalle à 95 % : { $low } à { $high } W
+headline-interval-one-day = intervalle d’un seul jour, non un intervalle à 95 % : { $low } à { $high } W
 fact-delivers = Il fournit
 fact-took-up = { $power } ± { $half_width } W à de l’eau à 50 K au-dessus de l’air, sous les { $irradiance } W/m² de l’essai
 fact-took-up-estimated = { $power } ± { $half_width } W à de l’eau à 50 K au-dessus de l’air, sous une irradiance estimée à { $irradiance } W/m²
-fact-lost = aucune chaleur : de l’eau à 50 K au-dessus de l’air perdait { $power } ± { $half_width } W sous les { $irradiance } W/m² de l’essai
+fact-lost = aucune chaleur : de l’eau à 50 K au-dessus de l’air perdait { $power } ± { $half_width } W sous les { $irradiance } W/m² de l’essai
 fact-scaled = { $power } ± { $half_width } W sous 700 W/m² d’après le bilan thermique (section { $section })
 fact-scaled-loses = une perte de { $power } ± { $half_width } W sous 700 W/m² d’après le bilan thermique (section { $section })
 fact-good = Performance
-fact-per-area = { $power } ± { $half_width } W par m² de surface de captation, { $percent } % de 700 W/m² ; publié, par d’autres méthodes : { $range } W/m² (voir { summary-title })
+fact-per-area = { $power } ± { $half_width } W par m² de surface de captation, { $percent } % de 700 W/m² ; publié, par d’autres méthodes : { $range } W/m² (voir { summary-title })
 fact-kitchen = En cuisine
 fact-heats = { $amount } d’eau { $journey } en { $time } environ, sous { $irradiance } W/m²
 fact-may-not-heat = l’eau risque de ne pas passer { $journey } sous { $irradiance } W/m²
@@ -195,66 +196,67 @@ equation-falling = Ps = { $intercept } W − { $slope } W/K · Td
 # As in English
 equation-rising = Ps = { $intercept } W + { $slope } W/K · Td
 # No full stop.
-power-line-facts = { $equation } ; R² = { $r_squared } ; { counted-used } en { counted-days }, Td de { $lowest } à { $highest } K
+power-line-facts = { $equation } ; R² = { $r_squared } ; { counted-used } sur { counted-days }, Td de { $lowest } à { $highest } K
 # R² of points that all have the same power.
 undefined = indéfini
-figure-title-falling = La puissance de cuisson normalisée baisse quand l’eau chauffe : { $equation }, R² { $r_squared }
-figure-title-falling-estimated = La puissance de cuisson normalisée, avec irradiance estimée, baisse quand l’eau chauffe : { $equation }, R² { $r_squared }
-figure-title-rising = La puissance de cuisson normalisée ne baisse pas quand l’eau chauffe : { $equation }, R² { $r_squared }
-figure-title-rising-estimated = La puissance de cuisson normalisée, avec irradiance estimée, ne baisse pas quand l’eau chauffe : { $equation }, R² { $r_squared }
+figure-title-falling = La puissance de cuisson normalisée baisse quand l’eau chauffe : { $equation }, R² { $r_squared }
+figure-title-falling-estimated = La puissance de cuisson normalisée, avec irradiance estimée, baisse quand l’eau chauffe : { $equation }, R² { $r_squared }
+figure-title-rising = La puissance de cuisson normalisée ne baisse pas quand l’eau chauffe : { $equation }, R² { $r_squared }
+figure-title-rising-estimated = La puissance de cuisson normalisée, avec irradiance estimée, ne baisse pas quand l’eau chauffe : { $equation }, R² { $r_squared }
 figure-title-no-line = Aucune droite ne peut être ajustée
 # In the figure of page one, beside what they name.
 # As in English
 figure-used = { counted-used }
-figure-aside = écartés : { $count }
-figure-aside-most = le plus souvent : { $reason } ({ $count })
-figure-band-dark = foncé : dispersion et jours
-figure-band-light = clair : avec les instruments (95 %)
+figure-aside = écartés : { $count }
+figure-aside-most = le plus souvent : { $reason } ({ $count })
+figure-band-dark = foncé : dispersion et jours
+figure-band-light = clair : avec les instruments (95 %)
 # Read out to those who do not see the figure.
 # As in English
 power-line-caption = { $facts }.
 power-line-alt = Nuage de points de la puissance de cuisson normalisée en watts selon l’écart de température entre l’eau et l’air ambiant en kelvins. { $facts } ; écartés : { $aside }. La droite indique { $power } watts à 50 kelvins.
-power-line-estimated = Éclairement estimé : { $text }
+power-line-estimated = Irradiance estimée : { $text }
 no-line-facts = { counted-used }, écartés : { $aside } ; aucune droite ne peut être ajustée
 no-line-alt = Nuage de points de la puissance de cuisson normalisée selon l’écart de température : { $facts }.
 page-findings = Écarts constatés et corrections
-conditions-title = Conditions : permises (fond ombré), observées dans les intervalles retenus (barre et valeurs), intervalles écartés (à droite)
-conditions-track = { $name } : { $observed }, écartés : { $count }
-brief-irradiance = Éclairement
-brief-irradiance-change = Variation de l’éclairement dans un intervalle
+conditions-title = Conditions : permises (fond ombré), observées dans les intervalles retenus (barre et valeurs), intervalles écartés (à droite)
+conditions-track = { $name } : { $observed }, écartés : { $count }
+# As in English
+brief-irradiance = Irradiance
+brief-irradiance-change = Variation de l’irradiance dans un intervalle
 brief-wind = Vent moyen, et longues rafales
 brief-ambient = Température ambiante moyenne
-brief-water-above = Eau au-dessus de l’ambiante, aux deux bouts
-brief-water-below = Eau en dessous de l’ébullition, aux deux bouts
-brief-water-fixed = Température de l’eau, aux deux bouts
+brief-water-above = Eau au-dessus de l’ambiante, au début et à la fin
+brief-water-below = Eau en dessous de l’ébullition, au début et à la fin
+brief-water-fixed = Température de l’eau, au début et à la fin
 brief-solar-time = Heure solaire
 page-before-you-cook = Avant de cuisiner.
-headline-caution = Les surfaces chaudes et la vapeur brûlent, le foyer peut rendre aveugle et allumer des incendies, et cette évaluation ne dit rien de la sécurité des aliments. Lisez les mises en garde de la section { $section } avant de cuisiner. Les règlements locaux et la pratique des professionnels habilités passent en premier.
+headline-caution = Les surfaces chaudes et la vapeur brûlent, le foyer peut rendre aveugle et allumer des incendies, et ce résultat ne dit rien de la sécurité des aliments. Lisez les mises en garde de la section { $section } avant de cuisiner. Les règlements locaux et la pratique des professionnels habilités passent en premier.
 headline-caution-no-rating = Les surfaces chaudes et la vapeur brûlent, le foyer peut rendre aveugle et allumer des incendies, et ces chiffres ne disent rien de la sécurité des aliments. Lisez les mises en garde de la section { $section } avant de cuisiner. Les règlements locaux et la pratique des professionnels habilités passent en premier.
 # What others measured, on page two, to hold a rating against.
-yardstick-own = Ps(50) par m² de surface de captation : { $power } ± { $half_width } W/m², { $percent } % de 700 W/m².
-yardstick-parabolic = Publié, connu par les résumés seulement : un cuiseur parabolique, { $value } W/m² (rendement énergétique de 2,8 à 15,7 %, appliqué à 700 W/m² ; { $source }) ;
-yardstick-box = un cuiseur boîte, { $value } W/m² (27 W pour 0,408 m² sous 750 W/m² et plus ; { $source }).
-yardstick-caution = Aucun des deux n’a été évalué selon ASAE S580.1 : ils montrent l’ordre de grandeur et n’évaluent rien.
+yardstick-own = Ps(50) par m² de surface de captation : { $power } ± { $half_width } W/m², { $percent } % de 700 W/m².
+yardstick-parabolic = Publié, connu par les résumés seulement : un cuiseur parabolique, { $value } W/m² (rendement énergétique de 2,8 à 15,7 %, appliqué à 700 W/m² ; { $source }) ;
+yardstick-box = un cuiseur boîte, { $value } W/m² (27 W pour 0,408 m² sous 750 W/m² et plus ; { $source }).
+yardstick-caution = Aucun des deux n’a été évalué selon ASAE S580.1 : ils montrent l’ordre de grandeur et ne servent pas à évaluer.
 
 ## Findings: what keeps a rating from conforming, and what would mend it
 #
 # A short clause without a full stop; the program sets a capital letter first.
 
-finding-too-few-intervals = on a retenu { counted-intervals }, la norme en demande { $least }
+finding-too-few-intervals = on a retenu { counted-intervals }, la norme en exige { $least }
 finding-too-few-intervals-own = on a retenu { counted-intervals }, la limite propre à la campagne en demande { $least }
 finding-too-few-intervals-remedy = { missing-intervals } que l’on puisse retenir
-finding-too-few-days = intervalles retenus en { counted-days }, la norme en demande { $least }
-finding-too-few-days-own = intervalles retenus en { counted-days }, la limite propre à la campagne en demande { $least }
+finding-too-few-days = intervalles retenus sur { counted-days }, la norme en exige { $least }
+finding-too-few-days-own = intervalles retenus sur { counted-days }, la limite propre à la campagne en demande { $least }
 finding-too-few-days-remedy = des intervalles retenus sur { missing-days }
-finding-no-rating = aucune droite ne peut être ajustée : il y faut trois intervalles retenus avec éclairement, à des écarts de température différents
+finding-no-rating = aucune droite ne peut être ajustée : il faut trois intervalles retenus avec irradiance, à des écarts de température différents
 finding-no-rating-remedy = davantage d’intervalles que l’on puisse retenir, de la température ambiante jusque près de l’ébullition
-finding-no-rating-remedy-irradiance = mesurer l’éclairement ; sans lui, la puissance ne peut pas être normalisée
-finding-r-squared-low = R² vaut { $r_squared }, moins que { $least } ; la norme se contenterait d’une remarque, pas ce rapport
+finding-no-rating-remedy-irradiance = mesurer l’irradiance ; sans lui, la puissance ne peut pas être normalisée
+finding-r-squared-low = R² vaut { $r_squared }, moins que { $least } ; la norme demande seulement une remarque ; ce rapport n’accorde pas la conformité
 finding-r-squared-low-own = R² vaut { $r_squared }, moins que la limite propre à la campagne de { $least }
 finding-r-squared-low-remedy = une orientation plus régulière, un ciel plus clair et moins de vent ; un capteur qui ne touche pas la marmite
 # D’une droite à laquelle ses points s’ajustent bien.
-finding-r-squared-low-remedy-flat = R² est bas parce que la puissance ne baisse guère avec la température, non parce que les points se dispersent, et le ± dit à quel point le chiffre est sûr ; une plus grande étendue de température de l’eau élève R²
+finding-r-squared-low-remedy-flat = R² est bas parce que la puissance ne baisse guère avec la température, non parce que les points se dispersent, et le ± dit à quel point le chiffre est sûr ; une plus grande étendue de température de l’eau élève R²
 finding-line-not-falling = la puissance ne baisse pas quand l’eau devient plus chaude, ce que ne fait aucun cuiseur réel
 finding-line-not-falling-remedy = vérifier que la température de l’eau est bien celle de l’eau, et couvrir une plage de températures plus large
 finding-no-useful-heat = la droite indique { $power } W à { $difference } K : là, l’eau perd de la chaleur
@@ -265,28 +267,28 @@ finding-extrapolated-remedy = des intervalles retenus de part et d’autre de { 
 finding-load-off = la charge s’écarte de plus de { $tolerance } % de { $load } kg/m² dans { $runs }
 # As in English
 finding-load-off-run = { $run } ({ $load } kg/m²)
-finding-load-off-remedy = peser { $load } d’eau pour chaque m² de surface d’interception, ou corriger cette surface
+finding-load-off-remedy = peser { $load } d’eau pour chaque m² de surface de captation, ou corriger cette surface
 # In the findings that follow, { $runs } is a list of the names of runs.
 finding-wind-not-measured = le vent n’a pas été mesuré dans { $runs }
 finding-wind-not-measured-remedy = mesurer le vent à côté du cuiseur, à sa hauteur
 finding-wind-estimated = le vent est une estimation à vue dans { $runs }, à un degré près de l’échelle de Beaufort
-finding-irradiance-estimated = l’éclairement n’a pas été mesuré près du cuiseur dans le plan normal au rayonnement direct, mais estimé { $way }
-finding-irradiance-estimated-remedy = mesurer l’éclairement à côté du cuiseur, avec un capteur tourné vers le soleil
-finding-irradiance-missing = l’éclairement n’a pas été mesuré dans { $runs }, dont les intervalles ne peuvent pas être normalisés et ne comptent pas pour la droite
-finding-irradiance-missing-remedy = mesurer l’éclairement dans le plan normal au rayonnement direct
-finding-irradiance-horizontal = l’éclairement a été mesuré dans le plan horizontal, la norme demande le plan normal au rayonnement direct ; il y est d’ordinaire plus élevé, l’évaluation est donc probablement trop élevée
+finding-irradiance-estimated = l’irradiance n’a pas été mesurée près du cuiseur dans le plan normal au rayonnement direct, mais estimée { $way }
+finding-irradiance-estimated-remedy = mesurer l’irradiance à côté du cuiseur, avec un capteur tourné vers le soleil
+finding-irradiance-missing = l’irradiance n’a pas été mesurée dans { $runs }, dont les intervalles ne peuvent pas être normalisés et ne comptent pas pour la droite
+finding-irradiance-missing-remedy = mesurer l’irradiance dans le plan normal au rayonnement direct
+finding-irradiance-horizontal = l’irradiance a été mesurée dans le plan horizontal ; la norme exige le plan normal au rayonnement direct, dans lequel elle est d’ordinaire plus élevée ; le résultat est donc probablement trop élevé
 # estimate = "from-horizontal" is written in the campaign file and stays as it is.
 finding-irradiance-horizontal-remedy = monter le capteur de façon qu’il soit tourné vers le soleil comme le cuiseur ; d’ici là, estimate = "from-horizontal" ramène ses relevés face au soleil
-finding-irradiance-plane-not-stated = le plan dans lequel l’éclairement a été mesuré n’est pas indiqué ; la norme demande le plan normal au rayonnement direct, qui est supposé
+finding-irradiance-plane-not-stated = le plan du capteur d’irradiance n’est pas indiqué ; la norme exige le plan normal au rayonnement direct, qui est supposé
 # plane = "normal" et [instruments.irradiance] sont des parties du fichier de campagne et restent telles quelles.
-finding-irradiance-plane-not-stated-remedy = indiquer sous [instruments.irradiance] comment le capteur était tenu : plane = "normal" s’il était tourné vers le soleil, plane = "horizontal" s’il était à plat
+finding-irradiance-plane-not-stated-remedy = indiquer sous [instruments.irradiance] comment le capteur était tenu : plane = "normal" s’il était tourné vers le soleil, plane = "horizontal" s’il était à plat
 finding-impossible-gain = dans { counted-used }, l’eau a gagné plus de chaleur que le rayonnement solaire intercepté ; dans le premier, elle a pris { $power } W sur { $sunlight } W
-finding-impossible-gain-remedy = vérifier la masse d’eau, la surface d’interception, et les unités de température et d’éclairement
+finding-impossible-gain-remedy = vérifier la masse d’eau, la surface de captation, et les unités de température et d’irradiance
 # { $limits }: a list of finding-own-limit.
 finding-requirement-relaxed = limites propres plus larges qu’une exigence : { $limits }
 finding-recommendation-relaxed = limites propres plus larges qu’une recommandation : { $limits }
 finding-limit-tightened = limites propres plus strictes que la norme : { $limits }
-finding-guard = une bande de garde de l’incertitude élargie à chaque limite (norme : aucune)
+finding-guard = une bande de garde de l’incertitude élargie à chaque limite (norme : aucune)
 # { $what }: one of the messages that begin with limit-; { $practice }: an amount, or
 # finding-practice-limit where the practice limits something else.
 finding-own-limit = { $what } { $value } (norme : { $practice })
@@ -295,11 +297,11 @@ finding-practice-limit = { $what } { $value }
 # [limits] is a part of the campaign file and stays as it is.
 finding-own-limit-remedy = revenir aux limites de la norme : supprimer celles-ci sous [limits] dans le fichier de campagne
 finding-excluded-by-tester = l’opérateur a exclu { counted-intervals }
-finding-excluded-by-tester-remedy = rien à faire, si la raison donnée dans le fichier de campagne est fondée
+finding-excluded-by-tester-remedy = rien à faire, si le motif enregistré est fondé
 
 ## What was tested
 
-section-tested = Ce qui a été essayé
+section-tested = Objet de l’essai
 # As in English
 page-instruments = Instruments
 page-instruments-quantity = grandeur
@@ -316,7 +318,7 @@ section-conditions = Conditions
 page-conditions-condition = condition
 page-conditions-limit = limite
 page-conditions-short-name = nom court
-page-conditions-standing = portée
+page-conditions-standing = statut
 page-conditions-observed = observé, tous intervalles
 page-conditions-set-aside = écartés
 # What is limited. Also within findings.
@@ -324,16 +326,16 @@ limit-water-above-ambient = eau au-dessus de l’ambiante moyenne
 limit-water-below-boiling = eau en dessous du point d’ébullition local
 limit-water-temperature = température de l’eau
 limit-ambient = température ambiante moyenne
-limit-irradiance-lowest = éclairement le plus bas de l’intervalle
-limit-irradiance-highest = éclairement le plus élevé de l’intervalle
-limit-irradiance-change = variation de l’éclairement dans l’intervalle
+limit-irradiance-lowest = irradiance la plus basse de l’intervalle
+limit-irradiance-highest = irradiance la plus élevée de l’intervalle
+limit-irradiance-change = variation de l’irradiance dans l’intervalle
 limit-wind-mean = vent moyen
-limit-wind-gust = vent maintenu plus de dix minutes (écarte l’essai)
+limit-wind-gust = vent maintenu plus de dix minutes (écarte la série)
 limit-solar-time-start = heure solaire au début
 limit-solar-time-end = heure solaire à la fin
 limit-solar-time = heure solaire
 limit-interval = durée d’un intervalle
-limit-load = eau par m² de surface d’interception
+limit-load = eau par m² de surface de captation
 limit-load-tolerance = écart admis de la charge
 limit-intervals = intervalles retenus
 limit-days = jours avec des intervalles retenus
@@ -351,30 +353,30 @@ conditions-never = jamais
 conditions-gust = pendant { $time } au plus
 conditions-no-interval = aucun intervalle
 conditions-not-measured = non mesuré
-conditions-observed = Observé : de la valeur la plus basse à la plus haute. Un intervalle qui ne remplit pas plusieurs conditions est compté pour chacune. Noms courts : comme dans les figures et dans le tableau des intervalles.
-conditions-r-squared = R² sous sa limite : la norme demande seulement une remarque ; ce rapport n’accorde pas la conformité.
+conditions-observed = Observé : de la valeur la plus basse à la plus haute. Un intervalle qui ne remplit pas plusieurs conditions est compté pour chacune. Noms courts : comme dans les figures et dans le tableau des intervalles.
+conditions-r-squared = R² sous sa limite : la norme demande seulement une remarque ; ce rapport n’accorde pas la conformité.
 # "Own" as in standing-own-requirement.
 conditions-own = Les limites marquées « propre » sont celles de la campagne et s’écartent de la norme.
-conditions-guard = Une bande de garde est en vigueur : une valeur ne compte comme respectant une limite que si elle la respecte avec toute son incertitude, selon la règle de décision à la fin.
+conditions-guard = Une bande de garde est en vigueur : une valeur ne compte comme respectant une limite que si elle la respecte avec toute son incertitude, selon la règle de décision à la fin.
 
 ## Runs
 
-section-runs = Essais
+section-runs = Séries de mesures
 runs-axes = Toutes les séries ont les mêmes axes.
 runs-axes-but-clock = Toutes les séries ont les mêmes axes, sauf l’heure.
-runs-axes-own-start = Toutes les séries ont les mêmes axes ; l’axe des heures commence avec chaque série et a partout la même longueur.
-runs-shaded = Fond ombré : intervalles retenus. Pointillés : limites.
-runs-wind = Vent : relevés en trait fin, moyennes des intervalles en gras.
+runs-axes-own-start = Toutes les séries ont les mêmes axes ; l’axe des heures commence avec chaque série et a partout la même longueur.
+runs-shaded = Fond ombré : intervalles retenus. Pointillés : limites.
+runs-wind = Vent : relevés en trait fin, moyennes des intervalles en gras.
 runs-no-wind = Le vent n’a pas été mesuré.
 runs-no-irradiance = L’irradiance n’a pas été mesurée.
-runs-lanes = En bas : intervalles non retenus, par motif, avec leur nombre.
-runs-predicted = REQM : racine de l’écart quadratique moyen entre température de l’eau prédite et mesurée.
-run-title = Essai { $number }, { $date }
+runs-lanes = En bas : intervalles non retenus, par motif, avec leur nombre.
+runs-predicted = REQM : racine de l’écart quadratique moyen entre température de l’eau prédite et mesurée.
+run-title = Série { $number }, { $date }
 run-used = { $used } sur { $of } retenus
 run-load = { $water } d’eau, { $load } kg/m²
 run-aimed = réorienté toutes les { $minutes } min
 run-predicted = REQM { $rms } K
-run-tester = Opérateur : { $note }
+run-tester = Opérateur : { $note }
 run-hole = Pas d’intervalle de { $from } à { $to } : il n’y a pas là deux relevés de l’eau séparés de { $shortest } à { $longest } minutes.
 # Read out to those who do not see the figure. { $irradiance }, { $wind }: the next messages.
 run-alt = Tracés selon l’heure locale de { $from } à { $to } : eau entre { $coldest } et { $hottest } degrés Celsius, avec la température ambiante ; { $irradiance } ; { $wind }. Retenus et ombrés : { $used } sur { counted-intervals }. { $predicted } { $aside }
@@ -383,9 +385,9 @@ run-alt-none-aside = Rien n’est écarté.
 # As in English
 run-alt-aside = { counted-intervals }, { $reason }
 run-alt-predicted = Les températures de l’eau prédites et mesurées diffèrent de { $rms } kelvins, en moyenne quadratique.
-run-alt-not-predicted = La droite ne prédit rien pour cet essai.
-run-alt-irradiance = éclairement entre { $lowest } et { $highest } watts par mètre carré
-run-alt-no-irradiance = éclairement non mesuré
+run-alt-not-predicted = La droite ne prédit rien pour cette série.
+run-alt-irradiance = irradiance entre { $lowest } et { $highest } watts par mètre carré
+run-alt-no-irradiance = irradiance non mesurée
 run-alt-wind = vent entre { $lowest } et { $highest } mètres par seconde
 run-alt-no-wind = vent non mesuré
 
@@ -398,7 +400,8 @@ page-intervals-solar = solaire
 page-intervals-water = eau, °C
 # As in English
 page-intervals-ambient = amb., °C
-page-intervals-irradiance = éclairement, W/m²
+# As in English
+page-intervals-irradiance = irradiance, W/m²
 page-intervals-range = min.–max.
 page-intervals-wind = vent, m/s
 # As in English
@@ -407,17 +410,17 @@ page-intervals-power = P, W
 page-intervals-difference = Td, K
 # As in English
 page-intervals-standardised = Ps, W
-interval-no-irradiance = non normalisé : pas d’éclairement
+interval-no-irradiance = non normalisé : pas d’irradiance
 page-intervals-continued = suite
-intervals-note = Eau : au début et à la fin de l’intervalle. Irradiance : moyenne, puis du relevé le plus bas au plus haut. P : puissance de cuisson. Td : température moyenne de l’eau moins température ambiante moyenne. Ps : P normalisée à 700 W/m².
-intervals-dots = Un point : l’intervalle n’est pas retenu, pour ce motif.
+intervals-note = Eau : au début et à la fin de l’intervalle. Irradiance : moyenne, puis du relevé le plus bas au plus haut. P : puissance de cuisson. Td : température moyenne de l’eau moins température ambiante moyenne. Ps : P normalisée à 700 W/m².
+intervals-dots = Un point : l’intervalle n’est pas retenu, pour ce motif.
 # Why an interval is set aside. Also within headline-reason, after "because".
 reason-water-below-window = l’eau était encore trop proche de l’ambiante
 reason-water-above-window = l’eau était trop proche de l’ébullition
 reason-ambient-out-of-range = l’air était trop froid ou trop chaud
 reason-irradiance-low = le soleil était trop faible
 reason-irradiance-high = le soleil était trop fort
-reason-irradiance-unsteady = le soleil était irrégulier
+reason-irradiance-unsteady = le soleil était instable
 reason-wind-high = le vent était trop fort
 reason-outside-solar-window = l’heure solaire était trop matinale ou trop tardive
 reason-reading-gap = des relevés manquaient
@@ -440,8 +443,8 @@ lane-not-normalised = sans irrad.
 ## Regression and uncertainty
 
 section-regression = Régression et incertitude
-regression-none = Aucune droite ne peut être ajustée : il y faut au moins trois intervalles retenus avec éclairement, à des écarts de température différents.
-regression-method = Moindres carrés ordinaires de Ps sur Td pour les intervalles retenus de toutes les séries, à poids égal. P = m·c·(T2 − T1)/Δt avec c = 4186 J/(kg K) et la durée réelle ; Ps = P·700/G avec l’irradiance moyenne G de l’intervalle ; Td = température moyenne de l’eau moins température ambiante moyenne. Les moyennes sont pondérées par le temps.
+regression-none = Aucune droite ne peut être ajustée : il faut au moins trois intervalles retenus avec irradiance, à des écarts de température différents.
+regression-method = Moindres carrés ordinaires de Ps sur Td pour les intervalles retenus de toutes les séries, à poids égal. P = m·c·(T2 − T1)/Δt avec c = 4186 J/(kg K) et la durée réelle ; Ps = P·700/G avec l’irradiance moyenne G de l’intervalle ; Td = température moyenne de l’eau moins température ambiante moyenne. Les moyennes sont pondérées par le temps.
 # Labels, and what stands beside them.
 regression-line = droite
 regression-intercept = ordonnée à l’origine a
@@ -452,8 +455,8 @@ regression-residual = résidus
 regression-residual-text = écart-type { $deviation } W
 # As in English
 regression-points = points
-regression-points-text = { counted-intervals } en { counted-days }, { counted-freedom }
-residuals-caption = Résidus des intervalles retenus, par jour : selon l’écart de température, selon l’heure, et selon ce qu’une loi normale laisse attendre. Tirets : deux fois leur écart-type ; à droite, la loi normale elle-même.
+regression-points-text = { counted-intervals } sur { counted-days }, { counted-freedom }
+residuals-caption = Résidus des intervalles retenus, par jour : selon l’écart de température, selon l’heure, et selon ce qu’une loi normale laisse attendre. Tirets : deux fois leur écart-type ; à droite, la loi normale elle-même.
 # Read out to those who do not see the figure.
 residuals-alt = Résidus autour de la droite en watts, selon l’écart de température en kelvins et selon l’heure locale, avec une marque pour chaque jour ; écart-type { $deviation } watts ; { $outside ->
     [one] { $outside } point sur { $points } est à plus de deux fois cette valeur de la droite.
@@ -476,10 +479,10 @@ page-uncertainty-factor = k
 page-uncertainty-part = part de ±²
 section-heat-balance = Bilan thermique
 page-balance-quantity = grandeur
-balance-what = L’eau reçoit ce que le cuiseur gagne du soleil moins ce qu’il perd dans l’air : P = g·G − u·Td, avec l’éclairement G et l’écart de température Td. La puissance peut donc être dite à tout éclairement. L’évaluation met les pertes à l’échelle du soleil ; ce bilan ne le fait pas.
+balance-what = L’eau reçoit ce que le cuiseur gagne du soleil moins ce qu’il perd dans l’air : P = g·G − u·Td, avec l’irradiance G et l’écart de température Td. La puissance peut donc être calculée à toute irradiance. Le résultat de la norme met les pertes à l’échelle du soleil ; ce bilan ne le fait pas.
 # Above a column of values. "One day": it was tested on one day only, so it is no 95 % range.
-balance-spread = ± pour 95 % : dispersion, jours, instruments
-balance-spread-one-day = ± d’un seul jour : dispersion, instruments
+balance-spread = ± pour 95 % : dispersion, jours, instruments
+balance-spread-one-day = ± d’un seul jour : dispersion, instruments
 balance-gain = gain solaire, g
 # As in English
 balance-gain-text = { $value } m²
@@ -492,31 +495,31 @@ balance-power-text = { $value } W
 balance-ratio = rapport optothermique, g/u
 # As in English
 balance-ratio-text = { $value } K m²/W
-balance-ratio-none = non donné : la perte peut être nulle
+balance-ratio-none = non donné : la perte peut être nulle
 # As in English
 balance-value = { $value } ± { $half_width }
 # { $range }: lowest and highest of the intervals.
-balance-rests-on = Il repose sur { counted-intervals } en { counted-days } aux relevés fiables, à { $mean } W/m² en moyenne ({ $range } W/m²). Les limites de météo et d’heure ne s’appliquent pas ici ; la plage de température de l’eau, les exclusions de l’opérateur et, là où l’irradiance est estimée, le ciel sans nuages s’appliquent.
-balance-counts-vessels = Ici, le gain, la perte et la puissance sont ceux de l’eau et des récipients, qui comptent pour { $heat } J/K : { $basis }. Tout ce que ce rapport dit par ailleurs de puissance, de marmites et de mois ne vaut que pour l’eau.
-balance-scaling-adds = Avec cette perte, la mise à l’échelle proportionnelle de l’évaluation, de { $mean } W/m² à 700 W/m², ajoute { $power } W à Ps(50).
-balance-scaling-takes = Avec cette perte, la mise à l’échelle proportionnelle de l’évaluation, de { $mean } W/m² à 700 W/m², retire { $power } W à Ps(50).
-balance-caption = Puissance sur irradiance selon l’écart de température sur irradiance, avec la droite g − u·Td/G et sa bande à 95 %. Points : intervalles de l’ajustement ; croix : autres. La bande est celle du bilan d’incertitude ; là où les tirages vont plus loin, le tableau donne la borne la plus large.
-balance-caption-one-day = Puissance sur irradiance selon l’écart de température sur irradiance, avec la droite g − u·Td/G et sa bande, qui est d’un seul jour et non à 95 %. Points : intervalles de l’ajustement ; croix : autres. La bande est celle du bilan d’incertitude ; là où les tirages vont plus loin, le tableau donne la borne la plus large.
+balance-rests-on = Il repose sur { counted-intervals } en { counted-days } aux relevés fiables, à { $mean } W/m² en moyenne ({ $range } W/m²). Les limites de météo et d’heure ne s’appliquent pas ici ; la plage de température de l’eau, les exclusions de l’opérateur et, là où l’irradiance est estimée, le ciel sans nuages s’appliquent.
+balance-counts-vessels = Ici, le gain, la perte et la puissance sont ceux de l’eau et des récipients, qui comptent pour { $heat } J/K : { $basis }. Tout ce que ce rapport dit par ailleurs de puissance, de marmites et de mois ne vaut que pour l’eau.
+balance-scaling-adds = Avec cette perte, la mise à l’échelle proportionnelle du résultat, de { $mean } W/m² à 700 W/m², ajoute { $power } W à Ps(50).
+balance-scaling-takes = Avec cette perte, la mise à l’échelle proportionnelle du résultat, de { $mean } W/m² à 700 W/m², retire { $power } W à Ps(50).
+balance-caption = La bande est celle du bilan d’incertitude ; là où les tirages vont plus loin, le tableau donne la borne la plus large.
+balance-caption-one-day = La bande est d’un seul jour et n’est donc pas à 95 % ; c’est celle du bilan d’incertitude ; là où les tirages vont plus loin, le tableau donne la borne la plus large.
 # Behind a caption.
-balance-beyond = Intervalles au-delà des bords : { $count }.
+balance-beyond = Intervalles au-delà des bords : { $count }.
 # Read out to those who do not see the figure.
-balance-alt = Nuage de points de la puissance sur l’éclairement, en mètres carrés, selon l’écart de température sur l’éclairement, de { $lowest } à { $highest } kelvin mètre carré par watt. Points : { counted-intervals } auxquels la droite est ajustée ; croix : { $others } autres. La droite part de { $gain } mètres carrés, sans écart de température ; la perte est de { $loss } watts par kelvin.
+balance-alt = Nuage de points de la puissance sur l’irradiance, en mètres carrés, selon l’écart de température sur l’irradiance, de { $lowest } à { $highest } kelvin mètre carré par watt. Points : { counted-intervals } auxquels la droite est ajustée ; croix : { $others } autres. La droite part de { $gain } mètres carrés, sans écart de température ; la perte est de { $loss } watts par kelvin.
 # Axes and key of the figure: there is little room.
-balance-axis-difference = écart de température sur éclairement, Td/G, K m²/W
-balance-axis-power = puissance sur éclairement, P/G, m²
+balance-axis-difference = écart de température sur irradiance, Td/G, K m²/W
+balance-axis-power = puissance sur irradiance, P/G, m²
 balance-key-used = ajustés ({ $count })
 balance-key-others = autres ({ $count })
 balance-key-line = g − u·Td/G, bande à 95 % avec instruments
 balance-key-line-one-day = g − u·Td/G, bande d’un seul jour avec instruments
-balance-none-irradiance = Le gain et la perte ne peuvent pas être ajustés : l’éclairement n’a pas été mesuré.
-balance-none-few = Le gain et la perte ne peuvent pas être ajustés : il faut au moins trois intervalles aux relevés sûrs ; trouvés : { $intervals }.
-balance-none-alike = Le gain et la perte ne se distinguent pas : l’écart de température et l’éclairement ont gardé presque le même rapport dans tous les intervalles.
-balance-source = Moindres carrés ordinaires de P sur G et Td sans ordonnée à l’origine, chaque intervalle à poids égal. D’après Funk et Larson 1998 (Solar Energy 62, 63–68) ; ce n’est pas un essai selon ISO 9806. Rapport optothermique : Lahkar, Bhamu et Samdarshi 2012 (Applied Energy 99, 491–495).
+balance-none-irradiance = Le gain et la perte ne peuvent pas être ajustés : l’irradiance n’a pas été mesurée.
+balance-none-few = Le gain et la perte ne peuvent pas être ajustés : il faut au moins trois intervalles aux relevés fiables ; trouvés : { $intervals }.
+balance-none-alike = Le gain et la perte ne se distinguent pas : l’écart de température et l’irradiance ont gardé presque le même rapport dans tous les intervalles.
+balance-source = Moindres carrés ordinaires de P sur G et Td sans ordonnée à l’origine, chaque intervalle à poids égal. D’après Funk et Larson 1998 (Solar Energy 62, 63–68) ; ce n’est pas un essai selon ISO 9806. Rapport optothermique : Lahkar, Bhamu et Samdarshi 2012 (Applied Energy 99, 491–495).
 
 ## Cooking
 
@@ -539,16 +542,17 @@ page-dry-date = date
 page-dry-plateau = palier
 # As in English
 page-dry-air = air
-page-dry-irradiance = éclairement
+# As in English
+page-dry-irradiance = irradiance
 page-dry-difference = écart par W/m²
 page-dry-notes = remarques
 # As in English
 stagnation-date-and-time = { $date }, { $time }
-stagnation-irradiance-estimated = { $irradiance } W/m², estimé
+stagnation-irradiance-estimated = { $irradiance } W/m², estimée
 # As in English
 stagnation-result = { $difference } ± { $half_width } K m²/W
 # { $usual }: "190 °C".
-stagnation-note = Température stable la plus élevée du récipient vide et sombre au-dessus de l’ambiante, divisée par l’irradiance ; ± pour 95 %, un thermomètre de four à ± 10 K près là où aucune incertitude n’est indiquée. Elle met les pertes de chaleur en regard du soleil et n’est pas une puissance de cuisson. Mullick, Kandpal et Saxena 1987 emploient ce rapport pour les cuiseurs boîtes ; pour d’autres cuiseurs, il ne sert qu’à comparer des cuiseurs semblables. Un récipient vide peut rougir, se fendre ou perdre son revêtement : ne le laissez jamais sans surveillance.
+stagnation-note = Température stable la plus élevée du récipient vide et sombre au-dessus de l’ambiante, divisée par l’irradiance ; ± pour 95 %, un thermomètre de four à ± 10 K près là où aucune incertitude n’est indiquée. Elle met les pertes de chaleur en regard du soleil et n’est pas une puissance de cuisson. Mullick, Kandpal et Saxena 1987 emploient ce rapport pour les cuiseurs boîtes ; pour d’autres cuiseurs, il ne sert qu’à comparer des cuiseurs semblables. Un récipient vide peut rougir, se fendre ou perdre son revêtement : ne le laissez jamais sans surveillance.
 page-assumed = Hypothèses
 
 ## Cautions
@@ -560,8 +564,8 @@ section-cautions = Mises en garde
 section-provenance = Écarts, remarques et provenance
 page-deviations = Écarts à la norme
 page-tester-notes = Remarques de l’opérateur
-page-notices = Avis à la lecture des journaux
-page-logs = Comment les journaux ont été lus
+page-notices = Remarques sur les fichiers de mesures
+page-logs = Lecture des fichiers de mesures
 page-made-with = Réalisé avec
 page-sources = Ce qui n’a pas été vérifié
 # SHA-256: digits that change when a file changes.
@@ -575,7 +579,7 @@ input-outside = { $file }, hors du dossier de la campagne
 
 ## What the campaign file does not say
 
-not-stated = non indiqué
+not-stated = sans indication
 
 ## Kinds of cooker, shapes of aperture
 
@@ -598,7 +602,7 @@ aperture-off-normal = { $shape }, rayonnement direct à { $degrees }° de sa nor
 
 estimated-clear-sky = par un modèle de ciel clair (Ineichen et Perez 2002)
 estimated-from-horizontal = d’après un capteur posé à plat (Erbs, Klein et Duffie 1982)
-estimated-station = d’après le journal d’une station voisine
+estimated-station = d’après le fichier de mesures d’une station voisine
 estimated-solar-panel = d’après le courant de court-circuit d’un panneau solaire
 
 ## Classes of instruments
@@ -650,7 +654,7 @@ dates = du { $first } au { $last }
 #
 # Labels stand at the left in a column of about 18 letters; longer ones break.
 
-tested-photo = Le cuiseur tel qu’essayé.
+tested-photo = Le cuiseur soumis à l’essai.
 # Read out to those who do not see it.
 tested-photo-alt = Photographie du cuiseur { $cooker }
 tested-cooker = Cuiseur
@@ -659,7 +663,7 @@ tested-name = nom
 tested-identification = identification
 # As in English
 tested-type = type
-tested-area = surface d’interception
+tested-area = surface de captation
 # As in English
 tested-area-text = { $area } m²
 tested-aperture = ouverture
@@ -675,13 +679,14 @@ tested-cost-text = { $cost } { $currency }
 tested-cost-no-currency = { $cost } (monnaie non indiquée)
 tested-load = Charge
 tested-water = eau
-tested-per-area = par surface d’interception
-tested-per-area-text = { $load } kg/m² (norme : { $practice } kg/m²)
-tested-per-area-own = { $load } kg/m² (limite propre : { $own } kg/m²)
+tested-per-area = par surface de captation
+tested-per-area-text = { $load } kg/m² (norme : { $practice } kg/m²)
+tested-per-area-own = { $load } kg/m² (limite propre : { $own } kg/m²)
 tested-vessels = récipients
 tested-environment = Environnement des intervalles retenus
 environment-ambient = air ambiant
-environment-irradiance = éclairement
+# As in English
+environment-irradiance = irradiance
 environment-wind = vent
 environment-numbers = moy. { $mean }, relevés { $range }
 environment-none = aucun intervalle retenu
@@ -704,7 +709,7 @@ tested-boiling = l’eau bout à
 tested-boiling-by-pressure = { $boiling }, d’après { $pressure } hPa mesurés
 tested-boiling-by-elevation = { $boiling }, d’après l’altitude
 tested-time-zone = fuseau horaire
-tested-test = Essais
+tested-test = Essai
 tested-method = méthode
 # The title of the standard stands in English.
 # As in English
@@ -712,8 +717,8 @@ tested-method-text = ASAE { $procedure }, testing and reporting solar cooker per
 # As in English
 tested-dates = dates
 tested-dates-text = { $dates }, { $runs ->
-        [one] { $runs } essai
-       *[other] { $runs } essais
+        [one] { $runs } série
+       *[other] { $runs } séries
     }
 tested-tracking = suivi du soleil
 # { $minutes }: a number, or a list of numbers.
@@ -729,10 +734,10 @@ tested-client = client
 tested-contact = contact du client
 tested-client-data = fourni par client
 tested-sampling = échantillonnage
-tested-not-sampled = sans indication ; pris tel que reçu, non échantillonné
+tested-not-sampled = sans indication ; pris tel que reçu, non échantillonné
 tested-others = résultats externes
-tested-others-station = éclairement, du journal d’une station voisine
-tested-stated-note = Les données sur le cuiseur, la charge, le site, le laboratoire et le client sont celles de l’opérateur et n’ont pas été vérifiées ; leurs erreurs, et celles des incertitudes indiquées, se reportent sur les résultats. Les résultats valent pour le cuiseur tel que reçu.
+tested-others-station = irradiance, du fichier de mesures d’une station voisine
+tested-stated-note = Les données sur le cuiseur, la charge, le site, le laboratoire et le client sont celles de l’opérateur et n’ont pas été vérifiées ; leurs erreurs, et celles des incertitudes indiquées, se reportent sur les résultats. Les résultats valent pour le cuiseur tel que reçu.
 
 ## What was tested: instruments
 
@@ -740,10 +745,10 @@ tested-water-temperature = température de l’eau
 tested-ambient-temperature = température ambiante
 tested-wind-speed = vitesse du vent
 tested-water-mass = masse d’eau
-tested-irradiance-estimated = éclairement, estimé
-tested-irradiance-normal = éclairement, normal au rayonnement direct
-tested-irradiance-horizontal = éclairement, plan horizontal
-tested-irradiance-plane-assumed = éclairement, plan non indiqué, supposé normal au rayonnement direct
+tested-irradiance-estimated = irradiance, estimée
+tested-irradiance-normal = irradiance, plan normal au rayonnement direct
+tested-irradiance-horizontal = irradiance, plan horizontal
+tested-irradiance-plane-assumed = irradiance, plan non indiqué, supposé normal au rayonnement direct
 instrument-not-measured = non mesuré
 # { $description }: the tester's own words; { $id }: a mark or number.
 # As in English
@@ -768,7 +773,7 @@ uncertainty-kelvin = { $kelvin } K
 uncertainty-speed = { $speed } m/s
 # As in English
 uncertainty-seconds = { $seconds } s
-tested-instruments-note = Incertitudes-types (k = 1), telles qu’indiquées par l’opérateur ; la section { $section } dit ce qui est supposé là où aucune n’est indiquée. La norme demande le capteur de l’eau au centre, à 10 mm au-dessus du fond du récipient, le vent mesuré à côté du cuiseur, à sa hauteur, et une charge répartie également entre les récipients ; rien de cela n’a été vérifié.
+tested-instruments-note = Incertitudes-types (k = 1), telles qu’indiquées par l’opérateur ; la section { $section } dit ce qui est supposé là où aucune n’est indiquée. La norme demande le capteur de l’eau au centre, à 10 mm au-dessus du fond du récipient, le vent mesuré à côté du cuiseur, à sa hauteur, et une charge répartie également entre les récipients ; rien de cela n’a été vérifié.
 
 ## Regression and uncertainty: the budget of uncertainty
 #
@@ -798,7 +803,7 @@ budget-per-percent = W par %
 budget-per-kelvin = W par K
 budget-percent = { $share } %
 budget-tiny = autres, chacun sous { $share } %
-budget-offset-of = { $known } ; dont le décalage
+budget-offset-of = { $known } ; dont le décalage
 budget-scale = { $percent } % en comptant depuis { $about }, l’autre part de la même incertitude
 # { $uncertainty }: "0.5 K" or "3 % of the reading".
 budget-stated = { $uncertainty }, indiqué
@@ -806,12 +811,13 @@ budget-stated = { $uncertainty }, indiqué
 budget-class = { $class } : { $basis }
 budget-assumed = supposé, { $class } : { $basis }
 # What is in error, in the same table, and in the sentences below.
-error-irradiance = éclairement
-error-clear-sky = éclairement, estimé
+# As in English
+error-irradiance = irradiance
+error-clear-sky = irradiance, estimée
 # From the horizontal plane to the plane normal to the beam.
-error-conversion = éclairement, ramené face au soleil
+error-conversion = irradiance, ramenée face au soleil
 # A weather station a few kilometres away.
-error-distance = éclairement, à la station
+error-distance = irradiance, à la station
 error-water-temperature = température de l’eau, décalage
 error-water-scale = température de l’eau, échelle
 error-ambient-temperature = température ambiante, décalage
@@ -830,40 +836,40 @@ source-common-practice = pratique courante
 source-wmo-8 = WMO-No. 8, totaux horaires, pour les classes d’ISO 9060:1990 (étalon secondaire, première, seconde) auxquelles A, B, C de 2018 font suite
 source-iec-60584 = IEC 60584-1:2013, tolérance jusqu’à 100 °C
 source-iec-60751 = IEC 60751, tolérance à 100 °C
-source-clear-sky = Ineichen et Perez 2002 ; Reno, Hansen et Stein 2012 (SAND2012-2389) ; trouble selon la pratique courante
-source-conversion = Erbs, Klein et Duffie 1982 ; Gueymard et Ruiz-Arias 2016
+source-clear-sky = Ineichen et Perez 2002 ; Reno, Hansen et Stein 2012 (SAND2012-2389) ; trouble selon la pratique courante
+source-conversion = Erbs, Klein et Duffie 1982 ; Gueymard et Ruiz-Arias 2016
 source-specific-heat = IAPWS-IF97, 10 °C à 95 °C
 
 ## Regression and uncertainty: what the budget comes to
 
 # As in English
 budget-result = Ps(50) = { $rating }
-budget-rule = Intervalle : racine de la somme des (k·u)². Là où un contrôle de Monte-Carlo (JCGM 101:2008) diffère de plus que sa tolérance, chaque borne est la plus éloignée des deux, et le ± est le plus long côté. JCGM 100:2008, G.4, prend un seul k pour toutes les lignes ; avec peu de jours, c’était trop étroit dans les simulations.
-budget-note-columns = k : t de Student pour la dispersion et les jours, 1,96 pour les instruments. Part : (k·u)² de la ligne sur la somme de toutes les lignes ; négative là où une erreur compense une partie d’une autre. Type A : par la statistique des intervalles ; B : autrement.
-budget-note-common = Les erreurs des instruments sont communes à tous les intervalles. Celles de l’irradiance, de la masse, de la chaleur massique et du temps changent l’échelle de toute la droite et n’apparaissent jamais dans sa dispersion ; une erreur de température constante s’annule dans la montée et ne fait que décaler Td, une erreur d’échelle fait les deux.
-budget-note-thermometer = L’incertitude u d’un thermomètre est supposée valoir indépendamment à { $cold } et à { $hot } (pratique courante) : un décalage de u/√2, et une erreur d’échelle autour de { $about } qui vaut u/√2 à chaque bout. L’eau et l’air lus par un même instrument partagent les deux.
+budget-rule = Intervalle : racine de la somme des (k·u)². Là où un contrôle de Monte-Carlo (JCGM 101:2008) diffère de plus que sa tolérance, chaque borne est la plus éloignée des deux, et le ± est le plus long côté. JCGM 100:2008, G.4, prend un seul k pour toutes les lignes ; avec peu de jours, c’était trop étroit dans les simulations.
+budget-note-columns = k : t de Student pour la dispersion et les jours, 1,96 pour les instruments. Part : (k·u)² de la ligne sur la somme de toutes les lignes ; négative là où une erreur compense une partie d’une autre. Type A : par la statistique des intervalles ; B : autrement.
+budget-note-common = Les erreurs des instruments sont communes à tous les intervalles. Celles de l’irradiance, de la masse, de la chaleur massique et du temps changent l’échelle de toute la droite et n’apparaissent jamais dans sa dispersion ; une erreur de température constante s’annule dans la montée et ne fait que décaler Td, une erreur d’échelle fait les deux.
+budget-note-thermometer = L’incertitude u d’un thermomètre est supposée valoir indépendamment à { $cold } et à { $hot } (pratique courante) : un décalage de u/√2, et une erreur d’échelle autour de { $about } qui vaut u/√2 à chaque bout. L’eau et l’air lus par un même instrument partagent les deux.
 # { $sources }: a list of the messages that begin with source-, with ";" between them.
-budget-note-sources = Ce que l’opérateur n’a pas indiqué vient de : { $sources }. Des limites connues sans autre précision sont prises comme rectangulaires, u = limite/√3 (JCGM 100:2008, 4.3.7).
+budget-note-sources = Ce que l’opérateur n’a pas indiqué vient de : { $sources }. Des limites connues sans autre précision sont prises comme rectangulaires, u = limite/√3 (JCGM 100:2008, 4.3.7).
 # { $quantities }: a list of messages that begin with error-.
-budget-note-assumed = Pour { $quantities }, le fichier de campagne n’indique ni incertitude ni classe ; la classe la plus prudente est donc supposée. Indiquer ce qui a été utilisé réduira très probablement l’incertitude.
-budget-note-resolution = Dans la dispersion de { $scatter } W par intervalle, la résolution du thermomètre compte pour { $step } W et l’heure de lecture pour { $moment } W, en somme quadratique ; les deux en font partie.
-budget-note-resolution-most = Dans la dispersion de { $scatter } W par intervalle, la résolution du thermomètre compte pour { $step } W et l’heure de lecture pour { $moment } W, en somme quadratique ; les deux en font partie. Deux intervalles voisins partagent un relevé, la plus grande part s’annule donc au long d’une série ; le reste est l’essentiel de ce que la dispersion et les jours apportent au résultat, et un thermomètre plus fin le réduirait.
+budget-note-assumed = Pour { $quantities }, le fichier de campagne n’indique ni incertitude ni classe ; la classe la plus prudente est donc supposée. Indiquer ce qui a été utilisé réduira très probablement l’incertitude.
+budget-note-resolution = Dans la dispersion de { $scatter } W par intervalle, la résolution du thermomètre compte pour { $step } W et l’heure de lecture pour { $moment } W, en somme quadratique ; les deux en font partie.
+budget-note-resolution-most = Dans la dispersion de { $scatter } W par intervalle, la résolution du thermomètre compte pour { $step } W et l’heure de lecture pour { $moment } W, en somme quadratique ; les deux en font partie. Deux intervalles voisins partagent un relevé, la plus grande part s’annule donc au long d’une série ; le reste est l’essentiel de ce que la dispersion et les jours apportent au résultat, et un thermomètre plus fin le réduirait.
 
 ## Regression and uncertainty: check by Monte Carlo
 #
 # Two sentences, one after the other: what was drawn, and what follows from it.
 
-drawn-none = Pas de contrôle de Monte-Carlo : l’irradiance est si incertaine que certains tirages tombent à zéro ou en dessous. L’intervalle n’est alors guère qu’une conjecture.
-drawn-holds = Monte-Carlo, { $trials } tirages des mêmes erreurs à travers relevés, puissance, régression et droite : { $lower } à { $upper } W pour 95 %, dans la tolérance de { $tolerance } W. L’intervalle est celui du bilan.
-drawn-apart = Monte-Carlo, { $trials } tirages des mêmes erreurs à travers relevés, puissance, régression et droite : { $lower } à { $upper } W pour 95 %. C’est jusqu’à { $apart } W d’écart avec les { $from } à { $to } W du bilan, au-delà de la tolérance de { $tolerance } W.
-drawn-because-divided = Le motif : la puissance est divisée par une irradiance dont l’incertitude-type est de { $percent } % ; une erreur d’un côté déplace donc le résultat plus que la même erreur de l’autre.
-drawn-because-curved = Le motif : les erreurs autres que celle de l’irradiance n’agissent pas en proportion.
-drawn-because-limits = Le motif : les erreurs connues par leurs seules limites n’ont pas de queues, alors que le bilan leur en prête.
-drawn-because-few = Le motif : avec { $freedom ->
+drawn-none = Pas de contrôle de Monte-Carlo : l’irradiance est si incertaine que certains tirages tombent à zéro ou en dessous. L’intervalle n’est alors guère qu’une conjecture.
+drawn-holds = Monte-Carlo, { $trials } tirages des mêmes erreurs à travers relevés, puissance, régression et droite : { $lower } à { $upper } W pour 95 %, dans la tolérance de { $tolerance } W. L’intervalle est celui du bilan.
+drawn-apart = Monte-Carlo, { $trials } tirages des mêmes erreurs à travers relevés, puissance, régression et droite : { $lower } à { $upper } W pour 95 %. C’est jusqu’à { $apart } W d’écart avec les { $from } à { $to } W du bilan, au-delà de la tolérance de { $tolerance } W.
+drawn-because-divided = Le motif : la puissance est divisée par une irradiance dont l’incertitude-type est de { $percent } % ; une erreur d’un côté déplace donc le résultat plus que la même erreur de l’autre.
+drawn-because-curved = Le motif : les erreurs autres que celle de l’irradiance n’agissent pas en proportion.
+drawn-because-limits = Le motif : les erreurs connues par leurs seules limites n’ont pas de queues, alors que le bilan leur en prête.
+drawn-because-few = Le motif : avec { $freedom ->
     [one] { $freedom } degré
    *[other] { $freedom } degrés
 } de liberté, le t de Student et une loi normale ne se combinent pas exactement comme une racine de somme de carrés.
-drawn-because-unsettled = Le motif : les tirages eux-mêmes ; avec { $freedom ->
+drawn-because-unsettled = Le motif : les tirages eux-mêmes ; avec { $freedom ->
     [one] { $freedom } degré
    *[other] { $freedom } degrés
 } de liberté, leurs bornes se stabilisent lentement.
@@ -890,10 +896,10 @@ outlook-intervals-and-days = { $intervals ->
     }
 # { $heaviest }: one of the sentences that follow.
 outlook-out-of-reach = Les ± { $target } W visés ne peuvent pas être atteints avec plus d’intervalles : les instruments seuls laissent ± { $least } W. { $heaviest }
-heaviest-irradiance = L’éclairement pèse le plus.
-heaviest-clear-sky = L’éclairement estimé pèse le plus.
-heaviest-conversion = L’éclairement ramené face au soleil pèse le plus.
-heaviest-distance = L’éclairement à la station pèse le plus.
+heaviest-irradiance = L’irradiance pèse le plus.
+heaviest-clear-sky = L’irradiance estimée pèse le plus.
+heaviest-conversion = L’irradiance ramenée face au soleil pèse le plus.
+heaviest-distance = L’irradiance à la station pèse le plus.
 heaviest-water-temperature = La température de l’eau pèse le plus.
 heaviest-water-scale = L’échelle du thermomètre de l’eau pèse le plus.
 heaviest-ambient-temperature = La température ambiante pèse le plus.
@@ -901,8 +907,8 @@ heaviest-ambient-scale = L’échelle du thermomètre de l’air ambiant pèse l
 heaviest-water-mass = La masse d’eau pèse le plus.
 heaviest-specific-heat = La chaleur massique de l’eau pèse le plus.
 heaviest-clock-rate = Le temps pèse le plus.
-outlook-too-far = Les ± { $target } W visés demanderaient plus d’intervalles que personne n’en mesure, en supposant la dispersion vue jusqu’ici.
-outlook-too-far-one-day = Les ± { $target } W visés demanderaient plus d’intervalles que personne n’en mesure, en supposant la dispersion vue jusqu’ici et que les jours ne diffèrent pas.
+outlook-too-far = Les ± { $target } W visés demanderaient plus d’intervalles qu’on n’en mesure en pratique, en supposant la dispersion vue jusqu’ici.
+outlook-too-far-one-day = Les ± { $target } W visés demanderaient plus d’intervalles qu’on n’en mesure en pratique, en supposant la dispersion vue jusqu’ici et que les jours ne diffèrent pas.
 
 ## Page one, and regression and uncertainty: what limits the number most
 
@@ -922,44 +928,44 @@ limits-most-other = La plus grande part du ± vient de la chaleur massique de l�
 
 ## Regression and uncertainty: days, neighbours and single intervals
 
-days-one = Tous les intervalles retenus sont d’un seul jour : on ne peut pas dire combien les jours diffèrent, cela n’est donc pas dans l’incertitude. Un autre jour peut bien donner un résultat hors de la plage indiquée.
+days-one = Tous les intervalles retenus sont d’un seul jour : on ne peut pas dire combien les jours diffèrent, cela n’est donc pas dans l’incertitude. Un autre jour peut donner un résultat hors de la plage indiquée.
 days-too-few-intervals = Trop peu d’intervalles pour distinguer les jours de la dispersion ; ce dont les jours diffèrent n’est pas dans l’incertitude.
 days-no-scatter = Les intervalles se trouvent sur les droites de leurs jours sans aucune dispersion, les jours ne peuvent donc pas être testés.
-days-test = F({ $between } ; { $within }) = { $statistic }, { $p }
+days-test = F({ $between } ; { $within }) = { $statistic }, { $p }
 # { $numbers }: days-numbers. One of days-left-out and days-left-out-two follows
 # after the first three.
 days-differ = Les jours diffèrent de plus que n’explique la dispersion au sein des jours ({ $numbers }).
 days-not-shown = Les jours ne diffèrent pas de plus que n’explique la dispersion au sein des jours ({ $numbers }).
-days-count = Ce sont les { $days } jours, non les { $intervals } intervalles, qui comptent comme observations indépendantes : chaque jour est laissé de côté tour à tour, ce qui couvre les différences de niveau et de pente et laisse { $freedom ->
+days-count = Ce sont les { $days } jours, non les { $intervals } intervalles, qui comptent comme observations indépendantes : chaque jour est laissé de côté tour à tour, ce qui couvre les différences de niveau et de pente et laisse { $freedom ->
     [one] { $freedom } degré
    *[other] { $freedom } degrés
 } de liberté.
-days-count-two = Ce sont les { $days } jours, non les { $intervals } intervalles, qui comptent comme observations indépendantes : chaque jour est laissé de côté tour à tour, avec { $freedom ->
+days-count-two = Ce sont les { $days } jours, non les { $intervals } intervalles, qui comptent comme observations indépendantes : chaque jour est laissé de côté tour à tour, avec { $freedom ->
     [one] { $freedom } degré
    *[other] { $freedom } degrés
-} de liberté. Deux jours disent peu de la façon dont les jours diffèrent ; l’intervalle est donc large.
-days-agree = Laisser de côté tour à tour chacun des { $days } jours donne un intervalle plus étroit que la dispersion des intervalles ; c’est donc cette dispersion qui compte.
-days-cannot-be-left-out = Aucun jour ne peut être laissé de côté, car les autres ne donnent pas de droite : l’incertitude repose sur les intervalles, et ce que ferait un autre jour n’y est pas.
-neighbours-drift = Durbin–Watson au sein des séries d = { $statistic } (2 : indépendants), bilatéral { $p } : des intervalles voisins s’écartent du même côté (autocorrélation positive), comme quand l’orientation ou le ciel dérive.
-neighbours-share = Durbin–Watson au sein des séries d = { $statistic } (2 : indépendants), bilatéral { $p } : des intervalles voisins partagent un relevé de l’eau, leurs erreurs alternent donc.
-neighbours-by-turns = Durbin–Watson au sein des séries d = { $statistic } (2 : indépendants), bilatéral { $p } : les erreurs d’intervalles voisins alternent, plus que ne l’explique le relevé de l’eau qu’ils partagent ; réorienter un intervalle sur deux a cet effet.
-neighbours-not-shown = Durbin–Watson au sein des séries d = { $statistic } (2 : indépendants), bilatéral { $p } : aucune autocorrélation démontrée.
-influential = Intervalles influents (distance de Cook > 4/n), aucun retiré : { $intervals }.
-influential-more = Intervalles influents (distance de Cook > 4/n), aucun retiré : { $intervals } ; et { $more } de plus.
-influential-one = { $date } { $time } ({ $distance } ; sans lui { $power } W)
+} de liberté. Deux jours disent peu de la façon dont les jours diffèrent ; l’intervalle est donc large.
+days-agree = Laisser de côté tour à tour chacun des { $days } jours donne un intervalle plus étroit que la dispersion des intervalles ; c’est donc cette dispersion qui compte.
+days-cannot-be-left-out = Aucun jour ne peut être laissé de côté, car les autres ne donnent pas de droite : l’incertitude repose sur les intervalles, et ce que ferait un autre jour n’y est pas.
+neighbours-drift = Durbin–Watson au sein des séries d = { $statistic } (2 : indépendants), bilatéral { $p } : des intervalles voisins s’écartent du même côté (autocorrélation positive), comme quand l’orientation ou le ciel dérive.
+neighbours-share = Durbin–Watson au sein des séries d = { $statistic } (2 : indépendants), bilatéral { $p } : des intervalles voisins partagent un relevé de l’eau, leurs erreurs alternent donc.
+neighbours-by-turns = Durbin–Watson au sein des séries d = { $statistic } (2 : indépendants), bilatéral { $p } : les erreurs d’intervalles voisins alternent, plus que ne l’explique le relevé de l’eau qu’ils partagent ; réorienter un intervalle sur deux a cet effet.
+neighbours-not-shown = Durbin–Watson au sein des séries d = { $statistic } (2 : indépendants), bilatéral { $p } : aucune autocorrélation démontrée.
+influential = Intervalles influents (distance de Cook > 4/n), aucun retiré : { $intervals }.
+influential-more = Intervalles influents (distance de Cook > 4/n), aucun retiré : { $intervals } ; et { $more } de plus.
+influential-one = { $date } { $time } ({ $distance } ; sans lui { $power } W)
 
 ## Provenance
 
 # { $limit }: a key of the campaign file, with its value; { $what }: a message that begins
 # with limit-.
-deviation-limit = Limite propre : { $what } { $limit }.
+deviation-limit = Limite propre : { $what } { $limit }.
 # guard = true est écrit dans le fichier de campagne et reste tel quel.
-deviation-guard = Règle de décision propre : l’incertitude est comptée contre chaque limite, ce que la norme ne demande pas.
+deviation-guard = Règle de décision propre : l’incertitude est comptée contre chaque limite, ce que la norme ne demande pas.
 # { $from }, { $to }: times. { $reason }: the tester's own words.
 deviation-excluded = { $run } : de { $from } à { $to } exclu par l’opérateur : { $reason }.
 deviation-excluded-no-reason = { $run } : de { $from } à { $to } exclu par l’opérateur : aucune raison donnée.
 deviation-findings = Voir aussi les écarts constatés en tête de ce rapport.
-deviation-interval = Durée d’intervalle : { $shortest } à { $longest } s sont acceptées, la puissance étant prise sur la durée réelle ; la norme demande { $practice } s.
+deviation-interval = Durée d’intervalle : { $shortest } à { $longest } s sont acceptées, la puissance étant prise sur la durée réelle ; la norme demande { $practice } s.
 # Labels stand at the left; there is room for 20 letters.
 made-with = programme
 made-issued = établi
@@ -969,79 +975,80 @@ made-solar-time-text = NREL/TP-560-34302, d’après l’heure et la longitude
 made-boiling = point d’ébullition
 made-boiling-text = atmosphère ISO 2533 là où aucune pression n’a été mesurée, saturation IAPWS-IF97
 made-decision = règle de décision
-made-decision-text = chaque limite est confrontée à la valeur observée, sans tenir compte de son incertitude, et est respectée quand elle est atteinte exactement : l’acceptation simple de JCGM 106:2012
-made-decision-guarded = chaque limite est confrontée à la valeur observée avec son incertitude élargie (k = { $factor }), et est respectée quand toute cette plage est en deçà : irradiance ± { $irradiance } %, eau ± { $water } K, air ± { $ambient } K, une heure d’horloge ± { $clock } s, masse d’eau ± { $mass } %, { $wind } ; surface de captation, comptages et R² sans elle : l’acceptation avec bande de garde de JCGM 106:2012, 8.3, et ILAC-G8
+made-decision-text = chaque limite est confrontée à la valeur observée, sans tenir compte de son incertitude, et est respectée quand elle est atteinte exactement : l’acceptation simple de JCGM 106:2012
+made-decision-guarded = chaque limite est confrontée à la valeur observée avec son incertitude élargie (k = { $factor }), et est respectée quand toute cette plage est en deçà : irradiance ± { $irradiance } %, eau ± { $water } K, air ± { $ambient } K, une heure d’horloge ± { $clock } s, masse d’eau ± { $mass } %, { $wind } ; surface de captation, comptages et R² sans elle : l’acceptation avec bande de garde de JCGM 106:2012, 8.3, et ILAC-G8
 made-decision-wind = vent ± { $wind } m/s
 made-decision-no-wind = vent sans elle, car son incertitude n’est pas indiquée
-made-irradiance = éclairement
+# As in English
+made-irradiance = irradiance
 # { $way }: one of the messages that begin with estimated-.
-made-irradiance-text = estimé { $way } ; plan normal au rayonnement direct d’après Liu et Jordan 1963
+made-irradiance-text = estimée { $way } ; plan normal au rayonnement direct d’après Liu et Jordan 1963
 # Linke turbidity: how much haze a clear sky has.
-made-irradiance-stated = estimé { $way }, trouble de Linke { $turbidity } comme indiqué ; plan normal au rayonnement direct d’après Liu et Jordan 1963
-made-irradiance-usual = estimée { $way }, trouble de Linke { $turbidity } (pratique courante) ; plan normal au rayonnement direct d’après Liu et Jordan 1963
-unchecked-memory = Cités de mémoire, sans le texte sous les yeux : { $works }. Les calculs sont vérifiés par des exemples publiés et un second calcul indépendant ; ces valeurs ne le sont pas. Vérifiez celles dont dépend une décision.
-unchecked-common = « Pratique courante » signifie qu’aucune source publiée n’est connue.
+made-irradiance-stated = estimée { $way }, trouble de Linke { $turbidity } comme indiqué ; plan normal au rayonnement direct d’après Liu et Jordan 1963
+made-irradiance-usual = estimée { $way }, trouble de Linke { $turbidity } (pratique courante) ; plan normal au rayonnement direct d’après Liu et Jordan 1963
+unchecked-memory = Cités de mémoire, sans le texte sous les yeux : { $works }. Les calculs sont vérifiés par des exemples publiés et un second calcul indépendant ; ces valeurs ne le sont pas. Vérifiez celles dont dépend une décision.
+unchecked-common = « Pratique courante » signifie qu’aucune source publiée n’est connue.
 memory-s580 = ASAE S580.1 (ses limites, ici dans nos propres termes, et la place qu’elle veut pour les capteurs)
 memory-decision = JCGM 106:2012 (la règle de décision)
 memory-decision-guarded = JCGM 106:2012 et ILAC-G8 (la règle de décision)
 memory-iec-60751 = IEC 60751 (tolérance des thermomètres à résistance)
 memory-clear-sky = Reno, Hansen et Stein 2012 (les 5 % d’un modèle de ciel clair)
 memory-conversion = Gueymard et Ruiz-Arias 2016 (la dispersion du rayonnement direct)
-memory-balance = Funk et Larson 1998 (le bilan thermique ; son résumé a été lu) ; Lahkar, Bhamu et Samdarshi 2012 (le rapport optothermique)
+memory-balance = Funk et Larson 1998 (le bilan thermique ; son résumé a été lu) ; Lahkar, Bhamu et Samdarshi 2012 (le rapport optothermique)
 memory-dry = Mullick, Kandpal et Saxena 1987 (le récipient à sec)
 memory-box = Mullick, Kandpal et Saxena 1987 et IS 13429 (facteurs de mérite)
 memory-dish = Mullick, Kandpal et Kumar 1991 (chiffres d’une parabole)
-memory-efficiency = Kumar, Vishwanath et Gupta 2012 (pic d’exergie ; son résumé a été lu)
+memory-efficiency = Kumar, Vishwanath et Gupta 2012 (pic d’exergie ; son résumé a été lu)
 memory-food = Chen 1985 et ASHRAE Handbook, Refrigeration (chaleurs massiques des aliments)
-memory-cautions = ISO 13732-1:2006 (brûlures) ; Ciochetti et Metcalf 1984 (pasteurisation)
+memory-cautions = ISO 13732-1:2006 (brûlures) ; Ciochetti et Metcalf 1984 (pasteurisation)
 report-end = Fin du rapport { $number }
 balance-one-day = tout a été mesuré en un seul jour, ou en des jours dont aucun ne peut être laissé de côté, les plages du gain et de la perte ne sont donc pas des plages à 95 %
-balance-one-day-remedy = faites des essais d’autres jours
-balance-irradiance-hardly-varied = l’éclairement n’a guère varié ({ $range } W/m²) : le gain et la perte ne se distinguent que par la température de l’eau, et ce qui est dit d’un autre éclairement repose sur le modèle
+balance-one-day-remedy = faire aussi des essais d’autres jours
+balance-irradiance-hardly-varied = l’irradiance n’a guère varié ({ $range } W/m²) : le gain et la perte ne se distinguent que par la température de l’eau, et ce qui est dit d’une autre irradiance repose sur le modèle
 balance-irradiance-hardly-varied-remedy = faites des essais par un soleil plus faible et par un soleil plus fort
 balance-loss-not-shown = la perte est de { $loss } W/K et peut être nulle ({ $range } W/K)
 balance-loss-not-shown-remedy = faites des essais sur une plage plus large de températures de l’eau, et sur plus de jours
-cooking-opinion = Les durées, quantités et mois de cette section, et la durée de chauffage en tête de ce rapport, sont une interprétation : ils découlent de l’essai et des hypothèses ci-dessous, et n’ont pas été mesurés.
+cooking-opinion = Les durées, quantités et mois de cette section, et la durée de chauffage en tête de ce rapport, sont une interprétation : ils découlent de l’essai et des hypothèses ci-dessous, et n’ont pas été mesurés.
 
 ## What it means for cooking
 
 cooking-no-line = Aucune droite n’a été ajustée, on ne peut donc donner aucune durée de chauffage.
-cooking-not-valid = Omis : les chiffres contredisent la physique, on ne peut donc rien en tirer pour les durées de chauffage, les aliments et les mois.
+cooking-not-valid = Omis : les chiffres contredisent la physique, on ne peut donc rien en tirer pour les durées de chauffage, les aliments et les mois.
 # A load of water, in the first column of a table.
 cooking-load-tested = { $load }, comme à l’essai
 cooking-no = non
-cooking-no-ends = non ; le chauffage cesse vers { $temperature }
+cooking-no-ends = non ; le chauffage cesse vers { $temperature }
 cooking-probably-not = probablement pas
-cooking-probably-not-ends = probablement pas ; le chauffage cesse vers { $temperature }
+cooking-probably-not-ends = probablement pas ; le chauffage cesse vers { $temperature }
 cooking-time-range = { $shortest } à { $longest }
 cooking-time-open = { $shortest } ou plus, peut-être jamais
 # As in English
 cooking-boil = { $time } ({ $range })
 cooking-foods-title = Aliments portés à la température de cuisson et maintenus à celle-ci en { $time } au plus
-cooking-foods-all = En { $time }, la durée de la fenêtre solaire, chacun de ces aliments est porté à sa température de cuisson et y est maintenu, en quantité égale à la charge de l’essai, { $load }, ou plus : { $foods }.
+cooking-foods-all = En { $time }, la durée de la fenêtre solaire, chacun de ces aliments est porté à sa température de cuisson et y est maintenu, en quantité égale à la charge de l’essai, { $load }, ou plus : { $foods }.
 # As in English
 cooking-food-and-how = { $food } ({ $cooked })
-cooking-foods-about = À partir de { $start } sous { $irradiance } W/m², pendant la fenêtre solaire ; au plus la charge de l’essai, { $load }, au-delà de laquelle l’essai ne dit rien. Chaleurs massiques : Chen 1985, avec les teneurs en eau de ASHRAE Handbook, Refrigeration. Températures et durées de cuisson : pratique courante ; { $safe } : USDA FSIS. Estimation : vérifiez avec un thermomètre dans l’aliment.
+cooking-foods-about = À partir de { $start } sous { $irradiance } W/m², pendant la fenêtre solaire ; au plus la charge de l’essai, { $load }, au-delà de laquelle l’essai ne dit rien. Chaleurs massiques : Chen 1985, avec les teneurs en eau de ASHRAE Handbook, Refrigeration. Températures et durées de cuisson : pratique courante ; { $safe } : USDA FSIS. Estimation : vérifiez avec un thermomètre dans l’aliment.
 cooking-amount-or-more = { $amount } ou plus
 cooking-cooked-at = { $temperature } pendant { $time }
 cooking-amount-range = { $lowest } à { $highest }
 cooking-amount-up-to = jusqu’à { $highest }, peut-être rien
 cooking-amount-none = rien
 cooking-amount-probably-none = probablement rien
-cooking-heat-ends = Sous { $irradiance } W/m², le chauffage cesse à une température de l’eau de { $end } ({ $range }), où la puissance atteint zéro ; l’eau bout ici à { $boiling }.
-cooking-heat-ends-or-boils = Il risque de ne pas porter l’eau à l’ébullition, { $boiling } ici : sous { $irradiance } W/m², le chauffage cesse, d’après la droite, vers { $end }, valeur incertaine (de { $lowest } à l’ébullition).
-cooking-ends-perhaps = L’eau bout ici à { $boiling }, probablement pendant que le cuiseur chauffe encore ; d’après la plage de la droite, le chauffage peut cesser dès { $lowest }.
-cooking-ends-above = L’eau bout ici à { $boiling } ; le cuiseur chauffe encore à l’ébullition.
-cooking-never-ends = La puissance ne baisse pas quand l’eau chauffe, on ne peut donc en tirer aucune fin du chauffage ; l’eau bout ici à { $boiling }.
-cooking-light-of-test = Irradiance constante de { $irradiance } W/m² dans le plan du capteur, la moyenne des intervalles retenus, à laquelle la droite n’a pas à changer d’échelle ; vent comme dans les intervalles retenus, cuiseur réorienté comme pendant l’essai.
-cooking-light-asked = Irradiance constante de { $irradiance } W/m² dans le plan du capteur, comme la campagne le demande, avec la puissance d’après le bilan thermique ; vent comme dans les intervalles retenus, cuiseur réorienté comme pendant l’essai.
+cooking-heat-ends = Sous { $irradiance } W/m², le chauffage cesse à une température de l’eau de { $end } ({ $range }), où la puissance atteint zéro ; l’eau bout ici à { $boiling }.
+cooking-heat-ends-or-boils = Il risque de ne pas porter l’eau à l’ébullition, { $boiling } ici : sous { $irradiance } W/m², le chauffage cesse, d’après la droite, vers { $end }, valeur incertaine (de { $lowest } à l’ébullition).
+cooking-ends-perhaps = L’eau bout ici à { $boiling }, probablement pendant que le cuiseur chauffe encore ; d’après la plage de la droite, le chauffage peut cesser dès { $lowest }.
+cooking-ends-above = L’eau bout ici à { $boiling } ; le cuiseur chauffe encore à l’ébullition.
+cooking-never-ends = La puissance ne baisse pas quand l’eau chauffe, on ne peut donc en tirer aucune fin du chauffage ; l’eau bout ici à { $boiling }.
+cooking-light-of-test = Irradiance constante de { $irradiance } W/m² dans le plan du capteur, la moyenne des intervalles retenus, à laquelle la droite n’a pas à changer d’échelle ; vent comme dans les intervalles retenus, cuiseur réorienté comme pendant l’essai.
+cooking-light-asked = Irradiance constante de { $irradiance } W/m² dans le plan du capteur, comme la campagne le demande, avec la puissance d’après le bilan thermique ; vent comme dans les intervalles retenus, cuiseur réorienté comme pendant l’essai.
 cooking-air-mean = Température ambiante { $ambient }, la moyenne des intervalles retenus.
 cooking-air-asked = Température ambiante { $ambient }, comme la campagne le demande.
-cooking-assumed-load = Toute charge absorbe la puissance de la charge de l’essai ; des charges beaucoup plus petites ou plus grandes en absorbent moins ou plus. La chaleur emmagasinée par la marmite n’est pas comptée. Au-delà des températures des intervalles retenus, la droite est prolongée telle quelle.
+cooking-assumed-load = Toute charge absorbe la puissance de la charge de l’essai ; des charges beaucoup plus petites ou plus grandes en absorbent moins ou plus. La chaleur emmagasinée par la marmite n’est pas comptée. Au-delà des températures des intervalles retenus, la droite est prolongée telle quelle.
 cooking-assumed-edges = Les plages suivent la bande à 95 % de la puissance, instruments compris, et valent pour la moyenne de nombreux chauffages, non pour un seul.
-cooking-assumed-edges-one-day = Les plages suivent la bande de la puissance, instruments compris ; elle est d’un seul jour et non à 95 %, si bien qu’un autre jour les durées peuvent en sortir.
-cooking-no-months = Aucun mois n’est donné : l’irradiance a été mesurée dans le plan horizontal, et un jour clair le cuiseur reçoit celle du plan qui fait face au soleil.
-cooking-assumed-water = L’eau n’est pas un aliment : les aliments chauffent plus lentement, et soulever le couvercle coûte de nombreuses minutes.
+cooking-assumed-edges-one-day = Les plages suivent la bande de la puissance, instruments compris ; elle est d’un seul jour et non à 95 %, si bien qu’un autre jour les durées peuvent en sortir.
+cooking-no-months = Aucun mois n’est donné : l’irradiance a été mesurée dans le plan horizontal, et un jour clair le cuiseur reçoit celle du plan qui fait face au soleil.
+cooking-assumed-water = L’eau n’est pas un aliment : les aliments chauffent plus lentement, et soulever le couvercle coûte de nombreuses minutes.
 food-potatoes = pommes de terre, en morceaux
 food-carrots = carottes, en morceaux
 food-cabbage = chou, émincé
@@ -1051,22 +1058,22 @@ food-fish = poisson (cabillaud)
 
 ## Clear days through the year
 
-year-note-balance = Estimation pour le 15 de chaque mois sous un ciel clair (Ineichen et Perez 2002), en comptant les heures avec { $irradiance } W/m² ou plus dans le plan normal au rayonnement direct ; nuages et brume la réduisent. Chaleur : d’après le bilan thermique, dans de l’eau à { $difference } K au-dessus de l’air ; la moyenne des mois est de { $mean } kWh par jour. Température ambiante { $ambient } toute l’année, cuiseur orienté toute la journée.
-year-note-water = Eau : charges de { $load }, l’une après l’autre, chacune portée de { $start } à { $end } et maintenue pendant { $time } (Ciochetti et Metcalf 1984) ; 1 kg est compté comme 1 L. Le chauffage commence à { $start }, les litres ne se déduisent donc pas de la chaleur indiquée à côté. L’OMS constate que les virus ne meurent que lentement entre 60 °C et 65 °C : quand vous le pouvez, portez l’eau à gros bouillons, et lisez la mise en garde sur l’eau de boisson. Pour l’eau claire seulement ; la chaleur n’enlève pas les produits chimiques.
-year-caption = Barres : estimation ; moustaches : sa plage due à la seule incertitude du bilan thermique. Heures avec { $irradiance } W/m² ou plus : de { $fewest } à { $most }.
+year-note-balance = Estimation pour le 15 de chaque mois sous un ciel clair (Ineichen et Perez 2002), en comptant les heures avec { $irradiance } W/m² ou plus dans le plan normal au rayonnement direct ; nuages et brume la réduisent. Chaleur : d’après le bilan thermique, dans de l’eau à { $difference } K au-dessus de l’air ; la moyenne des mois est de { $mean } kWh par jour. Température ambiante { $ambient } toute l’année, cuiseur orienté toute la journée.
+year-note-water = Eau : charges de { $load }, l’une après l’autre, chacune portée de { $start } à { $end } et maintenue pendant { $time } (Ciochetti et Metcalf 1984) ; 1 kg est compté comme 1 L. Le chauffage commence à { $start }, les litres ne se déduisent donc pas de la chaleur indiquée à côté. L’OMS constate que les virus ne meurent que lentement entre 60 °C et 65 °C : quand vous le pouvez, portez l’eau à gros bouillons, et lisez la mise en garde sur l’eau de boisson. Pour l’eau claire seulement ; la chaleur n’enlève pas les produits chimiques.
+year-caption = Barres : estimation ; moustaches : sa plage due à la seule incertitude du bilan thermique. Heures avec { $irradiance } W/m² ou plus : de { $fewest } à { $most }.
 # As in English
 year-hours-of = { $hours } ({ $month })
 year-axis-heat = chaleur par jour, MJ
 year-axis-water = eau pasteurisée par jour, L
 year-alt = Deux diagrammes en barres sur les mois d’une année. { $months }.
-year-alt-month = { $month } : { $heat } MJ ({ $heats }) par jour, { $water } L ({ $waters })
+year-alt-month = { $month } : { $heat } MJ ({ $heats }) par jour, { $water } L ({ $waters })
 fuel-name = combustible
 fuel-heat = chaleur par jour clair
 fuel-heat-text = { $heat } MJ, la moyenne des mois ci-dessus
 fuel-value = pouvoir calorifique inférieur
 fuel-stove = rendement du fourneau
 fuel-days = jours par an
-fuel-result = Avec ces hypothèses, toutes de l’opérateur, la même chaleur demanderait, selon l’estimation, { $best } kg de combustible ({ $fuel }) par an ({ $range } kg selon la seule incertitude de l’évaluation). Il n’est économisé que dans la mesure où le feu n’est vraiment pas allumé ; rien n’est promis.
+fuel-result = Avec ces hypothèses, toutes de l’opérateur, la même chaleur demanderait, selon l’estimation, { $best } kg de combustible ({ $fuel }) par an ({ $range } kg selon la seule incertitude du résultat). Il n’est économisé que dans la mesure où le feu n’est vraiment pas allumé ; rien n’est promis.
 
 ## Cautions
 #
@@ -1076,7 +1083,7 @@ fuel-result = Avec ces hypothèses, toutes de l’opérateur, la même chaleur d
 
 caution-first = Les règlements locaux, et la pratique des professionnels habilités à travailler selon ces règlements, passent avant tout ce que contient ce rapport. Le rapport évalue la chaleur ; il ne se prononce pas sur la sécurité du cuiseur ni sur celle des aliments.
 caution-governs = Tant qu’une personne de langue française n’a pas vérifié cette traduction, c’est le texte anglais qui fait foi.
-caution-burns-title = Brûlures et échaudures
+caution-burns-title = Brûlures par contact, liquide ou vapeur
 caution-burns-text = La marmite, son couvercle, le vitrage, la grille et la vapeur sont assez chauds pour brûler au moindre contact, bien avant que l’eau ne bouille : le métal nu brûle vers 65 °C en l’espace d’une seconde et vers 51 °C en l’espace d’une minute. Mettez des gants secs, ouvrez le couvercle en l’écartant de vous, et mettez le cuiseur à l’ombre et laissez reposer la marmite avant de la porter. Le verre chaud se fend au contact de l’eau froide, et un tube étroit peut projeter son eau bouillante.
 caution-light-title = Lumière concentrée et éblouissement
 caution-light-text = Ne regardez jamais dans le foyer, ni vers le soleil ou son image dans un réflecteur ou un panneau : aucune paire de lunettes de soleil ne rend cela sans danger, et des verres foncés ne suffisent pas près du foyer. Gardez la tête et les mains hors du faisceau. Détournez le réflecteur du soleil, ou mettez-le à l’ombre, avant de tendre la main vers la marmite. Attention : il peut éblouir les voisins, les conducteurs et les passants.
@@ -1093,8 +1100,8 @@ caution-materials-text = Qui fait l’essai reste des heures au soleil : chapea
 caution-food-title = Sécurité des aliments
 caution-food-text = Les bactéries se multiplient vite entre 5 °C et 60 °C. Les aliments ne doivent pas rester dans cette plage plus de deux heures en tout, plus d’une heure là où l’air dépasse 32 °C ; un cuiseur qui chauffe lentement, ou un nuage, peut leur faire dépasser cette durée, et réchauffer n’efface pas ce qui s’est formé entre-temps. Mesurez à l’intérieur de l’aliment : au moins 74 °C partout. Gardez les aliments chauds à 60 °C ou plus. En cas de doute, jetez-les.
 caution-water-title = Eau de boisson
-caution-water-text = La chaleur tue les germes ; l’ébullition n’enlève ni produits chimiques, ni sel, ni saleté. Portez toute l’eau à gros bouillons et laissez-la bouillir une minute, trois au-dessus de 1500 m. Moins de chaleur demande plus de temps et est moins sûr : 65 °C maintenus pendant six minutes, c’est ce qu’on appelle pasteurisé, et les virus ne meurent que lentement entre 60 °C et 65 °C. Laissez refroidir l’eau couverte, dans le récipient où elle a chauffé.
-caution-sources = Sources. Brûlures : ISO 13732-1:2006. Aliments : USDA FSIS, zone de danger de 40 à 140 °F, règle des deux heures et températures minimales sûres, dont la plus haute est 74 °C, celle de la volaille et des restes ; OMS, Cinq clés pour des aliments plus sûrs, 5 °C à 60 °C. Eau : avis de faire bouillir l’eau de l’US EPA (1 min, 3 min au-dessus de 5000 ft), cité dans Emerging Infectious Diseases 31(8), 2025 ; WHO/FWC/WSH/15.02 ; Ciochetti et Metcalf 1984, Appl. Environ. Microbiol. 47. Tout le reste : pratique courante.
+caution-water-text = La chaleur tue les germes ; l’ébullition n’enlève ni produits chimiques, ni sel, ni saleté. Portez toute l’eau à gros bouillons et laissez-la bouillir une minute, trois au-dessus de 1500 m. Moins de chaleur demande plus de temps et est moins sûr : 65 °C maintenus pendant six minutes, c’est ce qu’on appelle pasteurisé, et les virus ne meurent que lentement entre 60 °C et 65 °C. Laissez refroidir l’eau couverte, dans le récipient où elle a chauffé.
+caution-sources = Sources. Brûlures : ISO 13732-1:2006. Aliments : USDA FSIS, zone de danger de 40 à 140 °F, règle des deux heures et températures minimales sûres, dont la plus haute est 74 °C, celle de la volaille et des restes ; OMS, Cinq clés pour des aliments plus sûrs, 5 °C à 60 °C. Eau : avis de faire bouillir l’eau de l’US EPA (1 min, 3 min au-dessus de 5000 ft), cité dans Emerging Infectious Diseases 31(8), 2025 ; WHO/FWC/WSH/15.02 ; Ciochetti et Metcalf 1984, Appl. Environ. Microbiol. 47. Tout le reste : pratique courante.
 
 ## Notices: what a reader should know about the logs
 #
@@ -1123,12 +1130,12 @@ notice-quantity-in-both = { $quantity } : dans { $log } et dans { $weather } 
 notice-weather-in-part = { $weather } ne couvre qu’une partie de { $log } ; vérifiez les horloges des deux (time_zone, weather_clock_offset_s)
 # { $parts } and { $readings } are a notice-log-parts and a notice-log-readings.
 notice-log-split-bounded = { $log } : partagé en { $runs ->
-        [one] { $runs } essai
-       *[other] { $runs } essais
-    } selon les dates et les trous, chacun du début à la fin de l’essai ; laissés de côté : { $parts } et { $readings }
+        [one] { $runs } série
+       *[other] { $runs } séries
+    } selon les dates et les trous, chacun du début à la fin de la série ; laissés de côté : { $parts } et { $readings }
 notice-log-split-rising = { $log } : partagé en { $runs ->
-        [one] { $runs } essai
-       *[other] { $runs } essais
+        [one] { $runs } série
+       *[other] { $runs } séries
     } selon les dates et les trous, chacun de l’eau la plus froide à la plus chaude, là où elle monte de { $rise } K ou plus ; laissés de côté : { $parts } et { $readings }
 notice-log-parts = { $count ->
         [one] { $count } partie
@@ -1154,15 +1161,15 @@ notice-sensors-incomplete = { $log } : à { $readings ->
         [one] { $readings } instant
        *[other] { $readings } instants
     }, un des capteurs ({ $quantity }) n’a pas de relevé ; la moyenne des autres y fait un saut s’ils diffèrent
-notice-long-run = { $log } : les relevés s’étendent sur { $days } jours, un essai est un seul chauffage en un jour ; vérifiez les dates, fixez le début et la fin, ou split = "daily"
+notice-long-run = { $log } : les relevés s’étendent sur { $days } jours, une série est un seul chauffage en un jour ; vérifiez les dates, fixez le début et la fin, ou split = "daily"
 notice-above-boiling = { $log } : l’eau atteint { $highest }, au-dessus de son point d’ébullition de { $boiling } ici ; vérifiez le capteur, l’altitude ou la pression
 notice-odd-noon = { $log } : le midi solaire tombe à { $noon } à l’horloge ; vérifiez la longitude (est positif) et le fuseau horaire
 notice-column-not-found = { $log } : aucune colonne n’est comprise comme { $quantity }, ce qui compte comme non mesuré ; colonnes non lues : { $ignored } ; si l’une d’elles contient cette grandeur, nommez-la sous [columns]
 # { $files }: a list. --allow-outside is written on the command line and stays as it is.
-notice-outside = lu hors du dossier de la campagne, comme l’a permis la personne qui a fait ceci (--allow-outside) : { $files }
+notice-outside = lu hors du dossier de la campagne, comme l’a permis la personne qui a fait ceci (--allow-outside) : { $files }
 notice-trimmed = { $log } : { $readings ->
-        [one] { $readings } relevé avant le début de l’essai ou après sa fin laissé de côté
-       *[other] { $readings } relevés avant le début de l’essai ou après sa fin laissés de côté
+        [one] { $readings } relevé avant le début de la série ou après sa fin laissé de côté
+       *[other] { $readings } relevés avant le début de la série ou après sa fin laissés de côté
     }
 notice-no-intervals = { $log } : il n’y a pas deux relevés de l’eau séparés de { $shortest } à { $longest } minutes, il n’y a donc pas d’intervalle ; enregistrez à un pas dont la somme fait { $minutes } minutes
 notice-idle-exclusion = { $log } : la période exclue de { $from } à { $to } ne touche aucun intervalle ; vérifiez ses heures
@@ -1174,15 +1181,15 @@ danger-zone = entre { $cold } et { $hot }
 danger-measured = sécurité des aliments : dans { $run }, l’eau est restée { $zone } pendant { $time } ; les aliments ne doivent pas rester { $zone } plus de { $longest } en tout (USDA FSIS, OMS), là où les bactéries se multiplient : cuisez de plus petites quantités, commencez avec de l’eau chaude, et gardez viande, poisson, œufs, lait et riz cuit pour un soleil plus fort ou un autre fourneau
 danger-predicted = sécurité des aliments : { $predicted } ; les aliments ne doivent pas rester { $zone } plus de { $longest } en tout (USDA FSIS, OMS), là où les bactéries se multiplient : cuisez de plus petites quantités, commencez avec de l’eau chaude, et gardez viande, poisson, œufs, lait et riz cuit pour un soleil plus fort ou un autre fourneau
 danger-both = sécurité des aliments : dans { $run }, l’eau est restée { $zone } pendant { $time }, et { $predicted } ; les aliments ne doivent pas rester { $zone } plus de { $longest } en tout (USDA FSIS, OMS), là où les bactéries se multiplient : cuisez de plus petites quantités, commencez avec de l’eau chaude, et gardez viande, poisson, œufs, lait et riz cuit pour un soleil plus fort ou un autre fourneau
-danger-expected-never = on ne s’attend pas à ce que la charge essayée arrive à { $hot }
-danger-expected = on s’attend à ce que la charge essayée mette environ { $time } pour arriver à { $hot } ({ $shortest } à { $longest })
-danger-expected-open = on s’attend à ce que la charge essayée mette environ { $time } pour arriver à { $hot } ({ $shortest } ou plus, ou qu’elle n’y arrive pas)
+danger-expected-never = on ne s’attend pas à ce que la charge de l’essai arrive à { $hot }
+danger-expected = on s’attend à ce que la charge de l’essai mette environ { $time } pour arriver à { $hot } ({ $shortest } à { $longest })
+danger-expected-open = on s’attend à ce que la charge de l’essai mette environ { $time } pour arriver à { $hot } ({ $shortest } ou plus, et peut-être jamais)
 # What the line says, within the sentences above.
-notice-above-film = à température ambiante, la droite absorbe { $share } % du rayonnement solaire intercepté, plus que ce que renvoie un film réfléchissant (86 % ; pratique courante, sans source publiée) ; vérifiez la surface d’interception, la masse d’eau et l’éclairement
+notice-above-film = à température ambiante, la droite absorbe { $share } % du rayonnement solaire intercepté, plus que ce que renvoie un film réfléchissant (86 % ; pratique courante, sans source publiée) ; vérifiez la surface de captation, la masse d’eau et l’irradiance
 # { $taken } is a list of notice-instrument-taken.
 notice-instruments-assumed = incertitude non indiquée, on suppose donc l’instrument le plus prudent : { $taken } ; indiquez la classe ou l’incertitude sous [instruments]
 notice-instrument-taken = { $quantity } par { $class }
-notice-date-differs = { $log } : la date donnée pour l’essai est { $stated }, ses relevés commencent le { $found } ; les relevés comptent
+notice-date-differs = { $log } : la date donnée pour la série est { $stated }, ses relevés commencent le { $found } ; les relevés comptent
 
 ## How the logs were read
 
@@ -1194,7 +1201,8 @@ quantity-elapsed = temps écoulé
 quantity-water = température de l’eau
 quantity-vessel = température du récipient
 quantity-ambient = température ambiante
-quantity-irradiance = éclairement
+# As in English
+quantity-irradiance = irradiance
 quantity-wind = vitesse du vent
 skip-before-header = avant l’en-tête
 skip-units-row = unités sous l’en-tête
@@ -1232,7 +1240,7 @@ log-column-corrected = { $quantity } ({ $found_by }), { $unit } ({ $unit_from })
 found-campaign-file = fichier de campagne
 found-header = en-tête
 found-synonym = synonyme
-found-elimination = rien d’autre dans un journal météo
+found-elimination = rien d’autre dans un fichier météo
 unit-header = en-tête
 unit-units-row = ligne d’unités
 unit-campaign-file = fichier de campagne
@@ -1266,12 +1274,12 @@ time-date-and-time = date et heure
 # As in English
 time-ordered = { $order } ({ $from })
 time-clock-only = heure d’horloge, la première le { $date }
-time-stopwatch = temps écoulé depuis le début de l’essai
+time-stopwatch = temps écoulé depuis le début de la série
 time-since-1970 = { $unit } depuis 1970
 time-serial = jours de tableur depuis 1899-12-30
-time-elapsed = { $unit } depuis le début de l’essai (temps écoulé)
+time-elapsed = { $unit } depuis le début de la série (temps écoulé)
 zone-epoch = UTC (depuis 1970)
-zone-start = celui du début de l’essai
+zone-start = celui du début de la série
 zone-offsets = décalage à chaque ligne
 # { $zone } is a name such as Europe/Madrid, { $from } where it stands.
 # As in English
@@ -1288,7 +1296,7 @@ order-only-days = le seul ordre où chaque ligne est un jour
 order-first-row = la première ligne
 order-same-day = le même jour dans n’importe quel ordre
 order-only-following = le seul ordre où les jours se suivent
-order-run-date = la date de l’essai
+order-run-date = la date de la série
 order-year-month-day = année-mois-jour
 order-day-month-year = jour-mois-année
 order-month-day-year = mois-jour-année
@@ -1304,13 +1312,13 @@ order-month-day-year = mois-jour-année
 figure-difference = écart de température Td, eau moins ambiante, K
 # Upright, up to 45 letters.
 figure-power = puissance de cuisson normalisée Ps, W
-figure-power-estimated = Ps, W, avec éclairement estimé
+figure-power-estimated = Ps, W, avec irradiance estimée
 # As in English
 figure-power-short = Ps, W
 figure-power-short-estimated = Ps, W, estimée
 # In an empty figure.
 figure-no-interval = aucun intervalle complet, il n’y a donc rien à tracer
-figure-nothing-to-plot = éclairement non mesuré, il n’y a donc rien à tracer
+figure-nothing-to-plot = irradiance non mesurée, il n’y a donc rien à tracer
 # Beside the mark on the line, up to 18 letters with the number.
 figure-rating = { $power } W à 50 K
 
@@ -1357,7 +1365,7 @@ comparison-count = { $cookers ->
 comparison-sites = { $count } sites
 # In place of a long list of those who tested.
 comparison-authors = { $count } opérateurs
-comparison-statement = Les résultats ne valent que pour les cuiseurs tels qu’essayés. Ne reproduire qu’en entier.
+comparison-statement = Les résultats ne valent que pour les cuiseurs soumis à l’essai. Reproduction autorisée dans son intégralité seulement.
 # At the head of every page.
 comparison-mark-mixed = Procédures ou limites mélangées
 comparison-mark-not-valid = Non valide en partie
@@ -1379,7 +1387,7 @@ index-some-invented = Une partie des données est inventée, pour démonstration
 index-statement = Chaque résultat ne vaut que pour le cuiseur soumis à l’essai.
 index-no-rating = Aucune de ces campagnes n’a de résultat.
 # "compare" is a command.
-index-order = L’ordre est celui des nombres et ne dit pas quel cuiseur est le meilleur : les campagnes peuvent différer par le lieu, la météo, la charge et les instruments. La commande « simmerline compare » calcule si la différence entre deux d’entre elles est réelle.
+index-order = L’ordre est celui des nombres et ne dit pas quel cuiseur est le meilleur : les campagnes peuvent différer par le lieu, la météo, la charge et les instruments. La commande « simmerline compare » calcule si la différence entre deux d’entre elles est réelle.
 page-index-reports = Rapports et données
 index-web-page = rapport
 index-pdf = rapport en PDF
@@ -1389,13 +1397,13 @@ index-intervals = intervalles en tableau
 index-failed = { $count ->
     [one] Aucun rapport n’a été écrit sur une campagne
    *[other] Aucun rapport n’a été écrit sur { $count } campagnes
-} : { $names }. Le motif est affiché dans le terminal.
+} : { $names }. Le motif est affiché dans le terminal.
 index-caution = Les surfaces chaudes et la vapeur brûlent, le foyer peut rendre aveugle et allumer des incendies, et ces résultats ne disent rien de la sécurité des aliments. Lisez les mises en garde du rapport avant de cuisiner. Les règlements locaux et la pratique des professionnels habilités passent en premier.
 
 ## Comparison: what campaigns are called
 
 # A campaign's title within a sentence.
-calls-name = « { $name } »
+calls-name = « { $name } »
 # Some campaigns by the numbers that they have in the comparison: "2", or "1–4, 7".
 calls-numbers = { $count ->
         [one] nº { $numbers }
@@ -1410,13 +1418,13 @@ calls-numbers = { $count ->
 # As in English
 verdict-power = { $power } ± { $half_width } W
 verdict-power-indicative = { $power } (indicatif seulement)
-verdict-title-only = Un seul résultat valable : { $name }, { $power }
+verdict-title-only = Un seul résultat valable : { $name }, { $power }
 verdict-title-two = { $first } donne { $difference } de plus que { $second }
 verdict-title-two-alike = { $first } et { $second } ne se distinguent pas
 verdict-title-two-untold = On ne peut pas dire lequel donne plus, { $first } ou { $second }
-verdict-title-most = { $name } donne le plus : { $power }
+verdict-title-most = { $name } donne le plus : { $power }
 # Some cannot be held against it; or none can.
-verdict-title-most-told = { $name } donne le plus parmi ceux qui sont comparables : { $power }
+verdict-title-most-told = { $name } donne le plus parmi ceux qui sont comparables : { $power }
 verdict-title-alone = { $name } a le résultat le plus élevé, { $power }, mais n’est pas comparable aux autres
 verdict-title-leads-one = { $name } est en tête avec { $power }, mais ne se distingue pas de { $second }
 # { $others }: at least two.
@@ -1425,7 +1433,7 @@ verdict-title-leads = { $name } est en tête avec { $power }, mais { $others } a
 verdict-title-beaten-by-one = { $name } a le résultat le plus élevé, { $power }, mais à irradiance égale { $second } donne plus
 verdict-title-beaten = { $name } a le résultat le plus élevé, { $power }, mais à irradiance égale { $others } autres donnent plus
 # Counts of those held against the baseline { $name }.
-verdict-title-baseline = Face à { $name } ({ $power }) : { $more } au-dessus, { $less } au-dessous, { $alike } non distingués
+verdict-title-baseline = Face à { $name } ({ $power }) : { $more } au-dessus, { $less } au-dessous, { $alike } non distingués
 # Beside a large number, which is { $minuend } less { $subtrahend }.
 verdict-lead = { $minuend } moins { $subtrahend }, Ps(50), avec son intervalle à 95 %
 verdict-lead-common = { $minuend } moins { $subtrahend }, puissance à 700 W/m² et 50 K d’après les bilans thermiques, avec son intervalle à 95 %
@@ -1434,7 +1442,7 @@ verdict-in-all = { $shown } paires sur { $pairs } diffèrent de plus que ne l’
 verdict-untold-pairs = { $pairs ->
         [one] Une paire n’est pas comparable
        *[other] { $pairs } paires ne sont pas comparables
-    } : l’irradiance différait, et a été mesurée dans un autre plan, ou l’une des deux n’a pas de bilan thermique.
+    } : l’irradiance différait, et a été mesurée dans un autre plan, ou l’une des deux n’a pas de bilan thermique.
 
 ## Comparison: the ranking
 #
@@ -1445,7 +1453,7 @@ page-ranking-campaign = campagne
 # Over letters of groups, of which two campaigns that cannot be told apart have one in common.
 page-ranking-groups = non distingués
 # On a terminal: a difference with its interval and what it is of.
-terminal-lead = { $value } W ({ $interval } W) : { $label }
+terminal-lead = { $value } W ({ $interval } W) : { $label }
 # A header, over ranks.
 terminal-rank = nº
 # Over cells such as "0.94 · 45 · 4", in two lines.
@@ -1461,13 +1469,13 @@ ranking-per-cost = W par unité de coût
 ranking-from-first = de moins que le nº 1, W
 ranking-from-baseline = par rapport à la référence, W
 # Below the ranking.
-ranking-note-brackets = Une barre relie les campagnes qui ne se distinguent pas (95 % pour l’ensemble des { $pairs } paires, Holm) ; deux campagnes sans barre commune diffèrent.
+ranking-note-brackets = Une barre relie les campagnes qui ne se distinguent pas (95 % pour l’ensemble des { $pairs } paires, Holm) ; deux campagnes sans barre commune diffèrent.
 ranking-note-all-apart = Toutes se distinguent (95 % pour l’ensemble des { $pairs } paires, Holm).
 # Below the ranking, a list says of each rank from which others it cannot be told apart.
 ranking-note-alike = La liste ci-dessous indique de quelles autres chaque campagne ne se distingue pas (95 % pour l’ensemble des { $pairs } paires, Holm).
-ranking-note-not-held = Un tiret au lieu d’une barre : la campagne n’est comparable à aucune autre.
-ranking-note-differences = Différences avec leurs intervalles à 95 %. Gras : démontrée, 95 % pour l’ensemble des { $pairs } paires (Holm). Gris : non démontrée.
-ranking-note-common = * : l’irradiance moyenne différait ; la différence est donc celle des puissances à 700 W/m² et 50 K d’après les bilans thermiques.
+ranking-note-not-held = Un tiret au lieu d’une barre : la campagne n’est comparable à aucune autre.
+ranking-note-differences = Différences avec leurs intervalles à 95 %. Gras : démontrée, 95 % pour l’ensemble des { $pairs } paires (Holm). Gris : non démontrée.
+ranking-note-common = * : l’irradiance moyenne différait ; la différence est donc celle des puissances à 700 W/m² et 50 K d’après les bilans thermiques.
 ranking-note-data = Toutes les paires sont dans le fichier de données.
 page-ranking-continued = suite
 # Read out where a campaign has no bar.
@@ -1475,14 +1483,14 @@ page-ranking-alone = distinguée de toutes les autres
 # Read out to those who do not see the plot.
 ranking-alt = { $power } W, intervalle à 95 % { $range } W
 # What the marks of the plot mean.
-ranking-key-filled = Plein : conforme.
-ranking-key-open = Vide : indicatif seulement.
-ranking-key-struck = Barré : physiquement impossible, sans rang.
+ranking-key-filled = Plein : conforme.
+ranking-key-open = Vide : indicatif seulement.
+ranking-key-struck = Barré : physiquement impossible, sans rang.
 # { $names }: campaigns, with ";" between them.
-ranking-left-out = Sans résultat : { $names }.
+ranking-left-out = Sans résultat : { $names }.
 # { $level }: one of those that begin with ratings-; { $reasons }: some of the next, in two or
 # three words each.
-status-for = { $level } : { $reasons }
+status-for = { $level } : { $reasons }
 status-one-day = un seul jour
 status-too-few-intervals = trop peu d’intervalles
 status-too-few-days = trop peu de jours
@@ -1495,7 +1503,7 @@ status-wind-not-measured = vent non mesuré
 status-wind-estimated = vent estimé à vue
 status-flat = capteur d’irradiance posé à plat
 status-irradiance-missing = irradiance absente de certaines séries
-status-plane-not-stated = plan de l’irradiance sans indication
+status-plane-not-stated = plan de l’irradiance non indiqué
 status-impossible-gain = plus de chaleur que de soleil
 status-own-limits-looser = limites plus larges
 status-own-limits-tighter = limites plus strictes
@@ -1510,7 +1518,7 @@ status-excluded = période exclue par l’opérateur
 comparison-span = { $from } à { $to }
 # Before what is said of the difference at common conditions, or verdict-untold.
 # { $first_sun }, { $second_sun }: mean irradiance.
-verdict-suns = Les résultats de { $second } et de { $first } diffèrent de { $difference } W ({ $interval } W), mais { $second } a été soumis à l’essai sous { $second_sun } W/m² et { $first } sous { $first_sun } W/m², et le résultat met les pertes à l’échelle du soleil : à lui seul, il ne distingue pas les cuiseurs.
+verdict-suns = Les résultats de { $second } et de { $first } diffèrent de { $difference } W ({ $interval } W), mais { $second } a été soumis à l’essai sous { $second_sun } W/m² et { $first } sous { $first_sun } W/m², et le résultat met les pertes à l’échelle du soleil : à lui seul, il ne distingue pas les cuiseurs.
 # The sentence that follows is of that.
 verdict-common = La suite porte sur les puissances à 700 W/m² et 50 K, d’après les bilans thermiques.
 verdict-untold = Sans le bilan thermique des deux, on ne peut pas dire si les cuiseurs diffèrent.
@@ -1520,30 +1528,30 @@ verdict-shown-less = { $second } donne { $difference } W de moins que { $first }
 # { $share }: the difference as a part of the power of the first.
 verdict-shown-more-share = { $second } donne { $difference } W de plus que { $first } ({ $interval } W), { $share } % : une différence réelle.
 verdict-shown-less-share = { $second } donne { $difference } W de moins que { $first } ({ $interval } W), { $share } % : une différence réelle.
-verdict-one-day-more = { $second } a donné { $difference } W de plus que { $first } ({ $interval } W) lors des essais, mais pas sur plusieurs jours chacun ; les jours seuls peuvent donc l’expliquer : essayez de nouveau les deux d’autres jours.
-verdict-one-day-less = { $second } a donné { $difference } W de moins que { $first } ({ $interval } W) lors des essais, mais pas sur plusieurs jours chacun ; les jours seuls peuvent donc l’expliquer : essayez de nouveau les deux d’autres jours.
+verdict-one-day-more = { $second } a donné { $difference } W de plus que { $first } ({ $interval } W) lors des essais, mais pas sur plusieurs jours chacun ; les jours seuls peuvent donc l’expliquer : refaites les deux essais d’autres jours.
+verdict-one-day-less = { $second } a donné { $difference } W de moins que { $first } ({ $interval } W) lors des essais, mais pas sur plusieurs jours chacun ; les jours seuls peuvent donc l’expliquer : refaites les deux essais d’autres jours.
 # { $second } less { $first } is told from the second's side.
 verdict-by-chance-more = { $second } donne { $difference } W de plus que { $first } ({ $interval } W), mais parmi { $pairs ->
         [one] { $pairs } paire
        *[other] { $pairs } paires
-    }, une différence aussi grande arrive aussi par hasard : elle n’est pas démontrée.
+    }, une différence aussi grande arrive aussi par hasard : elle n’est pas démontrée.
 verdict-by-chance-less = { $second } donne { $difference } W de moins que { $first } ({ $interval } W), mais parmi { $pairs ->
         [one] { $pairs } paire
        *[other] { $pairs } paires
-    }, une différence aussi grande arrive aussi par hasard : elle n’est pas démontrée.
+    }, une différence aussi grande arrive aussi par hasard : elle n’est pas démontrée.
 # One of the sentences that begin with needed- may follow.
 verdict-not-shown-more = Aucune différence entre { $second } et { $first } n’a pu être démontrée : { $difference } W de plus, et toute valeur de { $interval } W est compatible avec les données.
 verdict-not-shown-less = Aucune différence entre { $second } et { $first } n’a pu être démontrée : { $difference } W de moins, et toute valeur de { $interval } W est compatible avec les données.
 # "One" is a difference, in the next three.
-needed-other-days = Essayez de nouveau les deux d’autres jours.
+needed-other-days = Refaites les deux essais d’autres jours.
 # Before one of those that begin with needed-; "one" there is a difference of these two.
-needed-of = Pour distinguer « { $first } » de « { $second } » :
+needed-of = Pour distinguer « { $first } » de « { $second } » :
 needed-none = Une différence de { $sought } W aurait très probablement été vue.
 needed-days = Avec { $days ->
         [one] { $days } jour de plus
        *[other] { $days } jours de plus
     } comme ceux des essais, pour chacun, on en verrait très probablement une de { $sought } W.
-needed-no-number = Des jours de plus, à eux seuls, n’en montreraient guère une de { $sought } W : les jours, ou les instruments dont l’id n’est pas le même, diffèrent trop.
+needed-no-number = Des jours de plus, à eux seuls, n’en montreraient guère une de { $sought } W : les jours, ou les instruments dont l’id n’est pas le même, diffèrent trop.
 
 ## Comparison: what a difference comes from
 #
@@ -1558,7 +1566,7 @@ cause-less-gain = { $second } capte moins de soleil que { $first }, comme après
 cause-more-loss = { $second } perd plus de chaleur par kelvin que { $first }, comme avec une moins bonne isolation, plus de vent ou sans couvercle.
 cause-less-loss = { $second } perd moins de chaleur par kelvin que { $first }, comme avec une meilleure isolation, moins de vent ou un couvercle.
 # Differences with their signs, and 95 % intervals.
-cause-numbers = { $second } moins { $first } d’après les bilans thermiques : gain { $gain } m² ({ $gain_interval } m²), perte { $loss } W/K ({ $loss_interval } W/K).
+cause-numbers = { $second } moins { $first } d’après les bilans thermiques : gain { $gain } m² ({ $gain_interval } m²), perte { $loss } W/K ({ $loss_interval } W/K).
 # In a cell of the matrix, where the difference is real: what it comes from.
 # As in English
 matrix-gain = gain
@@ -1567,28 +1575,28 @@ matrix-both = gain, perte
 
 ## Comparison: the matrix of differences
 
-matrix-title = Différences : ligne moins colonne, W
+matrix-title = Différences : ligne moins colonne, W
 # Read out in place of a cell. { $verdict }: difference-real or difference-not-shown.
 # As in English
 matrix-alt = { $value } W, { $interval } W, { $verdict }
 matrix-untold = indéterminée
-matrix-note = Ps(50), avec intervalles à 95 %. Gras : la différence est démontrée (ensemble des { $pairs } paires, Holm). Gris : elle ne l’est pas.
+matrix-note = Ps(50), avec intervalles à 95 %. Gras : la différence est démontrée (ensemble des { $pairs } paires, Holm). Gris : elle ne l’est pas.
 # A star stands before it.
-matrix-note-common = L’irradiance moyenne diffère de plus de { $percent } % : la différence est celle des puissances à 700 W/m² et 50 K d’après les bilans thermiques.
-matrix-note-untold = – : indéterminée : l’irradiance différait, et a été mesurée dans un autre plan, ou l’une des deux n’a pas de bilan thermique.
-matrix-note-cause = Gain, perte : d’où vient la différence, pour autant que les bilans thermiques le montrent : rayonnement solaire capté, chaleur perdue.
+matrix-note-common = L’irradiance moyenne diffère de plus de { $percent } % : la différence est celle des puissances à 700 W/m² et 50 K d’après les bilans thermiques.
+matrix-note-untold = – : indéterminée : l’irradiance différait, et a été mesurée dans un autre plan, ou l’une des deux n’a pas de bilan thermique.
+matrix-note-cause = Gain, perte : d’où vient la différence, pour autant que les bilans thermiques le montrent : rayonnement solaire capté, chaleur perdue.
 
 ## Comparison: lines and heating times
 
 section-lines = Puissance selon l’écart de température
-lines-caption = Puissance de cuisson normalisée Ps en W selon la température de l’eau au-dessus de l’air en K. En noir : la campagne nommée au-dessus du graphique, ses intervalles retenus, sa droite sur les écarts observés avec une bande à 95 % (dispersion, jours et instruments), et son résultat à 50 K. Gris : les autres. Les erreurs que des campagnes partagent sont dans chaque bande mais s’annulent dans une différence.
+lines-caption = Puissance de cuisson normalisée Ps en W selon la température de l’eau au-dessus de l’air en K. En noir : la campagne nommée au-dessus du graphique, ses intervalles retenus, sa droite sur les écarts observés avec une bande à 95 % (dispersion, jours et instruments), et son résultat à 50 K. Gris : les autres. Les erreurs que des campagnes partagent sont dans chaque bande mais s’annulent dans une différence.
 # Read out to those who do not see the panel.
-lines-alt = Droite Ps = { $intercept } W { $slope } W/K · Td ; à 50 K { $power } W, intervalle à 95 % { $range } W
+lines-alt = Droite Ps = { $intercept } W { $slope } W/K · Td ; à 50 K { $power } W, intervalle à 95 % { $range } W
 # { $shown }: those with most power.
-comparison-first-only = Les { $shown } premières sur { $campaigns } sont montrées ; toutes sont dans le fichier de données.
+comparison-first-only = Les { $shown } premières sur { $campaigns } sont montrées ; toutes sont dans le fichier de données.
 section-heating = Durées de chauffage
 heating-title = { $load } d’eau de { $start } à { $target } sous { $irradiance } W/m²
-heating-note = D’après le bilan thermique de chaque campagne sous { $irradiance } W/m², dans un air à { $ambient } pour toutes, avec sa plage à 95 % ; la chaleur de la marmite elle-même n’est pas comptée. Une flèche : la plage se poursuit au-delà de l’axe, ou l’eau risque de ne pas y arriver.
+heating-note = D’après le bilan thermique de chaque campagne sous { $irradiance } W/m², dans un air à { $ambient } pour toutes, avec sa plage à 95 % ; la chaleur de la marmite elle-même n’est pas comptée. Une flèche : la plage se poursuit au-delà de l’axe, ou l’eau risque de ne pas y arriver.
 
 ## Comparison: what a reader must know first
 
@@ -1601,7 +1609,7 @@ departure-limit = { $limit } { $here } là où la première a { $there }
 departure-limit-said = { $limit } { $here } au lieu de { $there }
 departure-least-said = { $limit } au moins { $here }
 departure-most-said = { $limit } au plus { $here }
-departure-none-said = aucune limite pour : { $limit }
+departure-none-said = aucune limite pour : { $limit }
 departure-procedure-said = procédure { $here } au lieu de { $there }
 departure-guard-said = limites avec bande de garde
 departure-no-guard-said = limites sans bande de garde
@@ -1610,43 +1618,43 @@ departure-none = aucune
 # calls-numbers.
 page-caveats = Avant de s’y fier
 caveat-not-valid = Non valide
-caveat-not-valid-text = { $campaigns } : l’eau a gagné plus de chaleur que le rayonnement solaire reçu par le cuiseur. Vérifier la surface de captation, la charge et les unités. Pas de rang, et aucune différence n’est donnée.
+caveat-not-valid-text = { $campaigns } : l’eau a gagné plus de chaleur que le rayonnement solaire reçu par le cuiseur. Vérifier la surface de captation, la charge et les unités. Pas de rang, et aucune différence n’est donnée.
 caveat-no-rating = Sans résultat
-caveat-no-rating-text = { $campaigns } : seuls les autres chiffres sont comparés.
+caveat-no-rating-text = { $campaigns } : seuls les autres chiffres sont comparés.
 caveat-indicative = Indicatif seulement
 caveat-indicative-text = { $campaigns }. Une différence avec une telle campagne ne vaut pas mieux que son résultat.
 caveat-few-days = Peu de jours
-caveat-few-days-text = { $campaigns } : un ou deux jours d’essai ; on ne sait donc guère combien les jours diffèrent.
+caveat-few-days-text = { $campaigns } : un ou deux jours d’essai ; on ne sait donc guère combien les jours diffèrent.
 caveat-limits = Limites
 # { $first }: calls-name of the campaign that was named first. caveat-limits-one of the others
 # follow.
 caveat-limits-text = Pas évalués selon les mêmes limites que { $first }, et comparés malgré tout.
 # { $departures }: some of departure-…-said, with ";" between them.
-caveat-limits-one = { $campaigns } : { $departures }.
+caveat-limits-one = { $campaigns } : { $departures }.
 # As in English
 caveat-irradiance = Irradiance
 # { $ways }: some of caveat-irradiance-one, or one caveat-irradiance-all, with ";" between them.
-caveat-irradiance-text = Pas mesurée de la même façon, ce qu’aucune incertitude ne couvre ici : { $ways }.
-caveat-irradiance-same = Pour toutes les campagnes : { $ways }.
+caveat-irradiance-text = Pas mesurée de la même façon, ce qu’aucune incertitude ne couvre ici : { $ways }.
+caveat-irradiance-same = Pour toutes les campagnes : { $ways }.
 # { $way }: one of the next four.
-caveat-irradiance-one = { $way } : { $campaigns }
+caveat-irradiance-one = { $way } : { $campaigns }
 # As in English
 caveat-irradiance-all = { $way }
 caveat-way-normal = capteur face au soleil
 caveat-way-flat = capteur posé à plat
-caveat-way-not-stated = plan sans indication, pris comme face au soleil
+caveat-way-not-stated = plan non indiqué, pris comme face au soleil
 caveat-way-estimated = estimée { $way }
 # { $name }: a place or a person.
-caveat-group = { $name } : { $campaigns }
+caveat-group = { $name } : { $campaigns }
 caveat-sites = Lieux
 caveat-sites-text = { $sites }. Le ciel, l’air et le vent n’étaient pas les mêmes.
 caveat-testers = Opérateurs
 # As in English
 caveat-testers-text = { $testers }.
 caveat-sensors = Capteurs
-caveat-sensors-none = Aucune paire de campagnes ne nomme le même capteur d’irradiance par son id : rien de l’erreur des capteurs ne s’annule dans une différence.
+caveat-sensors-none = Aucune paire de campagnes ne nomme le même capteur d’irradiance par son id : rien de l’erreur des capteurs ne s’annule dans une différence.
 # { $groups }: some of calls-numbers, with ";" between them.
-caveat-sensors-text = Le même capteur d’irradiance, d’après son id : { $groups }. Dans toutes les autres différences, rien de l’erreur des capteurs ne s’annule.
+caveat-sensors-text = Le même capteur d’irradiance, d’après son id : { $groups }. Dans toutes les autres différences, rien de l’erreur des capteurs ne s’annule.
 
 ## Comparison: the figure
 
@@ -1657,7 +1665,7 @@ ratings-conforms = conforme
 ratings-conforms-with-notes = conforme avec remarques
 ratings-indicative = indicatif seulement
 ratings-not-valid = non valide
-ratings-no-rating = pas d’évaluation
+ratings-no-rating = sans résultat
 # A cell: the rating for each piece of money. { $currency }: as the tester wrote it.
 # As in English
 per-unit-of-cost = { $rating } W/{ $currency }
@@ -1669,7 +1677,7 @@ heating-never = n’y arrive pas
 
 ## Comparison: caution on page one
 
-caution-compared = Les surfaces chaudes et la vapeur brûlent, le foyer peut rendre aveugle et allumer des incendies, et ces évaluations ne disent rien de la sécurité des aliments. Lisez les mises en garde de la section { $section } avant de cuisiner. Les règlements locaux et la pratique des professionnels habilités passent en premier.
+caution-compared = Les surfaces chaudes et la vapeur brûlent, le foyer peut rendre aveugle et allumer des incendies, et ces résultats ne disent rien de la sécurité des aliments. Lisez les mises en garde de la section { $section } avant de cuisiner. Les règlements locaux et la pratique des professionnels habilités passent en premier.
 
 ## Comparison: differences
 
@@ -1680,7 +1688,7 @@ difference-verdict = différence
 difference-p = p
 difference-method = dispersion et jours
 # A difference with its 95 % interval, in watts.
-difference-with-interval = { $difference } (95 % : { $interval })
+difference-with-interval = { $difference } (95 % : { $interval })
 # Whether the difference is real.
 difference-apart = chacun par ses propres jours
 difference-paired = appariés par jour, { $days ->
@@ -1696,7 +1704,7 @@ difference-of-ratings = Ps(50)
 difference-of-common = puissance à 700 W/m², 50 K
 # { $pair }: "B − A".
 # { $figure }: difference-of-ratings or difference-of-common.
-pair-budget-title = Incertitude de la différence : { $figure }
+pair-budget-title = Incertitude de la différence : { $figure }
 # Headers: what a source gives the difference, and what it would give it if the campaigns
 # had no instrument in common.
 # As in English
@@ -1711,22 +1719,22 @@ pair-budget-expanded = élargie, 95 %, k = { $factor }
 
 section-campaigns = Les campagnes
 # Of each campaign one after the other, each a line of its own.
-campaign-cooker = { $name } : { $kind }, { $area } m²
+campaign-cooker = { $name } : { $kind }, { $area } m²
 campaign-cost = coût { $cost }
 comparison-test-text = { $dates }, { $runs ->
-        [one] { $runs } essai
-       *[other] { $runs } essais
+        [one] { $runs } série
+       *[other] { $runs } séries
     } ; { $site }, { $elevation } m ; opérateur : { $tester }
-comparison-not-stated = non indiqué
+comparison-not-stated = sans indication
 # { $slope }: without its sign.
 campaign-line = Ps = { $intercept } W − { $slope } W/K · Td, { $intervals ->
         [one] { $intervals } intervalle
        *[other] { $intervals } intervalles
     } de { $lowest } à { $highest } K
 # The heat balance, each figure with its ±.
-campaign-balance = Bilan thermique : gain { $gain } m², perte { $loss } W/K, { $power } W à 700 W/m² et 50 K
+campaign-balance = Bilan thermique : gain { $gain } m², perte { $loss } W/K, { $power } W à 700 W/m² et 50 K
 # { $parts }: the next three, as far as they were measured.
-campaign-around = Moyennes des intervalles retenus : { $parts }
+campaign-around = Moyennes des intervalles retenus : { $parts }
 # As in English
 campaign-sun = { $mean } W/m²
 # As in English
@@ -1741,22 +1749,22 @@ comparison-instrument = { $quantity } : { $instrument }, { $uncertainty }
 section-method = Méthode et provenance
 page-comparison-made-with = Réalisé avec
 # Titles of standards stay as they are.
-comparison-practice = ASAE S580.1 pour chaque évaluation ; JCGM 100:2008 pour les différences
-comparison-note-ratings = Chaque évaluation est celle de la pratique : Ps(50), lu sur la droite à Td = 50 K. Elle met la puissance à l’échelle de 700 W/m², pertes comprises. Quand l’éclairement moyen des deux essais est semblable, la différence dite réelle ou non démontrée est celle des évaluations.
-comparison-note-suns = Quand l’éclairement moyen diffère de plus de { $percent } %, c’est la différence des puissances à 700 W/m² et 50 K d’après les bilans thermiques. Un bilan thermique est P = g·G − u·Td, ajusté à tous les intervalles dont les relevés sont fiables. Il suppose que le gain g et la perte u sont les mêmes sous les deux soleils ; le vent n’est pas corrigé.
-comparison-note-uncertainty = L’incertitude d’une différence comprend la dispersion et les jours des deux campagnes, chacune en laissant de côté un jour à la fois, et ce que leurs instruments n’ont pas en commun. Les instruments sont les mêmes quand les fichiers de campagne donnent un même id ; ceux sans id comptent comme différents, ce qui agrandit l’incertitude. L’erreur d’une estimation de l’éclairement n’est qu’une seule erreur quand les deux ont été estimés de la même façon, sur un même site les mêmes jours. La chaleur massique est commune à tous.
-comparison-note-paired = Quand les deux ont été soumis à l’essai les mêmes jours sur un même site, pendant trois jours ou plus, chaque jour est laissé de côté pour les deux à la fois, si bien que ce qu’un jour fait aux deux s’annule : ici dans { $paired } sur { $pairs ->
+comparison-practice = ASAE S580.1 pour chaque résultat ; JCGM 100:2008 pour les différences
+comparison-note-ratings = Chaque résultat est celui de la norme : Ps(50), lu sur la droite à Td = 50 K. Il met la puissance à l’échelle de 700 W/m², pertes comprises. Quand l’irradiance moyenne des deux essais est semblable, la différence dite réelle ou non démontrée est celle des résultats.
+comparison-note-suns = Quand l’irradiance moyenne diffère de plus de { $percent } %, c’est la différence des puissances à 700 W/m² et 50 K d’après les bilans thermiques. Un bilan thermique est P = g·G − u·Td, ajusté à tous les intervalles dont les relevés sont fiables. Il suppose que le gain g et la perte u sont les mêmes sous les deux soleils ; le vent n’est pas corrigé.
+comparison-note-uncertainty = L’incertitude d’une différence comprend la dispersion et les jours des deux campagnes, chacune en laissant de côté un jour à la fois, et ce que leurs instruments n’ont pas en commun. Les instruments sont les mêmes quand les fichiers de campagne donnent un même id ; ceux sans id comptent comme différents, ce qui agrandit l’incertitude. L’erreur d’une estimation de l’irradiance n’est qu’une seule erreur quand les deux ont été estimés de la même façon, sur un même site les mêmes jours. La chaleur massique est commune à tous.
+comparison-note-paired = Quand les deux ont été soumis à l’essai les mêmes jours sur un même site, pendant trois jours ou plus, chaque jour est laissé de côté pour les deux à la fois, si bien que ce qu’un jour fait aux deux s’annule : ici dans { $paired } sur { $pairs ->
         [one] { $pairs } paire
        *[other] { $pairs } paires
     }.
 comparison-note-p = p est la probabilité d’une différence aussi grande s’il n’y en a aucune (t de Student, Cochran & Cox) ; le p corrigé tient compte de { $pairs ->
         [one] { $pairs } paire
        *[other] { $pairs } paires
-    } par la méthode de Holm. Une différence est dite réelle quand le p corrigé est inférieur à 0,05 et que les deux ont été essayés sur plusieurs jours.
-comparison-note-groups = Des campagnes qui ne se distinguent pas ne sont pas forcément semblables : la première peut ne pas se distinguer de la deuxième, ni la deuxième de la troisième, alors que la première et la troisième diffèrent. Les groupes sont ceux de l’affichage compact par lettres (Piepho 2004, Journal of Computational and Graphical Statistics 13, 456–466, de mémoire) : deux campagnes ont un groupe en commun exactement quand elles ne se distinguent pas.
-comparison-note-causes = D’où vient une différence, ce sont les différences de g et de u qui le disent, chacune avec dispersion, jours et instruments. Une cause est nommée quand une différence est réelle et que le p de g ou de u est inférieur à 0,05 ; ces p ne sont pas corrigés du nombre de paires.
-comparison-note-needed = Nombre de jours de plus qu’il faut : pour quatre chances sur cinq de démontrer à 95 % une différence de cette taille, si les jours et la dispersion restent tels qu’ils ont été vus.
-comparison-note-reports = Chaque évaluation a son propre rapport, avec ses relevés, ses conditions et son bilan.
+    } par la méthode de Holm. Une différence est dite réelle quand le p corrigé est inférieur à 0,05 et que les deux ont été soumis à l’essai sur plusieurs jours.
+comparison-note-groups = Des campagnes qui ne se distinguent pas ne sont pas forcément semblables : la première peut ne pas se distinguer de la deuxième, ni la deuxième de la troisième, alors que la première et la troisième diffèrent. Les groupes sont ceux de l’affichage compact par lettres (Piepho 2004, Journal of Computational and Graphical Statistics 13, 456–466, de mémoire) : deux campagnes ont un groupe en commun exactement quand elles ne se distinguent pas.
+comparison-note-causes = D’où vient une différence, ce sont les différences de g et de u qui le disent, chacune avec dispersion, jours et instruments. Une cause est nommée quand une différence est réelle et que le p de g ou de u est inférieur à 0,05 ; ces p ne sont pas corrigés du nombre de paires.
+comparison-note-needed = Nombre de jours de plus qu’il faut : pour quatre chances sur cinq de démontrer à 95 % une différence de cette taille, si les jours et la dispersion restent tels qu’ils ont été vus.
+comparison-note-reports = Chaque résultat a son propre rapport, avec ses relevés, ses conditions et son bilan.
 
 # The plan of a test day, for the terminal and for the field sheet: one page for a pencil,
 # on which everything is small. Times of day such as { $from } and { $noon } are "10:33".
@@ -1767,8 +1775,8 @@ comparison-note-reports = Chaque évaluation a son propre rapport, avec ses rele
 # As in English
 plan-day = { $weekday } { $date }
 # On the terminal; { $day }: plan-day, { $title }: the campaign's.
-plan-title = { $day } : { $title }
-plan-title-none = { $day } : aucune heure de ce jour ne peut servir, il n’y a donc pas de feuille de terrain. { $title }
+plan-title = { $day } : { $title }
+plan-title-none = { $day } : aucune heure de ce jour ne peut servir, il n’y a donc pas de feuille de terrain. { $title }
 # Labels of lines on the terminal, and headers of its table of the sun: there is little room.
 plan-run = série
 plan-lacks = manque
@@ -1836,26 +1844,26 @@ plan-temperature = { $temperature } { $unit } ({ $celsius } °C)
 plan-difference = { $difference } { $unit } ({ $kelvin } K)
 # A run of the dry vessel, or of a load that cools: when it begins, what is read, when it ends.
 plan-begin = début
-plan-read = lectures
+plan-read = relevés
 plan-end = fin
 plan-high-sun = soleil haut
 # { $clocks }: two times of day. { $from }, { $to }: the same by the sun.
-plan-high-sun-text = { $clocks } à l’horloge ({ $from } à { $to } en heure solaire), quand le soleil est haut et change le moins ; pratique courante, sans source publiée
+plan-high-sun-text = { $clocks } à l’horloge ({ $from } à { $to } en heure solaire), quand le soleil est haut et change le moins ; pratique courante, sans source publiée
 plan-high-sun-most = jusqu’à { $highest } W/m² dans le plan normal au rayonnement direct
-plan-high-sun-weak = au plus { $highest } W/m² dans le plan normal au rayonnement direct : un palier n’est cherché qu’au-dessus de { $least } W/m², choisissez donc un autre jour pour cela
-plan-high-sun-none = au plus { $highest } W/m² dans le plan normal au rayonnement direct : aucune heure de ce jour ne convient
+plan-high-sun-weak = au plus { $highest } W/m² dans le plan normal au rayonnement direct : un palier n’est cherché qu’au-dessus de { $least } W/m², choisissez donc un autre jour pour cela
+plan-high-sun-none = au plus { $highest } W/m² dans le plan normal au rayonnement direct : aucune heure de ce jour ne convient
 plan-dry-begin = avec le récipient vide et sec, aussi froid que l’air, couvercle mis, le cuiseur orienté
 plan-dry-read = le récipient toutes les 5 à 20 min, l’air au moins une fois sur deux, jusqu’à ce que le récipient n’ait plus changé pendant une demi-heure ; pendant une heure avec un cadran à pas de 10 °F ou de 5 °C
-plan-dry-read-sun = le récipient et l’éclairement toutes les 5 à 20 min, l’air au moins une fois sur deux, jusqu’à ce que le récipient n’ait plus changé pendant une demi-heure ; pendant une heure avec un cadran à pas de 10 °F ou de 5 °C
-plan-cooling-load = autant que dans les essais de chauffage, { $load }
-plan-cooling-load-unstated = autant que dans les essais de chauffage ; pesez-la
+plan-dry-read-sun = le récipient et l’irradiance toutes les 5 à 20 min, l’air au moins une fois sur deux, jusqu’à ce que le récipient n’ait plus changé pendant une demi-heure ; pendant une heure avec un cadran à pas de 10 °F ou de 5 °C
+plan-cooling-load = autant que dans les séries de chauffage, { $load }
+plan-cooling-load-unstated = autant que dans les séries de chauffage ; pesez-la
 plan-cooling-begin = avec l’eau près de bouillir (elle bout ici à { $boiling }), couvercle mis, le cuiseur à l’ombre ou détourné du soleil
-plan-cooling-read = l’eau toutes les { $minutes } min, l’air au moins une fois sur deux ; l’éclairement n’est pas nécessaire
+plan-cooling-read = l’eau toutes les { $minutes } min, l’air au moins une fois sur deux ; l’irradiance n’est pas nécessaire
 # { $difference }: in K. { $end }, { $air }: temperatures.
 plan-cooling-end = quand l’eau est à { $difference } au-dessus de l’air, par exemple { $end } dans un air à { $air }
 # To turn the cooker to the sun.
 plan-aim = orienter
-plan-aim-unknown = le demi-angle d’acceptance n’est pas indiqué, aucune heure n’est donc donnée. Pratique courante, sans source publiée : un réflecteur peu profond à nombreuses facettes toutes les 45 minutes environ, pendant lesquelles le soleil se déplace d’environ 11°, une parabole à foyer net toutes les 10 à 15.
+plan-aim-unknown = le demi-angle d’acceptance n’est pas indiqué, aucune heure n’est donc donnée. Pratique courante, sans source publiée : un réflecteur peu profond à nombreuses facettes toutes les 45 minutes environ, pendant lesquelles le soleil se déplace d’environ 11°, une parabole à foyer net toutes les 10 à 15.
 plan-aim-no-time = aucune heure de ce jour ne peut servir
 # { $clocks }: one time of day or several. { $angle }: degrees.
 plan-aim-once = à { $clocks } et ensuite plus du tout : { $angle }° suffisent pour toute la fenêtre
@@ -1886,19 +1894,19 @@ check-weighed = eau pesée, non versée à la tasse
 check-sensor = capteur dans l’eau, à 10 mm au-dessus du fond, sans toucher la paroi
 check-lid = couvercle mis, et il reste en place
 check-air = thermomètre de l’air à l’ombre, hors de la lumière du cuiseur
-check-irradiance = capteur d’éclairement propre et tourné vers le soleil
-check-irradiance-flat = capteur d’éclairement propre et posé à plat, à côté du cuiseur
+check-irradiance = capteur d’irradiance propre et tourné vers le soleil
+check-irradiance-flat = capteur d’irradiance propre et posé à plat, à côté du cuiseur
 check-aimed = cuiseur orienté, et rien qui brûle près du foyer
-check-empty = récipient vide, sec et propre : ni eau, ni aliment, ni graisse
-check-no-plastic = ni plastique ni revêtement antiadhésif : il dépasse de loin 100 °C
-check-dial = thermomètre dans ou sur le récipient, hors du faisceau ; il y reste
+check-empty = récipient vide, sec et propre : ni eau, ni aliment, ni graisse
+check-no-plastic = ni plastique ni revêtement antiadhésif : il dépasse de loin 100 °C
+check-dial = thermomètre dans ou sur le récipient, hors du faisceau ; il y reste
 check-mirrors = miroirs de la boîte couverts ou repliés, pour ses facteurs de mérite
-check-no-sun = pas de soleil sur le cuiseur jusqu’à la fin : à l’ombre ou détourné
+check-no-sun = pas de soleil sur le cuiseur jusqu’à la fin : à l’ombre ou détourné
 check-in-place = récipient à sa place dans le cuiseur, comme quand il chauffe
 # Lines to write on.
 sheet-tester = opérateur
 sheet-weighed = eau pesée, kg
-sheet-began = première lecture, heure
+sheet-began = premier relevé, heure
 
 ## Field sheet: the table to fill in
 #
@@ -1937,18 +1945,18 @@ wind-sign-6 = les grosses branches bougent
 wind-sign-7 = des arbres entiers bougent
 wind-sign-8 = des brindilles se cassent
 # What the column of expected temperatures rests on. { $start }, { $air }: temperatures.
-plan-expected = Attendu du cuiseur tel qu’évalué jusqu’ici, Ps(50) = { $power } W ± { $expanded } W (95 %) : { $load } chauffés à partir de { $start } sous un ciel clair, dans un air à { $air } comme lors de ses essais ; avec sa plage à 95 %. Une eau nettement en dessous indique de la brume, du vent, une mauvaise orientation ou un couvercle mal fermé.
+plan-expected = Prévision d’après le résultat à ce jour, Ps(50) = { $power } W ± { $expanded } W (95 %) : { $load } chauffés à partir de { $start } sous un ciel clair, dans un air à { $air } comme lors des essais du cuiseur ; avec sa plage à 95 %. Une eau nettement plus froide que prévu indique de la brume, du vent, une mauvaise orientation ou un couvercle mal fermé.
 # The models behind the numbers.
 plan-models = Ciel clair d’après Ineichen et Perez 2002 pour { $elevation } m, trouble de Linke { $turbidity } (habituel pour un ciel clair) ; brume et poussière donnent moins. Soleil d’après NREL/TP-560-34302 ; un horizon plat.
 plan-models-stated = Ciel clair d’après Ineichen et Perez 2002 pour { $elevation } m, trouble de Linke { $turbidity } (comme indiqué) ; brume et poussière donnent moins. Soleil d’après NREL/TP-560-34302 ; un horizon plat.
-page-sheet-checks = Avant la première lecture
+page-sheet-checks = Avant la premier relevé
 # Above the columns that a field sheet has for the pencil, on a phone.
 page-sheet-read = À noter à chaque heure
 page-sheet-caution = Attention.
 caution-field-sheet = Ne regardez jamais dans le foyer ni vers le soleil. Le métal chaud et la vapeur brûlent : gants, couvercle écarté de vous. Éloignez les enfants et tout ce qui brûle ; restez près du cuiseur ; détournez-le du soleil avant d’y mettre les mains ; attachez-le contre le vent. De l’ombre et de l’eau pour vous. Jetez l’eau de l’essai. Les règlements locaux et la pratique des professionnels habilités passent en premier.
 # Of a dry vessel, and of a load that cools.
-caution-field-sheet-dry = Un récipient sec dépasse de loin 100 °C : il brûle dès qu’on le touche, et reste chaud longtemps après. Le plastique fond et les revêtements dégagent des fumées : ni l’un ni l’autre. N’y versez jamais d’eau tant qu’il est chaud : elle gicle et il se fend. L’herbe sèche, le tissu et les restes de graisse prennent feu : sol nu, de l’eau ou du sable à portée de main, et quelqu’un qui reste. Ne regardez jamais dans le foyer ni vers le soleil ; détournez-en le cuiseur avant d’y mettre les mains ; gants secs. Éloignez les enfants ; attachez-le contre le vent. De l’ombre et de l’eau pour vous. Les règlements locaux et la pratique des professionnels habilités passent en premier.
-caution-field-sheet-cooling = On porte un récipient d’eau presque bouillante : chemin dégagé, personne dessus, couvercle tenu, les deux mains dans des gants secs ; mieux vaut le poser que se presser. La vapeur brûle : couvercle écarté de vous. Ne regardez jamais dans le foyer ni vers le soleil ; détournez-en le cuiseur, ou mettez-le à l’ombre, avant d’y mettre les mains, et voyez où va alors le foyer. Éloignez les enfants ; restez près du cuiseur. Jetez l’eau de l’essai. Les règlements locaux et la pratique des professionnels habilités passent en premier.
+caution-field-sheet-dry = Un récipient sec dépasse de loin 100 °C : il brûle dès qu’on le touche, et reste chaud longtemps après. Le plastique fond et les revêtements dégagent des fumées : ni l’un ni l’autre. N’y versez jamais d’eau tant qu’il est chaud : elle gicle et il se fend. L’herbe sèche, le tissu et les restes de graisse prennent feu : sol nu, de l’eau ou du sable à portée de main, et quelqu’un qui reste. Ne regardez jamais dans le foyer ni vers le soleil ; détournez-en le cuiseur avant d’y mettre les mains ; gants secs. Éloignez les enfants ; attachez-le contre le vent. De l’ombre et de l’eau pour vous. Les règlements locaux et la pratique des professionnels habilités passent en premier.
+caution-field-sheet-cooling = On porte un récipient d’eau presque bouillante : chemin dégagé, personne dessus, couvercle tenu, les deux mains dans des gants secs ; mieux vaut le poser que se presser. La vapeur brûle : couvercle écarté de vous. Ne regardez jamais dans le foyer ni vers le soleil ; détournez-en le cuiseur, ou mettez-le à l’ombre, avant d’y mettre les mains, et voyez où va alors le foyer. Éloignez les enfants ; restez près du cuiseur. Jetez l’eau de l’essai. Les règlements locaux et la pratique des professionnels habilités passent en premier.
 
 ## Kinds of run, and what vessels store
 
@@ -1971,27 +1979,27 @@ tested-vessel-heat-text = { $heat } J/K : { $basis }
 tested-loss-area = surface des récipients qui perd de la chaleur
 # As in English
 tested-loss-area-text = { $area } m²
-tested-no-water = aucune : aucun essai de cette campagne ne chauffe d’eau
+tested-no-water = aucune : aucune série de cette campagne ne chauffe d’eau
 tested-vessel-temperature = température du récipient
 error-vessel-temperature = thermomètre du récipient
 error-vessel-heat = capacité thermique des récipients
 known-vessel-heat = à { $percent } % près de ce qui est indiqué
 budget-not-told-apart = non détaillée dans ce rapport
-tested-instruments-note-dry = Incertitudes-types (k = 1). Là où aucune n’est indiquée, la classe la plus prudente est supposée : un cadran de four à ± 10 K près pour le récipient (pratique courante).
+tested-instruments-note-dry = Incertitudes-types (k = 1). Là où aucune n’est indiquée, la classe la plus prudente est supposée : un cadran de four à ± 10 K près pour le récipient (pratique courante).
 
 ## Page one of a campaign that heats no water
 
-report-kind-without-water = Rapport d’essais de cuiseur solaire, sans évaluation
+report-kind-without-water = Rapport d’essai de cuiseur solaire : sans résultat
 headline-label-none = Pas encore de chiffre
-headline-no-water = Sans résultat selon ASAE S580.1 : aucune série de cette campagne ne chauffe de l’eau.
-headline-spread = ± vaut pour 95 % : jours, lectures, instruments.
-headline-spread-one-day = ± ne vaut que pour un jour, lectures et instruments ; ce n’est pas un 95 %.
+headline-no-water = Sans résultat selon ASAE S580.1 : aucune série de cette campagne ne chauffe de l’eau.
+headline-spread = ± vaut pour 95 % : jours, relevés, instruments.
+headline-spread-one-day = ± ne vaut que pour un jour, relevés et instruments ; ce n’est pas un intervalle à 95 %.
 headline-dry-plateau = Sous { $irradiance } W/m², le récipient vide est monté à { $vessel } : { $difference } K au-dessus de l’air à { $ambient }.
 fact-reached = Il a atteint
 fact-good-for = Sert à
 fact-not-with = À ne pas comparer à
 headline-no-water-means = Rien de tout cela n’est une puissance de cuisson. Chauffez une charge d’eau pesée pour savoir à quelle vitesse le cuiseur cuit.
-headline-nothing-drawn = Rien n’a pu être tracé : les constats disent pourquoi.
+headline-nothing-drawn = Rien n’a pu être tracé : les écarts constatés disent pourquoi.
 
 ## All figures at a glance (page two)
 
@@ -2004,13 +2012,13 @@ page-summary-not-with = à ne pas comparer à
 summary-one-day = (un jour)
 summary-indicative = (indicatif)
 summary-note = Chaque ± vaut pour 95 % : jours, relevés (avec leur dispersion là où une droite est ajustée) et instruments, avec l’incertitude indiquée ou supposée. Les surfaces comptent comme exactes.
-summary-note-one-day = Là où il est écrit « un jour », ce que ferait un autre jour n’est pas dans le ±.
-summary-note-indicative = Là où il est écrit « indicatif », ses conditions n’étaient pas celles de sa méthode, ou l’éclairement est estimé.
+summary-note-one-day = Là où il est écrit « un jour », ce que ferait un autre jour n’est pas dans le ±.
+summary-note-indicative = Là où il est écrit « indicatif », ses conditions n’étaient pas celles de sa méthode, ou l’irradiance est estimée.
 figure-ps50 = puissance de cuisson normalisée
 figure-ps50-good-for = comparer des cuiseurs évalués selon la même norme
-figure-ps50-not-with = la puissance sous un autre éclairement, ou des évaluations selon une autre norme
+figure-ps50-not-with = la puissance sous une autre irradiance, ou des résultats selon une autre norme
 figure-gain = gain solaire
-figure-gain-good-for = dire la puissance à tout éclairement, avec u
+figure-gain-good-for = dire la puissance à toute irradiance, avec u
 figure-gain-not-with = le gain d’après un capteur dans un autre plan
 figure-loss = perte dans l’air
 figure-loss-good-for = voir ce que fait l’isolation
@@ -2050,7 +2058,7 @@ figure-exergy-good-for = comparer comme avec l’énergie, l’eau chaude compta
 figure-exergy-not-with = des valeurs avec une autre température du soleil ou une autre plage
 figure-peak-exergy = pic d’exergie
 figure-peak-exergy-good-for = comparer des cuiseurs de même taille sous le même soleil
-figure-peak-exergy-not-with = des pics sous un autre éclairement
+figure-peak-exergy-not-with = des pics sous une autre irradiance
 figure-quality-factor = facteur de qualité
 figure-quality-factor-good-for = voir où gain et perte se rejoignent
 figure-quality-factor-not-with = des publications qui définissent la perte autrement
@@ -2065,10 +2073,10 @@ procedure-value = { $value } { $unit }
 # An interval that reaches further on one side.
 procedure-value-between = { $value } ({ $lower } à { $upper })
 procedure-value-alone = { $value } (± non donné)
-procedure-spread = ± pour 95 % : jours, relevés, instruments
-procedure-spread-one-day = ± d’un seul jour : relevés, instruments
+procedure-spread = ± pour 95 % : jours, relevés, instruments
+procedure-spread-one-day = ± d’un seul jour : relevés, instruments
 page-procedure-quantity = grandeur
-procedure-boiling = La durée jusqu’à l’ébullition vaut pour { $load } d’eau de { $ambient } à { $boiling }, son point d’ébullition ici, sous un éclairement constant de { $irradiance } W/m² : les moyennes de l’essai. Elle est calculée, non chronométrée.
+procedure-boiling = La durée jusqu’à l’ébullition vaut pour { $load } d’eau de { $ambient } à { $boiling }, son point d’ébullition ici, sous une irradiance constante de { $irradiance } W/m² : les moyennes de l’essai. Elle est calculée, non chronométrée.
 # { $limit }, °C.
 evaporation = au-dessus de { $limit } °C, une part de la chaleur passe dans la vapeur, ce qu’aucune température ne montre : les chiffres valent pour un couvercle fermé et comptent la vapeur comme perte
 evaporation-remedy = garder le couvercle fermé ; ne comparer que des essais qui finissent à des températures semblables
@@ -2076,18 +2084,18 @@ evaporation-remedy = garder le couvercle fermé ; ne comparer que des essais q
 ## Dry vessel
 
 section-dry-vessel = Récipient à sec
-dry-what = Un récipient vide et sombre, ou une plaque nue, est laissé au soleil jusqu’à ce qu’il ne chauffe plus. Sa température au-dessus de l’air, par W/m², met la lumière en regard des pertes. Ce n’est pas une puissance de cuisson.
-dry-plane-normal = L’éclairement est celui d’un capteur tourné vers le soleil.
-dry-plane-horizontal = L’éclairement est celui d’un capteur posé à plat : ne comparez qu’à ceux qui l’étaient aussi.
-dry-plane-estimated = L’éclairement est estimé.
-dry-plane-not-stated = Il n’est pas indiqué comment le capteur d’éclairement était tenu : ne comparez à aucun autre.
+dry-what = Un récipient vide et sombre, ou une plaque nue, est laissé au soleil jusqu’à ce qu’il ne chauffe plus. Sa température au-dessus de l’air, par W/m², met l’ensoleillement en regard des pertes. Ce n’est pas une puissance de cuisson.
+dry-plane-normal = L’irradiance est celle d’un capteur tourné vers le soleil.
+dry-plane-horizontal = L’irradiance est celle d’un capteur posé à plat : ne comparez qu’avec des valeurs d’un capteur posé à plat.
+dry-plane-estimated = L’irradiance est estimée.
+dry-plane-not-stated = Il n’est pas indiqué comment le capteur d’irradiance était tenu : ne comparez avec aucune autre valeur.
 # { $runs }: more than one.
 dry-mean-of = La valeur est la moyenne de { $runs ->
-    [one] { $runs } essai
-   *[other] { $runs } essais
+    [one] { $runs } série
+   *[other] { $runs } séries
 } avec un palier.
 # Headers of a table with a row a run: there is little room.
-dry-head-run = essai
+dry-head-run = série
 dry-head-plateau = palier, °C
 # As in English
 dry-head-ambient = air, °C
@@ -2096,20 +2104,20 @@ dry-head-irradiance = soleil, W/m²
 dry-head-difference = K m²/W
 dry-head-initial = montée init., K/min
 dry-head-reached = min jusqu’à { $level }
-dry-caption = Température du récipient à sec depuis le début de chaque essai ; trait épais : le palier.
+dry-caption = Température du récipient à sec depuis le début de chaque série ; trait épais : le palier.
 dry-alt = Courbes de la température du récipient à sec selon le temps, pour { $runs ->
-    [one] { $runs } essai
-   *[other] { $runs } essais
+    [one] { $runs } série
+   *[other] { $runs } séries
 }. Le relevé le plus élevé est { $highest }.
 dry-axis-time = temps depuis le premier relevé, min
 dry-axis-vessel = récipient, °C
 dry-key-vessel = relevés
 dry-key-plateau = palier
-dry-source = Palier, selon la lecture de ce projet : la période la plus chaude d’au moins dix minutes, plus longue pour un cadran grossier, pendant laquelle le récipient monte ou descend de moins de 0,1 K/min, et le soleil reste à ± 20 W/m² près et au-dessus de 600 W/m². Le rapport est celui que Mullick, Kandpal et Saxena 1987 emploient pour les cuiseurs boîtes. Montée initiale : sur les dix premières minutes, ou les deux premiers relevés.
-dry-no-vessel = le journal n’a pas de température du récipient
+dry-source = Palier, selon l’interprétation de ce projet : la période la plus chaude d’au moins dix minutes, plus longue pour un cadran grossier, pendant laquelle le récipient monte ou descend de moins de 0,1 K/min, et le soleil reste à ± 20 W/m² près et au-dessus de 600 W/m². Le rapport est celui que Mullick, Kandpal et Saxena 1987 emploient pour les cuiseurs boîtes. Montée initiale : sur les dix premières minutes, ou les deux premiers relevés.
+dry-no-vessel = le fichier de mesures n’a pas de température du récipient
 dry-no-vessel-remedy = nommer la colonne du récipient sous [columns], comme vessel_temperature ; si le récipient contenait de l’eau, écrire kind = "water"
-dry-no-irradiance = le journal n’a pas d’éclairement, le palier ne peut donc pas être rapporté au soleil
-dry-no-irradiance-remedy = noter l’éclairement à chaque relevé, ou indiquer des périodes sans nuages et estimate = "clear-sky"
+dry-no-irradiance = le fichier de mesures n’a pas d’irradiance, le palier ne peut donc pas être rapporté au soleil
+dry-no-irradiance-remedy = noter l’irradiance à chaque relevé, ou indiquer des périodes sans nuages et estimate = "clear-sky"
 # { $minutes }: what a plateau takes with this thermometer.
 dry-too-short = les relevés qui comptent ne couvrent pas { $minutes } min sans trou, ce qu’il faut pour un palier avec ce thermomètre
 dry-too-short-remedy = continuer les relevés, au moins toutes les vingt minutes, jusqu’à ce que la température soit restée la même pendant { $minutes } min
@@ -2127,11 +2135,11 @@ dry-still-moves-remedy = commencer plus tôt, réorienter, et continuer jusqu’
 section-box-cooker = Facteurs de mérite d’un cuiseur boîte
 box-what = F1 = (Tp − Ta)/H : de combien la boîte vide s’élève au-dessus de l’air par W/m² dans le plan horizontal. F2 = F1·M·c·ΔT/[A·τ·(F1·H − (T − Ta))] : à quel point sa chaleur passe dans une pleine charge, d’après le temps τ pendant lequel l’eau monte de ΔT ; T, Ta et H sont des moyennes sur ce temps.
 box-grade = classe
-box-grade-a = A : F1 est sûrement au-dessus de { $limit } K m²/W (IS 13429)
-box-grade-none = aucune : F1 n’est pas sûrement au-dessus de { $limit } K m²/W, la limite de la classe A (IS 13429) ; les classes inférieures ne sont pas évaluées
+box-grade-a = A : F1 est sûrement au-dessus de { $limit } K m²/W (IS 13429)
+box-grade-none = aucune : F1 n’est pas sûrement au-dessus de { $limit } K m²/W, la limite de la classe A (IS 13429) ; les classes inférieures ne sont pas évaluées
 box-rests-on-dry = F1 repose sur { $runs ->
-    [one] { $runs } essai à sec
-   *[other] { $runs } essais à sec
+    [one] { $runs } série à sec
+   *[other] { $runs } séries à sec
 } avec un palier.
 box-rests-on-water = F2 repose sur { $runs ->
     [one] { $runs } montée
@@ -2146,115 +2154,115 @@ box-axis-time = temps depuis le début de la montée, min
 box-axis-water = eau, °C
 box-key-water = relevés
 box-key-told = d’après F1 et F2
-box-source = Mullick, Kandpal et Saxena 1987 (Solar Energy 39, 353–360) et IS 13429. Ils écrivent F2 avec le logarithme des deux bouts : la même chose sous un soleil constant, et jusqu’à 2 % d’écart sous un soleil qui change d’un dixième, davantage là où F1·H est proche de la fin de la montée (simulé). Ils comptent l’ébullition à 100 °C, ce rapport au point d’ébullition local. Aucun seuil n’est donné pour F2 : deux sont cités, et ils se contredisent.
-box-no-dry-run = il n’y a pas d’essai à sec, donc pas de F1, ni de F2 qui repose dessus
+box-source = Mullick, Kandpal et Saxena 1987 (Solar Energy 39, 353–360) et IS 13429. Ils écrivent F2 avec le logarithme des deux bouts : la même chose sous un soleil constant, et jusqu’à 2 % d’écart sous un soleil qui change d’un dixième, davantage là où F1·H est proche de la fin de la montée (simulé). Ils comptent l’ébullition à 100 °C, ce rapport au point d’ébullition local. Aucun seuil n’est donné pour F2 : deux sont cités, et ils se contredisent.
+box-no-dry-run = il n’y a pas d’série à sec, donc pas de F1, ni de F2 qui repose dessus
 box-no-dry-run-remedy = laisser la boîte vide au soleil vers midi et enregistrer la température de sa plaque : kind = "dry"
-box-no-plateau = aucun essai à sec n’a de palier, il n’y a donc pas de F1, ni de F2
-box-no-plateau-remedy = voir ce qui manque aux essais à sec
-box-plane-normal = l’éclairement a été mesuré face au soleil ; F1 et F2 sont définis pour un capteur posé à plat
-box-plane-not-stated = il n’est pas indiqué comment le capteur d’éclairement était tenu ; F1 et F2 sont définis pour un capteur posé à plat
-box-plane-estimated = l’éclairement est estimé ; F1 et F2 sont définis pour un capteur posé à plat
+box-no-plateau = aucune série à sec n’a de palier, il n’y a donc pas de F1, ni de F2
+box-no-plateau-remedy = voir ce qui manque aux séries à sec
+box-plane-normal = l’irradiance a été mesurée face au soleil ; F1 et F2 sont définis pour un capteur posé à plat
+box-plane-not-stated = il n’est pas indiqué comment le capteur d’irradiance était tenu ; F1 et F2 sont définis pour un capteur posé à plat
+box-plane-estimated = l’irradiance est estimée ; F1 et F2 sont définis pour un capteur posé à plat
 box-plane-remedy = poser le capteur à plat à côté de la boîte, et indiquer plane = "horizontal"
-box-cover-mirrors = F1 et F2 valent pour une boîte dont les miroirs d’appoint, si elle en a, sont couverts ; aucun journal ne le montre
-box-cover-mirrors-remedy = les couvrir pendant ces essais, et le dire dans les remarques
-box-no-water-run = aucun essai ne chauffe d’eau, il n’y a donc pas de F2
-box-no-heating = pas de montée de { $from } à { $to } °C sans trou, avec éclairement, dans { $runs ->
-    [one] { $runs } essai
-   *[other] { $runs } essais
+box-cover-mirrors = F1 et F2 valent pour une boîte dont les miroirs d’appoint, si elle en a, sont couverts ; aucun fichier de mesures ne le montre
+box-cover-mirrors-remedy = les couvrir pendant ces séries, et le dire dans les remarques
+box-no-water-run = aucune série ne chauffe d’eau, il n’y a donc pas de F2
+box-no-heating = pas de montée de { $from } à { $to } °C sans trou, avec irradiance, dans { $runs ->
+    [one] { $runs } série
+   *[other] { $runs } séries
 } à l’eau, il n’y a donc pas de F2
 box-no-heating-remedy = commencer en dessous de { $from } °C, continuer au-dessus de { $to } °C, et faire un relevé au moins toutes les vingt minutes
-box-runs-left-out = essais à l’eau sans montée entière de { $from } à { $to } °C, qui ne comptent pas : { $runs }
+box-runs-left-out = séries à l’eau sans montée entière de { $from } à { $to } °C, qui ne comptent pas : { $runs }
 # Loads in kg/m².
 box-load-off = la charge était de { $load } kg/m² ; une pleine charge est d’environ { $full } kg/m²
-box-load-off-remedy = peser { $full } kg d’eau pour chaque m² de vitrage ; l’évaluation demande 7 kg par m² de surface d’interception, une seule charge ne satisfait donc pas toujours les deux
+box-load-off-remedy = peser { $full } kg d’eau pour chaque m² de vitrage ; la puissance de cuisson normalisée demande 7 kg par m² de surface de captation, une seule charge ne satisfait donc pas toujours les deux
 # Both in K.
 box-beyond-reach = dans { $rises ->
     [one] { $rises } montée
    *[other] { $rises } montées
 }, l’eau est arrivée à { $end } K au-dessus de l’air, ce qui ne se peut pas avec ce F1 : F1·H y vaut { $reach } K. Une telle montée ne compte pas
-box-no-upper-end = F1·H vaut { $reach } K, si près des { $end } K dont la fin de la montée de l’eau est au-dessus de l’air que F2 n’a pas de bout supérieur
+box-no-upper-end = F1·H vaut { $reach } K, si près des { $end } K dont la fin de la montée de l’eau est au-dessus de l’air que F2 n’a pas de borne supérieure
 box-near-reach = la fin de la montée de l’eau, { $end } K au-dessus de l’air, est proche de F1·H, { $reach } K : un F1 plus bas de 1 % rend F2 plus haut de { $more } %
 box-reach-remedy = faire l’essai sous un soleil plus fort, ou finir la montée plus bas
-box-one-day = les essais à sec ou les montées sont d’un seul jour, les plages ne sont donc pas des plages à 95 %
-box-one-day-remedy = faire des essais d’autres jours
+box-one-day = les séries à sec ou les montées sont d’un seul jour, les plages ne sont donc pas des plages à 95 %
+box-one-day-remedy = faire aussi des essais d’autres jours
 
 ## Concentrating cooker
 
 section-dish = Essai de refroidissement et de chauffage
-dish-what = À l’ombre, la charge perd sa température au-dessus de l’air avec la constante de temps τ0 ; avec la capacité thermique C de l’eau et des récipients, C/τ0 est sa perte. F′UL est cette perte pour chaque m² de la surface des récipients. Au soleil, F′η0 est la part de la lumière sur la surface d’interception que reçoit la charge, perte ajoutée.
+dish-what = À l’ombre, la charge perd sa température au-dessus de l’air avec la constante de temps τ0 ; avec la capacité thermique C de l’eau et des récipients, C/τ0 est sa perte. F′UL est cette perte pour chaque m² de la surface des récipients. Au soleil, F′η0 est la part de la lumière sur la surface de captation que reçoit la charge, perte ajoutée.
 dish-loss = perte dans l’air par refroidissement, F′UL·At
 dish-rests-on-cooling = La perte repose sur { $runs ->
-    [one] { $runs } essai de refroidissement
-   *[other] { $runs } essais de refroidissement
+    [one] { $runs } série de refroidissement
+   *[other] { $runs } séries de refroidissement
 }, de { $from } à { $to }.
 dish-rests-on-vessels = Les récipients comptent pour { $heat } J/K : { $basis }.
 dish-rests-on-heating = Le facteur optique repose sur { $runs ->
     [one] { $runs } chauffage
    *[other] { $runs } chauffages
 }, chacun de 5 K au-dessus de l’air à 5 K en dessous de l’ébullition, aussi loin qu’il va.
-dish-caption = Eau au-dessus de la température moyenne de l’air depuis le début de chaque essai de refroidissement ; trait épais : ce que donne sa constante de temps dans un air constant.
+dish-caption = Eau au-dessus de la température moyenne de l’air depuis le début de chaque série de refroidissement ; trait épais : ce que donne sa constante de temps dans un air constant.
 dish-alt = Courbes de la température de l’eau au-dessus de l’air selon le temps, pour { $runs ->
-    [one] { $runs } essai de refroidissement
-   *[other] { $runs } essais de refroidissement
+    [one] { $runs } série de refroidissement
+   *[other] { $runs } séries de refroidissement
 }, avec la courbe exponentielle. La constante de temps moyenne est de { $minutes } minutes.
 dish-axis-time = temps depuis le premier relevé, min
 dish-axis-difference = eau au-dessus de l’air, K
 dish-key-water = relevés
 dish-key-told = par la constante de temps
-dish-source = Mullick, Kandpal et Kumar 1991 (Solar Energy 46, 139–144). Ils prennent la pente de ln(T − Ta) ; ce rapport prend celle de T selon l’intégrale de T − Ta : la même chose dans un air constant, et juste dans un air qui se réchauffe, où l’autre s’écarte de 2 à 9 % pour 1 K/h et des constantes de temps d’une à deux heures (simulé). Ils comptent l’ébullition à 100 °C, ce rapport au point d’ébullition local.
-dish-no-cooling-run = il n’y a pas d’essai de refroidissement, donc ni constante de temps, ni perte, ni facteur optique
+dish-source = Mullick, Kandpal et Kumar 1991 (Solar Energy 46, 139–144). Ils prennent la pente de ln(T − Ta) ; ce rapport prend celle de T selon l’intégrale de T − Ta : la même chose dans un air constant, et juste dans un air qui se réchauffe, où l’autre s’écarte de 2 à 9 % pour 1 K/h et des constantes de temps d’une à deux heures (simulé). Ils comptent l’ébullition à 100 °C, ce rapport au point d’ébullition local.
+dish-no-cooling-run = il n’y a pas d’série de refroidissement, donc ni constante de temps, ni perte, ni facteur optique
 dish-no-cooling-run-remedy = laisser refroidir une charge chaude à l’ombre, et l’enregistrer : kind = "cooling"
-dish-begins-too-cool = { $log } : l’eau commence à { $above } K au-dessus de l’air, et un essai de refroidissement à { $least } K au moins ; il ne compte pas
+dish-begins-too-cool = { $log } : l’eau commence à { $above } K au-dessus de l’air, et une série de refroidissement à { $least } K au moins ; elle ne compte pas
 dish-begins-too-cool-remedy = commencer près de l’ébullition
-dish-warms = { $log } : l’eau est devenue plus chaude de { $rise } K qu’elle ne l’était avant, le soleil l’a donc atteinte, ou de l’eau chaude a été ajoutée ; il ne compte pas
+dish-warms = { $log } : l’eau est devenue plus chaude de { $rise } K qu’elle ne l’était avant, le soleil l’a donc atteinte, ou de l’eau chaude a été ajoutée ; elle ne compte pas
 dish-warms-remedy = détourner le cuiseur du soleil ou mettre toute l’ouverture à l’ombre
-dish-cooling-too-short = { $log } : avant un trou de plus de vingt minutes ou une période exclue, il y a trop peu de relevés, ou une baisse de moins d’un cinquième de la température au-dessus de l’air du début ; il ne compte pas
+dish-cooling-too-short = { $log } : avant un trou de plus de vingt minutes ou une période exclue, il y a trop peu de relevés, ou une baisse de moins d’un cinquième de la température au-dessus de l’air du début ; elle ne compte pas
 dish-cooling-too-short-remedy = faire un relevé toutes les cinq minutes ou plus souvent, pendant une heure ou plus
 dish-no-loss-area = la surface des récipients n’est pas indiquée, la perte n’est donc donnée qu’en W/K
 dish-no-loss-area-remedy = indiquer loss_area_m2 sous [cooker] : parois et couvercle des récipients
 dish-no-vessel-heat = ce que les récipients emmagasinent n’est pas indiqué, et ne compte pas : perte et facteur optique sont trop faibles de cette part
 dish-no-vessel-heat-remedy = peser les récipients vides : vessel_mass_kg et vessel_material sous [load]
-dish-no-heating = aucun essai à l’eau n’a de montée de { $rise } K avec éclairement, sans trou ni période exclue, il n’y a donc pas de facteur optique
-dish-no-heating-remedy = enregistrer un chauffage d’au moins { $rise } K au soleil, avec éclairement
-dish-plane-not-normal = l’éclairement n’a pas été mesuré face au soleil, et le facteur optique vaut pour le rayonnement direct
-dish-plane-estimated = l’éclairement est estimé, et le facteur optique prend celui du rayonnement direct
+dish-no-heating = aucune série à l’eau n’a de montée de { $rise } K avec irradiance, sans trou ni période exclue, il n’y a donc pas de facteur optique
+dish-no-heating-remedy = enregistrer un chauffage d’au moins { $rise } K au soleil, avec irradiance
+dish-plane-not-normal = l’irradiance n’a pas été mesurée face au soleil, et le facteur optique vaut pour le rayonnement direct
+dish-plane-estimated = l’irradiance est estimée, et le facteur optique prend celui du rayonnement direct
 dish-plane-remedy = garder le capteur tourné vers le soleil, et indiquer plane = "normal"
-dish-global-not-beam = un capteur tourné vers le soleil voit aussi le ciel qui l’entoure, dont un miroir à foyer ne se sert pas : avec lui, le facteur optique est plus bas que d’après le seul rayonnement direct, d’un dixième environ sous un ciel très clair, et d’un sixième ou plus dans la brume (pratique courante)
+dish-global-not-beam = un capteur tourné vers le soleil voit aussi le ciel qui l’entoure, dont un miroir à foyer ne se sert pas : avec lui, le facteur optique est plus bas que d’après le seul rayonnement direct, d’un dixième environ sous un ciel très clair, et d’un sixième ou plus dans la brume (pratique courante)
 dish-global-not-beam-remedy = dire dans les remarques si le capteur ne voyait que le rayonnement direct
-dish-no-end = compte tenu de ce dont les instruments peuvent se tromper, la plage de l’un des chiffres n’a pas de bout, et il n’est pas donné
-dish-no-end-remedy = mesurer l’éclairement avec un capteur mieux connu, et indiquer son incertitude
+dish-no-end = compte tenu de ce dont les instruments peuvent se tromper, la plage de l’un des chiffres n’a pas de borne, et il n’est pas donné
+dish-no-end-remedy = mesurer l’irradiance avec un capteur mieux connu, et indiquer son incertitude
 dish-one-day = le refroidissement ou le chauffage est d’un seul jour, les plages ne sont donc pas des plages à 95 %
-dish-one-day-remedy = faire des essais d’autres jours
+dish-one-day-remedy = faire aussi des essais d’autres jours
 
 ## Energy and exergy
 
 section-efficiency = Énergie et exergie
-efficiency-what = Rendement énergétique : chaleur que l’eau a absorbée, sur le rayonnement solaire reçu par la surface d’interception. Rendement exergétique : la même chose pour ce qui pourrait fournir du travail, si bien que l’eau chaude compte plus que l’eau tiède. Pic d’exergie : le sommet de la parabole de l’exergie selon l’écart de température ; facteur de qualité : le pic sur l’exergie de la chaleur perdue à cet endroit.
+efficiency-what = Rendement énergétique : chaleur que l’eau a absorbée, sur le rayonnement solaire reçu par la surface de captation. Rendement exergétique : la même chose pour ce qui pourrait fournir du travail, si bien que l’eau chaude compte plus que l’eau tiède. Pic d’exergie : le sommet de la parabole de l’exergie selon l’écart de température ; facteur de qualité : le pic sur l’exergie de la chaleur perdue à cet endroit.
 # { $range } in °C.
-efficiency-rests-on = Ils reposent sur { counted-intervals } aux relevés sûrs, eau à { $range }, { $irradiance } W/m² en moyenne. Les récipients ne comptent pas.
+efficiency-rests-on = Ils reposent sur { counted-intervals } aux relevés fiables, eau à { $range }, { $irradiance } W/m² en moyenne. Les récipients ne comptent pas.
 efficiency-peak-at = Le pic est à { $difference } K au-dessus de l’air, sous le soleil de l’essai ({ $irradiance } W/m² en moyenne).
-efficiency-caption = STILL TO TRANSLATE
-efficiency-caption-no-peak = STILL TO TRANSLATE
+efficiency-caption = Exergie que l’eau gagne, intervalle par intervalle.
+efficiency-caption-no-peak = Exergie que l’eau gagne, intervalle par intervalle. Il n’y a pas de pic parmi les intervalles.
 efficiency-alt = Nuage de points de l’exergie en watts selon l’écart de température en kelvins, { counted-intervals }.
 efficiency-axis-difference = écart de température, Td, K
 efficiency-axis-exergy = exergie, W
 efficiency-key-intervals = intervalles
 efficiency-key-parabola = parabole
-efficiency-source = Exergie du rayonnement solaire d’après Petela 1964 avec le soleil à 5777 K ; exergie de l’eau d’après le second principe. Comme Öztürk 2004 et d’autres ; les publications choisissent d’autres plages de température de l’eau, ne comparez donc qu’avec la plage ci-dessus. Pic et facteur de qualité d’après Kumar, Vishwanath et Gupta 2012 ; que la perte y soit l’exergie de la chaleur perdue, u·Td·(1 − Ta/T), avec le u de ce rapport, c’est la lecture de ce projet.
-efficiency-plane = l’éclairement a été mesuré avec un capteur posé à plat : là où la surface d’interception fait face au soleil, le rayonnement solaire est compté trop petit, et les rendements, qui en sont des parts, sont trop élevés
+efficiency-source = Exergie du rayonnement solaire d’après Petela 1964 avec le soleil à 5777 K ; exergie de l’eau d’après le second principe. Comme Öztürk 2004 et d’autres ; les publications choisissent d’autres plages de température de l’eau, ne comparez donc qu’avec la plage ci-dessus. Pic et facteur de qualité d’après Kumar, Vishwanath et Gupta 2012 ; que la perte y soit l’exergie de la chaleur perdue, u·Td·(1 − Ta/T), avec le u de ce rapport, c’est l’interprétation de ce projet.
+efficiency-plane = l’irradiance a été mesurée avec un capteur posé à plat : là où la surface de captation fait face au soleil, le rayonnement solaire est compté trop petit, et les rendements, qui en sont des parts, sont trop élevés
 efficiency-plane-remedy = ne comparer qu’avec des essais dont le capteur était à plat
 efficiency-no-peak = l’exergie n’a pas de point le plus haut parmi les intervalles, il n’y a donc ni pic ni facteur de qualité
 efficiency-no-peak-remedy = faire l’essai de 5 K au-dessus de l’air jusque près de l’ébullition
 efficiency-no-loss = la perte peut être nulle, il n’y a donc pas de facteur de qualité
 efficiency-no-loss-remedy = faire des essais sur une plage plus large de températures de l’eau, et sur plus de jours
 efficiency-one-day = tout est d’un seul jour, les plages ne sont donc pas des plages à 95 %
-efficiency-one-day-remedy = faire des essais d’autres jours
+efficiency-one-day-remedy = faire aussi des essais d’autres jours
 
 ## Where no water heats
 
-tested-method-none = aucune de la norme : aucun essai ne chauffe de l’eau
+tested-method-none = aucune de la norme : aucune série ne chauffe de l’eau
 tested-environment-dry = Environnement des paliers
-tested-environment-cooling = Environnement des essais de refroidissement
+tested-environment-cooling = Environnement des séries de refroidissement
 tested-no-plateau = aucun palier
 
 ## On the terminal: the table of report, and what stands below it
@@ -2273,8 +2281,8 @@ terminal-report = rapport
 terminal-invented = { $title } (inventé)
 # What weakens a rating, each behind its level: "indicative only; horizontal sensor".
 terminal-horizontal = capteur horizontal
-terminal-plane-not-stated = plan du capteur sans indication
-terminal-one-day = un seul jour : ± n’est pas à 95 %
+terminal-plane-not-stated = plan du capteur non indiqué
+terminal-one-day = un seul jour : ± n’est pas à 95 %
 # Of several campaigns that share a note; { $names }: their names.
 terminal-campaigns = { $count } campagnes ({ $names })
 terminal-more = { $count } de plus
@@ -2282,26 +2290,26 @@ terminal-more = { $count } de plus
 ## What check says of the other procedures
 
 # The first line; { $level }: one of those that begin with level-, { $title }: the campaign's.
-check-verdict = { $level } : { $title }
+check-verdict = { $level } : { $title }
 # { $caveats }: irradiance-estimated and the like.
-check-verdict-with = { $level } ({ $caveats }) : { $title }
+check-verdict-with = { $level } ({ $caveats }) : { $title }
 # Labels of the lines below it, and what stands beside them.
 check-next = suite
 check-so-far = à ce jour
 check-aim = but
 check-name = campagne
-check-rating = Ps(50) = { $rating }, d’après { $used } sur { counted-intervals } en { counted-days }
-check-no-number = aucun chiffre : { $used } sur { counted-intervals } peuvent être retenus
-check-none-used = aucun chiffre : { $intervals ->
+check-rating = Ps(50) = { $rating }, d’après { $used } sur { counted-intervals }, { counted-days }
+check-no-number = aucun chiffre : { $used } sur { counted-intervals } peuvent être retenus
+check-none-used = aucun chiffre : { $intervals ->
     [0] il n’y a aucun intervalle
     [one] le seul intervalle ne peut pas être retenu
    *[other] aucun des { $intervals } intervalles ne peut être retenu
 }
-check-not-valid = aucun chiffre : l’eau a gagné plus de chaleur que le rayonnement solaire reçu par le cuiseur ; plus d’intervalles n’y changent rien
+check-not-valid = aucun chiffre : l’eau a gagné plus de chaleur que le rayonnement solaire reçu par le cuiseur ; plus d’intervalles n’y changent rien
 # What to do next. { $command } stays as it is.
-check-next-report = écrire le rapport : { $command }
+check-next-report = écrire le rapport : { $command }
 # { $remedy }: what to do before more is measured.
-check-next-then = { $remedy } ; puis { $missing }
+check-next-then = { $remedy } ; puis { $missing }
 # Headers of the tables of runs: there is little room.
 check-run = série
 # As in English
@@ -2333,8 +2341,8 @@ check-set-aside = Intervalles écartés, et ce qui aide
 check-notices = Remarques
 check-how-read = Lecture des fichiers de mesures
 # Below the table. { $run }: its name, { $shortest }, { $longest }: minutes.
-check-hole = { $run } : pas d’intervalle de { $from } à { $to } le { $date } : il n’y a pas là deux relevés de l’eau séparés de { $shortest } à { $longest } minutes
-check-not-normalised = { $run } : { counted-intervals } sans irradiance, dans toutes les limites et non retenus
+check-hole = { $run } : pas d’intervalle de { $from } à { $to } le { $date } : il n’y a pas là deux relevés de l’eau séparés de { $shortest } à { $longest } minutes
+check-not-normalised = { $run } : { counted-intervals } sans irradiance, dans toutes les limites et non retenus
 # What helps where intervals are set aside: what the person beside the cooker can do.
 helps-water-below-window = commencer avec de l’eau à quelques kelvins au-dessus de l’ambiante, ou la laisser se réchauffer avant qu’elle ne compte
 helps-water-above-window = arrêter la série, ou recommencer avec de l’eau froide, quand l’eau approche de l’ébullition
@@ -2346,35 +2354,35 @@ helps-wind-high = faire l’essai à l’abri ou des jours plus calmes
 helps-outside-solar-window = chauffer pendant la fenêtre, qui est en heure solaire
 helps-reading-gap = enregistrer chaque grandeur au moins une fois par intervalle
 helps-excluded-by-tester = rien, sauf si l’exclusion était une erreur
-helps-not-cloudless = noter à chaque relevé si le ciel était sans nuages ; mesurer l’irradiance là où passent des nuages
+helps-not-cloudless = noter à chaque relevé si le ciel était sans nuages ; mesurer l’irradiance là où passent des nuages
 # Behind helps-outside-solar-window.
-helps-by-clock = { $helps } ; le { $date }, c’était de { $from } à { $to } à l’horloge
+helps-by-clock = { $helps } ; le { $date }, c’était de { $from } à { $to } à l’horloge
 # Of several logs, { $what }: what is said of each of them.
 check-of-logs = { $count } fichiers de mesures
 check-figures = Autres chiffres à ce jour
 check-no-figures = Aucun autre chiffre pour l’instant.
-box-grade-one-day = aucune : F1 est au-dessus de { $limit } K m²/W (IS 13429), mais d’un seul jour, et un autre peut être plus bas
-box-grade-not-flat = aucune : l’irradiance n’a pas été mesurée avec un capteur posé à plat, pour lequel vaut la limite, { $limit } K m²/W (IS 13429)
+box-grade-one-day = aucune : F1 est au-dessus de { $limit } K m²/W (IS 13429), mais d’un seul jour, et un autre peut être plus bas
+box-grade-not-flat = aucune : l’irradiance n’a pas été mesurée avec un capteur posé à plat, pour lequel vaut la limite, { $limit } K m²/W (IS 13429)
 box-glass = Le vitrage est de { $area } m², comme indiqué.
-box-glass-not-stated = La surface de captation, { $area } m², est comptée comme vitrage. Si elle comprend des miroirs, F2 est trop bas : indiquez la surface du vitrage.
-box-beyond-reach-remedy = F1 est trop bas, ou le capteur a trop peu indiqué dans cet essai : vérifier que le palier a été atteint, que les miroirs étaient couverts de la même façon, et que le capteur était à plat
+box-glass-not-stated = La surface de captation, { $area } m², est comptée comme vitrage. Si elle comprend des miroirs, F2 est trop bas : indiquez la surface du vitrage.
+box-beyond-reach-remedy = F1 est trop bas, ou le capteur a trop peu indiqué dans cette série : vérifier que le palier a été atteint, que les miroirs étaient couverts de la même façon, et que le capteur était à plat
 boiling-gets-to = pas de durée jusqu’à l’ébullition : sous le soleil de l’essai, l’eau arrive à { $highest }, et elle bout à { $boiling }
 boiling-may-not = pas de durée jusqu’à l’ébullition : compte tenu de ce dont les chiffres peuvent se tromper, il se peut que l’eau n’arrive pas à { $boiling }, où elle bout
 boiling-remedy = faire l’essai sous un soleil plus fort, ou améliorer le cuiseur
-dish-runs-left-out = essais à l’eau sans montée de { $rise } K au soleil qui n’ait ni trou ni période exclue, et qui ne comptent pas : { $runs }
+dish-runs-left-out = séries à l’eau sans montée de { $rise } K au soleil qui n’ait ni trou ni période exclue, et qui ne comptent pas : { $runs }
 dry-no-ambient = l’air n’a pas été relevé à moins de deux heures des périodes régulières
 dry-no-ambient-remedy = relever l’air au moins une fois sur deux
 dry-may-get-hotter = sur son palier, le récipient montait encore de { $rate } K/min : d’après sa montée initiale, il peut finir { $more } K plus chaud
-dry-no-end = la différence par W/m² n’est pas donnée : dans les limites d’erreur de l’éclairement, sa plage n’a pas de fin
+dry-no-end = la différence par W/m² n’est pas donnée : dans les limites d’erreur de l’irradiance, sa plage n’a pas de borne
 efficiency-peak-unsure = il y a un pic, mais pas sans l’un des jours, ou pas dans tout ce dont les instruments peuvent se tromper : il n’est pas donné
 efficiency-peak-unsure-remedy = faire des essais sur plus de jours, chacun de 5 K au-dessus de l’air jusque près de l’ébullition
-efficiency-too-much = l’eau a absorbé plus de chaleur que le rayonnement solaire sur la surface d’interception, ce qui ne se peut pas
-efficiency-too-much-remedy = vérifier la surface d’interception, la charge et les unités
+efficiency-too-much = l’eau a absorbé plus de chaleur que le rayonnement solaire sur la surface de captation, ce qui ne se peut pas
+efficiency-too-much-remedy = vérifier la surface de captation, la charge et les unités
 tested-instruments-note-cooling = Incertitudes-types (k = 1). Là où aucune n’est indiquée, la classe la plus prudente est supposée (pratique courante).
 
 ## Comparison: figures beside the rating
 
-section-beside = Chiffres à côté de l’évaluation
+section-beside = Chiffres en complément du résultat
 # A list of several campaigns for each figure: headers, and cells. Numbers are those of campaigns.
 beside-head-value = valeur
 beside-head-apart = distingué de
@@ -2382,7 +2390,7 @@ beside-from-none = aucun
 # A cell: how many of those that it is compared with.
 beside-from-so-many = { $apart } sur { $compared }
 # { $reasons }: some of beside-not-compared-why, with ";" between them.
-beside-not-compared-list = Non comparés : { $reasons }.
+beside-not-compared-list = Non comparés : { $reasons }.
 # { $pairs }: some of beside-not-compared-with, with ";" between them.
 # As in English
 beside-not-compared-why = { $pairs } ({ $why })
@@ -2393,8 +2401,8 @@ beside-pairs = { $count ->
        *[other] { $count } paires
     }
 # { $numbers }: "2, 5–7".
-beside-list-note = Chaque ± vaut pour 95 %. Ce que des campagnes ont en commun s’annule dans une différence ; deux chiffres dont les plages se recouvrent peuvent donc quand même différer. Les chiffres dont aucune paire n’est comparée sont dans le fichier de données.
-beside-first-only = De chaque chiffre, les { $shown } premiers sont montrés, sur { $campaigns } campagnes en tout ; toutes les paires sont dans le fichier de données.
+beside-list-note = Chaque ± vaut pour 95 %. Ce que des campagnes ont en commun s’annule dans une différence ; deux chiffres dont les plages se recouvrent peuvent donc quand même différer. Les chiffres dont aucune paire n’est comparée sont dans le fichier de données.
+beside-first-only = De chaque chiffre, les { $shown } premiers sont montrés, sur { $campaigns } campagnes en tout ; toutes les paires sont dans le fichier de données.
 # A title where there is no rating.
 beside-title = Chiffres de { $count } campagnes comparés
 beside-title-hotter = { $first } chauffe plus que { $second } à sec
@@ -2421,8 +2429,8 @@ beside-one-day = un jour
 beside-indicative = indicatif
 beside-vessels-not-stated = récipients non indiqués
 figure-unlike-vessels = autres récipients
-figure-unlike-plane = éclairement dans un autre plan
-figure-unlike-plane-not-stated = plan de l’éclairement non indiqué
+figure-unlike-plane = irradiance dans un autre plan
+figure-unlike-plane-not-stated = plan de l’irradiance non indiqué
 figure-unlike-load-or-sun = charge, soleil ou air différents
 figure-unlike-load = autre charge
 figure-unlike-span = autre plage de températures de l’eau
@@ -2433,8 +2441,8 @@ beside-note = Chaque ± vaut pour 95 %. Ce que les deux ont en commun s’annul
 # { $interval } in K m²/W; { $share }: the difference as a part of the figure of the first, %.
 beside-hotter = Le récipient à sec de { $second } devient plus chaud, par W/m², que celui de { $first } : { $difference } K m²/W de plus ({ $interval }), { $share } % : distingués.
 beside-cooler = Le récipient à sec de { $second } devient moins chaud, par W/m², que celui de { $first } : { $difference } K m²/W de moins ({ $interval }), { $share } % : distingués.
-beside-hotter-one-day = Le récipient à sec de { $second } est devenu plus chaud, par W/m², que celui de { $first } lors des essais : { $difference } K m²/W de plus ({ $interval }), { $share } %. Ils n’ont pas été essayés sur plusieurs jours chacun ; les jours seuls peuvent donc l’expliquer : essayez de nouveau les deux d’autres jours.
-beside-cooler-one-day = Le récipient à sec de { $second } est devenu moins chaud, par W/m², que celui de { $first } lors des essais : { $difference } K m²/W de moins ({ $interval }), { $share } %. Ils n’ont pas été essayés sur plusieurs jours chacun ; les jours seuls peuvent donc l’expliquer : essayez de nouveau les deux d’autres jours.
+beside-hotter-one-day = Le récipient à sec de { $second } est devenu plus chaud, par W/m², que celui de { $first } lors des essais : { $difference } K m²/W de plus ({ $interval }), { $share } %. Ils n’ont pas été soumis à l’essai sur plusieurs jours chacun ; les jours seuls peuvent donc l’expliquer : refaites les deux essais d’autres jours.
+beside-cooler-one-day = Le récipient à sec de { $second } est devenu moins chaud, par W/m², que celui de { $first } lors des essais : { $difference } K m²/W de moins ({ $interval }), { $share } %. Ils n’ont pas été soumis à l’essai sur plusieurs jours chacun ; les jours seuls peuvent donc l’expliquer : refaites les deux essais d’autres jours.
 beside-hotter-by-chance = Il n’est pas dit lequel des récipients à sec devient plus chaud par W/m², celui de { $second } ou celui de { $first } : ils diffèrent de { $difference } K m²/W ({ $interval }), { $share } %, mais parmi { $pairs } paires, l’une peut différer autant par hasard.
 beside-hotter-not-told = On ne peut pas dire lequel des récipients à sec devient plus chaud par W/m², celui de { $second } ou celui de { $first } : { $second } a { $difference } K m²/W de plus, { $share } %, et toute valeur de { $interval } est compatible avec les données.
 beside-cooler-not-told = On ne peut pas dire lequel des récipients à sec devient plus chaud par W/m², celui de { $second } ou celui de { $first } : { $second } a { $difference } K m²/W de moins, { $share } %, et toute valeur de { $interval } est compatible avec les données.
@@ -2442,28 +2450,28 @@ beside-hotter-not-compared = Jusqu’où chauffent les récipients à sec de { $
 beside-nothing-shared = { $second } et { $first } n’ont aucun chiffre en commun.
 beside-others = Parmi les autres chiffres de { $second } et de { $first }, on peut en comparer { $compared }, et parmi ceux-là en distinguer { $apart }.
 comparison-dry-note = Palier : là où le récipient ne chauffait plus. K m²/W : récipient au-dessus de l’air par W/m², ± pour 95 %.
-comparison-dry-caption = Température du récipient à sec en °C selon les minutes depuis le début d’une série ; en noir, celle de la campagne nommée au-dessus du graphique ; trait épais : le palier. Elles n’étaient pas sous un même soleil : comparez des K m²/W, non des degrés.
+comparison-dry-caption = Température du récipient à sec en °C selon les minutes depuis le début d’une série ; en noir, celle de la campagne nommée au-dessus du graphique ; trait épais : le palier. Elles n’étaient pas sous un même soleil : comparez des K m²/W, non des degrés.
 # Read out to those who do not see the figure. { $runs }: comparison-dry-one of each, with ";"
 # between them.
 # Read out to those who do not see the panel. { $highest }: degrees.
 comparison-dry-alt = Température du récipient à sec selon le temps, au plus { $highest }.
 comparison-practice-no-rating = JCGM 100:2008 pour les différences
-beside-note-difference = L’incertitude d’une différence de chiffres à côté de l’évaluation comprend la dispersion et les jours des deux campagnes, chacune avec ses propres degrés de liberté, et ce que leurs instruments n’ont pas en commun. Ce qu’un jour fait aux deux n’en est pas retiré, ce qui l’agrandit. L’évaluation a sa propre comparaison ; le gain et la perte aussi, là où les deux ont une évaluation et un bilan thermique.
-beside-note-alike = Des chiffres sont comparés là où les fichiers de campagne laissent penser qu’ils sont semblables : ceux par W/m², éclairement dans un même plan ; ceux de récipients à sec ou qui refroidissent, autant de récipients, avec la même capacité thermique et la même surface à 2 % près ; durées jusqu’à l’ébullition, rendement et pic d’exergie, éclairement à 2 % près et ambiante à 2 K près ; durées jusqu’à l’ébullition, charge à 2 % près et point d’ébullition à 2 K près ; rendement, une plage de températures de l’eau à 5 K près à ses bouts et à 2 K près en moyenne ; F2, une charge par m² à 10 % près ; constante de temps, charge à 2 % près. Ces limites sont de pratique courante, sans source publiée. « Récipients non indiqués » : il n’est pas indiqué qu’ils étaient semblables.
+beside-note-difference = L’incertitude d’une différence des autres chiffres comprend la dispersion et les jours des deux campagnes, chacune avec ses propres degrés de liberté, et ce que leurs instruments n’ont pas en commun. Ce qu’un jour fait aux deux n’en est pas retiré, ce qui l’agrandit. Le résultat Ps(50) a sa propre comparaison ; le gain et la perte aussi, là où les deux ont un résultat et un bilan thermique.
+beside-note-alike = Des chiffres sont comparés là où les fichiers de campagne laissent penser qu’ils sont semblables : ceux par W/m², irradiance dans un même plan ; ceux de récipients à sec ou qui refroidissent, autant de récipients, avec la même capacité thermique et la même surface à 2 % près ; durées jusqu’à l’ébullition, rendement et pic d’exergie, irradiance à 2 % près et ambiante à 2 K près ; durées jusqu’à l’ébullition, charge à 2 % près et point d’ébullition à 2 K près ; rendement, une plage de températures de l’eau à 5 K près à ses bouts et à 2 K près en moyenne ; F2, une charge par m² à 10 % près ; constante de temps, charge à 2 % près. Ces limites sont de pratique courante, sans source publiée. « Récipients non indiqués » : il n’est pas indiqué qu’ils étaient semblables.
 beside-note-pairs = « Distingués » : le p de la différence est inférieur à 0,05, corrigé par la méthode de Holm pour les paires où le chiffre est comparé, sur { $pairs } en tout ; il n’est pas corrigé du nombre de chiffres. Une différence de jours isolés n’est jamais dite distinguée.
 
 ## Slips that show
 
-dry-sun-down = pendant le palier, le soleil était sous l’horizon : l’horloge, le fuseau horaire ou le lieu est faux
-dry-sun-down-remedy = corrigez time_zone, latitude et longitude sous [site], ou les heures du journal
-dry-colder-than-air = le récipient indique { $below } K de moins que l’air le plus frais de l’essai : l’un des deux est dans une autre unité que celle indiquée
-dry-very-hot = le récipient indique { $highest } °C, plus que n’atteignent les cuiseurs faits maison (pratique courante) : le thermomètre est-il en °F ?
+dry-sun-down = pendant le palier, le soleil était sous l’horizon : l’horloge, le fuseau horaire ou le lieu est faux
+dry-sun-down-remedy = corrigez time_zone, latitude et longitude sous [site], ou les heures du fichier de mesures
+dry-colder-than-air = le récipient indique { $below } K de moins que l’air le plus frais de la série : l’un des deux est dans une autre unité que celle indiquée
+dry-very-hot = le récipient indique { $highest } °C, plus que n’atteignent les cuiseurs faits maison (pratique courante) : le thermomètre est-il en °F ?
 dry-unit-remedy = indiquez vessel_temperature et ambient_temperature sous [units], "°F" ou "°C", comme chaque thermomètre l’affiche
-dish-losses-differ = la perte par refroidissement, { $cooling } W/K, et celle du bilan thermique, { $balance } W/K, diffèrent de plus que leurs ± : le soleil a atteint la charge qui refroidissait, ou le vent était autre
+dish-losses-differ = la perte par refroidissement, { $cooling } W/K, et celle du bilan thermique, { $balance } W/K, diffèrent de plus que leurs ± : le soleil a atteint la charge qui refroidissait, ou le vent était autre
 dish-losses-differ-remedy = ombragez toute l’ouverture et la marmite pendant qu’elle refroidit, et notez le vent dans les deux
-box-plane-turned = les lectures du capteur à plat ont été tournées vers le soleil par estimate = "from-horizontal" ; F1 et F2 sont définis pour elles telles quelles
-box-plane-turned-remedy = faites une seconde campagne des mêmes journaux sans estimate, avec plane = "horizontal"
-notice-long-run-other = { $log } : les lectures couvrent { $days } jours, un essai est un test d’un jour ; vérifiez les dates, ou indiquez start et end
-finding-no-water = aucun essai de cette campagne ne chauffe de l’eau, il n’y a donc rien à évaluer
-finding-no-water-remedy = chauffez une charge d’eau pesée pour une évaluation ; les autres chiffres valent par eux-mêmes
-instrument-assumed = non indiquée ; prise comme celle de la classe { $class } : { $basis }
+box-plane-turned = les relevés du capteur à plat ont été ramenés vers le soleil par estimate = "from-horizontal" ; F1 et F2 sont définis pour eux tels quels
+box-plane-turned-remedy = faites une seconde campagne des mêmes fichiers de mesures sans estimate, avec plane = "horizontal"
+notice-long-run-other = { $log } : les relevés s’étendent sur { $days } jours, une série se fait en un seul jour ; vérifiez les dates, ou indiquez start et end
+finding-no-water = aucune série de cette campagne ne chauffe de l’eau, il n’y a donc pas de résultat à calculer
+finding-no-water-remedy = chauffer une charge d’eau pesée pour obtenir un résultat ; les autres chiffres valent par eux-mêmes
+instrument-assumed = non indiquée ; prise comme celle de la classe { $class } : { $basis }
