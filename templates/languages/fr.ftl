@@ -1058,7 +1058,7 @@ food-fish = poisson (cabillaud)
 
 ## Clear days through the year
 
-year-note-balance = Estimation pour le 15 de chaque mois sous un ciel clair (Ineichen et Perez 2002), en comptant les heures avec { $irradiance } W/m² ou plus dans le plan normal au rayonnement direct ; nuages et brume la réduisent. Chaleur : d’après le bilan thermique, dans de l’eau à { $difference } K au-dessus de l’air ; la moyenne des mois est de { $mean } kWh par jour. Température ambiante { $ambient } toute l’année, cuiseur orienté toute la journée.
+year-note-balance = Estimation pour le 15 de chaque mois sous un ciel clair (Ineichen et Perez 2002), en comptant les heures avec { $irradiance } W/m² ou plus dans le plan normal au rayonnement direct ; nuages et brume réduisent ces valeurs. Chaleur : d’après le bilan thermique, dans de l’eau à { $difference } K au-dessus de l’air ; la moyenne des mois est de { $mean } kWh par jour. Température ambiante { $ambient } toute l’année, cuiseur orienté toute la journée.
 year-note-water = Eau : charges de { $load }, l’une après l’autre, chacune portée de { $start } à { $end } et maintenue pendant { $time } (Ciochetti et Metcalf 1984) ; 1 kg est compté comme 1 L. Le chauffage commence à { $start }, les litres ne se déduisent donc pas de la chaleur indiquée à côté. L’OMS constate que les virus ne meurent que lentement entre 60 °C et 65 °C : quand vous le pouvez, portez l’eau à gros bouillons, et lisez la mise en garde sur l’eau de boisson. Pour l’eau claire seulement ; la chaleur n’enlève pas les produits chimiques.
 year-caption = Barres : estimation ; moustaches : sa plage due à la seule incertitude du bilan thermique. Heures avec { $irradiance } W/m² ou plus : de { $fewest } à { $most }.
 # As in English
@@ -2155,7 +2155,7 @@ box-axis-water = eau, °C
 box-key-water = relevés
 box-key-told = d’après F1 et F2
 box-source = Mullick, Kandpal et Saxena 1987 (Solar Energy 39, 353–360) et IS 13429. Ils écrivent F2 avec le logarithme des deux bouts : la même chose sous un soleil constant, et jusqu’à 2 % d’écart sous un soleil qui change d’un dixième, davantage là où F1·H est proche de la fin de la montée (simulé). Ils comptent l’ébullition à 100 °C, ce rapport au point d’ébullition local. Aucun seuil n’est donné pour F2 : deux sont cités, et ils se contredisent.
-box-no-dry-run = il n’y a pas d’série à sec, donc pas de F1, ni de F2 qui repose dessus
+box-no-dry-run = il n’y a pas de série à sec, donc pas de F1, ni de F2 qui repose dessus
 box-no-dry-run-remedy = laisser la boîte vide au soleil vers midi et enregistrer la température de sa plaque : kind = "dry"
 box-no-plateau = aucune série à sec n’a de palier, il n’y a donc pas de F1, ni de F2
 box-no-plateau-remedy = voir ce qui manque aux séries à sec
@@ -2210,7 +2210,7 @@ dish-axis-difference = eau au-dessus de l’air, K
 dish-key-water = relevés
 dish-key-told = par la constante de temps
 dish-source = Mullick, Kandpal et Kumar 1991 (Solar Energy 46, 139–144). Ils prennent la pente de ln(T − Ta) ; ce rapport prend celle de T selon l’intégrale de T − Ta : la même chose dans un air constant, et juste dans un air qui se réchauffe, où l’autre s’écarte de 2 à 9 % pour 1 K/h et des constantes de temps d’une à deux heures (simulé). Ils comptent l’ébullition à 100 °C, ce rapport au point d’ébullition local.
-dish-no-cooling-run = il n’y a pas d’série de refroidissement, donc ni constante de temps, ni perte, ni facteur optique
+dish-no-cooling-run = il n’y a pas de série de refroidissement, donc ni constante de temps, ni perte, ni facteur optique
 dish-no-cooling-run-remedy = laisser refroidir une charge chaude à l’ombre, et l’enregistrer : kind = "cooling"
 dish-begins-too-cool = { $log } : l’eau commence à { $above } K au-dessus de l’air, et une série de refroidissement à { $least } K au moins ; elle ne compte pas
 dish-begins-too-cool-remedy = commencer près de l’ébullition
@@ -2456,7 +2456,7 @@ comparison-dry-caption = Température du récipient à sec en °C selon les minu
 # Read out to those who do not see the panel. { $highest }: degrees.
 comparison-dry-alt = Température du récipient à sec selon le temps, au plus { $highest }.
 comparison-practice-no-rating = JCGM 100:2008 pour les différences
-beside-note-difference = L’incertitude d’une différence des autres chiffres comprend la dispersion et les jours des deux campagnes, chacune avec ses propres degrés de liberté, et ce que leurs instruments n’ont pas en commun. Ce qu’un jour fait aux deux n’en est pas retiré, ce qui l’agrandit. Le résultat Ps(50) a sa propre comparaison ; le gain et la perte aussi, là où les deux ont un résultat et un bilan thermique.
+beside-note-difference = L’incertitude d’une différence des autres chiffres comprend la dispersion et les jours des deux campagnes, chacune avec ses propres degrés de liberté, et ce que leurs instruments n’ont pas en commun. Ce qu’un jour fait aux deux n’en est pas retiré, ce qui l’agrandit. Le résultat a sa propre comparaison ; le gain et la perte aussi, là où les deux ont un résultat et un bilan thermique.
 beside-note-alike = Des chiffres sont comparés là où les fichiers de campagne laissent penser qu’ils sont semblables : ceux par W/m², irradiance dans un même plan ; ceux de récipients à sec ou qui refroidissent, autant de récipients, avec la même capacité thermique et la même surface à 2 % près ; durées jusqu’à l’ébullition, rendement et pic d’exergie, irradiance à 2 % près et ambiante à 2 K près ; durées jusqu’à l’ébullition, charge à 2 % près et point d’ébullition à 2 K près ; rendement, une plage de températures de l’eau à 5 K près à ses bouts et à 2 K près en moyenne ; F2, une charge par m² à 10 % près ; constante de temps, charge à 2 % près. Ces limites sont de pratique courante, sans source publiée. « Récipients non indiqués » : il n’est pas indiqué qu’ils étaient semblables.
 beside-note-pairs = « Distingués » : le p de la différence est inférieur à 0,05, corrigé par la méthode de Holm pour les paires où le chiffre est comparé, sur { $pairs } en tout ; il n’est pas corrigé du nombre de chiffres. Une différence de jours isolés n’est jamais dite distinguée.
 
