@@ -499,7 +499,7 @@ balance-ratio-none = non donné : la perte peut être nulle
 # As in English
 balance-value = { $value } ± { $half_width }
 # { $range }: lowest and highest of the intervals.
-balance-rests-on = Il repose sur { counted-intervals } en { counted-days } aux relevés fiables, à { $mean } W/m² en moyenne ({ $range } W/m²). Les limites de météo et d’heure ne s’appliquent pas ici ; la plage de température de l’eau, les exclusions de l’opérateur et, là où l’irradiance est estimée, le ciel sans nuages s’appliquent.
+balance-rests-on = Il repose sur { counted-intervals } sur { counted-days } aux relevés fiables, à { $mean } W/m² en moyenne ({ $range } W/m²). Les limites de météo et d’heure ne s’appliquent pas ici ; la plage de température de l’eau, les exclusions de l’opérateur et, là où l’irradiance est estimée, le ciel sans nuages s’appliquent.
 balance-counts-vessels = Ici, le gain, la perte et la puissance sont ceux de l’eau et des récipients, qui comptent pour { $heat } J/K : { $basis }. Tout ce que ce rapport dit par ailleurs de puissance, de marmites et de mois ne vaut que pour l’eau.
 balance-scaling-adds = Avec cette perte, la mise à l’échelle proportionnelle du résultat, de { $mean } W/m² à 700 W/m², ajoute { $power } W à Ps(50).
 balance-scaling-takes = Avec cette perte, la mise à l’échelle proportionnelle du résultat, de { $mean } W/m² à 700 W/m², retire { $power } W à Ps(50).
@@ -806,10 +806,10 @@ budget-tiny = autres, chacun sous { $share } %
 budget-offset-of = { $known } ; dont le décalage
 budget-scale = { $percent } % en comptant depuis { $about }, l’autre part de la même incertitude
 # { $uncertainty }: "0.5 K" or "3 % of the reading".
-budget-stated = { $uncertainty }, indiqué
+budget-stated = { $uncertainty }, indiquée
 # { $class }: one of the messages that begin with class-; { $basis }: one that begins with basis-.
 budget-class = { $class } : { $basis }
-budget-assumed = supposé, { $class } : { $basis }
+budget-assumed = supposée, { $class } : { $basis }
 # What is in error, in the same table, and in the sentences below.
 # As in English
 error-irradiance = irradiance
@@ -862,14 +862,14 @@ budget-note-resolution-most = Dans la dispersion de { $scatter } W par intervall
 drawn-none = Pas de contrôle de Monte-Carlo : l’irradiance est si incertaine que certains tirages tombent à zéro ou en dessous. L’intervalle n’est alors guère qu’une conjecture.
 drawn-holds = Monte-Carlo, { $trials } tirages des mêmes erreurs à travers relevés, puissance, régression et droite : { $lower } à { $upper } W pour 95 %, dans la tolérance de { $tolerance } W. L’intervalle est celui du bilan.
 drawn-apart = Monte-Carlo, { $trials } tirages des mêmes erreurs à travers relevés, puissance, régression et droite : { $lower } à { $upper } W pour 95 %. C’est jusqu’à { $apart } W d’écart avec les { $from } à { $to } W du bilan, au-delà de la tolérance de { $tolerance } W.
-drawn-because-divided = Le motif : la puissance est divisée par une irradiance dont l’incertitude-type est de { $percent } % ; une erreur d’un côté déplace donc le résultat plus que la même erreur de l’autre.
-drawn-because-curved = Le motif : les erreurs autres que celle de l’irradiance n’agissent pas en proportion.
-drawn-because-limits = Le motif : les erreurs connues par leurs seules limites n’ont pas de queues, alors que le bilan leur en prête.
-drawn-because-few = Le motif : avec { $freedom ->
+drawn-because-divided = La raison : la puissance est divisée par une irradiance dont l’incertitude-type est de { $percent } % ; une erreur d’un côté déplace donc le résultat plus que la même erreur de l’autre.
+drawn-because-curved = La raison : les erreurs autres que celle de l’irradiance n’agissent pas en proportion.
+drawn-because-limits = La raison : les erreurs connues par leurs seules limites n’ont pas de queues, alors que le bilan leur en prête.
+drawn-because-few = La raison : avec { $freedom ->
     [one] { $freedom } degré
    *[other] { $freedom } degrés
 } de liberté, le t de Student et une loi normale ne se combinent pas exactement comme une racine de somme de carrés.
-drawn-because-unsettled = Le motif : les tirages eux-mêmes ; avec { $freedom ->
+drawn-because-unsettled = La raison : les tirages eux-mêmes ; avec { $freedom ->
     [one] { $freedom } degré
    *[other] { $freedom } degrés
 } de liberté, leurs bornes se stabilisent lentement.
@@ -878,7 +878,7 @@ drawn-settled-to = Les bornes des tirages sont connues à ± { $within } W.
 
 ## Regression and uncertainty: what more data would bring
 
-outlook-at-best = Plus d’essais ne peuvent pas réduire le ± au-dessous de { $least } W, que laissent les instruments.
+outlook-at-best = Des essais supplémentaires ne réduiront pas le ± au-dessous des { $least } W que laissent les instruments.
 outlook-reached = Les ± { $target } W visés sont atteints.
 # { $more }: outlook-intervals or outlook-intervals-and-days.
 outlook-more = Les ± { $target } W visés demandent { $more }, en supposant la dispersion vue jusqu’ici.
