@@ -499,7 +499,7 @@ balance-ratio-none = non donné : la perte peut être nulle
 # As in English
 balance-value = { $value } ± { $half_width }
 # { $range }: lowest and highest of the intervals.
-balance-rests-on = Il repose sur { counted-intervals } sur { counted-days } aux relevés fiables, à { $mean } W/m² en moyenne ({ $range } W/m²). Les limites de météo et d’heure ne s’appliquent pas ici ; la plage de température de l’eau, les exclusions de l’opérateur et, là où l’irradiance est estimée, le ciel sans nuages s’appliquent.
+balance-rests-on = Il repose sur { counted-intervals } aux relevés fiables ({ counted-days }), à { $mean } W/m² en moyenne ({ $range } W/m²). Les limites de météo et d’heure ne s’appliquent pas ici ; la plage de température de l’eau, les exclusions de l’opérateur et, là où l’irradiance est estimée, le ciel sans nuages s’appliquent.
 balance-counts-vessels = Ici, le gain, la perte et la puissance sont ceux de l’eau et des récipients, qui comptent pour { $heat } J/K : { $basis }. Tout ce que ce rapport dit par ailleurs de puissance, de marmites et de mois ne vaut que pour l’eau.
 balance-scaling-adds = Avec cette perte, la mise à l’échelle proportionnelle du résultat, de { $mean } W/m² à 700 W/m², ajoute { $power } W à Ps(50).
 balance-scaling-takes = Avec cette perte, la mise à l’échelle proportionnelle du résultat, de { $mean } W/m² à 700 W/m², retire { $power } W à Ps(50).
@@ -1560,7 +1560,7 @@ needed-no-number = Des jours de plus, à eux seuls, n’en montreraient guère u
 cause-untold = Sans bilan thermique des deux, on ne peut pas dire d’où vient une différence.
 # The next six are followed by cause-numbers.
 cause-no-difference = Comme aucune différence n’est démontrée, aucune cause n’est nommée.
-cause-not-shown = D’où vient la différence n’est pas démontré.
+cause-not-shown = L’origine de la différence n’est pas démontrée.
 cause-more-gain = { $second } capte plus de soleil que { $first }, comme après un changement d’optique.
 cause-less-gain = { $second } capte moins de soleil que { $first }, comme après un changement d’optique.
 cause-more-loss = { $second } perd plus de chaleur par kelvin que { $first }, comme avec une moins bonne isolation, plus de vent ou sans couvercle.
@@ -1884,7 +1884,7 @@ plan-gives = Ce jour peut donner { $most ->
 plan-gives-by-heating = Ce jour peut donner { $most ->
         [one] { $most } intervalle de { $minutes } min
        *[other] { $most } intervalles de { $minutes } min
-    } au plus ; un chauffage de cette charge environ { $heating }, puis recommencez avec de l’eau fraîche.
+    } au plus ; un chauffage de cette charge en donne environ { $heating }, puis recommencez avec de l’eau fraîche.
 
 ## Field sheet: before the first reading
 
