@@ -1,6 +1,6 @@
 //! The web page in Chromium: on a phone, on a desk, on paper.
 
-use std::ffi::OsStr;
+use std::ffi::{OsStr, OsString};
 use std::fs;
 use std::path::Path;
 use std::process::Command;
@@ -27,7 +27,7 @@ function lookAt(frame) {
   const page = frame.contentDocument, view = frame.contentWindow;
   const root = page.documentElement, width = root.clientWidth, amiss = [];
   const box = (element) => element.getBoundingClientRect();
-  const isShown = (element) => box(element).width > 0 && !element.closest(".unseen, .cards thead");
+  const isShown = (element) => box(element).width > 0 && !element.closest(".unseen, .cards thead, .matrix thead, .times thead");
   const start = (element) => element.outerHTML.slice(0, 90);
   if (root.scrollWidth > width) amiss.push("overflows");
   for (const element of page.querySelectorAll("body *"))
@@ -38,13 +38,13 @@ function lookAt(frame) {
       amiss.push("overfull: " + start(element));
   for (const scroll of page.querySelectorAll(".scroll"))
     if (scroll.scrollWidth > scroll.clientWidth + 1) amiss.push("scrolls: " + start(scroll));
-  for (const figure of page.querySelectorAll("figure [role=img]")) {
+  for (const figure of page.querySelectorAll("[role=img]")) {
     const shown = [...figure.querySelectorAll("svg")].filter(isShown);
     if (shown.length !== 1) { amiss.push(shown.length + " of " + start(figure)); continue; }
     amiss.push(...lookAtFigure(shown[0], width));
   }
   const front = page.querySelector(".front"), has = front ? front.classList : null;
-  if (has && !has.contains("no-rating") && !has.contains("not-valid")) {
+  if (has && !["no-rating", "not-valid", "verdict"].some((one) => has.contains(one))) {
     const texts = [...front.querySelectorAll("figure text")].filter(isShown);
     const marks = texts.filter((text) => /50\sK$/.test(text.textContent.trim()));
     if (!marks.some((mark) => box(mark).left >= 0 && box(mark).right <= width))
@@ -122,13 +122,24 @@ pub fn trials(made: &Arc<Made>) -> Vec<Trial> {
         }
         Ok(())
     });
+    let comparisons = Trial::test("chromium_shows_comparisons_in_every_language", || {
+        for names in [["open-dish", "open-dish-skirt"].as_slice(), &["."]] {
+            for language in ["en", "es", "fr", "pt", "sw"] {
+                let folders = names.iter().map(|name| sample_folder(name));
+                let mut arguments: Vec<OsString> = vec!["compare".into(), "--allow-mixed".into()];
+                arguments.extend(folders.map(OsString::from));
+                look_at_all(&arguments, language).map_err(|failed| named(language, failed))?;
+            }
+        }
+        Ok(())
+    });
     let reports = ["open-dish", "panel-cloudy", "box-figures", "tube-area-slip"].map(|name| {
         Trial::test(
             format!("chromium_shows_{name}_in_every_language"),
             move || each_language("report", name, &[]),
         )
     });
-    let trials = reports.into_iter().chain([index, sheets]);
+    let trials = reports.into_iter().chain([index, sheets, comparisons]);
     let is_there = is_there("chromium");
     trials
         .map(|trial| trial.with_ignored_flag(!is_there))
@@ -137,23 +148,37 @@ pub fn trials(made: &Arc<Made>) -> Vec<Trial> {
 
 /// Looks at the page that a command writes for a sample in each language but English.
 fn each_language(command: &str, name: &str, more: &[&str]) -> Result<(), Failed> {
+    let mut arguments: Vec<OsString> = vec![command.into(), sample_folder(name).into()];
+    arguments.extend(more.iter().map(OsString::from));
     for language in ["es", "fr", "pt", "sw"] {
-        let folder = TempDir::new()?;
-        let mut call = Command::new(env!("CARGO_BIN_EXE_simmerline"));
-        call.arg(command).arg(sample_folder(name)).args(more);
-        call.args(["--language", language, "--format", "html", "--out"]);
-        let done = call.arg(folder.path()).output()?;
-        if !done.status.success() {
-            return Err(String::from_utf8_lossy(&done.stderr).into_owned().into());
-        }
-        for file in fs::read_dir(folder.path())? {
-            let file = file?.path();
-            if file.extension().is_some_and(|ending| ending == "html") {
-                look(&file).map_err(|failed| named(&format!("{name}, {language}"), failed))?;
-            }
-        }
+        look_at_all(&arguments, language)
+            .map_err(|failed| named(&format!("{name}, {language}"), failed))?;
     }
     Ok(())
+}
+
+/// Looks at every page that a command writes in a language.
+fn look_at_all(arguments: &[OsString], language: &str) -> Result<(), Failed> {
+    let folder = TempDir::new()?;
+    let mut call = Command::new(env!("CARGO_BIN_EXE_simmerline"));
+    call.args(arguments);
+    call.args(["--language", language, "--format", "html", "--out"]);
+    let done = call.arg(folder.path()).output()?;
+    if !done.status.success() {
+        return Err(String::from_utf8_lossy(&done.stderr).into_owned().into());
+    }
+    let mut looked_at = 0;
+    for file in fs::read_dir(folder.path())? {
+        let file = file?.path();
+        if file.extension().is_some_and(|ending| ending == "html") {
+            look(&file)?;
+            looked_at += 1;
+        }
+    }
+    match looked_at {
+        0 => Err("no page was written".into()),
+        _ => Ok(()),
+    }
 }
 
 fn named(page: &str, failed: Failed) -> Failed {

@@ -5,7 +5,7 @@ use super::data::json::ComparisonFile;
 use super::figures::dry_panels::dry_panels;
 use super::figures::heating::heating_strips;
 use super::figures::line_panels::line_panels;
-use super::figures::ranked::ranking_assets;
+use super::figures::ranked::{narrow_ranking_assets, ranking_assets};
 use super::words::report::{Built, build};
 use crate::comparison::Comparison;
 use crate::error::Result;
@@ -49,6 +49,10 @@ pub fn outputs(comparison: &Comparison, edition: &Edition) -> Result<Vec<Output>
         let mut assets = drawings(comparison, &built, &edition.words)?;
         match format {
             Format::Html => {
+                if let Some(part) = &report.ranking {
+                    let standings = &comparison.standings;
+                    assets.extend(narrow_ranking_assets(standings, part, &edition.words)?);
+                }
                 let page = web_page::compose(web_page::COMPARISON, report, &assets)?;
                 outputs.push(output("html", page.into_bytes()));
             }

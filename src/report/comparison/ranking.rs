@@ -1,6 +1,6 @@
 //! A ranking by itself: for a page that lists campaigns without comparing them.
 
-use super::figures::ranked::ranking_assets;
+use super::figures::ranked::{narrow_ranking_assets, ranking_assets};
 use super::names::titles;
 use super::words::ranking::{Extra, RankingPart, ranking_part};
 use crate::comparison::standing::Standing;
@@ -17,6 +17,7 @@ use crate::report::assets::Asset;
 pub fn ranking(standings: &[Standing], words: &Words) -> Result<(RankingPart, Vec<Asset>)> {
     let extra = Extra::default();
     let part = ranking_part(standings, &titles(standings), &extra, words);
-    let assets = ranking_assets(standings, &part, &extra, words)?;
+    let mut assets = ranking_assets(standings, &part, &extra, words)?;
+    assets.extend(narrow_ranking_assets(standings, &part, words)?);
     Ok((part, assets))
 }

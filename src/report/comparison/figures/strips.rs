@@ -14,7 +14,7 @@ use simmerline_math::{log10, pow};
 /// Ink of what has no rank.
 pub const GREY: RGBColor = RGBColor(0x8b, 0x94, 0x99);
 /// Room at either end of a strip for a mark or half a number, points.
-const END_PT: f64 = 9.0;
+const END_PT: f64 = 10.0;
 /// Half the size of a mark, points.
 const MARK_PT: f64 = 3.3;
 /// Height of the axis, points.
