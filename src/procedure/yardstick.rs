@@ -41,7 +41,7 @@ pub const PUBLISHED: &[Published] = &[
     Published {
         kind: PublishedKind::Box,
         w_per_m2: (BOX_POWER_W / BOX_AREA_M2, BOX_POWER_W / BOX_AREA_M2),
-        source: "Aidan, Int. J. Innovative Research and Development",
+        source: "Aidan, Int. J. Innov. Res. Dev.",
     },
 ];
 

@@ -308,7 +308,7 @@ fn a_coarse_thermometer_is_named_as_what_limits_the_number() {
     bench.run(&["report", "mallee", "--quiet"]).exits(0);
     let text = bench.pdf_text("reports/mallee.pdf");
     assert!(
-        text.contains("Whatlimitsthisnumbermostisthestepinwhichthewaterthermometerisread"),
+        text.contains("mostofitfromtheresolutionofthewaterthermometer"),
         "{text}"
     );
 }
