@@ -155,6 +155,7 @@ mod procedure {
 mod comparison {
     mod invented;
     mod pairs;
+    mod schema;
     mod shared;
     mod suns;
 }

@@ -25,6 +25,11 @@ pub fn letter(place: usize) -> String {
     }
 }
 
+/// The letter of a group: a, b … z, aa …
+pub fn group_letter(group: usize) -> String {
+    letter(group).to_lowercase()
+}
+
 /// Name of each campaign: its title, with that of its folder where two have one.
 pub fn titles(standings: &[Standing]) -> Vec<String> {
     let is_shared = |title: &str| {

@@ -7,7 +7,7 @@ use crate::comparison::weigh::Weighed;
 use crate::error::{Error, Result};
 use crate::procedure::Assessment;
 use crate::procedure::stated::{FigureKey, Stated};
-use crate::report::comparison::names::letter;
+use crate::report::comparison::names::{group_letter, letter};
 use crate::shown::in_cell;
 
 /// Columns, with their units; the differences are from the baseline, where there is
@@ -56,6 +56,9 @@ const HEADER: &[&str] = &[
     "real",
 ];
 
+/// Columns after those of all figures: the newest.
+const LAST: &[&str] = &["title", "rank", "valid", "groups"];
+
 /// What each figure beside the rating has columns for, after those: its value and the ends of
 /// its 95 % interval.
 const PARTS: [&str; 3] = ["", "_lower_95", "_upper_95"];
@@ -102,7 +105,8 @@ fn cells(stated: &[Stated], key: FigureKey) -> [String; 3] {
 pub fn comparison_csv(comparison: &Comparison) -> Result<String> {
     let internal = |error: String| Error::Internal(error);
     let always = HEADER.iter().map(|name| (*name).to_owned());
-    let header: Vec<String> = always.chain(keys().flat_map(columns)).collect();
+    let last = LAST.iter().map(|name| (*name).to_owned());
+    let header: Vec<String> = always.chain(keys().flat_map(columns)).chain(last).collect();
     let mut table = Writer::from_writer(Vec::new());
     table
         .write_record(header)
@@ -122,8 +126,10 @@ fn row(comparison: &Comparison, place: usize, one: &Assessment) -> Vec<String> {
     let number = |value: f64| value.to_string();
     let optional = |value: Option<f64>| value.map_or_else(String::new, number);
     let cooker = &one.tested.campaign.cooker;
+    let standing = &comparison.standings[place];
     let ps50_w = one.s580.rating().map(|rating| rating.ps50_w);
-    let per = |quantity: Option<f64>| optional(ps50_w.zip(quantity).map(|(w, per)| w / per));
+    let valid_w = standing.valid_power().map(|power| power.value_w);
+    let per = |quantity: Option<f64>| optional(valid_w.zip(quantity).map(|(w, per)| w / per));
     let heating = comparison.heating[place];
     let pair = comparison.baseline.and_then(|_| {
         let mut pairs = comparison.pairs.iter();
@@ -146,7 +152,7 @@ fn row(comparison: &Comparison, place: usize, one: &Assessment) -> Vec<String> {
         optional(one.s580.line().and_then(|line| line.r_squared)),
         one.s580.used().count().to_string(),
         one.s580.dates.len().to_string(),
-        one.s580.conformity.level.code().to_owned(),
+        one.s580.conformity.level.code_in_files().to_owned(),
         per(Some(cooker.intercept_area_m2)),
         per(cooker.mass_kg),
         per(cooker.cost),
@@ -180,7 +186,25 @@ fn row(comparison: &Comparison, place: usize, one: &Assessment) -> Vec<String> {
     row.extend(figures.into_iter().flat_map(with_interval));
     row.push(pair.map_or_else(String::new, |pair| pair.is_shown().to_string()));
     row.extend(keys().flat_map(|key| cells(&comparison.stated[place], key)));
+    let rank = comparison.ranking.rank(place);
+    row.extend([
+        in_cell(&standing.title),
+        rank.map_or_else(String::new, |rank| (rank + 1).to_string()),
+        standing
+            .power
+            .map_or_else(String::new, |_| valid_w.is_some().to_string()),
+        rank.map_or_else(String::new, |rank| groups_of(comparison, rank)),
+    ]);
     row
+}
+
+/// Letters of the groups of several that a rank is of, with blanks between them.
+fn groups_of(comparison: &Comparison, rank: usize) -> String {
+    let groups = comparison.groups.iter().flatten();
+    let several = groups.filter(|group| group.len() > 1).enumerate();
+    let own = several.filter(|(_, group)| group.contains(&rank));
+    let letters: Vec<String> = own.map(|(index, _)| group_letter(index)).collect();
+    letters.join(" ")
 }
 
 /// A difference, and the ends of its 95 % interval.

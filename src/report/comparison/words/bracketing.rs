@@ -7,6 +7,7 @@ use crate::comparison::Comparison;
 use crate::language::{Message, Words};
 use crate::message;
 use crate::report::comparison::figures::strips::Bracket;
+use crate::report::comparison::names::group_letter;
 use crate::report::comparison::words::matrix::AT_COMMON;
 
 /// Lanes of brackets beside a ranking, at most; of more, each row says in numbers from which
@@ -46,11 +47,6 @@ pub fn extra(comparison: &Comparison, words: &Words) -> Extra {
         None => {}
     }
     extra
-}
-
-/// The letter of a group: a, b … z, aa …
-pub fn group_letter(group: usize) -> String {
-    crate::report::comparison::names::letter(group).to_lowercase()
 }
 
 /// Brackets of each rank, a lane each, and the letters of its groups; `None` where they take
