@@ -1,5 +1,6 @@
 //! What several parts of a report say alike.
 
+use crate::campaign::Campaign;
 use crate::campaign::standard_uncertainty::Uncertainty;
 use crate::language::{Message, Phrase, short};
 use crate::message;
@@ -7,6 +8,13 @@ use crate::message;
 /// What a report says where the campaign file says nothing.
 pub fn not_stated() -> Phrase {
     message!("not-stated").into()
+}
+
+/// Who made a document, in its properties: the tester, else the laboratory, else this program.
+pub fn author(campaign: &Campaign) -> &str {
+    let stated = campaign.tester.as_ref();
+    let stated = stated.or(campaign.report.laboratory.as_ref());
+    stated.map_or("simmerline", String::as_str)
 }
 
 /// A standard uncertainty with its unit.

@@ -10,7 +10,6 @@ use super::letterhead::{Letterhead, hashes, letterhead, signatures};
 use super::provenance::{ProvenancePart, checkable, provenance};
 use super::summary::{SummaryPart, summary};
 use super::tested::{Tested, tested};
-use crate::campaign::Campaign;
 use crate::language::{Message, Phrase, Words};
 use crate::message;
 use crate::procedure::Assessment;
@@ -29,6 +28,7 @@ use crate::report::s580::words::conditions::{Conditions, conditions};
 use crate::report::s580::words::evidence::{IntervalTable, RunsPart, interval_table, runs_part};
 use crate::report::s580::words::regression::{RegressionPart, regression};
 use crate::report::sections::{Heading, Section, Sections};
+use crate::report::spoken::author;
 use crate::report::{Edition, Setting};
 use crate::units::sentence_case;
 
@@ -121,14 +121,6 @@ pub fn build(assessment: &Assessment, edition: &Edition) -> Report {
         cautions: cautions(words),
         provenance: provenance(assessment, edition),
     }
-}
-
-/// Who made the report, in the document's properties: the tester, else the laboratory, else this
-/// program.
-fn author(campaign: &Campaign) -> &str {
-    let stated = campaign.tester.as_ref();
-    let stated = stated.or(campaign.report.laboratory.as_ref());
-    stated.map_or("simmerline", String::as_str)
 }
 
 /// The kind of document and its title, both with what a reader must know of the rating.

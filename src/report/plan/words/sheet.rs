@@ -13,6 +13,7 @@ use crate::physics::wind::{BEAUFORT, sign};
 use crate::planning::Plan;
 use crate::planning::pace::{COOLING_LONGEST_MIN, COOLING_STEP_MIN};
 use crate::report::rows::Row;
+use crate::report::spoken::author;
 use crate::report::{Edition, Setting};
 use crate::units::local_clock;
 
@@ -23,6 +24,8 @@ const FORCES: usize = 5;
 #[derive(Debug, Clone, Serialize)]
 pub struct FieldSheet {
     title: String,
+    /// Who tests, as far as the campaign file says it; else this program.
+    author: String,
     subtitle: String,
     mark: String,
     setting: Setting,
@@ -65,6 +68,7 @@ pub fn build(plan: &Plan, edition: &Edition) -> FieldSheet {
         .chain(in_sun.then(|| models(plan)));
     FieldSheet {
         title: campaign.cooker.name.clone(),
+        author: author(campaign).to_owned(),
         subtitle: words.say(subtitle(plan)),
         mark: if campaign.demonstration {
             words.say(message!("sheet-mark"))
