@@ -108,7 +108,7 @@ fn every_page_is_well_formed_and_asks_for_nothing_from_outside() {
         for wrong in ["http:", "https:", "<script", "@import", "url("] {
             assert!(!own.contains(wrong), "{name}: {wrong}");
         }
-        let page = parsed(&page);
+        let page = parsed(page);
         for node in page.root_element().descendants() {
             for attribute in node.attributes() {
                 let (key, value) = (attribute.name(), attribute.value());
@@ -144,7 +144,7 @@ fn every_string_of_the_model_is_in_the_page_or_is_a_key() {
         if report.regression.line.is_some() {
             report.regression.absence.clear();
         }
-        let said = said(&parsed(&page));
+        let said = said(&parsed(page));
         let mut count = 0;
         let mut model = serde_json::to_value(&report).unwrap();
         leave_out_sections(&mut model);
@@ -232,7 +232,7 @@ fn marks_number_and_statement_are_in_the_head_and_foot_that_stay() {
             page,
         } = sample;
         let report = build(assessment, &web_edition());
-        let page = parsed(&page);
+        let page = parsed(page);
         let head = elements(&page, "header");
         let [head] = head.as_slice() else {
             panic!("{name}: {} heads", head.len())
@@ -262,7 +262,7 @@ fn headings_tables_and_figures_can_be_heard() {
             assessment,
             page,
         } = sample;
-        let page = parsed(&page);
+        let page = parsed(page);
         let mut level = 0;
         for node in page.root_element().descendants() {
             let heading = ["h1", "h2", "h3"]
@@ -406,8 +406,7 @@ fn no_line_breaks_within_a_value_in_any_language() {
     let is_torn = |left: &str, right: &str| {
         let right = right.trim_matches(['(', ')', ',', '.', ';', ':']);
         let of_number = left.ends_with(|last: char| last.is_ascii_digit());
-        (of_number && units.contains(&right))
-            || (of_number && right == "±")
+        of_number && (units.contains(&right) || right == "±")
             || (["±", "≥", "≤"].contains(&left)
                 && right.starts_with(|one: char| one.is_ascii_digit()))
             || (of_number && right == "–")
@@ -500,7 +499,7 @@ fn every_colour_of_the_figures_has_one_for_the_dark() {
     for sample in sample_pages() {
         let Sample { name, page, .. } = sample;
         let style = page.split_once("</style>").unwrap().0;
-        let page = parsed(&page);
+        let page = parsed(page);
         for node in page.root_element().descendants() {
             for key in ["fill", "stroke"] {
                 let colour = node.attribute(key).filter(|colour| *colour != "none");

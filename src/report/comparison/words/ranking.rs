@@ -306,7 +306,7 @@ impl Columns {
     }
 
     fn cells(&self, one: &Standing, words: &Words) -> Vec<String> {
-        let optional = |number: Option<Phrase>| number.map_or_else(|| "–".into(), |it| it);
+        let optional = |number: Option<Phrase>| number.unwrap_or_else(|| "–".into());
         let per = |value: Option<f64>, quantity: Option<f64>| {
             let half_width = one.valid_power()?.half_width_w / quantity?;
             Some(fixed(value?, decimals_for(half_width)))

@@ -395,13 +395,12 @@ fn beside_level(panel: &Panel<'_>, down_pt: f64) -> Vec<Spot> {
 /// Along the longest of some curves.
 fn places_along(curves: &[Vec<PlacePt>]) -> impl Iterator<Item = PlacePt> {
     let longest = curves.iter().max_by_key(|curve| curve.len());
-    let places = longest.into_iter().flat_map(|curve| {
+    longest.into_iter().flat_map(|curve| {
         let last = curve.len().saturating_sub(1) as f64;
         ALONG
             .iter()
             .filter_map(move |share| curve.get((share * last) as usize).copied())
-    });
-    places
+    })
 }
 
 /// Left above a rising curve, then right below it.
