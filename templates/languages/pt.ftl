@@ -87,15 +87,15 @@ irradiance-estimated = irradiância estimada
 page-head = Relatório [number]
 # At the foot of a page. [page] and [pages] are put in by the program.
 page-foot = página [page] de [pages]
-letterhead-client = STILL TO TRANSLATE
-letterhead-client-contact = STILL TO TRANSLATE
-letterhead-number = STILL TO TRANSLATE
-letterhead-issued = STILL TO TRANSLATE
-sign-tested = STILL TO TRANSLATE
-sign-authorised = STILL TO TRANSLATE
-sign-date = STILL TO TRANSLATE
-letterhead-hashes = STILL TO TRANSLATE
-letterhead-hashes-more = STILL TO TRANSLATE
+letterhead-client = para { $client }
+letterhead-client-contact = para { $client }, { $contact }
+letterhead-number = Relatório { $number }
+letterhead-issued = emitido em { $date }
+sign-tested = Ensaiado por
+sign-authorised = Autorizado por
+sign-date = Data e assinatura
+letterhead-hashes = O SHA-256 dos dados de entrada começa com { $hashes } (completo: seção { $section }).
+letterhead-hashes-more = O SHA-256 dos dados de entrada começa com { $hashes } e mais { $more } (completo: seção { $section }).
 
 ## Page one: how far the rating conforms
 
@@ -106,17 +106,17 @@ level-not-valid = Não válido
 level-no-rating = Sem avaliação
 # In the sentences that follow, the words of the level are set in bold where they stand
 # exactly as above. No full stop.
-headline-conforms = STILL TO TRANSLATE
-headline-conforms-with-notes = STILL TO TRANSLATE
+headline-conforms = Segundo a ASAE { $procedure }; limites na seção { $section }.
+headline-conforms-with-notes = Segundo a ASAE { $procedure }; limites na seção { $section }; as notas estão abaixo.
 # Debaixo de qualquer das duas: em que se apoiam.
-headline-conforms-rests-on = STILL TO TRANSLATE
-headline-indicative = STILL TO TRANSLATE
-headline-indicative-missing = STILL TO TRANSLATE
-headline-not-valid = STILL TO TRANSLATE
-headline-no-rating-missing = STILL TO TRANSLATE
-headline-without-rating = STILL TO TRANSLATE
-headline-counts = STILL TO TRANSLATE
-headline-counts-no-line = STILL TO TRANSLATE
+headline-conforms-rests-on = Não verificados por ninguém: os limites, transcritos de memória da norma, e a posição dos sensores, que é declaração do operador.
+headline-indicative = Não cumpre a ASAE { $procedure }: veja as deficiências abaixo
+headline-indicative-missing = Não cumpre a ASAE { $procedure }; ainda falta: { $missing }
+headline-not-valid = A água ganhou mais calor que a energia solar que incidiu no fogão. Verifique a área de captação, a carga e as unidades.
+headline-no-rating-missing = Sem resultado segundo a ASAE { $procedure }; ainda falta: { $missing }
+headline-without-rating = Sem resultado segundo a ASAE { $procedure }: veja as deficiências abaixo
+headline-counts = { counted-used } (mínimo: { $least_intervals }) · { counted-days } ({ $least_days }) · R² { $r_squared } ({ $least_r_squared })
+headline-counts-no-line = { counted-used } (mínimo: { $least_intervals }) · { counted-days } ({ $least_days })
 # What is still missing.
 missing-intervals = { $intervals ->
     [one] mais { $intervals } intervalo
@@ -135,42 +135,43 @@ headline-label = Potência de cozimento padronizada Ps(50)
 # As in English
 headline-unit = W (95 %)
 headline-unit-one-day = W (um dia)
-headline-what-it-is = STILL TO TRANSLATE
+headline-what-it-is = Potência no ensaio, escalada para 700 W/m² como define a ASAE { $procedure }, com a água 50 K acima do ar
 page-no-rating = sem avaliação
 # { $way }: "by a clear-sky model", "from the log of a station nearby" and the like.
 headline-irradiance-estimated = irradiância estimada { $way }
-headline-horizontal = STILL TO TRANSLATE
-headline-plane-not-stated = STILL TO TRANSLATE
-headline-one-day = STILL TO TRANSLATE
+headline-horizontal = irradiância medida na horizontal, não de frente para o sol
+headline-plane-not-stated = plano do sensor de irradiância sem indicação
+headline-one-day = medido em um só dia, ou em dias dos quais nenhum pode ser omitido: o que outro dia daria não está no ±
 # What of the ± comes from what. These lines stand below the number, in small letters.
 headline-extrapolated = uma extrapolação: 50 K está fora do que foi observado
-headline-interval = STILL TO TRANSLATE
-headline-interval-one-day = STILL TO TRANSLATE
-fact-delivers = STILL TO TRANSLATE
-fact-took-up = STILL TO TRANSLATE
-fact-took-up-estimated = STILL TO TRANSLATE
-fact-lost = STILL TO TRANSLATE
-fact-scaled = STILL TO TRANSLATE
-fact-scaled-loses = STILL TO TRANSLATE
-fact-good = STILL TO TRANSLATE
-fact-per-area = STILL TO TRANSLATE
-fact-kitchen = STILL TO TRANSLATE
-fact-heats = STILL TO TRANSLATE
-fact-may-not-heat = STILL TO TRANSLATE
-fact-does-not-heat = STILL TO TRANSLATE
-fact-dry = STILL TO TRANSLATE
-fact-sure = STILL TO TRANSLATE
-fact-parts = STILL TO TRANSLATE
-fact-parts-assumed = STILL TO TRANSLATE
-fact-drawn-wider = STILL TO TRANSLATE
-fact-drawn-unsettled = STILL TO TRANSLATE
+headline-interval = intervalo de 95 %: { $low } a { $high } W
+headline-interval-one-day = intervalo de um só dia, não de 95 %: { $low } a { $high } W
+fact-delivers = Fornece
+fact-took-up = { $power } ± { $half_width } W à água 50 K acima do ar, com os { $irradiance } W/m² do ensaio
+fact-took-up-estimated = { $power } ± { $half_width } W à água 50 K acima do ar, com irradiância estimada em { $irradiance } W/m²
+fact-lost = nenhum calor: a água 50 K acima do ar perdia { $power } ± { $half_width } W com os { $irradiance } W/m² do ensaio
+fact-scaled = { $power } ± { $half_width } W com 700 W/m² pelo balanço térmico (seção { $section })
+fact-scaled-loses = perda de { $power } ± { $half_width } W com 700 W/m² pelo balanço térmico (seção { $section })
+fact-good = Desempenho
+fact-per-area = { $power } ± { $half_width } W por m² de área de captação, { $percent } % de 700 W/m²; publicado, por outros métodos: { $range } W/m² (veja “{ summary-title }”)
+fact-kitchen = Na cozinha
+fact-heats = { $amount } de água { $journey } em cerca de { $time }, com { $irradiance } W/m²
+fact-may-not-heat = a água talvez não aqueça { $journey } com { $irradiance } W/m²
+fact-does-not-heat = a água não aquece { $journey } com { $irradiance } W/m²
+fact-dry = Recipiente vazio
+fact-sure = Incerteza
+fact-parts = do quadrado do ±, { $scatter } % é dispersão e dias, e { $instruments } %, instrumentos (seção { $section }).
+fact-parts-assumed = do quadrado do ±, { $scatter } % é dispersão e dias, e { $instruments } %, instrumentos, alguns supostos (seção { $section }).
+fact-drawn-wider = O intervalo é o mais largo entre o do balanço e o de Monte Carlo.
+fact-drawn-unsettled = As simulações de Monte Carlo terminaram sem se estabilizar.
 
 ## Page one: the rating in plain words
 
-headline-two-kilograms = STILL TO TRANSLATE
-headline-heat-ends = STILL TO TRANSLATE
-headline-heat-ends-or-boils = STILL TO TRANSLATE
-headline-boils-first = STILL TO TRANSLATE
+# As in English
+headline-two-kilograms = 2 kg
+headline-heat-ends = o calor útil termina perto de { $end } ({ $range })
+headline-heat-ends-or-boils = o calor útil termina perto de { $end } ({ $range }, onde a água ferve)
+headline-boils-first = ainda aquece na ebulição
 # From where to where water is heated. { $degrees } is the next message with its unit.
 journey = de { $degrees }
 journey-degrees = { $start } a { $target }
@@ -189,26 +190,27 @@ equation-rising = Ps = { $intercept } W + { $slope } W/K · Td
 power-line-facts = { $equation }; R² = { $r_squared }; { counted-used } em { counted-days }, Td de { $lowest } a { $highest } K
 # R² of points that all have the same power.
 undefined = indefinido
-figure-title-falling = STILL TO TRANSLATE
-figure-title-falling-estimated = STILL TO TRANSLATE
-figure-title-rising = STILL TO TRANSLATE
-figure-title-rising-estimated = STILL TO TRANSLATE
-figure-title-no-line = STILL TO TRANSLATE
+figure-title-falling = A potência de cozimento padronizada diminui quando a água aquece: { $equation }, R² { $r_squared }
+figure-title-falling-estimated = A potência de cozimento padronizada com irradiância estimada diminui quando a água aquece: { $equation }, R² { $r_squared }
+figure-title-rising = A potência de cozimento padronizada não diminui quando a água aquece: { $equation }, R² { $r_squared }
+figure-title-rising-estimated = A potência de cozimento padronizada com irradiância estimada não diminui quando a água aquece: { $equation }, R² { $r_squared }
+figure-title-no-line = Não se pode ajustar uma reta
 # In the figure of page one, beside what they name.
-figure-used = STILL TO TRANSLATE
-figure-aside = STILL TO TRANSLATE
-figure-aside-most = STILL TO TRANSLATE
-figure-band-dark = STILL TO TRANSLATE
-figure-band-light = STILL TO TRANSLATE
+# As in English
+figure-used = { counted-used }
+figure-aside = descartados: { $count }
+figure-aside-most = principal motivo: { $reason } ({ $count })
+figure-band-dark = escuro: dispersão e dias
+figure-band-light = claro: com os instrumentos (95 %)
 # Read out to those who do not see the figure.
 power-line-caption = { $facts }.
 power-line-alt = Gráfico de pontos da potência de cozimento padronizada, em watts, em função da diferença de temperatura entre a água e o ambiente, em kelvins. { $facts }; descartados: { $aside }. A reta indica { $power } watts a 50 kelvins.
 power-line-estimated = Irradiância estimada: { $text }
 no-line-facts = { counted-used }, descartados: { $aside }; não se pode ajustar uma reta
 no-line-alt = Gráfico de pontos da potência de cozimento padronizada em função da diferença de temperatura: { $facts }.
-page-findings = STILL TO TRANSLATE
-conditions-title = STILL TO TRANSLATE
-conditions-track = STILL TO TRANSLATE
+page-findings = Deficiências, e como corrigi-las
+conditions-title = Condições: permitido (sombreado), observado nos intervalos usados (barra e números), intervalos descartados (à direita)
+conditions-track = { $name }: { $observed }; descartados: { $count }
 brief-irradiance = Irradiância
 brief-irradiance-change = Variação da irradiância num intervalo
 brief-wind = Vento médio, e rajadas longas
@@ -221,10 +223,10 @@ page-before-you-cook = Antes de cozinhar.
 headline-caution = As superfícies quentes e o vapor queimam, o foco pode cegar e provocar incêndios, e esta avaliação nada diz sobre a segurança dos alimentos. Leia os avisos de segurança no capítulo { $section } antes de cozinhar. Os regulamentos locais e a prática de profissionais licenciados vêm primeiro.
 headline-caution-no-rating = As superfícies quentes e o vapor queimam, o foco pode cegar e provocar incêndios, e estes números nada dizem sobre a segurança dos alimentos. Leia os avisos de segurança no capítulo { $section } antes de cozinhar. Os regulamentos locais e a prática de profissionais licenciados vêm primeiro.
 # What others measured, on page two, to hold a rating against.
-yardstick-own = STILL TO TRANSLATE
-yardstick-parabolic = STILL TO TRANSLATE
-yardstick-box = STILL TO TRANSLATE
-yardstick-caution = STILL TO TRANSLATE
+yardstick-own = Ps(50) por m² de área de captação: { $power } ± { $half_width } W/m², { $percent } % de 700 W/m².
+yardstick-parabolic = Publicado, conhecido só por resumos: um fogão parabólico, { $value } W/m² (eficiência energética de 2,8 a 15,7 % tomada de 700 W/m²; { $source });
+yardstick-box = um fogão de caixa, { $value } W/m² (27 W de 0,408 m² com 750 W/m² ou mais; { $source }).
+yardstick-caution = Nenhum dos dois foi avaliado pela ASAE S580.1: mostram a ordem de grandeza e não avaliam nada.
 
 ## Findings: what keeps a rating from conforming, and what would mend it
 #
@@ -300,9 +302,9 @@ section-conditions = Condições
 # Headers of the table.
 page-conditions-condition = condição
 page-conditions-limit = limite
-page-conditions-short-name = STILL TO TRANSLATE
+page-conditions-short-name = nome curto
 page-conditions-standing = exigência
-page-conditions-observed = STILL TO TRANSLATE
+page-conditions-observed = observado, todos os intervalos
 page-conditions-set-aside = descartados
 # What is limited. Also within findings.
 limit-water-above-ambient = água acima da temperatura ambiente média
@@ -316,7 +318,7 @@ limit-wind-mean = vento médio
 limit-wind-gust = vento mantido por mais de dez minutos (descarta a sessão)
 limit-solar-time-start = hora solar no início
 limit-solar-time-end = hora solar no fim
-limit-solar-time = STILL TO TRANSLATE
+limit-solar-time = hora solar
 limit-interval = duração de um intervalo
 limit-load = água por m² de área de interceptação
 limit-load-tolerance = quanto a carga se pode afastar
@@ -337,8 +339,8 @@ conditions-never = nunca
 conditions-gust = por { $time } no máximo
 conditions-no-interval = nenhum intervalo
 conditions-not-measured = não medido
-conditions-observed = STILL TO TRANSLATE
-conditions-r-squared = STILL TO TRANSLATE
+conditions-observed = Observado: do menor ao maior. Um intervalo que não cumpre várias condições é contado em cada uma. Nomes curtos: os das figuras e da tabela de intervalos.
+conditions-r-squared = R² abaixo do seu limite: a norma pede apenas uma nota; este relatório não declara a conformidade.
 # "Own" as in standing-own-requirement.
 conditions-own = Os limites marcados como “próprio” são da campanha e desviam-se da prática.
 conditions-guard = Vale uma banda de guarda: um valor só conta como dentro de um limite se o estiver com toda a sua incerteza, segundo a regra de decisão no fim.
@@ -346,21 +348,22 @@ conditions-guard = Vale uma banda de guarda: um valor só conta como dentro de u
 ## Runs
 
 section-runs = Sessões
-runs-axes = STILL TO TRANSLATE
-runs-axes-but-clock = STILL TO TRANSLATE
-runs-axes-own-start = STILL TO TRANSLATE
-runs-shaded = STILL TO TRANSLATE
-runs-wind = STILL TO TRANSLATE
-runs-no-wind = STILL TO TRANSLATE
-runs-no-irradiance = STILL TO TRANSLATE
-runs-lanes = STILL TO TRANSLATE
-runs-predicted = STILL TO TRANSLATE
+runs-axes = Todas as séries têm os mesmos eixos.
+runs-axes-but-clock = Todas as séries têm os mesmos eixos, exceto o da hora.
+runs-axes-own-start = Todas as séries têm os mesmos eixos; o da hora começa com cada série e tem a mesma duração em todas.
+runs-shaded = Sombreado: intervalos usados. Pontilhado: limites.
+runs-wind = Vento: leituras em linha fina, médias dos intervalos em linha grossa.
+runs-no-wind = O vento não foi medido.
+runs-no-irradiance = A irradiância não foi medida.
+runs-lanes = Embaixo: intervalos não usados, por motivo, com o seu número.
+runs-predicted = r.m.s.: temperatura da água prevista menos medida, média quadrática.
 run-title = Sessão { $number }, { $date }
-run-used = STILL TO TRANSLATE
-run-load = STILL TO TRANSLATE
-run-aimed = STILL TO TRANSLATE
-run-predicted = STILL TO TRANSLATE
-run-tester = STILL TO TRANSLATE
+run-used = { $used } de { $of } usados
+run-load = { $water } de água, { $load } kg/m²
+run-aimed = orientado a cada { $minutes } min
+# As in English
+run-predicted = r.m.s. { $rms } K
+run-tester = Operador: { $note }
 run-hole = Nenhum intervalo de { $from } a { $to }: aí não há duas leituras da água separadas por { $shortest } a { $longest } minutos.
 # Read out to those who do not see the figure. { $irradiance }, { $wind }: the next messages.
 run-alt = Painéis em função da hora local do relógio, de { $from } a { $to }: água entre { $coldest } e { $hottest } graus Celsius com a temperatura ambiente; { $irradiance }; { $wind }. Usados e sombreados: { $used } de { counted-intervals }. { $predicted } { $aside }
@@ -368,7 +371,7 @@ run-alt-set-aside = Descartados: { $reasons }.
 run-alt-none-aside = Nada é descartado.
 # As in English
 run-alt-aside = { counted-intervals }, { $reason }
-run-alt-predicted = STILL TO TRANSLATE
+run-alt-predicted = A temperatura da água prevista e a medida diferem em { $rms } kelvins, média quadrática.
 run-alt-not-predicted = A reta nada prevê para esta sessão.
 run-alt-irradiance = irradiância entre { $lowest } e { $highest } watts por metro quadrado
 run-alt-no-irradiance = irradiância não medida
@@ -386,7 +389,7 @@ page-intervals-water = água, °C
 # As in English
 page-intervals-ambient = amb., °C
 page-intervals-irradiance = irradiância, W/m²
-page-intervals-range = STILL TO TRANSLATE
+page-intervals-range = mín.–máx.
 page-intervals-wind = vento, m/s
 # As in English
 page-intervals-power = P, W
@@ -395,9 +398,9 @@ page-intervals-difference = Td, K
 # As in English
 page-intervals-standardised = Ps, W
 interval-no-irradiance = não normalizado: sem irradiância
-page-intervals-continued = STILL TO TRANSLATE
-intervals-note = STILL TO TRANSLATE
-intervals-dots = STILL TO TRANSLATE
+page-intervals-continued = continuação
+intervals-note = Água: no início e no fim do intervalo. Irradiância: média, depois da menor à maior leitura. P: potência de cozimento. Td: temperatura média da água menos a do ambiente. Ps: P normalizada para 700 W/m².
+intervals-dots = Ponto: o intervalo não é usado, por este motivo.
 # Why an interval is set aside. Also within headline-reason, after "because".
 reason-water-below-window = a água ainda estava perto demais da temperatura ambiente
 reason-water-above-window = a água estava perto demais da ebulição
@@ -410,41 +413,41 @@ reason-outside-solar-window = era cedo demais ou tarde demais no dia solar
 reason-reading-gap = faltavam leituras
 reason-excluded-by-tester = o responsável pelo ensaio excluiu o trecho
 reason-not-cloudless = o responsável pelo ensaio não declara que o céu estava sem nuvens
-lane-water-below-window = STILL TO TRANSLATE
-lane-water-above-window = STILL TO TRANSLATE
-lane-ambient-out-of-range = STILL TO TRANSLATE
-lane-irradiance-low = STILL TO TRANSLATE
-lane-irradiance-high = STILL TO TRANSLATE
-lane-irradiance-unsteady = STILL TO TRANSLATE
-lane-wind-high = STILL TO TRANSLATE
-lane-outside-solar-window = STILL TO TRANSLATE
-lane-reading-gap = STILL TO TRANSLATE
-lane-excluded-by-tester = STILL TO TRANSLATE
-lane-not-cloudless = STILL TO TRANSLATE
-lane-not-normalised = STILL TO TRANSLATE
+lane-water-below-window = fria
+lane-water-above-window = quente
+lane-ambient-out-of-range = ar
+lane-irradiance-low = fraca
+lane-irradiance-high = forte
+lane-irradiance-unsteady = instável
+lane-wind-high = vento
+lane-outside-solar-window = hora
+lane-reading-gap = lacuna
+lane-excluded-by-tester = excluído
+lane-not-cloudless = céu
+lane-not-normalised = sem irrad.
 
 ## Regression and uncertainty
 
 section-regression = Regressão e incerteza
 regression-none = Não se pode ajustar uma reta: são precisos pelo menos três intervalos usados com irradiância, a diferenças de temperatura distintas.
-regression-method = STILL TO TRANSLATE
+regression-method = Mínimos quadrados ordinários de Ps em função de Td sobre os intervalos usados de todas as séries, todos com o mesmo peso. P = m·c·(T2 − T1)/Δt com c = 4186 J/(kg K) e o tempo real; Ps = P·700/G com a irradiância média G do intervalo; Td = temperatura média da água menos a do ambiente. As médias são ponderadas pelo tempo.
 # Labels, and what stands beside them.
 regression-line = reta
 regression-intercept = ordenada na origem a
 regression-watts = { $value } W, erro-padrão { $error } W
 regression-slope = inclinação b
 regression-watts-per-kelvin = { $value } W/K, erro-padrão { $error } W/K
-regression-residual = STILL TO TRANSLATE
-regression-residual-text = STILL TO TRANSLATE
+regression-residual = resíduos
+regression-residual-text = desvio-padrão { $deviation } W
 regression-points = pontos
 regression-points-text = { counted-intervals } em { counted-days }, { counted-freedom }
-residuals-caption = STILL TO TRANSLATE
+residuals-caption = Resíduos dos intervalos usados, por dia: em função da diferença de temperatura, da hora, e do que se espera de uma distribuição normal. Tracejado: o dobro do seu desvio-padrão; à direita, a própria distribuição normal.
 # Read out to those who do not see the figure.
 residuals-alt = Resíduos em relação à reta, em watts, em função da diferença de temperatura, em kelvins, e da hora local do relógio, com uma marca para cada dia; desvio-padrão { $deviation } watts; { $outside ->
     [one] { $outside } de { $points } pontos está mais longe da reta do que duas vezes esse valor.
    *[other] { $outside } de { $points } pontos estão mais longe da reta do que duas vezes esse valor.
 }
-page-scatter = STILL TO TRANSLATE
+page-scatter = Efeitos dos dias, autocorrelação, pontos influentes
 page-uncertainty = Incerteza de Ps(50)
 # Headers of a table of six columns.
 page-uncertainty-source = fonte
@@ -452,15 +455,17 @@ page-uncertainty-of-source = sua incerteza-padrão
 # Type A or B of the GUM.
 page-uncertainty-type = tipo
 page-uncertainty-sensitivity = sensibilidade
-page-uncertainty-of-rating = STILL TO TRANSLATE
-page-uncertainty-factor = STILL TO TRANSLATE
+# As in English
+page-uncertainty-of-rating = u, W
+# As in English
+page-uncertainty-factor = k
 page-uncertainty-part = quota de ±²
 section-heat-balance = Balanço térmico
 page-balance-quantity = grandeza
 balance-what = A água recebe o que o fogão ganha do sol menos o que perde para o ar: P = g·G − u·Td, com a irradiância G e a diferença de temperatura Td. Assim a potência pode ser dita a qualquer irradiância. A avaliação escala as perdas com o sol; este balanço não.
 # Above a column of values. "One day": it was tested on one day only, so it is no 95 % range.
-balance-spread = STILL TO TRANSLATE
-balance-spread-one-day = STILL TO TRANSLATE
+balance-spread = ± de 95 %: dispersão, dias, instrumentos
+balance-spread-one-day = ± de um dia: dispersão, instrumentos
 balance-gain = ganho do sol, g
 balance-gain-text = { $value } m²
 balance-loss = perda para o ar, u
@@ -472,12 +477,12 @@ balance-ratio-text = { $value } K m²/W
 balance-ratio-none = não se dá: a perda pode ser nula
 balance-value = { $value } ± { $half_width }
 # { $range }: lowest and highest of the intervals.
-balance-rests-on = STILL TO TRANSLATE
+balance-rests-on = Baseia-se em { counted-intervals } em { counted-days } com leituras confiáveis, com { $mean } W/m² em média ({ $range } W/m²). Os limites de tempo atmosférico e de hora não se aplicam aqui; aplicam-se os da temperatura da água, as exclusões do operador e, onde a irradiância é estimada, o céu sem nuvens.
 balance-counts-vessels = Aqui o ganho, a perda e a potência são da água e dos recipientes, que contam com { $heat } J/K: { $basis }. Tudo o mais que este relatório diz de potência, panelas e meses é só da água.
 balance-scaling-adds = Com esta perda, escalar a avaliação em proporção de { $mean } W/m² para 700 W/m² acrescenta { $power } W a Ps(50).
 balance-scaling-takes = Com esta perda, escalar a avaliação em proporção de { $mean } W/m² para 700 W/m² tira { $power } W a Ps(50).
-balance-caption = STILL TO TRANSLATE
-balance-caption-one-day = STILL TO TRANSLATE
+balance-caption = A faixa é a do balanço de incerteza; onde as simulações vão mais longe, a tabela dá o extremo mais afastado.
+balance-caption-one-day = A faixa é de um só dia, portanto não é de 95 %; é a do balanço de incerteza e, onde as simulações vão mais longe, a tabela dá o extremo mais afastado.
 # Behind a caption.
 balance-beyond = Intervalos além das bordas: { $count }.
 # Read out to those who do not see the figure.
@@ -492,7 +497,7 @@ balance-key-line-one-day = g − u·Td/G, banda de um só dia com instrumentos
 balance-none-irradiance = Não se podem ajustar ganho e perda: a irradiância não foi medida.
 balance-none-few = Não se podem ajustar ganho e perda: são precisos pelo menos três intervalos com leituras fiáveis; encontrados: { $intervals }.
 balance-none-alike = Não se podem distinguir ganho e perda: a diferença de temperatura e a irradiância mantiveram quase a mesma razão em todos os intervalos.
-balance-source = STILL TO TRANSLATE
+balance-source = Mínimos quadrados ordinários de P em função de G e Td sem termo constante, todos os intervalos com o mesmo peso. Segundo Funk e Larson 1998 (Solar Energy 62, 63–68); não é um ensaio segundo a ISO 9806. Razão optotérmica: Lahkar, Bhamu e Samdarshi 2012 (Applied Energy 99, 491–495).
 
 ## Cooking
 
@@ -508,7 +513,7 @@ page-foods-cooked = cozido a
 page-foods-amount = quantidade
 page-foods-range = faixa
 page-year = Dias de céu limpo ao longo do ano
-page-fuel = STILL TO TRANSLATE
+page-fuel = Combustível substituído
 page-dry = Recipiente seco
 page-dry-date = data
 page-dry-plateau = patamar
@@ -522,7 +527,7 @@ stagnation-irradiance-estimated = { $irradiance } W/m², estimada
 # As in English
 stagnation-result = { $difference } ± { $half_width } K m²/W
 # { $usual }: "190 °C".
-stagnation-note = STILL TO TRANSLATE
+stagnation-note = Temperatura estável mais alta do recipiente vazio e escuro acima do ambiente, dividida pela irradiância; ± para 95 %, um termômetro de forno dentro de ± 10 K onde nenhuma incerteza é indicada. Relaciona a perda de calor com a luz solar e não é uma potência de cozimento. Mullick, Kandpal e Saxena 1987 usam essa razão para fogões de caixa; para outros fogões, só compara entre semelhantes. Um recipiente vazio pode ficar em brasa, rachar ou perder o revestimento: nunca o deixe sozinho.
 page-assumed = Suposições
 
 ## Cautions
@@ -532,14 +537,14 @@ section-cautions = Avisos de segurança
 ## Provenance
 
 section-provenance = Desvios, notas e proveniência
-page-deviations = STILL TO TRANSLATE
+page-deviations = Desvios
 page-tester-notes = Notas do responsável pelo ensaio
 page-notices = Observações da leitura dos arquivos
 page-logs = Como os arquivos de leituras foram lidos
 page-made-with = Feito com
-page-sources = STILL TO TRANSLATE
+page-sources = O que não foi verificado
 # SHA-256: digits that change when a file changes.
-page-inputs = STILL TO TRANSLATE
+page-inputs = Arquivos, com o seu SHA-256
 # A photo among the inputs.
 input-photo = { $file }, tal como está neste relatório
 # { $file }: its name, or input-photo.
@@ -647,7 +652,7 @@ tested-cost-no-currency = { $cost } (moeda não indicada)
 tested-load = Carga
 tested-water = água
 tested-per-area = por área de interceptação
-tested-per-area-text = STILL TO TRANSLATE
+tested-per-area-text = { $load } kg/m² (norma: { $practice } kg/m²)
 tested-per-area-own = { $load } kg/m² (limite próprio: { $own } kg/m²)
 tested-vessels = recipientes
 tested-environment = Ambiente dos intervalos usados
@@ -692,14 +697,14 @@ tested-laboratory = laboratório
 tested-laboratory-not-stated = nome e endereço não indicados
 tested-tester = ensaiado por
 tested-authorised = autorizado por
-tested-client = STILL TO TRANSLATE
-tested-contact = STILL TO TRANSLATE
-tested-client-data = STILL TO TRANSLATE
+tested-client = cliente
+tested-contact = contato do cliente
+tested-client-data = fornecido pelo cliente
 tested-sampling = amostragem
-tested-not-sampled = STILL TO TRANSLATE
-tested-others = STILL TO TRANSLATE
+tested-not-sampled = sem indicação; ensaiado como recebido, sem amostragem
+tested-others = resultados externos
 tested-others-station = irradiância, do arquivo de leituras de uma estação próxima
-tested-stated-note = STILL TO TRANSLATE
+tested-stated-note = Os dados do fogão, da carga, do local, do laboratório e do cliente são os indicados pelo operador e não foram verificados; os erros deles, e os das incertezas indicadas, passam para os resultados. Os resultados referem-se ao fogão como recebido.
 
 ## What was tested: instruments
 
@@ -734,7 +739,7 @@ uncertainty-kelvin = { $kelvin } K
 uncertainty-speed = { $speed } m/s
 # As in English
 uncertainty-seconds = { $seconds } s
-tested-instruments-note = STILL TO TRANSLATE
+tested-instruments-note = Incertezas-padrão (k = 1), como indicadas pelo operador; a seção { $section } diz o que se supõe onde nenhuma é indicada. A norma pede o sensor da água no centro, 10 mm acima do fundo do recipiente, o vento medido ao lado do fogão e à altura dele, e a carga distribuída por igual entre os recipientes; nada disso foi verificado.
 
 ## Regression and uncertainty: the budget of uncertainty
 #
@@ -761,11 +766,11 @@ budget-days-text = { $days ->
         [one] { $days } dia, deixado de fora
        *[other] cada um de { $days } dias, deixado de fora por sua vez
     }
-budget-per-percent = STILL TO TRANSLATE
-budget-per-kelvin = STILL TO TRANSLATE
+budget-per-percent = W por %
+budget-per-kelvin = W por K
 # As in English
 budget-percent = { $share } %
-budget-tiny = STILL TO TRANSLATE
+budget-tiny = outras, cada uma abaixo de { $share } %
 budget-offset-of = { $known }; dela, o erro constante
 budget-scale = { $percent } % contando a partir de { $about }, a outra parte da mesma incerteza
 # { $uncertainty }: "0.5 K" or "3 % of the reading".
@@ -795,46 +800,53 @@ known-distance = { $percent } % para uma estação próxima
 known-specific-heat = 4186 J/(kg K) dentro de ± { $percent } %
 known-clock-rate = andamento do relógio dentro de ± { $percent } %
 # Where it is from, in a list with ";" between: titles and names stay as they are.
-source-common-practice = STILL TO TRANSLATE
+source-common-practice = prática comum
 source-wmo-8 = WMO-No. 8, totais horários, para as classes da ISO 9060:1990 (padrão secundário, primeira, segunda) que as A, B, C de 2018 seguem
 source-iec-60584 = IEC 60584-1:2013, tolerância até 100 °C
-source-iec-60751 = STILL TO TRANSLATE
-source-clear-sky = STILL TO TRANSLATE
-source-conversion = STILL TO TRANSLATE
+source-iec-60751 = IEC 60751, tolerância a 100 °C
+source-clear-sky = Ineichen e Perez 2002; Reno, Hansen e Stein 2012 (SAND2012-2389); turbidez por prática comum
+source-conversion = Erbs, Klein e Duffie 1982; Gueymard e Ruiz-Arias 2016
 source-specific-heat = IAPWS-IF97, 10 °C a 95 °C
 
 ## Regression and uncertainty: what the budget comes to
 
-budget-result = STILL TO TRANSLATE
-budget-rule = STILL TO TRANSLATE
-budget-note-columns = STILL TO TRANSLATE
-budget-note-common = STILL TO TRANSLATE
-budget-note-thermometer = STILL TO TRANSLATE
+# As in English
+budget-result = Ps(50) = { $rating }
+budget-rule = Intervalo: a raiz da soma dos (k·u)². Onde uma verificação por Monte Carlo (JCGM 101:2008) difere em mais que a sua tolerância, cada extremo é o mais afastado, e o ± é o lado mais longo. O JCGM 100:2008, G.4, usa um só k para todas as linhas; com poucos dias, isso deu intervalos estreitos demais em simulações.
+budget-note-columns = k: t de Student para dispersão e dias, 1,96 para instrumentos. Parcela: (k·u)² da linha sobre a soma de todas; negativa onde um erro compensa parte de outro. Tipo A: por estatística dos intervalos; B: de outro modo.
+budget-note-common = Os erros dos instrumentos são comuns a todos os intervalos. Os de irradiância, massa, calor específico e tempo mudam a escala de toda a reta e nunca aparecem na sua dispersão; um erro constante de temperatura anula-se na subida e só desloca Td, um erro de escala faz as duas coisas.
+budget-note-thermometer = A incerteza u de um termômetro é tomada como independente a { $cold } e a { $hot } (prática comum): um desvio constante de u/√2, e um erro de escala em torno de { $about } que vale u/√2 em cada extremo. Água e ar lidos por um mesmo instrumento têm os dois em comum.
 # { $sources }: a list of the messages that begin with source-, with ";" between them.
-budget-note-sources = STILL TO TRANSLATE
+budget-note-sources = O que o operador não indicou vem de: { $sources }. Limites sem mais informação são tomados como retangulares, u = limite/√3 (JCGM 100:2008, 4.3.7).
 # { $quantities }: a list of messages that begin with error-.
-budget-note-assumed = STILL TO TRANSLATE
-budget-note-resolution = STILL TO TRANSLATE
-budget-note-resolution-most = STILL TO TRANSLATE
+budget-note-assumed = Para { $quantities }, o arquivo da campanha não indica incerteza nem classe, e supõe-se a classe mais cautelosa. Indicar o que foi usado muito provavelmente reduzirá a incerteza.
+budget-note-resolution = Da dispersão de { $scatter } W por intervalo, a resolução do termômetro responde por { $step } W e a hora da leitura por { $moment } W, em soma quadrática; as duas fazem parte dela.
+budget-note-resolution-most = Da dispersão de { $scatter } W por intervalo, a resolução do termômetro responde por { $step } W e a hora da leitura por { $moment } W, em soma quadrática; as duas fazem parte dela. Intervalos vizinhos têm uma leitura em comum, por isso a maior parte se anula ao longo de uma série; o resto é a maior parte do que dispersão e dias dão ao resultado, e um termômetro mais fino o reduziria.
 
 ## Regression and uncertainty: check by Monte Carlo
 #
 # Two sentences, one after the other: what was drawn, and what follows from it.
 
-drawn-none = STILL TO TRANSLATE
-drawn-holds = STILL TO TRANSLATE
-drawn-apart = STILL TO TRANSLATE
-drawn-because-divided = STILL TO TRANSLATE
-drawn-because-curved = STILL TO TRANSLATE
-drawn-because-limits = STILL TO TRANSLATE
-drawn-because-few = STILL TO TRANSLATE
-drawn-because-unsettled = STILL TO TRANSLATE
-drawn-interval = STILL TO TRANSLATE
-drawn-settled-to = STILL TO TRANSLATE
+drawn-none = Sem verificação por Monte Carlo: a irradiância é tão incerta que em algumas simulações cai a zero ou menos. O intervalo, então, não passa de um palpite.
+drawn-holds = Monte Carlo, { $trials } simulações dos mesmos erros por leituras, potência, regressão e reta: { $lower } a { $upper } W para 95 %, dentro da tolerância de { $tolerance } W. O intervalo é o do balanço.
+drawn-apart = Monte Carlo, { $trials } simulações dos mesmos erros por leituras, potência, regressão e reta: { $lower } a { $upper } W para 95 %. Difere em até { $apart } W do intervalo do balanço, { $from } a { $to } W, mais que a tolerância de { $tolerance } W.
+drawn-because-divided = Motivo: a potência é dividida por uma irradiância cuja incerteza-padrão é de { $percent } %, por isso um erro para um lado muda o resultado mais que o mesmo erro para o outro.
+drawn-because-curved = Motivo: erros que não são da irradiância não agem de forma proporcional.
+drawn-because-limits = Motivo: os erros dos quais só se conhecem os limites não têm caudas, e o balanço supõe que as têm.
+drawn-because-few = Motivo: com { $freedom ->
+    [one] { $freedom } grau
+   *[other] { $freedom } graus
+} de liberdade, o t de Student e uma distribuição normal não se combinam exatamente como uma raiz de quadrados.
+drawn-because-unsettled = Motivo: as próprias simulações; com { $freedom ->
+    [one] { $freedom } grau
+   *[other] { $freedom } graus
+} de liberdade, os seus extremos se estabilizam devagar.
+drawn-interval = O intervalo é, portanto, de { $from } a { $to } W.
+drawn-settled-to = Os extremos das simulações são conhecidos a ± { $within } W.
 
 ## Regression and uncertainty: what more data would bring
 
-outlook-at-best = STILL TO TRANSLATE
+outlook-at-best = Mais ensaios não podem reduzir o ± abaixo de { $least } W, que vêm dos instrumentos.
 outlook-reached = Os ± { $target } W pretendidos foram alcançados.
 # { $more }: outlook-intervals or outlook-intervals-and-days.
 outlook-more = Os ± { $target } W pretendidos exigem { $more }, supondo a dispersão vista até agora.
@@ -868,62 +880,72 @@ outlook-too-far-one-day = Os ± { $target } W pretendidos exigiriam mais interva
 
 ## Page one, and regression and uncertainty: what limits the number most
 
-limits-most-few-days = STILL TO TRANSLATE
-limits-most-days = STILL TO TRANSLATE
-limits-most-scatter = STILL TO TRANSLATE
-limits-most-resolution = STILL TO TRANSLATE
-limits-most-irradiance = STILL TO TRANSLATE
-limits-most-estimated = STILL TO TRANSLATE
-limits-most-water = STILL TO TRANSLATE
-limits-most-ambient = STILL TO TRANSLATE
-limits-most-mass = STILL TO TRANSLATE
-limits-most-other = STILL TO TRANSLATE
+limits-most-few-days = A maior parte do ± é a dispersão entre dias ({ $percent } % do seu quadrado), porque há apenas { $days ->
+    [one] { $days } dia
+   *[other] { $days } dias
+}.
+limits-most-days = A maior parte do ± é a dispersão entre dias ({ $percent } % do seu quadrado).
+limits-most-scatter = A maior parte do ± é a dispersão dos intervalos ({ $percent } % do seu quadrado).
+limits-most-resolution = A maior parte do ± é a dispersão ({ $percent } % do seu quadrado), devida sobretudo à resolução do termômetro da água.
+limits-most-irradiance = A maior parte do ± é a incerteza da irradiância ({ $percent } % do seu quadrado).
+limits-most-estimated = A maior parte do ± é a estimativa da irradiância ({ $percent } % do seu quadrado).
+limits-most-water = A maior parte do ± é a incerteza do termômetro da água ({ $percent } % do seu quadrado).
+limits-most-ambient = A maior parte do ± é a incerteza do termômetro do ambiente ({ $percent } % do seu quadrado).
+limits-most-mass = A maior parte do ± é a incerteza da massa de água ({ $percent } % do seu quadrado).
+limits-most-other = A maior parte do ± vem do calor específico da água e do relógio ({ $percent } % do seu quadrado).
 
 ## Regression and uncertainty: days, neighbours and single intervals
 
 days-one = Todos os intervalos usados são de um só dia: não se pode dizer quanto os dias diferem, por isso tal não está na incerteza. Outro dia pode muito bem dar um valor fora da faixa indicada.
 days-too-few-intervals = Intervalos de menos para distinguir os dias da dispersão; quanto os dias diferem não está na incerteza.
 days-no-scatter = Os intervalos estão nas retas dos seus dias sem qualquer dispersão, por isso os dias não podem ser testados.
-days-test = STILL TO TRANSLATE
+# As in English
+days-test = F({ $between }, { $within }) = { $statistic }, { $p }
 # { $numbers }: days-numbers. One of days-left-out and days-left-out-two follows
 # after the first three.
-days-differ = STILL TO TRANSLATE
-days-not-shown = STILL TO TRANSLATE
-days-count = STILL TO TRANSLATE
-days-count-two = STILL TO TRANSLATE
-days-agree = STILL TO TRANSLATE
-days-cannot-be-left-out = STILL TO TRANSLATE
-neighbours-drift = STILL TO TRANSLATE
-neighbours-share = STILL TO TRANSLATE
-neighbours-by-turns = STILL TO TRANSLATE
-neighbours-not-shown = STILL TO TRANSLATE
-influential = STILL TO TRANSLATE
-influential-more = STILL TO TRANSLATE
-influential-one = STILL TO TRANSLATE
+days-differ = Os dias diferem mais do que explica a dispersão dentro de cada dia ({ $numbers }).
+days-not-shown = Os dias não diferem mais do que explica a dispersão dentro de cada dia ({ $numbers }).
+days-count = Contam como observações independentes os { $days } dias, não os { $intervals } intervalos: omite-se um dia de cada vez, o que cobre diferenças de nível e de inclinação e deixa { $freedom ->
+    [one] { $freedom } grau
+   *[other] { $freedom } graus
+} de liberdade.
+days-count-two = Contam como observações independentes os { $days } dias, não os { $intervals } intervalos: omite-se um dia de cada vez, com { $freedom ->
+    [one] { $freedom } grau
+   *[other] { $freedom } graus
+} de liberdade. Dois dias dizem pouco sobre quanto os dias diferem, por isso o intervalo é largo.
+days-agree = Omitir cada um dos { $days } dias, um de cada vez, dá um intervalo mais estreito que a dispersão dos intervalos, por isso vale essa dispersão.
+days-cannot-be-left-out = Nenhum dia pode ser omitido, pois os demais não dão uma reta: a incerteza baseia-se nos intervalos, e o que outro dia daria não está nela.
+neighbours-drift = Durbin–Watson dentro das séries d = { $statistic } (2: independentes), bilateral { $p }: intervalos vizinhos erram para o mesmo lado (autocorrelação positiva), como quando a orientação ou o céu muda aos poucos.
+neighbours-share = Durbin–Watson dentro das séries d = { $statistic } (2: independentes), bilateral { $p }: intervalos vizinhos têm em comum uma leitura da água, por isso os seus erros se alternam.
+neighbours-by-turns = Durbin–Watson dentro das séries d = { $statistic } (2: independentes), bilateral { $p }: os erros de intervalos vizinhos se alternam mais do que explica a leitura da água que têm em comum; reorientar o fogão a cada dois intervalos produz esse efeito.
+neighbours-not-shown = Durbin–Watson dentro das séries d = { $statistic } (2: independentes), bilateral { $p }: nenhuma autocorrelação demonstrada.
+influential = Intervalos influentes (distância de Cook > 4/n), nenhum removido: { $intervals }.
+influential-more = Intervalos influentes (distância de Cook > 4/n), nenhum removido: { $intervals }; e mais { $more }.
+influential-one = { $date } { $time } ({ $distance }; sem ele { $power } W)
 
 ## Provenance
 
 # { $limit }: a key of the campaign file, with its value; { $what }: a message that begins
 # with limit-.
-deviation-limit = STILL TO TRANSLATE
+deviation-limit = Limite próprio: { $what } { $limit }.
 # guard = true está escrito no ficheiro da campanha e fica como está.
-deviation-guard = STILL TO TRANSLATE
+deviation-guard = Regra de decisão própria: a incerteza conta contra cada limite, o que a norma não pede.
 # { $from }, { $to }: times. { $reason }: the tester's own words.
 deviation-excluded = { $run }: de { $from } a { $to } excluído pelo responsável pelo ensaio: { $reason }.
 deviation-excluded-no-reason = { $run }: de { $from } a { $to } excluído pelo responsável pelo ensaio: nenhum motivo dado.
-deviation-findings = STILL TO TRANSLATE
-deviation-interval = STILL TO TRANSLATE
+deviation-findings = Veja também as deficiências no início deste relatório.
+deviation-interval = Duração do intervalo: aceitam-se { $shortest } a { $longest } s, com a potência calculada sobre o tempo real; a norma pede { $practice } s.
 # Labels stand at the left; there is room for 20 letters.
-made-with = STILL TO TRANSLATE
+made-with = programa
 made-issued = emitido
-made-practice = STILL TO TRANSLATE
+made-practice = norma
 made-solar-time = hora solar
 made-solar-time-text = NREL/TP-560-34302, a partir da hora e da longitude
 made-boiling = ponto de ebulição
 made-boiling-text = atmosfera da ISO 2533 onde não se mediu a pressão, saturação da IAPWS-IF97
 made-decision = regra de decisão
-made-decision-text = STILL TO TRANSLATE
-made-decision-guarded = STILL TO TRANSLATE
+made-decision-text = cada limite é comparado com o valor observado, sem margem para a sua incerteza, e é cumprido também quando atingido exatamente: a aceitação simples do JCGM 106:2012
+made-decision-guarded = cada limite é comparado com o valor observado com a sua incerteza expandida (k = { $factor }), e é cumprido onde toda essa faixa está dentro: irradiância ± { $irradiance } %, água ± { $water } K, ar ± { $ambient } K, uma hora ± { $clock } s, massa de água ± { $mass } %, { $wind }; área de captação, contagens e R² sem ela: a aceitação com banda de guarda do JCGM 106:2012, 8.3, e da ILAC-G8
 made-decision-wind = vento ± { $wind } m/s
 made-decision-no-wind = vento sem ela, pois a sua incerteza não está indicada
 made-irradiance = irradiância
@@ -931,22 +953,22 @@ made-irradiance = irradiância
 made-irradiance-text = estimada { $way }; plano normal à radiação direta segundo Liu e Jordan 1963
 # Linke turbidity: how much haze a clear sky has.
 made-irradiance-stated = estimada { $way }, turbidez de Linke { $turbidity } como indicada; plano normal à radiação direta segundo Liu e Jordan 1963
-made-irradiance-usual = STILL TO TRANSLATE
-unchecked-memory = STILL TO TRANSLATE
-unchecked-common = STILL TO TRANSLATE
-memory-s580 = STILL TO TRANSLATE
-memory-decision = STILL TO TRANSLATE
-memory-decision-guarded = STILL TO TRANSLATE
-memory-iec-60751 = STILL TO TRANSLATE
-memory-clear-sky = STILL TO TRANSLATE
-memory-conversion = STILL TO TRANSLATE
-memory-balance = STILL TO TRANSLATE
-memory-dry = STILL TO TRANSLATE
-memory-box = STILL TO TRANSLATE
-memory-dish = STILL TO TRANSLATE
-memory-efficiency = STILL TO TRANSLATE
-memory-food = STILL TO TRANSLATE
-memory-cautions = STILL TO TRANSLATE
+made-irradiance-usual = estimada { $way }, turbidez de Linke { $turbidity } (prática comum); plano normal à radiação direta segundo Liu e Jordan 1963
+unchecked-memory = Citado de memória, sem o texto à mão: { $works }. Os cálculos são testados com exemplos publicados e recálculo independente; estes valores não são. Verifique aqueles de que dependa uma decisão.
+unchecked-common = “Prática comum” significa que não se conhece fonte publicada.
+memory-s580 = ASAE S580.1 (os seus limites, aqui em palavras nossas, e onde ela pede os sensores)
+memory-decision = JCGM 106:2012 (a regra de decisão)
+memory-decision-guarded = JCGM 106:2012 e ILAC-G8 (a regra de decisão)
+memory-iec-60751 = IEC 60751 (tolerância de termômetros de resistência)
+memory-clear-sky = Reno, Hansen e Stein 2012 (os 5 % de um modelo de céu limpo)
+memory-conversion = Gueymard e Ruiz-Arias 2016 (a dispersão da radiação direta)
+memory-balance = Funk e Larson 1998 (o balanço térmico; viu-se o resumo); Lahkar, Bhamu e Samdarshi 2012 (a razão optotérmica)
+memory-dry = Mullick, Kandpal e Saxena 1987 (o recipiente seco)
+memory-box = Mullick, Kandpal e Saxena 1987 e IS 13429 (figuras de mérito)
+memory-dish = Mullick, Kandpal e Kumar 1991 (parâmetros de um fogão parabólico)
+memory-efficiency = Kumar, Vishwanath e Gupta 2012 (exergia máxima; viu-se o resumo)
+memory-food = Chen 1985 e o ASHRAE Handbook, Refrigeration (calores específicos dos alimentos)
+memory-cautions = ISO 13732-1:2006 (queimaduras); Ciochetti e Metcalf 1984 (pasteurização)
 report-end = Fim do relatório { $number }
 balance-one-day = tudo foi medido num só dia, ou em dias dos quais nenhum pode ficar de fora, por isso as faixas do ganho e da perda não são faixas de 95 %
 balance-one-day-remedy = ensaie em outros dias
@@ -954,47 +976,47 @@ balance-irradiance-hardly-varied = a irradiância quase não variou ({ $range } 
 balance-irradiance-hardly-varied-remedy = ensaie com sol mais fraco e com sol mais forte
 balance-loss-not-shown = a perda é de { $loss } W/K e pode ser nula ({ $range } W/K)
 balance-loss-not-shown-remedy = ensaie numa faixa mais larga de temperaturas da água, e em mais dias
-cooking-opinion = STILL TO TRANSLATE
+cooking-opinion = Os tempos, as quantidades e os meses desta seção, e o tempo de aquecimento no início deste relatório, são uma interpretação: decorrem do ensaio e das suposições abaixo, e não foram medidos.
 
 ## What it means for cooking
 
-cooking-no-line = STILL TO TRANSLATE
-cooking-not-valid = STILL TO TRANSLATE
+cooking-no-line = Nenhuma reta foi ajustada, por isso não há tempos de aquecimento.
+cooking-not-valid = Omitido: os números contradizem a física, por isso nada se conclui sobre tempos de aquecimento, alimentos ou meses.
 # A load of water, in the first column of a table.
 cooking-load-tested = { $load }, como ensaiado
-cooking-no = STILL TO TRANSLATE
-cooking-no-ends = STILL TO TRANSLATE
-cooking-probably-not = STILL TO TRANSLATE
-cooking-probably-not-ends = STILL TO TRANSLATE
+cooking-no = não
+cooking-no-ends = não; o aquecimento termina perto de { $temperature }
+cooking-probably-not = provavelmente não
+cooking-probably-not-ends = provavelmente não; o aquecimento termina perto de { $temperature }
 cooking-time-range = { $shortest } a { $longest }
-cooking-time-open = STILL TO TRANSLATE
+cooking-time-open = { $shortest } ou mais, talvez nunca
 # As in English
 cooking-boil = { $time } ({ $range })
 cooking-foods-title = Alimentos levados à temperatura de cozimento e mantidos nela dentro de { $time }
-cooking-foods-all = STILL TO TRANSLATE
+cooking-foods-all = Em { $time }, a janela solar, cada um destes alimentos é levado à sua temperatura de cozimento e mantido nela, na quantidade da carga ensaiada, { $load }, ou mais: { $foods }.
 # As in English
 cooking-food-and-how = { $food } ({ $cooked })
-cooking-foods-about = STILL TO TRANSLATE
+cooking-foods-about = A partir de { $start } com { $irradiance } W/m², dentro da janela solar; no máximo a carga ensaiada, { $load }, além da qual o ensaio nada diz. Calores específicos: Chen 1985, com teores de água do ASHRAE Handbook, Refrigeration. Temperaturas e tempos de cozimento: prática comum; { $safe }: USDA FSIS. Estimativa: confira com um termômetro dentro do alimento.
 cooking-amount-or-more = { $amount } ou mais
 cooking-cooked-at = { $temperature } por { $time }
 cooking-amount-range = { $lowest } a { $highest }
-cooking-amount-up-to = STILL TO TRANSLATE
-cooking-amount-none = STILL TO TRANSLATE
-cooking-amount-probably-none = STILL TO TRANSLATE
-cooking-heat-ends = STILL TO TRANSLATE
-cooking-heat-ends-or-boils = STILL TO TRANSLATE
-cooking-ends-perhaps = STILL TO TRANSLATE
-cooking-ends-above = STILL TO TRANSLATE
-cooking-never-ends = STILL TO TRANSLATE
-cooking-light-of-test = STILL TO TRANSLATE
-cooking-light-asked = STILL TO TRANSLATE
+cooking-amount-up-to = até { $highest }, talvez nada
+cooking-amount-none = nada
+cooking-amount-probably-none = provavelmente nada
+cooking-heat-ends = Com { $irradiance } W/m², o aquecimento termina quando a água chega a { $end } ({ $range }), onde a potência chega a zero; aqui a água ferve a { $boiling }.
+cooking-heat-ends-or-boils = Pode não levar a água à fervura, aqui { $boiling }: com { $irradiance } W/m², o aquecimento termina, segundo a reta, perto de { $end }, o que é incerto (de { $lowest } até a fervura).
+cooking-ends-perhaps = Aqui a água ferve a { $boiling }, provavelmente enquanto o fogão ainda aquece; pela faixa da reta, o aquecimento pode terminar a partir de { $lowest }.
+cooking-ends-above = Aqui a água ferve a { $boiling }; o fogão ainda aquece na fervura.
+cooking-never-ends = A potência não diminui quando a água aquece, por isso não se obtém um fim do aquecimento; aqui a água ferve a { $boiling }.
+cooking-light-of-test = Irradiância constante de { $irradiance } W/m² no plano do sensor, a média dos intervalos usados, com a qual a reta dispensa escala; vento como nos intervalos usados, o fogão reorientado como no ensaio.
+cooking-light-asked = Irradiância constante de { $irradiance } W/m² no plano do sensor, como a campanha pede, com a potência pelo balanço térmico; vento como nos intervalos usados, o fogão reorientado como no ensaio.
 cooking-air-mean = Ambiente a { $ambient }, a média dos intervalos usados.
 cooking-air-asked = Ambiente a { $ambient }, como a campanha pede.
-cooking-assumed-load = STILL TO TRANSLATE
-cooking-assumed-edges = STILL TO TRANSLATE
-cooking-assumed-edges-one-day = STILL TO TRANSLATE
-cooking-no-months = STILL TO TRANSLATE
-cooking-assumed-water = STILL TO TRANSLATE
+cooking-assumed-load = Toda carga recebe a potência da carga ensaiada; cargas muito menores ou maiores recebem menos ou mais. O calor armazenado pela panela não é contado. Além das temperaturas dos intervalos usados, a reta é prolongada.
+cooking-assumed-edges = As faixas seguem a banda de 95 % da potência, com os instrumentos, e valem para a média de muitos aquecimentos, não para um só.
+cooking-assumed-edges-one-day = As faixas seguem a banda da potência, com os instrumentos; ela é de um só dia e não é de 95 %, por isso em outro dia os tempos podem ficar fora dela.
+cooking-no-months = Não se dão meses: a irradiância foi medida no plano horizontal, e em um dia de céu limpo o fogão recebe a do plano de frente para o sol.
+cooking-assumed-water = Água não é alimento: os alimentos aquecem mais devagar, e levantar a tampa custa muitos minutos.
 food-potatoes = batatas, em pedaços
 food-carrots = cenouras, em pedaços
 food-cabbage = repolho, picado
@@ -1004,17 +1026,18 @@ food-fish = peixe (bacalhau fresco)
 
 ## Clear days through the year
 
-year-note-balance = STILL TO TRANSLATE
-year-note-water = STILL TO TRANSLATE
-year-caption = STILL TO TRANSLATE
-year-hours-of = STILL TO TRANSLATE
-year-axis-heat = STILL TO TRANSLATE
-year-axis-water = STILL TO TRANSLATE
-year-alt = STILL TO TRANSLATE
-year-alt-month = STILL TO TRANSLATE
+year-note-balance = Estimado para o dia 15 de cada mês sob céu limpo (Ineichen e Perez 2002), contando as horas com { $irradiance } W/m² ou mais no plano normal à radiação direta; nuvens e névoa reduzem o valor. Calor: pelo balanço térmico, para água { $difference } K mais quente que o ar; a média dos meses é de { $mean } kWh por dia. Ambiente a { $ambient } o ano todo, fogão orientado o dia todo.
+year-note-water = Água: cargas de { $load }, uma após a outra, cada uma de { $start } a { $end } e mantida por { $time } (Ciochetti e Metcalf 1984); 1 kg é tomado como 1 L. Começa a { $start }, por isso os litros não decorrem do calor ao lado. A OMS constata que os vírus morrem apenas devagar entre 60 °C e 65 °C: onde puder, leve a água à fervura plena, e leia o aviso sobre água de beber. Só para água límpida; o calor não remove produtos químicos.
+year-caption = Barras: estimativa; traços: a sua faixa só pela incerteza do balanço térmico. Horas com { $irradiance } W/m² ou mais: { $fewest } a { $most }.
+# As in English
+year-hours-of = { $hours } ({ $month })
+year-axis-heat = calor por dia, MJ
+year-axis-water = água pasteurizada por dia, L
+year-alt = Dois gráficos de barras sobre os meses do ano. { $months }.
+year-alt-month = { $month }: { $heat } MJ ({ $heats }) por dia, { $water } L ({ $waters })
 fuel-name = combustível
 fuel-heat = calor num dia de céu limpo
-fuel-heat-text = STILL TO TRANSLATE
+fuel-heat-text = { $heat } MJ, a média dos meses acima
 fuel-value = poder calorífico inferior
 fuel-stove = rendimento do fogão a combustível
 fuel-days = dias num ano
@@ -1044,8 +1067,8 @@ caution-materials-text = Quem ensaia fica horas ao sol: chapéu, sombra, água e
 caution-food-title = Segurança dos alimentos
 caution-food-text = As bactérias multiplicam-se depressa entre 5 °C e 60 °C. Os alimentos não podem ficar nessa faixa mais de duas horas no total, uma hora onde o ar está acima de 32 °C; um fogão que aquece devagar, ou uma nuvem, pode fazê-los passar desse limite, e voltar a aquecê-los não desfaz o que já se formou até então. Meça dentro do alimento: pelo menos 74 °C em todo ele. Mantenha os alimentos quentes a 60 °C ou mais. Na dúvida, ponha no lixo.
 caution-water-title = Água de beber
-caution-water-text = STILL TO TRANSLATE
-caution-sources = STILL TO TRANSLATE
+caution-water-text = O calor mata germes; a fervura não remove produtos químicos, sal nem sujeira. Leve toda a água à fervura plena e mantenha-a fervendo por um minuto, acima de 1500 m por três. Com menos calor, demora mais e é menos seguro: 65 °C por seis minutos é o que se chama de pasteurizado, e os vírus morrem apenas devagar entre 60 °C e 65 °C. Deixe a água esfriar coberta, no recipiente em que foi aquecida.
+caution-sources = Fontes. Queimaduras: ISO 13732-1:2006. Alimentos: USDA FSIS, zona de perigo de 40 a 140 °F, regra das duas horas e temperaturas mínimas seguras, das quais 74 °C, a de aves e sobras, é a mais alta; OMS, Cinco Chaves para uma Alimentação mais Segura, 5 °C a 60 °C. Água: conselho da US EPA para ferver a água (1 min, 3 min acima de 5000 pés), tal como citado em Emerging Infectious Diseases 31(8), 2025; WHO/FWC/WSH/15.02; Ciochetti e Metcalf 1984, Appl. Environ. Microbiol. 47. Tudo o mais: prática comum.
 
 ## Notices: what a reader should know about the logs
 #
@@ -1149,14 +1172,17 @@ quantity-wind = velocidade do vento
 skip-before-header = antes do cabeçalho
 skip-units-row = unidades sob o cabeçalho
 skip-between = entre o cabeçalho e as leituras
-skip-remark = STILL TO TRANSLATE
+skip-remark = comentário
 skip-blank = vazia
 skip-header-again = cabeçalho repetido
 skip-before-header-again = antes de um cabeçalho repetido
 skip-footer = depois da última leitura
 skip-cut-off = cortada no fim do arquivo
 skipped-more = { $lines } e mais { $more }
-skipped-lines = STILL TO TRANSLATE
+skipped-lines = { $count ->
+        [one] linha { $lines } omitida ({ $reason })
+       *[other] linhas { $lines } omitidas ({ $reason })
+    }
 # Labels and texts of a list of facts about a log.
 log-form = formato
 log-form-text = { $written_in }; cabeçalho na linha { $line }; sinal decimal: { $mark }
