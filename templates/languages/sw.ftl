@@ -6,6 +6,7 @@
 decimal-mark = .
 list = { $first } na { $last }
 # Between two clauses of a sentence.
+# As in English
 clause-break = { "; " }
 # As in English
 date = { $day } { $month } { $year }
@@ -83,15 +84,15 @@ irradiance-estimated = mnururisho umekadiriwa
 page-head = Ripoti [number]
 # At the foot of a page. [page] and [pages] are put in by the program.
 page-foot = ukurasa [page] kati ya [pages]
-letterhead-client = STILL TO TRANSLATE
-letterhead-client-contact = STILL TO TRANSLATE
-letterhead-number = STILL TO TRANSLATE
-letterhead-issued = STILL TO TRANSLATE
-sign-tested = STILL TO TRANSLATE
-sign-authorised = STILL TO TRANSLATE
-sign-date = STILL TO TRANSLATE
-letterhead-hashes = STILL TO TRANSLATE
-letterhead-hashes-more = STILL TO TRANSLATE
+letterhead-client = kwa ajili ya { $client }
+letterhead-client-contact = kwa ajili ya { $client }, { $contact }
+letterhead-number = Ripoti { $number }
+letterhead-issued = imetolewa { $date }
+sign-tested = Mpimaji
+sign-authorised = Imeidhinishwa na
+sign-date = Tarehe na sahihi
+letterhead-hashes = SHA-256 za faili za data huanza { $hashes } (nzima: sehemu ya { $section }).
+letterhead-hashes-more = SHA-256 za faili za data huanza { $hashes } na nyingine { $more } (nzima: sehemu ya { $section }).
 
 ## Page one: how far the rating conforms
 
@@ -102,17 +103,17 @@ level-not-valid = Si halali
 level-no-rating = Hakuna tathmini
 # In the sentences that follow, the words of the level are set in bold where they stand
 # exactly as above. No full stop.
-headline-conforms = STILL TO TRANSLATE
-headline-conforms-with-notes = STILL TO TRANSLATE
+headline-conforms = Kwa mujibu wa ASAE { $procedure }, vikomo viko katika sehemu ya { $section }.
+headline-conforms-with-notes = Kwa mujibu wa ASAE { $procedure }, vikomo viko katika sehemu ya { $section }; maelezo yako hapa chini.
 # Chini ya mojawapo ya hizo mbili: zinategemea nini.
-headline-conforms-rests-on = STILL TO TRANSLATE
-headline-indicative = STILL TO TRANSLATE
-headline-indicative-missing = STILL TO TRANSLATE
-headline-not-valid = STILL TO TRANSLATE
-headline-no-rating-missing = STILL TO TRANSLATE
-headline-without-rating = STILL TO TRANSLATE
-headline-counts = STILL TO TRANSLATE
-headline-counts-no-line = STILL TO TRANSLATE
+headline-conforms-rests-on = Hayakukaguliwa na yeyote: vikomo, vilivyoandikwa kwa kumbukumbu ya kichwani ya kiwango, na mahali pa vihisi, ambapo ni kauli ya mpimaji.
+headline-indicative = Haikidhi ASAE { $procedure }: tazama kasoro zilizo hapa chini
+headline-indicative-missing = Haikidhi ASAE { $procedure }; bado vinahitajika: { $missing }
+headline-not-valid = Maji yalipata joto zaidi ya mwanga wa jua ulioangukia jiko. Kagua eneo la kupokea mwanga, mzigo na vizio.
+headline-no-rating-missing = Haina tathmini kwa mujibu wa ASAE { $procedure }; bado vinahitajika: { $missing }
+headline-without-rating = Haina tathmini kwa mujibu wa ASAE { $procedure }: tazama kasoro zilizo hapa chini
+headline-counts = { counted-used } (takwa: { $least_intervals }) · { counted-days } ({ $least_days }) · R² { $r_squared } ({ $least_r_squared })
+headline-counts-no-line = { counted-used } (takwa: { $least_intervals }) · { counted-days } ({ $least_days })
 # What is still missing.
 missing-intervals = { $intervals ->
     [one] kipindi { $intervals } zaidi
@@ -131,42 +132,43 @@ headline-label = Nguvu sanifu ya kupikia Ps(50)
 # As in English
 headline-unit = W (95 %)
 headline-unit-one-day = W (siku moja)
-headline-what-it-is = STILL TO TRANSLATE
+headline-what-it-is = Nguvu iliyopatikana katika jaribio, ikipimwa kwa uwiano wa 700 W/m² kama ASAE { $procedure } inavyofafanua, maji yakiwa na joto la 50 K zaidi ya hewa
 page-no-rating = hakuna tathmini
 # { $way }: "by a clear-sky model", "from the log of a station nearby" and the like.
 headline-irradiance-estimated = mnururisho umekadiriwa { $way }
-headline-horizontal = STILL TO TRANSLATE
-headline-plane-not-stated = STILL TO TRANSLATE
-headline-one-day = STILL TO TRANSLATE
+headline-horizontal = mnururisho ulipimwa katika bapa la mlalo, si kwa kulielekea jua
+headline-plane-not-stated = bapa la kihisi cha mnururisho halikutajwa
+headline-one-day = imepimwa kwa siku moja, au kwa siku ambazo hakuna inayoweza kuachwa nje: ambacho siku nyingine ingeonyesha hakimo katika ±
 # What of the ± comes from what. These lines stand below the number, in small letters.
 headline-extrapolated = imekisiwa nje ya vipimo: 50 K ziko nje ya yaliyoonekana
-headline-interval = STILL TO TRANSLATE
-headline-interval-one-day = STILL TO TRANSLATE
-fact-delivers = STILL TO TRANSLATE
-fact-took-up = STILL TO TRANSLATE
-fact-took-up-estimated = STILL TO TRANSLATE
-fact-lost = STILL TO TRANSLATE
-fact-scaled = STILL TO TRANSLATE
-fact-scaled-loses = STILL TO TRANSLATE
-fact-good = STILL TO TRANSLATE
-fact-per-area = STILL TO TRANSLATE
-fact-kitchen = STILL TO TRANSLATE
-fact-heats = STILL TO TRANSLATE
-fact-may-not-heat = STILL TO TRANSLATE
-fact-does-not-heat = STILL TO TRANSLATE
-fact-dry = STILL TO TRANSLATE
-fact-sure = STILL TO TRANSLATE
-fact-parts = STILL TO TRANSLATE
-fact-parts-assumed = STILL TO TRANSLATE
-fact-drawn-wider = STILL TO TRANSLATE
-fact-drawn-unsettled = STILL TO TRANSLATE
+headline-interval = masafa ya 95 %: { $low } hadi { $high } W
+headline-interval-one-day = masafa ya siku moja, si masafa ya 95 %: { $low } hadi { $high } W
+fact-delivers = Hutoa
+fact-took-up = { $power } ± { $half_width } W kwa maji yaliyo 50 K juu ya hewa, katika mnururisho wa jaribio wa { $irradiance } W/m²
+fact-took-up-estimated = { $power } ± { $half_width } W kwa maji yaliyo 50 K juu ya hewa, katika mnururisho unaokadiriwa kuwa { $irradiance } W/m²
+fact-lost = hakuna joto: maji yaliyo 50 K juu ya hewa yalipoteza { $power } ± { $half_width } W katika mnururisho wa jaribio wa { $irradiance } W/m²
+fact-scaled = { $power } ± { $half_width } W katika 700 W/m² kwa mizania ya joto (sehemu ya { $section })
+fact-scaled-loses = upotevu wa { $power } ± { $half_width } W katika 700 W/m² kwa mizania ya joto (sehemu ya { $section })
+fact-good = Ubora
+fact-per-area = { $power } ± { $half_width } W kwa kila m² ya eneo la kupokea mwanga, { $percent } % ya 700 W/m²; zilizochapishwa, kwa mbinu nyingine: { $range } W/m² (tazama { summary-title })
+fact-kitchen = Jikoni
+fact-heats = maji { $amount } { $journey } kwa takriban { $time }, katika { $irradiance } W/m²
+fact-may-not-heat = huenda maji yasiweze kupashwa { $journey } katika { $irradiance } W/m²
+fact-does-not-heat = maji hayawezi kupashwa { $journey } katika { $irradiance } W/m²
+fact-dry = Chombo kitupu
+fact-sure = Uhakika
+fact-parts = kati ya mraba wa ±, { $scatter } % ni mtawanyiko na siku, { $instruments } % ni vifaa (sehemu ya { $section }).
+fact-parts-assumed = kati ya mraba wa ±, { $scatter } % ni mtawanyiko na siku, { $instruments } % ni vifaa, baadhi vikiwa vimekisiwa (sehemu ya { $section }).
+fact-drawn-wider = Masafa ni yaliyo mapana zaidi kati ya yale ya bajeti na yale ya Monte Carlo.
+fact-drawn-unsettled = Uchotaji wa Monte Carlo ulisimama kabla haujatulia.
 
 ## Page one: the rating in plain words
 
-headline-two-kilograms = STILL TO TRANSLATE
-headline-heat-ends = STILL TO TRANSLATE
-headline-heat-ends-or-boils = STILL TO TRANSLATE
-headline-boils-first = STILL TO TRANSLATE
+# As in English
+headline-two-kilograms = 2 kg
+headline-heat-ends = joto lenye manufaa huishia karibu na { $end } ({ $range })
+headline-heat-ends-or-boils = joto lenye manufaa huishia karibu na { $end } ({ $range }, ambapo maji huchemka)
+headline-boils-first = bado hupasha maji yanapochemka
 # From where to where water is heated. { $degrees } is the next message with its unit.
 journey = kutoka { $degrees }
 journey-degrees = { $start } hadi { $target }
@@ -185,26 +187,28 @@ equation-rising = Ps = { $intercept } W + { $slope } W/K · Td
 power-line-facts = { $equation }; R² = { $r_squared }; { counted-used } katika { counted-days }, Td kuanzia { $lowest } hadi { $highest } K
 # R² of points that all have the same power.
 undefined = haina maana
-figure-title-falling = STILL TO TRANSLATE
-figure-title-falling-estimated = STILL TO TRANSLATE
-figure-title-rising = STILL TO TRANSLATE
-figure-title-rising-estimated = STILL TO TRANSLATE
-figure-title-no-line = STILL TO TRANSLATE
+figure-title-falling = Nguvu sanifu ya kupikia hupungua maji yanapopata joto: { $equation }, R² { $r_squared }
+figure-title-falling-estimated = Nguvu sanifu ya kupikia kwa mnururisho uliokadiriwa hupungua maji yanapopata joto: { $equation }, R² { $r_squared }
+figure-title-rising = Nguvu sanifu ya kupikia haipungui maji yanapopata joto: { $equation }, R² { $r_squared }
+figure-title-rising-estimated = Nguvu sanifu ya kupikia kwa mnururisho uliokadiriwa haipungui maji yanapopata joto: { $equation }, R² { $r_squared }
+figure-title-no-line = Hakuna mstari unaoweza kulinganishwa na data
 # In the figure of page one, beside what they name.
-figure-used = STILL TO TRANSLATE
-figure-aside = STILL TO TRANSLATE
-figure-aside-most = STILL TO TRANSLATE
-figure-band-dark = STILL TO TRANSLATE
-figure-band-light = STILL TO TRANSLATE
+# As in English
+figure-used = { counted-used }
+figure-aside = kando: { $count }
+figure-aside-most = mara nyingi: { $reason } ({ $count })
+figure-band-dark = nyeusi zaidi: mtawanyiko na siku
+figure-band-light = hafifu: pamoja na vifaa (95 %)
 # Read out to those who do not see the figure.
+# As in English
 power-line-caption = { $facts }.
 power-line-alt = Mchoro wa nukta wa nguvu sanifu ya kupikia kwa wati dhidi ya tofauti ya halijoto kati ya maji na mazingira kwa kelvini. { $facts }; vilivyowekwa kando: { $aside }. Mstari unaonyesha wati { $power } kwa kelvini 50.
 power-line-estimated = Mnururisho umekadiriwa: { $text }
 no-line-facts = Hakuna mstari unaoweza kuchorwa: { counted-used }, na { $aside } vilivyowekwa kando
 no-line-alt = Mchoro wa nukta wa nguvu sanifu ya kupikia dhidi ya tofauti ya halijoto: { $facts }.
-page-findings = STILL TO TRANSLATE
-conditions-title = STILL TO TRANSLATE
-conditions-track = STILL TO TRANSLATE
+page-findings = Kasoro, na jinsi ya kuzirekebisha
+conditions-title = Masharti: yanayoruhusiwa (kivuli), yaliyoonekana katika vipindi vilivyotumika (pau na namba), vipindi vilivyowekwa kando (kulia)
+conditions-track = { $name }: { $observed }, kando: { $count }
 brief-irradiance = Mnururisho (irradiance)
 brief-irradiance-change = Mabadiliko ya mnururisho ndani ya kipindi
 brief-wind = Wastani wa upepo, na mavumo marefu
@@ -217,10 +221,10 @@ page-before-you-cook = Kabla hujapika.
 headline-caution = Nyuso zenye moto na mvuke huunguza, kitovu cha mwanga kinaweza kupofusha na kuwasha moto, na tathmini hii haisemi lolote kuhusu usalama wa chakula. Soma tahadhari zilizo katika sehemu ya { $section } kabla hujapika. Kanuni za mahali ulipo na utendaji wenye leseni hutangulia.
 headline-caution-no-rating = Nyuso zenye moto na mvuke huunguza, kitovu cha mwanga kinaweza kupofusha na kuwasha moto, na namba hizi hazisemi lolote kuhusu usalama wa chakula. Soma tahadhari zilizo katika sehemu ya { $section } kabla hujapika. Kanuni za mahali ulipo na utendaji wenye leseni hutangulia.
 # What others measured, on page two, to hold a rating against.
-yardstick-own = STILL TO TRANSLATE
-yardstick-parabolic = STILL TO TRANSLATE
-yardstick-box = STILL TO TRANSLATE
-yardstick-caution = STILL TO TRANSLATE
+yardstick-own = Ps(50) kwa kila m² ya eneo la kupokea mwanga: { $power } ± { $half_width } W/m², { $percent } % ya 700 W/m².
+yardstick-parabolic = Zilizochapishwa, zinazojulikana kutokana na muhtasari pekee: jiko la parabola, { $value } W/m² (ufanisi wa nishati wa 2.8 hadi 15.7 % ukihesabiwa kwa 700 W/m²; { $source });
+yardstick-box = jiko la sanduku, { $value } W/m² (27 W kutoka 0.408 m² katika 750 W/m² na zaidi; { $source }).
+yardstick-caution = Hakuna kati ya hayo lililotathminiwa kwa ASAE S580.1: yanaonyesha ukubwa wa takriban tu na hayatathmini chochote.
 
 ## Findings: what keeps a rating from conforming, and what would mend it
 #
@@ -296,9 +300,9 @@ section-conditions = Masharti
 # Headers of the table.
 page-conditions-condition = sharti
 page-conditions-limit = kikomo
-page-conditions-short-name = STILL TO TRANSLATE
+page-conditions-short-name = jina fupi
 page-conditions-standing = hadhi
-page-conditions-observed = STILL TO TRANSLATE
+page-conditions-observed = yaliyoonekana, vipindi vyote
 page-conditions-set-aside = kando
 # What is limited. Also within findings.
 limit-water-above-ambient = maji juu ya wastani wa mazingira
@@ -312,7 +316,7 @@ limit-wind-mean = wastani wa upepo
 limit-wind-gust = upepo uliodumu kwa zaidi ya dakika kumi (huweka duru kando)
 limit-solar-time-start = wakati wa jua mwanzoni
 limit-solar-time-end = wakati wa jua mwishoni
-limit-solar-time = STILL TO TRANSLATE
+limit-solar-time = wakati wa jua
 limit-interval = urefu wa kipindi
 limit-load = maji kwa kila m² ya eneo la kupokea mwanga
 limit-load-tolerance = mzigo unavyoweza kutofautiana
@@ -333,8 +337,8 @@ conditions-never = kamwe
 conditions-gust = kwa { $time } zaidi sana
 conditions-no-interval = hakuna kipindi
 conditions-not-measured = haikupimwa
-conditions-observed = STILL TO TRANSLATE
-conditions-r-squared = STILL TO TRANSLATE
+conditions-observed = Yaliyoonekana: ya chini hadi ya juu kabisa. Kipindi kinachovunja masharti kadhaa huhesabiwa chini ya kila moja. Majina mafupi: kama katika michoro na katika jedwali la vipindi.
+conditions-r-squared = R² chini ya kikomo chake: kiwango kinataka maelezo tu; ripoti hii hukataa ulinganifu.
 # "Own" as in standing-own-requirement.
 conditions-own = Vikomo vyenye alama "binafsi" ni vya kampeni yenyewe na vinakengeuka kanuni.
 conditions-guard = Ukanda wa tahadhari unatumika: thamani huhesabiwa kuwa ndani ya kikomo tu ikiwa hivyo pamoja na utovu wake wote wa uhakika, kwa kanuni ya uamuzi iliyo mwishoni.
@@ -342,21 +346,22 @@ conditions-guard = Ukanda wa tahadhari unatumika: thamani huhesabiwa kuwa ndani 
 ## Runs
 
 section-runs = Duru
-runs-axes = STILL TO TRANSLATE
-runs-axes-but-clock = STILL TO TRANSLATE
-runs-axes-own-start = STILL TO TRANSLATE
-runs-shaded = STILL TO TRANSLATE
-runs-wind = STILL TO TRANSLATE
-runs-no-wind = STILL TO TRANSLATE
-runs-no-irradiance = STILL TO TRANSLATE
-runs-lanes = STILL TO TRANSLATE
-runs-predicted = STILL TO TRANSLATE
+runs-axes = Duru zote zina mihimili ileile.
+runs-axes-but-clock = Duru zote zina mihimili ileile, isipokuwa ule wa saa.
+runs-axes-own-start = Duru zote zina mihimili ileile; kila mhimili wa saa huanza na duru yake na una urefu sawa na mingine.
+runs-shaded = Kivuli: vipindi vilivyotumika. Nukta nukta: vikomo.
+runs-wind = Upepo: vipimo kwa mstari mwembamba, wastani wa vipindi kwa mnene.
+runs-no-wind = Upepo haukupimwa.
+runs-no-irradiance = Mnururisho haukupimwa.
+runs-lanes = Chini: vipindi visivyotumika, kwa sababu, pamoja na idadi.
+runs-predicted = r.m.s.: halijoto ya maji iliyotabiriwa kutoa iliyopimwa.
 run-title = Duru ya { $number }, { $date }
-run-used = STILL TO TRANSLATE
-run-load = STILL TO TRANSLATE
-run-aimed = STILL TO TRANSLATE
-run-predicted = STILL TO TRANSLATE
-run-tester = STILL TO TRANSLATE
+run-used = vilivyotumika { $used } kati ya { $of }
+run-load = maji { $water }, { $load } kg/m²
+run-aimed = lilielekezwa kila { $minutes } min
+# As in English
+run-predicted = r.m.s. { $rms } K
+run-tester = Mpimaji: { $note }
 run-hole = Hakuna kipindi kuanzia { $from } hadi { $to }: hakuna vipimo viwili vya maji huko vilivyopishana kwa dakika { $shortest } hadi { $longest }.
 # Read out to those who do not see the figure. { $irradiance }, { $wind }: the next messages.
 run-alt = Michoro dhidi ya saa ya mahali kuanzia { $from } hadi { $to }: maji kati ya nyuzi { $coldest } na { $hottest } za Selsiasi pamoja na halijoto ya mazingira; { $irradiance }; { $wind }. Vilivyotumika na kutiwa kivuli: { $used } kati ya { counted-intervals }. { $predicted } { $aside }
@@ -364,7 +369,7 @@ run-alt-set-aside = Kando: { $reasons }.
 run-alt-none-aside = Hakuna kilichowekwa kando.
 # As in English
 run-alt-aside = { counted-intervals }, { $reason }
-run-alt-predicted = STILL TO TRANSLATE
+run-alt-predicted = Halijoto ya maji iliyotabiriwa na iliyopimwa hutofautiana kwa kelvini { $rms }, kipeuo cha pili cha wastani wa miraba.
 run-alt-not-predicted = Mstari hautabiri lolote kwa duru hii.
 run-alt-irradiance = mnururisho kati ya wati { $lowest } na { $highest } kwa mita ya mraba
 run-alt-no-irradiance = mnururisho haukupimwa
@@ -380,7 +385,7 @@ page-intervals-solar = ya jua
 page-intervals-water = maji, °C
 page-intervals-ambient = mazing., °C
 page-intervals-irradiance = mnurur., W/m²
-page-intervals-range = STILL TO TRANSLATE
+page-intervals-range = chini–juu
 page-intervals-wind = upepo, m/s
 # As in English
 page-intervals-power = P, W
@@ -389,9 +394,9 @@ page-intervals-difference = Td, K
 # As in English
 page-intervals-standardised = Ps, W
 interval-no-irradiance = hakikusanifishwa: hakuna mnururisho
-page-intervals-continued = STILL TO TRANSLATE
-intervals-note = STILL TO TRANSLATE
-intervals-dots = STILL TO TRANSLATE
+page-intervals-continued = inaendelea
+intervals-note = Maji: mwanzoni na mwishoni mwa kipindi. Mnururisho: wastani, kisha kipimo cha chini hadi cha juu kabisa. P: nguvu ya kupikia. Td: wastani wa halijoto ya maji kutoa wastani wa halijoto ya mazingira. Ps: P iliyosanifishwa kwa 700 W/m².
+intervals-dots = Nukta: kipindi hakikutumika, kwa sababu hiyo.
 # Why an interval is set aside. Also within headline-reason, after "because".
 reason-water-below-window = maji yalikuwa bado karibu mno na halijoto ya mazingira
 reason-water-above-window = maji yalikuwa karibu mno na kuchemka
@@ -404,41 +409,41 @@ reason-outside-solar-window = ilikuwa mapema mno au kuchelewa mno katika siku ya
 reason-reading-gap = vipimo vilikosekana
 reason-excluded-by-tester = mpimaji aliuondoa muda huo
 reason-not-cloudless = mpimaji hasemi kwamba anga lilikuwa bila mawingu
-lane-water-below-window = STILL TO TRANSLATE
-lane-water-above-window = STILL TO TRANSLATE
-lane-ambient-out-of-range = STILL TO TRANSLATE
-lane-irradiance-low = STILL TO TRANSLATE
-lane-irradiance-high = STILL TO TRANSLATE
-lane-irradiance-unsteady = STILL TO TRANSLATE
-lane-wind-high = STILL TO TRANSLATE
-lane-outside-solar-window = STILL TO TRANSLATE
-lane-reading-gap = STILL TO TRANSLATE
-lane-excluded-by-tester = STILL TO TRANSLATE
-lane-not-cloudless = STILL TO TRANSLATE
-lane-not-normalised = STILL TO TRANSLATE
+lane-water-below-window = baridi
+lane-water-above-window = moto
+lane-ambient-out-of-range = hewa
+lane-irradiance-low = hafifu
+lane-irradiance-high = kali
+lane-irradiance-unsteady = si thabiti
+lane-wind-high = upepo
+lane-outside-solar-window = saa
+lane-reading-gap = pengo
+lane-excluded-by-tester = kimeondolewa
+lane-not-cloudless = anga
+lane-not-normalised = bila mnurur.
 
 ## Regression and uncertainty
 
 section-regression = Regresheni na utovu wa uhakika (uncertainty)
 regression-none = Hakuna mstari unaoweza kuchorwa: vinahitajika angalau vipindi vitatu vilivyotumika vyenye mnururisho, kwa tofauti mbalimbali za halijoto.
-regression-method = STILL TO TRANSLATE
+regression-method = Miraba midogo kabisa ya kawaida ya Ps juu ya Td kwa vipindi vilivyotumika vya duru zote, kila kimoja kwa uzito sawa. P = m·c·(T2 − T1)/Δt ambapo c = 4186 J/(kg K) na muda ni ule uliopita kweli; Ps = P·700/G ambapo G ni wastani wa mnururisho wa kipindi; Td = wastani wa halijoto ya maji kutoa wastani wa halijoto ya mazingira. Wastani huzingatia uzito wa muda.
 # Labels, and what stands beside them.
 regression-line = mstari
 regression-intercept = kikatizo a
 regression-watts = { $value } W, kosa sanifu { $error } W
 regression-slope = mteremko b
 regression-watts-per-kelvin = { $value } W/K, kosa sanifu { $error } W/K
-regression-residual = STILL TO TRANSLATE
-regression-residual-text = STILL TO TRANSLATE
+regression-residual = masalio
+regression-residual-text = mchepuko sanifu { $deviation } W
 regression-points = nukta
 regression-points-text = { counted-intervals } katika { counted-days }, { counted-freedom }
-residuals-caption = STILL TO TRANSLATE
+residuals-caption = Masalio ya vipindi vilivyotumika, kwa siku: dhidi ya tofauti ya halijoto, dhidi ya saa, na dhidi ya kile ambacho mgawanyo wa kawaida (normal) unatarajia. Mistari ya vipandevipande: mara mbili ya mchepuko sanifu wake; kulia, mgawanyo wa kawaida wenyewe.
 # Read out to those who do not see the figure.
 residuals-alt = Masalio kuzunguka mstari kwa wati, dhidi ya tofauti ya halijoto kwa kelvini na dhidi ya saa ya mahali, alama moja kwa kila siku; mchepuko sanifu wati { $deviation }; { $outside ->
     [one] nukta { $outside } kati ya { $points } iko mbali na mstari kwa zaidi ya mara mbili ya huo.
    *[other] nukta { $outside } kati ya { $points } ziko mbali na mstari kwa zaidi ya mara mbili ya huo.
 }
-page-scatter = STILL TO TRANSLATE
+page-scatter = Athari za siku, uwiano wa majirani (autocorrelation), nukta zenye athari kubwa
 page-uncertainty = Utovu wa uhakika wa Ps(50)
 # Headers of a table of six columns.
 page-uncertainty-source = chanzo
@@ -446,32 +451,39 @@ page-uncertainty-of-source = utovu sanifu wake wa uhakika
 # Type A or B of the GUM.
 page-uncertainty-type = aina
 page-uncertainty-sensitivity = unyeti
-page-uncertainty-of-rating = STILL TO TRANSLATE
-page-uncertainty-factor = STILL TO TRANSLATE
+# As in English
+page-uncertainty-of-rating = u, W
+# As in English
+page-uncertainty-factor = k
 page-uncertainty-part = mgawo wa ±²
 section-heat-balance = Mizania ya joto
 page-balance-quantity = kipimo
 balance-what = Maji hupokea kile ambacho jiko linapata kutoka kwa jua kutoa kile ambacho linapoteza kwa hewa: P = g·G − u·Td, ambapo G ni mnururisho na Td ni tofauti ya halijoto. Hivyo nguvu inaweza kutajwa kwa mnururisho wowote. Tathmini hubadilisha upotevu kulingana na jua; urari huu haufanyi hivyo.
 # Above a column of values. "One day": it was tested on one day only, so it is no 95 % range.
-balance-spread = STILL TO TRANSLATE
-balance-spread-one-day = STILL TO TRANSLATE
+balance-spread = ± kwa 95 %: mtawanyiko, siku, vifaa
+balance-spread-one-day = ± ya siku moja: mtawanyiko, vifaa
 balance-gain = pato kutoka kwa jua, g
+# As in English
 balance-gain-text = { $value } m²
 balance-loss = upotevu kwa hewa, u
+# As in English
 balance-loss-text = { $value } W/K
 balance-power = nguvu kwa 700 W/m² na 50 K, 700·g − 50·u
+# As in English
 balance-power-text = { $value } W
 balance-ratio = uwiano wa mwanga na joto (opto-thermal ratio), g/u
+# As in English
 balance-ratio-text = { $value } K m²/W
 balance-ratio-none = hautajwi: huenda hakuna upotevu
+# As in English
 balance-value = { $value } ± { $half_width }
 # { $range }: lowest and highest of the intervals.
-balance-rests-on = STILL TO TRANSLATE
+balance-rests-on = Inategemea { counted-intervals } katika { counted-days } vyenye vipimo vizuri, kwa { $mean } W/m² kwa wastani ({ $range } W/m²). Vikomo vya hali ya hewa na saa havitumiki hapa; dirisha la halijoto ya maji, muda ulioondolewa na mpimaji na, pale ambapo mnururisho umekadiriwa, anga bila mawingu hutumika.
 balance-counts-vessels = Hapa pato, upotevu na nguvu ni za maji pamoja na vyombo, ambavyo vinahesabiwa kwa { $heat } J/K: { $basis }. Mengine yote katika ripoti hii kuhusu nguvu, sufuria na miezi ni ya maji pekee.
 balance-scaling-adds = Kwa upotevu huu, kubadilisha tathmini kwa uwiano kutoka { $mean } W/m² hadi 700 W/m² kunaongeza { $power } W kwa Ps(50).
 balance-scaling-takes = Kwa upotevu huu, kubadilisha tathmini kwa uwiano kutoka { $mean } W/m² hadi 700 W/m² kunapunguza { $power } W kwa Ps(50).
-balance-caption = STILL TO TRANSLATE
-balance-caption-one-day = STILL TO TRANSLATE
+balance-caption = Ukanda ni wa bajeti; pale ambapo thamani zilizochotwa kwa nasibu hufika mbali zaidi, jedwali lina ncha iliyo mbali zaidi.
+balance-caption-one-day = Ukanda ni wa siku moja, kwa hiyo si ukanda wa 95 %; ni wa bajeti, na pale ambapo thamani zilizochotwa kwa nasibu hufika mbali zaidi, jedwali lina ncha iliyo mbali zaidi.
 # Behind a caption.
 balance-beyond = Vipindi vilivyo nje ya kingo: { $count }.
 # Read out to those who do not see the figure.
@@ -486,7 +498,7 @@ balance-key-line-one-day = g − u·Td/G, ukanda wa siku moja pamoja na vifaa
 balance-none-irradiance = Pato na upotevu haviwezi kukokotolewa: mnururisho haukupimwa.
 balance-none-few = Pato na upotevu haviwezi kukokotolewa: vinahitajika angalau vipindi vitatu vyenye vipimo thabiti; vilivyopatikana: { $intervals }.
 balance-none-alike = Pato na upotevu haviwezi kutofautishwa: tofauti ya halijoto na mnururisho vilibaki karibu na uwiano uleule katika vipindi vyote.
-balance-source = STILL TO TRANSLATE
+balance-source = Miraba midogo kabisa ya kawaida ya P juu ya G na Td bila kikatizo, kila kipindi kwa uzito sawa. Kufuata Funk na Larson 1998 (Solar Energy 62, 63–68); si jaribio kwa ISO 9806. Uwiano wa mwanga na joto: Lahkar, Bhamu na Samdarshi 2012 (Applied Energy 99, 491–495).
 
 ## Cooking
 
@@ -502,7 +514,7 @@ page-foods-cooked = hupikwa kwa
 page-foods-amount = kiasi
 page-foods-range = masafa
 page-year = Siku zisizo na mawingu mwaka mzima
-page-fuel = STILL TO TRANSLATE
+page-fuel = Nishati ya kupikia inayookolewa
 page-dry = Chombo kikavu
 page-dry-date = tarehe
 page-dry-plateau = kilele tulivu
@@ -516,7 +528,7 @@ stagnation-irradiance-estimated = { $irradiance } W/m², umekadiriwa
 # As in English
 stagnation-result = { $difference } ± { $half_width } K m²/W
 # { $usual }: "190 °C".
-stagnation-note = STILL TO TRANSLATE
+stagnation-note = Halijoto ya juu kabisa iliyotulia ya chombo kitupu cheusi juu ya mazingira, gawanya kwa mnururisho; ± kwa 95 %, kipimajoto cha oveni ndani ya ± 10 K pale ambapo utovu wa uhakika haukutajwa. Huhusisha upotevu wa joto na mwanga wa jua na si nguvu ya kupikia. Mullick, Kandpal na Saxena 1987 hutumia uwiano huu kwa majiko ya sanduku; kwa majiko mengine hulinganisha tu yanayofanana. Chombo kitupu kinaweza kuiva kwa joto hadi kung'aa, kupasuka au kupoteza mpako wake: usikiache kamwe bila mwangalizi.
 page-assumed = Makisio
 
 ## Cautions
@@ -526,14 +538,14 @@ section-cautions = Tahadhari
 ## Provenance
 
 section-provenance = Mikengeuko, maelezo na asili
-page-deviations = STILL TO TRANSLATE
+page-deviations = Mikengeuko
 page-tester-notes = Maelezo ya mpimaji
 page-notices = Ilani kutokana na usomaji wa rekodi
 page-logs = Jinsi rekodi zilivyosomwa
 page-made-with = Imetengenezwa kwa
-page-sources = STILL TO TRANSLATE
+page-sources = Yasiyokaguliwa
 # SHA-256: digits that change when a file changes.
-page-inputs = STILL TO TRANSLATE
+page-inputs = Faili, pamoja na SHA-256 zake
 # A photo among the inputs.
 input-photo = { $file }, kama ilivyo katika ripoti hii
 # { $file }: its name, or input-photo.
@@ -638,7 +650,7 @@ tested-cost-no-currency = { $cost } (sarafu haikutajwa)
 tested-load = Mzigo
 tested-water = maji
 tested-per-area = kwa eneo la kupokea mwanga
-tested-per-area-text = STILL TO TRANSLATE
+tested-per-area-text = { $load } kg/m² (kiwango: { $practice } kg/m²)
 tested-per-area-own = { $load } kg/m² (kikomo binafsi: { $own } kg/m²)
 tested-vessels = vyombo
 tested-site = Mahali
@@ -681,15 +693,15 @@ tested-parties = Maabara na mteja
 tested-laboratory = maabara
 tested-laboratory-not-stated = jina na anwani hazikutajwa
 tested-authorised = imeidhinishwa na
-tested-contact = STILL TO TRANSLATE
-tested-client-data = STILL TO TRANSLATE
+tested-contact = mawasiliano ya mteja
+tested-client-data = kutoka kwa mteja
 tested-sampling = sampuli
-tested-not-sampled = STILL TO TRANSLATE
-tested-others = STILL TO TRANSLATE
+tested-not-sampled = haikutajwa; limechukuliwa kama lilivyopokelewa, bila kuchaguliwa kwa sampuli
+tested-others = matokeo ya nje
 tested-others-station = mnururisho, kutoka rekodi ya kituo cha jirani
-tested-stated-note = STILL TO TRANSLATE
+tested-stated-note = Data kuhusu jiko, mzigo, mahali, maabara na mteja ni kama mpimaji alivyozitaja na hazikukaguliwa; makosa yake, na ya utovu wa uhakika uliotajwa, huingia katika matokeo. Matokeo ni ya jiko kama lilivyopokelewa.
 tested-tester = lilijaribiwa na
-tested-client = STILL TO TRANSLATE
+tested-client = mteja
 tested-issued = ripoti ilitolewa
 
 ## What was tested: instruments
@@ -710,6 +722,7 @@ instrument-with-id = { $description } ({ $id })
 # As in English
 instrument-estimated = { $instrument }, { $way }
 # { $uncertainty } as in the other rows.
+# As in English
 instrument-estimated-uncertainty = { $uncertainty }; { $budget }
 instrument-uncertainty-of-model = ule wa modeli; { $budget }
 # { $budget }: where it stands.
@@ -725,7 +738,7 @@ uncertainty-kelvin = { $kelvin } K
 uncertainty-speed = { $speed } m/s
 # As in English
 uncertainty-seconds = { $seconds } s
-tested-instruments-note = STILL TO TRANSLATE
+tested-instruments-note = Utovu sanifu wa uhakika (k = 1), kama mpimaji alivyoutaja; sehemu ya { $section } inasema kinachokisiwa pale usipotajwa. Kiwango kinataka kihisi cha maji kiwe katikati, 10 mm juu ya kitako cha chombo, upepo upimwe kando ya jiko kwa kimo chake, na mzigo ugawanywe sawa katika vyombo; hakuna kati ya haya lililokaguliwa.
 
 ## Regression and uncertainty: the budget of uncertainty
 #
@@ -752,11 +765,11 @@ budget-days-text = { $days ->
         [one] siku { $days }, ikiachwa nje
        *[other] kila moja ya siku { $days } ikiachwa nje kwa zamu
     }
-budget-per-percent = STILL TO TRANSLATE
-budget-per-kelvin = STILL TO TRANSLATE
+budget-per-percent = W kwa %
+budget-per-kelvin = W kwa K
 # As in English
 budget-percent = { $share } %
-budget-tiny = STILL TO TRANSLATE
+budget-tiny = vingine, kila kimoja chini ya { $share } %
 budget-offset-of = { $known }; sehemu yake, kosa thabiti
 budget-scale = { $percent } % kwa kuhesabu kutoka { $about }, sehemu nyingine ya utovu uleule wa uhakika
 # { $uncertainty }: "0.5 K" or "3 % of the reading".
@@ -786,46 +799,53 @@ known-distance = { $percent } % kwa kituo cha karibu
 known-specific-heat = 4186 J/(kg K) ndani ya ± { $percent } %
 known-clock-rate = mwendo wa saa ndani ya ± { $percent } %
 # Where it is from, in a list with ";" between: titles and names stay as they are.
-source-common-practice = STILL TO TRANSLATE
+source-common-practice = mazoea ya kawaida
 source-wmo-8 = WMO-No. 8, jumla za kila saa, kwa madaraja ya ISO 9060:1990 (kiwango cha pili, daraja la kwanza, la pili) ambayo A, B, C za 2018 huyafuata
 source-iec-60584 = IEC 60584-1:2013, ustahimilivu hadi 100 °C
-source-iec-60751 = STILL TO TRANSLATE
-source-clear-sky = STILL TO TRANSLATE
-source-conversion = STILL TO TRANSLATE
+source-iec-60751 = IEC 60751, ustahimilivu kwa 100 °C
+source-clear-sky = Ineichen na Perez 2002; Reno, Hansen na Stein 2012 (SAND2012-2389); utusitusi kwa mazoea ya kawaida
+source-conversion = Erbs, Klein na Duffie 1982; Gueymard na Ruiz-Arias 2016
 source-specific-heat = IAPWS-IF97, 10 °C hadi 95 °C
 
 ## Regression and uncertainty: what the budget comes to
 
-budget-result = STILL TO TRANSLATE
-budget-rule = STILL TO TRANSLATE
-budget-note-columns = STILL TO TRANSLATE
-budget-note-common = STILL TO TRANSLATE
-budget-note-thermometer = STILL TO TRANSLATE
+# As in English
+budget-result = Ps(50) = { $rating }
+budget-rule = Masafa: kipeuo cha pili cha jumla ya (k·u)². Pale ambapo uhakiki wa Monte Carlo (JCGM 101:2008) hutofautiana kwa zaidi ya ustahimilivu wake, kila ncha ni ile iliyo mbali zaidi, na ± ni upande ulio mrefu zaidi. JCGM 100:2008, G.4, huchukua k moja kwa vyanzo vyote; kwa siku chache hiyo ilikuwa nyembamba mno katika maigizo ya kompyuta.
+budget-note-columns = k: Student t kwa mtawanyiko na siku, 1.96 kwa vifaa. Mgawo: (k·u)² ya safumlalo gawanya kwa jumla ya safumlalo zote; huwa chini ya sifuri pale kosa moja linapofuta sehemu ya kosa jingine. Aina A: kwa takwimu za vipindi; B: kwa njia nyingine.
+budget-note-common = Makosa ya vifaa ni ya pamoja kwa vipindi vyote. Yale ya mnururisho, uzito, joto mahususi na muda hukuza au kupunguza mstari mzima kwa uwiano na hayaonekani kamwe katika mtawanyiko wake; kosa thabiti la halijoto hujifuta katika upandaji na husogeza Td tu, kosa la skeli hufanya yote mawili.
+budget-note-thermometer = Utovu wa uhakika u wa kipimajoto huchukuliwa kuwa kweli kwa { $cold } na kwa { $hot }, bila moja kutegemea jingine (mazoea ya kawaida): kosa thabiti la u/√2, na kosa la skeli kuzunguka { $about } ambalo ni u/√2 kwenye kila ncha. Maji na hewa vikisomwa kwa kifaa kimoja hushiriki makosa yote mawili.
 # { $sources }: a list of the messages that begin with source-, with ";" between them.
-budget-note-sources = STILL TO TRANSLATE
+budget-note-sources = Ambayo mpimaji hakuyataja yametoka: { $sources }. Vikomo bila ujuzi zaidi huchukuliwa kuwa na mgawanyo wa mstatili, u = kikomo/√3 (JCGM 100:2008, 4.3.7).
 # { $quantities }: a list of messages that begin with error-.
-budget-note-assumed = STILL TO TRANSLATE
-budget-note-resolution = STILL TO TRANSLATE
-budget-note-resolution-most = STILL TO TRANSLATE
+budget-note-assumed = Kwa { $quantities } faili ya kampeni haitaji utovu wa uhakika wala daraja, kwa hiyo daraja la tahadhari kubwa zaidi limekisiwa. Kutaja kilichotumika kwa uwezekano mkubwa kutapunguza utovu wa uhakika.
+budget-note-resolution = Kati ya mtawanyiko wa { $scatter } W wa kipindi, upambanuzi wa kipimajoto huchangia { $step } W na wakati wa kusoma { $moment } W, kwa jumla ya miraba; yote mawili ni sehemu ya mtawanyiko huo.
+budget-note-resolution-most = Kati ya mtawanyiko wa { $scatter } W wa kipindi, upambanuzi wa kipimajoto huchangia { $step } W na wakati wa kusoma { $moment } W, kwa jumla ya miraba; yote mawili ni sehemu ya mtawanyiko huo. Vipindi jirani hushiriki kipimo kimoja, kwa hiyo sehemu kubwa yake hujifuta ndani ya duru; kinachobaki ndicho sehemu kubwa ya kile ambacho mtawanyiko na siku huipa tathmini, na kipimajo chenye hatua ndogo zaidi kingekipunguza.
 
 ## Regression and uncertainty: check by Monte Carlo
 #
 # Two sentences, one after the other: what was drawn, and what follows from it.
 
-drawn-none = STILL TO TRANSLATE
-drawn-holds = STILL TO TRANSLATE
-drawn-apart = STILL TO TRANSLATE
-drawn-because-divided = STILL TO TRANSLATE
-drawn-because-curved = STILL TO TRANSLATE
-drawn-because-limits = STILL TO TRANSLATE
-drawn-because-few = STILL TO TRANSLATE
-drawn-because-unsettled = STILL TO TRANSLATE
-drawn-interval = STILL TO TRANSLATE
-drawn-settled-to = STILL TO TRANSLATE
+drawn-none = Hakuna uhakiki wa Monte Carlo: mnururisho hauna uhakika kiasi kwamba baadhi ya thamani zake zilizochotwa kwa nasibu huwa sifuri au chini yake. Hapo masafa si zaidi ya kubahatisha.
+drawn-holds = Monte Carlo, makosa yaleyale yaliyochotwa kwa nasibu mara { $trials } kupitia vipimo, nguvu, regresheni na mstari: { $lower } hadi { $upper } W kwa 95 %, ndani ya ustahimilivu wa { $tolerance } W. Masafa ni yale ya bajeti.
+drawn-apart = Monte Carlo, makosa yaleyale yaliyochotwa kwa nasibu mara { $trials } kupitia vipimo, nguvu, regresheni na mstari: { $lower } hadi { $upper } W kwa 95 %. Hizo hutofautiana kwa hadi { $apart } W na masafa ya bajeti ya { $from } hadi { $to } W, zaidi ya ustahimilivu wa { $tolerance } W.
+drawn-because-divided = Sababu: nguvu hugawanywa kwa mnururisho ambao utovu sanifu wake wa uhakika ni { $percent } %, kwa hiyo kosa la upande mmoja husogeza tathmini zaidi ya kosa lilelile la upande mwingine.
+drawn-because-curved = Sababu: makosa yasiyo ya mnururisho hayatendi kwa uwiano mnyoofu.
+drawn-because-limits = Sababu: makosa yanayojulikana kwa vikomo vyake pekee hayana mikia, ambayo bajeti huyachukulia kuwa nayo.
+drawn-because-few = Sababu: kwa { $freedom ->
+    [one] digrii { $freedom } ya uhuru
+   *[other] digrii { $freedom } za uhuru
+}, Student t na mgawanyo wa kawaida (normal) haviunganiki sawasawa kama kipeuo cha jumla ya miraba.
+drawn-because-unsettled = Sababu: uchotaji wenyewe; kwa { $freedom ->
+    [one] digrii { $freedom } ya uhuru
+   *[other] digrii { $freedom } za uhuru
+} ncha zake hutulia polepole.
+drawn-interval = Kwa hiyo masafa ni { $from } hadi { $to } W.
+drawn-settled-to = Ncha za uchotaji zinajulikana kwa ± { $within } W.
 
 ## Regression and uncertainty: what more data would bring
 
-outlook-at-best = STILL TO TRANSLATE
+outlook-at-best = Majaribio zaidi hayawezi kupunguza ± chini ya { $least } W, ambazo vifaa huacha.
 outlook-reached = Lengo la ± { $target } W limefikiwa.
 # { $more }: outlook-intervals or outlook-intervals-and-days.
 outlook-more = Lengo la ± { $target } W linahitaji { $more }, ikichukuliwa kwamba mtawanyiko ni ule ulioonekana hadi sasa.
@@ -859,36 +879,46 @@ outlook-too-far-one-day = Lengo la ± { $target } W lingehitaji vipindi vingi ku
 
 ## Page one, and regression and uncertainty: what limits the number most
 
-limits-most-few-days = STILL TO TRANSLATE
-limits-most-days = STILL TO TRANSLATE
-limits-most-scatter = STILL TO TRANSLATE
-limits-most-resolution = STILL TO TRANSLATE
-limits-most-irradiance = STILL TO TRANSLATE
-limits-most-estimated = STILL TO TRANSLATE
-limits-most-water = STILL TO TRANSLATE
-limits-most-ambient = STILL TO TRANSLATE
-limits-most-mass = STILL TO TRANSLATE
-limits-most-other = STILL TO TRANSLATE
+limits-most-few-days = Sehemu kubwa zaidi ya ± ni mtawanyiko wa siku kwa siku ({ $percent } % ya mraba wake), kwa sababu kuna { $days ->
+    [one] siku { $days } tu
+   *[other] siku { $days } tu
+}.
+limits-most-days = Sehemu kubwa zaidi ya ± ni mtawanyiko wa siku kwa siku ({ $percent } % ya mraba wake).
+limits-most-scatter = Sehemu kubwa zaidi ya ± ni mtawanyiko wa vipindi ({ $percent } % ya mraba wake).
+limits-most-resolution = Sehemu kubwa zaidi ya ± ni mtawanyiko ({ $percent } % ya mraba wake), na sehemu kubwa ya huo hutokana na upambanuzi wa kipimajoto cha maji.
+limits-most-irradiance = Sehemu kubwa zaidi ya ± ni utovu wa uhakika wa mnururisho ({ $percent } % ya mraba wake).
+limits-most-estimated = Sehemu kubwa zaidi ya ± ni makadirio ya mnururisho ({ $percent } % ya mraba wake).
+limits-most-water = Sehemu kubwa zaidi ya ± ni utovu wa uhakika wa kipimajoto cha maji ({ $percent } % ya mraba wake).
+limits-most-ambient = Sehemu kubwa zaidi ya ± ni utovu wa uhakika wa kipimajoto cha mazingira ({ $percent } % ya mraba wake).
+limits-most-mass = Sehemu kubwa zaidi ya ± ni utovu wa uhakika wa uzito wa maji ({ $percent } % ya mraba wake).
+limits-most-other = Sehemu kubwa zaidi ya ± ni joto mahususi la maji na saa ({ $percent } % ya mraba wake).
 
 ## Regression and uncertainty: days, neighbours and single intervals
 
 days-one = Vipindi vyote vilivyotumika ni vya siku moja: haiwezekani kujua siku hutofautiana kiasi gani, kwa hiyo hilo halimo katika utovu wa uhakika. Huenda kabisa siku nyingine ikatoa thamani nje ya masafa yaliyotajwa.
 days-too-few-intervals = Vipindi ni vichache mno kutenganisha siku na mtawanyiko; kiasi ambacho siku hutofautiana hakimo katika utovu wa uhakika.
 days-no-scatter = Vipindi viko kwenye mistari ya siku zake bila mtawanyiko wowote, kwa hiyo siku haziwezi kujaribiwa.
-days-test = STILL TO TRANSLATE
+# As in English
+days-test = F({ $between }, { $within }) = { $statistic }, { $p }
 # { $numbers }: days-numbers. One of days-left-out and days-left-out-two follows
 # after the first three.
-days-differ = STILL TO TRANSLATE
-days-not-shown = STILL TO TRANSLATE
-days-count = STILL TO TRANSLATE
-days-count-two = STILL TO TRANSLATE
-days-agree = STILL TO TRANSLATE
-days-cannot-be-left-out = STILL TO TRANSLATE
-neighbours-drift = STILL TO TRANSLATE
-neighbours-share = STILL TO TRANSLATE
-neighbours-by-turns = STILL TO TRANSLATE
-neighbours-not-shown = STILL TO TRANSLATE
-influential = STILL TO TRANSLATE
+days-differ = Siku hutofautiana zaidi ya mtawanyiko ulio ndani yake unavyoeleza ({ $numbers }).
+days-not-shown = Siku hazitofautiani zaidi ya mtawanyiko ulio ndani yake unavyoeleza ({ $numbers }).
+days-count = Siku { $days }, si vipindi { $intervals }, ndizo huhesabiwa kuwa vipimo huru: kila siku huachwa nje kwa zamu, jambo linalojumuisha tofauti za kimo na za mteremko na huacha { $freedom ->
+    [one] digrii { $freedom } ya uhuru
+   *[other] digrii { $freedom } za uhuru
+}.
+days-count-two = Siku { $days }, si vipindi { $intervals }, ndizo huhesabiwa kuwa vipimo huru: kila siku huachwa nje kwa zamu, kwa { $freedom ->
+    [one] digrii { $freedom } ya uhuru
+   *[other] digrii { $freedom } za uhuru
+}. Siku mbili husema machache kuhusu jinsi siku zinavyotofautiana, kwa hiyo masafa ni mapana.
+days-agree = Kuacha nje kila moja ya siku { $days } kwa zamu hutoa masafa membamba kuliko mtawanyiko wa vipindi, kwa hiyo mtawanyiko huo ndio huhesabiwa.
+days-cannot-be-left-out = Hakuna siku inayoweza kuachwa nje, kwa kuwa zile nyingine hazitoi mstari: utovu wa uhakika unategemea vipindi, na kile ambacho siku nyingine ingefanya hakimo ndani yake.
+neighbours-drift = Durbin–Watson ndani ya duru d = { $statistic } (2: huru), { $p } ya pande mbili: vipindi jirani hukosea kwa upande uleule (autocorrelation chanya), kama pale uelekeo wa jiko au anga unapobadilika polepole.
+neighbours-share = Durbin–Watson ndani ya duru d = { $statistic } (2: huru), { $p } ya pande mbili: vipindi jirani hushiriki kipimo kimoja cha maji, kwa hiyo makosa yake hupishana juu na chini.
+neighbours-by-turns = Durbin–Watson ndani ya duru d = { $statistic } (2: huru), { $p } ya pande mbili: makosa ya vipindi jirani hupishana juu na chini, zaidi ya vile kipimo cha maji vinachoshiriki kinavyoeleza; kuelekeza jiko upya kila baada ya vipindi viwili hufanya hivyo.
+neighbours-not-shown = Durbin–Watson ndani ya duru d = { $statistic } (2: huru), { $p } ya pande mbili: hakuna autocorrelation iliyoonyeshwa.
+influential = Vipindi vyenye athari kubwa (umbali wa Cook > 4/n), hakuna kilichoondolewa: { $intervals }.
 influential-more = STILL TO TRANSLATE
 influential-one = STILL TO TRANSLATE
 
