@@ -106,7 +106,7 @@ level-no-rating = Hakuna tathmini
 headline-conforms = Kwa mujibu wa ASAE { $procedure }, vikomo viko katika sehemu ya { $section }.
 headline-conforms-with-notes = Kwa mujibu wa ASAE { $procedure }, vikomo viko katika sehemu ya { $section }; maelezo yako hapa chini.
 # Chini ya mojawapo ya hizo mbili: zinategemea nini.
-headline-conforms-rests-on = Hayakukaguliwa na yeyote: vikomo, vilivyoandikwa kwa kumbukumbu ya kichwani ya kiwango, na mahali pa vihisi, ambapo ni kauli ya mpimaji.
+headline-conforms-rests-on = Hayakukaguliwa na yeyote: vikomo, vilivyoandikwa kwa kumbukumbu ya kichwani ya kiwango, na mahali pa vihisi, ambapo ni kauli ya mpimaji pekee.
 headline-indicative = Haikidhi ASAE { $procedure }: tazama kasoro zilizo hapa chini
 headline-indicative-missing = Haikidhi ASAE { $procedure }; bado vinahitajika: { $missing }
 headline-not-valid = Maji yalipata joto zaidi ya mwanga wa jua ulioangukia jiko. Kagua eneo la kupokea mwanga, mzigo na vizio.
@@ -919,30 +919,30 @@ neighbours-share = Durbin–Watson ndani ya duru d = { $statistic } (2: huru), {
 neighbours-by-turns = Durbin–Watson ndani ya duru d = { $statistic } (2: huru), { $p } ya pande mbili: makosa ya vipindi jirani hupishana juu na chini, zaidi ya vile kipimo cha maji vinachoshiriki kinavyoeleza; kuelekeza jiko upya kila baada ya vipindi viwili hufanya hivyo.
 neighbours-not-shown = Durbin–Watson ndani ya duru d = { $statistic } (2: huru), { $p } ya pande mbili: hakuna autocorrelation iliyoonyeshwa.
 influential = Vipindi vyenye athari kubwa (umbali wa Cook > 4/n), hakuna kilichoondolewa: { $intervals }.
-influential-more = STILL TO TRANSLATE
-influential-one = STILL TO TRANSLATE
+influential-more = Vipindi vyenye athari kubwa (umbali wa Cook > 4/n), hakuna kilichoondolewa: { $intervals }; na vingine { $more }.
+influential-one = { $date } { $time } ({ $distance }; bila hicho { $power } W)
 
 ## Provenance
 
 # { $limit }: a key of the campaign file, with its value; { $what }: a message that begins
 # with limit-.
-deviation-limit = STILL TO TRANSLATE
+deviation-limit = Kikomo binafsi: { $what } { $limit }.
 # guard = true imeandikwa katika faili ya kampeni na hubaki ilivyo.
-deviation-guard = STILL TO TRANSLATE
+deviation-guard = Kanuni binafsi ya uamuzi: utovu wa uhakika huhesabiwa dhidi ya kila kikomo, jambo ambalo kiwango hakilitaki.
 # { $from }, { $to }: times. { $reason }: the tester's own words.
 deviation-excluded = { $run }: { $from } hadi { $to } iliondolewa na mpimaji: { $reason }.
 deviation-excluded-no-reason = { $run }: { $from } hadi { $to } iliondolewa na mpimaji: hakuna sababu iliyotolewa.
-deviation-findings = STILL TO TRANSLATE
-deviation-interval = STILL TO TRANSLATE
+deviation-findings = Tazama pia kasoro zilizo mwanzoni mwa ripoti hii.
+deviation-interval = Urefu wa kipindi: { $shortest } hadi { $longest } s hukubaliwa, na nguvu huhesabiwa kwa muda uliopita kweli; kiwango kinataka { $practice } s.
 # Labels stand at the left; there is room for 20 letters.
-made-decision-text = STILL TO TRANSLATE
-made-decision-guarded = STILL TO TRANSLATE
+made-decision-text = kila kikomo hulinganishwa na thamani iliyoonekana, bila nafasi kwa utovu wake wa uhakika, na hutimizwa hata kikifikiwa sawasawa: ukubali rahisi wa JCGM 106:2012
+made-decision-guarded = kila kikomo hulinganishwa na thamani iliyoonekana pamoja na utovu wake uliopanuliwa wa uhakika (k = { $factor }), na hutimizwa pale masafa hayo yote yako ndani: mnururisho ± { $irradiance } %, maji ± { $water } K, hewa ± { $ambient } K, saa ya kipimo ± { $clock } s, uzito wa maji ± { $mass } %, { $wind }; eneo la kupokea mwanga, hesabu na R² bila utovu huo: ukubali wenye tahadhari wa JCGM 106:2012, 8.3 na ILAC-G8
 made-decision-wind = upepo ± { $wind } m/s
 made-decision-no-wind = upepo bila utovu huo, kwa kuwa haukutajwa
 made-decision = kanuni ya uamuzi
-made-with = STILL TO TRANSLATE
+made-with = programu
 made-issued = imetolewa
-made-practice = STILL TO TRANSLATE
+made-practice = kiwango
 made-solar-time = wakati wa jua
 made-solar-time-text = NREL/TP-560-34302, kutokana na saa na longitudo
 made-boiling = kiwango cha kuchemka
@@ -952,22 +952,22 @@ made-irradiance = mnururisho
 made-irradiance-text = umekadiriwa { $way }; bapa lililo pembemraba na miale kwa mujibu wa Liu na Jordan 1963
 # Linke turbidity: how much haze a clear sky has.
 made-irradiance-stated = umekadiriwa { $way }, utusitusi wa Linke { $turbidity } kama ulivyotajwa; bapa lililo pembemraba na miale kwa mujibu wa Liu na Jordan 1963
-made-irradiance-usual = STILL TO TRANSLATE
-unchecked-memory = STILL TO TRANSLATE
-unchecked-common = STILL TO TRANSLATE
-memory-s580 = STILL TO TRANSLATE
-memory-decision = STILL TO TRANSLATE
-memory-decision-guarded = STILL TO TRANSLATE
-memory-iec-60751 = STILL TO TRANSLATE
-memory-clear-sky = STILL TO TRANSLATE
-memory-conversion = STILL TO TRANSLATE
-memory-balance = STILL TO TRANSLATE
-memory-dry = STILL TO TRANSLATE
-memory-box = STILL TO TRANSLATE
-memory-dish = STILL TO TRANSLATE
-memory-efficiency = STILL TO TRANSLATE
-memory-food = STILL TO TRANSLATE
-memory-cautions = STILL TO TRANSLATE
+made-irradiance-usual = umekadiriwa { $way }, utusitusi wa Linke { $turbidity } (mazoea ya kawaida); bapa lililo pembemraba na miale kwa mujibu wa Liu na Jordan 1963
+unchecked-memory = Zimenukuliwa kwa kumbukumbu ya kichwani, bila maandishi mkononi: { $works }. Hesabu zimejaribiwa kwa mifano iliyochapishwa na kwa ukokotoaji huru; thamani hizi hazikujaribiwa. Kagua yoyote ambayo uamuzi unaitegemea.
+unchecked-common = “Mazoea ya kawaida” maana yake ni kwamba hakuna chanzo kilichochapishwa kinachojulikana.
+memory-s580 = ASAE S580.1 (vikomo vyake, hapa kwa maneno yetu wenyewe, na mahali inapotaka vihisi viwe)
+memory-decision = JCGM 106:2012 (kanuni ya uamuzi)
+memory-decision-guarded = JCGM 106:2012 na ILAC-G8 (kanuni ya uamuzi)
+memory-iec-60751 = IEC 60751 (ustahimilivu wa vipimajoto vya ukinzani)
+memory-clear-sky = Reno, Hansen na Stein 2012 (zile 5 % za modeli ya anga safi)
+memory-conversion = Gueymard na Ruiz-Arias 2016 (mtawanyiko wa miale ya moja kwa moja)
+memory-balance = Funk na Larson 1998 (mizania ya joto; muhtasari wake ulionekana); Lahkar, Bhamu na Samdarshi 2012 (uwiano wa mwanga na joto)
+memory-dry = Mullick, Kandpal na Saxena 1987 (chombo kikavu)
+memory-box = Mullick, Kandpal na Saxena 1987 na IS 13429 (namba za ubora)
+memory-dish = Mullick, Kandpal na Kumar 1991 (namba za dishi)
+memory-efficiency = Kumar, Vishwanath na Gupta 2012 (kilele cha eksergia; muhtasari wake ulionekana)
+memory-food = Chen 1985 na ASHRAE Handbook, Refrigeration (joto mahususi la vyakula)
+memory-cautions = ISO 13732-1:2006 (kuungua); Ciochetti na Metcalf 1984 (upasteurishaji)
 report-end = Mwisho wa ripoti { $number }
 balance-one-day = yote yalipimwa kwa siku moja, au kwa siku ambazo hakuna inayoweza kuachwa nje, kwa hiyo masafa ya upokeaji na ya upotevu si masafa ya 95 %
 balance-one-day-remedy = jaribu katika siku nyingine
@@ -975,47 +975,47 @@ balance-irradiance-hardly-varied = mnururisho ulibadilika kidogo tu ({ $range } 
 balance-irradiance-hardly-varied-remedy = jaribu katika jua hafifu zaidi na katika jua kali zaidi
 balance-loss-not-shown = upotevu ni { $loss } W/K na huenda haupo kabisa ({ $range } W/K)
 balance-loss-not-shown-remedy = jaribu kwa masafa mapana zaidi ya halijoto ya maji, na kwa siku zaidi
-cooking-opinion = STILL TO TRANSLATE
+cooking-opinion = Nyakati, kiasi na miezi katika sehemu hii, na muda wa kupasha ulio mwanzoni mwa ripoti hii, ni tafsiri: vinatokana na jaribio na makisio yaliyo hapa chini, na havikupimwa.
 
 ## What it means for cooking
 
-cooking-no-line = STILL TO TRANSLATE
-cooking-not-valid = STILL TO TRANSLATE
+cooking-no-line = Hakuna mstari uliolinganishwa, kwa hiyo hakuna muda wa kupasha unaoweza kutajwa.
+cooking-not-valid = Vimezuiwa: namba hizi zinapingana na fizikia, kwa hiyo hakuna linaloweza kusemwa kuhusu muda wa kupasha, chakula wala miezi.
 # A load of water, in the first column of a table.
 cooking-load-tested = { $load }, kama ilivyojaribiwa
-cooking-no = STILL TO TRANSLATE
-cooking-no-ends = STILL TO TRANSLATE
-cooking-probably-not = STILL TO TRANSLATE
-cooking-probably-not-ends = STILL TO TRANSLATE
+cooking-no = hapana
+cooking-no-ends = hapana; upashaji huishia karibu na { $temperature }
+cooking-probably-not = pengine hapana
+cooking-probably-not-ends = pengine hapana; upashaji huishia karibu na { $temperature }
 cooking-time-range = { $shortest } hadi { $longest }
-cooking-time-open = STILL TO TRANSLATE
+cooking-time-open = { $shortest } au zaidi, pengine kamwe
 # As in English
 cooking-boil = { $time } ({ $range })
 cooking-foods-title = Chakula kilichofikishwa kwenye halijoto ya kupikia na kudumishwa hapo ndani ya { $time }
-cooking-foods-all = STILL TO TRANSLATE
+cooking-foods-all = Ndani ya { $time }, yaani dirisha la jua, kila kimoja cha vyakula hivi hufikishwa kwenye halijoto yake ya kupikia na kudumishwa hapo, kwa kiasi cha mzigo uliojaribiwa, { $load }, au zaidi: { $foods }.
 # As in English
 cooking-food-and-how = { $food } ({ $cooked })
-cooking-foods-about = STILL TO TRANSLATE
+cooking-foods-about = Kuanzia { $start } kwa { $irradiance } W/m², ndani ya dirisha la jua; zaidi sana mzigo uliojaribiwa, { $load }, kwani zaidi ya hapo jaribio halisemi lolote. Joto mahususi: Chen 1985, kwa viwango vya maji vya ASHRAE Handbook, Refrigeration. Halijoto na muda wa kupika: mazoea ya kawaida; { $safe }: USDA FSIS. Ni makadirio: kagua kwa kipimajoto ndani ya chakula.
 cooking-amount-or-more = { $amount } au zaidi
 cooking-cooked-at = { $temperature } kwa { $time }
 cooking-amount-range = { $lowest } hadi { $highest }
-cooking-amount-up-to = STILL TO TRANSLATE
-cooking-amount-none = STILL TO TRANSLATE
-cooking-amount-probably-none = STILL TO TRANSLATE
-cooking-heat-ends = STILL TO TRANSLATE
-cooking-heat-ends-or-boils = STILL TO TRANSLATE
-cooking-ends-perhaps = STILL TO TRANSLATE
-cooking-ends-above = STILL TO TRANSLATE
-cooking-never-ends = STILL TO TRANSLATE
-cooking-light-of-test = STILL TO TRANSLATE
-cooking-light-asked = STILL TO TRANSLATE
+cooking-amount-up-to = hadi { $highest }, pengine hakuna
+cooking-amount-none = hakuna
+cooking-amount-probably-none = pengine hakuna
+cooking-heat-ends = Kwa { $irradiance } W/m² upashaji huishia kwenye halijoto ya maji ya { $end } ({ $range }), ambapo nguvu hufika sifuri; maji huchemka kwa { $boiling } hapa.
+cooking-heat-ends-or-boils = Huenda lisiweze kuchemsha maji, ambayo hapa huchemka kwa { $boiling }: kwa { $irradiance } W/m² upashaji huishia, kwa mujibu wa mstari, karibu na { $end }, halijoto isiyo na uhakika (kuanzia { $lowest } hadi kuchemka).
+cooking-ends-perhaps = Maji huchemka kwa { $boiling } hapa, pengine jiko likiwa bado linapasha; kwa masafa ya mstari, upashaji unaweza kuishia kuanzia { $lowest }.
+cooking-ends-above = Maji huchemka kwa { $boiling } hapa; jiko bado hupasha maji yanapochemka.
+cooking-never-ends = Nguvu haipungui maji yanapopata joto, kwa hiyo hakuna mwisho wa upashaji unaoweza kutajwa; maji huchemka kwa { $boiling } hapa.
+cooking-light-of-test = Mnururisho usiobadilika wa { $irradiance } W/m² katika bapa la kihisi, wastani wa vipindi vilivyotumika, ambapo mstari hauhitaji kukuzwa wala kupunguzwa; upepo kama katika vipindi vilivyotumika, jiko likielekezwa upya kama katika jaribio.
+cooking-light-asked = Mnururisho usiobadilika wa { $irradiance } W/m² katika bapa la kihisi, kama kampeni inavyotaka, nguvu ikiwa kwa mujibu wa mizania ya joto; upepo kama katika vipindi vilivyotumika, jiko likielekezwa upya kama katika jaribio.
 cooking-air-mean = Hewa ya mazingira { $ambient }, wastani wa vipindi vilivyotumika.
 cooking-air-asked = Hewa ya mazingira { $ambient }, kama kampeni inavyotaka.
-cooking-assumed-load = STILL TO TRANSLATE
-cooking-assumed-edges = STILL TO TRANSLATE
-cooking-assumed-edges-one-day = STILL TO TRANSLATE
-cooking-no-months = STILL TO TRANSLATE
-cooking-assumed-water = STILL TO TRANSLATE
+cooking-assumed-load = Kila mzigo hupokea nguvu ya mzigo uliojaribiwa; mizigo midogo sana hupokea pungufu na mikubwa sana hupokea zaidi. Joto ambalo sufuria huhifadhi halihesabiwi. Nje ya halijoto za vipindi vilivyotumika mstari huendelezwa ukiwa umenyooka.
+cooking-assumed-edges = Masafa hufuata ukanda wa 95 % wa nguvu, vifaa vikiwamo, na ni ya wastani wa upashaji mwingi, si ya upashaji mmoja.
+cooking-assumed-edges-one-day = Masafa hufuata ukanda wa nguvu, vifaa vikiwamo; ni wa siku moja na si ukanda wa 95 %, kwa hiyo siku nyingine muda unaweza kuwa nje yake.
+cooking-no-months = Miezi haikutolewa: mnururisho ulipimwa katika bapa la mlalo, na katika siku ya anga safi jiko hupata ule wa bapa linalolielekea jua.
+cooking-assumed-water = Maji si chakula: chakula hupata joto polepole zaidi, na kifuniko kinachofunuliwa hugharimu dakika nyingi.
 food-potatoes = viazi, vipande
 food-carrots = karoti, vipande
 food-cabbage = kabichi, iliyokatwakatwa
@@ -1025,17 +1025,18 @@ food-fish = samaki (chewa wa baharini, cod)
 
 ## Clear days through the year
 
-year-note-balance = STILL TO TRANSLATE
-year-note-water = STILL TO TRANSLATE
-year-caption = STILL TO TRANSLATE
-year-hours-of = STILL TO TRANSLATE
-year-axis-heat = STILL TO TRANSLATE
-year-axis-water = STILL TO TRANSLATE
-year-alt = STILL TO TRANSLATE
-year-alt-month = STILL TO TRANSLATE
+year-note-balance = Makadirio ya tarehe 15 ya kila mwezi chini ya anga safi (Ineichen na Perez 2002), yakihesabu saa zenye { $irradiance } W/m² au zaidi kwenye bapa lililo pembemraba na miale ya jua; mawingu na ukungu hupunguza. Joto: kwa mizania ya joto, ndani ya maji yenye { $difference } K zaidi ya hewa; wastani wa miezi ni { $mean } kWh kwa siku. Hewa ya mazingira { $ambient } mwaka mzima, jiko likielekezwa siku nzima.
+year-note-water = Maji: mizigo ya { $load }, mmoja baada ya mwingine, kila mmoja kutoka { $start } hadi { $end } na kudumishwa kwa { $time } (Ciochetti na Metcalf 1984); 1 kg huchukuliwa kuwa 1 L. Huanza kwa { $start }, kwa hiyo lita hazitokani na joto lililo kando yake. WHO imebaini kwamba virusi hufa polepole tu kati ya 60 °C na 65 °C: unapoweza, chemsha maji hadi yatokote kwa nguvu, na usome tahadhari kuhusu maji ya kunywa. Kwa maji maangavu tu; joto haliondoi kemikali.
+year-caption = Pau: makadirio; vijiti: masafa yake kutokana na utovu wa uhakika wa mizania ya joto pekee. Saa zenye { $irradiance } W/m² au zaidi: { $fewest } hadi { $most }.
+# As in English
+year-hours-of = { $hours } ({ $month })
+year-axis-heat = joto kwa siku, MJ
+year-axis-water = maji yaliyopasteurishwa kwa siku, L
+year-alt = Chati mbili za pau kwa miezi ya mwaka. { $months }.
+year-alt-month = { $month }: { $heat } MJ ({ $heats }) kwa siku, maji { $water } L ({ $waters })
 fuel-name = nishati ya kupikia
 fuel-heat = joto katika siku isiyo na mawingu
-fuel-heat-text = STILL TO TRANSLATE
+fuel-heat-text = { $heat } MJ, wastani wa miezi iliyo juu
 fuel-value = thamani ya chini ya joto
 fuel-stove = ufanisi wa jiko la moto
 fuel-days = siku kwa mwaka
@@ -1066,8 +1067,8 @@ caution-materials-text = Anayejaribu jiko husimama juani kwa saa nyingi: kofia, 
 caution-food-title = Usalama wa chakula
 caution-food-text = Bakteria huongezeka haraka kati ya 5 °C na 60 °C. Ni lazima chakula kisikae katika masafa hayo ya halijoto kwa zaidi ya saa mbili kwa jumla, saa moja pale ambapo hewa imezidi 32 °C; jiko linalopasha polepole, au wingu, linaweza kukipitisha muda huo, na kupasha tena hakuondoi kile ambacho kimekwisha kutokea. Pima ndani ya chakula: angalau 74 °C kote. Weka chakula cha moto kwenye 60 °C au zaidi. Ukiwa na shaka, kitupe.
 caution-water-title = Maji ya kunywa
-caution-water-text = STILL TO TRANSLATE
-caution-sources = STILL TO TRANSLATE
+caution-water-text = Joto huua vijidudu; kuchemsha hakuondoi kemikali, chumvi wala uchafu. Chemsha maji yote hadi yatokote kwa nguvu na uyaache yaendelee kuchemka kwa dakika moja, kwenye mwinuko wa zaidi ya 1500 m kwa dakika tatu. Joto lililo chini ya hapo huchukua muda mrefu zaidi na uhakika wake ni mdogo zaidi: 65 °C zikidumishwa kwa dakika sita ndiko kunakoitwa kupasteurisha, na virusi hufa polepole tu kati ya 60 °C na 65 °C. Acha maji yapoe yakiwa yamefunikwa, katika chombo kilekile yalimopashiwa.
+caution-sources = Vyanzo. Kuungua: ISO 13732-1:2006. Chakula: USDA FSIS, eneo la hatari 40 hadi 140 °F, kanuni ya saa mbili na halijoto za chini kabisa zilizo salama, ambazo kati yake 74 °C, ile ya nyama ya kuku na ndege wengine na ya viporo, ndiyo ya juu kuliko zote; WHO, Five Keys to Safer Food, 5 °C hadi 60 °C. Maji: US EPA, ushauri wa kuchemsha maji (1 min, 3 min juu ya 5000 ft), kama ulivyonukuliwa katika Emerging Infectious Diseases 31(8), 2025; WHO/FWC/WSH/15.02; Ciochetti na Metcalf 1984, Appl. Environ. Microbiol. 47. Mengine yote: mazoea ya kawaida.
 
 ## Notices: what a reader should know about the logs
 #
@@ -1171,14 +1172,17 @@ quantity-wind = kasi ya upepo
 skip-before-header = kabla ya kichwa
 skip-units-row = vizio chini ya kichwa
 skip-between = kati ya kichwa na vipimo
-skip-remark = STILL TO TRANSLATE
+skip-remark = maelezo
 skip-blank = tupu
 skip-header-again = kichwa tena
 skip-before-header-again = kabla ya kichwa kilichorudiwa
 skip-footer = baada ya kipimo cha mwisho
 skip-cut-off = umekatika mwishoni mwa faili
 skipped-more = { $lines } na mingine { $more }
-skipped-lines = STILL TO TRANSLATE
+skipped-lines = { $count ->
+        [one] mstari { $lines } umerukwa ({ $reason })
+       *[other] mistari { $lines } imerukwa ({ $reason })
+    }
 # Labels and texts of a list of facts about a log.
 log-form = muundo
 log-form-text = { $written_in }; kichwa kwenye mstari { $line }; alama ya desimali { $mark }
@@ -1272,8 +1276,9 @@ figure-difference = tofauti ya halijoto Td, maji kutoa mazingira, K
 # Upright, up to 45 letters.
 figure-power = nguvu sanifu ya kupikia Ps, W
 figure-power-estimated = Ps, W, kwa mnururisho uliokadiriwa
-figure-power-short = STILL TO TRANSLATE
-figure-power-short-estimated = STILL TO TRANSLATE
+# As in English
+figure-power-short = Ps, W
+figure-power-short-estimated = Ps, W, makadirio
 # In an empty figure.
 figure-no-interval = hakuna kipindi kamili, kwa hiyo hakuna cha kuchora
 figure-nothing-to-plot = mnururisho haukupimwa, kwa hiyo hakuna cha kuchora
@@ -1299,10 +1304,10 @@ figure-day = { $day } { $month }
 # Beside a curve.
 figure-water = maji
 figure-ambient = mazingira
-figure-boils = STILL TO TRANSLATE
-figure-below-boiling = STILL TO TRANSLATE
-figure-above-ambient = STILL TO TRANSLATE
-figure-estimated = STILL TO TRANSLATE
+figure-boils = huchemka kwa { $at }
+figure-below-boiling = kuchemka − { $margin } K
+figure-above-ambient = mazingira + { $margin } K
+figure-estimated = umekadiriwa
 
 # The comparison of several campaigns, in the order of its pages.
 #
@@ -1315,16 +1320,19 @@ figure-estimated = STILL TO TRANSLATE
 comparison-kind = Majiko ya jua yaliyolinganishwa
 # In place of a title that would be too long.
 # How many campaigns, always several, of how many cookers.
-comparison-count = STILL TO TRANSLATE
+comparison-count = { $cookers ->
+        [one] kampeni { $campaigns } za jiko moja
+       *[other] kampeni { $campaigns } za majiko { $cookers }
+    }
 # { $sites }: a list of names of places, or comparison-sites. { $dates }: a date, or
 # comparison-dates.
 comparison-sites = maeneo { $count }
 # In place of a long list of those who tested.
-comparison-authors = STILL TO TRANSLATE
+comparison-authors = wapimaji { $count }
 comparison-statement = Matokeo yanahusu tu majiko kama yalivyojaribiwa. Nakili ripoti nzima tu.
 # At the head of every page.
 comparison-mark-mixed = Taratibu au vikomo vimechanganyika
-comparison-mark-not-valid = STILL TO TRANSLATE
+comparison-mark-not-valid = Si halali kwa sehemu
 comparison-mark-indicative = Elekezi kwa sehemu
 comparison-mark-invented = Data za kubuni, kwa maonyesho
 comparison-end = Mwisho wa ripoti { $number }
@@ -1332,123 +1340,141 @@ comparison-end = Mwisho wa ripoti { $number }
 ## The web page that leads to the reports of several campaigns
 
 # { $count }: how many reports it leads to.
-index-title = STILL TO TRANSLATE
-index-subtitle = STILL TO TRANSLATE
+index-title = { $count ->
+    [one] Ripoti moja ya jaribio la jiko la jua
+   *[other] Ripoti { $count } za majaribio ya majiko ya jua
+}
+index-subtitle = Imeandikwa tarehe { $date }
 # { $name }: a campaign.
-index-invented = STILL TO TRANSLATE
-index-some-invented = STILL TO TRANSLATE
-index-statement = STILL TO TRANSLATE
-index-no-rating = STILL TO TRANSLATE
+index-invented = { $name } (data za kubuni)
+index-some-invented = Baadhi ya data ni za kubuni, kwa maonyesho
+index-statement = Kila tokeo linahusu tu jiko kama lilivyojaribiwa.
+index-no-rating = Hakuna kampeni kati ya hizi yenye tathmini.
 # "compare" is a command.
-index-order = STILL TO TRANSLATE
-page-index-reports = STILL TO TRANSLATE
-index-web-page = STILL TO TRANSLATE
-index-pdf = STILL TO TRANSLATE
-index-results = STILL TO TRANSLATE
-index-intervals = STILL TO TRANSLATE
+index-order = Mpangilio ni wa namba na hausemi jiko lipi ni bora: kampeni zinaweza kutofautiana kwa mahali, hali ya hewa, mzigo na vifaa. Kama tofauti kati ya mbili kati yake ni halisi, amri “simmerline compare” hukokotoa.
+page-index-reports = Ripoti na data
+index-web-page = ripoti
+index-pdf = ripoti kama PDF
+index-results = matokeo kama data
+index-intervals = vipindi kama jedwali
 # { $names }: campaigns, with ";" between them.
-index-failed = STILL TO TRANSLATE
-index-caution = STILL TO TRANSLATE
+index-failed = { $count ->
+    [one] Hakuna ripoti iliyoandikwa ya kampeni moja
+   *[other] Hakuna ripoti iliyoandikwa ya kampeni { $count }
+}: { $names }. Sababu ilichapishwa kwenye terminali.
+index-caution = Nyuso zenye moto na mvuke huunguza, kitovu cha mwanga kinaweza kupofusha na kuwasha moto, na tathmini hizi hazisemi lolote kuhusu usalama wa chakula. Soma tahadhari zilizo katika ripoti kabla hujapika. Kanuni za mahali ulipo na utendaji wenye leseni hutangulia.
 
 ## Comparison: what campaigns are called
 
 # A campaign's title within a sentence.
-calls-name = STILL TO TRANSLATE
+# As in English
+calls-name = “{ $name }”
 # Some campaigns by the numbers that they have in the comparison: "2", or "1–4, 7".
-calls-numbers = STILL TO TRANSLATE
+calls-numbers = { $count ->
+        [one] Na. { $numbers }
+       *[other] Na. { $numbers }
+    }
 
 ## Comparison: its title
 #
 # { $name }, { $first }, { $second }: titles of campaigns. { $power }: verdict-power, or
 # verdict-power-indicative. "Gives" is of standardised cooking power at 50 K.
 
-verdict-power = STILL TO TRANSLATE
-verdict-power-indicative = STILL TO TRANSLATE
-verdict-title-only = STILL TO TRANSLATE
-verdict-title-two = STILL TO TRANSLATE
-verdict-title-two-alike = STILL TO TRANSLATE
-verdict-title-two-untold = STILL TO TRANSLATE
-verdict-title-most = STILL TO TRANSLATE
+# As in English
+verdict-power = { $power } ± { $half_width } W
+verdict-power-indicative = { $power } (elekezi tu)
+verdict-title-only = Tathmini moja tu iliyo halali: { $name }, { $power }
+verdict-title-two = { $first } hutoa { $difference } zaidi ya { $second }
+verdict-title-two-alike = { $first } na { $second } haziwezi kutofautishwa
+verdict-title-two-untold = Haiwezi kusemwa ipi hutoa zaidi, { $first } au { $second }
+verdict-title-most = { $name } hutoa zaidi ya zote: { $power }
 # Some cannot be held against it; or none can.
-verdict-title-most-told = STILL TO TRANSLATE
-verdict-title-alone = STILL TO TRANSLATE
-verdict-title-leads-one = STILL TO TRANSLATE
+verdict-title-most-told = { $name } hutoa zaidi kati ya zinazoweza kulinganishwa: { $power }
+verdict-title-alone = { $name } ina tathmini ya juu kabisa, { $power }, lakini haiwezi kulinganishwa na nyingine
+verdict-title-leads-one = { $name } inaongoza kwa { $power }, lakini haiwezi kutofautishwa na { $second }
 # { $others }: at least two.
-verdict-title-leads = STILL TO TRANSLATE
+verdict-title-leads = { $name } inaongoza kwa { $power }, lakini nyingine { $others } haziwezi kutofautishwa nayo
 # { $second } gives more by the heat balances, which decide where irradiance differed.
-verdict-title-beaten-by-one = STILL TO TRANSLATE
-verdict-title-beaten = STILL TO TRANSLATE
+verdict-title-beaten-by-one = { $name } ina tathmini ya juu kabisa, { $power }, lakini chini ya mnururisho sawa { $second } hutoa zaidi
+verdict-title-beaten = { $name } ina tathmini ya juu kabisa, { $power }, lakini chini ya mnururisho sawa nyingine { $others } hutoa zaidi
 # Counts of those held against the baseline { $name }.
-verdict-title-baseline = STILL TO TRANSLATE
+verdict-title-baseline = Dhidi ya { $name } ({ $power }): zaidi { $more }, pungufu { $less }, zisizotofautishwa { $alike }
 # Beside a large number, which is { $minuend } less { $subtrahend }.
-verdict-lead = STILL TO TRANSLATE
-verdict-lead-common = STILL TO TRANSLATE
+verdict-lead = { $minuend } kutoa { $subtrahend }, Ps(50), pamoja na masafa yake ya 95 %
+verdict-lead-common = { $minuend } kutoa { $subtrahend }, nguvu kwa 700 W/m² na 50 K kwa mizania za joto, pamoja na masafa yake ya 95 %
 # { $pairs }: at least two.
-verdict-in-all = STILL TO TRANSLATE
-verdict-untold-pairs = STILL TO TRANSLATE
+verdict-in-all = Jozi { $shown } kati ya { $pairs } hutofautiana zaidi ya bahati inavyoeleza.
+verdict-untold-pairs = { $pairs ->
+        [one] Jozi moja haiwezi
+       *[other] Jozi { $pairs } haziwezi
+    } kulinganishwa: mnururisho ulitofautiana, na ulipimwa katika bapa jingine, au mojawapo haina mizania ya joto.
 
 ## Comparison: the ranking
 #
 # Above its plot; then the headers of its columns, which have little room.
 
-ranking-axis = STILL TO TRANSLATE
-page-ranking-campaign = STILL TO TRANSLATE
+ranking-axis = Ps(50), W, pamoja na masafa yake ya 95 %
+page-ranking-campaign = kampeni
 # Over letters of groups, of which two campaigns that cannot be told apart have one in common.
-page-ranking-groups = STILL TO TRANSLATE
+page-ranking-groups = zisizotofautishwa
 # On a terminal: a difference with its interval and what it is of.
-terminal-lead = STILL TO TRANSLATE
+# As in English
+terminal-lead = { $value } W ({ $interval } W): { $label }
 # A header, over ranks.
-terminal-rank = STILL TO TRANSLATE
+terminal-rank = Na.
 # Over cells such as "0.94 · 45 · 4", in two lines.
-ranking-rests-on = STILL TO TRANSLATE
+ranking-rests-on = R², vipindi, siku
 # For each square metre of intercept area, as the campaign files state it.
-ranking-per-area = STILL TO TRANSLATE
+# As in English
+ranking-per-area = W/m²
 # { $currency }: as the tester wrote it.
-ranking-per-currency = STILL TO TRANSLATE
-ranking-per-cost = STILL TO TRANSLATE
+# As in English
+ranking-per-currency = W/{ $currency }
+ranking-per-cost = W kwa kizio cha gharama
 # Headers of a column of differences.
-ranking-from-first = STILL TO TRANSLATE
-ranking-from-baseline = STILL TO TRANSLATE
+ranking-from-first = pungufu ya Na. 1, W
+ranking-from-baseline = tofauti na msingi, W
 # Below the ranking.
-ranking-note-brackets = STILL TO TRANSLATE
-ranking-note-all-apart = STILL TO TRANSLATE
+ranking-note-brackets = Pau huunganisha kampeni zisizoweza kutofautishwa (95 % kwa jozi zote { $pairs } kwa pamoja, Holm); mbili zisizoshiriki pau yoyote hutofautiana.
+ranking-note-all-apart = Zote zinaweza kutofautishwa (95 % kwa jozi zote { $pairs } kwa pamoja, Holm).
 # Below the ranking, a list says of each rank from which others it cannot be told apart.
-ranking-note-alike = STILL TO TRANSLATE
-ranking-note-not-held = STILL TO TRANSLATE
-ranking-note-differences = STILL TO TRANSLATE
-ranking-note-common = STILL TO TRANSLATE
-ranking-note-data = STILL TO TRANSLATE
-page-ranking-continued = STILL TO TRANSLATE
+ranking-note-alike = Kampeni ambazo kila moja haiwezi kutofautishwa nazo zimeorodheshwa hapa chini (95 % kwa jozi zote { $pairs } kwa pamoja, Holm).
+ranking-note-not-held = Kistari mahali pa pau: haiwezi kulinganishwa na nyingine yoyote.
+ranking-note-differences = Tofauti pamoja na masafa yake ya 95 %. Herufi nzito: imeonyeshwa, 95 % kwa jozi zote { $pairs } kwa pamoja (Holm). Kijivu: haijaonyeshwa.
+ranking-note-common = *: wastani wa mnururisho ulitofautiana, kwa hiyo tofauti ni ya nguvu kwa 700 W/m² na 50 K kwa mizania za joto.
+ranking-note-data = Kila jozi imo katika faili ya data.
+page-ranking-continued = inaendelea
 # Read out where a campaign has no bar.
-page-ranking-alone = STILL TO TRANSLATE
+page-ranking-alone = imetofautishwa na nyingine zote
 # Read out to those who do not see the plot.
-ranking-alt = STILL TO TRANSLATE
+ranking-alt = { $power } W, masafa ya 95 % { $range } W
 # What the marks of the plot mean.
-ranking-key-filled = STILL TO TRANSLATE
-ranking-key-open = STILL TO TRANSLATE
-ranking-key-struck = STILL TO TRANSLATE
+ranking-key-filled = Iliyojazwa: inakidhi.
+ranking-key-open = Wazi: elekezi tu.
+ranking-key-struck = Iliyokatwa kwa mstari: haiwezekani kifizikia, haina nafasi.
 # { $names }: campaigns, with ";" between them.
-ranking-left-out = STILL TO TRANSLATE
+ranking-left-out = Hakuna tathmini: { $names }.
 # { $level }: one of those that begin with ratings-; { $reasons }: some of the next, in two or
 # three words each.
-status-for = STILL TO TRANSLATE
-status-one-day = STILL TO TRANSLATE
-status-too-few-intervals = STILL TO TRANSLATE
-status-too-few-days = STILL TO TRANSLATE
-status-r-squared-low = STILL TO TRANSLATE
-status-line-not-falling = STILL TO TRANSLATE
-status-no-useful-heat = STILL TO TRANSLATE
-status-extrapolated = STILL TO TRANSLATE
-status-load-off = STILL TO TRANSLATE
-status-wind-not-measured = STILL TO TRANSLATE
-status-wind-estimated = STILL TO TRANSLATE
-status-flat = STILL TO TRANSLATE
-status-irradiance-missing = STILL TO TRANSLATE
-status-plane-not-stated = STILL TO TRANSLATE
-status-impossible-gain = STILL TO TRANSLATE
-status-own-limits-looser = STILL TO TRANSLATE
-status-own-limits-tighter = STILL TO TRANSLATE
-status-excluded = STILL TO TRANSLATE
+# As in English
+status-for = { $level }: { $reasons }
+status-one-day = siku moja
+status-too-few-intervals = vipindi vichache mno
+status-too-few-days = siku chache mno
+status-r-squared-low = R² ndogo
+status-line-not-falling = nguvu haipungui maji yanapopata joto
+status-no-useful-heat = hakuna joto lenye manufaa kwa 50 K
+status-extrapolated = 50 K hazikuonekana
+status-load-off = mzigo mwingine
+status-wind-not-measured = upepo haukupimwa
+status-wind-estimated = upepo umekadiriwa kwa macho
+status-flat = kihisi cha mnururisho kililala bapa
+status-irradiance-missing = mnururisho haupo katika baadhi ya duru
+status-plane-not-stated = bapa la mnururisho halikutajwa
+status-impossible-gain = joto zaidi ya mwanga wa jua
+status-own-limits-looser = vikomo vilivyolegezwa
+status-own-limits-tighter = vikomo vikali zaidi
+status-excluded = muda ulioondolewa na mpimaji
 
 ## Comparison: what each pair comes to
 #
@@ -1459,10 +1485,10 @@ status-excluded = STILL TO TRANSLATE
 comparison-span = { $from } hadi { $to }
 # Before what is said of the difference at common conditions, or verdict-untold.
 # { $first_sun }, { $second_sun }: mean irradiance.
-verdict-suns = STILL TO TRANSLATE
+verdict-suns = Tathmini za { $second } na { $first } hutofautiana kwa { $difference } W ({ $interval } W), lakini { $second } ilijaribiwa chini ya { $second_sun } W/m² na { $first } chini ya { $first_sun } W/m², na tathmini hukuza upotevu wa joto pamoja na jua: peke yake haitofautishi majiko.
 # The sentence that follows is of that.
-verdict-common = STILL TO TRANSLATE
-verdict-untold = STILL TO TRANSLATE
+verdict-common = Yanayofuata ni ya nguvu kwa 700 W/m² na 50 K, kwa mizania za joto.
+verdict-untold = Bila mizania ya joto ya zote mbili haiwezi kusemwa kama majiko yanatofautiana.
 # The sentence that follows is of that.
 verdict-shown-more = { $second } hutoa { $difference } W zaidi ya { $first } ({ $interval } W): tofauti halisi.
 verdict-shown-less = { $second } hutoa { $difference } W pungufu ya { $first } ({ $interval } W): tofauti halisi.
@@ -1472,15 +1498,21 @@ verdict-shown-less-share = { $second } hutoa { $difference } W pungufu ya { $fir
 verdict-one-day-more = { $second } ilitoa { $difference } W zaidi ya { $first } ({ $interval } W) ilipojaribiwa, lakini si kwa siku kadhaa kila moja, kwa hiyo huenda siku pekee zinaieleza: jaribu zote mbili tena katika siku nyingine.
 verdict-one-day-less = { $second } ilitoa { $difference } W pungufu ya { $first } ({ $interval } W) ilipojaribiwa, lakini si kwa siku kadhaa kila moja, kwa hiyo huenda siku pekee zinaieleza: jaribu zote mbili tena katika siku nyingine.
 # { $second } less { $first } is told from the second's side.
-verdict-by-chance-more = STILL TO TRANSLATE
-verdict-by-chance-less = STILL TO TRANSLATE
+verdict-by-chance-more = { $second } hutoa { $difference } W zaidi ya { $first } ({ $interval } W), lakini kati ya { $pairs ->
+        [one] jozi { $pairs }
+       *[other] jozi { $pairs }
+    } tofauti kubwa hivyo hutokea pia kwa bahati: haijaonyeshwa.
+verdict-by-chance-less = { $second } hutoa { $difference } W pungufu ya { $first } ({ $interval } W), lakini kati ya { $pairs ->
+        [one] jozi { $pairs }
+       *[other] jozi { $pairs }
+    } tofauti kubwa hivyo hutokea pia kwa bahati: haijaonyeshwa.
 # One of the sentences that begin with needed- may follow.
 verdict-not-shown-more = Hakuna tofauti kati ya { $second } na { $first } iliyoweza kuonyeshwa: { $difference } W zaidi, na chochote kuanzia { $interval } W kinalingana na data.
 verdict-not-shown-less = Hakuna tofauti kati ya { $second } na { $first } iliyoweza kuonyeshwa: { $difference } W pungufu, na chochote kuanzia { $interval } W kinalingana na data.
 # "One" is a difference, in the next three.
 needed-other-days = Jaribu zote mbili tena katika siku nyingine.
 # Before one of those that begin with needed-; "one" there is a difference of these two.
-needed-of = STILL TO TRANSLATE
+needed-of = Ili kutofautisha “{ $first }” na “{ $second }”:
 needed-none = Tofauti ya { $sought } W kwa uwezekano mkubwa ingeonekana.
 needed-days = { $days ->
         [one] Siku { $days } zaidi kama zilizojaribiwa, kwa kila moja, ingetosha
@@ -1503,43 +1535,44 @@ cause-less-loss = { $second } hupoteza joto pungufu kwa kila kelvini kuliko { $f
 # Differences with their signs, and 95 % intervals.
 cause-numbers = { $second } kutoa { $first } kwa mizania za joto: pato { $gain } m² ({ $gain_interval } m²), upotevu { $loss } W/K ({ $loss_interval } W/K).
 # In a cell of the matrix, where the difference is real: what it comes from.
-matrix-gain = STILL TO TRANSLATE
-matrix-loss = STILL TO TRANSLATE
-matrix-both = STILL TO TRANSLATE
+matrix-gain = pato
+matrix-loss = upotevu
+matrix-both = pato, upotevu
 
 ## Comparison: the matrix of differences
 
-matrix-title = STILL TO TRANSLATE
+matrix-title = Tofauti: safumlalo kutoa safuwima, W
 # Read out in place of a cell. { $verdict }: difference-real or difference-not-shown.
-matrix-alt = STILL TO TRANSLATE
-matrix-untold = STILL TO TRANSLATE
-matrix-note = STILL TO TRANSLATE
+# As in English
+matrix-alt = { $value } W, { $interval } W, { $verdict }
+matrix-untold = haiwezi kusemwa
+matrix-note = Ps(50), pamoja na masafa ya 95 %. Herufi nzito: tofauti imeonyeshwa (jozi zote { $pairs } kwa pamoja, Holm). Kijivu: haijaonyeshwa.
 # A star stands before it.
-matrix-note-common = STILL TO TRANSLATE
-matrix-note-untold = STILL TO TRANSLATE
-matrix-note-cause = STILL TO TRANSLATE
+matrix-note-common = Wastani wa mnururisho hutofautiana kwa zaidi ya { $percent } %: tofauti ni ya nguvu kwa 700 W/m² na 50 K kwa mizania za joto.
+matrix-note-untold = –: haiwezi kusemwa: mnururisho ulitofautiana, na ulipimwa katika bapa jingine, au mojawapo haina mizania ya joto.
+matrix-note-cause = Pato, upotevu: tofauti inatoka wapi, kadiri mizania za joto zinavyoonyesha: mwanga wa jua uliopokewa, joto lililopotea.
 
 ## Comparison: lines and heating times
 
-section-lines = STILL TO TRANSLATE
-lines-caption = STILL TO TRANSLATE
+section-lines = Nguvu dhidi ya tofauti ya halijoto
+lines-caption = Nguvu sanifu ya kupikia Ps kwa W dhidi ya halijoto ya maji juu ya hewa kwa K. Kwa nyeusi: kampeni iliyotajwa juu ya paneli, vipindi vyake vilivyotumika, mstari wake katika tofauti zilizoonekana pamoja na ukanda wa 95 % wa mtawanyiko, siku na vifaa, na tathmini yake kwa 50 K. Kijivu: nyingine. Makosa ambayo kampeni huyashiriki yamo katika kila ukanda lakini hufutana katika tofauti.
 # Read out to those who do not see the panel.
-lines-alt = STILL TO TRANSLATE
+lines-alt = Mstari Ps = { $intercept } W { $slope } W/K · Td; kwa 50 K { $power } W, masafa ya 95 % { $range } W
 # { $shown }: those with most power.
-comparison-first-only = STILL TO TRANSLATE
-section-heating = STILL TO TRANSLATE
-heating-title = STILL TO TRANSLATE
-heating-note = STILL TO TRANSLATE
+comparison-first-only = { $shown } za kwanza kati ya { $campaigns } zimeonyeshwa; zote zimo katika faili ya data.
+section-heating = Muda wa kupasha
+heating-title = Maji { $load } kutoka { $start } hadi { $target } kwa { $irradiance } W/m²
+heating-note = Kwa mizania ya joto ya kila kampeni kwa { $irradiance } W/m², katika hewa ya { $ambient } kwa zote, pamoja na masafa yake ya 95 %; joto la sufuria yenyewe halihesabiwi. Mshale: masafa huendelea nje ya mhimili, au huenda maji yasifike hapo.
 
 ## Comparison: what a reader must know first
 
 # "The first" is the campaign named first, A.
 departure-procedure = utaratibu { $here } ambapo ya kwanza ina { $there }
 # { $limit }: a key of the campaign file. { $here }, { $there }: numbers, or departure-none.
-departure-limit = STILL TO TRANSLATE
+departure-limit = { $limit } { $here } ambapo ya kwanza ina { $there }
 # The same on paper. { $limit }: one of those that begin with limit-. { $here }, { $there }: with
 # their units, or departure-none.
-departure-limit-said = STILL TO TRANSLATE
+departure-limit-said = { $limit } { $here } badala ya { $there }
 departure-least-said = STILL TO TRANSLATE
 departure-most-said = STILL TO TRANSLATE
 departure-none-said = STILL TO TRANSLATE
