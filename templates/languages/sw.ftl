@@ -1573,51 +1573,56 @@ departure-limit = { $limit } { $here } ambapo ya kwanza ina { $there }
 # The same on paper. { $limit }: one of those that begin with limit-. { $here }, { $there }: with
 # their units, or departure-none.
 departure-limit-said = { $limit } { $here } badala ya { $there }
-departure-least-said = STILL TO TRANSLATE
-departure-most-said = STILL TO TRANSLATE
-departure-none-said = STILL TO TRANSLATE
-departure-procedure-said = STILL TO TRANSLATE
-departure-guard-said = STILL TO TRANSLATE
-departure-no-guard-said = STILL TO TRANSLATE
+departure-least-said = { $limit } angalau { $here }
+departure-most-said = { $limit } zaidi sana { $here }
+departure-none-said = hakuna kikomo cha { $limit }
+departure-procedure-said = utaratibu { $here } badala ya { $there }
+departure-guard-said = vikomo vyenye ukanda wa tahadhari
+departure-no-guard-said = vikomo bila ukanda wa tahadhari
 departure-none = hakuna
 # What a reader must know first: a label, and what is said. { $campaigns }: one or two titles, or
 # calls-numbers.
-page-caveats = STILL TO TRANSLATE
-caveat-not-valid = STILL TO TRANSLATE
-caveat-not-valid-text = STILL TO TRANSLATE
-caveat-no-rating = STILL TO TRANSLATE
-caveat-no-rating-text = STILL TO TRANSLATE
-caveat-indicative = STILL TO TRANSLATE
-caveat-indicative-text = STILL TO TRANSLATE
-caveat-few-days = STILL TO TRANSLATE
-caveat-few-days-text = STILL TO TRANSLATE
-caveat-limits = STILL TO TRANSLATE
+page-caveats = Kabla ya kuyategemea
+caveat-not-valid = Si halali
+caveat-not-valid-text = { $campaigns }: maji yalipata joto zaidi ya mwanga wa jua ulioangukia jiko. Kagua eneo la kupokea mwanga, mzigo na vizio. Hakuna nafasi, na hakuna tofauti inayotajwa.
+caveat-no-rating = Hakuna tathmini
+caveat-no-rating-text = { $campaigns }: ni namba nyingine tu zinazolinganishwa.
+caveat-indicative = Elekezi tu
+caveat-indicative-text = { $campaigns }. Tofauti inayotokana na kampeni kama hiyo si bora kuliko tathmini yake.
+caveat-few-days = Siku chache
+caveat-few-days-text = { $campaigns }: ilijaribiwa kwa siku moja au mbili, kwa hiyo ni vigumu kujua siku hutofautiana kiasi gani.
+caveat-limits = Vikomo
 # { $first }: calls-name of the campaign that was named first. caveat-limits-one of the others
 # follow.
-caveat-limits-text = STILL TO TRANSLATE
+caveat-limits-text = Hazikutathminiwa kwa vikomo sawa na { $first }, na zinalinganishwa hata hivyo.
 # { $departures }: some of departure-…-said, with ";" between them.
-caveat-limits-one = STILL TO TRANSLATE
-caveat-irradiance = STILL TO TRANSLATE
+# As in English
+caveat-limits-one = { $campaigns }: { $departures }.
+caveat-irradiance = Mnururisho
 # { $ways }: some of caveat-irradiance-one, or one caveat-irradiance-all, with ";" between them.
-caveat-irradiance-text = STILL TO TRANSLATE
-caveat-irradiance-same = STILL TO TRANSLATE
+caveat-irradiance-text = Haukupimwa kwa njia moja, jambo ambalo hakuna utovu wa uhakika hapa unaolihusisha: { $ways }.
+caveat-irradiance-same = Wa kampeni zote: { $ways }.
 # { $way }: one of the next four.
-caveat-irradiance-one = STILL TO TRANSLATE
-caveat-irradiance-all = STILL TO TRANSLATE
-caveat-way-normal = STILL TO TRANSLATE
-caveat-way-flat = STILL TO TRANSLATE
-caveat-way-not-stated = STILL TO TRANSLATE
-caveat-way-estimated = STILL TO TRANSLATE
+# As in English
+caveat-irradiance-one = { $way }: { $campaigns }
+# As in English
+caveat-irradiance-all = { $way }
+caveat-way-normal = kihisi kililielekea jua
+caveat-way-flat = kihisi kililala bapa
+caveat-way-not-stated = bapa halikutajwa, limechukuliwa kuwa linalielekea jua
+caveat-way-estimated = umekadiriwa { $way }
 # { $name }: a place or a person.
-caveat-group = STILL TO TRANSLATE
-caveat-sites = STILL TO TRANSLATE
-caveat-sites-text = STILL TO TRANSLATE
-caveat-testers = STILL TO TRANSLATE
-caveat-testers-text = STILL TO TRANSLATE
-caveat-sensors = STILL TO TRANSLATE
-caveat-sensors-none = STILL TO TRANSLATE
+# As in English
+caveat-group = { $name }: { $campaigns }
+caveat-sites = Mahali
+caveat-sites-text = { $sites }. Anga, hewa na upepo havikuwa sawa.
+caveat-testers = Wapimaji
+# As in English
+caveat-testers-text = { $testers }.
+caveat-sensors = Vihisi
+caveat-sensors-none = Hakuna kampeni mbili zinazotaja kihisi kilekile cha mnururisho kwa id yake: hakuna kosa lolote la vihisi linalofutana katika tofauti.
 # { $groups }: some of calls-numbers, with ";" between them.
-caveat-sensors-text = STILL TO TRANSLATE
+caveat-sensors-text = Kihisi kilekile cha mnururisho, kwa id yake: { $groups }. Katika tofauti nyingine zote hakuna kosa lolote la vihisi linalofutana.
 
 ## Comparison: the figure
 
@@ -1645,13 +1650,15 @@ caution-compared = Nyuso zenye moto na mvuke huunguza, kitovu cha mwanga kinawez
 
 ## Comparison: differences
 
-section-differences = STILL TO TRANSLATE
+section-differences = Tofauti, na msingi wake
 # Labels, with little room.
-difference-verdict = STILL TO TRANSLATE
-difference-p = STILL TO TRANSLATE
-difference-method = STILL TO TRANSLATE
+difference-verdict = tofauti
+# As in English
+difference-p = p
+difference-method = mtawanyiko na siku
 # A difference with its 95 % interval, in watts.
-difference-with-interval = STILL TO TRANSLATE
+# As in English
+difference-with-interval = { $difference } (95 %: { $interval })
 # Whether the difference is real.
 difference-apart = kila moja kwa siku zake
 difference-paired = zimeoanishwa kwa siku, { $days ->
@@ -1667,7 +1674,7 @@ difference-of-ratings = Ps(50)
 difference-of-common = nguvu kwa 700 W/m², 50 K
 # { $pair }: "B − A".
 # { $figure }: difference-of-ratings or difference-of-common.
-pair-budget-title = STILL TO TRANSLATE
+pair-budget-title = Utovu wa uhakika wa tofauti: { $figure }
 # Headers: what a source gives the difference, and what it would give it if the campaigns
 # had no instrument in common.
 page-comparison-source = chanzo
@@ -1681,8 +1688,9 @@ pair-budget-expanded = uliopanuliwa, 95 %, k = { $factor }
 
 section-campaigns = Kampeni
 # Of each campaign one after the other, each a line of its own.
-campaign-cooker = STILL TO TRANSLATE
-campaign-cost = STILL TO TRANSLATE
+# As in English
+campaign-cooker = { $name }: { $kind }, { $area } m²
+campaign-cost = gharama { $cost }
 # As in English
 comparison-test-text = { $dates }, { $runs ->
         [one] duru { $runs }
@@ -1690,15 +1698,19 @@ comparison-test-text = { $dates }, { $runs ->
     }; { $site }, { $elevation } m; lilijaribiwa na { $tester }
 comparison-not-stated = haikutajwa
 # { $slope }: without its sign.
-campaign-line = STILL TO TRANSLATE
+campaign-line = Ps = { $intercept } W − { $slope } W/K · Td, { $intervals ->
+        [one] kipindi { $intervals }
+       *[other] vipindi { $intervals }
+    } kuanzia { $lowest } hadi { $highest } K
 # The heat balance, each figure with its ±.
-campaign-balance = STILL TO TRANSLATE
+campaign-balance = Mizania ya joto: pato { $gain } m², upotevu { $loss } W/K, { $power } W kwa 700 W/m² na 50 K
 # { $parts }: the next three, as far as they were measured.
-campaign-around = STILL TO TRANSLATE
-campaign-sun = STILL TO TRANSLATE
-campaign-air = STILL TO TRANSLATE
-campaign-wind = STILL TO TRANSLATE
-campaign-report = STILL TO TRANSLATE
+campaign-around = Wastani wa vipindi vilivyotumika: { $parts }
+# As in English
+campaign-sun = { $mean } W/m²
+campaign-air = hewa { $mean }
+campaign-wind = upepo { $mean } m/s
+campaign-report = Ripoti { $number }
 # As in English
 comparison-instrument = { $quantity }: { $instrument }, { $uncertainty }
 
@@ -1711,12 +1723,15 @@ comparison-practice = ASAE S580.1 kwa kila tathmini; JCGM 100:2008 kwa tofauti
 comparison-note-ratings = Kila tathmini ni ile ya utaratibu: Ps(50), inayosomwa kwenye mstari kwa Td = 50 K. Huweka nguvu kwa uwiano wa 700 W/m², upotevu wa joto pia. Pale ambapo wastani wa mnururisho wa majaribio yote mawili unafanana, tofauti inayoitwa halisi au isiyoonyeshwa ni ile ya tathmini.
 comparison-note-suns = Pale ambapo wastani wa mnururisho hutofautiana kwa zaidi ya { $percent } %, ni tofauti ya nguvu kwa 700 W/m² na 50 K kwa mizania za joto. Mizania ya joto ni P = g·G − u·Td, inayolinganishwa na kila kipindi chenye vipimo vizuri. Huchukua kuwa pato g na upotevu u ni yaleyale chini ya jua zote mbili; hakuna upepo unaosahihishwa.
 comparison-note-uncertainty = Utovu wa uhakika wa tofauti una mtawanyiko na siku za kampeni zote mbili, kila moja kwa kuacha siku moja kwa wakati, na kile ambacho vifaa vyake havishiriki. Vifaa ni kimoja na kilekile pale ambapo faili za kampeni zinatoa id moja; visivyo na id huhesabiwa kuwa tofauti, jambo ambalo hukuza utovu wa uhakika. Kosa la makadirio ya mnururisho ni kosa moja pale ambapo yote mawili yalikadiriwa kwa njia ileile, mahali pamoja katika siku zilezile. Joto mahususi ni la pamoja kwa zote.
-comparison-note-paired = STILL TO TRANSLATE
+comparison-note-paired = Pale ambapo zote mbili zilijaribiwa katika siku zilezile mahali pamoja, siku tatu au zaidi, kila siku huachwa nje katika zote mbili kwa pamoja, ili kile ambacho siku huzifanyia zote mbili kifutane: hapa katika { $paired } kati ya { $pairs ->
+        [one] jozi { $pairs }
+       *[other] jozi { $pairs }
+    }.
 comparison-note-p = p ni uwezekano wa tofauti kubwa hivi ikiwa hakuna tofauti (Student t, Cochran & Cox); p iliyosahihishwa huzingatia { $pairs ->
         [one] jozi { $pairs }
        *[other] jozi { $pairs }
     } kwa mbinu ya Holm. Tofauti huitwa halisi pale ambapo p iliyosahihishwa iko chini ya 0.05 na zote mbili zilijaribiwa kwa siku kadhaa.
-comparison-note-groups = STILL TO TRANSLATE
+comparison-note-groups = Kampeni zisizoweza kutofautishwa si lazima zifanane: ya kwanza inaweza kuwa hivyo na ya pili, na ya pili na ya tatu, ilhali ya kwanza na ya tatu hutofautiana. Makundi ni yale ya onyesho fupi la herufi, compact letter display (Piepho 2004, Journal of Computational and Graphical Statistics 13, 456–466, kwa kumbukumbu ya kichwani): kampeni mbili zina kundi la pamoja ikiwa, na tu ikiwa, haziwezi kutofautishwa.
 comparison-note-causes = Tofauti inatoka wapi huelezwa na tofauti za g na u, kila moja pamoja na mtawanyiko, siku na vifaa. Sababu hutajwa pale ambapo tofauti ni halisi na p ya g au ya u iko chini ya 0.05; p hizi hazikusahihishwa kwa idadi ya jozi.
 comparison-note-needed = Ni siku ngapi zaidi zinahitajika: kwa uwezekano wa nne kati ya tano kuonyesha tofauti ya ukubwa huo kwa 95 %, ikiwa siku na mtawanyiko zitabaki kama zilivyoonekana.
 comparison-note-reports = Kila tathmini ina ripoti yake, yenye vipimo, masharti na bajeti yake.
@@ -1730,20 +1745,22 @@ comparison-note-reports = Kila tathmini ina ripoti yake, yenye vipimo, masharti 
 # As in English
 plan-day = { $weekday } { $date }
 # On the terminal; { $day }: plan-day, { $title }: the campaign's.
-plan-title = STILL TO TRANSLATE
-plan-title-none = STILL TO TRANSLATE
+# As in English
+plan-title = { $day }: { $title }
+plan-title-none = { $day }: hakuna wakati wa siku hii unaoweza kutumika, kwa hiyo hakuna karatasi ya uwandani. { $title }
 # Labels of lines on the terminal, and headers of its table of the sun: there is little room.
-plan-run = STILL TO TRANSLATE
-plan-lacks = STILL TO TRANSLATE
-plan-place = STILL TO TRANSLATE
-plan-place-text = STILL TO TRANSLATE
-plan-elevation = STILL TO TRANSLATE
-plan-azimuth = STILL TO TRANSLATE
-plan-normal = STILL TO TRANSLATE
-plan-horizontal = STILL TO TRANSLATE
-plan-range = STILL TO TRANSLATE
-plan-power = STILL TO TRANSLATE
-plan-not-rated = STILL TO TRANSLATE
+plan-run = duru
+plan-lacks = bado
+plan-place = mahali
+plan-place-text = { $site }, saa za { $zone }
+plan-elevation = kimo, °
+plan-azimuth = azimuthi, °
+plan-normal = kwa jua, W/m²
+plan-horizontal = mlalo, W/m²
+# As in English
+plan-range = 95 %, { $unit }
+plan-power = nguvu, W
+plan-not-rated = imepangwa kama kwa siku ya kwanza, kwa kuwa rekodi bado haziwezi kutathminiwa
 weekday-1 = Jumatatu
 weekday-2 = Jumanne
 weekday-3 = Jumatano
@@ -1816,7 +1833,7 @@ plan-cooling-read = maji kila baada ya dakika { $minutes }, hewa angalau kila ma
 plan-cooling-end = maji yanapokuwa { $difference } juu ya hewa, kwa mfano { $end } hewa ikiwa { $air }
 # To turn the cooker to the sun.
 plan-aim = kuelekeza
-plan-aim-unknown = STILL TO TRANSLATE
+plan-aim-unknown = nusu ya pembe ya kupokea mwanga haikutajwa, kwa hiyo nyakati hazikutolewa. Mazoea ya kawaida, hakuna chanzo kilichochapishwa: kiakisi kisicho na kina chenye pande nyingi takriban kila dakika 45, ambamo jua husonga takriban 11°, dishi lenye kitovu kidogo kila dakika 10 hadi 15.
 plan-aim-no-time = hakuna wakati wa siku hii unaoweza kutumika
 # { $clocks }: one time of day or several. { $angle }: degrees.
 plan-aim-once = saa { $clocks } na kisha basi: { $angle }° zinatosha kwa dirisha lote
@@ -1899,9 +1916,9 @@ plan-expected = Tarajio la jiko kama lilivyotathminiwa hadi sasa, Ps(50) = { $po
 # The models behind the numbers.
 plan-models = Anga safi kwa mujibu wa Ineichen na Perez 2002 kwa { $elevation } m, utusitusi wa Linke { $turbidity } (wa kawaida kwa anga safi); ukungu na vumbi hutoa pungufu. Jua kwa mujibu wa NREL/TP-560-34302; upeo wa macho ulio tambarare.
 plan-models-stated = Anga safi kwa mujibu wa Ineichen na Perez 2002 kwa { $elevation } m, utusitusi wa Linke { $turbidity } (kama ulivyotajwa); ukungu na vumbi hutoa pungufu. Jua kwa mujibu wa NREL/TP-560-34302; upeo wa macho ulio tambarare.
-page-sheet-checks = STILL TO TRANSLATE
+page-sheet-checks = Kabla ya kipimo cha kwanza
 # Above the columns that a field sheet has for the pencil, on a phone.
-page-sheet-read = STILL TO TRANSLATE
+page-sheet-read = Ya kuandika kila wakati
 page-sheet-caution = Tahadhari.
 caution-field-sheet = Usiangalie kamwe ndani ya kitovu cha mwanga wala jua. Metali yenye moto na mvuke huunguza: glavu, kifuniko kielekee mbali nawe. Weka mbali watoto na kila kinachoungua; baki na jiko; ligeuze mbali na jua kabla ya kuingiza mkono; lifunge chini dhidi ya upepo. Kivuli na maji kwa ajili yako. Mwaga maji ya jaribio. Kanuni za mahali ulipo na utendaji wenye leseni hutangulia.
 # Of a dry vessel, and of a load that cools.
@@ -1935,19 +1952,19 @@ error-vessel-temperature = kipimajoto cha chombo
 error-vessel-heat = uwezo wa vyombo kuhifadhi joto
 known-vessel-heat = ndani ya { $percent } % ya kilichotajwa
 budget-not-told-apart = hautenganishwi katika ripoti hii
-tested-instruments-note-dry = STILL TO TRANSLATE
+tested-instruments-note-dry = Utovu sanifu wa uhakika (k = 1). Pale usipotajwa, daraja la tahadhari kubwa zaidi hukisiwa: kwa chombo, kipimajoto cha oveni chenye mshale, ndani ya ± 10 K (mazoea ya kawaida).
 
 ## Page one of a campaign that heats no water
 
 report-kind-without-water = Ripoti ya majaribio ya jiko la jua bila tathmini
 headline-label-none = Bado hakuna namba
-headline-no-water = STILL TO TRANSLATE
+headline-no-water = Hakuna tathmini kwa mujibu wa ASAE S580.1: hakuna duru ya kampeni hii inayopasha maji.
 headline-spread = ± ni kwa 95 %: siku, usomaji, vifaa.
 headline-spread-one-day = ± ni ya siku moja, usomaji na vifaa; si ya 95 %.
 headline-dry-plateau = Katika { $irradiance } W/m² chombo kitupu kilifika { $vessel }: { $difference } K juu ya hewa ya { $ambient }.
-fact-reached = STILL TO TRANSLATE
-fact-good-for = STILL TO TRANSLATE
-fact-not-with = STILL TO TRANSLATE
+fact-reached = Kilifika
+fact-good-for = Hufaa kwa
+fact-not-with = Usilinganishe na
 headline-no-water-means = Hakuna kati ya hizi iliyo nguvu ya kupikia. Pasha mzigo wa maji uliopimwa kwa mizani ili ujue jiko hupika kwa kasi gani.
 headline-nothing-drawn = Hakuna kilichoweza kuchorwa: hoja zinasema kwa nini.
 
@@ -2023,8 +2040,8 @@ procedure-value = { $value } { $unit }
 # An interval that reaches further on one side.
 procedure-value-between = { $value } ({ $lower } hadi { $upper })
 procedure-value-alone = { $value } (± haikutolewa)
-procedure-spread = STILL TO TRANSLATE
-procedure-spread-one-day = STILL TO TRANSLATE
+procedure-spread = ± kwa 95 %: siku, vipimo, vifaa
+procedure-spread-one-day = ± ya siku moja: vipimo, vifaa
 page-procedure-quantity = kipimo
 procedure-boiling = Muda wa kuchemka ni wa maji { $load } kutoka { $ambient } hadi { $boiling }, kiwango chake cha kuchemka hapa, katika jua lisilobadilika la { $irradiance } W/m²: wastani wa jaribio. Umekokotolewa, haukupimwa kwa saa.
 # { $limit }, °C.
@@ -2062,7 +2079,7 @@ dry-axis-time = muda tangu kipimo cha kwanza, min
 dry-axis-vessel = chombo, °C
 dry-key-vessel = vipimo
 dry-key-plateau = kilele tulivu
-dry-source = STILL TO TRANSLATE
+dry-source = Kilele tulivu, kwa tafsiri ya mradi huu: kipande chenye joto zaidi cha angalau dakika kumi, kirefu zaidi kwa kipimajoto chenye hatua kubwa, ambamo chombo hupanda au kushuka kwa chini ya 0.1 K/min, na jua hubaki ndani ya ± 20 W/m² na juu ya 600 W/m². Uwiano huu ndio ambao Mullick, Kandpal na Saxena 1987 hutumia kwa majiko ya sanduku. Kupanda kwa mwanzo: katika dakika kumi za kwanza, au vipimo viwili vya kwanza.
 dry-no-vessel = rekodi haina halijoto ya chombo
 dry-no-vessel-remedy = itaje safuwima ya chombo kama vessel_temperature chini ya [columns]; ikiwa chombo kilikuwa na maji, andika kind = "water"
 dry-no-irradiance = rekodi haina mnururisho, kwa hiyo kilele tulivu hakiwezi kulinganishwa na jua
@@ -2084,8 +2101,8 @@ dry-still-moves-remedy = anza mapema zaidi, elekeza upya, na uendelee hadi halij
 section-box-cooker = Namba za ubora za jiko la sanduku
 box-what = F1 = (Tp − Ta)/H: jinsi sanduku tupu linavyopanda juu ya hewa kwa kila W/m² katika bapa la mlalo. F2 = F1·M·c·ΔT/[A·τ·(F1·H − (T − Ta))]: jinsi joto lake linavyoingia vizuri katika mzigo kamili, kwa muda τ ambao maji hupanda kwa ΔT; T, Ta na H ni wastani wa muda huo.
 box-grade = daraja
-box-grade-a = STILL TO TRANSLATE
-box-grade-none = STILL TO TRANSLATE
+box-grade-a = A: F1 kwa hakika iko juu ya { $limit } K m²/W (IS 13429)
+box-grade-none = hakuna: F1 haiko kwa hakika juu ya { $limit } K m²/W, kikomo cha daraja A (IS 13429); madaraja ya chini hayatathminiwi
 box-rests-on-dry = F1 inategemea { $runs ->
     [one] duru kavu { $runs } yenye
    *[other] duru kavu { $runs } zenye
@@ -2103,7 +2120,7 @@ box-axis-time = muda tangu mwanzo wa upandaji, min
 box-axis-water = maji, °C
 box-key-water = vipimo
 box-key-told = kwa F1 na F2
-box-source = STILL TO TRANSLATE
+box-source = Mullick, Kandpal na Saxena 1987 (Solar Energy 39, 353–360) na IS 13429. Wao huandika F2 kwa logi (logarithm) ya ncha zote mbili: ni sawa katika jua lisilobadilika, na hukosea kwa hadi 2 % katika jua linalobadilika kwa moja ya kumi, zaidi pale F1·H ikiwa karibu na mwisho wa upandaji (kwa maigizo ya kompyuta). Wao huhesabu kuchemka kwa 100 °C, ripoti hii kwa kiwango cha kuchemka cha mahali. Hakuna alama ya kufaulu ya F2 iliyotolewa: mbili hunukuliwa, nazo hazikubaliani.
 box-no-dry-run = hakuna duru kavu, kwa hiyo hakuna F1, wala F2 inayoitegemea
 box-no-dry-run-remedy = acha sanduku tupu juani karibu na adhuhuri na urekodi halijoto ya bamba lake: kind = "dry"
 box-no-plateau = hakuna duru kavu yenye kilele tulivu, kwa hiyo hakuna F1, wala F2
@@ -2158,7 +2175,7 @@ dish-axis-time = muda tangu kipimo cha kwanza, min
 dish-axis-difference = maji juu ya hewa, K
 dish-key-water = vipimo
 dish-key-told = kwa muda bainifu
-dish-source = STILL TO TRANSLATE
+dish-source = Mullick, Kandpal na Kumar 1991 (Solar Energy 46, 139–144). Wao huchukua mteremko wa ln(T − Ta); ripoti hii huchukua ule wa T dhidi ya intigrali ya T − Ta: ni sawa katika hewa isiyobadilika, na ni kweli katika hewa inayopata joto, ambapo ule mwingine hukosea kwa 2 hadi 9 % kwa 1 K/h na muda bainifu wa saa moja hadi mbili (kwa maigizo ya kompyuta). Wao huhesabu kuchemka kwa 100 °C, ripoti hii kwa kiwango cha kuchemka cha mahali.
 dish-no-cooling-run = hakuna duru ya kupoa, kwa hiyo hakuna muda bainifu, upotevu wala kigezo cha mwanga
 dish-no-cooling-run-remedy = acha mzigo wa moto upoe kivulini, na uurekodi: kind = "cooling"
 dish-begins-too-cool = { $log }: maji yanaanza { $above } K juu ya hewa, na duru ya kupoa huanza angalau { $least } K juu yake; haihesabiwi
@@ -2176,7 +2193,7 @@ dish-no-heating-remedy = rekodi upashaji wa angalau { $rise } K juani, pamoja na
 dish-plane-not-normal = mnururisho haukupimwa kwa kulielekea jua, na kigezo cha mwanga ni cha miale ya jua
 dish-plane-estimated = mnururisho umekadiriwa, na kigezo cha mwanga huchukua ule wa miale ya jua
 dish-plane-remedy = acha kihisi kikilielekea jua, na utaje plane = "normal"
-dish-global-not-beam = STILL TO TRANSLATE
+dish-global-not-beam = kihisi kinacholielekea jua huona pia anga lililolizunguka, ambalo kiakisi chenye kitovu cha mwanga hakilitumii: kwa kihisi hicho kigezo cha mwanga huwa chini kuliko kwa miale pekee, kwa takriban moja ya kumi chini ya anga safi sana, na kwa moja ya sita au zaidi katika ukungu (mazoea ya kawaida)
 dish-global-not-beam-remedy = sema katika maelezo ikiwa kihisi kiliona miale pekee
 dish-no-end = ndani ya kiasi ambacho vifaa vinaweza kukosea, mojawapo ya namba haina mwisho wa masafa yake, na haikutolewa
 dish-no-end-remedy = pima mnururisho kwa kihisi kinachojulikana vizuri zaidi, na taja utovu wake wa uhakika
@@ -2190,15 +2207,15 @@ efficiency-what = Ufanisi wa nishati: joto ambalo maji yalipokea, gawanya kwa mw
 # { $range } in °C.
 efficiency-rests-on = Namba hizi zinategemea { counted-intervals } vya vipimo thabiti, maji ya { $range }, { $irradiance } W/m² kwa wastani. Vyombo havihesabiwi.
 efficiency-peak-at = Kilele kiko { $difference } K juu ya hewa, katika jua la jaribio ({ $irradiance } W/m² kwa wastani).
-efficiency-caption = STILL TO TRANSLATE
-efficiency-caption-no-peak = STILL TO TRANSLATE
+efficiency-caption = Eksergia ambayo maji hupata, kipindi kwa kipindi.
+efficiency-caption-no-peak = Eksergia ambayo maji hupata, kipindi kwa kipindi. Hakuna kilele kati ya vipindi.
 efficiency-alt = Mchoro wa nukta wa eksergia kwa wati dhidi ya tofauti ya halijoto kwa kelvini, { counted-intervals }.
 efficiency-axis-difference = tofauti ya halijoto, Td, K
 efficiency-axis-exergy = eksergia, W
 efficiency-key-intervals = vipindi
 # As in English
 efficiency-key-parabola = parabola
-efficiency-source = STILL TO TRANSLATE
+efficiency-source = Eksergia ya mwanga wa jua kwa mujibu wa Petela 1964 jua likiwa 5777 K; eksergia ya maji kwa sheria ya pili ya themodinamiki. Kama Öztürk 2004 na wengine; makala huchagua masafa mengine ya halijoto ya maji, kwa hiyo linganisha tu na masafa yaliyo juu. Kilele na kigezo cha ubora kwa mujibu wa Kumar, Vishwanath na Gupta 2012; kwamba upotevu huko ni eksergia ya joto lililopotea, u·Td·(1 − Ta/T), kwa u ya ripoti hii, ni tafsiri ya mradi huu.
 efficiency-plane = mnururisho ulipimwa kwa kihisi kilicholala bapa: pale eneo la kupokea mwanga linapolielekea jua, mwanga wa jua huhesabiwa kuwa mdogo mno, na ufanisi, ambao ni sehemu yake, huwa mkubwa mno
 efficiency-plane-remedy = linganisha tu na majaribio ambayo kihisi chake kililala bapa
 efficiency-no-peak = eksergia haina nukta ya juu kabisa kati ya vipindi, kwa hiyo hakuna kilele wala kigezo cha ubora
@@ -2218,95 +2235,103 @@ tested-no-plateau = hakuna kilele tulivu
 ## On the terminal: the table of report, and what stands below it
 
 # Headers of the table: there is little room.
-terminal-campaign = STILL TO TRANSLATE
-terminal-rating = STILL TO TRANSLATE
-terminal-r-squared = STILL TO TRANSLATE
-terminal-used = STILL TO TRANSLATE
-terminal-days = STILL TO TRANSLATE
-terminal-conformity = STILL TO TRANSLATE
-terminal-report = STILL TO TRANSLATE
+terminal-campaign = kampeni
+# As in English
+terminal-rating = Ps(50), W (95 %)
+# As in English
+terminal-r-squared = R²
+terminal-used = vipindi
+terminal-days = siku
+terminal-conformity = ulinganifu
+terminal-report = ripoti
 # Data that nobody measured.
-terminal-invented = STILL TO TRANSLATE
+terminal-invented = { $title } (ya kubuni)
 # What weakens a rating, each behind its level: "indicative only; horizontal sensor".
-terminal-horizontal = STILL TO TRANSLATE
-terminal-plane-not-stated = STILL TO TRANSLATE
-terminal-one-day = STILL TO TRANSLATE
+terminal-horizontal = kihisi cha mlalo
+terminal-plane-not-stated = bapa la kihisi halikutajwa
+terminal-one-day = siku moja tu: ± si ya 95 %
 # Of several campaigns that share a note; { $names }: their names.
-terminal-campaigns = STILL TO TRANSLATE
-terminal-more = STILL TO TRANSLATE
+terminal-campaigns = kampeni { $count } ({ $names })
+terminal-more = nyingine { $count }
 
 ## What check says of the other procedures
 
 # The first line; { $level }: one of those that begin with level-, { $title }: the campaign's.
-check-verdict = STILL TO TRANSLATE
+# As in English
+check-verdict = { $level }: { $title }
 # { $caveats }: irradiance-estimated and the like.
-check-verdict-with = STILL TO TRANSLATE
+# As in English
+check-verdict-with = { $level } ({ $caveats }): { $title }
 # Labels of the lines below it, and what stands beside them.
-check-next = STILL TO TRANSLATE
-check-so-far = STILL TO TRANSLATE
-check-aim = STILL TO TRANSLATE
-check-name = STILL TO TRANSLATE
-check-rating = STILL TO TRANSLATE
-check-no-number = STILL TO TRANSLATE
-check-none-used = STILL TO TRANSLATE
-check-not-valid = STILL TO TRANSLATE
+check-next = kisha
+check-so-far = hadi sasa
+check-aim = lengo
+check-name = kampeni
+check-rating = Ps(50) = { $rating }, kutoka { $used } kati ya { counted-intervals } katika { counted-days }
+check-no-number = hakuna namba: { $used } kati ya { counted-intervals } vinaweza kutumika
+check-none-used = hakuna namba: { $intervals ->
+    [0] hakuna kipindi
+    [one] kipindi pekee kilichopo hakiwezi kutumika
+   *[other] hakuna kipindi kati ya vipindi { $intervals } kinachoweza kutumika
+}
+check-not-valid = hakuna namba: maji yalipata joto zaidi ya mwanga wa jua ulioangukia jiko; vipindi zaidi havisaidii
 # What to do next. { $command } stays as it is.
-check-next-report = STILL TO TRANSLATE
+check-next-report = andika ripoti: { $command }
 # { $remedy }: what to do before more is measured.
-check-next-then = STILL TO TRANSLATE
+check-next-then = { $remedy }; kisha { $missing }
 # Headers of the tables of runs: there is little room.
-check-run = STILL TO TRANSLATE
-check-date = STILL TO TRANSLATE
-check-readings = STILL TO TRANSLATE
-check-intervals = STILL TO TRANSLATE
-check-used = STILL TO TRANSLATE
-check-aside = STILL TO TRANSLATE
-check-kind = STILL TO TRANSLATE
-check-from = STILL TO TRANSLATE
-check-to = STILL TO TRANSLATE
+check-run = duru
+check-date = tarehe
+check-readings = vipimo
+check-intervals = vipindi
+check-used = vilitumika
+check-aside = kando kwa
+check-kind = aina
+check-from = kuanzia
+check-to = hadi
 # In the last column of the table, behind a number of intervals: two words at most.
-aside-water-below-window = STILL TO TRANSLATE
-aside-water-above-window = STILL TO TRANSLATE
-aside-ambient-out-of-range = STILL TO TRANSLATE
-aside-irradiance-low = STILL TO TRANSLATE
-aside-irradiance-high = STILL TO TRANSLATE
-aside-irradiance-unsteady = STILL TO TRANSLATE
-aside-wind-high = STILL TO TRANSLATE
-aside-outside-solar-window = STILL TO TRANSLATE
-aside-reading-gap = STILL TO TRANSLATE
-aside-excluded-by-tester = STILL TO TRANSLATE
-aside-not-cloudless = STILL TO TRANSLATE
+aside-water-below-window = maji baridi
+aside-water-above-window = karibu kuchemka
+aside-ambient-out-of-range = hewa
+aside-irradiance-low = jua hafifu
+aside-irradiance-high = jua kali
+aside-irradiance-unsteady = jua lisilo thabiti
+aside-wind-high = upepo
+aside-outside-solar-window = saa
+aside-reading-gap = mapengo
+aside-excluded-by-tester = kuondolewa
+aside-not-cloudless = anga
 # Headings.
-check-findings = STILL TO TRANSLATE
-check-notes = STILL TO TRANSLATE
-check-set-aside = STILL TO TRANSLATE
-check-notices = STILL TO TRANSLATE
-check-how-read = STILL TO TRANSLATE
+check-findings = Kinachoizuia kukidhi, na jinsi ya kukirekebisha
+check-notes = Ya kutaja pamoja na namba
+check-set-aside = Vipindi vilivyowekwa kando, na kinachosaidia
+check-notices = Maelezo
+check-how-read = Jinsi rekodi zilivyosomwa
 # Below the table. { $run }: its name, { $shortest }, { $longest }: minutes.
-check-hole = STILL TO TRANSLATE
-check-not-normalised = STILL TO TRANSLATE
+check-hole = { $run }: hakuna kipindi kuanzia { $from } hadi { $to } tarehe { $date }: hakuna vipimo viwili vya maji huko vilivyopishana kwa dakika { $shortest } hadi { $longest }
+check-not-normalised = { $run }: { counted-intervals } bila mnururisho, ambavyo hutimiza kila kikomo na havitumiki
 # What helps where intervals are set aside: what the person beside the cooker can do.
-helps-water-below-window = STILL TO TRANSLATE
-helps-water-above-window = STILL TO TRANSLATE
-helps-ambient-out-of-range = STILL TO TRANSLATE
-helps-irradiance-low = STILL TO TRANSLATE
-helps-irradiance-high = STILL TO TRANSLATE
-helps-irradiance-unsteady = STILL TO TRANSLATE
-helps-wind-high = STILL TO TRANSLATE
-helps-outside-solar-window = STILL TO TRANSLATE
-helps-reading-gap = STILL TO TRANSLATE
-helps-excluded-by-tester = STILL TO TRANSLATE
-helps-not-cloudless = STILL TO TRANSLATE
+helps-water-below-window = anza kwa maji yaliyo kelvini chache juu ya mazingira, au yaache yapate joto kabla ya kuhesabiwa
+helps-water-above-window = simamisha duru, au anza tena kwa maji baridi, maji yanapokaribia kuchemka
+helps-ambient-out-of-range = chagua msimu mwingine au saa nyingine ya siku
+helps-irradiance-low = subiri anga safi, na uweke kioo cha kihisi kikiwa safi
+helps-irradiance-high = kagua ugezi wa kihisi, na uzuie mwanga ulioakisiwa usikifikie
+helps-irradiance-unsteady = jaribu katika siku zisizo na mawingu yanayopita, na uweke kihisi kikiwa kimeelekezwa
+helps-wind-high = jaribu mahali penye kinga au katika siku tulivu zaidi
+helps-outside-solar-window = pasha ndani ya dirisha, ambalo ni la wakati wa jua
+helps-reading-gap = rekodi kila kipimo angalau mara moja katika kila kipindi
+helps-excluded-by-tester = hakuna, ila kama uondoaji ulikuwa kosa
+helps-not-cloudless = andika kwa kila kipimo kama anga lilikuwa bila mawingu; pima mnururisho mahali ambapo mawingu hupita
 # Behind helps-outside-solar-window.
-helps-by-clock = STILL TO TRANSLATE
+helps-by-clock = { $helps }; tarehe { $date } hilo lilikuwa { $from } hadi { $to } kwa saa
 # Of several logs, { $what }: what is said of each of them.
-check-of-logs = STILL TO TRANSLATE
+check-of-logs = rekodi { $count }
 check-figures = Namba nyingine hadi sasa
 check-no-figures = Bado hakuna namba nyingine.
-box-grade-one-day = STILL TO TRANSLATE
-box-grade-not-flat = STILL TO TRANSLATE
+box-grade-one-day = hakuna: F1 iko juu ya { $limit } K m²/W (IS 13429), lakini ni ya siku moja, na nyingine inaweza kuwa chini zaidi
+box-grade-not-flat = hakuna: mnururisho haukupimwa kwa kihisi kilicholala bapa, ambacho kikomo, { $limit } K m²/W, kinakihusu (IS 13429)
 box-glass = Kioo ni { $area } m², kama ilivyotajwa.
-box-glass-not-stated = STILL TO TRANSLATE
+box-glass-not-stated = Eneo la kupokea mwanga, { $area } m², linahesabiwa kuwa kioo. Ikiwa lina viakisi ndani yake, F2 huwa ndogo mno: taja eneo la kioo.
 box-beyond-reach-remedy = F1 ni ndogo mno, au kihisi kilisoma pungufu katika duru hiyo: hakikisha kwamba kilele tulivu kilifikiwa, viakisi vilifunikwa kwa namna ileile, na kihisi kililala bapa
 boiling-gets-to = hakuna muda wa kuchemka: katika jua la jaribio maji hufika { $highest }, na huchemka kwa { $boiling }
 boiling-may-not = hakuna muda wa kuchemka: ndani ya kiasi ambacho namba zinaweza kukosea, huenda maji yasifike { $boiling }, ambapo huchemka
@@ -2320,32 +2345,36 @@ efficiency-peak-unsure = kuna kilele, lakini si bila mojawapo ya siku, au si nda
 efficiency-peak-unsure-remedy = jaribu kwa siku zaidi, kila moja kuanzia 5 K juu ya hewa hadi karibu na kuchemka
 efficiency-too-much = maji yalipokea joto zaidi ya mwanga wa jua ulio kwenye eneo la kupokea mwanga, jambo lisilowezekana
 efficiency-too-much-remedy = kagua eneo la kupokea mwanga, mzigo na vizio
-tested-instruments-note-cooling = STILL TO TRANSLATE
+tested-instruments-note-cooling = Utovu sanifu wa uhakika (k = 1). Pale usipotajwa, daraja la tahadhari kubwa zaidi hukisiwa (mazoea ya kawaida).
 
 ## Comparison: figures beside the rating
 
 section-beside = Namba kando ya tathmini
 # A list of several campaigns for each figure: headers, and cells. Numbers are those of campaigns.
-beside-head-value = STILL TO TRANSLATE
-beside-head-apart = STILL TO TRANSLATE
-beside-from-none = STILL TO TRANSLATE
+beside-head-value = thamani
+beside-head-apart = imetofautishwa na
+beside-from-none = hakuna
 # A cell: how many of those that it is compared with.
-beside-from-so-many = STILL TO TRANSLATE
+beside-from-so-many = { $apart } kati ya { $compared }
 # { $reasons }: some of beside-not-compared-why, with ";" between them.
-beside-not-compared-list = STILL TO TRANSLATE
+beside-not-compared-list = Hazikulinganishwa: { $reasons }.
 # { $pairs }: some of beside-not-compared-with, with ";" between them.
-beside-not-compared-why = STILL TO TRANSLATE
+# As in English
+beside-not-compared-why = { $pairs } ({ $why })
 # Numbers of campaigns.
-beside-not-compared-with = STILL TO TRANSLATE
-beside-pairs = STILL TO TRANSLATE
+beside-not-compared-with = { $one } na { $others }
+beside-pairs = { $count ->
+        [one] jozi { $count }
+       *[other] jozi { $count }
+    }
 # { $numbers }: "2, 5–7".
-beside-list-note = STILL TO TRANSLATE
-beside-first-only = STILL TO TRANSLATE
+beside-list-note = Kila ± ni kwa 95 %. Kile ambacho kampeni hushiriki hufutana katika tofauti, kwa hiyo namba mbili ambazo masafa yake hufunikana kwa sehemu bado zinaweza kutofautiana. Namba ambazo hakuna mbili zilizolinganishwa zimo katika faili ya data.
+beside-first-only = Za kila namba { $shown } za kwanza zimeonyeshwa, kati ya kampeni { $campaigns } kwa jumla; kila jozi imo katika faili ya data.
 # A title where there is no rating.
-beside-title = STILL TO TRANSLATE
-beside-title-hotter = STILL TO TRANSLATE
-beside-title-not-told = STILL TO TRANSLATE
-beside-in-all = STILL TO TRANSLATE
+beside-title = Namba za kampeni { $count } zilizolinganishwa
+beside-title-hotter = { $first } hupata joto zaidi ya { $second } chombo kikiwa kikavu
+beside-title-not-told = Haiwezi kusemwa ipi hupata joto zaidi chombo kikiwa kikavu, { $first } au { $second }
+beside-in-all = Tofauti { $apart } za namba kati ya { $compared } zimetofautishwa.
 # Headers of a table. "First" and "second" are the campaigns of a pair, second − first.
 beside-figure = namba
 beside-difference = tofauti
@@ -2388,11 +2417,11 @@ beside-hotter-not-compared = Kiasi ambacho vyombo vikavu vya { $second } na { $f
 beside-nothing-shared = { $second } na { $first } hazina namba yoyote ya pamoja.
 beside-others = Kati ya namba nyingine za { $second } na { $first }, { $compared } zinaweza kulinganishwa, na { $apart } kati ya hizo zimetofautishwa.
 comparison-dry-note = Kilele tulivu: pale chombo kilipoacha kuzidi kupata joto. K m²/W: chombo juu ya hewa kwa kila W/m², ± kwa 95 %.
-comparison-dry-caption = STILL TO TRANSLATE
+comparison-dry-caption = Halijoto ya chombo kikavu kwa °C dhidi ya dakika tangu mwanzo wa duru; kwa nyeusi, ile ya kampeni iliyotajwa juu ya paneli; mstari mnene: kilele tulivu. Havikuwa chini ya jua moja: linganisha K m²/W, si digrii.
 # Read out to those who do not see the figure. { $runs }: comparison-dry-one of each, with ";"
 # between them.
 # Read out to those who do not see the panel. { $highest }: degrees.
-comparison-dry-alt = STILL TO TRANSLATE
+comparison-dry-alt = Halijoto ya chombo kikavu dhidi ya wakati, ya juu kabisa { $highest }.
 # As in English
 comparison-practice-no-rating = JCGM 100:2008 kwa tofauti
 beside-note-difference = Utovu wa uhakika wa tofauti ya namba kando ya tathmini una mtawanyiko na siku za kampeni zote mbili, kila moja kwa digrii zake za uhuru, na kile ambacho vifaa vyake havishiriki. Kile ambacho siku moja huzifanyia zote mbili hakiondolewi humo, jambo ambalo huukuza. Tathmini ina ulinganisho wake; vivyo hivyo pato na upotevu pale zote mbili zina tathmini na mizania ya joto.
@@ -2404,7 +2433,7 @@ beside-note-pairs = “Zimetofautishwa”: p ya tofauti iko chini ya 0.05, ikiwa
 dry-sun-down = wakati wa kilele tulivu jua lilikuwa chini ya upeo wa macho: saa, ukanda wa saa au mahali pana kosa
 dry-sun-down-remedy = sahihisha time_zone, latitudo na longitudo chini ya [site], au saa za kumbukumbu
 dry-colder-than-air = chombo kinaonyesha { $below } K chini ya hewa baridi zaidi ya duru: kimoja kati ya viwili kiko katika kipimo tofauti na kilichotajwa
-dry-very-hot = STILL TO TRANSLATE
+dry-very-hot = chombo kinaonyesha { $highest } °C, joto zaidi ya lile ambalo majiko yaliyotengenezwa nyumbani hufikia (mazoea ya kawaida): je, kipimajoto ni cha °F?
 dry-unit-remedy = taja vessel_temperature na ambient_temperature chini ya [units], "°F" au "°C", kama kila kipimajoto kinavyoonyesha
 dish-losses-differ = upotevu kwa kupoa, { $cooling } W/K, na ule wa mizania ya joto, { $balance } W/K, hutofautiana kuliko ± zake: jua lilifikia mzigo uliokuwa ukipoa, au upepo ulikuwa mwingine
 dish-losses-differ-remedy = weka kivuli juu ya mlango wote wa mwanga na sufuria inapopoa, na andika upepo katika zote mbili
