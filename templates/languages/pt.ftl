@@ -1,10 +1,11 @@
-# Português: palavras que se entendem no Brasil, em Moçambique, em Angola e em Portugal.
+# Português do Brasil.
 #
 # Glossary: cooking power "potência de cozimento", standardised "padronizada", intercept area
-# "área de interceptação", run "sessão", log "arquivo de leituras", set aside "descartado",
-# finding "constatação", rating "avaliação", line "reta", slope "inclinação", intercept "ordenada
-# na origem", scatter "dispersão", budget "balanço de incerteza", cooker "fogão", pot "panela",
-# vessel "recipiente", section "capítulo" (secção and seção differ), file "arquivo".
+# "área de captação", run "série", log "registro", set aside "descartado", shortcoming
+# "deficiência", deviation "desvio", rating "resultado", line "reta", slope "coeficiente angular",
+# intercept "coeficiente linear", scatter "dispersão", budget "balanço de incerteza", cooker
+# "fogão", pot "panela", vessel "recipiente", section "seção", file "arquivo", tester "operador",
+# the standard "a norma", draws "simulações", band "banda", range "faixa".
 
 ## Numbers, dates, lists
 
@@ -29,7 +30,7 @@ month-12 = dezembro
 ## What is attached to a report, one line each
 
 attached-campaign = Arquivo da campanha: o que foi ensaiado, onde e com quê
-attached-log = Arquivo de leituras, byte por byte, tal como foi lido
+attached-log = Registro, byte por byte, tal como foi lido
 attached-photo = Foto do fogão, tal como está no relatório
 attached-rating = Todos os resultados como dados, com a precisão completa
 attached-intervals = Uma linha por intervalo, usados e descartados
@@ -38,7 +39,7 @@ attached-pairs = Uma linha por par de campanhas
 attached-plan = Plano do dia como dados
 checkable = Os dados estão dentro deste PDF. Qualquer pessoa pode verificá-lo: “simmerline verify ARQUIVO”, versão { $version }, compõe-no de novo a partir deles e diz se é o arquivo emitido.
 checkable-from = Os dados estão dentro deste PDF. Qualquer pessoa pode verificá-lo: “simmerline verify ARQUIVO”, versão { $version } (de { $address }), compõe-no de novo a partir deles e diz se é o arquivo emitido.
-checkable-not = Este PDF não leva dados, portanto ninguém pode verificá-lo por si só. Ele imprime o SHA-256 de cada arquivo em que se baseia.
+checkable-not = Este PDF não contém dados, portanto ninguém pode verificá-lo só por ele. Ele traz impresso o SHA-256 de cada arquivo em que se baseia.
 
 # The rating: page one, conditions, runs, intervals, the line, tests of the dry vessel.
 #
@@ -72,15 +73,15 @@ counted-freedom = { $freedom ->
 report-kind = Relatório de ensaio de fogão solar
 report-kind-indicative = Relatório de ensaio de fogão solar: indicativo
 report-kind-not-valid = Relatório de ensaio de fogão solar: não válido
-report-kind-no-rating = Relatório de ensaio de fogão solar: sem avaliação
+report-kind-no-rating = Relatório de ensaio de fogão solar: sem resultado
 report-kind-estimated = Relatório de ensaio de fogão solar: indicativo, irradiância estimada
 # { $title } is the tester's own.
 report-title-indicative = { $title } (indicativo)
 report-title-not-valid = { $title } (não válido)
-report-title-no-rating = { $title } (sem avaliação)
+report-title-no-rating = { $title } (sem resultado)
 report-title-estimated = { $title } (indicativo, irradiância estimada)
 report-invented = Dados inventados, para demonstração
-report-statement = Os resultados dizem respeito apenas ao fogão tal como foi ensaiado. Reproduzir somente na íntegra.
+report-statement = Os resultados referem-se apenas ao fogão tal como foi ensaiado. Reprodução permitida somente na íntegra.
 # In the middle of a line; the program sets a capital letter where it stands alone.
 irradiance-estimated = irradiância estimada
 # At the head of a page. [number] is put in by the program and has to stay as it is written.
@@ -94,8 +95,8 @@ letterhead-issued = emitido em { $date }
 sign-tested = Ensaiado por
 sign-authorised = Autorizado por
 sign-date = Data e assinatura
-letterhead-hashes = O SHA-256 dos dados de entrada começa com { $hashes } (completo: seção { $section }).
-letterhead-hashes-more = O SHA-256 dos dados de entrada começa com { $hashes } e mais { $more } (completo: seção { $section }).
+letterhead-hashes = Início do SHA-256 dos arquivos de entrada: { $hashes } (completo: seção { $section }).
+letterhead-hashes-more = Início do SHA-256 dos arquivos de entrada: { $hashes } e mais { $more } (completo: seção { $section }).
 
 ## Page one: how far the rating conforms
 
@@ -103,19 +104,19 @@ level-conforms = Conforme
 level-conforms-with-notes = Conforme com notas
 level-indicative = Apenas indicativo
 level-not-valid = Não válido
-level-no-rating = Sem avaliação
+level-no-rating = Sem resultado
 # In the sentences that follow, the words of the level are set in bold where they stand
 # exactly as above. No full stop.
 headline-conforms = Segundo a ASAE { $procedure }; limites na seção { $section }.
 headline-conforms-with-notes = Segundo a ASAE { $procedure }; limites na seção { $section }; as notas estão abaixo.
-# Debaixo de qualquer das duas: em que se apoiam.
+# Abaixo de qualquer das duas: em que se baseiam.
 headline-conforms-rests-on = Não verificados por ninguém: os limites, transcritos de memória da norma, e a posição dos sensores, que é declaração do operador.
 headline-indicative = Não cumpre a ASAE { $procedure }: veja as deficiências abaixo
 headline-indicative-missing = Não cumpre a ASAE { $procedure }; ainda falta: { $missing }
 headline-not-valid = A água ganhou mais calor que a energia solar que incidiu no fogão. Verifique a área de captação, a carga e as unidades.
 headline-no-rating-missing = Sem resultado segundo a ASAE { $procedure }; ainda falta: { $missing }
 headline-without-rating = Sem resultado segundo a ASAE { $procedure }: veja as deficiências abaixo
-headline-counts = { counted-used } (mínimo: { $least_intervals }) · { counted-days } ({ $least_days }) · R² { $r_squared } ({ $least_r_squared })
+headline-counts = { counted-used } (mínimo: { $least_intervals }) · { counted-days } ({ $least_days }) · R² { $r_squared } ({ $least_r_squared })
 headline-counts-no-line = { counted-used } (mínimo: { $least_intervals }) · { counted-days } ({ $least_days })
 # What is still missing.
 missing-intervals = { $intervals ->
@@ -136,7 +137,7 @@ headline-label = Potência de cozimento padronizada Ps(50)
 headline-unit = W (95 %)
 headline-unit-one-day = W (um dia)
 headline-what-it-is = Potência no ensaio, escalada para 700 W/m² como define a ASAE { $procedure }, com a água 50 K acima do ar
-page-no-rating = sem avaliação
+page-no-rating = sem resultado
 # { $way }: "by a clear-sky model", "from the log of a station nearby" and the like.
 headline-irradiance-estimated = irradiância estimada { $way }
 headline-horizontal = irradiância medida na horizontal, não de frente para o sol
@@ -177,7 +178,7 @@ journey = de { $degrees }
 journey-degrees = { $start } a { $target }
 journey-to-boiling = de { $start } até ferver ({ $boiling } aqui)
 # { $result } as in stagnation-result.
-headline-dry = O recipiente seco chegou a { $difference } K acima do ar sob { $irradiance } W/m²: { $result } (capítulo { $section }).
+headline-dry = O recipiente seco chegou a { $difference } K acima do ar com { $irradiance } W/m²: { $result } (seção { $section }).
 
 ## Page one: figure, findings, conditions, caution
 
@@ -190,10 +191,10 @@ equation-rising = Ps = { $intercept } W + { $slope } W/K · Td
 power-line-facts = { $equation }; R² = { $r_squared }; { counted-used } em { counted-days }, Td de { $lowest } a { $highest } K
 # R² of points that all have the same power.
 undefined = indefinido
-figure-title-falling = A potência de cozimento padronizada diminui quando a água aquece: { $equation }, R² { $r_squared }
-figure-title-falling-estimated = A potência de cozimento padronizada com irradiância estimada diminui quando a água aquece: { $equation }, R² { $r_squared }
-figure-title-rising = A potência de cozimento padronizada não diminui quando a água aquece: { $equation }, R² { $r_squared }
-figure-title-rising-estimated = A potência de cozimento padronizada com irradiância estimada não diminui quando a água aquece: { $equation }, R² { $r_squared }
+figure-title-falling = A potência de cozimento padronizada diminui quando a água aquece: { $equation }, R² { $r_squared }
+figure-title-falling-estimated = A potência de cozimento padronizada com irradiância estimada diminui quando a água aquece: { $equation }, R² { $r_squared }
+figure-title-rising = A potência de cozimento padronizada não diminui quando a água aquece: { $equation }, R² { $r_squared }
+figure-title-rising-estimated = A potência de cozimento padronizada com irradiância estimada não diminui quando a água aquece: { $equation }, R² { $r_squared }
 figure-title-no-line = Não se pode ajustar uma reta
 # In the figure of page one, beside what they name.
 # As in English
@@ -212,7 +213,7 @@ page-findings = Deficiências, e como corrigi-las
 conditions-title = Condições: permitido (sombreado), observado nos intervalos usados (barra e números), intervalos descartados (à direita)
 conditions-track = { $name }: { $observed }; descartados: { $count }
 brief-irradiance = Irradiância
-brief-irradiance-change = Variação da irradiância num intervalo
+brief-irradiance-change = Variação da irradiância no intervalo
 brief-wind = Vento médio, e rajadas longas
 brief-ambient = Temperatura ambiente média
 brief-water-above = Água acima do ambiente, início e fim
@@ -220,8 +221,8 @@ brief-water-below = Água abaixo da ebulição, início e fim
 brief-water-fixed = Temperatura da água, início e fim
 brief-solar-time = Hora solar
 page-before-you-cook = Antes de cozinhar.
-headline-caution = As superfícies quentes e o vapor queimam, o foco pode cegar e provocar incêndios, e esta avaliação nada diz sobre a segurança dos alimentos. Leia os avisos de segurança no capítulo { $section } antes de cozinhar. Os regulamentos locais e a prática de profissionais licenciados vêm primeiro.
-headline-caution-no-rating = As superfícies quentes e o vapor queimam, o foco pode cegar e provocar incêndios, e estes números nada dizem sobre a segurança dos alimentos. Leia os avisos de segurança no capítulo { $section } antes de cozinhar. Os regulamentos locais e a prática de profissionais licenciados vêm primeiro.
+headline-caution = As superfícies quentes e o vapor queimam, o foco pode cegar e provocar incêndios, e este resultado nada diz sobre a segurança dos alimentos. Leia os avisos de segurança na seção { $section } antes de cozinhar. Os regulamentos locais e a prática de profissionais licenciados vêm primeiro.
+headline-caution-no-rating = As superfícies quentes e o vapor queimam, o foco pode cegar e provocar incêndios, e estes números nada dizem sobre a segurança dos alimentos. Leia os avisos de segurança na seção { $section } antes de cozinhar. Os regulamentos locais e a prática de profissionais licenciados vêm primeiro.
 # What others measured, on page two, to hold a rating against.
 yardstick-own = Ps(50) por m² de área de captação: { $power } ± { $half_width } W/m², { $percent } % de 700 W/m².
 yardstick-parabolic = Publicado, conhecido só por resumos: um fogão parabólico, { $value } W/m² (eficiência energética de 2,8 a 15,7 % tomada de 700 W/m²; { $source });
@@ -232,61 +233,61 @@ yardstick-caution = Nenhum dos dois foi avaliado pela ASAE S580.1: mostram a ord
 #
 # A short clause without a full stop; the program sets a capital letter first.
 
-finding-too-few-intervals = usados: { counted-intervals }, a prática pede { $least }
-finding-too-few-intervals-own = usados: { counted-intervals }, o limite próprio da campanha pede { $least }
-finding-too-few-intervals-remedy = { missing-intervals } em condições de uso
-finding-too-few-days = intervalos usados em { counted-days }, a prática pede { $least }
-finding-too-few-days-own = intervalos usados em { counted-days }, o limite próprio da campanha pede { $least }
-finding-too-few-days-remedy = intervalos usados em { missing-days }
-finding-no-rating = não se pode ajustar uma reta: são precisos três intervalos usados com irradiância, a diferenças de temperatura distintas
-finding-no-rating-remedy = mais intervalos em condições de uso, desde o ambiente até perto da ebulição
+finding-too-few-intervals = usados: { counted-intervals }; a norma exige { $least }
+finding-too-few-intervals-own = usados: { counted-intervals }; o limite próprio da campanha pede { $least }
+finding-too-few-intervals-remedy = { missing-intervals } que possam ser usados
+finding-too-few-days = intervalos usados em { counted-days }; a norma exige { $least }
+finding-too-few-days-own = intervalos usados em { counted-days }; o limite próprio da campanha pede { $least }
+finding-too-few-days-remedy = ensaio em { missing-days }
+finding-no-rating = não se pode ajustar uma reta: são necessários três intervalos usados com irradiância, com diferenças de temperatura distintas
+finding-no-rating-remedy = mais intervalos que possam ser usados, do ambiente até perto da ebulição
 finding-no-rating-remedy-irradiance = meça a irradiância; sem ela a potência não pode ser normalizada
-finding-r-squared-low = R² é { $r_squared }, abaixo de { $least }; a prática contenta-se com uma nota, este relatório não
+finding-r-squared-low = R² é { $r_squared }, abaixo de { $least }; a norma pede apenas uma nota; este relatório não declara a conformidade
 finding-r-squared-low-own = R² é { $r_squared }, abaixo do limite próprio da campanha de { $least }
 finding-r-squared-low-remedy = orientação mais constante, céu mais limpo e menos vento; um sensor que não toque na panela
 # De uma reta a que os seus pontos se ajustam bem.
-finding-r-squared-low-remedy-flat = R² é baixo porque a potência mal desce com a temperatura, não porque os pontos se dispersem, e o ± diz quão seguro é o número; uma gama mais larga de temperatura da água eleva R²
-finding-line-not-falling = a potência não diminui quando a água aquece, o que nenhum fogão real faz
+finding-r-squared-low-remedy-flat = R² é baixo porque a potência quase não diminui com a temperatura, não porque os pontos sejam dispersos, e o ± diz quão seguro é o número; uma faixa mais larga de temperatura da água eleva R²
+finding-line-not-falling = a potência não diminui quando a água aquece, o que não acontece em nenhum fogão real
 finding-line-not-falling-remedy = verifique se a temperatura da água é mesmo a da água, e abranja uma faixa maior de temperaturas
-finding-no-useful-heat = a reta indica { $power } W a { $difference } K: aí a água perde calor
-finding-no-useful-heat-remedy = verifique se as leituras são de água a aquecer, com o fogão orientado para o sol
+finding-no-useful-heat = a reta indica { $power } W a { $difference } K: ali a água perde calor
+finding-no-useful-heat-remedy = verifique se as leituras são de água sendo aquecida, com o fogão orientado para o sol
 finding-extrapolated = { $difference } K está fora das diferenças de temperatura observadas, de { $lowest } a { $highest } K
 finding-extrapolated-remedy = intervalos usados dos dois lados de { $difference } K
 # { $runs }: a list of finding-load-off-run.
-finding-load-off = a carga afasta-se mais de { $tolerance } % de { $load } kg/m² em { $runs }
+finding-load-off = a carga difere em mais de { $tolerance } % de { $load } kg/m² em { $runs }
 # As in English
 finding-load-off-run = { $run } ({ $load } kg/m²)
-finding-load-off-remedy = pese { $load } de água por m² de área de interceptação, ou corrija essa área
+finding-load-off-remedy = pese { $load } de água por m² de área de captação, ou corrija essa área
 # In the findings that follow, { $runs } is a list of the names of runs.
 finding-wind-not-measured = o vento não foi medido em { $runs }
 finding-wind-not-measured-remedy = meça o vento ao lado do fogão, à altura dele
-finding-wind-estimated = o vento é uma estimativa a olho em { $runs }, com precisão de um grau da escala de Beaufort
-finding-irradiance-estimated = a irradiância não foi medida junto do fogão no plano normal à radiação direta, mas estimada { $way }
+finding-wind-estimated = o vento é uma estimativa a olho em { $runs }, com a exatidão de um grau da escala de Beaufort
+finding-irradiance-estimated = a irradiância não foi medida junto ao fogão no plano normal à radiação direta, mas estimada { $way }
 finding-irradiance-estimated-remedy = meça a irradiância ao lado do fogão, com um sensor virado para o sol
 finding-irradiance-missing = a irradiância não foi medida em { $runs }, cujos intervalos não podem ser normalizados e não estão na reta
 finding-irradiance-missing-remedy = meça a irradiância no plano normal à radiação direta
-finding-irradiance-horizontal = a irradiância foi medida no plano horizontal, a prática pede o plano normal à radiação direta; nesse plano ela é em geral mais alta, por isso a avaliação é provavelmente alta demais
+finding-irradiance-horizontal = a irradiância foi medida no plano horizontal; a norma exige o plano normal à radiação direta, em que ela é em geral mais alta, por isso o resultado é provavelmente alto demais
 # estimate = "from-horizontal" is written in the campaign file and stays as it is.
-finding-irradiance-horizontal-remedy = monte o sensor virado para o sol, tal como o fogão; até lá, estimate = "from-horizontal" converte as leituras para o plano virado para o sol
-finding-irradiance-plane-not-stated = não está indicado em que plano a irradiância foi medida; a prática pede o plano normal à radiação direta, que é o suposto
-# plane = "normal" e [instruments.irradiance] são partes do ficheiro da campanha e ficam como estão.
-finding-irradiance-plane-not-stated-remedy = indique em [instruments.irradiance] como o sensor estava colocado: plane = "normal" se estava virado para o sol, plane = "horizontal" se estava deitado
-finding-impossible-gain = em { counted-used } a água ganhou mais calor do que a luz solar interceptada; no primeiro absorveu { $power } W de { $sunlight } W
-finding-impossible-gain-remedy = verifique a massa de água, a área de interceptação e as unidades de temperatura e de irradiância
+finding-irradiance-horizontal-remedy = monte o sensor virado para o sol, como o fogão; até lá, estimate = "from-horizontal" converte as leituras para o plano virado para o sol
+finding-irradiance-plane-not-stated = o plano do sensor de irradiância não está indicado; a norma exige o plano normal à radiação direta, que é o suposto
+# plane = "normal" e [instruments.irradiance] são partes do arquivo da campanha e ficam como estão.
+finding-irradiance-plane-not-stated-remedy = indique em [instruments.irradiance] como o sensor estava montado: plane = "normal" se estava virado para o sol, plane = "horizontal" se estava na horizontal
+finding-impossible-gain = em { counted-used }, a água ganhou mais calor que a energia solar interceptada; no primeiro, recebeu { $power } W de { $sunlight } W
+finding-impossible-gain-remedy = verifique a massa de água, a área de captação e as unidades de temperatura e de irradiância
 # { $limits }: a list of finding-own-limit.
 finding-requirement-relaxed = limites próprios menos rigorosos que um requisito: { $limits }
 finding-recommendation-relaxed = limites próprios menos rigorosos que uma recomendação: { $limits }
-finding-limit-tightened = limites próprios mais rigorosos que a prática: { $limits }
-finding-guard = uma banda de guarda da incerteza expandida em cada limite (prática: nenhuma)
+finding-limit-tightened = limites próprios mais rigorosos que a norma: { $limits }
+finding-guard = uma banda de guarda da incerteza expandida em cada limite (norma: nenhuma)
 # { $what }: one of the messages that begin with limit-; { $practice }: an amount, or
 # finding-practice-limit where the practice limits something else.
-finding-own-limit = { $what } { $value } (prática: { $practice })
+finding-own-limit = { $what } { $value } (norma: { $practice })
 # As in English
 finding-practice-limit = { $what } { $value }
 # [limits] is a part of the campaign file and stays as it is.
-finding-own-limit-remedy = volte aos limites da prática: apague estes em [limits] no arquivo da campanha
-finding-excluded-by-tester = excluídos pelo responsável pelo ensaio: { counted-intervals }
-finding-excluded-by-tester-remedy = nada a fazer, se o motivo dado no arquivo da campanha se mantém
+finding-own-limit-remedy = volte aos limites da norma: apague estes em [limits] no arquivo da campanha
+finding-excluded-by-tester = excluídos pelo operador: { counted-intervals }
+finding-excluded-by-tester-remedy = nada a fazer, se o motivo registrado se mantém
 
 ## What was tested
 
@@ -303,7 +304,7 @@ section-conditions = Condições
 page-conditions-condition = condição
 page-conditions-limit = limite
 page-conditions-short-name = nome curto
-page-conditions-standing = exigência
+page-conditions-standing = caráter
 page-conditions-observed = observado, todos os intervalos
 page-conditions-set-aside = descartados
 # What is limited. Also within findings.
@@ -315,13 +316,13 @@ limit-irradiance-lowest = irradiância mais baixa no intervalo
 limit-irradiance-highest = irradiância mais alta no intervalo
 limit-irradiance-change = variação da irradiância no intervalo
 limit-wind-mean = vento médio
-limit-wind-gust = vento mantido por mais de dez minutos (descarta a sessão)
+limit-wind-gust = vento mantido por mais de dez minutos (descarta a série)
 limit-solar-time-start = hora solar no início
 limit-solar-time-end = hora solar no fim
 limit-solar-time = hora solar
 limit-interval = duração de um intervalo
-limit-load = água por m² de área de interceptação
-limit-load-tolerance = quanto a carga se pode afastar
+limit-load = água por m² de área de captação
+limit-load-tolerance = desvio admitido da carga
 limit-intervals = intervalos usados
 limit-days = dias com intervalos usados
 limit-r-squared = R² da reta
@@ -329,8 +330,8 @@ limit-r-squared = R² da reta
 standing-requirement = requisito
 standing-recommendation = recomendação
 # The campaign has a limit of its own in place of the practice's.
-standing-own-requirement = próprio, para um requisito
-standing-own-recommendation = próprio, para uma recomendação
+standing-own-requirement = próprio (requisito)
+standing-own-recommendation = próprio (recomendação)
 # As in English
 conditions-about = { $load } ± { $tolerance } %
 conditions-no-line = sem reta
@@ -342,12 +343,12 @@ conditions-not-measured = não medido
 conditions-observed = Observado: do menor ao maior. Um intervalo que não cumpre várias condições é contado em cada uma. Nomes curtos: os das figuras e da tabela de intervalos.
 conditions-r-squared = R² abaixo do seu limite: a norma pede apenas uma nota; este relatório não declara a conformidade.
 # "Own" as in standing-own-requirement.
-conditions-own = Os limites marcados como “próprio” são da campanha e desviam-se da prática.
-conditions-guard = Vale uma banda de guarda: um valor só conta como dentro de um limite se o estiver com toda a sua incerteza, segundo a regra de decisão no fim.
+conditions-own = Os limites marcados como “próprio” são da campanha e diferem dos da norma.
+conditions-guard = Aplica-se uma banda de guarda: um valor só conta como dentro de um limite quando está dentro dele com toda a sua incerteza, segundo a regra de decisão na última seção.
 
 ## Runs
 
-section-runs = Sessões
+section-runs = Séries
 runs-axes = Todas as séries têm os mesmos eixos.
 runs-axes-but-clock = Todas as séries têm os mesmos eixos, exceto o da hora.
 runs-axes-own-start = Todas as séries têm os mesmos eixos; o da hora começa com cada série e tem a mesma duração em todas.
@@ -357,14 +358,14 @@ runs-no-wind = O vento não foi medido.
 runs-no-irradiance = A irradiância não foi medida.
 runs-lanes = Embaixo: intervalos não usados, por motivo, com o seu número.
 runs-predicted = r.m.s.: temperatura da água prevista menos medida, média quadrática.
-run-title = Sessão { $number }, { $date }
+run-title = Série { $number }, { $date }
 run-used = { $used } de { $of } usados
 run-load = { $water } de água, { $load } kg/m²
 run-aimed = orientado a cada { $minutes } min
 # As in English
 run-predicted = r.m.s. { $rms } K
 run-tester = Operador: { $note }
-run-hole = Nenhum intervalo de { $from } a { $to }: aí não há duas leituras da água separadas por { $shortest } a { $longest } minutos.
+run-hole = Nenhum intervalo de { $from } a { $to }: ali não há duas leituras da água separadas por { $shortest } a { $longest } minutos.
 # Read out to those who do not see the figure. { $irradiance }, { $wind }: the next messages.
 run-alt = Painéis em função da hora local do relógio, de { $from } a { $to }: água entre { $coldest } e { $hottest } graus Celsius com a temperatura ambiente; { $irradiance }; { $wind }. Usados e sombreados: { $used } de { counted-intervals }. { $predicted } { $aside }
 run-alt-set-aside = Descartados: { $reasons }.
@@ -372,7 +373,7 @@ run-alt-none-aside = Nada é descartado.
 # As in English
 run-alt-aside = { counted-intervals }, { $reason }
 run-alt-predicted = A temperatura da água prevista e a medida diferem em { $rms } kelvins, média quadrática.
-run-alt-not-predicted = A reta nada prevê para esta sessão.
+run-alt-not-predicted = A reta nada prevê para esta série.
 run-alt-irradiance = irradiância entre { $lowest } e { $highest } watts por metro quadrado
 run-alt-no-irradiance = irradiância não medida
 run-alt-wind = vento entre { $lowest } e { $highest } metros por segundo
@@ -411,8 +412,8 @@ reason-irradiance-unsteady = o sol estava instável
 reason-wind-high = havia vento demais
 reason-outside-solar-window = era cedo demais ou tarde demais no dia solar
 reason-reading-gap = faltavam leituras
-reason-excluded-by-tester = o responsável pelo ensaio excluiu o trecho
-reason-not-cloudless = o responsável pelo ensaio não declara que o céu estava sem nuvens
+reason-excluded-by-tester = o operador excluiu o trecho
+reason-not-cloudless = o operador não declara que o céu estava sem nuvens
 lane-water-below-window = fria
 lane-water-above-window = quente
 lane-ambient-out-of-range = ar
@@ -429,13 +430,13 @@ lane-not-normalised = sem irrad.
 ## Regression and uncertainty
 
 section-regression = Regressão e incerteza
-regression-none = Não se pode ajustar uma reta: são precisos pelo menos três intervalos usados com irradiância, a diferenças de temperatura distintas.
+regression-none = Não se pode ajustar uma reta: são necessários pelo menos três intervalos usados com irradiância, com diferenças de temperatura distintas.
 regression-method = Mínimos quadrados ordinários de Ps em função de Td sobre os intervalos usados de todas as séries, todos com o mesmo peso. P = m·c·(T2 − T1)/Δt com c = 4186 J/(kg K) e o tempo real; Ps = P·700/G com a irradiância média G do intervalo; Td = temperatura média da água menos a do ambiente. As médias são ponderadas pelo tempo.
 # Labels, and what stands beside them.
 regression-line = reta
-regression-intercept = ordenada na origem a
+regression-intercept = coeficiente linear a
 regression-watts = { $value } W, erro-padrão { $error } W
-regression-slope = inclinação b
+regression-slope = coeficiente angular b
 regression-watts-per-kelvin = { $value } W/K, erro-padrão { $error } W/K
 regression-residual = resíduos
 regression-residual-text = desvio-padrão { $deviation } W
@@ -459,10 +460,10 @@ page-uncertainty-sensitivity = sensibilidade
 page-uncertainty-of-rating = u, W
 # As in English
 page-uncertainty-factor = k
-page-uncertainty-part = quota de ±²
+page-uncertainty-part = parcela de ±²
 section-heat-balance = Balanço térmico
 page-balance-quantity = grandeza
-balance-what = A água recebe o que o fogão ganha do sol menos o que perde para o ar: P = g·G − u·Td, com a irradiância G e a diferença de temperatura Td. Assim a potência pode ser dita a qualquer irradiância. A avaliação escala as perdas com o sol; este balanço não.
+balance-what = A água recebe o que o fogão ganha do sol menos o que perde para o ar: P = g·G − u·Td, com a irradiância G e a diferença de temperatura Td. Assim se pode calcular a potência com qualquer irradiância. O resultado padronizado escala as perdas com o sol; este balanço não.
 # Above a column of values. "One day": it was tested on one day only, so it is no 95 % range.
 balance-spread = ± de 95 %: dispersão, dias, instrumentos
 balance-spread-one-day = ± de um dia: dispersão, instrumentos
@@ -479,10 +480,10 @@ balance-value = { $value } ± { $half_width }
 # { $range }: lowest and highest of the intervals.
 balance-rests-on = Baseia-se em { counted-intervals } em { counted-days } com leituras confiáveis, com { $mean } W/m² em média ({ $range } W/m²). Os limites de tempo atmosférico e de hora não se aplicam aqui; aplicam-se os da temperatura da água, as exclusões do operador e, onde a irradiância é estimada, o céu sem nuvens.
 balance-counts-vessels = Aqui o ganho, a perda e a potência são da água e dos recipientes, que contam com { $heat } J/K: { $basis }. Tudo o mais que este relatório diz de potência, panelas e meses é só da água.
-balance-scaling-adds = Com esta perda, escalar a avaliação em proporção de { $mean } W/m² para 700 W/m² acrescenta { $power } W a Ps(50).
-balance-scaling-takes = Com esta perda, escalar a avaliação em proporção de { $mean } W/m² para 700 W/m² tira { $power } W a Ps(50).
-balance-caption = A faixa é a do balanço de incerteza; onde as simulações vão mais longe, a tabela dá o extremo mais afastado.
-balance-caption-one-day = A faixa é de um só dia, portanto não é de 95 %; é a do balanço de incerteza e, onde as simulações vão mais longe, a tabela dá o extremo mais afastado.
+balance-scaling-adds = Com esta perda, a escala proporcional do resultado de { $mean } W/m² para 700 W/m² acrescenta { $power } W a Ps(50).
+balance-scaling-takes = Com esta perda, a escala proporcional do resultado de { $mean } W/m² para 700 W/m² tira { $power } W de Ps(50).
+balance-caption = A banda é a do balanço de incerteza; onde as simulações vão mais longe, a tabela dá o extremo mais afastado.
+balance-caption-one-day = A banda é de um só dia, portanto não é de 95 %; é a do balanço de incerteza e, onde as simulações vão mais longe, a tabela dá o extremo mais afastado.
 # Behind a caption.
 balance-beyond = Intervalos além das bordas: { $count }.
 # Read out to those who do not see the figure.
@@ -494,9 +495,9 @@ balance-key-used = no ajuste ({ $count })
 balance-key-others = outros ({ $count })
 balance-key-line = g − u·Td/G, banda de 95 % com instrumentos
 balance-key-line-one-day = g − u·Td/G, banda de um só dia com instrumentos
-balance-none-irradiance = Não se podem ajustar ganho e perda: a irradiância não foi medida.
-balance-none-few = Não se podem ajustar ganho e perda: são precisos pelo menos três intervalos com leituras fiáveis; encontrados: { $intervals }.
-balance-none-alike = Não se podem distinguir ganho e perda: a diferença de temperatura e a irradiância mantiveram quase a mesma razão em todos os intervalos.
+balance-none-irradiance = Não se pode ajustar ganho e perda: a irradiância não foi medida.
+balance-none-few = Não se pode ajustar ganho e perda: são necessários pelo menos três intervalos com leituras confiáveis; encontrados: { $intervals }.
+balance-none-alike = Não se pode distinguir ganho e perda: a diferença de temperatura e a irradiância mantiveram quase a mesma razão em todos os intervalos.
 balance-source = Mínimos quadrados ordinários de P em função de G e Td sem termo constante, todos os intervalos com o mesmo peso. Segundo Funk e Larson 1998 (Solar Energy 62, 63–68); não é um ensaio segundo a ISO 9806. Razão optotérmica: Lahkar, Bhamu e Samdarshi 2012 (Applied Energy 99, 491–495).
 
 ## Cooking
@@ -538,9 +539,9 @@ section-cautions = Avisos de segurança
 
 section-provenance = Desvios, notas e proveniência
 page-deviations = Desvios
-page-tester-notes = Notas do responsável pelo ensaio
-page-notices = Observações da leitura dos arquivos
-page-logs = Como os arquivos de leituras foram lidos
+page-tester-notes = Notas do operador
+page-notices = Avisos da leitura dos registros
+page-logs = Como os registros foram lidos
 page-made-with = Feito com
 page-sources = O que não foi verificado
 # SHA-256: digits that change when a file changes.
@@ -554,7 +555,7 @@ input-outside = { $file }, de fora da pasta da campanha
 
 ## What the campaign file does not say
 
-not-stated = não indicado
+not-stated = sem indicação
 
 ## Kinds of cooker, shapes of aperture
 
@@ -577,7 +578,7 @@ aperture-off-normal = { $shape }, radiação direta a { $degrees }° da sua norm
 
 estimated-clear-sky = por um modelo de céu limpo (Ineichen e Perez 2002)
 estimated-from-horizontal = a partir de um sensor na horizontal (Erbs, Klein e Duffie 1982)
-estimated-station = a partir do arquivo de leituras de uma estação próxima
+estimated-station = a partir do registro de uma estação próxima
 estimated-solar-panel = a partir da corrente de curto-circuito de um painel solar
 
 ## Classes of instruments
@@ -599,11 +600,11 @@ class-pt100-a = Pt100, classe A
 class-pt100-b = Pt100, classe B
 class-kitchen-thermometer = termômetro de cozinha
 class-oven-dial = termômetro de forno de ponteiro
-class-measuring-jug = jarro graduado
+class-measuring-jug = jarra graduada
 class-platform-scale = balança de plataforma
 class-kitchen-scale = balança de cozinha
 class-watch = relógio, lido por uma pessoa
-class-logger = relógio de um coletor de dados
+class-logger = relógio de um registrador de dados
 # What the uncertainty of a class follows from. 95 %: level of confidence.
 basis-for-95-percent = ± { $limit } % para 95 %
 basis-within-percent = dentro de ± { $limit } %
@@ -636,7 +637,7 @@ tested-cooker = Fogão
 tested-name = nome
 tested-identification = identificação
 tested-type = tipo
-tested-area = área de interceptação
+tested-area = área de captação
 # As in English
 tested-area-text = { $area } m²
 tested-aperture = abertura
@@ -651,7 +652,7 @@ tested-cost-text = { $cost } { $currency }
 tested-cost-no-currency = { $cost } (moeda não indicada)
 tested-load = Carga
 tested-water = água
-tested-per-area = por área de interceptação
+tested-per-area = por área de captação
 tested-per-area-text = { $load } kg/m² (norma: { $practice } kg/m²)
 tested-per-area-own = { $load } kg/m² (limite próprio: { $own } kg/m²)
 tested-vessels = recipientes
@@ -685,8 +686,8 @@ tested-method = método
 tested-method-text = ASAE { $procedure }, testing and reporting solar cooker performance
 tested-dates = datas
 tested-dates-text = { $dates }, { $runs ->
-        [one] { $runs } sessão
-       *[other] { $runs } sessões
+        [one] { $runs } série
+       *[other] { $runs } séries
     }
 tested-tracking = orientação
 # { $minutes }: a number, or a list of numbers.
@@ -695,7 +696,7 @@ tested-issued = relatório emitido
 tested-parties = Laboratório e cliente
 tested-laboratory = laboratório
 tested-laboratory-not-stated = nome e endereço não indicados
-tested-tester = ensaiado por
+tested-tester = operador
 tested-authorised = autorizado por
 tested-client = cliente
 tested-contact = contato do cliente
@@ -703,7 +704,7 @@ tested-client-data = fornecido pelo cliente
 tested-sampling = amostragem
 tested-not-sampled = sem indicação; ensaiado como recebido, sem amostragem
 tested-others = resultados externos
-tested-others-station = irradiância, do arquivo de leituras de uma estação próxima
+tested-others-station = irradiância, do registro de uma estação próxima
 tested-stated-note = Os dados do fogão, da carga, do local, do laboratório e do cliente são os indicados pelo operador e não foram verificados; os erros deles, e os das incertezas indicadas, passam para os resultados. Os resultados referem-se ao fogão como recebido.
 
 ## What was tested: instruments
@@ -727,7 +728,7 @@ instrument-estimated = { $instrument }, { $way }
 instrument-estimated-uncertainty = { $uncertainty }; { $budget }
 instrument-uncertainty-of-model = a do modelo; { $budget }
 # { $budget }: where it stands.
-budget-in-section = capítulo { $section }
+budget-in-section = seção { $section }
 budget-in-own-report = o balanço de incerteza está no seu próprio relatório
 instrument-by-class = pela sua classe, { $basis }
 instrument-by-eye = a olho, escala de Beaufort (WMO-No. 8)
@@ -760,19 +761,19 @@ budget-reading = leitura da temperatura da água
 budget-reading-text = { $deviation } W por intervalo, { $intervals ->
         [one] { $intervals } intervalo
        *[other] { $intervals } intervalos
-    }; mais que a dispersão que se viu
+    }; mais que a dispersão observada
 budget-days = intervalos e dias
 budget-days-text = { $days ->
-        [one] { $days } dia, deixado de fora
-       *[other] cada um de { $days } dias, deixado de fora por sua vez
+        [one] { $days } dia, omitido
+       *[other] cada um de { $days } dias, omitido um de cada vez
     }
 budget-per-percent = W por %
 budget-per-kelvin = W por K
 # As in English
 budget-percent = { $share } %
 budget-tiny = outras, cada uma abaixo de { $share } %
-budget-offset-of = { $known }; dela, o erro constante
-budget-scale = { $percent } % contando a partir de { $about }, a outra parte da mesma incerteza
+budget-offset-of = { $known }; disso, o erro constante
+budget-scale = { $percent } % da distância a { $about }, a outra parte da mesma incerteza
 # { $uncertainty }: "0.5 K" or "3 % of the reading".
 budget-stated = { $uncertainty }, conforme indicado
 # { $class }: one of the messages that begin with class-; { $basis }: one that begins with basis-.
@@ -896,9 +897,9 @@ limits-most-other = A maior parte do ± vem do calor específico da água e do r
 
 ## Regression and uncertainty: days, neighbours and single intervals
 
-days-one = Todos os intervalos usados são de um só dia: não se pode dizer quanto os dias diferem, por isso tal não está na incerteza. Outro dia pode muito bem dar um valor fora da faixa indicada.
-days-too-few-intervals = Intervalos de menos para distinguir os dias da dispersão; quanto os dias diferem não está na incerteza.
-days-no-scatter = Os intervalos estão nas retas dos seus dias sem qualquer dispersão, por isso os dias não podem ser testados.
+days-one = Todos os intervalos usados são de um só dia: não se pode dizer quanto os dias diferem, por isso isso não está na incerteza. Outro dia pode muito bem dar um valor fora da faixa indicada.
+days-too-few-intervals = Há intervalos de menos para distinguir os dias da dispersão; quanto os dias diferem não está na incerteza.
+days-no-scatter = Os intervalos estão nas retas dos seus dias sem nenhuma dispersão, por isso os dias não podem ser testados.
 # As in English
 days-test = F({ $between }, { $within }) = { $statistic }, { $p }
 # { $numbers }: days-numbers. One of days-left-out and days-left-out-two follows
@@ -920,7 +921,7 @@ neighbours-share = Durbin–Watson dentro das séries d = { $statistic } (2: ind
 neighbours-by-turns = Durbin–Watson dentro das séries d = { $statistic } (2: independentes), bilateral { $p }: os erros de intervalos vizinhos se alternam mais do que explica a leitura da água que têm em comum; reorientar o fogão a cada dois intervalos produz esse efeito.
 neighbours-not-shown = Durbin–Watson dentro das séries d = { $statistic } (2: independentes), bilateral { $p }: nenhuma autocorrelação demonstrada.
 influential = Intervalos influentes (distância de Cook > 4/n), nenhum removido: { $intervals }.
-influential-more = Intervalos influentes (distância de Cook > 4/n), nenhum removido: { $intervals }; e mais { $more }.
+influential-more = Intervalos influentes (distância de Cook > 4/n), nenhum removido: { $intervals }; mais { $more }.
 influential-one = { $date } { $time } ({ $distance }; sem ele { $power } W)
 
 ## Provenance
@@ -928,11 +929,11 @@ influential-one = { $date } { $time } ({ $distance }; sem ele { $power } W)
 # { $limit }: a key of the campaign file, with its value; { $what }: a message that begins
 # with limit-.
 deviation-limit = Limite próprio: { $what } { $limit }.
-# guard = true está escrito no ficheiro da campanha e fica como está.
+# guard = true está escrito no arquivo da campanha e fica como está.
 deviation-guard = Regra de decisão própria: a incerteza conta contra cada limite, o que a norma não pede.
 # { $from }, { $to }: times. { $reason }: the tester's own words.
-deviation-excluded = { $run }: de { $from } a { $to } excluído pelo responsável pelo ensaio: { $reason }.
-deviation-excluded-no-reason = { $run }: de { $from } a { $to } excluído pelo responsável pelo ensaio: nenhum motivo dado.
+deviation-excluded = { $run }: de { $from } a { $to } excluído pelo operador: { $reason }.
+deviation-excluded-no-reason = { $run }: de { $from } a { $to } excluído pelo operador: nenhum motivo indicado.
 deviation-findings = Veja também as deficiências no início deste relatório.
 deviation-interval = Duração do intervalo: aceitam-se { $shortest } a { $longest } s, com a potência calculada sobre o tempo real; a norma pede { $practice } s.
 # Labels stand at the left; there is room for 20 letters.
@@ -970,12 +971,12 @@ memory-efficiency = Kumar, Vishwanath e Gupta 2012 (exergia máxima; viu-se o re
 memory-food = Chen 1985 e o ASHRAE Handbook, Refrigeration (calores específicos dos alimentos)
 memory-cautions = ISO 13732-1:2006 (queimaduras); Ciochetti e Metcalf 1984 (pasteurização)
 report-end = Fim do relatório { $number }
-balance-one-day = tudo foi medido num só dia, ou em dias dos quais nenhum pode ficar de fora, por isso as faixas do ganho e da perda não são faixas de 95 %
+balance-one-day = tudo foi medido em um só dia, ou em dias dos quais nenhum pode ser omitido, por isso as faixas do ganho e da perda não são faixas de 95 %
 balance-one-day-remedy = ensaie em outros dias
-balance-irradiance-hardly-varied = a irradiância quase não variou ({ $range } W/m²): o ganho e a perda distinguem-se só pela temperatura da água, e o que se diz de outra irradiância assenta no modelo
+balance-irradiance-hardly-varied = a irradiância quase não variou ({ $range } W/m²): o ganho e a perda se distinguem só pela temperatura da água, e o que se diz de outra irradiância baseia-se no modelo
 balance-irradiance-hardly-varied-remedy = ensaie com sol mais fraco e com sol mais forte
 balance-loss-not-shown = a perda é de { $loss } W/K e pode ser nula ({ $range } W/K)
-balance-loss-not-shown-remedy = ensaie numa faixa mais larga de temperaturas da água, e em mais dias
+balance-loss-not-shown-remedy = ensaie em uma faixa mais larga de temperaturas da água, e em mais dias
 cooking-opinion = Os tempos, as quantidades e os meses desta seção, e o tempo de aquecimento no início deste relatório, são uma interpretação: decorrem do ensaio e das suposições abaixo, e não foram medidos.
 
 ## What it means for cooking
@@ -1036,12 +1037,12 @@ year-axis-water = água pasteurizada por dia, L
 year-alt = Dois gráficos de barras sobre os meses do ano. { $months }.
 year-alt-month = { $month }: { $heat } MJ ({ $heats }) por dia, { $water } L ({ $waters })
 fuel-name = combustível
-fuel-heat = calor num dia de céu limpo
+fuel-heat = calor em um dia de céu limpo
 fuel-heat-text = { $heat } MJ, a média dos meses acima
 fuel-value = poder calorífico inferior
-fuel-stove = rendimento do fogão a combustível
-fuel-days = dias num ano
-fuel-result = Com estas suposições, todas elas do responsável pelo ensaio, o mesmo calor consumiria, por estimativa, { $best } kg de { $fuel } num ano ({ $range } kg só pela incerteza da avaliação). Só se poupa na medida em que o fogo realmente não é aceso; nada é prometido.
+fuel-stove = eficiência do fogão a combustível
+fuel-days = dias em um ano
+fuel-result = Com estas suposições, todas do operador, o mesmo calor consumiria, por estimativa, { $best } kg de { $fuel } em um ano ({ $range } kg só pela incerteza do resultado). Só se economiza na medida em que o fogo realmente não é aceso; nada é prometido.
 
 ## Cautions
 #
@@ -1051,21 +1052,21 @@ fuel-result = Com estas suposições, todas elas do responsável pelo ensaio, o 
 caution-first = Os regulamentos locais, e a prática de quem tem licença para trabalhar segundo eles, vêm antes de tudo o que está neste relatório. O relatório avalia calor; não é uma declaração sobre a segurança do fogão nem dos alimentos.
 caution-governs = Até que uma pessoa que fale português tenha conferido esta tradução, vale o texto em inglês.
 caution-burns-title = Queimaduras e escaldaduras
-caution-burns-text = A panela, a sua tampa, a cobertura transparente, a grelha e o vapor estão quentes o bastante para queimar ao menor toque, muito antes de a água ferver: o metal nu queima a cerca de 65 °C em menos de um segundo e a cerca de 51 °C em menos de um minuto. Use luvas secas, abra a tampa para o lado oposto a si, faça sombra sobre o fogão e deixe a panela repousar antes de a carregar. O vidro quente racha quando a água fria o toca, e um tubo estreito pode lançar para fora a água a ferver.
+caution-burns-text = A panela, a sua tampa, a cobertura transparente, a grelha e o vapor estão quentes o bastante para queimar ao menor toque, muito antes de a água ferver: o metal nu queima a cerca de 65 °C em menos de um segundo e a cerca de 51 °C em menos de um minuto. Use luvas secas, abra a tampa para o lado oposto a você, faça sombra sobre o fogão e deixe a panela repousar antes de carregá-la. O vidro quente racha quando água fria o toca, e um tubo estreito pode lançar para fora a água fervendo.
 caution-light-title = Luz concentrada e ofuscamento
 caution-light-text = Nunca olhe para o foco, nem para o sol ou para a sua imagem em um refletor ou painel: não há óculos de sol que tornem isso seguro, e lentes escuras não bastam perto do foco. Mantenha a cabeça e as mãos fora do feixe de luz. Vire o refletor para longe do sol, ou faça sombra sobre ele, antes de pegar na panela. Lembre-se de que ele pode ofuscar vizinhos, motoristas e quem passa.
 caution-fire-title = Fogo
-caution-fire-text = Um refletor mantém o seu foco enquanto o sol se move, e assim pode pôr fogo a capim seco, pano, madeira ou a uma parede para a qual não estava virado uma hora antes. Monte-o em chão nu, longe de tudo o que arde, tenha água ou areia à mão, e cubra o refletor ou vire-o para baixo quando não está em uso, também dentro de casa e quando guardado. Nunca ponha água em gordura em chamas: cubra a gordura.
+caution-fire-text = Um refletor mantém o seu foco enquanto o sol se move, e assim pode pôr fogo em capim seco, pano, madeira ou em uma parede para a qual não estava virado uma hora antes. Monte-o em chão nu, longe de tudo o que pega fogo, tenha água ou areia à mão, e cubra o refletor ou vire-o para baixo quando não está em uso, também dentro de casa e quando guardado. Nunca jogue água em gordura em chamas: cubra a gordura.
 caution-unattended-title = Nunca sem vigilância
 caution-unattended-text = Alguém que conhece os perigos fica junto do fogão, orienta-o e vigia a panela. Uma panela que ferveu até secar aquece demais, racha ou pega fogo; um frasco fechado ou uma tampa presa com força pode explodir.
 caution-children-title = Crianças e animais
 caution-children-text = Mantenha crianças e animais fora de uma linha marcada em volta do fogão. Eles não veem o foco, e este pode estar à altura dos seus olhos.
 caution-wind-title = Vento
-caution-wind-text = Um refletor é como a vela de um barco. Ponha-lhe pesos ou amarre-o, e guarde-o antes do vento forte: quando tomba, derrama água a ferver e lança o seu foco para outro lugar.
+caution-wind-text = Um refletor é como a vela de um barco. Coloque pesos nele ou amarre-o, e guarde-o antes do vento forte: quando tomba, derrama água fervendo e lança o seu foco para outro lugar.
 caution-materials-title = Sol, calor e materiais
-caution-materials-text = Quem ensaia fica horas ao sol: chapéu, sombra, água e pausas. Não use tinta, película, cola nem metal galvanizado que aqueça perto dos alimentos ou que emita gases ou vapores; aqueça um fogão novo uma vez sem alimentos, ao ar livre.
+caution-materials-text = Quem ensaia fica horas ao sol: chapéu, sombra, água e pausas. Não use tinta, película, cola nem metal galvanizado que aqueça perto dos alimentos ou que solte gases ou fumaça; aqueça um fogão novo uma vez sem alimentos, ao ar livre.
 caution-food-title = Segurança dos alimentos
-caution-food-text = As bactérias multiplicam-se depressa entre 5 °C e 60 °C. Os alimentos não podem ficar nessa faixa mais de duas horas no total, uma hora onde o ar está acima de 32 °C; um fogão que aquece devagar, ou uma nuvem, pode fazê-los passar desse limite, e voltar a aquecê-los não desfaz o que já se formou até então. Meça dentro do alimento: pelo menos 74 °C em todo ele. Mantenha os alimentos quentes a 60 °C ou mais. Na dúvida, ponha no lixo.
+caution-food-text = As bactérias se multiplicam depressa entre 5 °C e 60 °C. Os alimentos não podem ficar nessa faixa mais de duas horas no total, uma hora onde o ar está acima de 32 °C; um fogão que aquece devagar, ou uma nuvem, pode fazê-los passar desse limite, e reaquecê-los não desfaz o que já se formou até então. Meça dentro do alimento: pelo menos 74 °C em todo ele. Mantenha os alimentos quentes a 60 °C ou mais. Na dúvida, jogue fora.
 caution-water-title = Água de beber
 caution-water-text = O calor mata germes; a fervura não remove produtos químicos, sal nem sujeira. Leve toda a água à fervura plena e mantenha-a fervendo por um minuto, acima de 1500 m por três. Com menos calor, demora mais e é menos seguro: 65 °C por seis minutos é o que se chama de pasteurizado, e os vírus morrem apenas devagar entre 60 °C e 65 °C. Deixe a água esfriar coberta, no recipiente em que foi aquecida.
 caution-sources = Fontes. Queimaduras: ISO 13732-1:2006. Alimentos: USDA FSIS, zona de perigo de 40 a 140 °F, regra das duas horas e temperaturas mínimas seguras, das quais 74 °C, a de aves e sobras, é a mais alta; OMS, Cinco Chaves para uma Alimentação mais Segura, 5 °C a 60 °C. Água: conselho da US EPA para ferver a água (1 min, 3 min acima de 5000 pés), tal como citado em Emerging Infectious Diseases 31(8), 2025; WHO/FWC/WSH/15.02; Ciochetti e Metcalf 1984, Appl. Environ. Microbiol. 47. Tudo o mais: prática comum.
@@ -1092,17 +1093,17 @@ notice-unit-assumed = “{ $header }” em { $unit }
 notice-beyond-calibration = { $log }: { $readings ->
         [one] { $readings } leitura
        *[other] { $readings } leituras
-    } na coluna “{ $column }” para além dos pontos da sua calibração, pela reta mais próxima
-notice-quantity-in-both = { $quantity } consta de { $log } e de { $weather }; vale a que foi medida ao lado do fogão
+    } na coluna “{ $column }” além dos pontos da sua calibração, pela reta mais próxima
+notice-quantity-in-both = { $quantity } está em { $log } e em { $weather }; vale a medida ao lado do fogão
 notice-weather-in-part = { $weather } só cobre uma parte de { $log }; verifique os relógios dos dois (time_zone, weather_clock_offset_s)
 # { $parts } and { $readings } are a notice-log-parts and a notice-log-readings.
 notice-log-split-bounded = { $log }: dividido em { $runs ->
-        [one] { $runs } sessão
-       *[other] { $runs } sessões
-    } por data e lacuna, cada uma do início da sessão ao seu fim; não entram { $parts } e { $readings }
+        [one] { $runs } série
+       *[other] { $runs } séries
+    } por data e lacuna, cada uma do início da série ao seu fim; não entram { $parts } e { $readings }
 notice-log-split-rising = { $log }: dividido em { $runs ->
-        [one] { $runs } sessão
-       *[other] { $runs } sessões
+        [one] { $runs } série
+       *[other] { $runs } séries
     } por data e lacuna, cada uma da água mais fria à mais quente, onde a temperatura sobe { $rise } K ou mais; não entram { $parts } e { $readings }
 notice-log-parts = { $count ->
         [one] { $count } parte
@@ -1113,34 +1114,34 @@ notice-log-readings = { $count ->
        *[other] { $count } leituras
     }
 notice-fault-values = { $log }: { $cells ->
-        [one] { $cells } valor de falha na coluna “{ $column }” tomado
-       *[other] { $cells } valores de falha na coluna “{ $column }” tomados
-    } como em falta; verifique as ligações do sensor
+        [one] { $cells } valor de falha na coluna “{ $column }” tratado
+       *[other] { $cells } valores de falha na coluna “{ $column }” tratados
+    } como ausente; verifique as ligações do sensor
 notice-unbelievable = { $readings ->
-        [one] { $log }: { $readings } leitura na coluna “{ $column }” não pode ser verdadeira ({ $values } { $unit }) e é tomada como em falta; verifique o sensor
-       *[other] { $log }: { $readings } leituras na coluna “{ $column }” não podem ser verdadeiras ({ $values } { $unit }) e são tomadas como em falta; verifique o sensor
+        [one] { $log }: { $readings } leitura na coluna “{ $column }” não pode ser verdadeira ({ $values } { $unit }) e é tratada como ausente; verifique o sensor
+       *[other] { $log }: { $readings } leituras na coluna “{ $column }” não podem ser verdadeiras ({ $values } { $unit }) e são tratadas como ausentes; verifique o sensor
     }
-notice-sensors-apart = { $log }: os sensores de { $quantity } afastam-se mais de { $apart } K em { $readings ->
+notice-sensors-apart = { $log }: os sensores de { $quantity } diferem em mais de { $apart } K em { $readings ->
         [one] { $readings } momento
        *[other] { $readings } momentos
     }; usa-se a sua média: verifique se nenhum falhou
 notice-sensors-incomplete = { $log }: em { $readings ->
         [one] { $readings } momento
        *[other] { $readings } momentos
-    } um dos sensores de { $quantity } não tem leitura; a média dos outros dá aí um salto se eles diferem
-notice-long-run = { $log }: as leituras abrangem { $days } dias, uma sessão é um aquecimento num dia; verifique as datas, defina início e fim, ou split = "daily"
+    } um dos sensores de { $quantity } não tem leitura; a média dos outros dá um salto ali, se eles diferem
+notice-long-run = { $log }: as leituras abrangem { $days } dias, uma série é um aquecimento em um dia; verifique as datas, defina início e fim, ou split = "daily"
 notice-above-boiling = { $log }: a água chega a { $highest }, acima do seu ponto de ebulição de { $boiling } aqui; verifique o sensor, a altitude ou a pressão
 notice-odd-noon = { $log }: o meio-dia solar cai às { $noon } pelo relógio; verifique a longitude (leste positivo) e o fuso horário
 notice-column-not-found = { $log }: nenhuma coluna foi entendida como { $quantity }, que conta como não medida; não lidas: { $ignored }; se uma delas a contém, indique-a em [columns]
 # { $files }: a list. --allow-outside is written on the command line and stays as it is.
-notice-outside = lido de fora da pasta da campanha, como permitiu quem fez isto (--allow-outside): { $files }
+notice-outside = lido de fora da pasta da campanha, como permitiu quem o gerou (--allow-outside): { $files }
 notice-trimmed = { $log }: { $readings ->
-        [one] { $readings } leitura antes do início da sessão ou depois do seu fim omitida
-       *[other] { $readings } leituras antes do início da sessão ou depois do seu fim omitidas
+        [one] { $readings } leitura antes do início da série ou depois do seu fim omitida
+       *[other] { $readings } leituras antes do início da série ou depois do seu fim omitidas
     }
 notice-no-intervals = { $log }: não há duas leituras da água separadas por { $shortest } a { $longest } minutos, por isso não há intervalo; meça em passos que somem { $minutes } minutos
 notice-idle-exclusion = { $log }: o trecho excluído de { $from } a { $to } não toca nenhum intervalo; verifique as suas horas
-notice-stall = { $log }: a água ganha menos de metade do que a reta indica, de { $spans }, como sob uma nuvem, onde se declara que o céu estava sem nuvens; consulte as suas notas, e verifique a orientação
+notice-stall = { $log }: a água ganha menos da metade do que a reta indica, de { $spans }, como sob uma nuvem, onde se declara que o céu estava sem nuvens; consulte as suas notas, e verifique a orientação
 # A span of clock times: from 11:20 to 11:40.
 notice-span = { $from } a { $to }
 # Food safety: as careful as the cautions. { $zone } is danger-zone.
@@ -1152,11 +1153,11 @@ danger-expected-never = não se espera que a carga ensaiada chegue a { $hot }
 danger-expected = espera-se que a carga ensaiada demore cerca de { $time } para chegar a { $hot } ({ $shortest } a { $longest })
 danger-expected-open = espera-se que a carga ensaiada demore cerca de { $time } para chegar a { $hot } ({ $shortest } ou mais, ou que não chegue lá)
 # What the line says, within the sentences above.
-notice-above-film = à temperatura ambiente a reta absorve { $share } % da luz solar interceptada, mais do que uma película refletora devolve (86 %; prática comum, sem fonte publicada); verifique a área de interceptação, a massa de água e a irradiância
+notice-above-film = à temperatura ambiente, a reta dá { $share } % da luz solar interceptada, mais do que uma película refletora devolve (86 %; prática comum, sem fonte publicada); verifique a área de captação, a massa de água e a irradiância
 # { $taken } is a list of notice-instrument-taken.
 notice-instruments-assumed = incerteza não indicada, por isso toma-se o instrumento mais cauteloso: { $taken }; indique a classe ou a incerteza em [instruments]
 notice-instrument-taken = { $quantity } com { $class }
-notice-date-differs = { $log }: a data da sessão é dada como { $stated }, as suas leituras começam em { $found }; valem as leituras
+notice-date-differs = { $log }: a data da série é dada como { $stated }, as suas leituras começam em { $found }; valem as leituras
 
 ## How the logs were read
 
@@ -1206,19 +1207,19 @@ log-column-corrected = { $quantity } ({ $found_by }), { $unit } ({ $unit_from })
 found-campaign-file = arquivo da campanha
 found-header = cabeçalho
 found-synonym = sinônimo
-found-elimination = não há outra coisa num arquivo meteorológico
+found-elimination = única possibilidade em um arquivo meteorológico
 unit-header = cabeçalho
 unit-units-row = linha de unidades
 unit-campaign-file = arquivo da campanha
 unit-cells = células
-unit-assumed = não indicada, suposta
+unit-assumed = sem indicação, suposta
 corrected-vessel = recipiente { $vessel }, { $load }
 corrected-sensitivity = sensibilidade { $sensitivity } { $unit } por W/m²
 corrected-line-plus = calibrado: leitura × { $gain } + { $offset } { $unit }
 corrected-line-minus = calibrado: leitura × { $gain } − { $offset } { $unit }
 corrected-points = calibrado por pontos, { $unit }: { $points }
 # How the file is written: what it is, then what separates its cells.
-written-sheet = folha de cálculo, folha “{ $sheet }”
+written-sheet = planilha, folha “{ $sheet }”
 written-text = { $encoding }, células separadas por { $delimiter }
 written-gzip = gzip, { $encoding }, células separadas por { $delimiter }
 encoding-marked = { $name } com marca de ordem de bytes
@@ -1239,12 +1240,12 @@ time-date-and-time = data e hora
 # As in English
 time-ordered = { $order } ({ $from })
 time-clock-only = hora do relógio, a primeira em { $date }
-time-stopwatch = tempo decorrido desde o início da sessão
+time-stopwatch = tempo decorrido desde o início da série
 time-since-1970 = { $unit } desde 1970
-time-serial = dias de folha de cálculo desde 1899-12-30
-time-elapsed = { $unit } decorridos desde o início da sessão
+time-serial = dias de planilha desde 1899-12-30
+time-elapsed = { $unit } decorridos desde o início da série
 zone-epoch = UTC (desde 1970)
-zone-start = o do início da sessão
+zone-start = o do início da série
 zone-offsets = diferença para UTC em cada linha
 # { $zone } is a name such as Europe/Madrid, { $from } where it stands.
 # As in English
@@ -1260,7 +1261,7 @@ order-only-days = a única ordem em que cada linha é um dia
 order-first-row = a primeira linha
 order-same-day = o mesmo dia em qualquer ordem
 order-only-following = a única ordem em que os dias se seguem
-order-run-date = a data da sessão
+order-run-date = a data da série
 order-year-month-day = ano-mês-dia
 order-day-month-year = dia-mês-ano
 order-month-day-year = mês-dia-ano
@@ -1274,8 +1275,9 @@ figure-difference = diferença de temperatura Td, água menos ambiente, K
 # Upright, up to 45 letters.
 figure-power = potência de cozimento padronizada Ps, W
 figure-power-estimated = Ps, W, com irradiância estimada
-figure-power-short = STILL TO TRANSLATE
-figure-power-short-estimated = STILL TO TRANSLATE
+# As in English
+figure-power-short = Ps, W
+figure-power-short-estimated = Ps, W, estimada
 # In an empty figure.
 figure-no-interval = nenhum intervalo completo, por isso não há nada a mostrar
 figure-nothing-to-plot = irradiância não medida, por isso não há nada a mostrar
@@ -1300,10 +1302,10 @@ figure-day = { $day } de { $month }
 # Beside a curve.
 figure-water = água
 figure-ambient = ambiente
-figure-boils = STILL TO TRANSLATE
-figure-below-boiling = STILL TO TRANSLATE
-figure-above-ambient = STILL TO TRANSLATE
-figure-estimated = STILL TO TRANSLATE
+figure-boils = ferve a { $at }
+figure-below-boiling = ebulição − { $margin } K
+figure-above-ambient = ambiente + { $margin } K
+figure-estimated = estimativa
 
 # The comparison of several campaigns, in the order of its pages.
 #
@@ -1316,16 +1318,19 @@ figure-estimated = STILL TO TRANSLATE
 comparison-kind = Comparação de fogões solares
 # In place of a title that would be too long.
 # How many campaigns, always several, of how many cookers.
-comparison-count = STILL TO TRANSLATE
+comparison-count = { $cookers ->
+        [one] { $campaigns } campanhas de um fogão
+       *[other] { $campaigns } campanhas de { $cookers } fogões
+    }
 # { $sites }: a list of names of places, or comparison-sites. { $dates }: a date, or
 # comparison-dates.
 comparison-sites = { $count } locais
 # In place of a long list of those who tested.
-comparison-authors = STILL TO TRANSLATE
-comparison-statement = Os resultados dizem respeito apenas aos fogões tal como foram ensaiados. Reproduzir somente na íntegra.
+comparison-authors = { $count } operadores
+comparison-statement = Os resultados referem-se apenas aos fogões tal como foram ensaiados. Reprodução permitida somente na íntegra.
 # At the head of every page.
 comparison-mark-mixed = Procedimentos ou limites diferentes
-comparison-mark-not-valid = STILL TO TRANSLATE
+comparison-mark-not-valid = Em parte não válido
 comparison-mark-indicative = Em parte indicativo
 comparison-mark-invented = Dados inventados, para demonstração
 comparison-end = Fim do relatório { $number }
@@ -1333,123 +1338,141 @@ comparison-end = Fim do relatório { $number }
 ## The web page that leads to the reports of several campaigns
 
 # { $count }: how many reports it leads to.
-index-title = STILL TO TRANSLATE
-index-subtitle = STILL TO TRANSLATE
+index-title = { $count ->
+    [one] Um relatório de ensaio de fogão solar
+   *[other] { $count } relatórios de ensaio de fogões solares
+}
+index-subtitle = Escrito em { $date }
 # { $name }: a campaign.
-index-invented = STILL TO TRANSLATE
-index-some-invented = STILL TO TRANSLATE
-index-statement = STILL TO TRANSLATE
-index-no-rating = STILL TO TRANSLATE
+index-invented = { $name } (dados inventados)
+index-some-invented = Parte dos dados é inventada, para demonstração
+index-statement = Cada resultado refere-se apenas ao fogão tal como foi ensaiado.
+index-no-rating = Nenhuma destas campanhas tem resultado.
 # "compare" is a command.
-index-order = STILL TO TRANSLATE
-page-index-reports = STILL TO TRANSLATE
-index-web-page = STILL TO TRANSLATE
-index-pdf = STILL TO TRANSLATE
-index-results = STILL TO TRANSLATE
-index-intervals = STILL TO TRANSLATE
+index-order = A ordem é a dos números e não diz qual fogão é melhor: as campanhas podem diferir em lugar, tempo atmosférico, carga e instrumentos. Se a diferença entre duas delas é real, o comando “simmerline compare” calcula.
+page-index-reports = Relatórios e dados
+index-web-page = relatório
+index-pdf = relatório em PDF
+index-results = resultados como dados
+index-intervals = tabela de intervalos
 # { $names }: campaigns, with ";" between them.
-index-failed = STILL TO TRANSLATE
-index-caution = STILL TO TRANSLATE
+index-failed = { $count ->
+    [one] De uma campanha não se escreveu relatório
+   *[other] De { $count } campanhas não se escreveu relatório
+}: { $names }. O motivo foi mostrado no terminal.
+index-caution = Superfícies quentes e vapor queimam, o foco pode cegar e provocar incêndios, e estes resultados nada dizem sobre a segurança dos alimentos. Leia os avisos de segurança no relatório antes de cozinhar. Os regulamentos locais e a prática de profissionais licenciados vêm primeiro.
 
 ## Comparison: what campaigns are called
 
 # A campaign's title within a sentence.
-calls-name = STILL TO TRANSLATE
+# As in English
+calls-name = “{ $name }”
 # Some campaigns by the numbers that they have in the comparison: "2", or "1–4, 7".
-calls-numbers = STILL TO TRANSLATE
+calls-numbers = { $count ->
+        [one] nº { $numbers }
+       *[other] nºs { $numbers }
+    }
 
 ## Comparison: its title
 #
 # { $name }, { $first }, { $second }: titles of campaigns. { $power }: verdict-power, or
 # verdict-power-indicative. "Gives" is of standardised cooking power at 50 K.
 
-verdict-power = STILL TO TRANSLATE
-verdict-power-indicative = STILL TO TRANSLATE
-verdict-title-only = STILL TO TRANSLATE
-verdict-title-two = STILL TO TRANSLATE
-verdict-title-two-alike = STILL TO TRANSLATE
-verdict-title-two-untold = STILL TO TRANSLATE
-verdict-title-most = STILL TO TRANSLATE
+# As in English
+verdict-power = { $power } ± { $half_width } W
+verdict-power-indicative = { $power } (apenas indicativo)
+verdict-title-only = Um só resultado válido: { $name }, { $power }
+verdict-title-two = { $first } fornece { $difference } a mais que { $second }
+verdict-title-two-alike = { $first } e { $second } não se distinguem
+verdict-title-two-untold = Não se pode dizer qual fornece mais, { $first } ou { $second }
+verdict-title-most = { $name } fornece mais: { $power }
 # Some cannot be held against it; or none can.
-verdict-title-most-told = STILL TO TRANSLATE
-verdict-title-alone = STILL TO TRANSLATE
-verdict-title-leads-one = STILL TO TRANSLATE
+verdict-title-most-told = { $name } fornece mais, entre as que podem ser comparadas: { $power }
+verdict-title-alone = { $name } tem o resultado mais alto, { $power }, mas não pode ser comparada com as demais
+verdict-title-leads-one = { $name } lidera com { $power }, mas não se distingue de { $second }
 # { $others }: at least two.
-verdict-title-leads = STILL TO TRANSLATE
+verdict-title-leads = { $name } lidera com { $power }, mas outras { $others } não se distinguem dela
 # { $second } gives more by the heat balances, which decide where irradiance differed.
-verdict-title-beaten-by-one = STILL TO TRANSLATE
-verdict-title-beaten = STILL TO TRANSLATE
+verdict-title-beaten-by-one = { $name } tem o resultado mais alto, { $power }, mas com irradiância igual { $second } fornece mais
+verdict-title-beaten = { $name } tem o resultado mais alto, { $power }, mas com irradiância igual outras { $others } fornecem mais
 # Counts of those held against the baseline { $name }.
-verdict-title-baseline = STILL TO TRANSLATE
+verdict-title-baseline = Em relação a { $name } ({ $power }), fornecem mais: { $more }; menos: { $less }; não se distinguem: { $alike }
 # Beside a large number, which is { $minuend } less { $subtrahend }.
-verdict-lead = STILL TO TRANSLATE
-verdict-lead-common = STILL TO TRANSLATE
+verdict-lead = { $minuend } menos { $subtrahend }, Ps(50), com o seu intervalo de 95 %
+verdict-lead-common = { $minuend } menos { $subtrahend }, potência a 700 W/m² e 50 K pelos balanços térmicos, com o seu intervalo de 95 %
 # { $pairs }: at least two.
-verdict-in-all = STILL TO TRANSLATE
-verdict-untold-pairs = STILL TO TRANSLATE
+verdict-in-all = Pares que diferem mais do que o acaso explica: { $shown } de { $pairs }.
+verdict-untold-pairs = { $pairs ->
+        [one] Um par não pode ser comparado
+       *[other] { $pairs } pares não podem ser comparados
+    }: a irradiância diferiu e foi medida em outro plano, ou uma das duas campanhas não tem balanço térmico.
 
 ## Comparison: the ranking
 #
 # Above its plot; then the headers of its columns, which have little room.
 
-ranking-axis = STILL TO TRANSLATE
-page-ranking-campaign = STILL TO TRANSLATE
+ranking-axis = Ps(50), W, com o seu intervalo de 95 %
+page-ranking-campaign = campanha
 # Over letters of groups, of which two campaigns that cannot be told apart have one in common.
-page-ranking-groups = STILL TO TRANSLATE
+page-ranking-groups = não distintas
 # On a terminal: a difference with its interval and what it is of.
-terminal-lead = STILL TO TRANSLATE
+# As in English
+terminal-lead = { $value } W ({ $interval } W): { $label }
 # A header, over ranks.
-terminal-rank = STILL TO TRANSLATE
+terminal-rank = nº
 # Over cells such as "0.94 · 45 · 4", in two lines.
-ranking-rests-on = STILL TO TRANSLATE
+ranking-rests-on = R², intervalos, dias
 # For each square metre of intercept area, as the campaign files state it.
-ranking-per-area = STILL TO TRANSLATE
+# As in English
+ranking-per-area = W/m²
 # { $currency }: as the tester wrote it.
-ranking-per-currency = STILL TO TRANSLATE
-ranking-per-cost = STILL TO TRANSLATE
+# As in English
+ranking-per-currency = W/{ $currency }
+ranking-per-cost = W por unidade de custo
 # Headers of a column of differences.
-ranking-from-first = STILL TO TRANSLATE
-ranking-from-baseline = STILL TO TRANSLATE
+ranking-from-first = menos que a nº 1, W
+ranking-from-baseline = da referência, W
 # Below the ranking.
-ranking-note-brackets = STILL TO TRANSLATE
-ranking-note-all-apart = STILL TO TRANSLATE
+ranking-note-brackets = Uma barra une campanhas que não se distinguem (95 % para todos os { $pairs } pares juntos, Holm); duas sem barra em comum diferem.
+ranking-note-all-apart = Todas se distinguem (95 % para todos os { $pairs } pares juntos, Holm).
 # Below the ranking, a list says of each rank from which others it cannot be told apart.
-ranking-note-alike = STILL TO TRANSLATE
-ranking-note-not-held = STILL TO TRANSLATE
-ranking-note-differences = STILL TO TRANSLATE
-ranking-note-common = STILL TO TRANSLATE
-ranking-note-data = STILL TO TRANSLATE
-page-ranking-continued = STILL TO TRANSLATE
+ranking-note-alike = Abaixo está de quais outras cada campanha não se distingue (95 % para todos os { $pairs } pares juntos, Holm).
+ranking-note-not-held = Um traço no lugar de uma barra: não pode ser comparada com nenhuma outra.
+ranking-note-differences = Diferenças com os seus intervalos de 95 %. Negrito: demonstrada, 95 % para todos os { $pairs } pares juntos (Holm). Cinza: não demonstrada.
+ranking-note-common = *: a irradiância média diferiu, por isso a diferença é a das potências a 700 W/m² e 50 K pelos balanços térmicos.
+ranking-note-data = Todos os pares estão no arquivo de dados.
+page-ranking-continued = continuação
 # Read out where a campaign has no bar.
-page-ranking-alone = STILL TO TRANSLATE
+page-ranking-alone = distingue-se de todas as outras
 # Read out to those who do not see the plot.
-ranking-alt = STILL TO TRANSLATE
+ranking-alt = { $power } W, intervalo de 95 % { $range } W
 # What the marks of the plot mean.
-ranking-key-filled = STILL TO TRANSLATE
-ranking-key-open = STILL TO TRANSLATE
-ranking-key-struck = STILL TO TRANSLATE
+ranking-key-filled = Cheio: conforme.
+ranking-key-open = Vazado: apenas indicativo.
+ranking-key-struck = Riscado: fisicamente impossível, sem posição.
 # { $names }: campaigns, with ";" between them.
-ranking-left-out = STILL TO TRANSLATE
+ranking-left-out = Sem resultado: { $names }.
 # { $level }: one of those that begin with ratings-; { $reasons }: some of the next, in two or
 # three words each.
-status-for = STILL TO TRANSLATE
-status-one-day = STILL TO TRANSLATE
-status-too-few-intervals = STILL TO TRANSLATE
-status-too-few-days = STILL TO TRANSLATE
-status-r-squared-low = STILL TO TRANSLATE
-status-line-not-falling = STILL TO TRANSLATE
-status-no-useful-heat = STILL TO TRANSLATE
-status-extrapolated = STILL TO TRANSLATE
-status-load-off = STILL TO TRANSLATE
-status-wind-not-measured = STILL TO TRANSLATE
-status-wind-estimated = STILL TO TRANSLATE
-status-flat = STILL TO TRANSLATE
-status-irradiance-missing = STILL TO TRANSLATE
-status-plane-not-stated = STILL TO TRANSLATE
-status-impossible-gain = STILL TO TRANSLATE
-status-own-limits-looser = STILL TO TRANSLATE
-status-own-limits-tighter = STILL TO TRANSLATE
-status-excluded = STILL TO TRANSLATE
+# As in English
+status-for = { $level }: { $reasons }
+status-one-day = um só dia
+status-too-few-intervals = intervalos de menos
+status-too-few-days = dias de menos
+status-r-squared-low = R² baixo
+status-line-not-falling = potência não diminui quando a água aquece
+status-no-useful-heat = sem calor útil a 50 K
+status-extrapolated = 50 K não observado
+status-load-off = outra carga
+status-wind-not-measured = vento não medido
+status-wind-estimated = vento estimado a olho
+status-flat = sensor de irradiância na horizontal
+status-irradiance-missing = falta irradiância em algumas séries
+status-plane-not-stated = plano da irradiância sem indicação
+status-impossible-gain = mais calor que energia solar
+status-own-limits-looser = limites menos rigorosos
+status-own-limits-tighter = limites mais rigorosos
+status-excluded = trecho excluído pelo operador
 
 ## Comparison: what each pair comes to
 #
@@ -1460,10 +1483,10 @@ status-excluded = STILL TO TRANSLATE
 comparison-span = { $from } a { $to }
 # Before what is said of the difference at common conditions, or verdict-untold.
 # { $first_sun }, { $second_sun }: mean irradiance.
-verdict-suns = STILL TO TRANSLATE
+verdict-suns = Os resultados de { $second } e { $first } diferem em { $difference } W ({ $interval } W), mas { $second } foi ensaiada com { $second_sun } W/m² e { $first } com { $first_sun } W/m², e um resultado escala as perdas com o sol: sozinha, essa diferença não distingue os fogões.
 # The sentence that follows is of that.
-verdict-common = STILL TO TRANSLATE
-verdict-untold = STILL TO TRANSLATE
+verdict-common = O que segue se refere às potências a 700 W/m² e 50 K, pelos balanços térmicos.
+verdict-untold = Sem um balanço térmico das duas, não se pode dizer se os fogões diferem.
 # The sentence that follows is of that.
 verdict-shown-more = { $second } fornece { $difference } W a mais que { $first } ({ $interval } W): uma diferença real.
 verdict-shown-less = { $second } fornece { $difference } W a menos que { $first } ({ $interval } W): uma diferença real.
@@ -1473,15 +1496,21 @@ verdict-shown-less-share = { $second } fornece { $difference } W a menos que { $
 verdict-one-day-more = { $second } forneceu { $difference } W a mais que { $first } ({ $interval } W) quando ensaiado, mas não em vários dias cada um, de modo que os dias, por si só, podem explicar a diferença: ensaie os dois de novo em outros dias.
 verdict-one-day-less = { $second } forneceu { $difference } W a menos que { $first } ({ $interval } W) quando ensaiado, mas não em vários dias cada um, de modo que os dias, por si só, podem explicar a diferença: ensaie os dois de novo em outros dias.
 # { $second } less { $first } is told from the second's side.
-verdict-by-chance-more = STILL TO TRANSLATE
-verdict-by-chance-less = STILL TO TRANSLATE
+verdict-by-chance-more = { $second } fornece { $difference } W a mais que { $first } ({ $interval } W), mas entre { $pairs ->
+        [one] { $pairs } par
+       *[other] { $pairs } pares
+    } uma diferença desse tamanho também ocorre por acaso: não fica demonstrada.
+verdict-by-chance-less = { $second } fornece { $difference } W a menos que { $first } ({ $interval } W), mas entre { $pairs ->
+        [one] { $pairs } par
+       *[other] { $pairs } pares
+    } uma diferença desse tamanho também ocorre por acaso: não fica demonstrada.
 # One of the sentences that begin with needed- may follow.
 verdict-not-shown-more = Não se pôde demonstrar diferença entre { $second } e { $first }: { $difference } W a mais, e qualquer valor de { $interval } W é compatível com os dados.
 verdict-not-shown-less = Não se pôde demonstrar diferença entre { $second } e { $first }: { $difference } W a menos, e qualquer valor de { $interval } W é compatível com os dados.
 # "One" is a difference, in the next three.
 needed-other-days = Ensaie os dois de novo em outros dias.
 # Before one of those that begin with needed-; "one" there is a difference of these two.
-needed-of = STILL TO TRANSLATE
+needed-of = Para distinguir “{ $first }” de “{ $second }”:
 needed-none = Uma diferença de { $sought } W teria sido vista, muito provavelmente.
 needed-days = Com { $days ->
         [one] mais { $days } dia
@@ -1493,99 +1522,105 @@ needed-no-number = Só com mais dias dificilmente se veria uma diferença de { $
 #
 # By the heat balances: gain is what is taken in of sunlight, loss what is lost to the air.
 
-cause-untold = Sem um balanço térmico dos dois não se pode dizer de onde vem uma diferença.
+cause-untold = Sem um balanço térmico das duas campanhas não se pode dizer de onde vem uma diferença.
 # The next six are followed by cause-numbers.
 cause-no-difference = Como nenhuma diferença é demonstrada, nenhuma causa é nomeada.
-cause-not-shown = De onde vem a diferença não fica demonstrado.
-cause-more-gain = { $second } capta mais luz solar que { $first }, como após uma mudança na ótica.
-cause-less-gain = { $second } capta menos luz solar que { $first }, como após uma mudança na ótica.
+cause-not-shown = Não fica demonstrado de onde vem a diferença.
+cause-more-gain = { $second } capta mais luz solar que { $first }, como após uma mudança na óptica.
+cause-less-gain = { $second } capta menos luz solar que { $first }, como após uma mudança na óptica.
 cause-more-loss = { $second } perde mais calor por kelvin que { $first }, como com pior isolamento, mais vento ou sem tampa.
 cause-less-loss = { $second } perde menos calor por kelvin que { $first }, como com melhor isolamento, menos vento ou com tampa.
 # Differences with their signs, and 95 % intervals.
 cause-numbers = { $second } menos { $first } pelos balanços térmicos: ganho { $gain } m² ({ $gain_interval } m²), perda { $loss } W/K ({ $loss_interval } W/K).
 # In a cell of the matrix, where the difference is real: what it comes from.
-matrix-gain = STILL TO TRANSLATE
-matrix-loss = STILL TO TRANSLATE
-matrix-both = STILL TO TRANSLATE
+matrix-gain = ganho
+matrix-loss = perda
+matrix-both = ganho, perda
 
 ## Comparison: the matrix of differences
 
-matrix-title = STILL TO TRANSLATE
+matrix-title = Diferenças: linha menos coluna, W
 # Read out in place of a cell. { $verdict }: difference-real or difference-not-shown.
-matrix-alt = STILL TO TRANSLATE
-matrix-untold = STILL TO TRANSLATE
-matrix-note = STILL TO TRANSLATE
+# As in English
+matrix-alt = { $value } W, { $interval } W, { $verdict }
+matrix-untold = não se pode dizer
+matrix-note = Ps(50), com intervalos de 95 %. Negrito: a diferença está demonstrada (todos os { $pairs } pares juntos, Holm). Cinza: não está.
 # A star stands before it.
-matrix-note-common = STILL TO TRANSLATE
-matrix-note-untold = STILL TO TRANSLATE
-matrix-note-cause = STILL TO TRANSLATE
+matrix-note-common = A irradiância média difere em mais de { $percent } %: a diferença é a das potências a 700 W/m² e 50 K pelos balanços térmicos.
+matrix-note-untold = –: não se pode dizer: a irradiância diferiu e foi medida em outro plano, ou uma das duas não tem balanço térmico.
+matrix-note-cause = Ganho, perda: de onde vem a diferença, até onde os balanços térmicos o mostram: luz solar captada, calor perdido.
 
 ## Comparison: lines and heating times
 
-section-lines = STILL TO TRANSLATE
-lines-caption = STILL TO TRANSLATE
+section-lines = Potência em função da diferença de temperatura
+lines-caption = Potência de cozimento padronizada Ps, em W, em função da temperatura da água acima do ar, em K. Em preto: a campanha indicada acima do painel, os seus intervalos usados, a sua reta sobre as diferenças observadas com uma banda de 95 % de dispersão, dias e instrumentos, e o seu resultado a 50 K. Em cinza: as outras. Os erros que as campanhas têm em comum estão em cada banda, mas se anulam em uma diferença.
 # Read out to those who do not see the panel.
-lines-alt = STILL TO TRANSLATE
+lines-alt = Reta Ps = { $intercept } W { $slope } W/K · Td; a 50 K { $power } W, intervalo de 95 % { $range } W
 # { $shown }: those with most power.
-comparison-first-only = STILL TO TRANSLATE
-section-heating = STILL TO TRANSLATE
-heating-title = STILL TO TRANSLATE
-heating-note = STILL TO TRANSLATE
+comparison-first-only = Mostram-se as primeiras { $shown } de { $campaigns } campanhas; todas estão no arquivo de dados.
+section-heating = Tempos de aquecimento
+heating-title = { $load } de água de { $start } a { $target } com { $irradiance } W/m²
+heating-note = Pelo balanço térmico de cada campanha com { $irradiance } W/m², em ar a { $ambient } para todas, com a sua faixa de 95 %; o calor da própria panela não é contado. Uma seta: a faixa continua além do eixo, ou a água pode não chegar lá.
 
 ## Comparison: what a reader must know first
 
 # "The first" is the campaign named first, A.
-departure-procedure = procedimento { $here } onde o primeiro tem { $there }
+departure-procedure = procedimento { $here } onde a primeira tem { $there }
 # { $limit }: a key of the campaign file. { $here }, { $there }: numbers, or departure-none.
-departure-limit = STILL TO TRANSLATE
+departure-limit = { $limit } { $here } onde a primeira tem { $there }
 # The same on paper. { $limit }: one of those that begin with limit-. { $here }, { $there }: with
 # their units, or departure-none.
-departure-limit-said = STILL TO TRANSLATE
-departure-least-said = STILL TO TRANSLATE
-departure-most-said = STILL TO TRANSLATE
-departure-none-said = STILL TO TRANSLATE
-departure-procedure-said = STILL TO TRANSLATE
-departure-guard-said = STILL TO TRANSLATE
-departure-no-guard-said = STILL TO TRANSLATE
+departure-limit-said = { $limit } { $here } em vez de { $there }
+departure-least-said = { $limit } no mínimo { $here }
+departure-most-said = { $limit } no máximo { $here }
+departure-none-said = sem limite para { $limit }
+departure-procedure-said = procedimento { $here } em vez de { $there }
+departure-guard-said = limites com banda de guarda
+departure-no-guard-said = limites sem banda de guarda
 departure-none = nenhum
 # What a reader must know first: a label, and what is said. { $campaigns }: one or two titles, or
 # calls-numbers.
-page-caveats = STILL TO TRANSLATE
-caveat-not-valid = STILL TO TRANSLATE
-caveat-not-valid-text = STILL TO TRANSLATE
-caveat-no-rating = STILL TO TRANSLATE
-caveat-no-rating-text = STILL TO TRANSLATE
-caveat-indicative = STILL TO TRANSLATE
-caveat-indicative-text = STILL TO TRANSLATE
-caveat-few-days = STILL TO TRANSLATE
-caveat-few-days-text = STILL TO TRANSLATE
-caveat-limits = STILL TO TRANSLATE
+page-caveats = Antes de confiar nisto
+caveat-not-valid = Não válido
+caveat-not-valid-text = { $campaigns }: a água ganhou mais calor que a energia solar que incidiu no fogão. Verifique a área de captação, a carga e as unidades. Sem posição, e nenhuma diferença é dada.
+caveat-no-rating = Sem resultado
+caveat-no-rating-text = { $campaigns }: só se comparam os outros números.
+caveat-indicative = Apenas indicativo
+caveat-indicative-text = { $campaigns }. Uma diferença de tal campanha não vale mais que o resultado dela.
+caveat-few-days = Poucos dias
+caveat-few-days-text = { $campaigns }: um ou dois dias de ensaio, por isso mal se sabe quanto os dias diferem.
+caveat-limits = Limites
 # { $first }: calls-name of the campaign that was named first. caveat-limits-one of the others
 # follow.
-caveat-limits-text = STILL TO TRANSLATE
+caveat-limits-text = Não avaliadas com os mesmos limites que { $first }, e comparadas mesmo assim.
 # { $departures }: some of departure-…-said, with ";" between them.
-caveat-limits-one = STILL TO TRANSLATE
-caveat-irradiance = STILL TO TRANSLATE
+# As in English
+caveat-limits-one = { $campaigns }: { $departures }.
+caveat-irradiance = Irradiância
 # { $ways }: some of caveat-irradiance-one, or one caveat-irradiance-all, with ";" between them.
-caveat-irradiance-text = STILL TO TRANSLATE
-caveat-irradiance-same = STILL TO TRANSLATE
+caveat-irradiance-text = Não medida do mesmo modo, o que nenhuma incerteza cobre aqui: { $ways }.
+caveat-irradiance-same = De todas as campanhas: { $ways }.
 # { $way }: one of the next four.
-caveat-irradiance-one = STILL TO TRANSLATE
-caveat-irradiance-all = STILL TO TRANSLATE
-caveat-way-normal = STILL TO TRANSLATE
-caveat-way-flat = STILL TO TRANSLATE
-caveat-way-not-stated = STILL TO TRANSLATE
-caveat-way-estimated = STILL TO TRANSLATE
+# As in English
+caveat-irradiance-one = { $way }: { $campaigns }
+# As in English
+caveat-irradiance-all = { $way }
+caveat-way-normal = sensor de frente para o sol
+caveat-way-flat = sensor na horizontal
+caveat-way-not-stated = plano sem indicação, suposto de frente para o sol
+caveat-way-estimated = estimada { $way }
 # { $name }: a place or a person.
-caveat-group = STILL TO TRANSLATE
-caveat-sites = STILL TO TRANSLATE
-caveat-sites-text = STILL TO TRANSLATE
-caveat-testers = STILL TO TRANSLATE
-caveat-testers-text = STILL TO TRANSLATE
-caveat-sensors = STILL TO TRANSLATE
-caveat-sensors-none = STILL TO TRANSLATE
+# As in English
+caveat-group = { $name }: { $campaigns }
+caveat-sites = Locais
+caveat-sites-text = { $sites }. Céu, ar e vento não foram os mesmos.
+caveat-testers = Operadores
+# As in English
+caveat-testers-text = { $testers }.
+caveat-sensors = Sensores
+caveat-sensors-none = Não há duas campanhas que indiquem o mesmo sensor de irradiância pelo id: nada do erro dos sensores se anula em uma diferença.
 # { $groups }: some of calls-numbers, with ";" between them.
-caveat-sensors-text = STILL TO TRANSLATE
+caveat-sensors-text = O mesmo sensor de irradiância, pelo id: { $groups }. Em todas as outras diferenças, nada do erro dos sensores se anula.
 
 ## Comparison: the figure
 
@@ -1597,7 +1632,7 @@ ratings-conforms = conforme
 ratings-conforms-with-notes = conforme com notas
 ratings-indicative = apenas indicativo
 ratings-not-valid = não válido
-ratings-no-rating = sem avaliação
+ratings-no-rating = sem resultado
 # A cell: the rating for each piece of money. { $currency }: as the tester wrote it.
 # As in English
 per-unit-of-cost = { $rating } W/{ $currency }
@@ -1609,17 +1644,19 @@ heating-never = não chega lá
 
 ## Comparison: caution on page one
 
-caution-compared = As superfícies quentes e o vapor queimam, o foco pode cegar e provocar incêndios, e estas avaliações nada dizem sobre a segurança dos alimentos. Leia os avisos de segurança no capítulo { $section } antes de cozinhar. Os regulamentos locais e a prática de profissionais licenciados vêm primeiro.
+caution-compared = As superfícies quentes e o vapor queimam, o foco pode cegar e provocar incêndios, e estes resultados nada dizem sobre a segurança dos alimentos. Leia os avisos de segurança na seção { $section } antes de cozinhar. Os regulamentos locais e a prática de profissionais licenciados vêm primeiro.
 
 ## Comparison: differences
 
-section-differences = STILL TO TRANSLATE
+section-differences = A diferença, e em que se baseia
 # Labels, with little room.
-difference-verdict = STILL TO TRANSLATE
-difference-p = STILL TO TRANSLATE
-difference-method = STILL TO TRANSLATE
+difference-verdict = diferença
+# As in English
+difference-p = p
+difference-method = dispersão e dias
 # A difference with its 95 % interval, in watts.
-difference-with-interval = STILL TO TRANSLATE
+# As in English
+difference-with-interval = { $difference } (95 %: { $interval })
 # Whether the difference is real.
 difference-apart = cada um pelos seus dias
 difference-paired = dia a dia, { $days ->
@@ -1636,7 +1673,7 @@ difference-of-ratings = Ps(50)
 difference-of-common = potência a 700 W/m², 50 K
 # { $pair }: "B − A".
 # { $figure }: difference-of-ratings or difference-of-common.
-pair-budget-title = STILL TO TRANSLATE
+pair-budget-title = Incerteza da diferença: { $figure }
 # Headers: what a source gives the difference, and what it would give it if the campaigns
 # had no instrument in common.
 page-comparison-source = fonte
@@ -1650,24 +1687,29 @@ pair-budget-expanded = expandida, 95 %, k = { $factor }
 
 section-campaigns = As campanhas
 # Of each campaign one after the other, each a line of its own.
-campaign-cooker = STILL TO TRANSLATE
-campaign-cost = STILL TO TRANSLATE
+# As in English
+campaign-cooker = { $name }: { $kind }, { $area } m²
+campaign-cost = custo { $cost }
 # As in English
 comparison-test-text = { $dates }, { $runs ->
-        [one] { $runs } sessão
-       *[other] { $runs } sessões
+        [one] { $runs } série
+       *[other] { $runs } séries
     }; { $site }, { $elevation } m; ensaiado por { $tester }
-comparison-not-stated = não indicado
+comparison-not-stated = sem indicação
 # { $slope }: without its sign.
-campaign-line = STILL TO TRANSLATE
+campaign-line = Ps = { $intercept } W − { $slope } W/K · Td, { $intervals ->
+        [one] { $intervals } intervalo
+       *[other] { $intervals } intervalos
+    } de { $lowest } a { $highest } K
 # The heat balance, each figure with its ±.
-campaign-balance = STILL TO TRANSLATE
+campaign-balance = Balanço térmico: ganho { $gain } m², perda { $loss } W/K, { $power } W a 700 W/m² e 50 K
 # { $parts }: the next three, as far as they were measured.
-campaign-around = STILL TO TRANSLATE
-campaign-sun = STILL TO TRANSLATE
-campaign-air = STILL TO TRANSLATE
-campaign-wind = STILL TO TRANSLATE
-campaign-report = STILL TO TRANSLATE
+campaign-around = Médias dos intervalos usados: { $parts }
+# As in English
+campaign-sun = { $mean } W/m²
+campaign-air = ar { $mean }
+campaign-wind = vento { $mean } m/s
+campaign-report = Relatório { $number }
 # As in English
 comparison-instrument = { $quantity }: { $instrument }, { $uncertainty }
 
@@ -1676,19 +1718,22 @@ comparison-instrument = { $quantity }: { $instrument }, { $uncertainty }
 section-method = Método e proveniência
 page-comparison-made-with = Feito com
 # Titles of standards stay as they are.
-comparison-practice = ASAE S580.1 para cada avaliação; JCGM 100:2008 para as diferenças
-comparison-note-ratings = Cada avaliação é a da prática: Ps(50), lida da reta em Td = 50 K. Põe a potência em proporção a 700 W/m², as perdas também. Onde a irradiância média dos dois ensaios é semelhante, a diferença que se chama real ou não demonstrada é a das avaliações.
-comparison-note-suns = Onde a irradiância média difere em mais de { $percent } %, é a diferença das potências a 700 W/m² e 50 K pelos balanços térmicos. Um balanço térmico é P = g·G − u·Td, ajustado a cada intervalo com leituras fiáveis. Supõe que o ganho g e a perda u são os mesmos sob os dois sóis; nenhum vento é corrigido.
-comparison-note-uncertainty = A incerteza de uma diferença inclui a dispersão e os dias das duas campanhas, cada uma deixando de fora um dia de cada vez, e o que os seus instrumentos não têm em comum. Os instrumentos são um só onde os arquivos das campanhas dão o mesmo id; os que não têm id contam como diferentes, o que aumenta a incerteza. O erro de uma estimativa da irradiância é um só onde as duas foram estimadas do mesmo modo, no mesmo local e nos mesmos dias. O calor específico é comum a todos.
-comparison-note-paired = STILL TO TRANSLATE
-comparison-note-p = p é a probabilidade de uma diferença tão grande se não houver nenhuma (t de Student, Cochran & Cox); o p corrigido tem em conta { $pairs ->
+comparison-practice = ASAE S580.1 para cada resultado; JCGM 100:2008 para as diferenças
+comparison-note-ratings = Cada resultado é o da norma: Ps(50), lido da reta em Td = 50 K. Ele escala a potência proporcionalmente para 700 W/m², as perdas também. Onde a irradiância média dos dois ensaios é semelhante, a diferença chamada de real ou não demonstrada é a dos resultados.
+comparison-note-suns = Onde a irradiância média difere em mais de { $percent } %, é a diferença das potências a 700 W/m² e 50 K pelos balanços térmicos. Um balanço térmico é P = g·G − u·Td, ajustado a todos os intervalos com leituras confiáveis. Ele supõe que o ganho g e a perda u são os mesmos sob os dois sóis; o vento não é corrigido.
+comparison-note-uncertainty = A incerteza de uma diferença inclui a dispersão e os dias das duas campanhas, cada uma omitindo um dia de cada vez, e o que os seus instrumentos não têm em comum. Um instrumento é o mesmo onde os arquivos das campanhas dão o mesmo id; os que não têm id contam como diferentes, o que aumenta a incerteza. O erro de uma estimativa da irradiância é um só onde as duas foram estimadas do mesmo modo, no mesmo local e nos mesmos dias. O calor específico é comum a todas.
+comparison-note-paired = Onde as duas foram ensaiadas nos mesmos dias em um mesmo local, em três dias ou mais, omite-se cada dia das duas ao mesmo tempo, para que se anule o que um dia faz às duas: aqui em { $paired } de { $pairs ->
         [one] { $pairs } par
        *[other] { $pairs } pares
-    } pelo método de Holm. Uma diferença é chamada real onde o p corrigido é menor que 0,05 e os dois foram ensaiados em vários dias.
-comparison-note-groups = STILL TO TRANSLATE
-comparison-note-causes = De onde vem uma diferença dizem-no as diferenças de g e de u, cada uma com dispersão, dias e instrumentos. Uma causa é nomeada onde uma diferença é real e o p de g ou de u é menor que 0,05; estes p não são corrigidos para o número de pares.
-comparison-note-needed = Quantos dias a mais são necessários: para uma probabilidade de quatro em cinco de demonstrar uma diferença desse tamanho a 95 %, se os dias e a dispersão continuarem como foram vistos.
-comparison-note-reports = Cada avaliação tem o seu próprio relatório, com as suas leituras, condições e balanço de incerteza.
+    }.
+comparison-note-p = p é a probabilidade de uma diferença tão grande se não houver nenhuma (t de Student, Cochran & Cox); o p corrigido leva em conta { $pairs ->
+        [one] { $pairs } par
+       *[other] { $pairs } pares
+    } pelo método de Holm. Uma diferença é chamada de real onde o p corrigido é menor que 0,05 e os dois foram ensaiados em vários dias.
+comparison-note-groups = Campanhas que não se distinguem não são necessariamente iguais: a primeira pode não se distinguir da segunda e a segunda da terceira, enquanto a primeira e a terceira diferem. Os grupos são os da representação compacta por letras (Piepho 2004, Journal of Computational and Graphical Statistics 13, 456–466, de memória): duas campanhas têm um em comum exatamente quando não se distinguem.
+comparison-note-causes = A origem de uma diferença é dada pelas diferenças de g e de u, cada uma com dispersão, dias e instrumentos. Uma causa é nomeada onde uma diferença é real e o p de g ou de u é menor que 0,05; estes p não são corrigidos para o número de pares.
+comparison-note-needed = Quantos dias a mais são necessários: para uma probabilidade de quatro em cinco de demonstrar uma diferença desse tamanho a 95 %, se os dias e a dispersão continuarem como foram observados.
+comparison-note-reports = Cada resultado tem o seu próprio relatório, com as suas leituras, condições e balanço de incerteza.
 
 # The plan of a test day, for the terminal and for the field sheet: one page for a pencil,
 # on which everything is small. Times of day such as { $from } and { $noon } are "10:33".
@@ -1698,20 +1743,24 @@ comparison-note-reports = Cada avaliação tem o seu próprio relatório, com as
 # { $weekday }: a message that begins with weekday-. { $date }: as in the report.
 plan-day = { $weekday }, { $date }
 # On the terminal; { $day }: plan-day, { $title }: the campaign's.
-plan-title = STILL TO TRANSLATE
-plan-title-none = STILL TO TRANSLATE
+# As in English
+plan-title = { $day }: { $title }
+plan-title-none = { $day }: nenhuma hora deste dia pode ser usada, por isso não há folha de campo. { $title }
 # Labels of lines on the terminal, and headers of its table of the sun: there is little room.
-plan-run = STILL TO TRANSLATE
-plan-lacks = STILL TO TRANSLATE
-plan-place = STILL TO TRANSLATE
-plan-place-text = STILL TO TRANSLATE
-plan-elevation = STILL TO TRANSLATE
-plan-azimuth = STILL TO TRANSLATE
-plan-normal = STILL TO TRANSLATE
-plan-horizontal = STILL TO TRANSLATE
-plan-range = STILL TO TRANSLATE
-plan-power = STILL TO TRANSLATE
-plan-not-rated = STILL TO TRANSLATE
+plan-run = série
+plan-lacks = falta
+plan-place = local
+plan-place-text = { $site }, relógio de { $zone }
+plan-elevation = altura, °
+plan-azimuth = azimute, °
+# As in English
+plan-normal = normal, W/m²
+# As in English
+plan-horizontal = horizontal, W/m²
+# As in English
+plan-range = 95 %, { $unit }
+plan-power = potência, W
+plan-not-rated = planejado como para um primeiro dia, pois os registros ainda não dão resultado
 weekday-1 = segunda-feira
 weekday-2 = terça-feira
 weekday-3 = quarta-feira
@@ -1749,7 +1798,7 @@ plan-never-enough = nunca chega a { $least } W/m² (no máximo { $highest }): ne
 plan-water = água
 # { $load }, { $each }, { $vessel }: masses with their unit. plan-load-stated may follow, after
 # a semicolon.
-plan-load-one = { $load }, { $each } para cada um de { $area } m², num só recipiente
+plan-load-one = { $load }, { $each } para cada um de { $area } m², em um só recipiente
 plan-load-several = { $load }, { $each } para cada um de { $area } m², { $vessel } em cada um de { $vessels } recipientes
 plan-load-stated = o arquivo da campanha diz { $stated }
 # From and up to which temperature of the water its readings count.
@@ -1772,18 +1821,18 @@ plan-high-sun-text = { $clocks } pelo relógio ({ $from } a { $to } em hora sola
 plan-high-sun-most = até { $highest } W/m² no plano normal à radiação direta
 plan-high-sun-weak = no máximo { $highest } W/m² no plano normal à radiação direta: um patamar só se procura acima de { $least } W/m², por isso escolha outro dia para ele
 plan-high-sun-none = no máximo { $highest } W/m² no plano normal à radiação direta: nenhuma hora deste dia serve
-plan-dry-begin = com o recipiente vazio e seco, tão frio como o ar, com a tampa posta, e o fogão orientado
-plan-dry-read = o recipiente a cada 5 a 20 min, o ar pelo menos de duas em duas vezes, até o recipiente ficar meia hora sem mudar; por uma hora com um termômetro de ponteiro de 10 °F ou 5 °C por divisão
-plan-dry-read-sun = o recipiente e a irradiância a cada 5 a 20 min, o ar pelo menos de duas em duas vezes, até o recipiente ficar meia hora sem mudar; por uma hora com um termômetro de ponteiro de 10 °F ou 5 °C por divisão
-plan-cooling-load = tanta como nas sessões de aquecimento, { $load }
-plan-cooling-load-unstated = tanta como nas sessões de aquecimento; pese-a
-plan-cooling-begin = com a água perto de ferver (aqui ferve a { $boiling }), a tampa posta, o fogão à sombra ou virado para longe do sol
-plan-cooling-read = a água a cada { $minutes } min, o ar pelo menos de duas em duas vezes; a irradiância não é precisa
+plan-dry-begin = com o recipiente vazio e seco, tão frio quanto o ar, com a tampa colocada, e o fogão orientado
+plan-dry-read = o recipiente a cada 5 a 20 min, o ar pelo menos a cada duas leituras, até o recipiente ficar meia hora sem mudar; por uma hora com um termômetro de ponteiro de 10 °F ou 5 °C por divisão
+plan-dry-read-sun = o recipiente e a irradiância a cada 5 a 20 min, o ar pelo menos a cada duas leituras, até o recipiente ficar meia hora sem mudar; por uma hora com um termômetro de ponteiro de 10 °F ou 5 °C por divisão
+plan-cooling-load = tanta como nas séries de aquecimento, { $load }
+plan-cooling-load-unstated = tanta como nas séries de aquecimento; pese-a
+plan-cooling-begin = com a água perto de ferver (aqui ferve a { $boiling }), a tampa colocada, o fogão à sombra ou virado para longe do sol
+plan-cooling-read = a água a cada { $minutes } min, o ar pelo menos a cada duas leituras; a irradiância não é necessária
 # { $difference }: in K. { $end }, { $air }: temperatures.
 plan-cooling-end = quando a água estiver { $difference } acima do ar, por exemplo { $end } com o ar a { $air }
 # To turn the cooker to the sun.
 plan-aim = orientar
-plan-aim-unknown = STILL TO TRANSLATE
+plan-aim-unknown = o semiângulo de aceitação não está indicado, por isso não se dão horas. Prática comum, sem fonte publicada: um refletor raso de muitas faces a cada 45 minutos mais ou menos, em que o sol se move cerca de 11°, um refletor parabólico de foco nítido a cada 10 a 15.
 plan-aim-no-time = nenhuma hora deste dia pode ser usada
 # { $clocks }: one time of day or several. { $angle }: degrees.
 plan-aim-once = às { $clocks } e depois não mais: { $angle }° bastam para toda a janela
@@ -1808,23 +1857,23 @@ plan-gives-by-heating = Este dia pode dar no máximo { $most ->
 
 ## Field sheet: before the first reading
 
-check-shade = nenhuma sombra sobre o fogão até ao fim
-check-wind = vento fraco: a fumaça desvia-se, as folhas estão quietas
-check-weighed = água pesada na balança, não medida a copo
+check-shade = nenhuma sombra sobre o fogão até o fim
+check-wind = vento fraco: a fumaça se desvia, as folhas estão quietas
+check-weighed = água pesada, não medida com copo
 check-sensor = sensor na água, 10 mm acima do fundo, sem tocar na parede
-check-lid = tampa posta, e fica posta
+check-lid = tampa colocada, e fica colocada
 check-air = termômetro do ar à sombra, fora da luz do fogão
 check-irradiance = sensor de irradiância limpo e virado para o sol
 check-irradiance-flat = sensor de irradiância limpo e deitado na horizontal, ao lado do fogão
-check-aimed = fogão orientado, e nada que arda perto do foco
+check-aimed = fogão orientado, e nada que pegue fogo perto do foco
 check-empty = recipiente vazio, seco e limpo: sem água, comida nem gordura
 check-no-plastic = sem plástico nem revestimento antiaderente: passa muito de 100 °C
-check-dial = termômetro dentro ou em cima do recipiente, fora do feixe; fica aí
-check-mirrors = espelhos da caixa tapados ou dobrados, para as suas figuras de mérito
-check-no-sun = nenhum sol sobre o fogão até ao fim: à sombra ou virado para longe
+check-dial = termômetro dentro do recipiente ou sobre ele, fora do feixe; fica ali
+check-mirrors = espelhos da caixa cobertos ou dobrados, para as suas figuras de mérito
+check-no-sun = nenhum sol sobre o fogão até o fim: à sombra ou virado para longe
 check-in-place = panela no seu lugar no fogão, como quando aquece
 # Lines to write on.
-sheet-tester = responsável pelo ensaio
+sheet-tester = operador
 sheet-weighed = massa de água na balança, kg
 sheet-began = primeira leitura, hora
 
@@ -1853,7 +1902,7 @@ sheet-forces = Vento a olho, Beaufort (WMO-No. 8): { $forces }.
 sheet-force = { $number } { $sign } ({ $speeds } m/s)
 # What one sees of the wind on land, at each number of the Beaufort scale.
 wind-sign-0 = a fumaça sobe na vertical
-wind-sign-1 = a fumaça desvia-se, os cata-ventos ficam parados
+wind-sign-1 = a fumaça se desvia, os cata-ventos ficam parados
 wind-sign-2 = sente-se no rosto, ouvem-se as folhas
 wind-sign-3 = folhas e raminhos movem-se sem parar
 wind-sign-4 = levantam-se poeira e papéis soltos
@@ -1862,18 +1911,18 @@ wind-sign-6 = ramos grandes movem-se
 wind-sign-7 = árvores inteiras movem-se
 wind-sign-8 = quebram-se raminhos
 # What the column of expected temperatures rests on. { $start }, { $air }: temperatures.
-plan-expected = Esperado do fogão como avaliado até agora, Ps(50) = { $power } W ± { $expanded } W (95 %): { $load } a aquecer desde { $start } sob céu limpo, com o ar a { $air } como nos seus ensaios; com a sua faixa de 95 %. Água bem abaixo disso indica névoa, vento, má orientação ou tampa solta.
+plan-expected = Esperado do fogão segundo o resultado até agora, Ps(50) = { $power } W ± { $expanded } W (95 %): { $load } aquecendo desde { $start } sob céu limpo, com o ar a { $air } como nos seus ensaios; com a sua faixa de 95 %. Água bem abaixo disso indica névoa, vento, má orientação ou tampa solta.
 # The models behind the numbers.
 plan-models = Céu limpo segundo Ineichen e Perez 2002 para { $elevation } m, turbidez de Linke { $turbidity } (habitual para céu limpo); névoa e poeira dão menos. Sol segundo NREL/TP-560-34302; horizonte plano.
 plan-models-stated = Céu limpo segundo Ineichen e Perez 2002 para { $elevation } m, turbidez de Linke { $turbidity } (como indicada); névoa e poeira dão menos. Sol segundo NREL/TP-560-34302; horizonte plano.
-page-sheet-checks = STILL TO TRANSLATE
+page-sheet-checks = Antes da primeira leitura
 # Above the columns that a field sheet has for the pencil, on a phone.
-page-sheet-read = STILL TO TRANSLATE
+page-sheet-read = O que anotar a cada hora
 page-sheet-caution = Cuidado.
-caution-field-sheet = Nunca olhe para o foco nem para o sol. O metal quente e o vapor queimam: luvas, tampa para o lado oposto a si. Mantenha longe as crianças e tudo o que arde; fique junto do fogão; vire-o para longe do sol antes de lhe pôr as mãos; amarre-o contra o vento. Sombra e água para si. Despeje fora a água do ensaio. Os regulamentos locais e a prática de profissionais licenciados vêm primeiro.
+caution-field-sheet = Nunca olhe para o foco nem para o sol. O metal quente e o vapor queimam: luvas, tampa para o lado oposto a você. Mantenha longe as crianças e tudo o que pega fogo; fique junto do fogão; vire-o para longe do sol antes de pôr as mãos nele; amarre-o contra o vento. Sombra e água para você. Jogue fora a água do ensaio. Os regulamentos locais e a prática de profissionais licenciados vêm primeiro.
 # Of a dry vessel, and of a load that cools.
-caution-field-sheet-dry = Um recipiente seco passa muito de 100 °C: queima ao toque e fica quente muito tempo depois. O plástico derrete e os revestimentos soltam fumos: nem um nem outro. Nunca deite água nele enquanto está quente: salpica e racha. A erva seca, o pano e os restos de gordura pegam fogo: chão limpo, água ou areia à mão, e alguém que fique. Nunca olhe para o foco nem para o sol; vire o fogão para longe dele antes de lhe pôr as mãos; luvas secas. Mantenha longe as crianças; amarre-o contra o vento. Sombra e água para si. Os regulamentos locais e a prática de profissionais licenciados vêm primeiro.
-caution-field-sheet-cooling = Leva-se uma panela de água quase a ferver: caminho livre, ninguém nele, a tampa segura, as duas mãos com luvas secas; antes pousá-la do que apressar-se. O vapor queima: tampa para o lado oposto a si. Nunca olhe para o foco nem para o sol; vire o fogão para longe dele, ou ponha-o à sombra, antes de lhe pôr as mãos, e veja para onde vai então o foco. Mantenha longe as crianças; fique junto do fogão. Despeje fora a água do ensaio. Os regulamentos locais e a prática de profissionais licenciados vêm primeiro.
+caution-field-sheet-dry = Um recipiente seco passa muito de 100 °C: queima ao toque e fica quente por muito tempo. O plástico derrete e os revestimentos soltam gases e fumaça: não use nenhum dos dois. Nunca jogue água nele enquanto está quente: espirra e racha. Capim seco, pano e restos de gordura no chão pegam fogo: chão nu, água ou areia à mão, e alguém que fique. Nunca olhe para o foco nem para o sol; vire o fogão para longe dele antes de pôr as mãos nele; luvas secas. Mantenha longe as crianças; amarre-o contra o vento. Sombra e água para você. Os regulamentos locais e a prática de profissionais licenciados vêm primeiro.
+caution-field-sheet-cooling = Uma panela de água quase fervendo é carregada: caminho livre, ninguém nele, a tampa presa com a mão, as duas mãos com luvas secas; melhor pousá-la do que se apressar. O vapor queima: tampa para o lado oposto a você. Nunca olhe para o foco nem para o sol; vire o fogão para longe dele, ou faça sombra sobre o fogão, antes de pôr as mãos nele, e veja para onde vai então o foco. Mantenha longe as crianças; fique junto do fogão. Jogue fora a água do ensaio. Os regulamentos locais e a prática de profissionais licenciados vêm primeiro.
 
 ## Kinds of run, and what vessels store
 
@@ -1896,27 +1945,27 @@ tested-vessel-heat-text = { $heat } J/K: { $basis }
 tested-loss-area = superfície dos recipientes que perde calor
 # As in English
 tested-loss-area-text = { $area } m²
-tested-no-water = nenhuma: nenhuma sessão desta campanha aquece água
+tested-no-water = nenhuma: nenhuma série desta campanha aquece água
 tested-vessel-temperature = temperatura do recipiente
 error-vessel-temperature = termômetro do recipiente
 error-vessel-heat = capacidade térmica dos recipientes
 known-vessel-heat = dentro de { $percent } % do que está indicado
 budget-not-told-apart = não é dado à parte neste relatório
-tested-instruments-note-dry = STILL TO TRANSLATE
+tested-instruments-note-dry = Incertezas-padrão (k = 1). Onde nenhuma é indicada, supõe-se a classe mais cautelosa: um termômetro de forno de ponteiro dentro de ± 10 K para o recipiente (prática comum).
 
 ## Page one of a campaign that heats no water
 
-report-kind-without-water = Relatório de ensaios de um fogão solar, sem avaliação
+report-kind-without-water = Relatório de ensaios de um fogão solar, sem resultado
 headline-label-none = Ainda sem número
-headline-no-water = STILL TO TRANSLATE
+headline-no-water = Sem resultado pela ASAE S580.1: nenhuma série desta campanha aquece água.
 headline-spread = ± é para 95 %: dias, leituras, instrumentos.
 headline-spread-one-day = ± é de um só dia, leituras e instrumentos; não é de 95 %.
-headline-dry-plateau = Sob { $irradiance } W/m² o recipiente seco chegou a { $vessel }: { $difference } K acima do ar, que estava a { $ambient }.
-fact-reached = STILL TO TRANSLATE
-fact-good-for = STILL TO TRANSLATE
-fact-not-with = STILL TO TRANSLATE
+headline-dry-plateau = Com { $irradiance } W/m², o recipiente seco chegou a { $vessel }: { $difference } K acima do ar, que estava a { $ambient }.
+fact-reached = Alcançou
+fact-good-for = Serve para
+fact-not-with = Não comparar com
 headline-no-water-means = Nada disto é uma potência de cozimento. Aqueça uma carga de água pesada na balança para saber com que rapidez o fogão cozinha.
-headline-nothing-drawn = Nada pôde ser desenhado: as constatações dizem por quê.
+headline-nothing-drawn = Nada pôde ser desenhado: as deficiências dizem por quê.
 
 ## All figures at a glance (page two)
 
@@ -1932,8 +1981,8 @@ summary-note = Cada ± é para 95 %: dias, leituras (com a sua dispersão onde s
 summary-note-one-day = Onde está “um dia”, o que outro dia faria não está no ±.
 summary-note-indicative = Onde está “indicativo”, as suas condições não foram as do seu procedimento, ou a irradiância é estimada.
 figure-ps50 = potência de cozimento padronizada
-figure-ps50-good-for = comparar fogões avaliados pela mesma prática
-figure-ps50-not-with = a potência a outra irradiância, ou avaliações por outra prática
+figure-ps50-good-for = comparar fogões avaliados pela mesma norma
+figure-ps50-not-with = a potência com outra irradiância, ou resultados por outra norma
 figure-gain = ganho do sol
 figure-gain-good-for = dizer a potência a qualquer irradiância, junto com u
 figure-gain-not-with = o ganho por um sensor em outro plano
@@ -1990,10 +2039,10 @@ procedure-value = { $value } { $unit }
 # An interval that reaches further on one side.
 procedure-value-between = { $value } ({ $lower } a { $upper })
 procedure-value-alone = { $value } (± não é dado)
-procedure-spread = STILL TO TRANSLATE
-procedure-spread-one-day = STILL TO TRANSLATE
+procedure-spread = ± de 95 %: dias, leituras, instrumentos
+procedure-spread-one-day = ± de um dia: leituras, instrumentos
 page-procedure-quantity = grandeza
-procedure-boiling = O tempo até ferver é para { $load } de água de { $ambient } a { $boiling }, o seu ponto de ebulição aqui, sob { $irradiance } W/m² constantes: as médias do ensaio. Foi calculado, não cronometrado.
+procedure-boiling = O tempo até ferver é para { $load } de água de { $ambient } a { $boiling }, o seu ponto de ebulição aqui, com { $irradiance } W/m² constantes: as médias do ensaio. Foi calculado, não cronometrado.
 # { $limit }, °C.
 evaporation = acima de { $limit } °C parte do calor vai para o vapor, o que nenhuma temperatura mostra: os números valem para uma tampa fechada e contam o vapor como perda
 evaporation-remedy = mantenha a tampa posta; compare só ensaios que terminem a temperaturas semelhantes
@@ -2008,11 +2057,11 @@ dry-plane-estimated = A irradiância é estimada.
 dry-plane-not-stated = Ninguém indica como o sensor de irradiância estava colocado: não compare com nenhum outro ensaio.
 # { $runs }: more than one.
 dry-mean-of = O valor é a média de { $runs ->
-    [one] { $runs } sessão
-   *[other] { $runs } sessões
+    [one] { $runs } série
+   *[other] { $runs } séries
 } com patamar.
 # Headers of a table with a row a run: there is little room.
-dry-head-run = sessão
+dry-head-run = série
 dry-head-plateau = patamar, °C
 dry-head-ambient = ar, °C
 dry-head-irradiance = sol, W/m²
@@ -2020,27 +2069,27 @@ dry-head-irradiance = sol, W/m²
 dry-head-difference = K m²/W
 dry-head-initial = subida inicial, K/min
 dry-head-reached = min até { $level }
-dry-caption = Temperatura do recipiente seco desde o início de cada sessão; traço grosso: o patamar.
+dry-caption = Temperatura do recipiente seco desde o início de cada série; traço grosso: o patamar.
 dry-alt = Gráfico de linhas da temperatura do recipiente seco em função do tempo, de { $runs ->
-    [one] { $runs } sessão
-   *[other] { $runs } sessões
+    [one] { $runs } série
+   *[other] { $runs } séries
 }. A leitura mais alta é de { $highest }.
 dry-axis-time = tempo desde a primeira leitura, min
 dry-axis-vessel = recipiente, °C
 dry-key-vessel = leituras
 dry-key-plateau = patamar
-dry-source = STILL TO TRANSLATE
-dry-no-vessel = o arquivo de leituras não tem a temperatura do recipiente
+dry-source = Patamar, segundo a interpretação deste projeto: o trecho mais quente de pelo menos dez minutos, mais longo para um termômetro de divisões grossas, em que o recipiente sobe ou desce menos de 0,1 K/min, e o sol fica dentro de ± 20 W/m² e acima de 600 W/m². A razão é a que Mullick, Kandpal e Saxena 1987 usam para fogões de caixa. Subida inicial: nos primeiros dez minutos, ou nas duas primeiras leituras.
+dry-no-vessel = o registro não tem a temperatura do recipiente
 dry-no-vessel-remedy = indique a coluna do recipiente como vessel_temperature em [columns]; se o recipiente tinha água, escreva kind = "water"
-dry-no-irradiance = o arquivo de leituras não tem irradiância, por isso o patamar não pode ser comparado com o sol
+dry-no-irradiance = o registro não tem irradiância, por isso o patamar não pode ser comparado com o sol
 dry-no-irradiance-remedy = anote a irradiância com cada leitura, ou declare trechos sem nuvens e estimate = "clear-sky"
 # { $minutes }: what a plateau takes with this thermometer.
 dry-too-short = as leituras que contam não cobrem { $minutes } min sem lacuna, o que um patamar pede com este termômetro
-dry-too-short-remedy = continue a ler, pelo menos a cada vinte minutos, até a temperatura se manter por { $minutes } min
+dry-too-short-remedy = continue lendo, pelo menos a cada vinte minutos, até a temperatura se manter por { $minutes } min
 dry-sun-unsteady = o sol nunca ficou dentro de ± 20 W/m² da sua média durante { $minutes } min
 dry-sun-unsteady-remedy = ensaie sob céu limpo em torno do meio-dia solar
 dry-sun-weak = o sol estava constante, mas com { $highest } W/m² no máximo, abaixo de 600 W/m²
-dry-sun-weak-remedy = ensaie em torno do meio-dia solar, numa estação com mais sol, ou sem névoa
+dry-sun-weak-remedy = ensaie em torno do meio-dia solar, em uma estação com mais sol, ou sem névoa
 # { $rate } in K/min, { $vessel } in °C.
 dry-still-rises = sem patamar: no seu trecho constante mais quente, a { $vessel } °C, o recipiente ainda subia { $rate } K/min
 dry-still-falls = sem patamar: no seu trecho constante mais quente, a { $vessel } °C, o recipiente descia { $rate } K/min
@@ -2051,13 +2100,13 @@ dry-still-moves-remedy = comece mais cedo, oriente de novo e continue até que s
 section-box-cooker = Figuras de mérito de um fogão de caixa
 box-what = F1 = (Tp − Ta)/H: quanto a caixa vazia sobe acima do ar por W/m² no plano horizontal. F2 = F1·M·c·ΔT/[A·τ·(F1·H − (T − Ta))]: quão bem o seu calor passa para uma carga completa, pelo tempo τ em que a água sobe ΔT; T, Ta e H são médias desse tempo.
 box-grade = grau
-box-grade-a = STILL TO TRANSLATE
-box-grade-none = STILL TO TRANSLATE
-box-rests-on-dry = F1 apoia-se em { $runs ->
-    [one] { $runs } sessão a seco
-   *[other] { $runs } sessões a seco
+box-grade-a = A: F1 está com segurança acima de { $limit } K m²/W (IS 13429)
+box-grade-none = nenhum: F1 não está com segurança acima de { $limit } K m²/W, o limite do grau A (IS 13429); graus inferiores não são avaliados
+box-rests-on-dry = F1 baseia-se em { $runs ->
+    [one] { $runs } série a seco
+   *[other] { $runs } séries a seco
 } com patamar.
-box-rests-on-water = F2 apoia-se em { $runs ->
+box-rests-on-water = F2 baseia-se em { $runs ->
     [one] { $runs } subida
    *[other] { $runs } subidas
 } da água de { $from } a { $to }.
@@ -2070,27 +2119,27 @@ box-axis-time = tempo desde o início da subida, min
 box-axis-water = água, °C
 box-key-water = leituras
 box-key-told = por F1 e F2
-box-source = STILL TO TRANSLATE
-box-no-dry-run = não há sessão a seco, por isso não há F1, nem F2, que se apoia nela
+box-source = Mullick, Kandpal e Saxena 1987 (Solar Energy 39, 353–360) e IS 13429. Eles escrevem F2 com o logaritmo dos dois extremos: o mesmo sob sol constante, e até 2 % diferente sob um sol que muda um décimo, mais onde F1·H está perto do fim da subida (simulado). Eles calculam a fervura a 100 °C; este relatório, ao ponto de ebulição local. Nenhum valor de aprovação para F2 é dado: dois são citados, e eles divergem.
+box-no-dry-run = não há série a seco, por isso não há F1, nem F2, que se baseia nela
 box-no-dry-run-remedy = deixe a caixa vazia ao sol em torno do meio-dia e registre a sua placa: kind = "dry"
-box-no-plateau = nenhuma sessão a seco tem patamar, por isso não há F1, nem F2
-box-no-plateau-remedy = veja o que falta às sessões a seco
+box-no-plateau = nenhuma série a seco tem patamar, por isso não há F1, nem F2
+box-no-plateau-remedy = veja o que falta às séries a seco
 box-plane-normal = a irradiância foi medida de frente para o sol; F1 e F2 são definidas para um sensor deitado na horizontal
 box-plane-not-stated = ninguém indica como o sensor de irradiância estava colocado; F1 e F2 são definidas para um sensor deitado na horizontal
 box-plane-estimated = a irradiância é estimada; F1 e F2 são definidas para um sensor deitado na horizontal
 box-plane-remedy = deite o sensor na horizontal ao lado da caixa, e indique plane = "horizontal"
-box-cover-mirrors = F1 e F2 são para uma caixa cujos espelhos refletores, se os tem, estão cobertos; nenhum arquivo de leituras mostra isso
-box-cover-mirrors-remedy = cubra-os nestas sessões, e diga isso nas notas
-box-no-water-run = nenhuma sessão aquece água, por isso não há F2
+box-cover-mirrors = F1 e F2 são para uma caixa cujos espelhos refletores, se os tem, estão cobertos; nenhum registro mostra isso
+box-cover-mirrors-remedy = cubra-os nestas séries, e diga isso nas notas
+box-no-water-run = nenhuma série aquece água, por isso não há F2
 box-no-heating = não há subida de { $from } a { $to } °C sem lacuna e com irradiância em { $runs ->
-    [one] { $runs } sessão
-   *[other] { $runs } sessões
+    [one] { $runs } série
+   *[other] { $runs } séries
 } com água, por isso não há F2
 box-no-heating-remedy = comece abaixo de { $from } °C, continue até passar de { $to } °C, e leia pelo menos a cada vinte minutos
-box-runs-left-out = sessões com água sem uma subida inteira de { $from } a { $to } °C, que não contam: { $runs }
+box-runs-left-out = séries com água sem uma subida inteira de { $from } a { $to } °C, que não contam: { $runs }
 # Loads in kg/m².
 box-load-off = a carga foi de { $load } kg/m²; uma carga completa é de cerca de { $full } kg/m²
-box-load-off-remedy = pese { $full } kg de água por m² de vidro; a avaliação pede 7 kg por m² de área de interceptação, portanto uma só carga nem sempre cumpre as duas
+box-load-off-remedy = pese { $full } kg de água por m² de vidro; a potência padronizada pede 7 kg por m² de área de captação, portanto uma só carga nem sempre cumpre as duas condições
 # Both in K.
 box-beyond-reach = em { $rises ->
     [one] { $rises } subida
@@ -2099,38 +2148,38 @@ box-beyond-reach = em { $rises ->
 box-no-upper-end = F1·H é { $reach } K, tão perto dos { $end } K em que a temperatura final da água excede a do ar que F2 não tem extremo superior
 box-near-reach = a temperatura final da água, { $end } K acima do ar, está perto de F1·H, { $reach } K: com F1 menor em 1 %, F2 fica { $more } % maior
 box-reach-remedy = ensaie sob um sol mais forte, ou termine a subida a uma temperatura mais baixa
-box-one-day = as sessões a seco ou as subidas são de um só dia, por isso as faixas não são faixas de 95 %
+box-one-day = as séries a seco ou as subidas são de um só dia, por isso as faixas não são faixas de 95 %
 box-one-day-remedy = ensaie em outros dias
 
 ## Concentrating cooker
 
 section-dish = Ensaio de resfriamento e aquecimento
-dish-what = À sombra, a carga perde a sua temperatura acima do ar com a constante de tempo τ0; com a capacidade térmica C da água e dos recipientes, C/τ0 é a sua perda. F′UL é essa perda por m² de superfície dos recipientes. Ao sol, F′η0 é a parte da luz sobre a área de interceptação que a carga recebe, com a perda somada.
+dish-what = À sombra, a carga perde a sua temperatura acima do ar com a constante de tempo τ0; com a capacidade térmica C da água e dos recipientes, C/τ0 é a sua perda. F′UL é essa perda por m² de superfície dos recipientes. Ao sol, F′η0 é a parte da luz sobre a área de captação que a carga recebe, com a perda somada.
 dish-loss = perda para o ar pelo resfriamento, F′UL·At
-dish-rests-on-cooling = A perda apoia-se em { $runs ->
-    [one] { $runs } sessão
-   *[other] { $runs } sessões
+dish-rests-on-cooling = A perda baseia-se em { $runs ->
+    [one] { $runs } série
+   *[other] { $runs } séries
 } de resfriamento, de { $from } até descer a { $to }.
 dish-rests-on-vessels = Para os recipientes conta uma capacidade térmica de { $heat } J/K: { $basis }.
-dish-rests-on-heating = O fator óptico apoia-se em { $runs ->
+dish-rests-on-heating = O fator óptico baseia-se em { $runs ->
     [one] { $runs } aquecimento
    *[other] { $runs } aquecimentos
 }, de 5 K acima do ar a 5 K abaixo da ebulição, até onde cada um chega.
-dish-caption = Água acima da temperatura média do ar desde o início de cada sessão de resfriamento; traço grosso: o que a sua constante de tempo dá com ar constante.
+dish-caption = Água acima da temperatura média do ar desde o início de cada série de resfriamento; traço grosso: o que a sua constante de tempo dá com ar constante.
 dish-alt = Gráfico de linhas da temperatura da água acima do ar em função do tempo, de { $runs ->
-    [one] { $runs } sessão
-   *[other] { $runs } sessões
+    [one] { $runs } série
+   *[other] { $runs } séries
 } de resfriamento, com a curva exponencial. A constante de tempo média é de { $minutes } minutos.
 dish-axis-time = tempo desde a primeira leitura, min
 dish-axis-difference = água acima do ar, K
 dish-key-water = leituras
 dish-key-told = pela constante de tempo
-dish-source = STILL TO TRANSLATE
-dish-no-cooling-run = não há sessão de resfriamento, por isso não há constante de tempo, nem perda, nem fator óptico
+dish-source = Mullick, Kandpal e Kumar 1991 (Solar Energy 46, 139–144). Eles tomam a inclinação de ln(T − Ta); este relatório toma a de T em função da integral de T − Ta: o mesmo com ar constante, e correto com ar que aquece, onde o outro erra de 2 a 9 % com 1 K/h e constantes de tempo de uma a duas horas (simulado). Eles calculam a fervura a 100 °C; este relatório, ao ponto de ebulição local.
+dish-no-cooling-run = não há série de resfriamento, por isso não há constante de tempo, nem perda, nem fator óptico
 dish-no-cooling-run-remedy = deixe uma carga quente esfriar à sombra, e registre-a: kind = "cooling"
-dish-begins-too-cool = { $log }: a água começa { $above } K acima do ar, e uma sessão de resfriamento pelo menos { $least } K acima; não conta
+dish-begins-too-cool = { $log }: a água começa { $above } K acima do ar, e uma série de resfriamento pelo menos { $least } K acima; não conta
 dish-begins-too-cool-remedy = comece perto da ebulição
-dish-warms = { $log }: a água chegou a ficar { $rise } K mais quente do que estava antes, por isso o sol a atingiu, ou juntou-se água quente; não conta
+dish-warms = { $log }: a água chegou a ficar { $rise } K mais quente do que estava antes, por isso o sol a atingiu, ou foi acrescentada água quente; não conta
 dish-warms-remedy = vire o fogão para longe do sol ou faça sombra sobre toda a abertura
 dish-cooling-too-short = { $log }: antes de uma lacuna de mais de vinte minutos ou de um trecho excluído há leituras de menos, ou uma descida de menos de um quinto da temperatura inicial acima do ar; não conta
 dish-cooling-too-short-remedy = leia a cada cinco minutos ou com mais frequência, por uma hora ou mais
@@ -2138,14 +2187,14 @@ dish-no-loss-area = a superfície dos recipientes não está indicada, por isso 
 dish-no-loss-area-remedy = indique loss_area_m2 em [cooker]: paredes e tampa dos recipientes
 dish-no-vessel-heat = o que os recipientes armazenam não está indicado, e não conta: a perda e o fator óptico ficam baixos demais por essa parte
 dish-no-vessel-heat-remedy = pese os recipientes vazios: vessel_mass_kg e vessel_material em [load]
-dish-no-heating = nenhuma sessão com água tem uma subida de { $rise } K com irradiância, sem lacunas nem trechos excluídos, por isso não há fator óptico
+dish-no-heating = nenhuma série com água tem uma subida de { $rise } K com irradiância, sem lacunas nem trechos excluídos, por isso não há fator óptico
 dish-no-heating-remedy = registre um aquecimento de pelo menos { $rise } K ao sol, com irradiância
 dish-plane-not-normal = a irradiância não foi medida de frente para o sol, e o fator óptico é para a radiação direta
 dish-plane-estimated = a irradiância é estimada, e o fator óptico toma a da radiação direta
 dish-plane-remedy = mantenha o sensor virado para o sol, e indique plane = "normal"
-dish-global-not-beam = STILL TO TRANSLATE
+dish-global-not-beam = um sensor virado para o sol vê também o céu em volta dele, que um espelho com foco não usa: com ele, o fator óptico fica menor do que só com a radiação direta, cerca de um décimo sob céu muito limpo, e um sexto ou mais com névoa (prática comum)
 dish-global-not-beam-remedy = diga nas notas se o sensor via só a radiação direta
-dish-no-end = dentro do que os instrumentos podem errar, a faixa de um dos números não tem extremo, e ele não é dado
+dish-no-end = dentro do erro possível dos instrumentos, a faixa de um dos números não tem extremo, e ele não é dado
 dish-no-end-remedy = meça a irradiância com um sensor mais bem conhecido, e indique a sua incerteza
 dish-one-day = o resfriamento ou o aquecimento é de um só dia, por isso as faixas não são faixas de 95 %
 dish-one-day-remedy = ensaie em outros dias
@@ -2153,165 +2202,177 @@ dish-one-day-remedy = ensaie em outros dias
 ## Energy and exergy
 
 section-efficiency = Energia e exergia
-efficiency-what = Eficiência energética: o calor que a água recebeu sobre a luz solar na área de interceptação. Eficiência exergética: o mesmo com a parte que poderia realizar trabalho, de modo que a água quente conta mais que a morna. Exergia máxima: o vértice da parábola da exergia em função da diferença de temperatura; fator de qualidade: esse máximo sobre a exergia do calor que ali se perde.
+efficiency-what = Eficiência energética: o calor que a água recebeu sobre a luz solar na área de captação. Eficiência exergética: o mesmo com a parte que poderia realizar trabalho, de modo que a água quente conta mais que a morna. Exergia máxima: o vértice da parábola da exergia em função da diferença de temperatura; fator de qualidade: esse máximo sobre a exergia do calor que ali se perde.
 # { $range } in °C.
-efficiency-rests-on = Apoiam-se em { counted-intervals } com leituras fiáveis, água de { $range }, { $irradiance } W/m² em média. Os recipientes não contam.
+efficiency-rests-on = Baseiam-se em { counted-intervals } com leituras confiáveis, água de { $range }, { $irradiance } W/m² em média. Os recipientes não contam.
 efficiency-peak-at = O máximo fica { $difference } K acima do ar, sob o sol do ensaio ({ $irradiance } W/m² em média).
-efficiency-caption = STILL TO TRANSLATE
-efficiency-caption-no-peak = STILL TO TRANSLATE
+efficiency-caption = Exergia que a água ganha, intervalo por intervalo.
+efficiency-caption-no-peak = Exergia que a água ganha, intervalo por intervalo. Não há máximo entre os intervalos.
 efficiency-alt = Gráfico de pontos da exergia em watts em função da diferença de temperatura em kelvins, { counted-intervals }.
 efficiency-axis-difference = diferença de temperatura, Td, K
 efficiency-axis-exergy = exergia, W
 efficiency-key-intervals = intervalos
 efficiency-key-parabola = parábola
-efficiency-source = STILL TO TRANSLATE
-efficiency-plane = a irradiância foi medida com um sensor deitado na horizontal: onde a área de interceptação está virada para o sol, a luz solar é contada a menos, e as eficiências saem altas demais
+efficiency-source = Exergia da luz solar segundo Petela 1964, com o sol a 5777 K; exergia da água pela segunda lei. Como Öztürk 2004 e outros; os artigos escolhem outras faixas de temperatura da água, por isso compare só com a faixa acima. Exergia máxima e fator de qualidade segundo Kumar, Vishwanath e Gupta 2012; que a perda ali é a exergia do calor perdido, u·Td·(1 − Ta/T), com o u deste relatório, é interpretação deste projeto.
+efficiency-plane = a irradiância foi medida com um sensor deitado na horizontal: onde a área de captação está virada para o sol, a luz solar é contada a menos, e as eficiências saem altas demais
 efficiency-plane-remedy = compare só com ensaios cujo sensor estava deitado na horizontal
 efficiency-no-peak = a exergia não tem ponto mais alto entre os intervalos, por isso não há máximo nem fator de qualidade
 efficiency-no-peak-remedy = ensaie de 5 K acima do ar até perto da ebulição
 efficiency-no-loss = a perda pode ser nula, por isso não há fator de qualidade
-efficiency-no-loss-remedy = ensaie numa faixa mais larga de temperaturas da água, e em mais dias
+efficiency-no-loss-remedy = ensaie em uma faixa mais larga de temperaturas da água, e em mais dias
 efficiency-one-day = tudo é de um só dia, por isso as faixas não são faixas de 95 %
 efficiency-one-day-remedy = ensaie em outros dias
 
 ## Where no water heats
 
-tested-method-none = nenhum da prática: nenhuma sessão aquece água
+tested-method-none = nenhum da norma: nenhuma série aquece água
 tested-environment-dry = Ambiente dos patamares
-tested-environment-cooling = Ambiente das sessões de resfriamento
+tested-environment-cooling = Ambiente das séries de resfriamento
 tested-no-plateau = nenhum patamar
 
 ## On the terminal: the table of report, and what stands below it
 
 # Headers of the table: there is little room.
-terminal-campaign = STILL TO TRANSLATE
-terminal-rating = STILL TO TRANSLATE
-terminal-r-squared = STILL TO TRANSLATE
-terminal-used = STILL TO TRANSLATE
-terminal-days = STILL TO TRANSLATE
-terminal-conformity = STILL TO TRANSLATE
-terminal-report = STILL TO TRANSLATE
+terminal-campaign = campanha
+# As in English
+terminal-rating = Ps(50), W (95 %)
+# As in English
+terminal-r-squared = R²
+terminal-used = usados
+terminal-days = dias
+terminal-conformity = conformidade
+terminal-report = relatório
 # Data that nobody measured.
-terminal-invented = STILL TO TRANSLATE
+terminal-invented = { $title } (inventada)
 # What weakens a rating, each behind its level: "indicative only; horizontal sensor".
-terminal-horizontal = STILL TO TRANSLATE
-terminal-plane-not-stated = STILL TO TRANSLATE
-terminal-one-day = STILL TO TRANSLATE
+terminal-horizontal = sensor na horizontal
+terminal-plane-not-stated = plano do sensor sem indicação
+terminal-one-day = um só dia: ± não é de 95 %
 # Of several campaigns that share a note; { $names }: their names.
-terminal-campaigns = STILL TO TRANSLATE
-terminal-more = STILL TO TRANSLATE
+terminal-campaigns = { $count } campanhas ({ $names })
+terminal-more = mais { $count }
 
 ## What check says of the other procedures
 
 # The first line; { $level }: one of those that begin with level-, { $title }: the campaign's.
-check-verdict = STILL TO TRANSLATE
+# As in English
+check-verdict = { $level }: { $title }
 # { $caveats }: irradiance-estimated and the like.
-check-verdict-with = STILL TO TRANSLATE
+# As in English
+check-verdict-with = { $level } ({ $caveats }): { $title }
 # Labels of the lines below it, and what stands beside them.
-check-next = STILL TO TRANSLATE
-check-so-far = STILL TO TRANSLATE
-check-aim = STILL TO TRANSLATE
-check-name = STILL TO TRANSLATE
-check-rating = STILL TO TRANSLATE
-check-no-number = STILL TO TRANSLATE
-check-none-used = STILL TO TRANSLATE
-check-not-valid = STILL TO TRANSLATE
+check-next = a seguir
+check-so-far = até agora
+check-aim = meta
+check-name = campanha
+check-rating = Ps(50) = { $rating }, de { $used } de { counted-intervals } em { counted-days }
+check-no-number = sem número: { $used } de { counted-intervals } podem ser usados
+check-none-used = sem número: { $intervals ->
+    [0] não há nenhum intervalo
+    [one] o único intervalo não pode ser usado
+   *[other] nenhum dos { $intervals } intervalos pode ser usado
+}
+check-not-valid = sem número: a água ganhou mais calor que a energia solar que incidiu no fogão; mais intervalos não ajudam
 # What to do next. { $command } stays as it is.
-check-next-report = STILL TO TRANSLATE
+check-next-report = escreva o relatório: { $command }
 # { $remedy }: what to do before more is measured.
-check-next-then = STILL TO TRANSLATE
+check-next-then = { $remedy }; depois, { $missing }
 # Headers of the tables of runs: there is little room.
-check-run = STILL TO TRANSLATE
-check-date = STILL TO TRANSLATE
-check-readings = STILL TO TRANSLATE
-check-intervals = STILL TO TRANSLATE
-check-used = STILL TO TRANSLATE
-check-aside = STILL TO TRANSLATE
-check-kind = STILL TO TRANSLATE
-check-from = STILL TO TRANSLATE
-check-to = STILL TO TRANSLATE
+check-run = série
+check-date = data
+check-readings = leituras
+check-intervals = intervalos
+check-used = usados
+check-aside = descartados por
+check-kind = tipo
+check-from = de
+check-to = a
 # In the last column of the table, behind a number of intervals: two words at most.
-aside-water-below-window = STILL TO TRANSLATE
-aside-water-above-window = STILL TO TRANSLATE
-aside-ambient-out-of-range = STILL TO TRANSLATE
-aside-irradiance-low = STILL TO TRANSLATE
-aside-irradiance-high = STILL TO TRANSLATE
-aside-irradiance-unsteady = STILL TO TRANSLATE
-aside-wind-high = STILL TO TRANSLATE
-aside-outside-solar-window = STILL TO TRANSLATE
-aside-reading-gap = STILL TO TRANSLATE
-aside-excluded-by-tester = STILL TO TRANSLATE
-aside-not-cloudless = STILL TO TRANSLATE
+aside-water-below-window = água fria
+aside-water-above-window = quase fervendo
+aside-ambient-out-of-range = ar
+aside-irradiance-low = sol fraco
+aside-irradiance-high = sol forte
+aside-irradiance-unsteady = sol instável
+aside-wind-high = vento
+aside-outside-solar-window = hora
+aside-reading-gap = lacunas
+aside-excluded-by-tester = excluídos
+aside-not-cloudless = céu
 # Headings.
-check-findings = STILL TO TRANSLATE
-check-notes = STILL TO TRANSLATE
-check-set-aside = STILL TO TRANSLATE
-check-notices = STILL TO TRANSLATE
-check-how-read = STILL TO TRANSLATE
+check-findings = O que impede a conformidade, e como corrigir
+check-notes = A declarar junto com o número
+check-set-aside = Intervalos descartados, e o que ajuda
+check-notices = Avisos
+check-how-read = Como os registros foram lidos
 # Below the table. { $run }: its name, { $shortest }, { $longest }: minutes.
-check-hole = STILL TO TRANSLATE
-check-not-normalised = STILL TO TRANSLATE
+check-hole = { $run }: nenhum intervalo de { $from } a { $to } em { $date }: ali não há duas leituras da água separadas por { $shortest } a { $longest } minutos
+check-not-normalised = { $run }: { counted-intervals } sem irradiância, dentro de todos os limites e fora de uso
 # What helps where intervals are set aside: what the person beside the cooker can do.
-helps-water-below-window = STILL TO TRANSLATE
-helps-water-above-window = STILL TO TRANSLATE
-helps-ambient-out-of-range = STILL TO TRANSLATE
-helps-irradiance-low = STILL TO TRANSLATE
-helps-irradiance-high = STILL TO TRANSLATE
-helps-irradiance-unsteady = STILL TO TRANSLATE
-helps-wind-high = STILL TO TRANSLATE
-helps-outside-solar-window = STILL TO TRANSLATE
-helps-reading-gap = STILL TO TRANSLATE
-helps-excluded-by-tester = STILL TO TRANSLATE
-helps-not-cloudless = STILL TO TRANSLATE
+helps-water-below-window = comece com a água alguns kelvins acima do ambiente, ou deixe-a aquecer antes que conte
+helps-water-above-window = encerre a série, ou recomece com água fria, quando a água se aproximar da ebulição
+helps-ambient-out-of-range = escolha outra estação do ano ou outra hora do dia
+helps-irradiance-low = espere céu limpo, e mantenha limpo o vidro do sensor
+helps-irradiance-high = verifique a calibração do sensor, e evite que luz refletida chegue a ele
+helps-irradiance-unsteady = ensaie em dias sem nuvens passageiras, e mantenha o sensor orientado
+helps-wind-high = ensaie em lugar abrigado ou em dias mais calmos
+helps-outside-solar-window = aqueça dentro da janela, que é em hora solar
+helps-reading-gap = registre cada grandeza pelo menos uma vez em cada intervalo
+helps-excluded-by-tester = nada, a menos que a exclusão tenha sido um engano
+helps-not-cloudless = anote em cada leitura se o céu estava sem nuvens; meça a irradiância onde passam nuvens
 # Behind helps-outside-solar-window.
-helps-by-clock = STILL TO TRANSLATE
+helps-by-clock = { $helps }; em { $date } isso foi de { $from } a { $to } pelo relógio
 # Of several logs, { $what }: what is said of each of them.
-check-of-logs = STILL TO TRANSLATE
+check-of-logs = { $count } registros
 check-figures = Outros números até agora
 check-no-figures = Ainda nenhum outro número.
-box-grade-one-day = STILL TO TRANSLATE
-box-grade-not-flat = STILL TO TRANSLATE
+box-grade-one-day = nenhum: F1 está acima de { $limit } K m²/W (IS 13429), mas de um só dia, e outro pode ser menor
+box-grade-not-flat = nenhum: a irradiância não foi medida com um sensor na horizontal, para o qual vale o limite, { $limit } K m²/W (IS 13429)
 box-glass = O vidro tem { $area } m², como indicado.
-box-glass-not-stated = STILL TO TRANSLATE
-box-beyond-reach-remedy = F1 é baixa demais, ou o sensor leu a menos nessa sessão: verifique que se chegou ao patamar, que os espelhos estavam cobertos do mesmo modo e que o sensor estava na horizontal
+box-glass-not-stated = A área de captação, { $area } m², conta como o vidro. Se houver espelhos nela, F2 fica baixa demais: indique a área do vidro.
+box-beyond-reach-remedy = F1 é baixa demais, ou o sensor leu a menos nessa série: verifique que se chegou ao patamar, que os espelhos estavam cobertos do mesmo modo e que o sensor estava na horizontal
 boiling-gets-to = não há tempo até ferver: sob o sol do ensaio a água chega a { $highest }, e ferve a { $boiling }
 boiling-may-not = não há tempo até ferver: dentro do que os números podem errar, a água pode não chegar a { $boiling }, onde ferve
 boiling-remedy = ensaie sob um sol mais forte, ou melhore o fogão
-dish-runs-left-out = sessões com água sem uma subida de { $rise } K ao sol e sem lacunas nem trechos excluídos, que não contam: { $runs }
+dish-runs-left-out = séries com água sem uma subida de { $rise } K ao sol e sem lacunas nem trechos excluídos, que não contam: { $runs }
 dry-no-ambient = o ar não foi lido a menos de duas horas dos trechos constantes
-dry-no-ambient-remedy = leia o ar pelo menos de duas em duas vezes
+dry-no-ambient-remedy = leia o ar pelo menos a cada duas leituras
 dry-may-get-hotter = no seu patamar o recipiente ainda subia { $rate } K/min: pela sua subida inicial pode acabar { $more } K mais quente
-dry-no-end = a diferença por cada W/m² não é dada: dentro do que a irradiância pode errar, o seu intervalo não tem fim
-efficiency-peak-unsure = há um máximo, mas deixa de haver sem um dos dias, ou dentro do que os instrumentos podem errar: não é dado
+dry-no-end = a diferença por W/m² não é dada: dentro do erro possível da irradiância, a sua faixa não tem extremo
+efficiency-peak-unsure = há um máximo, mas ele deixa de existir sem um dos dias, ou dentro do erro possível dos instrumentos: não é dado
 efficiency-peak-unsure-remedy = ensaie em mais dias, cada um de 5 K acima do ar até perto da ebulição
-efficiency-too-much = a água recebeu mais calor do que a luz solar na área de interceptação, o que não pode ser
-efficiency-too-much-remedy = verifique a área de interceptação, a carga e as unidades
-tested-instruments-note-cooling = STILL TO TRANSLATE
+efficiency-too-much = a água recebeu mais calor do que a luz solar na área de captação, o que não pode ser
+efficiency-too-much-remedy = verifique a área de captação, a carga e as unidades
+tested-instruments-note-cooling = Incertezas-padrão (k = 1). Onde nenhuma é indicada, supõe-se a classe mais cautelosa (prática comum).
 
 ## Comparison: figures beside the rating
 
-section-beside = Números à parte da avaliação
+section-beside = Números à parte do resultado
 # A list of several campaigns for each figure: headers, and cells. Numbers are those of campaigns.
-beside-head-value = STILL TO TRANSLATE
-beside-head-apart = STILL TO TRANSLATE
-beside-from-none = STILL TO TRANSLATE
+beside-head-value = valor
+beside-head-apart = distingue-se de
+beside-from-none = nenhuma
 # A cell: how many of those that it is compared with.
-beside-from-so-many = STILL TO TRANSLATE
+beside-from-so-many = { $apart } de { $compared }
 # { $reasons }: some of beside-not-compared-why, with ";" between them.
-beside-not-compared-list = STILL TO TRANSLATE
+beside-not-compared-list = Não comparadas: { $reasons }.
 # { $pairs }: some of beside-not-compared-with, with ";" between them.
-beside-not-compared-why = STILL TO TRANSLATE
+# As in English
+beside-not-compared-why = { $pairs } ({ $why })
 # Numbers of campaigns.
-beside-not-compared-with = STILL TO TRANSLATE
-beside-pairs = STILL TO TRANSLATE
+beside-not-compared-with = { $one } com { $others }
+beside-pairs = { $count ->
+        [one] { $count } par
+       *[other] { $count } pares
+    }
 # { $numbers }: "2, 5–7".
-beside-list-note = STILL TO TRANSLATE
-beside-first-only = STILL TO TRANSLATE
+beside-list-note = Cada ± é para 95 %. O que as campanhas têm em comum se anula na diferença, por isso dois números cujas faixas se sobrepõem ainda podem diferir. Os números dos quais não se comparam dois estão no arquivo de dados.
+beside-first-only = De cada número mostram-se os primeiros { $shown }, de { $campaigns } campanhas no total; todos os pares estão no arquivo de dados.
 # A title where there is no rating.
-beside-title = STILL TO TRANSLATE
-beside-title-hotter = STILL TO TRANSLATE
-beside-title-not-told = STILL TO TRANSLATE
-beside-in-all = STILL TO TRANSLATE
+beside-title = Números de { $count } campanhas, comparados
+beside-title-hotter = { $first } fica mais quente que { $second } a seco
+beside-title-not-told = Não se pode dizer qual fica mais quente a seco, { $first } ou { $second }
+beside-in-all = { $apart } de { $compared } diferenças de números se distinguem.
 # Headers of a table. "First" and "second" are the campaigns of a pair, second − first.
 beside-figure = número
 beside-difference = diferença
@@ -2354,14 +2415,14 @@ beside-hotter-not-compared = Não se compara quanto aquecem os recipientes secos
 beside-nothing-shared = { $second } e { $first } não têm nenhum número em comum.
 beside-others = Outros números de { $second } e { $first } que se podem comparar: { $compared }; destes, distinguem-se: { $apart }.
 comparison-dry-note = Patamar: onde o recipiente não aqueceu mais. K m²/W: recipiente acima do ar, por W/m², ± para 95 %.
-comparison-dry-caption = STILL TO TRANSLATE
+comparison-dry-caption = Temperatura do recipiente seco em °C em função dos minutos desde o início de uma série, em preto a da campanha indicada acima do painel; traço grosso: o patamar. Não estiveram sob um mesmo sol: compare K m²/W, não graus.
 # Read out to those who do not see the figure. { $runs }: comparison-dry-one of each, with ";"
 # between them.
 # Read out to those who do not see the panel. { $highest }: degrees.
-comparison-dry-alt = STILL TO TRANSLATE
+comparison-dry-alt = Temperatura do recipiente seco em função do tempo, máxima { $highest }.
 # As in English
 comparison-practice-no-rating = JCGM 100:2008 para as diferenças
-beside-note-difference = A incerteza de uma diferença de números à parte da avaliação inclui a dispersão e os dias das duas campanhas, cada uma com os seus próprios graus de liberdade, e o que os seus instrumentos não têm em comum. O que um mesmo dia faz às duas não é descontado dela, o que a aumenta. A avaliação tem a sua própria comparação; também o ganho e a perda, onde as duas têm uma avaliação e um balanço térmico.
+beside-note-difference = A incerteza de uma diferença de números à parte do resultado inclui a dispersão e os dias das duas campanhas, cada uma com os seus próprios graus de liberdade, e o que os seus instrumentos não têm em comum. O que um mesmo dia faz às duas não é descontado dela, o que a aumenta. O resultado tem a sua própria comparação; também o ganho e a perda, onde as duas têm um resultado e um balanço térmico.
 beside-note-alike = Os números comparam-se onde os arquivos das campanhas deixam pensar que são semelhantes: por W/m², a irradiância no mesmo plano; de recipientes secos ou que esfriam, o mesmo número de recipientes, com o mesmo calor e a mesma superfície dentro de 2 %; tempos até ferver, eficiências e exergia máxima, a irradiância dentro de 2 % e o ambiente dentro de 2 K; tempos até ferver, a carga dentro de 2 % e o ponto de ebulição dentro de 2 K; eficiências, uma faixa de temperaturas da água dentro de 5 K nos seus extremos e de 2 K em média; F2, a carga por m² dentro de 10 %; constante de tempo, a carga dentro de 2 %. Estes limites são prática comum, sem fonte publicada. “Recipientes não indicados”: ninguém diz que eram semelhantes.
 beside-note-pairs = “Distinguem-se”: o p da diferença é menor que 0,05, corrigido pelo método de Holm para os pares em que o número é comparado, de { $pairs } no total; não é corrigido para a quantidade de números. De uma diferença entre dias isolados nunca se diz que se distinguem.
 
@@ -2369,14 +2430,14 @@ beside-note-pairs = “Distinguem-se”: o p da diferença é menor que 0,05, co
 
 dry-sun-down = no patamar o sol estava abaixo do horizonte: o relógio, o fuso horário ou o lugar está errado
 dry-sun-down-remedy = corrija time_zone, latitude e longitude em [site], ou as horas do registro
-dry-colder-than-air = o recipiente marca { $below } K abaixo do ar mais fresco da sessão: um dos dois está em outra unidade que a indicada
-dry-very-hot = STILL TO TRANSLATE
+dry-colder-than-air = o recipiente marca { $below } K abaixo do ar mais fresco da série: um dos dois está em outra unidade que a indicada
+dry-very-hot = o recipiente marca { $highest } °C, mais do que alcançam fogões de fabricação caseira (prática comum): o termômetro está em °F?
 dry-unit-remedy = indique vessel_temperature e ambient_temperature em [units], "°F" ou "°C", como mostra cada termômetro
 dish-losses-differ = a perda por resfriamento, { $cooling } W/K, e a do balanço térmico, { $balance } W/K, diferem mais do que os seus ±: o sol chegou à carga que resfriava, ou o vento era outro
-dish-losses-differ-remedy = faça sombra sobre toda a abertura e a panela enquanto esfria, e anote o vento em ambas
+dish-losses-differ-remedy = faça sombra sobre toda a abertura e a panela enquanto esfria, e anote o vento nas duas séries
 box-plane-turned = as leituras do sensor deitado foram convertidas por estimate = "from-horizontal"; F1 e F2 são definidos para elas como eram
 box-plane-turned-remedy = faça uma segunda campanha com os mesmos registros, sem estimate e com plane = "horizontal"
-notice-long-run-other = { $log }: as leituras abrangem { $days } dias, uma sessão é um teste de um dia; verifique as datas, ou indique start e end
-finding-no-water = nenhuma sessão desta campanha aquece água, portanto não há nada a avaliar
-finding-no-water-remedy = aqueça uma carga pesada de água para uma avaliação; os outros números valem por si
-instrument-assumed = não indicada; tomada como a da classe { $class }: { $basis }
+notice-long-run-other = { $log }: as leituras abrangem { $days } dias, uma série é um ensaio em um dia; verifique as datas, ou indique start e end
+finding-no-water = nenhuma série desta campanha aquece água, portanto não há nada a avaliar
+finding-no-water-remedy = aqueça uma carga pesada na balança para obter um resultado; os outros números valem por si
+instrument-assumed = sem indicação; tomada como a da classe { $class }: { $basis }
