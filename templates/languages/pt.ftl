@@ -528,7 +528,7 @@ stagnation-irradiance-estimated = { $irradiance } W/m², estimada
 # As in English
 stagnation-result = { $difference } ± { $half_width } K m²/W
 # { $usual }: "190 °C".
-stagnation-note = Temperatura estável mais alta do recipiente vazio e escuro acima do ambiente, dividida pela irradiância; ± para 95 %, um termômetro de forno dentro de ± 10 K onde nenhuma incerteza é indicada. Relaciona a perda de calor com a luz solar e não é uma potência de cozimento. Mullick, Kandpal e Saxena 1987 usam essa razão para fogões de caixa; para outros fogões, só compara entre semelhantes. Um recipiente vazio pode ficar em brasa, rachar ou perder o revestimento: nunca o deixe sozinho.
+stagnation-note = Temperatura estável mais alta do recipiente vazio e escuro acima do ambiente, dividida pela irradiância; ± para 95 %, um termômetro de forno dentro de ± 10 K onde nenhuma incerteza é indicada. Relaciona a perda de calor com a luz solar e não é uma potência de cozimento. Mullick, Kandpal e Saxena 1987 usam essa razão para fogões de caixa; para outros fogões, só compara entre semelhantes. Um recipiente vazio pode ficar incandescente, rachar ou perder o revestimento: nunca o deixe sozinho.
 page-assumed = Suposições
 
 ## Cautions
@@ -829,8 +829,8 @@ budget-note-resolution-most = Da dispersão de { $scatter } W por intervalo, a r
 # Two sentences, one after the other: what was drawn, and what follows from it.
 
 drawn-none = Sem verificação por Monte Carlo: a irradiância é tão incerta que em algumas simulações cai a zero ou menos. O intervalo, então, não passa de um palpite.
-drawn-holds = Monte Carlo, { $trials } simulações dos mesmos erros por leituras, potência, regressão e reta: { $lower } a { $upper } W para 95 %, dentro da tolerância de { $tolerance } W. O intervalo é o do balanço.
-drawn-apart = Monte Carlo, { $trials } simulações dos mesmos erros por leituras, potência, regressão e reta: { $lower } a { $upper } W para 95 %. Difere em até { $apart } W do intervalo do balanço, { $from } a { $to } W, mais que a tolerância de { $tolerance } W.
+drawn-holds = Monte Carlo, { $trials } simulações dos mesmos erros, propagados por leituras, potência, regressão e reta: { $lower } a { $upper } W para 95 %, dentro da tolerância de { $tolerance } W. O intervalo é o do balanço.
+drawn-apart = Monte Carlo, { $trials } simulações dos mesmos erros, propagados por leituras, potência, regressão e reta: { $lower } a { $upper } W para 95 %. Difere em até { $apart } W do intervalo do balanço, { $from } a { $to } W, mais que a tolerância de { $tolerance } W.
 drawn-because-divided = Motivo: a potência é dividida por uma irradiância cuja incerteza-padrão é de { $percent } %, por isso um erro para um lado muda o resultado mais que o mesmo erro para o outro.
 drawn-because-curved = Motivo: erros que não são da irradiância não agem de forma proporcional.
 drawn-because-limits = Motivo: os erros dos quais só se conhecem os limites não têm caudas, e o balanço supõe que as têm.
@@ -1054,7 +1054,7 @@ caution-governs = Até que uma pessoa que fale português tenha conferido esta t
 caution-burns-title = Queimaduras e escaldaduras
 caution-burns-text = A panela, a sua tampa, a cobertura transparente, a grelha e o vapor estão quentes o bastante para queimar ao menor toque, muito antes de a água ferver: o metal nu queima a cerca de 65 °C em menos de um segundo e a cerca de 51 °C em menos de um minuto. Use luvas secas, abra a tampa para o lado oposto a você, faça sombra sobre o fogão e deixe a panela repousar antes de carregá-la. O vidro quente racha quando água fria o toca, e um tubo estreito pode lançar para fora a água fervendo.
 caution-light-title = Luz concentrada e ofuscamento
-caution-light-text = Nunca olhe para o foco, nem para o sol ou para a sua imagem em um refletor ou painel: não há óculos de sol que tornem isso seguro, e lentes escuras não bastam perto do foco. Mantenha a cabeça e as mãos fora do feixe de luz. Vire o refletor para longe do sol, ou faça sombra sobre ele, antes de pegar na panela. Lembre-se de que ele pode ofuscar vizinhos, motoristas e quem passa.
+caution-light-text = Nunca olhe para o foco, nem para o sol ou para a sua imagem em um refletor ou painel: não há óculos de sol que tornem isso seguro, e lentes escuras não bastam perto do foco. Mantenha a cabeça e as mãos fora do feixe de luz. Vire o refletor para longe do sol, ou faça sombra sobre ele, antes de pegar a panela. Lembre-se de que ele pode ofuscar vizinhos, motoristas e quem passa.
 caution-fire-title = Fogo
 caution-fire-text = Um refletor mantém o seu foco enquanto o sol se move, e assim pode pôr fogo em capim seco, pano, madeira ou em uma parede para a qual não estava virado uma hora antes. Monte-o em chão nu, longe de tudo o que pega fogo, tenha água ou areia à mão, e cubra o refletor ou vire-o para baixo quando não está em uso, também dentro de casa e quando guardado. Nunca jogue água em gordura em chamas: cubra a gordura.
 caution-unattended-title = Nunca sem vigilância
@@ -1414,7 +1414,7 @@ verdict-untold-pairs = { $pairs ->
 ranking-axis = Ps(50), W, com o seu intervalo de 95 %
 page-ranking-campaign = campanha
 # Over letters of groups, of which two campaigns that cannot be told apart have one in common.
-page-ranking-groups = não distintas
+page-ranking-groups = não se distinguem
 # On a terminal: a difference with its interval and what it is of.
 # As in English
 terminal-lead = { $value } W ({ $interval } W): { $label }
@@ -1798,8 +1798,8 @@ plan-never-enough = nunca chega a { $least } W/m² (no máximo { $highest }): ne
 plan-water = água
 # { $load }, { $each }, { $vessel }: masses with their unit. plan-load-stated may follow, after
 # a semicolon.
-plan-load-one = { $load }, { $each } para cada um de { $area } m², em um só recipiente
-plan-load-several = { $load }, { $each } para cada um de { $area } m², { $vessel } em cada um de { $vessels } recipientes
+plan-load-one = { $load }, { $each } para cada um dos { $area } m², em um só recipiente
+plan-load-several = { $load }, { $each } para cada um dos { $area } m², { $vessel } em cada um de { $vessels } recipientes
 plan-load-stated = o arquivo da campanha diz { $stated }
 # From and up to which temperature of the water its readings count.
 plan-start = conta desde
@@ -1969,7 +1969,7 @@ headline-nothing-drawn = Nada pôde ser desenhado: as deficiências dizem por qu
 
 ## All figures at a glance (page two)
 
-summary-title = Todos os números de relance
+summary-title = Todos os números em resumo
 # Headers of a table of four columns.
 page-summary-figure = número
 page-summary-value = valor ± meia largura (95 %)
