@@ -106,7 +106,7 @@ level-no-rating = Hakuna tathmini
 headline-conforms = Kwa mujibu wa ASAE { $procedure }, vikomo viko katika sehemu ya { $section }.
 headline-conforms-with-notes = Kwa mujibu wa ASAE { $procedure }, vikomo viko katika sehemu ya { $section }; maelezo yako hapa chini.
 # Chini ya mojawapo ya hizo mbili: zinategemea nini.
-headline-conforms-rests-on = Hayakukaguliwa na yeyote: vikomo, vilivyoandikwa kwa kumbukumbu ya kichwani ya kiwango, na mahali pa vihisi, ambapo ni kauli ya mpimaji pekee.
+headline-conforms-rests-on = Hayakukaguliwa na yeyote: vikomo, vilivyoandikwa kwa kumbukumbu ya kichwani ya kiwango, na mahali pa vihisi, ambapo ni kauli ya mpimaji.
 headline-indicative = Haikidhi ASAE { $procedure }: tazama kasoro zilizo hapa chini
 headline-indicative-missing = Haikidhi ASAE { $procedure }; bado vinahitajika: { $missing }
 headline-not-valid = Maji yalipata joto zaidi ya mwanga wa jua ulioangukia jiko. Kagua eneo la kupokea mwanga, mzigo na vizio.
@@ -132,7 +132,7 @@ headline-label = Nguvu sanifu ya kupikia Ps(50)
 # As in English
 headline-unit = W (95 %)
 headline-unit-one-day = W (siku moja)
-headline-what-it-is = Nguvu iliyopatikana katika jaribio, ikipimwa kwa uwiano wa 700 W/m² kama ASAE { $procedure } inavyofafanua, maji yakiwa na joto la 50 K zaidi ya hewa
+headline-what-it-is = Nguvu ya jaribio, ikiwa imebadilishwa kwa uwiano hadi 700 W/m² kama ASAE { $procedure } inavyofafanua, maji yakiwa 50 K juu ya hewa
 page-no-rating = hakuna tathmini
 # { $way }: "by a clear-sky model", "from the log of a station nearby" and the like.
 headline-irradiance-estimated = mnururisho umekadiriwa { $way }
@@ -186,7 +186,7 @@ equation-rising = Ps = { $intercept } W + { $slope } W/K · Td
 # No full stop.
 power-line-facts = { $equation }; R² = { $r_squared }; { counted-used } katika { counted-days }, Td kuanzia { $lowest } hadi { $highest } K
 # R² of points that all have the same power.
-undefined = haina maana
+undefined = haijafafanuliwa
 figure-title-falling = Nguvu sanifu ya kupikia hupungua maji yanapopata joto: { $equation }, R² { $r_squared }
 figure-title-falling-estimated = Nguvu sanifu ya kupikia kwa mnururisho uliokadiriwa hupungua maji yanapopata joto: { $equation }, R² { $r_squared }
 figure-title-rising = Nguvu sanifu ya kupikia haipungui maji yanapopata joto: { $equation }, R² { $r_squared }
@@ -230,16 +230,16 @@ yardstick-caution = Hakuna kati ya hayo lililotathminiwa kwa ASAE S580.1: yanaon
 #
 # A short clause without a full stop; the program sets a capital letter first.
 
-finding-too-few-intervals = idadi iliyotumika ni { counted-intervals }, kanuni inataka { $least }
+finding-too-few-intervals = idadi iliyotumika ni { counted-intervals }, kiwango kinataka { $least }
 finding-too-few-intervals-own = idadi iliyotumika ni { counted-intervals }, kikomo binafsi cha kampeni kinataka { $least }
 finding-too-few-intervals-remedy = { missing-intervals } vinavyoweza kutumika
-finding-too-few-days = vipindi vilivyotumika ni vya { counted-days }, kanuni inataka { $least }
+finding-too-few-days = vipindi vilivyotumika ni vya { counted-days }, kiwango kinataka { $least }
 finding-too-few-days-own = vipindi vilivyotumika ni vya { counted-days }, kikomo binafsi cha kampeni kinataka { $least }
-finding-too-few-days-remedy = vipindi vinavyoweza kutumika katika { missing-days }
+finding-too-few-days-remedy = jaribio katika { missing-days }
 finding-no-rating = hakuna mstari unaoweza kuchorwa: vinahitajika vipindi vitatu vilivyotumika vyenye mnururisho, kwa tofauti mbalimbali za halijoto
 finding-no-rating-remedy = vipindi zaidi vinavyoweza kutumika, kuanzia halijoto ya mazingira hadi karibu na kuchemka
 finding-no-rating-remedy-irradiance = pima mnururisho; bila huo nguvu haiwezi kusanifishwa
-finding-r-squared-low = R² ni { $r_squared }, chini ya { $least }; kanuni ingeridhika na maelezo, ripoti hii hairidhiki
+finding-r-squared-low = R² ni { $r_squared }, chini ya { $least }; kiwango kinataka maelezo tu; ripoti hii haisemi kwamba inakidhi
 finding-r-squared-low-own = R² ni { $r_squared }, chini ya kikomo binafsi cha kampeni cha { $least }
 finding-r-squared-low-remedy = kulielekeza jiko kwa uthabiti zaidi, anga safi zaidi na upepo mdogo zaidi; kihisi kisichogusa sufuria
 # Ya mstari ambao nukta zake zinaufuata vizuri.
@@ -263,10 +263,10 @@ finding-irradiance-estimated = mnururisho haukupimwa kwenye jiko katika bapa lil
 finding-irradiance-estimated-remedy = pima mnururisho kando ya jiko, kwa kihisi kinacholielekea jua
 finding-irradiance-missing = mnururisho haukupimwa katika { $runs }, ambazo vipindi vyake haviwezi kusanifishwa na havimo katika mstari
 finding-irradiance-missing-remedy = pima mnururisho katika bapa lililo pembemraba na miale ya jua
-finding-irradiance-horizontal = mnururisho ulipimwa katika bapa la mlalo, kanuni inataka bapa lililo pembemraba na miale ya jua; huko kwa kawaida huwa mkubwa zaidi, kwa hiyo pengine tathmini ni ya juu mno
+finding-irradiance-horizontal = mnururisho ulipimwa katika bapa la mlalo; kiwango kinataka bapa lililo pembemraba na miale ya jua, ambako kwa kawaida huwa mkubwa zaidi, kwa hiyo pengine tathmini ni ya juu mno
 # estimate = "from-horizontal" is written in the campaign file and stays as it is.
 finding-irradiance-horizontal-remedy = funga kihisi ili kilielekee jua kama jiko linavyolielekea; hadi hapo estimate = "from-horizontal" hugeuza vipimo vyake kuelekea jua
-finding-irradiance-plane-not-stated = haikutajwa mnururisho ulipimwa katika bapa gani; kanuni inataka bapa lililo pembemraba na miale ya jua, nalo ndilo lililochukuliwa
+finding-irradiance-plane-not-stated = bapa la kihisi cha mnururisho halikutajwa; kiwango kinataka bapa lililo pembemraba na miale ya jua, nalo ndilo lililokisiwa
 # plane = "normal" na [instruments.irradiance] ni sehemu za faili ya kampeni na hubaki zilivyo.
 finding-irradiance-plane-not-stated-remedy = taja chini ya [instruments.irradiance] jinsi kihisi kilivyoshikwa: plane = "normal" kikiwa kililielekea jua, plane = "horizontal" kikiwa kililala bapa
 finding-impossible-gain = joto lililopatikana katika { counted-used } ni zaidi ya mwanga wa jua uliopokewa; cha kwanza kilipata { $power } W kutoka { $sunlight } W
@@ -274,17 +274,17 @@ finding-impossible-gain-remedy = kagua uzito wa maji, eneo la kupokea mwanga, na
 # { $limits }: a list of finding-own-limit.
 finding-requirement-relaxed = vikomo binafsi vilivyolegezwa kuliko takwa: { $limits }
 finding-recommendation-relaxed = vikomo binafsi vilivyolegezwa kuliko pendekezo: { $limits }
-finding-limit-tightened = vikomo binafsi vikali kuliko kanuni: { $limits }
-finding-guard = ukanda wa tahadhari wa utovu uliopanuliwa wa uhakika katika kila kikomo (kanuni: hakuna)
+finding-limit-tightened = vikomo binafsi vikali kuliko vya kiwango: { $limits }
+finding-guard = ukanda wa tahadhari wa utovu uliopanuliwa wa uhakika katika kila kikomo (kiwango: hakuna)
 # { $what }: one of the messages that begin with limit-; { $practice }: an amount, or
 # finding-practice-limit where the practice limits something else.
-finding-own-limit = { $what } { $value } (kanuni: { $practice })
+finding-own-limit = { $what } { $value } (kiwango: { $practice })
 # As in English
 finding-practice-limit = { $what } { $value }
 # [limits] is a part of the campaign file and stays as it is.
-finding-own-limit-remedy = rudi kwenye vikomo vya kanuni: futa hivi chini ya [limits] katika faili ya kampeni
+finding-own-limit-remedy = rudi kwenye vikomo vya kiwango: futa hivi chini ya [limits] katika faili ya kampeni
 finding-excluded-by-tester = mpimaji aliondoa { counted-intervals }
-finding-excluded-by-tester-remedy = hakuna, ikiwa sababu iliyotolewa katika faili ya kampeni ni ya kweli
+finding-excluded-by-tester-remedy = hakuna la kufanya ikiwa sababu iliyorekodiwa ni ya kweli
 
 ## What was tested
 
@@ -334,13 +334,13 @@ conditions-about = { $load } ± { $tolerance } %
 conditions-no-line = hakuna mstari
 # Of gusts.
 conditions-never = kamwe
-conditions-gust = kwa { $time } zaidi sana
+conditions-gust = kwa si zaidi ya { $time }
 conditions-no-interval = hakuna kipindi
 conditions-not-measured = haikupimwa
 conditions-observed = Yaliyoonekana: ya chini hadi ya juu kabisa. Kipindi kinachovunja masharti kadhaa huhesabiwa chini ya kila moja. Majina mafupi: kama katika michoro na katika jedwali la vipindi.
-conditions-r-squared = R² chini ya kikomo chake: kiwango kinataka maelezo tu; ripoti hii hukataa ulinganifu.
+conditions-r-squared = R² chini ya kikomo chake: kiwango kinataka maelezo tu; ripoti hii haisemi kwamba inakidhi.
 # "Own" as in standing-own-requirement.
-conditions-own = Vikomo vyenye alama "binafsi" ni vya kampeni yenyewe na vinakengeuka kanuni.
+conditions-own = Vikomo vyenye alama "binafsi" ni vya kampeni yenyewe na vinakengeuka kiwango.
 conditions-guard = Ukanda wa tahadhari unatumika: thamani huhesabiwa kuwa ndani ya kikomo tu ikiwa hivyo pamoja na utovu wake wote wa uhakika, kwa kanuni ya uamuzi iliyo mwishoni.
 
 ## Runs
@@ -458,7 +458,7 @@ page-uncertainty-factor = k
 page-uncertainty-part = mgawo wa ±²
 section-heat-balance = Mizania ya joto
 page-balance-quantity = kipimo
-balance-what = Maji hupokea kile ambacho jiko linapata kutoka kwa jua kutoa kile ambacho linapoteza kwa hewa: P = g·G − u·Td, ambapo G ni mnururisho na Td ni tofauti ya halijoto. Hivyo nguvu inaweza kutajwa kwa mnururisho wowote. Tathmini hubadilisha upotevu kulingana na jua; urari huu haufanyi hivyo.
+balance-what = Maji hupokea kile ambacho jiko linapata kutoka kwa jua kutoa kile ambacho linapoteza kwa hewa: P = g·G − u·Td, ambapo G ni mnururisho na Td ni tofauti ya halijoto. Hivyo nguvu inaweza kutajwa kwa mnururisho wowote. Tathmini hubadilisha upotevu kwa uwiano wa jua; mizania hii haifanyi hivyo.
 # Above a column of values. "One day": it was tested on one day only, so it is no 95 % range.
 balance-spread = ± kwa 95 %: mtawanyiko, siku, vifaa
 balance-spread-one-day = ± ya siku moja: mtawanyiko, vifaa
@@ -496,7 +496,7 @@ balance-key-others = vingine ({ $count })
 balance-key-line = g − u·Td/G, ukanda wa 95 % pamoja na vifaa
 balance-key-line-one-day = g − u·Td/G, ukanda wa siku moja pamoja na vifaa
 balance-none-irradiance = Pato na upotevu haviwezi kukokotolewa: mnururisho haukupimwa.
-balance-none-few = Pato na upotevu haviwezi kukokotolewa: vinahitajika angalau vipindi vitatu vyenye vipimo thabiti; vilivyopatikana: { $intervals }.
+balance-none-few = Pato na upotevu haviwezi kukokotolewa: vinahitajika angalau vipindi vitatu vyenye vipimo vizuri; vilivyopatikana: { $intervals }.
 balance-none-alike = Pato na upotevu haviwezi kutofautishwa: tofauti ya halijoto na mnururisho vilibaki karibu na uwiano uleule katika vipindi vyote.
 balance-source = Miraba midogo kabisa ya kawaida ya P juu ya G na Td bila kikatizo, kila kipindi kwa uzito sawa. Kufuata Funk na Larson 1998 (Solar Energy 62, 63–68); si jaribio kwa ISO 9806. Uwiano wa mwanga na joto: Lahkar, Bhamu na Samdarshi 2012 (Applied Energy 99, 491–495).
 
@@ -555,7 +555,7 @@ input-outside = { $file }, kutoka nje ya folda ya kampeni
 
 ## What the campaign file does not say
 
-not-stated = haikutajwa
+not-stated = bila kutajwa
 
 ## Kinds of cooker, shapes of aperture
 
@@ -696,7 +696,7 @@ tested-authorised = imeidhinishwa na
 tested-contact = mawasiliano ya mteja
 tested-client-data = kutoka kwa mteja
 tested-sampling = sampuli
-tested-not-sampled = haikutajwa; limechukuliwa kama lilivyopokelewa, bila kuchaguliwa kwa sampuli
+tested-not-sampled = bila kutajwa; limechukuliwa kama lilivyopokelewa, bila kuchaguliwa kwa sampuli
 tested-others = matokeo ya nje
 tested-others-station = mnururisho, kutoka rekodi ya kituo cha jirani
 tested-stated-note = Data kuhusu jiko, mzigo, mahali, maabara na mteja ni kama mpimaji alivyozitaja na hazikukaguliwa; makosa yake, na ya utovu wa uhakika uliotajwa, huingia katika matokeo. Matokeo ni ya jiko kama lilivyopokelewa.
@@ -745,7 +745,7 @@ tested-instruments-note = Utovu sanifu wa uhakika (k = 1), kama mpimaji alivyout
 # Cells of a table of six columns: short.
 
 budget-combined = uliojumuishwa
-budget-root = kipeo cha pili cha jumla ya miraba
+budget-root = kipeuo cha pili cha jumla ya miraba
 # The rating with its expanded uncertainty.
 # As in English
 rating-with-uncertainty = { $power } W ± { $half_width } W (95 %)
@@ -851,12 +851,12 @@ outlook-reached = Lengo la ± { $target } W limefikiwa.
 outlook-more = Lengo la ± { $target } W linahitaji { $more }, ikichukuliwa kwamba mtawanyiko ni ule ulioonekana hadi sasa.
 outlook-more-one-day = Lengo la ± { $target } W linahitaji { $more }, ikichukuliwa kwamba mtawanyiko ni ule ulioonekana hadi sasa na kwamba siku hazitofautiani.
 outlook-intervals = { $intervals ->
-        [one] kipindi { $intervals } zaidi kilichotumika
-       *[other] vipindi { $intervals } zaidi vilivyotumika
+        [one] kipindi { $intervals } zaidi kinachotumika
+       *[other] vipindi { $intervals } zaidi vinavyotumika
     }
 outlook-intervals-and-days = { $intervals ->
-        [one] kipindi { $intervals } zaidi kilichotumika
-       *[other] vipindi { $intervals } zaidi vilivyotumika
+        [one] kipindi { $intervals } zaidi kinachotumika
+       *[other] vipindi { $intervals } zaidi vinavyotumika
     } katika { $days ->
         [one] siku { $days } zaidi
        *[other] siku { $days } zaidi
@@ -969,9 +969,9 @@ memory-efficiency = Kumar, Vishwanath na Gupta 2012 (kilele cha eksergia; muhtas
 memory-food = Chen 1985 na ASHRAE Handbook, Refrigeration (joto mahususi la vyakula)
 memory-cautions = ISO 13732-1:2006 (kuungua); Ciochetti na Metcalf 1984 (upasteurishaji)
 report-end = Mwisho wa ripoti { $number }
-balance-one-day = yote yalipimwa kwa siku moja, au kwa siku ambazo hakuna inayoweza kuachwa nje, kwa hiyo masafa ya upokeaji na ya upotevu si masafa ya 95 %
+balance-one-day = yote yalipimwa kwa siku moja, au kwa siku ambazo hakuna inayoweza kuachwa nje, kwa hiyo masafa ya pato na ya upotevu si masafa ya 95 %
 balance-one-day-remedy = jaribu katika siku nyingine
-balance-irradiance-hardly-varied = mnururisho ulibadilika kidogo tu ({ $range } W/m²): upokeaji na upotevu hutofautishwa kwa halijoto ya maji pekee, na yanayosemwa kuhusu mnururisho mwingine hutegemea modeli
+balance-irradiance-hardly-varied = mnururisho ulibadilika kidogo tu ({ $range } W/m²): pato na upotevu hutofautishwa kwa halijoto ya maji pekee, na yanayosemwa kuhusu mnururisho mwingine hutegemea modeli
 balance-irradiance-hardly-varied-remedy = jaribu katika jua hafifu zaidi na katika jua kali zaidi
 balance-loss-not-shown = upotevu ni { $loss } W/K na huenda haupo kabisa ({ $range } W/K)
 balance-loss-not-shown-remedy = jaribu kwa masafa mapana zaidi ya halijoto ya maji, na kwa siku zaidi
@@ -995,7 +995,7 @@ cooking-foods-title = Chakula kilichofikishwa kwenye halijoto ya kupikia na kudu
 cooking-foods-all = Ndani ya { $time }, yaani dirisha la jua, kila kimoja cha vyakula hivi hufikishwa kwenye halijoto yake ya kupikia na kudumishwa hapo, kwa kiasi cha mzigo uliojaribiwa, { $load }, au zaidi: { $foods }.
 # As in English
 cooking-food-and-how = { $food } ({ $cooked })
-cooking-foods-about = Kuanzia { $start } kwa { $irradiance } W/m², ndani ya dirisha la jua; zaidi sana mzigo uliojaribiwa, { $load }, kwani zaidi ya hapo jaribio halisemi lolote. Joto mahususi: Chen 1985, kwa viwango vya maji vya ASHRAE Handbook, Refrigeration. Halijoto na muda wa kupika: mazoea ya kawaida; { $safe }: USDA FSIS. Ni makadirio: kagua kwa kipimajoto ndani ya chakula.
+cooking-foods-about = Kuanzia { $start } kwa { $irradiance } W/m², ndani ya dirisha la jua; si zaidi ya mzigo uliojaribiwa, { $load }, kwani zaidi ya hapo jaribio halisemi lolote. Joto mahususi: Chen 1985, kwa viwango vya maji vya ASHRAE Handbook, Refrigeration. Halijoto na muda wa kupika: mazoea ya kawaida; { $safe }: USDA FSIS. Ni makadirio: kagua kwa kipimajoto ndani ya chakula.
 cooking-amount-or-more = { $amount } au zaidi
 cooking-cooked-at = { $temperature } kwa { $time }
 cooking-amount-range = { $lowest } hadi { $highest }
@@ -1528,10 +1528,10 @@ cause-untold = Bila mizania ya joto ya zote mbili haiwezi kusemwa tofauti inatok
 # The next six are followed by cause-numbers.
 cause-no-difference = Kwa kuwa hakuna tofauti iliyoonyeshwa, hakuna sababu yake inayotajwa.
 cause-not-shown = Haijaonyeshwa tofauti inatoka wapi.
-cause-more-gain = { $second } hupokea mwanga wa jua zaidi ya { $first }, kama baada ya kubadilisha sehemu za mwanga.
-cause-less-gain = { $second } hupokea mwanga wa jua pungufu ya { $first }, kama baada ya kubadilisha sehemu za mwanga.
-cause-more-loss = { $second } hupoteza joto zaidi kwa kila kelvini kuliko { $first }, kama kwa kuzuia joto vibaya zaidi, upepo zaidi au bila kifuniko.
-cause-less-loss = { $second } hupoteza joto pungufu kwa kila kelvini kuliko { $first }, kama kwa kuzuia joto vizuri zaidi, upepo mdogo zaidi au kwa kifuniko.
+cause-more-gain = { $second } hupokea mwanga wa jua zaidi ya { $first }, kama baada ya kubadilisha viakisi au kioo.
+cause-less-gain = { $second } hupokea mwanga wa jua pungufu ya { $first }, kama baada ya kubadilisha viakisi au kioo.
+cause-more-loss = { $second } hupoteza joto zaidi kwa kila kelvini kuliko { $first }, kama kwa kizuia joto duni zaidi, upepo zaidi au bila kifuniko.
+cause-less-loss = { $second } hupoteza joto pungufu kwa kila kelvini kuliko { $first }, kama kwa kizuia joto bora zaidi, upepo mdogo zaidi au kwa kifuniko.
 # Differences with their signs, and 95 % intervals.
 cause-numbers = { $second } kutoa { $first } kwa mizania za joto: pato { $gain } m² ({ $gain_interval } m²), upotevu { $loss } W/K ({ $loss_interval } W/K).
 # In a cell of the matrix, where the difference is real: what it comes from.
@@ -1574,7 +1574,7 @@ departure-limit = { $limit } { $here } ambapo ya kwanza ina { $there }
 # their units, or departure-none.
 departure-limit-said = { $limit } { $here } badala ya { $there }
 departure-least-said = { $limit } angalau { $here }
-departure-most-said = { $limit } zaidi sana { $here }
+departure-most-said = { $limit } si zaidi ya { $here }
 departure-none-said = hakuna kikomo cha { $limit }
 departure-procedure-said = utaratibu { $here } badala ya { $there }
 departure-guard-said = vikomo vyenye ukanda wa tahadhari
@@ -1696,7 +1696,7 @@ comparison-test-text = { $dates }, { $runs ->
         [one] duru { $runs }
        *[other] duru { $runs }
     }; { $site }, { $elevation } m; lilijaribiwa na { $tester }
-comparison-not-stated = haikutajwa
+comparison-not-stated = bila kutajwa
 # { $slope }: without its sign.
 campaign-line = Ps = { $intercept } W − { $slope } W/K · Td, { $intervals ->
         [one] kipindi { $intervals }
@@ -1720,7 +1720,7 @@ section-method = Mbinu na asili
 page-comparison-made-with = Imetengenezwa kwa
 # Titles of standards stay as they are.
 comparison-practice = ASAE S580.1 kwa kila tathmini; JCGM 100:2008 kwa tofauti
-comparison-note-ratings = Kila tathmini ni ile ya utaratibu: Ps(50), inayosomwa kwenye mstari kwa Td = 50 K. Huweka nguvu kwa uwiano wa 700 W/m², upotevu wa joto pia. Pale ambapo wastani wa mnururisho wa majaribio yote mawili unafanana, tofauti inayoitwa halisi au isiyoonyeshwa ni ile ya tathmini.
+comparison-note-ratings = Kila tathmini ni ile ya kiwango: Ps(50), inayosomwa kwenye mstari kwa Td = 50 K. Hubadilisha nguvu kwa uwiano hadi 700 W/m², upotevu wa joto pia. Pale ambapo wastani wa mnururisho wa majaribio yote mawili unafanana, tofauti inayoitwa halisi au isiyoonyeshwa ni ile ya tathmini.
 comparison-note-suns = Pale ambapo wastani wa mnururisho hutofautiana kwa zaidi ya { $percent } %, ni tofauti ya nguvu kwa 700 W/m² na 50 K kwa mizania za joto. Mizania ya joto ni P = g·G − u·Td, inayolinganishwa na kila kipindi chenye vipimo vizuri. Huchukua kuwa pato g na upotevu u ni yaleyale chini ya jua zote mbili; hakuna upepo unaosahihishwa.
 comparison-note-uncertainty = Utovu wa uhakika wa tofauti una mtawanyiko na siku za kampeni zote mbili, kila moja kwa kuacha siku moja kwa wakati, na kile ambacho vifaa vyake havishiriki. Vifaa ni kimoja na kilekile pale ambapo faili za kampeni zinatoa id moja; visivyo na id huhesabiwa kuwa tofauti, jambo ambalo hukuza utovu wa uhakika. Kosa la makadirio ya mnururisho ni kosa moja pale ambapo yote mawili yalikadiriwa kwa njia ileile, mahali pamoja katika siku zilezile. Joto mahususi ni la pamoja kwa zote.
 comparison-note-paired = Pale ambapo zote mbili zilijaribiwa katika siku zilezile mahali pamoja, siku tatu au zaidi, kila siku huachwa nje katika zote mbili kwa pamoja, ili kile ambacho siku huzifanyia zote mbili kifutane: hapa katika { $paired } kati ya { $pairs ->
@@ -1795,7 +1795,7 @@ plan-enough-all-through = { $least } W/m² au zaidi kwenye bapa lililo pembemrab
 plan-enough-in-window = { $least } W/m² au zaidi kwenye bapa lililo pembemraba na miale ya jua kuanzia { $clocks }, ndani ya dirisha la jua kuanzia { $usable }
 plan-too-much = juu ya { $most } W/m² vipindi huwekwa kando pia, na anga safi sana hapa hutoa hadi { $highest }
 plan-enough-outside = { $least } W/m² kuanzia { $clocks } tu, nje ya dirisha la jua: hakuna kipindi cha siku hii kinachoweza kutumika
-plan-never-enough = kamwe haifiki { $least } W/m² (juu kabisa { $highest }): hakuna kipindi cha siku hii kinachoweza kutumika
+plan-never-enough = haifiki kamwe { $least } W/m² (juu kabisa { $highest }): hakuna kipindi cha siku hii kinachoweza kutumika
 plan-water = maji
 # { $load }, { $each }, { $vessel }: masses with their unit. plan-load-stated may follow, after
 # a semicolon.
@@ -1818,7 +1818,7 @@ plan-read = kusoma
 plan-end = mwisho
 plan-high-sun = jua la juu
 # { $clocks }: two times of day. { $from }, { $to }: the same by the sun.
-plan-high-sun-text = { $clocks } kwa saa ({ $from } hadi { $to } kwa wakati wa jua), jua likiwa juu na likibadilika kidogo zaidi; utaratibu wa kawaida, hakuna chanzo kilichochapishwa
+plan-high-sun-text = { $clocks } kwa saa ({ $from } hadi { $to } kwa wakati wa jua), jua likiwa juu na likibadilika kidogo zaidi; mazoea ya kawaida, hakuna chanzo kilichochapishwa
 plan-high-sun-most = hadi { $highest } W/m² kwenye bapa lililo pembemraba na miale ya jua
 plan-high-sun-weak = si zaidi ya { $highest } W/m² kwenye bapa lililo pembemraba na miale ya jua: kilele tulivu hutafutwa juu ya { $least } W/m² tu, kwa hiyo chagua siku nyingine
 plan-high-sun-none = si zaidi ya { $highest } W/m² kwenye bapa lililo pembemraba na miale ya jua: hakuna wakati wa siku hii unaofaa
@@ -1836,7 +1836,7 @@ plan-aim = kuelekeza
 plan-aim-unknown = nusu ya pembe ya kupokea mwanga haikutajwa, kwa hiyo nyakati hazikutolewa. Mazoea ya kawaida, hakuna chanzo kilichochapishwa: kiakisi kisicho na kina chenye pande nyingi takriban kila dakika 45, ambamo jua husonga takriban 11°, dishi lenye kitovu kidogo kila dakika 10 hadi 15.
 plan-aim-no-time = hakuna wakati wa siku hii unaoweza kutumika
 # { $clocks }: one time of day or several. { $angle }: degrees.
-plan-aim-once = saa { $clocks } na kisha basi: { $angle }° zinatosha kwa dirisha lote
+plan-aim-once = saa { $clocks }, na si tena: { $angle }° zinatosha kwa dirisha lote
 plan-aim-drive = wakati wote, kwa mtambo: jua husonga { $angle }° kwa chini ya { $time }
 plan-aim-at = saa { $clocks }; jua husonga { $angle }°, nusu ya pembe ya kupokea mwanga, kwa muda huo ({ $minutes } min)
 plan-aim-every = kila { $minutes } min kuanzia { $first }; jua husonga { $angle }°, nusu ya pembe ya kupokea mwanga, kwa muda huo
@@ -1847,14 +1847,14 @@ plan-aim-every = kila { $minutes } min kuanzia { $first }; jua husonga { $angle 
 plan-missing = Bado vinahitajika: { $missing }.
 plan-missing-nothing = Vipindi na siku tayari vinatosha.
 plan-gives-none = Siku hii haiwezi kutoa chochote.
-plan-gives = Siku hii inaweza kutoa { $most ->
+plan-gives = Siku hii inaweza kutoa si zaidi ya { $most ->
         [one] kipindi { $most } cha dakika { $minutes }
        *[other] vipindi { $most } vya dakika { $minutes }
-    } zaidi sana.
-plan-gives-by-heating = Siku hii inaweza kutoa { $most ->
+    }.
+plan-gives-by-heating = Siku hii inaweza kutoa si zaidi ya { $most ->
         [one] kipindi { $most } cha dakika { $minutes }
        *[other] vipindi { $most } vya dakika { $minutes }
-    } zaidi sana; upashaji mmoja wa mzigo huu takriban { $heating }, kisha anza tena kwa maji mapya.
+    }; upashaji mmoja wa mzigo huu takriban { $heating }, kisha anza tena kwa maji mapya.
 
 ## Field sheet: before the first reading
 
@@ -1868,11 +1868,11 @@ check-irradiance = kihisi cha mnururisho ni safi na kinalielekea jua
 check-irradiance-flat = kihisi cha mnururisho ni safi na kimelala bapa, kando ya jiko
 check-aimed = limeelekezwa, na hakuna kinachoungua karibu na kitovu cha mwanga
 check-empty = chombo kitupu, kikavu na safi: bila maji, chakula wala mafuta
-check-no-plastic = bila plastiki wala kupaka kwa kuzuia kunata: kinapita mbali 100 °C
+check-no-plastic = hakuna plastiki wala mpako usioshika chakula (non-stick): hupata joto la juu sana kuliko 100 °C
 check-dial = kipimajoto ndani au juu ya chombo, nje ya miale; kinabaki hapo
 check-mirrors = viakisi vya sanduku vimefunikwa au kukunjwa, kwa namba zake za ubora
 check-no-sun = hakuna jua kwenye jiko hadi mwisho: kivulini, au limegeuzwa
-check-in-place = chungu mahali pake ndani ya jiko, kama kinapopashwa
+check-in-place = sufuria mahali pake ndani ya jiko, kama inapopashwa
 # Lines to write on.
 sheet-tester = mpimaji
 sheet-weighed = maji yaliyopimwa, kg
@@ -1922,8 +1922,8 @@ page-sheet-read = Ya kuandika kila wakati
 page-sheet-caution = Tahadhari.
 caution-field-sheet = Usiangalie kamwe ndani ya kitovu cha mwanga wala jua. Metali yenye moto na mvuke huunguza: glavu, kifuniko kielekee mbali nawe. Weka mbali watoto na kila kinachoungua; baki na jiko; ligeuze mbali na jua kabla ya kuingiza mkono; lifunge chini dhidi ya upepo. Kivuli na maji kwa ajili yako. Mwaga maji ya jaribio. Kanuni za mahali ulipo na utendaji wenye leseni hutangulia.
 # Of a dry vessel, and of a load that cools.
-caution-field-sheet-dry = Chombo kikavu hupita mbali 100 °C: huunguza kwa kuguswa, na hubaki na moto muda mrefu baadaye. Plastiki huyeyuka na mipako hutoa moshi: usiweke vyote viwili. Usimwage kamwe maji ndani yake kikiwa na moto: hurusha matone na hupasuka. Nyasi kavu, nguo na mabaki ya mafuta hushika moto: ardhi tupu, maji au mchanga karibu, na mtu anayebaki. Usiangalie kamwe ndani ya kitovu cha mwanga wala jua; geuza jiko mbali nalo kabla ya kuingiza mkono; glavu kavu. Weka watoto mbali; lifunge chini dhidi ya upepo. Kivuli na maji kwa ajili yako. Kanuni za mahali ulipo na utendaji wenye leseni hutangulia.
-caution-field-sheet-cooling = Chungu cha maji yanayokaribia kuchemka hubebwa: njia iwe wazi, asiwepo mtu ndani yake, kifuniko kishikwe, mikono yote miwili katika glavu kavu; afadhali kukiweka chini kuliko kuharakisha. Mvuke huunguza: kifuniko kielekee mbali nawe. Usiangalie kamwe ndani ya kitovu cha mwanga wala jua; geuza jiko mbali nalo, au litie kivuli, kabla ya kuingiza mkono, na angalia kitovu kinakwenda wapi wakati huo. Weka watoto mbali; baki na jiko. Mwaga maji ya jaribio. Kanuni za mahali ulipo na utendaji wenye leseni hutangulia.
+caution-field-sheet-dry = Chombo kikavu hupata joto la juu sana kuliko 100 °C: huunguza kwa kuguswa, na hubaki na moto muda mrefu baadaye. Plastiki huyeyuka na mipako hutoa mafusho: usiweke vyote viwili. Usimwage kamwe maji ndani yake kikiwa na moto: hurusha matone na hupasuka. Nyasi kavu, vitambaa na mafuta yaliyoachwa ardhini hushika moto: ardhi tupu, maji au mchanga karibu, na mtu anayebaki. Usiangalie kamwe ndani ya kitovu cha mwanga wala jua; geuza jiko mbali nalo kabla ya kuingiza mkono; glavu kavu. Weka watoto mbali; lifunge chini dhidi ya upepo. Kivuli na maji kwa ajili yako. Kanuni za mahali ulipo na utendaji wenye leseni hutangulia.
+caution-field-sheet-cooling = Sufuria ya maji yanayokaribia kuchemka hubebwa: njia iwe wazi, asiwepo mtu ndani yake, kifuniko kishikwe, mikono yote miwili katika glavu kavu; afadhali kuiweka chini kuliko kuharakisha. Mvuke huunguza: kifuniko kielekee mbali nawe. Usiangalie kamwe ndani ya kitovu cha mwanga wala jua; geuza jiko mbali nalo, au litie kivuli, kabla ya kuingiza mkono, na angalia kitovu kinakwenda wapi wakati huo. Weka watoto mbali; baki na jiko. Mwaga maji ya jaribio. Kanuni za mahali ulipo na utendaji wenye leseni hutangulia.
 
 ## Kinds of run, and what vessels store
 
@@ -1959,14 +1959,14 @@ tested-instruments-note-dry = Utovu sanifu wa uhakika (k = 1). Pale usipotajwa, 
 report-kind-without-water = Ripoti ya majaribio ya jiko la jua bila tathmini
 headline-label-none = Bado hakuna namba
 headline-no-water = Hakuna tathmini kwa mujibu wa ASAE S580.1: hakuna duru ya kampeni hii inayopasha maji.
-headline-spread = ± ni kwa 95 %: siku, usomaji, vifaa.
-headline-spread-one-day = ± ni ya siku moja, usomaji na vifaa; si ya 95 %.
+headline-spread = ± ni kwa 95 %: siku, vipimo, vifaa.
+headline-spread-one-day = ± ni ya siku moja, vipimo na vifaa; si ya 95 %.
 headline-dry-plateau = Katika { $irradiance } W/m² chombo kitupu kilifika { $vessel }: { $difference } K juu ya hewa ya { $ambient }.
 fact-reached = Kilifika
 fact-good-for = Hufaa kwa
 fact-not-with = Usilinganishe na
 headline-no-water-means = Hakuna kati ya hizi iliyo nguvu ya kupikia. Pasha mzigo wa maji uliopimwa kwa mizani ili ujue jiko hupika kwa kasi gani.
-headline-nothing-drawn = Hakuna kilichoweza kuchorwa: hoja zinasema kwa nini.
+headline-nothing-drawn = Hakuna kilichoweza kuchorwa: kasoro zilizotajwa zinasema kwa nini.
 
 ## All figures at a glance (page two)
 
@@ -1982,8 +1982,8 @@ summary-note = Kila ± ni kwa 95 %: siku, vipimo (pamoja na mtawanyiko wake pale
 summary-note-one-day = Palipoandikwa “siku moja”, kile ambacho siku nyingine ingefanya hakimo katika ±.
 summary-note-indicative = Palipoandikwa “elekezi”, masharti yake hayakuwa yale ya utaratibu wake, au mnururisho umekadiriwa.
 figure-ps50 = nguvu sanifu ya kupikia
-figure-ps50-good-for = kulinganisha majiko yaliyotathminiwa kwa kanuni ileile
-figure-ps50-not-with = nguvu kwa mnururisho mwingine, au tathmini za kanuni nyingine
+figure-ps50-good-for = kulinganisha majiko yaliyotathminiwa kwa kiwango kilekile
+figure-ps50-not-with = nguvu kwa mnururisho mwingine, au tathmini za kiwango kingine
 figure-gain = pato kutoka kwa jua
 figure-gain-good-for = kutaja nguvu kwa mnururisho wowote, pamoja na u
 figure-gain-not-with = pato kwa kihisi kilicho katika bapa jingine
@@ -2089,7 +2089,7 @@ dry-too-short = vipimo vinavyohesabiwa havifikii { $minutes } min bila pengo, mu
 dry-too-short-remedy = endelea kusoma, angalau kila dakika ishirini, hadi halijoto iwe imetulia kwa { $minutes } min
 dry-sun-unsteady = jua halikubaki kamwe ndani ya ± 20 W/m² za wastani wake kwa { $minutes } min
 dry-sun-unsteady-remedy = jaribu chini ya anga safi karibu na adhuhuri ya jua
-dry-sun-weak = jua lilikuwa thabiti, lakini kwa { $highest } W/m² tu zaidi sana, chini ya 600 W/m²
+dry-sun-weak = jua lilikuwa thabiti, lakini kwa si zaidi ya { $highest } W/m², chini ya 600 W/m²
 dry-sun-weak-remedy = jaribu karibu na adhuhuri ya jua, katika msimu wenye jua kali zaidi, au bila ukungu
 # { $rate } in K/min, { $vessel } in °C.
 dry-still-rises = hakuna kilele tulivu: katika kipande chake thabiti chenye joto zaidi, kwenye { $vessel } °C, chombo kilikuwa bado kikipanda kwa { $rate } K/min
@@ -2146,7 +2146,7 @@ box-beyond-reach = katika { $rises ->
     [one] upandaji { $rises }
    *[other] upandaji { $rises }
 } maji yalifika { $end } K juu ya hewa, jambo lisilowezekana kwa F1 hii: F1·H hapo ni { $reach } K. Upandaji kama huo hauhesabiwi
-box-no-upper-end = F1·H ni { $reach } K, karibu sana na { $end } K ambazo mwisho wa upandaji wa maji uko juu ya hewa, hata F2 haina ncha ya juu
+box-no-upper-end = F1·H ni { $reach } K, karibu sana na { $end } K ambazo mwisho wa upandaji wa maji uko juu ya hewa, kiasi kwamba F2 haina ncha ya juu
 box-near-reach = mwisho wa upandaji wa maji, { $end } K juu ya hewa, uko karibu na F1·H, { $reach } K: F1 ikipungua kwa 1 % F2 huongezeka kwa { $more } %
 box-reach-remedy = jaribu katika jua kali zaidi, au maliza upandaji chini zaidi
 box-one-day = duru kavu au upandaji ni wa siku moja, kwa hiyo masafa si masafa ya 95 %
@@ -2205,7 +2205,7 @@ dish-one-day-remedy = jaribu katika siku nyingine
 section-efficiency = Nishati na eksergia (exergy)
 efficiency-what = Ufanisi wa nishati: joto ambalo maji yalipokea, gawanya kwa mwanga wa jua ulio kwenye eneo la kupokea mwanga. Ufanisi wa eksergia: vivyo hivyo kwa kile kinachoweza kufanya kazi, kwa hiyo maji ya moto huhesabiwa zaidi ya maji ya vuguvugu. Kilele cha eksergia: ncha ya parabola ya eksergia dhidi ya tofauti ya halijoto; kigezo cha ubora: kilele hicho gawanya kwa eksergia ya joto linalopotea hapo.
 # { $range } in °C.
-efficiency-rests-on = Namba hizi zinategemea { counted-intervals } vya vipimo thabiti, maji ya { $range }, { $irradiance } W/m² kwa wastani. Vyombo havihesabiwi.
+efficiency-rests-on = Namba hizi zinategemea { counted-intervals } vyenye vipimo vizuri, maji ya { $range }, { $irradiance } W/m² kwa wastani. Vyombo havihesabiwi.
 efficiency-peak-at = Kilele kiko { $difference } K juu ya hewa, katika jua la jaribio ({ $irradiance } W/m² kwa wastani).
 efficiency-caption = Eksergia ambayo maji hupata, kipindi kwa kipindi.
 efficiency-caption-no-peak = Eksergia ambayo maji hupata, kipindi kwa kipindi. Hakuna kilele kati ya vipindi.
@@ -2227,7 +2227,7 @@ efficiency-one-day-remedy = jaribu katika siku nyingine
 
 ## Where no water heats
 
-tested-method-none = hakuna ya utaratibu: hakuna jaribio linalopasha maji
+tested-method-none = hakuna ya kiwango: hakuna duru inayopasha maji
 tested-environment-dry = Mazingira ya vilele tulivu
 tested-environment-cooling = Mazingira ya duru za kupoa
 tested-no-plateau = hakuna kilele tulivu
@@ -2285,7 +2285,7 @@ check-date = tarehe
 check-readings = vipimo
 check-intervals = vipindi
 check-used = vilitumika
-check-aside = kando kwa
+check-aside = kando kwa sababu
 check-kind = aina
 check-from = kuanzia
 check-to = hadi
@@ -2425,21 +2425,21 @@ comparison-dry-alt = Halijoto ya chombo kikavu dhidi ya wakati, ya juu kabisa { 
 # As in English
 comparison-practice-no-rating = JCGM 100:2008 kwa tofauti
 beside-note-difference = Utovu wa uhakika wa tofauti ya namba kando ya tathmini una mtawanyiko na siku za kampeni zote mbili, kila moja kwa digrii zake za uhuru, na kile ambacho vifaa vyake havishiriki. Kile ambacho siku moja huzifanyia zote mbili hakiondolewi humo, jambo ambalo huukuza. Tathmini ina ulinganisho wake; vivyo hivyo pato na upotevu pale zote mbili zina tathmini na mizania ya joto.
-beside-note-alike = Namba hulinganishwa pale faili za kampeni zinapoacha idhaniwe kwamba zinafanana: kwa kila W/m², mnururisho katika bapa moja; za vyombo vikavu au vinavyopoa, vyombo vya idadi ileile vyenye uwezo uleule wa kuhifadhi joto na eneo lilelile ndani ya 2 %; muda wa kuchemka, ufanisi na kilele cha eksergia, mnururisho ndani ya 2 % na halijoto ya mazingira ndani ya 2 K; muda wa kuchemka, mzigo ndani ya 2 % na kiwango cha kuchemka ndani ya 2 K; ufanisi, masafa ya halijoto ya maji ndani ya 5 K kwenye ncha zake na 2 K kwa wastani; F2, mzigo kwa kila m² ndani ya 10 %; muda bainifu, mzigo ndani ya 2 %. Vikomo hivi ni mazoea ya kawaida bila chanzo kilichochapishwa. “Vyombo havikutajwa”: hakuna anayesema kwamba vilifanana.
+beside-note-alike = Namba hulinganishwa pale faili za kampeni zinaporuhusu kudhani kwamba zinafanana: kwa kila W/m², mnururisho katika bapa moja; za vyombo vikavu au vinavyopoa, vyombo vya idadi ileile vyenye uwezo uleule wa kuhifadhi joto na eneo lilelile ndani ya 2 %; muda wa kuchemka, ufanisi na kilele cha eksergia, mnururisho ndani ya 2 % na halijoto ya mazingira ndani ya 2 K; muda wa kuchemka, mzigo ndani ya 2 % na kiwango cha kuchemka ndani ya 2 K; ufanisi, masafa ya halijoto ya maji ndani ya 5 K kwenye ncha zake na 2 K kwa wastani; F2, mzigo kwa kila m² ndani ya 10 %; muda bainifu, mzigo ndani ya 2 %. Vikomo hivi ni mazoea ya kawaida bila chanzo kilichochapishwa. “Vyombo havikutajwa”: hakuna anayesema kwamba vilifanana.
 beside-note-pairs = “Zimetofautishwa”: p ya tofauti iko chini ya 0.05, ikiwa imesahihishwa kwa mbinu ya Holm kwa jozi ambamo namba hulinganishwa, kati ya { $pairs } kwa jumla; haikusahihishwa kwa idadi ya namba. Tofauti ya siku mojamoja haiitwi kamwe iliyotofautishwa.
 
 ## Slips that show
 
-dry-sun-down = wakati wa kilele tulivu jua lilikuwa chini ya upeo wa macho: saa, ukanda wa saa au mahali pana kosa
-dry-sun-down-remedy = sahihisha time_zone, latitudo na longitudo chini ya [site], au saa za kumbukumbu
-dry-colder-than-air = chombo kinaonyesha { $below } K chini ya hewa baridi zaidi ya duru: kimoja kati ya viwili kiko katika kipimo tofauti na kilichotajwa
+dry-sun-down = wakati wa kilele tulivu jua lilikuwa chini ya upeo wa macho, kwa hiyo saa, ukanda wa saa au mahali si sahihi
+dry-sun-down-remedy = sahihisha time_zone, latitude na longitude chini ya [site], au saa za rekodi
+dry-colder-than-air = chombo kinaonyesha { $below } K chini ya hewa baridi zaidi ya duru: kimoja kati ya viwili kiko katika kizio tofauti na kilichotajwa
 dry-very-hot = chombo kinaonyesha { $highest } °C, joto zaidi ya lile ambalo majiko yaliyotengenezwa nyumbani hufikia (mazoea ya kawaida): je, kipimajoto ni cha °F?
 dry-unit-remedy = taja vessel_temperature na ambient_temperature chini ya [units], "°F" au "°C", kama kila kipimajoto kinavyoonyesha
-dish-losses-differ = upotevu kwa kupoa, { $cooling } W/K, na ule wa mizania ya joto, { $balance } W/K, hutofautiana kuliko ± zake: jua lilifikia mzigo uliokuwa ukipoa, au upepo ulikuwa mwingine
-dish-losses-differ-remedy = weka kivuli juu ya mlango wote wa mwanga na sufuria inapopoa, na andika upepo katika zote mbili
-box-plane-turned = masomo ya kihisi kilicholala yaligeuzwa kuelekea jua na estimate = "from-horizontal"; F1 na F2 zimefafanuliwa kwa masomo yalivyokuwa
-box-plane-turned-remedy = tengeneza kampeni ya pili kwa kumbukumbu zilezile bila estimate, kwa plane = "horizontal"
-notice-long-run-other = { $log }: masomo yanafunika siku { $days }, duru ni jaribio moja la siku moja; kagua tarehe, au weka start na end
-finding-no-water = hakuna duru ya kampeni hii inayopasha maji joto, kwa hiyo hakuna cha kutathmini
-finding-no-water-remedy = pasha joto mzigo wa maji uliopimwa ili kupata tathmini; namba nyingine zinajitegemea
-instrument-assumed = haijatajwa; imechukuliwa kama ya daraja { $class }: { $basis }
+dish-losses-differ = upotevu kwa kupoa, { $cooling } W/K, na ule wa mizania ya joto, { $balance } W/K, hutofautiana zaidi ya ± zake: jua lilifikia mzigo uliokuwa ukipoa, au upepo ulikuwa mwingine
+dish-losses-differ-remedy = tia kivuli uwazi wote wa jiko na sufuria inapopoa, na andika upepo katika zote mbili
+box-plane-turned = vipimo vya kihisi kilicholala bapa viligeuzwa kuelekea jua kwa estimate = "from-horizontal"; F1 na F2 hufafanuliwa kwa vipimo kama vilivyokuwa
+box-plane-turned-remedy = tengeneza kampeni ya pili kwa rekodi zilezile bila estimate, kwa plane = "horizontal"
+notice-long-run-other = { $log }: vipimo vinachukua siku { $days }, duru ni jaribio moja katika siku moja; kagua tarehe, au weka start na end
+finding-no-water = hakuna duru ya kampeni hii inayopasha maji, kwa hiyo hakuna cha kutathmini
+finding-no-water-remedy = pasha mzigo wa maji uliopimwa kwa mizani ili kupata tathmini; namba nyingine zinajitegemea
+instrument-assumed = bila kutajwa; limekisiwa daraja { $class }: { $basis }
