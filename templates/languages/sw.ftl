@@ -346,6 +346,7 @@ conditions-guard = Ukanda wa tahadhari unatumika: thamani huhesabiwa kuwa ndani 
 ## Runs
 
 section-runs = Duru
+# How the figures of the runs are read: sentences one after the other.
 runs-axes = Duru zote zina mihimili ileile.
 runs-axes-but-clock = Duru zote zina mihimili ileile, isipokuwa ule wa saa.
 runs-axes-own-start = Duru zote zina mihimili ileile; kila mhimili wa saa huanza na duru yake na una urefu sawa na mingine.
@@ -356,11 +357,14 @@ runs-no-irradiance = Mnururisho haukupimwa.
 runs-lanes = Chini: vipindi visivyotumika, kwa sababu, pamoja na idadi.
 runs-predicted = r.m.s.: halijoto ya maji iliyotabiriwa kutoa iliyopimwa.
 run-title = Duru ya { $number }, { $date }
+# How many intervals of how many are used: beside the title, as short as can be.
 run-used = vilivyotumika { $used } kati ya { $of }
+# Clauses below the figure of a run. { $water }: with its unit.
 run-load = maji { $water }, { $load } kg/m²
 run-aimed = lilielekezwa kila { $minutes } min
 # As in English
 run-predicted = r.m.s. { $rms } K
+# A note of the tester, who alone vouches for it.
 run-tester = Mpimaji: { $note }
 run-hole = Hakuna kipindi kuanzia { $from } hadi { $to }: hakuna vipimo viwili vya maji huko vilivyopishana kwa dakika { $shortest } hadi { $longest }.
 # Read out to those who do not see the figure. { $irradiance }, { $wind }: the next messages.
@@ -409,6 +413,7 @@ reason-outside-solar-window = ilikuwa mapema mno au kuchelewa mno katika siku ya
 reason-reading-gap = vipimo vilikosekana
 reason-excluded-by-tester = mpimaji aliuondoa muda huo
 reason-not-cloudless = mpimaji hasemi kwamba anga lilikuwa bila mawingu
+# Short names of the same: heads of narrow columns, up to 14 letters each, one word if possible.
 lane-water-below-window = baridi
 lane-water-above-window = moto
 lane-ambient-out-of-range = hewa
@@ -679,26 +684,36 @@ tested-dates-text = { $dates }, { $runs ->
 tested-tracking = kufuata jua
 # { $minutes }: a number, or a list of numbers.
 tested-tracking-text = lilielekezwa upya kila { $minutes } min
+# Mark or serial number of the cooker.
 tested-identification = utambulisho
+# In which condition the cooker was when it was tested.
 tested-condition = hali
+# When the cooker came to the tester.
 tested-received = lilipokelewa
+# Heading: what surrounded the used intervals.
 tested-environment = Mazingira ya vipindi vilivyotumika
 environment-ambient = hewa ya mazingira
 environment-irradiance = mnururisho
 environment-wind = upepo
+# A unit follows.
 environment-numbers = wastani { $mean }, vipimo { $range }
 environment-none = hakuna kipindi kilichotumika
 tested-place = mahali pa jaribio
+# Heading: who answers for the report, for whom it is, and what others contributed.
 tested-parties = Maabara na mteja
 tested-laboratory = maabara
 tested-laboratory-not-stated = jina na anwani hazikutajwa
 tested-authorised = imeidhinishwa na
 tested-contact = mawasiliano ya mteja
+# What of the data the client supplied, and not the tester.
 tested-client-data = kutoka kwa mteja
+# How the cooker was chosen from among several.
 tested-sampling = sampuli
 tested-not-sampled = bila kutajwa; limechukuliwa kama lilivyopokelewa, bila kuchaguliwa kwa sampuli
+# Results that somebody else measured.
 tested-others = matokeo ya nje
 tested-others-station = mnururisho, kutoka rekodi ya kituo cha jirani
+# As ISO/IEC 17025 asks: what was not established by the test is marked.
 tested-stated-note = Data kuhusu jiko, mzigo, mahali, maabara na mteja ni kama mpimaji alivyozitaja na hazikukaguliwa; makosa yake, na ya utovu wa uhakika uliotajwa, huingia katika matokeo. Matokeo ni ya jiko kama lilivyopokelewa.
 tested-tester = lilijaribiwa na
 tested-client = mteja
@@ -769,6 +784,7 @@ budget-per-percent = W kwa %
 budget-per-kelvin = W kwa K
 # As in English
 budget-percent = { $share } %
+# Several small lines in one; { $share }: a number.
 budget-tiny = vingine, kila kimoja chini ya { $share } %
 budget-offset-of = { $known }; sehemu yake, kosa thabiti
 budget-scale = { $percent } % kwa kuhesabu kutoka { $about }, sehemu nyingine ya utovu uleule wa uhakika
@@ -809,6 +825,7 @@ source-specific-heat = IAPWS-IF97, 10 °C hadi 95 °C
 
 ## Regression and uncertainty: what the budget comes to
 
+# { $rating }: rating-with-uncertainty.
 # As in English
 budget-result = Ps(50) = { $rating }
 budget-rule = Masafa: kipeuo cha pili cha jumla ya (k·u)². Pale ambapo uhakiki wa Monte Carlo (JCGM 101:2008) hutofautiana kwa zaidi ya ustahimilivu wake, kila ncha ni ile iliyo mbali zaidi, na ± ni upande ulio mrefu zaidi. JCGM 100:2008, G.4, huchukua k moja kwa vyanzo vyote; kwa siku chache hiyo ilikuwa nyembamba mno katika maigizo ya kompyuta.
@@ -829,6 +846,7 @@ budget-note-resolution-most = Kati ya mtawanyiko wa { $scatter } W wa kipindi, u
 drawn-none = Hakuna uhakiki wa Monte Carlo: mnururisho hauna uhakika kiasi kwamba baadhi ya thamani zake zilizochotwa kwa nasibu huwa sifuri au chini yake. Hapo masafa si zaidi ya kubahatisha.
 drawn-holds = Monte Carlo, makosa yaleyale yaliyochotwa kwa nasibu mara { $trials } kupitia vipimo, nguvu, regresheni na mstari: { $lower } hadi { $upper } W kwa 95 %, ndani ya ustahimilivu wa { $tolerance } W. Masafa ni yale ya bajeti.
 drawn-apart = Monte Carlo, makosa yaleyale yaliyochotwa kwa nasibu mara { $trials } kupitia vipimo, nguvu, regresheni na mstari: { $lower } hadi { $upper } W kwa 95 %. Hizo hutofautiana kwa hadi { $apart } W na masafa ya bajeti ya { $from } hadi { $to } W, zaidi ya ustahimilivu wa { $tolerance } W.
+# Why: one of these five follows drawn-apart.
 drawn-because-divided = Sababu: nguvu hugawanywa kwa mnururisho ambao utovu sanifu wake wa uhakika ni { $percent } %, kwa hiyo kosa la upande mmoja husogeza tathmini zaidi ya kosa lilelile la upande mwingine.
 drawn-because-curved = Sababu: makosa yasiyo ya mnururisho hayatendi kwa uwiano mnyoofu.
 drawn-because-limits = Sababu: makosa yanayojulikana kwa vikomo vyake pekee hayana mikia, ambayo bajeti huyachukulia kuwa nayo.
@@ -879,6 +897,7 @@ outlook-too-far-one-day = Lengo la ± { $target } W lingehitaji vipindi vingi ku
 
 ## Page one, and regression and uncertainty: what limits the number most
 
+# { $percent }: of the square of the ±.
 limits-most-few-days = Sehemu kubwa zaidi ya ± ni mtawanyiko wa siku kwa siku ({ $percent } % ya mraba wake), kwa sababu kuna { $days ->
     [one] siku { $days } tu
    *[other] siku { $days } tu
@@ -898,6 +917,7 @@ limits-most-other = Sehemu kubwa zaidi ya ± ni joto mahususi la maji na saa ({ 
 days-one = Vipindi vyote vilivyotumika ni vya siku moja: haiwezekani kujua siku hutofautiana kiasi gani, kwa hiyo hilo halimo katika utovu wa uhakika. Huenda kabisa siku nyingine ikatoa thamani nje ya masafa yaliyotajwa.
 days-too-few-intervals = Vipindi ni vichache mno kutenganisha siku na mtawanyiko; kiasi ambacho siku hutofautiana hakimo katika utovu wa uhakika.
 days-no-scatter = Vipindi viko kwenye mistari ya siku zake bila mtawanyiko wowote, kwa hiyo siku haziwezi kujaribiwa.
+# Of Fisher's F test: degrees of freedom, the statistic, the probability.
 # As in English
 days-test = F({ $between }, { $within }) = { $statistic }, { $p }
 # { $numbers }: days-numbers. One of days-left-out and days-left-out-two follows
@@ -914,6 +934,7 @@ days-count-two = Siku { $days }, si vipindi { $intervals }, ndizo huhesabiwa kuw
 }. Siku mbili husema machache kuhusu jinsi siku zinavyotofautiana, kwa hiyo masafa ni mapana.
 days-agree = Kuacha nje kila moja ya siku { $days } kwa zamu hutoa masafa membamba kuliko mtawanyiko wa vipindi, kwa hiyo mtawanyiko huo ndio huhesabiwa.
 days-cannot-be-left-out = Hakuna siku inayoweza kuachwa nje, kwa kuwa zile nyingine hazitoi mstari: utovu wa uhakika unategemea vipindi, na kile ambacho siku nyingine ingefanya hakimo ndani yake.
+# Durbin–Watson; { $p }: "p = 0.005".
 neighbours-drift = Durbin–Watson ndani ya duru d = { $statistic } (2: huru), { $p } ya pande mbili: vipindi jirani hukosea kwa upande uleule (autocorrelation chanya), kama pale uelekeo wa jiko au anga unapobadilika polepole.
 neighbours-share = Durbin–Watson ndani ya duru d = { $statistic } (2: huru), { $p } ya pande mbili: vipindi jirani hushiriki kipimo kimoja cha maji, kwa hiyo makosa yake hupishana juu na chini.
 neighbours-by-turns = Durbin–Watson ndani ya duru d = { $statistic } (2: huru), { $p } ya pande mbili: makosa ya vipindi jirani hupishana juu na chini, zaidi ya vile kipimo cha maji vinachoshiriki kinavyoeleza; kuelekeza jiko upya kila baada ya vipindi viwili hufanya hivyo.
@@ -939,7 +960,9 @@ made-decision-text = kila kikomo hulinganishwa na thamani iliyoonekana, bila naf
 made-decision-guarded = kila kikomo hulinganishwa na thamani iliyoonekana pamoja na utovu wake uliopanuliwa wa uhakika (k = { $factor }), na hutimizwa pale masafa hayo yote yako ndani: mnururisho ± { $irradiance } %, maji ± { $water } K, hewa ± { $ambient } K, saa ya kipimo ± { $clock } s, uzito wa maji ± { $mass } %, { $wind }; eneo la kupokea mwanga, hesabu na R² bila utovu huo: ukubali wenye tahadhari wa JCGM 106:2012, 8.3 na ILAC-G8
 made-decision-wind = upepo ± { $wind } m/s
 made-decision-no-wind = upepo bila utovu huo, kwa kuwa haukutajwa
+# How it is decided whether a limit is met. Titles of standards stay as they are.
 made-decision = kanuni ya uamuzi
+# Labels stand at the left; there is room for 20 letters.
 made-with = programu
 made-issued = imetolewa
 made-practice = kiwango
@@ -953,8 +976,10 @@ made-irradiance-text = umekadiriwa { $way }; bapa lililo pembemraba na miale kwa
 # Linke turbidity: how much haze a clear sky has.
 made-irradiance-stated = umekadiriwa { $way }, utusitusi wa Linke { $turbidity } kama ulivyotajwa; bapa lililo pembemraba na miale kwa mujibu wa Liu na Jordan 1963
 made-irradiance-usual = umekadiriwa { $way }, utusitusi wa Linke { $turbidity } (mazoea ya kawaida); bapa lililo pembemraba na miale kwa mujibu wa Liu na Jordan 1963
+# { $works }: messages that begin with memory-, with ";" between them.
 unchecked-memory = Zimenukuliwa kwa kumbukumbu ya kichwani, bila maandishi mkononi: { $works }. Hesabu zimejaribiwa kwa mifano iliyochapishwa na kwa ukokotoaji huru; thamani hizi hazikujaribiwa. Kagua yoyote ambayo uamuzi unaitegemea.
 unchecked-common = “Mazoea ya kawaida” maana yake ni kwamba hakuna chanzo kilichochapishwa kinachojulikana.
+# Titles and names stay as they are.
 memory-s580 = ASAE S580.1 (vikomo vyake, hapa kwa maneno yetu wenyewe, na mahali inapotaka vihisi viwe)
 memory-decision = JCGM 106:2012 (kanuni ya uamuzi)
 memory-decision-guarded = JCGM 106:2012 na ILAC-G8 (kanuni ya uamuzi)
@@ -969,10 +994,13 @@ memory-efficiency = Kumar, Vishwanath na Gupta 2012 (kilele cha eksergia; muhtas
 memory-food = Chen 1985 na ASHRAE Handbook, Refrigeration (joto mahususi la vyakula)
 memory-cautions = ISO 13732-1:2006 (kuungua); Ciochetti na Metcalf 1984 (upasteurishaji)
 report-end = Mwisho wa ripoti { $number }
+# As ISO/IEC 17025 asks: an interpretation is marked as one.
 balance-one-day = yote yalipimwa kwa siku moja, au kwa siku ambazo hakuna inayoweza kuachwa nje, kwa hiyo masafa ya pato na ya upotevu si masafa ya 95 %
 balance-one-day-remedy = jaribu katika siku nyingine
+# { $range }: "880 to 930".
 balance-irradiance-hardly-varied = mnururisho ulibadilika kidogo tu ({ $range } W/m²): pato na upotevu hutofautishwa kwa halijoto ya maji pekee, na yanayosemwa kuhusu mnururisho mwingine hutegemea modeli
 balance-irradiance-hardly-varied-remedy = jaribu katika jua hafifu zaidi na katika jua kali zaidi
+# { $range }: "-0.10 to 0.90".
 balance-loss-not-shown = upotevu ni { $loss } W/K na huenda haupo kabisa ({ $range } W/K)
 balance-loss-not-shown-remedy = jaribu kwa masafa mapana zaidi ya halijoto ya maji, na kwa siku zaidi
 cooking-opinion = Nyakati, kiasi na miezi katika sehemu hii, na muda wa kupasha ulio mwanzoni mwa ripoti hii, ni tafsiri: vinatokana na jaribio na makisio yaliyo hapa chini, na havikupimwa.
@@ -983,6 +1011,7 @@ cooking-no-line = Hakuna mstari uliolinganishwa, kwa hiyo hakuna muda wa kupasha
 cooking-not-valid = Vimezuiwa: namba hizi zinapingana na fizikia, kwa hiyo hakuna linaloweza kusemwa kuhusu muda wa kupasha, chakula wala miezi.
 # A load of water, in the first column of a table.
 cooking-load-tested = { $load }, kama ilivyojaribiwa
+# Cells of a table of heating times: whether the water gets there.
 cooking-no = hapana
 cooking-no-ends = hapana; upashaji huishia karibu na { $temperature }
 cooking-probably-not = pengine hapana
@@ -1027,11 +1056,14 @@ food-fish = samaki (chewa wa baharini, cod)
 
 year-note-balance = Makadirio ya tarehe 15 ya kila mwezi chini ya anga safi (Ineichen na Perez 2002), yakihesabu saa zenye { $irradiance } W/m² au zaidi kwenye bapa lililo pembemraba na miale ya jua; mawingu na ukungu hupunguza. Joto: kwa mizania ya joto, ndani ya maji yenye { $difference } K zaidi ya hewa; wastani wa miezi ni { $mean } kWh kwa siku. Hewa ya mazingira { $ambient } mwaka mzima, jiko likielekezwa siku nzima.
 year-note-water = Maji: mizigo ya { $load }, mmoja baada ya mwingine, kila mmoja kutoka { $start } hadi { $end } na kudumishwa kwa { $time } (Ciochetti na Metcalf 1984); 1 kg huchukuliwa kuwa 1 L. Huanza kwa { $start }, kwa hiyo lita hazitokani na joto lililo kando yake. WHO imebaini kwamba virusi hufa polepole tu kati ya 60 °C na 65 °C: unapoweza, chemsha maji hadi yatokote kwa nguvu, na usome tahadhari kuhusu maji ya kunywa. Kwa maji maangavu tu; joto haliondoi kemikali.
+# { $fewest }, { $most }: year-hours-of.
 year-caption = Pau: makadirio; vijiti: masafa yake kutokana na utovu wa uhakika wa mizania ya joto pekee. Saa zenye { $irradiance } W/m² au zaidi: { $fewest } hadi { $most }.
 # As in English
 year-hours-of = { $hours } ({ $month })
+# Names of two panels, about 35 letters each.
 year-axis-heat = joto kwa siku, MJ
 year-axis-water = maji yaliyopasteurishwa kwa siku, L
+# Read out to those who do not see the figure. { $months }: year-alt-month of each, with ";" between.
 year-alt = Chati mbili za pau kwa miezi ya mwaka. { $months }.
 year-alt-month = { $month }: { $heat } MJ ({ $heats }) kwa siku, maji { $water } L ({ $waters })
 fuel-name = nishati ya kupikia
@@ -1148,6 +1180,7 @@ danger-zone = kati ya { $cold } na { $hot }
 danger-measured = usalama wa chakula: katika { $run } maji yalikuwa { $zone } kwa { $time }; ni lazima chakula kisikae { $zone } kwa zaidi ya { $longest } kwa jumla (USDA FSIS, WHO), ambapo bakteria huongezeka: pika kiasi kidogo zaidi, anza na maji ya moto, na kwa nyama, samaki, mayai, maziwa na wali tumia jua kali zaidi au jiko jingine
 danger-predicted = usalama wa chakula: { $predicted }; ni lazima chakula kisikae { $zone } kwa zaidi ya { $longest } kwa jumla (USDA FSIS, WHO), ambapo bakteria huongezeka: pika kiasi kidogo zaidi, anza na maji ya moto, na kwa nyama, samaki, mayai, maziwa na wali tumia jua kali zaidi au jiko jingine
 danger-both = usalama wa chakula: katika { $run } maji yalikuwa { $zone } kwa { $time }, na { $predicted }; ni lazima chakula kisikae { $zone } kwa zaidi ya { $longest } kwa jumla (USDA FSIS, WHO), ambapo bakteria huongezeka: pika kiasi kidogo zaidi, anza na maji ya moto, na kwa nyama, samaki, mayai, maziwa na wali tumia jua kali zaidi au jiko jingine
+# What the line says, within the sentences above.
 danger-expected-never = mzigo uliojaribiwa hautarajiwi kufika { $hot }
 danger-expected = mzigo uliojaribiwa unatarajiwa kuchukua takriban { $time } kufika { $hot } ({ $shortest } hadi { $longest })
 danger-expected-open = mzigo uliojaribiwa unatarajiwa kuchukua takriban { $time } kufika { $hot } ({ $shortest } au zaidi, au haufiki hapo)
@@ -1304,9 +1337,12 @@ figure-day = { $day } { $month }
 # Beside a curve.
 figure-water = maji
 figure-ambient = mazingira
+# In the figure of a run, 140 to 480 points wide: as short as can be. { $at }: a temperature with its unit.
 figure-boils = huchemka kwa { $at }
+# Limits on the water temperature. { $margin }: a number of kelvins.
 figure-below-boiling = kuchemka − { $margin } K
 figure-above-ambient = mazingira + { $margin } K
+# In a panel of irradiance or wind that no instrument measured.
 figure-estimated = umekadiriwa
 
 # The comparison of several campaigns, in the order of its pages.
@@ -1691,7 +1727,7 @@ section-campaigns = Kampeni
 # As in English
 campaign-cooker = { $name }: { $kind }, { $area } m²
 campaign-cost = gharama { $cost }
-# As in English
+# { $cooker }: its kind, such as "box cooker"; { $description }: the tester's own words.
 comparison-test-text = { $dates }, { $runs ->
         [one] duru { $runs }
        *[other] duru { $runs }
@@ -1711,6 +1747,7 @@ campaign-sun = { $mean } W/m²
 campaign-air = hewa { $mean }
 campaign-wind = upepo { $mean } m/s
 campaign-report = Ripoti { $number }
+# The heat balance, each figure with its ±.
 # As in English
 comparison-instrument = { $quantity }: { $instrument }, { $uncertainty }
 
@@ -1755,7 +1792,7 @@ plan-place = mahali
 plan-place-text = { $site }, saa za { $zone }
 plan-elevation = kimo, °
 plan-azimuth = azimuthi, °
-plan-normal = kwa jua, W/m²
+plan-normal = pembemraba, W/m²
 plan-horizontal = mlalo, W/m²
 # As in English
 plan-range = 95 %, { $unit }
@@ -2263,7 +2300,7 @@ check-verdict = { $level }: { $title }
 # As in English
 check-verdict-with = { $level } ({ $caveats }): { $title }
 # Labels of the lines below it, and what stands beside them.
-check-next = kisha
+check-next = hatua
 check-so-far = hadi sasa
 check-aim = lengo
 check-name = kampeni
@@ -2422,7 +2459,6 @@ comparison-dry-caption = Halijoto ya chombo kikavu kwa °C dhidi ya dakika tangu
 # between them.
 # Read out to those who do not see the panel. { $highest }: degrees.
 comparison-dry-alt = Halijoto ya chombo kikavu dhidi ya wakati, ya juu kabisa { $highest }.
-# As in English
 comparison-practice-no-rating = JCGM 100:2008 kwa tofauti
 beside-note-difference = Utovu wa uhakika wa tofauti ya namba kando ya tathmini una mtawanyiko na siku za kampeni zote mbili, kila moja kwa digrii zake za uhuru, na kile ambacho vifaa vyake havishiriki. Kile ambacho siku moja huzifanyia zote mbili hakiondolewi humo, jambo ambalo huukuza. Tathmini ina ulinganisho wake; vivyo hivyo pato na upotevu pale zote mbili zina tathmini na mizania ya joto.
 beside-note-alike = Namba hulinganishwa pale faili za kampeni zinaporuhusu kudhani kwamba zinafanana: kwa kila W/m², mnururisho katika bapa moja; za vyombo vikavu au vinavyopoa, vyombo vya idadi ileile vyenye uwezo uleule wa kuhifadhi joto na eneo lilelile ndani ya 2 %; muda wa kuchemka, ufanisi na kilele cha eksergia, mnururisho ndani ya 2 % na halijoto ya mazingira ndani ya 2 K; muda wa kuchemka, mzigo ndani ya 2 % na kiwango cha kuchemka ndani ya 2 K; ufanisi, masafa ya halijoto ya maji ndani ya 5 K kwenye ncha zake na 2 K kwa wastani; F2, mzigo kwa kila m² ndani ya 10 %; muda bainifu, mzigo ndani ya 2 %. Vikomo hivi ni mazoea ya kawaida bila chanzo kilichochapishwa. “Vyombo havikutajwa”: hakuna anayesema kwamba vilifanana.
