@@ -3,7 +3,7 @@
 use super::departures::{Departure, departures};
 use super::figures::{PairFigures, figures};
 use super::gather::{refuse_baseline, refuse_incomparable, refuse_mixed};
-use super::groups::groups;
+use super::groups::{groups, largest_connected};
 use super::pair::{Difference, Pair, find, weigh};
 use super::standing::{Ranking, Standing};
 use crate::error::Result;
@@ -25,8 +25,8 @@ pub struct Comparison {
     pub standings: Vec<Standing>,
     /// The campaigns by their power.
     pub ranking: Ranking,
-    /// Ranks that cannot be told apart, as [`groups`] has them, without those that are held
-    /// against no other; `None` with a baseline, which
+    /// Ranks that cannot be told apart, as [`groups`] has them, of the most that can be held
+    /// against each other, over others or straight; `None` with a baseline, which
     /// leaves most pairs unseen, and where there are too many to read.
     pub groups: Option<Vec<Vec<usize>>>,
     /// The campaign that all others are held against; `None`: each against each.
@@ -224,19 +224,20 @@ fn rated_pairs(
         .collect()
 }
 
-/// The groups of ranks that are not told apart, among those that are held against any other.
+/// The groups of ranks that are not told apart, among those that are held against each other.
 fn told_groups(ranking: &Ranking, pairs: &[Pair]) -> Option<Vec<Vec<usize>>> {
     let ranked = &ranking.ranked;
-    let is_held = |rank: &usize| {
-        let place = ranked[*rank];
-        let mut own = pairs.iter().filter(|pair| pair.is_of(place));
-        own.any(|pair| pair.difference.decisive().is_some())
+    let pair = |one: usize, two: usize| {
+        let (one, two) = (ranked[one], ranked[two]);
+        find(pairs, one.min(two), one.max(two))
     };
-    let held: Vec<usize> = (0..ranked.len()).filter(is_held).collect();
+    let is_decided = |one: usize, two: usize| {
+        let pair = pair(one, two).filter(|_| one != two);
+        pair.is_some_and(|pair| pair.difference.decisive().is_some())
+    };
+    let held = largest_connected(ranked.len(), is_decided);
     let found = groups(held.len(), |one, two| {
-        let (one, two) = (ranked[held[one]], ranked[held[two]]);
-        let pair = find(pairs, one.min(two), one.max(two));
-        pair.is_some_and(Pair::is_shown)
+        pair(held[one], held[two]).is_some_and(Pair::is_shown)
     })?;
     let ranks = |group: Vec<usize>| group.into_iter().map(|one| held[one]).collect();
     Some(found.into_iter().map(ranks).collect())

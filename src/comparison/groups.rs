@@ -48,6 +48,34 @@ pub fn groups(count: usize, differ: impl Fn(usize, usize) -> bool) -> Option<Vec
     Some(found)
 }
 
+/// The largest set of ranks of which each is linked with each, straight or over others; of two
+/// as large that with the best rank. Empty where no two are linked.
+pub fn largest_connected(count: usize, are_linked: impl Fn(usize, usize) -> bool) -> Vec<usize> {
+    let mut largest: Vec<usize> = Vec::new();
+    let mut is_seen = vec![false; count];
+    for start in 0..count {
+        if is_seen[start] {
+            continue;
+        }
+        is_seen[start] = true;
+        let (mut reached, mut next) = (vec![start], 0);
+        while let Some(&one) = reached.get(next) {
+            for other in 0..count {
+                if !is_seen[other] && are_linked(one, other) {
+                    is_seen[other] = true;
+                    reached.push(other);
+                }
+            }
+            next += 1;
+        }
+        if reached.len() > largest.len().max(1) {
+            largest = reached;
+        }
+    }
+    largest.sort_unstable();
+    largest
+}
+
 /// Ranks, a bit each.
 #[derive(Debug, Clone)]
 struct Set(Vec<u64>);
@@ -177,6 +205,15 @@ mod tests {
                 }
             }
         }
+    }
+
+    #[test]
+    fn those_that_are_linked_with_the_most_are_kept() {
+        // 0–2–4 and 1–3.
+        let linked = |one: usize, two: usize| one.abs_diff(two) == 2;
+        assert_eq!(largest_connected(5, linked), [0, 2, 4]);
+        assert_eq!(largest_connected(4, linked), [0, 2]);
+        assert!(largest_connected(3, |_, _| false).is_empty());
     }
 
     #[test]

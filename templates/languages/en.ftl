@@ -1427,7 +1427,7 @@ ranking-note-brackets = A bar joins campaigns that cannot be told apart (95 % fo
 ranking-note-all-apart = All can be told apart (95 % for all { $pairs } pairs together, Holm).
 # Below the ranking, a list says of each rank from which others it cannot be told apart.
 ranking-note-alike = From which others each campaign cannot be told apart stands below (95 % for all { $pairs } pairs together, Holm).
-ranking-note-not-held = A dash in place of a bar: it cannot be compared with any other.
+ranking-note-not-held = A dash in place of a bar: it can be compared with none of the others, or only with others that have a dash.
 ranking-note-differences = Differences with their 95 % intervals. Bold: shown, 95 % for all { $pairs } pairs together (Holm). Grey: not shown.
 ranking-note-common = *: mean irradiance differed, so the difference is of the powers at 700 W/m² and 50 K by the heat balances.
 ranking-note-data = Every pair is in the data file.
@@ -2371,6 +2371,7 @@ beside-cooler-not-told = Which dry vessel gets hotter for each W/m², that of { 
 beside-hotter-not-compared = How hot the dry vessels of { $second } and { $first } get is not compared: { $why }.
 beside-nothing-shared = { $second } and { $first } have no figure in common.
 beside-others = Of the other figures of { $second } and { $first }, { $compared } can be compared and { $apart } of these are told apart.
+comparison-dry-title = Dry vessels
 comparison-dry-note = Plateau: where the vessel got no hotter. K m²/W: vessel above air for each W/m², ± for 95 %.
 comparison-dry-caption = Temperature of the dry vessel in °C against minutes since the start of a run, in ink that of the campaign above the panel; thick: the plateau. They were not under one sun: compare K m²/W, not degrees.
 # Read out to those who do not see the figure. { $runs }: comparison-dry-one of each, with ";"

@@ -1441,7 +1441,7 @@ ranking-from-baseline = respecto a la referencia, W
 ranking-note-brackets = Una barra une las campañas que no se distinguen (95 % para los { $pairs } pares en conjunto, Holm); dos que no comparten barra difieren.
 ranking-note-all-apart = Todas se distinguen (95 % para los { $pairs } pares en conjunto, Holm).
 ranking-note-alike = «No se distinguen» nombra los puestos de los que una campaña no se distingue (95 % para los { $pairs } pares en conjunto, Holm); difiere de todas las demás.
-ranking-note-not-held = Un guion en lugar de barra: no se puede comparar con ninguna otra.
+ranking-note-not-held = STILL TO TRANSLATE
 ranking-note-differences = Diferencias con sus intervalos del 95 %. Negrita: demostrada, 95 % para los { $pairs } pares en conjunto (Holm). Gris: no demostrada.
 ranking-note-common = *: la irradiancia media fue distinta, así que la diferencia es la de las potencias a 700 W/m² y 50 K según los balances térmicos.
 ranking-note-data = Todos los pares están en el archivo de datos.
@@ -2413,6 +2413,7 @@ beside-cooler-not-told = No se puede saber qué recipiente vacío se calienta m�
 beside-hotter-not-compared = No se compara cuánto se calientan los recipientes vacíos de { $second } y { $first }: { $why }.
 beside-nothing-shared = { $second } y { $first } no tienen ninguna cifra en común.
 beside-others = Otras cifras de { $second } y { $first } que se pueden comparar: { $compared }; de estas, se distinguen: { $apart }.
+comparison-dry-title = STILL TO TRANSLATE
 comparison-dry-note = Estancamiento: donde el recipiente ya no se calentó más. K m²/W: recipiente por encima del aire, por cada W/m², ± del 95 %.
 comparison-dry-caption = Temperatura del recipiente vacío en °C frente a los minutos desde el inicio de una serie, en negro la de la campaña nombrada sobre el panel; trazo grueso: el estancamiento. No tuvieron la misma irradiancia: compare K m²/W, no grados.
 # Read out to those who do not see the figure. { $runs }: comparison-dry-one of each, with ";"

@@ -1473,7 +1473,7 @@ ranking-note-brackets = Une barre relie les campagnes qui ne se distinguent pas 
 ranking-note-all-apart = Toutes se distinguent (95 % pour l’ensemble des { $pairs } paires, Holm).
 # Below the ranking, a list says of each rank from which others it cannot be told apart.
 ranking-note-alike = La liste ci-dessous indique de quelles autres chaque campagne ne se distingue pas (95 % pour l’ensemble des { $pairs } paires, Holm).
-ranking-note-not-held = Un tiret au lieu d’une barre : la campagne n’est comparable à aucune autre.
+ranking-note-not-held = STILL TO TRANSLATE
 ranking-note-differences = Différences avec leurs intervalles à 95 %. Gras : démontrée, 95 % pour l’ensemble des { $pairs } paires (Holm). Gris : non démontrée.
 ranking-note-common = * : l’irradiance moyenne différait ; la différence est donc celle des puissances à 700 W/m² et 50 K d’après les bilans thermiques.
 ranking-note-data = Toutes les paires sont dans le fichier de données.
@@ -2449,6 +2449,7 @@ beside-cooler-not-told = On ne peut pas dire lequel des récipients à sec devie
 beside-hotter-not-compared = Jusqu’où chauffent les récipients à sec de { $second } et de { $first } n’est pas comparé : { $why }.
 beside-nothing-shared = { $second } et { $first } n’ont aucun chiffre en commun.
 beside-others = Parmi les autres chiffres de { $second } et de { $first }, on peut en comparer { $compared }, et parmi ceux-là en distinguer { $apart }.
+comparison-dry-title = STILL TO TRANSLATE
 comparison-dry-note = Palier : là où le récipient ne chauffait plus. K m²/W : récipient au-dessus de l’air par W/m², ± pour 95 %.
 comparison-dry-caption = Température du récipient à sec en °C selon les minutes depuis le début d’une série ; en noir, celle de la campagne nommée au-dessus du graphique ; trait épais : le palier. Elles n’étaient pas sous un même soleil : comparez des K m²/W, non des degrés.
 # Read out to those who do not see the figure. { $runs }: comparison-dry-one of each, with ";"

@@ -2414,6 +2414,7 @@ beside-cooler-not-told = Não se pode dizer qual recipiente seco aquece mais por
 beside-hotter-not-compared = Não se compara quanto aquecem os recipientes secos de { $second } e { $first }: { $why }.
 beside-nothing-shared = { $second } e { $first } não têm nenhum número em comum.
 beside-others = Outros números de { $second } e { $first } que se podem comparar: { $compared }; destes, distinguem-se: { $apart }.
+comparison-dry-title = STILL TO TRANSLATE
 comparison-dry-note = Patamar: onde o recipiente não aqueceu mais. K m²/W: recipiente acima do ar, por W/m², ± para 95 %.
 comparison-dry-caption = Temperatura do recipiente seco em °C em função dos minutos desde o início de uma série, em preto a da campanha indicada acima do painel; traço grosso: o patamar. Não estiveram sob um mesmo sol: compare K m²/W, não graus.
 # Read out to those who do not see the figure. { $runs }: comparison-dry-one of each, with ";"

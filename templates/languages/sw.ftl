@@ -2453,6 +2453,7 @@ beside-cooler-not-told = Haiwezi kusemwa ni chombo kikavu kipi hupata joto zaidi
 beside-hotter-not-compared = Kiasi ambacho vyombo vikavu vya { $second } na { $first } hupata joto hakikulinganishwa: { $why }.
 beside-nothing-shared = { $second } na { $first } hazina namba yoyote ya pamoja.
 beside-others = Kati ya namba nyingine za { $second } na { $first }, { $compared } zinaweza kulinganishwa, na { $apart } kati ya hizo zimetofautishwa.
+comparison-dry-title = STILL TO TRANSLATE
 comparison-dry-note = Kilele tulivu: pale chombo kilipoacha kuzidi kupata joto. K m²/W: chombo juu ya hewa kwa kila W/m², ± kwa 95 %.
 comparison-dry-caption = Halijoto ya chombo kikavu kwa °C dhidi ya dakika tangu mwanzo wa duru; kwa nyeusi, ile ya kampeni iliyotajwa juu ya paneli; mstari mnene: kilele tulivu. Havikuwa chini ya jua moja: linganisha K m²/W, si digrii.
 # Read out to those who do not see the figure. { $runs }: comparison-dry-one of each, with ";"

@@ -47,8 +47,8 @@ pub struct ComparisonFile {
     campaigns: Vec<CampaignEntry>,
     /// Each with each, or each with the baseline.
     pairs: Vec<PairEntry>,
-    /// Groups of two or more campaigns that cannot be told apart: two have a group in common
-    /// exactly if they cannot. Null with a baseline, and where there are too many to read.
+    /// Groups of two or more campaigns that cannot be told apart, of the most that can be compared
+    /// with each other: two of these have a group in common exactly if they cannot. Null with a baseline, and where there are too many to read.
     groups: Option<Vec<GroupEntry>>,
     provenance: Provenance,
 }

@@ -15,6 +15,8 @@ use simmerline_math::{log10, pow};
 pub const GREY: RGBColor = RGBColor(0x8b, 0x94, 0x99);
 /// Room at either end of a strip for a mark or half a number, points.
 const END_PT: f64 = 10.0;
+/// The same for half a time.
+const TIME_END_PT: f64 = 18.0;
 /// Half the size of a mark, points.
 const MARK_PT: f64 = 3.3;
 /// Height of the axis, points.
@@ -23,6 +25,8 @@ pub const AXIS_PT: f64 = 13.0;
 pub const LANE_PT: f64 = 6.0;
 /// From one label of an axis to the next, at least, points.
 const LABEL_STEP_PT: f64 = 30.0;
+/// The same for times.
+const TIME_STEP_PT: f64 = 38.0;
 
 /// The axis that all strips of a ranking share.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -30,6 +34,8 @@ pub struct Scale {
     low: f64,
     high: f64,
     step: f64,
+    /// Room at either end, points.
+    end_pt: f64,
 }
 
 impl Scale {
@@ -46,6 +52,7 @@ impl Scale {
             low: (low / step).floor() * step,
             high: (high / step).ceil().max(1.0) * step,
             step,
+            end_pt: END_PT,
         }
     }
 
@@ -63,7 +70,7 @@ impl Scale {
     pub fn of_times(values: impl Iterator<Item = f64>, width_pt: f64) -> Scale {
         const STEPS_MIN: &[f64] = &[5.0, 10.0, 15.0, 30.0, 60.0, 120.0, 240.0, 480.0, 960.0];
         let high = values.fold(60.0, f64::max);
-        let least_s = high / (width_pt / LABEL_STEP_PT).floor().max(1.0);
+        let least_s = high / (width_pt / TIME_STEP_PT).floor().max(1.0);
         let steps_s = STEPS_MIN.iter().map(|min| min * 60.0);
         let step = steps_s.clone().find(|step| *step >= least_s);
         let step = step.unwrap_or_else(|| nice(least_s));
@@ -71,12 +78,15 @@ impl Scale {
             low: 0.0,
             high: (high / step).ceil() * step,
             step,
+            end_pt: TIME_END_PT,
         }
     }
 
     /// Where its labels stand.
     pub fn steps(&self) -> impl Iterator<Item = f64> + use<> {
-        let Scale { low, high, step } = *self;
+        let Scale {
+            low, high, step, ..
+        } = *self;
         let count = ((high - low) / step * 1.000_001).floor() as usize;
         (0..=count).map(move |index| low + step * index as f64)
     }
@@ -98,7 +108,7 @@ impl Scale {
 
     fn x(&self, value: f64, width_pt: f64) -> i32 {
         let share = (value - self.low) / (self.high - self.low);
-        pt(END_PT + share * (width_pt - 2.0 * END_PT))
+        pt(self.end_pt + share * (width_pt - 2.0 * self.end_pt))
     }
 }
 
@@ -269,7 +279,9 @@ mod tests {
     fn an_axis_of_times_has_steps_of_a_clock() {
         let scale = Scale::of_times([3900.0, 9900.0].into_iter(), 190.0);
         let minutes: Vec<f64> = scale.steps().map(|at| at / 60.0).collect();
-        assert_eq!(minutes, [0.0, 30.0, 60.0, 90.0, 120.0, 150.0, 180.0]);
+        assert_eq!(minutes, [0.0, 60.0, 120.0, 180.0]);
+        let short = Scale::of_times([4000.0].into_iter(), 190.0);
+        assert_eq!(short.steps().nth(1), Some(15.0 * 60.0));
     }
 
     #[test]

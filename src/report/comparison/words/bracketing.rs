@@ -12,10 +12,10 @@ use crate::report::comparison::words::matrix::AT_COMMON;
 
 /// Lanes of brackets beside a ranking, at most; of more, each row says in numbers from which
 /// others its campaign is not told apart.
-const MOST_LANES: usize = 8;
+const MOST_LANES: usize = 6;
 /// Campaigns of which groups are made, at least.
 const FEWEST: usize = 3;
-/// In place of the letters of a campaign that is held against no other.
+/// In place of the letters of a campaign that cannot be held against the others.
 pub const NOT_HELD: &str = "–";
 /// Campaigns up to which a matrix has the differences.
 pub const WITH_MATRIX: usize = 8;

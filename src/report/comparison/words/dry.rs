@@ -19,6 +19,7 @@ const NONE: &str = "–";
 /// Dry vessels side by side.
 #[derive(Debug, Clone, Serialize)]
 pub struct DryPart {
+    pub title: String,
     pub header: Vec<String>,
     pub rows: Vec<Vec<String>>,
     pub note: String,
@@ -64,6 +65,7 @@ pub fn dry(comparison: &Comparison, calls: &Calls, words: &Words) -> Option<DryP
         alt: words.say(alt(&comparison.campaigns[*place])),
     };
     (places.len() >= FEWEST).then(|| DryPart {
+        title: words.say(message!("comparison-dry-title")),
         header: [String::new(), String::new()]
             .into_iter()
             .chain(header)

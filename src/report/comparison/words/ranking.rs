@@ -22,11 +22,11 @@ const ROW_ROOM_PT: f64 = 8.0;
 /// Width of names, points.
 pub const NAME_PT: f64 = 134.0;
 /// Width of the plot where nothing takes from it, and at least, points.
-const PLOT_PT: f64 = 204.0;
-const LEAST_PLOT_PT: f64 = 88.0;
+const PLOT_PT: f64 = 194.0;
+const LEAST_PLOT_PT: f64 = 60.0;
 /// What columns take from it: of differences, of cost.
 const DIFFERENCE_PT: f64 = 56.0;
-const COST_PT: f64 = 34.0;
+const COST_PT: f64 = 32.0;
 /// Between brackets and the next column, points.
 const GUTTER_PT: f64 = 6.0;
 
