@@ -1440,6 +1440,7 @@ ranking-alt = { $power } W, 95 % interval { $range } W
 ranking-key-filled = Filled: conforms.
 ranking-key-open = Open: indicative only.
 ranking-key-struck = Struck through: physically impossible, without a rank.
+ranking-key-arrow = Arrow: the interval goes on beyond the axis.
 # { $names }: campaigns, with ";" between them.
 ranking-left-out = No rating: { $names }.
 # { $level }: one of those that begin with ratings-; { $reasons }: some of the next, in two or

@@ -1454,6 +1454,7 @@ ranking-alt = { $power } W, intervalo del 95 %: { $range } W
 ranking-key-filled = Relleno: conforme.
 ranking-key-open = Hueco: solo indicativo.
 ranking-key-struck = Tachado: físicamente imposible, sin puesto.
+ranking-key-arrow = STILL TO TRANSLATE
 # { $names }: campaigns, with ";" between them.
 ranking-left-out = Sin resultado: { $names }.
 # { $level }: one of those that begin with ratings-; { $reasons }: some of the next, in two or

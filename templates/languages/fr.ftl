@@ -1486,6 +1486,7 @@ ranking-alt = { $power } W, intervalle à 95 % { $range } W
 ranking-key-filled = Plein : conforme.
 ranking-key-open = Vide : indicatif seulement.
 ranking-key-struck = Barré : physiquement impossible, sans rang.
+ranking-key-arrow = STILL TO TRANSLATE
 # { $names }: campaigns, with ";" between them.
 ranking-left-out = Sans résultat : { $names }.
 # { $level }: one of those that begin with ratings-; { $reasons }: some of the next, in two or

@@ -5,7 +5,9 @@ use crate::comparison::standing::{Power, Ranking, Standing};
 use crate::error::Result;
 use crate::language::{Words, fixed};
 use crate::report::assets::Asset;
-use crate::report::comparison::words::ranking::{Extra, RankRow, RankingPart, listed, mark};
+use crate::report::comparison::words::ranking::{
+    Extra, RankRow, RankingPart, axis_range, listed, mark,
+};
 use crate::report::figures::style::Canvas;
 
 /// Height of a row on a narrow screen, points.
@@ -61,14 +63,15 @@ fn strips(
     canvas: &Canvas<'_>,
 ) -> Result<Vec<Asset>> {
     let ranking = Ranking::of(standings);
-    let powers = listed(&ranking).filter_map(|(_, place)| standings[place].power);
-    let ends = powers.flat_map(|power| [power.interval_w.lower, power.interval_w.upper]);
-    let scale = Scale::new(ends, canvas.width_pt);
+    let range = axis_range(standings, &ranking);
+    let scale = Scale::new([range.lower, range.upper].into_iter(), canvas.width_pt);
     let axis = draw_axis(&scale, |at| fixed(at, scale.decimals()), canvas)?;
     let mut assets = vec![asset(&part.axis, axis)];
     for (row, (_, place)) in part.rows.iter().zip(listed(&ranking)) {
         let level = standings[place].level;
-        let dot = standings[place].power.map(|power| dot(&power, mark(level)));
+        let dot = standings[place]
+            .power
+            .map(|power| dot(&power, mark(level), &scale));
         let strip = draw_strip(&scale, dot.as_ref(), place_of(row), canvas)?;
         assets.push(asset(&row.strip, strip));
     }
@@ -83,11 +86,11 @@ pub fn asset(name: &str, drawn: String) -> Asset {
     }
 }
 
-fn dot(power: &Power, mark: Mark) -> Dot {
+fn dot(power: &Power, mark: Mark, scale: &Scale) -> Dot {
     Dot {
         value: power.value_w,
         lower: power.interval_w.lower,
-        upper: Some(power.interval_w.upper),
+        upper: Some(power.interval_w.upper).filter(|upper| *upper <= scale.end()),
         mark,
     }
 }

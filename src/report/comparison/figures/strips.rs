@@ -137,8 +137,9 @@ pub enum Mark {
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Dot {
     pub value: f64,
+    /// Where it lies below the axis, an arrow stands.
     pub lower: f64,
-    /// `None`: it has no end.
+    /// `None`: it has no end, or one beyond the axis.
     pub upper: Option<f64>,
     pub mark: Mark,
 }
@@ -200,11 +201,15 @@ fn draw_dot(area: &Area<'_>, scale: &Scale, dot: &Dot, width_pt: f64, y: i32) ->
         Mark::Struck => (&GREY, WHITE),
     };
     let bar = stroke(ink, 1.8);
-    let end = dot.upper.unwrap_or(scale.end());
-    let interval = vec![(x(dot.lower), y), (x(end), y)];
+    let (start, end) = (dot.lower.max(scale.low), dot.upper.unwrap_or(scale.end()));
+    let interval = vec![(x(start), y), (x(end), y)];
     area.draw(&PathElement::new(interval, bar)).map_err(fault)?;
-    if dot.upper.is_none() {
-        let (tip, back) = (x(end) + pt(4.0), x(end));
+    let arrows = [
+        (dot.lower < scale.low, x(start), -1),
+        (dot.upper.is_none(), x(end), 1),
+    ];
+    for (_, back, way) in arrows.into_iter().filter(|(is_there, ..)| *is_there) {
+        let tip = back + way * pt(4.0);
         let head = vec![(back, y - pt(2.6)), (tip, y), (back, y + pt(2.6))];
         area.draw(&Polygon::new(head, ink.filled()))
             .map_err(fault)?;

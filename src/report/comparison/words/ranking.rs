@@ -9,6 +9,7 @@ use crate::message;
 use crate::procedure::finding::Level;
 use crate::report::comparison::figures::strips::{AXIS_PT, Bracket, LANE_PT, Mark};
 use crate::report::figures::fit::{strong_width_pt, width_pt};
+use crate::stats::line::Bounds;
 use crate::units::decimals_for;
 
 /// Size of names, points.
@@ -20,9 +21,9 @@ const LINE_STEP: f64 = 1.22;
 /// Room above and below what stands in a row, together, points.
 const ROW_ROOM_PT: f64 = 8.0;
 /// Width of names, points.
-pub const NAME_PT: f64 = 134.0;
+pub const NAME_PT: f64 = 126.0;
 /// Width of the plot where nothing takes from it, and at least, points.
-const PLOT_PT: f64 = 194.0;
+const PLOT_PT: f64 = 206.0;
 const LEAST_PLOT_PT: f64 = 60.0;
 /// What columns take from it: of differences, of cost.
 const DIFFERENCE_PT: f64 = 56.0;
@@ -244,6 +245,13 @@ fn alt(standing: &Standing) -> Phrase {
 fn key(standings: &[Standing], ranking: &Ranking) -> Phrase {
     let is_open = |place: &usize| mark(standings[*place].level) == Mark::Open;
     let ranked = &ranking.ranked;
+    let range = axis_range(standings, ranking);
+    let reaches_out = |(_, place): (Option<usize>, usize)| {
+        let power = standings[place].power;
+        power.is_some_and(|power| {
+            power.interval_w.lower < range.lower || power.interval_w.upper > range.upper
+        })
+    };
     let parts = [
         (!ranked.iter().all(is_open)).then(|| message!("ranking-key-filled")),
         ranked
@@ -251,8 +259,33 @@ fn key(standings: &[Standing], ranking: &Ranking) -> Phrase {
             .any(is_open)
             .then(|| message!("ranking-key-open")),
         (!ranking.not_valid.is_empty()).then(|| message!("ranking-key-struck")),
+        listed(ranking)
+            .any(reaches_out)
+            .then(|| message!("ranking-key-arrow")),
     ];
     joined(parts.into_iter().flatten(), " ")
+}
+
+/// Beyond it no interval is drawn: one of hardly any end would leave the others no room. So many
+/// times the highest power, and so many of it below zero.
+const BEYOND: f64 = 1.4;
+const BELOW: f64 = 0.15;
+
+/// What the axis holds, W.
+pub fn axis_range(standings: &[Standing], ranking: &Ranking) -> Bounds {
+    let powers = || listed(ranking).filter_map(|(_, place)| standings[place].power);
+    let most_w = powers().map(|power| power.value_w).fold(0.0, f64::max);
+    let lowest_w = powers().map(|power| power.value_w).fold(0.0, f64::min);
+    let (least_w, beyond_w) = (lowest_w - BELOW * most_w, BEYOND * most_w);
+    let ends = powers().flat_map(|power| {
+        let Bounds { lower, upper } = power.interval_w;
+        [lower.max(least_w), upper.min(beyond_w), power.value_w]
+    });
+    let ends: Vec<f64> = ends.collect();
+    Bounds {
+        lower: ends.iter().copied().fold(0.0, f64::min),
+        upper: ends.into_iter().fold(0.0, f64::max),
+    }
 }
 
 fn left_out(ranking: &Ranking, names: &[String]) -> Phrase {
