@@ -299,7 +299,7 @@ page-conditions-condition = condition
 page-conditions-limit = limit
 page-conditions-short-name = short name
 page-conditions-standing = standing
-page-conditions-observed = observed, all intervals
+page-conditions-observed = observed
 page-conditions-set-aside = set aside
 # What is limited. Also within findings.
 limit-water-above-ambient = water above mean ambient
@@ -324,8 +324,8 @@ limit-r-squared = R² of the line
 standing-requirement = requirement
 standing-recommendation = recommendation
 # The campaign has a limit of its own in place of the standard's.
-standing-own-requirement = own, for a requirement
-standing-own-recommendation = own, for a recommendation
+standing-own-requirement = own (requirement)
+standing-own-recommendation = own (recommendation)
 conditions-about = { $load } ± { $tolerance } %
 conditions-no-line = no line
 # Of gusts.
@@ -333,7 +333,7 @@ conditions-never = never
 conditions-gust = for { $time } at most
 conditions-no-interval = no interval
 conditions-not-measured = not measured
-conditions-observed = Observed: lowest to highest. An interval that fails several conditions is counted under each. Short names: as in the figures and in the table of intervals.
+conditions-observed = Observed: lowest to highest of all intervals. An interval that fails several conditions is counted under each. Short names: as in the figures and in the table of intervals.
 conditions-r-squared = R² below its limit: the standard asks only for a note; this report withholds conformity.
 # "Own" as in standing-own-requirement.
 conditions-own = Limits marked "own" are the campaign's and deviate from the standard.

@@ -303,7 +303,7 @@ page-conditions-condition = condición
 page-conditions-limit = límite
 page-conditions-short-name = nombre corto
 page-conditions-standing = carácter
-page-conditions-observed = observado, todos
+page-conditions-observed = observado
 page-conditions-set-aside = descartados
 # What is limited. Also within findings.
 limit-water-above-ambient = agua por encima del ambiente medio

@@ -319,7 +319,7 @@ page-conditions-condition = condition
 page-conditions-limit = limite
 page-conditions-short-name = nom court
 page-conditions-standing = statut
-page-conditions-observed = observé, tous intervalles
+page-conditions-observed = observé
 page-conditions-set-aside = écartés
 # What is limited. Also within findings.
 limit-water-above-ambient = eau au-dessus de l’ambiante moyenne
@@ -344,8 +344,8 @@ limit-r-squared = R² de la droite
 standing-requirement = exigence
 standing-recommendation = recommandation
 # The campaign has a limit of its own in place of the practice's.
-standing-own-requirement = propre, pour une exigence
-standing-own-recommendation = propre, pour une recommandation
+standing-own-requirement = propre (exigence)
+standing-own-recommendation = propre (recommandation)
 conditions-about = { $load } ± { $tolerance } %
 conditions-no-line = pas de droite
 # Of gusts.
@@ -353,7 +353,7 @@ conditions-never = jamais
 conditions-gust = pendant { $time } au plus
 conditions-no-interval = aucun intervalle
 conditions-not-measured = non mesuré
-conditions-observed = Observé : de la valeur la plus basse à la plus haute. Un intervalle qui ne remplit pas plusieurs conditions est compté pour chacune. Noms courts : comme dans les figures et dans le tableau des intervalles.
+conditions-observed = Observé : de la valeur la plus basse à la plus haute, sur tous les intervalles. Un intervalle qui ne remplit pas plusieurs conditions est compté pour chacune. Noms courts : comme dans les figures et dans le tableau des intervalles.
 conditions-r-squared = R² sous sa limite : la norme demande seulement une remarque ; ce rapport n’accorde pas la conformité.
 # "Own" as in standing-own-requirement.
 conditions-own = Les limites marquées « propre » sont celles de la campagne et s’écartent de la norme.

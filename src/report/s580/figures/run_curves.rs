@@ -93,8 +93,9 @@ mod tests {
 
     #[test]
     fn a_curve_is_broken_where_readings_are_far_apart() {
-        let drawn = pieces(&series(&[(0, 1.0), (600, 2.0), (1_400, 3.0)]), 100);
-        assert_eq!(drawn.iter().map(Vec::len).collect::<Vec<_>>(), [2, 1]);
+        let hole = [(0, 1.0), (600, 2.0), (1_200, 3.0), (3_000, 4.0)];
+        let drawn = pieces(&series(&hole), 100);
+        assert_eq!(drawn.iter().map(Vec::len).collect::<Vec<_>>(), [3, 1]);
         // Air that is read every twenty minutes is joined.
         let drawn = pieces(&series(&[(0, 1.0), (1_200, 2.0), (2_400, 3.0)]), 100);
         assert_eq!(drawn.len(), 1);
