@@ -305,7 +305,7 @@ page-conditions-condition = condição
 page-conditions-limit = limite
 page-conditions-short-name = nome curto
 page-conditions-standing = caráter
-page-conditions-observed = observado, todos os intervalos
+page-conditions-observed = observado
 page-conditions-set-aside = descartados
 # What is limited. Also within findings.
 limit-water-above-ambient = água acima da temperatura ambiente média
@@ -340,7 +340,7 @@ conditions-never = nunca
 conditions-gust = por { $time } no máximo
 conditions-no-interval = nenhum intervalo
 conditions-not-measured = não medido
-conditions-observed = Observado: do menor ao maior. Um intervalo que não cumpre várias condições é contado em cada uma. Nomes curtos: os das figuras e da tabela de intervalos.
+conditions-observed = Observado: do menor ao maior de todos os intervalos. Um intervalo que não cumpre várias condições é contado em cada uma. Nomes curtos: os das figuras e da tabela de intervalos.
 conditions-r-squared = R² abaixo do seu limite: a norma pede apenas uma nota; este relatório não declara a conformidade.
 # "Own" as in standing-own-requirement.
 conditions-own = Os limites marcados como “próprio” são da campanha e diferem dos da norma.
@@ -1437,7 +1437,7 @@ ranking-note-brackets = Uma barra une campanhas que não se distinguem (95 % par
 ranking-note-all-apart = Todas se distinguem (95 % para todos os { $pairs } pares juntos, Holm).
 # Below the ranking, a list says of each rank from which others it cannot be told apart.
 ranking-note-alike = Abaixo está de quais outras cada campanha não se distingue (95 % para todos os { $pairs } pares juntos, Holm).
-ranking-note-not-held = Um traço no lugar de uma barra: não pode ser comparada com nenhuma outra.
+ranking-note-not-held = Um traço no lugar de uma barra: não pode ser comparada com nenhuma outra, ou apenas com outras que têm um traço.
 ranking-note-differences = Diferenças com os seus intervalos de 95 %. Negrito: demonstrada, 95 % para todos os { $pairs } pares juntos (Holm). Cinza: não demonstrada.
 ranking-note-common = *: a irradiância média diferiu, por isso a diferença é a das potências a 700 W/m² e 50 K pelos balanços térmicos.
 ranking-note-data = Todos os pares estão no arquivo de dados.
@@ -1450,6 +1450,7 @@ ranking-alt = { $power } W, intervalo de 95 % { $range } W
 ranking-key-filled = Cheio: conforme.
 ranking-key-open = Vazado: apenas indicativo.
 ranking-key-struck = Riscado: fisicamente impossível, sem posição.
+ranking-key-arrow = Seta: o intervalo continua além do eixo.
 # { $names }: campaigns, with ";" between them.
 ranking-left-out = Sem resultado: { $names }.
 # { $level }: one of those that begin with ratings-; { $reasons }: some of the next, in two or
@@ -2414,7 +2415,7 @@ beside-cooler-not-told = Não se pode dizer qual recipiente seco aquece mais por
 beside-hotter-not-compared = Não se compara quanto aquecem os recipientes secos de { $second } e { $first }: { $why }.
 beside-nothing-shared = { $second } e { $first } não têm nenhum número em comum.
 beside-others = Outros números de { $second } e { $first } que se podem comparar: { $compared }; destes, distinguem-se: { $apart }.
-comparison-dry-title = STILL TO TRANSLATE
+comparison-dry-title = Recipientes vazios
 comparison-dry-note = Patamar: onde o recipiente não aqueceu mais. K m²/W: recipiente acima do ar, por W/m², ± para 95 %.
 comparison-dry-caption = Temperatura do recipiente seco em °C em função dos minutos desde o início de uma série, em preto a da campanha indicada acima do painel; traço grosso: o patamar. Não estiveram sob um mesmo sol: compare K m²/W, não graus.
 # Read out to those who do not see the figure. { $runs }: comparison-dry-one of each, with ";"

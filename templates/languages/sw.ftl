@@ -302,7 +302,7 @@ page-conditions-condition = sharti
 page-conditions-limit = kikomo
 page-conditions-short-name = jina fupi
 page-conditions-standing = hadhi
-page-conditions-observed = yaliyoonekana, vipindi vyote
+page-conditions-observed = yaliyoonekana
 page-conditions-set-aside = kando
 # What is limited. Also within findings.
 limit-water-above-ambient = maji juu ya wastani wa mazingira
@@ -327,8 +327,8 @@ limit-r-squared = R² ya mstari
 standing-requirement = takwa
 standing-recommendation = pendekezo
 # The campaign has a limit of its own in place of the practice's.
-standing-own-requirement = binafsi, badala ya takwa
-standing-own-recommendation = binafsi, badala ya pendekezo
+standing-own-requirement = binafsi (takwa)
+standing-own-recommendation = binafsi (pendekezo)
 # As in English
 conditions-about = { $load } ± { $tolerance } %
 conditions-no-line = hakuna mstari
@@ -337,7 +337,7 @@ conditions-never = kamwe
 conditions-gust = kwa si zaidi ya { $time }
 conditions-no-interval = hakuna kipindi
 conditions-not-measured = haikupimwa
-conditions-observed = Yaliyoonekana: ya chini hadi ya juu kabisa. Kipindi kinachovunja masharti kadhaa huhesabiwa chini ya kila moja. Majina mafupi: kama katika michoro na katika jedwali la vipindi.
+conditions-observed = Yaliyoonekana: ya chini hadi ya juu kabisa ya vipindi vyote. Kipindi kinachovunja masharti kadhaa huhesabiwa chini ya kila moja. Majina mafupi: kama katika michoro na katika jedwali la vipindi.
 conditions-r-squared = R² chini ya kikomo chake: kiwango kinataka maelezo tu; ripoti hii haisemi kwamba inakidhi.
 # "Own" as in standing-own-requirement.
 conditions-own = Vikomo vyenye alama "binafsi" ni vya kampeni yenyewe na vinakengeuka kiwango.
@@ -1475,7 +1475,7 @@ ranking-note-brackets = Pau huunganisha kampeni zisizoweza kutofautishwa (95 % k
 ranking-note-all-apart = Zote zinaweza kutofautishwa (95 % kwa jozi zote { $pairs } kwa pamoja, Holm).
 # Below the ranking, a list says of each rank from which others it cannot be told apart.
 ranking-note-alike = Kampeni ambazo kila moja haiwezi kutofautishwa nazo zimeorodheshwa hapa chini (95 % kwa jozi zote { $pairs } kwa pamoja, Holm).
-ranking-note-not-held = Kistari mahali pa pau: haiwezi kulinganishwa na nyingine yoyote.
+ranking-note-not-held = Kistari mahali pa pau: haiwezi kulinganishwa na nyingine yoyote, au na zile tu zenye kistari.
 ranking-note-differences = Tofauti pamoja na masafa yake ya 95 %. Herufi nzito: imeonyeshwa, 95 % kwa jozi zote { $pairs } kwa pamoja (Holm). Kijivu: haijaonyeshwa.
 ranking-note-common = *: wastani wa mnururisho ulitofautiana, kwa hiyo tofauti ni ya nguvu kwa 700 W/m² na 50 K kwa mizania za joto.
 ranking-note-data = Kila jozi imo katika faili ya data.
@@ -1488,6 +1488,7 @@ ranking-alt = { $power } W, masafa ya 95 % { $range } W
 ranking-key-filled = Iliyojazwa: inakidhi.
 ranking-key-open = Wazi: elekezi tu.
 ranking-key-struck = Iliyokatwa kwa mstari: haiwezekani kifizikia, haina nafasi.
+ranking-key-arrow = Mshale: kipindi cha 95 % kinaendelea nje ya mhimili.
 # { $names }: campaigns, with ";" between them.
 ranking-left-out = Hakuna tathmini: { $names }.
 # { $level }: one of those that begin with ratings-; { $reasons }: some of the next, in two or
@@ -2453,7 +2454,7 @@ beside-cooler-not-told = Haiwezi kusemwa ni chombo kikavu kipi hupata joto zaidi
 beside-hotter-not-compared = Kiasi ambacho vyombo vikavu vya { $second } na { $first } hupata joto hakikulinganishwa: { $why }.
 beside-nothing-shared = { $second } na { $first } hazina namba yoyote ya pamoja.
 beside-others = Kati ya namba nyingine za { $second } na { $first }, { $compared } zinaweza kulinganishwa, na { $apart } kati ya hizo zimetofautishwa.
-comparison-dry-title = STILL TO TRANSLATE
+comparison-dry-title = Vyombo vikavu
 comparison-dry-note = Kilele tulivu: pale chombo kilipoacha kuzidi kupata joto. K m²/W: chombo juu ya hewa kwa kila W/m², ± kwa 95 %.
 comparison-dry-caption = Halijoto ya chombo kikavu kwa °C dhidi ya dakika tangu mwanzo wa duru; kwa nyeusi, ile ya kampeni iliyotajwa juu ya paneli; mstari mnene: kilele tulivu. Havikuwa chini ya jua moja: linganisha K m²/W, si digrii.
 # Read out to those who do not see the figure. { $runs }: comparison-dry-one of each, with ";"
