@@ -1488,7 +1488,7 @@ ranking-alt = { $power } W, masafa ya 95 % { $range } W
 ranking-key-filled = Iliyojazwa: inakidhi.
 ranking-key-open = Wazi: elekezi tu.
 ranking-key-struck = Iliyokatwa kwa mstari: haiwezekani kifizikia, haina nafasi.
-ranking-key-arrow = Mshale: kipindi cha 95 % kinaendelea nje ya mhimili.
+ranking-key-arrow = Mshale: masafa ya 95 % yanaendelea nje ya mhimili.
 # { $names }: campaigns, with ";" between them.
 ranking-left-out = Hakuna tathmini: { $names }.
 # { $level }: one of those that begin with ratings-; { $reasons }: some of the next, in two or

@@ -2,6 +2,6 @@
 
 pub mod data;
 pub mod figures;
-mod lanes;
+pub mod lanes;
 mod run_grid;
 pub mod words;

@@ -233,9 +233,9 @@ fn deviations_list_own_limits_and_exclusions() {
     let deviations = report(&trial.rated()).provenance.deviations;
     let all = deviations.join("\n");
     for expected in [
-        "water_min_c = 40 °C",
-        "water_max_c = 90 °C",
-        "ambient_min_c = 15 °C",
+        "Own limit: water temperature ≥ 40 °C",
+        "Own limit: water temperature ≤ 90 °C",
+        "Own limit: mean ambient temperature ≥ 15 °C",
         "day-1.csv: 11:20 to 11:40",
         "lid lifted to look",
     ] {

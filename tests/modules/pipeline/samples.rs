@@ -73,7 +73,13 @@ fn every_level_of_conformity_occurs() {
         .collect();
     assert_eq!(
         levels,
-        [Level::Conforms, Level::ConformsWithNotes, Level::Indicative].into()
+        [
+            Level::Conforms,
+            Level::ConformsWithNotes,
+            Level::Indicative,
+            Level::NotValid,
+        ]
+        .into()
     );
 }
 

@@ -47,7 +47,7 @@ fn markup_characters_print_as_they_are_written() {
     let text = pages(&pdf).concat();
     let number = squeezed("Report 1 *b* _i_ #set $x$ <t> &amp; @ref `r`");
     assert!(text.contains(&number), "no {number} in {text}");
-    for lead in ["name", "Title ", "Tester ", "Notes ", "Run ", "Site "] {
+    for lead in ["Name", "Title ", "Tester ", "Notes ", "Run ", "Site "] {
         let expected = squeezed(&format!("{lead}{odd}"));
         assert!(text.contains(&expected), "no {expected} in {text}");
     }

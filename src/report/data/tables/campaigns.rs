@@ -149,9 +149,9 @@ const RESTS_ON: &[Column<OfCampaign>] = &[
         Heading::new(
             "conformity",
             Kind::Text,
-            "conforms, conforms-with-notes or indicative",
+            "conforms, conforms-with-notes, indicative or not-valid",
         ),
-        |one| one.s580.conformity.level.code().into(),
+        |one| one.s580.conformity.level.code_in_files().into(),
     ),
     column(
         Heading::new(

@@ -189,6 +189,11 @@ fn time_to_60_degrees_and_the_end_of_the_heat_are_those_of_the_physics() {
     for truth in SAMPLES {
         let assessment = sample(truth.name);
         let irradiance_w_m2 = of_test_w_m2(&assessment);
+        // Nothing cooks by a number that is not valid.
+        if assessment.s580.is_not_valid() {
+            assert_eq!(truth.name, "tube-area-slip");
+            continue;
+        }
         let cooking = assessment.prospect.unwrap().cooking;
         let span_k = (
             cooking.start_c - cooking.ambient_c,

@@ -53,9 +53,4 @@ pub const KNOWN: &[Known] = &[
         most: 1340,
         reason: "pages that are still being set",
     },
-    Known {
-        rule: "the_title_is_read_first",
-        most: 20,
-        reason: "pages that are still being set",
-    },
 ];
