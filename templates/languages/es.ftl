@@ -142,8 +142,8 @@ headline-plane-not-stated = plano del sensor de irradiancia sin indicar
 headline-one-day = medido en un solo día, o en días de los que no se puede omitir ninguno: lo que daría otro día no está en el ±
 # What of the ± comes from what. These lines stand below the number, in small letters.
 headline-extrapolated = una extrapolación: 50 K queda fuera de lo observado
-headline-interval = Intervalo del 95 %: { $low } a { $high } W
-headline-interval-one-day = Intervalo de un solo día, no del 95 %: { $low } a { $high } W
+headline-interval = intervalo del 95 %: { $low } a { $high } W
+headline-interval-one-day = intervalo de un solo día, no del 95 %: { $low } a { $high } W
 fact-delivers = Entrega
 fact-took-up = { $power } ± { $half_width } W al agua 50 K por encima del aire, con los { $irradiance } W/m² del ensayo
 fact-took-up-estimated = { $power } ± { $half_width } W al agua 50 K por encima del aire, con irradiancia estimada en { $irradiance } W/m²
@@ -219,8 +219,8 @@ brief-water-below = Agua bajo la ebullición, ambos extremos
 brief-water-fixed = Temperatura del agua, ambos extremos
 brief-solar-time = Hora solar
 page-before-you-cook = Antes de cocinar.
-headline-caution = Las superficies calientes y el vapor queman, el foco puede cegar y provocar incendios, y este resultado no dice nada sobre la seguridad de los alimentos. Lea las advertencias de la sección { $section } antes de cocinar. Las normas locales y la práctica de los profesionales habilitados van primero.
-headline-caution-no-rating = Las superficies calientes y el vapor queman, el foco puede cegar y provocar incendios, y estas cifras no dicen nada sobre la seguridad de los alimentos. Lea las advertencias de la sección { $section } antes de cocinar. Las normas locales y la práctica de los profesionales habilitados van primero.
+headline-caution = Las superficies calientes y el vapor queman, el foco puede cegar y provocar incendios, y este resultado no dice nada sobre la seguridad de los alimentos. Lea las advertencias de la sección { $section } antes de cocinar. Las normas locales y la práctica de los profesionales habilitados prevalecen.
+headline-caution-no-rating = Las superficies calientes y el vapor queman, el foco puede cegar y provocar incendios, y estas cifras no dicen nada sobre la seguridad de los alimentos. Lea las advertencias de la sección { $section } antes de cocinar. Las normas locales y la práctica de los profesionales habilitados prevalecen.
 # What others measured, on page two, to hold a rating against.
 yardstick-own = Ps(50) por m² de área de captación: { $power } ± { $half_width } W/m², el { $percent } % de 700 W/m².
 yardstick-parabolic = Valores publicados, conocidos solo por sus resúmenes: una cocina parabólica, { $value } W/m² (eficiencia energética del 2,8 al 15,7 % aplicada a 700 W/m²; { $source });
@@ -382,7 +382,8 @@ run-alt-no-wind = viento no medido
 section-intervals = Intervalos
 # Headers of a table of ten narrow columns: as short as can be.
 page-intervals-local = hora local
-page-intervals-solar = hora solar
+# As in English
+page-intervals-solar = solar
 page-intervals-water = agua, °C
 # As in English
 page-intervals-ambient = amb., °C
@@ -494,7 +495,7 @@ balance-alt = Diagrama de dispersión de la potencia entre la irradiancia, en me
 balance-axis-difference = diferencia de temperatura entre irradiancia, Td/G, K m²/W
 balance-axis-power = potencia entre irradiancia, P/G, m²
 balance-key-used = en el ajuste ({ $count })
-balance-key-others = los demás ({ $count })
+balance-key-others = otros ({ $count })
 balance-key-line = g − u·Td/G, banda del 95 % con instrumentos
 balance-key-line-one-day = g − u·Td/G, banda de un día con instrumentos
 balance-none-irradiance = No se pueden ajustar ganancia y pérdida: no se midió la irradiancia.
@@ -508,15 +509,15 @@ section-cooking = Qué significa para cocinar
 page-cooking-water = agua
 # [journey] is put in by the program: "from 20 °C to 95 °C", the message journey.
 page-cooking-time = tiempo [journey]
-page-cooking-range = intervalo
+page-cooking-range = rango
 page-cooking-boiling = hasta hervir
 page-foods-food = alimento
 page-foods-specific-heat = calor específico
 page-foods-cooked = se cuece a
 page-foods-amount = cantidad
-page-foods-range = intervalo
+page-foods-range = rango
 page-year = Días despejados a lo largo del año
-page-fuel = STILL TO TRANSLATE
+page-fuel = Combustible sustituido
 page-dry = Recipiente vacío
 page-dry-date = fecha
 page-dry-plateau = estancam.
@@ -530,7 +531,7 @@ stagnation-irradiance-estimated = { $irradiance } W/m², estimada
 # As in English
 stagnation-result = { $difference } ± { $half_width } K m²/W
 # { $usual }: "190 °C".
-stagnation-note = STILL TO TRANSLATE
+stagnation-note = Temperatura estable más alta del recipiente vacío y oscuro por encima del ambiente, dividida entre la irradiancia; ± del 95 %, con un termómetro de horno dentro de ± 10 K donde no se indica la incertidumbre. Relaciona las pérdidas de calor con la energía solar y no es una potencia de cocción. Mullick, Kandpal y Saxena 1987 usan este cociente para cocinas de caja; en otras cocinas solo sirve para comparar las que son semejantes. Un recipiente vacío puede ponerse al rojo, rajarse o perder el recubrimiento: nunca lo deje sin vigilancia.
 page-assumed = Supuestos
 
 ## Cautions
@@ -799,7 +800,7 @@ error-specific-heat = calor específico del agua
 error-clock-rate = tiempo
 # What their uncertainty follows from, where it is not the tester's to state.
 known-clear-sky = { $percent } %: modelo de cielo despejado 5 %, turbidez dentro de ± 2 el resto
-known-conversion = conversión { $percent } %, por una radiación directa conocida dentro de un quinto
+known-conversion = conversión { $percent } %, con la radiación directa conocida dentro de un quinto
 known-distance = { $percent } % por una estación cercana
 known-specific-heat = 4186 J/(kg K) dentro de ± { $percent } %
 known-clock-rate = marcha del reloj dentro de ± { $percent } %
@@ -851,10 +852,10 @@ drawn-settled-to = Los extremos de las simulaciones se conocen con ± { $within 
 ## Regression and uncertainty: what more data would bring
 
 outlook-at-best = Con más ensayos, el ± no puede bajar de { $least } W, que son los de los instrumentos.
-outlook-reached = Se alcanzan los ± { $target } W fijados como objetivo.
+outlook-reached = Se alcanzan los ± { $target } W buscados.
 # { $more }: outlook-intervals or outlook-intervals-and-days.
-outlook-more = Los ± { $target } W fijados como objetivo requieren { $more }, con la dispersión observada hasta ahora.
-outlook-more-one-day = Los ± { $target } W fijados como objetivo requieren { $more }, con la dispersión observada hasta ahora y si los días no difieren.
+outlook-more = Los ± { $target } W buscados requieren { $more }, con la dispersión observada hasta ahora.
+outlook-more-one-day = Los ± { $target } W buscados requieren { $more }, con la dispersión observada hasta ahora y si los días no difieren.
 outlook-intervals = { $intervals ->
         [one] { $intervals } intervalo usado más
        *[other] { $intervals } intervalos usados más
@@ -867,7 +868,7 @@ outlook-intervals-and-days = { $intervals ->
        *[other] { $days } días más
     }
 # { $heaviest }: one of the sentences that follow.
-outlook-out-of-reach = Los ± { $target } W fijados como objetivo no se pueden alcanzar con más intervalos: los instrumentos por sí solos dejan ± { $least } W. { $heaviest }
+outlook-out-of-reach = Los ± { $target } W buscados no se pueden alcanzar con más intervalos: los instrumentos por sí solos dejan ± { $least } W. { $heaviest }
 heaviest-irradiance = Lo que más pesa es la irradiancia.
 heaviest-clear-sky = Lo que más pesa es la irradiancia estimada.
 heaviest-conversion = Lo que más pesa es la irradiancia, convertida al plano normal.
@@ -879,8 +880,8 @@ heaviest-ambient-scale = Lo que más pesa es la escala del termómetro del ambie
 heaviest-water-mass = Lo que más pesa es la masa de agua.
 heaviest-specific-heat = Lo que más pesa es el calor específico del agua.
 heaviest-clock-rate = Lo que más pesa es el tiempo.
-outlook-too-far = Los ± { $target } W fijados como objetivo requerirían más intervalos de los que es posible medir en la práctica, con la dispersión observada hasta ahora.
-outlook-too-far-one-day = Los ± { $target } W fijados como objetivo requerirían más intervalos de los que es posible medir en la práctica, con la dispersión observada hasta ahora y si los días no difieren.
+outlook-too-far = Los ± { $target } W buscados requerirían más intervalos de los que se miden en la práctica, con la dispersión observada hasta ahora.
+outlook-too-far-one-day = Los ± { $target } W buscados requerirían más intervalos de los que se miden en la práctica, con la dispersión observada hasta ahora y si los días no difieren.
 
 ## Page one, and regression and uncertainty: what limits the number most
 
@@ -980,47 +981,48 @@ balance-irradiance-hardly-varied = la irradiancia apenas varió ({ $range } W/m�
 balance-irradiance-hardly-varied-remedy = ensaye con menor y con mayor irradiancia
 balance-loss-not-shown = la pérdida es de { $loss } W/K y puede ser nula ({ $range } W/K)
 balance-loss-not-shown-remedy = ensaye en un rango más amplio de temperaturas del agua, y en más días
-cooking-opinion = STILL TO TRANSLATE
+cooking-opinion = Los tiempos, las cantidades y los meses de esta sección, y el tiempo de calentamiento al comienzo de este informe, son una interpretación: se deducen del ensayo y de los supuestos de abajo, y no se midieron.
 
 ## What it means for cooking
 
-cooking-no-line = STILL TO TRANSLATE
-cooking-not-valid = STILL TO TRANSLATE
+cooking-no-line = No se ajustó ninguna recta, así que no hay tiempos de calentamiento.
+cooking-not-valid = Omitido: las cifras contradicen la física, así que de ellas no se deduce nada sobre tiempos de calentamiento, alimentos ni meses.
 # A load of water, in the first column of a table.
 cooking-load-tested = { $load }, la ensayada
-cooking-no = STILL TO TRANSLATE
-cooking-no-ends = STILL TO TRANSLATE
-cooking-probably-not = STILL TO TRANSLATE
-cooking-probably-not-ends = STILL TO TRANSLATE
+# As in English
+cooking-no = no
+cooking-no-ends = no; deja de calentar cerca de { $temperature }
+cooking-probably-not = probablemente no
+cooking-probably-not-ends = probablemente no; deja de calentar cerca de { $temperature }
 cooking-time-range = { $shortest } a { $longest }
-cooking-time-open = STILL TO TRANSLATE
+cooking-time-open = { $shortest } o más, quizá nunca
 # As in English
 cooking-boil = { $time } ({ $range })
 cooking-foods-title = Alimentos llevados a la temperatura de cocción y mantenidos a ella en menos de { $time }
-cooking-foods-all = STILL TO TRANSLATE
+cooking-foods-all = En { $time }, la ventana solar, cada uno de estos alimentos llega a su temperatura de cocción y se mantiene a ella, en la cantidad de la carga ensayada, { $load }, o más: { $foods }.
 # As in English
 cooking-food-and-how = { $food } ({ $cooked })
-cooking-foods-about = STILL TO TRANSLATE
+cooking-foods-about = Desde { $start } con { $irradiance } W/m², dentro de la ventana solar; como máximo la carga ensayada, { $load }, más allá de la cual el ensayo no dice nada. Calores específicos: Chen 1985, con contenidos de agua del ASHRAE Handbook, Refrigeration. Temperaturas y tiempos de cocción: práctica habitual; { $safe }: USDA FSIS. Estimación: compruebe con un termómetro dentro del alimento.
 cooking-amount-or-more = { $amount } o más
 cooking-cooked-at = { $temperature } durante { $time }
 cooking-amount-range = { $lowest } a { $highest }
-cooking-amount-up-to = STILL TO TRANSLATE
-cooking-amount-none = STILL TO TRANSLATE
-cooking-amount-probably-none = STILL TO TRANSLATE
-cooking-heat-ends = STILL TO TRANSLATE
-cooking-heat-ends-or-boils = STILL TO TRANSLATE
-cooking-ends-perhaps = STILL TO TRANSLATE
-cooking-ends-above = STILL TO TRANSLATE
-cooking-never-ends = STILL TO TRANSLATE
-cooking-light-of-test = STILL TO TRANSLATE
-cooking-light-asked = STILL TO TRANSLATE
+cooking-amount-up-to = hasta { $highest }, quizá nada
+cooking-amount-none = nada
+cooking-amount-probably-none = probablemente nada
+cooking-heat-ends = Con { $irradiance } W/m² la cocina deja de calentar a una temperatura del agua de { $end } ({ $range }), donde la potencia llega a cero; aquí el agua hierve a { $boiling }.
+cooking-heat-ends-or-boils = Puede que no lleve el agua a la ebullición, aquí { $boiling }: con { $irradiance } W/m² deja de calentar, según la recta, cerca de { $end }, valor incierto (de { $lowest } a la ebullición).
+cooking-ends-perhaps = Aquí el agua hierve a { $boiling }, probablemente cuando la cocina aún calienta; según el rango de la recta, puede dejar de calentar desde { $lowest }.
+cooking-ends-above = Aquí el agua hierve a { $boiling }; la cocina aún calienta al hervir.
+cooking-never-ends = La potencia no baja al calentarse el agua, así que no se deduce dónde deja de calentar; aquí el agua hierve a { $boiling }.
+cooking-light-of-test = Irradiancia constante de { $irradiance } W/m² en el plano del sensor, la media de los intervalos usados, con la que la recta no se escala; viento como en los intervalos usados, cocina reorientada como en el ensayo.
+cooking-light-asked = Irradiancia constante de { $irradiance } W/m² en el plano del sensor, como pide la campaña, con la potencia según el balance térmico; viento como en los intervalos usados, cocina reorientada como en el ensayo.
 cooking-air-mean = Ambiente a { $ambient }, la media de los intervalos usados.
 cooking-air-asked = Ambiente a { $ambient }, como pide la campaña.
-cooking-assumed-load = STILL TO TRANSLATE
-cooking-assumed-edges = STILL TO TRANSLATE
-cooking-assumed-edges-one-day = STILL TO TRANSLATE
-cooking-no-months = STILL TO TRANSLATE
-cooking-assumed-water = STILL TO TRANSLATE
+cooking-assumed-load = Toda carga absorbe la potencia de la carga ensayada; cargas mucho menores o mayores absorben menos o más. El calor que almacena la olla no se cuenta. Más allá de las temperaturas de los intervalos usados, la recta se prolonga.
+cooking-assumed-edges = Los rangos siguen la banda del 95 % de la potencia, con los instrumentos, y valen para la media de muchos calentamientos, no para uno solo.
+cooking-assumed-edges-one-day = Los rangos siguen la banda de la potencia, con los instrumentos; es de un solo día y no del 95 %, así que otro día los tiempos pueden quedar fuera.
+cooking-no-months = No se dan meses: la irradiancia se midió en el plano horizontal, y en un día despejado la cocina recibe la del plano orientado al sol.
+cooking-assumed-water = El agua no es un alimento: los alimentos se calientan más despacio, y levantar la tapa cuesta muchos minutos.
 food-potatoes = papas (patatas), en trozos
 food-carrots = zanahorias, en trozos
 food-cabbage = col (repollo), picada
@@ -1030,17 +1032,18 @@ food-fish = pescado (bacalao)
 
 ## Clear days through the year
 
-year-note-balance = STILL TO TRANSLATE
-year-note-water = STILL TO TRANSLATE
-year-caption = STILL TO TRANSLATE
-year-hours-of = STILL TO TRANSLATE
-year-axis-heat = STILL TO TRANSLATE
-year-axis-water = STILL TO TRANSLATE
-year-alt = STILL TO TRANSLATE
-year-alt-month = STILL TO TRANSLATE
+year-note-balance = Estimado para el día 15 de cada mes con cielo despejado (Ineichen y Perez 2002), contando las horas con { $irradiance } W/m² o más en el plano normal a la radiación directa; las nubes y la bruma lo reducen. Calor: según el balance térmico, entregado a agua { $difference } K por encima del aire; la media de los meses es de { $mean } kWh al día. Ambiente a { $ambient } todo el año, cocina orientada todo el día.
+year-note-water = Agua: cargas de { $load }, una tras otra, cada una de { $start } a { $end } y mantenida { $time } (Ciochetti y Metcalf 1984); 1 kg se toma como 1 L. Empieza a { $start }, así que los litros no se deducen del calor que figura al lado. La OMS constata que los virus mueren solo despacio entre 60 °C y 65 °C: siempre que pueda, lleve el agua a ebullición a borbotones, y lea la advertencia sobre el agua para beber. Solo para agua clara; el calor no elimina sustancias químicas.
+year-caption = Barras: estimación; trazos: su rango debido solo a la incertidumbre del balance térmico. Horas con { $irradiance } W/m² o más: de { $fewest } a { $most }.
+# As in English
+year-hours-of = { $hours } ({ $month })
+year-axis-heat = calor al día, MJ
+year-axis-water = agua pasteurizada al día, L
+year-alt = Dos gráficos de barras por meses del año. { $months }.
+year-alt-month = { $month }: { $heat } MJ ({ $heats }) al día, { $water } L ({ $waters })
 fuel-name = combustible
 fuel-heat = calor en un día despejado
-fuel-heat-text = STILL TO TRANSLATE
+fuel-heat-text = { $heat } MJ, la media de los meses de arriba
 fuel-value = poder calorífico inferior
 fuel-stove = rendimiento del fogón
 fuel-days = días al año
@@ -1366,7 +1369,7 @@ index-failed = { $count ->
     [one] De una campaña no se escribió informe
    *[other] De { $count } campañas no se escribió informe
 }: { $names }. El motivo se mostró en el terminal.
-index-caution = Las superficies calientes y el vapor queman, el foco puede cegar y provocar incendios, y estos resultados no dicen nada sobre la seguridad de los alimentos. Lea las advertencias del informe antes de cocinar. Las normas locales y la práctica de los profesionales habilitados van primero.
+index-caution = Las superficies calientes y el vapor queman, el foco puede cegar y provocar incendios, y estos resultados no dicen nada sobre la seguridad de los alimentos. Lea las advertencias del informe antes de cocinar. Las normas locales y la práctica de los profesionales habilitados prevalecen.
 
 ## Comparison: what campaigns are called
 
@@ -1440,8 +1443,8 @@ ranking-from-baseline = respecto a la referencia, W
 # Below the ranking.
 ranking-note-brackets = Una barra une las campañas que no se distinguen (95 % para los { $pairs } pares en conjunto, Holm); dos que no comparten barra difieren.
 ranking-note-all-apart = Todas se distinguen (95 % para los { $pairs } pares en conjunto, Holm).
-ranking-note-alike = «No se distinguen» nombra los puestos de los que una campaña no se distingue (95 % para los { $pairs } pares en conjunto, Holm); difiere de todas las demás.
-ranking-note-not-held = STILL TO TRANSLATE
+ranking-note-alike = Abajo se indica de qué otras no se distingue cada campaña (95 % para los { $pairs } pares en conjunto, Holm).
+ranking-note-not-held = Un guion en lugar de una barra: no se puede comparar con ninguna de las demás, o solo con otras que tienen guion.
 ranking-note-differences = Diferencias con sus intervalos del 95 %. Negrita: demostrada, 95 % para los { $pairs } pares en conjunto (Holm). Gris: no demostrada.
 ranking-note-common = *: la irradiancia media fue distinta, así que la diferencia es la de las potencias a 700 W/m² y 50 K según los balances térmicos.
 ranking-note-data = Todos los pares están en el archivo de datos.
@@ -1454,14 +1457,14 @@ ranking-alt = { $power } W, intervalo del 95 %: { $range } W
 ranking-key-filled = Relleno: conforme.
 ranking-key-open = Hueco: solo indicativo.
 ranking-key-struck = Tachado: físicamente imposible, sin puesto.
-ranking-key-arrow = STILL TO TRANSLATE
+ranking-key-arrow = Flecha: el intervalo sigue más allá del eje.
 # { $names }: campaigns, with ";" between them.
 ranking-left-out = Sin resultado: { $names }.
 # { $level }: one of those that begin with ratings-; { $reasons }: some of the next, in two or
 # three words each.
 # As in English
 status-for = { $level }: { $reasons }
-status-one-day = un solo día
+status-one-day = un día
 status-too-few-intervals = pocos intervalos
 status-too-few-days = pocos días
 status-r-squared-low = R² bajo
@@ -1549,7 +1552,7 @@ matrix-title = Fila menos columna, W
 # As in English
 matrix-alt = { $value } W, { $interval } W, { $verdict }
 matrix-untold = no se puede saber
-matrix-note = Ps(50), con intervalos del 95 %. Negrita: diferencia demostrada, 95 % para los { $pairs } pares en conjunto (Holm). Gris: no demostrada.
+matrix-note = Ps(50), con intervalos del 95 %. Negrita: diferencia demostrada (los { $pairs } pares en conjunto, Holm). Gris: no demostrada.
 # A star stands before it.
 matrix-note-common = La irradiancia media difiere en más del { $percent } %: la diferencia es la de las potencias a 700 W/m² y 50 K según los balances térmicos.
 matrix-note-untold = –: no se puede saber: la irradiancia fue distinta y se midió en otro plano, o una de las dos no tiene balance térmico.
@@ -1649,7 +1652,7 @@ heating-never = no llega
 
 ## Comparison: caution on page one
 
-caution-compared = Las superficies calientes y el vapor queman, el foco puede cegar y provocar incendios, y estos resultados no dicen nada sobre la seguridad de los alimentos. Lea las advertencias de la sección { $section } antes de cocinar. Las normas locales y la práctica de los profesionales habilitados van primero.
+caution-compared = Las superficies calientes y el vapor queman, el foco puede cegar y provocar incendios, y estos resultados no dicen nada sobre la seguridad de los alimentos. Lea las advertencias de la sección { $section } antes de cocinar. Las normas locales y la práctica de los profesionales habilitados prevalecen.
 
 ## Comparison: differences
 
@@ -1663,7 +1666,7 @@ difference-method = dispersión y días
 # As in English
 difference-with-interval = { $difference } (95 %: { $interval })
 # Whether the difference is real.
-difference-apart = cada una por sus propios días
+difference-apart = por sus propios días
 difference-paired = emparejadas por día, { $days ->
         [one] { $days } día
        *[other] { $days } días
@@ -1857,7 +1860,7 @@ plan-gives = Este día puede dar como máximo { $most ->
 plan-gives-by-heating = Este día puede dar como máximo { $most ->
         [one] { $most } intervalo de { $minutes } min
        *[other] { $most } intervalos de { $minutes } min
-    }; un calentamiento de esta carga dura alrededor de { $heating }; después, empiece de nuevo con agua fresca.
+    }; un calentamiento de esta carga da alrededor de { $heating }; después, empiece de nuevo con agua fresca.
 
 ## Field sheet: before the first reading
 
@@ -1923,10 +1926,10 @@ page-sheet-checks = Antes de la primera lectura
 # Above the columns that a field sheet has for the pencil, on a phone.
 page-sheet-read = Lo que se anota en cada lectura
 page-sheet-caution = Advertencia.
-caution-field-sheet = Nunca mire hacia el foco ni al sol. El metal caliente y el vapor queman: guantes, tapa hacia el lado opuesto a usted. Mantenga lejos a los niños y todo lo que arda; permanezca junto a la cocina; apártela del sol antes de meter la mano; átela contra el viento. Sombra y agua para usted. Tire el agua del ensayo. Las normas locales y la práctica de los profesionales habilitados van primero.
+caution-field-sheet = Nunca mire hacia el foco ni al sol. El metal caliente y el vapor queman: guantes, tapa hacia el lado opuesto a usted. Mantenga lejos a los niños y todo lo que arda; permanezca junto a la cocina; apártela del sol antes de meter la mano; átela contra el viento. Sombra y agua para usted. Tire el agua del ensayo. Las normas locales y la práctica de los profesionales habilitados prevalecen.
 # Of a dry vessel, and of a load that cools.
-caution-field-sheet-dry = Un recipiente vacío supera con mucho los 100 °C: quema al tocarlo y sigue caliente mucho después. El plástico se funde y los recubrimientos desprenden humos: no use ninguno de los dos. Nunca eche agua en él mientras está caliente: salpica y se raja. La hierba seca, la tela y los restos de grasa en el suelo se prenden: suelo despejado, agua o arena a mano, y alguien que se quede. Nunca mire hacia el foco ni al sol; aparte la cocina de él antes de meter la mano; guantes secos. Mantenga lejos a los niños; átela contra el viento. Sombra y agua para usted. Las normas locales y la práctica de los profesionales habilitados van primero.
-caution-field-sheet-cooling = Va a llevar una olla de agua casi hirviendo: camino despejado, nadie en él, la tapa sujeta, las dos manos con guantes secos; mejor dejarla en el suelo que apurarse. El vapor quema: tapa hacia el lado opuesto a usted. Nunca mire hacia el foco ni al sol; aparte la cocina de él, o hágale sombra, antes de meter la mano, y fíjese adónde va entonces el foco. Mantenga lejos a los niños; permanezca junto a la cocina. Tire el agua del ensayo. Las normas locales y la práctica de los profesionales habilitados van primero.
+caution-field-sheet-dry = Un recipiente vacío supera con mucho los 100 °C: quema al tocarlo y sigue caliente mucho después. El plástico se funde y los recubrimientos desprenden humos: no use ninguno de los dos. Nunca eche agua en él mientras está caliente: salpica y se raja. La hierba seca, la tela y los restos de grasa en el suelo se prenden: suelo despejado, agua o arena a mano, y alguien que se quede. Nunca mire hacia el foco ni al sol; aparte la cocina de él antes de meter la mano; guantes secos. Mantenga lejos a los niños; átela contra el viento. Sombra y agua para usted. Las normas locales y la práctica de los profesionales habilitados prevalecen.
+caution-field-sheet-cooling = Va a llevar una olla de agua casi hirviendo: camino despejado, nadie en él, la tapa sujeta, las dos manos con guantes secos; mejor dejarla en el suelo que apurarse. El vapor quema: tapa hacia el lado opuesto a usted. Nunca mire hacia el foco ni al sol; aparte la cocina de él, o hágale sombra, antes de meter la mano, y fíjese adónde va entonces el foco. Mantenga lejos a los niños; permanezca junto a la cocina. Tire el agua del ensayo. Las normas locales y la práctica de los profesionales habilitados prevalecen.
 
 ## Kinds of run, and what vessels store
 
@@ -2351,12 +2354,12 @@ tested-instruments-note-cooling = Incertidumbres estándar (k = 1). Donde no se 
 
 ## Comparison: figures beside the rating
 
-section-beside = Cifras aparte de la potencia normalizada
+section-beside = Cifras aparte del resultado
 # A list of several campaigns for each figure: headers, and cells. Numbers are those of campaigns.
 beside-head-value = valor
 beside-head-apart = se distingue de
 beside-from-none = ninguna
-beside-from-so-many = STILL TO TRANSLATE
+beside-from-so-many = { $apart } de { $compared }
 # { $reasons }: some of beside-not-compared-why, with ";" between them.
 beside-not-compared-list = No se comparan: { $reasons }.
 # { $pairs }: some of beside-not-compared-with, with ";" between them.
@@ -2364,7 +2367,10 @@ beside-not-compared-list = No se comparan: { $reasons }.
 beside-not-compared-why = { $pairs } ({ $why })
 # Numbers of campaigns.
 beside-not-compared-with = { $one } con { $others }
-beside-pairs = STILL TO TRANSLATE
+beside-pairs = { $count ->
+        [one] { $count } par
+       *[other] { $count } pares
+    }
 # { $numbers }: "2, 5–7".
 beside-list-note = Cada ± es del 95 %. Lo que las campañas tienen en común se anula en una diferencia, así que dos cifras cuyos intervalos se solapan aún pueden diferir. Las cifras de las que no se compara ningún par están en el archivo de datos.
 beside-first-only = De cada cifra se muestran las primeras { $shown }, de { $campaigns } campañas en total; todos los pares están en el archivo de datos.
@@ -2414,7 +2420,7 @@ beside-cooler-not-told = No se puede saber qué recipiente vacío se calienta m�
 beside-hotter-not-compared = No se compara cuánto se calientan los recipientes vacíos de { $second } y { $first }: { $why }.
 beside-nothing-shared = { $second } y { $first } no tienen ninguna cifra en común.
 beside-others = Otras cifras de { $second } y { $first } que se pueden comparar: { $compared }; de estas, se distinguen: { $apart }.
-comparison-dry-title = STILL TO TRANSLATE
+comparison-dry-title = Recipientes vacíos
 comparison-dry-note = Estancamiento: donde el recipiente ya no se calentó más. K m²/W: recipiente por encima del aire, por cada W/m², ± del 95 %.
 comparison-dry-caption = Temperatura del recipiente vacío en °C frente a los minutos desde el inicio de una serie, en negro la de la campaña nombrada sobre el panel; trazo grueso: el estancamiento. No tuvieron la misma irradiancia: compare K m²/W, no grados.
 # Read out to those who do not see the figure. { $runs }: comparison-dry-one of each, with ";"
@@ -2422,7 +2428,7 @@ comparison-dry-caption = Temperatura del recipiente vacío en °C frente a los m
 # Read out to those who do not see the panel. { $highest }: degrees.
 comparison-dry-alt = Temperatura del recipiente vacío frente al tiempo, máxima { $highest }.
 comparison-practice-no-rating = JCGM 100:2008 para las diferencias
-beside-note-difference = La incertidumbre de una diferencia de cifras aparte de la potencia normalizada contiene la dispersión y los días de ambas campañas, cada una con sus propios grados de libertad, y lo que sus instrumentos no comparten. Lo que un mismo día hace a ambas no se descuenta de ella, lo que la aumenta. La potencia normalizada tiene su propia comparación; también la ganancia y la pérdida, donde ambas campañas tienen resultado y balance térmico.
+beside-note-difference = La incertidumbre de una diferencia de cifras aparte del resultado contiene la dispersión y los días de ambas campañas, cada una con sus propios grados de libertad, y lo que sus instrumentos no comparten. Lo que un mismo día hace a ambas no se descuenta de ella, lo que la aumenta. El resultado tiene su propia comparación; también la ganancia y la pérdida, donde ambas campañas tienen resultado y balance térmico.
 beside-note-alike = Las cifras se comparan donde los archivos de campaña permiten suponer que son semejantes: por cada W/m², la irradiancia en un mismo plano; de recipientes vacíos o que se enfrían, el mismo número de recipientes, con la misma capacidad calorífica y la misma superficie dentro de un 2 %; tiempos hasta hervir, eficiencias y exergía máxima, la irradiancia dentro de un 2 % y el ambiente dentro de 2 K; tiempos hasta hervir, la carga dentro de un 2 % y el punto de ebullición dentro de 2 K; eficiencias, un rango de temperaturas del agua dentro de 5 K en sus extremos y de 2 K de media; F2, la carga por cada m² dentro de un 10 %; constante de tiempo, la carga dentro de un 2 %. Estos límites son práctica habitual, sin fuente publicada. «Recipientes sin indicar»: nadie dice que fueran semejantes.
 beside-note-pairs = «Se distinguen»: el valor p de la diferencia es menor que 0,05, corregido por el método de Holm por los pares en que se compara la cifra, de { $pairs } en total; no está corregido por el número de cifras. De una diferencia entre días sueltos nunca se dice que se distinguen.
 

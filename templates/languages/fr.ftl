@@ -153,8 +153,8 @@ headline-plane-not-stated = plan du capteur d’irradiance non indiqué
 headline-one-day = mesuré en un seul jour, ou en des jours dont aucun ne peut être laissé de côté : ce que donnerait un autre jour n’est pas dans le ±
 # What of the ± comes from what. These lines stand below the number, in small letters.
 headline-extrapolated = une extrapolation : 50 K se trouve hors de ce qui a été observé
-headline-interval = intervalle à 95 % : { $low } à { $high } W
-headline-interval-one-day = intervalle d’un seul jour, non un intervalle à 95 % : { $low } à { $high } W
+headline-interval = intervalle à 95 % : { $low } à { $high } W
+headline-interval-one-day = intervalle d’un seul jour, non un intervalle à 95 % : { $low } à { $high } W
 fact-delivers = Il fournit
 fact-took-up = { $power } ± { $half_width } W à de l’eau à 50 K au-dessus de l’air, sous les { $irradiance } W/m² de l’essai
 fact-took-up-estimated = { $power } ± { $half_width } W à de l’eau à 50 K au-dessus de l’air, sous une irradiance estimée à { $irradiance } W/m²
@@ -162,15 +162,15 @@ fact-lost = aucune chaleur : de l’eau à 50 K au-dessus de l’air perdait { 
 fact-scaled = { $power } ± { $half_width } W sous 700 W/m² d’après le bilan thermique (section { $section })
 fact-scaled-loses = une perte de { $power } ± { $half_width } W sous 700 W/m² d’après le bilan thermique (section { $section })
 fact-good = Performance
-fact-per-area = { $power } ± { $half_width } W par m² de surface de captation, { $percent } % de 700 W/m² ; publié, par d’autres méthodes : { $range } W/m² (voir { summary-title })
+fact-per-area = { $power } ± { $half_width } W par m² de surface de captation, { $percent } % de 700 W/m² ; publié, par d’autres méthodes : { $range } W/m² (voir { summary-title })
 fact-kitchen = En cuisine
 fact-heats = { $amount } d’eau { $journey } en { $time } environ, sous { $irradiance } W/m²
 fact-may-not-heat = l’eau risque de ne pas passer { $journey } sous { $irradiance } W/m²
 fact-does-not-heat = l’eau ne passe pas { $journey } sous { $irradiance } W/m²
-fact-dry = Récipient à vide
-fact-sure = Fiabilité
-fact-parts = Dans le carré du ±, { $scatter } % viennent de la dispersion et des jours, { $instruments } % des instruments (section { $section }).
-fact-parts-assumed = Dans le carré du ±, { $scatter } % viennent de la dispersion et des jours, { $instruments } % des instruments, certains supposés (section { $section }).
+fact-dry = Récipient vide
+fact-sure = Incertitude
+fact-parts = Dans le carré du ±, { $scatter } % viennent de la dispersion et des jours, { $instruments } % des instruments (section { $section }).
+fact-parts-assumed = Dans le carré du ±, { $scatter } % viennent de la dispersion et des jours, { $instruments } % des instruments, certains supposés (section { $section }).
 fact-drawn-wider = L’intervalle est le plus large de ceux du bilan et de Monte-Carlo.
 fact-drawn-unsettled = Les tirages de Monte-Carlo n’étaient pas stabilisés à leur arrêt.
 
@@ -210,7 +210,7 @@ figure-used = { counted-used }
 figure-aside = écartés : { $count }
 figure-aside-most = le plus souvent : { $reason } ({ $count })
 figure-band-dark = foncé : dispersion et jours
-figure-band-light = clair : avec les instruments (95 %)
+figure-band-light = clair : avec les instruments (95 %)
 # Read out to those who do not see the figure.
 # As in English
 power-line-caption = { $facts }.
@@ -234,8 +234,8 @@ page-before-you-cook = Avant de cuisiner.
 headline-caution = Les surfaces chaudes et la vapeur brûlent, le foyer peut rendre aveugle et allumer des incendies, et ce résultat ne dit rien de la sécurité des aliments. Lisez les mises en garde de la section { $section } avant de cuisiner. Les règlements locaux et la pratique des professionnels habilités passent en premier.
 headline-caution-no-rating = Les surfaces chaudes et la vapeur brûlent, le foyer peut rendre aveugle et allumer des incendies, et ces chiffres ne disent rien de la sécurité des aliments. Lisez les mises en garde de la section { $section } avant de cuisiner. Les règlements locaux et la pratique des professionnels habilités passent en premier.
 # What others measured, on page two, to hold a rating against.
-yardstick-own = Ps(50) par m² de surface de captation : { $power } ± { $half_width } W/m², { $percent } % de 700 W/m².
-yardstick-parabolic = Publié, connu par les résumés seulement : un cuiseur parabolique, { $value } W/m² (rendement énergétique de 2,8 à 15,7 %, appliqué à 700 W/m² ; { $source }) ;
+yardstick-own = Ps(50) par m² de surface de captation : { $power } ± { $half_width } W/m², { $percent } % de 700 W/m².
+yardstick-parabolic = Publié, connu par les résumés seulement : un cuiseur parabolique, { $value } W/m² (rendement énergétique de 2,8 à 15,7 %, appliqué à 700 W/m² ; { $source }) ;
 yardstick-box = un cuiseur boîte, { $value } W/m² (27 W pour 0,408 m² sous 750 W/m² et plus ; { $source }).
 yardstick-caution = Aucun des deux n’a été évalué selon ASAE S580.1 : ils montrent l’ordre de grandeur et ne servent pas à évaluer.
 
@@ -251,8 +251,8 @@ finding-too-few-days-own = intervalles retenus sur { counted-days }, la limite p
 finding-too-few-days-remedy = des intervalles retenus sur { missing-days }
 finding-no-rating = aucune droite ne peut être ajustée : il faut trois intervalles retenus avec irradiance, à des écarts de température différents
 finding-no-rating-remedy = davantage d’intervalles que l’on puisse retenir, de la température ambiante jusque près de l’ébullition
-finding-no-rating-remedy-irradiance = mesurer l’irradiance ; sans lui, la puissance ne peut pas être normalisée
-finding-r-squared-low = R² vaut { $r_squared }, moins que { $least } ; la norme demande seulement une remarque ; ce rapport n’accorde pas la conformité
+finding-no-rating-remedy-irradiance = mesurer l’irradiance ; sans elle, la puissance ne peut pas être normalisée
+finding-r-squared-low = R² vaut { $r_squared }, moins que { $least } ; la norme demande seulement une remarque ; ce rapport ne déclare pas la conformité
 finding-r-squared-low-own = R² vaut { $r_squared }, moins que la limite propre à la campagne de { $least }
 finding-r-squared-low-remedy = une orientation plus régulière, un ciel plus clair et moins de vent ; un capteur qui ne touche pas la marmite
 # D’une droite à laquelle ses points s’ajustent bien.
@@ -353,8 +353,8 @@ conditions-never = jamais
 conditions-gust = pendant { $time } au plus
 conditions-no-interval = aucun intervalle
 conditions-not-measured = non mesuré
-conditions-observed = Observé : de la valeur la plus basse à la plus haute, sur tous les intervalles. Un intervalle qui ne remplit pas plusieurs conditions est compté pour chacune. Noms courts : comme dans les figures et dans le tableau des intervalles.
-conditions-r-squared = R² sous sa limite : la norme demande seulement une remarque ; ce rapport n’accorde pas la conformité.
+conditions-observed = Observé : de la valeur la plus basse à la plus haute, sur tous les intervalles. Un intervalle qui ne remplit pas plusieurs conditions est compté pour chacune. Noms courts : comme dans les figures et dans le tableau des intervalles.
+conditions-r-squared = R² sous sa limite : la norme demande seulement une remarque ; ce rapport ne déclare pas la conformité.
 # "Own" as in standing-own-requirement.
 conditions-own = Les limites marquées « propre » sont celles de la campagne et s’écartent de la norme.
 conditions-guard = Une bande de garde est en vigueur : une valeur ne compte comme respectant une limite que si elle la respecte avec toute son incertitude, selon la règle de décision à la fin.
@@ -370,7 +370,7 @@ runs-wind = Vent : relevés en trait fin, moyennes des intervalles en gras.
 runs-no-wind = Le vent n’a pas été mesuré.
 runs-no-irradiance = L’irradiance n’a pas été mesurée.
 runs-lanes = En bas : intervalles non retenus, par motif, avec leur nombre.
-runs-predicted = REQM : racine de l’écart quadratique moyen entre température de l’eau prédite et mesurée.
+runs-predicted = REQM : écart quadratique moyen entre température de l’eau prédite et mesurée.
 run-title = Série { $number }, { $date }
 run-used = { $used } sur { $of } retenus
 run-load = { $water } d’eau, { $load } kg/m²
@@ -479,9 +479,9 @@ page-uncertainty-factor = k
 page-uncertainty-part = part de ±²
 section-heat-balance = Bilan thermique
 page-balance-quantity = grandeur
-balance-what = L’eau reçoit ce que le cuiseur gagne du soleil moins ce qu’il perd dans l’air : P = g·G − u·Td, avec l’irradiance G et l’écart de température Td. La puissance peut donc être calculée à toute irradiance. Le résultat de la norme met les pertes à l’échelle du soleil ; ce bilan ne le fait pas.
+balance-what = L’eau reçoit ce que le cuiseur gagne du soleil moins ce qu’il perd dans l’air : P = g·G − u·Td, avec l’irradiance G et l’écart de température Td. La puissance peut donc être calculée à toute irradiance. Le résultat de la norme met les pertes à l’échelle de l’irradiance ; ce bilan ne le fait pas.
 # Above a column of values. "One day": it was tested on one day only, so it is no 95 % range.
-balance-spread = ± pour 95 % : dispersion, jours, instruments
+balance-spread = ± pour 95 % : dispersion, jours, instruments
 balance-spread-one-day = ± d’un seul jour : dispersion, instruments
 balance-gain = gain solaire, g
 # As in English
@@ -504,7 +504,7 @@ balance-counts-vessels = Ici, le gain, la perte et la puissance sont ceux de l�
 balance-scaling-adds = Avec cette perte, la mise à l’échelle proportionnelle du résultat, de { $mean } W/m² à 700 W/m², ajoute { $power } W à Ps(50).
 balance-scaling-takes = Avec cette perte, la mise à l’échelle proportionnelle du résultat, de { $mean } W/m² à 700 W/m², retire { $power } W à Ps(50).
 balance-caption = La bande est celle du bilan d’incertitude ; là où les tirages vont plus loin, le tableau donne la borne la plus large.
-balance-caption-one-day = La bande est d’un seul jour et n’est donc pas à 95 % ; c’est celle du bilan d’incertitude ; là où les tirages vont plus loin, le tableau donne la borne la plus large.
+balance-caption-one-day = La bande est d’un seul jour et n’est donc pas à 95 % ; c’est celle du bilan d’incertitude ; là où les tirages vont plus loin, le tableau donne la borne la plus large.
 # Behind a caption.
 balance-beyond = Intervalles au-delà des bords : { $count }.
 # Read out to those who do not see the figure.
@@ -514,7 +514,7 @@ balance-axis-difference = écart de température sur irradiance, Td/G, K m²/W
 balance-axis-power = puissance sur irradiance, P/G, m²
 balance-key-used = ajustés ({ $count })
 balance-key-others = autres ({ $count })
-balance-key-line = g − u·Td/G, bande à 95 % avec instruments
+balance-key-line = g − u·Td/G, bande à 95 % avec instruments
 balance-key-line-one-day = g − u·Td/G, bande d’un seul jour avec instruments
 balance-none-irradiance = Le gain et la perte ne peuvent pas être ajustés : l’irradiance n’a pas été mesurée.
 balance-none-few = Le gain et la perte ne peuvent pas être ajustés : il faut au moins trois intervalles aux relevés fiables ; trouvés : { $intervals }.
@@ -552,7 +552,7 @@ stagnation-irradiance-estimated = { $irradiance } W/m², estimée
 # As in English
 stagnation-result = { $difference } ± { $half_width } K m²/W
 # { $usual }: "190 °C".
-stagnation-note = Température stable la plus élevée du récipient vide et sombre au-dessus de l’ambiante, divisée par l’irradiance ; ± pour 95 %, un thermomètre de four à ± 10 K près là où aucune incertitude n’est indiquée. Elle met les pertes de chaleur en regard du soleil et n’est pas une puissance de cuisson. Mullick, Kandpal et Saxena 1987 emploient ce rapport pour les cuiseurs boîtes ; pour d’autres cuiseurs, il ne sert qu’à comparer des cuiseurs semblables. Un récipient vide peut rougir, se fendre ou perdre son revêtement : ne le laissez jamais sans surveillance.
+stagnation-note = Température stable la plus élevée du récipient vide et sombre au-dessus de l’ambiante, divisée par l’irradiance ; ± pour 95 %, un thermomètre de four à ± 10 K près là où aucune incertitude n’est indiquée. Elle met les pertes de chaleur en regard du soleil et n’est pas une puissance de cuisson. Mullick, Kandpal et Saxena 1987 emploient ce rapport pour les cuiseurs boîtes ; pour d’autres cuiseurs, il ne sert qu’à comparer des cuiseurs semblables. Un récipient vide peut rougir, se fendre ou perdre son revêtement : ne le laissez jamais sans surveillance.
 page-assumed = Hypothèses
 
 ## Cautions
@@ -799,12 +799,12 @@ budget-days-text = { $days ->
         [one] { $days } jour, laissé de côté
        *[other] chacun des { $days } jours laissé de côté tour à tour
     }
-budget-per-percent = W par %
+budget-per-percent = W par %
 budget-per-kelvin = W par K
 budget-percent = { $share } %
-budget-tiny = autres, chacun sous { $share } %
+budget-tiny = autres, chacun sous { $share } %
 budget-offset-of = { $known } ; dont le décalage
-budget-scale = { $percent } % en comptant depuis { $about }, l’autre part de la même incertitude
+budget-scale = { $percent } % en comptant depuis { $about }, l’autre part de la même incertitude
 # { $uncertainty }: "0.5 K" or "3 % of the reading".
 budget-stated = { $uncertainty }, indiquée
 # { $class }: one of the messages that begin with class-; { $basis }: one that begins with basis-.
@@ -826,7 +826,7 @@ error-water-mass = masse d’eau
 error-specific-heat = chaleur massique de l’eau
 error-clock-rate = temps
 # What their uncertainty follows from, where it is not the tester's to state.
-known-clear-sky = { $percent } % : modèle de ciel clair 5 %, le reste du trouble à ± 2 près
+known-clear-sky = { $percent } % : modèle de ciel clair 5 %, le reste par un trouble à ± 2 près
 known-conversion = conversion { $percent } %, d’un rayonnement direct connu à un cinquième près
 known-distance = { $percent } % pour une station voisine
 known-specific-heat = 4186 J/(kg K) à ± { $percent } % près
@@ -852,17 +852,17 @@ budget-note-thermometer = L’incertitude u d’un thermomètre est supposée va
 budget-note-sources = Ce que l’opérateur n’a pas indiqué vient de : { $sources }. Des limites connues sans autre précision sont prises comme rectangulaires, u = limite/√3 (JCGM 100:2008, 4.3.7).
 # { $quantities }: a list of messages that begin with error-.
 budget-note-assumed = Pour { $quantities }, le fichier de campagne n’indique ni incertitude ni classe ; la classe la plus prudente est donc supposée. Indiquer ce qui a été utilisé réduira très probablement l’incertitude.
-budget-note-resolution = Dans la dispersion de { $scatter } W par intervalle, la résolution du thermomètre compte pour { $step } W et l’heure de lecture pour { $moment } W, en somme quadratique ; les deux en font partie.
-budget-note-resolution-most = Dans la dispersion de { $scatter } W par intervalle, la résolution du thermomètre compte pour { $step } W et l’heure de lecture pour { $moment } W, en somme quadratique ; les deux en font partie. Deux intervalles voisins partagent un relevé, la plus grande part s’annule donc au long d’une série ; le reste est l’essentiel de ce que la dispersion et les jours apportent au résultat, et un thermomètre plus fin le réduirait.
+budget-note-resolution = Dans la dispersion de { $scatter } W par intervalle, la résolution du thermomètre compte pour { $step } W et l’instant de lecture pour { $moment } W, en somme quadratique ; les deux en font partie.
+budget-note-resolution-most = Dans la dispersion de { $scatter } W par intervalle, la résolution du thermomètre compte pour { $step } W et l’instant de lecture pour { $moment } W, en somme quadratique ; les deux en font partie. Deux intervalles voisins partagent un relevé, la plus grande part s’annule donc au long d’une série ; le reste est l’essentiel de ce que la dispersion et les jours apportent au résultat, et un thermomètre plus fin le réduirait.
 
 ## Regression and uncertainty: check by Monte Carlo
 #
 # Two sentences, one after the other: what was drawn, and what follows from it.
 
 drawn-none = Pas de contrôle de Monte-Carlo : l’irradiance est si incertaine que certains tirages tombent à zéro ou en dessous. L’intervalle n’est alors guère qu’une conjecture.
-drawn-holds = Monte-Carlo, { $trials } tirages des mêmes erreurs à travers relevés, puissance, régression et droite : { $lower } à { $upper } W pour 95 %, dans la tolérance de { $tolerance } W. L’intervalle est celui du bilan.
-drawn-apart = Monte-Carlo, { $trials } tirages des mêmes erreurs à travers relevés, puissance, régression et droite : { $lower } à { $upper } W pour 95 %. C’est jusqu’à { $apart } W d’écart avec les { $from } à { $to } W du bilan, au-delà de la tolérance de { $tolerance } W.
-drawn-because-divided = La raison : la puissance est divisée par une irradiance dont l’incertitude-type est de { $percent } % ; une erreur d’un côté déplace donc le résultat plus que la même erreur de l’autre.
+drawn-holds = Monte-Carlo, { $trials } tirages des mêmes erreurs à travers relevés, puissance, régression et droite : { $lower } à { $upper } W pour 95 %, dans la tolérance de { $tolerance } W. L’intervalle est celui du bilan.
+drawn-apart = Monte-Carlo, { $trials } tirages des mêmes erreurs à travers relevés, puissance, régression et droite : { $lower } à { $upper } W pour 95 %. C’est jusqu’à { $apart } W d’écart avec les { $from } à { $to } W du bilan, au-delà de la tolérance de { $tolerance } W.
+drawn-because-divided = La raison : la puissance est divisée par une irradiance dont l’incertitude-type est de { $percent } % ; une erreur d’un côté déplace donc le résultat plus que la même erreur de l’autre.
 drawn-because-curved = La raison : les erreurs autres que celle de l’irradiance n’agissent pas en proportion.
 drawn-because-limits = La raison : les erreurs connues par leurs seules limites n’ont pas de queues, alors que le bilan leur en prête.
 drawn-because-few = La raison : avec { $freedom ->
@@ -912,24 +912,24 @@ outlook-too-far-one-day = Les ± { $target } W visés demanderaient plus d’int
 
 ## Page one, and regression and uncertainty: what limits the number most
 
-limits-most-few-days = La plus grande part du ± est la dispersion d’un jour à l’autre ({ $percent } % de son carré), car il n’y a que { $days ->
+limits-most-few-days = La plus grande part du ± est la dispersion d’un jour à l’autre ({ $percent } % de son carré), car il n’y a que { $days ->
     [one] { $days } jour
    *[other] { $days } jours
 }.
-limits-most-days = La plus grande part du ± est la dispersion d’un jour à l’autre ({ $percent } % de son carré).
-limits-most-scatter = La plus grande part du ± est la dispersion des intervalles ({ $percent } % de son carré).
-limits-most-resolution = La plus grande part du ± est la dispersion ({ $percent } % de son carré), due surtout à la résolution du thermomètre de l’eau.
-limits-most-irradiance = La plus grande part du ± est l’incertitude de l’irradiance ({ $percent } % de son carré).
-limits-most-estimated = La plus grande part du ± est l’estimation de l’irradiance ({ $percent } % de son carré).
-limits-most-water = La plus grande part du ± est l’incertitude du thermomètre de l’eau ({ $percent } % de son carré).
-limits-most-ambient = La plus grande part du ± est l’incertitude du thermomètre de l’air ambiant ({ $percent } % de son carré).
-limits-most-mass = La plus grande part du ± est l’incertitude de la masse d’eau ({ $percent } % de son carré).
-limits-most-other = La plus grande part du ± vient de la chaleur massique de l’eau et de l’horloge ({ $percent } % de son carré).
+limits-most-days = La plus grande part du ± est la dispersion d’un jour à l’autre ({ $percent } % de son carré).
+limits-most-scatter = La plus grande part du ± est la dispersion des intervalles ({ $percent } % de son carré).
+limits-most-resolution = La plus grande part du ± est la dispersion ({ $percent } % de son carré), due surtout à la résolution du thermomètre de l’eau.
+limits-most-irradiance = La plus grande part du ± est l’incertitude de l’irradiance ({ $percent } % de son carré).
+limits-most-estimated = La plus grande part du ± est l’estimation de l’irradiance ({ $percent } % de son carré).
+limits-most-water = La plus grande part du ± est l’incertitude du thermomètre de l’eau ({ $percent } % de son carré).
+limits-most-ambient = La plus grande part du ± est l’incertitude du thermomètre de l’air ambiant ({ $percent } % de son carré).
+limits-most-mass = La plus grande part du ± est l’incertitude de la masse d’eau ({ $percent } % de son carré).
+limits-most-other = La plus grande part du ± vient de la chaleur massique de l’eau et de l’horloge ({ $percent } % de son carré).
 
 ## Regression and uncertainty: days, neighbours and single intervals
 
 days-one = Tous les intervalles retenus sont d’un seul jour : on ne peut pas dire combien les jours diffèrent, cela n’est donc pas dans l’incertitude. Un autre jour peut donner un résultat hors de la plage indiquée.
-days-too-few-intervals = Trop peu d’intervalles pour distinguer les jours de la dispersion ; ce dont les jours diffèrent n’est pas dans l’incertitude.
+days-too-few-intervals = Trop peu d’intervalles pour distinguer les jours de la dispersion ; la différence entre les jours n’est pas dans l’incertitude.
 days-no-scatter = Les intervalles se trouvent sur les droites de leurs jours sans aucune dispersion, les jours ne peuvent donc pas être testés.
 days-test = F({ $between } ; { $within }) = { $statistic }, { $p }
 # { $numbers }: days-numbers. One of days-left-out and days-left-out-two follows
@@ -976,7 +976,7 @@ made-boiling = point d’ébullition
 made-boiling-text = atmosphère ISO 2533 là où aucune pression n’a été mesurée, saturation IAPWS-IF97
 made-decision = règle de décision
 made-decision-text = chaque limite est confrontée à la valeur observée, sans tenir compte de son incertitude, et est respectée quand elle est atteinte exactement : l’acceptation simple de JCGM 106:2012
-made-decision-guarded = chaque limite est confrontée à la valeur observée avec son incertitude élargie (k = { $factor }), et est respectée quand toute cette plage est en deçà : irradiance ± { $irradiance } %, eau ± { $water } K, air ± { $ambient } K, une heure d’horloge ± { $clock } s, masse d’eau ± { $mass } %, { $wind } ; surface de captation, comptages et R² sans elle : l’acceptation avec bande de garde de JCGM 106:2012, 8.3, et ILAC-G8
+made-decision-guarded = chaque limite est confrontée à la valeur observée avec son incertitude élargie (k = { $factor }), et est respectée quand toute cette plage est en deçà : irradiance ± { $irradiance } %, eau ± { $water } K, air ± { $ambient } K, une heure d’horloge ± { $clock } s, masse d’eau ± { $mass } %, { $wind } ; surface de captation, comptages et R² sans elle : l’acceptation avec bande de garde de JCGM 106:2012, 8.3, et ILAC-G8
 made-decision-wind = vent ± { $wind } m/s
 made-decision-no-wind = vent sans elle, car son incertitude n’est pas indiquée
 # As in English
@@ -992,22 +992,22 @@ memory-s580 = ASAE S580.1 (ses limites, ici dans nos propres termes, et la place
 memory-decision = JCGM 106:2012 (la règle de décision)
 memory-decision-guarded = JCGM 106:2012 et ILAC-G8 (la règle de décision)
 memory-iec-60751 = IEC 60751 (tolérance des thermomètres à résistance)
-memory-clear-sky = Reno, Hansen et Stein 2012 (les 5 % d’un modèle de ciel clair)
+memory-clear-sky = Reno, Hansen et Stein 2012 (les 5 % d’un modèle de ciel clair)
 memory-conversion = Gueymard et Ruiz-Arias 2016 (la dispersion du rayonnement direct)
 memory-balance = Funk et Larson 1998 (le bilan thermique ; son résumé a été lu) ; Lahkar, Bhamu et Samdarshi 2012 (le rapport optothermique)
 memory-dry = Mullick, Kandpal et Saxena 1987 (le récipient à sec)
 memory-box = Mullick, Kandpal et Saxena 1987 et IS 13429 (facteurs de mérite)
 memory-dish = Mullick, Kandpal et Kumar 1991 (chiffres d’une parabole)
 memory-efficiency = Kumar, Vishwanath et Gupta 2012 (pic d’exergie ; son résumé a été lu)
-memory-food = Chen 1985 et ASHRAE Handbook, Refrigeration (chaleurs massiques des aliments)
+memory-food = Chen 1985 et l’ASHRAE Handbook, Refrigeration (chaleurs massiques des aliments)
 memory-cautions = ISO 13732-1:2006 (brûlures) ; Ciochetti et Metcalf 1984 (pasteurisation)
 report-end = Fin du rapport { $number }
-balance-one-day = tout a été mesuré en un seul jour, ou en des jours dont aucun ne peut être laissé de côté, les plages du gain et de la perte ne sont donc pas des plages à 95 %
-balance-one-day-remedy = faire aussi des essais d’autres jours
+balance-one-day = tout a été mesuré en un seul jour, ou en des jours dont aucun ne peut être laissé de côté, les plages du gain et de la perte ne sont donc pas à 95 %
+balance-one-day-remedy = refaire l’essai d’autres jours
 balance-irradiance-hardly-varied = l’irradiance n’a guère varié ({ $range } W/m²) : le gain et la perte ne se distinguent que par la température de l’eau, et ce qui est dit d’une autre irradiance repose sur le modèle
-balance-irradiance-hardly-varied-remedy = faites des essais par un soleil plus faible et par un soleil plus fort
+balance-irradiance-hardly-varied-remedy = faire des essais par un soleil plus faible et par un soleil plus fort
 balance-loss-not-shown = la perte est de { $loss } W/K et peut être nulle ({ $range } W/K)
-balance-loss-not-shown-remedy = faites des essais sur une plage plus large de températures de l’eau, et sur plus de jours
+balance-loss-not-shown-remedy = faire des essais sur une plage plus large de températures de l’eau, et sur plus de jours
 cooking-opinion = Les durées, quantités et mois de cette section, et la durée de chauffage en tête de ce rapport, sont une interprétation : ils découlent de l’essai et des hypothèses ci-dessous, et n’ont pas été mesurés.
 
 ## What it means for cooking
@@ -1028,7 +1028,7 @@ cooking-foods-title = Aliments portés à la température de cuisson et maintenu
 cooking-foods-all = En { $time }, la durée de la fenêtre solaire, chacun de ces aliments est porté à sa température de cuisson et y est maintenu, en quantité égale à la charge de l’essai, { $load }, ou plus : { $foods }.
 # As in English
 cooking-food-and-how = { $food } ({ $cooked })
-cooking-foods-about = À partir de { $start } sous { $irradiance } W/m², pendant la fenêtre solaire ; au plus la charge de l’essai, { $load }, au-delà de laquelle l’essai ne dit rien. Chaleurs massiques : Chen 1985, avec les teneurs en eau de ASHRAE Handbook, Refrigeration. Températures et durées de cuisson : pratique courante ; { $safe } : USDA FSIS. Estimation : vérifiez avec un thermomètre dans l’aliment.
+cooking-foods-about = À partir de { $start } sous { $irradiance } W/m², pendant la fenêtre solaire ; au plus la charge de l’essai, { $load }, au-delà de laquelle l’essai ne dit rien. Chaleurs massiques : Chen 1985, avec les teneurs en eau de l’ASHRAE Handbook, Refrigeration. Températures et durées de cuisson : pratique courante ; { $safe } : USDA FSIS. Estimation : vérifiez avec un thermomètre dans l’aliment.
 cooking-amount-or-more = { $amount } ou plus
 cooking-cooked-at = { $temperature } pendant { $time }
 cooking-amount-range = { $lowest } à { $highest }
@@ -1045,8 +1045,8 @@ cooking-light-asked = Irradiance constante de { $irradiance } W/m² dans le plan
 cooking-air-mean = Température ambiante { $ambient }, la moyenne des intervalles retenus.
 cooking-air-asked = Température ambiante { $ambient }, comme la campagne le demande.
 cooking-assumed-load = Toute charge absorbe la puissance de la charge de l’essai ; des charges beaucoup plus petites ou plus grandes en absorbent moins ou plus. La chaleur emmagasinée par la marmite n’est pas comptée. Au-delà des températures des intervalles retenus, la droite est prolongée telle quelle.
-cooking-assumed-edges = Les plages suivent la bande à 95 % de la puissance, instruments compris, et valent pour la moyenne de nombreux chauffages, non pour un seul.
-cooking-assumed-edges-one-day = Les plages suivent la bande de la puissance, instruments compris ; elle est d’un seul jour et non à 95 %, si bien qu’un autre jour les durées peuvent en sortir.
+cooking-assumed-edges = Les plages suivent la bande à 95 % de la puissance, instruments compris, et valent pour la moyenne de nombreux chauffages, non pour un seul.
+cooking-assumed-edges-one-day = Les plages suivent la bande de la puissance, instruments compris ; elle est d’un seul jour et non à 95 %, si bien qu’un autre jour les durées peuvent en sortir.
 cooking-no-months = Aucun mois n’est donné : l’irradiance a été mesurée dans le plan horizontal, et un jour clair le cuiseur reçoit celle du plan qui fait face au soleil.
 cooking-assumed-water = L’eau n’est pas un aliment : les aliments chauffent plus lentement, et soulever le couvercle coûte de nombreuses minutes.
 food-potatoes = pommes de terre, en morceaux
@@ -1096,7 +1096,7 @@ caution-children-text = Tenez les enfants et les animaux à l’extérieur d’u
 caution-wind-title = Vent
 caution-wind-text = Un réflecteur est une voile. Lestez-le ou attachez-le, et rangez-le avant un vent fort : quand il bascule, il renverse de l’eau bouillante et projette son foyer ailleurs.
 caution-materials-title = Soleil, chaleur et matériaux
-caution-materials-text = Qui fait l’essai reste des heures au soleil : chapeau, ombre, eau et pauses. N’utilisez ni peinture, ni film, ni colle, ni métal galvanisé qui chauffe près des aliments ou dégage des émanations ; chauffez une fois un cuiseur neuf sans aliments, en plein air.
+caution-materials-text = L’opérateur reste des heures au soleil : chapeau, ombre, eau et pauses. N’utilisez ni peinture, ni film, ni colle, ni métal galvanisé qui chauffe près des aliments ou dégage des émanations ; chauffez une fois un cuiseur neuf sans aliments, en plein air.
 caution-food-title = Sécurité des aliments
 caution-food-text = Les bactéries se multiplient vite entre 5 °C et 60 °C. Les aliments ne doivent pas rester dans cette plage plus de deux heures en tout, plus d’une heure là où l’air dépasse 32 °C ; un cuiseur qui chauffe lentement, ou un nuage, peut leur faire dépasser cette durée, et réchauffer n’efface pas ce qui s’est formé entre-temps. Mesurez à l’intérieur de l’aliment : au moins 74 °C partout. Gardez les aliments chauds à 60 °C ou plus. En cas de doute, jetez-les.
 caution-water-title = Eau de boisson
@@ -1178,14 +1178,14 @@ notice-stall = { $log } : l’eau gagne moins de la moitié de ce que dit la dr
 notice-span = de { $from } à { $to }
 # Food safety: as careful as the cautions. { $zone } is danger-zone.
 danger-zone = entre { $cold } et { $hot }
-danger-measured = sécurité des aliments : dans { $run }, l’eau est restée { $zone } pendant { $time } ; les aliments ne doivent pas rester { $zone } plus de { $longest } en tout (USDA FSIS, OMS), là où les bactéries se multiplient : cuisez de plus petites quantités, commencez avec de l’eau chaude, et gardez viande, poisson, œufs, lait et riz cuit pour un soleil plus fort ou un autre fourneau
-danger-predicted = sécurité des aliments : { $predicted } ; les aliments ne doivent pas rester { $zone } plus de { $longest } en tout (USDA FSIS, OMS), là où les bactéries se multiplient : cuisez de plus petites quantités, commencez avec de l’eau chaude, et gardez viande, poisson, œufs, lait et riz cuit pour un soleil plus fort ou un autre fourneau
-danger-both = sécurité des aliments : dans { $run }, l’eau est restée { $zone } pendant { $time }, et { $predicted } ; les aliments ne doivent pas rester { $zone } plus de { $longest } en tout (USDA FSIS, OMS), là où les bactéries se multiplient : cuisez de plus petites quantités, commencez avec de l’eau chaude, et gardez viande, poisson, œufs, lait et riz cuit pour un soleil plus fort ou un autre fourneau
+danger-measured = sécurité des aliments : dans { $run }, l’eau est restée { $zone } pendant { $time } ; les aliments ne doivent pas rester { $zone }, où les bactéries se multiplient, plus de { $longest } en tout (USDA FSIS, OMS) : cuisez de plus petites quantités, commencez avec de l’eau chaude, et gardez viande, poisson, œufs, lait et riz cuit pour un soleil plus fort ou un autre fourneau
+danger-predicted = sécurité des aliments : { $predicted } ; les aliments ne doivent pas rester { $zone }, où les bactéries se multiplient, plus de { $longest } en tout (USDA FSIS, OMS) : cuisez de plus petites quantités, commencez avec de l’eau chaude, et gardez viande, poisson, œufs, lait et riz cuit pour un soleil plus fort ou un autre fourneau
+danger-both = sécurité des aliments : dans { $run }, l’eau est restée { $zone } pendant { $time }, et { $predicted } ; les aliments ne doivent pas rester { $zone }, où les bactéries se multiplient, plus de { $longest } en tout (USDA FSIS, OMS) : cuisez de plus petites quantités, commencez avec de l’eau chaude, et gardez viande, poisson, œufs, lait et riz cuit pour un soleil plus fort ou un autre fourneau
 danger-expected-never = on ne s’attend pas à ce que la charge de l’essai arrive à { $hot }
 danger-expected = on s’attend à ce que la charge de l’essai mette environ { $time } pour arriver à { $hot } ({ $shortest } à { $longest })
 danger-expected-open = on s’attend à ce que la charge de l’essai mette environ { $time } pour arriver à { $hot } ({ $shortest } ou plus, et peut-être jamais)
 # What the line says, within the sentences above.
-notice-above-film = à température ambiante, la droite absorbe { $share } % du rayonnement solaire intercepté, plus que ce que renvoie un film réfléchissant (86 % ; pratique courante, sans source publiée) ; vérifiez la surface de captation, la masse d’eau et l’irradiance
+notice-above-film = à température ambiante, l’eau absorbe, d’après la droite, { $share } % du rayonnement solaire intercepté, plus que ce que renvoie un film réfléchissant (86 % ; pratique courante, sans source publiée) ; vérifiez la surface de captation, la masse d’eau et l’irradiance
 # { $taken } is a list of notice-instrument-taken.
 notice-instruments-assumed = incertitude non indiquée, on suppose donc l’instrument le plus prudent : { $taken } ; indiquez la classe ou l’incertitude sous [instruments]
 notice-instrument-taken = { $quantity } par { $class }
@@ -1435,8 +1435,8 @@ verdict-title-beaten = { $name } a le résultat le plus élevé, { $power }, mai
 # Counts of those held against the baseline { $name }.
 verdict-title-baseline = Face à { $name } ({ $power }) : { $more } au-dessus, { $less } au-dessous, { $alike } non distingués
 # Beside a large number, which is { $minuend } less { $subtrahend }.
-verdict-lead = { $minuend } moins { $subtrahend }, Ps(50), avec son intervalle à 95 %
-verdict-lead-common = { $minuend } moins { $subtrahend }, puissance à 700 W/m² et 50 K d’après les bilans thermiques, avec son intervalle à 95 %
+verdict-lead = { $minuend } moins { $subtrahend }, Ps(50), avec son intervalle à 95 %
+verdict-lead-common = { $minuend } moins { $subtrahend }, puissance à 700 W/m² et 50 K d’après les bilans thermiques, avec son intervalle à 95 %
 # { $pairs }: at least two.
 verdict-in-all = { $shown } paires sur { $pairs } diffèrent de plus que ne l’explique le hasard.
 verdict-untold-pairs = { $pairs ->
@@ -1448,7 +1448,7 @@ verdict-untold-pairs = { $pairs ->
 #
 # Above its plot; then the headers of its columns, which have little room.
 
-ranking-axis = Ps(50), W, avec son intervalle à 95 %
+ranking-axis = Ps(50), W, avec son intervalle à 95 %
 page-ranking-campaign = campagne
 # Over letters of groups, of which two campaigns that cannot be told apart have one in common.
 page-ranking-groups = non distingués
@@ -1469,24 +1469,24 @@ ranking-per-cost = W par unité de coût
 ranking-from-first = de moins que le nº 1, W
 ranking-from-baseline = par rapport à la référence, W
 # Below the ranking.
-ranking-note-brackets = Une barre relie les campagnes qui ne se distinguent pas (95 % pour l’ensemble des { $pairs } paires, Holm) ; deux campagnes sans barre commune diffèrent.
-ranking-note-all-apart = Toutes se distinguent (95 % pour l’ensemble des { $pairs } paires, Holm).
+ranking-note-brackets = Une barre relie les campagnes qui ne se distinguent pas (95 % pour l’ensemble des { $pairs } paires, Holm) ; deux campagnes sans barre commune diffèrent.
+ranking-note-all-apart = Toutes se distinguent (95 % pour l’ensemble des { $pairs } paires, Holm).
 # Below the ranking, a list says of each rank from which others it cannot be told apart.
-ranking-note-alike = La liste ci-dessous indique de quelles autres chaque campagne ne se distingue pas (95 % pour l’ensemble des { $pairs } paires, Holm).
-ranking-note-not-held = STILL TO TRANSLATE
-ranking-note-differences = Différences avec leurs intervalles à 95 %. Gras : démontrée, 95 % pour l’ensemble des { $pairs } paires (Holm). Gris : non démontrée.
+ranking-note-alike = La liste ci-dessous indique de quelles autres chaque campagne ne se distingue pas (95 % pour l’ensemble des { $pairs } paires, Holm).
+ranking-note-not-held = Un tiret à la place d’une barre : comparable à aucune des autres, ou seulement à d’autres qui ont un tiret.
+ranking-note-differences = Différences avec leurs intervalles à 95 %. Gras : démontrée, 95 % pour l’ensemble des { $pairs } paires (Holm). Gris : non démontrée.
 ranking-note-common = * : l’irradiance moyenne différait ; la différence est donc celle des puissances à 700 W/m² et 50 K d’après les bilans thermiques.
 ranking-note-data = Toutes les paires sont dans le fichier de données.
 page-ranking-continued = suite
 # Read out where a campaign has no bar.
 page-ranking-alone = distinguée de toutes les autres
 # Read out to those who do not see the plot.
-ranking-alt = { $power } W, intervalle à 95 % { $range } W
+ranking-alt = { $power } W, intervalle à 95 % { $range } W
 # What the marks of the plot mean.
 ranking-key-filled = Plein : conforme.
 ranking-key-open = Vide : indicatif seulement.
 ranking-key-struck = Barré : physiquement impossible, sans rang.
-ranking-key-arrow = STILL TO TRANSLATE
+ranking-key-arrow = Flèche : l’intervalle se poursuit au-delà de l’axe.
 # { $names }: campaigns, with ";" between them.
 ranking-left-out = Sans résultat : { $names }.
 # { $level }: one of those that begin with ratings-; { $reasons }: some of the next, in two or
@@ -1519,7 +1519,7 @@ status-excluded = période exclue par l’opérateur
 comparison-span = { $from } à { $to }
 # Before what is said of the difference at common conditions, or verdict-untold.
 # { $first_sun }, { $second_sun }: mean irradiance.
-verdict-suns = Les résultats de { $second } et de { $first } diffèrent de { $difference } W ({ $interval } W), mais { $second } a été soumis à l’essai sous { $second_sun } W/m² et { $first } sous { $first_sun } W/m², et le résultat met les pertes à l’échelle du soleil : à lui seul, il ne distingue pas les cuiseurs.
+verdict-suns = Les résultats de { $second } et de { $first } diffèrent de { $difference } W ({ $interval } W), mais { $second } a été soumis à l’essai sous { $second_sun } W/m² et { $first } sous { $first_sun } W/m², et le résultat met les pertes à l’échelle de l’irradiance : à lui seul, il ne distingue pas les cuiseurs.
 # The sentence that follows is of that.
 verdict-common = La suite porte sur les puissances à 700 W/m² et 50 K, d’après les bilans thermiques.
 verdict-untold = Sans le bilan thermique des deux, on ne peut pas dire si les cuiseurs diffèrent.
@@ -1581,23 +1581,23 @@ matrix-title = Différences : ligne moins colonne, W
 # As in English
 matrix-alt = { $value } W, { $interval } W, { $verdict }
 matrix-untold = indéterminée
-matrix-note = Ps(50), avec intervalles à 95 %. Gras : la différence est démontrée (ensemble des { $pairs } paires, Holm). Gris : elle ne l’est pas.
+matrix-note = Ps(50), avec intervalles à 95 %. Gras : la différence est démontrée (ensemble des { $pairs } paires, Holm). Gris : elle ne l’est pas.
 # A star stands before it.
-matrix-note-common = L’irradiance moyenne diffère de plus de { $percent } % : la différence est celle des puissances à 700 W/m² et 50 K d’après les bilans thermiques.
+matrix-note-common = L’irradiance moyenne diffère de plus de { $percent } % : la différence est celle des puissances à 700 W/m² et 50 K d’après les bilans thermiques.
 matrix-note-untold = – : indéterminée : l’irradiance différait, et a été mesurée dans un autre plan, ou l’une des deux n’a pas de bilan thermique.
 matrix-note-cause = Gain, perte : d’où vient la différence, pour autant que les bilans thermiques le montrent : rayonnement solaire capté, chaleur perdue.
 
 ## Comparison: lines and heating times
 
 section-lines = Puissance selon l’écart de température
-lines-caption = Puissance de cuisson normalisée Ps en W selon la température de l’eau au-dessus de l’air en K. En noir : la campagne nommée au-dessus du graphique, ses intervalles retenus, sa droite sur les écarts observés avec une bande à 95 % (dispersion, jours et instruments), et son résultat à 50 K. Gris : les autres. Les erreurs que des campagnes partagent sont dans chaque bande mais s’annulent dans une différence.
+lines-caption = Puissance de cuisson normalisée Ps en W selon la température de l’eau au-dessus de l’air en K. En noir : la campagne nommée au-dessus du graphique, ses intervalles retenus, sa droite sur les écarts observés avec une bande à 95 % (dispersion, jours et instruments), et son résultat à 50 K. Gris : les autres. Les erreurs que des campagnes partagent sont dans chaque bande mais s’annulent dans une différence.
 # Read out to those who do not see the panel.
-lines-alt = Droite Ps = { $intercept } W { $slope } W/K · Td ; à 50 K { $power } W, intervalle à 95 % { $range } W
+lines-alt = Droite Ps = { $intercept } W { $slope } W/K · Td ; à 50 K { $power } W, intervalle à 95 % { $range } W
 # { $shown }: those with most power.
 comparison-first-only = Les { $shown } premières sur { $campaigns } sont montrées ; toutes sont dans le fichier de données.
 section-heating = Durées de chauffage
 heating-title = { $load } d’eau de { $start } à { $target } sous { $irradiance } W/m²
-heating-note = D’après le bilan thermique de chaque campagne sous { $irradiance } W/m², dans un air à { $ambient } pour toutes, avec sa plage à 95 % ; la chaleur de la marmite elle-même n’est pas comptée. Une flèche : la plage se poursuit au-delà de l’axe, ou l’eau risque de ne pas y arriver.
+heating-note = D’après le bilan thermique de chaque campagne sous { $irradiance } W/m², dans un air à { $ambient } pour toutes, avec son intervalle à 95 % ; la chaleur de la marmite elle-même n’est pas comptée. Une flèche : l’intervalle se poursuit au-delà de l’axe, ou l’eau risque de ne pas y arriver.
 
 ## Comparison: what a reader must know first
 
@@ -1689,7 +1689,7 @@ difference-verdict = différence
 difference-p = p
 difference-method = dispersion et jours
 # A difference with its 95 % interval, in watts.
-difference-with-interval = { $difference } (95 % : { $interval })
+difference-with-interval = { $difference } (95 % : { $interval })
 # Whether the difference is real.
 difference-apart = chacun par ses propres jours
 difference-paired = appariés par jour, { $days ->
@@ -1699,7 +1699,7 @@ difference-paired = appariés par jour, { $days ->
 difference-real = réelle
 difference-not-shown = non démontrée
 # In place of real and not shown, where irradiance differed.
-difference-scaled = soleils différents
+difference-scaled = autre irradiance
 # As in English
 difference-of-ratings = Ps(50)
 difference-of-common = puissance à 700 W/m², 50 K
@@ -1752,7 +1752,7 @@ page-comparison-made-with = Réalisé avec
 # Titles of standards stay as they are.
 comparison-practice = ASAE S580.1 pour chaque résultat ; JCGM 100:2008 pour les différences
 comparison-note-ratings = Chaque résultat est celui de la norme : Ps(50), lu sur la droite à Td = 50 K. Il met la puissance à l’échelle de 700 W/m², pertes comprises. Quand l’irradiance moyenne des deux essais est semblable, la différence dite réelle ou non démontrée est celle des résultats.
-comparison-note-suns = Quand l’irradiance moyenne diffère de plus de { $percent } %, c’est la différence des puissances à 700 W/m² et 50 K d’après les bilans thermiques. Un bilan thermique est P = g·G − u·Td, ajusté à tous les intervalles dont les relevés sont fiables. Il suppose que le gain g et la perte u sont les mêmes sous les deux soleils ; le vent n’est pas corrigé.
+comparison-note-suns = Quand l’irradiance moyenne diffère de plus de { $percent } %, c’est la différence des puissances à 700 W/m² et 50 K d’après les bilans thermiques. Un bilan thermique est P = g·G − u·Td, ajusté à tous les intervalles dont les relevés sont fiables. Il suppose que le gain g et la perte u sont les mêmes sous les deux irradiances ; le vent n’est pas corrigé.
 comparison-note-uncertainty = L’incertitude d’une différence comprend la dispersion et les jours des deux campagnes, chacune en laissant de côté un jour à la fois, et ce que leurs instruments n’ont pas en commun. Les instruments sont les mêmes quand les fichiers de campagne donnent un même id ; ceux sans id comptent comme différents, ce qui agrandit l’incertitude. L’erreur d’une estimation de l’irradiance n’est qu’une seule erreur quand les deux ont été estimés de la même façon, sur un même site les mêmes jours. La chaleur massique est commune à tous.
 comparison-note-paired = Quand les deux ont été soumis à l’essai les mêmes jours sur un même site, pendant trois jours ou plus, chaque jour est laissé de côté pour les deux à la fois, si bien que ce qu’un jour fait aux deux s’annule : ici dans { $paired } sur { $pairs ->
         [one] { $pairs } paire
@@ -1764,7 +1764,7 @@ comparison-note-p = p est la probabilité d’une différence aussi grande s’i
     } par la méthode de Holm. Une différence est dite réelle quand le p corrigé est inférieur à 0,05 et que les deux ont été soumis à l’essai sur plusieurs jours.
 comparison-note-groups = Des campagnes qui ne se distinguent pas ne sont pas forcément semblables : la première peut ne pas se distinguer de la deuxième, ni la deuxième de la troisième, alors que la première et la troisième diffèrent. Les groupes sont ceux de l’affichage compact par lettres (Piepho 2004, Journal of Computational and Graphical Statistics 13, 456–466, de mémoire) : deux campagnes ont un groupe en commun exactement quand elles ne se distinguent pas.
 comparison-note-causes = D’où vient une différence, ce sont les différences de g et de u qui le disent, chacune avec dispersion, jours et instruments. Une cause est nommée quand une différence est réelle et que le p de g ou de u est inférieur à 0,05 ; ces p ne sont pas corrigés du nombre de paires.
-comparison-note-needed = Nombre de jours de plus qu’il faut : pour quatre chances sur cinq de démontrer à 95 % une différence de cette taille, si les jours et la dispersion restent tels qu’ils ont été vus.
+comparison-note-needed = Nombre de jours de plus qu’il faut : pour quatre chances sur cinq de démontrer à 95 % une différence de cette taille, si les jours et la dispersion restent tels qu’ils ont été vus.
 comparison-note-reports = Chaque résultat a son propre rapport, avec ses relevés, ses conditions et son bilan.
 
 # The plan of a test day, for the terminal and for the field sheet: one page for a pencil,
@@ -1790,7 +1790,7 @@ plan-normal = normal, W/m²
 # As in English
 plan-horizontal = horizontal, W/m²
 # As in English
-plan-range = 95 %, { $unit }
+plan-range = 95 %, { $unit }
 plan-power = puissance, W
 plan-not-rated = prévu comme pour un premier jour, car les fichiers de mesures ne donnent pas encore de résultat
 weekday-1 = lundi
@@ -1946,13 +1946,13 @@ wind-sign-6 = les grosses branches bougent
 wind-sign-7 = des arbres entiers bougent
 wind-sign-8 = des brindilles se cassent
 # What the column of expected temperatures rests on. { $start }, { $air }: temperatures.
-plan-expected = Prévision d’après le résultat à ce jour, Ps(50) = { $power } W ± { $expanded } W (95 %) : { $load } chauffés à partir de { $start } sous un ciel clair, dans un air à { $air } comme lors des essais du cuiseur ; avec sa plage à 95 %. Une eau nettement plus froide que prévu indique de la brume, du vent, une mauvaise orientation ou un couvercle mal fermé.
+plan-expected = Prévision d’après le résultat à ce jour, Ps(50) = { $power } W ± { $expanded } W (95 %) : { $load } chauffés à partir de { $start } sous un ciel clair, dans un air à { $air } comme lors des essais du cuiseur ; avec son intervalle à 95 %. Une eau nettement plus froide que prévu indique de la brume, du vent, une mauvaise orientation ou un couvercle mal fermé.
 # The models behind the numbers.
 plan-models = Ciel clair d’après Ineichen et Perez 2002 pour { $elevation } m, trouble de Linke { $turbidity } (habituel pour un ciel clair) ; brume et poussière donnent moins. Soleil d’après NREL/TP-560-34302 ; un horizon plat.
 plan-models-stated = Ciel clair d’après Ineichen et Perez 2002 pour { $elevation } m, trouble de Linke { $turbidity } (comme indiqué) ; brume et poussière donnent moins. Soleil d’après NREL/TP-560-34302 ; un horizon plat.
-page-sheet-checks = Avant la premier relevé
+page-sheet-checks = Avant le premier relevé
 # Above the columns that a field sheet has for the pencil, on a phone.
-page-sheet-read = À noter à chaque heure
+page-sheet-read = À noter à chaque relevé
 page-sheet-caution = Attention.
 caution-field-sheet = Ne regardez jamais dans le foyer ni vers le soleil. Le métal chaud et la vapeur brûlent : gants, couvercle écarté de vous. Éloignez les enfants et tout ce qui brûle ; restez près du cuiseur ; détournez-le du soleil avant d’y mettre les mains ; attachez-le contre le vent. De l’ombre et de l’eau pour vous. Jetez l’eau de l’essai. Les règlements locaux et la pratique des professionnels habilités passent en premier.
 # Of a dry vessel, and of a load that cools.
@@ -1993,8 +1993,8 @@ tested-instruments-note-dry = Incertitudes-types (k = 1). Là où aucune n’est
 report-kind-without-water = Rapport d’essai de cuiseur solaire : sans résultat
 headline-label-none = Pas encore de chiffre
 headline-no-water = Sans résultat selon ASAE S580.1 : aucune série de cette campagne ne chauffe de l’eau.
-headline-spread = ± vaut pour 95 % : jours, relevés, instruments.
-headline-spread-one-day = ± ne vaut que pour un jour, relevés et instruments ; ce n’est pas un intervalle à 95 %.
+headline-spread = ± vaut pour 95 % : jours, relevés, instruments.
+headline-spread-one-day = ± ne vaut que pour un jour, relevés et instruments ; ce n’est pas un intervalle à 95 %.
 headline-dry-plateau = Sous { $irradiance } W/m², le récipient vide est monté à { $vessel } : { $difference } K au-dessus de l’air à { $ambient }.
 fact-reached = Il a atteint
 fact-good-for = Sert à
@@ -2074,7 +2074,7 @@ procedure-value = { $value } { $unit }
 # An interval that reaches further on one side.
 procedure-value-between = { $value } ({ $lower } à { $upper })
 procedure-value-alone = { $value } (± non donné)
-procedure-spread = ± pour 95 % : jours, relevés, instruments
+procedure-spread = ± pour 95 % : jours, relevés, instruments
 procedure-spread-one-day = ± d’un seul jour : relevés, instruments
 page-procedure-quantity = grandeur
 procedure-boiling = La durée jusqu’à l’ébullition vaut pour { $load } d’eau de { $ambient } à { $boiling }, son point d’ébullition ici, sous une irradiance constante de { $irradiance } W/m² : les moyennes de l’essai. Elle est calculée, non chronométrée.
@@ -2085,7 +2085,7 @@ evaporation-remedy = garder le couvercle fermé ; ne comparer que des essais q
 ## Dry vessel
 
 section-dry-vessel = Récipient à sec
-dry-what = Un récipient vide et sombre, ou une plaque nue, est laissé au soleil jusqu’à ce qu’il ne chauffe plus. Sa température au-dessus de l’air, par W/m², met l’ensoleillement en regard des pertes. Ce n’est pas une puissance de cuisson.
+dry-what = Un récipient vide et sombre, ou une plaque nue, est laissé au soleil jusqu’à ce qu’il ne chauffe plus. Sa température au-dessus de l’air, par W/m², met l’énergie solaire reçue en regard des pertes. Ce n’est pas une puissance de cuisson.
 dry-plane-normal = L’irradiance est celle d’un capteur tourné vers le soleil.
 dry-plane-horizontal = L’irradiance est celle d’un capteur posé à plat : ne comparez qu’avec des valeurs d’un capteur posé à plat.
 dry-plane-estimated = L’irradiance est estimée.
@@ -2155,7 +2155,7 @@ box-axis-time = temps depuis le début de la montée, min
 box-axis-water = eau, °C
 box-key-water = relevés
 box-key-told = d’après F1 et F2
-box-source = Mullick, Kandpal et Saxena 1987 (Solar Energy 39, 353–360) et IS 13429. Ils écrivent F2 avec le logarithme des deux bouts : la même chose sous un soleil constant, et jusqu’à 2 % d’écart sous un soleil qui change d’un dixième, davantage là où F1·H est proche de la fin de la montée (simulé). Ils comptent l’ébullition à 100 °C, ce rapport au point d’ébullition local. Aucun seuil n’est donné pour F2 : deux sont cités, et ils se contredisent.
+box-source = Mullick, Kandpal et Saxena 1987 (Solar Energy 39, 353–360) et IS 13429. Ils écrivent F2 avec le logarithme des deux bouts : la même chose sous un soleil constant, et jusqu’à 2 % d’écart sous un soleil qui change d’un dixième, davantage là où F1·H est proche de la fin de la montée (simulé). Ils comptent l’ébullition à 100 °C, ce rapport au point d’ébullition local. Aucun seuil n’est donné pour F2 : deux sont cités, et ils se contredisent.
 box-no-dry-run = il n’y a pas de série à sec, donc pas de F1, ni de F2 qui repose dessus
 box-no-dry-run-remedy = laisser la boîte vide au soleil vers midi et enregistrer la température de sa plaque : kind = "dry"
 box-no-plateau = aucune série à sec n’a de palier, il n’y a donc pas de F1, ni de F2
@@ -2184,13 +2184,13 @@ box-beyond-reach = dans { $rises ->
 box-no-upper-end = F1·H vaut { $reach } K, si près des { $end } K dont la fin de la montée de l’eau est au-dessus de l’air que F2 n’a pas de borne supérieure
 box-near-reach = la fin de la montée de l’eau, { $end } K au-dessus de l’air, est proche de F1·H, { $reach } K : un F1 plus bas de 1 % rend F2 plus haut de { $more } %
 box-reach-remedy = faire l’essai sous un soleil plus fort, ou finir la montée plus bas
-box-one-day = les séries à sec ou les montées sont d’un seul jour, les plages ne sont donc pas des plages à 95 %
-box-one-day-remedy = faire aussi des essais d’autres jours
+box-one-day = les séries à sec ou les montées sont d’un seul jour, les plages ne sont donc pas à 95 %
+box-one-day-remedy = refaire l’essai d’autres jours
 
 ## Concentrating cooker
 
 section-dish = Essai de refroidissement et de chauffage
-dish-what = À l’ombre, la charge perd sa température au-dessus de l’air avec la constante de temps τ0 ; avec la capacité thermique C de l’eau et des récipients, C/τ0 est sa perte. F′UL est cette perte pour chaque m² de la surface des récipients. Au soleil, F′η0 est la part de la lumière sur la surface de captation que reçoit la charge, perte ajoutée.
+dish-what = À l’ombre, la charge perd sa température au-dessus de l’air avec la constante de temps τ0 ; avec la capacité thermique C de l’eau et des récipients, C/τ0 est sa perte. F′UL est cette perte pour chaque m² de la surface des récipients. Au soleil, F′η0 est la part du rayonnement sur la surface de captation que reçoit la charge, perte ajoutée.
 dish-loss = perte dans l’air par refroidissement, F′UL·At
 dish-rests-on-cooling = La perte repose sur { $runs ->
     [one] { $runs } série de refroidissement
@@ -2210,7 +2210,7 @@ dish-axis-time = temps depuis le premier relevé, min
 dish-axis-difference = eau au-dessus de l’air, K
 dish-key-water = relevés
 dish-key-told = par la constante de temps
-dish-source = Mullick, Kandpal et Kumar 1991 (Solar Energy 46, 139–144). Ils prennent la pente de ln(T − Ta) ; ce rapport prend celle de T selon l’intégrale de T − Ta : la même chose dans un air constant, et juste dans un air qui se réchauffe, où l’autre s’écarte de 2 à 9 % pour 1 K/h et des constantes de temps d’une à deux heures (simulé). Ils comptent l’ébullition à 100 °C, ce rapport au point d’ébullition local.
+dish-source = Mullick, Kandpal et Kumar 1991 (Solar Energy 46, 139–144). Ils prennent la pente de ln(T − Ta) ; ce rapport prend celle de T selon l’intégrale de T − Ta : la même chose dans un air constant, et juste dans un air qui se réchauffe, où l’autre s’écarte de 2 à 9 % pour 1 K/h et des constantes de temps d’une à deux heures (simulé). Ils comptent l’ébullition à 100 °C, ce rapport au point d’ébullition local.
 dish-no-cooling-run = il n’y a pas de série de refroidissement, donc ni constante de temps, ni perte, ni facteur optique
 dish-no-cooling-run-remedy = laisser refroidir une charge chaude à l’ombre, et l’enregistrer : kind = "cooling"
 dish-begins-too-cool = { $log } : l’eau commence à { $above } K au-dessus de l’air, et une série de refroidissement à { $least } K au moins ; elle ne compte pas
@@ -2230,10 +2230,10 @@ dish-plane-estimated = l’irradiance est estimée, et le facteur optique prend 
 dish-plane-remedy = garder le capteur tourné vers le soleil, et indiquer plane = "normal"
 dish-global-not-beam = un capteur tourné vers le soleil voit aussi le ciel qui l’entoure, dont un miroir à foyer ne se sert pas : avec lui, le facteur optique est plus bas que d’après le seul rayonnement direct, d’un dixième environ sous un ciel très clair, et d’un sixième ou plus dans la brume (pratique courante)
 dish-global-not-beam-remedy = dire dans les remarques si le capteur ne voyait que le rayonnement direct
-dish-no-end = compte tenu de ce dont les instruments peuvent se tromper, la plage de l’un des chiffres n’a pas de borne, et il n’est pas donné
+dish-no-end = dans les limites d’erreur des instruments, la plage de l’un des chiffres n’a pas de borne, et il n’est pas donné
 dish-no-end-remedy = mesurer l’irradiance avec un capteur mieux connu, et indiquer son incertitude
-dish-one-day = le refroidissement ou le chauffage est d’un seul jour, les plages ne sont donc pas des plages à 95 %
-dish-one-day-remedy = faire aussi des essais d’autres jours
+dish-one-day = le refroidissement ou le chauffage est d’un seul jour, les plages ne sont donc pas à 95 %
+dish-one-day-remedy = refaire l’essai d’autres jours
 
 ## Energy and exergy
 
@@ -2256,8 +2256,8 @@ efficiency-no-peak = l’exergie n’a pas de point le plus haut parmi les inter
 efficiency-no-peak-remedy = faire l’essai de 5 K au-dessus de l’air jusque près de l’ébullition
 efficiency-no-loss = la perte peut être nulle, il n’y a donc pas de facteur de qualité
 efficiency-no-loss-remedy = faire des essais sur une plage plus large de températures de l’eau, et sur plus de jours
-efficiency-one-day = tout est d’un seul jour, les plages ne sont donc pas des plages à 95 %
-efficiency-one-day-remedy = faire aussi des essais d’autres jours
+efficiency-one-day = tout est d’un seul jour, les plages ne sont donc pas à 95 %
+efficiency-one-day-remedy = refaire l’essai d’autres jours
 
 ## Where no water heats
 
@@ -2271,7 +2271,7 @@ tested-no-plateau = aucun palier
 # Headers of the table: there is little room.
 terminal-campaign = campagne
 # As in English
-terminal-rating = Ps(50), W (95 %)
+terminal-rating = Ps(50), W (95 %)
 # As in English
 terminal-r-squared = R²
 terminal-used = retenus
@@ -2283,7 +2283,7 @@ terminal-invented = { $title } (inventé)
 # What weakens a rating, each behind its level: "indicative only; horizontal sensor".
 terminal-horizontal = capteur horizontal
 terminal-plane-not-stated = plan du capteur non indiqué
-terminal-one-day = un seul jour : ± n’est pas à 95 %
+terminal-one-day = un seul jour : ± n’est pas à 95 %
 # Of several campaigns that share a note; { $names }: their names.
 terminal-campaigns = { $count } campagnes ({ $names })
 terminal-more = { $count } de plus
@@ -2368,14 +2368,14 @@ box-glass = Le vitrage est de { $area } m², comme indiqué.
 box-glass-not-stated = La surface de captation, { $area } m², est comptée comme vitrage. Si elle comprend des miroirs, F2 est trop bas : indiquez la surface du vitrage.
 box-beyond-reach-remedy = F1 est trop bas, ou le capteur a trop peu indiqué dans cette série : vérifier que le palier a été atteint, que les miroirs étaient couverts de la même façon, et que le capteur était à plat
 boiling-gets-to = pas de durée jusqu’à l’ébullition : sous le soleil de l’essai, l’eau arrive à { $highest }, et elle bout à { $boiling }
-boiling-may-not = pas de durée jusqu’à l’ébullition : compte tenu de ce dont les chiffres peuvent se tromper, il se peut que l’eau n’arrive pas à { $boiling }, où elle bout
+boiling-may-not = pas de durée jusqu’à l’ébullition : dans les limites d’erreur des chiffres, il se peut que l’eau n’arrive pas à { $boiling }, où elle bout
 boiling-remedy = faire l’essai sous un soleil plus fort, ou améliorer le cuiseur
 dish-runs-left-out = séries à l’eau sans montée de { $rise } K au soleil qui n’ait ni trou ni période exclue, et qui ne comptent pas : { $runs }
 dry-no-ambient = l’air n’a pas été relevé à moins de deux heures des périodes régulières
 dry-no-ambient-remedy = relever l’air au moins une fois sur deux
 dry-may-get-hotter = sur son palier, le récipient montait encore de { $rate } K/min : d’après sa montée initiale, il peut finir { $more } K plus chaud
 dry-no-end = la différence par W/m² n’est pas donnée : dans les limites d’erreur de l’irradiance, sa plage n’a pas de borne
-efficiency-peak-unsure = il y a un pic, mais pas sans l’un des jours, ou pas dans tout ce dont les instruments peuvent se tromper : il n’est pas donné
+efficiency-peak-unsure = il y a un pic, mais pas sans l’un des jours, ou pas dans toutes les limites d’erreur des instruments : il n’est pas donné
 efficiency-peak-unsure-remedy = faire des essais sur plus de jours, chacun de 5 K au-dessus de l’air jusque près de l’ébullition
 efficiency-too-much = l’eau a absorbé plus de chaleur que le rayonnement solaire sur la surface de captation, ce qui ne se peut pas
 efficiency-too-much-remedy = vérifier la surface de captation, la charge et les unités
@@ -2402,7 +2402,7 @@ beside-pairs = { $count ->
        *[other] { $count } paires
     }
 # { $numbers }: "2, 5–7".
-beside-list-note = Chaque ± vaut pour 95 %. Ce que des campagnes ont en commun s’annule dans une différence ; deux chiffres dont les plages se recouvrent peuvent donc quand même différer. Les chiffres dont aucune paire n’est comparée sont dans le fichier de données.
+beside-list-note = Chaque ± vaut pour 95 %. Ce que des campagnes ont en commun s’annule dans une différence ; deux chiffres dont les plages se recouvrent peuvent donc quand même différer. Les chiffres dont aucune paire n’est comparée sont dans le fichier de données.
 beside-first-only = De chaque chiffre, les { $shown } premiers sont montrés, sur { $campaigns } campagnes en tout ; toutes les paires sont dans le fichier de données.
 # A title where there is no rating.
 beside-title = Chiffres de { $count } campagnes comparés
@@ -2440,17 +2440,17 @@ figure-unlike-no-budget = son ± n’est pas détaillé source par source
 beside-note = Chaque ± vaut pour 95 %. Ce que les deux ont en commun s’annule dans la différence ; deux chiffres dont les plages se recouvrent peuvent donc quand même différer.
 # First sentences of the report, for two cookers without a rating. { $difference } and
 # { $interval } in K m²/W; { $share }: the difference as a part of the figure of the first, %.
-beside-hotter = Le récipient à sec de { $second } devient plus chaud, par W/m², que celui de { $first } : { $difference } K m²/W de plus ({ $interval }), { $share } % : distingués.
-beside-cooler = Le récipient à sec de { $second } devient moins chaud, par W/m², que celui de { $first } : { $difference } K m²/W de moins ({ $interval }), { $share } % : distingués.
+beside-hotter = Le récipient à sec de { $second } devient plus chaud, par W/m², que celui de { $first } : { $difference } K m²/W de plus ({ $interval }), { $share } % : ils se distinguent.
+beside-cooler = Le récipient à sec de { $second } devient moins chaud, par W/m², que celui de { $first } : { $difference } K m²/W de moins ({ $interval }), { $share } % : ils se distinguent.
 beside-hotter-one-day = Le récipient à sec de { $second } est devenu plus chaud, par W/m², que celui de { $first } lors des essais : { $difference } K m²/W de plus ({ $interval }), { $share } %. Ils n’ont pas été soumis à l’essai sur plusieurs jours chacun ; les jours seuls peuvent donc l’expliquer : refaites les deux essais d’autres jours.
 beside-cooler-one-day = Le récipient à sec de { $second } est devenu moins chaud, par W/m², que celui de { $first } lors des essais : { $difference } K m²/W de moins ({ $interval }), { $share } %. Ils n’ont pas été soumis à l’essai sur plusieurs jours chacun ; les jours seuls peuvent donc l’expliquer : refaites les deux essais d’autres jours.
-beside-hotter-by-chance = Il n’est pas dit lequel des récipients à sec devient plus chaud par W/m², celui de { $second } ou celui de { $first } : ils diffèrent de { $difference } K m²/W ({ $interval }), { $share } %, mais parmi { $pairs } paires, l’une peut différer autant par hasard.
+beside-hotter-by-chance = On ne peut pas dire lequel des récipients à sec devient plus chaud par W/m², celui de { $second } ou celui de { $first } : ils diffèrent de { $difference } K m²/W ({ $interval }), { $share } %, mais parmi { $pairs } paires, l’une peut différer autant par hasard.
 beside-hotter-not-told = On ne peut pas dire lequel des récipients à sec devient plus chaud par W/m², celui de { $second } ou celui de { $first } : { $second } a { $difference } K m²/W de plus, { $share } %, et toute valeur de { $interval } est compatible avec les données.
 beside-cooler-not-told = On ne peut pas dire lequel des récipients à sec devient plus chaud par W/m², celui de { $second } ou celui de { $first } : { $second } a { $difference } K m²/W de moins, { $share } %, et toute valeur de { $interval } est compatible avec les données.
 beside-hotter-not-compared = Jusqu’où chauffent les récipients à sec de { $second } et de { $first } n’est pas comparé : { $why }.
 beside-nothing-shared = { $second } et { $first } n’ont aucun chiffre en commun.
 beside-others = Parmi les autres chiffres de { $second } et de { $first }, on peut en comparer { $compared }, et parmi ceux-là en distinguer { $apart }.
-comparison-dry-title = STILL TO TRANSLATE
+comparison-dry-title = Récipients à sec
 comparison-dry-note = Palier : là où le récipient ne chauffait plus. K m²/W : récipient au-dessus de l’air par W/m², ± pour 95 %.
 comparison-dry-caption = Température du récipient à sec en °C selon les minutes depuis le début d’une série ; en noir, celle de la campagne nommée au-dessus du graphique ; trait épais : le palier. Elles n’étaient pas sous un même soleil : comparez des K m²/W, non des degrés.
 # Read out to those who do not see the figure. { $runs }: comparison-dry-one of each, with ";"
@@ -2465,14 +2465,14 @@ beside-note-pairs = « Distingués » : le p de la différence est inférieur
 ## Slips that show
 
 dry-sun-down = pendant le palier, le soleil était sous l’horizon : l’horloge, le fuseau horaire ou le lieu est faux
-dry-sun-down-remedy = corrigez time_zone, latitude et longitude sous [site], ou les heures du fichier de mesures
+dry-sun-down-remedy = corriger time_zone, latitude et longitude sous [site], ou les heures du fichier de mesures
 dry-colder-than-air = le récipient indique { $below } K de moins que l’air le plus frais de la série : l’un des deux est dans une autre unité que celle indiquée
 dry-very-hot = le récipient indique { $highest } °C, plus que n’atteignent les cuiseurs faits maison (pratique courante) : le thermomètre est-il en °F ?
-dry-unit-remedy = indiquez vessel_temperature et ambient_temperature sous [units], "°F" ou "°C", comme chaque thermomètre l’affiche
+dry-unit-remedy = indiquer vessel_temperature et ambient_temperature sous [units], "°F" ou "°C", comme chaque thermomètre l’affiche
 dish-losses-differ = la perte par refroidissement, { $cooling } W/K, et celle du bilan thermique, { $balance } W/K, diffèrent de plus que leurs ± : le soleil a atteint la charge qui refroidissait, ou le vent était autre
-dish-losses-differ-remedy = ombragez toute l’ouverture et la marmite pendant qu’elle refroidit, et notez le vent dans les deux
+dish-losses-differ-remedy = mettre à l’ombre toute l’ouverture et la marmite pendant qu’elle refroidit, et noter le vent dans les deux
 box-plane-turned = les relevés du capteur à plat ont été ramenés vers le soleil par estimate = "from-horizontal" ; F1 et F2 sont définis pour eux tels quels
-box-plane-turned-remedy = faites une seconde campagne des mêmes fichiers de mesures sans estimate, avec plane = "horizontal"
+box-plane-turned-remedy = faire une seconde campagne des mêmes fichiers de mesures sans estimate, avec plane = "horizontal"
 notice-long-run-other = { $log } : les relevés s’étendent sur { $days } jours, une série se fait en un seul jour ; vérifiez les dates, ou indiquez start et end
 finding-no-water = aucune série de cette campagne ne chauffe de l’eau, il n’y a donc pas de résultat à calculer
 finding-no-water-remedy = chauffer une charge d’eau pesée pour obtenir un résultat ; les autres chiffres valent par eux-mêmes
