@@ -187,7 +187,7 @@ pub fn redrawn(change: impl FnOnce(&mut Content)) -> Vec<u8> {
 
 /// The glyphs of the rating on page one: the only text of its size.
 pub fn codes_of_number(content: &mut Content) -> &mut Vec<u8> {
-    let is_size = |operand: &Object| operand.as_float().is_ok_and(|size| size == 42.0);
+    let is_size = |operand: &Object| operand.as_float().is_ok_and(|size| size == 54.0);
     let at = content.operations.iter().position(|operation| {
         operation.operator == "Tf" && operation.operands.last().is_some_and(is_size)
     });
