@@ -60,9 +60,9 @@ pub fn largest_connected(count: usize, are_linked: impl Fn(usize, usize) -> bool
         is_seen[start] = true;
         let (mut reached, mut next) = (vec![start], 0);
         while let Some(&one) = reached.get(next) {
-            for other in 0..count {
-                if !is_seen[other] && are_linked(one, other) {
-                    is_seen[other] = true;
+            for (other, seen) in is_seen.iter_mut().enumerate() {
+                if !*seen && are_linked(one, other) {
+                    *seen = true;
                     reached.push(other);
                 }
             }

@@ -1823,7 +1823,7 @@ plan-gives = This day can give { $most ->
 plan-gives-by-heating = This day can give { $most ->
         [one] { $most } interval of { $minutes } min
        *[other] { $most } intervals of { $minutes } min
-    } at most; one heating of this load about { $heating }, then start again with fresh water.
+    } at most; one heating of this load gives about { $heating }, then start again with fresh water.
 
 ## Field sheet: before the first reading
 

@@ -1854,7 +1854,7 @@ plan-gives = Este dia pode dar no máximo { $most ->
 plan-gives-by-heating = Este dia pode dar no máximo { $most ->
         [one] { $most } intervalo de { $minutes } min
        *[other] { $most } intervalos de { $minutes } min
-    }; um aquecimento desta carga dura cerca de { $heating }, depois recomece com água nova.
+    }; um aquecimento desta carga dá cerca de { $heating }, depois recomece com água nova.
 
 ## Field sheet: before the first reading
 
