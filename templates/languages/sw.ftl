@@ -1481,14 +1481,14 @@ ranking-note-common = *: wastani wa mnururisho ulitofautiana, kwa hiyo tofauti n
 ranking-note-data = Kila jozi imo katika faili ya data.
 page-ranking-continued = inaendelea
 # Read out where a campaign has no bar.
-page-ranking-alone = imetofautishwa na nyingine zote
+page-ranking-alone = tofauti na zote
 # Read out to those who do not see the plot.
 ranking-alt = { $power } W, masafa ya 95 % { $range } W
 # What the marks of the plot mean.
 ranking-key-filled = Iliyojazwa: inakidhi.
 ranking-key-open = Wazi: elekezi tu.
 ranking-key-struck = Iliyokatwa kwa mstari: haiwezekani kifizikia, haina nafasi.
-ranking-key-arrow = Mshale: masafa ya 95 % yanaendelea nje ya mhimili.
+ranking-key-arrow = Mshale: masafa yanaendelea nje ya mhimili.
 # { $names }: campaigns, with ";" between them.
 ranking-left-out = Hakuna tathmini: { $names }.
 # { $level }: one of those that begin with ratings-; { $reasons }: some of the next, in two or

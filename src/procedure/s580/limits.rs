@@ -330,7 +330,7 @@ mod tests {
             let word = row.standing.word();
             assert_eq!(row.standing.describe().to_string(), word);
             let own = row.standing.describe_own().to_string();
-            assert_eq!(own, format!("own, for a {word}"));
+            assert_eq!(own, format!("own ({word})"));
         }
     }
 }

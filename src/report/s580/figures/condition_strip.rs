@@ -12,7 +12,7 @@ use crate::report::figures::labels::{Label, Labels, Spot};
 use crate::report::figures::style::{Area, GRID, INK, LIMIT, NOTE, fault, pt, stroke};
 
 /// From one lane to the next, points.
-pub const LANE_PT: f64 = 8.0;
+pub const LANE_PT: f64 = 7.5;
 /// Height of a mark, and the least of its width, points.
 const MARK_PT: f64 = 3.6;
 const NARROWEST_PT: f64 = 1.0;

@@ -6,7 +6,7 @@ use plotters::style::text_anchor::{HPos, VPos};
 
 use crate::error::Result;
 use crate::procedure::Assessment;
-use crate::report::figures::fit::fit_line;
+use crate::report::figures::fit::{fit_line, width_pt};
 use crate::report::figures::style::{
     Area, BAND, Canvas, GRID, INK, LIMIT, LINE, NOTE, SHADE, anchored, fault, pt, stroke, strong,
     text,
@@ -18,18 +18,18 @@ const ROW_PT: f64 = 15.2;
 const TALL_ROW_PT: f64 = 25.0;
 /// Width under which names stand above the tracks, points.
 const NARROW_PT: f64 = 400.0;
-/// Room for names, for what was seen and for counts, points.
-const NAMES_PT: f64 = 128.0;
+/// Most room for names; room for what was seen and for counts, points.
+const NAMES_PT: f64 = 176.0;
 const SEEN_PT: f64 = 92.0;
 const COUNT_PT: f64 = 40.0;
+/// Between a name and its track, points.
+const BESIDE_PT: f64 = 8.0;
 /// Heights within a row: of what is allowed, and of what was seen, points.
 const ALLOWED_PT: f64 = 6.4;
 const SEEN_HIGH_PT: f64 = 2.6;
 /// Sizes of type, points.
 const NAME_PT: f64 = 7.8;
-const LIMIT_PT: f64 = 6.4;
-/// A limit's on a narrow screen, points.
-const NARROW_LIMIT_PT: f64 = 7.0;
+const LIMIT_PT: f64 = 7.0;
 
 /// Draws a row a condition.
 ///
@@ -40,12 +40,14 @@ pub fn draw_condition_tracks(assessment: &Assessment, canvas: &Canvas<'_>) -> Re
     let is_narrow = canvas.width_pt < NARROW_PT;
     let row_pt = if is_narrow { TALL_ROW_PT } else { ROW_PT };
     let height_pt = row_pt * tracks.len() as f64 + 2.0;
+    let names = tracks.iter().map(|track| width_pt(&track.name, NAME_PT));
+    let names_pt = (names.fold(0.0, f64::max) + BESIDE_PT).min(NAMES_PT);
     canvas.draw(height_pt, |area| {
         for (index, track) in tracks.iter().enumerate() {
             let place = Place {
                 // A narrow row has its name above the track.
                 middle_pt: row_pt * (index + 1) as f64 - 5.0,
-                left_pt: if is_narrow { 2.0 } else { NAMES_PT },
+                left_pt: if is_narrow { 2.0 } else { names_pt },
                 right_pt: canvas.width_pt - SEEN_PT - COUNT_PT,
                 end_pt: canvas.width_pt,
                 is_narrow,
@@ -100,12 +102,7 @@ fn draw_track(area: &Area<'_>, track: &Track, place: &Place) -> Result<()> {
         ))
         .map_err(fault)?;
         let ink = if track.is_own { LIMIT } else { NOTE };
-        let size_pt = if place.is_narrow {
-            NARROW_LIMIT_PT
-        } else {
-            LIMIT_PT
-        };
-        let style = anchored(text(size_pt, &ink), HPos::Center, VPos::Bottom);
+        let style = anchored(text(LIMIT_PT, &ink), HPos::Center, VPos::Bottom);
         let above = pt(place.middle_pt - ALLOWED_PT / 2.0 - 0.4);
         area.draw(&Text::new(said.as_str(), (at, above), style))
             .map_err(fault)?;
@@ -127,7 +124,7 @@ fn write_words(area: &Area<'_>, track: &Track, place: &Place) -> Result<()> {
     let room_pt = if place.is_narrow {
         place.end_pt - 2.0
     } else {
-        NAMES_PT - 8.0
+        place.left_pt - BESIDE_PT
     };
     let size_pt = fit_line(&track.name, NAME_PT, room_pt);
     let style = anchored(text(size_pt, &INK), HPos::Left, vertical);
