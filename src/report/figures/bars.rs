@@ -68,9 +68,10 @@ pub fn draw_bars(panels: &[Bars], steps: &[String], canvas: &Canvas<'_>) -> Resu
 fn draw_panel(area: &Area<'_>, panel: &Bars, steps: &[String], words: &Words) -> Result<()> {
     let width_pt = points(area.dim_in_pixel().0);
     let (name, chart) = area.split_vertically(pt(NAME_PT));
-    let fitted = STRONG_PT.min(STRONG_PT * width_pt / strong_width_pt(&panel.name, STRONG_PT));
+    let fitted =
+        STRONG_PT.min(STRONG_PT * (width_pt - 1.0) / strong_width_pt(&panel.name, STRONG_PT));
     let style = anchored(strong(fitted, &INK), HPos::Left, VPos::Top);
-    name.draw(&Text::new(panel.name.as_str(), (0, pt(1.0)), style))
+    name.draw(&Text::new(panel.name.as_str(), (pt(1.0), pt(1.0)), style))
         .map_err(fault)?;
     let top = panel.values.iter().map(|value| value.highest);
     let top = top.fold(0.0, f64::max).max(f64::MIN_POSITIVE) * (1.0 + HEADROOM);
