@@ -38,8 +38,8 @@ impl Shared {
         width_pt: f64,
     ) -> Shared {
         Shared {
-            x: Scale::tight(x, width_pt - LEFT_PT, X_APART_PT),
-            y: Scale::tight(y, HEIGHT_PT - BELOW_PT, Y_APART_PT),
+            x: Scale::roomy(x, width_pt - LEFT_PT, X_APART_PT),
+            y: Scale::roomy(y, HEIGHT_PT - BELOW_PT, Y_APART_PT),
         }
     }
 }

@@ -39,7 +39,7 @@ pub struct Scale {
 }
 
 impl Scale {
-    /// An axis that begins at zero, or below where values do, and holds all of them; for a width
+    /// An axis that begins at zero, or below where values do, and ends where they do; for a width
     /// in points. Its steps are 1, 2 or 5 of a decimal place.
     pub fn new(values: impl Iterator<Item = f64>, width_pt: f64) -> Scale {
         let (low, high) = values.fold((0.0_f64, 0.0_f64), |(low, high), value| {
@@ -49,19 +49,18 @@ impl Scale {
         let labels = (width_pt / LABEL_STEP_PT).floor().max(1.0);
         let step = nice(span / labels);
         Scale {
-            low: (low / step).floor() * step,
-            high: (high / step).ceil().max(1.0) * step,
+            low,
+            high: if high > low { high } else { step },
             step,
             end_pt: END_PT,
         }
     }
 
-    /// The same, ending where the values do, with labels at least so many points apart.
-    pub fn tight(values: impl Iterator<Item = f64> + Clone, width_pt: f64, apart_pt: f64) -> Scale {
-        let high = values.clone().fold(0.0_f64, f64::max);
+    /// The same, with labels at least so many points apart, and some room above.
+    pub fn roomy(values: impl Iterator<Item = f64>, width_pt: f64, apart_pt: f64) -> Scale {
         let scale = Scale::new(values, width_pt * LABEL_STEP_PT / apart_pt);
         Scale {
-            high: (high + 0.04 * (high - scale.low)).min(scale.high),
+            high: scale.high + 0.04 * (scale.high - scale.low),
             ..scale
         }
     }
@@ -87,8 +86,9 @@ impl Scale {
         let Scale {
             low, high, step, ..
         } = *self;
-        let count = ((high - low) / step * 1.000_001).floor() as usize;
-        (0..=count).map(move |index| low + step * index as f64)
+        let first = (low / step - 1e-6).ceil() as i64;
+        let last = (high / step + 1e-6).floor() as i64;
+        (first..=last).map(move |index| step * index as f64)
     }
 
     /// Decimals of its labels.
@@ -269,13 +269,10 @@ mod tests {
     #[test]
     fn an_axis_holds_its_values_in_steps_of_one_two_or_five() {
         let scale = Scale::new([60.0, 161.0, 175.0].into_iter(), 190.0);
-        assert_eq!(
-            scale.steps().collect::<Vec<_>>(),
-            [0.0, 50.0, 100.0, 150.0, 200.0]
-        );
+        assert_eq!(scale.steps().collect::<Vec<_>>(), [0.0, 50.0, 100.0, 150.0]);
         let below = Scale::new([-16.0, 67.0].into_iter(), 190.0);
-        assert_eq!(below.steps().next(), Some(-20.0));
-        assert_eq!(below.steps().last(), Some(80.0));
+        assert_eq!((below.start(), below.end()), (-16.0, 67.0));
+        assert_eq!(below.steps().collect::<Vec<_>>(), [0.0, 20.0, 40.0, 60.0]);
         let none = Scale::new(std::iter::empty(), 190.0);
         assert!(none.steps().count() >= 2);
     }
