@@ -206,6 +206,8 @@ power-line-estimated = Irradiance estimated: { $text }
 no-line-facts = { counted-used } and { $aside } set aside; no line can be fitted
 no-line-alt = Scatter plot of standardised cooking power against temperature difference: { $facts }.
 page-findings = Shortcomings, and how to remedy them
+# Below those that page one has room for.
+page-findings-next = All shortcomings, and how to remedy them, are on the next page.
 conditions-title = Conditions: allowed (shaded), observed in the used intervals (bar and numbers), intervals set aside (right)
 conditions-track = { $name }: { $observed }, { $count } set aside
 brief-irradiance = Irradiance

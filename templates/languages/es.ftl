@@ -208,6 +208,8 @@ power-line-estimated = Irradiancia estimada: { $text }
 no-line-facts = { counted-used }, descartados: { $aside }; no se puede ajustar ninguna recta
 no-line-alt = Diagrama de dispersión de la potencia de cocción normalizada frente a la diferencia de temperatura: { $facts }.
 page-findings = Deficiencias y cómo corregirlas
+# Below those that page one has room for.
+page-findings-next = Todas las deficiencias, y cómo corregirlas, están en la página siguiente.
 conditions-title = Condiciones: admitido (sombreado), observado en los intervalos usados (barra y números), intervalos descartados (derecha)
 conditions-track = { $name }: { $observed }; descartados: { $count }
 brief-irradiance = Irradiancia

@@ -219,6 +219,8 @@ power-line-estimated = Irradiance estimée : { $text }
 no-line-facts = { counted-used }, écartés : { $aside } ; aucune droite ne peut être ajustée
 no-line-alt = Nuage de points de la puissance de cuisson normalisée selon l’écart de température : { $facts }.
 page-findings = Écarts constatés et corrections
+# Below those that page one has room for.
+page-findings-next = Tous les écarts constatés et leurs corrections sont à la page suivante.
 conditions-title = Conditions : permises (fond ombré), observées dans les intervalles retenus (barre et valeurs), intervalles écartés (à droite)
 conditions-track = { $name } : { $observed }, écartés : { $count }
 # As in English

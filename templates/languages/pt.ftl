@@ -210,6 +210,8 @@ power-line-estimated = Irradiância estimada: { $text }
 no-line-facts = { counted-used }, descartados: { $aside }; não se pode ajustar uma reta
 no-line-alt = Gráfico de pontos da potência de cozimento padronizada em função da diferença de temperatura: { $facts }.
 page-findings = Deficiências, e como corrigi-las
+# Below those that page one has room for.
+page-findings-next = Todas as deficiências, e como corrigi-las, estão na página seguinte.
 conditions-title = Condições: permitido (sombreado), observado nos intervalos usados (barra e números), intervalos descartados (à direita)
 conditions-track = { $name }: { $observed }; descartados: { $count }
 brief-irradiance = Irradiância

@@ -207,6 +207,8 @@ power-line-estimated = Mnururisho umekadiriwa: { $text }
 no-line-facts = Hakuna mstari unaoweza kuchorwa: { counted-used }, na { $aside } vilivyowekwa kando
 no-line-alt = Mchoro wa nukta wa nguvu sanifu ya kupikia dhidi ya tofauti ya halijoto: { $facts }.
 page-findings = Kasoro, na jinsi ya kuzirekebisha
+# Below those that page one has room for.
+page-findings-next = Kasoro zote, na jinsi ya kuzirekebisha, ziko kwenye ukurasa unaofuata.
 conditions-title = Masharti: yanayoruhusiwa (kivuli), yaliyoonekana katika vipindi vilivyotumika (pau na namba), vipindi vilivyowekwa kando (kulia)
 conditions-track = { $name }: { $observed }, kando: { $count }
 brief-irradiance = Mnururisho (irradiance)

@@ -26,6 +26,29 @@ pub enum FindingCode {
 }
 
 impl FindingCode {
+    /// Its place among those of one level, the gravest first: the number cannot be, is none, has
+    /// not the irradiance that it needs; then what more of the same does not mend, then the rest.
+    pub fn place(self) -> u8 {
+        match self {
+            FindingCode::ImpossibleGain => 0,
+            FindingCode::NoRating | FindingCode::LineNotFalling | FindingCode::NoUsefulHeat => 1,
+            FindingCode::IrradianceEstimated
+            | FindingCode::IrradianceNotNormal
+            | FindingCode::IrradiancePlaneNotStated => 2,
+            FindingCode::LoadOff
+            | FindingCode::WindNotMeasured
+            | FindingCode::WindEstimated
+            | FindingCode::RequirementRelaxed
+            | FindingCode::RecommendationRelaxed
+            | FindingCode::LimitTightened => 3,
+            FindingCode::TooFewIntervals
+            | FindingCode::TooFewDays
+            | FindingCode::RSquaredLow
+            | FindingCode::Extrapolated
+            | FindingCode::ExcludedByTester => 4,
+        }
+    }
+
     /// The code in files.
     pub fn code(self) -> &'static str {
         match self {

@@ -102,10 +102,10 @@ pub fn headline(assessment: &Assessment, sections: &Sections, words: &Words) -> 
     }
 }
 
-/// The findings by what they allow, the gravest first; of equals, in their order.
+/// The findings by what they allow, the gravest first.
 fn gravest_first(findings: &[S580Finding]) -> impl Iterator<Item = &S580Finding> {
     let mut sorted: Vec<&S580Finding> = findings.iter().collect();
-    sorted.sort_by_key(|finding| Reverse(finding.level));
+    sorted.sort_by_key(|finding| (Reverse(finding.level), finding.code.place()));
     sorted.into_iter()
 }
 
