@@ -6,7 +6,7 @@ use std::sync::{LazyLock, Mutex};
 
 use jiff::Timestamp;
 use lopdf::content::Content;
-use lopdf::{Dictionary, Document, Object, ObjectId, Stream};
+use lopdf::{Dictionary, Document, Object, ObjectId, Stream, StringFormat};
 use simmerline::assess_reaching;
 use simmerline::campaign::Reach;
 use simmerline::error::Result;
@@ -195,6 +195,12 @@ pub fn codes_of_number(content: &mut Content) -> &mut Vec<u8> {
         .iter_mut()
         .find(|operation| matches!(operation.operator.as_str(), "Tj" | "TJ"))
         .unwrap();
+    // Between two glyphs stands by how much they are drawn together.
+    if let Object::Array(items) = &shown.operands[0] {
+        let glyphs = items.iter().filter_map(|item| item.as_str().ok());
+        let all = glyphs.flatten().copied().collect();
+        shown.operands[0] = Object::Array(vec![Object::String(all, StringFormat::Literal)]);
+    }
     let string = match &mut shown.operands[0] {
         Object::Array(items) => &mut items[0],
         string => string,
