@@ -33,8 +33,7 @@ Exit codes:
   8  another version made it: its rating, line and intervals agree, the rest only that version can hold
 Of several files, the gravest: 1, 6, 3, 8, 7.";
 
-const VERIFY_CODE: &str = "\
-  6  a report does not agree with the data that it carries (verify)
+const VERIFY_CODE: &str = "  6  a report does not agree with the data that it carries (verify)
   7  its content agrees, but another program saved it again (verify)
   8  another version made it; its rating, line and intervals agree (verify)";
 

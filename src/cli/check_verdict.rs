@@ -66,7 +66,12 @@ pub fn next_step(assessment: &Assessment, folder: &Path) -> Phrase {
     };
     match (conformity.level, &conformity.missing) {
         (Level::Indicative | Level::NoRating, Some(missing)) => {
-            match findings.iter().find(|found| is_of_setup(found.code)) {
+            let has_irradiance = assessment.tested.has_irradiance();
+            let first = findings
+                .iter()
+                .filter(|found| is_of_setup(found.code, has_irradiance))
+                .min_by_key(|found| found.code.place());
+            match first {
                 Some(found) => {
                     message!("check-next-then", remedy = &found.remedy, missing = missing).into()
                 }
@@ -82,14 +87,18 @@ pub fn next_step(assessment: &Assessment, folder: &Path) -> Phrase {
 
 /// Whether what was found holds for every further interval too, unless something is set up
 /// otherwise before.
-fn is_of_setup(code: FindingCode) -> bool {
-    matches!(
-        code,
-        FindingCode::IrradianceNotNormal
-            | FindingCode::IrradiancePlaneNotStated
-            | FindingCode::LoadOff
-            | FindingCode::WindNotMeasured
-    )
+fn is_of_setup(code: FindingCode, has_irradiance: bool) -> bool {
+    match code {
+        FindingCode::NoRating => !has_irradiance,
+        FindingCode::ImpossibleGain
+        | FindingCode::LineNotFalling
+        | FindingCode::NoUsefulHeat
+        | FindingCode::IrradianceNotNormal
+        | FindingCode::IrradiancePlaneNotStated
+        | FindingCode::LoadOff
+        | FindingCode::WindNotMeasured => true,
+        _ => false,
+    }
 }
 
 fn report(folder: &Path) -> Phrase {

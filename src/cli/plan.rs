@@ -193,7 +193,10 @@ fn add_expected(lines: &mut Lines, plan: &Plan, words: &Words) {
     let heads = [
         message!("sheet-clock"),
         message!("sheet-water", unit = unit),
-        message!("plan-range", unit = unit),
+        match plan.is_of_one_day {
+            true => message!("plan-range-one-day", unit = unit),
+            false => message!("plan-range", unit = unit),
+        },
         message!("plan-power"),
     ]
     .map(|head| words.say(head));

@@ -96,7 +96,7 @@ impl CampaignRow {
 }
 
 /// What a reader of the number alone would not see: an estimate, a sensor that lies flat, a
-/// single day.
+/// single day, an extrapolation.
 pub fn caveats(assessment: &Assessment) -> Vec<Message> {
     let s580 = &assessment.s580;
     let findings = &s580.conformity.findings;
@@ -115,6 +115,9 @@ pub fn caveats(assessment: &Assessment) -> Vec<Message> {
     }
     if is_of_one_day && !s580.is_not_valid() {
         caveats.push(message!("terminal-one-day"));
+    }
+    if is_found(FindingCode::Extrapolated) && !s580.is_not_valid() {
+        caveats.push(message!("terminal-extrapolated"));
     }
     caveats
 }

@@ -54,6 +54,8 @@ pub struct Plan {
     pub expected: Option<Expected>,
     /// Rated so far: Ps(50) and its expanded uncertainty, W.
     pub rated_w: Option<(f64, f64)>,
+    /// Whether it rests on one day, so that its ± says nothing of other days.
+    pub is_of_one_day: bool,
 }
 
 /// The kind of run to plan where nobody says: that of all runs so far, else water.
@@ -126,6 +128,7 @@ pub fn plan(
         expected: of_water.and_then(|rated| expect(rated, load_kg, start_k, &times_us)),
         rated_w: uncertainty
             .map(|uncertainty| (uncertainty.budget.value, uncertainty.half_width_w())),
+        is_of_one_day: uncertainty.is_some_and(|uncertainty| uncertainty.is_of_one_day()),
         date,
         kind,
         limits,

@@ -8,10 +8,10 @@ pub enum Level {
     Conforms,
     ConformsWithNotes,
     Indicative,
-    /// The numbers contradict physics.
-    NotValid,
     /// There is no number.
     NoRating,
+    /// The readings contradict physics, whether there is a number or not.
+    NotValid,
 }
 
 impl Level {
@@ -20,8 +20,8 @@ impl Level {
         Level::Conforms,
         Level::ConformsWithNotes,
         Level::Indicative,
-        Level::NotValid,
         Level::NoRating,
+        Level::NotValid,
     ];
 
     /// The code in files.

@@ -115,7 +115,8 @@ headline-conforms-with-notes = By ASAE { $procedure }, limits in section { $sect
 headline-conforms-rests-on = Not verified by anyone: the limits, set down from memory of the standard, and the position of the sensors, which is the tester’s statement.
 headline-indicative = Does not conform to ASAE { $procedure }: see the shortcomings below
 headline-indicative-missing = Does not conform to ASAE { $procedure }; still missing: { $missing }
-headline-not-valid = The water gained more heat than the sunlight that fell on the cooker. Check the intercept area, the load and the units.
+headline-indicative-missing-too = Does not conform to ASAE { $procedure }: see the shortcomings. Also missing: { $missing }
+headline-not-valid = By these readings the water gained more heat than the sunlight that fell on the cooker. Check the intercept area, the load and the units.
 headline-no-rating-missing = Not rated by ASAE { $procedure }; still missing: { $missing }
 headline-without-rating = Not rated by ASAE { $procedure }: see the shortcomings below
 headline-counts = { counted-used } ({ $least_intervals } required) · { counted-days } ({ $least_days }) · R² { $r_squared } ({ $least_r_squared })
@@ -151,18 +152,18 @@ fact-delivers = It delivers
 fact-took-up = { $power } ± { $half_width } W to water 50 K above the air in the { $irradiance } W/m² of the test
 fact-took-up-estimated = { $power } ± { $half_width } W to water 50 K above the air in sunlight estimated at { $irradiance } W/m²
 fact-lost = no heat: water 50 K above the air lost { $power } ± { $half_width } W in the { $irradiance } W/m² of the test
-fact-scaled = { $power } ± { $half_width } W in 700 W/m² by the heat balance (section { $section })
+fact-scaled = in 700 W/m² { $power } ± { $half_width } W by the heat balance, which scales the gain and not the loss (section { $section })
 fact-scaled-loses = a loss of { $power } ± { $half_width } W in 700 W/m² by the heat balance (section { $section })
 fact-good = How good
-fact-per-area = { $power } ± { $half_width } W for each m² of intercept area, { $percent } % of 700 W/m²; published, by other methods: { $range } W/m² (see { summary-title })
+fact-per-area = { $power } ± { $half_width } W for each m² of intercept area, { $percent } % of 700 W/m². Published of other cookers, by other methods, so for the order of magnitude only: { $range } W/m² (see { summary-title }).
 fact-kitchen = In the kitchen
 fact-heats = { $amount } of water { $journey } in about { $time }, in { $irradiance } W/m²
 fact-may-not-heat = water may not get { $journey } in { $irradiance } W/m²
 fact-does-not-heat = water does not get { $journey } in { $irradiance } W/m²
 fact-dry = Empty vessel
 fact-sure = How sure
-fact-parts = of the square of the ±, { $scatter } % is scatter and days, { $instruments } % instruments (section { $section }).
-fact-parts-assumed = of the square of the ±, { $scatter } % is scatter and days, { $instruments } % instruments, some assumed (section { $section }).
+fact-parts = Instruments are { $instruments } % of its square (section { $section }).
+fact-parts-assumed = Instruments, some of them assumed, are { $instruments } % of its square (section { $section }).
 fact-drawn-wider = The interval is the wider of budget and Monte Carlo.
 fact-drawn-unsettled = The Monte Carlo draws had not settled when they stopped.
 
@@ -193,21 +194,28 @@ figure-title-falling-estimated = Standardised cooking power by estimated irradia
 figure-title-rising = Standardised cooking power does not fall as the water warms: { $equation }, R² { $r_squared }
 figure-title-rising-estimated = Standardised cooking power by estimated irradiance does not fall as the water warms: { $equation }, R² { $r_squared }
 figure-title-no-line = No line can be fitted
+figure-title-not-valid = Standardised cooking power as the readings give it; not valid, so no line is drawn
 # In the figure of page one, beside what they name.
 figure-used = { counted-used }
 figure-aside = { $count } set aside
 figure-aside-most = most often: { $reason } ({ $count })
 figure-band-dark = dark: scatter and days
 figure-band-light = light: with the instruments (95 %)
+# Where no other day tells how days differ.
+figure-band-dark-one-day = dark: scatter of the one day
+figure-band-light-one-day = light: with the instruments; not 95 %
 # Read out to those who do not see the figure.
 power-line-caption = { $facts }.
 power-line-alt = Scatter plot of standardised cooking power in watts against the temperature difference between water and ambient in kelvin. { $facts }; { $aside } set aside. The line reads { $power } watts at 50 kelvin.
 power-line-estimated = Irradiance estimated: { $text }
 no-line-facts = { counted-used } and { $aside } set aside; no line can be fitted
+not-valid-facts = { counted-used } and { $aside } set aside; not valid, so no line is drawn
 no-line-alt = Scatter plot of standardised cooking power against temperature difference: { $facts }.
 page-findings = Shortcomings, and how to remedy them
 # Below those that page one has room for.
 page-findings-next = All shortcomings, and how to remedy them, are on the next page.
+# Where the rating conforms with notes.
+page-findings-notes = Notes, and what would remove them
 conditions-title = Conditions: allowed (shaded), observed in the used intervals (bar and numbers), intervals set aside (right)
 conditions-track = { $name }: { $observed }, { $count } set aside
 brief-irradiance = Irradiance
@@ -245,7 +253,7 @@ finding-r-squared-low-own = R² is { $r_squared }, below the campaign’s own li
 finding-r-squared-low-remedy = steadier aiming, clearer sky and less wind; a sensor that does not touch the pot
 # Of a line that its points fit well.
 finding-r-squared-low-remedy-flat = R² is low because the power hardly falls with temperature, not because the points scatter, and the ± says how sure the figure is; a wider range of water temperature raises R²
-finding-line-not-falling = the power does not fall as the water gets hotter, which no real cooker does
+finding-line-not-falling = the power does not fall as the water gets hotter, though hotter water loses more heat
 finding-line-not-falling-remedy = check that the water temperature is that of the water, and cover a wider range of temperatures
 finding-no-useful-heat = the line reads { $power } W at { $difference } K: there the water loses heat
 finding-no-useful-heat-remedy = check that the readings are of water being heated, with the cooker aimed
@@ -271,6 +279,8 @@ finding-irradiance-plane-not-stated = the plane of the irradiance sensor is not 
 finding-irradiance-plane-not-stated-remedy = say under [instruments.irradiance] how the sensor was held: plane = "normal" if it faced the sun, plane = "horizontal" if it lay flat
 finding-impossible-gain = { counted-used } gained more heat than the sunlight intercepted; the first took { $power } W from { $sunlight } W
 finding-impossible-gain-remedy = check the mass of water, the intercept area, and the units of temperature and irradiance
+finding-gain-beyond = { counted-used } gained more heat than the irradiance accounts for; the first took { $power } W from { $sunlight } W
+finding-gain-beyond-remedy = check the mass of water, the intercept area and the units, and measure irradiance with a sensor that faces the sun
 # { $limits }: a list of finding-own-limit.
 finding-requirement-relaxed = own limits looser than a requirement: { $limits }
 finding-recommendation-relaxed = own limits looser than a recommendation: { $limits }
@@ -1733,6 +1743,7 @@ plan-azimuth = azimuth, °
 plan-normal = normal, W/m²
 plan-horizontal = horizontal, W/m²
 plan-range = 95 %, { $unit }
+plan-range-one-day = range, { $unit }
 plan-power = power, W
 plan-not-rated = planned as for a first day, since the logs cannot be rated yet
 weekday-1 = Monday
@@ -1882,7 +1893,10 @@ wind-sign-6 = large branches move
 wind-sign-7 = whole trees move
 wind-sign-8 = twigs break off
 # What the column of expected temperatures rests on. { $start }, { $air }: temperatures.
-plan-expected = Expected of the cooker as rated so far, Ps(50) = { $power } W ± { $expanded } W (95 %): { $load } heated from { $start } under a clear sky, in air of { $air } as in its tests; with its 95 % range. Water well below that speaks of haze, wind, a wrong aim or a loose lid.
+# { $spread }: "95 %", or plan-spread-one-day.
+plan-expected = Expected of the cooker as rated so far, Ps(50) = { $power } W ± { $expanded } W ({ $spread }): { $load } heated from { $start } under a clear sky, in air of { $air } as in its tests; with its range. Water well below that speaks of haze, wind, a wrong aim or a loose lid.
+plan-spread = 95 %
+plan-spread-one-day = one day only: no 95 %
 # The models behind the numbers.
 plan-models = Clear sky after Ineichen and Perez 2002 for { $elevation } m, Linke turbidity { $turbidity } (usual for a clear sky); haze and dust give less. Sun after NREL/TP-560-34302; a level horizon.
 plan-models-stated = Clear sky after Ineichen and Perez 2002 for { $elevation } m, Linke turbidity { $turbidity } (as stated); haze and dust give less. Sun after NREL/TP-560-34302; a level horizon.
@@ -2212,6 +2226,7 @@ terminal-invented = { $title } (invented)
 terminal-horizontal = horizontal sensor
 terminal-plane-not-stated = plane of the sensor not stated
 terminal-one-day = one day only: ± is no 95 %
+terminal-extrapolated = extrapolated to 50 K
 # Of several campaigns that share a note; { $names }: their names.
 terminal-campaigns = { $count } campaigns ({ $names })
 terminal-more = { $count } more

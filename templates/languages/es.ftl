@@ -110,7 +110,8 @@ headline-conforms-with-notes = Según ASAE { $procedure }; límites en la secci�
 headline-conforms-rests-on = Sin verificar por nadie: los límites, transcritos de memoria de la norma, y la posición de los sensores, que es declaración del operador.
 headline-indicative = No cumple ASAE { $procedure }: véanse las deficiencias abajo
 headline-indicative-missing = No cumple ASAE { $procedure }; aún faltan: { $missing }
-headline-not-valid = El agua ganó más calor que la energía solar que incidió en la cocina. Compruebe el área de captación, la carga y las unidades.
+headline-indicative-missing-too = No cumple ASAE { $procedure }: véanse las deficiencias. Además faltan: { $missing }
+headline-not-valid = Según estas lecturas, el agua ganó más calor que la energía solar que incidió en la cocina. Compruebe el área de captación, la carga y las unidades.
 headline-no-rating-missing = Sin resultado según ASAE { $procedure }; aún faltan: { $missing }
 headline-without-rating = Sin resultado según ASAE { $procedure }: véanse las deficiencias abajo
 headline-counts = { counted-used } ({ $least_intervals } exigidos) · { counted-days } ({ $least_days }) · R² { $r_squared } ({ $least_r_squared })
@@ -148,18 +149,18 @@ fact-delivers = Entrega
 fact-took-up = { $power } ± { $half_width } W al agua 50 K por encima del aire, con los { $irradiance } W/m² del ensayo
 fact-took-up-estimated = { $power } ± { $half_width } W al agua 50 K por encima del aire, con irradiancia estimada en { $irradiance } W/m²
 fact-lost = nada de calor: el agua 50 K por encima del aire perdía { $power } ± { $half_width } W con los { $irradiance } W/m² del ensayo
-fact-scaled = { $power } ± { $half_width } W con 700 W/m² según el balance térmico (sección { $section })
+fact-scaled = con 700 W/m², { $power } ± { $half_width } W según el balance térmico, que escala la ganancia y no la pérdida (sección { $section })
 fact-scaled-loses = una pérdida de { $power } ± { $half_width } W con 700 W/m² según el balance térmico (sección { $section })
 fact-good = Rendimiento
-fact-per-area = { $power } ± { $half_width } W por m² de área de captación, el { $percent } % de 700 W/m²; publicado, con otros métodos: { $range } W/m² (véase «{ summary-title }»)
+fact-per-area = { $power } ± { $half_width } W por m² de área de captación, el { $percent } % de 700 W/m². Publicado de otras cocinas, con otros métodos, solo como orden de magnitud: { $range } W/m² (véase «{ summary-title }»).
 fact-kitchen = Al cocinar
 fact-heats = { $amount } de agua { $journey } en aproximadamente { $time }, con { $irradiance } W/m²
 fact-may-not-heat = puede que el agua no pase { $journey } con { $irradiance } W/m²
 fact-does-not-heat = el agua no pasa { $journey } con { $irradiance } W/m²
 fact-dry = Recipiente vacío
 fact-sure = Incertidumbre
-fact-parts = del cuadrado del ±, el { $scatter } % es dispersión y días, y el { $instruments } %, instrumentos (sección { $section }).
-fact-parts-assumed = del cuadrado del ±, el { $scatter } % es dispersión y días, y el { $instruments } %, instrumentos, algunos supuestos (sección { $section }).
+fact-parts = Los instrumentos son el { $instruments } % de su cuadrado (sección { $section }).
+fact-parts-assumed = Los instrumentos, algunos supuestos, son el { $instruments } % de su cuadrado (sección { $section }).
 fact-drawn-wider = El intervalo es el más amplio de los del balance y Monte Carlo.
 fact-drawn-unsettled = Las simulaciones de Monte Carlo terminaron sin haberse estabilizado.
 
@@ -193,6 +194,7 @@ figure-title-falling-estimated = La potencia de cocción normalizada con irradia
 figure-title-rising = La potencia de cocción normalizada no baja al calentarse el agua: { $equation }, R² { $r_squared }
 figure-title-rising-estimated = La potencia de cocción normalizada con irradiancia estimada no baja al calentarse el agua: { $equation }, R² { $r_squared }
 figure-title-no-line = No se puede ajustar ninguna recta
+figure-title-not-valid = Potencia de cocción normalizada según las lecturas; no válida, por lo que no se traza ninguna recta
 # In the figure of page one, beside what they name.
 # As in English
 figure-used = { counted-used }
@@ -200,16 +202,22 @@ figure-aside = descartados: { $count }
 figure-aside-most = sobre todo: { $reason } ({ $count })
 figure-band-dark = oscuro: dispersión y días
 figure-band-light = claro: con los instrumentos (95 %)
+# Where no other day tells how days differ.
+figure-band-dark-one-day = oscuro: dispersión del único día
+figure-band-light-one-day = claro: con los instrumentos; no es el 95 %
 # Read out to those who do not see the figure.
 # As in English
 power-line-caption = { $facts }.
 power-line-alt = Diagrama de dispersión de la potencia de cocción normalizada en vatios frente a la diferencia de temperatura entre agua y ambiente en kelvin. { $facts }; descartados: { $aside }. La recta indica { $power } vatios a 50 kelvin.
 power-line-estimated = Irradiancia estimada: { $text }
 no-line-facts = { counted-used }, descartados: { $aside }; no se puede ajustar ninguna recta
+not-valid-facts = { counted-used }, descartados: { $aside }; no válida, por lo que no se traza ninguna recta
 no-line-alt = Diagrama de dispersión de la potencia de cocción normalizada frente a la diferencia de temperatura: { $facts }.
 page-findings = Deficiencias y cómo corregirlas
 # Below those that page one has room for.
 page-findings-next = Todas las deficiencias, y cómo corregirlas, están en la página siguiente.
+# Where the rating conforms with notes.
+page-findings-notes = Notas, y qué las eliminaría
 conditions-title = Condiciones: admitido (sombreado), observado en los intervalos usados (barra y números), intervalos descartados (derecha)
 conditions-track = { $name }: { $observed }; descartados: { $count }
 brief-irradiance = Irradiancia
@@ -247,7 +255,7 @@ finding-r-squared-low-own = R² es { $r_squared }, por debajo del límite propio
 finding-r-squared-low-remedy = orientación más constante, cielo más despejado y menos viento; un sensor que no toque la olla
 # De una recta a la que sus puntos se ajustan bien.
 finding-r-squared-low-remedy-flat = R² es bajo porque la potencia apenas baja con la temperatura, no porque los puntos se dispersen, y el ± dice cuán seguro es el valor; un rango más amplio de temperatura del agua eleva R²
-finding-line-not-falling = la potencia no disminuye al calentarse el agua, cosa que no hace ninguna cocina real
+finding-line-not-falling = la potencia no disminuye al calentarse el agua, aunque el agua más caliente pierde más calor
 finding-line-not-falling-remedy = compruebe que la temperatura medida es la del agua, y abarque un rango más amplio de temperaturas
 finding-no-useful-heat = según la recta, la potencia a { $difference } K es de { $power } W: ahí el agua pierde calor
 finding-no-useful-heat-remedy = compruebe que las lecturas son de agua que se está calentando, con la cocina orientada
@@ -274,6 +282,8 @@ finding-irradiance-plane-not-stated = el plano del sensor de irradiancia está s
 finding-irradiance-plane-not-stated-remedy = indique bajo [instruments.irradiance] cómo estaba puesto el sensor: plane = "normal" si estaba orientado al sol, plane = "horizontal" si estaba en horizontal
 finding-impossible-gain = { counted-used } con más calor ganado que energía solar captada; el primero absorbió { $power } W de { $sunlight } W
 finding-impossible-gain-remedy = compruebe la masa de agua, el área de captación y las unidades de temperatura e irradiancia
+finding-gain-beyond = { counted-used } con más calor ganado que el que explica la irradiancia; el primero absorbió { $power } W de { $sunlight } W
+finding-gain-beyond-remedy = compruebe la masa de agua, el área de captación y las unidades, y mida la irradiancia con un sensor orientado al sol
 # { $limits }: a list of finding-own-limit.
 finding-requirement-relaxed = límites propios más laxos que un requisito: { $limits }
 finding-recommendation-relaxed = límites propios más laxos que una recomendación: { $limits }
@@ -1768,6 +1778,7 @@ plan-normal = normal, W/m²
 plan-horizontal = horizontal, W/m²
 # As in English
 plan-range = 95 %, { $unit }
+plan-range-one-day = intervalo, { $unit }
 plan-power = potencia, W
 plan-not-rated = planificado como para un primer día, porque los registros aún no dan un resultado
 weekday-1 = lunes
@@ -1920,7 +1931,11 @@ wind-sign-6 = se mueven las ramas grandes
 wind-sign-7 = se mueven árboles enteros
 wind-sign-8 = se rompen ramitas
 # What the column of expected temperatures rests on. { $start }, { $air }: temperatures.
-plan-expected = Lo que se espera de la cocina según su resultado hasta ahora, Ps(50) = { $power } W ± { $expanded } W (95 %): { $load } calentados desde { $start } con cielo despejado y aire a { $air }, como en sus ensayos; con su intervalo del 95 %. Un agua muy por debajo de eso indica bruma, viento, mala orientación o una tapa suelta.
+# { $spread }: "95 %", or plan-spread-one-day.
+plan-expected = Lo que se espera de la cocina según su resultado hasta ahora, Ps(50) = { $power } W ± { $expanded } W ({ $spread }): { $load } calentados desde { $start } con cielo despejado y aire a { $air }, como en sus ensayos; con su intervalo. Un agua muy por debajo de eso indica bruma, viento, mala orientación o una tapa suelta.
+# As in English
+plan-spread = 95 %
+plan-spread-one-day = un solo día: no es el 95 %
 # The models behind the numbers.
 plan-models = Cielo despejado según Ineichen y Perez 2002 para { $elevation } m, turbidez de Linke { $turbidity } (habitual con cielo despejado); la bruma y el polvo dan menos. Sol según NREL/TP-560-34302; horizonte plano.
 plan-models-stated = Cielo despejado según Ineichen y Perez 2002 para { $elevation } m, turbidez de Linke { $turbidity } (la indicada); la bruma y el polvo dan menos. Sol según NREL/TP-560-34302; horizonte plano.
@@ -2257,6 +2272,7 @@ terminal-invented = { $title } (inventado)
 terminal-horizontal = sensor horizontal
 terminal-plane-not-stated = plano del sensor sin indicar
 terminal-one-day = un solo día: ± no es del 95 %
+terminal-extrapolated = extrapolado a 50 K
 # Of several campaigns that share a note; { $names }: their names.
 terminal-campaigns = { $count } campañas ({ $names })
 terminal-more = { $count } más

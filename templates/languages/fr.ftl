@@ -119,10 +119,11 @@ level-no-rating = Sans résultat
 headline-conforms = Selon ASAE { $procedure }, limites à la section { $section }.
 headline-conforms-with-notes = Selon ASAE { $procedure }, limites à la section { $section } ; les remarques sont ci-dessous.
 # Sous l’une ou l’autre des deux : sur quoi elles reposent.
-headline-conforms-rests-on = Vérifiés par personne : les limites, consignées de mémoire d’après la norme, et la position des capteurs, déclarée par l’opérateur.
+headline-conforms-rests-on = Personne n’a vérifié les limites, consignées de mémoire d’après la norme, ni la position des capteurs, déclarée par l’opérateur.
 headline-indicative = Non conforme à la norme ASAE { $procedure } : voir les écarts constatés ci-dessous
 headline-indicative-missing = Non conforme à la norme ASAE { $procedure } ; il manque encore : { $missing }
-headline-not-valid = L’eau a gagné plus de chaleur que le rayonnement solaire reçu par le cuiseur. Vérifier la surface de captation, la charge et les unités.
+headline-indicative-missing-too = Non conforme à la norme ASAE { $procedure } : voir les écarts constatés. Il manque aussi : { $missing }
+headline-not-valid = D’après ces lectures, l’eau a gagné plus de chaleur que le rayonnement solaire reçu par le cuiseur. Vérifier la surface de captation, la charge et les unités.
 headline-no-rating-missing = Sans résultat selon ASAE { $procedure } ; il manque encore : { $missing }
 headline-without-rating = Sans résultat selon ASAE { $procedure } : voir les écarts constatés ci-dessous
 headline-counts = { counted-used } ({ $least_intervals } exigés) · { counted-days } ({ $least_days }) · R² { $r_squared } ({ $least_r_squared })
@@ -159,18 +160,18 @@ fact-delivers = Il fournit
 fact-took-up = { $power } ± { $half_width } W à de l’eau à 50 K au-dessus de l’air, sous les { $irradiance } W/m² de l’essai
 fact-took-up-estimated = { $power } ± { $half_width } W à de l’eau à 50 K au-dessus de l’air, sous une irradiance estimée à { $irradiance } W/m²
 fact-lost = aucune chaleur : de l’eau à 50 K au-dessus de l’air perdait { $power } ± { $half_width } W sous les { $irradiance } W/m² de l’essai
-fact-scaled = { $power } ± { $half_width } W sous 700 W/m² d’après le bilan thermique (section { $section })
+fact-scaled = sous 700 W/m², { $power } ± { $half_width } W d’après le bilan thermique, qui ramène le gain et non la perte (section { $section })
 fact-scaled-loses = une perte de { $power } ± { $half_width } W sous 700 W/m² d’après le bilan thermique (section { $section })
 fact-good = Performance
-fact-per-area = { $power } ± { $half_width } W par m² de surface de captation, { $percent } % de 700 W/m² ; publié, par d’autres méthodes : { $range } W/m² (voir { summary-title })
+fact-per-area = { $power } ± { $half_width } W par m² de surface de captation, { $percent } % de 700 W/m². Publié pour d’autres cuiseurs, par d’autres méthodes, donc en ordre de grandeur : { $range } W/m² (voir { summary-title }).
 fact-kitchen = En cuisine
 fact-heats = { $amount } d’eau { $journey } en { $time } environ, sous { $irradiance } W/m²
 fact-may-not-heat = l’eau risque de ne pas passer { $journey } sous { $irradiance } W/m²
 fact-does-not-heat = l’eau ne passe pas { $journey } sous { $irradiance } W/m²
 fact-dry = Récipient vide
 fact-sure = Incertitude
-fact-parts = Dans le carré du ±, { $scatter } % viennent de la dispersion et des jours, { $instruments } % des instruments (section { $section }).
-fact-parts-assumed = Dans le carré du ±, { $scatter } % viennent de la dispersion et des jours, { $instruments } % des instruments, certains supposés (section { $section }).
+fact-parts = Les instruments font { $instruments } % de son carré (section { $section }).
+fact-parts-assumed = Les instruments, certains supposés, font { $instruments } % de son carré (section { $section }).
 fact-drawn-wider = L’intervalle est le plus large de ceux du bilan et de Monte-Carlo.
 fact-drawn-unsettled = Les tirages de Monte-Carlo n’étaient pas stabilisés à leur arrêt.
 
@@ -204,6 +205,7 @@ figure-title-falling-estimated = La puissance de cuisson normalisée, avec irrad
 figure-title-rising = La puissance de cuisson normalisée ne baisse pas quand l’eau chauffe : { $equation }, R² { $r_squared }
 figure-title-rising-estimated = La puissance de cuisson normalisée, avec irradiance estimée, ne baisse pas quand l’eau chauffe : { $equation }, R² { $r_squared }
 figure-title-no-line = Aucune droite ne peut être ajustée
+figure-title-not-valid = Puissance de cuisson normalisée telle que la donnent les lectures ; non valide, donc sans droite
 # In the figure of page one, beside what they name.
 # As in English
 figure-used = { counted-used }
@@ -211,16 +213,22 @@ figure-aside = écartés : { $count }
 figure-aside-most = le plus souvent : { $reason } ({ $count })
 figure-band-dark = foncé : dispersion et jours
 figure-band-light = clair : avec les instruments (95 %)
+# Where no other day tells how days differ.
+figure-band-dark-one-day = foncé : dispersion du seul jour
+figure-band-light-one-day = clair : avec les instruments ; pas 95 %
 # Read out to those who do not see the figure.
 # As in English
 power-line-caption = { $facts }.
 power-line-alt = Nuage de points de la puissance de cuisson normalisée en watts selon l’écart de température entre l’eau et l’air ambiant en kelvins. { $facts } ; écartés : { $aside }. La droite indique { $power } watts à 50 kelvins.
 power-line-estimated = Irradiance estimée : { $text }
 no-line-facts = { counted-used }, écartés : { $aside } ; aucune droite ne peut être ajustée
+not-valid-facts = { counted-used }, écartés : { $aside } ; non valide, donc sans droite
 no-line-alt = Nuage de points de la puissance de cuisson normalisée selon l’écart de température : { $facts }.
 page-findings = Écarts constatés et corrections
 # Below those that page one has room for.
 page-findings-next = Tous les écarts constatés et leurs corrections sont à la page suivante.
+# Where the rating conforms with notes.
+page-findings-notes = Remarques, et ce qui les lèverait
 conditions-title = Conditions : permises (fond ombré), observées dans les intervalles retenus (barre et valeurs), intervalles écartés (à droite)
 conditions-track = { $name } : { $observed }, écartés : { $count }
 # As in English
@@ -259,7 +267,7 @@ finding-r-squared-low-own = R² vaut { $r_squared }, moins que la limite propre 
 finding-r-squared-low-remedy = une orientation plus régulière, un ciel plus clair et moins de vent ; un capteur qui ne touche pas la marmite
 # D’une droite à laquelle ses points s’ajustent bien.
 finding-r-squared-low-remedy-flat = R² est bas parce que la puissance ne baisse guère avec la température, non parce que les points se dispersent, et le ± dit à quel point le chiffre est sûr ; une plus grande étendue de température de l’eau élève R²
-finding-line-not-falling = la puissance ne baisse pas quand l’eau devient plus chaude, ce que ne fait aucun cuiseur réel
+finding-line-not-falling = la puissance ne baisse pas quand l’eau devient plus chaude, bien qu’une eau plus chaude perde plus de chaleur
 finding-line-not-falling-remedy = vérifier que la température de l’eau est bien celle de l’eau, et couvrir une plage de températures plus large
 finding-no-useful-heat = la droite indique { $power } W à { $difference } K : là, l’eau perd de la chaleur
 finding-no-useful-heat-remedy = vérifier que les relevés sont ceux d’une eau que l’on chauffe, cuiseur orienté
@@ -286,6 +294,8 @@ finding-irradiance-plane-not-stated = le plan du capteur d’irradiance n’est 
 finding-irradiance-plane-not-stated-remedy = indiquer sous [instruments.irradiance] comment le capteur était tenu : plane = "normal" s’il était tourné vers le soleil, plane = "horizontal" s’il était à plat
 finding-impossible-gain = dans { counted-used }, l’eau a gagné plus de chaleur que le rayonnement solaire intercepté ; dans le premier, elle a pris { $power } W sur { $sunlight } W
 finding-impossible-gain-remedy = vérifier la masse d’eau, la surface de captation, et les unités de température et d’irradiance
+finding-gain-beyond = dans { counted-used }, l’eau a gagné plus de chaleur que l’irradiance n’en explique ; dans le premier, elle a pris { $power } W sur { $sunlight } W
+finding-gain-beyond-remedy = vérifier la masse d’eau, la surface de captation et les unités, et mesurer l’irradiance avec un capteur face au soleil
 # { $limits }: a list of finding-own-limit.
 finding-requirement-relaxed = limites propres plus larges qu’une exigence : { $limits }
 finding-recommendation-relaxed = limites propres plus larges qu’une recommandation : { $limits }
@@ -1793,6 +1803,7 @@ plan-normal = normal, W/m²
 plan-horizontal = horizontal, W/m²
 # As in English
 plan-range = 95 %, { $unit }
+plan-range-one-day = intervalle, { $unit }
 plan-power = puissance, W
 plan-not-rated = prévu comme pour un premier jour, car les fichiers de mesures ne donnent pas encore de résultat
 weekday-1 = lundi
@@ -1948,7 +1959,11 @@ wind-sign-6 = les grosses branches bougent
 wind-sign-7 = des arbres entiers bougent
 wind-sign-8 = des brindilles se cassent
 # What the column of expected temperatures rests on. { $start }, { $air }: temperatures.
-plan-expected = Prévision d’après le résultat à ce jour, Ps(50) = { $power } W ± { $expanded } W (95 %) : { $load } chauffés à partir de { $start } sous un ciel clair, dans un air à { $air } comme lors des essais du cuiseur ; avec son intervalle à 95 %. Une eau nettement plus froide que prévu indique de la brume, du vent, une mauvaise orientation ou un couvercle mal fermé.
+# { $spread }: "95 %", or plan-spread-one-day.
+plan-expected = Prévision d’après le résultat à ce jour, Ps(50) = { $power } W ± { $expanded } W ({ $spread }) : { $load } chauffés à partir de { $start } sous un ciel clair, dans un air à { $air } comme lors des essais du cuiseur ; avec son intervalle. Une eau nettement plus froide que prévu indique de la brume, du vent, une mauvaise orientation ou un couvercle mal fermé.
+# As in English
+plan-spread = 95 %
+plan-spread-one-day = un seul jour : pas 95 %
 # The models behind the numbers.
 plan-models = Ciel clair d’après Ineichen et Perez 2002 pour { $elevation } m, trouble de Linke { $turbidity } (habituel pour un ciel clair) ; brume et poussière donnent moins. Soleil d’après NREL/TP-560-34302 ; un horizon plat.
 plan-models-stated = Ciel clair d’après Ineichen et Perez 2002 pour { $elevation } m, trouble de Linke { $turbidity } (comme indiqué) ; brume et poussière donnent moins. Soleil d’après NREL/TP-560-34302 ; un horizon plat.
@@ -2286,6 +2301,7 @@ terminal-invented = { $title } (inventé)
 terminal-horizontal = capteur horizontal
 terminal-plane-not-stated = plan du capteur non indiqué
 terminal-one-day = un seul jour : ± n’est pas à 95 %
+terminal-extrapolated = extrapolé à 50 K
 # Of several campaigns that share a note; { $names }: their names.
 terminal-campaigns = { $count } campagnes ({ $names })
 terminal-more = { $count } de plus

@@ -113,7 +113,8 @@ headline-conforms-with-notes = Segundo a ASAE { $procedure }; limites na seção
 headline-conforms-rests-on = Não verificados por ninguém: os limites, transcritos de memória da norma, e a posição dos sensores, que é declaração do operador.
 headline-indicative = Não cumpre a ASAE { $procedure }: veja as deficiências abaixo
 headline-indicative-missing = Não cumpre a ASAE { $procedure }; ainda falta: { $missing }
-headline-not-valid = A água ganhou mais calor que a energia solar que incidiu no fogão. Verifique a área de captação, a carga e as unidades.
+headline-indicative-missing-too = Não cumpre a ASAE { $procedure }: veja as deficiências. Também falta: { $missing }
+headline-not-valid = Segundo estas leituras, a água ganhou mais calor que a energia solar que incidiu no fogão. Verifique a área de captação, a carga e as unidades.
 headline-no-rating-missing = Sem resultado segundo a ASAE { $procedure }; ainda falta: { $missing }
 headline-without-rating = Sem resultado segundo a ASAE { $procedure }: veja as deficiências abaixo
 headline-counts = { counted-used } (mínimo: { $least_intervals }) · { counted-days } ({ $least_days }) · R² { $r_squared } ({ $least_r_squared })
@@ -151,18 +152,18 @@ fact-delivers = Fornece
 fact-took-up = { $power } ± { $half_width } W à água 50 K acima do ar, com os { $irradiance } W/m² do ensaio
 fact-took-up-estimated = { $power } ± { $half_width } W à água 50 K acima do ar, com irradiância estimada em { $irradiance } W/m²
 fact-lost = nenhum calor: a água 50 K acima do ar perdia { $power } ± { $half_width } W com os { $irradiance } W/m² do ensaio
-fact-scaled = { $power } ± { $half_width } W com 700 W/m² pelo balanço térmico (seção { $section })
+fact-scaled = com 700 W/m², { $power } ± { $half_width } W pelo balanço térmico, que escala o ganho e não a perda (seção { $section })
 fact-scaled-loses = perda de { $power } ± { $half_width } W com 700 W/m² pelo balanço térmico (seção { $section })
 fact-good = Desempenho
-fact-per-area = { $power } ± { $half_width } W por m² de área de captação, { $percent } % de 700 W/m²; publicado, por outros métodos: { $range } W/m² (veja “{ summary-title }”)
+fact-per-area = { $power } ± { $half_width } W por m² de área de captação, { $percent } % de 700 W/m². Publicado sobre outros fogões, por outros métodos, só como ordem de grandeza: { $range } W/m² (veja “{ summary-title }”).
 fact-kitchen = Na cozinha
 fact-heats = { $amount } de água { $journey } em cerca de { $time }, com { $irradiance } W/m²
 fact-may-not-heat = a água talvez não aqueça { $journey } com { $irradiance } W/m²
 fact-does-not-heat = a água não aquece { $journey } com { $irradiance } W/m²
 fact-dry = Recipiente vazio
 fact-sure = Incerteza
-fact-parts = do quadrado do ±, { $scatter } % é dispersão e dias, e { $instruments } %, instrumentos (seção { $section }).
-fact-parts-assumed = do quadrado do ±, { $scatter } % é dispersão e dias, e { $instruments } %, instrumentos, alguns supostos (seção { $section }).
+fact-parts = Os instrumentos são { $instruments } % do seu quadrado (seção { $section }).
+fact-parts-assumed = Os instrumentos, alguns supostos, são { $instruments } % do seu quadrado (seção { $section }).
 fact-drawn-wider = O intervalo é o mais largo entre o do balanço e o de Monte Carlo.
 fact-drawn-unsettled = As simulações de Monte Carlo terminaram sem se estabilizar.
 
@@ -196,6 +197,7 @@ figure-title-falling-estimated = A potência de cozimento padronizada com irradi
 figure-title-rising = A potência de cozimento padronizada não diminui quando a água aquece: { $equation }, R² { $r_squared }
 figure-title-rising-estimated = A potência de cozimento padronizada com irradiância estimada não diminui quando a água aquece: { $equation }, R² { $r_squared }
 figure-title-no-line = Não se pode ajustar uma reta
+figure-title-not-valid = Potência de cozimento padronizada segundo as leituras; não válida, por isso sem reta
 # In the figure of page one, beside what they name.
 # As in English
 figure-used = { counted-used }
@@ -203,15 +205,21 @@ figure-aside = descartados: { $count }
 figure-aside-most = principal motivo: { $reason } ({ $count })
 figure-band-dark = escuro: dispersão e dias
 figure-band-light = claro: com os instrumentos (95 %)
+# Where no other day tells how days differ.
+figure-band-dark-one-day = escuro: dispersão do único dia
+figure-band-light-one-day = claro: com os instrumentos; não é 95 %
 # Read out to those who do not see the figure.
 power-line-caption = { $facts }.
 power-line-alt = Gráfico de pontos da potência de cozimento padronizada, em watts, em função da diferença de temperatura entre a água e o ambiente, em kelvins. { $facts }; descartados: { $aside }. A reta indica { $power } watts a 50 kelvins.
 power-line-estimated = Irradiância estimada: { $text }
 no-line-facts = { counted-used }, descartados: { $aside }; não se pode ajustar uma reta
+not-valid-facts = { counted-used }, descartados: { $aside }; não válida, por isso sem reta
 no-line-alt = Gráfico de pontos da potência de cozimento padronizada em função da diferença de temperatura: { $facts }.
 page-findings = Deficiências, e como corrigi-las
 # Below those that page one has room for.
 page-findings-next = Todas as deficiências, e como corrigi-las, estão na página seguinte.
+# Where the rating conforms with notes.
+page-findings-notes = Notas, e o que as eliminaria
 conditions-title = Condições: permitido (sombreado), observado nos intervalos usados (barra e números), intervalos descartados (à direita)
 conditions-track = { $name }: { $observed }; descartados: { $count }
 brief-irradiance = Irradiância
@@ -249,7 +257,7 @@ finding-r-squared-low-own = R² é { $r_squared }, abaixo do limite próprio da 
 finding-r-squared-low-remedy = orientação mais constante, céu mais limpo e menos vento; um sensor que não toque na panela
 # De uma reta a que os seus pontos se ajustam bem.
 finding-r-squared-low-remedy-flat = R² é baixo porque a potência quase não diminui com a temperatura, não porque os pontos sejam dispersos, e o ± diz quão seguro é o número; uma faixa mais larga de temperatura da água eleva R²
-finding-line-not-falling = a potência não diminui quando a água aquece, o que não acontece em nenhum fogão real
+finding-line-not-falling = a potência não diminui quando a água aquece, embora água mais quente perca mais calor
 finding-line-not-falling-remedy = verifique se a temperatura da água é mesmo a da água, e abranja uma faixa maior de temperaturas
 finding-no-useful-heat = a reta indica { $power } W a { $difference } K: ali a água perde calor
 finding-no-useful-heat-remedy = verifique se as leituras são de água sendo aquecida, com o fogão orientado para o sol
@@ -276,6 +284,8 @@ finding-irradiance-plane-not-stated = o plano do sensor de irradiância não est
 finding-irradiance-plane-not-stated-remedy = indique em [instruments.irradiance] como o sensor estava montado: plane = "normal" se estava virado para o sol, plane = "horizontal" se estava na horizontal
 finding-impossible-gain = em { counted-used }, a água ganhou mais calor que a energia solar interceptada; no primeiro, recebeu { $power } W de { $sunlight } W
 finding-impossible-gain-remedy = verifique a massa de água, a área de captação e as unidades de temperatura e de irradiância
+finding-gain-beyond = em { counted-used }, a água ganhou mais calor do que a irradiância explica; no primeiro, recebeu { $power } W de { $sunlight } W
+finding-gain-beyond-remedy = verifique a massa de água, a área de captação e as unidades, e meça a irradiância com um sensor voltado para o sol
 # { $limits }: a list of finding-own-limit.
 finding-requirement-relaxed = limites próprios menos rigorosos que um requisito: { $limits }
 finding-recommendation-relaxed = limites próprios menos rigorosos que uma recomendação: { $limits }
@@ -1762,6 +1772,7 @@ plan-normal = normal, W/m²
 plan-horizontal = horizontal, W/m²
 # As in English
 plan-range = 95 %, { $unit }
+plan-range-one-day = faixa, { $unit }
 plan-power = potência, W
 plan-not-rated = planejado como para um primeiro dia, pois os registros ainda não dão resultado
 weekday-1 = segunda-feira
@@ -1914,7 +1925,11 @@ wind-sign-6 = ramos grandes movem-se
 wind-sign-7 = árvores inteiras movem-se
 wind-sign-8 = quebram-se raminhos
 # What the column of expected temperatures rests on. { $start }, { $air }: temperatures.
-plan-expected = Esperado do fogão segundo o resultado até agora, Ps(50) = { $power } W ± { $expanded } W (95 %): { $load } aquecendo desde { $start } sob céu limpo, com o ar a { $air } como nos seus ensaios; com a sua faixa de 95 %. Água bem abaixo disso indica névoa, vento, má orientação ou tampa solta.
+# { $spread }: "95 %", or plan-spread-one-day.
+plan-expected = Esperado do fogão segundo o resultado até agora, Ps(50) = { $power } W ± { $expanded } W ({ $spread }): { $load } aquecendo desde { $start } sob céu limpo, com o ar a { $air } como nos seus ensaios; com a sua faixa. Água bem abaixo disso indica névoa, vento, má orientação ou tampa solta.
+# As in English
+plan-spread = 95 %
+plan-spread-one-day = um só dia: não é 95 %
 # The models behind the numbers.
 plan-models = Céu limpo segundo Ineichen e Perez 2002 para { $elevation } m, turbidez de Linke { $turbidity } (habitual para céu limpo); névoa e poeira dão menos. Sol segundo NREL/TP-560-34302; horizonte plano.
 plan-models-stated = Céu limpo segundo Ineichen e Perez 2002 para { $elevation } m, turbidez de Linke { $turbidity } (como indicada); névoa e poeira dão menos. Sol segundo NREL/TP-560-34302; horizonte plano.
@@ -2251,6 +2266,7 @@ terminal-invented = { $title } (inventada)
 terminal-horizontal = sensor na horizontal
 terminal-plane-not-stated = plano do sensor sem indicação
 terminal-one-day = um só dia: ± não é de 95 %
+terminal-extrapolated = extrapolado a 50 K
 # Of several campaigns that share a note; { $names }: their names.
 terminal-campaigns = { $count } campanhas ({ $names })
 terminal-more = mais { $count }

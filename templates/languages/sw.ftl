@@ -109,7 +109,8 @@ headline-conforms-with-notes = Kwa mujibu wa ASAE { $procedure }, vikomo viko ka
 headline-conforms-rests-on = Hayakukaguliwa na yeyote: vikomo, vilivyoandikwa kwa kumbukumbu ya kichwani ya kiwango, na mahali pa vihisi, ambapo ni kauli ya mpimaji.
 headline-indicative = Haikidhi ASAE { $procedure }: tazama kasoro zilizo hapa chini
 headline-indicative-missing = Haikidhi ASAE { $procedure }; bado vinahitajika: { $missing }
-headline-not-valid = Maji yalipata joto zaidi ya mwanga wa jua ulioangukia jiko. Kagua eneo la kupokea mwanga, mzigo na vizio.
+headline-indicative-missing-too = Haikidhi ASAE { $procedure }: tazama kasoro. Pia vinahitajika: { $missing }
+headline-not-valid = Kwa mujibu wa vipimo hivi, maji yalipata joto zaidi ya mwanga wa jua ulioangukia jiko. Kagua eneo la kupokea mwanga, mzigo na vizio.
 headline-no-rating-missing = Haina tathmini kwa mujibu wa ASAE { $procedure }; bado vinahitajika: { $missing }
 headline-without-rating = Haina tathmini kwa mujibu wa ASAE { $procedure }: tazama kasoro zilizo hapa chini
 headline-counts = { counted-used } (takwa: { $least_intervals }) · { counted-days } ({ $least_days }) · R² { $r_squared } ({ $least_r_squared })
@@ -147,18 +148,18 @@ fact-delivers = Hutoa
 fact-took-up = { $power } ± { $half_width } W kwa maji yaliyo 50 K juu ya hewa, katika mnururisho wa jaribio wa { $irradiance } W/m²
 fact-took-up-estimated = { $power } ± { $half_width } W kwa maji yaliyo 50 K juu ya hewa, katika mnururisho unaokadiriwa kuwa { $irradiance } W/m²
 fact-lost = hakuna joto: maji yaliyo 50 K juu ya hewa yalipoteza { $power } ± { $half_width } W katika mnururisho wa jaribio wa { $irradiance } W/m²
-fact-scaled = { $power } ± { $half_width } W katika 700 W/m² kwa mizania ya joto (sehemu ya { $section })
+fact-scaled = katika 700 W/m², { $power } ± { $half_width } W kwa mizania ya joto, ambayo hulinganisha pato na si upotevu (sehemu ya { $section })
 fact-scaled-loses = upotevu wa { $power } ± { $half_width } W katika 700 W/m² kwa mizania ya joto (sehemu ya { $section })
 fact-good = Ubora
-fact-per-area = { $power } ± { $half_width } W kwa kila m² ya eneo la kupokea mwanga, { $percent } % ya 700 W/m²; zilizochapishwa, kwa mbinu nyingine: { $range } W/m² (tazama { summary-title })
+fact-per-area = { $power } ± { $half_width } W kwa kila m² ya eneo la kupokea mwanga, { $percent } % ya 700 W/m². Zilizochapishwa za majiko mengine, kwa mbinu nyingine, kwa makadirio tu: { $range } W/m² (tazama { summary-title }).
 fact-kitchen = Jikoni
 fact-heats = maji { $amount } { $journey } kwa takriban { $time }, katika { $irradiance } W/m²
 fact-may-not-heat = huenda maji yasiweze kupashwa { $journey } katika { $irradiance } W/m²
 fact-does-not-heat = maji hayawezi kupashwa { $journey } katika { $irradiance } W/m²
 fact-dry = Chombo kitupu
 fact-sure = Uhakika
-fact-parts = kati ya mraba wa ±, { $scatter } % ni mtawanyiko na siku, { $instruments } % ni vifaa (sehemu ya { $section }).
-fact-parts-assumed = kati ya mraba wa ±, { $scatter } % ni mtawanyiko na siku, { $instruments } % ni vifaa, baadhi vikiwa vimekisiwa (sehemu ya { $section }).
+fact-parts = Vifaa ni { $instruments } % ya mraba wake (sehemu ya { $section }).
+fact-parts-assumed = Vifaa, baadhi vikiwa vimekisiwa, ni { $instruments } % ya mraba wake (sehemu ya { $section }).
 fact-drawn-wider = Masafa ni yaliyo mapana zaidi kati ya yale ya bajeti na yale ya Monte Carlo.
 fact-drawn-unsettled = Uchotaji wa Monte Carlo ulisimama kabla haujatulia.
 
@@ -192,6 +193,7 @@ figure-title-falling-estimated = Nguvu sanifu ya kupikia kwa mnururisho uliokadi
 figure-title-rising = Nguvu sanifu ya kupikia haipungui maji yanapopata joto: { $equation }, R² { $r_squared }
 figure-title-rising-estimated = Nguvu sanifu ya kupikia kwa mnururisho uliokadiriwa haipungui maji yanapopata joto: { $equation }, R² { $r_squared }
 figure-title-no-line = Hakuna mstari unaoweza kulinganishwa na data
+figure-title-not-valid = Nguvu sanifu ya kupikia kama vipimo vinavyoitoa; si halali, kwa hiyo hakuna mstari uliochorwa
 # In the figure of page one, beside what they name.
 # As in English
 figure-used = { counted-used }
@@ -199,16 +201,22 @@ figure-aside = kando: { $count }
 figure-aside-most = mara nyingi: { $reason } ({ $count })
 figure-band-dark = nyeusi zaidi: mtawanyiko na siku
 figure-band-light = hafifu: pamoja na vifaa (95 %)
+# Where no other day tells how days differ.
+figure-band-dark-one-day = nyeusi zaidi: mtawanyiko wa siku moja
+figure-band-light-one-day = hafifu: pamoja na vifaa; si 95 %
 # Read out to those who do not see the figure.
 # As in English
 power-line-caption = { $facts }.
 power-line-alt = Mchoro wa nukta wa nguvu sanifu ya kupikia kwa wati dhidi ya tofauti ya halijoto kati ya maji na mazingira kwa kelvini. { $facts }; vilivyowekwa kando: { $aside }. Mstari unaonyesha wati { $power } kwa kelvini 50.
 power-line-estimated = Mnururisho umekadiriwa: { $text }
 no-line-facts = Hakuna mstari unaoweza kuchorwa: { counted-used }, na { $aside } vilivyowekwa kando
+not-valid-facts = { counted-used }, na { $aside } vilivyowekwa kando; si halali, kwa hiyo hakuna mstari uliochorwa
 no-line-alt = Mchoro wa nukta wa nguvu sanifu ya kupikia dhidi ya tofauti ya halijoto: { $facts }.
 page-findings = Kasoro, na jinsi ya kuzirekebisha
 # Below those that page one has room for.
 page-findings-next = Kasoro zote, na jinsi ya kuzirekebisha, ziko kwenye ukurasa unaofuata.
+# Where the rating conforms with notes.
+page-findings-notes = Maelezo, na yatakayoyaondoa
 conditions-title = Masharti: yanayoruhusiwa (kivuli), yaliyoonekana katika vipindi vilivyotumika (pau na namba), vipindi vilivyowekwa kando (kulia)
 conditions-track = { $name }: { $observed }, kando: { $count }
 brief-irradiance = Mnururisho (irradiance)
@@ -246,7 +254,7 @@ finding-r-squared-low-own = R² ni { $r_squared }, chini ya kikomo binafsi cha k
 finding-r-squared-low-remedy = kulielekeza jiko kwa uthabiti zaidi, anga safi zaidi na upepo mdogo zaidi; kihisi kisichogusa sufuria
 # Ya mstari ambao nukta zake zinaufuata vizuri.
 finding-r-squared-low-remedy-flat = R² ni ndogo kwa sababu nguvu haipungui sana joto linapopanda, si kwa sababu nukta zimetawanyika, na ± inasema namba ina uhakika kiasi gani; upana mkubwa zaidi wa joto la maji huinua R²
-finding-line-not-falling = nguvu haipungui maji yanapozidi kupata joto, jambo lisilotokea kwa jiko lolote halisi
+finding-line-not-falling = nguvu haipungui maji yanapozidi kupata joto, ingawa maji yenye joto zaidi hupoteza joto zaidi
 finding-line-not-falling-remedy = hakikisha kwamba halijoto ya maji ni ya maji yenyewe, na upime masafa mapana zaidi ya halijoto
 finding-no-useful-heat = mstari unaonyesha { $power } W kwa { $difference } K: hapo maji hupoteza joto
 finding-no-useful-heat-remedy = hakikisha kwamba vipimo ni vya maji yanayopashwa, jiko likiwa limeelekezwa kwenye jua
@@ -273,6 +281,8 @@ finding-irradiance-plane-not-stated = bapa la kihisi cha mnururisho halikutajwa;
 finding-irradiance-plane-not-stated-remedy = taja chini ya [instruments.irradiance] jinsi kihisi kilivyoshikwa: plane = "normal" kikiwa kililielekea jua, plane = "horizontal" kikiwa kililala bapa
 finding-impossible-gain = joto lililopatikana katika { counted-used } ni zaidi ya mwanga wa jua uliopokewa; cha kwanza kilipata { $power } W kutoka { $sunlight } W
 finding-impossible-gain-remedy = kagua uzito wa maji, eneo la kupokea mwanga, na vizio vya halijoto na mnururisho
+finding-gain-beyond = joto lililopatikana katika { counted-used } ni zaidi ya lile ambalo mnururisho unaeleza; cha kwanza kilipata { $power } W kutoka { $sunlight } W
+finding-gain-beyond-remedy = kagua uzito wa maji, eneo la kupokea mwanga na vizio, na upime mnururisho kwa kihisi kinacholielekea jua
 # { $limits }: a list of finding-own-limit.
 finding-requirement-relaxed = vikomo binafsi vilivyolegezwa kuliko takwa: { $limits }
 finding-recommendation-relaxed = vikomo binafsi vilivyolegezwa kuliko pendekezo: { $limits }
@@ -1799,6 +1809,7 @@ plan-normal = pembemraba, W/m²
 plan-horizontal = mlalo, W/m²
 # As in English
 plan-range = 95 %, { $unit }
+plan-range-one-day = masafa, { $unit }
 plan-power = nguvu, W
 plan-not-rated = imepangwa kama kwa siku ya kwanza, kwa kuwa rekodi bado haziwezi kutathminiwa
 weekday-1 = Jumatatu
@@ -1952,7 +1963,11 @@ wind-sign-6 = matawi makubwa husogea
 wind-sign-7 = miti mizima husogea
 wind-sign-8 = vijiti hukatika mitini
 # What the column of expected temperatures rests on. { $start }, { $air }: temperatures.
-plan-expected = Tarajio la jiko kama lilivyotathminiwa hadi sasa, Ps(50) = { $power } W ± { $expanded } W (95 %): { $load } zikipashwa kuanzia { $start } chini ya anga safi, katika hewa ya { $air } kama katika majaribio yake; pamoja na masafa yake ya 95 %. Maji yaliyo chini sana ya hapo huashiria ukungu, upepo, uelekeo usio sahihi au kifuniko kilicholegea.
+# { $spread }: "95 %", or plan-spread-one-day.
+plan-expected = Tarajio la jiko kama lilivyotathminiwa hadi sasa, Ps(50) = { $power } W ± { $expanded } W ({ $spread }): { $load } zikipashwa kuanzia { $start } chini ya anga safi, katika hewa ya { $air } kama katika majaribio yake; pamoja na masafa yake. Maji yaliyo chini sana ya hapo huashiria ukungu, upepo, uelekeo usio sahihi au kifuniko kilicholegea.
+# As in English
+plan-spread = 95 %
+plan-spread-one-day = siku moja tu: si 95 %
 # The models behind the numbers.
 plan-models = Anga safi kwa mujibu wa Ineichen na Perez 2002 kwa { $elevation } m, utusitusi wa Linke { $turbidity } (wa kawaida kwa anga safi); ukungu na vumbi hutoa pungufu. Jua kwa mujibu wa NREL/TP-560-34302; upeo wa macho ulio tambarare.
 plan-models-stated = Anga safi kwa mujibu wa Ineichen na Perez 2002 kwa { $elevation } m, utusitusi wa Linke { $turbidity } (kama ulivyotajwa); ukungu na vumbi hutoa pungufu. Jua kwa mujibu wa NREL/TP-560-34302; upeo wa macho ulio tambarare.
@@ -2290,6 +2305,7 @@ terminal-invented = { $title } (ya kubuni)
 terminal-horizontal = kihisi cha mlalo
 terminal-plane-not-stated = bapa la kihisi halikutajwa
 terminal-one-day = siku moja tu: ± si ya 95 %
+terminal-extrapolated = imekisiwa hadi 50 K
 # Of several campaigns that share a note; { $names }: their names.
 terminal-campaigns = kampeni { $count } ({ $names })
 terminal-more = nyingine { $count }

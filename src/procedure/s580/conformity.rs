@@ -51,10 +51,7 @@ pub fn judge(
     findings.extend(line_findings(limits, rated, tested.has_irradiance()));
     findings.extend(load_finding(limits, &tested.runs, screenings));
     findings.extend(measurement_findings(tested, screenings));
-    findings.extend(gain_finding(
-        tested.campaign.cooker.intercept_area_m2,
-        intervals,
-    ));
+    findings.extend(gain_finding(tested, intervals));
     findings.extend(own_limit_findings(
         limits,
         intervals,
@@ -270,28 +267,71 @@ fn measurement_findings(tested: &Tested, screenings: &[Screening]) -> Vec<S580Fi
     findings
 }
 
-fn gain_finding(area_m2: f64, intervals: &[Interval]) -> Option<S580Finding> {
+/// More power than the sunlight that the irradiance accounts for. It is impossible where the
+/// sensor faced the sun and the colder half of the used intervals, which lose least, gained more
+/// on average, so that one reading is not to blame. Else something is amiss that may lie in the
+/// irradiance.
+fn gain_finding(tested: &Tested, intervals: &[Interval]) -> Option<S580Finding> {
+    let area_m2 = tested.campaign.cooker.intercept_area_m2;
     let intercepted_w = |interval: &Measured| Some(area_m2 * interval.irradiance?.mean);
-    let impossible: Vec<&Measured> = intervals
+    let used: Vec<&Measured> = intervals
         .iter()
         .filter(|interval| interval.is_on_line())
         .map(|interval| &interval.measured)
+        .collect();
+    let beyond: Vec<&Measured> = used
+        .iter()
+        .copied()
         .filter(|interval| {
             intercepted_w(interval).is_some_and(|sun_w| interval.cooking_power_w > sun_w + SLACK)
         })
         .collect();
-    let first = impossible.first()?;
+    let first = beyond.first()?;
+    let (power, sunlight) = (
+        fixed(first.cooking_power_w, 0),
+        fixed(intercepted_w(first)?, 0),
+    );
+    let instruments = &tested.campaign.instruments;
+    let faced_the_sun = instruments.irradiance_plane == Some(Plane::Normal)
+        && instruments.irradiance_estimate.is_none();
+    let share = share_of_colder_half(used, |interval| {
+        Some(interval.cooking_power_w / intercepted_w(interval)?)
+    })?;
+    let (level, said, remedy) = if faced_the_sun && share > 1.0 {
+        (
+            Level::NotValid,
+            message!("finding-impossible-gain"),
+            message!("finding-impossible-gain-remedy"),
+        )
+    } else {
+        (
+            Level::Indicative,
+            message!("finding-gain-beyond"),
+            message!("finding-gain-beyond-remedy"),
+        )
+    };
+    let said = said
+        .with("intervals", beyond.len())
+        .with("power", power)
+        .with("sunlight", sunlight);
     Some(S580Finding::of(
-        Level::NotValid,
+        level,
         FindingCode::ImpossibleGain,
-        message!(
-            "finding-impossible-gain",
-            intervals = impossible.len(),
-            power = fixed(first.cooking_power_w, 0),
-            sunlight = fixed(intercepted_w(first)?, 0)
-        ),
-        message!("finding-impossible-gain-remedy"),
+        said,
+        remedy,
     ))
+}
+
+/// Mean of a share over the half of intervals that is coldest above the air.
+fn share_of_colder_half(
+    mut intervals: Vec<&Measured>,
+    share: impl Fn(&Measured) -> Option<f64>,
+) -> Option<f64> {
+    let warmth_k = |interval: &Measured| interval.difference_k.unwrap_or(f64::INFINITY);
+    intervals.sort_by(|one, other| warmth_k(one).total_cmp(&warmth_k(other)));
+    intervals.truncate(intervals.len().div_ceil(2));
+    let shares: Vec<f64> = intervals.into_iter().filter_map(share).collect();
+    (!shares.is_empty()).then(|| shares.iter().sum::<f64>() / shares.len() as f64)
 }
 
 fn exclusion_finding(intervals: &[Interval]) -> Option<S580Finding> {

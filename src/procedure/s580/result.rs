@@ -115,7 +115,7 @@ fn assumed_instruments(uncertainty: &RatingUncertainty) -> Option<S580Notice> {
 }
 
 impl S580 {
-    /// Whether the rating is physically impossible, so that nothing follows from it.
+    /// Whether the readings are physically impossible, so that nothing follows from them.
     pub fn is_not_valid(&self) -> bool {
         self.conformity.level == Level::NotValid
     }

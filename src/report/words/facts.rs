@@ -46,7 +46,8 @@ pub fn caveats(assessment: &Assessment) -> Vec<Message> {
     caveats
 }
 
-/// The facts; of a number that is not valid none but what was used.
+/// The facts, those first that stay where there is little room; none of a number that is not
+/// valid.
 pub fn facts(assessment: &Assessment, sections: &Sections, words: &Words) -> Vec<Row> {
     if assessment.s580.is_not_valid() {
         return Vec::new();
@@ -56,8 +57,8 @@ pub fn facts(assessment: &Assessment, sections: &Sections, words: &Words) -> Vec
     if let Some(delivers) = delivers(assessment, sections, words) {
         add(message!("fact-delivers"), delivers);
     }
-    if let Some(good) = how_good(assessment) {
-        add(message!("fact-good"), words.say(good));
+    if let Some(sure) = how_sure(assessment, sections, words) {
+        add(message!("fact-sure"), sure);
     }
     if let Some(prospect) = &assessment.prospect {
         let said = clauses(heating_clauses(&prospect.cooking, words));
@@ -66,8 +67,8 @@ pub fn facts(assessment: &Assessment, sections: &Sections, words: &Words) -> Vec
     if let Some(dry) = dry(assessment, sections) {
         add(message!("fact-dry"), words.say(dry));
     }
-    if let Some(sure) = how_sure(assessment, sections, words) {
-        add(message!("fact-sure"), sure);
+    if let Some(good) = how_good(assessment) {
+        add(message!("fact-good"), words.say(good));
     }
     facts
 }
@@ -148,15 +149,15 @@ fn how_sure(assessment: &Assessment, sections: &Sections, words: &Words) -> Opti
     let uncertainty = assessment.s580.uncertainty()?;
     let scatter = 100.0 * uncertainty.budget.statistical_share();
     let budget_in = sections.number(Section::Regression);
-    let mut parts = vec![
+    let mut parts: Vec<Message> = what_limits(uncertainty).into_iter().collect();
+    parts.push(
         match uncertainty.assumed().len() {
             0 => message!("fact-parts"),
             _ => message!("fact-parts-assumed"),
         }
-        .with("scatter", fixed(scatter, 0))
         .with("instruments", fixed(100.0 - scatter, 0))
         .with("section", budget_in),
-    ];
+    );
     if uncertainty.interval_w != uncertainty.budget.interval() {
         parts.push(message!("fact-drawn-wider"));
     }
@@ -164,7 +165,6 @@ fn how_sure(assessment: &Assessment, sections: &Sections, words: &Words) -> Opti
     if drawn.is_some_and(|drawn| !drawn.outcome.is_stable) {
         parts.push(message!("fact-drawn-unsettled"));
     }
-    parts.extend(what_limits(uncertainty));
     Some(words.say(joined(parts, " ")))
 }
 

@@ -10,7 +10,7 @@ use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::finding::Level;
 use crate::procedure::s580::conformity::Conformity;
-use crate::procedure::s580::finding::S580Finding;
+use crate::procedure::s580::finding::{FindingCode, S580Finding};
 use crate::procedure::s580::limits::LimitKey;
 use crate::procedure::s580::rated::Rated;
 use crate::report::rows::{Figure, FindingText, Row};
@@ -65,6 +65,12 @@ pub struct Number {
 pub fn headline(assessment: &Assessment, sections: &Sections, words: &Words) -> Headline {
     let conformity = &assessment.s580.conformity;
     let finding = |finding: &S580Finding| FindingText::said(words, finding.code.code(), finding);
+    // Where the readings cannot be true, nothing else is worth mending first.
+    let least = match assessment.s580.is_not_valid() {
+        true => Level::NotValid,
+        false => Level::Conforms,
+    };
+    let found = gravest_first(&conformity.findings).filter(|finding| finding.level >= least);
     let rated = assessment.s580.rated.as_ref();
     let believed = rated.filter(|_| !assessment.s580.is_not_valid());
     let figure = figure(assessment, words);
@@ -93,7 +99,7 @@ pub fn headline(assessment: &Assessment, sections: &Sections, words: &Words) -> 
             ..figure.clone()
         },
         figure,
-        findings: gravest_first(&conformity.findings).map(finding).collect(),
+        findings: found.map(finding).collect(),
         conditions: Some(conditions(assessment, words)),
         caution: words.say(message!(
             "headline-caution",
@@ -122,11 +128,21 @@ fn level_text(conformity: &Conformity, procedure: &str, sections: &Sections) -> 
             )
         }
         (Level::NoRating, None) => message!("headline-without-rating", procedure = procedure),
-        (Level::Indicative, Some(missing)) => message!(
-            "headline-indicative-missing",
-            procedure = procedure,
-            missing = missing
-        ),
+        (Level::Indicative, Some(missing)) => {
+            let is_all = |found: &S580Finding| {
+                found.level < Level::Indicative
+                    || matches!(
+                        found.code,
+                        FindingCode::TooFewIntervals | FindingCode::TooFewDays
+                    )
+            };
+            let said = if conformity.findings.iter().all(is_all) {
+                message!("headline-indicative-missing")
+            } else {
+                message!("headline-indicative-missing-too")
+            };
+            said.with("procedure", procedure).with("missing", missing)
+        }
         (Level::Indicative, None) => message!("headline-indicative", procedure = procedure),
         (Level::ConformsWithNotes, _) => {
             message!(
@@ -234,6 +250,9 @@ fn figure_title(assessment: &Assessment) -> Message {
     let Some(line) = assessment.s580.line() else {
         return message!("figure-title-no-line");
     };
+    if assessment.s580.is_not_valid() {
+        return message!("figure-title-not-valid");
+    }
     let estimated = assessment.tested.estimates_irradiance();
     let said = match (line.slope < 0.0, estimated) {
         (true, false) => message!("figure-title-falling"),
@@ -247,7 +266,9 @@ fn figure_title(assessment: &Assessment) -> Message {
 
 fn figure(assessment: &Assessment, words: &Words) -> Figure {
     let aside = assessment.s580.set_aside().count();
-    let (caption, alt) = match (assessment.s580.line(), assessment.s580.rating()) {
+    let rating = assessment.s580.rating();
+    let believed = rating.filter(|_| !assessment.s580.is_not_valid());
+    let (caption, alt) = match (assessment.s580.line(), believed) {
         (Some(line), Some(rating)) => {
             let (lowest_k, highest_k) = line.x_range;
             let facts = message!(
@@ -272,9 +293,13 @@ fn figure(assessment: &Assessment, words: &Words) -> Figure {
             let caption = message!("power-line-caption", facts = facts);
             (marked(caption), marked(alt))
         }
-        _ => {
+        (line, _) => {
+            let said = match line {
+                Some(_) => message!("not-valid-facts"),
+                None => message!("no-line-facts"),
+            };
             let used = assessment.s580.used().count();
-            let facts = message!("no-line-facts", intervals = used, aside = aside);
+            let facts = said.with("intervals", used).with("aside", aside);
             let alt = message!("no-line-alt", facts = &facts);
             (message!("power-line-caption", facts = facts), alt)
         }

@@ -21,6 +21,7 @@ use crate::comparison::Comparison;
 use crate::language::{Message, Phrase, Words, joined, listed};
 use crate::message;
 use crate::procedure::Assessment;
+use crate::procedure::finding::Level;
 use crate::report::comparison::names::number;
 use crate::report::rows::Row;
 use crate::report::sections::{Heading, Section, Sections};
@@ -263,6 +264,7 @@ fn author(comparison: &Comparison) -> Phrase {
 }
 
 fn marks(comparison: &Comparison) -> Vec<Message> {
+    let is_indicative = |one: &Assessment| one.s580.conformity.level == Level::Indicative;
     let mut campaigns = comparison.campaigns.iter();
     let marks = [
         (comparison.is_mixed(), message!("comparison-mark-mixed")),
@@ -272,7 +274,10 @@ fn marks(comparison: &Comparison) -> Vec<Message> {
         ),
         (
             comparison.is_indicative(),
-            message!("comparison-mark-indicative"),
+            match comparison.campaigns.iter().all(is_indicative) {
+                true => message!("level-indicative"),
+                false => message!("comparison-mark-indicative"),
+            },
         ),
         (
             campaigns.any(|one| one.tested.campaign.demonstration),

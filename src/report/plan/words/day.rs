@@ -262,12 +262,21 @@ pub fn expectation(plan: &Plan) -> Option<Message> {
     let decimals = decimals_for(expanded_w);
     Some(message!(
         "plan-expected",
+        spread = spread(plan),
         power = fixed(power_w, decimals),
         expanded = fixed(expanded_w, decimals),
         load = kilograms(fixed(expected.water_kg, 2)),
         start = spoken_temperature(plan, plan.start_c(expected.ambient_c)),
         air = spoken_temperature(plan, expected.ambient_c)
     ))
+}
+
+/// What the ± holds: that of one day says nothing of other days.
+fn spread(plan: &Plan) -> Message {
+    match plan.is_of_one_day {
+        true => message!("plan-spread-one-day"),
+        false => message!("plan-spread"),
+    }
 }
 
 /// What to expect, up to the temperature at which the run ends, in the thermometer's unit:

@@ -16,6 +16,8 @@ use crate::report::s580::words::tracks::{Track, tracks};
 /// Height of a row, where its name stands beside the track and where it stands above, points.
 const ROW_PT: f64 = 15.2;
 const TALL_ROW_PT: f64 = 25.0;
+/// Room for the limits of the first row, points.
+const ABOVE_PT: f64 = 3.0;
 /// Width under which names stand above the tracks, points.
 const NARROW_PT: f64 = 400.0;
 /// Most room for names; room for what was seen and for counts, points.
@@ -39,14 +41,14 @@ pub fn draw_condition_tracks(assessment: &Assessment, canvas: &Canvas<'_>) -> Re
     let tracks = tracks(assessment, canvas.words);
     let is_narrow = canvas.width_pt < NARROW_PT;
     let row_pt = if is_narrow { TALL_ROW_PT } else { ROW_PT };
-    let height_pt = row_pt * tracks.len() as f64 + 2.0;
+    let height_pt = ABOVE_PT + row_pt * tracks.len() as f64 + 2.0;
     let names = tracks.iter().map(|track| width_pt(&track.name, NAME_PT));
     let names_pt = (names.fold(0.0, f64::max) + BESIDE_PT).min(NAMES_PT);
     canvas.draw(height_pt, |area| {
         for (index, track) in tracks.iter().enumerate() {
             let place = Place {
                 // A narrow row has its name above the track.
-                middle_pt: row_pt * (index + 1) as f64 - 5.0,
+                middle_pt: ABOVE_PT + row_pt * (index + 1) as f64 - 5.0,
                 left_pt: if is_narrow { 2.0 } else { names_pt },
                 right_pt: canvas.width_pt - SEEN_PT - COUNT_PT,
                 end_pt: canvas.width_pt,

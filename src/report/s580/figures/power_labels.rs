@@ -52,12 +52,15 @@ pub fn write_labels(
     for at in seen.iter().filter_map(|interval| interval.point()) {
         room.take(Spot::about(view.place(at), DOT_PT));
     }
-    take_line(&mut room, assessment, &view);
+    let is_believed = !assessment.s580.is_not_valid();
+    if is_believed {
+        take_line(&mut room, assessment, &view);
+    }
     let labels = [
-        rating_label(assessment, words),
+        rating_label(assessment, words).filter(|_| is_believed),
         used_label(assessment, &seen, words),
         aside_label(assessment, &seen, words),
-        bands_label(assessment, words),
+        bands_label(assessment, words).filter(|_| is_believed),
     ];
     for label in labels.into_iter().flatten() {
         write(chart, &mut room, &view, &label)?;
@@ -193,7 +196,13 @@ fn bands_label(assessment: &Assessment, words: &Words) -> Option<Label> {
     let line = &uncertainty.of_line.line;
     let (low_k, high_k) = line.x_range;
     let k = low_k + 0.25 * (high_k - low_k);
-    let names = [message!("figure-band-dark"), message!("figure-band-light")];
+    let names = match uncertainty.is_of_one_day() {
+        false => [message!("figure-band-dark"), message!("figure-band-light")],
+        true => [
+            message!("figure-band-dark-one-day"),
+            message!("figure-band-light-one-day"),
+        ],
+    };
     Some(Label {
         lines: names.map(|name| words.say(name)).into(),
         target: (k, line.predict(k) - uncertainty.of_line.at(k).expanded),

@@ -118,11 +118,12 @@ fn draw_on(area: &Area<'_>, assessment: &Assessment, canvas: &Canvas<'_>) -> Res
             .draw_series([Text::new(nothing, middle, style)])
             .map_err(fault)?;
     }
-    if let Some(uncertainty) = assessment.s580.uncertainty() {
+    let is_believed = !assessment.s580.is_not_valid();
+    if let Some(uncertainty) = assessment.s580.uncertainty().filter(|_| is_believed) {
         draw_bands(&mut chart, uncertainty, (left_k, right_k))?;
     }
     draw_intervals(&mut chart, assessment, in_view)?;
-    if let Some(rating) = assessment.s580.rating() {
+    if let Some(rating) = assessment.s580.rating().filter(|_| is_believed) {
         draw_mark(&mut chart, rating, left_k, bottom_w)?;
     }
     write_labels(&mut chart, assessment, words, &in_view)
