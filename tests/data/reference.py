@@ -577,14 +577,18 @@ def judge(campaign, area_m2, boiling_c, runs, measured, intervals, regression, r
     without_sun = not estimated and not all(has_sun[r["log"]] for r in sound)
     if plane == "horizontal" or without_sun:
         found.add("irradiance-not-normal")
-    for i in used:
-        sun = i["irradiance_mean_w_m2"]
-        if sun is not None and i["cooking_power_w"] > area_m2 * sun + SLACK:
-            found.add("impossible-gain")
+    suns = [i for i in used if i["irradiance_mean_w_m2"] is not None]
+    if any(i["cooking_power_w"] > area_m2 * i["irradiance_mean_w_m2"] + SLACK for i in suns):
+        found.add("impossible-gain")
+    colder = sorted(suns, key=lambda i: i["temperature_difference_k"])
+    colder = colder[: (len(colder) + 1) // 2]
+    shares = [i["cooking_power_w"] / (area_m2 * i["irradiance_mean_w_m2"]) for i in colder]
+    beyond_sunlight = bool(shares) and sum(shares) / len(shares) > 1
+    faced_the_sun = plane == "normal" and not estimated
     if any("excluded-by-tester" in i["reasons"] for i in intervals):
         found.add("excluded-by-tester")
 
-    if "impossible-gain" in found and "no-rating" not in found:
+    if "impossible-gain" in found and faced_the_sun and beyond_sunlight:
         level = "not-valid"
     elif found & set(INDICATIVE):
         level = "indicative"

@@ -44,6 +44,7 @@ mod pipeline {
     mod finite;
     mod invariants;
     pub mod made;
+    mod not_valid;
     mod own_limits;
     mod results;
     mod sample_truth;

@@ -297,18 +297,15 @@ fn gain_finding(tested: &Tested, intervals: &[Interval]) -> Option<S580Finding> 
     let share = share_of_colder_half(used, |interval| {
         Some(interval.cooking_power_w / intercepted_w(interval)?)
     })?;
-    let (level, said, remedy) = if faced_the_sun && share > 1.0 {
-        (
-            Level::NotValid,
-            message!("finding-impossible-gain"),
-            message!("finding-impossible-gain-remedy"),
-        )
+    let is_impossible = faced_the_sun && share > 1.0;
+    let said = if is_impossible {
+        message!("finding-impossible-gain")
     } else {
-        (
-            Level::Indicative,
-            message!("finding-gain-beyond"),
-            message!("finding-gain-beyond-remedy"),
-        )
+        message!("finding-gain-beyond")
+    };
+    let (level, remedy) = match is_impossible {
+        true => (Level::NotValid, message!("finding-impossible-gain-remedy")),
+        false => (Level::Indicative, message!("finding-gain-beyond-remedy")),
     };
     let said = said
         .with("intervals", beyond.len())

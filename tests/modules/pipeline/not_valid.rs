@@ -1,0 +1,69 @@
+//! Readings that cannot be: more heat in the water than sunlight on the cooker.
+
+use simmerline::procedure::finding::Level;
+
+use crate::kit::heating::water_c;
+use crate::pipeline::trial::*;
+
+/// A fair campaign whose intercept area is stated far too small.
+fn impossible() -> Trial {
+    Trial::fair().change("intercept_area_m2 = 1.0", "intercept_area_m2 = 0.2")
+}
+
+/// The finding alone, without what the small area makes of the load.
+fn level_of_gain(assessment: &simmerline::procedure::Assessment) -> Option<Level> {
+    let findings = assessment.s580.conformity.findings.iter();
+    let mut gain = findings.filter(|finding| finding.code.code() == "impossible-gain");
+    gain.next().map(|finding| finding.level)
+}
+
+#[test]
+fn more_heat_than_sunlight_by_a_sensor_that_faced_the_sun_is_not_valid() {
+    let assessment = impossible().rated();
+    assert_eq!(level_of_gain(&assessment), Some(Level::NotValid));
+    assert!(assessment.s580.is_not_valid());
+    let said = finding(&assessment, "impossible-gain");
+    assert!(said.contains("than the sunlight intercepted"), "{said}");
+    assert_eq!(level_of_gain(&Trial::fair().rated()), None);
+}
+
+#[test]
+fn without_a_line_it_is_not_valid_all_the_same_and_nobody_measures_more_of_it() {
+    // Of one morning an interval or two are left: too few for a line.
+    let short_day = Trial::of(&[fair_log(14)]);
+    let trial = short_day
+        .change("intercept_area_m2 = 1.0", "intercept_area_m2 = 0.2")
+        .with_table("[limits]\nsolar_time_end_h = 10.5\n");
+    let assessment = trial.rated();
+    assert!(assessment.s580.rated.is_none(), "{:?}", codes(&assessment));
+    assert!(codes(&assessment).contains(&"no-rating"));
+    assert_eq!(assessment.s580.conformity.level, Level::NotValid);
+    let page_one = report(&assessment).headline;
+    assert_eq!(page_one.findings.len(), 1, "{:?}", page_one.findings);
+    assert_eq!(page_one.findings[0].code, "impossible-gain");
+    assert!(!page_one.level_text.contains("missing"));
+}
+
+#[test]
+fn what_a_sensor_that_lay_flat_says_may_be_its_own_fault() {
+    let flat = impossible().change("plane = \"normal\"", "plane = \"horizontal\"");
+    let assessment = flat.rated();
+    assert_eq!(level_of_gain(&assessment), Some(Level::Indicative));
+    assert!(!assessment.s580.is_not_valid());
+    let said = finding(&assessment, "impossible-gain");
+    assert!(said.contains("than the irradiance accounts for"), "{said}");
+    let first = &report(&assessment).headline.findings[0];
+    assert!(first.remedy.contains("faces the sun"), "{}", first.remedy);
+}
+
+#[test]
+fn one_odd_interval_is_no_reason_to_strike_a_number() {
+    // The water jumps by 6 K within one interval of the second day.
+    let jump = |after_s: f64| if after_s >= 3_000.0 { 6.0 } else { 0.0 };
+    let odd = log(15, |after_s| water_c(after_s) + jump(after_s));
+    let area = "intercept_area_m2 = 0.5";
+    let trial = Trial::with_second(odd).change("intercept_area_m2 = 1.0", area);
+    let assessment = trial.rated();
+    assert_eq!(level_of_gain(&assessment), Some(Level::Indicative));
+    assert!(!assessment.s580.is_not_valid());
+}
