@@ -863,9 +863,9 @@ outlook-intervals-and-days = { $intervals ->
 # { $heaviest }: one of the sentences that follow.
 outlook-out-of-reach = The ± { $target } W aimed at cannot be reached with more intervals: the instruments alone leave ± { $least } W. { $heaviest }
 heaviest-irradiance = Irradiance weighs most.
-heaviest-clear-sky = Irradiance, estimated weighs most.
-heaviest-conversion = Irradiance, turned to the sun weighs most.
-heaviest-distance = Irradiance, at the station weighs most.
+heaviest-clear-sky = The clear-sky estimate of irradiance weighs most.
+heaviest-conversion = Turning irradiance to the sun weighs most.
+heaviest-distance = Irradiance from a station at a distance weighs most.
 heaviest-water-temperature = Water temperature weighs most.
 heaviest-water-scale = The scale of the water thermometer weighs most.
 heaviest-ambient-temperature = Ambient temperature weighs most.
