@@ -42,6 +42,8 @@ attached-plan = Plan of the day as data
 checkable = The data are inside this PDF. Anybody can check it: “simmerline verify FILE”, version { $version }, sets it again from them and says whether it is the file that was issued.
 checkable-from = The data are inside this PDF. Anybody can check it: “simmerline verify FILE”, version { $version } (from { $address }), sets it again from them and says whether it is the file that was issued.
 checkable-not = This PDF carries no data, so nobody can check it by itself. It prints the SHA-256 of every file that it rests on.
+# On the web page.
+page-not-checkable = This web page carries no data: only the PDF of this report can be checked.
 
 # The rating: page one, conditions, runs, intervals, the line, tests of the dry vessel.
 #

@@ -37,6 +37,8 @@ attached-plan = Plan del día como datos
 checkable = Los datos están dentro de este PDF. Cualquiera puede comprobarlo: «simmerline verify ARCHIVO», versión { $version }, lo compone de nuevo a partir de ellos y dice si es el archivo emitido.
 checkable-from = Los datos están dentro de este PDF. Cualquiera puede comprobarlo: «simmerline verify ARCHIVO», versión { $version } (de { $address }), lo compone de nuevo a partir de ellos y dice si es el archivo emitido.
 checkable-not = Este PDF no lleva datos, así que nadie puede comprobarlo por sí solo. Muestra el SHA-256 de cada archivo en que se basa.
+# On the web page.
+page-not-checkable = Esta página web no contiene datos: solo puede comprobarse el PDF de este informe.
 
 # The rating: page one, conditions, runs, intervals, the line, tests of the dry vessel.
 #

@@ -49,6 +49,8 @@ attached-plan = Plan de la journée sous forme de données
 checkable = Les données sont dans ce PDF. Chacun peut le vérifier : « simmerline verify FICHIER », version { $version }, le recompose à partir d’elles et dit si c’est le fichier émis.
 checkable-from = Les données sont dans ce PDF. Chacun peut le vérifier : « simmerline verify FICHIER », version { $version } (depuis { $address }), le recompose à partir d’elles et dit si c’est le fichier émis.
 checkable-not = Ce PDF ne contient pas de données ; personne ne peut donc le vérifier seul. Il donne le SHA-256 de chaque fichier sur lequel il repose.
+# On the web page.
+page-not-checkable = Cette page web ne contient pas de données : seul le PDF de ce rapport peut être vérifié.
 
 # The rating: page one, conditions, runs, intervals, the line, tests of the dry vessel.
 #

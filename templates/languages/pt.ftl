@@ -40,6 +40,8 @@ attached-plan = Plano do dia como dados
 checkable = Os dados estão dentro deste PDF. Qualquer pessoa pode verificá-lo: “simmerline verify ARQUIVO”, versão { $version }, compõe-no de novo a partir deles e diz se é o arquivo emitido.
 checkable-from = Os dados estão dentro deste PDF. Qualquer pessoa pode verificá-lo: “simmerline verify ARQUIVO”, versão { $version } (de { $address }), compõe-no de novo a partir deles e diz se é o arquivo emitido.
 checkable-not = Este PDF não contém dados, portanto ninguém pode verificá-lo só por ele. Ele traz impresso o SHA-256 de cada arquivo em que se baseia.
+# On the web page.
+page-not-checkable = Esta página web não contém dados: só o PDF deste relatório pode ser verificado.
 
 # The rating: page one, conditions, runs, intervals, the line, tests of the dry vessel.
 #

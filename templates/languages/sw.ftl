@@ -36,6 +36,8 @@ attached-plan = Mpango wa siku kama data
 checkable = Data zimo ndani ya PDF hii. Mtu yeyote anaweza kuihakiki: “simmerline verify FAILI”, toleo { $version }, huiunda upya kutokana nazo na kusema kama ndiyo faili iliyotolewa.
 checkable-from = Data zimo ndani ya PDF hii. Mtu yeyote anaweza kuihakiki: “simmerline verify FAILI”, toleo { $version } (kutoka { $address }), huiunda upya kutokana nazo na kusema kama ndiyo faili iliyotolewa.
 checkable-not = PDF hii haina data, kwa hiyo hakuna anayeweza kuihakiki peke yake. Inachapisha SHA-256 ya kila faili inayotegemewa.
+# On the web page.
+page-not-checkable = Ukurasa huu wa wavuti hauna data: PDF ya ripoti hii pekee ndiyo inayoweza kuthibitishwa.
 
 # The rating: page one, conditions, runs, intervals, the line, tests of the dry vessel.
 #
