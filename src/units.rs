@@ -88,6 +88,59 @@ pub fn kilograms_to_pounds(kilograms: f64) -> f64 {
     kilograms / KILOGRAMS_PER_POUND
 }
 
+/// Metres in a foot.
+///
+/// # Source
+/// NIST SP 811 (2008), appendix B.8: exact.
+const METRES_PER_FOOT: f64 = 0.3048;
+/// Metres in a mile.
+///
+/// # Source
+/// NIST SP 811 (2008), appendix B.8: exact.
+const METRES_PER_MILE: f64 = 1609.344;
+/// Litres in a gallon of the US.
+///
+/// # Source
+/// NIST SP 811 (2008), appendix B.8: exact, 231 cubic inches.
+const LITRES_PER_US_GALLON: f64 = 3.785_411_784;
+
+/// Feet of a length in metres.
+pub fn metres_to_feet(metres: f64) -> f64 {
+    metres / METRES_PER_FOOT
+}
+
+/// Square feet of an area in square metres.
+pub fn square_metres_to_square_feet(square_metres: f64) -> f64 {
+    square_metres / (METRES_PER_FOOT * METRES_PER_FOOT)
+}
+
+/// Miles per hour of a speed in metres per second.
+pub fn metres_per_second_to_miles_per_hour(metres_per_second: f64) -> f64 {
+    metres_per_second * SECONDS_PER_HOUR / METRES_PER_MILE
+}
+
+/// Pounds per square foot of a mass per area in kilograms per square metre.
+pub fn kilograms_per_square_metre_to_pounds_per_square_foot(kilograms_per_m2: f64) -> f64 {
+    kilograms_to_pounds(kilograms_per_m2) * METRES_PER_FOOT * METRES_PER_FOOT
+}
+
+/// Gallons of the US of a volume in litres.
+pub fn litres_to_us_gallons(litres: f64) -> f64 {
+    litres / LITRES_PER_US_GALLON
+}
+
+/// A temperature difference in degrees Fahrenheit, of one in kelvin.
+///
+/// # Source
+/// NIST SP 811 (2008), appendix B.8.
+///
+/// ```
+/// assert_eq!(simmerline::units::kelvin_to_fahrenheit_difference(50.0), 90.0);
+/// ```
+pub fn kelvin_to_fahrenheit_difference(kelvin: f64) -> f64 {
+    kelvin * 1.8
+}
+
 /// Probabilities below it are not told apart.
 pub const LEAST_PROBABILITY: f64 = 0.001;
 
@@ -231,4 +284,29 @@ pub fn rfc3339(time_us: i64, zone: &TimeZone) -> String {
 /// A date in words, `14 March 2026`.
 pub fn spoken_date(date: jiff::civil::Date) -> String {
     date.strftime("%-d %B %Y").to_string()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    // NIST SP 811 (2008), appendix B.8, prints factors from units of the US to those of the SI,
+    // with seven digits where they are not exact; held against them to these.
+    #[test]
+    fn units_of_the_us_are_those_of_nist_sp_811() {
+        let one_of = |to_us: fn(f64) -> f64, si: f64| {
+            let us = to_us(si);
+            assert!((us - 1.0).abs() < 5e-7, "{si} of the SI are {us}");
+        };
+        one_of(metres_to_feet, 0.3048);
+        one_of(square_metres_to_square_feet, 9.290_304e-2);
+        one_of(metres_per_second_to_miles_per_hour, 0.447_04);
+        one_of(
+            kilograms_per_square_metre_to_pounds_per_square_foot,
+            4.882_428,
+        );
+        one_of(litres_to_us_gallons, 3.785_412);
+        one_of(kilograms_to_pounds, 0.453_592_37);
+        one_of(kelvin_to_fahrenheit_difference, 5.0 / 9.0);
+    }
 }

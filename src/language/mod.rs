@@ -12,8 +12,9 @@ mod words;
 
 pub use message::Message;
 pub use phrase::{
-    Phrase, celsius, clauses, clock, date, duration, fixed, joined, kilograms, listed, p_value,
-    probability, range, short, spread_clock,
+    Phrase, celsius, clauses, clock, date, duration, fixed, joined, kelvins, kilograms,
+    kilograms_per_square_metre, listed, litres, metres, metres_per_second, p_value, probability,
+    range, short, spread_clock, square_metres, within_brackets,
 };
 pub use unit_system::UnitSystem;
 pub use words::{LANGUAGES, Language, STILL_TO_TRANSLATE, Words};

@@ -25,6 +25,8 @@ pub enum Phrase {
     Probability(f64),
     /// A number or a range, with a unit that has one of the US beside it.
     Quantity(Box<Phrase>, PairedUnit),
+    /// The same where it stands within brackets, which hold no others.
+    BracketedQuantity(Box<Phrase>, PairedUnit),
     /// Hours of the day.
     Clock(f64),
     /// Seconds.
@@ -62,6 +64,46 @@ pub fn celsius(number: Phrase) -> Phrase {
 /// Kilograms: `2 kg`, or `2 kg (4.4 lb)` where the report has units of the US.
 pub fn kilograms(number: Phrase) -> Phrase {
     Phrase::Quantity(Box::new(number), PairedUnit::Kilogram)
+}
+
+/// A temperature difference in kelvin: `50 K`, or `50 K (90 °F)` where the report has units of the
+/// US.
+pub fn kelvins(number: Phrase) -> Phrase {
+    Phrase::Quantity(Box::new(number), PairedUnit::Kelvin)
+}
+
+/// Litres: `1 L`, or `1 L (0.264 US gal)` where the report has units of the US.
+pub fn litres(number: Phrase) -> Phrase {
+    Phrase::Quantity(Box::new(number), PairedUnit::Litre)
+}
+
+/// Metres: `1500 m`, or `1500 m (4921 ft)` where the report has units of the US.
+pub fn metres(number: Phrase) -> Phrase {
+    Phrase::Quantity(Box::new(number), PairedUnit::Metre)
+}
+
+/// Square metres: `1.05 m²`, or `1.05 m² (11.3 ft²)` where the report has units of the US.
+pub fn square_metres(number: Phrase) -> Phrase {
+    Phrase::Quantity(Box::new(number), PairedUnit::SquareMetre)
+}
+
+/// Metres per second: `1.0 m/s`, or `1.0 m/s (2.2 mph)` where the report has units of the US.
+pub fn metres_per_second(number: Phrase) -> Phrase {
+    Phrase::Quantity(Box::new(number), PairedUnit::MetrePerSecond)
+}
+
+/// Kilograms on a square metre: `7.00 kg/m²`, or `7.00 kg/m² (1.43 lb/ft²)` where the report has
+/// units of the US.
+pub fn kilograms_per_square_metre(number: Phrase) -> Phrase {
+    Phrase::Quantity(Box::new(number), PairedUnit::KilogramPerSquareMetre)
+}
+
+/// A quantity for a place within brackets: `1.0 m/s; 2.2 mph`. All else stays as it is.
+pub fn within_brackets(phrase: Phrase) -> Phrase {
+    match phrase {
+        Phrase::Quantity(number, unit) => Phrase::BracketedQuantity(number, unit),
+        other => other,
+    }
 }
 
 /// A probability: `0.034`, `0.34`, or `under 0.001`.

@@ -4,7 +4,7 @@
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum UnitSystem {
     Si,
-    /// Degrees Fahrenheit and pounds stand beside.
+    /// Degrees Fahrenheit, pounds, feet, miles per hour and the like stand beside.
     Us,
 }
 

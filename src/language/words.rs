@@ -138,7 +138,15 @@ impl Words {
             Phrase::Fixed(value, decimals) => self.number(units::fixed(value, decimals)),
             Phrase::Short(value) => self.number(units::short(value)),
             Phrase::Range(from, to, decimals) => self.number(units::range(from, to, decimals)),
-            Phrase::Quantity(number, unit) => self.quantity(*number, unit),
+            Phrase::Quantity(number, unit) => match self.quantity(*number, unit) {
+                (si, Some(us)) => format!("{si} ({us})"),
+                (si, None) => si,
+            },
+            Phrase::BracketedQuantity(number, unit) => {
+                let (si, us) = self.quantity(*number, unit);
+                let both = [si].into_iter().chain(us).map(Phrase::from);
+                self.say(Phrase::Clauses(both.collect()))
+            }
             Phrase::Probability(p) => self.number(units::probability(p)),
             Phrase::Clock(hours) => units::clock_from_hours(hours),
             Phrase::Duration(seconds) => units::spoken_duration(seconds),
@@ -169,14 +177,13 @@ impl Words {
         text.replace('.', &self.decimal_mark)
     }
 
-    /// A number with its unit, and beside it what that is in the units of the US.
-    fn quantity(&self, number: Phrase, unit: PairedUnit) -> String {
-        let beside = (self.units == UnitSystem::Us).then(|| {
+    /// A number with its unit, and what that is in the units of the US where they are said.
+    fn quantity(&self, number: Phrase, unit: PairedUnit) -> (String, Option<String>) {
+        let us = (self.units == UnitSystem::Us).then(|| {
             let in_us = unit.in_us(&number);
-            format!(" ({} {})", self.say(in_us), unit.us_symbol())
+            format!("{} {}", self.say(in_us), unit.us_symbol())
         });
-        let said = self.say(number);
-        format!("{said} {}{}", unit.symbol(), beside.unwrap_or_default())
+        (format!("{} {}", self.say(number), unit.symbol()), us)
     }
 
     fn list(&self, mut phrases: Vec<Phrase>) -> String {
@@ -295,7 +302,7 @@ mod tests {
             counted-days = STILL TO TRANSLATE\n\
             counted-intervals = { $intervals } intervalles\n\
             uncertainty-seconds = STILL TO TRANSLATE\n\
-            uncertainty-kelvin = { $kelvin } K\n\
+            budget-percent = { $share } %\n\
             headline-counts-no-line = { $least_intervals } : { counted-intervals }, { counted-days }\n",
         ..LANGUAGES[2]
     };
@@ -305,14 +312,14 @@ mod tests {
         let words = Words::new(HALF_FRENCH, UnitSystem::Si);
         let half = || fixed(0.5, 1);
         assert_eq!(
-            words.say(message!("uncertainty-kelvin", kelvin = half())),
-            "0,5 K"
+            words.say(message!("budget-percent", share = half())),
+            "0,5 %"
         );
         let seconds = message!("uncertainty-seconds", seconds = half());
         assert_eq!(words.say(seconds), "0.5 s");
-        let within = message!("uncertainty-kelvin", kelvin = half());
+        let within = message!("budget-percent", share = half());
         let seconds = message!("uncertainty-seconds", seconds = within);
-        assert_eq!(words.say(seconds), "0.5 K s");
+        assert_eq!(words.say(seconds), "0.5 % s");
         assert_eq!(words.say(message!("counted-days", days = 1)), "1 day");
     }
 
