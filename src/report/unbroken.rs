@@ -8,10 +8,10 @@ const NO_BREAK: char = '\u{a0}';
 pub const JOINER: char = '\u{2060}';
 
 /// Symbols of units, as they follow a number.
-const UNITS: [&str; 33] = [
+const UNITS: [&str; 36] = [
     "%", "°", "°C", "°F", "K", "W", "kW", "kWh", "Wh", "J", "kJ", "MJ", "g", "kg", "lb", "m", "mm",
     "cm", "km", "m²", "s", "min", "h", "L", "hPa", "kPa", "Bft", "MB", "kB", "µm", "nm", "Hz",
-    "UTC",
+    "UTC", "ft", "ft²", "mph",
 ];
 /// Signs that belong to the number after them.
 const SIGNS: [&str; 10] = ["±", "<", ">", "≤", "≥", "=", "≈", "−", "+", "×"];

@@ -5,6 +5,7 @@ use plotters::prelude::*;
 use plotters::style::text_anchor::{HPos, VPos};
 
 use crate::error::Result;
+use crate::language::UnitSystem;
 use crate::procedure::Assessment;
 use crate::report::figures::fit::{fit_line, width_pt};
 use crate::report::figures::style::{
@@ -20,9 +21,11 @@ const TALL_ROW_PT: f64 = 25.0;
 const ABOVE_PT: f64 = 3.0;
 /// Width under which names stand above the tracks, points.
 const NARROW_PT: f64 = 400.0;
-/// Most room for names; room for what was seen and for counts, points.
+/// Most room for names; room for what was seen, in units of the SI alone and with those of the US,
+/// and for counts, points.
 const NAMES_PT: f64 = 176.0;
 const SEEN_PT: f64 = 92.0;
+const SEEN_US_PT: f64 = 126.0;
 const COUNT_PT: f64 = 40.0;
 /// Between a name and its track, points.
 const BESIDE_PT: f64 = 8.0;
@@ -44,13 +47,18 @@ pub fn draw_condition_tracks(assessment: &Assessment, canvas: &Canvas<'_>) -> Re
     let height_pt = ABOVE_PT + row_pt * tracks.len() as f64 + 2.0;
     let names = tracks.iter().map(|track| width_pt(&track.name, NAME_PT));
     let names_pt = (names.fold(0.0, f64::max) + BESIDE_PT).min(NAMES_PT);
+    let seen_pt = match canvas.words.units {
+        UnitSystem::Si => SEEN_PT,
+        UnitSystem::Us => SEEN_US_PT,
+    };
     canvas.draw(height_pt, |area| {
         for (index, track) in tracks.iter().enumerate() {
             let place = Place {
                 // A narrow row has its name above the track.
                 middle_pt: ABOVE_PT + row_pt * (index + 1) as f64 - 5.0,
                 left_pt: if is_narrow { 2.0 } else { names_pt },
-                right_pt: canvas.width_pt - SEEN_PT - COUNT_PT,
+                right_pt: canvas.width_pt - seen_pt - COUNT_PT,
+                seen_pt,
                 end_pt: canvas.width_pt,
                 is_narrow,
             };
@@ -65,6 +73,7 @@ struct Place {
     middle_pt: f64,
     left_pt: f64,
     right_pt: f64,
+    seen_pt: f64,
     end_pt: f64,
     is_narrow: bool,
 }
@@ -132,7 +141,7 @@ fn write_words(area: &Area<'_>, track: &Track, place: &Place) -> Result<()> {
     let style = anchored(text(size_pt, &INK), HPos::Left, vertical);
     area.draw(&Text::new(track.name.as_str(), name_at, style))
         .map_err(fault)?;
-    let seen_pt = fit_line(&track.observed, NAME_PT, SEEN_PT - 6.0);
+    let seen_pt = fit_line(&track.observed, NAME_PT, place.seen_pt - 6.0);
     let style = anchored(text(seen_pt, &INK), HPos::Right, VPos::Center);
     let at = (pt(place.end_pt - COUNT_PT), middle);
     area.draw(&Text::new(track.observed.as_str(), at, style))
