@@ -3,7 +3,7 @@
 use simmerline_math::{cos, sin};
 use std::f64::consts::{PI, TAU};
 
-use crate::language::{Message, short};
+use crate::language::{Message, metres, short};
 use crate::message;
 
 /// Outline of the aperture, lengths in metres.
@@ -78,12 +78,12 @@ impl Shape {
     pub fn describe(&self) -> Message {
         match self {
             Shape::Circle { diameter_m } => {
-                message!("aperture-circle", diameter = short(*diameter_m))
+                message!("aperture-circle", diameter = metres(short(*diameter_m)))
             }
             Shape::Rectangle { width_m, height_m } => message!(
                 "aperture-rectangle",
-                width = short(*width_m),
-                height = short(*height_m)
+                width = metres(short(*width_m)),
+                height = metres(short(*height_m))
             ),
             Shape::RegularPolygon {
                 sides,
@@ -91,7 +91,7 @@ impl Shape {
             } => message!(
                 "aperture-regular-polygon",
                 sides = *sides as usize,
-                across = short(*across_corners_m)
+                across = metres(short(*across_corners_m))
             ),
             Shape::Outline { points_m } => message!("aperture-outline", points = points_m.len()),
         }

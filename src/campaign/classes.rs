@@ -2,7 +2,7 @@
 //! campaign file states none.
 
 use super::standard_uncertainty::Uncertainty;
-use crate::language::{Message, fixed, short};
+use crate::language::{Message, fixed, kelvins, short};
 use crate::message;
 
 /// Tables under `[instruments]` that know classes.
@@ -105,12 +105,15 @@ impl Class {
             (Basis::WithinKelvin(limit_k, decimals), Some(step_k)) if step_k > LOGGED_K => {
                 message!(
                     "basis-within-kelvin-read",
-                    limit = fixed(limit_k, decimals),
-                    step = short(step_k)
+                    limit = kelvins(fixed(limit_k, decimals)),
+                    step = kelvins(short(step_k))
                 )
             }
             (Basis::WithinKelvin(limit_k, decimals), _) => {
-                message!("basis-within-kelvin", limit = fixed(limit_k, decimals))
+                message!(
+                    "basis-within-kelvin",
+                    limit = kelvins(fixed(limit_k, decimals))
+                )
             }
             (Basis::WithinSeconds(limit_s), _) => {
                 message!("basis-within-seconds", limit = short(limit_s))

@@ -5,7 +5,7 @@ use std::fmt;
 use super::account::Skip;
 use super::quantity::Quantity;
 use super::quote::quoted;
-use crate::language::{Message, Phrase, joined, range, short};
+use crate::language::{Message, Phrase, joined, kelvins, range, short};
 use crate::message;
 
 /// Something a reader should know of a log that stops nothing.
@@ -169,7 +169,7 @@ impl LogNotice {
                 log = log,
                 quantity = quantity.name(),
                 readings = *readings,
-                apart = short(*apart_k)
+                apart = kelvins(short(*apart_k))
             ),
             LogNotice::SensorsIncomplete {
                 log,

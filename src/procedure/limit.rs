@@ -1,6 +1,8 @@
 //! Limits of a published practice: how binding one is, and which side of it is allowed.
 
-use crate::language::{Message, Phrase, celsius, joined, short};
+use crate::language::{
+    Message, Phrase, celsius, joined, kelvins, kilograms_per_square_metre, metres_per_second, short,
+};
 
 /// Slack with which a limit that is met exactly counts as met.
 pub const SLACK: f64 = 1e-9;
@@ -127,6 +129,9 @@ pub fn percent(fraction: f64) -> Phrase {
 pub fn with_unit(numbers: Phrase, unit: &'static str) -> Phrase {
     match unit {
         "°C" => celsius(numbers),
+        "K" => kelvins(numbers),
+        "m/s" => metres_per_second(numbers),
+        "kg/m²" => kilograms_per_square_metre(numbers),
         "" | INTERVALS | DAYS => numbers,
         unit => joined([numbers, unit.into()], " "),
     }

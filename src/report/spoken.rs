@@ -2,7 +2,7 @@
 
 use crate::campaign::Campaign;
 use crate::campaign::standard_uncertainty::Uncertainty;
-use crate::language::{Message, Phrase, short};
+use crate::language::{Phrase, kelvins, metres_per_second, short};
 use crate::message;
 
 /// What a report says where the campaign file says nothing.
@@ -18,17 +18,17 @@ pub fn author(campaign: &Campaign) -> &str {
 }
 
 /// A standard uncertainty with its unit.
-pub fn spoken_uncertainty(uncertainty: Uncertainty) -> Message {
+pub fn spoken_uncertainty(uncertainty: Uncertainty) -> Phrase {
     match uncertainty {
         Uncertainty::Relative(fraction) => {
             // Percent with at most four decimals.
             let percent = (fraction * 1e6).round() / 1e4;
-            message!("uncertainty-percent", percent = short(percent))
+            message!("uncertainty-percent", percent = short(percent)).into()
         }
-        Uncertainty::Kelvin(kelvin) => message!("uncertainty-kelvin", kelvin = short(kelvin)),
-        Uncertainty::MetresPerSecond(speed) => message!("uncertainty-speed", speed = short(speed)),
+        Uncertainty::Kelvin(kelvin) => kelvins(short(kelvin)),
+        Uncertainty::MetresPerSecond(speed) => metres_per_second(short(speed)),
         Uncertainty::Seconds(seconds) => {
-            message!("uncertainty-seconds", seconds = short(seconds))
+            message!("uncertainty-seconds", seconds = short(seconds)).into()
         }
     }
 }

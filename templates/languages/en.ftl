@@ -12,6 +12,8 @@
 ## Numbers, dates, lists
 
 decimal-mark = .
+# From the lowest to the highest; a unit follows.
+ends-of-range = { $low } to { $high }
 list = { $first } and { $last }
 # Between two clauses of a sentence.
 clause-break = { "; " }
@@ -140,7 +142,7 @@ headline-label = Standardised cooking power Ps(50)
 # Beside the number and its ±; 95 % is the level of confidence.
 headline-unit = W (95 %)
 headline-unit-one-day = W (one day)
-headline-what-it-is = Power in the test, scaled to 700 W/m² as ASAE { $procedure } defines it, where water is 50 K warmer than the air
+headline-what-it-is = Power in the test, scaled to 700 W/m² as ASAE { $procedure } defines it, where water is { $difference } warmer than the air
 page-no-rating = no rating
 # { $way }: "by a clear-sky model", "from the log of a station nearby" and the like.
 headline-irradiance-estimated = irradiance estimated { $way }
@@ -151,9 +153,9 @@ headline-extrapolated = an extrapolation: 50 K lies outside what was observed
 headline-interval = 95 % interval: { $low } to { $high } W
 headline-interval-one-day = interval of one day, not a 95 % interval: { $low } to { $high } W
 fact-delivers = It delivers
-fact-took-up = { $power } ± { $half_width } W to water 50 K above the air in the { $irradiance } W/m² of the test
-fact-took-up-estimated = { $power } ± { $half_width } W to water 50 K above the air in sunlight estimated at { $irradiance } W/m²
-fact-lost = no heat: water 50 K above the air lost { $power } ± { $half_width } W in the { $irradiance } W/m² of the test
+fact-took-up = { $power } ± { $half_width } W to water { $difference } above the air in the { $irradiance } W/m² of the test
+fact-took-up-estimated = { $power } ± { $half_width } W to water { $difference } above the air in sunlight estimated at { $irradiance } W/m²
+fact-lost = no heat: water { $difference } above the air lost { $power } ± { $half_width } W in the { $irradiance } W/m² of the test
 fact-scaled = in 700 W/m² { $power } ± { $half_width } W by the heat balance, which scales the gain and not the loss (section { $section })
 fact-scaled-loses = a loss of { $power } ± { $half_width } W in 700 W/m² by the heat balance (section { $section })
 fact-good = How good
@@ -180,7 +182,7 @@ journey = from { $degrees }
 journey-degrees = { $start } to { $target }
 journey-to-boiling = from { $start } to boiling ({ $boiling } here)
 # { $result } as in stagnation-result.
-headline-dry = The dry vessel came to { $difference } K above the air in { $irradiance } W/m²: { $result } (section { $section }).
+headline-dry = The dry vessel came to { $difference } above the air in { $irradiance } W/m²: { $result } (section { $section }).
 
 ## Page one: figure, findings, conditions, caution
 
@@ -257,13 +259,13 @@ finding-r-squared-low-remedy = steadier aiming, clearer sky and less wind; a sen
 finding-r-squared-low-remedy-flat = R² is low because the power hardly falls with temperature, not because the points scatter, and the ± says how sure the figure is; a wider range of water temperature raises R²
 finding-line-not-falling = the power does not fall as the water gets hotter, though hotter water loses more heat
 finding-line-not-falling-remedy = check that the water temperature is that of the water, and cover a wider range of temperatures
-finding-no-useful-heat = the line reads { $power } W at { $difference } K: there the water loses heat
+finding-no-useful-heat = the line reads { $power } W at { $difference }: there the water loses heat
 finding-no-useful-heat-remedy = check that the readings are of water being heated, with the cooker aimed
-finding-extrapolated = { $difference } K lies outside the temperature differences observed, { $lowest } to { $highest } K
-finding-extrapolated-remedy = used intervals on both sides of { $difference } K
+finding-extrapolated = { $difference } lies outside the temperature differences observed, { $observed }
+finding-extrapolated-remedy = used intervals on both sides of { $difference }
 # { $runs }: a list of finding-load-off-run.
-finding-load-off = the load is more than { $tolerance } % away from { $load } kg/m² in { $runs }
-finding-load-off-run = { $run } ({ $load } kg/m²)
+finding-load-off = the load is more than { $tolerance } % away from { $load } in { $runs }
+finding-load-off-run = { $run } ({ $load })
 finding-load-off-remedy = weigh in { $load } of water for each m² of intercept area, or correct that area
 # In the findings that follow, { $runs } is a list of the names of runs.
 finding-wind-not-measured = wind was not measured in { $runs }
@@ -370,7 +372,7 @@ run-title = Run { $number }, { $date }
 # How many intervals of how many are used: beside the title, as short as can be.
 run-used = { $used } of { $of } used
 # Clauses below the figure of a run. { $water }: with its unit.
-run-load = { $water } of water, { $load } kg/m²
+run-load = { $water } of water, { $load }
 run-aimed = aimed every { $minutes } min
 run-predicted = r.m.s. { $rms } K
 # A note of the tester, who alone vouches for it.
@@ -406,6 +408,7 @@ interval-no-irradiance = not normalised: no irradiance
 page-intervals-continued = continued
 intervals-note = Water: at the start and end of the interval. Irradiance: mean, then lowest to highest reading. P: cooking power. Td: mean water minus mean ambient temperature. Ps: P normalised to 700 W/m².
 intervals-dots = A dot: the interval is not used, for this reason.
+intervals-us = 1 m/s is { $mph } mph; 1 K, as a difference in temperature, is { $fahrenheit } °F.
 # Why an interval is set aside. Also within headline-reason, after "because".
 reason-water-below-window = the water was still too close to ambient
 reason-water-above-window = the water was too close to boiling
@@ -568,10 +571,10 @@ cooker-box = Box cooker
 cooker-panel = Panel cooker
 cooker-concentrating = Concentrating cooker
 cooker-tube = Tube cooker
-aperture-circle = circle, { $diameter } m across
-aperture-rectangle = rectangle, { $width } m by { $height } m
+aperture-circle = circle, { $diameter } across
+aperture-rectangle = rectangle, { $width } by { $height }
 # Across corners: diameter of the circle through the corners.
-aperture-regular-polygon = regular polygon, { $sides } sides, { $across } m across corners
+aperture-regular-polygon = regular polygon, { $sides } sides, { $across } across corners
 aperture-outline = outline of { $points } points
 # { $shape }: one of the four above. The beam is the light that comes straight from the sun.
 aperture-off-normal = { $shape }, beam { $degrees }° off its normal
@@ -612,15 +615,15 @@ class-logger = a logger's clock
 # What the uncertainty of a class follows from. 95 %: level of confidence.
 basis-for-95-percent = ± { $limit } % for 95 %
 basis-within-percent = within ± { $limit } %
-basis-within-kelvin = within ± { $limit } K
-basis-within-kelvin-read = within ± { $limit } K, read to { $step } K
+basis-within-kelvin = within ± { $limit }
+basis-within-kelvin-read = within ± { $limit }, read to { $step }
 basis-within-seconds = within ± { $limit } s
 
 ## What was tested: the line under the title
 
 # These four stand after each other, with a dot between them.
-subtitle-cooker = { $cooker }, { $area } m²
-subtitle-site = { $site }, { $elevation } m
+subtitle-cooker = { $cooker }, { $area }
+subtitle-site = { $site }, { $elevation }
 subtitle-tester = tested by { $tester }
 # First and last day of the test: "16 to 19 September 2026", { $first } only a number.
 dates-of-a-month = { $first } to { $last }
@@ -641,7 +644,6 @@ tested-name = name
 tested-identification = identification
 tested-type = type
 tested-area = intercept area
-tested-area-text = { $area } m²
 tested-aperture = aperture
 tested-description = description
 # In which condition the cooker was when it was tested.
@@ -656,8 +658,8 @@ tested-cost-no-currency = { $cost } (currency not stated)
 tested-load = Load
 tested-water = water
 tested-per-area = per intercept area
-tested-per-area-text = { $load } kg/m² (standard: { $practice } kg/m²)
-tested-per-area-own = { $load } kg/m² (own limit: { $own } kg/m²)
+tested-per-area-text = { $load } (standard: { $practice })
+tested-per-area-own = { $load } (own limit: { $own })
 tested-vessels = vessels
 # Heading: what surrounded the used intervals.
 tested-environment = Environment of the used intervals
@@ -670,7 +672,7 @@ environment-none = no used interval
 tested-site = Site
 tested-place = place of test
 tested-position = position
-tested-position-text = { $latitude }, { $longitude }, { $elevation } m
+tested-position-text = { $latitude }, { $longitude }, { $elevation }
 tested-north = { $degrees }° N
 tested-south = { $degrees }° S
 tested-east = { $degrees }° E
@@ -735,10 +737,8 @@ budget-in-section = section { $section }
 budget-in-own-report = the budget is in its own report
 instrument-by-class = by its class, { $basis }
 instrument-by-eye = by eye, Beaufort scale (WMO-No. 8)
-instrument-by-eye-uncertainty = the range of a number, such as 0.3 to 1.5 m/s
+instrument-by-eye-uncertainty = the range of a number, such as { $speeds }
 uncertainty-percent = { $percent } % of the reading
-uncertainty-kelvin = { $kelvin } K
-uncertainty-speed = { $speed } m/s
 uncertainty-seconds = { $seconds } s
 tested-instruments-note = Standard uncertainties (k = 1), as stated by the tester; section { $section } says what is assumed where none is stated. The standard asks for the water sensor at the centre, 10 mm above the bottom of the vessel, for wind measured beside the cooker at its height, and for an even load over the vessels; none of this was checked.
 
@@ -948,8 +948,8 @@ made-boiling-text = ISO 2533 atmosphere where no pressure was measured, IAPWS-IF
 # How it is decided whether a limit is met. Titles of standards stay as they are.
 made-decision = decision rule
 made-decision-text = each limit is held against the value observed, with no allowance for its uncertainty, and is met when met exactly: the simple acceptance of JCGM 106:2012
-made-decision-guarded = each limit is held against the value observed with its expanded uncertainty (k = { $factor }), and is met where all of that range is within: irradiance ± { $irradiance } %, water ± { $water } K, air ± { $ambient } K, a clock time ± { $clock } s, mass of water ± { $mass } %, { $wind }; intercept area, counts and R² without one: the guarded acceptance of JCGM 106:2012, 8.3 and ILAC-G8
-made-decision-wind = wind ± { $wind } m/s
+made-decision-guarded = each limit is held against the value observed with its expanded uncertainty (k = { $factor }), and is met where all of that range is within: irradiance ± { $irradiance } %, water ± { $water }, air ± { $ambient }, a clock time ± { $clock } s, mass of water ± { $mass } %, { $wind }; intercept area, counts and R² without one: the guarded acceptance of JCGM 106:2012, 8.3 and ILAC-G8
+made-decision-wind = wind ± { $wind }
 made-decision-no-wind = wind without one, since its uncertainty is not stated
 made-irradiance = irradiance
 # { $way }: one of the messages that begin with estimated-.
@@ -1033,8 +1033,8 @@ food-fish = fish (cod)
 
 ## Clear days through the year
 
-year-note-balance = Estimated for the 15th of each month under a clear sky (Ineichen and Perez 2002), counting the hours with { $irradiance } W/m² or more on the plane normal to the beam; cloud and haze reduce it. Heat: by the heat balance, into water { $difference } K warmer than the air; the mean of the months is { $mean } kWh a day. Ambient { $ambient } all year, the cooker aimed all day.
-year-note-water = Water: loads of { $load }, one after the other, each from { $start } to { $end } and held for { $time } (Ciochetti and Metcalf 1984); 1 kg is taken as 1 L. It begins at { $start }, so the litres do not follow from the heat beside them. WHO finds that viruses die only slowly between 60 °C and 65 °C: where you can, bring water to a rolling boil, and read the caution on drinking water. For clear water only; heat does not remove chemicals.
+year-note-balance = Estimated for the 15th of each month under a clear sky (Ineichen and Perez 2002), counting the hours with { $irradiance } W/m² or more on the plane normal to the beam; cloud and haze reduce it. Heat: by the heat balance, into water { $difference } warmer than the air; the mean of the months is { $mean } kWh a day. Ambient { $ambient } all year, the cooker aimed all day.
+year-note-water = Water: loads of { $load }, one after the other, each from { $start } to { $end } and held for { $time } (Ciochetti and Metcalf 1984); { $kilogram } is taken as { $litre }. It begins at { $start }, so the litres do not follow from the heat beside them. WHO finds that viruses die only slowly between 60 °C and 65 °C: where you can, bring water to a rolling boil, and read the caution on drinking water. For clear water only; heat does not remove chemicals.
 # { $fewest }, { $most }: year-hours-of.
 year-caption = Bars: estimate; whiskers: its range from the uncertainty of the heat balance alone. Hours with { $irradiance } W/m² or more: { $fewest } to { $most }.
 year-hours-of = { $hours } ({ $month })
@@ -1077,7 +1077,7 @@ caution-materials-text = Whoever tests stands in the sun for hours: hat, shade, 
 caution-food-title = Food safety
 caution-food-text = Bacteria grow fast between 5 °C and 60 °C. Food must not stay in that range for more than two hours in all, one hour where the air is above 32 °C; a cooker that heats slowly, or a cloud, can take it past that, and reheating does not undo what has formed by then. Measure inside the food: at least 74 °C all through. Keep hot food at 60 °C or above. If in doubt, throw it out.
 caution-water-title = Drinking water
-caution-water-text = Heat kills germs; boiling does not remove chemicals, salt or dirt. Bring all of the water to a rolling boil and keep it boiling for one minute, above 1500 m for three. Less heat takes longer and is less sure: 65 °C held for six minutes is what is called pasteurised, and viruses die only slowly between 60 °C and 65 °C. Let the water cool covered, in the vessel it was heated in.
+caution-water-text = Heat kills germs; boiling does not remove chemicals, salt or dirt. Bring all of the water to a rolling boil and keep it boiling for one minute, above { $elevation } for three. Less heat takes longer and is less sure: 65 °C held for six minutes is what is called pasteurised, and viruses die only slowly between 60 °C and 65 °C. Let the water cool covered, in the vessel it was heated in.
 caution-sources = Sources. Burns: ISO 13732-1:2006. Food: USDA FSIS, danger zone 40 to 140 °F, two-hour rule and safe minimum temperatures, of which 74 °C, that of poultry and leftovers, is the highest; WHO, Five Keys to Safer Food, 5 °C to 60 °C. Water: US EPA boil-water advice (1 min, 3 min above 5000 ft), as quoted in Emerging Infectious Diseases 31(8), 2025; WHO/FWC/WSH/15.02; Ciochetti and Metcalf 1984, Appl. Environ. Microbiol. 47. All else: common practice.
 
 ## Notices: what a reader should know about the logs
@@ -1130,7 +1130,7 @@ notice-unbelievable = { $readings ->
         [one] { $log }: { $readings } reading in column "{ $column }" cannot be true ({ $values } { $unit }) and is taken as missing; check the sensor
        *[other] { $log }: { $readings } readings in column "{ $column }" cannot be true ({ $values } { $unit }) and are taken as missing; check the sensor
     }
-notice-sensors-apart = { $log }: the sensors of { $quantity } are more than { $apart } K apart at { $readings ->
+notice-sensors-apart = { $log }: the sensors of { $quantity } are more than { $apart } apart at { $readings ->
         [one] { $readings } time
        *[other] { $readings } times
     }; their mean is used: check that none has failed
@@ -1311,8 +1311,8 @@ figure-ambient = ambient
 # In the figure of a run, 140 to 480 points wide: as short as can be. { $at }: a temperature with its unit.
 figure-boils = boils at { $at }
 # Limits on the water temperature. { $margin }: a number of kelvins.
-figure-below-boiling = boiling − { $margin } K
-figure-above-ambient = ambient + { $margin } K
+figure-below-boiling = boiling − { $margin }
+figure-above-ambient = ambient + { $margin }
 # In a panel of irradiance or wind that no instrument measured.
 figure-estimated = estimated
 
@@ -1679,13 +1679,13 @@ pair-budget-expanded = expanded, 95 %, k = { $factor }
 
 section-campaigns = The campaigns
 # Of each campaign one after the other, each a line of its own.
-campaign-cooker = { $name }: { $kind }, { $area } m²
+campaign-cooker = { $name }: { $kind }, { $area }
 campaign-cost = cost { $cost }
 # { $cooker }: its kind, such as "box cooker"; { $description }: the tester's own words.
 comparison-test-text = { $dates }, { $runs ->
         [one] { $runs } run
        *[other] { $runs } runs
-    }; { $site }, { $elevation } m; tested by { $tester }
+    }; { $site }, { $elevation }; tested by { $tester }
 comparison-not-stated = not stated
 # { $slope }: without its sign.
 campaign-line = Ps = { $intercept } W − { $slope } W/K · Td, { $intervals ->
@@ -1698,7 +1698,7 @@ campaign-balance = Heat balance: gain { $gain } m², loss { $loss } W/K, { $powe
 campaign-around = Means of the used intervals: { $parts }
 campaign-sun = { $mean } W/m²
 campaign-air = air { $mean }
-campaign-wind = wind { $mean } m/s
+campaign-wind = wind { $mean }
 campaign-report = Report { $number }
 # The heat balance, each figure with its ±.
 comparison-instrument = { $quantity }: { $instrument }, { $uncertainty }
@@ -1785,8 +1785,8 @@ plan-never-enough = never reaches { $least } W/m² (at most { $highest }): no in
 plan-water = water
 # { $load }, { $each }, { $vessel }: masses with their unit. plan-load-stated may follow, after
 # a semicolon.
-plan-load-one = { $load }, { $each } for each of { $area } m², in one vessel
-plan-load-several = { $load }, { $each } for each of { $area } m², { $vessel } in each of { $vessels } vessels
+plan-load-one = { $load }, { $each } for each of { $area }, in one vessel
+plan-load-several = { $load }, { $each } for each of { $area }, { $vessel } in each of { $vessels } vessels
 plan-load-stated = the campaign file says { $stated }
 # From and up to which temperature of the water its readings count.
 plan-start = counts from
@@ -1883,7 +1883,7 @@ sheet-notes = notes
 
 # { $forces }: sheet-force of the lowest numbers, with ";" between them.
 sheet-forces = Wind by eye, Beaufort (WMO-No. 8): { $forces }.
-sheet-force = { $number } { $sign } ({ $speeds } m/s)
+sheet-force = { $number } { $sign } ({ $speeds })
 # What one sees of the wind on land, at each number of the Beaufort scale.
 wind-sign-0 = smoke rises straight up
 wind-sign-1 = smoke drifts, vanes stay still
@@ -1900,8 +1900,8 @@ plan-expected = Expected of the cooker as rated so far, Ps(50) = { $power } W ±
 plan-spread = 95 %
 plan-spread-one-day = one day only: no 95 %
 # The models behind the numbers.
-plan-models = Clear sky after Ineichen and Perez 2002 for { $elevation } m, Linke turbidity { $turbidity } (usual for a clear sky); haze and dust give less. Sun after NREL/TP-560-34302; a level horizon.
-plan-models-stated = Clear sky after Ineichen and Perez 2002 for { $elevation } m, Linke turbidity { $turbidity } (as stated); haze and dust give less. Sun after NREL/TP-560-34302; a level horizon.
+plan-models = Clear sky after Ineichen and Perez 2002 for { $elevation }, Linke turbidity { $turbidity } (usual for a clear sky); haze and dust give less. Sun after NREL/TP-560-34302; a level horizon.
+plan-models-stated = Clear sky after Ineichen and Perez 2002 for { $elevation }, Linke turbidity { $turbidity } (as stated); haze and dust give less. Sun after NREL/TP-560-34302; a level horizon.
 page-sheet-checks = Before the first reading
 # Above the columns that a field sheet has for the pencil, on a phone.
 page-sheet-read = To write down at each time
@@ -1929,7 +1929,6 @@ material-fired-clay = fired clay
 tested-vessel-heat = heat capacity of the vessels
 tested-vessel-heat-text = { $heat } J/K: { $basis }
 tested-loss-area = surface of the vessels that loses heat
-tested-loss-area-text = { $area } m²
 tested-no-water = none: no run of this campaign heats water
 tested-vessel-temperature = vessel temperature
 error-vessel-temperature = vessel thermometer
@@ -1945,7 +1944,7 @@ headline-label-none = No figure yet
 headline-no-water = No rating by ASAE S580.1: no run of this campaign heats water.
 headline-spread = ± is for 95 %: days, readings, instruments.
 headline-spread-one-day = ± is of one day, readings and instruments; it is no 95 %.
-headline-dry-plateau = In { $irradiance } W/m² the empty vessel came to { $vessel }: { $difference } K above the air of { $ambient }.
+headline-dry-plateau = In { $irradiance } W/m² the empty vessel came to { $vessel }: { $difference } above the air of { $ambient }.
 fact-reached = It reached
 fact-good-for = Good for
 fact-not-with = Not to be compared with
@@ -2120,15 +2119,15 @@ box-no-heating = no rise from { $from } to { $to } °C without a hole, with irra
 box-no-heating-remedy = begin below { $from } °C, go on above { $to } °C, and read at least every twenty minutes
 box-runs-left-out = runs of water without a whole rise from { $from } to { $to } °C, which do not count: { $runs }
 # Loads in kg/m².
-box-load-off = the load was { $load } kg/m²; a full load is about { $full } kg/m²
+box-load-off = the load was { $load }; a full load is about { $full }
 box-load-off-remedy = weigh in { $full } kg of water for each m² of glass; the rating asks for 7 kg for each m² of intercept area, so one load does not always meet both
 # Both in K.
 box-beyond-reach = in { $rises -> 
     [one] { $rises } rise
    *[other] { $rises } rises
-} the water got { $end } K above the air, which with this F1 it could not: F1·H is { $reach } K there. Such a rise does not count
-box-no-upper-end = F1·H is { $reach } K, so near to the { $end } K by which the water's end lies above the air that F2 has no upper end
-box-near-reach = the water's end, { $end } K above the air, is near to F1·H, { $reach } K: 1 % less F1 makes F2 { $more } % higher
+} the water got { $end } above the air, which with this F1 it could not: F1·H is { $reach } there. Such a rise does not count
+box-no-upper-end = F1·H is { $reach }, so near to the { $end } by which the water's end lies above the air that F2 has no upper end
+box-near-reach = the water's end, { $end } above the air, is near to F1·H, { $reach }: 1 % less F1 makes F2 { $more } % higher
 box-reach-remedy = test in a stronger sun, or end the rise lower
 box-one-day = dry runs or rises are of one day, so the ranges are no 95 % ranges
 box-one-day-remedy = test on other days
@@ -2159,9 +2158,9 @@ dish-key-told = by the time constant
 dish-source = Mullick, Kandpal and Kumar 1991 (Solar Energy 46, 139–144). They take the slope of ln(T − Ta); this report takes that of T against the integral of T − Ta: the same in steady air, and true in air that warms, where the other is 2 to 9 % off for 1 K/h and time constants of one to two hours (simulated). They reckon boiling at 100 °C, this report at the local boiling point.
 dish-no-cooling-run = there is no cooling run, so no time constant, no loss and no optical factor
 dish-no-cooling-run-remedy = let a hot load cool in the shade, and log it: kind = "cooling"
-dish-begins-too-cool = { $log }: the water begins { $above } K above the air, and a cooling run at least { $least } K above it; it does not count
+dish-begins-too-cool = { $log }: the water begins { $above } above the air, and a cooling run at least { $least } above it; it does not count
 dish-begins-too-cool-remedy = begin near boiling
-dish-warms = { $log }: the water got { $rise } K warmer than it was before, so the sun reached it, or hot water was added; it does not count
+dish-warms = { $log }: the water got { $rise } warmer than it was before, so the sun reached it, or hot water was added; it does not count
 dish-warms-remedy = turn the cooker away from the sun or shade all of the aperture
 dish-cooling-too-short = { $log }: before a hole of over twenty minutes or an excluded span there are too few readings, or a fall of less than a fifth of the start's temperature above the air; it does not count
 dish-cooling-too-short-remedy = read every five minutes or oftener, for an hour or more
@@ -2169,8 +2168,8 @@ dish-no-loss-area = the surface of the vessels is not stated, so the loss is giv
 dish-no-loss-area-remedy = state loss_area_m2 under [cooker]: walls and lid of the vessels
 dish-no-vessel-heat = what the vessels store is not stated, and does not count: loss and optical factor are too low by their share
 dish-no-vessel-heat-remedy = weigh the empty vessels: vessel_mass_kg and vessel_material under [load]
-dish-no-heating = no run of water has a rise of { $rise } K with irradiance, free of holes and excluded spans, so there is no optical factor
-dish-no-heating-remedy = log a heating of at least { $rise } K in the sun, with irradiance
+dish-no-heating = no run of water has a rise of { $rise } with irradiance, free of holes and excluded spans, so there is no optical factor
+dish-no-heating-remedy = log a heating of at least { $rise } in the sun, with irradiance
 dish-plane-not-normal = irradiance was not measured facing the sun, and the optical factor is for the beam
 dish-plane-estimated = irradiance is estimated, and the optical factor takes that of the beam
 dish-plane-remedy = keep the sensor facing the sun, and state plane = "normal"
@@ -2187,7 +2186,7 @@ section-efficiency = Energy and exergy
 efficiency-what = Energy efficiency: heat that the water took up over the sunlight on the intercept area. Exergy efficiency: the same of what could do work, so that hot water counts more than warm. Peak exergy: the vertex of the parabola of exergy against the temperature difference; quality factor: the peak over the exergy of the heat lost there.
 # { $range } in °C.
 efficiency-rests-on = They rest on { counted-intervals } with sound readings, water from { $range }, { $irradiance } W/m² on average. The vessels do not count.
-efficiency-peak-at = The peak lies { $difference } K above the air, in the sun of the test ({ $irradiance } W/m² on average).
+efficiency-peak-at = The peak lies { $difference } above the air, in the sun of the test ({ $irradiance } W/m² on average).
 efficiency-caption = Exergy that the water gains, interval by interval.
 efficiency-caption-no-peak = Exergy that the water gains, interval by interval. There is no peak among the intervals.
 efficiency-alt = Scatter plot of exergy in watts against temperature difference in kelvin, { counted-intervals }.
@@ -2307,16 +2306,16 @@ check-figures = Other figures so far
 check-no-figures = No other figure yet.
 box-grade-one-day = none: F1 is above { $limit } K m²/W (IS 13429), but of one day, and another may be lower
 box-grade-not-flat = none: irradiance was not measured with a sensor that lay flat, for which the limit, { $limit } K m²/W, holds (IS 13429)
-box-glass = The glass is { $area } m², as stated.
-box-glass-not-stated = The intercept area, { $area } m², counts as the glass. If it has mirrors in it, F2 comes out too low: state the area of the glass.
+box-glass = The glass is { $area }, as stated.
+box-glass-not-stated = The intercept area, { $area }, counts as the glass. If it has mirrors in it, F2 comes out too low: state the area of the glass.
 box-beyond-reach-remedy = F1 is too low, or the sensor read too little in that run: check that the plateau was reached, mirrors were covered alike, and the sensor lay flat
 boiling-gets-to = no time to boil: in the sun of the test the water gets to { $highest }, and boils at { $boiling }
 boiling-may-not = no time to boil: within what the figures may be off by, the water may not get to { $boiling }, where it boils
 boiling-remedy = test in a stronger sun, or improve the cooker
-dish-runs-left-out = runs of water without a rise of { $rise } K in the sun that is free of holes and excluded spans, which do not count: { $runs }
+dish-runs-left-out = runs of water without a rise of { $rise } in the sun that is free of holes and excluded spans, which do not count: { $runs }
 dry-no-ambient = the air was not read within two hours of the steady stretches
 dry-no-ambient-remedy = read the air at least every second time
-dry-may-get-hotter = on its plateau the vessel still rose by { $rate } K/min: by its first rise it may end { $more } K hotter
+dry-may-get-hotter = on its plateau the vessel still rose by { $rate } K/min: by its first rise it may end { $more } hotter
 dry-no-end = the difference for each W/m² is not given: within what irradiance may be off by, it has no end of its range
 efficiency-peak-unsure = there is a peak, but not without one of the days, or within what the instruments may be off by: it is not given
 efficiency-peak-unsure-remedy = test on more days, each from 5 K above the air up to near boiling
@@ -2407,7 +2406,7 @@ beside-note-pairs = "Told apart": p of the difference is under 0.05, corrected b
 
 dry-sun-down = the sun was below the horizon at the plateau, so the clock, the time zone or the place is wrong
 dry-sun-down-remedy = correct time_zone, latitude and longitude under [site], or the times of the log
-dry-colder-than-air = the vessel reads { $below } K below the coolest air of the run: one of the two is in another unit than stated
+dry-colder-than-air = the vessel reads { $below } below the coolest air of the run: one of the two is in another unit than stated
 dry-very-hot = the vessel reads { $highest } °C, hotter than home-built cookers get (common practice): is the thermometer in °F?
 dry-unit-remedy = state vessel_temperature and ambient_temperature under [units], "°F" or "°C", as each thermometer shows
 dish-losses-differ = the loss by cooling, { $cooling } W/K, and that of the heat balance, { $balance } W/K, differ by more than their ±: sun reached the cooling load, or the wind was another

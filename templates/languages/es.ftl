@@ -6,6 +6,7 @@
 ## Numbers, dates, lists
 
 decimal-mark = ,
+ends-of-range = { $low } a { $high }
 list = { $first } y { $last }
 # Between two clauses of a sentence.
 # As in English
@@ -136,7 +137,7 @@ headline-label = Potencia de cocción normalizada Ps(50)
 # As in English
 headline-unit = W (95 %)
 headline-unit-one-day = W (un día)
-headline-what-it-is = Potencia en el ensayo, escalada a 700 W/m² como define ASAE { $procedure }, con el agua 50 K por encima del aire
+headline-what-it-is = Potencia en el ensayo, escalada a 700 W/m² como define ASAE { $procedure }, con el agua { $difference } por encima del aire
 page-no-rating = sin resultado
 # { $way }: "by a clear-sky model", "from the log of a station nearby" and the like.
 headline-irradiance-estimated = irradiancia estimada { $way }
@@ -148,9 +149,9 @@ headline-extrapolated = una extrapolación: 50 K queda fuera de lo observado
 headline-interval = intervalo del 95 %: { $low } a { $high } W
 headline-interval-one-day = intervalo de un solo día, no del 95 %: { $low } a { $high } W
 fact-delivers = Entrega
-fact-took-up = { $power } ± { $half_width } W al agua 50 K por encima del aire, con los { $irradiance } W/m² del ensayo
-fact-took-up-estimated = { $power } ± { $half_width } W al agua 50 K por encima del aire, con irradiancia estimada en { $irradiance } W/m²
-fact-lost = nada de calor: el agua 50 K por encima del aire perdía { $power } ± { $half_width } W con los { $irradiance } W/m² del ensayo
+fact-took-up = { $power } ± { $half_width } W al agua { $difference } por encima del aire, con los { $irradiance } W/m² del ensayo
+fact-took-up-estimated = { $power } ± { $half_width } W al agua { $difference } por encima del aire, con irradiancia estimada en { $irradiance } W/m²
+fact-lost = nada de calor: el agua { $difference } por encima del aire perdía { $power } ± { $half_width } W con los { $irradiance } W/m² del ensayo
 fact-scaled = con 700 W/m², { $power } ± { $half_width } W según el balance térmico, que escala la ganancia y no la pérdida (sección { $section })
 fact-scaled-loses = una pérdida de { $power } ± { $half_width } W con 700 W/m² según el balance térmico (sección { $section })
 fact-good = Rendimiento
@@ -178,7 +179,7 @@ journey = de { $degrees }
 journey-degrees = { $start } a { $target }
 journey-to-boiling = de { $start } a la ebullición ({ $boiling } aquí)
 # { $result } as in stagnation-result.
-headline-dry = El recipiente vacío llegó a { $difference } K por encima del aire con { $irradiance } W/m²: { $result } (sección { $section }).
+headline-dry = El recipiente vacío llegó a { $difference } por encima del aire con { $irradiance } W/m²: { $result } (sección { $section }).
 
 ## Page one: figure, findings, conditions, caution
 
@@ -259,14 +260,14 @@ finding-r-squared-low-remedy = orientación más constante, cielo más despejado
 finding-r-squared-low-remedy-flat = R² es bajo porque la potencia apenas baja con la temperatura, no porque los puntos se dispersen, y el ± dice cuán seguro es el valor; un rango más amplio de temperatura del agua eleva R²
 finding-line-not-falling = la potencia no disminuye al calentarse el agua, aunque el agua más caliente pierde más calor
 finding-line-not-falling-remedy = compruebe que la temperatura medida es la del agua, y abarque un rango más amplio de temperaturas
-finding-no-useful-heat = según la recta, la potencia a { $difference } K es de { $power } W: ahí el agua pierde calor
+finding-no-useful-heat = según la recta, la potencia a { $difference } es de { $power } W: ahí el agua pierde calor
 finding-no-useful-heat-remedy = compruebe que las lecturas son de agua que se está calentando, con la cocina orientada
-finding-extrapolated = { $difference } K queda fuera de las diferencias de temperatura observadas, { $lowest } a { $highest } K
-finding-extrapolated-remedy = intervalos usados a ambos lados de { $difference } K
+finding-extrapolated = { $difference } queda fuera de las diferencias de temperatura observadas, { $observed }
+finding-extrapolated-remedy = intervalos usados a ambos lados de { $difference }
 # { $runs }: a list of finding-load-off-run.
-finding-load-off = la carga se aparta más de un { $tolerance } % de { $load } kg/m² en { $runs }
+finding-load-off = la carga se aparta más de un { $tolerance } % de { $load } en { $runs }
 # As in English
-finding-load-off-run = { $run } ({ $load } kg/m²)
+finding-load-off-run = { $run } ({ $load })
 finding-load-off-remedy = pese { $load } de agua por cada m² de área de captación, o corrija esa área
 # In the findings that follow, { $runs } is a list of the names of runs.
 finding-wind-not-measured = no se midió el viento en { $runs }
@@ -372,7 +373,7 @@ runs-lanes = Abajo: intervalos no usados, por motivo, con su número.
 runs-predicted = r.m.s.: temperatura del agua predicha menos medida, media cuadrática.
 run-title = Serie { $number }, { $date }
 run-used = { $used } de { $of } usados
-run-load = { $water } de agua, { $load } kg/m²
+run-load = { $water } de agua, { $load }
 run-aimed = orientada cada { $minutes } min
 # As in English
 run-predicted = r.m.s. { $rms } K
@@ -414,6 +415,7 @@ interval-no-irradiance = no normalizado: sin irradiancia
 page-intervals-continued = continuación
 intervals-note = Agua: al inicio y al final del intervalo. Irradiancia: media, y después de la lectura mínima a la máxima. P: potencia de cocción. Td: media del agua menos media del ambiente. Ps: P normalizada a 700 W/m².
 intervals-dots = Un punto: el intervalo no se usa, por ese motivo.
+intervals-us = 1 m/s son { $mph } mph; 1 K, como diferencia de temperatura, son { $fahrenheit } °F.
 # Why an interval is set aside. Also within headline-reason, after "because".
 reason-water-below-window = el agua aún estaba demasiado cerca del ambiente
 reason-water-above-window = el agua estaba demasiado cerca de la ebullición
@@ -581,10 +583,10 @@ cooker-box = Cocina de caja
 cooker-panel = Cocina de panel
 cooker-concentrating = Cocina de concentrador
 cooker-tube = Cocina de tubo
-aperture-circle = círculo, { $diameter } m de diámetro
-aperture-rectangle = rectángulo, { $width } m por { $height } m
+aperture-circle = círculo, { $diameter } de diámetro
+aperture-rectangle = rectángulo, { $width } por { $height }
 # Across corners: diameter of the circle through the corners.
-aperture-regular-polygon = polígono regular, { $sides } lados, { $across } m entre vértices
+aperture-regular-polygon = polígono regular, { $sides } lados, { $across } entre vértices
 aperture-outline = contorno de { $points } puntos
 # { $shape }: one of the four above. The beam is the light that comes straight from the sun.
 aperture-off-normal = { $shape }, radiación directa a { $degrees }° de su normal
@@ -625,17 +627,17 @@ class-logger = reloj de un registrador de datos
 # What the uncertainty of a class follows from. 95 %: level of confidence.
 basis-for-95-percent = ± { $limit } % para el 95 %
 basis-within-percent = dentro de ± { $limit } %
-basis-within-kelvin = dentro de ± { $limit } K
-basis-within-kelvin-read = dentro de ± { $limit } K, con lectura a { $step } K
+basis-within-kelvin = dentro de ± { $limit }
+basis-within-kelvin-read = dentro de ± { $limit }, con lectura a { $step }
 basis-within-seconds = dentro de ± { $limit } s
 
 ## What was tested: the line under the title
 
 # These four stand after each other, with a dot between them.
 # As in English
-subtitle-cooker = { $cooker }, { $area } m²
+subtitle-cooker = { $cooker }, { $area }
 # As in English
-subtitle-site = { $site }, { $elevation } m
+subtitle-site = { $site }, { $elevation }
 subtitle-tester = operador: { $tester }
 # First and last day of the test: "16 to 19 September 2026", { $first } only a number.
 dates-of-a-month = del { $first } al { $last }
@@ -656,7 +658,6 @@ tested-identification = identificación
 tested-type = tipo
 tested-area = área de captación
 # As in English
-tested-area-text = { $area } m²
 tested-aperture = apertura
 tested-description = descripción
 tested-condition = estado
@@ -670,8 +671,8 @@ tested-cost-no-currency = { $cost } (moneda sin indicar)
 tested-load = Carga
 tested-water = agua
 tested-per-area = por área de captación
-tested-per-area-text = { $load } kg/m² (norma: { $practice } kg/m²)
-tested-per-area-own = { $load } kg/m² (límite propio: { $own } kg/m²)
+tested-per-area-text = { $load } (norma: { $practice })
+tested-per-area-own = { $load } (límite propio: { $own })
 tested-vessels = recipientes
 tested-environment = Entorno de los intervalos usados
 environment-ambient = ambiente
@@ -683,7 +684,7 @@ tested-site = Lugar
 tested-place = lugar del ensayo
 tested-position = posición
 # As in English
-tested-position-text = { $latitude }, { $longitude }, { $elevation } m
+tested-position-text = { $latitude }, { $longitude }, { $elevation }
 # As in English
 tested-north = { $degrees }° N
 # As in English
@@ -750,12 +751,10 @@ budget-in-section = sección { $section }
 budget-in-own-report = el balance de incertidumbre está en su propio informe
 instrument-by-class = por su clase, { $basis }
 instrument-by-eye = a ojo, escala de Beaufort (WMO-No. 8)
-instrument-by-eye-uncertainty = el rango de un grado, por ejemplo de 0,3 a 1,5 m/s
+instrument-by-eye-uncertainty = el rango de un grado, por ejemplo de { $speeds }
 uncertainty-percent = { $percent } % de la lectura
 # As in English
-uncertainty-kelvin = { $kelvin } K
 # As in English
-uncertainty-speed = { $speed } m/s
 # As in English
 uncertainty-seconds = { $seconds } s
 tested-instruments-note = Incertidumbres estándar (k = 1) indicadas por el operador; la sección { $section } dice qué se supone donde no se indica ninguna. La norma pide el sensor del agua en el centro, 10 mm por encima del fondo del recipiente, el viento medido junto a la cocina y a su altura, y una carga igual en todos los recipientes; nada de esto se comprobó.
@@ -964,8 +963,8 @@ made-boiling = punto de ebullición
 made-boiling-text = atmósfera ISO 2533 donde no se midió la presión, saturación IAPWS-IF97
 made-decision = regla de decisión
 made-decision-text = cada límite se compara con el valor observado, sin margen por su incertidumbre, y se cumple también cuando se alcanza exactamente: la aceptación simple de JCGM 106:2012
-made-decision-guarded = cada límite se compara con el valor observado y su incertidumbre expandida (k = { $factor }), y se cumple donde todo ese intervalo queda dentro: irradiancia ± { $irradiance } %, agua ± { $water } K, aire ± { $ambient } K, una hora del reloj ± { $clock } s, masa de agua ± { $mass } %, { $wind }; área de captación, recuentos y R² sin ella: la aceptación con guarda de JCGM 106:2012, 8.3 e ILAC-G8
-made-decision-wind = viento ± { $wind } m/s
+made-decision-guarded = cada límite se compara con el valor observado y su incertidumbre expandida (k = { $factor }), y se cumple donde todo ese intervalo queda dentro: irradiancia ± { $irradiance } %, agua ± { $water }, aire ± { $ambient }, una hora del reloj ± { $clock } s, masa de agua ± { $mass } %, { $wind }; área de captación, recuentos y R² sin ella: la aceptación con guarda de JCGM 106:2012, 8.3 e ILAC-G8
+made-decision-wind = viento ± { $wind }
 made-decision-no-wind = viento sin ella, porque su incertidumbre está sin indicar
 made-irradiance = irradiancia
 # { $way }: one of the messages that begin with estimated-.
@@ -1046,8 +1045,8 @@ food-fish = pescado (bacalao)
 
 ## Clear days through the year
 
-year-note-balance = Estimado para el día 15 de cada mes con cielo despejado (Ineichen y Perez 2002), contando las horas con { $irradiance } W/m² o más en el plano normal a la radiación directa; las nubes y la bruma lo reducen. Calor: según el balance térmico, entregado a agua { $difference } K por encima del aire; la media de los meses es de { $mean } kWh al día. Ambiente a { $ambient } todo el año, cocina orientada todo el día.
-year-note-water = Agua: cargas de { $load }, una tras otra, cada una de { $start } a { $end } y mantenida { $time } (Ciochetti y Metcalf 1984); 1 kg se toma como 1 L. Empieza a { $start }, así que los litros no se deducen del calor que figura al lado. La OMS constata que los virus mueren solo despacio entre 60 °C y 65 °C: siempre que pueda, lleve el agua a ebullición a borbotones, y lea la advertencia sobre el agua para beber. Solo para agua clara; el calor no elimina sustancias químicas.
+year-note-balance = Estimado para el día 15 de cada mes con cielo despejado (Ineichen y Perez 2002), contando las horas con { $irradiance } W/m² o más en el plano normal a la radiación directa; las nubes y la bruma lo reducen. Calor: según el balance térmico, entregado a agua { $difference } por encima del aire; la media de los meses es de { $mean } kWh al día. Ambiente a { $ambient } todo el año, cocina orientada todo el día.
+year-note-water = Agua: cargas de { $load }, una tras otra, cada una de { $start } a { $end } y mantenida { $time } (Ciochetti y Metcalf 1984); { $kilogram } se toma como { $litre }. Empieza a { $start }, así que los litros no se deducen del calor que figura al lado. La OMS constata que los virus mueren solo despacio entre 60 °C y 65 °C: siempre que pueda, lleve el agua a ebullición a borbotones, y lea la advertencia sobre el agua para beber. Solo para agua clara; el calor no elimina sustancias químicas.
 year-caption = Barras: estimación; trazos: su rango debido solo a la incertidumbre del balance térmico. Horas con { $irradiance } W/m² o más: de { $fewest } a { $most }.
 # As in English
 year-hours-of = { $hours } ({ $month })
@@ -1088,7 +1087,7 @@ caution-materials-text = El operador está al sol durante horas: sombrero, sombr
 caution-food-title = Seguridad de los alimentos
 caution-food-text = Las bacterias se multiplican deprisa entre 5 °C y 60 °C. Los alimentos no deben permanecer a esas temperaturas más de dos horas en total, ni más de una hora donde el aire está por encima de 32 °C; una cocina que calienta despacio, o una nube, puede hacer que superen ese tiempo, y recalentar no deshace lo que ya se haya formado. Mida dentro del alimento: al menos 74 °C en todas sus partes. Mantenga los alimentos calientes a 60 °C o más. En caso de duda, tírelos.
 caution-water-title = Agua para beber
-caution-water-text = El calor mata los gérmenes; hervir no elimina sustancias químicas, sal ni suciedad. Lleve toda el agua a ebullición a borbotones y manténgala hirviendo un minuto, por encima de 1500 m tres. Con menos calor se tarda más y es menos seguro: 65 °C mantenidos durante seis minutos es lo que se llama pasteurizar, y los virus mueren solo despacio entre 60 °C y 65 °C. Deje enfriar el agua tapada, en el recipiente en que se calentó.
+caution-water-text = El calor mata los gérmenes; hervir no elimina sustancias químicas, sal ni suciedad. Lleve toda el agua a ebullición a borbotones y manténgala hirviendo un minuto, por encima de { $elevation } tres. Con menos calor se tarda más y es menos seguro: 65 °C mantenidos durante seis minutos es lo que se llama pasteurizar, y los virus mueren solo despacio entre 60 °C y 65 °C. Deje enfriar el agua tapada, en el recipiente en que se calentó.
 caution-sources = Fuentes. Quemaduras: ISO 13732-1:2006. Alimentos: USDA FSIS, zona de peligro 40 a 140 °F, regla de las dos horas y temperaturas mínimas seguras, de las que 74 °C, la de las aves y las sobras, es la más alta; OMS, Cinco claves para la inocuidad de los alimentos, 5 °C a 60 °C. Agua: aviso de hervir el agua de la US EPA (1 min, 3 min por encima de 5000 ft), según se cita en Emerging Infectious Diseases 31(8), 2025; WHO/FWC/WSH/15.02; Ciochetti y Metcalf 1984, Appl. Environ. Microbiol. 47. Todo lo demás: práctica habitual.
 
 ## Notices: what a reader should know about the logs
@@ -1141,7 +1140,7 @@ notice-unbelievable = { $readings ->
         [one] { $log }: { $readings } lectura de la columna «{ $column }» no puede ser cierta ({ $values } { $unit }) y se toma como ausente; compruebe el sensor
        *[other] { $log }: { $readings } lecturas de la columna «{ $column }» no pueden ser ciertas ({ $values } { $unit }) y se toman como ausentes; compruebe el sensor
     }
-notice-sensors-apart = { $log }: los sensores de { $quantity } difieren en más de { $apart } K en { $readings ->
+notice-sensors-apart = { $log }: los sensores de { $quantity } difieren en más de { $apart } en { $readings ->
         [one] { $readings } momento
        *[other] { $readings } momentos
     }; se usa su media: compruebe que ninguno haya fallado
@@ -1326,8 +1325,8 @@ figure-day = { $day } de { $month }
 figure-water = agua
 figure-ambient = ambiente
 figure-boils = hierve a { $at }
-figure-below-boiling = ebullición − { $margin } K
-figure-above-ambient = ambiente + { $margin } K
+figure-below-boiling = ebullición − { $margin }
+figure-above-ambient = ambiente + { $margin }
 figure-estimated = estimada
 
 # The comparison of several campaigns, in the order of its pages.
@@ -1710,12 +1709,12 @@ pair-budget-expanded = expandida, 95 %, k = { $factor }
 section-campaigns = Las campañas
 # Of each campaign one after the other, each a line of its own.
 # As in English
-campaign-cooker = { $name }: { $kind }, { $area } m²
+campaign-cooker = { $name }: { $kind }, { $area }
 campaign-cost = costo { $cost }
 comparison-test-text = { $dates }, { $runs ->
         [one] { $runs } serie
        *[other] { $runs } series
-    }; { $site }, { $elevation } m; operador: { $tester }
+    }; { $site }, { $elevation }; operador: { $tester }
 comparison-not-stated = sin indicar
 # { $slope }: without its sign.
 campaign-line = Ps = { $intercept } W − { $slope } W/K · Td, { $intervals ->
@@ -1729,7 +1728,7 @@ campaign-around = Medias de los intervalos usados: { $parts }
 # As in English
 campaign-sun = { $mean } W/m²
 campaign-air = aire { $mean }
-campaign-wind = viento { $mean } m/s
+campaign-wind = viento { $mean }
 campaign-report = Informe { $number }
 # As in English
 comparison-instrument = { $quantity }: { $instrument }, { $uncertainty }
@@ -1820,8 +1819,8 @@ plan-never-enough = nunca llega a { $least } W/m² (como máximo { $highest }): 
 plan-water = agua
 # { $load }, { $each }, { $vessel }: masses with their unit. plan-load-stated may follow, after
 # a semicolon.
-plan-load-one = { $load }, { $each } por cada uno de { $area } m², en un recipiente
-plan-load-several = { $load }, { $each } por cada uno de { $area } m², { $vessel } en cada uno de { $vessels } recipientes
+plan-load-one = { $load }, { $each } por cada uno de { $area }, en un recipiente
+plan-load-several = { $load }, { $each } por cada uno de { $area }, { $vessel } en cada uno de { $vessels } recipientes
 plan-load-stated = el archivo de campaña dice { $stated }
 # From and up to which temperature of the water its readings count.
 plan-start = cuenta desde
@@ -1921,7 +1920,7 @@ sheet-notes = notas
 # { $forces }: sheet-force of the lowest numbers, with ";" between them.
 sheet-forces = Viento a ojo, Beaufort (WMO-No. 8): { $forces }.
 # As in English
-sheet-force = { $number } { $sign } ({ $speeds } m/s)
+sheet-force = { $number } { $sign } ({ $speeds })
 # What one sees of the wind on land, at each number of the Beaufort scale.
 wind-sign-0 = el humo sube recto
 wind-sign-1 = el humo se desvía, las veletas quietas
@@ -1939,8 +1938,8 @@ plan-expected = Lo que se espera de la cocina según su resultado hasta ahora, P
 plan-spread = 95 %
 plan-spread-one-day = un solo día: no es el 95 %
 # The models behind the numbers.
-plan-models = Cielo despejado según Ineichen y Perez 2002 para { $elevation } m, turbidez de Linke { $turbidity } (habitual con cielo despejado); la bruma y el polvo dan menos. Sol según NREL/TP-560-34302; horizonte plano.
-plan-models-stated = Cielo despejado según Ineichen y Perez 2002 para { $elevation } m, turbidez de Linke { $turbidity } (la indicada); la bruma y el polvo dan menos. Sol según NREL/TP-560-34302; horizonte plano.
+plan-models = Cielo despejado según Ineichen y Perez 2002 para { $elevation }, turbidez de Linke { $turbidity } (habitual con cielo despejado); la bruma y el polvo dan menos. Sol según NREL/TP-560-34302; horizonte plano.
+plan-models-stated = Cielo despejado según Ineichen y Perez 2002 para { $elevation }, turbidez de Linke { $turbidity } (la indicada); la bruma y el polvo dan menos. Sol según NREL/TP-560-34302; horizonte plano.
 page-sheet-checks = Antes de la primera lectura
 # Above the columns that a field sheet has for the pencil, on a phone.
 page-sheet-read = Lo que se anota en cada lectura
@@ -1970,7 +1969,6 @@ tested-vessel-heat = capacidad calorífica de los recipientes
 tested-vessel-heat-text = { $heat } J/K: { $basis }
 tested-loss-area = superficie de los recipientes que pierde calor
 # As in English
-tested-loss-area-text = { $area } m²
 tested-no-water = ninguna: ninguna serie de esta campaña calienta agua
 tested-vessel-temperature = temperatura del recipiente
 error-vessel-temperature = termómetro del recipiente
@@ -1986,7 +1984,7 @@ headline-label-none = Aún sin valor
 headline-no-water = Sin resultado según ASAE S580.1: ninguna serie de esta campaña calienta agua.
 headline-spread = ± es del 95 %: días, lecturas, instrumentos.
 headline-spread-one-day = ± es de un solo día, lecturas e instrumentos; no es del 95 %.
-headline-dry-plateau = Con { $irradiance } W/m² el recipiente vacío llegó a { $vessel }: { $difference } K por encima del aire, que estaba a { $ambient }.
+headline-dry-plateau = Con { $irradiance } W/m² el recipiente vacío llegó a { $vessel }: { $difference } por encima del aire, que estaba a { $ambient }.
 fact-reached = Alcanzó
 fact-good-for = Sirve para
 fact-not-with = No comparar con
@@ -2164,15 +2162,15 @@ box-no-heating = no hay ninguna subida de { $from } a { $to } °C sin hueco y co
 box-no-heating-remedy = empiece por debajo de { $from } °C, siga hasta pasar de { $to } °C, y lea al menos cada veinte minutos
 box-runs-left-out = series con agua sin una subida entera de { $from } a { $to } °C, que no cuentan: { $runs }
 # Loads in kg/m².
-box-load-off = la carga fue de { $load } kg/m²; una carga completa es de unos { $full } kg/m²
+box-load-off = la carga fue de { $load }; una carga completa es de unos { $full }
 box-load-off-remedy = pese { $full } kg de agua por cada m² de vidrio; el ensayo de la potencia normalizada pide 7 kg por cada m² de área de captación, así que una sola carga no siempre cumple ambas
 # Both in K.
 box-beyond-reach = en { $rises ->
     [one] { $rises } subida
    *[other] { $rises } subidas
-} el agua llegó a { $end } K por encima del aire, lo que con esta F1 no era posible: ahí F1·H es de { $reach } K. Una subida así no cuenta
-box-no-upper-end = F1·H es de { $reach } K, tan cerca de los { $end } K en que la temperatura final del agua excede la del aire que F2 no tiene extremo superior
-box-near-reach = la temperatura final del agua, { $end } K por encima del aire, está cerca de F1·H, { $reach } K: con F1 un 1 % menor, F2 sale un { $more } % mayor
+} el agua llegó a { $end } por encima del aire, lo que con esta F1 no era posible: ahí F1·H es de { $reach }. Una subida así no cuenta
+box-no-upper-end = F1·H es de { $reach }, tan cerca de los { $end } en que la temperatura final del agua excede la del aire que F2 no tiene extremo superior
+box-near-reach = la temperatura final del agua, { $end } por encima del aire, está cerca de F1·H, { $reach }: con F1 un 1 % menor, F2 sale un { $more } % mayor
 box-reach-remedy = ensaye con mayor irradiancia, o termine la subida a una temperatura más baja
 box-one-day = las series en seco o las subidas son de un solo día, así que los intervalos no son del 95 %
 box-one-day-remedy = ensaye otros días
@@ -2203,9 +2201,9 @@ dish-key-told = según la constante de tiempo
 dish-source = Mullick, Kandpal y Kumar 1991 (Solar Energy 46, 139–144). Toman la pendiente de ln(T − Ta); este informe toma la de T frente a la integral de T − Ta: lo mismo con aire a temperatura constante, y correcto con aire que se calienta, donde la otra se desvía del 2 al 9 % con 1 K/h y constantes de tiempo de una a dos horas (simulado). Calculan la ebullición a 100 °C; este informe, al punto de ebullición local.
 dish-no-cooling-run = no hay ninguna serie de enfriamiento, así que no hay constante de tiempo, ni pérdida, ni factor óptico
 dish-no-cooling-run-remedy = deje enfriar una carga caliente a la sombra, y regístrela: kind = "cooling"
-dish-begins-too-cool = { $log }: el agua empieza { $above } K por encima del aire, y una serie de enfriamiento requiere al menos { $least } K; no cuenta
+dish-begins-too-cool = { $log }: el agua empieza { $above } por encima del aire, y una serie de enfriamiento requiere al menos { $least }; no cuenta
 dish-begins-too-cool-remedy = empiece cerca de la ebullición
-dish-warms = { $log }: el agua llegó a estar { $rise } K más caliente que antes, así que le dio el sol, o se añadió agua caliente; no cuenta
+dish-warms = { $log }: el agua llegó a estar { $rise } más caliente que antes, así que le dio el sol, o se añadió agua caliente; no cuenta
 dish-warms-remedy = aparte la cocina del sol o haga sombra a toda la apertura
 dish-cooling-too-short = { $log }: antes de un hueco de más de veinte minutos o de un tramo excluido hay muy pocas lecturas, o una bajada de menos de un quinto de la temperatura inicial por encima del aire; no cuenta
 dish-cooling-too-short-remedy = lea cada cinco minutos o más a menudo, durante una hora o más
@@ -2213,8 +2211,8 @@ dish-no-loss-area = la superficie de los recipientes está sin indicar, así que
 dish-no-loss-area-remedy = indique loss_area_m2 bajo [cooker]: paredes y tapa de los recipientes
 dish-no-vessel-heat = lo que almacenan los recipientes está sin indicar y no cuenta: la pérdida y el factor óptico resultan demasiado bajos en esa parte
 dish-no-vessel-heat-remedy = pese los recipientes vacíos: vessel_mass_kg y vessel_material bajo [load]
-dish-no-heating = ninguna serie con agua tiene una subida de { $rise } K con irradiancia, sin huecos ni tramos excluidos, así que no hay factor óptico
-dish-no-heating-remedy = registre un calentamiento de al menos { $rise } K al sol, con irradiancia
+dish-no-heating = ninguna serie con agua tiene una subida de { $rise } con irradiancia, sin huecos ni tramos excluidos, así que no hay factor óptico
+dish-no-heating-remedy = registre un calentamiento de al menos { $rise } al sol, con irradiancia
 dish-plane-not-normal = la irradiancia no se midió de cara al sol, y el factor óptico es para la radiación directa
 dish-plane-estimated = la irradiancia es estimada, y el factor óptico toma la de la radiación directa
 dish-plane-remedy = mantenga el sensor de cara al sol, e indique plane = "normal"
@@ -2231,7 +2229,7 @@ section-efficiency = Energía y exergía
 efficiency-what = Eficiencia energética: el calor que absorbió el agua entre la energía solar sobre el área de captación. Eficiencia exergética: lo mismo con la parte que podría convertirse en trabajo, de modo que el agua caliente cuenta más que la tibia. Exergía máxima: el vértice de la parábola de la exergía frente a la diferencia de temperatura; factor de calidad: ese máximo entre la exergía del calor que allí se pierde.
 # { $range } in °C.
 efficiency-rests-on = Se basan en { counted-intervals } con lecturas fiables, agua de { $range }, { $irradiance } W/m² de media. Los recipientes no cuentan.
-efficiency-peak-at = El máximo está { $difference } K por encima del aire, con la irradiancia del ensayo ({ $irradiance } W/m² de media).
+efficiency-peak-at = El máximo está { $difference } por encima del aire, con la irradiancia del ensayo ({ $irradiance } W/m² de media).
 efficiency-caption = Exergía que gana el agua, intervalo por intervalo.
 efficiency-caption-no-peak = Exergía que gana el agua, intervalo por intervalo. No hay ningún máximo entre los intervalos.
 efficiency-alt = Diagrama de dispersión de la exergía en vatios frente a la diferencia de temperatura en kelvin, { counted-intervals }.
@@ -2355,16 +2353,16 @@ check-figures = Otras cifras hasta ahora
 check-no-figures = Todavía ninguna otra cifra.
 box-grade-one-day = ninguno: F1 está por encima de { $limit } K m²/W (IS 13429), pero es de un solo día, y otro día puede dar menos
 box-grade-not-flat = ninguno: la irradiancia no se midió con un sensor en horizontal, para el que vale el límite, { $limit } K m²/W (IS 13429)
-box-glass = El vidrio es de { $area } m², según lo indicado.
-box-glass-not-stated = El área de captación, { $area } m², cuenta como área del vidrio. Si incluye espejos, F2 resulta demasiado baja: indique el área del vidrio.
+box-glass = El vidrio es de { $area }, según lo indicado.
+box-glass-not-stated = El área de captación, { $area }, cuenta como área del vidrio. Si incluye espejos, F2 resulta demasiado baja: indique el área del vidrio.
 box-beyond-reach-remedy = F1 es demasiado baja, o el sensor dio un valor demasiado bajo en esa serie: compruebe que se llegó al estancamiento, que los espejos estaban igual de cubiertos y que el sensor estaba en horizontal
 boiling-gets-to = sin tiempo hasta hervir: con la irradiancia del ensayo el agua llega a { $highest }, y hierve a { $boiling }
 boiling-may-not = sin tiempo hasta hervir: dentro del error posible de las cifras, puede que el agua no llegue a { $boiling }, donde hierve
 boiling-remedy = ensaye con mayor irradiancia, o mejore la cocina
-dish-runs-left-out = series con agua sin una subida de { $rise } K al sol y sin huecos ni tramos excluidos, que no cuentan: { $runs }
+dish-runs-left-out = series con agua sin una subida de { $rise } al sol y sin huecos ni tramos excluidos, que no cuentan: { $runs }
 dry-no-ambient = el aire no se leyó a menos de dos horas de los tramos constantes
 dry-no-ambient-remedy = lea el aire al menos una de cada dos veces
-dry-may-get-hotter = en su estancamiento el recipiente aún subía { $rate } K/min: según su subida inicial puede acabar { $more } K más caliente
+dry-may-get-hotter = en su estancamiento el recipiente aún subía { $rate } K/min: según su subida inicial puede acabar { $more } más caliente
 dry-no-end = la diferencia por cada W/m² no se da: dentro del error posible de la irradiancia, su intervalo no tiene extremo
 efficiency-peak-unsure = hay un máximo, pero no sin uno de los días, o no dentro del error posible de los instrumentos: no se da
 efficiency-peak-unsure-remedy = ensaye más días, cada uno desde 5 K por encima del aire hasta cerca de la ebullición
@@ -2456,7 +2454,7 @@ beside-note-pairs = «Se distinguen»: el valor p de la diferencia es menor que 
 
 dry-sun-down = en el estancamiento el sol estaba bajo el horizonte: el reloj, la zona horaria o el lugar están mal
 dry-sun-down-remedy = corrija time_zone, latitud y longitud en [site], o las horas del registro
-dry-colder-than-air = el recipiente marca { $below } K por debajo del aire más fresco de la serie: uno de los dos está en otra unidad que la indicada
+dry-colder-than-air = el recipiente marca { $below } por debajo del aire más fresco de la serie: uno de los dos está en otra unidad que la indicada
 dry-very-hot = el recipiente marca { $highest } °C, más de lo que alcanzan las cocinas de construcción casera (práctica habitual): ¿está el termómetro en °F?
 dry-unit-remedy = indique vessel_temperature y ambient_temperature en [units], "°F" o "°C", como muestra cada termómetro
 dish-losses-differ = la pérdida por enfriamiento, { $cooling } W/K, y la del balance térmico, { $balance } W/K, difieren en más que sus ±: el sol llegó a la carga que se enfriaba, o el viento era otro

@@ -18,6 +18,7 @@
 ## Numbers, dates, lists
 
 decimal-mark = ,
+ends-of-range = { $low } à { $high }
 list = { $first } et { $last }
 # Between two clauses of a sentence.
 clause-break = { " ; " }
@@ -147,7 +148,7 @@ headline-label = Puissance de cuisson normalisée Ps(50)
 # Beside the number and its ±; 95 % is the level of confidence.
 headline-unit = W (95 %)
 headline-unit-one-day = W (un jour)
-headline-what-it-is = Puissance pendant l’essai, ramenée à 700 W/m² comme ASAE { $procedure } la définit, quand l’eau est à 50 K au-dessus de l’air
+headline-what-it-is = Puissance pendant l’essai, ramenée à 700 W/m² comme ASAE { $procedure } la définit, quand l’eau est à { $difference } au-dessus de l’air
 page-no-rating = sans résultat
 # { $way }: "by a clear-sky model", "from the log of a station nearby" and the like.
 headline-irradiance-estimated = irradiance estimée { $way }
@@ -159,9 +160,9 @@ headline-extrapolated = une extrapolation : 50 K se trouve hors de ce qui a ét
 headline-interval = intervalle à 95 % : { $low } à { $high } W
 headline-interval-one-day = intervalle d’un seul jour, non un intervalle à 95 % : { $low } à { $high } W
 fact-delivers = Il fournit
-fact-took-up = { $power } ± { $half_width } W à de l’eau à 50 K au-dessus de l’air, sous les { $irradiance } W/m² de l’essai
-fact-took-up-estimated = { $power } ± { $half_width } W à de l’eau à 50 K au-dessus de l’air, sous une irradiance estimée à { $irradiance } W/m²
-fact-lost = aucune chaleur : de l’eau à 50 K au-dessus de l’air perdait { $power } ± { $half_width } W sous les { $irradiance } W/m² de l’essai
+fact-took-up = { $power } ± { $half_width } W à de l’eau à { $difference } au-dessus de l’air, sous les { $irradiance } W/m² de l’essai
+fact-took-up-estimated = { $power } ± { $half_width } W à de l’eau à { $difference } au-dessus de l’air, sous une irradiance estimée à { $irradiance } W/m²
+fact-lost = aucune chaleur : de l’eau à { $difference } au-dessus de l’air perdait { $power } ± { $half_width } W sous les { $irradiance } W/m² de l’essai
 fact-scaled = sous 700 W/m², { $power } ± { $half_width } W d’après le bilan thermique, qui ramène le gain et non la perte (section { $section })
 fact-scaled-loses = une perte de { $power } ± { $half_width } W sous 700 W/m² d’après le bilan thermique (section { $section })
 fact-good = Performance
@@ -189,7 +190,7 @@ journey = de { $degrees }
 journey-degrees = { $start } à { $target }
 journey-to-boiling = de { $start } à l’ébullition ({ $boiling } ici)
 # { $result } as in stagnation-result.
-headline-dry = Le récipient à sec est monté à { $difference } K au-dessus de l’air sous { $irradiance } W/m² : { $result } (section { $section }).
+headline-dry = Le récipient à sec est monté à { $difference } au-dessus de l’air sous { $irradiance } W/m² : { $result } (section { $section }).
 
 ## Page one: figure, findings, conditions, caution
 
@@ -271,14 +272,14 @@ finding-r-squared-low-remedy = une orientation plus régulière, un ciel plus cl
 finding-r-squared-low-remedy-flat = R² est bas parce que la puissance ne baisse guère avec la température, non parce que les points se dispersent, et le ± dit à quel point le chiffre est sûr ; une plus grande étendue de température de l’eau élève R²
 finding-line-not-falling = la puissance ne baisse pas quand l’eau devient plus chaude, bien qu’une eau plus chaude perde plus de chaleur
 finding-line-not-falling-remedy = vérifier que la température de l’eau est bien celle de l’eau, et couvrir une plage de températures plus large
-finding-no-useful-heat = la droite indique { $power } W à { $difference } K : là, l’eau perd de la chaleur
+finding-no-useful-heat = la droite indique { $power } W à { $difference } : là, l’eau perd de la chaleur
 finding-no-useful-heat-remedy = vérifier que les relevés sont ceux d’une eau que l’on chauffe, cuiseur orienté
-finding-extrapolated = { $difference } K se trouve hors des écarts de température observés, de { $lowest } à { $highest } K
-finding-extrapolated-remedy = des intervalles retenus de part et d’autre de { $difference } K
+finding-extrapolated = { $difference } se trouve hors des écarts de température observés, de { $observed }
+finding-extrapolated-remedy = des intervalles retenus de part et d’autre de { $difference }
 # { $runs }: a list of finding-load-off-run.
-finding-load-off = la charge s’écarte de plus de { $tolerance } % de { $load } kg/m² dans { $runs }
+finding-load-off = la charge s’écarte de plus de { $tolerance } % de { $load } dans { $runs }
 # As in English
-finding-load-off-run = { $run } ({ $load } kg/m²)
+finding-load-off-run = { $run } ({ $load })
 finding-load-off-remedy = peser { $load } d’eau pour chaque m² de surface de captation, ou corriger cette surface
 # In the findings that follow, { $runs } is a list of the names of runs.
 finding-wind-not-measured = le vent n’a pas été mesuré dans { $runs }
@@ -387,7 +388,7 @@ runs-lanes = En bas : intervalles non retenus, par motif, avec leur nombre.
 runs-predicted = REQM : écart quadratique moyen entre température de l’eau prédite et mesurée.
 run-title = Série { $number }, { $date }
 run-used = { $used } sur { $of } retenus
-run-load = { $water } d’eau, { $load } kg/m²
+run-load = { $water } d’eau, { $load }
 run-aimed = réorienté toutes les { $minutes } min
 run-predicted = REQM { $rms } K
 run-tester = Opérateur : { $note }
@@ -428,6 +429,7 @@ interval-no-irradiance = non normalisé : pas d’irradiance
 page-intervals-continued = suite
 intervals-note = Eau : au début et à la fin de l’intervalle. Irradiance : moyenne, puis du relevé le plus bas au plus haut. P : puissance de cuisson. Td : température moyenne de l’eau moins température ambiante moyenne. Ps : P normalisée à 700 W/m².
 intervals-dots = Un point : l’intervalle n’est pas retenu, pour ce motif.
+intervals-us = 1 m/s vaut { $mph } mph ; 1 K, comme écart de température, vaut { $fahrenheit } °F.
 # Why an interval is set aside. Also within headline-reason, after "because".
 reason-water-below-window = l’eau était encore trop proche de l’ambiante
 reason-water-above-window = l’eau était trop proche de l’ébullition
@@ -602,10 +604,10 @@ cooker-box = Cuiseur boîte
 cooker-panel = Cuiseur à panneaux
 cooker-concentrating = Cuiseur à concentration
 cooker-tube = Cuiseur à tube
-aperture-circle = cercle, { $diameter } m de diamètre
-aperture-rectangle = rectangle, { $width } m sur { $height } m
+aperture-circle = cercle, { $diameter } de diamètre
+aperture-rectangle = rectangle, { $width } sur { $height }
 # Across corners: diameter of the circle through the corners.
-aperture-regular-polygon = polygone régulier, { $sides } côtés, { $across } m entre sommets
+aperture-regular-polygon = polygone régulier, { $sides } côtés, { $across } entre sommets
 aperture-outline = contour de { $points } points
 # { $shape }: one of the four above. The beam is the light that comes straight from the sun.
 aperture-off-normal = { $shape }, rayonnement direct à { $degrees }° de sa normale
@@ -646,17 +648,17 @@ class-logger = horloge d’un enregistreur
 # What the uncertainty of a class follows from. 95 %: level of confidence.
 basis-for-95-percent = ± { $limit } % pour 95 %
 basis-within-percent = à ± { $limit } % près
-basis-within-kelvin = à ± { $limit } K près
-basis-within-kelvin-read = à ± { $limit } K près, lu à { $step } K
+basis-within-kelvin = à ± { $limit } près
+basis-within-kelvin-read = à ± { $limit } près, lu à { $step }
 basis-within-seconds = à ± { $limit } s près
 
 ## What was tested: the line under the title
 
 # These four stand after each other, with a dot between them.
 # As in English
-subtitle-cooker = { $cooker }, { $area } m²
+subtitle-cooker = { $cooker }, { $area }
 # As in English
-subtitle-site = { $site }, { $elevation } m
+subtitle-site = { $site }, { $elevation }
 subtitle-tester = opérateur : { $tester }
 # First and last day of the test: "16 to 19 September 2026", { $first } only a number.
 dates-of-a-month = du { $first } au { $last }
@@ -679,7 +681,6 @@ tested-identification = identification
 tested-type = type
 tested-area = surface de captation
 # As in English
-tested-area-text = { $area } m²
 tested-aperture = ouverture
 # As in English
 tested-description = description
@@ -694,8 +695,8 @@ tested-cost-no-currency = { $cost } (monnaie non indiquée)
 tested-load = Charge
 tested-water = eau
 tested-per-area = par surface de captation
-tested-per-area-text = { $load } kg/m² (norme : { $practice } kg/m²)
-tested-per-area-own = { $load } kg/m² (limite propre : { $own } kg/m²)
+tested-per-area-text = { $load } (norme : { $practice })
+tested-per-area-own = { $load } (limite propre : { $own })
 tested-vessels = récipients
 tested-environment = Environnement des intervalles retenus
 environment-ambient = air ambiant
@@ -710,7 +711,7 @@ tested-place = lieu des essais
 # As in English
 tested-position = position
 # As in English
-tested-position-text = { $latitude }, { $longitude }, { $elevation } m
+tested-position-text = { $latitude }, { $longitude }, { $elevation }
 # As in English
 tested-north = { $degrees }° N
 # As in English
@@ -779,12 +780,10 @@ budget-in-section = section { $section }
 budget-in-own-report = le bilan d’incertitude est dans son propre rapport
 instrument-by-class = selon sa classe, { $basis }
 instrument-by-eye = à vue, échelle de Beaufort (WMO-No. 8)
-instrument-by-eye-uncertainty = la plage d’un degré, par exemple 0,3 à 1,5 m/s
+instrument-by-eye-uncertainty = la plage d’un degré, par exemple { $speeds }
 uncertainty-percent = { $percent } % du relevé
 # As in English
-uncertainty-kelvin = { $kelvin } K
 # As in English
-uncertainty-speed = { $speed } m/s
 # As in English
 uncertainty-seconds = { $seconds } s
 tested-instruments-note = Incertitudes-types (k = 1), telles qu’indiquées par l’opérateur ; la section { $section } dit ce qui est supposé là où aucune n’est indiquée. La norme demande le capteur de l’eau au centre, à 10 mm au-dessus du fond du récipient, le vent mesuré à côté du cuiseur, à sa hauteur, et une charge répartie également entre les récipients ; rien de cela n’a été vérifié.
@@ -990,8 +989,8 @@ made-boiling = point d’ébullition
 made-boiling-text = atmosphère ISO 2533 là où aucune pression n’a été mesurée, saturation IAPWS-IF97
 made-decision = règle de décision
 made-decision-text = chaque limite est confrontée à la valeur observée, sans tenir compte de son incertitude, et est respectée quand elle est atteinte exactement : l’acceptation simple de JCGM 106:2012
-made-decision-guarded = chaque limite est confrontée à la valeur observée avec son incertitude élargie (k = { $factor }), et est respectée quand toute cette plage est en deçà : irradiance ± { $irradiance } %, eau ± { $water } K, air ± { $ambient } K, une heure d’horloge ± { $clock } s, masse d’eau ± { $mass } %, { $wind } ; surface de captation, comptages et R² sans elle : l’acceptation avec bande de garde de JCGM 106:2012, 8.3, et ILAC-G8
-made-decision-wind = vent ± { $wind } m/s
+made-decision-guarded = chaque limite est confrontée à la valeur observée avec son incertitude élargie (k = { $factor }), et est respectée quand toute cette plage est en deçà : irradiance ± { $irradiance } %, eau ± { $water }, air ± { $ambient }, une heure d’horloge ± { $clock } s, masse d’eau ± { $mass } %, { $wind } ; surface de captation, comptages et R² sans elle : l’acceptation avec bande de garde de JCGM 106:2012, 8.3, et ILAC-G8
+made-decision-wind = vent ± { $wind }
 made-decision-no-wind = vent sans elle, car son incertitude n’est pas indiquée
 # As in English
 made-irradiance = irradiance
@@ -1072,8 +1071,8 @@ food-fish = poisson (cabillaud)
 
 ## Clear days through the year
 
-year-note-balance = Estimation pour le 15 de chaque mois sous un ciel clair (Ineichen et Perez 2002), en comptant les heures avec { $irradiance } W/m² ou plus dans le plan normal au rayonnement direct ; nuages et brume réduisent ces valeurs. Chaleur : d’après le bilan thermique, dans de l’eau à { $difference } K au-dessus de l’air ; la moyenne des mois est de { $mean } kWh par jour. Température ambiante { $ambient } toute l’année, cuiseur orienté toute la journée.
-year-note-water = Eau : charges de { $load }, l’une après l’autre, chacune portée de { $start } à { $end } et maintenue pendant { $time } (Ciochetti et Metcalf 1984) ; 1 kg est compté comme 1 L. Le chauffage commence à { $start }, les litres ne se déduisent donc pas de la chaleur indiquée à côté. L’OMS constate que les virus ne meurent que lentement entre 60 °C et 65 °C : quand vous le pouvez, portez l’eau à gros bouillons, et lisez la mise en garde sur l’eau de boisson. Pour l’eau claire seulement ; la chaleur n’enlève pas les produits chimiques.
+year-note-balance = Estimation pour le 15 de chaque mois sous un ciel clair (Ineichen et Perez 2002), en comptant les heures avec { $irradiance } W/m² ou plus dans le plan normal au rayonnement direct ; nuages et brume réduisent ces valeurs. Chaleur : d’après le bilan thermique, dans de l’eau à { $difference } au-dessus de l’air ; la moyenne des mois est de { $mean } kWh par jour. Température ambiante { $ambient } toute l’année, cuiseur orienté toute la journée.
+year-note-water = Eau : charges de { $load }, l’une après l’autre, chacune portée de { $start } à { $end } et maintenue pendant { $time } (Ciochetti et Metcalf 1984) ; { $kilogram } est compté comme { $litre }. Le chauffage commence à { $start }, les litres ne se déduisent donc pas de la chaleur indiquée à côté. L’OMS constate que les virus ne meurent que lentement entre 60 °C et 65 °C : quand vous le pouvez, portez l’eau à gros bouillons, et lisez la mise en garde sur l’eau de boisson. Pour l’eau claire seulement ; la chaleur n’enlève pas les produits chimiques.
 year-caption = Barres : estimation ; moustaches : sa plage due à la seule incertitude du bilan thermique. Heures avec { $irradiance } W/m² ou plus : de { $fewest } à { $most }.
 # As in English
 year-hours-of = { $hours } ({ $month })
@@ -1114,7 +1113,7 @@ caution-materials-text = L’opérateur reste des heures au soleil : chapeau, o
 caution-food-title = Sécurité des aliments
 caution-food-text = Les bactéries se multiplient vite entre 5 °C et 60 °C. Les aliments ne doivent pas rester dans cette plage plus de deux heures en tout, plus d’une heure là où l’air dépasse 32 °C ; un cuiseur qui chauffe lentement, ou un nuage, peut leur faire dépasser cette durée, et réchauffer n’efface pas ce qui s’est formé entre-temps. Mesurez à l’intérieur de l’aliment : au moins 74 °C partout. Gardez les aliments chauds à 60 °C ou plus. En cas de doute, jetez-les.
 caution-water-title = Eau de boisson
-caution-water-text = La chaleur tue les germes ; l’ébullition n’enlève ni produits chimiques, ni sel, ni saleté. Portez toute l’eau à gros bouillons et laissez-la bouillir une minute, trois au-dessus de 1500 m. Moins de chaleur demande plus de temps et est moins sûr : 65 °C maintenus pendant six minutes, c’est ce qu’on appelle pasteurisé, et les virus ne meurent que lentement entre 60 °C et 65 °C. Laissez refroidir l’eau couverte, dans le récipient où elle a chauffé.
+caution-water-text = La chaleur tue les germes ; l’ébullition n’enlève ni produits chimiques, ni sel, ni saleté. Portez toute l’eau à gros bouillons et laissez-la bouillir une minute, trois au-dessus de { $elevation }. Moins de chaleur demande plus de temps et est moins sûr : 65 °C maintenus pendant six minutes, c’est ce qu’on appelle pasteurisé, et les virus ne meurent que lentement entre 60 °C et 65 °C. Laissez refroidir l’eau couverte, dans le récipient où elle a chauffé.
 caution-sources = Sources. Brûlures : ISO 13732-1:2006. Aliments : USDA FSIS, zone de danger de 40 à 140 °F, règle des deux heures et températures minimales sûres, dont la plus haute est 74 °C, celle de la volaille et des restes ; OMS, Cinq clés pour des aliments plus sûrs, 5 °C à 60 °C. Eau : avis de faire bouillir l’eau de l’US EPA (1 min, 3 min au-dessus de 5000 ft), cité dans Emerging Infectious Diseases 31(8), 2025 ; WHO/FWC/WSH/15.02 ; Ciochetti et Metcalf 1984, Appl. Environ. Microbiol. 47. Tout le reste : pratique courante.
 
 ## Notices: what a reader should know about the logs
@@ -1167,7 +1166,7 @@ notice-unbelievable = { $readings ->
         [one] { $log } : { $readings } relevé de la colonne « { $column } » ne peut pas être vrai ({ $values } { $unit }) et est compté comme manquant ; vérifiez le capteur
        *[other] { $log } : { $readings } relevés de la colonne « { $column } » ne peuvent pas être vrais ({ $values } { $unit }) et sont comptés comme manquants ; vérifiez le capteur
     }
-notice-sensors-apart = { $log } : les capteurs ({ $quantity }) s’écartent de plus de { $apart } K l’un de l’autre à { $readings ->
+notice-sensors-apart = { $log } : les capteurs ({ $quantity }) s’écartent de plus de { $apart } l’un de l’autre à { $readings ->
         [one] { $readings } instant
        *[other] { $readings } instants
     } ; leur moyenne est utilisée : vérifiez qu’aucun n’est en panne
@@ -1356,8 +1355,8 @@ figure-day = { $day } { $month }
 figure-water = eau
 figure-ambient = ambiante
 figure-boils = bout à { $at }
-figure-below-boiling = ébullition − { $margin } K
-figure-above-ambient = ambiante + { $margin } K
+figure-below-boiling = ébullition − { $margin }
+figure-above-ambient = ambiante + { $margin }
 figure-estimated = estimée
 
 # The comparison of several campaigns, in the order of its pages.
@@ -1734,12 +1733,12 @@ pair-budget-expanded = élargie, 95 %, k = { $factor }
 
 section-campaigns = Les campagnes
 # Of each campaign one after the other, each a line of its own.
-campaign-cooker = { $name } : { $kind }, { $area } m²
+campaign-cooker = { $name } : { $kind }, { $area }
 campaign-cost = coût { $cost }
 comparison-test-text = { $dates }, { $runs ->
         [one] { $runs } série
        *[other] { $runs } séries
-    } ; { $site }, { $elevation } m ; opérateur : { $tester }
+    } ; { $site }, { $elevation } ; opérateur : { $tester }
 comparison-not-stated = sans indication
 # { $slope }: without its sign.
 campaign-line = Ps = { $intercept } W − { $slope } W/K · Td, { $intervals ->
@@ -1754,7 +1753,7 @@ campaign-around = Moyennes des intervalles retenus : { $parts }
 campaign-sun = { $mean } W/m²
 # As in English
 campaign-air = air { $mean }
-campaign-wind = vent { $mean } m/s
+campaign-wind = vent { $mean }
 campaign-report = Rapport { $number }
 # The heat balance, each figure with its ±.
 comparison-instrument = { $quantity } : { $instrument }, { $uncertainty }
@@ -1845,8 +1844,8 @@ plan-never-enough = n’atteint jamais { $least } W/m² (au plus { $highest }) 
 plan-water = eau
 # { $load }, { $each }, { $vessel }: masses with their unit. plan-load-stated may follow, after
 # a semicolon.
-plan-load-one = { $load }, { $each } pour chacun des { $area } m², dans un récipient
-plan-load-several = { $load }, { $each } pour chacun des { $area } m², { $vessel } dans chacun des { $vessels } récipients
+plan-load-one = { $load }, { $each } pour chacun des { $area }, dans un récipient
+plan-load-several = { $load }, { $each } pour chacun des { $area }, { $vessel } dans chacun des { $vessels } récipients
 plan-load-stated = le fichier de campagne indique { $stated }
 # From and up to which temperature of the water its readings count.
 plan-start = compte dès
@@ -1949,7 +1948,7 @@ sheet-notes = remarques
 # { $forces }: sheet-force of the lowest numbers, with ";" between them.
 sheet-forces = Vent à vue, Beaufort (WMO-No. 8) : { $forces }.
 # As in English
-sheet-force = { $number } { $sign } ({ $speeds } m/s)
+sheet-force = { $number } { $sign } ({ $speeds })
 # What one sees of the wind on land, at each number of the Beaufort scale.
 wind-sign-0 = la fumée monte tout droit
 wind-sign-1 = la fumée dérive, les girouettes ne bougent pas
@@ -1967,8 +1966,8 @@ plan-expected = Prévision d’après le résultat à ce jour, Ps(50) = { $power
 plan-spread = 95 %
 plan-spread-one-day = un seul jour : pas 95 %
 # The models behind the numbers.
-plan-models = Ciel clair d’après Ineichen et Perez 2002 pour { $elevation } m, trouble de Linke { $turbidity } (habituel pour un ciel clair) ; brume et poussière donnent moins. Soleil d’après NREL/TP-560-34302 ; un horizon plat.
-plan-models-stated = Ciel clair d’après Ineichen et Perez 2002 pour { $elevation } m, trouble de Linke { $turbidity } (comme indiqué) ; brume et poussière donnent moins. Soleil d’après NREL/TP-560-34302 ; un horizon plat.
+plan-models = Ciel clair d’après Ineichen et Perez 2002 pour { $elevation }, trouble de Linke { $turbidity } (habituel pour un ciel clair) ; brume et poussière donnent moins. Soleil d’après NREL/TP-560-34302 ; un horizon plat.
+plan-models-stated = Ciel clair d’après Ineichen et Perez 2002 pour { $elevation }, trouble de Linke { $turbidity } (comme indiqué) ; brume et poussière donnent moins. Soleil d’après NREL/TP-560-34302 ; un horizon plat.
 page-sheet-checks = Avant le premier relevé
 # Above the columns that a field sheet has for the pencil, on a phone.
 page-sheet-read = À noter à chaque relevé
@@ -1998,7 +1997,6 @@ tested-vessel-heat = capacité thermique des récipients
 tested-vessel-heat-text = { $heat } J/K : { $basis }
 tested-loss-area = surface des récipients qui perd de la chaleur
 # As in English
-tested-loss-area-text = { $area } m²
 tested-no-water = aucune : aucune série de cette campagne ne chauffe d’eau
 tested-vessel-temperature = température du récipient
 error-vessel-temperature = thermomètre du récipient
@@ -2014,7 +2012,7 @@ headline-label-none = Pas encore de chiffre
 headline-no-water = Sans résultat selon ASAE S580.1 : aucune série de cette campagne ne chauffe de l’eau.
 headline-spread = ± vaut pour 95 % : jours, relevés, instruments.
 headline-spread-one-day = ± ne vaut que pour un jour, relevés et instruments ; ce n’est pas un intervalle à 95 %.
-headline-dry-plateau = Sous { $irradiance } W/m², le récipient vide est monté à { $vessel } : { $difference } K au-dessus de l’air à { $ambient }.
+headline-dry-plateau = Sous { $irradiance } W/m², le récipient vide est monté à { $vessel } : { $difference } au-dessus de l’air à { $ambient }.
 fact-reached = Il a atteint
 fact-good-for = Sert à
 fact-not-with = À ne pas comparer à
@@ -2193,15 +2191,15 @@ box-no-heating = pas de montée de { $from } à { $to } °C sans trou, avec irra
 box-no-heating-remedy = commencer en dessous de { $from } °C, continuer au-dessus de { $to } °C, et faire un relevé au moins toutes les vingt minutes
 box-runs-left-out = séries à l’eau sans montée entière de { $from } à { $to } °C, qui ne comptent pas : { $runs }
 # Loads in kg/m².
-box-load-off = la charge était de { $load } kg/m² ; une pleine charge est d’environ { $full } kg/m²
+box-load-off = la charge était de { $load } ; une pleine charge est d’environ { $full }
 box-load-off-remedy = peser { $full } kg d’eau pour chaque m² de vitrage ; la puissance de cuisson normalisée demande 7 kg par m² de surface de captation, une seule charge ne satisfait donc pas toujours les deux
 # Both in K.
 box-beyond-reach = dans { $rises ->
     [one] { $rises } montée
    *[other] { $rises } montées
-}, l’eau est arrivée à { $end } K au-dessus de l’air, ce qui ne se peut pas avec ce F1 : F1·H y vaut { $reach } K. Une telle montée ne compte pas
-box-no-upper-end = F1·H vaut { $reach } K, si près des { $end } K dont la fin de la montée de l’eau est au-dessus de l’air que F2 n’a pas de borne supérieure
-box-near-reach = la fin de la montée de l’eau, { $end } K au-dessus de l’air, est proche de F1·H, { $reach } K : un F1 plus bas de 1 % rend F2 plus haut de { $more } %
+}, l’eau est arrivée à { $end } au-dessus de l’air, ce qui ne se peut pas avec ce F1 : F1·H y vaut { $reach }. Une telle montée ne compte pas
+box-no-upper-end = F1·H vaut { $reach }, si près des { $end } dont la fin de la montée de l’eau est au-dessus de l’air que F2 n’a pas de borne supérieure
+box-near-reach = la fin de la montée de l’eau, { $end } au-dessus de l’air, est proche de F1·H, { $reach } : un F1 plus bas de 1 % rend F2 plus haut de { $more } %
 box-reach-remedy = faire l’essai sous un soleil plus fort, ou finir la montée plus bas
 box-one-day = les séries à sec ou les montées sont d’un seul jour, les plages ne sont donc pas à 95 %
 box-one-day-remedy = refaire l’essai d’autres jours
@@ -2232,9 +2230,9 @@ dish-key-told = par la constante de temps
 dish-source = Mullick, Kandpal et Kumar 1991 (Solar Energy 46, 139–144). Ils prennent la pente de ln(T − Ta) ; ce rapport prend celle de T selon l’intégrale de T − Ta : la même chose dans un air constant, et juste dans un air qui se réchauffe, où l’autre s’écarte de 2 à 9 % pour 1 K/h et des constantes de temps d’une à deux heures (simulé). Ils comptent l’ébullition à 100 °C, ce rapport au point d’ébullition local.
 dish-no-cooling-run = il n’y a pas de série de refroidissement, donc ni constante de temps, ni perte, ni facteur optique
 dish-no-cooling-run-remedy = laisser refroidir une charge chaude à l’ombre, et l’enregistrer : kind = "cooling"
-dish-begins-too-cool = { $log } : l’eau commence à { $above } K au-dessus de l’air, et une série de refroidissement à { $least } K au moins ; elle ne compte pas
+dish-begins-too-cool = { $log } : l’eau commence à { $above } au-dessus de l’air, et une série de refroidissement à { $least } au moins ; elle ne compte pas
 dish-begins-too-cool-remedy = commencer près de l’ébullition
-dish-warms = { $log } : l’eau est devenue plus chaude de { $rise } K qu’elle ne l’était avant, le soleil l’a donc atteinte, ou de l’eau chaude a été ajoutée ; elle ne compte pas
+dish-warms = { $log } : l’eau est devenue plus chaude de { $rise } qu’elle ne l’était avant, le soleil l’a donc atteinte, ou de l’eau chaude a été ajoutée ; elle ne compte pas
 dish-warms-remedy = détourner le cuiseur du soleil ou mettre toute l’ouverture à l’ombre
 dish-cooling-too-short = { $log } : avant un trou de plus de vingt minutes ou une période exclue, il y a trop peu de relevés, ou une baisse de moins d’un cinquième de la température au-dessus de l’air du début ; elle ne compte pas
 dish-cooling-too-short-remedy = faire un relevé toutes les cinq minutes ou plus souvent, pendant une heure ou plus
@@ -2242,8 +2240,8 @@ dish-no-loss-area = la surface des récipients n’est pas indiquée, la perte n
 dish-no-loss-area-remedy = indiquer loss_area_m2 sous [cooker] : parois et couvercle des récipients
 dish-no-vessel-heat = ce que les récipients emmagasinent n’est pas indiqué, et ne compte pas : perte et facteur optique sont trop faibles de cette part
 dish-no-vessel-heat-remedy = peser les récipients vides : vessel_mass_kg et vessel_material sous [load]
-dish-no-heating = aucune série à l’eau n’a de montée de { $rise } K avec irradiance, sans trou ni période exclue, il n’y a donc pas de facteur optique
-dish-no-heating-remedy = enregistrer un chauffage d’au moins { $rise } K au soleil, avec irradiance
+dish-no-heating = aucune série à l’eau n’a de montée de { $rise } avec irradiance, sans trou ni période exclue, il n’y a donc pas de facteur optique
+dish-no-heating-remedy = enregistrer un chauffage d’au moins { $rise } au soleil, avec irradiance
 dish-plane-not-normal = l’irradiance n’a pas été mesurée face au soleil, et le facteur optique vaut pour le rayonnement direct
 dish-plane-estimated = l’irradiance est estimée, et le facteur optique prend celui du rayonnement direct
 dish-plane-remedy = garder le capteur tourné vers le soleil, et indiquer plane = "normal"
@@ -2260,7 +2258,7 @@ section-efficiency = Énergie et exergie
 efficiency-what = Rendement énergétique : chaleur que l’eau a absorbée, sur le rayonnement solaire reçu par la surface de captation. Rendement exergétique : la même chose pour ce qui pourrait fournir du travail, si bien que l’eau chaude compte plus que l’eau tiède. Pic d’exergie : le sommet de la parabole de l’exergie selon l’écart de température ; facteur de qualité : le pic sur l’exergie de la chaleur perdue à cet endroit.
 # { $range } in °C.
 efficiency-rests-on = Ils reposent sur { counted-intervals } aux relevés fiables, eau à { $range }, { $irradiance } W/m² en moyenne. Les récipients ne comptent pas.
-efficiency-peak-at = Le pic est à { $difference } K au-dessus de l’air, sous le soleil de l’essai ({ $irradiance } W/m² en moyenne).
+efficiency-peak-at = Le pic est à { $difference } au-dessus de l’air, sous le soleil de l’essai ({ $irradiance } W/m² en moyenne).
 efficiency-caption = Exergie que l’eau gagne, intervalle par intervalle.
 efficiency-caption-no-peak = Exergie que l’eau gagne, intervalle par intervalle. Il n’y a pas de pic parmi les intervalles.
 efficiency-alt = Nuage de points de l’exergie en watts selon l’écart de température en kelvins, { counted-intervals }.
@@ -2384,16 +2382,16 @@ check-figures = Autres chiffres à ce jour
 check-no-figures = Aucun autre chiffre pour l’instant.
 box-grade-one-day = aucune : F1 est au-dessus de { $limit } K m²/W (IS 13429), mais d’un seul jour, et un autre peut être plus bas
 box-grade-not-flat = aucune : l’irradiance n’a pas été mesurée avec un capteur posé à plat, pour lequel vaut la limite, { $limit } K m²/W (IS 13429)
-box-glass = Le vitrage est de { $area } m², comme indiqué.
-box-glass-not-stated = La surface de captation, { $area } m², est comptée comme vitrage. Si elle comprend des miroirs, F2 est trop bas : indiquez la surface du vitrage.
+box-glass = Le vitrage est de { $area }, comme indiqué.
+box-glass-not-stated = La surface de captation, { $area }, est comptée comme vitrage. Si elle comprend des miroirs, F2 est trop bas : indiquez la surface du vitrage.
 box-beyond-reach-remedy = F1 est trop bas, ou le capteur a trop peu indiqué dans cette série : vérifier que le palier a été atteint, que les miroirs étaient couverts de la même façon, et que le capteur était à plat
 boiling-gets-to = pas de durée jusqu’à l’ébullition : sous le soleil de l’essai, l’eau arrive à { $highest }, et elle bout à { $boiling }
 boiling-may-not = pas de durée jusqu’à l’ébullition : dans les limites d’erreur des chiffres, il se peut que l’eau n’arrive pas à { $boiling }, où elle bout
 boiling-remedy = faire l’essai sous un soleil plus fort, ou améliorer le cuiseur
-dish-runs-left-out = séries à l’eau sans montée de { $rise } K au soleil qui n’ait ni trou ni période exclue, et qui ne comptent pas : { $runs }
+dish-runs-left-out = séries à l’eau sans montée de { $rise } au soleil qui n’ait ni trou ni période exclue, et qui ne comptent pas : { $runs }
 dry-no-ambient = l’air n’a pas été relevé à moins de deux heures des périodes régulières
 dry-no-ambient-remedy = relever l’air au moins une fois sur deux
-dry-may-get-hotter = sur son palier, le récipient montait encore de { $rate } K/min : d’après sa montée initiale, il peut finir { $more } K plus chaud
+dry-may-get-hotter = sur son palier, le récipient montait encore de { $rate } K/min : d’après sa montée initiale, il peut finir { $more } plus chaud
 dry-no-end = la différence par W/m² n’est pas donnée : dans les limites d’erreur de l’irradiance, sa plage n’a pas de borne
 efficiency-peak-unsure = il y a un pic, mais pas sans l’un des jours, ou pas dans toutes les limites d’erreur des instruments : il n’est pas donné
 efficiency-peak-unsure-remedy = faire des essais sur plus de jours, chacun de 5 K au-dessus de l’air jusque près de l’ébullition
@@ -2486,7 +2484,7 @@ beside-note-pairs = « Distingués » : le p de la différence est inférieur
 
 dry-sun-down = pendant le palier, le soleil était sous l’horizon : l’horloge, le fuseau horaire ou le lieu est faux
 dry-sun-down-remedy = corriger time_zone, latitude et longitude sous [site], ou les heures du fichier de mesures
-dry-colder-than-air = le récipient indique { $below } K de moins que l’air le plus frais de la série : l’un des deux est dans une autre unité que celle indiquée
+dry-colder-than-air = le récipient indique { $below } de moins que l’air le plus frais de la série : l’un des deux est dans une autre unité que celle indiquée
 dry-very-hot = le récipient indique { $highest } °C, plus que n’atteignent les cuiseurs faits maison (pratique courante) : le thermomètre est-il en °F ?
 dry-unit-remedy = indiquer vessel_temperature et ambient_temperature sous [units], "°F" ou "°C", comme chaque thermomètre l’affiche
 dish-losses-differ = la perte par refroidissement, { $cooling } W/K, et celle du bilan thermique, { $balance } W/K, diffèrent de plus que leurs ± : le soleil a atteint la charge qui refroidissait, ou le vent était autre

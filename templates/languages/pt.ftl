@@ -10,6 +10,7 @@
 ## Numbers, dates, lists
 
 decimal-mark = ,
+ends-of-range = { $low } a { $high }
 list = { $first } e { $last }
 # Between two clauses of a sentence.
 clause-break = { "; " }
@@ -139,7 +140,7 @@ headline-label = Potência de cozimento padronizada Ps(50)
 # As in English
 headline-unit = W (95 %)
 headline-unit-one-day = W (um dia)
-headline-what-it-is = Potência no ensaio, escalada para 700 W/m² como define a ASAE { $procedure }, com a água 50 K acima do ar
+headline-what-it-is = Potência no ensaio, escalada para 700 W/m² como define a ASAE { $procedure }, com a água { $difference } acima do ar
 page-no-rating = sem resultado
 # { $way }: "by a clear-sky model", "from the log of a station nearby" and the like.
 headline-irradiance-estimated = irradiância estimada { $way }
@@ -151,9 +152,9 @@ headline-extrapolated = uma extrapolação: 50 K está fora do que foi observado
 headline-interval = intervalo de 95 %: { $low } a { $high } W
 headline-interval-one-day = intervalo de um só dia, não de 95 %: { $low } a { $high } W
 fact-delivers = Fornece
-fact-took-up = { $power } ± { $half_width } W à água 50 K acima do ar, com os { $irradiance } W/m² do ensaio
-fact-took-up-estimated = { $power } ± { $half_width } W à água 50 K acima do ar, com irradiância estimada em { $irradiance } W/m²
-fact-lost = nenhum calor: a água 50 K acima do ar perdia { $power } ± { $half_width } W com os { $irradiance } W/m² do ensaio
+fact-took-up = { $power } ± { $half_width } W à água { $difference } acima do ar, com os { $irradiance } W/m² do ensaio
+fact-took-up-estimated = { $power } ± { $half_width } W à água { $difference } acima do ar, com irradiância estimada em { $irradiance } W/m²
+fact-lost = nenhum calor: a água { $difference } acima do ar perdia { $power } ± { $half_width } W com os { $irradiance } W/m² do ensaio
 fact-scaled = com 700 W/m², { $power } ± { $half_width } W pelo balanço térmico, que escala o ganho e não a perda (seção { $section })
 fact-scaled-loses = perda de { $power } ± { $half_width } W com 700 W/m² pelo balanço térmico (seção { $section })
 fact-good = Desempenho
@@ -181,7 +182,7 @@ journey = de { $degrees }
 journey-degrees = { $start } a { $target }
 journey-to-boiling = de { $start } até ferver ({ $boiling } aqui)
 # { $result } as in stagnation-result.
-headline-dry = O recipiente seco chegou a { $difference } K acima do ar com { $irradiance } W/m²: { $result } (seção { $section }).
+headline-dry = O recipiente seco chegou a { $difference } acima do ar com { $irradiance } W/m²: { $result } (seção { $section }).
 
 ## Page one: figure, findings, conditions, caution
 
@@ -261,14 +262,14 @@ finding-r-squared-low-remedy = orientação mais constante, céu mais limpo e me
 finding-r-squared-low-remedy-flat = R² é baixo porque a potência quase não diminui com a temperatura, não porque os pontos sejam dispersos, e o ± diz quão seguro é o número; uma faixa mais larga de temperatura da água eleva R²
 finding-line-not-falling = a potência não diminui quando a água aquece, embora água mais quente perca mais calor
 finding-line-not-falling-remedy = verifique se a temperatura da água é mesmo a da água, e abranja uma faixa maior de temperaturas
-finding-no-useful-heat = a reta indica { $power } W a { $difference } K: ali a água perde calor
+finding-no-useful-heat = a reta indica { $power } W a { $difference }: ali a água perde calor
 finding-no-useful-heat-remedy = verifique se as leituras são de água sendo aquecida, com o fogão orientado para o sol
-finding-extrapolated = { $difference } K está fora das diferenças de temperatura observadas, de { $lowest } a { $highest } K
-finding-extrapolated-remedy = intervalos usados dos dois lados de { $difference } K
+finding-extrapolated = { $difference } está fora das diferenças de temperatura observadas, de { $observed }
+finding-extrapolated-remedy = intervalos usados dos dois lados de { $difference }
 # { $runs }: a list of finding-load-off-run.
-finding-load-off = a carga difere em mais de { $tolerance } % de { $load } kg/m² em { $runs }
+finding-load-off = a carga difere em mais de { $tolerance } % de { $load } em { $runs }
 # As in English
-finding-load-off-run = { $run } ({ $load } kg/m²)
+finding-load-off-run = { $run } ({ $load })
 finding-load-off-remedy = pese { $load } de água por m² de área de captação, ou corrija essa área
 # In the findings that follow, { $runs } is a list of the names of runs.
 finding-wind-not-measured = o vento não foi medido em { $runs }
@@ -374,7 +375,7 @@ runs-lanes = Embaixo: intervalos não usados, por motivo, com o seu número.
 runs-predicted = r.m.s.: temperatura da água prevista menos medida, média quadrática.
 run-title = Série { $number }, { $date }
 run-used = { $used } de { $of } usados
-run-load = { $water } de água, { $load } kg/m²
+run-load = { $water } de água, { $load }
 run-aimed = orientado a cada { $minutes } min
 # As in English
 run-predicted = r.m.s. { $rms } K
@@ -416,6 +417,7 @@ interval-no-irradiance = não normalizado: sem irradiância
 page-intervals-continued = continuação
 intervals-note = Água: no início e no fim do intervalo. Irradiância: média, depois da menor à maior leitura. P: potência de cozimento. Td: temperatura média da água menos a do ambiente. Ps: P normalizada para 700 W/m².
 intervals-dots = Ponto: o intervalo não é usado, por este motivo.
+intervals-us = 1 m/s equivale a { $mph } mph; 1 K, como diferença de temperatura, equivale a { $fahrenheit } °F.
 # Why an interval is set aside. Also within headline-reason, after "because".
 reason-water-below-window = a água ainda estava perto demais da temperatura ambiente
 reason-water-above-window = a água estava perto demais da ebulição
@@ -578,10 +580,10 @@ cooker-box = Fogão de caixa
 cooker-panel = Fogão de painéis
 cooker-concentrating = Fogão concentrador
 cooker-tube = Fogão de tubo
-aperture-circle = círculo, { $diameter } m de diâmetro
-aperture-rectangle = retângulo, { $width } m por { $height } m
+aperture-circle = círculo, { $diameter } de diâmetro
+aperture-rectangle = retângulo, { $width } por { $height }
 # Across corners: diameter of the circle through the corners.
-aperture-regular-polygon = polígono regular, { $sides } lados, { $across } m entre vértices
+aperture-regular-polygon = polígono regular, { $sides } lados, { $across } entre vértices
 aperture-outline = contorno de { $points } pontos
 # { $shape }: one of the four above. The beam is the light that comes straight from the sun.
 aperture-off-normal = { $shape }, radiação direta a { $degrees }° da sua normal
@@ -622,17 +624,17 @@ class-logger = relógio de um registrador de dados
 # What the uncertainty of a class follows from. 95 %: level of confidence.
 basis-for-95-percent = ± { $limit } % para 95 %
 basis-within-percent = dentro de ± { $limit } %
-basis-within-kelvin = dentro de ± { $limit } K
-basis-within-kelvin-read = dentro de ± { $limit } K, lido a { $step } K
+basis-within-kelvin = dentro de ± { $limit }
+basis-within-kelvin-read = dentro de ± { $limit }, lido a { $step }
 basis-within-seconds = dentro de ± { $limit } s
 
 ## What was tested: the line under the title
 
 # These four stand after each other, with a dot between them.
 # As in English
-subtitle-cooker = { $cooker }, { $area } m²
+subtitle-cooker = { $cooker }, { $area }
 # As in English
-subtitle-site = { $site }, { $elevation } m
+subtitle-site = { $site }, { $elevation }
 subtitle-tester = ensaiado por { $tester }
 # First and last day of the test: "16 to 19 September 2026", { $first } only a number.
 dates-of-a-month = { $first } a { $last }
@@ -653,7 +655,6 @@ tested-identification = identificação
 tested-type = tipo
 tested-area = área de captação
 # As in English
-tested-area-text = { $area } m²
 tested-aperture = abertura
 tested-description = descrição
 tested-condition = estado
@@ -667,8 +668,8 @@ tested-cost-no-currency = { $cost } (moeda não indicada)
 tested-load = Carga
 tested-water = água
 tested-per-area = por área de captação
-tested-per-area-text = { $load } kg/m² (norma: { $practice } kg/m²)
-tested-per-area-own = { $load } kg/m² (limite próprio: { $own } kg/m²)
+tested-per-area-text = { $load } (norma: { $practice })
+tested-per-area-own = { $load } (limite próprio: { $own })
 tested-vessels = recipientes
 tested-environment = Ambiente dos intervalos usados
 environment-ambient = ar ambiente
@@ -680,7 +681,7 @@ tested-site = Local
 tested-place = local do ensaio
 tested-position = posição
 # As in English
-tested-position-text = { $latitude }, { $longitude }, { $elevation } m
+tested-position-text = { $latitude }, { $longitude }, { $elevation }
 # As in English
 tested-north = { $degrees }° N
 # As in English
@@ -746,12 +747,10 @@ budget-in-section = seção { $section }
 budget-in-own-report = o balanço de incerteza está no seu próprio relatório
 instrument-by-class = pela sua classe, { $basis }
 instrument-by-eye = a olho, escala de Beaufort (WMO-No. 8)
-instrument-by-eye-uncertainty = a faixa de um grau da escala, por exemplo 0,3 a 1,5 m/s
+instrument-by-eye-uncertainty = a faixa de um grau da escala, por exemplo { $speeds }
 uncertainty-percent = { $percent } % da leitura
 # As in English
-uncertainty-kelvin = { $kelvin } K
 # As in English
-uncertainty-speed = { $speed } m/s
 # As in English
 uncertainty-seconds = { $seconds } s
 tested-instruments-note = Incertezas-padrão (k = 1), como indicadas pelo operador; a seção { $section } diz o que se supõe onde nenhuma é indicada. A norma pede o sensor da água no centro, 10 mm acima do fundo do recipiente, o vento medido ao lado do fogão e à altura dele, e a carga distribuída por igual entre os recipientes; nada disso foi verificado.
@@ -960,8 +959,8 @@ made-boiling = ponto de ebulição
 made-boiling-text = atmosfera da ISO 2533 onde não se mediu a pressão, saturação da IAPWS-IF97
 made-decision = regra de decisão
 made-decision-text = cada limite é comparado com o valor observado, sem margem para a sua incerteza, e é cumprido também quando atingido exatamente: a aceitação simples do JCGM 106:2012
-made-decision-guarded = cada limite é comparado com o valor observado com a sua incerteza expandida (k = { $factor }), e é cumprido onde toda essa faixa está dentro: irradiância ± { $irradiance } %, água ± { $water } K, ar ± { $ambient } K, uma hora ± { $clock } s, massa de água ± { $mass } %, { $wind }; área de captação, contagens e R² sem ela: a aceitação com banda de guarda do JCGM 106:2012, 8.3, e da ILAC-G8
-made-decision-wind = vento ± { $wind } m/s
+made-decision-guarded = cada limite é comparado com o valor observado com a sua incerteza expandida (k = { $factor }), e é cumprido onde toda essa faixa está dentro: irradiância ± { $irradiance } %, água ± { $water }, ar ± { $ambient }, uma hora ± { $clock } s, massa de água ± { $mass } %, { $wind }; área de captação, contagens e R² sem ela: a aceitação com banda de guarda do JCGM 106:2012, 8.3, e da ILAC-G8
+made-decision-wind = vento ± { $wind }
 made-decision-no-wind = vento sem ela, pois a sua incerteza não está indicada
 made-irradiance = irradiância
 # { $way }: one of the messages that begin with estimated-.
@@ -1041,8 +1040,8 @@ food-fish = peixe (bacalhau fresco)
 
 ## Clear days through the year
 
-year-note-balance = Estimado para o dia 15 de cada mês sob céu limpo (Ineichen e Perez 2002), contando as horas com { $irradiance } W/m² ou mais no plano normal à radiação direta; nuvens e névoa reduzem o valor. Calor: pelo balanço térmico, para água { $difference } K mais quente que o ar; a média dos meses é de { $mean } kWh por dia. Ambiente a { $ambient } o ano todo, fogão orientado o dia todo.
-year-note-water = Água: cargas de { $load }, uma após a outra, cada uma de { $start } a { $end } e mantida por { $time } (Ciochetti e Metcalf 1984); 1 kg é tomado como 1 L. Começa a { $start }, por isso os litros não decorrem do calor ao lado. A OMS constata que os vírus morrem apenas devagar entre 60 °C e 65 °C: onde puder, leve a água à fervura plena, e leia o aviso sobre água de beber. Só para água límpida; o calor não remove produtos químicos.
+year-note-balance = Estimado para o dia 15 de cada mês sob céu limpo (Ineichen e Perez 2002), contando as horas com { $irradiance } W/m² ou mais no plano normal à radiação direta; nuvens e névoa reduzem o valor. Calor: pelo balanço térmico, para água { $difference } mais quente que o ar; a média dos meses é de { $mean } kWh por dia. Ambiente a { $ambient } o ano todo, fogão orientado o dia todo.
+year-note-water = Água: cargas de { $load }, uma após a outra, cada uma de { $start } a { $end } e mantida por { $time } (Ciochetti e Metcalf 1984); { $kilogram } é tomado como { $litre }. Começa a { $start }, por isso os litros não decorrem do calor ao lado. A OMS constata que os vírus morrem apenas devagar entre 60 °C e 65 °C: onde puder, leve a água à fervura plena, e leia o aviso sobre água de beber. Só para água límpida; o calor não remove produtos químicos.
 year-caption = Barras: estimativa; traços: a sua faixa só pela incerteza do balanço térmico. Horas com { $irradiance } W/m² ou mais: { $fewest } a { $most }.
 # As in English
 year-hours-of = { $hours } ({ $month })
@@ -1082,7 +1081,7 @@ caution-materials-text = Quem ensaia fica horas ao sol: chapéu, sombra, água e
 caution-food-title = Segurança dos alimentos
 caution-food-text = As bactérias se multiplicam depressa entre 5 °C e 60 °C. Os alimentos não podem ficar nessa faixa mais de duas horas no total, uma hora onde o ar está acima de 32 °C; um fogão que aquece devagar, ou uma nuvem, pode fazê-los passar desse limite, e reaquecê-los não desfaz o que já se formou até então. Meça dentro do alimento: pelo menos 74 °C em todo ele. Mantenha os alimentos quentes a 60 °C ou mais. Na dúvida, jogue fora.
 caution-water-title = Água de beber
-caution-water-text = O calor mata germes; a fervura não remove produtos químicos, sal nem sujeira. Leve toda a água à fervura plena e mantenha-a fervendo por um minuto, acima de 1500 m por três. Com menos calor, demora mais e é menos seguro: 65 °C por seis minutos é o que se chama de pasteurizado, e os vírus morrem apenas devagar entre 60 °C e 65 °C. Deixe a água esfriar coberta, no recipiente em que foi aquecida.
+caution-water-text = O calor mata germes; a fervura não remove produtos químicos, sal nem sujeira. Leve toda a água à fervura plena e mantenha-a fervendo por um minuto, acima de { $elevation } por três. Com menos calor, demora mais e é menos seguro: 65 °C por seis minutos é o que se chama de pasteurizado, e os vírus morrem apenas devagar entre 60 °C e 65 °C. Deixe a água esfriar coberta, no recipiente em que foi aquecida.
 caution-sources = Fontes. Queimaduras: ISO 13732-1:2006. Alimentos: USDA FSIS, zona de perigo de 40 a 140 °F, regra das duas horas e temperaturas mínimas seguras, das quais 74 °C, a de aves e sobras, é a mais alta; OMS, Cinco Chaves para uma Alimentação mais Segura, 5 °C a 60 °C. Água: conselho da US EPA para ferver a água (1 min, 3 min acima de 5000 pés), tal como citado em Emerging Infectious Diseases 31(8), 2025; WHO/FWC/WSH/15.02; Ciochetti e Metcalf 1984, Appl. Environ. Microbiol. 47. Tudo o mais: prática comum.
 
 ## Notices: what a reader should know about the logs
@@ -1135,7 +1134,7 @@ notice-unbelievable = { $readings ->
         [one] { $log }: { $readings } leitura na coluna “{ $column }” não pode ser verdadeira ({ $values } { $unit }) e é tratada como ausente; verifique o sensor
        *[other] { $log }: { $readings } leituras na coluna “{ $column }” não podem ser verdadeiras ({ $values } { $unit }) e são tratadas como ausentes; verifique o sensor
     }
-notice-sensors-apart = { $log }: os sensores de { $quantity } diferem em mais de { $apart } K em { $readings ->
+notice-sensors-apart = { $log }: os sensores de { $quantity } diferem em mais de { $apart } em { $readings ->
         [one] { $readings } momento
        *[other] { $readings } momentos
     }; usa-se a sua média: verifique se nenhum falhou
@@ -1317,8 +1316,8 @@ figure-day = { $day } de { $month }
 figure-water = água
 figure-ambient = ambiente
 figure-boils = ferve a { $at }
-figure-below-boiling = ebulição − { $margin } K
-figure-above-ambient = ambiente + { $margin } K
+figure-below-boiling = ebulição − { $margin }
+figure-above-ambient = ambiente + { $margin }
 figure-estimated = estimativa
 
 # The comparison of several campaigns, in the order of its pages.
@@ -1703,13 +1702,13 @@ pair-budget-expanded = expandida, 95 %, k = { $factor }
 section-campaigns = As campanhas
 # Of each campaign one after the other, each a line of its own.
 # As in English
-campaign-cooker = { $name }: { $kind }, { $area } m²
+campaign-cooker = { $name }: { $kind }, { $area }
 campaign-cost = custo { $cost }
 # As in English
 comparison-test-text = { $dates }, { $runs ->
         [one] { $runs } série
        *[other] { $runs } séries
-    }; { $site }, { $elevation } m; ensaiado por { $tester }
+    }; { $site }, { $elevation }; ensaiado por { $tester }
 comparison-not-stated = sem indicação
 # { $slope }: without its sign.
 campaign-line = Ps = { $intercept } W − { $slope } W/K · Td, { $intervals ->
@@ -1723,7 +1722,7 @@ campaign-around = Médias dos intervalos usados: { $parts }
 # As in English
 campaign-sun = { $mean } W/m²
 campaign-air = ar { $mean }
-campaign-wind = vento { $mean } m/s
+campaign-wind = vento { $mean }
 campaign-report = Relatório { $number }
 # As in English
 comparison-instrument = { $quantity }: { $instrument }, { $uncertainty }
@@ -1814,8 +1813,8 @@ plan-never-enough = nunca chega a { $least } W/m² (no máximo { $highest }): ne
 plan-water = água
 # { $load }, { $each }, { $vessel }: masses with their unit. plan-load-stated may follow, after
 # a semicolon.
-plan-load-one = { $load }, { $each } para cada um dos { $area } m², em um só recipiente
-plan-load-several = { $load }, { $each } para cada um dos { $area } m², { $vessel } em cada um de { $vessels } recipientes
+plan-load-one = { $load }, { $each } para cada um dos { $area }, em um só recipiente
+plan-load-several = { $load }, { $each } para cada um dos { $area }, { $vessel } em cada um de { $vessels } recipientes
 plan-load-stated = o arquivo da campanha diz { $stated }
 # From and up to which temperature of the water its readings count.
 plan-start = conta desde
@@ -1915,7 +1914,7 @@ sheet-notes = notas
 # { $forces }: sheet-force of the lowest numbers, with ";" between them.
 sheet-forces = Vento a olho, Beaufort (WMO-No. 8): { $forces }.
 # As in English
-sheet-force = { $number } { $sign } ({ $speeds } m/s)
+sheet-force = { $number } { $sign } ({ $speeds })
 # What one sees of the wind on land, at each number of the Beaufort scale.
 wind-sign-0 = a fumaça sobe na vertical
 wind-sign-1 = a fumaça se desvia, os cata-ventos ficam parados
@@ -1933,8 +1932,8 @@ plan-expected = Esperado do fogão segundo o resultado até agora, Ps(50) = { $p
 plan-spread = 95 %
 plan-spread-one-day = um só dia: não é 95 %
 # The models behind the numbers.
-plan-models = Céu limpo segundo Ineichen e Perez 2002 para { $elevation } m, turbidez de Linke { $turbidity } (habitual para céu limpo); névoa e poeira dão menos. Sol segundo NREL/TP-560-34302; horizonte plano.
-plan-models-stated = Céu limpo segundo Ineichen e Perez 2002 para { $elevation } m, turbidez de Linke { $turbidity } (como indicada); névoa e poeira dão menos. Sol segundo NREL/TP-560-34302; horizonte plano.
+plan-models = Céu limpo segundo Ineichen e Perez 2002 para { $elevation }, turbidez de Linke { $turbidity } (habitual para céu limpo); névoa e poeira dão menos. Sol segundo NREL/TP-560-34302; horizonte plano.
+plan-models-stated = Céu limpo segundo Ineichen e Perez 2002 para { $elevation }, turbidez de Linke { $turbidity } (como indicada); névoa e poeira dão menos. Sol segundo NREL/TP-560-34302; horizonte plano.
 page-sheet-checks = Antes da primeira leitura
 # Above the columns that a field sheet has for the pencil, on a phone.
 page-sheet-read = O que anotar a cada hora
@@ -1964,7 +1963,6 @@ tested-vessel-heat = capacidade térmica dos recipientes
 tested-vessel-heat-text = { $heat } J/K: { $basis }
 tested-loss-area = superfície dos recipientes que perde calor
 # As in English
-tested-loss-area-text = { $area } m²
 tested-no-water = nenhuma: nenhuma série desta campanha aquece água
 tested-vessel-temperature = temperatura do recipiente
 error-vessel-temperature = termômetro do recipiente
@@ -1980,7 +1978,7 @@ headline-label-none = Ainda sem número
 headline-no-water = Sem resultado pela ASAE S580.1: nenhuma série desta campanha aquece água.
 headline-spread = ± é para 95 %: dias, leituras, instrumentos.
 headline-spread-one-day = ± é de um só dia, leituras e instrumentos; não é de 95 %.
-headline-dry-plateau = Com { $irradiance } W/m², o recipiente seco chegou a { $vessel }: { $difference } K acima do ar, que estava a { $ambient }.
+headline-dry-plateau = Com { $irradiance } W/m², o recipiente seco chegou a { $vessel }: { $difference } acima do ar, que estava a { $ambient }.
 fact-reached = Alcançou
 fact-good-for = Serve para
 fact-not-with = Não comparar com
@@ -2158,15 +2156,15 @@ box-no-heating = não há subida de { $from } a { $to } °C sem lacuna e com irr
 box-no-heating-remedy = comece abaixo de { $from } °C, continue até passar de { $to } °C, e leia pelo menos a cada vinte minutos
 box-runs-left-out = séries com água sem uma subida inteira de { $from } a { $to } °C, que não contam: { $runs }
 # Loads in kg/m².
-box-load-off = a carga foi de { $load } kg/m²; uma carga completa é de cerca de { $full } kg/m²
+box-load-off = a carga foi de { $load }; uma carga completa é de cerca de { $full }
 box-load-off-remedy = pese { $full } kg de água por m² de vidro; a potência padronizada pede 7 kg por m² de área de captação, portanto uma só carga nem sempre cumpre as duas condições
 # Both in K.
 box-beyond-reach = em { $rises ->
     [one] { $rises } subida
    *[other] { $rises } subidas
-} a água chegou a { $end } K acima do ar, o que com esta F1 não era possível: ali F1·H é { $reach } K. Uma subida assim não conta
-box-no-upper-end = F1·H é { $reach } K, tão perto dos { $end } K em que a temperatura final da água excede a do ar que F2 não tem extremo superior
-box-near-reach = a temperatura final da água, { $end } K acima do ar, está perto de F1·H, { $reach } K: com F1 menor em 1 %, F2 fica { $more } % maior
+} a água chegou a { $end } acima do ar, o que com esta F1 não era possível: ali F1·H é { $reach }. Uma subida assim não conta
+box-no-upper-end = F1·H é { $reach }, tão perto dos { $end } em que a temperatura final da água excede a do ar que F2 não tem extremo superior
+box-near-reach = a temperatura final da água, { $end } acima do ar, está perto de F1·H, { $reach }: com F1 menor em 1 %, F2 fica { $more } % maior
 box-reach-remedy = ensaie sob um sol mais forte, ou termine a subida a uma temperatura mais baixa
 box-one-day = as séries a seco ou as subidas são de um só dia, por isso as faixas não são faixas de 95 %
 box-one-day-remedy = ensaie em outros dias
@@ -2197,9 +2195,9 @@ dish-key-told = pela constante de tempo
 dish-source = Mullick, Kandpal e Kumar 1991 (Solar Energy 46, 139–144). Eles tomam a inclinação de ln(T − Ta); este relatório toma a de T em função da integral de T − Ta: o mesmo com ar constante, e correto com ar que aquece, onde o outro erra de 2 a 9 % com 1 K/h e constantes de tempo de uma a duas horas (simulado). Eles calculam a fervura a 100 °C; este relatório, ao ponto de ebulição local.
 dish-no-cooling-run = não há série de resfriamento, por isso não há constante de tempo, nem perda, nem fator óptico
 dish-no-cooling-run-remedy = deixe uma carga quente esfriar à sombra, e registre-a: kind = "cooling"
-dish-begins-too-cool = { $log }: a água começa { $above } K acima do ar, e uma série de resfriamento pelo menos { $least } K acima; não conta
+dish-begins-too-cool = { $log }: a água começa { $above } acima do ar, e uma série de resfriamento pelo menos { $least } acima; não conta
 dish-begins-too-cool-remedy = comece perto da ebulição
-dish-warms = { $log }: a água chegou a ficar { $rise } K mais quente do que estava antes, por isso o sol a atingiu, ou foi acrescentada água quente; não conta
+dish-warms = { $log }: a água chegou a ficar { $rise } mais quente do que estava antes, por isso o sol a atingiu, ou foi acrescentada água quente; não conta
 dish-warms-remedy = vire o fogão para longe do sol ou faça sombra sobre toda a abertura
 dish-cooling-too-short = { $log }: antes de uma lacuna de mais de vinte minutos ou de um trecho excluído há leituras de menos, ou uma descida de menos de um quinto da temperatura inicial acima do ar; não conta
 dish-cooling-too-short-remedy = leia a cada cinco minutos ou com mais frequência, por uma hora ou mais
@@ -2207,8 +2205,8 @@ dish-no-loss-area = a superfície dos recipientes não está indicada, por isso 
 dish-no-loss-area-remedy = indique loss_area_m2 em [cooker]: paredes e tampa dos recipientes
 dish-no-vessel-heat = o que os recipientes armazenam não está indicado, e não conta: a perda e o fator óptico ficam baixos demais por essa parte
 dish-no-vessel-heat-remedy = pese os recipientes vazios: vessel_mass_kg e vessel_material em [load]
-dish-no-heating = nenhuma série com água tem uma subida de { $rise } K com irradiância, sem lacunas nem trechos excluídos, por isso não há fator óptico
-dish-no-heating-remedy = registre um aquecimento de pelo menos { $rise } K ao sol, com irradiância
+dish-no-heating = nenhuma série com água tem uma subida de { $rise } com irradiância, sem lacunas nem trechos excluídos, por isso não há fator óptico
+dish-no-heating-remedy = registre um aquecimento de pelo menos { $rise } ao sol, com irradiância
 dish-plane-not-normal = a irradiância não foi medida de frente para o sol, e o fator óptico é para a radiação direta
 dish-plane-estimated = a irradiância é estimada, e o fator óptico toma a da radiação direta
 dish-plane-remedy = mantenha o sensor virado para o sol, e indique plane = "normal"
@@ -2225,7 +2223,7 @@ section-efficiency = Energia e exergia
 efficiency-what = Eficiência energética: o calor que a água recebeu sobre a luz solar na área de captação. Eficiência exergética: o mesmo com a parte que poderia realizar trabalho, de modo que a água quente conta mais que a morna. Exergia máxima: o vértice da parábola da exergia em função da diferença de temperatura; fator de qualidade: esse máximo sobre a exergia do calor que ali se perde.
 # { $range } in °C.
 efficiency-rests-on = Baseiam-se em { counted-intervals } com leituras confiáveis, água de { $range }, { $irradiance } W/m² em média. Os recipientes não contam.
-efficiency-peak-at = O máximo fica { $difference } K acima do ar, sob o sol do ensaio ({ $irradiance } W/m² em média).
+efficiency-peak-at = O máximo fica { $difference } acima do ar, sob o sol do ensaio ({ $irradiance } W/m² em média).
 efficiency-caption = Exergia que a água ganha, intervalo por intervalo.
 efficiency-caption-no-peak = Exergia que a água ganha, intervalo por intervalo. Não há máximo entre os intervalos.
 efficiency-alt = Gráfico de pontos da exergia em watts em função da diferença de temperatura em kelvins, { counted-intervals }.
@@ -2349,16 +2347,16 @@ check-figures = Outros números até agora
 check-no-figures = Ainda nenhum outro número.
 box-grade-one-day = nenhum: F1 está acima de { $limit } K m²/W (IS 13429), mas de um só dia, e outro pode ser menor
 box-grade-not-flat = nenhum: a irradiância não foi medida com um sensor na horizontal, para o qual vale o limite, { $limit } K m²/W (IS 13429)
-box-glass = O vidro tem { $area } m², como indicado.
-box-glass-not-stated = A área de captação, { $area } m², conta como o vidro. Se houver espelhos nela, F2 fica baixa demais: indique a área do vidro.
+box-glass = O vidro tem { $area }, como indicado.
+box-glass-not-stated = A área de captação, { $area }, conta como o vidro. Se houver espelhos nela, F2 fica baixa demais: indique a área do vidro.
 box-beyond-reach-remedy = F1 é baixa demais, ou o sensor leu a menos nessa série: verifique que se chegou ao patamar, que os espelhos estavam cobertos do mesmo modo e que o sensor estava na horizontal
 boiling-gets-to = não há tempo até ferver: sob o sol do ensaio a água chega a { $highest }, e ferve a { $boiling }
 boiling-may-not = não há tempo até ferver: dentro do que os números podem errar, a água pode não chegar a { $boiling }, onde ferve
 boiling-remedy = ensaie sob um sol mais forte, ou melhore o fogão
-dish-runs-left-out = séries com água sem uma subida de { $rise } K ao sol e sem lacunas nem trechos excluídos, que não contam: { $runs }
+dish-runs-left-out = séries com água sem uma subida de { $rise } ao sol e sem lacunas nem trechos excluídos, que não contam: { $runs }
 dry-no-ambient = o ar não foi lido a menos de duas horas dos trechos constantes
 dry-no-ambient-remedy = leia o ar pelo menos a cada duas leituras
-dry-may-get-hotter = no seu patamar o recipiente ainda subia { $rate } K/min: pela sua subida inicial pode acabar { $more } K mais quente
+dry-may-get-hotter = no seu patamar o recipiente ainda subia { $rate } K/min: pela sua subida inicial pode acabar { $more } mais quente
 dry-no-end = a diferença por W/m² não é dada: dentro do erro possível da irradiância, a sua faixa não tem extremo
 efficiency-peak-unsure = há um máximo, mas ele deixa de existir sem um dos dias, ou dentro do erro possível dos instrumentos: não é dado
 efficiency-peak-unsure-remedy = ensaie em mais dias, cada um de 5 K acima do ar até perto da ebulição
@@ -2452,7 +2450,7 @@ beside-note-pairs = “Distinguem-se”: o p da diferença é menor que 0,05, co
 
 dry-sun-down = no patamar o sol estava abaixo do horizonte: o relógio, o fuso horário ou o lugar está errado
 dry-sun-down-remedy = corrija time_zone, latitude e longitude em [site], ou as horas do registro
-dry-colder-than-air = o recipiente marca { $below } K abaixo do ar mais fresco da série: um dos dois está em outra unidade que a indicada
+dry-colder-than-air = o recipiente marca { $below } abaixo do ar mais fresco da série: um dos dois está em outra unidade que a indicada
 dry-very-hot = o recipiente marca { $highest } °C, mais do que alcançam fogões de fabricação caseira (prática comum): o termômetro está em °F?
 dry-unit-remedy = indique vessel_temperature e ambient_temperature em [units], "°F" ou "°C", como mostra cada termômetro
 dish-losses-differ = a perda por resfriamento, { $cooling } W/K, e a do balanço térmico, { $balance } W/K, diferem mais do que os seus ±: o sol chegou à carga que resfriava, ou o vento era outro

@@ -4,6 +4,7 @@
 
 # As in English
 decimal-mark = .
+ends-of-range = { $low } hadi { $high }
 list = { $first } na { $last }
 # Between two clauses of a sentence.
 # As in English
@@ -135,7 +136,7 @@ headline-label = Nguvu sanifu ya kupikia Ps(50)
 # As in English
 headline-unit = W (95 %)
 headline-unit-one-day = W (siku moja)
-headline-what-it-is = Nguvu ya jaribio, ikiwa imebadilishwa kwa uwiano hadi 700 W/m² kama ASAE { $procedure } inavyofafanua, maji yakiwa 50 K juu ya hewa
+headline-what-it-is = Nguvu ya jaribio, ikiwa imebadilishwa kwa uwiano hadi 700 W/m² kama ASAE { $procedure } inavyofafanua, maji yakiwa { $difference } juu ya hewa
 page-no-rating = hakuna tathmini
 # { $way }: "by a clear-sky model", "from the log of a station nearby" and the like.
 headline-irradiance-estimated = mnururisho umekadiriwa { $way }
@@ -147,9 +148,9 @@ headline-extrapolated = imekisiwa nje ya vipimo: 50 K ziko nje ya yaliyoonekana
 headline-interval = masafa ya 95 %: { $low } hadi { $high } W
 headline-interval-one-day = masafa ya siku moja, si masafa ya 95 %: { $low } hadi { $high } W
 fact-delivers = Hutoa
-fact-took-up = { $power } ± { $half_width } W kwa maji yaliyo 50 K juu ya hewa, katika mnururisho wa jaribio wa { $irradiance } W/m²
-fact-took-up-estimated = { $power } ± { $half_width } W kwa maji yaliyo 50 K juu ya hewa, katika mnururisho unaokadiriwa kuwa { $irradiance } W/m²
-fact-lost = hakuna joto: maji yaliyo 50 K juu ya hewa yalipoteza { $power } ± { $half_width } W katika mnururisho wa jaribio wa { $irradiance } W/m²
+fact-took-up = { $power } ± { $half_width } W kwa maji yaliyo { $difference } juu ya hewa, katika mnururisho wa jaribio wa { $irradiance } W/m²
+fact-took-up-estimated = { $power } ± { $half_width } W kwa maji yaliyo { $difference } juu ya hewa, katika mnururisho unaokadiriwa kuwa { $irradiance } W/m²
+fact-lost = hakuna joto: maji yaliyo { $difference } juu ya hewa yalipoteza { $power } ± { $half_width } W katika mnururisho wa jaribio wa { $irradiance } W/m²
 fact-scaled = katika 700 W/m², { $power } ± { $half_width } W kwa mizania ya joto, ambayo hulinganisha pato na si upotevu (sehemu ya { $section })
 fact-scaled-loses = upotevu wa { $power } ± { $half_width } W katika 700 W/m² kwa mizania ya joto (sehemu ya { $section })
 fact-good = Ubora
@@ -177,7 +178,7 @@ journey = kutoka { $degrees }
 journey-degrees = { $start } hadi { $target }
 journey-to-boiling = kutoka { $start } hadi kuchemka ({ $boiling } hapa)
 # { $result } as in stagnation-result.
-headline-dry = Chombo kikavu kilifika { $difference } K juu ya hewa katika { $irradiance } W/m²: { $result } (sehemu ya { $section }).
+headline-dry = Chombo kikavu kilifika { $difference } juu ya hewa katika { $irradiance } W/m²: { $result } (sehemu ya { $section }).
 
 ## Page one: figure, findings, conditions, caution
 
@@ -258,14 +259,14 @@ finding-r-squared-low-remedy = kulielekeza jiko kwa uthabiti zaidi, anga safi za
 finding-r-squared-low-remedy-flat = R² ni ndogo kwa sababu nguvu haipungui sana joto linapopanda, si kwa sababu nukta zimetawanyika, na ± inasema namba ina uhakika kiasi gani; upana mkubwa zaidi wa joto la maji huinua R²
 finding-line-not-falling = nguvu haipungui maji yanapozidi kupata joto, ingawa maji yenye joto zaidi hupoteza joto zaidi
 finding-line-not-falling-remedy = hakikisha kwamba halijoto ya maji ni ya maji yenyewe, na upime masafa mapana zaidi ya halijoto
-finding-no-useful-heat = mstari unaonyesha { $power } W kwa { $difference } K: hapo maji hupoteza joto
+finding-no-useful-heat = mstari unaonyesha { $power } W kwa { $difference }: hapo maji hupoteza joto
 finding-no-useful-heat-remedy = hakikisha kwamba vipimo ni vya maji yanayopashwa, jiko likiwa limeelekezwa kwenye jua
-finding-extrapolated = { $difference } K ziko nje ya tofauti za halijoto zilizoonekana, { $lowest } hadi { $highest } K
-finding-extrapolated-remedy = vipindi vinavyotumika pande zote mbili za { $difference } K
+finding-extrapolated = { $difference } ziko nje ya tofauti za halijoto zilizoonekana, { $observed }
+finding-extrapolated-remedy = vipindi vinavyotumika pande zote mbili za { $difference }
 # { $runs }: a list of finding-load-off-run.
-finding-load-off = mzigo umekengeuka kwa zaidi ya { $tolerance } % kutoka { $load } kg/m² katika { $runs }
+finding-load-off = mzigo umekengeuka kwa zaidi ya { $tolerance } % kutoka { $load } katika { $runs }
 # As in English
-finding-load-off-run = { $run } ({ $load } kg/m²)
+finding-load-off-run = { $run } ({ $load })
 finding-load-off-remedy = pima kwa mizani { $load } za maji kwa kila m² ya eneo la kupokea mwanga, au sahihisha eneo hilo
 # In the findings that follow, { $runs } is a list of the names of runs.
 finding-wind-not-measured = upepo haukupimwa katika { $runs }
@@ -374,7 +375,7 @@ run-title = Duru ya { $number }, { $date }
 # How many intervals of how many are used: beside the title, as short as can be.
 run-used = vilivyotumika { $used } kati ya { $of }
 # Clauses below the figure of a run. { $water }: with its unit.
-run-load = maji { $water }, { $load } kg/m²
+run-load = maji { $water }, { $load }
 run-aimed = lilielekezwa kila { $minutes } min
 # As in English
 run-predicted = r.m.s. { $rms } K
@@ -415,6 +416,7 @@ interval-no-irradiance = hakikusanifishwa: hakuna mnururisho
 page-intervals-continued = inaendelea
 intervals-note = Maji: mwanzoni na mwishoni mwa kipindi. Mnururisho: wastani, kisha kipimo cha chini hadi cha juu kabisa. P: nguvu ya kupikia. Td: wastani wa halijoto ya maji kutoa wastani wa halijoto ya mazingira. Ps: P iliyosanifishwa kwa 700 W/m².
 intervals-dots = Nukta: kipindi hakikutumika, kwa sababu hiyo.
+intervals-us = 1 m/s ni { $mph } mph; 1 K, kama tofauti ya halijoto, ni { $fahrenheit } °F.
 # Why an interval is set aside. Also within headline-reason, after "because".
 reason-water-below-window = maji yalikuwa bado karibu mno na halijoto ya mazingira
 reason-water-above-window = maji yalikuwa karibu mno na kuchemka
@@ -583,10 +585,10 @@ cooker-box = Jiko la sanduku
 cooker-panel = Jiko la paneli za kuakisi
 cooker-concentrating = Jiko la kukusanya miale
 cooker-tube = Jiko la mrija
-aperture-circle = duara, kipenyo { $diameter } m
-aperture-rectangle = mstatili, { $width } m kwa { $height } m
+aperture-circle = duara, kipenyo { $diameter }
+aperture-rectangle = mstatili, { $width } kwa { $height }
 # Across corners: diameter of the circle through the corners.
-aperture-regular-polygon = poligoni sawa, pande { $sides }, { $across } m kati ya pembe
+aperture-regular-polygon = poligoni sawa, pande { $sides }, { $across } kati ya pembe
 aperture-outline = umbo la nukta { $points }
 # { $shape }: one of the four above. The beam is the light that comes straight from the sun.
 aperture-off-normal = { $shape }, miale iko { $degrees }° nje ya pembemraba yake
@@ -627,17 +629,17 @@ class-logger = saa ya kifaa cha kurekodi
 # What the uncertainty of a class follows from. 95 %: level of confidence.
 basis-for-95-percent = ± { $limit } % kwa 95 %
 basis-within-percent = ndani ya ± { $limit } %
-basis-within-kelvin = ndani ya ± { $limit } K
-basis-within-kelvin-read = ndani ya ± { $limit } K, husomwa kwa hatua za { $step } K
+basis-within-kelvin = ndani ya ± { $limit }
+basis-within-kelvin-read = ndani ya ± { $limit }, husomwa kwa hatua za { $step }
 basis-within-seconds = ndani ya ± { $limit } s
 
 ## What was tested: the line under the title
 
 # These four stand after each other, with a dot between them.
 # As in English
-subtitle-cooker = { $cooker }, { $area } m²
+subtitle-cooker = { $cooker }, { $area }
 # As in English
-subtitle-site = { $site }, { $elevation } m
+subtitle-site = { $site }, { $elevation }
 subtitle-tester = lilijaribiwa na { $tester }
 # First and last day of the test: "16 to 19 September 2026", { $first } only a number.
 dates-of-a-month = { $first } hadi { $last }
@@ -657,7 +659,6 @@ tested-name = jina
 tested-type = aina
 tested-area = eneo la kupokea mwanga
 # As in English
-tested-area-text = { $area } m²
 tested-aperture = uwazi wa jiko
 tested-description = maelezo
 tested-mass = uzito
@@ -669,13 +670,13 @@ tested-cost-no-currency = { $cost } (sarafu haikutajwa)
 tested-load = Mzigo
 tested-water = maji
 tested-per-area = kwa eneo la kupokea mwanga
-tested-per-area-text = { $load } kg/m² (kiwango: { $practice } kg/m²)
-tested-per-area-own = { $load } kg/m² (kikomo binafsi: { $own } kg/m²)
+tested-per-area-text = { $load } (kiwango: { $practice })
+tested-per-area-own = { $load } (kikomo binafsi: { $own })
 tested-vessels = vyombo
 tested-site = Mahali
 tested-position = viwianishi
 # As in English
-tested-position-text = { $latitude }, { $longitude }, { $elevation } m
+tested-position-text = { $latitude }, { $longitude }, { $elevation }
 tested-north = { $degrees }° Kaskazini
 tested-south = { $degrees }° Kusini
 tested-east = { $degrees }° Mashariki
@@ -759,12 +760,10 @@ budget-in-section = sehemu ya { $section }
 budget-in-own-report = bajeti iko katika ripoti yake yenyewe
 instrument-by-class = kwa daraja lake, { $basis }
 instrument-by-eye = kwa macho, kipimo cha Beaufort (WMO-No. 8)
-instrument-by-eye-uncertainty = masafa ya namba moja, kwa mfano 0.3 hadi 1.5 m/s
+instrument-by-eye-uncertainty = masafa ya namba moja, kwa mfano { $speeds }
 uncertainty-percent = { $percent } % ya kipimo
 # As in English
-uncertainty-kelvin = { $kelvin } K
 # As in English
-uncertainty-speed = { $speed } m/s
 # As in English
 uncertainty-seconds = { $seconds } s
 tested-instruments-note = Utovu sanifu wa uhakika (k = 1), kama mpimaji alivyoutaja; sehemu ya { $section } inasema kinachokisiwa pale usipotajwa. Kiwango kinataka kihisi cha maji kiwe katikati, 10 mm juu ya kitako cha chombo, upepo upimwe kando ya jiko kwa kimo chake, na mzigo ugawanywe sawa katika vyombo; hakuna kati ya haya lililokaguliwa.
@@ -971,8 +970,8 @@ deviation-findings = Tazama pia kasoro zilizo mwanzoni mwa ripoti hii.
 deviation-interval = Urefu wa kipindi: { $shortest } hadi { $longest } s hukubaliwa, na nguvu huhesabiwa kwa muda uliopita kweli; kiwango kinataka { $practice } s.
 # Labels stand at the left; there is room for 20 letters.
 made-decision-text = kila kikomo hulinganishwa na thamani iliyoonekana, bila nafasi kwa utovu wake wa uhakika, na hutimizwa hata kikifikiwa sawasawa: ukubali rahisi wa JCGM 106:2012
-made-decision-guarded = kila kikomo hulinganishwa na thamani iliyoonekana pamoja na utovu wake uliopanuliwa wa uhakika (k = { $factor }), na hutimizwa pale masafa hayo yote yako ndani: mnururisho ± { $irradiance } %, maji ± { $water } K, hewa ± { $ambient } K, saa ya kipimo ± { $clock } s, uzito wa maji ± { $mass } %, { $wind }; eneo la kupokea mwanga, hesabu na R² bila utovu huo: ukubali wenye tahadhari wa JCGM 106:2012, 8.3 na ILAC-G8
-made-decision-wind = upepo ± { $wind } m/s
+made-decision-guarded = kila kikomo hulinganishwa na thamani iliyoonekana pamoja na utovu wake uliopanuliwa wa uhakika (k = { $factor }), na hutimizwa pale masafa hayo yote yako ndani: mnururisho ± { $irradiance } %, maji ± { $water }, hewa ± { $ambient }, saa ya kipimo ± { $clock } s, uzito wa maji ± { $mass } %, { $wind }; eneo la kupokea mwanga, hesabu na R² bila utovu huo: ukubali wenye tahadhari wa JCGM 106:2012, 8.3 na ILAC-G8
+made-decision-wind = upepo ± { $wind }
 made-decision-no-wind = upepo bila utovu huo, kwa kuwa haukutajwa
 # How it is decided whether a limit is met. Titles of standards stay as they are.
 made-decision = kanuni ya uamuzi
@@ -1068,8 +1067,8 @@ food-fish = samaki (chewa wa baharini, cod)
 
 ## Clear days through the year
 
-year-note-balance = Makadirio ya tarehe 15 ya kila mwezi chini ya anga safi (Ineichen na Perez 2002), yakihesabu saa zenye { $irradiance } W/m² au zaidi kwenye bapa lililo pembemraba na miale ya jua; mawingu na ukungu hupunguza. Joto: kwa mizania ya joto, ndani ya maji yenye { $difference } K zaidi ya hewa; wastani wa miezi ni { $mean } kWh kwa siku. Hewa ya mazingira { $ambient } mwaka mzima, jiko likielekezwa siku nzima.
-year-note-water = Maji: mizigo ya { $load }, mmoja baada ya mwingine, kila mmoja kutoka { $start } hadi { $end } na kudumishwa kwa { $time } (Ciochetti na Metcalf 1984); 1 kg huchukuliwa kuwa 1 L. Huanza kwa { $start }, kwa hiyo lita hazitokani na joto lililo kando yake. WHO imebaini kwamba virusi hufa polepole tu kati ya 60 °C na 65 °C: unapoweza, chemsha maji hadi yatokote kwa nguvu, na usome tahadhari kuhusu maji ya kunywa. Kwa maji maangavu tu; joto haliondoi kemikali.
+year-note-balance = Makadirio ya tarehe 15 ya kila mwezi chini ya anga safi (Ineichen na Perez 2002), yakihesabu saa zenye { $irradiance } W/m² au zaidi kwenye bapa lililo pembemraba na miale ya jua; mawingu na ukungu hupunguza. Joto: kwa mizania ya joto, ndani ya maji yenye { $difference } zaidi ya hewa; wastani wa miezi ni { $mean } kWh kwa siku. Hewa ya mazingira { $ambient } mwaka mzima, jiko likielekezwa siku nzima.
+year-note-water = Maji: mizigo ya { $load }, mmoja baada ya mwingine, kila mmoja kutoka { $start } hadi { $end } na kudumishwa kwa { $time } (Ciochetti na Metcalf 1984); { $kilogram } huchukuliwa kuwa { $litre }. Huanza kwa { $start }, kwa hiyo lita hazitokani na joto lililo kando yake. WHO imebaini kwamba virusi hufa polepole tu kati ya 60 °C na 65 °C: unapoweza, chemsha maji hadi yatokote kwa nguvu, na usome tahadhari kuhusu maji ya kunywa. Kwa maji maangavu tu; joto haliondoi kemikali.
 # { $fewest }, { $most }: year-hours-of.
 year-caption = Pau: makadirio; vijiti: masafa yake kutokana na utovu wa uhakika wa mizania ya joto pekee. Saa zenye { $irradiance } W/m² au zaidi: { $fewest } hadi { $most }.
 # As in English
@@ -1113,7 +1112,7 @@ caution-materials-text = Anayejaribu jiko husimama juani kwa saa nyingi: kofia, 
 caution-food-title = Usalama wa chakula
 caution-food-text = Bakteria huongezeka haraka kati ya 5 °C na 60 °C. Ni lazima chakula kisikae katika masafa hayo ya halijoto kwa zaidi ya saa mbili kwa jumla, saa moja pale ambapo hewa imezidi 32 °C; jiko linalopasha polepole, au wingu, linaweza kukipitisha muda huo, na kupasha tena hakuondoi kile ambacho kimekwisha kutokea. Pima ndani ya chakula: angalau 74 °C kote. Weka chakula cha moto kwenye 60 °C au zaidi. Ukiwa na shaka, kitupe.
 caution-water-title = Maji ya kunywa
-caution-water-text = Joto huua vijidudu; kuchemsha hakuondoi kemikali, chumvi wala uchafu. Chemsha maji yote hadi yatokote kwa nguvu na uyaache yaendelee kuchemka kwa dakika moja, kwenye mwinuko wa zaidi ya 1500 m kwa dakika tatu. Joto lililo chini ya hapo huchukua muda mrefu zaidi na uhakika wake ni mdogo zaidi: 65 °C zikidumishwa kwa dakika sita ndiko kunakoitwa kupasteurisha, na virusi hufa polepole tu kati ya 60 °C na 65 °C. Acha maji yapoe yakiwa yamefunikwa, katika chombo kilekile yalimopashiwa.
+caution-water-text = Joto huua vijidudu; kuchemsha hakuondoi kemikali, chumvi wala uchafu. Chemsha maji yote hadi yatokote kwa nguvu na uyaache yaendelee kuchemka kwa dakika moja, kwenye mwinuko wa zaidi ya { $elevation } kwa dakika tatu. Joto lililo chini ya hapo huchukua muda mrefu zaidi na uhakika wake ni mdogo zaidi: 65 °C zikidumishwa kwa dakika sita ndiko kunakoitwa kupasteurisha, na virusi hufa polepole tu kati ya 60 °C na 65 °C. Acha maji yapoe yakiwa yamefunikwa, katika chombo kilekile yalimopashiwa.
 caution-sources = Vyanzo. Kuungua: ISO 13732-1:2006. Chakula: USDA FSIS, eneo la hatari 40 hadi 140 °F, kanuni ya saa mbili na halijoto za chini kabisa zilizo salama, ambazo kati yake 74 °C, ile ya nyama ya kuku na ndege wengine na ya viporo, ndiyo ya juu kuliko zote; WHO, Five Keys to Safer Food, 5 °C hadi 60 °C. Maji: US EPA, ushauri wa kuchemsha maji (1 min, 3 min juu ya 5000 ft), kama ulivyonukuliwa katika Emerging Infectious Diseases 31(8), 2025; WHO/FWC/WSH/15.02; Ciochetti na Metcalf 1984, Appl. Environ. Microbiol. 47. Mengine yote: mazoea ya kawaida.
 
 ## Notices: what a reader should know about the logs
@@ -1166,7 +1165,7 @@ notice-unbelievable = { $readings ->
         [one] { $log }: kipimo { $readings } katika safuwima "{ $column }" hakiwezi kuwa kweli ({ $values } { $unit }) na kimechukuliwa kuwa hakipo; kagua kihisi
        *[other] { $log }: vipimo { $readings } katika safuwima "{ $column }" haviwezi kuwa kweli ({ $values } { $unit }) na vimechukuliwa kuwa havipo; kagua kihisi
     }
-notice-sensors-apart = { $log }: vihisi vya { $quantity } vinatofautiana kwa zaidi ya { $apart } K katika { $readings ->
+notice-sensors-apart = { $log }: vihisi vya { $quantity } vinatofautiana kwa zaidi ya { $apart } katika { $readings ->
         [one] wakati { $readings }
        *[other] nyakati { $readings }
     }; wastani wake umetumika: hakikisha kwamba hakuna kilichoharibika
@@ -1354,8 +1353,8 @@ figure-ambient = mazingira
 # In the figure of a run, 140 to 480 points wide: as short as can be. { $at }: a temperature with its unit.
 figure-boils = huchemka kwa { $at }
 # Limits on the water temperature. { $margin }: a number of kelvins.
-figure-below-boiling = kuchemka − { $margin } K
-figure-above-ambient = mazingira + { $margin } K
+figure-below-boiling = kuchemka − { $margin }
+figure-above-ambient = mazingira + { $margin }
 # In a panel of irradiance or wind that no instrument measured.
 figure-estimated = umekadiriwa
 
@@ -1740,13 +1739,13 @@ pair-budget-expanded = uliopanuliwa, 95 %, k = { $factor }
 section-campaigns = Kampeni
 # Of each campaign one after the other, each a line of its own.
 # As in English
-campaign-cooker = { $name }: { $kind }, { $area } m²
+campaign-cooker = { $name }: { $kind }, { $area }
 campaign-cost = gharama { $cost }
 # { $cooker }: its kind, such as "box cooker"; { $description }: the tester's own words.
 comparison-test-text = { $dates }, { $runs ->
         [one] duru { $runs }
        *[other] duru { $runs }
-    }; { $site }, { $elevation } m; lilijaribiwa na { $tester }
+    }; { $site }, { $elevation }; lilijaribiwa na { $tester }
 comparison-not-stated = bila kutajwa
 # { $slope }: without its sign.
 campaign-line = Ps = { $intercept } W − { $slope } W/K · Td, { $intervals ->
@@ -1760,7 +1759,7 @@ campaign-around = Wastani wa vipindi vilivyotumika: { $parts }
 # As in English
 campaign-sun = { $mean } W/m²
 campaign-air = hewa { $mean }
-campaign-wind = upepo { $mean } m/s
+campaign-wind = upepo { $mean }
 campaign-report = Ripoti { $number }
 # The heat balance, each figure with its ±.
 # As in English
@@ -1852,8 +1851,8 @@ plan-never-enough = haifiki kamwe { $least } W/m² (juu kabisa { $highest }): ha
 plan-water = maji
 # { $load }, { $each }, { $vessel }: masses with their unit. plan-load-stated may follow, after
 # a semicolon.
-plan-load-one = { $load }, { $each } kwa kila moja ya { $area } m², katika chombo kimoja
-plan-load-several = { $load }, { $each } kwa kila moja ya { $area } m², { $vessel } katika kila kimoja cha vyombo { $vessels }
+plan-load-one = { $load }, { $each } kwa kila moja ya { $area }, katika chombo kimoja
+plan-load-several = { $load }, { $each } kwa kila moja ya { $area }, { $vessel } katika kila kimoja cha vyombo { $vessels }
 plan-load-stated = faili ya kampeni inasema { $stated }
 # From and up to which temperature of the water its readings count.
 plan-start = kuanzia
@@ -1953,7 +1952,7 @@ sheet-notes = maelezo
 # { $forces }: sheet-force of the lowest numbers, with ";" between them.
 sheet-forces = Upepo kwa macho, Beaufort (WMO-No. 8): { $forces }.
 # As in English
-sheet-force = { $number } { $sign } ({ $speeds } m/s)
+sheet-force = { $number } { $sign } ({ $speeds })
 # What one sees of the wind on land, at each number of the Beaufort scale.
 wind-sign-0 = moshi hupanda wima
 wind-sign-1 = moshi hupeperuka, vielekeza upepo hutulia
@@ -1971,8 +1970,8 @@ plan-expected = Tarajio la jiko kama lilivyotathminiwa hadi sasa, Ps(50) = { $po
 plan-spread = 95 %
 plan-spread-one-day = siku moja tu: si 95 %
 # The models behind the numbers.
-plan-models = Anga safi kwa mujibu wa Ineichen na Perez 2002 kwa { $elevation } m, utusitusi wa Linke { $turbidity } (wa kawaida kwa anga safi); ukungu na vumbi hutoa pungufu. Jua kwa mujibu wa NREL/TP-560-34302; upeo wa macho ulio tambarare.
-plan-models-stated = Anga safi kwa mujibu wa Ineichen na Perez 2002 kwa { $elevation } m, utusitusi wa Linke { $turbidity } (kama ulivyotajwa); ukungu na vumbi hutoa pungufu. Jua kwa mujibu wa NREL/TP-560-34302; upeo wa macho ulio tambarare.
+plan-models = Anga safi kwa mujibu wa Ineichen na Perez 2002 kwa { $elevation }, utusitusi wa Linke { $turbidity } (wa kawaida kwa anga safi); ukungu na vumbi hutoa pungufu. Jua kwa mujibu wa NREL/TP-560-34302; upeo wa macho ulio tambarare.
+plan-models-stated = Anga safi kwa mujibu wa Ineichen na Perez 2002 kwa { $elevation }, utusitusi wa Linke { $turbidity } (kama ulivyotajwa); ukungu na vumbi hutoa pungufu. Jua kwa mujibu wa NREL/TP-560-34302; upeo wa macho ulio tambarare.
 page-sheet-checks = Kabla ya kipimo cha kwanza
 # Above the columns that a field sheet has for the pencil, on a phone.
 page-sheet-read = Ya kuandika kila wakati
@@ -2002,7 +2001,6 @@ tested-vessel-heat = uwezo wa vyombo kuhifadhi joto
 tested-vessel-heat-text = { $heat } J/K: { $basis }
 tested-loss-area = eneo la vyombo linalopoteza joto
 # As in English
-tested-loss-area-text = { $area } m²
 tested-no-water = hakuna: hakuna duru ya kampeni hii inayopasha maji
 tested-vessel-temperature = halijoto ya chombo
 error-vessel-temperature = kipimajoto cha chombo
@@ -2018,7 +2016,7 @@ headline-label-none = Bado hakuna namba
 headline-no-water = Hakuna tathmini kwa mujibu wa ASAE S580.1: hakuna duru ya kampeni hii inayopasha maji.
 headline-spread = ± ni kwa 95 %: siku, vipimo, vifaa.
 headline-spread-one-day = ± ni ya siku moja, vipimo na vifaa; si ya 95 %.
-headline-dry-plateau = Katika { $irradiance } W/m² chombo kitupu kilifika { $vessel }: { $difference } K juu ya hewa ya { $ambient }.
+headline-dry-plateau = Katika { $irradiance } W/m² chombo kitupu kilifika { $vessel }: { $difference } juu ya hewa ya { $ambient }.
 fact-reached = Kilifika
 fact-good-for = Hufaa kwa
 fact-not-with = Usilinganishe na
@@ -2196,15 +2194,15 @@ box-no-heating = hakuna upandaji kutoka { $from } hadi { $to } °C bila pengo, w
 box-no-heating-remedy = anza chini ya { $from } °C, endelea juu ya { $to } °C, na usome angalau kila dakika ishirini
 box-runs-left-out = duru za maji zisizo na upandaji kamili kutoka { $from } hadi { $to } °C, ambazo hazihesabiwi: { $runs }
 # Loads in kg/m².
-box-load-off = mzigo ulikuwa { $load } kg/m²; mzigo kamili ni takriban { $full } kg/m²
+box-load-off = mzigo ulikuwa { $load }; mzigo kamili ni takriban { $full }
 box-load-off-remedy = pima kwa mizani { $full } kg za maji kwa kila m² ya kioo; tathmini inataka kilo 7 kwa kila m² ya eneo la kupokea mwanga, kwa hiyo mzigo mmoja hautoshelezi zote mbili kila mara
 # Both in K.
 box-beyond-reach = katika { $rises ->
     [one] upandaji { $rises }
    *[other] upandaji { $rises }
-} maji yalifika { $end } K juu ya hewa, jambo lisilowezekana kwa F1 hii: F1·H hapo ni { $reach } K. Upandaji kama huo hauhesabiwi
-box-no-upper-end = F1·H ni { $reach } K, karibu sana na { $end } K ambazo mwisho wa upandaji wa maji uko juu ya hewa, kiasi kwamba F2 haina ncha ya juu
-box-near-reach = mwisho wa upandaji wa maji, { $end } K juu ya hewa, uko karibu na F1·H, { $reach } K: F1 ikipungua kwa 1 % F2 huongezeka kwa { $more } %
+} maji yalifika { $end } juu ya hewa, jambo lisilowezekana kwa F1 hii: F1·H hapo ni { $reach }. Upandaji kama huo hauhesabiwi
+box-no-upper-end = F1·H ni { $reach }, karibu sana na { $end } ambazo mwisho wa upandaji wa maji uko juu ya hewa, kiasi kwamba F2 haina ncha ya juu
+box-near-reach = mwisho wa upandaji wa maji, { $end } juu ya hewa, uko karibu na F1·H, { $reach }: F1 ikipungua kwa 1 % F2 huongezeka kwa { $more } %
 box-reach-remedy = jaribu katika jua kali zaidi, au maliza upandaji chini zaidi
 box-one-day = duru kavu au upandaji ni wa siku moja, kwa hiyo masafa si masafa ya 95 %
 box-one-day-remedy = jaribu katika siku nyingine
@@ -2235,9 +2233,9 @@ dish-key-told = kwa muda bainifu
 dish-source = Mullick, Kandpal na Kumar 1991 (Solar Energy 46, 139–144). Wao huchukua mteremko wa ln(T − Ta); ripoti hii huchukua ule wa T dhidi ya intigrali ya T − Ta: ni sawa katika hewa isiyobadilika, na ni kweli katika hewa inayopata joto, ambapo ule mwingine hukosea kwa 2 hadi 9 % kwa 1 K/h na muda bainifu wa saa moja hadi mbili (kwa maigizo ya kompyuta). Wao huhesabu kuchemka kwa 100 °C, ripoti hii kwa kiwango cha kuchemka cha mahali.
 dish-no-cooling-run = hakuna duru ya kupoa, kwa hiyo hakuna muda bainifu, upotevu wala kigezo cha mwanga
 dish-no-cooling-run-remedy = acha mzigo wa moto upoe kivulini, na uurekodi: kind = "cooling"
-dish-begins-too-cool = { $log }: maji yanaanza { $above } K juu ya hewa, na duru ya kupoa huanza angalau { $least } K juu yake; haihesabiwi
+dish-begins-too-cool = { $log }: maji yanaanza { $above } juu ya hewa, na duru ya kupoa huanza angalau { $least } juu yake; haihesabiwi
 dish-begins-too-cool-remedy = anza karibu na kuchemka
-dish-warms = { $log }: maji yalipata joto la { $rise } K zaidi ya yalivyokuwa kabla, kwa hiyo jua liliyafikia, au maji ya moto yaliongezwa; haihesabiwi
+dish-warms = { $log }: maji yalipata joto la { $rise } zaidi ya yalivyokuwa kabla, kwa hiyo jua liliyafikia, au maji ya moto yaliongezwa; haihesabiwi
 dish-warms-remedy = geuza jiko mbali na jua au tia kivuli uwazi wote wa jiko
 dish-cooling-too-short = { $log }: kabla ya pengo la zaidi ya dakika ishirini au muda ulioondolewa kuna vipimo vichache mno, au kushuka kwa chini ya moja ya tano ya halijoto ya mwanzo juu ya hewa; haihesabiwi
 dish-cooling-too-short-remedy = soma kila dakika tano au mara nyingi zaidi, kwa saa moja au zaidi
@@ -2245,8 +2243,8 @@ dish-no-loss-area = eneo la vyombo halikutajwa, kwa hiyo upotevu umetolewa kwa W
 dish-no-loss-area-remedy = taja loss_area_m2 chini ya [cooker]: kuta na kifuniko cha vyombo
 dish-no-vessel-heat = joto ambalo vyombo huhifadhi halikutajwa, na halihesabiwi: upotevu na kigezo cha mwanga ni vidogo mno kwa kiasi hicho
 dish-no-vessel-heat-remedy = pima kwa mizani vyombo vikiwa vitupu: vessel_mass_kg na vessel_material chini ya [load]
-dish-no-heating = hakuna duru ya maji yenye upandaji wa { $rise } K wenye mnururisho, bila mapengo wala muda ulioondolewa, kwa hiyo hakuna kigezo cha mwanga
-dish-no-heating-remedy = rekodi upashaji wa angalau { $rise } K juani, pamoja na mnururisho
+dish-no-heating = hakuna duru ya maji yenye upandaji wa { $rise } wenye mnururisho, bila mapengo wala muda ulioondolewa, kwa hiyo hakuna kigezo cha mwanga
+dish-no-heating-remedy = rekodi upashaji wa angalau { $rise } juani, pamoja na mnururisho
 dish-plane-not-normal = mnururisho haukupimwa kwa kulielekea jua, na kigezo cha mwanga ni cha miale ya jua
 dish-plane-estimated = mnururisho umekadiriwa, na kigezo cha mwanga huchukua ule wa miale ya jua
 dish-plane-remedy = acha kihisi kikilielekea jua, na utaje plane = "normal"
@@ -2263,7 +2261,7 @@ section-efficiency = Nishati na eksergia (exergy)
 efficiency-what = Ufanisi wa nishati: joto ambalo maji yalipokea, gawanya kwa mwanga wa jua ulio kwenye eneo la kupokea mwanga. Ufanisi wa eksergia: vivyo hivyo kwa kile kinachoweza kufanya kazi, kwa hiyo maji ya moto huhesabiwa zaidi ya maji ya vuguvugu. Kilele cha eksergia: ncha ya parabola ya eksergia dhidi ya tofauti ya halijoto; kigezo cha ubora: kilele hicho gawanya kwa eksergia ya joto linalopotea hapo.
 # { $range } in °C.
 efficiency-rests-on = Namba hizi zinategemea { counted-intervals } vyenye vipimo vizuri, maji ya { $range }, { $irradiance } W/m² kwa wastani. Vyombo havihesabiwi.
-efficiency-peak-at = Kilele kiko { $difference } K juu ya hewa, katika jua la jaribio ({ $irradiance } W/m² kwa wastani).
+efficiency-peak-at = Kilele kiko { $difference } juu ya hewa, katika jua la jaribio ({ $irradiance } W/m² kwa wastani).
 efficiency-caption = Eksergia ambayo maji hupata, kipindi kwa kipindi.
 efficiency-caption-no-peak = Eksergia ambayo maji hupata, kipindi kwa kipindi. Hakuna kilele kati ya vipindi.
 efficiency-alt = Mchoro wa nukta wa eksergia kwa wati dhidi ya tofauti ya halijoto kwa kelvini, { counted-intervals }.
@@ -2388,16 +2386,16 @@ check-figures = Namba nyingine hadi sasa
 check-no-figures = Bado hakuna namba nyingine.
 box-grade-one-day = hakuna: F1 iko juu ya { $limit } K m²/W (IS 13429), lakini ni ya siku moja, na nyingine inaweza kuwa chini zaidi
 box-grade-not-flat = hakuna: mnururisho haukupimwa kwa kihisi kilicholala bapa, ambacho kikomo, { $limit } K m²/W, kinakihusu (IS 13429)
-box-glass = Kioo ni { $area } m², kama ilivyotajwa.
-box-glass-not-stated = Eneo la kupokea mwanga, { $area } m², linahesabiwa kuwa kioo. Ikiwa lina viakisi ndani yake, F2 huwa ndogo mno: taja eneo la kioo.
+box-glass = Kioo ni { $area }, kama ilivyotajwa.
+box-glass-not-stated = Eneo la kupokea mwanga, { $area }, linahesabiwa kuwa kioo. Ikiwa lina viakisi ndani yake, F2 huwa ndogo mno: taja eneo la kioo.
 box-beyond-reach-remedy = F1 ni ndogo mno, au kihisi kilisoma pungufu katika duru hiyo: hakikisha kwamba kilele tulivu kilifikiwa, viakisi vilifunikwa kwa namna ileile, na kihisi kililala bapa
 boiling-gets-to = hakuna muda wa kuchemka: katika jua la jaribio maji hufika { $highest }, na huchemka kwa { $boiling }
 boiling-may-not = hakuna muda wa kuchemka: ndani ya kiasi ambacho namba zinaweza kukosea, huenda maji yasifike { $boiling }, ambapo huchemka
 boiling-remedy = jaribu katika jua kali zaidi, au boresha jiko
-dish-runs-left-out = duru za maji zisizo na upandaji wa { $rise } K juani usio na mapengo wala muda ulioondolewa, ambazo hazihesabiwi: { $runs }
+dish-runs-left-out = duru za maji zisizo na upandaji wa { $rise } juani usio na mapengo wala muda ulioondolewa, ambazo hazihesabiwi: { $runs }
 dry-no-ambient = hewa haikusomwa ndani ya saa mbili za vipande thabiti
 dry-no-ambient-remedy = soma hewa angalau kila mara ya pili
-dry-may-get-hotter = kwenye kilele chake tulivu chombo kilikuwa bado kikipanda kwa { $rate } K/min: kwa kupanda kwake kwa mwanzo huenda kikaishia na joto la { $more } K zaidi
+dry-may-get-hotter = kwenye kilele chake tulivu chombo kilikuwa bado kikipanda kwa { $rate } K/min: kwa kupanda kwake kwa mwanzo huenda kikaishia na joto la { $more } zaidi
 dry-no-end = tofauti kwa kila W/m² haitolewi: ndani ya kiasi ambacho mnururisho unaweza kukosea, masafa yake hayana mwisho
 efficiency-peak-unsure = kuna kilele, lakini si bila mojawapo ya siku, au si ndani ya kiasi ambacho vifaa vinaweza kukosea: hakikutolewa
 efficiency-peak-unsure-remedy = jaribu kwa siku zaidi, kila moja kuanzia 5 K juu ya hewa hadi karibu na kuchemka
@@ -2490,7 +2488,7 @@ beside-note-pairs = “Zimetofautishwa”: p ya tofauti iko chini ya 0.05, ikiwa
 
 dry-sun-down = wakati wa kilele tulivu jua lilikuwa chini ya upeo wa macho, kwa hiyo saa, ukanda wa saa au mahali si sahihi
 dry-sun-down-remedy = sahihisha time_zone, latitude na longitude chini ya [site], au saa za rekodi
-dry-colder-than-air = chombo kinaonyesha { $below } K chini ya hewa baridi zaidi ya duru: kimoja kati ya viwili kiko katika kizio tofauti na kilichotajwa
+dry-colder-than-air = chombo kinaonyesha { $below } chini ya hewa baridi zaidi ya duru: kimoja kati ya viwili kiko katika kizio tofauti na kilichotajwa
 dry-very-hot = chombo kinaonyesha { $highest } °C, joto zaidi ya lile ambalo majiko yaliyotengenezwa nyumbani hufikia (mazoea ya kawaida): je, kipimajoto ni cha °F?
 dry-unit-remedy = taja vessel_temperature na ambient_temperature chini ya [units], "°F" au "°C", kama kila kipimajoto kinavyoonyesha
 dish-losses-differ = upotevu kwa kupoa, { $cooling } W/K, na ule wa mizania ya joto, { $balance } W/K, hutofautiana zaidi ya ± zake: jua lilifikia mzigo uliokuwa ukipoa, au upepo ulikuwa mwingine

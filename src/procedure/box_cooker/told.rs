@@ -3,7 +3,7 @@
 use super::finding::{BoxFinding, FindingCode};
 use super::formulas::{FROM_C, LOAD_KG_M2, LOAD_WITHIN, NEAR_REACH, Nearest, Taken, Test, end_c};
 use crate::campaign::model::{IrradianceEstimate, Plane};
-use crate::language::{fixed, range};
+use crate::language::{fixed, kelvins, kilograms_per_square_metre, range};
 use crate::message;
 use crate::physics::water::EVAPORATION_C;
 use crate::procedure::boiling::{NoBoiling, no_boiling_said};
@@ -154,8 +154,8 @@ impl Findings<'_> {
                 FindingCode::LoadOff,
                 message!(
                     "box-load-off",
-                    load = range(low, high, 1),
-                    full = fixed(LOAD_KG_M2, 0)
+                    load = kilograms_per_square_metre(range(low, high, 1)),
+                    full = kilograms_per_square_metre(fixed(LOAD_KG_M2, 0))
                 ),
                 message!("box-load-off-remedy", full = fixed(LOAD_KG_M2, 0)),
             ));
@@ -169,8 +169,8 @@ impl Findings<'_> {
             let text = message!(
                 "box-beyond-reach",
                 rises = self.taken.beyond.len(),
-                reach = fixed(nearest.reach_k, 0),
-                end = fixed(nearest.end_k, 0)
+                reach = kelvins(fixed(nearest.reach_k, 0)),
+                end = kelvins(fixed(nearest.end_k, 0))
             );
             let remedy = message!("box-beyond-reach-remedy");
             findings.push(if self.taken.found.is_empty() {
@@ -187,8 +187,8 @@ impl Findings<'_> {
                 FindingCode::NoUpperEnd,
                 message!(
                     "box-no-upper-end",
-                    reach = fixed(reach_k, 0),
-                    end = fixed(end_k, 0)
+                    reach = kelvins(fixed(reach_k, 0)),
+                    end = kelvins(fixed(end_k, 0))
                 ),
                 message!("box-reach-remedy"),
             ));
@@ -198,8 +198,8 @@ impl Findings<'_> {
                     FindingCode::NearReach,
                     message!(
                         "box-near-reach",
-                        reach = fixed(reach_k, 0),
-                        end = fixed(end_k, 0),
+                        reach = kelvins(fixed(reach_k, 0)),
+                        end = kelvins(fixed(end_k, 0)),
                         more = fixed(more, 1)
                     ),
                     message!("box-reach-remedy"),

@@ -4,7 +4,7 @@ use super::cooling::{BEGINS_ABOVE_K, NoCooling};
 use super::finding::{DishFinding, FindingCode};
 use super::formulas::{LEAST_RISE_K, Test};
 use crate::campaign::model::Plane;
-use crate::language::fixed;
+use crate::language::{fixed, kelvins};
 use crate::message;
 use crate::physics::water::EVAPORATION_C;
 use crate::procedure::boiling::{NoBoiling, no_boiling_said};
@@ -84,14 +84,14 @@ impl Findings<'_> {
                     message!(
                         "dish-begins-too-cool",
                         log = log,
-                        above = fixed(*above_k, 0),
-                        least = fixed(BEGINS_ABOVE_K, 0)
+                        above = kelvins(fixed(*above_k, 0)),
+                        least = kelvins(fixed(BEGINS_ABOVE_K, 0))
                     ),
                     message!("dish-begins-too-cool-remedy"),
                 ),
                 NoCooling::Warms(by_k) => (
                     FindingCode::Warms,
-                    message!("dish-warms", log = log, rise = fixed(*by_k, 1)),
+                    message!("dish-warms", log = log, rise = kelvins(fixed(*by_k, 1))),
                     message!("dish-warms-remedy"),
                 ),
                 NoCooling::TooShort => (
@@ -153,10 +153,13 @@ impl Findings<'_> {
                 FindingCode::RunsLeftOut,
                 message!(
                     "dish-runs-left-out",
-                    rise = fixed(LEAST_RISE_K, 0),
+                    rise = kelvins(fixed(LEAST_RISE_K, 0)),
                     runs = self.left_out.len()
                 ),
-                message!("dish-no-heating-remedy", rise = fixed(LEAST_RISE_K, 0)),
+                message!(
+                    "dish-no-heating-remedy",
+                    rise = kelvins(fixed(LEAST_RISE_K, 0))
+                ),
             )
         })
     }
@@ -166,8 +169,11 @@ impl Findings<'_> {
         if self.test.heatings.is_empty() {
             findings.push(DishFinding::indicative(
                 FindingCode::NoHeating,
-                message!("dish-no-heating", rise = fixed(LEAST_RISE_K, 0)),
-                message!("dish-no-heating-remedy", rise = fixed(LEAST_RISE_K, 0)),
+                message!("dish-no-heating", rise = kelvins(fixed(LEAST_RISE_K, 0))),
+                message!(
+                    "dish-no-heating-remedy",
+                    rise = kelvins(fixed(LEAST_RISE_K, 0))
+                ),
             ));
             return findings;
         }

@@ -2,7 +2,7 @@
 
 use super::finding::{DryFinding, FindingCode};
 use super::plateau::{NoPlateau, Plateau, find_plateau, slope_k_per_min};
-use crate::language::fixed;
+use crate::language::{fixed, kelvins};
 use crate::logs::Series;
 use crate::message;
 use crate::physics::sun::sun_position;
@@ -286,7 +286,10 @@ fn slips(run: &Run, vessel: &Series) -> Vec<DryFinding> {
     let colder = (coldest_c < air_c - COLDER_BY_K).then(|| {
         DryFinding::indicative(
             FindingCode::ColderThanAir,
-            message!("dry-colder-than-air", below = fixed(air_c - coldest_c, 0)),
+            message!(
+                "dry-colder-than-air",
+                below = kelvins(fixed(air_c - coldest_c, 0))
+            ),
             message!("dry-unit-remedy"),
         )
     });
@@ -311,7 +314,7 @@ fn may_get_hotter(plateau: &Plateau, initial_k_per_min: Option<f64>) -> Option<D
             message!(
                 "dry-may-get-hotter",
                 rate = fixed(plateau.trend_k_per_min, 2),
-                more = fixed(more_k, 0)
+                more = kelvins(fixed(more_k, 0))
             ),
             message!("dry-still-moves-remedy"),
         )

@@ -10,7 +10,9 @@ use super::reason::Reason;
 use super::screen::Screening;
 use super::shortfall::Shortfall;
 use crate::campaign::model::Plane;
-use crate::language::{Message, fixed, kilograms, listed, short};
+use crate::language::{
+    Message, fixed, kelvins, kilograms, kilograms_per_square_metre, listed, short, within_brackets,
+};
 use crate::message;
 use crate::procedure::finding::{Level, level_of};
 use crate::procedure::limit::{SLACK, percent};
@@ -101,7 +103,7 @@ fn line_findings(limits: &Limits, rated: Option<&Rated>, has_irradiance: bool) -
             message!("finding-line-not-falling-remedy"),
         ));
     }
-    let rating_k = || short(RATING_DIFFERENCE_K);
+    let rating_k = || kelvins(short(RATING_DIFFERENCE_K));
     if rating.ps50_w <= 0.0 {
         findings.push(S580Finding::indicative(
             FindingCode::NoUsefulHeat,
@@ -115,13 +117,17 @@ fn line_findings(limits: &Limits, rated: Option<&Rated>, has_irradiance: bool) -
     }
     if rating.is_extrapolated {
         let (lowest_k, highest_k) = line.x_range;
+        let observed = message!(
+            "ends-of-range",
+            low = fixed(lowest_k, 1),
+            high = fixed(highest_k, 1)
+        );
         findings.push(S580Finding::note(
             FindingCode::Extrapolated,
             message!(
                 "finding-extrapolated",
                 difference = rating_k(),
-                lowest = fixed(lowest_k, 1),
-                highest = fixed(highest_k, 1)
+                observed = kelvins(observed.into())
             ),
             message!("finding-extrapolated-remedy", difference = rating_k()),
         ));
@@ -178,7 +184,7 @@ fn load_finding(limits: &Limits, runs: &[Run], screenings: &[Screening]) -> Opti
             message!(
                 "finding-load-off-run",
                 run = &run.plan.label,
-                load = fixed(run.load_kg_m2, 2)
+                load = within_brackets(kilograms_per_square_metre(fixed(run.load_kg_m2, 2)))
             )
         })
         .collect();
@@ -188,7 +194,7 @@ fn load_finding(limits: &Limits, runs: &[Run], screenings: &[Screening]) -> Opti
             message!(
                 "finding-load-off",
                 tolerance = percent(limits.load_tolerance()),
-                load = short(load.value),
+                load = kilograms_per_square_metre(short(load.value)),
                 runs = listed(off)
             ),
             message!(

@@ -1,7 +1,7 @@
 //! The figures of a box cooker in words.
 
 use super::heating::FILE;
-use crate::language::{Message, Words, celsius, fixed};
+use crate::language::{Message, Words, celsius, fixed, square_metres};
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::box_cooker::figures::{BoxFigures, GRADE_A_K_M2_PER_W, Grade, glass_m2};
@@ -77,7 +77,10 @@ fn rests_on(assessment: &Assessment, found: &BoxFigures) -> Vec<Message> {
         } else {
             message!("box-glass-not-stated")
         };
-        all.push(said.with("area", fixed(glass_m2(&assessment.tested), 3)));
+        all.push(said.with(
+            "area",
+            square_metres(fixed(glass_m2(&assessment.tested), 3)),
+        ));
     }
     all.extend(found.boiling.as_ref().map(boiling_said));
     all

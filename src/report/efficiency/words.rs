@@ -1,7 +1,7 @@
 //! Energy and exergy in words.
 
 use super::peak::FILE;
-use crate::language::{Words, celsius, fixed, range};
+use crate::language::{Words, celsius, fixed, kelvins, range};
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::efficiency::Efficiency;
@@ -28,7 +28,7 @@ pub fn efficiency_part(
     if let Ok(peak) = &found.peak {
         rests_on.push(words.say(message!(
             "efficiency-peak-at",
-            difference = fixed(peak.difference_k, 0),
+            difference = kelvins(fixed(peak.difference_k, 0)),
             irradiance = fixed(found.mean_irradiance_w_m2, 0)
         )));
     }

@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 
-use crate::language::{Message, Words};
+use crate::language::{Message, Words, fixed, metres};
 use crate::message;
 
 /// The section of cautions.
@@ -35,14 +35,20 @@ const HAZARDS: [&str; 9] = [
     "water",
 ];
 
+/// Elevation above which water is to boil for longer, m: that of the caution on drinking water.
+const BOIL_LONGER_ABOVE_M: f64 = 1500.0;
+
 /// The cautions.
 pub fn cautions(words: &Words) -> CautionPart {
-    let caution = |hazard: &str| {
-        let say = |part: &str| words.say(Message::new(format!("caution-{hazard}-{part}")));
-        Caution {
-            title: say("title"),
-            text: say("text"),
-        }
+    let caution = |hazard: &str| Caution {
+        title: words.say(Message::new(format!("caution-{hazard}-title"))),
+        text: words.say(match hazard {
+            "water" => message!(
+                "caution-water-text",
+                elevation = metres(fixed(BOIL_LONGER_ABOVE_M, 0))
+            ),
+            _ => Message::new(format!("caution-{hazard}-text")),
+        }),
     };
     CautionPart {
         first: words.say(message!("caution-first")),

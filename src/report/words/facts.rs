@@ -3,11 +3,13 @@
 use super::cooking::spoken_journey;
 use crate::campaign::model::Plane;
 use crate::language::{
-    Message, UnitSystem, Words, celsius, clauses, duration, fixed, joined, kilograms, range, short,
+    Message, UnitSystem, Words, celsius, clauses, duration, fixed, joined, kelvins, kilograms,
+    range, short, within_brackets,
 };
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::cooking::pots::Cooking;
+use crate::procedure::s580::limits::RATING_DIFFERENCE_K;
 use crate::procedure::s580::rated::TookUp;
 use crate::procedure::yardstick::{PUBLISHED, per_area};
 use crate::report::dry_vessel::words::spoken_stagnation;
@@ -90,6 +92,7 @@ fn delivers(assessment: &Assessment, sections: &Sections, words: &Words) -> Opti
     };
     let scaled = scaled(assessment, sections);
     let took_up = said
+        .with("difference", kelvins(short(RATING_DIFFERENCE_K)))
         .with("irradiance", fixed(irradiance_w_m2, 0))
         .with("power", fixed(power_w.abs(), decimals))
         .with("half_width", fixed(half_width_w, decimals));
@@ -137,7 +140,7 @@ fn dry(assessment: &Assessment, sections: &Sections) -> Option<Message> {
     let dry = dry.filter(|_| assessment.s580.rating().is_none())?;
     Some(message!(
         "headline-dry",
-        difference = fixed(dry.difference_k, 0),
+        difference = kelvins(fixed(dry.difference_k, 0)),
         irradiance = fixed(dry.irradiance_w_m2, 0),
         result = spoken_stagnation(dry),
         section = sections.number(Section::Cooking)
@@ -199,7 +202,10 @@ fn heating_clauses(cooking: &Cooking, words: &Words) -> Vec<Message> {
                 message!("headline-heat-ends-or-boils")
             }
             .with("end", celsius(fixed(ends.best_c, 0)))
-            .with("range", celsius(range(ends.lowest_c, ends.highest_c, 0))),
+            .with(
+                "range",
+                within_brackets(celsius(range(ends.lowest_c, ends.highest_c, 0))),
+            ),
         ),
         // Said only where the slow end of the band says it, too.
         Some(ends) if ends.lowest_c >= cooking.boiling_point_c && !cooking.boils_below_target => {

@@ -5,13 +5,14 @@ use std::cmp::Reverse;
 use serde::Serialize;
 
 use super::facts::{caveats, facts};
-use crate::language::{Message, Words, fixed, short};
+use crate::language::{Message, Words, fixed, kelvins, short};
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::finding::Level;
 use crate::procedure::s580::conformity::Conformity;
 use crate::procedure::s580::finding::{FindingCode, S580Finding};
 use crate::procedure::s580::limits::LimitKey;
+use crate::procedure::s580::limits::RATING_DIFFERENCE_K;
 use crate::procedure::s580::rated::Rated;
 use crate::report::rows::{Figure, FindingText, Row};
 use crate::report::s580::figures::drawn::{CONDITIONS, INTERVAL, POWER_LINE, POWER_LINE_LOW};
@@ -200,7 +201,8 @@ fn number(assessment: &Assessment, rated: &Rated, words: &Words) -> Number {
             .collect(),
         explanation: vec![words.say(message!(
             "headline-what-it-is",
-            procedure = &assessment.tested.campaign.procedure
+            procedure = &assessment.tested.campaign.procedure,
+            difference = kelvins(short(RATING_DIFFERENCE_K))
         ))],
     }
 }

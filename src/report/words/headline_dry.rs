@@ -1,7 +1,7 @@
 //! Page one of a campaign that heats no water: what its dry and cooling runs say.
 
 use super::headline::{Headline, Number};
-use crate::language::{Message, Words, celsius, fixed, range};
+use crate::language::{Message, Words, celsius, fixed, kelvins, range};
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::finding::Level;
@@ -92,7 +92,7 @@ fn facts(assessment: &Assessment, stated: &[Stated], words: &Words) -> Vec<Row> 
             "headline-dry-plateau",
             irradiance = fixed(plateau.irradiance_w_m2, 0),
             vessel = celsius(fixed(plateau.vessel_c, 0)),
-            difference = fixed(plateau.difference_k(), 0),
+            difference = kelvins(fixed(plateau.difference_k(), 0)),
             ambient = celsius(fixed(plateau.ambient_c, 0))
         );
         Row::said(words, message!("fact-reached"), reached)

@@ -4,8 +4,9 @@ use serde::Serialize;
 
 use crate::campaign::classes::{InstrumentKind, assumed};
 use crate::campaign::model::{Instrument, Instruments, IrradianceEstimate, Plane};
-use crate::language::{Message, Phrase, Words};
+use crate::language::{Message, Phrase, Words, fixed, metres_per_second};
 use crate::message;
+use crate::physics::wind::BEAUFORT;
 use crate::procedure::{Assessment, Run};
 use crate::report::spoken::{not_stated, spoken_uncertainty};
 use crate::units::sentence_case;
@@ -171,12 +172,28 @@ fn wind(assessment: &Assessment, instruments: &Instruments) -> Described {
     if is_by_eye {
         Described {
             instrument: message!("instrument-by-eye").into(),
-            uncertainty: message!("instrument-by-eye-uncertainty").into(),
+            uncertainty: by_eye(),
             ..sensor
         }
     } else {
         sensor
     }
+}
+
+/// How far off an estimate by eye may be: as far as a number of the scale reaches, such as the
+/// first.
+fn by_eye() -> Phrase {
+    let light_air = &BEAUFORT[1];
+    let ends = message!(
+        "ends-of-range",
+        low = fixed(light_air.lowest_m_s, 1),
+        high = fixed(light_air.highest_m_s, 1)
+    );
+    message!(
+        "instrument-by-eye-uncertainty",
+        speeds = metres_per_second(ends.into())
+    )
+    .into()
 }
 
 fn name_instrument(instrument: &Instrument) -> Phrase {

@@ -5,7 +5,7 @@ use serde::Serialize;
 use super::unchecked::unchecked;
 use crate::campaign::Campaign;
 use crate::campaign::model::IrradianceEstimate;
-use crate::language::{Message, Phrase, Words, clauses, fixed, short};
+use crate::language::{Message, Phrase, Words, clauses, fixed, kelvins, metres_per_second, short};
 use crate::logs::account::{Account, alike};
 use crate::message;
 use crate::procedure::Assessment;
@@ -130,14 +130,19 @@ fn decision(guard: Option<Guard>) -> Message {
     };
     let wind = guard.wind_m_s.map_or_else(
         || message!("made-decision-no-wind"),
-        |wind_m_s| message!("made-decision-wind", wind = rounded(wind_m_s)),
+        |wind_m_s| {
+            message!(
+                "made-decision-wind",
+                wind = metres_per_second(rounded(wind_m_s))
+            )
+        },
     );
     message!(
         "made-decision-guarded",
         factor = short(COVERAGE_FACTOR),
         irradiance = rounded(guard.irradiance * 100.0),
-        water = rounded(guard.water_k),
-        ambient = rounded(guard.ambient_k),
+        water = kelvins(rounded(guard.water_k)),
+        ambient = kelvins(rounded(guard.ambient_k)),
         clock = rounded(guard.clock_s),
         mass = rounded(guard.water_mass * 100.0),
         wind = wind

@@ -93,7 +93,7 @@ pub fn build(assessment: &Assessment, edition: &Edition) -> Report {
         setting: edition.setting(),
         kind: words.say(kind),
         title: words.say(title),
-        subtitle: words.say(super::tested::subtitle(assessment)),
+        subtitle: words.say(super::tested::subtitle(assessment, words.units)),
         number: report_number(assessment),
         marks: marks(assessment, words),
         statement: words.say(message!("report-statement")),

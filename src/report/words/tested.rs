@@ -7,7 +7,8 @@ use super::instruments::{InstrumentRow, instrument_rows};
 use crate::campaign::Campaign;
 use crate::campaign::model::{IrradianceEstimate, Site};
 use crate::language::{
-    Message, Phrase, Words, celsius, date, fixed, joined, kilograms, listed, range, short,
+    Message, Phrase, UnitSystem, Words, celsius, date, fixed, joined, kilograms,
+    kilograms_per_square_metre, listed, metres, range, short, square_metres, within_brackets,
 };
 use crate::message;
 use crate::procedure::Assessment;
@@ -45,22 +46,27 @@ fn stated(text: &Option<String>) -> Phrase {
 }
 
 /// One line under the title.
-pub fn subtitle(assessment: &Assessment) -> Phrase {
+pub fn subtitle(assessment: &Assessment, units: UnitSystem) -> Phrase {
     let campaign = &assessment.tested.campaign;
     let cooker = message!(
         "subtitle-cooker",
         cooker = campaign.cooker.kind.describe(),
-        area = fixed(campaign.cooker.intercept_area_m2, 2)
+        area = square_metres(fixed(campaign.cooker.intercept_area_m2, 2))
     );
     let site = message!(
         "subtitle-site",
         site = &campaign.site.name,
-        elevation = fixed(campaign.site.elevation_m, 0)
+        elevation = metres(fixed(campaign.site.elevation_m, 0))
     );
     let mut parts: Vec<Phrase> = vec![cooker.into(), site.into(), test_dates(assessment)];
     let tester = campaign.tester.iter();
     parts.extend(tester.map(|tester| message!("subtitle-tester", tester = tester).into()));
-    joined(parts, " · ")
+    // The longer line breaks, and no line begins with the dot.
+    let between = match units {
+        UnitSystem::Si => " · ",
+        UnitSystem::Us => "\u{a0}· ",
+    };
+    joined(parts, between)
 }
 
 /// First and last date of test: `16 to 19 September 2026`.
@@ -258,10 +264,7 @@ fn cooker_rows(assessment: &Assessment) -> Vec<(Message, Phrase)> {
             stated(&cooker.identification),
         ),
         (message!("tested-type"), cooker.kind.describe().into()),
-        (
-            message!("tested-area"),
-            message!("tested-area-text", area = area).into(),
-        ),
+        (message!("tested-area"), square_metres(area)),
     ];
     if let Some(aperture) = &cooker.aperture {
         let shape = aperture.shape.describe();
@@ -315,8 +318,7 @@ fn load_rows(assessment: &Assessment) -> Vec<(Message, Phrase)> {
         rows.push((message!("tested-vessel-heat"), said.into()));
     }
     if let Some(area_m2) = campaign.cooker.loss_area_m2 {
-        let said = message!("tested-loss-area-text", area = short(area_m2));
-        rows.push((message!("tested-loss-area"), said.into()));
+        rows.push((message!("tested-loss-area"), square_metres(short(area_m2))));
     }
     rows
 }
@@ -337,9 +339,15 @@ fn water_rows(assessment: &Assessment) -> Vec<(Message, Phrase)> {
     };
     let asked = assessment.s580.limits.load();
     let per_area = if asked.changed {
-        message!("tested-per-area-own", own = short(asked.value))
+        message!(
+            "tested-per-area-own",
+            own = within_brackets(kilograms_per_square_metre(short(asked.value)))
+        )
     } else {
-        message!("tested-per-area-text", practice = short(asked.value))
+        message!(
+            "tested-per-area-text",
+            practice = within_brackets(kilograms_per_square_metre(short(asked.value)))
+        )
     };
     vec![
         (
@@ -348,7 +356,12 @@ fn water_rows(assessment: &Assessment) -> Vec<(Message, Phrase)> {
         ),
         (
             message!("tested-per-area"),
-            per_area.with("load", spread(|run| run.load_kg_m2)).into(),
+            per_area
+                .with(
+                    "load",
+                    kilograms_per_square_metre(spread(|run| run.load_kg_m2)),
+                )
+                .into(),
         ),
     ]
 }
@@ -368,7 +381,7 @@ fn site_rows(site: &Site, boiling_point_c: f64) -> Vec<(Message, Phrase)> {
         "tested-position-text",
         latitude = latitude.with("degrees", fixed(site.latitude_deg.abs(), 2)),
         longitude = longitude.with("degrees", fixed(site.longitude_deg.abs(), 2)),
-        elevation = fixed(site.elevation_m, 0)
+        elevation = metres(fixed(site.elevation_m, 0))
     );
     let boiling = match site.pressure_hpa {
         Some(pressure_hpa) => {

@@ -5,7 +5,8 @@ use serde::Serialize;
 use crate::campaign::model::Impact;
 use crate::error::Result;
 use crate::language::{
-    Message, Phrase, Words, celsius, clauses, duration, fixed, kilograms, range, short,
+    Message, Phrase, Words, celsius, clauses, duration, fixed, kelvins, kilograms, litres, range,
+    short,
 };
 use crate::message;
 use crate::procedure::Assessment;
@@ -166,7 +167,7 @@ fn notes(assessment: &Assessment, year: &ClearYear, cooking: &Cooking) -> [Messa
         message!(
             "year-note-balance",
             irradiance = short(limit),
-            difference = short(RATING_DIFFERENCE_K),
+            difference = kelvins(short(RATING_DIFFERENCE_K)),
             mean = fixed(mean_kwh, 2),
             ambient = celsius(fixed(cooking.ambient_c, 1))
         ),
@@ -175,7 +176,9 @@ fn notes(assessment: &Assessment, year: &ClearYear, cooking: &Cooking) -> [Messa
             load = kilograms(fixed(cooking.tested_kg, 2)),
             start = celsius(short(cooking.start_c)),
             end = celsius(short(PASTEURISED_C)),
-            time = duration(PASTEURISED_S)
+            time = duration(PASTEURISED_S),
+            kilogram = kilograms(short(1.0)),
+            litre = litres(short(1.0))
         ),
     ]
 }

@@ -4,7 +4,10 @@ use serde::Serialize;
 
 use super::calls::Calls;
 use crate::comparison::Comparison;
-use crate::language::{Message, Phrase, Words, celsius, clauses, fixed, joined, kilograms, short};
+use crate::language::{
+    Message, Phrase, Words, celsius, clauses, fixed, joined, kilograms, metres, metres_per_second,
+    short, square_metres,
+};
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::spans::Summary;
@@ -56,7 +59,7 @@ fn cooker(one: &Assessment) -> Phrase {
         "campaign-cooker",
         name = &cooker.name,
         kind = cooker.kind.describe(),
-        area = fixed(cooker.intercept_area_m2, 3)
+        area = square_metres(fixed(cooker.intercept_area_m2, 3))
     );
     let mass = cooker.mass_kg.map(|mass_kg| kilograms(short(mass_kg)));
     let cost = cooker.cost.map(|cost| match &cooker.currency {
@@ -81,7 +84,7 @@ fn test(one: &Assessment) -> Phrase {
         dates = test_dates(one),
         runs = one.tested.all_runs().count(),
         site = &site.name,
-        elevation = fixed(site.elevation_m, 0),
+        elevation = metres(fixed(site.elevation_m, 0)),
         tester = tester
     )
     .into()
@@ -141,7 +144,8 @@ fn around(one: &Assessment) -> Option<Phrase> {
     let mean = |of: Option<Summary>, decimals: usize| of.map(|of| fixed(of.mean, decimals));
     let irradiance = mean(around.irradiance, 0).map(|w_m2| message!("campaign-sun", mean = w_m2));
     let air = mean(around.ambient, 1).map(|c| message!("campaign-air", mean = celsius(c)));
-    let wind = mean(around.wind, 1).map(|m_s| message!("campaign-wind", mean = m_s));
+    let wind =
+        mean(around.wind, 1).map(|m_s| message!("campaign-wind", mean = metres_per_second(m_s)));
     let parts: Vec<Message> = [irradiance, air, wind].into_iter().flatten().collect();
     let said = message!("campaign-around", parts = joined(parts.clone(), ", "));
     (!parts.is_empty()).then(|| said.into())

@@ -2,8 +2,8 @@
 
 use crate::campaign::kinds::RunKind;
 use crate::language::{
-    Message, Phrase, Words, celsius, clauses, clock, date, duration, fixed, joined, kilograms,
-    range, short,
+    Message, Phrase, Words, celsius, clauses, clock, date, duration, fixed, joined, kelvins,
+    kilograms, metres, range, short, square_metres,
 };
 use crate::measure::{Kind, Unit};
 use crate::message;
@@ -144,7 +144,10 @@ fn load(plan: &Plan) -> Phrase {
     let load = load
         .with("load", kilograms(fixed(plan.load_kg, 2)))
         .with("each", kilograms(short(plan.limits.load().value)))
-        .with("area", fixed(plan.campaign.cooker.intercept_area_m2, 3));
+        .with(
+            "area",
+            square_metres(fixed(plan.campaign.cooker.intercept_area_m2, 3)),
+        );
     let differs = |stated_kg: &f64| (stated_kg - plan.load_kg).abs() > 0.005 * plan.load_kg;
     let stated = plan.campaign.water_kg.filter(differs);
     let stated =
@@ -183,7 +186,7 @@ pub fn spoken_difference(plan: &Plan, kelvin: f64) -> Phrase {
     let unit = tested_unit(plan);
     let scaled = unit.of_base(kelvin) - unit.of_base(0.0);
     if (scaled - kelvin).abs() < 1e-9 {
-        return joined([short(kelvin), "K".into()], " ");
+        return kelvins(short(kelvin));
     }
     message!(
         "plan-difference",
@@ -307,6 +310,9 @@ pub fn models(plan: &Plan) -> Message {
         None => message!("plan-models"),
     };
     models
-        .with("elevation", fixed(plan.campaign.site.elevation_m, 0))
+        .with(
+            "elevation",
+            metres(fixed(plan.campaign.site.elevation_m, 0)),
+        )
         .with("turbidity", short(plan.day.turbidity))
 }

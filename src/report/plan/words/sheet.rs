@@ -6,7 +6,9 @@ use super::day::{expectation, expected_rows, missing, models, spoken_day, tested
 use super::facts::facts;
 use crate::campaign::kinds::RunKind;
 use crate::campaign::model::{CookerType, Plane};
-use crate::language::{Message, Phrase, Words, clauses, joined, range};
+use crate::language::{
+    Message, Phrase, Words, clauses, joined, metres_per_second, range, within_brackets,
+};
 use crate::measure::Unit;
 use crate::message;
 use crate::physics::wind::{BEAUFORT, sign};
@@ -258,7 +260,11 @@ fn forces() -> Message {
             "sheet-force",
             number = number.to_string(),
             sign = sign(number),
-            speeds = range(force.lowest_m_s, force.highest_m_s, 1)
+            speeds = within_brackets(metres_per_second(range(
+                force.lowest_m_s,
+                force.highest_m_s,
+                1
+            )))
         )
     });
     message!("sheet-forces", forces = clauses(forces))

@@ -11,7 +11,7 @@ use super::run_clock::{CLOCK_PT, clock_ticks, draw_clock};
 use super::run_curves::pieces;
 use super::run_panel::{Panel, dotted, draw_limit, draw_line};
 use crate::error::Result;
-use crate::language::{Message, UnitSystem, celsius, fixed, short};
+use crate::language::{Message, UnitSystem, celsius, fixed, kelvins, short};
 use crate::logs::Series;
 use crate::message;
 use crate::procedure::s580::intervals::Interval;
@@ -240,12 +240,12 @@ impl Day<'_, '_> {
         self.name(labels, message!("figure-ambient"), &NOTE, &below)?;
         if let Some(margin_k) = self.axes.below_boiling_k {
             let limit_pt = panel.down_pt(boiling_point_c - margin_k);
-            let name = message!("figure-below-boiling", margin = short(margin_k));
+            let name = message!("figure-below-boiling", margin = kelvins(short(margin_k)));
             let spots = beside_level(panel, limit_pt + OFF_CURVE_PT);
             self.name(labels, name, &LIMIT, &spots)?;
         }
         if let Some(margin_k) = self.axes.above_ambient_k {
-            let name = message!("figure-above-ambient", margin = short(margin_k));
+            let name = message!("figure-above-ambient", margin = kelvins(short(margin_k)));
             let above = along_curve(least, -OFF_CURVE_PT);
             self.name(labels, name, &LIMIT, &above)?;
         }

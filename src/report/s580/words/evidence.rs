@@ -2,7 +2,10 @@
 
 use serde::Serialize;
 
-use crate::language::{Message, Phrase, UnitSystem, Words, clauses, date, fixed, kilograms, short};
+use crate::language::{
+    Message, Phrase, UnitSystem, Words, clauses, date, fixed, kilograms,
+    kilograms_per_square_metre, short,
+};
 use crate::logs::Readings;
 use crate::message;
 use crate::procedure::s580::intervals::Interval;
@@ -11,7 +14,10 @@ use crate::procedure::{Assessment, Run};
 use crate::report::rows::Figure;
 use crate::report::s580::lanes::Lane;
 use crate::report::s580::run_grid::{RunClock, is_long, runs_in_a_row};
-use crate::units::{celsius_to_fahrenheit, clock_from_hours, local_clock};
+use crate::units::{
+    celsius_to_fahrenheit, clock_from_hours, kelvin_to_fahrenheit_difference, local_clock,
+    metres_per_second_to_miles_per_hour,
+};
 
 /// Section 3.
 #[derive(Debug, Clone, Serialize)]
@@ -175,7 +181,7 @@ fn run_caption(assessment: &Assessment, index: usize, words: &Words) -> String {
     let load = message!(
         "run-load",
         water = kilograms(fixed(run.plan.water_kg, 2)),
-        load = fixed(run.load_kg_m2, 2)
+        load = kilograms_per_square_metre(fixed(run.load_kg_m2, 2))
     );
     let aimed = aimed_min
         .filter(|_| !are_alike)
@@ -260,6 +266,7 @@ pub fn interval_table(assessment: &Assessment, words: &Words) -> IntervalTable {
     };
     let aside = (!lanes.is_empty()).then(|| message!("intervals-dots"));
     let notes = [message!("intervals-note")].into_iter().chain(aside);
+    let notes = notes.chain((words.units == UnitSystem::Us).then(table_in_us));
     let (temperature_unit, _) = temperatures_in(words.units);
     IntervalTable {
         temperature_unit,
@@ -267,6 +274,15 @@ pub fn interval_table(assessment: &Assessment, words: &Words) -> IntervalTable {
         lanes: lanes.iter().map(|lane| words.say(lane.name())).collect(),
         notes: notes.map(|note| words.say(note)).collect(),
     }
+}
+
+/// What the units of speed and of difference in the table are in those of the US.
+fn table_in_us() -> Message {
+    message!(
+        "intervals-us",
+        mph = fixed(metres_per_second_to_miles_per_hour(1.0), 2),
+        fahrenheit = short(kelvin_to_fahrenheit_difference(1.0))
+    )
 }
 
 /// The unit of temperatures in a system, and what turns degrees Celsius into it.
