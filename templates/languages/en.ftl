@@ -277,7 +277,7 @@ finding-irradiance-missing = irradiance was not measured in { $runs }, whose int
 finding-irradiance-missing-remedy = measure irradiance in the plane normal to the beam
 finding-irradiance-horizontal = irradiance was measured in the horizontal plane; the standard requires the plane normal to the beam, in which it is usually higher, so the rating is probably too high
 # estimate = "from-horizontal" is written in the campaign file and stays as it is.
-finding-irradiance-horizontal-remedy = mount the sensor so that it faces the sun as the cooker does; until then estimate = "from-horizontal" turns its readings to the sun
+finding-irradiance-horizontal-remedy = mount the sensor so that it faces the sun as the cooker does; until then let its readings be turned to the sun, an estimate that the campaign file can ask for
 finding-irradiance-plane-not-stated = the plane of the irradiance sensor is not stated; the standard requires the plane normal to the beam, which is assumed
 # plane = "normal" and [instruments.irradiance] are parts of the campaign file and stay as they are.
 finding-irradiance-plane-not-stated-remedy = say under [instruments.irradiance] how the sensor was held: plane = "normal" if it faced the sun, plane = "horizontal" if it lay flat
@@ -846,7 +846,7 @@ drawn-settled-to = The ends of the draws are known to ± { $within } W.
 
 ## Regression and uncertainty: what more data would bring
 
-outlook-at-best = More testing cannot reduce the ± below { $least } W, which the instruments leave.
+outlook-at-best = More testing cannot reduce the ± below { $least } W, which the instruments leave.
 outlook-reached = The ± { $target } W aimed at are reached.
 # { $more }: outlook-intervals or outlook-intervals-and-days.
 outlook-more = The ± { $target } W aimed at take { $more }, assuming the spread seen so far.
@@ -2411,7 +2411,7 @@ dry-very-hot = the vessel reads { $highest } °C, hotter than home-built cookers
 dry-unit-remedy = state vessel_temperature and ambient_temperature under [units], "°F" or "°C", as each thermometer shows
 dish-losses-differ = the loss by cooling, { $cooling } W/K, and that of the heat balance, { $balance } W/K, differ by more than their ±: sun reached the cooling load, or the wind was another
 dish-losses-differ-remedy = shade all of the aperture and the pot while it cools, and note the wind in both
-box-plane-turned = the readings of the flat sensor were turned to the sun by estimate = "from-horizontal"; F1 and F2 are defined for them as they were
+box-plane-turned = the readings of the flat sensor were turned to the sun, an estimate; F1 and F2 are defined for them as they were
 box-plane-turned-remedy = make a second campaign of the same logs without estimate, with plane = "horizontal"
 notice-long-run-other = { $log }: the readings span { $days } days, a run is one test on one day; check the dates, or set start and end
 finding-no-water = no run of this campaign heats water, so there is nothing to rate

@@ -279,7 +279,7 @@ finding-irradiance-missing = no se midió la irradiancia en { $runs }, cuyos int
 finding-irradiance-missing-remedy = mida la irradiancia en el plano normal a la radiación directa
 finding-irradiance-horizontal = la irradiancia se midió en el plano horizontal; la norma exige el plano normal a la radiación directa, en el que suele ser mayor, así que el resultado es probablemente demasiado alto
 # estimate = "from-horizontal" is written in the campaign file and stays as it is.
-finding-irradiance-horizontal-remedy = monte el sensor orientado al sol, igual que la cocina; hasta entonces, estimate = "from-horizontal" convierte sus lecturas al plano orientado al sol
+finding-irradiance-horizontal-remedy = monte el sensor orientado al sol, igual que la cocina; hasta entonces, haga convertir sus lecturas al plano orientado al sol, una estimación que el archivo de campaña puede pedir
 finding-irradiance-plane-not-stated = el plano del sensor de irradiancia está sin indicar; la norma exige el plano normal a la radiación directa, que es el que se supone
 # plane = "normal" y [instruments.irradiance] son partes del archivo de campaña y quedan como están.
 finding-irradiance-plane-not-stated-remedy = indique bajo [instruments.irradiance] cómo estaba puesto el sensor: plane = "normal" si estaba orientado al sol, plane = "horizontal" si estaba en horizontal
@@ -864,7 +864,7 @@ drawn-settled-to = Los extremos de las simulaciones se conocen con ± { $within 
 
 ## Regression and uncertainty: what more data would bring
 
-outlook-at-best = Con más ensayos, el ± no puede bajar de { $least } W, que son los de los instrumentos.
+outlook-at-best = Con más ensayos, el ± no puede bajar de { $least } W, que son los de los instrumentos.
 outlook-reached = Se alcanzan los ± { $target } W buscados.
 # { $more }: outlook-intervals or outlook-intervals-and-days.
 outlook-more = Los ± { $target } W buscados requieren { $more }, con la dispersión observada hasta ahora.
@@ -2459,7 +2459,7 @@ dry-very-hot = el recipiente marca { $highest } °C, más de lo que alcanzan las
 dry-unit-remedy = indique vessel_temperature y ambient_temperature en [units], "°F" o "°C", como muestra cada termómetro
 dish-losses-differ = la pérdida por enfriamiento, { $cooling } W/K, y la del balance térmico, { $balance } W/K, difieren en más que sus ±: el sol llegó a la carga que se enfriaba, o el viento era otro
 dish-losses-differ-remedy = haga sombra a toda la apertura y a la olla mientras se enfría, y anote el viento en ambas series
-box-plane-turned = las lecturas del sensor horizontal se convirtieron con estimate = "from-horizontal"; F1 y F2 se definen para ellas tal como eran
+box-plane-turned = las lecturas del sensor horizontal se convirtieron al plano orientado al sol, una estimación; F1 y F2 se definen para ellas tal como eran
 box-plane-turned-remedy = haga una segunda campaña con los mismos registros, sin estimate y con plane = "horizontal"
 notice-long-run-other = { $log }: las lecturas abarcan { $days } días, y una serie es de un solo día; compruebe las fechas, o fije start y end
 finding-no-water = ninguna serie de esta campaña calienta agua, así que no hay nada que evaluar

@@ -291,7 +291,7 @@ finding-irradiance-missing = l’irradiance n’a pas été mesurée dans { $run
 finding-irradiance-missing-remedy = mesurer l’irradiance dans le plan normal au rayonnement direct
 finding-irradiance-horizontal = l’irradiance a été mesurée dans le plan horizontal ; la norme exige le plan normal au rayonnement direct, dans lequel elle est d’ordinaire plus élevée ; le résultat est donc probablement trop élevé
 # estimate = "from-horizontal" is written in the campaign file and stays as it is.
-finding-irradiance-horizontal-remedy = monter le capteur de façon qu’il soit tourné vers le soleil comme le cuiseur ; d’ici là, estimate = "from-horizontal" ramène ses relevés face au soleil
+finding-irradiance-horizontal-remedy = monter le capteur face au soleil comme le cuiseur ; d’ici là, faire ramener ses relevés face au soleil, une estimation que le fichier de campagne peut demander
 finding-irradiance-plane-not-stated = le plan du capteur d’irradiance n’est pas indiqué ; la norme exige le plan normal au rayonnement direct, qui est supposé
 # plane = "normal" et [instruments.irradiance] sont des parties du fichier de campagne et restent telles quelles.
 finding-irradiance-plane-not-stated-remedy = indiquer sous [instruments.irradiance] comment le capteur était tenu : plane = "normal" s’il était tourné vers le soleil, plane = "horizontal" s’il était à plat
@@ -2489,7 +2489,7 @@ dry-very-hot = le récipient indique { $highest } °C, plus que n’atteignent l
 dry-unit-remedy = indiquer vessel_temperature et ambient_temperature sous [units], "°F" ou "°C", comme chaque thermomètre l’affiche
 dish-losses-differ = la perte par refroidissement, { $cooling } W/K, et celle du bilan thermique, { $balance } W/K, diffèrent de plus que leurs ± : le soleil a atteint la charge qui refroidissait, ou le vent était autre
 dish-losses-differ-remedy = mettre à l’ombre toute l’ouverture et la marmite pendant qu’elle refroidit, et noter le vent dans les deux
-box-plane-turned = les relevés du capteur à plat ont été ramenés vers le soleil par estimate = "from-horizontal" ; F1 et F2 sont définis pour eux tels quels
+box-plane-turned = les relevés du capteur à plat ont été ramenés face au soleil, une estimation ; F1 et F2 sont définis pour eux tels quels
 box-plane-turned-remedy = faire une seconde campagne des mêmes fichiers de mesures sans estimate, avec plane = "horizontal"
 notice-long-run-other = { $log } : les relevés s’étendent sur { $days } jours, une série se fait en un seul jour ; vérifiez les dates, ou indiquez start et end
 finding-no-water = aucune série de cette campagne ne chauffe de l’eau, il n’y a donc pas de résultat à calculer

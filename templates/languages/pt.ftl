@@ -281,7 +281,7 @@ finding-irradiance-missing = a irradiância não foi medida em { $runs }, cujos 
 finding-irradiance-missing-remedy = meça a irradiância no plano normal à radiação direta
 finding-irradiance-horizontal = a irradiância foi medida no plano horizontal; a norma exige o plano normal à radiação direta, em que ela é em geral mais alta, por isso o resultado é provavelmente alto demais
 # estimate = "from-horizontal" is written in the campaign file and stays as it is.
-finding-irradiance-horizontal-remedy = monte o sensor virado para o sol, como o fogão; até lá, estimate = "from-horizontal" converte as leituras para o plano virado para o sol
+finding-irradiance-horizontal-remedy = monte o sensor voltado para o sol, como o fogão; até lá, faça converter as leituras para o plano voltado para o sol, uma estimativa que o arquivo da campanha pode pedir
 finding-irradiance-plane-not-stated = o plano do sensor de irradiância não está indicado; a norma exige o plano normal à radiação direta, que é o suposto
 # plane = "normal" e [instruments.irradiance] são partes do arquivo da campanha e ficam como estão.
 finding-irradiance-plane-not-stated-remedy = indique em [instruments.irradiance] como o sensor estava montado: plane = "normal" se estava virado para o sol, plane = "horizontal" se estava na horizontal
@@ -2455,7 +2455,7 @@ dry-very-hot = o recipiente marca { $highest } °C, mais do que alcançam fogõe
 dry-unit-remedy = indique vessel_temperature e ambient_temperature em [units], "°F" ou "°C", como mostra cada termômetro
 dish-losses-differ = a perda por resfriamento, { $cooling } W/K, e a do balanço térmico, { $balance } W/K, diferem mais do que os seus ±: o sol chegou à carga que resfriava, ou o vento era outro
 dish-losses-differ-remedy = faça sombra sobre toda a abertura e a panela enquanto esfria, e anote o vento nas duas séries
-box-plane-turned = as leituras do sensor deitado foram convertidas por estimate = "from-horizontal"; F1 e F2 são definidos para elas como eram
+box-plane-turned = as leituras do sensor deitado foram convertidas para o plano voltado para o sol, uma estimativa; F1 e F2 são definidos para elas como eram
 box-plane-turned-remedy = faça uma segunda campanha com os mesmos registros, sem estimate e com plane = "horizontal"
 notice-long-run-other = { $log }: as leituras abrangem { $days } dias, uma série é um ensaio em um dia; verifique as datas, ou indique start e end
 finding-no-water = nenhuma série desta campanha aquece água, portanto não há nada a avaliar

@@ -278,7 +278,7 @@ finding-irradiance-missing = mnururisho haukupimwa katika { $runs }, ambazo vipi
 finding-irradiance-missing-remedy = pima mnururisho katika bapa lililo pembemraba na miale ya jua
 finding-irradiance-horizontal = mnururisho ulipimwa katika bapa la mlalo; kiwango kinataka bapa lililo pembemraba na miale ya jua, ambako kwa kawaida huwa mkubwa zaidi, kwa hiyo pengine tathmini ni ya juu mno
 # estimate = "from-horizontal" is written in the campaign file and stays as it is.
-finding-irradiance-horizontal-remedy = funga kihisi ili kilielekee jua kama jiko linavyolielekea; hadi hapo estimate = "from-horizontal" hugeuza vipimo vyake kuelekea jua
+finding-irradiance-horizontal-remedy = funga kihisi ili kilielekee jua kama jiko linavyolielekea; hadi hapo acha vipimo vyake vigeuzwe kuelekea jua, kadirio ambalo faili la kampeni linaweza kuomba
 finding-irradiance-plane-not-stated = bapa la kihisi cha mnururisho halikutajwa; kiwango kinataka bapa lililo pembemraba na miale ya jua, nalo ndilo lililokisiwa
 # plane = "normal" na [instruments.irradiance] ni sehemu za faili ya kampeni na hubaki zilivyo.
 finding-irradiance-plane-not-stated-remedy = taja chini ya [instruments.irradiance] jinsi kihisi kilivyoshikwa: plane = "normal" kikiwa kililielekea jua, plane = "horizontal" kikiwa kililala bapa
@@ -2408,7 +2408,7 @@ tested-instruments-note-cooling = Utovu sanifu wa uhakika (k = 1). Pale usipotaj
 section-beside = Namba kando ya tathmini
 # A list of several campaigns for each figure: headers, and cells. Numbers are those of campaigns.
 beside-head-value = thamani
-beside-head-apart = imetofautishwa na
+beside-head-apart = tofauti na
 beside-from-none = hakuna
 # A cell: how many of those that it is compared with.
 beside-from-so-many = { $apart } kati ya { $compared }
@@ -2493,7 +2493,7 @@ dry-very-hot = chombo kinaonyesha { $highest } °C, joto zaidi ya lile ambalo ma
 dry-unit-remedy = taja vessel_temperature na ambient_temperature chini ya [units], "°F" au "°C", kama kila kipimajoto kinavyoonyesha
 dish-losses-differ = upotevu kwa kupoa, { $cooling } W/K, na ule wa mizania ya joto, { $balance } W/K, hutofautiana zaidi ya ± zake: jua lilifikia mzigo uliokuwa ukipoa, au upepo ulikuwa mwingine
 dish-losses-differ-remedy = tia kivuli uwazi wote wa jiko na sufuria inapopoa, na andika upepo katika zote mbili
-box-plane-turned = vipimo vya kihisi kilicholala bapa viligeuzwa kuelekea jua kwa estimate = "from-horizontal"; F1 na F2 hufafanuliwa kwa vipimo kama vilivyokuwa
+box-plane-turned = vipimo vya kihisi kilicholala bapa viligeuzwa kuelekea jua, kadirio; F1 na F2 hufafanuliwa kwa vipimo kama vilivyokuwa
 box-plane-turned-remedy = tengeneza kampeni ya pili kwa rekodi zilezile bila estimate, kwa plane = "horizontal"
 notice-long-run-other = { $log }: vipimo vinachukua siku { $days }, duru ni jaribio moja katika siku moja; kagua tarehe, au weka start na end
 finding-no-water = hakuna duru ya kampeni hii inayopasha maji, kwa hiyo hakuna cha kutathmini
