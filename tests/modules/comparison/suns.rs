@@ -30,6 +30,15 @@ fn of(campaigns: [Assessment; 2]) -> Comparison {
     compare(campaigns.into(), None, false).unwrap()
 }
 
+/// Two campaigns of these titles.
+fn titled(campaigns: [Tested<'_>; 2], titles: [&str; 2]) -> Comparison {
+    let mut campaigns = campaigns.map(|one| one.assess());
+    for (campaign, title) in campaigns.iter_mut().zip(titles) {
+        campaign.tested.campaign.title = title.to_owned();
+    }
+    of(campaigns)
+}
+
 fn said(comparison: &Comparison) -> String {
     let calls = Calls::of(comparison);
     Words::english().say(pair_sentence(comparison, &comparison.pairs[0], &calls))
@@ -72,12 +81,23 @@ fn a_stronger_cooker_is_found_so_under_another_sun() {
         gain_m2: 1.2 * other.gain_m2,
         ..other
     };
-    let found = compared([one, stronger]);
+    let found = titled([one, stronger], ["Mulga", "Wattle"]);
     // By hand: a fifth of 350 W.
     let common_w = found.pairs[0].difference.decisive().unwrap().value;
     assert!((common_w - 70.0).abs() < 10.0, "{common_w}");
-    assert!(said(&found).contains("a real difference"));
-    assert!(cause_of(&found).contains("takes in more sunlight than"));
+    let said = said(&found);
+    assert!(said.contains("Wattle gives "), "{said}");
+    assert!(said.contains(" W more than Mulga ("), "{said}");
+    assert!(said.contains("a real difference"), "{said}");
+    let cause = cause_of(&found);
+    assert!(
+        cause.contains("Wattle takes in more sunlight than Mulga"),
+        "{cause}"
+    );
+    assert!(
+        cause.contains("Wattle less Mulga by the heat balances: gain +0."),
+        "{cause}"
+    );
 }
 
 #[test]
@@ -131,19 +151,23 @@ fn a_cause_is_named_from_gain_and_loss_only() {
             first_day: 11,
             ..Tested::default()
         };
-        cause_of(&compared([Tested::default(), other]))
+        cause_of(&titled([Tested::default(), other], ["Mulga", "Wattle"]))
     };
     let (gain, loss) = (against(0.6, 3.0), against(0.5, 4.5));
-    assert!(gain.contains("takes in more sunlight than"), "{gain}");
+    assert!(
+        gain.contains("Wattle takes in more sunlight than Mulga"),
+        "{gain}"
+    );
     assert!(!gain.contains("loses"), "{gain}");
     assert!(
-        loss.contains("loses less heat for each kelvin than"),
+        loss.contains("Mulga loses less heat for each kelvin than Wattle"),
         "{loss}"
     );
     assert!(!loss.contains("takes in"), "{loss}");
     let both = against(0.4, 4.5);
     assert!(
-        both.contains("more sunlight") && both.contains("loses less"),
+        both.contains("Mulga takes in more sunlight than Wattle")
+            && both.contains("Mulga loses less heat for each kelvin than Wattle"),
         "{both}"
     );
 }
