@@ -10,7 +10,8 @@ use crate::procedure::finding::Level;
 use crate::report::Edition;
 use crate::report::comparison::words::beside::lines as figure_lines;
 use crate::report::comparison::words::ranking::{RankRow, RankingPart};
-use crate::report::comparison::words::report::build;
+use crate::report::comparison::words::ranking_notes::{Medium, ranking_notes};
+use crate::report::comparison::words::report::{Built, build};
 
 /// Below the title of a pair's figures.
 const INDENT: &str = "  ";
@@ -21,7 +22,7 @@ const PER_AREA: usize = 1;
 /// Adds the comparison to the lines: the verdict first.
 pub fn describe(lines: &mut Lines, comparison: &Comparison, edition: &Edition) {
     let words = &edition.words;
-    let report = build(comparison, edition).report;
+    let Built { report, extra, .. } = build(comparison, edition);
     lines.verdict(mark(comparison), &report.title);
     if let Some(lead) = &report.verdict.lead {
         let said = message!(
@@ -42,9 +43,11 @@ pub fn describe(lines: &mut Lines, comparison: &Comparison, edition: &Edition) {
     }
     add_figures(lines, comparison, words);
     if let Some(ranking) = &report.ranking {
-        let notes = [&ranking.left_out].into_iter().chain(&report.ranking_notes);
+        let notes = ranking_notes(comparison, &extra, Medium::Terminal);
+        let notes = notes.into_iter().map(|note| words.say(note));
+        let notes = [ranking.left_out.clone()].into_iter().chain(notes);
         for note in notes.filter(|note| !note.is_empty()) {
-            lines.line(note);
+            lines.line(&note);
         }
     }
     if !report.caveats.is_empty() {
@@ -93,7 +96,7 @@ fn add_ranking(lines: &mut Lines, ranking: &RankingPart, words: &Words) {
                 row.groups.clone(),
                 told_difference(row),
             ],
-            below: below(row),
+            below: below(row, words),
         })
         .collect();
     let per_area = ranking.columns.get(PER_AREA).cloned().unwrap_or_default();
@@ -149,17 +152,21 @@ fn mark_of(row: &RankRow) -> Mark {
 }
 
 /// The status, where a reader must know it.
-fn below(row: &RankRow) -> Vec<String> {
-    match row.level == Level::Conforms.code() {
-        true => Vec::new(),
-        false => vec![row.status.clone()],
-    }
+fn below(row: &RankRow, words: &Words) -> Vec<String> {
+    let status = (row.level != Level::Conforms.code()).then(|| row.status.clone());
+    let of_one_day = row.is_of_one_day && !row.is_struck;
+    let of_one_day = of_one_day.then(|| words.say(message!("terminal-one-day")));
+    status.into_iter().chain(of_one_day).collect()
 }
+
+/// Before a difference that is not shown.
+const NOT_SHOWN: &str = "? ";
 
 fn told_difference(row: &RankRow) -> String {
     match &row.difference {
         Some(found) if !found.interval.is_empty() => {
-            format!("{} ({})", found.value, found.interval)
+            let mark = if found.is_shown { "" } else { NOT_SHOWN };
+            format!("{mark}{} ({})", found.value, found.interval)
         }
         Some(found) => found.value.clone(),
         None => String::new(),

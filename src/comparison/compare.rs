@@ -43,7 +43,8 @@ pub struct Comparison {
     pub ambient_c: Option<f64>,
     /// Their target, °C.
     pub target_c: f64,
-    /// Time to heat 2 kg from 20 °C at 700 W/m² by the heat balance; `None`: it does not get there.
+    /// Time to heat 2 kg from 20 °C at 700 W/m² by the heat balance; `None`: it does not get there,
+    /// or has no rating that holds or no heat balance.
     pub heating: Vec<Option<TimeRange>>,
 }
 

@@ -22,6 +22,8 @@ pub struct PairFigures {
     /// Places among the campaigns compared.
     pub first: usize,
     pub second: usize,
+    /// What estimates of irradiance are off by is one error in both.
+    pub is_one_sky: bool,
     /// In the order of [`FigureKey::ALL`].
     pub figures: Vec<FigurePair>,
 }
@@ -154,6 +156,7 @@ pub fn figures(
         .map(|(&(first, second), shared)| PairFigures {
             first,
             second,
+            is_one_sky: is_one_sky(&campaigns[first], &campaigns[second]),
             figures: shared
                 .into_iter()
                 .map(|one| one.corrected(&mut corrected))

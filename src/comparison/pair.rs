@@ -21,12 +21,18 @@ pub struct Difference {
     pub second: usize,
     /// Of Ps(50), W.
     pub ratings: Weighed,
-    /// Mean irradiance differs by so much that ratings, which scale losses with the sun, do
-    /// not tell cookers apart.
+    /// Mean irradiance differs by so much, or its plane, that ratings, which scale losses with
+    /// the sun, do not tell cookers apart.
     pub conditions_differ: bool,
-    /// Of the power at 700 W/m² and 50 K by the heat balances, W; `None` without both.
+    /// Irradiance is in another plane: gains for each W/m² are not of one kind then, so that
+    /// nothing is told of heat balances either.
+    pub planes_differ: bool,
+    /// What estimates of irradiance are off by is one error in both.
+    pub is_one_sky: bool,
+    /// Of the power at 700 W/m² and 50 K by the heat balances, W; `None` without both, and in
+    /// different planes.
     pub common_conditions: Option<Weighed>,
-    /// Of gain and loss; `None` without both heat balances.
+    /// Of gain and loss; `None` without both heat balances, and in different planes.
     pub causes: Option<Causes>,
     /// Analysis of covariance of the normalised lines. It names no cause: losses are scaled
     /// with the sun in them. `None` where slopes cannot be told apart from scatter.
@@ -109,11 +115,10 @@ pub fn weigh(
     pairs: usize,
 ) -> Option<Difference> {
     let (one, two) = (&campaigns[first], &campaigns[second]);
-    let ratings = Sides::of_ratings(one, two)?.weigh();
-    // Gains for each W/m² in different planes are not of one kind.
-    let is_one_plane = one.tested.lies_flat() == two.tested.lies_flat();
+    let sides = Sides::of_ratings(one, two)?;
+    let planes_differ = one.tested.lies_flat() != two.tested.lies_flat();
     let of_balances = |weights: [f64; 2]| {
-        let sides = Sides::of_balances(one, two, weights).filter(|_| is_one_plane);
+        let sides = Sides::of_balances(one, two, weights).filter(|_| !planes_differ);
         Some(sides?.weigh())
     };
     let causes = || {
@@ -125,8 +130,10 @@ pub fn weigh(
     let mut difference = Difference {
         first,
         second,
-        ratings,
-        conditions_differ: conditions_differ(one, two),
+        ratings: sides.weigh(),
+        conditions_differ: planes_differ || suns_differ(one, two),
+        planes_differ,
+        is_one_sky: sides.is_one_sky(),
         common_conditions: of_balances(at_w(STANDARD_IRRADIANCE_W_M2, RATING_DIFFERENCE_K)),
         causes: causes(),
         shape: shape(one.s580.uncertainty()?, two.s580.uncertainty()?),
@@ -136,11 +143,8 @@ pub fn weigh(
     Some(difference)
 }
 
-/// Whether mean irradiance differed, or was measured in another plane.
-fn conditions_differ(one: &Assessment, two: &Assessment) -> bool {
-    if one.tested.lies_flat() != two.tested.lies_flat() {
-        return true;
-    }
+/// Whether mean irradiance differed.
+fn suns_differ(one: &Assessment, two: &Assessment) -> bool {
     let means = [one, two].map(|side| side.s580.mean_irradiance_w_m2());
     let [Some(one_w_m2), Some(two_w_m2)] = means else {
         return true;

@@ -241,7 +241,7 @@ impl<'a> Sides<'a> {
 
     /// Whether irradiance was estimated of one sky, at one site on the same days. What the
     /// estimate is off by is then one error.
-    fn is_one_sky(&self) -> bool {
+    pub fn is_one_sky(&self) -> bool {
         let campaigns = [&self.first, &self.second].map(|side| &side.assessment.tested.campaign);
         is_one_estimate(campaigns[0], campaigns[1]) && self.is_one_place_and_time()
     }

@@ -1318,9 +1318,10 @@ figure-estimated = estimated
 
 # The comparison of several campaigns, in the order of its pages.
 #
-# Campaigns are called by letters, A, B, C …, with the cooker's name in brackets behind it
-# where they are few: { $first } and { $second } are "A (Box one)" or "A". The difference is
-# that of the second from the first.
+# { $first } and { $second } are campaigns by their titles, as the testers wrote them, such as
+# "Box one, lid open"; where two have one title, with the folder's name in brackets behind it.
+# Where there are many, campaigns are called by numbers (calls-numbers). The difference is that of
+# the second from the first.
 
 ## Comparison: every page
 
@@ -1404,21 +1405,29 @@ verdict-title-beaten-by-one = { $name } has the highest rating, { $power }, but 
 verdict-title-beaten = { $name } has the highest rating, { $power }, but under equal irradiance { $others } others give more
 # Counts of those held against the baseline { $name }.
 verdict-title-baseline = Against { $name } ({ $power }): { $more } more, { $less } less, { $alike } not told apart
+verdict-baseline-unrated = { $name }, the baseline, has no rating that holds, so no ratings are compared.
 # Beside a large number, which is { $minuend } less { $subtrahend }.
 verdict-lead = { $minuend } less { $subtrahend }, Ps(50), with its 95 % interval
+verdict-lead-one-day = { $minuend } less { $subtrahend }, Ps(50), with its interval; not tested on several days each, so it is no 95 % interval
 verdict-lead-common = { $minuend } less { $subtrahend }, power at 700 W/m² and 50 K by the heat balances, with its 95 % interval
+verdict-lead-common-one-day = { $minuend } less { $subtrahend }, power at 700 W/m² and 50 K by the heat balances, with its interval; not tested on several days each, so it is no 95 % interval
 # { $pairs }: at least two.
-verdict-in-all = { $shown } of { $pairs } pairs differ by more than chance explains.
+verdict-in-all = { $shown } of { $pairs } pairs are shown to differ.
 verdict-untold-pairs = { $pairs ->
         [one] One pair
        *[other] { $pairs } pairs
-    } cannot be compared: irradiance differed, and was measured in another plane, or one has no heat balance.
+    } cannot be compared: mean irradiance differed, and not both have a heat balance.
+verdict-untold-pairs-planes = { $pairs ->
+        [one] One pair
+       *[other] { $pairs } pairs
+    } cannot be compared: irradiance is in another plane for one than for the other.
 
 ## Comparison: the ranking
 #
 # Above its plot; then the headers of its columns, which have little room.
 
 ranking-axis = Ps(50), W, with its 95 % interval
+ranking-axis-one-day = Ps(50), W, with its interval
 page-ranking-campaign = campaign
 # Over letters of groups, of which two campaigns that cannot be told apart have one in common.
 page-ranking-groups = not told apart
@@ -1438,23 +1447,41 @@ ranking-from-first = less than no. 1, W
 ranking-from-baseline = from the baseline, W
 # Below the ranking.
 ranking-note-brackets = A bar joins campaigns that cannot be told apart (95 % for all { $pairs } pairs together, Holm); two that share no bar differ.
+ranking-note-brackets-dash = A bar joins campaigns that cannot be told apart (95 % for all { $pairs } pairs together, Holm); two that share no bar differ, unless one has a dash.
+# The same where letters stand in place of bars: on a web page and a terminal.
+ranking-note-letters = Campaigns with a letter in common cannot be told apart (95 % for all { $pairs } pairs together, Holm); two that share no letter differ.
+ranking-note-letters-dash = Campaigns with a letter in common cannot be told apart (95 % for all { $pairs } pairs together, Holm); two that share no letter differ, unless one has a dash.
 ranking-note-all-apart = All can be told apart (95 % for all { $pairs } pairs together, Holm).
+# Where some have a dash in place of letters.
+ranking-note-rest-apart = All without a dash can be told apart (95 % for all { $pairs } pairs together, Holm).
 # Below the ranking, a list says of each rank from which others it cannot be told apart.
 ranking-note-alike = From which others each campaign cannot be told apart stands below (95 % for all { $pairs } pairs together, Holm).
+# The same where numbers stand in the ranking itself.
+ranking-note-alike-beside = “{ page-ranking-groups }”: the numbers of those from which each campaign cannot be told apart (95 % for all { $pairs } pairs together, Holm).
+# These two follow one of the above.
+ranking-note-undecided = Two that cannot be compared count as not told apart.
+ranking-note-one-day = Two that were not tested on several days each count as not told apart, however much they differ.
 ranking-note-not-held = A dash in place of a bar: it can be compared with none of the others, or only with others that have a dash.
+ranking-note-not-held-letters = A dash in place of letters: it can be compared with none of the others, or only with others that have a dash.
 ranking-note-differences = Differences with their 95 % intervals. Bold: shown, 95 % for all { $pairs } pairs together (Holm). Grey: not shown.
+ranking-note-differences-one-day = Differences with their intervals, 95 % unless marked †. Bold: shown, 95 % for all { $pairs } pairs together (Holm). Grey: not shown.
+# On a terminal, which has no bold type.
+terminal-note-differences = Differences with their 95 % intervals. A question mark before one: not shown, 95 % for all { $pairs } pairs together (Holm).
+terminal-note-differences-one-day = Differences with their intervals, 95 % unless marked †. A question mark before one: not shown, 95 % for all { $pairs } pairs together (Holm).
 ranking-note-common = *: mean irradiance differed, so the difference is of the powers at 700 W/m² and 50 K by the heat balances.
 ranking-note-data = Every pair is in the data file.
 page-ranking-continued = continued
 # Read out where a campaign has no bar.
-page-ranking-alone = told apart from every other
+page-ranking-alone = told apart from every other that it can be compared with
 # Read out to those who do not see the plot.
 ranking-alt = { $power } W, 95 % interval { $range } W
+ranking-alt-one-day = { $power } W, interval of one day { $range } W
 # What the marks of the plot mean.
 ranking-key-filled = Filled: conforms.
 ranking-key-open = Open: indicative only.
 ranking-key-struck = Struck through: physically impossible, without a rank.
 ranking-key-arrow = Arrow: the interval goes on beyond the axis.
+ranking-key-one-day = Intervals are 95 % intervals, except where “{ status-one-day }” stands.
 # { $names }: campaigns, with ";" between them.
 ranking-left-out = No rating: { $names }.
 # { $level }: one of those that begin with ratings-; { $reasons }: some of the next, in two or
@@ -1488,6 +1515,8 @@ comparison-span = { $from } to { $to }
 # Before what is said of the difference at common conditions, or verdict-untold.
 # { $first_sun }, { $second_sun }: mean irradiance.
 verdict-suns = The ratings of { $second } and { $first } differ by { $difference } W ({ $interval } W), but { $second } was tested under { $second_sun } W/m² and { $first } under { $first_sun } W/m², and a rating scales losses with the sun: alone it does not tell the cookers apart.
+# In place of all that follows up to verdict-untold, where the plane of irradiance differs.
+verdict-planes = The ratings of { $second } and { $first } differ by { $difference } W ({ $interval } W), but irradiance is in another plane for one than for the other, so it cannot be told whether the cookers differ.
 # The sentence that follows is of that.
 verdict-common = What follows is of the powers at 700 W/m² and 50 K, by the heat balances.
 verdict-untold = Without a heat balance of both it cannot be told whether the cookers differ.
@@ -1527,6 +1556,7 @@ needed-no-number = More days alone would hardly show one of { $sought } W: days,
 # By the heat balances: gain is what is taken in of sunlight, loss what is lost to the air.
 
 cause-untold = What a difference comes from cannot be told without a heat balance of both.
+cause-untold-planes = What a difference comes from cannot be told, since gains from irradiance in different planes cannot be compared.
 # The next six are followed by cause-numbers.
 cause-no-difference = As no difference is shown, no cause of one is named.
 cause-not-shown = What the difference comes from is not shown.
@@ -1548,26 +1578,34 @@ matrix-title = Differences: row less column, W
 matrix-alt = { $value } W, { $interval } W, { $verdict }
 matrix-untold = cannot be told
 matrix-note = Ps(50), with 95 % intervals. Bold: the difference is shown (all { $pairs } pairs together, Holm). Grey: it is not.
+matrix-note-one-day = Ps(50), with intervals, 95 % unless marked †. Bold: the difference is shown (all { $pairs } pairs together, Holm). Grey: it is not.
+# † stands before it.
+matrix-note-of-one-day = Not tested on several days each: the interval is no 95 % interval, and no difference is shown.
 # A star stands before it.
 matrix-note-common = Mean irradiance differs by more than { $percent } %: the difference is of the powers at 700 W/m² and 50 K by the heat balances.
-matrix-note-untold = –: cannot be told: irradiance differed, and was measured in another plane, or one has no heat balance.
+matrix-note-untold = –: cannot be told: mean irradiance differed, and not both have a heat balance.
+matrix-note-untold-planes = –: cannot be told: irradiance is in another plane for one than for the other.
+matrix-note-untold-either = –: cannot be told: irradiance is in another plane for one than for the other, or its mean differed and not both have a heat balance.
 matrix-note-cause = Gain, loss: what the difference comes from, as far as the heat balances show it: sunlight taken in, heat lost.
 
 ## Comparison: lines and heating times
 
 section-lines = Power against temperature difference
 lines-caption = Standardised cooking power Ps in W against the water’s temperature above the air in K. In ink: the campaign above the panel, its used intervals, its line over the differences observed with a 95 % band of scatter, days and instruments, and its rating at 50 K. Grey: the others. Errors that campaigns share are in every band but cancel in a difference.
+lines-caption-one-day = Standardised cooking power Ps in W against the water’s temperature above the air in K. In ink: the campaign above the panel, its used intervals, its line over the differences observed with a band of scatter, days and instruments (95 %; of one day, without days and no 95 % band), and its rating at 50 K. Grey: the others. Errors that campaigns share are in every band but cancel in a difference.
 # Read out to those who do not see the panel.
 lines-alt = Line Ps = { $intercept } W { $slope } W/K · Td; at 50 K { $power } W, 95 % interval { $range } W
+lines-alt-one-day = Line Ps = { $intercept } W { $slope } W/K · Td; at 50 K { $power } W, interval of one day { $range } W
 # { $shown }: those with most power.
 comparison-first-only = The first { $shown } of { $campaigns } are shown; all are in the data file.
 section-heating = Heating times
 heating-title = { $load } of water from { $start } to { $target } at { $irradiance } W/m²
 heating-note = By each campaign’s heat balance at { $irradiance } W/m², in air of { $ambient } for all, with its 95 % range; the pot’s own heat is left out. An arrow: the range goes on beyond the axis, or it may not get there.
+heating-note-one-day = By each campaign’s heat balance at { $irradiance } W/m², in air of { $ambient } for all, with its range (95 %, but not of one day); the pot’s own heat is left out. An arrow: the range goes on beyond the axis, or it may not get there.
 
 ## Comparison: what a reader must know first
 
-# "The first" is the campaign named first, A.
+# "The first" is the campaign that was named first.
 departure-procedure = procedure { $here } where the first has { $there }
 # { $limit }: a key of the campaign file. { $here }, { $there }: numbers, or departure-none.
 departure-limit = { $limit } { $here } where the first has { $there }
@@ -1585,13 +1623,13 @@ departure-none = none
 # calls-numbers.
 page-caveats = Before relying on it
 caveat-not-valid = Not valid
-caveat-not-valid-text = { $campaigns }: the water gained more heat than the sunlight that fell on the cooker. Check the intercept area, the load and the units. No rank, and no difference is told.
+caveat-not-valid-text = { $campaigns }: the water gained more heat than the sunlight that fell on the cooker. Check the intercept area, the load and the units. No rank, and no difference of ratings is told.
 caveat-no-rating = No rating
-caveat-no-rating-text = { $campaigns }: only the other figures are compared.
+caveat-no-rating-text = { $campaigns }: only the other figures can be compared.
 caveat-indicative = Indicative only
 caveat-indicative-text = { $campaigns }. A difference from such a campaign is no better than its rating.
 caveat-few-days = Few days
-caveat-few-days-text = { $campaigns }: tested on one or two days, so how much days differ is hardly known.
+caveat-few-days-text = { $campaigns }: used intervals on one or two days, so how much days differ is hardly known.
 caveat-limits = Limits
 # { $first }: calls-name of the campaign that was named first. caveat-limits-one of the others
 # follow.
@@ -1600,7 +1638,9 @@ caveat-limits-text = Not rated by the same limits as { $first }, and compared al
 caveat-limits-one = { $campaigns }: { $departures }.
 caveat-irradiance = Irradiance
 # { $ways }: some of caveat-irradiance-one, or one caveat-irradiance-all, with ";" between them.
-caveat-irradiance-text = Not measured alike, which no uncertainty here covers: { $ways }.
+caveat-irradiance-text = Not measured alike: { $ways }.
+# Follows it.
+caveat-irradiance-uncovered = No uncertainty here covers that a sensor lay flat or that its plane is not stated.
 caveat-irradiance-same = Of all campaigns: { $ways }.
 # { $way }: one of the next four.
 caveat-irradiance-one = { $way }: { $campaigns }
@@ -1616,9 +1656,11 @@ caveat-sites-text = { $sites }. Sky, air and wind were not the same.
 caveat-testers = Testers
 caveat-testers-text = { $testers }.
 caveat-sensors = Sensors
-caveat-sensors-none = No two campaigns name the same irradiance sensor by its id: nothing of what sensors are off by cancels in a difference.
+caveat-sensors-none = No two campaigns name the same irradiance sensor by its id: nothing of what irradiance sensors are off by cancels in a difference.
 # { $groups }: some of calls-numbers, with ";" between them.
-caveat-sensors-text = The same irradiance sensor, by its id: { $groups }. In all other differences nothing of what sensors are off by cancels.
+caveat-sensors-text = The same irradiance sensor, by its id: { $groups }. In all other differences nothing of what irradiance sensors are off by cancels.
+# Follows either of the two, where irradiance was estimated.
+caveat-sensors-one-sky = What estimates in the same way, at one site on the same days, are off by cancels all the same.
 
 ## Comparison: the figure
 
@@ -1651,6 +1693,7 @@ difference-p = p
 difference-method = scatter and days
 # A difference with its 95 % interval, in watts.
 difference-with-interval = { $difference } (95 %: { $interval })
+difference-with-interval-one-day = { $difference } (one day: { $interval })
 # Whether the difference is real.
 difference-apart = each by its own days
 difference-paired = paired by day, { $days ->
@@ -1661,6 +1704,8 @@ difference-real = real
 difference-not-shown = not shown
 # In place of real and not shown, where irradiance differed.
 difference-scaled = suns differ
+# The same where the plane of irradiance differed.
+difference-planes = planes differ
 difference-of-ratings = Ps(50)
 difference-of-common = power at 700 W/m², 50 K
 # { $pair }: "B − A".
@@ -1674,6 +1719,7 @@ page-comparison-apart = if nothing were shared
 pair-budget-scatter = scatter and days
 pair-budget-combined = combined
 pair-budget-expanded = expanded, 95 %, k = { $factor }
+pair-budget-expanded-one-day = expanded, one day and no 95 %, k = { $factor }
 
 ## Comparison: the campaigns
 
@@ -1711,6 +1757,7 @@ page-comparison-made-with = Made with
 comparison-practice = ASAE S580.1 for each rating; JCGM 100:2008 for the differences
 comparison-note-ratings = Each rating is that of the standard: Ps(50), read off the line at Td = 50 K. It scales power in proportion to 700 W/m², losses too. Where the mean irradiance of both tests is alike, the difference that is called real or not shown is that of the ratings.
 comparison-note-suns = Where mean irradiance differs by more than { $percent } %, it is the difference of the powers at 700 W/m² and 50 K by the heat balances. A heat balance is P = g·G − u·Td, fitted to every interval with sound readings. It takes gain g and loss u to be the same under both suns; no wind is corrected for.
+comparison-note-planes = Where irradiance is in another plane for one than for the other, no difference is called real or not shown: neither ratings nor gains for each W/m² are of one kind then.
 comparison-note-uncertainty = The uncertainty of a difference has the scatter and days of both campaigns, each by leaving out one day at a time, and what their instruments do not share. Instruments are one and the same where the campaign files give one id; those without an id count as different, which makes the uncertainty larger. What an estimate of irradiance is off by is one error where both were estimated in the same way, at one site on the same days. Specific heat is common to all.
 comparison-note-paired = Where both were tested on the same days at one site, on three days or more, each day is left out of both at once, so that what a day does to both cancels: here in { $paired } of { $pairs ->
         [one] { $pairs } pair
@@ -1720,7 +1767,7 @@ comparison-note-p = p is the probability of so large a difference if there is no
         [one] { $pairs } pair
        *[other] { $pairs } pairs
     } by Holm's method. A difference is called real where the corrected p is under 0.05 and both were tested on several days.
-comparison-note-groups = Campaigns that cannot be told apart need not be alike: the first may be so from the second and the second from the third, while the first and the third differ. Groups are those of the compact letter display (Piepho 2004, Journal of Computational and Graphical Statistics 13, 456–466, from memory): two campaigns have one in common exactly if they cannot be told apart.
+comparison-note-groups = Campaigns that cannot be told apart need not be alike: the first may be so from the second and the second from the third, while the first and the third differ. Groups are those of the compact letter display (Piepho 2004, Journal of Computational and Graphical Statistics 13, 456–466, from memory): of campaigns that can be compared with each other, straight or by way of others, two have one in common exactly if they cannot be told apart, cannot be compared, or were not tested on several days each.
 comparison-note-causes = What a difference comes from is told by the differences of g and u, each with scatter, days and instruments. A cause is named where a difference is real and p of g or u is under 0.05; these p are not corrected for the number of pairs.
 comparison-note-needed = How many more days are needed: for a chance of four in five to show a difference of that size at 95 %, if days and scatter stay as they were seen.
 comparison-note-reports = Each rating has its own report, with its readings, conditions and budget.
@@ -2343,10 +2390,13 @@ beside-pairs = { $count ->
        *[other] { $count } pairs
     }
 # { $numbers }: "2, 5–7".
-beside-list-note = Each ± is for 95 %. What campaigns have in common cancels in a difference, so two figures whose ranges overlap can still differ. Figures of which no two are compared are in the data file.
+beside-list-note = Each ± is for 95 %, unless “{ beside-one-day }” stands beside it. What campaigns have in common cancels in a difference, so two figures whose ranges overlap can still differ. Figures of which no two are compared are in the data file.
 beside-first-only = Of each figure the first { $shown } are shown, of { $campaigns } campaigns in all; every pair is in the data file.
 # A title where there is no rating.
 beside-title = Figures of { $count } campaigns compared
+beside-title-none = No figures of these { $count } campaigns can be compared
+# { $name }: the campaign with which all others were to be compared.
+beside-title-none-of = No figure of { $name } can be compared with that of another campaign
 beside-title-hotter = { $first } gets hotter than { $second } when dry
 beside-title-not-told = Which gets hotter when dry, { $first } or { $second }, cannot be told
 beside-in-all = { $apart } of { $compared } differences of figures are told apart.
@@ -2377,7 +2427,7 @@ figure-unlike-load = other load
 figure-unlike-span = other range of water temperatures
 figure-unlike-vessel-heat = heat of the vessels counts in one only
 figure-unlike-no-budget = its ± is not told source by source
-beside-note = Each ± is for 95 %. What both have in common cancels in the difference, so two figures whose ranges overlap can still differ.
+beside-note = Each ± is for 95 %, unless “{ beside-one-day }” stands beside it. What both have in common cancels in the difference, so two figures whose ranges overlap can still differ.
 # First sentences of the report, for two cookers without a rating. { $difference } and
 # { $interval } in K m²/W; { $share }: the difference as a part of the figure of the first, %.
 beside-hotter = The dry vessel of { $second } gets hotter for each W/m² than that of { $first }: { $difference } K m²/W more ({ $interval }), { $share } %: told apart.

@@ -1331,9 +1331,10 @@ figure-estimated = estimada
 
 # The comparison of several campaigns, in the order of its pages.
 #
-# Campaigns are called by letters, A, B, C …, with the cooker's name in brackets behind it
-# where they are few: { $first } and { $second } are "A (Box one)" or "A". The difference is
-# that of the second from the first.
+# { $first } and { $second } are campaigns by their titles, as the testers wrote them, such as
+# "Box one, lid open"; where two have one title, with the folder's name in brackets behind it.
+# Where there are many, campaigns are called by numbers (calls-numbers). The difference is that of
+# the second from the first.
 
 ## Comparison: every page
 
@@ -1418,21 +1419,29 @@ verdict-title-beaten-by-one = { $name } tiene el resultado más alto, { $power }
 verdict-title-beaten = { $name } tiene el resultado más alto, { $power }, pero con igual irradiancia otras { $others } dan más
 # Counts of those held against the baseline { $name }.
 verdict-title-baseline = Frente a { $name } ({ $power }), dan más: { $more }; dan menos: { $less }; no se distinguen: { $alike }
+verdict-baseline-unrated = { $name }, la referencia, no tiene un resultado válido, así que no se compara ningún resultado.
 # Beside a large number, which is { $minuend } less { $subtrahend }.
 verdict-lead = { $minuend } menos { $subtrahend }, Ps(50), con su intervalo del 95 %
+verdict-lead-one-day = { $minuend } menos { $subtrahend }, Ps(50), con su intervalo; no se ensayaron en varios días cada una, así que no es del 95 %
 verdict-lead-common = { $minuend } menos { $subtrahend }, potencia a 700 W/m² y 50 K según los balances térmicos, con su intervalo del 95 %
+verdict-lead-common-one-day = { $minuend } menos { $subtrahend }, potencia a 700 W/m² y 50 K según los balances térmicos, con su intervalo; no se ensayaron en varios días cada una, así que no es del 95 %
 # { $pairs }: at least two.
-verdict-in-all = Difieren más de lo que explica el azar { $shown } de { $pairs } pares.
+verdict-in-all = Pares en los que se demuestra una diferencia: { $shown } de { $pairs }.
 verdict-untold-pairs = { $pairs ->
         [one] Un par no se puede
        *[other] { $pairs } pares no se pueden
-    } comparar: la irradiancia fue distinta y se midió en otro plano, o una de las dos no tiene balance térmico.
+    } comparar: la irradiancia media fue distinta y no ambas tienen balance térmico.
+verdict-untold-pairs-planes = { $pairs ->
+        [one] Un par no se puede
+       *[other] { $pairs } pares no se pueden
+    } comparar: la irradiancia de una está en otro plano que la de la otra.
 
 ## Comparison: the ranking
 #
 # Above its plot; then the headers of its columns, which have little room.
 
 ranking-axis = Ps(50), W, con su intervalo del 95 %
+ranking-axis-one-day = Ps(50), W, con su intervalo
 page-ranking-campaign = campaña
 # Over letters of groups, of which two campaigns that cannot be told apart have one in common.
 page-ranking-groups = no se distinguen
@@ -1455,22 +1464,40 @@ ranking-from-first = menos que el n.º 1, W
 ranking-from-baseline = respecto a la referencia, W
 # Below the ranking.
 ranking-note-brackets = Una barra une las campañas que no se distinguen (95 % para los { $pairs } pares en conjunto, Holm); dos que no comparten barra difieren.
+ranking-note-brackets-dash = Una barra une las campañas que no se distinguen (95 % para los { $pairs } pares en conjunto, Holm); dos que no comparten barra difieren, salvo que una tenga un guion.
+# The same where letters stand in place of bars: on a web page and a terminal.
+ranking-note-letters = Las campañas con una letra en común no se distinguen (95 % para los { $pairs } pares en conjunto, Holm); dos que no comparten letra difieren.
+ranking-note-letters-dash = Las campañas con una letra en común no se distinguen (95 % para los { $pairs } pares en conjunto, Holm); dos que no comparten letra difieren, salvo que una tenga un guion.
 ranking-note-all-apart = Todas se distinguen (95 % para los { $pairs } pares en conjunto, Holm).
+# Where some have a dash in place of letters.
+ranking-note-rest-apart = Todas las que no tienen guion se distinguen (95 % para los { $pairs } pares en conjunto, Holm).
 ranking-note-alike = Abajo se indica de qué otras no se distingue cada campaña (95 % para los { $pairs } pares en conjunto, Holm).
+# The same where numbers stand in the ranking itself.
+ranking-note-alike-beside = «{ page-ranking-groups }»: los números de las campañas de las que no se distingue cada una (95 % para los { $pairs } pares en conjunto, Holm).
+# These two follow one of the above.
+ranking-note-undecided = Dos que no se pueden comparar cuentan como no distinguidas.
+ranking-note-one-day = Dos que no se ensayaron en varios días cada una cuentan como no distinguidas, por mucho que difieran.
 ranking-note-not-held = Un guion en lugar de una barra: no se puede comparar con ninguna de las demás, o solo con otras que tienen guion.
+ranking-note-not-held-letters = Un guion en lugar de letras: no se puede comparar con ninguna de las demás, o solo con otras que tienen guion.
 ranking-note-differences = Diferencias con sus intervalos del 95 %. Negrita: demostrada, 95 % para los { $pairs } pares en conjunto (Holm). Gris: no demostrada.
+ranking-note-differences-one-day = Diferencias con sus intervalos, del 95 % salvo los marcados con †. Negrita: demostrada, 95 % para los { $pairs } pares en conjunto (Holm). Gris: no demostrada.
+# On a terminal, which has no bold type.
+terminal-note-differences = Diferencias con sus intervalos del 95 %. Con un signo de interrogación delante: no demostrada, 95 % para los { $pairs } pares en conjunto (Holm).
+terminal-note-differences-one-day = Diferencias con sus intervalos, del 95 % salvo los marcados con †. Con un signo de interrogación delante: no demostrada, 95 % para los { $pairs } pares en conjunto (Holm).
 ranking-note-common = *: la irradiancia media fue distinta, así que la diferencia es la de las potencias a 700 W/m² y 50 K según los balances térmicos.
 ranking-note-data = Todos los pares están en el archivo de datos.
 page-ranking-continued = continuación
 # Read out where a campaign has no bar.
-page-ranking-alone = se distingue de todas las demás
+page-ranking-alone = se distingue de todas las demás con las que se puede comparar
 # Read out to those who do not see the plot.
 ranking-alt = { $power } W, intervalo del 95 %: { $range } W
+ranking-alt-one-day = { $power } W, intervalo de un solo día: { $range } W
 # What the marks of the plot mean.
 ranking-key-filled = Relleno: conforme.
 ranking-key-open = Hueco: solo indicativo.
 ranking-key-struck = Tachado: físicamente imposible, sin puesto.
 ranking-key-arrow = Flecha: el intervalo sigue más allá del eje.
+ranking-key-one-day = Los intervalos son del 95 %, salvo donde dice «{ status-one-day }».
 # { $names }: campaigns, with ";" between them.
 ranking-left-out = Sin resultado: { $names }.
 # { $level }: one of those that begin with ratings-; { $reasons }: some of the next, in two or
@@ -1505,6 +1532,8 @@ comparison-span = { $from } a { $to }
 # Before what is said of the difference at common conditions, or verdict-untold.
 # { $first_sun }, { $second_sun }: mean irradiance.
 verdict-suns = Los resultados de { $second } y { $first } difieren en { $difference } W ({ $interval } W), pero { $second } se ensayó con { $second_sun } W/m² y { $first } con { $first_sun } W/m², y el resultado normalizado escala también las pérdidas con la irradiancia: por sí solo no distingue las cocinas.
+# In place of all that follows up to verdict-untold, where the plane of irradiance differs.
+verdict-planes = Los resultados de { $second } y { $first } difieren en { $difference } W ({ $interval } W), pero la irradiancia de una está en otro plano que la de la otra, así que no se puede saber si las cocinas difieren.
 # The sentence that follows is of that.
 verdict-common = Lo que sigue se refiere a las potencias a 700 W/m² y 50 K, según los balances térmicos.
 verdict-untold = Sin un balance térmico de ambas no se puede saber si las cocinas difieren.
@@ -1544,6 +1573,7 @@ needed-no-number = Más días por sí solos difícilmente demostrarían una dife
 # By the heat balances: gain is what is taken in of sunlight, loss what is lost to the air.
 
 cause-untold = Sin un balance térmico de ambas no se puede saber a qué se debe una diferencia.
+cause-untold-planes = No se puede saber a qué se debe una diferencia, ya que no se pueden comparar ganancias con irradiancia en planos distintos.
 # The next six are followed by cause-numbers.
 cause-no-difference = Como no se demuestra ninguna diferencia, no se indica ninguna causa.
 cause-not-shown = No queda demostrado a qué se debe la diferencia.
@@ -1566,26 +1596,34 @@ matrix-title = Fila menos columna, W
 matrix-alt = { $value } W, { $interval } W, { $verdict }
 matrix-untold = no se puede saber
 matrix-note = Ps(50), con intervalos del 95 %. Negrita: diferencia demostrada (los { $pairs } pares en conjunto, Holm). Gris: no demostrada.
+matrix-note-one-day = Ps(50), con intervalos, del 95 % salvo los marcados con †. Negrita: diferencia demostrada (los { $pairs } pares en conjunto, Holm). Gris: no demostrada.
+# † stands before it.
+matrix-note-of-one-day = No se ensayaron en varios días cada una: el intervalo no es del 95 %, y no se demuestra ninguna diferencia.
 # A star stands before it.
 matrix-note-common = La irradiancia media difiere en más del { $percent } %: la diferencia es la de las potencias a 700 W/m² y 50 K según los balances térmicos.
-matrix-note-untold = –: no se puede saber: la irradiancia fue distinta y se midió en otro plano, o una de las dos no tiene balance térmico.
+matrix-note-untold = –: no se puede saber: la irradiancia media fue distinta y no ambas tienen balance térmico.
+matrix-note-untold-planes = –: no se puede saber: la irradiancia de una está en otro plano que la de la otra.
+matrix-note-untold-either = –: no se puede saber: la irradiancia de una está en otro plano que la de la otra, o su media fue distinta y no ambas tienen balance térmico.
 matrix-note-cause = Ganancia, pérdida: a qué se debe la diferencia, hasta donde lo muestran los balances térmicos: energía solar captada, calor perdido.
 
 ## Comparison: lines and heating times
 
 section-lines = Potencia frente a diferencia de temperatura
 lines-caption = Potencia de cocción normalizada Ps en W frente a la temperatura del agua por encima del aire en K. En negro: la campaña nombrada sobre el panel, sus intervalos usados, su recta en las diferencias observadas con una banda del 95 % de dispersión, días e instrumentos, y su resultado a 50 K. Gris: las demás. Los errores que comparten las campañas están en cada banda, pero se anulan en una diferencia.
+lines-caption-one-day = Potencia de cocción normalizada Ps en W frente a la temperatura del agua por encima del aire en K. En negro: la campaña nombrada sobre el panel, sus intervalos usados, su recta en las diferencias observadas con una banda de dispersión, días e instrumentos (del 95 %; de un solo día, sin los días y no del 95 %), y su resultado a 50 K. Gris: las demás. Los errores que comparten las campañas están en cada banda, pero se anulan en una diferencia.
 # Read out to those who do not see the panel.
 lines-alt = Recta Ps = { $intercept } W { $slope } W/K · Td; a 50 K { $power } W, intervalo del 95 %: { $range } W
+lines-alt-one-day = Recta Ps = { $intercept } W { $slope } W/K · Td; a 50 K { $power } W, intervalo de un solo día: { $range } W
 # { $shown }: those with most power.
 comparison-first-only = Se muestran las primeras { $shown } de { $campaigns }; todas están en el archivo de datos.
 section-heating = Tiempos de calentamiento
 heating-title = { $load } de agua de { $start } a { $target } con { $irradiance } W/m²
 heating-note = Según el balance térmico de cada campaña con { $irradiance } W/m², con aire a { $ambient } para todas, con su intervalo del 95 %; sin contar el calor de la propia olla. Una flecha: el intervalo sigue más allá del eje, o puede que el agua no llegue.
+heating-note-one-day = Según el balance térmico de cada campaña con { $irradiance } W/m², con aire a { $ambient } para todas, con su intervalo (del 95 %, salvo si es de un solo día); sin contar el calor de la propia olla. Una flecha: el intervalo sigue más allá del eje, o puede que el agua no llegue.
 
 ## Comparison: what a reader must know first
 
-# "The first" is the campaign named first, A.
+# "The first" is the campaign that was named first.
 departure-procedure = procedimiento { $here } donde la primera tiene { $there }
 # { $limit }: a key of the campaign file. { $here }, { $there }: numbers, or departure-none.
 departure-limit = { $limit } { $here } donde la primera tiene { $there }
@@ -1603,13 +1641,13 @@ departure-none = ninguno
 # calls-numbers.
 page-caveats = Antes de basarse en ello
 caveat-not-valid = No válido
-caveat-not-valid-text = { $campaigns }: el agua ganó más calor que la energía solar que incidió en la cocina. Compruebe el área de captación, la carga y las unidades. Sin puesto, y no se da ninguna diferencia.
+caveat-not-valid-text = { $campaigns }: el agua ganó más calor que la energía solar que incidió en la cocina. Compruebe el área de captación, la carga y las unidades. Sin puesto, y no se da ninguna diferencia de resultados.
 caveat-no-rating = Sin resultado
-caveat-no-rating-text = { $campaigns }: solo se comparan las demás cifras.
+caveat-no-rating-text = { $campaigns }: solo se pueden comparar las demás cifras.
 caveat-indicative = Solo indicativo
 caveat-indicative-text = { $campaigns }. Una diferencia con una campaña así no vale más que su resultado.
 caveat-few-days = Pocos días
-caveat-few-days-text = { $campaigns }: uno o dos días de ensayo, así que apenas se sabe cuánto difieren los días.
+caveat-few-days-text = { $campaigns }: intervalos usados de uno o dos días, así que apenas se sabe cuánto difieren los días.
 caveat-limits = Límites
 # { $first }: calls-name of the campaign that was named first. caveat-limits-one of the others
 # follow.
@@ -1619,7 +1657,9 @@ caveat-limits-text = No se evaluaron con los mismos límites que { $first }, y s
 caveat-limits-one = { $campaigns }: { $departures }.
 caveat-irradiance = Irradiancia
 # { $ways }: some of caveat-irradiance-one, or one caveat-irradiance-all, with ";" between them.
-caveat-irradiance-text = No se midió del mismo modo, lo que ninguna incertidumbre cubre aquí: { $ways }.
+caveat-irradiance-text = No se midió del mismo modo: { $ways }.
+# Follows it.
+caveat-irradiance-uncovered = Ninguna incertidumbre cubre aquí que un sensor estuviera en horizontal o que no se indique su plano.
 caveat-irradiance-same = En todas las campañas: { $ways }.
 # { $way }: one of the next four.
 # As in English
@@ -1639,9 +1679,11 @@ caveat-testers = Operadores
 # As in English
 caveat-testers-text = { $testers }.
 caveat-sensors = Sensores
-caveat-sensors-none = Ninguna pareja de campañas nombra el mismo sensor de irradiancia por su id: nada del error de los sensores se anula en una diferencia.
+caveat-sensors-none = Ninguna pareja de campañas nombra el mismo sensor de irradiancia por su id: nada del error de los sensores de irradiancia se anula en una diferencia.
 # { $groups }: some of calls-numbers, with ";" between them.
-caveat-sensors-text = El mismo sensor de irradiancia, por su id: { $groups }. En todas las demás diferencias no se anula nada del error de los sensores.
+caveat-sensors-text = El mismo sensor de irradiancia, por su id: { $groups }. En todas las demás diferencias no se anula nada del error de los sensores de irradiancia.
+# Follows either of the two, where irradiance was estimated.
+caveat-sensors-one-sky = El error de las estimaciones hechas del mismo modo, en un mismo lugar y los mismos días, se anula de todos modos.
 
 ## Comparison: the figure
 
@@ -1678,6 +1720,7 @@ difference-method = dispersión y días
 # A difference with its 95 % interval, in watts.
 # As in English
 difference-with-interval = { $difference } (95 %: { $interval })
+difference-with-interval-one-day = { $difference } (un día: { $interval })
 # Whether the difference is real.
 difference-apart = por sus propios días
 difference-paired = emparejadas por día, { $days ->
@@ -1689,6 +1732,8 @@ difference-real = real
 difference-not-shown = no demostrada
 # In place of real and not shown, where irradiance differed.
 difference-scaled = distinta irradiancia
+# The same where the plane of irradiance differed.
+difference-planes = distinto plano
 # As in English
 difference-of-ratings = Ps(50)
 difference-of-common = potencia a 700 W/m², 50 K
@@ -1703,6 +1748,7 @@ page-comparison-apart = si no compartieran nada
 pair-budget-scatter = dispersión y días
 pair-budget-combined = combinada
 pair-budget-expanded = expandida, 95 %, k = { $factor }
+pair-budget-expanded-one-day = expandida, de un día y no del 95 %, k = { $factor }
 
 ## Comparison: the campaigns
 
@@ -1741,6 +1787,7 @@ page-comparison-made-with = Hecho con
 comparison-practice = ASAE S580.1 para cada resultado; JCGM 100:2008 para las diferencias
 comparison-note-ratings = Cada resultado es el de la norma: Ps(50), leído de la recta en Td = 50 K. Escala la potencia en proporción a 700 W/m², también las pérdidas. Donde la irradiancia media de ambos ensayos es semejante, la diferencia que se llama real o no demostrada es la de los resultados.
 comparison-note-suns = Donde la irradiancia media difiere en más de { $percent } %, es la diferencia de las potencias a 700 W/m² y 50 K según los balances térmicos. Un balance térmico es P = g·G − u·Td, ajustado a todos los intervalos con lecturas fiables. Supone que la ganancia g y la pérdida u son las mismas con ambas irradiancias; el efecto del viento no se corrige.
+comparison-note-planes = Donde la irradiancia de una está en otro plano que la de la otra, ninguna diferencia se llama real o no demostrada: ni los resultados ni las ganancias por cada W/m² son entonces de una misma clase.
 comparison-note-uncertainty = La incertidumbre de una diferencia contiene la dispersión y los días de ambas campañas, cada una omitiendo un día cada vez, y lo que sus instrumentos no comparten. Los instrumentos son el mismo donde los archivos de campaña dan un mismo id; los que no tienen id cuentan como distintos, lo que aumenta la incertidumbre. El error de una estimación de la irradiancia es uno solo donde ambas se estimaron del mismo modo, en un mismo lugar y los mismos días. El calor específico es común a todas.
 comparison-note-paired = Donde ambas se ensayaron los mismos días en un mismo lugar, tres días o más, cada día se omite de las dos a la vez, de modo que lo que un día hace a ambas se anula: aquí en { $paired } de { $pairs ->
         [one] { $pairs } par
@@ -1750,7 +1797,7 @@ comparison-note-p = p es la probabilidad de una diferencia tan grande si no hay 
         [one] { $pairs } par
        *[other] { $pairs } pares
     } por el método de Holm. Una diferencia se llama real donde el valor p corregido es menor que 0,05 y ambas se ensayaron en varios días.
-comparison-note-groups = Las campañas que no se distinguen no tienen por qué ser iguales: la primera puede no distinguirse de la segunda ni la segunda de la tercera, y diferir la primera y la tercera. Los grupos son los de la representación compacta por letras (Piepho 2004, Journal of Computational and Graphical Statistics 13, 456–466, de memoria): dos campañas tienen uno en común exactamente si no se distinguen.
+comparison-note-groups = Las campañas que no se distinguen no tienen por qué ser iguales: la primera puede no distinguirse de la segunda ni la segunda de la tercera, y diferir la primera y la tercera. Los grupos son los de la representación compacta por letras (Piepho 2004, Journal of Computational and Graphical Statistics 13, 456–466, de memoria): de las campañas que se pueden comparar entre sí, directamente o a través de otras, dos tienen uno en común exactamente si no se distinguen, no se pueden comparar o no se ensayaron en varios días cada una.
 comparison-note-causes = A qué se debe una diferencia lo dicen las diferencias de g y de u, cada una con dispersión, días e instrumentos. Se indica una causa donde una diferencia es real y el valor p de g o de u es menor que 0,05; estos valores p no están corregidos por el número de pares.
 comparison-note-needed = Cuántos días más hacen falta: para una probabilidad de cuatro entre cinco de demostrar una diferencia de ese tamaño al 95 %, si los días y la dispersión siguen como se observaron.
 comparison-note-reports = Cada resultado tiene su propio informe, con sus lecturas, condiciones y balance de incertidumbre.
@@ -2390,10 +2437,13 @@ beside-pairs = { $count ->
        *[other] { $count } pares
     }
 # { $numbers }: "2, 5–7".
-beside-list-note = Cada ± es del 95 %. Lo que las campañas tienen en común se anula en una diferencia, así que dos cifras cuyos intervalos se solapan aún pueden diferir. Las cifras de las que no se compara ningún par están en el archivo de datos.
+beside-list-note = Cada ± es del 95 %, salvo donde dice «{ beside-one-day }». Lo que las campañas tienen en común se anula en una diferencia, así que dos cifras cuyos intervalos se solapan aún pueden diferir. Las cifras de las que no se compara ningún par están en el archivo de datos.
 beside-first-only = De cada cifra se muestran las primeras { $shown }, de { $campaigns } campañas en total; todos los pares están en el archivo de datos.
 # A title where there is no rating.
 beside-title = Comparación de las cifras de { $count } campañas
+beside-title-none = Ninguna cifra de estas { $count } campañas se puede comparar
+# { $name }: the campaign with which all others were to be compared.
+beside-title-none-of = Ninguna cifra de { $name } se puede comparar con la de otra campaña
 beside-title-hotter = En vacío, { $first } se calienta más que { $second }
 beside-title-not-told = No se puede saber cuál se calienta más en vacío, { $first } o { $second }
 beside-in-all = Se distinguen { $apart } de { $compared } diferencias de cifras.
@@ -2425,7 +2475,7 @@ figure-unlike-load = otra carga
 figure-unlike-span = otro rango de temperaturas del agua
 figure-unlike-vessel-heat = el calor de los recipientes cuenta solo en una
 figure-unlike-no-budget = su ± no se da fuente por fuente
-beside-note = Cada ± es del 95 %. Lo que ambas campañas tienen en común se anula en la diferencia, así que dos cifras cuyos intervalos se solapan aún pueden diferir.
+beside-note = Cada ± es del 95 %, salvo donde dice «{ beside-one-day }». Lo que ambas campañas tienen en común se anula en la diferencia, así que dos cifras cuyos intervalos se solapan aún pueden diferir.
 # First sentences of the report, for two cookers without a rating. { $difference } and
 # { $interval } in K m²/W; { $share }: the difference as a part of the figure of the first, %.
 beside-hotter = El recipiente vacío de { $second } se calienta más por cada W/m² que el de { $first }: { $difference } K m²/W más ({ $interval }), un { $share } %: se distinguen.

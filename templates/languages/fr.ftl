@@ -1361,9 +1361,10 @@ figure-estimated = estimée
 
 # The comparison of several campaigns, in the order of its pages.
 #
-# Campaigns are called by letters, A, B, C …, with the cooker's name in brackets behind it
-# where they are few: { $first } and { $second } are "A (Box one)" or "A". The difference is
-# that of the second from the first.
+# { $first } and { $second } are campaigns by their titles, as the testers wrote them, such as
+# "Box one, lid open"; where two have one title, with the folder's name in brackets behind it.
+# Where there are many, campaigns are called by numbers (calls-numbers). The difference is that of
+# the second from the first.
 
 ## Comparison: every page
 
@@ -1447,21 +1448,29 @@ verdict-title-beaten-by-one = { $name } a le résultat le plus élevé, { $power
 verdict-title-beaten = { $name } a le résultat le plus élevé, { $power }, mais à irradiance égale { $others } autres donnent plus
 # Counts of those held against the baseline { $name }.
 verdict-title-baseline = Face à { $name } ({ $power }) : { $more } au-dessus, { $less } au-dessous, { $alike } non distingués
+verdict-baseline-unrated = { $name }, la référence, n’a pas de résultat valable ; aucun résultat n’est donc comparé.
 # Beside a large number, which is { $minuend } less { $subtrahend }.
 verdict-lead = { $minuend } moins { $subtrahend }, Ps(50), avec son intervalle à 95 %
+verdict-lead-one-day = { $minuend } moins { $subtrahend }, Ps(50), avec son intervalle ; pas d’essais sur plusieurs jours chacun, il n’est donc pas à 95 %
 verdict-lead-common = { $minuend } moins { $subtrahend }, puissance à 700 W/m² et 50 K d’après les bilans thermiques, avec son intervalle à 95 %
+verdict-lead-common-one-day = { $minuend } moins { $subtrahend }, puissance à 700 W/m² et 50 K d’après les bilans thermiques, avec son intervalle ; pas d’essais sur plusieurs jours chacun, il n’est donc pas à 95 %
 # { $pairs }: at least two.
-verdict-in-all = { $shown } paires sur { $pairs } diffèrent de plus que ne l’explique le hasard.
+verdict-in-all = Une différence est démontrée pour { $shown } paires sur { $pairs }.
 verdict-untold-pairs = { $pairs ->
         [one] Une paire n’est pas comparable
        *[other] { $pairs } paires ne sont pas comparables
-    } : l’irradiance différait, et a été mesurée dans un autre plan, ou l’une des deux n’a pas de bilan thermique.
+    } : l’irradiance moyenne différait, et les deux n’ont pas chacun un bilan thermique.
+verdict-untold-pairs-planes = { $pairs ->
+        [one] Une paire n’est pas comparable
+       *[other] { $pairs } paires ne sont pas comparables
+    } : l’irradiance de l’un est dans un autre plan que celle de l’autre.
 
 ## Comparison: the ranking
 #
 # Above its plot; then the headers of its columns, which have little room.
 
 ranking-axis = Ps(50), W, avec son intervalle à 95 %
+ranking-axis-one-day = Ps(50), W, avec son intervalle
 page-ranking-campaign = campagne
 # Over letters of groups, of which two campaigns that cannot be told apart have one in common.
 page-ranking-groups = non distingués
@@ -1483,23 +1492,41 @@ ranking-from-first = de moins que le nº 1, W
 ranking-from-baseline = par rapport à la référence, W
 # Below the ranking.
 ranking-note-brackets = Une barre relie les campagnes qui ne se distinguent pas (95 % pour l’ensemble des { $pairs } paires, Holm) ; deux campagnes sans barre commune diffèrent.
+ranking-note-brackets-dash = Une barre relie les campagnes qui ne se distinguent pas (95 % pour l’ensemble des { $pairs } paires, Holm) ; deux campagnes sans barre commune diffèrent, sauf si l’une a un tiret.
+# The same where letters stand in place of bars: on a web page and a terminal.
+ranking-note-letters = Les campagnes qui ont une lettre en commun ne se distinguent pas (95 % pour l’ensemble des { $pairs } paires, Holm) ; deux campagnes sans lettre commune diffèrent.
+ranking-note-letters-dash = Les campagnes qui ont une lettre en commun ne se distinguent pas (95 % pour l’ensemble des { $pairs } paires, Holm) ; deux campagnes sans lettre commune diffèrent, sauf si l’une a un tiret.
 ranking-note-all-apart = Toutes se distinguent (95 % pour l’ensemble des { $pairs } paires, Holm).
+# Where some have a dash in place of letters.
+ranking-note-rest-apart = Toutes celles sans tiret se distinguent (95 % pour l’ensemble des { $pairs } paires, Holm).
 # Below the ranking, a list says of each rank from which others it cannot be told apart.
 ranking-note-alike = La liste ci-dessous indique de quelles autres chaque campagne ne se distingue pas (95 % pour l’ensemble des { $pairs } paires, Holm).
+# The same where numbers stand in the ranking itself.
+ranking-note-alike-beside = « { page-ranking-groups } » : les numéros des campagnes dont chacune ne se distingue pas (95 % pour l’ensemble des { $pairs } paires, Holm).
+# These two follow one of the above.
+ranking-note-undecided = Deux campagnes qui ne sont pas comparables comptent comme non distinguées.
+ranking-note-one-day = Deux campagnes sans essais sur plusieurs jours chacune comptent comme non distinguées, quel que soit leur écart.
 ranking-note-not-held = Un tiret à la place d’une barre : comparable à aucune des autres, ou seulement à d’autres qui ont un tiret.
+ranking-note-not-held-letters = Un tiret à la place de lettres : comparable à aucune des autres, ou seulement à d’autres qui ont un tiret.
 ranking-note-differences = Différences avec leurs intervalles à 95 %. Gras : démontrée, 95 % pour l’ensemble des { $pairs } paires (Holm). Gris : non démontrée.
+ranking-note-differences-one-day = Différences avec leurs intervalles, à 95 % sauf ceux marqués †. Gras : démontrée, 95 % pour l’ensemble des { $pairs } paires (Holm). Gris : non démontrée.
+# On a terminal, which has no bold type.
+terminal-note-differences = Différences avec leurs intervalles à 95 %. Précédée d’un point d’interrogation : non démontrée, 95 % pour l’ensemble des { $pairs } paires (Holm).
+terminal-note-differences-one-day = Différences avec leurs intervalles, à 95 % sauf ceux marqués †. Précédée d’un point d’interrogation : non démontrée, 95 % pour l’ensemble des { $pairs } paires (Holm).
 ranking-note-common = * : l’irradiance moyenne différait ; la différence est donc celle des puissances à 700 W/m² et 50 K d’après les bilans thermiques.
 ranking-note-data = Toutes les paires sont dans le fichier de données.
 page-ranking-continued = suite
 # Read out where a campaign has no bar.
-page-ranking-alone = distinguée de toutes les autres
+page-ranking-alone = distinguée de toutes les autres auxquelles elle est comparable
 # Read out to those who do not see the plot.
 ranking-alt = { $power } W, intervalle à 95 % { $range } W
+ranking-alt-one-day = { $power } W, intervalle d’un seul jour { $range } W
 # What the marks of the plot mean.
 ranking-key-filled = Plein : conforme.
 ranking-key-open = Vide : indicatif seulement.
 ranking-key-struck = Barré : physiquement impossible, sans rang.
 ranking-key-arrow = Flèche : l’intervalle se poursuit au-delà de l’axe.
+ranking-key-one-day = Les intervalles sont à 95 %, sauf là où il est écrit « { status-one-day } ».
 # { $names }: campaigns, with ";" between them.
 ranking-left-out = Sans résultat : { $names }.
 # { $level }: one of those that begin with ratings-; { $reasons }: some of the next, in two or
@@ -1533,6 +1560,8 @@ comparison-span = { $from } à { $to }
 # Before what is said of the difference at common conditions, or verdict-untold.
 # { $first_sun }, { $second_sun }: mean irradiance.
 verdict-suns = Les résultats de { $second } et de { $first } diffèrent de { $difference } W ({ $interval } W), mais { $second } a été soumis à l’essai sous { $second_sun } W/m² et { $first } sous { $first_sun } W/m², et le résultat met les pertes à l’échelle de l’irradiance : à lui seul, il ne distingue pas les cuiseurs.
+# In place of all that follows up to verdict-untold, where the plane of irradiance differs.
+verdict-planes = Les résultats de { $second } et de { $first } diffèrent de { $difference } W ({ $interval } W), mais l’irradiance de l’un est dans un autre plan que celle de l’autre ; on ne peut donc pas dire si les cuiseurs diffèrent.
 # The sentence that follows is of that.
 verdict-common = La suite porte sur les puissances à 700 W/m² et 50 K, d’après les bilans thermiques.
 verdict-untold = Sans le bilan thermique des deux, on ne peut pas dire si les cuiseurs diffèrent.
@@ -1572,6 +1601,7 @@ needed-no-number = Des jours de plus, à eux seuls, n’en montreraient guère u
 # By the heat balances: gain is what is taken in of sunlight, loss what is lost to the air.
 
 cause-untold = Sans bilan thermique des deux, on ne peut pas dire d’où vient une différence.
+cause-untold-planes = On ne peut pas dire d’où vient une différence, car des gains sous une irradiance dans des plans différents ne sont pas comparables.
 # The next six are followed by cause-numbers.
 cause-no-difference = Comme aucune différence n’est démontrée, aucune cause n’est nommée.
 cause-not-shown = L’origine de la différence n’est pas démontrée.
@@ -1595,26 +1625,34 @@ matrix-title = Différences : ligne moins colonne, W
 matrix-alt = { $value } W, { $interval } W, { $verdict }
 matrix-untold = indéterminée
 matrix-note = Ps(50), avec intervalles à 95 %. Gras : la différence est démontrée (ensemble des { $pairs } paires, Holm). Gris : elle ne l’est pas.
+matrix-note-one-day = Ps(50), avec intervalles, à 95 % sauf ceux marqués †. Gras : la différence est démontrée (ensemble des { $pairs } paires, Holm). Gris : elle ne l’est pas.
+# † stands before it.
+matrix-note-of-one-day = Pas d’essais sur plusieurs jours chacun : l’intervalle n’est pas à 95 %, et aucune différence n’est démontrée.
 # A star stands before it.
 matrix-note-common = L’irradiance moyenne diffère de plus de { $percent } % : la différence est celle des puissances à 700 W/m² et 50 K d’après les bilans thermiques.
-matrix-note-untold = – : indéterminée : l’irradiance différait, et a été mesurée dans un autre plan, ou l’une des deux n’a pas de bilan thermique.
+matrix-note-untold = – : indéterminée : l’irradiance moyenne différait, et les deux n’ont pas chacun un bilan thermique.
+matrix-note-untold-planes = – : indéterminée : l’irradiance de l’un est dans un autre plan que celle de l’autre.
+matrix-note-untold-either = – : indéterminée : l’irradiance de l’un est dans un autre plan que celle de l’autre, ou sa moyenne différait et les deux n’ont pas chacun un bilan thermique.
 matrix-note-cause = Gain, perte : d’où vient la différence, pour autant que les bilans thermiques le montrent : rayonnement solaire capté, chaleur perdue.
 
 ## Comparison: lines and heating times
 
 section-lines = Puissance selon l’écart de température
 lines-caption = Puissance de cuisson normalisée Ps en W selon la température de l’eau au-dessus de l’air en K. En noir : la campagne nommée au-dessus du graphique, ses intervalles retenus, sa droite sur les écarts observés avec une bande à 95 % (dispersion, jours et instruments), et son résultat à 50 K. Gris : les autres. Les erreurs que des campagnes partagent sont dans chaque bande mais s’annulent dans une différence.
+lines-caption-one-day = Puissance de cuisson normalisée Ps en W selon la température de l’eau au-dessus de l’air en K. En noir : la campagne nommée au-dessus du graphique, ses intervalles retenus, sa droite sur les écarts observés avec une bande (dispersion, jours et instruments, à 95 % ; d’un seul jour, sans les jours et non à 95 %), et son résultat à 50 K. Gris : les autres. Les erreurs que des campagnes partagent sont dans chaque bande mais s’annulent dans une différence.
 # Read out to those who do not see the panel.
 lines-alt = Droite Ps = { $intercept } W { $slope } W/K · Td ; à 50 K { $power } W, intervalle à 95 % { $range } W
+lines-alt-one-day = Droite Ps = { $intercept } W { $slope } W/K · Td ; à 50 K { $power } W, intervalle d’un seul jour { $range } W
 # { $shown }: those with most power.
 comparison-first-only = Les { $shown } premières sur { $campaigns } sont montrées ; toutes sont dans le fichier de données.
 section-heating = Durées de chauffage
 heating-title = { $load } d’eau de { $start } à { $target } sous { $irradiance } W/m²
 heating-note = D’après le bilan thermique de chaque campagne sous { $irradiance } W/m², dans un air à { $ambient } pour toutes, avec son intervalle à 95 % ; la chaleur de la marmite elle-même n’est pas comptée. Une flèche : l’intervalle se poursuit au-delà de l’axe, ou l’eau risque de ne pas y arriver.
+heating-note-one-day = D’après le bilan thermique de chaque campagne sous { $irradiance } W/m², dans un air à { $ambient } pour toutes, avec son intervalle (à 95 %, sauf s’il est d’un seul jour) ; la chaleur de la marmite elle-même n’est pas comptée. Une flèche : l’intervalle se poursuit au-delà de l’axe, ou l’eau risque de ne pas y arriver.
 
 ## Comparison: what a reader must know first
 
-# "The first" is the campaign named first, A.
+# "The first" is the campaign that was named first.
 departure-procedure = procédure { $here } là où la première a { $there }
 # { $limit }: a key of the campaign file. { $here }, { $there }: numbers, or departure-none.
 departure-limit = { $limit } { $here } là où la première a { $there }
@@ -1632,13 +1670,13 @@ departure-none = aucune
 # calls-numbers.
 page-caveats = Avant de s’y fier
 caveat-not-valid = Non valide
-caveat-not-valid-text = { $campaigns } : l’eau a gagné plus de chaleur que le rayonnement solaire reçu par le cuiseur. Vérifier la surface de captation, la charge et les unités. Pas de rang, et aucune différence n’est donnée.
+caveat-not-valid-text = { $campaigns } : l’eau a gagné plus de chaleur que le rayonnement solaire reçu par le cuiseur. Vérifier la surface de captation, la charge et les unités. Pas de rang, et aucune différence de résultats n’est donnée.
 caveat-no-rating = Sans résultat
-caveat-no-rating-text = { $campaigns } : seuls les autres chiffres sont comparés.
+caveat-no-rating-text = { $campaigns } : seuls les autres chiffres peuvent être comparés.
 caveat-indicative = Indicatif seulement
 caveat-indicative-text = { $campaigns }. Une différence avec une telle campagne ne vaut pas mieux que son résultat.
 caveat-few-days = Peu de jours
-caveat-few-days-text = { $campaigns } : un ou deux jours d’essai ; on ne sait donc guère combien les jours diffèrent.
+caveat-few-days-text = { $campaigns } : intervalles retenus d’un ou deux jours ; on ne sait donc guère combien les jours diffèrent.
 caveat-limits = Limites
 # { $first }: calls-name of the campaign that was named first. caveat-limits-one of the others
 # follow.
@@ -1648,7 +1686,9 @@ caveat-limits-one = { $campaigns } : { $departures }.
 # As in English
 caveat-irradiance = Irradiance
 # { $ways }: some of caveat-irradiance-one, or one caveat-irradiance-all, with ";" between them.
-caveat-irradiance-text = Pas mesurée de la même façon, ce qu’aucune incertitude ne couvre ici : { $ways }.
+caveat-irradiance-text = Pas mesurée de la même façon : { $ways }.
+# Follows it.
+caveat-irradiance-uncovered = Aucune incertitude ne couvre ici qu’un capteur ait été posé à plat ou que son plan ne soit pas indiqué.
 caveat-irradiance-same = Pour toutes les campagnes : { $ways }.
 # { $way }: one of the next four.
 caveat-irradiance-one = { $way } : { $campaigns }
@@ -1666,9 +1706,11 @@ caveat-testers = Opérateurs
 # As in English
 caveat-testers-text = { $testers }.
 caveat-sensors = Capteurs
-caveat-sensors-none = Aucune paire de campagnes ne nomme le même capteur d’irradiance par son id : rien de l’erreur des capteurs ne s’annule dans une différence.
+caveat-sensors-none = Aucune paire de campagnes ne nomme le même capteur d’irradiance par son id : rien de l’erreur des capteurs d’irradiance ne s’annule dans une différence.
 # { $groups }: some of calls-numbers, with ";" between them.
-caveat-sensors-text = Le même capteur d’irradiance, d’après son id : { $groups }. Dans toutes les autres différences, rien de l’erreur des capteurs ne s’annule.
+caveat-sensors-text = Le même capteur d’irradiance, d’après son id : { $groups }. Dans toutes les autres différences, rien de l’erreur des capteurs d’irradiance ne s’annule.
+# Follows either of the two, where irradiance was estimated.
+caveat-sensors-one-sky = L’erreur des estimations faites de la même façon, sur un même site les mêmes jours, s’annule tout de même.
 
 ## Comparison: the figure
 
@@ -1703,6 +1745,7 @@ difference-p = p
 difference-method = dispersion et jours
 # A difference with its 95 % interval, in watts.
 difference-with-interval = { $difference } (95 % : { $interval })
+difference-with-interval-one-day = { $difference } (un jour : { $interval })
 # Whether the difference is real.
 difference-apart = chacun par ses propres jours
 difference-paired = appariés par jour, { $days ->
@@ -1713,6 +1756,8 @@ difference-real = réelle
 difference-not-shown = non démontrée
 # In place of real and not shown, where irradiance differed.
 difference-scaled = autre irradiance
+# The same where the plane of irradiance differed.
+difference-planes = autre plan
 # As in English
 difference-of-ratings = Ps(50)
 difference-of-common = puissance à 700 W/m², 50 K
@@ -1728,6 +1773,7 @@ page-comparison-apart = si rien n’était commun
 pair-budget-scatter = dispersion et jours
 pair-budget-combined = composée
 pair-budget-expanded = élargie, 95 %, k = { $factor }
+pair-budget-expanded-one-day = élargie, d’un jour et non à 95 %, k = { $factor }
 
 ## Comparison: the campaigns
 
@@ -1766,6 +1812,7 @@ page-comparison-made-with = Réalisé avec
 comparison-practice = ASAE S580.1 pour chaque résultat ; JCGM 100:2008 pour les différences
 comparison-note-ratings = Chaque résultat est celui de la norme : Ps(50), lu sur la droite à Td = 50 K. Il met la puissance à l’échelle de 700 W/m², pertes comprises. Quand l’irradiance moyenne des deux essais est semblable, la différence dite réelle ou non démontrée est celle des résultats.
 comparison-note-suns = Quand l’irradiance moyenne diffère de plus de { $percent } %, c’est la différence des puissances à 700 W/m² et 50 K d’après les bilans thermiques. Un bilan thermique est P = g·G − u·Td, ajusté à tous les intervalles dont les relevés sont fiables. Il suppose que le gain g et la perte u sont les mêmes sous les deux irradiances ; le vent n’est pas corrigé.
+comparison-note-planes = Quand l’irradiance de l’un est dans un autre plan que celle de l’autre, aucune différence n’est dite réelle ou non démontrée : ni les résultats ni les gains par W/m² ne sont alors de même nature.
 comparison-note-uncertainty = L’incertitude d’une différence comprend la dispersion et les jours des deux campagnes, chacune en laissant de côté un jour à la fois, et ce que leurs instruments n’ont pas en commun. Les instruments sont les mêmes quand les fichiers de campagne donnent un même id ; ceux sans id comptent comme différents, ce qui agrandit l’incertitude. L’erreur d’une estimation de l’irradiance n’est qu’une seule erreur quand les deux ont été estimés de la même façon, sur un même site les mêmes jours. La chaleur massique est commune à tous.
 comparison-note-paired = Quand les deux ont été soumis à l’essai les mêmes jours sur un même site, pendant trois jours ou plus, chaque jour est laissé de côté pour les deux à la fois, si bien que ce qu’un jour fait aux deux s’annule : ici dans { $paired } sur { $pairs ->
         [one] { $pairs } paire
@@ -1775,7 +1822,7 @@ comparison-note-p = p est la probabilité d’une différence aussi grande s’i
         [one] { $pairs } paire
        *[other] { $pairs } paires
     } par la méthode de Holm. Une différence est dite réelle quand le p corrigé est inférieur à 0,05 et que les deux ont été soumis à l’essai sur plusieurs jours.
-comparison-note-groups = Des campagnes qui ne se distinguent pas ne sont pas forcément semblables : la première peut ne pas se distinguer de la deuxième, ni la deuxième de la troisième, alors que la première et la troisième diffèrent. Les groupes sont ceux de l’affichage compact par lettres (Piepho 2004, Journal of Computational and Graphical Statistics 13, 456–466, de mémoire) : deux campagnes ont un groupe en commun exactement quand elles ne se distinguent pas.
+comparison-note-groups = Des campagnes qui ne se distinguent pas ne sont pas forcément semblables : la première peut ne pas se distinguer de la deuxième, ni la deuxième de la troisième, alors que la première et la troisième diffèrent. Les groupes sont ceux de l’affichage compact par lettres (Piepho 2004, Journal of Computational and Graphical Statistics 13, 456–466, de mémoire) : parmi les campagnes comparables entre elles, directement ou par l’intermédiaire d’autres, deux ont un groupe en commun exactement quand elles ne se distinguent pas, ne sont pas comparables ou n’ont pas chacune des essais sur plusieurs jours.
 comparison-note-causes = D’où vient une différence, ce sont les différences de g et de u qui le disent, chacune avec dispersion, jours et instruments. Une cause est nommée quand une différence est réelle et que le p de g ou de u est inférieur à 0,05 ; ces p ne sont pas corrigés du nombre de paires.
 comparison-note-needed = Nombre de jours de plus qu’il faut : pour quatre chances sur cinq de démontrer à 95 % une différence de cette taille, si les jours et la dispersion restent tels qu’ils ont été vus.
 comparison-note-reports = Chaque résultat a son propre rapport, avec ses relevés, ses conditions et son bilan.
@@ -2420,10 +2467,13 @@ beside-pairs = { $count ->
        *[other] { $count } paires
     }
 # { $numbers }: "2, 5–7".
-beside-list-note = Chaque ± vaut pour 95 %. Ce que des campagnes ont en commun s’annule dans une différence ; deux chiffres dont les plages se recouvrent peuvent donc quand même différer. Les chiffres dont aucune paire n’est comparée sont dans le fichier de données.
+beside-list-note = Chaque ± vaut pour 95 %, sauf là où il est écrit « { beside-one-day } ». Ce que des campagnes ont en commun s’annule dans une différence ; deux chiffres dont les plages se recouvrent peuvent donc quand même différer. Les chiffres dont aucune paire n’est comparée sont dans le fichier de données.
 beside-first-only = De chaque chiffre, les { $shown } premiers sont montrés, sur { $campaigns } campagnes en tout ; toutes les paires sont dans le fichier de données.
 # A title where there is no rating.
 beside-title = Chiffres de { $count } campagnes comparés
+beside-title-none = Aucun chiffre de ces { $count } campagnes n’est comparable
+# { $name }: the campaign with which all others were to be compared.
+beside-title-none-of = Aucun chiffre de { $name } n’est comparable à celui d’une autre campagne
 beside-title-hotter = { $first } chauffe plus que { $second } à sec
 beside-title-not-told = On ne peut pas dire lequel chauffe le plus à sec, { $first } ou { $second }
 beside-in-all = { $apart } différences de chiffres sur { $compared } sont distinguées.
@@ -2455,7 +2505,7 @@ figure-unlike-load = autre charge
 figure-unlike-span = autre plage de températures de l’eau
 figure-unlike-vessel-heat = chaleur des récipients comptée d’un seul côté
 figure-unlike-no-budget = son ± n’est pas détaillé source par source
-beside-note = Chaque ± vaut pour 95 %. Ce que les deux ont en commun s’annule dans la différence ; deux chiffres dont les plages se recouvrent peuvent donc quand même différer.
+beside-note = Chaque ± vaut pour 95 %, sauf là où il est écrit « { beside-one-day } ». Ce que les deux ont en commun s’annule dans la différence ; deux chiffres dont les plages se recouvrent peuvent donc quand même différer.
 # First sentences of the report, for two cookers without a rating. { $difference } and
 # { $interval } in K m²/W; { $share }: the difference as a part of the figure of the first, %.
 beside-hotter = Le récipient à sec de { $second } devient plus chaud, par W/m², que celui de { $first } : { $difference } K m²/W de plus ({ $interval }), { $share } % : ils se distinguent.

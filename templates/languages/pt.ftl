@@ -1322,9 +1322,10 @@ figure-estimated = estimativa
 
 # The comparison of several campaigns, in the order of its pages.
 #
-# Campaigns are called by letters, A, B, C …, with the cooker's name in brackets behind it
-# where they are few: { $first } and { $second } are "A (Box one)" or "A". The difference is
-# that of the second from the first.
+# { $first } and { $second } are campaigns by their titles, as the testers wrote them, such as
+# "Box one, lid open"; where two have one title, with the folder's name in brackets behind it.
+# Where there are many, campaigns are called by numbers (calls-numbers). The difference is that of
+# the second from the first.
 
 ## Comparison: every page
 
@@ -1410,21 +1411,29 @@ verdict-title-beaten-by-one = { $name } tem o resultado mais alto, { $power }, m
 verdict-title-beaten = { $name } tem o resultado mais alto, { $power }, mas com irradiância igual outras { $others } fornecem mais
 # Counts of those held against the baseline { $name }.
 verdict-title-baseline = Em relação a { $name } ({ $power }), fornecem mais: { $more }; menos: { $less }; não se distinguem: { $alike }
+verdict-baseline-unrated = { $name }, a referência, não tem um resultado válido, por isso nenhum resultado é comparado.
 # Beside a large number, which is { $minuend } less { $subtrahend }.
 verdict-lead = { $minuend } menos { $subtrahend }, Ps(50), com o seu intervalo de 95 %
+verdict-lead-one-day = { $minuend } menos { $subtrahend }, Ps(50), com o seu intervalo; não foram ensaiadas em vários dias cada uma, por isso não é de 95 %
 verdict-lead-common = { $minuend } menos { $subtrahend }, potência a 700 W/m² e 50 K pelos balanços térmicos, com o seu intervalo de 95 %
+verdict-lead-common-one-day = { $minuend } menos { $subtrahend }, potência a 700 W/m² e 50 K pelos balanços térmicos, com o seu intervalo; não foram ensaiadas em vários dias cada uma, por isso não é de 95 %
 # { $pairs }: at least two.
-verdict-in-all = Pares que diferem mais do que o acaso explica: { $shown } de { $pairs }.
+verdict-in-all = Pares em que uma diferença está demonstrada: { $shown } de { $pairs }.
 verdict-untold-pairs = { $pairs ->
         [one] Um par não pode ser comparado
        *[other] { $pairs } pares não podem ser comparados
-    }: a irradiância diferiu e foi medida em outro plano, ou uma das duas campanhas não tem balanço térmico.
+    }: a irradiância média diferiu, e não há balanço térmico das duas campanhas.
+verdict-untold-pairs-planes = { $pairs ->
+        [one] Um par não pode ser comparado
+       *[other] { $pairs } pares não podem ser comparados
+    }: a irradiância de uma está em outro plano que a da outra.
 
 ## Comparison: the ranking
 #
 # Above its plot; then the headers of its columns, which have little room.
 
 ranking-axis = Ps(50), W, com o seu intervalo de 95 %
+ranking-axis-one-day = Ps(50), W, com o seu intervalo
 page-ranking-campaign = campanha
 # Over letters of groups, of which two campaigns that cannot be told apart have one in common.
 page-ranking-groups = não se distinguem
@@ -1447,23 +1456,41 @@ ranking-from-first = menos que a nº 1, W
 ranking-from-baseline = da referência, W
 # Below the ranking.
 ranking-note-brackets = Uma barra une campanhas que não se distinguem (95 % para todos os { $pairs } pares juntos, Holm); duas sem barra em comum diferem.
+ranking-note-brackets-dash = Uma barra une campanhas que não se distinguem (95 % para todos os { $pairs } pares juntos, Holm); duas sem barra em comum diferem, a menos que uma tenha um traço.
+# The same where letters stand in place of bars: on a web page and a terminal.
+ranking-note-letters = Campanhas com uma letra em comum não se distinguem (95 % para todos os { $pairs } pares juntos, Holm); duas sem letra em comum diferem.
+ranking-note-letters-dash = Campanhas com uma letra em comum não se distinguem (95 % para todos os { $pairs } pares juntos, Holm); duas sem letra em comum diferem, a menos que uma tenha um traço.
 ranking-note-all-apart = Todas se distinguem (95 % para todos os { $pairs } pares juntos, Holm).
+# Where some have a dash in place of letters.
+ranking-note-rest-apart = Todas as que não têm traço se distinguem (95 % para todos os { $pairs } pares juntos, Holm).
 # Below the ranking, a list says of each rank from which others it cannot be told apart.
 ranking-note-alike = Abaixo está de quais outras cada campanha não se distingue (95 % para todos os { $pairs } pares juntos, Holm).
+# The same where numbers stand in the ranking itself.
+ranking-note-alike-beside = “{ page-ranking-groups }”: os números das campanhas das quais cada uma não se distingue (95 % para todos os { $pairs } pares juntos, Holm).
+# These two follow one of the above.
+ranking-note-undecided = Duas que não podem ser comparadas contam como não distinguidas.
+ranking-note-one-day = Duas que não foram ensaiadas em vários dias cada uma contam como não distinguidas, por mais que difiram.
 ranking-note-not-held = Um traço no lugar de uma barra: não pode ser comparada com nenhuma outra, ou apenas com outras que têm um traço.
+ranking-note-not-held-letters = Um traço no lugar de letras: não pode ser comparada com nenhuma outra, ou apenas com outras que têm um traço.
 ranking-note-differences = Diferenças com os seus intervalos de 95 %. Negrito: demonstrada, 95 % para todos os { $pairs } pares juntos (Holm). Cinza: não demonstrada.
+ranking-note-differences-one-day = Diferenças com os seus intervalos, de 95 % salvo os marcados com †. Negrito: demonstrada, 95 % para todos os { $pairs } pares juntos (Holm). Cinza: não demonstrada.
+# On a terminal, which has no bold type.
+terminal-note-differences = Diferenças com os seus intervalos de 95 %. Com um ponto de interrogação antes: não demonstrada, 95 % para todos os { $pairs } pares juntos (Holm).
+terminal-note-differences-one-day = Diferenças com os seus intervalos, de 95 % salvo os marcados com †. Com um ponto de interrogação antes: não demonstrada, 95 % para todos os { $pairs } pares juntos (Holm).
 ranking-note-common = *: a irradiância média diferiu, por isso a diferença é a das potências a 700 W/m² e 50 K pelos balanços térmicos.
 ranking-note-data = Todos os pares estão no arquivo de dados.
 page-ranking-continued = continuação
 # Read out where a campaign has no bar.
-page-ranking-alone = distingue-se de todas as outras
+page-ranking-alone = distingue-se de todas as outras com que pode ser comparada
 # Read out to those who do not see the plot.
 ranking-alt = { $power } W, intervalo de 95 % { $range } W
+ranking-alt-one-day = { $power } W, intervalo de um só dia { $range } W
 # What the marks of the plot mean.
 ranking-key-filled = Cheio: conforme.
 ranking-key-open = Vazado: apenas indicativo.
 ranking-key-struck = Riscado: fisicamente impossível, sem posição.
 ranking-key-arrow = Seta: o intervalo continua além do eixo.
+ranking-key-one-day = Os intervalos são de 95 %, salvo onde está escrito “{ status-one-day }”.
 # { $names }: campaigns, with ";" between them.
 ranking-left-out = Sem resultado: { $names }.
 # { $level }: one of those that begin with ratings-; { $reasons }: some of the next, in two or
@@ -1498,6 +1525,8 @@ comparison-span = { $from } a { $to }
 # Before what is said of the difference at common conditions, or verdict-untold.
 # { $first_sun }, { $second_sun }: mean irradiance.
 verdict-suns = Os resultados de { $second } e { $first } diferem em { $difference } W ({ $interval } W), mas { $second } foi ensaiada com { $second_sun } W/m² e { $first } com { $first_sun } W/m², e um resultado escala as perdas com o sol: sozinha, essa diferença não distingue os fogões.
+# In place of all that follows up to verdict-untold, where the plane of irradiance differs.
+verdict-planes = Os resultados de { $second } e { $first } diferem em { $difference } W ({ $interval } W), mas a irradiância de uma campanha está em outro plano que a da outra, por isso não se pode dizer se os fogões diferem.
 # The sentence that follows is of that.
 verdict-common = O que segue se refere às potências a 700 W/m² e 50 K, pelos balanços térmicos.
 verdict-untold = Sem um balanço térmico das duas, não se pode dizer se os fogões diferem.
@@ -1537,6 +1566,7 @@ needed-no-number = Só com mais dias dificilmente se veria uma diferença de { $
 # By the heat balances: gain is what is taken in of sunlight, loss what is lost to the air.
 
 cause-untold = Sem um balanço térmico das duas campanhas não se pode dizer de onde vem uma diferença.
+cause-untold-planes = Não se pode dizer de onde vem uma diferença, pois ganhos com irradiância em planos diferentes não podem ser comparados.
 # The next six are followed by cause-numbers.
 cause-no-difference = Como nenhuma diferença é demonstrada, nenhuma causa é nomeada.
 cause-not-shown = Não fica demonstrado de onde vem a diferença.
@@ -1559,26 +1589,34 @@ matrix-title = Diferenças: linha menos coluna, W
 matrix-alt = { $value } W, { $interval } W, { $verdict }
 matrix-untold = não se pode dizer
 matrix-note = Ps(50), com intervalos de 95 %. Negrito: a diferença está demonstrada (todos os { $pairs } pares juntos, Holm). Cinza: não está.
+matrix-note-one-day = Ps(50), com intervalos, de 95 % salvo os marcados com †. Negrito: a diferença está demonstrada (todos os { $pairs } pares juntos, Holm). Cinza: não está.
+# † stands before it.
+matrix-note-of-one-day = Não foram ensaiadas em vários dias cada uma: o intervalo não é de 95 %, e nenhuma diferença fica demonstrada.
 # A star stands before it.
 matrix-note-common = A irradiância média difere em mais de { $percent } %: a diferença é a das potências a 700 W/m² e 50 K pelos balanços térmicos.
-matrix-note-untold = –: não se pode dizer: a irradiância diferiu e foi medida em outro plano, ou uma das duas não tem balanço térmico.
+matrix-note-untold = –: não se pode dizer: a irradiância média diferiu, e não há balanço térmico das duas campanhas.
+matrix-note-untold-planes = –: não se pode dizer: a irradiância de uma está em outro plano que a da outra.
+matrix-note-untold-either = –: não se pode dizer: a irradiância de uma está em outro plano que a da outra, ou a sua média diferiu e não há balanço térmico das duas campanhas.
 matrix-note-cause = Ganho, perda: de onde vem a diferença, até onde os balanços térmicos o mostram: luz solar captada, calor perdido.
 
 ## Comparison: lines and heating times
 
 section-lines = Potência em função da diferença de temperatura
 lines-caption = Potência de cozimento padronizada Ps, em W, em função da temperatura da água acima do ar, em K. Em preto: a campanha indicada acima do painel, os seus intervalos usados, a sua reta sobre as diferenças observadas com uma banda de 95 % de dispersão, dias e instrumentos, e o seu resultado a 50 K. Em cinza: as outras. Os erros que as campanhas têm em comum estão em cada banda, mas se anulam em uma diferença.
+lines-caption-one-day = Potência de cozimento padronizada Ps, em W, em função da temperatura da água acima do ar, em K. Em preto: a campanha indicada acima do painel, os seus intervalos usados, a sua reta sobre as diferenças observadas com uma banda de dispersão, dias e instrumentos (de 95 %; de um só dia, sem os dias e não de 95 %), e o seu resultado a 50 K. Em cinza: as outras. Os erros que as campanhas têm em comum estão em cada banda, mas se anulam em uma diferença.
 # Read out to those who do not see the panel.
 lines-alt = Reta Ps = { $intercept } W { $slope } W/K · Td; a 50 K { $power } W, intervalo de 95 % { $range } W
+lines-alt-one-day = Reta Ps = { $intercept } W { $slope } W/K · Td; a 50 K { $power } W, intervalo de um só dia { $range } W
 # { $shown }: those with most power.
 comparison-first-only = Mostram-se as primeiras { $shown } de { $campaigns } campanhas; todas estão no arquivo de dados.
 section-heating = Tempos de aquecimento
 heating-title = { $load } de água de { $start } a { $target } com { $irradiance } W/m²
 heating-note = Pelo balanço térmico de cada campanha com { $irradiance } W/m², em ar a { $ambient } para todas, com a sua faixa de 95 %; o calor da própria panela não é contado. Uma seta: a faixa continua além do eixo, ou a água pode não chegar lá.
+heating-note-one-day = Pelo balanço térmico de cada campanha com { $irradiance } W/m², em ar a { $ambient } para todas, com a sua faixa (de 95 %, salvo se for de um só dia); o calor da própria panela não é contado. Uma seta: a faixa continua além do eixo, ou a água pode não chegar lá.
 
 ## Comparison: what a reader must know first
 
-# "The first" is the campaign named first, A.
+# "The first" is the campaign that was named first.
 departure-procedure = procedimento { $here } onde a primeira tem { $there }
 # { $limit }: a key of the campaign file. { $here }, { $there }: numbers, or departure-none.
 departure-limit = { $limit } { $here } onde a primeira tem { $there }
@@ -1596,13 +1634,13 @@ departure-none = nenhum
 # calls-numbers.
 page-caveats = Antes de confiar nisto
 caveat-not-valid = Não válido
-caveat-not-valid-text = { $campaigns }: a água ganhou mais calor que a energia solar que incidiu no fogão. Verifique a área de captação, a carga e as unidades. Sem posição, e nenhuma diferença é dada.
+caveat-not-valid-text = { $campaigns }: a água ganhou mais calor que a energia solar que incidiu no fogão. Verifique a área de captação, a carga e as unidades. Sem posição, e nenhuma diferença de resultados é dada.
 caveat-no-rating = Sem resultado
-caveat-no-rating-text = { $campaigns }: só se comparam os outros números.
+caveat-no-rating-text = { $campaigns }: só se podem comparar os outros números.
 caveat-indicative = Apenas indicativo
 caveat-indicative-text = { $campaigns }. Uma diferença de tal campanha não vale mais que o resultado dela.
 caveat-few-days = Poucos dias
-caveat-few-days-text = { $campaigns }: um ou dois dias de ensaio, por isso mal se sabe quanto os dias diferem.
+caveat-few-days-text = { $campaigns }: intervalos usados de um ou dois dias, por isso mal se sabe quanto os dias diferem.
 caveat-limits = Limites
 # { $first }: calls-name of the campaign that was named first. caveat-limits-one of the others
 # follow.
@@ -1612,7 +1650,9 @@ caveat-limits-text = Não avaliadas com os mesmos limites que { $first }, e comp
 caveat-limits-one = { $campaigns }: { $departures }.
 caveat-irradiance = Irradiância
 # { $ways }: some of caveat-irradiance-one, or one caveat-irradiance-all, with ";" between them.
-caveat-irradiance-text = Não medida do mesmo modo, o que nenhuma incerteza cobre aqui: { $ways }.
+caveat-irradiance-text = Não medida do mesmo modo: { $ways }.
+# Follows it.
+caveat-irradiance-uncovered = Nenhuma incerteza cobre aqui que um sensor tenha ficado na horizontal ou que o seu plano não esteja indicado.
 caveat-irradiance-same = De todas as campanhas: { $ways }.
 # { $way }: one of the next four.
 # As in English
@@ -1632,9 +1672,11 @@ caveat-testers = Operadores
 # As in English
 caveat-testers-text = { $testers }.
 caveat-sensors = Sensores
-caveat-sensors-none = Não há duas campanhas que indiquem o mesmo sensor de irradiância pelo id: nada do erro dos sensores se anula em uma diferença.
+caveat-sensors-none = Não há duas campanhas que indiquem o mesmo sensor de irradiância pelo id: nada do erro dos sensores de irradiância se anula em uma diferença.
 # { $groups }: some of calls-numbers, with ";" between them.
-caveat-sensors-text = O mesmo sensor de irradiância, pelo id: { $groups }. Em todas as outras diferenças, nada do erro dos sensores se anula.
+caveat-sensors-text = O mesmo sensor de irradiância, pelo id: { $groups }. Em todas as outras diferenças, nada do erro dos sensores de irradiância se anula.
+# Follows either of the two, where irradiance was estimated.
+caveat-sensors-one-sky = O erro das estimativas feitas do mesmo modo, no mesmo local e nos mesmos dias, se anula mesmo assim.
 
 ## Comparison: the figure
 
@@ -1671,6 +1713,7 @@ difference-method = dispersão e dias
 # A difference with its 95 % interval, in watts.
 # As in English
 difference-with-interval = { $difference } (95 %: { $interval })
+difference-with-interval-one-day = { $difference } (um dia: { $interval })
 # Whether the difference is real.
 difference-apart = cada um pelos seus dias
 difference-paired = dia a dia, { $days ->
@@ -1682,6 +1725,8 @@ difference-real = real
 difference-not-shown = não demonstrada
 # In place of real and not shown, where irradiance differed.
 difference-scaled = sóis diferentes
+# The same where the plane of irradiance differed.
+difference-planes = planos diferentes
 # As in English
 difference-of-ratings = Ps(50)
 difference-of-common = potência a 700 W/m², 50 K
@@ -1696,6 +1741,7 @@ page-comparison-apart = se nada fosse comum
 pair-budget-scatter = dispersão e dias
 pair-budget-combined = combinada
 pair-budget-expanded = expandida, 95 %, k = { $factor }
+pair-budget-expanded-one-day = expandida, de um dia e não de 95 %, k = { $factor }
 
 ## Comparison: the campaigns
 
@@ -1735,6 +1781,7 @@ page-comparison-made-with = Feito com
 comparison-practice = ASAE S580.1 para cada resultado; JCGM 100:2008 para as diferenças
 comparison-note-ratings = Cada resultado é o da norma: Ps(50), lido da reta em Td = 50 K. Ele escala a potência proporcionalmente para 700 W/m², as perdas também. Onde a irradiância média dos dois ensaios é semelhante, a diferença chamada de real ou não demonstrada é a dos resultados.
 comparison-note-suns = Onde a irradiância média difere em mais de { $percent } %, é a diferença das potências a 700 W/m² e 50 K pelos balanços térmicos. Um balanço térmico é P = g·G − u·Td, ajustado a todos os intervalos com leituras confiáveis. Ele supõe que o ganho g e a perda u são os mesmos sob os dois sóis; o vento não é corrigido.
+comparison-note-planes = Onde a irradiância de uma campanha está em outro plano que a da outra, nenhuma diferença é chamada de real ou não demonstrada: nem os resultados nem os ganhos por W/m² são então do mesmo tipo.
 comparison-note-uncertainty = A incerteza de uma diferença inclui a dispersão e os dias das duas campanhas, cada uma omitindo um dia de cada vez, e o que os seus instrumentos não têm em comum. Um instrumento é o mesmo onde os arquivos das campanhas dão o mesmo id; os que não têm id contam como diferentes, o que aumenta a incerteza. O erro de uma estimativa da irradiância é um só onde as duas foram estimadas do mesmo modo, no mesmo local e nos mesmos dias. O calor específico é comum a todas.
 comparison-note-paired = Onde as duas foram ensaiadas nos mesmos dias em um mesmo local, em três dias ou mais, omite-se cada dia das duas ao mesmo tempo, para que se anule o que um dia faz às duas: aqui em { $paired } de { $pairs ->
         [one] { $pairs } par
@@ -1744,7 +1791,7 @@ comparison-note-p = p é a probabilidade de uma diferença tão grande se não h
         [one] { $pairs } par
        *[other] { $pairs } pares
     } pelo método de Holm. Uma diferença é chamada de real onde o p corrigido é menor que 0,05 e os dois foram ensaiados em vários dias.
-comparison-note-groups = Campanhas que não se distinguem não são necessariamente iguais: a primeira pode não se distinguir da segunda e a segunda da terceira, enquanto a primeira e a terceira diferem. Os grupos são os da representação compacta por letras (Piepho 2004, Journal of Computational and Graphical Statistics 13, 456–466, de memória): duas campanhas têm um em comum exatamente quando não se distinguem.
+comparison-note-groups = Campanhas que não se distinguem não são necessariamente iguais: a primeira pode não se distinguir da segunda e a segunda da terceira, enquanto a primeira e a terceira diferem. Os grupos são os da representação compacta por letras (Piepho 2004, Journal of Computational and Graphical Statistics 13, 456–466, de memória): das campanhas que podem ser comparadas entre si, diretamente ou por meio de outras, duas têm um em comum exatamente quando não se distinguem, não podem ser comparadas ou não foram ensaiadas em vários dias cada uma.
 comparison-note-causes = A origem de uma diferença é dada pelas diferenças de g e de u, cada uma com dispersão, dias e instrumentos. Uma causa é nomeada onde uma diferença é real e o p de g ou de u é menor que 0,05; estes p não são corrigidos para o número de pares.
 comparison-note-needed = Quantos dias a mais são necessários: para uma probabilidade de quatro em cinco de demonstrar uma diferença desse tamanho a 95 %, se os dias e a dispersão continuarem como foram observados.
 comparison-note-reports = Cada resultado tem o seu próprio relatório, com as suas leituras, condições e balanço de incerteza.
@@ -2385,10 +2432,13 @@ beside-pairs = { $count ->
        *[other] { $count } pares
     }
 # { $numbers }: "2, 5–7".
-beside-list-note = Cada ± é para 95 %. O que as campanhas têm em comum se anula na diferença, por isso dois números cujas faixas se sobrepõem ainda podem diferir. Os números dos quais não se comparam dois estão no arquivo de dados.
+beside-list-note = Cada ± é para 95 %, salvo onde está escrito “{ beside-one-day }”. O que as campanhas têm em comum se anula na diferença, por isso dois números cujas faixas se sobrepõem ainda podem diferir. Os números dos quais não se comparam dois estão no arquivo de dados.
 beside-first-only = De cada número mostram-se os primeiros { $shown }, de { $campaigns } campanhas no total; todos os pares estão no arquivo de dados.
 # A title where there is no rating.
 beside-title = Números de { $count } campanhas, comparados
+beside-title-none = Nenhum número destas { $count } campanhas pode ser comparado
+# { $name }: the campaign with which all others were to be compared.
+beside-title-none-of = Nenhum número de { $name } pode ser comparado com o de outra campanha
 beside-title-hotter = { $first } fica mais quente que { $second } a seco
 beside-title-not-told = Não se pode dizer qual fica mais quente a seco, { $first } ou { $second }
 beside-in-all = { $apart } de { $compared } diferenças de números se distinguem.
@@ -2420,7 +2470,7 @@ figure-unlike-load = outra carga
 figure-unlike-span = outra faixa de temperaturas da água
 figure-unlike-vessel-heat = o calor dos recipientes só conta em uma
 figure-unlike-no-budget = o seu ± não é dado fonte por fonte
-beside-note = Cada ± é para 95 %. O que as duas campanhas têm em comum anula-se na diferença, por isso dois números cujas faixas se sobrepõem ainda podem diferir.
+beside-note = Cada ± é para 95 %, salvo onde está escrito “{ beside-one-day }”. O que as duas campanhas têm em comum anula-se na diferença, por isso dois números cujas faixas se sobrepõem ainda podem diferir.
 # First sentences of the report, for two cookers without a rating. { $difference } and
 # { $interval } in K m²/W; { $share }: the difference as a part of the figure of the first, %.
 beside-hotter = O recipiente seco de { $second } aquece mais por W/m² que o de { $first }: { $difference } K m²/W a mais ({ $interval }), { $share } %: distinguem-se.

@@ -1360,9 +1360,10 @@ figure-estimated = umekadiriwa
 
 # The comparison of several campaigns, in the order of its pages.
 #
-# Campaigns are called by letters, A, B, C …, with the cooker's name in brackets behind it
-# where they are few: { $first } and { $second } are "A (Box one)" or "A". The difference is
-# that of the second from the first.
+# { $first } and { $second } are campaigns by their titles, as the testers wrote them, such as
+# "Box one, lid open"; where two have one title, with the folder's name in brackets behind it.
+# Where there are many, campaigns are called by numbers (calls-numbers). The difference is that of
+# the second from the first.
 
 ## Comparison: every page
 
@@ -1448,21 +1449,29 @@ verdict-title-beaten-by-one = { $name } ina tathmini ya juu kabisa, { $power }, 
 verdict-title-beaten = { $name } ina tathmini ya juu kabisa, { $power }, lakini chini ya mnururisho sawa nyingine { $others } hutoa zaidi
 # Counts of those held against the baseline { $name }.
 verdict-title-baseline = Dhidi ya { $name } ({ $power }): zaidi { $more }, pungufu { $less }, zisizotofautishwa { $alike }
+verdict-baseline-unrated = { $name }, iliyo msingi, haina tathmini iliyo halali, kwa hiyo hakuna tathmini zinazolinganishwa.
 # Beside a large number, which is { $minuend } less { $subtrahend }.
 verdict-lead = { $minuend } kutoa { $subtrahend }, Ps(50), pamoja na masafa yake ya 95 %
+verdict-lead-one-day = { $minuend } kutoa { $subtrahend }, Ps(50), pamoja na masafa yake; hazikujaribiwa kwa siku kadhaa kila moja, kwa hiyo si masafa ya 95 %
 verdict-lead-common = { $minuend } kutoa { $subtrahend }, nguvu kwa 700 W/m² na 50 K kwa mizania za joto, pamoja na masafa yake ya 95 %
+verdict-lead-common-one-day = { $minuend } kutoa { $subtrahend }, nguvu kwa 700 W/m² na 50 K kwa mizania za joto, pamoja na masafa yake; hazikujaribiwa kwa siku kadhaa kila moja, kwa hiyo si masafa ya 95 %
 # { $pairs }: at least two.
-verdict-in-all = Jozi { $shown } kati ya { $pairs } hutofautiana zaidi ya bahati inavyoeleza.
+verdict-in-all = Jozi ambazo tofauti imeonyeshwa: { $shown } kati ya { $pairs }.
 verdict-untold-pairs = { $pairs ->
         [one] Jozi moja haiwezi
        *[other] Jozi { $pairs } haziwezi
-    } kulinganishwa: mnururisho ulitofautiana, na ulipimwa katika bapa jingine, au mojawapo haina mizania ya joto.
+    } kulinganishwa: wastani wa mnururisho ulitofautiana, na si zote mbili zenye mizania ya joto.
+verdict-untold-pairs-planes = { $pairs ->
+        [one] Jozi moja haiwezi
+       *[other] Jozi { $pairs } haziwezi
+    } kulinganishwa: mnururisho wa moja uko katika bapa jingine kuliko wa nyingine.
 
 ## Comparison: the ranking
 #
 # Above its plot; then the headers of its columns, which have little room.
 
 ranking-axis = Ps(50), W, pamoja na masafa yake ya 95 %
+ranking-axis-one-day = Ps(50), W, pamoja na masafa yake
 page-ranking-campaign = kampeni
 # Over letters of groups, of which two campaigns that cannot be told apart have one in common.
 page-ranking-groups = zisizotofautishwa
@@ -1485,23 +1494,41 @@ ranking-from-first = pungufu ya Na. 1, W
 ranking-from-baseline = tofauti na msingi, W
 # Below the ranking.
 ranking-note-brackets = Pau huunganisha kampeni zisizoweza kutofautishwa (95 % kwa jozi zote { $pairs } kwa pamoja, Holm); mbili zisizoshiriki pau yoyote hutofautiana.
+ranking-note-brackets-dash = Pau huunganisha kampeni zisizoweza kutofautishwa (95 % kwa jozi zote { $pairs } kwa pamoja, Holm); mbili zisizoshiriki pau yoyote hutofautiana, isipokuwa moja ina kistari.
+# The same where letters stand in place of bars: on a web page and a terminal.
+ranking-note-letters = Kampeni zenye herufi ya pamoja haziwezi kutofautishwa (95 % kwa jozi zote { $pairs } kwa pamoja, Holm); mbili zisizoshiriki herufi yoyote hutofautiana.
+ranking-note-letters-dash = Kampeni zenye herufi ya pamoja haziwezi kutofautishwa (95 % kwa jozi zote { $pairs } kwa pamoja, Holm); mbili zisizoshiriki herufi yoyote hutofautiana, isipokuwa moja ina kistari.
 ranking-note-all-apart = Zote zinaweza kutofautishwa (95 % kwa jozi zote { $pairs } kwa pamoja, Holm).
+# Where some have a dash in place of letters.
+ranking-note-rest-apart = Zote zisizo na kistari zinaweza kutofautishwa (95 % kwa jozi zote { $pairs } kwa pamoja, Holm).
 # Below the ranking, a list says of each rank from which others it cannot be told apart.
 ranking-note-alike = Kampeni ambazo kila moja haiwezi kutofautishwa nazo zimeorodheshwa hapa chini (95 % kwa jozi zote { $pairs } kwa pamoja, Holm).
+# The same where numbers stand in the ranking itself.
+ranking-note-alike-beside = “{ page-ranking-groups }”: namba za kampeni ambazo kila moja haiwezi kutofautishwa nazo (95 % kwa jozi zote { $pairs } kwa pamoja, Holm).
+# These two follow one of the above.
+ranking-note-undecided = Mbili zisizoweza kulinganishwa huhesabiwa kuwa hazitofautishwi.
+ranking-note-one-day = Mbili ambazo hazikujaribiwa kwa siku kadhaa kila moja huhesabiwa kuwa hazitofautishwi, hata zikitofautiana kiasi gani.
 ranking-note-not-held = Kistari mahali pa pau: haiwezi kulinganishwa na nyingine yoyote, au na zile tu zenye kistari.
+ranking-note-not-held-letters = Kistari mahali pa herufi: haiwezi kulinganishwa na nyingine yoyote, au na zile tu zenye kistari.
 ranking-note-differences = Tofauti pamoja na masafa yake ya 95 %. Herufi nzito: imeonyeshwa, 95 % kwa jozi zote { $pairs } kwa pamoja (Holm). Kijivu: haijaonyeshwa.
+ranking-note-differences-one-day = Tofauti pamoja na masafa yake, ya 95 % isipokuwa yenye †. Herufi nzito: imeonyeshwa, 95 % kwa jozi zote { $pairs } kwa pamoja (Holm). Kijivu: haijaonyeshwa.
+# On a terminal, which has no bold type.
+terminal-note-differences = Tofauti pamoja na masafa yake ya 95 %. Alama ya kuuliza mbele yake: haijaonyeshwa, 95 % kwa jozi zote { $pairs } kwa pamoja (Holm).
+terminal-note-differences-one-day = Tofauti pamoja na masafa yake, ya 95 % isipokuwa yenye †. Alama ya kuuliza mbele yake: haijaonyeshwa, 95 % kwa jozi zote { $pairs } kwa pamoja (Holm).
 ranking-note-common = *: wastani wa mnururisho ulitofautiana, kwa hiyo tofauti ni ya nguvu kwa 700 W/m² na 50 K kwa mizania za joto.
 ranking-note-data = Kila jozi imo katika faili ya data.
 page-ranking-continued = inaendelea
 # Read out where a campaign has no bar.
-page-ranking-alone = tofauti na zote
+page-ranking-alone = tofauti na zote zinazoweza kulinganishwa nayo
 # Read out to those who do not see the plot.
 ranking-alt = { $power } W, masafa ya 95 % { $range } W
+ranking-alt-one-day = { $power } W, masafa ya siku moja { $range } W
 # What the marks of the plot mean.
 ranking-key-filled = Iliyojazwa: inakidhi.
 ranking-key-open = Wazi: elekezi tu.
 ranking-key-struck = Iliyokatwa kwa mstari: haiwezekani kifizikia, haina nafasi.
 ranking-key-arrow = Mshale: masafa yanaendelea nje ya mhimili.
+ranking-key-one-day = Masafa ni ya 95 %, isipokuwa palipoandikwa “{ status-one-day }”.
 # { $names }: campaigns, with ";" between them.
 ranking-left-out = Hakuna tathmini: { $names }.
 # { $level }: one of those that begin with ratings-; { $reasons }: some of the next, in two or
@@ -1536,6 +1563,8 @@ comparison-span = { $from } hadi { $to }
 # Before what is said of the difference at common conditions, or verdict-untold.
 # { $first_sun }, { $second_sun }: mean irradiance.
 verdict-suns = Tathmini za { $second } na { $first } hutofautiana kwa { $difference } W ({ $interval } W), lakini { $second } ilijaribiwa chini ya { $second_sun } W/m² na { $first } chini ya { $first_sun } W/m², na tathmini hukuza upotevu wa joto pamoja na jua: peke yake haitofautishi majiko.
+# In place of all that follows up to verdict-untold, where the plane of irradiance differs.
+verdict-planes = Tathmini za { $second } na { $first } hutofautiana kwa { $difference } W ({ $interval } W), lakini mnururisho wa moja uko katika bapa jingine kuliko wa nyingine, kwa hiyo haiwezi kusemwa kama majiko yanatofautiana.
 # The sentence that follows is of that.
 verdict-common = Yanayofuata ni ya nguvu kwa 700 W/m² na 50 K, kwa mizania za joto.
 verdict-untold = Bila mizania ya joto ya zote mbili haiwezi kusemwa kama majiko yanatofautiana.
@@ -1575,6 +1604,7 @@ needed-no-number = Siku zaidi pekee zisingeweza kuonyesha tofauti ya { $sought }
 # By the heat balances: gain is what is taken in of sunlight, loss what is lost to the air.
 
 cause-untold = Bila mizania ya joto ya zote mbili haiwezi kusemwa tofauti inatoka wapi.
+cause-untold-planes = Haiwezi kusemwa tofauti inatoka wapi, kwa kuwa mapato ya mnururisho katika mabapa tofauti hayawezi kulinganishwa.
 # The next six are followed by cause-numbers.
 cause-no-difference = Kwa kuwa hakuna tofauti iliyoonyeshwa, hakuna sababu yake inayotajwa.
 cause-not-shown = Haijaonyeshwa tofauti inatoka wapi.
@@ -1597,26 +1627,34 @@ matrix-title = Tofauti: safumlalo kutoa safuwima, W
 matrix-alt = { $value } W, { $interval } W, { $verdict }
 matrix-untold = haiwezi kusemwa
 matrix-note = Ps(50), pamoja na masafa ya 95 %. Herufi nzito: tofauti imeonyeshwa (jozi zote { $pairs } kwa pamoja, Holm). Kijivu: haijaonyeshwa.
+matrix-note-one-day = Ps(50), pamoja na masafa, ya 95 % isipokuwa yenye †. Herufi nzito: tofauti imeonyeshwa (jozi zote { $pairs } kwa pamoja, Holm). Kijivu: haijaonyeshwa.
+# † stands before it.
+matrix-note-of-one-day = Hazikujaribiwa kwa siku kadhaa kila moja: masafa si ya 95 %, na hakuna tofauti iliyoonyeshwa.
 # A star stands before it.
 matrix-note-common = Wastani wa mnururisho hutofautiana kwa zaidi ya { $percent } %: tofauti ni ya nguvu kwa 700 W/m² na 50 K kwa mizania za joto.
-matrix-note-untold = –: haiwezi kusemwa: mnururisho ulitofautiana, na ulipimwa katika bapa jingine, au mojawapo haina mizania ya joto.
+matrix-note-untold = –: haiwezi kusemwa: wastani wa mnururisho ulitofautiana, na si zote mbili zenye mizania ya joto.
+matrix-note-untold-planes = –: haiwezi kusemwa: mnururisho wa moja uko katika bapa jingine kuliko wa nyingine.
+matrix-note-untold-either = –: haiwezi kusemwa: mnururisho wa moja uko katika bapa jingine kuliko wa nyingine, au wastani wake ulitofautiana na si zote mbili zenye mizania ya joto.
 matrix-note-cause = Pato, upotevu: tofauti inatoka wapi, kadiri mizania za joto zinavyoonyesha: mwanga wa jua uliopokewa, joto lililopotea.
 
 ## Comparison: lines and heating times
 
 section-lines = Nguvu dhidi ya tofauti ya halijoto
 lines-caption = Nguvu sanifu ya kupikia Ps kwa W dhidi ya halijoto ya maji juu ya hewa kwa K. Kwa nyeusi: kampeni iliyotajwa juu ya paneli, vipindi vyake vilivyotumika, mstari wake katika tofauti zilizoonekana pamoja na ukanda wa 95 % wa mtawanyiko, siku na vifaa, na tathmini yake kwa 50 K. Kijivu: nyingine. Makosa ambayo kampeni huyashiriki yamo katika kila ukanda lakini hufutana katika tofauti.
+lines-caption-one-day = Nguvu sanifu ya kupikia Ps kwa W dhidi ya halijoto ya maji juu ya hewa kwa K. Kwa nyeusi: kampeni iliyotajwa juu ya paneli, vipindi vyake vilivyotumika, mstari wake katika tofauti zilizoonekana pamoja na ukanda wa mtawanyiko, siku na vifaa (wa 95 %; wa siku moja, bila siku na si wa 95 %), na tathmini yake kwa 50 K. Kijivu: nyingine. Makosa ambayo kampeni huyashiriki yamo katika kila ukanda lakini hufutana katika tofauti.
 # Read out to those who do not see the panel.
 lines-alt = Mstari Ps = { $intercept } W { $slope } W/K · Td; kwa 50 K { $power } W, masafa ya 95 % { $range } W
+lines-alt-one-day = Mstari Ps = { $intercept } W { $slope } W/K · Td; kwa 50 K { $power } W, masafa ya siku moja { $range } W
 # { $shown }: those with most power.
 comparison-first-only = { $shown } za kwanza kati ya { $campaigns } zimeonyeshwa; zote zimo katika faili ya data.
 section-heating = Muda wa kupasha
 heating-title = Maji { $load } kutoka { $start } hadi { $target } kwa { $irradiance } W/m²
 heating-note = Kwa mizania ya joto ya kila kampeni kwa { $irradiance } W/m², katika hewa ya { $ambient } kwa zote, pamoja na masafa yake ya 95 %; joto la sufuria yenyewe halihesabiwi. Mshale: masafa huendelea nje ya mhimili, au huenda maji yasifike hapo.
+heating-note-one-day = Kwa mizania ya joto ya kila kampeni kwa { $irradiance } W/m², katika hewa ya { $ambient } kwa zote, pamoja na masafa yake (ya 95 %, isipokuwa ya siku moja); joto la sufuria yenyewe halihesabiwi. Mshale: masafa huendelea nje ya mhimili, au huenda maji yasifike hapo.
 
 ## Comparison: what a reader must know first
 
-# "The first" is the campaign named first, A.
+# "The first" is the campaign that was named first.
 departure-procedure = utaratibu { $here } ambapo ya kwanza ina { $there }
 # { $limit }: a key of the campaign file. { $here }, { $there }: numbers, or departure-none.
 departure-limit = { $limit } { $here } ambapo ya kwanza ina { $there }
@@ -1634,13 +1672,13 @@ departure-none = hakuna
 # calls-numbers.
 page-caveats = Kabla ya kuyategemea
 caveat-not-valid = Si halali
-caveat-not-valid-text = { $campaigns }: maji yalipata joto zaidi ya mwanga wa jua ulioangukia jiko. Kagua eneo la kupokea mwanga, mzigo na vizio. Hakuna nafasi, na hakuna tofauti inayotajwa.
+caveat-not-valid-text = { $campaigns }: maji yalipata joto zaidi ya mwanga wa jua ulioangukia jiko. Kagua eneo la kupokea mwanga, mzigo na vizio. Hakuna nafasi, na hakuna tofauti ya tathmini inayotajwa.
 caveat-no-rating = Hakuna tathmini
-caveat-no-rating-text = { $campaigns }: ni namba nyingine tu zinazolinganishwa.
+caveat-no-rating-text = { $campaigns }: ni namba nyingine tu zinazoweza kulinganishwa.
 caveat-indicative = Elekezi tu
 caveat-indicative-text = { $campaigns }. Tofauti inayotokana na kampeni kama hiyo si bora kuliko tathmini yake.
 caveat-few-days = Siku chache
-caveat-few-days-text = { $campaigns }: ilijaribiwa kwa siku moja au mbili, kwa hiyo ni vigumu kujua siku hutofautiana kiasi gani.
+caveat-few-days-text = { $campaigns }: vipindi vilivyotumika vya siku moja au mbili, kwa hiyo ni vigumu kujua siku hutofautiana kiasi gani.
 caveat-limits = Vikomo
 # { $first }: calls-name of the campaign that was named first. caveat-limits-one of the others
 # follow.
@@ -1650,7 +1688,9 @@ caveat-limits-text = Hazikutathminiwa kwa vikomo sawa na { $first }, na zinaling
 caveat-limits-one = { $campaigns }: { $departures }.
 caveat-irradiance = Mnururisho
 # { $ways }: some of caveat-irradiance-one, or one caveat-irradiance-all, with ";" between them.
-caveat-irradiance-text = Haukupimwa kwa njia moja, jambo ambalo hakuna utovu wa uhakika hapa unaolihusisha: { $ways }.
+caveat-irradiance-text = Haukupimwa kwa njia moja: { $ways }.
+# Follows it.
+caveat-irradiance-uncovered = Hakuna utovu wa uhakika hapa unaohusisha kwamba kihisi kililala bapa au kwamba bapa lake halikutajwa.
 caveat-irradiance-same = Wa kampeni zote: { $ways }.
 # { $way }: one of the next four.
 # As in English
@@ -1670,9 +1710,11 @@ caveat-testers = Wapimaji
 # As in English
 caveat-testers-text = { $testers }.
 caveat-sensors = Vihisi
-caveat-sensors-none = Hakuna kampeni mbili zinazotaja kihisi kilekile cha mnururisho kwa id yake: hakuna kosa lolote la vihisi linalofutana katika tofauti.
+caveat-sensors-none = Hakuna kampeni mbili zinazotaja kihisi kilekile cha mnururisho kwa id yake: hakuna kosa lolote la vihisi vya mnururisho linalofutana katika tofauti.
 # { $groups }: some of calls-numbers, with ";" between them.
-caveat-sensors-text = Kihisi kilekile cha mnururisho, kwa id yake: { $groups }. Katika tofauti nyingine zote hakuna kosa lolote la vihisi linalofutana.
+caveat-sensors-text = Kihisi kilekile cha mnururisho, kwa id yake: { $groups }. Katika tofauti nyingine zote hakuna kosa lolote la vihisi vya mnururisho linalofutana.
+# Follows either of the two, where irradiance was estimated.
+caveat-sensors-one-sky = Kosa la makadirio yaliyofanywa kwa njia ileile, mahali pamoja katika siku zilezile, hufutana hata hivyo.
 
 ## Comparison: the figure
 
@@ -1709,6 +1751,7 @@ difference-method = mtawanyiko na siku
 # A difference with its 95 % interval, in watts.
 # As in English
 difference-with-interval = { $difference } (95 %: { $interval })
+difference-with-interval-one-day = { $difference } (siku moja: { $interval })
 # Whether the difference is real.
 difference-apart = kila moja kwa siku zake
 difference-paired = zimeoanishwa kwa siku, { $days ->
@@ -1719,6 +1762,8 @@ difference-real = halisi
 difference-not-shown = haijaonyeshwa
 # In place of real and not shown, where irradiance differed.
 difference-scaled = jua hutofautiana
+# The same where the plane of irradiance differed.
+difference-planes = mabapa hutofautiana
 # As in English
 difference-of-ratings = Ps(50)
 difference-of-common = nguvu kwa 700 W/m², 50 K
@@ -1733,6 +1778,7 @@ page-comparison-apart = kama hakuna kinachoshirikiwa
 pair-budget-scatter = mtawanyiko na siku
 pair-budget-combined = uliojumuishwa
 pair-budget-expanded = uliopanuliwa, 95 %, k = { $factor }
+pair-budget-expanded-one-day = uliopanuliwa, wa siku moja na si wa 95 %, k = { $factor }
 
 ## Comparison: the campaigns
 
@@ -1773,6 +1819,7 @@ page-comparison-made-with = Imetengenezwa kwa
 comparison-practice = ASAE S580.1 kwa kila tathmini; JCGM 100:2008 kwa tofauti
 comparison-note-ratings = Kila tathmini ni ile ya kiwango: Ps(50), inayosomwa kwenye mstari kwa Td = 50 K. Hubadilisha nguvu kwa uwiano hadi 700 W/m², upotevu wa joto pia. Pale ambapo wastani wa mnururisho wa majaribio yote mawili unafanana, tofauti inayoitwa halisi au isiyoonyeshwa ni ile ya tathmini.
 comparison-note-suns = Pale ambapo wastani wa mnururisho hutofautiana kwa zaidi ya { $percent } %, ni tofauti ya nguvu kwa 700 W/m² na 50 K kwa mizania za joto. Mizania ya joto ni P = g·G − u·Td, inayolinganishwa na kila kipindi chenye vipimo vizuri. Huchukua kuwa pato g na upotevu u ni yaleyale chini ya jua zote mbili; hakuna upepo unaosahihishwa.
+comparison-note-planes = Pale ambapo mnururisho wa moja uko katika bapa jingine kuliko wa nyingine, hakuna tofauti inayoitwa halisi au isiyoonyeshwa: si tathmini wala mapato kwa kila W/m² yaliyo ya aina moja hapo.
 comparison-note-uncertainty = Utovu wa uhakika wa tofauti una mtawanyiko na siku za kampeni zote mbili, kila moja kwa kuacha siku moja kwa wakati, na kile ambacho vifaa vyake havishiriki. Vifaa ni kimoja na kilekile pale ambapo faili za kampeni zinatoa id moja; visivyo na id huhesabiwa kuwa tofauti, jambo ambalo hukuza utovu wa uhakika. Kosa la makadirio ya mnururisho ni kosa moja pale ambapo yote mawili yalikadiriwa kwa njia ileile, mahali pamoja katika siku zilezile. Joto mahususi ni la pamoja kwa zote.
 comparison-note-paired = Pale ambapo zote mbili zilijaribiwa katika siku zilezile mahali pamoja, siku tatu au zaidi, kila siku huachwa nje katika zote mbili kwa pamoja, ili kile ambacho siku huzifanyia zote mbili kifutane: hapa katika { $paired } kati ya { $pairs ->
         [one] jozi { $pairs }
@@ -1782,7 +1829,7 @@ comparison-note-p = p ni uwezekano wa tofauti kubwa hivi ikiwa hakuna tofauti (S
         [one] jozi { $pairs }
        *[other] jozi { $pairs }
     } kwa mbinu ya Holm. Tofauti huitwa halisi pale ambapo p iliyosahihishwa iko chini ya 0.05 na zote mbili zilijaribiwa kwa siku kadhaa.
-comparison-note-groups = Kampeni zisizoweza kutofautishwa si lazima zifanane: ya kwanza inaweza kuwa hivyo na ya pili, na ya pili na ya tatu, ilhali ya kwanza na ya tatu hutofautiana. Makundi ni yale ya onyesho fupi la herufi, compact letter display (Piepho 2004, Journal of Computational and Graphical Statistics 13, 456–466, kwa kumbukumbu ya kichwani): kampeni mbili zina kundi la pamoja ikiwa, na tu ikiwa, haziwezi kutofautishwa.
+comparison-note-groups = Kampeni zisizoweza kutofautishwa si lazima zifanane: ya kwanza inaweza kuwa hivyo na ya pili, na ya pili na ya tatu, ilhali ya kwanza na ya tatu hutofautiana. Makundi ni yale ya onyesho fupi la herufi, compact letter display (Piepho 2004, Journal of Computational and Graphical Statistics 13, 456–466, kwa kumbukumbu ya kichwani): kati ya kampeni zinazoweza kulinganishwa, moja kwa moja au kupitia nyingine, mbili zina kundi la pamoja ikiwa, na tu ikiwa, haziwezi kutofautishwa, haziwezi kulinganishwa, au hazikujaribiwa kwa siku kadhaa kila moja.
 comparison-note-causes = Tofauti inatoka wapi huelezwa na tofauti za g na u, kila moja pamoja na mtawanyiko, siku na vifaa. Sababu hutajwa pale ambapo tofauti ni halisi na p ya g au ya u iko chini ya 0.05; p hizi hazikusahihishwa kwa idadi ya jozi.
 comparison-note-needed = Ni siku ngapi zaidi zinahitajika: kwa uwezekano wa nne kati ya tano kuonyesha tofauti ya ukubwa huo kwa 95 %, ikiwa siku na mtawanyiko zitabaki kama zilivyoonekana.
 comparison-note-reports = Kila tathmini ina ripoti yake, yenye vipimo, masharti na bajeti yake.
@@ -2424,10 +2471,13 @@ beside-pairs = { $count ->
        *[other] jozi { $count }
     }
 # { $numbers }: "2, 5–7".
-beside-list-note = Kila ± ni kwa 95 %. Kile ambacho kampeni hushiriki hufutana katika tofauti, kwa hiyo namba mbili ambazo masafa yake hufunikana kwa sehemu bado zinaweza kutofautiana. Namba ambazo hakuna mbili zilizolinganishwa zimo katika faili ya data.
+beside-list-note = Kila ± ni kwa 95 %, isipokuwa palipoandikwa “{ beside-one-day }”. Kile ambacho kampeni hushiriki hufutana katika tofauti, kwa hiyo namba mbili ambazo masafa yake hufunikana kwa sehemu bado zinaweza kutofautiana. Namba ambazo hakuna mbili zilizolinganishwa zimo katika faili ya data.
 beside-first-only = Za kila namba { $shown } za kwanza zimeonyeshwa, kati ya kampeni { $campaigns } kwa jumla; kila jozi imo katika faili ya data.
 # A title where there is no rating.
 beside-title = Namba za kampeni { $count } zilizolinganishwa
+beside-title-none = Hakuna namba za kampeni hizi { $count } zinazoweza kulinganishwa
+# { $name }: the campaign with which all others were to be compared.
+beside-title-none-of = Hakuna namba ya { $name } inayoweza kulinganishwa na ya kampeni nyingine
 beside-title-hotter = { $first } hupata joto zaidi ya { $second } chombo kikiwa kikavu
 beside-title-not-told = Haiwezi kusemwa ipi hupata joto zaidi chombo kikiwa kikavu, { $first } au { $second }
 beside-in-all = Tofauti { $apart } za namba kati ya { $compared } zimetofautishwa.
@@ -2459,7 +2509,7 @@ figure-unlike-load = mzigo mwingine
 figure-unlike-span = masafa mengine ya halijoto ya maji
 figure-unlike-vessel-heat = joto la vyombo huhesabiwa katika moja tu
 figure-unlike-no-budget = ± yake haikutajwa chanzo kwa chanzo
-beside-note = Kila ± ni kwa 95 %. Kile ambacho zote mbili zinashiriki hufutana katika tofauti, kwa hiyo namba mbili ambazo masafa yake hufunikana kwa sehemu bado zinaweza kutofautiana.
+beside-note = Kila ± ni kwa 95 %, isipokuwa palipoandikwa “{ beside-one-day }”. Kile ambacho zote mbili zinashiriki hufutana katika tofauti, kwa hiyo namba mbili ambazo masafa yake hufunikana kwa sehemu bado zinaweza kutofautiana.
 # First sentences of the report, for two cookers without a rating. { $difference } and
 # { $interval } in K m²/W; { $share }: the difference as a part of the figure of the first, %.
 beside-hotter = Chombo kikavu cha { $second } hupata joto zaidi kwa kila W/m² kuliko kile cha { $first }: { $difference } K m²/W zaidi ({ $interval }), { $share } %: zimetofautishwa.

@@ -154,6 +154,7 @@ mod procedure {
 }
 
 mod comparison {
+    mod claims;
     mod invented;
     mod pairs;
     mod schema;

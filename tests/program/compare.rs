@@ -290,3 +290,48 @@ fn a_sixteenth_of_a_degree_is_seen_as_the_step_of_the_thermometer() {
     let ratio = explained_w(0.0625) / explained_w(1.0);
     assert!((ratio - 0.0625).abs() < 0.001, "{ratio}");
 }
+
+/// Leaves the first day of three of a campaign.
+fn leave_first_day(bench: &Bench, name: &str) {
+    let file = format!("{name}/campaign.toml");
+    let text = bench.read(&file);
+    let second = text.find("[[run]]\nlog = \"day-2.csv\"").unwrap();
+    bench.write(&file, &text[..second]);
+}
+
+#[test]
+fn a_terminal_marks_a_single_day_and_what_is_not_shown() {
+    let bench = two();
+    add_stronger(&bench, "gidgee", 1.6);
+    leave_first_day(&bench, "wattle");
+    let all = ["compare", "mallee", "wattle", "gidgee"];
+    let html = ["--format", "html"];
+    let ended = bench.run(&[&all[..], &html].concat()).exits(0);
+    ended.prints(&[
+        "one day only: ± is no 95 %",
+        "Campaigns with a letter in common cannot be told apart",
+        "count as not told apart, however much they differ.",
+    ]);
+    let page = bench.read("reports/comparison.html");
+    assert!(page.contains("Campaigns with a letter in common"));
+    assert!(!page.contains("A bar joins"));
+    let against = [&all[..], &html, &["--baseline", "mallee"]].concat();
+    let ended = bench.run(&against).exits(0);
+    ended.prints(&["? +", "† (", "A question mark before one: not shown"]);
+    let page = bench.read("reports/comparison.html");
+    assert!(page.contains("Grey: not shown") && page.contains("<span class=\"grey\">+"));
+    let ended = bench.run(&against).exits(0);
+    for absent in ["Bold", "Grey", "A bar joins"] {
+        assert!(!ended.out.contains(absent), "{}", ended.out);
+    }
+}
+
+#[test]
+fn a_sensor_that_lay_flat_is_no_lack_of_a_heat_balance() {
+    let bench = two();
+    let flat = "plane = \"horizontal\"";
+    bench.replace("wattle/campaign.toml", "plane = \"normal\"", flat);
+    let ended = bench.run(&["compare", "mallee", "wattle"]).exits(0);
+    assert!(!ended.out.contains("heat balance of both"), "{}", ended.out);
+    ended.prints(&["but irradiance is in another plane for one than for the other"]);
+}

@@ -43,6 +43,18 @@ pub struct Tested<'t> {
     pub logged_w_m2: Option<f64>,
 }
 
+/// Irradiance estimated from a clear sky.
+pub const CLEAR_SKY: Tested<'_> = Tested {
+    gain_m2: 0.5,
+    loss_w_per_k: 3.0,
+    irradiance_w_m2: 950.0,
+    first_day: 1,
+    longitude_deg: 0.0,
+    time_zone: "UTC",
+    instruments: "[instruments.irradiance]\nestimate = \"clear-sky\"\n",
+    logged_w_m2: Some(0.0),
+};
+
 impl Default for Tested<'_> {
     fn default() -> Self {
         Tested {
@@ -123,4 +135,30 @@ impl Tested<'_> {
         }
         text
     }
+}
+
+/// Four campaigns by their ranks. Of the first three, which differ, the first and the last cannot
+/// be compared: their suns are too far apart, and the first has no heat balance. Irradiance of the
+/// fourth is in another plane than that of the others.
+pub fn chain() -> [Assessment; 4] {
+    let under = |gain_m2: f64, irradiance_w_m2: f64, first_day: usize| Tested {
+        gain_m2,
+        irradiance_w_m2,
+        first_day,
+        ..Tested::default()
+    };
+    let mut first = under(0.8, 900.0, 1).assess();
+    first.water_balance = None;
+    first.heat_balance = None;
+    let flat = SHARED.replace("plane = \"normal\"", "plane = \"horizontal\"");
+    let flat = Tested {
+        instruments: &flat,
+        ..under(0.4, 900.0, 16)
+    };
+    [
+        first,
+        under(0.65, 914.0, 6).assess(),
+        under(0.5, 929.0, 11).assess(),
+        flat.assess(),
+    ]
 }

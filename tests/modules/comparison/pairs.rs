@@ -6,6 +6,7 @@ use simmerline::comparison::{Comparison, Difference, compare};
 use simmerline::language::Words;
 use simmerline::procedure::s580::rated::rate_line;
 
+use super::invented::chain;
 use crate::kit::rate::sample as rated;
 
 fn of(names: &[&str], baseline: Option<usize>) -> Comparison {
@@ -214,4 +215,20 @@ fn two_share_a_group_exactly_if_they_are_not_told_apart() {
     assert!(shown > 3, "{shown}");
     // Most pairs are not looked at with a baseline.
     assert_eq!(of(&names, Some(0)).groups, None);
+}
+
+#[test]
+fn an_undecided_pair_shares_a_group_and_what_is_not_held_has_none() {
+    let all = compare(chain().into(), None, true).unwrap();
+    assert_eq!(all.ranking.ranked, [0, 1, 2, 3]);
+    let is_decided = |one: usize, two: usize| {
+        let (pair, _) = all.between(one, two).unwrap();
+        let is_decided = pair.difference.decisive().is_some();
+        // All that are decided are told apart.
+        assert_eq!(pair.is_shown(), is_decided, "{one} {two}");
+        is_decided
+    };
+    assert!(is_decided(0, 1) && is_decided(1, 2) && !is_decided(0, 2));
+    assert!((0..3).all(|rank| !is_decided(rank, 3)));
+    assert_eq!(all.groups, Some(vec![vec![0, 2], vec![1]]));
 }

@@ -5,7 +5,7 @@ use simmerline::comparison::pair::Difference;
 use simmerline::comparison::weigh::Part;
 use simmerline::procedure::sources::Source;
 
-use super::invented::{SHARED, Tested};
+use super::invented::{CLEAR_SKY, SHARED, Tested};
 
 /// A weaker and a stronger cooker.
 fn two<'t>(test: Tested<'t>) -> [Tested<'t>; 2] {
@@ -43,17 +43,6 @@ fn holds(difference: &Difference, source: Source, fraction: f64, is_one: bool) {
         "{source:?}: {found_w} W, by hand {expected_w} W"
     );
 }
-
-const CLEAR_SKY: Tested<'_> = Tested {
-    gain_m2: 0.5,
-    loss_w_per_k: 3.0,
-    irradiance_w_m2: 950.0,
-    first_day: 1,
-    longitude_deg: 0.0,
-    time_zone: "UTC",
-    instruments: "[instruments.irradiance]\nestimate = \"clear-sky\"\n",
-    logged_w_m2: Some(0.0),
-};
 
 #[test]
 fn a_clear_sky_over_both_on_the_same_days_is_one_error() {

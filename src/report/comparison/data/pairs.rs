@@ -51,13 +51,13 @@ pub struct PairEntry {
     /// Days that would show it with a chance of four in five; null where no number would, or days
     /// cannot be told.
     more_days_each: Option<usize>,
-    /// Mean irradiance differs by so much that ratings do not tell cookers apart.
+    /// Mean irradiance differs by so much, or its plane, that ratings do not tell cookers apart.
     conditions_differ: Option<bool>,
     /// Null unless both have a heat balance, with irradiance in one plane.
     common_conditions: Option<CommonEntry>,
-    /// Difference of the heat balances' gain, m²; null without both.
+    /// Difference of the heat balances' gain, m²; null without both, and in different planes.
     gain_difference_m2: Option<FigureEntry>,
-    /// Difference of their loss, W/K; null without both.
+    /// Difference of their loss, W/K; null without both, and in different planes.
     loss_difference_w_per_k: Option<FigureEntry>,
     /// The figures beside the rating that both state; gain and loss where the two above are null.
     figures: Vec<BesideEntry>,

@@ -378,10 +378,22 @@ fn only_dry(comparison: &Comparison) -> Option<(&PairFigures, &FigurePair)> {
     Some((pair, dry))
 }
 
+/// How many differences of figures there are.
+fn compared(comparison: &Comparison) -> usize {
+    let all = comparison.figures.iter().flat_map(|pair| &pair.figures);
+    all.filter(|figure| figure.told.is_ok()).count()
+}
+
 /// What stands above a comparison without a rating: which dry vessel gets hotter, where that
 /// is told.
 pub fn title(comparison: &Comparison, calls: &Calls) -> Phrase {
     let count = comparison.campaigns.len();
+    if compared(comparison) == 0 {
+        return match comparison.baseline {
+            Some(base) => message!("beside-title-none-of", name = calls.name(base)).into(),
+            None => message!("beside-title-none", count = count).into(),
+        };
+    }
     let Some((pair, figure)) = only_dry(comparison) else {
         return message!("beside-title", count = count).into();
     };
@@ -405,9 +417,14 @@ pub fn title(comparison: &Comparison, calls: &Calls) -> Phrase {
 pub fn sentences(comparison: &Comparison, calls: &Calls) -> Vec<Phrase> {
     let [pair] = comparison.figures.as_slice() else {
         let all = comparison.figures.iter().flat_map(|pair| &pair.figures);
-        let apart = all.clone().filter(|figure| figure.is_told_apart()).count();
-        let compared = all.filter(|figure| figure.told.is_ok()).count();
-        return vec![message!("beside-in-all", apart = apart, compared = compared).into()];
+        let apart = all.filter(|figure| figure.is_told_apart()).count();
+        return match compared(comparison) {
+            // The title says it.
+            0 => Vec::new(),
+            compared => {
+                vec![message!("beside-in-all", apart = apart, compared = compared).into()]
+            }
+        };
     };
     let told = comparison.told(pair.first, pair.second);
     let of_pair = |said: Message| {

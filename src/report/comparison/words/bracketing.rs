@@ -4,17 +4,18 @@ use super::calls::spans;
 use super::ranking::{Difference, Extra};
 use super::spoken::spoken;
 use crate::comparison::Comparison;
+use crate::comparison::pair::Pair;
 use crate::language::{Message, Words};
 use crate::message;
 use crate::report::comparison::figures::strips::Bracket;
 use crate::report::comparison::names::group_letter;
-use crate::report::comparison::words::matrix::AT_COMMON;
+use crate::report::comparison::words::matrix::marks;
 
 /// Lanes of brackets beside a ranking, at most; of more, each row says in numbers from which
 /// others its campaign is not told apart.
 const MOST_LANES: usize = 6;
 /// Campaigns of which groups are made, at least.
-const FEWEST: usize = 3;
+pub const FEWEST: usize = 3;
 /// In place of the letters of a campaign that cannot be held against the others.
 pub const NOT_HELD: &str = "–";
 /// Campaigns up to which a matrix has the differences.
@@ -102,29 +103,32 @@ fn alike(comparison: &Comparison, count: usize, words: &Words) -> Vec<String> {
     (0..count).map(of).collect()
 }
 
-/// A column of differences, where no matrix has them: from the baseline, else what the first has
-/// more than each.
-fn differences(comparison: &Comparison, words: &Words) -> Option<(String, Vec<Difference>)> {
-    let ranked = &comparison.ranking.ranked;
-    let base = comparison
-        .baseline
-        .and_then(|base| comparison.ranking.rank(base));
-    let header: Message = match base {
-        Some(_) => message!("ranking-from-baseline"),
-        None if ranked.len() > WITH_MATRIX => message!("ranking-from-first"),
+/// Of each rank, the pair whose difference stands in its row, and the sign with which it does:
+/// from the baseline, else what the first has more than each, where no matrix has them. `None`
+/// without such a column.
+pub fn in_column(comparison: &Comparison) -> Option<Vec<Option<(&Pair, f64)>>> {
+    let count = comparison.ranking.ranked.len();
+    let base = match comparison.baseline {
+        Some(base) => Some(comparison.ranking.rank(base)?),
+        None if count > WITH_MATRIX => None,
         None => return None,
     };
-    let of = |rank: usize| {
-        let found = match base {
-            Some(base) => comparison.between(rank, base).filter(|_| rank != base),
-            None => comparison.between(0, rank).filter(|_| rank != 0),
-        };
+    let of = |rank: usize| match base {
+        Some(base) => comparison.between(rank, base).filter(|_| rank != base),
+        None => comparison.between(0, rank).filter(|_| rank != 0),
+    };
+    Some((0..count).map(of).collect())
+}
+
+/// A column of differences, with its header.
+fn differences(comparison: &Comparison, words: &Words) -> Option<(String, Vec<Difference>)> {
+    let header: Message = match comparison.baseline {
+        Some(_) => message!("ranking-from-baseline"),
+        None => message!("ranking-from-first"),
+    };
+    let of = |found: Option<(&Pair, f64)>| {
         let Some((pair, sign)) = found else {
             return Difference::default();
-        };
-        let mark = match pair.difference.conditions_differ {
-            true => AT_COMMON,
-            false => "",
         };
         let Some(weighed) = pair.difference.decisive() else {
             return Difference {
@@ -134,12 +138,13 @@ fn differences(comparison: &Comparison, words: &Words) -> Option<(String, Vec<Di
         };
         let (value, interval) = spoken(weighed, sign);
         Difference {
-            value: words.say(value) + mark,
+            value: words.say(value) + marks(pair),
             interval: words.say(interval),
             is_shown: pair.is_shown(),
         }
     };
-    Some((words.say(header), (0..ranked.len()).map(of).collect()))
+    let column = in_column(comparison)?;
+    Some((words.say(header), column.into_iter().map(of).collect()))
 }
 
 #[cfg(test)]

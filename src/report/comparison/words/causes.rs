@@ -17,7 +17,7 @@ pub enum Cause {
     Both,
     /// None of it explains the difference.
     NotShown,
-    /// Without a heat balance of both.
+    /// Without a heat balance of both, or in different planes.
     Untold,
 }
 
@@ -56,7 +56,10 @@ fn explain(pair: &Pair, causes: &Causes) -> [bool; 2] {
 /// What a pair's difference comes from, with the differences of gain and loss.
 pub fn cause(comparison: &Comparison, pair: &Pair, calls: &Calls) -> Phrase {
     let Some(causes) = &pair.difference.causes else {
-        return message!("cause-untold").into();
+        return match pair.difference.planes_differ {
+            true => message!("cause-untold-planes").into(),
+            false => message!("cause-untold").into(),
+        };
     };
     let told = comparison.told(pair.difference.first, pair.difference.second);
     let [first, second] = [told.subtrahend, told.minuend].map(|place| calls.name(place));

@@ -118,6 +118,9 @@ impl Caveats<'_> {
             return None;
         }
         let is_one = ways.len() == 1;
+        let is_uncovered = |way: &Way| matches!(way, Way::Flat | Way::NotStated);
+        let is_uncovered = !is_one && ways.iter().any(|(way, _)| is_uncovered(way));
+        let uncovered = is_uncovered.then(|| message!("caveat-irradiance-uncovered"));
         let of_way = |(way, places): (Way, Vec<usize>)| match is_one {
             true => message!("caveat-irradiance-all", way = way.describe()),
             false => message!(
@@ -131,7 +134,8 @@ impl Caveats<'_> {
             true => message!("caveat-irradiance-same", ways = clauses(ways)),
             false => message!("caveat-irradiance-text", ways = clauses(ways)),
         };
-        Some((message!("caveat-irradiance"), said.into()))
+        let said = joined([said].into_iter().chain(uncovered), " ");
+        Some((message!("caveat-irradiance"), said))
     }
 
     fn sites(&self) -> Caveat {
@@ -201,7 +205,13 @@ impl Caveats<'_> {
                 message!("caveat-sensors-text", groups = clauses(named))
             }
         };
-        Some((message!("caveat-sensors"), said.into()))
+        let mut pairs = self.comparison.pairs.iter();
+        let mut figures = self.comparison.figures.iter();
+        let has_one_sky = pairs.any(|pair| pair.difference.is_one_sky)
+            || figures.any(|figures| figures.is_one_sky);
+        let of_one_sky = has_one_sky.then(|| message!("caveat-sensors-one-sky"));
+        let said = joined([said].into_iter().chain(of_one_sky), " ");
+        Some((message!("caveat-sensors"), said))
     }
 }
 

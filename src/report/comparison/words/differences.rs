@@ -58,18 +58,24 @@ fn watts(number: impl Into<Phrase>) -> Phrase {
 fn figure_rows(pair: &Pair, weighed: &Weighed, sign: f64) -> Vec<(Message, Phrase)> {
     let (value, interval) = spoken(weighed, sign);
     let figure = figure_of(&pair.difference, weighed);
-    let said = message!(
-        "difference-with-interval",
-        difference = watts(value),
-        interval = watts(interval)
-    );
+    let said = match weighed.knows_days() {
+        true => message!("difference-with-interval"),
+        false => message!("difference-with-interval-one-day"),
+    };
+    let said = said
+        .with("difference", watts(value))
+        .with("interval", watts(interval));
+    let why_not = match pair.difference.planes_differ {
+        true => message!("difference-planes"),
+        false => message!("difference-scaled"),
+    };
     let is_decisive = pair
         .difference
         .decisive()
         .is_some_and(|one| std::ptr::eq(one, weighed));
     let said: Phrase = match is_decisive {
         true => said.into(),
-        false => joined([said, message!("difference-scaled")], "; "),
+        false => joined([said, why_not], "; "),
     };
     let mut rows = vec![(figure, said)];
     if is_decisive {
@@ -103,6 +109,9 @@ fn spoken_method(weighed: &Weighed) -> Message {
 /// The sentences on a pair that a builder reads first.
 pub fn pair_sentence(comparison: &Comparison, pair: &Pair, calls: &Calls) -> Phrase {
     let difference = &pair.difference;
+    if difference.planes_differ {
+        return of_planes(comparison, difference, calls).into();
+    }
     let about_suns = difference
         .conditions_differ
         .then(|| about_suns(comparison, difference, calls));
@@ -112,6 +121,19 @@ pub fn pair_sentence(comparison: &Comparison, pair: &Pair, calls: &Calls) -> Phr
     };
     let about_suns = about_suns.into_iter().flatten().map(Phrase::from);
     joined(about_suns.chain([of_pair]), " ")
+}
+
+/// What the ratings' difference is, where irradiance is in another plane: no more is told.
+fn of_planes(comparison: &Comparison, difference: &Difference, calls: &Calls) -> Message {
+    let told = comparison.told(difference.first, difference.second);
+    let (value, interval) = spoken(&difference.ratings, told.sign);
+    message!(
+        "verdict-planes",
+        second = calls.name(told.minuend),
+        first = calls.name(told.subtrahend),
+        difference = value,
+        interval = interval
+    )
 }
 
 /// What the ratings' difference is, where irradiance differed, and what is said instead.
@@ -248,8 +270,12 @@ fn budget(pair: &Pair, words: &Words) -> PairBudget {
         said(apart_w.sum::<f64>().sqrt()),
     ];
     let factor = fixed(weighed.coverage_factor, 2);
+    let of_expanded = match weighed.knows_days() {
+        true => message!("pair-budget-expanded"),
+        false => message!("pair-budget-expanded-one-day"),
+    };
     let expanded = [
-        words.say(message!("pair-budget-expanded", factor = factor)),
+        words.say(of_expanded.with("factor", factor)),
         said(weighed.expanded()),
         String::new(),
     ];

@@ -8,6 +8,7 @@ use crate::comparison::{Comparison, HEATED_KG};
 use crate::language::{Message, Phrase, Words, celsius, duration, fixed, kilograms, short};
 use crate::message;
 use crate::procedure::cooking::pots::{START_C, TimeRange};
+use crate::procedure::heat_balance::balance::HeatBalance;
 use crate::procedure::s580::limits::STANDARD_IRRADIANCE_W_M2;
 use crate::report::comparison::figures::strips::AXIS_PT;
 
@@ -64,6 +65,10 @@ pub fn heating(comparison: &Comparison, calls: &Calls, words: &Words) -> Option<
             place,
         })
         .collect();
+    let has_one_day = drawn(comparison).any(|(_, place)| {
+        let balance = comparison.campaigns[place].water_balance.as_ref();
+        balance.is_some_and(HeatBalance::is_of_one_day)
+    });
     (!rows.is_empty()).then(|| HeatingPart {
         title: words.say(heated(comparison)),
         axis: AXIS.to_owned(),
@@ -71,11 +76,14 @@ pub fn heating(comparison: &Comparison, calls: &Calls, words: &Words) -> Option<
         plot_pt: PLOT_PT,
         row_pt: ROW_PT,
         rows,
-        note: words.say(message!(
-            "heating-note",
-            irradiance = fixed(STANDARD_IRRADIANCE_W_M2, 0),
-            ambient = celsius(fixed(ambient_c, 1))
-        )),
+        note: words.say(
+            match has_one_day {
+                true => message!("heating-note-one-day"),
+                false => message!("heating-note"),
+            }
+            .with("irradiance", fixed(STANDARD_IRRADIANCE_W_M2, 0))
+            .with("ambient", celsius(fixed(ambient_c, 1))),
+        ),
         left_out: left_out(comparison, words),
     })
 }

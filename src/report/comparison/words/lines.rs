@@ -53,22 +53,38 @@ pub fn lines(comparison: &Comparison, calls: &Calls, words: &Words) -> Option<Pa
                 number: calls.number(place).to_string(),
                 name: calls.name(place).to_owned(),
                 file: format!("line-{}.svg", rank + 1),
-                alt: words.say(message!(
-                    "lines-alt",
-                    intercept = fixed(line.intercept, decimals_for(line.intercept_standard_error)),
-                    slope = fixed(line.slope, decimals_for(line.slope_standard_error).max(2)),
-                    power = fixed(uncertainty.budget.value, decimals),
-                    range = range(ends.lower, ends.upper, decimals)
-                )),
+                alt: words.say(
+                    match uncertainty.is_of_one_day() {
+                        true => message!("lines-alt-one-day"),
+                        false => message!("lines-alt"),
+                    }
+                    .with(
+                        "intercept",
+                        fixed(line.intercept, decimals_for(line.intercept_standard_error)),
+                    )
+                    .with(
+                        "slope",
+                        fixed(line.slope, decimals_for(line.slope_standard_error).max(2)),
+                    )
+                    .with("power", fixed(uncertainty.budget.value, decimals))
+                    .with("range", range(ends.lower, ends.upper, decimals)),
+                ),
             })
         })
         .collect();
     let columns = columns(panels.len());
+    let has_one_day = drawn(comparison).any(|(_, place)| {
+        let uncertainty = comparison.campaigns[place].s580.uncertainty();
+        uncertainty.is_some_and(|uncertainty| uncertainty.is_of_one_day())
+    });
     (!panels.is_empty()).then(|| PanelsPart {
         columns,
         panel_pt: panel_pt(columns),
         panels,
-        caption: words.say(message!("lines-caption")),
+        caption: words.say(match has_one_day {
+            true => message!("lines-caption-one-day"),
+            false => message!("lines-caption"),
+        }),
         left_out: left_out(comparison, words),
     })
 }

@@ -45,7 +45,8 @@ pub struct Cell {
     pub value: String,
     pub interval: String,
     pub is_shown: bool,
-    /// Set behind the value where it is of powers at common conditions; empty elsewhere.
+    /// Set behind the value where it is of powers at common conditions, or its interval is of
+    /// one day; empty elsewhere.
     pub mark: &'static str,
     /// Where it comes from; empty where that is not shown.
     pub cause: String,
@@ -54,7 +55,9 @@ pub struct Cell {
 }
 
 /// Behind a difference that is of powers at common conditions.
-pub const AT_COMMON: &str = "*";
+const AT_COMMON: &str = "*";
+/// Behind a difference of campaigns that were not tested on several days each.
+const OF_ONE_DAY: &str = "†";
 
 /// Puts the matrix into words; `None` for fewer or more campaigns than one is made of, and
 /// with a baseline.
@@ -91,10 +94,6 @@ pub fn matrix(comparison: &Comparison, calls: &Calls, words: &Words) -> Option<M
 
 /// What a pair comes to, with a sign.
 pub fn cell(pair: &Pair, sign: f64, words: &Words) -> Cell {
-    let mark = match pair.difference.conditions_differ {
-        true => AT_COMMON,
-        false => "",
-    };
     let Some(weighed) = pair.difference.decisive() else {
         return Cell {
             value: "–".to_owned(),
@@ -122,7 +121,7 @@ pub fn cell(pair: &Pair, sign: f64, words: &Words) -> Cell {
         value,
         interval,
         is_shown: pair.is_shown(),
-        mark,
+        mark: marks(pair),
     }
 }
 
@@ -136,19 +135,69 @@ fn cause_word(pair: &Pair) -> Option<Message> {
     }
 }
 
+/// What stands behind the difference of a pair.
+pub fn marks(pair: &Pair) -> &'static str {
+    match (pair.difference.conditions_differ, is_of_one_day(pair)) {
+        (false, false) => "",
+        (true, false) => AT_COMMON,
+        (false, true) => OF_ONE_DAY,
+        (true, true) => "*†",
+    }
+}
+
+/// Whether there is a difference, but not of several days each.
+pub fn is_of_one_day(pair: &Pair) -> bool {
+    pair.difference.decisive().is_some() && !pair.difference.knows_days()
+}
+
+/// Whether there is a difference, and it is of powers at common conditions.
+pub fn is_at_common(pair: &Pair) -> bool {
+    pair.difference.conditions_differ && pair.difference.decisive().is_some()
+}
+
+/// What the mark of a single day says.
+pub fn one_day_note() -> Phrase {
+    joined(
+        [
+            Phrase::from(OF_ONE_DAY),
+            message!("matrix-note-of-one-day").into(),
+        ],
+        " ",
+    )
+}
+
+/// Why some pairs have a dash; `None` where none has.
+pub fn untold_note(pairs: &[&Pair]) -> Option<Message> {
+    let is_untold = |pair: &&&Pair| pair.difference.decisive().is_none();
+    let untold = pairs.iter().filter(is_untold);
+    let of_planes = untold.clone().filter(|pair| pair.difference.planes_differ);
+    match (of_planes.count(), untold.count()) {
+        (_, 0) => None,
+        (0, _) => Some(message!("matrix-note-untold")),
+        (planes, all) if planes == all => Some(message!("matrix-note-untold-planes")),
+        _ => Some(message!("matrix-note-untold-either")),
+    }
+}
+
 /// How the matrix is read, as far as there is something to read.
 fn notes(pairs: &[Pair]) -> Vec<Phrase> {
-    let any = |is: &dyn Fn(&Pair) -> bool| pairs.iter().any(is);
-    let mut notes: Vec<Phrase> = vec![message!("matrix-note", pairs = pairs.len()).into()];
-    if any(&|pair| pair.difference.conditions_differ && pair.difference.decisive().is_some()) {
+    let has_one_day = pairs.iter().any(is_of_one_day);
+    let first = match has_one_day {
+        true => message!("matrix-note-one-day"),
+        false => message!("matrix-note"),
+    };
+    let mut notes: Vec<Phrase> = vec![first.with("pairs", pairs.len()).into()];
+    if has_one_day {
+        notes.push(one_day_note());
+    }
+    if pairs.iter().any(is_at_common) {
         let percent = fixed(ALIKE_IRRADIANCE * 100.0, 0);
         let said = message!("matrix-note-common", percent = percent);
         notes.push(joined([Phrase::from(AT_COMMON), said.into()], " "));
     }
-    if any(&|pair| pair.difference.decisive().is_none()) {
-        notes.push(message!("matrix-note-untold").into());
-    }
-    if any(&|pair| cause_word(pair).is_some()) {
+    let all: Vec<&Pair> = pairs.iter().collect();
+    notes.extend(untold_note(&all).map(Phrase::from));
+    if pairs.iter().any(|pair| cause_word(pair).is_some()) {
         notes.push(message!("matrix-note-cause").into());
     }
     notes

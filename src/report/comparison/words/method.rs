@@ -37,6 +37,11 @@ fn on_ratings(comparison: &Comparison) -> Vec<Phrase> {
     let mut notes: Vec<Phrase> = vec![
         message!("comparison-note-ratings").into(),
         message!("comparison-note-suns", percent = percent).into(),
+    ];
+    if pairs.iter().any(|pair| pair.difference.planes_differ) {
+        notes.push(message!("comparison-note-planes").into());
+    }
+    notes.extend([
         message!("comparison-note-uncertainty").into(),
         message!(
             "comparison-note-paired",
@@ -45,7 +50,7 @@ fn on_ratings(comparison: &Comparison) -> Vec<Phrase> {
         )
         .into(),
         message!("comparison-note-p", pairs = pairs.len()).into(),
-    ];
+    ]);
     if comparison.groups.is_some() && comparison.ranking.ranked.len() > 2 {
         notes.push(message!("comparison-note-groups").into());
     }

@@ -13,6 +13,7 @@ pub mod lines;
 pub mod matrix;
 mod method;
 pub mod ranking;
+pub mod ranking_notes;
 pub mod report;
 mod spoken;
 pub mod status;

@@ -2,6 +2,7 @@
 
 use serde::Serialize;
 
+use super::bracketing::NOT_HELD;
 use super::status::status;
 use crate::comparison::standing::{Ranking, Standing};
 use crate::language::{Message, Phrase, Words, fixed, joined, range};
@@ -20,8 +21,9 @@ pub const STATUS_SIZE_PT: f64 = 7.0;
 const LINE_STEP: f64 = 1.22;
 /// Room above and below what stands in a row, together, points.
 const ROW_ROOM_PT: f64 = 8.0;
-/// Width of names, points.
+/// Width of names, points, and of that what stays free on both sides.
 pub const NAME_PT: f64 = 126.0;
+const NAME_INSETS_PT: f64 = 5.0;
 /// Width of the plot where nothing takes from it, and at least, points.
 const PLOT_PT: f64 = 206.0;
 const LEAST_PLOT_PT: f64 = 60.0;
@@ -41,7 +43,7 @@ pub struct RankingPart {
     pub axis_height_pt: f64,
     pub name_pt: f64,
     pub plot_pt: f64,
-    /// Width of the brackets; zero without any.
+    /// Width of the brackets, or of dashes in their place; zero without any.
     pub brackets_pt: f64,
     /// Rows say from which others they are not told apart: by brackets, or by numbers, for which
     /// paper has a list of its own.
@@ -68,6 +70,9 @@ pub struct RankRow {
     pub level: &'static str,
     /// It is physically impossible, so that its number is struck.
     pub is_struck: bool,
+    /// What another day would do is not in its interval.
+    #[serde(skip)]
+    pub is_of_one_day: bool,
     /// Ps(50), W.
     pub power: String,
     /// `± 14`.
@@ -103,6 +108,18 @@ pub struct Extra {
     pub differences: Option<(String, Vec<Difference>)>,
 }
 
+impl Extra {
+    /// Whether there are brackets.
+    pub fn has_brackets(&self) -> bool {
+        self.lanes.first().is_some_and(|lanes| !lanes.is_empty())
+    }
+
+    /// Whether a dash says of any that it cannot be held against the others.
+    pub fn has_dashes(&self) -> bool {
+        self.letters.iter().any(|letters| letters == NOT_HELD)
+    }
+}
+
 /// A difference in a ranking.
 #[derive(Debug, Clone, Default, Serialize)]
 pub struct Difference {
@@ -120,7 +137,8 @@ pub fn ranking_part(
 ) -> RankingPart {
     let ranking = Ranking::of(standings);
     let lanes = extra.lanes.first().map_or(0, Vec::len);
-    let brackets_pt = lanes as f64 * LANE_PT;
+    let has_dashes = extra.has_dashes();
+    let brackets_pt = lanes.max(usize::from(has_dashes)) as f64 * LANE_PT;
     let columns = Columns::of(standings);
     let rows = listed(&ranking).map(|(rank, place)| {
         let of_rank = |of: &[String]| rank.and_then(|rank| of.get(rank).cloned());
@@ -142,7 +160,7 @@ pub fn ranking_part(
     });
     let differences = extra.differences.as_ref();
     let taken_pt = [
-        (lanes > 0, brackets_pt + GUTTER_PT),
+        (brackets_pt > 0.0, brackets_pt + GUTTER_PT),
         (differences.is_some(), DIFFERENCE_PT),
         (columns.has_cost, COST_PT),
     ];
@@ -150,12 +168,15 @@ pub fn ranking_part(
     let taken_pt: f64 = taken_pt.map(|(_, width_pt)| width_pt).sum();
     RankingPart {
         axis: "rank-axis.svg".to_owned(),
-        axis_name: words.say(message!("ranking-axis")),
+        axis_name: words.say(match has_one_day(standings, &ranking) {
+            true => message!("ranking-axis-one-day"),
+            false => message!("ranking-axis"),
+        }),
         axis_height_pt: AXIS_PT,
         name_pt: NAME_PT,
         plot_pt: (PLOT_PT - taken_pt).max(LEAST_PLOT_PT),
         brackets_pt,
-        has_groups: lanes > 0 || !extra.alike.is_empty(),
+        has_groups: lanes > 0 || has_dashes || !extra.alike.is_empty(),
         columns: columns.headers(words),
         differences: differences.map(|(header, _)| header.clone()),
         rows: rows.collect(),
@@ -187,7 +208,9 @@ fn row(
             words.say(joined(["±".into(), half_width], " ")),
         )
     });
-    let lines = |text: &str, width_pt: &dyn Fn(&str) -> f64| count_lines(text, NAME_PT, width_pt);
+    let lines = |text: &str, width_pt: &dyn Fn(&str) -> f64| {
+        count_lines(text, NAME_PT - NAME_INSETS_PT, width_pt)
+    };
     let name_lines = lines(name, &|word| strong_width_pt(word, NAME_SIZE_PT));
     let status_lines = lines(&status, &|word| width_pt(word, STATUS_SIZE_PT));
     let text_pt = name_lines as f64 * NAME_SIZE_PT + status_lines as f64 * STATUS_SIZE_PT;
@@ -196,6 +219,7 @@ fn row(
         name: name.to_owned(),
         level: standing.level.code(),
         is_struck: standing.level == Level::NotValid,
+        is_of_one_day: standing.power.is_some_and(|power| power.is_of_one_day),
         height_pt: ROW_ROOM_PT + LINE_STEP * text_pt,
         middle_pt: ROW_ROOM_PT / 2.0 + LINE_STEP * NAME_SIZE_PT / 2.0,
         strip: format!("rank-{}.svg", place + 1),
@@ -234,12 +258,19 @@ fn alt(standing: &Standing) -> Phrase {
     };
     let decimals = decimals_for(power.half_width_w);
     let ends = power.interval_w;
-    message!(
-        "ranking-alt",
-        power = fixed(power.value_w, decimals),
-        range = range(ends.lower, ends.upper, decimals)
-    )
+    match power.is_of_one_day {
+        true => message!("ranking-alt-one-day"),
+        false => message!("ranking-alt"),
+    }
+    .with("power", fixed(power.value_w, decimals))
+    .with("range", range(ends.lower, ends.upper, decimals))
     .into()
+}
+
+/// Whether an interval of the ranking is of one day.
+fn has_one_day(standings: &[Standing], ranking: &Ranking) -> bool {
+    let mut powers = listed(ranking).filter_map(|(_, place)| standings[place].power);
+    powers.any(|power| power.is_of_one_day)
 }
 
 fn key(standings: &[Standing], ranking: &Ranking) -> Phrase {
@@ -262,6 +293,7 @@ fn key(standings: &[Standing], ranking: &Ranking) -> Phrase {
         listed(ranking)
             .any(reaches_out)
             .then(|| message!("ranking-key-arrow")),
+        has_one_day(standings, ranking).then(|| message!("ranking-key-one-day")),
     ];
     joined(parts.into_iter().flatten(), " ")
 }

@@ -5,7 +5,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use serde::Serialize;
 
 use super::beside::{BesidePart, beside};
-use super::bracketing::{NOT_HELD, WITH_MATRIX, extra};
+use super::bracketing::extra;
 use super::calls::Calls;
 use super::campaigns::{CampaignPart, campaigns};
 use super::caveats::caveats;
@@ -16,6 +16,7 @@ use super::lines::{PanelsPart, lines};
 use super::matrix::{MatrixPart, matrix};
 use super::method::notes;
 use super::ranking::{Extra, RankingPart, ranking_part};
+use super::ranking_notes::{Medium, ranking_notes};
 use super::verdict::{Verdict, verdict};
 use crate::comparison::Comparison;
 use crate::language::{Message, Phrase, Words, joined, listed};
@@ -52,8 +53,10 @@ pub struct ComparisonReport {
     pub verdict: Verdict,
     /// `None` without a rating that holds, or one that does not.
     pub ranking: Option<RankingPart>,
-    /// How its groups and differences are read; empty without any.
+    /// How its groups and differences are read on paper; empty without any.
     pub ranking_notes: Vec<String>,
+    /// The same on a web page, which has letters in place of brackets.
+    pub ranking_notes_web: Vec<String>,
     pub matrix: Option<MatrixPart>,
     /// Which campaigns cannot be told apart, where brackets do not show it; empty elsewhere.
     pub alike: Vec<Row>,
@@ -131,7 +134,8 @@ pub fn build(comparison: &Comparison, edition: &Edition) -> Built {
         sections: sections.headings(words),
         verdict,
         ranking: ranking(comparison, &calls, &extra, words),
-        ranking_notes: say(ranking_notes(comparison, &extra)),
+        ranking_notes: say(ranking_notes(comparison, &extra, Medium::Paper)),
+        ranking_notes_web: say(ranking_notes(comparison, &extra, Medium::Web)),
         matrix: matrix(comparison, &calls, words),
         alike: alike(&extra),
         caveats: caveats(comparison, &calls, words),
@@ -175,36 +179,6 @@ fn alike(extra: &Extra) -> Vec<Row> {
     let rows = extra.alike.iter().enumerate();
     let rows = rows.map(|(rank, numbers)| Row::new(&(rank + 1).to_string(), numbers));
     rows.collect()
-}
-
-/// How groups and differences beside the ranking are read.
-fn ranking_notes(comparison: &Comparison, extra: &Extra) -> Vec<Phrase> {
-    let ranked = comparison.ranking.ranked.len();
-    let mut notes: Vec<Phrase> = Vec::new();
-    if ranked > 2 && comparison.baseline.is_none() {
-        let pairs = comparison.pairs.len();
-        notes.push(
-            match (extra.alike.is_empty(), extra.lanes.iter().flatten().next()) {
-                (true, None) => message!("ranking-note-all-apart", pairs = pairs).into(),
-                (true, Some(_)) => message!("ranking-note-brackets", pairs = pairs).into(),
-                (false, _) => message!("ranking-note-alike", pairs = pairs).into(),
-            },
-        );
-    }
-    if extra.letters.iter().any(|letters| letters == NOT_HELD) {
-        notes.push(message!("ranking-note-not-held").into());
-    }
-    if extra.differences.is_some() {
-        notes.push(message!("ranking-note-differences", pairs = comparison.pairs.len()).into());
-        let mut pairs = comparison.pairs.iter();
-        if pairs.any(|pair| pair.difference.conditions_differ) {
-            notes.push(message!("ranking-note-common").into());
-        }
-        if comparison.baseline.is_none() && ranked > WITH_MATRIX {
-            notes.push(message!("ranking-note-data").into());
-        }
-    }
-    notes
 }
 
 /// How many campaigns of how many cookers, where and when.

@@ -61,8 +61,9 @@ fn title(comparison: &Comparison, calls: &Calls, words: &Words) -> Phrase {
             power = power(comparison, *only, words)
         )
         .into(),
+        (_, Some(base)) if !ranked.contains(&base) => beside::title(comparison, calls),
         ([one, two], _) => of_two(comparison, calls, [*one, *two], words),
-        (_, Some(base)) if ranked.contains(&base) => against(comparison, calls, base, words).into(),
+        (_, Some(base)) => against(comparison, calls, base, words).into(),
         ([top, ..], _) => of_many(comparison, calls, *top, words).into(),
     }
 }
@@ -156,9 +157,11 @@ fn lead(comparison: &Comparison, pair: &Pair, calls: &Calls, words: &Words) -> O
     let told = comparison.told(pair.difference.first, pair.difference.second);
     let weighed = pair.difference.decisive()?;
     let (value, interval) = spoken(weighed, told.sign);
-    let label = match pair.difference.conditions_differ {
-        true => message!("verdict-lead-common"),
-        false => message!("verdict-lead"),
+    let label = match (pair.difference.conditions_differ, weighed.knows_days()) {
+        (true, true) => message!("verdict-lead-common"),
+        (true, false) => message!("verdict-lead-common-one-day"),
+        (false, true) => message!("verdict-lead"),
+        (false, false) => message!("verdict-lead-one-day"),
     };
     let label = label
         .with("minuend", calls.name(told.minuend))
@@ -183,16 +186,12 @@ fn sentences(comparison: &Comparison, calls: &Calls) -> Vec<Phrase> {
         pairs => {
             let shown = pairs.iter().filter(|pair| pair.is_shown()).count();
             sentences.push(message!("verdict-in-all", shown = shown, pairs = pairs.len()).into());
-            let untold = pairs
-                .iter()
-                .filter(|pair| pair.difference.decisive().is_none());
-            let untold = untold.count();
-            let untold = (untold > 0).then(|| message!("verdict-untold-pairs", pairs = untold));
-            sentences.extend(untold.map(Phrase::from));
+            sentences.extend(untold_pairs(pairs).map(Phrase::from));
             sentences.extend(differences::leaders_needed(comparison, calls));
         }
     }
     if comparison.pairs.is_empty() {
+        sentences.extend(unrated_baseline(comparison, calls).map(Phrase::from));
         sentences.extend(beside::sentences(comparison, calls));
     }
     let mut campaigns = comparison.campaigns.iter();
@@ -200,4 +199,30 @@ fn sentences(comparison: &Comparison, calls: &Calls) -> Vec<Phrase> {
         sentences.push(message!("headline-no-water-means").into());
     }
     sentences
+}
+
+/// How many pairs cannot be compared, and why.
+fn untold_pairs(pairs: &[Pair]) -> impl Iterator<Item = Message> {
+    let untold = |planes_differ: bool| {
+        let is_untold = |pair: &&Pair| {
+            let difference = &pair.difference;
+            difference.decisive().is_none() && difference.planes_differ == planes_differ
+        };
+        pairs.iter().filter(is_untold).count()
+    };
+    let (of_planes, of_balances) = (untold(true), untold(false));
+    let said = [
+        (of_planes > 0).then(|| message!("verdict-untold-pairs-planes", pairs = of_planes)),
+        (of_balances > 0).then(|| message!("verdict-untold-pairs", pairs = of_balances)),
+    ];
+    said.into_iter().flatten()
+}
+
+/// That ratings are not compared since the baseline has none.
+fn unrated_baseline(comparison: &Comparison, calls: &Calls) -> Option<Message> {
+    let base = comparison.baseline?;
+    let has_others = !comparison.ranking.ranked.is_empty();
+    let is_unrated = comparison.ranking.rank(base).is_none();
+    (has_others && is_unrated)
+        .then(|| message!("verdict-baseline-unrated", name = calls.name(base)))
 }

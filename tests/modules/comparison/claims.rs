@@ -1,0 +1,453 @@
+//! Sentences of a comparison are true of the campaigns that they are printed for.
+
+use jiff::Timestamp;
+use simmerline::comparison::{Comparison, compare};
+use simmerline::language::Words;
+use simmerline::procedure::Assessment;
+use simmerline::report::Edition;
+use simmerline::report::comparison::words::ranking::Extra;
+use simmerline::report::comparison::words::ranking_notes::{Medium, ranking_notes};
+use simmerline::report::comparison::words::report::{Built, ComparisonReport, build};
+
+use super::invented::{CLEAR_SKY, Tested};
+use crate::kit::files::{copy, replace};
+use crate::kit::rate::sample;
+use crate::kit::samples::sample_folder;
+
+const MEDIA: [Medium; 3] = [Medium::Paper, Medium::Web, Medium::Terminal];
+
+/// A sample with its campaign file changed.
+fn changed(name: &str, change: impl Fn(String) -> String) -> Assessment {
+    let folder = tempfile::tempdir().unwrap();
+    let campaign = folder.path().join(format!("changed-{name}"));
+    copy(&sample_folder(name), &campaign);
+    let file = campaign.join("campaign.toml");
+    let text = std::fs::read_to_string(&file).unwrap();
+    std::fs::write(&file, change(text)).unwrap();
+    replace(
+        &campaign,
+        "campaign.toml",
+        "title = \"",
+        "title = \"Changed ",
+    );
+    simmerline::assess_folder(&campaign).unwrap()
+}
+
+/// The bare dish, as if its irradiance sensor had lain flat.
+fn flat_dish() -> Assessment {
+    changed("open-dish", |text| {
+        assert!(text.contains("plane = \"normal\""));
+        text.replace("plane = \"normal\"", "plane = \"horizontal\"")
+    })
+}
+
+/// A sample of its first day alone.
+fn first_day(name: &str) -> Assessment {
+    changed(name, |text| {
+        let (second, _) = text.match_indices("[[run]]").nth(1).unwrap();
+        text[..second].to_owned()
+    })
+}
+
+fn of<const N: usize>(campaigns: [Assessment; N], baseline: Option<usize>) -> Comparison {
+    compare(campaigns.into(), baseline, true).unwrap()
+}
+
+fn built(comparison: &Comparison) -> Built {
+    build(comparison, &Edition::plain(Timestamp::UNIX_EPOCH))
+}
+
+fn report(comparison: &Comparison) -> ComparisonReport {
+    built(comparison).report
+}
+
+/// All notes below the ranking.
+fn notes(comparison: &Comparison, medium: Medium) -> String {
+    let notes = ranking_notes(comparison, &built(comparison).extra, medium);
+    let said = notes.into_iter().map(|note| Words::english().say(note));
+    said.collect::<Vec<_>>().join(" ")
+}
+
+fn caveat(report: &ComparisonReport, label: &str) -> String {
+    let mut caveats = report.caveats.iter();
+    let found = caveats.find(|row| row.label == label);
+    found.map_or_else(String::new, |row| row.text.clone())
+}
+
+/// The skirt, a box, and a dish that can be held against neither.
+fn with_one_flat() -> Comparison {
+    let campaigns = [sample("open-dish-skirt"), sample("box"), flat_dish()];
+    of(campaigns, None)
+}
+
+#[test]
+fn all_are_told_apart_only_where_every_pair_is() {
+    let found = with_one_flat();
+    for medium in MEDIA {
+        let notes = notes(&found, medium);
+        assert!(!notes.contains("All can be told apart"), "{notes}");
+        assert!(notes.contains("All without a dash can be told"), "{notes}");
+        assert!(notes.contains("A dash in place of letters"), "{notes}");
+    }
+    let ranking = report(&found).ranking.unwrap();
+    // The dash that the note is of has a column, on paper too.
+    assert!(ranking.has_groups && ranking.brackets_pt > 0.0);
+    let groups: Vec<&str> = ranking.rows.iter().map(|row| row.groups.as_str()).collect();
+    assert_eq!(groups, ["", "–", ""]);
+    let all = of(["open-dish", "open-dish-skirt", "box"].map(sample), None);
+    assert!(all.pairs.iter().all(|pair| pair.is_shown()));
+    for medium in MEDIA {
+        let notes = notes(&all, medium);
+        assert!(notes.contains("All can be told apart"), "{notes}");
+        assert!(!notes.contains("dash"), "{notes}");
+    }
+    assert!(!report(&all).ranking.unwrap().has_groups);
+}
+
+#[test]
+fn where_no_pair_is_decided_only_the_dashes_are_explained() {
+    // Three suns, and no heat balance.
+    let campaigns = [(700.0, 1), (800.0, 11), (900.0, 21)].map(|(irradiance_w_m2, first_day)| {
+        let mut one = Tested {
+            irradiance_w_m2,
+            first_day,
+            ..Tested::default()
+        }
+        .assess();
+        (one.heat_balance, one.water_balance) = (None, None);
+        one
+    });
+    let found = of(campaigns, None);
+    for medium in MEDIA {
+        let notes = notes(&found, medium);
+        assert!(notes.starts_with("A dash in place of letters"), "{notes}");
+        assert!(!notes.contains("told apart"), "{notes}");
+    }
+}
+
+#[test]
+fn a_baseline_without_a_rating_makes_no_title_of_ratings() {
+    let names = ["dry-pot", "open-dish", "box-figures", "open-dish-skirt"];
+    // With two ratings, and with three.
+    for names in [&names[..3], &names] {
+        let campaigns = names.iter().map(|name| sample(name)).collect();
+        let found = compare(campaigns, Some(0), true).unwrap();
+        let Built { report, extra, .. } = built(&found);
+        let title = &report.title;
+        assert!(title.starts_with("No figure of Juniper panel"), "{title}");
+        let said = report.verdict.sentences.join(" ");
+        assert!(said.contains("so no ratings are compared"), "{said}");
+        assert!(!said.contains("0 of 0"), "{said}");
+        assert!(extra.differences.is_none());
+    }
+}
+
+#[test]
+fn other_planes_are_no_lack_of_a_heat_balance_and_no_other_sun() {
+    let found = of([flat_dish(), sample("open-dish-skirt")], None);
+    assert!(
+        found
+            .campaigns
+            .iter()
+            .all(|one| one.water_balance.is_some())
+    );
+    let report = report(&found);
+    let said = report.verdict.sentences.join(" ");
+    assert!(said.contains("irradiance is in another plane"), "{said}");
+    assert!(
+        said.contains("gains from irradiance in different planes"),
+        "{said}"
+    );
+    for absent in ["heat balance of both", "was tested under", "scales losses"] {
+        assert!(!said.contains(absent), "{said}");
+    }
+    let rows = &report.difference.unwrap().rows;
+    assert!(
+        rows[0].text.ends_with("; planes differ"),
+        "{}",
+        rows[0].text
+    );
+    let of_planes = report
+        .notes
+        .iter()
+        .any(|note| note.contains("irradiance is in another plane"));
+    assert!(of_planes);
+}
+
+#[test]
+fn pairs_that_cannot_be_compared_are_told_with_their_own_reason() {
+    let report = report(&with_one_flat());
+    let said = report.verdict.sentences.join(" ");
+    assert!(
+        said.contains("2 pairs cannot be compared: irradiance is in another"),
+        "{said}"
+    );
+    assert!(!said.contains("heat balance"), "{said}");
+    let matrix = report.matrix.unwrap().notes.join(" ");
+    assert!(
+        matrix.contains("–: cannot be told: irradiance is in another plane"),
+        "{matrix}"
+    );
+    assert!(!matrix.contains("not both have a heat balance"), "{matrix}");
+    let mut campaigns = [700.0, 800.0, 900.0].map(|irradiance_w_m2| {
+        Tested {
+            irradiance_w_m2,
+            first_day: (irradiance_w_m2 / 10.0) as usize - 69,
+            ..Tested::default()
+        }
+        .assess()
+    });
+    campaigns[0].water_balance = None;
+    campaigns[0].heat_balance = None;
+    let report = self::report(&of(campaigns, None));
+    let said = report.verdict.sentences.join(" ");
+    let of_balances = "2 pairs cannot be compared: mean irradiance differed, and not both have";
+    assert!(said.contains(of_balances), "{said}");
+    assert!(!said.contains("plane"), "{said}");
+    let matrix = report.matrix.unwrap().notes.join(" ");
+    assert!(!matrix.contains("plane"), "{matrix}");
+}
+
+#[test]
+fn what_is_not_valid_has_no_difference_of_ratings() {
+    let names = ["open-dish", "tube-area-slip", "open-dish-skirt"];
+    let text = caveat(&report(&of(names.map(sample), None)), "Not valid");
+    assert!(
+        text.ends_with("No rank, and no difference of ratings is told."),
+        "{text}"
+    );
+}
+
+#[test]
+fn an_interval_of_one_day_is_not_called_one_of_95_percent() {
+    let found = of(
+        [
+            first_day("open-dish"),
+            sample("box"),
+            sample("open-dish-skirt"),
+        ],
+        None,
+    );
+    let report = report(&found);
+    let ranking = report.ranking.unwrap();
+    assert_eq!(ranking.axis_name, "Ps(50), W, with its interval");
+    assert!(
+        ranking.key.contains("except where “one day” stands"),
+        "{}",
+        ranking.key
+    );
+    let [of_one, of_others]: [Vec<&str>; 2] = [true, false].map(|is_of_one_day| {
+        let rows = ranking.rows.iter();
+        let rows = rows.filter(|row| row.is_of_one_day == is_of_one_day);
+        rows.map(|row| row.alt.as_str()).collect()
+    });
+    assert_eq!((of_one.len(), of_others.len()), (1, 2));
+    assert!(of_one[0].contains("interval of one day") && !of_one[0].contains("95 %"));
+    assert!(of_others.iter().all(|alt| alt.contains("95 % interval")));
+    let lines = report.lines.unwrap();
+    assert!(
+        lines
+            .caption
+            .contains("of one day, without days and no 95 % band")
+    );
+    let of_one_day = |alt: &&str| alt.contains("interval of one day");
+    let alts = lines.panels.iter().map(|panel| panel.alt.as_str());
+    assert_eq!(alts.filter(of_one_day).count(), 1);
+    let heating = report.heating.unwrap().note;
+    assert!(heating.contains("95 %, but not of one day"), "{heating}");
+    let matrix = report.matrix.unwrap();
+    let said = matrix.notes.join(" ");
+    assert!(said.contains("95 % unless marked †") && said.contains("† Not tested on several days"));
+    let cells = matrix
+        .rows
+        .iter()
+        .flat_map(|row| row.cells.iter().flatten());
+    assert_eq!(cells.filter(|cell| cell.mark == "†").count(), 2);
+    let beside = report.beside.unwrap().notes.join(" ");
+    assert!(
+        beside.contains("unless “one day” stands beside it"),
+        "{beside}"
+    );
+    // Of several days each, all are.
+    let found = of(["open-dish", "box", "open-dish-skirt"].map(sample), None);
+    let report = self::report(&found);
+    let ranking = report.ranking.unwrap();
+    assert_eq!(ranking.axis_name, "Ps(50), W, with its 95 % interval");
+    assert!(!ranking.key.contains("one day"), "{}", ranking.key);
+    assert!(report.lines.unwrap().caption.contains("with a 95 % band"));
+}
+
+#[test]
+fn the_difference_of_a_single_day_is_not_called_one_of_95_percent() {
+    let found = of([first_day("open-dish"), sample("box")], None);
+    let report = report(&found);
+    let lead = report.verdict.lead.unwrap().label;
+    assert!(lead.ends_with("so it is no 95 % interval"), "{lead}");
+    let part = report.difference.unwrap();
+    assert!(
+        part.rows[0].text.contains("(one day: "),
+        "{}",
+        part.rows[0].text
+    );
+    let expanded = &part.budget.rows.last().unwrap()[0];
+    assert!(expanded.contains("one day and no 95 %"), "{expanded}");
+    let found = of(
+        [
+            first_day("open-dish"),
+            sample("box"),
+            sample("open-dish-skirt"),
+        ],
+        Some(0),
+    );
+    for medium in MEDIA {
+        let notes = notes(&found, medium);
+        assert!(notes.contains("95 % unless marked †"), "{notes}");
+        assert!(!notes.contains("their 95 % intervals"), "{notes}");
+    }
+    let differences = built(&found).extra.differences.unwrap().1;
+    assert_eq!(
+        differences
+            .iter()
+            .filter(|one| one.value.ends_with('†'))
+            .count(),
+        2
+    );
+}
+
+#[test]
+fn only_what_irradiance_sensors_are_off_by_does_not_cancel() {
+    let text = caveat(
+        &report(&of(["open-dish", "box"].map(sample), None)),
+        "Sensors",
+    );
+    assert!(
+        text.contains("nothing of what irradiance sensors are off by cancels"),
+        "{text}"
+    );
+    assert!(!text.contains("estimates"), "{text}");
+    let stronger = |first_day: usize| Tested {
+        gain_m2: 0.55,
+        first_day,
+        ..CLEAR_SKY
+    };
+    let of_day = |first_day: usize| {
+        let found = of([CLEAR_SKY.assess(), stronger(first_day).assess()], None);
+        caveat(&report(&found), "Sensors")
+    };
+    let (one_sky, two) = (of_day(1), of_day(11));
+    assert!(
+        one_sky.contains("What estimates in the same way, at one site"),
+        "{one_sky}"
+    );
+    assert!(!two.contains("estimates"), "{two}");
+}
+
+#[test]
+fn only_planes_are_in_no_uncertainty() {
+    let estimated = of([CLEAR_SKY.assess(), Tested::default().assess()], None);
+    let text = caveat(&report(&estimated), "Irradiance");
+    assert!(
+        text.starts_with("Not measured alike: ") && text.contains("estimated"),
+        "{text}"
+    );
+    assert!(!text.contains("No uncertainty"), "{text}");
+    let text = caveat(&report(&with_one_flat()), "Irradiance");
+    assert!(
+        text.ends_with(
+            "No uncertainty here covers that a sensor lay flat or that its plane is not stated."
+        ),
+        "{text}"
+    );
+}
+
+#[test]
+fn few_days_are_those_with_used_intervals() {
+    let found = of([first_day("open-dish"), sample("box")], None);
+    let text = caveat(&report(&found), "Few days");
+    assert!(
+        text.contains(": used intervals on one or two days"),
+        "{text}"
+    );
+}
+
+#[test]
+fn notes_are_of_what_the_medium_shows() {
+    let found = of(
+        [
+            first_day("open-dish"),
+            sample("box"),
+            sample("open-dish-skirt"),
+        ],
+        None,
+    );
+    let paper = notes(&found, Medium::Paper);
+    assert!(paper.starts_with("A bar joins campaigns"), "{paper}");
+    for medium in [Medium::Web, Medium::Terminal] {
+        let letters = notes(&found, medium);
+        assert!(
+            letters.starts_with("Campaigns with a letter in common"),
+            "{letters}"
+        );
+        assert!(!letters.contains("bar"), "{letters}");
+    }
+    // Too many groups for brackets: a list below on paper, elsewhere numbers in the ranking.
+    let numbered = Extra {
+        alike: vec!["2".to_owned(), "1".to_owned(), String::new()],
+        ..Extra::default()
+    };
+    for medium in MEDIA {
+        let notes = ranking_notes(&found, &numbered, medium);
+        let first = Words::english().say(notes[0].clone());
+        assert_eq!(
+            first.contains("stands below"),
+            medium == Medium::Paper,
+            "{first}"
+        );
+    }
+    let against = of(
+        [
+            sample("open-dish"),
+            sample("box"),
+            sample("open-dish-skirt"),
+        ],
+        Some(0),
+    );
+    for medium in MEDIA {
+        let notes = notes(&against, medium);
+        let is_bold = notes.contains("Bold") && notes.contains("Grey");
+        assert_eq!(is_bold, medium != Medium::Terminal, "{notes}");
+    }
+}
+
+#[test]
+fn a_group_holds_pairs_that_are_undecided_or_of_one_day_and_says_so() {
+    let of_days = of(
+        [
+            first_day("open-dish"),
+            sample("box"),
+            sample("open-dish-skirt"),
+        ],
+        None,
+    );
+    for medium in MEDIA {
+        let notes = notes(&of_days, medium);
+        assert!(
+            notes.contains("not tested on several days each count as not told"),
+            "{notes}"
+        );
+        assert!(!notes.contains("cannot be compared count"), "{notes}");
+    }
+    let method = report(&of_days).notes.join(" ");
+    let exactly = "exactly if they cannot be told apart, cannot be compared, or were not tested";
+    assert!(method.contains(exactly), "{method}");
+    let undecided = of(super::invented::chain(), None);
+    for medium in MEDIA {
+        let notes = notes(&undecided, medium);
+        assert!(
+            notes.contains("Two that cannot be compared count as not told"),
+            "{notes}"
+        );
+        assert!(!notes.contains("several days"), "{notes}");
+        assert!(notes.contains("differ, unless one has a dash"), "{notes}");
+    }
+}
