@@ -1412,7 +1412,7 @@ verdict-lead-one-day = { $minuend } less { $subtrahend }, Ps(50), with its inter
 verdict-lead-common = { $minuend } less { $subtrahend }, power at 700 W/m² and 50 K by the heat balances, with its 95 % interval
 verdict-lead-common-one-day = { $minuend } less { $subtrahend }, power at 700 W/m² and 50 K by the heat balances, with its interval; not tested on several days each, so it is no 95 % interval
 # { $pairs }: at least two.
-verdict-in-all = { $shown } of { $pairs } pairs are shown to differ.
+verdict-in-all = Pairs shown to differ: { $shown } of { $pairs }.
 verdict-untold-pairs = { $pairs ->
         [one] One pair
        *[other] { $pairs } pairs

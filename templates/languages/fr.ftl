@@ -1455,7 +1455,7 @@ verdict-lead-one-day = { $minuend } moins { $subtrahend }, Ps(50), avec son inte
 verdict-lead-common = { $minuend } moins { $subtrahend }, puissance à 700 W/m² et 50 K d’après les bilans thermiques, avec son intervalle à 95 %
 verdict-lead-common-one-day = { $minuend } moins { $subtrahend }, puissance à 700 W/m² et 50 K d’après les bilans thermiques, avec son intervalle ; pas d’essais sur plusieurs jours chacun, il n’est donc pas à 95 %
 # { $pairs }: at least two.
-verdict-in-all = Une différence est démontrée pour { $shown } paires sur { $pairs }.
+verdict-in-all = Paires dont la différence est démontrée : { $shown } sur { $pairs }.
 verdict-untold-pairs = { $pairs ->
         [one] Une paire n’est pas comparable
        *[other] { $pairs } paires ne sont pas comparables

@@ -302,7 +302,7 @@ fn leave_first_day(bench: &Bench, name: &str) {
 #[test]
 fn a_terminal_marks_a_single_day_and_what_is_not_shown() {
     let bench = two();
-    add_stronger(&bench, "gidgee", 1.6);
+    add_stronger(&bench, "gidgee", 1.05);
     leave_first_day(&bench, "wattle");
     let all = ["compare", "mallee", "wattle", "gidgee"];
     let html = ["--format", "html"];

@@ -1,7 +1,7 @@
 //! Groups that cannot be told apart, as brackets beside a ranking.
 
 use super::calls::spans;
-use super::ranking::{Difference, Extra};
+use super::ranking::{Difference, Extra, NOT_HELD};
 use super::spoken::spoken;
 use crate::comparison::Comparison;
 use crate::comparison::pair::Pair;
@@ -16,8 +16,6 @@ use crate::report::comparison::words::matrix::marks;
 const MOST_LANES: usize = 6;
 /// Campaigns of which groups are made, at least.
 pub const FEWEST: usize = 3;
-/// In place of the letters of a campaign that cannot be held against the others.
-pub const NOT_HELD: &str = "–";
 /// Campaigns up to which a matrix has the differences.
 pub const WITH_MATRIX: usize = 8;
 

@@ -2,7 +2,6 @@
 
 use serde::Serialize;
 
-use super::bracketing::NOT_HELD;
 use super::status::status;
 use crate::comparison::standing::{Ranking, Standing};
 use crate::language::{Message, Phrase, Words, fixed, joined, range};
@@ -30,6 +29,8 @@ const LEAST_PLOT_PT: f64 = 60.0;
 /// What columns take from it: of differences, of cost.
 const DIFFERENCE_PT: f64 = 56.0;
 const COST_PT: f64 = 32.0;
+/// In place of the letters of a campaign that cannot be held against the others.
+pub const NOT_HELD: &str = "–";
 /// Between brackets and the next column, points.
 const GUTTER_PT: f64 = 6.0;
 

@@ -1,8 +1,8 @@
 //! How the groups and differences beside a ranking are read.
 
-use super::bracketing::{FEWEST, NOT_HELD, WITH_MATRIX, in_column};
+use super::bracketing::{FEWEST, WITH_MATRIX, in_column};
 use super::matrix::{is_at_common, is_of_one_day, one_day_note, untold_note};
-use super::ranking::Extra;
+use super::ranking::{Extra, NOT_HELD};
 use crate::comparison::Comparison;
 use crate::comparison::pair::Pair;
 use crate::language::{Message, Phrase};
