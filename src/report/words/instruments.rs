@@ -90,7 +90,7 @@ fn describe(quantity: Message, instrument: &Instrument, is_measured: bool) -> De
             message!("instrument-not-measured").into()
         },
         uncertainty: match (instrument.uncertainty, instrument.class) {
-            (Some(uncertainty), _) => spoken_uncertainty(uncertainty).into(),
+            (Some(uncertainty), _) => spoken_uncertainty(uncertainty),
             (None, Some(class)) => message!("instrument-by-class", basis = class.basis()).into(),
             (None, None) => not_stated(),
         },
