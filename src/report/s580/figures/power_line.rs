@@ -22,7 +22,7 @@ use crate::report::figures::style::{
 
 /// Heights of the figure, points: where page one has room for it, and where it has less.
 pub const TALL_PT: f64 = 206.0;
-pub const LOW_PT: f64 = 168.0;
+pub const LOW_PT: f64 = 160.0;
 /// Widest view beyond the used intervals, K, so that a plateau does not press them flat.
 const ROOM_K: f64 = 15.0;
 
