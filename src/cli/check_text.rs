@@ -233,9 +233,8 @@ fn add_findings(lines: &mut Lines, assessment: &Assessment, words: &Words) {
         true => Level::NotValid,
         false => Level::Indicative,
     };
-    let grave = findings.iter().filter(|finding| finding.level >= least);
-    let mut grave: Vec<_> = grave.collect();
-    grave.sort_by_key(|finding| std::cmp::Reverse(finding.level));
+    let grave = assessment.s580.conformity.gravest_first().into_iter();
+    let grave: Vec<_> = grave.filter(|finding| finding.level >= least).collect();
     let of_note = findings
         .iter()
         .filter(|finding| finding.level == Level::ConformsWithNotes)

@@ -59,11 +59,7 @@ fn sentence(assessment: &Assessment, level: Level) -> Message {
 pub fn next_step(assessment: &Assessment, folder: &Path) -> Phrase {
     let conformity = &assessment.s580.conformity;
     let findings = &conformity.findings;
-    let gravest = || {
-        findings
-            .iter()
-            .find(|found| found.level == conformity.level)
-    };
+    let gravest = || conformity.gravest_first().into_iter().next();
     match (conformity.level, &conformity.missing) {
         (Level::Indicative | Level::NoRating, Some(missing)) => {
             let has_irradiance = assessment.tested.has_irradiance();

@@ -1,5 +1,7 @@
 //! Whether the rating conforms to the practice, and what would mend it.
 
+use std::cmp::Reverse;
+
 use super::finding::{FindingCode, S580Finding};
 use super::in_force::Limits;
 use super::intervals::{Interval, Measured};
@@ -32,6 +34,15 @@ pub struct Conformity {
     pub findings: Vec<S580Finding>,
     /// Intervals and days still missing: "9 more intervals and 1 more day".
     pub missing: Option<Message>,
+}
+
+impl Conformity {
+    /// The findings by what they allow, the gravest first.
+    pub fn gravest_first(&self) -> Vec<&S580Finding> {
+        let mut sorted: Vec<&S580Finding> = self.findings.iter().collect();
+        sorted.sort_by_key(|finding| (Reverse(finding.level), finding.code.place()));
+        sorted
+    }
 }
 
 /// Weighs a campaign against the practice; `screenings` are those of its runs, and `days` its

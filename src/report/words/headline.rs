@@ -1,7 +1,5 @@
 //! Page one: the number, how sure it is, whether it conforms, and in plain words.
 
-use std::cmp::Reverse;
-
 use serde::Serialize;
 
 use super::facts::{caveats, facts};
@@ -71,7 +69,8 @@ pub fn headline(assessment: &Assessment, sections: &Sections, words: &Words) -> 
         true => Level::NotValid,
         false => Level::Conforms,
     };
-    let found = gravest_first(&conformity.findings).filter(|finding| finding.level >= least);
+    let found = conformity.gravest_first().into_iter();
+    let found = found.filter(|finding| finding.level >= least);
     let rated = assessment.s580.rated.as_ref();
     let believed = rated.filter(|_| !assessment.s580.is_not_valid());
     let figure = figure(assessment, words);
@@ -107,13 +106,6 @@ pub fn headline(assessment: &Assessment, sections: &Sections, words: &Words) -> 
             section = sections.number(Section::Cautions)
         )),
     }
-}
-
-/// The findings by what they allow, the gravest first.
-fn gravest_first(findings: &[S580Finding]) -> impl Iterator<Item = &S580Finding> {
-    let mut sorted: Vec<&S580Finding> = findings.iter().collect();
-    sorted.sort_by_key(|finding| (Reverse(finding.level), finding.code.place()));
-    sorted.into_iter()
 }
 
 fn level_text(conformity: &Conformity, procedure: &str, sections: &Sections) -> Message {
