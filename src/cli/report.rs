@@ -134,7 +134,7 @@ fn refuse_name_of_comparison(folders: &[PathBuf]) -> Result<()> {
     Err(Error::Usage(problem.into()))
 }
 
-/// Works on the folders, [`AT_ONCE`] at a time, and hands over what came of each in their
+/// Works on the folders, `AT_ONCE` at a time, and hands over what came of each in their
 /// order.
 pub fn side_by_side<T: Send>(
     folders: &[PathBuf],
