@@ -320,9 +320,16 @@ fn gain_finding(tested: &Tested, intervals: &[Interval]) -> Option<S580Finding> 
     } else {
         message!("finding-gain-beyond")
     };
-    let (level, remedy) = match is_impossible {
-        true => (Level::NotValid, message!("finding-impossible-gain-remedy")),
-        false => (Level::Indicative, message!("finding-gain-beyond-remedy")),
+    let level = if is_impossible {
+        Level::NotValid
+    } else {
+        Level::Indicative
+    };
+    // Whoever measured facing the sun is not told to.
+    let remedy = if faced_the_sun {
+        message!("finding-impossible-gain-remedy")
+    } else {
+        message!("finding-gain-beyond-remedy")
     };
     let said = said
         .with("intervals", beyond.len())

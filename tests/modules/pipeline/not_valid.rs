@@ -66,4 +66,20 @@ fn one_odd_interval_is_no_reason_to_strike_a_number() {
     let assessment = trial.rated();
     assert_eq!(level_of_gain(&assessment), Some(Level::Indicative));
     assert!(!assessment.s580.is_not_valid());
+    // It was measured facing the sun already.
+    let first = &report(&assessment).headline.findings[0];
+    assert_eq!(first.code, "impossible-gain");
+    assert!(!first.remedy.contains("faces the sun"), "{}", first.remedy);
+}
+
+#[test]
+fn what_more_days_do_not_mend_stands_before_what_they_do() {
+    let flat = Trial::of(&[14, 15].map(fair_log));
+    let assessment = flat
+        .change("plane = \"normal\"", "plane = \"horizontal\"")
+        .rated();
+    assert_eq!(codes(&assessment)[0], "too-few-days");
+    let told = report(&assessment).headline.findings;
+    let told: Vec<&str> = told.iter().map(|finding| finding.code.as_str()).collect();
+    assert_eq!(told, ["irradiance-not-normal", "too-few-days"]);
 }

@@ -29,6 +29,6 @@ pub const KNOWN: &[Known] = &[
     Known {
         rule: "no_two_lines_overlap",
         count: 10,
-        reason: "letters of the name along the axis of page one's figure, which nobody sees",
+        reason: "letters of the name along the axis of page one's figure, by less than a point",
     },
 ];
