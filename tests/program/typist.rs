@@ -60,6 +60,10 @@ impl Typist {
             .args(arguments)
             .env_remove("COLUMNS")
             .env_remove("NO_COLOR")
+            // Services that run tests set it, and get colours whatever the terminal is.
+            .env_remove("CI")
+            .env_remove("CLICOLOR")
+            .env_remove("CLICOLOR_FORCE")
             .env("TERM", "xterm-256color")
             .envs(variables.iter().copied())
             .stdin(stream())
