@@ -67,16 +67,22 @@ impl Problem {
     }
 }
 
-impl Problem {
-    fn write_without_hint(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(f, "{}", shown(&self.place.path.display().to_string()))?;
-        if let Some(line) = self.place.line {
+impl fmt::Display for Place {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "{}", shown(&self.path.display().to_string()))?;
+        if let Some(line) = self.line {
             write!(f, ":{line}")?;
         }
-        if let Some(item) = &self.place.item {
+        if let Some(item) = &self.item {
             write!(f, ": {}", shown(item))?;
         }
-        write!(f, ": {}", shown(&self.what))
+        Ok(())
+    }
+}
+
+impl Problem {
+    fn write_without_hint(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "{}: {}", self.place, shown(&self.what))
     }
 }
 
@@ -131,6 +137,11 @@ impl Problems {
     pub fn extend(&mut self, other: Problems) {
         self.unlisted += other.unlisted;
         self.listed.extend(other.listed);
+    }
+
+    /// How many are only counted.
+    pub fn unlisted(&self) -> usize {
+        self.unlisted
     }
 
     /// The problems kept in full.
@@ -215,6 +226,17 @@ pub enum Error {
 pub type Result<T> = std::result::Result<T, Error>;
 
 impl Error {
+    /// The class in one word, for programs.
+    pub fn class(&self) -> &'static str {
+        match self {
+            Error::Internal(_) => "internal",
+            Error::Usage(_) => "usage",
+            Error::Input(_) => "log",
+            Error::Campaign(_) => "campaign-file",
+            Error::TwoReadings(_) => "two-readings",
+        }
+    }
+
     /// The process's exit code for this class.
     pub fn exit_code(&self) -> u8 {
         match self {

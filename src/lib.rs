@@ -8,7 +8,7 @@
 //! Before all that, [`planning`] looks ahead to a test day, and [`entry`] makes a log of a
 //! field sheet that is typed in; long after it, [`mod@verify`] holds a report against the data
 //! that it carries.
-//! [`cli`] is the command line. Shared by all: [`error`], [`shown`], [`language`],
+//! [`batch`] does all this for many campaigns. [`cli`] is the command line. Shared by all: [`error`], [`shown`], [`language`],
 //! [`units`], [`local_time`], [`believable`], [`bounds`] and [`hash`].
 
 #![forbid(unsafe_code)]
@@ -23,6 +23,8 @@ pub mod procedure;
 pub mod report;
 pub mod stats;
 pub mod verify;
+
+pub mod batch;
 
 pub mod cli;
 

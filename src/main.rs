@@ -6,7 +6,9 @@ use std::process::ExitCode;
 
 use clap::Parser;
 use simmerline::cli::args::{Arguments, Command};
-use simmerline::cli::{check, compare, enter, new, plan, report, shell, terminal, verify};
+use simmerline::cli::{
+    check, collect, compare, enter, new, plan, report, shell, terminal, units, verify,
+};
 use simmerline::error::Result;
 
 fn main() -> ExitCode {
@@ -27,6 +29,8 @@ fn run(command: &Command) -> Result<u8> {
         Command::Compare(options) => compare::run(options),
         Command::Verify(options) => verify::run(options),
         Command::Plan(options) => plan::run(options),
+        Command::Units(options) => units::run(options),
+        Command::Collect(options) => collect::run(options),
         Command::New(options) => new::run(options),
         Command::Enter(options) => enter::run(options),
         Command::Completions(options) => shell::completions(options),

@@ -1,7 +1,8 @@
 //! Campaign folders below the paths a person names.
 
+use std::collections::BTreeSet;
 use std::fs;
-use std::path::{Path, PathBuf};
+use std::path::{Component, Path, PathBuf};
 
 use crate::error::{Error, Problem, Problems, Result, why};
 use crate::shown::is_unseen;
@@ -11,6 +12,101 @@ pub const CAMPAIGN_FILE: &str = "campaign.toml";
 
 /// How deep below a named folder campaigns are looked for.
 const DEEPEST: usize = 6;
+
+/// A campaign as a unit of work: where it is, and where in a tree of outputs its own belong.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Unit {
+    /// The campaign's folder, as it was found.
+    pub folder: PathBuf,
+    /// Folders between the root of the tree and the campaign's own, with `/` between them;
+    /// empty for a campaign directly below the root.
+    pub branch: String,
+    /// Name of the campaign: that of its folder.
+    pub name: String,
+}
+
+impl Unit {
+    /// Branch and name, as a person reads them.
+    pub fn place(&self) -> String {
+        match self.branch.as_str() {
+            "" => self.name.clone(),
+            branch => format!("{branch}/{}", self.name),
+        }
+    }
+}
+
+/// Campaigns at or below each path, with their places in the tree: counted from `root`, or
+/// else from the path by which each was found.
+///
+/// # Errors
+/// As [`find_campaigns`]; and [`Error::Usage`] for a campaign that does not lie below the root,
+/// for two that have one place, and for a branch that is no text.
+pub fn find_units(paths: &[PathBuf], root: Option<&Path>) -> Result<Vec<Unit>> {
+    let mut problems = Problems::default();
+    let mut units = Vec::new();
+    let (mut seen, mut places) = (BTreeSet::new(), BTreeSet::new());
+    for path in paths {
+        for folder in find_each(std::slice::from_ref(path))? {
+            if !seen.insert(real_path(&folder)) {
+                continue;
+            }
+            let unit = match unit_of(folder, path, root) {
+                Ok(unit) => unit,
+                Err(problem) => {
+                    problems.push(problem);
+                    continue;
+                }
+            };
+            if !places.insert((unit.branch.clone(), unit.name.clone())) {
+                let what = format!("a second campaign folder named \"{}\"", unit.place());
+                problems.push(Problem::at(&unit.folder, what).hint(SAME_PLACE));
+            }
+            units.push(unit);
+        }
+    }
+    if problems.is_empty() {
+        Ok(units)
+    } else {
+        Err(Error::Usage(problems))
+    }
+}
+
+/// What to do about two campaigns whose outputs would have one name.
+const SAME_PLACE: &str = "outputs keep the tree below each path that is named: name a folder above both, or rename one";
+
+fn unit_of(
+    folder: PathBuf,
+    found_below: &Path,
+    root: Option<&Path>,
+) -> std::result::Result<Unit, Problem> {
+    let real = real_path(&folder);
+    let root = real_path(root.unwrap_or(found_below));
+    // A path may itself be a campaign, or its file.
+    let above = real.parent().unwrap_or(&real);
+    let between = match above.strip_prefix(&root) {
+        Ok(between) => between,
+        Err(_) if root.starts_with(&real) => Path::new(""),
+        Err(_) => {
+            let what = format!("does not lie below {}", root.display());
+            return Err(
+                Problem::at(&folder, what).hint("name a folder above all campaigns as --root")
+            );
+        }
+    };
+    let parts = between.components().map(|part| match part {
+        Component::Normal(part) => part.to_str(),
+        _ => None,
+    });
+    let Some(parts) = parts.collect::<Option<Vec<_>>>() else {
+        let problem = Problem::at(&folder, "the name of a folder above it is no UTF-8 text");
+        return Err(problem.hint("rename that folder: outputs keep the tree"));
+    };
+    Ok(Unit {
+        name: campaign_name(&folder),
+        branch: parts.join("/"),
+        folder,
+    })
+}
 
 /// Campaign folders at or below each path, in the order of their names, each once.
 ///
@@ -22,13 +118,8 @@ const DEEPEST: usize = 6;
 /// no campaign.
 pub fn find_campaigns(paths: &[PathBuf]) -> Result<Vec<PathBuf>> {
     let mut folders = find_each(paths)?;
-    let mut seen = Vec::new();
-    folders.retain(|folder| {
-        let real = real_path(folder);
-        let is_new = !seen.contains(&real);
-        seen.push(real);
-        is_new
-    });
+    let mut seen = BTreeSet::new();
+    folders.retain(|folder| seen.insert(real_path(folder)));
     Ok(folders)
 }
 

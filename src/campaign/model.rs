@@ -1,13 +1,14 @@
 //! A checked campaign: every value in range, every path known to exist.
 
 use std::collections::BTreeSet;
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
 use jiff::civil::{Date, Time};
 use jiff::tz::TimeZone;
 
 use super::aperture::Shape;
 use super::classes::Class;
+use super::find::CAMPAIGN_FILE;
 use super::kinds::{Procedures, RunKind};
 use super::materials::VesselHeat;
 use super::moment::Moment;
@@ -68,12 +69,34 @@ pub struct Campaign {
 impl Campaign {
     /// The logs and the photo, as the campaign file names them.
     pub fn named_files(&self) -> impl Iterator<Item = &str> {
-        let logs = self.runs.iter().flat_map(|run| {
-            let weather = run.weather.as_ref().map(|weather| weather.log.as_str());
-            std::iter::once(run.log.as_str()).chain(weather)
-        });
+        let logs = self.logs().map(|(name, _)| name);
         let photo = self.cooker.photo.as_ref();
         logs.chain(photo.map(|photo| photo.name.as_str()))
+    }
+
+    /// Every file that the campaign's outputs rest on, once: its name, and where it is.
+    pub fn input_files(&self) -> impl Iterator<Item = (&str, PathBuf)> {
+        let folder = self.file.parent().map(Path::to_path_buf);
+        let photo = self.cooker.photo.iter().map(move |photo| {
+            let path = folder.as_deref().unwrap_or(Path::new("."));
+            (photo.name.as_str(), path.join(&photo.name))
+        });
+        let own = std::iter::once((CAMPAIGN_FILE, self.file.clone()));
+        let logs = self.logs().map(|(name, path)| (name, path.to_path_buf()));
+        let mut seen = BTreeSet::new();
+        own.chain(logs)
+            .chain(photo)
+            .filter(move |(name, _)| seen.insert(*name))
+    }
+
+    /// The logs of all runs, weather logs too: as the campaign file names them, and where they
+    /// are. One that several runs name is there several times.
+    pub fn logs(&self) -> impl Iterator<Item = (&str, &Path)> {
+        self.runs.iter().flat_map(|run| {
+            let weather = run.weather.as_ref();
+            let weather = weather.map(|one| (one.log.as_str(), one.path.as_path()));
+            std::iter::once((run.log.as_str(), run.path.as_path())).chain(weather)
+        })
     }
 }
 

@@ -1,5 +1,7 @@
 //! What a campaign wishes of its report: language, paper, units, and who answers for it.
 
+use serde::{Deserialize, Serialize};
+
 use crate::language::{Language, UnitSystem};
 
 /// What the campaign file says of its report.
@@ -21,7 +23,8 @@ pub struct ReportWishes {
 }
 
 /// Paper of a report and of a field sheet.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, clap::ValueEnum)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, clap::ValueEnum, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
 pub enum Paper {
     A4,
     UsLetter,

@@ -1,5 +1,6 @@
 //! The command line's arguments as types.
 
+use std::num::NonZeroUsize;
 use std::path::PathBuf;
 
 use clap::builder::{PossibleValuesParser, TypedValueParser};
@@ -59,11 +60,18 @@ Writes for each campaign NAME.pdf (the report), NAME.rating.json (its results, a
 NAME.intervals.csv (one row an interval); NAME is the name of the campaign's folder. --format \
 chooses the form, several with commas: html writes the report as NAME.html, one file that \
 opens without a network, on a phone too, and of several campaigns index.html, which ranks them \
-and leads to their files; parquet writes campaigns.parquet, intervals.parquet (a row a \
-campaign, a row an interval, all together) and datapackage.json, which says what is in each \
-file and column. A campaign that cannot be read does not stop the others. A campaign's files \
-are put in place together; NAME.unfinished.json beside them says that a call was killed just \
-then, and the next call into the folder finishes it.";
+and leads to their files; parquet writes the rows of each campaign into the data \
+sets campaigns and intervals, a file a campaign, and of several campaigns collects all that lie \
+there into campaigns.parquet, intervals.parquet and datapackage.json, which says what is in each \
+file and column.
+
+Outputs keep the tree: of programme/kiln/ash below PATH programme they are kiln/ash.pdf and so \
+on. NAME.made.json says what they were made of; where nothing of it has changed, nor the \
+options nor the version, the campaign is left alone, so that a call that was stopped goes on \
+where it was. A campaign that cannot be read does not stop the others: each cause is told once, \
+and summary.json, of several campaigns, has an entry for each. A campaign's files are put in \
+place together; NAME.unfinished.json beside them says that a call was killed just then, and the \
+next call into the folder finishes it.";
 
 const CHECK_HELP: &str = "\
 Example:
@@ -100,6 +108,24 @@ and what is not drawn, such as bookmarks. It shows that the file follows from th
 that the data are true.
 
 With --format json the same is printed as data, by the JSON Schema simmerline.verification/1.";
+
+const UNITS_HELP: &str = "\
+Example:
+  simmerline units programme | jq -r .folder
+
+A campaign is a unit of work: its outputs follow from its inputs alone. For each the line says \
+its folder, its place (branch and name: with report --root, the outputs are PLACE.pdf and so \
+on), its input files and their bytes. Other programs spread the units over machines; each calls \
+report on some of them, with the same --root, and writes what one call on all would write.";
+
+const COLLECT_HELP: &str = "\
+Example:
+  simmerline collect reports-1 reports-2 --out all
+
+Takes the rows that report --format parquet wrote of each campaign, checks that they are as \
+they were written, and writes campaigns.parquet, intervals.parquet and datapackage.json, which \
+says what is in each file and column. The order is that of branches and names, however the \
+campaigns were spread over folders and calls. A campaign counts as long as its files lie there.";
 
 const PLAN_HELP: &str = "\
 Example:
@@ -172,6 +198,12 @@ pub enum Command {
     /// Verify a report from its file alone: everything is computed again
     #[command(after_help = format!("{VERIFY_HELP}\n\n{VERIFY_CODES}"))]
     Verify(VerifyOptions),
+    /// List campaigns as units of work, a line of JSON each
+    #[command(after_help = format!("{UNITS_HELP}\n\n{EXIT_CODES}"))]
+    Units(UnitsOptions),
+    /// Collect the rows of reported campaigns into tables
+    #[command(after_help = format!("{COLLECT_HELP}\n\n{EXIT_CODES}"))]
+    Collect(CollectOptions),
     /// Start a campaign: write its file, to fill in, and an empty log
     #[command(after_help = format!("{NEW_HELP}\n\n{EXIT_CODES}"))]
     New(NewOptions),
@@ -244,6 +276,15 @@ pub struct ReportOptions {
     pub no_attachments: bool,
     #[command(flatten)]
     pub files: ReachOption,
+    /// Folder from which the tree of outputs is counted; else each PATH
+    #[arg(long, value_name = "DIR")]
+    pub root: Option<PathBuf>,
+    /// Campaigns at once; else as many as there are processors, and never more than fit into memory
+    #[arg(long, value_name = "N")]
+    pub jobs: Option<NonZeroUsize>,
+    /// Make all again, also what nothing has changed for
+    #[arg(long)]
+    pub fresh: bool,
     /// Exit with 5 if a rating is only indicative or not valid, or a campaign has none
     #[arg(long)]
     pub strict: bool,
@@ -380,6 +421,31 @@ pub struct PlanOptions {
     /// Folder for the field sheet; made if it is not there
     #[arg(long, value_name = "DIR", default_value = "reports")]
     pub out: PathBuf,
+}
+
+#[derive(Debug, Args)]
+pub struct UnitsOptions {
+    /// Campaign folders, or folders that hold some
+    #[arg(required = true, value_name = "PATH")]
+    pub paths: Vec<PathBuf>,
+    /// Folder from which the tree of outputs is counted; else each PATH
+    #[arg(long, value_name = "DIR")]
+    pub root: Option<PathBuf>,
+    #[command(flatten)]
+    pub files: ReachOption,
+}
+
+#[derive(Debug, Args)]
+pub struct CollectOptions {
+    /// Folders into which campaigns were reported
+    #[arg(required = true, value_name = "REPORTS")]
+    pub folders: Vec<PathBuf>,
+    /// Folder for the tables; made if it is not there
+    #[arg(long, value_name = "DIR", default_value = "reports")]
+    pub out: PathBuf,
+    /// Print nothing but errors
+    #[arg(long)]
+    pub quiet: bool,
 }
 
 #[derive(Debug, Args)]

@@ -3,11 +3,11 @@
 use std::path::Path;
 
 use super::lines::Mark;
-use super::report_table::caveats;
 use super::terminal::quoted;
 use crate::language::{Message, Phrase, clauses};
 use crate::message;
 use crate::procedure::Assessment;
+use crate::procedure::caveat::Caveat;
 use crate::procedure::finding::Level;
 use crate::procedure::s580::finding::FindingCode;
 use crate::report::s580::words::uncertainty::{outlook, with_uncertainty};
@@ -42,7 +42,8 @@ fn sentence(assessment: &Assessment, level: Level) -> Message {
         true => message!("terminal-invented", title = &campaign.title).into(),
         false => (&campaign.title).into(),
     };
-    let caveats = caveats(assessment);
+    let caveats = Caveat::of(assessment).into_iter();
+    let caveats: Vec<Message> = caveats.map(Caveat::describe).collect();
     match caveats.is_empty() {
         true => message!("check-verdict", level = level.describe(), title = title),
         false => message!(

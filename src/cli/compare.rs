@@ -5,11 +5,12 @@ use std::path::{Path, PathBuf};
 use super::args::CompareOptions;
 use super::compare_lines::describe;
 use super::lines::Lines;
-use super::report::{open_folder, side_by_side, time_of_issue};
-use super::report_table::{CampaignRow, notes};
+use super::issue::{open_folder, time_of_issue};
+use super::report_table::{Noticed, notes};
 use super::screen::Screen;
 use super::speech::words_for;
 use super::terminal::{line, print, print_lines, print_note, quoted};
+use crate::batch::jobs::{Jobs, memory_of, side_by_side};
 use crate::campaign::Reach;
 use crate::comparison::{Comparison, compare, gather};
 use crate::error::{Error, Problem, Result};
@@ -67,10 +68,8 @@ fn tell(comparison: &Comparison, options: &CompareOptions, edition: Edition) -> 
         .map(|file| line(&file.display().to_string()))
         .collect();
     print(&format!("\n{files}"))?;
-    let rows: Vec<CampaignRow> = campaigns()
-        .map(|one| CampaignRow::of(one, String::new()))
-        .collect();
-    let notes = notes(&rows, &edition.words);
+    let noticed = campaigns().map(|one| Noticed::of(one, one.tested.campaign.name.clone()));
+    let notes = notes(&noticed.collect::<Vec<_>>(), &edition.words);
     notes.iter().for_each(|note| print_note(note));
     Ok(())
 }
@@ -85,7 +84,13 @@ type Opened = (Assessment, Option<Evidence>);
 fn open_all(paths: &[PathBuf], reach: Reach) -> Result<Vec<Opened>> {
     let mut opened = Vec::new();
     let work = |path: &PathBuf| open(path, reach);
-    side_by_side(paths, work, |_, outcome| opened.push(outcome));
+    side_by_side(
+        Jobs::wanted(None),
+        paths,
+        |path: &PathBuf| memory_of(path),
+        work,
+        |_, outcome| opened.push(outcome),
+    );
     opened.into_iter().collect()
 }
 

@@ -4,7 +4,7 @@ use jiff::civil::Date;
 
 use super::args::PlanOptions;
 use super::lines::{Lines, Mark};
-use super::report::{open_folder, time_of_issue};
+use super::issue::{open_folder, time_of_issue};
 use super::screen::Screen;
 use super::speech::words_for_one;
 use super::table::Align;

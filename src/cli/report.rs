@@ -1,45 +1,36 @@
 //! `report`: campaigns to reports.
 
-use std::collections::BTreeMap;
 use std::io::IsTerminal;
-use std::path::{Path, PathBuf};
-use std::sync::atomic::{AtomicUsize, Ordering};
-use std::sync::mpsc;
-use std::thread;
 
 use indicatif::{ProgressBar, ProgressStyle};
 use jiff::Timestamp;
 
 use super::args::ReportOptions;
+use super::data::summary_file::{NAME as SUMMARY, Outcome, SummaryFile};
+use super::issue::open_folder;
 use super::lines::Lines;
 use super::report_index::IndexPage;
-use super::report_table::{CampaignRow, add_table, notes};
+use super::report_one::{Call, Done};
+use super::report_table::{CampaignRow, Noticed, add_table, notes};
 use super::screen::Screen;
 use super::speech::words_for;
-use super::terminal::{line, print, print_error, print_lines, print_note};
-use crate::campaign::find::{campaign_name, find_campaigns, refuse_same_names};
+use super::terminal::{line, print, print_error, print_errors, print_lines, print_note};
+use crate::batch::causes::Causes;
+use crate::batch::collection::{kept_below, tables};
+use crate::batch::jobs::{Jobs, memory_of, side_by_side};
+use crate::batch::record::Record;
+use crate::campaign::find::{Unit, find_units};
 use crate::error::{Error, Problem, Result};
-use crate::procedure::Assessment;
+use crate::language::Words;
+use crate::message;
+use crate::report::Format;
 use crate::report::comparison::outputs::NAME as COMPARISON;
-use crate::report::data::tables::{Collection, TABLES};
-use crate::report::files::{FileFacts, prepare_folder, write_all};
-use crate::report::{Edition, Format, outputs};
+use crate::report::data::tables::collection::TABLES;
+use crate::report::files::write_all;
 use crate::shown::shown;
-
-/// What to do about two campaigns of one name.
-const SAME_NAME: &str = "outputs are named after the folder: rename one, or rate them one at a time into different --out folders";
 
 /// Exit code under `--strict` where a rating falls short of one that conforms.
 pub const STRICT_FAILURE: u8 = 5;
-
-/// So many campaigns are rated at once; large logs of more would not fit into memory.
-const AT_ONCE: usize = 2;
-
-/// Environment variable that fixes the time of issue, seconds since 1970.
-const FIXED_TIME: &str = "SOURCE_DATE_EPOCH";
-
-/// End of the last year that a PDF can be dated in, seconds since 1970.
-const END_OF_9999_S: i64 = 253_402_300_800;
 
 /// Rates each campaign and writes its outputs.
 ///
@@ -47,191 +38,164 @@ const END_OF_9999_S: i64 = 253_402_300_800;
 /// [`Error::Usage`] if there is no campaign or the output folder cannot be used;
 /// what is wrong with a single campaign is printed, and told by the exit code.
 pub fn run(options: &ReportOptions) -> Result<u8> {
-    let folders = find_campaigns(&options.paths)?;
-    refuse_same_names(&folders, SAME_NAME)?;
-    refuse_name_of_comparison(&folders)?;
-    let issued = time_of_issue()?;
+    let units = find_units(&options.paths, options.root.as_deref())?;
+    refuse_name_of_comparison(&units)?;
+    let call = Call::begin(options)?;
     open_folder(&options.out, options.quiet)?;
-    let mut index = IndexPage::begin(&folders, options)?;
-    let progress = progress_bar(folders.len(), options.quiet);
-    let mut rows = Vec::new();
-    let mut first_failure = None;
-    let wants_tables = options.format.contains(&Format::Parquet);
-    let mut collection = wants_tables.then(Collection::default);
-    let work = |folder: &PathBuf| rate_and_write(folder, options, issued);
-    side_by_side(&folders, work, |folder, outcome| {
-        progress.set_message(shown(&folder.display().to_string()).into_owned());
-        match outcome {
-            Ok((assessment, files)) => {
-                if let Some(collection) = &mut collection {
-                    collection.add(&assessment, files);
-                }
-                if let Some(index) = &mut index {
-                    index.add(&assessment, options);
-                }
-                let report = report_path(&assessment.tested.campaign.name, options);
-                rows.push(CampaignRow::of(&assessment, report));
-            }
-            Err(error) => {
-                progress.suspend(|| print_error(&error));
-                first_failure.get_or_insert(error.exit_code());
-                if let Some(index) = &mut index {
-                    index.add_failed(folder);
-                }
-            }
-        }
-        progress.inc(1);
-    });
+    let index = IndexPage::begin(&units, options)?;
+    let progress = progress_bar(units.len(), options.quiet);
+    let mut told = Told::new(index, options);
+    side_by_side(
+        Jobs::wanted(options.jobs),
+        &units,
+        |unit| memory_of(&unit.folder),
+        |unit| call.work(unit),
+        |unit, outcome| {
+            progress.set_message(shown(&unit.folder.display().to_string()).into_owned());
+            told.add(unit, outcome);
+            progress.inc(1);
+        },
+    );
     progress.finish_and_clear();
-    let words = words_for(options.language, rows.iter().map(|row| row.language));
-    if !options.quiet && !rows.is_empty() {
-        let mut lines = Lines::new(Screen::out());
-        add_table(&mut lines, &rows, &words);
-        print_lines(&lines)?;
-    }
-    if let Some(collection) = &collection
-        && let Err(error) = write_tables(collection, options, issued)
-    {
-        print_error(&error);
-        first_failure.get_or_insert(error.exit_code());
-    }
-    if let Some(index) = index
-        && let Err(error) = index.write(options, &words, issued)
-    {
-        print_error(&error);
-        first_failure.get_or_insert(error.exit_code());
-    }
-    if !options.quiet {
-        notes(&rows, &words)
-            .iter()
-            .for_each(|note| print_note(note));
-    }
-    let is_indicative = rows.iter().any(CampaignRow::falls_short);
-    let strict_failure = (options.strict && is_indicative).then_some(STRICT_FAILURE);
-    Ok(first_failure.or(strict_failure).unwrap_or(0))
-}
-
-/// Makes the output folder ready, and says what earlier calls had left unfinished there.
-///
-/// # Errors
-/// [`Error::Usage`] if it cannot be used.
-pub fn open_folder(folder: &Path, is_quiet: bool) -> Result<()> {
-    let notes = prepare_folder(folder)?;
-    if !is_quiet {
-        notes.iter().for_each(|note| print_note(note));
-    }
-    Ok(())
+    told.end(units.len(), call.issued)
 }
 
 /// Refuses a campaign whose files would take the place of a comparison's.
-fn refuse_name_of_comparison(folders: &[PathBuf]) -> Result<()> {
-    let is_taken = |folder: &&PathBuf| campaign_name(folder) == COMPARISON;
-    let Some(folder) = folders.iter().find(is_taken) else {
+fn refuse_name_of_comparison(units: &[Unit]) -> Result<()> {
+    let Some(unit) = units.iter().find(|unit| unit.place() == COMPARISON) else {
         return Ok(());
     };
     let what = "has the name of the files that compare writes, and would replace them";
-    let problem = Problem::at(folder, what).hint("rename the folder");
+    let problem = Problem::at(&unit.folder, what).hint("rename the folder");
     Err(Error::Usage(problem.into()))
 }
 
-/// Works on the folders, `AT_ONCE` at a time, and hands over what came of each in their
-/// order.
-pub fn side_by_side<T: Send>(
-    folders: &[PathBuf],
-    work: impl Fn(&PathBuf) -> T + Sync,
-    mut hand_over: impl FnMut(&PathBuf, T),
-) {
-    let (next, work) = (&AtomicUsize::new(0), &work);
-    let (done, outcomes) = mpsc::channel();
-    thread::scope(|scope| {
-        for _ in 0..AT_ONCE {
-            let done = done.clone();
-            scope.spawn(move || {
-                loop {
-                    let index = next.fetch_add(1, Ordering::Relaxed);
-                    let Some(folder) = folders.get(index) else {
-                        break;
-                    };
-                    done.send((index, work(folder)))
-                        .expect("outcomes are taken until all are done");
-                }
-            });
+/// What is told of a call, on the terminal and in files of all its campaigns together.
+struct Told<'o> {
+    options: &'o ReportOptions,
+    rows: Vec<CampaignRow>,
+    noticed: Vec<Noticed>,
+    left_alone: usize,
+    causes: Causes,
+    first_failure: Option<u8>,
+    index: Option<IndexPage>,
+    summary: SummaryFile,
+}
+
+impl<'o> Told<'o> {
+    fn new(index: Option<IndexPage>, options: &'o ReportOptions) -> Self {
+        Told {
+            options,
+            rows: Vec::new(),
+            noticed: Vec::new(),
+            left_alone: 0,
+            causes: Causes::default(),
+            first_failure: None,
+            index,
+            summary: SummaryFile::default(),
         }
-        drop(done);
-        let (mut early, mut due) = (BTreeMap::new(), 0);
-        for (index, outcome) in outcomes {
-            early.insert(index, outcome);
-            while let Some(outcome) = early.remove(&due) {
-                hand_over(&folders[due], outcome);
-                due += 1;
+    }
+
+    fn add(&mut self, unit: &Unit, outcome: Result<Done>) {
+        match outcome {
+            Ok(Done::Made { record, noticed }) => {
+                self.noticed.push(noticed);
+                self.add_record(unit, *record, Outcome::Made);
+            }
+            Ok(Done::LeftAlone(record)) => {
+                self.left_alone += 1;
+                self.add_record(unit, *record, Outcome::LeftAlone);
+            }
+            Err(error) => {
+                self.first_failure.get_or_insert(error.exit_code());
+                self.causes.add(&error);
+                self.summary.add_failed(unit, &error);
+                if let Some(index) = &mut self.index {
+                    index.add_failed(unit);
+                }
             }
         }
-    });
-}
+    }
 
-/// A campaign's rating, and what was written of it.
-fn rate_and_write(
-    folder: &Path,
-    options: &ReportOptions,
-    issued: Timestamp,
-) -> Result<(Assessment, Vec<FileFacts>)> {
-    let assessment = crate::assess_reaching(folder, options.files.reach())?;
-    let wishes = &assessment.tested.campaign.report;
-    let edition = Edition {
-        formats: distinct(&options.format),
-        has_attachments: !options.no_attachments,
-        ..Edition::wished(wishes, issued).in_language(options.language)
-    };
-    let outputs = outputs(&assessment, &edition)?;
-    let name = &assessment.tested.campaign.name;
-    let facts = write_all(&options.out, name, &outputs)?;
-    Ok((assessment, facts))
-}
+    fn add_record(&mut self, unit: &Unit, record: Record, outcome: Outcome) {
+        self.summary.add(unit, &record, outcome);
+        if let Some(index) = &mut self.index {
+            index.add(unit, &record.brief, self.options);
+        }
+        let report = report_path(&unit.place(), self.options);
+        self.rows.push(CampaignRow::of(record.brief, report));
+    }
 
-/// Each format once, in the order asked for.
-fn distinct(formats: &[Format]) -> Vec<Format> {
-    let mut distinct = Vec::new();
-    for format in formats {
-        if !distinct.contains(format) {
-            distinct.push(*format);
+    /// Prints the table and what goes with it, and writes the files of all campaigns together.
+    fn end(mut self, campaigns: usize, issued: Timestamp) -> Result<u8> {
+        let words = self.words();
+        let is_loud = !self.options.quiet;
+        print_errors(&self.causes.told());
+        if is_loud && !self.rows.is_empty() {
+            let mut lines = Lines::new(Screen::out());
+            add_table(&mut lines, &self.rows, &words);
+            print_lines(&lines)?;
+        }
+        let written = [
+            self.write_tables(campaigns, issued),
+            self.write_index(&words, issued),
+            self.write_summary(campaigns),
+        ];
+        for error in written.into_iter().filter_map(Result::err) {
+            print_error(&error);
+            self.first_failure.get_or_insert(error.exit_code());
+        }
+        if is_loud {
+            let noticed = notes(&self.noticed, &words);
+            noticed.iter().for_each(|note| print_note(note));
+            if self.left_alone > 0 {
+                let all = campaigns;
+                let left = message!("terminal-left-alone", count = self.left_alone, all = all);
+                print_note(&words.say(left));
+            }
+        }
+        let falls_short = self.rows.iter().any(CampaignRow::falls_short);
+        let strict_failure = (self.options.strict && falls_short).then_some(STRICT_FAILURE);
+        Ok(self.first_failure.or(strict_failure).unwrap_or(0))
+    }
+
+    fn words(&self) -> Words {
+        let wished = self.rows.iter().filter_map(CampaignRow::language);
+        words_for(self.options.language, wished)
+    }
+
+    /// Collects the rows of all campaigns whose outputs are there, and says where they are.
+    fn write_tables(&self, campaigns: usize, issued: Timestamp) -> Result<()> {
+        let out = &self.options.out;
+        let wants_rows = self.options.format.contains(&Format::Parquet);
+        if campaigns < 2 || !wants_rows || self.rows.is_empty() {
+            return Ok(());
+        }
+        let mut kept = kept_below(std::slice::from_ref(out))?;
+        // What was reported without rows is not part of the tables.
+        kept.retain(|one| one.has_rows());
+        let written = write_all(out, TABLES, &tables(&kept, out, issued)?)?;
+        if self.options.quiet {
+            return Ok(());
+        }
+        let paths = written.iter().map(|file| out.join(&file.name));
+        let paths = paths.map(|path| line(&path.display().to_string()));
+        print(&format!("\n{}", paths.collect::<String>()))
+    }
+
+    fn write_index(&mut self, words: &Words, issued: Timestamp) -> Result<()> {
+        match self.index.take() {
+            Some(index) => index.write(self.options, words, issued),
+            None => Ok(()),
         }
     }
-    distinct
-}
 
-/// Writes the tables of all campaigns, and says where they are.
-fn write_tables(collection: &Collection, options: &ReportOptions, issued: Timestamp) -> Result<()> {
-    let outputs = collection.outputs(issued)?;
-    let written = write_all(&options.out, TABLES, &outputs)?;
-    if !options.quiet && !written.is_empty() {
-        let paths = written.iter().map(|file| options.out.join(&file.name));
-        let paths = paths.map(|path| line(&path.display().to_string()));
-        print(&format!("\n{}", paths.collect::<String>()))?;
+    fn write_summary(&self, campaigns: usize) -> Result<()> {
+        match campaigns {
+            0 | 1 => Ok(()),
+            _ => write_all(&self.options.out, SUMMARY, &[self.summary.output()?]).map(drop),
+        }
     }
-    Ok(())
-}
-
-/// The time printed as that of issue: now, or what the environment fixes.
-pub fn time_of_issue() -> Result<Timestamp> {
-    let Some(fixed) = std::env::var_os(FIXED_TIME) else {
-        return Ok(Timestamp::now());
-    };
-    let seconds = fixed.to_str().and_then(|text| text.trim().parse().ok());
-    seconds
-        .filter(|seconds| (0..END_OF_9999_S).contains(seconds))
-        .and_then(|seconds| Timestamp::from_second(seconds).ok())
-        .ok_or_else(|| {
-            let found = fixed.to_string_lossy();
-            let problem = Problem::at(
-                Path::new(FIXED_TIME),
-                format!("found \"{found}\", expected seconds since 1970"),
-            );
-            Error::Usage(
-                problem
-                    .hint("unset the environment variable, or give a whole number")
-                    .into(),
-            )
-        })
 }
 
 fn progress_bar(campaigns: usize, is_quiet: bool) -> ProgressBar {
@@ -244,9 +208,9 @@ fn progress_bar(campaigns: usize, is_quiet: bool) -> ProgressBar {
 }
 
 /// Where the report is; of several forms, the first, and of none the results.
-fn report_path(name: &str, options: &ReportOptions) -> String {
+fn report_path(place: &str, options: &ReportOptions) -> String {
     let mut endings = options.format.iter().filter_map(|format| format.ending());
     let ending = endings.next().unwrap_or("rating.json");
-    let file = options.out.join(format!("{name}.{ending}"));
+    let file = options.out.join(format!("{place}.{ending}"));
     file.display().to_string()
 }

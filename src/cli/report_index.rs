@@ -1,16 +1,14 @@
 //! The page that leads to the reports of one call, as `report` writes it.
 
-use std::path::{Path, PathBuf};
-
 use jiff::Timestamp;
 
 use super::args::ReportOptions;
 use super::terminal::{line, print, print_note};
-use crate::campaign::find::campaign_name;
+use crate::batch::brief::Brief;
+use crate::campaign::find::Unit;
 use crate::campaign::wishes::Paper;
 use crate::error::{Error, Problem, Result};
 use crate::language::Words;
-use crate::procedure::Assessment;
 use crate::report::files::write_all;
 use crate::report::index::outputs::{FILE, Index, NAME, is_there, refuse_other_page};
 use crate::report::{Edition, Format};
@@ -28,12 +26,12 @@ impl IndexPage {
     /// # Errors
     /// [`Error::Usage`] for a campaign whose report would have the page's name, and for a page
     /// in the output folder that is not ours.
-    pub fn begin(folders: &[PathBuf], options: &ReportOptions) -> Result<Option<Self>> {
+    pub fn begin(units: &[Unit], options: &ReportOptions) -> Result<Option<Self>> {
         if !options.format.contains(&Format::Html) {
             return Ok(None);
         }
-        refuse_name(folders)?;
-        if folders.len() < 2 {
+        refuse_name(units)?;
+        if units.len() < 2 {
             if is_there(&options.out) && !options.quiet {
                 print_note(&format!(
                     "{} leads to reports of an earlier call, and stays as it is; report all campaigns together to renew it",
@@ -49,16 +47,16 @@ impl IndexPage {
         }))
     }
 
-    /// Adds a campaign that has been written.
-    pub fn add(&mut self, campaign: &Assessment, options: &ReportOptions) {
-        self.index.add(campaign, &options.format);
-        self.paper
-            .get_or_insert(campaign.tested.campaign.report.paper);
+    /// Adds a campaign whose files are there.
+    pub fn add(&mut self, unit: &Unit, brief: &Brief, options: &ReportOptions) {
+        self.index
+            .add(&brief.standing, &unit.branch, &options.format);
+        self.paper.get_or_insert(brief.paper);
     }
 
     /// Adds a campaign that could not be written.
-    pub fn add_failed(&mut self, folder: &Path) {
-        self.index.add_failed(campaign_name(folder));
+    pub fn add_failed(&mut self, unit: &Unit) {
+        self.index.add_failed(unit.place());
     }
 
     /// Writes the page in a language, and says where it is.
@@ -85,12 +83,12 @@ impl IndexPage {
 }
 
 /// Refuses a campaign whose report would take the place of the page that leads to all.
-fn refuse_name(folders: &[PathBuf]) -> Result<()> {
-    let is_taken = |folder: &&PathBuf| campaign_name(folder).eq_ignore_ascii_case(NAME);
-    let Some(folder) = folders.iter().find(is_taken) else {
+fn refuse_name(units: &[Unit]) -> Result<()> {
+    let is_taken = |unit: &&Unit| unit.place().eq_ignore_ascii_case(NAME);
+    let Some(unit) = units.iter().find(is_taken) else {
         return Ok(());
     };
     let what = format!("has the name of {FILE}, the page that leads to all reports");
-    let problem = Problem::at(folder, what).hint("rename the folder");
+    let problem = Problem::at(&unit.folder, what).hint("rename the folder");
     Err(Error::Usage(problem.into()))
 }

@@ -2,124 +2,59 @@
 
 use super::lines::{Lines, Mark, MarkedRow};
 use super::table::{Align, decimals_aligned, table_width};
+use crate::batch::brief::Brief;
+use crate::comparison::standing::Power;
 use crate::language::{Language, Message, Words, fixed};
 use crate::message;
 use crate::procedure::Assessment;
-use crate::procedure::finding::Level;
-use crate::procedure::s580::finding::FindingCode;
 use crate::units::decimals_for;
 
 /// Columns that a mark and the space behind it take.
 const MARK_WIDTH: usize = 2;
 
-/// A power with its half width, W.
-#[derive(Debug, Clone, Copy)]
-struct Rated {
-    power_w: f64,
-    half_width_w: f64,
-}
-
 /// What the table says of a campaign.
 pub struct CampaignRow {
-    /// The folder's name.
-    pub name: String,
-    /// As the campaign file asks for it.
-    pub language: Language,
-    title: String,
-    is_invented: bool,
-    /// `None` where there is no number, or none that can be true.
-    rated: Option<Rated>,
-    r_squared: Option<f64>,
-    used: usize,
-    intervals: usize,
-    days: usize,
-    level: Level,
-    /// What weakens the number.
-    caveats: Vec<Message>,
-    notices: Vec<Message>,
+    brief: Brief,
     /// Where its report is.
     report: String,
 }
 
 impl CampaignRow {
     /// Of a campaign whose report is in a file.
-    pub fn of(assessment: &Assessment, report: String) -> Self {
-        let s580 = &assessment.s580;
-        let campaign = &assessment.tested.campaign;
-        let rated = s580.rated.as_ref().filter(|_| !s580.is_not_valid());
-        let line = s580.line();
-        let not_valid = s580.is_not_valid().then(|| message!("headline-not-valid"));
-        let notices = assessment.notices.iter().map(|notice| notice.message());
-        CampaignRow {
-            name: campaign.name.clone(),
-            language: campaign.report.language,
-            title: campaign.title.clone(),
-            is_invented: campaign.demonstration,
-            rated: rated.map(|rated| Rated {
-                power_w: rated.rating.ps50_w,
-                half_width_w: rated.uncertainty.half_width_w(),
-            }),
-            r_squared: line.and_then(|line| line.r_squared),
-            used: s580.used().count(),
-            intervals: s580.intervals.len(),
-            days: s580.dates.len(),
-            level: s580.conformity.level,
-            caveats: caveats(assessment),
-            notices: not_valid.into_iter().chain(notices).collect(),
-            report,
-        }
+    pub fn of(brief: Brief, report: String) -> Self {
+        CampaignRow { brief, report }
+    }
+
+    /// As the campaign file asks for it.
+    pub fn language(&self) -> Option<Language> {
+        Language::of_code(&self.brief.language)
     }
 
     /// Whether the rating is worse than one that conforms, or there is none.
     pub fn falls_short(&self) -> bool {
-        self.level.falls_short()
+        self.brief.standing.level.falls_short()
     }
 
     fn title_cell(&self, words: &Words) -> String {
-        match self.is_invented {
-            true => words.say(message!("terminal-invented", title = &self.title)),
-            false => self.title.clone(),
+        let standing = &self.brief.standing;
+        match standing.is_invented {
+            true => words.say(message!("terminal-invented", title = &standing.title)),
+            false => standing.title.clone(),
         }
     }
 
     fn r_squared_cell(&self, words: &Words) -> String {
-        let found = self.r_squared.map(|found| words.say(fixed(found, 2)));
+        let found = self.brief.standing.r_squared;
+        let found = found.map(|found| words.say(fixed(found, 2)));
         found.unwrap_or_else(|| "–".to_owned())
     }
 
     fn conformity_cell(&self, words: &Words) -> String {
-        let level = words.say(self.level.describe()).to_lowercase();
-        let caveats = self.caveats.iter();
-        let caveats = caveats.map(|caveat| format!("; {}", words.say(caveat.clone())));
+        let level = words.say(self.brief.standing.level.describe()).to_lowercase();
+        let caveats = self.brief.caveats.iter();
+        let caveats = caveats.map(|caveat| format!("; {}", words.say(caveat.describe())));
         level + &caveats.collect::<String>()
     }
-}
-
-/// What a reader of the number alone would not see: an estimate, a sensor that lies flat, a
-/// single day, an extrapolation.
-pub fn caveats(assessment: &Assessment) -> Vec<Message> {
-    let s580 = &assessment.s580;
-    let findings = &s580.conformity.findings;
-    let is_found = |code| findings.iter().any(|finding| finding.code == code);
-    let rated = s580.rated.as_ref();
-    let is_of_one_day = rated.is_some_and(|rated| rated.uncertainty.is_of_one_day());
-    let mut caveats = Vec::new();
-    if assessment.tested.estimates_irradiance() {
-        caveats.push(message!("irradiance-estimated"));
-    }
-    if assessment.tested.lies_flat() {
-        caveats.push(message!("terminal-horizontal"));
-    }
-    if is_found(FindingCode::IrradiancePlaneNotStated) {
-        caveats.push(message!("terminal-plane-not-stated"));
-    }
-    if is_of_one_day && !s580.is_not_valid() {
-        caveats.push(message!("terminal-one-day"));
-    }
-    if is_found(FindingCode::Extrapolated) && !s580.is_not_valid() {
-        caveats.push(message!("terminal-extrapolated"));
-    }
-    caveats
 }
 
 /// Adds the table to the lines: on one line a campaign where that fits, else on two.
@@ -140,8 +75,11 @@ pub fn add_table(lines: &mut Lines, campaigns: &[CampaignRow], words: &Words) {
             row.title_cell(words),
             rating,
             row.r_squared_cell(words),
-            format!("{}/{}", row.used, row.intervals),
-            row.days.to_string(),
+            format!(
+                "{}/{}",
+                row.brief.standing.intervals, row.brief.all_intervals
+            ),
+            row.brief.standing.days.to_string(),
         ]
     });
     let cells: Vec<[String; 5]> = cells.collect();
@@ -174,7 +112,7 @@ pub fn add_table(lines: &mut Lines, campaigns: &[CampaignRow], words: &Words) {
         })
         .collect();
     let taken = table_width(wide, &wide_cells) + MARK_WIDTH;
-    let marks = campaigns.iter().map(|row| Mark::of(row.level));
+    let marks = campaigns.iter().map(|row| Mark::of(row.brief.standing.level));
     match lines.width() {
         Some(width) if taken > width => {
             let below = campaigns
@@ -202,19 +140,19 @@ fn rating_cells(campaigns: &[CampaignRow], words: &Words) -> Vec<String> {
         .say(fixed(0.5, 1))
         .trim_matches(|c: char| c.is_ascii_digit())
         .to_owned();
-    let said = |value: Option<f64>, rated: Option<Rated>| match (value, rated) {
-        (Some(value), Some(rated)) => words.say(fixed(value, decimals_for(rated.half_width_w))),
-        _ => "–".to_owned(),
+    let said = |of: fn(Power) -> f64, power: Option<Power>| match power {
+        Some(power) => words.say(fixed(of(power), decimals_for(power.half_width_w))),
+        None => "–".to_owned(),
     };
-    let column = |of: fn(Rated) -> f64| {
+    let column = |of: fn(Power) -> f64| {
         let cells = campaigns.iter();
-        let cells = cells.map(|row| said(row.rated.map(of), row.rated));
+        let cells = cells.map(|row| said(of, row.brief.standing.valid_power()));
         decimals_aligned(&cells.collect::<Vec<_>>(), &mark)
     };
-    let powers = column(|rated| rated.power_w);
-    let half_widths = column(|rated| rated.half_width_w);
+    let powers = column(|power| power.value_w);
+    let half_widths = column(|power| power.half_width_w);
     let pairs = powers.into_iter().zip(half_widths).zip(campaigns);
-    let cells = pairs.map(|((power, half_width), row)| match row.rated {
+    let cells = pairs.map(|((power, half_width), row)| match row.brief.standing.valid_power() {
         Some(_) => format!("{power} ± {half_width}"),
         None => power,
     });
@@ -224,14 +162,34 @@ fn rating_cells(campaigns: &[CampaignRow], words: &Words) -> Vec<String> {
 /// Most campaigns that are named before a note that they share.
 const NAMED: usize = 4;
 
+/// What the reader should know of a campaign's data.
+pub struct Noticed {
+    /// The campaign's place in its tree.
+    pub campaign: String,
+    pub notices: Vec<Message>,
+}
+
+impl Noticed {
+    /// Of a campaign.
+    pub fn of(assessment: &Assessment, campaign: String) -> Self {
+        let is_not_valid = assessment.s580.is_not_valid();
+        let not_valid = is_not_valid.then(|| message!("headline-not-valid"));
+        let notices = assessment.notices.iter().map(|notice| notice.message());
+        Noticed {
+            campaign,
+            notices: not_valid.into_iter().chain(notices).collect(),
+        }
+    }
+}
+
 /// The notices of all campaigns, each once, with the campaigns that it is about.
-pub fn notes(campaigns: &[CampaignRow], words: &Words) -> Vec<String> {
+pub fn notes(campaigns: &[Noticed], words: &Words) -> Vec<String> {
     let mut notes: Vec<(&Message, Vec<&str>)> = Vec::new();
-    for row in campaigns {
-        for notice in &row.notices {
+    for one in campaigns {
+        for notice in &one.notices {
             match notes.iter_mut().find(|(said, _)| *said == notice) {
-                Some((_, names)) => names.push(&row.name),
-                None => notes.push((notice, vec![&row.name])),
+                Some((_, names)) => names.push(&one.campaign),
+                None => notes.push((notice, vec![&one.campaign])),
             }
         }
     }

@@ -85,6 +85,11 @@ pub fn print_error(error: &Error) {
     print_told(&format!("error: {error}\n"));
 }
 
+/// Prints errors that say themselves what they are.
+pub fn print_errors(told: &[String]) {
+    print_told(&told.concat());
+}
+
 /// Prints a remark to standard error.
 pub fn print_note(note: &str) {
     print_told(&line(&format!("note: {note}")));

@@ -1,13 +1,15 @@
 //! Where a campaign stands among others by its power. It is little to keep, so that many
 //! campaigns can be ranked without holding their readings.
 
+use serde::{Deserialize, Serialize};
+
 use crate::procedure::Assessment;
 use crate::procedure::finding::Level;
 use crate::procedure::s580::finding::FindingCode;
 use crate::stats::line::Bounds;
 
 /// What a ranking says of a campaign.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Standing {
     /// Name of its folder.
     pub campaign: String,
@@ -32,7 +34,7 @@ pub struct Standing {
 }
 
 /// Ps(50) and how sure it is, W.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub struct Power {
     pub value_w: f64,
     /// What stands behind ±.

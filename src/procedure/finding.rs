@@ -1,9 +1,12 @@
 //! What a procedure finds about its own result, and how far the result conforms.
 
+use serde::{Deserialize, Serialize};
+
 use crate::language::Message;
 
 /// How far a result conforms, best first.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
 pub enum Level {
     Conforms,
     ConformsWithNotes,

@@ -4,7 +4,7 @@
 //! [`estimate`] gives it the irradiance that was not measured by the sky in [`sky`],
 //! [`conflicts`] refuses runs that cannot both be true, [`tested`] does all of it; [`site`],
 //! [`spans`] and [`stretch`] serve them, and [`sources`] says how sure the instruments are. The vocabulary is in
-//! [`limit`] and [`finding`].
+//! [`limit`], [`finding`] and [`caveat`].
 //!
 //! [`uncertainty`] says how sure a fit to the readings is. The procedures, a folder each:
 //! [`s580`], the rating by ASAE S580.1, [`heat_balance`], gain and loss, [`dry_vessel`], how hot it
@@ -14,6 +14,7 @@
 pub mod assess;
 pub mod boiling;
 pub mod box_cooker;
+pub mod caveat;
 pub mod conflicts;
 pub mod cooking;
 pub mod dish;

@@ -3,25 +3,27 @@
 use std::collections::BTreeMap;
 
 use jiff::Timestamp;
-use serde::Serialize;
+use serde::{Deserialize, Serialize};
 
 use crate::campaign::wishes::{Paper, ReportWishes};
 use crate::language::{Language, UnitSystem, Words};
 use crate::message;
 
 /// A form in which results can be had; JSON and CSV there always are.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, clap::ValueEnum)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, clap::ValueEnum, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
 pub enum Format {
     /// The report, as PDF
     Pdf,
     /// The report, as one web page that needs no network
     Html,
-    /// Tables of all campaigns together, as Apache Parquet, with a data package
+    /// A row of each campaign and of each interval, as Apache Parquet
     Parquet,
 }
 
 impl Format {
-    /// What the name of a campaign's file in it ends with; `None`: it is one file for all.
+    /// What the name of a campaign's file in it ends with; `None`: its files are in folders of
+    /// their own.
     pub fn ending(self) -> Option<&'static str> {
         match self {
             Format::Pdf => Some("pdf"),

@@ -1,7 +1,9 @@
 //! Ordinary least squares of a straight line, with the bands that go with it.
 
-use super::student::two_sided_t;
+use serde::{Deserialize, Serialize};
 use simmerline_math::squared;
+
+use super::student::two_sided_t;
 
 /// Coverage of every interval in the rating.
 pub const COVERAGE: f64 = 0.95;
@@ -31,7 +33,7 @@ pub struct Line {
 }
 
 /// An interval about a value.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub struct Bounds {
     pub lower: f64,
     pub upper: f64,

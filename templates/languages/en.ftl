@@ -2278,6 +2278,11 @@ terminal-extrapolated = extrapolated to 50 K
 # Of several campaigns that share a note; { $names }: their names.
 terminal-campaigns = { $count } campaigns ({ $names })
 terminal-more = { $count } more
+terminal-left-alone =
+    { $all ->
+        [1] left as it is: nothing that the report rests on has changed; --fresh makes it again
+       *[other] { $count } of { $all } campaigns left as they are: nothing that their reports rest on has changed; --fresh makes all again
+    }
 
 ## What check says of the other procedures
 

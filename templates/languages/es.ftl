@@ -2323,6 +2323,11 @@ terminal-extrapolated = extrapolado a 50 K
 # Of several campaigns that share a note; { $names }: their names.
 terminal-campaigns = { $count } campañas ({ $names })
 terminal-more = { $count } más
+terminal-left-alone =
+    { $all ->
+        [1] se deja como está: nada de aquello en que se basa el informe ha cambiado; --fresh lo hace de nuevo
+       *[other] { $count } de { $all } campañas se dejan como están: nada de aquello en que se basan sus informes ha cambiado; --fresh los hace todos de nuevo
+    }
 
 ## What check says of the other procedures
 

@@ -2352,6 +2352,11 @@ terminal-extrapolated = extrapolé à 50 K
 # Of several campaigns that share a note; { $names }: their names.
 terminal-campaigns = { $count } campagnes ({ $names })
 terminal-more = { $count } de plus
+terminal-left-alone =
+    { $all ->
+        [1] laissé tel quel : rien de ce sur quoi repose le rapport n’a changé ; --fresh le refait
+       *[other] { $count } campagnes sur { $all } laissées telles quelles : rien de ce sur quoi reposent leurs rapports n’a changé ; --fresh les refait tous
+    }
 
 ## What check says of the other procedures
 

@@ -2317,6 +2317,11 @@ terminal-extrapolated = extrapolado a 50 K
 # Of several campaigns that share a note; { $names }: their names.
 terminal-campaigns = { $count } campanhas ({ $names })
 terminal-more = mais { $count }
+terminal-left-alone =
+    { $all ->
+        [1] fica como está: nada daquilo em que o relatório se baseia mudou; --fresh o faz de novo
+       *[other] { $count } de { $all } campanhas ficam como estão: nada daquilo em que seus relatórios se baseiam mudou; --fresh faz todos de novo
+    }
 
 ## What check says of the other procedures
 

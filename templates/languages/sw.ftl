@@ -2356,6 +2356,11 @@ terminal-extrapolated = imekisiwa hadi 50 K
 # Of several campaigns that share a note; { $names }: their names.
 terminal-campaigns = kampeni { $count } ({ $names })
 terminal-more = nyingine { $count }
+terminal-left-alone =
+    { $all ->
+        [1] imeachwa kama ilivyo: hakuna kilichobadilika katika yale ambayo ripoti inategemea; --fresh huitengeneza upya
+       *[other] kampeni { $count } kati ya { $all } zimeachwa kama zilivyo: hakuna kilichobadilika katika yale ambayo ripoti zake zinategemea; --fresh hutengeneza zote upya
+    }
 
 ## What check says of the other procedures
 

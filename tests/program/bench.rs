@@ -20,7 +20,12 @@ pub fn campaign() -> String {
 }
 
 /// Written by `report` for the campaign `mallee`.
-pub const OUTPUTS: [&str; 3] = ["mallee.intervals.csv", "mallee.pdf", "mallee.rating.json"];
+pub const OUTPUTS: [&str; 4] = [
+    "mallee.intervals.csv",
+    "mallee.made.json",
+    "mallee.pdf",
+    "mallee.rating.json",
+];
 
 /// One row of a heating, with the water to a tenth.
 pub fn row(day: u32, after_s: u32) -> String {

@@ -17,6 +17,7 @@ mod kit {
 
 mod bad_campaign;
 mod bad_log;
+mod batch;
 mod bench;
 mod commands;
 mod compare;

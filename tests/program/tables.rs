@@ -6,7 +6,14 @@ use serde_json::Value;
 
 use crate::bench::{Bench, OUTPUTS, heating};
 
-const TABLES: [&str; 3] = ["campaigns.parquet", "datapackage.json", "intervals.parquet"];
+/// Of several campaigns together.
+const TOGETHER: [&str; 5] = [
+    "campaigns.parquet",
+    "datapackage.json",
+    "intervals.csv.schema.json",
+    "intervals.parquet",
+    "summary.json",
+];
 
 fn paths(bench: &Bench) -> Vec<String> {
     let package: Value = serde_json::from_str(&bench.read("reports/datapackage.json")).unwrap();
@@ -24,7 +31,10 @@ fn tables_are_written_for_all_campaigns_together_beside_their_own_files() {
     let mut expected: Vec<String> = ["mallee", "wattle"]
         .iter()
         .flat_map(|name| OUTPUTS.map(|output| output.replace("mallee", name)))
-        .chain(TABLES.map(str::to_owned))
+        .chain(["mallee", "wattle"].iter().flat_map(|name| {
+            ["campaigns", "intervals"].map(|set| format!("{set}/branch=./{name}.parquet"))
+        }))
+        .chain(TOGETHER.map(str::to_owned))
         .collect();
     expected.sort();
     assert_eq!(bench.names("reports"), expected);
@@ -95,17 +105,17 @@ fn nothing_is_written_where_every_campaign_fails() {
 #[test]
 fn none_of_the_tables_is_written_where_one_cannot_be() {
     let bench = Bench::new();
+    bench.add_campaign("wattle");
     fs::create_dir_all(bench.path("reports/datapackage.json")).unwrap();
-    let ended = bench
-        .run(&["report", "mallee", "--format", "parquet"])
-        .exits(2);
+    let arguments = ["report", "mallee", "wattle", "--format", "parquet"];
+    let ended = bench.run(&arguments).exits(2);
     let complaint = "reports/datapackage.json: is a folder where a file has to go";
     assert!(ended.err.contains(complaint), "{}", ended.err);
     assert!(
         !bench
             .names("reports")
             .iter()
-            .any(|name| name.ends_with(".parquet"))
+            .any(|name| name.ends_with(".parquet") && !name.contains('/'))
     );
 }
 

@@ -10,9 +10,9 @@ use super::{schema_of, text_of};
 use crate::campaign::kinds::{ProcedureKey, RunKind};
 use crate::cli::check_procedures;
 use crate::cli::check_verdict::verdict;
-use crate::cli::report_table::caveats;
 use crate::error::{Error, Result};
 use crate::procedure::Assessment;
+use crate::procedure::caveat::Caveat;
 use crate::procedure::finding::Level;
 use crate::procedure::run::Run;
 use crate::procedure::s580::reason::Reason;
@@ -240,9 +240,9 @@ fn checked(assessment: &Assessment, folder: &Path) -> CheckedEntry {
         cooker: campaign.cooker.name.clone(),
         demonstration: campaign.demonstration,
         level: s580.conformity.level.code(),
-        caveats: caveats(assessment)
-            .iter()
-            .map(ToString::to_string)
+        caveats: Caveat::of(assessment)
+            .into_iter()
+            .map(|caveat| caveat.describe().to_string())
             .collect(),
         next: verdict(assessment, folder).next.to_string(),
         rating: rated.map(|rated| RatingEntry {

@@ -2,6 +2,7 @@
 
 pub mod check_file;
 mod problem;
+pub mod summary_file;
 pub mod verification_file;
 
 use schemars::generate::SchemaSettings;

@@ -1,9 +1,12 @@
 //! What can be found about a rating.
 
+use serde::{Deserialize, Serialize};
+
 use crate::procedure::finding;
 
 /// Every finding that lowers the level of a rating.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
 pub enum FindingCode {
     TooFewIntervals,
     TooFewDays,

@@ -15,6 +15,6 @@ mod workplace;
 
 pub use beside::{Apart, not_together};
 pub use extract::copy_new;
-pub use output::{FileFacts, Output};
+pub use output::{FileFacts, Output, sha256_of};
 pub use place::{prepare_folder, replace_file, try_folder, write_all};
 pub use workplace::{Workplace, no_room, workplace};

@@ -7,7 +7,6 @@ use std::path::Path;
 use super::words::{FileKind, Listed, build};
 use crate::comparison::standing::Standing;
 use crate::error::{Error, Problem, Result};
-use crate::procedure::Assessment;
 use crate::report::comparison::ranking;
 use crate::report::files::Output;
 use crate::report::web_page::{self, INDEX};
@@ -30,9 +29,12 @@ pub struct Index {
 }
 
 impl Index {
-    /// Adds a campaign whose files have been written in these formats.
-    pub fn add(&mut self, campaign: &Assessment, formats: &[Format]) {
-        let name = &campaign.tested.campaign.name;
+    /// Adds a campaign whose files are there in these formats, in a branch below the page.
+    pub fn add(&mut self, standing: &Standing, branch: &str, formats: &[Format]) {
+        let name = match branch {
+            "" => standing.campaign.clone(),
+            branch => format!("{branch}/{}", standing.campaign),
+        };
         let reports = [
             (Format::Html, FileKind::WebPage),
             (Format::Pdf, FileKind::Pdf),
@@ -47,7 +49,10 @@ impl Index {
         ];
         let files = reports.chain(data);
         self.campaigns.push(Listed {
-            standing: Standing::of(campaign),
+            standing: Standing {
+                campaign: name.clone(),
+                ..standing.clone()
+            },
             files: files
                 .map(|(kind, ending)| (kind, format!("{name}.{ending}")))
                 .collect(),

@@ -17,7 +17,7 @@ const TESTED: &[Column<OfCampaign>] = &[
         Heading::new(
             "campaign",
             Kind::Text,
-            "Name of the campaign: its folder's; no two rows have one",
+            "Name of the campaign: its folder's; with branch, no two rows have one",
         ),
         |one| (&one.tested.campaign.name).into(),
     ),

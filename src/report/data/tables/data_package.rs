@@ -5,10 +5,13 @@ use serde::Serialize;
 
 use super::columns::{Heading, Kind, Table};
 use crate::error::{Error, Result};
-use crate::report::files::FileFacts;
+use crate::report::files::{FileFacts, Output};
 
 /// Name of the file: the one that readers look for.
 pub const FILE: &str = "datapackage.json";
+/// Name of the file that says what is in the columns of every CSV: ten thousand of them would
+/// say it ten thousand times.
+const CSV_SCHEMA: &str = "intervals.csv.schema.json";
 
 /// The description of a folder of results.
 ///
@@ -44,7 +47,15 @@ pub struct Resource {
     #[serde(skip_serializing_if = "Option::is_none")]
     dialect: Option<Dialect>,
     #[serde(skip_serializing_if = "Option::is_none")]
-    schema: Option<TableSchema>,
+    schema: Option<Schema>,
+}
+
+/// What is in the columns of a file: told there, or in a file that many share.
+#[derive(Serialize)]
+#[serde(untagged)]
+enum Schema {
+    Here(TableSchema),
+    InFile(&'static str),
 }
 
 /// How CSV is written.
@@ -128,19 +139,12 @@ impl Resource {
             bytes: None,
             hash: hash(file),
             dialect: None,
-            schema: Some(schema(table.headings.iter())),
+            schema: Some(Schema::Here(schema(table.headings.iter()))),
         }
     }
 
-    /// A table as CSV: the columns that are in CSV.
-    pub fn csv(
-        name: String,
-        file: &FileFacts,
-        title: String,
-        description: String,
-        table: &Table,
-    ) -> Self {
-        let headings = table.headings.iter();
+    /// A table of intervals as CSV, whose columns [`csv_schema`] tells.
+    pub fn csv(name: String, file: &FileFacts, title: String, description: String) -> Self {
         Resource {
             name,
             path: file.name.clone(),
@@ -159,7 +163,7 @@ impl Resource {
                 double_quote: true,
                 header: true,
             }),
-            schema: Some(schema(headings.filter(|heading| heading.is_in_csv))),
+            schema: Some(Schema::InFile(CSV_SCHEMA)),
         }
     }
 
@@ -180,6 +184,21 @@ impl Resource {
             schema: None,
         }
     }
+}
+
+/// The file that says what is in the columns of a table that is in CSV.
+///
+/// # Errors
+/// [`Error::Internal`] if it has no JSON form.
+pub fn csv_schema(table: &Table) -> Result<Output> {
+    let headings = table.headings.iter();
+    let schema = schema(headings.filter(|heading| heading.is_in_csv));
+    let text = serde_json::to_string_pretty(&schema);
+    let text = text.map_err(|error| Error::Internal(error.to_string()))? + "\n";
+    Ok(Output {
+        name: CSV_SCHEMA.to_owned(),
+        bytes: text.into_bytes(),
+    })
 }
 
 /// A file's hash as the standard writes it.
@@ -209,11 +228,11 @@ fn schema<'h>(headings: impl Iterator<Item = &'h Heading>) -> TableSchema {
     }
 }
 
-/// A name as the standard allows it: lower-case letters without accents, digits, `-`, `_`
+/// A name as the standard allows it: lower-case letters without accents, digits, `-`, `_`, `/`
 /// and `.`; whatever else is in it becomes `-`.
 pub fn plain_name(name: &str) -> String {
     let plain = |character: char| match character.to_ascii_lowercase() {
-        kept @ ('a'..='z' | '0'..='9' | '-' | '_' | '.') => kept,
+        kept @ ('a'..='z' | '0'..='9' | '-' | '_' | '/' | '.') => kept,
         _ => '-',
     };
     name.chars().map(plain).collect()

@@ -3,15 +3,15 @@
 //! [`columns`] says what a table is made of. `campaigns` lists the columns of the campaigns,
 //! `intervals` those of the intervals, and the `data` of a procedure what it adds to both: the
 //! only places for their names, units and meanings. From these lists come `csv`, `parquet` and `data_package`;
-//! [`Collection`] gathers the campaigns of one call.
+//! [`shards`] are the rows of one campaign, [`collection`] gathers those of many.
 
 mod campaigns;
-mod collection;
+pub mod collection;
 pub mod columns;
 mod csv;
 mod data_package;
 mod intervals;
 mod parquet;
+pub mod shards;
 
-pub use collection::{Collection, TABLES};
 pub use csv::intervals_csv;

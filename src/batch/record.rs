@@ -1,0 +1,168 @@
+//! What a campaign's outputs were made of. `NAME.made.json` lies beside them and is put in its
+//! place with them; by it the next call sees what has changed since.
+
+use std::fs;
+use std::path::{Path, PathBuf};
+
+use jiff::Timestamp;
+use serde::{Deserialize, Serialize};
+
+use super::brief::Brief;
+use crate::campaign::Campaign;
+use crate::error::{Error, Result};
+use crate::language::Language;
+use crate::procedure::tested::inputs;
+use crate::report::Format;
+use crate::report::files::{FileFacts, Output, sha256_of};
+
+/// How the name of a record ends.
+pub const ENDING: &str = ".made.json";
+/// Name and version of its form.
+const SCHEMA: &str = "simmerline.made/1";
+/// Longest record that is read, bytes: 4,000 inputs of long names have less.
+const LONGEST: u64 = 8 << 20;
+
+/// What is chosen for a call and decides what it makes of a campaign.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Choices {
+    /// Code of the language; `None`: the campaign's.
+    pub language: Option<String>,
+    /// Forms, each once, in the order asked for.
+    pub formats: Vec<Format>,
+    pub has_attachments: bool,
+    /// Time of issue, seconds since 1970, where it is fixed.
+    pub issued: Option<i64>,
+}
+
+impl Choices {
+    /// Of a language, forms, attachments, and the time of issue, where it is fixed.
+    pub fn new(
+        language: Option<Language>,
+        formats: Vec<Format>,
+        has_attachments: bool,
+        fixed: Option<Timestamp>,
+    ) -> Choices {
+        Choices {
+            language: language.map(|language| language.code.to_owned()),
+            formats,
+            has_attachments,
+            issued: fixed.map(Timestamp::as_second),
+        }
+    }
+}
+
+/// A file that outputs rest on.
+#[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+pub struct Input {
+    /// As the campaign file calls it.
+    pub name: String,
+    /// SHA-256, lower-case hex.
+    pub sha256: String,
+}
+
+/// What a campaign's outputs were made of.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Record {
+    schema: String,
+    tool_version: String,
+    choices: Choices,
+    /// Folders between the root of the outputs and those of this campaign.
+    pub branch: String,
+    pub inputs: Vec<Input>,
+    /// By their paths from the root of the outputs.
+    pub outputs: Vec<FileFacts>,
+    pub brief: Brief,
+}
+
+impl Record {
+    /// Of outputs that were made of inputs by choices.
+    pub fn new(
+        choices: Choices,
+        branch: &str,
+        inputs: Vec<Input>,
+        outputs: Vec<FileFacts>,
+        brief: Brief,
+    ) -> Record {
+        Record {
+            schema: SCHEMA.to_owned(),
+            tool_version: env!("CARGO_PKG_VERSION").to_owned(),
+            choices,
+            branch: branch.to_owned(),
+            inputs,
+            outputs,
+            brief,
+        }
+    }
+
+    /// Name of the campaign.
+    pub fn name(&self) -> &str {
+        &self.brief.standing.campaign
+    }
+
+    /// The record as a file beside the outputs.
+    ///
+    /// # Errors
+    /// [`Error::Internal`] if a value has no JSON form.
+    pub fn output(&self) -> Result<Output> {
+        let text = serde_json::to_string_pretty(self);
+        let text = text.map_err(|error| Error::Internal(error.to_string()))? + "\n";
+        Ok(Output {
+            name: format!("{}{ENDING}", self.name()),
+            bytes: text.into_bytes(),
+        })
+    }
+
+    /// The record in a file; `None` where there is none, or what is there is no record of this
+    /// form: then nothing is known of the outputs beside it.
+    pub fn read(path: &Path) -> Option<Record> {
+        let is_short = fs::metadata(path).is_ok_and(|of| of.is_file() && of.len() <= LONGEST);
+        let text = is_short.then(|| fs::read(path).ok()).flatten()?;
+        let record: Record = serde_json::from_slice(&text).ok()?;
+        (record.schema == SCHEMA).then_some(record)
+    }
+
+    /// Whether the outputs are what this version would make of these inputs by these choices,
+    /// and are as they were written. `root` is the root of the outputs.
+    pub fn holds(&self, choices: &Choices, branch: &str, inputs: &[Input], root: &Path) -> bool {
+        let is_there = |facts: &FileFacts| {
+            let path = root.join(&facts.name);
+            // The length first: it is told without reading.
+            fs::symlink_metadata(&path)
+                .is_ok_and(|of| of.is_file() && of.len() == facts.length as u64)
+                && sha256_of(&path).is_ok_and(|sha256| sha256 == facts.sha256)
+        };
+        self.tool_version == env!("CARGO_PKG_VERSION")
+            && self.choices == *choices
+            && self.branch == branch
+            && self.inputs == inputs
+            && self.outputs.iter().all(is_there)
+    }
+}
+
+/// What a campaign rests on now.
+///
+/// # Errors
+/// If a log cannot be read.
+pub fn inputs_now(campaign: &Campaign) -> std::io::Result<Vec<Input>> {
+    let mut logs: Vec<(String, String)> = Vec::new();
+    for (name, path) in campaign.logs() {
+        if !logs.iter().any(|(known, _)| known == name) {
+            logs.push((name.to_owned(), sha256_of(path)?));
+        }
+    }
+    Ok(listed(inputs(campaign, &logs)))
+}
+
+/// Inputs with names to their fields, each once, in the order of their names.
+pub fn listed(inputs: Vec<(String, String)>) -> Vec<Input> {
+    let inputs = inputs.into_iter();
+    let mut inputs: Vec<Input> = inputs.map(|(name, sha256)| Input { name, sha256 }).collect();
+    inputs.sort();
+    inputs.dedup();
+    inputs
+}
+
+/// Where the record of a campaign is, below the root of the outputs.
+pub fn place_of(root: &Path, branch: &str, name: &str) -> PathBuf {
+    root.join(branch).join(format!("{name}{ENDING}"))
+}

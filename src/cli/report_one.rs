@@ -1,0 +1,170 @@
+//! `report`: one campaign, from its folder to its outputs, or left alone.
+
+use std::collections::BTreeSet;
+use std::path::{Path, PathBuf};
+use std::sync::{Mutex, PoisonError};
+
+use jiff::Timestamp;
+
+use super::args::ReportOptions;
+use super::issue::{fixed_time, open_folder};
+use super::report_table::Noticed;
+use crate::batch::brief::Brief;
+use crate::batch::record::{Choices, Record, inputs_now, listed, place_of};
+use crate::campaign::find::Unit;
+use crate::campaign::read_campaign;
+use crate::error::Result;
+use crate::procedure::Assessment;
+use crate::procedure::s580::own_limits::check_own_limits;
+use crate::report::data::tables::shards::shards;
+use crate::report::files::{FileFacts, write_all};
+use crate::report::{Edition, Format, outputs};
+
+/// What a call does to each of its campaigns.
+pub struct Call<'o> {
+    options: &'o ReportOptions,
+    choices: Choices,
+    /// Time of issue.
+    pub issued: Timestamp,
+    /// Folders of outputs that are ready.
+    opened: Mutex<BTreeSet<PathBuf>>,
+}
+
+/// What was done about a campaign.
+pub enum Done {
+    /// Its outputs were made.
+    Made {
+        record: Box<Record>,
+        noticed: Noticed,
+    },
+    /// Its outputs were as they would be made again.
+    LeftAlone(Box<Record>),
+}
+
+impl<'o> Call<'o> {
+    /// A call.
+    ///
+    /// # Errors
+    /// [`crate::error::Error::Usage`] for a time of issue that is none.
+    pub fn begin(options: &'o ReportOptions) -> Result<Self> {
+        let fixed = fixed_time()?;
+        let formats = distinct(&options.format);
+        let has_attachments = !options.no_attachments;
+        Ok(Call {
+            options,
+            choices: Choices::new(options.language, formats, has_attachments, fixed),
+            issued: fixed.unwrap_or_else(Timestamp::now),
+            opened: Mutex::default(),
+        })
+    }
+
+    /// Rates a campaign and writes its outputs, unless they are there as they would be made.
+    ///
+    /// # Errors
+    /// What is wrong with the campaign or its logs; [`crate::error::Error::Usage`] if an output
+    /// cannot be written.
+    pub fn work(&self, unit: &Unit) -> Result<Done> {
+        let folder = self.options.out.join(&unit.branch);
+        if folder.is_dir() {
+            self.open(&folder)?;
+        }
+        if let Some(record) = self.current(unit) {
+            return Ok(Done::LeftAlone(Box::new(record)));
+        }
+        let assessment = crate::assess_reaching(&unit.folder, self.options.files.reach())?;
+        let wishes = &assessment.tested.campaign.report;
+        let edition = Edition {
+            formats: self.choices.formats.clone(),
+            has_attachments: self.choices.has_attachments,
+            ..Edition::wished(wishes, self.issued).in_language(self.options.language)
+        };
+        let mut outputs = outputs(&assessment, &edition)?;
+        self.open(&folder)?;
+        let mut files = self.write_rows(&assessment, unit)?;
+        files.extend(outputs.iter().map(|output| {
+            let facts = output.facts();
+            FileFacts {
+                name: within(&unit.branch, &facts.name),
+                ..facts
+            }
+        }));
+        let record = Record::new(
+            self.choices.clone(),
+            &unit.branch,
+            listed(assessment.tested.inputs()),
+            files,
+            Brief::of(&assessment),
+        );
+        // With the others and so never without them.
+        outputs.push(record.output()?);
+        write_all(&folder, &unit.name, &outputs)?;
+        Ok(Done::Made {
+            noticed: Noticed::of(&assessment, unit.place()),
+            record: Box::new(record),
+        })
+    }
+
+    /// Writes the campaign's rows into the data sets, if they are asked for. They are there
+    /// before the record that names them.
+    fn write_rows(&self, assessment: &Assessment, unit: &Unit) -> Result<Vec<FileFacts>> {
+        let mut files = Vec::new();
+        if !self.choices.formats.contains(&Format::Parquet) {
+            return Ok(files);
+        }
+        for shard in shards(assessment, &unit.branch)? {
+            let folder = self.options.out.join(&shard.folder);
+            self.open(&folder)?;
+            let written = write_all(&folder, &unit.name, &[shard.output])?;
+            files.extend(written.into_iter().map(|facts| FileFacts {
+                name: within(&shard.folder, &facts.name),
+                ..facts
+            }));
+        }
+        Ok(files)
+    }
+
+    /// The record of the outputs that are there, if they are what would be made again. What
+    /// cannot be read or compared is made again, and then says why.
+    fn current(&self, unit: &Unit) -> Option<Record> {
+        if self.options.fresh {
+            return None;
+        }
+        let root = &self.options.out;
+        let record = Record::read(&place_of(root, &unit.branch, &unit.name))?;
+        let reach = self.options.files.reach();
+        let campaign = read_campaign(&unit.folder, reach, check_own_limits).ok()?;
+        let inputs = inputs_now(&campaign).ok()?;
+        record
+            .holds(&self.choices, &unit.branch, &inputs, root)
+            .then_some(record)
+    }
+
+    /// Makes a folder of outputs ready, once in a call.
+    fn open(&self, folder: &Path) -> Result<()> {
+        let mut opened = self.opened.lock().unwrap_or_else(PoisonError::into_inner);
+        if !opened.contains(folder) {
+            open_folder(folder, self.options.quiet)?;
+            opened.insert(folder.to_path_buf());
+        }
+        Ok(())
+    }
+}
+
+/// A file's path from the root of the outputs.
+fn within(folder: &str, name: &str) -> String {
+    match folder {
+        "" => name.to_owned(),
+        folder => format!("{folder}/{name}"),
+    }
+}
+
+/// Each format once, in the order asked for.
+fn distinct(formats: &[Format]) -> Vec<Format> {
+    let mut distinct = Vec::new();
+    for format in formats {
+        if !distinct.contains(format) {
+            distinct.push(*format);
+        }
+    }
+    distinct
+}

@@ -1,0 +1,80 @@
+//! `units`: the campaigns below a folder as units of work, for programs that spread work over
+//! machines.
+
+use serde::Serialize;
+
+use super::args::UnitsOptions;
+use super::terminal::print_json;
+use crate::campaign::find::{Unit, find_units};
+use crate::campaign::read_campaign;
+use crate::campaign::{Campaign, Reach};
+use crate::error::{Error, Result};
+use crate::procedure::s580::own_limits::check_own_limits;
+
+/// A unit of work. What is not known is null.
+#[derive(Serialize)]
+struct UnitLine<'u> {
+    /// Branch and name: the outputs are PLACE.pdf, PLACE.rating.json and so on.
+    place: String,
+    campaign: &'u str,
+    branch: &'u str,
+    folder: String,
+    /// Files that its outputs rest on; null where the campaign file does not tell.
+    inputs: Option<Vec<InputLine>>,
+    /// Of all inputs together.
+    bytes: Option<u64>,
+    /// What stops it, as far as its campaign file tells.
+    error: Option<String>,
+}
+
+#[derive(Serialize)]
+struct InputLine {
+    /// As the campaign file calls it.
+    name: String,
+    path: String,
+    bytes: u64,
+}
+
+/// Prints a line of JSON for each campaign.
+///
+/// # Errors
+/// [`Error::Usage`] if there is no campaign, or two have one place; what is wrong with a single
+/// one is in its line.
+pub fn run(options: &UnitsOptions) -> Result<u8> {
+    let units = find_units(&options.paths, options.root.as_deref())?;
+    let reach = options.files.reach();
+    for unit in &units {
+        let text = serde_json::to_string(&line_of(unit, reach));
+        print_json(&text.map_err(|error| Error::Internal(error.to_string()))?)?;
+    }
+    Ok(0)
+}
+
+fn line_of(unit: &Unit, reach: Reach) -> UnitLine<'_> {
+    let read = read_campaign(&unit.folder, reach, check_own_limits);
+    let error = read.as_ref().err().map(ToString::to_string);
+    let inputs = read.ok().map(|campaign| inputs(&campaign));
+    let bytes = inputs
+        .as_ref()
+        .map(|all| all.iter().map(|input| input.bytes).sum());
+    UnitLine {
+        place: unit.place(),
+        campaign: &unit.name,
+        branch: &unit.branch,
+        folder: unit.folder.display().to_string(),
+        inputs,
+        bytes,
+        error,
+    }
+}
+
+fn inputs(campaign: &Campaign) -> Vec<InputLine> {
+    let files = campaign.input_files();
+    files
+        .map(|(name, path)| InputLine {
+            name: name.to_owned(),
+            bytes: std::fs::metadata(&path).map_or(0, |of| of.len()),
+            path: path.display().to_string(),
+        })
+        .collect()
+}

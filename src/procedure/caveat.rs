@@ -1,0 +1,60 @@
+//! What weakens a rating though it conforms no less for it.
+
+use serde::{Deserialize, Serialize};
+
+use super::Assessment;
+use super::s580::finding::FindingCode;
+use crate::language::Message;
+use crate::message;
+
+/// What a reader of the number alone would not see.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Caveat {
+    IrradianceEstimated,
+    SensorLiesFlat,
+    PlaneNotStated,
+    OneDay,
+    Extrapolated,
+}
+
+impl Caveat {
+    /// Those of a campaign.
+    pub fn of(assessment: &Assessment) -> Vec<Caveat> {
+        let s580 = &assessment.s580;
+        let findings = &s580.conformity.findings;
+        let is_found = |code| findings.iter().any(|finding| finding.code == code);
+        let rated = s580.rated.as_ref();
+        let is_of_one_day = rated.is_some_and(|rated| rated.uncertainty.is_of_one_day());
+        let has_number = !s580.is_not_valid();
+        let all = [
+            (
+                Caveat::IrradianceEstimated,
+                assessment.tested.estimates_irradiance(),
+            ),
+            (Caveat::SensorLiesFlat, assessment.tested.lies_flat()),
+            (
+                Caveat::PlaneNotStated,
+                is_found(FindingCode::IrradiancePlaneNotStated),
+            ),
+            (Caveat::OneDay, is_of_one_day && has_number),
+            (
+                Caveat::Extrapolated,
+                is_found(FindingCode::Extrapolated) && has_number,
+            ),
+        ];
+        let all = all.into_iter().filter(|(_, holds)| *holds);
+        all.map(|(caveat, _)| caveat).collect()
+    }
+
+    /// In words.
+    pub fn describe(self) -> Message {
+        match self {
+            Caveat::IrradianceEstimated => message!("irradiance-estimated"),
+            Caveat::SensorLiesFlat => message!("terminal-horizontal"),
+            Caveat::PlaneNotStated => message!("terminal-plane-not-stated"),
+            Caveat::OneDay => message!("terminal-one-day"),
+            Caveat::Extrapolated => message!("terminal-extrapolated"),
+        }
+    }
+}
