@@ -42,7 +42,8 @@ impl Causes {
     /// Adds what stopped a campaign.
     pub fn add(&mut self, error: &Error) {
         self.failed += 1;
-        self.first.get_or_insert_with(|| format!("error: {error}\n"));
+        self.first
+            .get_or_insert_with(|| format!("error: {error}\n"));
         match error {
             Error::Usage(problems)
             | Error::Input(problems)

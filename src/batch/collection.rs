@@ -36,7 +36,9 @@ impl Kept {
 
     /// Whether it was reported with rows for the data sets.
     pub fn has_rows(&self) -> bool {
-        DataSet::ALL.into_iter().all(|set| self.shard(set).is_some())
+        DataSet::ALL
+            .into_iter()
+            .all(|set| self.shard(set).is_some())
     }
 
     /// Its file in a data set; `None` where it was reported without.
@@ -154,7 +156,8 @@ fn read_shard(kept: &Kept, set: DataSet) -> Result<Vec<u8>> {
         return Err(refused("was reported without --format parquet".to_owned()));
     };
     let path = kept.root.join(&facts.name);
-    let bytes = fs::read(path).map_err(|error| refused(format!("cannot be read: {}", why(&error))))?;
+    let bytes =
+        fs::read(path).map_err(|error| refused(format!("cannot be read: {}", why(&error))))?;
     match crate::hash::sha256_hex(&bytes) == facts.sha256 {
         true => Ok(bytes),
         false => Err(refused("is not as it was written".to_owned())),
@@ -183,5 +186,7 @@ fn walk(
             records.extend(Record::read(&entry.path()));
         }
     }
-    below.iter().try_for_each(|path| walk(path, depth - 1, records))
+    below
+        .iter()
+        .try_for_each(|path| walk(path, depth - 1, records))
 }

@@ -183,7 +183,12 @@ mod tests {
                 },
                 |piece, square| handed.push((*piece, square)),
             );
-            assert!(handed.iter().copied().eq(pieces.iter().map(|n| (*n, n * n))));
+            assert!(
+                handed
+                    .iter()
+                    .copied()
+                    .eq(pieces.iter().map(|n| (*n, n * n)))
+            );
         }
     }
 

@@ -156,7 +156,9 @@ pub fn inputs_now(campaign: &Campaign) -> std::io::Result<Vec<Input>> {
 /// Inputs with names to their fields, each once, in the order of their names.
 pub fn listed(inputs: Vec<(String, String)>) -> Vec<Input> {
     let inputs = inputs.into_iter();
-    let mut inputs: Vec<Input> = inputs.map(|(name, sha256)| Input { name, sha256 }).collect();
+    let mut inputs: Vec<Input> = inputs
+        .map(|(name, sha256)| Input { name, sha256 })
+        .collect();
     inputs.sort();
     inputs.dedup();
     inputs

@@ -111,7 +111,9 @@ With --format json the same is printed as data, by the JSON Schema simmerline.ve
 
 const UNITS_HELP: &str = "\
 Example:
-  simmerline units programme | jq -r .folder
+  simmerline units programme
+  simmerline units programme --folders | xargs -d '\\n' -P 8 -n 50 \\
+    simmerline report --root programme --out reports --jobs 1 --quiet
 
 A campaign is a unit of work: its outputs follow from its inputs alone. For each the line says \
 its folder, its place (branch and name: with report --root, the outputs are PLACE.pdf and so \
@@ -428,6 +430,9 @@ pub struct UnitsOptions {
     /// Campaign folders, or folders that hold some
     #[arg(required = true, value_name = "PATH")]
     pub paths: Vec<PathBuf>,
+    /// Print the folders alone, a line each, as xargs and parallel take them
+    #[arg(long)]
+    pub folders: bool,
     /// Folder from which the tree of outputs is counted; else each PATH
     #[arg(long, value_name = "DIR")]
     pub root: Option<PathBuf>,

@@ -4,8 +4,8 @@ use std::path::{Path, PathBuf};
 
 use super::args::CompareOptions;
 use super::compare_lines::describe;
-use super::lines::Lines;
 use super::issue::{open_folder, time_of_issue};
+use super::lines::Lines;
 use super::report_table::{Noticed, notes};
 use super::screen::Screen;
 use super::speech::words_for;

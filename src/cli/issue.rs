@@ -46,7 +46,12 @@ pub fn fixed_time() -> Result<Option<Timestamp>> {
     let time = seconds
         .filter(|seconds| (0..END_OF_9999_S).contains(seconds))
         .and_then(|seconds| Timestamp::from_second(seconds).ok());
-    let what = || format!("found \"{}\", expected seconds since 1970", fixed.to_string_lossy());
+    let what = || {
+        format!(
+            "found \"{}\", expected seconds since 1970",
+            fixed.to_string_lossy()
+        )
+    };
     let hint = "unset the environment variable, or give a whole number";
     match time {
         Some(time) => Ok(Some(time)),

@@ -3,8 +3,8 @@
 use jiff::civil::Date;
 
 use super::args::PlanOptions;
-use super::lines::{Lines, Mark};
 use super::issue::{open_folder, time_of_issue};
+use super::lines::{Lines, Mark};
 use super::screen::Screen;
 use super::speech::words_for_one;
 use super::table::Align;

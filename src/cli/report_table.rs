@@ -50,7 +50,9 @@ impl CampaignRow {
     }
 
     fn conformity_cell(&self, words: &Words) -> String {
-        let level = words.say(self.brief.standing.level.describe()).to_lowercase();
+        let level = words
+            .say(self.brief.standing.level.describe())
+            .to_lowercase();
         let caveats = self.brief.caveats.iter();
         let caveats = caveats.map(|caveat| format!("; {}", words.say(caveat.describe())));
         level + &caveats.collect::<String>()
@@ -112,7 +114,9 @@ pub fn add_table(lines: &mut Lines, campaigns: &[CampaignRow], words: &Words) {
         })
         .collect();
     let taken = table_width(wide, &wide_cells) + MARK_WIDTH;
-    let marks = campaigns.iter().map(|row| Mark::of(row.brief.standing.level));
+    let marks = campaigns
+        .iter()
+        .map(|row| Mark::of(row.brief.standing.level));
     match lines.width() {
         Some(width) if taken > width => {
             let below = campaigns
@@ -152,10 +156,12 @@ fn rating_cells(campaigns: &[CampaignRow], words: &Words) -> Vec<String> {
     let powers = column(|power| power.value_w);
     let half_widths = column(|power| power.half_width_w);
     let pairs = powers.into_iter().zip(half_widths).zip(campaigns);
-    let cells = pairs.map(|((power, half_width), row)| match row.brief.standing.valid_power() {
-        Some(_) => format!("{power} ± {half_width}"),
-        None => power,
-    });
+    let cells = pairs.map(
+        |((power, half_width), row)| match row.brief.standing.valid_power() {
+            Some(_) => format!("{power} ± {half_width}"),
+            None => power,
+        },
+    );
     cells.collect()
 }
 

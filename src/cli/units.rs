@@ -4,7 +4,7 @@
 use serde::Serialize;
 
 use super::args::UnitsOptions;
-use super::terminal::print_json;
+use super::terminal::{line, print, print_json};
 use crate::campaign::find::{Unit, find_units};
 use crate::campaign::read_campaign;
 use crate::campaign::{Campaign, Reach};
@@ -44,6 +44,10 @@ pub fn run(options: &UnitsOptions) -> Result<u8> {
     let units = find_units(&options.paths, options.root.as_deref())?;
     let reach = options.files.reach();
     for unit in &units {
+        if options.folders {
+            print(&line(&unit.folder.display().to_string()))?;
+            continue;
+        }
         let text = serde_json::to_string(&line_of(unit, reach));
         print_json(&text.map_err(|error| Error::Internal(error.to_string()))?)?;
     }

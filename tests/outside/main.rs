@@ -7,6 +7,7 @@
 //! compiler and util-linux.
 
 mod browser;
+mod engines;
 mod pictures;
 mod readers;
 mod same;
@@ -60,6 +61,7 @@ fn main() -> ExitCode {
     trials.extend(browser::trials(&made));
     trials.extend(pictures::trials(&made));
     trials.extend(same::trials(&made));
+    trials.extend(engines::trials());
     let conclusion = libtest_mimic::run(&arguments, trials);
     conclusion.exit_code()
 }

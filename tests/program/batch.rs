@@ -34,11 +34,7 @@ fn tree() -> Bench {
 
 /// A call with a fixed time of issue.
 fn at_one_time(bench: &Bench, arguments: &[&str]) -> Ended {
-    Ended::of(
-        bench
-            .command(arguments)
-            .env("SOURCE_DATE_EPOCH", ISSUED),
-    )
+    Ended::of(bench.command(arguments).env("SOURCE_DATE_EPOCH", ISSUED))
 }
 
 /// What is in a folder, by paths from there, but for what tells of a call.
@@ -76,10 +72,24 @@ fn outputs_keep_the_tree_below_each_path() {
     }
     // A path that is a campaign has no branch, unless a root is named.
     bench
-        .run(&["report", "all/spring/mallee", "--out", "one", "--format", "html"])
+        .run(&[
+            "report",
+            "all/spring/mallee",
+            "--out",
+            "one",
+            "--format",
+            "html",
+        ])
         .exits(0);
     assert!(bench.path("one/mallee.html").is_file());
-    let arguments = ["report", "all/spring/mallee", "--root", "all", "--out", "two"];
+    let arguments = [
+        "report",
+        "all/spring/mallee",
+        "--root",
+        "all",
+        "--out",
+        "two",
+    ];
     bench.run(&arguments).exits(0);
     assert!(bench.path("two/spring/mallee.pdf").is_file());
 }
@@ -87,9 +97,7 @@ fn outputs_keep_the_tree_below_each_path() {
 #[test]
 fn two_campaigns_of_one_place_are_refused_and_so_is_one_outside_the_root() {
     let bench = tree();
-    let ended = bench
-        .run(&["report", "all/spring", "all/autumn"])
-        .exits(2);
+    let ended = bench.run(&["report", "all/spring", "all/autumn"]).exits(2);
     ended.says(&["a second campaign folder named \"mallee\"", "hint: "]);
     let arguments = ["report", "all/wattle", "--root", "all/spring"];
     let ended = bench.run(&arguments).exits(2);
@@ -108,7 +116,11 @@ fn what_has_not_changed_is_left_alone_and_said() {
     assert_eq!(counts(&summary(&bench, "reports")), [0, 3, 0]);
     // The table is there in full, and what is of one time of issue stays of it.
     assert_eq!(first.out, again.out);
-    assert!(again.err.contains("3 of 3 campaigns left as they are"), "{}", again.err);
+    assert!(
+        again.err.contains("3 of 3 campaigns left as they are"),
+        "{}",
+        again.err
+    );
     let package = "datapackage.json";
     let but_package = |mut files: BTreeMap<String, Vec<u8>>| {
         files.remove(package);
@@ -118,7 +130,11 @@ fn what_has_not_changed_is_left_alone_and_said() {
     // One alone says so of itself.
     let arguments = ["report", "all/wattle", "--format", "parquet"];
     let ended = bench.run(&arguments).exits(0);
-    assert!(ended.err.contains("left as it is: nothing"), "{}", ended.err);
+    assert!(
+        ended.err.contains("left as it is: nothing"),
+        "{}",
+        ended.err
+    );
 }
 
 #[test]
@@ -134,7 +150,11 @@ fn every_change_is_seen() {
     // A log, a campaign file.
     bench.replace("all/wattle/day-1.csv", "# Invented data", "# Invented");
     assert_eq!(report(&[]), [1, 2, 0], "a log");
-    bench.replace("all/wattle/campaign.toml", "water_kg = 7.0", "water_kg = 7.1");
+    bench.replace(
+        "all/wattle/campaign.toml",
+        "water_kg = 7.0",
+        "water_kg = 7.1",
+    );
     assert_eq!(report(&[]), [1, 2, 0], "a campaign file");
     // An output that was changed, or is gone.
     let rating = "reports/spring/mallee.rating.json";
@@ -171,7 +191,11 @@ fn a_cause_that_many_share_is_told_once_and_each_has_its_entry() {
     let arguments = ["report", "all", "--format", "parquet"];
     let ended = bench.run(&arguments).exits(4);
     assert_eq!(ended.err.matches("found -7").count(), 1, "{}", ended.err);
-    ended.says(&["error: 5 places: all/c-1/campaign.toml:", "and 2 more", "hint: "]);
+    ended.says(&[
+        "error: 5 places: all/c-1/campaign.toml:",
+        "and 2 more",
+        "hint: ",
+    ]);
     let summary = summary(&bench, "reports");
     assert_eq!(counts(&summary), [1, 0, 5]);
     let entry = &summary["campaigns"][4];
@@ -208,7 +232,11 @@ fn any_number_of_jobs_gives_the_same_bytes() {
     let report = |jobs: &str| {
         let out = format!("with-{jobs}");
         let formats = ["--format", "pdf,html,parquet"];
-        let arguments = [&["report", "all", "--jobs", jobs, "--out", &out][..], &formats].concat();
+        let arguments = [
+            &["report", "all", "--jobs", jobs, "--out", &out][..],
+            &formats,
+        ]
+        .concat();
         let ended = at_one_time(&bench, &arguments).exits(0);
         (made(&bench, &out), ended.out.replace(&out, ""))
     };
@@ -223,7 +251,11 @@ fn any_number_of_jobs_gives_the_same_bytes() {
 #[test]
 fn units_are_told_with_their_inputs_and_a_broken_one_with_what_stops_it() {
     let bench = tree();
-    bench.replace("all/wattle/campaign.toml", "water_kg = 7.0", "water_kg = -7.0");
+    bench.replace(
+        "all/wattle/campaign.toml",
+        "water_kg = 7.0",
+        "water_kg = -7.0",
+    );
     let ended = bench.run(&["units", "all"]).exits(0);
     assert_eq!(ended.err, "");
     let lines: Vec<Value> = ended
@@ -231,15 +263,24 @@ fn units_are_told_with_their_inputs_and_a_broken_one_with_what_stops_it() {
         .lines()
         .map(|line| serde_json::from_str(line).unwrap())
         .collect();
-    let places: Vec<&str> = lines.iter().map(|one| one["place"].as_str().unwrap()).collect();
+    let places: Vec<&str> = lines
+        .iter()
+        .map(|one| one["place"].as_str().unwrap())
+        .collect();
     assert_eq!(places, ["autumn/mallee", "spring/mallee", "wattle"]);
     assert_eq!(lines[0]["folder"], "all/autumn/mallee");
     assert_eq!(lines[0]["branch"], "autumn");
     let inputs = lines[0]["inputs"].as_array().unwrap();
     let names: Vec<&Value> = inputs.iter().map(|input| &input["name"]).collect();
-    assert_eq!(names, ["campaign.toml", "day-1.csv", "day-2.csv", "day-3.csv"]);
+    assert_eq!(
+        names,
+        ["campaign.toml", "day-1.csv", "day-2.csv", "day-3.csv"]
+    );
     assert_eq!(inputs[1]["bytes"], json!(heating(14).len()));
-    let sum: u64 = inputs.iter().map(|input| input["bytes"].as_u64().unwrap()).sum();
+    let sum: u64 = inputs
+        .iter()
+        .map(|input| input["bytes"].as_u64().unwrap())
+        .sum();
     assert_eq!(lines[0]["bytes"], json!(sum));
     assert_eq!(lines[2]["inputs"], Value::Null);
     let error = lines[2]["error"].as_str().unwrap();
@@ -252,7 +293,10 @@ fn tables_are_the_same_however_the_campaigns_were_spread() {
     let rows = ["--format", "parquet"];
     let whole = [&["report", "all", "--out", "whole"][..], &rows].concat();
     at_one_time(&bench, &whole).exits(0);
-    for (shard, folders) in [("one", &["all/spring"][..]), ("two", &["all/autumn", "all/wattle"])] {
+    for (shard, folders) in [
+        ("one", &["all/spring"][..]),
+        ("two", &["all/autumn", "all/wattle"]),
+    ] {
         let mut arguments = vec!["report", "--root", "all", "--out", shard];
         arguments.extend(folders);
         arguments.extend(rows);
@@ -284,7 +328,10 @@ fn what_cannot_be_collected_is_refused_and_nothing_is_written() {
     };
     refused(&["all"], &["all: holds no record of a report"]);
     refused(&["plain"], &["reported without --format parquet", "hint: "]);
-    refused(&["plain", "rows"], &["is in plain too, and is not the same there"]);
+    refused(
+        &["plain", "rows"],
+        &["is in plain too, and is not the same there"],
+    );
     refused(&["nowhere"], &["nowhere: cannot be listed"]);
     fs::write(bench.path("rows/intervals/branch=./wattle.parquet"), "PAR1").unwrap();
     refused(&["rows"], &["wattle.parquet: is not as it was written"]);

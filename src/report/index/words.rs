@@ -169,12 +169,12 @@ fn main_link(campaign: &Listed) -> String {
     first.map_or_else(String::new, |(_, file)| beside(file))
 }
 
-/// The address of a file beside the page, whatever is in its name (RFC 3986, 2.1 and 4.2).
+/// The address of a file beside the page or below it, whatever is in its name (RFC 3986, 2.1 and 4.2).
 fn beside(file: &str) -> String {
     let mut address = "./".to_owned();
     for byte in file.bytes() {
         match byte {
-            b'A'..=b'Z' | b'a'..=b'z' | b'0'..=b'9' | b'-' | b'.' | b'_' | b'~' => {
+            b'A'..=b'Z' | b'a'..=b'z' | b'0'..=b'9' | b'-' | b'.' | b'_' | b'~' | b'/' => {
                 address.push(char::from(byte));
             }
             _ => address += &format!("%{byte:02X}"),
@@ -191,6 +191,6 @@ mod tests {
     fn any_name_is_an_address_beside_the_page() {
         assert_eq!(beside("open-dish.html"), "./open-dish.html");
         assert_eq!(beside("javascript:a()"), "./javascript%3Aa%28%29");
-        assert_eq!(beside("a b#c?d%e/é"), "./a%20b%23c%3Fd%25e%2F%C3%A9");
+        assert_eq!(beside("a b#c?d%e/é"), "./a%20b%23c%3Fd%25e/%C3%A9");
     }
 }

@@ -328,10 +328,7 @@ fn data_package_describes_every_file_as_it_is() {
                 Value::String(file) if file == "intervals.csv.schema.json" => &of_csv,
                 here => here,
             };
-            schema["fields"]
-                .as_array()
-                .into_iter()
-                .flatten()
+            schema["fields"].as_array().into_iter().flatten()
         };
         let columns = fields().map(|field| field["name"].as_str().unwrap());
         let columns: Vec<&str> = columns.collect();
