@@ -72,8 +72,7 @@ pub fn find_units(paths: &[PathBuf], root: Option<&Path>) -> Result<Vec<Unit>> {
 }
 
 /// What to do about two campaigns whose outputs would have one name.
-const SAME_PLACE: &str =
-    "outputs keep the tree below each path that is named: name a folder above both, or rename one";
+const SAME_PLACE: &str = "outputs keep the tree below each path that is named: name a folder above both, rename one, or report them into different --out folders";
 
 fn unit_of(
     folder: PathBuf,

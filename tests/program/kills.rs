@@ -82,14 +82,14 @@ fn editions(bench: &Bench) -> [Files; 2] {
         let out = format!("out-{which}");
         duration(start(bench, &report(&format!("{which}/mallee"), &out)));
         let files = files(&bench.path(&format!("out-{which}")));
-        assert_eq!(files.len(), 4);
+        assert_eq!(files.len(), 5);
         files
     })
 }
 
-fn report<'a>(campaign: &'a str, out: &'a str) -> [&'a str; 7] {
+fn report<'a>(campaign: &'a str, out: &'a str) -> [&'a str; 8] {
     [
-        "report", campaign, "--out", out, "--format", "pdf,html", "--quiet",
+        "report", campaign, "--out", out, "--format", "pdf,html", "--quiet", "--fresh",
     ]
 }
 
@@ -181,8 +181,9 @@ fn calls_side_by_side_into_one_folder_all_work() {
         assert!(call.wait().unwrap().success());
     }
     let mut found = files(&bench.path("reports"));
-    for name in ["jarrah.html", "jarrah.intervals.csv", "jarrah.rating.json"] {
-        assert!(found.remove(name).is_some(), "{name}");
+    for ending in ["html", "intervals.csv", "made.json", "rating.json"] {
+        let name = format!("jarrah.{ending}");
+        assert!(found.remove(&name).is_some(), "{name}");
     }
     assert!(editions.contains(&found), "{:?}", found.keys());
 }
@@ -205,6 +206,7 @@ fn a_call_waits_for_another_that_writes_and_then_clears_what_a_killed_one_left()
         ".simmerline-notes.txt",
         "mallee.html",
         "mallee.intervals.csv",
+        "mallee.made.json",
         "mallee.rating.json",
     ];
     assert_eq!(names, expected);
