@@ -1,105 +1,33 @@
-//! The report as PDF. Everything that knows Typst is in this file.
+//! The report as PDF. Everything that knows Typst is in this file and in [`world`](super::world).
 
 use std::sync::LazyLock;
 
 use jiff::Timestamp;
 use serde::Serialize;
+use typst::comemo;
+use typst::diag::{SourceDiagnostic, SourceResult};
 use typst::foundations::{Bytes, Datetime, Smart};
 use typst::layout::Abs;
 use typst::text::{Font, FontInstance, FontVariant, FontVariations};
-use typst_as_lib::TypstEngine;
 use typst_layout::PagedDocument;
 use typst_pdf::{PdfOptions, PdfStandard, PdfStandards, Timestamp as PdfTimestamp};
 
 use super::assets::{Asset, Attachment};
 use super::unbroken::{JOINER, kept_together};
+pub use super::world::{COMPARISON, FIELD_SHEET, REPORT};
+use super::world::{SANS, World, fonts};
 use crate::error::{Error, Result};
-
-/// Template of the report on one campaign.
-pub const REPORT: &str = "report.typ";
-/// Template of a comparison.
-pub const COMPARISON: &str = "comparison.typ";
-
-/// Template of a field sheet.
-pub const FIELD_SHEET: &str = "field-sheet.typ";
-
-/// Template sources, by the name under which they import each other.
-const TEMPLATES: &[(&str, &str)] = &[
-    (REPORT, include_str!("../../templates/report.typ")),
-    (COMPARISON, include_str!("../../templates/comparison.typ")),
-    (FIELD_SHEET, include_str!("../../templates/field-sheet.typ")),
-    ("evidence.typ", include_str!("../../templates/evidence.typ")),
-    (
-        "parts/style.typ",
-        include_str!("../../templates/parts/style.typ"),
-    ),
-    (
-        "parts/ranking.typ",
-        include_str!("../../templates/parts/ranking.typ"),
-    ),
-    (
-        "parts/matrix.typ",
-        include_str!("../../templates/parts/matrix.typ"),
-    ),
-    (
-        "parts/frame.typ",
-        include_str!("../../templates/parts/frame.typ"),
-    ),
-    (
-        "parts/front.typ",
-        include_str!("../../templates/parts/front.typ"),
-    ),
-    (
-        "parts/tested.typ",
-        include_str!("../../templates/parts/tested.typ"),
-    ),
-    (
-        "parts/conditions.typ",
-        include_str!("../../templates/parts/conditions.typ"),
-    ),
-    (
-        "parts/runs.typ",
-        include_str!("../../templates/parts/runs.typ"),
-    ),
-    (
-        "parts/intervals.typ",
-        include_str!("../../templates/parts/intervals.typ"),
-    ),
-    (
-        "parts/regression.typ",
-        include_str!("../../templates/parts/regression.typ"),
-    ),
-    (
-        "parts/procedures.typ",
-        include_str!("../../templates/parts/procedures.typ"),
-    ),
-    (
-        "parts/cooking.typ",
-        include_str!("../../templates/parts/cooking.typ"),
-    ),
-    (
-        "parts/cautions.typ",
-        include_str!("../../templates/parts/cautions.typ"),
-    ),
-    (
-        "parts/provenance.typ",
-        include_str!("../../templates/parts/provenance.typ"),
-    ),
-];
-
-/// Fonts of figures and tables, beside those that come with Typst.
-const SANS: [&[u8]; 2] = [
-    include_bytes!("../../templates/fonts/Inter-Regular.otf"),
-    include_bytes!("../../templates/fonts/Inter-SemiBold.otf"),
-];
-
-/// Families taken from those that come with Typst.
-const FAMILIES: [&str; 2] = ["Libertinus Serif", "DejaVu Sans Mono"];
 
 /// PDF/A, for the archive, and PDF/UA-1, for screen readers. Only PDF/A-3 carries files of
 /// any kind; PDF/A-2 is the same without them.
 const CARRYING: [PdfStandard; 2] = [PdfStandard::A_3a, PdfStandard::Ua_1];
 const SLIM: [PdfStandard; 2] = [PdfStandard::A_2a, PdfStandard::Ua_1];
+
+/// Typst keeps what it has laid out, so that what two documents have alike, or one document in two
+/// of its rounds, is laid out once. What so many documents in a row did not use is thrown away: it
+/// has to be more than are set at once, or one document's end takes from another what it still
+/// needs.
+const KEPT: usize = 3;
 
 /// Sets a report by one of the templates and returns the PDF. The bytes of `attachments` are
 /// among the assets.
@@ -124,21 +52,9 @@ pub fn typeset(
     } else {
         CARRYING
     };
-    let files: Vec<(String, Bytes)> = assets
-        .into_iter()
-        .chain(data)
-        .map(|asset| (asset.name, Bytes::new(asset.bytes)))
-        .collect();
-    let files = files
-        .iter()
-        .map(|(name, bytes)| (name.as_str(), bytes.clone()));
-    let engine = TypstEngine::builder()
-        .fonts(fonts())
-        .with_static_source_file_resolver(TEMPLATES.iter().copied())
-        .with_static_file_resolver(files)
-        .build();
-    let compiled = engine.compile::<_, PagedDocument>(template);
-    let document = compiled.output.map_err(internal)?;
+    let world = World::new(template, assets.into_iter().chain(data));
+    let set: SourceResult<PagedDocument> = typst::compile(&world).output;
+    let document = set.map_err(faults)?;
     let options = PdfOptions {
         creator: Smart::Custom(Some(
             concat!("simmerline ", env!("CARGO_PKG_VERSION")).to_owned(),
@@ -147,13 +63,18 @@ pub fn typeset(
         standards: PdfStandards::new(&standards).map_err(|error| internal(error.message()))?,
         ..PdfOptions::default()
     };
-    typst_pdf::pdf(&document, &options).map_err(|faults| {
-        let messages: Vec<String> = faults
-            .iter()
-            .map(|fault| fault.message.to_string())
-            .collect();
-        internal(messages.join("; "))
-    })
+    let pdf = typst_pdf::pdf(&document, &options).map_err(faults);
+    comemo::evict(KEPT);
+    pdf
+}
+
+/// What Typst says went wrong.
+fn faults(faults: impl IntoIterator<Item = SourceDiagnostic>) -> Error {
+    let messages: Vec<String> = faults
+        .into_iter()
+        .map(|fault| fault.message.to_string())
+        .collect();
+    internal(messages.join("; "))
 }
 
 /// Keys whose strings are for the program: names of files, codes.
@@ -178,15 +99,6 @@ fn json(name: &str, data: &impl Serialize) -> Result<Asset> {
         name: name.to_owned(),
         bytes: serde_json::to_vec(data).map_err(internal)?,
     })
-}
-
-fn fonts() -> Vec<Font> {
-    let of_typst = typst_assets::fonts().flat_map(|data| Font::iter(Bytes::new(data)));
-    let of_typst = of_typst.filter(|font| FAMILIES.contains(&font.info().family.as_str()));
-    let own = SANS
-        .into_iter()
-        .flat_map(|data| Font::iter(Bytes::new(data)));
-    own.chain(of_typst).collect()
 }
 
 /// Width of a line in the font of figures, as a share of its size. A character that the
@@ -217,18 +129,32 @@ pub fn width_in_figures(line: &str, is_strong: bool) -> f64 {
 /// # Errors
 /// [`Error::Internal`] if the report has no JSON form.
 pub fn missing_characters(report: &impl Serialize) -> Result<Vec<char>> {
-    let fonts = fonts();
     let text = serde_json::to_value(report).map_err(internal)?;
     let mut missing: Vec<char> = Vec::new();
     visit_strings(&text, &mut |string| {
         for character in string.chars().filter(|character| !character.is_control()) {
-            let has_glyph = |font: &Font| font.info().coverage.contains(character as u32);
-            if !missing.contains(&character) && !fonts.iter().any(has_glyph) {
+            if !has_glyph(character) && !missing.contains(&character) {
                 missing.push(character);
             }
         }
     });
     Ok(missing)
+}
+
+/// Whether one of the fonts has a character.
+fn has_glyph(character: char) -> bool {
+    static COVERED: LazyLock<Vec<bool>> = LazyLock::new(|| {
+        let mut covered = Vec::new();
+        for code in fonts().iter().flat_map(|font| font.info().coverage.iter()) {
+            let place = code as usize;
+            if place >= covered.len() {
+                covered.resize(place + 1, false);
+            }
+            covered[place] = true;
+        }
+        covered
+    });
+    COVERED.get(character as usize).copied().unwrap_or(false)
 }
 
 fn visit_strings(value: &serde_json::Value, visit: &mut impl FnMut(&str)) {

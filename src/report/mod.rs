@@ -36,6 +36,7 @@ pub mod unbroken;
 mod web_links;
 pub mod web_page;
 pub mod words;
+mod world;
 
 pub use attached_names::{
     INTERVALS_ENDING, RATING_ENDING, TakenNames, attached_names, is_plain, result_names,

@@ -107,6 +107,9 @@ fn printable_report(assessment: &Assessment, edition: &Edition) -> Result<words:
     let campaign = &assessment.tested.campaign;
     let mut report = words::build(assessment, edition);
     let missing = document::missing_characters(&report)?;
+    if missing.is_empty() {
+        return Ok(report);
+    }
     let of_logs: Vec<char> = missing
         .into_iter()
         .filter(|character| !campaign.text.contains(*character))

@@ -40,11 +40,13 @@ pub struct Plan<const Q: usize> {
 pub type Generator = Xoshiro256PlusPlus;
 
 /// A number from the normal distribution of mean 0 and standard deviation 1.
+#[inline]
 pub fn normal(generator: &mut Generator) -> f64 {
     StandardNormal.sample(generator)
 }
 
 /// A number from the rectangular distribution of mean 0 and standard deviation 1.
+#[inline]
 pub fn rectangular(generator: &mut Generator) -> f64 {
     // 53 random bits, from 0 to just below 1.
     let unit = (generator.next_u64() >> 11) as f64 / (1_u64 << 53) as f64;
@@ -138,32 +140,85 @@ impl Block {
 }
 
 /// All but how settled it is.
-fn outcome<'b>(blocks: impl Iterator<Item = &'b Block>) -> Outcome {
-    let mut all: Vec<f64> = blocks
-        .flat_map(|block| block.draws.iter().copied())
-        .collect();
-    let count = all.len() as f64;
-    let mean = all.iter().sum::<f64>() / count;
-    let squares: f64 = all.iter().map(|draw| squared(draw - mean)).sum();
-    let [lower, upper] = ends_of(&mut all);
+fn outcome<'b>(blocks: impl Iterator<Item = &'b Block> + Clone) -> Outcome {
+    let trials: usize = blocks.clone().map(|block| block.draws.len()).sum();
+    let count = trials as f64;
+    let of_each = |sum: &dyn Fn(&[f64]) -> f64| -> f64 {
+        blocks.clone().map(|block| sum(&block.draws)).sum()
+    };
+    let mean = of_each(&|draws| draws.iter().sum()) / count;
+    let squares = of_each(&|draws| draws.iter().map(|draw| squared(draw - mean)).sum());
+    let [lower, upper] = [0, 1].map(|which| end_of_all(blocks.clone(), which, trials));
     Outcome {
         mean,
         sd: (squares / (count - 1.0)).sqrt(),
         lower,
         upper,
-        trials: all.len(),
+        trials,
         ends_within: f64::INFINITY,
         is_stable: false,
     }
 }
 
-/// Ends of the interval that leaves 2.5 % on either side; the draws change places.
+/// Probabilities of the ends of the interval that leaves 2.5 % on either side.
+const ENDS: [f64; 2] = [0.025, 0.975];
+
+/// Place of the draw that is an end, among so many in order.
+fn place_of(probability: f64, draws: usize) -> usize {
+    ((probability * draws as f64).round() as usize).min(draws - 1)
+}
+
+/// Both ends; the draws change places.
 fn ends_of(draws: &mut [f64]) -> [f64; 2] {
-    [0.025, 0.975].map(|probability| {
-        let place = (probability * draws.len() as f64).round() as usize;
-        let place = place.min(draws.len() - 1);
-        *draws.select_nth_unstable_by(place, f64::total_cmp).1
-    })
+    let [below, above] = ENDS.map(|probability| place_of(probability, draws.len()));
+    let (lower, higher) = {
+        let (_, lower, higher) = draws.select_nth_unstable_by(below, f64::total_cmp);
+        (*lower, higher)
+    };
+    let upper = match above.checked_sub(below + 1) {
+        Some(place) => *higher.select_nth_unstable_by(place, f64::total_cmp).1,
+        None => lower,
+    };
+    [lower, upper]
+}
+
+/// An end of the draws of all blocks. It lies between those of the blocks, since each leaves the
+/// same share of its own draws beyond its end: only the few draws there are put in order.
+fn end_of_all<'b>(
+    blocks: impl Iterator<Item = &'b Block> + Clone,
+    which: usize,
+    trials: usize,
+) -> f64 {
+    let place = place_of(ENDS[which], trials);
+    let ends = blocks.clone().map(|block| block.ends[which]);
+    let (Some(least), Some(most)) = (
+        ends.clone().min_by(f64::total_cmp),
+        ends.max_by(f64::total_cmp),
+    ) else {
+        return f64::NAN;
+    };
+    let mut below = 0;
+    let mut between: Vec<f64> = Vec::new();
+    for block in blocks.clone() {
+        for draw in &block.draws {
+            if draw.total_cmp(&least).is_lt() {
+                below += 1;
+            } else if draw.total_cmp(&most).is_le() {
+                between.push(*draw);
+            }
+        }
+    }
+    match place
+        .checked_sub(below)
+        .filter(|place| *place < between.len())
+    {
+        Some(place) => *between.select_nth_unstable_by(place, f64::total_cmp).1,
+        // Blocks whose rounded places do not add up to that of all.
+        None => {
+            let mut all: Vec<f64> = blocks.flat_map(|block| block.draws.clone()).collect();
+            *all.select_nth_unstable_by(place, f64::total_cmp).1
+        }
+    }
 }
 
 /// Twice the standard deviation of the mean over the blocks, of the end that has the larger.

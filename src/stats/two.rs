@@ -61,6 +61,7 @@ impl Covariance {
     }
 
     /// The matrix times a vector.
+    #[inline]
     pub fn apply(&self, [one, two]: [f64; 2]) -> [f64; 2] {
         [
             self.first * one + self.both * two,
@@ -111,6 +112,7 @@ impl Normal {
     }
 
     /// (XᵀX)⁻¹; `None` where the parameters cannot be told apart.
+    #[inline]
     pub fn inverse(&self) -> Option<Covariance> {
         let Covariance {
             first,
@@ -127,6 +129,7 @@ impl Normal {
     }
 
     /// The parameters; `None` where they cannot be told apart.
+    #[inline]
     pub fn solve(&self) -> Option<[f64; 2]> {
         Some(self.inverse()?.apply(self.xy))
     }

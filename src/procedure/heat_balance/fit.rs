@@ -10,7 +10,7 @@ use crate::procedure::s580::intervals::Interval;
 use crate::procedure::s580::reason::Reason;
 use crate::procedure::sources::{common_errors, vessel_heat_error};
 use crate::procedure::tested::Tested;
-use crate::procedure::uncertainty::points::{TERMS, places};
+use crate::procedure::uncertainty::points::{Factors, places};
 use crate::procedure::uncertainty::shift::Shift;
 use crate::procedure::uncertainty::step::reading_spread;
 use crate::procedure::uncertainty::{Fitted, Point};
@@ -134,14 +134,12 @@ fn point(
 }
 
 /// P = g·G − u·Td.
-fn balance(shift: &Shift) -> [[f64; TERMS]; 3] {
-    let difference = shift.difference();
-    let [one, water, ambient] = difference.map(|factor| -factor);
-    [
-        [shift.irradiance, 0.0, 0.0, 0.0, 0.0, 0.0],
-        [0.0, one, water, ambient, 0.0, 0.0],
-        [0.0, 0.0, 0.0, 0.0, shift.power(), shift.vessel_power()],
-    ]
+fn balance(shift: &Shift) -> Factors {
+    Factors {
+        x1: shift.irradiance,
+        x2: shift.difference().map(|factor| -factor),
+        y: [shift.power(), shift.vessel_power()],
+    }
 }
 
 fn extremes(values: impl Iterator<Item = f64> + Clone) -> Bounds {

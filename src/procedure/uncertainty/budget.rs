@@ -1,5 +1,7 @@
 //! What scatter, days and instruments contribute to one figure, in the figure's unit.
 
+use std::sync::LazyLock;
+
 use crate::procedure::sources::{CommonError, Source};
 use crate::stats::combine::combined;
 use crate::stats::line::{Bounds, COVERAGE};
@@ -110,12 +112,14 @@ impl Budget {
         let common = (variance - statistical * statistical).max(0.0).sqrt();
         let expanded = expanded(&[(statistical, freedom)], common);
         let share = |of: f64, whole: f64| if whole > 0.0 { of / whole } else { 0.0 };
+        let of_instruments = coverage_factor(f64::INFINITY);
+        let of_statistics = coverage_factor(freedom);
         for (part, added) in contributions.iter_mut().zip(added) {
-            let factor = coverage_factor(if part.is_common() {
-                f64::INFINITY
+            let factor = if part.is_common() {
+                of_instruments
             } else {
-                freedom
-            });
+                of_statistics
+            };
             part.share_of_variance = share(added, variance);
             part.share = share(factor * factor * added, expanded * expanded);
         }
@@ -189,7 +193,17 @@ impl Budget {
 /// JCGM 100:2008, G.6.4, which lets one interpolate or round down. Rounded down, k would
 /// leap from 4.3 to 12.7 where 2 degrees of freedom are passed.
 pub fn coverage_factor(freedom: f64) -> f64 {
-    quantile_t((1.0 + COVERAGE) / 2.0, freedom.clamp(1.0, MOST_FREEDOM))
+    // That of instruments is asked for with every figure, and takes long to find.
+    static LEAST: LazyLock<f64> = LazyLock::new(|| of_freedom(MOST_FREEDOM));
+    if freedom >= MOST_FREEDOM {
+        *LEAST
+    } else {
+        of_freedom(freedom.max(1.0))
+    }
+}
+
+fn of_freedom(freedom: f64) -> f64 {
+    quantile_t((1.0 + COVERAGE) / 2.0, freedom)
 }
 
 /// Expanded uncertainty for 95 % of parts u with ν degrees of freedom each, and of instruments,

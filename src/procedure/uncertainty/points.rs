@@ -30,12 +30,22 @@ pub struct Point {
     pub follows: bool,
 }
 
-/// How x1, x2 and y follow from x1, 1, water, ambient and both parts of y of a point whose
-/// readings are off.
-pub type Law = fn(&Shift) -> [[f64; TERMS]; 3];
+/// How x1, x2 and y follow from the terms of a point whose readings are off.
+pub type Law = fn(&Shift) -> Factors;
+
+/// What stands before the terms of a point.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Factors {
+    /// x1 from x1.
+    pub x1: f64,
+    /// x2 from 1, water and ambient.
+    pub x2: [f64; 3],
+    /// y from both parts of it.
+    pub y: [f64; 2],
+}
 
 /// Number of terms that a row is put together from.
-pub const TERMS: usize = 6;
+const TERMS: usize = 6;
 
 impl Point {
     fn terms(&self) -> [f64; TERMS] {
@@ -56,9 +66,14 @@ impl Point {
 
     /// The point as an observation.
     pub fn row(&self, law: Law) -> Row {
-        let terms = self.terms();
-        let [x1, x2, y] = law(&Shift::NONE).map(|factors| dot(&factors, &terms));
-        Row { x: [x1, x2], y }
+        let [x1, one, water, ambient, of_water, of_vessels] = self.terms();
+        let factors = law(&Shift::NONE);
+        let x2 = combined([one, water, ambient], factors.x2);
+        let [of_y, of_rest] = factors.y;
+        Row {
+            x: [factors.x1 * x1, x2],
+            y: of_y * of_water + of_rest * of_vessels,
+        }
     }
 }
 
@@ -84,23 +99,31 @@ impl Moments {
 
     /// Both parameters, with readings that are off; `None` where they cannot be told apart.
     pub fn fit(&self, law: Law, shift: &Shift) -> Option<[f64; 2]> {
-        let [x1, x2, y] = law(shift);
-        let times = |factors: &[f64; TERMS]| self.0.map(|row| dot(&row, factors));
-        let (of_x1, of_x2) = (times(&x1), times(&x2));
+        let Factors { x1, x2, y } = law(shift);
+        // The sums times x1, and times x2, of each term.
+        let (mut of_x1, mut of_x2) = ([0.0; TERMS], [0.0; TERMS]);
+        for (term, row) in self.0.iter().enumerate() {
+            of_x1[term] = row[0] * x1;
+            of_x2[term] = combined([row[1], row[2], row[3]], x2);
+        }
+        let per_x2 = |of: &[f64; TERMS]| combined([of[1], of[2], of[3]], x2);
+        let per_y = |of: &[f64; TERMS]| of[4] * y[0] + of[5] * y[1];
         Normal {
             xx: Covariance {
-                first: dot(&of_x1, &x1),
-                both: dot(&of_x1, &x2),
-                second: dot(&of_x2, &x2),
+                first: of_x1[0] * x1,
+                both: per_x2(&of_x1),
+                second: per_x2(&of_x2),
             },
-            xy: [dot(&of_x1, &y), dot(&of_x2, &y)],
+            xy: [per_y(&of_x1), per_y(&of_x2)],
         }
         .solve()
     }
 }
 
-fn dot(one: &[f64; TERMS], two: &[f64; TERMS]) -> f64 {
-    one.iter().zip(two).map(|(one, two)| one * two).sum()
+/// The sum of three terms, each times its factor.
+#[inline]
+fn combined(terms: [f64; 3], factors: [f64; 3]) -> f64 {
+    terms[0] * factors[0] + terms[1] * factors[1] + terms[2] * factors[2]
 }
 
 /// How surely single readings are made.

@@ -36,6 +36,7 @@ impl Shift {
     };
 
     /// The same with a source's readings too high by `size`, a fraction or K.
+    #[inline]
     pub fn add(&mut self, source: Source, size: f64) {
         match source {
             Source::Irradiance | Source::ClearSky | Source::Conversion | Source::Distance => {
@@ -60,6 +61,7 @@ impl Shift {
     }
 
     /// Td from 1, the mean water and the mean ambient temperature: its three factors.
+    #[inline]
     pub fn difference(&self) -> [f64; 3] {
         [
             self.water_k - self.ambient_k + SCALE_ABOUT_C * (self.ambient_scale - self.water_scale),
@@ -84,11 +86,13 @@ impl Shift {
     }
 
     /// The power that the vessels take up, from what it is without errors: the factor.
+    #[inline]
     pub fn vessel_power(&self) -> f64 {
         (1.0 + self.water_scale) * self.vessel_heat / self.time
     }
 
     /// Cooking power from what it is without errors: the factor.
+    #[inline]
     pub fn power(&self) -> f64 {
         (1.0 + self.water_scale) * self.water / self.time
     }

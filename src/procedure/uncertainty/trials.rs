@@ -4,7 +4,7 @@ use super::budget::Budget;
 use super::fitted::{Fitted, Statistical};
 use super::shift::Shift;
 use crate::campaign::classes::Spread;
-use crate::procedure::sources::CommonError;
+use crate::procedure::sources::{CommonError, Source};
 use crate::stats::line::Bounds;
 use crate::stats::monte_carlo::{
     AT_ONCE, BLOCK, Generator, Outcome, Plan, normal, propagate, rectangular, tolerance,
@@ -126,7 +126,17 @@ pub fn draw<const Q: usize>(
 /// The common errors, each with the place of the draw that it takes: errors of one identity
 /// take one.
 pub struct Places<'f> {
-    errors: Vec<(&'f CommonError, usize)>,
+    errors: Vec<Placed<'f>>,
+}
+
+/// An error with its place, and what a draw takes of it at hand.
+struct Placed<'f> {
+    error: &'f CommonError,
+    place: usize,
+    spread: Spread,
+    source: Source,
+    /// One standard uncertainty.
+    size: f64,
 }
 
 impl<'f> Places<'f> {
@@ -137,7 +147,13 @@ impl<'f> Places<'f> {
             let mut known = all.iter();
             known.position(|known| known.identity == error.identity)
         };
-        let errors = all.iter().map(|error| (*error, place(error).unwrap_or(0)));
+        let errors = all.iter().map(|error| Placed {
+            error,
+            place: place(error).unwrap_or(0),
+            spread: error.spread,
+            source: error.source,
+            size: error.standard.size(),
+        });
         Places {
             errors: errors.collect(),
         }
@@ -146,20 +162,20 @@ impl<'f> Places<'f> {
     /// Each error with its draw, in standard uncertainties.
     pub fn each<'p>(&'p self, drawn: &'p [f64]) -> impl Iterator<Item = (&'f CommonError, f64)> {
         let errors = self.errors.iter();
-        errors.map(|(error, place)| (*error, drawn[*place]))
+        errors.map(|placed| (placed.error, drawn[placed.place]))
     }
 
     /// Readings that are off by a draw of each; `drawn` has room for it.
     pub fn draw(&self, drawn: &mut [f64], generator: &mut Generator) -> Shift {
         let mut shift = Shift::NONE;
-        for (index, (error, place)) in self.errors.iter().enumerate() {
-            if *place == index {
-                drawn[index] = match error.spread {
+        for (index, placed) in self.errors.iter().enumerate() {
+            if placed.place == index {
+                drawn[index] = match placed.spread {
                     Spread::Normal => normal(generator),
                     Spread::Rectangular => rectangular(generator),
                 };
             }
-            shift.add(error.source, drawn[*place] * error.standard.size());
+            shift.add(placed.source, drawn[placed.place] * placed.size);
         }
         shift
     }

@@ -5,7 +5,7 @@ use crate::physics::water::SPECIFIC_HEAT_J_PER_KG_K;
 use crate::procedure::s580::intervals::Interval;
 use crate::procedure::s580::limits::STANDARD_IRRADIANCE_W_M2;
 use crate::procedure::sources::CommonError;
-use crate::procedure::uncertainty::points::{ReadingSpread, TERMS};
+use crate::procedure::uncertainty::points::{Factors, ReadingSpread};
 use crate::procedure::uncertainty::shift::Shift;
 use crate::procedure::uncertainty::{Budget, Fitted, Point, Region};
 use crate::stats::line::Line;
@@ -76,14 +76,12 @@ impl LineUncertainty {
 }
 
 /// Ps = a + b·Td: power over irradiance on temperature difference.
-fn standardised(shift: &Shift) -> [[f64; TERMS]; 3] {
-    let [one, water, ambient] = shift.difference();
-    let power = shift.power() / shift.irradiance;
-    [
-        [1.0, 0.0, 0.0, 0.0, 0.0, 0.0],
-        [0.0, one, water, ambient, 0.0, 0.0],
-        [0.0, 0.0, 0.0, 0.0, power, 0.0],
-    ]
+fn standardised(shift: &Shift) -> Factors {
+    Factors {
+        x1: 1.0,
+        x2: shift.difference(),
+        y: [shift.power() / shift.irradiance, 0.0],
+    }
 }
 
 /// What an interval gives to the line; `None` where it cannot be normalised.

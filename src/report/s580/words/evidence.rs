@@ -1,5 +1,7 @@
 //! Each run and each interval.
 
+use std::collections::BTreeMap;
+
 use serde::Serialize;
 
 use crate::language::{
@@ -45,6 +47,8 @@ pub struct IntervalTable {
     pub temperature_unit: &'static str,
     /// Why intervals are not used: names of the columns of marks.
     pub lanes: Vec<String>,
+    /// Of each column of numbers, texts of which one is as wide as any in it.
+    pub widest: Vec<Vec<String>>,
     pub groups: Vec<IntervalGroup>,
     pub notes: Vec<String>,
 }
@@ -268,12 +272,29 @@ pub fn interval_table(assessment: &Assessment, words: &Words) -> IntervalTable {
     let notes = [message!("intervals-note")].into_iter().chain(aside);
     let notes = notes.chain((words.units == UnitSystem::Us).then(table_in_us));
     let (temperature_unit, _) = temperatures_in(words.units);
+    let groups: Vec<IntervalGroup> = runs.iter().enumerate().map(group).collect();
     IntervalTable {
         temperature_unit,
-        groups: runs.iter().enumerate().map(group).collect(),
+        widest: widest(&groups),
+        groups,
         lanes: lanes.iter().map(|lane| words.say(lane.name())).collect(),
         notes: notes.map(|note| words.say(note)).collect(),
     }
+}
+
+/// Of each column, one text of every form: digits are all of one width, so that a text with other
+/// digits in the same places is as wide.
+fn widest(groups: &[IntervalGroup]) -> Vec<Vec<String>> {
+    let mut forms: Vec<BTreeMap<String, &String>> = Vec::new();
+    for row in groups.iter().flat_map(|group| &group.rows) {
+        forms.resize_with(forms.len().max(row.cells.len()), BTreeMap::new);
+        for (forms, cell) in forms.iter_mut().zip(&row.cells) {
+            let form = cell.replace(|one: char| one.is_ascii_digit(), "0");
+            forms.entry(form).or_insert(cell);
+        }
+    }
+    let texts = |forms: BTreeMap<String, &String>| forms.into_values().cloned().collect();
+    forms.into_iter().map(texts).collect()
 }
 
 /// What the units of speed and of difference in the table are in those of the US.
