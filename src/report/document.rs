@@ -5,7 +5,7 @@ use std::sync::LazyLock;
 use jiff::Timestamp;
 use serde::Serialize;
 use typst::comemo;
-use typst::diag::{SourceDiagnostic, SourceResult};
+use typst::diag::SourceDiagnostic;
 use typst::foundations::{Bytes, Datetime, Smart};
 use typst::layout::Abs;
 use typst::text::{Font, FontInstance, FontVariant, FontVariations};
@@ -15,7 +15,7 @@ use typst_pdf::{PdfOptions, PdfStandard, PdfStandards, Timestamp as PdfTimestamp
 use super::assets::{Asset, Attachment};
 use super::unbroken::{JOINER, kept_together};
 pub use super::world::{COMPARISON, FIELD_SHEET, REPORT};
-use super::world::{SANS, World, fonts};
+use super::world::{SANS, engine, fonts};
 use crate::error::{Error, Result};
 
 /// PDF/A, for the archive, and PDF/UA-1, for screen readers. Only PDF/A-3 carries files of
@@ -52,9 +52,9 @@ pub fn typeset(
     } else {
         CARRYING
     };
-    let world = World::new(template, assets.into_iter().chain(data));
-    let set: SourceResult<PagedDocument> = typst::compile(&world).output;
-    let document = set.map_err(faults)?;
+    let engine = engine(assets.into_iter().chain(data));
+    let compiled = engine.compile::<_, PagedDocument>(template);
+    let document = compiled.output.map_err(internal)?;
     let options = PdfOptions {
         creator: Smart::Custom(Some(
             concat!("simmerline ", env!("CARGO_PKG_VERSION")).to_owned(),

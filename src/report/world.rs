@@ -1,14 +1,12 @@
 //! What Typst reads: templates and fonts, the same for every document, and the files of one.
 
-use std::collections::HashMap;
 use std::sync::LazyLock;
 
-use typst::diag::{FileError, FileResult};
-use typst::foundations::{Bytes, Datetime, Duration};
-use typst::syntax::{FileId, RootedPath, Source, VirtualPath, VirtualRoot};
-use typst::text::{Font, FontBook};
-use typst::utils::LazyHash;
-use typst::{Library, LibraryExt};
+use typst::foundations::Bytes;
+use typst::syntax::Source;
+use typst::text::Font;
+use typst_as_lib::TypstEngine;
+use typst_as_lib::conversions::IntoSource;
 
 use super::assets::Asset;
 
@@ -84,107 +82,53 @@ const TEMPLATES: &[(&str, &str)] = &[
     ),
 ];
 
-/// Fonts of figures and tables, beside those that come with Typst.
+/// Fonts of figures and tables.
 pub const SANS: [&[u8]; 2] = [
     include_bytes!("../../templates/fonts/Inter-Regular.otf"),
     include_bytes!("../../templates/fonts/Inter-SemiBold.otf"),
 ];
 
-/// Families taken from those that come with Typst.
-const FAMILIES: [&str; 2] = ["Libertinus Serif", "DejaVu Sans Mono"];
+/// Fonts of text, and of what is to be copied letter by letter.
+const OTHERS: [&[u8]; 3] = [
+    include_bytes!("../../templates/fonts/LibertinusSerif-Regular.otf"),
+    include_bytes!("../../templates/fonts/LibertinusSerif-Semibold.otf"),
+    include_bytes!("../../templates/fonts/DejaVuSansMono.ttf"),
+];
 
-/// What all documents have in common, read once.
-struct Common {
-    library: LazyHash<Library>,
-    book: LazyHash<FontBook>,
-    fonts: Vec<Font>,
-    templates: HashMap<FileId, Source>,
-}
-
-static COMMON: LazyLock<Common> = LazyLock::new(|| {
-    let fonts = all_fonts();
-    let templates = TEMPLATES.iter().map(|(name, text)| {
-        let id = id_of(name);
-        (id, Source::new(id, (*text).to_owned()))
-    });
-    Common {
-        library: LazyHash::new(Library::default()),
-        book: LazyHash::new(FontBook::from_fonts(&fonts)),
-        templates: templates.collect(),
-        fonts,
-    }
-});
-
-/// Every font that a document may use.
+/// Every font that a document may use, read once.
 pub fn fonts() -> &'static [Font] {
-    &COMMON.fonts
+    static FONTS: LazyLock<Vec<Font>> = LazyLock::new(|| {
+        let files = SANS.into_iter().chain(OTHERS);
+        files
+            .flat_map(|data| Font::iter(Bytes::new(data)))
+            .collect()
+    });
+    &FONTS
 }
 
-fn all_fonts() -> Vec<Font> {
-    let of_typst = typst_assets::fonts().flat_map(|data| Font::iter(Bytes::new(data)));
-    let of_typst = of_typst.filter(|font| FAMILIES.contains(&font.info().family.as_str()));
-    let own = SANS
+/// The templates, parsed once.
+fn templates() -> &'static [Source] {
+    static SOURCES: LazyLock<Vec<Source>> = LazyLock::new(|| {
+        let sources = TEMPLATES.iter().copied();
+        sources.map(IntoSource::into_source).collect()
+    });
+    &SOURCES
+}
+
+/// What sets one document, from the templates and fonts of all and the files of its own. What it
+/// has laid out is kept until the caller throws it away.
+pub fn engine(files: impl IntoIterator<Item = Asset>) -> TypstEngine {
+    let files: Vec<(String, Bytes)> = files
         .into_iter()
-        .flat_map(|data| Font::iter(Bytes::new(data)));
-    own.chain(of_typst).collect()
-}
-
-/// A file's name as Typst knows it.
-fn id_of(name: &str) -> FileId {
-    let path = VirtualPath::new(name).expect("names of files are our own, and lead nowhere else");
-    RootedPath::new(VirtualRoot::Project, path).intern()
-}
-
-/// What one document is set from.
-pub struct World {
-    template: FileId,
-    files: HashMap<FileId, Bytes>,
-}
-
-impl World {
-    /// A template, and the files that it reads.
-    pub fn new(template: &str, files: impl IntoIterator<Item = Asset>) -> World {
-        let files = files.into_iter();
-        let files = files.map(|file| (id_of(&file.name), Bytes::new(file.bytes)));
-        World {
-            template: id_of(template),
-            files: files.collect(),
-        }
-    }
-}
-
-impl typst::World for World {
-    fn library(&self) -> &LazyHash<Library> {
-        &COMMON.library
-    }
-
-    fn book(&self) -> &LazyHash<FontBook> {
-        &COMMON.book
-    }
-
-    fn main(&self) -> FileId {
-        self.template
-    }
-
-    fn source(&self, id: FileId) -> FileResult<Source> {
-        let found = COMMON.templates.get(&id).cloned();
-        found.ok_or_else(|| not_there(id))
-    }
-
-    fn file(&self, id: FileId) -> FileResult<Bytes> {
-        self.files.get(&id).cloned().ok_or_else(|| not_there(id))
-    }
-
-    fn font(&self, index: usize) -> Option<Font> {
-        COMMON.fonts.get(index).cloned()
-    }
-
-    /// No document prints the day on which it is set, but for the time of issue that it is given.
-    fn today(&self, _: Option<Duration>) -> Option<Datetime> {
-        None
-    }
-}
-
-fn not_there(id: FileId) -> FileError {
-    FileError::NotFound(id.vpath().get_with_slash().into())
+        .map(|file| (file.name, Bytes::new(file.bytes)))
+        .collect();
+    let files = files
+        .iter()
+        .map(|(name, bytes)| (name.as_str(), bytes.clone()));
+    TypstEngine::builder()
+        .fonts(fonts().iter().cloned())
+        .with_static_source_file_resolver(templates().iter().cloned())
+        .with_static_file_resolver(files)
+        .comemo_evict_max_age(None)
+        .build()
 }
