@@ -1,7 +1,6 @@
 //! From the campaign file as written to a [`Campaign`] that can be trusted.
 
 use std::collections::{BTreeMap, BTreeSet};
-use std::fs;
 use std::path::{Path, PathBuf};
 
 use jiff::tz::TimeZone;
@@ -16,17 +15,21 @@ use super::check_runs::{Purpose, RunBase, check_runs, need_water};
 use super::find::{CAMPAIGN_FILE, campaign_name, check_folder_name};
 use super::kinds::{ProcedureKey, Procedures};
 use super::locate::Checker;
-use super::model::{Campaign, GUARD_KEY, IrradianceEstimate, LogRules, OwnLimit, Site, Target};
+use super::model::{
+    Campaign, GUARD_KEY, IrradianceEstimate, LogRules, OwnLimit, SharedFile, Site, Target,
+};
 use super::named_files::{AttachedFile, NamedFiles, Reach};
+use super::read_text::{ReadText, read_text};
 use super::schema::{CampaignFile, CampaignTable, LimitValue, SiteTable};
+use super::shared::{attached_shared, find_shared, read_shared};
 use super::wording::{nearest, words};
 use super::zone::parse_zone;
 use crate::believable::{
     ELEVATION_M, LARGEST_TARGET, LARGEST_TARGET_W, LATITUDE_DEG, LINKE_TURBIDITY, LONGITUDE_DEG,
     PRESSURE_HPA,
 };
-use crate::bounds::{CAMPAIGN_BYTES, NAME, NOTES, REPORT_NUMBER};
-use crate::error::{Error, Problem, Result, why};
+use crate::bounds::{NAME, NOTES, REPORT_NUMBER};
+use crate::error::Result;
 use crate::hash::sha256_hex;
 
 /// The test practice that campaigns are rated by.
@@ -165,42 +168,27 @@ impl<'a> Asked<'a> {
 }
 
 fn read_for(asked: &Asked<'_>) -> Result<Campaign> {
-    let file = &asked.file;
-    let fail =
-        |what: String, hint: &str| Error::Campaign(Problem::at(file, what).hint(hint).into());
-    if file.exists() && !file.is_file() {
-        return Err(fail(
-            "is no file (a folder or a device)".to_owned(),
-            "put a campaign file of that name in its place",
-        ));
-    }
-    let size = fs::metadata(file).map_or(0, |metadata| metadata.len());
-    if let Some(what) = CAMPAIGN_BYTES.exceeded_by(size as usize) {
-        return Err(fail(
-            what,
-            "is this a log? the campaign file is a short text",
-        ));
-    }
-    let bytes = fs::read(file).map_err(|error| {
-        fail(
-            format!("cannot be read: {}", why(&error)),
-            "check that it is a file and that you may read it",
-        )
-    })?;
-    let text = std::str::from_utf8(&bytes).map_err(|error| {
-        fail(
-            format!("is not UTF-8 text (at byte {})", error.valid_up_to() + 1),
-            "save it as plain text in UTF-8",
-        )
-    })?;
-    let text = text.strip_prefix('\u{feff}').unwrap_or(text);
-    check_text(asked, text, sha256_hex(&bytes))
+    let ReadText { text, sha256 } = read_text(&asked.file, "campaign file")?;
+    check_text(asked, &text, sha256)
 }
 
 fn check_text(asked: &Asked<'_>, text: &str, sha256: String) -> Result<Campaign> {
     let (file, files) = (asked.file.as_path(), asked.files);
+    let places = match files {
+        NamedFiles::From(folder, _) => find_shared(folder)?,
+        NamedFiles::Only(attached) => attached_shared(attached),
+    };
+    let read = read_shared(places)?;
     let mut checker = Checker::new(file, text);
     checker.refuse_too_many()?;
+    let mut shared = Vec::new();
+    for one in &read {
+        let holding = checker.add_shared(&one.path, &one.text)?;
+        shared.push(SharedFile {
+            holding,
+            ..one.clone()
+        });
+    }
     let written = checker.parse()?;
     let target = check_target(&mut checker, &written.campaign);
     let procedure = check_procedure(&mut checker, &written.campaign);
@@ -236,6 +224,7 @@ fn check_text(asked: &Asked<'_>, text: &str, sha256: String) -> Result<Campaign>
         file: file.to_path_buf(),
         text: text.to_owned(),
         sha256,
+        shared,
         title: written.campaign.title,
         demonstration: written.campaign.demonstration,
         procedure,

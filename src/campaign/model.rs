@@ -1,13 +1,14 @@
 //! A checked campaign: every value in range, every path known to exist.
 
 use std::collections::BTreeSet;
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
 use jiff::civil::{Date, Time};
 use jiff::tz::TimeZone;
 
 use super::aperture::Shape;
 use super::classes::Class;
+use super::find::CAMPAIGN_FILE;
 use super::kinds::{Procedures, RunKind};
 use super::materials::VesselHeat;
 use super::moment::Moment;
@@ -27,6 +28,8 @@ pub struct Campaign {
     pub text: String,
     /// SHA-256 of the campaign file, lower-case hex.
     pub sha256: String,
+    /// What it shares with other campaigns, the nearest first.
+    pub shared: Vec<SharedFile>,
     pub title: String,
     /// Invented data: every page says so.
     pub demonstration: bool,
@@ -65,7 +68,58 @@ pub struct Campaign {
     pub outside: BTreeSet<String>,
 }
 
+/// A file that decides what comes of a campaign.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct InputFile {
+    /// As reports name it.
+    pub name: String,
+    /// Where it is.
+    pub path: PathBuf,
+}
+
 impl Campaign {
+    /// Every file that decides what comes of it, each once: the campaign file, what it shares
+    /// with others, its logs and its photo.
+    pub fn input_files(&self) -> Vec<InputFile> {
+        let shared = self.shared.iter().map(|one| (one.name.as_str(), &one.path));
+        let logs = self.runs.iter().flat_map(|run| {
+            let weather = run.weather.as_ref();
+            let weather = weather.map(|weather| (weather.log.as_str(), &weather.path));
+            std::iter::once((run.log.as_str(), &run.path)).chain(weather)
+        });
+        let photo = self.cooker.photo.as_ref();
+        let all = std::iter::once((CAMPAIGN_FILE, &self.file))
+            .chain(shared)
+            .chain(logs)
+            .chain(photo.map(|photo| (photo.name.as_str(), &photo.path)));
+        let mut seen = BTreeSet::new();
+        let each = all.filter(|(name, _)| seen.insert(*name));
+        let each = each.map(|(name, path)| InputFile {
+            name: name.to_owned(),
+            path: path.clone(),
+        });
+        each.collect()
+    }
+
+    /// The campaign file and those that it shares, the nearest first, each with its text.
+    pub fn texts(&self) -> impl Iterator<Item = (&Path, &str)> {
+        let shared = self.shared.iter();
+        let shared = shared.map(|one| (one.path.as_path(), one.text.as_str()));
+        std::iter::once((self.file.as_path(), self.text.as_str())).chain(shared)
+    }
+
+    /// The file in which a key such as `calibration`, or what stands below it, is stated: the
+    /// campaign file, unless a file of shared keys alone has it.
+    pub fn file_of(&self, key: &str) -> &Path {
+        let is_below = |held: &String| {
+            let rest = held.strip_prefix(key);
+            rest.is_some_and(|rest| rest.is_empty() || rest.starts_with('.'))
+        };
+        let mut shared = self.shared.iter();
+        let shared = shared.find(|one| one.holding.iter().any(is_below));
+        shared.map_or(&self.file, |one| &one.path)
+    }
+
     /// The logs and the photo, as the campaign file names them.
     pub fn named_files(&self) -> impl Iterator<Item = &str> {
         let logs = self.runs.iter().flat_map(|run| {
@@ -75,6 +129,20 @@ impl Campaign {
         let photo = self.cooker.photo.as_ref();
         logs.chain(photo.map(|photo| photo.name.as_str()))
     }
+}
+
+/// A file of keys that campaigns share.
+#[derive(Debug, Clone)]
+pub struct SharedFile {
+    /// Its name among the inputs.
+    pub name: String,
+    /// As the user would name it.
+    pub path: PathBuf,
+    pub text: String,
+    /// Lower-case hex.
+    pub sha256: String,
+    /// Those of its keys that hold for the campaign, such as `site.name`, in order.
+    pub holding: Vec<String>,
 }
 
 /// A test of the dry, empty vessel: it is left in the sun until it gets no hotter.
@@ -176,6 +244,7 @@ pub struct Aperture {
 pub struct Photo {
     /// As the campaign file names it.
     pub name: String,
+    pub path: PathBuf,
     /// File name extension that matches the bytes: `png` or `jpg`.
     pub extension: &'static str,
     pub bytes: Vec<u8>,

@@ -7,6 +7,8 @@ use std::collections::BTreeMap;
 use std::fs;
 use std::path::{Path, PathBuf};
 
+use super::shared_names::is_shared_name;
+
 /// What to do about a file that is not among those attached to a report.
 const NOT_ATTACHED: &str = "it is not attached: ask for a report that carries all its evidence";
 
@@ -51,6 +53,12 @@ impl NamedFiles<'_> {
     /// # Errors
     /// One that is not there, or that lies outside and may not be read.
     pub fn find(self, name: &str) -> Result<PathBuf, NotRead> {
+        if is_shared_name(name) {
+            return Err(NotRead {
+                what: "has the name of a file of shared keys",
+                hint: "give the file another name".to_owned(),
+            });
+        }
         let (path, hint) = match self {
             NamedFiles::From(folder, _) if self.forbids(name) => {
                 return Err(NotRead {

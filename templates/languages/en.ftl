@@ -34,6 +34,7 @@ month-12 = December
 ## What is attached to a report, one line each
 
 attached-campaign = Campaign file: what was tested, where, and with what
+attached-shared = Keys that several campaigns share
 attached-log = Log, byte for byte as it was read
 attached-photo = Photo of the cooker, as it stands in the report
 attached-rating = All results as data, in full precision

@@ -28,6 +28,7 @@ month-12 = diciembre
 ## What is attached to a report, one line each
 
 attached-campaign = Archivo de campaña: qué se ensayó, dónde y con qué
+attached-shared = Claves que comparten varias campañas
 attached-log = Registro, byte por byte, tal como se leyó
 attached-photo = Foto de la cocina, tal como aparece en el informe
 attached-rating = Todos los resultados como datos, con toda su precisión

@@ -40,6 +40,7 @@ month-12 = décembre
 ## What is attached to a report, one line each
 
 attached-campaign = Fichier de campagne : l’objet de l’essai, où et avec quoi
+attached-shared = Clés communes à plusieurs campagnes
 attached-log = Fichier de mesures, octet pour octet, tel qu’il a été lu
 attached-photo = Photo du cuiseur, telle qu’elle figure dans le rapport
 attached-rating = Tous les résultats sous forme de données, en pleine précision

@@ -31,6 +31,7 @@ month-12 = dezembro
 ## What is attached to a report, one line each
 
 attached-campaign = Arquivo da campanha: o que foi ensaiado, onde e com quê
+attached-shared = Chaves que várias campanhas partilham
 attached-log = Registro, byte por byte, tal como foi lido
 attached-photo = Foto do fogão, tal como está no relatório
 attached-rating = Todos os resultados como dados, com a precisão completa

@@ -27,6 +27,7 @@ month-12 = Desemba
 ## What is attached to a report, one line each
 
 attached-campaign = Faili ya kampeni: nini kilijaribiwa, wapi, na kwa vifaa gani
+attached-shared = Funguo zinazotumiwa kwa pamoja na kampeni kadhaa
 attached-log = Rekodi, baiti kwa baiti kama ilivyosomwa
 attached-photo = Picha ya jiko, kama ilivyo katika ripoti
 attached-rating = Matokeo yote kama data, kwa usahihi kamili
