@@ -19,6 +19,7 @@ use super::model::{
     Campaign, GUARD_KEY, IrradianceEstimate, LogRules, OwnLimit, SharedFile, Site, Target,
 };
 use super::named_files::{AttachedFile, NamedFiles, Reach};
+use super::patterns::spread;
 use super::read_text::{ReadText, read_text};
 use super::schema::{CampaignFile, CampaignTable, LimitValue, SiteTable};
 use super::shared::{attached_shared, find_shared, read_shared};
@@ -181,15 +182,8 @@ fn check_text(asked: &Asked<'_>, text: &str, sha256: String) -> Result<Campaign>
     let read = read_shared(places)?;
     let mut checker = Checker::new(file, text);
     checker.refuse_too_many()?;
-    let mut shared = Vec::new();
-    for one in &read {
-        let holding = checker.add_shared(&one.path, &one.text)?;
-        shared.push(SharedFile {
-            holding,
-            ..one.clone()
-        });
-    }
-    let written = checker.parse()?;
+    let shared = add_shared(&mut checker, &read)?;
+    let mut written = checker.parse()?;
     let target = check_target(&mut checker, &written.campaign);
     let procedure = check_procedure(&mut checker, &written.campaign);
     checker.refuse_unprintable();
@@ -197,6 +191,8 @@ fn check_text(asked: &Asked<'_>, text: &str, sha256: String) -> Result<Campaign>
     let procedures = check_procedures(&mut checker, &written.campaign);
     let has_stagnation = !written.stagnation.is_empty();
     let needs_water = need_water(&written.run, has_stagnation);
+    let must_match = asked.purpose == Purpose::Rating;
+    let written_runs = spread(&mut checker, files, &mut written, must_match);
     let load = check_load(&mut checker, &written.load, needs_water);
     let (limits, has_guard_band) = check_limit_values(&mut checker, written.limits);
     (asked.check_limits)(&mut checker, &limits);
@@ -217,7 +213,7 @@ fn check_text(asked: &Asked<'_>, text: &str, sha256: String) -> Result<Campaign>
         purpose: asked.purpose,
         has_stagnation,
     };
-    let runs = check_runs(&mut checker, &base, written.run);
+    let runs = check_runs(&mut checker, &base, written_runs);
     let calibrations = check_calibrations(&mut checker, written.calibration);
     let mut campaign = Campaign {
         name: asked.name.clone(),
@@ -255,6 +251,26 @@ fn check_text(asked: &Asked<'_>, text: &str, sha256: String) -> Result<Campaign>
     campaign.outside = named.map(str::to_owned).collect();
     check_cloudless(&mut checker, &campaign);
     checker.finish(campaign)
+}
+
+/// What the files of shared keys give to a campaign that is yet to be written into a folder.
+///
+/// # Errors
+/// [`crate::error::Error::Campaign`] for what is wrong with one of them.
+pub fn shared_with_new(folder: &Path) -> Result<Vec<SharedFile>> {
+    let read = read_shared(find_shared(folder)?)?;
+    add_shared(&mut Checker::new(&folder.join(CAMPAIGN_FILE), ""), &read)
+}
+
+/// Takes in files of shared keys, the nearest first; the same with the keys that hold.
+fn add_shared<'t>(checker: &mut Checker<'t>, read: &'t [SharedFile]) -> Result<Vec<SharedFile>> {
+    let shared = read.iter().map(|one| {
+        Ok(SharedFile {
+            holding: checker.add_shared(&one.path, &one.text)?,
+            ..one.clone()
+        })
+    });
+    shared.collect()
 }
 
 /// The own limits, and whether a guard band is asked for.
@@ -353,10 +369,12 @@ fn check_names(checker: &mut Checker<'_>, written: &CampaignFile) {
 /// Spans stated cloudless serve the clear-sky model alone.
 fn check_cloudless(checker: &mut Checker<'_>, campaign: &Campaign) {
     let is_used = campaign.instruments.irradiance_estimate == Some(IrradianceEstimate::ClearSky);
-    for (index, run) in campaign.runs.iter().enumerate() {
-        if !is_used && !run.cloudless.is_empty() {
+    let mut told = None;
+    for run in &campaign.runs {
+        // Those of one pattern are written once.
+        if !is_used && !run.cloudless.is_empty() && told.replace(run.number) != Some(run.number) {
             checker.problem(
-                &format!("run.{}.cloudless", index + 1),
+                &format!("run.{}.cloudless", run.number),
                 "nothing makes use of a cloudless span here",
                 "write estimate = \"clear-sky\" under [instruments.irradiance], or delete the span",
             );

@@ -9,6 +9,7 @@ use super::find::CAMPAIGN_FILE;
 use super::merge::find;
 use super::model::InputFile;
 use super::named_files::{NamedFiles, Reach};
+use super::patterns::{LogPattern, logs_of, without_here};
 use super::read_text::read_text;
 use super::shared::find_shared;
 use crate::error::Result;
@@ -34,7 +35,7 @@ pub fn inputs_of(folder: &Path, reach: Reach) -> Result<Vec<InputFile>> {
         path: place.path,
     }));
     let files = NamedFiles::From(folder, reach);
-    let named = DeTable::parse(&text).map(|tree| named_in(tree.get_ref()));
+    let named = DeTable::parse(&text).map(|tree| named_in(tree.get_ref(), files));
     let mut seen = BTreeSet::new();
     for name in named.unwrap_or_default() {
         if !files.forbids(&name) && seen.insert(name.clone()) {
@@ -45,17 +46,26 @@ pub fn inputs_of(folder: &Path, reach: Reach) -> Result<Vec<InputFile>> {
     Ok(inputs)
 }
 
-/// The logs and the photo that a campaign file names.
-fn named_in(tree: &DeTable<'_>) -> Vec<String> {
+/// The logs and the photo that a campaign file names; of a pattern, what it matches.
+fn named_in(tree: &DeTable<'_>, files: NamedFiles<'_>) -> Vec<String> {
     let text = |value: Option<&DeValue<'_>>| Some(value?.as_str()?.to_owned());
-    let mut named = Vec::new();
-    if let Some(DeValue::Array(runs)) = find(tree, "run") {
-        let tables = runs.iter().filter_map(|run| run.get_ref().as_table());
-        for run in tables {
-            named.extend(text(find(run, "log")));
-            named.extend(text(find(run, "weather")));
-        }
-    }
-    named.extend(text(find(tree, "cooker.photo")));
-    named
+    let runs = find(tree, "run").and_then(DeValue::as_array);
+    let tables = runs.into_iter().flat_map(|runs| runs.iter());
+    let tables: Vec<&DeTable<'_>> = tables.filter_map(|run| run.get_ref().as_table()).collect();
+    let of_runs = |key: &'static str| tables.iter().filter_map(move |run| text(find(run, key)));
+    let others: Vec<String> = of_runs("weather")
+        .chain(text(find(tree, "cooker.photo")))
+        .collect();
+    let is_literal = |log: &String| LogPattern::of(log, files).is_none();
+    let literal: Vec<String> = of_runs("log").filter(is_literal).collect();
+    let named = literal
+        .iter()
+        .chain(&others)
+        .map(|name| without_here(name))
+        .collect();
+    let logs = of_runs("log").flat_map(|log| match LogPattern::of(&log, files) {
+        None => vec![log],
+        Some(pattern) => logs_of(files, &pattern, &named).unwrap_or_default(),
+    });
+    logs.chain(others).collect()
 }

@@ -61,6 +61,14 @@ const OF_A_SENSOR: [&str; 3] = ["relative_uncertainty", "class", "id"];
 /// The estimate that no sensor takes part in.
 const MODEL: &str = "clear-sky";
 
+/// Which keys are not taken from a file further up where a nearer one states a key.
+pub fn set_aside_by(key: &str) -> impl Iterator<Item = &'static str> {
+    let rules = SET_ASIDE
+        .iter()
+        .filter(move |(stated, _)| stated.contains(&key));
+    rules.flat_map(|(_, others)| others.iter().copied())
+}
+
 /// Adds to a file's keys those of one that lies further up; returns those that hold, such as
 /// `site.name`.
 pub fn merge<'t>(near: &mut DeTable<'t>, mut far: DeTable<'t>) -> Vec<String> {

@@ -68,6 +68,25 @@ pub struct Campaign {
     pub outside: BTreeSet<String>,
 }
 
+impl SharedFile {
+    /// The keys that hold, by their tables, as a person reads them: `[site] name, latitude_deg`.
+    pub fn spoken_keys(&self) -> String {
+        let mut tables: Vec<(&str, Vec<&str>)> = Vec::new();
+        for held in &self.holding {
+            let (table, key) = held.rsplit_once('.').unwrap_or(("", held));
+            match tables.iter_mut().find(|(other, _)| *other == table) {
+                Some((_, keys)) => keys.push(key),
+                None => tables.push((table, vec![key])),
+            }
+        }
+        let spoken = tables.iter().map(|(table, keys)| match *table {
+            "" => format!("[[{}]]", keys.join("]], [[")),
+            table => format!("[{table}] {}", keys.join(", ")),
+        });
+        spoken.collect::<Vec<_>>().join("; ")
+    }
+}
+
 /// A file that decides what comes of a campaign.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct InputFile {
@@ -138,6 +157,8 @@ pub struct SharedFile {
     pub name: String,
     /// As the user would name it.
     pub path: PathBuf,
+    /// So many folders above the campaign's own; of an attached one 0.
+    pub levels_above: usize,
     pub text: String,
     /// Lower-case hex.
     pub sha256: String,
@@ -513,6 +534,10 @@ pub struct OwnLimit {
 /// One test of one load or of the dry vessel, from one log.
 #[derive(Debug, Clone)]
 pub struct RunPlan {
+    /// Place of the run among the `[[run]]` tables, from 1; those of one pattern share it.
+    pub number: usize,
+    /// Its log was found by a pattern.
+    pub is_matched: bool,
     /// Line of the run in the campaign file.
     pub line: Option<u64>,
     pub kind: RunKind,

@@ -27,6 +27,8 @@ pub struct SharedPlace {
     /// Its name among the inputs.
     pub name: String,
     pub path: PathBuf,
+    /// So many folders above the campaign's own.
+    pub levels_above: usize,
 }
 
 /// Those that hold for the campaign in a folder, the nearest first: in the folder itself, with
@@ -35,40 +37,38 @@ pub struct SharedPlace {
 /// # Errors
 /// [`Error::Campaign`] for more than hold for one campaign, and for a link that leads elsewhere.
 pub fn find_shared(folder: &Path) -> Result<Vec<SharedPlace>> {
-    let beside = (0..MOST).map(|rank| folder.join(shared_name(rank)));
-    let beside: Vec<PathBuf> = beside.take_while(|path| is_there(path)).collect();
-    let real = real_path(folder);
+    let beside = (0..MOST).map(|rank| (0, folder.join(shared_name(rank))));
+    let beside: Vec<(usize, PathBuf)> = beside.take_while(|(_, path)| is_there(path)).collect();
+    let real = real_path_to_be(folder);
     let above = real.ancestors().enumerate().skip(1).take(HIGHEST);
-    let above = above.map(|(level, above)| as_named(folder, level, above).join(SHARED_FILE));
-    let paths: Vec<PathBuf> = beside
+    let above =
+        above.map(|(level, above)| (level, as_named(folder, level, above).join(SHARED_FILE)));
+    let found = beside
         .into_iter()
-        .chain(above.filter(|path| is_there(path)))
-        .collect();
-    if let Some(one_more) = paths.get(MOST) {
-        let what = format!(
-            "found {} files of shared keys, expected at most {MOST}",
-            paths.len()
-        );
-        let problem = Problem::at(one_more, what).hint("join some of them");
+        .chain(above.filter(|(_, path)| is_there(path)));
+    let places = found
+        .enumerate()
+        .map(|(rank, (levels_above, path))| SharedPlace {
+            name: shared_name(rank),
+            path,
+            levels_above,
+        });
+    let places: Vec<SharedPlace> = places.collect();
+    if let Some(one_more) = places.get(MOST) {
+        let found = places.len();
+        let what = format!("found {found} files of shared keys, expected at most {MOST}");
+        let problem = Problem::at(&one_more.path, what).hint("join some of them");
         return Err(Error::Campaign(problem.into()));
     }
     let mut problems = Problems::default();
-    for path in &paths {
-        problems_of_link(path)
-            .into_iter()
-            .for_each(|problem| problems.push(problem));
+    let of_links = places
+        .iter()
+        .filter_map(|place| problem_of_link(&place.path));
+    of_links.for_each(|problem| problems.push(problem));
+    match problems.is_empty() {
+        true => Ok(places),
+        false => Err(Error::Campaign(problems)),
     }
-    if !problems.is_empty() {
-        return Err(Error::Campaign(problems));
-    }
-    let places = paths
-        .into_iter()
-        .enumerate()
-        .map(|(rank, path)| SharedPlace {
-            name: shared_name(rank),
-            path,
-        });
-    Ok(places.collect())
 }
 
 /// Those among the files that came attached to a report: no other is looked for.
@@ -76,7 +76,11 @@ pub fn attached_shared(files: &BTreeMap<String, AttachedFile>) -> Vec<SharedPlac
     let places = (0..MOST).map_while(|rank| {
         let name = shared_name(rank);
         let path = files.get(&name)?.path.clone();
-        Some(SharedPlace { name, path })
+        Some(SharedPlace {
+            name,
+            path,
+            levels_above: 0,
+        })
     });
     places.collect()
 }
@@ -86,17 +90,35 @@ pub fn attached_shared(files: &BTreeMap<String, AttachedFile>) -> Vec<SharedPlac
 /// # Errors
 /// [`Error::Campaign`] as for a campaign file.
 pub fn read_shared(places: Vec<SharedPlace>) -> Result<Vec<SharedFile>> {
-    let read = places.into_iter().map(|SharedPlace { name, path }| {
-        let read = read_text(&path, KIND)?;
+    let read = places.into_iter().map(|place| {
+        let read = read_text(&place.path, KIND)?;
         Ok(SharedFile {
-            name,
-            path,
+            name: place.name,
+            path: place.path,
+            levels_above: place.levels_above,
             text: read.text,
             sha256: read.sha256,
             holding: Vec::new(),
         })
     });
     read.collect()
+}
+
+/// The real path of a folder that need not be there yet.
+fn real_path_to_be(folder: &Path) -> PathBuf {
+    let there = folder.ancestors().find_map(|above| {
+        let place = match above.as_os_str().is_empty() {
+            true => Path::new("."),
+            false => above,
+        };
+        let real = fs::canonicalize(place).ok()?;
+        let below = folder.strip_prefix(above).ok()?;
+        Some(match below.as_os_str().is_empty() {
+            true => real,
+            false => real.join(below),
+        })
+    });
+    there.unwrap_or_else(|| folder.to_path_buf())
 }
 
 /// Whether anything of that name is there, a link that leads nowhere too.
@@ -106,7 +128,7 @@ fn is_there(path: &Path) -> bool {
 
 /// A link may lead to another file of its folder alone: what it says holds for campaigns, and
 /// is attached to their reports.
-fn problems_of_link(path: &Path) -> Option<Problem> {
+fn problem_of_link(path: &Path) -> Option<Problem> {
     let is_link = fs::symlink_metadata(path).is_ok_and(|of| of.is_symlink());
     if !is_link {
         return None;
@@ -122,22 +144,17 @@ fn problems_of_link(path: &Path) -> Option<Problem> {
 
 /// A folder so many levels above another, as whoever named that would name it.
 fn as_named(folder: &Path, level: usize, real: &Path) -> PathBuf {
-    let shortened = folder.ancestors().nth(level);
-    let climbed = match folder == Path::new(".") {
-        true => PathBuf::new(),
-        false => folder.to_path_buf(),
-    };
-    let climbed = (0..level).fold(climbed, |path, _| path.join(".."));
-    let mut named = shortened
-        .map(Path::to_path_buf)
-        .into_iter()
-        .chain([climbed]);
+    let here = Path::new("");
+    let folder = folder.strip_prefix(".").unwrap_or(folder);
+    let shortest = folder.ancestors().take(level + 1).last().unwrap_or(here);
+    let climbed = level - (folder.ancestors().count() - 1).min(level);
+    let shortened = (0..climbed).fold(shortest.to_path_buf(), |path, _| path.join(".."));
+    // By way of a link, what is written before it leads to another folder.
+    let from_within = (0..level).fold(folder.to_path_buf(), |path, _| path.join(".."));
     let is_it = |path: &PathBuf| {
-        let path = match path.as_os_str().is_empty() {
-            true => Path::new("."),
-            false => path,
-        };
+        let path = if path == here { Path::new(".") } else { path };
         fs::canonicalize(path).is_ok_and(|found| found == real)
     };
+    let mut named = [shortened, from_within].into_iter();
     named.find(is_it).unwrap_or_else(|| real.to_path_buf())
 }

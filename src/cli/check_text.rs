@@ -9,6 +9,7 @@ use super::check_verdict::verdict;
 use super::lines::Lines;
 use super::table::{Align, table_width};
 use crate::campaign::kinds::RunKind;
+use crate::campaign::model::SharedFile;
 use crate::language::{Message, Phrase, Words, clock, date, short};
 use crate::logs::account::{Account, alike};
 use crate::message;
@@ -292,6 +293,7 @@ fn by_clock(assessment: &Assessment) -> Option<Message> {
 /// How each log was read, those that are written alike together.
 fn add_how_read(lines: &mut Lines, assessment: &Assessment, words: &Words) {
     lines.blank().title(&words.say(message!("check-how-read")));
+    add_shared(lines, &assessment.tested.campaign.shared, words);
     for (index, group) in alike(&assessment.tested.accounts).into_iter().enumerate() {
         if index > 0 {
             lines.blank();
@@ -306,6 +308,21 @@ fn add_how_read(lines: &mut Lines, assessment: &Assessment, words: &Words) {
         rows.extend(form.map(|(label, what)| (words.say(label), words.say(what))));
         lines.rows("  ", &rows);
     }
+}
+
+/// The keys that each file of shared keys gives, by their tables.
+fn add_shared(lines: &mut Lines, shared: &[SharedFile], words: &Words) {
+    if shared.is_empty() {
+        return;
+    }
+    let rows = shared.iter().map(|one| {
+        let said = match one.spoken_keys() {
+            keys if keys.is_empty() => message!("check-shared-nothing"),
+            keys => message!("check-shared", keys = keys),
+        };
+        (one.path.display().to_string(), words.say(said))
+    });
+    lines.rows("  ", &rows.collect::<Vec<_>>()).blank();
 }
 
 /// The rows that are no readings: what several logs have alike is told once.

@@ -6,9 +6,10 @@ use std::path::Path;
 
 use super::args::NewOptions;
 use super::terminal::{print_sentences, quoted};
+use crate::campaign::check::shared_with_new;
 use crate::campaign::find::{CAMPAIGN_FILE, check_folder_name};
 use crate::campaign::kinds::RunKind;
-use crate::campaign::template::{LOG_NAME, header_of, template_of};
+use crate::campaign::template::{LOG_NAME, header_of, template_of, without_shared};
 use crate::error::{Error, Problem, Result, why};
 use crate::language::LANGUAGES;
 use crate::report::files::{replace_file, try_folder};
@@ -24,6 +25,7 @@ const OTHER_FOLDER: &str = "choose a folder you may write to";
 pub fn run(options: &NewOptions) -> Result<u8> {
     let folder = &options.folder;
     check_folder_name(folder)?;
+    let shared = shared_with_new(folder)?;
     let log = format!("{}\n", header_of(options.kind));
     // A call that was killed may have left the log, and nothing typed into it.
     let has_log = is_there(&folder.join(LOG_NAME), Some(&log))?;
@@ -33,7 +35,7 @@ pub fn run(options: &NewOptions) -> Result<u8> {
     if !has_log {
         replace_file(&folder.join(LOG_NAME), None, log.as_bytes(), OTHER_FOLDER)?;
     }
-    let text = campaign_file(options.kind);
+    let text = without_shared(&campaign_file(options.kind), &shared);
     replace_file(
         &folder.join(CAMPAIGN_FILE),
         None,
@@ -42,8 +44,15 @@ pub fn run(options: &NewOptions) -> Result<u8> {
     )?;
     let name = quoted(folder);
     let wrote = format!("{name}: wrote {CAMPAIGN_FILE} and {LOG_NAME}");
+    let given = shared.iter().filter(|one| !one.holding.is_empty());
+    let given = given.map(|one| {
+        let (file, keys) = (one.path.display(), one.spoken_keys());
+        format!("{file} gives {keys}: these keys need not be filled in")
+    });
+    let given: Vec<String> = given.collect();
     let next = format!("Fill in both, then: simmerline check {name}");
-    print_sentences(&[&wrote, &next])?;
+    let said = std::iter::once(&wrote).chain(&given).chain([&next]);
+    print_sentences(&said.map(String::as_str).collect::<Vec<_>>())?;
     Ok(0)
 }
 

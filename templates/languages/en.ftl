@@ -2331,6 +2331,9 @@ check-notes = To state with the number
 check-set-aside = Intervals set aside, and what helps
 check-notices = Notes
 check-how-read = How the logs were read
+# Behind the name of a file of keys that campaigns share; { $keys }: the keys, as they are written.
+check-shared = gives { $keys }
+check-shared-nothing = gives nothing: nearer files state the same keys
 # Below the table. { $run }: its name, { $shortest }, { $longest }: minutes.
 check-hole = { $run }: no interval from { $from } to { $to } on { $date }: no two water readings there are { $shortest } to { $longest } minutes apart
 check-not-normalised = { $run }: { counted-intervals } without irradiance, which meet every limit and are not used

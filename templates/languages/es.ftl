@@ -2378,6 +2378,8 @@ check-notes = A indicar junto con el valor
 check-set-aside = Intervalos descartados y qué ayuda
 check-notices = Avisos
 check-how-read = Cómo se leyeron los registros
+check-shared = da { $keys }
+check-shared-nothing = no da nada: archivos más cercanos indican las mismas claves
 # Below the table. { $run }: its name, { $shortest }, { $longest }: minutes.
 check-hole = { $run }: ningún intervalo de { $from } a { $to } el { $date }: allí no hay dos lecturas del agua separadas de { $shortest } a { $longest } minutos
 check-not-normalised = { $run }: { counted-intervals } sin irradiancia, que cumplen todos los límites y no se usan

@@ -2407,6 +2407,8 @@ check-notes = À indiquer avec le chiffre
 check-set-aside = Intervalles écartés, et ce qui aide
 check-notices = Remarques
 check-how-read = Lecture des fichiers de mesures
+check-shared = donne { $keys }
+check-shared-nothing = ne donne rien : des fichiers plus proches indiquent les mêmes clés
 # Below the table. { $run }: its name, { $shortest }, { $longest }: minutes.
 check-hole = { $run } : pas d’intervalle de { $from } à { $to } le { $date } : il n’y a pas là deux relevés de l’eau séparés de { $shortest } à { $longest } minutes
 check-not-normalised = { $run } : { counted-intervals } sans irradiance, dans toutes les limites et non retenus

@@ -2372,6 +2372,8 @@ check-notes = A declarar junto com o número
 check-set-aside = Intervalos descartados, e o que ajuda
 check-notices = Avisos
 check-how-read = Como os registros foram lidos
+check-shared = dá { $keys }
+check-shared-nothing = não dá nada: arquivos mais próximos indicam as mesmas chaves
 # Below the table. { $run }: its name, { $shortest }, { $longest }: minutes.
 check-hole = { $run }: nenhum intervalo de { $from } a { $to } em { $date }: ali não há duas leituras da água separadas por { $shortest } a { $longest } minutos
 check-not-normalised = { $run }: { counted-intervals } sem irradiância, dentro de todos os limites e fora de uso

@@ -2411,6 +2411,8 @@ check-notes = Ya kutaja pamoja na namba
 check-set-aside = Vipindi vilivyowekwa kando, na kinachosaidia
 check-notices = Maelezo
 check-how-read = Jinsi rekodi zilivyosomwa
+check-shared = inatoa { $keys }
+check-shared-nothing = haitoi kitu: faili zilizo karibu zaidi zinataja funguo zilezile
 # Below the table. { $run }: its name, { $shortest }, { $longest }: minutes.
 check-hole = { $run }: hakuna kipindi kuanzia { $from } hadi { $to } tarehe { $date }: hakuna vipimo viwili vya maji huko vilivyopishana kwa dakika { $shortest } hadi { $longest }
 check-not-normalised = { $run }: { counted-intervals } bila mnururisho, ambavyo hutimiza kila kikomo na havitumiki

@@ -105,8 +105,19 @@ struct CheckedEntry {
     figures: Vec<StatedEntry>,
     /// What the reader should know of the data.
     notices: Vec<String>,
+    /// Files of keys that campaigns share, the nearest first.
+    shared: Vec<SharedEntry>,
     /// How each log was read.
     logs: Vec<LogEntry>,
+}
+
+/// A file of shared keys.
+#[derive(Debug, Serialize, JsonSchema)]
+struct SharedEntry {
+    /// As it was found from the command line.
+    file: String,
+    /// Those of its keys that hold for the campaign, such as `site.name`.
+    keys: Vec<String>,
 }
 
 /// Standardised cooking power at 50 K.
@@ -262,6 +273,14 @@ fn checked(assessment: &Assessment, folder: &Path) -> CheckedEntry {
             .collect(),
         figures: figures(assessment),
         notices: assessment.notices.iter().map(ToString::to_string).collect(),
+        shared: campaign
+            .shared
+            .iter()
+            .map(|one| SharedEntry {
+                file: one.path.display().to_string(),
+                keys: one.holding.clone(),
+            })
+            .collect(),
         logs: accounts.map(|account| log_entry(account, zone)).collect(),
     }
 }
