@@ -253,13 +253,41 @@ fn check_text(asked: &Asked<'_>, text: &str, sha256: String) -> Result<Campaign>
     checker.finish(campaign)
 }
 
+/// What files of shared keys give to a campaign that is yet to be written.
+pub struct Given {
+    /// The nearest first, with the keys that hold.
+    pub shared: Vec<SharedFile>,
+    /// How logs are read there.
+    pub rules: LogRules,
+    /// UTC where no site is given.
+    pub time_zone: TimeZone,
+}
+
 /// What the files of shared keys give to a campaign that is yet to be written into a folder.
 ///
 /// # Errors
 /// [`crate::error::Error::Campaign`] for what is wrong with one of them.
-pub fn shared_with_new(folder: &Path) -> Result<Vec<SharedFile>> {
+pub fn given_to_new(folder: &Path) -> Result<Given> {
     let read = read_shared(find_shared(folder)?)?;
-    add_shared(&mut Checker::new(&folder.join(CAMPAIGN_FILE), ""), &read)
+    let file = folder.join(CAMPAIGN_FILE);
+    let mut checker = Checker::new(&file, "");
+    let shared = add_shared(&mut checker, &read)?;
+    let written = checker.parse_with_stand_ins()?;
+    let (columns, units, format) = (written.columns, &written.units, written.format);
+    let rules = check_rules(
+        &mut checker,
+        "",
+        &LogRules::default(),
+        columns,
+        units,
+        format,
+    );
+    let time_zone = check_site(&mut checker, written.site).time_zone;
+    checker.finish(Given {
+        shared,
+        rules,
+        time_zone,
+    })
 }
 
 /// Takes in files of shared keys, the nearest first; the same with the keys that hold.

@@ -108,6 +108,16 @@ impl<'t> Checker<'t> {
         })
     }
 
+    /// What is written, with something in the place of all that is missing.
+    ///
+    /// # Errors
+    /// As [`Checker::parse`], but for what is missing.
+    pub(super) fn parse_with_stand_ins(&self) -> Result<CampaignFile> {
+        let tree = self.tree.clone().unwrap_or_default();
+        let read = as_written(with_stand_ins(&tree).1);
+        read.map_err(|error| Error::Campaign(self.misread(&error).into()))
+    }
+
     /// What the parser says, in plain words and with its place.
     fn misread(&self, error: &toml::de::Error) -> Problem {
         let message = error.message().trim();

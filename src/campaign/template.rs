@@ -50,6 +50,40 @@ pub fn template_of(kind: RunKind) -> String {
     }
 }
 
+/// A run of a log that is there already.
+pub struct FoundRun {
+    pub log: String,
+    pub kind: RunKind,
+    /// Its readings are of several days.
+    pub has_days: bool,
+    /// When it was read, for a remark.
+    pub when: String,
+}
+
+/// The template with a run of each log in the place of that of the empty one.
+pub fn with_found(text: &str, runs: &[FoundRun]) -> String {
+    let Some((first, others)) = runs.split_first() else {
+        return text.to_owned();
+    };
+    let mut text = text.replacen(&format!("log = \"{LOG_NAME}\"\n"), &lines_of(first), 1);
+    for run in others {
+        text += &format!("\n[[run]]\n{}", lines_of(run));
+    }
+    text
+}
+
+fn lines_of(run: &FoundRun) -> String {
+    let log = format!("log = {}", toml::Value::String(run.log.clone()));
+    let mut lines = format!("{log:<width$}# {}\n", run.when, width = REMARK_COLUMN + 2);
+    if run.kind != RunKind::default() {
+        lines += &format!("kind = \"{}\"\n", run.kind.word());
+    }
+    if run.has_days {
+        lines += "split = \"daily\"\n";
+    }
+    lines
+}
+
 /// The template without what files of shared keys give: those keys stand in remarks, and a
 /// remark at its head says who gives them.
 pub fn without_shared(text: &str, shared: &[SharedFile]) -> String {

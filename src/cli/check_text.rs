@@ -7,6 +7,7 @@ use jiff::tz::TimeZone;
 use super::check_procedures::of_procedures;
 use super::check_verdict::verdict;
 use super::lines::Lines;
+use super::report_table::unnamed;
 use super::table::{Align, table_width};
 use crate::campaign::kinds::RunKind;
 use crate::campaign::model::SharedFile;
@@ -24,7 +25,13 @@ use crate::units::{local_clock, zoned};
 
 /// Adds all that is said of a campaign in a folder: the verdict, the next step, then what they
 /// rest on.
-pub fn describe(lines: &mut Lines, assessment: &Assessment, folder: &Path, words: &Words) {
+pub fn describe(
+    lines: &mut Lines,
+    assessment: &Assessment,
+    unnamed_logs: &[String],
+    folder: &Path,
+    words: &Words,
+) {
     add_verdict(lines, assessment, folder, words);
     let has_others = add_runs(lines, assessment, words);
     // A campaign of a dry vessel alone is not held against the practice for water.
@@ -33,11 +40,13 @@ pub fn describe(lines: &mut Lines, assessment: &Assessment, folder: &Path, words
         add_set_aside(lines, assessment, words);
     }
     of_procedures(lines, assessment, words);
-    if !assessment.notices.is_empty() {
+    let notices = assessment.notices.iter().map(|notice| notice.message());
+    let notices: Vec<Message> = notices.chain(unnamed(unnamed_logs)).collect();
+    if !notices.is_empty() {
         lines.blank().title(&words.say(message!("check-notices")));
     }
-    for notice in &assessment.notices {
-        lines.hanging("  ", &words.say(notice.message()));
+    for notice in notices {
+        lines.hanging("  ", &words.say(notice));
     }
     add_how_read(lines, assessment, words);
 }

@@ -13,6 +13,7 @@ pub mod enter_run;
 pub mod enter_words;
 pub mod lines;
 pub mod new;
+mod new_runs;
 pub mod plan;
 pub mod report;
 mod report_index;

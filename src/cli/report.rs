@@ -13,12 +13,14 @@ use jiff::Timestamp;
 use super::args::ReportOptions;
 use super::lines::Lines;
 use super::report_index::IndexPage;
-use super::report_table::{CampaignRow, add_table, notes};
+use super::report_table::{CampaignRow, add_table, notes, unnamed};
 use super::screen::Screen;
 use super::speech::words_for;
 use super::terminal::{line, print, print_error, print_lines, print_note};
 use crate::campaign::find::{campaign_name, find_campaigns, refuse_same_names};
 use crate::error::{Error, Problem, Result};
+use crate::language::Message;
+use crate::logs::unnamed::unnamed_logs;
 use crate::procedure::Assessment;
 use crate::report::comparison::outputs::NAME as COMPARISON;
 use crate::report::data::tables::{Collection, TABLES};
@@ -62,7 +64,11 @@ pub fn run(options: &ReportOptions) -> Result<u8> {
     side_by_side(&folders, work, |folder, outcome| {
         progress.set_message(shown(&folder.display().to_string()).into_owned());
         match outcome {
-            Ok((assessment, files)) => {
+            Ok(Rated {
+                assessment,
+                files,
+                unnamed,
+            }) => {
                 if let Some(collection) = &mut collection {
                     collection.add(&assessment, files);
                 }
@@ -70,7 +76,7 @@ pub fn run(options: &ReportOptions) -> Result<u8> {
                     index.add(&assessment, options);
                 }
                 let report = report_path(&assessment.tested.campaign.name, options);
-                rows.push(CampaignRow::of(&assessment, report));
+                rows.push(CampaignRow::of(&assessment, report).noting(unnamed));
             }
             Err(error) => {
                 progress.suspend(|| print_error(&error));
@@ -169,12 +175,17 @@ pub fn side_by_side<T: Send>(
     });
 }
 
-/// A campaign's rating, and what was written of it.
-fn rate_and_write(
-    folder: &Path,
-    options: &ReportOptions,
-    issued: Timestamp,
-) -> Result<(Assessment, Vec<FileFacts>)> {
+/// A campaign that was rated.
+struct Rated {
+    assessment: Assessment,
+    /// What was written of it.
+    files: Vec<FileFacts>,
+    /// Of logs that no run names. A report says nothing of them: it follows from what it carries.
+    unnamed: Option<Message>,
+}
+
+/// A campaign's rating, written.
+fn rate_and_write(folder: &Path, options: &ReportOptions, issued: Timestamp) -> Result<Rated> {
     let assessment = crate::assess_reaching(folder, options.files.reach())?;
     let wishes = &assessment.tested.campaign.report;
     let edition = Edition {
@@ -184,8 +195,16 @@ fn rate_and_write(
     };
     let outputs = outputs(&assessment, &edition)?;
     let name = &assessment.tested.campaign.name;
-    let facts = write_all(&options.out, name, &outputs)?;
-    Ok((assessment, facts))
+    let files = write_all(&options.out, name, &outputs)?;
+    let unnamed = match options.quiet {
+        true => None,
+        false => unnamed(&unnamed_logs(&assessment.tested.campaign)),
+    };
+    Ok(Rated {
+        assessment,
+        files,
+        unnamed,
+    })
 }
 
 /// Each format once, in the order asked for.

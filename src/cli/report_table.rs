@@ -2,7 +2,7 @@
 
 use super::lines::{Lines, Mark, MarkedRow};
 use super::table::{Align, decimals_aligned, table_width};
-use crate::language::{Language, Message, Words, fixed};
+use crate::language::{Language, Message, Phrase, Words, fixed, listed};
 use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::finding::Level;
@@ -68,6 +68,12 @@ impl CampaignRow {
             notices: not_valid.into_iter().chain(notices).collect(),
             report,
         }
+    }
+
+    /// The same row with one notice more, if there is one.
+    pub fn noting(mut self, notice: Option<Message>) -> Self {
+        self.notices.extend(notice);
+        self
     }
 
     /// Whether the rating is worse than one that conforms, or there is none.
@@ -223,6 +229,20 @@ fn rating_cells(campaigns: &[CampaignRow], words: &Words) -> Vec<String> {
 
 /// Most campaigns that are named before a note that they share.
 const NAMED: usize = 4;
+
+/// That files look like logs and no run names them, if there are any.
+pub fn unnamed(logs: &[String]) -> Option<Message> {
+    let more = logs.len().saturating_sub(NAMED);
+    let more = (more > 0).then(|| message!("terminal-more", count = more).into());
+    let first = logs.iter().take(NAMED).map(Phrase::from);
+    (!logs.is_empty()).then(|| {
+        message!(
+            "terminal-unnamed-logs",
+            count = logs.len(),
+            names = listed(first.chain(more))
+        )
+    })
+}
 
 /// The notices of all campaigns, each once, with the campaigns that it is about.
 pub fn notes(campaigns: &[CampaignRow], words: &Words) -> Vec<String> {

@@ -2279,6 +2279,11 @@ terminal-extrapolated = extrapolated to 50 K
 # Of several campaigns that share a note; { $names }: their names.
 terminal-campaigns = { $count } campaigns ({ $names })
 terminal-more = { $count } more
+# A note on a campaign; { $count }: how many files, { $names }: the first of them.
+terminal-unnamed-logs = { $count ->
+    [one] one file in its folder looks like a log, and no run names it: { $names }
+   *[other] { $count } files in its folder look like logs, and no run names them: { $names }
+}
 
 ## What check says of the other procedures
 

@@ -2324,6 +2324,11 @@ terminal-extrapolated = extrapolado a 50 K
 # Of several campaigns that share a note; { $names }: their names.
 terminal-campaigns = { $count } campañas ({ $names })
 terminal-more = { $count } más
+# A note on a campaign; { $count }: how many files, { $names }: the first of them.
+terminal-unnamed-logs = { $count ->
+    [one] un archivo de su carpeta parece un registro y ninguna serie lo nombra: { $names }
+   *[other] { $count } archivos de su carpeta parecen registros y ninguna serie los nombra: { $names }
+}
 
 ## What check says of the other procedures
 

@@ -2353,6 +2353,11 @@ terminal-extrapolated = extrapolé à 50 K
 # Of several campaigns that share a note; { $names }: their names.
 terminal-campaigns = { $count } campagnes ({ $names })
 terminal-more = { $count } de plus
+# A note on a campaign; { $count }: how many files, { $names }: the first of them.
+terminal-unnamed-logs = { $count ->
+    [one] un fichier de son dossier ressemble à un fichier de mesures, et aucune série ne le nomme : { $names }
+   *[other] { $count } fichiers de son dossier ressemblent à des fichiers de mesures, et aucune série ne les nomme : { $names }
+}
 
 ## What check says of the other procedures
 

@@ -2318,6 +2318,11 @@ terminal-extrapolated = extrapolado a 50 K
 # Of several campaigns that share a note; { $names }: their names.
 terminal-campaigns = { $count } campanhas ({ $names })
 terminal-more = mais { $count }
+# A note on a campaign; { $count }: how many files, { $names }: the first of them.
+terminal-unnamed-logs = { $count ->
+    [one] um arquivo da sua pasta parece um registro, e nenhuma série o nomeia: { $names }
+   *[other] { $count } arquivos da sua pasta parecem registros, e nenhuma série os nomeia: { $names }
+}
 
 ## What check says of the other procedures
 

@@ -2357,6 +2357,11 @@ terminal-extrapolated = imekisiwa hadi 50 K
 # Of several campaigns that share a note; { $names }: their names.
 terminal-campaigns = kampeni { $count } ({ $names })
 terminal-more = nyingine { $count }
+# A note on a campaign; { $count }: how many files, { $names }: the first of them.
+terminal-unnamed-logs = { $count ->
+    [one] faili moja katika folda yake inafanana na rekodi, na hakuna duru inayoitaja: { $names }
+   *[other] faili { $count } katika folda yake zinafanana na rekodi, na hakuna duru inayozitaja: { $names }
+}
 
 ## What check says of the other procedures
 

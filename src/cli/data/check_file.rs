@@ -12,6 +12,7 @@ use crate::cli::check_procedures;
 use crate::cli::check_verdict::verdict;
 use crate::cli::report_table::caveats;
 use crate::error::{Error, Result};
+use crate::logs::unnamed::unnamed_logs;
 use crate::procedure::Assessment;
 use crate::procedure::finding::Level;
 use crate::procedure::run::Run;
@@ -105,6 +106,8 @@ struct CheckedEntry {
     figures: Vec<StatedEntry>,
     /// What the reader should know of the data.
     notices: Vec<String>,
+    /// Files in its folder that look like logs and that no run names.
+    unnamed_logs: Vec<String>,
     /// Files of keys that campaigns share, the nearest first.
     shared: Vec<SharedEntry>,
     /// How each log was read.
@@ -273,6 +276,7 @@ fn checked(assessment: &Assessment, folder: &Path) -> CheckedEntry {
             .collect(),
         figures: figures(assessment),
         notices: assessment.notices.iter().map(ToString::to_string).collect(),
+        unnamed_logs: unnamed_logs(campaign),
         shared: campaign
             .shared
             .iter()
