@@ -18,7 +18,7 @@ use crate::error::Result;
 /// the files of shared keys that hold for it, and the logs and the photo that it names within
 /// `reach`, there or not. It need not be a campaign file without faults: of one that is no TOML
 /// only the first two are told. Of a campaign that has been read, `Campaign::input_files` says
-/// the same.
+/// the same, in another order.
 ///
 /// # Errors
 /// [`crate::error::Error::Campaign`] for a campaign file that cannot be read, and for a file of
