@@ -104,7 +104,16 @@ fn read_as(
         };
         read_file(path, name, &request).map(|log| (kind, log))
     };
-    read(kind).or_else(|error| {
+    // A vessel's temperature serves for the water's, and is that of a dry one in a log of ours.
+    let of_vessel = |log: &FileLog| {
+        let mut columns = log.account.columns.iter();
+        columns.any(|column| header_of(RunKind::Dry).split(',').nth(1) == Some(&column.header))
+    };
+    match read(kind) {
+        Ok((RunKind::Water, log)) if of_vessel(&log) => read(RunKind::Dry).or(Ok((kind, log))),
+        read => read,
+    }
+    .or_else(|error| {
         let others = [RunKind::Water, RunKind::Dry].into_iter();
         let mut others = others.filter(|other| *other != kind);
         others.find_map(|other| read(other).ok()).ok_or(error)

@@ -41,6 +41,7 @@ mod readme;
 mod schemas;
 #[cfg(unix)]
 mod screens;
+mod shared;
 mod tables;
 #[cfg(unix)]
 mod typist;
