@@ -41,7 +41,9 @@ fn runs(runs: &str, files: &[&str]) -> Vec<(usize, String)> {
     // The same files, whatever their order.
     let mut early = inputs_of(folder.path(), Reach::Inside).unwrap();
     let mut late = campaign.input_files();
-    [&mut early, &mut late].map(|inputs| inputs.sort_by(|one, other| one.name.cmp(&other.name)));
+    for inputs in [&mut early, &mut late] {
+        inputs.sort_by(|one, other| one.name.cmp(&other.name));
+    }
     assert_eq!(early, late);
     campaign
         .runs
