@@ -123,9 +123,11 @@ impl Problems {
         self.unlisted += 1;
     }
 
-    /// Puts the problems in the order of their lines.
-    pub fn sort_by_line(&mut self) {
-        self.listed.sort_by_key(|problem| problem.place.line);
+    /// Puts the problems in the order of these files, and of the lines in each.
+    pub fn sort_by_place(&mut self, files: &[&Path]) {
+        let rank = |path: &Path| files.iter().position(|file| *file == path);
+        self.listed
+            .sort_by_key(|problem| (rank(&problem.place.path), problem.place.line));
     }
 
     /// Whether nothing is wrong.

@@ -1,7 +1,6 @@
 //! From the campaign file as written to a [`Campaign`] that can be trusted.
 
 use std::collections::{BTreeMap, BTreeSet};
-use std::fs;
 use std::path::{Path, PathBuf};
 
 use jiff::tz::TimeZone;
@@ -16,17 +15,22 @@ use super::check_runs::{Purpose, RunBase, check_runs, need_water};
 use super::find::{CAMPAIGN_FILE, campaign_name, check_folder_name};
 use super::kinds::{ProcedureKey, Procedures};
 use super::locate::Checker;
-use super::model::{Campaign, GUARD_KEY, IrradianceEstimate, LogRules, OwnLimit, Site, Target};
+use super::model::{
+    Campaign, GUARD_KEY, IrradianceEstimate, LogRules, OwnLimit, SharedFile, Site, Target,
+};
 use super::named_files::{AttachedFile, NamedFiles, Reach};
+use super::patterns::spread;
+use super::read_text::{ReadText, read_text};
 use super::schema::{CampaignFile, CampaignTable, LimitValue, SiteTable};
+use super::shared::{attached_shared, find_shared, read_shared};
 use super::wording::{nearest, words};
 use super::zone::parse_zone;
 use crate::believable::{
     ELEVATION_M, LARGEST_TARGET, LARGEST_TARGET_W, LATITUDE_DEG, LINKE_TURBIDITY, LONGITUDE_DEG,
     PRESSURE_HPA,
 };
-use crate::bounds::{CAMPAIGN_BYTES, NAME, NOTES, REPORT_NUMBER};
-use crate::error::{Error, Problem, Result, why};
+use crate::bounds::{NAME, NOTES, REPORT_NUMBER};
+use crate::error::Result;
 use crate::hash::sha256_hex;
 
 /// The test practice that campaigns are rated by.
@@ -165,43 +169,21 @@ impl<'a> Asked<'a> {
 }
 
 fn read_for(asked: &Asked<'_>) -> Result<Campaign> {
-    let file = &asked.file;
-    let fail =
-        |what: String, hint: &str| Error::Campaign(Problem::at(file, what).hint(hint).into());
-    if file.exists() && !file.is_file() {
-        return Err(fail(
-            "is no file (a folder or a device)".to_owned(),
-            "put a campaign file of that name in its place",
-        ));
-    }
-    let size = fs::metadata(file).map_or(0, |metadata| metadata.len());
-    if let Some(what) = CAMPAIGN_BYTES.exceeded_by(size as usize) {
-        return Err(fail(
-            what,
-            "is this a log? the campaign file is a short text",
-        ));
-    }
-    let bytes = fs::read(file).map_err(|error| {
-        fail(
-            format!("cannot be read: {}", why(&error)),
-            "check that it is a file and that you may read it",
-        )
-    })?;
-    let text = std::str::from_utf8(&bytes).map_err(|error| {
-        fail(
-            format!("is not UTF-8 text (at byte {})", error.valid_up_to() + 1),
-            "save it as plain text in UTF-8",
-        )
-    })?;
-    let text = text.strip_prefix('\u{feff}').unwrap_or(text);
-    check_text(asked, text, sha256_hex(&bytes))
+    let ReadText { text, sha256 } = read_text(&asked.file, "campaign file")?;
+    check_text(asked, &text, sha256)
 }
 
 fn check_text(asked: &Asked<'_>, text: &str, sha256: String) -> Result<Campaign> {
     let (file, files) = (asked.file.as_path(), asked.files);
+    let places = match files {
+        NamedFiles::From(folder, _) => find_shared(folder)?,
+        NamedFiles::Only(attached) => attached_shared(attached),
+    };
+    let read = read_shared(places)?;
     let mut checker = Checker::new(file, text);
     checker.refuse_too_many()?;
-    let written = checker.parse()?;
+    let shared = add_shared(&mut checker, &read)?;
+    let mut written = checker.parse()?;
     let target = check_target(&mut checker, &written.campaign);
     let procedure = check_procedure(&mut checker, &written.campaign);
     checker.refuse_unprintable();
@@ -209,6 +191,8 @@ fn check_text(asked: &Asked<'_>, text: &str, sha256: String) -> Result<Campaign>
     let procedures = check_procedures(&mut checker, &written.campaign);
     let has_stagnation = !written.stagnation.is_empty();
     let needs_water = need_water(&written.run, has_stagnation);
+    let must_match = asked.purpose == Purpose::Rating;
+    let written_runs = spread(&mut checker, files, &mut written, must_match);
     let load = check_load(&mut checker, &written.load, needs_water);
     let (limits, has_guard_band) = check_limit_values(&mut checker, written.limits);
     (asked.check_limits)(&mut checker, &limits);
@@ -229,13 +213,14 @@ fn check_text(asked: &Asked<'_>, text: &str, sha256: String) -> Result<Campaign>
         purpose: asked.purpose,
         has_stagnation,
     };
-    let runs = check_runs(&mut checker, &base, written.run);
+    let runs = check_runs(&mut checker, &base, written_runs);
     let calibrations = check_calibrations(&mut checker, written.calibration);
     let mut campaign = Campaign {
         name: asked.name.clone(),
         file: file.to_path_buf(),
         text: text.to_owned(),
         sha256,
+        shared,
         title: written.campaign.title,
         demonstration: written.campaign.demonstration,
         procedure,
@@ -266,6 +251,54 @@ fn check_text(asked: &Asked<'_>, text: &str, sha256: String) -> Result<Campaign>
     campaign.outside = named.map(str::to_owned).collect();
     check_cloudless(&mut checker, &campaign);
     checker.finish(campaign)
+}
+
+/// What files of shared keys give to a campaign that is yet to be written.
+pub struct Given {
+    /// The nearest first, with the keys that hold.
+    pub shared: Vec<SharedFile>,
+    /// How logs are read there.
+    pub rules: LogRules,
+    /// UTC where no site is given.
+    pub time_zone: TimeZone,
+}
+
+/// What the files of shared keys give to a campaign that is yet to be written into a folder.
+///
+/// # Errors
+/// [`crate::error::Error::Campaign`] for what is wrong with one of them.
+pub fn given_to_new(folder: &Path) -> Result<Given> {
+    let read = read_shared(find_shared(folder)?)?;
+    let file = folder.join(CAMPAIGN_FILE);
+    let mut checker = Checker::new(&file, "");
+    let shared = add_shared(&mut checker, &read)?;
+    let written = checker.parse_with_stand_ins()?;
+    let (columns, units, format) = (written.columns, &written.units, written.format);
+    let rules = check_rules(
+        &mut checker,
+        "",
+        &LogRules::default(),
+        columns,
+        units,
+        format,
+    );
+    let time_zone = check_site(&mut checker, written.site).time_zone;
+    checker.finish(Given {
+        shared,
+        rules,
+        time_zone,
+    })
+}
+
+/// Takes in files of shared keys, the nearest first; the same with the keys that hold.
+fn add_shared<'t>(checker: &mut Checker<'t>, read: &'t [SharedFile]) -> Result<Vec<SharedFile>> {
+    let shared = read.iter().map(|one| {
+        Ok(SharedFile {
+            holding: checker.add_shared(&one.path, &one.text)?,
+            ..one.clone()
+        })
+    });
+    shared.collect()
 }
 
 /// The own limits, and whether a guard band is asked for.
@@ -364,10 +397,12 @@ fn check_names(checker: &mut Checker<'_>, written: &CampaignFile) {
 /// Spans stated cloudless serve the clear-sky model alone.
 fn check_cloudless(checker: &mut Checker<'_>, campaign: &Campaign) {
     let is_used = campaign.instruments.irradiance_estimate == Some(IrradianceEstimate::ClearSky);
-    for (index, run) in campaign.runs.iter().enumerate() {
-        if !is_used && !run.cloudless.is_empty() {
+    let mut told = None;
+    for run in &campaign.runs {
+        // Those of one pattern are written once.
+        if !is_used && !run.cloudless.is_empty() && told.replace(run.number) != Some(run.number) {
             checker.problem(
-                &format!("run.{}.cloudless", index + 1),
+                &format!("run.{}.cloudless", run.number),
                 "nothing makes use of a cloudless span here",
                 "write estimate = \"clear-sky\" under [instruments.irradiance], or delete the span",
             );

@@ -11,6 +11,7 @@ use super::locate::Checker;
 use super::model::{Exclusion, LogRules, RunPlan, Span, WeatherPlan};
 use super::moment::{Moment, WrittenMoment};
 use super::named_files::{NamedFiles, NotRead};
+use super::patterns::{WrittenRun, WrittenRuns};
 use super::schema::{CloudlessTable, ExcludeTable, RunTable};
 use super::wording::words;
 use crate::believable::{CLOCK_OFFSET_S, LONGEST_TRACKING_MIN};
@@ -56,12 +57,18 @@ pub fn need_water(written: &[RunTable], has_stagnation: bool) -> bool {
 pub fn check_runs(
     checker: &mut Checker<'_>,
     base: &RunBase<'_>,
-    mut written: Vec<RunTable>,
+    WrittenRuns {
+        tables,
+        all: mut written,
+    }: WrittenRuns,
 ) -> Vec<RunPlan> {
     if base.purpose == Purpose::Planning {
         let files = base.files;
-        written.retain(|table| files.forbids(&table.log) || files.find(&table.log).is_ok());
-    } else if written.is_empty() && !base.has_stagnation {
+        written.retain(|run| {
+            let log = &run.table.log;
+            files.forbids(log) || files.find(log).is_ok()
+        });
+    } else if tables == 0 && !base.has_stagnation {
         checker.problem(
             "run",
             "there is no run",
@@ -70,7 +77,7 @@ pub fn check_runs(
     }
     let hint = "make several campaigns of them, such as one a year, and compare those";
     let spans = written.iter();
-    let spans = spans.map(|table| table.exclude.len() + table.cloudless.len());
+    let spans = spans.map(|run| run.table.exclude.len() + run.table.cloudless.len());
     if !checker.bound("run", written.len(), &RUNS, hint)
         || !checker.bound(
             "run",
@@ -83,7 +90,7 @@ pub fn check_runs(
     }
     let parts: Vec<LogPart> = written
         .iter()
-        .map(|table| LogPart::of(table, base))
+        .map(|run| LogPart::of(&run.table, base))
         .collect();
     let mut shares: BTreeMap<&LogName, Share> = BTreeMap::new();
     for (index, part) in parts.iter().enumerate() {
@@ -94,16 +101,17 @@ pub fn check_runs(
         share.bounded += usize::from(part.is_bounded);
     }
     let mut runs = Vec::new();
-    for (index, table) in written.into_iter().enumerate() {
-        let (key, part) = (format!("run.{}", index + 1), &parts[index]);
+    let numbers: Vec<usize> = written.iter().map(|run| run.number).collect();
+    for (index, run) in written.into_iter().enumerate() {
+        let (key, part) = (format!("run.{}", run.number), &parts[index]);
         let share = &shares[&part.log];
         let shares_log = part.is_bounded && share.bounded > 1;
-        runs.push(check_run(checker, &key, table, base, shares_log));
+        runs.push(check_run(checker, &key, run, base, shares_log));
         let are_told_apart = part.is_bounded && parts[share.first].is_bounded;
         if share.first < index && !are_told_apart {
             checker.problem(
                 &format!("{key}.log"),
-                format!("names the same log as [[run]] {}", share.first + 1),
+                format!("names the same log as [[run]] {}", numbers[share.first]),
                 "delete one of the two; or give each a date, or start and end with their dates; or write one run with split = \"daily\"",
             );
         }
@@ -157,10 +165,11 @@ fn log_path(checker: &mut Checker<'_>, key: &str, files: NamedFiles<'_>, name: &
 fn check_run(
     checker: &mut Checker<'_>,
     key: &str,
-    mut table: RunTable,
+    run: WrittenRun,
     base: &RunBase<'_>,
     shares_log: bool,
 ) -> RunPlan {
+    let mut table = run.table;
     let path = log_path(checker, &format!("{key}.log"), base.files, &table.log);
     let kind = check_kind(checker, key, table.kind.as_deref());
     let (water_kg, vessel_water_kg) = run_load(checker, key, &table, kind, base.load);
@@ -186,6 +195,8 @@ fn check_run(
         time_of("end", table.end.as_ref()),
     );
     RunPlan {
+        number: run.number,
+        is_matched: run.is_matched,
         line: checker.line_of(key),
         kind,
         label: match (date, &start) {

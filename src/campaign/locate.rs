@@ -1,15 +1,18 @@
-//! Where in the campaign file a key stands, and the problems found in it.
+//! Where in the campaign file, or in what it shares with others, a key stands, and the problems
+//! found there.
 
-use std::path::{Path, PathBuf};
+use std::path::Path;
 
 use jiff::civil::Date;
 use serde::Deserialize;
 use toml::Spanned;
 use toml::de::{DeTable, DeValue};
 
+use super::merge::{find, merge, moved, remove};
 use super::moment::WrittenMoment;
 use super::needed::{Missing, with_stand_ins};
 use super::schema::CampaignFile;
+use super::source::Source;
 use super::wording::{hint_for, hint_for_unknown, plain_message, unknown};
 use crate::believable::Range;
 use crate::bounds::{Bound, CAMPAIGN_KEYS};
@@ -22,16 +25,34 @@ const ADD_KEY: &str = "add each key that is missing: simmerline new FOLDER write
 const ADD_TABLE: &str =
     "add the table: simmerline new FOLDER writes a file that shows every table and key";
 
+/// The same where a file of shared keys holds too.
+const ADD_TO_EITHER: &str = "add each key that is missing, to the campaign file or to the file of shared keys: simmerline new FOLDER writes a file that shows and explains all of them";
+
+/// What belongs to one campaign, and to none beside it or below. A mark that its data are invented
+/// must not be lost when its folder is moved.
+const OF_ONE_CAMPAIGN: [&str; 11] = [
+    "campaign.title",
+    "campaign.demonstration",
+    "campaign.report_number",
+    "campaign.notes",
+    "report.client_data",
+    "report.sampling",
+    "report.external_results",
+    "cooker",
+    "load",
+    "run",
+    "stagnation",
+];
+
 /// Smallest quantity that counts as more than nothing, in any unit of the file.
 const SMALLEST: f64 = 1e-6;
 
-/// The text of a campaign file with the problems found in it so far.
+/// The text of a campaign file, and of those that it shares, with the problems found so far.
 pub struct Checker<'t> {
-    file: PathBuf,
-    text: &'t str,
+    /// The campaign file first, then the nearest that it shares, and so on.
+    sources: Vec<Source<'t>>,
+    /// Of all of them, with places in all of them laid end to end.
     tree: Option<DeTable<'t>>,
-    /// Where each line begins.
-    line_starts: Vec<usize>,
     problems: Problems,
 }
 
@@ -39,14 +60,24 @@ impl<'t> Checker<'t> {
     /// A checker with no problems yet.
     pub fn new(file: &Path, text: &'t str) -> Self {
         Checker {
-            file: file.to_path_buf(),
-            text,
+            sources: vec![Source::new(file, text, 0)],
             tree: DeTable::parse(text).ok().map(|tree| tree.into_inner()),
-            line_starts: std::iter::once(0)
-                .chain(text.match_indices('\n').map(|(end, _)| end + 1))
-                .collect(),
             problems: Problems::default(),
         }
+    }
+
+    /// Takes in a file of shared keys that lies further up than those before; returns those of
+    /// its keys that hold, such as `site.name`.
+    ///
+    /// # Errors
+    /// [`Error::Campaign`] for what is wrong with it whatever the campaign says: syntax, unknown
+    /// keys, values of a wrong type, and keys that belong to one campaign.
+    pub(super) fn add_shared(&mut self, file: &Path, text: &'t str) -> Result<Vec<String>> {
+        let tree = shared_tree(file, text)?;
+        let start = self.sources.last().map_or(0, Source::end);
+        self.sources.push(Source::new(file, text, start));
+        let own = self.tree.as_mut();
+        Ok(own.map_or_else(Vec::new, |own| merge(own, moved(tree, start))))
     }
 
     /// Parses the text. A key or table that has to be there and is not is noted, and something
@@ -56,29 +87,45 @@ impl<'t> Checker<'t> {
     /// [`Error::Campaign`] with the place for a syntax error, an unknown key
     /// (with the nearest known one) or a value of a wrong type.
     pub(super) fn parse(&mut self) -> Result<CampaignFile> {
-        if self.text.trim().is_empty() {
-            let problem = Problem::at(&self.file, "is empty")
+        let own = &self.sources[0];
+        if own.text.trim().is_empty() {
+            let problem = Problem::at(&own.file, "is empty")
                 .hint("simmerline new FOLDER writes a campaign file to fill in");
             return Err(Error::Campaign(problem.into()));
         }
-        let read = match self.note_missing() {
-            Some(filled) => {
-                let deserializer = toml::de::Deserializer::from(Spanned::new(0..0, filled));
-                CampaignFile::deserialize(deserializer)
-            }
-            None => toml::from_str(self.text),
+        let text = self.sources[0].text;
+        let is_alone = self.sources.len() == 1;
+        let read = match (self.note_missing(), &self.tree) {
+            (Some(filled), _) => as_written(filled),
+            (None, Some(tree)) if !is_alone => as_written(tree.clone()),
+            (None, _) => toml::from_str(text),
         };
         read.map_err(|error| {
-            let message = error.message().trim();
-            let problem = Problem::at(&self.file, plain_message(message)).hint(hint_for(message));
-            let problem = match error.span() {
-                Some(span) => self.placed(problem, span.start),
-                None => problem,
-            };
+            let problem = self.misread(&error);
             self.problems.push(problem);
-            self.problems.sort_by_line();
+            self.sort_problems();
             Error::Campaign(std::mem::take(&mut self.problems))
         })
+    }
+
+    /// What is written, with something in the place of all that is missing.
+    ///
+    /// # Errors
+    /// As [`Checker::parse`], but for what is missing.
+    pub(super) fn parse_with_stand_ins(&self) -> Result<CampaignFile> {
+        let tree = self.tree.clone().unwrap_or_default();
+        let read = as_written(with_stand_ins(&tree).1);
+        read.map_err(|error| Error::Campaign(self.misread(&error).into()))
+    }
+
+    /// What the parser says, in plain words and with its place.
+    fn misread(&self, error: &toml::de::Error) -> Problem {
+        let message = error.message().trim();
+        let (what, hint) = (plain_message(message), hint_for(message));
+        match error.span() {
+            Some(span) => self.placed(span.start, what).hint(hint),
+            None => Problem::at(&self.sources[0].file, what).hint(hint),
+        }
     }
 
     /// Notes every key and table that is missing; the file with something in their place.
@@ -91,50 +138,15 @@ impl<'t> Checker<'t> {
                 }
                 Missing::Key { table, key } => {
                     let what = format!("the key \"{key}\" is missing");
-                    self.problem(&format!("{table}.{key}"), what, ADD_KEY);
+                    let hint = match self.sources.len() {
+                        1 => ADD_KEY,
+                        _ => ADD_TO_EITHER,
+                    };
+                    self.problem(&format!("{table}.{key}"), what, hint);
                 }
             }
         }
         (!missing.is_empty()).then_some(filled)
-    }
-
-    /// Line (from 1) on which a key of a table stands behind a `#`, as in a file that is to be
-    /// filled in.
-    fn line_behind_remark(&self, table_line: u64, key: &str) -> Option<u64> {
-        let below = self.text.lines().enumerate().skip(table_line as usize);
-        let mut of_table = below.take_while(|(_, line)| !line.trim_start().starts_with('['));
-        let is_key = |line: &str| {
-            let bare = line.trim_start().strip_prefix('#')?.trim_start();
-            let rest = bare.strip_prefix(key)?.trim_start();
-            rest.starts_with('=').then_some(())
-        };
-        let found = of_table.find(|(_, line)| is_key(line).is_some());
-        found.map(|(index, _)| index as u64 + 1)
-    }
-
-    /// Table and key at an offset in the text, as a person reads them.
-    fn item_at(&self, offset: usize) -> Option<String> {
-        let end = self.text[offset..]
-            .find('\n')
-            .map_or(self.text.len(), |end| offset + end);
-        let upto = &self.text[..end];
-        let header = upto
-            .lines()
-            .rev()
-            .map(str::trim)
-            .find(|line| line.starts_with('['));
-        let header = header.and_then(|line| line.rfind(']').map(|end| &line[..=end]));
-        let key = upto
-            .lines()
-            .next_back()
-            .and_then(|line| line.split_once('='));
-        let key = key
-            .map(|(key, _)| key.trim())
-            .filter(|key| !key.starts_with(['#', '[']));
-        match (header, key) {
-            (Some(header), Some(key)) => Some(format!("{header} {key}")),
-            (header, key) => header.or(key).map(str::to_owned),
-        }
     }
 
     /// Notes every text that holds a character that cannot be printed.
@@ -155,9 +167,10 @@ impl<'t> Checker<'t> {
             }
             let code = wrong as u32;
             let what = format!("holds the character U+{code:04X}, which cannot be printed");
-            let problem = Problem::at(&self.file, what)
+            let problem = self
+                .placed(start, what)
                 .hint("delete it; it often comes along when text is copied");
-            self.problems.push(self.placed(problem, start));
+            self.problems.push(problem);
         }
     }
 
@@ -166,13 +179,11 @@ impl<'t> Checker<'t> {
         if self.problems.are_full() {
             return self.problems.count_unlisted();
         }
-        let mut problem = Problem::at(&self.file, what)
-            .item(spoken_key(key))
-            .hint(hint);
-        if let Some(line) = self.line_of(key) {
-            problem = problem.line(line);
-        }
-        self.problems.push(problem);
+        let problem = match self.place_of(key) {
+            Some((source, line)) => Problem::at(&source.file, what).line(line),
+            None => Problem::at(&self.sources[0].file, what),
+        };
+        self.problems.push(problem.item(spoken_key(key)).hint(hint));
     }
 
     /// Notes a key of a table that is none of those known there.
@@ -180,20 +191,31 @@ impl<'t> Checker<'t> {
         if self.problems.are_full() {
             return self.problems.count_unlisted();
         }
-        let problem = Problem::at(&self.file, unknown(key)).hint(hint_for_unknown(key, known));
+        let (what, hint) = (unknown(key), hint_for_unknown(key, known));
         let written = self.tree.as_ref().and_then(|tree| tree.get(table));
         let written = written.and_then(|table| table.get_ref().as_table()?.get_key_value(key));
         let start = written.map(|(name, _)| name.span().start);
-        self.problems.push(match start {
-            Some(start) => self.placed(problem, start),
-            None => problem.item(format!("[{table}] {key}")),
-        });
+        let problem = match start {
+            Some(start) => self.placed(start, what),
+            None => Problem::at(&self.sources[0].file, what).item(format!("[{table}] {key}")),
+        };
+        self.problems.push(problem.hint(hint));
     }
 
-    /// The problem at an offset in the text.
-    fn placed(&self, problem: Problem, offset: usize) -> Problem {
-        let problem = problem.line(self.line_at(offset));
-        match self.item_at(offset) {
+    /// The text that holds an offset, and the offset in it.
+    fn source_at(&self, offset: usize) -> (&Source<'t>, usize) {
+        let after = self
+            .sources
+            .partition_point(|source| source.start <= offset);
+        let source = &self.sources[after.saturating_sub(1)];
+        (source, offset - source.start)
+    }
+
+    /// A problem at an offset.
+    fn placed(&self, offset: usize, what: impl Into<String>) -> Problem {
+        let (source, offset) = self.source_at(offset);
+        let problem = Problem::at(&source.file, what).line(source.line_at(offset));
+        match source.item_at(offset) {
             Some(item) => problem.item(item),
             None => problem,
         }
@@ -277,7 +299,7 @@ impl<'t> Checker<'t> {
         };
         let hint = "readings go into a log; make several campaigns of one that is so large";
         Err(Error::Campaign(
-            Problem::at(&self.file, what).hint(hint).into(),
+            Problem::at(&self.sources[0].file, what).hint(hint).into(),
         ))
     }
 
@@ -289,25 +311,40 @@ impl<'t> Checker<'t> {
         if self.problems.is_empty() {
             Ok(value)
         } else {
-            self.problems.sort_by_line();
+            self.sort_problems();
             Err(Error::Campaign(self.problems))
         }
     }
 
-    /// Line (from 1) of a key, or where it is to be filled in, or of the nearest table above it
-    /// that exists.
+    /// Puts the problems in the order of the files, and of the lines in each.
+    fn sort_problems(&mut self) {
+        let files: Vec<&Path> = self.sources.iter().map(|one| one.file.as_path()).collect();
+        self.problems.sort_by_place(&files);
+    }
+
+    /// Line (from 1) of a key of the campaign file, as [`Self::place_of`] finds it.
     pub(super) fn line_of(&self, key: &str) -> Option<u64> {
+        self.place_of(key).map(|(_, line)| line)
+    }
+
+    /// The file and the line (from 1) of a key, or where it is to be filled in, or of the nearest
+    /// table above it that exists.
+    fn place_of(&self, key: &str) -> Option<(&Source<'t>, u64)> {
         let mut table = self.tree.as_ref()?;
         let mut start = None;
         let mut parts = key.split('.');
+        let at = |start: usize| {
+            let (source, offset) = self.source_at(start);
+            (source, source.line_at(offset))
+        };
         while let Some(part) = parts.next() {
             let Some((name, value)) = table.get_key_value(part) else {
-                let line = start.map(|start| self.line_at(start));
+                let place = start.map(at);
                 let is_last = parts.next().is_none();
-                let remark = line.filter(|_| is_last);
-                return remark
-                    .and_then(|line| self.line_behind_remark(line, part))
-                    .or(line);
+                let remark = place.filter(|_| is_last).and_then(|(source, line)| {
+                    Some((source, source.line_behind_remark(line, part)?))
+                });
+                return remark.or(place);
             };
             start = Some(name.span().start);
             let mut value = value;
@@ -324,12 +361,40 @@ impl<'t> Checker<'t> {
                 _ => break,
             }
         }
-        start.map(|start| self.line_at(start))
+        start.map(at)
     }
+}
 
-    fn line_at(&self, offset: usize) -> u64 {
-        self.line_starts.partition_point(|&start| start <= offset) as u64
+/// The keys of a file of shared keys, if all of them may be shared.
+fn shared_tree<'t>(file: &Path, text: &'t str) -> Result<DeTable<'t>> {
+    let mut alone = Checker::new(file, text);
+    alone.refuse_too_many()?;
+    let Some(tree) = alone.tree.clone() else {
+        // It says what is wrong, since the same text is not parsed.
+        return alone
+            .parse()
+            .and_then(|_| Err(Error::Internal("shared keys".to_owned())));
+    };
+    let mut of_all = tree.clone();
+    for key in OF_ONE_CAMPAIGN {
+        if find(&tree, key).is_some() {
+            let what = "belongs to one campaign, and is not shared";
+            let hint = "move it into the campaign.toml of each campaign that it holds for";
+            alone.problem(key, what, hint);
+            remove(&mut of_all, key);
+        }
     }
+    let (_, filled) = with_stand_ins(&of_all);
+    if let Err(error) = as_written(filled) {
+        let problem = alone.misread(&error);
+        alone.problems.push(problem);
+    }
+    alone.finish(tree)
+}
+
+/// A tree as the schema has it.
+fn as_written(tree: DeTable<'_>) -> std::result::Result<CampaignFile, toml::de::Error> {
+    CampaignFile::deserialize(toml::de::Deserializer::from(Spanned::new(0..0, tree)))
 }
 
 /// `run.2.log` as a person reads it: `[[run]] 2, log`.

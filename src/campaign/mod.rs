@@ -1,6 +1,7 @@
 //! The campaign file: what was tested, where, with what, and which logs hold it.
 //!
-//! [`schema`] is the file as written, [`check`] turns it into the [`Campaign`]
+//! [`schema`] is the file as written, with what it shares with others ([`shared`]) under its own
+//! keys; [`check`] turns it into the [`Campaign`]
 //! of [`model`] or lists everything that is wrong with it, and [`aperture`]
 //! does the geometry of the intercept area.
 
@@ -16,16 +17,24 @@ mod check_report;
 mod check_runs;
 pub mod classes;
 pub mod find;
+mod inputs;
 mod jpeg;
 pub mod kinds;
+pub mod listing;
 pub mod locate;
 pub mod materials;
+mod merge;
 pub mod model;
 pub mod moment;
 mod named_files;
 mod needed;
+mod patterns;
 mod photo;
+mod read_text;
 pub mod schema;
+pub mod shared;
+pub mod shared_names;
+mod source;
 pub mod standard_uncertainty;
 pub mod template;
 pub mod wishes;
@@ -37,5 +46,6 @@ pub use check::{
     read_campaign_to_plan,
 };
 pub use find::find_campaigns;
-pub use model::Campaign;
+pub use inputs::inputs_of;
+pub use model::{Campaign, InputFile};
 pub use named_files::{AttachedFile, Reach};

@@ -28,6 +28,8 @@ pub struct Campaign {
     pub text: String,
     /// SHA-256 of the campaign file, lower-case hex.
     pub sha256: String,
+    /// What it shares with other campaigns, the nearest first.
+    pub shared: Vec<SharedFile>,
     pub title: String,
     /// Invented data: every page says so.
     pub demonstration: bool,
@@ -66,27 +68,78 @@ pub struct Campaign {
     pub outside: BTreeSet<String>,
 }
 
+impl SharedFile {
+    /// The keys that hold, by their tables, as a person reads them: `[site] name, latitude_deg`.
+    pub fn spoken_keys(&self) -> String {
+        let mut tables: Vec<(&str, Vec<&str>)> = Vec::new();
+        for held in &self.holding {
+            let (table, key) = held.rsplit_once('.').unwrap_or(("", held));
+            match tables.iter_mut().find(|(other, _)| *other == table) {
+                Some((_, keys)) => keys.push(key),
+                None => tables.push((table, vec![key])),
+            }
+        }
+        let spoken = tables.iter().map(|(table, keys)| match *table {
+            "" => format!("[[{}]]", keys.join("]], [[")),
+            table => format!("[{table}] {}", keys.join(", ")),
+        });
+        spoken.collect::<Vec<_>>().join("; ")
+    }
+}
+
+/// A file that decides what comes of a campaign.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct InputFile {
+    /// As reports name it.
+    pub name: String,
+    /// Where it is.
+    pub path: PathBuf,
+}
+
 impl Campaign {
+    /// Every file that decides what comes of it, each once: the campaign file, what it shares
+    /// with others, its logs and its photo.
+    pub fn input_files(&self) -> Vec<InputFile> {
+        let shared = self.shared.iter();
+        let shared = shared.map(|one| (one.name.as_str(), one.path.as_path()));
+        let photo = self.cooker.photo.as_ref();
+        let all = std::iter::once((CAMPAIGN_FILE, self.file.as_path()))
+            .chain(shared)
+            .chain(self.logs())
+            .chain(photo.map(|photo| (photo.name.as_str(), photo.path.as_path())));
+        let mut seen = BTreeSet::new();
+        let each = all.filter(|(name, _)| seen.insert(*name));
+        let each = each.map(|(name, path)| InputFile {
+            name: name.to_owned(),
+            path: path.to_path_buf(),
+        });
+        each.collect()
+    }
+
+    /// The campaign file and those that it shares, the nearest first, each with its text.
+    pub fn texts(&self) -> impl Iterator<Item = (&Path, &str)> {
+        let shared = self.shared.iter();
+        let shared = shared.map(|one| (one.path.as_path(), one.text.as_str()));
+        std::iter::once((self.file.as_path(), self.text.as_str())).chain(shared)
+    }
+
+    /// The file in which a key such as `calibration`, or what stands below it, is stated: the
+    /// campaign file, unless a file of shared keys alone has it.
+    pub fn file_of(&self, key: &str) -> &Path {
+        let is_below = |held: &String| {
+            let rest = held.strip_prefix(key);
+            rest.is_some_and(|rest| rest.is_empty() || rest.starts_with('.'))
+        };
+        let mut shared = self.shared.iter();
+        let shared = shared.find(|one| one.holding.iter().any(is_below));
+        shared.map_or(&self.file, |one| &one.path)
+    }
+
     /// The logs and the photo, as the campaign file names them.
     pub fn named_files(&self) -> impl Iterator<Item = &str> {
         let logs = self.logs().map(|(name, _)| name);
         let photo = self.cooker.photo.as_ref();
         logs.chain(photo.map(|photo| photo.name.as_str()))
-    }
-
-    /// Every file that the campaign's outputs rest on, once: its name, and where it is.
-    pub fn input_files(&self) -> impl Iterator<Item = (&str, PathBuf)> {
-        let folder = self.file.parent().map(Path::to_path_buf);
-        let photo = self.cooker.photo.iter().map(move |photo| {
-            let path = folder.as_deref().unwrap_or(Path::new("."));
-            (photo.name.as_str(), path.join(&photo.name))
-        });
-        let own = std::iter::once((CAMPAIGN_FILE, self.file.clone()));
-        let logs = self.logs().map(|(name, path)| (name, path.to_path_buf()));
-        let mut seen = BTreeSet::new();
-        own.chain(logs)
-            .chain(photo)
-            .filter(move |(name, _)| seen.insert(*name))
     }
 
     /// The logs of all runs, weather logs too: as the campaign file names them, and where they
@@ -98,6 +151,22 @@ impl Campaign {
             std::iter::once((run.log.as_str(), run.path.as_path())).chain(weather)
         })
     }
+}
+
+/// A file of keys that campaigns share.
+#[derive(Debug, Clone)]
+pub struct SharedFile {
+    /// Its name among the inputs.
+    pub name: String,
+    /// As the user would name it.
+    pub path: PathBuf,
+    /// So many folders above the campaign's own; of an attached one 0.
+    pub levels_above: usize,
+    pub text: String,
+    /// Lower-case hex.
+    pub sha256: String,
+    /// Those of its keys that hold for the campaign, such as `site.name`, in order.
+    pub holding: Vec<String>,
 }
 
 /// A test of the dry, empty vessel: it is left in the sun until it gets no hotter.
@@ -199,6 +268,7 @@ pub struct Aperture {
 pub struct Photo {
     /// As the campaign file names it.
     pub name: String,
+    pub path: PathBuf,
     /// File name extension that matches the bytes: `png` or `jpg`.
     pub extension: &'static str,
     pub bytes: Vec<u8>,
@@ -467,6 +537,10 @@ pub struct OwnLimit {
 /// One test of one load or of the dry vessel, from one log.
 #[derive(Debug, Clone)]
 pub struct RunPlan {
+    /// Place of the run among the `[[run]]` tables, from 1; those of one pattern share it.
+    pub number: usize,
+    /// Its log was found by a pattern.
+    pub is_matched: bool,
     /// Line of the run in the campaign file.
     pub line: Option<u64>,
     pub kind: RunKind,

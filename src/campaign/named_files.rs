@@ -5,7 +5,12 @@
 
 use std::collections::BTreeMap;
 use std::fs;
+use std::io::ErrorKind;
 use std::path::{Path, PathBuf};
+
+use super::listing::files_in;
+use super::shared_names::is_shared_name;
+use crate::error::why;
 
 /// What to do about a file that is not among those attached to a report.
 const NOT_ATTACHED: &str = "it is not attached: ask for a report that carries all its evidence";
@@ -51,6 +56,12 @@ impl NamedFiles<'_> {
     /// # Errors
     /// One that is not there, or that lies outside and may not be read.
     pub fn find(self, name: &str) -> Result<PathBuf, NotRead> {
+        if is_shared_name(name) {
+            return Err(NotRead {
+                what: "has the name of a file of shared keys",
+                hint: "give the file another name".to_owned(),
+            });
+        }
         let (path, hint) = match self {
             NamedFiles::From(folder, _) if self.forbids(name) => {
                 return Err(NotRead {
@@ -72,6 +83,35 @@ impl NamedFiles<'_> {
         };
         let what = "is not there";
         path.ok_or(NotRead { what, hint })
+    }
+
+    /// The names of the files in a folder of the campaign's, as it is written with its slash;
+    /// empty for the campaign's own. Hidden files and ours are left out.
+    ///
+    /// # Errors
+    /// A folder that lies outside the campaign's, whoever allows what, or cannot be listed.
+    pub fn listed(self, folder: &str) -> Result<Vec<String>, NotRead> {
+        if self.is_outside(folder) {
+            return Err(NotRead {
+                what: "leads out of the campaign's folder, where no pattern is followed",
+                hint: "copy the logs into the campaign's folder, or name each of them".to_owned(),
+            });
+        }
+        match self {
+            NamedFiles::From(base, _) => match files_in(&base.join(folder)) {
+                Ok(names) => Ok(names),
+                Err(error) if error.kind() == ErrorKind::NotFound => Ok(Vec::new()),
+                Err(error) => Err(NotRead {
+                    what: "is of a folder that cannot be listed",
+                    hint: format!("{}: make it readable", why(&error)),
+                }),
+            },
+            NamedFiles::Only(files) => {
+                let below = files.keys().filter_map(|name| name.strip_prefix(folder));
+                let within = below.filter(|name| !name.contains('/'));
+                Ok(within.map(str::to_owned).collect())
+            }
+        }
     }
 
     /// Whether a file may not be read, there or not.

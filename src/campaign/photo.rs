@@ -75,6 +75,7 @@ fn read_photo(files: NamedFiles<'_>, name: &str) -> Result<Photo, (String, Strin
         for_report(bytes, format, files.is_own()).map_err(|(what, hint)| fail(what, hint))?;
     Ok(Photo {
         name: name.to_owned(),
+        path,
         extension,
         bytes,
     })

@@ -282,7 +282,7 @@ pub struct CalibrationTable {
     pub points: Option<Vec<[f64; 2]>>,
 }
 
-#[derive(Debug, Deserialize)]
+#[derive(Debug, Clone, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct RunTable {
     pub log: String,
@@ -311,7 +311,7 @@ pub struct RunTable {
 }
 
 /// A span that the tester states to have been cloudless.
-#[derive(Debug, Deserialize)]
+#[derive(Debug, Clone, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct CloudlessTable {
     pub from: WrittenMoment,
@@ -359,7 +359,7 @@ pub struct ImpactTable {
     pub days_source: String,
 }
 
-#[derive(Debug, Deserialize)]
+#[derive(Debug, Clone, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct ExcludeTable {
     pub from: WrittenMoment,

@@ -81,7 +81,9 @@ Reads and screens the logs as a report would, writes nothing, and says what was 
 set aside and why, what would remedy it, which figures of other procedures there are so far \
 and what they lack, and how each column of the logs was understood. The first line is the \
 verdict, with ✓ for a rating that conforms, ~ for one that is indicative, ✗ for one that is \
-not valid or not there; the second says what to do next.
+not valid or not there; the second says what to do next. Keys that a file shared.toml in the \
+campaign's folder or above it gives are listed, and files that look like logs and that no run \
+names.
 
 With --format json the same is printed as data, in English, by the JSON Schema \
 simmerline.check/1; with --strict the exit code tells a program whether every rating conforms.";
@@ -100,7 +102,7 @@ const VERIFY_HELP: &str = "\
 Example:
   simmerline verify reports/my-cooker.pdf
 
-A report carries its campaign file, logs, photo and results; a comparison those of all its \
+A report carries its campaign file, shared keys, logs, photo and results; a comparison those of all its \
 campaigns; a field sheet what it was planned from. This takes them out, computes everything \
 again, sets the pages again, and demands the same file, byte for byte. Where it is another, it \
 says line by line what differs: hashes, rating, regression, intervals, headline, each page, \
@@ -147,8 +149,9 @@ const NEW_HELP: &str = "\
 Example:
   simmerline new my-cooker
 
-Writes campaign.toml, with every key explained, and an empty log with the right header. \
-Nothing that is already there is overwritten.
+Writes campaign.toml, with every key explained, and an empty log with the right header; or, \
+where the folder has logs already, a run for each of them, in the order of their dates. \
+Nothing that is already there is overwritten. What a shared.toml above it gives is left out.
 
 With --kind dry the first run is of the empty vessel and needs no water; with --kind cooling \
 it is of hot water that cools, shaded. Runs of all kinds may stand in one campaign.";

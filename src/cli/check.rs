@@ -12,6 +12,7 @@ use super::speech::words_for_one;
 use super::terminal::{print_error, print_json, print_lines};
 use crate::campaign::find::find_campaigns;
 use crate::error::Result;
+use crate::logs::unnamed::unnamed_logs;
 use crate::procedure::Assessment;
 
 /// Screens each campaign and prints what was found.
@@ -81,7 +82,8 @@ fn print_text(
                 lines.blank();
             }
             let words = words_for_one(options.language, &assessment.tested.campaign.report);
-            describe(&mut lines, assessment, folder, &words);
+            let unnamed = unnamed_logs(&assessment.tested.campaign);
+            describe(&mut lines, assessment, &unnamed, folder, &words);
         }
         Err(error) => print_error(error),
     }

@@ -7,8 +7,10 @@ use jiff::tz::TimeZone;
 use super::check_procedures::of_procedures;
 use super::check_verdict::verdict;
 use super::lines::Lines;
+use super::report_table::unnamed;
 use super::table::{Align, table_width};
 use crate::campaign::kinds::RunKind;
+use crate::campaign::model::SharedFile;
 use crate::language::{Message, Phrase, Words, clock, date, short};
 use crate::logs::account::{Account, alike};
 use crate::message;
@@ -23,7 +25,13 @@ use crate::units::{local_clock, zoned};
 
 /// Adds all that is said of a campaign in a folder: the verdict, the next step, then what they
 /// rest on.
-pub fn describe(lines: &mut Lines, assessment: &Assessment, folder: &Path, words: &Words) {
+pub fn describe(
+    lines: &mut Lines,
+    assessment: &Assessment,
+    unnamed_logs: &[String],
+    folder: &Path,
+    words: &Words,
+) {
     add_verdict(lines, assessment, folder, words);
     let has_others = add_runs(lines, assessment, words);
     // A campaign of a dry vessel alone is not held against the practice for water.
@@ -32,11 +40,13 @@ pub fn describe(lines: &mut Lines, assessment: &Assessment, folder: &Path, words
         add_set_aside(lines, assessment, words);
     }
     of_procedures(lines, assessment, words);
-    if !assessment.notices.is_empty() {
+    let notices = assessment.notices.iter().map(|notice| notice.message());
+    let notices: Vec<Message> = notices.chain(unnamed(unnamed_logs)).collect();
+    if !notices.is_empty() {
         lines.blank().title(&words.say(message!("check-notices")));
     }
-    for notice in &assessment.notices {
-        lines.hanging("  ", &words.say(notice.message()));
+    for notice in notices {
+        lines.hanging("  ", &words.say(notice));
     }
     add_how_read(lines, assessment, words);
 }
@@ -292,6 +302,7 @@ fn by_clock(assessment: &Assessment) -> Option<Message> {
 /// How each log was read, those that are written alike together.
 fn add_how_read(lines: &mut Lines, assessment: &Assessment, words: &Words) {
     lines.blank().title(&words.say(message!("check-how-read")));
+    add_shared(lines, &assessment.tested.campaign.shared, words);
     for (index, group) in alike(&assessment.tested.accounts).into_iter().enumerate() {
         if index > 0 {
             lines.blank();
@@ -306,6 +317,21 @@ fn add_how_read(lines: &mut Lines, assessment: &Assessment, words: &Words) {
         rows.extend(form.map(|(label, what)| (words.say(label), words.say(what))));
         lines.rows("  ", &rows);
     }
+}
+
+/// The keys that each file of shared keys gives, by their tables.
+fn add_shared(lines: &mut Lines, shared: &[SharedFile], words: &Words) {
+    if shared.is_empty() {
+        return;
+    }
+    let rows = shared.iter().map(|one| {
+        let said = match one.spoken_keys() {
+            keys if keys.is_empty() => message!("check-shared-nothing"),
+            keys => message!("check-shared", keys = keys),
+        };
+        (one.path.display().to_string(), words.say(said))
+    });
+    lines.rows("  ", &rows.collect::<Vec<_>>()).blank();
 }
 
 /// The rows that are no readings: what several logs have alike is told once.

@@ -64,6 +64,7 @@ pub fn add_run(folder: &Path, reach: Reach, log: &str, sheet: &Sheet) -> Result<
     let done = match place {
         Place::New => format!("the run {log} is added"),
         Place::Present(_) => format!("the run {log} is there"),
+        Place::Matched(..) => format!("the run {log} is there, by a pattern"),
         Place::InsteadOf(empty) => format!("the run {log} takes the place of the empty {empty}"),
     };
     let spans = match entry.cloudless.len() {
@@ -107,6 +108,7 @@ fn entry<'r>(campaign: &Campaign, log: &'r str, place: Place<'r>, sheet: &Sheet)
 pub fn kind_of_log(campaign: &Campaign, path: &Path) -> RunKind {
     let name = match place(campaign, path, None) {
         Place::New => return usual_kind(campaign),
+        Place::Matched(_, kind) => return kind,
         Place::Present(name) | Place::InsteadOf(name) => name,
     };
     let run = campaign.runs.iter().find(|run| run.log == name);
@@ -121,9 +123,13 @@ fn place<'c>(campaign: &'c Campaign, path: &Path, kind: Option<RunKind>) -> Plac
     };
     let runs = || campaign.runs.iter();
     if let Some(run) = runs().find(is_same) {
-        return Place::Present(&run.log);
+        return match run.is_matched {
+            true => Place::Matched(&run.log, run.kind),
+            false => Place::Present(&run.log),
+        };
     }
-    let empty = || runs().filter(|run| is_empty_log(&run.path));
+    // What a pattern found has no table of its own, that could name another log.
+    let empty = || runs().filter(|run| !run.is_matched && is_empty_log(&run.path));
     let of_kind = empty().find(|run| kind.is_none_or(|kind| run.kind == kind));
     match of_kind.or_else(|| empty().next()) {
         Some(run) => Place::InsteadOf(&run.log),
@@ -154,7 +160,7 @@ fn write(folder: &Path, reach: Reach, campaign: &Campaign, entry: &RunEntry<'_>)
     })?;
     let mut changed = check_new_text(folder, &text, reach, check_own_limits)?;
     let name = match entry.place {
-        Place::Present(name) => name,
+        Place::Present(name) | Place::Matched(name, _) => name,
         Place::New | Place::InsteadOf(_) => entry.log,
     };
     changed.runs.retain(|run| run.log == name);

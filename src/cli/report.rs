@@ -102,8 +102,9 @@ impl<'o> Told<'o> {
                 self.noticed.push(noticed);
                 self.add_record(unit, *record, Outcome::Made);
             }
-            Ok(Done::LeftAlone(record)) => {
+            Ok(Done::LeftAlone { record, noticed }) => {
                 self.left_alone += 1;
+                self.noticed.push(noticed);
                 self.add_record(unit, *record, Outcome::LeftAlone);
             }
             Err(error) => {

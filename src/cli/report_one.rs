@@ -38,7 +38,10 @@ pub enum Done {
         noticed: Noticed,
     },
     /// Its outputs were as they would be made again.
-    LeftAlone(Box<Record>),
+    LeftAlone {
+        record: Box<Record>,
+        noticed: Noticed,
+    },
 }
 
 impl<'o> Call<'o> {
@@ -68,8 +71,8 @@ impl<'o> Call<'o> {
         if folder.is_dir() {
             self.open(&folder)?;
         }
-        if let Some(record) = self.current(unit) {
-            return Ok(Done::LeftAlone(Box::new(record)));
+        if let Some(left_alone) = self.left_alone(unit) {
+            return Ok(left_alone);
         }
         let assessment = crate::assess_reaching(&unit.folder, self.options.files.reach())?;
         let wishes = &assessment.tested.campaign.report;
@@ -98,8 +101,11 @@ impl<'o> Call<'o> {
         // With the others and so never without them.
         outputs.push(record.output()?);
         write_all(&folder, &unit.name, &outputs)?;
+        let mut noticed = Noticed::of(&assessment, unit.place());
+        let unnamed = Noticed::unnamed(&assessment.tested.campaign, unit.place());
+        noticed.notices.extend(unnamed.notices);
         Ok(Done::Made {
-            noticed: Noticed::of(&assessment, unit.place()),
+            noticed,
             record: Box::new(record),
         })
     }
@@ -123,9 +129,9 @@ impl<'o> Call<'o> {
         Ok(files)
     }
 
-    /// The record of the outputs that are there, if they are what would be made again. What
-    /// cannot be read or compared is made again, and then says why.
-    fn current(&self, unit: &Unit) -> Option<Record> {
+    /// The campaign, if the outputs that are there are what would be made again. What cannot be
+    /// read or compared is made again, and then says why.
+    fn left_alone(&self, unit: &Unit) -> Option<Done> {
         if self.options.fresh {
             return None;
         }
@@ -134,9 +140,11 @@ impl<'o> Call<'o> {
         let reach = self.options.files.reach();
         let campaign = read_campaign(&unit.folder, reach, check_own_limits).ok()?;
         let inputs = inputs_now(&campaign).ok()?;
-        record
-            .holds(&self.choices, &unit.branch, &inputs, root)
-            .then_some(record)
+        let holds = record.holds(&self.choices, &unit.branch, &inputs, root);
+        holds.then(|| Done::LeftAlone {
+            noticed: Noticed::unnamed(&campaign, unit.place()),
+            record: Box::new(record),
+        })
     }
 
     /// Makes a folder of outputs ready, once in a call.

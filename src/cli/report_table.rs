@@ -3,8 +3,10 @@
 use super::lines::{Lines, Mark, MarkedRow};
 use super::table::{Align, decimals_aligned, table_width};
 use crate::batch::brief::Brief;
+use crate::campaign::Campaign;
 use crate::comparison::standing::Power;
-use crate::language::{Language, Message, Words, fixed};
+use crate::language::{Language, Message, Phrase, Words, fixed, listed};
+use crate::logs::unnamed::unnamed_logs;
 use crate::message;
 use crate::procedure::Assessment;
 use crate::units::decimals_for;
@@ -168,6 +170,20 @@ fn rating_cells(campaigns: &[CampaignRow], words: &Words) -> Vec<String> {
 /// Most campaigns that are named before a note that they share.
 const NAMED: usize = 4;
 
+/// That files look like logs and no run names them, if there are any.
+pub fn unnamed(logs: &[String]) -> Option<Message> {
+    let more = logs.len().saturating_sub(NAMED);
+    let more = (more > 0).then(|| message!("terminal-more", count = more).into());
+    let first = logs.iter().take(NAMED).map(Phrase::from);
+    (!logs.is_empty()).then(|| {
+        message!(
+            "terminal-unnamed-logs",
+            count = logs.len(),
+            names = listed(first.chain(more))
+        )
+    })
+}
+
 /// What the reader should know of a campaign's data.
 pub struct Noticed {
     /// The campaign's place in its tree.
@@ -176,6 +192,16 @@ pub struct Noticed {
 }
 
 impl Noticed {
+    /// Of a campaign whose data are as they were, that files look like logs and no run names
+    /// them. A report says nothing of those: it follows from what it carries.
+    pub fn unnamed(campaign: &Campaign, place: String) -> Self {
+        let notices = unnamed(&unnamed_logs(campaign));
+        Noticed {
+            campaign: place,
+            notices: notices.into_iter().collect(),
+        }
+    }
+
     /// Of a campaign.
     pub fn of(assessment: &Assessment, campaign: String) -> Self {
         let is_not_valid = assessment.s580.is_not_valid();

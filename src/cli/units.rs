@@ -6,8 +6,8 @@ use serde::Serialize;
 use super::args::UnitsOptions;
 use super::terminal::{line, print, print_json};
 use crate::campaign::find::{Unit, find_units};
-use crate::campaign::read_campaign;
-use crate::campaign::{Campaign, Reach};
+use crate::campaign::model::InputFile;
+use crate::campaign::{Reach, inputs_of, read_campaign};
 use crate::error::{Error, Result};
 use crate::procedure::s580::own_limits::check_own_limits;
 
@@ -19,10 +19,10 @@ struct UnitLine<'u> {
     campaign: &'u str,
     branch: &'u str,
     folder: String,
-    /// Files that its outputs rest on; null where the campaign file does not tell.
+    /// Files that its outputs rest on; null where the campaign file cannot be read.
     inputs: Option<Vec<InputLine>>,
-    /// Of all inputs together.
-    bytes: Option<u64>,
+    /// Of all inputs that are there, together.
+    bytes: u64,
     /// What stops it, as far as its campaign file tells.
     error: Option<String>,
 }
@@ -57,10 +57,9 @@ pub fn run(options: &UnitsOptions) -> Result<u8> {
 fn line_of(unit: &Unit, reach: Reach) -> UnitLine<'_> {
     let read = read_campaign(&unit.folder, reach, check_own_limits);
     let error = read.as_ref().err().map(ToString::to_string);
-    let inputs = read.ok().map(|campaign| inputs(&campaign));
-    let bytes = inputs
-        .as_ref()
-        .map(|all| all.iter().map(|input| input.bytes).sum());
+    let inputs = inputs_of(&unit.folder, reach).ok();
+    let inputs = inputs.map(|all| all.into_iter().map(InputLine::of).collect::<Vec<_>>());
+    let bytes = inputs.iter().flatten().map(|input| input.bytes).sum();
     UnitLine {
         place: unit.place(),
         campaign: &unit.name,
@@ -72,13 +71,12 @@ fn line_of(unit: &Unit, reach: Reach) -> UnitLine<'_> {
     }
 }
 
-fn inputs(campaign: &Campaign) -> Vec<InputLine> {
-    let files = campaign.input_files();
-    files
-        .map(|(name, path)| InputLine {
-            name: name.to_owned(),
-            bytes: std::fs::metadata(&path).map_or(0, |of| of.len()),
-            path: path.display().to_string(),
-        })
-        .collect()
+impl InputLine {
+    fn of(input: InputFile) -> Self {
+        InputLine {
+            name: input.name,
+            bytes: std::fs::metadata(&input.path).map_or(0, |of| of.len()),
+            path: input.path.display().to_string(),
+        }
+    }
 }

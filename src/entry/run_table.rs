@@ -14,6 +14,9 @@ pub enum Place<'p> {
     New,
     /// One that names the log already, as it writes it.
     Present(&'p str),
+    /// One, of a kind, that a pattern stands for, which matches the log: it has no table of its
+    /// own.
+    Matched(&'p str, RunKind),
     /// One whose log is empty, whose place this log takes.
     InsteadOf(&'p str),
 }
@@ -34,6 +37,17 @@ pub struct RunEntry<'r> {
 /// # Errors
 /// A [`Refusal`] where the file is written in a way that is not changed safely.
 pub fn with_run(text: &str, entry: &RunEntry<'_>) -> Result<String, Refusal> {
+    if let Place::Matched(log, kind) = entry.place {
+        return match kind == entry.kind && entry.cloudless.is_empty() {
+            true => Ok(text.to_owned()),
+            false => Err(Refusal::new(
+                format!(
+                    "the run of {log} is one of those that a pattern stands for, and has a kind or cloudless spans of its own"
+                ),
+                "write the run in a table of its own, which the pattern passes over",
+            )),
+        };
+    }
     let mut document: DocumentMut = text.parse().map_err(|error: toml_edit::TomlError| {
         Refusal::new(error.message().to_owned(), "correct campaign.toml")
     })?;
@@ -46,7 +60,7 @@ pub fn with_run(text: &str, entry: &RunEntry<'_>) -> Result<String, Refusal> {
     }
     let runs = runs_of(&mut document)?;
     match entry.place {
-        Place::New => {}
+        Place::New | Place::Matched(..) => {}
         Place::Present(log) => set_kind(run_of(runs, log)?, entry.kind, false)?,
         Place::InsteadOf(log) => {
             let run = run_of(runs, log)?;
@@ -58,6 +72,7 @@ pub fn with_run(text: &str, entry: &RunEntry<'_>) -> Result<String, Refusal> {
     let without_tables = document.to_string();
     let runs = runs_of(&mut document)?;
     match entry.place {
+        Place::Matched(..) => {}
         Place::New => runs.push(new_run(entry, before.is_empty())),
         Place::Present(log) => add_spans(run_of(runs, log)?, &entry.cloudless)?,
         Place::InsteadOf(_) => add_spans(run_of(runs, entry.log)?, &entry.cloudless)?,

@@ -67,7 +67,7 @@ pub fn read_logs(campaign: &Campaign) -> Result<Vec<Log>> {
     if !problems.is_empty() {
         return Err(Error::Input(problems));
     }
-    shelf.check_calibrations(&campaign.file)?;
+    shelf.check_calibrations(campaign.file_of("calibration"))?;
     Ok(logs)
 }
 
@@ -206,7 +206,7 @@ impl Shelf<'_> {
         read_file(file.path, file.name, &request)
     }
 
-    fn check_calibrations(&self, campaign_file: &Path) -> Result<()> {
+    fn check_calibrations(&self, file: &Path) -> Result<()> {
         let mut problems = Problems::default();
         for (index, calibration) in self.calibrations.iter().enumerate() {
             let is_used = |header: &String| is_header_of(header, &calibration.column);
@@ -218,7 +218,7 @@ impl Shelf<'_> {
                     quoted(&columns)
                 );
                 let item = format!("[[calibration]] {}, column", index + 1);
-                problems.push(Problem::at(campaign_file, what).item(item).hint(
+                problems.push(Problem::at(file, what).item(item).hint(
                     "write the header of the sensor's column as it stands in the log, unit included",
                 ));
             }

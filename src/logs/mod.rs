@@ -12,7 +12,8 @@
 //! [`assemble`] gathers the [`readings`], and [`join`] puts the logs of a run together.
 //! [`mod@read`] runs all that for one log, as a [`request`] asks, and [`account`] keeps
 //! how it was read. Used all the way: [`fold`] for words that are compared, [`quote`] for
-//! what a message shows, [`notice`] for what a reader should know.
+//! what a message shows, [`notice`] for what a reader should know. [`unnamed`] looks for logs
+//! that no run names.
 
 pub mod account;
 pub mod assemble;
@@ -44,6 +45,7 @@ pub mod text;
 pub mod time_columns;
 pub mod time_header;
 pub mod times;
+pub mod unnamed;
 pub mod walk;
 
 pub use join::{Log, read_logs};

@@ -196,6 +196,8 @@ mod tests {
 
     fn plan() -> RunPlan {
         RunPlan {
+            number: 1,
+            is_matched: false,
             line: None,
             log: "all.csv".to_owned(),
             label: "all.csv".to_owned(),

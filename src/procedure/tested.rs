@@ -185,19 +185,22 @@ impl Tested {
             .chain(&self.dry_runs)
     }
 
-    /// Every file the report rests on, with its SHA-256: campaign file, logs, and the
-    /// photo as it stands in the report.
+    /// Every file the report rests on, with its SHA-256: campaign file, what it shares with
+    /// others, logs, and the photo as it stands in the report.
     pub fn inputs(&self) -> Vec<(String, String)> {
         inputs(&self.campaign, &self.logs)
     }
 }
 
-/// A campaign's file, its logs and its photo, each with its SHA-256.
+/// A campaign's file, what it shares with others, its logs and its photo, each with its
+/// SHA-256.
 pub fn inputs(campaign: &Campaign, logs: &[(String, String)]) -> Vec<(String, String)> {
     let photo = campaign.cooker.photo.iter();
     let photo = photo.map(|photo| (photo.name.clone(), sha256_hex(&photo.bytes)));
-    let campaign = (CAMPAIGN_FILE.to_owned(), campaign.sha256.clone());
-    std::iter::once(campaign)
+    let shared = campaign.shared.iter();
+    let shared = shared.map(|one| (one.name.clone(), one.sha256.clone()));
+    std::iter::once((CAMPAIGN_FILE.to_owned(), campaign.sha256.clone()))
+        .chain(shared)
         .chain(logs.iter().cloned())
         .chain(photo)
         .collect()

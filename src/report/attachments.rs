@@ -36,6 +36,7 @@ pub struct Enclosed {
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Part {
     Campaign,
+    Shared,
     Log,
     Photo,
     Rating,
@@ -115,9 +116,11 @@ fn read_again(campaign: &Campaign, input: &str, sha256: &str) -> Result<(Part, V
         let mut logs = std::iter::once((&run.log, &run.path)).chain(weather);
         logs.find(|(log, _)| *log == input).map(|(_, path)| path)
     });
+    let mut shared = campaign.shared.iter().filter(|one| one.name == input);
     let photo = campaign.cooker.photo.as_ref();
     let (part, path): (Part, &Path) = match (log, photo) {
         _ if input == CAMPAIGN_FILE => (Part::Campaign, &campaign.file),
+        _ if let Some(shared) = shared.next() => (Part::Shared, &shared.path),
         (Some(path), _) => (Part::Log, path),
         (None, Some(photo)) => return Ok((Part::Photo, photo.bytes.clone())),
         (None, None) => return Err(Error::Internal(format!("\"{input}\" is no input"))),
@@ -154,7 +157,7 @@ impl Enclosed {
             name: name.to_owned(),
             mime: mime(part, name, &bytes),
             relationship: match part {
-                Part::Campaign | Part::Log => "source",
+                Part::Campaign | Part::Shared | Part::Log => "source",
                 Part::Rating | Part::Intervals | Part::Comparison | Part::Pairs | Part::Plan => {
                     "data"
                 }
@@ -170,6 +173,7 @@ impl Enclosed {
 fn describe(part: Part) -> Message {
     match part {
         Part::Campaign => message!("attached-campaign"),
+        Part::Shared => message!("attached-shared"),
         Part::Log => message!("attached-log"),
         Part::Photo => message!("attached-photo"),
         Part::Rating => message!("attached-rating"),
@@ -190,7 +194,7 @@ fn mime(part: Part, name: &str, bytes: &[u8]) -> &'static str {
             .any(|at| at == OPEN_DOCUMENT)
     };
     match part {
-        Part::Campaign => "application/toml",
+        Part::Campaign | Part::Shared => "application/toml",
         Part::Rating | Part::Comparison | Part::Plan => "application/json",
         Part::Intervals | Part::Pairs => "text/csv",
         Part::Photo if bytes.starts_with(b"\x89PNG") => "image/png",

@@ -1,5 +1,7 @@
 //! A campaign's outputs, put together.
 
+use std::path::Path;
+
 use jiff::Timestamp;
 
 use super::assets::Asset;
@@ -112,7 +114,7 @@ fn printable_report(assessment: &Assessment, edition: &Edition) -> Result<words:
     }
     let of_logs: Vec<char> = missing
         .into_iter()
-        .filter(|character| !campaign.text.contains(*character))
+        .filter(|character| !campaign.texts().any(|(_, text)| text.contains(*character)))
         .collect();
     if !of_logs.is_empty() {
         let printable = |text: &mut String| *text = text.replace(of_logs.as_slice(), "?");
@@ -141,14 +143,15 @@ pub fn refuse_missing_characters(
         let what = format!("the report's fonts have no \"{character}\"");
         let hint =
             "write names and notes, of logs and columns too, in Latin, Greek or Cyrillic letters";
-        let line_in = |campaign: &&Campaign| {
-            let mut lines = campaign.text.lines();
-            Some((
-                campaign.file.clone(),
-                lines.position(|line| line.contains(character))?,
-            ))
+        let line_in = |(file, text): (&Path, &str)| {
+            let mut lines = text.lines();
+            let line = lines.position(|line| line.contains(character))?;
+            Some((file.to_path_buf(), line))
         };
-        let place = campaigns.iter().find_map(line_in);
+        let place = campaigns
+            .iter()
+            .flat_map(|campaign| campaign.texts())
+            .find_map(line_in);
         problems.push(match place {
             Some((file, line)) => Problem::at(&file, what).hint(hint).line(line as u64 + 1),
             None => Problem::at(&campaigns[0].file, what).hint(hint),

@@ -10,6 +10,7 @@ use super::stated::{ResultText, Stated, Subject, read_stated};
 use crate::bounds::ATTACHED_EACH;
 use crate::campaign::AttachedFile;
 use crate::campaign::find::CAMPAIGN_FILE;
+use crate::campaign::shared::find_shared;
 use crate::error::{Error, Problem, Result};
 use crate::report::comparison::outputs::COMPARISON_JSON;
 use crate::report::files::{FileFacts, Workplace, copy_new, no_room, workplace};
@@ -125,8 +126,15 @@ impl Evidence {
     /// of them, or none. Says how many.
     ///
     /// # Errors
-    /// [`Error::Usage`] if one is there already or cannot be written.
+    /// [`Error::Usage`] if one is there already or cannot be written, or if keys that campaigns
+    /// share would hold there: the campaign would not be what it was.
     pub fn extract(&self, folder: &Path) -> Result<usize> {
+        if let Some(shared) = find_shared(folder)?.first() {
+            let what = "would hold for the campaign in the folder that the attachments go to";
+            let problem = Problem::at(&shared.path, what);
+            let hint = "choose a folder that is not below a file of shared keys";
+            return Err(Error::Usage(problem.hint(hint).into()));
+        }
         let expected = self.expected();
         let files: Vec<(&str, &Path)> = expected
             .iter()

@@ -34,6 +34,7 @@ month-12 = December
 ## What is attached to a report, one line each
 
 attached-campaign = Campaign file: what was tested, where, and with what
+attached-shared = Keys that several campaigns share
 attached-log = Log, byte for byte as it was read
 attached-photo = Photo of the cooker, as it stands in the report
 attached-rating = All results as data, in full precision
@@ -2283,6 +2284,11 @@ terminal-left-alone =
         [1] left as it is: nothing that the report rests on has changed; --fresh makes it again
        *[other] { $count } of { $all } campaigns left as they are: nothing that their reports rest on has changed; --fresh makes all again
     }
+# A note on a campaign; { $count }: how many files, { $names }: the first of them.
+terminal-unnamed-logs = { $count ->
+    [one] one file in its folder looks like a log, and no run names it: { $names }
+   *[other] { $count } files in its folder look like logs, and no run names them: { $names }
+}
 
 ## What check says of the other procedures
 
@@ -2335,6 +2341,9 @@ check-notes = To state with the number
 check-set-aside = Intervals set aside, and what helps
 check-notices = Notes
 check-how-read = How the logs were read
+# Behind the name of a file of keys that campaigns share; { $keys }: the keys, as they are written.
+check-shared = gives { $keys }
+check-shared-nothing = gives nothing: nearer files state the same keys
 # Below the table. { $run }: its name, { $shortest }, { $longest }: minutes.
 check-hole = { $run }: no interval from { $from } to { $to } on { $date }: no two water readings there are { $shortest } to { $longest } minutes apart
 check-not-normalised = { $run }: { counted-intervals } without irradiance, which meet every limit and are not used

@@ -28,6 +28,7 @@ month-12 = diciembre
 ## What is attached to a report, one line each
 
 attached-campaign = Archivo de campaña: qué se ensayó, dónde y con qué
+attached-shared = Claves que comparten varias campañas
 attached-log = Registro, byte por byte, tal como se leyó
 attached-photo = Foto de la cocina, tal como aparece en el informe
 attached-rating = Todos los resultados como datos, con toda su precisión
@@ -2328,6 +2329,11 @@ terminal-left-alone =
         [1] se deja como está: nada de aquello en que se basa el informe ha cambiado; --fresh lo hace de nuevo
        *[other] { $count } de { $all } campañas se dejan como están: nada de aquello en que se basan sus informes ha cambiado; --fresh los hace todos de nuevo
     }
+# A note on a campaign; { $count }: how many files, { $names }: the first of them.
+terminal-unnamed-logs = { $count ->
+    [one] un archivo de su carpeta parece un registro y ninguna serie lo nombra: { $names }
+   *[other] { $count } archivos de su carpeta parecen registros y ninguna serie los nombra: { $names }
+}
 
 ## What check says of the other procedures
 
@@ -2382,6 +2388,8 @@ check-notes = A indicar junto con el valor
 check-set-aside = Intervalos descartados y qué ayuda
 check-notices = Avisos
 check-how-read = Cómo se leyeron los registros
+check-shared = da { $keys }
+check-shared-nothing = no da nada: archivos más cercanos indican las mismas claves
 # Below the table. { $run }: its name, { $shortest }, { $longest }: minutes.
 check-hole = { $run }: ningún intervalo de { $from } a { $to } el { $date }: allí no hay dos lecturas del agua separadas de { $shortest } a { $longest } minutos
 check-not-normalised = { $run }: { counted-intervals } sin irradiancia, que cumplen todos los límites y no se usan

@@ -40,6 +40,7 @@ month-12 = décembre
 ## What is attached to a report, one line each
 
 attached-campaign = Fichier de campagne : l’objet de l’essai, où et avec quoi
+attached-shared = Clés communes à plusieurs campagnes
 attached-log = Fichier de mesures, octet pour octet, tel qu’il a été lu
 attached-photo = Photo du cuiseur, telle qu’elle figure dans le rapport
 attached-rating = Tous les résultats sous forme de données, en pleine précision
@@ -2357,6 +2358,11 @@ terminal-left-alone =
         [1] laissé tel quel : rien de ce sur quoi repose le rapport n’a changé ; --fresh le refait
        *[other] { $count } campagnes sur { $all } laissées telles quelles : rien de ce sur quoi reposent leurs rapports n’a changé ; --fresh les refait tous
     }
+# A note on a campaign; { $count }: how many files, { $names }: the first of them.
+terminal-unnamed-logs = { $count ->
+    [one] un fichier de son dossier ressemble à un fichier de mesures, et aucune série ne le nomme : { $names }
+   *[other] { $count } fichiers de son dossier ressemblent à des fichiers de mesures, et aucune série ne les nomme : { $names }
+}
 
 ## What check says of the other procedures
 
@@ -2411,6 +2417,8 @@ check-notes = À indiquer avec le chiffre
 check-set-aside = Intervalles écartés, et ce qui aide
 check-notices = Remarques
 check-how-read = Lecture des fichiers de mesures
+check-shared = donne { $keys }
+check-shared-nothing = ne donne rien : des fichiers plus proches indiquent les mêmes clés
 # Below the table. { $run }: its name, { $shortest }, { $longest }: minutes.
 check-hole = { $run } : pas d’intervalle de { $from } à { $to } le { $date } : il n’y a pas là deux relevés de l’eau séparés de { $shortest } à { $longest } minutes
 check-not-normalised = { $run } : { counted-intervals } sans irradiance, dans toutes les limites et non retenus

@@ -31,6 +31,7 @@ month-12 = dezembro
 ## What is attached to a report, one line each
 
 attached-campaign = Arquivo da campanha: o que foi ensaiado, onde e com quê
+attached-shared = Chaves que várias campanhas partilham
 attached-log = Registro, byte por byte, tal como foi lido
 attached-photo = Foto do fogão, tal como está no relatório
 attached-rating = Todos os resultados como dados, com a precisão completa
@@ -2322,6 +2323,11 @@ terminal-left-alone =
         [1] fica como está: nada daquilo em que o relatório se baseia mudou; --fresh o faz de novo
        *[other] { $count } de { $all } campanhas ficam como estão: nada daquilo em que seus relatórios se baseiam mudou; --fresh faz todos de novo
     }
+# A note on a campaign; { $count }: how many files, { $names }: the first of them.
+terminal-unnamed-logs = { $count ->
+    [one] um arquivo da sua pasta parece um registro, e nenhuma série o nomeia: { $names }
+   *[other] { $count } arquivos da sua pasta parecem registros, e nenhuma série os nomeia: { $names }
+}
 
 ## What check says of the other procedures
 
@@ -2376,6 +2382,8 @@ check-notes = A declarar junto com o número
 check-set-aside = Intervalos descartados, e o que ajuda
 check-notices = Avisos
 check-how-read = Como os registros foram lidos
+check-shared = dá { $keys }
+check-shared-nothing = não dá nada: arquivos mais próximos indicam as mesmas chaves
 # Below the table. { $run }: its name, { $shortest }, { $longest }: minutes.
 check-hole = { $run }: nenhum intervalo de { $from } a { $to } em { $date }: ali não há duas leituras da água separadas por { $shortest } a { $longest } minutos
 check-not-normalised = { $run }: { counted-intervals } sem irradiância, dentro de todos os limites e fora de uso

@@ -27,6 +27,7 @@ month-12 = Desemba
 ## What is attached to a report, one line each
 
 attached-campaign = Faili ya kampeni: nini kilijaribiwa, wapi, na kwa vifaa gani
+attached-shared = Funguo zinazotumiwa kwa pamoja na kampeni kadhaa
 attached-log = Rekodi, baiti kwa baiti kama ilivyosomwa
 attached-photo = Picha ya jiko, kama ilivyo katika ripoti
 attached-rating = Matokeo yote kama data, kwa usahihi kamili
@@ -2361,6 +2362,11 @@ terminal-left-alone =
         [1] imeachwa kama ilivyo: hakuna kilichobadilika katika yale ambayo ripoti inategemea; --fresh huitengeneza upya
        *[other] kampeni { $count } kati ya { $all } zimeachwa kama zilivyo: hakuna kilichobadilika katika yale ambayo ripoti zake zinategemea; --fresh hutengeneza zote upya
     }
+# A note on a campaign; { $count }: how many files, { $names }: the first of them.
+terminal-unnamed-logs = { $count ->
+    [one] faili moja katika folda yake inafanana na rekodi, na hakuna duru inayoitaja: { $names }
+   *[other] faili { $count } katika folda yake zinafanana na rekodi, na hakuna duru inayozitaja: { $names }
+}
 
 ## What check says of the other procedures
 
@@ -2415,6 +2421,8 @@ check-notes = Ya kutaja pamoja na namba
 check-set-aside = Vipindi vilivyowekwa kando, na kinachosaidia
 check-notices = Maelezo
 check-how-read = Jinsi rekodi zilivyosomwa
+check-shared = inatoa { $keys }
+check-shared-nothing = haitoi kitu: faili zilizo karibu zaidi zinataja funguo zilezile
 # Below the table. { $run }: its name, { $shortest }, { $longest }: minutes.
 check-hole = { $run }: hakuna kipindi kuanzia { $from } hadi { $to } tarehe { $date }: hakuna vipimo viwili vya maji huko vilivyopishana kwa dakika { $shortest } hadi { $longest }
 check-not-normalised = { $run }: { counted-intervals } bila mnururisho, ambavyo hutimiza kila kikomo na havitumiki

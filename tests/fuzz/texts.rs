@@ -220,6 +220,99 @@ fn campaign_file() {
     .run();
 }
 
+/// Keys that campaigns share, of every table that may stand there.
+const SHARED_KEYS: &str = "# Invented
+[campaign]
+tester = \"N. Nobody\"
+target_uncertainty_w = 5.0
+[report]
+language = \"fr\"
+[site]
+name = \"Nowhere flats\"
+latitude_deg = -20.0
+longitude_deg = 14.0
+elevation_m = 100
+time_zone = \"UTC\"
+[instruments.irradiance]
+plane = \"normal\"
+class = \"pyranometer-b\"
+id = \"P1\"
+[instruments.water_temperature]
+uncertainty_k = 0.5
+[columns]
+water_temperature = [[\"A\", \"B\"], \"C\"]
+[units]
+wind_speed = \"km/h\"
+[weather.format]
+decimal_mark = \",\"
+[[calibration]]
+column = \"A\"
+points = [[0.0, 0.1], [99.0, 98.0]]
+[limits]
+water_min_c = 40
+guard = true
+[cooking]
+water_kg = [1, 2]
+[impact]
+fuel = \"wood\"
+heating_value_mj_kg = 15.6
+heating_value_source = \"A\"
+";
+
+/// A campaign that has some of those keys itself, and the logs of a pattern.
+const BELOW_THEM: &str = "[campaign]
+title = \"Mallee trough (invented)\"
+target_relative_uncertainty = 0.05
+[cooker]
+name = \"Mallee trough\"
+type = \"box\"
+intercept_area_m2 = 1.0
+[site]
+name = \"North corner\"
+[load]
+water_kg = 7.0
+[instruments.irradiance]
+id = \"P2\"
+[impact]
+days_per_year = 200
+stove_efficiency = 0.1
+stove_efficiency_source = \"B\"
+days_source = \"C\"
+[[run]]
+log = \"day-*.csv\"
+";
+
+#[test]
+fn shared_keys() {
+    let _one = crate::limits::one_at_a_time();
+    let written = tempfile::tempdir().unwrap();
+    let path = |name: &str| written.path().join(name);
+    let names = ["shared.toml", "shared-2.toml", "day-1.csv", "day-2.csv"];
+    let attached = |path: PathBuf| AttachedFile {
+        path,
+        is_outside: false,
+    };
+    let files: BTreeMap<String, AttachedFile> = names
+        .into_iter()
+        .map(|name| (name.to_owned(), attached(path(name))))
+        .collect();
+    fs::write(path("campaign.toml"), BELOW_THEM).unwrap();
+    // The sound ones give what a damaged one may lack, and stand behind it in the text.
+    fs::write(path("shared-2.toml"), SHARED_KEYS).unwrap();
+    Target {
+        name: "shared_keys",
+        samples: vec![Sample::whole("every-table", SHARED_KEYS)],
+        always: TEXT,
+        join: only,
+        parse: |_, bytes: &[u8]| {
+            fs::write(path("shared.toml"), bytes).unwrap();
+            let file = path("campaign.toml");
+            read_attached_campaign(&file, "invented", &files, check_own_limits).map(drop)
+        },
+    }
+    .run();
+}
+
 fn form() -> Form {
     let celsius = Unit::base(Kind::Temperature);
     Form {

@@ -58,6 +58,8 @@ mod shown {
 
 mod campaign {
     mod bounds;
+    mod patterns;
+    mod shared;
     mod template;
 }
 

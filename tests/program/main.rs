@@ -42,6 +42,7 @@ mod readme;
 mod schemas;
 #[cfg(unix)]
 mod screens;
+mod shared;
 mod tables;
 #[cfg(unix)]
 mod typist;

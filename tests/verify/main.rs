@@ -19,6 +19,7 @@ mod forged;
 mod hostile;
 mod named_elsewhere;
 mod other_documents;
+mod shared;
 mod two_readings;
 mod unseen;
 

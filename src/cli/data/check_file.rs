@@ -11,6 +11,7 @@ use crate::campaign::kinds::{ProcedureKey, RunKind};
 use crate::cli::check_procedures;
 use crate::cli::check_verdict::verdict;
 use crate::error::{Error, Result};
+use crate::logs::unnamed::unnamed_logs;
 use crate::procedure::Assessment;
 use crate::procedure::caveat::Caveat;
 use crate::procedure::finding::Level;
@@ -105,8 +106,21 @@ struct CheckedEntry {
     figures: Vec<StatedEntry>,
     /// What the reader should know of the data.
     notices: Vec<String>,
+    /// Files in its folder that look like logs and that no run names.
+    unnamed_logs: Vec<String>,
+    /// Files of keys that campaigns share, the nearest first.
+    shared: Vec<SharedEntry>,
     /// How each log was read.
     logs: Vec<LogEntry>,
+}
+
+/// A file of shared keys.
+#[derive(Debug, Serialize, JsonSchema)]
+struct SharedEntry {
+    /// As it was found from the command line.
+    file: String,
+    /// Those of its keys that hold for the campaign, such as `site.name`.
+    keys: Vec<String>,
 }
 
 /// Standardised cooking power at 50 K.
@@ -262,6 +276,15 @@ fn checked(assessment: &Assessment, folder: &Path) -> CheckedEntry {
             .collect(),
         figures: figures(assessment),
         notices: assessment.notices.iter().map(ToString::to_string).collect(),
+        unnamed_logs: unnamed_logs(campaign),
+        shared: campaign
+            .shared
+            .iter()
+            .map(|one| SharedEntry {
+                file: one.path.display().to_string(),
+                keys: one.holding.clone(),
+            })
+            .collect(),
         logs: accounts.map(|account| log_entry(account, zone)).collect(),
     }
 }

@@ -7,7 +7,7 @@ use super::intervals::IntervalLength;
 use super::limits::{FIXED_WINDOW, LOAD_TOLERANCE, LimitKey, PRACTICE, S580Limit, own_rows};
 use crate::campaign::Campaign;
 use crate::campaign::model::OwnLimit;
-use crate::error::Problem;
+use crate::error::{Place, Problem};
 use crate::procedure::limit::{Allowed, SLACK};
 use crate::units::SECONDS_PER_HOUR;
 
@@ -20,13 +20,52 @@ pub struct Limits {
     pub guard: Option<Guard>,
 }
 
+/// A problem with the limits together, with the files in which those stand that are shared.
+fn placed(problem: Problem, campaign: &Campaign) -> Problem {
+    let of_limits = |held: &&String| held.starts_with("limits.");
+    let shared = campaign.shared.iter().filter_map(|one| {
+        let keys: Vec<&str> = one
+            .holding
+            .iter()
+            .filter(of_limits)
+            .map(String::as_str)
+            .collect();
+        (!keys.is_empty()).then(|| {
+            (
+                keys.len(),
+                format!("{} in {}", keys.join(", "), one.path.display()),
+            )
+        })
+    });
+    let (counts, said): (Vec<usize>, Vec<String>) = shared.unzip();
+    if said.is_empty() {
+        return problem;
+    }
+    let own = campaign.limits.len() + usize::from(campaign.has_guard_band);
+    let path = match counts.iter().sum::<usize>() >= own {
+        true => campaign.file_of("limits").to_path_buf(),
+        false => problem.place.path.clone(),
+    };
+    let hint = problem.hint.as_deref().unwrap_or_default();
+    let hint = format!("{hint}; shared: {}", said.join("; "));
+    Problem {
+        place: Place {
+            path,
+            ..problem.place
+        },
+        ..problem
+    }
+    .hint(hint)
+}
+
 impl Limits {
     /// The limits of a campaign.
     ///
     /// # Errors
     /// As [`Limits::of`].
     pub fn of_campaign(campaign: &Campaign) -> Result<Self, Problem> {
-        let limits = Limits::of(&campaign.file, &campaign.limits)?;
+        let limits = Limits::of(&campaign.file, &campaign.limits);
+        let limits = limits.map_err(|problem| placed(problem, campaign))?;
         let guard = campaign.has_guard_band;
         Ok(Limits {
             guard: guard.then(|| Guard::of(&campaign.instruments)),

@@ -121,7 +121,7 @@ struct EstimatesEntry {
 struct Provenance {
     /// Version of simmerline.
     tool_version: &'static str,
-    /// Every file it rests on: campaign file, logs, photo.
+    /// Every file it rests on: campaign file, files of shared keys, logs, photo.
     inputs: Vec<InputEntry>,
     /// How each log was read.
     logs: Vec<LogEntry>,

@@ -1,0 +1,141 @@
+//! The logs that a folder holds before it is a campaign's.
+
+use std::path::Path;
+
+use jiff::tz::TimeZone;
+
+use crate::campaign::kinds::RunKind;
+use crate::campaign::listing::files_in;
+use crate::campaign::model::LogRules;
+use crate::campaign::template::{FoundRun, LOG_NAME, header_of};
+use crate::error::Error;
+use crate::logs::read::{FileLog, read_file};
+use crate::logs::request::Request;
+use crate::logs::unnamed::{has_ending, looks_like_log};
+use crate::shown::is_unseen;
+use crate::units::zoned;
+
+/// Endings of files that are as often a text as a log: what is none is passed over.
+const OF_TEXTS: [&str; 2] = [".txt", ".log"];
+
+/// The logs of a folder.
+pub struct FoundLogs {
+    /// In the order of their first readings.
+    pub runs: Vec<FoundRun>,
+    /// What is said of those that cannot be read.
+    pub left_out: Vec<String>,
+}
+
+/// Looks for logs in a folder, and reads each, as one of a kind or else of another.
+pub fn find_logs(folder: &Path, rules: &LogRules, zone: &TimeZone, kind: RunKind) -> FoundLogs {
+    // A folder that is not there yet, or cannot be listed, holds none that could be named.
+    let names = files_in(folder).unwrap_or_default().into_iter();
+    let (mut runs, mut left_out) = (Vec::new(), Vec::new());
+    for name in names.filter(|name| has_ending(name)) {
+        let path = folder.join(&name);
+        if is_empty_log(&path, &name) || is_text(&path, &name, rules) {
+            continue;
+        }
+        if name.contains(is_unseen) || name.contains(char::REPLACEMENT_CHARACTER) {
+            left_out.push(format!(
+                "{} is left out: its name cannot be printed; give it another",
+                path.display()
+            ));
+            continue;
+        }
+        match read_as(&path, &name, rules, zone, kind) {
+            Ok((kind, log)) => runs.push((log.account.first_us, found(name, kind, &log, zone))),
+            Err(error) => left_out.push(left_out_for(&path, &error)),
+        }
+    }
+    runs.sort_by(|(one_us, one), (other_us, other)| {
+        (one_us, &one.log).cmp(&(other_us, &other.log))
+    });
+    FoundLogs {
+        runs: runs.into_iter().map(|(_, run)| run).collect(),
+        left_out,
+    }
+}
+
+/// Why a log is left out, by the first that is wrong with it.
+fn left_out_for(path: &Path, error: &Error) -> String {
+    let first = match error {
+        Error::Input(problems) | Error::Campaign(problems) | Error::Usage(problems) => {
+            problems.listed().first()
+        }
+        _ => None,
+    };
+    let why = first.map_or_else(|| error.to_string(), |problem| problem.what.clone());
+    format!(
+        "{} is left out: {why}; write a [[run]] for it that says how it is read, or leave it",
+        path.display()
+    )
+}
+
+/// Whether a file is no log though its name might be one's.
+fn is_text(path: &Path, name: &str, rules: &LogRules) -> bool {
+    let lower = name.to_lowercase();
+    OF_TEXTS.iter().any(|ending| lower.ends_with(ending)) && !looks_like_log(path, rules)
+}
+
+/// Whether a file is the empty log that an earlier call has written.
+fn is_empty_log(path: &Path, name: &str) -> bool {
+    let is_header = |text: String| {
+        let mut kinds = RunKind::ALL.into_iter();
+        kinds.any(|kind| text.trim_end() == header_of(kind))
+    };
+    name == LOG_NAME
+        && path.metadata().is_ok_and(|of| of.len() < 4096)
+        && std::fs::read_to_string(path).is_ok_and(is_header)
+}
+
+/// Reads a log as one of a kind; where that cannot be, of water, or of a dry vessel.
+fn read_as(
+    path: &Path,
+    name: &str,
+    rules: &LogRules,
+    zone: &TimeZone,
+    kind: RunKind,
+) -> Result<(RunKind, FileLog), Error> {
+    let read = |kind| {
+        let request = Request {
+            kind,
+            ..Request::new(rules, zone)
+        };
+        read_file(path, name, &request).map(|log| (kind, log))
+    };
+    // A vessel's temperature serves for the water's, and is that of a dry one in a log of ours.
+    let of_vessel = |log: &FileLog| {
+        let mut columns = log.account.columns.iter();
+        columns.any(|column| header_of(RunKind::Dry).split(',').nth(1) == Some(&column.header))
+    };
+    match read(kind) {
+        Ok((RunKind::Water, log)) if of_vessel(&log) => read(RunKind::Dry).or(Ok((kind, log))),
+        read => read,
+    }
+    .or_else(|error| {
+        let others = [RunKind::Water, RunKind::Dry].into_iter();
+        let mut others = others.filter(|other| *other != kind);
+        others.find_map(|other| read(other).ok()).ok_or(error)
+    })
+}
+
+fn found(log: String, kind: RunKind, read: &FileLog, zone: &TimeZone) -> FoundRun {
+    let [from, to] = [read.account.first_us, read.account.last_us].map(|us| zoned(us, zone));
+    let has_days = from.date() != to.date();
+    let when = match has_days {
+        true => format!("{} to {}", from.date(), to.date()),
+        false => format!(
+            "{}, {} to {}",
+            from.date(),
+            from.strftime("%H:%M"),
+            to.strftime("%H:%M")
+        ),
+    };
+    FoundRun {
+        log,
+        kind,
+        has_days: has_days && kind == RunKind::Water,
+        when,
+    }
+}
