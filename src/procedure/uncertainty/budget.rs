@@ -1,6 +1,6 @@
 //! What scatter, days and instruments contribute to one figure, in the figure's unit.
 
-use std::sync::LazyLock;
+use std::cell::Cell;
 
 use crate::procedure::sources::{CommonError, Source};
 use crate::stats::combine::combined;
@@ -193,17 +193,20 @@ impl Budget {
 /// JCGM 100:2008, G.6.4, which lets one interpolate or round down. Rounded down, k would
 /// leap from 4.3 to 12.7 where 2 degrees of freedom are passed.
 pub fn coverage_factor(freedom: f64) -> f64 {
-    // That of instruments is asked for with every figure, and takes long to find.
-    static LEAST: LazyLock<f64> = LazyLock::new(|| of_freedom(MOST_FREEDOM));
-    if freedom >= MOST_FREEDOM {
-        *LEAST
-    } else {
-        of_freedom(freedom.max(1.0))
+    // It takes long to find, and a curve asks for the same two a hundred times.
+    thread_local! {
+        static LAST: Cell<[(f64, f64); 2]> = const { Cell::new([(0.0, 0.0); 2]) };
     }
-}
-
-fn of_freedom(freedom: f64) -> f64 {
-    quantile_t((1.0 + COVERAGE) / 2.0, freedom)
+    let freedom = freedom.clamp(1.0, MOST_FREEDOM);
+    let [last, before] = LAST.get();
+    for (known, factor) in [last, before] {
+        if known == freedom {
+            return factor;
+        }
+    }
+    let found = (freedom, quantile_t((1.0 + COVERAGE) / 2.0, freedom));
+    LAST.set([found, last]);
+    found.1
 }
 
 /// Expanded uncertainty for 95 % of parts u with ν degrees of freedom each, and of instruments,

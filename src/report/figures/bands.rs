@@ -53,8 +53,9 @@ fn fill(
     style: ShapeStyle,
     edges: impl Fn(f64) -> (f64, f64),
 ) -> Result<()> {
-    let upper = steps(span).map(|x| (x, edges(x).1));
-    let lower = steps(span).rev().map(|x| (x, edges(x).0));
+    let both: Vec<(f64, (f64, f64))> = steps(span).map(|x| (x, edges(x))).collect();
+    let upper = both.iter().map(|(x, (_, upper))| (*x, *upper));
+    let lower = both.iter().rev().map(|(x, (lower, _))| (*x, *lower));
     let outline: Vec<(f64, f64)> = upper.chain(lower).collect();
     let band = Polygon::new(outline, style);
     chart.draw_series([band]).map_err(fault)?;

@@ -96,7 +96,7 @@ impl Room {
             let last = ((room - label) / STEP_PT).max(0.0) as usize;
             (0..=last).map(|step| step as f64 * STEP_PT)
         };
-        let mut best: Option<(f64, Spot)> = None;
+        let mut near: Vec<(f64, usize, Spot)> = Vec::new();
         for left in along(self.width_pt, wide_pt) {
             for top in along(self.height_pt, high_pt) {
                 let spot = Spot {
@@ -105,22 +105,27 @@ impl Room {
                     right: left + wide_pt,
                     bottom: top + high_pt,
                 };
-                let distance = spot.distance(target);
-                if best.is_some_and(|(least, _)| distance >= least) {
-                    continue;
-                }
-                let covered = |others: &[Spot]| -> f64 {
-                    others.iter().map(|other| spot.overlap(other)).sum()
-                };
-                let cost = distance
-                    + OVERLAP_WEIGHT * covered(&self.taken)
-                    + LABEL_WEIGHT * covered(&self.labels);
-                if best.is_none_or(|(least, _)| cost < least) {
-                    best = Some((cost, spot));
-                }
+                near.push((spot.distance(target), near.len(), spot));
             }
         }
-        let (_, spot) = best.unwrap_or((0.0, Spot::about(target, 0.0)));
+        // The nearest first: those that are farther away than the best costs are not looked at.
+        near.sort_unstable_by(|one, two| one.0.total_cmp(&two.0).then(one.1.cmp(&two.1)));
+        let mut best: Option<(f64, usize, Spot)> = None;
+        for (distance, place, spot) in near {
+            let covered =
+                |others: &[Spot]| -> f64 { others.iter().map(|other| spot.overlap(other)).sum() };
+            if best.is_some_and(|(least, ..)| distance > least) {
+                break;
+            }
+            let cost = distance
+                + OVERLAP_WEIGHT * covered(&self.taken)
+                + LABEL_WEIGHT * covered(&self.labels);
+            // Of those that cost the same, the leftmost, and of these the topmost.
+            if best.is_none_or(|(least, first, _)| cost < least || cost == least && place < first) {
+                best = Some((cost, place, spot));
+            }
+        }
+        let spot = best.map_or(Spot::about(target, 0.0), |(_, _, spot)| spot);
         self.labels.push(spot);
         spot
     }
