@@ -74,9 +74,8 @@ pub fn check_new_text(
     reach: Reach,
     check_limits: LimitCheck,
 ) -> Result<Campaign> {
-    let sha256 = sha256_hex(text.as_bytes());
     let asked = Asked::of_folder(folder, reach, Purpose::Planning, check_limits)?;
-    check_text(&asked, text, sha256)
+    check_text(&asked, text, text.as_bytes())
 }
 
 /// Reads and checks a campaign file that came attached to a report, of the campaign of a
@@ -194,10 +193,11 @@ fn read_for(asked: &Asked<'_>) -> Result<Campaign> {
         )
     })?;
     let text = text.strip_prefix('\u{feff}').unwrap_or(text);
-    check_text(asked, text, sha256_hex(&bytes))
+    check_text(asked, text, &bytes)
 }
 
-fn check_text(asked: &Asked<'_>, text: &str, sha256: String) -> Result<Campaign> {
+/// Checks a text, which the bytes of the file hold.
+fn check_text(asked: &Asked<'_>, text: &str, bytes: &[u8]) -> Result<Campaign> {
     let (file, files) = (asked.file.as_path(), asked.files);
     let mut checker = Checker::new(file, text);
     checker.refuse_too_many()?;
@@ -235,7 +235,8 @@ fn check_text(asked: &Asked<'_>, text: &str, sha256: String) -> Result<Campaign>
         name: asked.name.clone(),
         file: file.to_path_buf(),
         text: text.to_owned(),
-        sha256,
+        sha256: sha256_hex(bytes),
+        bytes: bytes.len() as u64,
         title: written.campaign.title,
         demonstration: written.campaign.demonstration,
         procedure,

@@ -28,6 +28,8 @@ pub struct Campaign {
     pub text: String,
     /// SHA-256 of the campaign file, lower-case hex.
     pub sha256: String,
+    /// Length of the file.
+    pub bytes: u64,
     pub title: String,
     /// Invented data: every page says so.
     pub demonstration: bool,

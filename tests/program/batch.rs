@@ -68,7 +68,10 @@ fn outputs_keep_the_tree_below_each_path() {
     }
     let index = bench.read("reports/index.html").replace("&#x2f;", "/");
     for place in ["spring/mallee", "autumn/mallee", "wattle"] {
-        assert!(index.contains(&format!("href=\"./{place}.html\"")), "{place}");
+        assert!(
+            index.contains(&format!("href=\"./{place}.html\"")),
+            "{place}"
+        );
     }
     // A path that is a campaign has no branch, unless a root is named.
     bench
