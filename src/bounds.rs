@@ -120,6 +120,8 @@ bounds! {
         "2,000 runs with a log and a weather log each";
     ATTACHED_BYTES: "attachments of a report, together", (1 << 31) - 1, "bytes",
         "PDF counts them in 32 bits";
+    CARRIED_LOG: "log that a report carries inside without being asked to", 100_000_000, "bytes",
+        "a month of readings a second; a longer one is named by its SHA-256 and kept beside the report";
     ATTACHED_EACH: "attachment of a report to verify, unpacked, or 200 times its size", 256 << 20, "bytes",
         "the results of 500 runs have 7 MB; some loggers fill their files with zeros";
     PDF_OBJECTS: "rows of a PDF's table of objects", 5_000_000, "objects",

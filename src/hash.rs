@@ -2,6 +2,17 @@
 
 use sha2::{Digest, Sha256};
 
+/// A file that was read.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct HashedFile {
+    /// As the campaign file calls it.
+    pub name: String,
+    /// Of its bytes, lower-case hex.
+    pub sha256: String,
+    /// Its length.
+    pub bytes: u64,
+}
+
 /// SHA-256 as 64 lower-case hex digits.
 ///
 /// ```

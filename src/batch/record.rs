@@ -10,10 +10,12 @@ use serde::{Deserialize, Serialize};
 use super::brief::Brief;
 use crate::campaign::Campaign;
 use crate::error::{Error, Result};
+use crate::hash::HashedFile;
 use crate::language::Language;
+use crate::logs::source::Source;
 use crate::procedure::tested::inputs;
-use crate::report::Format;
 use crate::report::files::{FileFacts, Output, sha256_of};
+use crate::report::{Carried, Format};
 
 /// How the name of a record ends.
 pub const ENDING: &str = ".made.json";
@@ -29,23 +31,23 @@ pub struct Choices {
     pub language: Option<String>,
     /// Forms, each once, in the order asked for.
     pub formats: Vec<Format>,
-    pub has_attachments: bool,
+    pub carried: Carried,
     /// Time of issue, seconds since 1970, where it is fixed.
     pub issued: Option<i64>,
 }
 
 impl Choices {
-    /// Of a language, forms, attachments, and the time of issue, where it is fixed.
+    /// Of a language, forms, what a PDF carries, and the time of issue, where it is fixed.
     pub fn new(
         language: Option<Language>,
         formats: Vec<Format>,
-        has_attachments: bool,
+        carried: Carried,
         fixed: Option<Timestamp>,
     ) -> Choices {
         Choices {
             language: language.map(|language| language.code.to_owned()),
             formats,
-            has_attachments,
+            carried,
             issued: fixed.map(Timestamp::as_second),
         }
     }
@@ -144,20 +146,20 @@ impl Record {
 /// # Errors
 /// If a log cannot be read.
 pub fn inputs_now(campaign: &Campaign) -> std::io::Result<Vec<Input>> {
-    let mut logs: Vec<(String, String)> = Vec::new();
+    let mut logs: Vec<HashedFile> = Vec::new();
     for (name, path) in campaign.logs() {
-        if !logs.iter().any(|(known, _)| known == name) {
-            logs.push((name.to_owned(), sha256_of(path)?));
+        if !logs.iter().any(|known| known.name == name) {
+            logs.push(Source::File(path).hashed(name)?);
         }
     }
     Ok(listed(inputs(campaign, &logs)))
 }
 
 /// Inputs with names to their fields, each once, in the order of their names.
-pub fn listed(inputs: Vec<(String, String)>) -> Vec<Input> {
+pub fn listed(inputs: Vec<HashedFile>) -> Vec<Input> {
     let inputs = inputs.into_iter();
     let mut inputs: Vec<Input> = inputs
-        .map(|(name, sha256)| Input { name, sha256 })
+        .map(|HashedFile { name, sha256, .. }| Input { name, sha256 })
         .collect();
     inputs.sort();
     inputs.dedup();

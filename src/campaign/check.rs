@@ -31,7 +31,6 @@ use crate::believable::{
 };
 use crate::bounds::{NAME, NOTES, REPORT_NUMBER};
 use crate::error::Result;
-use crate::hash::sha256_hex;
 
 /// The test practice that campaigns are rated by.
 pub const PROCEDURE: &str = "S580.1";
@@ -78,9 +77,8 @@ pub fn check_new_text(
     reach: Reach,
     check_limits: LimitCheck,
 ) -> Result<Campaign> {
-    let sha256 = sha256_hex(text.as_bytes());
     let asked = Asked::of_folder(folder, reach, Purpose::Planning, check_limits)?;
-    check_text(&asked, text, sha256)
+    check_text(&asked, &ReadText::of(text.to_owned()))
 }
 
 /// Reads and checks a campaign file that came attached to a report, of the campaign of a
@@ -169,12 +167,12 @@ impl<'a> Asked<'a> {
 }
 
 fn read_for(asked: &Asked<'_>) -> Result<Campaign> {
-    let ReadText { text, sha256 } = read_text(&asked.file, "campaign file")?;
-    check_text(asked, &text, sha256)
+    let read = read_text(&asked.file, "campaign file")?;
+    check_text(asked, &read)
 }
 
-fn check_text(asked: &Asked<'_>, text: &str, sha256: String) -> Result<Campaign> {
-    let (file, files) = (asked.file.as_path(), asked.files);
+fn check_text(asked: &Asked<'_>, of: &ReadText) -> Result<Campaign> {
+    let (file, files, text) = (asked.file.as_path(), asked.files, of.text.as_str());
     let places = match files {
         NamedFiles::From(folder, _) => find_shared(folder)?,
         NamedFiles::Only(attached) => attached_shared(attached),
@@ -219,7 +217,8 @@ fn check_text(asked: &Asked<'_>, text: &str, sha256: String) -> Result<Campaign>
         name: asked.name.clone(),
         file: file.to_path_buf(),
         text: text.to_owned(),
-        sha256,
+        sha256: of.sha256.clone(),
+        bytes: of.bytes,
         shared,
         title: written.campaign.title,
         demonstration: written.campaign.demonstration,

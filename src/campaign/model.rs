@@ -28,6 +28,8 @@ pub struct Campaign {
     pub text: String,
     /// SHA-256 of the campaign file, lower-case hex.
     pub sha256: String,
+    /// Length of the file.
+    pub bytes: u64,
     /// What it shares with other campaigns, the nearest first.
     pub shared: Vec<SharedFile>,
     pub title: String,
@@ -165,6 +167,8 @@ pub struct SharedFile {
     pub text: String,
     /// Lower-case hex.
     pub sha256: String,
+    /// Length of the file.
+    pub bytes: u64,
     /// Those of its keys that hold for the campaign, such as `site.name`, in order.
     pub holding: Vec<String>,
 }

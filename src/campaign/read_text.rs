@@ -13,6 +13,19 @@ pub struct ReadText {
     pub text: String,
     /// Of its bytes, lower-case hex.
     pub sha256: String,
+    /// Its length.
+    pub bytes: u64,
+}
+
+impl ReadText {
+    /// Of a text that is a whole file.
+    pub fn of(text: String) -> Self {
+        ReadText {
+            sha256: sha256_hex(text.as_bytes()),
+            bytes: text.len() as u64,
+            text,
+        }
+    }
 }
 
 /// Reads a file; `kind` is what it is, as in "campaign file".
@@ -51,5 +64,6 @@ pub fn read_text(file: &Path, kind: &str) -> Result<ReadText> {
     Ok(ReadText {
         text: text.strip_prefix('\u{feff}').unwrap_or(text).to_owned(),
         sha256: sha256_hex(&bytes),
+        bytes: bytes.len() as u64,
     })
 }

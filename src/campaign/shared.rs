@@ -98,6 +98,7 @@ pub fn read_shared(places: Vec<SharedPlace>) -> Result<Vec<SharedFile>> {
             levels_above: place.levels_above,
             text: read.text,
             sha256: read.sha256,
+            bytes: read.bytes,
             holding: Vec::new(),
         })
     });

@@ -1,7 +1,7 @@
 //! The command line's arguments as types.
 
 use std::num::NonZeroUsize;
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
 use clap::builder::{PossibleValuesParser, TypedValueParser};
 use clap::{Args, Parser, Subcommand};
@@ -11,8 +11,9 @@ use crate::campaign::Reach;
 use crate::campaign::kinds::RunKind;
 use crate::campaign::wishes::Paper;
 use crate::language::{LANGUAGES, Language};
-use crate::report::Format;
 use crate::report::plan::outputs::SheetFormat;
+use crate::report::{Carried, Format};
+use crate::verify::Beside;
 
 const EXIT_CODES: &str = "\
 Exit codes:
@@ -28,7 +29,7 @@ Exit codes:
   0  the file is the one that was issued, byte for byte
   1  a fault in simmerline
   2  the command line asks for something that cannot be done
-  3  the file cannot be read as a report, or carries no evidence
+  3  the file cannot be read as a report, carries no evidence, or a log is not beside it
   6  it does not agree with the data that it carries
   7  its content agrees, but another program saved it again
   8  another version made it: its rating, line and intervals agree, the rest only that version can hold
@@ -106,8 +107,9 @@ A report carries its campaign file, shared keys, logs, photo and results; a comp
 campaigns; a field sheet what it was planned from. This takes them out, computes everything \
 again, sets the pages again, and demands the same file, byte for byte. Where it is another, it \
 says line by line what differs: hashes, rating, regression, intervals, headline, each page, \
-and what is not drawn, such as bookmarks. It shows that the file follows from the data, not \
-that the data are true.
+and what is not drawn, such as bookmarks. A log \
+of more than 100 MB is not inside: keep it beside the PDF, under its name. It shows that the \
+file follows from the data, not that the data are true.
 
 With --format json the same is printed as data, by the JSON Schema simmerline.verification/1.";
 
@@ -256,6 +258,45 @@ impl ReachOption {
     }
 }
 
+/// What a PDF carries inside.
+#[derive(Debug, Args)]
+pub struct CarryOptions {
+    /// Leave the logs and the data out of the PDF: a slim file, which nobody can verify
+    #[arg(long)]
+    pub no_attachments: bool,
+    /// Put logs of more than 100 MB into the PDF too; else it names them by their SHA-256, and
+    /// verify needs them beside it
+    #[arg(long, conflicts_with = "no_attachments")]
+    pub carry_all: bool,
+}
+
+impl CarryOptions {
+    /// What a PDF carries.
+    pub fn carried(&self) -> Carried {
+        match (self.no_attachments, self.carry_all) {
+            (true, _) => Carried::Nothing,
+            (false, true) => Carried::All,
+            (false, false) => Carried::Usual,
+        }
+    }
+}
+
+/// Where logs are that a PDF does not carry.
+#[derive(Debug, Args)]
+pub struct LogsOption {
+    /// Folder with the logs that a PDF names by their SHA-256 alone; else the one of each PDF
+    #[arg(long, value_name = "DIR")]
+    pub logs: Option<PathBuf>,
+}
+
+impl LogsOption {
+    /// Where the logs of a PDF are.
+    pub fn beside(&self, pdf: &Path) -> Beside {
+        let folder = self.logs.as_deref().or(pdf.parent());
+        Beside::folder(folder.unwrap_or(Path::new("")))
+    }
+}
+
 #[derive(Debug, Args)]
 pub struct ReportOptions {
     /// Campaign folders, or folders that hold some
@@ -276,9 +317,8 @@ pub struct ReportOptions {
         default_value = "pdf"
     )]
     pub format: Vec<Format>,
-    /// Leave the logs and the data out of the PDF: a slim file, which nobody can verify
-    #[arg(long)]
-    pub no_attachments: bool,
+    #[command(flatten)]
+    pub carried: CarryOptions,
     #[command(flatten)]
     pub files: ReachOption,
     /// Folder from which the tree of outputs is counted; else each PATH
@@ -321,6 +361,8 @@ pub struct CompareOptions {
     /// Campaign folders, folders that hold some, or reports as PDF
     #[arg(required = true, value_name = "PATH")]
     pub paths: Vec<PathBuf>,
+    #[command(flatten)]
+    pub beside: LogsOption,
     /// Hold all others against this campaign only, not each against each
     #[arg(long, value_name = "CAMPAIGN")]
     pub baseline: Option<PathBuf>,
@@ -332,9 +374,8 @@ pub struct CompareOptions {
     /// Language; else the campaign's
     #[arg(long, value_name = "CODE", value_parser = languages())]
     pub language: Option<Language>,
-    /// Leave the logs and the data out of the PDF: a slim file, which nobody can verify
-    #[arg(long)]
-    pub no_attachments: bool,
+    #[command(flatten)]
+    pub carried: CarryOptions,
     /// Folder for the comparison; made if it is not there
     #[arg(long, value_name = "DIR", default_value = "reports")]
     pub out: PathBuf,
@@ -378,6 +419,8 @@ pub struct VerifyOptions {
     /// Reports, comparisons and field sheets, as PDF
     #[arg(required = true, value_name = "PDF")]
     pub reports: Vec<PathBuf>,
+    #[command(flatten)]
+    pub beside: LogsOption,
     /// Write what is attached into this folder, over nothing that is there
     #[arg(long, value_name = "DIR")]
     pub extract: Option<PathBuf>,

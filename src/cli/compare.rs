@@ -11,7 +11,6 @@ use super::screen::Screen;
 use super::speech::words_for;
 use super::terminal::{line, print, print_lines, print_note, quoted};
 use crate::batch::jobs::{Jobs, memory_of, side_by_side};
-use crate::campaign::Reach;
 use crate::comparison::{Comparison, compare, gather};
 use crate::error::{Error, Problem, Result};
 use crate::procedure::Assessment;
@@ -35,15 +34,14 @@ pub fn run(options: &CompareOptions) -> Result<u8> {
     let issued = time_of_issue()?;
     open_folder(&options.out, options.quiet)?;
     // What reports carry is taken out, and stays until the comparison carries it.
-    let (campaigns, _evidence): (Vec<_>, Vec<_>) =
-        open_all(&paths, options.files.reach())?.into_iter().unzip();
+    let (campaigns, _evidence): (Vec<_>, Vec<_>) = open_all(&paths, options)?.into_iter().unzip();
     let comparison = compare(campaigns, baseline, options.allow_mixed)?;
     let wishes = &comparison.campaigns[0].tested.campaign.report;
     let edition = Edition {
         formats: options.formats(),
-        has_attachments: !options.no_attachments,
         ..Edition::wished(wishes, issued).in_language(options.language)
     };
+    let edition = edition.carrying(options.carried.carried());
     write_all(&options.out, NAME, &outputs(&comparison, &edition)?)?;
     if !options.quiet {
         tell(&comparison, options, edition)?;
@@ -81,9 +79,9 @@ type Opened = (Assessment, Option<Evidence>);
 ///
 /// # Errors
 /// As [`open`], of the first that has one.
-fn open_all(paths: &[PathBuf], reach: Reach) -> Result<Vec<Opened>> {
+fn open_all(paths: &[PathBuf], options: &CompareOptions) -> Result<Vec<Opened>> {
     let mut opened = Vec::new();
-    let work = |path: &PathBuf| open(path, reach);
+    let work = |path: &PathBuf| open(path, options);
     side_by_side(
         Jobs::wanted(None),
         paths,
@@ -99,13 +97,13 @@ fn open_all(paths: &[PathBuf], reach: Reach) -> Result<Vec<Opened>> {
 /// # Errors
 /// What is wrong with it; [`Error::Usage`] for a PDF that is no report on one campaign, or does
 /// not agree with its data.
-fn open(path: &Path, reach: Reach) -> Result<Opened> {
+fn open(path: &Path, options: &CompareOptions) -> Result<Opened> {
     if !gather::is_report(path) {
-        return Ok((crate::assess_reaching(path, reach)?, None));
+        return Ok((crate::assess_reaching(path, options.files.reach())?, None));
     }
     let refused =
         |what: &str, hint: String| Error::Usage(Problem::at(path, what).hint(hint).into());
-    let evidence = Evidence::take_out(Pdf::read(path)?)?;
+    let evidence = Evidence::take_out(Pdf::read(path)?, options.beside.beside(path))?;
     let Subject::Report { campaign } = &evidence.stated.subject else {
         let hint = "name reports, or the folders of campaigns".to_owned();
         return Err(refused("is no report on a campaign", hint));

@@ -52,10 +52,10 @@ impl<'o> Call<'o> {
     pub fn begin(options: &'o ReportOptions) -> Result<Self> {
         let fixed = fixed_time()?;
         let formats = distinct(&options.format);
-        let has_attachments = !options.no_attachments;
+        let carried = options.carried.carried();
         Ok(Call {
             options,
-            choices: Choices::new(options.language, formats, has_attachments, fixed),
+            choices: Choices::new(options.language, formats, carried, fixed),
             issued: fixed.unwrap_or_else(Timestamp::now),
             opened: Mutex::default(),
         })
@@ -78,9 +78,9 @@ impl<'o> Call<'o> {
         let wishes = &assessment.tested.campaign.report;
         let edition = Edition {
             formats: self.choices.formats.clone(),
-            has_attachments: self.choices.has_attachments,
             ..Edition::wished(wishes, self.issued).in_language(self.options.language)
         };
+        let edition = edition.carrying(self.choices.carried);
         let mut outputs = outputs(&assessment, &edition)?;
         self.open(&folder)?;
         let mut files = self.write_rows(&assessment, unit)?;

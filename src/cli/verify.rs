@@ -9,7 +9,7 @@ use super::data::{
 };
 use super::lines::{Lines, Mark};
 use super::screen::Screen;
-use super::terminal::{print_error, print_json, print_lines};
+use super::terminal::{print_error, print_json, print_lines, print_note};
 use crate::error::{Error, Problem, Result};
 use crate::report::files::not_together;
 use crate::verify::{Evidence, Outcome, Pdf, Verdict, Verification, verification_of, verify};
@@ -98,8 +98,7 @@ fn hold(report: &Path, options: &VerifyOptions) -> Result<Held> {
             });
         }
     };
-    let evidence = Evidence::take_out(pdf)?;
-    let verification = verify(&evidence)?;
+    let evidence = Evidence::take_out(pdf, options.beside.beside(report))?;
     let extracted = options.extract.as_ref().map(|folder| {
         let count = evidence.extract(folder)?;
         let left_out = evidence.attachments.len() - count;
@@ -112,6 +111,14 @@ fn hold(report: &Path, options: &VerifyOptions) -> Result<Held> {
             folder.display()
         ))
     });
+    let verification = verify(&evidence).inspect_err(|_| {
+        // What was asked for besides is done all the same.
+        match &extracted {
+            Some(Ok(said)) => print_note(said),
+            Some(Err(error)) => print_error(error),
+            None => {}
+        }
+    })?;
     let beside = report.parent().unwrap_or(Path::new(""));
     let apart = match evidence.results_beside()? {
         Some((campaign, carried)) => not_together(beside, campaign, &carried),

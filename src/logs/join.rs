@@ -19,6 +19,7 @@ use crate::campaign::kinds::RunKind;
 use crate::campaign::model::{Calibration, Instruments, LogRules, RunPlan, Site};
 use crate::campaign::moment::Moment;
 use crate::error::{Error, Problem, Problems, Result};
+use crate::hash::HashedFile;
 use crate::local_time::midnight_us;
 use crate::units::zoned;
 
@@ -29,8 +30,8 @@ const PARTLY_US: i64 = 600_000_000;
 /// What the logs of a run hold.
 #[derive(Debug, Clone, Default)]
 pub struct Log {
-    /// Name and SHA-256 of each file.
-    pub inputs: Vec<(String, String)>,
+    /// Each file.
+    pub inputs: Vec<HashedFile>,
     /// Valid readings in order of time.
     pub readings: Readings,
     /// How each file was read.
@@ -282,7 +283,7 @@ fn alone(file: Rc<FileLog>, run: &RunPlan, site: &Site) -> Log {
         ignored: not_read.clone(),
     });
     Log {
-        inputs: vec![(name.clone(), file.sha256.clone())],
+        inputs: vec![file.file.clone()],
         notices: file.notices.iter().cloned().chain(not_found).collect(),
         accounts: vec![file.account.clone()],
         readings: own_part(&file.readings, run, site)
@@ -328,8 +329,11 @@ fn together(cooker: &FileLog, weather: &FileLog, run: &RunPlan, site: &Site) -> 
     check_together(cooker, weather, &readings, run)?;
     Ok(Log {
         inputs: vec![
-            (run.log.clone(), cooker.sha256.clone()),
-            (weather_name.clone(), weather.sha256.clone()),
+            HashedFile {
+                name: run.log.clone(),
+                ..cooker.file.clone()
+            },
+            weather.file.clone(),
         ],
         readings,
         accounts: vec![cooker.account.clone(), weather.account.clone()],

@@ -20,6 +20,7 @@ use super::times::rules::TimeRules;
 use super::times::survey::TimeSurvey;
 use super::walk::{Reading, WalkFault, walk};
 use crate::error::{Error, Problem, Result};
+use crate::hash::HashedFile;
 use crate::language::{Message, Phrase};
 use crate::message;
 use crate::units::MICROSECONDS_PER_SECOND;
@@ -30,8 +31,8 @@ const MARK_ROWS: usize = 100_000;
 /// One log as read.
 #[derive(Debug, Clone)]
 pub struct FileLog {
-    /// SHA-256 of the file, lower-case hex.
-    pub sha256: String,
+    /// The file, as it lies.
+    pub file: HashedFile,
     pub readings: Readings,
     pub account: Account,
     pub notices: Vec<LogNotice>,
@@ -44,7 +45,7 @@ pub struct FileLog {
 }
 
 impl FileLog {
-    fn new(sha256: String, content: Content) -> Self {
+    fn new(file: HashedFile, content: Content) -> Self {
         let Content {
             map,
             account,
@@ -59,7 +60,7 @@ impl FileLog {
             .into_iter()
             .filter(|sensor| sensor.calibration.is_some());
         FileLog {
-            sha256,
+            file,
             readings,
             account,
             notices,
@@ -108,14 +109,14 @@ fn read_source(
 ) -> Result<FileLog> {
     thread::scope(|scope| {
         // Hashing a large log takes as long as reading it.
-        let hash = scope.spawn(move || source.sha256());
+        let hash = scope.spawn(move || source.hashed(name));
         let read = read_content(path, name, source, request);
         let hash = hash
             .join()
             .map_err(|_| Error::Internal("hashing failed".to_owned()))?;
         let content = read?;
-        let sha256 = hash.map_err(|error| input(unreadable(path, &error)))?;
-        Ok(FileLog::new(sha256, content))
+        let file = hash.map_err(|error| input(unreadable(path, &error)))?;
+        Ok(FileLog::new(file, content))
     })
 }
 

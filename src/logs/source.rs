@@ -9,7 +9,7 @@ use sha2::{Digest, Sha256};
 
 use crate::bounds::{LOG_BYTES, LOG_EXPANSION};
 use crate::error::{Problem, why};
-use crate::hash::hex;
+use crate::hash::{HashedFile, hex};
 
 /// A compressed log may unpack to so many bytes in any case.
 const ALWAYS_UNPACKED: u64 = 16 << 20;
@@ -98,19 +98,25 @@ impl<'s> Source<'s> {
         })
     }
 
-    /// SHA-256 of the raw bytes, lower-case hex.
+    /// SHA-256 and length of the raw bytes, as those of a file of a name.
     ///
     /// # Errors
     /// That of the file system.
-    pub fn sha256(self) -> io::Result<String> {
+    pub fn hashed(self, name: &str) -> io::Result<HashedFile> {
         let mut hasher = Sha256::new();
         let mut source = self.open()?;
-        let mut block = vec![0; 1 << 20];
+        let (mut bytes, mut block) = (0, vec![0; 1 << 20]);
         loop {
-            match source.read(&mut block)? {
-                0 => return Ok(hex(&hasher.finalize())),
-                read => hasher.update(&block[..read]),
+            let read = source.read(&mut block)?;
+            if read == 0 {
+                return Ok(HashedFile {
+                    name: name.to_owned(),
+                    sha256: hex(&hasher.finalize()),
+                    bytes,
+                });
             }
+            hasher.update(&block[..read]);
+            bytes += read as u64;
         }
     }
 }
@@ -187,7 +193,9 @@ mod tests {
             .read_to_string(&mut text)
             .unwrap();
         assert_eq!(text, "time,water_c\n");
-        assert_eq!(source.sha256().unwrap(), crate::hash::sha256_hex(&packed));
+        let hashed = source.hashed("a.csv.gz").unwrap();
+        assert_eq!(hashed.sha256, crate::hash::sha256_hex(&packed));
+        assert_eq!(hashed.bytes, packed.len() as u64);
     }
 
     #[test]

@@ -11,6 +11,7 @@ use crate::believable::YEARS;
 use crate::campaign::Campaign;
 use crate::campaign::kinds::RunKind;
 use crate::error::{Error, Problem, Result};
+use crate::hash::HashedFile;
 use crate::language::Message;
 use crate::procedure::Assessment;
 use crate::procedure::s580::Limits;
@@ -47,7 +48,7 @@ pub struct Plan {
     /// Intervals that fit into the usable part of the day.
     pub most_intervals: usize,
     /// Every file that it follows from, with its SHA-256.
-    pub inputs: Vec<(String, String)>,
+    pub inputs: Vec<HashedFile>,
     /// Whether the logs so far were assessed.
     pub is_rated: bool,
     /// Of a cooker that is rated already.

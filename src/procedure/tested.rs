@@ -12,7 +12,7 @@ use crate::campaign::find::CAMPAIGN_FILE;
 use crate::campaign::kinds::RunKind;
 use crate::campaign::model::{IrradianceEstimate, Plane, RunPlan};
 use crate::error::{Error, Problem, Problems, Result};
-use crate::hash::sha256_hex;
+use crate::hash::{HashedFile, sha256_hex};
 use crate::logs::account::Account;
 use crate::logs::quantity::Quantity;
 use crate::logs::{Log, LogNotice, Readings};
@@ -21,8 +21,8 @@ use crate::logs::{Log, LogNotice, Readings};
 #[derive(Debug, Clone)]
 pub struct Tested {
     pub campaign: Campaign,
-    /// Name and SHA-256 of every log.
-    pub logs: Vec<(String, String)>,
+    /// Every log, as it lies.
+    pub logs: Vec<HashedFile>,
     /// How every log was read.
     pub accounts: Vec<Account>,
     /// Those that heat water, in the order of the campaign file.
@@ -185,21 +185,32 @@ impl Tested {
             .chain(&self.dry_runs)
     }
 
-    /// Every file the report rests on, with its SHA-256: campaign file, what it shares with
-    /// others, logs, and the photo as it stands in the report.
-    pub fn inputs(&self) -> Vec<(String, String)> {
+    /// Every file the report rests on: campaign file, what it shares with others, logs, and the
+    /// photo as it stands in the report.
+    pub fn inputs(&self) -> Vec<HashedFile> {
         inputs(&self.campaign, &self.logs)
     }
 }
 
-/// A campaign's file, what it shares with others, its logs and its photo, each with its
-/// SHA-256.
-pub fn inputs(campaign: &Campaign, logs: &[(String, String)]) -> Vec<(String, String)> {
+/// A campaign's file, what it shares with others, its logs and its photo.
+pub fn inputs(campaign: &Campaign, logs: &[HashedFile]) -> Vec<HashedFile> {
     let photo = campaign.cooker.photo.iter();
-    let photo = photo.map(|photo| (photo.name.clone(), sha256_hex(&photo.bytes)));
-    let shared = campaign.shared.iter();
-    let shared = shared.map(|one| (one.name.clone(), one.sha256.clone()));
-    std::iter::once((CAMPAIGN_FILE.to_owned(), campaign.sha256.clone()))
+    let photo = photo.map(|photo| HashedFile {
+        name: photo.name.clone(),
+        sha256: sha256_hex(&photo.bytes),
+        bytes: photo.bytes.len() as u64,
+    });
+    let own = HashedFile {
+        name: CAMPAIGN_FILE.to_owned(),
+        sha256: campaign.sha256.clone(),
+        bytes: campaign.bytes,
+    };
+    let shared = campaign.shared.iter().map(|one| HashedFile {
+        name: one.name.clone(),
+        sha256: one.sha256.clone(),
+        bytes: one.bytes,
+    });
+    std::iter::once(own)
         .chain(shared)
         .chain(logs.iter().cloned())
         .chain(photo)

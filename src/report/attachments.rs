@@ -7,11 +7,12 @@ use std::path::Path;
 
 use super::assets::{Asset, Attachment};
 use super::attached_names::attached_names;
+use super::edition::Edition;
 use crate::bounds::{ATTACHED_BYTES, ATTACHMENTS};
 use crate::campaign::Campaign;
 use crate::campaign::find::CAMPAIGN_FILE;
 use crate::error::{Error, Problem, Result};
-use crate::hash::sha256_hex;
+use crate::hash::{HashedFile, sha256_hex};
 use crate::language::{Message, Words};
 use crate::logs::source::unreadable;
 use crate::message;
@@ -22,7 +23,7 @@ pub const MOST_ATTACHMENTS: usize = ATTACHMENTS.count();
 pub const LARGEST_TOTAL: u64 = ATTACHED_BYTES.most;
 
 /// What to do about more than a report can carry.
-const TOO_MUCH: &str = "report it with --no-attachments, and keep the logs beside it";
+const TOO_MUCH: &str = "leave --carry-all out if it was asked for; else report it with --no-attachments, and keep the logs beside it";
 
 /// The attachments of a report, and the files with their bytes.
 #[derive(Default)]
@@ -49,8 +50,8 @@ pub enum Part {
 /// A campaign whose inputs are enclosed.
 pub struct Origin<'a> {
     pub campaign: &'a Campaign,
-    /// Every file, as the campaign file calls it, with its SHA-256.
-    pub inputs: Vec<(String, String)>,
+    /// Every file.
+    pub inputs: Vec<HashedFile>,
     /// Where they stand among the attachments: nothing, or a folder's name.
     pub folder: Option<&'a str>,
 }
@@ -62,7 +63,8 @@ pub struct Enclosure<'a> {
     pub text: &'a str,
 }
 
-/// Encloses inputs and results; logs are read again, and have to be as they were.
+/// Encloses inputs and results; logs are read again, and have to be as they were. Those that an
+/// edition keeps beside the PDF are left out.
 ///
 /// # Errors
 /// [`Error::Input`] for a file that has changed or gone since it was read, and
@@ -70,23 +72,25 @@ pub struct Enclosure<'a> {
 pub fn enclose(
     origins: &[Origin<'_>],
     results: &[Enclosure<'_>],
-    words: &Words,
+    edition: &Edition,
 ) -> Result<Enclosed> {
+    let words = &edition.words;
     let inputs = origins.iter().flat_map(|origin| {
         origin
             .inputs
             .iter()
-            .map(move |(input, _)| placed(origin.folder, input))
+            .map(move |input| placed(origin.folder, &input.name))
     });
     let taken: Vec<&str> = results.iter().map(|result| result.name).collect();
     let mut names = attached_names(inputs, &taken).into_iter();
     let mut enclosed = Enclosed::default();
     let mut hashes: BTreeSet<(String, &String)> = BTreeSet::new();
     for origin in origins {
-        for (input, sha256) in &origin.inputs {
+        for input in &origin.inputs {
             let name = names.next().expect("every input has a name");
-            if hashes.insert((name.clone(), sha256)) {
-                let (part, bytes) = read_again(origin.campaign, input, sha256)?;
+            let is_inside = !edition.keeps_beside(origin.campaign, input);
+            if is_inside && hashes.insert((name.clone(), &input.sha256)) {
+                let (part, bytes) = read_again(origin.campaign, &input.name, &input.sha256)?;
                 enclosed.add(origin.campaign, words, part, &name, bytes)?;
             }
         }

@@ -5,7 +5,10 @@ use std::collections::BTreeMap;
 use jiff::Timestamp;
 use serde::{Deserialize, Serialize};
 
+use crate::bounds::CARRIED_LOG;
+use crate::campaign::Campaign;
 use crate::campaign::wishes::{Paper, ReportWishes};
+use crate::hash::HashedFile;
 use crate::language::{Language, UnitSystem, Words};
 use crate::message;
 
@@ -33,6 +36,26 @@ impl Format {
     }
 }
 
+/// What a PDF carries of what it was made from.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Carried {
+    Nothing,
+    /// All but the longest logs.
+    Usual,
+    All,
+}
+
+impl Carried {
+    /// Longest log that goes inside, bytes.
+    fn largest_log(self) -> u64 {
+        match self {
+            Carried::All => u64::MAX,
+            Carried::Nothing | Carried::Usual => CARRIED_LOG.most,
+        }
+    }
+}
+
 /// What is chosen about a report, apart from what it says.
 pub struct Edition {
     /// Time of issue.
@@ -42,6 +65,9 @@ pub struct Edition {
     pub formats: Vec<Format>,
     /// The PDF carries its evidence inside.
     pub has_attachments: bool,
+    /// Longest log that goes inside, bytes: a longer one is named by its hash and kept beside
+    /// the PDF.
+    pub largest_log: u64,
 }
 
 /// What a template needs to know of an edition.
@@ -85,6 +111,7 @@ impl Edition {
             paper: Paper::A4,
             formats: vec![Format::Pdf],
             has_attachments: true,
+            largest_log: CARRIED_LOG.most,
         }
     }
 
@@ -107,6 +134,22 @@ impl Edition {
             },
             None => self,
         }
+    }
+
+    /// The same with more or less inside.
+    #[must_use]
+    pub fn carrying(self, carried: Carried) -> Self {
+        Edition {
+            has_attachments: carried != Carried::Nothing,
+            largest_log: carried.largest_log(),
+            ..self
+        }
+    }
+
+    /// Whether an input is kept beside the PDF, which carries the others.
+    pub fn keeps_beside(&self, campaign: &Campaign, input: &HashedFile) -> bool {
+        let is_log = || campaign.logs().any(|(name, _)| name == input.name);
+        self.has_attachments && input.bytes > self.largest_log && is_log()
     }
 
     /// What the templates need to know of it.

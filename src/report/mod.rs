@@ -42,5 +42,5 @@ pub use attached_names::{
     INTERVALS_ENDING, RATING_ENDING, TakenNames, attached_names, is_plain, result_names,
 };
 pub use attachments::{LARGEST_TOTAL, MOST_ATTACHMENTS, placed};
-pub use edition::{Edition, Format, References, Setting};
+pub use edition::{Carried, Edition, Format, References, Setting};
 pub use outputs::{check_characters, outputs};

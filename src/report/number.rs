@@ -15,7 +15,7 @@ pub fn report_number(assessment: &Assessment) -> String {
         .clone()
         .unwrap_or_else(|| {
             let inputs = assessment.tested.inputs().into_iter();
-            short_number(&inputs.map(|(_, sha256)| sha256).collect::<Vec<_>>())
+            short_number(&inputs.map(|input| input.sha256).collect::<Vec<_>>())
         })
 }
 

@@ -58,7 +58,7 @@ pub fn outputs(assessment: &Assessment, edition: &Edition) -> Result<Vec<Output>
             _ => {
                 let mut attachments = Vec::new();
                 if edition.has_attachments {
-                    let enclosed = enclosed(assessment, &edition.words, &rating, &intervals)?;
+                    let enclosed = enclosed(assessment, edition, &rating, &intervals)?;
                     assets.extend(enclosed.assets);
                     attachments = enclosed.attachments;
                 }
@@ -76,7 +76,7 @@ pub fn outputs(assessment: &Assessment, edition: &Edition) -> Result<Vec<Output>
 /// The evidence of one campaign.
 fn enclosed(
     assessment: &Assessment,
-    words: &Words,
+    edition: &Edition,
     rating: &str,
     intervals: &str,
 ) -> Result<Enclosed> {
@@ -91,7 +91,7 @@ fn enclosed(
         (Part::Intervals, &names.intervals, intervals),
     ];
     let results = results.map(|(part, name, text)| Enclosure { part, name, text });
-    enclose(&[origin], &results, words)
+    enclose(&[origin], &results, edition)
 }
 
 /// Checks that the report's fonts have every character it would print.

@@ -137,6 +137,7 @@ fn edition(evidence: &Evidence, wishes: &ReportWishes) -> Result<Edition> {
     Ok(Edition {
         words: Words::new(language, wishes.units),
         paper: imprint.paper.unwrap_or(Paper::A4),
+        largest_log: evidence.largest_log,
         ..Edition::plain(imprint.issued.unwrap_or(Timestamp::UNIX_EPOCH))
     })
 }

@@ -5,13 +5,14 @@ use std::fs::{self, File};
 use std::io::{BufWriter, Write};
 use std::path::{Path, PathBuf};
 
+use super::beside::{Beside, Wanted};
 use super::pdf::{Embedded, Fault, Imprint, Pdf};
 use super::stated::{ResultText, Stated, Subject, read_stated};
 use crate::bounds::ATTACHED_EACH;
 use crate::campaign::AttachedFile;
 use crate::campaign::find::CAMPAIGN_FILE;
 use crate::campaign::shared::find_shared;
-use crate::error::{Error, Problem, Result};
+use crate::error::{Error, Problem, Problems, Result};
 use crate::report::comparison::outputs::COMPARISON_JSON;
 use crate::report::files::{FileFacts, Workplace, copy_new, no_room, workplace};
 use crate::report::plan::outputs::PLAN_ENDING;
@@ -45,9 +46,15 @@ pub struct Evidence {
     pub table: Option<ResultText>,
     /// The inputs as stated, with the name under which each is attached.
     pub inputs: Vec<Input>,
+    /// Those of them that the document names by their hash alone, by the same names.
+    pub beside: BTreeMap<String, Attached>,
+    /// Those of these that were not found, in words.
+    pub missing: Problems,
+    /// Longest log that the document carries, by what is attached to it, bytes.
+    pub largest_log: u64,
 }
 
-/// One attachment, taken out.
+/// One attachment, taken out, or the file that takes its place.
 pub struct Attached {
     pub path: PathBuf,
     /// Lower-case hex.
@@ -62,17 +69,27 @@ pub struct Input {
     pub attached_as: String,
     /// As the results state it.
     pub sha256: String,
+    /// Its length as the results state it; `None`: an older version did not.
+    pub bytes: Option<u64>,
     /// The results state that it lay outside the campaign's folder.
     pub is_outside: bool,
 }
 
+impl Input {
+    /// Whether it is stated to be longer.
+    fn is_longer_than(&self, bytes: u64) -> bool {
+        self.bytes.is_some_and(|stated| stated > bytes)
+    }
+}
+
 impl Evidence {
-    /// Takes the attachments out of a PDF.
+    /// Takes the attachments out of a PDF, and looks for the logs that it names by their hash
+    /// alone.
     ///
     /// # Errors
     /// [`Error::Input`] for what is no PDF of ours, carries no evidence, or carries it in a
     /// way that simmerline does not write; [`Error::Usage`] if there is no room to take it out.
-    pub fn take_out(pdf: Pdf) -> Result<Self> {
+    pub fn take_out(pdf: Pdf, beside: Beside) -> Result<Self> {
         let imprint = pdf.imprint();
         let made_by = maker(&pdf, &imprint)?;
         let found = pdf.attachments()?;
@@ -99,7 +116,12 @@ impl Evidence {
             return Err(input(of_attachment(&pdf, &name, what)));
         }
         drop(found);
+        let largest_log = largest_carried(&inputs, &attachments, &beside);
+        let (beside, missing) = find_beside(&pdf, &inputs, &beside, largest_log);
         Ok(Evidence {
+            beside,
+            missing,
+            largest_log,
             imprint,
             made_by,
             folder,
@@ -115,6 +137,7 @@ impl Evidence {
     /// The names of all that belongs to the document, in their order.
     pub fn expected(&self) -> Vec<String> {
         let inputs = self.inputs.iter().map(|input| input.attached_as.clone());
+        let inputs = inputs.filter(|name| !self.beside.contains_key(name));
         let results = [Some(self.results.name.clone()), self.stated.subject.table()];
         let mut expected: Vec<String> = inputs.chain(results.into_iter().flatten()).collect();
         expected.sort();
@@ -167,6 +190,12 @@ impl Evidence {
         Ok(Some((campaign, facts.collect::<Result<Vec<_>>>()?)))
     }
 
+    /// What is attached under an input's name, or lies beside the document in its place.
+    pub fn content(&self, attached_as: &str) -> Option<&Attached> {
+        let beside = || self.beside.get(attached_as);
+        self.attachments.get(attached_as).or_else(beside)
+    }
+
     /// A campaign's file, and its logs and photo by the names that the file gives them.
     pub fn files(&self, campaign: &str) -> (PathBuf, BTreeMap<String, AttachedFile>) {
         let of_campaign = self
@@ -174,7 +203,7 @@ impl Evidence {
             .iter()
             .filter(|input| input.campaign == campaign);
         let attached = of_campaign.filter_map(|input| {
-            let attached = self.attachments.get(&input.attached_as)?;
+            let attached = self.content(&input.attached_as)?;
             let file = AttachedFile {
                 path: attached.path.clone(),
                 is_outside: input.is_outside,
@@ -220,9 +249,79 @@ fn named_inputs(stated: &Stated) -> Vec<Input> {
             file: stated.file.clone(),
             attached_as,
             sha256: stated.sha256.clone(),
+            bytes: stated.bytes,
             is_outside: stated.is_outside,
         });
     named.collect()
+}
+
+/// Longest log that a document carries. Where one is attached that would not be without being
+/// asked for, all were asked for.
+fn largest_carried(
+    inputs: &[Input],
+    attachments: &BTreeMap<String, Attached>,
+    beside: &Beside,
+) -> u64 {
+    let mut long = inputs
+        .iter()
+        .filter(|input| input.is_longer_than(beside.largest_log));
+    match long.any(|input| attachments.contains_key(&input.attached_as)) {
+        true => u64::MAX,
+        false => beside.largest_log,
+    }
+}
+
+/// The logs that a document names by their hash alone, and what is to be said of those that are
+/// not there.
+fn find_beside(
+    pdf: &Pdf,
+    inputs: &[Input],
+    beside: &Beside,
+    largest_log: u64,
+) -> (BTreeMap<String, Attached>, Problems) {
+    let (mut found, mut missing) = (BTreeMap::new(), Problems::default());
+    for input in inputs {
+        let bytes = input.bytes.filter(|bytes| *bytes > largest_log);
+        let Some(bytes) = bytes.filter(|_| !found.contains_key(&input.attached_as)) else {
+            continue;
+        };
+        let last = input.file.rsplit(['/', '\\']).next().unwrap_or_default();
+        let own = [input.file.as_str(), last].map(str::to_owned);
+        let [of_campaign, last_of_campaign] =
+            [input.file.as_str(), last].map(|name| placed(Some(&input.campaign), name));
+        let [whole, last] = own;
+        let wanted = Wanted {
+            names: vec![
+                input.attached_as.clone(),
+                of_campaign,
+                last_of_campaign,
+                whole,
+                last,
+            ],
+            sha256: &input.sha256,
+            bytes,
+        };
+        match beside.find(&wanted) {
+            Ok(path) => {
+                let sha256 = input.sha256.clone();
+                found.insert(input.attached_as.clone(), Attached { path, sha256 });
+            }
+            Err(instead) => missing.push(not_beside(pdf, input, bytes, &instead)),
+        }
+    }
+    (found, missing)
+}
+
+/// A log that was not found beside the document.
+fn not_beside(pdf: &Pdf, input: &Input, bytes: u64, instead: &str) -> Problem {
+    let shown = |text: &str| -> String { text.escape_debug().take(120).collect() };
+    let what = format!(
+        "does not carry this log, of {bytes} bytes and SHA-256 {}, and {instead}",
+        shown(&input.sha256)
+    );
+    pdf.problem(what)
+        .item(format!("log \"{}\"", shown(&input.file)))
+        .hint("put the log beside the PDF under its name, or name its folder: --logs DIR")
 }
 
 /// The version of simmerline that a PDF says it was made by.

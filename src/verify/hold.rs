@@ -15,9 +15,13 @@ use crate::report::words::build;
 /// Where it is not, what differs is looked for.
 ///
 /// # Errors
+/// [`Error::Input`] for a log that it names by its hash alone and that was not found, and
 /// [`Error::Internal`] if what we set again cannot be read. Whatever is wrong with the evidence
 /// is a check that differs.
 pub fn verify(evidence: &Evidence) -> Result<Verification> {
+    if !evidence.missing.is_empty() {
+        return Err(Error::Input(evidence.missing.clone()));
+    }
     let is_same = evidence.stated.tool_version == THIS_VERSION && evidence.made_by == THIS_VERSION;
     let pages = evidence.pdf.pages().map_err(|error| error.to_string());
     let mut checks = vec![check_version(evidence), check_attachments(evidence)];
@@ -156,7 +160,16 @@ fn check_attachments(evidence: &Evidence) -> Check {
         .keys()
         .filter(|name| expected.binary_search(name).is_err());
     differences.extend(strange.map(|name| format!("{name}: does not belong to it")));
-    let text = format!("{found} of {}: {}", expected.len(), listed(&expected));
+    let beside: Vec<String> = evidence.beside.keys().cloned().collect();
+    let beside = match beside.is_empty() {
+        true => String::new(),
+        false => format!("; beside it: {}", listed(&beside)),
+    };
+    let text = format!(
+        "{found} of {}: {}{beside}",
+        expected.len(),
+        listed(&expected)
+    );
     Check::new("attachments", text, differences)
 }
 

@@ -28,7 +28,7 @@ pub fn check_hashes(evidence: &Evidence, pages: &[Page]) -> Check {
     for input in &evidence.inputs {
         let file = placed(evidence.folder_of(&input.campaign), &input.file);
         let file = file.escape_debug();
-        let Some(attached) = evidence.attachments.get(&input.attached_as) else {
+        let Some(attached) = evidence.content(&input.attached_as) else {
             differences.push(format!("{file}: is not attached"));
             continue;
         };

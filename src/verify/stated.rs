@@ -79,6 +79,8 @@ pub struct StatedInput {
     pub campaign: String,
     pub file: String,
     pub sha256: String,
+    /// Its length; `None`: an older version did not state it.
+    pub bytes: Option<u64>,
     /// It lay outside the campaign's folder.
     pub is_outside: bool,
 }
@@ -102,6 +104,8 @@ struct InputEntry {
     campaign: Option<String>,
     file: String,
     sha256: String,
+    /// Older versions did not state it.
+    bytes: Option<u64>,
     /// Older versions did not state it.
     #[serde(default)]
     outside: bool,
@@ -209,6 +213,7 @@ fn stated_inputs(subject: &Subject, entries: Vec<InputEntry>) -> Result<Vec<Stat
             campaign,
             file: entry.file,
             sha256: entry.sha256,
+            bytes: entry.bytes,
             is_outside: entry.outside,
         })
     };

@@ -44,6 +44,7 @@ attached-pairs = One row a pair of campaigns
 attached-plan = Plan of the day as data
 checkable = The data are inside this PDF. Anybody can check it: “simmerline verify FILE”, version { $version }, sets it again from them and says whether it is the file that was issued.
 checkable-from = The data are inside this PDF. Anybody can check it: “simmerline verify FILE”, version { $version } (from { $address }), sets it again from them and says whether it is the file that was issued.
+checkable-beside = { $said } Logs of more than { $limit } MB are not inside: they are kept beside it, and the check needs them.
 checkable-not = This PDF carries no data, so nobody can check it by itself. It prints the SHA-256 of every file that it rests on.
 # On the web page.
 page-not-checkable = This web page carries no data: only the PDF of this report can be checked.
@@ -558,6 +559,12 @@ page-inputs = Files, with their SHA-256
 input-photo = { $file }, as it stands in this report
 # { $file }: its name, or input-photo.
 input-outside = { $file }, from outside the campaign's folder
+# A log that is too long to be put inside; { $file }: its name, or input-outside.
+input-beside = { $file }, not inside but beside this report ({ $bytes } bytes)
+inputs-beside = { $count ->
+    [one] { $count } log of more than { $limit } MB is not inside this PDF. Keep it with the PDF, in one folder and under its name: “simmerline verify” needs it, and takes it only if its SHA-256 is the one printed here. “--logs DIR” names another folder. “report --carry-all” puts such a log inside.
+   *[other] { $count } logs of more than { $limit } MB are not inside this PDF. Keep them with the PDF, in one folder and under their names: “simmerline verify” needs them, and takes each only if its SHA-256 is the one printed here. “--logs DIR” names another folder. “report --carry-all” puts such logs inside.
+}
 
 # What was tested, with what, and by whom; the uncertainty line by line; provenance.
 

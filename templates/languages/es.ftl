@@ -38,6 +38,7 @@ attached-pairs = Una fila por par de campañas
 attached-plan = Plan del día como datos
 checkable = Los datos están dentro de este PDF. Cualquiera puede comprobarlo: «simmerline verify ARCHIVO», versión { $version }, lo compone de nuevo a partir de ellos y dice si es el archivo emitido.
 checkable-from = Los datos están dentro de este PDF. Cualquiera puede comprobarlo: «simmerline verify ARCHIVO», versión { $version } (de { $address }), lo compone de nuevo a partir de ellos y dice si es el archivo emitido.
+checkable-beside = { $said } Los registros de más de { $limit } MB no están dentro: se guardan junto a él, y la comprobación los necesita.
 checkable-not = Este PDF no lleva datos, así que nadie puede comprobarlo por sí solo. Muestra el SHA-256 de cada archivo en que se basa.
 # On the web page.
 page-not-checkable = Esta página web no contiene datos: solo puede comprobarse el PDF de este informe.
@@ -570,6 +571,12 @@ page-inputs = Archivos, con su SHA-256
 input-photo = { $file }, tal como está en este informe
 # { $file }: its name, or input-photo.
 input-outside = { $file }, de fuera de la carpeta de la campaña
+# Un registro demasiado largo para ir dentro; { $file }: su nombre, o input-outside.
+input-beside = { $file }, no dentro de este informe sino junto a él ({ $bytes } bytes)
+inputs-beside = { $count ->
+    [one] { $count } registro de más de { $limit } MB no está dentro de este PDF. Guárdelo con el PDF, en la misma carpeta y con su nombre: «simmerline verify» lo necesita, y solo lo acepta si su SHA-256 es el que figura aquí. «--logs DIR» indica otra carpeta. «report --carry-all» pone dentro un registro así.
+   *[other] { $count } registros de más de { $limit } MB no están dentro de este PDF. Guárdelos con el PDF, en la misma carpeta y con sus nombres: «simmerline verify» los necesita, y solo acepta cada uno si su SHA-256 es el que figura aquí. «--logs DIR» indica otra carpeta. «report --carry-all» pone dentro registros así.
+}
 
 # What was tested, with what, and by whom; the uncertainty line by line; provenance.
 

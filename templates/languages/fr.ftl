@@ -50,6 +50,7 @@ attached-pairs = Une ligne par paire de campagnes
 attached-plan = Plan de la journée sous forme de données
 checkable = Les données sont dans ce PDF. Chacun peut le vérifier : « simmerline verify FICHIER », version { $version }, le recompose à partir d’elles et dit si c’est le fichier émis.
 checkable-from = Les données sont dans ce PDF. Chacun peut le vérifier : « simmerline verify FICHIER », version { $version } (depuis { $address }), le recompose à partir d’elles et dit si c’est le fichier émis.
+checkable-beside = { $said } Les fichiers de mesures de plus de { $limit } Mo ne sont pas dedans : ils sont gardés à côté, et la vérification en a besoin.
 checkable-not = Ce PDF ne contient pas de données ; personne ne peut donc le vérifier seul. Il donne le SHA-256 de chaque fichier sur lequel il repose.
 # On the web page.
 page-not-checkable = Cette page web ne contient pas de données : seul le PDF de ce rapport peut être vérifié.
@@ -591,6 +592,12 @@ page-inputs = Fichiers, avec leur SHA-256
 input-photo = { $file }, telle que dans ce rapport
 # { $file }: its name, or input-photo.
 input-outside = { $file }, hors du dossier de la campagne
+# Un fichier de mesures trop long pour être joint ; { $file } : son nom, ou input-outside.
+input-beside = { $file }, non pas dans ce rapport mais à côté ({ $bytes } octets)
+inputs-beside = { $count ->
+    [one] { $count } fichier de mesures de plus de { $limit } Mo n’est pas dans ce PDF. Gardez-le avec le PDF, dans le même dossier et sous son nom : « simmerline verify » en a besoin, et ne l’accepte que si son SHA-256 est celui imprimé ici. « --logs DIR » indique un autre dossier. « report --carry-all » met un tel fichier dans le PDF.
+   *[other] { $count } fichiers de mesures de plus de { $limit } Mo ne sont pas dans ce PDF. Gardez-les avec le PDF, dans le même dossier et sous leurs noms : « simmerline verify » en a besoin, et n’accepte chacun que si son SHA-256 est celui imprimé ici. « --logs DIR » indique un autre dossier. « report --carry-all » met de tels fichiers dans le PDF.
+}
 
 # What was tested, with what, and by whom; the uncertainty line by line; provenance.
 

@@ -41,6 +41,7 @@ attached-pairs = Uma linha por par de campanhas
 attached-plan = Plano do dia como dados
 checkable = Os dados estão dentro deste PDF. Qualquer pessoa pode verificá-lo: “simmerline verify ARQUIVO”, versão { $version }, compõe-no de novo a partir deles e diz se é o arquivo emitido.
 checkable-from = Os dados estão dentro deste PDF. Qualquer pessoa pode verificá-lo: “simmerline verify ARQUIVO”, versão { $version } (de { $address }), compõe-no de novo a partir deles e diz se é o arquivo emitido.
+checkable-beside = { $said } Os registros de mais de { $limit } MB não estão dentro: são guardados junto dele, e a verificação precisa deles.
 checkable-not = Este PDF não contém dados, portanto ninguém pode verificá-lo só por ele. Ele traz impresso o SHA-256 de cada arquivo em que se baseia.
 # On the web page.
 page-not-checkable = Esta página web não contém dados: só o PDF deste relatório pode ser verificado.
@@ -567,6 +568,12 @@ page-inputs = Arquivos, com o seu SHA-256
 input-photo = { $file }, tal como está neste relatório
 # { $file }: its name, or input-photo.
 input-outside = { $file }, de fora da pasta da campanha
+# Um registro longo demais para ir dentro; { $file }: o seu nome, ou input-outside.
+input-beside = { $file }, não dentro deste relatório, mas junto dele ({ $bytes } bytes)
+inputs-beside = { $count ->
+    [one] { $count } registro de mais de { $limit } MB não está dentro deste PDF. Guarde-o com o PDF, na mesma pasta e com o seu nome: “simmerline verify” precisa dele, e só o aceita se o seu SHA-256 for o impresso aqui. “--logs DIR” indica outra pasta. “report --carry-all” põe um registro assim dentro do PDF.
+   *[other] { $count } registros de mais de { $limit } MB não estão dentro deste PDF. Guarde-os com o PDF, na mesma pasta e com os seus nomes: “simmerline verify” precisa deles, e só aceita cada um se o seu SHA-256 for o impresso aqui. “--logs DIR” indica outra pasta. “report --carry-all” põe registros assim dentro do PDF.
+}
 
 # What was tested, with what, and by whom; the uncertainty line by line; provenance.
 

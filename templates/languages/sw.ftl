@@ -37,6 +37,7 @@ attached-pairs = Safumlalo moja kwa kila jozi ya kampeni
 attached-plan = Mpango wa siku kama data
 checkable = Data zimo ndani ya PDF hii. Mtu yeyote anaweza kuihakiki: “simmerline verify FAILI”, toleo { $version }, huiunda upya kutokana nazo na kusema kama ndiyo faili iliyotolewa.
 checkable-from = Data zimo ndani ya PDF hii. Mtu yeyote anaweza kuihakiki: “simmerline verify FAILI”, toleo { $version } (kutoka { $address }), huiunda upya kutokana nazo na kusema kama ndiyo faili iliyotolewa.
+checkable-beside = { $said } Rekodi zenye zaidi ya MB { $limit } hazimo ndani: hutunzwa kando yake, na uhakiki unazihitaji.
 checkable-not = PDF hii haina data, kwa hiyo hakuna anayeweza kuihakiki peke yake. Inachapisha SHA-256 ya kila faili inayotegemewa.
 # On the web page.
 page-not-checkable = Ukurasa huu wa wavuti hauna data: PDF ya ripoti hii pekee ndiyo inayoweza kuthibitishwa.
@@ -572,6 +573,12 @@ page-inputs = Faili, pamoja na SHA-256 zake
 input-photo = { $file }, kama ilivyo katika ripoti hii
 # { $file }: its name, or input-photo.
 input-outside = { $file }, kutoka nje ya folda ya kampeni
+# Rekodi ndefu mno kuwekwa ndani; { $file }: jina lake, au input-outside.
+input-beside = { $file }, haimo ndani ya ripoti hii bali kando yake (baiti { $bytes })
+inputs-beside = { $count ->
+    [one] Rekodi { $count } yenye zaidi ya MB { $limit } haimo ndani ya PDF hii. Itunze pamoja na PDF, katika folda moja na kwa jina lake: “simmerline verify” inaihitaji, na huikubali tu kama SHA-256 yake ndiyo iliyochapishwa hapa. “--logs DIR” hutaja folda nyingine. “report --carry-all” huweka rekodi ya aina hiyo ndani.
+   *[other] Rekodi { $count } zenye zaidi ya MB { $limit } hazimo ndani ya PDF hii. Zitunze pamoja na PDF, katika folda moja na kwa majina yake: “simmerline verify” inazihitaji, na huikubali kila moja tu kama SHA-256 yake ndiyo iliyochapishwa hapa. “--logs DIR” hutaja folda nyingine. “report --carry-all” huweka rekodi za aina hiyo ndani.
+}
 
 # What was tested, with what, and by whom; the uncertainty line by line; provenance.
 

@@ -8,7 +8,7 @@ use jiff::Timestamp;
 use lopdf::{Document, Object};
 use simmerline::assess_folder;
 use simmerline::campaign::wishes::Paper;
-use simmerline::hash::sha256_hex;
+use simmerline::hash::{HashedFile, sha256_hex};
 use simmerline::language::{LANGUAGES, UnitSystem, Words};
 use simmerline::report::{Edition, outputs};
 use simmerline::verify::{Outcome, Verdict};
@@ -60,7 +60,11 @@ fn every_sample_agrees_and_carries_all_its_inputs() {
             ]
         );
         let document = Document::load_mem(&pdf).unwrap();
-        for (input, sha256) in assess_folder(&Path::new("sample-runs").join(&name))
+        for HashedFile {
+            name: input,
+            sha256,
+            ..
+        } in assess_folder(&Path::new("sample-runs").join(&name))
             .unwrap()
             .tested
             .inputs()
@@ -288,7 +292,7 @@ fn made_by(mut command: std::process::Command) -> Vec<(String, Vec<u8>)> {
         })
         .collect();
     files.sort();
-    assert_eq!(files.len(), 6);
+    assert_eq!(files.len(), 8);
     files
 }
 
@@ -336,8 +340,8 @@ fn a_slim_report_prints_its_hashes_and_says_that_it_carries_no_evidence() {
     let pages: Vec<u32> = document.get_pages().into_keys().collect();
     let text = document.extract_text(&pages).unwrap();
     let assessment = assess_folder(Path::new("sample-runs/open-dish")).unwrap();
-    for (_, sha256) in assessment.tested.inputs() {
-        assert!(text.contains(&sha256));
+    for input in assessment.tested.inputs() {
+        assert!(text.contains(&input.sha256));
     }
     let (_, metadata) = document
         .dereference(document.catalog().unwrap().get(b"Metadata").unwrap())

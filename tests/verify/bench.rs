@@ -11,7 +11,7 @@ use simmerline::assess_reaching;
 use simmerline::campaign::Reach;
 use simmerline::error::Result;
 use simmerline::report::{Edition, outputs};
-use simmerline::verify::{Evidence, Outcome, Pdf, Verdict, Verification, verify};
+use simmerline::verify::{Beside, Evidence, Outcome, Pdf, Verdict, Verification, verify};
 
 use crate::kit::samples::sample_folder;
 
@@ -46,7 +46,12 @@ pub fn sample(name: &str) -> Vec<u8> {
 }
 
 pub fn take_out(pdf: &[u8]) -> Result<Evidence> {
-    Evidence::take_out(Pdf::parse(Path::new("report.pdf"), pdf)?)
+    take_out_beside(pdf, Beside::folder(Path::new("no-such-folder")))
+}
+
+/// The same, with logs that the document does not carry.
+pub fn take_out_beside(pdf: &[u8], beside: Beside) -> Result<Evidence> {
+    Evidence::take_out(Pdf::parse(Path::new("report.pdf"), pdf)?, beside)
 }
 
 pub fn verified(pdf: &[u8]) -> Verification {

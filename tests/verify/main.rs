@@ -17,6 +17,7 @@ mod changed;
 mod crafted;
 mod forged;
 mod hostile;
+mod kept_beside;
 mod named_elsewhere;
 mod other_documents;
 mod shared;

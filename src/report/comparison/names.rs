@@ -11,7 +11,7 @@ pub fn number(comparison: &Comparison) -> String {
         .campaigns
         .iter()
         .flat_map(|one| one.tested.inputs());
-    let mut parts: Vec<String> = inputs.map(|(_, sha256)| sha256).collect();
+    let mut parts: Vec<String> = inputs.map(|input| input.sha256).collect();
     parts.push(format!("{:?}", comparison.baseline));
     short_number(&parts)
 }

@@ -59,7 +59,7 @@ pub fn outputs(comparison: &Comparison, edition: &Edition) -> Result<Vec<Output>
             Format::Pdf => {
                 let mut attachments = Vec::new();
                 if edition.has_attachments {
-                    let enclosed = enclosed(comparison, &edition.words, &json, &csv)?;
+                    let enclosed = enclosed(comparison, edition, &json, &csv)?;
                     assets.extend(enclosed.assets);
                     attachments = enclosed.attachments;
                 }
@@ -98,7 +98,7 @@ fn drawings(comparison: &Comparison, built: &Built, words: &Words) -> Result<Vec
 
 /// The evidence: of each campaign all inputs, in a folder of its name, and the comparison as
 /// data.
-fn enclosed(comparison: &Comparison, words: &Words, json: &str, csv: &str) -> Result<Enclosed> {
+fn enclosed(comparison: &Comparison, edition: &Edition, json: &str, csv: &str) -> Result<Enclosed> {
     let origins: Vec<Origin> = comparison
         .campaigns
         .iter()
@@ -113,5 +113,5 @@ fn enclosed(comparison: &Comparison, words: &Words, json: &str, csv: &str) -> Re
         (Part::Pairs, COMPARISON_CSV, csv),
     ];
     let results = results.map(|(part, name, text)| Enclosure { part, name, text });
-    enclose(&origins, &results, words)
+    enclose(&origins, &results, edition)
 }

@@ -134,6 +134,8 @@ struct InputEntry {
     file: String,
     /// SHA-256 of its bytes, 64 lower-case hex digits.
     sha256: String,
+    /// Its length, bytes.
+    bytes: u64,
     /// It lay outside the campaign's folder, or a link led out; it was read all the same
     /// because whoever made the file allowed it.
     outside: bool,
@@ -196,10 +198,11 @@ impl RatingFile {
             provenance: Provenance {
                 tool_version: env!("CARGO_PKG_VERSION"),
                 inputs: inputs
-                    .map(|(file, sha256)| InputEntry {
-                        outside: campaign.outside.contains(&file),
-                        file,
-                        sha256,
+                    .map(|input| InputEntry {
+                        outside: campaign.outside.contains(&input.name),
+                        file: input.name,
+                        sha256: input.sha256,
+                        bytes: input.bytes,
                     })
                     .collect(),
                 logs: assessment

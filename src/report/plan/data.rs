@@ -30,6 +30,8 @@ struct Provenance<'p> {
 struct InputEntry<'p> {
     file: &'p str,
     sha256: &'p str,
+    /// Length of the file.
+    bytes: u64,
     /// It lay outside the campaign's folder.
     outside: bool,
 }
@@ -39,10 +41,11 @@ struct InputEntry<'p> {
 /// # Errors
 /// [`Error::Internal`] if a value has no JSON form.
 pub fn plan_text(plan: &Plan) -> Result<String> {
-    let inputs = plan.inputs.iter().map(|(file, sha256)| InputEntry {
-        file,
-        sha256,
-        outside: plan.campaign.outside.contains(file),
+    let inputs = plan.inputs.iter().map(|input| InputEntry {
+        file: &input.name,
+        sha256: &input.sha256,
+        bytes: input.bytes,
+        outside: plan.campaign.outside.contains(&input.name),
     });
     let file = PlanFile {
         schema: SCHEMA,

@@ -95,5 +95,5 @@ fn enclosed(plan: &Plan, edition: &Edition) -> Result<Enclosed> {
         name: &name,
         text: &text,
     };
-    enclose(&[origin], &[result], &edition.words)
+    enclose(&[origin], &[result], edition)
 }

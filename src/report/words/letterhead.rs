@@ -71,7 +71,7 @@ pub fn signatures(assessment: &Assessment, words: &Words) -> Vec<Row> {
 pub fn hashes(assessment: &Assessment, provenance: usize, words: &Words) -> String {
     let inputs = assessment.tested.inputs();
     let begun = inputs.iter().take(HASHES);
-    let begun: Vec<&str> = begun.map(|(_, sha256)| &sha256[..DIGITS]).collect();
+    let begun: Vec<&str> = begun.map(|input| &input.sha256[..DIGITS]).collect();
     let more = inputs.len() - begun.len();
     let said = if more > 0 {
         message!("letterhead-hashes-more", more = more)

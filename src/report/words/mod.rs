@@ -8,6 +8,7 @@ pub mod cooking;
 mod facts;
 pub mod headline;
 pub mod headline_dry;
+pub mod inputs;
 pub mod instruments;
 pub mod letterhead;
 pub mod provenance;

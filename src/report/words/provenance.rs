@@ -2,6 +2,7 @@
 
 use serde::Serialize;
 
+use super::inputs::{input_row, kept_beside};
 use super::unchecked::unchecked;
 use crate::campaign::Campaign;
 use crate::campaign::model::IrradianceEstimate;
@@ -32,6 +33,8 @@ pub struct ProvenancePart {
     /// How the logs were read, those that are written alike together.
     pub logs: Vec<LogPart>,
     pub inputs: Vec<Row>,
+    /// How those are kept that are not inside; `None`: all are.
+    pub kept_beside: Option<String>,
     pub end: String,
 }
 
@@ -72,24 +75,12 @@ fn form_row(words: &Words, label: Message, text: impl Into<Phrase>) -> Row {
     Row::new(&sentence_case(&label), sentence_case(&text))
 }
 
-/// Where this version can be got, as the package states it; empty where it does not.
-const ADDRESS: &str = env!("CARGO_PKG_REPOSITORY");
-
-/// Whether the PDF carries its data, and how anybody checks it.
-pub fn checkable(edition: &Edition) -> Message {
-    let version = env!("CARGO_PKG_VERSION");
-    match (edition.has_attachments, ADDRESS.is_empty()) {
-        (false, _) => message!("checkable-not"),
-        (true, true) => message!("checkable", version = version),
-        (true, false) => message!("checkable-from", version = version, address = ADDRESS),
-    }
-}
-
 /// Puts the section on provenance into words.
 pub fn provenance(assessment: &Assessment, edition: &Edition) -> ProvenancePart {
     let campaign = &assessment.tested.campaign;
     let words = &edition.words;
     let number = report_number(assessment);
+    let inputs = assessment.tested.inputs();
     let heats = !assessment.tested.heats_no_water();
     let practice: Phrase = if heats {
         format!("ASAE {}", campaign.procedure).into()
@@ -113,12 +104,11 @@ pub fn provenance(assessment: &Assessment, edition: &Edition) -> ProvenancePart 
             .map(|said| words.say(said))
             .collect(),
         logs: logs(assessment, words),
-        inputs: assessment
-            .tested
-            .inputs()
-            .into_iter()
-            .map(|(file, sha256)| Row::new(&words.say(input_label(campaign, file)), sha256))
+        inputs: inputs
+            .iter()
+            .map(|input| input_row(campaign, input, edition))
             .collect(),
+        kept_beside: kept_beside(&[(campaign, inputs)], edition).map(|said| words.say(said)),
         end: words.say(message!("report-end", number = number)),
     }
 }
@@ -152,19 +142,6 @@ fn decision(guard: Option<Guard>) -> Message {
 /// An uncertainty to two digits.
 fn rounded(uncertainty: f64) -> Phrase {
     fixed(uncertainty, decimals_for(uncertainty))
-}
-
-/// What an input is called; the hash of a photo is that of the picture in the report.
-fn input_label(campaign: &Campaign, file: String) -> Phrase {
-    let is_outside = campaign.outside.contains(&file);
-    let label: Phrase = match &campaign.cooker.photo {
-        Some(photo) if photo.name == file => message!("input-photo", file = file).into(),
-        _ => file.into(),
-    };
-    match is_outside {
-        true => message!("input-outside", file = label).into(),
-        false => label,
-    }
 }
 
 /// Models that stand in for a sensor.

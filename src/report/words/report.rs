@@ -6,8 +6,9 @@ use super::cautions::{CautionPart, cautions};
 use super::cooking::{CookingPart, cooking};
 use super::headline::{Headline, headline};
 use super::headline_dry::{headline_without_water, kind_without_water};
+use super::inputs::checkable;
 use super::letterhead::{Letterhead, hashes, letterhead, signatures};
-use super::provenance::{ProvenancePart, checkable, provenance};
+use super::provenance::{ProvenancePart, provenance};
 use super::summary::{SummaryPart, summary};
 use super::tested::{Tested, tested};
 use crate::language::{Message, Phrase, Words};
@@ -104,7 +105,10 @@ pub fn build(assessment: &Assessment, edition: &Edition) -> Report {
         } else {
             headline(assessment, &sections, words)
         },
-        checkable: words.say(checkable(edition)),
+        checkable: words.say(checkable(
+            &[(campaign, assessment.tested.inputs())],
+            edition,
+        )),
         summary: summary(assessment, &figures, words),
         tested: tested(assessment, &sections, edition),
         conditions: conditions(assessment, words),

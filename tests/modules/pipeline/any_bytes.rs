@@ -88,7 +88,7 @@ fn rate_bytes(campaign: &Campaign, bytes: &[u8]) -> std::result::Result<bool, Te
     match read {
         Ok(log) => {
             let log = Log {
-                inputs: vec![("day-1.csv".to_owned(), log.sha256)],
+                inputs: vec![log.file],
                 readings: log.readings,
                 accounts: vec![log.account],
                 notices: log.notices,

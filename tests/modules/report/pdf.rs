@@ -2,6 +2,7 @@
 
 use jiff::Timestamp;
 use lopdf::{Dictionary, Document, Object};
+use simmerline::hash::HashedFile;
 use simmerline::language::Words;
 use simmerline::procedure::s580::result::count_reasons;
 use simmerline::report::Edition;
@@ -72,7 +73,10 @@ fn the_pdf_of_every_sample_run_holds_what_a_report_must_carry() {
                 caution.title
             );
         }
-        for (file, sha256) in assessment.tested.inputs() {
+        for HashedFile {
+            name: file, sha256, ..
+        } in assessment.tested.inputs()
+        {
             assert!(
                 text.contains(&squeezed(&file)) && text.contains(&sha256),
                 "{name}: {file}"

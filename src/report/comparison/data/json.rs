@@ -137,6 +137,8 @@ struct InputEntry {
     file: String,
     /// SHA-256 of its bytes, 64 lower-case hex digits.
     sha256: String,
+    /// Its length, bytes.
+    bytes: u64,
     /// It lay outside the campaign's folder.
     outside: bool,
 }
@@ -147,15 +149,13 @@ impl ComparisonFile {
         let name = |place: usize| comparison.campaigns[place].tested.campaign.name.clone();
         let inputs = comparison.campaigns.iter().flat_map(|one| {
             let campaign = &one.tested.campaign;
-            one.tested
-                .inputs()
-                .into_iter()
-                .map(|(file, sha256)| InputEntry {
-                    campaign: campaign.name.clone(),
-                    outside: campaign.outside.contains(&file),
-                    file,
-                    sha256,
-                })
+            one.tested.inputs().into_iter().map(|input| InputEntry {
+                campaign: campaign.name.clone(),
+                outside: campaign.outside.contains(&input.name),
+                file: input.name,
+                sha256: input.sha256,
+                bytes: input.bytes,
+            })
         });
         let campaigns = comparison.campaigns.iter().enumerate();
         ComparisonFile {

@@ -27,7 +27,8 @@ use crate::report::comparison::names::number;
 use crate::report::rows::Row;
 use crate::report::sections::{Heading, Section, Sections};
 use crate::report::words::cautions::{CautionPart, cautions};
-use crate::report::words::provenance::{checkable, made_with};
+use crate::report::words::inputs::{OfCampaign, checkable, input_row, kept_beside};
+use crate::report::words::provenance::made_with;
 use crate::report::words::tested::spoken_dates;
 use crate::report::{Edition, Setting};
 
@@ -81,6 +82,8 @@ pub struct ComparisonReport {
     pub made_with: Vec<Row>,
     /// Of each campaign, its files with their SHA-256.
     pub inputs: Vec<InputsOf>,
+    /// How those are kept that are not inside; `None`: all are.
+    pub kept_beside: Option<String>,
     pub end: String,
 }
 
@@ -122,6 +125,11 @@ pub fn build(comparison: &Comparison, edition: &Edition) -> Built {
     let verdict = verdict(comparison, &calls, words);
     let say = |phrases: Vec<Phrase>| phrases.into_iter().map(|one| words.say(one)).collect();
     let marks = marks(comparison).into_iter().map(|mark| words.say(mark));
+    let all_inputs: Vec<OfCampaign<'_>> = comparison
+        .campaigns
+        .iter()
+        .map(|one| (&one.tested.campaign, one.tested.inputs()))
+        .collect();
     let report = ComparisonReport {
         setting: edition.setting(),
         kind: words.say(message!("comparison-kind")),
@@ -130,7 +138,8 @@ pub fn build(comparison: &Comparison, edition: &Edition) -> Built {
         marks: marks.collect(),
         statement: words.say(message!("comparison-statement")),
         author: words.say(author(comparison)),
-        checkable: words.say(checkable(edition)),
+        checkable: words.say(checkable(&all_inputs, edition)),
+        kept_beside: kept_beside(&all_inputs, edition).map(|said| words.say(said)),
         sections: sections.headings(words),
         verdict,
         ranking: ranking(comparison, &calls, &extra, words),
@@ -153,7 +162,7 @@ pub fn build(comparison: &Comparison, edition: &Edition) -> Built {
         cautions: cautions(words),
         notes: say(notes(comparison)),
         made_with: made_with(edition, practice(comparison)),
-        inputs: inputs(comparison, words),
+        inputs: inputs(&all_inputs, edition),
         end: words.say(message!("comparison-end", number = &number)),
         number,
     };
@@ -270,17 +279,13 @@ fn practice(comparison: &Comparison) -> Message {
     }
 }
 
-fn inputs(comparison: &Comparison, words: &Words) -> Vec<InputsOf> {
-    let of = |one: &Assessment| {
-        let campaign = &one.tested.campaign;
-        let row = |(file, sha256): (String, String)| match campaign.outside.contains(&file) {
-            true => Row::new(&words.say(message!("input-outside", file = file)), sha256),
-            false => Row::new(&file, sha256),
-        };
-        InputsOf {
-            campaign: campaign.name.clone(),
-            rows: one.tested.inputs().into_iter().map(row).collect(),
-        }
+fn inputs(all: &[OfCampaign<'_>], edition: &Edition) -> Vec<InputsOf> {
+    let of = |(campaign, inputs): &OfCampaign<'_>| InputsOf {
+        campaign: campaign.name.clone(),
+        rows: inputs
+            .iter()
+            .map(|input| input_row(campaign, input, edition))
+            .collect(),
     };
-    comparison.campaigns.iter().map(of).collect()
+    all.iter().map(of).collect()
 }
