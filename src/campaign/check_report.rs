@@ -2,12 +2,13 @@
 
 use super::locate::Checker;
 use super::schema::ReportTable;
-use super::wishes::{Paper, ReportWishes};
+use super::wishes::{Paper, ReportWishes, RunsShown};
 use super::wording::words;
 use crate::bounds::TEXT;
 use crate::language::{LANGUAGES, Language, UnitSystem};
 
-/// The report's wishes; what is left out is English, A4 and the SI alone.
+/// The report's wishes; what is left out is English, A4, the SI alone and, of many runs,
+/// some.
 pub fn check_report(checker: &mut Checker<'_>, written: ReportTable) -> ReportWishes {
     for (key, text) in [
         ("report.laboratory", &written.laboratory),
@@ -23,12 +24,15 @@ pub fn check_report(checker: &mut Checker<'_>, written: ReportTable) -> ReportWi
     }
     let languages = LANGUAGES.map(|language| (language.code, language));
     let papers = Paper::ALL.map(|paper| (paper.word(), paper));
+    let shown = RunsShown::BOTH.map(|choice| (choice.word(), choice));
     let systems = UnitSystem::ALL.map(|system| (system.word(), system));
     ReportWishes {
         language: choose(checker, "report.language", written.language, languages)
             .unwrap_or(Language::ENGLISH),
         paper: choose(checker, "report.paper", written.paper, papers).unwrap_or(Paper::A4),
         units: choose(checker, "report.units", written.units, systems).unwrap_or(UnitSystem::Si),
+        runs_shown: choose(checker, "report.runs_shown", written.runs_shown, shown)
+            .unwrap_or(RunsShown::Some),
         laboratory: written.laboratory,
         client_contact: written.client_contact,
         client_data: written.client_data,

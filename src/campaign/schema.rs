@@ -102,6 +102,7 @@ pub struct ReportTable {
     pub language: Option<String>,
     pub paper: Option<String>,
     pub units: Option<String>,
+    pub runs_shown: Option<String>,
     pub laboratory: Option<String>,
     pub client_contact: Option<String>,
     pub client_data: Option<String>,

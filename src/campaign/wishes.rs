@@ -10,6 +10,7 @@ pub struct ReportWishes {
     pub language: Language,
     pub paper: Paper,
     pub units: UnitSystem,
+    pub runs_shown: RunsShown,
     /// Name and address of who answers for the test.
     pub laboratory: Option<String>,
     pub client_contact: Option<String>,
@@ -20,6 +21,27 @@ pub struct ReportWishes {
     pub sampling: Option<String>,
     /// Results from somebody else, and whose.
     pub external_results: Option<String>,
+}
+
+/// Which runs the report shows one by one, each with a figure and its intervals.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum RunsShown {
+    /// All, or where they are many, some of them.
+    Some,
+    All,
+}
+
+impl RunsShown {
+    /// Every choice.
+    pub const BOTH: [RunsShown; 2] = [RunsShown::Some, RunsShown::All];
+
+    /// Its word in the campaign file.
+    pub fn word(self) -> &'static str {
+        match self {
+            RunsShown::Some => "some",
+            RunsShown::All => "all",
+        }
+    }
 }
 
 /// Paper of a report and of a field sheet.

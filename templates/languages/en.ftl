@@ -361,6 +361,9 @@ conditions-guard = A guard band holds: a value counts as within a limit only whe
 
 section-runs = Runs
 # How the figures of the runs are read: sentences one after the other.
+# Of more runs than are all shown.
+runs-shown = There are { $runs } runs, more than { $most }: { $shown } are shown, one in { $step }, the last, and those of the influential intervals that are named. The others stand below by name; the line rests on all, and all their intervals are in { $file }. “runs_shown = "all"” under [report] shows every run.
+page-runs-others = Runs without a figure
 runs-axes = All runs have the same axes.
 runs-axes-but-clock = All runs have the same axes, but for the clock.
 runs-axes-own-start = All runs have the same axes; each clock begins with its run and is as long as the others.
@@ -408,6 +411,7 @@ page-intervals-difference = Td, K
 page-intervals-standardised = Ps, W
 interval-no-irradiance = not normalised: no irradiance
 page-intervals-continued = continued
+intervals-shown = Intervals of the { $shown } runs that are shown; all { $intervals } are in { $file }.
 intervals-note = Water: at the start and end of the interval. Irradiance: mean, then lowest to highest reading. P: cooking power. Td: mean water minus mean ambient temperature. Ps: P normalised to 700 W/m².
 intervals-dots = A dot: the interval is not used, for this reason.
 intervals-us = 1 m/s is { $mph } mph; 1 K, as a difference in temperature, is { $fahrenheit } °F.

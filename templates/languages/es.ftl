@@ -364,6 +364,9 @@ conditions-guard = Rige una banda de guarda: un valor solo cuenta como dentro de
 ## Runs
 
 section-runs = Series
+# Of more runs than are all shown.
+runs-shown = Hay { $runs } series, más de { $most }: se muestran { $shown }, una de cada { $step }, la última y las de los intervalos influyentes que se nombran. Las demás figuran abajo por su nombre; la recta se basa en todas, y todos sus intervalos están en { $file }. «runs_shown = "all"» en [report] muestra todas las series.
+page-runs-others = Series sin figura
 runs-axes = Todas las series tienen los mismos ejes.
 runs-axes-but-clock = Todas las series tienen los mismos ejes, salvo el de la hora.
 runs-axes-own-start = Todas las series tienen los mismos ejes; el de la hora empieza con cada serie y abarca lo mismo en todas.
@@ -415,6 +418,7 @@ page-intervals-difference = Td, K
 page-intervals-standardised = Ps, W
 interval-no-irradiance = no normalizado: sin irradiancia
 page-intervals-continued = continuación
+intervals-shown = Intervalos de las { $shown } series que se muestran; los { $intervals } están todos en { $file }.
 intervals-note = Agua: al inicio y al final del intervalo. Irradiancia: media, y después de la lectura mínima a la máxima. P: potencia de cocción. Td: media del agua menos media del ambiente. Ps: P normalizada a 700 W/m².
 intervals-dots = Un punto: el intervalo no se usa, por ese motivo.
 intervals-us = 1 m/s son { $mph } mph; 1 K, como diferencia de temperatura, son { $fahrenheit } °F.

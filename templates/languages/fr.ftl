@@ -379,6 +379,9 @@ conditions-guard = Une bande de garde est en vigueur : une valeur ne compte com
 ## Runs
 
 section-runs = Séries de mesures
+# Of more runs than are all shown.
+runs-shown = Il y a { $runs } séries, plus de { $most } : { $shown } sont montrées, une sur { $step }, la dernière et celles des intervalles influents qui sont nommés. Les autres figurent ci-dessous par leur nom ; la droite repose sur toutes, et tous leurs intervalles sont dans { $file }. « runs_shown = "all" » sous [report] montre chaque série.
+page-runs-others = Séries sans figure
 runs-axes = Toutes les séries ont les mêmes axes.
 runs-axes-but-clock = Toutes les séries ont les mêmes axes, sauf l’heure.
 runs-axes-own-start = Toutes les séries ont les mêmes axes ; l’axe des heures commence avec chaque série et a partout la même longueur.
@@ -429,6 +432,7 @@ page-intervals-difference = Td, K
 page-intervals-standardised = Ps, W
 interval-no-irradiance = non normalisé : pas d’irradiance
 page-intervals-continued = suite
+intervals-shown = Intervalles des { $shown } séries montrées ; les { $intervals } sont tous dans { $file }.
 intervals-note = Eau : au début et à la fin de l’intervalle. Irradiance : moyenne, puis du relevé le plus bas au plus haut. P : puissance de cuisson. Td : température moyenne de l’eau moins température ambiante moyenne. Ps : P normalisée à 700 W/m².
 intervals-dots = Un point : l’intervalle n’est pas retenu, pour ce motif.
 intervals-us = 1 m/s vaut { $mph } mph ; 1 K, comme écart de température, vaut { $fahrenheit } °F.

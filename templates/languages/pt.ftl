@@ -366,6 +366,9 @@ conditions-guard = Aplica-se uma banda de guarda: um valor só conta como dentro
 ## Runs
 
 section-runs = Séries
+# Of more runs than are all shown.
+runs-shown = Há { $runs } séries, mais de { $most }: { $shown } são mostradas, uma em cada { $step }, a última e as dos intervalos influentes que são nomeados. As outras estão abaixo pelo nome; a reta se baseia em todas, e todos os seus intervalos estão em { $file }. “runs_shown = "all"” em [report] mostra todas as séries.
+page-runs-others = Séries sem figura
 runs-axes = Todas as séries têm os mesmos eixos.
 runs-axes-but-clock = Todas as séries têm os mesmos eixos, exceto o da hora.
 runs-axes-own-start = Todas as séries têm os mesmos eixos; o da hora começa com cada série e tem a mesma duração em todas.
@@ -417,6 +420,7 @@ page-intervals-difference = Td, K
 page-intervals-standardised = Ps, W
 interval-no-irradiance = não normalizado: sem irradiância
 page-intervals-continued = continuação
+intervals-shown = Intervalos das { $shown } séries mostradas; todos os { $intervals } estão em { $file }.
 intervals-note = Água: no início e no fim do intervalo. Irradiância: média, depois da menor à maior leitura. P: potência de cozimento. Td: temperatura média da água menos a do ambiente. Ps: P normalizada para 700 W/m².
 intervals-dots = Ponto: o intervalo não é usado, por este motivo.
 intervals-us = 1 m/s equivale a { $mph } mph; 1 K, como diferença de temperatura, equivale a { $fahrenheit } °F.

@@ -364,6 +364,9 @@ conditions-guard = Ukanda wa tahadhari unatumika: thamani huhesabiwa kuwa ndani 
 
 section-runs = Duru
 # How the figures of the runs are read: sentences one after the other.
+# Of more runs than are all shown.
+runs-shown = Kuna duru { $runs }, zaidi ya { $most }: zinaonyeshwa { $shown }, moja katika kila { $step }, ya mwisho, na zile za vipindi vyenye athari kubwa vilivyotajwa. Nyingine zimetajwa hapa chini kwa majina; mstari unategemea zote, na vipindi vyake vyote vimo katika { $file }. “runs_shown = "all"” chini ya [report] huonyesha kila duru.
+page-runs-others = Duru zisizo na mchoro
 runs-axes = Duru zote zina mihimili ileile.
 runs-axes-but-clock = Duru zote zina mihimili ileile, isipokuwa ule wa saa.
 runs-axes-own-start = Duru zote zina mihimili ileile; kila mhimili wa saa huanza na duru yake na una urefu sawa na mingine.
@@ -416,6 +419,7 @@ page-intervals-difference = Td, K
 page-intervals-standardised = Ps, W
 interval-no-irradiance = hakikusanifishwa: hakuna mnururisho
 page-intervals-continued = inaendelea
+intervals-shown = Vipindi vya duru { $shown } zinazoonyeshwa; vyote { $intervals } vimo katika { $file }.
 intervals-note = Maji: mwanzoni na mwishoni mwa kipindi. Mnururisho: wastani, kisha kipimo cha chini hadi cha juu kabisa. P: nguvu ya kupikia. Td: wastani wa halijoto ya maji kutoa wastani wa halijoto ya mazingira. Ps: P iliyosanifishwa kwa 700 W/m².
 intervals-dots = Nukta: kipindi hakikutumika, kwa sababu hiyo.
 intervals-us = 1 m/s ni { $mph } mph; 1 K, kama tofauti ya halijoto, ni { $fahrenheit } °F.

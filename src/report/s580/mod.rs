@@ -4,4 +4,5 @@ pub mod data;
 pub mod figures;
 pub mod lanes;
 mod run_grid;
+pub mod shown_runs;
 pub mod words;

@@ -5,7 +5,7 @@ use simmerline::campaign::template::CAMPAIGN_TEMPLATE;
 use simmerline::procedure::s580::limits::own_rows;
 
 /// Every table and key of the campaign file.
-const KEYS: [&str; 146] = [
+const KEYS: [&str; 147] = [
     "kind",
     "procedures",
     "loss_area_m2",
@@ -124,6 +124,7 @@ const KEYS: [&str; 146] = [
     "report",
     "language",
     "paper",
+    "runs_shown",
     "laboratory",
     "client_contact",
     "client_data",

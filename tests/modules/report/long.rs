@@ -3,6 +3,7 @@
 use std::fmt::Write;
 
 use lopdf::Document;
+use simmerline::report::words::build;
 
 use crate::report::campaigns::*;
 use crate::report::pdf::{pages, squeezed};
@@ -129,4 +130,68 @@ fn a_run_that_goes_on_to_the_next_page_says_so_and_leaves_no_row_alone() {
         tables >= 25 && continued * 2 > tables,
         "{continued} of {tables}"
     );
+}
+
+/// A year of runs a day, six readings each.
+fn year_of_runs(wish: &str) -> Copy {
+    let copy = Copy::new().with_one_run();
+    let path = copy.root.path().join("campaign.toml");
+    let text = std::fs::read_to_string(&path).unwrap();
+    let head = text.split("[[run]]").next().unwrap();
+    let runs = "[[run]]\nlog = \"year.csv\"\nsplit = \"daily\"\nnotes = \"said once\"\n";
+    copy.write(
+        "campaign.toml",
+        head.replacen("[report]\n", &format!("[report]\n{wish}\n"), 1) + runs,
+    );
+    let mut log = "time,water_c,ambient_c,irradiance_w_m2,wind_m_s\n".to_owned();
+    for day in 0..YEAR {
+        let date = format!("2026-{:02}-{:02}", 1 + day / 20, 1 + day % 20);
+        for step in 0..6 {
+            let water_c = 40.0 + 8.0 * f64::from(step) - 0.4 * f64::from(step * step);
+            let clock = 600 + 10 * step;
+            writeln!(
+                log,
+                "{date} {:02}:{:02}:00,{water_c:.2},24.0,{},0.4",
+                clock / 60,
+                clock % 60,
+                860 + day % 9
+            )
+            .unwrap();
+        }
+    }
+    copy.write("year.csv", log);
+    copy
+}
+
+/// Runs of it.
+const YEAR: usize = 100;
+
+#[test]
+fn of_many_runs_some_have_a_figure_all_are_named_and_all_can_be_wished_for() {
+    let copy = year_of_runs("");
+    let assessment = copy.assess();
+    assert_eq!(assessment.tested.runs.len(), YEAR);
+    let report = build(&assessment, &edition());
+    let shown = report.runs.rows.concat().len();
+    assert!((34..=39).contains(&shown), "{shown} shown");
+    assert_eq!(shown + report.runs.others.len(), YEAR);
+    assert_eq!(report.intervals.groups.len(), shown);
+    let said = &report.runs.how[0];
+    for part in ["100 runs", "one in 3", "intervals.csv", "runs_shown"] {
+        assert!(said.contains(part), "no {part:?} in {said}");
+    }
+    let all = &assessment.s580.intervals;
+    assert!(report.intervals.notes[0].contains(&format!("all {}", all.len())));
+    // The note of all runs stands beside the figures, and not a hundred times.
+    assert!(report.runs.others.iter().all(|run| run.remarks.is_empty()));
+    let pdf = Document::load_mem(&pdf_of(&assessment)).unwrap();
+    let text = pages(&pdf).concat();
+    for run in 1..=YEAR {
+        let title = squeezed(&format!("Run {run}, "));
+        assert!(text.contains(&title), "no run {run}");
+    }
+    let wished = year_of_runs("runs_shown = \"all\"");
+    let report = build(&wished.assess(), &edition());
+    assert_eq!(report.runs.rows.concat().len(), YEAR);
+    assert!(report.runs.others.is_empty() && report.intervals.groups.len() == YEAR);
 }

@@ -11,6 +11,7 @@ use crate::procedure::Assessment;
 use crate::report::assets::Asset;
 use crate::report::figures::style::Canvas;
 use crate::report::s580::run_grid::run_width_pt;
+use crate::report::s580::shown_runs::ShownRuns;
 
 /// Names of the figures of page one.
 pub const POWER_LINE: &str = "power-line.svg";
@@ -24,13 +25,13 @@ pub const CONDITIONS: &str = "conditions.svg";
 /// [`crate::error::Error::Internal`] if a drawing fails.
 pub fn draw_figures(assessment: &Assessment, canvas: &Canvas<'_>) -> Result<Vec<Asset>> {
     let mut assets = front_figures(assessment, canvas)?;
-    let runs = assessment.tested.runs.len();
+    let shown = ShownRuns::of(assessment).places;
     let axes = RunAxes::of(assessment, canvas.words);
     let of_run = Canvas {
-        width_pt: run_width_pt(canvas.width_pt, runs),
+        width_pt: run_width_pt(canvas.width_pt, shown.len()),
         ..*canvas
     };
-    for index in 0..runs {
+    for index in shown {
         assets.push(asset(
             format!("run-{}.svg", index + 1),
             draw_run(assessment, index, &axes, &of_run)?,

@@ -1,6 +1,6 @@
 //! Each run and each interval.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use serde::Serialize;
 
@@ -13,9 +13,11 @@ use crate::message;
 use crate::procedure::s580::intervals::Interval;
 use crate::procedure::s580::result::count_reasons;
 use crate::procedure::{Assessment, Run};
+use crate::report::result_names;
 use crate::report::rows::Figure;
 use crate::report::s580::lanes::Lane;
 use crate::report::s580::run_grid::{RunClock, is_long, runs_in_a_row};
+use crate::report::s580::shown_runs::{ALL_SHOWN, ShownRuns};
 use crate::units::{
     celsius_to_fahrenheit, clock_from_hours, kelvin_to_fahrenheit_difference, local_clock,
     metres_per_second_to_miles_per_hour,
@@ -28,6 +30,18 @@ pub struct RunsPart {
     pub how: Vec<String>,
     /// Runs beside each other, row by row.
     pub rows: Vec<Vec<RunPart>>,
+    /// Those of which no figure is shown.
+    pub others: Vec<OtherRun>,
+}
+
+/// A run without a figure.
+#[derive(Debug, Clone, Serialize)]
+pub struct OtherRun {
+    pub title: String,
+    /// How many of its intervals are used.
+    pub used: String,
+    /// What is to be known of it alone.
+    pub remarks: Vec<String>,
 }
 
 /// One run of section 3.
@@ -74,15 +88,80 @@ pub struct IntervalRow {
 
 /// Puts section 3 into words.
 pub fn runs_part(assessment: &Assessment, words: &Words) -> RunsPart {
-    let runs = assessment.tested.runs.iter().enumerate();
-    let parts: Vec<RunPart> = runs
-        .map(|(index, run)| run_part(assessment, index, run, words))
+    let shown = ShownRuns::of(assessment);
+    let runs = &assessment.tested.runs;
+    let parts = shown.places.iter();
+    let parts: Vec<RunPart> = parts
+        .map(|index| run_part(assessment, *index, &runs[*index], words))
         .collect();
     let rows = parts.chunks(runs_in_a_row(parts.len()));
-    RunsPart {
-        how: how(assessment).map(|said| words.say(said)).collect(),
-        rows: rows.map(<[RunPart]>::to_vec).collect(),
+    let said: BTreeSet<&str> = parts
+        .iter()
+        .flat_map(|part| part.remarks.iter().map(String::as_str))
+        .collect();
+    let others = (0..runs.len()).filter(|index| !shown.has(*index));
+    let mut others: Vec<OtherRun> = others
+        .map(|index| other_run(assessment, index, words))
+        .collect();
+    // Runs that a log is split into share the tester's note, which is said once.
+    let mut of_others = BTreeSet::new();
+    for other in &mut others {
+        other
+            .remarks
+            .retain(|remark| !said.contains(remark.as_str()) && of_others.insert(remark.clone()));
     }
+    let which = which_are_shown(assessment, &shown);
+    RunsPart {
+        how: which
+            .into_iter()
+            .chain(how(assessment))
+            .map(|said| words.say(said))
+            .collect(),
+        rows: rows.map(<[RunPart]>::to_vec).collect(),
+        others,
+    }
+}
+
+/// Which of many runs are shown, and where the others are.
+fn which_are_shown(assessment: &Assessment, shown: &ShownRuns) -> Option<Message> {
+    let one_in = shown.one_in?;
+    let names = result_names(&assessment.tested.campaign.name);
+    Some(message!(
+        "runs-shown",
+        shown = shown.places.len(),
+        runs = assessment.tested.runs.len(),
+        most = ALL_SHOWN,
+        step = one_in,
+        file = names.intervals
+    ))
+}
+
+fn other_run(assessment: &Assessment, index: usize, words: &Words) -> OtherRun {
+    let run = &assessment.tested.runs[index];
+    OtherRun {
+        title: words.say(run_title(index, run, span_years(&assessment.tested.runs))),
+        used: words.say(used_of(assessment, index)),
+        remarks: remarks(assessment, index, words),
+    }
+}
+
+/// Holes in a run, and the tester's note.
+fn remarks(assessment: &Assessment, index: usize, words: &Words) -> Vec<String> {
+    let zone = &assessment.tested.campaign.site.time_zone;
+    let clock = |time_us: i64| local_clock(time_us, zone);
+    let (shortest_min, longest_min) = assessment.s580.limits.interval().ends_min();
+    let holes = assessment.s580.screenings[index].holes.iter().map(|hole| {
+        words.say(message!(
+            "run-hole",
+            from = clock(hole.from_us),
+            to = clock(hole.to_us),
+            shortest = short(shortest_min),
+            longest = short(longest_min)
+        ))
+    });
+    let notes = assessment.tested.runs[index].plan.notes.iter();
+    let notes = notes.map(|note| words.say(message!("run-tester", note = note)));
+    holes.chain(notes).collect()
 }
 
 /// How the figures of the runs are read.
@@ -145,26 +224,13 @@ fn used_of(assessment: &Assessment, index: usize) -> Message {
 
 fn run_part(assessment: &Assessment, index: usize, run: &Run, words: &Words) -> RunPart {
     let zone = &assessment.tested.campaign.site.time_zone;
-    let screening = &assessment.s580.screenings[index];
     let clock = |time_us: i64| local_clock(time_us, zone);
     let first = run.readings.time_us.first().copied().unwrap_or_default();
     let last = run.readings.time_us.last().copied().unwrap_or_default();
-    let (shortest_min, longest_min) = assessment.s580.limits.interval().ends_min();
-    let holes = screening.holes.iter().map(|hole| {
-        words.say(message!(
-            "run-hole",
-            from = clock(hole.from_us),
-            to = clock(hole.to_us),
-            shortest = short(shortest_min),
-            longest = short(longest_min)
-        ))
-    });
-    let notes = run.plan.notes.iter();
-    let notes = notes.map(|note| words.say(message!("run-tester", note = note)));
     RunPart {
         title: words.say(run_title(index, run, span_years(&assessment.tested.runs))),
         used: words.say(used_of(assessment, index)),
-        remarks: holes.chain(notes).collect(),
+        remarks: remarks(assessment, index, words),
         figure: Figure {
             file: format!("run-{}.svg", index + 1),
             caption: run_caption(assessment, index, words),
@@ -259,8 +325,8 @@ pub fn interval_table(assessment: &Assessment, words: &Words) -> IntervalTable {
     let lanes = Lane::of_campaign(assessment);
     let runs = &assessment.tested.runs;
     let with_year = span_years(runs);
-    let group = |(index, run): (usize, &Run)| IntervalGroup {
-        title: words.say(run_title(index, run, with_year)),
+    let group = |&index: &usize| IntervalGroup {
+        title: words.say(run_title(index, &runs[index], with_year)),
         used: words.say(used_of(assessment, index)),
         rows: assessment
             .s580
@@ -269,10 +335,13 @@ pub fn interval_table(assessment: &Assessment, words: &Words) -> IntervalTable {
             .collect(),
     };
     let aside = (!lanes.is_empty()).then(|| message!("intervals-dots"));
-    let notes = [message!("intervals-note")].into_iter().chain(aside);
+    let shown = ShownRuns::of(assessment);
+    let which = intervals_of_shown(assessment, &shown);
+    let notes = which.into_iter().chain([message!("intervals-note")]);
+    let notes = notes.chain(aside);
     let notes = notes.chain((words.units == UnitSystem::Us).then(table_in_us));
     let (temperature_unit, _) = temperatures_in(words.units);
-    let groups: Vec<IntervalGroup> = runs.iter().enumerate().map(group).collect();
+    let groups: Vec<IntervalGroup> = shown.places.iter().map(group).collect();
     IntervalTable {
         temperature_unit,
         widest: widest(&groups),
@@ -295,6 +364,18 @@ fn widest(groups: &[IntervalGroup]) -> Vec<Vec<String>> {
     }
     let texts = |forms: BTreeMap<String, &String>| forms.into_values().cloned().collect();
     forms.into_iter().map(texts).collect()
+}
+
+/// Which intervals are in the table where not all are, and where all are.
+fn intervals_of_shown(assessment: &Assessment, shown: &ShownRuns) -> Option<Message> {
+    shown.one_in?;
+    let names = result_names(&assessment.tested.campaign.name);
+    Some(message!(
+        "intervals-shown",
+        shown = shown.places.len(),
+        intervals = assessment.s580.intervals.len(),
+        file = names.intervals
+    ))
 }
 
 /// What the units of speed and of difference in the table are in those of the US.

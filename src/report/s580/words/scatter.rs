@@ -5,13 +5,12 @@ use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::s580::uncertainty::RatingUncertainty;
 use crate::procedure::s580::uncertainty::days::{Order, SHOWN_P};
+use crate::report::s580::shown_runs::NAMED_INTERVALS;
 use crate::units::{decimals_for, local_clock, zoned};
 use simmerline_math::squared;
 
 /// Days below which the interval is known to be too narrow where days differ.
 const FEW_DAYS: usize = 3;
-/// Influential intervals that are named; the rest are counted.
-const NAMED_INTERVALS: usize = 4;
 
 /// Days, neighbours and single intervals in words.
 pub fn scatter(assessment: &Assessment, uncertainty: &RatingUncertainty) -> Vec<Phrase> {
