@@ -15,6 +15,7 @@ use simmerline::campaign::model::{LogRules, Site};
 use simmerline::logs::read::read_bytes;
 use simmerline::logs::request::Request;
 use simmerline::procedure::s580::intervals::{IntervalLength, Measured, measure_intervals};
+use simmerline::procedure::uncertainty::trials::draw;
 use simmerline::report::{Edition, outputs, words};
 use simmerline::stats::line::fit_line;
 
@@ -22,6 +23,9 @@ use simmerline::stats::line::fit_line;
 const ROWS: i64 = 28_800;
 /// 2026-09-16 06:00 UTC.
 const START_S: i64 = 1_789_538_400;
+
+/// Of intercept and slope in Ps(50).
+const WEIGHTS: [f64; 2] = [1.0, 50.0];
 
 /// An invented heating, one reading a second.
 fn one_second_log() -> String {
@@ -99,6 +103,25 @@ fn one_campaign(criterion: &mut Criterion) {
     let issued = Timestamp::UNIX_EPOCH;
     criterion.bench_function("open-dish: report in words", |bench| {
         bench.iter(|| black_box(words::build(&assessment, &Edition::plain(issued))));
+    });
+    let point = assessment
+        .s580
+        .uncertainty()
+        .expect("the sample has a line");
+    let fitted = &point.of_line.fitted;
+    criterion.bench_function("open-dish: draws of the rating", |bench| {
+        let at_50_k = |[a, b]: [f64; 2]| [a + b * WEIGHTS[1]];
+        let budgets = [point.budget.clone()];
+        bench.iter(|| black_box(draw(fitted, WEIGHTS, &budgets, at_50_k)));
+    });
+    let data_alone = Edition {
+        formats: Vec::new(),
+        ..Edition::plain(issued)
+    };
+    criterion.bench_function("open-dish: outputs as data alone", |bench| {
+        bench.iter(|| {
+            black_box(outputs(&assessment, &data_alone).expect("the data can be written"))
+        });
     });
     criterion.bench_function("open-dish: all outputs", |bench| {
         bench.iter(|| {

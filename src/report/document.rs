@@ -1,5 +1,6 @@
 //! The report as PDF. Everything that knows Typst is in this file and in [`world`](super::world).
 
+use std::num::NonZeroUsize;
 use std::sync::LazyLock;
 
 use jiff::Timestamp;
@@ -24,10 +25,12 @@ const CARRYING: [PdfStandard; 2] = [PdfStandard::A_3a, PdfStandard::Ua_1];
 const SLIM: [PdfStandard; 2] = [PdfStandard::A_2a, PdfStandard::Ua_1];
 
 /// Typst keeps what it has laid out, so that what two documents have alike, or one document in two
-/// of its rounds, is laid out once. What so many documents in a row did not use is thrown away: it
-/// has to be more than are set at once, or one document's end takes from another what it still
-/// needs.
-const KEPT: usize = 3;
+/// of its rounds, is laid out once. What so many ends of documents have passed since it was used is
+/// thrown away: as many as are set side by side, or one's end would take from another what it still
+/// needs. More take memory, and hardly any time less.
+fn kept() -> usize {
+    std::thread::available_parallelism().map_or(1, NonZeroUsize::get)
+}
 
 /// Sets a report by one of the templates and returns the PDF. The bytes of `attachments` are
 /// among the assets.
@@ -64,7 +67,7 @@ pub fn typeset(
         ..PdfOptions::default()
     };
     let pdf = typst_pdf::pdf(&document, &options).map_err(faults);
-    comemo::evict(KEPT);
+    comemo::evict(kept());
     pdf
 }
 

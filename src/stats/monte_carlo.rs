@@ -238,3 +238,41 @@ fn ends_within<'b>(blocks: impl Iterator<Item = &'b Block> + Clone) -> f64 {
         both[0].max(both[1])
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Blocks of so many draws, the later ones further off.
+    fn blocks(sizes: &[usize]) -> Vec<Block> {
+        let mut generator = Generator::seed_from_u64(3);
+        let mut draws_of = |(block, size): (usize, &usize)| {
+            let draws = (0..*size).map(|_| normal(&mut generator) + 0.3 * block as f64);
+            Block::of(draws.collect())
+        };
+        sizes.iter().enumerate().map(&mut draws_of).collect()
+    }
+
+    #[test]
+    fn ends_of_all_blocks_are_those_of_all_draws_in_order() {
+        for sizes in [&[1000, 1000, 1000][..], &[40, 39, 41], &[7, 1, 3], &[1]] {
+            let blocks = blocks(sizes);
+            let mut all: Vec<f64> = blocks
+                .iter()
+                .flat_map(|block| block.draws.clone())
+                .collect();
+            all.sort_by(f64::total_cmp);
+            let found = outcome(blocks.iter());
+            let expected = ENDS.map(|probability| all[place_of(probability, all.len())]);
+            assert_eq!([found.lower, found.upper], expected, "{sizes:?}");
+            assert_eq!(found.trials, all.len());
+        }
+    }
+
+    #[test]
+    fn an_end_among_draws_without_a_number_is_none_and_not_another() {
+        let block = Block::of(vec![f64::NAN; 40]);
+        let found = outcome([block].iter());
+        assert!(found.upper.is_nan() && found.mean.is_nan());
+    }
+}
