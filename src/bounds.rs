@@ -65,7 +65,7 @@ bounds! {
     NOTES: "notes of a campaign, description of a cooker", 40_000, "characters",
         "twenty pages; a longer account belongs into a document of its own";
     RUNS: "runs of a campaign", 2_000, "runs",
-        "five years of a test a day; each takes a figure, and 15 to 30 ms";
+        "five years of a test a day; each takes 5 ms, and 30 where all are shown";
     SPANS: "excluded and cloudless spans of a campaign, together", 10_000, "spans",
         "five for each of 2,000 runs";
     CALIBRATIONS: "calibrations of a campaign", 1_000, "calibrations",

@@ -114,7 +114,7 @@ fn assemble(
             if sensor.quantity != quantity {
                 continue;
             }
-            let mut series = frame.take_sensor(index)?;
+            let mut series = frame.take_sensor(index);
             match take_out_faults(path, sensor, &mut series) {
                 Ok(taken_out) => {
                     notices.extend(taken_out.map(|taken_out| taken_out.notice(name, sensor)))

@@ -28,6 +28,15 @@ impl Series {
         let span = span(&self.time_us, from_us, to_us);
         (&self.time_us[span.clone()], &self.value[span])
     }
+
+    /// The same as a series of its own; `times` are its times, where they are there already.
+    fn part(&self, from_us: i64, to_us: i64, times: Option<&Arc<Vec<i64>>>) -> Series {
+        let (time_us, value) = self.between(from_us, to_us);
+        Series {
+            time_us: times.map_or_else(|| Arc::new(time_us.to_vec()), Arc::clone),
+            value: value.to_vec(),
+        }
+    }
 }
 
 /// Positions of the times from one to another, both included.
@@ -141,15 +150,11 @@ impl Readings {
     /// The readings from one time to another, both included. A quantity of which there
     /// is none counts as not measured.
     pub fn part(&self, from_us: i64, to_us: i64) -> Readings {
-        let times = |time_us: &[i64]| Arc::new(time_us[span(time_us, from_us, to_us)].to_vec());
-        let time_us = times(&self.time_us);
-        let part = |series: &Series| Series {
-            time_us: if Arc::ptr_eq(&series.time_us, &self.time_us) {
-                Arc::clone(&time_us)
-            } else {
-                times(&series.time_us)
-            },
-            value: series.between(from_us, to_us).1.to_vec(),
+        let time_us = self.time_us[span(&self.time_us, from_us, to_us)].to_vec();
+        let time_us = Arc::new(time_us);
+        let part = |series: &Series| {
+            let shares_times = Arc::ptr_eq(&series.time_us, &self.time_us);
+            series.part(from_us, to_us, shares_times.then_some(&time_us))
         };
         let optional = |series: &Option<Series>| {
             series
@@ -167,14 +172,64 @@ impl Readings {
         }
     }
 
+    /// The readings of each of several spans, from one time to another, both included. What the
+    /// spans do not hold is given back as soon as they are cut out of it: a long log has most of
+    /// it outside of them.
+    #[must_use]
+    pub fn into_parts(self, spans: &[(i64, i64)]) -> Vec<Readings> {
+        let Readings {
+            time_us,
+            water_c,
+            vessel_c,
+            ambient_c,
+            irradiance_w_m2,
+            wind_m_s,
+        } = self;
+        let mut parts: Vec<Readings> = spans
+            .iter()
+            .map(|(from_us, to_us)| Readings {
+                time_us: Arc::new(time_us[span(&time_us, *from_us, *to_us)].to_vec()),
+                ..Readings::default()
+            })
+            .collect();
+        fn some(series: Series) -> Option<Series> {
+            Some(series).filter(|series| !series.value.is_empty())
+        }
+        let mut deal = |series: Option<Series>, put: fn(&mut Readings, Series)| {
+            let Some(series) = series else { return };
+            for (part, &(from_us, to_us)) in parts.iter_mut().zip(spans) {
+                let shares_times = Arc::ptr_eq(&series.time_us, &time_us);
+                let times = shares_times.then_some(&part.time_us);
+                let cut = series.part(from_us, to_us, times);
+                put(part, cut);
+            }
+        };
+        deal(Some(water_c), |part, series| part.water_c = series);
+        deal(vessel_c, |part, series| part.vessel_c = some(series));
+        deal(ambient_c, |part, series| part.ambient_c = some(series));
+        deal(irradiance_w_m2, |part, series| {
+            part.irradiance_w_m2 = some(series)
+        });
+        deal(wind_m_s, |part, series| part.wind_m_s = some(series));
+        parts
+    }
+
     /// Median time from one reading to the next, s; `None` with a single one.
     pub fn median_step_s(&self) -> Option<f64> {
-        let steps = self.time_us.windows(2).map(|pair| pair[1] - pair[0]);
-        let mut steps: Vec<i64> = steps.collect();
-        let middle = steps.len() / 2;
-        if steps.is_empty() {
-            return None;
+        let steps = || self.time_us.windows(2).map(|pair| pair[1] - pair[0]);
+        let middle = steps().len() / 2;
+        let first = steps().next()?;
+        // A logger keeps one step: then nothing has to be put in order.
+        let (shorter, same) = steps().fold((0, 0), |(shorter, same), step| {
+            (
+                shorter + usize::from(step < first),
+                same + usize::from(step == first),
+            )
+        });
+        if (shorter..shorter + same).contains(&middle) {
+            return Some(seconds_between(0, first));
         }
+        let mut steps: Vec<i64> = steps().collect();
         let (_, median, _) = steps.select_nth_unstable(middle);
         Some(seconds_between(0, *median))
     }

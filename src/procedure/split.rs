@@ -29,32 +29,34 @@ pub struct Piece {
 /// A heating goes from the coldest water before the hottest to the hottest; a start or an
 /// end of the run, as clock times, take the place of either on each day. A part in which
 /// the water rises less than 10 K is none, unless it has both.
-pub fn split(plan: &RunPlan, readings: &Readings, zone: &TimeZone) -> (Vec<Piece>, RunNotice) {
+pub fn split(plan: &RunPlan, readings: Readings, zone: &TimeZone) -> (Vec<Piece>, RunNotice) {
     let is_bounded = is_clock(&plan.start) && is_clock(&plan.end);
-    let mut pieces: Vec<Piece> = Vec::new();
-    let mut flat = 0;
-    for part in parts(&readings.water_c.time_us, zone) {
-        let Part { date, from, to } = part;
-        let span = heating(readings, plan, date, (from, to), zone);
-        let Some((from, to)) = span else {
-            flat += 1;
-            continue;
-        };
-        let readings = readings.part(from, to);
-        if readings.water_c.value.len() < 2 || readings.ambient_c.is_none() {
-            flat += 1;
-            continue;
-        }
-        let plan = RunPlan {
+    let of_log = readings.time_us.len();
+    let parts = parts(&readings.water_c.time_us, zone);
+    let count = parts.len();
+    let heating = |part: Part| {
+        let span = heating(&readings, plan, part.date, (part.from, part.to), zone);
+        span.map(|span| (part.date, span))
+    };
+    let (dates, spans): (Vec<Date>, Vec<(i64, i64)>) =
+        parts.into_iter().filter_map(heating).unzip();
+    let cut = dates.into_iter().zip(readings.into_parts(&spans));
+    let is_run =
+        |readings: &Readings| readings.water_c.value.len() >= 2 && readings.ambient_c.is_some();
+    let piece = |(date, readings)| Piece {
+        plan: RunPlan {
             date: Some(date),
             label: format!("{} {date}", plan.log),
             // The readings are the run's already.
             start: None,
             end: None,
             ..plan.clone()
-        };
-        pieces.push(Piece { plan, readings });
-    }
+        },
+        readings,
+    };
+    let runs = cut.filter(|(_, readings)| is_run(readings));
+    let mut pieces: Vec<Piece> = runs.map(piece).collect();
+    let flat = count - pieces.len();
     number_twins(&mut pieces);
     deal_exclusions(&mut pieces, &plan.exclusions, zone);
     let kept: usize = pieces
@@ -65,7 +67,7 @@ pub fn split(plan: &RunPlan, readings: &Readings, zone: &TimeZone) -> (Vec<Piece
         log: plan.log.clone(),
         runs: pieces.len(),
         without: flat,
-        readings_left_out: readings.time_us.len() - kept,
+        readings_left_out: of_log - kept,
         is_bounded,
         least_rise_k: LEAST_RISE_K,
     };
@@ -244,7 +246,7 @@ mod tests {
                 let times = &piece.readings.time_us;
                 (times[0], times[times.len() - 1])
             };
-            let (pieces, _) = split(&plan(), &part, &TimeZone::UTC);
+            let (pieces, _) = split(&plan(), part.clone(), &TimeZone::UTC);
             pieces.iter().map(spans).collect::<Vec<_>>()
         };
         assert_eq!(pieces(0, 7), [(times[2], times[4])]);

@@ -142,7 +142,7 @@ fn take_runs(
         // It says when the stopwatch was started, not when each day's heating begins.
         plan.start = None;
     }
-    let (pieces, notice) = split(&plan, &readings, &campaign.site.time_zone);
+    let (pieces, notice) = split(&plan, readings, &campaign.site.time_zone);
     if pieces.is_empty() {
         let what = "no heating was found in the log that is split";
         let hint = "check start and end, or that the water rises in it";

@@ -40,11 +40,18 @@ pub fn outputs(assessment: &Assessment, edition: &Edition) -> Result<Vec<Output>
     };
     let rating = RatingFile::new(assessment).to_text()?;
     let intervals = intervals_csv(assessment)?;
-    let report = printable_report(assessment, edition)?;
+    // Data alone need no words, and no font that has their characters.
+    let has_pages = edition
+        .formats
+        .iter()
+        .any(|format| format.ending().is_some());
+    let report = has_pages
+        .then(|| printable_report(assessment, edition))
+        .transpose()?;
     let mut outputs = Vec::new();
     for format in &edition.formats {
         // A form without an ending is of all campaigns together: `tables::Collection`.
-        let Some(ending) = format.ending() else {
+        let (Some(ending), Some(report)) = (format.ending(), &report) else {
             continue;
         };
         let mut assets = assets(assessment, format, &edition.words)?;
@@ -53,7 +60,7 @@ pub fn outputs(assessment: &Assessment, edition: &Edition) -> Result<Vec<Output>
                 let phone = Canvas::phone(&edition.words);
                 let narrow = figures(assessment, &phone, &phone)?;
                 assets.extend(narrow.into_iter().map(Asset::for_narrow_screen));
-                web_page::compose(web_page::REPORT, &report, &assets)?.into_bytes()
+                web_page::compose(web_page::REPORT, report, &assets)?.into_bytes()
             }
             _ => {
                 let mut attachments = Vec::new();
@@ -63,7 +70,7 @@ pub fn outputs(assessment: &Assessment, edition: &Edition) -> Result<Vec<Output>
                     attachments = enclosed.attachments;
                 }
                 let (template, issued) = (document::REPORT, edition.issued);
-                document::typeset(template, &report, assets, &attachments, issued)?
+                document::typeset(template, report, assets, &attachments, issued)?
             }
         };
         outputs.push(output(ending, bytes));

@@ -1,6 +1,7 @@
 //! One document against its own evidence.
 
 use std::path::Path;
+use std::thread;
 
 use super::again::{Again, set_again};
 use super::check::{Check, Outcome, THIS_VERSION, Verdict, Verification};
@@ -23,13 +24,18 @@ pub fn verify(evidence: &Evidence) -> Result<Verification> {
         return Err(Error::Input(evidence.missing.clone()));
     }
     let is_same = evidence.stated.tool_version == THIS_VERSION && evidence.made_by == THIS_VERSION;
-    let pages = evidence.pdf.pages().map_err(|error| error.to_string());
+    // The pages are read while the document is set again, which takes longer.
+    let (pages, again) = thread::scope(|scope| {
+        let pages = scope.spawn(|| evidence.pdf.pages().map_err(|error| error.to_string()));
+        let again = set_again(evidence);
+        (pages.join(), again)
+    });
+    let pages = pages.map_err(|_| Error::Internal("reading the pages failed".to_owned()))?;
     let mut checks = vec![check_version(evidence), check_attachments(evidence)];
     checks.push(match &pages {
         Ok(pages) => check_hashes(evidence, pages),
         Err(why) => Check::new("hashes", "the pages cannot be read", lines(why)),
     });
-    let again = set_again(evidence);
     match &again {
         Ok(again) => checks.extend(check_results(evidence, again, is_same)),
         Err(why) => {
