@@ -1,4 +1,4 @@
-//! The report as PDF. Everything that knows Typst is in this file and in [`world`](super::world).
+//! The report as PDF. Everything that knows Typst is in this file and in [`engine`](super::engine).
 
 use std::num::NonZeroUsize;
 use std::sync::LazyLock;
@@ -15,8 +15,8 @@ use typst_pdf::{PdfOptions, PdfStandard, PdfStandards, Timestamp as PdfTimestamp
 
 use super::assets::{Asset, Attachment};
 use super::unbroken::{JOINER, kept_together};
-pub use super::world::{COMPARISON, FIELD_SHEET, REPORT};
-use super::world::{SANS, engine, fonts};
+pub use super::engine::{COMPARISON, FIELD_SHEET, REPORT};
+use super::engine::{SANS, engine, fonts};
 use crate::error::{Error, Result};
 
 /// PDF/A, for the archive, and PDF/UA-1, for screen readers. Only PDF/A-3 carries files of

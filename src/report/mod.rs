@@ -19,6 +19,7 @@ pub mod document;
 pub mod dry_vessel;
 mod edition;
 pub mod efficiency;
+mod engine;
 pub mod figures;
 pub mod files;
 pub mod heat_balance;
@@ -36,7 +37,6 @@ pub mod unbroken;
 mod web_links;
 pub mod web_page;
 pub mod words;
-mod world;
 
 pub use attached_names::{
     INTERVALS_ENDING, RATING_ENDING, TakenNames, attached_names, is_plain, result_names,
