@@ -93,7 +93,7 @@ bounds! {
     LOG_LINE: "line of a log", 1 << 20, "bytes",
         "1,000 columns of a thousand characters";
     LOG_ROWS: "readings of a log", 50_000_000, "readings",
-        "a year and a half of one a second; 46 bytes of memory each";
+        "a year and a half of one a second; 44 bytes of memory each";
     LOG_VALUES: "values read from a log", 250_000_000, "values",
         "50 million readings of five sensors; eight bytes of memory each";
     LOG_COLUMNS: "columns of a log", 1_000, "columns",

@@ -4,6 +4,7 @@
 use std::fs;
 use std::path::Path;
 
+use assert_cmd::cargo::cargo_bin_cmd;
 use jiff::Timestamp;
 use lopdf::{Document, Object};
 use simmerline::assess_folder;
@@ -231,4 +232,36 @@ fn a_comparison_keeps_the_long_logs_of_each_campaign_beside_it() {
     refused(&pdf, empty.path(), &[LONG, &sha256_of_long()]);
     let verification = verified_beside(&made(u64::MAX), empty.path()).unwrap();
     assert_eq!(verification.verdict, Verdict::Issued);
+}
+
+#[test]
+fn the_command_line_asks_for_all_and_says_where_logs_are() {
+    let out = TempDir::new().unwrap();
+    let report = |more: &[&str]| {
+        let mut command = cargo_bin_cmd!("simmerline");
+        command
+            .args(["report", "sample-runs/open-dish", "--quiet", "--out"])
+            .arg(out.path())
+            .args(more)
+            .env("SOURCE_DATE_EPOCH", ISSUED_S.to_string());
+        command
+    };
+    report(&[]).assert().success();
+    let record = || fs::read_to_string(out.path().join("open-dish.made.json")).unwrap();
+    assert!(record().contains("\"carried\": \"usual\""));
+    let path = out.path().join("open-dish.pdf");
+    let usual = fs::read(&path).unwrap();
+    // No log is long: what is inside is the same, and was asked for.
+    report(&["--carry-all"]).assert().success();
+    assert!(record().contains("\"carried\": \"all\""));
+    assert!(usual == fs::read(&path).unwrap());
+    report(&["--carry-all", "--no-attachments"])
+        .assert()
+        .code(2);
+    let mut verify = cargo_bin_cmd!("simmerline");
+    verify
+        .arg("verify")
+        .arg(&path)
+        .args(["--logs", "no-such-folder"]);
+    verify.assert().success();
 }
