@@ -70,6 +70,10 @@ impl Causes {
                 });
             }
             let found = &mut self.found[at];
+            // A file that campaigns share is one place.
+            if found.places.iter().any(|one| one.place == problem.place) {
+                continue;
+            }
             found.count += 1;
             let first = found.places.first();
             found.is_mended_apart |= first.is_some_and(|first| first.hint != problem.hint);

@@ -7,14 +7,12 @@ use std::path::{Path, PathBuf};
 use jiff::Timestamp;
 
 use super::record::{ENDING, Record};
+use crate::campaign::find::place_in;
 use crate::error::{Error, Problem, Problems, Result, why};
 use crate::report::data::tables::collection::{Fault, Member, collect_table, package};
 use crate::report::data::tables::shards::DataSet;
 use crate::report::files::{FileFacts, Output};
 
-/// How deep below a root records are looked for: branches are no deeper than campaigns are
-/// found.
-const DEEPEST: usize = 8;
 /// What to do about a campaign without rows.
 const REPORT_AGAIN: &str = "report it again with --format parquet";
 
@@ -28,10 +26,7 @@ pub struct Kept {
 impl Kept {
     /// Branch and name.
     pub fn place(&self) -> String {
-        match self.record.branch.as_str() {
-            "" => self.record.name().to_owned(),
-            branch => format!("{branch}/{}", self.record.name()),
-        }
+        place_in(&self.record.branch, self.record.name())
     }
 
     /// Whether it was reported with rows for the data sets.
@@ -60,7 +55,7 @@ pub fn kept_below(roots: &[PathBuf]) -> Result<Vec<Kept>> {
     let mut found: BTreeMap<(String, String), Kept> = BTreeMap::new();
     for root in roots {
         let mut records = Vec::new();
-        if let Err(problem) = walk(root, DEEPEST, &mut records) {
+        if let Err(problem) = walk(root, &mut records) {
             problems.push(problem);
             continue;
         }
@@ -92,10 +87,10 @@ pub fn kept_below(roots: &[PathBuf]) -> Result<Vec<Kept>> {
 }
 
 /// The tables of campaigns and intervals, and the package that describes them and, where the
-/// campaigns' own files lie below `out`, those too; none where no campaign has rows.
+/// campaigns' own files lie below `out`, those too.
 ///
 /// # Errors
-/// [`Error::Usage`] for a campaign whose rows are missing, changed, or of another version.
+/// [`Error::Usage`] for a campaign whose rows are missing or changed, or have the columns of another version.
 pub fn tables(all: &[Kept], out: &Path, issued: Timestamp) -> Result<Vec<Output>> {
     let members: Vec<Member> = all.iter().map(|kept| member(kept, out)).collect();
     let mut outputs = Vec::new();
@@ -124,12 +119,9 @@ fn member(kept: &Kept, out: &Path) -> Member {
     let above = above.and_then(|above| above.to_str());
     let files = above.map_or_else(Vec::new, |above| {
         let outputs = kept.record.outputs.iter().cloned();
-        let placed = outputs.map(|file| match above {
-            "" => file,
-            above => FileFacts {
-                name: format!("{}/{}", above.replace('\\', "/"), file.name),
-                ..file
-            },
+        let placed = outputs.map(|file| FileFacts {
+            name: place_in(&above.replace('\\', "/"), &file.name),
+            ..file
         });
         placed.collect()
     });
@@ -165,11 +157,7 @@ fn read_shard(kept: &Kept, set: DataSet) -> Result<Vec<u8>> {
 }
 
 /// Records in a folder and below it.
-fn walk(
-    folder: &Path,
-    depth: usize,
-    records: &mut Vec<Record>,
-) -> std::result::Result<(), Problem> {
+fn walk(folder: &Path, records: &mut Vec<Record>) -> std::result::Result<(), Problem> {
     let unlisted = |error: std::io::Error| {
         Problem::at(folder, format!("cannot be listed: {}", why(&error)))
             .hint("name the --out folder of a report")
@@ -180,13 +168,15 @@ fn walk(
         let name = entry.file_name();
         let name = name.to_string_lossy();
         let kind = entry.file_type().map_err(unlisted)?;
-        if kind.is_dir() && depth > 0 && !name.starts_with('.') {
+        if kind.is_dir() {
             below.push(entry.path());
         } else if kind.is_file() && name.ends_with(ENDING) {
-            records.extend(Record::read(&entry.path()));
+            let record = Record::read(&entry.path()).ok_or_else(|| {
+                Problem::at(&entry.path(), "is no record that this version reads")
+                    .hint("report that campaign again, or take the file away")
+            })?;
+            records.push(record);
         }
     }
-    below
-        .iter()
-        .try_for_each(|path| walk(path, depth - 1, records))
+    below.iter().try_for_each(|path| walk(path, records))
 }

@@ -9,13 +9,14 @@ use serde::{Deserialize, Serialize};
 
 use super::brief::Brief;
 use crate::campaign::Campaign;
+use crate::campaign::find::Unit;
 use crate::error::{Error, Result};
 use crate::hash::HashedFile;
 use crate::language::Language;
 use crate::logs::source::Source;
 use crate::procedure::tested::inputs;
 use crate::report::files::{FileFacts, Output, sha256_of};
-use crate::report::{Carried, Format};
+use crate::report::{Carried, Format, is_plain};
 
 /// How the name of a record ends.
 pub const ENDING: &str = ".made.json";
@@ -60,7 +61,12 @@ pub struct Input {
     pub name: String,
     /// SHA-256, lower-case hex.
     pub sha256: String,
+    /// It lies outside the campaign's folder.
+    pub outside: bool,
 }
+
+/// How the names of the campaign's files in data sets begin: outputs that only some calls make.
+const ROWS: [&str; 2] = ["campaigns/branch=", "intervals/branch="];
 
 /// What a campaign's outputs were made of.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -123,9 +129,25 @@ impl Record {
         (record.schema == SCHEMA).then_some(record)
     }
 
+    /// Files of rows that this record names and `newer` does not: no call makes them any more.
+    pub fn rows_without(&self, newer: &Record) -> Vec<&str> {
+        let is_row = |name: &str| ROWS.iter().any(|start| name.starts_with(start));
+        let is_kept = |name: &str| newer.outputs.iter().any(|output| output.name == name);
+        let names = self.outputs.iter().map(|output| output.name.as_str());
+        names
+            .filter(|name| is_row(name) && is_plain(name) && !is_kept(name))
+            .collect()
+    }
+
+    /// Whether nothing that it rests on is among what `newer` rests on: it is of another campaign.
+    pub fn is_of_another(&self, newer: &Record) -> bool {
+        let is_in_both = |input: &Input| newer.inputs.iter().any(|one| one.sha256 == input.sha256);
+        !self.inputs.iter().any(is_in_both)
+    }
+
     /// Whether the outputs are what this version would make of these inputs by these choices,
     /// and are as they were written. `root` is the root of the outputs.
-    pub fn holds(&self, choices: &Choices, branch: &str, inputs: &[Input], root: &Path) -> bool {
+    pub fn holds(&self, choices: &Choices, unit: &Unit, inputs: &[Input], root: &Path) -> bool {
         let is_there = |facts: &FileFacts| {
             let path = root.join(&facts.name);
             // The length first: it is told without reading.
@@ -135,7 +157,8 @@ impl Record {
         };
         self.tool_version == env!("CARGO_PKG_VERSION")
             && self.choices == *choices
-            && self.branch == branch
+            && self.branch == unit.branch
+            && self.name() == unit.name
             && self.inputs == inputs
             && self.outputs.iter().all(is_there)
     }
@@ -152,14 +175,18 @@ pub fn inputs_now(campaign: &Campaign) -> std::io::Result<Vec<Input>> {
             logs.push(Source::File(path).hashed(name)?);
         }
     }
-    Ok(listed(inputs(campaign, &logs)))
+    Ok(listed(inputs(campaign, &logs), campaign))
 }
 
 /// Inputs with names to their fields, each once, in the order of their names.
-pub fn listed(inputs: Vec<HashedFile>) -> Vec<Input> {
+pub fn listed(inputs: Vec<HashedFile>, campaign: &Campaign) -> Vec<Input> {
     let inputs = inputs.into_iter();
     let mut inputs: Vec<Input> = inputs
-        .map(|HashedFile { name, sha256, .. }| Input { name, sha256 })
+        .map(|HashedFile { name, sha256, .. }| Input {
+            outside: campaign.outside.contains(&name),
+            name,
+            sha256,
+        })
         .collect();
     inputs.sort();
     inputs.dedup();

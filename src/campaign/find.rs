@@ -28,10 +28,15 @@ pub struct Unit {
 impl Unit {
     /// Branch and name, as a person reads them.
     pub fn place(&self) -> String {
-        match self.branch.as_str() {
-            "" => self.name.clone(),
-            branch => format!("{branch}/{}", self.name),
-        }
+        place_in(&self.branch, &self.name)
+    }
+}
+
+/// What is in a branch: its path from the root of the tree.
+pub fn place_in(branch: &str, name: &str) -> String {
+    match branch {
+        "" => name.to_owned(),
+        branch => format!("{branch}/{name}"),
     }
 }
 
@@ -42,11 +47,23 @@ impl Unit {
 /// As [`find_campaigns`]; and [`Error::Usage`] for a campaign that does not lie below the root,
 /// for two that have one place, and for a branch that is no text.
 pub fn find_units(paths: &[PathBuf], root: Option<&Path>) -> Result<Vec<Unit>> {
+    if let Some(root) = root.filter(|root| !root.is_dir()) {
+        let problem = Problem::at(root, "is no folder that is there");
+        let hint = "name a folder above all campaigns as --root";
+        return Err(Error::Usage(problem.hint(hint).into()));
+    }
     let mut problems = Problems::default();
     let mut units = Vec::new();
     let (mut seen, mut places) = (BTreeSet::new(), BTreeSet::new());
     for path in paths {
-        for folder in find_each(std::slice::from_ref(path))? {
+        let found = match find_each(std::slice::from_ref(path)) {
+            Err(Error::Usage(found)) => {
+                problems.extend(found);
+                continue;
+            }
+            found => found?,
+        };
+        for folder in found {
             if !seen.insert(real_path(&folder)) {
                 continue;
             }
@@ -101,9 +118,14 @@ fn unit_of(
         let problem = Problem::at(&folder, "the name of a folder above it is no UTF-8 text");
         return Err(problem.hint("rename that folder: outputs keep the tree"));
     };
+    let branch = parts.join("/");
+    if branch.chars().any(is_unseen) {
+        let what = "the name of a folder above it holds a character that cannot be printed";
+        return Err(Problem::at(&folder, what).hint("rename that folder: outputs keep the tree"));
+    }
     Ok(Unit {
         name: campaign_name(&folder),
-        branch: parts.join("/"),
+        branch,
         folder,
     })
 }

@@ -13,11 +13,18 @@ pub const ENDINGS_OF_OURS: &[&str] = &[
     ".sheet.txt",
     ".intervals.csv",
     ".rating.json",
+    ".made.json",
+    ".parquet",
+    ".pdf",
+    ".html",
     ".plan.json",
     ".unfinished.json",
     ".part",
     "comparison.csv",
     "comparison.json",
+    "summary.json",
+    "datapackage.json",
+    ".schema.json",
 ];
 
 /// Whether a file of a name is hidden, or is the program's own, and so no log unless a campaign

@@ -15,6 +15,8 @@ const SET_ASIDE: &[(&[&str], &[&str])] = &[
     // A site of its own has everything of its own: height, pressure and clock of another place
     // would be taken for its own without a word.
     (&["site.latitude_deg", "site.longitude_deg"], &["site"]),
+    // The pressure would be that of another height.
+    (&["site.elevation_m"], &["site.pressure_hpa"]),
     (WAYS, WAYS),
     (SENSITIVITIES, SENSITIVITIES),
     (&["limits.water_min_c"], &["limits.water_above_ambient_k"]),
@@ -57,7 +59,15 @@ const UNCERTAINTIES: [&str; 5] = [
     "class",
 ];
 /// What there is of a sensor of irradiance, and not of a model.
-const OF_A_SENSOR: [&str; 3] = ["relative_uncertainty", "class", "id"];
+const OF_A_SENSOR: [&str; 5] = [
+    "relative_uncertainty",
+    "class",
+    "id",
+    "sensitivity_uv_per_w_m2",
+    "sensitivity_ma_per_w_m2",
+];
+/// The only estimate that rests on the sensor that is there.
+const BY_THE_SENSOR: &str = "from-horizontal";
 /// The estimate that no sensor takes part in.
 const MODEL: &str = "clear-sky";
 
@@ -95,10 +105,13 @@ fn set_aside(near: &DeTable<'_>, far: &mut DeTable<'_>) {
         let of = |key: &str| format!("instruments.{}.{key}", name.get_ref());
         let id = |table: &DeTable<'_>, key: &str| Some(find(table, key)?.as_str()?.to_owned());
         let ids = (id(own, "id"), id(far, &of("id")));
-        // An instrument of another name is another instrument.
-        if matches!(&ids, (Some(own), Some(other)) if own != other)
-            || id(own, "estimate").as_deref() == Some(MODEL)
-        {
+        // An instrument of another name is another instrument: not calibrated with the first.
+        if matches!(&ids, (Some(own), Some(other)) if own != other) {
+            remove(far, &format!("instruments.{}", name.get_ref()));
+            remove(far, "calibration");
+        }
+        let estimate = id(own, "estimate");
+        if estimate.is_some_and(|estimate| estimate != BY_THE_SENSOR) {
             remove(far, &format!("instruments.{}", name.get_ref()));
         }
         if UNCERTAINTIES.iter().any(|key| own.contains_key(*key)) {

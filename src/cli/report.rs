@@ -14,7 +14,7 @@ use super::report_one::{Call, Done};
 use super::report_table::{CampaignRow, Noticed, add_table, notes};
 use super::screen::Screen;
 use super::speech::words_for;
-use super::terminal::{line, print, print_error, print_errors, print_lines, print_note};
+use super::terminal::{line, print, print_error, print_errors, print_lines, print_note, quoted};
 use crate::batch::causes::Causes;
 use crate::batch::collection::{kept_below, tables};
 use crate::batch::jobs::{Jobs, memory_of, side_by_side};
@@ -169,7 +169,8 @@ impl<'o> Told<'o> {
     fn write_tables(&self, campaigns: usize, issued: Timestamp) -> Result<()> {
         let out = &self.options.out;
         let wants_rows = self.options.format.contains(&Format::Parquet);
-        if campaigns < 2 || !wants_rows || self.rows.is_empty() {
+        if campaigns < 2 || self.is_part() || !wants_rows || self.rows.is_empty() {
+            self.note_older_tables();
             return Ok(());
         }
         let mut kept = kept_below(std::slice::from_ref(out))?;
@@ -181,7 +182,34 @@ impl<'o> Told<'o> {
         }
         let paths = written.iter().map(|file| out.join(&file.name));
         let paths = paths.map(|path| line(&path.display().to_string()));
-        print(&format!("\n{}", paths.collect::<String>()))
+        print(&format!("\n{}", paths.collect::<String>()))?;
+        let others = kept.len().saturating_sub(self.rows.len());
+        if others > 0 {
+            print_note(&format!(
+                "the tables hold {others} more campaigns, whose files lie in {} from earlier calls",
+                out.display()
+            ));
+        }
+        Ok(())
+    }
+
+    /// With a root the call is a part of a whole: what is of all together is collected later.
+    fn is_part(&self) -> bool {
+        self.options.root.is_some()
+    }
+
+    /// Says that tables of an earlier call are older than what this one has made.
+    fn note_older_tables(&self) {
+        let out = &self.options.out;
+        let tables = out.join(format!("{TABLES}.json"));
+        let has_made = self.rows.len() > self.left_alone;
+        if has_made && !self.is_part() && !self.options.quiet && tables.is_file() {
+            print_note(&format!(
+                "{} and the tables beside it are of an earlier call; to renew them: simmerline collect {out} --out {out}",
+                tables.display(),
+                out = quoted(out)
+            ));
+        }
     }
 
     fn write_index(&mut self, words: &Words, issued: Timestamp) -> Result<()> {
@@ -194,6 +222,7 @@ impl<'o> Told<'o> {
     fn write_summary(&self, campaigns: usize) -> Result<()> {
         match campaigns {
             0 | 1 => Ok(()),
+            _ if self.is_part() => Ok(()),
             _ => write_all(&self.options.out, SUMMARY, &[self.summary.output()?]).map(drop),
         }
     }

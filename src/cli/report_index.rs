@@ -31,8 +31,10 @@ impl IndexPage {
             return Ok(None);
         }
         refuse_name(units)?;
-        if units.len() < 2 {
-            if is_there(&options.out) && !options.quiet {
+        // With a root this is a part of a whole.
+        let is_part = options.root.is_some();
+        if units.len() < 2 || is_part {
+            if is_there(&options.out) && !options.quiet && !is_part {
                 print_note(&format!(
                     "{} leads to reports of an earlier call, and stays as it is; report all campaigns together to renew it",
                     options.out.join(FILE).display()

@@ -9,15 +9,16 @@ use jiff::Timestamp;
 use super::args::ReportOptions;
 use super::issue::{fixed_time, open_folder};
 use super::report_table::Noticed;
+use super::terminal::print_note;
 use crate::batch::brief::Brief;
 use crate::batch::record::{Choices, Record, inputs_now, listed, place_of};
-use crate::campaign::find::Unit;
+use crate::campaign::find::{Unit, place_in};
 use crate::campaign::read_campaign;
 use crate::error::Result;
 use crate::procedure::Assessment;
 use crate::procedure::s580::own_limits::check_own_limits;
 use crate::report::data::tables::shards::shards;
-use crate::report::files::{FileFacts, write_all};
+use crate::report::files::{FileFacts, remove_file, write_all};
 use crate::report::{Edition, Format, outputs};
 
 /// What a call does to each of its campaigns.
@@ -87,20 +88,25 @@ impl<'o> Call<'o> {
         files.extend(outputs.iter().map(|output| {
             let facts = output.facts();
             FileFacts {
-                name: within(&unit.branch, &facts.name),
+                name: place_in(&unit.branch, &facts.name),
                 ..facts
             }
         }));
         let record = Record::new(
             self.choices.clone(),
             &unit.branch,
-            listed(assessment.tested.inputs()),
+            listed(assessment.tested.inputs(), &assessment.tested.campaign),
             files,
             Brief::of(&assessment),
         );
+        let root = &self.options.out;
+        let older = Record::read(&place_of(root, &unit.branch, &unit.name));
         // With the others and so never without them.
         outputs.push(record.output()?);
         write_all(&folder, &unit.name, &outputs)?;
+        if let Some(older) = older {
+            self.clear_after(&older, &record)?;
+        }
         let mut noticed = Noticed::of(&assessment, unit.place());
         let unnamed = Noticed::unnamed(&assessment.tested.campaign, unit.place());
         noticed.notices.extend(unnamed.notices);
@@ -122,11 +128,26 @@ impl<'o> Call<'o> {
             self.open(&folder)?;
             let written = write_all(&folder, &unit.name, &[shard.output])?;
             files.extend(written.into_iter().map(|facts| FileFacts {
-                name: within(&shard.folder, &facts.name),
+                name: place_in(&shard.folder, &facts.name),
                 ..facts
             }));
         }
         Ok(files)
+    }
+
+    /// Takes away rows of older results, which would be asked as if they were of these, and says
+    /// what has been replaced.
+    fn clear_after(&self, older: &Record, record: &Record) -> Result<()> {
+        for rows in older.rows_without(record) {
+            remove_file(&self.options.out.join(rows))?;
+        }
+        if older.is_of_another(record) && !self.options.quiet {
+            print_note(&format!(
+                "{}: the outputs of another campaign of this name were there, and are replaced; report both together from a folder above them, or into different --out folders",
+                place_in(&record.branch, record.name())
+            ));
+        }
+        Ok(())
     }
 
     /// The campaign, if the outputs that are there are what would be made again. What cannot be
@@ -140,7 +161,7 @@ impl<'o> Call<'o> {
         let reach = self.options.files.reach();
         let campaign = read_campaign(&unit.folder, reach, check_own_limits).ok()?;
         let inputs = inputs_now(&campaign).ok()?;
-        let holds = record.holds(&self.choices, &unit.branch, &inputs, root);
+        let holds = record.holds(&self.choices, unit, &inputs, root);
         holds.then(|| Done::LeftAlone {
             noticed: Noticed::unnamed(&campaign, unit.place()),
             record: Box::new(record),
@@ -155,14 +176,6 @@ impl<'o> Call<'o> {
             opened.insert(folder.to_path_buf());
         }
         Ok(())
-    }
-}
-
-/// A file's path from the root of the outputs.
-fn within(folder: &str, name: &str) -> String {
-    match folder {
-        "" => name.to_owned(),
-        folder => format!("{folder}/{name}"),
     }
 }
 

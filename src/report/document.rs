@@ -14,9 +14,9 @@ use typst_layout::PagedDocument;
 use typst_pdf::{PdfOptions, PdfStandard, PdfStandards, Timestamp as PdfTimestamp};
 
 use super::assets::{Asset, Attachment};
-use super::unbroken::{JOINER, kept_together};
 pub use super::engine::{COMPARISON, FIELD_SHEET, REPORT};
 use super::engine::{SANS, engine, fonts};
+use super::unbroken::{JOINER, kept_together};
 use crate::error::{Error, Result};
 
 /// PDF/A, for the archive, and PDF/UA-1, for screen readers. Only PDF/A-3 carries files of

@@ -50,7 +50,7 @@ pub fn outputs(assessment: &Assessment, edition: &Edition) -> Result<Vec<Output>
         .transpose()?;
     let mut outputs = Vec::new();
     for format in &edition.formats {
-        // A form without an ending is of all campaigns together: `tables::Collection`.
+        // A form without an ending is of all campaigns together: `tables::shards`.
         let (Some(ending), Some(report)) = (format.ending(), &report) else {
             continue;
         };

@@ -16,5 +16,5 @@ mod workplace;
 pub use beside::{Apart, not_together};
 pub use extract::copy_new;
 pub use output::{FileFacts, Output, sha256_of};
-pub use place::{prepare_folder, replace_file, try_folder, write_all};
+pub use place::{prepare_folder, remove_file, replace_file, try_folder, write_all};
 pub use workplace::{Workplace, no_room, workplace};

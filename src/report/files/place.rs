@@ -141,6 +141,19 @@ pub fn write_all(folder: &Path, set: &str, outputs: &[Output]) -> Result<Vec<Fil
     Ok(facts)
 }
 
+/// Removes an output that no call makes any more, if it is still there.
+///
+/// # Errors
+/// [`Error::Usage`] if it cannot be removed.
+pub fn remove_file(path: &Path) -> Result<()> {
+    match fs::remove_file(path) {
+        Err(error) if error.kind() != ErrorKind::NotFound => {
+            Err(cannot("be removed", path, &error, "remove it by hand"))
+        }
+        _ => Ok(()),
+    }
+}
+
 /// Refuses what is no plain file in the place of an output.
 fn refuse_in_place(path: &Path) -> Result<()> {
     let what = match fs::symlink_metadata(path) {

@@ -5,6 +5,7 @@ use std::io::ErrorKind;
 use std::path::Path;
 
 use super::words::{FileKind, Listed, build};
+use crate::campaign::find::place_in;
 use crate::comparison::standing::Standing;
 use crate::error::{Error, Problem, Result};
 use crate::report::comparison::ranking;
@@ -31,10 +32,7 @@ pub struct Index {
 impl Index {
     /// Adds a campaign whose files are there in these formats, in a branch below the page.
     pub fn add(&mut self, standing: &Standing, branch: &str, formats: &[Format]) {
-        let name = match branch {
-            "" => standing.campaign.clone(),
-            branch => format!("{branch}/{}", standing.campaign),
-        };
+        let name = place_in(branch, &standing.campaign);
         let reports = [
             (Format::Html, FileKind::WebPage),
             (Format::Pdf, FileKind::Pdf),
