@@ -169,13 +169,13 @@ fn refuse_keys_of_one_log(checker: &mut Checker<'_>, number: usize, table: &RunT
     };
     let span = |from, to| has_date(from) || has_date(to);
     let mut excluded = table.exclude.iter();
-    let mut cloudless = table.cloudless.iter();
     let keys = [
         ("date", table.date.is_some()),
         ("start", table.start.as_ref().is_some_and(has_date)),
         ("end", table.end.as_ref().is_some_and(has_date)),
         ("exclude", excluded.any(|one| span(&one.from, &one.to))),
-        ("cloudless", cloudless.any(|one| span(&one.from, &one.to))),
+        // Nobody saw the sky of days to come.
+        ("cloudless", !table.cloudless.is_empty()),
     ];
     let found: Vec<&str> = keys
         .iter()
@@ -185,7 +185,7 @@ fn refuse_keys_of_one_log(checker: &mut Checker<'_>, number: usize, table: &RunT
     if let Some(first) = found.first() {
         checker.problem(
             &format!("run.{number}.{first}"),
-            format!("has a date ({}), and the log is a pattern for many", found.join(", ")),
+            format!("is about one day ({}), and the log is a pattern for many", found.join(", ")),
             "write a [[run]] of its own for the log that this is about: the pattern passes over a log that is named",
         );
     }

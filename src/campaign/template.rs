@@ -119,7 +119,8 @@ pub fn without_shared(text: &str, shared: &[SharedFile]) -> String {
         lines.push(match given_by {
             None => line.to_owned(),
             Some(one) => {
-                let code = bare.split(" #").next().unwrap_or(bare).trim_end();
+                // The value is an example's, and not what is given.
+                let code = bare.split(" =").next().unwrap_or(bare).trim_end();
                 format!("# {code:<REMARK_COLUMN$}# given by {}", spoken_place(one))
             }
         });

@@ -122,7 +122,9 @@ Example:
 A campaign is a unit of work: its outputs follow from its inputs alone. For each the line says \
 its folder, its place (branch and name: with report --root, the outputs are PLACE.pdf and so \
 on), its input files and their bytes. Other programs spread the units over machines; each calls \
-report on some of them, with the same --root, and writes what one call on all would write.";
+report on some of them, with the same --root, and writes of each what one call on all would \
+write. What is of all together (tables, summary.json, index.html) a part does not write: collect \
+makes the tables in the end.";
 
 const COLLECT_HELP: &str = "\
 Example:

@@ -26,8 +26,9 @@ const SLIM: [PdfStandard; 2] = [PdfStandard::A_2a, PdfStandard::Ua_1];
 
 /// Typst keeps what it has laid out, so that what two documents have alike, or one document in two
 /// of its rounds, is laid out once. What so many ends of documents have passed since it was used is
-/// thrown away: as many as are set side by side, or one's end would take from another what it still
-/// needs. More take memory, and hardly any time less.
+/// thrown away: as many as are set side by side unless `--jobs` says more, or one's end would take
+/// from another what it still needs, and has to do again. More take memory, and hardly any time
+/// less.
 fn kept() -> usize {
     std::thread::available_parallelism().map_or(1, NonZeroUsize::get)
 }

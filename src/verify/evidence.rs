@@ -150,7 +150,8 @@ impl Evidence {
     ///
     /// # Errors
     /// [`Error::Usage`] if one is there already or cannot be written, or if keys that campaigns
-    /// share would hold there: the campaign would not be what it was.
+    /// share would hold there: the campaign would not be what it was;
+    /// [`Error::Campaign`] for such keys that cannot be looked for.
     pub fn extract(&self, folder: &Path) -> Result<usize> {
         if let Some(shared) = find_shared(folder)?.first() {
             let what = "would hold for the campaign in the folder that the attachments go to";

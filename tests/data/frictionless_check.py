@@ -91,7 +91,7 @@ def interval_problems(folder, names):
                     return
                 row = rows[place]
                 place += 1
-                record["campaign"], record["branch"] = name, "."
+                record["campaign"], record["branch"] = name, "-"
                 record["start_local"], record["end_local"] = record["start"], record["end"]
                 if set(record) != set(row):
                     yield f"columns differ: {set(record) ^ set(row)}"

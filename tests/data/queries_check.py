@@ -27,7 +27,7 @@ def places():
     for record in glob.glob("reports/**/*.made.json", recursive=True):
         stem = record[: -len(".made.json")]
         branch, name = os.path.split(os.path.relpath(stem, "reports"))
-        yield branch or ".", name, stem
+        yield branch or "-", name, stem
 
 
 def best_by_json():

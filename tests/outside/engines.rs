@@ -1,7 +1,7 @@
-//! Programs that people have to spread work over processors and machines: each, on this machine,
-//! must leave the bytes that one plain call leaves. GNU parallel and xargs as the help of `units`
-//! shows them; Snakemake, a Slurm array and Dask by the files under `templates/engines`. There is
-//! no Slurm here: its task numbers are set as Slurm sets them.
+//! Programs that people have to spread work over processors and machines: each must leave the
+//! bytes that one plain call leaves. GNU parallel and xargs as the help of `units` shows them;
+//! Snakemake, a Slurm array and Dask by the files under `templates/engines`. Slurm is not needed:
+//! its task numbers are set as Slurm sets them.
 
 use std::collections::BTreeMap;
 use std::fs;

@@ -3,6 +3,7 @@
 
 use std::collections::BTreeMap;
 use std::fs;
+use std::path::Path;
 use std::process::{Command, Stdio};
 use std::time::Duration;
 
@@ -170,6 +171,33 @@ fn every_change_is_seen() {
     assert_eq!(report(&[]), [1, 2, 0], "a record");
     bench.write("reports/wattle.made.json", "{}");
     assert_eq!(report(&[]), [1, 2, 0], "a record of nothing");
+    // Shared keys that appear and go, and a log that a pattern finds.
+    bench.write(
+        "all/shared.toml",
+        "[campaign]\ntester = \"N. Nobody (invented)\"\n",
+    );
+    assert_eq!(report(&[]), [3, 0, 0], "shared keys");
+    fs::remove_file(bench.path("all/shared.toml")).unwrap();
+    assert_eq!(report(&[]), [3, 0, 0], "no shared keys");
+    let toml = "all/wattle/campaign.toml";
+    for day in ["day-2.csv", "day-3.csv"] {
+        bench.replace(toml, &format!("[[run]]\nlog = \"{day}\"\n"), "");
+    }
+    bench.replace(toml, "log = \"day-1.csv\"", "log = \"day-*.csv\"");
+    assert_eq!(report(&[]), [1, 2, 0], "a pattern");
+    assert_eq!(report(&[]), [0, 3, 0]);
+    bench.write("all/wattle/day-4.csv", heating(19));
+    assert_eq!(report(&[]), [1, 2, 0], "a log that a pattern finds");
+    // What a PDF carries, the time of issue.
+    assert_eq!(report(&["--carry-all"]), [3, 0, 0], "what is carried");
+    assert_eq!(report(&["--no-attachments"]), [3, 0, 0], "nothing carried");
+    at_one_time(&bench, &["report", "all", "--format", "parquet"]).exits(0);
+    assert_eq!(
+        counts(&summary(&bench, "reports")),
+        [3, 0, 0],
+        "time of issue"
+    );
+    assert_eq!(report(&[]), [3, 0, 0], "no fixed time of issue");
     // An option; the version.
     assert_eq!(report(&["--language", "fr"]), [3, 0, 0], "language");
     assert_eq!(report(&["--language", "fr"]), [0, 3, 0]);
@@ -177,6 +205,83 @@ fn every_change_is_seen() {
     bench.replace(record, env!("CARGO_PKG_VERSION"), "0.0.1");
     assert_eq!(report(&["--language", "fr"]), [1, 2, 0], "version");
     assert_eq!(report(&["--language", "fr", "--fresh"]), [3, 0, 0], "fresh");
+}
+
+#[test]
+fn rows_of_older_results_are_not_left_to_be_asked() {
+    let bench = tree();
+    bench
+        .run(&["report", "all", "--format", "parquet"])
+        .exits(0);
+    let rows = "reports/campaigns/branch=-/wattle.parquet";
+    assert!(bench.path(rows).is_file());
+    bench.replace(
+        "all/wattle/campaign.toml",
+        "water_kg = 7.0",
+        "water_kg = 7.1",
+    );
+    let arguments = ["report", "all/wattle", "--format", "html"];
+    let ended = bench.run(&arguments).exits(0);
+    assert!(!bench.path(rows).exists());
+    assert!(
+        ended
+            .err
+            .contains("simmerline collect reports --out reports"),
+        "{}",
+        ended.err
+    );
+    // Renewed, the tables hold it again, and one of an earlier call.
+    bench
+        .run(&["report", "all/wattle", "--format", "parquet"])
+        .exits(0);
+    fs::rename(bench.path("all/wattle"), bench.path("all/jarrah")).unwrap();
+    let ended = bench
+        .run(&["report", "all", "--format", "parquet"])
+        .exits(0);
+    assert!(ended.err.contains("hold 1 more campaigns"), "{}", ended.err);
+    // Another campaign of one name is replaced, and that is said.
+    bench
+        .run(&[
+            "report",
+            "all/spring/mallee",
+            "--out",
+            "flat",
+            "--format",
+            "parquet",
+        ])
+        .exits(0);
+    for day in 1..=3 {
+        bench.write(
+            &format!("all/autumn/mallee/day-{day}.csv"),
+            heating(20 + day),
+        );
+    }
+    bench.replace(
+        "all/autumn/mallee/campaign.toml",
+        "water_kg = 7.0",
+        "water_kg = 7.05",
+    );
+    let arguments = [
+        "report",
+        "all/autumn/mallee",
+        "--out",
+        "flat",
+        "--format",
+        "parquet",
+    ];
+    let ended = bench.run(&arguments).exits(0);
+    assert!(
+        ended.err.contains("another campaign of this name"),
+        "{}",
+        ended.err
+    );
+    // A record that is none is not passed over.
+    bench.write("flat/mallee.made.json", "{");
+    let ended = bench.run(&["collect", "flat", "--out", "tables"]).exits(2);
+    ended.says(&[
+        "mallee.made.json: is no record that this version reads",
+        "hint: ",
+    ]);
 }
 
 #[test]
@@ -285,9 +390,14 @@ fn units_are_told_with_their_inputs_and_a_broken_one_with_what_stops_it() {
         .map(|input| input["bytes"].as_u64().unwrap())
         .sum();
     assert_eq!(lines[0]["bytes"], json!(sum));
-    assert_eq!(lines[2]["inputs"], Value::Null);
+    // A campaign file with a mistake still names its logs; one that cannot be read does not.
+    assert_eq!(lines[2]["inputs"].as_array().unwrap().len(), 4);
     let error = lines[2]["error"].as_str().unwrap();
     assert!(error.contains("water_kg"), "{error}");
+    fs::write(bench.path("all/wattle/campaign.toml"), [0xff, 0xfe]).unwrap();
+    let ended = bench.run(&["units", "all"]).exits(0);
+    let last: Value = serde_json::from_str(ended.out.lines().last().unwrap()).unwrap();
+    assert_eq!(last["inputs"], Value::Null);
 }
 
 #[test]
@@ -336,7 +446,7 @@ fn what_cannot_be_collected_is_refused_and_nothing_is_written() {
         &["is in plain too, and is not the same there"],
     );
     refused(&["nowhere"], &["nowhere: cannot be listed"]);
-    fs::write(bench.path("rows/intervals/branch=./wattle.parquet"), "PAR1").unwrap();
+    fs::write(bench.path("rows/intervals/branch=-/wattle.parquet"), "PAR1").unwrap();
     refused(&["rows"], &["wattle.parquet: is not as it was written"]);
 }
 
@@ -350,6 +460,16 @@ fn tiny(bench: &Bench, folder: &str) {
     let day = heating(14);
     let rows: Vec<&str> = day.lines().take(14).collect();
     bench.write(&format!("{folder}/day-1.csv"), rows.join("\n") + "\n");
+}
+
+/// Records in a folder and below it, while somebody writes there.
+fn records_in(folder: &Path) -> usize {
+    let entries = fs::read_dir(folder).into_iter().flatten().flatten();
+    let counts = entries.map(|entry| match entry.file_type() {
+        Ok(kind) if kind.is_dir() => records_in(&entry.path()),
+        _ => usize::from(entry.file_name().to_string_lossy().ends_with(".made.json")),
+    });
+    counts.sum()
 }
 
 /// `SIMMERLINE_CAMPAIGNS=2000` has as many as a programme of years.
@@ -371,10 +491,7 @@ fn a_call_that_is_stopped_three_times_ends_as_one_that_is_not() {
             .stderr(Stdio::null());
         command
     };
-    let done = |out: &str| {
-        let names = bench.names(out).into_iter();
-        names.filter(|name| name.ends_with(".made.json")).count()
-    };
+    let done = |out: &str| records_in(&bench.path(out));
     assert!(call("whole").status().unwrap().success());
     for part in 1..=3 {
         let mut child = call("stopped").spawn().unwrap();

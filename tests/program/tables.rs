@@ -32,7 +32,7 @@ fn tables_are_written_for_all_campaigns_together_beside_their_own_files() {
         .iter()
         .flat_map(|name| OUTPUTS.map(|output| output.replace("mallee", name)))
         .chain(["mallee", "wattle"].iter().flat_map(|name| {
-            ["campaigns", "intervals"].map(|set| format!("{set}/branch=./{name}.parquet"))
+            ["campaigns", "intervals"].map(|set| format!("{set}/branch=-/{name}.parquet"))
         }))
         .chain(TOGETHER.map(str::to_owned))
         .collect();

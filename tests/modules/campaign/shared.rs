@@ -248,6 +248,27 @@ fn keys_that_mean_something_together_are_taken_from_one_file() {
             "[instruments.irradiance]\nclass = \"pyranometer-a\"\n",
             |one| one.instruments.irradiance_estimate == Some(IrradianceEstimate::Station),
         ),
+        // A panel or a station is no pyranometer of another class and name.
+        (
+            SENSOR,
+            "[instruments.irradiance]\nestimate = \"station\"\nplane = \"horizontal\"\n",
+            |one| {
+                one.instruments.irradiance.class.is_none()
+                    && one.instruments.irradiance.id.is_none()
+            },
+        ),
+        // A sensor that lies flat stays that sensor where it is turned to the sun.
+        (
+            SENSOR,
+            "[instruments.irradiance]\nestimate = \"from-horizontal\"\nplane = \"horizontal\"\n",
+            |one| one.instruments.irradiance.id.is_some(),
+        ),
+        // Another thermometer was not calibrated with the shared one.
+        (
+            "[instruments.water_temperature]\nid = \"T1\"\n[[calibration]]\ncolumn = \"water_c\"\ngain = 1.1\n",
+            "[instruments.water_temperature]\nid = \"T2\"\n",
+            |one| one.calibrations.is_empty(),
+        ),
         ("[campaign]\ntarget_uncertainty_w = 5\n", "", |one| {
             one.target == Some(Target::Watts(5.0))
         }),
@@ -429,7 +450,7 @@ fn every_mistake_is_told_with_the_file_and_the_line_that_it_stands_in() {
     );
     // And what is wrong in the campaign file is told there.
     let own = format!("{OWN}[report]\nlanguage = \"xx\"\n[site]\nelevation_m = 1e9\n");
-    let shared = format!("{SITE}pressure_hpa = 30\n");
+    let shared = format!("{SITE}[cooking]\nambient_c = 300\n");
     let said = Tree::new(&own, &[("shared.toml", &shared)]).said();
     let places: Vec<&str> = said
         .lines()
@@ -440,7 +461,7 @@ fn every_mistake_is_told_with_the_file_and_the_line_that_it_stands_in() {
     let expected = [
         format!("{file}:12"),
         format!("{file}:14"),
-        "shared.toml:7".to_owned(),
+        "shared.toml:8".to_owned(),
     ];
     assert_eq!(places, expected, "{said}");
 }
@@ -576,11 +597,11 @@ fn a_new_campaign_needs_only_what_is_its_own() {
     );
     assert_eq!(campaign.shared[0].holding, given.shared[0].holding);
     assert!(
-        text.contains("# latitude_deg = -23.40           # given by ../../shared.toml\n"),
+        text.contains("# latitude_deg                    # given by ../../shared.toml\n"),
         "{text}"
     );
     assert!(
-        text.contains("# irradiance = \"Solar\"            # given by ../../shared.toml\n"),
+        text.contains("# irradiance                      # given by ../../shared.toml\n"),
         "{text}"
     );
     assert_eq!(without_shared(CAMPAIGN_TEMPLATE, &[]), CAMPAIGN_TEMPLATE);

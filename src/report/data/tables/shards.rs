@@ -13,7 +13,7 @@ use crate::report::files::Output;
 pub const BRANCH: Heading = Heading::new(
     "branch",
     Kind::Text,
-    "Folders between the root of the tree and the campaign's own, with / between them; . for none",
+    "Folders between the root of the tree and the campaign's own, with / between them; - for none",
 )
 .not_in_csv();
 
@@ -65,7 +65,7 @@ pub fn shards(campaign: &Assessment, branch: &str) -> Result<Vec<Shard>> {
         false => "",
     };
     let branch = match branch {
-        "" => ".",
+        "" => "-",
         branch => branch,
     };
     let shard = |set: DataSet| {
@@ -91,9 +91,9 @@ pub fn shards(campaign: &Assessment, branch: &str) -> Result<Vec<Shard>> {
 }
 
 /// A value as it stands in the name of a folder: per cent and two hex digits for each byte that
-/// is no letter, digit, `-`, `_` or `.` of ASCII, as readers of such folders take it.
+/// is no letter, digit, `-` or `_` of ASCII, as readers of such folders take it.
 fn in_a_name(value: &str) -> String {
-    let plain = |byte: u8| byte.is_ascii_alphanumeric() || b"-_.".contains(&byte);
+    let plain = |byte: u8| byte.is_ascii_alphanumeric() || b"-_".contains(&byte);
     let written = value.bytes().map(|byte| match plain(byte) {
         true => char::from(byte).to_string(),
         false => format!("%{byte:02X}"),
@@ -107,7 +107,9 @@ mod tests {
 
     #[test]
     fn a_branch_is_one_folder_whatever_is_in_it() {
-        assert_eq!(in_a_name("."), ".");
+        assert_eq!(in_a_name("-"), "-");
+        // No computer takes a folder whose name ends with a point for another.
+        assert_eq!(in_a_name("a."), "a%2E");
         assert_eq!(in_a_name("kiln/spring 2"), "kiln%2Fspring%202");
         assert_eq!(in_a_name("a=b%é"), "a%3Db%25%C3%A9");
     }
