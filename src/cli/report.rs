@@ -132,6 +132,12 @@ impl<'o> Told<'o> {
         let words = self.words();
         let is_loud = !self.options.quiet;
         print_errors(&self.causes.told());
+        if is_loud && campaigns > 1 && self.causes.failed() > 0 {
+            print_note(&format!(
+                "{} of {campaigns} campaigns could not be reported; what lies there of them is of earlier calls",
+                self.causes.failed()
+            ));
+        }
         if is_loud && !self.rows.is_empty() {
             let mut lines = Lines::new(Screen::out());
             add_table(&mut lines, &self.rows, &words);

@@ -15,11 +15,13 @@ use crate::batch::record::{Choices, Record, inputs_now, listed, place_of};
 use crate::campaign::find::{Unit, place_in};
 use crate::campaign::read_campaign;
 use crate::error::Result;
+use crate::language::{Message, Phrase};
+use crate::message;
 use crate::procedure::Assessment;
 use crate::procedure::s580::own_limits::check_own_limits;
 use crate::report::data::tables::shards::shards;
 use crate::report::files::{FileFacts, remove_file, write_all};
-use crate::report::{Edition, Format, outputs};
+use crate::report::{Carried, Edition, Format, outputs};
 
 /// What a call does to each of its campaigns.
 pub struct Call<'o> {
@@ -110,6 +112,7 @@ impl<'o> Call<'o> {
         let mut noticed = Noticed::of(&assessment, unit.place());
         let unnamed = Noticed::unnamed(&assessment.tested.campaign, unit.place());
         noticed.notices.extend(unnamed.notices);
+        noticed.notices.extend(self.kept_beside(&assessment));
         Ok(Done::Made {
             noticed,
             record: Box::new(record),
@@ -133,6 +136,23 @@ impl<'o> Call<'o> {
             }));
         }
         Ok(files)
+    }
+
+    /// That the PDF does not carry some logs, since they are long.
+    fn kept_beside(&self, assessment: &Assessment) -> Option<Message> {
+        let carried = self.choices.carried;
+        if !self.choices.formats.contains(&Format::Pdf) || carried == Carried::Nothing {
+            return None;
+        }
+        let inputs = assessment.tested.inputs().into_iter();
+        let long = inputs.filter(|input| input.bytes > carried.largest_log());
+        let names: Vec<String> = long.map(|input| input.name).collect();
+        (!names.is_empty()).then(|| {
+            message!(
+                "terminal-kept-beside",
+                names = crate::language::listed(names.iter().map(Phrase::from))
+            )
+        })
     }
 
     /// Takes away rows of older results, which would be asked as if they were of these, and says

@@ -48,7 +48,7 @@ pub enum Carried {
 
 impl Carried {
     /// Longest log that goes inside, bytes.
-    fn largest_log(self) -> u64 {
+    pub fn largest_log(self) -> u64 {
         match self {
             Carried::All => u64::MAX,
             Carried::Nothing | Carried::Usual => CARRIED_LOG.most,

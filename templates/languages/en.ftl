@@ -2295,6 +2295,8 @@ terminal-left-alone =
         [1] left as it is: nothing that the report rests on has changed; --fresh makes it again
        *[other] { $count } of { $all } campaigns left as they are: nothing that their reports rest on has changed; --fresh makes all again
     }
+# A note on a campaign; { $names }: long logs.
+terminal-kept-beside = { $names } is not inside the PDF: hand it out with the report, or report with --carry-all
 # A note on a campaign; { $count }: how many files, { $names }: the first of them.
 terminal-unnamed-logs = { $count ->
     [one] one file in its folder looks like a log, and no run names it: { $names }

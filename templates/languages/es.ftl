@@ -2340,6 +2340,8 @@ terminal-left-alone =
         [1] se deja como está: nada de aquello en que se basa el informe ha cambiado; --fresh lo hace de nuevo
        *[other] { $count } de { $all } campañas se dejan como están: nada de aquello en que se basan sus informes ha cambiado; --fresh los hace todos de nuevo
     }
+# A note on a campaign; { $names }: long logs.
+terminal-kept-beside = { $names } no está dentro del PDF: entréguelo junto con el informe, o haga el informe con --carry-all
 # A note on a campaign; { $count }: how many files, { $names }: the first of them.
 terminal-unnamed-logs = { $count ->
     [one] un archivo de su carpeta parece un registro y ninguna serie lo nombra: { $names }

@@ -2369,6 +2369,8 @@ terminal-left-alone =
         [1] laissé tel quel : rien de ce sur quoi repose le rapport n’a changé ; --fresh le refait
        *[other] { $count } campagnes sur { $all } laissées telles quelles : rien de ce sur quoi reposent leurs rapports n’a changé ; --fresh les refait tous
     }
+# A note on a campaign; { $names }: long logs.
+terminal-kept-beside = { $names } n’est pas dans le PDF : remettez-le avec le rapport, ou faites le rapport avec --carry-all
 # A note on a campaign; { $count }: how many files, { $names }: the first of them.
 terminal-unnamed-logs = { $count ->
     [one] un fichier de son dossier ressemble à un fichier de mesures, et aucune série ne le nomme : { $names }

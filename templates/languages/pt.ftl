@@ -2334,6 +2334,8 @@ terminal-left-alone =
         [1] fica como está: nada daquilo em que o relatório se baseia mudou; --fresh o faz de novo
        *[other] { $count } de { $all } campanhas ficam como estão: nada daquilo em que seus relatórios se baseiam mudou; --fresh faz todos de novo
     }
+# A note on a campaign; { $names }: long logs.
+terminal-kept-beside = { $names } não está dentro do PDF: entregue-o junto com o relatório, ou faça o relatório com --carry-all
 # A note on a campaign; { $count }: how many files, { $names }: the first of them.
 terminal-unnamed-logs = { $count ->
     [one] um arquivo da sua pasta parece um registro, e nenhuma série o nomeia: { $names }

@@ -2373,6 +2373,8 @@ terminal-left-alone =
         [1] imeachwa kama ilivyo: hakuna kilichobadilika katika yale ambayo ripoti inategemea; --fresh huitengeneza upya
        *[other] kampeni { $count } kati ya { $all } zimeachwa kama zilivyo: hakuna kilichobadilika katika yale ambayo ripoti zake zinategemea; --fresh hutengeneza zote upya
     }
+# A note on a campaign; { $names }: long logs.
+terminal-kept-beside = { $names } haimo ndani ya PDF: itoe pamoja na ripoti, au tengeneza ripoti kwa --carry-all
 # A note on a campaign; { $count }: how many files, { $names }: the first of them.
 terminal-unnamed-logs = { $count ->
     [one] faili moja katika folda yake inafanana na rekodi, na hakuna duru inayoitaja: { $names }
