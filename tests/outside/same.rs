@@ -98,7 +98,15 @@ fn differences(made: &Made, into: &Path) -> Result<(), Failed> {
 fn file_names(folder: &Path) -> Result<Vec<String>, Failed> {
     let mut names = Vec::new();
     for entry in fs::read_dir(folder)? {
-        names.push(entry?.file_name().to_string_lossy().into_owned());
+        let entry = entry?;
+        let name = entry.file_name().to_string_lossy().into_owned();
+        match entry.file_type()?.is_dir() {
+            true => {
+                let below = file_names(&entry.path())?.into_iter();
+                names.extend(below.map(|file| format!("{name}/{file}")));
+            }
+            false => names.push(name),
+        }
     }
     names.sort();
     Ok(names)

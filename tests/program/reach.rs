@@ -271,7 +271,7 @@ fn a_folder_name_that_cannot_be_seen_is_refused_and_stops_no_other() {
             let ended = run(arguments).exits(2);
             let ended = ended.says(&["error: ", "its name ", "\nhint: choose another name"]);
             let lines = ended.err.lines();
-            let of_error = lines.filter(|line| !line.starts_with("note: mallee: "));
+            let of_error = lines.filter(|line| !line.starts_with("note: "));
             assert_eq!(of_error.count(), 2, "{}", ended.err);
             // The other campaign is rated all the same, where each stands for itself.
             let is_rated = ended.out.contains("Mallee trough");

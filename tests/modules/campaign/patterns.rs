@@ -167,14 +167,17 @@ fn what_a_pattern_cannot_be_is_told_with_its_line() {
             one("*.csv") + &one("a*"),
             "the pattern matches \"a.csv\", as that of [[run]] 1 does",
         ),
-        (one("*.csv") + "date = 2026-04-01\n", "has a date (date)"),
+        (
+            one("*.csv") + "date = 2026-04-01\n",
+            "is about one day (date)",
+        ),
         (
             one("*.csv") + "start = \"2026-04-01 10:00\"\n",
-            "has a date (start)",
+            "is about one day (start)",
         ),
         (
             one("*.csv") + "[[run.cloudless]]\nfrom = \"2026-04-01 10:00\"\nto = \"11:00\"\n",
-            "has a date (cloudless)",
+            "is about one day (cloudless)",
         ),
     ] {
         let said = refused(&text, &["a.csv", "b.csv", "logs/a.csv"]);
