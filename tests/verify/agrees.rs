@@ -292,7 +292,7 @@ fn made_by(mut command: std::process::Command) -> Vec<(String, Vec<u8>)> {
         })
         .collect();
     files.sort();
-    assert_eq!(files.len(), 8);
+    assert_eq!(files.len(), 9);
     files
 }
 
