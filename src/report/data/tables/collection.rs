@@ -18,7 +18,7 @@ pub const TABLES: &str = "datapackage";
 const WHAT: &str = "Ratings of solar cookers by water-heating tests, and the intervals that they \
     rest on. What was not measured is null, never zero.";
 /// A row group has so many rows, or a few more.
-const GROUP: usize = 50_000;
+const GROUP: usize = 10_000;
 
 /// One campaign of a collection.
 pub struct Member {
