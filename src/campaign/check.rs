@@ -15,14 +15,13 @@ use super::check_runs::{Purpose, RunBase, check_runs, need_water};
 use super::find::{CAMPAIGN_FILE, campaign_name, check_folder_name};
 use super::kinds::{ProcedureKey, Procedures};
 use super::locate::Checker;
-use super::model::{
-    Campaign, GUARD_KEY, IrradianceEstimate, LogRules, OwnLimit, SharedFile, Site, Target,
-};
+use super::model::{Campaign, GUARD_KEY, IrradianceEstimate, LogRules, OwnLimit, Site, Target};
 use super::named_files::{AttachedFile, NamedFiles, Reach};
 use super::patterns::spread;
 use super::read_text::{ReadText, read_text};
 use super::schema::{CampaignFile, CampaignTable, LimitValue, SiteTable};
 use super::shared::{attached_shared, find_shared, read_shared};
+use super::shared_file::SharedFile;
 use super::wording::{nearest, words};
 use super::zone::parse_zone;
 use crate::believable::{

@@ -5,9 +5,9 @@ use std::path::Path;
 
 use toml::de::{DeTable, DeValue};
 
+use super::files::InputFile;
 use super::find::CAMPAIGN_FILE;
 use super::merge::find;
-use super::model::InputFile;
 use super::named_files::{NamedFiles, Reach};
 use super::patterns::{LogPattern, logs_of, without_here};
 use super::read_text::read_text;

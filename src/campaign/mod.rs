@@ -16,6 +16,7 @@ mod check_meaning;
 mod check_report;
 mod check_runs;
 pub mod classes;
+pub mod files;
 pub mod find;
 mod inputs;
 mod jpeg;
@@ -33,7 +34,8 @@ mod photo;
 mod read_text;
 pub mod schema;
 pub mod shared;
-pub mod shared_names;
+pub mod shared_file;
+mod shared_names;
 mod source;
 pub mod standard_uncertainty;
 pub mod template;
@@ -45,7 +47,8 @@ pub use check::{
     LimitCheck, read_attached_campaign, read_attached_campaign_to_plan, read_campaign,
     read_campaign_to_plan,
 };
+pub use files::InputFile;
 pub use find::find_campaigns;
 pub use inputs::inputs_of;
-pub use model::{Campaign, InputFile};
+pub use model::Campaign;
 pub use named_files::{AttachedFile, Reach};

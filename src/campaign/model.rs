@@ -1,17 +1,17 @@
 //! A checked campaign: every value in range, every path known to exist.
 
 use std::collections::BTreeSet;
-use std::path::{Path, PathBuf};
+use std::path::PathBuf;
 
 use jiff::civil::{Date, Time};
 use jiff::tz::TimeZone;
 
 use super::aperture::Shape;
 use super::classes::Class;
-use super::find::CAMPAIGN_FILE;
 use super::kinds::{Procedures, RunKind};
 use super::materials::VesselHeat;
 use super::moment::Moment;
+use super::shared_file::SharedFile;
 use super::standard_uncertainty::Uncertainty;
 use super::wishes::ReportWishes;
 use crate::language::Message;
@@ -68,109 +68,6 @@ pub struct Campaign {
     pub impact: Option<Impact>,
     /// Logs and photo that lie outside its folder, by their names in the campaign file.
     pub outside: BTreeSet<String>,
-}
-
-impl SharedFile {
-    /// The keys that hold, by their tables, as a person reads them: `[site] name, latitude_deg`.
-    pub fn spoken_keys(&self) -> String {
-        let mut tables: Vec<(&str, Vec<&str>)> = Vec::new();
-        for held in &self.holding {
-            let (table, key) = held.rsplit_once('.').unwrap_or(("", held));
-            match tables.iter_mut().find(|(other, _)| *other == table) {
-                Some((_, keys)) => keys.push(key),
-                None => tables.push((table, vec![key])),
-            }
-        }
-        let spoken = tables.iter().map(|(table, keys)| match *table {
-            "" => format!("[[{}]]", keys.join("]], [[")),
-            table => format!("[{table}] {}", keys.join(", ")),
-        });
-        spoken.collect::<Vec<_>>().join("; ")
-    }
-}
-
-/// A file that decides what comes of a campaign.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct InputFile {
-    /// As reports name it.
-    pub name: String,
-    /// Where it is.
-    pub path: PathBuf,
-}
-
-impl Campaign {
-    /// Every file that decides what comes of it, each once: the campaign file, what it shares
-    /// with others, its logs and its photo.
-    pub fn input_files(&self) -> Vec<InputFile> {
-        let shared = self.shared.iter();
-        let shared = shared.map(|one| (one.name.as_str(), one.path.as_path()));
-        let photo = self.cooker.photo.as_ref();
-        let all = std::iter::once((CAMPAIGN_FILE, self.file.as_path()))
-            .chain(shared)
-            .chain(self.logs())
-            .chain(photo.map(|photo| (photo.name.as_str(), photo.path.as_path())));
-        let mut seen = BTreeSet::new();
-        let each = all.filter(|(name, _)| seen.insert(*name));
-        let each = each.map(|(name, path)| InputFile {
-            name: name.to_owned(),
-            path: path.to_path_buf(),
-        });
-        each.collect()
-    }
-
-    /// The campaign file and those that it shares, the nearest first, each with its text.
-    pub fn texts(&self) -> impl Iterator<Item = (&Path, &str)> {
-        let shared = self.shared.iter();
-        let shared = shared.map(|one| (one.path.as_path(), one.text.as_str()));
-        std::iter::once((self.file.as_path(), self.text.as_str())).chain(shared)
-    }
-
-    /// The file in which a key such as `calibration`, or what stands below it, is stated: the
-    /// campaign file, unless a file of shared keys alone has it.
-    pub fn file_of(&self, key: &str) -> &Path {
-        let is_below = |held: &String| {
-            let rest = held.strip_prefix(key);
-            rest.is_some_and(|rest| rest.is_empty() || rest.starts_with('.'))
-        };
-        let mut shared = self.shared.iter();
-        let shared = shared.find(|one| one.holding.iter().any(is_below));
-        shared.map_or(&self.file, |one| &one.path)
-    }
-
-    /// The logs and the photo, as the campaign file names them.
-    pub fn named_files(&self) -> impl Iterator<Item = &str> {
-        let logs = self.logs().map(|(name, _)| name);
-        let photo = self.cooker.photo.as_ref();
-        logs.chain(photo.map(|photo| photo.name.as_str()))
-    }
-
-    /// The logs of all runs, weather logs too: as the campaign file names them, and where they
-    /// are. One that several runs name is there several times.
-    pub fn logs(&self) -> impl Iterator<Item = (&str, &Path)> {
-        self.runs.iter().flat_map(|run| {
-            let weather = run.weather.as_ref();
-            let weather = weather.map(|one| (one.log.as_str(), one.path.as_path()));
-            std::iter::once((run.log.as_str(), run.path.as_path())).chain(weather)
-        })
-    }
-}
-
-/// A file of keys that campaigns share.
-#[derive(Debug, Clone)]
-pub struct SharedFile {
-    /// Its name among the inputs.
-    pub name: String,
-    /// As the user would name it.
-    pub path: PathBuf,
-    /// So many folders above the campaign's own; of an attached one 0.
-    pub levels_above: usize,
-    pub text: String,
-    /// Lower-case hex.
-    pub sha256: String,
-    /// Length of the file.
-    pub bytes: u64,
-    /// Those of its keys that hold for the campaign, such as `site.name`, in order.
-    pub holding: Vec<String>,
 }
 
 /// A test of the dry, empty vessel: it is left in the sun until it gets no hotter.

@@ -10,9 +10,9 @@ use std::fs;
 use std::path::{Path, PathBuf};
 
 use super::find::real_path;
-use super::model::SharedFile;
 use super::named_files::AttachedFile;
 use super::read_text::read_text;
+use super::shared_file::SharedFile;
 use super::shared_names::{MOST, SHARED_FILE, shared_name};
 use crate::error::{Error, Problem, Problems, Result};
 

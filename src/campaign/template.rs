@@ -2,7 +2,7 @@
 
 use super::kinds::RunKind;
 use super::merge::set_aside_by;
-use super::model::SharedFile;
+use super::shared_file::SharedFile;
 use super::shared_names::SHARED_FILE;
 
 /// Header of the canonical log.

@@ -10,7 +10,7 @@ use super::lines::Lines;
 use super::report_table::unnamed;
 use super::table::{Align, table_width};
 use crate::campaign::kinds::RunKind;
-use crate::campaign::model::SharedFile;
+use crate::campaign::shared_file::SharedFile;
 use crate::language::{Message, Phrase, Words, clock, date, short};
 use crate::logs::account::{Account, alike};
 use crate::message;

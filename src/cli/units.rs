@@ -6,8 +6,7 @@ use serde::Serialize;
 use super::args::UnitsOptions;
 use super::terminal::{line, print, print_json};
 use crate::campaign::find::{Unit, find_units};
-use crate::campaign::model::InputFile;
-use crate::campaign::{Reach, inputs_of, read_campaign};
+use crate::campaign::{InputFile, Reach, inputs_of, read_campaign};
 use crate::error::{Error, Result};
 use crate::procedure::s580::own_limits::check_own_limits;
 

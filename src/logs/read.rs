@@ -90,7 +90,9 @@ pub fn read_file(path: &Path, name: &str, request: &Request<'_>) -> Result<FileL
             problem.hint("correct the log's name in campaign.toml"),
         ));
     }
-    read_source(path, name, Source::File(path), request)
+    let length = Source::File(path).size();
+    let length = length.map_err(|error| input(unreadable(path, &error)))?;
+    read_source(path, name, Source::Start(path, length), request)
 }
 
 /// Reads a log from its bytes.
