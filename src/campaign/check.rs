@@ -41,9 +41,9 @@ pub type LimitCheck = fn(&mut Checker<'_>, &[OwnLimit]);
 /// Reads and checks the campaign file of a folder, its own limits by `check_limits`.
 ///
 /// # Errors
-/// [`Error::Campaign`] with the line and a remedy for everything that is wrong:
+/// [`crate::error::Error::Campaign`] with the line and a remedy for everything that is wrong:
 /// syntax, unknown or missing keys, values out of sense, files that are not there or that
-/// `reach` does not allow; [`Error::Usage`] for a folder whose name cannot be printed.
+/// `reach` does not allow; [`crate::error::Error::Usage`] for a folder whose name cannot be printed.
 pub fn read_campaign(folder: &Path, reach: Reach, check_limits: LimitCheck) -> Result<Campaign> {
     read_for(&Asked::of_folder(
         folder,

@@ -1,4 +1,4 @@
-//! What campaigns share: files named [`SHARED_FILE`] in a campaign's folder and above it.
+//! What campaigns share: files named `shared.toml` in a campaign's folder and above it.
 //!
 //! They are looked for by the program, and never named by a campaign file. So they do not ask
 //! for `--allow-outside`, which is about names in a file that may come from a stranger: what

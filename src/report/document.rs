@@ -1,4 +1,4 @@
-//! The report as PDF. Everything that knows Typst is in this file and in [`engine`](super::engine).
+//! The report as PDF. Everything that knows Typst is in this file and in `engine.rs`.
 
 use std::num::NonZeroUsize;
 use std::sync::LazyLock;
