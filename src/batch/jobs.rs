@@ -64,7 +64,7 @@ pub fn memory_of(path: &Path) -> u64 {
 }
 
 /// How deep below a campaign's folder its files are counted.
-const DEEPEST: usize = 4;
+const DEEPEST: usize = 5;
 /// Files of which many times more than they have is held.
 const PACKED: [&str; 5] = ["gz", "xlsx", "xlsm", "ods", "pdf"];
 
@@ -76,12 +76,12 @@ fn sum_of_files(path: &Path, depth: usize, of_file: &impl Fn(&Path, u64) -> u64)
     if of.is_file() {
         return of_file(path, of.len());
     }
+    // A link may lead back to the folder that it is in.
+    let Some(below) = depth.checked_sub(1) else {
+        return 0;
+    };
     let entries = fs::read_dir(path).into_iter().flatten().flatten();
-    let sums = entries.map(|entry| match entry.file_type() {
-        Ok(kind) if kind.is_dir() && depth == 0 => 0,
-        Ok(_) => sum_of_files(&entry.path(), depth.saturating_sub(1), of_file),
-        Err(_) => 0,
-    });
+    let sums = entries.map(|entry| sum_of_files(&entry.path(), below, of_file));
     sums.fold(0, u64::saturating_add)
 }
 
@@ -233,7 +233,7 @@ mod tests {
                 } else {
                     most.fetch_max(now, Ordering::SeqCst);
                 }
-                thread::sleep(std::time::Duration::from_millis(5));
+                thread::sleep(std::time::Duration::from_millis(20));
                 running.fetch_sub(*need, Ordering::SeqCst);
                 at_once.fetch_sub(1, Ordering::SeqCst);
             },
@@ -243,6 +243,18 @@ mod tests {
         let most = most.load(Ordering::SeqCst);
         assert!(most <= 100);
         assert!(most >= 60, "two never ran side by side");
+    }
+
+    #[cfg(unix)]
+    #[test]
+    fn a_link_that_leads_back_is_no_end_of_memory() {
+        let folder = tempfile::TempDir::new().unwrap();
+        fs::write(folder.path().join("a.csv"), [b'1'; 1000]).unwrap();
+        fs::write(folder.path().join("b.xlsx"), [b'1'; 10]).unwrap();
+        assert_eq!(memory_of(folder.path()), OF_ANY + 3 * 1000 + 30 * 10);
+        std::os::unix::fs::symlink(folder.path(), folder.path().join("again")).unwrap();
+        let with_link = OF_ANY + DEEPEST as u64 * (3 * 1000 + 30 * 10);
+        assert_eq!(memory_of(folder.path()), with_link);
     }
 
     #[test]
