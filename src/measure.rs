@@ -1,4 +1,5 @@
-//! Units of a log's readings, and their conversion to those of the canonical log.
+//! Units of a log's readings and of a campaign file's values, and their conversion to those of
+//! the canonical log and of the file's keys.
 //!
 //! The units stand in `measure.toml`, which says how to add one.
 
@@ -24,11 +25,19 @@ pub enum Kind {
     Current,
     /// Base unit s.
     Time,
+    /// Base unit m. Of the campaign file, as are those below.
+    Length,
+    /// Base unit m².
+    Area,
+    /// Base unit kg.
+    Mass,
+    /// Of two temperatures; base unit K.
+    Difference,
 }
 
 impl Kind {
-    /// Every kind.
-    pub const ALL: [Kind; 6] = [
+    /// Every kind that a log's column may have.
+    pub const IN_LOGS: [Kind; 6] = [
         Kind::Temperature,
         Kind::Irradiance,
         Kind::Speed,
@@ -103,8 +112,13 @@ impl Unit {
             Kind::Voltage => "µV",
             Kind::Current => "mA",
             Kind::Time => "s",
+            Kind::Length => "m",
+            Kind::Area => "m²",
+            Kind::Mass => "kg",
+            Kind::Difference => "K",
         };
-        let found = UNITS.iter().find(|unit| unit.symbol == symbol);
+        let mut units = UNITS.iter();
+        let found = units.find(|unit| unit.symbol == symbol && unit.kind == kind);
         Unit(found.expect("measure.toml holds every base unit"))
     }
 

@@ -137,10 +137,16 @@ fn check_area(
         }
         (None, None) => {
             if !has_aperture {
+                const MEASURE: &str =
+                    "measure the area that collects sunlight, as seen from the sun, in m²";
+                let hint = match checker.how_to_fill_in("cooker.intercept_area_m2") {
+                    Some(fill_in) => format!("{MEASURE}: {fill_in}"),
+                    None => MEASURE.to_owned(),
+                };
                 checker.problem(
                     "cooker.intercept_area_m2",
                     "the key \"intercept_area_m2\" is missing, and there is no [cooker.aperture]",
-                    "measure the area that collects sunlight, as seen from the sun, in m²",
+                    hint,
                 );
             }
             f64::NAN

@@ -19,6 +19,8 @@ pub struct Load {
     pub vessel_heat: Option<VesselHeat>,
 }
 
+/// The key of the load.
+const WATER: &str = "load.water_kg";
 /// How far the vessels may add up to something else than the load: rounding.
 const LOAD_ROUNDING: f64 = 2e-3;
 
@@ -36,11 +38,12 @@ pub fn check_load(checker: &mut Checker<'_>, written: &LoadTable, needs_water: b
         checker.problem("load.vessels", what, "count the vessels");
     }
     if needs_water && written.water_kg.is_none() && each.is_empty() {
-        checker.problem(
-            "load.water_kg",
-            "the key \"water_kg\" is missing",
-            "weigh the water; or write kind = \"dry\" in each [[run]] of an empty vessel",
-        );
+        const DRY: &str = "or write kind = \"dry\" in each [[run]] of an empty vessel";
+        let hint = match checker.how_to_fill_in(WATER) {
+            Some(fill_in) => format!("weigh the water and {fill_in}; {DRY}"),
+            None => format!("weigh the water; {DRY}"),
+        };
+        checker.problem(WATER, "the key \"water_kg\" is missing", hint);
     }
     Load {
         water_kg: check_water(checker, "load", written.water_kg, &each),

@@ -8,6 +8,7 @@ use serde::Deserialize;
 use toml::Spanned;
 use toml::de::{DeTable, DeValue};
 
+use super::everyday::{Written, rename, us_name};
 use super::merge::{find, merge, moved, remove};
 use super::moment::WrittenMoment;
 use super::needed::{Missing, with_stand_ins};
@@ -17,6 +18,7 @@ use super::wording::{hint_for, hint_for_unknown, plain_message, unknown};
 use crate::believable::Range;
 use crate::bounds::{Bound, CAMPAIGN_KEYS};
 use crate::error::{Error, Problem, Problems, Result};
+use crate::units::short;
 
 /// What to do about a key that is missing.
 const ADD_KEY: &str = "add each key that is missing: simmerline new FOLDER writes a file that shows and explains all of them";
@@ -53,17 +55,31 @@ pub struct Checker<'t> {
     sources: Vec<Source<'t>>,
     /// Of all of them, with places in all of them laid end to end.
     tree: Option<DeTable<'t>>,
+    /// Keys in other units than those of the schema, which the tree has under its names.
+    written: Vec<Written>,
     problems: Problems,
 }
 
 impl<'t> Checker<'t> {
     /// A checker with no problems yet.
     pub fn new(file: &Path, text: &'t str) -> Self {
-        Checker {
+        let mut checker = Checker {
             sources: vec![Source::new(file, text, 0)],
-            tree: DeTable::parse(text).ok().map(|tree| tree.into_inner()),
+            tree: None,
+            written: Vec::new(),
             problems: Problems::default(),
+        };
+        if let Ok(tree) = DeTable::parse(text) {
+            let mut tree = tree.into_inner();
+            let (written, twice) = rename(&mut tree);
+            (checker.tree, checker.written) = (Some(tree), written);
+            for (key, other) in twice {
+                let [one, other] = [&key, &other].map(|key| last_part(key));
+                let what = format!("both {one} and {other} are given, expected one");
+                checker.problem(&key, what, "keep the one that you measured in");
+            }
         }
+        checker
     }
 
     /// Takes in a file of shared keys that lies further up than those before; returns those of
@@ -73,11 +89,14 @@ impl<'t> Checker<'t> {
     /// [`Error::Campaign`] for what is wrong with it whatever the campaign says: syntax, unknown
     /// keys, values of a wrong type, and keys that belong to one campaign.
     pub(super) fn add_shared(&mut self, file: &Path, text: &'t str) -> Result<Vec<String>> {
-        let tree = shared_tree(file, text)?;
+        let (tree, mut written) = shared_tree(file, text)?;
         let start = self.sources.last().map_or(0, Source::end);
         self.sources.push(Source::new(file, text, start));
         let own = self.tree.as_mut();
-        Ok(own.map_or_else(Vec::new, |own| merge(own, moved(tree, start))))
+        let holding = own.map_or_else(Vec::new, |own| merge(own, moved(tree, start)));
+        written.retain(|one| holding.contains(&one.canonical));
+        self.written.extend(written);
+        Ok(holding)
     }
 
     /// Parses the text. A key or table that has to be there and is not is noted, and something
@@ -94,11 +113,11 @@ impl<'t> Checker<'t> {
             return Err(Error::Campaign(problem.into()));
         }
         let text = self.sources[0].text;
-        let is_alone = self.sources.len() == 1;
         let read = match (self.note_missing(), &self.tree) {
             (Some(filled), _) => as_written(filled),
-            (None, Some(tree)) if !is_alone => as_written(tree.clone()),
-            (None, _) => toml::from_str(text),
+            (None, Some(tree)) => as_written(tree.clone()),
+            // It says what is wrong with the text.
+            (None, None) => toml::from_str(text),
         };
         read.map_err(|error| {
             let problem = self.misread(&error);
@@ -138,11 +157,15 @@ impl<'t> Checker<'t> {
                 }
                 Missing::Key { table, key } => {
                     let what = format!("the key \"{key}\" is missing");
-                    let hint = match self.sources.len() {
-                        1 => ADD_KEY,
-                        _ => ADD_TO_EITHER,
-                    };
-                    self.problem(&format!("{table}.{key}"), what, hint);
+                    let path = format!("{table}.{key}");
+                    let hint = self.how_to_fill_in(&path).unwrap_or_else(|| {
+                        let hint = match self.sources.len() {
+                            1 => ADD_KEY,
+                            _ => ADD_TO_EITHER,
+                        };
+                        hint.to_owned()
+                    });
+                    self.problem(&path, what, hint);
                 }
             }
         }
@@ -174,6 +197,18 @@ impl<'t> Checker<'t> {
         }
     }
 
+    /// How a key is filled in that stands in a remark of the file, in its unit or in others;
+    /// `None` where it stands in none.
+    pub(super) fn how_to_fill_in(&self, key: &str) -> Option<String> {
+        let (table, name) = key.rsplit_once('.')?;
+        let (_, line) = self.remark_of(key)?;
+        let other = us_name(table, name);
+        let other = other.map_or_else(String::new, |other| format!(", or write {other}"));
+        Some(format!(
+            "take the # away in line {line} and write your own value{other}"
+        ))
+    }
+
     /// Notes a problem with a key such as `site.latitude_deg` or `run.2.log`.
     pub fn problem(&mut self, key: &str, what: impl Into<String>, hint: impl Into<String>) {
         if self.problems.are_full() {
@@ -183,7 +218,23 @@ impl<'t> Checker<'t> {
             Some((source, line)) => Problem::at(&source.file, what).line(line),
             None => Problem::at(&self.sources[0].file, what),
         };
-        self.problems.push(problem.item(spoken_key(key)).hint(hint));
+        let written = self.written.iter().find(|one| one.canonical == key);
+        let named = written.map_or(key, |one| &one.key);
+        self.problems
+            .push(problem.item(spoken_key(named)).hint(hint));
+    }
+
+    /// A value as it was written, with what it is in the unit of the schema.
+    fn said(&self, key: &str, value: f64, unit: &str) -> String {
+        let written = self.written.iter().find(|one| one.canonical == key);
+        match written.filter(|one| !one.value.is_empty()) {
+            // The unit may go on to say more.
+            Some(one) => {
+                let unit = unit.split([',', ' ']).next().unwrap_or_default();
+                format!("{}, which is {} {unit},", one.value, short(value))
+            }
+            None => format!("{value},"),
+        }
     }
 
     /// Notes a key of a table that is none of those known there.
@@ -225,7 +276,8 @@ impl<'t> Checker<'t> {
     pub fn in_range(&mut self, key: &str, value: f64, range: &Range, unit: &str) {
         if !range.contains(&value) {
             let (lowest, highest) = (range.start(), range.end());
-            let what = format!("found {value}, expected {lowest} to {highest} {unit}");
+            let said = self.said(key, value, unit);
+            let what = format!("found {said} expected {lowest} to {highest} {unit}");
             self.problem(key, what, "correct the value");
         }
     }
@@ -235,7 +287,8 @@ impl<'t> Checker<'t> {
     pub(super) fn positive(&mut self, key: &str, value: f64, highest: f64, unit: &str) -> bool {
         let is_right = (SMALLEST..=highest).contains(&value);
         if !is_right {
-            let what = format!("found {value}, expected more than 0 and at most {highest} {unit}");
+            let said = self.said(key, value, unit);
+            let what = format!("found {said} expected more than 0 and at most {highest} {unit}");
             self.problem(key, what, "correct the value");
         }
         is_right
@@ -327,6 +380,13 @@ impl<'t> Checker<'t> {
         self.place_of(key).map(|(_, line)| line)
     }
 
+    /// The file and the line (from 1) on which a key stands in a remark.
+    fn remark_of(&self, key: &str) -> Option<(&Source<'t>, u64)> {
+        let (table, name) = key.rsplit_once('.')?;
+        let (source, line) = self.place_of(table)?;
+        Some((source, source.line_behind_remark(line, name)?))
+    }
+
     /// The file and the line (from 1) of a key, or where it is to be filled in, or of the nearest
     /// table above it that exists.
     fn place_of(&self, key: &str) -> Option<(&Source<'t>, u64)> {
@@ -366,7 +426,7 @@ impl<'t> Checker<'t> {
 }
 
 /// The keys of a file of shared keys, if all of them may be shared.
-fn shared_tree<'t>(file: &Path, text: &'t str) -> Result<DeTable<'t>> {
+fn shared_tree<'t>(file: &Path, text: &'t str) -> Result<(DeTable<'t>, Vec<Written>)> {
     let mut alone = Checker::new(file, text);
     alone.refuse_too_many()?;
     let Some(tree) = alone.tree.clone() else {
@@ -389,7 +449,13 @@ fn shared_tree<'t>(file: &Path, text: &'t str) -> Result<DeTable<'t>> {
         let problem = alone.misread(&error);
         alone.problems.push(problem);
     }
-    alone.finish(tree)
+    let written = std::mem::take(&mut alone.written);
+    alone.finish((tree, written))
+}
+
+/// The key without the tables above it.
+fn last_part(key: &str) -> &str {
+    key.rsplit('.').next().unwrap_or(key)
 }
 
 /// A tree as the schema has it.

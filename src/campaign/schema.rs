@@ -8,6 +8,7 @@ use std::fmt;
 use serde::de::Visitor;
 use serde::{Deserialize, Deserializer};
 
+use super::measured;
 use super::moment::WrittenMoment;
 
 /// What stands to the right of a key of `[limits]`.
@@ -117,6 +118,7 @@ pub struct CookerTable {
     pub name: String,
     #[serde(rename = "type")]
     pub kind: String,
+    #[serde(default, deserialize_with = "measured::optional::<_, measured::Area>")]
     pub intercept_area_m2: Option<f64>,
     pub aperture: Option<ApertureTable>,
     pub description: Option<String>,
@@ -126,9 +128,12 @@ pub struct CookerTable {
     pub received: Option<WrittenMoment>,
     pub cost: Option<f64>,
     pub currency: Option<String>,
+    #[serde(default, deserialize_with = "measured::optional::<_, measured::Mass>")]
     pub mass_kg: Option<f64>,
     pub acceptance_half_angle_deg: Option<f64>,
+    #[serde(default, deserialize_with = "measured::optional::<_, measured::Area>")]
     pub loss_area_m2: Option<f64>,
+    #[serde(default, deserialize_with = "measured::optional::<_, measured::Area>")]
     pub glazing_area_m2: Option<f64>,
 }
 
@@ -136,11 +141,28 @@ pub struct CookerTable {
 #[serde(deny_unknown_fields)]
 pub struct ApertureTable {
     pub shape: String,
+    #[serde(
+        default,
+        deserialize_with = "measured::optional::<_, measured::Length>"
+    )]
     pub diameter_m: Option<f64>,
+    #[serde(
+        default,
+        deserialize_with = "measured::optional::<_, measured::Length>"
+    )]
     pub width_m: Option<f64>,
+    #[serde(
+        default,
+        deserialize_with = "measured::optional::<_, measured::Length>"
+    )]
     pub height_m: Option<f64>,
     pub sides: Option<u32>,
+    #[serde(
+        default,
+        deserialize_with = "measured::optional::<_, measured::Length>"
+    )]
     pub across_corners_m: Option<f64>,
+    #[serde(default, deserialize_with = "measured::points::<_, measured::Length>")]
     pub points_m: Option<Vec<[f64; 2]>>,
     pub incidence_deg: Option<f64>,
 }
@@ -151,6 +173,7 @@ pub struct SiteTable {
     pub name: String,
     pub latitude_deg: f64,
     pub longitude_deg: f64,
+    #[serde(deserialize_with = "measured::one::<_, measured::Length>")]
     pub elevation_m: f64,
     pub pressure_hpa: Option<f64>,
     pub linke_turbidity: Option<f64>,
@@ -160,10 +183,13 @@ pub struct SiteTable {
 #[derive(Debug, Default, Deserialize)]
 #[serde(deny_unknown_fields, default)]
 pub struct LoadTable {
+    #[serde(default, deserialize_with = "measured::optional::<_, measured::Mass>")]
     pub water_kg: Option<f64>,
+    #[serde(default, deserialize_with = "measured::several::<_, measured::Mass>")]
     pub vessel_water_kg: Option<Vec<f64>>,
     pub vessels: Option<u32>,
     pub vessel_heat_capacity_j_per_k: Option<f64>,
+    #[serde(default, deserialize_with = "measured::optional::<_, measured::Mass>")]
     pub vessel_mass_kg: Option<f64>,
     pub vessel_material: Option<String>,
 }
@@ -196,10 +222,18 @@ pub struct IrradianceTable {
 #[derive(Debug, Default, Deserialize)]
 #[serde(deny_unknown_fields, default)]
 pub struct InstrumentTable {
+    #[serde(
+        default,
+        deserialize_with = "measured::optional::<_, measured::Difference>"
+    )]
     pub uncertainty_k: Option<f64>,
     pub uncertainty_m_s: Option<f64>,
     pub uncertainty_s: Option<f64>,
     pub relative_uncertainty: Option<f64>,
+    #[serde(
+        default,
+        deserialize_with = "measured::optional::<_, measured::Difference>"
+    )]
     pub resolution_k: Option<f64>,
     pub class: Option<String>,
     pub id: Option<String>,
@@ -298,7 +332,9 @@ pub struct RunTable {
     pub units: UnitTable,
     #[serde(default)]
     pub format: FormatTable,
+    #[serde(default, deserialize_with = "measured::optional::<_, measured::Mass>")]
     pub water_kg: Option<f64>,
+    #[serde(default, deserialize_with = "measured::several::<_, measured::Mass>")]
     pub vessel_water_kg: Option<Vec<f64>>,
     pub tracking_interval_min: Option<f64>,
     pub date: Option<WrittenMoment>,
@@ -332,6 +368,10 @@ pub struct StagnationTable {
     pub irradiance_w_m2: Option<f64>,
     #[serde(default)]
     pub cloudless: bool,
+    #[serde(
+        default,
+        deserialize_with = "measured::optional::<_, measured::Difference>"
+    )]
     pub uncertainty_k: Option<f64>,
     pub notes: Option<String>,
 }
@@ -340,10 +380,23 @@ pub struct StagnationTable {
 #[derive(Debug, Default, Deserialize)]
 #[serde(deny_unknown_fields, default)]
 pub struct CookingTable {
+    #[serde(default, deserialize_with = "measured::several::<_, measured::Mass>")]
     pub water_kg: Option<Vec<f64>>,
     pub irradiance_w_m2: Option<f64>,
+    #[serde(
+        default,
+        deserialize_with = "measured::optional::<_, measured::Temperature>"
+    )]
     pub ambient_c: Option<f64>,
+    #[serde(
+        default,
+        deserialize_with = "measured::optional::<_, measured::Temperature>"
+    )]
     pub start_c: Option<f64>,
+    #[serde(
+        default,
+        deserialize_with = "measured::several::<_, measured::Temperature>"
+    )]
     pub reached_c: Option<Vec<f64>>,
 }
 

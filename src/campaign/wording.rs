@@ -1,5 +1,7 @@
 //! How a problem of the campaign file is worded.
 
+use super::measured::FOUND_TEXT;
+
 /// Tables that every campaign file has.
 const NEEDED_TABLES: [&str; 4] = ["campaign", "cooker", "site", "load"];
 
@@ -88,6 +90,9 @@ pub fn hint_for(message: &str) -> String {
             "the key"
         };
         return format!("add {what}; simmerline new FOLDER writes a file that shows every key");
+    }
+    if message.starts_with(FOUND_TEXT) {
+        return "write the number and its unit as in \"16.2 lb\", with a decimal point and without a thousands mark".to_owned();
     }
     "text goes in quotes; a number has none, and a decimal point, not a comma; a table starts with [name]; each key has a line of its own".to_owned()
 }

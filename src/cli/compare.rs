@@ -52,7 +52,10 @@ pub fn run(options: &CompareOptions) -> Result<u8> {
 /// Prints what it comes to, where it is, and then what is to be noted of single campaigns.
 fn tell(comparison: &Comparison, options: &CompareOptions, edition: Edition) -> Result<()> {
     let campaigns = || comparison.campaigns.iter();
-    let wished = campaigns().map(|one| one.tested.campaign.report.language);
+    let wished = campaigns().map(|one| {
+        let wishes = &one.tested.campaign.report;
+        (wishes.language, wishes.units)
+    });
     let edition = Edition {
         words: words_for(options.language, wished),
         ..edition

@@ -21,7 +21,7 @@ use crate::batch::jobs::{Jobs, memory_of, side_by_side};
 use crate::batch::record::Record;
 use crate::campaign::find::{Unit, find_units};
 use crate::error::{Error, Problem, Result};
-use crate::language::Words;
+use crate::language::{UnitSystem, Words};
 use crate::message;
 use crate::report::Format;
 use crate::report::comparison::outputs::NAME as COMPARISON;
@@ -167,7 +167,9 @@ impl<'o> Told<'o> {
     }
 
     fn words(&self) -> Words {
-        let wished = self.rows.iter().filter_map(CampaignRow::language);
+        let languages = self.rows.iter().filter_map(CampaignRow::language);
+        // Its rows are of watts alone.
+        let wished = languages.map(|language| (language, UnitSystem::Si));
         words_for(self.options.language, wished)
     }
 

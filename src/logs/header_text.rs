@@ -60,7 +60,7 @@ pub fn judge_bracket(inside: &str) -> Bracket {
     let folded = folded.trim();
     let looks_like_a_unit = folded.contains(['/', '°', '²', '^', '%'])
         || FOREIGN_UNITS.contains(&folded)
-        || Unit::parse(folded, &Kind::ALL).is_some();
+        || Unit::parse(folded, &Kind::IN_LOGS).is_some();
     let mut words = folded.split(|c: char| !c.is_alphanumeric());
     if looks_like_a_unit {
         Bracket::NoUnit(inside.to_owned())

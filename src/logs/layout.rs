@@ -295,7 +295,7 @@ fn understood(header: &str, rules: &LogRules) -> usize {
     match read_header(header).recognised {
         Recognised::As { .. } => 2,
         // A unit alone is a row of units.
-        _ if Unit::parse(header, &Kind::ALL).is_some() => 0,
+        _ if Unit::parse(header, &Kind::IN_LOGS).is_some() => 0,
         Recognised::OneOf(_) | Recognised::Other => 1,
         Recognised::Unknown => 0,
     }
@@ -348,7 +348,7 @@ fn units_below(below: &[Row], columns: usize) -> Option<(u64, Vec<String>)> {
         row.len() <= columns + 1
             && row
                 .iter()
-                .any(|cell| Unit::parse(&bare(cell), &Kind::ALL).is_some())
+                .any(|cell| Unit::parse(&bare(cell), &Kind::IN_LOGS).is_some())
     })?;
     Some((row.line, row.iter().map(str::to_owned).collect()))
 }

@@ -257,7 +257,7 @@ fn what_is_refused_hangs_behind_its_label() {
     assert_eq!(code, 4, "{text}");
     let first = fits(&text, 60, "errors");
     assert!(
-        first.starts_with("error: plot/campaign.toml:38: "),
+        first.starts_with("error: plot/campaign.toml:40: "),
         "{text}"
     );
     for line in text.lines() {
