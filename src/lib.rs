@@ -5,8 +5,8 @@
 //! readings, [`physics`] and [`stats`] hold the formulas, [`procedure`] applies the
 //! published practice (intervals, screening, rating, conformity), [`comparison`] holds
 //! ratings against each other, and [`report`] puts the result on paper and into files.
-//! Before all that, [`planning`] looks ahead to a test day, and [`entry`] makes a log of a
-//! field sheet that is typed in; long after it, [`mod@verify`] holds a report against the data
+//! Before all that, [`setup`] begins a campaign by question and answer, [`planning`] looks ahead to
+//! a test day, and [`entry`] makes a log of a field sheet that is typed in; long after it, [`mod@verify`] holds a report against the data
 //! that it carries.
 //! [`batch`] does all this for many campaigns. [`cli`] is the command line. Shared by all: [`error`], [`shown`], [`language`],
 //! [`units`], [`local_time`], [`believable`], [`bounds`] and [`hash`].
@@ -21,6 +21,7 @@ pub mod physics;
 pub mod planning;
 pub mod procedure;
 pub mod report;
+pub mod setup;
 pub mod stats;
 pub mod verify;
 

@@ -58,6 +58,8 @@ pub struct FoundRun {
     pub has_days: bool,
     /// When it was read, for a remark.
     pub when: String,
+    /// How it was read, for whoever chooses.
+    pub understood: String,
 }
 
 /// The template with a run of each log in the place of that of the empty one.

@@ -13,6 +13,7 @@ use crate::campaign::wishes::Paper;
 use crate::language::{LANGUAGES, Language};
 use crate::report::plan::outputs::SheetFormat;
 use crate::report::{Carried, Format};
+use crate::setup::questions::Question;
 use crate::verify::Beside;
 
 const EXIT_CODES: &str = "\
@@ -152,10 +153,14 @@ shaded or turned away, and needs no sun.";
 const NEW_HELP: &str = "\
 Example:
   simmerline new my-cooker
+  simmerline new my-cooker --yes --units us --cooker panel --opening \"36 x 24 in\"
 
-Writes campaign.toml, with every key explained, and an empty log with the right header; or, \
-where the folder has logs already, a run for each of them, in the order of their dates. \
-Nothing that is already there is overwritten. What a shared.toml above it gives is left out.
+Asks, on a terminal, what is tested, where and with what, each answer in the units that you have \
+and checked, with a way back; then writes campaign.toml with the answers, every key explained, and \
+an empty log with the right header; or, where the folder has logs already, lists them and writes a \
+run for each, in the order of their dates. Without a terminal, or with --yes, it asks nothing: what \
+no option answers is marked FILL IN. Nothing that is already there is overwritten. What a \
+shared.toml above it gives is not asked for.
 
 With --kind dry the first run is of the empty vessel and needs no water; with --kind cooling \
 it is of hot water that cools, shaded. Runs of all kinds may stand in one campaign.";
@@ -506,9 +511,82 @@ pub struct NewOptions {
     /// Folder for the campaign; made if it is not there
     #[arg(value_name = "DIR")]
     pub folder: PathBuf,
-    /// What the first run tests
-    #[arg(long, value_name = "KIND", value_parser = kinds(), default_value = "water")]
-    pub kind: RunKind,
+    /// What the first run tests; else water
+    #[arg(long, value_name = "KIND", value_parser = kinds())]
+    pub kind: Option<RunKind>,
+    /// Ask nothing; what no option answers is left to fill in
+    #[arg(long)]
+    pub yes: bool,
+    #[command(flatten)]
+    pub answers: NewAnswers,
+}
+
+/// Answers to the questions of `new`, for those who do not want to be asked.
+#[derive(Debug, Args)]
+#[command(next_help_heading = "Answers")]
+pub struct NewAnswers {
+    /// Units of numbers without one: metric or us
+    #[arg(long, value_name = "SYSTEM")]
+    pub units: Option<String>,
+    /// What is tested
+    #[arg(long, value_name = "TEXT")]
+    pub title: Option<String>,
+    /// Kind of cooker: box, panel, concentrating or tube
+    #[arg(long, value_name = "TYPE")]
+    pub cooker: Option<String>,
+    /// Opening that sunlight falls into, as "36 x 24 in", "circle 1.1 m", "8 sides 38 in" or "10.3 ft2"
+    #[arg(long, value_name = "SIZE")]
+    pub opening: Option<String>,
+    /// What the place is called
+    #[arg(long, value_name = "TEXT")]
+    pub site: Option<String>,
+    /// Latitude and longitude, as "35.0844, -106.6504" or "35°05'04\"N 106°39'01\"W"
+    #[arg(long, value_name = "WHERE", allow_hyphen_values = true)]
+    pub place: Option<String>,
+    /// Height above the sea, as "5312 ft" or "1540 m"
+    #[arg(long, value_name = "HEIGHT", allow_hyphen_values = true)]
+    pub elevation: Option<String>,
+    /// Time zone, as Africa/Nairobi or -05:00
+    #[arg(long, value_name = "ZONE", allow_hyphen_values = true)]
+    pub time_zone: Option<String>,
+    /// Water, as "16 lb 3 oz" or "6.65 kg"
+    #[arg(long, value_name = "MASS")]
+    pub water: Option<String>,
+    /// What temperature is read with: kitchen, oven, thermocouple, pt100 or unknown
+    #[arg(long, value_name = "WORD")]
+    pub thermometer: Option<String>,
+    /// What measures the sunlight: none, faces-sun, lies-flat or station
+    #[arg(long, value_name = "WORD")]
+    pub sun: Option<String>,
+    /// Whether logs that lie in the folder become runs: yes or no
+    #[arg(long, value_name = "WORD")]
+    pub logs: Option<String>,
+}
+
+impl NewOptions {
+    /// What options answer, in the order of the questions.
+    pub fn given(&self) -> Vec<(Question, &str)> {
+        let answers = &self.answers;
+        let given = Question::ALL.into_iter().filter_map(|question| {
+            let answer = match question {
+                Question::Units => answers.units.as_deref(),
+                Question::Title => answers.title.as_deref(),
+                Question::Cooker => answers.cooker.as_deref(),
+                Question::Opening => answers.opening.as_deref(),
+                Question::Site => answers.site.as_deref(),
+                Question::Place => answers.place.as_deref(),
+                Question::Elevation => answers.elevation.as_deref(),
+                Question::TimeZone => answers.time_zone.as_deref(),
+                Question::Kind => self.kind.map(RunKind::word),
+                Question::Water => answers.water.as_deref(),
+                Question::Thermometer => answers.thermometer.as_deref(),
+                Question::Sun => answers.sun.as_deref(),
+                Question::Logs => answers.logs.as_deref(),
+            };
+            Some((question, answer?))
+        });
+        given.collect()
+    }
 }
 
 #[derive(Debug, Args)]

@@ -15,6 +15,7 @@ pub mod enter_words;
 pub mod issue;
 pub mod lines;
 pub mod new;
+mod new_ask;
 mod new_runs;
 pub mod plan;
 pub mod report;

@@ -1,59 +1,166 @@
 //! `new`: a campaign folder to fill in.
 
 use std::fs;
-use std::io::ErrorKind;
+use std::io::{self, ErrorKind, IsTerminal};
 use std::path::Path;
 
+use jiff::civil::Date;
+use jiff::tz::TimeZone;
+
 use super::args::NewOptions;
-use super::new_runs::find_logs;
-use super::terminal::{print_note, print_sentences, quoted};
+use super::issue::time_of_issue;
+use super::lines::Lines;
+use super::new_ask::{answers_given, ask};
+use super::new_runs::{FoundLogs, find_logs};
+use super::screen::Screen;
+use super::terminal::{print_lines, print_note, print_sentences, quoted};
 use crate::campaign::check::{Given, given_to_new};
 use crate::campaign::find::{CAMPAIGN_FILE, check_folder_name};
 use crate::campaign::kinds::RunKind;
+use crate::campaign::shared_file::SharedFile;
 use crate::campaign::template::{LOG_NAME, header_of, template_of, with_found, without_shared};
+use crate::campaign::zone::parse_zone;
 use crate::error::{Error, Problem, Result, why};
 use crate::language::LANGUAGES;
 use crate::report::files::{replace_file, try_folder};
+use crate::setup::answers::Answers;
+use crate::setup::filled::filled;
+use crate::setup::questions::Question;
 use crate::units::counted;
 
 /// What to do where nothing can be written.
 const OTHER_FOLDER: &str = "choose a folder you may write to";
 
-/// Writes the empty log and, last, the campaign file.
+/// Asks what no option answers, where there is a terminal; writes the empty log and, last, the
+/// campaign file.
 ///
 /// # Errors
-/// [`Error::Usage`] if one is there already, or the folder cannot be written to or has a name
-/// that cannot be printed.
+/// [`Error::Usage`] if one is there already, an answer cannot be, or the folder cannot be
+/// written to or has a name that cannot be printed.
 pub fn run(options: &NewOptions) -> Result<u8> {
     let folder = &options.folder;
     check_folder_name(folder)?;
-    let Given {
-        shared,
-        rules,
-        time_zone,
-    } = given_to_new(folder)?;
-    let found = find_logs(folder, &rules, &time_zone, options.kind);
-    let log = format!("{}\n", header_of(options.kind));
+    let given = given_to_new(folder)?;
+    let said = answers_given(&options.given())?;
+    is_there(&folder.join(CAMPAIGN_FILE), None)?;
+    let mut found = found_logs(folder, &given, &said);
+    let how_read = |answers: &Answers| (answers.time_zone.clone(), answers.kind());
+    let read_so = how_read(&said);
+    let is_asked = !options.yes && io::stdin().is_terminal() && io::stdout().is_terminal();
+    let answers = match is_asked {
+        false => with_zone_of_place(said)?,
+        true => {
+            print_found(&found)?;
+            let questions = questions(options, &given, &found);
+            match ask(said, questions)? {
+                Some(answers) => answers,
+                None => {
+                    print_sentences(&["Nothing is written."])?;
+                    return Ok(0);
+                }
+            }
+        }
+    };
+    if answers.takes_logs == Some(false) {
+        found = FoundLogs::default();
+    } else if how_read(&answers) != read_so {
+        found = found_logs(folder, &given, &answers);
+    }
+    write(folder, &given.shared, &found, &answers)?;
+    print_written(folder, &given.shared, &found, &answers)?;
+    found.left_out.iter().for_each(|note| print_note(note));
+    Ok(0)
+}
+
+/// The logs that lie there, read as runs of the kind that was said, by the clock that was said.
+fn found_logs(folder: &Path, given: &Given, answers: &Answers) -> FoundLogs {
+    let zone = answers.time_zone.as_deref().and_then(parse_zone);
+    let zone = zone.unwrap_or_else(|| given.time_zone.clone());
+    find_logs(folder, &given.rules, &zone, answers.kind())
+}
+
+/// What is asked: what neither an option nor a file of shared keys answers.
+fn questions(options: &NewOptions, given: &Given, found: &FoundLogs) -> Vec<Question> {
+    let answered: Vec<Question> = options
+        .given()
+        .iter()
+        .map(|(question, _)| *question)
+        .collect();
+    let is_shared = |question: &Question| {
+        let holding = given.shared.iter().flat_map(|one| &one.holding);
+        question
+            .key()
+            .is_some_and(|key| holding.into_iter().any(|held| held == key))
+    };
+    let is_open = |question: &Question| {
+        let has_logs = *question != Question::Logs || !found.runs.is_empty();
+        has_logs && !answered.contains(question) && !is_shared(question)
+    };
+    Question::ALL.into_iter().filter(is_open).collect()
+}
+
+/// Nobody is asked: where a place is said, and no zone, it is that of the place.
+fn with_zone_of_place(mut answers: Answers) -> Result<Answers> {
+    let has_none = answers.time_zone.is_none();
+    if let Some(zone) = Question::TimeZone.offers(&answers).filter(|_| has_none) {
+        print_note(&format!(
+            "time_zone = \"{zone}\" is that of the place; --time-zone states another"
+        ));
+        answers.time_zone = Some(zone);
+    }
+    Ok(answers)
+}
+
+/// Writes the campaign file, last, and before it an empty log where there is none.
+fn write(folder: &Path, shared: &[SharedFile], found: &FoundLogs, answers: &Answers) -> Result<()> {
+    let log = format!("{}\n", header_of(answers.kind()));
     // A call that was killed may have left the log, and nothing typed into it.
     let has_log = !found.runs.is_empty() || is_there(&folder.join(LOG_NAME), Some(&log))?;
-    is_there(&folder.join(CAMPAIGN_FILE), None)?;
     fs::create_dir_all(folder).map_err(|error| cannot_write(folder, &error))?;
     try_folder(folder, OTHER_FOLDER)?;
     if !has_log {
         replace_file(&folder.join(LOG_NAME), None, log.as_bytes(), OTHER_FOLDER)?;
     }
-    let kind = found
-        .runs
-        .first()
-        .map_or(options.kind, |_| RunKind::default());
-    let text = without_shared(&campaign_file(kind), &shared);
-    let text = with_found(&text, &found.runs);
+    let first = found.runs.first();
+    let kind = first.map_or(answers.kind(), |_| RunKind::default());
+    let text = filled(&campaign_file(kind), answers);
+    let text = with_found(&without_shared(&text, shared), &found.runs);
     replace_file(
         &folder.join(CAMPAIGN_FILE),
         None,
         text.as_bytes(),
         OTHER_FOLDER,
-    )?;
+    )
+}
+
+/// Says which logs lie there, and how each was understood.
+fn print_found(found: &FoundLogs) -> Result<()> {
+    if found.runs.is_empty() && found.left_out.is_empty() {
+        return Ok(());
+    }
+    let mut lines = Lines::new(Screen::out());
+    lines.line("Logs that lie there:");
+    let rows = found.runs.iter().map(|run| {
+        let said = format!("{}; {}", run.when, run.understood);
+        (run.log.clone(), said)
+    });
+    lines.rows("  ", &rows.collect::<Vec<_>>());
+    for note in &found.left_out {
+        lines.hanging("  ", note);
+    }
+    lines.blank();
+    print_lines(&lines)
+}
+
+/// Says what was written, and what to do next.
+fn print_written(
+    folder: &Path,
+    shared: &[SharedFile],
+    found: &FoundLogs,
+    answers: &Answers,
+) -> Result<()> {
+    let zone = answers.time_zone.as_deref().and_then(parse_zone);
+    let today = time_of_issue()?.to_zoned_datetime(zone.unwrap_or(TimeZone::UTC));
     let name = quoted(folder);
     let wrote = match found.runs.len() {
         0 => format!("{name}: wrote {CAMPAIGN_FILE} and {LOG_NAME}"),
@@ -72,19 +179,35 @@ pub fn run(options: &NewOptions) -> Result<u8> {
         format!("{file} gives {keys}: these keys need not be filled in")
     });
     let given: Vec<String> = given.collect();
-    let both = if found.runs.is_empty() {
-        "both"
-    } else {
-        "the file"
-    };
-    let next = format!("Fill in {both}, then: simmerline check {name}");
-    let said = std::iter::once(&wrote)
-        .chain(&runs)
-        .chain(&given)
-        .chain([&next]);
-    print_sentences(&said.map(String::as_str).collect::<Vec<_>>())?;
-    found.left_out.iter().for_each(|note| print_note(note));
-    Ok(0)
+    let said = std::iter::once(wrote)
+        .chain(runs)
+        .chain(given)
+        .chain(next_steps(&name, found, answers, today.date()));
+    let said: Vec<String> = said.collect();
+    print_sentences(&said.iter().map(String::as_str).collect::<Vec<_>>())
+}
+
+/// What to do once the file is written.
+fn next_steps(name: &str, found: &FoundLogs, answers: &Answers, today: Date) -> Vec<String> {
+    let is_complete = answers.place.is_some()
+        && answers.opening.is_some()
+        && answers.elevation.is_some()
+        && answers.time_zone.is_some()
+        && (answers.water.is_some() || answers.kind() == RunKind::Dry);
+    match (is_complete, found.runs.is_empty()) {
+        (true, true) => vec![
+            format!("When to test, and a sheet for a pencil: simmerline plan {name}"),
+            format!(
+                "Type readings in, or take a file of notes: simmerline enter {name} --date {today}"
+            ),
+            format!(
+                "While a logger writes: name its log in {CAMPAIGN_FILE}, then simmerline watch {name}"
+            ),
+        ],
+        (true, false) => vec![format!("Next: simmerline check {name}")],
+        (false, true) => vec![format!("Fill in both, then: simmerline check {name}")],
+        (false, false) => vec![format!("Fill in the file, then: simmerline check {name}")],
+    }
 }
 
 /// The campaign file to fill in, with a run of a kind and the languages that there are.

@@ -9,16 +9,18 @@ use crate::campaign::listing::files_in;
 use crate::campaign::model::LogRules;
 use crate::campaign::template::{FoundRun, LOG_NAME, header_of};
 use crate::error::Error;
+use crate::language::Words;
 use crate::logs::read::{FileLog, read_file};
 use crate::logs::request::Request;
 use crate::logs::unnamed::{has_ending, looks_like_log};
 use crate::shown::is_unseen;
-use crate::units::zoned;
+use crate::units::{counted, zoned};
 
 /// Endings of files that are as often a text as a log: what is none is passed over.
 const OF_TEXTS: [&str; 2] = [".txt", ".log"];
 
 /// The logs of a folder.
+#[derive(Default)]
 pub struct FoundLogs {
     /// In the order of their first readings.
     pub runs: Vec<FoundRun>,
@@ -137,5 +139,25 @@ fn found(log: String, kind: RunKind, read: &FileLog, zone: &TimeZone) -> FoundRu
         kind,
         has_days: has_days && kind == RunKind::Water,
         when,
+        understood: understood(kind, read),
     }
+}
+
+/// How a log was understood, in a line.
+fn understood(kind: RunKind, read: &FileLog) -> String {
+    let words = Words::english();
+    let columns = read.account.columns.iter().map(|column| {
+        let quantity = words.say(column.quantity.clone());
+        format!("{quantity} from \"{}\" in {}", column.header, column.unit)
+    });
+    let columns: Vec<String> = columns.collect();
+    let kind = match kind {
+        RunKind::Water => String::new(),
+        kind => format!("{}: ", words.say(kind.describe())),
+    };
+    format!(
+        "{kind}{}, {}",
+        counted(read.account.readings, "reading"),
+        columns.join(", ")
+    )
 }

@@ -71,7 +71,7 @@ fn arguments_are_shown_escaped() {
         &["plan", HOSTILE],
         &["plan", "mallee", "--date", HOSTILE],
         &["plan", "mallee", "--paper", HOSTILE],
-        &["new", HOSTILE],
+        &["new", HOSTILE, "--yes"],
         &["enter", HOSTILE, "--date", "2026-03-18"],
         &["enter", "mallee", "--date", HOSTILE],
         &["enter", "mallee", "--date", "2026-03-18", "--log", HOSTILE],

@@ -251,7 +251,7 @@ fn a_pipe_has_no_colours_and_a_sentence_is_one_line() {
 #[test]
 fn what_is_refused_hangs_behind_its_label() {
     let folder = TempDir::new().unwrap();
-    let (code, text) = screen(folder.path(), &["new", "plot"], 60, &NO_COLOURS);
+    let (code, text) = screen(folder.path(), &["new", "plot", "--yes"], 60, &NO_COLOURS);
     assert_eq!(code, 0, "{text}");
     let (code, text) = screen(folder.path(), &["check", "plot"], 60, &NO_COLOURS);
     assert_eq!(code, 4, "{text}");
@@ -288,7 +288,7 @@ fn what_is_refused_hangs_behind_its_label() {
 #[test]
 fn every_missing_key_of_a_campaign_file_is_told_at_once_where_it_is_filled_in() {
     let folder = TempDir::new().unwrap();
-    screen(folder.path(), &["new", "plot"], 80, &NO_COLOURS);
+    screen(folder.path(), &["new", "plot", "--yes"], 80, &NO_COLOURS);
     let (code, text) = screen(folder.path(), &["check", "plot"], 200, &NO_COLOURS);
     assert_eq!(code, 4, "{text}");
     let written = fs::read_to_string(folder.path().join("plot/campaign.toml")).unwrap();

@@ -19,6 +19,8 @@ pub const RATING_DIFFERENCE_K: f64 = 50.0;
 /// Share by which a load may differ from the practice's.
 /// Common practice, no published source.
 pub const LOAD_TOLERANCE: f64 = 0.05;
+/// Water for each square metre of intercept area, kg/m².
+pub const LOAD_KG_M2: f64 = 7.0;
 
 /// Length an interval aims at, s.
 ///
@@ -237,7 +239,7 @@ pub const PRACTICE: &[S580Limit] = &[
         LimitKey::Load,
         Some("load_kg_m2"),
         "limit-load",
-        (Within(LOAD_TOLERANCE), 7.0, "kg/m²"),
+        (Within(LOAD_TOLERANCE), LOAD_KG_M2, "kg/m²"),
         Requirement,
     ),
     Limit {
