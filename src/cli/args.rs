@@ -174,8 +174,15 @@ Types in a pencilled field sheet, a line a time: water, air, wind (Beaufort numb
   10:20  > 31.5 24 1 clear thin haze
 Times go on every ten minutes, or as interval_s of the campaign says. Every line is saved at \
 once, so the same command goes on after an interruption. \"done\" adds the run to \
-campaign.toml; \"help\" says the rest. With --from, the same lines come from a text file, each \
-with its time first; it too can be given again after an interruption.
+campaign.toml; \"help\" says the rest. With --from, the lines come from a text file: the same, \
+or notes as people write them, each with its time first, as in
+  air 75F
+  10:20 165F sunny
+  10:35 moved it, 190
+It says what it took each of them for, and saves all or nothing. A unit behind a number holds for \
+the notes; 1:00 after 12:50 is an hour of the afternoon; a line without a time gives the air or the \
+sky of all lines. The file can be given again after an interruption, and with --again after it was \
+corrected.
 
 With --kind dry the vessel's temperature stands in the place of the water's, as in
   12:20  > 185 24 1 clear
@@ -604,9 +611,12 @@ pub struct EnterOptions {
     /// Time of the first line; else the solar window's start. A cooling run needs it
     #[arg(long, value_name = "HH:MM", conflicts_with = "from")]
     pub start: Option<String>,
-    /// Text file of lines, each with its time first
+    /// Text file of lines, each with its time first: as on a field sheet, or notes as you wrote them
     #[arg(long, value_name = "FILE")]
     pub from: Option<PathBuf>,
+    /// Take the file again after it was corrected; the lines that were there are kept beside
+    #[arg(long, requires = "from")]
+    pub again: bool,
     #[command(flatten)]
     pub files: ReachOption,
     /// Name of the log; else DATE.csv. For a second run on one day

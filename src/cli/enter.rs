@@ -1,12 +1,13 @@
 //! `enter`: a pencilled field sheet is typed in.
 
-use std::fs::{self, File};
-use std::io::{self, BufRead, ErrorKind, IsTerminal, Read};
-use std::path::{Path, PathBuf};
+use std::io::{self, BufRead, IsTerminal};
+use std::path::Path;
 
 use jiff::civil::Date;
 
 use super::args::EnterOptions;
+use super::enter_log::{NOT_SAVED, TypedLog};
+use super::enter_notes::{Notes, from_notes};
 use super::enter_run::{add_run, kind_of_log};
 use super::enter_words::{greeting, help};
 use super::lines::Lines;
@@ -19,25 +20,19 @@ use crate::campaign::kinds::RunKind;
 use crate::campaign::{Campaign, read_campaign_to_plan};
 use crate::entry::desk::{Desk, Outcome};
 use crate::entry::form::Form;
-use crate::entry::sheet::{Sheet, spoken};
+use crate::entry::sheet::spoken;
 use crate::entry::start::{common_start, next_time, read_date, read_start, window_start};
-use crate::entry::text_file::read_text;
 use crate::entry::value::Refusal;
 use crate::error::{Error, Problem, Result, why};
-use crate::hash::sha256_hex;
+use crate::language::UnitSystem;
 use crate::measure::{Kind, Unit};
 use crate::planning::pace::step_min;
 use crate::procedure::s580::Limits;
 use crate::procedure::s580::own_limits::check_own_limits;
 use crate::procedure::site::local_boiling_point_c;
-use crate::report::files::{replace_file, try_folder};
+use crate::report::files::try_folder;
 use crate::shown::is_unseen;
 use crate::units::counted;
-
-/// Largest text that is read as a sheet, bytes.
-const LARGEST_SHEET: u64 = 4 << 20;
-/// What to do where nothing can be saved.
-const NOT_SAVED: &str = "see that you may write to the campaign's folder";
 
 /// Takes lines from a file or from standard input, saves them, and adds the run.
 ///
@@ -61,13 +56,15 @@ pub fn run(options: &EnterOptions) -> Result<u8> {
     let kind = options
         .kind
         .unwrap_or_else(|| kind_of_log(&campaign, &folder.join(&name)));
-    let step_min = step_min(kind, &limits);
-    let (mut log, mut sheet) = TypedLog::open(folder, name, form(&campaign, kind, date))?;
-    try_folder(folder, NOT_SAVED)?;
     if let Some(file) = &options.from {
-        from_file(&mut log, &mut sheet, file)?;
+        let notes = Notes::read(file)?;
+        let form = notes.form(form(&campaign, kind, date), options.kind.is_none());
+        let (log, sheet) = from_notes(folder, name, form, &notes, options.again)?;
         return add_run(folder, reach, &log.name, &sheet);
     }
+    let step_min = step_min(kind, &limits);
+    let (mut log, sheet) = TypedLog::open(folder, name, form(&campaign, kind, date))?;
+    try_folder(folder, NOT_SAVED)?;
     let next = match (
         &options.start,
         common_start(sheet.lines(), step_min),
@@ -108,7 +105,15 @@ pub fn run(options: &EnterOptions) -> Result<u8> {
 fn form(campaign: &Campaign, kind: RunKind, date: Date) -> Form {
     let celsius = Unit::base(Kind::Temperature);
     let units = &campaign.rules.units;
-    let typed = |rule: Option<Unit>| rule.filter(|unit| unit.symbol() == "°F").unwrap_or(celsius);
+    let usual = match campaign.report.units {
+        UnitSystem::Si => celsius,
+        UnitSystem::Us => Unit::parse("°F", &[Kind::Temperature]).unwrap_or(celsius),
+    };
+    let typed = |rule: Option<Unit>| match rule {
+        Some(unit) if unit.symbol() == "°F" => unit,
+        Some(_) => celsius,
+        None => usual,
+    };
     Form {
         date,
         zone: campaign.site.time_zone.clone(),
@@ -140,109 +145,6 @@ fn log_name(chosen: Option<&str>, date: Date) -> Result<String> {
     );
     let hint = format!("write for example --log {date}-2.csv");
     Err(Error::Usage(problem.hint(hint).into()))
-}
-
-/// The log of a sheet on disk.
-struct TypedLog {
-    name: String,
-    path: PathBuf,
-    /// SHA-256 of what was read or saved last; `None` where it is not there.
-    saved: Option<String>,
-}
-
-impl TypedLog {
-    /// The log with the sheet that it holds, if it is there.
-    fn open(folder: &Path, name: String, form: Form) -> Result<(Self, Sheet)> {
-        let path = folder.join(&name);
-        let bytes = read_if_there(&path)?;
-        let sheet = match &bytes {
-            None => Sheet::new(form),
-            // What is no text has no typed sheet's header either.
-            Some(bytes) => Sheet::from_csv(form, &path, &String::from_utf8_lossy(bytes))?,
-        };
-        let saved = bytes.as_deref().map(sha256_hex);
-        Ok((TypedLog { name, path, saved }, sheet))
-    }
-
-    /// Saves the whole sheet, unless somebody else has changed the log meanwhile.
-    fn save(&mut self, sheet: &Sheet) -> Result<()> {
-        let text = sheet.to_csv()?;
-        replace_file(
-            &self.path,
-            self.saved.as_deref(),
-            text.as_bytes(),
-            NOT_SAVED,
-        )?;
-        self.saved = Some(sha256_hex(text.as_bytes()));
-        Ok(())
-    }
-}
-
-fn read_if_there(path: &Path) -> Result<Option<Vec<u8>>> {
-    match read_small(path) {
-        Ok(bytes) => Ok(Some(bytes)),
-        Err(error) if error.kind() == ErrorKind::NotFound => Ok(None),
-        Err(error) => {
-            let problem = Problem::at(path, format!("cannot be read: {}", why(&error)));
-            let hint = "move it away, or choose another name with --log NAME.csv";
-            Err(Error::Usage(problem.hint(hint).into()))
-        }
-    }
-}
-
-/// A file no larger than a sheet can be. A device or a pipe may never end, or never begin.
-fn read_small(path: &Path) -> io::Result<Vec<u8>> {
-    let of = fs::metadata(path)?;
-    if !of.is_file() {
-        let what = "it is a folder, a device or a pipe, expected a file";
-        return Err(io::Error::new(ErrorKind::InvalidInput, what));
-    }
-    let mut bytes = Vec::new();
-    // It may grow while it is read.
-    let mut file = File::open(path)?.take(LARGEST_SHEET + 1);
-    file.read_to_end(&mut bytes)?;
-    if bytes.len() as u64 > LARGEST_SHEET {
-        let size = of.len().max(LARGEST_SHEET + 1);
-        let what = format!("{size} bytes, too long for a sheet that was typed in");
-        return Err(io::Error::new(ErrorKind::FileTooLarge, what));
-    }
-    Ok(bytes)
-}
-
-/// Takes the lines of a file. The log may hold the first of them, or all: an earlier call may
-/// have been killed before it added the run.
-fn from_file(log: &mut TypedLog, sheet: &mut Sheet, file: &Path) -> Result<()> {
-    let bytes = read_small(file).map_err(|error| {
-        let problem = Problem::at(file, format!("cannot be read: {}", why(&error)));
-        let hint = "name a text file that you may read; lines from a pipe are taken without --from";
-        Error::Input(problem.hint(hint).into())
-    })?;
-    let there = std::mem::replace(sheet, Sheet::new(sheet.form.clone()));
-    let odd = read_text(sheet, file, &bytes)?;
-    if let Some(last) = there.lines().last()
-        && !sheet.lines().starts_with(there.lines())
-    {
-        let what = format!(
-            "is there already, with lines to {} that {} does not begin with, and stays as it is",
-            spoken(last.time),
-            file.display()
-        );
-        let hint = "move it away, or choose another name with --log NAME.csv";
-        let problem = Problem::at(&log.path, what).hint(hint);
-        return Err(Error::Usage(problem.into()));
-    }
-    for odd in odd {
-        let what = odd.what;
-        print_note(&format!(
-            "{}:{}: {what}; taken all the same",
-            file.display(),
-            odd.line
-        ));
-    }
-    match sheet.lines() == there.lines() {
-        true => Ok(()),
-        false => log.save(sheet),
-    }
 }
 
 /// Asks for lines until somebody is done (`true`) or the input ends.

@@ -10,6 +10,8 @@ pub mod compare;
 mod compare_lines;
 pub mod data;
 pub mod enter;
+mod enter_log;
+mod enter_notes;
 pub mod enter_run;
 pub mod enter_words;
 pub mod issue;

@@ -209,6 +209,18 @@ impl Sheet {
         }
     }
 
+    /// Whether a text is a sheet that was typed in, of this form or of another.
+    pub fn is_one(form: &Form, text: &str) -> bool {
+        let text = text.strip_prefix('\u{feff}').unwrap_or(text);
+        let table = text.strip_prefix(INVENTED).unwrap_or(text);
+        let first = table
+            .lines()
+            .find(|line| !line.is_empty())
+            .unwrap_or_default();
+        let is = |form: &Form| header(form).join(",") == first;
+        is(form) || other_forms(form).any(|other| is(&other))
+    }
+
     fn refuse_other_header(&self, path: &Path, first: Option<&csv::StringRecord>) -> Result<()> {
         let is = |form: &Form| first.is_some_and(|first| first.iter().eq(header(form)));
         if is(&self.form) {

@@ -1,68 +1,175 @@
-//! A sheet from a text file: every line with its time, `#` before a remark.
+//! A sheet from a text file: lines of a field sheet or notes as people write them, `#` before a
+//! remark.
 
 use std::path::Path;
 
-use super::sheet::{Line, Sheet};
-use super::value::Refusal;
+use jiff::civil::Time;
+
+use super::form::{Column, Form};
+use super::free_clock::FreeClock;
+use super::free_line::read_free;
+use super::line::{Cells, Sky, clock as clock_of_sheet};
+use super::notes::{General, is_remark, read_general};
+use super::sheet::{Line, Sheet, spoken};
+use super::value::{Number, Refusal};
 use crate::error::{Error, Problem, Problems, Result};
 
-/// What is odd about a line that was taken all the same.
+/// What is to be said of a line that was taken.
 #[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Odd {
+pub struct Told {
     /// Counted from 1.
     pub line: u64,
     pub what: String,
 }
 
-/// Adds the lines of a text to an empty sheet; what is odd about them.
+/// What came of a text, beside the lines on the sheet.
+#[derive(Debug, Clone, Default, PartialEq, Eq)]
+pub struct Taken {
+    /// What is odd about lines.
+    pub odd: Vec<Told>,
+    /// What lines were taken for that are not written as a field sheet has them.
+    pub understood: Vec<Told>,
+}
+
+/// Text of a file.
 ///
 /// # Errors
-/// [`Error::Input`] with every line that cannot be taken, and if there is none.
-pub fn read_text(sheet: &mut Sheet, path: &Path, bytes: &[u8]) -> Result<Vec<Odd>> {
+/// [`Error::Input`] if it is not UTF-8.
+pub fn text_of<'b>(path: &Path, bytes: &'b [u8]) -> Result<&'b str> {
     let text = std::str::from_utf8(bytes).map_err(|error| {
         let what = format!("is not UTF-8 text (at byte {})", error.valid_up_to() + 1);
         let problem = Problem::at(path, what).hint("save it as plain text in UTF-8");
         Error::Input(problem.into())
     })?;
-    let text = text.strip_prefix('\u{feff}').unwrap_or(text);
-    let mut problems = Problems::default();
-    let mut odd = Vec::new();
-    for (line, text) in (1..).zip(text.lines()) {
-        if text.trim().is_empty() || text.trim_start().starts_with('#') {
-            continue;
-        }
-        match read_line(sheet, text) {
-            Ok(what) => odd.extend(what.map(|what| Odd { line, what })),
-            Err(Refusal { what, hint }) => {
-                problems.push(Problem::at(path, what).line(line).hint(hint));
+    Ok(text.strip_prefix('\u{feff}').unwrap_or(text))
+}
+
+/// Adds the lines of a text to an empty sheet: lines of a field sheet, or notes as people write
+/// them.
+///
+/// # Errors
+/// [`Error::Input`] with every line that cannot be taken, and if there is none.
+pub fn read_text(sheet: &mut Sheet, path: &Path, text: &str) -> Result<Taken> {
+    let mut refused: Vec<(u64, Refusal)> = Vec::new();
+    let mut taken = Taken::default();
+    let lines = (1..).zip(text.lines());
+    let lines: Vec<(u64, &str)> = lines.filter(|(_, line)| !is_remark(line)).collect();
+    let mut of_all = OfAll::default();
+    for &(line, text) in &lines {
+        if FreeClock::at_start(text).is_none() {
+            match read_general(&sheet.form, text) {
+                Ok(general) => of_all.keep(line, general, &sheet.form, &mut taken),
+                Err(refusal) => refused.push((line, refusal)),
             }
         }
+    }
+    for (line, text) in lines {
+        if FreeClock::at_start(text).is_none() {
+            continue;
+        }
+        match read_line(sheet, text, &of_all) {
+            Ok((odd, understood)) => {
+                taken.odd.extend(odd.map(|what| Told { line, what }));
+                let understood = understood.map(|what| Told { line, what });
+                taken.understood.extend(understood);
+            }
+            Err(refusal) => refused.push((line, refusal)),
+        }
+    }
+    refused.sort_by_key(|(line, _)| *line);
+    let mut problems = Problems::default();
+    for (line, Refusal { what, hint }) in refused {
+        problems.push(Problem::at(path, what).line(line).hint(hint));
     }
     if problems.is_empty() && sheet.lines().is_empty() {
         let problem = Problem::at(path, "holds no line of readings");
         problems.push(problem.hint(format!("write one a time, as in: {}", sheet.form.example())));
     }
+    taken.understood.sort_by_key(|told| told.line);
     match problems.is_empty() {
-        true => Ok(odd),
+        true => Ok(taken),
         false => Err(Error::Input(problems)),
     }
 }
 
-fn read_line(sheet: &mut Sheet, text: &str) -> std::result::Result<Option<String>, Refusal> {
-    let first = text.split_whitespace().next().unwrap_or_default();
-    if !first.contains(':') {
-        return Err(Refusal::new(
-            format!("found \"{first}\", expected the time first"),
-            format!("write every line of a file as in: {}", sheet.form.example()),
-        ));
+/// What lines without a time say of those that have one.
+#[derive(Debug, Default)]
+struct OfAll {
+    air: Option<Number>,
+    sky: Option<Sky>,
+}
+
+impl OfAll {
+    fn keep(&mut self, line: u64, general: General, form: &Form, taken: &mut Taken) {
+        let what = match general {
+            General::Air(air) => {
+                let unit = form.air_unit.symbol();
+                let what = format!("air {} {unit}, for every line without its own", air.text);
+                self.air = Some(air);
+                what
+            }
+            General::Sky(sky) => {
+                self.sky = Some(sky);
+                format!("sky {}, for every line without its own", sky.word())
+            }
+            General::Known => return,
+            General::Words(words) => {
+                format!("words without a time, which stay in this file alone: {words}")
+            }
+        };
+        taken.understood.push(Told { line, what });
     }
-    let typed = sheet.form.read_line(text)?;
-    let time = match typed.time {
-        Some(time) => time,
-        None => sheet.form.time(first)?,
+}
+
+/// Adds a line with its time; what is odd about it, and what it was taken for, where it is not
+/// written as on a field sheet.
+fn read_line(
+    sheet: &mut Sheet,
+    text: &str,
+    of_all: &OfAll,
+) -> std::result::Result<(Option<String>, Option<String>), Refusal> {
+    let form = &sheet.form;
+    let Some((clock, rest)) = FreeClock::at_start(text) else {
+        return Err(Refusal::new("found no time", "write the time first"));
     };
-    let cells = typed.cells;
-    sheet.add(Line { time, cells })
+    let last = sheet.lines().last().map(|line| line.time);
+    let written = text.split_whitespace().next().unwrap_or_default();
+    let time = clock
+        .time_after(last)
+        .map_or_else(|| written.to_owned(), spoken);
+    let time = form.time(&time)?;
+    let (mut cells, is_free) = match form.read_line(rest) {
+        Ok(typed) if typed.time.is_none() => (typed.cells, false),
+        refused => match (read_free(form, rest), refused) {
+            (Ok(cells), _) => (cells, true),
+            (Err(_), Err(refusal)) | (Err(refusal), Ok(_)) => return Err(refusal),
+        },
+    };
+    cells.air = cells.air.or_else(|| of_all.air.clone());
+    cells.sky = cells.sky.or(of_all.sky.filter(|_| form.in_sun()));
+    let is_other_time = clock_of_sheet(written) != Some(time);
+    let understood = (is_free || is_other_time).then(|| described(form, time, &cells));
+    let odd = sheet.add(Line { time, cells })?;
+    Ok((odd, understood))
+}
+
+/// A line as it was taken.
+fn described(form: &Form, time: Time, cells: &Cells) -> String {
+    let mut parts = vec![spoken(time)];
+    for column in form.columns() {
+        let text = cells.text(column);
+        let said = match (column, form.unit(column)) {
+            _ if text.is_empty() => continue,
+            (Column::Tested, Some(unit)) => format!("{} {text} {unit}", form.tested_name()),
+            (Column::Air, Some(unit)) => format!("air {text} {unit}"),
+            (Column::Wind, _) => format!("wind {text} Bft"),
+            (Column::Irradiance, Some(unit)) => format!("irradiance {text} {unit}"),
+            (Column::Sky, _) => format!("sky {text}"),
+            _ => format!("notes: {text}"),
+        };
+        parts.push(said);
+    }
+    parts.join(", ")
 }
 
 #[cfg(test)]
@@ -70,35 +177,69 @@ mod tests {
     use super::*;
     use crate::entry::form::tests::form;
 
-    fn read(bytes: &[u8]) -> Result<(Sheet, Vec<Odd>)> {
-        let mut sheet = Sheet::new(form("°C"));
-        let odd = read_text(&mut sheet, Path::new("sheet.txt"), bytes)?;
-        Ok((sheet, odd))
+    fn read(unit: &str, text: &str) -> Result<(Sheet, Taken)> {
+        let mut sheet = Sheet::new(form(unit));
+        let path = Path::new("sheet.txt");
+        let taken = read_text(&mut sheet, path, text_of(path, text.as_bytes())?)?;
+        Ok((sheet, taken))
     }
 
     #[test]
     fn remarks_and_blank_lines_are_passed_over_and_odd_lines_told() {
         let text = "\u{feff}# invented\r\n\r\n10:20 30\r\n  # later\r\n10:30 60 24 1 c\r\n";
-        let (sheet, odd) = read(text.as_bytes()).unwrap();
+        let (sheet, taken) = read("°C", text).unwrap();
         assert_eq!(sheet.lines().len(), 2);
         let what = "the water rose by 30.0 K since 10:20".to_owned();
-        assert_eq!(odd, [Odd { line: 5, what }]);
+        assert_eq!(taken.odd, [Told { line: 5, what }]);
+        assert_eq!(taken.understood, []);
     }
 
     #[test]
     fn every_line_that_cannot_be_taken_is_listed() {
-        let text = "10:20 30\n31.5 24\n10:40 3l\ndone\n10:10 32\n10:50 33\n";
-        let Err(Error::Input(problems)) = read(text.as_bytes()) else {
+        let text = "10:20 30\n31.5 24\n10:40 3l\n10:10 32\n10:50 33\n";
+        let Err(Error::Input(problems)) = read("°C", text) else {
             panic!("was read");
         };
         let lines: Vec<_> = problems.listed().iter().map(|p| p.place.line).collect();
-        assert_eq!(lines, [Some(2), Some(3), Some(4), Some(5)]);
+        assert_eq!(lines, [Some(2), Some(3), Some(4)]);
     }
 
     #[test]
     fn a_file_without_readings_or_of_no_text_is_refused() {
-        for bytes in [b"# nothing\n".as_slice(), b"", b"10:20 30\n\xff"] {
-            assert!(read(bytes).is_err());
+        for text in ["# nothing\n", "", "nothing\n"] {
+            assert!(read("°C", text).is_err());
         }
+        assert!(text_of(Path::new("sheet.txt"), b"10:20 30\n\xff").is_err());
+    }
+
+    #[test]
+    fn notes_are_taken_for_lines_and_what_for_is_told() {
+        let text = "# invented\nNov 3, 2026\nair 75F\n12:40 165F sunny\n\
+                    12:50 moved it, 180\nstill no breeze\n1:00 190 cloudy\n";
+        let (sheet, taken) = read("°F", text).unwrap();
+        let csv = sheet.to_csv().unwrap();
+        assert_eq!(
+            csv,
+            "# Invented sample data\n\
+             time,water (°F),air (°F),wind (Bft),sky,notes\n\
+             2026-11-03 12:40,165,75,,clear,sunny\n\
+             2026-11-03 12:50,180,75,,,moved it\n\
+             2026-11-03 13:00,190,75,,cloud,cloudy\n"
+        );
+        let told: Vec<String> = taken
+            .understood
+            .iter()
+            .map(|told| format!("{} {}", told.line, told.what))
+            .collect();
+        assert_eq!(
+            told,
+            [
+                "3 air 75 °F, for every line without its own",
+                "4 12:40, water 165 °F, air 75 °F, sky clear, notes: sunny",
+                "5 12:50, water 180 °F, air 75 °F, notes: moved it",
+                "6 words without a time, which stay in this file alone: still no breeze",
+                "7 13:00, water 190 °F, air 75 °F, sky cloud, notes: cloudy",
+            ]
+        );
     }
 }

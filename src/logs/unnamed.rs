@@ -29,6 +29,9 @@ const ENDINGS: [&str; 8] = [
 /// name.
 const OPENED_BYTES: u64 = 2 << 20;
 
+/// Longest file that can be a header and nothing else, bytes.
+const LONGEST_HEADER: u64 = 4096;
+
 /// So many files of a folder are looked at.
 const LOOKED_AT: usize = 500;
 
@@ -46,10 +49,24 @@ pub fn unnamed_logs(campaign: &Campaign) -> Vec<String> {
     let unnamed = names.filter(|name| has_ending(name)).filter(|name| {
         fs::canonicalize(folder.join(name)).is_ok_and(|path| !named.contains(&path))
     });
-    let unnamed = unnamed.take(LOOKED_AT);
+    let unnamed = unnamed
+        .take(LOOKED_AT)
+        .map(|name| (folder.join(&name), name));
+    let looks_like_one =
+        |path: &Path| !is_header_alone(path) && looks_like_log(path, &campaign.rules);
     unnamed
-        .filter(|name| looks_like_log(&folder.join(name), &campaign.rules))
+        .filter(|(path, _)| looks_like_one(path))
+        .map(|(_, name)| name)
         .collect()
+}
+
+/// Whether a file is one line, as the empty log is that `new` writes.
+fn is_header_alone(path: &Path) -> bool {
+    fs::metadata(path).is_ok_and(|of| of.len() <= LONGEST_HEADER)
+        && fs::read_to_string(path).is_ok_and(|text| {
+            let lines = text.lines().filter(|line| !line.trim().is_empty());
+            lines.count() <= 1
+        })
 }
 
 /// Whether a file of a name may be a log.
