@@ -10,6 +10,7 @@ use crate::procedure::Assessment;
 use crate::procedure::caveat::Caveat;
 use crate::procedure::finding::Level;
 use crate::procedure::s580::finding::FindingCode;
+use crate::report::procedure_part::spoken;
 use crate::report::s580::words::uncertainty::{outlook, with_uncertainty};
 
 /// The verdict on a campaign.
@@ -63,6 +64,10 @@ pub fn next_step(assessment: &Assessment, folder: &Path) -> Phrase {
     let gravest = || conformity.gravest_first().into_iter().next();
     match (conformity.level, &conformity.missing) {
         (Level::Indicative | Level::NoRating, Some(missing)) => {
+            if assessment.is_read_too_seldom() {
+                let remedy = message!("balance-readings-far-apart-remedy");
+                return message!("check-next-then", remedy = remedy, missing = missing).into();
+            }
             let has_irradiance = assessment.tested.has_irradiance();
             let first = findings
                 .iter()
@@ -122,7 +127,16 @@ fn so_far(assessment: &Assessment) -> Option<Message> {
         (None, 0) => message!("check-none-used"),
         (None, _) => message!("check-no-number", used = used),
     };
-    Some(said.with("intervals", intervals))
+    let said = said.with("intervals", intervals);
+    let balance = assessment.heat_balance.as_ref();
+    Some(match balance.filter(|_| s580.rated.is_none()) {
+        None => said,
+        Some(balance) => message!(
+            "check-so-far-balance",
+            none = said,
+            value = spoken(&balance.power_700_50_w, 1.0)
+        ),
+    })
 }
 
 fn towards_target(assessment: &Assessment) -> Option<Message> {

@@ -40,6 +40,15 @@ pub struct Assessment {
     pub notices: Vec<Notice>,
 }
 
+impl Assessment {
+    /// Whether the water was read at steps too long for any interval of the practice, but short
+    /// enough for the heat balance.
+    pub fn is_read_too_seldom(&self) -> bool {
+        let balance = self.water_balance.as_ref();
+        balance.is_some_and(|balance| balance.far_apart.is_some())
+    }
+}
+
 /// Applies every procedure.
 ///
 /// `logs` are those of `campaign.runs`, in the same order.

@@ -991,6 +991,9 @@ report-end = End of report { $number }
 ## What it means for cooking
 
 # As ISO/IEC 17025 asks: an interpretation is marked as one.
+# { $minutes }: "20".
+balance-readings-far-apart = readings are mostly { $minutes } minutes apart, and no interval of the standard fits between them: gain and loss rest on the steps from one reading to the next, and are indicative
+balance-readings-far-apart-remedy = read the water every 9 to 11 minutes
 balance-one-day = all of it was measured on one day, or on days of which none can be left out, so the ranges of gain and loss are no 95 % ranges
 balance-one-day-remedy = test on other days
 # { $range }: "880 to 930".
@@ -2316,6 +2319,8 @@ check-aim = aim
 check-name = campaign
 check-rating = Ps(50) = { $rating }, from { $used } of { counted-intervals } on { counted-days }
 check-no-number = no number: { $used } of { counted-intervals } can be used
+# { $none }: "no number: there is no interval"; { $value }: "55 ± 12".
+check-so-far-balance = { $none }; the heat balance gives { $value } W at 700 W/m² and 50 K, which is indicative and no rating
 check-none-used = no number: { $intervals ->
     [0] there is no interval
     [one] the only interval cannot be used

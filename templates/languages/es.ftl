@@ -1000,6 +1000,9 @@ memory-efficiency = Kumar, Vishwanath y Gupta 2012 (la exergía máxima; se cons
 memory-food = Chen 1985 y el ASHRAE Handbook, Refrigeration (calores específicos de los alimentos)
 memory-cautions = ISO 13732-1:2006 (quemaduras); Ciochetti y Metcalf 1984 (pasteurización)
 report-end = Fin del informe { $number }
+# { $minutes }: "20".
+balance-readings-far-apart = las lecturas distan en su mayoría { $minutes } minutos, y ningún intervalo de la norma cabe entre ellas: la ganancia y la pérdida se apoyan en los pasos de una lectura a la siguiente, y son indicativas
+balance-readings-far-apart-remedy = lea el agua cada 9 a 11 minutos
 balance-one-day = todo se midió en un solo día, o en días de los que no se puede omitir ninguno, así que los intervalos de la ganancia y de la pérdida no son del 95 %
 balance-one-day-remedy = ensaye otros días
 balance-irradiance-hardly-varied = la irradiancia apenas varió ({ $range } W/m²): la ganancia y la pérdida se distinguen solo por la temperatura del agua, y lo que se dice de otra irradiancia depende del modelo
@@ -2363,6 +2366,8 @@ check-aim = objetivo
 check-name = campaña
 check-rating = Ps(50) = { $rating }, de { $used } de { counted-intervals } en { counted-days }
 check-no-number = sin valor: se pueden usar { $used } de { counted-intervals }
+# { $none }: "no number: there is no interval"; { $value }: "55 ± 12".
+check-so-far-balance = { $none }; el balance térmico da { $value } W a 700 W/m² y 50 K, lo que es indicativo y no un resultado de la norma
 check-none-used = sin valor: { $intervals ->
     [0] no hay ningún intervalo
     [one] el único intervalo no se puede usar

@@ -1027,6 +1027,9 @@ memory-efficiency = Kumar, Vishwanath et Gupta 2012 (pic d’exergie ; son ré
 memory-food = Chen 1985 et l’ASHRAE Handbook, Refrigeration (chaleurs massiques des aliments)
 memory-cautions = ISO 13732-1:2006 (brûlures) ; Ciochetti et Metcalf 1984 (pasteurisation)
 report-end = Fin du rapport { $number }
+# { $minutes }: "20".
+balance-readings-far-apart = les relevés sont le plus souvent espacés de { $minutes } minutes, et aucun intervalle de la norme n’y tient : gain et perte reposent sur les pas d’un relevé au suivant, et sont indicatifs
+balance-readings-far-apart-remedy = relevez l’eau toutes les 9 à 11 minutes
 balance-one-day = tout a été mesuré en un seul jour, ou en des jours dont aucun ne peut être laissé de côté, les plages du gain et de la perte ne sont donc pas à 95 %
 balance-one-day-remedy = refaire l’essai d’autres jours
 balance-irradiance-hardly-varied = l’irradiance n’a guère varié ({ $range } W/m²) : le gain et la perte ne se distinguent que par la température de l’eau, et ce qui est dit d’une autre irradiance repose sur le modèle
@@ -2390,6 +2393,8 @@ check-aim = but
 check-name = campagne
 check-rating = Ps(50) = { $rating }, d’après { $used } sur { counted-intervals }, { counted-days }
 check-no-number = aucun chiffre : { $used } sur { counted-intervals } peuvent être retenus
+# { $none }: "no number: there is no interval"; { $value }: "55 ± 12".
+check-so-far-balance = { $none } ; le bilan thermique donne { $value } W à 700 W/m² et 50 K, ce qui est indicatif et n’est pas un résultat de la norme
 check-none-used = aucun chiffre : { $intervals ->
     [0] il n’y a aucun intervalle
     [one] le seul intervalle ne peut pas être retenu

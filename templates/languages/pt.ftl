@@ -996,6 +996,9 @@ memory-efficiency = Kumar, Vishwanath e Gupta 2012 (exergia máxima; viu-se o re
 memory-food = Chen 1985 e o ASHRAE Handbook, Refrigeration (calores específicos dos alimentos)
 memory-cautions = ISO 13732-1:2006 (queimaduras); Ciochetti e Metcalf 1984 (pasteurização)
 report-end = Fim do relatório { $number }
+# { $minutes }: "20".
+balance-readings-far-apart = as leituras distam na maioria { $minutes } minutos, e nenhum intervalo da norma cabe entre elas: o ganho e a perda se apoiam nos passos de uma leitura à seguinte, e são indicativos
+balance-readings-far-apart-remedy = leia a água a cada 9 a 11 minutos
 balance-one-day = tudo foi medido em um só dia, ou em dias dos quais nenhum pode ser omitido, por isso as faixas do ganho e da perda não são faixas de 95 %
 balance-one-day-remedy = ensaie em outros dias
 balance-irradiance-hardly-varied = a irradiância quase não variou ({ $range } W/m²): o ganho e a perda se distinguem só pela temperatura da água, e o que se diz de outra irradiância baseia-se no modelo
@@ -2357,6 +2360,8 @@ check-aim = meta
 check-name = campanha
 check-rating = Ps(50) = { $rating }, de { $used } de { counted-intervals } em { counted-days }
 check-no-number = sem número: { $used } de { counted-intervals } podem ser usados
+# { $none }: "no number: there is no interval"; { $value }: "55 ± 12".
+check-so-far-balance = { $none }; o balanço térmico dá { $value } W a 700 W/m² e 50 K, o que é indicativo e não um resultado da norma
 check-none-used = sem número: { $intervals ->
     [0] não há nenhum intervalo
     [one] o único intervalo não pode ser usado

@@ -1020,6 +1020,9 @@ memory-food = Chen 1985 na ASHRAE Handbook, Refrigeration (joto mahususi la vyak
 memory-cautions = ISO 13732-1:2006 (kuungua); Ciochetti na Metcalf 1984 (upasteurishaji)
 report-end = Mwisho wa ripoti { $number }
 # As ISO/IEC 17025 asks: an interpretation is marked as one.
+# { $minutes }: "20".
+balance-readings-far-apart = vipimo vingi vimeachana kwa dakika { $minutes }, na hakuna kipindi cha kiwango kinachotosha kati yao: faida na hasara zinategemea hatua kutoka kipimo kimoja hadi kingine, na ni za kielekezi
+balance-readings-far-apart-remedy = pima maji kila dakika 9 hadi 11
 balance-one-day = yote yalipimwa kwa siku moja, au kwa siku ambazo hakuna inayoweza kuachwa nje, kwa hiyo masafa ya pato na ya upotevu si masafa ya 95 %
 balance-one-day-remedy = jaribu katika siku nyingine
 # { $range }: "880 to 930".
@@ -2396,6 +2399,8 @@ check-aim = lengo
 check-name = kampeni
 check-rating = Ps(50) = { $rating }, kutoka { $used } kati ya { counted-intervals } katika { counted-days }
 check-no-number = hakuna namba: { $used } kati ya { counted-intervals } vinaweza kutumika
+# { $none }: "no number: there is no interval"; { $value }: "55 ± 12".
+check-so-far-balance = { $none }; mizania ya joto inatoa { $value } W kwa 700 W/m² na 50 K, ambayo ni ya kielekezi na si tathmini ya kiwango
 check-none-used = hakuna namba: { $intervals ->
     [0] hakuna kipindi
     [one] kipindi pekee kilichopo hakiwezi kutumika

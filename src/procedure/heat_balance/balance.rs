@@ -2,8 +2,10 @@
 
 use jiff::civil::Date;
 
+use super::far_apart::FarApart;
 use super::finding::BalanceFinding;
 use crate::procedure::s580::S580;
+use crate::procedure::s580::intervals::Interval;
 use crate::procedure::s580::limits::{RATING_DIFFERENCE_K, STANDARD_IRRADIANCE_W_M2};
 use crate::procedure::uncertainty::trials::draw;
 use crate::procedure::uncertainty::{Budget, Figure, Fitted, Region};
@@ -33,6 +35,8 @@ pub struct HeatBalance {
     pub power_700_50_w: Figure,
     /// g/u, K m²/W; `None` where the loss may be none.
     pub opto_thermal_ratio: Option<Figure>,
+    /// What it rests on in the place of the practice's intervals, where there is none of those.
+    pub far_apart: Option<FarApart>,
     pub findings: Vec<BalanceFinding>,
 }
 
@@ -83,6 +87,14 @@ pub fn at_w(irradiance_w_m2: f64, difference_k: f64) -> [f64; 2] {
 }
 
 impl HeatBalance {
+    /// The intervals of which those that are sound are its points.
+    pub fn rests_on<'a>(&'a self, s580: &'a S580) -> &'a [Interval] {
+        match &self.far_apart {
+            Some(far_apart) => &far_apart.intervals,
+            None => &s580.intervals,
+        }
+    }
+
     /// Gain (weighed with W/m²) and loss (with −K) with their 95 % band.
     pub fn region(&self) -> Region {
         self.fitted.region()

@@ -5,6 +5,8 @@ use crate::procedure::finding;
 /// Every finding about a heat balance.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum FindingCode {
+    /// There is no interval of the practice, and the steps between readings serve.
+    ReadingsFarApart,
     /// All of it was measured on one day.
     OneDay,
     /// Gain and loss are told apart by the temperature difference alone.
@@ -17,6 +19,7 @@ impl FindingCode {
     /// The code in files.
     pub fn code(self) -> &'static str {
         match self {
+            FindingCode::ReadingsFarApart => "readings-far-apart",
             FindingCode::OneDay => "one-day",
             FindingCode::IrradianceHardlyVaried => "irradiance-hardly-varied",
             FindingCode::LossNotShown => "loss-not-shown",

@@ -1,8 +1,9 @@
 //! Gain and loss by least squares over all sound intervals.
 
 use super::balance::{Figures, HeatBalance};
+use super::far_apart::far_apart;
 use super::finding::{BalanceFinding, FindingCode};
-use crate::language::{fixed, range};
+use crate::language::{fixed, range, short};
 use crate::message;
 use crate::physics::water::SPECIFIC_HEAT_J_PER_KG_K;
 use crate::procedure::s580::S580;
@@ -41,7 +42,8 @@ impl Heat {
 
 /// Fits P = g·G − u·Td, without intercept, to every interval whose readings are sound: what
 /// sets an interval aside for irradiance, ambient, solar time or wind does not count here;
-/// what does for the water window, gaps, clouds and exclusions does.
+/// what does for the water window, gaps, clouds and exclusions does. Where readings are too far
+/// apart for any interval of the practice, the steps between them serve.
 ///
 /// P is the power that the water takes up, and the vessels where their heat counts. `None` with
 /// fewer than three intervals, and where gain and loss cannot be told apart.
@@ -50,7 +52,11 @@ impl Heat {
 /// An energy balance whose terms are found by regression: after Funk and Larson, Solar Energy
 /// 62 (1998) 63–68, abstract seen. Which intervals count is this project's reading.
 pub fn fit(tested: &Tested, s580: &S580, heat: Heat) -> Option<HeatBalance> {
-    let sound: Vec<&Interval> = s580.intervals.iter().filter(|one| is_sound(one)).collect();
+    let far_apart = far_apart(tested, s580);
+    let all = far_apart
+        .as_ref()
+        .map_or(&s580.intervals, |one| &one.intervals);
+    let sound: Vec<&Interval> = all.iter().filter(|one| is_sound(one)).collect();
     let places = places(&sound, &tested.campaign.site.time_zone);
     let points: Vec<Point> = sound
         .iter()
@@ -83,6 +89,7 @@ pub fn fit(tested: &Tested, s580: &S580, heat: Heat) -> Option<HeatBalance> {
         loss_w_per_k,
         power_700_50_w,
         opto_thermal_ratio,
+        far_apart,
         findings: Vec::new(),
     };
     found.findings = findings(&found);
@@ -151,6 +158,16 @@ fn extremes(values: impl Iterator<Item = f64> + Clone) -> Bounds {
 
 fn findings(found: &HeatBalance) -> Vec<BalanceFinding> {
     let mut findings = Vec::new();
+    if let Some(far_apart) = &found.far_apart {
+        findings.push(BalanceFinding::note(
+            FindingCode::ReadingsFarApart,
+            message!(
+                "balance-readings-far-apart",
+                minutes = short(far_apart.step_min)
+            ),
+            message!("balance-readings-far-apart-remedy"),
+        ));
+    }
     if found.is_of_one_day() {
         findings.push(BalanceFinding::note(
             FindingCode::OneDay,

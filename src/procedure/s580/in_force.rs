@@ -220,6 +220,19 @@ impl Limits {
         IntervalLength::of_s(self.standing_row(LimitKey::Interval).value)
     }
 
+    /// The same limits, but for the length of an interval, s.
+    pub fn with_interval_s(&self, length_s: f64) -> Limits {
+        let mut limits = self.clone();
+        for row in limits
+            .rows
+            .iter_mut()
+            .filter(|row| row.key == LimitKey::Interval)
+        {
+            row.value = length_s;
+        }
+        limits
+    }
+
     /// Whether the campaign has a limit of its own in place of the practice's.
     pub fn is_own(&self, key: LimitKey) -> bool {
         self.row(key).is_some_and(|row| row.changed)

@@ -14,6 +14,9 @@ use crate::report::data::finding::{FindingEntry, finding_entry};
 pub struct BalanceEntry {
     /// Number of intervals that it rests on.
     intervals: usize,
+    /// Minutes from one reading to the next, where they are too far apart for any interval of the
+    /// practice, and the steps between them serve; else null.
+    readings_apart_min: Option<f64>,
     /// Number of local dates with such an interval.
     days: usize,
     /// Of these intervals, W/m².
@@ -44,6 +47,7 @@ pub fn balance_entry(assessment: &Assessment) -> Option<BalanceEntry> {
     let findings = found.findings.iter();
     Some(BalanceEntry {
         intervals: found.intervals,
+        readings_apart_min: found.far_apart.as_ref().map(|one| one.step_min),
         days: found.dates.len(),
         mean_irradiance_w_m2: found.mean_irradiance_w_m2,
         irradiance_range_w_m2: [found.irradiance_w_m2.lower, found.irradiance_w_m2.upper],

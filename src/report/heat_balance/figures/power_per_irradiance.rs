@@ -51,7 +51,7 @@ pub struct View {
 /// The points of a heat balance, and the edges between which they are seen.
 pub fn view(assessment: &Assessment, found: &HeatBalance) -> View {
     let points = |of_line: bool| {
-        let intervals = assessment.s580.intervals.iter();
+        let intervals = found.rests_on(&assessment.s580).iter();
         intervals
             .filter(move |interval| is_sound(interval) == of_line)
             .filter_map(point)
