@@ -41,6 +41,8 @@ pub struct Scenario {
     pub irradiance_uncertainty: f64,
     /// Heat capacity of the vessel, J/K.
     pub vessel_j_per_k: f64,
+    /// Minutes from one reading to the next.
+    pub every_min: usize,
 }
 
 impl Default for Scenario {
@@ -60,6 +62,7 @@ impl Default for Scenario {
             class: "thermocouple-t-1",
             irradiance_uncertainty: 0.025,
             vessel_j_per_k: 0.0,
+            every_min: 1,
         }
     }
 }
@@ -200,15 +203,16 @@ relative_uncertainty = 0.003
             let read_c = water_c + off_k + 0.02 * normal(generator);
             let read_c = (read_c / self.step_k).round() * self.step_k;
             let clock_min = FIRST_MINUTE + minute;
-            writeln!(
-                text,
-                "2026-04-{day:02} {:02}:{:02}:00,{read_c:.3},{:.2},{:.1},0.4",
+            let line = format!(
+                "2026-04-{day:02} {:02}:{:02}:00,{read_c:.3},{:.2},{:.1},0.4\n",
                 clock_min / 60,
                 clock_min % 60,
                 ambient_c + wrong.ambient_k,
                 sun_w_m2 * (1.0 + wrong.irradiance) + normal(generator),
-            )
-            .unwrap();
+            );
+            if minute % self.every_min == 0 {
+                text += &line;
+            }
             let aim = 1.0 - self.aim_lost * (minute % 30) as f64 / 30.0;
             let net_w = gain_m2 * aim * sun_w_m2 - loss_w_per_k * (water_c - ambient_c);
             water_c = (water_c + net_w * 60.0 / heat_j_per_k).min(99.6);

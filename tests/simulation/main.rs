@@ -6,6 +6,7 @@
 )]
 
 mod coverage;
+mod far_apart;
 mod invented;
 mod kinds;
 mod kinds_coverage;
