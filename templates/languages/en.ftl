@@ -123,6 +123,8 @@ headline-indicative = Does not conform to ASAE { $procedure }: see the shortcomi
 headline-indicative-missing = Does not conform to ASAE { $procedure }; still missing: { $missing }
 headline-indicative-missing-too = Does not conform to ASAE { $procedure }: see the shortcomings. Also missing: { $missing }
 headline-not-valid = By these readings the water gained more heat than the sunlight that fell on the cooker. Check the intercept area, the load and the units.
+# { $value }: "55 ± 12".
+headline-no-rating-balance = The heat balance gives { $value } W at 700 W/m² and 50 K, which is indicative and no rating (section { $section }).
 headline-no-rating-missing = Not rated by ASAE { $procedure }; still missing: { $missing }
 headline-without-rating = Not rated by ASAE { $procedure }: see the shortcomings below
 headline-counts = { counted-used } ({ $least_intervals } required) · { counted-days } ({ $least_days }) · R² { $r_squared } ({ $least_r_squared })
@@ -253,6 +255,8 @@ finding-too-few-days-own = used intervals on { counted-days }, the campaign’s 
 finding-too-few-days-remedy = a test on { missing-days }
 finding-no-rating = no line can be fitted: it takes three used intervals with irradiance, at different temperature differences
 finding-no-rating-remedy = more intervals that can be used, from ambient to near boiling
+# { $shortest }, { $longest }: "9", "11".
+finding-no-rating-remedy-intervals = read the water every { $shortest } to { $longest } minutes, or every one, two or five, until it is near boiling
 finding-no-rating-remedy-irradiance = measure irradiance; without it power cannot be normalised
 finding-r-squared-low = R² is { $r_squared }, below { $least }; the standard asks only for a note; this report withholds conformity
 finding-r-squared-low-own = R² is { $r_squared }, below the campaign’s own limit of { $least }

@@ -117,6 +117,8 @@ headline-indicative = No cumple ASAE { $procedure }: véanse las deficiencias ab
 headline-indicative-missing = No cumple ASAE { $procedure }; aún faltan: { $missing }
 headline-indicative-missing-too = No cumple ASAE { $procedure }: véanse las deficiencias. Además faltan: { $missing }
 headline-not-valid = Según estas lecturas, el agua ganó más calor que la energía solar que incidió en la cocina. Compruebe el área de captación, la carga y las unidades.
+# { $value }: "55 ± 12".
+headline-no-rating-balance = El balance térmico da { $value } W a 700 W/m² y 50 K, lo que es indicativo y no un resultado de la norma (sección { $section }).
 headline-no-rating-missing = Sin resultado según ASAE { $procedure }; aún faltan: { $missing }
 headline-without-rating = Sin resultado según ASAE { $procedure }: véanse las deficiencias abajo
 headline-counts = { counted-used } ({ $least_intervals } exigidos) · { counted-days } ({ $least_days }) · R² { $r_squared } ({ $least_r_squared })
@@ -254,6 +256,8 @@ finding-too-few-days-own = intervalos usados en { counted-days }; el límite pro
 finding-too-few-days-remedy = ensaye { missing-days }
 finding-no-rating = no se puede ajustar ninguna recta: hacen falta tres intervalos usados con irradiancia, a distintas diferencias de temperatura
 finding-no-rating-remedy = más intervalos que se puedan usar, desde el ambiente hasta cerca de la ebullición
+# { $shortest }, { $longest }: "9", "11".
+finding-no-rating-remedy-intervals = leer el agua cada { $shortest } a { $longest } minutos, o cada uno, dos o cinco, hasta cerca de la ebullición
 finding-no-rating-remedy-irradiance = mida la irradiancia; sin ella no se puede normalizar la potencia
 finding-r-squared-low = R² es { $r_squared }, por debajo de { $least }; la norma solo pide una nota; este informe no declara la conformidad
 finding-r-squared-low-own = R² es { $r_squared }, por debajo del límite propio de la campaña de { $least }

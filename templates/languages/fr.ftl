@@ -129,6 +129,8 @@ headline-indicative = Non conforme à la norme ASAE { $procedure } : voir les �
 headline-indicative-missing = Non conforme à la norme ASAE { $procedure } ; il manque encore : { $missing }
 headline-indicative-missing-too = Non conforme à la norme ASAE { $procedure } : voir les écarts constatés. Il manque aussi : { $missing }
 headline-not-valid = D’après ces lectures, l’eau a gagné plus de chaleur que le rayonnement solaire reçu par le cuiseur. Vérifier la surface de captation, la charge et les unités.
+# { $value }: "55 ± 12".
+headline-no-rating-balance = Le bilan thermique donne { $value } W à 700 W/m² et 50 K, ce qui est indicatif et n’est pas un résultat de la norme (section { $section }).
 headline-no-rating-missing = Sans résultat selon ASAE { $procedure } ; il manque encore : { $missing }
 headline-without-rating = Sans résultat selon ASAE { $procedure } : voir les écarts constatés ci-dessous
 headline-counts = { counted-used } ({ $least_intervals } exigés) · { counted-days } ({ $least_days }) · R² { $r_squared } ({ $least_r_squared })
@@ -266,6 +268,8 @@ finding-too-few-days-own = intervalles retenus sur { counted-days }, la limite p
 finding-too-few-days-remedy = des intervalles retenus sur { missing-days }
 finding-no-rating = aucune droite ne peut être ajustée : il faut trois intervalles retenus avec irradiance, à des écarts de température différents
 finding-no-rating-remedy = davantage d’intervalles que l’on puisse retenir, de la température ambiante jusque près de l’ébullition
+# { $shortest }, { $longest }: "9", "11".
+finding-no-rating-remedy-intervals = relever l’eau toutes les { $shortest } à { $longest } minutes, ou toutes les une, deux ou cinq, jusque près de l’ébullition
 finding-no-rating-remedy-irradiance = mesurer l’irradiance ; sans elle, la puissance ne peut pas être normalisée
 finding-r-squared-low = R² vaut { $r_squared }, moins que { $least } ; la norme demande seulement une remarque ; ce rapport ne déclare pas la conformité
 finding-r-squared-low-own = R² vaut { $r_squared }, moins que la limite propre à la campagne de { $least }

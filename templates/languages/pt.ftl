@@ -120,6 +120,8 @@ headline-indicative = Não cumpre a ASAE { $procedure }: veja as deficiências a
 headline-indicative-missing = Não cumpre a ASAE { $procedure }; ainda falta: { $missing }
 headline-indicative-missing-too = Não cumpre a ASAE { $procedure }: veja as deficiências. Também falta: { $missing }
 headline-not-valid = Segundo estas leituras, a água ganhou mais calor que a energia solar que incidiu no fogão. Verifique a área de captação, a carga e as unidades.
+# { $value }: "55 ± 12".
+headline-no-rating-balance = O balanço térmico dá { $value } W a 700 W/m² e 50 K, o que é indicativo e não um resultado da norma (seção { $section }).
 headline-no-rating-missing = Sem resultado segundo a ASAE { $procedure }; ainda falta: { $missing }
 headline-without-rating = Sem resultado segundo a ASAE { $procedure }: veja as deficiências abaixo
 headline-counts = { counted-used } (mínimo: { $least_intervals }) · { counted-days } ({ $least_days }) · R² { $r_squared } ({ $least_r_squared })
@@ -256,6 +258,8 @@ finding-too-few-days-own = intervalos usados em { counted-days }; o limite próp
 finding-too-few-days-remedy = ensaio em { missing-days }
 finding-no-rating = não se pode ajustar uma reta: são necessários três intervalos usados com irradiância, com diferenças de temperatura distintas
 finding-no-rating-remedy = mais intervalos que possam ser usados, do ambiente até perto da ebulição
+# { $shortest }, { $longest }: "9", "11".
+finding-no-rating-remedy-intervals = ler a água a cada { $shortest } a { $longest } minutos, ou a cada um, dois ou cinco, até perto da fervura
 finding-no-rating-remedy-irradiance = meça a irradiância; sem ela a potência não pode ser normalizada
 finding-r-squared-low = R² é { $r_squared }, abaixo de { $least }; a norma pede apenas uma nota; este relatório não declara a conformidade
 finding-r-squared-low-own = R² é { $r_squared }, abaixo do limite próprio da campanha de { $least }

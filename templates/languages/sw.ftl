@@ -116,6 +116,8 @@ headline-indicative = Haikidhi ASAE { $procedure }: tazama kasoro zilizo hapa ch
 headline-indicative-missing = Haikidhi ASAE { $procedure }; bado vinahitajika: { $missing }
 headline-indicative-missing-too = Haikidhi ASAE { $procedure }: tazama kasoro. Pia vinahitajika: { $missing }
 headline-not-valid = Kwa mujibu wa vipimo hivi, maji yalipata joto zaidi ya mwanga wa jua ulioangukia jiko. Kagua eneo la kupokea mwanga, mzigo na vizio.
+# { $value }: "55 ± 12".
+headline-no-rating-balance = Mizania ya joto inatoa { $value } W kwa 700 W/m² na 50 K, ambayo ni ya kielekezi na si tathmini ya kiwango (sehemu ya { $section }).
 headline-no-rating-missing = Haina tathmini kwa mujibu wa ASAE { $procedure }; bado vinahitajika: { $missing }
 headline-without-rating = Haina tathmini kwa mujibu wa ASAE { $procedure }: tazama kasoro zilizo hapa chini
 headline-counts = { counted-used } (takwa: { $least_intervals }) · { counted-days } ({ $least_days }) · R² { $r_squared } ({ $least_r_squared })
@@ -253,6 +255,8 @@ finding-too-few-days-own = vipindi vilivyotumika ni vya { counted-days }, kikomo
 finding-too-few-days-remedy = jaribio katika { missing-days }
 finding-no-rating = hakuna mstari unaoweza kuchorwa: vinahitajika vipindi vitatu vilivyotumika vyenye mnururisho, kwa tofauti mbalimbali za halijoto
 finding-no-rating-remedy = vipindi zaidi vinavyoweza kutumika, kuanzia halijoto ya mazingira hadi karibu na kuchemka
+# { $shortest }, { $longest }: "9", "11".
+finding-no-rating-remedy-intervals = pima maji kila dakika { $shortest } hadi { $longest }, au kila moja, mbili au tano, hadi karibu na kuchemka
 finding-no-rating-remedy-irradiance = pima mnururisho; bila huo nguvu haiwezi kusanifishwa
 finding-r-squared-low = R² ni { $r_squared }, chini ya { $least }; kiwango kinataka maelezo tu; ripoti hii haisemi kwamba inakidhi
 finding-r-squared-low-own = R² ni { $r_squared }, chini ya kikomo binafsi cha kampeni cha { $least }

@@ -61,7 +61,12 @@ pub fn judge(
     let on_line = screenings.iter().map(|screening| screening.on_line).sum();
     let short_of = Shortfall::new(limits, on_line, days);
     let mut findings = short_of.findings();
-    findings.extend(line_findings(limits, rated, tested.has_irradiance()));
+    let lacks = match (tested.has_irradiance(), intervals.is_empty()) {
+        (false, _) => Lacks::Irradiance,
+        (true, true) => Lacks::Intervals,
+        (true, false) => Lacks::UsedIntervals,
+    };
+    findings.extend(line_findings(limits, rated, lacks));
     findings.extend(load_finding(limits, &tested.runs, screenings));
     findings.extend(measurement_findings(tested, screenings));
     findings.extend(gain_finding(tested, intervals));
@@ -92,16 +97,32 @@ fn without_water() -> Conformity {
     }
 }
 
-fn line_findings(limits: &Limits, rated: Option<&Rated>, has_irradiance: bool) -> Vec<S580Finding> {
+/// What a line lacks that cannot be drawn.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Lacks {
+    Irradiance,
+    /// The readings make none.
+    Intervals,
+    UsedIntervals,
+}
+
+fn line_findings(limits: &Limits, rated: Option<&Rated>, lacks: Lacks) -> Vec<S580Finding> {
     let Some(Rated { line, rating, .. }) = rated else {
         return vec![S580Finding::of(
             Level::NoRating,
             FindingCode::NoRating,
             message!("finding-no-rating"),
-            if has_irradiance {
-                message!("finding-no-rating-remedy")
-            } else {
-                message!("finding-no-rating-remedy-irradiance")
+            match lacks {
+                Lacks::Irradiance => message!("finding-no-rating-remedy-irradiance"),
+                Lacks::UsedIntervals => message!("finding-no-rating-remedy"),
+                Lacks::Intervals => {
+                    let (shortest_min, longest_min) = limits.interval().ends_min();
+                    message!(
+                        "finding-no-rating-remedy-intervals",
+                        shortest = short(shortest_min),
+                        longest = short(longest_min)
+                    )
+                }
             },
         )];
     };

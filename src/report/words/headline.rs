@@ -12,6 +12,7 @@ use crate::procedure::s580::finding::{FindingCode, S580Finding};
 use crate::procedure::s580::limits::LimitKey;
 use crate::procedure::s580::limits::RATING_DIFFERENCE_K;
 use crate::procedure::s580::rated::Rated;
+use crate::report::procedure_part::spoken;
 use crate::report::rows::{Figure, FindingText, Row};
 use crate::report::s580::figures::drawn::{CONDITIONS, INTERVAL, POWER_LINE, POWER_LINE_LOW};
 use crate::report::s580::words::line::{equation, spoken_r_squared};
@@ -90,7 +91,10 @@ pub fn headline(assessment: &Assessment, sections: &Sections, words: &Words) -> 
             Level::Conforms | Level::ConformsWithNotes => {
                 words.say(message!("headline-conforms-rests-on"))
             }
-            Level::Indicative | Level::NotValid | Level::NoRating => String::new(),
+            Level::Indicative | Level::NotValid => String::new(),
+            Level::NoRating => {
+                no_rating_but(assessment, sections).map_or_else(String::new, |said| words.say(said))
+            }
         },
         facts: facts(assessment, sections, words),
         figure_title: words.say(figure_title(assessment)),
@@ -106,6 +110,16 @@ pub fn headline(assessment: &Assessment, sections: &Sections, words: &Words) -> 
             section = sections.number(Section::Cautions)
         )),
     }
+}
+
+/// What the heat balance gives where there is no rating.
+fn no_rating_but(assessment: &Assessment, sections: &Sections) -> Option<Message> {
+    let balance = assessment.heat_balance.as_ref()?;
+    Some(message!(
+        "headline-no-rating-balance",
+        value = spoken(&balance.power_700_50_w, 1.0),
+        section = sections.number(Section::HeatBalance)
+    ))
 }
 
 fn level_text(conformity: &Conformity, procedure: &str, sections: &Sections) -> Message {
