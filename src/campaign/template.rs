@@ -60,6 +60,10 @@ pub struct FoundRun {
     pub when: String,
     /// How it was read, for whoever chooses.
     pub understood: String,
+    /// It has irradiance.
+    pub has_irradiance: bool,
+    /// Its irradiance can only be that of a sensor that lies flat.
+    pub is_horizontal: bool,
 }
 
 /// The template with a run of each log in the place of that of the empty one.

@@ -18,12 +18,14 @@ use crate::campaign::check::{Given, given_to_new};
 use crate::campaign::find::{CAMPAIGN_FILE, check_folder_name};
 use crate::campaign::kinds::RunKind;
 use crate::campaign::shared_file::SharedFile;
-use crate::campaign::template::{LOG_NAME, header_of, template_of, with_found, without_shared};
+use crate::campaign::template::{
+    FoundRun, LOG_NAME, header_of, template_of, with_found, without_shared,
+};
 use crate::campaign::zone::parse_zone;
 use crate::error::{Error, Problem, Result, why};
 use crate::language::LANGUAGES;
 use crate::report::files::{replace_file, try_folder};
-use crate::setup::answers::Answers;
+use crate::setup::answers::{Answers, SunSensor};
 use crate::setup::filled::filled;
 use crate::setup::questions::Question;
 use crate::units::counted;
@@ -52,6 +54,10 @@ pub fn run(options: &NewOptions) -> Result<u8> {
         true => {
             print_found(&found)?;
             let questions = questions(options, &given, &found);
+            let said = Answers {
+                logged_sun: logged_sun(&found),
+                ..said
+            };
             match ask(said, questions)? {
                 Some(answers) => answers,
                 None => {
@@ -77,6 +83,15 @@ fn found_logs(folder: &Path, given: &Given, answers: &Answers) -> FoundLogs {
     let zone = answers.time_zone.as_deref().and_then(parse_zone);
     let zone = zone.unwrap_or_else(|| given.time_zone.clone());
     find_logs(folder, &given.rules, &zone, answers.kind())
+}
+
+/// What measures the sunlight, as far as logs tell.
+fn logged_sun(found: &FoundLogs) -> Option<SunSensor> {
+    let measuring: Vec<&FoundRun> = found.runs.iter().filter(|run| run.has_irradiance).collect();
+    match measuring.iter().any(|run| run.is_horizontal) {
+        true => Some(SunSensor::LiesFlat),
+        false => (!measuring.is_empty()).then_some(SunSensor::FacesSun),
+    }
 }
 
 /// What is asked: what neither an option nor a file of shared keys answers.

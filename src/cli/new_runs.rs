@@ -6,7 +6,7 @@ use jiff::tz::TimeZone;
 
 use crate::campaign::kinds::RunKind;
 use crate::campaign::listing::files_in;
-use crate::campaign::model::LogRules;
+use crate::campaign::model::{LogRules, Plane};
 use crate::campaign::template::{FoundRun, LOG_NAME, header_of};
 use crate::error::Error;
 use crate::language::Words;
@@ -46,7 +46,13 @@ pub fn find_logs(folder: &Path, rules: &LogRules, zone: &TimeZone, kind: RunKind
             continue;
         }
         match read_as(&path, &name, rules, zone, kind) {
-            Ok((kind, log)) => runs.push((log.account.first_us, found(name, kind, &log, zone))),
+            Ok((kind, plane, log)) => {
+                let run = FoundRun {
+                    is_horizontal: plane == Some(Plane::Horizontal),
+                    ..found(name, kind, &log, zone)
+                };
+                runs.push((log.account.first_us, run));
+            }
             Err(error) => left_out.push(left_out_for(&path, &error)),
         }
     }
@@ -91,6 +97,9 @@ fn is_empty_log(path: &Path, name: &str) -> bool {
         && std::fs::read_to_string(path).is_ok_and(is_header)
 }
 
+/// A log with the kind and the plane of its sensor as which it could be read.
+type ReadSo = (RunKind, Option<Plane>, FileLog);
+
 /// Reads a log as one of a kind; where that cannot be, of water, or of a dry vessel.
 fn read_as(
     path: &Path,
@@ -98,13 +107,24 @@ fn read_as(
     rules: &LogRules,
     zone: &TimeZone,
     kind: RunKind,
-) -> Result<(RunKind, FileLog), Error> {
-    let read = |kind| {
+) -> Result<ReadSo, Error> {
+    let read_in = |kind, plane| {
         let request = Request {
             kind,
+            plane,
             ..Request::new(rules, zone)
         };
-        read_file(path, name, &request).map(|log| (kind, log))
+        read_file(path, name, &request)
+    };
+    let read = |kind| {
+        let flat = || {
+            read_in(kind, Some(Plane::Horizontal)).map(|log| (kind, Some(Plane::Horizontal), log))
+        };
+        match read_in(kind, None) {
+            Ok(log) => Ok((kind, None, log)),
+            // Its header may say that the sensor lies flat.
+            Err(error) => flat().map_err(|_| error),
+        }
     };
     // A vessel's temperature serves for the water's, and is that of a dry one in a log of ours.
     let of_vessel = |log: &FileLog| {
@@ -112,7 +132,9 @@ fn read_as(
         columns.any(|column| header_of(RunKind::Dry).split(',').nth(1) == Some(&column.header))
     };
     match read(kind) {
-        Ok((RunKind::Water, log)) if of_vessel(&log) => read(RunKind::Dry).or(Ok((kind, log))),
+        Ok((RunKind::Water, plane, log)) if of_vessel(&log) => {
+            read(RunKind::Dry).or(Ok((kind, plane, log)))
+        }
         read => read,
     }
     .or_else(|error| {
@@ -140,6 +162,8 @@ fn found(log: String, kind: RunKind, read: &FileLog, zone: &TimeZone) -> FoundRu
         has_days: has_days && kind == RunKind::Water,
         when,
         understood: understood(kind, read),
+        has_irradiance: read.readings.irradiance_w_m2.is_some(),
+        is_horizontal: false,
     }
 }
 

@@ -49,6 +49,8 @@ pub struct Answers {
     pub water: Option<String>,
     pub thermometer: Option<Thermometer>,
     pub sun: Option<SunSensor>,
+    /// What the logs that lie there tell of it.
+    pub logged_sun: Option<SunSensor>,
     /// Whether the logs that lie there become runs.
     pub takes_logs: Option<bool>,
 }

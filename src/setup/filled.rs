@@ -5,6 +5,7 @@ use super::answers::{Answers, SunSensor, Thermometer};
 use super::opening::Opening;
 use crate::campaign::kinds::RunKind;
 use crate::campaign::measured::parse;
+use crate::campaign::model::CookerType;
 use crate::language::UnitSystem;
 use crate::measure::{Kind, Unit};
 
@@ -183,7 +184,15 @@ fn add_sun(answers: &Answers, add: &mut impl FnMut(&'static str, &'static str, S
             return add(TABLE, "estimate", text("estimate", "clear-sky"));
         }
         Some(SunSensor::FacesSun) => text("plane", "normal"),
-        Some(SunSensor::LiesFlat) => text("plane", "horizontal"),
+        // A box's own procedure wants it as it lies.
+        Some(SunSensor::LiesFlat) if answers.cooker == Some(CookerType::Box) => {
+            text("plane", "horizontal")
+        }
+        Some(SunSensor::LiesFlat) => format!(
+            "{}\n{}",
+            text("plane", "horizontal"),
+            text("estimate", "from-horizontal")
+        ),
         Some(SunSensor::Station) => {
             format!(
                 "{}\n{}",

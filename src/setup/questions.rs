@@ -88,7 +88,10 @@ const SUN: &[Choice] = &[
         "faces-sun",
         "a sensor that faces the sun as the cooker does",
     ),
-    choice("lies-flat", "a sensor that lies flat"),
+    choice(
+        "lies-flat",
+        "a sensor that lies flat; what it reads is turned to the sun, except for a box",
+    ),
     choice("station", "a weather station nearby, with a log"),
 ];
 const YES_NO: &[Choice] = &[
@@ -232,7 +235,11 @@ impl Question {
                 RunKind::Dry => "oven".to_owned(),
                 RunKind::Water | RunKind::Cooling => "kitchen".to_owned(),
             },
-            Question::Sun => "none".to_owned(),
+            Question::Sun => match answers.logged_sun {
+                Some(SunSensor::FacesSun) => "faces-sun".to_owned(),
+                Some(SunSensor::LiesFlat) => "lies-flat".to_owned(),
+                _ => "none".to_owned(),
+            },
             Question::Logs => "yes".to_owned(),
             Question::Cooker | Question::Opening | Question::Place | Question::Elevation => {
                 return None;

@@ -26,6 +26,8 @@ mod cooking;
 mod enter;
 mod estimates;
 #[cfg(unix)]
+mod four_people;
+#[cfg(unix)]
 mod hostile_names;
 mod index;
 #[cfg(unix)]
