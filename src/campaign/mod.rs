@@ -6,6 +6,7 @@
 //! does the geometry of the intercept area.
 
 pub mod aperture;
+mod by_hand;
 pub mod check;
 mod check_aperture;
 mod check_cooker;

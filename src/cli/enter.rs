@@ -24,7 +24,6 @@ use crate::entry::sheet::spoken;
 use crate::entry::start::{common_start, next_time, read_date, read_start, window_start};
 use crate::entry::value::Refusal;
 use crate::error::{Error, Problem, Result, why};
-use crate::language::UnitSystem;
 use crate::measure::{Kind, Unit};
 use crate::planning::pace::step_min;
 use crate::procedure::s580::Limits;
@@ -103,26 +102,17 @@ pub fn run(options: &EnterOptions) -> Result<u8> {
 
 /// What holds for a sheet of a campaign.
 fn form(campaign: &Campaign, kind: RunKind, date: Date) -> Form {
-    let celsius = Unit::base(Kind::Temperature);
-    let units = &campaign.rules.units;
-    let usual = match campaign.report.units {
-        UnitSystem::Si => celsius,
-        UnitSystem::Us => Unit::parse("°F", &[Kind::Temperature]).unwrap_or(celsius),
-    };
-    let typed = |rule: Option<Unit>| match rule {
-        Some(unit) if unit.symbol() == "°F" => unit,
-        Some(_) => celsius,
-        None => usual,
+    // Nobody reads kelvins by hand.
+    let typed = |unit: Unit| match unit.symbol() {
+        "°F" => unit,
+        _ => Unit::base(Kind::Temperature),
     };
     Form {
         date,
         zone: campaign.site.time_zone.clone(),
         kind,
-        tested_unit: typed(match kind {
-            RunKind::Water | RunKind::Cooling => units.water_temperature,
-            RunKind::Dry => units.vessel_temperature.or(units.water_temperature),
-        }),
-        air_unit: typed(units.ambient_temperature),
+        tested_unit: typed(campaign.tested_unit(kind)),
+        air_unit: typed(campaign.air_unit()),
         has_irradiance: campaign.instruments.has_own_irradiance(),
         boiling_point_c: local_boiling_point_c(&campaign.site),
         is_demonstration: campaign.demonstration,

@@ -1,6 +1,5 @@
 //! The plan of a test day in words, for the terminal and for the field sheet.
 
-use crate::campaign::kinds::RunKind;
 use crate::language::{
     Message, Phrase, Words, celsius, clauses, clock, date, duration, fixed, joined, kelvins,
     kilograms, metres, range, short, square_metres,
@@ -155,15 +154,9 @@ fn load(plan: &Plan) -> Phrase {
     clauses([load].into_iter().chain(stated))
 }
 
-/// The unit of the thermometer in the water, or in the dry vessel: where that is not stated, the
-/// water's.
+/// The unit of the thermometer in the water, or in the dry vessel.
 pub fn tested_unit(plan: &Plan) -> Unit {
-    let units = &plan.campaign.rules.units;
-    let stated = match plan.kind {
-        RunKind::Water | RunKind::Cooling => units.water_temperature,
-        RunKind::Dry => units.vessel_temperature.or(units.water_temperature),
-    };
-    stated.unwrap_or_else(|| Unit::base(Kind::Temperature))
+    plan.campaign.tested_unit(plan.kind)
 }
 
 /// A temperature, °C, and before it in the thermometer's unit if that is another.

@@ -9,7 +9,6 @@ use crate::campaign::model::{CookerType, Plane};
 use crate::language::{
     Message, Phrase, Words, clauses, joined, metres_per_second, range, within_brackets,
 };
-use crate::measure::Unit;
 use crate::message;
 use crate::physics::wind::{BEAUFORT, sign};
 use crate::planning::Plan;
@@ -123,8 +122,6 @@ fn has_irradiance(plan: &Plan) -> bool {
 }
 
 fn header(plan: &Plan) -> [Message; 9] {
-    let unit = |unit: Option<Unit>| unit.map_or("°C", Unit::symbol);
-    let units = &plan.campaign.rules.units;
     let tested = match plan.kind {
         RunKind::Water | RunKind::Cooling => message!("sheet-water"),
         RunKind::Dry => message!("sheet-vessel"),
@@ -135,7 +132,7 @@ fn header(plan: &Plan) -> [Message; 9] {
             RunKind::Cooling => message!("sheet-after"),
         },
         tested.with("unit", tested_unit(plan).symbol()),
-        message!("sheet-air", unit = unit(units.ambient_temperature)),
+        message!("sheet-air", unit = plan.campaign.air_unit().symbol()),
         message!("sheet-wind"),
         message!("sheet-sky"),
         message!("sheet-irradiance"),
