@@ -7,7 +7,7 @@
 //! ratings against each other, and [`report`] puts the result on paper and into files.
 //! Before all that, [`planning`] looks ahead to a test day, and [`entry`] makes a log of a
 //! field sheet that is typed in; long after it, [`mod@verify`] holds a report against the data
-//! that it carries.
+//! that it carries. While a test runs, [`mod@watch`] follows its logs.
 //! [`batch`] does all this for many campaigns. [`cli`] is the command line. Shared by all: [`error`], [`shown`], [`language`],
 //! [`units`], [`local_time`], [`believable`], [`bounds`] and [`hash`].
 
@@ -23,6 +23,7 @@ pub mod procedure;
 pub mod report;
 pub mod stats;
 pub mod verify;
+pub mod watch;
 
 pub mod batch;
 

@@ -248,8 +248,7 @@ fn measure(
         let series = series.as_ref();
         series.and_then(|series| summarise(series, span))
     };
-    let water =
-        summarise(water, span).expect("both boundaries of an interval are water readings");
+    let water = summarise(water, span).expect("both boundaries of an interval are water readings");
     let (ambient, irradiance) = (over(&readings.ambient_c), over(&readings.irradiance_w_m2));
     let cooking_power_w = cooking_power_w(water_kg, water_start_c, water_end_c, duration_s);
     Measured {
@@ -291,9 +290,8 @@ pub fn measure_growing(
     let times = &readings.water_c.time_us;
     let mut ends = chain(times, length);
     let last = times.len().saturating_sub(1);
-    let is_open = |&(start, end): &(usize, usize)| {
-        end == last && times[end] - times[start] < length.aim_us()
-    };
+    let is_open =
+        |&(start, end): &(usize, usize)| end == last && times[end] - times[start] < length.aim_us();
     if ends.last().is_some_and(is_open) {
         ends.pop();
     }
