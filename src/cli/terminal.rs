@@ -107,6 +107,11 @@ impl Canvas {
         Ok(())
     }
 
+    /// Whether the terminal has another size than when it was drawn on.
+    pub fn has_other_size(&self) -> bool {
+        size_out() != self.drawn.1
+    }
+
     /// Sounds the bell.
     ///
     /// # Errors

@@ -18,10 +18,10 @@ use super::terminal::{Canvas, print_lines, print_while_read};
 use super::watch_text::describe;
 use crate::campaign::find::find_one;
 use crate::error::{Error, Result};
-use crate::language::Language;
+use crate::language::{Language, Words};
 use crate::units::MICROSECONDS_PER_SECOND;
 use crate::watch::state::Gist;
-use crate::watch::{Now, State, Watcher};
+use crate::watch::{Look, Now, State, Watcher};
 
 /// Between two looks at the files. A row is shown within twice that.
 const BETWEEN_LOOKS: Duration = Duration::from_millis(100);
@@ -37,6 +37,10 @@ trait Clock {
 trait Output {
     /// Shows a state; whether somebody still reads it.
     fn show(&mut self, state: &State<'_>) -> Result<bool>;
+    /// Whether what was shown no longer fits where it is shown.
+    fn is_outdated(&self) -> bool {
+        false
+    }
 }
 
 /// Follows a campaign until it is interrupted.
@@ -48,9 +52,13 @@ pub fn run(options: &WatchOptions) -> Result<u8> {
     let folder = find_one(&options.campaign)?;
     let mut clock = SystemClock::new()?;
     let mut watcher = Watcher::start(&folder, options.files.reach(), clock.now())?;
+    let mut speaker = Speaker {
+        asked: options.language,
+        folder: &folder,
+        words: None,
+    };
     if options.once {
-        let text = text_of(&watcher.state(clock.now()), options.language, &folder);
-        print_lines(&text)?;
+        print_lines(&speaker.text_of(&watcher.state(clock.now())))?;
         return Ok(watcher.error().map_or(0, Error::exit_code));
     }
     clock.end_on_signals()?;
@@ -58,8 +66,7 @@ pub fn run(options: &WatchOptions) -> Result<u8> {
         Some(canvas) => {
             let mut drawing = Drawing {
                 canvas,
-                language: options.language,
-                folder: &folder,
+                speaker: &mut speaker,
                 sounds: options.sound,
                 spoiled_from_us: None,
                 is_first: true,
@@ -67,16 +74,11 @@ pub fn run(options: &WatchOptions) -> Result<u8> {
             follow(&mut watcher, &mut clock, &mut drawing)?;
             drop(drawing);
             // How it stood in the end stays on the screen.
-            print_lines(&text_of(
-                &watcher.state(clock.now()),
-                options.language,
-                &folder,
-            ))?;
+            print_lines(&speaker.text_of(&watcher.state(clock.now())))?;
         }
         None => {
             let mut blocks = Blocks {
-                language: options.language,
-                folder: &folder,
+                speaker: &mut speaker,
                 last: None,
             };
             follow(&mut watcher, &mut clock, &mut blocks)?;
@@ -87,38 +89,60 @@ pub fn run(options: &WatchOptions) -> Result<u8> {
 
 /// Looks and shows in turn.
 fn follow(watcher: &mut Watcher, clock: &mut impl Clock, output: &mut impl Output) -> Result<()> {
+    let mut shown_s = None;
+    let mut look = Look::Changed;
     loop {
         let now = clock.now();
-        if !output.show(&watcher.state(now))? || !clock.wait() {
+        // Without a change there is a new second to show at the most.
+        let second = now.wall_us.div_euclid(MICROSECONDS_PER_SECOND as i64);
+        if look == Look::Changed || shown_s != Some(second) || output.is_outdated() {
+            shown_s = Some(second);
+            if !output.show(&watcher.state(now))? {
+                return Ok(());
+            }
+        }
+        if !clock.wait() {
             return Ok(());
         }
-        let now = clock.now();
-        watcher.look(now);
+        look = watcher.look(clock.now());
     }
 }
 
-fn text_of(state: &State<'_>, language: Option<Language>, folder: &Path) -> Lines {
-    let words = words_for_one(language, &state.campaign.report);
-    let mut lines = Lines::new(Screen::out());
-    describe(&mut lines, state, folder, &words);
-    lines
+/// Says states in a language; to make its words ready takes longer than to say something.
+struct Speaker<'f> {
+    asked: Option<Language>,
+    folder: &'f Path,
+    words: Option<Words>,
+}
+
+impl Speaker<'_> {
+    fn text_of(&mut self, state: &State<'_>) -> Lines {
+        let wishes = &state.campaign.report;
+        let fits = |words: &Words| {
+            words.language == self.asked.unwrap_or(wishes.language) && words.units == wishes.units
+        };
+        let words = self.words.take().filter(fits);
+        let words = words.unwrap_or_else(|| words_for_one(self.asked, wishes));
+        let mut lines = Lines::new(Screen::out());
+        describe(&mut lines, state, self.folder, &words);
+        self.words = Some(words);
+        lines
+    }
 }
 
 /// On a terminal, drawn in place.
-struct Drawing<'f> {
+struct Drawing<'s, 'f> {
     canvas: Canvas,
-    language: Option<Language>,
-    folder: &'f Path,
+    speaker: &'s mut Speaker<'f>,
     sounds: bool,
     /// The interval that was last seen spoiled, by its start.
     spoiled_from_us: Option<i64>,
     is_first: bool,
 }
 
-impl Output for Drawing<'_> {
+impl Output for Drawing<'_, '_> {
     fn show(&mut self, state: &State<'_>) -> Result<bool> {
-        self.canvas
-            .draw(&text_of(state, self.language, self.folder))?;
+        self.canvas.draw(&self.speaker.text_of(state))?;
         let spoiled = state.spoiled_from_us();
         let is_new = spoiled.is_some() && spoiled > self.spoiled_from_us;
         if is_new && self.sounds && !self.is_first {
@@ -128,16 +152,19 @@ impl Output for Drawing<'_> {
         self.is_first = false;
         Ok(true)
     }
+
+    fn is_outdated(&self) -> bool {
+        self.canvas.has_other_size()
+    }
 }
 
 /// In a pipe, a block of lines whenever something happened.
-struct Blocks<'f> {
-    language: Option<Language>,
-    folder: &'f Path,
+struct Blocks<'s, 'f> {
+    speaker: &'s mut Speaker<'f>,
     last: Option<Gist>,
 }
 
-impl Output for Blocks<'_> {
+impl Output for Blocks<'_, '_> {
     fn show(&mut self, state: &State<'_>) -> Result<bool> {
         let gist = state.gist();
         if self.last.as_ref() == Some(&gist) {
@@ -147,7 +174,7 @@ impl Output for Blocks<'_> {
         if self.last.is_some() {
             lines.blank();
         }
-        lines.append(&text_of(state, self.language, self.folder));
+        lines.append(&self.speaker.text_of(state));
         self.last = Some(gist);
         print_while_read(&lines)
     }

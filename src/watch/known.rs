@@ -39,6 +39,8 @@ pub struct Known {
     pub followed: Option<Followed>,
     /// How far each log was read that something may still write to.
     pub ends: BTreeMap<PathBuf, u64>,
+    /// Logs with a line behind their whole ones that is not ended.
+    pub rests: Vec<PathBuf>,
     /// Files and folders on which all this rests.
     pub files: Vec<PathBuf>,
     pub troubles: Vec<Trouble>,
@@ -66,9 +68,7 @@ pub fn read_known(folder: &Path, reach: Reach) -> Result<Known> {
     }
     let lines = lines_of(&campaign);
     let rests = lines.iter().filter(|(_, lines)| lines.has_rest);
-    troubles.extend(rests.map(|(path, _)| Trouble::LineNotEnded {
-        log: name_of(path, folder),
-    }));
+    let rests = rests.map(|(path, _)| path.clone()).collect();
     let part = |path: &Path| match lines.get(path) {
         // What is appended from now on is met at the next look.
         Some(lines) => Part::Start(lines.end),
@@ -115,6 +115,7 @@ pub fn read_known(folder: &Path, reach: Reach) -> Result<Known> {
             .into_iter()
             .map(|(path, lines)| (path, lines.end))
             .collect(),
+        rests,
         files,
         troubles,
         error: first_error,

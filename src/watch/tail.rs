@@ -27,6 +27,10 @@ struct Kept {
     overlap: Vec<u8>,
     /// Whole lines up to here were read.
     end: u64,
+    /// Whole lines up to here were seen at the last look.
+    seen: u64,
+    /// A line that is not ended stood behind them then.
+    has_rest: bool,
 }
 
 /// What remains of the logs of the followed run once they are read.
@@ -73,14 +77,14 @@ impl Tail {
     ///
     /// # Errors
     /// That of the file system.
-    pub fn look(&self, known: &Known, last_us: i64) -> io::Result<Grown> {
+    pub fn look(&mut self, known: &Known, last_us: i64) -> io::Result<Grown> {
         let Some(followed) = &known.followed else {
             return Ok(Grown::Unclear);
         };
         let mut parts = BTreeMap::new();
         let mut has_new = false;
         for path in known.followed_files() {
-            let Some(kept) = self.kept.get(path) else {
+            let Some(kept) = self.kept.get_mut(path) else {
                 return Ok(Grown::Unclear);
             };
             match kept.with_new(path)? {
@@ -108,13 +112,28 @@ impl Tail {
                 .iter()
                 .zip(&followed.log.accounts)
                 .all(|(new, old)| alike(new, old));
-        Ok(match joined(&followed.log.readings, &new.readings) {
-            Some(readings) if is_read_alike => match readings.time_us.last() {
-                Some(&newest_us) if newest_us > last_us => Grown::Rows(readings),
-                _ => Grown::NoneLater,
-            },
+        let all = &followed.log.readings;
+        let is_later = new
+            .readings
+            .time_us
+            .last()
+            .is_some_and(|&newest| newest > last_us);
+        if is_read_alike && !is_later {
+            return Ok(Grown::NoneLater);
+        }
+        Ok(match joined(all, &new.readings) {
+            Some(readings) if is_read_alike => Grown::Rows(readings),
             _ => Grown::Unclear,
         })
+    }
+}
+
+impl Tail {
+    /// Logs of the run that is followed, and whether a line that is not ended stood behind their
+    /// whole ones at the last look.
+    pub fn rests(&self) -> impl Iterator<Item = (&Path, bool)> {
+        let kept = self.kept.iter();
+        kept.map(|(path, kept)| (path.as_path(), kept.has_rest))
     }
 }
 
@@ -164,6 +183,8 @@ fn keep(path: &Path, end: u64) -> io::Result<Option<Kept>> {
             overlap_at: 0,
             overlap: read_span(path, 0, end)?,
             end,
+            seen: end,
+            has_rest: false,
         }));
     }
     let head = to_line_end(read_span(path, 0, HEAD)?);
@@ -181,20 +202,26 @@ fn keep(path: &Path, end: u64) -> io::Result<Option<Kept>> {
         overlap_at: end - overlap.len() as u64,
         overlap,
         end,
+        seen: end,
+        has_rest: false,
     }))
 }
 
 impl Kept {
-    /// Head, overlap and what came since, up to the last whole line, and whether anything did;
+    /// Head, overlap and what came since, up to the last whole line, and whether any did since the
+    /// last look;
     /// `None` where the file does not go on from what was read.
-    fn with_new(&self, path: &Path) -> io::Result<Option<(Vec<u8>, bool)>> {
+    fn with_new(&mut self, path: &Path) -> io::Result<Option<(Vec<u8>, bool)>> {
         let Some(lines) = whole_lines(path)? else {
             return Ok(None);
         };
         let head = read_span(path, 0, self.head.len() as u64)?;
         let rest = read_span(path, self.overlap_at, lines.end)?;
         let goes_on = head == self.head && rest.starts_with(&self.overlap) && lines.end >= self.end;
-        Ok(goes_on.then(|| ([head, rest].concat(), lines.end > self.end)))
+        let grew = lines.end > self.seen;
+        self.seen = lines.end;
+        self.has_rest = lines.has_rest;
+        Ok(goes_on.then(|| ([head, rest].concat(), grew)))
     }
 }
 

@@ -1,5 +1,6 @@
 //! Looks at a campaign again and again, and knows what changed.
 
+use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 use std::time::{Duration, Instant, SystemTime};
 
@@ -37,6 +38,8 @@ const APART_S: f64 = 120.0;
 /// What the time between two rows may differ from that between their coming, besides some
 /// periods of the logger, s: a logger may hand over several rows at once.
 const JUMP_S: f64 = 60.0;
+/// Longest that a logger takes for a line.
+const LINE_TAKES: Duration = Duration::from_secs(2);
 /// How long something that happened is told.
 const TOLD: Duration = Duration::from_secs(600);
 /// A quantity whose last reading is older than the newest row by more is not told, s.
@@ -79,8 +82,10 @@ pub enum Look {
 }
 
 /// When rows came.
-#[derive(Debug, Clone, Copy)]
+#[derive(Debug, Clone)]
 struct Arrival {
+    /// The log.
+    path: PathBuf,
     /// Its newest reading, µs since 1970, UTC.
     newest_us: i64,
     /// When it was seen; what had come before the watching began was that long before.
@@ -108,6 +113,8 @@ pub struct Watcher {
     arrival: Option<Arrival>,
     /// What happened, and until when it is told.
     told: Vec<(Trouble, Duration)>,
+    /// Logs with a line that is not ended, and since when; `None`: since before the watching.
+    rests: BTreeMap<PathBuf, Option<Duration>>,
     campaign_trouble: Option<Trouble>,
     /// Of the run that is followed.
     run_trouble: Option<Trouble>,
@@ -139,6 +146,7 @@ impl Watcher {
             sun: None,
             arrival: None,
             told: Vec::new(),
+            rests: BTreeMap::new(),
             campaign_trouble: None,
             run_trouble: None,
             read_at: now.ran,
@@ -147,6 +155,7 @@ impl Watcher {
             has_new: false,
         };
         watcher.take_up(now);
+        watcher.rests.values_mut().for_each(|since| *since = None);
         Ok(watcher)
     }
 
@@ -205,7 +214,18 @@ impl Watcher {
 
     fn look_at_tail(&mut self, now: Now) {
         let last_us = self.readings.time_us.last().copied().unwrap_or(i64::MIN);
-        match self.tail.look(&self.known, last_us) {
+        let grown = self.tail.look(&self.known, last_us);
+        for (path, has_rest) in self.tail.rests() {
+            match has_rest {
+                true => {
+                    self.rests.entry(path.to_owned()).or_insert(Some(now.ran));
+                }
+                false => {
+                    self.rests.remove(path);
+                }
+            }
+        }
+        match grown {
             Ok(Grown::Nothing) => {}
             Ok(Grown::Rows(readings)) => {
                 self.has_new = true;
@@ -305,6 +325,9 @@ impl Watcher {
     /// Goes on from what was read.
     fn take_up(&mut self, now: Now) {
         self.has_new = false;
+        let rests = self.known.rests.iter();
+        let since = |path: &PathBuf| self.rests.get(path).copied().unwrap_or(Some(now.ran));
+        self.rests = rests.map(|path| (path.clone(), since(path))).collect();
         match Tail::of(&self.known) {
             Ok(tail) => self.tail = tail,
             Err(error) => self.fail(&error),
@@ -347,12 +370,20 @@ impl Watcher {
             self.arrival = None;
             return;
         };
-        let before = self.arrival;
-        if before.is_some_and(|before| before.newest_us == newest_us) {
+        let path = self.known.followed_files().next().map(Path::to_owned);
+        let path = path.unwrap_or_default();
+        let before = self.arrival.take();
+        // Another log has its own past, and was not seen to grow.
+        let before = before.filter(|before| before.path == path);
+        if let Some(same) = before
+            .as_ref()
+            .filter(|before| before.newest_us == newest_us)
+        {
+            self.arrival = Some(same.clone());
             return;
         }
         let periods_s = SILENT_PERIODS * self.step_s.unwrap_or(0.0);
-        if let Some(before) = before.filter(|before| before.wall_us.is_some()) {
+        if let Some(before) = before.as_ref().filter(|before| before.wall_us.is_some()) {
             let between_s = seconds_between(before.newest_us, newest_us);
             let waited_s = now.ran.saturating_sub(before.ran).as_secs_f64();
             let by_s = between_s - waited_s;
@@ -362,12 +393,14 @@ impl Watcher {
         }
         self.arrival = Some(match before {
             Some(_) => Arrival {
+                path,
                 newest_us,
                 ran: now.ran,
                 silent_before: Duration::ZERO,
                 wall_us: Some(now.wall_us),
             },
             None => Arrival {
+                path,
                 newest_us,
                 ran: now.ran,
                 silent_before: self.age(),
@@ -395,7 +428,10 @@ impl Watcher {
         let today = zoned(now.wall_us, &zone).date();
         let newest = newest(&self.readings);
         let date = newest.map(|newest| zoned(newest.time_us, &zone).date());
-        let came = self.arrival.and_then(|arrival| arrival.wall_us).is_some();
+        let came = self
+            .arrival
+            .as_ref()
+            .is_some_and(|arrival| arrival.wall_us.is_some());
         let is_waiting = !came && date != Some(today);
         let kind = self.known.kind();
         let is_told = |sun: &SunHours| sun.date == today && sun.kind == kind;
@@ -414,6 +450,7 @@ impl Watcher {
         }
         troubles.extend(self.told.iter().map(|(trouble, _)| trouble.clone()));
         troubles.extend(self.clocks_apart());
+        troubles.extend(self.lines_not_ended(now));
         State {
             silent_s: self.silent_s(now).filter(|_| !is_waiting),
             campaign: &self.known.campaign,
@@ -436,7 +473,7 @@ impl Watcher {
     }
 
     fn silent_s(&self, now: Now) -> Option<f64> {
-        let arrival = self.arrival?;
+        let arrival = self.arrival.as_ref()?;
         let silent = now.ran.saturating_sub(arrival.ran) + arrival.silent_before;
         let most_s = self.step_s.map_or(SILENT_UNKNOWN_S, |step_s| {
             (SILENT_PERIODS * step_s).max(SILENT_LEAST_S)
@@ -444,8 +481,19 @@ impl Watcher {
         Some(silent.as_secs_f64()).filter(|silent_s| *silent_s > most_s)
     }
 
+    /// A logger may write a line in two goes: that is told when the second does not come.
+    fn lines_not_ended(&self, now: Now) -> impl Iterator<Item = Trouble> {
+        let is_old = move |since: &Option<Duration>| {
+            since.is_none_or(|since| now.ran.saturating_sub(since) >= LINE_TAKES)
+        };
+        let rests = self.rests.iter().filter(move |(_, since)| is_old(since));
+        rests.map(|(path, _)| Trouble::LineNotEnded {
+            log: name_of(path, &self.folder),
+        })
+    }
+
     fn clocks_apart(&self) -> Option<Trouble> {
-        let arrival = self.arrival?;
+        let arrival = self.arrival.as_ref()?;
         let by_s = seconds_between(arrival.newest_us, arrival.wall_us?);
         let most_s = APART_S + SILENT_PERIODS * self.step_s.unwrap_or(0.0);
         (by_s.abs() > most_s).then_some(Trouble::ClocksApart { by_s })
