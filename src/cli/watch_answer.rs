@@ -93,7 +93,10 @@ fn of_interval(state: &State<'_>, running: &Running, aim_due: bool, folder: &Pat
     } else if nears_boiling(running) {
         message!("watch-next-cool-water").into()
     } else if let Some(enough) = state.assessment.filter(|_| has_enough(state)) {
-        next_step(enough, folder)
+        match Mark::of(enough.s580.conformity.level) {
+            Mark::Good => message!("watch-next-enough").into(),
+            Mark::Reserved | Mark::Bad => next_step(enough, folder),
+        }
     } else {
         message!("watch-next-keep").into()
     };

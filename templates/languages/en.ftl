@@ -2503,7 +2503,7 @@ watch-silent = No row for { $time }
 watch-over = The solar window has closed: no more intervals today
 # { $kind }: what is tested, a message that begins with kind-.
 watch-other-run = Being read: { $kind }
-watch-begins = The first interval begins
+watch-begins = An interval begins
 # { $passed }, { $length }: minutes.
 watch-good = Good so far: { $passed } of { $length } min of this interval
 # { $faults }: one of the next two or several, or a message that begins with reason-.
@@ -2518,6 +2518,7 @@ watch-next-logger = look at the logger: power, cable, memory
 watch-next-tomorrow = stop for today
 watch-next-aim = aim now
 watch-next-keep = leave it as it is
+watch-next-enough = it is enough: you can stop after this interval
 watch-next-cool-water = have cool water ready: the next interval gets too hot
 # { $remedy }: a message that begins with helps-.
 watch-next-spoiled = { $remedy }; the next interval begins at { $clock }

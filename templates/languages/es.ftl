@@ -2550,7 +2550,7 @@ watch-silent = Sin filas desde hace { $time }
 watch-over = La ventana solar se ha cerrado: hoy no hay más intervalos
 # { $kind }: what is tested, a message that begins with kind-.
 watch-other-run = Se está midiendo: { $kind }
-watch-begins = Empieza el primer intervalo
+watch-begins = Empieza un intervalo
 # { $passed }, { $length }: minutes.
 watch-good = Bien por ahora: { $passed } de { $length } min de este intervalo
 # { $faults }: one of the next two or several, or a message that begins with reason-.
@@ -2565,6 +2565,7 @@ watch-next-logger = revise el registrador: alimentación, cable, memoria
 watch-next-tomorrow = termine por hoy
 watch-next-aim = oriente ahora
 watch-next-keep = déjela como está
+watch-next-enough = ya basta: puede terminar después de este intervalo
 watch-next-cool-water = tenga lista agua fría: el próximo intervalo se calentará demasiado
 # { $remedy }: a message that begins with helps-.
 watch-next-spoiled = { $remedy }; el próximo intervalo empieza a las { $clock }

@@ -2580,7 +2580,7 @@ watch-silent = Aucune ligne depuis { $time }
 watch-over = La fenêtre solaire est fermée : plus d’intervalle aujourd’hui
 # { $kind }: what is tested, a message that begins with kind-.
 watch-other-run = Mesure en cours : { $kind }
-watch-begins = Le premier intervalle commence
+watch-begins = Un intervalle commence
 # { $passed }, { $length }: minutes.
 watch-good = Bon jusqu’ici : { $passed } min sur { $length } de cet intervalle
 # { $faults }: one of the next two or several, or a message that begins with reason-.
@@ -2595,6 +2595,7 @@ watch-next-logger = voir l’enregistreur : alimentation, câble, mémoire
 watch-next-tomorrow = arrêter pour aujourd’hui
 watch-next-aim = orienter maintenant
 watch-next-keep = laisser tel quel
+watch-next-enough = c’est assez : vous pouvez arrêter après cet intervalle
 watch-next-cool-water = préparer de l’eau froide : l’intervalle suivant sera trop chaud
 # { $remedy }: a message that begins with helps-.
 watch-next-spoiled = { $remedy } ; l’intervalle suivant commence à { $clock }

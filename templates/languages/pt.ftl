@@ -2546,7 +2546,7 @@ watch-silent = Sem linhas há { $time }
 watch-over = A janela solar fechou: hoje não há mais intervalos
 # { $kind }: what is tested, a message that begins with kind-.
 watch-other-run = Em medição: { $kind }
-watch-begins = O primeiro intervalo começa
+watch-begins = Um intervalo começa
 # { $passed }, { $length }: minutes.
 watch-good = Bom até agora: { $passed } de { $length } min deste intervalo
 # { $faults }: one of the next two or several, or a message that begins with reason-.
@@ -2561,6 +2561,7 @@ watch-next-logger = veja o registrador: energia, cabo, memória
 watch-next-tomorrow = encerre por hoje
 watch-next-aim = oriente agora
 watch-next-keep = deixe como está
+watch-next-enough = já basta: pode encerrar depois deste intervalo
 watch-next-cool-water = tenha água fria pronta: o próximo intervalo ficará quente demais
 # { $remedy }: a message that begins with helps-.
 watch-next-spoiled = { $remedy }; o próximo intervalo começa às { $clock }

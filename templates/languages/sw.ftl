@@ -2584,7 +2584,7 @@ watch-silent = Hakuna safu kwa { $time }
 watch-over = Dirisha la jua limefungwa: hakuna vipindi zaidi leo
 # { $kind }: what is tested, a message that begins with kind-.
 watch-other-run = Inapimwa: { $kind }
-watch-begins = Kipindi cha kwanza kinaanza
+watch-begins = Kipindi kinaanza
 # { $passed }, { $length }: minutes.
 watch-good = Vizuri hadi sasa: dakika { $passed } kati ya { $length } za kipindi hiki
 # { $faults }: one of the next two or several, or a message that begins with reason-.
@@ -2599,6 +2599,7 @@ watch-next-logger = angalia kirekodi: umeme, waya, kumbukumbu
 watch-next-tomorrow = maliza kwa leo
 watch-next-aim = elekeza sasa
 watch-next-keep = acha kama lilivyo
+watch-next-enough = inatosha: unaweza kumaliza baada ya kipindi hiki
 watch-next-cool-water = andaa maji baridi: kipindi kijacho kitakuwa na moto mno
 # { $remedy }: a message that begins with helps-.
 watch-next-spoiled = { $remedy }; kipindi kijacho kinaanza { $clock }

@@ -85,11 +85,20 @@ fn the_first_line_says_how_it_stands_and_the_second_what_to_do() {
         lines.join("\n")
     };
     // 10:05 and 3,000 s are 10:55.
-    let spoil = |bench: &Bench, from: &str, to: &str| {
-        bench.replace("mallee/day-3.csv", from, to);
+    // A row of the interval that runs, of 10:58.
+    let change = |bench: &Bench, from: &str, to: &str| {
+        let before = row(16, 3180);
+        let after = before.replace(from, to);
+        assert_ne!(after, before);
+        bench.replace("mallee/day-3.csv", &before, &after);
     };
-    let expected = "✓ Good so far: 5 of 10 min of this interval\n  next  leave it as it is";
+    let first = "✓ Good so far: 5 of 10 min of this interval\n  next  ";
+    let expected = format!("{first}it is enough: you can stop after this interval");
     assert_eq!(told(&bench_until(3300), 11, 0), expected);
+    let lacking = bench_until(3300);
+    let two_days = "\n[[run]]\nlog = \"day-1.csv\"\n\n[[run]]\nlog = \"day-2.csv\"\n";
+    lacking.replace("mallee/campaign.toml", two_days, "");
+    assert_eq!(told(&lacking, 11, 0), format!("{first}leave it as it is"));
     let text = told(&good, 14, 30);
     assert!(text.starts_with("~ The solar window has closed"), "{text}");
     let waiting = Bench::new();
@@ -98,28 +107,21 @@ fn the_first_line_says_how_it_stands_and_the_second_what_to_do() {
     let expected = "~ Waiting for the first row of today\n  next  aim, and start the logger";
     assert_eq!(text, expected);
     let cloud = bench_until(3300);
-    spoil(
-        &cloud,
-        "2026-04-16 10:58:00,54.3,26.0,896",
-        "2026-04-16 10:58:00,54.3,26.0,449.8",
-    );
+    change(&cloud, ",896,", ",449.8,");
     let text = told(&cloud, 11, 0);
     let begins = "✗ This interval is spoiled: lowest irradiance in the interval 449.8 W/m², at least 450 W/m²";
     assert!(text.starts_with(begins), "{text}");
     assert!(text.contains("\n  next  wait for clear sky"), "{text}");
     assert!(text.ends_with("begins at 11:05"), "{text}");
     let windy = bench_until(3300);
-    let gusts = windy
-        .read("mallee/day-3.csv")
-        .replace("10:59:00,54.7,26.0,896,0.4", "10:59:00,54.7,26.0,896,9");
-    windy.write("mallee/day-3.csv", gusts);
+    change(&windy, ",0.4", ",9.4");
     let text = told(&windy, 11, 0);
     assert!(
         text.starts_with("~ At risk: mean wind 1.3 m/s, at most 1 m/s"),
         "{text}"
     );
-    let hot = bench_until(12_600);
-    let text = told(&hot, 13, 35);
+    let hot = bench_until(12_900);
+    let text = told(&hot, 13, 40);
     assert!(text.contains("next  have cool water ready"), "{text}");
 }
 
@@ -138,7 +140,7 @@ fn aiming_window_units_and_language_are_those_of_the_campaign() {
         "[site]",
         "[report]\nunits = \"us\"\n\n[site]",
     );
-    let text = once(&bench, 11, 0, &[]).exits(0).out;
+    let text = once(&bench, 11, 3, &[]).exits(0).out;
     let planned = bench
         .run(&["plan", "mallee", "--date", "2026-04-16"])
         .exits(0)

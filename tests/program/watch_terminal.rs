@@ -52,7 +52,8 @@ fn rows_that_another_process_writes_are_drawn_in_place_until_it_is_interrupted()
         .sees("\u{1b}[H")
         .sees("Good so far: 5 of 10 min")
         .sees("newest row 11:00:00");
-    let (code, shown) = typist.signal("INT").screen();
+    typist.signal("INT");
+    let (code, shown) = typist.screen();
     assert_eq!(code, 0);
     let shown = String::from_utf8(shown).unwrap();
     let (_, after) = shown
@@ -78,7 +79,8 @@ fn the_bell_sounds_once_for_a_spoiled_interval() {
     let good = row(16, 3310) + "\n";
     log(&bench).write_all(good.as_bytes()).unwrap();
     typist.sees("newest row 11:00:10");
-    let (code, shown) = typist.signal("TERM").screen();
+    typist.signal("TERM");
+    let (code, shown) = typist.screen();
     assert_eq!(code, 0);
     assert_eq!(shown.iter().filter(|byte| **byte == 7).count(), 1);
 }
@@ -89,14 +91,15 @@ fn a_terminal_that_changes_its_size_is_drawn_anew() {
     let mut typist = watch(&bench, &[], 100);
     typist.sees("Good so far").sees("Local codes");
     typist.resize(60, 6);
-    // At 60 columns the first row that wraps is another one, and six lines hold no caution.
+    // At 60 columns the first row that wraps is another one.
     typist
         .sees("\u{1b}[H")
         .sees("Good so far")
-        .sees("mean wind over\u{1b}[K");
+        .sees("above the air (Td); air\u{1b}[K");
     typist.resize(80, 40);
     typist.sees("Good so far").sees("Local codes");
-    let (code, shown) = typist.signal("INT").screen();
+    typist.signal("INT");
+    let (code, shown) = typist.screen();
     let shown = String::from_utf8(shown).unwrap();
     assert_eq!(code, 0, "{shown}");
 }
@@ -110,7 +113,8 @@ fn a_terminal_that_cannot_be_drawn_on_gets_blocks() {
     let cloud = row(16, 3300).replace(",896,", ",420,") + "\n";
     log(&bench).write_all(cloud.as_bytes()).unwrap();
     typist.sees("\n✗ This interval is spoiled");
-    let (code, shown) = typist.signal("INT").screen();
+    typist.signal("INT");
+    let (code, shown) = typist.screen();
     assert_eq!(code, 0);
     assert!(!shown.contains(&0x1b));
 }

@@ -51,7 +51,12 @@ fn rows_laid_on_a_long_log_give_what_reading_all_of_it_gives() {
         last_s += more;
         day.append(&new);
         day.look(0.1);
-        assert_eq!(day.newest_s(), i64::from(last_s), "{:?}", day.state().troubles);
+        assert_eq!(
+            day.newest_s(),
+            i64::from(last_s),
+            "{:?}",
+            day.state().troubles
+        );
     }
     assert_eq!(day.assessed_s(), 12_999, "the rest was not read again");
     let laid_on = day.state().growth.unwrap().clone();
