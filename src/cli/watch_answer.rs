@@ -65,6 +65,13 @@ pub fn answer(state: &State<'_>, folder: &Path) -> Answer {
         };
         return Answer::new(Mark::Good, said, next);
     }
+    if state.growth.is_none() {
+        return Answer::new(
+            Mark::Reserved,
+            message!("watch-no-run"),
+            message!("watch-next-no-run"),
+        );
+    }
     let Some(running) = state.running() else {
         let next = match aim_due {
             true => message!("watch-next-aim"),

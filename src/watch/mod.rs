@@ -3,10 +3,12 @@
 //! In the order in which a row travels: [`mark`] sees that a file changed, [`whole_lines`] leaves
 //! out a line that is only half written, [`known`] reads campaign and logs and has them assessed
 //! as `check` does, [`tail`] adds the rows that came since without reading the rest again,
-//! [`growing`] is the interval that runs now and what would spoil it, [`day`] the hours of sun
+//! [`arrival`] is when they came,
+//! [`growing`] the interval that runs now and what would spoil it, [`day`] the hours of sun
 //! and when to aim, [`trouble`] what is not as it should be. [`watcher`] does all of it at every
 //! look, and [`state`] is what it saw, for whoever shows it.
 
+pub mod arrival;
 pub mod day;
 pub mod growing;
 pub mod known;
@@ -17,5 +19,6 @@ pub mod trouble;
 pub mod watcher;
 pub mod whole_lines;
 
+pub use arrival::Now;
 pub use state::State;
-pub use watcher::{Look, Now, Watcher};
+pub use watcher::{Look, Watcher};

@@ -4,10 +4,11 @@ use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 use std::time::{Duration, Instant, SystemTime};
 
+use super::arrival::{Arrival, Now};
 use super::day::{SunHours, sun_hours};
 use super::growing::{Growth, growth};
 use super::known::{Followed, Known, name_of, read_known};
-use super::mark::{Marks, marks};
+use super::mark::{Mark, Marks, marks};
 use super::state::{Gained, Newest, State};
 use super::tail::{Grown, Tail};
 use super::trouble::{Trouble, first_line};
@@ -17,6 +18,7 @@ use crate::error::{Error, Problem, Result};
 use crate::logs::source::unreadable;
 use crate::logs::{Log, Readings, Series};
 use crate::procedure::Run;
+use crate::procedure::s580::Limits;
 use crate::procedure::tested::gather;
 use crate::units::{local_clock, seconds_between, zoned};
 
@@ -28,16 +30,6 @@ const AT_ONCE: Pace = Pace::new(200, 20);
 /// The same where something could not be read.
 const AGAIN: Pace = Pace::new(2_000, 100);
 
-/// Periods of the logger without a row after which it is silent, and the fewest seconds.
-const SILENT_PERIODS: f64 = 3.0;
-const SILENT_LEAST_S: f64 = 5.0;
-/// The same where one reading alone does not tell its period, s.
-const SILENT_UNKNOWN_S: f64 = 600.0;
-/// What the clocks of a logger and a computer may differ by, besides the logger's period, s.
-const APART_S: f64 = 120.0;
-/// What the time between two rows may differ from that between their coming, besides some
-/// periods of the logger, s: a logger may hand over several rows at once.
-const JUMP_S: f64 = 60.0;
 /// Longest that a logger takes for a line.
 const LINE_TAKES: Duration = Duration::from_secs(2);
 /// How long something that happened is told.
@@ -65,34 +57,11 @@ impl Pace {
     }
 }
 
-/// The time of a look.
-#[derive(Debug, Clone, Copy)]
-pub struct Now {
-    /// µs since 1970, UTC, by this computer.
-    pub wall_us: i64,
-    /// How long the watching has lasted: it never goes back.
-    pub ran: Duration,
-}
-
 /// What a look came to.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Look {
     Same,
     Changed,
-}
-
-/// When rows came.
-#[derive(Debug, Clone)]
-struct Arrival {
-    /// The log.
-    path: PathBuf,
-    /// Its newest reading, µs since 1970, UTC.
-    newest_us: i64,
-    /// When it was seen; what had come before the watching began was that long before.
-    ran: Duration,
-    silent_before: Duration,
-    /// It came while watching, at that time by this computer's clock.
-    wall_us: Option<i64>,
 }
 
 /// A campaign that is watched.
@@ -178,10 +147,7 @@ impl Watcher {
             }
         }
         let since = now.ran.saturating_sub(self.read_at);
-        let has_ended = self
-            .growth
-            .as_ref()
-            .is_some_and(|growth| growth.settled != self.settled);
+        let has_ended = self.settled_by_now() != self.settled;
         let is_due = (self.is_outdated || has_ended) && AT_ONCE.allows(since, self.cost)
             || self.has_new && ROUTINE.allows(since, self.cost)
             || self.has_failed() && AGAIN.allows(since, self.cost);
@@ -271,6 +237,8 @@ impl Watcher {
 
     fn read_again(&mut self, now: Now) {
         let began = Instant::now();
+        // Looked at before, so that what changes while it is read is seen at the next look.
+        let mut before = marks(self.known.files.iter().map(PathBuf::as_path));
         let read = read_known(&self.folder, self.reach);
         self.cost = began.elapsed();
         self.read_at = now.ran;
@@ -280,12 +248,19 @@ impl Watcher {
                 self.campaign_trouble = None;
                 let is_same_campaign = known.campaign.sha256 == self.known.campaign.sha256;
                 let lost = self.lost(&known).filter(|_| is_same_campaign);
-                self.marks = marks(known.files.iter().map(PathBuf::as_path));
+                let files = known.files.iter();
+                self.marks = files
+                    .map(|path| {
+                        let mark = before.remove(path).unwrap_or_else(|| Mark::of(path));
+                        (path.clone(), mark)
+                    })
+                    .collect();
                 match lost {
                     // What was known counts until the log can be read again.
                     Some(troubles) => {
                         self.known.troubles = troubles;
                         self.known.files = known.files;
+                        self.settled = self.settled_by_now();
                     }
                     None => {
                         self.known = known;
@@ -297,6 +272,7 @@ impl Watcher {
                 self.campaign_trouble = Some(Trouble::CampaignNotRead {
                     what: first_line(&error),
                 });
+                self.settled = self.settled_by_now();
             }
         }
     }
@@ -335,7 +311,11 @@ impl Watcher {
         let followed = self.known.followed.as_ref();
         let readings = followed.map(|followed| followed.log.readings.clone());
         self.set_readings(readings.unwrap_or_default(), now);
-        self.settled = self.growth.as_ref().map_or(0, |growth| growth.settled);
+        self.settled = self.settled_by_now();
+    }
+
+    fn settled_by_now(&self) -> usize {
+        self.growth.as_ref().map_or(0, |growth| growth.settled)
     }
 
     fn set_readings(&mut self, readings: Readings, now: Now) {
@@ -354,7 +334,9 @@ impl Watcher {
         match run {
             Some(Ok((run, boiling_point_c))) => {
                 let (site, limits) = (&self.known.campaign.site, &self.known.limits);
-                self.growth = Some(growth(&run, site, limits, boiling_point_c));
+                if has_newest(&run, &self.readings, limits) {
+                    self.growth = Some(growth(&run, site, limits, boiling_point_c));
+                }
             }
             Some(Err(error)) => {
                 self.run_trouble = Some(Trouble::NotRead {
@@ -366,47 +348,21 @@ impl Watcher {
     }
 
     fn note_arrival(&mut self, readings: &Readings, now: Now) {
-        let Some(&newest_us) = readings.time_us.last() else {
+        let path = self.known.followed_files().next();
+        let Some((path, &newest_us)) = path.zip(readings.time_us.last()) else {
             self.arrival = None;
             return;
         };
-        let path = self.known.followed_files().next().map(Path::to_owned);
-        let path = path.unwrap_or_default();
-        let before = self.arrival.take();
         // Another log has its own past, and was not seen to grow.
-        let before = before.filter(|before| before.path == path);
-        if let Some(same) = before
-            .as_ref()
-            .filter(|before| before.newest_us == newest_us)
-        {
-            self.arrival = Some(same.clone());
-            return;
+        let before = self.arrival.as_ref().filter(|before| before.path == path);
+        let (arrival, jump) = match before {
+            Some(before) => before.then(newest_us, self.step_s, now),
+            None => (Arrival::first(path, newest_us, self.age(), now), None),
+        };
+        self.arrival = Some(arrival);
+        if let Some(jump) = jump {
+            self.tell(jump, now);
         }
-        let periods_s = SILENT_PERIODS * self.step_s.unwrap_or(0.0);
-        if let Some(before) = before.as_ref().filter(|before| before.wall_us.is_some()) {
-            let between_s = seconds_between(before.newest_us, newest_us);
-            let waited_s = now.ran.saturating_sub(before.ran).as_secs_f64();
-            let by_s = between_s - waited_s;
-            if by_s.abs() > JUMP_S + periods_s {
-                self.tell(Trouble::ClockJumped { by_s }, now);
-            }
-        }
-        self.arrival = Some(match before {
-            Some(_) => Arrival {
-                path,
-                newest_us,
-                ran: now.ran,
-                silent_before: Duration::ZERO,
-                wall_us: Some(now.wall_us),
-            },
-            None => Arrival {
-                path,
-                newest_us,
-                ran: now.ran,
-                silent_before: self.age(),
-                wall_us: None,
-            },
-        });
     }
 
     /// How long ago the log that is followed was written to.
@@ -428,10 +384,8 @@ impl Watcher {
         let today = zoned(now.wall_us, &zone).date();
         let newest = newest(&self.readings);
         let date = newest.map(|newest| zoned(newest.time_us, &zone).date());
-        let came = self
-            .arrival
-            .as_ref()
-            .is_some_and(|arrival| arrival.wall_us.is_some());
+        let arrival = self.arrival.as_ref();
+        let came = arrival.is_some_and(Arrival::came);
         let is_waiting = !came && date != Some(today);
         let kind = self.known.kind();
         let is_told = |sun: &SunHours| sun.date == today && sun.kind == kind;
@@ -442,6 +396,8 @@ impl Watcher {
             true => today,
             false => date.unwrap_or(today),
         });
+        let arrival = self.arrival.as_ref();
+        let silent_s = arrival.and_then(|arrival| arrival.silent_s(self.step_s, now));
         let mut troubles = Vec::new();
         troubles.extend(self.campaign_trouble.clone());
         troubles.extend(self.known.troubles.iter().cloned());
@@ -449,10 +405,10 @@ impl Watcher {
             troubles.extend(self.run_trouble.clone());
         }
         troubles.extend(self.told.iter().map(|(trouble, _)| trouble.clone()));
-        troubles.extend(self.clocks_apart());
+        troubles.extend(arrival.and_then(|arrival| arrival.clocks_apart(self.step_s)));
         troubles.extend(self.lines_not_ended(now));
         State {
-            silent_s: self.silent_s(now).filter(|_| !is_waiting),
+            silent_s: silent_s.filter(|_| !is_waiting),
             campaign: &self.known.campaign,
             limits: &self.known.limits,
             kind,
@@ -472,15 +428,6 @@ impl Watcher {
         }
     }
 
-    fn silent_s(&self, now: Now) -> Option<f64> {
-        let arrival = self.arrival.as_ref()?;
-        let silent = now.ran.saturating_sub(arrival.ran) + arrival.silent_before;
-        let most_s = self.step_s.map_or(SILENT_UNKNOWN_S, |step_s| {
-            (SILENT_PERIODS * step_s).max(SILENT_LEAST_S)
-        });
-        Some(silent.as_secs_f64()).filter(|silent_s| *silent_s > most_s)
-    }
-
     /// A logger may write a line in two goes: that is told when the second does not come.
     fn lines_not_ended(&self, now: Now) -> impl Iterator<Item = Trouble> {
         let is_old = move |since: &Option<Duration>| {
@@ -490,13 +437,6 @@ impl Watcher {
         rests.map(|(path, _)| Trouble::LineNotEnded {
             log: name_of(path, &self.folder),
         })
-    }
-
-    fn clocks_apart(&self) -> Option<Trouble> {
-        let arrival = self.arrival.as_ref()?;
-        let by_s = seconds_between(arrival.newest_us, arrival.wall_us?);
-        let most_s = APART_S + SILENT_PERIODS * self.step_s.unwrap_or(0.0);
-        (by_s.abs() > most_s).then_some(Trouble::ClocksApart { by_s })
     }
 }
 
@@ -517,6 +457,14 @@ fn run_of(known: &Known, followed: &Followed, readings: &Readings) -> Result<(Ru
     };
     let run = tested.runs.pop().ok_or_else(no_run)?;
     Ok((run, tested.boiling_point_c))
+}
+
+/// Whether the newest reading is of a run: its interval could still go on to it. The run may be
+/// that of another day of one log, or its end may be past.
+fn has_newest(run: &Run, readings: &Readings, limits: &Limits) -> bool {
+    let ends = run.readings.time_us.last().zip(readings.time_us.last());
+    let (_, longest_s) = limits.interval().ends_s();
+    ends.is_some_and(|(of_run, newest)| seconds_between(*of_run, *newest) <= longest_s)
 }
 
 /// The newest reading, each quantity as it was read last.

@@ -2504,6 +2504,7 @@ watch-over = The solar window has closed: no more intervals today
 # { $kind }: what is tested, a message that begins with kind-.
 watch-other-run = Being read: { $kind }
 watch-begins = An interval begins
+watch-no-run = Rows come, but they belong to no run
 # { $passed }, { $length }: minutes.
 watch-good = Good so far: { $passed } of { $length } min of this interval
 # { $faults }: one of the next two or several, or a message that begins with reason-.
@@ -2517,6 +2518,7 @@ watch-next-start = aim, and start the logger
 watch-next-logger = look at the logger: power, cable, memory
 watch-next-tomorrow = stop for today
 watch-next-aim = aim now
+watch-next-no-run = see that the water rises, and look at start and end in campaign.toml
 watch-next-keep = leave it as it is
 watch-next-enough = it is enough: you can stop after this interval
 watch-next-cool-water = have cool water ready: the next interval gets too hot

@@ -2551,6 +2551,7 @@ watch-over = La ventana solar se ha cerrado: hoy no hay más intervalos
 # { $kind }: what is tested, a message that begins with kind-.
 watch-other-run = Se está midiendo: { $kind }
 watch-begins = Empieza un intervalo
+watch-no-run = Llegan filas, pero no son de ninguna serie
 # { $passed }, { $length }: minutes.
 watch-good = Bien por ahora: { $passed } de { $length } min de este intervalo
 # { $faults }: one of the next two or several, or a message that begins with reason-.
@@ -2564,6 +2565,7 @@ watch-next-start = oriente la cocina y ponga en marcha el registrador
 watch-next-logger = revise el registrador: alimentación, cable, memoria
 watch-next-tomorrow = termine por hoy
 watch-next-aim = oriente ahora
+watch-next-no-run = compruebe que el agua se calienta, y revise start y end en campaign.toml
 watch-next-keep = déjela como está
 watch-next-enough = ya basta: puede terminar después de este intervalo
 watch-next-cool-water = tenga lista agua fría: el próximo intervalo se calentará demasiado

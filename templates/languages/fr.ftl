@@ -2581,6 +2581,7 @@ watch-over = La fenêtre solaire est fermée : plus d’intervalle aujourd’hui
 # { $kind }: what is tested, a message that begins with kind-.
 watch-other-run = Mesure en cours : { $kind }
 watch-begins = Un intervalle commence
+watch-no-run = Des lignes viennent, mais d’aucune série
 # { $passed }, { $length }: minutes.
 watch-good = Bon jusqu’ici : { $passed } min sur { $length } de cet intervalle
 # { $faults }: one of the next two or several, or a message that begins with reason-.
@@ -2594,6 +2595,7 @@ watch-next-start = orienter, et mettre l’enregistreur en marche
 watch-next-logger = voir l’enregistreur : alimentation, câble, mémoire
 watch-next-tomorrow = arrêter pour aujourd’hui
 watch-next-aim = orienter maintenant
+watch-next-no-run = vérifier que l’eau chauffe, et voir start et end dans campaign.toml
 watch-next-keep = laisser tel quel
 watch-next-enough = c’est assez : vous pouvez arrêter après cet intervalle
 watch-next-cool-water = préparer de l’eau froide : l’intervalle suivant sera trop chaud

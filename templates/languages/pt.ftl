@@ -2547,6 +2547,7 @@ watch-over = A janela solar fechou: hoje não há mais intervalos
 # { $kind }: what is tested, a message that begins with kind-.
 watch-other-run = Em medição: { $kind }
 watch-begins = Um intervalo começa
+watch-no-run = Chegam linhas, mas de nenhuma série
 # { $passed }, { $length }: minutes.
 watch-good = Bom até agora: { $passed } de { $length } min deste intervalo
 # { $faults }: one of the next two or several, or a message that begins with reason-.
@@ -2560,6 +2561,7 @@ watch-next-start = oriente o fogão e ligue o registrador
 watch-next-logger = veja o registrador: energia, cabo, memória
 watch-next-tomorrow = encerre por hoje
 watch-next-aim = oriente agora
+watch-next-no-run = veja se a água aquece, e confira start e end em campaign.toml
 watch-next-keep = deixe como está
 watch-next-enough = já basta: pode encerrar depois deste intervalo
 watch-next-cool-water = tenha água fria pronta: o próximo intervalo ficará quente demais

@@ -2585,6 +2585,7 @@ watch-over = Dirisha la jua limefungwa: hakuna vipindi zaidi leo
 # { $kind }: what is tested, a message that begins with kind-.
 watch-other-run = Inapimwa: { $kind }
 watch-begins = Kipindi kinaanza
+watch-no-run = Safu zinakuja, lakini si za duru yoyote
 # { $passed }, { $length }: minutes.
 watch-good = Vizuri hadi sasa: dakika { $passed } kati ya { $length } za kipindi hiki
 # { $faults }: one of the next two or several, or a message that begins with reason-.
@@ -2598,6 +2599,7 @@ watch-next-start = elekeza jiko, na washa kirekodi
 watch-next-logger = angalia kirekodi: umeme, waya, kumbukumbu
 watch-next-tomorrow = maliza kwa leo
 watch-next-aim = elekeza sasa
+watch-next-no-run = hakikisha maji yanapanda joto, na angalia start na end katika campaign.toml
 watch-next-keep = acha kama lilivyo
 watch-next-enough = inatosha: unaweza kumaliza baada ya kipindi hiki
 watch-next-cool-water = andaa maji baridi: kipindi kijacho kitakuwa na moto mno

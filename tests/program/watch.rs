@@ -120,8 +120,8 @@ fn the_first_line_says_how_it_stands_and_the_second_what_to_do() {
         text.starts_with("~ At risk: mean wind 1.3 m/s, at most 1 m/s"),
         "{text}"
     );
-    let hot = bench_until(12_900);
-    let text = told(&hot, 13, 40);
+    let hot = bench_until(11_700);
+    let text = told(&hot, 13, 20);
     assert!(text.contains("next  have cool water ready"), "{text}");
 }
 
